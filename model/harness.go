@@ -1,0 +1,154 @@
+package model
+
+import "contralay/model/unit"
+
+// Opt is a value that a file may leave out.
+type Opt[T any] struct {
+	V   T
+	Set bool
+}
+
+// Some is a value that is given.
+func Some[T any](v T) Opt[T] { return Opt[T]{v, true} }
+
+// Or returns the value, or d where none was given.
+func (o Opt[T]) Or(d T) T {
+	if o.Set {
+		return o.V
+	}
+	return d
+}
+
+// Harness is the whole product: one file.
+type Harness struct {
+	Head         Head
+	Rules        Rules
+	Reels        []Reel
+	Terminations []Termination
+	Breakouts    []Breakout
+	Splices      []Splice
+	Wires        []Wire
+	Units        []Unit
+	Branches     []Branch
+}
+
+// Head is the title block.
+type Head struct {
+	Name, Number, Revision Opt[string]
+	SupplyV                Opt[unit.Volt]
+	Units                  Opt[string] // "mm" or "in": what a screen shows, never what a file holds
+	Note                   Opt[string]
+}
+
+// Reel is wire measured on this job: ten side by side, divided by ten.
+type Reel struct {
+	Spec, Size string
+	OverMM     unit.Millimetre
+}
+
+// Termination is where wires stop: a connector, a ring terminal, a flying lead.
+type Termination struct {
+	ID           string
+	Name, Device Opt[string]
+	Insert       Opt[string] // catalogue arrangement
+	Gender       Opt[string] // pin | socket
+	Key          Opt[string]
+	Mount        Opt[string] // inline | flange | jam nut
+	Datum        Opt[string] // boot lip | shell rear | grommet | mating face
+	Clock        Opt[int]    // hours, seen from the wire side
+	Boot         Opt[string]
+	BootClock    Opt[int]
+	Reserved     []string
+	LoopMM       Opt[unit.Millimetre]
+	Cavities     []string            // own cavities, where it has no catalogue insert
+	Contacts     map[string][]string // contact size → cavities
+	SealMM       []unit.Millimetre   // smallest and largest wire the seal takes
+}
+
+// Breakout is where branches meet.
+type Breakout struct {
+	ID         string
+	Name       Opt[string]
+	Transition Opt[string] // catalogue id; "" is none
+	Build      Opt[string] // taped | open
+	ZoneMM     Opt[unit.Millimetre]
+}
+
+// Splice is where one wire becomes several.
+type Splice struct {
+	ID       string
+	At       string      // breakout id
+	Toward   Opt[string] // branch id
+	OffsetMM Opt[unit.Millimetre]
+	Part     Opt[string]
+}
+
+// Wire is one insulated conductor.
+type Wire struct {
+	ID       string
+	Signal   Opt[string]
+	From, To Opt[string] // TERMINATION:CAVITY, or a splice id; a wire with one end is a snag
+	Spec     string
+	Size     string
+	Colour   Opt[string]
+	Amps     Opt[unit.Ampere]
+	Role     Opt[string] // power | ground | signal | data | spare
+	Return   Opt[string]
+	Note     Opt[string]
+}
+
+// Unit is wires made up first and laid as one.
+type Unit struct {
+	ID        string
+	Name      Opt[string]
+	Wires     []string
+	Build     Opt[string] // pair | triple | quad
+	Shield    Opt[bool]
+	DrainFrom Opt[string]
+	DrainTo   Opt[string]
+	OverMM    Opt[unit.Millimetre]
+}
+
+// Branch is one run of bundle between terminations and breakouts.
+type Branch struct {
+	ID          string
+	Name        Opt[string]
+	From, To    string
+	LengthMM    unit.Millimetre
+	ToleranceMM []unit.Millimetre // minus, plus
+	BendMM      Opt[unit.Millimetre]
+	BendDeg     Opt[unit.Degree]
+	Environment []string
+	Supported   Opt[bool]
+	AmbientC    Opt[unit.Celsius]
+	Make        Opt[string] // laid | twisted | straight
+	Outer       Opt[string] // LH | RH
+	Layers      []Layer
+	Covers      []Cover
+	AsBuilt     []AsBuilt
+}
+
+// Layer is one ring of a branch; the first is the centre.
+type Layer struct {
+	Of       []string // wire and unit ids: a set
+	Fillers  Opt[int]
+	FillerMM Opt[unit.Millimetre]
+	BindMM   Opt[unit.Millimetre]
+	LayMM    Opt[unit.Millimetre] // 0: ratio × over
+	Pinned   []string
+	Locked   Opt[bool]
+}
+
+// Cover is one thing over a branch, inside out.
+type Cover struct {
+	What   string // tape | braid | sheath | sleeve
+	Part   Opt[string]
+	FromMM Opt[unit.Millimetre]
+	ToMM   Opt[unit.Millimetre]
+}
+
+// AsBuilt is what was measured on the board.
+type AsBuilt struct {
+	Layer  int
+	OverMM []unit.Millimetre
+}

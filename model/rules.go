@@ -1,0 +1,94 @@
+package model
+
+import "contralay/model/unit"
+
+// Rules are the limits and habits of one shop. Each may be left out; Resolve
+// gives the default.
+type Rules struct {
+	LayRatio     Opt[unit.Ratio]
+	LiftMax      Opt[unit.Ratio]
+	LiftTight    Opt[unit.Ratio]
+	LiftStop     Opt[unit.Ratio]
+	GapInner     Opt[unit.Ratio]
+	GapOuter     Opt[unit.Ratio]
+	LumpyAt      Opt[unit.Ratio]
+	FillerWeight Opt[unit.Ratio]
+	SpareGain    Opt[unit.Ratio]
+	SparesWanted Opt[int]
+	LaidFrom     Opt[int]
+	LeaverWeight Opt[unit.Millimetre]
+	ZoneMM       Opt[unit.Millimetre]
+	ZoneLump     Opt[unit.Ratio]
+	CutStepMM    Opt[unit.Millimetre]
+	TailFirstMM  Opt[unit.Millimetre]
+	TailSecondMM Opt[unit.Millimetre]
+	LoopMM       Opt[unit.Millimetre]
+	BundleMargin Opt[unit.Ratio]
+	AmbientC     Opt[unit.Celsius]
+	DropMaxV     Opt[unit.Volt]
+	Outer        Opt[string]
+	Spec         Opt[string]
+	FillerStock  []unit.Millimetre // filler_stock_mm
+}
+
+// Limits are Rules with every default filled in.
+type Limits struct {
+	LayRatio     unit.Ratio      // lay length ÷ over
+	LiftMax      unit.Ratio      // up to here a layer closes easily
+	LiftTight    unit.Ratio      // up to here it is tight
+	LiftStop     unit.Ratio      // above this most of a component is too many
+	GapInner     unit.Ratio      // open share of an inner layer
+	GapOuter     unit.Ratio      // open share of the outermost layer
+	LumpyAt      unit.Ratio      // largest ÷ smallest in one layer
+	FillerWeight unit.Ratio      // cost of a filler, per mm of its diameter
+	SpareGain    unit.Ratio      // worth of a spare, per mm of its diameter
+	SparesWanted int             // spares a branch should carry
+	LaidFrom     int             // components from which a branch is laid
+	LeaverWeight unit.Millimetre // cost of one buried early leaver
+	ZoneMM       unit.Millimetre // sorted length at a breakout
+	ZoneLump     unit.Ratio      // how the bundle swells there
+	CutStepMM    unit.Millimetre // lengths are cut to multiples of this
+	TailFirstMM  unit.Millimetre // cut off at the start end after pinning
+	TailSecondMM unit.Millimetre // cut off at the other end
+	LoopMM       unit.Millimetre // service loop at a connector with an insert
+	LoopPlainMM  unit.Millimetre // service loop where no insert is given
+	BundleMargin unit.Ratio      // share of the computed current that is allowed
+	AmbientC     unit.Celsius
+	DropMaxV     unit.Volt
+	Outer        string
+	Spec         string
+	FillerStock  []unit.Millimetre
+}
+
+// Resolve fills in the defaults. Each is the default of the shop rules; the
+// drop is the continuous column of AC 43.13-1B table 11-6 at 14 V.
+func (r Rules) Resolve() Limits {
+	l := Limits{
+		LayRatio:     r.LayRatio.Or(12),
+		LiftMax:      r.LiftMax.Or(0.05),
+		LiftTight:    r.LiftTight.Or(0.08),
+		LiftStop:     r.LiftStop.Or(0.12),
+		GapInner:     r.GapInner.Or(0.10),
+		GapOuter:     r.GapOuter.Or(0.15),
+		LumpyAt:      r.LumpyAt.Or(1.3),
+		FillerWeight: r.FillerWeight.Or(0.1),
+		SpareGain:    r.SpareGain.Or(0.15),
+		SparesWanted: r.SparesWanted.Or(0),
+		LaidFrom:     r.LaidFrom.Or(7),
+		LeaverWeight: r.LeaverWeight.Or(0.2),
+		ZoneMM:       r.ZoneMM.Or(25),
+		ZoneLump:     r.ZoneLump.Or(1.2),
+		CutStepMM:    r.CutStepMM.Or(10),
+		TailFirstMM:  r.TailFirstMM.Or(100),
+		TailSecondMM: r.TailSecondMM.Or(75),
+		LoopMM:       r.LoopMM.Or(16),
+		LoopPlainMM:  r.LoopMM.Or(8),
+		BundleMargin: r.BundleMargin.Or(0.85),
+		AmbientC:     r.AmbientC.Or(40),
+		DropMaxV:     r.DropMaxV.Or(0.5),
+		Outer:        r.Outer.Or("LH"),
+		Spec:         r.Spec.Or("AS22759/32"),
+		FillerStock:  r.FillerStock,
+	}
+	return l
+}
