@@ -1,0 +1,62 @@
+package cover
+
+// Level is how much a verdict matters, in rising order.
+type Level int
+
+// The levels. Sound is the zero value: nothing to say.
+const (
+	Sound Level = iota
+	Note
+	Warn
+	Stop
+)
+
+// String is the level's word.
+func (l Level) String() string {
+	switch l {
+	case Sound:
+		return "sound"
+	case Note:
+		return "note"
+	case Warn:
+		return "warn"
+	}
+	return "stop"
+}
+
+// Level is that of one piece of advice. Missed only at the extremes, or missed
+// where no tube of the kind keeps all three (there is nothing better to buy), it
+// is a note; otherwise a warning. It is never a stop.
+func (a Advice) Level(kindKeepsAll bool) Level {
+	switch {
+	case a.KeptAtExtreme:
+		return Sound
+	case a.Kept, !kindKeepsAll:
+		return Note
+	}
+	return Warn
+}
+
+// Level is the worst of the verdict. kindKeepsAll says whether some tube of the
+// kind keeps all three pieces of advice in this place: see AnyKeepsAll.
+func (v Verdict) Level(kindKeepsAll bool) Level {
+	if v.Stops() {
+		return Stop
+	}
+	worst := Sound
+	for _, a := range v.advices() {
+		worst = max(worst, a.Level(kindKeepsAll))
+	}
+	return worst
+}
+
+// AnyKeepsAll reports whether one of the verdicts on the tubes of a kind keeps
+// all three pieces of advice without a stop.
+func AnyKeepsAll(kind []Verdict) bool {
+	for _, v := range kind {
+		if v.KeepsAll() {
+			return true
+		}
+	}
+	return false
+}

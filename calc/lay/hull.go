@@ -1,0 +1,148 @@
+package lay
+
+import (
+	"math"
+)
+
+// disc is a circle in the cross-section, in mm.
+type disc struct{ x, y, r float64 }
+
+// support is the distance of the hull's edge from the origin in direction (ux, uy).
+func (d disc) support(ux, uy float64) float64 { return d.x*ux + d.y*uy + d.r }
+
+// tangent returns the direction (unit normal) in which the outer tangent from a
+// to b, going anticlockwise, touches both, and the length of that tangent. ok is
+// false where one disc holds the other.
+func tangent(a, b disc) (psi, length float64, ok bool) {
+	dx, dy := b.x-a.x, b.y-a.y
+	d2 := dx*dx + dy*dy
+	dr := a.r - b.r
+	l2 := d2 - dr*dr
+	if l2 <= 0 || d2 == 0 {
+		return 0, 0, false
+	}
+	psi = math.Atan2(dy, dx) - math.Acos(dr/math.Sqrt(d2))
+	return psi, math.Sqrt(l2), true
+}
+
+// hullPerimeter is the length of the convex hull of discs, by wrapping: from one
+// disc to the one whose tangent turns least. It works for any set; O(n·h).
+func hullPerimeter(ds []disc) float64 {
+	if len(ds) == 0 {
+		return 0
+	}
+	start := 0
+	for i, d := range ds {
+		if d.x+d.r > ds[start].x+ds[start].r {
+			start = i
+		}
+	}
+	total, turned, cur, phi := 0.0, 0.0, start, 0.0
+	for range 2*len(ds) + 2 {
+		next, best, bestLen := -1, math.Inf(1), 0.0
+		for j := range ds {
+			if j == cur {
+				continue
+			}
+			psi, length, ok := tangent(ds[cur], ds[j])
+			if !ok {
+				continue
+			}
+			turn := math.Mod(psi-phi, 2*math.Pi)
+			if turn < -1e-12 {
+				turn += 2 * math.Pi
+			}
+			if turn < best-1e-12 || (turn < best+1e-12 && length > bestLen) {
+				next, best, bestLen = j, turn, length
+			}
+		}
+		if next < 0 || turned+best >= 2*math.Pi-1e-12 {
+			break
+		}
+		total += ds[cur].r*math.Max(best, 0) + bestLen
+		turned += best
+		phi += best
+		cur = next
+	}
+	return total + ds[cur].r*(2*math.Pi-turned)
+}
+
+// ringHull is the length of the convex hull of discs given in rising angle round
+// the origin, together with a circle of radius bed about the origin. It is one
+// scan in the manner of Graham, O(n): a disc that does not reach the tangent of
+// its neighbours is dropped, and where a tangent cuts the bed, the bed shows.
+func ringHull(ds []disc, bed float64) float64 {
+	n := len(ds)
+	if n == 0 {
+		return 2 * math.Pi * bed
+	}
+	far, reach := 0, 0.0
+	for i, d := range ds {
+		if h := math.Hypot(d.x, d.y) + d.r; h > reach {
+			far, reach = i, h
+		}
+	}
+	if n < 3 || reach < bed {
+		return hullPerimeter(append(append([]disc{}, ds...), disc{0, 0, bed}))
+	}
+	on := make([]disc, 0, n+1)
+	for k := 0; k <= n; k++ {
+		d := ds[(far+k)%n]
+		for len(on) >= 2 && hidden(on[len(on)-2], on[len(on)-1], d) {
+			on = on[:len(on)-1]
+		}
+		on = append(on, d)
+	}
+	edges := make([]disc, 0, 2*len(on))
+	for i := 0; i+1 < len(on); i++ {
+		edges = append(edges, on[i])
+		psi, _, ok := tangent(on[i], on[i+1])
+		if !ok || bed > on[i].support(math.Cos(psi), math.Sin(psi))+1e-12 {
+			edges = append(edges, disc{0, 0, bed})
+		}
+	}
+	return walk(append(edges, on[0]))
+}
+
+// hidden reports whether b lies inside the outer tangent from a to c.
+func hidden(a, b, c disc) bool {
+	psi, _, ok := tangent(a, c)
+	if !ok {
+		return false
+	}
+	s, co := math.Sincos(psi)
+	// The tangent that goes the long way round says nothing about b.
+	if a.x*c.y-a.y*c.x < 0 {
+		return false
+	}
+	return b.support(co, s) <= a.support(co, s)+1e-12
+}
+
+// walk adds up tangents and arcs along a closed list of hull discs.
+func walk(on []disc) float64 {
+	total, phi, first := 0.0, math.NaN(), 0.0
+	for i := 0; i+1 < len(on); i++ {
+		psi, length, ok := tangent(on[i], on[i+1])
+		if !ok {
+			continue
+		}
+		if math.IsNaN(phi) {
+			first = psi
+		} else {
+			total += on[i].r * turn(phi, psi)
+		}
+		phi, total = psi, total+length
+	}
+	if math.IsNaN(phi) {
+		return 2 * math.Pi * on[0].r
+	}
+	return total + on[0].r*turn(phi, first)
+}
+
+func turn(from, to float64) float64 {
+	t := math.Mod(to-from, 2*math.Pi)
+	if t < -1e-9 {
+		t += 2 * math.Pi
+	}
+	return math.Max(t, 0)
+}
