@@ -111,9 +111,9 @@ func Judge(t Tube, b Bundle, p Pass, length unit.Millimetre) (Verdict, bool) {
 		WorstSlideMM: t.SuppliedMM - passMax,
 		RoomMM:       Room(length),
 	}
-	v.Stretch = advice(!below(MaxStretch*t.SuppliedMM, b.OverMM), !below(MaxStretch*t.SuppliedMM, overMax))
-	v.Grips = advice(!below(b.TapeMM, MinGrip*t.RecoveredMM), !below(tapeMin, MinGrip*t.RecoveredMM))
-	v.Slides = advice(!below(v.SlideMM, v.RoomMM), !below(v.WorstSlideMM, v.RoomMM))
+	v.Stretch = Advice{!below(MaxStretch*t.SuppliedMM, b.OverMM), !below(MaxStretch*t.SuppliedMM, overMax)}
+	v.Grips = Advice{!below(b.TapeMM, MinGrip*t.RecoveredMM), !below(tapeMin, MinGrip*t.RecoveredMM)}
+	v.Slides = Advice{!below(v.SlideMM, v.RoomMM), !below(v.WorstSlideMM, v.RoomMM)}
 	if !below(b.TapeMM, t.RecoveredMM) && !below(t.SuppliedMM, pass) {
 		if v.OverMM, v.Wraps = RecoveredOver(t, b.OverMM); v.Wraps {
 			v.WallMM = (v.OverMM - b.OverMM) / 2
@@ -124,5 +124,3 @@ func Judge(t Tube, b Bundle, p Pass, length unit.Millimetre) (Verdict, bool) {
 	}
 	return v, true
 }
-
-func advice(nominal, extreme bool) Advice { return Advice{nominal, nominal && extreme} }

@@ -44,6 +44,9 @@ func TestWindow(t *testing.T) {
 	if !ok {
 		t.Fatal("no window")
 	}
+	if _, _, ok := cover.Window(cover.Tube{}); ok {
+		t.Error("no tube has a window")
+	}
 	near(t, "from", float64(from), 14.0, 0.05)
 	near(t, "to", float64(to), 20.3, 0.05)
 }
@@ -78,6 +81,8 @@ func TestJudge(t *testing.T) {
 		{"passes with nothing to spare", elastomer95, tight(7, 6.7), cover.Pass{NominalMM: 9.53, MaxMM: 9.53}, 450,
 			false, false, yes, yes, no},
 		{"a bundle larger than the bore stops though nothing else is to pass", elastomer64, tight(7, 6.7), cover.Pass{}, 100,
+			true, false, no, yes, no},
+		{"a bundle that passes at nominal only", elastomer95, cover.Bundle{OverMM: 9.4, OverMaxMM: 9.6, TapeMM: 9, TapeMinMM: 8.8}, cover.Pass{}, 100,
 			true, false, no, yes, no},
 		{"grips at nominal only", elastomer127, cover.Bundle{OverMM: 7.3, OverMaxMM: 7.6, TapeMM: 7.0, TapeMinMM: 6.7}, cover.Pass{}, 100,
 			false, false, yes, nominal, yes},

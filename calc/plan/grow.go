@@ -170,8 +170,12 @@ func (s *search) closes(l *label, p *part, f int) bool {
 	return true
 }
 
+// stackEffort is what laying a layer costs beside testing one: about twenty to one, measured.
+const stackEffort = 20
+
 // stack puts the layer on and works out what it comes to.
 func (s *search) stack(l *label, p *part, f int) *label {
+	s.effort -= stackEffort
 	bed := lay.Bed{Crown: unit.Millimetre(l.crown), Tape: unit.Millimetre(l.tape)}
 	ring := lay.LayZigZag(s.list(p.n, f), bed, lay.Laying{Ratio: s.rules.LayRatio})
 	lumpy, spread := s.lumps(p.min, p.max)

@@ -56,20 +56,24 @@ func attempt(a Ask, relaxed Relaxed) []Plan {
 		}
 		return s
 	}
-	// A narrow first run finds good plans; the wide one is then spared whatever
-	// they beat, and is exact where it ends within the effort.
+	// A narrow first run over a few orders finds good plans; the wide one is then
+	// spared whatever they beat, and is exact where it ends within the effort.
 	quick := setUp()
-	quick.width, quick.effort = 6, effort
-	quick.run()
+	quick.width, quick.effort = 6, effort/2
+	quick.segments()
 	wide := setUp()
-	wide.width, wide.effort = 1<<30, effort
 	wide.found.all = slices.Clone(quick.found.all)
-	if !quick.truncated {
-		return quick.plans(relaxed, true)
+	if wide.total > mostSets {
+		return wide.plans(relaxed, false)
 	}
+	wide.width, wide.effort = 1<<30, effort
 	wide.run()
 	return wide.plans(relaxed, !wide.truncated)
 }
+
+// mostSets is the number of different sets of components above which the wide
+// search is not begun: it could not end within any effort worth waiting for.
+const mostSets = 20_000
 
 // plans turns the front into what is shown.
 func (s *search) plans(relaxed Relaxed, proven bool) []Plan {

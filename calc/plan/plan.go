@@ -88,4 +88,4 @@ func (l Layer) Count() int {
 
 // DefaultEffort is how many fits are tried before a search settles for what it
 // has: about half a second of one core.
-const DefaultEffort = 6_000_000
+const DefaultEffort = 1_500_000

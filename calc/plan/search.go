@@ -159,7 +159,7 @@ func (s *search) run() {
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return sum(a) - sum(b) })
 	parts := s.parts(order)
-	s.seed(func(l *label) { at[l.used] = append(at[l.used], l) })
+	s.seedFrom(parts, func(l *label) { at[l.used] = append(at[l.used], l) })
 	for _, v := range order {
 		if v == 0 || len(at[v]) == 0 {
 			continue
@@ -210,9 +210,9 @@ func (s *search) parts(order []int) []part {
 	return out
 }
 
-// seed offers every centre.
-func (s *search) seed(add func(*label)) {
-	for _, p := range s.parts(upTo(s.total)) {
+// seedFrom offers every centre among parts.
+func (s *search) seedFrom(parts []part, add func(*label)) {
+	for _, p := range parts {
 		if p.count > 5 || (p.count > 3 && p.min != p.max) {
 			continue
 		}
@@ -238,14 +238,6 @@ func (s *search) seed(add func(*label)) {
 			}
 		}
 	}
-}
-
-func upTo(n int) []int {
-	out := make([]int, n)
-	for i := range out {
-		out[i] = i
-	}
-	return out
 }
 
 func (s *search) lumps(lo, hi int) (lumpy int, cost float64) {

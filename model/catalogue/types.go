@@ -2,46 +2,6 @@ package catalogue
 
 import "contralay/model/unit"
 
-// Standing says how far a value can be trusted, best first.
-type Standing string
-
-// The four standings. House is measured in this shop, published was read in the
-// named document, practice is common practice without a source, memory was
-// recalled from the named document and not verified.
-const (
-	House     Standing = "house"
-	Published Standing = "published"
-	Practice  Standing = "practice"
-	Memory    Standing = "memory"
-)
-
-// Rank orders standings: 0 is the best. An unknown word ranks last.
-func (s Standing) Rank() int {
-	switch s {
-	case House:
-		return 0
-	case Published:
-		return 1
-	case Practice:
-		return 2
-	}
-	return 3
-}
-
-// Weakest returns the weaker of two standings.
-func Weakest(a, b Standing) Standing {
-	if b.Rank() > a.Rank() {
-		return b
-	}
-	return a
-}
-
-// Origin is where an entry comes from.
-type Origin struct {
-	Source   string
-	Standing Standing
-}
-
 // Wire is one size of one wire specification.
 type Wire struct {
 	Spec, Size        string
@@ -51,14 +11,20 @@ type Wire struct {
 	Strands           int
 	AreaMM2           unit.SquareMM        // copper
 	OhmPerKm          unit.OhmPerKilometre // maximum at 20 °C
-	GramPerM          unit.GramPerMetre    // 0: computed, see calc/wire
+	GramPerM          unit.GramPerMetre    // maximum; 0: computed, see calc/wire
 	RatedC            unit.Celsius
 	RatedV            unit.Volt
 	Insulation        string
 	InsulationDensity unit.GramPerCC
 	Plating           string
+	OverStanding      Standing // of OverMM, TolMM, GramPerM
+	OhmStanding       Standing // of OhmPerKm
+	RatedStanding     Standing // of RatedC
 	Origin
 }
+
+// Key is what the wire is looked up by.
+func (w Wire) Key() WireKey { return WireKey{w.Spec, CanonicalSize(w.Size)} }
 
 // Tube is one size of heat-shrink tubing.
 type Tube struct {
@@ -77,6 +43,7 @@ type Tube struct {
 	Material                 string
 	Flexible                 bool
 	WallStanding             Standing // of the wall alone; bores stand with the entry
+	LengthStanding           Standing // of LengthChange
 	Origin
 }
 
@@ -103,21 +70,26 @@ type Transition struct {
 
 // Contact is one contact size.
 type Contact struct {
-	Size                      string
-	MaxA                      unit.Ampere
-	LargestAWG, SmallestAWG   string          // conductor range
-	SealMinMM, SealMaxMM      unit.Millimetre // wire diameter that the grommet seals
-	WellMM                    unit.Millimetre
-	Pin, Socket, SealPlug     string
-	AWGStanding, SealStanding Standing
+	Size                    string
+	MaxA                    unit.Ampere     // one contact alone, test current
+	LargestAWG, SmallestAWG string          // conductor range
+	SealMinMM, SealMaxMM    unit.Millimetre // wire diameter that the grommet seals (0: not known)
+	WellMM                  unit.Millimetre // crimp well, depth (0: not known)
+	WellBoreMM              unit.Millimetre // crimp well, bore (0: not known)
+	Pin, Socket, SealPlug   string          // part numbers, series I and III
+	SocketII                string          // socket of series II
+	AWGStanding             Standing        // of LargestAWG
+	SmallestStanding        Standing        // of SmallestAWG
+	SealStanding            Standing
 	Origin
 }
 
 // Insert is one arrangement of cavities.
 type Insert struct {
-	ID            string   // series II name, "18-32"
+	ID            string   // series II name, "18-32"; the series I/III name where there is no other
 	Aliases       []string // series I/III name, "19-32"
-	Shell         int      // series II shell size
+	Shell         int      // series II shell size; 0: a shell without one
+	Rating        string   // service rating: M, N, I, II; "" where the chart gives none
 	Contacts      []InsertContacts
 	Cavities      []string
 	NamesStanding Standing // cavity names; the count stands with the entry
@@ -126,8 +98,9 @@ type Insert struct {
 
 // InsertContacts is a run of cavities of one contact size.
 type InsertContacts struct {
-	Size  string
-	Count int
+	Size     string
+	Count    int
+	Cavities []string // which they are; nil: not known
 }
 
 // Splice is one splice part.
@@ -142,8 +115,8 @@ type Splice struct {
 
 // Catalogue is every entry by id. It is made once and only read afterwards.
 type Catalogue struct {
-	Wires       map[WireKey]Wire
-	Tubes       []Tube // in order of kind, then bore
+	Wires       map[WireKey]Wire // by canonical size
+	Tubes       []Tube           // in order of kind, then bore
 	Boots       map[string]Boot
 	Transitions map[string]Transition
 	Contacts    map[string]Contact

@@ -45,5 +45,5 @@ func UpTo(v, step float64) float64 {
 	if step <= 0 {
 		return v
 	}
-	return math.Ceil(v/step-1e-6) * step
+	return math.Ceil(v/step-1e-6)*step + 0 // +0: never −0
 }

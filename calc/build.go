@@ -1,0 +1,51 @@
+package calc
+
+import (
+	"contralay/model"
+	"contralay/model/catalogue"
+)
+
+// Build derives the sheet. Its order is the order of the sheet: what the wires
+// are, where they run, how each branch lies, how long each wire is, what goes
+// over it, what it weighs, and what is wrong with it.
+//
+// prior may be nil. Of a prior sheet every bundle whose inputs are the same is
+// taken over, and so are its proposals; the result is the same as without.
+// Build never plans: a branch that the file does not lay and for which no
+// proposal is known is Waiting (see Complete).
+func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
+	s := &Sheet{H: h, X: model.NewIndex(h), Cat: cat, Limits: h.Rules.Resolve()}
+	if prior != nil {
+		s.Proposals = prior.Proposals
+	}
+	s.sizeWires()
+	s.sizeUnits()
+	s.findPaths()
+	s.fillCavities()
+	s.layBranches(prior)
+	s.cutWires()
+	s.coverBranches()
+	s.weigh()
+	s.standing()
+	return s
+}
+
+// Complete is Build with every branch laid: what waits for a proposal is planned.
+func Complete(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
+	s := Build(h, cat, prior)
+	planned := false
+	for i := range s.Branches {
+		if s.Branches[i].Waiting {
+			s.Adopt(s.PlanKey(i), s.Propose(i))
+			planned = true
+		}
+	}
+	if !planned {
+		return s
+	}
+	return Build(h, cat, s)
+}
+
+func (s *Sheet) say(l Level, rule, where, says string) {
+	s.Snags = append(s.Snags, Snag{l, rule, where, says})
+}

@@ -1,0 +1,203 @@
+package calc
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// fillCavities counts what stands in each termination and tests barrel and seal.
+// Every unwired cavity of a sealed connector is closed by a contact and a seal
+// plug, reserved ones too.
+func (s *Sheet) fillCavities() {
+	s.Terms = make([]Term, len(s.H.Terminations))
+	for i := range s.H.Terminations {
+		s.openTerm(i)
+	}
+	for i := range s.H.Wires {
+		w := &s.H.Wires[i]
+		for _, text := range []string{w.From.V, w.To.V} {
+			e, ok := model.ParseEnd(text)
+			t, known := s.X.Termination[e.Termination]
+			if !ok || e.Splice != "" || !known {
+				continue
+			}
+			out := &s.Terms[t]
+			c, there := out.State[e.Cavity]
+			if !there {
+				if s.hasCavities(t) {
+					s.say(Stop, "cavity.none", w.ID, fmt.Sprintf("%s has no cavity %q", e.Termination, e.Cavity))
+					continue
+				}
+				out.Cavities = append(out.Cavities, e.Cavity)
+			}
+			c.Wires = append(c.Wires, w.ID)
+			out.State[e.Cavity] = c
+		}
+	}
+	for i := range s.Terms {
+		s.countTerm(i)
+	}
+}
+
+func (s *Sheet) hasCavities(t int) bool {
+	return len(s.H.Terminations[t].Cavities) > 0 || s.H.Terminations[t].Insert.V != ""
+}
+
+func (s *Sheet) openTerm(i int) {
+	t, out := &s.H.Terminations[i], &s.Terms[i]
+	out.State = map[string]Cavity{}
+	size := map[string]string{}
+	for sz, cs := range t.Contacts {
+		for _, c := range cs {
+			size[c] = sz
+		}
+	}
+	out.HasContacts = len(t.Contacts) > 0
+	out.Sealed = len(t.SealMM) == 2
+	out.Cavities = slices.Clone(t.Cavities)
+	if t.Insert.V != "" {
+		ins, ok := s.Cat.Insert(t.Insert.V)
+		if !ok {
+			s.say(Warn, "insert.part", t.ID, fmt.Sprintf("insert %q is in no catalogue: its cavities are taken as wired", t.Insert.V))
+		} else {
+			out.Sealed, out.HasContacts = true, true
+			if len(out.Cavities) == 0 {
+				out.Cavities = slices.Clone(ins.Cavities)
+			}
+			for _, c := range out.Cavities {
+				if size[c] == "" {
+					size[c] = ins.ContactSize(c)
+				}
+			}
+		}
+	}
+	for _, c := range out.Cavities {
+		out.State[c] = Cavity{Size: size[c]}
+	}
+	for _, c := range t.Reserved {
+		if _, ok := out.State[c]; !ok && s.hasCavities(i) && len(out.Cavities) > 0 {
+			s.say(Stop, "cavity.none", t.ID, fmt.Sprintf("reserves cavity %q, which it does not have", c))
+		}
+	}
+}
+
+func (s *Sheet) countTerm(i int) {
+	t, out := &s.H.Terminations[i], &s.Terms[i]
+	for _, name := range out.Cavities {
+		c := out.State[name]
+		reserved := slices.Contains(t.Reserved, name)
+		switch {
+		case len(c.Wires) == 0 && reserved:
+			out.Reserved++
+		case len(c.Wires) == 0:
+			out.Blank++
+			out.Free = append(out.Free, name)
+		case s.allSpare(c.Wires):
+			out.Spare++
+		default:
+			out.Used++
+		}
+		if len(c.Wires) > 0 {
+			out.Contacts++
+			if reserved {
+				s.say(Warn, "cavity.reserved", t.ID, fmt.Sprintf("cavity %s is reserved and holds wire %s", name, strings.Join(c.Wires, ", ")))
+			}
+			s.testBarrel(t, out, name, c)
+		}
+	}
+	if out.Sealed {
+		out.SealPlugs = out.Reserved + out.Blank
+		out.Contacts += out.SealPlugs
+	}
+}
+
+func (s *Sheet) allSpare(ids []string) bool {
+	for _, id := range ids {
+		if k, ok := s.X.Wire[id]; ok && s.H.Wires[k].Role.V != "spare" {
+			return false
+		}
+	}
+	return true
+}
+
+// testBarrel tests conductor and seal of one cavity. Two wires under one seal are
+// refused; in an unsealed barrel their circular mils add up (NASA-STD-8739.4
+// § 19.11). A range that is only from memory gives no more than a warning.
+func (s *Sheet) testBarrel(t *model.Termination, out *Term, name string, c Cavity) {
+	where := t.ID + ":" + name
+	if len(c.Wires) > 1 && out.Sealed {
+		s.say(Stop, "cavity.twice", where, fmt.Sprintf("holds wires %s; a sealed cavity takes one", strings.Join(c.Wires, " and ")))
+		return
+	}
+	entry, known := s.Cat.Contact(c.Size)
+	area, mm := 0.0, Dia{}
+	for _, id := range c.Wires {
+		k := s.X.Wire[id]
+		area += float64(s.Wires[k].Entry.AreaMM2)
+		mm = s.Wires[k].Dia
+	}
+	if known && area > 0 {
+		if most, ok := s.strandedArea(entry.LargestAWG); ok && area > float64(most)*areaSlack {
+			s.say(atMost(entry.AWGStanding, Stop), "cavity.barrel", where, fmt.Sprintf("%s is too thick for a size %s contact: %s AWG at most", s.whichWires(c.Wires), c.Size, entry.LargestAWG))
+		}
+		if least, ok := s.strandedArea(entry.SmallestAWG); ok && area*areaSlack < float64(least) {
+			s.say(atMost(weaker(entry.SmallestStanding), Stop), "cavity.barrel", where, fmt.Sprintf("%s is too thin for a size %s contact: %s AWG at least; check the part's sheet", s.whichWires(c.Wires), c.Size, entry.SmallestAWG))
+		}
+	}
+	if len(c.Wires) != 1 || !mm.Known() {
+		return
+	}
+	switch {
+	case len(t.SealMM) == 2:
+		if mm.Nominal < t.SealMM[0] || mm.Nominal > t.SealMM[1] {
+			s.say(Stop, "cavity.seal", where, fmt.Sprintf("wire %s of %s mm does not seal: %s to %s mm", c.Wires[0], unit.Fixed(float64(mm.Nominal), 2), unit.Fixed(float64(t.SealMM[0]), 2), unit.Fixed(float64(t.SealMM[1]), 2)))
+		}
+	case known && t.Insert.V != "" && entry.SealMaxMM > 0:
+		if mm.Nominal < entry.SealMinMM || mm.Nominal > entry.SealMaxMM {
+			s.say(atMost(weaker(entry.SealStanding), Stop), "cavity.seal", where, fmt.Sprintf("wire %s of %s mm is outside the seal of a size %s cavity, %s to %s mm; check the part's sheet", c.Wires[0], unit.Fixed(float64(mm.Nominal), 2), c.Size, unit.Fixed(float64(entry.SealMinMM), 2), unit.Fixed(float64(entry.SealMaxMM), 2)))
+		}
+	}
+}
+
+// areaSlack lets a conductor through that differs from the nominal area of its
+// gauge only by its stranding.
+const areaSlack = 1.05
+
+// strandedArea is the copper of an aerospace conductor of that gauge.
+func (s *Sheet) strandedArea(awg string) (unit.SquareMM, bool) {
+	for _, spec := range []string{"AS22759/41", "AS22759/44"} {
+		if e, ok := s.Cat.Wire(spec, awg); ok && e.AreaMM2 > 0 {
+			return e.AreaMM2, true
+		}
+	}
+	return 0, false
+}
+
+func (s *Sheet) whichWires(ids []string) string {
+	if len(ids) == 1 {
+		if k, ok := s.X.Wire[ids[0]]; ok {
+			return fmt.Sprintf("wire %s (%s)", ids[0], s.H.Wires[k].Size)
+		}
+	}
+	return "wires " + strings.Join(ids, " and ")
+}
+
+func weaker(st catalogue.Standing) catalogue.Standing {
+	if st == "" {
+		return catalogue.Memory
+	}
+	return st
+}
+
+// atMost caps a level where the limit itself is only from memory.
+func atMost(st catalogue.Standing, l Level) Level {
+	if st == catalogue.Memory {
+		return min(l, Warn)
+	}
+	return l
+}

@@ -1,0 +1,262 @@
+package calc
+
+import (
+	"fmt"
+	"slices"
+
+	"contralay/calc/cover"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// DefaultSheath is the kind of tube proposed where the file names none: the
+// diesel- and oil-resistant elastomer. FuelSheath where fuel wets the branch or
+// it is hotter than that allows.
+const (
+	DefaultSheath = "AS23053/16"
+	FuelSheath    = "AS23053/13"
+)
+
+// coverBranches judges or proposes the sheath of every branch.
+func (s *Sheet) coverBranches() {
+	for i := range s.H.Branches {
+		if s.Branches[i].OverMM > 0 {
+			s.cover(i)
+		}
+		s.boots(i)
+	}
+}
+
+func (s *Sheet) cover(i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	sh := &out.Sheath
+	written, from, to := "", unit.Millimetre(-1), unit.Millimetre(-1)
+	bare := len(b.Covers) > 0 // a file that lists its covers and no sheath wants none
+	for _, c := range b.Covers {
+		if c.What == "sheath" {
+			bare = false
+			written = c.Part.V
+			if c.FromMM.Set {
+				from = c.FromMM.V
+			}
+			if c.ToMM.Set {
+				to = c.ToMM.V
+			}
+		}
+	}
+	if bare {
+		return
+	}
+	sh.FromMM, sh.ToMM = s.sheathEnds(i)
+	if from >= 0 {
+		sh.FromMM = min(from, b.LengthMM)
+	}
+	if to >= 0 {
+		sh.ToMM = min(to, b.LengthMM)
+	}
+	sh.ToMM = max(sh.ToMM, sh.FromMM)
+	kind := s.sheathKind(i)
+	if written != "" {
+		t, ok := s.Cat.Tube(written)
+		if !ok {
+			s.say(Stop, "sheath.part", b.ID, fmt.Sprintf("sheath %q is in no catalogue", written))
+			sh.Part = written
+			return
+		}
+		kind = t.Kind
+	}
+	pass := s.pass(i)
+	sh.PassMM = pass.NominalMM
+	tubes := s.Cat.TubesOf(kind)
+	length := sh.ToMM - sh.FromMM
+	cs := cover.Candidates(coverTubes(tubes), cover.Bundle{OverMM: out.OverMM, OverMaxMM: out.OverMaxMM, TapeMM: out.TapeMM, TapeMinMM: out.TapeMinMM}, pass, length)
+	vs := make([]cover.Verdict, len(cs))
+	for k := range cs {
+		vs[k] = cs[k].Verdict
+	}
+	sh.KindAll = cover.AnyKeepsAll(vs)
+	use := -1
+	for _, k := range cover.Rank(cs) {
+		c := Choice{Tube: tubes[k], Verdict: vs[k], Level: vs[k].Level(sh.KindAll)}
+		if cutMM, ok := cover.CutLength(length, tubes[k].LengthChange, s.Limits.CutStepMM); ok {
+			c.CutMM = cutMM
+			c.Gram = unit.Gram(float64(cs[k].GramPerM) * float64(cutMM) / 1000)
+		}
+		sh.Others = append(sh.Others, c)
+		if tubes[k].ID == written || (written == "" && use < 0 && !vs[k].Stops()) {
+			use = len(sh.Others) - 1
+		}
+	}
+	sh.Proposed = written == ""
+	if use < 0 {
+		s.say(Warn, "sheath.none", b.ID, fmt.Sprintf("no %s tube holds %s mm (tape %s mm): take another kind, build it up with tape, or leave it bare", kind, unit.Fixed(float64(out.OverMM), 2), unit.Fixed(float64(out.TapeMM), 2)))
+		return
+	}
+	c := sh.Others[use]
+	sh.Part, sh.Tube, sh.Known, sh.Verdict, sh.CutMM, sh.Gram = c.Tube.ID, c.Tube, true, c.Verdict, c.CutMM, c.Gram
+	s.saySheath(i)
+}
+
+func coverTubes(in []catalogue.Tube) []cover.Tube {
+	out := make([]cover.Tube, len(in))
+	for i, t := range in {
+		out[i] = cover.Tube{SuppliedMM: t.SuppliedMM, RecoveredMM: t.RecoveredMM, WallMM: t.WallMM, LengthChange: t.LengthChange, Density: t.Density}
+	}
+	return out
+}
+
+// sheathKind is the kind of tube a branch calls for by where it runs.
+func (s *Sheet) sheathKind(i int) string {
+	if slices.Contains(s.H.Branches[i].Environment, "fuel") {
+		return FuelSheath
+	}
+	if ts := s.Cat.TubesOf(DefaultSheath); len(ts) > 0 && s.Branches[i].Ambient > ts[0].ServiceMaxC {
+		return FuelSheath
+	}
+	return DefaultSheath
+}
+
+// shortestPart is how much of its recovered length a moulded part surely has:
+// lengths of moulded shapes are given ± 10 % (as quoted for one size).
+const shortestPart = 0.9
+
+// sheathEnds is where the sheath starts and stops along the branch: under the
+// shortest boot and inside the shortest transition with 15 mm of overlap;
+// without boot at the datum, without transition where the zone begins.
+func (s *Sheet) sheathEnds(i int) (from, to unit.Millimetre) {
+	b := &s.H.Branches[i]
+	inset := func(place string) unit.Millimetre {
+		if k, ok := s.X.Termination[place]; ok {
+			if boot, ok := s.Cat.Boot(s.H.Terminations[k].Boot.V); ok {
+				return max(0, shortestPart*boot.LengthMM-cover.OverlapMM)
+			}
+			return 0
+		}
+		k := s.X.Breakout[place]
+		br := &s.H.Breakouts[k]
+		if t, ok := s.Cat.Transition(br.Transition.V); ok && len(t.Outlets) > 0 {
+			return max(0, shortestPart*t.Outlets[0].PortMM-cover.OverlapMM)
+		}
+		return br.ZoneMM.Or(s.Limits.ZoneMM)
+	}
+	from, to = min(inset(b.From), b.LengthMM), b.LengthMM-min(inset(b.To), b.LengthMM)
+	return from, max(from, to)
+}
+
+// pass is the largest thing a sheath must get over on its way to its place. It
+// comes on from a termination before that is fitted and then passes the bundle
+// and its splices; between two breakouts it comes over the zone of one of them,
+// where the bundle stands thicker.
+func (s *Sheet) pass(i int) cover.Pass {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	p := cover.Pass{NominalMM: out.OverMM, MaxMM: out.OverMaxMM}
+	out.Sheath.PassAt = fmt.Sprintf("the bundle, from %s to %s mm of %s", unit.Fixed(float64(out.Sheath.FromMM), 0), unit.Fixed(float64(out.Sheath.ToMM), 0), b.ID)
+	_, a := s.X.Termination[b.From]
+	_, z := s.X.Termination[b.To]
+	if !a && !z {
+		lump := unit.Millimetre(s.Limits.ZoneLump)
+		p.NominalMM, p.MaxMM = p.NominalMM*lump, p.MaxMM*lump
+		out.Sheath.PassAt = fmt.Sprintf("the sorted zone at %s", b.To)
+	}
+	for k := range s.H.Splices {
+		sp := &s.H.Splices[k]
+		part, ok := s.Cat.Splice(sp.Part.V)
+		if sp.Toward.V != b.ID || !ok || sp.OffsetMM.V <= 0 {
+			continue
+		}
+		at := sp.OffsetMM.V
+		if b.To == sp.At {
+			at = b.LengthMM - at
+		}
+		if at < out.Sheath.FromMM || at > out.Sheath.ToMM {
+			continue
+		}
+		bulge := part.OverMM - s.spliceWire(sp.ID)
+		if bulge > 0 && out.OverMM+bulge > p.NominalMM {
+			p = cover.Pass{NominalMM: out.OverMM + bulge, MaxMM: out.OverMaxMM + bulge}
+			out.Sheath.PassAt = fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(float64(at), 0), b.ID)
+		}
+	}
+	return p
+}
+
+// spliceWire is the thickest wire on a splice: what the splice stands in place of.
+func (s *Sheet) spliceWire(id string) unit.Millimetre {
+	d := unit.Millimetre(0)
+	for k := range s.H.Wires {
+		if s.H.Wires[k].From.V == id || s.H.Wires[k].To.V == id {
+			d = max(d, s.Wires[k].Dia.Nominal)
+		}
+	}
+	return d
+}
+
+func (s *Sheet) saySheath(i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	sh, v := &out.Sheath, out.Sheath.Verdict
+	fine := func(x unit.Millimetre) string { return unit.Fixed(float64(x), 2) }
+	if v.StopSlide {
+		s.say(Stop, "sheath.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s mm too small over %s",
+			sh.Part, fine(sh.Tube.SuppliedMM), fine(-v.WorstSlideMM), sh.PassAt))
+	}
+	if v.StopLoose {
+		s.say(Stop, "sheath.loose", b.ID, fmt.Sprintf("%s stays loose: it recovers to %s mm at most and the bundle is %s mm by tape at its smallest",
+			sh.Part, fine(sh.Tube.RecoveredMM), fine(out.TapeMinMM)))
+	}
+	if v.Stops() {
+		return
+	}
+	kind := sh.KindAll
+	advice := func(a cover.Advice, rule, says string) {
+		switch a.Level(kind) {
+		case cover.Warn:
+			s.say(Warn, rule, b.ID, says)
+		case cover.Note:
+			s.say(Note, rule, b.ID, says)
+		}
+	}
+	advice(v.Stretch, "sheath.stretch", fmt.Sprintf("%s is filled to %s %% of its bore; 80 is enough", sh.Part, unit.Fixed(100*float64(v.StretchRatio), 0)))
+	advice(v.Grips, "sheath.grip", fmt.Sprintf("%s grips little: the bundle is %s times its recovered bore; 1.10 is wanted", sh.Part, unit.Fixed(float64(v.GripRatio), 2)))
+	advice(v.Slides, "sheath.room", fmt.Sprintf("%s has %s mm to slide over %s; %s is wanted", sh.Part, fine(v.SlideMM), sh.PassAt, fine(v.RoomMM)))
+}
+
+// boots tests the cable end of the boots at a branch's terminations. Their sizes
+// stand in the catalogue from memory, so no more than a warning comes of them
+// unless the shop's own catalogue has them.
+func (s *Sheet) boots(i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	for _, place := range []string{b.From, b.To} {
+		k, ok := s.X.Termination[place]
+		if !ok || s.H.Terminations[k].Boot.V == "" {
+			continue
+		}
+		t := &s.H.Terminations[k]
+		boot, known := s.Cat.Boot(t.Boot.V)
+		if !known {
+			s.say(Warn, "boot.part", t.ID, fmt.Sprintf("boot %q is in no catalogue", t.Boot.V))
+			continue
+		}
+		s.bootShell(t, boot)
+		d := out.OverMM
+		if out.Sheath.Verdict.Wraps {
+			d = out.Sheath.Verdict.OverMM
+		}
+		if d <= 0 {
+			continue
+		}
+		level := atMost(boot.Standing, Stop)
+		switch {
+		case d < boot.CableRecoveredMM:
+			s.say(level, "boot.grip", t.ID, fmt.Sprintf("%s recovers to %s mm and the branch is %s mm under it: build it up or take another; check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableRecoveredMM), 1), unit.Fixed(float64(d), 1)))
+		case boot.CableSuppliedMM > 0 && d > boot.CableSuppliedMM:
+			s.say(level, "boot.slide", t.ID, fmt.Sprintf("%s opens to %s mm and the branch is %s mm; check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableSuppliedMM), 1), unit.Fixed(float64(d), 1)))
+		}
+	}
+}
+
+func (s *Sheet) bootShell(t *model.Termination, boot catalogue.Boot) {
+	if ins, ok := s.Cat.Insert(t.Insert.V); ok && ins.Shell > 0 && ins.Shell != boot.Shell {
+		s.say(Warn, "boot.shell", t.ID, fmt.Sprintf("%s is for shell %d and the insert has shell %d", boot.ID, boot.Shell, ins.Shell))
+	}
+}

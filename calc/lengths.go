@@ -1,0 +1,137 @@
+package calc
+
+import (
+	"fmt"
+
+	"contralay/calc/cut"
+	"contralay/calc/wire"
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+// cutWires works out cut and finished length of each wire, and its drop.
+func (s *Sheet) cutWires() {
+	for i := range s.H.Wires {
+		if s.Wires[i].HasPath {
+			s.cutWire(i)
+		}
+	}
+	for i := range s.H.Wires {
+		w, out := &s.H.Wires[i], &s.Wires[i]
+		out.Circuit = out.Drop
+		if k, ok := s.X.Wire[w.Return.V]; ok && s.Wires[k].DropKnown {
+			back := s.Wires[k].Drop
+			if !s.H.Wires[k].Amps.Set {
+				back = s.dropAt(k, w.Amps.V)
+			}
+			out.Circuit += back
+		}
+		if out.DropKnown && out.Circuit > s.Limits.DropMaxV {
+			what := "this wire alone"
+			if w.Return.V != "" {
+				what = "with its return"
+			}
+			s.say(Warn, "wire.drop", w.ID, fmt.Sprintf("drops %s V at %s A %s; the shop allows %s V",
+				unit.Fixed(float64(out.Circuit), 2), unit.Fixed(float64(w.Amps.V), 2), what, unit.Fixed(float64(s.Limits.DropMaxV), 2)))
+		}
+	}
+}
+
+func (s *Sheet) cutWire(i int) {
+	w, out := &s.H.Wires[i], &s.Wires[i]
+	in := cut.Wire{StepMM: s.Limits.CutStepMM}
+	unitAt, inUnit := s.X.UnitOf[w.ID]
+	id := w.ID
+	if inUnit {
+		in.InUnit, in.UnitLoss, id = true, s.Units[unitAt].Loss, s.H.Units[unitAt].ID
+	}
+	for _, b := range out.Path {
+		loss, ok := s.lossIn(b, id)
+		if !ok {
+			return // the branch is not laid yet, so the length is not known
+		}
+		in.Pieces = append(in.Pieces, cut.Piece{LengthMM: s.H.Branches[b].LengthMM, LaidMM: s.Branches[b].LaidMM, Loss: loss})
+	}
+	in.From = cut.End{LoopMM: s.loop(w.From.V), TailMM: s.Limits.TailFirstMM}
+	in.To = cut.End{LoopMM: s.loop(w.To.V), TailMM: s.Limits.TailSecondMM}
+	in.OffsetMM = s.spliceOffset(w.From.V, out.Path) + s.spliceOffset(w.To.V, out.Path)
+	l, ok := cut.Of(in)
+	if !ok {
+		s.say(Stop, "wire.length", w.ID, "its splice stands further off than the wire is long")
+		return
+	}
+	out.Cut, out.Finished = l.CutMM, l.FinishedMM
+	out.Drop = s.dropAt(i, w.Amps.V)
+	out.DropKnown = out.Known && w.Amps.Set
+}
+
+// lossIn is the lay loss of a component in a branch.
+func (s *Sheet) lossIn(b int, id string) (unit.Ratio, bool) {
+	layers := s.Branches[b].Layers
+	for k := range layers {
+		for m := range layers[k].Members {
+			if layers[k].Members[m].ID == id {
+				return layers[k].Members[m].Loss, true
+			}
+		}
+	}
+	return 1, len(layers) > 0
+}
+
+// loop is the service loop at an end: the termination's own, else the shop's;
+// none on a splice.
+func (s *Sheet) loop(text string) unit.Millimetre {
+	e, ok := model.ParseEnd(text)
+	t, known := s.X.Termination[e.Termination]
+	switch {
+	case !ok || e.Splice != "" || !known:
+		return 0
+	case s.H.Terminations[t].LoopMM.Set:
+		return s.H.Terminations[t].LoopMM.V
+	case s.H.Terminations[t].Insert.V != "":
+		return s.Limits.LoopMM
+	}
+	return s.Limits.LoopPlainMM
+}
+
+// spliceOffset is what a splice off its breakout's centre adds to a wire, or takes
+// off where the wire comes along the branch it was moved into.
+func (s *Sheet) spliceOffset(text string, path []int) unit.Millimetre {
+	e, ok := model.ParseEnd(text)
+	k, known := s.X.Splice[e.Splice]
+	if !ok || !known {
+		return 0
+	}
+	sp := &s.H.Splices[k]
+	for _, b := range path {
+		if s.H.Branches[b].ID == sp.Toward.V {
+			return -sp.OffsetMM.V
+		}
+	}
+	return sp.OffsetMM.V
+}
+
+// dropAt is amps × R(T) × finished length, each branch at its own temperature;
+// loops and splice offsets at that of the branch they hang on.
+func (s *Sheet) dropAt(i int, amps unit.Ampere) unit.Volt {
+	out := &s.Wires[i]
+	if !out.Known || out.Finished <= 0 {
+		return 0
+	}
+	whole := unit.Millimetre(0)
+	for _, b := range out.Path {
+		whole += s.H.Branches[b].LengthMM
+	}
+	total := unit.Volt(0)
+	for _, b := range out.Path {
+		// Lay loss, loops and offsets spread over the branches by length: they
+		// differ by a few per cent of a length, and temperature between branches
+		// moves the resistance by less than that again.
+		v, _ := wire.Drop(amps, out.Entry.OhmPerKm, s.Branches[b].Ambient, out.Finished*s.H.Branches[b].LengthMM/whole)
+		total += v
+	}
+	if len(out.Path) == 0 {
+		total, _ = wire.Drop(amps, out.Entry.OhmPerKm, s.Limits.AmbientC, out.Finished)
+	}
+	return total
+}

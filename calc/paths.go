@@ -1,0 +1,76 @@
+package calc
+
+import (
+	"fmt"
+	"slices"
+
+	"contralay/model"
+)
+
+// findPaths derives each wire's way through the tree, and says which have none.
+func (s *Sheet) findPaths() {
+	for i := range s.H.Wires {
+		w, out := &s.H.Wires[i], &s.Wires[i]
+		out.Path, out.HasPath = s.path(w)
+		if out.HasPath {
+			continue
+		}
+		_, a := model.ParseEnd(w.From.V)
+		_, b := model.ParseEnd(w.To.V)
+		switch {
+		case !a && !b:
+			s.say(Stop, "wire.path", w.ID, "has no end yet: give the cavity or splice at both")
+		case !a || !b:
+			s.say(Stop, "wire.path", w.ID, "has one end only: give the cavity or splice at the other")
+		default:
+			s.say(Stop, "wire.path", w.ID, fmt.Sprintf("no branch leads from %s to %s", w.From.V, w.To.V))
+		}
+	}
+	for i := range s.H.Units {
+		s.unitPath(i)
+	}
+}
+
+func (s *Sheet) path(w *model.Wire) ([]int, bool) {
+	a, ok1 := model.ParseEnd(w.From.V)
+	b, ok2 := model.ParseEnd(w.To.V)
+	if !ok1 || !ok2 {
+		return nil, false
+	}
+	from, ok1 := s.X.Place(a)
+	to, ok2 := s.X.Place(b)
+	if !ok1 || !ok2 {
+		return nil, false
+	}
+	return s.X.Between(from, to)
+}
+
+// unitPath is the way its wires share; a unit whose wires part is a stop.
+func (s *Sheet) unitPath(i int) {
+	u := &s.H.Units[i]
+	for n, id := range u.Wires {
+		k, ok := s.X.Wire[id]
+		if !ok || !s.Wires[k].HasPath {
+			return
+		}
+		p := slices.Clone(s.Wires[k].Path)
+		if n == 0 {
+			s.Units[i].Path, s.Units[i].HasPath = p, true
+			continue
+		}
+		if !samePath(s.Units[i].Path, p) {
+			s.say(Stop, "unit.path", u.ID, fmt.Sprintf("its wires %s and %s do not run the same way", u.Wires[0], id))
+			return
+		}
+	}
+}
+
+// samePath ignores in which direction a wire is written.
+func samePath(a, b []int) bool {
+	if slices.Equal(a, b) {
+		return true
+	}
+	c := slices.Clone(b)
+	slices.Reverse(c)
+	return slices.Equal(a, c)
+}

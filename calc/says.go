@@ -1,0 +1,208 @@
+package calc
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/calc/lay"
+	"contralay/calc/plan"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// sayMissing compares what the file lays with what runs through the branch.
+func (s *Sheet) sayMissing(i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	if s.layersOf(i) == nil {
+		return
+	}
+	var laid []string
+	for _, l := range b.Layers {
+		laid = append(laid, l.Of...)
+	}
+	if miss := without(out.Components, laid); len(miss) > 0 {
+		s.say(Stop, "layer.missing", b.ID, fmt.Sprintf("%s in no layer", isAre(miss)))
+	}
+	if stray := without(laid, out.Components); len(stray) > 0 {
+		s.say(Stop, "layer.stray", b.ID, fmt.Sprintf("%s laid here and %s not run through it", isAre(stray), doDoes(stray)))
+	}
+}
+
+func without(a, b []string) []string {
+	var out []string
+	for _, id := range a {
+		if !slices.Contains(b, id) {
+			out = append(out, id)
+		}
+	}
+	return out
+}
+
+func isAre(ids []string) string {
+	if len(ids) == 1 {
+		return ids[0] + " is"
+	}
+	if len(ids) > 6 {
+		return fmt.Sprintf("%s and %d more are", strings.Join(ids[:5], ", "), len(ids)-5)
+	}
+	return strings.Join(ids, ", ") + " are"
+}
+
+func doDoes(ids []string) string {
+	if len(ids) == 1 {
+		return "does"
+	}
+	return "do"
+}
+
+func (s *Sheet) sayRelaxed(i int, o Option) {
+	id := s.H.Branches[i].ID
+	switch o.Plan.Relaxed {
+	case plan.Gaps:
+		s.say(Warn, "plan.gaps", id, "no lay-up keeps the gap limits; the best has gaps")
+	case plan.GapLift:
+		s.say(Warn, "plan.tight", id, "no lay-up closes easily; the best is tight and has gaps")
+	case plan.Nothing:
+		s.say(Warn, "plan.none", id, "no lay-up closes; this one will not close as it is")
+	}
+}
+
+// sayLayers tells what is tight, open or without a tracer.
+func (s *Sheet) sayLayers(i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	if out.Make != "laid" {
+		return
+	}
+	for k := 1; k < len(out.Layers); k++ {
+		l := &out.Layers[k]
+		limit := s.Limits.GapInner
+		if k == len(out.Layers)-1 {
+			limit = s.Limits.GapOuter
+		}
+		proud := unit.Fixed(float64(l.ProudMM), 2)
+		switch {
+		case !l.Closes:
+			s.say(Stop, "layer.lay", b.ID, fmt.Sprintf("layer %d closes at no diameter with a lay length of %s mm: it is too short", k, unit.Fixed(float64(l.LayMM), 0)))
+		case l.Lift > s.Limits.LiftStop:
+			s.say(Stop, "layer.full", b.ID, fmt.Sprintf("layer %d holds %d and takes %d: it would stand %s mm proud", k, len(l.Members), l.Takes, proud))
+		case l.Lift > s.Limits.LiftTight:
+			s.say(Warn, "layer.close", b.ID, fmt.Sprintf("layer %d will not close as it is: it stands %s mm proud, and takes %d of the %d it holds", k, proud, l.Takes, len(l.Members)))
+		case l.Lift > s.Limits.LiftMax:
+			s.say(Note, "layer.tight", b.ID, fmt.Sprintf("layer %d is tight: it stands %s mm proud", k, proud))
+		case l.Gap > limit:
+			s.say(Note, "layer.gap", b.ID, fmt.Sprintf("layer %d is %s %% open and has room for %d", k, unit.Fixed(100*float64(l.Gap), 0), l.Room))
+		}
+		if l.ZigZag {
+			s.say(Note, "layer.order", b.ID, fmt.Sprintf("layer %d is laid thick beside thin; in the order of leaving it would not close", k))
+		}
+		if l.Tracer == "" && len(l.Members) > 2 {
+			s.say(Note, "layer.tracer", b.ID, fmt.Sprintf("layer %d has no colour that stands once: mark one wire as its tracer", k))
+		}
+	}
+	if out.Buried > 0 {
+		s.say(Note, "layer.buried", b.ID, fmt.Sprintf("%d of what leaves first at %s lie under something that runs on", out.Buried, b.To))
+	}
+}
+
+// bend is what the branch can be bent to: the larger of 10 × its thickest
+// component (AS50881 as quoted; TM 1-1500-204-23-4) and 6 × over (NASA
+// workmanship sheet 4.03).
+func (s *Sheet) bend(i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	thick := unit.Millimetre(0)
+	for _, l := range out.Layers {
+		for _, m := range l.Members {
+			thick = max(thick, m.D)
+		}
+	}
+	out.Bend.MinMM, out.Bend.Rule = 10*thick, "10 x thickest component"
+	if six := 6 * out.OverMM; six > out.Bend.MinMM {
+		out.Bend.MinMM, out.Bend.Rule = six, "6 x over"
+	}
+	if !b.BendMM.Set {
+		return
+	}
+	if b.BendMM.V < out.Bend.MinMM {
+		s.say(Warn, "bend", b.ID, fmt.Sprintf("is bent to %s mm inside; %s mm is the least (%s)", unit.Fixed(float64(b.BendMM.V), 0), unit.Fixed(float64(out.Bend.MinMM), 0), out.Bend.Rule))
+	}
+	if !b.BendDeg.Set {
+		return
+	}
+	axis := b.BendMM.V + out.OverMM/2
+	for _, l := range out.Layers {
+		for _, m := range l.Members {
+			R := (m.X*m.X + m.Y*m.Y)
+			r := unit.Millimetre(sqrt(float64(R)))
+			out.Bend.MismatchMM = max(out.Bend.MismatchMM, lay.Mismatch(r, l.LayMM, axis, b.BendDeg.V))
+		}
+	}
+	out.Bend.MismatchKnown = true
+}
+
+// weigh adds up wire, units and fillers of each branch, and the whole.
+func (s *Sheet) weigh() {
+	for i := range s.Branches {
+		out := &s.Branches[i]
+		whole := s.H.Branches[i].LengthMM
+		total := 0.0
+		for _, l := range out.Layers {
+			for _, m := range l.Members {
+				long := float64(out.LaidMM)*float64(m.Loss) + float64(whole-out.LaidMM)
+				total += float64(s.gramPerM(m, l)) * long / 1000
+			}
+			s.Totals.Fillers += l.Fillers
+		}
+		out.Gram = unit.Gram(total)
+		s.Totals.Gram += out.Gram
+	}
+	s.Totals.Wires, s.Totals.Units = len(s.H.Wires), len(s.H.Units)
+	for i := range s.H.Wires {
+		if s.H.Wires[i].Role.V == "spare" {
+			s.Totals.Spares++
+		}
+		s.Totals.WireMM += s.Wires[i].Cut
+	}
+}
+
+// fillerDensity is that of a solid ETFE rod, 1.70 g/cm³ (a polymer maker's
+// ETFE sheet). A filler of a wire's own size is that wire.
+const fillerDensity = 1.70
+
+func (s *Sheet) gramPerM(m Member, l Layer) unit.GramPerMetre {
+	if m.Kind == OfFiller {
+		for _, o := range l.Members {
+			if c, ok := s.X.Component(o.ID); ok && !c.Unit && abs(float64(o.D-m.D)) < sameSize {
+				return s.Wires[c.At].GramPerM
+			}
+		}
+		return unit.GramPerMetre(fillerDensity * 0.7853981634 * float64(m.D) * float64(m.D))
+	}
+	c, ok := s.X.Component(m.ID)
+	switch {
+	case !ok:
+		return 0
+	case c.Unit:
+		return s.unitGramPerM(c.At)
+	}
+	return s.Wires[c.At].GramPerM
+}
+
+// standing says once for each specification that its diameters rest on memory.
+func (s *Sheet) standing() {
+	seen := map[string]bool{}
+	for i := range s.Wires {
+		w := &s.Wires[i]
+		if w.Dia.Standing == catalogue.Memory && !seen[s.H.Wires[i].Spec] {
+			seen[s.H.Wires[i].Spec] = true
+			s.say(Note, "standing", s.H.Wires[i].Spec, "its diameters are from memory: measure the reels before cutting")
+		}
+	}
+	for i := range s.Branches {
+		t := s.Branches[i].Sheath.Tube
+		if t.WallStanding == catalogue.Memory && !seen[t.ID] {
+			seen[t.ID] = true
+			s.say(Note, "standing", t.ID, "its wall is from memory: type it from the reel's sheet")
+		}
+	}
+}

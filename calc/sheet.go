@@ -1,0 +1,204 @@
+package calc
+
+import (
+	"contralay/calc/cover"
+	"contralay/calc/plan"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// Sheet is everything derived from one harness. Slices stand index by index
+// beside those of the harness.
+type Sheet struct {
+	H        *model.Harness
+	X        *model.Index
+	Cat      *catalogue.Catalogue
+	Limits   model.Limits
+	Wires    []Wire
+	Units    []Unit
+	Branches []Branch
+	Terms    []Term
+	Totals   Totals
+	Snags    []Snag
+
+	// Proposals are lay-ups worked out beside the sheet, by PlanKey. The map is
+	// only read; Adopt makes a new one.
+	Proposals map[string]Proposal
+}
+
+// Dia is a diameter with its band and how far it can be trusted.
+type Dia struct {
+	Nominal, Min, Max unit.Millimetre
+	catalogue.Origin
+}
+
+// Known reports whether there is a diameter at all.
+func (d Dia) Known() bool { return d.Nominal > 0 }
+
+// Wire is what is worked out of a wire.
+type Wire struct {
+	Dia       Dia
+	Entry     catalogue.Wire // as the catalogue has it; zero where it lacks it
+	Known     bool           // the catalogue has the specification and size
+	Path      []int          // branches, from its From to its To
+	HasPath   bool
+	GramPerM  unit.GramPerMetre
+	Cut       unit.Millimetre // 0 where there is no path
+	Finished  unit.Millimetre // loops in, tails out
+	Drop      unit.Volt
+	DropKnown bool
+	Circuit   unit.Volt // drop with its return; Drop where there is none
+}
+
+// Unit is what is worked out of a unit.
+type Unit struct {
+	Dia     Dia
+	BareMM  unit.Millimetre
+	LayMM   unit.Millimetre
+	Loss    unit.Ratio // of its wires against the unit
+	Path    []int
+	HasPath bool
+}
+
+// Member is one thing in a layer, at its place seen from the branch's from end.
+type Member struct {
+	ID     string // wire or unit id; "filler"
+	Kind   Kind
+	D      unit.Millimetre
+	X, Y   unit.Millimetre // from the axis; seen from the from end, clockwise from the top
+	Loss   unit.Ratio      // wire length ÷ bundle length in this branch
+	Leaves int             // branches it still runs through beyond to
+}
+
+// Kind is what a member is.
+type Kind int
+
+// The kinds of member.
+const (
+	OfWire Kind = iota
+	OfUnit
+	OfSpare
+	OfFiller
+)
+
+// Layer is one ring of a branch as it is laid; index 0 is the centre.
+type Layer struct {
+	Members  []Member
+	Fillers  int
+	FillerMM unit.Millimetre
+	Spares   int
+	Takes    int // layer > 0 only
+	Room     int // layer > 0 only
+	Gap      unit.Ratio
+	BedMM    unit.Millimetre
+	OverMM   unit.Millimetre
+	TapeMM   unit.Millimetre
+	LayMM    unit.Millimetre // 0: straight
+	Turns    unit.Ratio
+	LayDeg   unit.Degree
+	Hand     string // LH | RH | straight
+	Loss     unit.Ratio
+	Lift     unit.Ratio
+	ProudMM  unit.Millimetre
+	Tracer   string // id of the tracer, which lies first; "" where there is none
+	ZigZag   bool   // laid in zig-zag where the order of leaving would not close
+	Closes   bool
+}
+
+// Branch is what is worked out of a branch.
+type Branch struct {
+	Make       string // laid | twisted | straight
+	Proposed   bool   // the file does not lay it
+	Waiting    bool   // no proposal has been worked out yet
+	Components []string
+	Layers     []Layer
+	OverMM     unit.Millimetre
+	OverMinMM  unit.Millimetre
+	OverMaxMM  unit.Millimetre
+	TapeMM     unit.Millimetre
+	TapeMinMM  unit.Millimetre
+	Gram       unit.Gram
+	LaidMM     unit.Millimetre
+	Standing   catalogue.Standing
+	Buried     int // early leavers with a later one further out
+	Bend       Bend
+	Sheath     Sheath
+	Ambient    unit.Celsius
+	key        string         // everything the bundle is computed from
+	rank       map[string]int // branches each component still runs through beyond to
+	planKey    string
+}
+
+// Bend is what a branch can be bent to.
+type Bend struct {
+	MinMM         unit.Millimetre
+	Rule          string
+	MismatchMM    unit.Millimetre
+	MismatchKnown bool
+}
+
+// Sheath is the sleeve over a branch.
+type Sheath struct {
+	Part     string // "" where none holds or there is no bundle
+	Proposed bool
+	Tube     catalogue.Tube
+	Known    bool
+	Verdict  cover.Verdict
+	FromMM   unit.Millimetre // from the datum of the from end
+	ToMM     unit.Millimetre
+	CutMM    unit.Millimetre
+	PassMM   unit.Millimetre // the largest thing it must pass
+	PassAt   string          // where that is
+	Gram     unit.Gram
+	Others   []Choice // ranked, best first, the one in use among them
+	KindAll  bool     // some tube of the kind keeps all three advices
+}
+
+// Choice is one tube that could be the sheath.
+type Choice struct {
+	Tube    catalogue.Tube
+	Verdict cover.Verdict
+	CutMM   unit.Millimetre
+	Gram    unit.Gram
+	Level   cover.Level
+}
+
+// Term is what is worked out of a termination.
+type Term struct {
+	Cavities    []string
+	State       map[string]Cavity
+	Used        int
+	Spare       int
+	Reserved    int
+	Blank       int
+	Contacts    int
+	SealPlugs   int
+	HasContacts bool // contact sizes are known
+	Sealed      bool
+	Free        []string // neither wired nor reserved
+}
+
+// Cavity is one cavity of a termination.
+type Cavity struct {
+	Wires []string
+	Size  string // contact size; "" not known
+}
+
+// Totals are the sums of the sheet.
+type Totals struct {
+	Wires, Units, Spares, Fillers int
+	WireMM                        unit.Millimetre // Σ cut lengths
+	Gram                          unit.Gram       // Σ of the branches
+}
+
+// Option is one lay-up of a branch with its components named.
+type Option struct {
+	Plan   plan.Plan
+	Layers []model.Layer
+	Buried int
+	Cost   unit.Ratio // with the weight of buried early leavers
+}
+
+// Proposal is every option worked out for a set of components, best first.
+type Proposal struct{ Options []Option }

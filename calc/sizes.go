@@ -1,0 +1,123 @@
+package calc
+
+import (
+	"fmt"
+	"math"
+
+	"contralay/calc/wire"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// MaxVolts is the highest supply this program rates; above it stands the work of
+// licensed people under their own codes.
+const MaxVolts unit.Volt = 60
+
+// sizeWires finds what each wire is: the reel measured on this job, else the
+// catalogue. All wires of a reel share its error, so the band is the tolerance
+// of the specification, all small or all large.
+func (s *Sheet) sizeWires() {
+	if s.H.Head.SupplyV.V > MaxVolts {
+		s.say(Stop, "supply", "harness", fmt.Sprintf("supply is %s V; above %s V DC is outside what this sheet rates", unit.Fixed(float64(s.H.Head.SupplyV.V), 0), unit.Fixed(float64(MaxVolts), 0)))
+	}
+	s.Wires = make([]Wire, len(s.H.Wires))
+	for i := range s.H.Wires {
+		w, out := &s.H.Wires[i], &s.Wires[i]
+		out.Entry, out.Known = s.Cat.Wire(w.Spec, w.Size)
+		if out.Known {
+			e := out.Entry
+			out.Dia = Dia{e.OverMM, e.OverMM - e.TolMM, e.OverMM + e.TolMM, catalogue.Origin{Source: e.Source, Standing: overStanding(e)}}
+			out.GramPerM = e.GramPerM
+			if out.GramPerM == 0 {
+				out.GramPerM, _ = wire.EstimateMass(e.AreaMM2, e.ConductorMM, e.OverMM, e.InsulationDensity)
+			}
+		}
+		if r, ok := s.reel(w.Spec, w.Size); ok {
+			out.Dia = Dia{r.OverMM, r.OverMM, r.OverMM, catalogue.Origin{Source: "measured on this job", Standing: catalogue.House}}
+		}
+		if !out.Dia.Known() {
+			s.say(Stop, "wire.size", w.ID, fmt.Sprintf("%s size %s is in no catalogue: give it in the shop's catalogue, or measure the reel", w.Spec, w.Size))
+		}
+	}
+}
+
+func overStanding(e catalogue.Wire) catalogue.Standing {
+	if e.OverStanding != "" {
+		return e.OverStanding
+	}
+	return e.Standing
+}
+
+func (s *Sheet) reel(spec, size string) (model.Reel, bool) {
+	for _, r := range s.H.Reels {
+		if r.Spec == spec && catalogue.CanonicalSize(r.Size) == catalogue.CanonicalSize(size) {
+			return r, true
+		}
+	}
+	return model.Reel{}, false
+}
+
+// sizeUnits finds what each unit is: as given, else made up from its wires.
+func (s *Sheet) sizeUnits() {
+	s.Units = make([]Unit, len(s.H.Units))
+	for i := range s.H.Units {
+		u, out := &s.H.Units[i], &s.Units[i]
+		out.Loss = 1
+		var nom, lo, hi []unit.Millimetre
+		standing := catalogue.Memory // braid and jacket, and the 2·D forms, are from memory
+		for _, id := range u.Wires {
+			if k, ok := s.X.Wire[id]; ok && s.Wires[k].Dia.Known() {
+				d := s.Wires[k].Dia
+				nom, lo, hi = append(nom, d.Nominal), append(lo, d.Min), append(hi, d.Max)
+			}
+		}
+		m, ok := wire.MakeUp(nom, u.Shield.V)
+		if ok {
+			small, _ := wire.MakeUp(lo, u.Shield.V)
+			large, _ := wire.MakeUp(hi, u.Shield.V)
+			out.Loss, out.LayMM, out.BareMM = m.LayLoss, m.LayMM, m.BareMM
+			out.Dia = Dia{m.OverMM, small.OverMM, large.OverMM, catalogue.Origin{Source: "computed from its wires", Standing: standing}}
+		}
+		if u.OverMM.V > 0 {
+			out.Dia = Dia{u.OverMM.V, u.OverMM.V, u.OverMM.V, catalogue.Origin{Source: "given in the file", Standing: catalogue.House}}
+		}
+		if want := unitCount(u.Build.V); want > 0 && len(u.Wires) != want {
+			s.say(Stop, "unit.build", u.ID, fmt.Sprintf("a %s has %d wires; this one has %d", u.Build.V, want, len(u.Wires)))
+		}
+		if !out.Dia.Known() {
+			s.say(Stop, "unit.size", u.ID, "its diameter is not known: measure it and give over_mm, or make it of two to four known wires")
+		}
+	}
+}
+
+func unitCount(build string) int {
+	switch build {
+	case "pair":
+		return 2
+	case "triple":
+		return 3
+	case "quad":
+		return 4
+	}
+	return 0
+}
+
+// unitGramPerM is the mass of a unit: its wires with their lay loss, and where it
+// is shielded the ring of braid and jacket.
+func (s *Sheet) unitGramPerM(i int) unit.GramPerMetre {
+	// Braid and jacket together, half metal by volume at best. From memory, not
+	// verified; it weighs some 3 g/m on a small pair.
+	const braidAndJacket = 2.5
+	total := 0.0
+	for _, id := range s.H.Units[i].Wires {
+		if k, ok := s.X.Wire[id]; ok {
+			total += float64(s.Wires[k].GramPerM) * float64(s.Units[i].Loss)
+		}
+	}
+	if s.H.Units[i].Shield.V && s.Units[i].BareMM > 0 {
+		o, b := float64(s.Units[i].Dia.Nominal), float64(s.Units[i].BareMM)
+		total += braidAndJacket * math.Pi / 4 * math.Max(0, o*o-b*b)
+	}
+	return unit.GramPerMetre(total)
+}

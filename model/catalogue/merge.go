@@ -1,0 +1,80 @@
+package catalogue
+
+import (
+	"maps"
+	"slices"
+)
+
+// Merge returns a new catalogue with the entries of both; where both have one,
+// the entry of over stands, whole. Neither argument is changed; a nil one is
+// empty.
+//
+// An insert replaces every insert it shares a name with and takes over the names
+// it lacks, so that two names of one arrangement never tell two stories.
+func Merge(base, over *Catalogue) *Catalogue {
+	if base == nil {
+		base = empty()
+	}
+	if over == nil {
+		over = empty()
+	}
+	return &Catalogue{
+		Wires:       mergeMap(base.Wires, over.Wires),
+		Tubes:       mergeTubes(base.Tubes, over.Tubes),
+		Boots:       mergeMap(base.Boots, over.Boots),
+		Transitions: mergeMap(base.Transitions, over.Transitions),
+		Contacts:    mergeMap(base.Contacts, over.Contacts),
+		Inserts:     mergeInserts(base, over),
+		Splices:     mergeMap(base.Splices, over.Splices),
+	}
+}
+
+func mergeMap[K comparable, V any](base, over map[K]V) map[K]V {
+	m := make(map[K]V, len(base)+len(over))
+	maps.Copy(m, base)
+	maps.Copy(m, over)
+	return m
+}
+
+func mergeTubes(base, over []Tube) []Tube {
+	out := make([]Tube, 0, len(base)+len(over))
+	theirs := map[string]bool{}
+	for _, t := range over {
+		theirs[t.ID] = true
+	}
+	for _, t := range base {
+		if !theirs[t.ID] {
+			out = append(out, t)
+		}
+	}
+	out = append(out, over...)
+	slices.SortFunc(out, compareTubes)
+	return out
+}
+
+func mergeInserts(base, over *Catalogue) map[string]Insert {
+	m := maps.Clone(base.Inserts)
+	if m == nil {
+		m = map[string]Insert{}
+	}
+	for _, id := range over.InsertIDs() {
+		i := over.Inserts[id]
+		names := i.Names()
+		for _, name := range i.Names() {
+			old, ok := base.Inserts[name]
+			if !ok {
+				continue
+			}
+			for _, n := range old.Names() {
+				if _, taken := over.Inserts[n]; !taken && !slices.Contains(names, n) {
+					names = append(names, n)
+				}
+			}
+		}
+		i.Aliases = slices.Clip(names[1:])
+		for _, name := range names {
+			m[name] = i
+		}
+	}
+	return m
+}

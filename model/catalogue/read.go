@@ -1,0 +1,152 @@
+package catalogue
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"maps"
+	"slices"
+	"strings"
+
+	"github.com/BurntSushi/toml"
+)
+
+// maxFile is the size of a file that is still read, in bytes. The largest table
+// that comes with the program has some 20,000: this is a stop, not a limit of use.
+const maxFile = 8 << 20
+
+// tables are the tables of a file in the order they are read.
+var tables = [...]string{"wire", "tube", "boot", "transition", "contact", "insert", "splice"}
+
+// Read reads a catalogue file. The name is only for messages.
+//
+// It is strict: a table or key it does not know, by exact case; an entry without
+// source or standing; a number that is not one, is out of its range or
+// contradicts another of the entry; two entries of one id: each is an error that
+// names file, entry, key and what is allowed, one EntryError a line. On an error
+// the Catalogue is nil.
+func Read(r io.Reader, name string) (*Catalogue, error) {
+	data, err := io.ReadAll(io.LimitReader(r, maxFile+1))
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", name, err)
+	}
+	if len(data) > maxFile {
+		return nil, fmt.Errorf("%s: larger than %d bytes, which is not a catalogue", name, maxFile)
+	}
+	var file map[string]any
+	if _, err := toml.Decode(string(data), &file); err != nil {
+		var at toml.ParseError
+		if errors.As(err, &at) {
+			return nil, fmt.Errorf("%s: line %d: not TOML: %s", name, at.Position.Line, at.Message)
+		}
+		return nil, fmt.Errorf("%s: not TOML: %w", name, err)
+	}
+	b := builder{file: name, c: empty(), seen: map[string]bool{}}
+	for _, key := range slices.Sorted(maps.Keys(file)) {
+		if !slices.Contains(tables[:], key) {
+			b.errs = append(b.errs, EntryError{File: name, Key: key, Problem: "unknown table", Allowed: strings.Join(tables[:], ", ")})
+		}
+	}
+	for _, table := range tables {
+		if v, ok := file[table]; ok {
+			b.table(table, v)
+		}
+	}
+	if len(b.errs) > 0 {
+		return nil, errors.Join(b.errs...)
+	}
+	slices.SortFunc(b.c.Tubes, compareTubes)
+	return b.c, nil
+}
+
+func empty() *Catalogue {
+	return &Catalogue{
+		Wires:       map[WireKey]Wire{},
+		Boots:       map[string]Boot{},
+		Transitions: map[string]Transition{},
+		Contacts:    map[string]Contact{},
+		Inserts:     map[string]Insert{},
+		Splices:     map[string]Splice{},
+	}
+}
+
+// builder gathers the entries of one file and what is wrong with them.
+type builder struct {
+	file string
+	c    *Catalogue
+	seen map[string]bool // "table id"
+	errs []error
+}
+
+// table reads every entry of one table in file order.
+func (b *builder) table(table string, v any) {
+	rows, ok := tableRows(v)
+	if !ok {
+		b.errs = append(b.errs, EntryError{File: b.file, Key: table, Problem: "not a list of tables", Allowed: "[[" + table + "]]"})
+		return
+	}
+	for i, row := range rows {
+		e := &entry{file: b.file, name: entryName(table, i, row), vals: row}
+		switch table {
+		case "wire":
+			b.wire(e)
+		case "tube":
+			b.tube(e)
+		case "boot":
+			b.boot(e)
+		case "transition":
+			b.transition(e)
+		case "contact":
+			b.contact(e)
+		case "insert":
+			b.insert(e)
+		case "splice":
+			b.splice(e)
+		}
+		b.errs = append(b.errs, e.done()...)
+	}
+}
+
+// tableRows reads [[x]] and x = [{…}] alike.
+func tableRows(v any) ([]map[string]any, bool) {
+	switch x := v.(type) {
+	case []map[string]any:
+		return x, true
+	case []any:
+		rows := make([]map[string]any, len(x))
+		for i, r := range x {
+			row, ok := r.(map[string]any)
+			if !ok {
+				return nil, false
+			}
+			rows[i] = row
+		}
+		return rows, true
+	}
+	return nil, false
+}
+
+// entryName is how a message calls an entry.
+func entryName(table string, i int, row map[string]any) string {
+	name := table
+	for _, key := range []string{"spec", "id", "size"} {
+		if s, ok := row[key].(string); ok && strings.TrimSpace(s) != "" && (key != "size" || table == "wire" || table == "contact") {
+			name += fmt.Sprintf(" %q", s)
+		}
+	}
+	if name == table {
+		return fmt.Sprintf("%s number %d", table, i+1)
+	}
+	return name
+}
+
+// claim takes a name for an entry; a name that is taken is wrong.
+func (b *builder) claim(e *entry, table, key, id string) {
+	if id == "" {
+		return // said already
+	}
+	if b.seen[table+" "+id] {
+		e.wrong(key, fmt.Sprintf("%q is there already", id), "each "+table+" once")
+	}
+	b.seen[table+" "+id] = true
+}

@@ -1,0 +1,144 @@
+package model
+
+import "strings"
+
+// Index finds the things of a harness by id and knows the tree its branches
+// make. It is built from one Harness value and only read afterwards. Of two
+// things with one id the first counts; the loader refuses such a file.
+type Index struct {
+	H           *Harness
+	Termination map[string]int
+	Breakout    map[string]int
+	Splice      map[string]int
+	Wire        map[string]int
+	Unit        map[string]int
+	Branch      map[string]int
+	UnitOf      map[string]int // wire id → unit
+	meet        map[string][]int
+}
+
+// NewIndex reads a harness once.
+func NewIndex(h *Harness) *Index {
+	x := &Index{H: h, UnitOf: map[string]int{}, meet: map[string][]int{}}
+	x.Termination = number(h.Terminations, func(t *Termination) string { return t.ID })
+	x.Breakout = number(h.Breakouts, func(t *Breakout) string { return t.ID })
+	x.Splice = number(h.Splices, func(t *Splice) string { return t.ID })
+	x.Wire = number(h.Wires, func(t *Wire) string { return t.ID })
+	x.Unit = number(h.Units, func(t *Unit) string { return t.ID })
+	x.Branch = number(h.Branches, func(t *Branch) string { return t.ID })
+	for i := range h.Units {
+		for _, w := range h.Units[i].Wires {
+			if _, taken := x.UnitOf[w]; !taken {
+				x.UnitOf[w] = i
+			}
+		}
+	}
+	for i := range h.Branches {
+		b := &h.Branches[i]
+		x.meet[b.From] = append(x.meet[b.From], i)
+		x.meet[b.To] = append(x.meet[b.To], i)
+	}
+	return x
+}
+
+func number[T any](all []T, id func(*T) string) map[string]int {
+	m := make(map[string]int, len(all))
+	for i := range all {
+		if _, taken := m[id(&all[i])]; !taken {
+			m[id(&all[i])] = i
+		}
+	}
+	return m
+}
+
+// End is where a wire stops.
+type End struct {
+	Termination string // "" where it is a splice
+	Cavity      string
+	Splice      string
+}
+
+// ParseEnd reads "TERMINATION:CAVITY" or a splice id. The empty text is no end.
+func ParseEnd(text string) (End, bool) {
+	if text == "" {
+		return End{}, false
+	}
+	if t, c, ok := strings.Cut(text, ":"); ok {
+		return End{Termination: t, Cavity: c}, true
+	}
+	return End{Splice: text}, true
+}
+
+// Place is the node of the tree where an end stands: a termination, or the
+// breakout of a splice. ok is false where there is no such thing.
+func (x *Index) Place(end End) (string, bool) {
+	if end.Splice != "" {
+		i, ok := x.Splice[end.Splice]
+		if !ok {
+			return "", false
+		}
+		return x.H.Splices[i].At, true
+	}
+	_, ok := x.Termination[end.Termination]
+	return end.Termination, ok
+}
+
+// Meeting returns the branches that meet at a termination or breakout, in file order.
+func (x *Index) Meeting(place string) []int { return x.meet[place] }
+
+// Other is the far end of branch b, seen from place.
+func (x *Index) Other(b int, place string) string {
+	if x.H.Branches[b].From == place {
+		return x.H.Branches[b].To
+	}
+	return x.H.Branches[b].From
+}
+
+// Between returns the branches from one place to another, in walking order; a
+// tree has one way at most. ok is false where there is none. From a place to
+// itself the way is empty.
+func (x *Index) Between(from, to string) (path []int, ok bool) {
+	seen := map[string]bool{from: true}
+	var walk func(at string) bool
+	walk = func(at string) bool {
+		if at == to {
+			return true
+		}
+		for _, b := range x.meet[at] {
+			next := x.Other(b, at)
+			if seen[next] {
+				continue
+			}
+			seen[next] = true
+			path = append(path, b)
+			if walk(next) {
+				return true
+			}
+			path = path[:len(path)-1]
+		}
+		return false
+	}
+	if !walk(from) {
+		return nil, false
+	}
+	return path, true
+}
+
+// Component is what a layer holds: a wire or a unit of the harness.
+type Component struct {
+	ID   string
+	Unit bool
+	At   int // index into Units or Wires
+}
+
+// Component finds a layer member by id; ok is false for one that is not there.
+// A wire that belongs to a unit is no component of its own.
+func (x *Index) Component(id string) (Component, bool) {
+	if i, ok := x.Unit[id]; ok {
+		return Component{id, true, i}, true
+	}
+	if i, ok := x.Wire[id]; ok {
+		return Component{id, false, i}, true
+	}
+	return Component{}, false
+}

@@ -1,0 +1,207 @@
+package draw
+
+import (
+	"math"
+	"regexp"
+	"strings"
+	"testing"
+)
+
+// Source: xterm's default colours (XTerm-col.ad of the xterm distribution).
+var xterm = [16][3]float64{
+	{0, 0, 0}, {205, 0, 0}, {0, 205, 0}, {205, 205, 0}, {0, 0, 238}, {205, 0, 205}, {0, 205, 205}, {229, 229, 229},
+	{127, 127, 127}, {255, 0, 0}, {0, 255, 0}, {255, 255, 0}, {92, 92, 255}, {255, 0, 255}, {0, 255, 255}, {255, 255, 255},
+}
+
+// luminance is the relative luminance of WCAG 2.1.
+func luminance(c uint8) float64 {
+	lin := func(v float64) float64 {
+		v /= 255
+		if v <= 0.04045 {
+			return v / 12.92
+		}
+		return math.Pow((v+0.055)/1.055, 2.4)
+	}
+	rgb := xterm[c]
+	return 0.2126*lin(rgb[0]) + 0.7152*lin(rgb[1]) + 0.0722*lin(rgb[2])
+}
+
+// contrast is the contrast ratio of WCAG 2.1, 1 to 21.
+func contrast(a, b uint8) float64 {
+	la, lb := luminance(a), luminance(b)
+	return (max(la, lb) + 0.05) / (min(la, lb) + 0.05)
+}
+
+func TestContrastFormula(t *testing.T) {
+	if got := contrast(0, 15); math.Abs(got-21) > 1e-9 { // WCAG 2.1: black on white is 21 : 1
+		t.Errorf("black on white %.3f", got)
+	}
+}
+
+func TestPaletteContrast(t *testing.T) {
+	for _, tt := range []struct {
+		name       string
+		th         theme
+		background uint8
+	}{{"dark", darkTheme(), black}, {"light", lightTheme(), fullWhite}} {
+		t.Run(tt.name, func(t *testing.T) {
+			seen := map[uint8]Ink{}
+			for ink := InkSelected; ink < inkEnd; ink++ {
+				p := tt.th[ink]
+				if got := contrast(p.ground, p.text); got < 4.5 { // WCAG 2.1, 1.4.3
+					t.Errorf("ink %d: text %d on %d is %.2f : 1", ink, p.text, p.ground, got)
+				}
+				if was, ok := seen[p.ground]; ok {
+					t.Errorf("inks %d and %d share the ground %d", was, ink, p.ground)
+				}
+				seen[p.ground] = ink
+				if p.ground == tt.background {
+					t.Errorf("ink %d is the terminal's own background", ink)
+				}
+				alarm := p.ground == 1 || p.ground == 3 || p.ground == 9 || p.ground == 11
+				if alarm != (ink == InkFlag) {
+					t.Errorf("ink %d has ground %d: red and yellow are for what is flagged", ink, p.ground)
+				}
+			}
+			// Common practice, no source: a ground is seen as a shape from about 1.9 : 1.
+			// Of 16 colours less the alarms one class must stay below; its label is
+			// still readable. It is the last, which is used least.
+			for i := range Ink(Classes - 1) {
+				if got := contrast(tt.th[InkClass+i].ground, tt.background); got < 1.9 {
+					t.Errorf("class %d is %.2f : 1 against the background", i, got)
+				}
+			}
+			// WCAG 2.1, 1.4.11: what shows the focus, and lines, 3 : 1 against what is round them.
+			for _, ink := range []Ink{InkSelected, InkLine, InkFlag} {
+				if got := contrast(tt.th[ink].ground, tt.background); got < 3 {
+					t.Errorf("ink %d is %.2f : 1 against the background", ink, got)
+				}
+			}
+		})
+	}
+}
+
+func TestAppendSGR(t *testing.T) {
+	dark, light := Palette{Colour: true, Dark: true}, Palette{Colour: true}
+	tests := []struct {
+		name string
+		p    Palette
+		s    Style
+		want string
+	}{
+		{"no colour", Palette{Dark: true}, ClassStyle(0), ""},
+		{"reset", dark, 0, "\x1b[0m"},
+		{"class 0", dark, ClassStyle(0), "\x1b[0;30;46m"},
+		{"a class beyond the last wraps", dark, ClassStyle(8), "\x1b[0;30;46m"},
+		{"bright ground", dark, ClassStyle(1), "\x1b[0;97;104m"},
+		{"class 1, light", light, ClassStyle(1), "\x1b[0;97;44m"},
+		{"selected, heavy", dark, MakeStyle(InkOnGround, InkSelected, true), "\x1b[0;1;30;107m"},
+		{"selected, light", light, MakeStyle(InkOnGround, InkSelected, true), "\x1b[0;1;97;40m"},
+		{"flagged", dark, MakeStyle(InkOnGround, InkFlag, false), "\x1b[0;97;41m"},
+		{"a line", dark, MakeStyle(InkLine, InkNone, false), "\x1b[0;90m"},
+		{"half block", dark, MakeStyle(InkClass, InkClass+3, false), "\x1b[0;36;42m"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			if got := string(tt.p.AppendSGR(nil, tt.s)); got != tt.want {
+				t.Errorf("got %q, want %q", got, tt.want)
+			}
+		})
+	}
+}
+
+// Only 16 colours, each line ended as it began, and the text is that of Lines.
+func TestStyled(t *testing.T) {
+	sgr := regexp.MustCompile("\x1b\\[0(;1)?(;(3|9)[0-7])?(;(4|10)[0-7])?m")
+	for _, p := range []Palette{{Colour: true, Dark: true}, {Colour: true}} {
+		for _, m := range []Mode{ASCII, Blocks} {
+			c := Picture(states(), 46, 20, m, p)
+			plain := c.Lines()
+			for i, l := range c.Styled(p) {
+				if got := sgr.ReplaceAllString(l, ""); got != plain[i] {
+					t.Errorf("mode %d line %d: %q, want %q", m, i, got, plain[i])
+				}
+				if strings.Contains(l, "\x1b") && strings.LastIndex(l, "\x1b[0m") != strings.LastIndex(l, "\x1b") {
+					t.Errorf("mode %d line %d does not end its colour: %q", m, i, l)
+				}
+			}
+		}
+	}
+	c := Picture(states(), 46, 20, Blocks, Palette{})
+	for i, l := range c.Styled(Palette{}) {
+		if l != c.Lines()[i] {
+			t.Errorf("without colour line %d is %q", i, l)
+		}
+	}
+}
+
+// A run of equal cells is written with one sequence.
+func TestStyledGroupsRuns(t *testing.T) {
+	c := newCanvas(6, 1)
+	c.write(1, 0, "abcd", ClassStyle(0))
+	want := " \x1b[0;30;46mabcd\x1b[0m "
+	if got := c.Styled(Palette{Colour: true, Dark: true})[0]; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+}
+
+// Two equal discs that touch are two: a pixel without colour lies between them.
+func TestBlocksStayApart(t *testing.T) {
+	for _, size := range [][2]int{{34, 16}, {46, 20}, {100, 34}} {
+		s := rings(1, 6, 12)
+		f := newFrame(size[0], size[1]-1, 0, 0, s.reach(), 0.5)
+		px := make([]Ink, size[0]*f.h*2)
+		for i, d := range s.Discs {
+			before := count(px)
+			paint(px, size[0], f, d, Ink(i+1))
+			one := make([]Ink, len(px))
+			paint(one, size[0], f, d, 1)
+			if count(px) != before+count(one) {
+				t.Errorf("%v: disc %s covers another", size, d.ID)
+			}
+		}
+		for i, ink := range px {
+			if below := i + size[0]; below < len(px) && ink != 0 && px[below] != 0 && px[below] != ink {
+				t.Errorf("%v: discs %d and %d meet, one above the other", size, ink, px[below])
+			}
+		}
+	}
+}
+
+func count(px []Ink) int {
+	n := 0
+	for _, p := range px {
+		if p != InkNone {
+			n++
+		}
+	}
+	return n
+}
+
+// Filled discs: about as many pixels as the circle has area, and a label on the
+// ground of its own disc.
+func TestBlocks(t *testing.T) {
+	s := Section{OverMM: 10, Discs: []Disc{{ID: "a", Label: "a", D: 10, Class: 4}}}
+	c := Picture(s, 60, 25, Blocks, Palette{Colour: true, Dark: true})
+	half := 0
+	for _, cell := range c.Cells {
+		st := cell.Style
+		switch {
+		case cell.Rune == upperHalf || cell.Rune == lowerHalf:
+			half++
+			if st.Ground() != InkNone {
+				half++
+			}
+		case st.Ground() == InkClass+4:
+			half += 2
+		}
+		if cell.Rune == 'a' && (st.Ground() != InkClass+4 || st.Text() != InkOnGround) {
+			t.Errorf("the label's style is %b", st)
+		}
+	}
+	// 24 rows, the middle one 11: a radius of 11 rows is 22 pixels, less 8 % of it.
+	want := math.Pi * math.Pow(22*0.92, 2)
+	if math.Abs(float64(half)-want)/want > 0.03 { // the rim is rounded to whole pixels
+		t.Errorf("%d pixels, want about %.0f", half, want)
+	}
+}
