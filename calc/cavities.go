@@ -201,3 +201,28 @@ func atMost(st catalogue.Standing, l Level) Level {
 	}
 	return l
 }
+
+// Takes reports whether a cavity's contact and seal take a wire size, as far as
+// the catalogue knows; what it does not know is no reason to refuse.
+func (s *Sheet) Takes(term int, cavity, spec, size string) bool {
+	t := &s.H.Terminations[term]
+	c := s.Terms[term].State[cavity]
+	e, known := s.Cat.Wire(spec, size)
+	if !known {
+		return true
+	}
+	if len(t.SealMM) == 2 && (e.OverMM < t.SealMM[0] || e.OverMM > t.SealMM[1]) {
+		return false
+	}
+	k, known := s.Cat.Contact(c.Size)
+	if !known {
+		return true
+	}
+	most, ok1 := s.strandedArea(k.LargestAWG)
+	least, ok2 := s.strandedArea(k.SmallestAWG)
+	if (ok1 && float64(e.AreaMM2) > float64(most)*areaSlack) || (ok2 && float64(e.AreaMM2)*areaSlack < float64(least)) {
+		return false
+	}
+	sealed := t.Insert.V != "" && len(t.SealMM) != 2 && k.SealMaxMM > 0
+	return !sealed || (e.OverMM >= k.SealMinMM && e.OverMM <= k.SealMaxMM)
+}

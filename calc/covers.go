@@ -90,7 +90,7 @@ func (s *Sheet) cover(i int) {
 	}
 	sh.Proposed = written == ""
 	if use < 0 {
-		s.say(Warn, "sheath.none", b.ID, fmt.Sprintf("no %s tube holds %s mm (tape %s mm): take another kind, build it up with tape, or leave it bare", kind, unit.Fixed(float64(out.OverMM), 2), unit.Fixed(float64(out.TapeMM), 2)))
+		s.say(Warn, "sheath.none", b.ID, fmt.Sprintf("no %s tube passes %s (%s mm) and still grips %s mm by tape: take another kind, build it up with tape, or leave it bare", kind, sh.PassAt, unit.Fixed(float64(pass.MaxMM), 1), unit.Fixed(float64(out.TapeMinMM), 1)))
 		return
 	}
 	c := sh.Others[use]
@@ -207,18 +207,30 @@ func (s *Sheet) saySheath(i int) {
 	if v.Stops() {
 		return
 	}
-	kind := sh.KindAll
-	advice := func(a cover.Advice, rule, says string) {
-		switch a.Level(kind) {
-		case cover.Warn:
-			s.say(Warn, rule, b.ID, says)
-		case cover.Note:
-			s.say(Note, rule, b.ID, says)
-		}
+	s.advise(i, v.Stretch, "sheath.stretch",
+		fmt.Sprintf("%s is filled to %s %% of its bore; 80 is enough", sh.Part, unit.Fixed(100*float64(v.StretchRatio), 0)),
+		fmt.Sprintf("%s is filled past 80 %% of its bore where every wire is at its largest", sh.Part))
+	s.advise(i, v.Grips, "sheath.grip",
+		fmt.Sprintf("%s grips little: the bundle is %s times its recovered bore by tape; 1.10 is wanted", sh.Part, unit.Fixed(float64(v.GripRatio), 2)),
+		fmt.Sprintf("%s grips little where every wire is at its smallest", sh.Part))
+	s.advise(i, v.Slides, "sheath.room",
+		fmt.Sprintf("%s has %s mm to slide over %s; %s is wanted", sh.Part, fine(v.SlideMM), sh.PassAt, fine(v.RoomMM)),
+		fmt.Sprintf("%s slides with little room where every wire is at its largest", sh.Part))
+}
+
+// advise says what one piece of advice comes to: missed, or missed only at an end
+// of the wire tolerance.
+func (s *Sheet) advise(i int, a cover.Advice, rule, missed, atExtreme string) {
+	says := missed
+	if a.Kept {
+		says = atExtreme
 	}
-	advice(v.Stretch, "sheath.stretch", fmt.Sprintf("%s is filled to %s %% of its bore; 80 is enough", sh.Part, unit.Fixed(100*float64(v.StretchRatio), 0)))
-	advice(v.Grips, "sheath.grip", fmt.Sprintf("%s grips little: the bundle is %s times its recovered bore; 1.10 is wanted", sh.Part, unit.Fixed(float64(v.GripRatio), 2)))
-	advice(v.Slides, "sheath.room", fmt.Sprintf("%s has %s mm to slide over %s; %s is wanted", sh.Part, fine(v.SlideMM), sh.PassAt, fine(v.RoomMM)))
+	switch a.Level(s.Branches[i].Sheath.KindAll) {
+	case cover.Warn:
+		s.say(Warn, rule, s.H.Branches[i].ID, says)
+	case cover.Note:
+		s.say(Note, rule, s.H.Branches[i].ID, says)
+	}
 }
 
 // boots tests the cable end of the boots at a branch's terminations. Their sizes

@@ -359,3 +359,14 @@ func buried(layers []Layer) int {
 	}
 	return n
 }
+
+// FarEnd is the end a wire has beyond the to end of branch i, as the file writes
+// it; "" where it does not run there.
+func (s *Sheet) FarEnd(i int, id string) string {
+	k, ok := s.X.Wire[id]
+	if !ok {
+		return ""
+	}
+	_, end := s.beyond(i, s.Wires[k].Path, &s.H.Wires[k])
+	return end
+}

@@ -101,7 +101,7 @@ func (s *Sheet) sayLayers(i int) {
 		}
 	}
 	if out.Buried > 0 {
-		s.say(Note, "layer.buried", b.ID, fmt.Sprintf("%d of what leaves first at %s lie under something that runs on", out.Buried, b.To))
+		s.say(Note, "layer.buried", b.ID, fmt.Sprintf("under what runs on at %s lie components that leave earlier: %d", b.To, out.Buried))
 	}
 }
 

@@ -15,8 +15,12 @@ func (c *checker) branches() {
 		b := &c.h.Branches[i]
 		f := Finding{Table: "branch", Index: i, ID: b.ID}
 		from, to := c.place(f, "from", b.From), c.place(f, "to", b.To)
-		if from && to && !tree.join(b.From, b.To) {
-			f.Key = "to"
+		f.Key = "to"
+		switch {
+		case !from || !to:
+		case b.From == b.To:
+			c.say(f, fmt.Sprintf("the branch runs from %q to itself", b.From), "two places")
+		case !tree.join(b.From, b.To):
 			c.say(f, fmt.Sprintf("the branch closes a loop: %q and %q are joined already", b.From, b.To),
 				"a tree: one way from any place to any other")
 		}

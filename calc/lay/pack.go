@@ -12,8 +12,8 @@ const searched = 6
 
 // Pack finds the smallest circle that holds circles of the given diameters: what
 // a group that is only twisted comes to. Two and three are exact. Four to six
-// are searched over every order round the circle, with and without one in the
-// middle; the result stands within 0.5 % of the best known. More than six are
+// are searched over every order round the circle, with and without one off the
+// wall; the result stands within 0.5 % of the best known. More than six are
 // stacked one by one against the middle, an upper bound.
 func Pack(d []unit.Millimetre) Group {
 	n := len(d)
@@ -88,7 +88,7 @@ func cmpDown(a, b float64) int {
 }
 
 // bestRing tries every order of the circles round the wall of the holding circle,
-// all of them or with one in the middle.
+// all of them or with one that lies off the wall, in the middle or beside it.
 func bestRing(r []float64) (float64, []disc) {
 	n := len(r)
 	by := make([]int, n)
@@ -98,65 +98,97 @@ func bestRing(r []float64) (float64, []disc) {
 	slices.SortStableFunc(by, func(i, j int) int { return cmpDown(r[i], r[j]) })
 	best := math.Inf(1)
 	var ds []disc
-	for mid := -1; mid < n; mid++ {
-		if mid > 0 && r[by[mid]] == r[by[mid-1]] {
+	var found wall
+	try := func(w wall) {
+		R, at, ok := w.shrink(best)
+		if !ok {
+			return
+		}
+		best, ds, found = R, make([]disc, n), w
+		for k, i := range w.order {
+			s, c := math.Sincos(at[k])
+			D := w.off(i, R)
+			ds[i] = disc{D * c, D * s, r[i]}
+		}
+	}
+	for k := -1; k < n; k++ {
+		if k > 0 && r[by[k]] == r[by[k-1]] {
 			continue
 		}
-		ring := make([]int, 0, n)
-		for k, i := range by {
-			if k != mid {
-				ring = append(ring, i)
-			}
-		}
-		m := 0.0
-		if mid >= 0 {
-			m = r[by[mid]]
+		w := wall{r: r, mid: -1}
+		ring := slices.Clone(by)
+		if k >= 0 {
+			w.mid = by[k]
+			ring = slices.Delete(ring, k, k+1)
 		}
 		eachOrder(ring[1:], r, func(rest []int) {
 			order := append([]int{ring[0]}, rest...)
-			R, at, ok := shrink(order, r, m, best)
-			if !ok {
+			if w.mid < 0 {
+				w.order = order
+				try(w)
 				return
 			}
-			best, ds = R, make([]disc, n)
-			for k, i := range order {
-				s, c := math.Sincos(at[k])
-				ds[i] = disc{(R - r[i]) * c, (R - r[i]) * s, r[i]}
-			}
-			if mid >= 0 {
-				ds[by[mid]] = disc{0, 0, m}
+			for at := 1; at <= len(order); at++ {
+				w.order = slices.Insert(slices.Clone(order), at, w.mid)
+				for step := range offWall {
+					w.out = float64(step) / offWall
+					try(w)
+				}
 			}
 		})
+	}
+	if w, out := found, found.out; w.mid >= 0 {
+		for step := 1 - offWall; step < offWall; step++ {
+			w.out = math.Max(0, out+float64(step)/offWall/offWall)
+			try(w)
+		}
 	}
 	return best, ds
 }
 
-// shrink finds the smallest wall radius below limit on which the order fits with
-// a circle of radius m in the middle (0: none).
-func shrink(order []int, r []float64, m, limit float64) (float64, []float64, bool) {
-	lo := 0.0
-	for i, a := range order {
-		if m > 0 {
-			lo = math.Max(lo, 2*r[a]+m)
-		}
-		for _, b := range order[i+1:] {
-			lo = math.Max(lo, r[a]+r[b])
+// offWall is how many places from the middle to the wall are tried for the circle
+// that lies off it, and again as many to either side of the best of them.
+const offWall = 16
+
+// wall is one order of circles round the wall of a holding circle, the largest at
+// the wall first. One of them, mid (−1: none), lies off the wall, out of the way
+// from the middle (0) to the wall (1).
+type wall struct {
+	order []int
+	r     []float64
+	mid   int
+	out   float64
+}
+
+// off is how far circle i lies from the middle of a holding circle of radius R.
+func (w wall) off(i int, R float64) float64 {
+	if i == w.mid {
+		return w.out * (R - w.r[i])
+	}
+	return R - w.r[i]
+}
+
+// shrink finds the smallest wall radius below limit on which the order fits.
+func (w wall) shrink(limit float64) (float64, []float64, bool) {
+	lo, hi := 0.0, limit*(1-1e-6)
+	for i, a := range w.order {
+		for _, b := range w.order[i+1:] {
+			lo = math.Max(lo, w.r[a]+w.r[b])
 		}
 	}
-	hi := limit * (1 - 1e-6)
 	if math.IsInf(limit, 1) {
 		hi = 0
-		for _, x := range r {
+		for _, x := range w.r {
 			hi += 2 * x
 		}
 	}
 	if hi < lo {
 		return 0, nil, false
 	}
-	if _, ok := round(order, r, hi); !ok {
+	if _, ok := w.round(hi); !ok {
 		return 0, nil, false
 	}
-	if _, ok := round(order, r, lo); ok {
+	if _, ok := w.round(lo); ok {
 		hi = lo
 	}
 	for range 60 {
@@ -164,31 +196,34 @@ func shrink(order []int, r []float64, m, limit float64) (float64, []float64, boo
 		if mid <= lo || mid >= hi {
 			break
 		}
-		if _, ok := round(order, r, mid); ok {
+		if _, ok := w.round(mid); ok {
 			hi = mid
 		} else {
 			lo = mid
 		}
 	}
-	at, ok := round(order, r, hi)
+	at, ok := w.round(hi)
 	return hi, at, ok
 }
 
 // round sets circles along the wall of a circle of radius R, each as early as all
-// before it allow, and reports whether the first still fits after the last.
-func round(order []int, r []float64, R float64) ([]float64, bool) {
-	n := len(order)
+// before it allow, and reports whether the first still fits after the last. The
+// first is the largest at the wall, so nothing reaches past it to those behind.
+func (w wall) round(R float64) ([]float64, bool) {
+	n := len(w.order)
 	at := make([]float64, n+1)
 	for k := 1; k <= n; k++ {
+		b := w.order[k%n]
 		for i := range k {
 			if i == 0 && k == n {
 				continue
 			}
-			at[k] = math.Max(at[k], at[i]+wallAngle(r[order[i]], r[order[k%n]], R))
+			a := w.order[i]
+			at[k] = math.Max(at[k], at[i]+apartAngle(w.r[a]+w.r[b], w.off(a, R), w.off(b, R)))
 		}
-	}
-	if at[n] > twoPi+1e-12 {
-		return nil, false
+		if at[k] > twoPi+1e-12 {
+			return nil, false
+		}
 	}
 	open := 1.0
 	if at[n] > 0 {
@@ -200,15 +235,17 @@ func round(order []int, r []float64, R float64) ([]float64, bool) {
 	return at[:n], true
 }
 
-// wallAngle is the angle between the centres of two circles that touch each other
-// and the wall of radius R from inside (law of cosines).
-func wallAngle(a, b, R float64) float64 {
-	A, B := R-a, R-b
-	if A <= 0 || B <= 0 {
+// apartAngle is the angle round the middle that keeps two centres, A and B from
+// it, the distance s apart (law of cosines); infinite where none does.
+func apartAngle(s, A, B float64) float64 {
+	const hair = 1e-12
+	switch {
+	case A+B < s*(1-hair):
+		return math.Inf(1)
+	case math.Abs(A-B) >= s:
 		return 0
 	}
-	c := (A*A + B*B - (a+b)*(a+b)) / (2 * A * B)
-	return math.Acos(math.Max(-1, math.Min(1, c)))
+	return math.Acos(math.Max(-1, math.Min(1, (A*A+B*B-s*s)/(2*A*B))))
 }
 
 // eachOrder calls f with every different order of idx; equal radii are not told apart.

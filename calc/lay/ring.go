@@ -32,7 +32,7 @@ type Ring struct {
 	Angles []unit.Radian     // where each lies, from the first, rising
 	Loss   unit.Ratio        // lay loss of the outermost component
 	Angle  unit.Degree       // its lay angle
-	Closes bool              // false where the fixed lay is too short for any radius
+	Closes bool              // false where the lay is too short for any radius
 }
 
 // lostBelow is the size ratio from which a small component can vanish between
@@ -165,7 +165,7 @@ func (f *fitter) largest() int {
 }
 
 // close finds the smallest r ≥ b/2 with Σθ ≤ 2π and returns it with Σθ there.
-// ok is false where no radius closes, which only a fixed, too short lay can do.
+// ok is false where no radius closes, which only a fixed lay or a ratio that is far too short can do.
 func (f *fitter) close() (r, sum float64, ok bool) {
 	r = f.b / 2
 	if len(f.d) < 3 {
@@ -203,7 +203,8 @@ func (f *fitter) close() (r, sum float64, ok bool) {
 }
 
 // place writes where each component lies: neighbours at their angle plus an
-// equal share of what is open; a lost one midway between the two over it.
+// equal share of what is open; a lost one midway between the two over it. Where
+// the ring does not close, all are squeezed into one turn.
 func (f *fitter) place(r, sum float64, out []unit.Radian) {
 	n := len(f.d)
 	if n < 3 || f.equal {
@@ -214,11 +215,11 @@ func (f *fitter) place(r, sum float64, out []unit.Radian) {
 	}
 	lay := f.lay(r)
 	if !f.mayLose {
-		slack := (2*math.Pi - sum) / float64(n)
+		slack, squeeze := share(sum, n)
 		at := 0.0
 		for i := range f.d {
 			out[i] = unit.Radian(at)
-			at += angle(f.d[i]/2, f.d[(i+1)%n]/2, r, lay) + slack
+			at += angle(f.d[i]/2, f.d[(i+1)%n]/2, r, lay)*squeeze + slack
 		}
 		return
 	}
@@ -227,12 +228,12 @@ func (f *fitter) place(r, sum float64, out []unit.Radian) {
 	for k := n; k > 0; k = f.from[k] {
 		chain = append(chain, f.from[k])
 	}
-	slack := (2*math.Pi - f.best[n]) / float64(len(chain)-1)
+	slack, squeeze := share(f.best[n], len(chain)-1)
 	s, at, shift := f.largest(), 0.0, 0.0
 	pos := make([]float64, n+1)
 	for c := len(chain) - 1; c > 0; c-- {
 		i, k := chain[c], chain[c-1]
-		step := f.best[k] - f.best[i] + slack
+		step := (f.best[k]-f.best[i])*squeeze + slack
 		for j := i; j < k; j++ {
 			pos[j] = at + step*float64(j-i)/float64(k-i)
 		}
@@ -249,6 +250,15 @@ func (f *fitter) place(r, sum float64, out []unit.Radian) {
 			out[i] = unit.Radian(a)
 		}
 	}
+}
+
+// share is what each of n gaps gets of the open angle, or by how much angles that
+// add up to more than a turn are squeezed.
+func share(sum float64, n int) (slack, squeeze float64) {
+	if sum > twoPi {
+		return 0, twoPi / sum
+	}
+	return (twoPi - sum) / float64(n), 1
 }
 
 func (f *fitter) tape(stand float64, at []unit.Radian) float64 {

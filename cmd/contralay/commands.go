@@ -1,0 +1,182 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+
+	"contralay/calc"
+	"contralay/calc/plan"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/file"
+	"contralay/model/unit"
+	"contralay/ui/paper"
+)
+
+func newFile(name string) (int, error) {
+	if _, err := os.Lstat(name); err == nil {
+		return usage, fmt.Errorf("%s is there already and was not touched", name)
+	} else if !errors.Is(err, fs.ErrNotExist) {
+		return usage, err
+	}
+	d := file.Document{Harness: model.Harness{Head: model.Head{
+		Name: model.Some(""), Number: model.Some(""), Revision: model.Some("A"), SupplyV: model.Some[unit.Volt](13.8), Units: model.Some("mm"),
+	}}, Head: "# A wiring harness. Values are mm, A, V, degrees C and g.\n"}
+	return ok, file.Save(name, d)
+}
+
+func read(name string, w world) (file.Document, error) {
+	if name == "-" {
+		return file.Read(w.in, "standard input")
+	}
+	return file.Load(name)
+}
+
+// entries merges the embedded catalogue, the shop's own from the configuration
+// folder, and --catalogue; later ones win.
+func entries(o options, w world) (*catalogue.Catalogue, error) {
+	cat, err := catalogue.Default()
+	if err != nil {
+		return nil, err
+	}
+	var names []string
+	if dir := configDir(w); dir != "" {
+		own := filepath.Join(dir, "contralay", "catalogue.toml")
+		if _, err := os.Stat(own); err == nil {
+			names = append(names, own)
+		}
+	}
+	if o.catalogue != "" {
+		names = append(names, o.catalogue)
+	}
+	for _, n := range names {
+		f, err := os.Open(n)
+		if err != nil {
+			return nil, err
+		}
+		shop, err := catalogue.Read(f, n)
+		f.Close()
+		if err != nil {
+			return nil, err
+		}
+		cat = catalogue.Merge(cat, shop)
+	}
+	return cat, nil
+}
+
+// configDir is the user's configuration folder by the XDG base directory rules.
+func configDir(w world) string {
+	if d := w.env("XDG_CONFIG_HOME"); filepath.IsAbs(d) {
+		return d
+	}
+	d, err := os.UserConfigDir()
+	if err != nil {
+		return ""
+	}
+	return d
+}
+
+func sheetOf(name string, o options, w world) (*calc.Sheet, error) {
+	d, err := read(name, w)
+	if err != nil {
+		return nil, err
+	}
+	cat, err := entries(o, w)
+	if err != nil {
+		return nil, err
+	}
+	return calc.Complete(&d.Harness, cat, nil), nil
+}
+
+func check(name string, o options, w world) (int, error) {
+	s, err := sheetOf(name, o, w)
+	if err != nil {
+		return usage, err
+	}
+	if err := print(w.out, paper.Check(s)); err != nil {
+		return usage, err
+	}
+	for _, g := range s.Snags {
+		if g.Level == calc.Stop {
+			return stopped, nil
+		}
+	}
+	return ok, nil
+}
+
+func figuresOf(name string, o options, w world) (int, error) {
+	s, err := sheetOf(name, o, w)
+	if err != nil {
+		return usage, err
+	}
+	b, err := paper.Figures(s)
+	if err != nil {
+		return usage, err
+	}
+	return ok, print(w.out, string(b))
+}
+
+func planOf(args []string, o options, w world) (int, error) {
+	if len(args) == 0 {
+		return usage, misuse{"plan needs sizes, quantity first: 34x22 4x16 2x2.9mm (contralay --help)"}
+	}
+	cat, err := entries(o, w)
+	if err != nil {
+		return usage, err
+	}
+	l := model.Rules{}.Resolve()
+	ask := plan.Ask{Spares: o.spares, Rules: plan.Rules{LayRatio: unit.Ratio(o.ratio), LiftMax: l.LiftMax, LiftTight: l.LiftTight,
+		GapInner: l.GapInner, GapOuter: l.GapOuter, LumpyAt: l.LumpyAt, FillerWeight: l.FillerWeight, SpareGain: l.SpareGain}}
+	switch o.centres {
+	case "equal":
+		ask.Centres = plan.EqualCentres
+	case "unequal":
+		ask.Centres = plan.UnequalCentres
+	case "built":
+		ask.Centres = plan.BuiltCentres
+	}
+	for _, a := range args {
+		z, err := sizeArg(a, l.Spec, cat)
+		if err != nil {
+			return usage, err
+		}
+		ask.Sizes = append(ask.Sizes, z)
+	}
+	ps := plan.Make(ask)
+	if !o.json {
+		return ok, print(w.out, paper.Plans(ps))
+	}
+	b, err := paper.PlansJSON(ps)
+	if err != nil {
+		return usage, err
+	}
+	return ok, print(w.out, string(b))
+}
+
+// mostOfOne bounds a quantity: more is no hand-laid bundle.
+const mostOfOne = 500
+
+func sizeArg(a, spec string, cat *catalogue.Catalogue) (plan.Size, error) {
+	q, size, found := strings.Cut(strings.ToLower(a), "x")
+	n, err := strconv.Atoi(q)
+	if !found || err != nil || n < 1 || n > mostOfOne {
+		return plan.Size{}, misuse{fmt.Sprintf("%q: write quantity x size, as 34x22 or 2x2.9mm, quantity 1 to %d", a, mostOfOne)}
+	}
+	if t, isMM := strings.CutSuffix(size, "mm"); isMM {
+		d, err := unit.ParseNumber(t)
+		if err != nil || d < 0.1 || d > 50 {
+			return plan.Size{}, misuse{fmt.Sprintf("%q: a diameter from 0.1 to 50 mm", a)}
+		}
+		return plan.Size{D: unit.Millimetre(d), N: n}, nil
+	}
+	e, known := cat.Wire(spec, size)
+	if !known {
+		return plan.Size{}, misuse{fmt.Sprintf("%q: %s has no size %s; it has %s", a, spec, size, strings.Join(cat.Sizes(spec), " "))}
+	}
+	return plan.Size{D: e.OverMM, N: n}, nil
+}

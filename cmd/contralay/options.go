@@ -1,0 +1,106 @@
+package main
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"contralay/model/unit"
+)
+
+// options are the flags of every command; they may stand before or after arguments.
+type options struct {
+	help      bool
+	json      bool
+	ascii     bool
+	light     bool
+	colour    string
+	catalogue string
+	centres   string
+	spares    int
+	ratio     float64
+}
+
+// parse splits flags from arguments. "--" ends the flags; "-" alone is an argument.
+func parse(args []string) (options, []string, error) {
+	o := options{colour: "auto", centres: "unequal", ratio: 12}
+	var rest []string
+	for i := 0; i < len(args); i++ {
+		a := args[i]
+		if a == "--" {
+			return o, append(rest, args[i+1:]...), nil
+		}
+		if a == "-" || !strings.HasPrefix(a, "-") {
+			rest = append(rest, a)
+			continue
+		}
+		name, value, given := strings.Cut(strings.TrimLeft(a, "-"), "=")
+		take := func() (string, error) {
+			if given {
+				return value, nil
+			}
+			if i+1 >= len(args) {
+				return "", misuse{fmt.Sprintf("--%s needs a value (contralay --help)", name)}
+			}
+			i++
+			return args[i], nil
+		}
+		if err := o.set(name, given, take); err != nil {
+			return o, nil, err
+		}
+	}
+	return o, rest, nil
+}
+
+func (o *options) set(name string, given bool, take func() (string, error)) error {
+	switch name {
+	case "h", "help", "json", "ascii", "light":
+		if given {
+			return misuse{fmt.Sprintf("--%s takes no value", name)}
+		}
+		o.help = o.help || name == "h" || name == "help"
+		o.json = o.json || name == "json"
+		o.ascii = o.ascii || name == "ascii"
+		o.light = o.light || name == "light"
+		return nil
+	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio":
+	default:
+		return misuse{fmt.Sprintf("there is no flag --%s (contralay --help)", name)}
+	}
+	v, err := take()
+	if err != nil {
+		return err
+	}
+	switch name {
+	case "colour", "color":
+		o.colour = v
+		return among("colour", v, "auto", "always", "never")
+	case "centres":
+		o.centres = v
+		return among("centres", v, "equal", "unequal", "built")
+	case "catalogue":
+		o.catalogue = v
+	case "spares":
+		n, err := strconv.Atoi(v)
+		if err != nil || n < 0 || n > 100 {
+			return misuse{fmt.Sprintf("--spares %q: a whole number from 0 to 100", v)}
+		}
+		o.spares = n
+	case "lay-ratio":
+		r, err := unit.ParseNumber(v)
+		if err != nil || r < 4 || r > 40 {
+			return misuse{fmt.Sprintf("--lay-ratio %q: a number from 4 to 40; 8 to 16 is usual", v)}
+		}
+		o.ratio = r
+	}
+	return nil
+}
+
+func among(flag, v string, allowed ...string) error {
+	for _, a := range allowed {
+		if v == a {
+			return nil
+		}
+	}
+	return misuse{fmt.Sprintf("--%s %q: allowed are %s", flag, v, strings.Join(allowed, ", "))}
+}

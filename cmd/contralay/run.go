@@ -1,0 +1,128 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"strings"
+)
+
+// world is everything a run touches outside its arguments.
+type world struct {
+	in, out, err *os.File
+	env          func(string) string
+}
+
+// Exit codes.
+const (
+	ok      = 0 // it did its work
+	stopped = 1 // check found a stop
+	usage   = 2 // wrong use, or a file that cannot be read
+)
+
+const version = "0.1"
+
+const helpText = `contralay - build sheets for hand-built wiring harnesses
+
+  contralay                    the bench, on the demonstration harness
+  contralay FILE               the bench, on a file
+  contralay new FILE           write an empty harness
+  contralay check FILE         print snags, worst first; exit 1 if one is a stop
+  contralay figures FILE       every computed number as JSON
+  contralay plan 34x22 4x16 2x2.9mm
+                               rank lay-ups: quantity x size (AWG of the default spec, or mm)
+      --spares N               up to N spares of the commonest size
+      --lay-ratio R            lay length over diameter (12)
+      --centres KIND           equal, unequal (default) or built
+      --json                   as JSON
+  contralay version
+
+  --catalogue FILE             the shop's own wire, tube, boot and contact data
+  --ascii                      bench: only plain characters
+  --light                      bench: for a light background
+  --colour auto|always|never   bench
+
+FILE may be - for standard input (check, figures).
+A planning aid, not an approval: see the cautions in README.md.
+`
+
+// misuse is wrong use: one line on stderr, exit 2.
+type misuse struct{ says string }
+
+func (m misuse) Error() string { return m.says }
+
+func run(args []string, w world) int {
+	code, err := dispatch(args, w)
+	if err == nil {
+		return code
+	}
+	if errors.Is(err, errPipe) {
+		return ok
+	}
+	fmt.Fprintln(w.err, "contralay: "+err.Error())
+	return usage
+}
+
+var errPipe = errors.New("reader went away")
+
+func dispatch(args []string, w world) (int, error) {
+	o, rest, err := parse(args)
+	if err != nil {
+		return usage, err
+	}
+	if o.help {
+		return ok, print(w.out, helpText)
+	}
+	if len(rest) == 0 {
+		return benchOn("", o, w)
+	}
+	switch cmd, more := rest[0], rest[1:]; cmd {
+	case "version":
+		return ok, print(w.out, "contralay "+version+"\n")
+	case "help":
+		return ok, print(w.out, helpText)
+	case "new":
+		f, err := one(cmd, more)
+		if err != nil {
+			return usage, err
+		}
+		return newFile(f)
+	case "check":
+		f, err := one(cmd, more)
+		if err != nil {
+			return usage, err
+		}
+		return check(f, o, w)
+	case "figures":
+		f, err := one(cmd, more)
+		if err != nil {
+			return usage, err
+		}
+		return figuresOf(f, o, w)
+	case "plan":
+		return planOf(more, o, w)
+	default:
+		if len(more) > 0 {
+			return usage, misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, version (contralay --help)", cmd)}
+		}
+		return benchOn(cmd, o, w)
+	}
+}
+
+func one(cmd string, args []string) (string, error) {
+	if len(args) != 1 {
+		return "", misuse{fmt.Sprintf("%s takes one FILE (contralay --help)", cmd)}
+	}
+	return args[0], nil
+}
+
+func print(w io.Writer, text string) error {
+	if _, err := io.WriteString(w, text); err != nil {
+		if strings.Contains(err.Error(), "broken pipe") {
+			return errPipe
+		}
+		return err
+	}
+	return nil
+}

@@ -1,0 +1,191 @@
+package model
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+
+	"contralay/model/unit"
+)
+
+// Edits. Each returns a new harness that shares whatever it did not change; the
+// old one is left as it was and is its own undo.
+
+// EditWire changes one wire. f gets a copy.
+func (h *Harness) EditWire(i int, f func(*Wire)) *Harness {
+	n := *h
+	n.Wires = slices.Clone(h.Wires)
+	f(&n.Wires[i])
+	return &n
+}
+
+// EditTermination changes one termination. f gets a copy and must replace, not
+// change, its lists.
+func (h *Harness) EditTermination(i int, f func(*Termination)) *Harness {
+	n := *h
+	n.Terminations = slices.Clone(h.Terminations)
+	f(&n.Terminations[i])
+	return &n
+}
+
+// EditBranch changes one branch. f gets a copy with lists of its own.
+func (h *Harness) EditBranch(i int, f func(*Branch)) *Harness {
+	n := *h
+	n.Branches = slices.Clone(h.Branches)
+	b := &n.Branches[i]
+	b.Layers = CloneLayers(b.Layers)
+	b.Covers = slices.Clone(b.Covers)
+	f(b)
+	return &n
+}
+
+// CloneLayers copies layers with lists of their own.
+func CloneLayers(in []Layer) []Layer {
+	out := slices.Clone(in)
+	for k := range out {
+		out[k].Of = slices.Clone(out[k].Of)
+		out[k].Pinned = slices.Clone(out[k].Pinned)
+	}
+	return out
+}
+
+// SetReel records a diameter measured on this job; 0 takes the record away.
+func (h *Harness) SetReel(spec, size string, over unit.Millimetre) *Harness {
+	n := *h
+	n.Reels = slices.Clone(h.Reels)
+	i := slices.IndexFunc(n.Reels, func(r Reel) bool { return r.Spec == spec && r.Size == size })
+	switch {
+	case over <= 0 && i >= 0:
+		n.Reels = slices.Delete(n.Reels, i, i+1)
+	case over <= 0:
+	case i >= 0:
+		n.Reels[i].OverMM = over
+	default:
+		n.Reels = append(n.Reels, Reel{spec, size, over})
+	}
+	return &n
+}
+
+// AddWire appends a wire and lays it into the outermost layer of every branch in
+// along that has layers.
+func (h *Harness) AddWire(w Wire, along []int) *Harness {
+	n := *h
+	n.Wires = append(slices.Clone(h.Wires), w)
+	out := &n
+	for _, b := range along {
+		if k := len(n.Branches[b].Layers); k > 0 {
+			out = out.EditBranch(b, func(b *Branch) { b.Layers[k-1].Of = append(b.Layers[k-1].Of, w.ID) })
+		}
+	}
+	return out
+}
+
+// RemoveWire takes a wire out of the harness and out of every layer. A wire of a
+// unit, or one that another names as its return, is left: the error says so.
+func (h *Harness) RemoveWire(i int) (*Harness, error) {
+	id := h.Wires[i].ID
+	for _, u := range h.Units {
+		if slices.Contains(u.Wires, id) {
+			return h, fmt.Errorf("wire %s belongs to unit %s: take the unit apart first", id, u.ID)
+		}
+	}
+	for _, w := range h.Wires {
+		if w.Return.V == id {
+			return h, fmt.Errorf("wire %s is the return of wire %s: change that first", id, w.ID)
+		}
+	}
+	n := *h
+	n.Wires = slices.Delete(slices.Clone(h.Wires), i, i+1)
+	out := &n
+	for b := range n.Branches {
+		if slices.ContainsFunc(n.Branches[b].Layers, func(l Layer) bool { return slices.Contains(l.Of, id) }) {
+			out = out.EditBranch(b, func(b *Branch) { b.take(id) })
+		}
+	}
+	return out, nil
+}
+
+// take removes a component from every layer; a layer left with nothing goes too.
+func (b *Branch) take(id string) {
+	for k := range b.Layers {
+		b.Layers[k].Of = slices.DeleteFunc(b.Layers[k].Of, func(o string) bool { return o == id })
+		b.Layers[k].Pinned = slices.DeleteFunc(b.Layers[k].Pinned, func(o string) bool { return o == id })
+	}
+	b.Layers = slices.DeleteFunc(b.Layers, func(l Layer) bool { return len(l.Of) == 0 && l.Fillers.V == 0 })
+}
+
+// Move puts a component into layer to of a branch, from wherever it lies; to may
+// be one past the last, which opens a new layer, and −1 takes it out of the
+// lay-up. A locked layer and a pinned component stay: the error says which.
+func (h *Harness) Move(branch int, id string, to int) (*Harness, error) {
+	b := &h.Branches[branch]
+	if to > len(b.Layers) || to < -1 {
+		return h, fmt.Errorf("there is no layer %d", to)
+	}
+	from := slices.IndexFunc(b.Layers, func(l Layer) bool { return slices.Contains(l.Of, id) })
+	for _, k := range []int{from, to} {
+		if k >= 0 && k < len(b.Layers) && b.Layers[k].Locked.V {
+			return h, fmt.Errorf("%s is locked", LayerName(k))
+		}
+	}
+	if from >= 0 && slices.Contains(b.Layers[from].Pinned, id) {
+		return h, fmt.Errorf("%s is pinned to %s", id, LayerName(from))
+	}
+	if from == to {
+		return h, nil
+	}
+	return h.EditBranch(branch, func(b *Branch) {
+		if to == len(b.Layers) {
+			b.Layers = append(b.Layers, Layer{})
+		}
+		if to >= 0 {
+			// A mark keeps the place while the component is taken from the old one.
+			b.Layers[to].Of = append(b.Layers[to].Of, moving)
+		}
+		b.take(id)
+		for k := range b.Layers {
+			for j, o := range b.Layers[k].Of {
+				if o == moving {
+					b.Layers[k].Of[j] = id
+				}
+			}
+		}
+	}), nil
+}
+
+// moving stands for a component on its way; no id can hold a zero byte.
+const moving = "\x00"
+
+// LayerName is how a layer is said.
+func LayerName(k int) string {
+	if k == 0 {
+		return "the centre"
+	}
+	return "layer " + strconv.Itoa(k)
+}
+
+// NextID is the first id after like that is free: the number at its end counted
+// up, or "2" put behind it.
+func (h *Harness) NextID(like string) string {
+	used := map[string]bool{}
+	for _, w := range h.Wires {
+		used[w.ID] = true
+	}
+	for _, u := range h.Units {
+		used[u.ID] = true
+	}
+	cut := len(like)
+	for cut > 0 && like[cut-1] >= '0' && like[cut-1] <= '9' {
+		cut--
+	}
+	n, err := strconv.Atoi(like[cut:])
+	if err != nil {
+		n, cut = 1, len(like)
+	}
+	for {
+		n++
+		if id := like[:cut] + strconv.Itoa(n); !used[id] {
+			return id
+		}
+	}
+}

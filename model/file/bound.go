@@ -1,0 +1,46 @@
+package file
+
+// bound is what a number may be.
+type bound int
+
+const (
+	length  bound = iota // a length or diameter in mm: 0 or more
+	someMM               // a length in mm that cannot be 0
+	amperes              // 0 or more
+	volts                // 0 or more
+	celsius              // from absolute zero
+	degrees              // 0 or more
+	ratio                // a pure number, 0 or more
+)
+
+// absoluteZero in °C, exact by definition of the Celsius scale (SI Brochure, 9th
+// edition, 2.3.1). Below it nothing can be represented.
+const absoluteZero = -273.15
+
+func (b bound) holds(v float64) bool {
+	switch b {
+	case someMM:
+		return v > 0
+	case celsius:
+		return v >= absoluteZero
+	}
+	return v >= 0
+}
+
+func (b bound) says() string {
+	switch b {
+	case length:
+		return "a number in mm, 0 or more"
+	case someMM:
+		return "a number in mm, more than 0"
+	case amperes:
+		return "a number in A, 0 or more"
+	case volts:
+		return "a number in V, 0 or more"
+	case celsius:
+		return "a number in °C, -273.15 or more"
+	case degrees:
+		return "a number in degrees, 0 or more"
+	}
+	return "a number, 0 or more"
+}

@@ -1,0 +1,229 @@
+package file
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"contralay/model"
+)
+
+// must marks a key that a file cannot leave out.
+func must[T any](k key[T]) key[T] {
+	k.must = true
+	return k
+}
+
+// plain is a key that is always written; optional one that may be left out. read
+// turns a decoded value into a V, text writes it.
+func plain[T, V any](name string, at func(*T) *V, read func(any) (V, problem), text func(V) string) key[T] {
+	return key[T]{
+		name: name,
+		put: func(v *T, raw any) problem {
+			got, p := read(raw)
+			if p == "" {
+				*at(v) = got
+			}
+			return p
+		},
+		get: func(v *T) string { return text(*at(v)) },
+	}
+}
+
+func optional[T, V any](name string, at func(*T) *model.Opt[V], read func(any) (V, problem), text func(V) string) key[T] {
+	return key[T]{
+		name: name,
+		put: func(v *T, raw any) problem {
+			got, p := read(raw)
+			if p == "" {
+				*at(v) = model.Some(got)
+			}
+			return p
+		},
+		get: func(v *T) string {
+			if o := at(v); o.Set {
+				return text(o.V)
+			}
+			return ""
+		},
+	}
+}
+
+// text is any text, given or not; plainText is one that is always written.
+func text[T any](name string, at func(*T) *model.Opt[string]) key[T] {
+	return optional(name, at, readText, quote)
+}
+
+func plainText[T any](name string, at func(*T) *string) key[T] {
+	return plain(name, at, readText, quote)
+}
+
+// choice is one of some words.
+func choice[T any](name string, at func(*T) *model.Opt[string], words ...string) key[T] {
+	return optional(name, at, readWord(words), quote)
+}
+
+func number[T any, Q ~float64](name string, at func(*T) *model.Opt[Q], b bound) key[T] {
+	return optional(name, at, readNumber[Q](b), numberText[Q])
+}
+
+func plainNumber[T any, Q ~float64](name string, at func(*T) *Q, b bound) key[T] {
+	return plain(name, at, readNumber[Q](b), numberText[Q])
+}
+
+// count is a whole number from lo to hi.
+func count[T any](name string, at func(*T) *model.Opt[int], lo, hi int) key[T] {
+	return optional(name, at, readCount(lo, hi), strconv.Itoa)
+}
+
+func flag[T any](name string, at func(*T) *model.Opt[bool]) key[T] {
+	read := func(raw any) (bool, problem) {
+		if v, ok := raw.(bool); ok {
+			return v, ""
+		}
+		return false, bad("is "+describe(raw), "true or false")
+	}
+	return optional(name, at, read, strconv.FormatBool)
+}
+
+// listOf is left out where it is nil, and written as [] where it is empty.
+func listOf[T, E any](name string, at func(*T) *[]E, read func(any) ([]E, problem), text func(E) string) key[T] {
+	k := plain(name, at, read, func(list []E) string { return listText(list, text) })
+	write := k.get
+	k.get = func(v *T) string {
+		if *at(v) == nil {
+			return ""
+		}
+		return write(v)
+	}
+	return k
+}
+
+// texts is a list of texts; words one in which each is of a few words.
+func texts[T any](name string, at func(*T) *[]string) key[T] {
+	return listOf(name, at, readList(readText, "text in quotes"), quote)
+}
+
+func words[T any](name string, at func(*T) *[]string, of ...string) key[T] {
+	return listOf(name, at, readList(readWord(of), "text in quotes"), quote)
+}
+
+// numbers is a list of numbers; pair one of exactly two, rising where it must.
+func numbers[T any, Q ~float64](name string, at func(*T) *[]Q, b bound) key[T] {
+	return listOf(name, at, readList(readNumber[Q](b), "a number"), numberText[Q])
+}
+
+func pair[T any, Q ~float64](name string, at func(*T) *[]Q, b bound, rising bool, called string) key[T] {
+	each := readList(readNumber[Q](b), "a number")
+	read := func(raw any) ([]Q, problem) {
+		list, p := each(raw)
+		switch {
+		case p != "":
+			return nil, p
+		case len(list) != 2:
+			return nil, bad(fmt.Sprintf("has %d numbers", len(list)), "exactly two: "+called)
+		case rising && list[0] > list[1]:
+			return nil, bad(fmt.Sprintf("runs from %s to %s", numberText(list[0]), numberText(list[1])), "the smaller first: "+called)
+		}
+		return list, ""
+	}
+	return listOf(name, at, read, numberText[Q])
+}
+
+// textMap is a table of lists: { "20" = ["1", "2"] }.
+func textMap[T any](name string, at func(*T) *map[string][]string) key[T] {
+	each := readList(readText, "text in quotes")
+	read := func(raw any) (map[string][]string, problem) {
+		m, ok := raw.(map[string]any)
+		if !ok {
+			return nil, bad("is "+describe(raw), `a table of lists, such as { "20" = ["1", "2"] }`)
+		}
+		got := make(map[string][]string, len(m))
+		for k, v := range m {
+			list, p := each(v)
+			if p != "" {
+				return nil, problem(quote(short(k)) + " " + string(p))
+			}
+			got[k] = list
+		}
+		return got, ""
+	}
+	k := plain(name, at, read, mapText)
+	write := k.get
+	k.get = func(v *T) string {
+		if *at(v) == nil {
+			return ""
+		}
+		return write(v)
+	}
+	return k
+}
+
+func readText(raw any) (string, problem) {
+	if v, ok := raw.(string); ok {
+		return v, ""
+	}
+	return "", bad("is "+describe(raw), `text in quotes, such as "22"`)
+}
+
+func readWord(words []string) func(any) (string, problem) {
+	return func(raw any) (string, problem) {
+		if v, ok := raw.(string); ok && slices.Contains(words, v) {
+			return v, ""
+		}
+		return "", bad("is "+describe(raw), `"`+strings.Join(words, `", "`)+`"`)
+	}
+}
+
+// readNumber takes a whole number for a float: 12 is 12.0.
+func readNumber[Q ~float64](b bound) func(any) (Q, problem) {
+	return func(raw any) (Q, problem) {
+		var f float64
+		switch v := raw.(type) {
+		case int64:
+			f = float64(v)
+		case float64:
+			f = v
+		default:
+			return 0, bad("is "+describe(raw), b.says())
+		}
+		if math.IsNaN(f) || math.IsInf(f, 0) || !b.holds(f) {
+			return 0, bad("is "+describe(raw), b.says())
+		}
+		if f == 0 {
+			f = 0 // -0.0 is zero
+		}
+		return Q(f), ""
+	}
+}
+
+func readCount(lo, hi int) func(any) (int, problem) {
+	return func(raw any) (int, problem) {
+		if v, ok := raw.(int64); ok && v >= int64(lo) && v <= int64(hi) {
+			return int(v), ""
+		}
+		return 0, bad("is "+describe(raw), fmt.Sprintf("a whole number from %d to %d", lo, hi))
+	}
+}
+
+func readList[E any](read func(any) (E, problem), of string) func(any) ([]E, problem) {
+	return func(raw any) ([]E, problem) {
+		rows, ok := raw.([]any)
+		if !ok {
+			return nil, bad("is "+describe(raw), "a list in brackets, each "+of)
+		}
+		list := make([]E, 0, len(rows))
+		for i, row := range rows {
+			e, p := read(row)
+			if p != "" {
+				return nil, problem(fmt.Sprintf("item %d ", i+1) + string(p))
+			}
+			list = append(list, e)
+		}
+		return list, ""
+	}
+}
+
+func numberText[Q ~float64](v Q) string { return floatText(float64(v)) }

@@ -1,0 +1,242 @@
+package file_test
+
+import (
+	"fmt"
+	"math"
+	"os"
+	"testing"
+
+	"contralay/model"
+	"contralay/model/file"
+	"contralay/model/unit"
+
+	"pgregory.net/rapid"
+)
+
+// Any harness that can be represented is written, read back equal and written alike.
+func TestAnyHarnessRoundTrips(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		again(t, file.Document{Harness: harness(t)})
+	})
+}
+
+func maybe[V any](t *rapid.T, g *rapid.Generator[V]) model.Opt[V] {
+	if rapid.Bool().Draw(t, "given") {
+		return model.Some(g.Draw(t, "value"))
+	}
+	return model.Opt[V]{}
+}
+
+func maybeList[V any](t *rapid.T, g *rapid.Generator[V], lo, hi int) []V {
+	if rapid.Bool().Draw(t, "given") {
+		return rapid.SliceOfN(g, lo, hi).Draw(t, "list")
+	}
+	return nil
+}
+
+// from gives quantities from lo up, over the whole range of a float.
+func from[Q ~float64](lo float64) *rapid.Generator[Q] {
+	return rapid.Map(rapid.Float64Range(lo, math.MaxFloat64), func(v float64) Q {
+		if v == 0 {
+			v = 0
+		}
+		return Q(v)
+	})
+}
+
+var (
+	anyText = rapid.String()
+	hour    = rapid.IntRange(1, 12)
+	some    = rapid.IntRange(0, 9999)
+	yesNo   = rapid.Bool()
+	mm      = from[unit.Millimetre](0)
+	moreMM  = from[unit.Millimetre](math.SmallestNonzeroFloat64)
+	share   = from[unit.Ratio](0)
+	warm    = from[unit.Celsius](-273.15)
+	volt    = from[unit.Volt](0)
+)
+
+func word(of []string) *rapid.Generator[string] { return rapid.SampledFrom(of) }
+
+func harness(t *rapid.T) model.Harness {
+	h := model.Harness{
+		Head: model.Head{
+			Name: maybe(t, anyText), Number: maybe(t, anyText), Revision: maybe(t, anyText),
+			SupplyV: maybe(t, volt), Units: maybe(t, word([]string{"mm", "in"})), Note: maybe(t, anyText),
+		},
+		Rules: rules(t),
+	}
+	for range rapid.IntRange(0, 2).Draw(t, "reels") {
+		h.Reels = append(h.Reels, model.Reel{Spec: anyText.Draw(t, "spec"), Size: anyText.Draw(t, "size"), OverMM: moreMM.Draw(t, "over")})
+	}
+	places(t, &h)
+	wires(t, &h)
+	branches(t, &h)
+	for i := range h.Splices { // branches are there only now
+		if len(h.Branches) > 0 && yesNo.Draw(t, "toward") {
+			h.Splices[i].Toward = model.Some(h.Branches[0].ID)
+		}
+	}
+	return h
+}
+
+func rules(t *rapid.T) model.Rules {
+	return model.Rules{
+		LayRatio: maybe(t, share), LiftMax: maybe(t, share), LiftTight: maybe(t, share), LiftStop: maybe(t, share),
+		GapInner: maybe(t, share), GapOuter: maybe(t, share), LumpyAt: maybe(t, share),
+		FillerWeight: maybe(t, share), SpareGain: maybe(t, share), SparesWanted: maybe(t, some), LaidFrom: maybe(t, some),
+		LeaverWeight: maybe(t, mm), ZoneMM: maybe(t, mm), ZoneLump: maybe(t, share), CutStepMM: maybe(t, mm),
+		TailFirstMM: maybe(t, mm), TailSecondMM: maybe(t, mm), LoopMM: maybe(t, mm), BundleMargin: maybe(t, share),
+		AmbientC: maybe(t, warm), DropMaxV: maybe(t, volt), Outer: maybe(t, word([]string{"LH", "RH"})),
+		Spec: maybe(t, anyText), FillerStock: maybeList(t, moreMM, 0, 3),
+	}
+}
+
+// id is one that no other of the harness has, with any text in it.
+func id(t *rapid.T, kind string, i int) string {
+	return fmt.Sprintf("%s%d%s", kind, i, rapid.StringMatching(`[a-z "\\#='\[\]é]{0,3}`).Draw(t, "tail"))
+}
+
+func places(t *rapid.T, h *model.Harness) {
+	for i := range rapid.IntRange(1, 4).Draw(t, "terminations") {
+		x := model.Termination{
+			ID: id(t, "P", i), Name: maybe(t, anyText), Device: maybe(t, anyText), Insert: maybe(t, anyText),
+			Gender: maybe(t, word([]string{"pin", "socket"})), Key: maybe(t, anyText),
+			Mount: maybe(t, word([]string{"inline", "flange", "jam nut"})),
+			Datum: maybe(t, word([]string{"boot lip", "shell rear", "grommet", "mating face"})),
+			Clock: maybe(t, hour), Boot: maybe(t, anyText), BootClock: maybe(t, hour),
+			Reserved: maybeList(t, anyText, 0, 2), LoopMM: maybe(t, mm), Cavities: maybeList(t, anyText, 0, 2),
+		}
+		if yesNo.Draw(t, "contacts") {
+			x.Contacts = rapid.MapOfN(anyText, rapid.SliceOfN(anyText, 0, 2), 0, 2).Draw(t, "contacts")
+		}
+		if yesNo.Draw(t, "seal") {
+			a := mm.Draw(t, "seal")
+			x.SealMM = []unit.Millimetre{a, max(a, mm.Draw(t, "seal"))}
+		}
+		h.Terminations = append(h.Terminations, x)
+	}
+	for i := range rapid.IntRange(1, 3).Draw(t, "breakouts") {
+		h.Breakouts = append(h.Breakouts, model.Breakout{ID: id(t, "J", i), Name: maybe(t, anyText), Transition: maybe(t, anyText),
+			Build: maybe(t, word([]string{"taped", "open"})), ZoneMM: maybe(t, mm)})
+	}
+	for i := range rapid.IntRange(0, 2).Draw(t, "splices") {
+		h.Splices = append(h.Splices, model.Splice{ID: id(t, "S", i), At: h.Breakouts[0].ID, OffsetMM: maybe(t, mm), Part: maybe(t, anyText)})
+	}
+}
+
+func wires(t *rapid.T, h *model.Harness) {
+	ends := []string{""}
+	for _, x := range h.Terminations {
+		ends = append(ends, x.ID+":A", x.ID+":b:c \"")
+	}
+	for _, x := range h.Splices {
+		ends = append(ends, x.ID)
+	}
+	end := word(ends)
+	var free []string
+	for i := range rapid.IntRange(0, 6).Draw(t, "wires") {
+		w := model.Wire{ID: id(t, "W", i), Signal: maybe(t, anyText), From: maybe(t, end), To: maybe(t, end),
+			Spec: anyText.Draw(t, "spec"), Size: anyText.Draw(t, "size"), Colour: maybe(t, anyText),
+			Amps: maybe(t, from[unit.Ampere](0)), Role: maybe(t, word([]string{"power", "ground", "signal", "data", "spare"})),
+			Note: maybe(t, anyText)}
+		free = append(free, w.ID)
+		w.Return = maybe(t, word(append([]string{""}, free...)))
+		h.Wires = append(h.Wires, w)
+	}
+	for i := range rapid.IntRange(0, 2).Draw(t, "units") {
+		n := rapid.IntRange(0, len(free)).Draw(t, "in the unit")
+		drain := word(append([]string{"shell", "cut"}, ends...))
+		h.Units = append(h.Units, model.Unit{ID: id(t, "U", i), Name: maybe(t, anyText), Wires: append([]string{}, free[:n]...),
+			Build: maybe(t, word([]string{"pair", "triple", "quad"})), Shield: maybe(t, yesNo),
+			DrainFrom: maybe(t, drain), DrainTo: maybe(t, drain), OverMM: maybe(t, mm)})
+		free = free[n:]
+	}
+}
+
+// branches joins each place after the first to one before it: a tree. Layers hold
+// units, and wires that are in none.
+func branches(t *rapid.T, h *model.Harness) {
+	var joined, loose []string
+	inUnit := map[string]bool{}
+	for _, u := range h.Units {
+		loose = append(loose, u.ID)
+		for _, w := range u.Wires {
+			inUnit[w] = true
+		}
+	}
+	for _, w := range h.Wires {
+		if !inUnit[w.ID] {
+			loose = append(loose, w.ID)
+		}
+	}
+	for _, x := range h.Breakouts {
+		joined = append(joined, x.ID)
+	}
+	for _, x := range h.Terminations {
+		joined = append(joined, x.ID)
+	}
+	for i := 1; i < len(joined); i++ {
+		h.Branches = append(h.Branches, model.Branch{ID: id(t, "B", i), Name: maybe(t, anyText),
+			From: word(joined[:i]).Draw(t, "from"), To: joined[i], LengthMM: moreMM.Draw(t, "length"),
+			ToleranceMM: maybeList(t, mm, 2, 2), BendMM: maybe(t, mm), BendDeg: maybe(t, from[unit.Degree](0)),
+			Environment: maybeList(t, word([]string{"vibration", "abrasion", "oil", "fuel", "heat", "flexing"}), 0, 3),
+			Supported:   maybe(t, yesNo), AmbientC: maybe(t, warm), Make: maybe(t, word([]string{"laid", "twisted", "straight"})),
+			Outer: maybe(t, word([]string{"LH", "RH"})), Layers: layers(t, loose), Covers: covers(t), AsBuilt: asBuilt(t)})
+	}
+}
+
+func layers(t *rapid.T, free []string) (all []model.Layer) {
+	for range rapid.IntRange(0, 3).Draw(t, "layers") {
+		l := model.Layer{Fillers: maybe(t, some), FillerMM: maybe(t, mm), BindMM: maybe(t, mm), LayMM: maybe(t, mm), Locked: maybe(t, yesNo)}
+		if n := rapid.IntRange(-1, len(free)).Draw(t, "in the layer"); n >= 0 {
+			l.Of = append([]string{}, free[:n]...)
+			l.Pinned = append([]string{}, free[:n/2]...)
+			free = free[n:]
+		}
+		all = append(all, l)
+	}
+	return all
+}
+
+func covers(t *rapid.T) (all []model.Cover) {
+	for range rapid.IntRange(0, 2).Draw(t, "covers") {
+		all = append(all, model.Cover{What: word([]string{"tape", "braid", "sheath", "sleeve"}).Draw(t, "what"),
+			Part: maybe(t, anyText), FromMM: maybe(t, mm), ToMM: maybe(t, mm)})
+	}
+	return all
+}
+
+func asBuilt(t *rapid.T) (all []model.AsBuilt) {
+	for range rapid.IntRange(0, 2).Draw(t, "as built") {
+		all = append(all, model.AsBuilt{Layer: some.Draw(t, "layer"), OverMM: maybeList(t, mm, 0, 3)})
+	}
+	return all
+}
+
+// FuzzParse: whatever the bytes, either a clear error or a document that is
+// written, read and written alike.
+func FuzzParse(f *testing.F) {
+	for _, name := range []string{"example.toml", "every-key.toml"} {
+		text, err := os.ReadFile("../../testdata/" + name)
+		if err != nil {
+			f.Fatal(err)
+		}
+		f.Add(text)
+	}
+	for _, b := range broken {
+		f.Add([]byte(b.text))
+	}
+	f.Add([]byte("\xef\xbb\xbf# h\r\n\r\nformat=1\r\n[harness]\r\nname='''\r\na'''\r\nnote=\"\"\"a\\\r\n  b\"\"\"\"\r\nsupply_v=0x10\r\n"))
+	f.Add([]byte("#\t\u00a0\u2028\nformat=1\nbranch=[]\nrules={lay_ratio=1e-400,zone_mm=9007199254740993,ambient_c=-0.0,filler_stock_mm=[1_0,1e3,]}\n"))
+	f.Fuzz(func(t *testing.T, text []byte) {
+		d, err := file.Parse(text, "f.toml")
+		if err != nil {
+			if err.Error() == "" {
+				t.Fatal("an error that says nothing")
+			}
+			return
+		}
+		again(t, d)
+	})
+}

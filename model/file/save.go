@@ -1,0 +1,177 @@
+package file
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"runtime"
+	"syscall"
+)
+
+// newMode is what a new file may do: the owner writes, all read.
+const newMode fs.FileMode = 0o644
+
+// Save writes the document to path. The file there is at every moment the whole
+// old or the whole new one, whatever fails; the old one stays as path + ".bak".
+// Its mode is kept. A symbolic link stays one: the file that it leads to is
+// replaced, with the .bak beside it.
+//
+// A document that Parse would refuse is not written: the error then holds the
+// Errors that say why. On every error the file at path is as it was, but where the
+// error says that it is saved.
+func Save(path string, d Document) error {
+	text := Encode(d)
+	if _, err := Parse(text, path); err != nil {
+		return fmt.Errorf("%s: not saved, since it could not be read back:\n%w", path, err)
+	}
+	target, err := follow(path)
+	if err != nil {
+		return notSaved(path, err)
+	}
+	mode, exists, err := standing(target)
+	if err != nil {
+		return notSaved(path, err)
+	}
+	temp, err := writeTemp(target, mode, func(w io.Writer) error {
+		_, err := w.Write(text)
+		return err
+	})
+	if err != nil {
+		return notSaved(path, err)
+	}
+	if exists {
+		if err := keepOld(target, mode); err != nil {
+			os.Remove(temp)
+			return notSaved(path, fmt.Errorf("the old file cannot be kept as %s: %w", target+".bak", err))
+		}
+	}
+	if err := os.Rename(temp, target); err != nil {
+		os.Remove(temp)
+		return notSaved(path, err)
+	}
+	if err := syncFolder(filepath.Dir(target)); err != nil {
+		return fmt.Errorf("%s: saved, but its folder cannot be brought to disk; a power cut now may bring the old file back: %w", path, err)
+	}
+	return nil
+}
+
+func notSaved(path string, err error) error {
+	return fmt.Errorf("%s: not saved, what stood there is untouched: %w", path, err)
+}
+
+// follow goes along symbolic links to the file that is meant, which need not be
+// there yet.
+func follow(path string) (string, error) {
+	const most = 40 // as many as Linux follows (path_resolution(7))
+	for range most {
+		info, err := os.Lstat(path)
+		if errors.Is(err, fs.ErrNotExist) {
+			return path, nil
+		}
+		if err != nil {
+			return "", err
+		}
+		if info.Mode()&fs.ModeSymlink == 0 {
+			return path, nil
+		}
+		next, err := os.Readlink(path)
+		if err != nil {
+			return "", err
+		}
+		if !filepath.IsAbs(next) {
+			next = filepath.Join(filepath.Dir(path), next)
+		}
+		path = next
+	}
+	return "", errors.New("its symbolic links lead in a circle")
+}
+
+// standing says what stands at target now: the mode to write with, and whether
+// there is an old file to keep.
+func standing(target string) (mode fs.FileMode, exists bool, err error) {
+	info, err := os.Stat(target)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return newMode, false, nil
+	case err != nil:
+		return 0, false, err
+	case info.IsDir():
+		return 0, false, errors.New("it is a folder")
+	case !info.Mode().IsRegular():
+		return 0, false, errors.New("it is not an ordinary file")
+	case info.Mode().Perm()&0o222 == 0:
+		return 0, false, errors.New("it is write-protected")
+	}
+	return info.Mode().Perm(), true, nil
+}
+
+// writeTemp writes a file of its own beside target and brings it to disk. On an
+// error it leaves nothing behind.
+func writeTemp(target string, mode fs.FileMode, fill func(io.Writer) error) (name string, err error) {
+	f, err := os.CreateTemp(filepath.Dir(target), "."+filepath.Base(target)+".*.tmp")
+	if err != nil {
+		return "", err
+	}
+	defer func() {
+		if err != nil {
+			f.Close() // a second Close is harmless
+			os.Remove(f.Name())
+		}
+	}()
+	if err := fill(f); err != nil {
+		return "", err
+	}
+	if err := f.Chmod(mode); err != nil && runtime.GOOS != "windows" {
+		return "", err
+	}
+	if err := f.Sync(); err != nil {
+		return "", err
+	}
+	if err := f.Close(); err != nil {
+		return "", err
+	}
+	return f.Name(), nil
+}
+
+// keepOld makes target.bak a whole copy of target, which stays in its place. It
+// is a copy, not a link: where the .bak is a link to target already, renaming
+// does nothing (rename(2)), and not every file system can link.
+func keepOld(target string, mode fs.FileMode) error {
+	temp, err := writeTemp(target, mode, func(w io.Writer) error {
+		old, err := os.Open(target)
+		if err != nil {
+			return err
+		}
+		defer old.Close()
+		_, err = io.Copy(w, old)
+		return err
+	})
+	if err != nil {
+		return err
+	}
+	if err := os.Rename(temp, target+".bak"); err != nil {
+		os.Remove(temp)
+		return err
+	}
+	return nil
+}
+
+// syncFolder brings the new name to disk. Windows cannot; some network file
+// systems refuse, and then keep names in their own way.
+func syncFolder(dir string) error {
+	if runtime.GOOS == "windows" {
+		return nil
+	}
+	f, err := os.Open(dir)
+	if err != nil {
+		return err
+	}
+	defer f.Close()
+	if err := f.Sync(); err != nil && !errors.Is(err, syscall.EINVAL) && !errors.Is(err, errors.ErrUnsupported) {
+		return err
+	}
+	return nil
+}

@@ -1,0 +1,127 @@
+package file
+
+import (
+	"fmt"
+	"strconv"
+
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+// Format is the format of the files this program reads and writes.
+const Format = 1
+
+// maxCount is more than any bundle holds (no source): it keeps a slip of the
+// finger from asking for a million fillers.
+const maxCount = 9999
+
+// Short names for the types of model that fill the schema.
+type (
+	optText  = model.Opt[string]
+	optCount = model.Opt[int]
+	optFlag  = model.Opt[bool]
+	optMM    = model.Opt[unit.Millimetre]
+	optRatio = model.Opt[unit.Ratio]
+	optC     = model.Opt[unit.Celsius]
+	mms      = []unit.Millimetre
+)
+
+// document is the schema of a whole file, tables in the order they are written.
+func document() table[model.Harness] {
+	type h = model.Harness
+	return table[h]{
+		keys: []key[h]{formatKey()},
+		parts: []part[h]{
+			one[h, model.Head]{"harness", func(v *h) *model.Head { return &v.Head }, headTable()},
+			one[h, model.Rules]{"rules", func(v *h) *model.Rules { return &v.Rules }, rulesTable()},
+			many[h, model.Reel]{"reel", func(v *h) *[]model.Reel { return &v.Reels }, reelTable()},
+			many[h, model.Termination]{"termination", func(v *h) *[]model.Termination { return &v.Terminations }, terminationTable()},
+			many[h, model.Breakout]{"breakout", func(v *h) *[]model.Breakout { return &v.Breakouts }, breakoutTable()},
+			many[h, model.Splice]{"splice", func(v *h) *[]model.Splice { return &v.Splices }, spliceTable()},
+			many[h, model.Wire]{"wire", func(v *h) *[]model.Wire { return &v.Wires }, wireTable()},
+			many[h, model.Unit]{"unit", func(v *h) *[]model.Unit { return &v.Units }, unitTable()},
+			many[h, model.Branch]{"branch", func(v *h) *[]model.Branch { return &v.Branches }, branchTable()},
+		},
+	}
+}
+
+// formatKey holds no value of a harness: it is the same in every file.
+func formatKey() key[model.Harness] {
+	return must(key[model.Harness]{
+		name: "format",
+		put: func(_ *model.Harness, raw any) problem {
+			if v, ok := raw.(int64); ok && v == Format {
+				return ""
+			}
+			return bad("is "+describe(raw), fmt.Sprintf("%d, the only format this program reads", Format))
+		},
+		get: func(*model.Harness) string { return strconv.Itoa(Format) },
+	})
+}
+
+func headTable() table[model.Head] {
+	type h = model.Head
+	return table[h]{keys: []key[h]{
+		text("name", func(v *h) *optText { return &v.Name }),
+		text("number", func(v *h) *optText { return &v.Number }),
+		text("revision", func(v *h) *optText { return &v.Revision }),
+		number("supply_v", func(v *h) *model.Opt[unit.Volt] { return &v.SupplyV }, volts),
+		choice("units", func(v *h) *optText { return &v.Units }, "mm", "in"),
+		text("note", func(v *h) *optText { return &v.Note }),
+	}}
+}
+
+func rulesTable() table[model.Rules] {
+	type r = model.Rules
+	return table[r]{keys: []key[r]{
+		number("lay_ratio", func(v *r) *optRatio { return &v.LayRatio }, ratio),
+		number("lift_max", func(v *r) *optRatio { return &v.LiftMax }, ratio),
+		number("lift_tight", func(v *r) *optRatio { return &v.LiftTight }, ratio),
+		number("lift_stop", func(v *r) *optRatio { return &v.LiftStop }, ratio),
+		number("gap_inner", func(v *r) *optRatio { return &v.GapInner }, ratio),
+		number("gap_outer", func(v *r) *optRatio { return &v.GapOuter }, ratio),
+		number("lumpy_at", func(v *r) *optRatio { return &v.LumpyAt }, ratio),
+		number("filler_weight", func(v *r) *optRatio { return &v.FillerWeight }, ratio),
+		number("spare_gain", func(v *r) *optRatio { return &v.SpareGain }, ratio),
+		count("spares_wanted", func(v *r) *optCount { return &v.SparesWanted }, 0, maxCount),
+		count("laid_from", func(v *r) *optCount { return &v.LaidFrom }, 0, maxCount),
+		number("leaver_weight", func(v *r) *optMM { return &v.LeaverWeight }, length),
+		number("zone_mm", func(v *r) *optMM { return &v.ZoneMM }, length),
+		number("zone_lump", func(v *r) *optRatio { return &v.ZoneLump }, ratio),
+		number("cut_step_mm", func(v *r) *optMM { return &v.CutStepMM }, length),
+		number("tail_first_mm", func(v *r) *optMM { return &v.TailFirstMM }, length),
+		number("tail_second_mm", func(v *r) *optMM { return &v.TailSecondMM }, length),
+		number("loop_mm", func(v *r) *optMM { return &v.LoopMM }, length),
+		number("bundle_margin", func(v *r) *optRatio { return &v.BundleMargin }, ratio),
+		number("ambient_c", func(v *r) *optC { return &v.AmbientC }, celsius),
+		number("drop_max_v", func(v *r) *model.Opt[unit.Volt] { return &v.DropMaxV }, volts),
+		choice("outer", func(v *r) *optText { return &v.Outer }, "LH", "RH"),
+		text("spec", func(v *r) *optText { return &v.Spec }),
+		numbers("filler_stock_mm", func(v *r) *mms { return &v.FillerStock }, someMM),
+	}}
+}
+
+func reelTable() table[model.Reel] {
+	type r = model.Reel
+	return table[r]{
+		what: "reel",
+		keys: []key[r]{
+			must(plainText("spec", func(v *r) *string { return &v.Spec })),
+			must(plainText("size", func(v *r) *string { return &v.Size })),
+			must(plainNumber("over_mm", func(v *r) *unit.Millimetre { return &v.OverMM }, someMM)),
+		},
+	}
+}
+
+// calls is the word for the i-th (from 0) table of a kind.
+func calls(what, id string, i int) string {
+	switch {
+	case id != "":
+		return what + " " + quote(short(id))
+	case what == "layer" && i == 0:
+		return "centre"
+	case what == "layer":
+		return fmt.Sprintf("layer %d", i) // the first layer round the centre is layer 1
+	}
+	return fmt.Sprintf("%s no. %d", what, i+1)
+}

@@ -1,0 +1,78 @@
+package file
+
+import (
+	"strconv"
+
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+func branchTable() table[model.Branch] {
+	type b = model.Branch
+	return table[b]{
+		what: "branch",
+		keys: []key[b]{
+			must(plainText("id", func(v *b) *string { return &v.ID })),
+			text("name", func(v *b) *optText { return &v.Name }),
+			must(plainText("from", func(v *b) *string { return &v.From })),
+			must(plainText("to", func(v *b) *string { return &v.To })),
+			must(plainNumber("length_mm", func(v *b) *unit.Millimetre { return &v.LengthMM }, someMM)),
+			pair("tolerance_mm", func(v *b) *mms { return &v.ToleranceMM }, length, false, "what it may be shorter and what longer"),
+			number("bend_mm", func(v *b) *optMM { return &v.BendMM }, length),
+			number("bend_deg", func(v *b) *model.Opt[unit.Degree] { return &v.BendDeg }, degrees),
+			words("environment", func(v *b) *[]string { return &v.Environment },
+				"vibration", "abrasion", "oil", "fuel", "heat", "flexing"),
+			flag("supported", func(v *b) *optFlag { return &v.Supported }),
+			number("ambient_c", func(v *b) *optC { return &v.AmbientC }, celsius),
+			choice("make", func(v *b) *optText { return &v.Make }, "laid", "twisted", "straight"),
+			choice("outer", func(v *b) *optText { return &v.Outer }, "LH", "RH"),
+		},
+		parts: []part[b]{
+			many[b, model.Layer]{"layer", func(v *b) *[]model.Layer { return &v.Layers }, layerTable()},
+			many[b, model.Cover]{"cover", func(v *b) *[]model.Cover { return &v.Covers }, coverTable()},
+			many[b, model.AsBuilt]{"as_built", func(v *b) *[]model.AsBuilt { return &v.AsBuilt }, asBuiltTable()},
+		},
+	}
+}
+
+func layerTable() table[model.Layer] {
+	type l = model.Layer
+	return table[l]{
+		what: "layer",
+		keys: []key[l]{
+			texts("of", func(v *l) *[]string { return &v.Of }),
+			count("fillers", func(v *l) *optCount { return &v.Fillers }, 0, maxCount),
+			number("filler_mm", func(v *l) *optMM { return &v.FillerMM }, length),
+			number("bind_mm", func(v *l) *optMM { return &v.BindMM }, length),
+			number("lay_mm", func(v *l) *optMM { return &v.LayMM }, length),
+			texts("pinned", func(v *l) *[]string { return &v.Pinned }),
+			flag("locked", func(v *l) *optFlag { return &v.Locked }),
+		},
+	}
+}
+
+func coverTable() table[model.Cover] {
+	type c = model.Cover
+	return table[c]{
+		what: "cover",
+		keys: []key[c]{
+			must(plain("what", func(v *c) *string { return &v.What },
+				readWord([]string{"tape", "braid", "sheath", "sleeve"}), quote)),
+			text("part", func(v *c) *optText { return &v.Part }),
+			number("from_mm", func(v *c) *optMM { return &v.FromMM }, length),
+			number("to_mm", func(v *c) *optMM { return &v.ToMM }, length),
+		},
+	}
+}
+
+// asBuiltTable asks for the layer: without it the figures belong to nothing.
+func asBuiltTable() table[model.AsBuilt] {
+	type a = model.AsBuilt
+	return table[a]{
+		what: "as_built",
+		keys: []key[a]{
+			must(plain("layer", func(v *a) *int { return &v.Layer }, readCount(0, maxCount), strconv.Itoa)),
+			numbers("over_mm", func(v *a) *mms { return &v.OverMM }, length),
+		},
+	}
+}

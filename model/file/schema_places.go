@@ -1,0 +1,97 @@
+package file
+
+import (
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+func terminationTable() table[model.Termination] {
+	type t = model.Termination
+	return table[t]{
+		what: "termination",
+		keys: []key[t]{
+			must(plainText("id", func(v *t) *string { return &v.ID })),
+			text("name", func(v *t) *optText { return &v.Name }),
+			text("device", func(v *t) *optText { return &v.Device }),
+			text("insert", func(v *t) *optText { return &v.Insert }),
+			choice("gender", func(v *t) *optText { return &v.Gender }, "pin", "socket"),
+			text("key", func(v *t) *optText { return &v.Key }),
+			choice("mount", func(v *t) *optText { return &v.Mount }, "inline", "flange", "jam nut"),
+			choice("datum", func(v *t) *optText { return &v.Datum }, "boot lip", "shell rear", "grommet", "mating face"),
+			count("clock", func(v *t) *optCount { return &v.Clock }, 1, 12),
+			text("boot", func(v *t) *optText { return &v.Boot }),
+			count("boot_clock", func(v *t) *optCount { return &v.BootClock }, 1, 12),
+			texts("reserved", func(v *t) *[]string { return &v.Reserved }),
+			number("loop_mm", func(v *t) *optMM { return &v.LoopMM }, length),
+			texts("cavities", func(v *t) *[]string { return &v.Cavities }),
+			textMap("contacts", func(v *t) *map[string][]string { return &v.Contacts }),
+			pair("seal_mm", func(v *t) *mms { return &v.SealMM }, length, true, "the smallest and the largest wire the seal takes"),
+		},
+	}
+}
+
+func breakoutTable() table[model.Breakout] {
+	type b = model.Breakout
+	return table[b]{
+		what: "breakout",
+		keys: []key[b]{
+			must(plainText("id", func(v *b) *string { return &v.ID })),
+			text("name", func(v *b) *optText { return &v.Name }),
+			text("transition", func(v *b) *optText { return &v.Transition }),
+			choice("build", func(v *b) *optText { return &v.Build }, "taped", "open"),
+			number("zone_mm", func(v *b) *optMM { return &v.ZoneMM }, length),
+		},
+	}
+}
+
+func spliceTable() table[model.Splice] {
+	type s = model.Splice
+	return table[s]{
+		what: "splice",
+		keys: []key[s]{
+			must(plainText("id", func(v *s) *string { return &v.ID })),
+			must(plainText("at", func(v *s) *string { return &v.At })),
+			text("toward", func(v *s) *optText { return &v.Toward }),
+			number("offset_mm", func(v *s) *optMM { return &v.OffsetMM }, length),
+			text("part", func(v *s) *optText { return &v.Part }),
+		},
+	}
+}
+
+func wireTable() table[model.Wire] {
+	type w = model.Wire
+	return table[w]{
+		what: "wire",
+		keys: []key[w]{
+			must(plainText("id", func(v *w) *string { return &v.ID })),
+			text("signal", func(v *w) *optText { return &v.Signal }),
+			text("from", func(v *w) *optText { return &v.From }),
+			text("to", func(v *w) *optText { return &v.To }),
+			must(plainText("spec", func(v *w) *string { return &v.Spec })),
+			must(plainText("size", func(v *w) *string { return &v.Size })),
+			text("colour", func(v *w) *optText { return &v.Colour }),
+			number("amps", func(v *w) *model.Opt[unit.Ampere] { return &v.Amps }, amperes),
+			choice("role", func(v *w) *optText { return &v.Role }, "power", "ground", "signal", "data", "spare"),
+			text("return", func(v *w) *optText { return &v.Return }),
+			text("note", func(v *w) *optText { return &v.Note }),
+		},
+	}
+}
+
+func unitTable() table[model.Unit] {
+	type u = model.Unit
+	return table[u]{
+		what: "unit",
+		keys: []key[u]{
+			must(plainText("id", func(v *u) *string { return &v.ID })),
+			text("name", func(v *u) *optText { return &v.Name }),
+			must(plain("wires", func(v *u) *[]string { return &v.Wires }, readList(readText, "text in quotes"),
+				func(list []string) string { return listText(list, quote) })),
+			choice("build", func(v *u) *optText { return &v.Build }, "pair", "triple", "quad"),
+			flag("shield", func(v *u) *optFlag { return &v.Shield }),
+			text("drain_from", func(v *u) *optText { return &v.DrainFrom }),
+			text("drain_to", func(v *u) *optText { return &v.DrainTo }),
+			number("over_mm", func(v *u) *optMM { return &v.OverMM }, length),
+		},
+	}
+}

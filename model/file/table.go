@@ -1,0 +1,204 @@
+package file
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+)
+
+// table is the schema of one TOML table that fills a T: its keys in the order
+// they are written, then the tables inside it.
+type table[T any] struct {
+	what  string // what a person calls one of them
+	keys  []key[T]
+	parts []part[T]
+}
+
+// key is one key of a table. put reads a decoded value into v; get gives the text
+// of the value, "" where it is left out.
+type key[T any] struct {
+	name string
+	must bool
+	put  func(v *T, raw any) problem
+	get  func(v *T) string
+}
+
+// part is a table, or a list of tables, inside a T.
+type part[T any] interface {
+	name() string
+	read(d *decoder, v *T, raw any, at place)
+	write(w *writer, v *T, at string)
+}
+
+// place says where a decoder is: the path that the scan of the text knows, and
+// the words for a person.
+type place struct{ path, where string }
+
+func (p place) key(name string) place {
+	shown := name
+	if strings.ContainsFunc(name, notBare) {
+		shown = quote(name) // no control character reaches a terminal
+	}
+	return place{p.path + "." + name, comma(p.where, "key "+short(shown))}
+}
+
+// notBare is what a TOML key may hold only in quotes.
+func notBare(r rune) bool {
+	return !(r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9' || r == '_' || r == '-')
+}
+
+// comma joins two parts of a place.
+func comma(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return a + ", " + b
+}
+
+// problem is what is wrong with a value and what is allowed; "" is nothing.
+type problem string
+
+func bad(says, allowed string) problem { return problem(says + "; allowed: " + allowed) }
+
+// decoder gathers what is wrong on the way through a file.
+type decoder struct {
+	file  string
+	lines positions
+	errs  Errors
+	at    map[string]bool // paths something was said about
+}
+
+func (d *decoder) say(at place, p problem) {
+	d.at[at.path] = true
+	d.errs = append(d.errs, &Error{File: d.file, Line: d.lines.line(at.path), Where: at.where, Says: string(p)})
+}
+
+// readTable fills v from a decoded table.
+func readTable[T any](d *decoder, t table[T], v *T, raw map[string]any, at place) {
+	for _, name := range slices.Sorted(maps.Keys(raw)) {
+		if k := t.find(name); k != nil {
+			if p := k.put(v, raw[name]); p != "" {
+				d.say(at.key(name), p)
+			}
+			continue
+		}
+		if i := slices.IndexFunc(t.parts, func(p part[T]) bool { return p.name() == name }); i >= 0 {
+			t.parts[i].read(d, v, raw[name], at)
+			continue
+		}
+		d.say(at.key(name), t.unknown(name))
+	}
+	for _, k := range t.keys {
+		if _, given := raw[k.name]; k.must && !given {
+			d.say(at.key(k.name), problem("is missing; a file cannot leave it out"))
+		}
+	}
+}
+
+func (t table[T]) find(name string) *key[T] {
+	for i := range t.keys {
+		if t.keys[i].name == name {
+			return &t.keys[i]
+		}
+	}
+	return nil
+}
+
+func (t table[T]) unknown(name string) problem {
+	var names []string
+	for _, k := range t.keys {
+		names = append(names, k.name)
+	}
+	for _, p := range t.parts {
+		names = append(names, p.name())
+	}
+	says := "is not known"
+	if hint := nearest(name, names); hint != "" {
+		says += fmt.Sprintf(" (did you mean %s?)", hint)
+	}
+	return bad(says, strings.Join(names, ", "))
+}
+
+// one is a single table, [name].
+type one[T, S any] struct {
+	called string
+	at     func(*T) *S
+	inside table[S]
+}
+
+func (o one[T, S]) name() string { return o.called }
+
+func (o one[T, S]) read(d *decoder, v *T, raw any, at place) {
+	here := place{at.path + "." + o.called, comma(at.where, o.called)}
+	m, ok := raw.(map[string]any)
+	if !ok {
+		d.say(here, bad("is "+describe(raw), "one table, ["+o.called+"]"))
+		return
+	}
+	readTable(d, o.inside, o.at(v), m, here)
+}
+
+// write leaves out a table of which nothing is set.
+func (o one[T, S]) write(w *writer, v *T, at string) {
+	if lines := o.inside.lines(o.at(v)); len(lines) > 0 {
+		w.table("["+at+o.called+"]", lines)
+	}
+}
+
+// many is a list of tables, [[name]].
+type many[T, S any] struct {
+	called string
+	at     func(*T) *[]S
+	inside table[S]
+}
+
+func (m many[T, S]) name() string { return m.called }
+
+func (m many[T, S]) read(d *decoder, v *T, raw any, at place) {
+	rows, ok := tablesOf(raw)
+	if !ok {
+		here := place{at.path + "." + m.called, comma(at.where, m.called)}
+		d.say(here, bad("is "+describe(raw), "a list of tables, [["+m.called+"]] at the head of each"))
+		return
+	}
+	all := m.at(v)
+	for i, row := range rows {
+		var s S
+		id, _ := row["id"].(string)
+		here := place{fmt.Sprintf("%s.%s[%d]", at.path, m.called, i), comma(at.where, calls(m.inside.what, id, i))}
+		readTable(d, m.inside, &s, row, here)
+		*all = append(*all, s)
+	}
+}
+
+func (m many[T, S]) write(w *writer, v *T, at string) {
+	all := *m.at(v)
+	for i := range all {
+		w.table("[["+at+m.called+"]]", m.inside.lines(&all[i]))
+		w.depth++
+		for _, p := range m.inside.parts {
+			p.write(w, &all[i], at+m.called+".")
+		}
+		w.depth--
+	}
+}
+
+// tablesOf reads a list of tables, whichever of the two ways it was written.
+func tablesOf(raw any) ([]map[string]any, bool) {
+	switch list := raw.(type) {
+	case []map[string]any:
+		return list, true
+	case []any:
+		rows := make([]map[string]any, len(list))
+		for i, one := range list {
+			row, ok := one.(map[string]any)
+			if !ok {
+				return nil, false
+			}
+			rows[i] = row
+		}
+		return rows, true
+	}
+	return nil, false
+}

@@ -1,0 +1,59 @@
+package bench
+
+import (
+	"fmt"
+
+	"contralay/calc"
+	"contralay/model/unit"
+	"contralay/ui/draw"
+)
+
+// branchesScreen lists the branches: length, count, diameter, worst snag.
+func branchesScreen() screen {
+	return screen{name: "branches", page: func(m *Model, w int) page { return m.branchesPage(w) }}
+}
+
+func (m *Model) branchesPage(w int) page {
+	p := page{wide: true,
+		lines: []string{fmt.Sprintf("%d branches   wire %s m   mass %s g", len(m.h.Branches), unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1), unit.Fixed(float64(m.sheet.Totals.Gram), 0))},
+		empty: "no branch yet: terminations, wires and branches are written in the file; Esc opens the menu"}
+	wide := max(10, w-56)
+	p.cols = fmt.Sprintf("%-6s%-*s%-14s%7s %6s %9s  %s", "branch", wide, "name", "from, to", m.sys.Name(), "holds", "over", "sheath")
+	for i := range m.h.Branches {
+		mb, b := &m.h.Branches[i], &m.sheet.Branches[i]
+		over := "-"
+		if b.OverMM > 0 {
+			over = m.sys.Diameter(b.OverMM)
+		}
+		sheath := b.Sheath.Tube.ShelfLabel
+		if b.Sheath.Part == "" && b.OverMM > 0 {
+			sheath = "none"
+		}
+		p.rows = append(p.rows, row{
+			text: fmt.Sprintf("%s%s%s%7s %6d %9s  %s", draw.Fit(mb.ID, 5, m.cfg.ASCII)+" ", draw.Fit(mb.Name.V, wide-1, m.cfg.ASCII)+" ",
+				draw.Fit(mb.From+" "+mb.To, 13, m.cfg.ASCII)+" ", m.sys.Length(mb.LengthMM), len(b.Components), over, sheath),
+			detail: fmt.Sprintf("%s, %s, %d components; Enter opens it", mb.ID, b.Make, len(b.Components)),
+			mark:   m.markFor(mb.ID),
+			enter: func(m *Model) {
+				m.branch, m.stack, m.zoom = i, nil, false
+			},
+		})
+	}
+	return p
+}
+
+// worst is the worst snag that calls for someone; notes do not.
+func (m *Model) worst() (calc.Group, int, bool) {
+	var first calc.Group
+	n := 0
+	for _, g := range calc.Grouped(m.sheet.Snags) {
+		if g.Level == calc.Note {
+			break
+		}
+		if n == 0 {
+			first = g
+		}
+		n++
+	}
+	return first, n, n > 0
+}

@@ -1,0 +1,110 @@
+package bench
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/calc"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/draw"
+)
+
+// buildPage is the page to read before the build: what stops, what is unmeasured
+// or from memory, then the lay card and the cut list, and saving.
+func (m *Model) buildPage(w int) page {
+	mb, b, ok := m.b()
+	if !ok {
+		return page{empty: "no branch yet"}
+	}
+	p := page{}
+	name := m.path
+	if name == "" {
+		name = "a new file"
+	}
+	state := "saved"
+	if m.dirty() || m.path == "" {
+		state = "not saved"
+	}
+	p.rows = append(p.rows, row{text: fmt.Sprintf("save to %s   (%s)", name, state), detail: "Enter saves; the file before stays beside it as .bak", enter: func(m *Model) { m.save() }})
+	line := func(mark, text string) {
+		for k, t := range wrap(text, max(20, w-4)) {
+			if k > 0 {
+				mark, t = "", "   "+t
+			}
+			p.rows = append(p.rows, row{text: t, mark: mark, detail: text})
+		}
+	}
+	gs := calc.Grouped(m.sheet.Snags)
+	if len(gs) == 0 {
+		line("", "no snags")
+	}
+	for _, g := range gs {
+		more := ""
+		if g.Count > 1 {
+			more = fmt.Sprintf(" (and %d more)", g.Count-1)
+		}
+		mark := map[calc.Level]string{calc.Stop: "!", calc.Warn: "?", calc.Note: "-"}[g.Level]
+		line(mark, fmt.Sprintf("%s %s: %s%s", g.Level, g.Where, g.Says, more))
+	}
+	line("", fmt.Sprintf("LAY CARD %s %s, seen from %s, from %s outward", mb.ID, mb.Name.V, mb.From, mb.From))
+	for k := range b.Layers {
+		l := &b.Layers[k]
+		head := capital(model.LayerName(k))
+		switch {
+		case l.LayMM > 0:
+			line("", fmt.Sprintf("%s: %d, %s, turn %s %s, %s turns, over %s %s", head, len(l.Members), l.Hand, m.sys.Length(toFive(l.LayMM)), m.sys.Name(), unit.Fixed(float64(l.Turns), 1), m.sys.Diameter(l.OverMM), m.sys.Name()))
+		default:
+			line("", fmt.Sprintf("%s: %d, straight, over %s %s", head, len(l.Members), m.sys.Diameter(l.OverMM), m.sys.Name()))
+		}
+		var ids []string
+		for j, c := range l.Members {
+			id := c.ID
+			if j == 0 && c.ID == l.Tracer && k > 0 {
+				id = "*" + id
+			}
+			ids = append(ids, id)
+		}
+		line("", "  "+strings.Join(ids, " "))
+	}
+	if b.Sheath.Part != "" {
+		line("", fmt.Sprintf("Sheath %s, cut %s, from %s to %s %s", b.Sheath.Part, m.sys.Length(b.Sheath.CutMM), m.sys.Length(b.Sheath.FromMM), m.sys.Length(b.Sheath.ToMM), m.sys.Name()))
+	}
+	line("", "CUT LIST "+m.sys.Name())
+	for _, i := range m.wiresHere() {
+		hw, c := &m.h.Wires[i], &m.sheet.Wires[i]
+		if c.Cut <= 0 {
+			continue
+		}
+		p.rows = append(p.rows, row{text: fmt.Sprintf("%-5s%-14s%-8s%-5s%6s  finished %5s", hw.ID, hw.Spec, sizeText(hw), hw.Colour.V, m.sys.Length(c.Cut), m.sys.Length(c.Finished)), id: hw.ID, detail: m.wireDetail(i, hw.ID)})
+	}
+	line("", "~ marks what rests on a value from memory: measure it, or check the part's sheet. "+cautionLine)
+	return p
+}
+
+// toFive is a lay length as it is set on the board: to 5 mm.
+func toFive(v unit.Millimetre) unit.Millimetre {
+	return unit.Millimetre(unit.RoundHalfUp(float64(v), 5))
+}
+
+// cautionLine is the shortest form of the cautions.
+const cautionLine = "A planning aid, not an approval: check makers' sheets, series rules and local codes. Fumes under a heat gun; disconnect the battery; sample crimps; ring out before any adhesive."
+
+// wrap breaks text at spaces.
+func wrap(text string, w int) []string {
+	var out []string
+	lead := text[:len(text)-len(strings.TrimLeft(text, " "))]
+	cur := lead
+	for _, word := range strings.Fields(text) {
+		switch {
+		case strings.TrimSpace(cur) == "":
+			cur = lead + word
+		case draw.Width(cur)+1+draw.Width(word) <= w:
+			cur += " " + word
+		default:
+			out = append(out, cur)
+			cur = lead + word
+		}
+	}
+	return append(out, cur)
+}

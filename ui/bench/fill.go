@@ -1,0 +1,326 @@
+package bench
+
+import (
+	"fmt"
+	"slices"
+
+	"contralay/calc"
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+// offer is one use of a vacant place.
+type offer struct {
+	layer int
+	says  string
+	what  string
+	make  func(m *Model) (*model.Harness, string)
+}
+
+// fillPage lists, for each layer with room, what could fill it, best first: a
+// spare, a doubled ground or feed, the next size up, a filler in stock, or
+// nothing.
+func (m *Model) fillPage(w int) page {
+	_, b, ok := m.b()
+	if !ok || len(b.Layers) == 0 {
+		return page{empty: "nothing laid yet"}
+	}
+	var p page
+	room := 0
+	for k := range b.Layers {
+		room += b.Layers[k].Room
+	}
+	n := 0
+	for k := range b.Layers {
+		n += b.Layers[k].Spares
+	}
+	p.lines = []string{fmt.Sprintf("%d spares here, the shop wants %d; free cavities: %s", n, m.sheet.Limits.SparesWanted, m.freeText())}
+	if m.offersFor != m.sheet {
+		m.offers, m.offersFor = m.findOffers(), m.sheet
+	}
+	last := -1
+	for _, o := range m.offers {
+		if o.layer != last {
+			last = o.layer
+		}
+		p.rows = append(p.rows, row{
+			text:   fmt.Sprintf("%-8s%-8s%s", layerWord(o.layer), o.what, o.says),
+			detail: fmt.Sprintf("%s: room for %d more; Enter or + does it", capital(model.LayerName(o.layer)), b.Layers[o.layer].Room),
+			id:     firstID(&b.Layers[o.layer]),
+			enter:  func(m *Model) { m.fill(o) }, step: func(m *Model, by int) {
+				if by > 0 {
+					m.fill(o)
+				} else {
+					m.tell("Backspace takes it back")
+				}
+			},
+		})
+	}
+	for k := range b.Layers {
+		if b.Layers[k].Fillers > 0 && k > 0 {
+			p.rows = append(p.rows, row{text: fmt.Sprintf("%-8s%-8s%d of %s %s; + - more or fewer", layerWord(k), "has", b.Layers[k].Fillers, m.sys.Fine(b.Layers[k].FillerMM), m.sys.Name()),
+				detail: "what only keeps the layer round", step: func(m *Model, by int) { m.addFiller(k, by, 0) }})
+		}
+	}
+	p.empty = "no vacant place: every layer is full"
+	if len(p.rows) > 0 {
+		p.cols = fmt.Sprintf("%-8s%-8s%s", "layer", "use", "how")
+	}
+	return p
+}
+
+func (m *Model) fill(o offer) {
+	h, says := o.make(m)
+	m.change(h, says)
+}
+
+// findOffers works out what could fill each layer that has room.
+func (m *Model) findOffers() []offer {
+	_, b, _ := m.b()
+	var out []offer
+	if b.Make != "laid" {
+		return nil
+	}
+	for k := 1; k < len(b.Layers); k++ {
+		l := &b.Layers[k]
+		if l.Room <= 0 {
+			continue
+		}
+		if o, ok := m.spareOffer(k); ok {
+			out = append(out, o)
+		}
+		if o, ok := m.doubleOffer(k); ok {
+			out = append(out, o)
+		}
+		if o, ok := m.upOffer(k); ok {
+			out = append(out, o)
+		}
+		for _, d := range m.fillerSizes(l) {
+			out = append(out, offer{k, fmt.Sprintf("%s %s, white, one more", m.sys.Fine(d), m.sys.Name()), "filler",
+				func(m *Model) (*model.Harness, string) {
+					h := m.written()
+					n := h.Branches[m.branch].Layers[k].Fillers.V + 1
+					return h.EditBranch(m.branch, func(b *model.Branch) {
+						b.Layers[k].Fillers, b.Layers[k].FillerMM = model.Some(n), model.Some(d)
+					}), fmt.Sprintf("%s has %d of filler", model.LayerName(k), n)
+				}})
+		}
+	}
+	return out
+}
+
+// fillerSizes is what may be laid as filler: what lies there already, else the
+// stock sizes nearest to the layer's own, else white wire of its smallest size.
+func (m *Model) fillerSizes(l *calc.Layer) []unit.Millimetre {
+	if l.Fillers > 0 {
+		return []unit.Millimetre{l.FillerMM}
+	}
+	least := smallest(l)
+	if stock := slices.Clone(m.sheet.Limits.FillerStock); len(stock) > 0 {
+		slices.SortFunc(stock, func(a, b unit.Millimetre) int {
+			if (a-least)*(a-least) < (b-least)*(b-least) {
+				return -1
+			}
+			return 1
+		})
+		return stock[:min(2, len(stock))]
+	}
+	if least > 0 {
+		return []unit.Millimetre{least}
+	}
+	return nil
+}
+
+func smallest(l *calc.Layer) unit.Millimetre {
+	d := unit.Millimetre(0)
+	for _, c := range l.Members {
+		if c.Kind != calc.OfFiller && (d == 0 || c.D < d) {
+			d = c.D
+		}
+	}
+	return d
+}
+
+// like is the thinnest single wire of a layer: what a spare is cut from.
+func (m *Model) like(l *calc.Layer) (int, bool) {
+	best := -1
+	for _, c := range l.Members {
+		if i, ok := m.sheet.X.Wire[c.ID]; ok && (best < 0 || c.D < m.sheet.Wires[best].Dia.Nominal) {
+			best = i
+		}
+	}
+	return best, best >= 0
+}
+
+// spareOffer is a spare between the two terminations with most free cavities
+// whose way runs through this branch.
+func (m *Model) spareOffer(k int) (offer, bool) {
+	_, b, _ := m.b()
+	i, ok := m.like(&b.Layers[k])
+	if !ok {
+		return offer{}, false
+	}
+	from, to, path, ok := m.freePair(m.h.Wires[i])
+	if !ok {
+		return offer{}, false
+	}
+	src := m.h.Wires[i]
+	return offer{k, fmt.Sprintf("%s, %s to %s", sizeText(&src), from, to), "spare", func(m *Model) (*model.Harness, string) {
+		w := model.Wire{ID: m.h.NextID("SP0"), Signal: model.Some("Spare"), From: model.Some(from), To: model.Some(to),
+			Spec: src.Spec, Size: src.Size, Colour: model.Some(m.freeColour()), Amps: model.Some(unit.Ampere(0)), Role: model.Some("spare")}
+		return m.layInto(w, path, k), fmt.Sprintf("spare %s from %s to %s", w.ID, from, to)
+	}}, true
+}
+
+// layInto adds a wire along a path: into layer k of this branch, outermost elsewhere.
+func (m *Model) layInto(w model.Wire, path []int, k int) *model.Harness {
+	h := m.written()
+	var others []int
+	for _, b := range path {
+		if b != m.branch {
+			others = append(others, b)
+		}
+	}
+	return h.AddWire(w, others).EditBranch(m.branch, func(b *model.Branch) { b.Layers[k].Of = append(b.Layers[k].Of, w.ID) })
+}
+
+// freePair is two free cavities, one each side of the branch, whose contacts take
+// the wire.
+func (m *Model) freePair(w model.Wire) (from, to string, path []int, ok bool) {
+	mb := &m.h.Branches[m.branch]
+	best := 0
+	for a := range m.sheet.Terms {
+		for z := range m.sheet.Terms {
+			ta, tz := m.h.Terminations[a].ID, m.h.Terminations[z].ID
+			way, there := m.sheet.X.Between(ta, tz)
+			at := slices.Index(way, m.branch)
+			if a == z || !there || at < 0 || !m.comesFirst(ta, way[:at], mb.From) {
+				continue
+			}
+			ca, cz := m.freeFor(a, w), m.freeFor(z, w)
+			if n := min(len(ca), len(cz)); n > best {
+				best, from, to, path, ok = n, ta+":"+ca[0], tz+":"+cz[0], way, true
+			}
+		}
+	}
+	return from, to, path, ok
+}
+
+// comesFirst reports whether walking way from a termination ends at place.
+func (m *Model) comesFirst(at string, way []int, place string) bool {
+	for _, b := range way {
+		at = m.sheet.X.Other(b, at)
+	}
+	return at == place
+}
+
+func (m *Model) freeFor(t int, w model.Wire) []string {
+	var out []string
+	for _, c := range m.sheet.Terms[t].Free {
+		if m.sheet.Takes(t, c, w.Spec, w.Size) {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// freeColour is a white wire with stripes that no wire of the branch has.
+func (m *Model) freeColour() string {
+	used := map[string]bool{}
+	for _, i := range m.wiresHere() {
+		used[m.h.Wires[i].Colour.V] = true
+	}
+	for a := range 9 {
+		if c := fmt.Sprint(90 + a); !used[c] {
+			return c
+		}
+	}
+	for a := range 9 {
+		for b := a + 1; b < 9; b++ {
+			if c := fmt.Sprintf("9%d%d", a, b); !used[c] {
+				return c
+			}
+		}
+	}
+	return "9"
+}
+
+// doubleOffer doubles the ground or feed of this layer's size that carries most,
+// where both its connectors have a free cavity.
+func (m *Model) doubleOffer(k int) (offer, bool) {
+	_, b, _ := m.b()
+	least := smallest(&b.Layers[k])
+	best, a, z := -1, "", ""
+	for _, i := range m.wiresHere() {
+		w := &m.h.Wires[i]
+		if (w.Role.V != "ground" && w.Role.V != "power") || w.Amps.V <= 0 || m.sheet.Wires[i].Dia.Nominal > least+sameSize {
+			continue
+		}
+		if _, in := m.sheet.X.UnitOf[w.ID]; in {
+			continue
+		}
+		fa, okA := m.nextFree(w.From.V)
+		fz, okZ := m.nextFree(w.To.V)
+		if okA && okZ && (best < 0 || w.Amps.V > m.h.Wires[best].Amps.V) {
+			best, a, z = i, fa, fz
+		}
+	}
+	if best < 0 {
+		return offer{}, false
+	}
+	src := m.h.Wires[best]
+	path := m.sheet.Wires[best].Path
+	return offer{k, fmt.Sprintf("%s %s again, %s to %s", src.Role.V, src.ID, a, z), "double", func(m *Model) (*model.Harness, string) {
+		w := src
+		w.ID, w.From, w.To = m.h.NextID(src.ID), model.Some(a), model.Some(z)
+		w.Signal = model.Some(src.Signal.V + ", doubled")
+		w.Amps = model.Some(src.Amps.V / 2)
+		h := m.layInto(w, path, k)
+		return h.EditWire(m.sheet.X.Wire[src.ID], func(o *model.Wire) { o.Amps = model.Some(src.Amps.V / 2) }),
+			fmt.Sprintf("%s doubled by %s: half the current each", src.ID, w.ID)
+	}}, true
+}
+
+// sameSize is the difference below which two diameters are one size.
+const sameSize unit.Millimetre = 0.005
+
+// upOffer takes one wire of the layer a size up, where the layer still closes
+// with it: the one that carries most.
+func (m *Model) upOffer(k int) (offer, bool) {
+	_, b, _ := m.b()
+	best := -1
+	for _, c := range b.Layers[k].Members {
+		i, ok := m.sheet.X.Wire[c.ID]
+		if ok && m.h.Wires[i].Amps.V > 0 && (best < 0 || m.h.Wires[i].Amps.V > m.h.Wires[best].Amps.V) {
+			best = i
+		}
+	}
+	if best < 0 {
+		return offer{}, false
+	}
+	w := m.h.Wires[best]
+	sizes := m.cfg.Cat.Sizes(w.Spec)
+	at := slices.Index(sizes, w.Size)
+	if at < 0 || at+1 >= len(sizes) || !m.endsTake(w, sizes[at+1]) {
+		return offer{}, false
+	}
+	size := sizes[at+1]
+	trial := calc.Build(m.written().EditWire(best, func(w *model.Wire) { w.Size = size }), m.cfg.Cat, m.sheet)
+	if ls := trial.Branches[m.branch].Layers; k >= len(ls) || ls[k].Lift > m.sheet.Limits.LiftMax {
+		return offer{}, false
+	}
+	return offer{k, fmt.Sprintf("wire %s from %s to %s", w.ID, w.Size, size), "size up", func(m *Model) (*model.Harness, string) {
+		return m.written().EditWire(m.sheet.X.Wire[w.ID], func(w *model.Wire) { w.Size = size }), fmt.Sprintf("wire %s is now %s", w.ID, size)
+	}}, true
+}
+
+// endsTake reports whether the cavities at both ends of a wire take another size.
+func (m *Model) endsTake(w model.Wire, size string) bool {
+	for _, text := range []string{w.From.V, w.To.V} {
+		e, ok := model.ParseEnd(text)
+		if t, known := m.sheet.X.Termination[e.Termination]; ok && known && !m.sheet.Takes(t, e.Cavity, w.Spec, size) {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,246 @@
+package bench
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// binding is one line of the key table: which keys, what the bar and the help
+// say, where it works, and what it does. The table drives dispatch, the bar, the
+// help and the README section; a test fails where they differ.
+type binding struct {
+	keys []string
+	name string // as printed on the keycaps
+	bar  string // on the bar; "" keeps it off
+	help string
+	on   func(m *Model, r *row) bool // works now; nil: always
+	do   func(m *Model, r *row, k key)
+}
+
+func onStep(m *Model, _ *row) bool { return len(m.stack) == 0 }
+
+// table is the key table, in the order of the bar.
+func table() []binding {
+	return []binding{
+		{keys: []string{"left", "right"}, name: "< >", bar: "step", help: "the step before or after; inside a list, left goes back",
+			do: func(m *Model, r *row, k key) { m.sideways(r, k) }},
+		{keys: []string{"up", "down"}, name: "^ v", bar: "row", help: "the row above or below",
+			do: func(m *Model, _ *row, k key) { m.upDown(k) }},
+		{keys: []string{"+", "-"}, name: "+ -", bar: "change", help: "one more or less, the next or the one before, further out or in",
+			on: func(_ *Model, r *row) bool { return r != nil && r.step != nil },
+			do: func(m *Model, r *row, k key) {
+				by := 1
+				if k.name == "-" {
+					by = -1
+				}
+				r.step(m, by)
+			}},
+		{keys: []string{"enter"}, name: "Enter", bar: "open, take", help: "open the row, or take what it offers",
+			on: func(_ *Model, r *row) bool { return r != nil && (r.enter != nil || r.field != nil) },
+			do: func(m *Model, r *row, _ key) {
+				if r.enter != nil {
+					r.enter(m)
+					return
+				}
+				m.openField(*r.field, "")
+			}},
+		{keys: []string{"0", "1", "2", "3", "4", "5", "6", "7", "8", "9"}, name: "0-9", help: "type the row's value; a calliper may send digits and Enter at once",
+			on: func(_ *Model, r *row) bool { return r != nil && r.field != nil },
+			do: func(m *Model, r *row, k key) { m.openField(*r.field, k.text) }},
+		{keys: []string{".", "delete"}, name: ".", help: "take the row's component or wire out",
+			on: func(_ *Model, r *row) bool { return r != nil && r.drop != nil },
+			do: func(m *Model, r *row, _ key) { r.drop(m) }},
+		{keys: []string{"backspace", "u", "ctrl+z"}, name: "Backspace", bar: "undo", help: "undo, without limit",
+			do: func(m *Model, _ *row, _ key) { m.undoOne() }},
+		{keys: []string{"esc"}, name: "Esc", bar: "back", help: "back; from a step to the branches, from there to the menu (save, help, quit)",
+			do: func(m *Model, _ *row, _ key) { m.escape() }},
+		{keys: []string{"r"}, name: "R", help: "do again what was undone",
+			do: func(m *Model, _ *row, _ key) { m.redoOne() }},
+		{keys: []string{"/", "b"}, name: "/", help: "the next branch", on: onStep,
+			do: func(m *Model, _ *row, _ key) { m.nextBranch() }},
+		{keys: []string{"*", "z"}, name: "*", help: "the section whole, or the part round the row in hand", on: onStep,
+			do: func(m *Model, _ *row, _ key) {
+				m.zoom = !m.zoom
+				m.tell(map[bool]string{true: "section: the part round the row in hand", false: "section: whole"}[m.zoom])
+			}},
+		{keys: []string{"m"}, name: "M", help: "mm or inch on the screen; the file stays in mm",
+			do: func(m *Model, _ *row, _ key) { m.sys = 1 - m.sys; m.tell("lengths in " + m.sys.Name()) }},
+		{keys: []string{"s"}, name: "S", help: "save",
+			do: func(m *Model, _ *row, _ key) { m.save() }},
+		{keys: []string{"h", "?"}, name: "H", help: "this help",
+			do: func(m *Model, _ *row, _ key) {
+				if m.top() != "help" {
+					m.open(helpScreen())
+				}
+			}},
+		{keys: []string{"q", "ctrl+c"}, name: "Q", help: "quit; unsaved work is asked for",
+			do: func(m *Model, _ *row, k key) { m.askQuit(k.name) }},
+	}
+}
+
+// key dispatches one key. Every key answers: a change, or one plain line.
+func (m *Model) key(k key) {
+	if m.entry != nil {
+		if k.name == "ctrl+c" {
+			m.entry = nil
+			m.askQuit(k.name)
+			return
+		}
+		m.entryKey(k)
+		return
+	}
+	if k.paste {
+		m.refuse("a paste needs an open field: press Enter on one first")
+		return
+	}
+	p := m.page(m.listWidth())
+	var r *row
+	if len(p.rows) > 0 {
+		r = &p.rows[m.at(p)]
+	}
+	for _, b := range table() {
+		if !slices.Contains(b.keys, k.name) {
+			continue
+		}
+		if b.on != nil && !b.on(m, r) {
+			break
+		}
+		m.tell("")
+		b.do(m, r, k)
+		return
+	}
+	m.tell(fmt.Sprintf("no action for %s here; H shows the keys", shown(k.name)))
+}
+
+func shown(name string) string {
+	if len([]rune(name)) == 1 {
+		return strings.ToUpper(name)
+	}
+	return name
+}
+
+// bar is the keys that work now, as printed on the last line.
+func (m *Model) bar(r *row) string {
+	if m.entry != nil {
+		return "digits type   Enter take   Backspace delete   Esc leave as it was"
+	}
+	var out []string
+	for _, b := range table() {
+		if b.bar == "" || (b.on != nil && !b.on(m, r)) {
+			continue
+		}
+		what := b.bar
+		if b.keys[0] == "left" && len(m.stack) > 0 {
+			continue
+		}
+		out = append(out, b.name+" "+what)
+	}
+	out = append(out, "H help")
+	return strings.Join(out, "   ")
+}
+
+func (m *Model) sideways(r *row, k key) {
+	if len(m.stack) > 0 {
+		if k.name == "left" {
+			m.escape()
+		} else if r != nil && r.enter != nil {
+			r.enter(m)
+		}
+		return
+	}
+	s := m.step + 1
+	if k.name == "left" {
+		s = m.step - 1
+	}
+	if s < 0 || s >= steps {
+		m.tell(map[bool]string{true: "Wires is the first step", false: "Build is the last step"}[s < 0])
+		return
+	}
+	m.step = s
+}
+
+func (m *Model) upDown(k key) {
+	p := m.page(m.listWidth())
+	if len(p.rows) == 0 {
+		m.tell("no rows here")
+		return
+	}
+	at := m.at(p)
+	to := at + 1
+	if k.name == "up" {
+		to = at - 1
+	}
+	if to < 0 || to >= len(p.rows) {
+		m.tell(map[bool]string{true: "first row", false: "last row"}[to < 0])
+		return
+	}
+	m.cursor[m.cursorKey()] = to
+}
+
+func (m *Model) escape() {
+	switch m.top() {
+	case "branches":
+		if len(m.h.Branches) > 0 && m.stackHas("menu") {
+			m.back()
+			return
+		}
+		m.open(menuScreen())
+	default:
+		if len(m.stack) > 0 {
+			m.back()
+			return
+		}
+		m.cursor["branches\x00"] = m.branch
+		m.open(branchesScreen())
+	}
+}
+
+func (m *Model) stackHas(name string) bool {
+	return slices.ContainsFunc(m.stack, func(s screen) bool { return s.name == name })
+}
+
+func (m *Model) nextBranch() {
+	if len(m.h.Branches) == 0 {
+		m.tell("there is no branch")
+		return
+	}
+	m.branch = (m.branch + 1) % len(m.h.Branches)
+	m.zoom = false
+}
+
+func (m *Model) undoOne() {
+	n := len(m.undo)
+	if n == 0 {
+		m.tell("nothing left to undo")
+		return
+	}
+	m.redo = append(m.redo, m.h)
+	m.h, m.undo = m.undo[n-1], m.undo[:n-1]
+	m.rebuild()
+	m.tell(fmt.Sprintf("undone; %d more", n-1))
+	m.leaveGone()
+}
+
+func (m *Model) redoOne() {
+	n := len(m.redo)
+	if n == 0 {
+		m.tell("nothing to do again")
+		return
+	}
+	m.undo = append(m.undo, m.h)
+	m.h, m.redo = m.redo[n-1], m.redo[:n-1]
+	m.rebuild()
+	m.tell("done again")
+	m.leaveGone()
+}
+
+// leaveGone closes screens of a thing that an undo took away.
+func (m *Model) leaveGone() {
+	if m.branch >= len(m.h.Branches) {
+		m.branch = 0
+	}
+	for len(m.stack) > 0 && (m.top() == "wire" || m.top() == "layer") {
+		m.back()
+	}
+}

@@ -1,0 +1,99 @@
+package bench
+
+import (
+	"fmt"
+
+	"contralay/calc"
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+// layerScreen is one layer: each member, and what can be set on the layer.
+func layerScreen(k int) screen {
+	return screen{name: "layer", page: func(m *Model, w int) page { return m.layerPage(k) }}
+}
+
+func (m *Model) layerPage(k int) page {
+	_, b, ok := m.b()
+	if !ok || k >= len(b.Layers) {
+		return page{empty: "that layer is gone; Esc goes back"}
+	}
+	l := &b.Layers[k]
+	p := page{lines: []string{m.layerDetail(k, l), "+ further out, - further in, . takes it out of the lay-up"}}
+	for j, c := range l.Members {
+		if c.Kind == calc.OfFiller {
+			continue
+		}
+		id := c.ID
+		name := ""
+		if i, is := m.sheet.X.Wire[id]; is {
+			name = fmt.Sprintf("%s  %s  %s", sizeText(&m.h.Wires[i]), colourText(m.h.Wires[i].Colour.V), m.h.Wires[i].Signal.V)
+		} else if i, is := m.sheet.X.Unit[id]; is {
+			name = m.h.Units[i].Name.V
+		}
+		text := fmt.Sprintf("%2d  %-5s %s", j+1, id, name)
+		p.rows = append(p.rows, row{text: text, id: id, detail: fmt.Sprintf("%s, over %s %s", id, m.sys.Fine(c.D), m.sys.Name()),
+			step: func(m *Model, by int) {
+				if k+by < 0 {
+					m.tell("the centre is innermost")
+					return
+				}
+				m.move(id, k+by)
+			},
+			drop: func(m *Model) { m.move(id, -1) }})
+	}
+	if k > 0 {
+		p.rows = append(p.rows, row{text: fmt.Sprintf("fillers      %d", l.Fillers), detail: "white wire off the layer's own reel, or a stock size in the Fill step",
+			step: func(m *Model, by int) { m.addFiller(k, by, 0) }})
+	}
+	if l.LayMM > 0 {
+		p.rows = append(p.rows, row{text: fmt.Sprintf("turn length  %s %s", m.sys.Length(l.LayMM), m.sys.Name()), detail: "0 follows the lay ratio",
+			field: m.layerField(k, "turn length", 0, 2000, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) })})
+	}
+	p.rows = append(p.rows, row{text: "binder       " + m.sys.Fine(m.bind(k)) + " " + m.sys.Name(), detail: "what tape or thread adds to the diameter",
+		field: m.layerField(k, "binder", 0, 5, func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) })})
+	return p
+}
+
+func (m *Model) bind(k int) unit.Millimetre {
+	if ls := m.h.Branches[m.branch].Layers; k < len(ls) {
+		return ls[k].BindMM.V
+	}
+	return 0
+}
+
+func (m *Model) layerField(k int, label string, least, most unit.Millimetre, set func(l *model.Layer, v unit.Millimetre)) *field {
+	return &field{label: label + " of " + model.LayerName(k), unit: m.sys.Name(), number: true, set: func(m *Model, text string) error {
+		v, err := m.sys.Parse(text)
+		if err != nil {
+			return err
+		}
+		if v < least || v > most {
+			return fmt.Errorf("%s is out of range: %s to %s %s", text, m.sys.Length(least), m.sys.Length(most), m.sys.Name())
+		}
+		m.change(m.written().EditBranch(m.branch, func(b *model.Branch) { set(&b.Layers[k], v) }), label+" set")
+		return nil
+	}}
+}
+
+// addFiller puts fillers into a layer or takes them out; size 0 is the layer's
+// smallest, or what its fillers are already.
+func (m *Model) addFiller(k, by int, size unit.Millimetre) {
+	h := m.written()
+	l := h.Branches[m.branch].Layers[k]
+	n := l.Fillers.V + by
+	if n < 0 {
+		m.tell("no filler in this layer")
+		return
+	}
+	m.change(h.EditBranch(m.branch, func(b *model.Branch) {
+		l := &b.Layers[k]
+		l.Fillers = model.Some(n)
+		if size > 0 {
+			l.FillerMM = model.Some(size)
+		}
+		if n == 0 {
+			l.Fillers, l.FillerMM = model.Opt[int]{}, model.Opt[unit.Millimetre]{}
+		}
+	}), fmt.Sprintf("%s has %d of filler", model.LayerName(k), n))
+}

@@ -1,0 +1,389 @@
+package bench
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/calc"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/draw"
+	"contralay/ui/paper"
+)
+
+// layersPage is the lay-up: centre and layers, then the options.
+func (m *Model) layersPage(w int) page {
+	mb, b, ok := m.b()
+	if !ok {
+		return page{empty: "no branch yet"}
+	}
+	var p page
+	if len(b.Layers) == 0 {
+		p.empty = "nothing laid: no wire runs here, or one has no known size"
+		if b.Waiting {
+			p.empty = "working out a lay-up"
+		}
+		return p
+	}
+	says := "as in the file"
+	if b.Proposed {
+		says = "proposed; Enter on an option takes it"
+	}
+	p.lines = []string{fmt.Sprintf("%s, %s, %s", m.aloud(b.Layers), b.Make, says)}
+	wide := max(8, w-30)
+	p.cols = fmt.Sprintf("%-8s%-*s%-10s%9s", "layer", wide, "holds", "takes", "over "+m.sys.Name())
+	for k := range b.Layers {
+		l := &b.Layers[k]
+		p.rows = append(p.rows, row{
+			text:   fmt.Sprintf("%-8s%s%-10s%9s", layerWord(k), draw.Fit(m.holds(l), wide-1, m.cfg.ASCII)+" ", takesText(k, l), m.sys.Diameter(l.OverMM)),
+			detail: m.layerDetail(k, l), id: firstID(l), mark: layerMark(m, k, l),
+			enter: func(m *Model) { m.open(layerScreen(k)) },
+			step:  func(m *Model, by int) { m.shift(k, by) },
+		})
+	}
+	if miss := m.missing(); len(miss) > 0 {
+		p.rows = append(p.rows, row{text: "not laid " + strings.Join(miss, " "), mark: "!", id: miss[0],
+			detail: "+ lays the first of them outermost", step: func(m *Model, _ int) { m.move(miss[0], len(m.editLayers())-1) }})
+	}
+	p.rows = append(p.rows, m.optionRows(w)...)
+	p.rows = append(p.rows,
+		row{text: "outer layer laid   " + m.outer(mb), detail: "LH: going away from you over the top the wire passes to the left", step: func(m *Model, _ int) { m.flipOuter() }},
+		row{text: "lay length         " + trim(float64(m.sheet.Limits.LayRatio)) + " x over", detail: "of each layer, shop rule for the whole harness; 8 to 16 is usual",
+			field: &field{label: "lay length, times over", value: trim(float64(m.sheet.Limits.LayRatio)), number: true, set: func(m *Model, t string) error {
+				return m.setNumber(t, 4, 40, "x over", func(v float64) *model.Harness {
+					n := *m.h
+					n.Rules.LayRatio = model.Some(unit.Ratio(v))
+					return &n
+				})
+			}},
+			step: func(m *Model, by int) {
+				n := *m.h
+				v := m.sheet.Limits.LayRatio + unit.Ratio(by)
+				if v < 4 || v > 40 {
+					m.tell("4 to 40 times over")
+					return
+				}
+				n.Rules.LayRatio = model.Some(v)
+				m.change(&n, "lay length "+trim(float64(v))+" x over")
+			}},
+		row{text: "make               " + b.Make, detail: "laid, twisted or straight", step: func(m *Model, by int) { m.stepMake(by) }})
+	return p
+}
+
+func (m *Model) aloud(ls []calc.Layer) string {
+	var n []int
+	for k, l := range ls {
+		c := len(l.Members)
+		if k == 0 && l.Fillers > 0 && len(l.Members) == 6 {
+			c-- // the rod in the middle of five
+		}
+		n = append(n, c)
+	}
+	return paper.Aloud(n, m.cfg.ASCII)
+}
+
+func layerWord(k int) string {
+	if k == 0 {
+		return "centre"
+	}
+	return fmt.Sprint(k)
+}
+
+func firstID(l *calc.Layer) string {
+	if len(l.Members) == 0 {
+		return ""
+	}
+	return l.Members[0].ID
+}
+
+// holds is what a layer has, by size: "C1 + 9 x 22 + 1 x 20".
+func (m *Model) holds(l *calc.Layer) string {
+	count := map[string]int{}
+	var order []string
+	for _, c := range l.Members {
+		name := c.ID
+		if i, ok := m.sheet.X.Wire[c.ID]; ok {
+			name = m.h.Wires[i].Size
+		} else if c.Kind == calc.OfFiller {
+			name = "filler"
+		}
+		if count[name]++; count[name] == 1 {
+			order = append(order, name)
+		}
+	}
+	var parts []string
+	for _, n := range order {
+		if _, isUnit := m.sheet.X.Unit[n]; isUnit {
+			parts = append(parts, n)
+			continue
+		}
+		parts = append(parts, fmt.Sprintf("%d x %s", count[n], n))
+	}
+	return strings.Join(parts, " + ")
+}
+
+func takesText(k int, l *calc.Layer) string {
+	switch {
+	case k == 0:
+		return ""
+	case l.Room > 0:
+		return fmt.Sprintf("%d room %d", l.Takes, l.Room)
+	case l.Takes < len(l.Members):
+		return fmt.Sprintf("%d short %d", l.Takes, len(l.Members)-l.Takes)
+	}
+	return fmt.Sprint(l.Takes)
+}
+
+func layerMark(m *Model, k int, l *calc.Layer) string {
+	switch {
+	case k == 0:
+		return ""
+	case l.Lift > m.sheet.Limits.LiftStop || !l.Closes:
+		return "!"
+	case l.Lift > m.sheet.Limits.LiftTight:
+		return "?"
+	}
+	return ""
+}
+
+func (m *Model) layerDetail(k int, l *calc.Layer) string {
+	closes := "easy"
+	switch {
+	case k == 0:
+		closes = ""
+	case l.Lift > m.sheet.Limits.LiftTight:
+		closes = fmt.Sprintf("will not close: stands %s mm proud", unit.Fixed(float64(l.ProudMM), 2))
+	case l.Lift > m.sheet.Limits.LiftMax:
+		closes = fmt.Sprintf("tight: stands %s mm proud", unit.Fixed(float64(l.ProudMM), 2))
+	}
+	text := capital(model.LayerName(k))
+	if closes != "" {
+		text += " " + closes
+	}
+	if l.LayMM > 0 {
+		text += fmt.Sprintf(", %s, turn %s %s, %s turns", l.Hand, m.sys.Length(l.LayMM), m.sys.Name(), unit.Fixed(float64(l.Turns), 1))
+	}
+	if l.Tracer != "" {
+		text += ", tracer " + l.Tracer
+	}
+	return text
+}
+
+func capital(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+func (m *Model) missing() []string {
+	b := &m.h.Branches[m.branch]
+	if len(b.Layers) == 0 {
+		return nil
+	}
+	var out []string
+	for _, id := range m.sheet.Branches[m.branch].Components {
+		if !slices.ContainsFunc(b.Layers, func(l model.Layer) bool { return slices.Contains(l.Of, id) }) {
+			out = append(out, id)
+		}
+	}
+	return out
+}
+
+// mostOptions is how many lay-ups are listed.
+const mostOptions = 8
+
+func (m *Model) optionRows(w int) []row {
+	_, b, _ := m.b()
+	if b.Make != "laid" {
+		return nil
+	}
+	prop, ok := m.sheet.Proposals[m.sheet.PlanKey(m.branch)]
+	if !ok {
+		return []row{{text: "options: working out", detail: "they join when ready"}}
+	}
+	var out []row
+	for k, o := range prop.Options {
+		if k == mostOptions {
+			break
+		}
+		in := " "
+		if m.uses(o) {
+			in = "="
+		}
+		more := ""
+		if o.Plan.Lumpy > 0 {
+			more += " lumpy"
+		}
+		if o.Buried > 0 {
+			more += fmt.Sprintf(" buried %d", o.Buried)
+		}
+		if !o.Plan.Proven && k == 0 {
+			more += " (not all tried)"
+		}
+		aloud := paper.Aloud(paper.Counts(o.Plan), m.cfg.ASCII)
+		out = append(out, row{
+			text:   fmt.Sprintf("%s %c  %s over %s  filler %d%s", in, 'A'+k, draw.Fit(aloud, 16, m.cfg.ASCII), m.sys.Diameter(o.Plan.Over), o.Plan.Fillers, more),
+			detail: fmt.Sprintf("option %c: %s, over %s %s; Enter lays the branch so", 'A'+k, aloud, m.sys.Fine(o.Plan.Over), m.sys.Name()),
+			enter:  func(m *Model) { m.take(o) },
+		})
+	}
+	return out
+}
+
+// uses reports whether the branch is laid as an option.
+func (m *Model) uses(o calc.Option) bool {
+	_, b, _ := m.b()
+	if len(o.Layers) != len(b.Layers) {
+		return false
+	}
+	for k, l := range o.Layers {
+		ids := map[string]bool{}
+		for _, c := range b.Layers[k].Members {
+			ids[c.ID] = true
+		}
+		fillers := b.Layers[k].Fillers
+		if k == 0 && len(l.Of) == 5 {
+			fillers = 0
+		}
+		if fillers != l.Fillers.V {
+			return false
+		}
+		for _, id := range l.Of {
+			if !ids[id] {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+func (m *Model) take(o calc.Option) {
+	for k, l := range m.h.Branches[m.branch].Layers {
+		if l.Locked.V || len(l.Pinned) > 0 {
+			m.refuse(model.LayerName(k) + " is locked or has something pinned: the option would move it")
+			return
+		}
+	}
+	if m.uses(o) && !m.sheet.Branches[m.branch].Proposed {
+		m.tell("it is laid so already")
+		return
+	}
+	m.change(m.h.EditBranch(m.branch, func(b *model.Branch) {
+		b.Layers = model.CloneLayers(o.Layers)
+		b.Make = model.Some("laid")
+	}), "laid as "+paper.Aloud(paper.Counts(o.Plan), m.cfg.ASCII))
+}
+
+// editLayers is the lay-up of the branch as the file would hold it: its own, or
+// the proposal taken as written.
+func (m *Model) editLayers() []model.Layer {
+	mb, b, ok := m.b()
+	if !ok {
+		return nil
+	}
+	if !b.Proposed {
+		return mb.Layers
+	}
+	out := make([]model.Layer, len(b.Layers))
+	for k, l := range b.Layers {
+		n := 0
+		for _, c := range l.Members {
+			if c.Kind == calc.OfFiller {
+				n++
+			} else {
+				out[k].Of = append(out[k].Of, c.ID)
+			}
+		}
+		if n > 0 && k > 0 {
+			out[k].Fillers, out[k].FillerMM = model.Some(n), model.Some(l.FillerMM)
+		}
+	}
+	return out
+}
+
+// written is the harness with the branch's proposal written into it, so that a
+// change by hand has something to change.
+func (m *Model) written() *model.Harness {
+	_, b, _ := m.b()
+	if !b.Proposed {
+		return m.h
+	}
+	ls := m.editLayers()
+	mk := b.Make
+	return m.h.EditBranch(m.branch, func(b *model.Branch) { b.Layers, b.Make = ls, model.Some(mk) })
+}
+
+func (m *Model) move(id string, to int) {
+	h, err := m.written().Move(m.branch, id, to)
+	if err != nil {
+		m.refuse(err.Error())
+		return
+	}
+	where := "taken out of the lay-up"
+	if to >= 0 {
+		where = "moved to " + model.LayerName(to)
+	}
+	m.change(h, id+" "+where)
+}
+
+// shift moves one component of a layer outward (+) or inward (−): outward the one
+// that leaves first, inward the one that runs furthest; thin before thick.
+func (m *Model) shift(k, by int) {
+	_, b, _ := m.b()
+	if b.Make != "laid" && by > 0 && len(b.Layers) == 1 && len(b.Layers[0].Members) < 2 {
+		m.refuse("one component runs alone")
+		return
+	}
+	if k+by < 0 {
+		m.tell("the centre is innermost")
+		return
+	}
+	var real []calc.Member
+	for _, c := range b.Layers[k].Members {
+		if c.Kind != calc.OfFiller {
+			real = append(real, c)
+		}
+	}
+	if len(real) == 0 {
+		m.refuse("nothing but filler here")
+		return
+	}
+	if len(real) == 1 && by > 0 && k == len(b.Layers)-1 {
+		m.tell("it is outermost already")
+		return
+	}
+	c := slices.MinFunc(real, func(a, c calc.Member) int {
+		return cmp.Or(by*cmp.Compare(a.Leaves, c.Leaves), cmp.Compare(a.D, c.D))
+	})
+	m.move(c.ID, k+by)
+}
+
+func (m *Model) outer(b *model.Branch) string { return b.Outer.Or(m.sheet.Limits.Outer) }
+
+func (m *Model) flipOuter() {
+	b := &m.h.Branches[m.branch]
+	for k, l := range b.Layers {
+		if l.Locked.V {
+			m.refuse(fmt.Sprintf("%s is locked: its hand would turn", model.LayerName(k)))
+			return
+		}
+	}
+	hand := calc.OtherHand(m.outer(b))
+	m.change(m.h.EditBranch(m.branch, func(b *model.Branch) { b.Outer = model.Some(hand) }), "outer layer "+hand+", the others alternate")
+}
+
+func (m *Model) stepMake(by int) {
+	_, b, _ := m.b()
+	if len(m.h.Branches[m.branch].Layers) > 1 {
+		m.refuse("it has layers, so it is laid; undo the lay-up first")
+		return
+	}
+	mk, _ := around([]string{"laid", "twisted", "straight"}, b.Make, by)
+	m.change(m.h.EditBranch(m.branch, func(b *model.Branch) {
+		b.Make = model.Some(mk)
+		b.Layers = nil // a proposal follows what it is made as
+	}), "make "+mk)
+}

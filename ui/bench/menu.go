@@ -1,0 +1,170 @@
+package bench
+
+import (
+	"fmt"
+	"strings"
+)
+
+// menuScreen is what is not part of a branch: saving, help, quitting.
+func menuScreen() screen {
+	return screen{name: "menu", page: func(m *Model, w int) page {
+		p := page{wide: true, lines: []string{"menu"}}
+		p.rows = []row{
+			{text: "back to the branches", enter: func(m *Model) { m.back() }},
+			{text: "save", detail: m.path, enter: func(m *Model) { m.save() }},
+			{text: "save under another name", enter: func(m *Model) { m.openField(m.nameField(), "") }},
+			{text: "do again what was undone", detail: fmt.Sprintf("%d steps", len(m.redo)), enter: func(m *Model) { m.redoOne() }},
+			{text: "lengths in " + m.sys.Name(), detail: "+ - mm or inch", step: func(m *Model, _ int) { m.sys = 1 - m.sys; m.tell("lengths in " + m.sys.Name()) }},
+			{text: "keys and cautions", enter: func(m *Model) { m.open(helpScreen()) }},
+			{text: "quit", enter: func(m *Model) { m.askQuit("enter") }},
+		}
+		return p
+	}}
+}
+
+// helpScreen is made from the key table.
+func helpScreen() screen {
+	return screen{name: "help", page: func(m *Model, w int) page {
+		p := page{wide: true, lines: []string{"keys"}}
+		for _, b := range table() {
+			for k, t := range wrap(b.help, max(20, w-16)) {
+				name := b.name
+				if k > 0 {
+					name = ""
+				}
+				p.rows = append(p.rows, row{text: fmt.Sprintf("%-11s %s", name, t)})
+			}
+		}
+		p.rows = append(p.rows, row{text: ""})
+		for _, c := range Cautions {
+			for _, t := range wrap(c, max(20, w-4)) {
+				p.rows = append(p.rows, row{text: t})
+			}
+		}
+		return p
+	}}
+}
+
+// Cautions stand at first start, on the build page and in the README.
+var Cautions = []string{
+	"A planning aid, not an approval. Check against the makers' sheets, the technical regulations of the series and local codes; leave to licensed practice what the law reserves to it.",
+	"Outside what it rates: fuel-wetted parts, safety-critical circuits, anything above 60 V DC.",
+	"Disconnect the battery. Work a heat gun in fresh air, away from fuel. Make and pull sample crimps. Ring out before any adhesive.",
+}
+
+// askQuit quits, or asks where work would be lost. The key that asked never
+// answers: discarding takes another one.
+func (m *Model) askQuit(asked string) {
+	if m.top() == "quit" {
+		m.tell("choose with the arrows, Enter takes the row")
+		return
+	}
+	if !m.dirty() {
+		m.quit = true
+		return
+	}
+	m.cursor["quit"], m.cursor[m.quitCursor()] = 0, 0
+	m.open(screen{name: "quit", ask: asked, page: func(m *Model, w int) page {
+		n := len(m.undo)
+		what := m.path
+		if what == "" {
+			what = "the harness, which has no file yet"
+		}
+		p := page{wide: true, lines: []string{fmt.Sprintf("There is unsaved work on %s.", what)}}
+		p.rows = []row{
+			{text: "keep working", enter: func(m *Model) { m.back(); m.tell("still here") }},
+			{text: "save, then quit", enter: func(m *Model) { m.back(); m.saveThen(func(m *Model) { m.quit = true }) }},
+			{text: fmt.Sprintf("discard %d changes: press + on this row", n), step: func(m *Model, by int) {
+				if by > 0 {
+					m.quit = true
+				}
+			}, enter: func(m *Model) { m.tell("Enter does not discard; + does") }},
+		}
+		return p
+	}})
+}
+
+func (m *Model) quitCursor() string {
+	if m.branch < len(m.h.Branches) {
+		return "quit\x00" + m.h.Branches[m.branch].ID
+	}
+	return "quit"
+}
+
+func (m *Model) save() { m.saveThen(nil) }
+
+// saveThen saves under the harness's name, or asks for one first.
+func (m *Model) saveThen(then func(m *Model)) {
+	if m.path == "" {
+		f := m.nameField()
+		set := f.set
+		f.set = func(m *Model, text string) error {
+			if err := set(m, text); err != nil {
+				return err
+			}
+			if then != nil && !m.dirty() {
+				then(m)
+			}
+			return nil
+		}
+		m.openField(f, "")
+		return
+	}
+	if err := m.write(m.path); err != nil {
+		m.refuse("not saved: " + err.Error())
+		return
+	}
+	if then != nil {
+		then(m)
+	}
+}
+
+func (m *Model) write(path string) error {
+	if m.cfg.Save == nil {
+		return fmt.Errorf("saving is not possible here")
+	}
+	lost := m.cfg.Doc.LostComments
+	if err := m.cfg.Save(path, m.doc()); err != nil {
+		return err
+	}
+	m.path, m.saved = path, m.h
+	m.tell("saved to " + path)
+	if lost > 0 {
+		m.tell(fmt.Sprintf("saved to %s; %d comment lines inside the old file are kept in its .bak only", path, lost))
+		m.cfg.Doc.LostComments = 0
+	}
+	if m.cfg.Keep != nil {
+		m.cfg.Keep(m.doc(), false)
+	}
+	return nil
+}
+
+// nameField asks for a file name. A file that is there is not overwritten: a
+// second name is asked for.
+func (m *Model) nameField() field {
+	value := m.path
+	if value == "" {
+		value = strings.ToLower(strings.Map(func(r rune) rune {
+			if r == '-' || r == '_' || (r >= '0' && r <= '9') || (r >= 'a' && r <= 'z') || (r >= 'A' && r <= 'Z') {
+				return r
+			}
+			return -1
+		}, m.h.Head.Number.V))
+		if value == "" {
+			value = "harness"
+		}
+		value += ".toml"
+	}
+	return field{label: "save to file", value: value, set: func(m *Model, text string) error {
+		if text == "" {
+			return fmt.Errorf("a file name is wanted")
+		}
+		if text != m.path && m.cfg.Exists != nil && m.cfg.Exists(text) {
+			return fmt.Errorf("%s is there already: give another name", text)
+		}
+		if err := m.write(text); err != nil {
+			return fmt.Errorf("not saved: %w", err)
+		}
+		return nil
+	}}
+}

@@ -1,0 +1,254 @@
+package bench
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"contralay/calc"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/file"
+	"contralay/model/unit"
+	"contralay/ui/draw"
+)
+
+// Config is what a bench is opened with and how it touches the world.
+type Config struct {
+	Doc     file.Document
+	Path    string // "" until the harness has a name on disk
+	Cat     *catalogue.Catalogue
+	Palette draw.Palette
+	ASCII   bool
+	Welcome string // shown until the first key
+
+	Save   func(path string, d file.Document) error
+	Exists func(path string) bool
+	Keep   func(d file.Document, dirty bool) // told of every change, for recovery
+}
+
+// Step is one of the five steps of a branch.
+type Step int
+
+// The steps, left to right.
+const (
+	Wires Step = iota
+	Layers
+	Fill
+	Sheath
+	Build
+	steps
+)
+
+var stepNames = [steps]string{"Wires", "Layers", "Fill", "Sheath", "Build"}
+
+// Model is the whole bench. It is changed by Update alone.
+type Model struct {
+	cfg   Config
+	h     *model.Harness
+	saved *model.Harness
+	sheet *calc.Sheet
+	path  string
+	sys   unit.System
+
+	undo, redo []*model.Harness
+
+	branch  int
+	step    Step
+	stack   []screen // screens opened over the step; the last is on top
+	cursor  map[string]int
+	entry   *entry
+	says    string
+	trouble bool // says is a refusal
+	zoom    bool
+	quit    bool
+
+	pending   map[string]bool // plan keys being worked out
+	offers    []offer         // of the fill step, for offersFor
+	offersFor *calc.Sheet
+
+	w, height int
+}
+
+// screen is something opened over a step.
+type screen struct {
+	name string // for the cursor and the key table
+	page func(m *Model, w int) page
+	ask  string // the key that opened a question; it never answers it
+}
+
+// New opens a bench.
+func New(cfg Config) *Model {
+	m := &Model{cfg: cfg, path: cfg.Path, cursor: map[string]int{}, pending: map[string]bool{}, w: 80, height: 24, says: cfg.Welcome}
+	h := cfg.Doc.Harness
+	m.h, m.saved = &h, &h
+	if s, err := unit.ParseSystem(h.Head.Units.V); err == nil {
+		m.sys = s
+	}
+	m.sheet = calc.Build(m.h, cfg.Cat, nil)
+	m.branch = m.firstBranch()
+	if m.branch < 0 {
+		m.branch = 0
+		m.stack = []screen{branchesScreen()}
+	}
+	return m
+}
+
+// firstBranch is the one with most to lay.
+func (m *Model) firstBranch() int {
+	best, most := -1, -1
+	for i, b := range m.sheet.Branches {
+		if len(b.Components) > most {
+			best, most = i, len(b.Components)
+		}
+	}
+	return best
+}
+
+// Left reports whether the person chose to leave, rather than being cut off.
+func (m *Model) Left() bool { return m.quit }
+
+// Init starts the first planning.
+func (m *Model) Init() tea.Cmd { return m.plan() }
+
+// proposed brings a proposal that was worked out beside the screen.
+type proposed struct {
+	key string
+	p   calc.Proposal
+}
+
+// Update takes one message.
+func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
+	switch msg := msg.(type) {
+	case tea.WindowSizeMsg:
+		m.w, m.height = msg.Width, msg.Height
+	case proposed:
+		delete(m.pending, msg.key)
+		m.sheet.Adopt(msg.key, msg.p)
+		m.rebuild()
+		return m, m.plan()
+	case tea.KeyMsg:
+		for _, k := range split(msg) {
+			m.key(k)
+		}
+		if m.quit {
+			return m, tea.Quit
+		}
+		return m, m.plan()
+	}
+	return m, nil
+}
+
+// plan asks for the lay-ups of the branch in hand and of every branch that waits
+// for one, one at a time.
+func (m *Model) plan() tea.Cmd {
+	if len(m.pending) > 0 {
+		return nil
+	}
+	order := []int{m.branch}
+	for i := range m.sheet.Branches {
+		if m.sheet.Branches[i].Waiting {
+			order = append(order, i)
+		}
+	}
+	for _, i := range order {
+		if i >= len(m.sheet.Branches) {
+			continue
+		}
+		b := &m.sheet.Branches[i]
+		if !b.Waiting && (b.Make != "laid" || len(b.Layers) == 0) {
+			continue
+		}
+		key := m.sheet.PlanKey(i)
+		if _, known := m.sheet.Proposals[key]; known {
+			continue
+		}
+		m.pending[key] = true
+		s := m.sheet
+		return func() tea.Msg { return proposed{key, s.Propose(i)} }
+	}
+	return nil
+}
+
+// change makes h the harness, remembers the one before and recalculates.
+func (m *Model) change(h *model.Harness, says string) {
+	if h == m.h {
+		m.tell(says)
+		return
+	}
+	m.undo = append(m.undo, m.h)
+	m.redo = nil
+	m.h = h
+	m.rebuild()
+	m.tell(says)
+}
+
+func (m *Model) rebuild() {
+	m.sheet = calc.Build(m.h, m.cfg.Cat, m.sheet)
+	if m.cfg.Keep != nil {
+		m.cfg.Keep(m.doc(), m.dirty())
+	}
+}
+
+func (m *Model) doc() file.Document {
+	d := m.cfg.Doc
+	d.Harness = *m.h
+	return d
+}
+
+func (m *Model) dirty() bool { return m.h != m.saved }
+
+func (m *Model) tell(says string)   { m.says, m.trouble = says, false }
+func (m *Model) refuse(says string) { m.says, m.trouble = says, true }
+
+// top is the name of what is in front.
+func (m *Model) top() string {
+	if n := len(m.stack); n > 0 {
+		return m.stack[n-1].name
+	}
+	return stepNames[m.step]
+}
+
+func (m *Model) page(w int) page {
+	if n := len(m.stack); n > 0 {
+		return m.stack[n-1].page(m, w)
+	}
+	switch m.step {
+	case Wires:
+		return m.wiresPage(w)
+	case Layers:
+		return m.layersPage(w)
+	case Fill:
+		return m.fillPage(w)
+	case Sheath:
+		return m.sheathPage(w)
+	}
+	return m.buildPage(w)
+}
+
+// cursorKey keeps a cursor for each screen of each branch.
+func (m *Model) cursorKey() string {
+	if m.branch < len(m.h.Branches) {
+		return m.top() + "\x00" + m.h.Branches[m.branch].ID
+	}
+	return m.top()
+}
+
+// at is the row in hand, kept within the page.
+func (m *Model) at(p page) int {
+	return max(0, min(m.cursor[m.cursorKey()], len(p.rows)-1))
+}
+
+func (m *Model) open(s screen) { m.stack = append(m.stack, s) }
+
+func (m *Model) back() {
+	if n := len(m.stack); n > 0 {
+		m.stack = m.stack[:n-1]
+	}
+}
+
+// b is the branch in hand; ok is false in a harness without branches.
+func (m *Model) b() (*model.Branch, *calc.Branch, bool) {
+	if m.branch >= len(m.h.Branches) {
+		return nil, nil, false
+	}
+	return &m.h.Branches[m.branch], &m.sheet.Branches[m.branch], true
+}

@@ -1,0 +1,31 @@
+package bench
+
+// page is a screen's content: a few lines, then rows to choose from.
+type page struct {
+	lines []string // above the rows; plain text
+	cols  string   // column heads
+	rows  []row
+	empty string // said where there are no rows
+	wide  bool   // takes the place of the section too
+}
+
+// row is one thing to choose.
+type row struct {
+	text   string
+	detail string // the row once more, in words
+	id     string // component to mark in the section
+	mark   string // "!" stop, "?" warning
+	enter  func(m *Model)
+	step   func(m *Model, by int) // + and −
+	field  *field                 // what digits open
+	drop   func(m *Model)         // "." and Delete: take out
+}
+
+// field is a value that can be typed.
+type field struct {
+	label  string
+	unit   string // stands behind the value; never typed
+	value  string
+	number bool
+	set    func(m *Model, text string) error
+}

@@ -1,0 +1,96 @@
+package bench
+
+import (
+	"slices"
+	"strconv"
+
+	"contralay/calc"
+	"contralay/model/unit"
+	"contralay/ui/draw"
+)
+
+// section turns a branch into discs to draw. mark is the component in hand.
+func (m *Model) section(mark string) draw.Section {
+	mb, b, ok := m.b()
+	if !ok {
+		return draw.Section{}
+	}
+	s := draw.Section{OverMM: b.OverMM, TapeMM: b.TapeMM, Seen: "seen from " + mb.From}
+	if b.Sheath.Known && b.Sheath.Verdict.Wraps {
+		s.SheathMM = b.Sheath.Verdict.OverMM
+	}
+	var sizes []unit.Millimetre
+	for _, l := range b.Layers {
+		for _, c := range l.Members {
+			if c.Kind != calc.OfFiller && !slices.Contains(sizes, c.D) {
+				sizes = append(sizes, c.D)
+			}
+		}
+	}
+	slices.Sort(sizes)
+	filler := 0
+	for k, l := range b.Layers {
+		at := slices.IndexFunc(l.Members, func(c calc.Member) bool { return c.ID == mark })
+		for j, c := range l.Members {
+			d := draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: kindOf(c.Kind),
+				Class: min(max(0, slices.Index(sizes, c.D)), 6), Selected: c.ID == mark && mark != "", Tracer: c.ID == l.Tracer && k > 0}
+			if c.Kind == calc.OfFiller {
+				filler++
+				d.ID, d.Label = "filler "+strconv.Itoa(filler), "o"
+			}
+			if n := len(l.Members); at >= 0 && k > 0 && n > 2 && j != at {
+				d.Neighbour = (at+1)%n == j || (at+n-1)%n == j
+			}
+			s.Discs = append(s.Discs, d)
+		}
+	}
+	return s
+}
+
+func kindOf(k calc.Kind) draw.Kind {
+	switch k {
+	case calc.OfUnit:
+		return draw.Unit
+	case calc.OfSpare:
+		return draw.Spare
+	case calc.OfFiller:
+		return draw.Filler
+	}
+	return draw.Wire
+}
+
+// picture is the section as styled lines of exactly w cells.
+func (m *Model) picture(mark string, w, h int) []string {
+	_, b, ok := m.b()
+	if !ok {
+		return blank(w, h)
+	}
+	if len(b.Layers) == 0 {
+		says := "nothing to draw yet"
+		if b.Waiting {
+			says = "working out a lay-up"
+		}
+		out := blank(w, h)
+		if h > 2 {
+			out[h/2] = draw.Fit(says, w, m.cfg.ASCII)
+		}
+		return out
+	}
+	s := m.section(mark)
+	if m.zoom && mark != "" {
+		s = draw.Zoomed(s, mark)
+	}
+	mode := draw.ASCII
+	if !m.cfg.ASCII && m.cfg.Palette.Colour {
+		mode = draw.Blocks
+	}
+	return draw.Picture(s, w, h, mode, m.cfg.Palette).Styled(m.cfg.Palette)
+}
+
+func blank(w, h int) []string {
+	out := make([]string, max(0, h))
+	for i := range out {
+		out[i] = draw.Pad("", w)
+	}
+	return out
+}

@@ -1,0 +1,279 @@
+package bench
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/calc"
+	"contralay/calc/cover"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/draw"
+)
+
+// listedTubes is how many tubes are shown side by side.
+const listedTubes = 3
+
+// sheathPage is three tubes with how they slide and grip, where the sheath lies,
+// the boots, and the order of threading on.
+func (m *Model) sheathPage(w int) page {
+	mb, b, ok := m.b()
+	if !ok || b.OverMM <= 0 {
+		return page{empty: "nothing laid yet, so nothing to cover"}
+	}
+	var p page
+	sh := &b.Sheath
+	p.lines = []string{fmt.Sprintf("over %s, tape %s %s, to pass %s %s", m.sys.Fine(b.OverMM), m.sys.Fine(b.TapeMM), m.sys.Name(), m.sys.Fine(sh.PassMM), m.sys.Name())}
+	wide := max(16, w-32)
+	p.cols = fmt.Sprintf("  %-*s%7s %8s %6s %6s", wide, "tube", "slides", "at worst", "grips", "over")
+	for _, c := range m.shownTubes(sh) {
+		in := " "
+		if c.Tube.ID == sh.Part {
+			in = "="
+		}
+		over := "-"
+		if c.Verdict.Wraps {
+			over = m.sys.Diameter(c.Verdict.OverMM)
+		}
+		id := c.Tube.ID
+		p.rows = append(p.rows, row{
+			text: fmt.Sprintf("%s %s%7s %8s %6s %6s", in, draw.Fit(kindAndLabel(c), wide-1, m.cfg.ASCII)+" ", m.sys.Fine(c.Verdict.SlideMM), m.sys.Fine(c.Verdict.WorstSlideMM),
+				unit.Fixed(float64(c.Verdict.GripRatio), 2), over),
+			detail: m.tubeSays(c), mark: levelMark(c.Level),
+			enter: func(m *Model) { m.takeTube(id) },
+		})
+	}
+	if len(sh.Others) == 0 {
+		p.rows = append(p.rows, row{text: "no sheath on this branch", detail: "+ - proposes one", step: func(m *Model, by int) { m.stepKind(by) }})
+	}
+	part := "none"
+	if sh.Part != "" {
+		part = sh.Part
+		if sh.Proposed {
+			part += ", proposed"
+		}
+	}
+	kind := calc.DefaultSheath
+	if len(sh.Others) > 0 {
+		kind = sh.Others[0].Tube.Kind
+	}
+	p.rows = append(p.rows,
+		row{text: fmt.Sprintf("sheath   %s", part), detail: "Enter takes the proposal, . leaves the branch bare", enter: func(m *Model) {
+			if sh.Part != "" {
+				m.takeTube(sh.Part)
+			} else {
+				m.refuse("nothing to take: choose a tube or another kind")
+			}
+		}, drop: func(m *Model) { m.bare() }},
+		row{text: "kind     " + kind, detail: "+ - another kind of tube, judged in this place", step: func(m *Model, by int) { m.stepKind(by) }},
+		row{text: fmt.Sprintf("start    %s %s", m.sys.Length(sh.FromMM), m.sys.Name()), detail: "from " + mb.From + "; left to itself it starts under the shortest boot", field: m.coverField("start", true)},
+		row{text: fmt.Sprintf("stop     %s %s   cut %s %s", m.sys.Length(sh.ToMM), m.sys.Name(), m.sys.Length(sh.CutMM), m.sys.Name()), detail: "from " + mb.From + "; without a transition it stops at the sorted zone", field: m.coverField("stop", false)})
+	for _, place := range []string{mb.From, mb.To} {
+		if t, ok := m.sheet.X.Termination[place]; ok {
+			p.rows = append(p.rows, m.bootRow(t))
+		}
+	}
+	p.rows = append(p.rows, row{text: "thread on  " + m.threading(mb, b), detail: "before any contact: what cannot go on later, in this order"})
+	return p
+}
+
+// shownTubes is the best three, and the one in use wherever it ranks.
+func (m *Model) shownTubes(sh *calc.Sheath) []calc.Choice {
+	out := slices.Clone(sh.Others[:min(listedTubes, len(sh.Others))])
+	in := slices.IndexFunc(sh.Others, func(c calc.Choice) bool { return c.Tube.ID == sh.Part })
+	if in >= listedTubes {
+		out[listedTubes-1] = sh.Others[in]
+	}
+	return out
+}
+
+func kindAndLabel(c calc.Choice) string {
+	return c.Tube.Kind + "  " + c.Tube.ShelfLabel
+}
+
+func levelMark(l cover.Level) string {
+	switch l {
+	case cover.Stop:
+		return "!"
+	case cover.Warn:
+		return "?"
+	}
+	return ""
+}
+
+// tubeSays is a tube's verdict in words.
+func (m *Model) tubeSays(c calc.Choice) string {
+	v := c.Verdict
+	switch {
+	case v.StopSlide:
+		return fmt.Sprintf("will not pass: %s %s too small at the largest", m.sys.Fine(-v.WorstSlideMM), m.sys.Name())
+	case v.StopLoose:
+		return fmt.Sprintf("loose: recovers to %s %s", m.sys.Fine(c.Tube.RecoveredMM), m.sys.Name())
+	}
+	slide, grip := "slides easily", "grips"
+	if !v.Slides.Kept {
+		slide = fmt.Sprintf("slides tight, %s %s is wanted", m.sys.Fine(v.RoomMM), m.sys.Name())
+	}
+	if !v.Grips.Kept {
+		grip = "grips little, 1.10 is wanted"
+	}
+	return fmt.Sprintf("%s, %s; wall %s %s, %s g, cut %s", slide, grip, m.sys.Fine(v.WallMM), m.sys.Name(), unit.Fixed(float64(c.Gram), 1), m.sys.Length(c.CutMM))
+}
+
+func (m *Model) takeTube(id string) {
+	m.change(m.h.EditBranch(m.branch, func(b *model.Branch) { sheathOf(b).Part = model.Some(id) }), "sheath "+id)
+}
+
+// sheathOf is the sheath of a branch, made where it has none.
+func sheathOf(b *model.Branch) *model.Cover {
+	for i := range b.Covers {
+		if b.Covers[i].What == "sheath" {
+			return &b.Covers[i]
+		}
+	}
+	b.Covers = append(b.Covers, model.Cover{What: "sheath"})
+	return &b.Covers[len(b.Covers)-1]
+}
+
+func (m *Model) bare() {
+	if !slices.ContainsFunc(m.h.Branches[m.branch].Covers, func(c model.Cover) bool { return c.What == "sheath" }) {
+		m.refuse("the sheath is only proposed; a file that lists another cover and no sheath wants none")
+		return
+	}
+	m.change(m.h.EditBranch(m.branch, func(b *model.Branch) {
+		b.Covers = slices.DeleteFunc(b.Covers, func(c model.Cover) bool { return c.What == "sheath" })
+		if len(b.Covers) == 0 {
+			b.Covers = nil
+		}
+	}), "sheath taken off; one is proposed")
+}
+
+// stepKind takes the best tube of another kind.
+func (m *Model) stepKind(by int) {
+	_, b, _ := m.b()
+	cur := calc.DefaultSheath
+	if len(b.Sheath.Others) > 0 {
+		cur = b.Sheath.Others[0].Tube.Kind
+	}
+	kind, moved := around(m.cfg.Cat.Kinds(), cur, by)
+	ts := m.cfg.Cat.TubesOf(kind)
+	if !moved || len(ts) == 0 {
+		m.refuse("the catalogue has no other kind of tube")
+		return
+	}
+	trial := m.h.EditBranch(m.branch, func(b *model.Branch) { sheathOf(b).Part = model.Some(ts[0].ID) })
+	best := calc.Build(trial, m.cfg.Cat, m.sheet).Branches[m.branch].Sheath.Others
+	if len(best) == 0 {
+		m.refuse("no tube of " + kind + " can be judged here")
+		return
+	}
+	m.change(trial.EditBranch(m.branch, func(b *model.Branch) { sheathOf(b).Part = model.Some(best[0].Tube.ID) }), kind+": "+m.tubeSays(best[0]))
+}
+
+func (m *Model) coverField(label string, start bool) *field {
+	return &field{label: label + " of the sheath", unit: m.sys.Name(), number: true, set: func(m *Model, text string) error {
+		mb, b, _ := m.b()
+		v, err := m.sys.Parse(text)
+		if err != nil {
+			return err
+		}
+		if v < 0 || v > mb.LengthMM {
+			return fmt.Errorf("%s is out of range: 0 to %s %s", text, m.sys.Length(mb.LengthMM), m.sys.Name())
+		}
+		if (start && v >= b.Sheath.ToMM) || (!start && v <= b.Sheath.FromMM) {
+			return fmt.Errorf("the sheath would have no length")
+		}
+		part := b.Sheath.Part
+		m.change(m.h.EditBranch(m.branch, func(b *model.Branch) {
+			c := sheathOf(b)
+			if c.Part.V == "" && part != "" {
+				c.Part = model.Some(part)
+			}
+			if start {
+				c.FromMM = model.Some(v)
+			} else {
+				c.ToMM = model.Some(v)
+			}
+		}), label+" set")
+		return nil
+	}}
+}
+
+func (m *Model) bootRow(t int) row {
+	term := &m.h.Terminations[t]
+	boot := orDash(term.Boot.V)
+	detail := "+ - none, straight, 45 or 90 degrees for its shell"
+	if e, ok := m.cfg.Cat.Boot(term.Boot.V); ok {
+		mem := ""
+		if e.Standing == "memory" {
+			mem = "~"
+		}
+		detail = fmt.Sprintf("takes a cable of %s%s to %s%s %s; %s", m.sys.Diameter(1.1*e.CableRecoveredMM), mem, m.sys.Diameter(0.8*e.CableSuppliedMM), mem, m.sys.Name(), detail)
+	}
+	return row{text: fmt.Sprintf("boot %-4s%s", term.ID, boot), detail: detail, mark: m.markFor(term.ID), step: func(m *Model, by int) { m.stepBoot(t, by) }}
+}
+
+func (m *Model) stepBoot(t, by int) {
+	term := &m.h.Terminations[t]
+	ins, ok := m.cfg.Cat.Insert(term.Insert.V)
+	choices := []string{""}
+	for _, id := range m.cfg.Cat.BootIDs() {
+		e, _ := m.cfg.Cat.Boot(id)
+		if !ok || ins.Shell == 0 || e.Shell == ins.Shell {
+			choices = append(choices, id)
+		}
+	}
+	slices.SortStableFunc(choices, func(a, b string) int { return bootRank(a) - bootRank(b) })
+	id, moved := around(choices, term.Boot.V, by)
+	if !moved {
+		m.refuse("the catalogue has no boot for this shell")
+		return
+	}
+	says := term.ID + " without boot"
+	if id != "" {
+		says = term.ID + " takes " + id
+	}
+	m.change(m.h.EditTermination(t, func(t *model.Termination) {
+		t.Boot = model.Opt[string]{}
+		if id != "" {
+			t.Boot = model.Some(id)
+		}
+	}), says)
+}
+
+func bootRank(id string) int {
+	for k, part := range []string{"straight", "-45-", "-90-"} {
+		if strings.Contains(id, part) {
+			return k + 1
+		}
+	}
+	return 0
+}
+
+// threading is what goes on before the contacts, first thing first: the sheath
+// comes from a termination end, the boot after it and lies nearest the connector.
+func (m *Model) threading(mb *model.Branch, b *calc.Branch) string {
+	var parts []string
+	if b.Sheath.Part != "" {
+		parts = append(parts, b.Sheath.Part)
+	}
+	from := ""
+	for _, place := range []string{mb.From, mb.To} {
+		if t, ok := m.sheet.X.Termination[place]; ok {
+			if from == "" {
+				from = place
+			}
+			if boot := m.h.Terminations[t].Boot.V; boot != "" {
+				parts = append(parts, boot+" at "+place)
+			}
+		}
+	}
+	if from == "" {
+		from = mb.To
+	}
+	if len(parts) == 0 {
+		return "nothing"
+	}
+	return "from " + from + ": " + strings.Join(parts, ", then ")
+}

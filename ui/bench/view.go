@@ -1,0 +1,281 @@
+package bench
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/calc"
+	"contralay/model/unit"
+	"contralay/ui/draw"
+)
+
+// View draws the screen: exactly height lines of at most w cells.
+func (m *Model) View() string {
+	if m.quit {
+		return ""
+	}
+	return strings.Join(m.frame(), "\n")
+}
+
+func (m *Model) frame() []string {
+	wide := len(m.stack) > 0 && m.wideTop()
+	l := arrange(m.w, m.height, wide)
+	if l.tiny {
+		return m.tinyFrame()
+	}
+	p := m.page(l.list)
+	at := m.at(p)
+	var r *row
+	if len(p.rows) > 0 {
+		r = &p.rows[at]
+	}
+	out := []string{m.paint(styleHead, m.head()), m.rail()}
+	if m.height >= 20 {
+		out = append(out, "")
+	}
+	list := m.list(p, at, l.list, l.work)
+	mark := ""
+	if r != nil {
+		mark = r.id
+	}
+	if l.pic > 0 {
+		pic := m.picture(mark, l.pic, l.work)
+		for k := range list {
+			out = append(out, list[k]+" | "+pic[k])
+		}
+	} else {
+		out = append(out, list...)
+	}
+	if m.height >= 20 {
+		out = append(out, "")
+	}
+	if l.detail {
+		out = append(out, m.inHand(r))
+	}
+	out = append(out, m.figures(l), m.snagLine(), m.answer(l), m.bar(r))
+	for k, line := range out {
+		if draw.Width(line) > m.w {
+			out[k] = draw.Cut(m.plain(line), m.w, m.cfg.ASCII)
+		}
+		if m.cfg.ASCII {
+			out[k] = draw.Plain(out[k])
+		}
+	}
+	return out
+}
+
+func (m *Model) plain(s string) string {
+	if m.cfg.ASCII {
+		return draw.Plain(s)
+	}
+	return s
+}
+
+func (m *Model) tinyFrame() []string {
+	out := make([]string, max(1, m.height))
+	for k, t := range wrap(fmt.Sprintf("The bench needs %d x %d; this is %d x %d. Nothing is lost. Q quits.", tinyW, tinyH, m.w, m.height), max(1, m.w)) {
+		if k < len(out) {
+			out[k] = draw.Cut(t, max(1, m.w), m.cfg.ASCII)
+		}
+	}
+	return out
+}
+
+// head is number, revision and name, the branch, and whether it is saved.
+func (m *Model) head() string {
+	hd := m.h.Head
+	left := strings.TrimSpace(hd.Number.V + " " + hd.Revision.V + "  " + hd.Name.V)
+	mid := ""
+	if mb, _, ok := m.b(); ok {
+		mid = fmt.Sprintf("%s %s  %s to %s  %s %s", mb.ID, mb.Name.V, mb.From, mb.To, m.sys.Length(mb.LengthMM), m.sys.Name())
+	}
+	state := "saved"
+	switch {
+	case m.dirty():
+		state = "not saved"
+	case m.path == "":
+		state = "demonstration"
+		if len(m.h.Branches) == 0 {
+			state = "new"
+		}
+	}
+	room := m.w - draw.Width(mid) - draw.Width(state) - 6
+	if room < 8 {
+		return draw.Fit(mid, m.w-draw.Width(state)-1, m.cfg.ASCII) + " " + state
+	}
+	return draw.Fit(left, room, m.cfg.ASCII) + "   " + mid + "   " + state
+}
+
+// rail is the five steps, the one in hand in capitals between signs.
+func (m *Model) rail() string {
+	if len(m.stack) > 0 {
+		if top := m.top(); m.wideTop() {
+			return m.paint(styleRail, "> "+strings.ToUpper(top)+" <") + "   Esc goes back"
+		}
+	}
+	var parts []string
+	for s := range steps {
+		if s == m.step {
+			parts = append(parts, m.paint(styleRail, "> "+strings.ToUpper(stepNames[s])+" <"))
+			continue
+		}
+		parts = append(parts, stepNames[s])
+	}
+	t := strings.Join(parts, "   ")
+	if len(m.stack) > 0 {
+		t += "   (" + m.top() + ", Esc goes back)"
+	}
+	return t
+}
+
+// list is the page's lines and a window on its rows round the one in hand.
+func (m *Model) list(p page, at, w, h int) []string {
+	var out []string
+	put := func(s string) { out = append(out, draw.Fit(m.plain(s), w, m.cfg.ASCII)) }
+	for _, t := range p.lines {
+		if len(out) < h-3 {
+			put(t)
+		}
+	}
+	if len(p.rows) == 0 {
+		for _, t := range wrap(p.empty, w) {
+			put(t)
+		}
+	} else if p.cols != "" && len(out) < h-2 {
+		put("   " + p.cols)
+	}
+	room := h - len(out)
+	first, last := window(len(p.rows), at, room)
+	for k := first; k < last; k++ {
+		if k == first && first > 0 && k != at {
+			put(fmt.Sprintf("   %d more above", first+1))
+			continue
+		}
+		if k == last-1 && last < len(p.rows) && k != at {
+			put(fmt.Sprintf("   %d more below", len(p.rows)-last+1))
+			continue
+		}
+		r := p.rows[k]
+		sign := " "
+		if k == at {
+			sign = ">"
+		}
+		mark := r.mark
+		if mark == "" {
+			mark = " "
+		}
+		t := draw.Fit(m.plain(sign+mark+" "+r.text), w, m.cfg.ASCII)
+		switch {
+		case k == at:
+			t = m.paint(styleHand, t)
+		case r.mark == "!":
+			t = m.paint(styleStop, t)
+		case r.mark == "?":
+			t = m.paint(styleWarn, t)
+		}
+		out = append(out, t)
+	}
+	for len(out) < h {
+		put("")
+	}
+	return out[:h]
+}
+
+// window is the rows first to last−1 that show when room fit and at is in hand;
+// it moves only as far as it must, in half pages, so that nothing jumps.
+func window(n, at, room int) (first, last int) {
+	if n <= room || room <= 0 {
+		return 0, min(n, max(room, 0))
+	}
+	step := max(1, room/2)
+	first = max(0, (at/step)*step-step/2)
+	first = min(first, n-room)
+	for at >= first+room-1 && first < n-room {
+		first++
+	}
+	return first, first + room
+}
+
+// inHand repeats the row in hand in words, or shows the open field.
+func (m *Model) inHand(r *row) string {
+	if e := m.entry; e != nil {
+		was := ""
+		if e.value != "" {
+			was = "   was " + e.value
+		}
+		u := ""
+		if e.unit != "" {
+			u = " " + e.unit
+		}
+		return m.paint(styleRail, fmt.Sprintf("%s: [%s]%s%s", e.label, e.draft, u, was))
+	}
+	if r == nil || r.detail == "" {
+		return ""
+	}
+	return "> " + r.detail
+}
+
+// figures is the strip of the numbers worked on.
+func (m *Model) figures(l layout) string {
+	_, b, ok := m.b()
+	if !ok || b.OverMM <= 0 {
+		return "OVER -"
+	}
+	mem := ""
+	if b.Standing == "memory" {
+		mem = "~"
+	}
+	t := fmt.Sprintf("OVER %s%s (%s - %s) %s", m.sys.Diameter(b.OverMM), mem, m.sys.Diameter(b.OverMinMM), m.sys.Diameter(b.OverMaxMM), m.sys.Name())
+	wire := unit.Millimetre(0)
+	for _, i := range m.wiresHere() {
+		wire += m.sheet.Wires[i].Cut
+	}
+	more := []string{
+		"mass " + unit.Fixed(float64(b.Gram), 0) + " g",
+		"bend " + m.sys.Length(b.Bend.MinMM) + " " + m.sys.Name(),
+	}
+	if b.Sheath.Verdict.Wraps {
+		more = append([]string{"in sheath " + m.sys.Diameter(b.Sheath.Verdict.OverMM)}, more...)
+	}
+	more = append(more, "whole loom "+unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1)+" m, "+unit.Fixed(float64(m.sheet.Totals.Gram), 0)+" g")
+	for _, s := range more {
+		if draw.Width(t)+3+draw.Width(s) <= l.w {
+			t += "   " + s
+		}
+	}
+	return m.paint(styleRail, t)
+}
+
+// snagLine is the worst snag, once; a sound loom leaves it empty.
+func (m *Model) snagLine() string {
+	g, n, any := m.worst()
+	if !any {
+		return ""
+	}
+	mark, st := "?", styleWarn
+	if g.Level == calc.Stop {
+		mark, st = "!", styleStop
+	}
+	more := ""
+	if g.Count > 1 {
+		more = fmt.Sprintf(" (%d times)", g.Count)
+	}
+	tail := ""
+	if n > 1 {
+		tail = fmt.Sprintf("  +%d on Build", n-1)
+	}
+	return m.paint(st, draw.Cut(fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, g.Says, more), m.w-draw.Width(tail), m.cfg.ASCII)+tail)
+}
+
+// answer is what the last key did; where the screen is too small for the section
+// it says so.
+func (m *Model) answer(l layout) string {
+	t := m.says
+	if t == "" && l.pic == 0 && !m.wideTop() {
+		t = fmt.Sprintf("no room for the section: it needs %d x %d", roomyW, roomyH)
+	}
+	if m.trouble {
+		return m.paint(styleWarn, draw.Cut("? "+t, m.w, m.cfg.ASCII))
+	}
+	return draw.Cut(t, m.w, m.cfg.ASCII)
+}

@@ -1,0 +1,246 @@
+package bench
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"contralay/calc"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/draw"
+)
+
+// wiresPage lists what runs through the branch: size, colour, current, where it
+// leaves.
+func (m *Model) wiresPage(w int) page {
+	mb, b, ok := m.b()
+	if !ok {
+		return page{empty: "no branch yet"}
+	}
+	var p page
+	ids := m.wiresHere()
+	p.lines = append(p.lines, fmt.Sprintf("%d things to lay, %d conductors", len(b.Components), len(ids)))
+	p.lines = append(p.lines, "free cavities: "+m.freeText())
+	wide := max(0, w-44)
+	p.cols = fmt.Sprintf("%-5s%-*s%-9s%-5s%5s  %-6s%6s", "wire", wide, "signal", "size", "col", "A", "to", "cut "+m.sys.Name())
+	for _, i := range ids {
+		hw, cw := &m.h.Wires[i], &m.sheet.Wires[i]
+		cutText := "-"
+		if cw.Cut > 0 {
+			cutText = m.sys.Length(cw.Cut)
+		}
+		id := hw.ID
+		comp := id
+		if u, in := m.sheet.X.UnitOf[hw.ID]; in {
+			comp = m.h.Units[u].ID
+		}
+		p.rows = append(p.rows, row{
+			text: fmt.Sprintf("%s%s%s%s%5s  %s%6s", draw.Fit(id, 4, m.cfg.ASCII)+" ", draw.Fit(hw.Signal.V, wide-1, m.cfg.ASCII)+" ",
+				draw.Fit(sizeText(hw), 8, m.cfg.ASCII)+" ", draw.Fit(hw.Colour.V, 4, m.cfg.ASCII)+" ", ampsText(hw), draw.Fit(m.leaves(hw, mb), 5, m.cfg.ASCII)+" ", cutText),
+			detail: m.wireDetail(i, comp), id: comp, mark: m.markFor(hw.ID),
+			enter: func(m *Model) { m.open(wireScreen(id)) },
+			field: m.ampsField(i),
+			step:  func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) },
+			drop:  func(m *Model) { m.removeWire(id) },
+		})
+	}
+	p.rows = append(p.rows, row{text: "+    one more like the last, with the next number", enter: func(m *Model) { m.addLike() }, step: func(m *Model, _ int) { m.addLike() }})
+	return p
+}
+
+// wiresHere is the wires of the branch, units' wires too, in file order.
+func (m *Model) wiresHere() []int {
+	var out []int
+	for i, w := range m.sheet.Wires {
+		if slices.Contains(w.Path, m.branch) {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
+func sizeText(w *model.Wire) string {
+	if strings.HasSuffix(w.Size, "mm2") {
+		return strings.TrimSuffix(w.Size, "mm2") + " mm2"
+	}
+	return w.Size + " AWG"
+}
+
+func ampsText(w *model.Wire) string {
+	if !w.Amps.Set {
+		return "-"
+	}
+	return strconv.FormatFloat(float64(w.Amps.V), 'f', -1, 64)
+}
+
+// leaves is where a wire ends beyond the branch's to end.
+func (m *Model) leaves(w *model.Wire, b *model.Branch) string {
+	to := m.sheet.FarEnd(m.branch, w.ID)
+	if e, ok := model.ParseEnd(to); ok {
+		if e.Splice != "" {
+			return e.Splice
+		}
+		return e.Termination
+	}
+	return b.To
+}
+
+func (m *Model) freeText() string {
+	var parts []string
+	for i, t := range m.sheet.Terms {
+		if len(t.Free) > 0 {
+			parts = append(parts, fmt.Sprintf("%s %d", m.h.Terminations[i].ID, len(t.Free)))
+		}
+	}
+	if len(parts) == 0 {
+		return "none"
+	}
+	if len(parts) > 5 {
+		parts = append(parts[:5], "…")
+	}
+	return strings.Join(parts, ", ")
+}
+
+func (m *Model) wireDetail(i int, comp string) string {
+	w, c := &m.h.Wires[i], &m.sheet.Wires[i]
+	text := fmt.Sprintf("%s: %s %s, %s to %s", w.ID, w.Spec, sizeText(w), orDash(w.From.V), orDash(w.To.V))
+	if c.Dia.Known() {
+		text += fmt.Sprintf(", over %s %s", m.diaText(c.Dia.Nominal, c.Dia), m.sys.Name())
+	}
+	if c.DropKnown {
+		text += fmt.Sprintf(", drops %s V", unit.Fixed(float64(c.Circuit), 2))
+	}
+	if comp != w.ID {
+		text += ", in " + comp
+	}
+	return text
+}
+
+func (m *Model) diaText(v unit.Millimetre, d calc.Dia) string {
+	t := m.sys.Fine(v)
+	if d.Standing == "memory" {
+		t += "~"
+	}
+	return t
+}
+
+func orDash(s string) string {
+	if s == "" {
+		return "-"
+	}
+	return s
+}
+
+// markFor is the mark of the worst snag about a thing.
+func (m *Model) markFor(id string) string {
+	mark := ""
+	for _, s := range m.sheet.Snags {
+		if s.Where != id {
+			continue
+		}
+		switch s.Level {
+		case calc.Stop:
+			return "!"
+		case calc.Warn:
+			mark = "?"
+		}
+	}
+	return mark
+}
+
+func (m *Model) addLike() {
+	ids := m.wiresHere()
+	if len(ids) == 0 {
+		m.refuse("no wire runs here to copy: give two wires their ends in the file first")
+		return
+	}
+	last := m.h.Wires[ids[len(ids)-1]]
+	w := last
+	w.ID = m.h.NextID(last.ID)
+	w.Return, w.Note = model.Opt[string]{}, model.Opt[string]{}
+	a, okA := m.nextFree(last.From.V)
+	z, okZ := m.nextFree(last.To.V)
+	if !okA || !okZ {
+		m.refuse(fmt.Sprintf("no free cavity for one more from %s to %s", last.From.V, last.To.V))
+		return
+	}
+	w.From, w.To = model.Some(a), model.Some(z)
+	m.change(m.h.AddWire(w, m.sheet.Wires[ids[len(ids)-1]].Path), fmt.Sprintf("wire %s from %s to %s", w.ID, a, z))
+}
+
+// nextFree is a free end beside an end: the next cavity of its termination, or the
+// same splice.
+func (m *Model) nextFree(text string) (string, bool) {
+	e, ok := model.ParseEnd(text)
+	if !ok {
+		return "", false
+	}
+	if e.Splice != "" {
+		return text, true
+	}
+	t, ok := m.sheet.X.Termination[e.Termination]
+	if !ok || len(m.sheet.Terms[t].Free) == 0 {
+		return "", false
+	}
+	return e.Termination + ":" + m.sheet.Terms[t].Free[0], true
+}
+
+func (m *Model) removeWire(id string) {
+	i, ok := m.sheet.X.Wire[id]
+	if !ok {
+		return
+	}
+	h, err := m.h.RemoveWire(i)
+	if err != nil {
+		m.refuse(err.Error())
+		return
+	}
+	m.change(h, "wire "+id+" taken out; Backspace brings it back")
+}
+
+// stepSize takes the next thicker or thinner size of the wire's specification.
+func (m *Model) stepSize(i, by int) {
+	w := m.h.Wires[i]
+	sizes := m.cfg.Cat.Sizes(w.Spec)
+	at := slices.Index(sizes, w.Size)
+	if at < 0 {
+		m.refuse(fmt.Sprintf("%s has no size %s in the catalogue", w.Spec, w.Size))
+		return
+	}
+	if at+by < 0 || at+by >= len(sizes) {
+		m.tell(fmt.Sprintf("%s is the last size of %s", w.Size, w.Spec))
+		return
+	}
+	size := sizes[at+by]
+	m.change(m.h.EditWire(i, func(w *model.Wire) { w.Size = size }), fmt.Sprintf("wire %s is now %s", w.ID, size))
+}
+
+func (m *Model) ampsField(i int) *field {
+	id := m.h.Wires[i].ID
+	value := ""
+	if m.h.Wires[i].Amps.Set {
+		value = ampsText(&m.h.Wires[i])
+	}
+	return &field{label: "current of wire " + id, unit: "A", value: value, number: true, set: func(m *Model, text string) error {
+		return m.setNumber(text, 0, 1000, "A", func(v float64) *model.Harness {
+			return m.h.EditWire(m.sheet.X.Wire[id], func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(v)) })
+		})
+	}}
+}
+
+// setNumber reads a number, tests its range and makes the change.
+func (m *Model) setNumber(text string, least, most float64, name string, make func(v float64) *model.Harness) error {
+	v, err := unit.ParseNumber(text)
+	if err != nil {
+		return fmt.Errorf("a number is wanted, %s to %s %s", trim(least), trim(most), name)
+	}
+	if v < least || v > most {
+		return fmt.Errorf("%s %s is out of range: %s to %s %s", trim(v), name, trim(least), trim(most), name)
+	}
+	m.change(make(v), fmt.Sprintf("set to %s %s", trim(v), name))
+	return nil
+}
+
+func trim(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }

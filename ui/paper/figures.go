@@ -1,0 +1,231 @@
+package paper
+
+import (
+	"encoding/json"
+	"math"
+
+	"contralay/calc"
+	"contralay/model/unit"
+)
+
+// Figures is every computed number of a sheet, as one JSON object with stable
+// key names. A figure without a value is null, never 0.
+func Figures(s *calc.Sheet) ([]byte, error) {
+	h := s.H
+	out := figures{
+		Harness: figHarness{h.Head.Name.V, h.Head.Number.V, h.Head.Revision.V},
+		Totals: figTotals{s.Totals.Wires, s.Totals.Units, s.Totals.Spares, s.Totals.Fillers,
+			round(float64(s.Totals.WireMM)/1000, 4), round(float64(s.Totals.Gram), 3)},
+		Branches: []figBranch{}, Wires: []figWire{}, Terminations: []figTerm{}, Snags: []figSnag{},
+	}
+	for i := range s.Branches {
+		out.Branches = append(out.Branches, branch(s, i))
+	}
+	for i := range s.Wires {
+		out.Wires = append(out.Wires, wire(s, i))
+	}
+	for i, t := range s.Terms {
+		f := figTerm{ID: h.Terminations[i].ID, Used: t.Used, Spare: t.Spare, Reserved: t.Reserved, Blank: t.Blank}
+		if t.HasContacts {
+			f.Contacts, f.SealPlugs = &t.Contacts, &t.SealPlugs
+		}
+		out.Terminations = append(out.Terminations, f)
+	}
+	for _, g := range calc.Worst(s.Snags) {
+		out.Snags = append(out.Snags, figSnag{g.Level.String(), g.Rule, g.Where, g.Says})
+	}
+	b, err := json.MarshalIndent(out, "", "  ")
+	if err != nil {
+		return nil, err
+	}
+	return append(b, '\n'), nil
+}
+
+type figures struct {
+	Harness      figHarness  `json:"harness"`
+	Totals       figTotals   `json:"totals"`
+	Branches     []figBranch `json:"branches"`
+	Wires        []figWire   `json:"wires"`
+	Terminations []figTerm   `json:"terminations"`
+	Snags        []figSnag   `json:"snags"`
+}
+
+type figHarness struct {
+	Name     string `json:"name"`
+	Number   string `json:"number"`
+	Revision string `json:"revision"`
+}
+
+type figTotals struct {
+	Wires   int     `json:"wires"`
+	Units   int     `json:"units"`
+	Spares  int     `json:"spares"`
+	Fillers int     `json:"fillers"`
+	WireM   float64 `json:"wire_m"`
+	MassG   float64 `json:"mass_g"`
+}
+
+type figBranch struct {
+	ID       string     `json:"id"`
+	Make     string     `json:"make"`
+	Proposed bool       `json:"proposed"`
+	OverMM   *float64   `json:"over_mm"`
+	OverMin  *float64   `json:"over_min_mm"`
+	OverMax  *float64   `json:"over_max_mm"`
+	TapeMM   *float64   `json:"tape_mm"`
+	MassG    *float64   `json:"mass_g"`
+	HottestC *float64   `json:"hottest_c"`
+	Layers   []figLayer `json:"layers"`
+	Bend     *figBend   `json:"bend"`
+	Sheath   *figSheath `json:"sheath"`
+}
+
+type figLayer struct {
+	Index    int      `json:"index"`
+	Members  []string `json:"members"`
+	Fillers  int      `json:"fillers"`
+	FillerMM *float64 `json:"filler_mm"`
+	Spares   int      `json:"spares"`
+	Takes    *int     `json:"takes"`
+	Room     *int     `json:"room"`
+	Gap      *float64 `json:"gap"`
+	BedMM    *float64 `json:"bed_mm"`
+	OverMM   float64  `json:"over_mm"`
+	TapeMM   float64  `json:"tape_mm"`
+	LayMM    *float64 `json:"lay_mm"`
+	Turns    *float64 `json:"turns"`
+	LayDeg   float64  `json:"lay_deg"`
+	Hand     string   `json:"hand"`
+	LayLoss  float64  `json:"lay_loss"`
+	ProudMM  float64  `json:"proud_mm"`
+}
+
+type figBend struct {
+	MinMM      float64  `json:"min_mm"`
+	Rule       string   `json:"rule"`
+	MismatchMM *float64 `json:"mismatch_mm"`
+}
+
+type figSheath struct {
+	Part      *string  `json:"part"`
+	Proposed  bool     `json:"proposed"`
+	Slides    *bool    `json:"slides"`
+	Grips     *bool    `json:"grips"`
+	SlideMM   *float64 `json:"slide_mm"`
+	GripRatio *float64 `json:"grip_ratio"`
+	WallMM    *float64 `json:"wall_mm"`
+	OverMM    *float64 `json:"over_mm"`
+	CutMM     *float64 `json:"cut_mm"`
+}
+
+type figWire struct {
+	ID         string   `json:"id"`
+	CutMM      *float64 `json:"cut_mm"`
+	FinishedMM *float64 `json:"finished_mm"`
+	Path       []string `json:"path"`
+	DropV      *float64 `json:"drop_v"`
+	LimitA     *float64 `json:"limit_a"`
+	LimitedBy  *string  `json:"limited_by"`
+	HottestC   *float64 `json:"hottest_c"`
+}
+
+type figTerm struct {
+	ID        string `json:"id"`
+	Used      int    `json:"used"`
+	Spare     int    `json:"spare"`
+	Reserved  int    `json:"reserved"`
+	Blank     int    `json:"blank"`
+	Contacts  *int   `json:"contacts"`
+	SealPlugs *int   `json:"seal_plugs"`
+}
+
+type figSnag struct {
+	Level string `json:"level"`
+	Rule  string `json:"rule"`
+	Where string `json:"where"`
+	Says  string `json:"says"`
+}
+
+func branch(s *calc.Sheet, i int) figBranch {
+	b := &s.Branches[i]
+	f := figBranch{ID: s.H.Branches[i].ID, Make: b.Make, Proposed: b.Proposed, Layers: []figLayer{}}
+	if b.OverMM <= 0 {
+		return f
+	}
+	f.OverMM, f.OverMin, f.OverMax, f.TapeMM = mm(b.OverMM), mm(b.OverMinMM), mm(b.OverMaxMM), mm(b.TapeMM)
+	f.MassG = some(round(float64(b.Gram), 3))
+	for k := range b.Layers {
+		f.Layers = append(f.Layers, layer(b, k))
+	}
+	f.Bend = &figBend{MinMM: *mm(b.Bend.MinMM), Rule: b.Bend.Rule}
+	if b.Bend.MismatchKnown {
+		f.Bend.MismatchMM = mm(b.Bend.MismatchMM)
+	}
+	f.Sheath = sheath(&b.Sheath)
+	return f
+}
+
+func layer(b *calc.Branch, k int) figLayer {
+	l := &b.Layers[k]
+	f := figLayer{Index: k, Members: []string{}, Fillers: l.Fillers, Spares: l.Spares,
+		OverMM: *mm(l.OverMM), TapeMM: *mm(l.TapeMM), LayDeg: round(float64(l.LayDeg), 4), Hand: l.Hand,
+		LayLoss: round(float64(l.Loss), 6), ProudMM: *mm(l.ProudMM)}
+	for _, m := range l.Members {
+		f.Members = append(f.Members, m.ID)
+	}
+	if l.Fillers > 0 {
+		f.FillerMM = mm(l.FillerMM)
+	}
+	if k > 0 {
+		f.Takes, f.Room, f.Gap, f.BedMM = some(l.Takes), some(l.Room), some(round(float64(l.Gap), 6)), mm(l.BedMM)
+	}
+	if l.LayMM > 0 {
+		f.LayMM, f.Turns = mm(l.LayMM), some(round(float64(l.Turns), 4))
+	}
+	return f
+}
+
+func sheath(sh *calc.Sheath) *figSheath {
+	f := &figSheath{Proposed: sh.Proposed}
+	if sh.Part == "" {
+		return f
+	}
+	f.Part = some(sh.Part)
+	if !sh.Known {
+		return f
+	}
+	v := sh.Verdict
+	f.Slides = some(!v.StopSlide && v.Slides.Kept)
+	f.Grips = some(!v.StopLoose && v.Grips.Kept)
+	f.SlideMM, f.GripRatio = mm(v.SlideMM), some(round(float64(v.GripRatio), 4))
+	if v.Wraps {
+		f.WallMM, f.OverMM = mm(v.WallMM), mm(v.OverMM)
+	}
+	f.CutMM = mm(sh.CutMM)
+	return f
+}
+
+func wire(s *calc.Sheet, i int) figWire {
+	w := &s.Wires[i]
+	f := figWire{ID: s.H.Wires[i].ID, Path: []string{}}
+	for _, b := range w.Path {
+		f.Path = append(f.Path, s.H.Branches[b].ID)
+	}
+	if w.Finished > 0 {
+		f.CutMM, f.FinishedMM = mm(w.Cut), mm(w.Finished)
+		if w.DropKnown {
+			f.DropV = some(round(float64(w.Drop), 5))
+		}
+	}
+	return f
+}
+
+func some[T any](v T) *T { return &v }
+
+// mm is a length to the micrometre: finer digits would only show the arithmetic.
+func mm(v unit.Millimetre) *float64 { return some(round(float64(v), 3)) }
+
+func round(v float64, n int) float64 {
+	p := math.Pow(10, float64(n))
+	return math.Round(v*p)/p + 0
+}
