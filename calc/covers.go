@@ -90,7 +90,7 @@ func (s *Sheet) cover(i int) {
 	}
 	sh.Proposed = written == ""
 	if use < 0 {
-		s.say(Warn, "sheath.none", b.ID, fmt.Sprintf("no %s tube passes %s (%s mm) and still grips %s mm by tape: take another kind, build it up with tape, or leave it bare", kind, sh.PassAt, unit.Fixed(float64(pass.MaxMM), 1), unit.Fixed(float64(out.TapeMinMM), 1)))
+		s.say(Warn, "sheath.none", b.ID, fmt.Sprintf("no %s tube passes %s mm and grips %s mm: %s; take another kind, build it up with tape, or leave it bare", kind, unit.Fixed(float64(pass.MaxMM), 1), unit.Fixed(float64(out.TapeMinMM), 1), sh.PassAt))
 		return
 	}
 	c := sh.Others[use]
@@ -260,9 +260,9 @@ func (s *Sheet) boots(i int) {
 		level := atMost(boot.Standing, Stop)
 		switch {
 		case d < boot.CableRecoveredMM:
-			s.say(level, "boot.grip", t.ID, fmt.Sprintf("%s recovers to %s mm and the branch is %s mm under it: build it up or take another; check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableRecoveredMM), 1), unit.Fixed(float64(d), 1)))
+			s.say(level, "boot.grip", t.ID, fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm; build it up, and check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableRecoveredMM), 1), unit.Fixed(float64(d), 1)))
 		case boot.CableSuppliedMM > 0 && d > boot.CableSuppliedMM:
-			s.say(level, "boot.slide", t.ID, fmt.Sprintf("%s opens to %s mm and the branch is %s mm; check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableSuppliedMM), 1), unit.Fixed(float64(d), 1)))
+			s.say(level, "boot.slide", t.ID, fmt.Sprintf("%s will not pass: it opens to %s mm and the branch is %s mm; check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableSuppliedMM), 1), unit.Fixed(float64(d), 1)))
 		}
 	}
 }

@@ -101,7 +101,13 @@ func ringHull(ds []disc, bed float64) float64 {
 			edges = append(edges, disc{0, 0, bed})
 		}
 	}
-	return walk(append(edges, on[0]))
+	length, turned := walk(append(edges, on[0]))
+	if turned > 2*math.Pi+1e-6 {
+		// A low disc beside a high one may clear the tangent to its next neighbour
+		// and yet lie under the one to the bed; the walk then steps back.
+		return hullPerimeter(append(append([]disc{}, ds...), disc{0, 0, bed}))
+	}
+	return length
 }
 
 // hidden reports whether b lies inside the outer tangent from a to c.
@@ -118,9 +124,10 @@ func hidden(a, b, c disc) bool {
 	return b.support(co, s) <= a.support(co, s)+1e-12
 }
 
-// walk adds up tangents and arcs along a closed list of hull discs.
-func walk(on []disc) float64 {
-	total, phi, first := 0.0, math.NaN(), 0.0
+// walk adds up tangents and arcs along a closed list of hull discs, and what it
+// turns through: once round, unless a disc stands out of order.
+func walk(on []disc) (total, turned float64) {
+	phi, first := math.NaN(), 0.0
 	for i := 0; i+1 < len(on); i++ {
 		psi, length, ok := tangent(on[i], on[i+1])
 		if !ok {
@@ -129,14 +136,16 @@ func walk(on []disc) float64 {
 		if math.IsNaN(phi) {
 			first = psi
 		} else {
-			total += on[i].r * turn(phi, psi)
+			t := turn(phi, psi)
+			total, turned = total+on[i].r*t, turned+t
 		}
 		phi, total = psi, total+length
 	}
 	if math.IsNaN(phi) {
-		return 2 * math.Pi * on[0].r
+		return 2 * math.Pi * on[0].r, 2 * math.Pi
 	}
-	return total + on[0].r*turn(phi, first)
+	t := turn(phi, first)
+	return total + on[0].r*t, turned + t
 }
 
 func turn(from, to float64) float64 {

@@ -88,6 +88,25 @@ func TestRingHull(t *testing.T) {
 			t.Errorf("%v on %.3f: laid %.8f, by support %.8f", order, bed, got, want)
 		}
 	}
+	// One thick among thin ones on a thick bed: a thin one may lie under the tangent
+	// from the thick one to the bed and yet not under any to another disc.
+	for range 1500 {
+		bed := rng.between(5, 60)
+		d := append(same(3+rng.IntN(40), mm(bed*rng.between(0.001, 0.08))), mm(bed*rng.between(0.02, 0.5)))
+		ring := Lay(d, Bed{mm(bed), mm(bed)}, Laying{Ratio: 12})
+		ds := []disc{{0, 0, bed / 2}}
+		for i := range d {
+			s, c := math.Sincos(float64(ring.Angles[i]))
+			R := float64(ring.Radii[i])
+			ds = append(ds, disc{R * c, R * s, float64(d[i]) / 2})
+		}
+		if want := cauchy(ds, 500); math.Abs(float64(ring.Tape)*math.Pi/want-1) > 4e-4 { // 500 directions
+			t.Errorf("%d × %v and %v on %v: %.6f, by support %.6f", len(d)-1, d[0], d[len(d)-1], bed, ring.Tape*math.Pi, want)
+		}
+		if got := ringHull(ds[1:], bed/2); math.Abs(got/hullPerimeter(ds)-1) > 1e-9 {
+			t.Errorf("%d × %v and %v on %v: scanned %.9f, wrapped %.9f", len(d)-1, d[0], d[len(d)-1], bed, got, hullPerimeter(ds))
+		}
+	}
 	if got := ringHull(nil, 2); got != 4*math.Pi {
 		t.Errorf("bare bed: %v", got)
 	}

@@ -17,8 +17,8 @@ func (m *Model) branchesPage(w int) page {
 	p := page{wide: true,
 		lines: []string{fmt.Sprintf("%d branches   wire %s m   mass %s g", len(m.h.Branches), unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1), unit.Fixed(float64(m.sheet.Totals.Gram), 0))},
 		empty: "no branch yet: terminations, wires and branches are written in the file; Esc opens the menu"}
-	wide := max(10, w-56)
-	p.cols = fmt.Sprintf("%-6s%-*s%-14s%7s %6s %9s  %s", "branch", wide, "name", "from, to", m.sys.Name(), "holds", "over", "sheath")
+	wide := max(10, w-68)
+	p.cols = fmt.Sprintf("%-7s%-*s%-14s%7s %6s %9s  %s", "branch", wide, "name", "from, to", m.sys.Name(), "holds", "over", "sheath")
 	for i := range m.h.Branches {
 		mb, b := &m.h.Branches[i], &m.sheet.Branches[i]
 		over := "-"
@@ -30,7 +30,7 @@ func (m *Model) branchesPage(w int) page {
 			sheath = "none"
 		}
 		p.rows = append(p.rows, row{
-			text: fmt.Sprintf("%s%s%s%7s %6d %9s  %s", draw.Fit(mb.ID, 5, m.cfg.ASCII)+" ", draw.Fit(mb.Name.V, wide-1, m.cfg.ASCII)+" ",
+			text: fmt.Sprintf("%s%s%s%7s %6d %9s  %s", draw.Fit(mb.ID, 6, m.cfg.ASCII)+" ", draw.Fit(mb.Name.V, wide-1, m.cfg.ASCII)+" ",
 				draw.Fit(mb.From+" "+mb.To, 13, m.cfg.ASCII)+" ", m.sys.Length(mb.LengthMM), len(b.Components), over, sheath),
 			detail: fmt.Sprintf("%s, %s, %d components; Enter opens it", mb.ID, b.Make, len(b.Components)),
 			mark:   m.markFor(mb.ID),

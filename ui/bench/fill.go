@@ -34,7 +34,7 @@ func (m *Model) fillPage(w int) page {
 	for k := range b.Layers {
 		n += b.Layers[k].Spares
 	}
-	p.lines = []string{fmt.Sprintf("%d spares here, the shop wants %d; free cavities: %s", n, m.sheet.Limits.SparesWanted, m.freeText())}
+	p.lines = []string{fmt.Sprintf("%d spares here, the shop wants %d; room for %d", n, m.sheet.Limits.SparesWanted, room), "free cavities: " + m.freeText()}
 	if m.offersFor != m.sheet {
 		m.offers, m.offersFor = m.findOffers(), m.sheet
 	}

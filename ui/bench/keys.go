@@ -36,7 +36,7 @@ func table() []binding {
 				}
 				r.step(m, by)
 			}},
-		{keys: []string{"enter"}, name: "Enter", bar: "open, take", help: "open the row, or take what it offers",
+		{keys: []string{"enter"}, name: "Enter", bar: "open", help: "open the row, or take what it offers",
 			on: func(_ *Model, r *row) bool { return r != nil && (r.enter != nil || r.field != nil) },
 			do: func(m *Model, r *row, _ key) {
 				if r.enter != nil {
@@ -137,7 +137,7 @@ func (m *Model) bar(r *row) string {
 		out = append(out, b.name+" "+what)
 	}
 	out = append(out, "H help")
-	return strings.Join(out, "   ")
+	return strings.Join(out, "  ")
 }
 
 func (m *Model) sideways(r *row, k key) {

@@ -33,11 +33,11 @@ func (m *Model) layersPage(w int) page {
 	}
 	p.lines = []string{fmt.Sprintf("%s, %s, %s", m.aloud(b.Layers), b.Make, says)}
 	wide := max(8, w-30)
-	p.cols = fmt.Sprintf("%-8s%-*s%-10s%9s", "layer", wide, "holds", "takes", "over "+m.sys.Name())
+	p.cols = fmt.Sprintf("%-8s%-*s%-11s%8s", "layer", wide, "holds", "takes", "over "+m.sys.Name())
 	for k := range b.Layers {
 		l := &b.Layers[k]
 		p.rows = append(p.rows, row{
-			text:   fmt.Sprintf("%-8s%s%-10s%9s", layerWord(k), draw.Fit(m.holds(l), wide-1, m.cfg.ASCII)+" ", takesText(k, l), m.sys.Diameter(l.OverMM)),
+			text:   fmt.Sprintf("%-8s%s%-11s%8s", layerWord(k), draw.Fit(m.holds(l), wide-1, m.cfg.ASCII)+" ", takesText(k, l), m.sys.Diameter(l.OverMM)),
 			detail: m.layerDetail(k, l), id: firstID(l), mark: layerMark(m, k, l),
 			enter: func(m *Model) { m.open(layerScreen(k)) },
 			step:  func(m *Model, by int) { m.shift(k, by) },

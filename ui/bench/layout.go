@@ -36,7 +36,8 @@ func arrange(w, h int, wide bool) layout {
 		l.work -= 2 // a blank under the rail and one over the foot
 	}
 	if !wide && w >= roomyW && h >= roomyH {
-		l.pic = min(max(28, w*2/5), 72)
+		// The list is worth more than the section until it has what its columns need.
+		l.pic = min(max(28, w-72, w*7/20), 72)
 		if most := l.work * 2; l.pic > most+6 {
 			l.pic = most + 6
 		}

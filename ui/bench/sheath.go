@@ -25,8 +25,8 @@ func (m *Model) sheathPage(w int) page {
 	var p page
 	sh := &b.Sheath
 	p.lines = []string{fmt.Sprintf("over %s, tape %s %s, to pass %s %s", m.sys.Fine(b.OverMM), m.sys.Fine(b.TapeMM), m.sys.Name(), m.sys.Fine(sh.PassMM), m.sys.Name())}
-	wide := max(16, w-32)
-	p.cols = fmt.Sprintf("  %-*s%7s %8s %6s %6s", wide, "tube", "slides", "at worst", "grips", "over")
+	wide := max(16, w-31)
+	p.cols = fmt.Sprintf("  %-*s%6s %6s %5s %5s", wide, "tube "+m.sys.Name(), "slides", "worst", "grips", "over")
 	for _, c := range m.shownTubes(sh) {
 		in := " "
 		if c.Tube.ID == sh.Part {
@@ -38,7 +38,7 @@ func (m *Model) sheathPage(w int) page {
 		}
 		id := c.Tube.ID
 		p.rows = append(p.rows, row{
-			text: fmt.Sprintf("%s %s%7s %8s %6s %6s", in, draw.Fit(kindAndLabel(c), wide-1, m.cfg.ASCII)+" ", m.sys.Fine(c.Verdict.SlideMM), m.sys.Fine(c.Verdict.WorstSlideMM),
+			text: fmt.Sprintf("%s %s%6s %6s %5s %5s", in, draw.Fit(c.Tube.ShelfLabel, wide-1, m.cfg.ASCII)+" ", m.sys.Fine(c.Verdict.SlideMM), m.sys.Fine(c.Verdict.WorstSlideMM),
 				unit.Fixed(float64(c.Verdict.GripRatio), 2), over),
 			detail: m.tubeSays(c), mark: levelMark(c.Level),
 			enter: func(m *Model) { m.takeTube(id) },
@@ -86,10 +86,6 @@ func (m *Model) shownTubes(sh *calc.Sheath) []calc.Choice {
 		out[listedTubes-1] = sh.Others[in]
 	}
 	return out
-}
-
-func kindAndLabel(c calc.Choice) string {
-	return c.Tube.Kind + "  " + c.Tube.ShelfLabel
 }
 
 func levelMark(l cover.Level) string {

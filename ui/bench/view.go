@@ -110,7 +110,11 @@ func (m *Model) head() string {
 func (m *Model) rail() string {
 	if len(m.stack) > 0 {
 		if top := m.top(); m.wideTop() {
-			return m.paint(styleRail, "> "+strings.ToUpper(top)+" <") + "   Esc goes back"
+			esc := "Esc goes back"
+			if top == "branches" {
+				esc = "Enter opens one, Esc opens the menu"
+			}
+			return m.paint(styleRail, "> "+strings.ToUpper(top)+" <") + "   " + esc
 		}
 	}
 	var parts []string
@@ -133,8 +137,10 @@ func (m *Model) list(p page, at, w, h int) []string {
 	var out []string
 	put := func(s string) { out = append(out, draw.Fit(m.plain(s), w, m.cfg.ASCII)) }
 	for _, t := range p.lines {
-		if len(out) < h-3 {
-			put(t)
+		for _, t := range wrap(t, w) {
+			if len(out) < h-3 {
+				put(t)
+			}
 		}
 	}
 	if len(p.rows) == 0 {
@@ -236,6 +242,9 @@ func (m *Model) figures(l layout) string {
 	}
 	if b.Sheath.Verdict.Wraps {
 		more = append([]string{"in sheath " + m.sys.Diameter(b.Sheath.Verdict.OverMM)}, more...)
+	}
+	if mem != "" {
+		more = append(more, "~ from memory")
 	}
 	more = append(more, "whole loom "+unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1)+" m, "+unit.Fixed(float64(m.sheet.Totals.Gram), 0)+" g")
 	for _, s := range more {

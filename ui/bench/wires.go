@@ -23,13 +23,23 @@ func (m *Model) wiresPage(w int) page {
 	ids := m.wiresHere()
 	p.lines = append(p.lines, fmt.Sprintf("%d things to lay, %d conductors", len(b.Components), len(ids)))
 	p.lines = append(p.lines, "free cavities: "+m.freeText())
-	wide := max(0, w-44)
-	p.cols = fmt.Sprintf("%-5s%-*s%-9s%-5s%5s  %-6s%6s", "wire", wide, "signal", "size", "col", "A", "to", "cut "+m.sys.Name())
+	cut := w >= 66 // the cut length, where there is room for it
+	wide := max(6, w-33)
+	if cut {
+		wide -= 8
+	}
+	p.cols = fmt.Sprintf("%-5s%-*s%-8s%-4s%5s  %-6s", "wire", wide, "signal", "size", "col", "A", "to")
+	if cut {
+		p.cols += fmt.Sprintf("%8s", "cut "+m.sys.Name())
+	}
 	for _, i := range ids {
 		hw, cw := &m.h.Wires[i], &m.sheet.Wires[i]
-		cutText := "-"
-		if cw.Cut > 0 {
-			cutText = m.sys.Length(cw.Cut)
+		cutText := ""
+		if cut {
+			cutText = "       -"
+			if cw.Cut > 0 {
+				cutText = fmt.Sprintf("%8s", m.sys.Length(cw.Cut))
+			}
 		}
 		id := hw.ID
 		comp := id
@@ -37,8 +47,8 @@ func (m *Model) wiresPage(w int) page {
 			comp = m.h.Units[u].ID
 		}
 		p.rows = append(p.rows, row{
-			text: fmt.Sprintf("%s%s%s%s%5s  %s%6s", draw.Fit(id, 4, m.cfg.ASCII)+" ", draw.Fit(hw.Signal.V, wide-1, m.cfg.ASCII)+" ",
-				draw.Fit(sizeText(hw), 8, m.cfg.ASCII)+" ", draw.Fit(hw.Colour.V, 4, m.cfg.ASCII)+" ", ampsText(hw), draw.Fit(m.leaves(hw, mb), 5, m.cfg.ASCII)+" ", cutText),
+			text: fmt.Sprintf("%s%s%s%s%5s  %s%s", draw.Fit(id, 4, m.cfg.ASCII)+" ", draw.Fit(hw.Signal.V, wide-1, m.cfg.ASCII)+" ",
+				draw.Fit(sizeText(hw), 7, m.cfg.ASCII)+" ", draw.Fit(hw.Colour.V, 3, m.cfg.ASCII)+" ", ampsText(hw), draw.Fit(m.leaves(hw, mb), 6, m.cfg.ASCII), cutText),
 			detail: m.wireDetail(i, comp), id: comp, mark: m.markFor(hw.ID),
 			enter: func(m *Model) { m.open(wireScreen(id)) },
 			field: m.ampsField(i),
