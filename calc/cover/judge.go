@@ -82,9 +82,12 @@ func (v Verdict) Kept() int {
 }
 
 // KeepsAll reports whether the sleeve can be used and keeps all three.
-func (v Verdict) KeepsAll() bool { return !v.Stops() && v.Kept() == len(v.advices()) }
+func (v Verdict) KeepsAll() bool { return !v.Stops() && v.Kept() == adviceCount }
 
-func (v Verdict) advices() [3]Advice { return [3]Advice{v.Stretch, v.Grips, v.Slides} }
+// adviceCount is how many pieces of advice there are.
+const adviceCount = 3
+
+func (v Verdict) advices() [adviceCount]Advice { return [3]Advice{v.Stretch, v.Grips, v.Slides} }
 
 // Judge judges a sleeve over a bundle, having passed what it must pass, over a
 // covered length in mm. False for bores that cannot be a sleeve's, a bundle

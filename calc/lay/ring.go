@@ -81,8 +81,7 @@ type fitter struct {
 	b, c, ratio, fixed float64
 	bind, dmax, mean   float64
 	equal, mayLose     bool
-	best               []float64
-	from               []int
+	lost               chains
 }
 
 func newFitter(d []unit.Millimetre, bed Bed, how Laying) *fitter {
@@ -128,40 +127,7 @@ func (f *fitter) sum(r float64) float64 {
 		return total
 	}
 	f.longest(r, lay)
-	return f.best[n]
-}
-
-// longest finds the tightest chain once round: the one whose angles add up to
-// most, starting and ending at the largest component, which is never lost.
-// from[k] is the neighbour before k in that chain; what it skips is lost.
-func (f *fitter) longest(r, lay float64) {
-	n := len(f.d)
-	if f.best == nil {
-		f.best, f.from = make([]float64, n+1), make([]int, n+1)
-	}
-	s := f.largest()
-	for k := 1; k <= n; k++ {
-		f.best[k] = -1
-		for i := k - 1; i >= 0; i-- {
-			if i == 0 && k == n && n > 1 {
-				break // the largest with itself is no neighbour
-			}
-			v := f.best[i] + angle(f.d[(s+i)%n]/2, f.d[(s+k)%n]/2, r, lay)
-			if v > f.best[k]+1e-12 {
-				f.best[k], f.from[k] = v, i
-			}
-		}
-	}
-}
-
-func (f *fitter) largest() int {
-	s := 0
-	for i, x := range f.d {
-		if x > f.d[s] {
-			s = i
-		}
-	}
-	return s
+	return f.lost.best[n]
 }
 
 // close finds the smallest r ≥ b/2 with Σθ ≤ 2π and returns it with Σθ there.
@@ -225,15 +191,15 @@ func (f *fitter) place(r, sum float64, out []unit.Radian) {
 	}
 	f.longest(r, lay)
 	chain := []int{n}
-	for k := n; k > 0; k = f.from[k] {
-		chain = append(chain, f.from[k])
+	for k := n; k > 0; k = f.lost.from[k] {
+		chain = append(chain, f.lost.from[k])
 	}
-	slack, squeeze := share(f.best[n], len(chain)-1)
+	slack, squeeze := share(f.lost.best[n], len(chain)-1)
 	s, at, shift := f.largest(), 0.0, 0.0
 	pos := make([]float64, n+1)
 	for c := len(chain) - 1; c > 0; c-- {
 		i, k := chain[c], chain[c-1]
-		step := (f.best[k]-f.best[i])*squeeze + slack
+		step := (f.lost.best[k]-f.lost.best[i])*squeeze + slack
 		for j := i; j < k; j++ {
 			pos[j] = at + step*float64(j-i)/float64(k-i)
 		}

@@ -92,7 +92,9 @@ func (s *search) open(l *label, p *part, f int) (share float64, shut bool) {
 		return 1, true
 	}
 	if s.mayLose {
-		// Only lay knows how a small one is lost between two large ones.
+		// Only lay knows how a small one is lost between two large ones; that costs
+		// as much as laying it.
+		s.effort -= stackEffort
 		bed := lay.Bed{Crown: unit.Millimetre(l.crown), Tape: unit.Millimetre(l.tape)}
 		r := lay.LayZigZag(s.list(p.n, f), bed, lay.Laying{Ratio: s.rules.LayRatio})
 		if r.Lift > 0 {

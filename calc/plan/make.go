@@ -2,6 +2,7 @@ package plan
 
 import (
 	"cmp"
+	"math"
 	"slices"
 
 	"contralay/calc/lay"
@@ -27,7 +28,40 @@ func Make(a Ask) []Plan {
 			return out
 		}
 	}
+	// So little effort that not one stack got to the end: one row, one stack to a
+	// place, however long it takes.
+	for relaxed := Keeps; relaxed <= Nothing; relaxed++ {
+		s := setUp(a, relaxed)
+		s.width, s.effort = 1, math.MaxInt
+		s.segment(upTo(len(s.d)))
+		if out := s.plans(relaxed, false); len(out) > 0 {
+			return out[:1]
+		}
+	}
 	return nil
+}
+
+// setUp makes ready a search that leaves the limits relaxed says.
+func setUp(a Ask, relaxed Relaxed) *search {
+	s := newSearch(a)
+	n := 0
+	for _, k := range s.most {
+		n += k
+	}
+	s.fillerMost = max(n, 6)
+	if relaxed >= Gaps {
+		s.noFiller = true
+	}
+	if relaxed >= GapLift {
+		s.lift = float64(a.Rules.LiftTight)
+	}
+	if relaxed >= Nothing {
+		s.lift = 1e3
+		if s.centres == EqualCentres {
+			s.centres = UnequalCentres
+		}
+	}
+	return s
 }
 
 func attempt(a Ask, relaxed Relaxed) []Plan {
@@ -35,33 +69,12 @@ func attempt(a Ask, relaxed Relaxed) []Plan {
 	if effort <= 0 {
 		effort = DefaultEffort
 	}
-	setUp := func() *search {
-		s := newSearch(a)
-		n := 0
-		for _, k := range s.most {
-			n += k
-		}
-		s.fillerMost = max(n, 6)
-		if relaxed >= Gaps {
-			s.noFiller = true
-		}
-		if relaxed >= GapLift {
-			s.lift = float64(a.Rules.LiftTight)
-		}
-		if relaxed >= Nothing {
-			s.lift = 1e3
-			if s.centres == EqualCentres {
-				s.centres = UnequalCentres
-			}
-		}
-		return s
-	}
 	// A narrow first run over a few orders finds good plans; the wide one is then
 	// spared whatever they beat, and is exact where it ends within the effort.
-	quick := setUp()
+	quick := setUp(a, relaxed)
 	quick.width, quick.effort = 6, effort/2
 	quick.segments()
-	wide := setUp()
+	wide := setUp(a, relaxed)
 	wide.found.all = slices.Clone(quick.found.all)
 	if wide.total > mostSets {
 		return wide.plans(relaxed, false)

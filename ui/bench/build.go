@@ -76,7 +76,7 @@ func (m *Model) buildPage(w int) page {
 		if c.Cut <= 0 {
 			continue
 		}
-		p.rows = append(p.rows, row{text: fmt.Sprintf("%-5s%-14s%-8s%-5s%6s  finished %5s", hw.ID, hw.Spec, sizeText(hw), hw.Colour.V, m.sys.Length(c.Cut), m.sys.Length(c.Finished)), id: hw.ID, detail: m.wireDetail(i, hw.ID)})
+		p.rows = append(p.rows, row{text: fmt.Sprintf("%-5s%-14s%-8s%-5s%6s  finished %5s", hw.ID, hw.Spec, sizeText(hw), hw.Colour.V, m.sys.Length(c.Cut), m.sys.Length(c.Finished)), id: hw.ID, more: func() string { return m.wireDetail(i, hw.ID) }})
 	}
 	line("", "~ marks what rests on a value from memory: measure it, or check the part's sheet. "+cautionLine)
 	return p

@@ -35,8 +35,8 @@ func (m *Model) fillPage(w int) page {
 		n += b.Layers[k].Spares
 	}
 	p.lines = []string{fmt.Sprintf("%d spares here, the shop wants %d; room for %d", n, m.sheet.Limits.SparesWanted, room), "free cavities: " + m.freeText()}
-	if m.offersFor != m.sheet {
-		m.offers, m.offersFor = m.findOffers(), m.sheet
+	if m.offersFor != m.sheet || m.offersOf != m.branch {
+		m.offers, m.offersFor, m.offersOf = m.findOffers(), m.sheet, m.branch
 	}
 	last := -1
 	for _, o := range m.offers {

@@ -26,7 +26,7 @@ func table() []binding {
 		{keys: []string{"left", "right"}, name: "< >", bar: "step", help: "the step before or after; inside a list, left goes back",
 			do: func(m *Model, r *row, k key) { m.sideways(r, k) }},
 		{keys: []string{"up", "down"}, name: "^ v", bar: "row", help: "the row above or below",
-			do: func(m *Model, _ *row, k key) { m.upDown(k) }},
+			do: func(m *Model, _ *row, k key) { m.upDown(m.page(m.listWidth()), k) }},
 		{keys: []string{"+", "-"}, name: "+ -", bar: "change", help: "one more or less, the next or the one before, further out or in",
 			on: func(_ *Model, r *row) bool { return r != nil && r.step != nil },
 			do: func(m *Model, r *row, k key) {
@@ -70,9 +70,11 @@ func table() []binding {
 			do: func(m *Model, _ *row, _ key) { m.save() }},
 		{keys: []string{"h", "?"}, name: "H", help: "this help",
 			do: func(m *Model, _ *row, _ key) {
-				if m.top() != "help" {
-					m.open(helpScreen())
+				if m.top() == "help" {
+					m.tell("this is the help; Esc goes back")
+					return
 				}
+				m.open(helpScreen())
 			}},
 		{keys: []string{"q", "ctrl+c"}, name: "Q", help: "quit; unsaved work is asked for",
 			do: func(m *Model, _ *row, k key) { m.askQuit(k.name) }},
@@ -142,10 +144,15 @@ func (m *Model) bar(r *row) string {
 
 func (m *Model) sideways(r *row, k key) {
 	if len(m.stack) > 0 {
-		if k.name == "left" {
+		switch {
+		case k.name == "left":
 			m.escape()
-		} else if r != nil && r.enter != nil {
+		case r != nil && r.enter != nil:
 			r.enter(m)
+		case r != nil && r.field != nil:
+			m.openField(*r.field, "")
+		default:
+			m.tell("nothing to open here; left goes back")
 		}
 		return
 	}
@@ -160,8 +167,7 @@ func (m *Model) sideways(r *row, k key) {
 	m.step = s
 }
 
-func (m *Model) upDown(k key) {
-	p := m.page(m.listWidth())
+func (m *Model) upDown(p page, k key) {
 	if len(p.rows) == 0 {
 		m.tell("no rows here")
 		return
@@ -243,4 +249,13 @@ func (m *Model) leaveGone() {
 	for len(m.stack) > 0 && (m.top() == "wire" || m.top() == "layer") {
 		m.back()
 	}
+}
+
+// KeyList is the key table as the README shows it.
+func KeyList() string {
+	var b strings.Builder
+	for _, k := range table() {
+		fmt.Fprintf(&b, "| `%s` | %s |\n", k.name, k.help)
+	}
+	return b.String()
 }

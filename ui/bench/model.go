@@ -62,8 +62,9 @@ type Model struct {
 	quit    bool
 
 	pending   map[string]bool // plan keys being worked out
-	offers    []offer         // of the fill step, for offersFor
+	offers    []offer         // of the fill step, for a sheet and a branch
 	offersFor *calc.Sheet
+	offersOf  int
 
 	w, height int
 }

@@ -215,7 +215,12 @@ func (m *Model) inHand(r *row) string {
 		}
 		return m.paint(styleRail, fmt.Sprintf("%s: [%s]%s%s", e.label, e.draft, u, was))
 	}
-	if r == nil || r.detail == "" {
+	switch {
+	case r == nil:
+		return ""
+	case r.more != nil:
+		return "> " + r.more()
+	case r.detail == "":
 		return ""
 	}
 	return "> " + r.detail

@@ -49,7 +49,7 @@ func (m *Model) wiresPage(w int) page {
 		p.rows = append(p.rows, row{
 			text: fmt.Sprintf("%s%s%s%s%5s  %s%s", draw.Fit(id, 4, m.cfg.ASCII)+" ", draw.Fit(hw.Signal.V, wide-1, m.cfg.ASCII)+" ",
 				draw.Fit(sizeText(hw), 7, m.cfg.ASCII)+" ", draw.Fit(hw.Colour.V, 3, m.cfg.ASCII)+" ", ampsText(hw), draw.Fit(m.leaves(hw, mb), 6, m.cfg.ASCII), cutText),
-			detail: m.wireDetail(i, comp), id: comp, mark: m.markFor(hw.ID),
+			more: func() string { return m.wireDetail(i, comp) }, id: comp, mark: m.markFor(hw.ID),
 			enter: func(m *Model) { m.open(wireScreen(id)) },
 			field: m.ampsField(i),
 			step:  func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) },

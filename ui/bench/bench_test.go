@@ -1,0 +1,235 @@
+package bench
+
+import (
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"sync"
+	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"contralay/calc"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/file"
+	"contralay/model/unit"
+	"contralay/ui/draw"
+)
+
+var update = flag.Bool("update", false, "write the golden screens anew; look at them before accepting")
+
+// shelf is the catalogue, read once: it is only read afterwards.
+var shelf = sync.OnceValues(catalogue.Default)
+
+func entries(t testing.TB) *catalogue.Catalogue {
+	t.Helper()
+	c, err := shelf()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return c
+}
+
+// open is a bench on a file of testdata, with every proposal worked out.
+func open(t testing.TB, name string) *Model {
+	t.Helper()
+	d, err := file.Load(filepath.Join("..", "..", "testdata", name))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return ready(New(Config{Doc: d, Path: name, Cat: entries(t), Palette: draw.Palette{}}))
+}
+
+// ready runs what would be worked out beside the screen.
+func ready(m *Model) *Model {
+	for cmd := m.Init(); cmd != nil; {
+		_, cmd = m.Update(cmd())
+	}
+	return m
+}
+
+// press sends keys by name and runs what they start.
+func press(m *Model, keys ...string) {
+	for _, k := range keys {
+		_, cmd := m.Update(message(k))
+		for cmd != nil {
+			msg := cmd()
+			if _, quit := msg.(tea.QuitMsg); quit {
+				return
+			}
+			_, cmd = m.Update(msg)
+		}
+	}
+}
+
+func message(k string) tea.KeyMsg {
+	types := map[string]tea.KeyType{"up": tea.KeyUp, "down": tea.KeyDown, "left": tea.KeyLeft, "right": tea.KeyRight,
+		"enter": tea.KeyEnter, "esc": tea.KeyEsc, "backspace": tea.KeyBackspace, "ctrl+c": tea.KeyCtrlC, "ctrl+z": tea.KeyCtrlZ, "delete": tea.KeyDelete, "tab": tea.KeyTab}
+	if t, ok := types[k]; ok {
+		return tea.KeyMsg{Type: t}
+	}
+	return tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune(k)}
+}
+
+// every screen, by the keys that open it from the first step.
+var everyScreen = map[string][]string{
+	"wires": nil, "layers": {"right"}, "fill": {"right", "right"}, "sheath": {"right", "right", "right"},
+	"build": {"right", "right", "right", "right"}, "wire": {"enter"}, "layer": {"right", "down", "enter"},
+	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
+}
+
+func TestFrameFitsEverySize(t *testing.T) {
+	for name, keys := range everyScreen {
+		m := open(t, "example.toml")
+		press(m, keys...)
+		for w := 20; w <= 200; w += 7 {
+			for h := 8; h <= 60; h += 3 {
+				m.Update(tea.WindowSizeMsg{Width: w, Height: h})
+				lines := strings.Split(m.View(), "\n")
+				if len(lines) != h {
+					t.Fatalf("%s at %d x %d: %d lines", name, w, h, len(lines))
+				}
+				for _, l := range lines {
+					if draw.Width(l) > w {
+						t.Fatalf("%s at %d x %d: a line of %d cells: %q", name, w, h, draw.Width(l), l)
+					}
+				}
+			}
+		}
+	}
+}
+
+func TestASCIIOnly(t *testing.T) {
+	for name, keys := range everyScreen {
+		m := open(t, "example.toml")
+		m.cfg.ASCII = true
+		press(m, keys...)
+		for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}, {20, 8}} {
+			m.Update(tea.WindowSizeMsg{Width: size[0], Height: size[1]})
+			for _, r := range m.View() {
+				if r != '\n' && (r < 0x20 || r > 0x7e) {
+					t.Fatalf("%s at %v shows %q", name, size, r)
+				}
+			}
+		}
+	}
+}
+
+func TestGoldenScreens(t *testing.T) {
+	for _, c := range []struct {
+		screen string
+		w, h   int
+	}{{"wires", 80, 24}, {"layers", 80, 24}, {"fill", 80, 24}, {"sheath", 80, 24}, {"build", 80, 24}, {"layers", 120, 40}, {"sheath", 120, 40}, {"layers", 40, 12}, {"branches", 80, 24}, {"quit", 80, 24}} {
+		t.Run(fmt.Sprintf("%s %dx%d", c.screen, c.w, c.h), func(t *testing.T) {
+			m := open(t, "demo.toml")
+			press(m, everyScreen[c.screen]...)
+			m.Update(tea.WindowSizeMsg{Width: c.w, Height: c.h})
+			golden(t, fmt.Sprintf("%s-%dx%d.golden", c.screen, c.w, c.h), m.View())
+		})
+	}
+}
+
+func golden(t *testing.T, name, got string) {
+	t.Helper()
+	path := filepath.Join("testdata", name)
+	lines := strings.Split(got, "\n")
+	for i, l := range lines {
+		lines[i] = strings.TrimRight(l, " ")
+	}
+	got = strings.Join(lines, "\n") + "\n"
+	if *update {
+		if err := os.MkdirAll("testdata", 0o755); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		return
+	}
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if string(want) != got {
+		t.Errorf("%s differs (go test ./ui/bench -update renews it; look at it first). Got:\n%s", name, got)
+	}
+}
+
+// loom is n wires of two sizes from one connector to another, laid as proposed.
+func loom(t testing.TB, n int) (*model.Harness, *catalogue.Catalogue) {
+	t.Helper()
+	h := &model.Harness{}
+	a, z := model.Termination{ID: "A"}, model.Termination{ID: "Z"}
+	for i := range n {
+		c := fmt.Sprint(i + 1)
+		a.Cavities, z.Cavities = append(a.Cavities, c), append(z.Cavities, c)
+		size := "22"
+		if i%9 == 0 {
+			size = "20"
+		}
+		h.Wires = append(h.Wires, model.Wire{ID: fmt.Sprint(100 + i), From: model.Some("A:" + c), To: model.Some("Z:" + c), Spec: "AS22759/32", Size: size,
+			Colour: model.Some(fmt.Sprint(i % 10)), Amps: model.Some[unit.Ampere](0.5)})
+	}
+	h.Terminations = []model.Termination{a, z}
+	h.Branches = []model.Branch{{ID: "T", From: "A", To: "Z", LengthMM: 600}}
+	cat := entries(t)
+	s := calc.Complete(h, cat, nil)
+	o := s.Proposals[s.PlanKey(0)].Options[0]
+	return h.EditBranch(0, func(b *model.Branch) { b.Layers = o.Layers }), cat
+}
+
+var sizes = []int{20, 60, 130}
+
+func BenchmarkBuild(b *testing.B) {
+	for _, n := range sizes {
+		h, cat := loom(b, n)
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				calc.Build(h, cat, nil)
+			}
+		})
+		prior := calc.Build(h, cat, nil)
+		b.Run(fmt.Sprintf("%d after an edit elsewhere", n), func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				calc.Build(h, cat, prior)
+			}
+		})
+	}
+}
+
+func benchModel(b *testing.B, n int) *Model {
+	h, cat := loom(b, n)
+	m := ready(New(Config{Doc: file.Document{Harness: *h}, Path: "x", Cat: cat, Palette: draw.Palette{Colour: true, Dark: true}}))
+	m.Update(tea.WindowSizeMsg{Width: 120, Height: 40})
+	return m
+}
+
+func BenchmarkUpdate(b *testing.B) {
+	for _, n := range sizes {
+		m := benchModel(b, n)
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				m.Update(message("down"))
+			}
+		})
+	}
+}
+
+func BenchmarkView(b *testing.B) {
+	for _, n := range sizes {
+		m := benchModel(b, n)
+		m.step = Layers
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				_ = m.View()
+			}
+		})
+	}
+}
