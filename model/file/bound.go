@@ -1,5 +1,7 @@
 package file
 
+import "math"
+
 // bound is what a number may be.
 type bound int
 
@@ -17,7 +19,14 @@ const (
 // edition, 2.3.1). Below it nothing can be represented.
 const absoluteZero = -273.15
 
+// largest is the largest number of any kind: far beyond every harness, and small
+// enough that no product of a few of them leaves the range of a float.
+const largest = 1e9
+
 func (b bound) holds(v float64) bool {
+	if v > largest {
+		return false
+	}
 	switch b {
 	case someMM:
 		return v > 0
@@ -27,7 +36,15 @@ func (b bound) holds(v float64) bool {
 	return v >= 0
 }
 
-func (b bound) says() string {
+// says is what is allowed; the upper end is named only to one who passed it.
+func (b bound) says(v float64) string {
+	if v > largest && !math.IsInf(v, 0) {
+		return b.least() + ", at most 1000000000"
+	}
+	return b.least()
+}
+
+func (b bound) least() string {
 	switch b {
 	case length:
 		return "a number in mm, 0 or more"

@@ -187,10 +187,10 @@ func readNumber[Q ~float64](b bound) func(any) (Q, problem) {
 		case float64:
 			f = v
 		default:
-			return 0, bad("is "+describe(raw), b.says())
+			return 0, bad("is "+describe(raw), b.says(f))
 		}
 		if math.IsNaN(f) || math.IsInf(f, 0) || !b.holds(f) {
-			return 0, bad("is "+describe(raw), b.says())
+			return 0, bad("is "+describe(raw), b.says(f))
 		}
 		if f == 0 {
 			f = 0 // -0.0 is zero

@@ -66,7 +66,7 @@ func again(t interface {
 // One way to write: whatever the spelling, the text comes out like this.
 func TestSpelling(t *testing.T) {
 	const in = `format = 1
-rules = { lay_ratio = 12, drop_max_v = 5e-1, leaver_weight = 1e-9, tail_first_mm = 1e21, ambient_c = -0.0 }
+rules = { lay_ratio = 12, drop_max_v = 5e-1, leaver_weight = 1e-9, tail_first_mm = 1e9, ambient_c = -0.0 }
 termination = [ { contacts = { b = ['1'], "a c" = [] }, "id" = 'P"1' } ]
 breakout = [{id="J"}]
 [[branch]]
@@ -80,7 +80,7 @@ id = "T"
 [rules]
 lay_ratio     = 12.0
 leaver_weight = 1.0e-09
-tail_first_mm = 1.0e+21
+tail_first_mm = 1.0e+9
 ambient_c     = 0.0
 drop_max_v    = 0.5
 
