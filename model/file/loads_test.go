@@ -80,7 +80,7 @@ id = "T"
 [rules]
 lay_ratio     = 12.0
 leaver_weight = 1.0e-09
-tail_first_mm = 1.0e+9
+tail_first_mm = 1000000000.0
 ambient_c     = 0.0
 drop_max_v    = 0.5
 
