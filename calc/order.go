@@ -370,3 +370,25 @@ func (s *Sheet) FarEnd(i int, id string) string {
 	_, end := s.beyond(i, s.Wires[k].Path, &s.H.Wires[k])
 	return end
 }
+
+// NextAfter is the branch a component goes on into beyond the to end of branch i,
+// or the termination or splice where it ends there.
+func (s *Sheet) NextAfter(i int, id string) string {
+	c, ok := s.X.Component(id)
+	if !ok {
+		return ""
+	}
+	k := c.At
+	if c.Unit {
+		k = s.X.Wire[s.H.Units[c.At].Wires[0]]
+	}
+	beyond, end := s.beyond(i, s.Wires[k].Path, &s.H.Wires[k])
+	if len(beyond) > 0 {
+		return s.H.Branches[beyond[0]].ID
+	}
+	e, _ := model.ParseEnd(end)
+	if e.Splice != "" {
+		return e.Splice
+	}
+	return e.Termination
+}

@@ -26,7 +26,7 @@ func (g Group) Radii() []unit.Millimetre {
 
 // RodOfFive is the hole between five equal circles in a ring, in diameters:
 // 1/sin 36° − 1 = 0.7013. The rod that fills it keeps the ring round.
-var RodOfFive = unit.Ratio(1/math.Sin(math.Pi/5) - 1)
+const RodOfFive unit.Ratio = 0.70130161670408
 
 // CanBeCentre reports whether diameters can be the centre of a laid bundle: one;
 // two to five equal; two or three unequal in contact.

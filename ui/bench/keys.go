@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"contralay/ui/draw"
 )
 
 // binding is one line of the key table: which keys, what the bar and the help
@@ -138,8 +140,12 @@ func (m *Model) bar(r *row) string {
 		}
 		out = append(out, b.name+" "+what)
 	}
-	out = append(out, "H help")
-	return strings.Join(out, "  ")
+	// On a narrow screen what is known by heart goes first; help and undo stay.
+	tail := "H help"
+	for len(out) > 1 && draw.Width(strings.Join(out, "  "))+2+len(tail) > m.w {
+		out = out[1:]
+	}
+	return strings.Join(append(out, tail), "  ")
 }
 
 func (m *Model) sideways(r *row, k key) {

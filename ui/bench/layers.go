@@ -32,12 +32,16 @@ func (m *Model) layersPage(w int) page {
 		says = "proposed; Enter on an option takes it"
 	}
 	p.lines = []string{fmt.Sprintf("%s, %s, %s", m.aloud(b.Layers), b.Make, says)}
-	wide := max(8, w-30)
-	p.cols = fmt.Sprintf("%-8s%-*s%-11s%8s", "layer", wide, "holds", "takes", "over "+m.sys.Name())
+	wide, leave := max(8, w-30), 0
+	if w >= 64 {
+		leave = (wide - 4) / 2
+		wide -= leave
+	}
+	p.cols = fmt.Sprintf("%-8s%-*s%-*s%-11s%8s", "layer", wide, "holds", leave, map[bool]string{true: "leaves at " + mb.To}[leave > 0], "takes", "over "+m.sys.Name())
 	for k := range b.Layers {
 		l := &b.Layers[k]
 		p.rows = append(p.rows, row{
-			text:   fmt.Sprintf("%-8s%s%-11s%8s", layerWord(k), draw.Fit(m.holds(l), wide-1, m.cfg.ASCII)+" ", takesText(k, l), m.sys.Diameter(l.OverMM)),
+			text:   fmt.Sprintf("%-8s%s%s%-11s%8s", layerWord(k), draw.Fit(m.holds(l), wide-1, m.cfg.ASCII)+" ", draw.Fit(m.leavesText(l), max(0, leave-1), m.cfg.ASCII)+map[bool]string{true: " "}[leave > 0], takesText(k, l), m.sys.Diameter(l.OverMM)),
 			detail: m.layerDetail(k, l), id: firstID(l), mark: layerMark(m, k, l),
 			enter: func(m *Model) { m.open(layerScreen(k)) },
 			step:  func(m *Model, by int) { m.shift(k, by) },
@@ -122,6 +126,27 @@ func (m *Model) holds(l *calc.Layer) string {
 		parts = append(parts, fmt.Sprintf("%d x %s", count[n], n))
 	}
 	return strings.Join(parts, " + ")
+}
+
+// leavesText is where the members of a layer go on from the branch's to end, by
+// the next branch or the end itself: "R1 6, L2 1".
+func (m *Model) leavesText(l *calc.Layer) string {
+	count := map[string]int{}
+	var order []string
+	for _, c := range l.Members {
+		if c.Kind == calc.OfFiller {
+			continue
+		}
+		to := m.sheet.NextAfter(m.branch, c.ID)
+		if count[to]++; count[to] == 1 {
+			order = append(order, to)
+		}
+	}
+	var parts []string
+	for _, to := range order {
+		parts = append(parts, fmt.Sprintf("%s %d", to, count[to]))
+	}
+	return strings.Join(parts, ", ")
 }
 
 func takesText(k int, l *calc.Layer) string {

@@ -125,7 +125,11 @@ func (m *Model) rail() string {
 		}
 		parts = append(parts, stepNames[s])
 	}
-	t := strings.Join(parts, "   ")
+	gap := "   "
+	if m.w < 60 {
+		gap = " "
+	}
+	t := strings.Join(parts, gap)
 	if len(m.stack) > 0 {
 		t += "   (" + m.top() + ", Esc goes back)"
 	}
