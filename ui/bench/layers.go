@@ -41,7 +41,7 @@ func (m *Model) layersPage(w int) page {
 	for k := range b.Layers {
 		l := &b.Layers[k]
 		p.rows = append(p.rows, row{
-			text:   fmt.Sprintf("%-8s%s%s%-11s%8s", layerWord(k), draw.Fit(m.holds(l), wide-1, m.cfg.ASCII)+" ", draw.Fit(m.leavesText(l), max(0, leave-1), m.cfg.ASCII)+map[bool]string{true: " "}[leave > 0], takesText(k, l), m.sys.Diameter(l.OverMM)),
+			text:   fmt.Sprintf("%-8s%s%s%-11s%8s", layerWord(k), draw.Fit(m.holds(l), wide-1, m.cfg.ASCII)+" ", draw.Fit(m.leavesText(l), max(0, leave-2), m.cfg.ASCII)+map[bool]string{true: "  "}[leave > 0], takesText(k, l), m.sys.Diameter(l.OverMM)),
 			detail: m.layerDetail(k, l), id: firstID(l), mark: layerMark(m, k, l),
 			enter: func(m *Model) { m.open(layerScreen(k)) },
 			step:  func(m *Model, by int) { m.shift(k, by) },

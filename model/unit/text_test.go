@@ -1,0 +1,65 @@
+package unit
+
+import (
+	"errors"
+	"math"
+	"strings"
+	"testing"
+)
+
+func TestParseNumber(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		want float64
+		err  error
+	}{
+		{"1.11", 1.11, nil}, {"1,11", 1.11, nil}, {" 12 ", 12, nil}, {".5", 0.5, nil}, {"5.", 5, nil}, {"-3", -3, nil}, {"+3", 3, nil},
+		{"3/8", 0.375, nil}, {"1 3/8", 1.375, nil}, {"-1 1/2", -1.5, nil},
+		{"", 0, ErrEmpty}, {"  ", 0, ErrEmpty}, {"1.2.3", 0, ErrTwoMarks}, {"1,234.5", 0, ErrTwoMarks},
+		{"abc", 0, ErrNotANum}, {"1e3", 0, ErrNotANum}, {"NaN", 0, ErrNotANum}, {"inf", 0, ErrNotANum}, {"1-2", 0, ErrNotANum},
+		{"1/0", 0, ErrNotANum}, {"a/b", 0, ErrNotANum}, {"1.5 1/2", 0, ErrNotANum}, {".", 0, ErrNotANum}, {"-", 0, ErrNotANum},
+	} {
+		got, err := ParseNumber(c.text)
+		if !errors.Is(err, c.err) || got != c.want {
+			t.Errorf("%q: %v %v, want %v %v", c.text, got, err, c.want, c.err)
+		}
+	}
+}
+
+func TestPrint(t *testing.T) {
+	for _, c := range []struct {
+		got, want string
+	}{
+		{MM.Diameter(7.65), "7.7"}, {MM.Diameter(0.04), "0.0"}, {MM.Diameter(-0.04), "0.0"}, {MM.Fine(1.005), "1.01"}, {MM.Fine(-0.42), "-0.42"},
+		{MM.Length(449.5), "450"}, {Inch.Diameter(25.4), "1.000"}, {Inch.Length(25.4), "1"}, {Inch.Length(9.525), "3/8"}, {Inch.Length(450), "17 11/16"},
+		{Inch.Length(-9.525), "-3/8"}, {Fixed(2.675, 2), "2.68"}, {Fixed(math.Copysign(0, -1), 1), "0.0"},
+	} {
+		if c.got != c.want {
+			t.Errorf("%q, want %q", c.got, c.want)
+		}
+	}
+}
+
+func TestRounding(t *testing.T) {
+	for _, c := range []struct{ got, want float64 }{
+		{RoundHalfUp(5.475, 0.01), 5.48}, {RoundHalfUp(2.675, 0.01), 2.68}, {RoundHalfUp(2.6749, 0.01), 2.67}, {RoundHalfUp(62.5, 5), 65},
+		{UpTo(430, 10), 430}, {UpTo(430.1, 10), 440}, {UpTo(430.0000001, 10), 430}, {UpTo(0, 10), 0}, {UpTo(7, 0), 7},
+	} {
+		if math.Abs(c.got-c.want) > 1e-9 || math.Signbit(c.got) {
+			t.Errorf("%v, want %v", c.got, c.want)
+		}
+	}
+}
+
+// Whatever is typed, a number comes out finite or not at all.
+func FuzzParseNumber(f *testing.F) {
+	for _, s := range []string{"1.5", "1,5", "3/8", "1 3/8", "-", "1e400", strings.Repeat("9", 400), "½"} {
+		f.Add(s)
+	}
+	f.Fuzz(func(t *testing.T, s string) {
+		v, err := ParseNumber(s)
+		if err == nil && !Finite(v) {
+			t.Errorf("%q gives %v", s, v)
+		}
+	})
+}
