@@ -308,3 +308,37 @@ func TestAnyRules(t *testing.T) {
 		}
 	})
 }
+
+// Whatever a file lays, in whatever layers, nothing panics and every figure is one.
+func TestAnyLayers(t *testing.T) {
+	h, cat := load(t, "example.toml"), entries(t)
+	var ids []string
+	for _, w := range h.Wires {
+		ids = append(ids, w.ID)
+	}
+	ids = append(ids, "C1")
+	rapid.Check(t, func(t *rapid.T) {
+		all := rapid.Permutation(ids).Draw(t, "order")
+		g := h.EditBranch(0, func(b *model.Branch) {
+			b.Layers = nil
+			for range rapid.IntRange(0, 5).Draw(t, "layers") {
+				n := min(len(all), rapid.IntRange(0, 9).Draw(t, "n"))
+				l := model.Layer{Of: all[:n:n], Fillers: model.Some(rapid.IntRange(0, 3).Draw(t, "fillers"))}
+				all = all[n:]
+				if rapid.Bool().Draw(t, "sized") {
+					l.FillerMM = model.Some(unit.Millimetre(rapid.SampledFrom([]float64{0, 0.05, 1.09, 5}).Draw(t, "filler")))
+				}
+				b.Layers = append(b.Layers, l)
+			}
+			b.Make = model.Some(rapid.SampledFrom([]string{"laid", "twisted", "straight"}).Draw(t, "make"))
+		})
+		s := calc.Build(g, cat, nil)
+		b, err := paper.Figures(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if again, _ := paper.Figures(calc.Build(g, cat, nil)); string(again) != string(b) {
+			t.Fatal("the same harness gives other figures")
+		}
+	})
+}

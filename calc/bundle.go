@@ -4,6 +4,7 @@ import (
 	"encoding/binary"
 	"math"
 	"slices"
+	"strings"
 
 	"contralay/calc/cut"
 	"contralay/calc/lay"
@@ -50,7 +51,7 @@ func (s *Sheet) layBranches(prior *Sheet) {
 				plan = []model.Layer{{Of: out.Components}}
 			}
 		}
-		if !known || out.Waiting || !s.allKnown(plan) {
+		if !known || out.Waiting || !s.allKnown(plan) || !s.layable(i, plan) {
 			continue
 		}
 		s.lay(i, plan, prior)
@@ -103,6 +104,25 @@ func (s *Sheet) allKnown(layers []model.Layer) bool {
 	}
 	return true
 }
+
+// layable says what keeps a lay-up from being drawn at all: a centre of nothing,
+// or a layer of nothing but filler whose size is not given.
+func (s *Sheet) layable(i int, layers []model.Layer) bool {
+	id := s.H.Branches[i].ID
+	for k, l := range layers {
+		switch {
+		case len(l.Of) == 0 && l.Fillers.V > 0 && l.FillerMM.V <= 0:
+			s.say(Stop, "layer.filler", id, capital(model.LayerName(k))+" is all filler: give its filler_mm")
+			return false
+		case k == 0 && len(l.Of) == 0 && l.Fillers.V == 0:
+			s.say(Stop, "layer.empty", id, "the centre holds nothing: move something into it")
+			return false
+		}
+	}
+	return true
+}
+
+func capital(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
 // layersOf is the lay-up the file gives, or nil.
 func (s *Sheet) layersOf(i int) []model.Layer {

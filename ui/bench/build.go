@@ -92,6 +92,9 @@ const cautionLine = "A planning aid, not an approval: check makers' sheets, seri
 
 // wrap breaks text at spaces.
 func wrap(text string, w int) []string {
+	if draw.Width(text) <= w {
+		return []string{text}
+	}
 	var out []string
 	lead := text[:len(text)-len(strings.TrimLeft(text, " "))]
 	cur := lead

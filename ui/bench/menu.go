@@ -74,7 +74,7 @@ func (m *Model) askQuit(asked string) {
 		p.rows = []row{
 			{text: "keep working", enter: func(m *Model) { m.back(); m.tell("still here") }},
 			{text: "save, then quit", enter: func(m *Model) { m.back(); m.saveThen(func(m *Model) { m.quit = true }) }},
-			{text: fmt.Sprintf("discard %d changes: press + on this row", n), step: func(m *Model, by int) {
+			{text: fmt.Sprintf("discard %s: press + on this row", changes(n)), step: func(m *Model, by int) {
 				if by > 0 {
 					m.quit = true
 				}
@@ -167,4 +167,11 @@ func (m *Model) nameField() field {
 		}
 		return nil
 	}}
+}
+
+func changes(n int) string {
+	if n == 1 {
+		return "1 change"
+	}
+	return fmt.Sprintf("%d changes", n)
 }
