@@ -72,10 +72,10 @@ func better(a, b done) bool {
 	return false
 }
 
-// hopeless reports whether nothing that grows from a stack can enter the front:
-// even with no filler more, as few layers as there can be and every spare, some
-// plan found already beats it.
-func (s *search) hopeless(l *label, have []int) bool {
+// hopeless reports whether nothing that grows from a stack of at least that crown
+// can enter the front: even with no filler more, as few layers as there can be and
+// every spare, some plan found already beats it.
+func (s *search) hopeless(crown float64, fillers, lumpy int, have []int) bool {
 	thin, area, spares := 0.0, 0.0, 0
 	for i, k := range have {
 		if k < s.need[i] && thin == 0 {
@@ -86,10 +86,16 @@ func (s *search) hopeless(l *label, have []int) bool {
 			spares = s.most[i] - s.need[i]
 		}
 	}
-	over := hundredths(math.Max(l.crown+2*thin, math.Sqrt(area)) - 1e-6)
-	for _, o := range s.found.all {
-		if o.over <= over && o.fillers <= l.fillers && o.lumpy <= l.lumpy && o.spares >= spares &&
-			(o.over < over || o.fillers < l.fillers || o.lumpy < l.lumpy || o.spares > spares) {
+	return s.found.beats(math.Max(crown+2*thin, math.Sqrt(area)), fillers, lumpy, spares)
+}
+
+// beats reports whether a plan of the front beats one of these figures, over
+// being the least it can come to. Equal figures are not beaten.
+func (f *front) beats(least float64, fillers, lumpy, spares int) bool {
+	over := hundredths(least - 1e-6)
+	for _, o := range f.all {
+		if o.over <= over && o.fillers <= fillers && o.lumpy <= lumpy && o.spares >= spares &&
+			(o.over < over || o.fillers < fillers || o.lumpy < lumpy || o.spares > spares) {
 			return true
 		}
 	}

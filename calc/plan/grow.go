@@ -24,16 +24,22 @@ next:
 			}
 		}
 		s.effort--
-		_, done := s.complete(after)
+		spares, done := s.complete(after)
 		free := s.fillerMost - l.fillers
-		fIn, okIn := s.fillers(l, p, s.gapIn, free)
-		if done {
-			if f, ok := s.fillers(l, p, s.gapOut, free); ok {
+		lumpy, _ := s.lumps(p.min, p.max)
+		// What the layer comes to at least: whatever is beaten already at that need
+		// not be laid, which is the costly part.
+		least := l.crown + 2*s.d[p.max]
+		if done && !s.found.beats(least, l.fillers, l.lumpy+lumpy, spares) {
+			if f, ok := s.fillers(l, p, s.gapOut, free); ok && !s.found.beats(least, l.fillers+f, l.lumpy+lumpy, spares) {
 				s.finish(s.stack(l, p, f), after)
 			}
 		}
-		if okIn && s.more(after) {
-			add(s.stack(l, p, fIn))
+		if !s.more(after) || s.hopeless(least, l.fillers, l.lumpy+lumpy, after) {
+			continue
+		}
+		if f, ok := s.fillers(l, p, s.gapIn, free); ok && !s.hopeless(least, l.fillers+f, l.lumpy+lumpy, after) {
+			add(s.stack(l, p, f))
 		}
 	}
 }

@@ -87,5 +87,5 @@ func (l Layer) Count() int {
 }
 
 // DefaultEffort is how many fits are tried before a search settles for what it
-// has: about half a second of one core.
-const DefaultEffort = 1_500_000
+// has: about a second of one core.
+const DefaultEffort = 8_000_000

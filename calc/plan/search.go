@@ -166,7 +166,7 @@ func (s *search) run() {
 		}
 		have := s.counts(v)
 		for _, l := range s.keep(at[v]) {
-			if s.hopeless(l, have) {
+			if s.hopeless(l.crown, l.fillers, l.lumpy, have) {
 				continue
 			}
 			s.grow(l, have, parts, func(n *label) { at[n.used] = append(at[n.used], n) })
