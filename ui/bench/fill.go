@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -141,26 +142,50 @@ func smallest(l *calc.Layer) unit.Millimetre {
 	return d
 }
 
-// like is the thinnest single wire of a layer: what a spare is cut from.
-func (m *Model) like(l *calc.Layer) (int, bool) {
-	best := -1
-	for _, c := range l.Members {
-		if i, ok := m.sheet.X.Wire[c.ID]; ok && (best < 0 || c.D < m.sheet.Wires[best].Dia.Nominal) {
-			best = i
+// likes is what a spare may be cut from, best first: the layer's own thinnest
+// single wire, then the sizes of the branch that are no thicker, commonest first.
+func (m *Model) likes(l *calc.Layer) []int {
+	least := smallest(l)
+	count, first := map[unit.Millimetre]int{}, map[unit.Millimetre]int{}
+	var sizes []unit.Millimetre
+	for _, i := range m.wiresHere() {
+		d := m.sheet.Wires[i].Dia.Nominal
+		if d > least+sameSize {
+			continue
+		}
+		if count[d]++; count[d] == 1 {
+			sizes, first[d] = append(sizes, d), i
 		}
 	}
-	return best, best >= 0
+	slices.SortStableFunc(sizes, func(a, b unit.Millimetre) int {
+		return cmp.Or(-cmp.Compare(own(a, least), own(b, least)), -cmp.Compare(count[a], count[b]))
+	})
+	var out []int
+	for _, d := range sizes {
+		out = append(out, first[d])
+	}
+	return out
+}
+
+func own(d, least unit.Millimetre) int {
+	if d >= least-sameSize {
+		return 1
+	}
+	return 0
 }
 
 // spareOffer is a spare between the two terminations with most free cavities
 // whose way runs through this branch.
 func (m *Model) spareOffer(k int) (offer, bool) {
 	_, b, _ := m.b()
-	i, ok := m.like(&b.Layers[k])
-	if !ok {
-		return offer{}, false
+	var from, to string
+	var path []int
+	i, ok := 0, false
+	for _, i = range m.likes(&b.Layers[k]) {
+		if from, to, path, ok = m.freePair(m.h.Wires[i]); ok {
+			break
+		}
 	}
-	from, to, path, ok := m.freePair(m.h.Wires[i])
 	if !ok {
 		return offer{}, false
 	}
@@ -259,8 +284,8 @@ func (m *Model) doubleOffer(k int) (offer, bool) {
 		if _, in := m.sheet.X.UnitOf[w.ID]; in {
 			continue
 		}
-		fa, okA := m.nextFree(w.From.V)
-		fz, okZ := m.nextFree(w.To.V)
+		fa, okA := m.freeBeside(w.From.V, *w)
+		fz, okZ := m.freeBeside(w.To.V, *w)
 		if okA && okZ && (best < 0 || w.Amps.V > m.h.Wires[best].Amps.V) {
 			best, a, z = i, fa, fz
 		}
@@ -279,6 +304,24 @@ func (m *Model) doubleOffer(k int) (offer, bool) {
 		return h.EditWire(m.sheet.X.Wire[src.ID], func(o *model.Wire) { o.Amps = model.Some(src.Amps.V / 2) }),
 			fmt.Sprintf("%s doubled by %s: half the current each", src.ID, w.ID)
 	}}, true
+}
+
+// freeBeside is a free cavity of the same connector whose contact takes the wire,
+// or the same splice.
+func (m *Model) freeBeside(text string, w model.Wire) (string, bool) {
+	e, ok := model.ParseEnd(text)
+	t, known := m.sheet.X.Termination[e.Termination]
+	switch {
+	case ok && e.Splice != "":
+		return text, true
+	case !ok || !known:
+		return "", false
+	}
+	free := m.freeFor(t, w)
+	if len(free) == 0 {
+		return "", false
+	}
+	return e.Termination + ":" + free[0], true
 }
 
 // sameSize is the difference below which two diameters are one size.

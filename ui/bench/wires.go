@@ -170,31 +170,14 @@ func (m *Model) addLike() {
 	w := last
 	w.ID = m.h.NextID(last.ID)
 	w.Return, w.Note = model.Opt[string]{}, model.Opt[string]{}
-	a, okA := m.nextFree(last.From.V)
-	z, okZ := m.nextFree(last.To.V)
+	a, okA := m.freeBeside(last.From.V, last)
+	z, okZ := m.freeBeside(last.To.V, last)
 	if !okA || !okZ {
 		m.refuse(fmt.Sprintf("no free cavity for one more from %s to %s", last.From.V, last.To.V))
 		return
 	}
 	w.From, w.To = model.Some(a), model.Some(z)
 	m.change(m.h.AddWire(w, m.sheet.Wires[ids[len(ids)-1]].Path), fmt.Sprintf("wire %s from %s to %s", w.ID, a, z))
-}
-
-// nextFree is a free end beside an end: the next cavity of its termination, or the
-// same splice.
-func (m *Model) nextFree(text string) (string, bool) {
-	e, ok := model.ParseEnd(text)
-	if !ok {
-		return "", false
-	}
-	if e.Splice != "" {
-		return text, true
-	}
-	t, ok := m.sheet.X.Termination[e.Termination]
-	if !ok || len(m.sheet.Terms[t].Free) == 0 {
-		return "", false
-	}
-	return e.Termination + ":" + m.sheet.Terms[t].Free[0], true
 }
 
 func (m *Model) removeWire(id string) {

@@ -1,0 +1,142 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+)
+
+// built is the program under test, compiled once by TestMain.
+var built string
+
+func TestMain(m *testing.M) { os.Exit(buildAndTest(m)) }
+
+func buildAndTest(m *testing.M) int {
+	dir, err := os.MkdirTemp("", "contralay")
+	if err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		return 1
+	}
+	defer os.RemoveAll(dir)
+	built = filepath.Join(dir, "contralay")
+	if out, err := exec.Command("go", "build", "-o", built, ".").CombinedOutput(); err != nil {
+		fmt.Fprintf(os.Stderr, "go build: %v\n%s", err, out)
+		return 1
+	}
+	return m.Run()
+}
+
+// example is the small whole harness that every build must read.
+var example = absolute(filepath.Join("..", "..", "testdata", "example.toml"))
+
+func absolute(name string) string {
+	p, err := filepath.Abs(name)
+	if err != nil {
+		return name
+	}
+	return p
+}
+
+// environ is all the program sees of the world: nothing of the tester's own
+// settings or catalogue. Later entries win.
+func environ(t *testing.T, more ...string) []string {
+	t.Helper()
+	home := t.TempDir()
+	return append([]string{"PATH=" + os.Getenv("PATH"), "HOME=" + home, "XDG_CONFIG_HOME=" + home,
+		"LANG=C.UTF-8", "TERM=xterm-256color"}, more...)
+}
+
+// outcome is what a run without a terminal left behind.
+type outcome struct {
+	out, err string
+	code     int
+}
+
+// longestRun bounds any single run: a hang must fail, not stall.
+const longestRun = 20 * time.Second
+
+// call runs the program without a terminal, stdin on standard input.
+func call(t *testing.T, stdin string, args ...string) outcome {
+	t.Helper()
+	return callIn(t, environ(t), stdin, args...)
+}
+
+func callIn(t *testing.T, env []string, stdin string, args ...string) outcome {
+	t.Helper()
+	cmd := exec.Command(built, args...)
+	cmd.Env, cmd.Stdin = env, strings.NewReader(stdin)
+	var out, errs bytes.Buffer
+	cmd.Stdout, cmd.Stderr = &out, &errs
+	if err := cmd.Start(); err != nil {
+		t.Fatal(err)
+	}
+	late := time.AfterFunc(longestRun, func() { _ = cmd.Process.Kill() })
+	err := cmd.Wait()
+	if !late.Stop() {
+		t.Fatalf("%q did not end within %v", args, longestRun)
+	}
+	var exit *exec.ExitError
+	if err != nil && !errors.As(err, &exit) {
+		t.Fatal(err)
+	}
+	o := outcome{out.String(), errs.String(), cmd.ProcessState.ExitCode()}
+	o.clean(t, args)
+	return o
+}
+
+// clean holds for every run without a terminal: no stack trace, no escape code.
+func (o outcome) clean(t *testing.T, args []string) {
+	t.Helper()
+	for _, text := range []string{o.out, o.err} {
+		if strings.Contains(text, "goroutine ") || strings.Contains(text, "panic:") {
+			t.Errorf("%q ended in a stack trace:\n%s", args, text)
+		}
+		if strings.ContainsRune(text, '\x1b') {
+			t.Errorf("%q wrote an escape code where there is no terminal: %q", args, text)
+		}
+	}
+}
+
+// refused checks wrong use: nothing on stdout, so many lines on stderr, exit 2.
+func (o outcome) refused(t *testing.T, lines int, words ...string) {
+	t.Helper()
+	if o.code != 2 || o.out != "" || strings.Count(o.err, "\n") != lines || !strings.HasPrefix(o.err, "contralay: ") {
+		t.Errorf("exit %d, stdout %q, stderr %q; want exit 2, nothing on stdout, %d line(s) on stderr that begin with the program's name", o.code, o.out, o.err, lines)
+	}
+	for _, w := range words {
+		if !strings.Contains(o.err, w) {
+			t.Errorf("stderr %q does not say %q", o.err, w)
+		}
+	}
+}
+
+func readFile(t *testing.T, name string) string {
+	t.Helper()
+	b, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(b)
+}
+
+// fileOf writes a file of the test's own.
+func fileOf(t *testing.T, name, text string) string {
+	t.Helper()
+	p := filepath.Join(t.TempDir(), name)
+	if err := os.WriteFile(p, []byte(text), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	return p
+}
+
+// copyOfExample is the example where a test may save.
+func copyOfExample(t *testing.T) string {
+	t.Helper()
+	return fileOf(t, "loom.toml", readFile(t, example))
+}

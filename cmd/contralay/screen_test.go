@@ -1,0 +1,273 @@
+package main
+
+import (
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/creack/pty"
+)
+
+// A terminal that answers nothing must not hold up the start: the terminal library
+// alone would wait five seconds for its background colour.
+func TestMuteTerminal(t *testing.T) {
+	const limit = 500 * time.Millisecond
+	best := time.Hour
+	for range 3 { // the best of three, so that a busy machine does not fail it
+		begun := time.Now()
+		s := start(t, 80, 24, nil, example)
+		for !strings.Contains(s.text(), "WIRES") && time.Since(begun) < patience {
+			select {
+			case <-s.drawn:
+			case <-time.After(time.Millisecond):
+			}
+		}
+		best = min(best, time.Since(begun))
+		s.close()
+		if best < limit {
+			return
+		}
+	}
+	t.Errorf("the first screen took %v at best, want less than %v", best, limit)
+}
+
+// steps are the screens of the five steps, told by the rail.
+var steps = []string{"> WIRES <", "> LAYERS <", "> FILL <", "> SHEATH <", "> BUILD <"}
+
+// tour shows every step and what opens over them.
+func tour(s *terminal, each func(where string)) {
+	s.t.Helper()
+	for k, step := range steps {
+		if k > 0 {
+			s.press(right)
+		}
+		s.see(step)
+		each(step)
+	}
+	for range steps[1:] {
+		s.changed(left)
+	}
+	s.see(steps[0])
+	s.changed(enter) // one wire
+	each("wire")
+	s.changed(left)
+	s.press(right)
+	s.see(steps[1])
+	s.changed(enter) // one layer
+	each("layer")
+	s.changed(left)
+	s.press(esc)
+	s.see("> BRANCHES <")
+	each("branches")
+	s.press(esc)
+	s.see("> MENU <")
+	each("menu")
+	s.press("h")
+	s.see("> HELP <")
+	each("help")
+}
+
+var (
+	// control is what a terminal takes as an order, not as text (ECMA-48).
+	control = regexp.MustCompile("\x1b\\[[0-?]*[ -/]*[@-~]|\x1b\\][^\x07\x1b]*(\x07|\x1b\\\\)|\x1b[ -/]*[0-~]")
+	// colour is the part of SGR that sets a colour, or weight and reverse.
+	sgr = regexp.MustCompile("\x1b\\[[0-9;:]*m")
+)
+
+// foreign is the example under a name that plain characters cannot write.
+func foreign(t *testing.T) string {
+	t.Helper()
+	text := strings.NewReplacer("Hill-climb single-seater, injector loom", "Bergrennwagen, Kabelbaum für 4 Düsen — µΩ", "Trunk", "Trünk", "Coolant switch", "Kühlmittel °C").
+		Replace(readFile(t, example))
+	return fileOf(t, "foreign.toml", text)
+}
+
+func TestPlainCharacters(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		env  []string
+		args []string
+	}{
+		{"asked for", nil, []string{"--ascii"}},
+		{"no locale", []string{"LANG="}, nil},
+		{"plain locale", []string{"LANG=C"}, nil},
+		{"overruled locale", []string{"LC_ALL=C"}, nil},
+		{"linux console", []string{"TERM=linux"}, nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			s := start(t, 100, 30, c.env, append(c.args, foreign(t))...)
+			at := 0
+			tour(s, func(where string) {
+				all := s.sent()
+				text := control.ReplaceAllString(all[at:], "")
+				at = len(all)
+				for _, r := range text {
+					if r != '\r' && r != '\n' && (r < ' ' || r > '~') {
+						t.Errorf("%s: %q is sent; all must be plain characters", where, r)
+						return
+					}
+				}
+			})
+		})
+	}
+}
+
+func TestNoColour(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		env  []string
+		args []string
+	}{
+		{"NO_COLOR", []string{"NO_COLOR=1"}, nil},
+		{"--colour never", nil, []string{"--colour", "never"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			s := start(t, 100, 30, c.env, append(c.args, example)...)
+			tour(s, func(where string) {
+				if where != "help" {
+					if line, words := hand(s.text()); line < 2 || words == ">" {
+						t.Errorf("%s: no sign at the row in hand:\n%s", where, s.text())
+					}
+				}
+			})
+			for _, code := range sgr.FindAllString(s.sent(), -1) {
+				if code != "\x1b[m" && code != "\x1b[0m" {
+					t.Errorf("%q is sent without colour", code)
+					return
+				}
+			}
+		})
+	}
+}
+
+// Colour says nothing that sign and word do not say: with and without, the text is
+// the same. The section is left out, it is drawn finer in colour.
+func TestColourAddsNothing(t *testing.T) {
+	colour, plain := start(t, 100, 30, nil, example, "--colour", "always"), start(t, 100, 30, nil, example, "--colour", "never")
+	words := func(screen string) string {
+		lines := strings.Split(screen, "\n")
+		for k := range lines {
+			lines[k], _, _ = strings.Cut(lines[k], " |")
+			lines[k] = strings.TrimRight(lines[k], " ")
+		}
+		return strings.Join(lines, "\n")
+	}
+	for k, step := range steps {
+		if k > 0 {
+			colour.press(right)
+			plain.press(right)
+		}
+		for _, s := range []*terminal{colour, plain} {
+			s.until(step+" with all worked out", func(screen string) bool {
+				return strings.Contains(screen, step) && strings.Contains(screen, "OVER 5.4") && !strings.Contains(screen, "working out")
+			})
+		}
+		if a, b := words(colour.text()), words(plain.text()); a != b {
+			t.Errorf("with colour:\n%s\nwithout:\n%s", a, b)
+		}
+	}
+	if !sgr.MatchString(colour.sent()) {
+		t.Error("--colour always sets none")
+	}
+}
+
+// What the bench refuses on a terminal is said plainly, before the screen is taken.
+func TestRefusedOnTerminal(t *testing.T) {
+	dir := t.TempDir()
+	bad := fileOf(t, "bad.toml", "format = 1\n[harness]\nname =\n")
+	for _, c := range []struct {
+		name string
+		env  []string
+		arg  string
+		says []string
+	}{
+		{"dumb terminal", []string{"TERM=dumb"}, example, []string{"TERM=dumb", "check"}},
+		{"missing file", nil, filepath.Join(dir, "none.toml"), []string{"none.toml"}},
+		{"unknown command alone", nil, "frobnicate", []string{"frobnicate"}},
+		{"folder", nil, dir, []string{"folder"}},
+		{"not TOML", nil, bad, []string{"bad.toml:3"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			s := start(t, 200, 24, c.env, c.arg)
+			if code := s.ends(); code != 2 {
+				t.Errorf("exit %d, want 2", code)
+			}
+			text := s.sent()
+			for _, w := range c.says {
+				if !strings.Contains(text, w) {
+					t.Errorf("%q does not say %q", text, w)
+				}
+			}
+			if strings.ContainsRune(text, '\x1b') || strings.Count(text, "\n") != 1 {
+				t.Errorf("want one plain line, got %q", text)
+			}
+		})
+	}
+}
+
+// One end on a terminal is not enough: no frame may land in a file or a pipe.
+func TestHalfTerminal(t *testing.T) {
+	for _, way := range []string{"output to a file", "input from a pipe"} {
+		t.Run(way, func(t *testing.T) {
+			master, slave, err := pty.Open()
+			if err != nil {
+				t.Skipf("no pseudo-terminal can be opened here: %v", err)
+			}
+			defer master.Close()
+			defer slave.Close()
+			other, err := os.Create(filepath.Join(t.TempDir(), "frames"))
+			if err != nil {
+				t.Fatal(err)
+			}
+			defer other.Close()
+			cmd := exec.Command(built, example)
+			cmd.Env = environ(t)
+			var errs strings.Builder
+			cmd.Stdin, cmd.Stdout, cmd.Stderr = slave, other, &errs
+			if way == "input from a pipe" {
+				cmd.Stdin, cmd.Stdout = strings.NewReader("q"), slave
+			}
+			_ = cmd.Run()
+			o := outcome{readFile(t, other.Name()), errs.String(), cmd.ProcessState.ExitCode()}
+			o.clean(t, []string{way})
+			o.refused(t, 1, "check", "figures")
+		})
+	}
+}
+
+func TestResizeStorm(t *testing.T) {
+	s := start(t, 120, 40, nil, example)
+	s.see("> WIRES <", "HC2-INJ-01")
+	s.press(right)
+	s.see("> LAYERS <")
+	for k := range 60 {
+		s.resize(20+(k*37)%140, 5+(k*13)%50)
+		time.Sleep(2 * time.Millisecond) // a person dragging a corner
+	}
+	for _, size := range [][2]int{{40, 12}, {34, 10}, {64, 16}, {80, 24}, {200, 60}, {120, 40}} {
+		s.resize(size[0], size[1])
+		what := fmt.Sprintf("head, rail and OVER at %d x %d", size[0], size[1])
+		s.until(what, func(screen string) bool {
+			lines := strings.Split(screen, "\n")
+			return len(lines) > 2 && strings.Contains(lines[0], "T1") && strings.Contains(lines[0], "saved") &&
+				strings.HasPrefix(lines[1], "Wires") && strings.Contains(screen, "OVER 5.4")
+		})
+	}
+	s.resize(20, 5)
+	s.until("one sentence at 20 x 5", func(screen string) bool { return strings.HasPrefix(screen, "The bench needs") })
+	s.press(down) // a key on the small screen is no harm
+	s.resize(1, 1)
+	s.resize(80, 24)
+	s.see("> LAYERS <", "OVER 5.4")
+	s.alive()
+	s.press("q")
+	if code := s.ends(); code != 0 {
+		t.Errorf("exit %d", code)
+	}
+	s.restored()
+}
