@@ -250,7 +250,7 @@ func (m *Model) optionRows(w int) []row {
 		}
 		aloud := paper.Aloud(paper.Counts(o.Plan), m.cfg.ASCII)
 		out = append(out, row{
-			text:   fmt.Sprintf("%s %c  %s over %s  filler %d%s", in, 'A'+k, draw.Fit(aloud, 16, m.cfg.ASCII), m.sys.Diameter(o.Plan.Over), o.Plan.Fillers, more),
+			text:   fmt.Sprintf("%s %c  %s %5s  filler %d%s", in, 'A'+k, draw.Fit(aloud, 17, m.cfg.ASCII), m.sys.Diameter(o.Plan.Over), o.Plan.Fillers, more),
 			detail: fmt.Sprintf("option %c: %s, over %s %s; Enter lays the branch so", 'A'+k, aloud, m.sys.Fine(o.Plan.Over), m.sys.Name()),
 			enter:  func(m *Model) { m.take(o) },
 		})

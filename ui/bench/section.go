@@ -59,11 +59,12 @@ func kindOf(k calc.Kind) draw.Kind {
 	return draw.Wire
 }
 
-// picture is the section as styled lines of exactly w cells.
-func (m *Model) picture(mark string, w, h int) []string {
+// picture is the section as styled lines of exactly w cells, and the ids that had
+// no room for a label.
+func (m *Model) picture(mark string, w, h int) (lines, hidden []string) {
 	_, b, ok := m.b()
 	if !ok {
-		return blank(w, h)
+		return blank(w, h), nil
 	}
 	if len(b.Layers) == 0 {
 		says := "nothing to draw yet"
@@ -74,7 +75,7 @@ func (m *Model) picture(mark string, w, h int) []string {
 		if h > 2 {
 			out[h/2] = draw.Fit(says, w, m.cfg.ASCII)
 		}
-		return out
+		return out, nil
 	}
 	s := m.section(mark)
 	if m.zoom && mark != "" {
@@ -84,7 +85,8 @@ func (m *Model) picture(mark string, w, h int) []string {
 	if !m.cfg.ASCII && m.cfg.Palette.Colour {
 		mode = draw.Blocks
 	}
-	return draw.Picture(s, w, h, mode, m.cfg.Palette).Styled(m.cfg.Palette)
+	c := draw.Picture(s, w, h, mode, m.cfg.Palette)
+	return c.Styled(m.cfg.Palette), c.NotShown
 }
 
 func blank(w, h int) []string {

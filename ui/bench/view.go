@@ -38,8 +38,10 @@ func (m *Model) frame() []string {
 	if r != nil {
 		mark = r.id
 	}
+	var hidden []string
 	if l.pic > 0 {
-		pic := m.picture(mark, l.pic, l.work)
+		var pic []string
+		pic, hidden = m.picture(mark, l.pic, l.work)
 		for k := range list {
 			out = append(out, list[k]+" | "+pic[k])
 		}
@@ -52,7 +54,7 @@ func (m *Model) frame() []string {
 	if l.detail {
 		out = append(out, m.inHand(r))
 	}
-	out = append(out, m.figures(l), m.snagLine(), m.answer(l), m.bar(r))
+	out = append(out, m.figures(l), m.snagLine(), m.answer(l, hidden), m.bar(r))
 	for k, line := range out {
 		if draw.Width(line) > m.w {
 			out[k] = draw.Cut(m.plain(line), m.w, m.cfg.ASCII)
@@ -285,10 +287,13 @@ func (m *Model) snagLine() string {
 	return m.paint(st, draw.Cut(fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, g.Says, more), m.w-draw.Width(tail), m.cfg.ASCII)+tail)
 }
 
-// answer is what the last key did; where the screen is too small for the section
-// it says so.
-func (m *Model) answer(l layout) string {
+// answer is what the last key did; else what the section could not show, or that
+// the screen is too small for it.
+func (m *Model) answer(l layout, hidden []string) string {
 	t := m.says
+	if t == "" && len(hidden) > 0 {
+		t = "+ in the section: no room for " + strings.Join(hidden, " ") + "; * looks closer"
+	}
 	if t == "" && l.pic == 0 && !m.wideTop() {
 		t = fmt.Sprintf("no room for the section: it needs %d x %d", roomyW, roomyH)
 	}
