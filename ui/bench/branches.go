@@ -15,7 +15,7 @@ func branchesScreen() screen {
 
 func (m *Model) branchesPage(w int) page {
 	p := page{wide: true,
-		lines: []string{fmt.Sprintf("%d branches   wire %s m   mass %s g", len(m.h.Branches), unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1), unit.Fixed(float64(m.sheet.Totals.Gram), 0))},
+		lines: []string{m.wholeText()},
 		empty: "no branch yet: terminations, wires and branches are written in the file; Esc opens the menu"}
 	wide := max(10, w-68)
 	p.cols = fmt.Sprintf("%-7s%-*s%-14s%7s %6s %9s  %s", "branch", wide, "name", "from, to", m.sys.Name(), "holds", "over", "sheath")
@@ -40,6 +40,24 @@ func (m *Model) branchesPage(w int) page {
 		})
 	}
 	return p
+}
+
+func (m *Model) wholeText() string {
+	t := fmt.Sprintf("%d branches", len(m.h.Branches))
+	if m.waiting() {
+		return t + "   lay-ups are being worked out"
+	}
+	return t + fmt.Sprintf("   wire %s m   mass %s g", unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1), unit.Fixed(float64(m.sheet.Totals.Gram), 0))
+}
+
+// waiting reports whether some branch still waits for its lay-up.
+func (m *Model) waiting() bool {
+	for i := range m.sheet.Branches {
+		if m.sheet.Branches[i].Waiting {
+			return true
+		}
+	}
+	return false
 }
 
 // worst is the worst snag that calls for someone; notes do not.

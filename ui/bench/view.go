@@ -257,7 +257,9 @@ func (m *Model) figures(l layout) string {
 	if mem != "" {
 		more = append(more, "~ from memory")
 	}
-	more = append(more, "whole loom "+unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1)+" m, "+unit.Fixed(float64(m.sheet.Totals.Gram), 0)+" g")
+	if !m.waiting() { // a sum that lacks a branch would mislead
+		more = append(more, "whole loom "+unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1)+" m, "+unit.Fixed(float64(m.sheet.Totals.Gram), 0)+" g")
+	}
 	for _, s := range more {
 		if draw.Width(t)+3+draw.Width(s) <= l.w {
 			t += "   " + s
@@ -292,7 +294,7 @@ func (m *Model) snagLine() string {
 func (m *Model) answer(l layout, hidden []string) string {
 	t := m.says
 	if t == "" && len(hidden) > 0 {
-		t = "+ in the section: no room for " + strings.Join(hidden, " ") + "; * looks closer"
+		t = fmt.Sprintf("+ in the section: no room for %d labels; * looks closer", len(hidden))
 	}
 	if t == "" && l.pic == 0 && !m.wideTop() {
 		t = fmt.Sprintf("no room for the section: it needs %d x %d", roomyW, roomyH)
