@@ -33,6 +33,10 @@ func entries(t testing.TB) *catalogue.Catalogue {
 	return c
 }
 
+// worked holds the proposals of each file of testdata: planning is the slow part,
+// and they are only read.
+var worked sync.Map
+
 // open is a bench on a file of testdata, with every proposal worked out.
 func open(t testing.TB, name string) *Model {
 	t.Helper()
@@ -40,7 +44,14 @@ func open(t testing.TB, name string) *Model {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return ready(New(Config{Doc: d, Path: name, Cat: entries(t), Palette: draw.Palette{}}))
+	m := New(Config{Doc: d, Path: name, Cat: entries(t), Palette: draw.Palette{}})
+	if known, ok := worked.Load(name); ok {
+		m.sheet.Proposals = known.(map[string]calc.Proposal)
+		m.rebuild()
+	}
+	m = ready(m)
+	worked.Store(name, m.sheet.Proposals)
+	return m
 }
 
 // ready runs what would be worked out beside the screen.
