@@ -342,3 +342,20 @@ func TestAnyLayers(t *testing.T) {
 		}
 	})
 }
+
+// A branch shorter than its sorted zone has no place for a sheath, and a single
+// wire that is thinner than any tube grips is no fault of the harness.
+func TestNoPlaceForASheath(t *testing.T) {
+	h := load(t, "example.toml")
+	l1 := slices.IndexFunc(h.Branches, func(b model.Branch) bool { return b.ID == "L1" })
+	s := calc.Complete(h.EditBranch(l1, func(b *model.Branch) { b.LengthMM = 20 }), entries(t), nil)
+	if g, ok := has(s, "sheath.place", "L1"); !ok || g.Level != calc.Note || s.Branches[l1].Sheath.Part != "" {
+		t.Errorf("20 mm with a zone of 25: %+v, sheath %q", g, s.Branches[l1].Sheath.Part)
+	}
+	one := parse(t, "format = 1\n[[termination]]\nid = \"A\"\n[[termination]]\nid = \"Z\"\n[[wire]]\nid = \"1\"\nfrom = \"A:1\"\nto = \"Z:1\"\nspec = \"AS22759/32\"\nsize = \"22\"\n[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"Z\"\nlength_mm = 100\n")
+	for _, g := range calc.Complete(one, entries(t), nil).Snags {
+		if g.Level != calc.Note {
+			t.Errorf("one plain wire shows %+v", g)
+		}
+	}
+}

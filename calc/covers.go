@@ -70,6 +70,11 @@ func (s *Sheet) cover(i int) {
 	sh.PassMM = pass.NominalMM
 	tubes := s.Cat.TubesOf(kind)
 	length := sh.ToMM - sh.FromMM
+	if length <= 0 {
+		s.say(Note, "sheath.place", b.ID, "no length is left for a sheath: boots and sorted zones take it all")
+		sh.Part, sh.Proposed = "", written == ""
+		return
+	}
 	cs := cover.Candidates(coverTubes(tubes), cover.Bundle{OverMM: out.OverMM, OverMaxMM: out.OverMaxMM, TapeMM: out.TapeMM, TapeMinMM: out.TapeMinMM}, pass, length)
 	vs := make([]cover.Verdict, len(cs))
 	for k := range cs {
@@ -90,7 +95,11 @@ func (s *Sheet) cover(i int) {
 	}
 	sh.Proposed = written == ""
 	if use < 0 {
-		s.say(Warn, "sheath.none", b.ID, fmt.Sprintf("no %s tube passes %s mm and grips %s mm: %s; take another kind, build it up with tape, or leave it bare", kind, unit.Fixed(float64(pass.MaxMM), 1), unit.Fixed(float64(out.TapeMinMM), 1), sh.PassAt))
+		level := Warn
+		if len(out.Components) == 1 {
+			level = Note // one wire alone may well run bare
+		}
+		s.say(level, "sheath.none", b.ID, fmt.Sprintf("no %s tube passes %s mm and grips %s mm: %s; take another kind, build it up with tape, or leave it bare", kind, unit.Fixed(float64(pass.MaxMM), 1), unit.Fixed(float64(out.TapeMinMM), 1), sh.PassAt))
 		return
 	}
 	c := sh.Others[use]
@@ -250,6 +259,9 @@ func (s *Sheet) boots(i int) {
 			continue
 		}
 		s.bootShell(t, boot)
+		if out.Sheath.Known && out.Sheath.Verdict.Stops() {
+			continue // what the boot lies on is not settled, and that is said already
+		}
 		d := out.OverMM
 		if out.Sheath.Verdict.Wraps {
 			d = out.Sheath.Verdict.OverMM
