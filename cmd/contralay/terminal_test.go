@@ -106,9 +106,8 @@ func (s *terminal) close() {
 	_ = s.cmd.Process.Kill()
 	_ = s.pty.Close()
 	<-s.gone
-	s.mu.Lock()
-	defer s.mu.Unlock()
-	_ = s.screen.Close()
+	// The emulator is left open: its Close is not made to run beside its Read, and
+	// the reader that takes its answers away ends with the process.
 }
 
 // text is the screen as lines without trailing blanks.
