@@ -24,7 +24,7 @@ type equalRow struct {
 }
 
 // Counts, lifts and diameters of equal wires of diameter 1 at lift_max 0.05, by
-// lay ratio and centre. Source: the handbook's table for this rule, reproduced
+// lay ratio and centre. Derived for this rule, not published; reproduced
 // by two further programs from its text alone; its lifts over a centre of one
 // agree with the exact radii of two helices (TestTouchRadius).
 var equalTable = []struct {

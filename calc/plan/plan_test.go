@@ -22,8 +22,8 @@ func aloud(p Plan) string {
 	return strings.Join(out, " ")
 }
 
-// Worked plans at ratio 12. Source: the handbook's table for this rule, found
-// there by exhaustive search and reproduced by a second program; all figures
+// Worked plans at ratio 12. Derived for this rule, not published: found by
+// exhaustive search and reproduced by a second program; all figures
 // printed to 0.001, so half a unit of that is the tolerance.
 func TestWorkedPlans(t *testing.T) {
 	type row struct {
