@@ -28,19 +28,26 @@ func (m *Model) sheathPage(w int) page {
 	wide := max(16, w-31)
 	p.cols = fmt.Sprintf("  %-*s%6s %6s %5s %5s", wide, "tube "+m.sys.Name(), "slides", "worst", "grips", "over")
 	for _, c := range m.shownTubes(sh) {
-		in := " "
+		// A tube that is only offered and does not fit is no snag of the loom: it is
+		// told in a word. Only the one in use carries a mark.
+		in, mark := " ", ""
 		if c.Tube.ID == sh.Part {
-			in = "="
+			in, mark = "=", levelMark(c.Level)
 		}
 		over := "-"
-		if c.Verdict.Wraps {
+		switch {
+		case c.Verdict.StopSlide:
+			over = "no"
+		case c.Verdict.StopLoose:
+			over = "loose"
+		case c.Verdict.Wraps:
 			over = m.sys.Diameter(c.Verdict.OverMM)
 		}
 		id := c.Tube.ID
 		p.rows = append(p.rows, row{
 			text: fmt.Sprintf("%s %s%6s %6s %5s %5s", in, draw.Fit(c.Tube.ShelfLabel, wide-1, m.cfg.ASCII)+" ", m.sys.Fine(c.Verdict.SlideMM), m.sys.Fine(c.Verdict.WorstSlideMM),
 				unit.Fixed(float64(c.Verdict.GripRatio), 2), over),
-			detail: m.tubeSays(c), mark: levelMark(c.Level),
+			detail: m.tubeSays(c), mark: mark,
 			enter: func(m *Model) { m.takeTube(id) },
 		})
 	}
