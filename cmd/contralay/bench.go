@@ -4,9 +4,11 @@ import (
 	_ "embed"
 	"errors"
 	"fmt"
+	"io/fs"
 	"os"
 	"os/signal"
 	"strings"
+	"sync"
 	"sync/atomic"
 	"syscall"
 
@@ -55,12 +57,14 @@ func benchOn(name string, o options, w world) (int, error) {
 	p := tea.NewProgram(bench.New(cfg), tea.WithAltScreen(), tea.WithInput(w.in), tea.WithOutput(w.out))
 	// A closed window or a dropped line kills the program outright: the work goes
 	// to a file beside the harness first.
+	// However it is cut off, the work is written once.
+	rescue := sync.OnceValues(func() (string, error) { return recoverWork(name, last.Load()) })
 	hup := make(chan os.Signal, 1)
 	signal.Notify(hup, syscall.SIGHUP)
 	defer signal.Stop(hup)
 	go func() {
 		if _, ok := <-hup; ok {
-			_, _ = recoverWork(name, last.Load())
+			_, _ = rescue()
 			p.Kill()
 		}
 	}()
@@ -68,7 +72,7 @@ func benchOn(name string, o options, w world) (int, error) {
 	if m, is := end.(*bench.Model); is && err == nil && m.Left() {
 		return ok, nil // left by choice: what was to be saved is saved
 	}
-	saved, werr := recoverWork(name, last.Load())
+	saved, werr := rescue()
 	switch {
 	case werr != nil:
 		return usage, fmt.Errorf("the bench was stopped and the unsaved work could not be written: %w", werr)
@@ -94,7 +98,8 @@ func openDoc(name string) (file.Document, error) {
 	return file.Load(name)
 }
 
-// recoverWork writes unsaved work beside the harness; "" where there is none.
+// recoverWork writes unsaved work beside the harness, under a name that is free:
+// what an earlier stop left there may still be wanted. "" where there is none.
 func recoverWork(name string, k *kept) (string, error) {
 	if k == nil || !k.dirty {
 		return "", nil
@@ -103,8 +108,17 @@ func recoverWork(name string, k *kept) (string, error) {
 	if to == "" {
 		to = "contralay"
 	}
-	to += ".recovered.toml"
-	return to, file.Save(to, k.doc)
+	for n := 1; ; n++ {
+		free := to + ".recovered.toml"
+		if n > 1 {
+			free = fmt.Sprintf("%s.recovered-%d.toml", to, n)
+		}
+		if _, err := os.Lstat(free); errors.Is(err, fs.ErrNotExist) {
+			return free, file.Save(free, k.doc)
+		} else if err != nil {
+			return "", err
+		}
+	}
 }
 
 func isTerminal(f *os.File) bool {

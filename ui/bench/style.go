@@ -15,6 +15,7 @@ const (
 // paint sets a line in a style; without colour it is the line itself, so no state
 // may hang on it.
 func (m *Model) paint(s style, text string) string {
+	text = m.plain(text) // before the codes: spelling a line out strips them
 	if !m.cfg.Palette.Colour || text == "" {
 		return text
 	}

@@ -59,8 +59,8 @@ func (m *Model) frame() []string {
 		if draw.Width(line) > m.w {
 			out[k] = draw.Cut(m.plain(line), m.w, m.cfg.ASCII)
 		}
-		if m.cfg.ASCII {
-			out[k] = draw.Plain(out[k])
+		if m.cfg.ASCII && !strings.Contains(out[k], "\x1b") {
+			out[k] = draw.Plain(out[k]) // a painted line was spelled out as it was made
 		}
 	}
 	return out
