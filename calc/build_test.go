@@ -359,3 +359,26 @@ func TestNoPlaceForASheath(t *testing.T) {
 		}
 	}
 }
+
+// A drain that ends in a cavity takes it: no spare is offered there, and the four
+// states still add up.
+func TestDrainTakesItsCavity(t *testing.T) {
+	h := load(t, "example.toml")
+	before := calc.Build(h, entries(t), nil)
+	g := *h
+	g.Units = slices.Clone(h.Units)
+	g.Units[0].DrainFrom = model.Some("P1:L")
+	s := calc.Build(&g, entries(t), nil)
+	p := s.X.Termination["P1"]
+	a, b := before.Terms[p], s.Terms[p]
+	if b.Used != a.Used+1 || b.Blank != a.Blank-1 || slices.Contains(b.Free, "L") || b.Used+b.Spare+b.Reserved+b.Blank != len(b.Cavities) || b.Contacts != a.Contacts || b.SealPlugs != a.SealPlugs-1 {
+		t.Errorf("before %+v\nafter %+v", a, b)
+	}
+	for drain, rule := range map[string]string{"P1:A": "cavity.twice", "P1:I": "cavity.none"} {
+		g.Units = slices.Clone(h.Units)
+		g.Units[0].DrainFrom = model.Some(drain)
+		if got, ok := has(calc.Build(&g, entries(t), nil), rule, ""); !ok || got.Level != calc.Stop {
+			t.Errorf("a drain in %s: want a stop %s, got %+v", drain, rule, got)
+		}
+	}
+}

@@ -39,8 +39,37 @@ func (s *Sheet) fillCavities() {
 			out.State[e.Cavity] = c
 		}
 	}
+	s.placeDrains()
 	for i := range s.Terms {
 		s.countTerm(i)
+	}
+}
+
+// placeDrains takes the cavities that a shield's drain ends in; a drain to a
+// splice, to the shell, or cut takes none.
+func (s *Sheet) placeDrains() {
+	for i := range s.H.Units {
+		u := &s.H.Units[i]
+		for _, text := range []string{u.DrainFrom.V, u.DrainTo.V} {
+			e, ok := model.ParseEnd(text)
+			t, known := s.X.Termination[e.Termination]
+			if !ok || e.Splice != "" || !known {
+				continue
+			}
+			out := &s.Terms[t]
+			c, there := out.State[e.Cavity]
+			switch {
+			case !there && s.hasCavities(t):
+				s.say(Stop, "cavity.none", u.ID, fmt.Sprintf("%s has no cavity %q for its drain", e.Termination, e.Cavity))
+				continue
+			case !there:
+				out.Cavities = append(out.Cavities, e.Cavity)
+			case out.Sealed && (len(c.Wires) > 0 || c.Drain != ""):
+				s.say(Stop, "cavity.twice", e.Termination+":"+e.Cavity, fmt.Sprintf("takes the drain of %s beside another wire; a sealed cavity takes one", u.ID))
+			}
+			c.Drain = u.ID
+			out.State[e.Cavity] = c
+		}
 	}
 }
 
@@ -92,6 +121,8 @@ func (s *Sheet) countTerm(i int) {
 		c := out.State[name]
 		reserved := slices.Contains(t.Reserved, name)
 		switch {
+		case c.Drain != "":
+			out.Used++
 		case len(c.Wires) == 0 && reserved:
 			out.Reserved++
 		case len(c.Wires) == 0:
@@ -101,6 +132,9 @@ func (s *Sheet) countTerm(i int) {
 			out.Spare++
 		default:
 			out.Used++
+		}
+		if c.Drain != "" && len(c.Wires) == 0 {
+			out.Contacts++
 		}
 		if len(c.Wires) > 0 {
 			out.Contacts++

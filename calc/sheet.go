@@ -182,6 +182,7 @@ type Term struct {
 // Cavity is one cavity of a termination.
 type Cavity struct {
 	Wires []string
+	Drain string // unit whose drain ends here; "" none
 	Size  string // contact size; "" not known
 }
 
