@@ -217,7 +217,12 @@ size = "22"
 		{"one end", wire("3", "A:C", "", "22") + branch, "wire.path", "3"},
 		{"no path", wire("3", "A:C", "Y:1", "22") + branch, "wire.path", "3"},
 		{"a wire in no layer", branch + "[[branch.layer]]\nof = [\"1\"]\n", "layer.missing", "T"},
-		{"a member that is not on the path", wire("3", "", "", "22") + branch + "[[branch.layer]]\nof = [\"1\", \"2\", \"3\"]\n", "layer.stray", "T"},
+		{"a member that is not on the path", wire("3", "A:C", "Y:1", "22") + branch + "[[branch.layer]]\nof = [\"1\", \"2\", \"3\"]\n[[branch]]\nid = \"V\"\nfrom = \"A\"\nto = \"Y\"\nlength_mm = 200\n", "layer.stray", "T"},
+		{"a unit's wire laid for itself", branch + "[[branch.layer]]\nof = [\"1\", \"2\"]\n[[unit]]\nid = \"U\"\nwires = [\"1\", \"2\"]\n", "layer.unit", "T"},
+		{"a unit without wires", branch + "[[unit]]\nid = \"U\"\nwires = []\n", "unit.build", "U"},
+		{"an empty layer", branch + "[[branch.layer]]\nof = [\"1\", \"2\"]\n[[branch.layer]]\nof = []\n", "layer.empty", "T"},
+		{"fuel", branch + "environment = [\"fuel\"]\n", "fuel", "T"},
+		{"hotter than the wire is rated", branch + "ambient_c = 160\n", "hot.wire", "T"},
 		{"a size no catalogue has", wire("3", "A:C", "Z:3", "23") + branch, "wire.size", "3"},
 		{"a conductor too thick for the barrel", wire("3", "A:C", "Z:3", "16") + branch, "cavity.barrel", "A:C"},
 		{"a sheath no catalogue has", branch + "[[branch.cover]]\nwhat = \"sheath\"\npart = \"tube\"\n", "sheath.part", "T"},
@@ -380,5 +385,81 @@ func TestDrainTakesItsCavity(t *testing.T) {
 		if got, ok := has(calc.Build(&g, entries(t), nil), rule, ""); !ok || got.Level != calc.Stop {
 			t.Errorf("a drain in %s: want a stop %s, got %+v", drain, rule, got)
 		}
+	}
+}
+
+// A return without amps of its own carries what comes through the wire: 22 AWG tin,
+// 16.20 Ω/1000 ft (AC 43.13-1B table 11-9), 10 A there and back at 40 °C. Two wires
+// that name each other are one circuit and warn once.
+func TestDropWithReturn(t *testing.T) {
+	for _, c := range []struct {
+		name, there, back string
+		warns             int
+	}{{"its current unsaid", "return = \"2\"\n", "", 1}, {"naming each other", "return = \"2\"\n", "amps = 10\nreturn = \"1\"\n", 1}, {"naming itself", "return = \"1\"\n", "amps = 0\n", 1}} {
+		t.Run(c.name, func(t *testing.T) {
+			s := calc.Complete(parse(t, `format = 1
+[[termination]]
+id = "A"
+[[termination]]
+id = "Z"
+[[wire]]
+id = "1"
+from = "A:1"
+to = "Z:1"
+spec = "AS22759/32"
+size = "22"
+amps = 10
+`+c.there+`[[wire]]
+id = "2"
+from = "A:2"
+to = "Z:2"
+spec = "AS22759/32"
+size = "22"
+`+c.back+`[[branch]]
+id = "T"
+from = "A"
+to = "Z"
+length_mm = 1500
+`), entries(t), nil)
+			one := float64(s.Wires[0].Finished) / 1e6 * 16.20 / 0.3048 * (234.5 + 40) / 254.5 * 10
+			want := 2 * one
+			if c.name == "naming itself" {
+				want = one
+			}
+			near(t, "circuit", float64(s.Wires[0].Circuit), want, 2e-4)
+			n := 0
+			for _, g := range s.Snags {
+				if g.Rule == "wire.drop" {
+					n++
+				}
+			}
+			if n != c.warns {
+				t.Errorf("%d warnings of drop, want %d", n, c.warns)
+			}
+		})
+	}
+}
+
+// Mass is not known where a wire is in no catalogue, and is then null, never 0.
+func TestUnknownMassIsNull(t *testing.T) {
+	h := load(t, "example.toml")
+	g := h.EditWire(0, func(w *model.Wire) { w.Spec = "own" })
+	g = g.SetReel("own", "22", 1.2)
+	s := calc.Complete(g, entries(t), nil)
+	if _, ok := has(s, "wire.spec", "101"); !ok || s.Branches[0].GramKnown || s.Totals.GramKnown {
+		t.Errorf("want wire.spec and no mass, got %+v", s.Snags)
+	}
+	if text := figures(t, s); !strings.Contains(text, "\"mass_g\": null") {
+		t.Error("the figures show a mass")
+	}
+}
+
+// What leaves first lies outermost whichever way round the branch is written.
+func TestLeaversWhicheverWay(t *testing.T) {
+	h := load(t, "example.toml")
+	turned := h.EditBranch(0, func(b *model.Branch) { b.From, b.To = b.To, b.From })
+	a, b := calc.Complete(h, entries(t), nil), calc.Complete(turned, entries(t), nil)
+	if a.Branches[0].Buried != b.Branches[0].Buried {
+		t.Errorf("buried %d, and %d with the branch turned round", a.Branches[0].Buried, b.Branches[0].Buried)
 	}
 }

@@ -114,8 +114,8 @@ func (s *Sheet) layable(i int, layers []model.Layer) bool {
 		case len(l.Of) == 0 && l.Fillers.V > 0 && l.FillerMM.V <= 0:
 			s.say(Stop, "layer.filler", id, capital(model.LayerName(k))+" is all filler: give its filler_mm")
 			return false
-		case k == 0 && len(l.Of) == 0 && l.Fillers.V == 0:
-			s.say(Stop, "layer.empty", id, "the centre holds nothing: move something into it")
+		case len(l.Of) == 0 && l.Fillers.V == 0:
+			s.say(Stop, "layer.empty", id, model.LayerName(k)+" holds nothing: move something into it, or take it out of the file")
 			return false
 		}
 	}

@@ -73,8 +73,11 @@ func (s *Sheet) placeDrains() {
 	}
 }
 
+// hasCavities reports whether the cavities of a termination are known before its
+// wires are: its own list, or an insert that the catalogue has.
 func (s *Sheet) hasCavities(t int) bool {
-	return len(s.H.Terminations[t].Cavities) > 0 || s.H.Terminations[t].Insert.V != ""
+	_, known := s.Cat.Insert(s.H.Terminations[t].Insert.V)
+	return known || len(s.H.Terminations[t].Cavities) > 0
 }
 
 func (s *Sheet) openTerm(i int) {
@@ -177,7 +180,7 @@ func (s *Sheet) testBarrel(t *model.Termination, out *Term, name string, c Cavit
 	}
 	if known && area > 0 {
 		if most, ok := s.strandedArea(entry.LargestAWG); ok && area > float64(most)*areaSlack {
-			s.say(atMost(entry.AWGStanding, Stop), "cavity.barrel", where, fmt.Sprintf("%s is too thick for a size %s contact: %s AWG at most", s.whichWires(c.Wires), c.Size, entry.LargestAWG))
+			s.say(atMost(entry.AWGStanding, Stop), "cavity.barrel", where, fmt.Sprintf("%s for a size %s contact: %s AWG at most", s.tooThick(c.Wires), c.Size, entry.LargestAWG))
 		}
 		if least, ok := s.strandedArea(entry.SmallestAWG); ok && area*areaSlack < float64(least) {
 			s.say(atMost(weaker(entry.SmallestStanding), Stop), "cavity.barrel", where, fmt.Sprintf("%s is too thin for a size %s contact: %s AWG at least; check the part's sheet", s.whichWires(c.Wires), c.Size, entry.SmallestAWG))
@@ -196,6 +199,13 @@ func (s *Sheet) testBarrel(t *model.Termination, out *Term, name string, c Cavit
 			s.say(atMost(weaker(entry.SealStanding), Stop), "cavity.seal", where, fmt.Sprintf("wire %s of %s mm is outside the seal of a size %s cavity, %s to %s mm; check the part's sheet", c.Wires[0], unit.Fixed(float64(mm.Nominal), 2), c.Size, unit.Fixed(float64(entry.SealMinMM), 2), unit.Fixed(float64(entry.SealMaxMM), 2)))
 		}
 	}
+}
+
+func (s *Sheet) tooThick(ids []string) string {
+	if len(ids) > 1 {
+		return s.whichWires(ids) + " are together too thick"
+	}
+	return s.whichWires(ids) + " is too thick"
 }
 
 // areaSlack lets a conductor through that differs from the nominal area of its

@@ -21,9 +21,11 @@ const (
 // coverBranches judges or proposes the sheath of every branch.
 func (s *Sheet) coverBranches() {
 	for i := range s.H.Branches {
+		s.fuel(i)
 		if s.Branches[i].OverMM > 0 {
 			s.cover(i)
 		}
+		s.hot(i)
 		s.boots(i)
 	}
 }
@@ -99,12 +101,53 @@ func (s *Sheet) cover(i int) {
 		if len(out.Components) == 1 {
 			level = Note // one wire alone may well run bare
 		}
-		s.say(level, "sheath.none", b.ID, fmt.Sprintf("no %s tube passes %s mm and grips %s mm: %s; take another kind, build it up with tape, or leave it bare", kind, unit.Fixed(float64(pass.MaxMM), 1), unit.Fixed(float64(out.TapeMinMM), 1), sh.PassAt))
+		s.say(level, "sheath.none", b.ID, fmt.Sprintf("no %s tube goes over %s mm (%s) and still grips %s mm by tape: take another kind, build it up, or leave it bare", kind, unit.Fixed(float64(pass.MaxMM), 1), sh.PassAt, unit.Fixed(float64(out.TapeMinMM), 1)))
 		return
 	}
 	c := sh.Others[use]
 	sh.Part, sh.Tube, sh.Known, sh.Verdict, sh.CutMM, sh.Gram = c.Tube.ID, c.Tube, true, c.Verdict, c.CutMM, c.Gram
 	s.saySheath(i)
+}
+
+// fuel says what this sheet does not rate.
+func (s *Sheet) fuel(i int) {
+	if slices.Contains(s.H.Branches[i].Environment, "fuel") {
+		s.say(Stop, "fuel", s.H.Branches[i].ID, "fuel wets it: outside what this sheet rates; leave it to those who are licensed for it")
+	}
+}
+
+// hot tests wire and sheath against the air they lie in, currents aside: what is
+// over its rating before any current flows is a stop, a warning where the rating
+// is only from memory.
+func (s *Sheet) hot(i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	seen := map[string]bool{}
+	for _, k := range s.wiresOf(i) {
+		e := s.Wires[k].Entry
+		if e.RatedC <= 0 || out.Ambient <= e.RatedC || seen[e.Spec] {
+			continue
+		}
+		seen[e.Spec] = true
+		st := e.RatedStanding
+		if st == "" {
+			st = e.Standing
+		}
+		s.say(atMost(st, Stop), "hot.wire", b.ID, fmt.Sprintf("is %s degrees C around and %s is rated %s", unit.Fixed(float64(out.Ambient), 0), e.Spec, unit.Fixed(float64(e.RatedC), 0)))
+	}
+	if t := out.Sheath.Tube; out.Sheath.Known && out.Ambient > t.ServiceMaxC {
+		s.say(atMost(t.Standing, Stop), "hot.sheath", b.ID, fmt.Sprintf("is %s degrees C around and %s is for %s at most", unit.Fixed(float64(out.Ambient), 0), t.Kind, unit.Fixed(float64(t.ServiceMaxC), 0)))
+	}
+}
+
+// wiresOf is the wires through a branch, those of units too.
+func (s *Sheet) wiresOf(i int) []int {
+	var out []int
+	for k := range s.Wires {
+		if slices.Contains(s.Wires[k].Path, i) {
+			out = append(out, k)
+		}
+	}
+	return out
 }
 
 func coverTubes(in []catalogue.Tube) []cover.Tube {
@@ -217,7 +260,7 @@ func (s *Sheet) saySheath(i int) {
 		return
 	}
 	s.advise(i, v.Stretch, "sheath.stretch",
-		fmt.Sprintf("%s is filled to %s %% of its bore; 80 is enough", sh.Part, unit.Fixed(100*float64(v.StretchRatio), 0)),
+		fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", sh.Part, unit.Fixed(100*float64(v.StretchRatio), 1)),
 		fmt.Sprintf("%s is filled past 80 %% of its bore where every wire is at its largest", sh.Part))
 	s.advise(i, v.Grips, "sheath.grip",
 		fmt.Sprintf("%s grips little: the bundle is %s times its recovered bore by tape; 1.10 is wanted", sh.Part, unit.Fixed(float64(v.GripRatio), 2)),

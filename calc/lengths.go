@@ -16,19 +16,31 @@ func (s *Sheet) cutWires() {
 			s.cutWire(i)
 		}
 	}
+	isReturn := map[string]bool{}
+	for i := range s.H.Wires {
+		if w := &s.H.Wires[i]; w.Return.V != w.ID {
+			isReturn[w.Return.V] = true
+		}
+	}
 	for i := range s.H.Wires {
 		w, out := &s.H.Wires[i], &s.Wires[i]
 		out.Circuit = out.Drop
-		if k, ok := s.X.Wire[w.Return.V]; ok && s.Wires[k].DropKnown {
+		k, has := s.X.Wire[w.Return.V]
+		if has = has && k != i; has {
 			back := s.Wires[k].Drop
 			if !s.H.Wires[k].Amps.Set {
-				back = s.dropAt(k, w.Amps.V)
+				back = s.dropAt(k, w.Amps.V) // it carries what comes through this wire
 			}
 			out.Circuit += back
 		}
+		// A return is tested with the wires it serves, and of two that name each
+		// other the first speaks.
+		if isReturn[w.ID] && (!has || k < i) {
+			continue
+		}
 		if out.DropKnown && out.Circuit > s.Limits.DropMaxV {
 			what := "this wire alone"
-			if w.Return.V != "" {
+			if has {
 				what = "with its return"
 			}
 			s.say(Warn, "wire.drop", w.ID, fmt.Sprintf("drops %s V at %s A %s; the shop allows %s V",

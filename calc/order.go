@@ -40,9 +40,24 @@ func (s *Sheet) ranks(i int) ranks {
 			way += fmt.Sprintf("%05d.", b+1)
 		}
 		r.way[id] = way + s.endOrder(end)
-		r.depth[id] = len(beyond)
+		r.depth[id] = s.depth(i, len(beyond), len(path)-1-len(beyond))
 	}
 	return r
+}
+
+// depth is how many branches a component still runs through where branch i parts:
+// beyond its to end, or where that is a termination and the other a breakout,
+// beyond its from end; between two breakouts the larger.
+func (s *Sheet) depth(i, beyondTo, beyondFrom int) int {
+	_, to := s.X.Breakout[s.H.Branches[i].To]
+	_, from := s.X.Breakout[s.H.Branches[i].From]
+	switch {
+	case from && to:
+		return max(beyondTo, beyondFrom)
+	case from:
+		return beyondFrom
+	}
+	return beyondTo
 }
 
 // beyond is the part of a path past the to end of branch i, walking away from
@@ -123,8 +138,7 @@ func (s *Sheet) layCentre(l *Layer, ml model.Layer, bed, bedLo, bedHi *lay.Bed) 
 	ids := slices.Clone(ml.Of)
 	l.FillerMM = s.fillerMM(ml, ids)
 	extra := ml.Fillers.V
-	rod := len(ids) == 5 && extra == 1
-	if rod {
+	if extra == 1 && s.isRod(ml) {
 		extra = 0 // the rod in the middle of five, not a sixth component
 	}
 	nom, lo, hi := s.diameters(ids, extra, l.FillerMM)
@@ -144,6 +158,22 @@ func (s *Sheet) layCentre(l *Layer, ml model.Layer, bed, bedLo, bedHi *lay.Bed) 
 	b := ml.BindMM.V
 	*bed = lay.Bed{Crown: l.OverMM, Tape: l.TapeMM}
 	*bedLo, *bedHi = lay.Bed{Crown: small.Over + b, Tape: small.Tape + b}, lay.Bed{Crown: large.Over + b, Tape: large.Tape + b}
+}
+
+// isRod reports whether a centre's one filler is the rod in the middle of five
+// equal ones, rather than a sixth component.
+func (s *Sheet) isRod(ml model.Layer) bool {
+	if len(ml.Of) != 5 {
+		return false
+	}
+	d := s.dia(ml.Of[0]).Nominal
+	for _, id := range ml.Of {
+		if s.dia(id).Nominal != d {
+			return false
+		}
+	}
+	const off = 0.05 // mm: a rod is bought to a tenth
+	return !ml.FillerMM.Set || abs(float64(ml.FillerMM.V-d*unit.Millimetre(lay.RodOfFive))) <= off
 }
 
 // fillerMM is the filler's diameter: as given, else the layer's smallest size.
@@ -380,6 +410,9 @@ func (s *Sheet) NextAfter(i int, id string) string {
 	}
 	k := c.At
 	if c.Unit {
+		if len(s.H.Units[c.At].Wires) == 0 {
+			return ""
+		}
 		k = s.X.Wire[s.H.Units[c.At].Wires[0]]
 	}
 	beyond, end := s.beyond(i, s.Wires[k].Path, &s.H.Wires[k])

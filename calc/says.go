@@ -24,7 +24,19 @@ func (s *Sheet) sayMissing(i int) {
 	if miss := without(out.Components, laid); len(miss) > 0 {
 		s.say(Stop, "layer.missing", b.ID, fmt.Sprintf("%s in no layer", isAre(miss)))
 	}
-	if stray := without(laid, out.Components); len(stray) > 0 {
+	stray := without(laid, out.Components)
+	stray = slices.DeleteFunc(stray, func(id string) bool {
+		k, ok := s.X.Wire[id]
+		if !ok {
+			return false
+		}
+		if u, in := s.X.UnitOf[id]; in {
+			s.say(Stop, "layer.unit", b.ID, fmt.Sprintf("%s belongs to unit %s: lay that", id, s.H.Units[u].ID))
+			return true
+		}
+		return !s.Wires[k].HasPath // said already
+	})
+	if len(stray) > 0 {
 		s.say(Stop, "layer.stray", b.ID, fmt.Sprintf("%s laid here and %s not run through it", isAre(stray), doDoes(stray)))
 	}
 }
@@ -71,6 +83,7 @@ func (s *Sheet) sayRelaxed(i int, o Option) {
 // sayLayers tells what is tight, open or without a tracer.
 func (s *Sheet) sayLayers(i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
+	s.sayMake(i)
 	if out.Make != "laid" {
 		return
 	}
@@ -101,7 +114,32 @@ func (s *Sheet) sayLayers(i int) {
 		}
 	}
 	if out.Buried > 0 {
-		s.say(Note, "layer.buried", b.ID, fmt.Sprintf("under what runs on at %s lie components that leave earlier: %d", b.To, out.Buried))
+		s.say(Note, "layer.buried", b.ID, fmt.Sprintf("%d of its components leave early and lie under others that run on", out.Buried))
+	}
+}
+
+// sayMake tells what the file asks of a branch and does not get: a kind of make
+// that its layers rule out, filler where there is no layer to keep round, a centre
+// that is none.
+func (s *Sheet) sayMake(i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	if b.Make.Set && b.Make.V != out.Make {
+		s.say(Note, "branch.make", b.ID, fmt.Sprintf("has layers, so it is laid and not %s", b.Make.V))
+	}
+	if out.Make != "laid" {
+		if n := b.Layers; len(n) > 0 && n[0].Fillers.V > 0 {
+			s.say(Note, "branch.filler", b.ID, fmt.Sprintf("is %s, which takes no filler: %d are left out", out.Make, n[0].Fillers.V))
+		}
+		return
+	}
+	var d []unit.Millimetre
+	for _, m := range out.Layers[0].Members {
+		if m.Kind != OfFiller || m.X != 0 || m.Y != 0 {
+			d = append(d, m.D)
+		}
+	}
+	if len(d) > 0 && !lay.CanBeCentre(d) {
+		s.say(Warn, "layer.centre", b.ID, fmt.Sprintf("%d in the centre do not lie round: one, two to five equal, or two or three unequal do", len(d)))
 	}
 }
 
@@ -142,18 +180,23 @@ func (s *Sheet) bend(i int) {
 
 // weigh adds up wire, units and fillers of each branch, and the whole.
 func (s *Sheet) weigh() {
+	s.Totals.GramKnown = true
 	for i := range s.Branches {
 		out := &s.Branches[i]
 		whole := s.H.Branches[i].LengthMM
+		out.GramKnown = len(out.Layers) > 0
 		total := 0.0
 		for _, l := range out.Layers {
 			for _, m := range l.Members {
 				long := float64(out.LaidMM)*float64(m.Loss) + float64(whole-out.LaidMM)
-				total += float64(s.gramPerM(m, l)) * long / 1000
+				g := s.gramPerM(m, l)
+				out.GramKnown = out.GramKnown && g > 0
+				total += float64(g) * long / 1000
 			}
 			s.Totals.Fillers += l.Fillers
 		}
 		out.Gram = unit.Gram(total)
+		s.Totals.GramKnown = s.Totals.GramKnown && (out.GramKnown || len(out.Components) == 0)
 		s.Totals.Gram += out.Gram
 	}
 	s.Totals.Wires, s.Totals.Units = len(s.H.Wires), len(s.H.Units)

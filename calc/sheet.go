@@ -119,6 +119,7 @@ type Branch struct {
 	TapeMM     unit.Millimetre
 	TapeMinMM  unit.Millimetre
 	Gram       unit.Gram
+	GramKnown  bool // false where a member's mass is not known
 	LaidMM     unit.Millimetre
 	Standing   catalogue.Standing
 	Buried     int // early leavers with a later one further out
@@ -191,6 +192,7 @@ type Totals struct {
 	Wires, Units, Spares, Fillers int
 	WireMM                        unit.Millimetre // Σ cut lengths
 	Gram                          unit.Gram       // Σ of the branches
+	GramKnown                     bool            // every branch's is
 }
 
 // Option is one lay-up of a branch with its components named.

@@ -21,6 +21,9 @@ func (s *Sheet) sizeWires() {
 	if s.H.Head.SupplyV.V > MaxVolts {
 		s.say(Stop, "supply", "harness", fmt.Sprintf("supply is %s V; above %s V DC is outside what this sheet rates", unit.Fixed(float64(s.H.Head.SupplyV.V), 0), unit.Fixed(float64(MaxVolts), 0)))
 	}
+	if s.Limits.LayRatio <= 0 {
+		s.say(Stop, "lay.ratio", "rules", "lay_ratio must be more than 0; 8 to 16 is usual")
+	}
 	s.Wires = make([]Wire, len(s.H.Wires))
 	for i := range s.H.Wires {
 		w, out := &s.H.Wires[i], &s.Wires[i]
@@ -35,6 +38,9 @@ func (s *Sheet) sizeWires() {
 		}
 		if r, ok := s.reel(w.Spec, w.Size); ok {
 			out.Dia = Dia{r.OverMM, r.OverMM, r.OverMM, catalogue.Origin{Source: "measured on this job", Standing: catalogue.House}}
+		}
+		if out.Dia.Known() && !out.Known {
+			s.say(Warn, "wire.spec", w.ID, fmt.Sprintf("%s size %s is in no catalogue, so its mass and drop are not known", w.Spec, w.Size))
 		}
 		if !out.Dia.Known() {
 			s.say(Stop, "wire.size", w.ID, fmt.Sprintf("%s size %s is in no catalogue: give it in the shop's catalogue, or measure the reel", w.Spec, w.Size))
@@ -64,6 +70,10 @@ func (s *Sheet) sizeUnits() {
 	for i := range s.H.Units {
 		u, out := &s.H.Units[i], &s.Units[i]
 		out.Loss = 1
+		if len(u.Wires) == 0 {
+			s.say(Stop, "unit.build", u.ID, "has no wires: name those it is made of")
+			continue
+		}
 		var nom, lo, hi []unit.Millimetre
 		standing := catalogue.Memory // braid and jacket, and the 2·D forms, are from memory
 		for _, id := range u.Wires {

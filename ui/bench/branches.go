@@ -47,7 +47,7 @@ func (m *Model) wholeText() string {
 	if m.waiting() {
 		return t + "   lay-ups are being worked out"
 	}
-	return t + fmt.Sprintf("   wire %s m   mass %s g", unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1), unit.Fixed(float64(m.sheet.Totals.Gram), 0))
+	return t + fmt.Sprintf("   wire %s m   mass %s", unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1), grams(m.sheet.Totals.Gram, m.sheet.Totals.GramKnown))
 }
 
 // waiting reports whether some branch still waits for its lay-up.

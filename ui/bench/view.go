@@ -248,7 +248,7 @@ func (m *Model) figures(l layout) string {
 		wire += m.sheet.Wires[i].Cut
 	}
 	more := []string{
-		"mass " + unit.Fixed(float64(b.Gram), 0) + " g",
+		"mass " + grams(b.Gram, b.GramKnown),
 		"bend " + m.sys.Length(b.Bend.MinMM) + " " + m.sys.Name(),
 	}
 	if b.Sheath.Verdict.Wraps {
@@ -258,7 +258,7 @@ func (m *Model) figures(l layout) string {
 		more = append(more, "~ from memory")
 	}
 	if !m.waiting() { // a sum that lacks a branch would mislead
-		more = append(more, "whole loom "+unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1)+" m, "+unit.Fixed(float64(m.sheet.Totals.Gram), 0)+" g")
+		more = append(more, "whole loom "+unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1)+" m, "+grams(m.sheet.Totals.Gram, m.sheet.Totals.GramKnown))
 	}
 	for _, s := range more {
 		if draw.Width(t)+3+draw.Width(s) <= l.w {
@@ -266,6 +266,14 @@ func (m *Model) figures(l layout) string {
 		}
 	}
 	return m.paint(styleRail, t)
+}
+
+// grams is a mass, or a dash where part of it is not known.
+func grams(g unit.Gram, known bool) string {
+	if !known {
+		return "-"
+	}
+	return unit.Fixed(float64(g), 0) + " g"
 }
 
 // snagLine is the worst snag, once; a sound loom leaves it empty.

@@ -15,8 +15,11 @@ func Figures(s *calc.Sheet) ([]byte, error) {
 	out := figures{
 		Harness: figHarness{h.Head.Name.V, h.Head.Number.V, h.Head.Revision.V},
 		Totals: figTotals{s.Totals.Wires, s.Totals.Units, s.Totals.Spares, s.Totals.Fillers,
-			round(float64(s.Totals.WireMM)/1000, 4), round(float64(s.Totals.Gram), 3)},
+			round(float64(s.Totals.WireMM)/1000, 4), nil},
 		Branches: []figBranch{}, Wires: []figWire{}, Terminations: []figTerm{}, Snags: []figSnag{},
+	}
+	if s.Totals.GramKnown {
+		out.Totals.MassG = some(round(float64(s.Totals.Gram), 3))
 	}
 	for i := range s.Branches {
 		out.Branches = append(out.Branches, branch(s, i))
@@ -57,12 +60,12 @@ type figHarness struct {
 }
 
 type figTotals struct {
-	Wires   int     `json:"wires"`
-	Units   int     `json:"units"`
-	Spares  int     `json:"spares"`
-	Fillers int     `json:"fillers"`
-	WireM   float64 `json:"wire_m"`
-	MassG   float64 `json:"mass_g"`
+	Wires   int      `json:"wires"`
+	Units   int      `json:"units"`
+	Spares  int      `json:"spares"`
+	Fillers int      `json:"fillers"`
+	WireM   float64  `json:"wire_m"`
+	MassG   *float64 `json:"mass_g"`
 }
 
 type figBranch struct {
@@ -153,7 +156,9 @@ func branch(s *calc.Sheet, i int) figBranch {
 		return f
 	}
 	f.OverMM, f.OverMin, f.OverMax, f.TapeMM = mm(b.OverMM), mm(b.OverMinMM), mm(b.OverMaxMM), mm(b.TapeMM)
-	f.MassG = some(round(float64(b.Gram), 3))
+	if b.GramKnown {
+		f.MassG = some(round(float64(b.Gram), 3))
+	}
 	for k := range b.Layers {
 		f.Layers = append(f.Layers, layer(b, k))
 	}
