@@ -21,22 +21,10 @@ func (s *Sheet) fillCavities() {
 	for i := range s.H.Wires {
 		w := &s.H.Wires[i]
 		for _, text := range []string{w.From.V, w.To.V} {
-			e, ok := model.ParseEnd(text)
-			t, known := s.X.Termination[e.Termination]
-			if !ok || e.Splice != "" || !known {
-				continue
+			if t, c, e, ok := s.cavity(text, w.ID); ok {
+				c.Wires = append(c.Wires, w.ID)
+				t.State[e.Cavity] = c
 			}
-			out := &s.Terms[t]
-			c, there := out.State[e.Cavity]
-			if !there {
-				if s.hasCavities(t) {
-					s.say(Stop, "cavity.none", w.ID, fmt.Sprintf("%s has no cavity %q", e.Termination, e.Cavity))
-					continue
-				}
-				out.Cavities = append(out.Cavities, e.Cavity)
-			}
-			c.Wires = append(c.Wires, w.ID)
-			out.State[e.Cavity] = c
 		}
 	}
 	s.placeDrains()
@@ -51,26 +39,39 @@ func (s *Sheet) placeDrains() {
 	for i := range s.H.Units {
 		u := &s.H.Units[i]
 		for _, text := range []string{u.DrainFrom.V, u.DrainTo.V} {
-			e, ok := model.ParseEnd(text)
-			t, known := s.X.Termination[e.Termination]
-			if !ok || e.Splice != "" || !known {
+			t, c, e, ok := s.cavity(text, u.ID)
+			if !ok {
 				continue
 			}
-			out := &s.Terms[t]
-			c, there := out.State[e.Cavity]
-			switch {
-			case !there && s.hasCavities(t):
-				s.say(Stop, "cavity.none", u.ID, fmt.Sprintf("%s has no cavity %q for its drain", e.Termination, e.Cavity))
-				continue
-			case !there:
-				out.Cavities = append(out.Cavities, e.Cavity)
-			case out.Sealed && (len(c.Wires) > 0 || c.Drain != ""):
-				s.say(Stop, "cavity.twice", e.Termination+":"+e.Cavity, fmt.Sprintf("takes the drain of %s beside another wire; a sealed cavity takes one", u.ID))
+			if t.Sealed && (len(c.Wires) > 0 || c.Drain != "") {
+				s.say(Stop, "cavity.twice", text, fmt.Sprintf("takes the drain of %s beside another wire; a sealed cavity takes one", u.ID))
 			}
 			c.Drain = u.ID
-			out.State[e.Cavity] = c
+			t.State[e.Cavity] = c
 		}
 	}
+}
+
+// cavity finds the cavity that an end of something stands in. A termination whose
+// cavities are not known has whichever are used; one whose cavities are known and
+// lacks this one is a stop. ok is false where there is no cavity to stand in.
+func (s *Sheet) cavity(text, who string) (t *Term, c Cavity, e model.End, ok bool) {
+	e, ok = model.ParseEnd(text)
+	k, known := s.X.Termination[e.Termination]
+	if !ok || e.Splice != "" || !known {
+		return nil, c, e, false
+	}
+	t = &s.Terms[k]
+	c, there := t.State[e.Cavity]
+	if there {
+		return t, c, e, true
+	}
+	if s.hasCavities(k) {
+		s.say(Stop, "cavity.none", who, fmt.Sprintf("%s has no cavity %q", e.Termination, e.Cavity))
+		return nil, c, e, false
+	}
+	t.Cavities = append(t.Cavities, e.Cavity)
+	return t, c, e, true
 }
 
 // hasCavities reports whether the cavities of a termination are known before its

@@ -2,7 +2,6 @@ package calc
 
 import (
 	"fmt"
-	"math"
 
 	"contralay/calc/wire"
 	"contralay/model"
@@ -111,23 +110,4 @@ func unitCount(build string) int {
 		return 4
 	}
 	return 0
-}
-
-// unitGramPerM is the mass of a unit: its wires with their lay loss, and where it
-// is shielded the ring of braid and jacket.
-func (s *Sheet) unitGramPerM(i int) unit.GramPerMetre {
-	// Braid and jacket together, half metal by volume at best. From memory, not
-	// verified; it weighs some 3 g/m on a small pair.
-	const braidAndJacket = 2.5
-	total := 0.0
-	for _, id := range s.H.Units[i].Wires {
-		if k, ok := s.X.Wire[id]; ok {
-			total += float64(s.Wires[k].GramPerM) * float64(s.Units[i].Loss)
-		}
-	}
-	if s.H.Units[i].Shield.V && s.Units[i].BareMM > 0 {
-		o, b := float64(s.Units[i].Dia.Nominal), float64(s.Units[i].BareMM)
-		total += braidAndJacket * math.Pi / 4 * math.Max(0, o*o-b*b)
-	}
-	return unit.GramPerMetre(total)
 }

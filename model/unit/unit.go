@@ -33,8 +33,8 @@ func Finite(v float64) bool { return !math.IsNaN(v) && !math.IsInf(v, 0) }
 
 // RoundHalfUp rounds v to a multiple of step, halves upward; v ≥ 0.
 //
-// A relative 1e-9 is added first, so that a decimal half that binary floating
-// point stores a hair low (2.675) still goes up.
+// A billionth of a step is added first, so that a decimal half that binary
+// floating point stores a hair low (2.675) still goes up.
 func RoundHalfUp(v, step float64) float64 {
 	return math.Floor(v/step+0.5+1e-9) * step
 }

@@ -25,8 +25,11 @@ func (m *Model) sheathPage(w int) page {
 	var p page
 	sh := &b.Sheath
 	p.lines = []string{fmt.Sprintf("over %s, tape %s %s, to pass %s %s", m.sys.Fine(b.OverMM), m.sys.Fine(b.TapeMM), m.sys.Name(), m.sys.Fine(sh.PassMM), m.sys.Name())}
-	wide := max(16, w-31)
-	p.cols = fmt.Sprintf("  %-*s%6s %6s %5s %5s", wide, "tube "+m.sys.Name(), "slides", "worst", "grips", "over")
+	wide, worst := max(16, w-31), w >= 47 // the worst case gives way on a narrow screen
+	if !worst {
+		wide = max(8, w-24)
+	}
+	p.cols = fmt.Sprintf("  %-*s%6s %s%5s %5s", wide, "tube "+m.sys.Name(), "slides", where(worst, " worst "), "grips", "over")
 	for _, c := range m.shownTubes(sh) {
 		// A tube that is only offered and does not fit is no snag of the loom: it is
 		// told in a word. Only the one in use carries a mark.
@@ -45,7 +48,7 @@ func (m *Model) sheathPage(w int) page {
 		}
 		id := c.Tube.ID
 		p.rows = append(p.rows, row{
-			text: fmt.Sprintf("%s %s%6s %6s %5s %5s", in, draw.Fit(c.Tube.ShelfLabel, wide-1, m.cfg.ASCII)+" ", m.sys.Fine(c.Verdict.SlideMM), m.sys.Fine(c.Verdict.WorstSlideMM),
+			text: fmt.Sprintf("%s %s%6s %s%5s %5s", in, draw.Fit(c.Tube.ShelfLabel, wide-1, m.cfg.ASCII)+" ", m.sys.Fine(c.Verdict.SlideMM), where(worst, fmt.Sprintf("%6s ", m.sys.Fine(c.Verdict.WorstSlideMM))),
 				unit.Fixed(float64(c.Verdict.GripRatio), 2), over),
 			detail: m.tubeSays(c), mark: mark,
 			enter: func(m *Model) { m.takeTube(id) },
@@ -83,6 +86,14 @@ func (m *Model) sheathPage(w int) page {
 	}
 	p.rows = append(p.rows, row{text: "thread on  " + m.threading(mb, b), detail: "before any contact: what cannot go on later, in this order"})
 	return p
+}
+
+// where is text where there is room for it.
+func where(room bool, text string) string {
+	if room {
+		return text
+	}
+	return ""
 }
 
 // shownTubes is the best three, and the one in use wherever it ranks.
