@@ -41,9 +41,9 @@ func (s *Sheet) layBranches(prior *Sheet) {
 		if plan == nil {
 			out.Proposed = true
 			if out.Make == "laid" {
-				if p, ok := s.Proposals[s.PlanKey(i)]; ok && len(p.Options) > 0 {
-					plan = p.Options[0].Layers
-					s.sayRelaxed(i, p.Options[0])
+				if o, ok := s.Proposals[s.PlanKey(i)].Best(); ok {
+					plan = o.Layers
+					s.sayRelaxed(i, o)
 				} else {
 					out.Waiting = known
 				}
@@ -54,6 +54,7 @@ func (s *Sheet) layBranches(prior *Sheet) {
 		if !known || out.Waiting || !s.allKnown(plan) || !s.layable(i, plan) {
 			continue
 		}
+		out.As = plan
 		s.lay(i, plan, prior)
 		s.bend(i)
 		s.sayLayers(i)

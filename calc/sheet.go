@@ -2,7 +2,6 @@ package calc
 
 import (
 	"contralay/calc/cover"
-	"contralay/calc/plan"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
@@ -112,6 +111,7 @@ type Branch struct {
 	Proposed   bool   // the file does not lay it
 	Waiting    bool   // no proposal has been worked out yet
 	Components []string
+	As         []model.Layer // what it is laid as: the file's layers, or the proposal's
 	Layers     []Layer
 	OverMM     unit.Millimetre
 	OverMinMM  unit.Millimetre
@@ -194,14 +194,3 @@ type Totals struct {
 	Gram                          unit.Gram       // Σ of the branches
 	GramKnown                     bool            // every branch's is
 }
-
-// Option is one lay-up of a branch with its components named.
-type Option struct {
-	Plan   plan.Plan
-	Layers []model.Layer
-	Buried int
-	Cost   unit.Ratio // with the weight of buried early leavers
-}
-
-// Proposal is every option worked out for a set of components, best first.
-type Proposal struct{ Options []Option }

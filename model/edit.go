@@ -35,6 +35,7 @@ func (h *Harness) EditBranch(i int, f func(*Branch)) *Harness {
 	b := &n.Branches[i]
 	b.Layers = CloneLayers(b.Layers)
 	b.Covers = slices.Clone(b.Covers)
+	b.Asides = slices.Clone(b.Asides)
 	f(b)
 	return &n
 }

@@ -123,9 +123,20 @@ type Branch struct {
 	AmbientC    Opt[unit.Celsius]
 	Make        Opt[string] // laid | twisted | straight
 	Outer       Opt[string] // LH | RH
+	LeaversOut  Opt[bool]   // wish: what leaves first lies outermost
+	UnitsIn     Opt[bool]   // wish: units lie in the centre
 	Layers      []Layer
 	Covers      []Cover
 	AsBuilt     []AsBuilt
+	Asides      []Aside
+}
+
+// Aside is a lay-up set aside to compare with, or to come back to. Its layers may
+// name what the harness no longer holds.
+type Aside struct {
+	Name        string
+	Make, Outer Opt[string]
+	Layers      []Layer
 }
 
 // Layer is one ring of a branch; the first is the centre.

@@ -67,25 +67,28 @@ func hullPerimeter(ds []disc) float64 {
 	return total + ds[cur].r*(2*math.Pi-turned)
 }
 
-// ringHull is the length of the convex hull of discs given in rising angle round
+// hull is the scratch of ring.
+type hull struct{ on, edges []disc }
+
+// ring is the length of the convex hull of discs given in rising angle round
 // the origin, together with a circle of radius bed about the origin. It is one
 // scan in the manner of Graham, O(n): a disc that does not reach the tangent of
 // its neighbours is dropped, and where a tangent cuts the bed, the bed shows.
-func ringHull(ds []disc, bed float64) float64 {
+func (h *hull) ring(ds []disc, bed float64) float64 {
 	n := len(ds)
 	if n == 0 {
 		return 2 * math.Pi * bed
 	}
 	far, reach := 0, 0.0
 	for i, d := range ds {
-		if h := math.Hypot(d.x, d.y) + d.r; h > reach {
-			far, reach = i, h
+		if v := math.Sqrt(d.x*d.x+d.y*d.y) + d.r; v > reach {
+			far, reach = i, v
 		}
 	}
 	if n < 3 || reach < bed {
 		return hullPerimeter(append(append([]disc{}, ds...), disc{0, 0, bed}))
 	}
-	on := make([]disc, 0, n+1)
+	on := h.on[:0]
 	for k := 0; k <= n; k++ {
 		d := ds[(far+k)%n]
 		for len(on) >= 2 && hidden(on[len(on)-2], on[len(on)-1], d) {
@@ -93,7 +96,8 @@ func ringHull(ds []disc, bed float64) float64 {
 		}
 		on = append(on, d)
 	}
-	edges := make([]disc, 0, 2*len(on))
+	h.on = on
+	edges := h.edges[:0]
 	for i := 0; i+1 < len(on); i++ {
 		edges = append(edges, on[i])
 		psi, _, ok := tangent(on[i], on[i+1])
@@ -101,7 +105,8 @@ func ringHull(ds []disc, bed float64) float64 {
 			edges = append(edges, disc{0, 0, bed})
 		}
 	}
-	length, turned := walk(append(edges, on[0]))
+	h.edges = append(edges, on[0])
+	length, turned := walk(h.edges)
 	if turned > 2*math.Pi+1e-6 {
 		// A low disc beside a high one may clear the tangent to its next neighbour
 		// and yet lie under the one to the bed; the walk then steps back.

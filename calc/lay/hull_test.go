@@ -81,7 +81,7 @@ func TestRingHull(t *testing.T) {
 		if got := hullPerimeter(all); math.Abs(got-want) > hullTol*want {
 			t.Errorf("%v on %.3f: wrapped %.8f, by support %.8f", order, bed, got, want)
 		}
-		if got := ringHull(ds, bed/2); math.Abs(got-want) > hullTol*want {
+		if got := new(hull).ring(ds, bed/2); math.Abs(got-want) > hullTol*want {
 			t.Errorf("%v on %.3f: scanned %.8f, by support %.8f", order, bed, got, want)
 		}
 		if got := float64(ring.Tape) * math.Pi; math.Abs(got-want) > hullTol*want {
@@ -103,11 +103,11 @@ func TestRingHull(t *testing.T) {
 		if want := cauchy(ds, 500); math.Abs(float64(ring.Tape)*math.Pi/want-1) > 4e-4 { // 500 directions
 			t.Errorf("%d × %v and %v on %v: %.6f, by support %.6f", len(d)-1, d[0], d[len(d)-1], bed, ring.Tape*math.Pi, want)
 		}
-		if got := ringHull(ds[1:], bed/2); math.Abs(got/hullPerimeter(ds)-1) > 1e-9 {
+		if got := new(hull).ring(ds[1:], bed/2); math.Abs(got/hullPerimeter(ds)-1) > 1e-9 {
 			t.Errorf("%d × %v and %v on %v: scanned %.9f, wrapped %.9f", len(d)-1, d[0], d[len(d)-1], bed, got, hullPerimeter(ds))
 		}
 	}
-	if got := ringHull(nil, 2); got != 4*math.Pi {
+	if got := new(hull).ring(nil, 2); got != 4*math.Pi {
 		t.Errorf("bare bed: %v", got)
 	}
 }

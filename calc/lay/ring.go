@@ -82,21 +82,31 @@ type fitter struct {
 	bind, dmax, mean   float64
 	equal, mayLose     bool
 	lost               chains
+	ds                 []disc // scratch of tape
+	hull               hull
 }
 
 func newFitter(d []unit.Millimetre, bed Bed, how Laying) *fitter {
-	f := &fitter{d: make([]float64, len(d)), b: float64(bed.Tape), c: float64(bed.Crown),
-		ratio: float64(how.Ratio), fixed: float64(how.Lay), bind: float64(how.Bind)}
+	f := &fitter{}
+	f.set(d, bed, how)
+	return f
+}
+
+// set takes up another closing problem and keeps the scratch.
+func (f *fitter) set(d []unit.Millimetre, bed Bed, how Laying) {
+	f.d = f.d[:0]
+	f.b, f.c, f.ratio, f.fixed, f.bind = float64(bed.Tape), float64(bed.Crown), float64(how.Ratio), float64(how.Lay), float64(how.Bind)
+	f.dmax, f.lost = 0, chains{}
 	dmin, sum := math.Inf(1), 0.0
-	for i, x := range d {
-		f.d[i] = float64(x)
-		dmin, f.dmax = math.Min(dmin, f.d[i]), math.Max(f.dmax, f.d[i])
-		sum += f.d[i]
+	for _, v := range d {
+		x := float64(v)
+		f.d = append(f.d, x)
+		dmin, f.dmax = math.Min(dmin, x), math.Max(f.dmax, x)
+		sum += x
 	}
 	f.mean = sum / float64(len(d))
 	f.equal = dmin == f.dmax
 	f.mayLose = dmin < lostBelow*f.dmax
-	return f
 }
 
 func (f *fitter) over(r float64) float64 { return math.Max(f.c, 2*r) + 2*f.dmax + f.bind }
@@ -236,11 +246,11 @@ func (f *fitter) tape(stand float64, at []unit.Radian) float64 {
 			return 2*float64(n)*R*s/math.Pi + f.dmax
 		}
 	}
-	ds := make([]disc, n)
+	f.ds = f.ds[:0]
 	for i, x := range f.d {
 		s, c := math.Sincos(float64(at[i]))
 		R := stand + x/2
-		ds[i] = disc{R * c, R * s, x / 2}
+		f.ds = append(f.ds, disc{R * c, R * s, x / 2})
 	}
-	return ringHull(ds, f.b/2) / math.Pi
+	return f.hull.ring(f.ds, f.b/2) / math.Pi
 }

@@ -44,8 +44,8 @@ func newBrute(a Ask) *brute {
 	return b
 }
 
-// state is a stack so far.
-type state struct {
+// heap is a stack so far.
+type heap struct {
 	bed     lay.Bed
 	used    []int
 	fillers int
@@ -82,7 +82,7 @@ func (b *brute) diameters(take []int) (ds []mm) {
 	return ds
 }
 
-func (s state) with(take []int) []int {
+func (s heap) with(take []int) []int {
 	out := slices.Clone(s.used)
 	for i, k := range take {
 		out[i] += k
@@ -107,7 +107,7 @@ func (b *brute) run() {
 			return
 		}
 		g := lay.Centre(ds)
-		s := state{bed: lay.Bed{Crown: g.Over, Tape: g.Tape}, used: slices.Clone(take)}
+		s := heap{bed: lay.Bed{Crown: g.Over, Tape: g.Tape}, used: slices.Clone(take)}
 		s.lumpy, s.cost = b.spread(ds)
 		if n == 5 {
 			s.fillers, s.cost = 1, s.cost+float64(b.ask.Rules.FillerWeight*unit.Ratio(g.Rod))
@@ -126,7 +126,7 @@ func (b *brute) run() {
 	})
 }
 
-func (b *brute) onto(s state) {
+func (b *brute) onto(s heap) {
 	b.subsets(s.used, func(take []int, _ int) {
 		for _, outer := range []bool{false, true} {
 			if next, ok := b.layer(s, take, outer); ok && outer {
@@ -139,7 +139,7 @@ func (b *brute) onto(s state) {
 }
 
 // layer puts the fewest fillers in that bring a layer to its gap limit.
-func (b *brute) layer(s state, take []int, outer bool) (state, bool) {
+func (b *brute) layer(s heap, take []int, outer bool) (heap, bool) {
 	limit := b.ask.Rules.GapInner
 	if outer {
 		limit = b.ask.Rules.GapOuter
@@ -149,11 +149,11 @@ func (b *brute) layer(s state, take []int, outer bool) (state, bool) {
 	for f := 0; s.fillers+f <= b.fillerMost; f++ {
 		ring := lay.LayZigZag(ds, s.bed, lay.Laying{Ratio: b.ask.Rules.LayRatio})
 		if ring.Lift > b.ask.Rules.LiftMax+1e-12 {
-			return state{}, false
+			return heap{}, false
 		}
 		if ring.Gap <= limit {
 			lumpy, cost := b.spread(ds)
-			return state{
+			return heap{
 				bed: lay.Bed{Crown: ring.Over, Tape: ring.Tape}, used: s.with(take),
 				fillers: s.fillers + f, lumpy: s.lumpy + lumpy,
 				cost: s.cost + cost + float64(f)*float64(b.ask.Rules.FillerWeight)*float64(filler),
@@ -161,10 +161,10 @@ func (b *brute) layer(s state, take []int, outer bool) (state, bool) {
 		}
 		ds = append(ds, filler)
 	}
-	return state{}, false
+	return heap{}, false
 }
 
-func (b *brute) finish(s state) {
+func (b *brute) finish(s heap) {
 	spares, gain := 0, 0.0
 	for i, k := range s.used {
 		if k < b.need[i] {
@@ -218,7 +218,7 @@ func smallAsks() []Ask {
 	catalogue := []mm{0.94, 1.09, 1.27, 1.52, 1.73, 2.16, 2.7, 5}
 	var out []Ask
 	for n := 1; n <= 9; n++ {
-		out = append(out, Ask{Sizes: []Size{{1.09, n}}, Spares: n % 3})
+		out = append(out, Ask{Sizes: []Size{{D: 1.09, N: n}}, Spares: n % 3})
 	}
 	for range 90 {
 		i, j := rng.IntN(len(catalogue)), rng.IntN(len(catalogue)-1)
@@ -227,7 +227,7 @@ func smallAsks() []Ask {
 		}
 		n := 2 + rng.IntN(8)
 		k := 1 + rng.IntN(n-1)
-		out = append(out, Ask{Sizes: []Size{{catalogue[i], k}, {catalogue[j], n - k}}, Spares: rng.IntN(3)})
+		out = append(out, Ask{Sizes: []Size{{D: catalogue[i], N: k}, {D: catalogue[j], N: n - k}}, Spares: rng.IntN(3)})
 	}
 	for i := range out {
 		out[i].Rules, out[i].Centres = shop, Centres(i%3)

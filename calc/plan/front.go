@@ -17,20 +17,15 @@ type done struct {
 	over   int // hundredths of a millimetre, half up
 	spares int
 	cost   float64
-	last   int // fillers in the outermost layer
 }
 
 func hundredths(over float64) int { return int(math.Round(unit.RoundHalfUp(over, 0.01) * 100)) }
 
-// finish offers a stack that may hold everything as a plan.
-func (s *search) finish(l *label, n []int) {
-	spares, ok := s.complete(n)
-	if !ok {
-		return
-	}
-	d := done{label: l, over: hundredths(l.crown), spares: spares, last: l.pick.fillers, cost: s.soFar(l)}
+// finish offers a stack that holds everything as a plan.
+func (s *search) finish(l *label, spares int) {
+	d := done{label: l, over: hundredths(l.crown), spares: spares, cost: s.soFar(l)}
 	if spares > 0 {
-		d.cost -= float64(s.rules.SpareGain) * float64(spares) * s.d[s.spare]
+		d.cost -= float64(s.rules.SpareGain) * float64(spares) * s.d[s.kinds[s.spare].size]
 	}
 	s.found.offer(d)
 }
@@ -60,33 +55,13 @@ func better(a, b done) bool {
 	if math.Abs(a.cost-b.cost) > 1e-9 {
 		return a.cost < b.cost
 	}
-	c := cmp.Or(-cmp.Compare(a.last, b.last), cmp.Compare(a.layers, b.layers), cmp.Compare(a.centreN, b.centreN))
-	if c != 0 {
-		return c < 0
-	}
-	for x, y := a.label, b.label; x != nil && y != nil; x, y = x.parent, y.parent {
-		if x.pick.v != y.pick.v {
-			return x.pick.v < y.pick.v
+	c := cmp.Or(-cmp.Compare(a.pick.fillers, b.pick.fillers), cmp.Compare(a.layers, b.layers), cmp.Compare(a.centreN, b.centreN))
+	for x, y := a.label, b.label; c == 0 && x != nil && y != nil; x, y = x.parent, y.parent {
+		for i := len(x.pick.n) - 1; i >= 0 && c == 0; i-- {
+			c = cmp.Compare(x.pick.n[i], y.pick.n[i])
 		}
 	}
-	return false
-}
-
-// hopeless reports whether nothing that grows from a stack of at least that crown
-// can enter the front: even with no filler more, as few layers as there can be and
-// every spare, some plan found already beats it.
-func (s *search) hopeless(crown float64, fillers, lumpy int, have []int) bool {
-	thin, area, spares := 0.0, 0.0, 0
-	for i, k := range have {
-		if k < s.need[i] && thin == 0 {
-			thin = s.d[i]
-		}
-		area += float64(max(k, s.need[i])) * s.d[i] * s.d[i]
-		if i == s.spare {
-			spares = s.most[i] - s.need[i]
-		}
-	}
-	return s.found.beats(math.Max(crown+2*thin, math.Sqrt(area)), fillers, lumpy, spares)
+	return c < 0
 }
 
 // beats reports whether a plan of the front beats one of these figures, over

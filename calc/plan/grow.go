@@ -1,228 +1,210 @@
 package plan
 
 import (
-	"cmp"
 	"math"
 	"slices"
 
 	"contralay/calc/lay"
-	"contralay/model/unit"
 )
 
-const twoPi = 2 * math.Pi
+// laidEffort is what laying a layer costs beside testing one: about ten to one,
+// measured.
+const laidEffort = 10
 
 // grow lays every possible next layer on a stack.
-func (s *search) grow(l *label, have []int, parts []part, add func(*label)) {
-	s.tabulate(l)
-	after := make([]int, len(have))
-next:
-	for k := range parts {
-		p := &parts[k]
-		for i, n := range p.n {
-			if after[i] = have[i] + n; after[i] > s.most[i] {
-				continue next
-			}
+func (s *search) grow(l *label, nd *node) {
+	s.on, s.now = l, nd
+	clear(s.take)
+	spares, area, thin := s.rest()
+	if s.hopeless(l.crown, l.tape, l.fillers, l.lumpy, area, thin, spares) {
+		return
+	}
+	h := s.held[l.layers+1]
+	how := lay.Laying{Ratio: s.rules.LayRatio}
+	clear(s.cnt)
+	if h != nil {
+		how.Lay, how.Bind = h.how.Lay, h.how.Bind
+		copy(s.cnt, h.n)
+	}
+	s.fit.on(l.crown, l.tape, how)
+	switch {
+	case h != nil && h.locked:
+		s.asHeld(h)
+		return
+	case h != nil:
+		if s.try() {
+			return
 		}
-		s.effort--
-		spares, done := s.complete(after)
-		free := s.fillerMost - l.fillers
-		lumpy, _ := s.lumps(p.min, p.max)
-		// What the layer comes to at least: whatever is beaten already at that need
-		// not be laid, which is the costly part.
-		least := l.crown + 2*s.d[p.max]
-		if done && !s.found.beats(least, l.fillers, l.lumpy+lumpy, spares) {
-			if f, ok := s.fillers(l, p, s.gapOut, free); ok && !s.found.beats(least, l.fillers+f, l.lumpy+lumpy, spares) {
-				s.finish(s.stack(l, p, f), after)
-			}
-		}
-		if !s.more(after) || s.hopeless(least, l.fillers, l.lumpy+lumpy, after) {
+	}
+	if s.blocks {
+		s.rows()
+		return
+	}
+	s.subsets(0, s.try)
+}
+
+// subsets calls try with every choice of what the node lacks, each once. What try
+// calls full is not added to.
+func (s *search) subsets(from int, try func() (full bool)) {
+	for i := from; i < len(s.kinds); i++ {
+		k := s.kinds[i]
+		if s.now.n[i]+s.take[i] >= k.most {
 			continue
 		}
-		if f, ok := s.fillers(l, p, s.gapIn, free); ok && !s.hopeless(least, l.fillers+f, l.lumpy+lumpy, after) {
-			add(s.stack(l, p, f))
+		if !s.reached(k.class) {
+			return
 		}
+		s.take[i]++
+		s.cnt[k.size]++
+		if !try() && s.effort >= 0 {
+			s.subsets(i, try)
+		}
+		s.take[i]--
+		s.cnt[k.size]--
 	}
 }
 
-// more reports whether anything could still follow.
-func (s *search) more(n []int) bool {
-	for i, k := range n {
-		if k < s.most[i] {
+// reached reports whether every class that runs further is laid.
+func (s *search) reached(class int) bool {
+	for i, k := range s.kinds {
+		if k.class >= class {
 			return true
 		}
-	}
-	return false
-}
-
-// tabulate writes the angles of neighbours on this bed, unlifted, by the largest
-// size in the layer (which sets the lay length) and the two neighbours.
-func (s *search) tabulate(l *label) {
-	n := len(s.d)
-	for m := range n {
-		L := float64(s.rules.LayRatio) * (l.crown + 2*s.d[m])
-		for i := 0; i <= m; i++ {
-			for j := 0; j <= i; j++ {
-				t := float64(lay.NeighbourAngle(unit.Millimetre(s.d[i]), unit.Millimetre(s.d[j]), unit.Millimetre(l.tape/2), unit.Millimetre(L)))
-				s.angles[(m*n+i)*n+j], s.angles[(m*n+j)*n+i] = t, t
-			}
-		}
-	}
-}
-
-// fillers is the fewest fillers of the layer's thinnest size that bring its open
-// share to limit and keep its lift; ok is false where none do within free.
-func (s *search) fillers(l *label, p *part, limit float64, free int) (int, bool) {
-	n := len(s.d)
-	widest := s.angles[(p.max*n+p.max)*n+p.max]
-	f := 0
-	if !s.noFiller {
-		// No pair takes more than two of the thickest, so fewer cannot do.
-		f = max(0, int(math.Ceil(twoPi*(1-limit)/widest-1e-9))-p.count)
-	}
-	for ; f <= free || f == 0; f++ {
-		open, shut := s.open(l, p, f)
-		if open == 0 {
-			return f, shut
-		}
-		if s.noFiller || open <= limit {
-			return f, true
-		}
-	}
-	return f, false
-}
-
-// open is the open share of the layer with f fillers; where that is nothing, shut
-// says whether it closes within the lift.
-func (s *search) open(l *label, p *part, f int) (share float64, shut bool) {
-	if p.count+f < 3 {
-		return 1, true
-	}
-	if s.mayLose {
-		// Only lay knows how a small one is lost between two large ones; that costs
-		// as much as laying it.
-		s.effort -= stackEffort
-		bed := lay.Bed{Crown: unit.Millimetre(l.crown), Tape: unit.Millimetre(l.tape)}
-		r := lay.LayZigZag(s.list(p.n, f), bed, lay.Laying{Ratio: s.rules.LayRatio})
-		if r.Lift > 0 {
-			return 0, float64(r.Lift) <= s.lift+1e-12
-		}
-		return math.Max(float64(r.Gap), 1e-12), true
-	}
-	if sum := s.sum(p, f); sum <= twoPi {
-		return math.Max(1-sum/twoPi, 1e-12), true
-	}
-	return 0, s.closes(l, p, f)
-}
-
-// sum is Σθ of the layer with f fillers, unlifted.
-func (s *search) sum(p *part, f int) float64 {
-	n := len(s.d)
-	if p.min == p.max {
-		return float64(p.count+f) * s.angles[(p.max*n+p.min)*n+p.min]
-	}
-	t := 0.0
-	for _, q := range s.pairs(p, f) {
-		t += float64(q.n) * s.angles[(p.max*n+int(q.i))*n+int(q.j)]
-	}
-	return t
-}
-
-// pairs counts which sizes lie side by side in zig-zag.
-func (s *search) pairs(p *part, f int) []pair {
-	key := adjKey{p.v, f}
-	if got, ok := s.adj[key]; ok {
-		return got
-	}
-	var idx []uint8
-	var ds []unit.Millimetre
-	for i, k := range p.n {
-		if i == p.min {
-			k += f
-		}
-		for range k {
-			idx, ds = append(idx, uint8(i)), append(ds, unit.Millimetre(s.d[i]))
-		}
-	}
-	order := lay.ZigZag(ds)
-	var out []pair
-	for k := range order {
-		a, b := idx[order[k]], idx[order[(k+1)%len(order)]]
-		if a > b {
-			a, b = b, a
-		}
-		if i := slices.IndexFunc(out, func(q pair) bool { return q.i == a && q.j == b }); i >= 0 {
-			out[i].n++
-		} else {
-			out = append(out, pair{a, b, 1})
-		}
-	}
-	s.adj[key] = out
-	return out
-}
-
-// closes reports whether a layer that is too full unlifted closes within the lift.
-func (s *search) closes(l *label, p *part, f int) bool {
-	mean := (p.sum + float64(f)*s.d[p.min]) / float64(p.count+f)
-	r := l.tape/2 + s.lift*mean
-	L := unit.Millimetre(float64(s.rules.LayRatio) * (math.Max(l.crown, 2*r) + 2*s.d[p.max]))
-	if p.min == p.max {
-		return float64(p.count+f)*float64(lay.NeighbourAngle(unit.Millimetre(s.d[p.min]), unit.Millimetre(s.d[p.min]), unit.Millimetre(r), L)) <= twoPi+1e-12
-	}
-	t := 0.0
-	for _, q := range s.pairs(p, f) {
-		t += float64(q.n) * float64(lay.NeighbourAngle(unit.Millimetre(s.d[q.i]), unit.Millimetre(s.d[q.j]), unit.Millimetre(r), L))
-		if t > twoPi+1e-12 {
+		if s.now.n[i]+s.take[i] < k.need {
 			return false
 		}
 	}
 	return true
 }
 
-// stackEffort is what laying a layer costs beside testing one: about twenty to one, measured.
-const stackEffort = 20
-
-// stack puts the layer on and works out what it comes to.
-func (s *search) stack(l *label, p *part, f int) *label {
-	s.effort -= stackEffort
-	bed := lay.Bed{Crown: unit.Millimetre(l.crown), Tape: unit.Millimetre(l.tape)}
-	ring := lay.LayZigZag(s.list(p.n, f), bed, lay.Laying{Ratio: s.rules.LayRatio})
-	lumpy, spread := s.lumps(p.min, p.max)
-	return &label{
-		used: l.used + p.v, crown: float64(ring.Over), tape: float64(ring.Tape),
-		fillers: l.fillers + f, fillerMM: l.fillerMM + float64(f)*s.d[p.min],
-		lumpy: l.lumpy + lumpy, spread: l.spread + spread,
-		layers: l.layers + 1, centreN: l.centreN, parent: l, pick: pick{v: p.v, fillers: f},
+// try takes cnt as the next layer: as the last one where everything is laid then,
+// and as one with more to come. It reports whether the layer is full.
+func (s *search) try() (full bool) {
+	l := s.on
+	s.effort--
+	lo, hi, n := s.span(s.cnt)
+	st := s.fits(s.cnt, lo, hi, n)
+	if st.open == 0 && !st.shut {
+		return st.full
 	}
+	lumpy, spread := s.lumps(lo, hi)
+	lumpy += l.lumpy
+	spares, done := s.complete(s.now.n, s.take)
+	free := s.fillerMost - l.fillers
+	bind := float64(s.fit.how.Bind)
+	least := l.crown + 2*s.d[hi] + bind
+	// Whatever is beaten already at the least it can come to is not laid, which is
+	// the costly part.
+	if done && s.mayEnd(l.layers+1) && !s.found.beats(least, l.fillers, lumpy, spares) {
+		if f, open, ok := s.fillers(st, s.cnt, lo, hi, n, s.gapOut, free); ok && !s.found.beats(least, l.fillers+f, lumpy, spares) {
+			s.finish(s.stack(f, s.d[lo], lumpy, spread, s.crown(open, f, lo, least)), spares)
+		}
+	}
+	most, area, thin := s.rest()
+	if thin == 0 && most == spares && s.lastHeld <= l.layers+1 && s.layersLike == 0 {
+		return st.full // nothing could follow
+	}
+	if s.blocks && st.open > s.loosest() {
+		return st.full
+	}
+	all := area + s.area(s.cnt)
+	if s.hopeless(least, l.tape, l.fillers, lumpy, all, thin, most) {
+		return st.full
+	}
+	if f, open, ok := s.fillers(st, s.cnt, lo, hi, n, s.gapIn, free); ok && !s.hopeless(least, l.tape, l.fillers+f, lumpy, all, thin, most) {
+		next := s.stack(f, s.d[lo], lumpy, spread, s.crown(open, f, lo, least))
+		s.lay(next)
+		if !s.hopeless(next.crown, next.tape, next.fillers, lumpy, area, thin, most) {
+			s.push(next, s.now.n, s.take)
+		}
+	}
+	return st.full
 }
 
-// keep drops stacks that another on the same bed beats, and all but the best
-// width where there are too many.
-func (s *search) keep(ls []*label) []*label {
-	slices.SortStableFunc(ls, func(a, b *label) int {
-		return cmp.Or(cmp.Compare(s.soFar(a), s.soFar(b)), cmp.Compare(a.tape, b.tape), cmp.Compare(a.layers, b.layers), cmp.Compare(a.centreN, b.centreN))
-	})
-	out := ls[:0:0]
-	for _, l := range ls {
-		beaten := false
-		for _, o := range out {
-			if math.Abs(o.crown-l.crown) < 1e-9 && math.Abs(o.tape-l.tape) < 1e-9 &&
-				o.fillers <= l.fillers && o.lumpy <= l.lumpy && s.soFar(o) <= s.soFar(l) {
-				beaten = true
-				break
+// rest is what the node that the layer in hand leads to still lacks: how many
+// spares there may be in the end, the sum of d² to come, and the thinnest of it.
+// What is held further out is not counted.
+func (s *search) rest() (spares int, area, thin float64) {
+	for i, k := range s.kinds {
+		if c := s.now.n[i] + s.take[i]; c < k.need {
+			d := s.d[k.size]
+			area += float64(k.need-c) * d * d
+			if thin == 0 || d < thin {
+				thin = d
 			}
 		}
-		if beaten {
-			continue
-		}
-		if len(out) == s.width {
-			s.truncated = true
-			break
-		}
-		out = append(out, l)
+		spares += max(0, k.most-k.need)
 	}
-	return out
+	return spares, area, thin
 }
 
-func (s *search) soFar(l *label) float64 {
-	return l.crown + float64(s.rules.FillerWeight)*l.fillerMM + l.spread
+func (s *search) area(cnt []int) float64 {
+	a := 0.0
+	for i, k := range cnt {
+		a += float64(k) * s.d[i] * s.d[i]
+	}
+	return a
+}
+
+// crown is over of the layer in hand with its fillers; unlifted it is the least.
+func (s *search) crown(open float64, f, lo int, least float64) float64 {
+	if open > 0 {
+		return least
+	}
+	s.effort -= laidEffort
+	return float64(s.fit.gauge.Over(s.list(s.cnt, f, s.d[lo]), s.fit.bed, s.fit.how))
+}
+
+// stack is the label of the layer in hand on the one below; its tape diameter is
+// left to lay, for the outermost layer needs none.
+func (s *search) stack(f int, fillerMM float64, lumpy int, spread, crown float64) *label {
+	l := s.on
+	return &label{
+		crown: crown, fillers: l.fillers + f, fillerMM: l.fillerMM + float64(f)*fillerMM,
+		lumpy: lumpy, spread: l.spread + spread, layers: l.layers + 1, centreN: l.centreN, parent: l,
+		pick: pick{n: slices.Clone(s.cnt), fillers: f, fillerMM: fillerMM},
+	}
+}
+
+// lay works out what a stack is for the next layer.
+func (s *search) lay(l *label) {
+	s.effort -= laidEffort
+	bed := s.fit.gauge.Bed(s.list(l.pick.n, l.pick.fillers, l.pick.fillerMM), s.fit.bed, s.fit.how)
+	l.crown, l.tape = float64(bed.Crown), float64(bed.Tape)
+}
+
+// asHeld lays a locked layer as it is, whatever it keeps.
+func (s *search) asHeld(h *held) {
+	lo, hi, n := s.span(s.cnt)
+	if n == 0 && h.fillers == 0 {
+		return
+	}
+	lumpy, spread := 0, 0.0
+	fillerMM := h.fillerMM
+	if n > 0 {
+		lumpy, spread = s.lumps(lo, hi)
+		if fillerMM <= 0 {
+			fillerMM = s.d[lo]
+		}
+	}
+	next := s.stack(h.fillers, fillerMM, s.on.lumpy+lumpy, spread, 0)
+	s.lay(next)
+	if spares, ok := s.complete(s.now.n, s.take); ok && s.mayEnd(next.layers) {
+		s.finish(next, spares)
+	}
+	s.push(next, s.now.n, s.take)
+}
+
+// hopeless reports whether nothing that grows from a stack can enter the front:
+// even with no filler more and every spare, some plan found already beats the
+// least it can come to.
+//
+// The least is one layer more of the thinnest to come; and, since discs that lie
+// outside a hull lie inside the next one, and of all hulls of one length the
+// circle is the largest, tape² grows by at least Σd² from layer to layer.
+func (s *search) hopeless(crown, tape float64, fillers, lumpy int, area, thin float64, spares int) bool {
+	if s.mayLose || s.lift > 1 {
+		area = 0 // the laying sets lost and squeezed ones over one another
+	}
+	return s.found.beats(math.Max(crown+2*thin, math.Sqrt(tape*tape+area)), fillers, lumpy, spares)
 }

@@ -10,14 +10,15 @@ import (
 )
 
 // Make answers a planning question: every plan worth having, best first; never
-// empty where there is anything to lay. Same question, same answer.
+// empty where there is anything to lay and nothing is held. Same question, same
+// answer; only a Watch that ends the search can change it.
 //
 // Cost = over + filler_weight·Σ filler diameters + Σ w·(d_max − d_min) −
 // spare_gain·Σ spare diameters, w = 0.3, or 1.0 in a lumpy layer. The search goes
-// over sets of components from few to many and keeps for each the stacks that
-// can still matter; it is exact unless it runs out of effort.
+// from few components to many and keeps for each set of them the stacks that can
+// still matter; it is exact unless it runs out of effort.
 func Make(a Ask) []Plan {
-	if len(merge(a.Sizes)) == 0 {
+	if len(merge(a.Sizes, a.InOrder)) == 0 {
 		return nil
 	}
 	for relaxed := Keeps; relaxed <= Nothing; relaxed++ {
@@ -28,25 +29,16 @@ func Make(a Ask) []Plan {
 			return out
 		}
 	}
-	// So little effort that not one stack got to the end: one row, one stack to a
-	// place, however long it takes.
-	for relaxed := Keeps; relaxed <= Nothing; relaxed++ {
-		s := setUp(a, relaxed)
-		s.width, s.effort = 1, math.MaxInt
-		s.segment(upTo(len(s.d)))
-		if out := s.plans(relaxed, false); len(out) > 0 {
-			return out[:1]
-		}
-	}
 	return nil
 }
 
-// setUp makes ready a search that leaves the limits relaxed says.
-func setUp(a Ask, relaxed Relaxed) *search {
-	s := newSearch(a)
+// setUp makes ready a search that leaves the limits relaxed says; ok is false
+// where more is held than there is.
+func setUp(a Ask, relaxed Relaxed) (s *search, ok bool) {
+	s = newSearch(a)
 	n := 0
-	for _, k := range s.most {
-		n += k
+	for _, k := range s.kinds {
+		n += k.most
 	}
 	s.fillerMost = max(n, 6)
 	if relaxed >= Gaps {
@@ -61,40 +53,109 @@ func setUp(a Ask, relaxed Relaxed) *search {
 			s.centres = UnequalCentres
 		}
 	}
-	return s
+	return s, s.hold(a)
 }
 
+// hold takes what is held out of what there is to choose from.
+func (s *search) hold(a Ask) bool {
+	for _, h := range a.Held {
+		p := &held{n: make([]int, len(s.d)), locked: h.Locked, fillers: h.Fillers, fillerMM: float64(h.FillerMM),
+			how: lay.Laying{Ratio: a.Rules.LayRatio, Lay: h.Lay, Bind: h.Bind}}
+		for _, z := range merge(h.Sizes, a.InOrder) {
+			size := s.sizeOf(z.D)
+			left := z.N
+			if size < 0 {
+				return false
+			}
+			for i := range s.kinds {
+				k := &s.kinds[i]
+				if k.size == size && left > 0 {
+					take := min(left, k.need)
+					k.need, k.most, left = k.need-take, k.most-take, left-take
+				}
+			}
+			if left > 0 {
+				return false
+			}
+			p.n[size] += z.N
+		}
+		if s.held == nil {
+			s.held = map[int]*held{}
+		}
+		s.held[h.At] = p
+		if len(h.Sizes) > 0 || h.Locked {
+			s.lastHeld = max(s.lastHeld, h.At)
+		}
+	}
+	return true
+}
+
+// attempt searches in passes, each spared what the ones before beat: two fast
+// ones over blocks find good plans, the wide one is exact where it ends within
+// its effort.
 func attempt(a Ask, relaxed Relaxed) []Plan {
-	effort := a.Effort
-	if effort <= 0 {
-		effort = DefaultEffort
+	wide, ok := setUp(a, relaxed)
+	if !ok {
+		return nil
 	}
-	// A narrow first run over a few orders finds good plans; the wide one is then
-	// spared whatever they beat, and is exact where it ends within the effort.
-	quick := setUp(a, relaxed)
-	quick.width, quick.effort = 6, effort/2
-	quick.segments()
-	wide := setUp(a, relaxed)
-	wide.found.all = slices.Clone(quick.found.all)
-	if wide.total > mostSets {
-		return wide.plans(relaxed, false)
+	effort, few := quickEffort, quickEffort
+	if n := wide.count() - max(0, a.Spares); n <= exactMost && len(wide.d) <= exactSizes && !a.InOrder {
+		effort = exactEffort
 	}
-	wide.width, wide.effort = 1<<30, effort
+	if a.Effort > 0 {
+		effort, few = a.Effort, max(1, a.Effort/20)
+	}
+	for _, p := range []struct{ width, inner, effort int }{{1, 0, math.MaxInt}, {1, 3, few}, {4, 3, few}} {
+		s, _ := setUp(a, relaxed)
+		s.blocks, s.width, s.inner, s.effort, s.watch, s.found = true, p.width, p.inner, p.effort, nil, wide.found
+		s.inLine()
+		s.run()
+	}
+	wide.width, wide.effort = math.MaxInt, effort
 	wide.run()
 	return wide.plans(relaxed, !wide.truncated)
 }
 
-// mostSets is the number of different sets of components above which the wide
-// search is not begun: it could not end within any effort worth waiting for.
-const mostSets = 20_000
+// mostOrders is how many kinds of one class the fast method tries in every order;
+// above that they lie thin inside thick, for the orders double with each.
+const mostOrders = 7
+
+// inLine gives every kind a class of its own where there are too many to try all
+// orders.
+func (s *search) inLine() {
+	if len(s.kinds) <= mostOrders {
+		return
+	}
+	in := map[int]int{}
+	for _, k := range s.kinds {
+		in[k.class]++
+	}
+	for _, n := range in {
+		if n > mostOrders {
+			for i := range s.kinds {
+				s.kinds[i].class = i // they stand deepest first, then thin to thick
+			}
+			return
+		}
+	}
+}
+
+// count is how many components there are to lay, spares included.
+func (s *search) count() int {
+	n := 0
+	for _, k := range s.kinds {
+		n += k.most
+	}
+	return n
+}
 
 // plans turns the front into what is shown.
 func (s *search) plans(relaxed Relaxed, proven bool) []Plan {
 	out := make([]Plan, 0, len(s.found.all))
 	for _, d := range s.found.all {
-		p := Plan{Cost: unit.Ratio(d.cost), Proven: proven, Fillers: d.fillers, Spares: d.spares,
-			Over: unit.Millimetre(d.crown), Lumpy: d.lumpy, Relaxed: relaxed}
+		p := Plan{Cost: unit.Ratio(d.cost), Proven: proven, Fillers: d.fillers, Spares: d.spares, Lumpy: d.lumpy, Relaxed: relaxed}
 		p.Layers = s.layers(d)
+		p.Over = p.Layers[len(p.Layers)-1].Over
 		out = append(out, p)
 	}
 	slices.SortStableFunc(out, func(a, b Plan) int {
@@ -103,55 +164,57 @@ func (s *search) plans(relaxed Relaxed, proven bool) []Plan {
 	return out
 }
 
-// layers reads a stack back from the outside in and fills in what each takes.
+// layers reads a stack back from the outside in, lays it once more in full and
+// fills in what each layer takes.
 func (s *search) layers(d done) []Layer {
 	var chain []*label
 	for l := d.label; l != nil; l = l.parent {
 		chain = append(chain, l)
 	}
 	slices.Reverse(chain)
-	spares := d.spares
 	out := make([]Layer, len(chain))
-	how := lay.Laying{Ratio: s.rules.LayRatio}
+	bed := lay.Bed{Crown: unit.Millimetre(chain[0].crown), Tape: unit.Millimetre(chain[0].tape)}
 	for i, l := range chain {
-		n := s.counts(l.pick.v)
-		y := Layer{Over: unit.Millimetre(l.crown), Tape: unit.Millimetre(l.tape), Fillers: l.pick.fillers, CentreMM: unit.Millimetre(l.pick.builtMM)}
-		for k, c := range n {
+		y := Layer{Over: bed.Crown, Tape: bed.Tape, Fillers: l.pick.fillers, CentreMM: unit.Millimetre(l.pick.builtMM)}
+		for k, c := range l.pick.n {
 			if c > 0 {
-				if len(y.N) == 0 {
-					y.FillerMM = unit.Millimetre(s.d[k])
-				}
 				y.Sizes, y.N = append(y.Sizes, unit.Millimetre(s.d[k])), append(y.N, c)
 			}
 		}
-		if y.Fillers == 0 {
-			y.FillerMM = 0
+		if y.Fillers > 0 {
+			y.FillerMM = unit.Millimetre(l.pick.fillerMM)
 		}
-		if i == 0 {
-			switch {
-			case l.pick.rod:
-				y.Fillers, y.FillerMM = 1, unit.Millimetre(l.fillerMM)
-			case l.pick.builtMM > 0:
-				y.Fillers, y.FillerMM = 1, unit.Millimetre(l.fillerMM)
+		if i > 0 {
+			how := lay.Laying{Ratio: s.rules.LayRatio}
+			if h := s.held[i]; h != nil {
+				how = h.how
 			}
-		} else {
-			bed := lay.Bed{Crown: unit.Millimetre(chain[i-1].crown), Tape: unit.Millimetre(chain[i-1].tape)}
-			ds := s.list(n, l.pick.fillers)
+			ds := slices.Clone(s.list(l.pick.n, l.pick.fillers, l.pick.fillerMM))
 			ring := lay.LayZigZag(ds, bed, how)
-			y.Gap, y.Proud = ring.Gap, ring.Proud
-			y.Room = lay.Room(ds, y.Sizes[0], bed, how, unit.Ratio(s.lift))
+			y.Gap, y.Proud, y.Over, y.Tape = ring.Gap, ring.Proud, ring.Over, ring.Tape
+			least := y.FillerMM
+			if len(y.Sizes) > 0 {
+				least = y.Sizes[0]
+			}
+			y.Room = lay.Room(ds, least, bed, how, unit.Ratio(s.lift))
 			y.Takes = len(ds) + y.Room
+			bed = lay.Bed{Crown: y.Over, Tape: y.Tape}
 		}
 		out[i] = y
 	}
-	// Spares are the ones laid last: outermost, beside what they may serve.
+	s.tellSpares(out, d.spares)
+	return out
+}
+
+// tellSpares says which layers hold the spares: those laid last, outermost,
+// beside what they may serve.
+func (s *search) tellSpares(out []Layer, spares int) {
 	for i := len(out) - 1; i >= 0 && spares > 0; i-- {
 		for k, z := range out[i].Sizes {
-			if s.spare >= 0 && float64(z) == s.d[s.spare] {
+			if s.spare >= 0 && float64(z) == s.d[s.kinds[s.spare].size] {
 				out[i].Spares = min(spares, out[i].N[k])
 				spares -= out[i].Spares
 			}
 		}
 	}
-	return out
 }

@@ -2,10 +2,13 @@ package plan
 
 import "contralay/model/unit"
 
-// Size is how many components of one diameter there are.
+// Size is how many components of one diameter there are. Leaves says how far they
+// run: of two components the one that leaves first has the smaller number. It
+// counts only where Ask.InOrder is set.
 type Size struct {
-	D unit.Millimetre
-	N int
+	D      unit.Millimetre
+	N      int
+	Leaves int
 }
 
 // Centres says which centres the planner may use.
@@ -28,13 +31,32 @@ type Rules struct {
 	SpareGain          unit.Ratio
 }
 
+// Held is what the builder holds of one layer.
+type Held struct {
+	At     int    // which layer; 0 is the centre
+	Sizes  []Size // of what is laid, these lie in it, whatever else does
+	Locked bool   // nothing else may; its fillers and its fit are as they are
+
+	Fillers   int             // of a locked layer
+	FillerMM  unit.Millimetre // 0: its smallest size
+	Lay, Bind unit.Millimetre // lay length and binder where they are fixed; else 0
+}
+
 // Ask is one planning question.
 type Ask struct {
-	Sizes   []Size // any order; equal diameters are added together
-	Spares  int    // up to this many spares of the commonest size may be added
+	Sizes   []Size          // any order; equal diameters are added together
+	Spares  int             // up to this many spares may be added
+	SpareD  unit.Millimetre // of this size, one of Sizes; 0: the commonest, of two the smaller
+	InOrder bool            // whatever leaves first has nothing outside it that leaves later
+	Held    []Held          // at most one for each layer
+	Layers  int             // 0: any; else a plan has this many layers or an even number more or fewer, so that no hand turns
 	Rules   Rules
 	Centres Centres
-	Effort  int // fits the search may try; 0: DefaultEffort
+	Effort  int // fits the search may try; 0: as many as an answer at once allows
+
+	// Watch is told now and then what share of the search is done, and ends it by
+	// returning false; nil never does.
+	Watch func(share float64) bool
 }
 
 // Relaxed says which limits a plan had to leave.
@@ -86,6 +108,13 @@ func (l Layer) Count() int {
 	return n
 }
 
-// DefaultEffort is how many fits are tried before a search settles for what it
-// has: about a second of one core.
-const DefaultEffort = 8_000_000
+// Effort of a search, in fits tried; laying a layer counts laidEffort.
+const (
+	exactEffort = 8_000_000 // up to exactMost components of exactSizes sizes: under a second
+	quickEffort = 40_000    // of each of the two methods above that: some hundredths
+	exactMost   = 24
+	exactSizes  = 3
+
+	// LongEffort is for a search that is watched: some seconds.
+	LongEffort = 60_000_000
+)

@@ -24,7 +24,7 @@ func someAsk(t *rapid.T, most, effort int) Ask {
 			n = rapid.IntRange(1, left).Draw(t, "of this")
 		}
 		d := math.Round(rapid.Float64Range(0.6, 6).Draw(t, "d")*100) / 100
-		a.Sizes = append(a.Sizes, Size{mm(d), n})
+		a.Sizes = append(a.Sizes, Size{D: mm(d), N: n})
 		left -= n
 	}
 	return a
@@ -137,7 +137,7 @@ func TestOrderOfSizes(t *testing.T) {
 		b := a
 		b.Sizes = rapid.Permutation(a.Sizes).Draw(t, "shuffled")
 		if z := b.Sizes[0]; z.N > 1 {
-			b.Sizes = append(append([]Size{}, b.Sizes[1:]...), Size{z.D, 1}, Size{z.D, z.N - 1})
+			b.Sizes = append(append([]Size{}, b.Sizes[1:]...), Size{D: z.D, N: 1}, Size{D: z.D, N: z.N - 1})
 		}
 		if diff := cmp.Diff(Make(a), Make(b)); diff != "" {
 			t.Error(diff)
@@ -153,7 +153,7 @@ func TestScale(t *testing.T) {
 		b := a
 		b.Sizes = nil
 		for _, z := range a.Sizes {
-			b.Sizes = append(b.Sizes, Size{2 * z.D, z.N})
+			b.Sizes = append(b.Sizes, Size{D: 2 * z.D, N: z.N})
 		}
 		p, q := Make(a), Make(b)
 		if !p[0].Proven || !q[0].Proven {
@@ -183,7 +183,7 @@ func TestOneMoreEqualIsNeverThinner(t *testing.T) {
 		t.Run(fmt.Sprint(ratio), func(t *testing.T) {
 			before := 0
 			for n := 1; n <= 61; n++ {
-				a := Ask{Sizes: []Size{{1.09, n}}, Rules: shop, Centres: UnequalCentres}
+				a := Ask{Sizes: []Size{{D: 1.09, N: n}}, Rules: shop, Centres: UnequalCentres}
 				a.Rules.LayRatio = ratio
 				ps := Make(a)
 				now := thinnest(ps)
@@ -199,7 +199,7 @@ func TestOneMoreEqualIsNeverThinner(t *testing.T) {
 // Any effort, any nonsense: an answer or none, never a crash; and always one where
 // there is something to lay.
 func TestLittleEffort(t *testing.T) {
-	big := []Size{{1.09, 90}, {1.27, 40}, {1.73, 30}, {2.7, 20}}
+	big := []Size{{D: 1.09, N: 90}, {D: 1.27, N: 40}, {D: 1.73, N: 30}, {D: 2.7, N: 20}}
 	for _, effort := range []int{-1, 1, 7, 5000} {
 		sizes := big
 		if effort < 0 {
@@ -212,12 +212,12 @@ func TestLittleEffort(t *testing.T) {
 			}
 		}
 	}
-	for _, none := range [][]Size{nil, {}, {{0, 3}}, {{1, 0}}, {{-1, 2}}, {{1, -2}}, {{mm(math.NaN()), 1}}, {{mm(math.Inf(1)), 1}}} {
+	for _, none := range [][]Size{nil, {}, {{D: 0, N: 3}}, {{D: 1, N: 0}}, {{D: -1, N: 2}}, {{D: 1, N: -2}}, {{D: mm(math.NaN()), N: 1}}, {{D: mm(math.Inf(1)), N: 1}}} {
 		if ps := Make(Ask{Sizes: none, Rules: shop}); len(ps) != 0 {
 			t.Errorf("%v: %d plans", none, len(ps))
 		}
 	}
-	for _, p := range Make(Ask{Sizes: []Size{{1, 9}, {3, 2}}}) {
+	for _, p := range Make(Ask{Sizes: []Size{{D: 1, N: 9}, {D: 3, N: 2}}}) {
 		if !unit.Finite(float64(p.Over)) || !unit.Finite(float64(p.Cost)) {
 			t.Errorf("no rules at all: %+v", p)
 		}
@@ -227,7 +227,7 @@ func TestLittleEffort(t *testing.T) {
 // No gap and no lift allowed: seven equal close on no round core so exactly, so
 // the gap limits go first, and with them every filler.
 func TestGapLimitsGoFirst(t *testing.T) {
-	a := Ask{Sizes: []Size{{1.09, 7}}, Rules: shop}
+	a := Ask{Sizes: []Size{{D: 1.09, N: 7}}, Rules: shop}
 	a.Rules.GapInner, a.Rules.GapOuter, a.Rules.LiftMax = 0, 0, 0
 	ps := Make(a)
 	if len(ps) != 1 || ps[0].Relaxed != Gaps || ps[0].Fillers != 0 {

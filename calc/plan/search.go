@@ -1,46 +1,81 @@
 package plan
 
 import (
+	"cmp"
+	"math"
 	"slices"
 
 	"contralay/calc/lay"
 	"contralay/model/unit"
 )
 
-// search is one run over the layers of one question, in plain numbers.
+// search is one run over the layers of one question, in plain numbers. Lengths in
+// mm.
+//
+// A node is how many of each kind lie already; a label is one stack that holds
+// them. Nodes are taken from few to many, so that a node is complete when it is
+// reached. Every layer adds at least one, so the search ends.
 type search struct {
-	d          []float64 // sizes, thin to thick
-	need, most []int     // per size: at least, at most (they differ for spares only)
-	spare      int       // index of the size spares are of; -1 none
-	stride     []int     // mixed radix over most+1
-	total      int
-	rules      Rules
-	centres    Centres
-	gapIn      float64
-	gapOut     float64
-	lift       float64
+	d                    []float64 // sizes, thin to thick
+	kinds                []kind    // what is to be laid and not held, deepest class first, then thin to thick
+	spare                int       // index of the kind spares are of; −1 none
+	rules                Rules
+	centres              Centres
+	gapIn                float64
+	gapOut               float64
+	lift                 float64
+	held                 map[int]*held
+	lastHeld, layersLike int
+
 	fillerMost int
 	noFiller   bool
 	mayLose    bool
 
-	width     int // labels kept per set of components
+	blocks    bool // the fast method: each kind in one block from the inside out
+	inner     int  // fillers an inner layer may take; blocks only
+	width     int  // labels kept per node
 	effort    int
 	truncated bool
-	adj       map[adjKey][]pair
-	angles    []float64 // scratch: θ by largest size, size, size
-	found     *front
+	watch     func(float64) bool
+
+	nodes   map[string]*node
+	buckets [][]*node
+	found   *front
+	fit     fit
+	scratch
+}
+
+// kind is components of one size that leave together.
+type kind struct {
+	size       int
+	class      int // 0 runs furthest; all 0 where the order of leaving is free
+	need, most int // they differ for spares only
+}
+
+// held is Held in plain numbers.
+type held struct {
+	n        []int // per size
+	locked   bool
+	fillers  int
+	fillerMM float64
+	how      lay.Laying
+}
+
+// node is how many of each kind are laid.
+type node struct {
+	n      []int
+	labels []*label
 }
 
 // label is a stack of layers that holds some of the components: everything that
 // decides what can follow, and what it has cost.
 type label struct {
-	used        int
 	crown, tape float64
 	fillers     int
 	fillerMM    float64
 	lumpy       int
 	spread      float64
-	layers      int
+	layers      int // 0: the centre alone
 	centreN     int
 	parent      *label
 	pick        pick
@@ -48,196 +83,200 @@ type label struct {
 
 // pick is what one layer was given.
 type pick struct {
-	v       int // counts, as an index
-	fillers int
-	builtMM float64
-	rod     bool
+	n        []int // per size
+	fillers  int
+	fillerMM float64
+	builtMM  float64
 }
 
-// pair is how often two sizes lie side by side in a layer.
-type pair struct {
-	i, j uint8
-	n    uint16
+// scratch is used again and again, so that trying costs no memory.
+type scratch struct {
+	take, cnt []int
+	key       []byte
+	now       *node
+	on        *label
 }
-
-type adjKey struct{ v, fillers int }
 
 func newSearch(a Ask) *search {
-	sizes := merge(a.Sizes)
-	s := &search{rules: a.Rules, centres: a.Centres, spare: -1, adj: map[adjKey][]pair{}, found: &front{}}
+	s := &search{rules: a.Rules, centres: a.Centres, spare: -1, nodes: map[string]*node{}, found: &front{}, layersLike: a.Layers, watch: a.Watch}
+	sizes := merge(a.Sizes, a.InOrder)
 	for _, z := range sizes {
-		s.d = append(s.d, float64(z.D))
-		s.need = append(s.need, z.N)
-		s.most = append(s.most, z.N)
-	}
-	if a.Spares > 0 && len(s.d) > 0 {
-		s.spare = 0
-		for i := range s.d {
-			if s.need[i] > s.need[s.spare] {
-				s.spare = i
-			}
+		if !slices.Contains(s.d, float64(z.D)) {
+			s.d = append(s.d, float64(z.D))
 		}
-		s.most[s.spare] += a.Spares
 	}
-	s.total = 1
-	for i := range s.d {
-		s.stride = append(s.stride, s.total)
-		s.total *= s.most[i] + 1
+	slices.Sort(s.d)
+	slices.SortFunc(sizes, func(a, b Size) int { return cmp.Or(-cmp.Compare(a.Leaves, b.Leaves), cmp.Compare(a.D, b.D)) })
+	leaves, class := 0, -1
+	for _, z := range sizes {
+		if class < 0 || z.Leaves != leaves {
+			leaves, class = z.Leaves, class+1
+		}
+		s.kinds = append(s.kinds, kind{size: s.sizeOf(z.D), class: class, need: z.N, most: z.N})
 	}
+	s.addSpares(a)
 	s.gapIn, s.gapOut, s.lift = float64(a.Rules.GapInner), float64(a.Rules.GapOuter), float64(a.Rules.LiftMax)
 	if len(s.d) > 0 {
 		s.mayLose = s.d[0] < 0.2501*s.d[len(s.d)-1]
 	}
-	s.angles = make([]float64, len(s.d)*len(s.d)*len(s.d))
+	s.take, s.cnt = make([]int, len(s.kinds)), make([]int, len(s.d))
+	s.fit = newFit(s.d, a.Rules.LayRatio)
 	return s
 }
 
-// merge adds up equal diameters and sorts thin to thick; what is not a positive
-// diameter or count is left out.
-func merge(in []Size) []Size {
+func (s *search) sizeOf(d unit.Millimetre) int { return slices.Index(s.d, float64(d)) }
+
+// addSpares lets the kind that spares are of grow: of its size the one that runs
+// furthest, for a spare runs from end to end.
+func (s *search) addSpares(a Ask) {
+	if a.Spares <= 0 || len(s.kinds) == 0 {
+		return
+	}
+	size := s.sizeOf(a.SpareD)
+	if size < 0 {
+		count := make([]int, len(s.d))
+		for _, k := range s.kinds {
+			count[k.size] += k.need
+		}
+		size = 0
+		for i := range count {
+			if count[i] > count[size] {
+				size = i
+			}
+		}
+	}
+	for i, k := range s.kinds {
+		if k.size == size {
+			s.spare = i
+			s.kinds[i].most += a.Spares
+			return
+		}
+	}
+}
+
+// merge adds up what is equal; what is not a positive diameter or count is left
+// out.
+func merge(in []Size, inOrder bool) []Size {
 	var out []Size
 	for _, z := range in {
 		if z.N <= 0 || z.D <= 0 || !unit.Finite(float64(z.D)) {
 			continue
 		}
-		if i := slices.IndexFunc(out, func(o Size) bool { return o.D == z.D }); i >= 0 {
+		if !inOrder {
+			z.Leaves = 0
+		}
+		if i := slices.IndexFunc(out, func(o Size) bool { return o.D == z.D && o.Leaves == z.Leaves }); i >= 0 {
 			out[i].N += z.N
 		} else {
 			out = append(out, z)
 		}
 	}
-	slices.SortFunc(out, func(a, b Size) int {
-		if a.D < b.D {
-			return -1
-		}
-		return 1
-	})
 	return out
-}
-
-func (s *search) counts(v int) []int {
-	out := make([]int, len(s.d))
-	for i := range out {
-		out[i] = v / s.stride[i] % (s.most[i] + 1)
-	}
-	return out
-}
-
-func (s *search) index(n []int) int {
-	v := 0
-	for i, k := range n {
-		v += k * s.stride[i]
-	}
-	return v
 }
 
 // complete reports whether counts hold everything, and how many are spares.
-func (s *search) complete(n []int) (spares int, ok bool) {
-	for i, k := range n {
-		if k < s.need[i] {
+func (s *search) complete(n, take []int) (spares int, ok bool) {
+	for i, k := range s.kinds {
+		c := n[i] + take[i]
+		if c < k.need {
 			return 0, false
 		}
-		spares += k - s.need[i]
+		spares += c - k.need
 	}
 	return spares, true
 }
 
-// run builds stacks outward, from sets of few components to sets of many, and
-// gathers the plans that no other beats.
+// mayEnd reports whether a stack of that many layers over its centre may be the
+// whole: nothing held lies further out, and no hand turns.
+func (s *search) mayEnd(layers int) bool {
+	return layers >= s.lastHeld && (s.layersLike == 0 || (layers+1-s.layersLike)%2 == 0)
+}
+
+// push keeps a stack for the node it leads to.
+func (s *search) push(l *label, n, take []int) {
+	s.key = s.key[:0]
+	sum := 0
+	for i := range n {
+		c := n[i] + take[i]
+		sum += c
+		s.key = append(s.key, byte(c), byte(c>>8))
+	}
+	if len(s.held) > 0 || s.layersLike > 0 {
+		sum += l.layers
+		s.key = append(s.key, byte(l.layers))
+	}
+	nd := s.nodes[string(s.key)]
+	if nd == nil {
+		nd = &node{n: make([]int, len(n))}
+		for i := range n {
+			nd.n[i] = n[i] + take[i]
+		}
+		s.nodes[string(s.key)] = nd
+		for len(s.buckets) <= sum {
+			s.buckets = append(s.buckets, nil)
+		}
+		s.buckets[sum] = append(s.buckets[sum], nd)
+	}
+	nd.labels = append(nd.labels, l)
+}
+
+// run builds stacks outward, from few components to many, and gathers the plans
+// that no other beats.
 func (s *search) run() {
-	at := make([][]*label, s.total)
-	order := make([]int, s.total)
-	for v := range order {
-		order[v] = v
+	s.seed()
+	total := 0
+	for _, k := range s.kinds {
+		total += k.most
 	}
-	sum := func(v int) int {
-		t := 0
-		for i := range s.d {
-			t += v / s.stride[i] % (s.most[i] + 1)
-		}
-		return t
-	}
-	slices.SortStableFunc(order, func(a, b int) int { return sum(a) - sum(b) })
-	parts := s.parts(order)
-	s.seedFrom(parts, func(l *label) { at[l.used] = append(at[l.used], l) })
-	for _, v := range order {
-		if v == 0 || len(at[v]) == 0 {
-			continue
-		}
-		have := s.counts(v)
-		for _, l := range s.keep(at[v]) {
-			if s.hopeless(l.crown, l.fillers, l.lumpy, have) {
-				continue
+	for b := 0; b < len(s.buckets); b++ {
+		for i := 0; i < len(s.buckets[b]); i++ {
+			nd := s.buckets[b][i]
+			for _, l := range s.keep(nd.labels) {
+				s.grow(l, nd)
+				if s.effort < 0 {
+					s.truncated = true
+					return
+				}
 			}
-			s.grow(l, have, parts, func(n *label) { at[n.used] = append(at[n.used], n) })
-			if s.effort < 0 {
-				s.truncated = true
+			nd.labels = nil
+			if s.watch != nil && !s.watch(float64(b)/float64(total+1)) {
+				s.truncated, s.effort = true, -1
 				return
 			}
 		}
-		at[v] = nil
 	}
 }
 
-// part is one possible content of a layer.
-type part struct {
-	v        int
-	n        []int
-	count    int
-	min, max int // index of its thinnest and thickest size
-	sum      float64
-}
-
-func (s *search) parts(order []int) []part {
-	var out []part
-	for _, v := range order {
-		if v == 0 {
-			continue
-		}
-		p := part{v: v, n: s.counts(v), min: -1}
-		for i, k := range p.n {
-			if k > 0 {
-				if p.min < 0 {
-					p.min = i
-				}
-				p.max = i
-				p.count += k
-				p.sum += float64(k) * s.d[i]
+// keep drops stacks that another on the same bed beats, and all but the best
+// width where there are too many.
+func (s *search) keep(ls []*label) []*label {
+	slices.SortStableFunc(ls, func(a, b *label) int {
+		return cmp.Or(cmp.Compare(s.soFar(a), s.soFar(b)), cmp.Compare(a.tape, b.tape), cmp.Compare(a.layers, b.layers), cmp.Compare(a.centreN, b.centreN))
+	})
+	out := ls[:0:0]
+	for _, l := range ls {
+		beaten := false
+		for _, o := range out {
+			if math.Abs(o.crown-l.crown) < 1e-9 && math.Abs(o.tape-l.tape) < 1e-9 &&
+				o.fillers <= l.fillers && o.lumpy <= l.lumpy && s.soFar(o) <= s.soFar(l) {
+				beaten = true
+				break
 			}
 		}
-		out = append(out, p)
+		if beaten {
+			continue
+		}
+		if len(out) == s.width {
+			s.truncated = true
+			break
+		}
+		out = append(out, l)
 	}
 	return out
 }
 
-// seedFrom offers every centre among parts.
-func (s *search) seedFrom(parts []part, add func(*label)) {
-	for _, p := range parts {
-		if p.count > 5 || (p.count > 3 && p.min != p.max) {
-			continue
-		}
-		if p.min != p.max && s.centres < UnequalCentres {
-			continue
-		}
-		ds := s.list(p.n, 0)
-		g := lay.Centre(ds)
-		l := &label{used: p.v, crown: float64(g.Over), tape: float64(g.Tape), centreN: p.count, pick: pick{v: p.v}}
-		l.lumpy, l.spread = s.lumps(p.min, p.max)
-		if g.Rod > 0 {
-			l.fillers, l.fillerMM, l.pick.rod = 1, float64(g.Rod), true
-		}
-		s.finish(l, p.n)
-		add(l)
-		if p.count == 1 && s.centres >= BuiltCentres {
-			for _, n := range []int{7, 8} {
-				up := float64(lay.BuiltUp(n, ds[0], s.rules.LayRatio))
-				b := *l
-				b.crown, b.tape, b.fillers, b.fillerMM = up, up, 1, up-float64(ds[0])
-				b.pick.builtMM = up
-				add(&b)
-			}
-		}
-	}
+func (s *search) soFar(l *label) float64 {
+	return l.crown + float64(s.rules.FillerWeight)*l.fillerMM + l.spread
 }
 
 func (s *search) lumps(lo, hi int) (lumpy int, cost float64) {
@@ -246,18 +285,4 @@ func (s *search) lumps(lo, hi int) (lumpy int, cost float64) {
 		lumpy, w = 1, 1.0
 	}
 	return lumpy, w * (s.d[hi] - s.d[lo])
-}
-
-// list is counts as diameters, thin to thick, with fillers of the thinnest.
-func (s *search) list(n []int, fillers int) []unit.Millimetre {
-	var out []unit.Millimetre
-	for i, k := range n {
-		if k > 0 && fillers > 0 {
-			k, fillers = k+fillers, 0
-		}
-		for range k {
-			out = append(out, unit.Millimetre(s.d[i]))
-		}
-	}
-	return out
 }

@@ -26,11 +26,14 @@ func branchTable() table[model.Branch] {
 			number("ambient_c", func(v *b) *optC { return &v.AmbientC }, celsius),
 			choice("make", func(v *b) *optText { return &v.Make }, "laid", "twisted", "straight"),
 			choice("outer", func(v *b) *optText { return &v.Outer }, "LH", "RH"),
+			flag("leavers_outside", func(v *b) *optFlag { return &v.LeaversOut }),
+			flag("units_inside", func(v *b) *optFlag { return &v.UnitsIn }),
 		},
 		parts: []part[b]{
 			many[b, model.Layer]{"layer", func(v *b) *[]model.Layer { return &v.Layers }, layerTable()},
 			many[b, model.Cover]{"cover", func(v *b) *[]model.Cover { return &v.Covers }, coverTable()},
 			many[b, model.AsBuilt]{"as_built", func(v *b) *[]model.AsBuilt { return &v.AsBuilt }, asBuiltTable()},
+			many[b, model.Aside]{"aside", func(v *b) *[]model.Aside { return &v.Asides }, asideTable()},
 		},
 	}
 }
@@ -73,6 +76,22 @@ func asBuiltTable() table[model.AsBuilt] {
 		keys: []key[a]{
 			must(plain("layer", func(v *a) *int { return &v.Layer }, readCount(0, maxCount), strconv.Itoa)),
 			numbers("over_mm", func(v *a) *mms { return &v.OverMM }, length),
+		},
+	}
+}
+
+// asideTable is a lay-up set aside: the layers as those of the branch.
+func asideTable() table[model.Aside] {
+	type a = model.Aside
+	return table[a]{
+		what: "aside",
+		keys: []key[a]{
+			must(plainText("name", func(v *a) *string { return &v.Name })),
+			choice("make", func(v *a) *optText { return &v.Make }, "laid", "twisted", "straight"),
+			choice("outer", func(v *a) *optText { return &v.Outer }, "LH", "RH"),
+		},
+		parts: []part[a]{
+			many[a, model.Layer]{"layer", func(v *a) *[]model.Layer { return &v.Layers }, layerTable()},
 		},
 	}
 }

@@ -178,23 +178,18 @@ func own(d, least unit.Millimetre) int {
 // whose way runs through this branch.
 func (m *Model) spareOffer(k int) (offer, bool) {
 	_, b, _ := m.b()
-	var from, to string
-	var path []int
-	i, ok := 0, false
-	for _, i = range m.likes(&b.Layers[k]) {
-		if from, to, path, ok = m.freePair(m.h.Wires[i]); ok {
-			break
+	for _, i := range m.likes(&b.Layers[k]) {
+		places := m.sheet.SparePlaces(m.branch, i, 1)
+		if len(places) == 0 {
+			continue
 		}
+		p := places[0]
+		return offer{k, fmt.Sprintf("%s, %s to %s", sizeText(&m.h.Wires[i]), p.From, p.To), "spare", func(m *Model) (*model.Harness, string) {
+			h, w := m.sheet.AddSpare(m.written(), m.branch, k, p)
+			return h, fmt.Sprintf("spare %s from %s to %s", w.ID, p.From, p.To)
+		}}, true
 	}
-	if !ok {
-		return offer{}, false
-	}
-	src := m.h.Wires[i]
-	return offer{k, fmt.Sprintf("%s, %s to %s", sizeText(&src), from, to), "spare", func(m *Model) (*model.Harness, string) {
-		w := model.Wire{ID: m.h.NextID("SP0"), Signal: model.Some("Spare"), From: model.Some(from), To: model.Some(to),
-			Spec: src.Spec, Size: src.Size, Colour: model.Some(m.freeColour()), Amps: model.Some(unit.Ampere(0)), Role: model.Some("spare")}
-		return m.layInto(w, path, k), fmt.Sprintf("spare %s from %s to %s", w.ID, from, to)
-	}}, true
+	return offer{}, false
 }
 
 // layInto adds a wire along a path: into layer k of this branch, outermost elsewhere.
@@ -209,36 +204,6 @@ func (m *Model) layInto(w model.Wire, path []int, k int) *model.Harness {
 	return h.AddWire(w, others).EditBranch(m.branch, func(b *model.Branch) { b.Layers[k].Of = append(b.Layers[k].Of, w.ID) })
 }
 
-// freePair is two free cavities, one each side of the branch, whose contacts take
-// the wire.
-func (m *Model) freePair(w model.Wire) (from, to string, path []int, ok bool) {
-	mb := &m.h.Branches[m.branch]
-	best := 0
-	for a := range m.sheet.Terms {
-		for z := range m.sheet.Terms {
-			ta, tz := m.h.Terminations[a].ID, m.h.Terminations[z].ID
-			way, there := m.sheet.X.Between(ta, tz)
-			at := slices.Index(way, m.branch)
-			if a == z || !there || at < 0 || !m.comesFirst(ta, way[:at], mb.From) {
-				continue
-			}
-			ca, cz := m.freeFor(a, w), m.freeFor(z, w)
-			if n := min(len(ca), len(cz)); n > best {
-				best, from, to, path, ok = n, ta+":"+ca[0], tz+":"+cz[0], way, true
-			}
-		}
-	}
-	return from, to, path, ok
-}
-
-// comesFirst reports whether walking way from a termination ends at place.
-func (m *Model) comesFirst(at string, way []int, place string) bool {
-	for _, b := range way {
-		at = m.sheet.X.Other(b, at)
-	}
-	return at == place
-}
-
 func (m *Model) freeFor(t int, w model.Wire) []string {
 	var out []string
 	for _, c := range m.sheet.Terms[t].Free {
@@ -247,27 +212,6 @@ func (m *Model) freeFor(t int, w model.Wire) []string {
 		}
 	}
 	return out
-}
-
-// freeColour is a white wire with stripes that no wire of the branch has.
-func (m *Model) freeColour() string {
-	used := map[string]bool{}
-	for _, i := range m.wiresHere() {
-		used[m.h.Wires[i].Colour.V] = true
-	}
-	for a := range 9 {
-		if c := fmt.Sprint(90 + a); !used[c] {
-			return c
-		}
-	}
-	for a := range 9 {
-		for b := a + 1; b < 9; b++ {
-			if c := fmt.Sprintf("9%d%d", a, b); !used[c] {
-				return c
-			}
-		}
-	}
-	return "9"
 }
 
 // doubleOffer doubles the ground or feed of this layer's size that carries most,

@@ -14,20 +14,38 @@ import (
 // hand, change how the branch is made.
 
 func (m *Model) take(o calc.Option) {
-	for k, l := range m.h.Branches[m.branch].Layers {
-		if l.Locked.V || len(l.Pinned) > 0 {
-			m.refuse(model.LayerName(k) + " is locked or has something pinned: the option would move it")
-			return
-		}
+	if says := moves(m.h.Branches[m.branch].Layers, o.Layers); says != "" {
+		m.refuse("the option " + says)
+		return
 	}
 	if m.uses(o) && !m.sheet.Branches[m.branch].Proposed {
 		m.tell("it is laid so already")
 		return
 	}
-	m.change(m.h.EditBranch(m.branch, func(b *model.Branch) {
-		b.Layers = model.CloneLayers(o.Layers)
-		b.Make = model.Some("laid")
-	}), "laid as "+paper.Aloud(paper.Counts(o.Plan), m.cfg.ASCII))
+	says := "laid as " + paper.Aloud(paper.Counts(o.Plan), m.cfg.ASCII)
+	if n := len(o.Spares); n > 0 {
+		says += fmt.Sprintf(", with %d new spares from %s to %s on", n, o.Spares[0].From, o.Spares[0].To)
+	}
+	m.change(m.sheet.Laid(m.h, m.branch, o), says)
+}
+
+// moves says what of the lay-up now a change would not leave as it is held: a
+// locked layer changed or turned, something pinned moved; "" where nothing.
+func moves(now, then []model.Layer) string {
+	for k, l := range now {
+		switch {
+		case l.Locked.V && (k >= len(then) || !slices.Equal(slices.Sorted(slices.Values(l.Of)), slices.Sorted(slices.Values(then[k].Of))) || l.Fillers.V != then[k].Fillers.V):
+			return fmt.Sprintf("would change %s, which is locked", model.LayerName(k))
+		case l.Locked.V && (len(now)-len(then))%2 != 0:
+			return fmt.Sprintf("would turn the hand of %s, which is locked", model.LayerName(k))
+		}
+		for _, id := range l.Pinned {
+			if k >= len(then) || !slices.Contains(then[k].Of, id) {
+				return fmt.Sprintf("would move %s, which is pinned to %s", id, model.LayerName(k))
+			}
+		}
+	}
+	return ""
 }
 
 // editLayers is the lay-up of the branch as the file would hold it: its own, or
@@ -40,21 +58,7 @@ func (m *Model) editLayers() []model.Layer {
 	if !b.Proposed {
 		return mb.Layers
 	}
-	out := make([]model.Layer, len(b.Layers))
-	for k, l := range b.Layers {
-		n := 0
-		for _, c := range l.Members {
-			if c.Kind == calc.OfFiller {
-				n++
-			} else {
-				out[k].Of = append(out[k].Of, c.ID)
-			}
-		}
-		if n > 0 && k > 0 {
-			out[k].Fillers, out[k].FillerMM = model.Some(n), model.Some(l.FillerMM)
-		}
-	}
-	return out
+	return model.CloneLayers(b.As)
 }
 
 // written is the harness with the branch's proposal written into it, so that a
