@@ -277,8 +277,14 @@ func (s *Sheet) option(i int, p plan.Plan, r ranks, held []holding, spares []Spa
 // one after another. spareIn is the layers that hold a place for a spare.
 func (s *Sheet) name(i int, p plan.Plan, r ranks, held []holding) (out []model.Layer, spareIn []int) {
 	ids := slices.Clone(s.Branches[i].Components) // units first, as Components has them
+	together := map[string]int{}
+	for _, id := range ids {
+		together[group(r.way[id])]++
+	}
+	// Of those that run equally far the larger tail goes further in.
 	slices.SortStableFunc(ids, func(a, b string) int {
-		return cmp.Or(-cmp.Compare(r.depth[a], r.depth[b]), cmp.Compare(group(r.way[a]), group(r.way[b])))
+		ga, gb := group(r.way[a]), group(r.way[b])
+		return cmp.Or(-cmp.Compare(r.depth[a], r.depth[b]), -cmp.Compare(together[ga], together[gb]), cmp.Compare(ga, gb))
 	})
 	fixed := map[int][]string{}
 	for _, h := range held {

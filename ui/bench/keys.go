@@ -188,6 +188,7 @@ func (m *Model) upDown(p page, k key) {
 		return
 	}
 	m.cursor[m.cursorKey()] = to
+	m.on[m.cursorKey()] = p.rows[to].key
 }
 
 func (m *Model) escape() {

@@ -40,8 +40,8 @@ func (m *Model) layersPage(w int) page {
 	for k := range b.Layers {
 		l := &b.Layers[k]
 		p.rows = append(p.rows, row{
-			text:   fmt.Sprintf("%-8s%s%s%-11s%8s", layerWord(k), draw.Fit(m.holds(l), wide-1, m.cfg.ASCII)+" ", draw.Fit(m.leavesText(l), max(0, leave-2), m.cfg.ASCII)+map[bool]string{true: "  "}[leave > 0], takesText(k, l), m.sys.Diameter(l.OverMM)),
-			detail: m.layerDetail(k, l), id: firstID(l), mark: layerMark(m, k, l),
+			text: fmt.Sprintf("%-8s%s%s%-11s%8s", layerWord(k), draw.Fit(m.holds(l), wide-1, m.cfg.ASCII)+" ", draw.Fit(m.leavesText(l), max(0, leave-2), m.cfg.ASCII)+map[bool]string{true: "  "}[leave > 0], takesText(k, l), m.sys.Diameter(l.OverMM)),
+			key:  "layer " + layerWord(k), detail: m.layerDetail(k, l), id: firstID(l), mark: layerMark(m, k, l),
 			enter: func(m *Model) { m.open(layerScreen(k)) },
 			step:  func(m *Model, by int) { m.shift(k, by) },
 		})
@@ -50,7 +50,9 @@ func (m *Model) layersPage(w int) page {
 		p.rows = append(p.rows, row{text: "not laid " + strings.Join(miss, " "), mark: "!", id: miss[0],
 			detail: "+ lays the first of them outermost", step: func(m *Model, _ int) { m.move(miss[0], len(m.editLayers())-1) }})
 	}
-	p.rows = append(p.rows, m.optionRows(w)...)
+	p.rows = append(p.rows, m.optionRows()...)
+	p.rows = append(p.rows, m.asideRows()...)
+	p.rows = append(p.rows, m.wishRows()...)
 	p.rows = append(p.rows,
 		row{text: "outer layer laid   " + m.outer(mb), detail: "LH: going away from you over the top the wire passes to the left", step: func(m *Model, _ int) { m.flipOuter() }},
 		row{text: "lay length         " + trim(float64(m.sheet.Limits.LayRatio)) + " x over", detail: "of each layer, shop rule for the whole harness; 8 to 16 is usual",
@@ -216,51 +218,10 @@ func (m *Model) missing() []string {
 	return out
 }
 
-// mostOptions is how many lay-ups are listed.
-const mostOptions = 8
-
-func (m *Model) optionRows(w int) []row {
-	_, b, _ := m.b()
-	if b.Make != "laid" {
-		return nil
-	}
-	prop, ok := m.sheet.Proposals[m.sheet.PlanKey(m.branch)]
-	if !ok {
-		return []row{{text: "options: working out", detail: "they join when ready"}}
-	}
-	var out []row
-	for k, o := range prop.Options {
-		if k == mostOptions {
-			break
-		}
-		in := " "
-		if m.uses(o) {
-			in = "="
-		}
-		more := ""
-		if o.Plan.Lumpy > 0 {
-			more += " lumpy"
-		}
-		if o.Buried > 0 {
-			more += fmt.Sprintf(" buried %d", o.Buried)
-		}
-		if !o.Plan.Proven && k == 0 {
-			more += " (not all tried)"
-		}
-		aloud := paper.Aloud(paper.Counts(o.Plan), m.cfg.ASCII)
-		out = append(out, row{
-			text:   fmt.Sprintf("%s %c  %s %5s  filler %d%s", in, 'A'+k, draw.Fit(aloud, 17, m.cfg.ASCII), m.sys.Diameter(o.Plan.Over), o.Plan.Fillers, more),
-			detail: fmt.Sprintf("option %c: %s, over %s %s; Enter lays the branch so", 'A'+k, aloud, m.sys.Fine(o.Plan.Over), m.sys.Name()),
-			enter:  func(m *Model) { m.take(o) },
-		})
-	}
-	return out
-}
-
 // uses reports whether the branch is laid as an option.
 func (m *Model) uses(o calc.Option) bool {
 	_, b, _ := m.b()
-	if len(o.Layers) != len(b.Layers) {
+	if len(o.Layers) != len(b.Layers) || len(o.Spares) > 0 {
 		return false
 	}
 	for k, l := range o.Layers {
@@ -272,7 +233,7 @@ func (m *Model) uses(o calc.Option) bool {
 		if k == 0 && len(l.Of) == 5 {
 			fillers = 0
 		}
-		if fillers != l.Fillers.V {
+		if fillers != l.Fillers.V || b.As[k].BindMM.V != l.BindMM.V || len(b.As[k].Of) != len(l.Of) {
 			return false
 		}
 		for _, id := range l.Of {

@@ -1,6 +1,8 @@
 package bench
 
 import (
+	"slices"
+
 	tea "github.com/charmbracelet/bubbletea"
 
 	"contralay/calc"
@@ -55,6 +57,7 @@ type Model struct {
 	step    Step
 	stack   []screen // screens opened over the step; the last is on top
 	cursor  map[string]int
+	on      map[string]string // key of the row the cursor was put on
 	entry   *entry
 	says    string
 	trouble bool // says is a refusal
@@ -65,6 +68,8 @@ type Model struct {
 	offers    []offer         // of the fill step, for a sheet and a branch
 	offersFor *calc.Sheet
 	offersOf  int
+	trials    trials
+	search    *searching // a long search under way, or nil
 
 	w, height int
 }
@@ -78,7 +83,7 @@ type screen struct {
 
 // New opens a bench.
 func New(cfg Config) *Model {
-	m := &Model{cfg: cfg, path: cfg.Path, cursor: map[string]int{}, pending: map[string]bool{}, w: 80, height: 24, says: cfg.Welcome}
+	m := &Model{cfg: cfg, path: cfg.Path, cursor: map[string]int{}, on: map[string]string{}, pending: map[string]bool{}, w: 80, height: 24, says: cfg.Welcome}
 	h := cfg.Doc.Harness
 	m.h, m.saved = &h, &h
 	if s, err := unit.ParseSystem(h.Head.Units.V); err == nil {
@@ -126,6 +131,13 @@ func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 		m.sheet.Adopt(msg.key, msg.p)
 		m.rebuild()
 		return m, m.plan()
+	case found:
+		m.join(msg)
+		return m, m.plan()
+	case tick:
+		if m.search != nil {
+			return m, nextTick()
+		}
 	case tea.KeyMsg:
 		for _, k := range split(msg) {
 			m.key(k)
@@ -133,7 +145,7 @@ func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 		if m.quit {
 			return m, tea.Quit
 		}
-		return m, m.plan()
+		return m, tea.Batch(m.plan(), m.runSearch())
 	}
 	return m, nil
 }
@@ -233,9 +245,16 @@ func (m *Model) cursorKey() string {
 	return m.top()
 }
 
-// at is the row in hand, kept within the page.
+// at is the row in hand, kept within the page. Where rows came or went above it,
+// it is where the row is now.
 func (m *Model) at(p page) int {
-	return max(0, min(m.cursor[m.cursorKey()], len(p.rows)-1))
+	at := max(0, min(m.cursor[m.cursorKey()], len(p.rows)-1))
+	if on := m.on[m.cursorKey()]; on != "" && at < len(p.rows) && p.rows[at].key != on {
+		if i := slices.IndexFunc(p.rows, func(r row) bool { return r.key == on }); i >= 0 {
+			return i
+		}
+	}
+	return at
 }
 
 func (m *Model) open(s screen) { m.stack = append(m.stack, s) }

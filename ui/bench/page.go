@@ -12,10 +12,12 @@ type page struct {
 // row is one thing to choose.
 type row struct {
 	text   string
-	detail string        // the row once more, in words
-	more   func() string // makes detail only when the row is in hand
-	id     string        // component to mark in the section
-	mark   string        // "!" stop, "?" warning
+	detail string                // the row once more, in words
+	more   func() string         // makes detail only when the row is in hand
+	key    string                // what the row is, where rows come and go above it
+	show   func(m *Model) *Model // the bench as the row would have it; drawn, never changed
+	id     string                // component to mark in the section
+	mark   string                // "!" stop, "?" warning
 	enter  func(m *Model)
 	step   func(m *Model, by int) // + and −
 	field  *field                 // what digits open

@@ -34,14 +34,17 @@ func (m *Model) frame() []string {
 		out = append(out, "")
 	}
 	list := m.list(p, at, l.list, l.work)
-	mark := ""
+	mark, seen := "", m
 	if r != nil {
 		mark = r.id
+		if r.show != nil {
+			seen = r.show(m)
+		}
 	}
 	var hidden []string
 	if l.pic > 0 {
 		var pic []string
-		pic, hidden = m.picture(mark, l.pic, l.work)
+		pic, hidden = seen.picture(mark, l.pic, l.work)
 		for k := range list {
 			out = append(out, list[k]+" | "+pic[k])
 		}
@@ -54,7 +57,7 @@ func (m *Model) frame() []string {
 	if l.detail {
 		out = append(out, m.inHand(r))
 	}
-	out = append(out, m.figures(l), m.snagLine(), m.answer(l, hidden), m.bar(r))
+	out = append(out, seen.figures(l), seen.snagLine(), m.answer(l, hidden), m.bar(r))
 	for k, line := range out {
 		if draw.Width(line) > m.w {
 			out[k] = draw.Cut(m.plain(line), m.w, m.cfg.ASCII)

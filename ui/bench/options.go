@@ -1,0 +1,125 @@
+package bench
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/calc"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/draw"
+	"contralay/ui/paper"
+)
+
+// mostOptions is how many lay-ups are listed.
+const mostOptions = 8
+
+// optionRows is the table of lay-ups worth having. Moving along it draws each;
+// Enter takes it.
+func (m *Model) optionRows() []row {
+	_, b, _ := m.b()
+	if b.Make != "laid" {
+		return nil
+	}
+	key := m.sheet.PlanKey(m.branch)
+	prop, ok := m.sheet.Proposals[key]
+	if !ok {
+		return []row{{text: "options: working out", detail: "they join when ready", key: "options"}}
+	}
+	var out []row
+	proven := true
+	for k, o := range prop.Options {
+		if k == mostOptions {
+			break
+		}
+		proven = proven && o.Plan.Proven
+		in := " "
+		if m.uses(o) {
+			in = "="
+		}
+		aloud := paper.Aloud(paper.Counts(o.Plan), m.cfg.ASCII)
+		name := fmt.Sprintf("option %d: %s, %d spares, %v", k, aloud, len(o.Spares), o.Cost)
+		out = append(out, row{
+			key:  name,
+			text: fmt.Sprintf("%s %c  %s %5s  %s", in, 'A'+k, draw.Fit(aloud, 17, m.cfg.ASCII), m.sys.Diameter(o.Plan.Over), optionExtras(o)),
+			show: func(m *Model) *Model {
+				return m.try(name, func() *model.Harness { return m.sheet.Laid(m.h, m.branch, o) })
+			},
+			more: func() string {
+				if in == "=" {
+					return fmt.Sprintf("option %c: %s, as it is laid", 'A'+k, aloud)
+				}
+				t := m.try(name, func() *model.Harness { return m.sheet.Laid(m.h, m.branch, o) })
+				return fmt.Sprintf("option %c, Enter takes it: %s", 'A'+k, m.differs(m.tally(), t.tally()))
+			},
+			enter: func(m *Model) { m.take(o) },
+		})
+	}
+	switch {
+	case len(out) == 0:
+		out = append(out, row{key: "options", text: "no other lay-up keeps what is held", detail: "a locked layer or something pinned rules the others out"})
+	case m.search != nil && m.search.key == key:
+		out = append(out, row{key: "search", text: fmt.Sprintf("  searching on, %d %% done", int(100*m.search.share.Load()/shareWhole)),
+			detail: "Enter stops it and keeps the best so far; every key works meanwhile", enter: func(m *Model) { m.stopSearch() }})
+	case !proven:
+		out = append(out, row{key: "search", text: "  not every lay-up was tried", detail: "Enter searches on, beside your work; it can be stopped", enter: func(m *Model) { m.startSearch() }})
+	}
+	return out
+}
+
+// optionExtras is what a lay-up has beside its diameter.
+func optionExtras(o calc.Option) string {
+	var t []string
+	if n := len(o.Spares); n > 0 {
+		t = append(t, plural(n, "spare", "spares"))
+	}
+	if o.Plan.Fillers > 0 {
+		t = append(t, plural(o.Plan.Fillers, "filler", "fillers"))
+	}
+	if o.Buried > 0 {
+		t = append(t, fmt.Sprintf("%d buried", o.Buried))
+	}
+	if o.Plan.Lumpy > 0 {
+		t = append(t, "lumpy")
+	}
+	return strings.Join(t, ", ")
+}
+
+func plural(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}
+
+// wishRows is what the options should keep to, with what each costs.
+func (m *Model) wishRows() []row {
+	mb, b, _ := m.b()
+	if b.Make != "laid" {
+		return nil
+	}
+	prop := m.sheet.Proposals[m.sheet.PlanKey(m.branch)]
+	wish := func(name, why string, on bool, cost unit.Millimetre, known bool, set func(b *model.Branch, v bool)) row {
+		says := map[bool]string{true: "wished", false: "not wished"}[on]
+		if on && known {
+			switch c := m.sys.Fine(max(cost, -cost)); {
+			case c == m.sys.Fine(0):
+				says += ", costs nothing"
+			case cost > 0:
+				says += fmt.Sprintf(", costs %s %s", c, m.sys.Name())
+			default:
+				says += fmt.Sprintf(", saves %s %s", c, m.sys.Name())
+			}
+		}
+		return row{key: "wish " + name, text: fmt.Sprintf("%-21s%s", name, says), detail: why + "; + - changes the wish, and the options with it",
+			step: func(m *Model, _ int) {
+				m.change(m.h.EditBranch(m.branch, func(b *model.Branch) { set(b, !on) }), name+": "+map[bool]string{false: "wished", true: "not wished"}[on])
+			}}
+	}
+	return []row{
+		wish("leavers outside", "what leaves first has nothing over it that leaves later", mb.LeaversOut.Or(true), prop.LeaversMM, prop.LeaversKnown,
+			func(b *model.Branch, v bool) { b.LeaversOut = model.Some(v) }),
+		wish("units in the centre", "what is made up already lies in the middle", mb.UnitsIn.Or(true), prop.UnitsMM, prop.UnitsKnown,
+			func(b *model.Branch, v bool) { b.UnitsIn = model.Some(v) }),
+	}
+}
