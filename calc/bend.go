@@ -3,11 +3,15 @@ package calc
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"contralay/calc/lay"
 	"contralay/model/unit"
 )
 
+// A bend shorter than one turn of a layer leaves its wires nearly as far apart as
+// if they ran straight, so that is noted; over whole turns they even out.
+//
 // bend is what the branch can be bent to: the larger of 10 × its thickest
 // component (AS50881 as quoted; TM 1-1500-204-23-4) and 6 × over (NASA
 // workmanship sheet 4.03).
@@ -33,11 +37,28 @@ func (s *Sheet) bend(i int) {
 		return
 	}
 	axis := b.BendMM.V + out.OverMM/2
-	for _, l := range out.Layers {
+	arc := axis * unit.Millimetre(float64(b.BendDeg.V)*math.Pi/180)
+	long := -1                            // the outermost layer of which not one whole turn fits in the bend
+	out.Layers = slices.Clone(out.Layers) // the prior's may stand behind them
+	for k := range out.Layers {
+		l := &out.Layers[k]
+		l.BentMM, l.FlatMM = 0, 0
 		for _, m := range l.Members {
 			r := unit.Millimetre(math.Hypot(float64(m.X), float64(m.Y)))
-			out.Bend.MismatchMM = max(out.Bend.MismatchMM, lay.Mismatch(r, l.LayMM, axis, b.BendDeg.V))
+			l.BentMM = max(l.BentMM, lay.Mismatch(r, l.LayMM, axis, b.BendDeg.V))
+			l.FlatMM = max(l.FlatMM, lay.Mismatch(r, 0, axis, b.BendDeg.V))
+		}
+		out.Bend.MismatchMM = max(out.Bend.MismatchMM, l.BentMM)
+		// Within a tenth of a whole turn what remains is less than a tenth, too: no one
+		// at the board could tell.
+		if l.LayMM > arc && l.BentMM > 0.1*l.FlatMM && len(l.Members) > 1 {
+			long = k
 		}
 	}
 	out.Bend.MismatchKnown = true
+	if long >= 0 && out.Make == "laid" {
+		l := &out.Layers[long]
+		s.say(Note, "bend.turn", b.ID, fmt.Sprintf("not one whole turn of layer %d fits in its bend: a turn is %s mm, the bend %s mm along; its wires differ by %s mm there, laid straight by %s",
+			long, unit.Fixed(float64(l.LayMM), 0), unit.Fixed(float64(arc), 0), unit.Fixed(float64(l.BentMM), 1), unit.Fixed(float64(l.FlatMM), 1)))
+	}
 }

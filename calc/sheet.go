@@ -100,8 +100,10 @@ type Layer struct {
 	Loss     unit.Ratio
 	Lift     unit.Ratio
 	ProudMM  unit.Millimetre
-	Tracer   string // id of the tracer, which lies first; "" where there is none
-	ZigZag   bool   // laid in zig-zag where the order of leaving would not close
+	Tracer   string          // id of the tracer, which lies first; "" where there is none
+	BentMM   unit.Millimetre // how far its wires differ in length in the branch's tightest bend
+	FlatMM   unit.Millimetre // and would if they ran straight
+	ZigZag   bool            // laid in zig-zag where the order of leaving would not close
 	Closes   bool
 }
 

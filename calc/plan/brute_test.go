@@ -211,7 +211,7 @@ func lines(ps []Plan) []string {
 	return out
 }
 
-// smallAsks are questions brute can answer: up to nine components of one or two
+// smallAsks are questions brute can answer: up to nine components of one to three
 // sizes and up to two spares. Repeatable.
 func smallAsks() []Ask {
 	rng := rand.New(rand.NewPCG(7, 7))
@@ -232,6 +232,15 @@ func smallAsks() []Ask {
 	for i := range out {
 		out[i].Rules, out[i].Centres = shop, Centres(i%3)
 		out[i].Rules.LayRatio = []unit.Ratio{12, 8, 16}[i/3%3]
+	}
+	// Three hundred more at unequal centres, of one to three sizes.
+	for range 300 {
+		a := Ask{Rules: shop, Centres: UnequalCentres, Spares: rng.IntN(3)}
+		sizes := rng.Perm(len(catalogue))[:1+rng.IntN(3)]
+		for _, i := range sizes {
+			a.Sizes = append(a.Sizes, Size{D: catalogue[i], N: 1 + rng.IntN(9/len(sizes))})
+		}
+		out = append(out, a)
 	}
 	return out
 }

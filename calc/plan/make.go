@@ -99,7 +99,7 @@ func attempt(a Ask, relaxed Relaxed) []Plan {
 		return nil
 	}
 	effort, few := quickEffort, quickEffort
-	if n := wide.count() - max(0, a.Spares); n <= exactMost && len(wide.d) <= exactSizes && !a.InOrder {
+	if n := wide.count() - max(0, a.Spares); n <= exactMost && len(wide.d) <= exactSizes {
 		effort = exactEffort
 	}
 	if a.Effort > 0 {

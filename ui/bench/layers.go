@@ -191,6 +191,9 @@ func (m *Model) layerDetail(k int, l *calc.Layer) string {
 	if l.LayMM > 0 {
 		text += fmt.Sprintf(", %s, turn %s %s, %s turns", l.Hand, m.sys.Length(l.LayMM), m.sys.Name(), unit.Fixed(float64(l.Turns), 1))
 	}
+	if l.FlatMM > 0 && k > 0 {
+		text += fmt.Sprintf(", in the bend %s of %s", m.sys.Fine(l.BentMM), m.sys.Fine(l.FlatMM))
+	}
 	if l.Tracer != "" {
 		text += ", tracer " + l.Tracer
 	}
