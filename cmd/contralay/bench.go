@@ -54,7 +54,7 @@ func benchOn(name string, o options, w world) (int, error) {
 		Exists:  func(p string) bool { _, err := os.Lstat(p); return err == nil },
 		Keep:    func(d file.Document, dirty bool) { last.Store(&kept{d, dirty}) },
 	}
-	p := tea.NewProgram(bench.New(cfg), tea.WithAltScreen(), tea.WithInput(w.in), tea.WithOutput(w.out))
+	p := tea.NewProgram(bench.New(cfg), tea.WithAltScreen(), tea.WithFPS(120), tea.WithInput(w.in), tea.WithOutput(w.out))
 	// A closed window or a dropped line kills the program outright: the work goes
 	// to a file beside the harness first.
 	// However it is cut off, the work is written once.

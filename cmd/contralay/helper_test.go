@@ -45,7 +45,7 @@ func absolute(name string) string {
 
 // environ is all the program sees of the world: nothing of the tester's own
 // settings or catalogue. Later entries win.
-func environ(t *testing.T, more ...string) []string {
+func environ(t testing.TB, more ...string) []string {
 	t.Helper()
 	home := t.TempDir()
 	return append([]string{"PATH=" + os.Getenv("PATH"), "HOME=" + home, "XDG_CONFIG_HOME=" + home,
@@ -126,7 +126,7 @@ func readFile(t *testing.T, name string) string {
 }
 
 // fileOf writes a file of the test's own.
-func fileOf(t *testing.T, name, text string) string {
+func fileOf(t testing.TB, name, text string) string {
 	t.Helper()
 	p := filepath.Join(t.TempDir(), name)
 	if err := os.WriteFile(p, []byte(text), 0o644); err != nil {

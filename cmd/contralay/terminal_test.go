@@ -31,7 +31,7 @@ const patience = 8 * time.Second
 // terminal is the program on a pseudo-terminal whose screen can be read. It is
 // mute: it never answers what the program may ask it.
 type terminal struct {
-	t   *testing.T
+	t   testing.TB
 	cmd *exec.Cmd
 	pty *os.File
 	dir string // where it runs: what it writes unasked would lie here
@@ -46,7 +46,7 @@ type terminal struct {
 }
 
 // start opens the program on a terminal of a size. env is added to environ.
-func start(t *testing.T, cols, rows int, env []string, args ...string) *terminal {
+func start(t testing.TB, cols, rows int, env []string, args ...string) *terminal {
 	t.Helper()
 	cmd := exec.Command(built, args...)
 	cmd.Env, cmd.Dir = environ(t, env...), t.TempDir()

@@ -92,18 +92,6 @@ func (m *Model) takenUp(k int) (*model.Harness, []string) {
 func (m *Model) takeUp(k int) {
 	mb, _, _ := m.b()
 	a := mb.Asides[k]
-	if says := moves(mb.Layers, a.Layers); says != "" {
-		m.refuse(a.Name + " " + says)
-		return
-	}
-	if out := a.Outer.Or(m.sheet.Limits.Outer); out != m.outer(mb) {
-		for i, l := range mb.Layers {
-			if l.Locked.V {
-				m.refuse(fmt.Sprintf("%s would turn the hand of %s, which is locked", a.Name, model.LayerName(i)))
-				return
-			}
-		}
-	}
 	h, gone := m.takenUp(k)
 	says := "laid as " + a.Name
 	if len(gone) > 0 {

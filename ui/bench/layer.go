@@ -2,6 +2,7 @@ package bench
 
 import (
 	"fmt"
+	"slices"
 
 	"contralay/calc"
 	"contralay/model"
@@ -19,7 +20,7 @@ func (m *Model) layerPage(k int) page {
 		return page{empty: "that layer is gone; Esc goes back"}
 	}
 	l := &b.Layers[k]
-	p := page{lines: []string{m.layerDetail(k, l), "+ further out, - further in, . takes it out of the lay-up"}}
+	p := page{lines: []string{m.layerDetail(k, l), "+ further out, - further in, Enter pins, . takes it out of the lay-up"}}
 	for j, c := range l.Members {
 		if c.Kind == calc.OfFiller {
 			continue
@@ -31,8 +32,14 @@ func (m *Model) layerPage(k int) page {
 		} else if i, is := m.sheet.X.Unit[id]; is {
 			name = m.h.Units[i].Name.V
 		}
-		text := fmt.Sprintf("%2d  %-5s %s", j+1, id, name)
-		p.rows = append(p.rows, row{text: text, id: id, detail: fmt.Sprintf("%s, over %s %s", id, m.sys.Fine(c.D), m.sys.Name()),
+		pin := ""
+		if m.pinned(k, id) {
+			pin = "  (pinned)"
+		}
+		text := fmt.Sprintf("%2d  %-5s %s%s", j+1, id, name, pin)
+		p.rows = append(p.rows, row{text: text, id: id, key: id,
+			detail: fmt.Sprintf("%s, over %s %s; Enter %s", id, m.sys.Fine(c.D), m.sys.Name(), map[bool]string{false: "pins it to this layer", true: "lets it move again"}[pin != ""]),
+			enter:  func(m *Model) { m.pin(k, id) },
 			step: func(m *Model, by int) {
 				if k+by < 0 {
 					m.tell("the centre is innermost")
@@ -42,6 +49,9 @@ func (m *Model) layerPage(k int) page {
 			},
 			drop: func(m *Model) { m.move(id, -1) }})
 	}
+	locked := m.locked(k)
+	p.rows = append(p.rows, row{key: "locked", text: "locked       " + map[bool]string{true: "yes", false: "no"}[locked],
+		detail: "cut, tied or meant so: no option and no move changes it", step: func(m *Model, _ int) { m.lock(k, !locked) }})
 	if k > 0 {
 		p.rows = append(p.rows, row{text: fmt.Sprintf("fillers      %d", l.Fillers), detail: "white wire off the layer's own reel, or a stock size in the Fill step",
 			step: func(m *Model, by int) { m.addFiller(k, by, 0) }})
@@ -53,6 +63,34 @@ func (m *Model) layerPage(k int) page {
 	p.rows = append(p.rows, row{text: "binder       " + m.sys.Fine(m.bind(k)) + " " + m.sys.Name(), detail: "what tape or thread adds to the diameter",
 		field: m.layerField(k, "binder", 0, 5, func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) })})
 	return p
+}
+
+func (m *Model) locked(k int) bool {
+	ls := m.h.Branches[m.branch].Layers
+	return k < len(ls) && ls[k].Locked.V
+}
+
+func (m *Model) lock(k int, on bool) {
+	m.change(m.written().EditBranch(m.branch, func(b *model.Branch) { b.Layers[k].Locked = model.Some(on) }),
+		model.LayerName(k)+map[bool]string{true: " is locked", false: " is open again"}[on])
+}
+
+func (m *Model) pinned(k int, id string) bool {
+	ls := m.h.Branches[m.branch].Layers
+	return k < len(ls) && slices.Contains(ls[k].Pinned, id)
+}
+
+// pin keeps a component in its layer, or lets it go.
+func (m *Model) pin(k int, id string) {
+	off := m.pinned(k, id)
+	m.change(m.written().EditBranch(m.branch, func(b *model.Branch) {
+		l := &b.Layers[k]
+		if off {
+			l.Pinned = slices.DeleteFunc(l.Pinned, func(o string) bool { return o == id })
+		} else {
+			l.Pinned = append(l.Pinned, id)
+		}
+	}), id+map[bool]string{true: " may move again", false: " is pinned to " + model.LayerName(k)}[off])
 }
 
 func (m *Model) bind(k int) unit.Millimetre {

@@ -28,7 +28,7 @@ func (m *Model) layersPage(w int) page {
 	}
 	says := "as in the file"
 	if b.Proposed {
-		says = "proposed; Enter on an option takes it"
+		says = "proposed"
 	}
 	p.lines = []string{fmt.Sprintf("%s, %s, %s", m.aloud(b.Layers), b.Make, says)}
 	wide, leave := max(8, w-30), 0

@@ -14,10 +14,6 @@ import (
 // hand, change how the branch is made.
 
 func (m *Model) take(o calc.Option) {
-	if says := moves(m.h.Branches[m.branch].Layers, o.Layers); says != "" {
-		m.refuse("the option " + says)
-		return
-	}
 	if m.uses(o) && !m.sheet.Branches[m.branch].Proposed {
 		m.tell("it is laid so already")
 		return
@@ -29,23 +25,40 @@ func (m *Model) take(o calc.Option) {
 	m.change(m.sheet.Laid(m.h, m.branch, o), says)
 }
 
-// moves says what of the lay-up now a change would not leave as it is held: a
-// locked layer changed or turned, something pinned moved; "" where nothing.
-func moves(now, then []model.Layer) string {
-	for k, l := range now {
-		switch {
-		case l.Locked.V && (k >= len(then) || !slices.Equal(slices.Sorted(slices.Values(l.Of)), slices.Sorted(slices.Values(then[k].Of))) || l.Fillers.V != then[k].Fillers.V):
-			return fmt.Sprintf("would change %s, which is locked", model.LayerName(k))
-		case l.Locked.V && (len(now)-len(then))%2 != 0:
-			return fmt.Sprintf("would turn the hand of %s, which is locked", model.LayerName(k))
-		}
-		for _, id := range l.Pinned {
-			if k >= len(then) || !slices.Contains(then[k].Of, id) {
-				return fmt.Sprintf("would move %s, which is pinned to %s", id, model.LayerName(k))
+// breaks says what a change would not leave as the builder holds it: a locked
+// layer changed or its hand turned, something pinned moved; "" where nothing. What
+// only lets go of a hold breaks none.
+func (m *Model) breaks(h *model.Harness) string {
+	for i := range min(len(m.h.Branches), len(h.Branches)) {
+		was, will := &m.h.Branches[i], &h.Branches[i]
+		turns := (len(was.Layers)-len(will.Layers))%2 != 0 != (m.outer(was) != will.Outer.Or(h.Rules.Resolve().Outer))
+		for k, l := range was.Layers {
+			name := model.LayerName(k)
+			if k >= len(will.Layers) {
+				if l.Locked.V || len(l.Pinned) > 0 {
+					return fmt.Sprintf("%s of %s is held: this would take it away", name, was.ID)
+				}
+				continue
+			}
+			to := will.Layers[k]
+			switch {
+			case l.Locked.V && (l.Fillers.V != to.Fillers.V || l.FillerMM != to.FillerMM || l.BindMM != to.BindMM || l.LayMM != to.LayMM || !sameSet(l.Of, to.Of)):
+				return fmt.Sprintf("%s of %s is locked: this would change it", name, was.ID)
+			case l.Locked.V && turns && (k > 0 || len(l.Of) > 1):
+				return fmt.Sprintf("%s of %s is locked: this would turn its hand", name, was.ID)
+			}
+			for _, id := range l.Pinned {
+				if !slices.Contains(to.Of, id) {
+					return fmt.Sprintf("%s is pinned to %s: this would move it", id, name)
+				}
 			}
 		}
 	}
 	return ""
+}
+
+func sameSet(a, b []string) bool {
+	return slices.Equal(slices.Sorted(slices.Values(a)), slices.Sorted(slices.Values(b)))
 }
 
 // editLayers is the lay-up of the branch as the file would hold it: its own, or
@@ -122,12 +135,6 @@ func (m *Model) outer(b *model.Branch) string { return b.Outer.Or(m.sheet.Limits
 
 func (m *Model) flipOuter() {
 	b := &m.h.Branches[m.branch]
-	for k, l := range b.Layers {
-		if l.Locked.V {
-			m.refuse(fmt.Sprintf("%s is locked: its hand would turn", model.LayerName(k)))
-			return
-		}
-	}
 	hand := calc.OtherHand(m.outer(b))
 	m.change(m.h.EditBranch(m.branch, func(b *model.Branch) { b.Outer = model.Some(hand) }), "outer layer "+hand+", the others alternate")
 }

@@ -181,10 +181,15 @@ func (m *Model) plan() tea.Cmd {
 	return nil
 }
 
-// change makes h the harness, remembers the one before and recalculates.
+// change makes h the harness, remembers the one before and recalculates; what the
+// builder holds fixed it leaves, and says so.
 func (m *Model) change(h *model.Harness, says string) {
 	if h == m.h {
 		m.tell(says)
+		return
+	}
+	if held := m.breaks(h); held != "" {
+		m.refuse(held)
 		return
 	}
 	m.undo = append(m.undo, m.h)

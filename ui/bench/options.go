@@ -92,7 +92,8 @@ func plural(n int, one, many string) string {
 	return fmt.Sprintf("%d %s", n, many)
 }
 
-// wishRows is what the options should keep to, with what each costs.
+// wishRows is what the options should keep to, with what each costs; a wish that
+// could change nothing here is not shown.
 func (m *Model) wishRows() []row {
 	mb, b, _ := m.b()
 	if b.Make != "laid" {
@@ -116,10 +117,21 @@ func (m *Model) wishRows() []row {
 				m.change(m.h.EditBranch(m.branch, func(b *model.Branch) { set(b, !on) }), name+": "+map[bool]string{false: "wished", true: "not wished"}[on])
 			}}
 	}
-	return []row{
-		wish("leavers outside", "what leaves first has nothing over it that leaves later", mb.LeaversOut.Or(true), prop.LeaversMM, prop.LeaversKnown,
-			func(b *model.Branch, v bool) { b.LeaversOut = model.Some(v) }),
-		wish("units in the centre", "what is made up already lies in the middle", mb.UnitsIn.Or(true), prop.UnitsMM, prop.UnitsKnown,
-			func(b *model.Branch, v bool) { b.UnitsIn = model.Some(v) }),
+	var out []row
+	differ, units := false, false
+	for _, l := range b.Layers {
+		for _, c := range l.Members {
+			units = units || c.Kind == calc.OfUnit
+			differ = differ || c.Kind != calc.OfFiller && c.Leaves != b.Layers[0].Members[0].Leaves
+		}
 	}
+	if differ {
+		out = append(out, wish("leavers outside", "what leaves first has nothing over it that leaves later", mb.LeaversOut.Or(true), prop.LeaversMM, prop.LeaversKnown,
+			func(b *model.Branch, v bool) { b.LeaversOut = model.Some(v) }))
+	}
+	if units {
+		out = append(out, wish("units in the centre", "what is made up already lies in the middle", mb.UnitsIn.Or(true), prop.UnitsMM, prop.UnitsKnown,
+			func(b *model.Branch, v bool) { b.UnitsIn = model.Some(v) }))
+	}
+	return out
 }
