@@ -37,15 +37,15 @@ func (m *Model) try(name string, as func() *model.Harness) *Model {
 
 // tally is what two lay-ups of a branch are told apart by.
 type tally struct {
-	over, wire       unit.Millimetre
-	gram             unit.Gram
-	gramKnown        bool
-	fillers, spares  int
-	lumpy, buried    int
-	layers, short    int
-	sheath           string
-	laid             bool
-	minBend, through unit.Millimetre
+	over, wire      unit.Millimetre
+	gram            unit.Gram
+	gramKnown       bool
+	fillers, spares int
+	lumpy, buried   int
+	layers, short   int
+	sheath          string
+	laid            bool
+	minBend         unit.Millimetre
 }
 
 func (m *Model) tally() tally {
