@@ -58,6 +58,7 @@ func (s *Sheet) layBranches(prior *Sheet) {
 		s.lay(i, plan, prior)
 		s.bend(i)
 		s.sayLayers(i)
+		s.sayFiller(i)
 	}
 }
 
@@ -240,7 +241,7 @@ func (s *Sheet) diameters(ids []string, fillers int, fillerMM unit.Millimetre) (
 	for _, id := range ids {
 		d := s.dia(id)
 		nom, lo, hi = append(nom, d.Nominal), append(lo, d.Min), append(hi, d.Max)
-		if math.Abs(float64(d.Nominal-fillerMM)) < sameSize {
+		if math.Abs(float64(d.Nominal-fillerMM)) < float64(SameSize) {
 			f = d
 		}
 	}
@@ -249,9 +250,6 @@ func (s *Sheet) diameters(ids []string, fillers int, fillerMM unit.Millimetre) (
 	}
 	return nom, lo, hi
 }
-
-// sameSize is the difference below which two diameters are one size on the shelf.
-const sameSize = 0.005
 
 // members fills a layer's members in; fillers come after ids in d.
 func (s *Sheet) members(l *Layer, ids []string, fillers int, d []unit.Millimetre, x, y []unit.Millimetre) {
@@ -326,6 +324,7 @@ func (s *Sheet) key(i int, layers []model.Layer, r ranks) string {
 			buf = append(buf, byte(s.kindOf(id)))
 			text(r.way[id])
 			text(s.colour(id))
+			buf = append(buf, byte(s.kin(id)), map[bool]byte{true: 1}[r.apart])
 			num(float64(r.depth[id]))
 		}
 	}

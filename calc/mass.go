@@ -43,7 +43,7 @@ const fillerDensity = 1.70
 func (s *Sheet) gramPerM(m Member, l Layer) unit.GramPerMetre {
 	if m.Kind == OfFiller {
 		for _, o := range l.Members {
-			if c, ok := s.X.Component(o.ID); ok && !c.Unit && math.Abs(float64(o.D-m.D)) < sameSize {
+			if c, ok := s.X.Component(o.ID); ok && !c.Unit && math.Abs(float64(o.D-m.D)) < float64(SameSize) {
 				return s.Wires[c.At].GramPerM
 			}
 		}

@@ -16,13 +16,14 @@ import (
 type ranks struct {
 	way   map[string]string
 	depth map[string]int
+	apart bool // trigger and data are kept from power round the layer
 }
 
 // ranks reads the tree beyond the to end of branch i: by the next branch, the
 // one after, to the termination or splice; branches in file order, cavities in
 // the order of their termination.
 func (s *Sheet) ranks(i int) ranks {
-	r := ranks{make(map[string]string, len(s.Branches[i].Components)), make(map[string]int, len(s.Branches[i].Components))}
+	r := ranks{make(map[string]string, len(s.Branches[i].Components)), make(map[string]int, len(s.Branches[i].Components)), s.H.Branches[i].DataApart.V}
 	for _, id := range s.Branches[i].Components {
 		c, _ := s.X.Component(id)
 		var w *model.Wire
@@ -110,7 +111,7 @@ func group(way string) string {
 // order is the order of leaving: groups that come off as one tail side by side;
 // inside a group zig-zag where sizes differ, else by cavity. Fillers are spread
 // evenly between. The result holds "filler" where one lies.
-func (s *Sheet) order(ml model.Layer, r ranks, fillerMM unit.Millimetre) ([]string, []bool) {
+func (s *Sheet) order(ml model.Layer, r ranks, apart bool) ([]string, []bool) {
 	ids := slices.Clone(ml.Of)
 	at := make(map[string]int, len(ids))
 	for k, id := range ids {
@@ -119,13 +120,18 @@ func (s *Sheet) order(ml model.Layer, r ranks, fillerMM unit.Millimetre) ([]stri
 	slices.SortStableFunc(ids, func(a, b string) int {
 		return cmp.Or(cmp.Compare(group(r.way[a]), group(r.way[b])), cmp.Compare(r.way[a], r.way[b]), cmp.Compare(at[a], at[b]))
 	})
+	var tails [][]string
 	for lo := 0; lo < len(ids); {
 		hi := lo + 1
 		for hi < len(ids) && group(r.way[ids[hi]]) == group(r.way[ids[lo]]) {
 			hi++
 		}
 		s.zigzagGroup(ids[lo:hi])
+		tails = append(tails, ids[lo:hi])
 		lo = hi
+	}
+	if apart {
+		s.setApart(tails)
 	}
 	n, f := len(ids), ml.Fillers.V
 	out, filler := make([]string, 0, n+f), make([]bool, 0, n+f)

@@ -97,7 +97,7 @@ func (s *Sheet) fillerMM(ml model.Layer, ids []string) unit.Millimetre {
 func (s *Sheet) layRing(l *Layer, ml model.Layer, r ranks, bed, bedLo, bedHi *lay.Bed) {
 	how := lay.Laying{Ratio: s.Limits.LayRatio, Lay: ml.LayMM.V, Bind: ml.BindMM.V}
 	l.FillerMM = s.fillerMM(ml, ml.Of)
-	ids, fillerAt := s.order(ml, r, l.FillerMM)
+	ids, fillerAt := s.order(ml, r, r.apart)
 	nom, lo, hi := s.laidDiameters(ids, fillerAt, l.FillerMM)
 	ring := lay.Lay(nom, *bed, how)
 	if ring.Lift > s.Limits.LiftMax {
@@ -138,6 +138,7 @@ func (s *Sheet) place(l *Layer, ids []string, d []unit.Millimetre, ring lay.Ring
 		l.Members[k] = m
 	}
 	l.Loss, l.LayDeg = ring.Loss, ring.Angle
+	l.Beside = s.besides(ids)
 }
 
 // room counts places of the layer's smallest size, fillers not counted as a size.

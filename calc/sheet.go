@@ -103,6 +103,7 @@ type Layer struct {
 	Tracer   string          // id of the tracer, which lies first; "" where there is none
 	BentMM   unit.Millimetre // how far its wires differ in length in the branch's tightest bend
 	FlatMM   unit.Millimetre // and would if they ran straight
+	Beside   int             // places where trigger or data lies beside power
 	ZigZag   bool            // laid in zig-zag where the order of leaving would not close
 	Closes   bool
 }

@@ -81,6 +81,36 @@ func (h *Harness) AddWire(w Wire, along []int) *Harness {
 	return out
 }
 
+// AddUnit makes loose wires up into a unit: in every branch it lies where the first
+// of them lay, and the others leave their layers.
+func (h *Harness) AddUnit(u Unit) *Harness {
+	n := *h
+	n.Units = append(slices.Clone(h.Units), u)
+	out := &n
+	for b := range n.Branches {
+		in := slices.ContainsFunc(n.Branches[b].Layers, func(l Layer) bool {
+			return slices.ContainsFunc(l.Of, func(id string) bool { return slices.Contains(u.Wires, id) })
+		})
+		if !in {
+			continue
+		}
+		out = out.EditBranch(b, func(b *Branch) {
+			placed := false
+			for k := range b.Layers {
+				for j, id := range b.Layers[k].Of {
+					if !placed && slices.Contains(u.Wires, id) {
+						b.Layers[k].Of[j], placed = u.ID, true
+					}
+				}
+			}
+			for _, id := range u.Wires {
+				b.take(id)
+			}
+		})
+	}
+	return out
+}
+
 // RemoveWire takes a wire out of the harness and out of every layer. A wire of a
 // unit, or one that another names as its return, is left: the error says so.
 func (h *Harness) RemoveWire(i int) (*Harness, error) {

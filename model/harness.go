@@ -125,6 +125,7 @@ type Branch struct {
 	Outer       Opt[string] // LH | RH
 	LeaversOut  Opt[bool]   // wish: what leaves first lies outermost
 	UnitsIn     Opt[bool]   // wish: units lie in the centre
+	DataApart   Opt[bool]   // wish: trigger and data do not lie beside power
 	Layers      []Layer
 	Covers      []Cover
 	AsBuilt     []AsBuilt

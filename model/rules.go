@@ -29,6 +29,7 @@ type Rules struct {
 	Outer        Opt[string]
 	Spec         Opt[string]
 	FillerStock  []unit.Millimetre // filler_stock_mm
+	FillerC      Opt[unit.Celsius] // what the stock filler stands
 }
 
 // Limits are Rules with every default filled in.
@@ -58,6 +59,7 @@ type Limits struct {
 	Outer        string
 	Spec         string
 	FillerStock  []unit.Millimetre
+	FillerC      Opt[unit.Celsius] // no default: it is read off the filler's sheet
 }
 
 // Resolve fills in the defaults. Each is the default of the shop rules; the
@@ -89,6 +91,7 @@ func (r Rules) Resolve() Limits {
 		Outer:        r.Outer.Or("LH"),
 		Spec:         r.Spec.Or("AS22759/32"),
 		FillerStock:  r.FillerStock,
+		FillerC:      r.FillerC,
 	}
 	return l
 }

@@ -98,6 +98,7 @@ func rulesTable() table[model.Rules] {
 		choice("outer", func(v *r) *optText { return &v.Outer }, "LH", "RH"),
 		text("spec", func(v *r) *optText { return &v.Spec }),
 		numbers("filler_stock_mm", func(v *r) *mms { return &v.FillerStock }, someMM),
+		number("filler_c", func(v *r) *optC { return &v.FillerC }, celsius),
 	}}
 }
 

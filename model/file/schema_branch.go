@@ -28,6 +28,7 @@ func branchTable() table[model.Branch] {
 			choice("outer", func(v *b) *optText { return &v.Outer }, "LH", "RH"),
 			flag("leavers_outside", func(v *b) *optFlag { return &v.LeaversOut }),
 			flag("units_inside", func(v *b) *optFlag { return &v.UnitsIn }),
+			flag("data_apart", func(v *b) *optFlag { return &v.DataApart }),
 		},
 		parts: []part[b]{
 			many[b, model.Layer]{"layer", func(v *b) *[]model.Layer { return &v.Layers }, layerTable()},

@@ -4,10 +4,12 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"contralay/calc"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/paper"
 )
 
 // offer is one use of a vacant place.
@@ -57,6 +59,7 @@ func (m *Model) fillPage(w int) page {
 			},
 		})
 	}
+	p.rows = append(p.rows, m.unitRows()...)
 	for k := range b.Layers {
 		if b.Layers[k].Fillers > 0 && k > 0 {
 			p.rows = append(p.rows, row{text: fmt.Sprintf("%-8s%-8s%d of %s %s; + - more or fewer", layerWord(k), "has", b.Layers[k].Fillers, m.sys.Fine(b.Layers[k].FillerMM), m.sys.Name()),
@@ -96,8 +99,11 @@ func (m *Model) findOffers() []offer {
 		if o, ok := m.upOffer(k); ok {
 			out = append(out, o)
 		}
+		if o, ok := m.centreOffer(k); ok {
+			out = append(out, o)
+		}
 		for _, d := range m.fillerSizes(l) {
-			out = append(out, offer{k, fmt.Sprintf("%s %s, white, one more", m.sys.Fine(d), m.sys.Name()), "filler",
+			out = append(out, offer{k, m.fillerSays(d), "filler",
 				func(m *Model) (*model.Harness, string) {
 					h := m.written()
 					n := h.Branches[m.branch].Layers[k].Fillers.V + 1
@@ -108,6 +114,45 @@ func (m *Model) findOffers() []offer {
 		}
 	}
 	return out
+}
+
+// fillerSays is one more filler of a size: what it is and what heat it stands.
+func (m *Model) fillerSays(d unit.Millimetre) string {
+	c, what, known := m.sheet.FillerC(m.branch, d)
+	heat := "its sheet says to what heat"
+	if known {
+		heat = fmt.Sprintf("to %s C", unit.Fixed(float64(c), 0))
+	}
+	return fmt.Sprintf("%s %s %s, one more, %s", m.sys.Fine(d), m.sys.Name(), what, heat)
+}
+
+// centreOffer is the best option on another centre that leaves fewer places
+// vacant and takes no more filler; it stands once, at the outermost layer with
+// room.
+func (m *Model) centreOffer(k int) (offer, bool) {
+	_, b, _ := m.b()
+	room, fillers := 0, 0
+	for j := range b.Layers {
+		if j > k && b.Layers[j].Room > 0 {
+			return offer{}, false
+		}
+		room, fillers = room+b.Layers[j].Room, fillers+b.Layers[j].Fillers
+	}
+	for _, o := range m.sheet.Proposals[m.sheet.PlanKey(m.branch)].Options {
+		left := 0
+		for j, l := range o.Plan.Layers {
+			if j > 0 {
+				left += l.Room
+			}
+		}
+		if len(o.Spares) > 0 || left >= room || o.Plan.Fillers > fillers || sameSet(o.Layers[0].Of, b.As[0].Of) && o.Layers[0].BindMM == b.As[0].BindMM {
+			continue
+		}
+		aloud := paper.Aloud(paper.Counts(o.Plan), m.cfg.ASCII)
+		return offer{k, fmt.Sprintf("another: %s, %d vacant, over %s", aloud, left, m.sys.Diameter(o.Plan.Over)), "centre",
+			func(m *Model) (*model.Harness, string) { return m.sheet.Laid(m.h, m.branch, o), "laid as " + aloud }}, true
+	}
+	return offer{}, false
 }
 
 // fillerSizes is what may be laid as filler: what lies there already, else the
@@ -150,7 +195,7 @@ func (m *Model) likes(l *calc.Layer) []int {
 	var sizes []unit.Millimetre
 	for _, i := range m.wiresHere() {
 		d := m.sheet.Wires[i].Dia.Nominal
-		if d > least+sameSize {
+		if d > least+calc.SameSize {
 			continue
 		}
 		if count[d]++; count[d] == 1 {
@@ -168,7 +213,7 @@ func (m *Model) likes(l *calc.Layer) []int {
 }
 
 func own(d, least unit.Millimetre) int {
-	if d >= least-sameSize {
+	if d >= least-calc.SameSize {
 		return 1
 	}
 	return 0
@@ -222,7 +267,7 @@ func (m *Model) doubleOffer(k int) (offer, bool) {
 	best, a, z := -1, "", ""
 	for _, i := range m.wiresHere() {
 		w := &m.h.Wires[i]
-		if (w.Role.V != "ground" && w.Role.V != "power") || w.Amps.V <= 0 || m.sheet.Wires[i].Dia.Nominal > least+sameSize {
+		if (w.Role.V != "ground" && w.Role.V != "power") || w.Amps.V <= 0 || m.sheet.Wires[i].Dia.Nominal > least+calc.SameSize {
 			continue
 		}
 		if _, in := m.sheet.X.UnitOf[w.ID]; in {
@@ -268,9 +313,6 @@ func (m *Model) freeBeside(text string, w model.Wire) (string, bool) {
 	return e.Termination + ":" + free[0], true
 }
 
-// sameSize is the difference below which two diameters are one size.
-const sameSize unit.Millimetre = 0.005
-
 // upOffer takes one wire of the layer a size up, where the layer still closes
 // with it: the one that carries most.
 func (m *Model) upOffer(k int) (offer, bool) {
@@ -310,4 +352,23 @@ func (m *Model) endsTake(w model.Wire, size string) bool {
 		}
 	}
 	return true
+}
+
+// unitRows is loose wires that would lie rounder made up into a unit.
+func (m *Model) unitRows() []row {
+	var out []row
+	for _, o := range m.units[m.sheet.PlanKey(m.branch)] {
+		aloud := paper.Aloud(o.Counts, m.cfg.ASCII)
+		out = append(out, row{
+			key:    "unit " + strings.Join(o.Wires, " "),
+			text:   fmt.Sprintf("%-8s%-8s%s of %s: %s, over %s", "any", "unit", o.Build, strings.Join(o.Wires, " "), aloud, m.sys.Diameter(o.Over)),
+			detail: fmt.Sprintf("they run the same way; twisted first and laid as one, %s instead of %s. Enter makes it, the options follow", plural(o.Fillers, "filler", "fillers"), fmt.Sprint(o.Was().Fillers)),
+			id:     o.Wires[0],
+			enter: func(m *Model) {
+				id := m.h.NextID("U0")
+				m.change(m.h.AddUnit(model.Unit{ID: id, Wires: o.Wires, Build: model.Some(o.Build)}), fmt.Sprintf("%s is a %s of %s", id, o.Build, strings.Join(o.Wires, " ")))
+			},
+		})
+	}
+	return out
 }

@@ -69,7 +69,8 @@ type Model struct {
 	offersFor *calc.Sheet
 	offersOf  int
 	trials    trials
-	search    *searching // a long search under way, or nil
+	search    *searching                  // a long search under way, or nil
+	units     map[string][]calc.UnitOffer // by plan key: what could be made up, worked out beside the Fill step
 
 	w, height int
 }
@@ -83,7 +84,7 @@ type screen struct {
 
 // New opens a bench.
 func New(cfg Config) *Model {
-	m := &Model{cfg: cfg, path: cfg.Path, cursor: map[string]int{}, on: map[string]string{}, pending: map[string]bool{}, w: 80, height: 24, says: cfg.Welcome}
+	m := &Model{cfg: cfg, path: cfg.Path, cursor: map[string]int{}, on: map[string]string{}, units: map[string][]calc.UnitOffer{}, pending: map[string]bool{}, w: 80, height: 24, says: cfg.Welcome}
 	h := cfg.Doc.Harness
 	m.h, m.saved = &h, &h
 	if s, err := unit.ParseSystem(h.Head.Units.V); err == nil {
@@ -121,6 +122,15 @@ type proposed struct {
 	p   calc.Proposal
 }
 
+// offered brings the units that could be made up.
+type offered struct {
+	key    string
+	offers []calc.UnitOffer
+}
+
+// unitsOf marks a pending question about units.
+const unitsOf = "units\x00"
+
 // Update takes one message.
 func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	switch msg := msg.(type) {
@@ -130,6 +140,11 @@ func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 		delete(m.pending, msg.key)
 		m.sheet.Adopt(msg.key, msg.p)
 		m.rebuild()
+		return m, m.plan()
+	case offered:
+		delete(m.pending, unitsOf+msg.key)
+		m.units[msg.key] = msg.offers
+		m.offersFor = nil
 		return m, m.plan()
 	case found:
 		m.join(msg)
@@ -178,7 +193,22 @@ func (m *Model) plan() tea.Cmd {
 		s := m.sheet
 		return func() tea.Msg { return proposed{key, s.Propose(i)} }
 	}
-	return nil
+	return m.planUnits()
+}
+
+// planUnits asks, at the Fill step, which loose wires could be made up.
+func (m *Model) planUnits() tea.Cmd {
+	_, b, ok := m.b()
+	if m.step != Fill || !ok || b.Make != "laid" || len(b.Layers) == 0 {
+		return nil
+	}
+	key := m.sheet.PlanKey(m.branch)
+	if _, known := m.units[key]; known {
+		return nil
+	}
+	m.pending[unitsOf+key] = true
+	s, i := m.sheet, m.branch
+	return func() tea.Msg { return offered{key, s.UnitOffers(i)} }
 }
 
 // change makes h the harness, remembers the one before and recalculates; what the

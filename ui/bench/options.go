@@ -133,5 +133,44 @@ func (m *Model) wishRows() []row {
 		out = append(out, wish("units in the centre", "what is made up already lies in the middle", mb.UnitsIn.Or(true), prop.UnitsMM, prop.UnitsKnown,
 			func(b *model.Branch, v bool) { b.UnitsIn = model.Some(v) }))
 	}
+	if r, any := m.apartRow(); any {
+		out = append(out, r)
+	}
 	return out
+}
+
+// apartRow is the wish to keep trigger and data from power, shown where one lies
+// beside the other or would without it.
+func (m *Model) apartRow() (row, bool) {
+	mb, b, _ := m.b()
+	on := mb.DataApart.V
+	flip := func() *model.Harness {
+		return m.h.EditBranch(m.branch, func(b *model.Branch) { b.DataApart = model.Some(!on) })
+	}
+	beside := func(b *calc.Branch) (n int) {
+		for k := range b.Layers {
+			n += b.Layers[k].Beside
+		}
+		return n
+	}
+	now := beside(b)
+	says := fmt.Sprintf("not wished, %s", plural(now, "place beside power", "places beside power"))
+	if on {
+		_, other, _ := m.try("apart", flip).b()
+		if beside(other) == 0 && now == 0 {
+			return row{}, false
+		}
+		says = fmt.Sprintf("wished, %d of %d left", now, beside(other))
+		if d := b.OverMM - other.OverMM; m.sys.Fine(max(d, -d)) != m.sys.Fine(0) {
+			says += fmt.Sprintf(", costs %s %s", m.sys.Fine(max(d, 0)), m.sys.Name())
+		} else {
+			says += ", costs nothing"
+		}
+	} else if now == 0 {
+		return row{}, false
+	}
+	return row{key: "wish apart", text: fmt.Sprintf("%-21s%s", "data apart", says), detail: "trigger and data do not lie beside power in a layer; + - changes the wish, and nothing but their order",
+		step: func(m *Model, _ int) {
+			m.change(flip(), "data apart: "+map[bool]string{false: "wished", true: "not wished"}[on])
+		}}, true
 }
