@@ -53,7 +53,21 @@ func setUp(a Ask, relaxed Relaxed) (s *search, ok bool) {
 			s.centres = UnequalCentres
 		}
 	}
-	return s, s.hold(a)
+	ok = s.hold(a)
+	// What is held whole needs no place any more: it must not count as a kind.
+	var left []kind
+	for i, k := range s.kinds {
+		if i == s.spare {
+			s.spare = len(left)
+		}
+		if k.most > 0 {
+			left = append(left, k)
+		} else if s.spare == len(left) {
+			s.spare = -1
+		}
+	}
+	s.kinds, s.take = left, make([]int, len(left))
+	return s, ok
 }
 
 // hold takes what is held out of what there is to choose from.

@@ -104,12 +104,10 @@ func (m *Model) wishRows() []row {
 		says := map[bool]string{true: "wished", false: "not wished"}[on]
 		if on && known {
 			switch c := m.sys.Fine(max(cost, -cost)); {
-			case c == m.sys.Fine(0):
-				says += ", costs nothing"
-			case cost > 0:
-				says += fmt.Sprintf(", costs %s %s", c, m.sys.Name())
+			case cost < 0 || c == m.sys.Fine(0):
+				says += ", costs nothing" // less than nothing: a narrower search found a thinner one
 			default:
-				says += fmt.Sprintf(", saves %s %s", c, m.sys.Name())
+				says += fmt.Sprintf(", costs %s %s", c, m.sys.Name())
 			}
 		}
 		return row{key: "wish " + name, text: fmt.Sprintf("%-21s%s", name, says), detail: why + "; + - changes the wish, and the options with it",
