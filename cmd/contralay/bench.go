@@ -1,15 +1,13 @@
 package main
 
 import (
+	"cmp"
 	_ "embed"
 	"errors"
 	"fmt"
-	"io/fs"
 	"os"
 	"os/signal"
 	"strings"
-	"sync"
-	"sync/atomic"
 	"syscall"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -37,6 +35,8 @@ func benchOn(name string, o options, w world) (int, error) {
 	if w.env("TERM") == "dumb" {
 		return usage, misuse{"TERM=dumb cannot show the bench; use: contralay check FILE, contralay figures FILE, contralay plan"}
 	}
+	k := openKeeper(name, w) // first: what is written to the file from here on is somebody else's
+	defer k.close()
 	d, err := openDoc(name)
 	if err != nil {
 		return usage, err
@@ -45,39 +45,42 @@ func benchOn(name string, o options, w world) (int, error) {
 	if err != nil {
 		return usage, err
 	}
-	var last atomic.Pointer[kept]
+	left, notice := unsaved(name, d, w)
 	cfg := bench.Config{
 		Doc: d, Path: name, Cat: cat, ASCII: o.ascii || !utf8Locale(w.env) || w.env("TERM") == "linux",
 		Palette: draw.Palette{Colour: colourWanted(o, w), Dark: !o.light && !lightBackground(w.env)},
-		Welcome: "A planning aid, not an approval; H shows keys and cautions.",
-		Save:    file.Save,
+		Welcome: cmp.Or(notice, "A planning aid, not an approval; H shows keys and cautions."),
+		Save:    k.save,
 		Exists:  func(p string) bool { _, err := os.Lstat(p); return err == nil },
-		Keep:    func(d file.Document, dirty bool) { last.Store(&kept{d, dirty}) },
+		Changed: k.changed,
+		Keep:    k.keep,
+		Left:    left,
 	}
-	p := tea.NewProgram(bench.New(cfg), tea.WithAltScreen(), tea.WithFPS(120), tea.WithInput(w.in), tea.WithOutput(w.out))
-	// A closed window or a dropped line kills the program outright: the work goes
-	// to a file beside the harness first.
-	// However it is cut off, the work is written once.
-	rescue := sync.OnceValues(func() (string, error) { return recoverWork(name, last.Load()) })
+	var root tea.Model = bench.New(cfg)
+	if w.wrap != nil {
+		root = w.wrap(root)
+	}
+	p := tea.NewProgram(root, tea.WithAltScreen(), tea.WithFPS(120), tea.WithInput(w.in), tea.WithOutput(w.out))
+	// A closed window or a dropped line would kill the program outright.
 	hup := make(chan os.Signal, 1)
 	signal.Notify(hup, syscall.SIGHUP)
 	defer signal.Stop(hup)
 	go func() {
 		if _, ok := <-hup; ok {
-			_, _ = rescue()
 			p.Kill()
 		}
 	}()
 	end, err := p.Run()
 	if m, is := end.(*bench.Model); is && err == nil && m.Left() {
-		return ok, nil // left by choice: what was to be saved is saved
+		k.discard() // left by choice: what was to be saved is saved
+		return ok, nil
 	}
-	saved, werr := rescue()
-	switch {
-	case werr != nil:
+	says, werr := k.rescue()
+	if werr != nil {
 		return usage, fmt.Errorf("the bench was stopped and the unsaved work could not be written: %w", werr)
-	case saved != "":
-		fmt.Fprintln(w.err, "contralay: the bench was stopped; the unsaved work is in "+saved)
+	}
+	if says != "" {
+		fmt.Fprintln(w.err, "contralay: the bench was stopped; "+says)
 	}
 	if err != nil && !errors.Is(err, tea.ErrProgramKilled) && !errors.Is(err, tea.ErrInterrupted) {
 		return usage, err
@@ -85,40 +88,11 @@ func benchOn(name string, o options, w world) (int, error) {
 	return ok, nil
 }
 
-// kept is the harness as it was last.
-type kept struct {
-	doc   file.Document
-	dirty bool
-}
-
 func openDoc(name string) (file.Document, error) {
 	if name == "" {
 		return file.Parse(demonstration, "the demonstration")
 	}
 	return file.Load(name)
-}
-
-// recoverWork writes unsaved work beside the harness, under a name that is free:
-// what an earlier stop left there may still be wanted. "" where there is none.
-func recoverWork(name string, k *kept) (string, error) {
-	if k == nil || !k.dirty {
-		return "", nil
-	}
-	to := strings.TrimSuffix(name, ".toml")
-	if to == "" {
-		to = "contralay"
-	}
-	for n := 1; ; n++ {
-		free := to + ".recovered.toml"
-		if n > 1 {
-			free = fmt.Sprintf("%s.recovered-%d.toml", to, n)
-		}
-		if _, err := os.Lstat(free); errors.Is(err, fs.ErrNotExist) {
-			return free, file.Save(free, k.doc)
-		} else if err != nil {
-			return "", err
-		}
-	}
 }
 
 func isTerminal(f *os.File) bool {

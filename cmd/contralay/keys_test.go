@@ -2,9 +2,7 @@ package main
 
 import (
 	"os"
-	"path/filepath"
 	"strings"
-	"syscall"
 	"testing"
 
 	"contralay/model/file"
@@ -12,10 +10,10 @@ import (
 
 // dirty opens a copy of the example and types a current, so that there is work to
 // lose.
-func dirty(t *testing.T) (s *terminal, name string) {
+func dirty(t *testing.T, env ...string) (s *terminal, name string) {
 	t.Helper()
 	name = copyOfExample(t)
-	s = start(t, 100, 30, nil, name)
+	s = start(t, 100, 30, env, name)
 	s.see("> WIRES <")
 	s.press("3.5" + enter)
 	s.see("not saved", "3.5 A")
@@ -159,58 +157,6 @@ func TestDiscard(t *testing.T) {
 	if readFile(t, name) != readFile(t, example) {
 		t.Error("discarding changed the file")
 	}
-	if _, err := os.Stat(recovered(name)); err == nil {
-		t.Error("work that was discarded by choice is recovered")
-	}
-}
-
-// recovered is where unsaved work goes when the program is stopped.
-func recovered(name string) string { return strings.TrimSuffix(name, ".toml") + ".recovered.toml" }
-
-func TestStoppedWithUnsavedWork(t *testing.T) {
-	for _, c := range []struct {
-		name string
-		stop func(s *terminal)
-	}{
-		{"TERM", func(s *terminal) { s.signal(syscall.SIGTERM) }},
-		{"HUP", func(s *terminal) { s.signal(syscall.SIGHUP) }},
-		{"INT from outside", func(s *terminal) { s.signal(syscall.SIGINT) }},
-		{"window closed", func(s *terminal) { s.pty.Close() }},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			s, name := dirty(t)
-			c.stop(s)
-			s.ends()
-			if got := amps(t, recovered(name)); got != 3.5 {
-				t.Errorf("recovered are %v A, typed 3.5", got)
-			}
-			if readFile(t, name) != readFile(t, example) {
-				t.Error("the harness itself was written over")
-			}
-			if o := call(t, "", "check", recovered(name)); o.code != 0 {
-				t.Errorf("check of the recovered file: exit %d, %s", o.code, o.err)
-			}
-			if c.name != "window closed" { // nobody is there to be told
-				s.restored()
-				if !strings.Contains(s.sent(), ".recovered.toml") {
-					t.Error("nothing says where the work is")
-				}
-			}
-		})
-	}
-}
-
-// A stop with nothing to lose leaves nothing behind.
-func TestStoppedWithoutWork(t *testing.T) {
-	name := copyOfExample(t)
-	s := start(t, 100, 30, nil, name)
-	s.see("> WIRES <")
-	s.signal(syscall.SIGTERM)
-	s.ends()
-	s.restored()
-	if _, err := os.Stat(recovered(name)); err == nil {
-		t.Error("a file of recovered work, and there was none")
-	}
 }
 
 // Without a file the bench shows a demonstration, and nothing is written until it is
@@ -224,20 +170,6 @@ func TestDemonstration(t *testing.T) {
 	}
 	if left := filesIn(t, s.dir); len(left) != 0 {
 		t.Errorf("%v were written", left)
-	}
-
-	s = start(t, 100, 30, nil)
-	s.see("> WIRES <")
-	s.press("3.5" + enter)
-	s.see("not saved")
-	s.signal(syscall.SIGTERM)
-	s.ends()
-	left := filesIn(t, s.dir)
-	if len(left) != 1 || !strings.HasSuffix(left[0], ".recovered.toml") {
-		t.Fatalf("%v were written, want the recovered work", left)
-	}
-	if text := readFile(t, filepath.Join(s.dir, left[0])); !strings.Contains(text, "amps   = 3.5\n") {
-		t.Error("the recovered work lacks what was typed")
 	}
 }
 

@@ -6,12 +6,17 @@ import (
 	"io"
 	"os"
 	"strings"
+	"time"
+
+	tea "github.com/charmbracelet/bubbletea"
 )
 
 // world is everything a run touches outside its arguments.
 type world struct {
 	in, out, err *os.File
 	env          func(string) string
+	now          func() time.Time
+	wrap         func(tea.Model) tea.Model // tests put themselves round the bench; else nil
 }
 
 // Exit codes.

@@ -44,7 +44,34 @@ func open(t testing.TB, name string) *Model {
 	if err != nil {
 		t.Fatal(err)
 	}
-	m := New(Config{Doc: d, Path: name, Cat: entries(t), Palette: draw.Palette{}})
+	return openWith(t, name, Config{Doc: d, Path: name, Cat: entries(t), Palette: draw.Palette{}})
+}
+
+// openAt is a bench with a screen in front that only some starts have.
+func openAt(t testing.TB, name, screen string) *Model {
+	t.Helper()
+	d, err := file.Load(filepath.Join("..", "..", "testdata", name))
+	if err != nil {
+		t.Fatal(err)
+	}
+	c := Config{Doc: d, Path: name, Cat: entries(t), Palette: draw.Palette{}}
+	switch screen {
+	case "unsaved work":
+		was := file.Document{Harness: d.Harness, Head: d.Head}
+		h := *d.Harness.EditWire(0, func(w *model.Wire) { w.Size, w.Amps = "20", model.Some(unit.Ampere(3)) })
+		is := file.Document{Harness: h}
+		c.Left = []Left{{Doc: is, When: "4 May 2026 16:20", Changed: true, Says: file.Differences(was, is), Discard: func() error { return nil }}, {Doc: is, When: "3 May 2026 10:00", Discard: func() error { return fmt.Errorf("no") }}}
+	case "file changed":
+		c.Changed = func(string) bool { return true }
+	}
+	m := openWith(t, name, c)
+	press(m, everyScreen[screen]...)
+	return m
+}
+
+func openWith(t testing.TB, name string, c Config) *Model {
+	t.Helper()
+	m := New(c)
 	if known, ok := worked.Load(name); ok {
 		m.sheet.Proposals = known.(map[string]calc.Proposal)
 		m.rebuild()
@@ -90,12 +117,12 @@ var everyScreen = map[string][]string{
 	"wires": nil, "layers": {"right"}, "fill": {"right", "right"}, "sheath": {"right", "right", "right"},
 	"build": {"right", "right", "right", "right"}, "wire": {"enter"}, "layer": {"right", "down", "enter"},
 	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
+	"unsaved work": nil, "file changed": {"+", "s"},
 }
 
 func TestFrameFitsEverySize(t *testing.T) {
-	for name, keys := range everyScreen {
-		m := open(t, "example.toml")
-		press(m, keys...)
+	for name := range everyScreen {
+		m := openAt(t, "example.toml", name)
 		for w := 20; w <= 200; w += 7 {
 			for h := 8; h <= 60; h += 3 {
 				m.Update(tea.WindowSizeMsg{Width: w, Height: h})
@@ -114,10 +141,9 @@ func TestFrameFitsEverySize(t *testing.T) {
 }
 
 func TestASCIIOnly(t *testing.T) {
-	for name, keys := range everyScreen {
-		m := open(t, "example.toml")
+	for name := range everyScreen {
+		m := openAt(t, "example.toml", name)
 		m.cfg.ASCII = true
-		press(m, keys...)
 		for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}, {20, 8}} {
 			m.Update(tea.WindowSizeMsg{Width: size[0], Height: size[1]})
 			for _, r := range m.View() {
@@ -135,8 +161,7 @@ func TestGoldenScreens(t *testing.T) {
 		w, h   int
 	}{{"wires", 80, 24}, {"layers", 80, 24}, {"fill", 80, 24}, {"sheath", 80, 24}, {"build", 80, 24}, {"layers", 120, 40}, {"sheath", 120, 40}, {"layers", 40, 12}, {"branches", 80, 24}, {"quit", 80, 24}} {
 		t.Run(fmt.Sprintf("%s %dx%d", c.screen, c.w, c.h), func(t *testing.T) {
-			m := open(t, "demo.toml")
-			press(m, everyScreen[c.screen]...)
+			m := openAt(t, "demo.toml", c.screen)
 			m.Update(tea.WindowSizeMsg{Width: c.w, Height: c.h})
 			golden(t, fmt.Sprintf("%s-%dx%d.golden", c.screen, c.w, c.h), m.View())
 		})

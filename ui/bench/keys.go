@@ -79,7 +79,7 @@ func table() []binding {
 				m.open(helpScreen())
 			}},
 		{keys: []string{"q", "ctrl+c"}, name: "Q", help: "quit; unsaved work is asked for",
-			do: func(m *Model, _ *row, k key) { m.askQuit(k.name) }},
+			do: func(m *Model, _ *row, _ key) { m.askQuit() }},
 	}
 }
 
@@ -88,7 +88,7 @@ func (m *Model) key(k key) {
 	if m.entry != nil {
 		if k.name == "ctrl+c" {
 			m.entry = nil
-			m.askQuit(k.name)
+			m.askQuit()
 			return
 		}
 		m.entryKey(k)

@@ -18,10 +18,9 @@ var everyKey = []string{"up", "down", "left", "right", "enter", "esc", "backspac
 
 // Every key answers: the screen changes, or one plain line says why not.
 func TestEveryKeyAnswers(t *testing.T) {
-	for name, keys := range everyScreen {
+	for name := range everyScreen {
 		for _, k := range everyKey {
-			m := open(t, "example.toml")
-			press(m, keys...)
+			m := openAt(t, "example.toml", name)
 			m.says = ""
 			before := m.View()
 			press(m, k)
@@ -35,11 +34,10 @@ func TestEveryKeyAnswers(t *testing.T) {
 // However often one key is pressed, unsaved work is not lost and no file written
 // over.
 func TestNoKeyAloneIsHarmful(t *testing.T) {
-	for name, keys := range everyScreen {
+	for name := range everyScreen {
 		for _, k := range everyKey {
-			m := open(t, "example.toml")
-			press(m, "+") // something to lose
-			press(m, keys...)
+			m := openAt(t, "example.toml", name)
+			press(m, "+") // something to lose, where + changes something
 			if !m.dirty() {
 				continue
 			}
@@ -153,9 +151,8 @@ func TestSaveFailsLoudlyAndKeepsWork(t *testing.T) {
 }
 
 func TestBarIsShortAndLive(t *testing.T) {
-	for name, keys := range everyScreen {
-		m := open(t, "example.toml")
-		press(m, keys...)
+	for name := range everyScreen {
+		m := openAt(t, "example.toml", name)
 		p := m.page(m.listWidth())
 		var r *row
 		if len(p.rows) > 0 {

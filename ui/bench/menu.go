@@ -16,7 +16,7 @@ func menuScreen() screen {
 			{text: "do again what was undone", detail: fmt.Sprintf("%d steps", len(m.redo)), enter: func(m *Model) { m.redoOne() }},
 			{text: "lengths in " + m.sys.Name(), detail: "+ - mm or inch", step: func(m *Model, _ int) { m.sys = 1 - m.sys; m.tell("lengths in " + m.sys.Name()) }},
 			{text: "keys and cautions", enter: func(m *Model) { m.open(helpScreen()) }},
-			{text: "quit", enter: func(m *Model) { m.askQuit("enter") }},
+			{text: "quit", enter: func(m *Model) { m.askQuit() }},
 		}
 		return p
 	}}
@@ -54,7 +54,7 @@ var Cautions = []string{
 
 // askQuit quits, or asks where work would be lost. The key that asked never
 // answers: discarding takes another one.
-func (m *Model) askQuit(asked string) {
+func (m *Model) askQuit() {
 	if m.top() == "quit" {
 		m.tell("choose with the arrows, Enter takes the row")
 		return
@@ -63,8 +63,7 @@ func (m *Model) askQuit(asked string) {
 		m.quit = true
 		return
 	}
-	m.cursor["quit"], m.cursor[m.quitCursor()] = 0, 0
-	m.open(screen{name: "quit", ask: asked, page: func(m *Model, w int) page {
+	m.open(screen{name: "quit", safe: true, page: func(m *Model, w int) page {
 		n := len(m.undo)
 		what := m.path
 		if what == "" {
@@ -84,13 +83,6 @@ func (m *Model) askQuit(asked string) {
 	}})
 }
 
-func (m *Model) quitCursor() string {
-	if m.branch < len(m.h.Branches) {
-		return "quit\x00" + m.h.Branches[m.branch].ID
-	}
-	return "quit"
-}
-
 func (m *Model) save() { m.saveThen(nil) }
 
 // saveThen saves under the harness's name, or asks for one first.
@@ -108,6 +100,14 @@ func (m *Model) saveThen(then func(m *Model)) {
 			return nil
 		}
 		m.openField(f, "")
+		return
+	}
+	if m.cfg.Changed != nil && m.cfg.Changed(m.path) {
+		if m.top() == "file changed" {
+			m.tell("choose with the arrows, Enter takes the row")
+			return
+		}
+		m.open(changedScreen(m.path, then))
 		return
 	}
 	if err := m.write(m.path); err != nil {
@@ -133,9 +133,8 @@ func (m *Model) write(path string) error {
 		m.tell(fmt.Sprintf("saved to %s; %d comment lines inside the old file are kept in its .bak only", path, lost))
 		m.cfg.Doc.LostComments = 0
 	}
-	if m.cfg.Keep != nil {
-		m.cfg.Keep(m.doc(), false)
-	}
+	m.kept, m.noJournal = nil, ""
+	m.keep()
 	return nil
 }
 
@@ -161,6 +160,9 @@ func (m *Model) nameField() field {
 		}
 		if text != m.path && m.cfg.Exists != nil && m.cfg.Exists(text) {
 			return fmt.Errorf("%s is there already: give another name", text)
+		}
+		if text == m.path && m.cfg.Changed != nil && m.cfg.Changed(text) {
+			return fmt.Errorf("%s was written by somebody else: give another name", text)
 		}
 		if err := m.write(text); err != nil {
 			return fmt.Errorf("not saved: %w", err)

@@ -22,9 +22,11 @@ type Config struct {
 	ASCII   bool
 	Welcome string // shown until the first key
 
-	Save   func(path string, d file.Document) error
-	Exists func(path string) bool
-	Keep   func(d file.Document, dirty bool) // told of every change, for recovery
+	Save    func(path string, d file.Document) error
+	Exists  func(path string) bool
+	Changed func(path string) bool                  // somebody else wrote the file since it was read or saved
+	Keep    func(d file.Document, dirty bool) error // told of every change, for the journal
+	Left    []Left                                  // unsaved work of benches that are gone, newest first
 }
 
 // Step is one of the five steps of a branch.
@@ -47,6 +49,7 @@ type Model struct {
 	cfg   Config
 	h     *model.Harness
 	saved *model.Harness
+	kept  *model.Harness // what the journal has
 	sheet *calc.Sheet
 	path  string
 	sys   unit.System
@@ -64,6 +67,8 @@ type Model struct {
 	zoom    bool
 	quit    bool
 
+	noJournal string // why there is no journal, as long as it lasts
+
 	pending   map[string]bool // plan keys being worked out
 	offers    []offer         // of the fill step, for a sheet and a branch
 	offersFor *calc.Sheet
@@ -79,14 +84,14 @@ type Model struct {
 type screen struct {
 	name string // for the cursor and the key table
 	page func(m *Model, w int) page
-	ask  string // the key that opened a question; it never answers it
+	safe bool // a question: it always opens on its first row, which harms nothing
 }
 
 // New opens a bench.
 func New(cfg Config) *Model {
 	m := &Model{cfg: cfg, path: cfg.Path, cursor: map[string]int{}, on: map[string]string{}, units: map[string][]calc.UnitOffer{}, pending: map[string]bool{}, w: 80, height: 24, says: cfg.Welcome}
 	h := cfg.Doc.Harness
-	m.h, m.saved = &h, &h
+	m.h, m.saved, m.kept = &h, &h, &h
 	if s, err := unit.ParseSystem(h.Head.Units.V); err == nil {
 		m.sys = s
 	}
@@ -95,6 +100,9 @@ func New(cfg Config) *Model {
 	if m.branch < 0 {
 		m.branch = 0
 		m.stack = []screen{branchesScreen()}
+	}
+	if len(cfg.Left) > 0 {
+		m.open(leftScreen(cfg.Left))
 	}
 	return m
 }
@@ -231,9 +239,7 @@ func (m *Model) change(h *model.Harness, says string) {
 
 func (m *Model) rebuild() {
 	m.sheet = calc.Build(m.h, m.cfg.Cat, m.sheet)
-	if m.cfg.Keep != nil {
-		m.cfg.Keep(m.doc(), m.dirty())
-	}
+	m.keep()
 }
 
 func (m *Model) doc() file.Document {
@@ -292,7 +298,13 @@ func (m *Model) at(p page) int {
 	return at
 }
 
-func (m *Model) open(s screen) { m.stack = append(m.stack, s) }
+func (m *Model) open(s screen) {
+	m.stack = append(m.stack, s)
+	if s.safe {
+		delete(m.cursor, m.cursorKey())
+		delete(m.on, m.cursorKey())
+	}
+}
 
 func (m *Model) back() {
 	if n := len(m.stack); n > 0 {

@@ -98,6 +98,9 @@ func (m *Model) head() string {
 	switch {
 	case m.dirty():
 		state = "not saved"
+		if m.noJournal != "" {
+			state = "NOT SAVED, no journal"
+		}
 	case m.path == "":
 		state = "demonstration"
 		if len(m.h.Branches) == 0 {
@@ -304,6 +307,9 @@ func (m *Model) snagLine() string {
 // the screen is too small for it.
 func (m *Model) answer(l layout, hidden []string) string {
 	t := m.says
+	if t == "" && m.noJournal != "" {
+		t = "a crash would lose unsaved work, there is no journal: " + m.noJournal
+	}
 	if t == "" && len(hidden) > 0 {
 		t = fmt.Sprintf("+ in the section: no room for %d labels; * looks closer", len(hidden))
 	}

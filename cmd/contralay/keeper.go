@@ -1,0 +1,185 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"runtime"
+	"strings"
+	"sync"
+	"time"
+
+	"contralay/model/file"
+	"contralay/ui/bench"
+)
+
+// keeper is where the unsaved work of a bench goes: a journal in the user's state
+// folder; where there can be none, a file beside the harness when it is cut off.
+type keeper struct {
+	mu    sync.Mutex
+	dir   string
+	name  string // the harness's file; "" until it has one
+	j     *file.Journal
+	jerr  error // why there is no journal
+	now   func() time.Time
+	last  file.Document
+	dirty bool
+}
+
+func openKeeper(name string, w world) *keeper {
+	k := &keeper{name: name, now: w.now}
+	k.dir, k.jerr = stateDir(w)
+	if name != "" { // the lock tells a second bench; without a file nothing is written before there is work
+		k.open()
+	}
+	return k
+}
+
+func (k *keeper) open() {
+	if k.dir != "" && k.jerr == nil {
+		k.j, k.jerr = file.OpenJournal(k.dir, k.name)
+	}
+}
+
+// keep takes the harness after each change.
+func (k *keeper) keep(d file.Document, dirty bool) error {
+	k.mu.Lock()
+	defer k.mu.Unlock()
+	k.last, k.dirty = d, dirty
+	if dirty && k.j == nil {
+		k.open()
+	}
+	if k.j == nil {
+		if dirty {
+			return k.jerr
+		}
+		return nil
+	}
+	if !dirty {
+		k.j.Clear()
+		return nil
+	}
+	k.jerr = k.j.Keep(d, k.now())
+	return k.jerr
+}
+
+// save writes the harness, and lets the journal go on with the file it went to.
+func (k *keeper) save(path string, d file.Document) error {
+	if err := file.Save(path, d); err != nil {
+		return err
+	}
+	k.mu.Lock()
+	defer k.mu.Unlock()
+	k.dirty = false
+	if k.j != nil {
+		k.j.Saved()
+	}
+	if path == k.name {
+		return nil
+	}
+	if k.j != nil {
+		k.j.Close()
+	}
+	k.name, k.j, k.jerr = path, nil, nil
+	k.open()
+	return nil
+}
+
+// changed reports whether somebody else wrote the file the bench is on.
+func (k *keeper) changed(path string) bool {
+	k.mu.Lock()
+	defer k.mu.Unlock()
+	return k.j != nil && path == k.name && k.j.Changed()
+}
+
+// discard forgets what was not saved: the person chose so.
+func (k *keeper) discard() {
+	k.mu.Lock()
+	defer k.mu.Unlock()
+	if k.j != nil {
+		k.j.Clear()
+	}
+}
+
+// rescue says where the unsaved work is after the bench was cut off; "" where all
+// was saved. Without a journal it goes beside the harness, under a name that is
+// free: what an earlier stop left there may still be wanted.
+func (k *keeper) rescue() (string, error) {
+	k.mu.Lock()
+	defer k.mu.Unlock()
+	if !k.dirty {
+		return "", nil
+	}
+	if k.j != nil && k.jerr == nil {
+		open := "contralay"
+		if k.name != "" {
+			open += " " + k.name
+		}
+		return "the unsaved work is kept, and offered when you open it again: " + open, nil
+	}
+	to := strings.TrimSuffix(k.name, ".toml")
+	if to == "" {
+		to = "contralay"
+	}
+	for n := 1; ; n++ {
+		free := to + ".recovered.toml"
+		if n > 1 {
+			free = fmt.Sprintf("%s.recovered-%d.toml", to, n)
+		}
+		if _, err := os.Lstat(free); errors.Is(err, fs.ErrNotExist) {
+			return "the unsaved work is in " + free, file.Save(free, k.last)
+		} else if err != nil {
+			return "", err
+		}
+	}
+}
+
+func (k *keeper) close() {
+	k.mu.Lock()
+	defer k.mu.Unlock()
+	if k.j != nil {
+		k.j.Close()
+		k.j = nil
+	}
+}
+
+// unsaved is what earlier benches left behind on a file, and a word about one that
+// is at work on it now.
+func unsaved(name string, d file.Document, w world) (left []bench.Left, notice string) {
+	dir, err := stateDir(w)
+	if err != nil {
+		return nil, ""
+	}
+	works, busy := file.Left(dir, name)
+	now := file.Sum(name)
+	for _, k := range works {
+		says := file.Differences(d, k.Doc)
+		if len(says) == 0 { // saved after all
+			_ = k.Discard()
+			continue
+		}
+		left = append(left, bench.Left{Doc: k.Doc, When: k.When.Local().Format("2 January 2006 15:04"), Changed: name != "" && k.Base != now, Says: says, Discard: k.Discard})
+	}
+	// The journal of this bench is open already and counts as one.
+	if busy > 1 && name != "" {
+		notice = fmt.Sprintf("Another bench has %s open: whoever saves last is asked first.", filepath.Base(name))
+	}
+	return left, notice
+}
+
+// stateDir is the user's folder for state, by the XDG base directory rules.
+func stateDir(w world) (string, error) {
+	if d := w.env("XDG_STATE_HOME"); filepath.IsAbs(d) {
+		return filepath.Join(d, "contralay"), nil
+	}
+	if runtime.GOOS == "windows" || runtime.GOOS == "darwin" {
+		d, err := os.UserCacheDir()
+		return filepath.Join(d, "contralay"), err
+	}
+	if h := w.env("HOME"); filepath.IsAbs(h) {
+		return filepath.Join(h, ".local", "state", "contralay"), nil
+	}
+	return "", errors.New("no folder for it: neither XDG_STATE_HOME nor HOME is set")
+}

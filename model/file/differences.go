@@ -1,0 +1,113 @@
+package file
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// Differences says in plain lines what b has other than a, in the order of the
+// file: "wire 101: size "22" was "20"". It knows no table by name, so a new key is
+// told like the others. Equal documents give none.
+func Differences(a, b Document) []string {
+	was, is := writtenTables(a), writtenTables(b)
+	old := map[string]written{}
+	for _, e := range was {
+		old[e.name] = e
+	}
+	var out []string
+	seen := map[string]bool{}
+	for _, e := range is {
+		seen[e.name] = true
+		o, there := old[e.name]
+		switch {
+		case !there:
+			out = append(out, e.name+" is new")
+		default:
+			out = append(out, differing(o, e)...)
+		}
+	}
+	for _, e := range was {
+		if !seen[e.name] {
+			out = append(out, e.name+" is gone")
+		}
+	}
+	return out
+}
+
+// written is one table of a file as it is written.
+type written struct {
+	name string // "wire 101", "branch T1, layer 2"
+	keys []line
+}
+
+// writtenTables parts the text of a document into its tables, each under the name a
+// person would give it: by its id, else by its place.
+func writtenTables(d Document) []written {
+	out := []written{{name: "the file"}}
+	var trail []string // names of the tables it stands in
+	var counts []map[string]int
+	for _, raw := range strings.Split(string(Encode(Document{Harness: d.Harness})), "\n") {
+		t := strings.TrimSpace(raw)
+		depth := (len(raw) - len(strings.TrimLeft(raw, " "))) / 2
+		switch {
+		case t == "":
+		case strings.HasPrefix(t, "["):
+			kind := strings.Trim(t, "[]")
+			kind = kind[strings.LastIndexByte(kind, '.')+1:]
+			trail, counts = trail[:min(depth, len(trail))], counts[:min(depth+1, len(counts))]
+			for len(counts) <= depth {
+				counts = append(counts, map[string]int{})
+			}
+			n := counts[depth][kind]
+			counts[depth][kind]++
+			name := strings.ReplaceAll(kind, "_", " ")
+			if strings.HasPrefix(t, "[[") {
+				if kind != "layer" {
+					n++ // the first layer is the centre, 0
+				}
+				name += fmt.Sprintf(" %d", n)
+			}
+			trail = append(trail, name)
+			out = append(out, written{name: strings.Join(trail, ", ")})
+		default:
+			key, value, _ := strings.Cut(t, "=")
+			l := line{strings.TrimSpace(key), strings.TrimSpace(value)}
+			e := &out[len(out)-1]
+			e.keys = append(e.keys, l)
+			if (l.name == "id" || l.name == "name" && strings.Contains(e.name, "aside")) && len(e.keys) == 1 {
+				at := len(trail) - 1
+				kind, _, _ := strings.Cut(trail[at], " ")
+				trail[at] = kind + " " + strings.Trim(l.value, `"`)
+				e.name = strings.Join(trail, ", ")
+			}
+		}
+	}
+	return out
+}
+
+// differing is the keys of one table that are not as they were.
+func differing(was, is written) []string {
+	var out []string
+	value := func(e written, name string) string {
+		if i := slices.IndexFunc(e.keys, func(l line) bool { return l.name == name }); i >= 0 {
+			return e.keys[i].value
+		}
+		return ""
+	}
+	for _, l := range is.keys {
+		switch o := value(was, l.name); {
+		case o == l.value:
+		case o == "":
+			out = append(out, fmt.Sprintf("%s: %s is %s, was not given", is.name, l.name, short(l.value)))
+		default:
+			out = append(out, fmt.Sprintf("%s: %s is %s, was %s", is.name, l.name, short(l.value), short(o)))
+		}
+	}
+	for _, l := range was.keys {
+		if value(is, l.name) == "" {
+			out = append(out, fmt.Sprintf("%s: %s was %s, is not given", is.name, l.name, short(l.value)))
+		}
+	}
+	return out
+}

@@ -1,0 +1,202 @@
+package file
+
+import (
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+func numbered(n string) Document {
+	return Document{Harness: model.Harness{Head: model.Head{Number: model.Some(n)}}}
+}
+
+var noon = time.Date(2026, 5, 4, 12, 0, 0, 0, time.UTC)
+
+func opened(t *testing.T, dir, harness string) *Journal {
+	t.Helper()
+	j, err := OpenJournal(dir, harness)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return j
+}
+
+// Work that a bench leaves behind is found, whole, by the next one on the same
+// file, under whatever name it reaches it, and by nobody else.
+func TestWorkIsLeftBehind(t *testing.T) {
+	dir, folder := filepath.Join(t.TempDir(), "deep", "er"), t.TempDir()
+	harness := filepath.Join(folder, "loom.toml")
+	if err := Save(harness, numbered("old")); err != nil {
+		t.Fatal(err)
+	}
+	j := opened(t, dir, harness)
+	for _, n := range []string{"one", "two"} {
+		if err := j.Keep(numbered(n), noon); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if left, busy := Left(dir, harness); len(left) != 0 || busy != 1 {
+		t.Errorf("while it is at work: %d left, %d busy", len(left), busy)
+	}
+	j.Close()
+	link := filepath.Join(t.TempDir(), "other.toml")
+	if err := os.Symlink(harness, link); err != nil {
+		t.Skip(err)
+	}
+	for _, name := range []string{harness, link, filepath.Join(folder, ".", "loom.toml")} {
+		left, busy := Left(dir, name)
+		if len(left) != 1 || busy != 0 || left[0].Doc.Harness.Head.Number.V != "two" || !left[0].When.Equal(noon) || left[0].Base != Sum(harness) {
+			t.Errorf("%s: %+v, %d busy", name, left, busy)
+		}
+	}
+	if left, _ := Left(dir, filepath.Join(folder, "another.toml")); len(left) != 0 {
+		t.Errorf("another file has %d", len(left))
+	}
+	left, _ := Left(dir, harness)
+	if err := left[0].Discard(); err != nil {
+		t.Fatal(err)
+	}
+	if all, err := os.ReadDir(dir); err != nil || len(all) != 0 {
+		t.Errorf("%v remain (%v)", all, err)
+	}
+}
+
+// Two benches on one harness have a journal each; what one that is gone left is not
+// written over.
+func TestEveryBenchHasItsOwnJournal(t *testing.T) {
+	dir := t.TempDir()
+	gone := opened(t, dir, "")
+	if err := gone.Keep(numbered("gone"), noon); err != nil {
+		t.Fatal(err)
+	}
+	gone.Close()
+	a, b := opened(t, dir, ""), opened(t, dir, "")
+	for n, j := range map[string]*Journal{"a": a, "b": b} {
+		if err := j.Keep(numbered(n), noon.Add(time.Hour)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if left, busy := Left(dir, ""); busy != 2 || len(left) != 1 || left[0].Doc.Harness.Head.Number.V != "gone" {
+		t.Errorf("%d busy, %+v left", busy, left)
+	}
+	a.Close()
+	b.Close()
+	left, _ := Left(dir, "")
+	var have []string
+	for _, w := range left {
+		have = append(have, w.Doc.Harness.Head.Number.V)
+	}
+	if len(have) != 3 || have[2] != "gone" {
+		t.Errorf("%v, want the newest first and all three", have)
+	}
+}
+
+// A save empties the journal; what somebody else does to the file is noticed.
+func TestJournalKnowsItsFile(t *testing.T) {
+	dir, harness := t.TempDir(), filepath.Join(t.TempDir(), "loom.toml")
+	j := opened(t, dir, harness)
+	defer j.Close()
+	if j.Changed() {
+		t.Error("not there before and not there now: changed")
+	}
+	save := func(n string) {
+		if err := Save(harness, numbered(n)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	save("ours")
+	j.Saved()
+	if err := j.Keep(numbered("more"), noon); err != nil {
+		t.Fatal(err)
+	}
+	if j.Changed() {
+		t.Error("our own save counts as somebody else's")
+	}
+	save("theirs")
+	if !j.Changed() {
+		t.Error("somebody else's save is not noticed")
+	}
+	j.Saved()
+	if _, err := os.Stat(j.path); err == nil || j.Changed() {
+		t.Error("saved, and the journal still holds work")
+	}
+	os.Remove(harness)
+	if !j.Changed() {
+		t.Error("taken away, and not noticed")
+	}
+}
+
+// A torn journal is no work; it never is half of one.
+func TestTornJournal(t *testing.T) {
+	dir := t.TempDir()
+	j := opened(t, dir, "")
+	if err := j.Keep(numbered("whole"), noon); err != nil {
+		t.Fatal(err)
+	}
+	path := j.path
+	j.Close()
+	whole, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for n := range whole {
+		if err := os.WriteFile(path, whole[:n], 0o600); err != nil {
+			t.Fatal(err)
+		}
+		if left, _ := Left(dir, ""); len(left) != 0 {
+			t.Fatalf("%d of %d bytes pass for work: %+v", n, len(whole), left[0].Doc)
+		}
+	}
+}
+
+func TestJournalWithoutPlace(t *testing.T) {
+	file := filepath.Join(t.TempDir(), "file")
+	if err := os.WriteFile(file, nil, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := OpenJournal(filepath.Join(file, "in it"), ""); err == nil {
+		t.Error("a journal in a file that is no folder")
+	}
+}
+
+func TestDifferences(t *testing.T) {
+	a, err := Load(filepath.Join("..", "..", "testdata", "every-key.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if d := Differences(a, a); len(d) != 0 {
+		t.Errorf("with itself: %q", d)
+	}
+	b := a
+	h := a.Harness
+	h.Wires = slices.Clone(h.Wires)
+	h.Wires[0].Size = "18"
+	h.Wires = append(h.Wires[:2:2], h.Wires[3:]...)
+	h.Branches = slices.Clone(h.Branches)
+	h.Branches[0].Layers = slices.Clone(h.Branches[0].Layers)
+	h.Branches[0].Layers[1].Fillers = model.Some(2)
+	h.Branches[0].Layers[1].FillerMM = model.Opt[unit.Millimetre]{}
+	h.Reels = append(slices.Clone(h.Reels), model.Reel{Spec: "X", Size: "20", OverMM: 1.2})
+	b.Harness = h
+	got := strings.Join(Differences(a, b), "\n")
+	for _, want := range []string{
+		`wire ` + a.Harness.Wires[0].ID + `: size is "18", was "` + a.Harness.Wires[0].Size + `"`,
+		`wire ` + a.Harness.Wires[2].ID + ` is gone`,
+		`branch T1, layer 1: fillers is 2, was 1`,
+		`branch T1, layer 1: filler_mm was 1.09, is not given`,
+		`reel 2 is new`,
+	} {
+		if !strings.Contains(got, want) {
+			t.Errorf("%q is not in\n%s", want, got)
+		}
+	}
+	if n := strings.Count(got, "\n") + 1; n != 5 {
+		t.Errorf("%d lines, want 5:\n%s", n, got)
+	}
+}

@@ -1,0 +1,120 @@
+package bench
+
+import (
+	"fmt"
+
+	"contralay/model/file"
+)
+
+// Left is unsaved work that an earlier bench left behind.
+type Left struct {
+	Doc     file.Document
+	When    string   // as a person says it
+	Changed bool     // the harness's file was written since by somebody else
+	Says    []string // what it has other than the file
+	Discard func() error
+}
+
+// leftScreen offers unsaved work: to take up, to leave for later, or to throw
+// away. Taking it up is a change like any other and can be undone.
+func leftScreen(left []Left) screen {
+	return screen{name: "unsaved work", safe: true, page: func(m *Model, w int) page {
+		l := left[0]
+		what := m.path
+		if what == "" {
+			what = "a harness without a file"
+		}
+		p := page{wide: true, lines: []string{fmt.Sprintf("Unsaved work on %s is left from %s.", what, l.When)}}
+		if l.Changed {
+			p.lines = append(p.lines, "The file was written since: what was done there is not in this work.")
+		}
+		if n := len(left) - 1; n > 0 {
+			p.lines = append(p.lines, fmt.Sprintf("%s more after this.", plural(n, "piece", "pieces")))
+		}
+		next := func(m *Model, says string) {
+			m.back()
+			if len(left) > 1 {
+				m.open(leftScreen(left[1:]))
+			}
+			m.tell(says)
+		}
+		p.rows = []row{
+			{key: "take", text: "take it up: " + changes(len(l.Says)), detail: "Enter goes on where it stopped; Backspace goes back to the file", enter: func(m *Model) {
+				m.takeLeft(l)
+				next(m, "the unsaved work is taken up; S saves it, Backspace goes back to the file")
+			}},
+			{key: "later", text: "leave it: open the file as it was saved", detail: "it stays where it is and is offered at the next start", enter: func(m *Model) {
+				next(m, "the unsaved work stays and is offered again at the next start")
+			}},
+			{key: "away", text: "throw it away: press + on this row", detail: "the one thing here that cannot be undone; Enter does not do it", step: func(m *Model, by int) {
+				if by < 0 {
+					m.tell("+ throws it away")
+					return
+				}
+				if err := l.Discard(); err != nil {
+					m.refuse("it could not be thrown away: " + err.Error())
+					return
+				}
+				next(m, "the unsaved work is gone")
+			}, enter: func(m *Model) { m.tell("Enter does not throw it away; + does") }},
+		}
+		if len(l.Says) == 0 {
+			p.rows = append(p.rows, row{text: "it is the same as the file"})
+		}
+		for _, t := range l.Says {
+			p.rows = append(p.rows, row{text: t, detail: t})
+		}
+		return p
+	}}
+}
+
+// takeLeft makes left work the harness. It is taken away from where it lay once it
+// is in this bench's own journal.
+func (m *Model) takeLeft(l Left) {
+	h := l.Doc.Harness
+	m.undo, m.redo = append(m.undo, m.h), nil
+	m.h = &h
+	m.branch = min(m.branch, max(0, len(h.Branches)-1))
+	m.rebuild()
+	if m.noJournal == "" {
+		_ = l.Discard() // else it stays, and is offered once more
+	}
+}
+
+// keep brings the harness to the journal. What fails there is said as long as it
+// lasts, and keeps nobody from working.
+func (m *Model) keep() {
+	if m.cfg.Keep == nil || m.h == m.kept {
+		return
+	}
+	m.kept = m.h
+	m.noJournal = ""
+	if err := m.cfg.Keep(m.doc(), m.dirty()); err != nil {
+		m.noJournal = err.Error()
+	}
+}
+
+// changedScreen stands before a save over a file that somebody else has written
+// since it was read. The key that saves never writes over it.
+func changedScreen(path string, then func(m *Model)) screen {
+	return screen{name: "file changed", safe: true, page: func(m *Model, w int) page {
+		return page{wide: true, lines: []string{fmt.Sprintf("%s was written or taken away by somebody else since it was opened.", path)}, rows: []row{
+			{key: "work", text: "keep working", enter: func(m *Model) { m.back(); m.tell("not saved yet") }},
+			{key: "name", text: "save under another name", enter: func(m *Model) { m.back(); m.openField(m.nameField(), "") }},
+			{key: "over", text: "write over it: press + on this row", detail: "what stands there now stays beside it as .bak", step: func(m *Model, by int) {
+				if by < 0 {
+					m.tell("+ writes over it")
+					return
+				}
+				m.back()
+				if err := m.write(path); err != nil {
+					m.refuse("not saved: " + err.Error())
+					return
+				}
+				if then != nil {
+					then(m)
+				}
+			}, enter: func(m *Model) { m.tell("Enter does not write over it; + does") }},
+		}}
+	}}
+}
