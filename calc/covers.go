@@ -68,8 +68,8 @@ func (s *Sheet) cover(i int) {
 		}
 		kind = t.Kind
 	}
-	pass := s.pass(i)
-	sh.PassMM = pass.NominalMM
+	pass, at := s.pass(i)
+	sh.PassMM, sh.PassAt = pass.NominalMM, at
 	tubes := s.Cat.TubesOf(kind)
 	length := sh.ToMM - sh.FromMM
 	if length <= 0 {
@@ -200,16 +200,16 @@ func (s *Sheet) sheathEnds(i int) (from, to unit.Millimetre) {
 // comes on from a termination before that is fitted and then passes the bundle
 // and its splices; between two breakouts it comes over the zone of one of them,
 // where the bundle stands thicker.
-func (s *Sheet) pass(i int) cover.Pass {
+func (s *Sheet) pass(i int) (p cover.Pass, where string) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
-	p := cover.Pass{NominalMM: out.OverMM, MaxMM: out.OverMaxMM}
-	out.Sheath.PassAt = fmt.Sprintf("the bundle, from %s to %s mm of %s", unit.Fixed(float64(out.Sheath.FromMM), 0), unit.Fixed(float64(out.Sheath.ToMM), 0), b.ID)
+	p = cover.Pass{NominalMM: out.OverMM, MaxMM: out.OverMaxMM}
+	where = fmt.Sprintf("the bundle, from %s to %s mm of %s", unit.Fixed(float64(out.Sheath.FromMM), 0), unit.Fixed(float64(out.Sheath.ToMM), 0), b.ID)
 	_, a := s.X.Termination[b.From]
 	_, z := s.X.Termination[b.To]
 	if !a && !z {
 		lump := unit.Millimetre(s.Limits.ZoneLump)
 		p.NominalMM, p.MaxMM = p.NominalMM*lump, p.MaxMM*lump
-		out.Sheath.PassAt = fmt.Sprintf("the sorted zone at %s", b.To)
+		where = fmt.Sprintf("the sorted zone at %s", b.To)
 	}
 	for k := range s.H.Splices {
 		sp := &s.H.Splices[k]
@@ -227,10 +227,10 @@ func (s *Sheet) pass(i int) cover.Pass {
 		bulge := part.OverMM - s.spliceWire(sp.ID)
 		if bulge > 0 && out.OverMM+bulge > p.NominalMM {
 			p = cover.Pass{NominalMM: out.OverMM + bulge, MaxMM: out.OverMaxMM + bulge}
-			out.Sheath.PassAt = fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(float64(at), 0), b.ID)
+			where = fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(float64(at), 0), b.ID)
 		}
 	}
-	return p
+	return p, where
 }
 
 // spliceWire is the thickest wire on a splice: what the splice stands in place of.

@@ -27,6 +27,10 @@ type Proposal struct {
 	// What the wishes cost in over; unknown where one changes nothing.
 	UnitsMM, LeaversMM       unit.Millimetre
 	UnitsKnown, LeaversKnown bool
+
+	// Over of the best lay-up with each wish, and without it.
+	LeaversWith, LeaversFree unit.Millimetre
+	UnitsWith, UnitsFree     unit.Millimetre
 }
 
 // Best is the option a branch is proposed as.

@@ -170,7 +170,8 @@ func (s *Sheet) Search(i, effort int, watch func(share float64) bool) Proposal {
 	if units && len(inCentre) > 0 {
 		free := worthHaving(all(false, nil))
 		if best := worthHaving(plain); len(best) > 0 && len(free) > 0 && best[0].Plan.Relaxed <= free[0].Plan.Relaxed {
-			out.UnitsMM, out.UnitsKnown = best[0].Plan.Over-free[0].Plan.Over, true
+			out.UnitsWith, out.UnitsFree = best[0].Plan.Over, free[0].Plan.Over
+			out.UnitsMM, out.UnitsKnown = out.UnitsWith-out.UnitsFree, true
 		} else {
 			plain, units = free, false // no lay-up has them in the centre
 		}
@@ -180,7 +181,8 @@ func (s *Sheet) Search(i, effort int, watch func(share float64) bool) Proposal {
 			thin := slices.MinFunc(plain, func(a, b Option) int {
 				return cmp.Or(cmp.Compare(a.Plan.Relaxed, b.Plan.Relaxed), cmp.Compare(a.Plan.Cost, b.Plan.Cost))
 			})
-			out.LeaversMM, out.LeaversKnown = best[0].Plan.Over-thin.Plan.Over, true
+			out.LeaversWith, out.LeaversFree = best[0].Plan.Over, thin.Plan.Over
+			out.LeaversMM, out.LeaversKnown = out.LeaversWith-out.LeaversFree, true
 		}
 	}
 	with := plain

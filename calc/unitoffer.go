@@ -16,6 +16,7 @@ type UnitOffer struct {
 	Over    unit.Millimetre
 	Fillers int // of the best lay-up with it
 	Counts  []int
+	Plan    plan.Plan // that lay-up
 	was     plan.Plan
 }
 
@@ -94,7 +95,7 @@ func (s *Sheet) UnitOffers(i int) []UnitOffer {
 			if !ok || keeps && (p.Cost >= now.Cost || p.Fillers >= now.Fillers && p.Lumpy >= now.Lumpy) {
 				continue
 			}
-			o := UnitOffer{Wires: ids, Build: u.name, Over: p.Over, Fillers: p.Fillers, was: now}
+			o := UnitOffer{Wires: ids, Build: u.name, Over: p.Over, Fillers: p.Fillers, Plan: p, was: now}
 			for n, l := range p.Layers {
 				c := l.Count()
 				if n > 0 {

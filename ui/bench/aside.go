@@ -117,10 +117,12 @@ func compareScreen() screen {
 			y := t.tally()
 			r := row{key: names[k], text: fmt.Sprintf("%s %s %7s %7s %8.1f %6d %6d %6d  %s", draw.Fit(names[k], 14, m.cfg.ASCII), draw.Fit(m.aloud(b.Layers), 20, m.cfg.ASCII),
 				m.sys.Diameter(y.over), grams0(y), float64(y.wire)/1000, y.spares, y.fillers, y.buried, sheathText(t)),
-				detail: "as it is laid now"}
+				detail: "as it is laid now", why: figs(mb.ID, 0, "", "branch.over", "branch.mass", "branch.wire")}
 			if k > 0 {
 				r.detail = m.differs(all[0].tally(), y)
 				r.enter = func(m *Model) { m.back(); m.takeUp(k - 1) }
+				r.show = func(m *Model) *Model { return t }
+				r.why = inTrial(r.show, r.why)
 			}
 			p.rows = append(p.rows, r)
 		}

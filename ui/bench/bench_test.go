@@ -117,7 +117,7 @@ var everyScreen = map[string][]string{
 	"wires": nil, "layers": {"right"}, "fill": {"right", "right"}, "sheath": {"right", "right", "right"},
 	"build": {"right", "right", "right", "right"}, "wire": {"enter"}, "layer": {"right", "down", "enter"},
 	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
-	"unsaved work": nil, "file changed": {"+", "s"},
+	"why": {"w"}, "figures": {"right", "up", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 
 func TestFrameFitsEverySize(t *testing.T) {

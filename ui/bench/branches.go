@@ -14,7 +14,7 @@ func branchesScreen() screen {
 }
 
 func (m *Model) branchesPage(w int) page {
-	p := page{wide: true,
+	p := page{wide: true, why: figs("", 0, "", "loom.wire", "loom.mass"),
 		lines: []string{m.wholeText()},
 		empty: "no branch yet: terminations, wires and branches are written in the file; Esc opens the menu"}
 	wide := max(10, w-68)
@@ -34,6 +34,7 @@ func (m *Model) branchesPage(w int) page {
 				draw.Fit(mb.From+" "+mb.To, 13, m.cfg.ASCII)+" ", m.sys.Length(mb.LengthMM), len(b.Components), over, sheath),
 			detail: fmt.Sprintf("%s, %s, %d components; Enter opens it", mb.ID, b.Make, len(b.Components)),
 			mark:   m.markFor(mb.ID),
+			why:    figs(mb.ID, 0, "", "branch.over", "branch.length"),
 			enter: func(m *Model) {
 				m.branch, m.stack, m.zoom = i, nil, false
 			},

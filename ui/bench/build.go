@@ -27,12 +27,12 @@ func (m *Model) buildPage(w int) page {
 		state = "not saved"
 	}
 	p.rows = append(p.rows, row{text: fmt.Sprintf("save to %s   (%s)", name, state), detail: "Enter saves; the file before stays beside it as .bak", enter: func(m *Model) { m.save() }})
-	line := func(mark, text string) {
+	line := func(mark, text string, why ...reason) {
 		for k, t := range wrap(text, max(20, w-4)) {
 			if k > 0 {
 				mark, t = "", "   "+t
 			}
-			p.rows = append(p.rows, row{text: t, mark: mark, detail: text})
+			p.rows = append(p.rows, row{text: t, mark: mark, detail: text, why: why})
 		}
 	}
 	gs := calc.Grouped(m.sheet.Snags)
@@ -45,17 +45,18 @@ func (m *Model) buildPage(w int) page {
 			more = fmt.Sprintf(" (and %d more)", g.Count-1)
 		}
 		mark := map[calc.Level]string{calc.Stop: "!", calc.Warn: "?", calc.Note: "-"}[g.Level]
-		line(mark, fmt.Sprintf("%s %s: %s%s", g.Level, g.Where, g.Says, more))
+		line(mark, fmt.Sprintf("%s %s: %s%s", g.Level, g.Where, g.Says, more), m.snagReasons(g.Snag)...)
 	}
 	line("", fmt.Sprintf("LAY CARD %s %s, seen from %s, from %s outward", mb.ID, mb.Name.V, mb.From, mb.From))
 	for k := range b.Layers {
 		l := &b.Layers[k]
 		head := capital(model.LayerName(k))
+		why := figs(mb.ID, k, "", "layer.over", "layer.lay", "layer.turns")
 		switch {
 		case l.LayMM > 0:
-			line("", fmt.Sprintf("%s: %d, %s, turn %s %s, %s turns, over %s %s", head, len(l.Members), l.Hand, m.sys.Length(toFive(l.LayMM)), m.sys.Name(), unit.Fixed(float64(l.Turns), 1), m.sys.Diameter(l.OverMM), m.sys.Name()))
+			line("", fmt.Sprintf("%s: %d, %s, turn %s %s, %s turns, over %s %s", head, len(l.Members), l.Hand, m.sys.Length(toFive(l.LayMM)), m.sys.Name(), unit.Fixed(float64(l.Turns), 1), m.sys.Diameter(l.OverMM), m.sys.Name()), why...)
 		default:
-			line("", fmt.Sprintf("%s: %d, straight, over %s %s", head, len(l.Members), m.sys.Diameter(l.OverMM), m.sys.Name()))
+			line("", fmt.Sprintf("%s: %d, straight, over %s %s", head, len(l.Members), m.sys.Diameter(l.OverMM), m.sys.Name()), why...)
 		}
 		var ids []string
 		for j, c := range l.Members {
@@ -68,7 +69,7 @@ func (m *Model) buildPage(w int) page {
 		line("", "  "+strings.Join(ids, " "))
 	}
 	if b.Sheath.Part != "" {
-		line("", fmt.Sprintf("Sheath %s, cut %s, from %s to %s %s", b.Sheath.Part, m.sys.Length(b.Sheath.CutMM), m.sys.Length(b.Sheath.FromMM), m.sys.Length(b.Sheath.ToMM), m.sys.Name()))
+		line("", fmt.Sprintf("Sheath %s, cut %s, from %s to %s %s", b.Sheath.Part, m.sys.Length(b.Sheath.CutMM), m.sys.Length(b.Sheath.FromMM), m.sys.Length(b.Sheath.ToMM), m.sys.Name()), append(figs(mb.ID, 0, b.Sheath.Part, "tube.cut"), figs(mb.ID, 0, "", "sheath.from", "sheath.to")...)...)
 	}
 	line("", "CUT LIST "+m.sys.Name())
 	for _, i := range m.wiresHere() {
@@ -76,7 +77,8 @@ func (m *Model) buildPage(w int) page {
 		if c.Cut <= 0 {
 			continue
 		}
-		p.rows = append(p.rows, row{text: fmt.Sprintf("%-5s%-14s%-8s%-5s%6s  finished %5s", hw.ID, hw.Spec, sizeText(hw), hw.Colour.V, m.sys.Length(c.Cut), m.sys.Length(c.Finished)), id: hw.ID, more: func() string { return m.wireDetail(i, hw.ID) }})
+		p.rows = append(p.rows, row{text: fmt.Sprintf("%-5s%-14s%-8s%-5s%6s  finished %5s", hw.ID, hw.Spec, sizeText(hw), hw.Colour.V, m.sys.Length(c.Cut), m.sys.Length(c.Finished)), id: hw.ID, more: func() string { return m.wireDetail(i, hw.ID) },
+			why: append(figs(hw.ID, 0, "", "wire.cut", "wire.finished", "wire.circuit", "wire.drop"), figs("", 0, hw.ID, "component.over")...)})
 	}
 	line("", "~ marks what rests on a value from memory: measure it, or check the part's sheet. "+cautionLine)
 	return p

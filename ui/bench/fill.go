@@ -18,17 +18,18 @@ type offer struct {
 	says  string
 	what  string
 	make  func(m *Model) (*model.Harness, string)
+	why   []reason
 }
 
 // fillPage lists, for each layer with room, what could fill it, best first: a
 // spare, a doubled ground or feed, the next size up, a filler in stock, or
 // nothing.
 func (m *Model) fillPage(w int) page {
-	_, b, ok := m.b()
+	mb, b, ok := m.b()
 	if !ok || len(b.Layers) == 0 {
 		return page{empty: "nothing laid yet"}
 	}
-	var p page
+	p := page{why: figs(mb.ID, 0, "", "branch.room")}
 	room := 0
 	for k := range b.Layers {
 		room += b.Layers[k].Room
@@ -50,6 +51,7 @@ func (m *Model) fillPage(w int) page {
 			text:   fmt.Sprintf("%-8s%-8s%s", layerWord(o.layer), o.what, o.says),
 			detail: fmt.Sprintf("%s: room for %d more; Enter or + does it", capital(model.LayerName(o.layer)), b.Layers[o.layer].Room),
 			id:     firstID(&b.Layers[o.layer]),
+			why:    append(figs(mb.ID, o.layer, "", "layer.room", "layer.takes"), o.why...),
 			enter:  func(m *Model) { m.fill(o) }, step: func(m *Model, by int) {
 				if by > 0 {
 					m.fill(o)
@@ -63,7 +65,7 @@ func (m *Model) fillPage(w int) page {
 	for k := range b.Layers {
 		if b.Layers[k].Fillers > 0 && k > 0 {
 			p.rows = append(p.rows, row{text: fmt.Sprintf("%-8s%-8s%d of %s %s; + - more or fewer", layerWord(k), "has", b.Layers[k].Fillers, m.sys.Fine(b.Layers[k].FillerMM), m.sys.Name()),
-				detail: "what only keeps the layer round", step: func(m *Model, by int) { m.addFiller(k, by, 0) }})
+				detail: "what only keeps the layer round", why: figs(mb.ID, k, "", "layer.filler"), step: func(m *Model, by int) { m.addFiller(k, by, 0) }})
 		}
 	}
 	p.empty = "no vacant place: every layer is full"
@@ -80,7 +82,7 @@ func (m *Model) fill(o offer) {
 
 // findOffers works out what could fill each layer that has room.
 func (m *Model) findOffers() []offer {
-	_, b, _ := m.b()
+	mb, b, _ := m.b()
 	var out []offer
 	if b.Make != "laid" {
 		return nil
@@ -110,7 +112,7 @@ func (m *Model) findOffers() []offer {
 					return h.EditBranch(m.branch, func(b *model.Branch) {
 						b.Layers[k].Fillers, b.Layers[k].FillerMM = model.Some(n), model.Some(d)
 					}), fmt.Sprintf("%s has %d of filler", model.LayerName(k), n)
-				}})
+				}, append(figs(mb.ID, k, "", "layer.filler"), figs("", k, thinnest(l), "component.over")...)})
 		}
 	}
 	return out
@@ -130,7 +132,7 @@ func (m *Model) fillerSays(d unit.Millimetre) string {
 // vacant and takes no more filler; it stands once, at the outermost layer with
 // room.
 func (m *Model) centreOffer(k int) (offer, bool) {
-	_, b, _ := m.b()
+	mb, b, _ := m.b()
 	room, fillers := 0, 0
 	for j := range b.Layers {
 		if j > k && b.Layers[j].Room > 0 {
@@ -138,7 +140,7 @@ func (m *Model) centreOffer(k int) (offer, bool) {
 		}
 		room, fillers = room+b.Layers[j].Room, fillers+b.Layers[j].Fillers
 	}
-	for _, o := range m.sheet.Proposals[m.sheet.PlanKey(m.branch)].Options {
+	for n, o := range m.sheet.Proposals[m.sheet.PlanKey(m.branch)].Options {
 		left := 0
 		for j, l := range o.Plan.Layers {
 			if j > 0 {
@@ -150,7 +152,7 @@ func (m *Model) centreOffer(k int) (offer, bool) {
 		}
 		aloud := paper.Aloud(paper.Counts(o.Plan), m.cfg.ASCII)
 		return offer{k, fmt.Sprintf("another: %s, %d vacant, over %s", aloud, left, m.sys.Diameter(o.Plan.Over)), "centre",
-			func(m *Model) (*model.Harness, string) { return m.sheet.Laid(m.h, m.branch, o), "laid as " + aloud }}, true
+			func(m *Model) (*model.Harness, string) { return m.sheet.Laid(m.h, m.branch, o), "laid as " + aloud }, figs(mb.ID, n, "", "option.over")}, true
 	}
 	return offer{}, false
 }
@@ -185,6 +187,17 @@ func smallest(l *calc.Layer) unit.Millimetre {
 		}
 	}
 	return d
+}
+
+// thinnest is the id of a layer's thinnest component.
+func thinnest(l *calc.Layer) string {
+	d := smallest(l)
+	for _, c := range l.Members {
+		if c.Kind != calc.OfFiller && c.D == d {
+			return c.ID
+		}
+	}
+	return ""
 }
 
 // likes is what a spare may be cut from, best first: the layer's own thinnest
@@ -232,7 +245,7 @@ func (m *Model) spareOffer(k int) (offer, bool) {
 		return offer{k, fmt.Sprintf("%s, %s to %s", sizeText(&m.h.Wires[i]), p.From, p.To), "spare", func(m *Model) (*model.Harness, string) {
 			h, w := m.sheet.AddSpare(m.written(), m.branch, k, p)
 			return h, fmt.Sprintf("spare %s from %s to %s", w.ID, p.From, p.To)
-		}}, true
+		}, nil}, true
 	}
 	return offer{}, false
 }
@@ -292,7 +305,7 @@ func (m *Model) doubleOffer(k int) (offer, bool) {
 		h := m.layInto(w, path, k)
 		return h.EditWire(m.sheet.X.Wire[src.ID], func(o *model.Wire) { o.Amps = model.Some(src.Amps.V / 2) }),
 			fmt.Sprintf("%s doubled by %s: half the current each", src.ID, w.ID)
-	}}, true
+	}, nil}, true
 }
 
 // freeBeside is a free cavity of the same connector whose contact takes the wire,
@@ -340,7 +353,7 @@ func (m *Model) upOffer(k int) (offer, bool) {
 	}
 	return offer{k, fmt.Sprintf("wire %s from %s to %s", w.ID, w.Size, size), "size up", func(m *Model) (*model.Harness, string) {
 		return m.written().EditWire(m.sheet.X.Wire[w.ID], func(w *model.Wire) { w.Size = size }), fmt.Sprintf("wire %s is now %s", w.ID, size)
-	}}, true
+	}, nil}, true
 }
 
 // endsTake reports whether the cavities at both ends of a wire take another size.
@@ -357,6 +370,8 @@ func (m *Model) endsTake(w model.Wire, size string) bool {
 // unitRows is loose wires that would lie rounder made up into a unit.
 func (m *Model) unitRows() []row {
 	var out []row
+	_, b, _ := m.b()
+	st := b.Standing
 	for _, o := range m.units[m.sheet.PlanKey(m.branch)] {
 		aloud := paper.Aloud(o.Counts, m.cfg.ASCII)
 		out = append(out, row{
@@ -364,6 +379,7 @@ func (m *Model) unitRows() []row {
 			text:   fmt.Sprintf("%-8s%-8s%s of %s: %s, over %s", "any", "unit", o.Build, strings.Join(o.Wires, " "), aloud, m.sys.Diameter(o.Over)),
 			detail: fmt.Sprintf("they run the same way; twisted first and laid as one, %s instead of %s. Enter makes it, the options follow", plural(o.Fillers, "filler", "fillers"), fmt.Sprint(o.Was().Fillers)),
 			id:     o.Wires[0],
+			why:    []reason{{made: func() (calc.Why, bool) { return calc.PlanOver(o.Plan, "over with that unit made up", st) }}},
 			enter: func(m *Model) {
 				id := m.h.NextID("U0")
 				m.change(m.h.AddUnit(model.Unit{ID: id, Wires: o.Wires, Build: model.Some(o.Build)}), fmt.Sprintf("%s is a %s of %s", id, o.Build, strings.Join(o.Wires, " ")))

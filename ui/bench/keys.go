@@ -39,13 +39,16 @@ func table() []binding {
 				r.step(m, by)
 			}},
 		{keys: []string{"enter"}, name: "Enter", bar: "open", help: "open the row, or take what it offers",
-			on: func(_ *Model, r *row) bool { return r != nil && (r.enter != nil || r.field != nil) },
+			on: func(_ *Model, r *row) bool { return r != nil && (r.enter != nil || r.field != nil || len(r.why) > 0) },
 			do: func(m *Model, r *row, _ key) {
-				if r.enter != nil {
+				switch {
+				case r.enter != nil:
 					r.enter(m)
-					return
+				case r.field != nil:
+					m.openField(*r.field, "")
+				default:
+					m.askWhy()
 				}
-				m.openField(*r.field, "")
 			}},
 		{keys: []string{"0", "1", "2", "3", "4", "5", "6", "7", "8", "9"}, name: "0-9", help: "type the row's value; a calliper may send digits and Enter at once",
 			on: func(_ *Model, r *row) bool { return r != nil && r.field != nil },
@@ -65,6 +68,14 @@ func table() []binding {
 			do: func(m *Model, _ *row, _ key) {
 				m.zoom = !m.zoom
 				m.tell(map[bool]string{true: "section: the part round the row in hand", false: "section: whole"}[m.zoom])
+			}},
+		{keys: []string{"w"}, name: "W", bar: "why", help: "why: how the figures of the row in hand were made, and what would change them",
+			do: func(m *Model, _ *row, _ key) {
+				if m.top() == "why" {
+					m.tell("this is the why; + - the next figure, Enter how an input was made, Esc back")
+					return
+				}
+				m.askWhy()
 			}},
 		{keys: []string{"m"}, name: "M", help: "mm or inch on the screen; the file stays in mm",
 			do: func(m *Model, _ *row, _ key) { m.sys = 1 - m.sys; m.tell("lengths in " + m.sys.Name()) }},
@@ -143,10 +154,13 @@ func (m *Model) bar(r *row) string {
 	// On a narrow screen what is known by heart goes first; help and undo stay.
 	tail := "H help"
 	for len(out) > 1 && draw.Width(strings.Join(out, "  "))+2+len(tail) > m.w {
-		out = out[1:]
+		out = slices.Delete(out, drop(out), drop(out)+1)
 	}
 	return strings.Join(append(out, tail), "  ")
 }
+
+// drop is which entry of the bar goes first: rows are moved along by heart.
+func drop(out []string) int { return max(0, slices.Index(out, "^ v row")) }
 
 func (m *Model) sideways(r *row, k key) {
 	if len(m.stack) > 0 {

@@ -15,12 +15,13 @@ func layerScreen(k int) screen {
 }
 
 func (m *Model) layerPage(k int) page {
-	_, b, ok := m.b()
+	mb, b, ok := m.b()
 	if !ok || k >= len(b.Layers) {
 		return page{empty: "that layer is gone; Esc goes back"}
 	}
 	l := &b.Layers[k]
 	p := page{lines: []string{m.layerDetail(k, l), "+ further out, - further in, Enter pins, . takes it out of the lay-up"}}
+	p.why = figs(mb.ID, k, "", layerFigures...)
 	for j, c := range l.Members {
 		if c.Kind == calc.OfFiller {
 			continue
@@ -39,6 +40,7 @@ func (m *Model) layerPage(k int) page {
 		text := fmt.Sprintf("%2d  %-5s %s%s", j+1, id, name, pin)
 		p.rows = append(p.rows, row{text: text, id: id, key: id,
 			detail: fmt.Sprintf("%s, over %s %s; Enter %s", id, m.sys.Fine(c.D), m.sys.Name(), map[bool]string{false: "pins it to this layer", true: "lets it move again"}[pin != ""]),
+			why:    figs(mb.ID, k, id, "component.over", "component.loss", "component.run"),
 			enter:  func(m *Model) { m.pin(k, id) },
 			step: func(m *Model, by int) {
 				if k+by < 0 {
@@ -54,10 +56,11 @@ func (m *Model) layerPage(k int) page {
 		detail: "cut, tied or meant so: no option and no move changes it", step: func(m *Model, _ int) { m.lock(k, !locked) }})
 	if k > 0 {
 		p.rows = append(p.rows, row{text: fmt.Sprintf("fillers      %d", l.Fillers), detail: "white wire off the layer's own reel, or a stock size in the Fill step",
+			why:  figs(mb.ID, k, "", "layer.filler"),
 			step: func(m *Model, by int) { m.addFiller(k, by, 0) }})
 	}
 	if l.LayMM > 0 {
-		p.rows = append(p.rows, row{text: fmt.Sprintf("turn length  %s %s", m.sys.Length(l.LayMM), m.sys.Name()), detail: "0 follows the lay ratio",
+		p.rows = append(p.rows, row{text: fmt.Sprintf("turn length  %s %s", m.sys.Length(l.LayMM), m.sys.Name()), detail: "0 follows the lay ratio", why: figs(mb.ID, k, "", "layer.lay", "layer.turns"),
 			field: m.layerField(k, "turn length", 0, 2000, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) })})
 	}
 	p.rows = append(p.rows, row{text: "binder       " + m.sys.Fine(m.bind(k)) + " " + m.sys.Name(), detail: "what tape or thread adds to the diameter",

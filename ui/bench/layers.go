@@ -44,6 +44,7 @@ func (m *Model) layersPage(w int) page {
 			key:  "layer " + layerWord(k), detail: m.layerDetail(k, l), id: firstID(l), mark: layerMark(m, k, l),
 			enter: func(m *Model) { m.open(layerScreen(k)) },
 			step:  func(m *Model, by int) { m.shift(k, by) },
+			why:   figs(mb.ID, k, "", layerFigures...),
 		})
 	}
 	if miss := m.missing(); len(miss) > 0 {
@@ -76,6 +77,9 @@ func (m *Model) layersPage(w int) page {
 		row{text: "make               " + b.Make, detail: "laid, twisted or straight", step: func(m *Model, by int) { m.stepMake(by) }})
 	return p
 }
+
+// layerFigures is what a layer's row and its detail show.
+var layerFigures = []string{"layer.over", "layer.takes", "layer.room", "layer.proud", "layer.lay", "layer.turns", "layer.bent", "layer.flat"}
 
 func (m *Model) aloud(ls []calc.Layer) string {
 	var n []int

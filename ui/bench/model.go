@@ -265,6 +265,14 @@ func (m *Model) page(w int) page {
 	if n := len(m.stack); n > 0 {
 		return m.stack[n-1].page(m, w)
 	}
+	p := m.stepPage(w)
+	if len(p.rows) > 0 {
+		p.rows = append(p.rows, whyRow(func(m *Model) []row { return m.stepPage(m.listWidth()).rows }))
+	}
+	return p
+}
+
+func (m *Model) stepPage(w int) page {
 	switch m.step {
 	case Wires:
 		return m.wiresPage(w)

@@ -17,7 +17,7 @@ const mostOptions = 8
 // optionRows is the table of lay-ups worth having. Moving along it draws each;
 // Enter takes it.
 func (m *Model) optionRows() []row {
-	_, b, _ := m.b()
+	mb, b, _ := m.b()
 	if b.Make != "laid" {
 		return nil
 	}
@@ -52,6 +52,7 @@ func (m *Model) optionRows() []row {
 				t := m.try(name, func() *model.Harness { return m.sheet.Laid(m.h, m.branch, o) })
 				return fmt.Sprintf("option %c, Enter takes it: %s", 'A'+k, m.differs(m.tally(), t.tally()))
 			},
+			why:   figs(mb.ID, k, "", "option.over"),
 			enter: func(m *Model) { m.take(o) },
 		})
 	}
@@ -110,7 +111,8 @@ func (m *Model) wishRows() []row {
 				says += fmt.Sprintf(", costs %s %s", c, m.sys.Name())
 			}
 		}
-		return row{key: "wish " + name, text: fmt.Sprintf("%-21s%s", name, says), detail: why + "; + - changes the wish, and the options with it",
+		what := map[bool]string{true: "wish.leavers", false: "wish.units"}[strings.HasPrefix(name, "leavers")]
+		return row{key: "wish " + name, why: figs(mb.ID, 0, "", what), text: fmt.Sprintf("%-21s%s", name, says), detail: why + "; + - changes the wish, and the options with it",
 			step: func(m *Model, _ int) {
 				m.change(m.h.EditBranch(m.branch, func(b *model.Branch) { set(b, !on) }), name+": "+map[bool]string{false: "wished", true: "not wished"}[on])
 			}}
@@ -167,7 +169,7 @@ func (m *Model) apartRow() (row, bool) {
 	} else if now == 0 {
 		return row{}, false
 	}
-	return row{key: "wish apart", text: fmt.Sprintf("%-21s%s", "data apart", says), detail: "trigger and data do not lie beside power in a layer; + - changes the wish, and nothing but their order",
+	return row{key: "wish apart", why: figs(mb.ID, 0, "", "wish.apart"), text: fmt.Sprintf("%-21s%s", "data apart", says), detail: "trigger and data do not lie beside power in a layer; + - changes the wish, and nothing but their order",
 		step: func(m *Model, _ int) {
 			m.change(flip(), "data apart: "+map[bool]string{false: "wished", true: "not wished"}[on])
 		}}, true

@@ -5,8 +5,9 @@ type page struct {
 	lines []string // above the rows; plain text
 	cols  string   // column heads
 	rows  []row
-	empty string // said where there are no rows
-	wide  bool   // takes the place of the section too
+	empty string   // said where there are no rows
+	wide  bool     // takes the place of the section too
+	why   []reason // the figures of the lines
 }
 
 // row is one thing to choose.
@@ -22,6 +23,7 @@ type row struct {
 	step   func(m *Model, by int) // + and −
 	field  *field                 // what digits open
 	drop   func(m *Model)         // "." and Delete: take out
+	why    []reason               // its figures
 }
 
 // field is a value that can be typed.

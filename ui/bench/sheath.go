@@ -22,7 +22,7 @@ func (m *Model) sheathPage(w int) page {
 	if !ok || b.OverMM <= 0 {
 		return page{empty: "nothing laid yet, so nothing to cover"}
 	}
-	var p page
+	p := page{why: figs(mb.ID, 0, "", "branch.over", "branch.tape", "sheath.pass")}
 	sh := &b.Sheath
 	p.lines = []string{fmt.Sprintf("over %s, tape %s %s, to pass %s %s", m.sys.Fine(b.OverMM), m.sys.Fine(b.TapeMM), m.sys.Name(), m.sys.Fine(sh.PassMM), m.sys.Name())}
 	wide, worst := max(16, w-31), w >= 47 // the worst case gives way on a narrow screen
@@ -52,6 +52,7 @@ func (m *Model) sheathPage(w int) page {
 				unit.Fixed(float64(c.Verdict.GripRatio), 2), over),
 			detail: m.tubeSays(c), mark: mark,
 			enter: func(m *Model) { m.takeTube(id) },
+			why:   figs(mb.ID, 0, id, "tube.slide", "tube.worst", "tube.grip", "tube.over", "tube.room", "tube.full", "tube.wall", "tube.mass", "tube.cut"),
 		})
 	}
 	if len(sh.Others) == 0 {
@@ -77,8 +78,9 @@ func (m *Model) sheathPage(w int) page {
 			}
 		}, drop: func(m *Model) { m.bare() }},
 		row{text: "kind     " + kind, detail: "+ - another kind of tube, judged in this place", step: func(m *Model, by int) { m.stepKind(by) }},
-		row{text: fmt.Sprintf("start    %s %s", m.sys.Length(sh.FromMM), m.sys.Name()), detail: "from " + mb.From + "; left to itself it starts under the shortest boot", field: m.coverField("start", true)},
-		row{text: fmt.Sprintf("stop     %s %s   cut %s %s", m.sys.Length(sh.ToMM), m.sys.Name(), m.sys.Length(sh.CutMM), m.sys.Name()), detail: "from " + mb.From + "; without a transition it stops at the sorted zone", field: m.coverField("stop", false)})
+		row{text: fmt.Sprintf("start    %s %s", m.sys.Length(sh.FromMM), m.sys.Name()), detail: "from " + mb.From + "; left to itself it starts under the shortest boot", field: m.coverField("start", true), why: figs(mb.ID, 0, "", "sheath.from")},
+		row{text: fmt.Sprintf("stop     %s %s   cut %s %s", m.sys.Length(sh.ToMM), m.sys.Name(), m.sys.Length(sh.CutMM), m.sys.Name()), detail: "from " + mb.From + "; without a transition it stops at the sorted zone", field: m.coverField("stop", false),
+			why: append(figs(mb.ID, 0, "", "sheath.to"), figs(mb.ID, 0, sh.Part, "tube.cut")...)})
 	for _, place := range []string{mb.From, mb.To} {
 		if t, ok := m.sheet.X.Termination[place]; ok {
 			p.rows = append(p.rows, m.bootRow(t))
@@ -225,7 +227,7 @@ func (m *Model) bootRow(t int) row {
 		}
 		detail = fmt.Sprintf("takes a cable of %s%s to %s%s %s; %s", m.sys.Diameter(1.1*e.CableRecoveredMM), mem, m.sys.Diameter(0.8*e.CableSuppliedMM), mem, m.sys.Name(), detail)
 	}
-	return row{text: fmt.Sprintf("boot %-4s%s", term.ID, boot), detail: detail, mark: m.markFor(term.ID), step: func(m *Model, by int) { m.stepBoot(t, by) }}
+	return row{why: figs(term.ID, 0, "", "boot.least", "boot.most"), text: fmt.Sprintf("boot %-4s%s", term.ID, boot), detail: detail, mark: m.markFor(term.ID), step: func(m *Model, by int) { m.stepBoot(t, by) }}
 }
 
 func (m *Model) stepBoot(t, by int) {

@@ -26,6 +26,9 @@ func (m *Model) wirePage(id string) page {
 	}
 	add := func(label, value, detail string, step func(m *Model, by int), f *field) {
 		r := row{text: fmt.Sprintf("%-12s %s", label, orDash(value)), detail: detail, id: comp, step: step, field: f}
+		if label == "reel" {
+			r.why = figs("", 0, id, "component.over")
+		}
 		p.rows = append(p.rows, r)
 	}
 	set := func(edit func(w *model.Wire, v string)) func(m *Model, text string) error {
@@ -47,6 +50,7 @@ func (m *Model) wirePage(id string) page {
 		&field{label: "to, TERMINATION:CAVITY or a splice", value: w.To.V, set: func(m *Model, t string) error { return m.setEnd(id, false, t) }})
 	add("signal", w.Signal.V, "", nil, &field{label: "signal of wire " + id, value: w.Signal.V, set: set(func(w *model.Wire, v string) { w.Signal = model.Some(v) })})
 	add("reel", m.reelText(w.Spec, w.Size, c.Dia.Nominal), "ten side by side, divided by ten; an empty value takes the measurement away", nil, m.reelField(w.Spec, w.Size))
+	p.why = figs(id, 0, "", "wire.cut", "wire.finished", "wire.circuit")
 	if c.Finished > 0 {
 		p.lines = append(p.lines, fmt.Sprintf("cut %s %s, finished %s with loops", m.sys.Length(c.Cut), m.sys.Name(), m.sys.Length(c.Finished)))
 	}

@@ -54,6 +54,7 @@ func (m *Model) wiresPage(w int) page {
 			field: m.ampsField(i),
 			step:  func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) },
 			drop:  func(m *Model) { m.removeWire(id) },
+			why:   append(figs(id, 0, "", "wire.cut", "wire.circuit", "wire.drop"), figs("", 0, id, "component.over")...),
 		})
 	}
 	p.rows = append(p.rows, row{text: "+    one more like the last, with the next number", enter: func(m *Model) { m.addLike() }, step: func(m *Model, _ int) { m.addLike() }})

@@ -1,0 +1,302 @@
+package calc
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// Figure names one figure of a sheet. Which of the fields count depends on What;
+// FigureNames lists them.
+type Figure struct {
+	What string // "layer.over", "tube.slide", "wire.cut" …
+	Of   string // id of the branch, wire, unit or termination it is about
+	K    int    // layer or option
+	Part string // tube, component, or which piece
+}
+
+// Measure is what a value of an explanation measures, which says how it is shown.
+type Measure int
+
+// The measures.
+const (
+	Diameter Measure = iota // mm across
+	Length                  // mm along
+	Mass                    // g
+	PerMetre                // g/m
+	Volts
+	Amperes
+	Celsius
+	OhmsPerKm
+	Times   // a pure number
+	Percent // a share
+	Count
+)
+
+// Input is one value a figure is made from.
+type Input struct {
+	Name    string
+	Value   float64
+	Measure Measure
+	From    *Figure // where it is worked out, or nil: given or looked up
+	catalogue.Origin
+}
+
+// Why is how one figure was made: a formula in words and the inputs it takes.
+type Why struct {
+	Figure   Figure
+	Name     string // "over of layer 2 of T1"
+	Value    float64
+	Measure  Measure
+	Says     string // the formula in words
+	In       []Input
+	Standing catalogue.Standing // that of its weakest input
+	Most     string             // what would change it most; "" where nothing stands out
+
+	make func(in []float64) float64
+}
+
+// Made works the formula out on the inputs alone: it gives the figure, or the
+// explanation is wrong.
+func (w Why) Made() float64 {
+	in := make([]float64, len(w.In))
+	for k, i := range w.In {
+		in[k] = i.Value
+	}
+	return w.make(in)
+}
+
+// Explain says how a figure of the sheet was made; false where the sheet has no
+// such figure. It is worked out on demand and leaves the sheet as it is.
+func (s *Sheet) Explain(f Figure) (Why, bool) {
+	e := explainer{s, map[Figure]*Why{}}
+	w, ok := e.why(f)
+	if !ok {
+		return Why{}, false
+	}
+	w.Most = s.mostBy(f, w)
+	return w, true
+}
+
+// Figure is Explain without Most, which takes a build for each thing it tries.
+func (s *Sheet) Figure(f Figure) (Why, bool) { return explainer{s, map[Figure]*Why{}}.why(f) }
+
+// explainer keeps what is explained already: a cut length asks for the same layers
+// over and over.
+type explainer struct {
+	*Sheet
+	known map[Figure]*Why
+}
+
+func (e explainer) why(f Figure) (Why, bool) {
+	if w, ok := e.known[f]; ok {
+		if w == nil {
+			return Why{}, false
+		}
+		return *w, true
+	}
+	e.known[f] = nil
+	how, ok := makers()[f.What]
+	if !ok {
+		return Why{}, false
+	}
+	w, ok := how(e, f)
+	if !ok || w.make == nil || !unit.Finite(w.Value) {
+		return Why{}, false
+	}
+	w.Figure, w.Standing = f, catalogue.House
+	for k := range w.In {
+		in := &w.In[k]
+		if in.From != nil {
+			if sub, ok := e.why(*in.From); ok {
+				in.Origin = catalogue.Origin{Source: "worked out", Standing: sub.Standing}
+			} else {
+				in.From = nil
+			}
+		}
+		w.Standing = catalogue.Weakest(w.Standing, in.Standing)
+	}
+	e.known[f] = &w
+	return w, true
+}
+
+// makers is how each figure is explained, by its name.
+func makers() map[string]func(explainer, Figure) (Why, bool) {
+	return map[string]func(explainer, Figure) (Why, bool){
+		"branch.over": explainer.branchOver, "branch.least": explainer.branchBand, "branch.most": explainer.branchBand,
+		"branch.tape": explainer.branchTape, "branch.tapeleast": explainer.branchBand, "branch.laid": explainer.branchLaid,
+		"branch.mass": explainer.branchMass, "branch.bend": explainer.branchBend, "branch.wire": explainer.branchWire,
+		"branch.room": explainer.branchRoom, "branch.length": explainer.branchLength,
+		"layer.over": explainer.layerOver, "layer.stand": explainer.layerStand, "layer.tape": explainer.layerTape,
+		"layer.proud": explainer.layerProud, "layer.lay": explainer.layerLay, "layer.turns": explainer.layerTurns,
+		"layer.takes": explainer.layerTakes, "layer.room": explainer.layerRoom, "layer.gap": explainer.layerGap,
+		"layer.bent": explainer.layerBent, "layer.flat": explainer.layerBent, "layer.filler": explainer.layerFiller,
+		"component.over": explainer.componentOver, "component.loss": explainer.componentLoss, "component.run": explainer.componentRun,
+		"tube.slide": explainer.tubeSlide, "tube.worst": explainer.tubeSlide, "tube.grip": explainer.tubeGrip,
+		"tube.over": explainer.tubeOver, "tube.wall": explainer.tubeWall, "tube.mass": explainer.tubeMass, "tube.cut": explainer.tubeCut,
+		"tube.room": explainer.tubeRoom, "tube.full": explainer.tubeFull,
+		"sheath.pass": explainer.sheathPass, "sheath.passmost": explainer.sheathPass, "sheath.from": explainer.sheathEnd, "sheath.to": explainer.sheathEnd,
+		"boot.least": explainer.bootCable, "boot.most": explainer.bootCable,
+		"wire.cut": explainer.wireCut, "wire.finished": explainer.wireFinished, "wire.drop": explainer.wireDrop, "wire.circuit": explainer.wireCircuit,
+		"loom.wire": explainer.loomWire, "loom.mass": explainer.loomMass,
+		"option.over": explainer.optionOver, "wish.leavers": explainer.wish, "wish.units": explainer.wish, "wish.apart": explainer.wishApart,
+	}
+}
+
+// FigureNames is every What that Explain knows, sorted.
+func FigureNames() []string {
+	var out []string
+	for n := range makers() {
+		out = append(out, n)
+	}
+	slices.Sort(out)
+	return out
+}
+
+// given is an input that stands in the harness's file.
+func given(name string, v float64, m Measure) Input {
+	return Input{Name: name, Value: v, Measure: m, Origin: catalogue.Origin{Source: "given in the file", Standing: catalogue.House}}
+}
+
+// shop is an input that is a rule: the shop's own where the file gives it.
+func shop(name string, v float64, m Measure, own bool) Input {
+	if own {
+		return Input{Name: name, Value: v, Measure: m, Origin: catalogue.Origin{Source: "rule of this shop", Standing: catalogue.House}}
+	}
+	return Input{Name: name, Value: v, Measure: m, Origin: catalogue.Origin{Source: "rule, common practice", Standing: catalogue.Practice}}
+}
+
+// known is an input out of the catalogue, or otherwise looked up.
+func known(name string, v float64, m Measure, from catalogue.Origin) Input {
+	return Input{Name: name, Value: v, Measure: m, Origin: from}
+}
+
+// exact is an input that geometry or a definition gives.
+func exact(name string, v float64, m Measure) Input {
+	return Input{Name: name, Value: v, Measure: m, Origin: catalogue.Origin{Source: "geometry", Standing: catalogue.Published}}
+}
+
+// from is an input that is a figure of its own.
+func (e explainer) from(name string, f Figure) Input {
+	w, ok := e.why(f)
+	if !ok {
+		return Input{Name: name, Origin: catalogue.Origin{Source: "not known", Standing: catalogue.Memory}}
+	}
+	return Input{Name: name, Value: w.Value, Measure: w.Measure, From: &f}
+}
+
+// branchAt is a branch by its id.
+func (e explainer) branchAt(id string) (int, *model.Branch, *Branch, bool) {
+	i := slices.IndexFunc(e.H.Branches, func(b model.Branch) bool { return b.ID == id })
+	if i < 0 {
+		return 0, nil, nil, false
+	}
+	return i, &e.H.Branches[i], &e.Branches[i], true
+}
+
+// layerAt is a layer of a branch as it lies.
+func (e explainer) layerAt(f Figure) (int, *Branch, *Layer, bool) {
+	i, _, b, ok := e.branchAt(f.Of)
+	if !ok || f.K < 0 || f.K >= len(b.Layers) {
+		return 0, nil, nil, false
+	}
+	return i, b, &b.Layers[f.K], true
+}
+
+func sum(in []float64) float64 {
+	t := 0.0
+	for _, v := range in {
+		t += v
+	}
+	return t
+}
+
+func first0(in []float64) float64 { return in[0] }
+
+// runsThrough is the branches that can have a say in a figure.
+func (s *Sheet) runsThrough(f Figure) map[int]bool {
+	runs := map[int]bool{}
+	if i, ok := s.X.Branch[f.Of]; ok {
+		runs[i] = true
+		return runs
+	}
+	id := cmp.Or(f.Of, f.Part)
+	if k, ok := s.X.Wire[id]; ok {
+		for _, b := range s.Wires[k].Path {
+			runs[b] = true
+		}
+		return runs
+	}
+	for i := range s.Branches {
+		runs[i] = true
+	}
+	return runs
+}
+
+// mostBy tries which input from outside moves a figure most: each is made 1 %
+// larger in turn and the sheet built anew.
+func (s *Sheet) mostBy(f Figure, was Why) string {
+	h := s.H
+	for i := range s.Branches { // as it is laid now, so that nothing is planned anew
+		if b := &s.Branches[i]; b.Proposed && len(b.As) > 0 {
+			as, mk := b.As, b.Make
+			h = h.EditBranch(i, func(b *model.Branch) { b.Layers, b.Make = model.CloneLayers(as), model.Some(mk) })
+		}
+	}
+	const more = 1.01
+	type lever struct {
+		name string
+		h    *model.Harness
+	}
+	var levers []lever
+	runs := s.runsThrough(f)
+	seen := map[string]bool{}
+	for k := range h.Wires {
+		w, d := &h.Wires[k], s.Wires[k].Dia.Nominal
+		name := w.Spec + " " + w.Size
+		if !slices.ContainsFunc(s.Wires[k].Path, func(b int) bool { return runs[b] }) {
+			continue
+		}
+		if d > 0 && !seen[name] && f.What != "branch.least" && f.What != "branch.most" && f.What != "branch.tapeleast" {
+			levers = append(levers, lever{"the diameter of " + name, h.SetReel(w.Spec, w.Size, d*more)})
+		}
+		seen[name] = true
+	}
+	ratio := *h
+	ratio.Rules.LayRatio = model.Some(s.Limits.LayRatio * more)
+	levers = append(levers, lever{"the lay ratio", &ratio})
+	for i := range h.Branches {
+		if !runs[i] {
+			continue
+		}
+		l := h.Branches[i].LengthMM * more
+		levers = append(levers, lever{"the length of " + h.Branches[i].ID, h.EditBranch(i, func(b *model.Branch) { b.LengthMM = l })})
+	}
+	if f.What == "wire.drop" || f.What == "wire.circuit" {
+		k := s.X.Wire[f.Of]
+		levers = append(levers, lever{"its current", h.EditWire(k, func(w *model.Wire) { w.Amps.V *= more })})
+	}
+	best, by := "", 0.0
+	for _, l := range levers {
+		t := Build(l.h, s.Cat, s)
+		e := explainer{t, map[Figure]*Why{}}
+		if w, ok := e.why(f); ok {
+			if d := w.Value - was.Value; math.Abs(d) > math.Abs(by)+1e-12 {
+				best, by = l.name, d
+			}
+		}
+	}
+	if best == "" || was.Value == 0 {
+		return ""
+	}
+	share := 100 * by / math.Abs(was.Value)
+	if math.Abs(share) < 0.05 {
+		return ""
+	}
+	return fmt.Sprintf("%s: 1 %% more of it makes this %s %% %s", best, unit.Fixed(math.Abs(share), 1), cmp.Or(map[bool]string{true: "more", false: "less"}[by > 0], ""))
+}

@@ -1,0 +1,207 @@
+package calc
+
+import (
+	"math"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/file"
+)
+
+// everyFigure is every figure that a sheet has a value for.
+func everyFigure(s *Sheet) (out []Figure) {
+	put := func(is bool, f Figure) {
+		if is {
+			out = append(out, f)
+		}
+	}
+	for i := range s.Branches {
+		id, b := s.H.Branches[i].ID, &s.Branches[i]
+		laid := len(b.Layers) > 0
+		put(true, Figure{What: "branch.length", Of: id})
+		for _, w := range []string{"branch.over", "branch.least", "branch.most", "branch.tape", "branch.tapeleast", "branch.laid", "branch.bend"} {
+			put(laid, Figure{What: w, Of: id})
+		}
+		put(len(b.Layers) > 1, Figure{What: "branch.room", Of: id})
+		put(b.GramKnown, Figure{What: "branch.mass", Of: id})
+		for k, l := range b.Layers {
+			on := b.Make == "laid" && k > 0
+			put(true, Figure{What: "layer.over", Of: id, K: k})
+			put(true, Figure{What: "layer.tape", Of: id, K: k})
+			put(l.LayMM > 0, Figure{What: "layer.lay", Of: id, K: k})
+			put(l.LayMM > 0, Figure{What: "layer.turns", Of: id, K: k})
+			put(l.FlatMM > 0, Figure{What: "layer.flat", Of: id, K: k})
+			put(l.FlatMM > 0 && l.LayMM > 0, Figure{What: "layer.bent", Of: id, K: k})
+			put(l.Fillers > 0, Figure{What: "layer.filler", Of: id, K: k})
+			for _, w := range []string{"layer.stand", "layer.proud", "layer.takes", "layer.room"} {
+				put(on && l.Closes, Figure{What: w, Of: id, K: k})
+			}
+			put(on && l.Closes && len(l.Members) > 2, Figure{What: "layer.gap", Of: id, K: k})
+			for _, m := range l.Members {
+				for _, w := range []string{"component.over", "component.loss", "component.run"} {
+					put(m.Kind != OfFiller, Figure{What: w, Of: id, K: k, Part: m.ID})
+				}
+			}
+		}
+		for _, c := range b.Sheath.Others {
+			for _, w := range []string{"tube.slide", "tube.worst", "tube.grip", "tube.full", "tube.cut", "tube.room"} {
+				put(true, Figure{What: w, Of: id, Part: c.Tube.ID})
+			}
+			put(c.Verdict.Wraps, Figure{What: "tube.over", Of: id, Part: c.Tube.ID})
+			put(c.Verdict.Wraps, Figure{What: "tube.wall", Of: id, Part: c.Tube.ID})
+			put(c.Gram > 0, Figure{What: "tube.mass", Of: id, Part: c.Tube.ID})
+		}
+		if len(b.Sheath.Others) > 0 {
+			for _, w := range []string{"sheath.pass", "sheath.passmost", "sheath.from", "sheath.to"} {
+				put(true, Figure{What: w, Of: id})
+			}
+		}
+		p := s.Proposals[s.PlanKey(i)]
+		for k := range p.Options {
+			put(true, Figure{What: "option.over", Of: id, K: k})
+		}
+		put(p.LeaversKnown, Figure{What: "wish.leavers", Of: id})
+		put(s.H.Branches[i].DataApart.V && laid, Figure{What: "wish.apart", Of: id})
+		put(p.UnitsKnown, Figure{What: "wish.units", Of: id})
+		put(len(s.wiresOf(i)) > 0, Figure{What: "branch.wire", Of: id})
+	}
+	for k, w := range s.Wires {
+		id := s.H.Wires[k].ID
+		put(w.Cut > 0, Figure{What: "wire.cut", Of: id})
+		put(w.Finished > 0, Figure{What: "wire.finished", Of: id})
+		put(w.DropKnown, Figure{What: "wire.drop", Of: id})
+		put(w.DropKnown, Figure{What: "wire.circuit", Of: id})
+		put(w.Dia.Known(), Figure{What: "component.over", Part: id})
+	}
+	for _, t := range s.H.Terminations {
+		_, has := s.Cat.Boot(t.Boot.V)
+		put(has, Figure{What: "boot.least", Of: t.ID})
+		put(has, Figure{What: "boot.most", Of: t.ID})
+	}
+	put(true, Figure{What: "loom.wire"})
+	put(s.Totals.GramKnown, Figure{What: "loom.mass"})
+	return out
+}
+
+// Every figure of every sheet has its explanation, whose own arithmetic on its own
+// inputs gives the figure; every input says where it comes from.
+func TestEveryFigureIsExplained(t *testing.T) {
+	cat, err := catalogue.Default()
+	if err != nil {
+		t.Fatal(err)
+	}
+	met := map[string]int{}
+	for _, name := range []string{"testdata/example.toml", "testdata/trunk.toml", "cmd/contralay/demo.toml"} {
+		d, err := file.Load(filepath.Join("..", name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		h := &d.Harness
+		if strings.Contains(name, "demo") { // a branch that keeps data apart
+			h = h.EditBranch(0, func(b *model.Branch) { b.DataApart = model.Some(true) })
+		}
+		s := Complete(h, cat, nil)
+		for i := range s.Branches { // options of what the file lays, too
+			if s.Branches[i].Make == "laid" {
+				s.Adopt(s.PlanKey(i), s.Propose(i))
+			}
+		}
+		e := explainer{s, map[Figure]*Why{}}
+		for _, f := range everyFigure(s) {
+			w, ok := e.why(f)
+			if !ok {
+				t.Errorf("%s: %+v is not explained", name, f)
+				continue
+			}
+			met[f.What]++
+			// The hull of a tape diameter is integrated in 7200 steps: 1e-5 mm.
+			if got := w.Made(); math.Abs(got-w.Value) > 1e-5*math.Max(1, math.Abs(w.Value)) {
+				t.Errorf("%s: %s is %v, its explanation comes to %v from %+v", name, w.Name, w.Value, got, w.In)
+			}
+			if w.Name == "" || w.Says == "" || len(w.In) == 0 || !w.Standing.Known() {
+				t.Errorf("%s: %+v says too little: %+v", name, f, w)
+			}
+			for _, in := range w.In {
+				if in.Name == "" || in.Source == "" || !in.Standing.Known() || in.Source == "not known" {
+					t.Errorf("%s: %s: input %+v says too little", name, w.Name, in)
+				}
+			}
+		}
+	}
+	for _, n := range FigureNames() {
+		if met[n] == 0 {
+			t.Errorf("no sheet here has a %s", n)
+		}
+	}
+}
+
+// An explanation is of its inputs: change one and it comes to something else.
+func TestExplanationsHangOnTheirInputs(t *testing.T) {
+	cat, err := catalogue.Default()
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err := file.Load(filepath.Join("..", "testdata", "example.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	s := Complete(&d.Harness, cat, nil)
+	e := explainer{s, map[Figure]*Why{}}
+	for _, f := range everyFigure(s) {
+		w, ok := e.why(f)
+		if !ok {
+			continue
+		}
+		was, moved := w.Made(), false
+		for k := range w.In {
+			keep := w.In[k].Value
+			w.In[k].Value = keep*1.5 + 11
+			moved = moved || w.Made() != was
+			w.In[k].Value = keep
+		}
+		if !moved {
+			t.Errorf("%s comes to %v whatever its inputs are", w.Name, was)
+		}
+	}
+}
+
+// What it says would change a figure most does so.
+func TestMost(t *testing.T) {
+	cat, err := catalogue.Default()
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err := file.Load(filepath.Join("..", "testdata", "example.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	s := Complete(&d.Harness, cat, nil)
+	for _, c := range []struct {
+		f    Figure
+		want string
+	}{
+		{Figure{What: "branch.over", Of: "T1"}, "the diameter of AS22759/32 20"},
+		{Figure{What: "wire.drop", Of: "101"}, "its current: 1 % more of it makes this 1.0 % more"},
+		{Figure{What: "layer.turns", Of: "T1", K: 1}, "the length of T1"},
+	} {
+		w, ok := s.Explain(c.f)
+		if !ok || !strings.Contains(w.Most, c.want) {
+			t.Errorf("%+v: %q, want %q", c.f, w.Most, c.want)
+		}
+	}
+	over := func(size string) float64 { // with 1 % more of one size
+		for k, w := range d.Harness.Wires {
+			if w.Size == size {
+				h := d.Harness.SetReel(w.Spec, size, 1.01*s.Wires[k].Dia.Nominal)
+				return float64(Build(h, cat, nil).Branches[0].OverMM)
+			}
+		}
+		return 0
+	}
+	if a, b := over("20"), over("22"); a <= b {
+		t.Errorf("1 %% more of 20 makes T1 %v, of 22 %v: the explanation names 20", a, b)
+	}
+}

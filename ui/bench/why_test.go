@@ -1,0 +1,212 @@
+package bench
+
+import (
+	"fmt"
+	"math"
+	"regexp"
+	"strings"
+	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"contralay/model/file"
+	"contralay/model/unit"
+)
+
+var (
+	decimal  = regexp.MustCompile(`\d+\.\d+`)
+	fraction = regexp.MustCompile(`\d+(?: \d+)?/\d+`)
+	withUnit = regexp.MustCompile(`(\d+(?:\.\d+)?|\d+ \d+/\d+|\d+/\d+) (?:mm|in|g|V|m|turns|%)(?:\W|$)`)
+)
+
+// numbers is every number of a text that measures something: it has a decimal
+// point, or a unit stands behind it.
+func numbers(text string) map[string]bool {
+	out := map[string]bool{}
+	for _, n := range decimal.FindAllString(text, -1) {
+		out[n] = true
+	}
+	for _, n := range withUnit.FindAllStringSubmatch(text, -1) {
+		out[n[1]] = true
+	}
+	return out
+}
+
+// written is every way a screen may write a value.
+func written(v float64) []string {
+	var out []string
+	for n := range 4 {
+		out = append(out, unit.Fixed(v, n), unit.Fixed(-v, n), unit.Fixed(100*v, n), unit.Fixed(v/1000, n), unit.Fixed(v/unit.MillimetrePerInch, n), unit.Fixed(-v/unit.MillimetrePerInch, n))
+	}
+	for _, s := range []unit.System{unit.MM, unit.Inch} {
+		out = append(out, s.Length(unit.Millimetre(v)), s.Length(toFive(unit.Millimetre(math.Abs(v)))))
+	}
+	return out
+}
+
+// Every number on every screen that measures something is one of the figures that W
+// explains there, an input of one, or stands in the harness or the catalogue.
+func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
+	for _, name := range []string{"demo.toml", "example.toml", "trunk.toml"} {
+		for screen := range everyScreen {
+			switch screen {
+			case "why", "figures", "unsaved work", "file changed", "help", "quit", "menu", "field":
+				continue // explanations themselves, or nothing is worked out there
+			}
+			for _, sys := range []unit.System{unit.MM, unit.Inch} {
+				if sys == unit.Inch && name == "demo.toml" {
+					continue // the large one once
+				}
+				m := openAt(t, name, screen)
+				m.sys = sys
+				m.Update(tea.WindowSizeMsg{Width: 200, Height: 60})
+				given := numbers(string(file.Encode(m.doc())))
+				for _, b := range m.sheet.Branches {
+					for _, c := range b.Sheath.Others {
+						for n := range numbers(c.Tube.ShelfLabel + " " + c.Tube.ID) {
+							given[n] = true
+						}
+					}
+				}
+				for _, w := range m.h.Wires {
+					for n := range numbers(sizeText(&w)) {
+						given[n] = true
+					}
+				}
+				for _, v := range []float64{0.8, 1.1, 1.2, 80} { // limits that are named as such
+					given[unit.Fixed(v, 2)], given[unit.Fixed(v, 1)], given[unit.Fixed(v, 0)] = true, true, true
+				}
+				for _, p := range numbersGiven(m) {
+					given[p] = true
+				}
+				for n := range numbers(string(file.Encode(m.doc()))) {
+					if v, err := unit.ParseNumber(n); err == nil {
+						given[unit.Fixed(v, 0)], given[unit.Fixed(v, 1)], given[unit.Fixed(v, 2)] = true, true, true
+					}
+				}
+				p := m.page(m.listWidth())
+				for at := range p.rows {
+					m.cursor[m.cursorKey()] = at
+					delete(m.on, m.cursorKey())
+					q := m.page(m.listWidth())
+					if at >= len(q.rows) {
+						continue
+					}
+					r := &q.rows[at]
+					ok := map[string]bool{}
+					for _, re := range m.reasons(q, r) {
+						w, is := re.figureOnly(m)
+						if !is {
+							continue
+						}
+						for _, n := range written(w.Value) {
+							ok[n] = true
+						}
+						for _, in := range w.In {
+							for _, n := range written(in.Value) {
+								ok[n] = true
+							}
+						}
+					}
+					seen := m
+					if r.show != nil {
+						seen = r.show(m)
+					}
+					detail := r.detail
+					if r.more != nil {
+						detail = r.more()
+						if _, said, is := strings.Cut(detail, "takes it"); is {
+							detail, _ = "", said // differences of two lay-ups, each of which is explained
+						}
+					}
+					text := strings.Join(append(append([]string{}, q.lines...), r.text, detail, seen.figures(arrange(200, 60, false)), seen.snagLine(), m.head()), "\n")
+					for n := range numbers(text) {
+						if !ok[n] && !given[n] {
+							t.Errorf("%s, %s, row %q: nothing explains %s in\n%s", name, screen, r.text, n, text)
+						}
+					}
+				}
+				if t.Failed() {
+					return
+				}
+			}
+		}
+	}
+}
+
+// numbersGiven is what a person set that stands on screens in the other system.
+func numbersGiven(m *Model) []string {
+	var out []string
+	put := func(v unit.Millimetre) { out = append(out, written(float64(v))...) }
+	for _, b := range m.h.Branches {
+		put(b.LengthMM)
+		put(b.BendMM.V)
+		for _, l := range b.Layers {
+			put(l.BindMM.V)
+			put(l.LayMM.V)
+		}
+	}
+	for _, d := range m.sheet.Limits.FillerStock {
+		put(d)
+	}
+	put(0)
+	return out
+}
+
+// W opens the why on every row of every step, and Esc goes back to the same row.
+func TestWhyFromEveryRow(t *testing.T) {
+	for _, screen := range []string{"wires", "layers", "fill", "sheath", "build", "wire", "layer", "branches"} {
+		m := openAt(t, "example.toml", screen)
+		for at := range m.page(m.listWidth()).rows {
+			m.cursor[m.cursorKey()] = at
+			delete(m.on, m.cursorKey())
+			before := m.View()
+			press(m, "w")
+			if m.top() != "why" {
+				t.Fatalf("%s row %d: W opens %s: %s", screen, at, m.top(), m.says)
+			}
+			if v := m.View(); !strings.Contains(v, " = ") {
+				t.Errorf("%s row %d:\n%s", screen, at, v)
+			}
+			press(m, "esc")
+			if m.says = ""; stripAnswer(m.View()) != stripAnswer(before) {
+				t.Fatalf("%s row %d: Esc goes elsewhere\n%s", screen, at, m.View())
+			}
+		}
+	}
+}
+
+func stripAnswer(v string) string {
+	l := strings.Split(v, "\n")
+	return strings.Join(l[:len(l)-2], "\n")
+}
+
+// Down to what is given: Enter on inputs ends, for every figure of the strip, at
+// inputs that nobody works out.
+func TestWhyGoesDownToWhatIsGiven(t *testing.T) {
+	m := openAt(t, "demo.toml", "layers")
+	press(m, "w")
+	for depth := 0; ; depth++ {
+		if depth > 40 {
+			t.Fatal("it goes round in circles")
+		}
+		p := m.page(m.listWidth())
+		next := -1
+		for k, r := range p.rows {
+			if r.detail == "Enter: how that was made" {
+				next = k
+				break
+			}
+		}
+		if next < 0 {
+			break
+		}
+		for range next {
+			press(m, "down")
+		}
+		press(m, "enter")
+	}
+	if fmt.Sprint(m.top()) != "why" || len(m.stack) < 2 {
+		t.Errorf("it went nowhere: %s", m.top())
+	}
+}
