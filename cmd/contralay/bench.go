@@ -55,6 +55,8 @@ func benchOn(name string, o options, w world) (int, error) {
 		Changed: k.changed,
 		Keep:    k.keep,
 		Left:    left,
+		Bounce:  o.bounce,
+		Now:     w.now,
 	}
 	var root tea.Model = bench.New(cfg)
 	if w.wrap != nil {

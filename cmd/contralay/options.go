@@ -4,8 +4,10 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"time"
 
 	"contralay/model/unit"
+	"contralay/ui/bench"
 )
 
 // options are the flags of every command; they may stand before or after arguments.
@@ -19,6 +21,7 @@ type options struct {
 	centres   string
 	spares    int
 	ratio     float64
+	bounce    time.Duration
 }
 
 // parse splits flags from arguments. "--" ends the flags; "-" alone is an argument.
@@ -63,7 +66,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.ascii = o.ascii || name == "ascii"
 		o.light = o.light || name == "light"
 		return nil
-	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio":
+	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio", "bounce":
 	default:
 		return misuse{fmt.Sprintf("there is no flag --%s (contralay --help)", name)}
 	}
@@ -80,6 +83,12 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		return among("centres", v, "equal", "unequal", "built")
 	case "catalogue":
 		o.catalogue = v
+	case "bounce":
+		n, err := strconv.Atoi(v)
+		if most := int(bench.MostBounce.Milliseconds()); err != nil || n < 0 || n > most {
+			return misuse{fmt.Sprintf("--bounce %q: whole milliseconds from 0 (off) to %d; 60 to 80 suits worn keys and gloves", v, most)}
+		}
+		o.bounce = time.Duration(n) * time.Millisecond
 	case "spares":
 		n, err := strconv.Atoi(v)
 		if err != nil || n < 0 || n > 100 {

@@ -47,6 +47,7 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
   --ascii                      bench: only plain characters
   --light                      bench: for a light background
   --colour auto|always|never   bench
+  --bounce MS                  bench: the same key again within MS counts once (0: off)
 
 FILE may be - for standard input (check, figures).
 A planning aid, not an approval: see the cautions in README.md.

@@ -156,10 +156,20 @@ func TestASCIIOnly(t *testing.T) {
 }
 
 func TestGoldenScreens(t *testing.T) {
-	for _, c := range []struct {
+	type shot struct {
 		screen string
 		w, h   int
-	}{{"wires", 80, 24}, {"layers", 80, 24}, {"fill", 80, 24}, {"sheath", 80, 24}, {"build", 80, 24}, {"layers", 120, 40}, {"sheath", 120, 40}, {"layers", 40, 12}, {"branches", 80, 24}, {"quit", 80, 24}} {
+	}
+	var shots []shot
+	for _, screen := range []string{"wires", "layers", "fill", "sheath", "build"} {
+		for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}} {
+			shots = append(shots, shot{screen, size[0], size[1]})
+		}
+	}
+	for _, screen := range []string{"branches", "quit", "why", "unsaved work", "file changed", "help"} {
+		shots = append(shots, shot{screen, 80, 24})
+	}
+	for _, c := range shots {
 		t.Run(fmt.Sprintf("%s %dx%d", c.screen, c.w, c.h), func(t *testing.T) {
 			m := openAt(t, "demo.toml", c.screen)
 			m.Update(tea.WindowSizeMsg{Width: c.w, Height: c.h})

@@ -64,11 +64,9 @@ func table() []binding {
 			do: func(m *Model, _ *row, _ key) { m.redoOne() }},
 		{keys: []string{"/", "b"}, name: "/", help: "the next branch", on: onStep,
 			do: func(m *Model, _ *row, _ key) { m.nextBranch() }},
-		{keys: []string{"*", "z"}, name: "*", help: "the section whole, or the part round the row in hand", on: onStep,
-			do: func(m *Model, _ *row, _ key) {
-				m.zoom = !m.zoom
-				m.tell(map[bool]string{true: "section: the part round the row in hand", false: "section: whole"}[m.zoom])
-			}},
+		{keys: []string{"*", "z"}, name: "*", help: "the section by size, by role, by where it leaves, or the part round the row in hand",
+			on: func(m *Model, _ *row) bool { return !m.wideTop() },
+			do: func(m *Model, _ *row, _ key) { m.look() }},
 		{keys: []string{"w"}, name: "W", bar: "why", help: "why: how the figures of the row in hand were made, and what would change them",
 			do: func(m *Model, _ *row, _ key) {
 				if m.top() == "why" {

@@ -60,7 +60,7 @@ func (m *Model) layerPage(k int) page {
 			step: func(m *Model, by int) { m.addFiller(k, by, 0) }})
 	}
 	if l.LayMM > 0 {
-		p.rows = append(p.rows, row{text: fmt.Sprintf("turn length  %s %s", m.sys.Length(l.LayMM), m.sys.Name()), detail: "0 follows the lay ratio", why: figs(mb.ID, k, "", "layer.lay", "layer.turns"),
+		p.rows = append(p.rows, row{big: m.sys.Length(l.LayMM), bigSays: m.sys.Name() + "  one turn of " + model.LayerName(k), text: fmt.Sprintf("turn length  %s %s", m.sys.Length(l.LayMM), m.sys.Name()), detail: "0 follows the lay ratio", why: figs(mb.ID, k, "", "layer.lay", "layer.turns"),
 			field: m.layerField(k, "turn length", 0, 2000, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) })})
 	}
 	p.rows = append(p.rows, row{text: "binder       " + m.sys.Fine(m.bind(k)) + " " + m.sys.Name(), detail: "what tape or thread adds to the diameter",

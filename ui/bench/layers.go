@@ -39,13 +39,14 @@ func (m *Model) layersPage(w int) page {
 	p.cols = fmt.Sprintf("%-8s%-*s%-*s%-11s%8s", "layer", wide, "holds", leave, map[bool]string{true: "leaves at " + mb.To}[leave > 0], "takes", "over "+m.sys.Name())
 	for k := range b.Layers {
 		l := &b.Layers[k]
-		p.rows = append(p.rows, row{
+		r := row{
 			text: fmt.Sprintf("%-8s%s%s%-11s%8s", layerWord(k), draw.Fit(m.holds(l), wide-1, m.cfg.ASCII)+" ", draw.Fit(m.leavesText(l), max(0, leave-2), m.cfg.ASCII)+map[bool]string{true: "  "}[leave > 0], takesText(k, l), m.sys.Diameter(l.OverMM)),
 			key:  "layer " + layerWord(k), detail: m.layerDetail(k, l), id: firstID(l), mark: layerMark(m, k, l),
 			enter: func(m *Model) { m.open(layerScreen(k)) },
 			step:  func(m *Model, by int) { m.shift(k, by) },
 			why:   figs(mb.ID, k, "", layerFigures...),
-		})
+		}
+		p.rows = append(p.rows, m.diameterOf(r, l.OverMM, "over of "+model.LayerName(k)))
 	}
 	if miss := m.missing(); len(miss) > 0 {
 		p.rows = append(p.rows, row{text: "not laid " + strings.Join(miss, " "), mark: "!", id: miss[0],

@@ -9,6 +9,7 @@ type layout struct {
 	pic    int  // width of the section; 0: no room for it
 	work   int  // height of list and section
 	detail bool // a line that repeats the row in hand
+	big    bool // three lines for the number being worked on
 }
 
 // The smallest screens: below tiny one sentence stands; below roomy there is no
@@ -16,6 +17,7 @@ type layout struct {
 const (
 	tinyW, tinyH   = 34, 10
 	roomyW, roomyH = 64, 16
+	bigFrom        = 24 // large figures
 )
 
 // lay out: head and rail take two lines, then a blank where there is room, the
@@ -35,10 +37,14 @@ func arrange(w, h int, wide bool) layout {
 	if h >= 20 {
 		l.work -= 2 // a blank under the rail and one over the foot
 	}
+	if h >= bigFrom {
+		l.big = true
+		l.work -= bigH - 1 // the blank over the foot makes room for one line of it
+	}
 	if !wide && w >= roomyW && h >= roomyH {
 		// The list is worth more than the section until it has what its columns need.
 		l.pic = min(max(28, w-72, w*7/20), 72)
-		if most := l.work * 2; l.pic > most+6 {
+		if most := (l.work + map[bool]int{true: bigH}[l.big]) * 2; l.pic > most+6 {
 			l.pic = most + 6
 		}
 		l.list = w - l.pic - 3

@@ -15,6 +15,7 @@ func menuScreen() screen {
 			{text: "save under another name", enter: func(m *Model) { m.openField(m.nameField(), "") }},
 			{text: "do again what was undone", detail: fmt.Sprintf("%d steps", len(m.redo)), enter: func(m *Model) { m.redoOne() }},
 			{text: "lengths in " + m.sys.Name(), detail: "+ - mm or inch", step: func(m *Model, _ int) { m.sys = 1 - m.sys; m.tell("lengths in " + m.sys.Name()) }},
+			m.bounceRow(),
 			{text: "keys and cautions", enter: func(m *Model) { m.open(helpScreen()) }},
 			{text: "quit", enter: func(m *Model) { m.askQuit() }},
 		}

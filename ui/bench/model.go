@@ -1,7 +1,9 @@
 package bench
 
 import (
+	"fmt"
 	"slices"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -21,6 +23,11 @@ type Config struct {
 	Palette draw.Palette
 	ASCII   bool
 	Welcome string // shown until the first key
+
+	// Bounce is how long the same key is ignored after it was taken; 0 takes every
+	// key. Now is the clock it goes by.
+	Bounce time.Duration
+	Now    func() time.Time
 
 	Save    func(path string, d file.Document) error
 	Exists  func(path string) bool
@@ -65,7 +72,12 @@ type Model struct {
 	says    string
 	trouble bool // says is a refusal
 	zoom    bool
+	by      colouring
 	quit    bool
+
+	bounce   time.Duration
+	lastKey  string // for the bounce filter
+	lastTime time.Time
 
 	noJournal string // why there is no journal, as long as it lasts
 
@@ -90,6 +102,7 @@ type screen struct {
 // New opens a bench.
 func New(cfg Config) *Model {
 	m := &Model{cfg: cfg, path: cfg.Path, cursor: map[string]int{}, on: map[string]string{}, units: map[string][]calc.UnitOffer{}, pending: map[string]bool{}, w: 80, height: 24, says: cfg.Welcome}
+	m.bounce = min(max(cfg.Bounce, 0), MostBounce)
 	h := cfg.Doc.Harness
 	m.h, m.saved, m.kept = &h, &h, &h
 	if s, err := unit.ParseSystem(h.Head.Units.V); err == nil {
@@ -162,7 +175,12 @@ func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 			return m, nextTick()
 		}
 	case tea.KeyMsg:
-		for _, k := range split(msg) {
+		keys := split(msg)
+		if len(keys) == 1 && m.bounced(keys[0]) {
+			m.tell(fmt.Sprintf("%s came twice within %d ms and counts once; the menu sets that", shown(keys[0].name), m.bounce.Milliseconds()))
+			return m, nil
+		}
+		for _, k := range keys {
 			m.key(k)
 		}
 		if m.quit {

@@ -12,18 +12,20 @@ type page struct {
 
 // row is one thing to choose.
 type row struct {
-	text   string
-	detail string                // the row once more, in words
-	more   func() string         // makes detail only when the row is in hand
-	key    string                // what the row is, where rows come and go above it
-	show   func(m *Model) *Model // the bench as the row would have it; drawn, never changed
-	id     string                // component to mark in the section
-	mark   string                // "!" stop, "?" warning
-	enter  func(m *Model)
-	step   func(m *Model, by int) // + and −
-	field  *field                 // what digits open
-	drop   func(m *Model)         // "." and Delete: take out
-	why    []reason               // its figures
+	text    string
+	detail  string                // the row once more, in words
+	more    func() string         // makes detail only when the row is in hand
+	key     string                // what the row is, where rows come and go above it
+	show    func(m *Model) *Model // the bench as the row would have it; drawn, never changed
+	id      string                // component to mark in the section
+	mark    string                // "!" stop, "?" warning
+	enter   func(m *Model)
+	step    func(m *Model, by int) // + and −
+	field   *field                 // what digits open
+	drop    func(m *Model)         // "." and Delete: take out
+	why     []reason               // its figures
+	big     string                 // the one number it is about, to be drawn large
+	bigSays string                 // its unit and name
 }
 
 // field is a value that can be typed.

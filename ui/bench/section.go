@@ -5,7 +5,6 @@ import (
 	"strconv"
 
 	"contralay/calc"
-	"contralay/model/unit"
 	"contralay/ui/draw"
 )
 
@@ -19,21 +18,17 @@ func (m *Model) section(mark string) draw.Section {
 	if b.Sheath.Known && b.Sheath.Verdict.Wraps {
 		s.SheathMM = b.Sheath.Verdict.OverMM
 	}
-	var sizes []unit.Millimetre
-	for _, l := range b.Layers {
-		for _, c := range l.Members {
-			if c.Kind != calc.OfFiller && !slices.Contains(sizes, c.D) {
-				sizes = append(sizes, c.D)
-			}
-		}
-	}
-	slices.Sort(sizes)
+	class, _ := m.classes(b)
+	letters := m.by != bySize && !m.cfg.Palette.Colour
 	filler := 0
 	for k, l := range b.Layers {
 		at := slices.IndexFunc(l.Members, func(c calc.Member) bool { return c.ID == mark })
 		for j, c := range l.Members {
 			d := draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: kindOf(c.Kind),
-				Class: min(max(0, slices.Index(sizes, c.D)), 6), Selected: c.ID == mark && mark != "", Tracer: c.ID == l.Tracer && k > 0}
+				Class: class(c), Selected: c.ID == mark && mark != "", Tracer: c.ID == l.Tracer && k > 0}
+			if letters {
+				d.Label = draw.ClassLetter(d.Class)
+			}
 			if c.Kind == calc.OfFiller {
 				filler++
 				d.ID, d.Label = "filler "+strconv.Itoa(filler), "o"
@@ -58,6 +53,9 @@ func kindOf(k calc.Kind) draw.Kind {
 	}
 	return draw.Wire
 }
+
+// keyFrom is the height from which the section has room for a key under it.
+const keyFrom = 10
 
 // picture is the section as styled lines of exactly w cells, and the ids that had
 // no room for a label.
@@ -85,8 +83,14 @@ func (m *Model) picture(mark string, w, h int) (lines, hidden []string) {
 	if !m.cfg.ASCII && m.cfg.Palette.Colour {
 		mode = draw.Blocks
 	}
-	c := draw.Picture(s, w, h, mode, m.cfg.Palette)
-	return c.Styled(m.cfg.Palette), c.NotShown
+	_, names := m.classes(b)
+	key := m.legend(names, w)
+	if len(key) == 0 || h < keyFrom {
+		c := draw.Picture(s, w, h, mode, m.cfg.Palette)
+		return c.Styled(m.cfg.Palette), c.NotShown
+	}
+	c := draw.Picture(s, w, h-len(key), mode, m.cfg.Palette)
+	return append(c.Styled(m.cfg.Palette), key...), c.NotShown
 }
 
 func blank(w, h int) []string {

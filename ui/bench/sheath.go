@@ -47,13 +47,14 @@ func (m *Model) sheathPage(w int) page {
 			over = m.sys.Diameter(c.Verdict.OverMM)
 		}
 		id := c.Tube.ID
-		p.rows = append(p.rows, row{
+		r := row{
 			text: fmt.Sprintf("%s %s%6s %s%5s %5s", in, draw.Fit(c.Tube.ShelfLabel, wide-1, m.cfg.ASCII)+" ", m.sys.Fine(c.Verdict.SlideMM), where(worst, fmt.Sprintf("%6s ", m.sys.Fine(c.Verdict.WorstSlideMM))),
 				unit.Fixed(float64(c.Verdict.GripRatio), 2), over),
 			detail: m.tubeSays(c), mark: mark,
 			enter: func(m *Model) { m.takeTube(id) },
 			why:   figs(mb.ID, 0, id, "tube.slide", "tube.worst", "tube.grip", "tube.over", "tube.room", "tube.full", "tube.wall", "tube.mass", "tube.cut"),
-		})
+		}
+		p.rows = append(p.rows, r.of(m.sys.Fine(c.Verdict.SlideMM), m.sys.Name()+"  for "+c.Tube.ShelfLabel+" to slide"))
 	}
 	if len(sh.Others) == 0 {
 		p.rows = append(p.rows, row{text: "no sheath on this branch", detail: "+ - proposes one", step: func(m *Model, by int) { m.stepKind(by) }})

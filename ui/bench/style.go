@@ -19,24 +19,26 @@ func (m *Model) paint(s style, text string) string {
 	if !m.cfg.Palette.Colour || text == "" {
 		return text
 	}
-	code := ""
-	switch s {
-	case styleHead:
-		code = "1"
-	case styleRail:
-		code = "1"
-	case styleHand:
-		code = "1;7"
-	case styleStop:
-		code = "1;31"
-		if m.cfg.Palette.Dark {
-			code = "1;91"
-		}
-	case styleWarn:
-		code = "1;34"
-		if m.cfg.Palette.Dark {
-			code = "1;93"
-		}
-	}
+	code := s.code(m.cfg.Palette.Dark)
 	return "\x1b[" + code + "m" + text + "\x1b[0m"
+}
+
+// code is the style in SGR terms (ECMA-48 8.3.117). Red and yellow or blue are told
+// apart by those who see no red from green; the mark at the line says the same.
+func (s style) code(dark bool) string {
+	switch s {
+	case styleHand:
+		return "1;7"
+	case styleStop:
+		if dark {
+			return "1;91"
+		}
+		return "1;31"
+	case styleWarn:
+		if dark {
+			return "1;93"
+		}
+		return "1;34"
+	}
+	return "1"
 }

@@ -25,7 +25,7 @@ func (m *Model) try(name string, as func() *model.Harness) *Model {
 		m.trials = trials{m.sheet, m.branch, map[string]*Model{}}
 	}
 	if t := m.trials.seen[name]; t != nil {
-		t.w, t.height, t.sys, t.zoom = m.w, m.height, m.sys, m.zoom
+		t.w, t.height, t.sys, t.zoom, t.by = m.w, m.height, m.sys, m.zoom, m.by
 		return t
 	}
 	t := *m

@@ -42,16 +42,26 @@ func (m *Model) frame() []string {
 		}
 	}
 	var hidden []string
+	if l.big {
+		lines := large(m.big(r))
+		for k := range bigH {
+			t := ""
+			if k < len(lines) {
+				t = lines[k]
+			}
+			list = append(list, m.paint(styleRail, draw.Fit(m.plain(t), l.list, m.cfg.ASCII)))
+		}
+	}
 	if l.pic > 0 {
 		var pic []string
-		pic, hidden = seen.picture(mark, l.pic, l.work)
+		pic, hidden = seen.picture(mark, l.pic, len(list))
 		for k := range list {
 			out = append(out, list[k]+" | "+pic[k])
 		}
 	} else {
 		out = append(out, list...)
 	}
-	if m.height >= 20 {
+	if m.height >= 20 && !l.big {
 		out = append(out, "")
 	}
 	if l.detail {

@@ -15,7 +15,6 @@ import (
 
 var (
 	decimal  = regexp.MustCompile(`\d+\.\d+`)
-	fraction = regexp.MustCompile(`\d+(?: \d+)?/\d+`)
 	withUnit = regexp.MustCompile(`(\d+(?:\.\d+)?|\d+ \d+/\d+|\d+/\d+) (?:mm|in|g|V|m|turns|%)(?:\W|$)`)
 )
 

@@ -46,7 +46,7 @@ func (m *Model) wiresPage(w int) page {
 		if u, in := m.sheet.X.UnitOf[hw.ID]; in {
 			comp = m.h.Units[u].ID
 		}
-		p.rows = append(p.rows, row{
+		r := row{
 			text: fmt.Sprintf("%s%s%s%s%5s  %s%s", draw.Fit(id, 4, m.cfg.ASCII)+" ", draw.Fit(hw.Signal.V, wide-1, m.cfg.ASCII)+" ",
 				draw.Fit(sizeText(hw), 7, m.cfg.ASCII)+" ", draw.Fit(hw.Colour.V, 3, m.cfg.ASCII)+" ", ampsText(hw), draw.Fit(m.leaves(hw, mb), 6, m.cfg.ASCII), cutText),
 			more: func() string { return m.wireDetail(i, comp) }, id: comp, mark: m.markFor(hw.ID),
@@ -55,7 +55,8 @@ func (m *Model) wiresPage(w int) page {
 			step:  func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) },
 			drop:  func(m *Model) { m.removeWire(id) },
 			why:   append(figs(id, 0, "", "wire.cut", "wire.circuit", "wire.drop"), figs("", 0, id, "component.over")...),
-		})
+		}
+		p.rows = append(p.rows, r.of(strings.TrimPrefix(ampsText(hw), "-"), "A  in wire "+id))
 	}
 	p.rows = append(p.rows, row{text: "+    one more like the last, with the next number", enter: func(m *Model) { m.addLike() }, step: func(m *Model, _ int) { m.addLike() }})
 	return p

@@ -1,0 +1,149 @@
+package bench
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/calc"
+	"contralay/model/unit"
+	"contralay/ui/draw"
+)
+
+// colouring is what the colours of the section tell apart. Without colour, letters
+// do: a to h, with a key under the section.
+type colouring int
+
+const (
+	bySize colouring = iota
+	byRole
+	byLeaving
+	colourings
+)
+
+func (c colouring) String() string {
+	return [colourings]string{"size", "role", "where it leaves"}[c]
+}
+
+// look goes on to the next way of drawing the section: by size, by role, by where
+// it leaves, then a closer look at what is round the row in hand.
+func (m *Model) look() {
+	switch {
+	case m.zoom:
+		m.zoom, m.by = false, bySize
+	case m.by+1 == colourings:
+		m.zoom, m.by = true, bySize
+	default:
+		m.by++
+	}
+	if m.zoom {
+		m.tell("section: the part round the row in hand")
+		return
+	}
+	m.tell("section: whole, by " + m.by.String())
+}
+
+// classes gives each component of the branch its class and each class its name, in
+// the order they are met from the centre outward; sizes from thin to thick.
+func (m *Model) classes(b *calc.Branch) (of func(c calc.Member) int, names []string) {
+	name := func(c calc.Member) string { return m.className(c) }
+	var keys []string
+	var ds []unit.Millimetre
+	for _, l := range b.Layers {
+		for _, c := range l.Members {
+			if n := name(c); c.Kind != calc.OfFiller && !slices.Contains(keys, n) {
+				keys, ds = append(keys, n), append(ds, c.D)
+			}
+		}
+	}
+	if m.by == bySize {
+		order := make([]int, len(keys))
+		for k := range order {
+			order[k] = k
+		}
+		slices.SortStableFunc(order, func(a, z int) int {
+			if ds[a] < ds[z] {
+				return -1
+			}
+			return map[bool]int{true: 1}[ds[a] > ds[z]]
+		})
+		sorted := make([]string, len(keys))
+		for k, at := range order {
+			sorted[k] = keys[at]
+		}
+		keys = sorted
+	}
+	if len(keys) > draw.Classes { // the last class is all the rest
+		names = append(slices.Clone(keys[:draw.Classes-1]), "others")
+	} else {
+		names = keys
+	}
+	return func(c calc.Member) int {
+		return min(max(0, slices.Index(keys, name(c))), draw.Classes-1)
+	}, names
+}
+
+// className is what a component is told apart by.
+func (m *Model) className(c calc.Member) string {
+	w, isWire := m.sheet.X.Wire[c.ID]
+	u, isUnit := m.sheet.X.Unit[c.ID]
+	switch {
+	case m.by == byLeaving:
+		return m.sheet.NextAfter(m.branch, c.ID)
+	case m.by == byRole && isWire:
+		return orDash(m.h.Wires[w].Role.V)
+	case m.by == byRole && isUnit:
+		for _, id := range m.h.Units[u].Wires {
+			if k, ok := m.sheet.X.Wire[id]; ok {
+				return orDash(m.h.Wires[k].Role.V)
+			}
+		}
+		return "-"
+	case isWire:
+		return sizeText(&m.h.Wires[w])
+	}
+	return m.sys.Diameter(c.D) + " " + m.sys.Name()
+}
+
+// legendLines is how many lines a key may take.
+const legendLines = 2
+
+// legend is the key of the classes, in lines of exactly w cells; none where nothing
+// needs one: by size, without colour, the map shows ids alone.
+func (m *Model) legend(names []string, w int) []string {
+	colour := m.cfg.Palette.Colour
+	if m.by == bySize && !colour {
+		return nil
+	}
+	var out []string
+	plain, line := "", ""
+	end := func() {
+		left := (w - draw.Width(plain)) / 2
+		out = append(out, strings.Repeat(" ", left)+line+strings.Repeat(" ", w-left-draw.Width(plain)))
+		plain, line = "", ""
+	}
+	for k, n := range names {
+		word := m.plain(" " + n + " ")
+		if !colour {
+			word = m.plain(draw.ClassLetter(k) + " " + n)
+		}
+		word = draw.Cut(word, w, m.cfg.ASCII)
+		sep := "  "
+		if plain != "" && draw.Width(plain+sep+word) > w {
+			if end(); len(out) == legendLines {
+				return out
+			}
+		}
+		if plain == "" {
+			sep = ""
+		}
+		plain += sep + word
+		if colour {
+			word = string(m.cfg.Palette.AppendSGR(nil, draw.ClassStyle(k))) + word + "\x1b[0m"
+		}
+		line += sep + word
+	}
+	if end(); len(out) > legendLines {
+		return out[:legendLines]
+	}
+	return out
+}
