@@ -173,7 +173,7 @@ func TestGoldenScreens(t *testing.T) {
 		t.Run(fmt.Sprintf("%s %dx%d", c.screen, c.w, c.h), func(t *testing.T) {
 			m := openAt(t, "demo.toml", c.screen)
 			m.Update(tea.WindowSizeMsg{Width: c.w, Height: c.h})
-			golden(t, fmt.Sprintf("%s-%dx%d.golden", c.screen, c.w, c.h), m.View())
+			golden(t, fmt.Sprintf("%s-%dx%d.golden", strings.ReplaceAll(c.screen, " ", "-"), c.w, c.h), m.View())
 		})
 	}
 }

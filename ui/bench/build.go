@@ -28,7 +28,7 @@ func (m *Model) buildPage(w int) page {
 	}
 	p.rows = append(p.rows, row{text: fmt.Sprintf("save to %s   (%s)", name, state), detail: "Enter saves; the file before stays beside it as .bak", enter: func(m *Model) { m.save() }})
 	line := func(mark, text string, why ...reason) {
-		for k, t := range wrap(text, max(20, w-4)) {
+		for k, t := range wrap(text, max(20, w-7)) {
 			if k > 0 {
 				mark, t = "", "   "+t
 			}

@@ -160,7 +160,7 @@ func (m *Model) list(p page, at, w, h int) []string {
 	put := func(s string) { out = append(out, draw.Fit(m.plain(s), w, m.cfg.ASCII)) }
 	for _, t := range p.lines {
 		for _, t := range wrap(t, w) {
-			if len(out) < h-3 {
+			if len(out) < h-4 {
 				put(t)
 			}
 		}
@@ -169,7 +169,7 @@ func (m *Model) list(p page, at, w, h int) []string {
 		for _, t := range wrap(p.empty, w) {
 			put(t)
 		}
-	} else if p.cols != "" && len(out) < h-2 {
+	} else if p.cols != "" && len(out) < h-3 {
 		put("   " + p.cols)
 	}
 	room := h - len(out)
@@ -324,7 +324,7 @@ func (m *Model) answer(l layout, hidden []string) string {
 		t = fmt.Sprintf("+ in the section: no room for %d labels; * looks closer", len(hidden))
 	}
 	if t == "" && l.pic == 0 && !m.wideTop() {
-		t = fmt.Sprintf("no room for the section: it needs %d x %d", roomyW, roomyH)
+		t = fmt.Sprintf("no section: it needs %d x %d", roomyW, roomyH)
 	}
 	if m.trouble {
 		return m.paint(styleWarn, draw.Cut("? "+t, m.w, m.cfg.ASCII))
