@@ -83,6 +83,11 @@ func (s *Sheet) Explain(f Figure) (Why, bool) {
 	return w, true
 }
 
+// LookedUp explains a figure that is only looked up.
+func LookedUp(name string, v float64, m Measure, from catalogue.Origin) Why {
+	return Why{Name: name, Value: v, Measure: m, Says: "as the catalogue has it", In: []Input{known(name, v, m, from)}, Standing: from.Standing, make: first0}
+}
+
 // Figure is Explain without Most, which takes a build for each thing it tries.
 func (s *Sheet) Figure(f Figure) (Why, bool) { return explainer{s, map[Figure]*Why{}}.why(f) }
 

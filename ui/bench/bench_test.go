@@ -117,6 +117,7 @@ var everyScreen = map[string][]string{
 	"wires": nil, "layers": {"right"}, "fill": {"right", "right"}, "sheath": {"right", "right", "right"},
 	"build": {"right", "right", "right", "right"}, "wire": {"enter"}, "layer": {"right", "down", "enter"},
 	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
+	"size": {"enter", "down", "down", "enter"}, "to": {"enter", "down", "down", "down", "down", "down", "down", "down", "enter"},
 	"why": {"w"}, "figures": {"right", "up", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 

@@ -265,7 +265,7 @@ func (m *Model) leaveGone() {
 	if m.branch >= len(m.h.Branches) {
 		m.branch = 0
 	}
-	for len(m.stack) > 0 && (m.top() == "wire" || m.top() == "layer") {
+	for len(m.stack) > 0 && m.top() != "branches" && len(m.page(m.listWidth()).rows) == 0 {
 		m.back()
 	}
 }

@@ -78,7 +78,8 @@ func TestPasteNeedsAnOpenField(t *testing.T) {
 	if m.h != before || m.quit || m.entry != nil || !m.trouble {
 		t.Error("a paste outside a field did something")
 	}
-	press(m, "enter", "down", "down", "enter") // the colour of the first wire
+	press(m, "enter", "down", "down", "down", "down", "9") // the colour of the first wire, with something typed
+	press(m, "backspace")
 	m.Update(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("9\x1b6\n"), Paste: true})
 	press(m, "enter")
 	if got := m.h.Wires[0].Colour.V; got != "96" {

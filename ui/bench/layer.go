@@ -60,10 +60,11 @@ func (m *Model) layerPage(k int) page {
 			step: func(m *Model, by int) { m.addFiller(k, by, 0) }})
 	}
 	if l.LayMM > 0 {
-		p.rows = append(p.rows, row{big: m.sys.Length(l.LayMM), bigSays: m.sys.Name() + "  one turn of " + model.LayerName(k), text: fmt.Sprintf("turn length  %s %s", m.sys.Length(l.LayMM), m.sys.Name()), detail: "0 follows the lay ratio", why: figs(mb.ID, k, "", "layer.lay", "layer.turns"),
+		p.rows = append(p.rows, row{big: m.sys.Length(l.LayMM), bigSays: m.sys.Name() + "  one turn of " + model.LayerName(k), text: fmt.Sprintf("turn length  %s %s", m.sys.Length(l.LayMM), m.sys.Name()), detail: "+ - 5 mm; 0 follows the lay ratio", step: m.layerStep(k, "turn length", 5, 2000, l.LayMM, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) }), why: figs(mb.ID, k, "", "layer.lay", "layer.turns"),
 			field: m.layerField(k, "turn length", 0, 2000, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) })})
 	}
-	p.rows = append(p.rows, row{text: "binder       " + m.sys.Fine(m.bind(k)) + " " + m.sys.Name(), detail: "what tape or thread adds to the diameter",
+	p.rows = append(p.rows, row{text: "binder       " + m.sys.Fine(m.bind(k)) + " " + m.sys.Name(), detail: "what tape or thread adds to the diameter; + - 0.05 mm",
+		step:  m.layerStep(k, "binder", 0.05, 5, m.bind(k), func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) }),
 		field: m.layerField(k, "binder", 0, 5, func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) })})
 	return p
 }
@@ -115,6 +116,19 @@ func (m *Model) layerField(k int, label string, least, most unit.Millimetre, set
 		m.change(m.written().EditBranch(m.branch, func(b *model.Branch) { set(&b.Layers[k], v) }), label+" set")
 		return nil
 	}}
+}
+
+// layerStep changes a value of a layer by + -, in steps.
+func (m *Model) layerStep(k int, label string, step, most, now unit.Millimetre, set func(l *model.Layer, v unit.Millimetre)) func(m *Model, by int) {
+	return func(m *Model, by int) {
+		v := unit.Millimetre(unit.RoundHalfUp(float64(now), float64(step))) + step*unit.Millimetre(by)
+		if v < 0 || v > most {
+			m.tell(fmt.Sprintf("%s goes from 0 to %s mm", label, trim(float64(most))))
+			return
+		}
+		v = unit.Millimetre(unit.RoundHalfUp(float64(v), 0.001))
+		m.change(m.written().EditBranch(m.branch, func(b *model.Branch) { set(&b.Layers[k], v) }), label+" "+m.sys.Fine(v)+" "+m.sys.Name())
+	}
 }
 
 // addFiller puts fillers into a layer or takes them out; size 0 is the layer's

@@ -52,7 +52,11 @@ func (m *Model) layersPage(w int) page {
 		p.rows = append(p.rows, row{text: "not laid " + strings.Join(miss, " "), mark: "!", id: miss[0],
 			detail: "+ lays the first of them outermost", step: func(m *Model, _ int) { m.move(miss[0], len(m.editLayers())-1) }})
 	}
+	if b.Proposed { // what is to be decided first
+		p.start = len(p.rows)
+	}
 	p.rows = append(p.rows, m.optionRows()...)
+	p.rows = append(p.rows, m.laidLikeRows()...)
 	p.rows = append(p.rows, m.asideRows()...)
 	p.rows = append(p.rows, m.wishRows()...)
 	p.rows = append(p.rows,

@@ -255,8 +255,11 @@ func (m *Model) change(h *model.Harness, says string) {
 	m.tell(says)
 }
 
+// built is the sheet of a harness, with what this one has worked out already.
+func (m *Model) built(h *model.Harness) *calc.Sheet { return calc.Build(h, m.cfg.Cat, m.sheet) }
+
 func (m *Model) rebuild() {
-	m.sheet = calc.Build(m.h, m.cfg.Cat, m.sheet)
+	m.sheet = m.built(m.h)
 	m.keep()
 }
 
@@ -315,7 +318,11 @@ func (m *Model) cursorKey() string {
 // at is the row in hand, kept within the page. Where rows came or went above it,
 // it is where the row is now.
 func (m *Model) at(p page) int {
-	at := max(0, min(m.cursor[m.cursorKey()], len(p.rows)-1))
+	cursor, been := m.cursor[m.cursorKey()]
+	if !been {
+		cursor = p.start
+	}
+	at := max(0, min(cursor, len(p.rows)-1))
 	if on := m.on[m.cursorKey()]; on != "" && at < len(p.rows) && p.rows[at].key != on {
 		if i := slices.IndexFunc(p.rows, func(r row) bool { return r.key == on }); i >= 0 {
 			return i

@@ -6,6 +6,7 @@ type page struct {
 	cols  string   // column heads
 	rows  []row
 	empty string   // said where there are no rows
+	start int      // the row that a first visit begins on
 	wide  bool     // takes the place of the section too
 	why   []reason // the figures of the lines
 }

@@ -79,8 +79,8 @@ func (m *Model) sheathPage(w int) page {
 			}
 		}, drop: func(m *Model) { m.bare() }},
 		row{text: "kind     " + kind, detail: "+ - another kind of tube, judged in this place", step: func(m *Model, by int) { m.stepKind(by) }},
-		row{text: fmt.Sprintf("start    %s %s", m.sys.Length(sh.FromMM), m.sys.Name()), detail: "from " + mb.From + "; left to itself it starts under the shortest boot", field: m.coverField("start", true), why: figs(mb.ID, 0, "", "sheath.from")},
-		row{text: fmt.Sprintf("stop     %s %s   cut %s %s", m.sys.Length(sh.ToMM), m.sys.Name(), m.sys.Length(sh.CutMM), m.sys.Name()), detail: "from " + mb.From + "; without a transition it stops at the sorted zone", field: m.coverField("stop", false),
+		row{text: fmt.Sprintf("start    %s %s", m.sys.Length(sh.FromMM), m.sys.Name()), detail: "from " + mb.From + "; left to itself it starts under the shortest boot", field: m.coverField("start", true), step: m.stepCover("start", true, sh.FromMM), why: figs(mb.ID, 0, "", "sheath.from")},
+		row{text: fmt.Sprintf("stop     %s %s   cut %s %s", m.sys.Length(sh.ToMM), m.sys.Name(), m.sys.Length(sh.CutMM), m.sys.Name()), detail: "from " + mb.From + "; without a transition it stops at the sorted zone", field: m.coverField("stop", false), step: m.stepCover("stop", false, sh.ToMM),
 			why: append(figs(mb.ID, 0, "", "sheath.to"), figs(mb.ID, 0, sh.Part, "tube.cut")...)})
 	for _, place := range []string{mb.From, mb.To} {
 		if t, ok := m.sheet.X.Termination[place]; ok {
@@ -190,31 +190,45 @@ func (m *Model) stepKind(by int) {
 
 func (m *Model) coverField(label string, start bool) *field {
 	return &field{label: label + " of the sheath", unit: m.sys.Name(), number: true, set: func(m *Model, text string) error {
-		mb, b, _ := m.b()
 		v, err := m.sys.Parse(text)
 		if err != nil {
 			return err
 		}
-		if v < 0 || v > mb.LengthMM {
-			return fmt.Errorf("%s is out of range: 0 to %s %s", text, m.sys.Length(mb.LengthMM), m.sys.Name())
-		}
-		if (start && v >= b.Sheath.ToMM) || (!start && v <= b.Sheath.FromMM) {
-			return fmt.Errorf("the sheath would have no length")
-		}
-		part := b.Sheath.Part
-		m.change(m.h.EditBranch(m.branch, func(b *model.Branch) {
-			c := sheathOf(b)
-			if c.Part.V == "" && part != "" {
-				c.Part = model.Some(part)
-			}
-			if start {
-				c.FromMM = model.Some(v)
-			} else {
-				c.ToMM = model.Some(v)
-			}
-		}), label+" set")
-		return nil
+		return m.setCover(label, start, v)
 	}}
+}
+
+// setCover moves the start or stop of the sheath.
+func (m *Model) setCover(label string, start bool, v unit.Millimetre) error {
+	mb, b, _ := m.b()
+	if v < 0 || v > mb.LengthMM {
+		return fmt.Errorf("%s %s is out of range: 0 to %s %s", m.sys.Length(v), m.sys.Name(), m.sys.Length(mb.LengthMM), m.sys.Name())
+	}
+	if (start && v >= b.Sheath.ToMM) || (!start && v <= b.Sheath.FromMM) {
+		return fmt.Errorf("the sheath would have no length")
+	}
+	part := b.Sheath.Part
+	m.change(m.h.EditBranch(m.branch, func(b *model.Branch) {
+		c := sheathOf(b)
+		if c.Part.V == "" && part != "" {
+			c.Part = model.Some(part)
+		}
+		if start {
+			c.FromMM = model.Some(v)
+		} else {
+			c.ToMM = model.Some(v)
+		}
+	}), fmt.Sprintf("%s at %s %s", label, m.sys.Length(v), m.sys.Name()))
+	return nil
+}
+
+// stepCover moves it by 5 mm.
+func (m *Model) stepCover(label string, start bool, now unit.Millimetre) func(m *Model, by int) {
+	return func(m *Model, by int) {
+		if err := m.setCover(label, start, toFive(now)+5*unit.Millimetre(by)); err != nil {
+			m.refuse(err.Error())
+		}
+	}
 }
 
 func (m *Model) bootRow(t int) row {

@@ -1,10 +1,13 @@
 package bench
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
+	"contralay/calc"
 	"contralay/model"
+	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
 
@@ -37,19 +40,48 @@ func (m *Model) wirePage(id string) page {
 			return nil
 		}
 	}
-	add("spec", w.Spec, "", func(m *Model, by int) { m.stepSpec(id, by) }, nil)
-	add("size", sizeText(w), "", func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) }, nil)
-	add("colour", colourText(w.Colour.V), "digits: 0 black 1 brown 2 red 3 orange 4 yellow 5 green 6 blue 7 violet 8 grey 9 white",
-		func(m *Model, by int) { m.stepColour(id, by) },
-		&field{label: "colour of wire " + id, value: w.Colour.V, set: set(func(w *model.Wire, v string) { w.Colour = model.Some(v) })})
-	add("current", ampsText(w)+" A", "", nil, m.ampsField(i))
-	add("role", w.Role.V, "", func(m *Model, by int) { m.stepRole(id, by) }, nil)
-	add("from", w.From.V, "+ - next free cavity of the same connector, Enter types it", func(m *Model, by int) { m.stepEnd(id, true, by) },
-		&field{label: "from, TERMINATION:CAVITY or a splice", value: w.From.V, set: func(m *Model, t string) error { return m.setEnd(id, true, t) }})
-	add("to", w.To.V, "+ - next free cavity of the same connector, Enter types it", func(m *Model, by int) { m.stepEnd(id, false, by) },
-		&field{label: "to, TERMINATION:CAVITY or a splice", value: w.To.V, set: func(m *Model, t string) error { return m.setEnd(id, false, t) }})
+	there := func(m *Model) bool {
+		_, ok := m.sheet.X.Wire[id]
+		return ok
+	}
+	choose := func(what string, list func(m *Model) []choice, now func(m *Model) string, edit func(w *model.Wire, v string), other *field) {
+		r := &p.rows[len(p.rows)-1]
+		r.enter = func(m *Model) {
+			m.open(chooseScreen(what, there, list, now, func(m *Model, v string) {
+				m.change(m.h.EditWire(m.sheet.X.Wire[id], func(w *model.Wire) { edit(w, v) }), what+" "+v)
+			}, other))
+		}
+	}
+	wire := func(m *Model) *model.Wire { return &m.h.Wires[m.sheet.X.Wire[id]] }
+	add("reel", m.reelText(w.Spec, w.Size, c.Dia.Nominal), "ten side by side, divided by ten; an empty value takes the measurement away", func(m *Model, by int) { m.stepReel(id, by) }, m.reelField(w.Spec, w.Size))
+	add("current", ampsText(w)+" A", "", func(m *Model, by int) { m.stepCurrent(id, by) }, m.ampsField(i))
+	add("size", sizeText(w), "Enter lists the sizes", func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) }, nil)
+	choose("size", m.sizeChoices(id), func(m *Model) string { return wire(m).Size }, func(w *model.Wire, v string) { w.Size = v }, nil)
+	add("spec", w.Spec, "Enter lists them", func(m *Model, by int) { m.stepSpec(id, by) }, nil)
+	choose("spec", m.specChoices(id), func(m *Model) string { return wire(m).Spec }, func(w *model.Wire, v string) { w.Spec = v }, nil)
+	colour := &field{label: "colour of wire " + id, value: w.Colour.V, set: set(func(w *model.Wire, v string) { w.Colour = model.Some(v) })}
+	add("colour", colourText(w.Colour.V), "Enter lists them; digits: 0 black 1 brown 2 red 3 orange 4 yellow 5 green 6 blue 7 violet 8 grey 9 white",
+		func(m *Model, by int) { m.stepColour(id, by) }, colour)
+	choose("colour", colourChoices, func(m *Model) string { return wire(m).Colour.V }, func(w *model.Wire, v string) { w.Colour = model.Some(v) }, colour)
+	add("role", w.Role.V, "Enter lists them", func(m *Model, by int) { m.stepRole(id, by) }, nil)
+	choose("role", roleChoices, func(m *Model) string { return wire(m).Role.V }, func(w *model.Wire, v string) { w.Role = model.Some(v) }, nil)
+	for _, from := range []bool{true, false} {
+		label, now := "to", w.To.V
+		if from {
+			label, now = "from", w.From.V
+		}
+		typed := &field{label: label + ", TERMINATION:CAVITY or a splice", value: now, set: func(m *Model, t string) error { return m.setEnd(id, from, t) }}
+		add(label, now, "+ - next free cavity of the same connector, Enter lists where it could end", func(m *Model, by int) { m.stepEnd(id, from, by) }, nil)
+		p.rows[len(p.rows)-1].enter = func(m *Model) {
+			m.open(chooseScreen(label, there, func(m *Model) []choice { return m.endChoices(id, from) }, func(m *Model) string { return m.end(id, from) },
+				func(m *Model, v string) { m.putEnd(id, from, v) }, typed))
+		}
+	}
 	add("signal", w.Signal.V, "", nil, &field{label: "signal of wire " + id, value: w.Signal.V, set: set(func(w *model.Wire, v string) { w.Signal = model.Some(v) })})
-	add("reel", m.reelText(w.Spec, w.Size, c.Dia.Nominal), "ten side by side, divided by ten; an empty value takes the measurement away", nil, m.reelField(w.Spec, w.Size))
+	p.rows = append(p.rows, m.moreRow(id))
+	if r, any := m.likeRow(id); any {
+		p.rows = append(p.rows, r)
+	}
 	p.why = figs(id, 0, "", "wire.cut", "wire.finished", "wire.circuit")
 	if c.Finished > 0 {
 		p.lines = append(p.lines, fmt.Sprintf("cut %s %s, finished %s with loops", m.sys.Length(c.Cut), m.sys.Name(), m.sys.Length(c.Finished)))
@@ -95,6 +127,170 @@ func (m *Model) stepSpec(id string, by int) {
 	m.change(m.h.EditWire(i, func(w *model.Wire) { w.Spec = spec }), fmt.Sprintf("wire %s is now %s", id, spec))
 }
 
+// sizeChoices are the sizes of the wire's specification.
+func (m *Model) sizeChoices(id string) func(m *Model) []choice {
+	return func(m *Model) []choice {
+		w := &m.h.Wires[m.sheet.X.Wire[id]]
+		used := map[string]int{}
+		for k := range m.h.Wires {
+			if m.h.Wires[k].Spec == w.Spec {
+				used[m.h.Wires[k].Size]++
+			}
+		}
+		var out []choice
+		for _, s := range m.cfg.Cat.Sizes(w.Spec) {
+			c := choice{value: s, says: sizeText(&model.Wire{Size: s}), used: used[s]}
+			if e, ok := m.cfg.Cat.Wire(w.Spec, s); ok {
+				c.says, c.why = c.says+m.overOf(e), looked(e)
+			}
+			out = append(out, c)
+		}
+		return out
+	}
+}
+
+// overOf is a catalogue diameter in a list, and looked why it is so.
+func (m *Model) overOf(e catalogue.Wire) string {
+	mem := ""
+	if overStanding(e) == catalogue.Memory {
+		mem = "~"
+	}
+	return fmt.Sprintf("   over %s%s %s", m.sys.Fine(e.OverMM), mem, m.sys.Name())
+}
+
+func looked(e catalogue.Wire) []reason {
+	return []reason{{made: func() (calc.Why, bool) {
+		return calc.LookedUp("over of "+e.Spec+" "+e.Size, float64(e.OverMM), calc.Diameter, catalogue.Origin{Source: e.Source, Standing: overStanding(e)}), true
+	}}}
+}
+
+func overStanding(e catalogue.Wire) catalogue.Standing { return cmp.Or(e.OverStanding, e.Standing) }
+
+// specChoices are the specifications that have the wire's size.
+func (m *Model) specChoices(id string) func(m *Model) []choice {
+	return func(m *Model) []choice {
+		size := m.h.Wires[m.sheet.X.Wire[id]].Size
+		used := map[string]int{}
+		for k := range m.h.Wires {
+			used[m.h.Wires[k].Spec]++
+		}
+		var out []choice
+		for _, s := range m.cfg.Cat.Specs() {
+			if e, ok := m.cfg.Cat.Wire(s, size); ok {
+				out = append(out, choice{value: s, says: s + m.overOf(e), used: used[s], why: looked(e)})
+			}
+		}
+		return out
+	}
+}
+
+func colourChoices(m *Model) []choice {
+	var all []string
+	for k := range m.h.Wires {
+		if c := m.h.Wires[k].Colour.V; c != "" {
+			all = append(all, c)
+		}
+	}
+	used := counted(all)
+	for a := range 10 {
+		all = append(all, fmt.Sprint(a))
+	}
+	for a := range 9 {
+		all = append(all, fmt.Sprint(90+a)) // white with one stripe
+	}
+	var out []choice
+	seen := map[string]bool{}
+	for _, c := range all {
+		if !seen[c] {
+			seen[c] = true
+			out = append(out, choice{value: c, says: colourText(c), used: used[c]})
+		}
+	}
+	return out
+}
+
+func roleChoices(m *Model) []choice {
+	var out []choice
+	for _, r := range roles {
+		n := 0
+		for k := range m.h.Wires {
+			if m.h.Wires[k].Role.V == r {
+				n++
+			}
+		}
+		out = append(out, choice{value: r, says: r, used: n})
+	}
+	return out
+}
+
+var roles = [...]string{"power", "ground", "signal", "data", "spare"}
+
+// endChoices are the free cavities and splices a wire could end in, those of its own
+// connector first, then of connectors by how many wires they have.
+func (m *Model) endChoices(id string, from bool) []choice {
+	now, _ := model.ParseEnd(m.end(id, from))
+	w := m.h.Wires[m.sheet.X.Wire[id]]
+	var out []choice
+	for t := range m.h.Terminations {
+		term := &m.h.Terminations[t]
+		rank := m.sheet.Terms[t].Used
+		if term.ID == now.Termination {
+			rank += len(m.h.Wires) + 1
+		}
+		for _, c := range m.freeFor(t, w) {
+			out = append(out, choice{value: term.ID + ":" + c, says: term.ID + ":" + c + "   " + term.Name.V, rank: rank})
+		}
+	}
+	for k := range m.h.Splices {
+		n := 0
+		for j := range m.h.Wires {
+			if m.h.Wires[j].From.V == m.h.Splices[k].ID || m.h.Wires[j].To.V == m.h.Splices[k].ID {
+				n++
+			}
+		}
+		out = append(out, choice{value: m.h.Splices[k].ID, says: m.h.Splices[k].ID + "   splice", rank: n})
+	}
+	return out
+}
+
+// stepCurrent changes a current by + -.
+func (m *Model) stepCurrent(id string, by int) {
+	k := m.sheet.X.Wire[id]
+	v := m.h.Wires[k].Amps.V
+	by1 := stepAmps(v)
+	if by < 0 && v > 0 {
+		by1 = stepAmps(v - stepAmps(v)/1e6) // down from 1 goes by tenths
+	}
+	v = unit.Ampere(unit.RoundHalfUp(float64(v+unit.Ampere(by)*by1), 0.01))
+	if v < 0 {
+		m.tell("0 A is the least")
+		return
+	}
+	m.change(m.h.EditWire(k, func(w *model.Wire) { w.Amps = model.Some(v) }), fmt.Sprintf("set to %s A", trim(float64(v))))
+}
+
+// stepReel changes a measured diameter by a hundredth.
+func (m *Model) stepReel(id string, by int) {
+	k := m.sheet.X.Wire[id]
+	w, d := &m.h.Wires[k], m.sheet.Wires[k].Dia.Nominal
+	if d <= 0 {
+		m.refuse("no diameter to start from: type what you measured")
+		return
+	}
+	v := unit.Millimetre(unit.RoundHalfUp(float64(d)+0.01*float64(by), 0.01))
+	if v < leastReel {
+		m.tell("that is the thinnest")
+		return
+	}
+	m.change(m.h.SetReel(w.Spec, w.Size, v), fmt.Sprintf("reel %s %s measures %s %s", w.Spec, w.Size, m.sys.Fine(v), m.sys.Name()))
+}
+
+// leastReel and mostReel bound what a reel may measure.
+const (
+	leastReel unit.Millimetre = 0.2
+	mostReel  unit.Millimetre = 30
+)
+
 // around is the entry by places on from cur, round and round.
 func around(all []string, cur string, by int) (string, bool) {
 	if len(all) == 0 {
@@ -123,7 +319,7 @@ func (m *Model) stepColour(id string, by int) {
 
 func (m *Model) stepRole(id string, by int) {
 	i := m.sheet.X.Wire[id]
-	r, _ := around([]string{"power", "ground", "signal", "data", "spare"}, m.h.Wires[i].Role.V, by)
+	r, _ := around(roles[:], m.h.Wires[i].Role.V, by)
 	m.change(m.h.EditWire(i, func(w *model.Wire) { w.Role = model.Some(r) }), fmt.Sprintf("wire %s is %s", id, r))
 }
 
@@ -192,7 +388,7 @@ func (m *Model) reelText(spec, size string, d unit.Millimetre) string {
 	if d <= 0 {
 		return "not known: measure it"
 	}
-	return m.sys.Fine(d) + " " + m.sys.Name() + "  from the catalogue, not measured"
+	return m.sys.Fine(d) + " " + m.sys.Name() + "  not measured yet"
 }
 
 // reelField takes the diameter of a reel measured on this job.
@@ -212,8 +408,8 @@ func (m *Model) reelField(spec, size string) *field {
 		if err != nil {
 			return err
 		}
-		if v < 0.2 || v > 30 {
-			return fmt.Errorf("%s %s is out of range: 0.2 to 30 mm", text, m.sys.Name())
+		if v < leastReel || v > mostReel {
+			return fmt.Errorf("%s %s is out of range: %s to %s mm", text, m.sys.Name(), trim(float64(leastReel)), trim(float64(mostReel)))
 		}
 		m.change(m.h.SetReel(spec, size, v), fmt.Sprintf("reel %s %s measures %s %s", spec, size, m.sys.Fine(v), m.sys.Name()))
 		return nil

@@ -58,7 +58,11 @@ func (m *Model) wiresPage(w int) page {
 		}
 		p.rows = append(p.rows, r.of(strings.TrimPrefix(ampsText(hw), "-"), "A  in wire "+id))
 	}
-	p.rows = append(p.rows, row{text: "+    one more like the last, with the next number", enter: func(m *Model) { m.addLike() }, step: func(m *Model, _ int) { m.addLike() }})
+	if len(ids) > 0 {
+		p.rows = append(p.rows, m.moreRow(m.h.Wires[ids[len(ids)-1]].ID))
+	}
+	p.rows = append(p.rows, m.mirrorRows()...)
+	p.empty = "no wire runs here yet: its ends are written in the file, or taken from a branch like it"
 	return p
 }
 
@@ -162,26 +166,6 @@ func (m *Model) markFor(id string) string {
 	return mark
 }
 
-func (m *Model) addLike() {
-	ids := m.wiresHere()
-	if len(ids) == 0 {
-		m.refuse("no wire runs here to copy: give two wires their ends in the file first")
-		return
-	}
-	last := m.h.Wires[ids[len(ids)-1]]
-	w := last
-	w.ID = m.h.NextID(last.ID)
-	w.Return, w.Note = model.Opt[string]{}, model.Opt[string]{}
-	a, okA := m.freeBeside(last.From.V, last)
-	z, okZ := m.freeBeside(last.To.V, last)
-	if !okA || !okZ {
-		m.refuse(fmt.Sprintf("no free cavity for one more from %s to %s", last.From.V, last.To.V))
-		return
-	}
-	w.From, w.To = model.Some(a), model.Some(z)
-	m.change(m.h.AddWire(w, m.sheet.Wires[ids[len(ids)-1]].Path), fmt.Sprintf("wire %s from %s to %s", w.ID, a, z))
-}
-
 func (m *Model) removeWire(id string) {
 	i, ok := m.sheet.X.Wire[id]
 	if !ok {
@@ -239,3 +223,16 @@ func (m *Model) setNumber(text string, least, most float64, name string, make fu
 }
 
 func trim(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
+
+// stepAmps is what + - changes a current by: as fine as it is small.
+func stepAmps(v unit.Ampere) unit.Ampere {
+	switch {
+	case v < 0.1:
+		return 0.01
+	case v < 1:
+		return 0.1
+	case v < 10:
+		return 0.5
+	}
+	return 1
+}

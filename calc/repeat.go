@@ -1,0 +1,324 @@
+package calc
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strconv"
+	"strings"
+
+	"contralay/model"
+)
+
+// What saves typing where a loom repeats itself: like legs, like banks, like
+// branches.
+
+// Like lists the terminations that could be wired as t is: with the same cavities
+// and contacts, and none of the cavities that t uses taken. In file order.
+func (s *Sheet) Like(t int) []int {
+	var out []int
+	for k := range s.H.Terminations {
+		if k == t || !s.sameCavities(t, k) {
+			continue
+		}
+		free := true
+		for c, v := range s.Terms[t].State {
+			if len(v.Wires) > 0 && !slices.Contains(s.Terms[k].Free, c) {
+				free = false
+			}
+		}
+		if free && s.Terms[t].Used > 0 {
+			out = append(out, k)
+		}
+	}
+	return out
+}
+
+func (s *Sheet) sameCavities(a, b int) bool {
+	if !slices.Equal(s.Terms[a].Cavities, s.Terms[b].Cavities) {
+		return false
+	}
+	for _, c := range s.Terms[a].Cavities {
+		if s.Terms[a].State[c].Size != s.Terms[b].State[c].Size {
+			return false
+		}
+	}
+	return true
+}
+
+// Bank is the terminations and splices beyond the to end of a branch, in file order.
+func (s *Sheet) Bank(i int) (terms, splices []int) {
+	seen := map[string]bool{s.H.Branches[i].From: true}
+	todo := []string{s.H.Branches[i].To}
+	for len(todo) > 0 {
+		at := todo[0]
+		todo = todo[1:]
+		if seen[at] {
+			continue
+		}
+		seen[at] = true
+		for k := range s.H.Branches {
+			if b := &s.H.Branches[k]; b.From == at || b.To == at {
+				if next := s.X.Other(k, at); !seen[next] {
+					todo = append(todo, next)
+				}
+			}
+		}
+		if k, ok := s.X.Termination[at]; ok {
+			terms = append(terms, k)
+		}
+		for k := range s.H.Splices {
+			if s.H.Splices[k].At == at {
+				splices = append(splices, k)
+			}
+		}
+	}
+	slices.Sort(terms)
+	slices.Sort(splices)
+	return terms, splices
+}
+
+// LikeBanks lists the branches whose bank could be wired here too: as many
+// terminations with the same cavities, as many splices; and nothing is wired here.
+func (s *Sheet) LikeBanks(i int) []int {
+	terms, splices := s.Bank(i)
+	if len(terms) == 0 || slices.ContainsFunc(terms, func(t int) bool { return s.Terms[t].Used > 0 || s.Terms[t].Spare > 0 }) {
+		return nil
+	}
+	var out []int
+	for k := range s.H.Branches {
+		t, p := s.Bank(k)
+		if k == i || len(t) != len(terms) || len(p) != len(splices) || slices.ContainsFunc(t, func(v int) bool { return slices.Contains(terms, v) }) {
+			continue
+		}
+		used := false
+		for n := range t {
+			used = used || s.Terms[t[n]].Used > 0
+			if !s.sameCavities(t[n], terms[n]) {
+				t = nil
+				break
+			}
+		}
+		if t != nil && used {
+			out = append(out, k)
+		}
+	}
+	return out
+}
+
+// Repeated is the harness with every wire of termination of once more on termination
+// to, and the ids of the new wires. Wires of a splice go to the same splice, others
+// to the next free cavities of their other end. What stands in the way is said in
+// the error, and nothing is changed then.
+func (s *Sheet) Repeated(of, to int) (*model.Harness, []string, error) {
+	return s.repeat(map[int]int{of: to}, nil)
+}
+
+// Mirrored is the harness with all wires of the bank of one branch once more on the
+// bank of another: see Repeated.
+func (s *Sheet) Mirrored(of, to int) (*model.Harness, []string, error) {
+	a, as := s.Bank(of)
+	b, bs := s.Bank(to)
+	if len(a) != len(b) || len(as) != len(bs) {
+		return s.H, nil, fmt.Errorf("the banks of %s and %s are not alike", s.H.Branches[of].ID, s.H.Branches[to].ID)
+	}
+	terms, splices := map[int]int{}, map[string]string{}
+	for k := range a {
+		terms[a[k]] = b[k]
+	}
+	for k := range as {
+		splices[s.H.Splices[as[k]].ID] = s.H.Splices[bs[k]].ID
+	}
+	return s.repeat(terms, splices)
+}
+
+func (s *Sheet) repeat(terms map[int]int, splices map[string]string) (*model.Harness, []string, error) {
+	h := s.H
+	taken := map[string]bool{}
+	newID := map[string]string{}
+	var ids []string
+	// end is where the copy of an end goes: in the set, or out of it.
+	end := func(text string, w *model.Wire) (to string, inside bool, err error) {
+		e, ok := model.ParseEnd(text)
+		t, known := s.X.Termination[e.Termination]
+		switch {
+		case ok && e.Splice != "":
+			if n, is := splices[e.Splice]; is {
+				return n, true, nil
+			}
+			return text, false, nil
+		case !ok || !known:
+			return "", false, fmt.Errorf("wire %s has an end that leads nowhere: %q", w.ID, text)
+		}
+		if n, is := terms[t]; is {
+			return s.H.Terminations[n].ID + ":" + e.Cavity, true, nil
+		}
+		for _, c := range s.Terms[t].Free {
+			if free := e.Termination + ":" + c; !taken[free] && s.Takes(t, c, w.Spec, w.Size) {
+				return free, false, nil
+			}
+		}
+		return "", false, fmt.Errorf("%s has no free cavity for one more like wire %s", e.Termination, w.ID)
+	}
+	for k := range s.H.Wires {
+		w := s.H.Wires[k]
+		if !s.touches(&w, terms, splices) {
+			continue
+		}
+		a, _, err := end(w.From.V, &w)
+		if err != nil {
+			return s.H, nil, err
+		}
+		taken[a] = true
+		z, _, err := end(w.To.V, &w)
+		if err != nil {
+			return s.H, nil, err
+		}
+		taken[z] = true
+		n := w
+		n.ID = h.NextID(w.ID)
+		n.From, n.To = model.Some(a), model.Some(z)
+		n.Signal = s.renumbered(w.Signal, &w, terms)
+		newID[w.ID] = n.ID
+		path, ok := s.path(&n)
+		if !ok {
+			return s.H, nil, fmt.Errorf("no branch leads from %s to %s", a, z)
+		}
+		h = h.AddWire(n, path)
+		ids = append(ids, n.ID)
+	}
+	if len(ids) == 0 {
+		return s.H, nil, fmt.Errorf("there is no wire to repeat")
+	}
+	for k := range h.Wires { // a return that was repeated is the copy's return
+		if r, is := newID[h.Wires[k].Return.V]; is && slices.Contains(ids, h.Wires[k].ID) {
+			h = h.EditWire(k, func(w *model.Wire) { w.Return = model.Some(r) })
+		}
+	}
+	for _, u := range s.H.Units {
+		n := u
+		n.Wires = nil
+		for _, id := range u.Wires {
+			if c, is := newID[id]; is {
+				n.Wires = append(n.Wires, c)
+			}
+		}
+		if len(n.Wires) == len(u.Wires) && len(n.Wires) > 0 {
+			n.ID = h.NextID(u.ID)
+			for _, d := range []*model.Opt[string]{&n.DrainFrom, &n.DrainTo} {
+				if _, cavity := model.ParseEnd(d.V); cavity {
+					*d = model.Opt[string]{} // a cavity of its own is for the person to choose
+				}
+			}
+			h = h.AddUnit(n)
+		}
+	}
+	return h, ids, nil
+}
+
+// touches reports whether a wire belongs to what is repeated: one end in a
+// termination of the set, or both on its splices or beyond them.
+func (s *Sheet) touches(w *model.Wire, terms map[int]int, splices map[string]string) bool {
+	for _, text := range []string{w.From.V, w.To.V} {
+		e, ok := model.ParseEnd(text)
+		t, known := s.X.Termination[e.Termination]
+		if _, in := terms[t]; ok && known && in {
+			return true
+		}
+		if _, in := splices[e.Splice]; ok && e.Splice != "" && in {
+			return true
+		}
+	}
+	return false
+}
+
+// renumbered puts the number of the new termination where the signal has that of the
+// old: "Injector 1 feed" to INJ1 becomes "Injector 2 feed" to INJ2.
+func (s *Sheet) renumbered(signal model.Opt[string], w *model.Wire, terms map[int]int) model.Opt[string] {
+	for _, text := range []string{w.From.V, w.To.V} {
+		e, _ := model.ParseEnd(text)
+		t, known := s.X.Termination[e.Termination]
+		n, in := terms[t]
+		if !known || !in {
+			continue
+		}
+		was, is := tailNumber(e.Termination), tailNumber(s.H.Terminations[n].ID)
+		if was == "" || is == "" {
+			continue
+		}
+		words := strings.Split(signal.V, " ")
+		for k, word := range words {
+			if word == was {
+				words[k] = is
+				return model.Some(strings.Join(words, " "))
+			}
+		}
+	}
+	return signal
+}
+
+// tailNumber is the number an id ends in, without leading noughts; "" where none.
+func tailNumber(id string) string {
+	cut := len(id)
+	for cut > 0 && id[cut-1] >= '0' && id[cut-1] <= '9' {
+		cut--
+	}
+	n, err := strconv.Atoi(id[cut:])
+	if err != nil {
+		return ""
+	}
+	return strconv.Itoa(n)
+}
+
+// LaidLike is the lay-up of branch of for the components of branch to, which must
+// be of the same sizes and as many: size for size, those of a role first, in file
+// order. False where they do not match.
+func (s *Sheet) LaidLike(of, to int) ([]model.Layer, bool) {
+	src, dst := &s.Branches[of], &s.Branches[to]
+	if of == to || len(src.As) == 0 || src.Make != "laid" || len(src.Components) != len(dst.Components) {
+		return nil, false
+	}
+	type class struct {
+		size string
+		unit bool
+	}
+	kind := func(id string) class {
+		c, _ := s.X.Component(id)
+		return class{size: strconv.FormatFloat(float64(s.dia(id).Nominal), 'g', -1, 64), unit: c.Unit}
+	}
+	pool := map[class][]string{}
+	for _, id := range dst.Components {
+		pool[kind(id)] = append(pool[kind(id)], id)
+	}
+	have, want := map[class]int{}, map[class]int{}
+	for c, ids := range pool {
+		have[c] = len(ids)
+	}
+	for _, id := range src.Components {
+		want[kind(id)]++
+	}
+	if !maps.Equal(have, want) {
+		return nil, false
+	}
+	out := model.CloneLayers(src.As)
+	for k := range out {
+		out[k].Pinned, out[k].Locked = nil, model.Opt[bool]{}
+		for j, id := range out[k].Of {
+			ids := pool[kind(id)]
+			if len(ids) == 0 {
+				return nil, false
+			}
+			at := max(0, slices.IndexFunc(ids, func(o string) bool { return s.roleOf(o) == s.roleOf(id) }))
+			out[k].Of[j] = ids[at]
+			pool[kind(id)] = slices.Delete(slices.Clone(ids), at, at+1)
+		}
+	}
+	return out, true
+}
+
+func (s *Sheet) roleOf(id string) string {
+	if k, ok := s.X.Wire[id]; ok {
+		return s.H.Wires[k].Role.V
+	}
+	return ""
+}

@@ -1,0 +1,200 @@
+package bench
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"contralay/model"
+	"contralay/model/file"
+	"contralay/ui/draw"
+)
+
+// rowWith is where a row stands whose text has these words.
+func rowWith(t *testing.T, m *Model, words string) int {
+	t.Helper()
+	p := m.page(m.listWidth())
+	at := slices.IndexFunc(p.rows, func(r row) bool { return strings.Contains(r.text, words) })
+	if at < 0 {
+		t.Fatalf("no row with %q on %s:\n%s", words, m.top(), m.View())
+	}
+	return at
+}
+
+// to goes to a row by the arrows and says how many it took.
+func to(t *testing.T, m *Model, words string) int {
+	t.Helper()
+	n := 0
+	for want := rowWith(t, m, words); ; n++ {
+		switch at := m.at(m.page(m.listWidth())); {
+		case at < want:
+			press(m, "down")
+		case at > want:
+			press(m, "up")
+		default:
+			return n
+		}
+	}
+}
+
+const likeLegs = `format = 1
+[[termination]]
+id = "P1"
+cavities = ["1", "2", "3", "4", "5", "6", "7", "8", "9", "10"]
+[[termination]]
+id = "INJ1"
+cavities = ["1", "2"]
+[[termination]]
+id = "INJ2"
+cavities = ["1", "2"]
+[[termination]]
+id = "INJ3"
+cavities = ["1", "2"]
+[[breakout]]
+id = "J1"
+[[wire]]
+id = "101"
+signal = "Injector 1 feed"
+from = "P1:1"
+to = "INJ1:1"
+spec = "AS22759/32"
+size = "22"
+[[wire]]
+id = "102"
+signal = "Injector 1 switched"
+from = "P1:2"
+to = "INJ1:2"
+spec = "AS22759/32"
+size = "22"
+[[branch]]
+id = "T1"
+from = "P1"
+to = "J1"
+length_mm = 300
+[[branch]]
+id = "L1"
+from = "J1"
+to = "INJ1"
+length_mm = 90
+[[branch]]
+id = "L2"
+from = "J1"
+to = "INJ2"
+length_mm = 90
+[[branch]]
+id = "L3"
+from = "J1"
+to = "INJ3"
+length_mm = 90
+`
+
+func typed(t *testing.T, text string) *Model {
+	t.Helper()
+	d, err := file.Parse([]byte(text), "test")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return ready(New(Config{Doc: d, Path: "test.toml", Cat: entries(t), Palette: draw.Palette{}}))
+}
+
+func idsOf(ws []model.Wire) []string {
+	var out []string
+	for _, w := range ws {
+		out = append(out, w.ID+" "+w.Signal.V+" "+w.From.V+" "+w.To.V)
+	}
+	return out
+}
+
+// Two wires typed, the row of like legs in three keys, as one change.
+func TestARowOfLikeLegs(t *testing.T) {
+	m := typed(t, likeLegs)
+	press(m, "enter")
+	to(t, m, "all INJ1 again for INJ2 INJ3")
+	press(m, "enter")
+	want := []string{"103 Injector 2 feed P1:3 INJ2:1", "104 Injector 2 switched P1:4 INJ2:2", "105 Injector 3 feed P1:5 INJ3:1", "106 Injector 3 switched P1:6 INJ3:2"}
+	if got := idsOf(m.h.Wires[2:]); !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+	if len(m.undo) != 1 {
+		t.Errorf("%d changes, want one", len(m.undo))
+	}
+	press(m, "backspace")
+	if len(m.h.Wires) != 2 {
+		t.Error("one undo takes all back")
+	}
+	to(t, m, "all INJ1 again")
+	press(m, "+")
+	if len(m.h.Wires) != 4 {
+		t.Errorf("+ is for one: %q", idsOf(m.h.Wires))
+	}
+}
+
+// One more, many more by a number, and a plain refusal where there is no room.
+func TestMoreLikeTheLast(t *testing.T) {
+	m := typed(t, strings.ReplaceAll(likeLegs, `to = "INJ1:1"`, `to = "S1"`)+"[[splice]]\nid = \"S1\"\nat = \"J1\"\n")
+	press(m, "enter")
+	to(t, m, "one more like 101")
+	press(m, "enter")
+	press(m, "3", "enter")
+	if got := idsOf(m.h.Wires[2:]); len(got) != 4 || got[3] != "106 Injector 1 feed P1:6 S1" || len(m.undo) != 2 {
+		t.Errorf("%q, %d changes", got, len(m.undo))
+	}
+	press(m, "9", "enter")
+	if !m.trouble || len(m.h.Wires) != 6 || !strings.Contains(m.says, "no free cavity for 9 more") {
+		t.Errorf("%q with %d wires", m.says, len(m.h.Wires))
+	}
+	press(m, "esc")
+}
+
+// Lists begin with what the harness uses, oftenest first.
+func TestListsBeginWithWhatIsUsed(t *testing.T) {
+	m := open(t, "demo.toml")
+	press(m, "enter")
+	to(t, m, "size ")
+	press(m, "enter")
+	p := m.page(m.listWidth())
+	used := map[string]int{}
+	for _, w := range m.h.Wires {
+		used[w.Size]++
+	}
+	last := 1 << 30
+	for k, r := range p.rows[:len(used)] {
+		if used[r.key] == 0 || used[r.key] > last {
+			t.Errorf("row %d is %s, used %d times after %d", k, r.key, used[r.key], last)
+		}
+		last = used[r.key]
+	}
+	press(m, "down", "enter")
+	if m.top() != "wire" || len(m.undo) != 1 {
+		t.Errorf("on %s with %d changes: %s", m.top(), len(m.undo), m.says)
+	}
+}
+
+// Every number that can be typed can be stepped with + -, and one step back is where
+// it was.
+func TestNumbersStep(t *testing.T) {
+	for name, keys := range map[string][]string{"wire": {"enter"}, "layer": {"right", "down", "enter"}, "sheath": {"right", "right", "right"}} {
+		m := open(t, "example.toml")
+		press(m, keys...)
+		for at, r := range m.page(m.listWidth()).rows {
+			if r.field == nil || !r.field.number || r.key == "more" {
+				continue
+			}
+			if r.step == nil {
+				t.Errorf("%s: %q can be typed and not stepped", name, r.text)
+				continue
+			}
+			m.cursor[m.cursorKey()] = at
+			delete(m.on, m.cursorKey())
+			press(m, "+")
+			if m.trouble {
+				t.Errorf("%s: %q: %s", name, r.text, m.says)
+			}
+			up := m.page(m.listWidth()).rows[at].text
+			if up == r.text {
+				t.Errorf("%s: + leaves %q (%s)", name, r.text, m.says)
+			}
+			press(m, "backspace")
+		}
+	}
+}
