@@ -35,6 +35,7 @@ func benchOn(name string, o options, w world) (int, error) {
 	if w.env("TERM") == "dumb" {
 		return usage, misuse{"TERM=dumb cannot show the bench; use: contralay check FILE, contralay figures FILE, contralay plan"}
 	}
+	first := firstStart(w)
 	k := openKeeper(name, w) // first: what is written to the file from here on is somebody else's
 	defer k.close()
 	d, err := openDoc(name)
@@ -49,7 +50,8 @@ func benchOn(name string, o options, w world) (int, error) {
 	cfg := bench.Config{
 		Doc: d, Path: name, Cat: cat, ASCII: o.ascii || !utf8Locale(w.env) || w.env("TERM") == "linux",
 		Palette: draw.Palette{Colour: colourWanted(o, w), Dark: !o.light && !lightBackground(w.env)},
-		Welcome: cmp.Or(notice, "A planning aid, not an approval; H shows keys and cautions."),
+		Welcome: first || name == "",
+		Notice:  cmp.Or(notice, "A planning aid, not an approval: H shows the cautions and the keys."),
 		Save:    k.save,
 		Exists:  func(p string) bool { _, err := os.Lstat(p); return err == nil },
 		Changed: k.changed,

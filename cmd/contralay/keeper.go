@@ -169,6 +169,16 @@ func unsaved(name string, d file.Document, w world) (left []bench.Left, notice s
 	return left, notice
 }
 
+// firstStart reports whether no bench has been at work here before.
+func firstStart(w world) bool {
+	dir, err := stateDir(w)
+	if err != nil {
+		return true
+	}
+	_, err = os.Lstat(dir)
+	return errors.Is(err, fs.ErrNotExist)
+}
+
 // stateDir is the user's folder for state, by the XDG base directory rules.
 func stateDir(w world) (string, error) {
 	if d := w.env("XDG_STATE_HOME"); filepath.IsAbs(d) {

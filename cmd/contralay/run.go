@@ -28,6 +28,7 @@ const (
 
 const version = "0.1"
 
+// helpText is the page of commands; the topics of the guide go in.
 const helpText = `contralay - build sheets for hand-built wiring harnesses
 
   contralay                    the bench, on the demonstration harness
@@ -41,6 +42,8 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --lay-ratio R            lay length over diameter (12)
       --centres KIND           equal, unequal (default) or built
       --json                   as JSON
+  contralay help TOPIC         one page: %s
+  contralay completion SHELL   completions for bash, zsh or fish
   contralay version
 
   --catalogue FILE             the shop's own wire, tube, boot and contact data
@@ -78,7 +81,7 @@ func dispatch(args []string, w world) (int, error) {
 		return usage, err
 	}
 	if o.help {
-		return ok, print(w.out, helpText)
+		return ok, print(w.out, usageText())
 	}
 	if len(rest) == 0 {
 		return benchOn("", o, w)
@@ -87,7 +90,13 @@ func dispatch(args []string, w world) (int, error) {
 	case "version":
 		return ok, print(w.out, "contralay "+version+"\n")
 	case "help":
-		return ok, print(w.out, helpText)
+		return help(more, w)
+	case "completion":
+		shell, err := one(cmd, more)
+		if err != nil {
+			return usage, misuse{"completion takes the shell: bash, zsh or fish"}
+		}
+		return completion(shell, w)
 	case "new":
 		f, err := one(cmd, more)
 		if err != nil {
@@ -110,7 +119,7 @@ func dispatch(args []string, w world) (int, error) {
 		return planOf(more, o, w)
 	default:
 		if len(more) > 0 {
-			return usage, misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, version (contralay --help)", cmd)}
+			return usage, misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, help, completion, version (contralay --help)", cmd)}
 		}
 		return benchOn(cmd, o, w)
 	}

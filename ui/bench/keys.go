@@ -79,13 +79,13 @@ func table() []binding {
 			do: func(m *Model, _ *row, _ key) { m.sys = 1 - m.sys; m.tell("lengths in " + m.sys.Name()) }},
 		{keys: []string{"s"}, name: "S", help: "save",
 			do: func(m *Model, _ *row, _ key) { m.save() }},
-		{keys: []string{"h", "?"}, name: "H", help: "this help",
+		{keys: []string{"h", "?"}, name: "H", help: "help on what is in front; + - turns its pages",
 			do: func(m *Model, _ *row, _ key) {
 				if m.top() == "help" {
-					m.tell("this is the help; Esc goes back")
+					m.tell("this is the help; + - turns the page, Esc goes back")
 					return
 				}
-				m.open(helpScreen())
+				m.open(helpScreen(m.helpFor()))
 			}},
 		{keys: []string{"q", "ctrl+c"}, name: "Q", help: "quit; unsaved work is asked for",
 			do: func(m *Model, _ *row, _ key) { m.askQuit() }},
@@ -94,6 +94,7 @@ func table() []binding {
 
 // key dispatches one key. Every key answers: a change, or one plain line.
 func (m *Model) key(k key) {
+	m.greet = false
 	if m.entry != nil {
 		if k.name == "ctrl+c" {
 			m.entry = nil

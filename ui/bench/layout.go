@@ -37,7 +37,7 @@ func arrange(w, h int, wide bool) layout {
 	if h >= 20 {
 		l.work -= 2 // a blank under the rail and one over the foot
 	}
-	if h >= bigFrom {
+	if h >= bigFrom && !wide {
 		l.big = true
 		l.work -= bigH - 1 // the blank over the foot makes room for one line of it
 	}

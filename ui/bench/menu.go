@@ -16,41 +16,11 @@ func menuScreen() screen {
 			{text: "do again what was undone", detail: fmt.Sprintf("%d steps", len(m.redo)), enter: func(m *Model) { m.redoOne() }},
 			{text: "lengths in " + m.sys.Name(), detail: "+ - mm or inch", step: func(m *Model, _ int) { m.sys = 1 - m.sys; m.tell("lengths in " + m.sys.Name()) }},
 			m.bounceRow(),
-			{text: "keys and cautions", enter: func(m *Model) { m.open(helpScreen()) }},
+			{text: "help: the first minute, keys, cautions", enter: func(m *Model) { m.open(helpScreen("start")) }},
 			{text: "quit", enter: func(m *Model) { m.askQuit() }},
 		}
 		return p
 	}}
-}
-
-// helpScreen is made from the key table.
-func helpScreen() screen {
-	return screen{name: "help", page: func(m *Model, w int) page {
-		p := page{wide: true, lines: []string{"keys"}}
-		for _, b := range table() {
-			for k, t := range wrap(b.help, max(20, w-16)) {
-				name := b.name
-				if k > 0 {
-					name = ""
-				}
-				p.rows = append(p.rows, row{text: fmt.Sprintf("%-11s %s", name, t)})
-			}
-		}
-		p.rows = append(p.rows, row{text: ""})
-		for _, c := range Cautions {
-			for _, t := range wrap(c, max(20, w-4)) {
-				p.rows = append(p.rows, row{text: t})
-			}
-		}
-		return p
-	}}
-}
-
-// Cautions stand at first start, on the build page and in the README.
-var Cautions = []string{
-	"A planning aid, not an approval. Check against the makers' sheets, the technical regulations of the series and local codes; leave to licensed practice what the law reserves to it.",
-	"Outside what it rates: fuel-wetted parts, safety-critical circuits, anything above 60 V DC.",
-	"Disconnect the battery. Work a heat gun in fresh air, away from fuel. Make and pull sample crimps. Ring out before any adhesive.",
 }
 
 // askQuit quits, or asks where work would be lost. The key that asked never

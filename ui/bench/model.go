@@ -22,7 +22,8 @@ type Config struct {
 	Cat     *catalogue.Catalogue
 	Palette draw.Palette
 	ASCII   bool
-	Welcome string // shown until the first key
+	Welcome bool   // a first start: the first screen says how to go on, until the first key
+	Notice  string // said until the first key
 
 	// Bounce is how long the same key is ignored after it was taken; 0 takes every
 	// key. Now is the clock it goes by.
@@ -74,6 +75,7 @@ type Model struct {
 	zoom    bool
 	by      colouring
 	quit    bool
+	greet   bool // no key yet on a first start
 
 	bounce   time.Duration
 	lastKey  string // for the bounce filter
@@ -101,7 +103,7 @@ type screen struct {
 
 // New opens a bench.
 func New(cfg Config) *Model {
-	m := &Model{cfg: cfg, path: cfg.Path, cursor: map[string]int{}, on: map[string]string{}, units: map[string][]calc.UnitOffer{}, pending: map[string]bool{}, w: 80, height: 24, says: cfg.Welcome}
+	m := &Model{cfg: cfg, path: cfg.Path, cursor: map[string]int{}, on: map[string]string{}, units: map[string][]calc.UnitOffer{}, pending: map[string]bool{}, w: 80, height: 24, says: cfg.Notice, greet: cfg.Welcome}
 	m.bounce = min(max(cfg.Bounce, 0), MostBounce)
 	h := cfg.Doc.Harness
 	m.h, m.saved, m.kept = &h, &h, &h

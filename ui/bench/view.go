@@ -7,6 +7,7 @@ import (
 	"contralay/calc"
 	"contralay/model/unit"
 	"contralay/ui/draw"
+	"contralay/ui/guide"
 )
 
 // View draws the screen: exactly height lines of at most w cells.
@@ -158,7 +159,11 @@ func (m *Model) rail() string {
 func (m *Model) list(p page, at, w, h int) []string {
 	var out []string
 	put := func(s string) { out = append(out, draw.Fit(m.plain(s), w, m.cfg.ASCII)) }
-	for _, t := range p.lines {
+	said := p.lines
+	if m.greet {
+		said = append(guide.Welcome(), said...)
+	}
+	for _, t := range said {
 		for _, t := range wrap(t, w) {
 			if len(out) < h-4 {
 				put(t)
