@@ -13,6 +13,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 	"github.com/mattn/go-isatty"
 
+	"contralay/model/catalogue"
 	"contralay/model/file"
 	"contralay/ui/bench"
 	"contralay/ui/draw"
@@ -36,19 +37,28 @@ func benchOn(name string, o options, w world) (int, error) {
 		return usage, misuse{"TERM=dumb cannot show the bench; use: contralay check FILE, contralay figures FILE, contralay plan"}
 	}
 	first := firstStart(w)
+	type shelf struct {
+		cat *catalogue.Catalogue
+		err error
+	}
+	read := make(chan shelf, 1) // the catalogue is read beside the harness
+	go func() {
+		cat, err := entries(o, w)
+		read <- shelf{cat, err}
+	}()
 	k := openKeeper(name, w) // first: what is written to the file from here on is somebody else's
 	defer k.close()
 	d, err := openDoc(name)
 	if err != nil {
 		return usage, err
 	}
-	cat, err := entries(o, w)
-	if err != nil {
-		return usage, err
+	sh := <-read
+	if sh.err != nil {
+		return usage, sh.err
 	}
 	left, notice := unsaved(name, d, w)
 	cfg := bench.Config{
-		Doc: d, Path: name, Cat: cat, ASCII: o.ascii || !utf8Locale(w.env) || w.env("TERM") == "linux",
+		Doc: d, Path: name, Cat: sh.cat, ASCII: o.ascii || !utf8Locale(w.env) || w.env("TERM") == "linux",
 		Palette: draw.Palette{Colour: colourWanted(o, w), Dark: !o.light && !lightBackground(w.env)},
 		Welcome: first || name == "",
 		Notice:  cmp.Or(notice, "A planning aid, not an approval: H shows the cautions and the keys."),

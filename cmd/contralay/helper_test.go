@@ -18,6 +18,9 @@ var built string
 func TestMain(m *testing.M) { os.Exit(buildAndTest(m)) }
 
 func buildAndTest(m *testing.M) int {
+	if os.Getenv(panics) != "" { // this test binary as the program, with a fault in it
+		return run(os.Args[1:], world{in: os.Stdin, out: os.Stdout, err: os.Stderr, env: os.Getenv, now: time.Now, wrap: faulty})
+	}
 	dir, err := os.MkdirTemp("", "contralay")
 	if err != nil {
 		fmt.Fprintln(os.Stderr, err)

@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -52,8 +51,5 @@ func BenchmarkOptionKey(b *testing.B) {
 		took = append(took, time.Since(from))
 		time.Sleep(2 * quiet) // the frame whole, and the clock out of step
 	}
-	slices.Sort(took)
-	for _, p := range []int{50, 95, 99} {
-		b.ReportMetric(float64(took[len(took)*p/100].Microseconds())/1000, fmt.Sprintf("p%d-ms", p))
-	}
+	percentiles(b, took)
 }

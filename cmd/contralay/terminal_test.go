@@ -49,7 +49,14 @@ type terminal struct {
 func start(t testing.TB, cols, rows int, env []string, args ...string) *terminal {
 	t.Helper()
 	cmd := exec.Command(built, args...)
-	cmd.Env, cmd.Dir = environ(t, env...), t.TempDir()
+	cmd.Env = environ(t, env...)
+	return startCommand(t, cols, rows, cmd)
+}
+
+// startCommand opens any program on a terminal of a size.
+func startCommand(t testing.TB, cols, rows int, cmd *exec.Cmd) *terminal {
+	t.Helper()
+	cmd.Dir = t.TempDir()
 	opened, err := pty.StartWithSize(cmd, &pty.Winsize{Cols: uint16(cols), Rows: uint16(rows)})
 	if err != nil {
 		t.Skipf("no pseudo-terminal can be opened here: %v", err)
