@@ -243,6 +243,25 @@ func (s *Sheet) runsThrough(f Figure) map[int]bool {
 	return runs
 }
 
+// lever is an input from outside, made larger.
+type lever struct {
+	name string
+	h    *model.Harness
+	cat  *catalogue.Catalogue
+}
+
+// thicker makes a size of wire thicker where it was measured, else in the catalogue,
+// so that its band stays what it is.
+func (s *Sheet) thicker(h *model.Harness, w *model.Wire, d unit.Millimetre) lever {
+	name := "the diameter of " + w.Spec + " " + w.Size
+	e, ok := s.Cat.Wire(w.Spec, w.Size)
+	if _, measured := s.reel(w.Spec, w.Size); measured || !ok {
+		return lever{name, h.SetReel(w.Spec, w.Size, d), s.Cat}
+	}
+	e.OverMM = d
+	return lever{name, h, catalogue.Merge(s.Cat, &catalogue.Catalogue{Wires: map[catalogue.WireKey]catalogue.Wire{e.Key(): e}})}
+}
+
 // mostBy tries which input from outside moves a figure most: each is made 1 %
 // larger in turn and the sheet built anew.
 func (s *Sheet) mostBy(f Figure, was Why) string {
@@ -254,10 +273,6 @@ func (s *Sheet) mostBy(f Figure, was Why) string {
 		}
 	}
 	const more = 1.01
-	type lever struct {
-		name string
-		h    *model.Harness
-	}
 	var levers []lever
 	runs := s.runsThrough(f)
 	seen := map[string]bool{}
@@ -267,28 +282,28 @@ func (s *Sheet) mostBy(f Figure, was Why) string {
 		if !slices.ContainsFunc(s.Wires[k].Path, func(b int) bool { return runs[b] }) {
 			continue
 		}
-		if d > 0 && !seen[name] && f.What != "branch.least" && f.What != "branch.most" && f.What != "branch.tapeleast" {
-			levers = append(levers, lever{"the diameter of " + name, h.SetReel(w.Spec, w.Size, d*more)})
+		if d > 0 && !seen[name] {
+			levers = append(levers, s.thicker(h, w, d*more))
 		}
 		seen[name] = true
 	}
 	ratio := *h
 	ratio.Rules.LayRatio = model.Some(s.Limits.LayRatio * more)
-	levers = append(levers, lever{"the lay ratio", &ratio})
+	levers = append(levers, lever{"the lay ratio", &ratio, s.Cat})
 	for i := range h.Branches {
 		if !runs[i] {
 			continue
 		}
 		l := h.Branches[i].LengthMM * more
-		levers = append(levers, lever{"the length of " + h.Branches[i].ID, h.EditBranch(i, func(b *model.Branch) { b.LengthMM = l })})
+		levers = append(levers, lever{"the length of " + h.Branches[i].ID, h.EditBranch(i, func(b *model.Branch) { b.LengthMM = l }), s.Cat})
 	}
 	if f.What == "wire.drop" || f.What == "wire.circuit" {
 		k := s.X.Wire[f.Of]
-		levers = append(levers, lever{"its current", h.EditWire(k, func(w *model.Wire) { w.Amps.V *= more })})
+		levers = append(levers, lever{"its current", h.EditWire(k, func(w *model.Wire) { w.Amps.V *= more }), s.Cat})
 	}
 	best, by := "", 0.0
 	for _, l := range levers {
-		t := Build(l.h, s.Cat, s)
+		t := Build(l.h, l.cat, s)
 		e := explainer{t, map[Figure]*Why{}}
 		if w, ok := e.why(f); ok {
 			if d := w.Value - was.Value; math.Abs(d) > math.Abs(by)+1e-12 {

@@ -187,7 +187,7 @@ func (e explainer) tubeOver(f Figure) (Why, bool) {
 		return Why{}, false
 	}
 	return Why{Name: "over " + f.Part + ", shrunk on " + f.Of, Value: float64(c.Verdict.OverMM), Measure: Diameter,
-		Says: "the wall keeps its cross-section: the root of over squared and 4 w (R + w), w the wall and R the bore when it has recovered freely",
+		Says: "the wall keeps its cross-section: the root of over squared and 4 w (R + w), w the wall and R the bore, both when it has recovered freely",
 		In:   []Input{e.from("over", Figure{What: "branch.over", Of: f.Of}), known("bore recovered", float64(c.Tube.RecoveredMM), Diameter, c.Tube.Origin), wallOf(c.Tube)},
 		make: func(in []float64) float64 { return math.Sqrt(in[0]*in[0] + 4*in[2]*(in[1]+in[2])) }}, true
 }
@@ -211,7 +211,7 @@ func (e explainer) tubeCut(f Figure) (Why, bool) {
 	if st == "" {
 		st = c.Tube.Standing
 	}
-	return Why{Name: "cut of " + f.Part + " for " + f.Of, Value: float64(c.CutMM), Measure: Length, Says: "the covered length, longer by what it may shorten, up to the next step",
+	return Why{Name: "cut of " + f.Part + " for " + f.Of, Value: float64(c.CutMM), Measure: Length, Says: "the covered length divided by 1 less the share it may shorten, up to the next step",
 		In: []Input{e.from("start", Figure{What: "sheath.from", Of: f.Of}), e.from("stop", Figure{What: "sheath.to", Of: f.Of}),
 			known("it shortens by at most", float64(c.Tube.LengthChange), Percent, catalogue.Origin{Source: c.Tube.Source, Standing: st}), shop("step", float64(e.Limits.CutStepMM), Length, e.H.Rules.CutStepMM.Set)},
 		make: func(in []float64) float64 { return upTo((in[1]-in[0])/(1-in[2]), in[3]) }}, true

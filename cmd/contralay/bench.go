@@ -68,6 +68,7 @@ func benchOn(name string, o options, w world) (int, error) {
 		Keep:    k.keep,
 		Left:    left,
 		Bounce:  o.bounce,
+		Folder:  here(),
 		Now:     w.now,
 	}
 	var root tea.Model = bench.New(cfg)
@@ -100,6 +101,15 @@ func benchOn(name string, o options, w world) (int, error) {
 		return usage, err
 	}
 	return ok, nil
+}
+
+// here is the folder the program runs in; "" where it is gone.
+func here() string {
+	d, err := os.Getwd()
+	if err != nil {
+		return ""
+	}
+	return d
 }
 
 func openDoc(name string) (file.Document, error) {

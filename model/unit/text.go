@@ -114,7 +114,7 @@ var (
 
 // ParseNumber reads a number as typed on a keypad or sent by a calliper: digits,
 // one decimal point or comma, an optional sign. A fraction "3/8" or "1 3/8" is
-// read as well. No thousands separators, no exponent, no NaN.
+// read as well, and a measurement over a count, "10.8/10". No thousands separators, no exponent, no NaN.
 func ParseNumber(text string) (float64, error) {
 	t := strings.TrimSpace(text)
 	if t == "" {
@@ -149,6 +149,14 @@ func parseFraction(t string) (float64, error) {
 		whole, t = w, strings.TrimSpace(t[i+1:])
 	}
 	a, b, ok := strings.Cut(t, "/")
+	if ok && whole == 0 && strings.ContainsAny(a, ".,") { // ten side by side: 10.8/10
+		n, err1 := ParseNumber(a)
+		d, err2 := strconv.ParseUint(b, 10, 31)
+		if err1 != nil || err2 != nil || d == 0 {
+			return 0, fmt.Errorf("%q: %w", t, ErrNotANum)
+		}
+		return n / float64(d), nil
+	}
 	n, err1 := strconv.ParseUint(a, 10, 31)
 	d, err2 := strconv.ParseUint(b, 10, 31)
 	if !ok || err1 != nil || err2 != nil || d == 0 {

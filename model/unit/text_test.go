@@ -14,10 +14,10 @@ func TestParseNumber(t *testing.T) {
 		err  error
 	}{
 		{"1.11", 1.11, nil}, {"1,11", 1.11, nil}, {" 12 ", 12, nil}, {".5", 0.5, nil}, {"5.", 5, nil}, {"-3", -3, nil}, {"+3", 3, nil},
-		{"3/8", 0.375, nil}, {"1 3/8", 1.375, nil}, {"-1 1/2", -1.5, nil},
+		{"3/8", 0.375, nil}, {"1 3/8", 1.375, nil}, {"-1 1/2", -1.5, nil}, {"10.8/10", 1.08, nil}, {"10,5/10", 1.05, nil},
 		{"", 0, ErrEmpty}, {"  ", 0, ErrEmpty}, {"1.2.3", 0, ErrTwoMarks}, {"1,234.5", 0, ErrTwoMarks},
 		{"abc", 0, ErrNotANum}, {"1e3", 0, ErrNotANum}, {"NaN", 0, ErrNotANum}, {"inf", 0, ErrNotANum}, {"1-2", 0, ErrNotANum},
-		{"1/0", 0, ErrNotANum}, {"a/b", 0, ErrNotANum}, {"1.5 1/2", 0, ErrNotANum}, {".", 0, ErrNotANum}, {"-", 0, ErrNotANum},
+		{"1/0", 0, ErrNotANum}, {"a/b", 0, ErrNotANum}, {"1.5 1/2", 0, ErrNotANum}, {"1.5/0", 0, ErrNotANum}, {"1/1.5", 0, ErrNotANum}, {"1.2.3/4", 0, ErrNotANum}, {".", 0, ErrNotANum}, {"-", 0, ErrNotANum},
 	} {
 		got, err := ParseNumber(c.text)
 		if !errors.Is(err, c.err) || got != c.want {

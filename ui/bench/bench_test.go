@@ -105,7 +105,7 @@ func press(m *Model, keys ...string) {
 
 func message(k string) tea.KeyMsg {
 	types := map[string]tea.KeyType{"up": tea.KeyUp, "down": tea.KeyDown, "left": tea.KeyLeft, "right": tea.KeyRight,
-		"enter": tea.KeyEnter, "esc": tea.KeyEsc, "backspace": tea.KeyBackspace, "ctrl+c": tea.KeyCtrlC, "ctrl+z": tea.KeyCtrlZ, "delete": tea.KeyDelete, "tab": tea.KeyTab}
+		"enter": tea.KeyEnter, "esc": tea.KeyEsc, "backspace": tea.KeyBackspace, "ctrl+c": tea.KeyCtrlC, "ctrl+z": tea.KeyCtrlZ, "delete": tea.KeyDelete, "tab": tea.KeyTab, "end": tea.KeyEnd, "home": tea.KeyHome, "pgdown": tea.KeyPgDown}
 	if t, ok := types[k]; ok {
 		return tea.KeyMsg{Type: t}
 	}
@@ -118,7 +118,7 @@ var everyScreen = map[string][]string{
 	"build": {"right", "right", "right", "right"}, "wire": {"enter"}, "layer": {"right", "down", "enter"},
 	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
 	"size": {"enter", "down", "down", "enter"}, "to": {"enter", "down", "down", "down", "down", "down", "down", "down", "enter"},
-	"why": {"w"}, "figures": {"right", "up", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
+	"why": {"w"}, "figures": {"right", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 
 func TestFrameFitsEverySize(t *testing.T) {

@@ -54,7 +54,7 @@ func (m *Model) buildPage(w int) page {
 		why := figs(mb.ID, k, "", "layer.over", "layer.lay", "layer.turns")
 		switch {
 		case l.LayMM > 0:
-			line("", fmt.Sprintf("%s: %d, %s, turn %s %s, %s turns, over %s %s", head, len(l.Members), l.Hand, m.sys.Length(toFive(l.LayMM)), m.sys.Name(), unit.Fixed(float64(l.Turns), 1), m.sys.Diameter(l.OverMM), m.sys.Name()), why...)
+			line("", fmt.Sprintf("%s: %d, %s, turn %s %s, %s turns, over %s %s", head, len(l.Members), l.Hand, m.sys.Length(l.LayMM), m.sys.Name(), unit.Fixed(float64(l.Turns), 1), m.sys.Diameter(l.OverMM), m.sys.Name()), why...)
 		default:
 			line("", fmt.Sprintf("%s: %d, straight, over %s %s", head, len(l.Members), m.sys.Diameter(l.OverMM), m.sys.Name()), why...)
 		}
@@ -77,16 +77,15 @@ func (m *Model) buildPage(w int) page {
 		if c.Cut <= 0 {
 			continue
 		}
-		p.rows = append(p.rows, row{text: fmt.Sprintf("%-5s%-14s%-8s%-5s%6s  finished %5s", hw.ID, hw.Spec, sizeText(hw), hw.Colour.V, m.sys.Length(c.Cut), m.sys.Length(c.Finished)), id: hw.ID, more: func() string { return m.wireDetail(i, hw.ID) },
+		spec := fmt.Sprintf("%-14s", hw.Spec)
+		if w < 56 { // the specification stands in the detail
+			spec = ""
+		}
+		p.rows = append(p.rows, row{text: fmt.Sprintf("%-5s%s%-8s%-5s%6s  finished %5s", hw.ID, spec, sizeText(hw), hw.Colour.V, m.sys.Length(c.Cut), m.sys.Length(c.Finished)), id: hw.ID, more: func() string { return m.wireDetail(i, hw.ID) },
 			why: append(figs(hw.ID, 0, "", "wire.cut", "wire.finished", "wire.circuit", "wire.drop"), figs("", 0, hw.ID, "component.over")...)}.of(m.sys.Length(c.Cut), m.sys.Name()+"  cut of wire "+hw.ID))
 	}
 	line("", "~ marks what rests on a value from memory: measure it, or check the part's sheet. "+cautionLine)
 	return p
-}
-
-// toFive is a lay length as it is set on the board: to 5 mm.
-func toFive(v unit.Millimetre) unit.Millimetre {
-	return unit.Millimetre(unit.RoundHalfUp(float64(v), 5))
 }
 
 // cautionLine is the shortest form of the cautions.

@@ -40,7 +40,7 @@ func (m *Model) entryKey(k key) {
 		before := m.h
 		m.says = ""
 		if err := e.set(m, text); err != nil {
-			m.refuse(err.Error())
+			m.refuse(err.Error() + "; Backspace corrects, Esc leaves it")
 			return
 		}
 		m.entry = nil
@@ -58,6 +58,10 @@ func (m *Model) entryKey(k key) {
 	default:
 		if k.text == "" {
 			m.tell("no action for that key in an open field")
+			return
+		}
+		if e.number && !k.paste && !strings.ContainsAny(k.text, "0123456789.,/- ") {
+			m.refuse("a number is wanted here: digits, . and /; Esc leaves it as it was")
 			return
 		}
 		if e.fresh {

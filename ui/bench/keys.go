@@ -26,8 +26,8 @@ func onStep(m *Model, _ *row) bool { return len(m.stack) == 0 }
 func table() []binding {
 	return []binding{
 		{keys: []string{"left", "right"}, name: "< >", bar: "step", help: "the step before or after; inside a list, left goes back",
-			do: func(m *Model, r *row, k key) { m.sideways(r, k) }},
-		{keys: []string{"up", "down"}, name: "^ v", bar: "row", help: "the row above or below",
+			do: func(m *Model, _ *row, k key) { m.sideways(k) }},
+		{keys: []string{"up", "down", "pgup", "pgdown", "home", "end"}, name: "^ v", bar: "row", help: "the row above or below; page and end keys go further",
 			do: func(m *Model, _ *row, k key) { m.upDown(m.page(m.listWidth()), k) }},
 		{keys: []string{"+", "-"}, name: "+ -", bar: "change", help: "one more or less, the next or the one before, further out or in",
 			on: func(_ *Model, r *row) bool { return r != nil && r.step != nil },
@@ -56,8 +56,14 @@ func table() []binding {
 		{keys: []string{".", "delete"}, name: ".", help: "take the row's component or wire out",
 			on: func(_ *Model, r *row) bool { return r != nil && r.drop != nil },
 			do: func(m *Model, r *row, _ key) { r.drop(m) }},
-		{keys: []string{"backspace", "u", "ctrl+z"}, name: "Backspace", bar: "undo", help: "undo, without limit",
-			do: func(m *Model, _ *row, _ key) { m.undoOne() }},
+		{keys: []string{"backspace", "u", "ctrl+z"}, name: "Backspace", bar: "undo", help: "undo, without limit; on a page that is only read, back",
+			do: func(m *Model, _ *row, _ key) {
+				if m.onlyRead() {
+					m.back()
+					return
+				}
+				m.undoOne()
+			}},
 		{keys: []string{"esc"}, name: "Esc", bar: "back", help: "back; from a step to the branches, from there to the menu (save, help, quit)",
 			do: func(m *Model, _ *row, _ key) { m.escape() }},
 		{keys: []string{"r"}, name: "R", help: "do again what was undone",
@@ -145,6 +151,9 @@ func (m *Model) bar(r *row) string {
 			continue
 		}
 		what := b.bar
+		if what == "undo" && m.onlyRead() {
+			what = "back"
+		}
 		if b.keys[0] == "left" && len(m.stack) > 0 {
 			continue
 		}
@@ -158,21 +167,25 @@ func (m *Model) bar(r *row) string {
 	return strings.Join(append(out, tail), "  ")
 }
 
+// onlyRead reports whether what is in front shows nothing that an undo would change.
+func (m *Model) onlyRead() bool {
+	switch m.top() {
+	case "why", "figures", "help":
+		return true
+	}
+	return false
+}
+
 // drop is which entry of the bar goes first: rows are moved along by heart.
 func drop(out []string) int { return max(0, slices.Index(out, "^ v row")) }
 
-func (m *Model) sideways(r *row, k key) {
+func (m *Model) sideways(k key) {
 	if len(m.stack) > 0 {
-		switch {
-		case k.name == "left":
+		if k.name == "left" {
 			m.escape()
-		case r != nil && r.enter != nil:
-			r.enter(m)
-		case r != nil && r.field != nil:
-			m.openField(*r.field, "")
-		default:
-			m.tell("nothing to open here; left goes back")
+			return
 		}
+		m.tell("Enter opens the row; left or Esc goes back")
 		return
 	}
 	s := m.step + 1
@@ -191,13 +204,23 @@ func (m *Model) upDown(p page, k key) {
 		m.tell("no rows here")
 		return
 	}
-	at := m.at(p)
+	at, last := m.at(p), len(p.rows)-1
+	const leap = 10 // rows of a page key
 	to := at + 1
-	if k.name == "up" {
+	switch k.name {
+	case "up":
 		to = at - 1
+	case "pgup":
+		to = max(0, at-leap)
+	case "pgdown":
+		to = min(last, at+leap)
+	case "home":
+		to = 0
+	case "end":
+		to = last
 	}
-	if to < 0 || to >= len(p.rows) {
-		m.tell(map[bool]string{true: "first row", false: "last row"}[to < 0])
+	if to < 0 || to > last || to == at {
+		m.tell(map[bool]string{true: "first row", false: "last row"}[to <= 0])
 		return
 	}
 	m.cursor[m.cursorKey()] = to

@@ -14,7 +14,7 @@ import (
 )
 
 var everyKey = []string{"up", "down", "left", "right", "enter", "esc", "backspace", "delete", "tab", "ctrl+c", "ctrl+z",
-	"0", "5", "9", "+", "-", "*", "/", ".", " ", "a", "b", "h", "m", "q", "r", "s", "u", "x", "z", "Z", "?"}
+	"pgdown", "end", "home", "0", "5", "9", "+", "-", "*", "/", ".", " ", "a", "b", "h", "m", "q", "r", "s", "u", "w", "x", "z", "Z", "?"}
 
 // Every key answers: the screen changes, or one plain line says why not.
 func TestEveryKeyAnswers(t *testing.T) {

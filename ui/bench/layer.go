@@ -47,7 +47,11 @@ func (m *Model) layerPage(k int) page {
 					m.tell("the centre is innermost")
 					return
 				}
-				m.move(id, k+by)
+				if m.move(id, k+by) { // the screen goes with it, so that - takes back what + did
+					m.back()
+					m.open(layerScreen(m.layerOf(id)))
+					m.on[m.cursorKey()] = id
+				}
 			},
 			drop: func(m *Model) { m.move(id, -1) }})
 	}
@@ -67,6 +71,17 @@ func (m *Model) layerPage(k int) page {
 		step:  m.layerStep(k, "binder", 0.05, 5, m.bind(k), func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) }),
 		field: m.layerField(k, "binder", 0, 5, func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) })})
 	return p
+}
+
+// layerOf is the layer a component lies in now.
+func (m *Model) layerOf(id string) int {
+	_, b, _ := m.b()
+	for k := range b.Layers {
+		if slices.ContainsFunc(b.Layers[k].Members, func(c calc.Member) bool { return c.ID == id }) {
+			return k
+		}
+	}
+	return 0
 }
 
 func (m *Model) locked(k int) bool {

@@ -86,17 +86,23 @@ func (m *Model) written() *model.Harness {
 	return m.h.EditBranch(m.branch, func(b *model.Branch) { b.Layers, b.Make = ls, model.Some(mk) })
 }
 
-func (m *Model) move(id string, to int) {
-	h, err := m.written().Move(m.branch, id, to)
+// move puts a component into another layer; false where that is refused.
+func (m *Model) move(id string, to int) bool {
+	was := m.written()
+	h, err := was.Move(m.branch, id, to)
 	if err != nil {
 		m.refuse(err.Error())
-		return
+		return false
 	}
 	where := "taken out of the lay-up"
-	if to >= 0 {
+	switch {
+	case to >= 0 && to == len(was.Branches[m.branch].Layers):
+		where = "opens " + model.LayerName(to) + "; Backspace takes it back"
+	case to >= 0:
 		where = "moved to " + model.LayerName(to)
 	}
 	m.change(h, id+" "+where)
+	return !m.trouble
 }
 
 // shift moves one component of a layer outward (+) or inward (−): outward the one

@@ -2,7 +2,10 @@ package bench
 
 import (
 	"fmt"
+	"path/filepath"
 	"strings"
+
+	"contralay/model/file"
 )
 
 // menuScreen is what is not part of a branch: saving, help, quitting.
@@ -35,7 +38,7 @@ func (m *Model) askQuit() {
 		return
 	}
 	m.open(screen{name: "quit", safe: true, page: func(m *Model, w int) page {
-		n := len(m.undo)
+		n := len(file.Differences(m.savedDoc(), m.doc()))
 		what := m.path
 		if what == "" {
 			what = "the harness, which has no file yet"
@@ -52,6 +55,13 @@ func (m *Model) askQuit() {
 		}
 		return p
 	}})
+}
+
+// savedDoc is the harness as its file has it.
+func (m *Model) savedDoc() file.Document {
+	d := m.cfg.Doc
+	d.Harness = *m.saved
+	return d
 }
 
 func (m *Model) save() { m.saveThen(nil) }
@@ -100,6 +110,9 @@ func (m *Model) write(path string) error {
 	}
 	m.path, m.saved = path, m.h
 	m.tell("saved to " + path)
+	if !filepath.IsAbs(path) && m.cfg.Folder != "" {
+		m.tell("saved to " + path + " in " + m.cfg.Folder)
+	}
 	if lost > 0 {
 		m.tell(fmt.Sprintf("saved to %s; %d comment lines inside the old file are kept in its .bak only", path, lost))
 		m.cfg.Doc.LostComments = 0
@@ -128,6 +141,9 @@ func (m *Model) nameField() field {
 	return field{label: "save to file", value: value, set: func(m *Model, text string) error {
 		if text == "" {
 			return fmt.Errorf("a file name is wanted")
+		}
+		if filepath.Ext(text) == "" {
+			text += ".toml"
 		}
 		if text != m.path && m.cfg.Exists != nil && m.cfg.Exists(text) {
 			return fmt.Errorf("%s is there already: give another name", text)

@@ -2,6 +2,7 @@ package bench
 
 import (
 	"fmt"
+	"reflect"
 	"slices"
 	"time"
 
@@ -24,6 +25,7 @@ type Config struct {
 	ASCII   bool
 	Welcome bool   // a first start: the first screen says how to go on, until the first key
 	Notice  string // said until the first key
+	Folder  string // what a file name without folder is in
 
 	// Bounce is how long the same key is ignored after it was taken; 0 takes every
 	// key. Now is the clock it goes by.
@@ -77,7 +79,11 @@ type Model struct {
 	quit    bool
 	greet   bool // no key yet on a first start
 
-	bounce   time.Duration
+	bounce time.Duration
+	same   struct { // whether h differs from saved
+		h, saved *model.Harness
+		is       bool
+	}
 	lastKey  string // for the bounce filter
 	lastTime time.Time
 
@@ -246,6 +252,10 @@ func (m *Model) change(h *model.Harness, says string) {
 		m.tell(says)
 		return
 	}
+	if reflect.DeepEqual(h, m.h) { // no step to undo for nothing
+		m.tell("unchanged")
+		return
+	}
 	if held := m.breaks(h); held != "" {
 		m.refuse(held)
 		return
@@ -271,7 +281,17 @@ func (m *Model) doc() file.Document {
 	return d
 }
 
-func (m *Model) dirty() bool { return m.h != m.saved }
+// dirty reports whether the harness differs from its file. It is asked at every
+// frame, so the answer is kept for the harness it was found for.
+func (m *Model) dirty() bool {
+	if m.h == m.saved {
+		return false
+	}
+	if m.same.h != m.h || m.same.saved != m.saved {
+		m.same.h, m.same.saved, m.same.is = m.h, m.saved, !reflect.DeepEqual(m.h, m.saved)
+	}
+	return m.same.is
+}
 
 func (m *Model) tell(says string)   { m.says, m.trouble = says, false }
 func (m *Model) refuse(says string) { m.says, m.trouble = says, true }

@@ -57,7 +57,11 @@ func (m *Model) addLike(id string, n int) {
 		z, okZ := m.freeBeyond(like.To.V, like, taken)
 		taken[z] = true
 		if !okA || !okZ {
-			m.refuse(fmt.Sprintf("no free cavity for %s from %s to %s", map[bool]string{true: "one more", false: fmt.Sprintf("%d more", n)}[n == 1], like.From.V, like.To.V))
+			hint := ""
+			if r, any := m.likeRow(id); any {
+				hint = "; there is: " + r.text
+			}
+			m.refuse(fmt.Sprintf("no free cavity for %s from %s to %s%s", map[bool]string{true: "one more", false: fmt.Sprintf("%d more", n)}[n == 1], like.From.V, like.To.V, hint))
 			return
 		}
 		w.From, w.To = model.Some(a), model.Some(z)
@@ -111,7 +115,7 @@ func (m *Model) likeRow(id string) (row, bool) {
 			names = append(names, m.h.Terminations[l].ID)
 		}
 		n := m.sheet.Terms[t].Used
-		return row{key: "like", text: fmt.Sprintf("all %s again for %s", e.Termination, strings.Join(names, " ")), detail: fmt.Sprintf("%s each, to the next free cavities: Enter for all of them, + for %s alone", plural(n, "wire", "wires"), names[0]),
+		return row{key: "like " + e.Termination, text: fmt.Sprintf("all %s again for %s", e.Termination, strings.Join(names, " ")), detail: fmt.Sprintf("%s each, to the next free cavities: Enter for all of them, + for %s alone", plural(n, "wire", "wires"), names[0]),
 			enter: func(m *Model) { m.repeatOn(t, like) },
 			step: func(m *Model, by int) {
 				if by < 0 {
@@ -141,6 +145,9 @@ func (m *Model) repeatOn(of int, on []int) {
 		t.sheet = m.built(h)
 	}
 	m.change(h, fmt.Sprintf("%s for %s", plural(n, "wire", "wires"), plural(len(on), "more end", "more ends")))
+	// The row is gone now: what takes its place must not be hit by a key that bounces.
+	m.cursor[m.cursorKey()] = 0
+	delete(m.on, m.cursorKey())
 }
 
 // mirrorRows offer to wire an empty bank as another is.

@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 
@@ -57,12 +58,12 @@ func kindOf(k calc.Kind) draw.Kind {
 // keyFrom is the height from which the section has room for a key under it.
 const keyFrom = 10
 
-// picture is the section as styled lines of exactly w cells, and the ids that had
-// no room for a label.
-func (m *Model) picture(mark string, w, h int) (lines, hidden []string) {
+// picture is the section as styled lines of exactly w cells; under it which end it is
+// seen from and how many labels had no room, then the key of its classes.
+func (m *Model) picture(mark string, w, h int) []string {
 	_, b, ok := m.b()
 	if !ok {
-		return blank(w, h), nil
+		return blank(w, h)
 	}
 	if len(b.Layers) == 0 {
 		says := "nothing to draw yet"
@@ -73,7 +74,7 @@ func (m *Model) picture(mark string, w, h int) (lines, hidden []string) {
 		if h > 2 {
 			out[h/2] = draw.Fit(says, w, m.cfg.ASCII)
 		}
-		return out, nil
+		return out
 	}
 	s := m.section(mark)
 	if m.zoom && mark != "" {
@@ -85,12 +86,17 @@ func (m *Model) picture(mark string, w, h int) (lines, hidden []string) {
 	}
 	_, names := m.classes(b)
 	key := m.legend(names, w)
-	if len(key) == 0 || h < keyFrom {
-		c := draw.Picture(s, w, h, mode, m.cfg.Palette)
-		return c.Styled(m.cfg.Palette), c.NotShown
+	if h < keyFrom {
+		key = nil
 	}
 	c := draw.Picture(s, w, h-len(key), mode, m.cfg.Palette)
-	return append(c.Styled(m.cfg.Palette), key...), c.NotShown
+	out := c.Styled(m.cfg.Palette)
+	if n := len(c.NotShown); n > 0 && len(out) > 1 {
+		if says := fmt.Sprintf("%s, + %d: * closer", s.Seen, n); draw.Width(says) <= w {
+			out[len(out)-1] = draw.Centre(m.plain(says), w)
+		}
+	}
+	return append(out, key...)
 }
 
 func blank(w, h int) []string {

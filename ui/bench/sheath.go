@@ -225,7 +225,7 @@ func (m *Model) setCover(label string, start bool, v unit.Millimetre) error {
 // stepCover moves it by 5 mm.
 func (m *Model) stepCover(label string, start bool, now unit.Millimetre) func(m *Model, by int) {
 	return func(m *Model, by int) {
-		if err := m.setCover(label, start, toFive(now)+5*unit.Millimetre(by)); err != nil {
+		if err := m.setCover(label, start, unit.Millimetre(unit.RoundHalfUp(float64(now), 5))+5*unit.Millimetre(by)); err != nil {
 			m.refuse(err.Error())
 		}
 	}

@@ -42,7 +42,6 @@ func (m *Model) frame() []string {
 			seen = r.show(m)
 		}
 	}
-	var hidden []string
 	if l.big {
 		lines := large(m.big(r))
 		for k := range bigH {
@@ -54,8 +53,7 @@ func (m *Model) frame() []string {
 		}
 	}
 	if l.pic > 0 {
-		var pic []string
-		pic, hidden = seen.picture(mark, l.pic, len(list))
+		pic := seen.picture(mark, l.pic, len(list))
 		for k := range list {
 			out = append(out, list[k]+" | "+pic[k])
 		}
@@ -68,7 +66,13 @@ func (m *Model) frame() []string {
 	if l.detail {
 		out = append(out, m.inHand(r))
 	}
-	out = append(out, seen.figures(l), seen.snagLine(), m.answer(l, hidden), m.bar(r))
+	answer := m.answer(l)
+	snag := seen.snagLines(map[bool]int{true: 2, false: 1}[answer == ""])
+	out = append(out, seen.figures(l), snag[0])
+	if len(snag) > 1 {
+		answer = snag[1]
+	}
+	out = append(out, answer, m.bar(r))
 	for k, line := range out {
 		if draw.Width(line) > m.w {
 			out[k] = draw.Cut(m.plain(line), m.w, m.cfg.ASCII)
@@ -297,11 +301,14 @@ func grams(g unit.Gram, known bool) string {
 	return unit.Fixed(float64(g), 0) + " g"
 }
 
-// snagLine is the worst snag, once; a sound loom leaves it empty.
-func (m *Model) snagLine() string {
+// snagLine is the worst snag in one line; a sound loom leaves it empty.
+func (m *Model) snagLine() string { return m.snagLines(1)[0] }
+
+// snagLines is the worst snag, once, in up to so many lines.
+func (m *Model) snagLines(most int) []string {
 	g, n, any := m.worst()
 	if !any {
-		return ""
+		return []string{""}
 	}
 	mark, st := "?", styleWarn
 	if g.Level == calc.Stop {
@@ -315,18 +322,20 @@ func (m *Model) snagLine() string {
 	if n > 1 {
 		tail = fmt.Sprintf("  +%d on Build", n-1)
 	}
-	return m.paint(st, draw.Cut(fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, g.Says, more), m.w-draw.Width(tail), m.cfg.ASCII)+tail)
+	text := m.plain(fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, g.Says, more))
+	if most < 2 || draw.Width(text)+draw.Width(tail) <= m.w {
+		return []string{m.paint(st, draw.Cut(text, m.w-draw.Width(tail), m.cfg.ASCII)+tail)}
+	}
+	first := wrap(text, m.w)[0]
+	rest := "  " + strings.TrimSpace(strings.TrimPrefix(text, first))
+	return []string{m.paint(st, first), m.paint(st, draw.Cut(rest, m.w-draw.Width(tail), m.cfg.ASCII)+tail)}
 }
 
-// answer is what the last key did; else what the section could not show, or that
-// the screen is too small for it.
-func (m *Model) answer(l layout, hidden []string) string {
+// answer is what the last key did; else that the screen is too small for the section.
+func (m *Model) answer(l layout) string {
 	t := m.says
 	if t == "" && m.noJournal != "" {
 		t = "a crash would lose unsaved work, there is no journal: " + m.noJournal
-	}
-	if t == "" && len(hidden) > 0 {
-		t = fmt.Sprintf("+ in the section: no room for %d labels; * looks closer", len(hidden))
 	}
 	if t == "" && l.pic == 0 && !m.wideTop() {
 		t = fmt.Sprintf("no section: it needs %d x %d", roomyW, roomyH)

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"contralay/calc"
 	"contralay/model"
@@ -29,8 +30,14 @@ func (m *Model) wirePage(id string) page {
 	}
 	add := func(label, value, detail string, step func(m *Model, by int), f *field) {
 		r := row{text: fmt.Sprintf("%-12s %s", label, orDash(value)), detail: detail, id: comp, step: step, field: f}
-		if label == "reel" {
+		switch label {
+		case "reel", "size":
 			r.why = figs("", 0, id, "component.over")
+			if c.Dia.Known() {
+				r.big, r.bigSays = m.sys.Fine(c.Dia.Nominal), m.sys.Name()+"  over of "+id
+			}
+		case "current":
+			r.big, r.bigSays = strings.TrimPrefix(ampsText(w), "-"), "A  in wire "+id
 		}
 		p.rows = append(p.rows, r)
 	}
@@ -53,7 +60,7 @@ func (m *Model) wirePage(id string) page {
 		}
 	}
 	wire := func(m *Model) *model.Wire { return &m.h.Wires[m.sheet.X.Wire[id]] }
-	add("reel", m.reelText(w.Spec, w.Size, c.Dia.Nominal), "ten side by side, divided by ten; an empty value takes the measurement away", func(m *Model, by int) { m.stepReel(id, by) }, m.reelField(w.Spec, w.Size))
+	add("reel", m.reelText(w.Spec, w.Size, c.Dia.Nominal), "ten side by side: type what they measure, or that /10; an empty value takes it away", func(m *Model, by int) { m.stepReel(id, by) }, m.reelField(w.Spec, w.Size))
 	add("current", ampsText(w)+" A", "", func(m *Model, by int) { m.stepCurrent(id, by) }, m.ampsField(i))
 	add("size", sizeText(w), "Enter lists the sizes", func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) }, nil)
 	choose("size", m.sizeChoices(id), func(m *Model) string { return wire(m).Size }, func(w *model.Wire, v string) { w.Size = v }, nil)
@@ -285,6 +292,9 @@ func (m *Model) stepReel(id string, by int) {
 	m.change(m.h.SetReel(w.Spec, w.Size, v), fmt.Sprintf("reel %s %s measures %s %s", w.Spec, w.Size, m.sys.Fine(v), m.sys.Name()))
 }
 
+// tenSide is how many wires are laid side by side to measure one.
+const tenSide = 10
+
 // leastReel and mostReel bound what a reel may measure.
 const (
 	leastReel unit.Millimetre = 0.2
@@ -408,10 +418,21 @@ func (m *Model) reelField(spec, size string) *field {
 		if err != nil {
 			return err
 		}
-		if v < leastReel || v > mostReel {
-			return fmt.Errorf("%s %s is out of range: %s to %s mm", text, m.sys.Name(), trim(float64(leastReel)), trim(float64(mostReel)))
+		says := ""
+		if e, ok := m.cfg.Cat.Wire(spec, size); ok && e.OverMM > 0 {
+			switch r := v / e.OverMM; {
+			case r > 7 && r < 13: // nobody has a wire ten times as thick: these are the ten
+				v /= tenSide
+				says = fmt.Sprintf(", %s being ten side by side", text)
+			case r < 0.6 || r > 1.6:
+				defer func() { m.trouble = true }()
+				says = fmt.Sprintf(": the catalogue has %s; is that the right reel?", m.sys.Fine(e.OverMM))
+			}
 		}
-		m.change(m.h.SetReel(spec, size, v), fmt.Sprintf("reel %s %s measures %s %s", spec, size, m.sys.Fine(v), m.sys.Name()))
+		if v < leastReel || v > mostReel {
+			return fmt.Errorf("%s %s is out of range: %s to %s %s", text, m.sys.Name(), m.sys.Fine(leastReel), m.sys.Fine(mostReel), m.sys.Name())
+		}
+		m.change(m.h.SetReel(spec, size, v), fmt.Sprintf("reel %s %s measures %s %s%s", spec, size, m.sys.Fine(v), m.sys.Name(), says))
 		return nil
 	}}
 }
