@@ -56,7 +56,7 @@ func (m *Model) layersPage(w int) page {
 		p.start = len(p.rows)
 	}
 	p.rows = append(p.rows, m.optionRows()...)
-	p.rows = append(p.rows, m.laidLikeRows()...)
+	p.rows = append(p.rows, m.once("layers", m.laidLikeRows)...)
 	p.rows = append(p.rows, m.asideRows()...)
 	p.rows = append(p.rows, m.wishRows()...)
 	p.rows = append(p.rows,

@@ -94,6 +94,9 @@ type Model struct {
 	offersFor *calc.Sheet
 	offersOf  int
 	trials    trials
+	onceFor   *calc.Sheet // of the rows that are made once
+	onceOf    int
+	onceRows  map[string][]row
 	search    *searching                  // a long search under way, or nil
 	units     map[string][]calc.UnitOffer // by plan key: what could be made up, worked out beside the Fill step
 

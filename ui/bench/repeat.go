@@ -94,7 +94,7 @@ func (m *Model) freeBeyond(text string, w model.Wire, taken map[string]bool) (st
 	return "", false
 }
 
-// likeRow repeats what a wire's far connector has on those like it that are empty.
+// likeRow repeats what a wire's connector has on those like it that are empty.
 func (m *Model) likeRow(id string) (row, bool) {
 	k, ok := m.sheet.X.Wire[id]
 	if !ok {
@@ -102,30 +102,37 @@ func (m *Model) likeRow(id string) (row, bool) {
 	}
 	for _, text := range []string{m.h.Wires[k].To.V, m.h.Wires[k].From.V} {
 		e, _ := model.ParseEnd(text)
-		t, known := m.sheet.X.Termination[e.Termination]
-		if !known {
-			continue
+		if r, any := m.likeOf(e.Termination); any {
+			return r, true
 		}
-		like := m.sheet.Like(t)
-		if len(like) == 0 {
-			continue
-		}
-		var names []string
-		for _, l := range like {
-			names = append(names, m.h.Terminations[l].ID)
-		}
-		n := m.sheet.Terms[t].Used
-		return row{key: "like " + e.Termination, text: fmt.Sprintf("all %s again for %s", e.Termination, strings.Join(names, " ")), detail: fmt.Sprintf("%s each, to the next free cavities: Enter for all of them, + for %s alone", plural(n, "wire", "wires"), names[0]),
-			enter: func(m *Model) { m.repeatOn(t, like) },
-			step: func(m *Model, by int) {
-				if by < 0 {
-					m.tell("Backspace takes it back")
-					return
-				}
-				m.repeatOn(t, like[:1])
-			}}, true
 	}
 	return row{}, false
+}
+
+// likeOf is the row for one connector.
+func (m *Model) likeOf(id string) (row, bool) {
+	t, known := m.sheet.X.Termination[id]
+	if !known {
+		return row{}, false
+	}
+	like := m.sheet.Like(t)
+	if len(like) == 0 {
+		return row{}, false
+	}
+	var names []string
+	for _, l := range like {
+		names = append(names, m.h.Terminations[l].ID)
+	}
+	n := m.sheet.Terms[t].Used
+	return row{key: "like " + id, text: fmt.Sprintf("all %s again for %s", id, strings.Join(names, " ")), detail: fmt.Sprintf("%s each, to the next free cavities: Enter for all of them, + for %s alone", plural(n, "wire", "wires"), names[0]),
+		enter: func(m *Model) { m.repeatOn(t, like) },
+		step: func(m *Model, by int) {
+			if by < 0 {
+				m.tell("Backspace takes it back")
+				return
+			}
+			m.repeatOn(t, like[:1])
+		}}, true
 }
 
 // repeatOn repeats a termination on others, as one change.
@@ -148,6 +155,39 @@ func (m *Model) repeatOn(of int, on []int) {
 	// The row is gone now: what takes its place must not be hit by a key that bounces.
 	m.cursor[m.cursorKey()] = 0
 	delete(m.on, m.cursorKey())
+}
+
+// likeRows are what the connectors of these wires have, on those like them.
+func (m *Model) likeRows(wires []int) []row {
+	var out []row
+	seen := map[string]bool{}
+	for _, i := range wires {
+		for _, text := range []string{m.h.Wires[i].From.V, m.h.Wires[i].To.V} {
+			e, _ := model.ParseEnd(text)
+			if seen[e.Termination] {
+				continue
+			}
+			seen[e.Termination] = true
+			if r, any := m.likeOf(e.Termination); any {
+				out = append(out, r)
+			}
+		}
+	}
+	return out
+}
+
+// once makes rows that a sheet and a branch settle, and keeps them for the frames
+// that follow.
+func (m *Model) once(name string, make func() []row) []row {
+	if m.onceFor != m.sheet || m.onceOf != m.branch {
+		m.onceFor, m.onceOf, m.onceRows = m.sheet, m.branch, map[string][]row{}
+	}
+	rows, ok := m.onceRows[name]
+	if !ok {
+		rows = make()
+		m.onceRows[name] = rows
+	}
+	return rows
 }
 
 // mirrorRows offer to wire an empty bank as another is.

@@ -61,14 +61,7 @@ func (m *Model) wiresPage(w int) page {
 	if len(ids) > 0 {
 		p.rows = append(p.rows, m.moreRow(m.h.Wires[ids[len(ids)-1]].ID))
 	}
-	seen := map[string]bool{}
-	for _, i := range ids { // what a connector of this branch has, on those like it
-		if r, any := m.likeRow(m.h.Wires[i].ID); any && !seen[r.key] {
-			seen[r.key] = true
-			p.rows = append(p.rows, r)
-		}
-	}
-	p.rows = append(p.rows, m.mirrorRows()...)
+	p.rows = append(p.rows, m.once("wires", func() []row { return append(m.likeRows(ids), m.mirrorRows()...) })...)
 	p.empty = "no wire runs here yet: its ends are written in the file, or taken from a branch like it"
 	return p
 }
