@@ -17,6 +17,7 @@ import (
 	"contralay/model/file"
 	"contralay/ui/bench"
 	"contralay/ui/draw"
+	"contralay/ui/screen"
 )
 
 // demonstration is an invented harness; nothing of it is written until it is
@@ -75,7 +76,9 @@ func benchOn(name string, o options, w world) (int, error) {
 	if w.wrap != nil {
 		root = w.wrap(root)
 	}
-	p := tea.NewProgram(root, tea.WithAltScreen(), tea.WithFPS(120), tea.WithInput(w.in), tea.WithOutput(w.out))
+	scr := screen.New(w.out, 80)
+	defer scr.Leave() // before what is said on the way out
+	p := tea.NewProgram(onScreen{root, scr}, tea.WithFPS(1), tea.WithInput(w.in), tea.WithOutput(mute{w.out}))
 	// A closed window or a dropped line would kill the program outright.
 	hup := make(chan os.Signal, 1)
 	signal.Notify(hup, syscall.SIGHUP)
@@ -86,6 +89,10 @@ func benchOn(name string, o options, w world) (int, error) {
 		}
 	}()
 	end, err := p.Run()
+	scr.Leave()
+	if o, is := end.(onScreen); is {
+		end = o.Model
+	}
 	if m, is := end.(*bench.Model); is && err == nil && m.Left() {
 		k.discard() // left by choice: what was to be saved is saved
 		return ok, nil

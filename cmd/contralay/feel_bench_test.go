@@ -20,7 +20,7 @@ func percentiles(b *testing.B, took []time.Duration) {
 }
 
 // BenchmarkKey is a key on the list of 130 wires to the first byte of the frame that
-// shows it, through a pseudo-terminal. The frame clock alone is up to 8.3 ms.
+// shows it, through a pseudo-terminal.
 func BenchmarkKey(b *testing.B) {
 	s := start(b, 80, 24, nil, fileOf(b, "many.toml", manyWires()))
 	s.see("130 things to lay", "OVER")

@@ -33,7 +33,7 @@ func manyWires() string {
 }
 
 // A key on the option table of 130 wires, to the first byte of the frame that shows
-// the next lay-up, through a pseudo-terminal; the frame clock alone is up to 8.3 ms.
+// the next lay-up, through a pseudo-terminal.
 func BenchmarkOptionKey(b *testing.B) {
 	s := start(b, 120, 40, nil, fileOf(b, "many.toml", manyWires()))
 	s.see("> WIRES <")

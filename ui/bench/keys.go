@@ -117,7 +117,11 @@ func (m *Model) key(k key) {
 	p := m.page(m.listWidth())
 	var r *row
 	if len(p.rows) > 0 {
-		r = &p.rows[m.at(p)]
+		at := m.at(p)
+		r = &p.rows[at]
+		if _, been := m.cursor[m.cursorKey()]; !been { // where it began is where it stays
+			m.cursor[m.cursorKey()], m.on[m.cursorKey()] = at, r.key
+		}
 	}
 	for _, b := range table() {
 		if !slices.Contains(b.keys, k.name) {

@@ -3,6 +3,7 @@ package bench
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -422,7 +423,7 @@ func (m *Model) reelField(spec, size string) *field {
 		if e, ok := m.cfg.Cat.Wire(spec, size); ok && e.OverMM > 0 {
 			switch r := v / e.OverMM; {
 			case r > 7 && r < 13: // nobody has a wire ten times as thick: these are the ten
-				v /= tenSide
+				v = unit.Millimetre(math.Round(float64(v)/tenSide*1e4) / 1e4)
 				says = fmt.Sprintf(", %s being ten side by side", text)
 			case r < 0.6 || r > 1.6:
 				defer func() { m.trouble = true }()

@@ -1,0 +1,133 @@
+package screen
+
+import (
+	"bytes"
+	"fmt"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/charmbracelet/x/vt"
+	"pgregory.net/rapid"
+)
+
+// tube is a terminal that remembers what was written.
+type tube struct {
+	mu  sync.Mutex
+	all bytes.Buffer
+	vt  *vt.Emulator
+}
+
+func (t *tube) Write(p []byte) (int, error) {
+	t.mu.Lock()
+	defer t.mu.Unlock()
+	t.all.Write(p)
+	return t.vt.Write(p)
+}
+
+func (t *tube) shows() string {
+	t.mu.Lock()
+	defer t.mu.Unlock()
+	lines := strings.Split(t.vt.String(), "\n")
+	for k := range lines {
+		lines[k] = strings.TrimRight(lines[k], " \r")
+	}
+	return strings.TrimRight(strings.Join(lines, "\n"), "\n")
+}
+
+func (t *tube) sent() int {
+	t.mu.Lock()
+	defer t.mu.Unlock()
+	return t.all.Len()
+}
+
+// Whatever frames were shown, the terminal shows the last, full lines included.
+func TestTheLastFrameStands(t *testing.T) {
+	rapid.Check(t, func(r *rapid.T) {
+		const w, h = 20, 6
+		out := &tube{vt: vt.NewEmulator(w, h)}
+		s := New(out, w)
+		line := rapid.StringMatching(`[ab .]{0,20}`)
+		frame := ""
+		for range rapid.IntRange(1, 12).Draw(r, "frames") {
+			lines := rapid.SliceOfN(line, 1, h).Draw(r, "lines")
+			frame = strings.Join(lines, "\n")
+			if rapid.IntRange(0, 5).Draw(r, "resize") == 0 {
+				s.Resize(w)
+			}
+			s.Show(frame)
+			if rapid.Bool().Draw(r, "pause") {
+				time.Sleep(apart)
+			}
+		}
+		time.Sleep(2 * apart)
+		var want []string
+		for _, l := range strings.Split(frame, "\n") {
+			want = append(want, strings.TrimRight(l, " "))
+		}
+		if got := out.shows(); got != strings.TrimRight(strings.Join(want, "\n"), "\n") {
+			r.Fatalf("it shows\n%q\nwant\n%q", got, want)
+		}
+	})
+}
+
+// A frame that is the same writes nothing; one line that changed writes that line.
+func TestOnlyWhatChanged(t *testing.T) {
+	out := &tube{vt: vt.NewEmulator(80, 24)}
+	s := New(out, 80)
+	frame := func(n int) string { return strings.Repeat("a long line that stays as it is\n", 20) + fmt.Sprint(n) }
+	s.Show(frame(1))
+	before := out.sent()
+	for range 50 {
+		time.Sleep(apart / 10)
+		s.Show(frame(1))
+	}
+	time.Sleep(2 * apart)
+	if n := out.sent() - before; n != 0 {
+		t.Errorf("the same frame sends %d bytes", n)
+	}
+	s.Show(frame(2))
+	time.Sleep(2 * apart)
+	if n := out.sent() - before; n == 0 || n > 20 {
+		t.Errorf("one digit sends %d bytes", n)
+	}
+}
+
+// Frames in one rush are folded: a few are written, the last among them.
+func TestARushIsFolded(t *testing.T) {
+	out := &tube{vt: vt.NewEmulator(80, 24)}
+	s := New(out, 80)
+	s.Show("0")
+	before := out.sent()
+	for n := range 5000 {
+		s.Show(fmt.Sprint(n))
+	}
+	time.Sleep(3 * apart)
+	if got := out.shows(); got != "4999" {
+		t.Errorf("it shows %q", got)
+	}
+	if n := out.sent() - before; n > 5000 {
+		t.Errorf("%d bytes for frames that nobody sees", n)
+	}
+}
+
+// The terminal comes back, once, and nothing is written after.
+func TestLeave(t *testing.T) {
+	out := &tube{vt: vt.NewEmulator(80, 24)}
+	s := New(out, 80)
+	s.Leave()
+	if out.sent() != 0 {
+		t.Error("nothing was shown, and something is taken back")
+	}
+	s = New(out, 80)
+	s.Show("x")
+	s.Show("y")
+	s.Leave()
+	s.Leave()
+	s.Show("z")
+	time.Sleep(2 * apart)
+	if text := out.all.String(); !strings.HasSuffix(text, leave) || strings.Count(text, leave) != 1 || strings.Contains(text, "z") {
+		t.Errorf("%q", text)
+	}
+}
