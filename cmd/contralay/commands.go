@@ -90,7 +90,7 @@ func sheetOf(name string, o options, w world) (*calc.Sheet, error) {
 	if err != nil {
 		return nil, err
 	}
-	return calc.Complete(&d.Harness, cat, nil), nil
+	return slowly(w, "working out lay-ups", func() *calc.Sheet { return calc.Complete(&d.Harness, cat, nil) }), nil
 }
 
 func check(name string, o options, w world) (int, error) {
@@ -147,7 +147,7 @@ func planOf(args []string, o options, w world) (int, error) {
 		}
 		ask.Sizes = append(ask.Sizes, z)
 	}
-	ps := plan.Make(ask)
+	ps := slowly(w, "working out lay-ups", func() []plan.Plan { return plan.Make(ask) })
 	if !o.json {
 		return ok, print(w.out, paper.Plans(ps))
 	}
