@@ -17,6 +17,8 @@ type (
 	Radian          float64 // plane angle
 	Ratio           float64 // a pure number
 	GramPerCC       float64 // density
+	WattPerMetre    float64 // heat of a length
+	Conductivity    float64 // of heat, W/(m K)
 )
 
 // MillimetrePerInch is exact by definition (international inch, 1959).
