@@ -7,7 +7,7 @@ import (
 
 // Build derives the sheet. Its order is the order of the sheet: what the wires
 // are, where they run, how each branch lies, how long each wire is, what goes
-// over it, what it weighs, and what is wrong with it.
+// over it, how warm it gets, what it weighs, and what is wrong with it.
 //
 // prior may be nil. Of a prior sheet every bundle whose inputs are the same is
 // taken over, and so are its proposals; the result is the same as without.
@@ -25,6 +25,7 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
 	s.layBranches(prior)
 	s.cutWires()
 	s.coverBranches()
+	s.currents(prior)
 	s.weigh()
 	s.standing()
 	return s

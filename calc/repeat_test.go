@@ -108,7 +108,7 @@ to = "OIL"
 length_mm = 90
 `
 
-func sheetOf(t *testing.T, text string) *Sheet {
+func sheetOf(t testing.TB, text string) *Sheet {
 	t.Helper()
 	d, err := file.Parse([]byte(text), "test")
 	if err != nil {

@@ -48,6 +48,13 @@ type Wire struct {
 	Drop      unit.Volt
 	DropKnown bool
 	Circuit   unit.Volt // drop with its return; Drop where there is none
+
+	Bound        Limit // what bounds its current
+	BoundAt      int   // which of LimitsOf that is
+	Bounded      bool
+	HottestC     unit.Celsius // of its conductor, anywhere along its way, at the currents entered
+	HottestIn    string       // the branch where that is
+	HottestKnown bool
 }
 
 // Unit is what is worked out of a unit.
@@ -129,6 +136,7 @@ type Branch struct {
 	Bend       Bend
 	Sheath     Sheath
 	Ambient    unit.Celsius
+	Warm       Warm
 	key        string         // everything the bundle is computed from
 	rank       map[string]int // branches each component still runs through beyond to
 	planKey    string

@@ -33,6 +33,7 @@ const (
 	Amperes
 	Celsius
 	OhmsPerKm
+	WattsPerM
 	Times   // a pure number
 	Percent // a share
 	Count
@@ -148,6 +149,8 @@ func makers() map[string]func(explainer, Figure) (Why, bool) {
 		"sheath.pass": explainer.sheathPass, "sheath.passmost": explainer.sheathPass, "sheath.from": explainer.sheathEnd, "sheath.to": explainer.sheathEnd,
 		"boot.least": explainer.bootCable, "boot.most": explainer.bootCable,
 		"wire.cut": explainer.wireCut, "wire.finished": explainer.wireFinished, "wire.drop": explainer.wireDrop, "wire.circuit": explainer.wireCircuit,
+		"wire.bound": explainer.wireBound, "wire.limit": explainer.wireLimit, "wire.hottest": explainer.wireHottest, "branch.hottest": explainer.branchHottest,
+		"conductor.hot": explainer.conductorHot, "branch.shell": explainer.branchShell, "branch.under": explainer.branchUnder, "branch.surface": explainer.branchSurface,
 		"loom.wire": explainer.loomWire, "loom.mass": explainer.loomMass,
 		"option.over": explainer.optionOver, "wish.leavers": explainer.wish, "wish.units": explainer.wish, "wish.apart": explainer.wishApart,
 	}
@@ -297,7 +300,7 @@ func (s *Sheet) mostBy(f Figure, was Why) string {
 		l := h.Branches[i].LengthMM * more
 		levers = append(levers, lever{"the length of " + h.Branches[i].ID, h.EditBranch(i, func(b *model.Branch) { b.LengthMM = l }), s.Cat})
 	}
-	if f.What == "wire.drop" || f.What == "wire.circuit" {
+	if f.What == "wire.drop" || f.What == "wire.circuit" || f.What == "wire.hottest" {
 		k := s.X.Wire[f.Of]
 		levers = append(levers, lever{"its current", h.EditWire(k, func(w *model.Wire) { w.Amps.V *= more }), s.Cat})
 	}

@@ -1,6 +1,9 @@
 package bench
 
 import (
+	"cmp"
+	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -17,11 +20,12 @@ const (
 	bySize colouring = iota
 	byRole
 	byLeaving
+	byHeat
 	colourings
 )
 
 func (c colouring) String() string {
-	return [colourings]string{"size", "role", "where it leaves"}[c]
+	return [colourings]string{"size", "role", "where it leaves", "temperature"}[c]
 }
 
 // look goes on to the next way of drawing the section: by size, by role, by where
@@ -45,7 +49,16 @@ func (m *Model) look() {
 // classes gives each component of the branch its class and each class its name, in
 // the order they are met from the centre outward; sizes from thin to thick.
 func (m *Model) classes(b *calc.Branch) (of func(c calc.Member) int, names []string) {
-	name := func(c calc.Member) string { return m.className(c) }
+	step := 1
+	if m.by == byHeat {
+		step = m.heatStep(b)
+	}
+	name := func(c calc.Member) string {
+		if m.by == byHeat {
+			return m.heatBand(c.ID, step)
+		}
+		return m.className(c)
+	}
 	var keys []string
 	var ds []unit.Millimetre
 	for _, l := range b.Layers {
@@ -54,6 +67,9 @@ func (m *Model) classes(b *calc.Branch) (of func(c calc.Member) int, names []str
 				keys, ds = append(keys, n), append(ds, c.D)
 			}
 		}
+	}
+	if m.by == byHeat { // from cool to hot
+		slices.SortFunc(keys, func(a, b string) int { return cmp.Or(cmp.Compare(len(a), len(b)), cmp.Compare(a, b)) })
 	}
 	if m.by == bySize {
 		order := make([]int, len(keys))
@@ -80,6 +96,35 @@ func (m *Model) classes(b *calc.Branch) (of func(c calc.Member) int, names []str
 	return func(c calc.Member) int {
 		return min(max(0, slices.Index(keys, name(c))), draw.Classes-1)
 	}, names
+}
+
+// heatStep is how many degrees one colour of the section stands for: few enough that
+// a branch's own range shows, and no more colours than can be told apart.
+func (m *Model) heatStep(b *calc.Branch) int {
+	lo, hi := math.Inf(1), math.Inf(-1)
+	for _, l := range b.Layers {
+		for _, c := range l.Members {
+			if t, ok := m.sheet.ConductorC(m.branch, c.ID); ok {
+				lo, hi = math.Min(lo, float64(t)), math.Max(hi, float64(t))
+			}
+		}
+	}
+	for _, step := range []int{1, 2, 5, 10, 20} {
+		if hi-lo <= float64(step*(draw.Classes-2)) {
+			return step
+		}
+	}
+	return 50
+}
+
+// heatBand is the temperature of a component's hottest conductor in this branch, in
+// steps.
+func (m *Model) heatBand(id string, step int) string {
+	t, ok := m.sheet.ConductorC(m.branch, id)
+	if !ok {
+		return "-"
+	}
+	return fmt.Sprintf("%d C", int(math.Floor(float64(t)/float64(step)))*step)
 }
 
 // className is what a component is told apart by.

@@ -70,7 +70,7 @@ func table() []binding {
 			do: func(m *Model, _ *row, _ key) { m.redoOne() }},
 		{keys: []string{"/", "b"}, name: "/", help: "the next branch", on: onStep,
 			do: func(m *Model, _ *row, _ key) { m.nextBranch() }},
-		{keys: []string{"*", "z"}, name: "*", help: "the section by size, by role, by where it leaves, or the part round the row in hand",
+		{keys: []string{"*", "z"}, name: "*", help: "the section by size, by role, by where it leaves, by temperature, or the part round the row in hand",
 			on: func(m *Model, _ *row) bool { return !m.wideTop() },
 			do: func(m *Model, _ *row, _ key) { m.look() }},
 		{keys: []string{"w"}, name: "W", bar: "why", help: "why: how the figures of the row in hand were made, and what would change them",

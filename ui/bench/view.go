@@ -279,6 +279,9 @@ func (m *Model) figures(l layout) string {
 	if b.Sheath.Verdict.Wraps {
 		more = append([]string{"in sheath " + m.sys.Diameter(b.Sheath.Verdict.OverMM)}, more...)
 	}
+	if b.Warm.Known {
+		more = append(more, "hottest "+unit.Fixed(float64(b.Warm.HottestC), 0)+" C")
+	}
 	if mem != "" {
 		more = append(more, "~ from memory")
 	}

@@ -72,7 +72,7 @@ func (m *Model) stripReasons() []reason {
 	if b.Sheath.Part != "" {
 		out = append(out, figs(mb.ID, 0, b.Sheath.Part, "tube.over")...)
 	}
-	out = append(out, figs(mb.ID, 0, "", "branch.mass", "branch.bend", "branch.length")...)
+	out = append(out, figs(mb.ID, 0, "", "branch.mass", "branch.bend", "branch.hottest", "branch.length")...)
 	out = append(out, figs("", 0, "", "loom.wire", "loom.mass")...)
 	if g, _, any := m.worst(); any {
 		out = append(out, m.snagReasons(g.Snag)...)
@@ -87,6 +87,8 @@ func (m *Model) snagReasons(g calc.Snag) []reason {
 		switch g.Rule {
 		case "wire.drop":
 			return figs(g.Where, 0, "", "wire.circuit", "wire.drop")
+		case "wire.current":
+			return figs(g.Where, 0, "", "wire.bound", "wire.hottest")
 		case "boot.grip", "boot.slide":
 			for k := range m.h.Branches {
 				if mb := &m.h.Branches[k]; mb.From == g.Where || mb.To == g.Where {
@@ -277,7 +279,9 @@ func (m *Model) measured(v float64, k calc.Measure) string {
 	case calc.Amperes:
 		return trim(v) + " A"
 	case calc.Celsius:
-		return unit.Fixed(v, 0) + " C"
+		return unit.Fixed(v, 1) + " C"
+	case calc.WattsPerM:
+		return unit.Fixed(v, 2) + " W/m"
 	case calc.OhmsPerKm:
 		return unit.Fixed(v, 2) + " ohm/km"
 	case calc.Percent:

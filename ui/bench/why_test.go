@@ -71,7 +71,7 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 						given[n] = true
 					}
 				}
-				for _, v := range []float64{0.8, 1.1, 1.2, 80} { // limits that are named as such
+				for _, v := range []float64{0.8, 1.1, 1.2, 80, 20} { // limits that are named as such
 					given[unit.Fixed(v, 2)], given[unit.Fixed(v, 1)], given[unit.Fixed(v, 0)] = true, true, true
 				}
 				for _, p := range numbersGiven(m) {

@@ -62,7 +62,7 @@ func (m *Model) wirePage(id string) page {
 	}
 	wire := func(m *Model) *model.Wire { return &m.h.Wires[m.sheet.X.Wire[id]] }
 	add("reel", m.reelText(w.Spec, w.Size, c.Dia.Nominal), "ten side by side: type what they measure, or that /10; an empty value takes it away", func(m *Model, by int) { m.stepReel(id, by) }, m.reelField(w.Spec, w.Size))
-	add("current", ampsText(w)+" A", "", func(m *Model, by int) { m.stepCurrent(id, by) }, m.ampsField(i))
+	add("current", ampsText(w)+" A"+m.ofText(c), "+ - or digits; the limit is the least of what stands below", func(m *Model, by int) { m.stepCurrent(id, by) }, m.ampsField(i))
 	add("size", sizeText(w), "Enter lists the sizes", func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) }, nil)
 	choose("size", m.sizeChoices(id), func(m *Model) string { return wire(m).Size }, func(w *model.Wire, v string) { w.Size = v }, nil)
 	add("spec", w.Spec, "Enter lists them", func(m *Model, by int) { m.stepSpec(id, by) }, nil)
@@ -90,11 +90,34 @@ func (m *Model) wirePage(id string) page {
 	if r, any := m.likeRow(id); any {
 		p.rows = append(p.rows, r)
 	}
-	p.why = figs(id, 0, "", "wire.cut", "wire.finished", "wire.circuit")
+	p.why = figs(id, 0, "", "wire.bound", "wire.hottest", "wire.cut", "wire.finished", "wire.circuit")
+	for n, l := range m.sheet.LimitsOf(i) {
+		mem, in := "", "  "
+		if l.Standing == catalogue.Memory {
+			mem = "~"
+		}
+		if l == c.Bound {
+			in = "= "
+		}
+		p.rows = append(p.rows, row{key: fmt.Sprint("limit ", n), id: comp, text: fmt.Sprintf("%smay carry %s%s A  %s", in, unit.Fixed(float64(l.Amps), 1), mem, l.By),
+			detail: "= decides; Enter says how it was made, and what it assumes", why: figs(id, n, "", "wire.limit")})
+	}
 	if c.Finished > 0 {
 		p.lines = append(p.lines, fmt.Sprintf("cut %s %s, finished %s with loops", m.sys.Length(c.Cut), m.sys.Name(), m.sys.Length(c.Finished)))
 	}
 	return p
+}
+
+// ofText is a wire's limit and temperature behind its current.
+func (m *Model) ofText(c *calc.Wire) string {
+	t := ""
+	if c.Bounded {
+		t = fmt.Sprintf(" of %s A", mostText(c))
+	}
+	if c.HottestKnown {
+		t += fmt.Sprintf(", %s C in %s", hotText(c), c.HottestIn)
+	}
+	return t
 }
 
 var colourNames = [10]string{"black", "brown", "red", "orange", "yellow", "green", "blue", "violet", "grey", "white"}

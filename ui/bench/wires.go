@@ -8,6 +8,7 @@ import (
 
 	"contralay/calc"
 	"contralay/model"
+	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/draw"
 )
@@ -23,14 +24,18 @@ func (m *Model) wiresPage(w int) page {
 	ids := m.wiresHere()
 	p.lines = append(p.lines, fmt.Sprintf("%d things to lay, %d conductors", len(b.Components), len(ids)))
 	p.lines = append(p.lines, "free cavities: "+m.freeText())
+	if t := m.closestText(ids); t != "" {
+		p.lines = append(p.lines, t)
+	}
+	p.why = m.closestWhy(ids)
 	cut := w >= 66 // the cut length, where there is room for it
 	wide := max(6, w-33)
 	if cut {
-		wide -= 8
+		wide -= 8 + 13
 	}
 	p.cols = fmt.Sprintf("%-5s%-*s%-8s%-4s%5s  %-6s", "wire", wide, "signal", "size", "col", "A", "to")
 	if cut {
-		p.cols += fmt.Sprintf("%8s", "cut "+m.sys.Name())
+		p.cols += fmt.Sprintf("%7s%6s%8s", "most A", "C", "cut "+m.sys.Name())
 	}
 	for _, i := range ids {
 		hw, cw := &m.h.Wires[i], &m.sheet.Wires[i]
@@ -40,6 +45,7 @@ func (m *Model) wiresPage(w int) page {
 			if cw.Cut > 0 {
 				cutText = fmt.Sprintf("%8s", m.sys.Length(cw.Cut))
 			}
+			cutText = fmt.Sprintf("%7s%6s", mostText(cw), hotText(cw)) + cutText
 		}
 		id := hw.ID
 		comp := id
@@ -54,7 +60,7 @@ func (m *Model) wiresPage(w int) page {
 			field: m.ampsField(i),
 			step:  func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) },
 			drop:  func(m *Model) { m.removeWire(id) },
-			why:   append(figs(id, 0, "", "wire.cut", "wire.circuit", "wire.drop"), figs("", 0, id, "component.over")...),
+			why:   m.wireReasons(i),
 		}
 		p.rows = append(p.rows, r.of(strings.TrimPrefix(ampsText(hw), "-"), "A  in wire "+id))
 	}
@@ -121,7 +127,14 @@ func (m *Model) freeText() string {
 
 func (m *Model) wireDetail(i int, comp string) string {
 	w, c := &m.h.Wires[i], &m.sheet.Wires[i]
-	text := fmt.Sprintf("%s: %s %s, %s to %s", w.ID, w.Spec, sizeText(w), orDash(w.From.V), orDash(w.To.V))
+	text := w.ID + ": "
+	if c.Bounded {
+		text += fmt.Sprintf("%s of %s A, %s; ", ampsText(w), mostText(c), c.Bound.By)
+	}
+	if c.HottestKnown {
+		text += hotText(c) + " C; "
+	}
+	text += fmt.Sprintf("%s %s, %s to %s", w.Spec, sizeText(w), orDash(w.From.V), orDash(w.To.V))
 	if c.Dia.Known() {
 		text += fmt.Sprintf(", over %s %s", m.diaText(c.Dia.Nominal, c.Dia), m.sys.Name())
 	}
@@ -132,6 +145,66 @@ func (m *Model) wireDetail(i int, comp string) string {
 		text += ", in " + comp
 	}
 	return text
+}
+
+// wireReasons is the figures of a wire in a list and in its detail.
+func (m *Model) wireReasons(i int) []reason {
+	id := m.h.Wires[i].ID
+	out := figs(id, 0, "", "wire.cut", "wire.bound", "wire.hottest", "wire.circuit", "wire.drop")
+	if c := &m.sheet.Wires[i]; c.Bounded {
+		out = append(out, figs(id, c.BoundAt, "", "wire.limit")...)
+	}
+	return append(out, figs("", 0, id, "component.over")...)
+}
+
+// mostText is a wire's limit of current, marked where it rests on memory.
+func mostText(c *calc.Wire) string {
+	if !c.Bounded {
+		return "-"
+	}
+	t := unit.Fixed(float64(c.Bound.Amps), 1)
+	if c.Bound.Standing == catalogue.Memory {
+		t += "~"
+	}
+	return t
+}
+
+// hotText is how warm its conductor gets.
+func hotText(c *calc.Wire) string {
+	if !c.HottestKnown {
+		return "-"
+	}
+	return unit.Fixed(float64(c.HottestC), 0)
+}
+
+// closest is the wire here that is nearest to its limit of current.
+func (m *Model) closest(ids []int) (at int, ok bool) {
+	worst := 0.0
+	for _, i := range ids {
+		c := &m.sheet.Wires[i]
+		if a := m.h.Wires[i].Amps; a.Set && c.Bounded && c.Bound.Amps > 0 {
+			if share := float64(a.V / c.Bound.Amps); share > worst {
+				worst, at, ok = share, i, true
+			}
+		}
+	}
+	return at, ok
+}
+
+func (m *Model) closestText(ids []int) string {
+	i, ok := m.closest(ids)
+	if !ok {
+		return ""
+	}
+	return fmt.Sprintf("nearest its limit: %s, %s of %s A", m.h.Wires[i].ID, ampsText(&m.h.Wires[i]), mostText(&m.sheet.Wires[i]))
+}
+
+func (m *Model) closestWhy(ids []int) []reason {
+	i, ok := m.closest(ids)
+	if !ok {
+		return nil
+	}
+	return figs(m.h.Wires[i].ID, 0, "", "wire.bound")
 }
 
 func (m *Model) diaText(v unit.Millimetre, d calc.Dia) string {

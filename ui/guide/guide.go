@@ -22,10 +22,10 @@ func Topics() []Topic {
 			"W on any row says how its figures were made. H is this help; + and - turn its pages.",
 		}},
 		{"wires", "step 1, Wires", []string{
-			"What runs through this branch, unit by unit and wire by wire. Over the list: how many things there are to lay, and which connectors have cavities free.",
+			"What runs through this branch. Over the list: how many things there are to lay, which connectors have cavities free, and which wire is nearest its limit.",
 			"+ and - take the next size, digits set the current. Enter opens the wire: the reel first, since every diameter hangs on it: lay ten side by side, divide by ten, type it. A calliper may send digits and Enter at once.",
 			"In lists what this harness uses already stands first. One more like this takes the next number and the next free cavities; a number there adds as many. All INJ1 again wires the connectors like it. A branch whose far ends are empty can be wired as another one is.",
-			"Point takes a wire out, Backspace brings it back.",
+			"Under a wire stands all that bounds its current: each branch of its way by the public tables and by the heat of the bundle as laid, and its contacts; the least decides. Point takes a wire out.",
 		}},
 		{"layers", "step 2, Layers", []string{
 			"The lay-up, said aloud from the inside: 1 . 6 . 12. Each row is a layer: what it holds, where that leaves, how many the layer takes, room for more or how many it is short, and over: what callipers read.",

@@ -159,6 +159,9 @@ func branch(s *calc.Sheet, i int) figBranch {
 	if b.GramKnown {
 		f.MassG = some(round(float64(b.Gram), 3))
 	}
+	if b.Warm.Known {
+		f.HottestC = some(round(float64(b.Warm.HottestC), 2))
+	}
 	for k := range b.Layers {
 		f.Layers = append(f.Layers, layer(b, k))
 	}
@@ -221,6 +224,12 @@ func wire(s *calc.Sheet, i int) figWire {
 		if w.DropKnown {
 			f.DropV = some(round(float64(w.Drop), 5))
 		}
+	}
+	if w.Bounded {
+		f.LimitA, f.LimitedBy = some(round(float64(w.Bound.Amps), 2)), some(w.Bound.By)
+	}
+	if w.HottestKnown {
+		f.HottestC = some(round(float64(w.HottestC), 2))
 	}
 	return f
 }

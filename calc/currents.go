@@ -1,0 +1,363 @@
+package calc
+
+import (
+	"encoding/binary"
+	"fmt"
+	"math"
+	"slices"
+
+	"contralay/calc/derate"
+	"contralay/calc/heat"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// Warm is the heat of a branch in balance, at the currents entered.
+type Warm struct {
+	Known    bool
+	HottestC unit.Celsius // the hottest conductor
+	Hottest  string       // its wire
+	SurfaceC unit.Celsius
+	BundleC  unit.Celsius   // under the sheath
+	ShellC   []unit.Celsius // at the inner face of each layer
+	WattPerM unit.WattPerMetre
+	wires    []warmWire
+	key      string
+}
+
+// warmWire is one conductor of a branch.
+type warmWire struct {
+	at     int // wire
+	layer  int
+	c      unit.Celsius
+	limit  unit.Ampere // that brings it to its rating, others as entered, with the margin
+	heated bool        // limit is known
+}
+
+// Limit is one thing that bounds a wire's current.
+type Limit struct {
+	Amps unit.Ampere
+	By   string // "heat in T1", "contact P1:A"
+	catalogue.Origin
+}
+
+// currents works out how warm each branch gets, what each wire may carry and what
+// bounds it, and says where more is asked of it.
+func (s *Sheet) currents(prior *Sheet) {
+	through := make([][]int, len(s.H.Branches))
+	for k := range s.Wires {
+		for _, b := range s.Wires[k].Path {
+			through[b] = append(through[b], k)
+		}
+	}
+	for i := range s.Branches {
+		s.warm(i, prior)
+	}
+	for k := range s.H.Wires {
+		w := &s.Wires[k]
+		best := Limit{}
+		for n, l := range s.limits(k, through) {
+			if best.By == "" || l.Amps < best.Amps {
+				best, w.BoundAt = l, n
+			}
+		}
+		w.Bound, w.Bounded = best, best.By != ""
+		for _, b := range w.Path {
+			for _, c := range s.Branches[b].Warm.wires {
+				if c.at == k && (!w.HottestKnown || c.c > w.HottestC) {
+					w.HottestC, w.HottestKnown, w.HottestIn = c.c, true, s.H.Branches[b].ID
+				}
+			}
+		}
+		if amps := s.H.Wires[k].Amps; amps.Set && w.Bounded && amps.V > best.Amps {
+			s.say(atMost(best.Standing, Stop), "wire.current", s.H.Wires[k].ID, fmt.Sprintf("carries %s A and may carry %s: %s", plainAmps(amps.V), plainAmps(best.Amps), best.By))
+		}
+	}
+}
+
+// plainAmps writes a current to 0.1 A, without noughts that say nothing.
+func plainAmps(v unit.Ampere) string {
+	t := unit.Fixed(float64(v), 1)
+	if len(t) > 2 && t[len(t)-2:] == ".0" {
+		return t[:len(t)-2]
+	}
+	return t
+}
+
+// limits is all that bounds the current of a wire, in the order of its way.
+func (s *Sheet) limits(k int, through [][]int) []Limit {
+	w, mw := &s.Wires[k], &s.H.Wires[k]
+	if !w.Known {
+		return nil
+	}
+	var out []Limit
+	for _, text := range []string{mw.From.V, mw.To.V} {
+		e, ok := model.ParseEnd(text)
+		t, known := s.X.Termination[e.Termination]
+		if !ok || !known {
+			continue
+		}
+		if c, is := s.Cat.Contact(s.Terms[t].State[e.Cavity].Size); is && c.MaxA > 0 {
+			out = append(out, Limit{c.MaxA, fmt.Sprintf("contact %s, size %s", text, c.Size), c.Origin})
+		}
+	}
+	for _, b := range w.Path {
+		id := s.H.Branches[b].ID
+		if a, by, ok := s.derated(k, b, through[b]); ok {
+			out = append(out, Limit{a, by + " in " + id, catalogue.Origin{Source: "AC 43.13-1B", Standing: catalogue.Published}})
+		}
+		for _, c := range s.Branches[b].Warm.wires {
+			if c.at == k && c.heated {
+				// The balance rests on conductivities and an emissivity from memory.
+				out = append(out, Limit{c.limit, "heat in " + id, catalogue.Origin{Source: "heat balance", Standing: catalogue.Memory}})
+			}
+		}
+	}
+	return out
+}
+
+// derated is what the public tables give a wire in a branch, by the table where it
+// holds, else by the method; false where neither has a value.
+func (s *Sheet) derated(k, b int, through []int) (unit.Ampere, string, bool) {
+	e, air := s.Wires[k].Entry, s.Branches[b].Ambient
+	size := catalogue.CanonicalSize(e.Size)
+	if a, ok := derate.Table(size, e.RatedC, len(through), air); ok {
+		return a, "table 11-9 (33 wires or more at 70 C, 20 % of them loaded)", true
+	}
+	free, ok := derate.FreeAir(size, e.RatedC-air)
+	if !ok {
+		return 0, "", false
+	}
+	f, ok := s.bundleFactor(b, through)
+	if !ok {
+		return 0, "", false
+	}
+	return free * unit.Ampere(f), fmt.Sprintf("free air and bundle factor %s", unit.Fixed(float64(f), 2)), true
+}
+
+// bundleFactor is that of the lowest curve whose share of the capacity is enough for
+// the currents entered.
+func (s *Sheet) bundleFactor(b int, through []int) (unit.Ratio, bool) {
+	used, all := 0.0, 0.0
+	for _, k := range through {
+		e := s.Wires[k].Entry
+		free, ok := derate.FreeAir(catalogue.CanonicalSize(e.Size), e.RatedC-s.Branches[b].Ambient)
+		if !ok {
+			continue // its share cannot be told: neither does it count as capacity
+		}
+		used, all = used+float64(s.H.Wires[k].Amps.V), all+float64(free)
+	}
+	for share := unit.Ratio(0.2); share < 1.01; share += 0.2 {
+		f, ok := derate.Bundle(len(through), min(share, 1))
+		if !ok {
+			return 0, false
+		}
+		if all > 0 && used <= all*float64(f)*float64(share)+1e-9 {
+			return f, true
+		}
+	}
+	return derate.Bundle(len(through), 1)
+}
+
+// warm balances the heat of a branch, or takes the prior's where nothing changed.
+func (s *Sheet) warm(i int, prior *Sheet) {
+	out := &s.Branches[i]
+	if len(out.Layers) == 0 || out.OverMM <= 0 {
+		return
+	}
+	b, wires, ok := s.heatOf(i)
+	if !ok {
+		return
+	}
+	key := s.warmKey(b, wires)
+	if prior != nil && i < len(prior.Branches) && prior.Branches[i].Warm.key == key && prior.Branches[i].Warm.Known {
+		out.Warm = prior.Branches[i].Warm
+		for n := range out.Warm.wires { // the same wires, which may stand elsewhere in the file now
+			if out.Warm.wires[n].at != wires[n].at {
+				out.Warm.wires = slices.Clone(out.Warm.wires)
+				for m := range wires {
+					out.Warm.wires[m].at = wires[m].at
+				}
+				break
+			}
+		}
+		return
+	}
+	r, ok := b.Solve(nil)
+	if !ok {
+		s.say(Warn, "heat.none", s.H.Branches[i].ID, "no steady temperature below 600 C at these currents")
+		return
+	}
+	w := Warm{Known: true, SurfaceC: r.Surface, BundleC: r.Bundle, ShellC: r.Shells, WattPerM: r.Heat, key: key, HottestC: unit.Celsius(math.Inf(-1))}
+	single := len(wires) == 1 && len(out.Layers) == 1
+	type like struct {
+		layer                   int
+		amps, ohm, d, dc, rated float64
+	}
+	limits := map[like]unit.Ampere{}
+	curves := make([]*curve, len(b.Shells))
+	for _, c := range wires {
+		t := c.temperature(r, b, single)
+		m := warmWire{at: c.at, layer: c.layer, c: t}
+		if t > w.HottestC {
+			w.HottestC, w.Hottest = t, s.H.Wires[c.at].ID
+		}
+		if rated := s.Wires[c.at].Entry.RatedC; rated > 0 {
+			l := like{c.layer, float64(c.amps), float64(c.ohm), float64(c.d), float64(c.dc), float64(rated)}
+			a, known := limits[l]
+			if !known {
+				if curves[c.layer] == nil {
+					curves[c.layer] = curveOf(b, r, c.layer, s.hottestRating(wires))
+				}
+				a = c.most(curves[c.layer], b, single, rated) * unit.Ampere(s.Limits.BundleMargin)
+				limits[l] = a
+			}
+			m.limit, m.heated = a, true
+		}
+		w.wires = append(w.wires, m)
+	}
+	if len(w.wires) > 0 {
+		out.Warm = w
+	}
+}
+
+// hottestRating is the highest rating of the wires.
+func (s *Sheet) hottestRating(wires []conductor) unit.Celsius {
+	t := unit.Celsius(0)
+	for _, c := range wires {
+		t = max(t, s.Wires[c.at].Entry.RatedC)
+	}
+	return t
+}
+
+// conductor is one wire as a source of heat.
+type conductor struct {
+	at, layer int
+	amps      unit.Ampere
+	ohm       unit.OhmPerKilometre // at 20 °C, per km of branch: lay loss is in it
+	d, dc     unit.Millimetre
+	count     int // conductors in its layer
+}
+
+// q20 is the heat a current makes in a metre of branch at 20 °C.
+func (c conductor) q20(amps float64) float64 { return amps * amps * float64(c.ohm) / 1000 }
+
+// temperature is that of the conductor: its shell's, and what it makes more than the
+// mean of its shell across its own insulation; alone, all it makes.
+func (c conductor) temperature(r heat.Result, b heat.Bundle, single bool) unit.Celsius {
+	t := r.Shells[c.layer]
+	grow := (234.5 + float64(t)) / 254.5
+	own := c.q20(float64(c.amps)) * grow
+	if single {
+		return r.Bundle + heat.Rise(unit.WattPerMetre(own), c.d, c.dc)
+	}
+	mean := float64(b.Shells[c.layer].At20) * grow / float64(max(c.count, 1))
+	return t + heat.Rise(unit.WattPerMetre(math.Max(0, own-mean)), c.d, c.dc)
+}
+
+// heatOf is a branch as shells of heat, and its conductors; false where a wire's
+// resistance or the layers are not known.
+func (s *Sheet) heatOf(i int) (heat.Bundle, []conductor, bool) {
+	out := &s.Branches[i]
+	b := heat.Bundle{Ambient: out.Ambient}
+	var wires []conductor
+	fill, copper, area := 0.0, 0.0, 0.0
+	for k := range out.Layers {
+		l := &out.Layers[k]
+		sh := heat.Shell{OuterMM: l.OverMM}
+		if k > 0 && sh.OuterMM <= b.Shells[k-1].OuterMM {
+			return b, nil, false
+		}
+		first := len(wires)
+		for _, m := range l.Members {
+			fill += float64(m.D * m.D)
+			c, ok := s.X.Component(m.ID)
+			if !ok {
+				continue // filler
+			}
+			ids := []int{c.At}
+			twist := unit.Ratio(1)
+			if c.Unit {
+				ids, twist = nil, s.Units[c.At].Loss
+				for _, id := range s.H.Units[c.At].Wires {
+					if w, ok := s.X.Wire[id]; ok {
+						ids = append(ids, w)
+					}
+				}
+			}
+			for _, w := range ids {
+				e := s.Wires[w].Entry
+				if !s.Wires[w].Known || e.OhmPerKm <= 0 {
+					return b, nil, false
+				}
+				d := s.Wires[w].Dia.Nominal
+				n := conductor{at: w, layer: k, amps: s.H.Wires[w].Amps.V, ohm: e.OhmPerKm * unit.OhmPerKilometre(m.Loss*twist), d: d, dc: min(conductorOf(e), d*0.95)}
+				sh.At20 += unit.WattPerMetre(n.q20(float64(n.amps)))
+				copper, area = copper+float64(n.dc*n.dc), area+float64(d*d)
+				wires = append(wires, n)
+			}
+		}
+		for n := first; n < len(wires); n++ {
+			wires[n].count = len(wires) - first
+		}
+		b.Shells = append(b.Shells, sh)
+	}
+	if len(wires) == 0 || area <= 0 {
+		return b, nil, false
+	}
+	b.Fill = unit.Ratio(fill / float64(out.OverMM*out.OverMM))
+	b.WireK = heat.Wire(unit.Ratio(copper/area), heat.InsulationK)
+	if v := out.Sheath.Verdict; out.Sheath.Known && v.Wraps && v.OverMM > out.OverMM {
+		b.SheathMM = v.OverMM
+	}
+	return b, wires, true
+}
+
+// conductorOf is a conductor's diameter: as the catalogue has it, else that of its
+// copper packed as strands pack, some three quarters.
+func conductorOf(e catalogue.Wire) unit.Millimetre {
+	if e.ConductorMM > 0 {
+		return e.ConductorMM
+	}
+	return unit.Millimetre(math.Sqrt(4 / math.Pi * float64(e.AreaMM2) / 0.75))
+}
+
+// warmKey is everything the heat of a branch rests on, as bytes.
+func (s *Sheet) warmKey(b heat.Bundle, wires []conductor) string {
+	buf := make([]byte, 0, 32*len(wires)+128)
+	num := func(v float64) { buf = binary.LittleEndian.AppendUint64(buf, math.Float64bits(v)) }
+	num(float64(b.Ambient))
+	num(float64(b.SheathMM))
+	num(float64(b.WireK))
+	num(float64(b.Fill))
+	num(float64(s.Limits.BundleMargin))
+	for _, sh := range b.Shells {
+		num(float64(sh.OuterMM))
+		num(float64(sh.At20))
+	}
+	for _, c := range wires {
+		buf = append(buf, byte(c.layer))
+		num(float64(c.amps))
+		num(float64(c.ohm))
+		num(float64(c.d))
+		num(float64(c.dc))
+		num(float64(s.Wires[c.at].Entry.RatedC))
+	}
+	return string(buf)
+}
+
+// ConductorC is how warm the hottest conductor of a component gets in a branch; false
+// where it has none or the heat is not known.
+func (s *Sheet) ConductorC(branch int, id string) (t unit.Celsius, ok bool) {
+	for _, c := range s.Branches[branch].Warm.wires {
+		w := s.H.Wires[c.at].ID
+		if u, in := s.X.UnitOf[w]; in {
+			w = s.H.Units[u].ID
+		}
+		if w == id && (!ok || c.c > t) {
+			t, ok = c.c, true
+		}
+	}
+	return t, ok
+}
