@@ -268,13 +268,7 @@ func (s *Sheet) thicker(h *model.Harness, w *model.Wire, d unit.Millimetre) leve
 // mostBy tries which input from outside moves a figure most: each is made 1 %
 // larger in turn and the sheet built anew.
 func (s *Sheet) mostBy(f Figure, was Why) string {
-	h := s.H
-	for i := range s.Branches { // as it is laid now, so that nothing is planned anew
-		if b := &s.Branches[i]; b.Proposed && len(b.As) > 0 {
-			as, mk := b.As, b.Make
-			h = h.EditBranch(i, func(b *model.Branch) { b.Layers, b.Make = model.CloneLayers(as), model.Some(mk) })
-		}
-	}
+	h := s.asLaid() // so that nothing is planned anew
 	const more = 1.01
 	var levers []lever
 	runs := s.runsThrough(f)

@@ -277,7 +277,7 @@ func (m *Model) measured(v float64, k calc.Measure) string {
 	case calc.Volts:
 		return unit.Fixed(v, 3) + " V"
 	case calc.Amperes:
-		return trim(v) + " A"
+		return trim(unit.RoundHalfUp(v*100, 1)/100) + " A"
 	case calc.Celsius:
 		return unit.Fixed(v, 1) + " C"
 	case calc.WattsPerM:

@@ -64,7 +64,11 @@ func (m *Model) wirePage(id string) page {
 	add("reel", m.reelText(w.Spec, w.Size, c.Dia.Nominal), "ten side by side: type what they measure, or that /10; an empty value takes it away", func(m *Model, by int) { m.stepReel(id, by) }, m.reelField(w.Spec, w.Size))
 	add("current", ampsText(w)+" A"+m.ofText(c), "+ - or digits; the limit is the least of what stands below", func(m *Model, by int) { m.stepCurrent(id, by) }, m.ampsField(i))
 	add("size", sizeText(w), "Enter lists the sizes", func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) }, nil)
+	sized := len(p.rows)
 	choose("size", m.sizeChoices(id), func(m *Model) string { return wire(m).Size }, func(w *model.Wire, v string) { w.Size = v }, nil)
+	if r, any := m.adviceRow(i, comp); any {
+		p.rows = append(p.rows[:sized], append([]row{r}, p.rows[sized:]...)...)
+	}
 	add("spec", w.Spec, "Enter lists them", func(m *Model, by int) { m.stepSpec(id, by) }, nil)
 	choose("spec", m.specChoices(id), func(m *Model) string { return wire(m).Spec }, func(w *model.Wire, v string) { w.Spec = v }, nil)
 	colour := &field{label: "colour of wire " + id, value: w.Colour.V, set: set(func(w *model.Wire, v string) { w.Colour = model.Some(v) })}
@@ -100,12 +104,43 @@ func (m *Model) wirePage(id string) page {
 			in = "= "
 		}
 		p.rows = append(p.rows, row{key: fmt.Sprint("limit ", n), id: comp, text: fmt.Sprintf("%smay carry %s%s A  %s", in, unit.Fixed(float64(l.Amps), 1), mem, l.By),
-			detail: "= decides; Enter says how it was made, and what it assumes", why: figs(id, n, "", "wire.limit")})
+			detail: l.By + "; Enter says how it was made, and what it assumes", why: figs(id, n, "", "wire.limit")})
 	}
 	if c.Finished > 0 {
 		p.lines = append(p.lines, fmt.Sprintf("cut %s %s, finished %s with loops", m.sys.Length(c.Cut), m.sys.Name(), m.sys.Length(c.Finished)))
 	}
 	return p
+}
+
+// adviceRow is the smallest size that does, where that is another than the wire has,
+// and what it costs or saves.
+func (m *Model) adviceRow(i int, comp string) (row, bool) {
+	w := m.h.Wires[i]
+	rows := m.once("advice "+w.ID, func() []row {
+		size, ok := m.sheet.SmallestThatDoes(i)
+		switch {
+		case !w.Amps.Set || ok && size == w.Size:
+			return nil
+		case !ok:
+			return []row{{key: "advice", id: comp, mark: "?", text: "advice       no size of " + w.Spec + " at this current", detail: "what bounds it stands below: contacts, branches, drop"}}
+		}
+		edit := func(m *Model) *model.Harness {
+			return m.h.EditWire(m.sheet.X.Wire[w.ID], func(w *model.Wire) { w.Size = size })
+		}
+		return []row{{key: "advice", id: comp, text: "advice       " + sizeText(&model.Wire{Size: size}) + " is the smallest that does",
+			more: func() string {
+				t := m.try("advice "+w.ID+size, func() *model.Harness { return edit(m) })
+				if _, b, _ := t.b(); b.Waiting || len(b.Layers) == 0 {
+					return "Enter takes it; the lay-up follows"
+				}
+				return "Enter takes it: " + m.differs(m.tally(), t.tally())
+			},
+			enter: func(m *Model) { m.change(edit(m), fmt.Sprintf("wire %s is now %s", w.ID, size)) }}}
+	})
+	if len(rows) == 0 {
+		return row{}, false
+	}
+	return rows[0], true
 }
 
 // ofText is a wire's limit and temperature behind its current.
