@@ -19,7 +19,7 @@ type curve struct {
 }
 
 // curvePoints is how many steps of temperature a curve has up to the rating.
-const curvePoints = 8
+const curvePoints = 6
 
 // curveOf works a layer's curve out, from no heat in it to the highest rating.
 func curveOf(b heat.Bundle, r heat.Result, layer int, rated unit.Celsius) *curve {

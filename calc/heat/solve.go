@@ -137,14 +137,16 @@ func balance(d, ambient, p, q, start float64) float64 {
 		t = ambient + 10
 	}
 	for range 60 {
-		f := convection(d, t, ambient, p) + radiation(d, t, ambient, float64(Emissivity)) - q
+		c := convection(d, t, ambient, p)
+		f := c + radiation(d, t, ambient, float64(Emissivity)) - q
 		if f > 0 {
 			hi = t
 		} else {
 			lo = t
 		}
-		const h = 0.01
-		slope := (convection(d, t+h, ambient, p) + radiation(d, t+h, ambient, float64(Emissivity)) - q - f) / h
+		// Convection goes nearly with the five fourths power of the difference; where it
+		// does not quite, a step more makes up for it.
+		slope := 1.25*c/(t-ambient) + 4*math.Pi*d*float64(Emissivity)*stefan*t*t*t
 		next := t - f/slope
 		if !(next > lo && next < hi) {
 			next = (lo + hi) / 2

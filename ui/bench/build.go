@@ -82,7 +82,7 @@ func (m *Model) buildPage(w int) page {
 			spec = ""
 		}
 		p.rows = append(p.rows, row{text: fmt.Sprintf("%-5s%s%-8s%-5s%6s  finished %5s", hw.ID, spec, sizeText(hw), hw.Colour.V, m.sys.Length(c.Cut), m.sys.Length(c.Finished)), id: hw.ID, more: func() string { return m.wireDetail(i, hw.ID) },
-			why: append(m.wireReasons(i), figs(hw.ID, 0, "", "wire.finished")...)}.of(m.sys.Length(c.Cut), m.sys.Name()+"  cut of wire "+hw.ID))
+			whyOf: func() []reason { return append(m.wireReasons(i), figs(hw.ID, 0, "", "wire.finished")...) }}.of(m.sys.Length(c.Cut), m.sys.Name()+"  cut of wire "+hw.ID))
 	}
 	line("", "~ marks what rests on a value from memory: measure it, or check the part's sheet. "+cautionLine)
 	return p

@@ -39,7 +39,9 @@ func table() []binding {
 				r.step(m, by)
 			}},
 		{keys: []string{"enter"}, name: "Enter", bar: "open", help: "open the row, or take what it offers",
-			on: func(_ *Model, r *row) bool { return r != nil && (r.enter != nil || r.field != nil || len(r.why) > 0) },
+			on: func(_ *Model, r *row) bool {
+				return r != nil && (r.enter != nil || r.field != nil || len(r.why) > 0 || r.whyOf != nil)
+			},
 			do: func(m *Model, r *row, _ key) {
 				switch {
 				case r.enter != nil:

@@ -25,6 +25,7 @@ type row struct {
 	field   *field                 // what digits open
 	drop    func(m *Model)         // "." and Delete: take out
 	why     []reason               // its figures
+	whyOf   func() []reason        // makes them only when they are asked for
 	big     string                 // the one number it is about, to be drawn large
 	bigSays string                 // its unit and name
 }

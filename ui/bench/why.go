@@ -25,6 +25,14 @@ func figs(of string, k int, part string, what ...string) []reason {
 	return out
 }
 
+// reasons is the figures of a row.
+func (r *row) reasons() []reason {
+	if r.whyOf != nil {
+		return r.whyOf()
+	}
+	return r.why
+}
+
 // inTrial makes reasons those of a lay-up that is only looked at.
 func inTrial(show func(m *Model) *Model, rs []reason) []reason {
 	for k := range rs {
@@ -49,7 +57,7 @@ func (m *Model) reasons(p page, r *row) []reason {
 	var out []reason
 	seen := m
 	if r != nil {
-		out = append(out, r.why...)
+		out = append(out, r.reasons()...)
 		if r.show != nil {
 			seen = r.show(m)
 		}
@@ -150,7 +158,7 @@ func whyRow(all func(m *Model) []row) row {
 	return row{key: "why", text: "how the figures here were made", detail: "Enter lists them; W asks about the row in hand", enter: func(m *Model) {
 		var have []reason
 		for _, r := range all(m) {
-			have = append(have, r.why...)
+			have = append(have, r.reasons()...)
 		}
 		m.open(figuresScreen(have))
 	}}

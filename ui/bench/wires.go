@@ -60,7 +60,7 @@ func (m *Model) wiresPage(w int) page {
 			field: m.ampsField(i),
 			step:  func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) },
 			drop:  func(m *Model) { m.removeWire(id) },
-			why:   m.wireReasons(i),
+			whyOf: func() []reason { return m.wireReasons(i) },
 		}
 		p.rows = append(p.rows, r.of(strings.TrimPrefix(ampsText(hw), "-"), "A  in wire "+id))
 	}
