@@ -60,7 +60,7 @@ func TestFaultKeepsWorkAndTerminal(t *testing.T) {
 // nothing at all is sent while nobody presses a key.
 func TestFewBytes(t *testing.T) {
 	s := start(t, 80, 24, nil, fileOf(t, "many.toml", manyWires()))
-	s.see("> WIRES <", "130 things to lay", "OVER")
+	s.laid()
 	s.changed(enter)
 	s.toRow("current")
 	s.changed("1")

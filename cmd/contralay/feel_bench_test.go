@@ -23,7 +23,7 @@ func percentiles(b *testing.B, took []time.Duration) {
 // shows it, through a pseudo-terminal.
 func BenchmarkKey(b *testing.B) {
 	s := start(b, 80, 24, nil, fileOf(b, "many.toml", manyWires()))
-	s.see("130 things to lay", "OVER")
+	s.laid()
 	var took []time.Duration
 	for n := 0; b.Loop(); n++ {
 		before := len(s.sent())
@@ -42,7 +42,7 @@ func BenchmarkKey(b *testing.B) {
 // it and the journal, to the frame that shows it.
 func BenchmarkChange(b *testing.B) {
 	s := start(b, 80, 24, nil, fileOf(b, "many.toml", manyWires()))
-	s.see("130 things to lay", "OVER")
+	s.laid()
 	s.press(right)
 	s.until("options", func(screen string) bool { return strings.Contains(screen, " A  ") })
 	s.toRow(optionRow("A"))
@@ -67,7 +67,7 @@ func BenchmarkChange(b *testing.B) {
 // BenchmarkBurst is 200 keys in one write until the last of them is shown.
 func BenchmarkBurst(b *testing.B) {
 	s := start(b, 80, 24, nil, fileOf(b, "many.toml", manyWires()))
-	s.see("130 things to lay", "OVER")
+	s.laid()
 	for b.Loop() {
 		s.press(strings.Repeat(down, 100) + strings.Repeat(up, 100) + down)
 		s.until("the row of the last key", func(screen string) bool { _, w := hand(screen); return strings.Contains(w, "w1 ") })
@@ -96,7 +96,7 @@ func BenchmarkFirstFrame(b *testing.B) {
 // a key, and the most memory it had after a tour of 130 wires and all their options.
 func BenchmarkIdle(b *testing.B) {
 	s := start(b, 120, 40, nil, fileOf(b, "many.toml", manyWires()))
-	s.see("130 things to lay", "OVER")
+	s.laid()
 	for _, step := range steps[1:] {
 		s.press(right)
 		s.see(step)

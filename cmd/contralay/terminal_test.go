@@ -196,6 +196,15 @@ func (s *terminal) see(words ...string) string {
 	})
 }
 
+// laid waits until the lay-up that is worked out beside the screen has joined it:
+// until then a screen may change without a key.
+func (s *terminal) laid() {
+	s.t.Helper()
+	s.until("the lay-up", func(screen string) bool {
+		return strings.Contains(screen, "OVER ") && !strings.Contains(screen, "OVER -")
+	})
+}
+
 // changed presses keys and waits until the screen is another.
 func (s *terminal) changed(keys string) string {
 	s.t.Helper()
