@@ -104,8 +104,8 @@ func (s *Sheet) limits(k int, through [][]int) []Limit {
 	}
 	for _, b := range w.Path {
 		id := s.H.Branches[b].ID
-		if a, by, ok := s.derated(k, b, through[b]); ok {
-			out = append(out, Limit{a, by + " in " + id, catalogue.Origin{Source: "AC 43.13-1B", Standing: catalogue.Published}})
+		if a, by, from, ok := s.derated(k, b, through[b]); ok {
+			out = append(out, Limit{a, by + " in " + id, from})
 		}
 		for _, c := range s.Branches[b].Warm.wires {
 			if c.at == k && c.heated {
@@ -118,22 +118,28 @@ func (s *Sheet) limits(k int, through [][]int) []Limit {
 }
 
 // derated is what the public tables give a wire in a branch, by the table where it
-// holds, else by the method; false where neither has a value.
-func (s *Sheet) derated(k, b int, through []int) (unit.Ampere, string, bool) {
+// holds, else by the method, and how far that can be trusted; false where neither has
+// a value.
+func (s *Sheet) derated(k, b int, through []int) (unit.Ampere, string, catalogue.Origin, bool) {
+	from := catalogue.Origin{Source: "AC 43.13-1B table 11-9", Standing: catalogue.Published}
 	e, air := s.Wires[k].Entry, s.Branches[b].Ambient
 	size := catalogue.CanonicalSize(e.Size)
 	if a, ok := derate.Table(size, e.RatedC, len(through), air); ok {
-		return a, "table 11-9 (33 wires or more at 70 C, 20 % of them loaded)", true
+		return a, "table 11-9 (33 wires or more at 70 C, 20 % of them loaded)", from, true
 	}
 	free, ok := derate.FreeAir(size, e.RatedC-air)
 	if !ok {
-		return 0, "", false
+		return 0, "", from, false
 	}
 	f, ok := s.bundleFactor(b, through)
 	if !ok {
-		return 0, "", false
+		return 0, "", from, false
 	}
-	return free * unit.Ampere(f), fmt.Sprintf("free air and bundle factor %s", unit.Fixed(float64(f), 2)), true
+	from.Source = "AC 43.13-1B, 11-66 to 11-69"
+	if !derate.Read(size, len(through)) {
+		from.Standing = catalogue.Memory
+	}
+	return free * unit.Ampere(f), fmt.Sprintf("free air and bundle factor %s", unit.Fixed(float64(f), 2)), from, true
 }
 
 // bundleFactor is that of the lowest curve whose share of the capacity is enough for

@@ -193,3 +193,41 @@ func BenchmarkHeat(b *testing.B) {
 		Build(h, s.Cat, s)
 	}
 }
+
+// A limit says how far it can be trusted: the table was read, the free-air points but
+// one are recalled or worked back, and the heat balance rests on recalled constants.
+// What is recalled warns and never stops.
+func TestLimitsSayTheirStanding(t *testing.T) {
+	for _, c := range []struct {
+		name, size string
+		wires      int
+		by         string
+		want       catalogue.Standing
+	}{
+		{"table", "22", 40, "table 11-9", catalogue.Published},
+		{"recalled point", "22", 12, "free air", catalogue.Memory},
+		{"worked back from the table", "16", 12, "free air", catalogue.Memory},
+		{"read point and chart", "14", 12, "free air", catalogue.Published},
+		{"beyond the chart that was read", "14", 25, "free air", catalogue.Memory},
+		{"balance", "22", 12, "heat in", catalogue.Memory},
+	} {
+		s := loaded(t, 70, "", repeated(c.wires, c.size+" 0.1"), nil, "")
+		found := false
+		for _, l := range s.LimitsOf(0) {
+			if strings.HasPrefix(l.By, c.by) {
+				found = true
+				if l.Standing != c.want {
+					t.Errorf("%s: %s, want %s", c.name, l.Standing, c.want)
+				}
+			}
+		}
+		if !found {
+			t.Errorf("%s: no such limit among %+v", c.name, s.LimitsOf(0))
+		}
+	}
+	for _, g := range loaded(t, 70, "", repeated(12, "22 20.0"), nil, "").Snags {
+		if g.Rule == "wire.current" && g.Level > Warn {
+			t.Errorf("a recalled limit stops: %+v", g)
+		}
+	}
+}

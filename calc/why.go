@@ -315,5 +315,5 @@ func (s *Sheet) mostBy(f Figure, was Why) string {
 	if math.Abs(share) < 0.05 {
 		return ""
 	}
-	return fmt.Sprintf("%s: 1 %% more of it makes this %s %% %s", best, unit.Fixed(math.Abs(share), 1), cmp.Or(map[bool]string{true: "more", false: "less"}[by > 0], ""))
+	return fmt.Sprintf("%s: 1 %% more of it makes this %s %% %s", best, unit.Fixed(math.Abs(share), 1), map[bool]string{true: "more", false: "less"}[by > 0])
 }

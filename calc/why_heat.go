@@ -16,18 +16,15 @@ import (
 // fromMemory is where the constants of the heat balance stand.
 var fromMemory = catalogue.Origin{Source: "from memory", Standing: catalogue.Memory}
 
-// limitsOf is what Bound is chosen from.
-func (s *Sheet) limitsOf(k int) []Limit {
+// LimitsOf is all that bounds the current of a wire, in the order of its way: both
+// methods for each branch, and the contacts at its ends. Bound is the least of it.
+func (s *Sheet) LimitsOf(k int) []Limit {
 	through := make([][]int, len(s.H.Branches))
 	for _, b := range s.Wires[k].Path {
 		through[b] = s.wiresOf(b)
 	}
 	return s.limits(k, through)
 }
-
-// LimitsOf is all that bounds the current of a wire, in the order of its way: both
-// methods for each branch, and the contacts at its ends.
-func (s *Sheet) LimitsOf(k int) []Limit { return s.limitsOf(k) }
 
 func (e explainer) wireBound(f Figure) (Why, bool) {
 	k, ok := e.X.Wire[f.Of]
@@ -42,7 +39,7 @@ func (e explainer) wireBound(f Figure) (Why, bool) {
 			}
 			return least
 		}}
-	for n, l := range e.limitsOf(k) {
+	for n, l := range e.LimitsOf(k) {
 		w.In = append(w.In, e.from(l.By, Figure{What: "wire.limit", Of: f.Of, K: n}))
 	}
 	return w, len(w.In) > 0
@@ -53,7 +50,7 @@ func (e explainer) wireLimit(f Figure) (Why, bool) {
 	if !ok {
 		return Why{}, false
 	}
-	all := e.limitsOf(k)
+	all := e.LimitsOf(k)
 	if f.K < 0 || f.K >= len(all) {
 		return Why{}, false
 	}
@@ -71,11 +68,10 @@ func (e explainer) wireLimit(f Figure) (Why, bool) {
 			}
 		}
 		ent, air := e.Wires[k].Entry, e.Branches[b].Ambient
-		a, by, ok := e.derated(k, b, e.wiresOf(b))
+		a, by, ac, ok := e.derated(k, b, e.wiresOf(b))
 		if !ok || l.By != by+" in "+id {
 			continue
 		}
-		ac := catalogue.Origin{Source: "AC 43.13-1B, table 11-9 and 11-66 to 11-69", Standing: catalogue.Published}
 		size := catalogue.CanonicalSize(ent.Size)
 		if _, is := derate.Table(size, ent.RatedC, len(e.wiresOf(b)), air); is {
 			w.Says = "AC 43.13-1B table 11-9: 70 C around, 33 wires or more (9 for 8 AWG and thicker), at most 20 % of the harness's capacity in use, 60,000 ft"
@@ -86,7 +82,7 @@ func (e explainer) wireLimit(f Figure) (Why, bool) {
 		factor, _ := e.bundleFactor(b, e.wiresOf(b))
 		w.Says = "the current of one wire in free air for its rise over the air, times the factor of a bundle of so many wires with so much of it in use"
 		w.In = []Input{known(fmt.Sprintf("free air, %s C over the air", unit.Fixed(float64(ent.RatedC-air), 0)), float64(free), Amperes, ac),
-			known(fmt.Sprintf("factor of %d wires", len(e.wiresOf(b))), float64(factor), Times, catalogue.Origin{Source: "bundle chart of MIL-W-5088L", Standing: catalogue.Published})}
+			known(fmt.Sprintf("factor of %d wires", len(e.wiresOf(b))), float64(factor), Times, catalogue.Origin{Source: "bundle chart of MIL-W-5088L", Standing: ac.Standing})}
 		w.make = func(in []float64) float64 { return in[0] * in[1] }
 		return w, true
 	}
@@ -224,7 +220,7 @@ func (e explainer) branchSurface(f Figure) (Why, bool) {
 	d := max(bundle.SheathMM, b.OverMM)
 	return Why{Name: "surface of " + f.Of, Value: float64(b.Warm.SurfaceC), Measure: Celsius,
 		Says: "where still air takes what the wires make: natural convection by Churchill and Chu for a level cylinder, and radiation",
-		In: []Input{shop("air around", float64(b.Ambient), Celsius, true), known("heat", float64(b.Warm.WattPerM), WattsPerM, catalogue.Origin{Source: "currents squared times resistance", Standing: catalogue.Published}),
+		In: []Input{e.air(i), known("heat", float64(b.Warm.WattPerM), WattsPerM, catalogue.Origin{Source: "currents squared times resistance", Standing: catalogue.Published}),
 			exact("outside diameter", float64(d), Diameter), known("emissivity", float64(heat.Emissivity), Times, catalogue.Origin{Source: "common practice", Standing: catalogue.Practice})},
 		make: func(in []float64) float64 {
 			lo, hi := in[0], in[0]+2000
@@ -238,4 +234,10 @@ func (e explainer) branchSurface(f Figure) (Why, bool) {
 			}
 			return lo
 		}}, true
+}
+
+// air is the temperature round a branch: its own, the shop's or the default.
+func (e explainer) air(i int) Input {
+	b := &e.H.Branches[i]
+	return shop("air round "+b.ID, float64(e.Branches[i].Ambient), Celsius, b.AmbientC.Set || e.H.Rules.AmbientC.Set)
 }

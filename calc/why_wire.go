@@ -174,7 +174,7 @@ func (e explainer) dropOf(k int, amps float64, name string) Why {
 	out.In = []Input{given("current", amps, Amperes), known("resistance at 20 C at most", float64(w.Entry.OhmPerKm), OhmsPerKm, catalogue.Origin{Source: w.Entry.Source, Standing: st}),
 		e.from("finished length", Figure{What: "wire.finished", Of: id})}
 	for _, b := range w.Path {
-		out.In = append(out.In, given("length of "+e.H.Branches[b].ID, float64(e.H.Branches[b].LengthMM), Length), shop("temperature round "+e.H.Branches[b].ID, float64(e.Branches[b].Ambient), Celsius, true))
+		out.In = append(out.In, given("length of "+e.H.Branches[b].ID, float64(e.H.Branches[b].LengthMM), Length), e.air(b))
 	}
 	out.make = func(in []float64) float64 {
 		whole, t := 0.0, 0.0

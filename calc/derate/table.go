@@ -79,6 +79,10 @@ func FreeAir(size string, rise unit.Celsius) (unit.Ampere, bool) {
 	return table[i].amps[2] / (0.53 * 0.79) * unit.Ampere(math.Sqrt(float64(rise)/130)), true
 }
 
+// Read reports whether what FreeAir and Bundle say of a size among n wires was read in
+// the documents named, rather than recalled or worked back: 14 AWG up to 19 wires.
+func Read(size string, n int) bool { return size == "14" && n <= len(curves) }
+
 // read are points of figure 11-4a: see FreeAir.
 var read = [...]struct {
 	size string

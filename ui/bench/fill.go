@@ -311,19 +311,7 @@ func (m *Model) doubleOffer(k int) (offer, bool) {
 // freeBeside is a free cavity of the same connector whose contact takes the wire,
 // or the same splice.
 func (m *Model) freeBeside(text string, w model.Wire) (string, bool) {
-	e, ok := model.ParseEnd(text)
-	t, known := m.sheet.X.Termination[e.Termination]
-	switch {
-	case ok && e.Splice != "":
-		return text, true
-	case !ok || !known:
-		return "", false
-	}
-	free := m.freeFor(t, w)
-	if len(free) == 0 {
-		return "", false
-	}
-	return e.Termination + ":" + free[0], true
+	return m.freeBeyond(text, w, nil)
 }
 
 // upOffer takes one wire of the layer a size up, where the layer still closes

@@ -1,0 +1,138 @@
+package bench
+
+import (
+	"cmp"
+	"fmt"
+
+	"contralay/calc"
+	"contralay/model"
+	"contralay/model/catalogue"
+)
+
+// What a wire's values are chosen from.
+
+// sizeChoices are the sizes of the wire's specification.
+func (m *Model) sizeChoices(id string) func(m *Model) []choice {
+	return func(m *Model) []choice {
+		w := &m.h.Wires[m.sheet.X.Wire[id]]
+		used := map[string]int{}
+		for k := range m.h.Wires {
+			if m.h.Wires[k].Spec == w.Spec {
+				used[m.h.Wires[k].Size]++
+			}
+		}
+		var out []choice
+		for _, s := range m.cfg.Cat.Sizes(w.Spec) {
+			c := choice{value: s, says: sizeText(&model.Wire{Size: s}), used: used[s]}
+			if e, ok := m.cfg.Cat.Wire(w.Spec, s); ok {
+				c.says, c.why = c.says+m.overOf(e), looked(e)
+			}
+			out = append(out, c)
+		}
+		return out
+	}
+}
+
+// overOf is a catalogue diameter in a list, and looked why it is so.
+func (m *Model) overOf(e catalogue.Wire) string {
+	mem := ""
+	if overStanding(e) == catalogue.Memory {
+		mem = "~"
+	}
+	return fmt.Sprintf("   over %s%s %s", m.sys.Fine(e.OverMM), mem, m.sys.Name())
+}
+
+func looked(e catalogue.Wire) []reason {
+	return []reason{{made: func() (calc.Why, bool) {
+		return calc.LookedUp("over of "+e.Spec+" "+e.Size, float64(e.OverMM), calc.Diameter, catalogue.Origin{Source: e.Source, Standing: overStanding(e)}), true
+	}}}
+}
+
+func overStanding(e catalogue.Wire) catalogue.Standing { return cmp.Or(e.OverStanding, e.Standing) }
+
+// specChoices are the specifications that have the wire's size.
+func (m *Model) specChoices(id string) func(m *Model) []choice {
+	return func(m *Model) []choice {
+		size := m.h.Wires[m.sheet.X.Wire[id]].Size
+		used := map[string]int{}
+		for k := range m.h.Wires {
+			used[m.h.Wires[k].Spec]++
+		}
+		var out []choice
+		for _, s := range m.cfg.Cat.Specs() {
+			if e, ok := m.cfg.Cat.Wire(s, size); ok {
+				out = append(out, choice{value: s, says: s + m.overOf(e), used: used[s], why: looked(e)})
+			}
+		}
+		return out
+	}
+}
+
+func colourChoices(m *Model) []choice {
+	var all []string
+	for k := range m.h.Wires {
+		if c := m.h.Wires[k].Colour.V; c != "" {
+			all = append(all, c)
+		}
+	}
+	used := counted(all)
+	for a := range 10 {
+		all = append(all, fmt.Sprint(a))
+	}
+	for a := range 9 {
+		all = append(all, fmt.Sprint(90+a)) // white with one stripe
+	}
+	var out []choice
+	seen := map[string]bool{}
+	for _, c := range all {
+		if !seen[c] {
+			seen[c] = true
+			out = append(out, choice{value: c, says: colourText(c), used: used[c]})
+		}
+	}
+	return out
+}
+
+func roleChoices(m *Model) []choice {
+	var out []choice
+	for _, r := range roles {
+		n := 0
+		for k := range m.h.Wires {
+			if m.h.Wires[k].Role.V == r {
+				n++
+			}
+		}
+		out = append(out, choice{value: r, says: r, used: n})
+	}
+	return out
+}
+
+var roles = [...]string{"power", "ground", "signal", "data", "spare"}
+
+// endChoices are the free cavities and splices a wire could end in, those of its own
+// connector first, then of connectors by how many wires they have.
+func (m *Model) endChoices(id string, from bool) []choice {
+	now, _ := model.ParseEnd(m.end(id, from))
+	w := m.h.Wires[m.sheet.X.Wire[id]]
+	var out []choice
+	for t := range m.h.Terminations {
+		term := &m.h.Terminations[t]
+		rank := m.sheet.Terms[t].Used
+		if term.ID == now.Termination {
+			rank += len(m.h.Wires) + 1
+		}
+		for _, c := range m.freeFor(t, w) {
+			out = append(out, choice{value: term.ID + ":" + c, says: term.ID + ":" + c + "   " + term.Name.V, rank: rank})
+		}
+	}
+	for k := range m.h.Splices {
+		n := 0
+		for j := range m.h.Wires {
+			if m.h.Wires[j].From.V == m.h.Splices[k].ID || m.h.Wires[j].To.V == m.h.Splices[k].ID {
+				n++
+			}
+		}
+		out = append(out, choice{value: m.h.Splices[k].ID, says: m.h.Splices[k].ID + "   splice", rank: n})
+	}
+	return out
+}
