@@ -28,6 +28,7 @@ func (h *Harness) Check() []Finding {
 	c.names()
 	c.splices()
 	c.wires()
+	c.feeds()
 	c.units()
 	c.branches()
 	return c.found
@@ -40,6 +41,7 @@ type checker struct {
 	h                                *Harness
 	termination, breakout            idSet
 	splice, wire, unit, branch, none idSet
+	feed                             idSet
 	found                            []Finding
 }
 
@@ -72,6 +74,9 @@ func (c *checker) names() {
 	}
 	for i := range h.Wires {
 		c.name("wire", i, h.Wires[i].ID, &c.wire, &c.none)
+	}
+	for i := range h.Feeds {
+		c.name("feed", i, h.Feeds[i].ID, &c.feed, &c.none)
 	}
 	for i := range h.Units {
 		c.name("unit", i, h.Units[i].ID, &c.unit, &c.wire)
@@ -145,6 +150,24 @@ func (c *checker) end(f Finding, key, text string) {
 	case !c.termination.is[end.Termination]:
 		c.say(f, fmt.Sprintf("no termination has the id %q", end.Termination),
 			"TERMINATION:CAVITY, TERMINATION being "+list("a termination", c.termination))
+	}
+}
+
+// feeds judges what each device feeds: a wire comes out of one device.
+func (c *checker) feeds() {
+	on := map[string]string{}
+	for i := range c.h.Feeds {
+		f := Finding{Table: "feed", Index: i, ID: c.h.Feeds[i].ID, Key: "wires"}
+		for _, id := range c.h.Feeds[i].Wires {
+			other, taken := on[id]
+			switch {
+			case !c.wire.is[id]:
+				c.say(f, fmt.Sprintf("no wire has the id %q", id), list("a wire", c.wire))
+			case taken:
+				c.say(f, fmt.Sprintf("wire %q is on feed %q already", id, other), "each wire on one feed, once")
+			}
+			on[id] = c.h.Feeds[i].ID
+		}
 	}
 }
 

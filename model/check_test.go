@@ -58,6 +58,11 @@ func TestCheck(t *testing.T) {
 		{"wire from nowhere", func(h *model.Harness) { h.Wires[0].From.V = "X:1" }, []place{{"wire", 0, "1", "", 0, "from"}}},
 		{"wire to a termination without cavity", func(h *model.Harness) { h.Wires[0].To.V = "A" }, []place{{"wire", 0, "1", "", 0, "to"}}},
 		{"return that is not there", func(h *model.Harness) { h.Wires[1].Return.V = "X" }, []place{{"wire", 1, "2", "", 0, "return"}}},
+		{"wire on two feeds", func(h *model.Harness) {
+			h.Feeds = []model.Feed{{ID: "F1", Wires: []string{"1"}}, {ID: "F2", Wires: []string{"1"}}}
+		}, []place{{"feed", 1, "F2", "", 0, "wires"}}},
+		{"feed of nothing", func(h *model.Harness) { h.Feeds = []model.Feed{{ID: "F1", Wires: []string{"9"}}} }, []place{{"feed", 0, "F1", "", 0, "wires"}}},
+		{"feed twice", func(h *model.Harness) { h.Feeds = []model.Feed{{ID: "F1"}, {ID: "F1"}} }, []place{{"feed", 1, "F1", "", 0, "id"}}},
 		{"wire in two units", func(h *model.Harness) { h.Units = append(h.Units, model.Unit{ID: "C2", Wires: []string{"3"}}) },
 			[]place{{"unit", 1, "C2", "", 0, "wires"}}},
 		{"wire twice in a unit", func(h *model.Harness) { h.Units[0].Wires = []string{"2", "2"} }, []place{{"unit", 0, "C1", "", 0, "wires"}}},

@@ -127,7 +127,7 @@ func (h *Harness) RemoveWire(i int) (*Harness, error) {
 	}
 	n := *h
 	n.Wires = slices.Delete(slices.Clone(h.Wires), i, i+1)
-	out := &n
+	out := n.Feed(id, -1)
 	for b := range n.Branches {
 		if slices.ContainsFunc(n.Branches[b].Layers, func(l Layer) bool { return slices.Contains(l.Of, id) }) {
 			out = out.EditBranch(b, func(b *Branch) { b.take(id) })

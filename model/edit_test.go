@@ -108,3 +108,31 @@ func TestNextID(t *testing.T) {
 		}
 	}
 }
+
+func TestFeed(t *testing.T) {
+	on := func(h *Harness) string {
+		var parts []string
+		for _, f := range h.Feeds {
+			parts = append(parts, f.ID+" "+strings.Join(f.Wires, ","))
+		}
+		return strings.Join(parts, " | ")
+	}
+	h := bundle()
+	a := h.AddFeed(Feed{Device: Some("blade")}, "1")
+	b := a.AddFeed(Feed{}, "2")
+	c := b.Feed("1", 1)
+	d, err := c.RemoveWire(0)
+	for _, x := range []struct {
+		name string
+		h    *Harness
+		want string
+	}{
+		{"none", h, ""}, {"the first", a, "F1 1"}, {"a second", b, "F1 1 | F2 2"}, {"moved over", c, "F1  | F2 2,1"}, {"on it already", c.Feed("1", 1), "F1  | F2 2,1"},
+		{"taken off", c.Feed("1", -1), "F1  | F2 2"}, {"gone with its wire", d, "F1  | F2 2"}, {"feed taken away", c.RemoveFeed(0), "F2 2,1"}, {"its number again", c.RemoveFeed(0).AddFeed(Feed{}, "3"), "F2 2,1 | F1 3"},
+		{"an edit", b.EditFeed(0, func(f *Feed) { f.ID = "M" }), "M 1 | F2 2"}, {"the one before the edit", b, "F1 1 | F2 2"},
+	} {
+		if got := on(x.h); got != x.want || err != nil {
+			t.Errorf("%s: %q, want %q (%v)", x.name, got, x.want, err)
+		}
+	}
+}

@@ -28,6 +28,7 @@ type Harness struct {
 	Breakouts    []Breakout
 	Splices      []Splice
 	Wires        []Wire
+	Feeds        []Feed
 	Units        []Unit
 	Branches     []Branch
 }
@@ -36,7 +37,9 @@ type Harness struct {
 type Head struct {
 	Name, Number, Revision Opt[string]
 	SupplyV                Opt[unit.Volt]
-	Units                  Opt[string] // "mm" or "in": what a screen shows, never what a file holds
+	ShortA                 Opt[unit.Ampere] // what the supply drives into a dead short at the devices
+	Use                    Opt[string]      // vehicle | aircraft
+	Units                  Opt[string]      // "mm" or "in": what a screen shows, never what a file holds
 	Note                   Opt[string]
 }
 
@@ -91,10 +94,27 @@ type Wire struct {
 	Spec     string
 	Size     string
 	Colour   Opt[string]
-	Amps     Opt[unit.Ampere]
-	Role     Opt[string] // power | ground | signal | data | spare
+	Amps     Opt[unit.Ampere] // while it is on
+	OnS      Opt[unit.Second] // how long it is on at a time; not given: always
+	PeriodS  Opt[unit.Second] // from one time it comes on to the next
+	RestA    Opt[unit.Ampere] // what it carries in between
+	Role     Opt[string]      // power | ground | signal | data | spare
+	Safety   Opt[bool]        // life hangs on it: outside what the sheet rates
 	Return   Opt[string]
+	DropV    Opt[unit.Volt] // measured_drop_v: along this wire, at Amps
 	Note     Opt[string]
+}
+
+// Feed is a protective device and the wires that come out of it.
+type Feed struct {
+	ID       string
+	Name     Opt[string]
+	Device   Opt[string]      // blade | large blade | electronic
+	Amps     Opt[unit.Ampere] // rating, or the limit it is set to; of each output
+	Outputs  Opt[int]         // joined to one load; 1 where none is given
+	TripS    Opt[unit.Second] // electronic: how long it takes to open a short
+	BeforeMM Opt[unit.Millimetre]
+	Wires    []string
 }
 
 // Unit is wires made up first and laid as one.
@@ -107,6 +127,7 @@ type Unit struct {
 	DrainFrom Opt[string]
 	DrainTo   Opt[string]
 	OverMM    Opt[unit.Millimetre]
+	Kbit      Opt[unit.KilobitPerSec] // kbit_s of the bus it carries
 }
 
 // Branch is one run of bundle between terminations and breakouts.

@@ -13,19 +13,29 @@ type Index struct {
 	Wire        map[string]int
 	Unit        map[string]int
 	Branch      map[string]int
+	Feed        map[string]int
+	FeedOf      map[string]int // wire id → feed that names it
 	UnitOf      map[string]int // wire id → unit
 	meet        map[string][]int
 }
 
 // NewIndex reads a harness once.
 func NewIndex(h *Harness) *Index {
-	x := &Index{H: h, UnitOf: map[string]int{}, meet: map[string][]int{}}
+	x := &Index{H: h, UnitOf: map[string]int{}, FeedOf: map[string]int{}, meet: map[string][]int{}}
 	x.Termination = number(h.Terminations, func(t *Termination) string { return t.ID })
 	x.Breakout = number(h.Breakouts, func(t *Breakout) string { return t.ID })
 	x.Splice = number(h.Splices, func(t *Splice) string { return t.ID })
 	x.Wire = number(h.Wires, func(t *Wire) string { return t.ID })
 	x.Unit = number(h.Units, func(t *Unit) string { return t.ID })
 	x.Branch = number(h.Branches, func(t *Branch) string { return t.ID })
+	x.Feed = number(h.Feeds, func(t *Feed) string { return t.ID })
+	for i := range h.Feeds {
+		for _, w := range h.Feeds[i].Wires {
+			if _, taken := x.FeedOf[w]; !taken {
+				x.FeedOf[w] = i
+			}
+		}
+	}
 	for i := range h.Units {
 		for _, w := range h.Units[i].Wires {
 			if _, taken := x.UnitOf[w]; !taken {

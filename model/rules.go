@@ -25,7 +25,12 @@ type Rules struct {
 	LoopMM       Opt[unit.Millimetre]
 	BundleMargin Opt[unit.Ratio]
 	AmbientC     Opt[unit.Celsius]
+	AltitudeM    Opt[unit.Metre]
 	DropMaxV     Opt[unit.Volt]
+	DropShortV   Opt[unit.Volt]
+	FeedLoadMax  Opt[unit.Ratio]
+	BeforeMaxMM  Opt[unit.Millimetre]
+	SizeMin      Opt[string]
 	Outer        Opt[string]
 	Spec         Opt[string]
 	FillerStock  []unit.Millimetre // filler_stock_mm
@@ -55,7 +60,12 @@ type Limits struct {
 	LoopPlainMM  unit.Millimetre // service loop where no insert is given
 	BundleMargin unit.Ratio      // share of the computed current that is allowed
 	AmbientC     unit.Celsius
-	DropMaxV     unit.Volt
+	AltitudeM    unit.Metre      // above the sea
+	DropMaxV     unit.Volt       // of a circuit that is always on
+	DropShortV   unit.Volt       // of one that comes and goes
+	FeedLoadMax  unit.Ratio      // share of a device's rating that may be used
+	BeforeMaxMM  unit.Millimetre // unprotected run before a device
+	SizeMin      string          // thinnest conductor that is handled, AWG
 	Outer        string
 	Spec         string
 	FillerStock  []unit.Millimetre
@@ -63,7 +73,9 @@ type Limits struct {
 }
 
 // Resolve fills in the defaults. Each is the default of the shop rules; the
-// drop is the continuous column of AC 43.13-1B table 11-6 at 14 V.
+// drops are AC 43.13-1B table 11-6 at 14 V, continuous and, from memory, intermittent;
+// the least size is that of NASA's application notes for AS22759 (24 AWG and larger
+// preferred). A device loaded to 80 % and 180 mm before it are common practice.
 func (r Rules) Resolve() Limits {
 	l := Limits{
 		LayRatio:     r.LayRatio.Or(12),
@@ -87,7 +99,12 @@ func (r Rules) Resolve() Limits {
 		LoopPlainMM:  r.LoopMM.Or(8),
 		BundleMargin: r.BundleMargin.Or(0.85),
 		AmbientC:     r.AmbientC.Or(40),
+		AltitudeM:    r.AltitudeM.Or(0),
 		DropMaxV:     r.DropMaxV.Or(0.5),
+		DropShortV:   r.DropShortV.Or(1),
+		FeedLoadMax:  r.FeedLoadMax.Or(0.8),
+		BeforeMaxMM:  r.BeforeMaxMM.Or(180),
+		SizeMin:      r.SizeMin.Or("24"),
 		Outer:        r.Outer.Or("LH"),
 		Spec:         r.Spec.Or("AS22759/32"),
 		FillerStock:  r.FillerStock,

@@ -3,6 +3,8 @@ package catalogue
 import (
 	"strconv"
 	"strings"
+
+	"contralay/model/unit"
 )
 
 // AWGNumber reads an AWG size as the number n of the gauge formula
@@ -42,18 +44,18 @@ func CanonicalSize(size string) string {
 		}
 		return size
 	}
-	if v, ok := metricArea(size); ok {
-		return strconv.FormatFloat(v, 'f', -1, 64) + "mm2"
+	if v, ok := MetricArea(size); ok {
+		return strconv.FormatFloat(float64(v), 'f', -1, 64) + "mm2"
 	}
 	return size
 }
 
-// metricArea reads "0.35mm2" as 0.35 mm².
-func metricArea(size string) (mm2 float64, ok bool) {
+// MetricArea reads "0.35mm2" as 0.35 mm².
+func MetricArea(size string) (area unit.SquareMM, ok bool) {
 	num, ok := strings.CutSuffix(size, "mm2")
 	if !ok || len(num) > 8 || strings.Trim(num, "0123456789.") != "" {
 		return 0, false
 	}
 	v, err := strconv.ParseFloat(num, 64)
-	return v, err == nil && v > 0
+	return unit.SquareMM(v), err == nil && v > 0
 }

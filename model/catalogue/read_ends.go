@@ -66,6 +66,7 @@ func (b *builder) splice(e *entry) {
 		LengthMM: unit.Millimetre(e.number("length_mm", true, lengthSpan)),
 		CMAMin:   e.whole("cma_min", true, 1, most),
 		CMAMax:   e.whole("cma_max", true, 1, most),
+		MaxA:     unit.Ampere(e.number("max_a", false, ampereSpan)),
 		Origin:   e.origin(),
 	}
 	b.claim(e, "splice", "id", s.ID)

@@ -69,6 +69,6 @@ func isWireSize(size string) bool {
 	if _, ok := AWGNumber(size); ok {
 		return true
 	}
-	_, ok := metricArea(size)
+	_, ok := MetricArea(size)
 	return ok
 }

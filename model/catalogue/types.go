@@ -110,6 +110,7 @@ type Splice struct {
 	OverMM         unit.Millimetre // outside, installed
 	LengthMM       unit.Millimetre // sleeve
 	CMAMin, CMAMax int             // total circular mils
+	MaxA           unit.Ampere     // 0: not known, as for every one of the standard's
 	Origin
 }
 

@@ -12,6 +12,8 @@ const (
 	volts                // 0 or more
 	celsius              // from absolute zero
 	degrees              // 0 or more
+	seconds              // 0 or more
+	metres               // 0 or more
 	ratio                // a pure number, 0 or more
 )
 
@@ -56,6 +58,10 @@ func (b bound) least() string {
 		return "a number in V, 0 or more"
 	case celsius:
 		return "a number in °C, -273.15 or more"
+	case seconds:
+		return "a number in s, 0 or more"
+	case metres:
+		return "a number in m, 0 or more"
 	case degrees:
 		return "a number in degrees, 0 or more"
 	}

@@ -23,6 +23,7 @@ type (
 	optMM    = model.Opt[unit.Millimetre]
 	optRatio = model.Opt[unit.Ratio]
 	optC     = model.Opt[unit.Celsius]
+	optS     = model.Opt[unit.Second]
 	mms      = []unit.Millimetre
 )
 
@@ -39,6 +40,7 @@ func document() table[model.Harness] {
 			many[h, model.Breakout]{"breakout", func(v *h) *[]model.Breakout { return &v.Breakouts }, breakoutTable()},
 			many[h, model.Splice]{"splice", func(v *h) *[]model.Splice { return &v.Splices }, spliceTable()},
 			many[h, model.Wire]{"wire", func(v *h) *[]model.Wire { return &v.Wires }, wireTable()},
+			many[h, model.Feed]{"feed", func(v *h) *[]model.Feed { return &v.Feeds }, feedTable()},
 			many[h, model.Unit]{"unit", func(v *h) *[]model.Unit { return &v.Units }, unitTable()},
 			many[h, model.Branch]{"branch", func(v *h) *[]model.Branch { return &v.Branches }, branchTable()},
 		},
@@ -66,6 +68,8 @@ func headTable() table[model.Head] {
 		text("number", func(v *h) *optText { return &v.Number }),
 		text("revision", func(v *h) *optText { return &v.Revision }),
 		number("supply_v", func(v *h) *model.Opt[unit.Volt] { return &v.SupplyV }, volts),
+		number("short_a", func(v *h) *model.Opt[unit.Ampere] { return &v.ShortA }, amperes),
+		choice("use", func(v *h) *optText { return &v.Use }, "vehicle", "aircraft"),
 		choice("units", func(v *h) *optText { return &v.Units }, "mm", "in"),
 		text("note", func(v *h) *optText { return &v.Note }),
 	}}
@@ -94,7 +98,12 @@ func rulesTable() table[model.Rules] {
 		number("loop_mm", func(v *r) *optMM { return &v.LoopMM }, length),
 		number("bundle_margin", func(v *r) *optRatio { return &v.BundleMargin }, ratio),
 		number("ambient_c", func(v *r) *optC { return &v.AmbientC }, celsius),
+		number("altitude_m", func(v *r) *model.Opt[unit.Metre] { return &v.AltitudeM }, metres),
 		number("drop_max_v", func(v *r) *model.Opt[unit.Volt] { return &v.DropMaxV }, volts),
+		number("drop_short_v", func(v *r) *model.Opt[unit.Volt] { return &v.DropShortV }, volts),
+		number("feed_load_max", func(v *r) *optRatio { return &v.FeedLoadMax }, ratio),
+		number("before_max_mm", func(v *r) *optMM { return &v.BeforeMaxMM }, length),
+		text("size_min", func(v *r) *optText { return &v.SizeMin }),
 		choice("outer", func(v *r) *optText { return &v.Outer }, "LH", "RH"),
 		text("spec", func(v *r) *optText { return &v.Spec }),
 		numbers("filler_stock_mm", func(v *r) *mms { return &v.FillerStock }, someMM),

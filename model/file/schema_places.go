@@ -71,9 +71,31 @@ func wireTable() table[model.Wire] {
 			must(plainText("size", func(v *w) *string { return &v.Size })),
 			text("colour", func(v *w) *optText { return &v.Colour }),
 			number("amps", func(v *w) *model.Opt[unit.Ampere] { return &v.Amps }, amperes),
+			number("on_s", func(v *w) *optS { return &v.OnS }, seconds),
+			number("period_s", func(v *w) *optS { return &v.PeriodS }, seconds),
+			number("rest_a", func(v *w) *model.Opt[unit.Ampere] { return &v.RestA }, amperes),
 			choice("role", func(v *w) *optText { return &v.Role }, "power", "ground", "signal", "data", "spare"),
+			flag("safety", func(v *w) *optFlag { return &v.Safety }),
 			text("return", func(v *w) *optText { return &v.Return }),
+			number("measured_drop_v", func(v *w) *model.Opt[unit.Volt] { return &v.DropV }, volts),
 			text("note", func(v *w) *optText { return &v.Note }),
+		},
+	}
+}
+
+func feedTable() table[model.Feed] {
+	type f = model.Feed
+	return table[f]{
+		what: "feed",
+		keys: []key[f]{
+			must(plainText("id", func(v *f) *string { return &v.ID })),
+			text("name", func(v *f) *optText { return &v.Name }),
+			choice("device", func(v *f) *optText { return &v.Device }, "blade", "large blade", "electronic"),
+			number("amps", func(v *f) *model.Opt[unit.Ampere] { return &v.Amps }, amperes),
+			count("outputs", func(v *f) *optCount { return &v.Outputs }, 1, maxCount),
+			number("trip_s", func(v *f) *optS { return &v.TripS }, seconds),
+			number("before_mm", func(v *f) *optMM { return &v.BeforeMM }, length),
+			texts("wires", func(v *f) *[]string { return &v.Wires }),
 		},
 	}
 }
@@ -92,6 +114,7 @@ func unitTable() table[model.Unit] {
 			text("drain_from", func(v *u) *optText { return &v.DrainFrom }),
 			text("drain_to", func(v *u) *optText { return &v.DrainTo }),
 			number("over_mm", func(v *u) *optMM { return &v.OverMM }, length),
+			number("kbit_s", func(v *u) *model.Opt[unit.KilobitPerSec] { return &v.Kbit }, ratio),
 		},
 	}
 }

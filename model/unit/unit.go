@@ -19,6 +19,10 @@ type (
 	GramPerCC       float64 // density
 	WattPerMetre    float64 // heat of a length
 	Conductivity    float64 // of heat, W/(m K)
+	Second          float64 // time
+	Metre           float64 // height above the sea
+	AmpereSqSecond  float64 // ∫I²dt of a short circuit, A²s
+	KilobitPerSec   float64 // bit rate
 )
 
 // MillimetrePerInch is exact by definition (international inch, 1959).
