@@ -1,32 +1,92 @@
 package calc
 
 import (
+	"fmt"
+	"math"
+	"slices"
+
+	"contralay/calc/wire"
 	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
 )
 
-// Does reports whether a size does for a wire: its current is within what its way
-// allows, its circuit drops no more than the shop allows, and the contacts and seals
-// at both ends take it. The rest of the loom is as it is; a lay-up is left as it lies.
-func (s *Sheet) Does(k int, size string) bool {
+// Does reports whether a size does for a wire: see Doubt.
+func (s *Sheet) Does(k int, size string) bool { return s.Doubt(k, size) == "" }
+
+// Doubt says why a size does not do for a wire, "" where it does: its heat is within
+// what its way allows, its circuit drops no more than the shop allows, its device
+// protects it, contacts and seals at both ends take it, and it is not thinner than the
+// shop handles. The rest of the loom is as it is; a lay-up is left as it lies.
+func (s *Sheet) Doubt(k int, size string) string {
 	w := s.H.Wires[k]
-	if _, ok := s.Cat.Wire(w.Spec, size); !ok || !w.Amps.Set {
-		return false
+	e, known := s.Cat.Wire(w.Spec, size)
+	switch {
+	case !known:
+		return fmt.Sprintf("%s has no size %s", w.Spec, size)
+	case !s.Carries(k):
+		return "no current is entered to judge by"
+	case s.thin(e):
+		return "thinner than the shop handles, " + s.Limits.SizeMin
 	}
+	if end := s.endRefuses(k, size); end != "" {
+		return end + " does not take it"
+	}
+	t := Build(s.asLaid().EditWire(k, func(w *model.Wire) { w.Size = size }), s.Cat, s)
+	return t.doubts(k)
+}
+
+// doubts is Doubt of a wire as this sheet has it, its ends and the shop's least size
+// apart.
+func (s *Sheet) doubts(k int) string {
+	c := &s.Wires[k]
+	switch {
+	case !c.Bounded:
+		return "nothing is known of what it may carry"
+	case c.Heats > c.Bound.Amps:
+		return fmt.Sprintf("may carry %s A: %s", plainAmps(c.Bound.Amps), c.Bound.By)
+	case c.Burns:
+		return "its device does not protect it, or a pulse is too much for it"
+	case !c.DropKnown && s.H.Wires[k].Amps.Set:
+		return "its drop is not known"
+	}
+	for _, i := range append(s.serves(k), k) {
+		if most := s.dropLimit(i); s.Wires[i].DropKnown && s.Wires[i].Circuit > most {
+			return fmt.Sprintf("drops %s V of %s", unit.Fixed(float64(s.Wires[i].Circuit), 2), unit.Fixed(float64(most), 2))
+		}
+	}
+	return ""
+}
+
+// endRefuses is the first end of a wire that does not take a size, "" where both do.
+func (s *Sheet) endRefuses(k int, size string) string {
+	w := &s.H.Wires[k]
 	for _, text := range []string{w.From.V, w.To.V} {
 		e, ok := model.ParseEnd(text)
 		if t, known := s.X.Termination[e.Termination]; ok && known && !s.Takes(t, e.Cavity, w.Spec, size) {
-			return false
+			return text
 		}
 	}
-	t := Build(s.asLaid().EditWire(k, func(w *model.Wire) { w.Size = size }), s.Cat, s)
-	c := &t.Wires[k]
-	return c.Bounded && w.Amps.V <= c.Bound.Amps && c.DropKnown && c.Circuit <= s.Limits.DropMaxV
+	return ""
+}
+
+// thin reports whether a wire is thinner than the shop handles.
+func (s *Sheet) thin(e catalogue.Wire) bool {
+	least, gauge := catalogue.AWGNumber(s.Limits.SizeMin)
+	if n, ok := catalogue.AWGNumber(e.Size); ok && gauge {
+		return n > least
+	}
+	area, ok := catalogue.MetricArea(s.Limits.SizeMin)
+	if gauge {
+		area, ok = wire.AWG(least).Area()
+	}
+	return ok && e.AreaMM2 > 0 && e.AreaMM2 < area
 }
 
 // SmallestThatDoes is the thinnest size of the wire's specification that Does; false
 // where none does, or no current is entered to judge by.
 func (s *Sheet) SmallestThatDoes(k int) (string, bool) {
-	if !s.H.Wires[k].Amps.Set {
+	if !s.Carries(k) || !s.rates(k) {
 		return "", false
 	}
 	for _, size := range s.Cat.Sizes(s.H.Wires[k].Spec) { // thin to thick
@@ -35,6 +95,108 @@ func (s *Sheet) SmallestThatDoes(k int) (string, bool) {
 		}
 	}
 	return "", false
+}
+
+// Change is another size for a wire.
+type Change struct {
+	Wire     int
+	From, To string
+}
+
+// Advise is the sizes that do for every wire with a current, all taken together, as
+// changes and as the harness with them; wires that no size does for stay as they are.
+//
+// First what is overloaded goes up until the loom is sound. Then each wire's own
+// smallest is found with the others as they are by then, like wires once. Then all are
+// taken at once, and what no longer does in that company goes up again.
+func (s *Sheet) Advise() ([]Change, *model.Harness) {
+	want := map[int]string{}
+	for k := range s.H.Wires {
+		if c := &s.Wires[k]; s.Carries(k) && s.H.Wires[k].Role.V != "spare" && c.Known && c.HasPath && s.rates(k) {
+			want[k] = s.H.Wires[k].Size
+		}
+	}
+	sound := s.settle(want)
+	like := map[string]string{}
+	for k := range want {
+		w, c := &sound.H.Wires[k], &sound.Wires[k]
+		key := fmt.Sprint(w.Spec, w.Size, w.Amps, c.Heats, c.Path, c.Guard, unit.Fixed(float64(c.Bound.Amps), 2), unit.Fixed(float64(c.Circuit), 4), s.endSizes(k))
+		size, tried := like[key]
+		if !tried {
+			size, _ = sound.SmallestThatDoes(k)
+			like[key] = size
+		}
+		if size != "" {
+			want[k] = size
+		}
+	}
+	s.settle(want)
+	var out []Change
+	done := s.H
+	for k := range s.H.Wires {
+		if size, ok := want[k]; ok && catalogue.CanonicalSize(size) != catalogue.CanonicalSize(s.H.Wires[k].Size) {
+			out = append(out, Change{k, s.H.Wires[k].Size, size})
+			done = done.EditWire(k, func(w *model.Wire) { w.Size = size })
+		}
+	}
+	return out, done
+}
+
+// settle takes sizes for wires and lets those go up that do not do in each other's
+// company, until all do; one that no size does for leaves want and keeps its own. What
+// makes the most heat goes first: a wire that others warm does not go up before them.
+// It returns the sheet it came to.
+func (s *Sheet) settle(want map[int]string) *Sheet {
+	for range 60 { // sizes only go up; some rounds settle it
+		h := s.asLaid()
+		for k, size := range want {
+			h = h.EditWire(k, func(w *model.Wire) { w.Size = size })
+		}
+		t := Build(h, s.Cat, s)
+		hot, bad := 0.0, map[int]bool{}
+		for k := range want {
+			if t.doubts(k) != "" || t.thin(t.Wires[k].Entry) || t.endRefuses(k, want[k]) != "" {
+				bad[k], hot = true, math.Max(hot, t.madeBy(k))
+			}
+		}
+		if len(bad) == 0 {
+			return t
+		}
+		for k := range bad {
+			if t.madeBy(k) < hot/2 {
+				continue
+			}
+			sizes := s.Cat.Sizes(s.H.Wires[k].Spec)
+			n := slices.Index(sizes, want[k]) + 1
+			for n < len(sizes) && s.endRefuses(k, sizes[n]) != "" {
+				n++
+			}
+			if n >= len(sizes) {
+				delete(want, k)
+			} else {
+				want[k] = sizes[n]
+			}
+		}
+	}
+	return Build(s.asLaid(), s.Cat, s)
+}
+
+// madeBy is the heat a wire makes, W/m at 20 °C.
+func (s *Sheet) madeBy(k int) float64 {
+	c := &s.Wires[k]
+	return float64(c.Heats) * float64(c.Heats) * float64(c.Entry.OhmPerKm) / 1000
+}
+
+// endSizes is the contact sizes at both ends of a wire.
+func (s *Sheet) endSizes(k int) [2]string {
+	var out [2]string
+	for n, text := range []string{s.H.Wires[k].From.V, s.H.Wires[k].To.V} {
+		e, _ := model.ParseEnd(text)
+		if t, ok := s.X.Termination[e.Termination]; ok {
+			out[n] = s.Terms[t].State[e.Cavity].Size + e.Termination
+		}
+	}
+	return out
 }
 
 // asLaid is the harness with every proposal written into it, so that nothing is

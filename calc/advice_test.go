@@ -1,7 +1,11 @@
 package calc
 
 import (
+	"strings"
 	"testing"
+
+	"contralay/model"
+	"contralay/model/unit"
 )
 
 // The size advised does, and the one below it does not; a size that drops too much or
@@ -12,7 +16,7 @@ func TestSmallestThatDoes(t *testing.T) {
 		want                string
 		ok                  bool
 	}{
-		{"little current", "", "22 0.5", "30", true},
+		{"little current, and the shop handles no thinner", "", "22 0.5", "24", true},
 		{"the drop decides", "", "22 8.0", "16", true}, // 1 m of 18 at 8 A drops 0.17 V; heat decides for thinner
 		{"the contact takes no thinner", "20", "20 0.5", "24", true},
 		{"the contact allows no more", "20", "20 9.0", "", false},
@@ -38,8 +42,64 @@ func TestSmallestThatDoes(t *testing.T) {
 		})
 	}
 	s := loaded(t, 60, "", []string{"22 1.0", "22 1.0"}, nil, "")
-	s.H.Wires[0].Amps.Set = false
+	s = Build(s.H.EditWire(0, func(w *model.Wire) { w.Amps = model.Opt[unit.Ampere]{} }), s.Cat, nil)
 	if size, ok := s.SmallestThatDoes(0); ok {
 		t.Errorf("without a current: %s", size)
+	}
+}
+
+// What is advised for all wires at once does for all at once; nothing is taken that a
+// wire alone would need thicker, and the harness in hand stays as it is.
+func TestAdvise(t *testing.T) {
+	wires := append(repeated(12, "20 1.0"), repeated(12, "22 6.5")...)
+	s := loaded(t, 70, "", append(wires, "16 0.2", "12 12.0"), nil, "")
+	changes, h := s.Advise()
+	if len(changes) == 0 {
+		t.Fatal("nothing is advised")
+	}
+	d := Build(h, s.Cat, nil)
+	d = Complete(h, s.Cat, d)
+	for k := range h.Wires {
+		// Laid anew in its new sizes: the advice is for the lay-up in hand.
+		if c := &d.Wires[k]; float64(c.Heats) > 1.1*float64(c.Bound.Amps) {
+			t.Errorf("%s AWG at %v A may carry %v: %s", h.Wires[k].Size, c.Heats, c.Bound.Amps, c.Bound.By)
+		}
+		if s.H.Wires[k].Size == h.Wires[k].Size {
+			continue
+		}
+		laid := Build(s.asLaid().EditWire(0, func(w *model.Wire) {}), s.Cat, nil)
+		if laid.H.Wires[k].Size != s.H.Wires[k].Size {
+			t.Error("the harness in hand changed")
+		}
+	}
+	same := Build(withSizes(s.asLaid(), h), s.Cat, nil)
+	for _, c := range changes {
+		if says := same.doubts(c.Wire); says != "" {
+			t.Errorf("%s from %s to %s AWG: %s", h.Wires[c.Wire].ID, c.From, c.To, says)
+		}
+	}
+	if got := h.Wires[24].Size; got != "24" {
+		t.Errorf("16 AWG at 0.2 A becomes %s", got)
+	}
+}
+
+// withSizes is a lay-up with the sizes of another harness.
+func withSizes(h, sizes *model.Harness) *model.Harness {
+	for k := range sizes.Wires {
+		z := sizes.Wires[k].Size
+		h = h.EditWire(k, func(w *model.Wire) { w.Size = z })
+	}
+	return h
+}
+
+// Why a size does not do is said.
+func TestDoubt(t *testing.T) {
+	s := loaded(t, 60, "20", append(repeated(6, "22 1.0"), "20 6.0"), nil, "")
+	for _, c := range []struct {
+		size, says string
+	}{{"20", ""}, {"26", "thinner than the shop handles, 24"}, {"12", "A:6 does not take it"}, {"24", "drops 0.61 V of 0.50"}, {"21", "AS22759/32 has no size 21"}} {
+		if got := s.Doubt(6, c.size); !strings.HasPrefix(got, c.says) || (got == "") != (c.says == "") {
+			t.Errorf("%s: %q, want %q", c.size, got, c.says)
+		}
 	}
 }

@@ -19,13 +19,17 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
 		s.Proposals = prior.Proposals
 	}
 	s.sizeWires()
+	s.duties()
 	s.sizeUnits()
 	s.findPaths()
 	s.fillCavities()
 	s.layBranches(prior)
 	s.cutWires()
 	s.coverBranches()
+	s.pairs()
+	s.feedWires()
 	s.currents(prior)
+	s.sayFeeds()
 	s.weigh()
 	s.standing()
 	return s

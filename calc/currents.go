@@ -39,6 +39,7 @@ type warmWire struct {
 type Limit struct {
 	Amps unit.Ampere
 	By   string // "heat in T1", "contact P1:A"
+	Feed bool   // what its device leaves it
 	catalogue.Origin
 }
 
@@ -57,7 +58,8 @@ func (s *Sheet) currents(prior *Sheet) {
 	for k := range s.H.Wires {
 		w := &s.Wires[k]
 		best := Limit{}
-		for n, l := range s.limits(k, through) {
+		w.limits = s.limits(k, through)
+		for n, l := range w.limits {
 			if best.By == "" || l.Amps < best.Amps {
 				best, w.BoundAt = l, n
 			}
@@ -65,13 +67,15 @@ func (s *Sheet) currents(prior *Sheet) {
 		w.Bound, w.Bounded = best, best.By != ""
 		for _, b := range w.Path {
 			for _, c := range s.Branches[b].Warm.wires {
-				if c.at == k && (!w.HottestKnown || c.c > w.HottestC) {
+				if c.at == k && s.rates(k) && (!w.HottestKnown || c.c > w.HottestC) {
 					w.HottestC, w.HottestKnown, w.HottestIn = c.c, true, s.H.Branches[b].ID
 				}
 			}
 		}
-		if amps := s.H.Wires[k].Amps; amps.Set && w.Bounded && amps.V > best.Amps {
-			s.say(atMost(best.Standing, Stop), "wire.current", s.H.Wires[k].ID, fmt.Sprintf("carries %s A and may carry %s: %s", plainAmps(amps.V), plainAmps(best.Amps), best.By))
+		s.pulses(k)
+		// What its device leaves it is said of the device.
+		if l, ok := s.boundWithoutFeed(k); ok && w.Heats > l.Amps {
+			s.say(atMost(l.Standing, Stop), "wire.current", s.H.Wires[k].ID, fmt.Sprintf("carries %s A and may carry %s: %s", plainAmps(w.Heats), plainAmps(l.Amps), l.By))
 		}
 	}
 }
@@ -88,31 +92,39 @@ func plainAmps(v unit.Ampere) string {
 // limits is all that bounds the current of a wire, in the order of its way.
 func (s *Sheet) limits(k int, through [][]int) []Limit {
 	w, mw := &s.Wires[k], &s.H.Wires[k]
-	if !w.Known {
+	if !w.Known || !s.rates(k) {
 		return nil
 	}
 	var out []Limit
 	for _, text := range []string{mw.From.V, mw.To.V} {
 		e, ok := model.ParseEnd(text)
+		if at, is := s.X.Splice[e.Splice]; ok && is {
+			if p, known := s.Cat.Splice(s.H.Splices[at].Part.V); known && p.MaxA > 0 {
+				out = append(out, Limit{Amps: p.MaxA, By: "splice " + text, Origin: p.Origin})
+			}
+		}
 		t, known := s.X.Termination[e.Termination]
 		if !ok || !known {
 			continue
 		}
 		if c, is := s.Cat.Contact(s.Terms[t].State[e.Cavity].Size); is && c.MaxA > 0 {
-			out = append(out, Limit{c.MaxA, fmt.Sprintf("contact %s, size %s", text, c.Size), c.Origin})
+			out = append(out, Limit{Amps: c.MaxA, By: fmt.Sprintf("contact %s, size %s", text, c.Size), Origin: c.Origin})
 		}
 	}
 	for _, b := range w.Path {
 		id := s.H.Branches[b].ID
 		if a, by, from, ok := s.derated(k, b, through[b]); ok {
-			out = append(out, Limit{a, by + " in " + id, from})
+			out = append(out, Limit{Amps: a, By: by + " in " + id, Origin: from})
 		}
 		for _, c := range s.Branches[b].Warm.wires {
 			if c.at == k && c.heated {
 				// The balance rests on conductivities and an emissivity from memory.
-				out = append(out, Limit{c.limit, "heat in " + id, catalogue.Origin{Source: "heat balance", Standing: catalogue.Memory}})
+				out = append(out, Limit{Amps: c.limit, By: "heat in " + id, Origin: catalogue.Origin{Source: "heat balance", Standing: catalogue.Memory}})
 			}
 		}
+	}
+	if l, ok := s.feedLimit(k); ok {
+		out = append(out, l)
 	}
 	return out
 }
@@ -139,7 +151,15 @@ func (s *Sheet) derated(k, b int, through []int) (unit.Ampere, string, catalogue
 	if !derate.Read(size, len(through)) {
 		from.Standing = catalogue.Memory
 	}
-	return free * unit.Ampere(f), fmt.Sprintf("free air and bundle factor %s", unit.Fixed(float64(f), 2)), from, true
+	high, ok := derate.Altitude(unit.Millimetre(s.Limits.AltitudeM * 1000))
+	if !ok {
+		return 0, "", from, false
+	}
+	says := fmt.Sprintf("free air and bundle factor %s", unit.Fixed(float64(f), 2))
+	if high < 1 {
+		says, from.Standing = says+fmt.Sprintf(", %s m up", unit.Fixed(float64(s.Limits.AltitudeM), 0)), catalogue.Memory
+	}
+	return free * unit.Ampere(f*high), says, from, true
 }
 
 // bundleFactor is that of the lowest curve whose share of the capacity is enough for
@@ -152,7 +172,7 @@ func (s *Sheet) bundleFactor(b int, through []int) (unit.Ratio, bool) {
 		if !ok {
 			continue // its share cannot be told: neither does it count as capacity
 		}
-		used, all = used+float64(s.H.Wires[k].Amps.V), all+float64(free)
+		used, all = used+float64(s.Wires[k].Heats), all+float64(free)
 	}
 	for share := unit.Ratio(0.2); share < 1.01; share += 0.2 {
 		f, ok := derate.Bundle(len(through), min(share, 1))
@@ -169,7 +189,7 @@ func (s *Sheet) bundleFactor(b int, through []int) (unit.Ratio, bool) {
 // warm balances the heat of a branch, or takes the prior's where nothing changed.
 func (s *Sheet) warm(i int, prior *Sheet) {
 	out := &s.Branches[i]
-	if len(out.Layers) == 0 || out.OverMM <= 0 {
+	if len(out.Layers) == 0 || out.OverMM <= 0 || s.Unrated {
 		return
 	}
 	b, wires, ok := s.heatOf(i)
@@ -266,7 +286,7 @@ func (c conductor) temperature(r heat.Result, b heat.Bundle, single bool) unit.C
 // resistance or the layers are not known.
 func (s *Sheet) heatOf(i int) (heat.Bundle, []conductor, bool) {
 	out := &s.Branches[i]
-	b := heat.Bundle{Ambient: out.Ambient}
+	b := heat.Bundle{Ambient: out.Ambient, Pressure: heat.Pressure(unit.Millimetre(s.Limits.AltitudeM * 1000))}
 	var wires []conductor
 	fill, copper, area := 0.0, 0.0, 0.0
 	for k := range out.Layers {
@@ -298,7 +318,7 @@ func (s *Sheet) heatOf(i int) (heat.Bundle, []conductor, bool) {
 					return b, nil, false
 				}
 				d := s.Wires[w].Dia.Nominal
-				n := conductor{at: w, layer: k, amps: s.H.Wires[w].Amps.V, ohm: e.OhmPerKm * unit.OhmPerKilometre(m.Loss*twist), d: d, dc: min(conductorOf(e), d*0.95)}
+				n := conductor{at: w, layer: k, amps: s.Wires[w].Heats, ohm: e.OhmPerKm * unit.OhmPerKilometre(m.Loss*twist), d: d, dc: min(conductorOf(e), d*0.95)}
 				sh.At20 += unit.WattPerMetre(n.q20(float64(n.amps)))
 				copper, area = copper+float64(n.dc*n.dc), area+float64(d*d)
 				wires = append(wires, n)
@@ -334,6 +354,7 @@ func (s *Sheet) warmKey(b heat.Bundle, wires []conductor) string {
 	buf := make([]byte, 0, 32*len(wires)+128)
 	num := func(v float64) { buf = binary.LittleEndian.AppendUint64(buf, math.Float64bits(v)) }
 	num(float64(b.Ambient))
+	num(b.Pressure)
 	num(float64(b.SheathMM))
 	num(float64(b.WireK))
 	num(float64(b.Fill))

@@ -101,14 +101,15 @@ func (c conductor) most(v *curve, b heat.Bundle, single bool, rated unit.Celsius
 		return 0
 	}
 	others := math.Max(0, float64(b.Shells[c.layer].At20)-c.q20(float64(c.amps)))
-	over := func(own float64) float64 { // own heat at 20 °C
+	per := float64(heat.Rise(1, c.d, c.dc)) // K for a W/m
+	over := func(own float64) float64 {     // own heat at 20 °C
 		shell, under := v.read(others + own)
 		grow := (234.5 + shell) / 254.5
 		if single {
-			return under + float64(heat.Rise(unit.WattPerMetre(own*grow), c.d, c.dc)) - float64(rated)
+			return under + own*grow*per - float64(rated)
 		}
 		mean := (others + own) / float64(max(c.count, 1))
-		return shell + float64(heat.Rise(unit.WattPerMetre(math.Max(0, own-mean)*grow), c.d, c.dc)) - float64(rated)
+		return shell + math.Max(0, own-mean)*grow*per - float64(rated)
 	}
 	lo, hi := 0.0, v.q[len(v.q)-1]+1
 	if over(lo) >= 0 {

@@ -38,13 +38,14 @@ func (s *Sheet) cutWires() {
 		if isReturn[w.ID] && (!has || k < i) {
 			continue
 		}
-		if out.DropKnown && out.Circuit > s.Limits.DropMaxV {
+		s.measured(i)
+		if most := s.dropLimit(i); out.DropKnown && out.Circuit > most {
 			what := "this wire alone"
 			if has {
 				what = "with its return"
 			}
 			s.say(Warn, "wire.drop", w.ID, fmt.Sprintf("drops %s V at %s A %s; the shop allows %s V",
-				unit.Fixed(float64(out.Circuit), 2), unit.Fixed(float64(w.Amps.V), 2), what, unit.Fixed(float64(s.Limits.DropMaxV), 2)))
+				unit.Fixed(float64(out.Circuit), 2), unit.Fixed(float64(w.Amps.V), 2), what, unit.Fixed(float64(most), 2)))
 		}
 	}
 }
@@ -74,7 +75,7 @@ func (s *Sheet) cutWire(i int) {
 	}
 	out.Cut, out.Finished = l.CutMM, l.FinishedMM
 	out.Drop = s.dropAt(i, w.Amps.V)
-	out.DropKnown = out.Known && w.Amps.Set
+	out.DropKnown = out.Known && w.Amps.Set && s.rates(i)
 }
 
 // lossIn is the lay loss of a component in a branch.

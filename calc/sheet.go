@@ -16,10 +16,12 @@ type Sheet struct {
 	Limits   model.Limits
 	Wires    []Wire
 	Units    []Unit
+	Feeds    []Feed
 	Branches []Branch
 	Terms    []Term
 	Totals   Totals
 	Snags    []Snag
+	Unrated  bool // no electrical figures at all: see duties
 
 	// Proposals are lay-ups worked out beside the sheet, by PlanKey. The map is
 	// only read; Adopt makes a new one.
@@ -49,12 +51,17 @@ type Wire struct {
 	DropKnown bool
 	Circuit   unit.Volt // drop with its return; Drop where there is none
 
+	Heats        unit.Ampere // what it carries as heat sees it: r.m.s.
+	Guard        Guard       // what protects it
+	Guarded      bool
+	Burns        bool  // a pulse, or what its device lets through, is more than it bears
 	Bound        Limit // what bounds its current
 	BoundAt      int   // which of LimitsOf that is
 	Bounded      bool
 	HottestC     unit.Celsius // of its conductor, anywhere along its way, at the currents entered
 	HottestIn    string       // the branch where that is
 	HottestKnown bool
+	limits       []Limit
 }
 
 // Unit is what is worked out of a unit.
@@ -63,6 +70,7 @@ type Unit struct {
 	BareMM  unit.Millimetre
 	LayMM   unit.Millimetre
 	Loss    unit.Ratio // of its wires against the unit
+	Pair    Pair
 	Path    []int
 	HasPath bool
 }

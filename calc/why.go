@@ -34,8 +34,12 @@ const (
 	Celsius
 	OhmsPerKm
 	WattsPerM
-	Times   // a pure number
-	Percent // a share
+	Ohms
+	Squares // mm²
+	Seconds
+	Withstands // A²s
+	Times      // a pure number
+	Percent    // a share
 	Count
 )
 
@@ -151,6 +155,10 @@ func makers() map[string]func(explainer, Figure) (Why, bool) {
 		"wire.cut": explainer.wireCut, "wire.finished": explainer.wireFinished, "wire.drop": explainer.wireDrop, "wire.circuit": explainer.wireCircuit,
 		"wire.bound": explainer.wireBound, "wire.limit": explainer.wireLimit, "wire.hottest": explainer.wireHottest, "branch.hottest": explainer.branchHottest,
 		"conductor.hot": explainer.conductorHot, "branch.shell": explainer.branchShell, "branch.under": explainer.branchUnder, "branch.surface": explainer.branchSurface,
+		"wire.heats": explainer.wireHeats, "wire.lost": explainer.wireLost,
+		"feed.load": explainer.feedLoad, "feed.most": explainer.feedMost, "feed.opens": explainer.feedOpens,
+		"short.far": explainer.shortFar, "short.lets": explainer.shortLets, "short.bears": explainer.shortBears,
+		"unit.ohm": explainer.unitOhm, "unit.loop": explainer.unitLoop, "unit.bus": explainer.unitBus, "unit.stub": explainer.unitBus, "unit.stubs": explainer.unitBus,
 		"loom.wire": explainer.loomWire, "loom.mass": explainer.loomMass,
 		"option.over": explainer.optionOver, "wish.leavers": explainer.wish, "wish.units": explainer.wish, "wish.apart": explainer.wishApart,
 	}

@@ -17,13 +17,9 @@ import (
 var fromMemory = catalogue.Origin{Source: "from memory", Standing: catalogue.Memory}
 
 // LimitsOf is all that bounds the current of a wire, in the order of its way: both
-// methods for each branch, and the contacts at its ends. Bound is the least of it.
+// methods for each branch, contacts and splices at its ends, and its device. Bound is the least of it.
 func (s *Sheet) LimitsOf(k int) []Limit {
-	through := make([][]int, len(s.H.Branches))
-	for _, b := range s.Wires[k].Path {
-		through[b] = s.wiresOf(b)
-	}
-	return s.limits(k, through)
+	return s.Wires[k].limits
 }
 
 func (e explainer) wireBound(f Figure) (Why, bool) {
@@ -31,7 +27,7 @@ func (e explainer) wireBound(f Figure) (Why, bool) {
 	if !ok || !e.Wires[k].Bounded {
 		return Why{}, false
 	}
-	w := Why{Name: "limit of wire " + f.Of, Value: float64(e.Wires[k].Bound.Amps), Measure: Amperes, Says: "the least of what its way allows: each branch by the public tables and by the heat balance, and the contacts at its ends",
+	w := Why{Name: "limit of wire " + f.Of, Value: float64(e.Wires[k].Bound.Amps), Measure: Amperes, Says: "the least of what its way allows: each branch by the public tables and by the heat balance, contacts and splices at its ends, and its device",
 		make: func(in []float64) float64 {
 			least := math.Inf(1)
 			for _, v := range in {
@@ -56,6 +52,9 @@ func (e explainer) wireLimit(f Figure) (Why, bool) {
 	}
 	l := all[f.K]
 	w := Why{Name: "what wire " + f.Of + " may carry by " + l.By, Value: float64(l.Amps), Measure: Amperes}
+	if l.Feed {
+		return e.feedLeaves(k, w)
+	}
 	for _, b := range e.Wires[k].Path {
 		id := e.H.Branches[b].ID
 		for _, c := range e.Branches[b].Warm.wires {
@@ -80,15 +79,18 @@ func (e explainer) wireLimit(f Figure) (Why, bool) {
 		}
 		free, _ := derate.FreeAir(size, ent.RatedC-air)
 		factor, _ := e.bundleFactor(b, e.wiresOf(b))
+		high, _ := derate.Altitude(unit.Millimetre(e.Limits.AltitudeM * 1000))
 		w.Says = "the current of one wire in free air for its rise over the air, times the factor of a bundle of so many wires with so much of it in use"
 		w.In = []Input{known(fmt.Sprintf("free air, %s C over the air", unit.Fixed(float64(ent.RatedC-air), 0)), float64(free), Amperes, ac),
 			known(fmt.Sprintf("factor of %d wires", len(e.wiresOf(b))), float64(factor), Times, catalogue.Origin{Source: "bundle chart of MIL-W-5088L", Standing: ac.Standing})}
 		w.make = func(in []float64) float64 { return in[0] * in[1] }
+		if high < 1 {
+			w.In = append(w.In, known("thin air at "+unit.Fixed(float64(e.Limits.AltitudeM), 0)+" m", float64(high), Times, fromMemory))
+			w.make = func(in []float64) float64 { return in[0] * in[1] * in[2] }
+		}
 		return w, true
 	}
-	w.Says = "the test current of the contact alone; with many loaded beside it less is allowed"
-	w.In, w.make = []Input{known("contact", float64(l.Amps), Amperes, l.Origin)}, first0
-	return w, true
+	return oneLimit(l, w)
 }
 
 func (e explainer) wireHottest(f Figure) (Why, bool) {
@@ -226,7 +228,7 @@ func (e explainer) branchSurface(f Figure) (Why, bool) {
 			lo, hi := in[0], in[0]+2000
 			for range 80 {
 				t := (lo + hi) / 2
-				if float64(heat.Surface(unit.Millimetre(in[2]), unit.Celsius(t), unit.Celsius(in[0]), unit.Ratio(in[3]), heat.Pressure(0))) > in[1] {
+				if float64(heat.Surface(unit.Millimetre(in[2]), unit.Celsius(t), unit.Celsius(in[0]), unit.Ratio(in[3]), bundle.Pressure)) > in[1] {
 					hi = t
 				} else {
 					lo = t

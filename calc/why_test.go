@@ -86,9 +86,31 @@ func everyFigure(s *Sheet) (out []Figure) {
 		put(w.Dia.Known(), Figure{What: "component.over", Part: id})
 		put(w.Bounded, Figure{What: "wire.bound", Of: id})
 		put(w.HottestKnown, Figure{What: "wire.hottest", Of: id})
+		put(s.Carries(k), Figure{What: "wire.heats", Of: id})
+		put(w.DropKnown && s.H.Wires[k].DropV.Set, Figure{What: "wire.lost", Of: id})
 		for n := range s.LimitsOf(k) {
 			put(true, Figure{What: "wire.limit", Of: id, K: n})
 		}
+	}
+	for i, fd := range s.Feeds {
+		id := s.H.Feeds[i].ID
+		for _, w := range []string{"feed.load", "feed.most", "feed.opens"} {
+			put(fd.Known, Figure{What: w, Of: id})
+		}
+		for n, k := range append(append([]int{}, fd.Legs...), fd.Beyond...) {
+			v := s.shortOf(i, n, k)
+			put(fd.Known && v.far > 0, Figure{What: "short.far", Of: id, Part: s.H.Wires[k].ID})
+			put(fd.Known && v.known, Figure{What: "short.lets", Of: id, Part: s.H.Wires[k].ID})
+			put(fd.Known && v.known, Figure{What: "short.bears", Of: id, Part: s.H.Wires[k].ID})
+		}
+	}
+	for i, u := range s.Units {
+		id := s.H.Units[i].ID
+		put(u.Pair.Known, Figure{What: "unit.ohm", Of: id})
+		put(u.Pair.Known, Figure{What: "unit.loop", Of: id})
+		put(u.Pair.Bus.Known, Figure{What: "unit.bus", Of: id})
+		put(u.Pair.Bus.StubMM > 0, Figure{What: "unit.stub", Of: id})
+		put(u.Pair.Bus.StubMM > 0, Figure{What: "unit.stubs", Of: id})
 	}
 	for _, t := range s.H.Terminations {
 		_, has := s.Cat.Boot(t.Boot.V)
@@ -108,7 +130,7 @@ func TestEveryFigureIsExplained(t *testing.T) {
 		t.Fatal(err)
 	}
 	met := map[string]int{}
-	for _, name := range []string{"testdata/example.toml", "testdata/trunk.toml", "cmd/contralay/demo.toml"} {
+	for _, name := range []string{"testdata/example.toml", "testdata/trunk.toml", "testdata/feeds.toml", "cmd/contralay/demo.toml"} {
 		d, err := file.Load(filepath.Join("..", name))
 		if err != nil {
 			t.Fatal(err)

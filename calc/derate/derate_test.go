@@ -112,3 +112,35 @@ func TestNoValueBeyondTheData(t *testing.T) {
 		t.Error("no rise")
 	}
 }
+
+// space is the bundle factor of MIL-STD-975M, appendix A, 3.16: round single wires in a
+// helical bundle, in vacuum. Source: published audit notes on that appendix.
+//
+//	(29 − N)/28 for 2 ≤ N ≤ 15, 0.5 for more
+func space(n int) float64 {
+	if n > 15 {
+		return 0.5
+	}
+	return (29 - float64(n)) / 28
+}
+
+// Another agency's formula against the chart: it asks how many wires there are, not how
+// much of them is in use. Its points lie between the chart's 20 and 80 % curves from
+// three wires to fifteen, and both are 1 for one wire. Its tabled examples: 20 AWG 6.5 A
+// alone and 3.7 A in a bundle (the latter read, the former from memory) is 0.57, 12 AWG
+// 25 and 11.5 A is 0.46, on either side of its own 0.5.
+func TestAgainstSpaceFormula(t *testing.T) {
+	if space(1) != 1 || space(15) != 0.5 || space(16) != 0.5 {
+		t.Fatal("the formula itself")
+	}
+	for n := 3; n <= 15; n++ {
+		high, _ := Bundle(n, 0.2)
+		low, _ := Bundle(n, 0.8)
+		if f := space(n); f > float64(high) || f < float64(low) {
+			t.Errorf("%d wires: %.3f, the chart %.3f to %.3f", n, f, float64(low), float64(high))
+		}
+	}
+	for _, c := range []struct{ alone, bundle float64 }{{6.5, 3.7}, {25, 11.5}} {
+		near(t, "tabled over alone", c.bundle/c.alone, space(20), 0.08)
+	}
+}

@@ -133,3 +133,15 @@ func TestEquivalentLengthDropsTheSame(t *testing.T) {
 }
 
 func abs(v float64) float64 { return max(v, -v) }
+
+// The drop chart of AC 43.13-1B, figure 11-2, p. 11-26: a run of 50 ft, 28 V (1 V may
+// be lost), 20 A, at 20 °C or below falls between 10 and 8 AWG, so 8. The table's 8 AWG
+// is 0.70 Ω/1000 ft, its 10 AWG 1.26 (table 11-9).
+func TestDropChartOfAC4313(t *testing.T) {
+	drop := func(ohmPer1000ft float64) float64 {
+		return float64(must[unit.Volt](t, "Drop")(wire.Drop(20, unit.OhmPerKilometre(ohmPer1000ft*unit.KilometrePerKilofoot), 20, 50*foot)))
+	}
+	if ten, eight := drop(1.26), drop(0.70); ten <= 1 || eight > 1 {
+		t.Errorf("10 AWG drops %v V, 8 AWG %v: the chart says 8", ten, eight)
+	}
+}

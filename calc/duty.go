@@ -1,0 +1,126 @@
+package calc
+
+import (
+	"fmt"
+
+	"contralay/calc/protect"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// duties works out what each wire carries as heat sees it, and refuses what the sheet
+// does not rate.
+func (s *Sheet) duties() {
+	if s.H.Head.Use.V == "aircraft" {
+		s.Unrated = true
+		s.say(Stop, "use", "harness", "it is for an aircraft: this sheet approves nothing that flies, and gives no electrical figures")
+	}
+	if s.H.Head.SupplyV.V > MaxVolts {
+		s.Unrated = true
+	}
+	for k := range s.H.Wires {
+		w, out := &s.H.Wires[k], &s.Wires[k]
+		d := DutyOf(w)
+		out.Heats = d.RMS()
+		if w.Safety.V {
+			s.say(Stop, "wire.safety", w.ID, "life hangs on it: outside what this sheet rates; leave it to those who are licensed for it")
+		}
+		switch {
+		case !w.OnS.Set && !w.PeriodS.Set:
+		case w.OnS.V <= 0 || w.PeriodS.V <= w.OnS.V:
+			s.say(Warn, "wire.duty", w.ID, fmt.Sprintf("is on for %s s in every %s s, which is always: give on_s and a longer period_s", plain(float64(w.OnS.V)), plain(float64(w.PeriodS.V))))
+		case !d.Comes() && w.RestA.V < w.Amps.V:
+			s.say(Note, "wire.duty", w.ID, fmt.Sprintf("is on for %s s at a time: above %s s it counts as always on", plain(float64(w.OnS.V)), plain(float64(protect.AdiabaticFor))))
+		}
+	}
+	s.comeBack()
+}
+
+// comeBack gives a return for which no current is entered what comes through the wires
+// that name it, so that it is judged and heats its bundle.
+func (s *Sheet) comeBack() {
+	for k := range s.H.Wires {
+		if r, ok := s.X.Wire[s.H.Wires[k].Return.V]; ok && r != k && !s.H.Wires[r].Amps.Set {
+			s.Wires[r].Heats += s.Wires[k].Heats
+		}
+	}
+}
+
+// serves is the wires that name a wire as their return.
+func (s *Sheet) serves(k int) []int {
+	var out []int
+	for i := range s.H.Wires {
+		if r, ok := s.X.Wire[s.H.Wires[i].Return.V]; ok && r == k && i != k {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
+// Carries reports whether it is known what a wire carries: it is entered, or comes back
+// from wires that name it as their return.
+func (s *Sheet) Carries(k int) bool { return s.H.Wires[k].Amps.Set || s.Wires[k].Heats > 0 }
+
+// DutyOf is how a wire's load comes and goes.
+func DutyOf(w *model.Wire) protect.Duty {
+	return protect.Duty{On: w.OnS.V, Period: w.PeriodS.V, Amps: w.Amps.V, Rest: w.RestA.V}
+}
+
+// rates reports whether the sheet gives a wire electrical figures at all.
+func (s *Sheet) rates(k int) bool { return !s.Unrated && !s.H.Wires[k].Safety.V }
+
+// dropLimit is what the circuit of a wire may drop.
+func (s *Sheet) dropLimit(k int) unit.Volt {
+	if DutyOf(&s.H.Wires[k]).Comes() {
+		return s.Limits.DropShortV
+	}
+	return s.Limits.DropMaxV
+}
+
+// pulses tests what one time on puts into a conductor against what it bears from its
+// steady temperature up to its rating.
+func (s *Sheet) pulses(k int) {
+	w, out := &s.H.Wires[k], &s.Wires[k]
+	p := DutyOf(w).Pulse()
+	from := out.HottestC
+	if p <= 0 || !out.HottestKnown {
+		return
+	}
+	if bears, ok := protect.Withstand(out.Entry.AreaMM2, from, out.Entry.RatedC); !ok || p > bears {
+		out.Burns = true
+		s.say(atMost(catalogue.Weakest(out.Entry.Standing, ratedStanding(out.Entry)), Stop), "wire.pulse", w.ID, fmt.Sprintf("%s A for %s s brings its conductor above %s C in one go: take a thicker size", plainAmps(w.Amps.V), plain(float64(w.OnS.V)), unit.Fixed(float64(out.Entry.RatedC), 0)))
+	}
+}
+
+func ratedStanding(e catalogue.Wire) catalogue.Standing {
+	if e.RatedStanding != "" {
+		return e.RatedStanding
+	}
+	return e.Standing
+}
+
+// contactDrop is what the two ends of a wire may drop together before a measured drop
+// points at them: 50 mV an end, common practice, no source. slack is how far a drop may
+// be measured over what the wire explains besides.
+const (
+	contactDrop unit.Volt  = 0.1
+	slack       unit.Ratio = 0.1
+)
+
+// measured sets a drop that was measured against what the wire explains.
+func (s *Sheet) measured(k int) {
+	w, out := &s.H.Wires[k], &s.Wires[k]
+	if !w.DropV.Set || !out.DropKnown || w.Amps.V <= 0 {
+		return
+	}
+	lost := w.DropV.V - out.Drop
+	switch {
+	case lost > contactDrop+unit.Volt(slack)*out.Drop:
+		s.say(Warn, "wire.measured", w.ID, fmt.Sprintf("%s V measured, and the wire explains %s V at %s A: %s V are lost elsewhere, in contacts, crimps, splices or the ground point, and make %s W there",
+			unit.Fixed(float64(w.DropV.V), 2), unit.Fixed(float64(out.Drop), 2), plainAmps(w.Amps.V), unit.Fixed(float64(lost), 2), unit.Fixed(float64(lost)*float64(w.Amps.V), 0)))
+	case w.DropV.V < out.Drop/2:
+		s.say(Note, "wire.measured", w.ID, fmt.Sprintf("%s V measured where the wire alone explains %s V at %s A: was it carrying that?",
+			unit.Fixed(float64(w.DropV.V), 2), unit.Fixed(float64(out.Drop), 2), plainAmps(w.Amps.V)))
+	}
+}

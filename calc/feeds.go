@@ -1,0 +1,371 @@
+package calc
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"contralay/calc/protect"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// Feed is what is worked out of a protective device.
+type Feed struct {
+	Device protect.Device
+	Known  bool          // it has a kind and a rating
+	Load   unit.Ampere   // Σ of what its wires carry, r.m.s.
+	Most   unit.Ampere   // what it may carry
+	All    unit.Ampere   // rating × outputs
+	Legs   []int         // its wires
+	Beyond []int         // wires that hang on them by splices, and on no feed of their own
+	Near   unit.Ampere   // a short right behind it
+	short  unit.Ohm      // of the supply, from short_a
+	far    []unit.Ampere // a short at the far end of each of Legs, then of Beyond; 0: not known
+}
+
+// Guard is what protects a wire.
+type Guard struct {
+	By   int         // feed; -1 where several join
+	Amps unit.Ampere // what the wire must bear for ever
+}
+
+var feedKinds = map[string]protect.Kind{"blade": protect.Blade, "large blade": protect.LargeBlade, "electronic": protect.Electronic}
+
+// feedWires finds what each device feeds and protects.
+func (s *Sheet) feedWires() {
+	if len(s.H.Feeds) == 0 {
+		return
+	}
+	s.Feeds = make([]Feed, len(s.H.Feeds))
+	at := map[string][]int{} // splice → wires
+	for k := range s.H.Wires {
+		for _, e := range []string{s.H.Wires[k].From.V, s.H.Wires[k].To.V} {
+			if p, ok := model.ParseEnd(e); ok && p.Splice != "" {
+				at[p.Splice] = append(at[p.Splice], k)
+			}
+		}
+	}
+	for i := range s.H.Feeds {
+		f, out := &s.H.Feeds[i], &s.Feeds[i]
+		kind, is := feedKinds[f.Device.V]
+		out.Device = protect.Device{Kind: kind, Rating: f.Amps.V, Trip: f.TripS.V}
+		out.Known = is && f.Amps.V > 0
+		out.All = f.Amps.V * unit.Ampere(max(f.Outputs.Or(1), 1))
+		out.Most = out.All * unit.Ampere(s.Limits.FeedLoadMax)
+		if v, a := s.H.Head.SupplyV.V, s.H.Head.ShortA.V; v > 0 && a > 0 {
+			out.Near, out.short = a, unit.Ohm(float64(v)/float64(a))
+		}
+		type way struct {
+			k        int
+			ohm      unit.Ohm
+			back     unit.Ohm // of the return of the last wire that names one
+			known    bool
+			isBranch bool
+		}
+		var queue []way
+		seen := map[int]bool{}
+		for _, id := range f.Wires {
+			if k, ok := s.X.Wire[id]; ok && !seen[k] {
+				seen[k] = true
+				out.Legs = append(out.Legs, k)
+				out.Load += s.Wires[k].Heats
+				queue = append(queue, way{k: k, known: true})
+			}
+		}
+		far := map[int]unit.Ampere{}
+		for len(queue) > 0 {
+			w := queue[0]
+			queue = queue[1:]
+			if w.isBranch {
+				out.Beyond = append(out.Beyond, w.k)
+			}
+			w.known = w.known && s.Wires[w.k].Known && s.Wires[w.k].Finished > 0
+			w.ohm += unit.Ohm(s.dropAt(w.k, 1))
+			if r, ok := s.X.Wire[s.H.Wires[w.k].Return.V]; ok && r != w.k {
+				w.back = unit.Ohm(s.dropAt(r, 1))
+			}
+			if v := s.H.Head.SupplyV.V; w.known && v > 0 {
+				if all := w.ohm + w.back + out.short; all > 0 {
+					far[w.k] = unit.Ampere(float64(v) / float64(all))
+				}
+			}
+			for _, e := range []string{s.H.Wires[w.k].From.V, s.H.Wires[w.k].To.V} {
+				p, ok := model.ParseEnd(e)
+				if !ok || p.Splice == "" {
+					continue
+				}
+				for _, next := range at[p.Splice] {
+					if _, fed := s.X.FeedOf[s.H.Wires[next].ID]; !seen[next] && !fed {
+						seen[next] = true
+						queue = append(queue, way{next, w.ohm, w.back, w.known, true})
+					}
+				}
+			}
+		}
+		for _, k := range slices.Concat(out.Legs, out.Beyond) {
+			out.far = append(out.far, far[k])
+		}
+		if !out.Known {
+			continue
+		}
+		for n, k := range slices.Concat(out.Legs, out.Beyond) {
+			g := &s.Wires[k].Guard
+			amps := out.Device.Rating // a leg of joined outputs has its own limit
+			if n >= len(out.Legs) {
+				amps = out.All
+			}
+			if s.Wires[k].Guarded {
+				g.By, g.Amps = -1, g.Amps+amps
+			} else {
+				*g, s.Wires[k].Guarded = Guard{i, amps}, true
+			}
+		}
+	}
+}
+
+// feedLimit is what the devices of a wire leave it, the others as entered.
+func (s *Sheet) feedLimit(k int) (Limit, bool) {
+	if !s.Wires[k].Guarded || s.Wires[k].Guard.By < 0 {
+		return Limit{}, false
+	}
+	i := s.Wires[k].Guard.By
+	f := &s.Feeds[i]
+	left := f.Most - f.Load
+	if slices.Contains(f.Legs, k) {
+		left = min(f.Most-(f.Load-s.Wires[k].Heats), f.Device.Rating*unit.Ampere(s.Limits.FeedLoadMax))
+	} else {
+		left += s.Wires[k].Heats
+	}
+	return Limit{Amps: max(left, 0), By: "feed " + s.H.Feeds[i].ID, Feed: true, Origin: catalogue.Origin{Source: "given in the file, and the share of it that may be used", Standing: catalogue.Practice}}, true
+}
+
+// sayFeeds tells what is wrong with the devices: what they carry, what they protect,
+// and what a short does.
+func (s *Sheet) sayFeeds() {
+	for i := range s.Feeds {
+		s.sayFeed(i)
+	}
+	if len(s.Feeds) == 0 {
+		return
+	}
+	// A wire that ends at a device where a protected one ends may lie behind it: its
+	// current comes through the load.
+	behind := map[string]bool{}
+	for k := range s.H.Wires {
+		if s.Wires[k].Guarded {
+			for _, t := range s.devices(k) {
+				behind[t] = true
+			}
+		}
+	}
+	for k := range s.H.Wires {
+		w := &s.H.Wires[k]
+		if _, named := s.X.FeedOf[w.ID]; w.Role.V != "power" || s.Wires[k].Guarded || w.Amps.V <= 0 || named {
+			continue
+		}
+		if !slices.ContainsFunc(s.devices(k), func(t string) bool { return behind[t] }) {
+			s.say(Note, "feed.none", w.ID, "no feed of this sheet protects it")
+		}
+	}
+}
+
+// devices is the terminations a wire ends at that are one device's own: without a
+// connector of the catalogue, which many share.
+func (s *Sheet) devices(k int) []string {
+	var out []string
+	for _, text := range ends(&s.H.Wires[k]) {
+		e, _ := model.ParseEnd(text)
+		if t, ok := s.X.Termination[e.Termination]; ok && s.H.Terminations[t].Insert.V == "" {
+			out = append(out, e.Termination)
+		}
+	}
+	return out
+}
+
+func (s *Sheet) sayFeed(i int) {
+	f, out := &s.H.Feeds[i], &s.Feeds[i]
+	if !out.Known {
+		s.say(Note, "feed.device", f.ID, "has no device or no rating, so nothing on it is judged: blade, large blade or electronic, and amps")
+		return
+	}
+	a := func(v unit.Ampere) string { return plainAmps(v) + " A" }
+	if made := protect.Ratings(out.Device.Kind); made != nil && !slices.Contains(made, out.Device.Rating) {
+		s.say(Warn, "feed.rating", f.ID, fmt.Sprintf("no %s of %s is made: %s", f.Device.V, a(out.Device.Rating), ratingsText(made)))
+	}
+	if out.Device.Kind == protect.Electronic && out.Device.Rating != unit.Ampere(math.Trunc(float64(out.Device.Rating))) {
+		s.say(Warn, "feed.rating", f.ID, fmt.Sprintf("an electronic limit is set in whole amperes, not to %s", a(out.Device.Rating)))
+	}
+	if f.BeforeMM.V > s.Limits.BeforeMaxMM {
+		s.say(Warn, "feed.before", f.ID, fmt.Sprintf("%s mm run unprotected before it; the shop allows %s mm", unit.Fixed(float64(f.BeforeMM.V), 0), unit.Fixed(float64(s.Limits.BeforeMaxMM), 0)))
+	}
+	if out.Load > out.Most {
+		s.say(Warn, "feed.load", f.ID, fmt.Sprintf("carries %s of %s: %s at most, %s %% of it", a(out.Load), a(out.All), a(out.Most), unit.Fixed(100*float64(s.Limits.FeedLoadMax), 0)))
+	} else {
+		s.sayStart(i)
+	}
+	s.sayGuards(i)
+}
+
+// sayStart tells whether a load that comes and goes can open the device while the
+// others are on.
+func (s *Sheet) sayStart(i int) {
+	f, out := &s.H.Feeds[i], &s.Feeds[i]
+	outputs := unit.Ampere(max(f.Outputs.Or(1), 1))
+	for _, k := range out.Legs {
+		w := &s.H.Wires[k]
+		d := DutyOf(w)
+		if !d.Comes() {
+			continue
+		}
+		all := (out.Load - s.Wires[k].Heats + w.Amps.V) / outputs
+		least, _, opens := out.Device.Opens(all)
+		if out.Device.Kind == protect.Electronic && all > out.Device.Rating && !opens {
+			least, opens = 0, true // it passes its limit; how fast it opens is not known
+		}
+		if least < w.OnS.V || opens && out.Device.Kind == protect.Electronic && least <= w.OnS.V {
+			s.say(Warn, "feed.start", f.ID, fmt.Sprintf("may open when %s comes on: %s A for %s s, with the others", w.ID, plainAmps(all), plain(float64(w.OnS.V))))
+			return
+		}
+	}
+}
+
+// sayGuards tells which wires the device does not protect: from being overloaded for
+// long, from a short that never opens it, from what a short lets through.
+func (s *Sheet) sayGuards(i int) {
+	f, out := &s.H.Feeds[i], &s.Feeds[i]
+	var over, never, burnt []string
+	burntSt := catalogue.House
+	for n, k := range slices.Concat(out.Legs, out.Beyond) {
+		w := &s.Wires[k]
+		id := s.H.Wires[k].ID
+		if !s.rates(k) {
+			continue
+		}
+		if b, ok := s.boundWithoutFeed(k); ok && w.Guard.Amps > b.Amps {
+			over = append(over, fmt.Sprintf("%s (%s A)", id, plainAmps(b.Amps)))
+			w.Burns = true
+		}
+		switch v := s.shortOf(i, n, k); {
+		case v.never:
+			never, w.Burns = append(never, fmt.Sprintf("%s (%s A)", id, plainAmps(v.far))), true
+		case v.burns:
+			burnt, w.Burns = append(burnt, id), true
+			burntSt = catalogue.Weakest(burntSt, v.Standing)
+		}
+	}
+	rating := plainAmps(out.Device.Rating) + " A"
+	if len(over) > 0 {
+		s.say(Warn, "feed.wire", f.ID, fmt.Sprintf("at %s it lets more through for ever than they may carry: %s", rating, listText(over)))
+	}
+	if len(never) > 0 {
+		s.say(Warn, "feed.never", f.ID, fmt.Sprintf("a short at the far end is not sure to open it; it takes %s A: %s", plainAmps(out.Device.NeedsToOpen()), listText(never)))
+	}
+	if len(burnt) > 0 {
+		s.say(atMost(burntSt, Stop), "feed.short", f.ID, fmt.Sprintf("a short lets more through before it opens than the conductor bears up to its rating: %s", listText(burnt)))
+	}
+}
+
+// ShortA is the least short at the far end of the n-th wire of a feed, those that hang
+// on it by splices after its own; false where the supply or the way is not known.
+func (s *Sheet) ShortA(feed, n int) (unit.Ampere, bool) {
+	f := &s.Feeds[feed]
+	if !f.Known || n >= len(f.far) {
+		return 0, false
+	}
+	return f.far[n], f.far[n] > 0
+}
+
+// ShortBears is what a short on the n-th wire of a feed lets through before the device
+// opens, what the conductor bears up to its rating, and whether that rests on memory.
+func (s *Sheet) ShortBears(feed, n int) (lets, bears unit.AmpereSqSecond, memory, ok bool) {
+	f := &s.Feeds[feed]
+	all := slices.Concat(f.Legs, f.Beyond)
+	if !f.Known || n >= len(all) {
+		return 0, 0, false, false
+	}
+	v := s.shortOf(feed, n, all[n])
+	return v.lets, v.bears, v.Standing == catalogue.Memory, v.known
+}
+
+// shorted is what a short on a wire does.
+type shorted struct {
+	far, at unit.Ampere // the least short, and the one that lets most through
+	lets    unit.AmpereSqSecond
+	bears   unit.AmpereSqSecond
+	known   bool // lets and bears are
+	never   bool // it may never open
+	burns   bool
+	from    unit.Celsius
+	catalogue.Origin
+}
+
+// shortOf is what a short anywhere on the n-th wire of a feed, wire k, does: from the
+// least current, at its far end, to one right behind the device.
+func (s *Sheet) shortOf(i, n, k int) shorted {
+	out := &s.Feeds[i]
+	v := shorted{far: out.far[n]}
+	if v.far <= 0 {
+		return v
+	}
+	if need := out.Device.NeedsToOpen(); v.far <= need && out.Device.Kind == protect.Electronic || v.far < need {
+		v.never = true
+		return v
+	}
+	near := out.Near
+	switch {
+	case out.Device.Kind == protect.Electronic && near <= 0:
+		near = v.far // what the supply drives into a nearer short is not known
+	case near <= 0:
+		near = max(v.far, out.Device.Rating*100)
+	}
+	e := s.Wires[k].Entry
+	v.from = max(s.Wires[k].HottestC, s.Limits.AmbientC)
+	if !s.Wires[k].HottestKnown {
+		v.from = s.Limits.AmbientC
+	}
+	lets, at, ok := out.Device.LetThrough(min(v.far, near), near)
+	bears, can := protect.Withstand(e.AreaMM2, v.from, e.RatedC)
+	v.lets, v.at, v.bears, v.known = lets, at, bears, ok && can
+	v.burns = v.known && lets > bears
+	v.Origin = catalogue.Origin{Source: "times of fuses as makers' sheets are quoted", Standing: catalogue.Memory}
+	if out.Device.Kind == protect.Electronic {
+		v.Origin = catalogue.Origin{Source: "given in the file", Standing: catalogue.Weakest(e.Standing, ratedStanding(e))}
+	}
+	return v
+}
+
+// boundWithoutFeed is the least of a wire's limits but those of its feed.
+func (s *Sheet) boundWithoutFeed(k int) (Limit, bool) {
+	best, ok := Limit{}, false
+	for _, l := range s.Wires[k].limits {
+		if !l.Feed && (!ok || l.Amps < best.Amps) {
+			best, ok = l, true
+		}
+	}
+	return best, ok
+}
+
+func ratingsText(made []unit.Ampere) string {
+	var out []string
+	for _, r := range made {
+		out = append(out, plainAmps(r))
+	}
+	return strings.Join(out, ", ") + " A"
+}
+
+// listText names some things and counts the rest.
+func listText(all []string) string {
+	if len(all) > 6 {
+		return fmt.Sprintf("%s and %d more", strings.Join(all[:5], ", "), len(all)-5)
+	}
+	return strings.Join(all, ", ")
+}
+
+// plain writes a number as short as it is.
+func plain(v float64) string {
+	t := unit.Fixed(v, 3)
+	return strings.TrimSuffix(strings.TrimRight(t, "0"), ".")
+}
