@@ -110,7 +110,7 @@ func compareScreen() screen {
 			all = append(all, m.try(fmt.Sprintf("aside %d %s", k, a.Name), func() *model.Harness { h, _ := m.takenUp(k); return h }))
 			names = append(names, a.Name)
 		}
-		p := page{wide: true, lines: []string{"Lay-ups of " + mb.ID + " side by side; Enter takes the row's up."},
+		p := page{lines: []string{"Lay-ups of " + mb.ID + " side by side; Enter takes the row's up."},
 			cols: fmt.Sprintf("%-14s %-20s %7s %7s %8s %6s %6s %6s  %s", "", "lay-up", "over", "mass g", "wire m", "spare", "filler", "buried", "sheath")}
 		for k, t := range all {
 			_, b, _ := t.b()

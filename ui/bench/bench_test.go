@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -65,8 +66,24 @@ func openAt(t testing.TB, name, screen string) *Model {
 		c.Changed = func(string) bool { return true }
 	}
 	m := openWith(t, name, c)
-	press(m, everyScreen[screen]...)
+	goTo(t, m, everyScreen[screen]...)
 	return m
+}
+
+// goTo presses keys; "@text" puts the cursor on the row that has the text, if one has.
+func goTo(t testing.TB, m *Model, keys ...string) {
+	t.Helper()
+	for _, k := range keys {
+		if want, is := strings.CutPrefix(k, "@"); is {
+			p := m.page(m.listWidth())
+			if at := slices.IndexFunc(p.rows, func(r row) bool { return strings.Contains(r.text, want) }); at >= 0 {
+				m.cursor[m.cursorKey()] = at
+				delete(m.on, m.cursorKey())
+			}
+			continue
+		}
+		press(m, k)
+	}
 }
 
 func openWith(t testing.TB, name string, c Config) *Model {
@@ -118,6 +135,8 @@ var everyScreen = map[string][]string{
 	"build": {"right", "right", "right", "right"}, "wire": {"enter"}, "layer": {"right", "down", "enter"},
 	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
 	"size": {"enter", "down", "down", "enter"}, "to": {"enter", "down", "down", "down", "down", "down", "down", "down", "enter"},
+	"worst first": {"@nearest its limit", "enter"}, "sizes": {"@the sizes that do", "enter"}, "feeds": {"@protection", "enter"}, "feed": {"@protection", "enter", "enter"},
+	"duty": {"enter", "@duty", "enter"}, "feed to choose": {"enter", "@feed  ", "enter"}, "data wire": {"@331", "enter"},
 	"why": {"w"}, "figures": {"right", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 
@@ -167,7 +186,7 @@ func TestGoldenScreens(t *testing.T) {
 			shots = append(shots, shot{screen, size[0], size[1]})
 		}
 	}
-	for _, screen := range []string{"branches", "quit", "why", "unsaved work", "file changed", "help"} {
+	for _, screen := range []string{"branches", "worst first", "sizes", "feeds", "feed", "quit", "why", "unsaved work", "file changed", "help"} {
 		shots = append(shots, shot{screen, 80, 24})
 	}
 	for _, c := range shots {

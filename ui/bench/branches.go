@@ -14,7 +14,7 @@ func branchesScreen() screen {
 }
 
 func (m *Model) branchesPage(w int) page {
-	p := page{wide: true, why: figs("", 0, "", "loom.wire", "loom.mass"),
+	p := page{why: figs("", 0, "", "loom.wire", "loom.mass"),
 		lines: []string{m.wholeText()},
 		empty: "no branch yet: terminations, wires and branches are written in the file; Esc opens the menu"}
 	wide := max(10, w-68)

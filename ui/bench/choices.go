@@ -26,11 +26,35 @@ func (m *Model) sizeChoices(id string) func(m *Model) []choice {
 			c := choice{value: s, says: sizeText(&model.Wire{Size: s}), used: used[s]}
 			if e, ok := m.cfg.Cat.Wire(w.Spec, s); ok {
 				c.says, c.why = c.says+m.overOf(e), looked(e)
+				c.more = func() string { return m.sizeSays(id, s) }
 			}
 			out = append(out, c)
 		}
 		return out
 	}
+}
+
+// sizeSays is whether a size does for a wire, and what it costs.
+func (m *Model) sizeSays(id, size string) string {
+	i := m.sheet.X.Wire[id]
+	text := "Enter takes it"
+	if m.sheet.Carries(i) {
+		if says := m.sheet.Doubt(i, size); says != "" {
+			text = "does not do: " + says + "; Enter takes it all the same"
+		} else {
+			text = "does; Enter takes it"
+		}
+	}
+	if size == m.h.Wires[i].Size {
+		return text
+	}
+	t := m.try("size "+id+size, func() *model.Harness {
+		return m.h.EditWire(i, func(w *model.Wire) { w.Size = size })
+	})
+	if _, b, ok := t.b(); ok && !b.Waiting && len(b.Layers) > 0 {
+		text += ": " + m.differs(m.tally(), t.tally())
+	}
+	return text
 }
 
 // overOf is a catalogue diameter in a list, and looked why it is so.

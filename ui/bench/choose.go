@@ -12,6 +12,7 @@ type choice struct {
 	used  int // how often this harness has it; those come first
 	why   []reason
 	rank  int // put before others for another reason
+	more  func() string
 }
 
 // chooseScreen lists what could be taken: what this harness uses already first,
@@ -35,7 +36,7 @@ func chooseScreen(what string, there func(m *Model) bool, list func(m *Model) []
 				used = fmt.Sprintf("   %d here", c.used)
 			}
 			v := c.value
-			p.rows = append(p.rows, row{key: v, text: in + c.says + used, detail: "Enter takes it", why: c.why, enter: func(m *Model) {
+			p.rows = append(p.rows, row{key: v, text: in + c.says + used, detail: "Enter takes it", more: c.more, why: c.why, enter: func(m *Model) {
 				m.back()
 				take(m, v)
 			}})

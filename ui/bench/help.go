@@ -20,7 +20,7 @@ func helpScreen(name string) screen {
 			delete(m.cursor, m.cursorKey())
 			delete(m.on, m.cursorKey())
 		}
-		p := page{wide: true}
+		p := page{}
 		var lines []string
 		if pages[at] == "keys" {
 			lines = keyLines(w - 4)

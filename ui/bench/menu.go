@@ -11,7 +11,7 @@ import (
 // menuScreen is what is not part of a branch: saving, help, quitting.
 func menuScreen() screen {
 	return screen{name: "menu", page: func(m *Model, w int) page {
-		p := page{wide: true, lines: []string{"menu"}}
+		p := page{lines: []string{"menu"}}
 		p.rows = []row{
 			{text: "back to the branches", enter: func(m *Model) { m.back() }},
 			{text: "save", detail: m.path, enter: func(m *Model) { m.save() }},
@@ -43,7 +43,7 @@ func (m *Model) askQuit() {
 		if what == "" {
 			what = "the harness, which has no file yet"
 		}
-		p := page{wide: true, lines: []string{fmt.Sprintf("There is unsaved work on %s.", what)}}
+		p := page{lines: []string{fmt.Sprintf("There is unsaved work on %s.", what)}}
 		p.rows = []row{
 			{text: "keep working", enter: func(m *Model) { m.back(); m.tell("still here") }},
 			{text: "save, then quit", enter: func(m *Model) { m.back(); m.saveThen(func(m *Model) { m.quit = true }) }},

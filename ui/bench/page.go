@@ -7,7 +7,6 @@ type page struct {
 	rows  []row
 	empty string   // said where there are no rows
 	start int      // the row that a first visit begins on
-	wide  bool     // takes the place of the section too
 	why   []reason // the figures of the lines
 }
 

@@ -24,7 +24,7 @@ func leftScreen(left []Left) screen {
 		if what == "" {
 			what = "a harness without a file"
 		}
-		p := page{wide: true, lines: []string{fmt.Sprintf("Unsaved work on %s is left from %s.", what, l.When)}}
+		p := page{lines: []string{fmt.Sprintf("Unsaved work on %s is left from %s.", what, l.When)}}
 		if l.Changed {
 			p.lines = append(p.lines, "The file was written since: what was done there is not in this work.")
 		}
@@ -98,7 +98,7 @@ func (m *Model) keep() {
 // since it was read. The key that saves never writes over it.
 func changedScreen(path string, then func(m *Model)) screen {
 	return screen{name: "file changed", safe: true, page: func(m *Model, w int) page {
-		return page{wide: true, lines: []string{fmt.Sprintf("%s was written or taken away by somebody else since it was opened.", path)}, rows: []row{
+		return page{lines: []string{fmt.Sprintf("%s was written or taken away by somebody else since it was opened.", path)}, rows: []row{
 			{key: "work", text: "keep working", enter: func(m *Model) { m.back(); m.tell("not saved yet") }},
 			{key: "name", text: "save under another name", enter: func(m *Model) { m.back(); m.openField(m.nameField(), "") }},
 			{key: "over", text: "write over it: press + on this row", detail: "what stands there now stays beside it as .bak", step: func(m *Model, by int) {

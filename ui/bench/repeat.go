@@ -51,7 +51,7 @@ func (m *Model) addLike(id string, n int) {
 		w := like
 		w.ID = h.NextID(last)
 		last = w.ID
-		w.Return, w.Note = model.Opt[string]{}, model.Opt[string]{}
+		w.Return, w.Note, w.DropV = model.Opt[string]{}, model.Opt[string]{}, model.Opt[unit.Volt]{} // what was measured, was measured there
 		a, okA := m.freeBeyond(like.From.V, like, taken)
 		taken[a] = true
 		z, okZ := m.freeBeyond(like.To.V, like, taken)

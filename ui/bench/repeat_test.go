@@ -173,9 +173,9 @@ func TestListsBeginWithWhatIsUsed(t *testing.T) {
 // Every number that can be typed can be stepped with + -, and one step back is where
 // it was.
 func TestNumbersStep(t *testing.T) {
-	for name, keys := range map[string][]string{"wire": {"enter"}, "layer": {"right", "down", "enter"}, "sheath": {"right", "right", "right"}} {
-		m := open(t, "example.toml")
-		press(m, keys...)
+	for name, keys := range map[string][]string{"wire": {"enter"}, "duty": {"enter", "@duty", "enter"}, "feed": {"@protection", "enter", "enter"}, "layer": {"right", "down", "enter"}, "sheath": {"right", "right", "right"}} {
+		m := openAt(t, map[bool]string{true: "feeds.toml", false: "example.toml"}[name == "feed" || name == "duty"], "wires")
+		goTo(t, m, keys...)
 		for at, r := range m.page(m.listWidth()).rows {
 			if r.field == nil || !r.field.number || r.key == "more" {
 				continue

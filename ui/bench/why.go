@@ -2,6 +2,7 @@ package bench
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"contralay/calc"
@@ -88,6 +89,25 @@ func (m *Model) stripReasons() []reason {
 	return out
 }
 
+// limitReasons is every limit of a wire.
+func (m *Model) limitReasons(id string) (out []reason) {
+	for n := range m.sheet.LimitsOf(m.sheet.X.Wire[id]) {
+		out = append(out, figs(id, n, "", "wire.limit")...)
+	}
+	return out
+}
+
+// feedReasons is every figure of a feed and of what it protects.
+func (m *Model) feedReasons(id string) []reason {
+	out := figs(id, 0, "", "feed.load", "feed.most", "feed.opens")
+	f := &m.sheet.Feeds[m.sheet.X.Feed[id]]
+	for _, k := range slices.Concat(f.Legs, f.Beyond) {
+		w := m.h.Wires[k].ID
+		out = append(append(out, figs(id, 0, w, "short.far", "short.lets", "short.bears")...), m.limitReasons(w)...)
+	}
+	return out
+}
+
 // snagReasons is the figures a snag speaks of.
 func (m *Model) snagReasons(g calc.Snag) []reason {
 	i, isBranch := m.sheet.X.Branch[g.Where]
@@ -95,8 +115,16 @@ func (m *Model) snagReasons(g calc.Snag) []reason {
 		switch g.Rule {
 		case "wire.drop":
 			return figs(g.Where, 0, "", "wire.circuit", "wire.drop")
-		case "wire.current":
-			return figs(g.Where, 0, "", "wire.bound", "wire.hottest")
+		case "wire.current", "wire.pulse":
+			return append(figs(g.Where, 0, "", "wire.heats", "wire.bound", "wire.hottest"), m.limitReasons(g.Where)...)
+		case "wire.measured":
+			return figs(g.Where, 0, "", "wire.drop", "wire.lost")
+		case "unit.impedance", "unit.resistance", "unit.bus", "unit.stub":
+			return figs(g.Where, 0, "", "unit.ohm", "unit.loop", "unit.bus", "unit.stub", "unit.stubs")
+		case "feed.load", "feed.start":
+			return figs(g.Where, 0, "", "feed.load", "feed.most")
+		case "feed.wire", "feed.never", "feed.short":
+			return m.feedReasons(g.Where)
 		case "boot.grip", "boot.slide":
 			for k := range m.h.Branches {
 				if mb := &m.h.Branches[k]; mb.From == g.Where || mb.To == g.Where {
@@ -167,7 +195,7 @@ func whyRow(all func(m *Model) []row) row {
 // figuresScreen lists figures with their values.
 func figuresScreen(all []reason) screen {
 	return screen{name: "figures", page: func(m *Model, w int) page {
-		p := page{wide: true, lines: []string{"Enter says how a figure was made."}, empty: "no figure here yet"}
+		p := page{lines: []string{"Enter says how a figure was made."}, empty: "no figure here yet"}
 		for _, re := range append(all, m.stripReasons()...) {
 			if !re.known(m) {
 				continue
@@ -217,7 +245,7 @@ func whyScreen(all []reason, at int) screen {
 		next := func(m *Model, by int) {
 			at = (at + by + len(all)) % len(all)
 		}
-		p := page{wide: true}
+		p := page{}
 		if !ok {
 			p.lines = []string{"this figure is gone; Esc goes back"}
 			return p
@@ -292,6 +320,14 @@ func (m *Model) measured(v float64, k calc.Measure) string {
 		return unit.Fixed(v, 2) + " W/m"
 	case calc.OhmsPerKm:
 		return unit.Fixed(v, 2) + " ohm/km"
+	case calc.Ohms:
+		return unit.Fixed(v, 3) + " ohm"
+	case calc.Squares:
+		return unit.Fixed(v, 4) + " mm2"
+	case calc.Seconds:
+		return trim(unit.RoundHalfUp(v, 0.0001)) + " s"
+	case calc.Withstands:
+		return unit.Fixed(v, 0) + " A2s"
 	case calc.Percent:
 		return unit.Fixed(100*v, 1) + " %"
 	case calc.Count:

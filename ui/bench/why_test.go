@@ -14,7 +14,7 @@ import (
 
 var (
 	decimal  = regexp.MustCompile(`\d+\.\d+`)
-	withUnit = regexp.MustCompile(`(\d+(?:\.\d+)?|\d+ \d+/\d+|\d+/\d+) (?:mm|in|g|V|m|turns|%)(?:\W|$)`)
+	withUnit = regexp.MustCompile(`(\d+(?:\.\d+)?|\d+ \d+/\d+|\d+/\d+) (?:mm|in|g|V|A2s|s|ohm|mohm|m|turns|%)(?:\W|$)`)
 )
 
 // numbers is every number of a text that measures something: it has a decimal
@@ -45,7 +45,7 @@ func written(v float64) []string {
 // Every number on every screen that measures something is one of the figures that W
 // explains there, an input of one, or stands in the harness or the catalogue.
 func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
-	for _, name := range []string{"demo.toml", "example.toml", "trunk.toml"} {
+	for _, name := range []string{"demo.toml", "example.toml", "trunk.toml", "feeds.toml"} {
 		for screen := range everyScreen {
 			switch screen {
 			case "why", "figures", "unsaved work", "file changed", "help", "quit", "menu", "field":
@@ -143,6 +143,9 @@ func numbersGiven(m *Model) []string {
 			put(l.BindMM.V)
 			put(l.LayMM.V)
 		}
+	}
+	for _, f := range m.h.Feeds {
+		put(f.BeforeMM.V)
 	}
 	for _, d := range m.sheet.Limits.FillerStock {
 		put(d)

@@ -24,10 +24,9 @@ func (m *Model) wiresPage(w int) page {
 	ids := m.wiresHere()
 	p.lines = append(p.lines, fmt.Sprintf("%d things to lay, %d conductors", len(b.Components), len(ids)))
 	p.lines = append(p.lines, "free cavities: "+m.freeText())
-	if t := m.closestText(ids); t != "" {
-		p.lines = append(p.lines, t)
+	if r, ok := m.judgeRow(ids); ok {
+		p.rows, p.start = append(p.rows, r), 1
 	}
-	p.why = m.closestWhy(ids)
 	cut := w >= 66 // the cut length, where there is room for it
 	wide := max(6, w-33)
 	if cut {
@@ -66,6 +65,9 @@ func (m *Model) wiresPage(w int) page {
 	}
 	if len(ids) > 0 {
 		p.rows = append(p.rows, m.moreRow(m.h.Wires[ids[len(ids)-1]].ID))
+	}
+	if len(ids) > 0 {
+		p.rows = append(p.rows, m.sizesRow(), m.feedsRow())
 	}
 	p.rows = append(p.rows, m.once("wires", func() []row { return append(m.likeRows(ids), m.mirrorRows()...) })...)
 	p.empty = "no wire runs here yet: its ends are written in the file, or taken from a branch like it"
@@ -129,7 +131,7 @@ func (m *Model) wireDetail(i int, comp string) string {
 	w, c := &m.h.Wires[i], &m.sheet.Wires[i]
 	text := w.ID + ": "
 	if c.Bounded {
-		text += fmt.Sprintf("%s of %s A, %s; ", ampsText(w), mostText(c), c.Bound.By)
+		text += fmt.Sprintf("%s of %s A, %s; ", carriesText(m.sheet, i), mostText(c), c.Bound.By)
 	}
 	if c.HottestKnown {
 		text += hotText(c) + " C; "
@@ -150,7 +152,7 @@ func (m *Model) wireDetail(i int, comp string) string {
 // wireReasons is the figures of a wire in a list and in its detail.
 func (m *Model) wireReasons(i int) []reason {
 	id := m.h.Wires[i].ID
-	out := figs(id, 0, "", "wire.cut", "wire.bound", "wire.hottest", "wire.circuit", "wire.drop")
+	out := figs(id, 0, "", "wire.cut", "wire.heats", "wire.bound", "wire.hottest", "wire.circuit", "wire.drop")
 	if c := &m.sheet.Wires[i]; c.Bounded {
 		out = append(out, figs(id, c.BoundAt, "", "wire.limit")...)
 	}
@@ -181,22 +183,11 @@ func hotText(c *calc.Wire) string {
 func (m *Model) closest(ids []int) (at int, ok bool) {
 	worst := 0.0
 	for _, i := range ids {
-		c := &m.sheet.Wires[i]
-		if a := m.h.Wires[i].Amps; a.Set && c.Bounded && c.Bound.Amps > 0 {
-			if share := float64(a.V / c.Bound.Amps); share > worst {
-				worst, at, ok = share, i, true
-			}
+		if share, known := m.share(i); known && share > worst {
+			worst, at, ok = share, i, true
 		}
 	}
 	return at, ok
-}
-
-func (m *Model) closestText(ids []int) string {
-	i, ok := m.closest(ids)
-	if !ok {
-		return ""
-	}
-	return fmt.Sprintf("nearest its limit: %s, %s of %s A", m.h.Wires[i].ID, ampsText(&m.h.Wires[i]), mostText(&m.sheet.Wires[i]))
 }
 
 func (m *Model) closestWhy(ids []int) []reason {
@@ -204,7 +195,7 @@ func (m *Model) closestWhy(ids []int) []reason {
 	if !ok {
 		return nil
 	}
-	return figs(m.h.Wires[i].ID, 0, "", "wire.bound")
+	return figs(m.h.Wires[i].ID, 0, "", "wire.bound", "wire.heats")
 }
 
 func (m *Model) diaText(v unit.Millimetre, d calc.Dia) string {

@@ -22,10 +22,16 @@ func Topics() []Topic {
 			"W on any row says how its figures were made. H is this help; + and - turn its pages.",
 		}},
 		{"wires", "step 1, Wires", []string{
-			"What runs through this branch. Over the list: how many things there are to lay, which connectors have cavities free, and which wire is nearest its limit.",
+			"What runs through this branch. Over the list: how many things there are to lay, which connectors have cavities free, and which wire is nearest its limit: Enter there lists them all, worst first.",
 			"+ and - take the next size, digits set the current. Enter opens the wire: the reel first, since every diameter hangs on it: lay ten side by side, divide by ten, type it. A calliper may send digits and Enter at once.",
 			"In lists what this harness uses already stands first. One more like this takes the next number and the next free cavities; a number there adds as many. All INJ1 again wires the connectors like it. A branch whose far ends are empty can be wired as another one is.",
-			"Under a wire stands all that bounds its current: each branch of its way by the public tables and by the heat of the bundle as laid, and its contacts; the least decides. Point takes a wire out.",
+			"Under a wire stands all that bounds its current: each branch of its way by the public tables and by the heat of the bundle as laid, and its contacts; the least decides. Point takes a wire out. Below the list: the sizes that do for all wires at once, and the fuses.",
+		}},
+		{"protection", "current, duty, fuses", []string{
+			"A wire may carry the least of what its way allows: each branch by the public tables and by the heat of the bundle as laid, contacts, splices, its feed. A return without a current carries what names it.",
+			"Duty is for a load that comes and goes: heat goes by the mean of the square, drop by the peak against drop_short_v; five seconds on at a time is the most. A drop measured along a wire stands beside what the wire explains; the rest is in crimps, contacts, splices, the ground point.",
+			"A feed is a fuse or an electronic limit. It may be used to 80 % (feed_load_max), must not let more through for ever than its wires may carry, must be sure to open on a short at the far end, and before the conductor is past its rating. A blade carries 110 % for days. Of joined outputs each leg is sized for its own limit. short_a in [harness] is the supply's dead short.",
+			"Fuse for the wire, not for the load; as near to the supply as can be.",
 		}},
 		{"layers", "step 2, Layers", []string{
 			"The lay-up, said aloud from the inside: 1 . 6 . 12. Each row is a layer: what it holds, where that leaves, how many the layer takes, room for more or how many it is short, and over: what callipers read.",

@@ -16,7 +16,7 @@ func Figures(s *calc.Sheet) ([]byte, error) {
 		Harness: figHarness{h.Head.Name.V, h.Head.Number.V, h.Head.Revision.V},
 		Totals: figTotals{s.Totals.Wires, s.Totals.Units, s.Totals.Spares, s.Totals.Fillers,
 			round(float64(s.Totals.WireMM)/1000, 4), nil},
-		Branches: []figBranch{}, Wires: []figWire{}, Terminations: []figTerm{}, Snags: []figSnag{},
+		Branches: []figBranch{}, Wires: []figWire{}, Terminations: []figTerm{}, Feeds: []figFeed{}, Snags: []figSnag{},
 	}
 	if s.Totals.GramKnown {
 		out.Totals.MassG = some(round(float64(s.Totals.Gram), 3))
@@ -34,6 +34,9 @@ func Figures(s *calc.Sheet) ([]byte, error) {
 		}
 		out.Terminations = append(out.Terminations, f)
 	}
+	for i := range s.Feeds {
+		out.Feeds = append(out.Feeds, feed(s, i))
+	}
 	for _, g := range calc.Worst(s.Snags) {
 		out.Snags = append(out.Snags, figSnag{g.Level.String(), g.Rule, g.Where, g.Says})
 	}
@@ -50,6 +53,7 @@ type figures struct {
 	Branches     []figBranch `json:"branches"`
 	Wires        []figWire   `json:"wires"`
 	Terminations []figTerm   `json:"terminations"`
+	Feeds        []figFeed   `json:"feeds"`
 	Snags        []figSnag   `json:"snags"`
 }
 
@@ -127,6 +131,7 @@ type figWire struct {
 	FinishedMM *float64 `json:"finished_mm"`
 	Path       []string `json:"path"`
 	DropV      *float64 `json:"drop_v"`
+	CarriesA   *float64 `json:"carries_a"`
 	LimitA     *float64 `json:"limit_a"`
 	LimitedBy  *string  `json:"limited_by"`
 	HottestC   *float64 `json:"hottest_c"`
@@ -140,6 +145,13 @@ type figTerm struct {
 	Blank     int    `json:"blank"`
 	Contacts  *int   `json:"contacts"`
 	SealPlugs *int   `json:"seal_plugs"`
+}
+
+type figFeed struct {
+	ID     string   `json:"id"`
+	LoadA  *float64 `json:"load_a"`
+	MostA  *float64 `json:"most_a"`
+	OpensA *float64 `json:"opens_a"`
 }
 
 type figSnag struct {
@@ -225,11 +237,22 @@ func wire(s *calc.Sheet, i int) figWire {
 			f.DropV = some(round(float64(w.Drop), 5))
 		}
 	}
+	if s.Carries(i) {
+		f.CarriesA = some(round(float64(w.Heats), 3))
+	}
 	if w.Bounded {
 		f.LimitA, f.LimitedBy = some(round(float64(w.Bound.Amps), 2)), some(w.Bound.By)
 	}
 	if w.HottestKnown {
 		f.HottestC = some(round(float64(w.HottestC), 2))
+	}
+	return f
+}
+
+func feed(s *calc.Sheet, i int) figFeed {
+	f, fd := figFeed{ID: s.H.Feeds[i].ID}, &s.Feeds[i]
+	if fd.Known {
+		f.LoadA, f.MostA, f.OpensA = some(round(float64(fd.Load), 3)), some(round(float64(fd.Most), 3)), some(round(float64(fd.Device.NeedsToOpen()), 3))
 	}
 	return f
 }

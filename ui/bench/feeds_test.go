@@ -1,0 +1,119 @@
+package bench
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+// The list of the Wires step keeps the file's order; behind its first row the same
+// wires stand worst first, and Enter opens one.
+func TestWorstFirst(t *testing.T) {
+	m := openAt(t, "demo.toml", "worst first")
+	last := 10.0
+	seen := 0
+	for _, r := range m.page(m.listWidth()).rows {
+		i, ok := m.sheet.X.Wire[r.key]
+		if !ok {
+			continue
+		}
+		seen++
+		share, known := m.share(i)
+		if !known {
+			share = -1
+		}
+		if share > last+1e-9 {
+			t.Errorf("%s at %.2f after %.2f", r.key, share, last)
+		}
+		last = share
+	}
+	if seen != len(m.wiresHere()) {
+		t.Errorf("%d of %d wires", seen, len(m.wiresHere()))
+	}
+	first := m.page(m.listWidth()).rows[0].key
+	press(m, "enter")
+	if m.top() != "wire" || !strings.Contains(m.View(), "wire "+first) {
+		t.Errorf("Enter opens %s", m.top())
+	}
+}
+
+// What another size would do for all wires is taken by one key and undone by one.
+func TestSizesForAllAtOnce(t *testing.T) {
+	m := openAt(t, "demo.toml", "sizes")
+	was := m.h
+	p := m.page(m.listWidth())
+	if len(p.rows) < 3 || !strings.Contains(p.rows[0].text, "take all: ") {
+		t.Fatalf("%d rows", len(p.rows))
+	}
+	press(m, "enter")
+	changed := 0
+	for k := range m.h.Wires {
+		if m.h.Wires[k].Size != was.Wires[k].Size {
+			changed++
+		}
+	}
+	if changed == 0 || len(m.undo) != 1 || m.top() == "sizes" {
+		t.Errorf("%d changed in %d steps, on %s", changed, len(m.undo), m.top())
+	}
+	press(m, "backspace")
+	if d := cmp.Diff(was, m.h); d != "" {
+		t.Errorf("one Backspace leaves\n%s", d)
+	}
+}
+
+// A wire gets a new fuse on its own page, of the least rating that its current leaves
+// a share of; there the rating steps through what is made, and the wire comes off by
+// the point.
+func TestFeedByKeys(t *testing.T) {
+	m := openAt(t, "example.toml", "wires")
+	id := m.h.Wires[m.wiresHere()[0]].ID
+	m.change(m.h.EditWire(m.sheet.X.Wire[id], func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(4.5)) }), "")
+	goTo(t, m, "enter", "@feed  ", "enter", "@a new feed, blade", "enter")
+	if len(m.h.Feeds) != 1 || m.h.Feeds[0].Amps.V != 7.5 || m.h.Feeds[0].Wires[0] != id {
+		t.Fatalf("%+v: %s", m.h.Feeds, m.says)
+	}
+	goTo(t, m, "esc", "@protection", "enter", "enter", "@rating", "+")
+	if m.h.Feeds[0].Amps.V != 10 {
+		t.Errorf("+ gives %v A", m.h.Feeds[0].Amps.V)
+	}
+	press(m, "-", "-")
+	if m.h.Feeds[0].Amps.V != 5 {
+		t.Errorf("- - gives %v A", m.h.Feeds[0].Amps.V)
+	}
+	if !strings.Contains(m.View(), "carries 4.5 A of 5 A: 4 A at most, 80 % of it") {
+		t.Errorf("nothing is said of 4.5 A on 5\n%s", m.View())
+	}
+	goTo(t, m, "@device", "+", "+", "@rating", "1", "2", "enter")
+	if f := m.h.Feeds[0]; f.Device.V != "electronic" || f.Amps.V != 12 {
+		t.Errorf("%+v: %s", f, m.says)
+	}
+	goTo(t, m, "@comes out", ".")
+	if len(m.h.Feeds[0].Wires) != 0 {
+		t.Errorf("on it are %v", m.h.Feeds[0].Wires)
+	}
+	goTo(t, m, "@take this feed away", "enter")
+	if len(m.h.Feeds) != 0 || m.top() != "feeds" {
+		t.Errorf("%d feeds, on %s", len(m.h.Feeds), m.top())
+	}
+}
+
+// A size in the list says whether it does, why not, and what it costs.
+func TestSizesSayWhatTheyDo(t *testing.T) {
+	m := openAt(t, "demo.toml", "wires")
+	goTo(t, m, "@Injector feed", "enter", "@size  ", "enter")
+	said := map[string]string{}
+	for _, r := range m.page(m.listWidth()).rows {
+		if r.more != nil {
+			said[r.key] = r.more()
+		}
+	}
+	for size, want := range map[string]string{"20": "does; Enter takes it", "28": "does not do: thinner than the shop handles, 24", "22": "does; Enter takes it: ", "12": "does not do: P1:E does not take it"} {
+		if !strings.HasPrefix(said[size], want) {
+			t.Errorf("%s: %q, want %q", size, said[size], want)
+		}
+	}
+}
