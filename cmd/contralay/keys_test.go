@@ -65,7 +65,7 @@ func TestFlood(t *testing.T) {
 	s.press(strings.Repeat(down, 200) + strings.Repeat(up, 200) + strings.Repeat("jjxx", 40))
 	s.until("the first row in hand", func(screen string) bool {
 		_, words := hand(screen)
-		return strings.Contains(words, "101")
+		return strings.Contains(words, "nearest its limit")
 	})
 	s.alive()
 	s.press("q") // still saved: nothing of the flood changed anything
