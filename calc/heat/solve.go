@@ -46,7 +46,10 @@ const hottest = 600.0
 // there is nothing to balance, or no steady state below 600 °C.
 //
 // Source: conduction in a cylinder with uniform sources, derived; any textbook.
-func (b Bundle) Solve(warm *Result) (Result, bool) {
+func (b Bundle) Solve(warm *Result) (Result, bool) { return b.solve(warm, 1e-4) }
+
+// solve is Solve to within so many °C.
+func (b Bundle) solve(warm *Result, within float64) (Result, bool) {
 	n := len(b.Shells)
 	if n == 0 || !(b.Shells[n-1].OuterMM > 0) || !unit.Finite(float64(b.Ambient)) || b.Ambient <= -kelvin {
 		return Result{}, false
@@ -72,7 +75,7 @@ func (b Bundle) Solve(warm *Result) (Result, bool) {
 		for k, s := range b.Shells {
 			total += float64(s.At20) * grows(out.Shells[k])
 		}
-		surface := balance(outer/1000, float64(b.Ambient)+kelvin, p, total, float64(out.Surface)+kelvin) - kelvin
+		surface := balance(outer/1000, float64(b.Ambient)+kelvin, p, total, float64(out.Surface)+kelvin, within/1000) - kelvin
 		t := surface
 		if r := float64(b.Shells[n-1].OuterMM); b.SheathMM > b.Shells[n-1].OuterMM {
 			t += total / (2 * math.Pi * float64(SheathK)) * math.Log(float64(b.SheathMM)/r)
@@ -102,7 +105,7 @@ func (b Bundle) Solve(warm *Result) (Result, bool) {
 		if !(t < hottest) {
 			return Result{}, false
 		}
-		if moved < 1e-4 {
+		if moved < within {
 			return out, true
 		}
 	}
@@ -125,9 +128,9 @@ func (b Bundle) sound() bool {
 func grows(t unit.Celsius) float64 { return (234.5 + float64(t)) / 254.5 }
 
 // balance is the surface temperature in K at which still air takes q W/m from a
-// cylinder of d metres. What air takes rises with the temperature, so Newton's steps
+// cylinder of d metres, to within so many K. What air takes rises with the temperature, so Newton's steps
 // are kept between what is known to be too cold and too hot.
-func balance(d, ambient, p, q, start float64) float64 {
+func balance(d, ambient, p, q, start, within float64) float64 {
 	if q <= 0 {
 		return ambient
 	}
@@ -151,7 +154,7 @@ func balance(d, ambient, p, q, start float64) float64 {
 		if !(next > lo && next < hi) {
 			next = (lo + hi) / 2
 		}
-		if math.Abs(next-t) < 1e-7 {
+		if math.Abs(next-t) < within {
 			return next
 		}
 		t = next
