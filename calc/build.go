@@ -23,6 +23,7 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
 	s.sizeUnits()
 	s.findPaths()
 	s.fillCavities()
+	s.joinWires()
 	s.layBranches(prior)
 	s.cutWires()
 	s.coverBranches()

@@ -213,7 +213,7 @@ func (s *Sheet) pass(i int) (p cover.Pass, where string) {
 	}
 	for k := range s.H.Splices {
 		sp := &s.H.Splices[k]
-		part, ok := s.Cat.Splice(sp.Part.V)
+		part, ok := s.Cat.Splice(s.Splices[k].Part)
 		if sp.Toward.V != b.ID || !ok || sp.OffsetMM.V <= 0 {
 			continue
 		}

@@ -17,6 +17,7 @@ type Sheet struct {
 	Wires    []Wire
 	Units    []Unit
 	Feeds    []Feed
+	Splices  []Splice
 	Branches []Branch
 	Terms    []Term
 	Totals   Totals
