@@ -14,14 +14,18 @@ import (
 // Build never plans: a branch that the file does not lay and for which no
 // proposal is known is Waiting (see Complete).
 func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
-	s := &Sheet{H: h, X: model.NewIndex(h), Cat: cat, Limits: h.Rules.Resolve()}
+	s := &Sheet{H: h, Cat: cat, Limits: h.Rules.Resolve()}
 	if prior != nil {
 		s.Proposals = prior.Proposals
 	}
+	s.laidBy = s.Proposals
+	s.compare(prior)
+	s.X = s.index()
 	s.sizeWires()
 	s.duties()
 	s.sizeUnits()
 	s.findPaths()
+	s.compareBranches()
 	s.fillCavities()
 	s.joinWires()
 	s.layBranches(prior)
@@ -33,6 +37,7 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
 	s.sayFeeds()
 	s.weigh()
 	s.standing()
+	s.same.prior = nil // or every sheet would hold all before it
 	return s
 }
 

@@ -17,10 +17,18 @@ import (
 // thick that becomes at nominal and at both ends of the wire tolerance.
 func (s *Sheet) layBranches(prior *Sheet) {
 	s.Branches = make([]Branch, len(s.H.Branches))
-	comps := s.components()
+	var comps [][]string
+	if s.same.branches == nil || slices.Contains(s.same.branches, false) {
+		comps = s.components()
+	}
 	for i := range s.H.Branches {
+		if s.same.branch(i) {
+			s.keepBranch(i)
+			continue
+		}
 		b := &s.H.Branches[i]
 		out := &s.Branches[i]
+		mark := len(s.Snags)
 		out.Components = comps[i]
 		out.Ambient = b.AmbientC.Or(s.Limits.AmbientC)
 		out.Standing = catalogue.House
@@ -31,9 +39,11 @@ func (s *Sheet) layBranches(prior *Sheet) {
 			out.Standing = catalogue.Weakest(out.Standing, d.Standing)
 		}
 		s.sayMissing(i)
+		out.said = s.since(mark)
 		if len(out.Components) == 0 && len(b.Layers) == 0 {
 			out.Make = "straight"
 			s.say(Warn, "branch.empty", b.ID, "no wire runs through it")
+			out.said = s.since(mark)
 			continue
 		}
 		plan := s.layersOf(i)
@@ -52,6 +62,7 @@ func (s *Sheet) layBranches(prior *Sheet) {
 			}
 		}
 		if !known || out.Waiting || !s.allKnown(plan) || !s.layable(i, plan) {
+			out.said = s.since(mark)
 			continue
 		}
 		out.As = plan
@@ -59,7 +70,17 @@ func (s *Sheet) layBranches(prior *Sheet) {
 		s.bend(i)
 		s.sayLayers(i)
 		s.sayFiller(i)
+		out.said = s.since(mark)
 	}
+}
+
+// keepBranch takes a branch over from the prior sheet as it lies.
+func (s *Sheet) keepBranch(i int) {
+	s.Branches[i] = s.same.prior.Branches[i]
+	if !s.same.all {
+		s.Branches[i].planKey = "" // it hangs on what is free and coloured elsewhere, too
+	}
+	s.kept(s.Branches[i].said)
 }
 
 // components lists what runs through each branch: units first, then single
@@ -175,7 +196,7 @@ func (s *Sheet) lay(i int, layers []model.Layer, prior *Sheet) {
 	if prior != nil && i < len(prior.Branches) && prior.Branches[i].key == out.key {
 		old := prior.Branches[i]
 		out.Layers, out.OverMM, out.OverMinMM, out.OverMaxMM = old.Layers, old.OverMM, old.OverMinMM, old.OverMaxMM
-		out.TapeMM, out.TapeMinMM, out.LaidMM, out.Buried, out.rank = old.TapeMM, old.TapeMinMM, old.LaidMM, old.Buried, old.rank
+		out.TapeMM, out.TapeMinMM, out.LaidMM, out.Buried, out.rank = old.TapeMM, old.TapeMinMM, old.LaidMM, old.Buried, ranks.depth
 		return
 	}
 	out.rank = ranks.depth

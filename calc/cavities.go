@@ -14,6 +14,13 @@ import (
 // Every unwired cavity of a sealed connector is closed by a contact and a seal
 // plug, reserved ones too.
 func (s *Sheet) fillCavities() {
+	if s.same.all {
+		s.Terms, s.saidTerm = s.same.prior.Terms, s.same.prior.saidTerm
+		s.kept(s.saidTerm)
+		return
+	}
+	mark := len(s.Snags)
+	defer func() { s.saidTerm = s.since(mark) }()
 	s.Terms = make([]Term, len(s.H.Terminations))
 	for i := range s.H.Terminations {
 		s.openTerm(i)

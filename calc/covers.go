@@ -21,12 +21,20 @@ const (
 // coverBranches judges or proposes the sheath of every branch.
 func (s *Sheet) coverBranches() {
 	for i := range s.H.Branches {
+		out := &s.Branches[i]
+		if s.same.all && s.same.branch(i) {
+			s.kept(out.saidOver)
+			continue
+		}
+		mark := len(s.Snags)
+		out.Sheath = Sheath{}
 		s.fuel(i)
 		if s.Branches[i].OverMM > 0 {
 			s.cover(i)
 		}
 		s.hot(i)
 		s.boots(i)
+		out.saidOver = s.since(mark)
 	}
 }
 

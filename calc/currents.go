@@ -189,6 +189,7 @@ func (s *Sheet) bundleFactor(b int, through []int) (unit.Ratio, bool) {
 // warm balances the heat of a branch, or takes the prior's where nothing changed.
 func (s *Sheet) warm(i int, prior *Sheet) {
 	out := &s.Branches[i]
+	out.Warm = Warm{}
 	if len(out.Layers) == 0 || out.OverMM <= 0 || s.Unrated {
 		return
 	}
@@ -208,6 +209,7 @@ func (s *Sheet) warm(i int, prior *Sheet) {
 				break
 			}
 		}
+		out.Warm.nameHottest(s.H)
 		return
 	}
 	r, ok := b.Solve(nil)
@@ -215,7 +217,7 @@ func (s *Sheet) warm(i int, prior *Sheet) {
 		s.say(Warn, "heat.none", s.H.Branches[i].ID, "no steady temperature below 600 C at these currents")
 		return
 	}
-	w := Warm{Known: true, SurfaceC: r.Surface, BundleC: r.Bundle, ShellC: r.Shells, WattPerM: r.Heat, key: key, HottestC: unit.Celsius(math.Inf(-1))}
+	w := Warm{Known: true, SurfaceC: r.Surface, BundleC: r.Bundle, ShellC: r.Shells, WattPerM: r.Heat, key: key}
 	single := len(wires) == 1 && len(out.Layers) == 1
 	type like struct {
 		layer                   int
@@ -226,9 +228,6 @@ func (s *Sheet) warm(i int, prior *Sheet) {
 	for _, c := range wires {
 		t := c.temperature(r, b, single)
 		m := warmWire{at: c.at, layer: c.layer, c: t}
-		if t > w.HottestC {
-			w.HottestC, w.Hottest = t, s.H.Wires[c.at].ID
-		}
 		if rated := s.Wires[c.at].Entry.RatedC; rated > 0 {
 			l := like{c.layer, float64(c.amps), float64(c.ohm), float64(c.d), float64(c.dc), float64(rated)}
 			a, known := limits[l]
@@ -244,7 +243,18 @@ func (s *Sheet) warm(i int, prior *Sheet) {
 		w.wires = append(w.wires, m)
 	}
 	if len(w.wires) > 0 {
+		w.nameHottest(s.H)
 		out.Warm = w
+	}
+}
+
+// nameHottest finds the hottest conductor; the first of equals.
+func (w *Warm) nameHottest(h *model.Harness) {
+	w.HottestC = unit.Celsius(math.Inf(-1))
+	for _, c := range w.wires {
+		if c.c > w.HottestC {
+			w.HottestC, w.Hottest = c.c, h.Wires[c.at].ID
+		}
 	}
 }
 

@@ -52,6 +52,9 @@ func (s *Sheet) cutWires() {
 
 func (s *Sheet) cutWire(i int) {
 	w, out := &s.H.Wires[i], &s.Wires[i]
+	if s.keepLength(i) {
+		return
+	}
 	in := cut.Wire{StepMM: s.Limits.CutStepMM}
 	unitAt, inUnit := s.X.UnitOf[w.ID]
 	id := w.ID
@@ -76,6 +79,24 @@ func (s *Sheet) cutWire(i int) {
 	out.Cut, out.Finished = l.CutMM, l.FinishedMM
 	out.Drop = s.dropAt(i, w.Amps.V)
 	out.DropKnown = out.Known && w.Amps.Set && s.rates(i)
+}
+
+// keepLength takes the length of a wire over from the prior sheet where every branch on
+// its way is kept.
+func (s *Sheet) keepLength(i int) bool {
+	if !s.same.wire(i) || s.same.prior.Wires[i].Finished <= 0 {
+		return false
+	}
+	out, old := &s.Wires[i], &s.same.prior.Wires[i]
+	for _, b := range out.Path {
+		if !s.same.branch(b) {
+			return false
+		}
+	}
+	out.Cut, out.Finished = old.Cut, old.Finished
+	out.Drop = s.dropAt(i, s.H.Wires[i].Amps.V)
+	out.DropKnown = out.Known && s.H.Wires[i].Amps.Set && s.rates(i)
+	return true
 }
 
 // lossIn is the lay loss of a component in a branch.

@@ -11,6 +11,10 @@ import (
 func (s *Sheet) findPaths() {
 	for i := range s.H.Wires {
 		w, out := &s.H.Wires[i], &s.Wires[i]
+		if s.same.wire(i) && s.same.prior.Wires[i].HasPath {
+			out.Path, out.HasPath = s.same.prior.Wires[i].Path, true
+			continue
+		}
 		out.Path, out.HasPath = s.path(w)
 		if out.HasPath {
 			continue

@@ -24,6 +24,11 @@ type Sheet struct {
 	Snags    []Snag
 	Unrated  bool // no electrical figures at all: see duties
 
+	same     same
+	laidBy   map[string]Proposal // Proposals as Build had them; Adopt may put others there since
+	saidTerm []Snag // of terminations
+	saidJoin []Snag // of splices
+
 	// Proposals are lay-ups worked out beside the sheet, by PlanKey. The map is
 	// only read; Adopt makes a new one.
 	Proposals map[string]Proposal
@@ -149,6 +154,8 @@ type Branch struct {
 	key        string         // everything the bundle is computed from
 	rank       map[string]int // branches each component still runs through beyond to
 	planKey    string
+	said       []Snag // of its lay-up
+	saidOver   []Snag // of what goes over it
 }
 
 // Bend is what a branch can be bent to.

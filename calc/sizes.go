@@ -26,6 +26,12 @@ func (s *Sheet) sizeWires() {
 	s.Wires = make([]Wire, len(s.H.Wires))
 	for i := range s.H.Wires {
 		w, out := &s.H.Wires[i], &s.Wires[i]
+		if s.same.wire(i) {
+			if old := &s.same.prior.Wires[i]; old.Known && old.Dia.Known() {
+				out.Entry, out.Known, out.Dia, out.GramPerM = old.Entry, true, old.Dia, old.GramPerM
+				continue
+			}
+		}
 		out.Entry, out.Known = s.Cat.Wire(w.Spec, w.Size)
 		if out.Known {
 			e := out.Entry

@@ -30,6 +30,13 @@ func (s *Sheet) joinWires() {
 	if len(s.H.Splices) == 0 {
 		return
 	}
+	if s.same.all && !slices.Contains(s.same.branches, false) {
+		s.Splices, s.saidJoin = s.same.prior.Splices, s.same.prior.saidJoin
+		s.kept(s.saidJoin)
+		return
+	}
+	mark := len(s.Snags)
+	defer func() { s.saidJoin = s.since(mark) }()
 	s.Splices = make([]Splice, len(s.H.Splices))
 	for k := range s.H.Wires {
 		for _, text := range []string{s.H.Wires[k].From.V, s.H.Wires[k].To.V} {

@@ -1,0 +1,151 @@
+package calc
+
+import (
+	"path/filepath"
+	"reflect"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
+
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/file"
+	"contralay/model/unit"
+)
+
+// edit is one change of a kind that a person makes, drawn at random.
+func edit(t *rapid.T, h *model.Harness) *model.Harness {
+	wire := rapid.IntRange(0, len(h.Wires)-1).Draw(t, "wire")
+	branch := rapid.IntRange(0, len(h.Branches)-1).Draw(t, "branch")
+	other := rapid.IntRange(0, len(h.Wires)-1).Draw(t, "other")
+	w := func(f func(w *model.Wire)) *model.Harness { return h.EditWire(wire, f) }
+	b := func(f func(b *model.Branch)) *model.Harness { return h.EditBranch(branch, f) }
+	n := *h
+	switch rapid.IntRange(0, 21).Draw(t, "kind") {
+	case 0, 1, 2:
+		return w(func(w *model.Wire) {
+			w.Amps = model.Some(unit.Ampere(rapid.Float64Range(0, 12).Draw(t, "amps")))
+		})
+	case 3:
+		return w(func(w *model.Wire) { w.Size = rapid.SampledFrom([]string{"24", "22", "20", "16"}).Draw(t, "size") })
+	case 4:
+		return w(func(w *model.Wire) { w.Colour = model.Some("3") })
+	case 5:
+		return w(func(w *model.Wire) { w.Role = model.Some("spare") })
+	case 6:
+		return w(func(w *model.Wire) { w.From, w.To = h.Wires[other].From, h.Wires[other].To })
+	case 7:
+		return w(func(w *model.Wire) { w.Return = model.Some(h.Wires[other].ID) })
+	case 8:
+		return w(func(w *model.Wire) { w.OnS, w.PeriodS = model.Some[unit.Second](1), model.Some[unit.Second](4) })
+	case 9:
+		return w(func(w *model.Wire) { w.To = model.Opt[string]{} })
+	case 10:
+		return b(func(b *model.Branch) {
+			b.LengthMM = unit.Millimetre(rapid.IntRange(10, 900).Draw(t, "length"))
+		})
+	case 11:
+		return b(func(b *model.Branch) { b.Environment = []string{"flexing", "fuel"} })
+	case 12:
+		return b(func(b *model.Branch) { b.Covers = []model.Cover{{What: "sheath", Part: model.Some("AS23053/16 4.8")}} })
+	case 13:
+		return b(func(b *model.Branch) { b.AmbientC = model.Some[unit.Celsius](110) })
+	case 14:
+		m, err := h.Move(branch, h.Wires[wire].ID, rapid.IntRange(-1, len(h.Branches[branch].Layers)).Draw(t, "layer"))
+		if err != nil {
+			return h
+		}
+		return m
+	case 15:
+		return h.SetReel(h.Wires[wire].Spec, h.Wires[wire].Size, 1.2)
+	case 16:
+		n.Rules.ZoneMM = model.Some(unit.Millimetre(rapid.IntRange(5, 40).Draw(t, "zone")))
+	case 17:
+		n.Head.SupplyV = model.Some(unit.Volt(rapid.SampledFrom([]float64{12, 13.8, 61}).Draw(t, "supply")))
+	case 18:
+		if m, err := h.RemoveWire(wire); err == nil && len(m.Wires) > 1 {
+			return m
+		}
+		return h
+	case 19:
+		like := h.Wires[wire]
+		like.ID = h.NextID(like.ID)
+		return h.AddWire(like, nil)
+	case 20:
+		if len(h.Splices) > 0 {
+			n.Splices = append([]model.Splice{}, h.Splices...)
+			n.Splices[0].OffsetMM = model.Some[unit.Millimetre](90)
+		}
+	case 21:
+		return h.AddFeed(model.Feed{Device: model.Some("blade"), Amps: model.Some[unit.Ampere](5)}, h.Wires[wire].ID)
+	}
+	return &n
+}
+
+// Whatever a person changes, one after the other, and whichever lay-ups come in
+// between, a sheet built on the one before it is the sheet built from nothing.
+func TestBuiltOnAnotherIsBuiltFromNothing(t *testing.T) {
+	cat, err := catalogue.Default()
+	if err != nil {
+		t.Fatal(err)
+	}
+	start := map[string]*Sheet{}
+	for _, name := range []string{"example", "feeds", "demo"} {
+		d, err := file.Load(filepath.Join("..", "testdata", name+".toml"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		start[name] = Complete(&d.Harness, cat, nil)
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		s := start[rapid.SampledFrom([]string{"example", "example", "feeds", "feeds", "demo"}).Draw(t, "file")]
+		for range rapid.IntRange(1, 5).Draw(t, "edits") {
+			h := edit(t, s.H)
+			s = Build(h, cat, s)
+			fresh := &Sheet{Proposals: s.Proposals}
+			fresh = Build(h, cat, fresh.with(s.Proposals))
+			sameSheets(t, s, fresh)
+			if rapid.IntRange(0, 3).Draw(t, "plan") == 0 && len(s.Branches) < 12 { // a lay-up comes in
+				s = Complete(h, cat, s)
+				sameSheets(t, s, Build(h, cat, fresh.with(s.Proposals)))
+			}
+		}
+	})
+}
+
+// with is a prior that knows proposals and nothing else.
+func (s *Sheet) with(p map[string]Proposal) *Sheet {
+	return &Sheet{H: &model.Harness{}, Proposals: p}
+}
+
+// everything lets a difference be told of what a package keeps to itself, too.
+var everything = cmp.Exporter(func(reflect.Type) bool { return true })
+
+func sameSheets(t *rapid.T, a, b *Sheet) {
+	t.Helper()
+	clean := func(s *Sheet) []Branch {
+		out := append([]Branch{}, s.Branches...)
+		for i := range out {
+			out[i].planKey = "" // made when it is asked for
+		}
+		return out
+	}
+	for _, c := range []struct {
+		name string
+		x, y any
+	}{
+		{"wires", a.Wires, b.Wires}, {"units", a.Units, b.Units}, {"terminations", a.Terms, b.Terms}, {"splices", a.Splices, b.Splices}, {"feeds", a.Feeds, b.Feeds},
+		{"totals", a.Totals, b.Totals}, {"snags", a.Snags, b.Snags},
+	} {
+		if !reflect.DeepEqual(c.x, c.y) {
+			t.Fatalf("%s differ: %s", c.name, cmp.Diff(c.y, c.x, everything))
+		}
+	}
+	x, y := clean(a), clean(b)
+	for i := range x {
+		if !reflect.DeepEqual(x[i], y[i]) {
+			t.Fatalf("branch %s differs: %s", a.H.Branches[i].ID, cmp.Diff(y[i], x[i], everything))
+		}
+	}
+}
