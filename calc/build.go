@@ -58,5 +58,10 @@ func Complete(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
 }
 
 func (s *Sheet) say(l Level, rule, where, says string) {
-	s.Snags = append(s.Snags, Snag{l, rule, where, says})
+	s.Snags = append(s.Snags, Snag{Level: l, Rule: rule, Where: where, Says: says})
+}
+
+// sayLike is say for what has its cause in common with others that say it otherwise.
+func (s *Sheet) sayLike(l Level, rule, where, like, says string) {
+	s.Snags = append(s.Snags, Snag{l, rule, where, says, like})
 }

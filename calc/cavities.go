@@ -188,10 +188,10 @@ func (s *Sheet) testBarrel(t *model.Termination, out *Term, name string, c Cavit
 	}
 	if known && area > 0 {
 		if most, ok := s.strandedArea(entry.LargestAWG); ok && area > float64(most)*areaSlack {
-			s.say(atMost(entry.AWGStanding, Stop), "cavity.barrel", where, fmt.Sprintf("%s for a size %s contact: %s AWG at most", s.tooThick(c.Wires), c.Size, entry.LargestAWG))
+			s.sayLike(atMost(entry.AWGStanding, Stop), "cavity.barrel", where, "thick "+c.Size, fmt.Sprintf("%s for a size %s contact: %s AWG at most", s.tooThick(c.Wires), c.Size, entry.LargestAWG))
 		}
 		if least, ok := s.strandedArea(entry.SmallestAWG); ok && area*areaSlack < float64(least) {
-			s.say(atMost(weaker(entry.SmallestStanding), Stop), "cavity.barrel", where, fmt.Sprintf("%s is too thin for a size %s contact: %s AWG at least; check the part's sheet", s.whichWires(c.Wires), c.Size, entry.SmallestAWG))
+			s.sayLike(atMost(weaker(entry.SmallestStanding), Stop), "cavity.barrel", where, "thin "+c.Size, fmt.Sprintf("%s is too thin for a size %s contact: %s AWG at least; check the part's sheet", s.whichWires(c.Wires), c.Size, entry.SmallestAWG))
 		}
 	}
 	if len(c.Wires) != 1 || !mm.Known() {
@@ -200,11 +200,11 @@ func (s *Sheet) testBarrel(t *model.Termination, out *Term, name string, c Cavit
 	switch {
 	case len(t.SealMM) == 2:
 		if mm.Nominal < t.SealMM[0] || mm.Nominal > t.SealMM[1] {
-			s.say(Stop, "cavity.seal", where, fmt.Sprintf("wire %s of %s mm does not seal: %s to %s mm", c.Wires[0], unit.Fixed(float64(mm.Nominal), 2), unit.Fixed(float64(t.SealMM[0]), 2), unit.Fixed(float64(t.SealMM[1]), 2)))
+			s.sayLike(Stop, "cavity.seal", where, fmt.Sprint("seal ", t.SealMM, mm.Nominal), fmt.Sprintf("wire %s of %s mm does not seal: %s to %s mm", c.Wires[0], unit.Fixed(float64(mm.Nominal), 2), unit.Fixed(float64(t.SealMM[0]), 2), unit.Fixed(float64(t.SealMM[1]), 2)))
 		}
 	case known && t.Insert.V != "" && entry.SealMaxMM > 0:
 		if mm.Nominal < entry.SealMinMM || mm.Nominal > entry.SealMaxMM {
-			s.say(atMost(weaker(entry.SealStanding), Stop), "cavity.seal", where, fmt.Sprintf("wire %s of %s mm is outside the seal of a size %s cavity, %s to %s mm; check the part's sheet", c.Wires[0], unit.Fixed(float64(mm.Nominal), 2), c.Size, unit.Fixed(float64(entry.SealMinMM), 2), unit.Fixed(float64(entry.SealMaxMM), 2)))
+			s.sayLike(atMost(weaker(entry.SealStanding), Stop), "cavity.seal", where, fmt.Sprint("seal ", c.Size, mm.Nominal), fmt.Sprintf("wire %s of %s mm is outside the seal of a size %s cavity, %s to %s mm; check the part's sheet", c.Wires[0], unit.Fixed(float64(mm.Nominal), 2), c.Size, unit.Fixed(float64(entry.SealMinMM), 2), unit.Fixed(float64(entry.SealMaxMM), 2)))
 		}
 	}
 }

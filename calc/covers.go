@@ -22,7 +22,7 @@ const (
 func (s *Sheet) coverBranches() {
 	for i := range s.H.Branches {
 		out := &s.Branches[i]
-		if s.same.all && s.same.branch(i) {
+		if s.same.branch(i) && (s.same.all || !s.spliceOn(i)) {
 			s.kept(out.saidOver)
 			continue
 		}
@@ -36,6 +36,12 @@ func (s *Sheet) coverBranches() {
 		s.boots(i)
 		out.saidOver = s.since(mark)
 	}
+}
+
+// spliceOn reports whether a splice lies on a branch: its bulge hangs on wires that need
+// not run there.
+func (s *Sheet) spliceOn(i int) bool {
+	return slices.ContainsFunc(s.H.Splices, func(sp model.Splice) bool { return sp.Toward.V == s.H.Branches[i].ID })
 }
 
 func (s *Sheet) cover(i int) {

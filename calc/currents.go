@@ -55,10 +55,20 @@ func (s *Sheet) currents(prior *Sheet) {
 	for i := range s.Branches {
 		s.warm(i, prior)
 	}
+	// What each wire meets on its way is gathered branch by branch, once.
+	met := make([][]hotPlace, len(s.H.Wires))
+	factor := make([]bundled, len(s.H.Branches))
+	for i := range s.Branches {
+		factor[i] = s.bundle(i, through[i])
+		warm := s.Branches[i].Warm.wires
+		for n := range warm {
+			met[warm[n].at] = append(met[warm[n].at], hotPlace{i, &warm[n]})
+		}
+	}
 	for k := range s.H.Wires {
 		w := &s.Wires[k]
 		best := Limit{}
-		w.limits = s.limits(k, through)
+		w.limits = s.limits(k, through, factor, met[k])
 		for n, l := range w.limits {
 			if best.By == "" || l.Amps < best.Amps {
 				best, w.BoundAt = l, n
@@ -66,9 +76,9 @@ func (s *Sheet) currents(prior *Sheet) {
 		}
 		w.Bound, w.Bounded = best, best.By != ""
 		for _, b := range w.Path {
-			for _, c := range s.Branches[b].Warm.wires {
-				if c.at == k && s.rates(k) && (!w.HottestKnown || c.c > w.HottestC) {
-					w.HottestC, w.HottestKnown, w.HottestIn = c.c, true, s.H.Branches[b].ID
+			for _, c := range met[k] {
+				if c.branch == b && s.rates(k) && (!w.HottestKnown || c.w.c > w.HottestC) {
+					w.HottestC, w.HottestKnown, w.HottestIn = c.w.c, true, s.H.Branches[b].ID
 				}
 			}
 		}
@@ -78,6 +88,19 @@ func (s *Sheet) currents(prior *Sheet) {
 			s.say(atMost(l.Standing, Stop), "wire.current", s.H.Wires[k].ID, fmt.Sprintf("carries %s A and may carry %s: %s", plainAmps(w.Heats), plainAmps(l.Amps), l.By))
 		}
 	}
+}
+
+// hotPlace is a wire as a source of heat in a branch.
+type hotPlace struct {
+	branch int
+	w      *warmWire
+}
+
+// bundled is the factors of a branch, where there are any.
+type bundled struct {
+	f, high unit.Ratio
+	says    string
+	ok      bool
 }
 
 // plainAmps writes a current to 0.1 A, without noughts that say nothing.
@@ -90,7 +113,7 @@ func plainAmps(v unit.Ampere) string {
 }
 
 // limits is all that bounds the current of a wire, in the order of its way.
-func (s *Sheet) limits(k int, through [][]int) []Limit {
+func (s *Sheet) limits(k int, through [][]int, factor []bundled, met []hotPlace) []Limit {
 	w, mw := &s.Wires[k], &s.H.Wires[k]
 	if !w.Known || !s.rates(k) {
 		return nil
@@ -108,18 +131,18 @@ func (s *Sheet) limits(k int, through [][]int) []Limit {
 			continue
 		}
 		if c, is := s.Cat.Contact(s.Terms[t].State[e.Cavity].Size); is && c.MaxA > 0 {
-			out = append(out, Limit{Amps: c.MaxA, By: fmt.Sprintf("contact %s, size %s", text, c.Size), Origin: c.Origin})
+			out = append(out, Limit{Amps: c.MaxA, By: "contact " + text + ", size " + c.Size, Origin: c.Origin})
 		}
 	}
 	for _, b := range w.Path {
 		id := s.H.Branches[b].ID
-		if a, by, from, ok := s.derated(k, b, through[b]); ok {
-			out = append(out, Limit{Amps: a, By: by + " in " + id, Origin: from})
+		if a, by, from, ok := s.derated(k, b, len(through[b]), factor[b]); ok {
+			out = append(out, Limit{Amps: a, By: by, Origin: from})
 		}
-		for _, c := range s.Branches[b].Warm.wires {
-			if c.at == k && c.heated {
+		for _, c := range met {
+			if c.branch == b && c.w.heated {
 				// The balance rests on conductivities and an emissivity from memory.
-				out = append(out, Limit{Amps: c.limit, By: "heat in " + id, Origin: catalogue.Origin{Source: "heat balance", Standing: catalogue.Memory}})
+				out = append(out, Limit{Amps: c.w.limit, By: "heat in " + id, Origin: catalogue.Origin{Source: "heat balance", Standing: catalogue.Memory}})
 			}
 		}
 	}
@@ -132,34 +155,40 @@ func (s *Sheet) limits(k int, through [][]int) []Limit {
 // derated is what the public tables give a wire in a branch, by the table where it
 // holds, else by the method, and how far that can be trusted; false where neither has
 // a value.
-func (s *Sheet) derated(k, b int, through []int) (unit.Ampere, string, catalogue.Origin, bool) {
+func (s *Sheet) derated(k, b, through int, factor bundled) (unit.Ampere, string, catalogue.Origin, bool) {
 	from := catalogue.Origin{Source: "AC 43.13-1B table 11-9", Standing: catalogue.Published}
 	e, air := s.Wires[k].Entry, s.Branches[b].Ambient
 	size := catalogue.CanonicalSize(e.Size)
-	if a, ok := derate.Table(size, e.RatedC, len(through), air); ok {
-		return a, "table 11-9 (33 wires or more at 70 C, 20 % of them loaded)", from, true
+	if a, ok := derate.Table(size, e.RatedC, through, air); ok {
+		return a, "table 11-9 (33 wires or more at 70 C, 20 % of them loaded) in " + s.H.Branches[b].ID, from, true
 	}
 	free, ok := derate.FreeAir(size, e.RatedC-air)
 	if !ok {
 		return 0, "", from, false
 	}
-	f, ok := s.bundleFactor(b, through)
-	if !ok {
+	if !factor.ok {
 		return 0, "", from, false
 	}
 	from.Source = "AC 43.13-1B, 11-66 to 11-69"
-	if !derate.Read(size, len(through)) {
+	if !derate.Read(size, through) || factor.high < 1 {
 		from.Standing = catalogue.Memory
 	}
-	high, ok := derate.Altitude(unit.Millimetre(s.Limits.AltitudeM * 1000))
-	if !ok {
-		return 0, "", from, false
+	return free * unit.Ampere(factor.f*factor.high), factor.says, from, true
+}
+
+// bundle is the bundle factor of a branch and that of thin air, and what is said of
+// them, once for all its wires.
+func (s *Sheet) bundle(b int, through []int) bundled {
+	f, ok := s.bundleFactor(b, through)
+	high, up := derate.Altitude(unit.Millimetre(s.Limits.AltitudeM * 1000))
+	if !ok || !up {
+		return bundled{}
 	}
-	says := fmt.Sprintf("free air and bundle factor %s", unit.Fixed(float64(f), 2))
+	says := "free air and bundle factor " + unit.Fixed(float64(f), 2)
 	if high < 1 {
-		says, from.Standing = says+fmt.Sprintf(", %s m up", unit.Fixed(float64(s.Limits.AltitudeM), 0)), catalogue.Memory
+		says += fmt.Sprintf(", %s m up", unit.Fixed(float64(s.Limits.AltitudeM), 0))
 	}
-	return free * unit.Ampere(f*high), says, from, true
+	return bundled{f, high, says + " in " + s.H.Branches[b].ID, true}
 }
 
 // bundleFactor is that of the lowest curve whose share of the capacity is enough for

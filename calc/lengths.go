@@ -11,9 +11,10 @@ import (
 
 // cutWires works out cut and finished length of each wire, and its drop.
 func (s *Sheet) cutWires() {
+	losses := make([]map[string]unit.Ratio, len(s.H.Branches))
 	for i := range s.H.Wires {
 		if s.Wires[i].HasPath {
-			s.cutWire(i)
+			s.cutWire(i, losses)
 		}
 	}
 	isReturn := map[string]bool{}
@@ -50,7 +51,7 @@ func (s *Sheet) cutWires() {
 	}
 }
 
-func (s *Sheet) cutWire(i int) {
+func (s *Sheet) cutWire(i int, losses []map[string]unit.Ratio) {
 	w, out := &s.H.Wires[i], &s.Wires[i]
 	if s.keepLength(i) {
 		return
@@ -62,9 +63,15 @@ func (s *Sheet) cutWire(i int) {
 		in.InUnit, in.UnitLoss, id = true, s.Units[unitAt].Loss, s.H.Units[unitAt].ID
 	}
 	for _, b := range out.Path {
-		loss, ok := s.lossIn(b, id)
-		if !ok {
+		if len(s.Branches[b].Layers) == 0 {
 			return // the branch is not laid yet, so the length is not known
+		}
+		if losses[b] == nil {
+			losses[b] = s.lossesIn(b)
+		}
+		loss, ok := losses[b][id]
+		if !ok {
+			loss = 1
 		}
 		in.Pieces = append(in.Pieces, cut.Piece{LengthMM: s.H.Branches[b].LengthMM, LaidMM: s.Branches[b].LaidMM, Loss: loss})
 	}
@@ -99,17 +106,17 @@ func (s *Sheet) keepLength(i int) bool {
 	return true
 }
 
-// lossIn is the lay loss of a component in a branch.
-func (s *Sheet) lossIn(b int, id string) (unit.Ratio, bool) {
-	layers := s.Branches[b].Layers
-	for k := range layers {
-		for m := range layers[k].Members {
-			if layers[k].Members[m].ID == id {
-				return layers[k].Members[m].Loss, true
+// lossesIn is the lay loss of each component of a branch.
+func (s *Sheet) lossesIn(b int) map[string]unit.Ratio {
+	out := make(map[string]unit.Ratio, len(s.Branches[b].Components))
+	for _, l := range s.Branches[b].Layers {
+		for _, m := range l.Members {
+			if _, met := out[m.ID]; !met {
+				out[m.ID] = m.Loss
 			}
 		}
 	}
-	return 1, len(layers) > 0
+	return out
 }
 
 // loop is the service loop at an end: the termination's own, else the shop's;

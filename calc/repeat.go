@@ -17,8 +17,12 @@ import (
 // and contacts, and none of the cavities that t uses taken. In file order.
 func (s *Sheet) Like(t int) []int {
 	var out []int
+	if s.Terms[t].Used == 0 {
+		return nil
+	}
 	for k := range s.H.Terminations {
-		if k == t || !s.sameCavities(t, k) {
+		// Where nothing is free there is no room for anything, which is soon told.
+		if k == t || len(s.Terms[k].Free) == 0 || !s.sameCavities(t, k) {
 			continue
 		}
 		free := true
@@ -27,7 +31,7 @@ func (s *Sheet) Like(t int) []int {
 				free = false
 			}
 		}
-		if free && s.Terms[t].Used > 0 {
+		if free {
 			out = append(out, k)
 		}
 	}

@@ -42,9 +42,13 @@ func (s *Sheet) sayMissing(i int) {
 }
 
 func without(a, b []string) []string {
+	in := make(map[string]bool, len(b))
+	for _, id := range b {
+		in[id] = true
+	}
 	var out []string
 	for _, id := range a {
-		if !slices.Contains(b, id) {
+		if !in[id] {
 			out = append(out, id)
 		}
 	}
@@ -150,14 +154,14 @@ func (s *Sheet) standing() {
 		w := &s.Wires[i]
 		if w.Dia.Standing == catalogue.Memory && !seen[s.H.Wires[i].Spec] {
 			seen[s.H.Wires[i].Spec] = true
-			s.say(Note, "standing", s.H.Wires[i].Spec, "its diameters are from memory: measure the reels before cutting")
+			s.sayLike(Note, "standing", s.H.Wires[i].Spec, "diameters", "its diameters are from memory: measure the reels before cutting")
 		}
 	}
 	for i := range s.Branches {
 		t := s.Branches[i].Sheath.Tube
 		if t.WallStanding == catalogue.Memory && !seen[t.ID] {
 			seen[t.ID] = true
-			s.say(Note, "standing", t.ID, "its wall is from memory: type it from the reel's sheet")
+			s.sayLike(Note, "standing", t.ID, "wall", "its wall is from memory: type it from the reel's sheet")
 		}
 	}
 }

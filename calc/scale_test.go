@@ -2,12 +2,15 @@ package calc
 
 import (
 	"fmt"
+	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
 	"time"
 
 	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/file"
 	"contralay/model/unit"
 )
 
@@ -88,4 +91,22 @@ func BenchmarkTree(b *testing.B) {
 	for _, c := range []struct{ branches, wires int }{{16, 100}, {30, 200}, {60, 400}, {120, 800}} {
 		b.Run(fmt.Sprintf("%d branches, %d wires", c.branches, c.wires), func(b *testing.B) { p95(b, tree(b, c.branches, c.wires), newCurrent) })
 	}
+}
+
+// BenchmarkWhole changes any wire of testdata/whole.toml: its current, and its size.
+func BenchmarkWhole(b *testing.B) {
+	d, err := file.Load(filepath.Join("..", "testdata", "whole.toml"))
+	if err != nil {
+		b.Fatal(err)
+	}
+	cat, err := catalogue.Default()
+	if err != nil {
+		b.Fatal(err)
+	}
+	s := Complete(&d.Harness, cat, nil)
+	s = Build(s.asLaid(), cat, s)
+	b.Run("current", func(b *testing.B) { p95(b, s, newCurrent) })
+	b.Run("size", func(b *testing.B) {
+		p95(b, s, func(w *model.Wire, n int) { w.Size = map[string]string{"22": "24", "24": "22", "20": "22"}[w.Size] })
+	})
 }

@@ -26,8 +26,8 @@ type Sheet struct {
 
 	same     same
 	laidBy   map[string]Proposal // Proposals as Build had them; Adopt may put others there since
-	saidTerm []Snag // of terminations
-	saidJoin []Snag // of splices
+	saidTerm []Snag              // of terminations
+	saidJoin []Snag              // of splices
 
 	// Proposals are lay-ups worked out beside the sheet, by PlanKey. The map is
 	// only read; Adopt makes a new one.

@@ -67,22 +67,23 @@ func (e explainer) wireLimit(f Figure) (Why, bool) {
 			}
 		}
 		ent, air := e.Wires[k].Entry, e.Branches[b].Ambient
-		a, by, ac, ok := e.derated(k, b, e.wiresOf(b))
-		if !ok || l.By != by+" in "+id {
+		through := e.wiresOf(b)
+		in := e.bundle(b, through)
+		a, by, ac, ok := e.derated(k, b, len(through), in)
+		if !ok || l.By != by {
 			continue
 		}
 		size := catalogue.CanonicalSize(ent.Size)
-		if _, is := derate.Table(size, ent.RatedC, len(e.wiresOf(b)), air); is {
+		if _, is := derate.Table(size, ent.RatedC, len(through), air); is {
 			w.Says = "AC 43.13-1B table 11-9: 70 C around, 33 wires or more (9 for 8 AWG and thicker), at most 20 % of the harness's capacity in use, 60,000 ft"
 			w.In, w.make = []Input{known("table 11-9", float64(a), Amperes, ac)}, first0
 			return w, true
 		}
 		free, _ := derate.FreeAir(size, ent.RatedC-air)
-		factor, _ := e.bundleFactor(b, e.wiresOf(b))
 		high, _ := derate.Altitude(unit.Millimetre(e.Limits.AltitudeM * 1000))
 		w.Says = "the current of one wire in free air for its rise over the air, times the factor of a bundle of so many wires with so much of it in use"
 		w.In = []Input{known(fmt.Sprintf("free air, %s C over the air", unit.Fixed(float64(ent.RatedC-air), 0)), float64(free), Amperes, ac),
-			known(fmt.Sprintf("factor of %d wires", len(e.wiresOf(b))), float64(factor), Times, catalogue.Origin{Source: "bundle chart of MIL-W-5088L", Standing: ac.Standing})}
+			known(fmt.Sprintf("factor of %d wires", len(through)), float64(in.f), Times, catalogue.Origin{Source: "bundle chart of MIL-W-5088L", Standing: ac.Standing})}
 		w.make = func(in []float64) float64 { return in[0] * in[1] }
 		if high < 1 {
 			w.In = append(w.In, known("thin air at "+unit.Fixed(float64(e.Limits.AltitudeM), 0)+" m", float64(high), Times, fromMemory))

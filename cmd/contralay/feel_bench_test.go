@@ -145,3 +145,88 @@ func cpuTime(b *testing.B, pid int) time.Duration {
 	}
 	return total
 }
+
+// manyBranches is a harness of 60 branches and 400 wires, laid: a trunk to a hub, eight
+// sub-trunks, and legs.
+func manyBranches() string {
+	const wires, subs, legs = 400, 8, 51
+	var b strings.Builder
+	list := func(what string, n int) string {
+		var out []string
+		for k := range n {
+			out = append(out, fmt.Sprintf("%q", fmt.Sprint(what, k)))
+		}
+		return "[" + strings.Join(out, ", ") + "]"
+	}
+	fmt.Fprintf(&b, "format = 1\n[harness]\nnumber = \"MANY\"\nsupply_v = 13.8\n[[termination]]\nid = \"P\"\ncavities = %s\n", list("", wires))
+	for k := range legs {
+		fmt.Fprintf(&b, "[[termination]]\nid = \"D%d\"\ncavities = %s\n", k, list("", wires/legs+1))
+	}
+	b.WriteString("[[breakout]]\nid = \"J\"\n")
+	for k := range subs {
+		fmt.Fprintf(&b, "[[breakout]]\nid = \"J%d\"\n", k)
+	}
+	through := map[string][]string{}
+	for k := range wires {
+		leg := k % legs
+		id := fmt.Sprintf("w%d", k)
+		for _, branch := range []string{"T", fmt.Sprintf("S%d", leg%subs), fmt.Sprintf("L%d", leg)} {
+			through[branch] = append(through[branch], id)
+		}
+		fmt.Fprintf(&b, "[[wire]]\nid = %q\nfrom = \"P:%d\"\nto = \"D%d:%d\"\nspec = \"AS22759/32\"\nsize = %q\ncolour = \"%d\"\namps = %.1f\n", id, k, leg, k/legs, []string{"22", "22", "20", "22", "16"}[k%5], k%10, 0.1+0.2*float64(k%7))
+	}
+	branch := func(id, from, to string) {
+		fmt.Fprintf(&b, "[[branch]]\nid = %q\nfrom = %q\nto = %q\nlength_mm = 400.0\nmake = \"laid\"\n", id, from, to)
+		for rest, n := through[id], 1; len(rest) > 0; n += 6 {
+			if n == 7 {
+				n = 6
+			}
+			k := min(n, len(rest))
+			fmt.Fprintf(&b, "  [[branch.layer]]\n  of = [\"%s\"]\n", strings.Join(rest[:k], "\", \""))
+			rest = rest[k:]
+		}
+	}
+	branch("T", "P", "J")
+	for k := range subs {
+		branch(fmt.Sprintf("S%d", k), "J", fmt.Sprintf("J%d", k))
+	}
+	for k := range legs {
+		branch(fmt.Sprintf("L%d", k), fmt.Sprintf("J%d", k%subs), fmt.Sprintf("D%d", k))
+	}
+	return b.String()
+}
+
+// BenchmarkLargeChange is a key that changes a wire of a large harness to the frame that
+// shows it: a size or a current of 400 wires in 60 branches, in the trunk that holds
+// them all; a current of the 182 wires of testdata/whole.toml.
+func BenchmarkLargeChange(b *testing.B) {
+	for _, c := range []struct {
+		name, file string
+		keys       []string
+	}{
+		{"size of 400", fileOf(b, "large.toml", manyBranches()), nil},
+		{"current of 400", fileOf(b, "large.toml", manyBranches()), []string{enter, down}},
+		{"current of 182", fileOf(b, "whole.toml", readFile(b, filepath.Join("..", "..", "testdata", "whole.toml"))), []string{enter, down}},
+	} {
+		b.Run(c.name, func(b *testing.B) {
+			s := start(b, 80, 24, nil, c.file)
+			s.see("> WIRES <")
+			s.laid()
+			for _, k := range c.keys {
+				s.changed(k)
+			}
+			var took []time.Duration
+			for n := 0; b.Loop(); n++ {
+				before := len(s.sent())
+				from := time.Now()
+				s.press([]string{"+", "-"}[n%2])
+				for len(s.sent()) == before {
+					<-s.drawn
+				}
+				took = append(took, time.Since(from))
+				time.Sleep(6*quiet + time.Duration(n%7)*time.Millisecond)
+			}
+			percentiles(b, took)
+		})
+	}
+}

@@ -119,7 +119,7 @@ func (o outcome) refused(t *testing.T, lines int, words ...string) {
 	}
 }
 
-func readFile(t *testing.T, name string) string {
+func readFile(t testing.TB, name string) string {
 	t.Helper()
 	b, err := os.ReadFile(name)
 	if err != nil {

@@ -33,7 +33,7 @@ type writer struct {
 // table writes a blank line, the header and the keys, "=" aligned to the longest.
 func (w *writer) table(header string, lines []line) {
 	indent := strings.Repeat("  ", w.depth)
-	fmt.Fprintf(w, "\n%s%s\n", indent, header)
+	w.WriteString("\n" + indent + header + "\n")
 	w.keys(indent, lines)
 }
 
@@ -43,7 +43,14 @@ func (w *writer) keys(indent string, lines []line) {
 		longest = max(longest, len(l.name))
 	}
 	for _, l := range lines {
-		fmt.Fprintf(w, "%s%-*s = %s\n", indent, longest, l.name, l.value)
+		w.WriteString(indent)
+		w.WriteString(l.name)
+		for range longest - len(l.name) { // names are plain letters, a byte each
+			w.WriteByte(' ')
+		}
+		w.WriteString(" = ")
+		w.WriteString(l.value)
+		w.WriteByte('\n')
 	}
 }
 

@@ -40,12 +40,8 @@ func (m *Model) buildPage(w int) page {
 		line("", "no snags")
 	}
 	for _, g := range gs {
-		more := ""
-		if g.Count > 1 {
-			more = fmt.Sprintf(" (and %d more)", g.Count-1)
-		}
 		mark := map[calc.Level]string{calc.Stop: "!", calc.Warn: "?", calc.Note: "-"}[g.Level]
-		line(mark, fmt.Sprintf("%s %s: %s%s", g.Level, g.Where, g.Says, more), m.snagReasons(g.Snag)...)
+		line(mark, fmt.Sprintf("%s %s: %s%s", g.Level, g.Where, g.Says, g.More()), m.snagReasons(g.Snag)...)
 	}
 	line("", fmt.Sprintf("LAY CARD %s %s, seen from %s, from %s outward", mb.ID, mb.Name.V, mb.From, mb.From))
 	for k := range b.Layers {

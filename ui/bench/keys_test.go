@@ -78,7 +78,7 @@ func TestPasteNeedsAnOpenField(t *testing.T) {
 	if m.h != before || m.quit || m.entry != nil || !m.trouble {
 		t.Error("a paste outside a field did something")
 	}
-	press(m, "enter", "down", "down", "down", "down", "9") // the colour of the first wire, with something typed
+	goTo(t, m, "enter", "@colour ", "9") // of the first wire, with something typed
 	press(m, "backspace")
 	m.Update(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("9\x1b6\n"), Paste: true})
 	press(m, "enter")

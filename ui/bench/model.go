@@ -2,7 +2,6 @@ package bench
 
 import (
 	"fmt"
-	"reflect"
 	"slices"
 	"time"
 
@@ -94,6 +93,7 @@ type Model struct {
 	offersFor *calc.Sheet
 	offersOf  int
 	trials    trials
+	advice    advice      // the size that does for the wire in hand
 	onceFor   *calc.Sheet // of the rows that are made once
 	onceOf    int
 	onceRows  map[string][]row
@@ -107,7 +107,8 @@ type Model struct {
 type screen struct {
 	name string // for the cursor and the key table
 	page func(m *Model, w int) page
-	safe bool // a question: it always opens on its first row, which harms nothing
+	safe bool   // a question: it always opens on its first row, which harms nothing
+	of   string // the wire it is about
 }
 
 // New opens a bench.
@@ -160,6 +161,17 @@ type offered struct {
 	offers []calc.UnitOffer
 }
 
+// advice is the smallest size that does for a wire, by a sheet.
+type advice struct {
+	sheet *calc.Sheet
+	id    string
+	size  string
+	ok    bool
+}
+
+// adviceOf marks a pending question about a wire's size.
+const adviceOf = "advice\x00"
+
 // unitsOf marks a pending question about units.
 const unitsOf = "units\x00"
 
@@ -177,6 +189,10 @@ func (m *Model) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 		delete(m.pending, unitsOf+msg.key)
 		m.units[msg.key] = msg.offers
 		m.offersFor = nil
+		return m, m.plan()
+	case advice:
+		delete(m.pending, adviceOf+msg.id)
+		m.advice = msg
 		return m, m.plan()
 	case found:
 		m.join(msg)
@@ -208,6 +224,9 @@ func (m *Model) plan() tea.Cmd {
 	if len(m.pending) > 0 {
 		return nil
 	}
+	if cmd := m.advise(); cmd != nil {
+		return cmd
+	}
 	order := []int{m.branch}
 	for i := range m.sheet.Branches {
 		if m.sheet.Branches[i].Waiting {
@@ -233,6 +252,25 @@ func (m *Model) plan() tea.Cmd {
 	return m.planUnits()
 }
 
+// advise asks for the size that does for the wire whose page is in front: it takes a
+// build for each size it tries, which is more than a key may.
+func (m *Model) advise() tea.Cmd {
+	if m.top() != "wire" {
+		return nil
+	}
+	id := m.stack[len(m.stack)-1].of
+	k, ok := m.sheet.X.Wire[id]
+	if !ok || !m.sheet.Carries(k) || m.advice.sheet == m.sheet && m.advice.id == id {
+		return nil
+	}
+	m.pending[adviceOf+id] = true
+	s := m.sheet
+	return func() tea.Msg {
+		size, ok := s.SmallestThatDoes(k)
+		return advice{s, id, size, ok}
+	}
+}
+
 // planUnits asks, at the Fill step, which loose wires could be made up.
 func (m *Model) planUnits() tea.Cmd {
 	_, b, ok := m.b()
@@ -255,7 +293,7 @@ func (m *Model) change(h *model.Harness, says string) {
 		m.tell(says)
 		return
 	}
-	if reflect.DeepEqual(h, m.h) { // no step to undo for nothing
+	if h.Same(m.h) { // no step to undo for nothing
 		m.tell("unchanged")
 		return
 	}
@@ -291,7 +329,7 @@ func (m *Model) dirty() bool {
 		return false
 	}
 	if m.same.h != m.h || m.same.saved != m.saved {
-		m.same.h, m.same.saved, m.same.is = m.h, m.saved, !reflect.DeepEqual(m.h, m.saved)
+		m.same.h, m.same.saved, m.same.is = m.h, m.saved, !m.h.Same(m.saved)
 	}
 	return m.same.is
 }

@@ -14,7 +14,7 @@ import (
 
 // wireScreen is one wire: what it is, where it ends, and the reel it comes from.
 func wireScreen(id string) screen {
-	return screen{name: "wire", page: func(m *Model, w int) page { return m.wirePage(id) }}
+	return screen{name: "wire", of: id, page: func(m *Model, w int) page { return m.wirePage(id) }}
 }
 
 func (m *Model) wirePage(id string) page {
@@ -113,16 +113,22 @@ func (m *Model) wirePage(id string) page {
 	return p
 }
 
-// adviceRow is the smallest size that does, where that is another than the wire has,
-// and what it costs or saves.
+// adviceRow is the smallest size that does, and where that is another than the wire has
+// what it costs or saves.
 func (m *Model) adviceRow(i int, comp string) (row, bool) {
 	w := m.h.Wires[i]
+	if !m.sheet.Carries(i) || m.sheet.Unrated || w.Safety.V {
+		return row{}, false
+	}
+	if m.advice.sheet != m.sheet || m.advice.id != w.ID {
+		return row{key: "advice", id: comp, text: "advice       is being worked out", detail: "the smallest size that does for heat, drop, its device and both ends"}, true
+	}
 	rows := m.once("advice "+w.ID, func() []row {
-		size, ok := m.sheet.SmallestThatDoes(i)
+		size := m.advice.size
 		switch {
-		case !m.sheet.Carries(i) || ok && size == w.Size:
-			return nil
-		case !ok:
+		case m.advice.ok && size == w.Size:
+			return []row{{key: "advice", id: comp, text: "advice       " + sizeText(&w) + " is the smallest that does", detail: "for heat, drop, its device and both ends"}}
+		case !m.advice.ok:
 			return []row{{key: "advice", id: comp, mark: "?", text: "advice       no size of " + w.Spec + " at this current", detail: "what bounds it stands below: contacts, branches, drop"}}
 		}
 		edit := func(m *Model) *model.Harness {

@@ -16,7 +16,7 @@ import (
 // wiresPage lists what runs through the branch: size, colour, current, where it
 // leaves.
 func (m *Model) wiresPage(w int) page {
-	mb, b, ok := m.b()
+	_, b, ok := m.b()
 	if !ok {
 		return page{empty: "no branch yet"}
 	}
@@ -36,6 +36,23 @@ func (m *Model) wiresPage(w int) page {
 	if cut {
 		p.cols += fmt.Sprintf("%7s%6s%8s", "most A", "C", "cut "+m.sys.Name())
 	}
+	p.rows = append(p.rows, m.once(fmt.Sprint("list ", w, m.sys), func() []row { return m.wireRows(ids, wide, cut) })...)
+	if len(ids) > 0 {
+		p.rows = append(p.rows, m.moreRow(m.h.Wires[ids[len(ids)-1]].ID))
+	}
+	if len(ids) > 0 {
+		p.rows = append(p.rows, m.sizesRow(), m.feedsRow())
+	}
+	p.rows = append(p.rows, m.once("wires", func() []row { return append(m.likeRows(ids), m.mirrorRows()...) })...)
+	p.empty = "no wire runs here yet: its ends are written in the file, or taken from a branch like it"
+	return p
+}
+
+// wireRows is one row a wire; they hang on the sheet, the branch and the room there is,
+// so moving along them makes none of them again.
+func (m *Model) wireRows(ids []int, wide int, cut bool) []row {
+	mb := &m.h.Branches[m.branch]
+	var rows []row
 	for _, i := range ids {
 		hw, cw := &m.h.Wires[i], &m.sheet.Wires[i]
 		cutText := ""
@@ -61,17 +78,9 @@ func (m *Model) wiresPage(w int) page {
 			drop:  func(m *Model) { m.removeWire(id) },
 			whyOf: func() []reason { return m.wireReasons(i) },
 		}
-		p.rows = append(p.rows, r.of(strings.TrimPrefix(ampsText(hw), "-"), "A  in wire "+id))
+		rows = append(rows, r.of(strings.TrimPrefix(ampsText(hw), "-"), "A  in wire "+id))
 	}
-	if len(ids) > 0 {
-		p.rows = append(p.rows, m.moreRow(m.h.Wires[ids[len(ids)-1]].ID))
-	}
-	if len(ids) > 0 {
-		p.rows = append(p.rows, m.sizesRow(), m.feedsRow())
-	}
-	p.rows = append(p.rows, m.once("wires", func() []row { return append(m.likeRows(ids), m.mirrorRows()...) })...)
-	p.empty = "no wire runs here yet: its ends are written in the file, or taken from a branch like it"
-	return p
+	return rows
 }
 
 // wiresHere is the wires of the branch, units' wires too, in file order.

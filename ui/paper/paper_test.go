@@ -47,7 +47,7 @@ func TestPlans(t *testing.T) {
 
 func TestCheckSaysOneCauseOnce(t *testing.T) {
 	s := &calc.Sheet{Snags: []calc.Snag{{Level: calc.Note, Rule: "a", Where: "T1", Says: "x"}, {Level: calc.Stop, Rule: "b", Where: "L22", Says: "y"}, {Level: calc.Note, Rule: "a", Where: "T2", Says: "x"}}}
-	want := "stop  L22  y  [b]\nnote  T1   x (and 1 more)  [a]\n"
+	want := "stop  L22  y  [b]\nnote  T1   x (and 1 more: T2)  [a]\n"
 	if got := Check(s); got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}

@@ -25,11 +25,7 @@ func Check(s *calc.Sheet) string {
 		wide = max(wide, len(g.Where))
 	}
 	for _, g := range gs {
-		more := ""
-		if g.Count > 1 {
-			more = fmt.Sprintf(" (and %d more)", g.Count-1)
-		}
-		fmt.Fprintf(&b, "%-4s  %-*s  %s%s  [%s]\n", g.Level, wide, g.Where, g.Says, more, g.Rule)
+		fmt.Fprintf(&b, "%-4s  %-*s  %s%s  [%s]\n", g.Level, wide, g.Where, g.Says, g.More(), g.Rule)
 	}
 	return b.String()
 }
