@@ -110,3 +110,17 @@ func BenchmarkWhole(b *testing.B) {
 		p95(b, s, func(w *model.Wire, n int) { w.Size = map[string]string{"22": "24", "24": "22", "20": "22"}[w.Size] })
 	})
 }
+
+// laidFile is a file of testdata with every branch laid.
+func laidFile(t testing.TB, name string) *Sheet {
+	t.Helper()
+	d, err := file.Load(filepath.Join("..", "testdata", name+".toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	cat, err := catalogue.Default()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return Complete(&d.Harness, cat, nil)
+}

@@ -90,7 +90,12 @@ func (s *Sheet) Explain(f Figure) (Why, bool) {
 
 // LookedUp explains a figure that is only looked up.
 func LookedUp(name string, v float64, m Measure, from catalogue.Origin) Why {
-	return Why{Name: name, Value: v, Measure: m, Says: "as the catalogue has it", In: []Input{known(name, v, m, from)}, Standing: from.Standing, make: first0}
+	return Stated(name, "as the catalogue has it", v, m, from)
+}
+
+// Stated explains a figure that says itself where it comes from.
+func Stated(name, says string, v float64, m Measure, from catalogue.Origin) Why {
+	return Why{Name: name, Value: v, Measure: m, Says: says, In: []Input{known(name, v, m, from)}, Standing: from.Standing, make: first0}
 }
 
 // Figure is Explain without Most, which takes a build for each thing it tries.
@@ -159,6 +164,7 @@ func makers() map[string]func(explainer, Figure) (Why, bool) {
 		"feed.load": explainer.feedLoad, "feed.most": explainer.feedMost, "feed.opens": explainer.feedOpens,
 		"short.far": explainer.shortFar, "short.lets": explainer.shortLets, "short.bears": explainer.shortBears,
 		"unit.ohm": explainer.unitOhm, "unit.loop": explainer.unitLoop, "unit.bus": explainer.unitBus, "unit.stub": explainer.unitBus, "unit.stubs": explainer.unitBus,
+		"reel.need": explainer.reelNeed,
 		"loom.wire": explainer.loomWire, "loom.mass": explainer.loomMass,
 		"option.over": explainer.optionOver, "wish.leavers": explainer.wish, "wish.units": explainer.wish, "wish.apart": explainer.wishApart,
 	}

@@ -118,6 +118,9 @@ func everyFigure(s *Sheet) (out []Figure) {
 		put(has, Figure{What: "boot.most", Of: t.ID})
 	}
 	put(true, Figure{What: "loom.wire"})
+	for _, r := range s.ReelList() {
+		put(true, Figure{What: "reel.need", Of: r.Spec, Part: r.Size})
+	}
 	put(s.Totals.GramKnown, Figure{What: "loom.mass"})
 	return out
 }

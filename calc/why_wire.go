@@ -338,3 +338,16 @@ func (e explainer) wishApart(f Figure) (Why, bool) {
 	return Why{Name: "what keeping data apart costs", Value: float64(b.OverMM - free), Measure: Diameter, Says: "over with the wish, less over without it",
 		In: []Input{e.from("with it", Figure{What: "branch.over", Of: f.Of}), known("without it", float64(free), Diameter, from)}, make: func(in []float64) float64 { return in[0] - in[1] }}, true
 }
+
+// reelNeed is how much of a reel is cut.
+func (e explainer) reelNeed(f Figure) (Why, bool) {
+	out := Why{Name: "wire of " + f.Of + " " + f.Part, Measure: Length, Says: "the cut lengths of all its wires", make: sum}
+	for k := range e.Wires {
+		w := &e.H.Wires[k]
+		if e.Wires[k].Cut > 0 && w.Spec == f.Of && catalogue.CanonicalSize(w.Size) == f.Part {
+			out.Value += float64(e.Wires[k].Cut)
+			out.In = append(out.In, e.from(w.ID, Figure{What: "wire.cut", Of: w.ID}))
+		}
+	}
+	return out, len(out.In) > 0
+}

@@ -62,7 +62,7 @@ func (h *Harness) SetReel(spec, size string, over unit.Millimetre) *Harness {
 	case i >= 0:
 		n.Reels[i].OverMM = over
 	default:
-		n.Reels = append(n.Reels, Reel{spec, size, over})
+		n.Reels = append(n.Reels, Reel{Spec: spec, Size: size, OverMM: over})
 	}
 	return &n
 }

@@ -21,6 +21,14 @@ func (h *Harness) EditUnit(i int, f func(*Unit)) *Harness {
 	return &n
 }
 
+// EditSplice changes one splice. f gets a copy.
+func (h *Harness) EditSplice(i int, f func(*Splice)) *Harness {
+	n := *h
+	n.Splices = slices.Clone(h.Splices)
+	f(&n.Splices[i])
+	return &n
+}
+
 // Feed puts a wire on a feed, which is the only one it is on then; −1 takes it off.
 func (h *Harness) Feed(wire string, to int) *Harness {
 	n := *h

@@ -47,6 +47,7 @@ type Head struct {
 type Reel struct {
 	Spec, Size string
 	OverMM     unit.Millimetre
+	ShelfM     Opt[unit.Metre] // how much of it there is
 }
 
 // Termination is where wires stop: a connector, a ring terminal, a flying lead.

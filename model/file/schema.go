@@ -119,6 +119,7 @@ func reelTable() table[model.Reel] {
 			must(plainText("spec", func(v *r) *string { return &v.Spec })),
 			must(plainText("size", func(v *r) *string { return &v.Size })),
 			must(plainNumber("over_mm", func(v *r) *unit.Millimetre { return &v.OverMM }, someMM)),
+			number("shelf_m", func(v *r) *model.Opt[unit.Metre] { return &v.ShelfM }, metres),
 		},
 	}
 }

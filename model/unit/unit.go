@@ -23,6 +23,7 @@ type (
 	Metre           float64 // height above the sea
 	AmpereSqSecond  float64 // ∫I²dt of a short circuit, A²s
 	KilobitPerSec   float64 // bit rate
+	Newton          float64 // force
 )
 
 // MillimetrePerInch is exact by definition (international inch, 1959).

@@ -246,8 +246,11 @@ func (m *Model) escape() {
 			m.back()
 			return
 		}
-		m.cursor["branches\x00"] = m.branch
 		m.open(branchesScreen())
+		if m.branch < len(m.h.Branches) {
+			m.on[m.cursorKey()] = "branch " + m.h.Branches[m.branch].ID
+			m.cursor[m.cursorKey()] = 0
+		}
 	}
 }
 

@@ -144,6 +144,9 @@ func numbersGiven(m *Model) []string {
 			put(l.LayMM.V)
 		}
 	}
+	for _, s := range m.h.Splices {
+		put(s.OffsetMM.V)
+	}
 	for _, f := range m.h.Feeds {
 		put(f.BeforeMM.V)
 	}

@@ -91,6 +91,9 @@ func (m *Model) wirePage(id string) page {
 	add("signal", w.Signal.V, "", nil, &field{label: "signal of wire " + id, value: w.Signal.V, set: set(func(w *model.Wire, v string) { w.Signal = model.Some(v) })})
 	p.rows = append(p.rows, m.dutyRow(id), m.feedRow(id), m.measuredRow(id))
 	p.rows = append(p.rows, m.pairRows(id)...)
+	if r, any := m.damagedRow(id); any {
+		p.rows = append(p.rows, r)
+	}
 	p.rows = append(p.rows, m.moreRow(id))
 	if r, any := m.likeRow(id); any {
 		p.rows = append(p.rows, r)

@@ -55,6 +55,12 @@ func Topics() []Topic {
 			"The first row saves. The file before stays beside it as .bak. Until you save, the work is in a journal, and offered at the next start if something cuts the bench off.",
 			"Point * marks a layer's tracer, which lies first.",
 		}},
+		{"map", "the whole harness", []string{
+			"Esc from a step shows the tree: each branch under the one it hangs on, with length, count, over, sheath, and the mark of the worst that is wrong. Enter opens a branch, + hangs a leg on the breakout at its end, - splits it at a new one, digits set its length.",
+			"Where a change elsewhere leaves a lay-up that does not hold what runs there, nothing is moved: the map marks it, and Enter on its first row takes those lay-ups away so that new ones are proposed.",
+			"Terminations: each cavity, what it holds, + reserves a free one; how many wires two connectors still take, and what one more does. Splices: barrels, part, where the sleeve lies. Lists: wire by reel, longest first; contacts to buy with plugs, samples and 5 % more; strip, tool and pull; units made first.",
+			"A wire's page says which spare stands in for it, and what to re-pin.",
+		}},
 		{"why", "how a figure was made", []string{
 			"W on a row explains its figures and those of the strip below: the rule in words, the values it takes, where each comes from, and what would change the figure most. + and - go through the figures, Enter on a value that was worked out goes down to how that was made, Esc comes back.",
 			"The last row of each step lists all its figures. A value is measured or given here, as published, common practice, or from memory: ~ marks every figure that rests on memory. Measure it, or check the part's sheet.",

@@ -1,0 +1,409 @@
+package calc
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"contralay/calc/crimp"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// What is taken off the shelf before the board: wire by reel, contacts, tools, units.
+
+// CutRow is wires of one size that are cut to one length.
+type CutRow struct {
+	Spec, Size string
+	CutMM      unit.Millimetre
+	Wires      []int
+}
+
+// CutList is what is cut off each reel, longest first, like lengths together. Reels stand
+// in the order their first wire has in the file.
+func (s *Sheet) CutList() []CutRow {
+	var out []CutRow
+	reel := map[[2]string]int{}
+	for k := range s.Wires {
+		w, c := &s.H.Wires[k], &s.Wires[k]
+		if c.Cut <= 0 {
+			continue
+		}
+		key := [2]string{w.Spec, catalogue.CanonicalSize(w.Size)}
+		if _, met := reel[key]; !met {
+			reel[key] = len(reel)
+		}
+		at := slices.IndexFunc(out, func(r CutRow) bool {
+			return r.Spec == key[0] && r.Size == key[1] && r.CutMM == c.Cut
+		})
+		if at < 0 {
+			out = append(out, CutRow{key[0], key[1], c.Cut, nil})
+			at = len(out) - 1
+		}
+		out[at].Wires = append(out[at].Wires, k)
+	}
+	slices.SortStableFunc(out, func(a, b CutRow) int {
+		return cmp.Or(cmp.Compare(reel[[2]string{a.Spec, a.Size}], reel[[2]string{b.Spec, b.Size}]), -cmp.Compare(a.CutMM, b.CutMM))
+	})
+	return out
+}
+
+// ReelRow is how much of a size is needed, and how much the file says there is.
+type ReelRow struct {
+	Spec, Size string
+	NeedMM     unit.Millimetre
+	ShelfMM    unit.Millimetre
+	Shelved    bool // ShelfMM is known
+}
+
+// ReelList is one row for each size, in the order of CutList. Filler off a reel is not in it.
+func (s *Sheet) ReelList() []ReelRow {
+	var out []ReelRow
+	for _, c := range s.CutList() {
+		at := slices.IndexFunc(out, func(r ReelRow) bool { return r.Spec == c.Spec && r.Size == c.Size })
+		if at < 0 {
+			r := ReelRow{Spec: c.Spec, Size: c.Size}
+			if on, ok := s.reel(c.Spec, c.Size); ok && on.ShelfM.Set {
+				r.ShelfMM, r.Shelved = unit.Millimetre(on.ShelfM.V*1000), true
+			}
+			out = append(out, r)
+			at = len(out) - 1
+		}
+		out[at].NeedMM += c.CutMM * unit.Millimetre(len(c.Wires))
+	}
+	return out
+}
+
+// CrimpRow is contacts of one part on wires of one size.
+type CrimpRow struct {
+	Contact    string // size
+	Part       string // "" not known
+	Circular   bool   // in an insert of the catalogue: AS39029
+	Spec, Size string
+	Count      int
+	StripMin   unit.Millimetre // 0: the well is not known
+	StripMax   unit.Millimetre
+	Tool       crimp.Tool
+	HasTool    bool
+	Step       int         // 0: not known
+	StepGuess  bool        // it is from memory
+	PullN      unit.Newton // 0: not known
+	PullBy     catalogue.Origin
+}
+
+// samples is how many are crimped and pulled before the day's first real one: common
+// practice, no source. buyMore is what is bought over the count.
+const (
+	samples = 3
+	buyMore = 0.05
+)
+
+// CrimpList is every crimp of contacts, by contact and wire size, thickest contact first.
+func (s *Sheet) CrimpList() []CrimpRow {
+	var out []CrimpRow
+	for t := range s.Terms {
+		for _, name := range s.Terms[t].Cavities {
+			c := s.Terms[t].State[name]
+			if len(c.Wires) == 0 || c.Size == "" {
+				continue
+			}
+			w := &s.H.Wires[s.X.Wire[c.Wires[0]]]
+			_, circular := s.Cat.Insert(s.H.Terminations[t].Insert.V)
+			r := CrimpRow{Contact: c.Size, Part: s.contactPart(t, c.Size), Circular: circular, Spec: w.Spec, Size: catalogue.CanonicalSize(w.Size)}
+			at := slices.IndexFunc(out, func(o CrimpRow) bool {
+				return o.Contact == r.Contact && o.Part == r.Part && o.Circular == r.Circular && o.Spec == r.Spec && o.Size == r.Size
+			})
+			if at < 0 {
+				s.howToCrimp(&r, s.H.Terminations[t].Gender.V)
+				out = append(out, r)
+				at = len(out) - 1
+			}
+			out[at].Count++
+		}
+	}
+	slices.SortStableFunc(out, func(a, b CrimpRow) int {
+		return cmp.Or(cmp.Compare(a.Contact, b.Contact), cmp.Compare(a.Part, b.Part), cmp.Compare(a.Size, b.Size))
+	})
+	return out
+}
+
+func (s *Sheet) howToCrimp(r *CrimpRow, gender string) {
+	awg, ok := catalogue.AWGNumber(r.Size)
+	if !ok {
+		return
+	}
+	e, known := s.Cat.Contact(r.Contact)
+	if known && e.WellMM > 0 && r.Circular {
+		r.StripMin, r.StripMax, _ = crimp.Strip(e.WellMM, awg)
+	}
+	if r.Circular {
+		r.Tool, r.HasTool = crimp.ToolFor(r.Contact, gender)
+	}
+	if r.HasTool {
+		r.Step, r.StepGuess, _ = crimp.Setting(r.Tool.Frame, awg)
+	}
+	kind := crimp.Commercial
+	if r.Circular {
+		kind = crimp.Contact
+	}
+	var by crimp.Source
+	r.PullN, by, _ = crimp.Pull(kind, awg)
+	r.PullBy = catalogue.Origin{Source: by.Text, Standing: catalogue.Published}
+	if by.Memory {
+		r.PullBy.Standing = catalogue.Memory
+	}
+}
+
+// contactPart is the part number of a contact size in a termination: a pin, or the
+// socket of its connector's series, which is the second where the arrangement is called
+// by that series' name. "" where the gender is not given or the catalogue has none.
+func (s *Sheet) contactPart(t int, size string) string {
+	term := &s.H.Terminations[t]
+	e, ok := s.Cat.Contact(size)
+	ins, known := s.Cat.Insert(term.Insert.V)
+	switch {
+	case !ok || !known || term.Gender.V == "":
+		return ""
+	case term.Gender.V == "pin":
+		return e.Pin
+	case ins.ID == term.Insert.V && e.SocketII != "" && !slices.Contains(ins.Aliases, term.Insert.V):
+		return e.SocketII
+	}
+	return e.Socket
+}
+
+// BuyRow is contacts of one size and part to be bought, and the plugs that seal what is
+// not wired.
+type BuyRow struct {
+	Size, Part     string
+	Gender         string
+	Wired, Unwired int
+	Samples, More  int
+	Plug           string
+	Plugs          int
+}
+
+// Buy is how many contacts come off the shelf.
+func (b BuyRow) Buy() int { return b.Wired + b.Unwired + b.Samples + b.More }
+
+// BuyList is the contacts to buy: wired ones, those that close an unwired cavity of a
+// sealed connector (with its plug), samples for each size of wire, and 5 % more.
+func (s *Sheet) BuyList() []BuyRow {
+	var out []BuyRow
+	row := func(t int, size string) *BuyRow {
+		part, gender := s.contactPart(t, size), s.H.Terminations[t].Gender.V
+		at := slices.IndexFunc(out, func(r BuyRow) bool { return r.Size == size && r.Part == part && r.Gender == gender })
+		if at < 0 {
+			e, _ := s.Cat.Contact(size)
+			out = append(out, BuyRow{Size: size, Part: part, Gender: gender, Plug: e.SealPlug})
+			at = len(out) - 1
+		}
+		return &out[at]
+	}
+	for t := range s.Terms {
+		for _, name := range s.Terms[t].Cavities {
+			switch c := s.Terms[t].State[name]; {
+			case c.Size == "":
+			case len(c.Wires) > 0 || c.Drain != "":
+				row(t, c.Size).Wired++
+			case s.Terms[t].Sealed:
+				r := row(t, c.Size)
+				r.Unwired++
+				r.Plugs++
+			}
+		}
+	}
+	for _, c := range s.CrimpList() {
+		for k := range out {
+			if out[k].Size == c.Contact && out[k].Part == c.Part {
+				out[k].Samples += samples
+				break
+			}
+		}
+	}
+	for k := range out {
+		r := &out[k]
+		r.More = int(math.Ceil(float64(r.Wired+r.Unwired+r.Samples) * buyMore))
+	}
+	slices.SortStableFunc(out, func(a, b BuyRow) int { return cmp.Or(cmp.Compare(a.Size, b.Size), cmp.Compare(a.Part, b.Part)) })
+	return out
+}
+
+// flatTakeUp is the share a flat rule adds to a finished length for lay and taping: 20 %,
+// of a wire association's note on hand-laid bundles.
+const flatTakeUp = 0.20
+
+// TakeUp is what the twist makes a wire longer than its way, and what the flat rule
+// would have added to it; false where its length is not known.
+func (s *Sheet) TakeUp(k int) (laid, flat unit.Millimetre, ok bool) {
+	c := &s.Wires[k]
+	if c.Finished <= 0 {
+		return 0, 0, false
+	}
+	way := unit.Millimetre(0)
+	for _, b := range c.Path {
+		way += s.H.Branches[b].LengthMM
+	}
+	w := &s.H.Wires[k]
+	way += s.spliceOffset(w.From.V, c.Path) + s.spliceOffset(w.To.V, c.Path)
+	loops := s.loop(w.From.V) + s.loop(w.To.V)
+	return c.Finished - loops - way, way * flatTakeUp, true
+}
+
+// Substitute is a spare wire that goes the way of another: in place of a damaged one its
+// ends change cavities.
+type Substitute struct {
+	Wire         int
+	FromA, FromB string // the cavities of the damaged wire, and
+	ToA, ToB     string // those the spare comes out of, in the same order
+}
+
+// Substitutes are the spares that run between the same terminations as a wire.
+func (s *Sheet) Substitutes(k int) []Substitute {
+	a, okA := model.ParseEnd(s.H.Wires[k].From.V)
+	b, okB := model.ParseEnd(s.H.Wires[k].To.V)
+	if !okA || !okB || a.Termination == "" || b.Termination == "" {
+		return nil
+	}
+	var out []Substitute
+	for j := range s.H.Wires {
+		w := &s.H.Wires[j]
+		if j == k || w.Role.V != "spare" {
+			continue
+		}
+		x, ok1 := model.ParseEnd(w.From.V)
+		y, ok2 := model.ParseEnd(w.To.V)
+		if !ok1 || !ok2 {
+			continue
+		}
+		if x.Termination == b.Termination && y.Termination == a.Termination && a.Termination != b.Termination {
+			x, y = y, x
+		}
+		// A thinner one does not stand in.
+		if x.Termination == a.Termination && y.Termination == b.Termination && s.Wires[j].Entry.AreaMM2 >= s.Wires[k].Entry.AreaMM2 {
+			out = append(out, Substitute{j, s.H.Wires[k].From.V, s.H.Wires[k].To.V, x.Termination + ":" + x.Cavity, y.Termination + ":" + y.Cavity})
+		}
+	}
+	return out
+}
+
+// Pairing is what two terminations could still take between them.
+type Pairing struct {
+	A, B   int // terminations
+	Wires  int // that run between them
+	Spares int // of those
+	More   int // free cavities that fit at both ends
+}
+
+// Pairings are the terminations a wire could run on to from termination t, those it
+// shares wires with, the most first.
+func (s *Sheet) Pairings(t int) []Pairing {
+	by := map[int]*Pairing{}
+	id := s.H.Terminations[t].ID
+	for k := range s.H.Wires {
+		w := &s.H.Wires[k]
+		a, _ := model.ParseEnd(w.From.V)
+		b, _ := model.ParseEnd(w.To.V)
+		if b.Termination == id {
+			a, b = b, a
+		}
+		o, ok := s.X.Termination[b.Termination]
+		if a.Termination != id || !ok || o == t {
+			continue
+		}
+		if by[o] == nil {
+			by[o] = &Pairing{A: t, B: o}
+		}
+		by[o].Wires++
+		if w.Role.V == "spare" {
+			by[o].Spares++
+		}
+	}
+	var out []Pairing
+	for o := range s.H.Terminations {
+		p := by[o]
+		if p == nil {
+			continue
+		}
+		size := s.commonSize(t, o)
+		p.More = min(s.freeTaking(t, size), s.freeTaking(o, size))
+		out = append(out, *p)
+	}
+	slices.SortStableFunc(out, func(a, b Pairing) int { return -cmp.Compare(a.Wires, b.Wires) })
+	return out
+}
+
+// commonSize is the wire most used between two terminations.
+func (s *Sheet) commonSize(a, b int) [2]string {
+	n := map[[2]string]int{}
+	best := [2]string{s.Limits.Spec, "22"}
+	for k := range s.H.Wires {
+		w := &s.H.Wires[k]
+		x, _ := model.ParseEnd(w.From.V)
+		y, _ := model.ParseEnd(w.To.V)
+		ia, okA := s.X.Termination[x.Termination]
+		ib, okB := s.X.Termination[y.Termination]
+		if okA && okB && (ia == a && ib == b || ia == b && ib == a) {
+			key := [2]string{w.Spec, w.Size}
+			if n[key]++; n[key] > n[best] {
+				best = key
+			}
+		}
+	}
+	return best
+}
+
+func (s *Sheet) freeTaking(t int, size [2]string) int {
+	n := 0
+	for _, c := range s.Terms[t].Free {
+		if s.Takes(t, c, size[0], size[1]) {
+			n++
+		}
+	}
+	return n
+}
+
+// OneMore is what one more wire between two terminations does: how much thicker the
+// branch that swells most gets, and which layer it starts there, 0 where it finds room.
+// It is laid outermost beside the others. False where a branch on the way is not laid.
+func (s *Sheet) OneMore(p Pairing) (branch int, thicker unit.Millimetre, starts int, ok bool) {
+	way, ok := s.X.Between(s.H.Terminations[p.A].ID, s.H.Terminations[p.B].ID)
+	if !ok || p.More == 0 {
+		return 0, 0, 0, false
+	}
+	size := s.commonSize(p.A, p.B)
+	h := s.asLaid()
+	w := model.Wire{ID: "one more", Spec: size[0], Size: size[1], From: model.Some(s.H.Terminations[p.A].ID + ":" + s.Terms[p.A].Free[0]), To: model.Some(s.H.Terminations[p.B].ID + ":" + s.Terms[p.B].Free[0])}
+	n := *h
+	n.Wires = append(slices.Clone(h.Wires), w)
+	h = &n
+	for _, b := range way {
+		layers := s.Branches[b].Layers
+		if len(layers) == 0 {
+			return 0, 0, 0, false
+		}
+		last := len(layers) - 1
+		room := last > 0 && layers[last].Room > 0
+		h = h.EditBranch(b, func(mb *model.Branch) {
+			switch {
+			case len(mb.Layers) == 0:
+			case room || s.Branches[b].Make != "laid":
+				mb.Layers[len(mb.Layers)-1].Of = append(mb.Layers[len(mb.Layers)-1].Of, w.ID)
+			default:
+				mb.Layers = append(mb.Layers, model.Layer{Of: []string{w.ID}})
+			}
+		})
+	}
+	t := Build(h, s.Cat, nil)
+	branch = way[0]
+	for _, b := range way {
+		if d := t.Branches[b].OverMM - s.Branches[b].OverMM; d > thicker {
+			branch, thicker = b, d
+		}
+	}
+	if len(t.Branches[branch].Layers) > len(s.Branches[branch].Layers) {
+		starts = len(t.Branches[branch].Layers) - 1
+	}
+	return branch, thicker, starts, true
+}
