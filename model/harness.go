@@ -40,6 +40,7 @@ type Head struct {
 	ShortA                 Opt[unit.Ampere] // what the supply drives into a dead short at the devices
 	Use                    Opt[string]      // vehicle | aircraft
 	Units                  Opt[string]      // "mm" or "in": what a screen shows, never what a file holds
+	MockUp                 Opt[string]      // who measured the lengths, and what with
 	Note                   Opt[string]
 }
 
@@ -57,9 +58,10 @@ type Termination struct {
 	Insert       Opt[string] // catalogue arrangement
 	Gender       Opt[string] // pin | socket
 	Key          Opt[string]
-	Mount        Opt[string] // inline | flange | jam nut
-	Datum        Opt[string] // boot lip | shell rear | grommet | mating face
-	Clock        Opt[int]    // hours, seen from the wire side
+	Mount        Opt[string]          // inline | flange | jam nut
+	Datum        Opt[string]          // boot lip | shell rear | grommet | mating face
+	PartMM       Opt[unit.Millimetre] // from its mating face to the rear of its shell
+	Clock        Opt[int]             // hours, seen from the wire side
 	Boot         Opt[string]
 	BootClock    Opt[int]
 	Reserved     []string

@@ -71,6 +71,7 @@ func headTable() table[model.Head] {
 		number("short_a", func(v *h) *model.Opt[unit.Ampere] { return &v.ShortA }, amperes),
 		choice("use", func(v *h) *optText { return &v.Use }, "vehicle", "aircraft"),
 		choice("units", func(v *h) *optText { return &v.Units }, "mm", "in"),
+		text("mock_up", func(v *h) *optText { return &v.MockUp }),
 		text("note", func(v *h) *optText { return &v.Note }),
 	}}
 }

@@ -18,6 +18,7 @@ func terminationTable() table[model.Termination] {
 			text("key", func(v *t) *optText { return &v.Key }),
 			choice("mount", func(v *t) *optText { return &v.Mount }, "inline", "flange", "jam nut"),
 			choice("datum", func(v *t) *optText { return &v.Datum }, "boot lip", "shell rear", "grommet", "mating face"),
+			number("part_mm", func(v *t) *optMM { return &v.PartMM }, length),
 			count("clock", func(v *t) *optCount { return &v.Clock }, 1, 12),
 			text("boot", func(v *t) *optText { return &v.Boot }),
 			count("boot_clock", func(v *t) *optCount { return &v.BootClock }, 1, 12),

@@ -44,6 +44,7 @@ func (m *Model) buildPage(w int) page {
 		line(mark, fmt.Sprintf("%s %s: %s%s", g.Level, g.Where, g.Says, g.More()), m.snagReasons(g.Snag)...)
 	}
 	line("", fmt.Sprintf("LAY CARD %s %s, seen from %s, from %s outward", mb.ID, mb.Name.V, mb.From, mb.From))
+	line("", m.lengthText(mb))
 	for k := range b.Layers {
 		l := &b.Layers[k]
 		head := capital(model.LayerName(k))
@@ -82,6 +83,28 @@ func (m *Model) buildPage(w int) page {
 	}
 	line("", "~ marks what rests on a value from memory: measure it, or check the part's sheet. "+cautionLine)
 	return p
+}
+
+// lengthText is a branch's length with where it is taken from, its tolerance, and who
+// took it.
+func (m *Model) lengthText(b *model.Branch) string {
+	end := func(id string) string {
+		if t, ok := m.sheet.X.Termination[id]; ok {
+			if d := m.h.Terminations[t].Datum.V; d != "" {
+				return d + " of " + id
+			}
+			return id
+		}
+		return "the centre of " + id
+	}
+	text := fmt.Sprintf("%s %s from %s to %s", m.sys.Length(b.LengthMM), m.sys.Name(), end(b.From), end(b.To))
+	if t := b.ToleranceMM; len(t) == 2 {
+		text += fmt.Sprintf(", -%s +%s", m.sys.Length(t[0]), m.sys.Length(t[1]))
+	}
+	if m.h.Head.MockUp.V != "" {
+		text += "; mock-up: " + m.h.Head.MockUp.V
+	}
+	return text
 }
 
 // cautionLine is the shortest form of the cautions.

@@ -52,6 +52,17 @@ func (m *Model) endPage(id string) page {
 	if s.Sealed && s.SealPlugs > 0 {
 		p.lines = append(p.lines, fmt.Sprintf("every cavity that is not wired takes a contact and a seal plug: %d", s.SealPlugs))
 	}
+	datum := orDash(h.Datum.V)
+	p.rows = append(p.rows, row{key: "datum", text: "length from  " + datum, detail: "+ - where its branch's length starts; with part_mm and the boot known the length is converted", step: func(m *Model, by int) {
+		t := m.sheet.X.Termination[id]
+		d, _ := around(calc.Data, m.h.Terminations[t].Datum.V, by)
+		h, converted := m.sheet.Redatum(t, d)
+		says := "length from the " + d + "; the number stays, for the part's length is not known"
+		if converted {
+			says = "length from the " + d + ", converted"
+		}
+		m.change(h, says)
+	}})
 	p.rows = append(p.rows, m.once("pairs "+id, func() []row { return m.pairingRows(t) })...)
 	for _, c := range s.Cavities {
 		p.rows = append(p.rows, m.cavityRow(t, c))

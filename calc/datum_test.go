@@ -1,0 +1,39 @@
+package calc
+
+import (
+	"testing"
+
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+// A length taken from another place of the connector is another length of the same
+// branch; there and back it is what it was.
+func TestRedatum(t *testing.T) {
+	s := loaded(t, 40, "", []string{"20 1.0"}, nil, "")
+	h := s.H.EditTermination(0, func(t *model.Termination) {
+		t.Datum, t.PartMM, t.Boot = model.Some("mating face"), model.Some[unit.Millimetre](31), model.Some("boot-straight-10")
+	})
+	s = Complete(h, s.Cat, nil)
+	boot, _ := s.Cat.Boot("boot-straight-10")
+	for datum, want := range map[string]unit.Millimetre{"mating face": 1000, "shell rear": 969, "grommet": 969, "boot lip": 969 - boot.LengthMM} {
+		n, ok := s.Redatum(0, datum)
+		if !ok || n.Branches[0].LengthMM != want || n.Terminations[0].Datum.V != datum {
+			t.Errorf("%s: %v long, %v, want %v", datum, n.Branches[0].LengthMM, ok, want)
+		}
+		back, ok := Build(n, s.Cat, nil).Redatum(0, "mating face")
+		if !ok || back.Branches[0].LengthMM != 1000 {
+			t.Errorf("from %s back: %v", datum, back.Branches[0].LengthMM)
+		}
+	}
+	for _, edit := range []func(t *model.Termination){
+		func(t *model.Termination) { t.PartMM = model.Opt[unit.Millimetre]{} },
+		func(t *model.Termination) { t.Datum = model.Opt[string]{} },
+		func(t *model.Termination) { t.PartMM = model.Some[unit.Millimetre](5000) },
+	} {
+		n, ok := Build(s.H.EditTermination(0, edit), s.Cat, nil).Redatum(0, "shell rear")
+		if ok || n.Branches[0].LengthMM != 1000 || n.Terminations[0].Datum.V != "shell rear" {
+			t.Errorf("converted what is not known: %v", n.Branches[0].LengthMM)
+		}
+	}
+}
