@@ -39,6 +39,7 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
 	s.feedWires()
 	s.currents(prior)
 	s.sayFeeds()
+	s.sayThreading()
 	s.weigh()
 	s.standing()
 	s.same.prior = nil // or every sheet would hold all before it

@@ -138,7 +138,7 @@ var everyScreen = map[string][]string{
 	"worst first": {"@nearest its limit", "enter"}, "sizes": {"@the sizes that do", "enter"}, "feeds": {"@protection", "enter"}, "feed": {"@protection", "enter", "enter"},
 	"duty": {"enter", "@duty", "enter"}, "feed to choose": {"enter", "@feed  ", "enter"}, "data wire": {"@331", "enter"},
 	"ends": {"esc", "@terminations", "enter"}, "end": {"esc", "@terminations", "enter", "enter"}, "splices": {"esc", "@splices", "enter"}, "splice": {"esc", "@splices", "enter", "enter"},
-	"lists": {"esc", "@lists", "enter"}, "split": {"esc", "-"},
+	"lists": {"esc", "@lists", "enter"}, "split": {"esc", "-"}, "threading": {"right", "right", "right", "@thread on", "enter"},
 	"why": {"w"}, "figures": {"right", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 
@@ -188,7 +188,7 @@ func TestGoldenScreens(t *testing.T) {
 			shots = append(shots, shot{screen, size[0], size[1]})
 		}
 	}
-	for _, screen := range []string{"branches", "end", "splices", "lists", "worst first", "sizes", "feeds", "feed", "quit", "why", "unsaved work", "file changed", "help"} {
+	for _, screen := range []string{"branches", "end", "splices", "lists", "threading", "worst first", "sizes", "feeds", "feed", "quit", "why", "unsaved work", "file changed", "help"} {
 		shots = append(shots, shot{screen, 80, 24})
 	}
 	for _, c := range shots {

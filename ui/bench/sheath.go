@@ -87,7 +87,7 @@ func (m *Model) sheathPage(w int) page {
 			p.rows = append(p.rows, m.bootRow(t))
 		}
 	}
-	p.rows = append(p.rows, row{text: "thread on  " + m.threading(mb, b), detail: "before any contact: what cannot go on later, in this order"})
+	p.rows = append(p.rows, m.once("thread", func() []row { return []row{m.threadRow()} })...)
 	return p
 }
 
@@ -280,31 +280,4 @@ func bootRank(id string) int {
 		}
 	}
 	return 0
-}
-
-// threading is what goes on before the contacts, first thing first: the sheath
-// comes from a termination end, the boot after it and lies nearest the connector.
-func (m *Model) threading(mb *model.Branch, b *calc.Branch) string {
-	var parts []string
-	if b.Sheath.Part != "" {
-		parts = append(parts, b.Sheath.Part)
-	}
-	from := ""
-	for _, place := range []string{mb.From, mb.To} {
-		if t, ok := m.sheet.X.Termination[place]; ok {
-			if from == "" {
-				from = place
-			}
-			if boot := m.h.Terminations[t].Boot.V; boot != "" {
-				parts = append(parts, boot+" at "+place)
-			}
-		}
-	}
-	if from == "" {
-		from = mb.To
-	}
-	if len(parts) == 0 {
-		return "nothing"
-	}
-	return "from " + from + ": " + strings.Join(parts, ", then ")
 }

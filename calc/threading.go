@@ -1,0 +1,257 @@
+package calc
+
+import (
+	"fmt"
+	"slices"
+
+	"contralay/calc/cover"
+	"contralay/calc/label"
+	"contralay/calc/lay"
+	"contralay/model/unit"
+)
+
+// Threaded is one thing that goes over tails before their contacts are on, or a point
+// where work stops to be tested.
+type Threaded struct {
+	What   string // sheath | transition | label | boot | contacts
+	Of     string // branch, breakout or termination it belongs to
+	Part   string
+	From   string          // the ends it comes on from: a termination, or "the ends beyond J2"
+	BoreMM unit.Millimetre // as supplied; 0: not known, or nothing to pass
+	PassMM unit.Millimetre // the largest thing it must get over then
+	Over   string          // what that is
+}
+
+// Fits reports whether it gets over what it must.
+func (t Threaded) Fits() bool { return t.BoreMM <= 0 || t.PassMM <= t.BoreMM }
+
+// Threading is everything that is threaded on, first thing first: from the end with the
+// most wires outward, the sheath of the trunk; at each breakout the sheaths of the
+// branches that go on from it, then its transition, whose outlets come over the tails
+// beyond, and only then what lies further out; last label, boot and contacts of each
+// end. Legs that do not meet are free to go in any order among themselves.
+func (s *Sheet) Threading() []Threaded {
+	var out []Threaded
+	walk := s.Walked()
+	beyond := map[string][]Walk{} // branches that go on from a place
+	for _, k := range walk {
+		beyond[k.From] = append(beyond[k.From], k)
+	}
+	var at func(place string)
+	at = func(place string) {
+		next := beyond[place]
+		for _, k := range next {
+			if t, ok := s.threadSheath(k); ok {
+				out = append(out, t)
+			}
+		}
+		if t, ok := s.threadTransition(place, next); ok {
+			out = append(out, t)
+		}
+		for _, k := range next {
+			at(k.To)
+		}
+	}
+	roots := map[string]bool{}
+	for _, k := range walk {
+		if k.Deep == 0 && !roots[k.From] {
+			roots[k.From] = true
+			at(k.From)
+		}
+	}
+	for _, k := range walk {
+		for _, place := range []string{k.From, k.To} {
+			if place == k.To || k.Deep == 0 {
+				out = append(out, s.threadEnd(place, k.Branch)...)
+			}
+		}
+	}
+	return out
+}
+
+// threadSheath is the sheath of a branch: from a termination at either end, else over
+// the sorted zone of the breakout beyond, whose tails are still bare.
+func (s *Sheet) threadSheath(k Walk) (Threaded, bool) {
+	sh := &s.Branches[k.Branch].Sheath
+	if sh.Part == "" || !sh.Known {
+		return Threaded{}, false
+	}
+	t := Threaded{What: "sheath", Of: s.H.Branches[k.Branch].ID, Part: sh.Part, BoreMM: sh.Tube.SuppliedMM, PassMM: sh.PassMM, Over: sh.PassAt}
+	t.From = "the ends beyond " + k.To
+	for _, end := range []string{k.To, k.From} {
+		if _, ok := s.X.Termination[end]; ok {
+			t.From = end
+			break
+		}
+	}
+	return t, true
+}
+
+// threadTransition is the moulded part that closes a breakout: each outlet comes over
+// the tails of its branch, bare and gathered at the breakout beyond, and over the
+// branch's own sheath, which is on by then.
+func (s *Sheet) threadTransition(place string, next []Walk) (Threaded, bool) {
+	j, ok := s.X.Breakout[place]
+	if !ok || s.H.Breakouts[j].Transition.V == "" {
+		return Threaded{}, false
+	}
+	t := Threaded{What: "transition", Of: place, Part: s.H.Breakouts[j].Transition.V, From: "the ends beyond " + place}
+	part, known := s.Cat.Transition(t.Part)
+	if !known {
+		return t, true
+	}
+	worst := unit.Millimetre(-1e9)
+	for n, k := range next {
+		if n+1 >= len(part.Outlets) {
+			break
+		}
+		bore := part.Outlets[n+1].ExpandedMM
+		pass, over := s.tails(k)
+		if pass-bore > worst {
+			worst, t.BoreMM, t.PassMM, t.Over = pass-bore, bore, pass, over
+		}
+	}
+	return t, true
+}
+
+// tails is the largest thing an outlet must get over on a branch: its sheath, or its
+// bare wires gathered where they part again.
+func (s *Sheet) tails(k Walk) (unit.Millimetre, string) {
+	b := &s.Branches[k.Branch]
+	id := s.H.Branches[k.Branch].ID
+	d, over := b.OverMaxMM, id+" bare"
+	if v := b.Sheath.Verdict; b.Sheath.Known && v.Wraps && v.OverMM > d {
+		d, over = v.OverMM, id+" in its sheath"
+	}
+	if _, ok := s.X.Breakout[k.To]; ok {
+		if lump := b.OverMM * unit.Millimetre(s.Limits.ZoneLump); lump > d {
+			d, over = lump, "the bare tails gathered at "+k.To
+		}
+	}
+	return d, over
+}
+
+// Gathered is how thick branches get side by side in their sheaths: what a part that
+// came too late would have to pass.
+func (s *Sheet) Gathered(branches []int) unit.Millimetre {
+	var d []unit.Millimetre
+	for _, b := range branches {
+		over := s.Branches[b].OverMM
+		if v := s.Branches[b].Sheath.Verdict; s.Branches[b].Sheath.Known && v.Wraps {
+			over = v.OverMM
+		}
+		d = append(d, over)
+	}
+	return lay.Pack(d).Over
+}
+
+// threadEnd is what goes over the tails of a termination last.
+func (s *Sheet) threadEnd(place string, branch int) []Threaded {
+	t, ok := s.X.Termination[place]
+	if !ok {
+		return nil
+	}
+	b := &s.Branches[branch]
+	over := b.OverMM
+	if v := b.Sheath.Verdict; b.Sheath.Known && v.Wraps {
+		over = v.OverMM
+	}
+	var out []Threaded
+	if sleeve, ok := label.For(over); ok {
+		out = append(out, Threaded{What: "label", Of: place, Part: fmt.Sprintf("marker sleeve %s", unit.Fixed(float64(sleeve.SuppliedMM), 1)), From: place, BoreMM: sleeve.SuppliedMM, PassMM: over, Over: "the sheathed end"})
+	}
+	if boot := s.H.Terminations[t].Boot.V; boot != "" {
+		e, known := s.Cat.Boot(boot)
+		th := Threaded{What: "boot", Of: place, Part: boot, From: place, PassMM: over, Over: "the sheathed end"}
+		if known {
+			th.BoreMM = e.CableSuppliedMM
+		}
+		out = append(out, th)
+	}
+	return append(out, Threaded{What: "contacts", Of: place, From: place})
+}
+
+// TailOf is what comes over the tails of one termination, in order: everything threaded
+// on from it, or from the ends beyond a breakout it lies behind.
+func (s *Sheet) TailOf(termination string) []Threaded {
+	way := s.wayFrom(termination)
+	var out []Threaded
+	for _, t := range s.Threading() {
+		switch {
+		case t.From == termination:
+			out = append(out, t)
+		case t.What == "sheath" || t.What == "transition":
+			if slices.Contains(way, t.From) {
+				out = append(out, t)
+			}
+		}
+	}
+	return out
+}
+
+// wayFrom is "the ends beyond J" of every breakout between a termination and the end the
+// tree is walked from.
+func (s *Sheet) wayFrom(termination string) []string {
+	up := map[string]string{}
+	for _, k := range s.Walked() {
+		up[k.To] = k.From
+	}
+	var out []string
+	for at := up[termination]; at != ""; at = up[at] {
+		if _, ok := s.X.Breakout[at]; ok {
+			out = append(out, "the ends beyond "+at)
+		}
+	}
+	return out
+}
+
+// sayThreading tells what cannot be threaded on, and what does about it.
+func (s *Sheet) sayThreading() {
+	for _, t := range s.Threading() {
+		if t.What != "transition" {
+			continue // sheaths, boots and labels are judged where they lie
+		}
+		j := s.X.Breakout[t.Of]
+		part, known := s.Cat.Transition(t.Part)
+		if !known {
+			s.say(Warn, "transition.part", t.Of, fmt.Sprintf("transition %q is in no catalogue", t.Part))
+			continue
+		}
+		var next []Walk
+		for _, k := range s.Walked() {
+			if k.From == t.Of {
+				next = append(next, k)
+			}
+		}
+		if len(part.Outlets) != len(s.X.Meeting(t.Of)) {
+			s.say(Stop, "transition.outlets", t.Of, fmt.Sprintf("%s has %d outlets and %d branches meet there", t.Part, len(part.Outlets), len(s.X.Meeting(t.Of))))
+			continue
+		}
+		if !t.Fits() {
+			s.say(atMost(part.Standing, Stop), "transition.slide", t.Of, fmt.Sprintf("%s does not pass %s, %s mm, with an outlet of %s: a wider one, one that is split, or build it taped", t.Part, t.Over, unit.Fixed(float64(t.PassMM), 1), unit.Fixed(float64(t.BoreMM), 1)))
+			continue
+		}
+		s.sayOutlets(s.H.Breakouts[j].ID, t.Part, next)
+	}
+}
+
+// sayOutlets tests the outlets of a transition against what they end up on.
+func (s *Sheet) sayOutlets(place, id string, next []Walk) {
+	part, _ := s.Cat.Transition(id)
+	for n, k := range next {
+		o := part.Outlets[n+1]
+		b := &s.Branches[k.Branch]
+		d := b.OverMM
+		if v := b.Sheath.Verdict; b.Sheath.Known && v.Wraps {
+			d = v.OverMM
+		}
+		name := s.H.Branches[k.Branch].ID
+		switch {
+		case d <= 0:
+		case d < o.RecoveredMM:
+			s.say(atMost(part.Standing, Stop), "transition.grip", place, fmt.Sprintf("its outlet for %s recovers to %s mm and lies on %s: it stays loose", name, unit.Fixed(float64(o.RecoveredMM), 1), unit.Fixed(float64(d), 1)))
+		case d > cover.MaxStretch*o.ExpandedMM:
+			s.say(Note, "transition.stretch", place, fmt.Sprintf("its outlet for %s is filled to %s %% of its bore; 80 at most is advised", name, unit.Fixed(100*float64(d/o.ExpandedMM), 0)))
+		}
+	}
+}

@@ -1,0 +1,76 @@
+package bench
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/calc"
+	"contralay/model/catalogue"
+	"contralay/ui/draw"
+)
+
+// The order in which everything is threaded on.
+
+func threadScreen() screen {
+	return screen{name: "threading", page: func(m *Model, w int) page {
+		p := page{lines: []string{"Threaded on in this order, before the contacts; legs that do not meet may go in any order.", "Hold: ring out bare first; trial fit before anything shrinks for good; ring out pinned before any adhesive."}, empty: "nothing to thread on; Esc goes back"}
+		p.rows = m.once(fmt.Sprint("threading ", w, m.sys), func() []row { return m.threadRows(m.sheet.Threading(), w) })
+		return p
+	}}
+}
+
+func (m *Model) threadRows(all []calc.Threaded, w int) []row {
+	var out []row
+	for n, t := range all {
+		text := fmt.Sprintf("%3d  %-11s%-6s%s", n+1, t.What, t.Of, t.Part)
+		room := ""
+		var why []reason
+		if t.BoreMM > 0 {
+			room = fmt.Sprintf("bore %s, to pass %s %s", m.sys.Fine(t.BoreMM), m.sys.Fine(t.PassMM), m.sys.Name())
+			say := func(name string, v float64) {
+				why = append(why, reason{made: func() (calc.Why, bool) {
+					return calc.Stated(name, "as the part has it, and as what it must pass is worked out for its own page", v, calc.Diameter, catalogue.Origin{Source: t.Over, Standing: catalogue.Memory}), true
+				}})
+			}
+			say("bore of "+t.Part, float64(t.BoreMM))
+			say("to pass "+t.Over, float64(t.PassMM))
+		}
+		mark := ""
+		if !t.Fits() {
+			mark = "!"
+		}
+		from := "from " + t.From
+		detail := strings.TrimPrefix(strings.Join([]string{room, t.Over, from}, "; "), "; ; ")
+		if w >= 76 {
+			text = fmt.Sprintf("%s  %s", draw.Fit(text, 46, m.cfg.ASCII), from)
+		}
+		out = append(out, row{key: fmt.Sprint(t.What, t.Of), text: text, mark: mark, detail: detail, why: why})
+	}
+	return out
+}
+
+// threadRow is what comes over the tails of a branch's ends, and opens the whole list.
+func (m *Model) threadRow() row {
+	mb := &m.h.Branches[m.branch]
+	text := "thread on  "
+	found := false
+	for _, end := range []string{mb.From, mb.To} {
+		if _, ok := m.sheet.X.Termination[end]; !ok {
+			continue
+		}
+		var parts []string
+		for _, t := range m.sheet.TailOf(end) {
+			if t.What != "contacts" {
+				parts = append(parts, strings.TrimSpace(t.What+" "+t.Of))
+			}
+		}
+		if len(parts) > 0 {
+			text += end + ": " + strings.Join(parts, ", ") + "  "
+			found = true
+		}
+	}
+	if !found {
+		text += "over the ends beyond: Enter"
+	}
+	return row{key: "thread", text: strings.TrimRight(text, " "), detail: "Enter lists it for the whole harness: what cannot go on later, in this order", enter: func(m *Model) { m.open(threadScreen()) }}
+}
