@@ -2,6 +2,7 @@ package calc
 
 import (
 	"fmt"
+	"maps"
 	"math"
 	"slices"
 
@@ -104,18 +105,20 @@ type Change struct {
 }
 
 // Advise is the sizes that do for every wire with a current, all taken together, as
-// changes and as the harness with them; wires that no size does for stay as they are.
+// changes and as the harness with them; wires that no size does for stay as they are and
+// are named.
 //
 // First what is overloaded goes up until the loom is sound. Then each wire's own
 // smallest is found with the others as they are by then, like wires once. Then all are
 // taken at once, and what no longer does in that company goes up again.
-func (s *Sheet) Advise() ([]Change, *model.Harness) {
+func (s *Sheet) Advise() (changes []Change, h *model.Harness, none []int) {
 	want := map[int]string{}
 	for k := range s.H.Wires {
 		if c := &s.Wires[k]; s.Carries(k) && s.H.Wires[k].Role.V != "spare" && c.Known && c.HasPath && s.rates(k) {
 			want[k] = s.H.Wires[k].Size
 		}
 	}
+	all := maps.Clone(want)
 	sound := s.settle(want)
 	like := map[string]string{}
 	for k := range want {
@@ -131,6 +134,11 @@ func (s *Sheet) Advise() ([]Change, *model.Harness) {
 		}
 	}
 	s.settle(want)
+	for _, k := range slices.Sorted(maps.Keys(all)) {
+		if _, ok := want[k]; !ok {
+			none = append(none, k)
+		}
+	}
 	var out []Change
 	done := s.H
 	for k := range s.H.Wires {
@@ -139,7 +147,7 @@ func (s *Sheet) Advise() ([]Change, *model.Harness) {
 			done = done.EditWire(k, func(w *model.Wire) { w.Size = size })
 		}
 	}
-	return out, done
+	return out, done, none
 }
 
 // settle takes sizes for wires and lets those go up that do not do in each other's

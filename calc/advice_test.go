@@ -53,7 +53,10 @@ func TestSmallestThatDoes(t *testing.T) {
 func TestAdvise(t *testing.T) {
 	wires := append(repeated(12, "20 1.0"), repeated(12, "22 6.5")...)
 	s := loaded(t, 70, "", append(wires, "16 0.2", "12 12.0"), nil, "")
-	changes, h := s.Advise()
+	changes, h, none := s.Advise()
+	if len(none) > 0 {
+		t.Errorf("no size for %v", none)
+	}
 	if len(changes) == 0 {
 		t.Fatal("nothing is advised")
 	}

@@ -29,12 +29,23 @@ func (s *Sheet) duties() {
 		switch {
 		case !w.OnS.Set && !w.PeriodS.Set:
 		case w.OnS.V <= 0 || w.PeriodS.V <= w.OnS.V:
-			s.say(Warn, "wire.duty", w.ID, fmt.Sprintf("is on for %s s in every %s s, which is always: give on_s and a longer period_s", plain(float64(w.OnS.V)), plain(float64(w.PeriodS.V))))
+			s.say(Warn, "wire.duty", w.ID, dutyText(w))
 		case !d.Comes() && w.RestA.V < w.Amps.V:
 			s.say(Note, "wire.duty", w.ID, fmt.Sprintf("is on for %s s at a time: above %s s it counts as always on", plain(float64(w.OnS.V)), plain(float64(protect.AdiabaticFor))))
 		}
 	}
 	s.comeBack()
+}
+
+// dutyText is what is wrong with a duty that is none.
+func dutyText(w *model.Wire) string {
+	switch {
+	case !w.PeriodS.Set:
+		return fmt.Sprintf("is on for %s s, and how often is not given: it counts as always on", plain(float64(w.OnS.V)))
+	case !w.OnS.Set:
+		return fmt.Sprintf("comes on every %s s, and for how long is not given: it counts as always on", plain(float64(w.PeriodS.V)))
+	}
+	return fmt.Sprintf("is on for %s s in every %s s, which is always", plain(float64(w.OnS.V)), plain(float64(w.PeriodS.V)))
 }
 
 // comeBack gives a return for which no current is entered what comes through the wires

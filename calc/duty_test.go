@@ -61,7 +61,7 @@ func TestDuty(t *testing.T) {
 	if g, ok := snag(s, "wire.pulse", "w0"); !ok || g.Level < Warn || !strings.Contains(g.Says, "60 A for 5 s") {
 		t.Errorf("heats as %v A, %+v", s.Wires[0].Heats, s.Snags)
 	}
-	for text, want := range map[string]string{"on_s = 4.0\nperiod_s = 3.0": "which is always", "on_s = 30.0\nperiod_s = 60.0": "above 5 s it counts as always on", "on_s = 1.0": "which is always"} {
+	for text, want := range map[string]string{"on_s = 4.0\nperiod_s = 3.0": "which is always", "on_s = 30.0\nperiod_s = 60.0": "above 5 s it counts as always on", "on_s = 1.0": "how often is not given"} {
 		s := loaded(t, 60, "", []string{"22 1.0\n" + text}, nil, "")
 		if g, ok := snag(s, "wire.duty", "w0"); !ok || !strings.Contains(g.Says, want) || s.Wires[0].Heats != 1 {
 			t.Errorf("%q: %+v, %v A", text, g, s.Wires[0].Heats)

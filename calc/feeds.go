@@ -14,16 +14,17 @@ import (
 
 // Feed is what is worked out of a protective device.
 type Feed struct {
-	Device protect.Device
-	Known  bool          // it has a kind and a rating
-	Load   unit.Ampere   // Σ of what its wires carry, r.m.s.
-	Most   unit.Ampere   // what it may carry
-	All    unit.Ampere   // rating × outputs
-	Legs   []int         // its wires
-	Beyond []int         // wires that hang on them by splices, and on no feed of their own
-	Near   unit.Ampere   // a short right behind it
-	short  unit.Ohm      // of the supply, from short_a
-	far    []unit.Ampere // a short at the far end of each of Legs, then of Beyond; 0: not known
+	Device  protect.Device
+	Known   bool          // it has a kind and a rating
+	Load    unit.Ampere   // Σ of what its wires carry, r.m.s.
+	Most    unit.Ampere   // what it may carry
+	Outputs int           // that are joined: each needs a leg of its own
+	All     unit.Ampere   // rating × outputs
+	Legs    []int         // its wires
+	Beyond  []int         // wires that hang on them by splices, and on no feed of their own
+	Near    unit.Ampere   // a short right behind it
+	short   unit.Ohm      // of the supply, from short_a
+	far     []unit.Ampere // a short at the far end of each of Legs, then of Beyond; 0: not known
 }
 
 // Guard is what protects a wire.
@@ -53,8 +54,6 @@ func (s *Sheet) feedWires() {
 		kind, is := feedKinds[f.Device.V]
 		out.Device = protect.Device{Kind: kind, Rating: f.Amps.V, Trip: f.TripS.V}
 		out.Known = is && f.Amps.V > 0
-		out.All = f.Amps.V * unit.Ampere(max(f.Outputs.Or(1), 1))
-		out.Most = out.All * unit.Ampere(s.Limits.FeedLoadMax)
 		if v, a := s.H.Head.SupplyV.V, s.H.Head.ShortA.V; v > 0 && a > 0 {
 			out.Near, out.short = a, unit.Ohm(float64(v)/float64(a))
 		}
@@ -75,6 +74,12 @@ func (s *Sheet) feedWires() {
 				queue = append(queue, way{k: k, known: true})
 			}
 		}
+		out.Outputs = 1
+		if kind == protect.Electronic { // fuses are not joined
+			out.Outputs = max(1, min(f.Outputs.Or(1), len(out.Legs)))
+		}
+		out.All = f.Amps.V * unit.Ampere(out.Outputs)
+		out.Most = out.All * unit.Ampere(s.Limits.FeedLoadMax)
 		far := map[int]unit.Ampere{}
 		for len(queue) > 0 {
 			w := queue[0]
@@ -201,11 +206,19 @@ func (s *Sheet) sayFeed(i int) {
 	if f.BeforeMM.V > s.Limits.BeforeMaxMM {
 		s.say(Warn, "feed.before", f.ID, fmt.Sprintf("%s mm run unprotected before it; the shop allows %s mm", unit.Fixed(float64(f.BeforeMM.V), 0), unit.Fixed(float64(s.Limits.BeforeMaxMM), 0)))
 	}
+	switch n := f.Outputs.Or(1); {
+	case n > 1 && out.Device.Kind != protect.Electronic:
+		s.say(Warn, "feed.outputs", f.ID, fmt.Sprintf("%d fuses are not joined: their loads part as they like; give each its own feed", n))
+	case n > len(out.Legs) && n > 1:
+		s.say(Warn, "feed.outputs", f.ID, fmt.Sprintf("has %d outputs and %d wires: each output needs a leg of its own, so %d count", n, len(out.Legs), out.Outputs))
+	}
+	if len(out.Legs) == 0 {
+		s.say(Note, "feed.empty", f.ID, "feeds nothing: put a wire on it, or take it away")
+	}
 	if out.Load > out.Most {
 		s.say(Warn, "feed.load", f.ID, fmt.Sprintf("carries %s of %s: %s at most, %s %% of it", a(out.Load), a(out.All), a(out.Most), unit.Fixed(100*float64(s.Limits.FeedLoadMax), 0)))
-	} else {
-		s.sayStart(i)
 	}
+	s.sayStart(i)
 	s.sayGuards(i)
 }
 
@@ -213,7 +226,7 @@ func (s *Sheet) sayFeed(i int) {
 // others are on.
 func (s *Sheet) sayStart(i int) {
 	f, out := &s.H.Feeds[i], &s.Feeds[i]
-	outputs := unit.Ampere(max(f.Outputs.Or(1), 1))
+	outputs := unit.Ampere(out.Outputs)
 	for _, k := range out.Legs {
 		w := &s.H.Wires[k]
 		d := DutyOf(w)
@@ -267,6 +280,9 @@ func (s *Sheet) sayGuards(i int) {
 		s.say(atMost(burntSt, Stop), "feed.short", f.ID, fmt.Sprintf("a short lets more through before it opens than the conductor bears up to its rating: %s", listText(burnt)))
 	}
 }
+
+// BoundBeside is the least of a wire's limits but what its feed leaves it.
+func (s *Sheet) BoundBeside(k int) (Limit, bool) { return s.boundWithoutFeed(k) }
 
 // ShortA is the least short at the far end of the n-th wire of a feed, those that hang
 // on it by splices after its own; false where the supply or the way is not known.

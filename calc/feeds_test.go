@@ -186,3 +186,33 @@ length_mm = 500.0
 		t.Error("a wire behind a load was called unprotected")
 	}
 }
+
+// Fuses are not joined, and an output without a leg carries nothing; a start that opens
+// the device is told beside an overload.
+func TestOutputsThatAreNone(t *testing.T) {
+	for _, c := range []struct {
+		name, feed string
+		most       unit.Ampere
+		said       bool
+	}{
+		{"one output", "device = \"electronic\"\namps = 10.0\nwires = [\"w0\"]\n", 8, false},
+		{"three outputs, one leg", "device = \"electronic\"\namps = 10.0\noutputs = 3\nwires = [\"w0\"]\n", 8, true},
+		{"two outputs, two legs", "device = \"electronic\"\namps = 10.0\noutputs = 2\nwires = [\"w0\", \"w1\"]\n", 16, false},
+		{"fuses side by side", "device = \"blade\"\namps = 10.0\noutputs = 2\nwires = [\"w0\", \"w1\"]\n", 8, true},
+	} {
+		s := fed(t, []string{"14 1.0", "14 1.0"}, feed(c.feed))
+		if _, said := snag(s, "feed.outputs", "F1"); said != c.said || s.Feeds[0].Most != c.most {
+			t.Errorf("%s: may carry %v, said %v", c.name, s.Feeds[0].Most, said)
+		}
+	}
+	s := fed(t, []string{"12 36.0\non_s = 1.5\nperiod_s = 60.0\nrest_a = 11.0"}, feed("device = \"blade\"\namps = 10.0\nwires = [\"w0\"]\n"))
+	if _, a := snag(s, "feed.load", "F1"); !a {
+		t.Error("the load is not told")
+	}
+	if _, b := snag(s, "feed.start", "F1"); !b {
+		t.Error("the start is not told")
+	}
+	if _, c := snag(fed(t, []string{"14 1.0"}, feed("device = \"blade\"\namps = 10.0\n")), "feed.empty", "F1"); !c {
+		t.Error("a feed of nothing is not told")
+	}
+}

@@ -76,11 +76,11 @@ func (e explainer) feedLoad(f Figure) (Why, bool) {
 }
 
 func (e explainer) feedMost(f Figure) (Why, bool) {
-	_, mf, fd, ok := e.feedAt(f.Of)
+	_, _, fd, ok := e.feedAt(f.Of)
 	if !ok {
 		return Why{}, false
 	}
-	n := float64(max(mf.Outputs.Or(1), 1))
+	n := float64(fd.Outputs)
 	return Why{Name: "what feed " + f.Of + " may carry", Value: float64(fd.Most), Measure: Amperes, Says: "its rating, times its outputs, times the share of it that may be used",
 		In:   []Input{given("rating", float64(fd.Device.Rating), Amperes), given("outputs", n, Count), shop("share that may be used", float64(e.Limits.FeedLoadMax), Times, e.H.Rules.FeedLoadMax.Set)},
 		make: func(in []float64) float64 { return in[0] * in[1] * in[2] }}, true

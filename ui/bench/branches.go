@@ -147,7 +147,7 @@ func (m *Model) addLeg(at string) {
 
 // splitScreen asks where a branch is parted.
 func splitScreen(id string) screen {
-	return screen{name: "split", safe: true, page: func(m *Model, w int) page {
+	return screen{name: "split", safe: true, pick: true, page: func(m *Model, w int) page {
 		i, ok := m.sheet.X.Branch[id]
 		if !ok {
 			return page{empty: "branch " + id + " is gone; Esc goes back"}

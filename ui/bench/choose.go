@@ -19,7 +19,7 @@ type choice struct {
 // oftenest first, then the rest as given. other opens a field for what is not listed.
 // there says whether what it is chosen for is still there: an undo may take it away.
 func chooseScreen(what string, there func(m *Model) bool, list func(m *Model) []choice, now func(m *Model) string, take func(m *Model, value string), other *field) screen {
-	return screen{name: what, safe: true, page: func(m *Model, w int) page {
+	return screen{name: what, safe: true, pick: true, page: func(m *Model, w int) page {
 		if !there(m) {
 			return page{empty: "what this was for is gone; Esc goes back"}
 		}
@@ -29,7 +29,7 @@ func chooseScreen(what string, there func(m *Model) bool, list func(m *Model) []
 		for _, c := range all {
 			in := "  "
 			if c.value == now(m) {
-				in = "= "
+				in, p.start = "= ", len(p.rows)
 			}
 			used := ""
 			if c.used > 0 {

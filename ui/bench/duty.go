@@ -24,7 +24,7 @@ func (m *Model) dutyRow(id string) row {
 }
 
 func dutyScreen(id string) screen {
-	return screen{name: "duty", page: func(m *Model, w int) page {
+	return screen{name: "duty", of: id, page: func(m *Model, w int) page {
 		k, ok := m.sheet.X.Wire[id]
 		if !ok {
 			return page{empty: "wire " + id + " is gone; Esc goes back"}
@@ -62,15 +62,15 @@ func dutyScreen(id string) screen {
 func (m *Model) measuredRow(id string) row {
 	k := m.sheet.X.Wire[id]
 	w, c := &m.h.Wires[k], &m.sheet.Wires[k]
-	text, value := "-", ""
+	text, value := "not measured", ""
 	if w.DropV.Set {
 		value = trim(float64(w.DropV.V))
-		text = value + " V"
+		text = value + " V measured"
 		if c.DropKnown {
-			text += fmt.Sprintf(" measured, the wire explains %s V", unit.Fixed(float64(c.Drop), 2))
+			text += fmt.Sprintf(", %s explained", unit.Fixed(float64(c.Drop), 2))
 		}
 	}
-	return row{key: "measured", id: id, text: fmt.Sprintf("%-12s %s", "drop", text), detail: "measured from end to end at the current above; what the wire does not explain is lost in contacts, crimps, splices, the ground point", why: figs(id, 0, "", "wire.drop", "wire.lost"), step: func(m *Model, by int) {
+	return row{key: "measured", id: id, text: fmt.Sprintf("%-12s %s", "drop", text), detail: "measured from end to end at the current above; what the wire does not explain is lost in contacts, crimps, splices, the ground point", why: figs(id, 0, "", "wire.lost", "wire.drop"), step: func(m *Model, by int) {
 		m.stepNumber(value, by, 60, "V", func(v float64) *model.Harness {
 			return m.h.EditWire(m.sheet.X.Wire[id], func(w *model.Wire) { w.DropV = model.Some(unit.Volt(v)) })
 		})

@@ -37,7 +37,7 @@ func endsScreen() screen {
 }
 
 func endScreen(id string) screen {
-	return screen{name: "end", page: func(m *Model, w int) page { return m.endPage(id) }}
+	return screen{name: "end", of: id, page: func(m *Model, w int) page { return m.endPage(id) }}
 }
 
 // endPage is one termination: cavity by cavity, in the order its insert has them.
@@ -216,7 +216,7 @@ func (m *Model) moveSplice(id string, by int) {
 }
 
 func spliceScreen(id string) screen {
-	return screen{name: "splice", page: func(m *Model, w int) page {
+	return screen{name: "splice", of: id, page: func(m *Model, w int) page {
 		i, ok := m.sheet.X.Splice[id]
 		if !ok {
 			return page{empty: "splice " + id + " is gone; Esc goes back"}

@@ -65,7 +65,7 @@ func feedsScreen() screen {
 }
 
 func feedScreen(id string) screen {
-	return screen{name: "feed", page: func(m *Model, w int) page { return m.feedPage(id) }}
+	return screen{name: "feed", of: id, page: func(m *Model, w int) page { return m.feedPage(id) }}
 }
 
 func (m *Model) feedPage(id string) page {
@@ -163,20 +163,24 @@ func (m *Model) feedPage(id string) page {
 
 // guardRow is one wire that a feed protects, directly or over splices.
 func (m *Model) guardRow(feed string, i, n, k int, leg bool) row {
-	w, c := &m.h.Wires[k], &m.sheet.Wires[k]
+	w := &m.h.Wires[k]
 	id := w.ID
 	r := row{key: "wire " + id, id: id, mark: m.markFor(id), enter: func(m *Model) { m.open(wireScreen(id)) },
 		whyOf: func() []reason {
-			return append(figs(id, 0, "", "wire.heats", "wire.bound"), figs(feed, 0, id, "short.far", "short.lets", "short.bears")...)
+			return append(append(figs(feed, 0, id, "short.far", "short.lets", "short.bears"), figs(id, 0, "", "wire.heats")...), m.limitReasons(id)...)
 		}}
 	how := "hangs on it"
 	if leg {
 		how = "comes out"
 		r.drop = func(m *Model) { m.change(m.h.Feed(id, -1), "wire "+id+" taken off feed "+feed) }
 	}
-	r.text = fmt.Sprintf("%s %s %s  %s of %s A", draw.Fit(id, 5, m.cfg.ASCII), draw.Fit(w.Signal.V, 22, m.cfg.ASCII), draw.Fit(how, 11, m.cfg.ASCII), carriesText(m.sheet, k), mostText(c))
+	may := "-"
+	if b, ok := m.sheet.BoundBeside(k); ok {
+		may = unit.Fixed(float64(b.Amps), 1) + memMark(b.Standing == catalogue.Memory)
+	}
+	r.text = fmt.Sprintf("%s %s %s %s A, may carry %s", draw.Fit(id, 5, m.cfg.ASCII), draw.Fit(w.Signal.V, 17, m.cfg.ASCII), draw.Fit(how, 11, m.cfg.ASCII), carriesText(m.sheet, k), may)
 	if far, ok := m.sheet.ShortA(i, n); ok {
-		r.text += fmt.Sprintf(", short at its end %s A", unit.Fixed(float64(far), 0))
+		r.text += fmt.Sprintf(", shorted %s", unit.Fixed(float64(far), 0))
 	}
 	if lets, bears, mem, ok := m.sheet.ShortBears(i, n); ok {
 		r.detail = fmt.Sprintf("a short lets %s%s A2s through, its conductor bears %s%s; Enter opens the wire", unit.Fixed(float64(lets), 0), memMark(mem), unit.Fixed(float64(bears), 0), memMark(mem))

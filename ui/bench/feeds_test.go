@@ -117,3 +117,29 @@ func TestSizesSayWhatTheyDo(t *testing.T) {
 		}
 	}
 }
+
+// In a list to choose from, Enter at once takes what there is; Backspace leaves it, and
+// undoes nothing that was done elsewhere. Another wire's page begins at its own first row.
+func TestListsAreSafe(t *testing.T) {
+	m := openAt(t, "demo.toml", "wires")
+	goTo(t, m, "@Lambda feed", "enter", "@feed  ", "enter")
+	was := m.h
+	press(m, "enter")
+	if !was.Same(m.h) {
+		t.Errorf("Enter twice moves the wire: %s", m.says)
+	}
+	goTo(t, m, "@size  ", "+", "@feed  ", "enter")
+	was = m.h
+	press(m, "backspace")
+	if m.h != was || m.top() != "wire" {
+		t.Errorf("Backspace in a list undoes: on %s, %s", m.top(), m.says)
+	}
+	press(m, "backspace")
+	if m.h == was || !strings.Contains(m.says, `wire 150: size is "20"`) {
+		t.Errorf("what was undone is not named: %q", m.says)
+	}
+	goTo(t, m, "@to  ", "esc", "@Lambda ground", "enter")
+	if p := m.page(m.listWidth()); m.at(p) != 0 {
+		t.Errorf("another wire opens on %q", p.rows[m.at(p)].text)
+	}
+}

@@ -35,12 +35,12 @@ func (m *Model) judgeRow(ids []int) (row, bool) {
 	if !ok {
 		return row{}, false
 	}
-	text := fmt.Sprintf("nearest its limit: %s, %s of %s A", m.h.Wires[i].ID, carriesText(m.sheet, i), mostText(&m.sheet.Wires[i]))
+	text := fmt.Sprintf("nearest its limit here: %s, %s of %s A", m.h.Wires[i].ID, carriesText(m.sheet, i), mostText(&m.sheet.Wires[i]))
 	return row{key: "judge", text: text, detail: "Enter lists them, worst first: current, limit, drop, temperature, and what decides", enter: func(m *Model) { m.open(judgeScreen()) }, why: m.closestWhy(ids)}, true
 }
 
 func judgeScreen() screen {
-	return screen{name: "worst first", page: func(m *Model, w int) page {
+	return screen{name: "worst first", pick: true, page: func(m *Model, w int) page {
 		_, _, ok := m.b()
 		if !ok {
 			return page{empty: "no branch; Esc goes back"}
@@ -75,7 +75,9 @@ func judgeScreen() screen {
 			}
 			id := hw.ID
 			p.rows = append(p.rows, row{key: id, id: id, mark: m.markFor(id), text: strings.TrimRight(text, " "), more: func() string { return "Enter opens it; " + m.wireDetail(i, id) },
-				enter: func(m *Model) { m.open(wireScreen(id)) }, whyOf: func() []reason { return m.wireReasons(i) }})
+				enter: func(m *Model) { m.open(wireScreen(id)) }, whyOf: func() []reason {
+					return append(figs(id, 0, "", "wire.bound", "wire.hottest", "wire.circuit", "wire.heats"), m.wireReasons(i)...)
+				}})
 		}
 		return p
 	}}
@@ -86,7 +88,11 @@ func carriesText(s *calc.Sheet, i int) string {
 	if !s.Carries(i) {
 		return "-"
 	}
-	return trim(unit.RoundHalfUp(float64(s.Wires[i].Heats), 0.01))
+	step := 0.01
+	if s.Wires[i].Heats >= 10 {
+		step = 0.1
+	}
+	return trim(unit.RoundHalfUp(float64(s.Wires[i].Heats), step))
 }
 
 // sizesRow opens what would do for all wires at once.
@@ -105,9 +111,15 @@ func sizesScreen() screen {
 }
 
 func (m *Model) sizeRows() []row {
-	changes, h := m.sheet.Advise()
+	changes, h, none := m.sheet.Advise()
+	var stuck []row
+	for _, k := range none {
+		id := m.h.Wires[k].ID
+		stuck = append(stuck, row{key: "none " + id, id: id, mark: "?", text: fmt.Sprintf("%s no size does: %s", draw.Fit(id, 5, m.cfg.ASCII), m.sheet.Doubt(k, m.h.Wires[k].Size)), detail: "Enter opens the wire", enter: func(m *Model) { m.open(wireScreen(id)) },
+			whyOf: func() []reason { return append(m.wireReasons(m.sheet.X.Wire[id]), m.limitReasons(id)...) }})
+	}
 	if len(changes) == 0 {
-		return nil
+		return stuck
 	}
 	thinner := 0
 	for _, c := range changes {
@@ -128,6 +140,7 @@ func (m *Model) sizeRows() []row {
 		m.back()
 		m.change(h, fmt.Sprintf("%d wires have another size; Backspace takes it back", len(changes)))
 	}}}
+	rows = append(rows, stuck...)
 	for _, c := range changes {
 		w := &m.h.Wires[c.Wire]
 		id, to := w.ID, c.To

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/file"
 	"contralay/ui/draw"
 )
 
@@ -179,7 +180,7 @@ func (m *Model) onlyRead() bool {
 	case "why", "figures", "help":
 		return true
 	}
-	return false
+	return len(m.stack) > 0 && m.stack[len(m.stack)-1].pick
 }
 
 // drop is which entry of the bar goes first: rows are moved along by heart.
@@ -273,10 +274,19 @@ func (m *Model) undoOne() {
 		m.tell("nothing left to undo")
 		return
 	}
+	was := m.doc()
 	m.redo = append(m.redo, m.h)
 	m.h, m.undo = m.undo[n-1], m.undo[:n-1]
 	m.rebuild()
-	m.tell(fmt.Sprintf("undone; %d more", n-1))
+	// What came back may stand on another page, so it is named.
+	says := ""
+	if d := file.Differences(was, m.doc()); len(d) > 0 {
+		says = ": " + d[0]
+		if len(d) > 1 {
+			says += " ..."
+		}
+	}
+	m.tell(fmt.Sprintf("undone; %d more%s", n-1, says))
 	m.leaveGone()
 }
 

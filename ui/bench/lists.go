@@ -13,7 +13,7 @@ import (
 // listsScreen is what is taken off the shelf: wire by reel, contacts, crimps, units made
 // first.
 func listsScreen() screen {
-	return screen{name: "lists", page: func(m *Model, w int) page {
+	return screen{name: "lists", pick: true, page: func(m *Model, w int) page {
 		p := page{lines: []string{"Off the shelf: wire by reel and longest first, contacts to buy, how to crimp, units made first."}, empty: "nothing is cut yet; Esc goes back"}
 		p.rows = m.once(fmt.Sprint("lists ", m.sys), func() []row { return m.listRows() })
 		return p

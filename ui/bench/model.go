@@ -108,7 +108,8 @@ type screen struct {
 	name string // for the cursor and the key table
 	page func(m *Model, w int) page
 	safe bool   // a question: it always opens on its first row, which harms nothing
-	of   string // the wire it is about
+	of   string // the thing it is about
+	pick bool   // only chosen from or read: Backspace goes back
 }
 
 // New opens a bench.
@@ -167,6 +168,7 @@ type advice struct {
 	id    string
 	size  string
 	ok    bool
+	doubt string // why the size it has does not do
 }
 
 // adviceOf marks a pending question about a wire's size.
@@ -267,7 +269,7 @@ func (m *Model) advise() tea.Cmd {
 	s := m.sheet
 	return func() tea.Msg {
 		size, ok := s.SmallestThatDoes(k)
-		return advice{s, id, size, ok}
+		return advice{s, id, size, ok, s.Doubt(k, s.H.Wires[k].Size)}
 	}
 }
 
@@ -372,6 +374,9 @@ func (m *Model) stepPage(w int) page {
 
 // cursorKey keeps a cursor for each screen of each branch.
 func (m *Model) cursorKey() string {
+	if n := len(m.stack); n > 0 && m.stack[n-1].of != "" {
+		return m.top() + "\x00\x00" + m.stack[n-1].of
+	}
 	if m.branch < len(m.h.Branches) {
 		return m.top() + "\x00" + m.h.Branches[m.branch].ID
 	}

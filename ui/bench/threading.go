@@ -12,7 +12,7 @@ import (
 // The order in which everything is threaded on.
 
 func threadScreen() screen {
-	return screen{name: "threading", page: func(m *Model, w int) page {
+	return screen{name: "threading", pick: true, page: func(m *Model, w int) page {
 		p := page{lines: []string{"Threaded on in this order, before the contacts; legs that do not meet may go in any order.", "Hold: ring out bare first; trial fit before anything shrinks for good; ring out pinned before any adhesive."}, empty: "nothing to thread on; Esc goes back"}
 		p.rows = m.once(fmt.Sprint("threading ", w, m.sys), func() []row { return m.threadRows(m.sheet.Threading(), w) })
 		return p
@@ -40,7 +40,7 @@ func (m *Model) threadRows(all []calc.Threaded, w int) []row {
 			mark = "!"
 		}
 		from := "from " + t.From
-		detail := strings.TrimPrefix(strings.Join([]string{room, t.Over, from}, "; "), "; ; ")
+		detail := strings.TrimPrefix(strings.Join([]string{room, from}, "; "), "; ")
 		if w >= 76 {
 			text = fmt.Sprintf("%s  %s", draw.Fit(text, 46, m.cfg.ASCII), from)
 		}

@@ -61,7 +61,7 @@ func (m *Model) wirePage(id string) page {
 	}
 	wire := func(m *Model) *model.Wire { return &m.h.Wires[m.sheet.X.Wire[id]] }
 	add("reel", m.reelText(w.Spec, w.Size, c.Dia.Nominal), "ten side by side: type what they measure, or that /10; an empty value takes it away", func(m *Model, by int) { m.stepReel(id, by) }, m.reelField(w.Spec, w.Size))
-	add("current", ampsText(w)+" A"+m.ofText(w.Amps.V, c), "+ - or digits; the limit is the least of what stands below", func(m *Model, by int) { m.stepCurrent(id, by) }, m.ampsField(i))
+	add("current", ampsText(w)+" A"+m.ofText(id, w.Amps.V, c), "+ - or digits; the limit is the least of what stands below", func(m *Model, by int) { m.stepCurrent(id, by) }, m.ampsField(i))
 	add("size", sizeText(w), "Enter lists the sizes", func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) }, nil)
 	sized := len(p.rows)
 	choose("size", m.sizeChoices(id), func(m *Model) string { return wire(m).Size }, func(w *model.Wire, v string) { w.Size = v }, nil)
@@ -98,7 +98,7 @@ func (m *Model) wirePage(id string) page {
 	if r, any := m.likeRow(id); any {
 		p.rows = append(p.rows, r)
 	}
-	p.why = figs(id, 0, "", "wire.heats", "wire.bound", "wire.hottest", "wire.cut", "wire.finished", "wire.circuit")
+	p.why = figs(id, 0, "", "wire.bound", "wire.heats", "wire.hottest", "wire.cut", "wire.finished", "wire.circuit")
 	for n, l := range m.sheet.LimitsOf(i) {
 		mem, in := "", "  "
 		if l.Standing == catalogue.Memory {
@@ -132,7 +132,7 @@ func (m *Model) adviceRow(i int, comp string) (row, bool) {
 		case m.advice.ok && size == w.Size:
 			return []row{{key: "advice", id: comp, text: "advice       " + sizeText(&w) + " is the smallest that does", detail: "for heat, drop, its device and both ends"}}
 		case !m.advice.ok:
-			return []row{{key: "advice", id: comp, mark: "?", text: "advice       no size of " + w.Spec + " at this current", detail: "what bounds it stands below: contacts, branches, drop"}}
+			return []row{{key: "advice", id: comp, mark: "?", text: "advice       no size does", detail: w.Spec + " " + sizeText(&w) + ": " + m.advice.doubt, whyOf: func() []reason { return m.limitReasons(w.ID) }}}
 		}
 		edit := func(m *Model) *model.Harness {
 			return m.h.EditWire(m.sheet.X.Wire[w.ID], func(w *model.Wire) { w.Size = size })
@@ -154,10 +154,10 @@ func (m *Model) adviceRow(i int, comp string) (row, bool) {
 }
 
 // ofText is a wire's limit and temperature behind its current.
-func (m *Model) ofText(amps unit.Ampere, c *calc.Wire) string {
+func (m *Model) ofText(id string, amps unit.Ampere, c *calc.Wire) string {
 	t := ""
 	if w := unit.RoundHalfUp(float64(c.Heats), 0.01); c.Heats > 0 && w != unit.RoundHalfUp(float64(amps), 0.01) {
-		t = ", heats as " + trim(w)
+		t = ", heats as " + carriesText(m.sheet, m.sheet.X.Wire[id])
 	}
 	if c.Bounded {
 		t += fmt.Sprintf(" of %s A", mostText(c))
