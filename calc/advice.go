@@ -51,7 +51,7 @@ func (s *Sheet) doubts(k int) string {
 	case !c.DropKnown && s.H.Wires[k].Amps.Set:
 		return "its drop is not known"
 	}
-	for _, i := range append(s.serves(k), k) {
+	for _, i := range append(slices.Clone(s.serves(k)), k) {
 		if most := s.dropLimit(i); s.Wires[i].DropKnown && s.Wires[i].Circuit > most {
 			return fmt.Sprintf("drops %s V of %s", unit.Fixed(float64(s.Wires[i].Circuit), 2), unit.Fixed(float64(most), 2))
 		}
@@ -121,9 +121,9 @@ func (s *Sheet) Advise() (changes []Change, h *model.Harness, none []int) {
 	all := maps.Clone(want)
 	sound := s.settle(want)
 	like := map[string]string{}
-	for k := range want {
+	for _, k := range slices.Sorted(maps.Keys(want)) {
 		w, c := &sound.H.Wires[k], &sound.Wires[k]
-		key := fmt.Sprint(w.Spec, w.Size, w.Amps, c.Heats, c.Path, c.Guard, unit.Fixed(float64(c.Bound.Amps), 2), unit.Fixed(float64(c.Circuit), 4), s.endSizes(k))
+		key := fmt.Sprint(w.Spec, w.Size, w.Amps, w.OnS, w.PeriodS, w.RestA, w.Return, c.Heats, c.Path, c.Guard, unit.Fixed(float64(c.Bound.Amps), 2), unit.Fixed(float64(c.Circuit), 4), s.endSizes(k))
 		size, tried := like[key]
 		if !tried {
 			size, _ = sound.SmallestThatDoes(k)

@@ -33,6 +33,7 @@ func (s *Sheet) coverBranches() {
 			s.cover(i)
 		}
 		s.hot(i)
+		s.sayMargins(i)
 		s.boots(i)
 		out.saidOver = s.since(mark)
 	}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"contralay/calc/derate"
 	"contralay/calc/heat"
@@ -84,10 +85,41 @@ func (s *Sheet) currents(prior *Sheet) {
 		}
 		s.pulses(k)
 		// What its device leaves it is said of the device.
-		if l, ok := s.boundWithoutFeed(k); ok && w.Heats > l.Amps {
+		if l, ok := s.passed(k); ok {
 			s.say(atMost(l.Standing, Stop), "wire.current", s.H.Wires[k].ID, fmt.Sprintf("carries %s A and may carry %s: %s", plainAmps(w.Heats), plainAmps(l.Amps), l.By))
+		} else if l, ok := s.peaks(k); ok {
+			s.say(Note, "wire.peak", s.H.Wires[k].ID, fmt.Sprintf("passes %s A for %s s through %s, which is for %s A steadily: ask its maker", plainAmps(s.H.Wires[k].Amps.V), plain(float64(s.H.Wires[k].OnS.V)), l.By, plainAmps(l.Amps)))
 		}
 	}
+}
+
+// passed is the limit a wire passes that weighs most: one that may stop before one from
+// memory, the least of each.
+func (s *Sheet) passed(k int) (worst Limit, ok bool) {
+	for _, l := range s.Wires[k].limits {
+		if l.Feed || s.Wires[k].Heats <= l.Amps {
+			continue
+		}
+		a, b := atMost(l.Standing, Stop), atMost(worst.Standing, Stop)
+		if !ok || a > b || a == b && l.Amps < worst.Amps {
+			worst, ok = l, true
+		}
+	}
+	return worst, ok
+}
+
+// peaks is a contact or splice that a load which comes and goes passes while it is on.
+func (s *Sheet) peaks(k int) (Limit, bool) {
+	w := &s.H.Wires[k]
+	if !DutyOf(w).Comes() {
+		return Limit{}, false
+	}
+	for _, l := range s.Wires[k].limits {
+		if (strings.HasPrefix(l.By, "contact") || strings.HasPrefix(l.By, "splice")) && w.Amps.V > l.Amps {
+			return l, true
+		}
+	}
+	return Limit{}, false
 }
 
 // hotPlace is a wire as a source of heat in a branch.

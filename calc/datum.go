@@ -43,7 +43,19 @@ func (s *Sheet) Redatum(t int, datum string) (h *model.Harness, converted bool) 
 		if long <= 0 {
 			return s.H.EditTermination(t, func(t *model.Termination) { t.Datum = model.Some(datum) }), false
 		}
-		h = h.EditBranch(b, func(b *model.Branch) { b.LengthMM = long })
+		h = h.EditBranch(b, func(b *model.Branch) {
+			b.LengthMM = long
+			if b.From != term.ID {
+				return
+			}
+			for k := range b.Covers { // stations are counted from this end
+				for _, at := range []*model.Opt[unit.Millimetre]{&b.Covers[k].FromMM, &b.Covers[k].ToMM} {
+					if at.Set {
+						at.V = max(0, at.V+was-now)
+					}
+				}
+			}
+		})
 	}
 	return h, true
 }

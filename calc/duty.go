@@ -51,22 +51,76 @@ func dutyText(w *model.Wire) string {
 // comeBack gives a return for which no current is entered what comes through the wires
 // that name it, so that it is judged and heats its bundle.
 func (s *Sheet) comeBack() {
+	s.back = map[int][]int{}
 	for k := range s.H.Wires {
-		if r, ok := s.X.Wire[s.H.Wires[k].Return.V]; ok && r != k && !s.H.Wires[r].Amps.Set {
-			s.Wires[r].Heats += s.Wires[k].Heats
+		if r, ok := s.X.Wire[s.H.Wires[k].Return.V]; ok && r != k {
+			s.back[r] = append(s.back[r], k)
+		}
+	}
+	done := map[int]bool{}
+	var heats func(r int) unit.Ampere
+	heats = func(r int) unit.Ampere {
+		if done[r] || s.H.Wires[r].Amps.Set {
+			return s.Wires[r].Heats
+		}
+		done[r] = true // returns that name each other in a ring come to what is entered
+		sum := unit.Ampere(0)
+		for _, k := range s.back[r] {
+			sum += heats(k)
+		}
+		s.Wires[r].Heats = sum
+		return sum
+	}
+	for r := range s.H.Wires {
+		if len(s.back[r]) > 0 {
+			heats(r)
 		}
 	}
 }
 
-// serves is the wires that name a wire as their return.
-func (s *Sheet) serves(k int) []int {
-	var out []int
-	for i := range s.H.Wires {
-		if r, ok := s.X.Wire[s.H.Wires[i].Return.V]; ok && r == k && i != k {
-			out = append(out, i)
+// comesBack is what comes back through a return for which no current is entered, all of
+// its wires on at once.
+func (s *Sheet) comesBack(r int) unit.Ampere {
+	sum := unit.Ampere(0)
+	for _, k := range s.back[r] {
+		sum += s.H.Wires[k].Amps.V
+	}
+	return sum
+}
+
+// pulseOf is what one time on puts into a wire, A²s: its own load, or that of all wires
+// it is the return of, at once and for the longest of them.
+func (s *Sheet) pulseOf(k int) (a2s unit.AmpereSqSecond, amps unit.Ampere, on unit.Second) {
+	if w := &s.H.Wires[k]; w.Amps.Set {
+		return DutyOf(w).Pulse(), w.Amps.V, w.OnS.V
+	}
+	for _, i := range s.back[k] {
+		if d := DutyOf(&s.H.Wires[i]); d.Comes() {
+			amps, on = amps+d.Amps, max(on, d.On)
 		}
 	}
-	return out
+	return unit.AmpereSqSecond(float64(amps) * float64(amps) * float64(on)), amps, on
+}
+
+// warmest is the temperature a wire starts a pulse or a short from: its hottest, or where
+// that is not known the warmest air on its way.
+func (s *Sheet) warmest(k int) unit.Celsius {
+	c := &s.Wires[k]
+	if c.HottestKnown {
+		return c.HottestC
+	}
+	t := s.Limits.AmbientC
+	for n, b := range c.Path {
+		if a := s.Branches[b].Ambient; n == 0 || a > t {
+			t = a
+		}
+	}
+	return t
+}
+
+// serves is the wires that name a wire as their return.
+func (s *Sheet) serves(k int) []int {
+	return s.back[k]
 }
 
 // Carries reports whether it is known what a wire carries: it is entered, or comes back
@@ -93,14 +147,13 @@ func (s *Sheet) dropLimit(k int) unit.Volt {
 // steady temperature up to its rating.
 func (s *Sheet) pulses(k int) {
 	w, out := &s.H.Wires[k], &s.Wires[k]
-	p := DutyOf(w).Pulse()
-	from := out.HottestC
-	if p <= 0 || !out.HottestKnown {
+	p, amps, on := s.pulseOf(k)
+	if p <= 0 || !out.Known || out.Entry.AreaMM2 <= 0 || !s.rates(k) {
 		return
 	}
-	if bears, ok := protect.Withstand(out.Entry.AreaMM2, from, out.Entry.RatedC); !ok || p > bears {
+	if bears, ok := protect.Withstand(out.Entry.AreaMM2, s.warmest(k), out.Entry.RatedC); !ok || p > bears {
 		out.Burns = true
-		s.say(atMost(catalogue.Weakest(out.Entry.Standing, ratedStanding(out.Entry)), Stop), "wire.pulse", w.ID, fmt.Sprintf("%s A for %s s brings its conductor above %s C in one go: take a thicker size", plainAmps(w.Amps.V), plain(float64(w.OnS.V)), unit.Fixed(float64(out.Entry.RatedC), 0)))
+		s.say(atMost(catalogue.Weakest(out.Entry.Standing, ratedStanding(out.Entry)), Stop), "wire.pulse", w.ID, fmt.Sprintf("%s A for %s s brings its conductor above %s C in one go: take a thicker size", plainAmps(amps), plain(float64(on)), unit.Fixed(float64(out.Entry.RatedC), 0)))
 	}
 }
 

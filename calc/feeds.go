@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"contralay/calc/protect"
+	"contralay/calc/wire"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
@@ -22,9 +23,10 @@ type Feed struct {
 	All     unit.Ampere   // rating × outputs
 	Legs    []int         // its wires
 	Beyond  []int         // wires that hang on them by splices, and on no feed of their own
+	Back    []int         // returns of all of these: a short comes back through them
 	Near    unit.Ampere   // a short right behind it
 	short   unit.Ohm      // of the supply, from short_a
-	far     []unit.Ampere // a short at the far end of each of Legs, then of Beyond; 0: not known
+	far     []unit.Ampere // a short at the far end of each of Legs, Beyond and Back; 0: not known
 }
 
 // Guard is what protects a wire.
@@ -88,14 +90,22 @@ func (s *Sheet) feedWires() {
 				out.Beyond = append(out.Beyond, w.k)
 			}
 			w.known = w.known && s.Wires[w.k].Known && s.Wires[w.k].Finished > 0
-			w.ohm += unit.Ohm(s.dropAt(w.k, 1))
-			if r, ok := s.X.Wire[s.H.Wires[w.k].Return.V]; ok && r != w.k {
-				w.back = unit.Ohm(s.dropAt(r, 1))
+			w.ohm += s.hotOhm(w.k)
+			r, returns := s.X.Wire[s.H.Wires[w.k].Return.V]
+			if returns = returns && r != w.k; returns {
+				w.back = s.hotOhm(r)
+				w.known = w.known && s.Wires[r].Known && s.Wires[r].Finished > 0
 			}
 			if v := s.H.Head.SupplyV.V; w.known && v > 0 {
 				if all := w.ohm + w.back + out.short; all > 0 {
 					far[w.k] = unit.Ampere(float64(v) / float64(all))
 				}
+			}
+			if returns && !slices.Contains(out.Back, r) {
+				out.Back = append(out.Back, r)
+				far[r] = far[w.k]
+			} else if returns {
+				far[r] = min(far[r], far[w.k])
 			}
 			for _, e := range []string{s.H.Wires[w.k].From.V, s.H.Wires[w.k].To.V} {
 				p, ok := model.ParseEnd(e)
@@ -110,7 +120,8 @@ func (s *Sheet) feedWires() {
 				}
 			}
 		}
-		for _, k := range slices.Concat(out.Legs, out.Beyond) {
+		out.Back = slices.DeleteFunc(out.Back, func(r int) bool { return seen[r] })
+		for _, k := range out.all() {
 			out.far = append(out.far, far[k])
 		}
 		if !out.Known {
@@ -129,6 +140,17 @@ func (s *Sheet) feedWires() {
 			}
 		}
 	}
+}
+
+// all is every wire the device protects: those that come out of it, hang on them, and
+// bring their current back.
+func (f *Feed) all() []int { return slices.Concat(f.Legs, f.Beyond, f.Back) }
+
+// hotOhm is the resistance of a wire at its rating, the most it has.
+func (s *Sheet) hotOhm(k int) unit.Ohm {
+	c := &s.Wires[k]
+	r, _ := wire.ResistanceAt(c.Entry.OhmPerKm, c.Entry.RatedC)
+	return unit.Ohm(float64(r) * float64(c.Finished) / 1e6)
 }
 
 // feedLimit is what the devices of a wire leave it, the others as entered.
@@ -150,11 +172,21 @@ func (s *Sheet) feedLimit(k int) (Limit, bool) {
 // sayFeeds tells what is wrong with the devices: what they carry, what they protect,
 // and what a short does.
 func (s *Sheet) sayFeeds() {
+	if s.Unrated || len(s.Feeds) == 0 {
+		return
+	}
 	for i := range s.Feeds {
 		s.sayFeed(i)
 	}
-	if len(s.Feeds) == 0 {
-		return
+	for k := range s.Wires {
+		w := &s.Wires[k]
+		if b, ok := s.boundWithoutFeed(k); ok && w.Guarded && w.Guard.By < 0 && w.Guard.Amps > b.Amps {
+			w.Burns = true
+			s.say(Warn, "feed.joined", s.H.Wires[k].ID, fmt.Sprintf("several feeds let %s A through for ever together, and it may carry %s", plainAmps(w.Guard.Amps), plainAmps(b.Amps)))
+		}
+	}
+	if s.H.Head.SupplyV.V <= 0 {
+		s.say(Note, "feed.supply", "harness", "supply_v is not given, so what a short does is not judged")
 	}
 	// A wire that ends at a device where a protected one ends may lie behind it: its
 	// current comes through the load.
@@ -163,6 +195,13 @@ func (s *Sheet) sayFeeds() {
 		if s.Wires[k].Guarded {
 			for _, t := range s.devices(k) {
 				behind[t] = true
+			}
+		}
+	}
+	for i := range s.Feeds { // where the feeds begin nothing lies behind a load
+		for _, k := range s.Feeds[i].Legs {
+			if e, ok := model.ParseEnd(s.H.Wires[k].From.V); ok {
+				delete(behind, e.Termination)
 			}
 		}
 	}
@@ -250,14 +289,18 @@ func (s *Sheet) sayStart(i int) {
 func (s *Sheet) sayGuards(i int) {
 	f, out := &s.H.Feeds[i], &s.Feeds[i]
 	var over, never, burnt []string
-	burntSt := catalogue.House
-	for n, k := range slices.Concat(out.Legs, out.Beyond) {
+	level := Note
+	for n, k := range out.all() {
 		w := &s.Wires[k]
 		id := s.H.Wires[k].ID
 		if !s.rates(k) {
 			continue
 		}
-		if b, ok := s.boundWithoutFeed(k); ok && w.Guard.Amps > b.Amps {
+		amps := w.Guard.Amps
+		if n >= len(out.Legs)+len(out.Beyond) {
+			amps = out.All // a return bears what its feed lets through
+		}
+		if b, ok := s.boundWithoutFeed(k); ok && amps > b.Amps && (w.Guard.By >= 0 || !w.Guarded) {
 			over = append(over, fmt.Sprintf("%s (%s A)", id, plainAmps(b.Amps)))
 			w.Burns = true
 		}
@@ -266,10 +309,18 @@ func (s *Sheet) sayGuards(i int) {
 			never, w.Burns = append(never, fmt.Sprintf("%s (%s A)", id, plainAmps(v.far))), true
 		case v.burns:
 			burnt, w.Burns = append(burnt, id), true
-			burntSt = catalogue.Weakest(burntSt, v.Standing)
+			level = max(level, atMost(v.Standing, Stop))
 		}
 	}
-	rating := plainAmps(out.Device.Rating) + " A"
+	rating := plainAmps(out.All) + " A"
+	if d := out.Device; d.Kind == protect.Electronic && s.H.Head.SupplyV.V > 0 {
+		switch {
+		case d.Trip <= 0:
+			s.say(Note, "feed.trip", f.ID, "how fast it opens a short is not given (trip_s), so what a short does is not judged")
+		case out.Near <= 0:
+			s.say(Note, "feed.near", f.ID, "the supply's dead short is not given (short_a), so only one at the far end is judged")
+		}
+	}
 	if len(over) > 0 {
 		s.say(Warn, "feed.wire", f.ID, fmt.Sprintf("at %s it lets more through for ever than they may carry: %s", rating, listText(over)))
 	}
@@ -277,7 +328,7 @@ func (s *Sheet) sayGuards(i int) {
 		s.say(Warn, "feed.never", f.ID, fmt.Sprintf("a short at the far end is not sure to open it; it takes %s A: %s", plainAmps(out.Device.NeedsToOpen()), listText(never)))
 	}
 	if len(burnt) > 0 {
-		s.say(atMost(burntSt, Stop), "feed.short", f.ID, fmt.Sprintf("a short lets more through before it opens than the conductor bears up to its rating: %s", listText(burnt)))
+		s.say(level, "feed.short", f.ID, fmt.Sprintf("a short lets more through before it opens than the conductor bears up to its rating: %s", listText(burnt)))
 	}
 }
 
@@ -298,7 +349,7 @@ func (s *Sheet) ShortA(feed, n int) (unit.Ampere, bool) {
 // opens, what the conductor bears up to its rating, and whether that rests on memory.
 func (s *Sheet) ShortBears(feed, n int) (lets, bears unit.AmpereSqSecond, memory, ok bool) {
 	f := &s.Feeds[feed]
-	all := slices.Concat(f.Legs, f.Beyond)
+	all := f.all()
 	if !f.Known || n >= len(all) {
 		return 0, 0, false, false
 	}
@@ -326,28 +377,29 @@ func (s *Sheet) shortOf(i, n, k int) shorted {
 	if v.far <= 0 {
 		return v
 	}
-	if need := out.Device.NeedsToOpen(); v.far <= need && out.Device.Kind == protect.Electronic || v.far < need {
+	d := out.Device
+	if n >= len(out.Legs) {
+		d.Rating = out.All // beyond a splice joined outputs feed a short together
+	}
+	if need := d.NeedsToOpen(); v.far <= need && d.Kind == protect.Electronic || v.far < need {
 		v.never = true
 		return v
 	}
 	near := out.Near
 	switch {
-	case out.Device.Kind == protect.Electronic && near <= 0:
+	case d.Kind == protect.Electronic && near <= 0:
 		near = v.far // what the supply drives into a nearer short is not known
 	case near <= 0:
-		near = max(v.far, out.Device.Rating*100)
+		near = max(v.far, d.Rating*100)
 	}
 	e := s.Wires[k].Entry
-	v.from = max(s.Wires[k].HottestC, s.Limits.AmbientC)
-	if !s.Wires[k].HottestKnown {
-		v.from = s.Limits.AmbientC
-	}
-	lets, at, ok := out.Device.LetThrough(min(v.far, near), near)
+	v.from = s.warmest(k)
+	lets, at, ok := d.LetThrough(min(v.far, near), near)
 	bears, can := protect.Withstand(e.AreaMM2, v.from, e.RatedC)
 	v.lets, v.at, v.bears, v.known = lets, at, bears, ok && can
-	v.burns = v.known && lets > bears
+	v.burns = v.known && lets > bears || ok && !can && e.AreaMM2 > 0 || d.Kind == protect.Electronic && d.Trip > protect.AdiabaticFor
 	v.Origin = catalogue.Origin{Source: "times of fuses as makers' sheets are quoted", Standing: catalogue.Memory}
-	if out.Device.Kind == protect.Electronic {
+	if d.Kind == protect.Electronic {
 		v.Origin = catalogue.Origin{Source: "given in the file", Standing: catalogue.Weakest(e.Standing, ratedStanding(e))}
 	}
 	return v

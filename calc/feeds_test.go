@@ -84,9 +84,10 @@ wires = ["w0"]`, "feed.short", "than the conductor bears up to its rating: w0"},
 	}
 }
 
-// A wire too long and thin for its device never opens it: 24 AWG of 20 m and back drops
-// 3.4 Ω, so that 13.8 V drive 4 A; a 10 A blade needs 13.5 A to open at all. With the
-// dead short of a weak supply it takes less wire.
+// A wire too long and thin for its device never opens it: 24 AWG of 20 m and back has
+// 3.4 Ω at 20 °C and 5.2 at its rating, so that 13.8 V are sure to drive 2.6 A; a 3 A
+// blade needs 4.1 A to open at all. With the dead short of a weak supply it takes less
+// wire.
 func TestNeverOpens(t *testing.T) {
 	s := fed(t, []string{"24 1.0\nreturn = \"w1\"", "24 1.0"}, feed("device = \"blade\"\namps = 3.0\nwires = [\"w0\"]\n"))
 	if g, ok := snag(s, "feed.never", ""); ok {
@@ -94,7 +95,7 @@ func TestNeverOpens(t *testing.T) {
 	}
 	h := s.H.EditBranch(0, func(b *model.Branch) { b.LengthMM = 20_000 })
 	s = Build(h, s.Cat, nil)
-	if g, ok := snag(s, "feed.never", "F1"); !ok || !strings.Contains(g.Says, "it takes 4.1 A: w0 (3") {
+	if g, ok := snag(s, "feed.never", "F1"); !ok || !strings.Contains(g.Says, "it takes 4.1 A: w0 (2.6 A), w1 (2.6 A)") {
 		t.Errorf("20 m: %+v", g)
 	}
 	weak := *h.EditBranch(0, func(b *model.Branch) { b.LengthMM = 1000 })

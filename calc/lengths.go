@@ -30,16 +30,16 @@ func (s *Sheet) cutWires() {
 		if has = has && k != i; has {
 			back := s.Wires[k].Drop
 			if !s.H.Wires[k].Amps.Set {
-				back = s.dropAt(k, w.Amps.V) // it carries what comes through this wire
+				back = s.dropAt(k, s.comesBack(k)) // it carries what comes through all it serves
 			}
 			out.Circuit += back
 		}
+		s.measured(i)
 		// A return is tested with the wires it serves, and of two that name each
 		// other the first speaks.
 		if isReturn[w.ID] && (!has || k < i) {
 			continue
 		}
-		s.measured(i)
 		if most := s.dropLimit(i); out.DropKnown && out.Circuit > most {
 			what := "this wire alone"
 			if has {

@@ -137,7 +137,7 @@ func (s *Sheet) howToCrimp(r *CrimpRow, gender string) {
 	if known && e.WellMM > 0 && r.Circular {
 		r.StripMin, r.StripMax, _ = crimp.Strip(e.WellMM, awg)
 	}
-	if r.Circular {
+	if r.Circular && gender != "" {
 		r.Tool, r.HasTool = crimp.ToolFor(r.Contact, gender)
 	}
 	if r.HasTool {

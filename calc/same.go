@@ -70,9 +70,21 @@ func (s *Sheet) compareBranches() {
 		for _, b := range slices.Concat(s.Wires[k].Path, m.prior.Wires[k].Path) {
 			m.branches[b] = false
 		}
-		id := s.H.Wires[k].ID // a layer may hold what does not run there
+		id, unit := s.H.Wires[k].ID, "" // a layer may hold what does not run there
+		if u, in := s.X.UnitOf[id]; in {
+			unit = s.H.Units[u].ID
+			for _, other := range s.H.Units[u].Wires { // its diameter and twist are theirs
+				if j, ok := s.X.Wire[other]; ok {
+					for _, b := range slices.Concat(s.Wires[j].Path, m.prior.Wires[j].Path) {
+						m.branches[b] = false
+					}
+				}
+			}
+		}
 		for i := range m.branches {
-			m.branches[i] = m.branches[i] && !slices.ContainsFunc(s.H.Branches[i].Layers, func(l model.Layer) bool { return slices.Contains(l.Of, id) })
+			m.branches[i] = m.branches[i] && !slices.ContainsFunc(s.H.Branches[i].Layers, func(l model.Layer) bool {
+				return slices.Contains(l.Of, id) || unit != "" && slices.Contains(l.Of, unit)
+			})
 		}
 	}
 	for i := range m.branches { // what is proposed hangs on free cavities and colours anywhere

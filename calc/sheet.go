@@ -25,6 +25,7 @@ type Sheet struct {
 	Unrated  bool // no electrical figures at all: see duties
 
 	same     same
+	back     map[int][]int       // return → the wires that name it, in file order
 	laidBy   map[string]Proposal // Proposals as Build had them; Adopt may put others there since
 	saidTerm []Snag              // of terminations
 	saidJoin []Snag              // of splices

@@ -118,7 +118,11 @@ func (s *Sheet) twins() {
 				}
 			}
 			if long < reach {
-				s.sayLike(Warn, "twins", a.ID, "", fmt.Sprintf("is like %s, %s of it along the loom: same insert, gender and key, so the two can be swapped; key one otherwise", b.ID, unit.Fixed(float64(long), 0)+" mm"))
+				level := Warn
+				if a.Gender.V == "" || a.Key.V == "" {
+					level = Note // they may differ in what is not entered
+				}
+				s.sayLike(level, "twins", a.ID, "", fmt.Sprintf("is like %s, %s of it along the loom: same insert, gender and key, so the two can be swapped; key one otherwise", b.ID, unit.Fixed(float64(long), 0)+" mm"))
 			}
 		}
 		if t := &s.Terms[i]; a.Insert.V == "" && len(t.Cavities) <= smallConnector {

@@ -106,7 +106,7 @@ func (e explainer) onFeed(f Figure) (i, n, k int, ok bool) {
 	if !ok || !is {
 		return 0, 0, 0, false
 	}
-	n = slices.Index(slices.Concat(fd.Legs, fd.Beyond), k)
+	n = slices.Index(fd.all(), k)
 	return i, n, k, n >= 0
 }
 
@@ -117,7 +117,7 @@ func (e explainer) shortFar(f Figure) (Why, bool) {
 	}
 	volts := e.H.Head.SupplyV.V
 	loop := float64(volts) / float64(e.Feeds[i].far[n])
-	out := Why{Name: "short at the far end of wire " + f.Part, Value: float64(e.Feeds[i].far[n]), Measure: Amperes, Says: "supply over all resistance on the way: the supply's own where its dead short is given, the wires from the device to the end, and the return where one is named; each wire at the temperature of the air round it",
+	out := Why{Name: "short at the far end of wire " + f.Part, Value: float64(e.Feeds[i].far[n]), Measure: Amperes, Says: "supply over all resistance on the way: the supply's own where its dead short is given, the wires from the device to the end, and the return where one is named; each wire at its rating, where it resists most",
 		In: []Input{given("supply", float64(volts), Volts)}}
 	if s := float64(e.Feeds[i].short); s > 0 {
 		out.In = append(out.In, given("the supply's own, by its dead short", s, Ohms))
@@ -141,11 +141,15 @@ func (e explainer) shortLets(f Figure) (Why, bool) {
 	if !v.known {
 		return Why{}, false
 	}
-	_, t, _ := e.Feeds[i].Device.Opens(v.at)
+	dev := e.Feeds[i].Device
+	if n >= len(e.Feeds[i].Legs) {
+		dev.Rating = e.Feeds[i].All
+	}
+	_, t, _ := dev.Opens(v.at)
 	amps := v.at
 	says := "the current squared times the longest the device takes, at the short from the far end to the device that makes this the most, of those it opens within five seconds"
-	if fd := &e.Feeds[i]; fd.Device.Kind != protect.Electronic && v.at > 6*fd.Device.Rating {
-		amps = 6 * fd.Device.Rating
+	if dev.Kind != protect.Electronic && v.at > 6*dev.Rating {
+		amps = 6 * dev.Rating
 		says += "; above six times its rating a fuse lets no more through than there"
 	}
 	from := v.Origin
@@ -165,7 +169,7 @@ func (e explainer) shortBears(f Figure) (Why, bool) {
 	}
 	ent := e.Wires[k].Entry
 	start := Input{Name: "it starts at", Value: float64(v.from), Measure: Celsius, Origin: catalogue.Origin{Source: "its hottest, or the air", Standing: catalogue.Memory}}
-	if e.Wires[k].HottestKnown && e.Wires[k].HottestC >= e.Limits.AmbientC {
+	if e.Wires[k].HottestKnown {
 		start = e.from("it starts at its hottest", Figure{What: "wire.hottest", Of: f.Part})
 	}
 	return Why{Name: "what the conductor of wire " + f.Part + " bears", Value: float64(v.bears), Measure: Withstands, Says: "k k S S with k = 226 times the root of ln(1 + (end - start) / (234.5 + start)): all heat stays in the copper, up to its rating; good to five seconds",

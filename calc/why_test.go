@@ -97,7 +97,7 @@ func everyFigure(s *Sheet) (out []Figure) {
 		for _, w := range []string{"feed.load", "feed.most", "feed.opens"} {
 			put(fd.Known, Figure{What: w, Of: id})
 		}
-		for n, k := range append(append([]int{}, fd.Legs...), fd.Beyond...) {
+		for n, k := range fd.all() {
 			v := s.shortOf(i, n, k)
 			put(fd.Known && v.far > 0, Figure{What: "short.far", Of: id, Part: s.H.Wires[k].ID})
 			put(fd.Known && v.known, Figure{What: "short.lets", Of: id, Part: s.H.Wires[k].ID})

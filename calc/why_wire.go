@@ -202,7 +202,7 @@ func (e explainer) wireCircuit(f Figure) (Why, bool) {
 	out := Why{Name: "drop of the circuit of " + f.Of, Value: float64(e.Wires[k].Circuit), Measure: Volts, Says: "its own drop and that of its return",
 		In: []Input{e.from("drop of "+f.Of, Figure{What: "wire.drop", Of: f.Of})}, make: sum}
 	if r, has := e.X.Wire[mw.Return.V]; has && r != k {
-		amps := mw.Amps.V
+		amps := e.comesBack(r)
 		if e.H.Wires[r].Amps.Set {
 			amps = e.H.Wires[r].Amps.V
 		}

@@ -11,8 +11,8 @@ import (
 // Edits of the tree. New things go to the end of their tables, so that what stands
 // there keeps its place and its order round the layers.
 
-// FreeID is the first id of a letter and a number, F1, F2 …, that is free in the whole
-// harness.
+// FreeID is the first id of a letter and a number, J1, J2 …, that no termination,
+// breakout, splice or branch has.
 func (h *Harness) FreeID(letter string) string {
 	taken := map[string]bool{}
 	for i := range h.Terminations {
@@ -49,8 +49,8 @@ func (h *Harness) AddLeg(at string, length unit.Millimetre, cavities int) (out *
 }
 
 // Split parts a branch at a new breakout so far from its from end. The first part
-// keeps the branch's id; the second has a new one and the same lay-up, covers and
-// surroundings; what was set aside and measured stays with the first. Splices of its to
+// keeps the branch's id; the second has a new one and the same lay-up and surroundings,
+// and each the covers that lie on it; what was set aside and measured stays with the first. Splices of its to
 // end that lie toward it lie toward the second part from then on. The error says what
 // is allowed.
 func (h *Harness) Split(i int, at unit.Millimetre) (*Harness, string, error) {
@@ -64,17 +64,12 @@ func (h *Harness) Split(i int, at unit.Millimetre) (*Harness, string, error) {
 	second := b
 	second.ID, second.From, second.LengthMM = n.FreeID("R"), j.ID, b.LengthMM-at
 	second.Name, second.Asides, second.AsBuilt = Opt[string]{}, nil, nil
-	second.Layers, second.Covers = CloneLayers(b.Layers), slices.Clone(b.Covers)
-	for k := range second.Covers {
-		second.Covers[k].FromMM, second.Covers[k].ToMM = Opt[unit.Millimetre]{}, Opt[unit.Millimetre]{}
-	}
+	second.Layers = CloneLayers(b.Layers)
+	second.Covers = covered(b.Covers, at, b.LengthMM)
 	n.Branches = append(slices.Clone(h.Branches), second)
 	first := &n.Branches[i]
 	first.To, first.LengthMM = j.ID, at
-	first.Covers = slices.Clone(b.Covers)
-	for k := range first.Covers {
-		first.Covers[k].FromMM, first.Covers[k].ToMM = Opt[unit.Millimetre]{}, Opt[unit.Millimetre]{}
-	}
+	first.Covers = covered(b.Covers, 0, at)
 	n.Splices = slices.Clone(h.Splices)
 	for k := range n.Splices {
 		if sp := &n.Splices[k]; sp.Toward.V == b.ID && sp.At == b.To {
@@ -82,6 +77,30 @@ func (h *Harness) Split(i int, at unit.Millimetre) (*Harness, string, error) {
 		}
 	}
 	return &n, j.ID, nil
+}
+
+// covered is the covers of a part of a branch, from one station to another, stations
+// counted from its own beginning; what runs on over the cut is left to stop where it
+// would by itself.
+func covered(all []Cover, from, to unit.Millimetre) []Cover {
+	var out []Cover
+	for _, c := range all {
+		if c.FromMM.Set && c.FromMM.V >= to || c.ToMM.Set && c.ToMM.V <= from {
+			continue
+		}
+		if c.FromMM.V <= from && from > 0 {
+			c.FromMM = Opt[unit.Millimetre]{}
+		} else if c.FromMM.Set {
+			c.FromMM.V -= from
+		}
+		if c.ToMM.Set && c.ToMM.V >= to {
+			c.ToMM = Opt[unit.Millimetre]{}
+		} else if c.ToMM.Set {
+			c.ToMM.V -= from
+		}
+		out = append(out, c)
+	}
+	return out
 }
 
 // LayAnew takes the lay-ups of branches away, so that they are proposed; what a layer

@@ -66,6 +66,7 @@ type Termination struct {
 	BootClock    Opt[int]
 	Reserved     []string
 	LoopMM       Opt[unit.Millimetre]
+	LimitC       Opt[unit.Celsius]   // the most the device stands
 	Cavities     []string            // own cavities, where it has no catalogue insert
 	Contacts     map[string][]string // contact size → cavities
 	SealMM       []unit.Millimetre   // smallest and largest wire the seal takes

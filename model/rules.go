@@ -35,6 +35,7 @@ type Rules struct {
 	Spec         Opt[string]
 	FillerStock  []unit.Millimetre // filler_stock_mm
 	FillerC      Opt[unit.Celsius] // what the stock filler stands
+	AdhesiveC    Opt[unit.Celsius] // and the adhesive
 }
 
 // Limits are Rules with every default filled in.
@@ -70,6 +71,7 @@ type Limits struct {
 	Spec         string
 	FillerStock  []unit.Millimetre
 	FillerC      Opt[unit.Celsius] // no default: it is read off the filler's sheet
+	AdhesiveC    Opt[unit.Celsius] // no default: it is read off the adhesive's sheet
 }
 
 // Resolve fills in the defaults. Each is the default of the shop rules; the
@@ -109,6 +111,7 @@ func (r Rules) Resolve() Limits {
 		Spec:         r.Spec.Or("AS22759/32"),
 		FillerStock:  r.FillerStock,
 		FillerC:      r.FillerC,
+		AdhesiveC:    r.AdhesiveC,
 	}
 	return l
 }

@@ -81,7 +81,10 @@ func (d Device) Opens(i unit.Ampere) (least, most unit.Second, ok bool) {
 	}
 	x := float64(i / d.Rating)
 	if d.Kind == Electronic {
-		return d.Trip, d.Trip, x > 1 && d.Trip > 0
+		if x <= 1 {
+			return unit.Second(math.Inf(1)), 0, false
+		}
+		return d.Trip, d.Trip, d.Trip > 0
 	}
 	t := d.table()
 	if x < t[0].times {

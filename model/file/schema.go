@@ -109,6 +109,7 @@ func rulesTable() table[model.Rules] {
 		text("spec", func(v *r) *optText { return &v.Spec }),
 		numbers("filler_stock_mm", func(v *r) *mms { return &v.FillerStock }, someMM),
 		number("filler_c", func(v *r) *optC { return &v.FillerC }, celsius),
+		number("adhesive_c", func(v *r) *optC { return &v.AdhesiveC }, celsius),
 	}}
 }
 

@@ -24,6 +24,7 @@ func terminationTable() table[model.Termination] {
 			count("boot_clock", func(v *t) *optCount { return &v.BootClock }, 1, 12),
 			texts("reserved", func(v *t) *[]string { return &v.Reserved }),
 			number("loop_mm", func(v *t) *optMM { return &v.LoopMM }, length),
+			number("limit_c", func(v *t) *optC { return &v.LimitC }, celsius),
 			texts("cavities", func(v *t) *[]string { return &v.Cavities }),
 			textMap("contacts", func(v *t) *map[string][]string { return &v.Contacts }),
 			pair("seal_mm", func(v *t) *mms { return &v.SealMM }, length, true, "the smallest and the largest wire the seal takes"),

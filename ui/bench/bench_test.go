@@ -138,7 +138,7 @@ var everyScreen = map[string][]string{
 	"worst first": {"@nearest its limit", "enter"}, "sizes": {"@the sizes that do", "enter"}, "feeds": {"@protection", "enter"}, "feed": {"@protection", "enter", "enter"},
 	"duty": {"enter", "@duty", "enter"}, "feed to choose": {"enter", "@feed  ", "enter"}, "data wire": {"@331", "enter"},
 	"ends": {"esc", "@terminations", "enter"}, "end": {"esc", "@terminations", "enter", "enter"}, "splices": {"esc", "@splices", "enter"}, "splice": {"esc", "@splices", "enter", "enter"},
-	"lists": {"esc", "@lists", "enter"}, "split": {"esc", "-"}, "threading": {"right", "right", "right", "@thread on", "enter"},
+	"lists": {"esc", "@lists", "enter"}, "split": {"esc", "-"}, "margins": {"right", "right", "right", "@least margin", "enter"}, "threading": {"right", "right", "right", "@thread on", "enter"},
 	"why": {"w"}, "figures": {"right", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 

@@ -139,8 +139,15 @@ func (m *Model) feedPage(id string) page {
 		m.change(m.h.EditFeed(m.sheet.X.Feed[id], func(f *model.Feed) { f.Name = model.Some(text) }), "set to "+text)
 		return nil
 	}}})
-	for n, k := range slices.Concat(fd.Legs, fd.Beyond) {
-		add(m.guardRow(id, i, n, k, n < len(fd.Legs)))
+	for n, k := range slices.Concat(fd.Legs, fd.Beyond, fd.Back) {
+		how := "hangs on it"
+		switch {
+		case n < len(fd.Legs):
+			how = "comes out"
+		case n >= len(fd.Legs)+len(fd.Beyond):
+			how = "comes back"
+		}
+		add(m.guardRow(id, i, n, k, how))
 	}
 	for _, g := range calc.Worst(m.sheet.Snags) {
 		if g.Where != id {
@@ -162,16 +169,14 @@ func (m *Model) feedPage(id string) page {
 }
 
 // guardRow is one wire that a feed protects, directly or over splices.
-func (m *Model) guardRow(feed string, i, n, k int, leg bool) row {
+func (m *Model) guardRow(feed string, i, n, k int, how string) row {
 	w := &m.h.Wires[k]
 	id := w.ID
 	r := row{key: "wire " + id, id: id, mark: m.markFor(id), enter: func(m *Model) { m.open(wireScreen(id)) },
 		whyOf: func() []reason {
 			return append(append(figs(feed, 0, id, "short.far", "short.lets", "short.bears"), figs(id, 0, "", "wire.heats")...), m.limitReasons(id)...)
 		}}
-	how := "hangs on it"
-	if leg {
-		how = "comes out"
+	if how == "comes out" {
 		r.drop = func(m *Model) { m.change(m.h.Feed(id, -1), "wire "+id+" taken off feed "+feed) }
 	}
 	may := "-"

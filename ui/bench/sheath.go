@@ -87,6 +87,9 @@ func (m *Model) sheathPage(w int) page {
 			p.rows = append(p.rows, m.bootRow(t))
 		}
 	}
+	if r, any := m.marginRow(); any {
+		p.rows = append(p.rows, r)
+	}
 	p.rows = append(p.rows, m.once("thread", func() []row { return []row{m.threadRow()} })...)
 	return p
 }

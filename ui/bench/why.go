@@ -101,7 +101,7 @@ func (m *Model) limitReasons(id string) (out []reason) {
 func (m *Model) feedReasons(id string) []reason {
 	out := figs(id, 0, "", "feed.load", "feed.most", "feed.opens")
 	f := &m.sheet.Feeds[m.sheet.X.Feed[id]]
-	for _, k := range slices.Concat(f.Legs, f.Beyond) {
+	for _, k := range slices.Concat(f.Legs, f.Beyond, f.Back) {
 		w := m.h.Wires[k].ID
 		out = append(append(out, figs(id, 0, w, "short.far", "short.lets", "short.bears")...), m.limitReasons(w)...)
 	}

@@ -1,0 +1,44 @@
+package calc
+
+import (
+	"strings"
+	"testing"
+
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+// In a zone of 90 °C a device that stands 65 stops; adhesive for 120 and wire for 150
+// pass; all are listed, the least left first.
+func TestMargins(t *testing.T) {
+	s := loaded(t, 90, "", []string{"22 0.1", "22 0.1"}, nil, "")
+	h := *s.H
+	h.Rules.AdhesiveC = model.Some[unit.Celsius](120)
+	n := h.EditTermination(1, func(t *model.Termination) { t.LimitC = model.Some[unit.Celsius](65) })
+	s = Complete(n, s.Cat, nil)
+	var got []string
+	last := unit.Celsius(-1e9)
+	for _, m := range s.Margins(0) {
+		got = append(got, m.What)
+		if m.Left() < last {
+			t.Errorf("%s has %v left, after %v", m.What, m.Left(), last)
+		}
+		last = m.Left()
+	}
+	if text := strings.Join(got, "; "); !strings.HasPrefix(text, "device at Z; ") || !strings.Contains(text, "adhesive; wire w") {
+		t.Errorf("%s", text)
+	}
+	if g, ok := snag(s, "hot.device", "Z"); !ok || g.Level != Stop {
+		t.Errorf("%+v", s.Snags)
+	}
+	for _, rule := range []string{"hot.adhesive", "hot.wire"} {
+		if g, ok := snag(s, rule, ""); ok {
+			t.Error(g.Says)
+		}
+	}
+	h = *n
+	h.Rules.AdhesiveC = model.Some[unit.Celsius](85)
+	if g, ok := snag(Complete(&h, s.Cat, nil), "hot.adhesive", "T1"); !ok || g.Level != Stop {
+		t.Errorf("adhesive for 85: %+v", g)
+	}
+}
