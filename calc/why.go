@@ -164,7 +164,7 @@ func makers() map[string]func(explainer, Figure) (Why, bool) {
 		"feed.load": explainer.feedLoad, "feed.most": explainer.feedMost, "feed.opens": explainer.feedOpens,
 		"short.far": explainer.shortFar, "short.lets": explainer.shortLets, "short.bears": explainer.shortBears,
 		"unit.ohm": explainer.unitOhm, "unit.loop": explainer.unitLoop, "unit.bus": explainer.unitBus, "unit.stub": explainer.unitBus, "unit.stubs": explainer.unitBus,
-		"reel.need": explainer.reelNeed,
+		"reel.need": explainer.reelNeed, "wire.takeup": explainer.wireTakeUp, "wire.flat": explainer.wireTakeUp,
 		"loom.wire": explainer.loomWire, "loom.mass": explainer.loomMass,
 		"option.over": explainer.optionOver, "wish.leavers": explainer.wish, "wish.units": explainer.wish, "wish.apart": explainer.wishApart,
 	}

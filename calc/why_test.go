@@ -81,6 +81,8 @@ func everyFigure(s *Sheet) (out []Figure) {
 		id := s.H.Wires[k].ID
 		put(w.Cut > 0, Figure{What: "wire.cut", Of: id})
 		put(w.Finished > 0, Figure{What: "wire.finished", Of: id})
+		put(w.Finished > 0, Figure{What: "wire.takeup", Of: id})
+		put(w.Finished > 0, Figure{What: "wire.flat", Of: id})
 		put(w.DropKnown, Figure{What: "wire.drop", Of: id})
 		put(w.DropKnown, Figure{What: "wire.circuit", Of: id})
 		put(w.Dia.Known(), Figure{What: "component.over", Part: id})

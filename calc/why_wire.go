@@ -351,3 +351,28 @@ func (e explainer) reelNeed(f Figure) (Why, bool) {
 	}
 	return out, len(out.In) > 0
 }
+
+// wireTakeUp is what the twist adds to a wire, and what a flat rule would.
+func (e explainer) wireTakeUp(f Figure) (Why, bool) {
+	k, ok := e.X.Wire[f.Of]
+	if !ok {
+		return Why{}, false
+	}
+	laid, flat, ok := e.TakeUp(k)
+	if !ok {
+		return Why{}, false
+	}
+	w := &e.H.Wires[k]
+	way := unit.Millimetre(0)
+	for _, b := range e.Wires[k].Path {
+		way += e.H.Branches[b].LengthMM
+	}
+	way += e.spliceOffset(w.From.V, e.Wires[k].Path) + e.spliceOffset(w.To.V, e.Wires[k].Path)
+	if f.What == "wire.flat" {
+		return Why{Name: "what a flat rule would add to " + f.Of, Value: float64(flat), Measure: Length, Says: "a fifth of its way, for lay and taping",
+			In: []Input{given("its way, branch by branch", float64(way), Length), known("share", flatTakeUp, Times, catalogue.Origin{Source: "a wire association's note on hand-laid bundles", Standing: catalogue.Published})}, make: func(in []float64) float64 { return in[0] * in[1] }}, true
+	}
+	return Why{Name: "what the twist adds to " + f.Of, Value: float64(laid), Measure: Length, Says: "its finished length less its loops and its way",
+		In:   []Input{e.from("finished length", Figure{What: "wire.finished", Of: f.Of}), given("loops", float64(e.loop(w.From.V)+e.loop(w.To.V)), Length), given("its way, branch by branch", float64(way), Length)},
+		make: func(in []float64) float64 { return in[0] - in[1] - in[2] }}, true
+}

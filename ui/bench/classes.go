@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"contralay/calc"
@@ -13,7 +14,7 @@ import (
 )
 
 // colouring is what the colours of the section tell apart. Without colour, letters
-// do: a to h, with a key under the section.
+// do: a to h, with a key under the section; temperature has digits, which rise with it.
 type colouring int
 
 const (
@@ -149,6 +150,15 @@ func (m *Model) className(c calc.Member) string {
 	return m.sys.Diameter(c.D) + " " + m.sys.Name()
 }
 
+// classMark is what marks a class where there is no colour: a digit that rises with the
+// temperature, a letter for what has no order.
+func (m *Model) classMark(class int) string {
+	if m.by == byHeat {
+		return strconv.Itoa(class%draw.Classes + 1)
+	}
+	return draw.ClassLetter(class)
+}
+
 // legendLines is how many lines a key may take.
 const legendLines = 2
 
@@ -169,7 +179,7 @@ func (m *Model) legend(names []string, w int) []string {
 	for k, n := range names {
 		word := m.plain(" " + n + " ")
 		if !colour {
-			word = m.plain(draw.ClassLetter(k) + " " + n)
+			word = m.plain(m.classMark(k) + " " + n)
 		}
 		word = draw.Cut(word, w, m.cfg.ASCII)
 		sep := "  "

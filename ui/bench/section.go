@@ -28,7 +28,7 @@ func (m *Model) section(mark string) draw.Section {
 			d := draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: kindOf(c.Kind),
 				Class: class(c), Selected: c.ID == mark && mark != "", Tracer: c.ID == l.Tracer && k > 0}
 			if letters {
-				d.Label = draw.ClassLetter(d.Class)
+				d.Label = m.classMark(d.Class)
 			}
 			if c.Kind == calc.OfFiller {
 				filler++

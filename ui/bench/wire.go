@@ -112,6 +112,10 @@ func (m *Model) wirePage(id string) page {
 	}
 	if c.Finished > 0 {
 		p.lines = append(p.lines, fmt.Sprintf("cut %s %s, finished %s with loops", m.sys.Length(c.Cut), m.sys.Name(), m.sys.Length(c.Finished)))
+		if laid, flat, ok := m.sheet.TakeUp(i); ok {
+			p.lines = append(p.lines, fmt.Sprintf("the twist adds %s %s; a flat fifth would add %s", m.sys.Length(laid), m.sys.Name(), m.sys.Length(flat)))
+			p.why = append(p.why, figs(id, 0, "", "wire.takeup", "wire.flat")...)
+		}
 	}
 	return p
 }
