@@ -155,7 +155,7 @@ func (s *Sheet) Advise() (changes []Change, h *model.Harness, none []int) {
 // makes the most heat goes first: a wire that others warm does not go up before them.
 // It returns the sheet it came to.
 func (s *Sheet) settle(want map[int]string) *Sheet {
-	for range 60 { // sizes only go up; some rounds settle it
+	for { // sizes only go up, one at least a round, so this ends
 		h := s.asLaid()
 		for k, size := range want {
 			h = h.EditWire(k, func(w *model.Wire) { w.Size = size })
@@ -186,7 +186,6 @@ func (s *Sheet) settle(want map[int]string) *Sheet {
 			}
 		}
 	}
-	return Build(s.asLaid(), s.Cat, s)
 }
 
 // madeBy is the heat a wire makes, W/m at 20 °C.

@@ -226,12 +226,8 @@ func (e explainer) unitLoop(f Figure) (Why, bool) {
 		return Why{}, false
 	}
 	ent := e.Wires[e.X.Wire[e.H.Units[i].Wires[0]]].Entry
-	st := ent.OhmStanding
-	if st == "" {
-		st = ent.Standing
-	}
 	return Why{Name: "loop resistance of " + f.Of, Value: float64(e.Units[i].Pair.Loop), Measure: OhmsPerKm, Says: "both conductors, at 20 C at most",
-		In: []Input{known("one conductor", float64(ent.OhmPerKm), OhmsPerKm, catalogue.Origin{Source: ent.Source, Standing: st}), exact("conductors", 2, Count)}, make: func(in []float64) float64 { return in[0] * in[1] }}, true
+		In: []Input{known("one conductor", float64(ent.OhmPerKm), OhmsPerKm, catalogue.Origin{Source: ent.Source, Standing: ohmStanding(ent)}), exact("conductors", 2, Count)}, make: func(in []float64) float64 { return in[0] * in[1] }}, true
 }
 
 // unitBus is the length of a bus, of its longest stub, of all stubs.

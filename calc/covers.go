@@ -143,11 +143,7 @@ func (s *Sheet) hot(i int) {
 			continue
 		}
 		seen[e.Spec] = true
-		st := e.RatedStanding
-		if st == "" {
-			st = e.Standing
-		}
-		s.say(atMost(st, Stop), "hot.wire", b.ID, fmt.Sprintf("is %s degrees C around and %s is rated %s", unit.Fixed(float64(out.Ambient), 0), e.Spec, unit.Fixed(float64(e.RatedC), 0)))
+		s.say(atMost(ratedStanding(e), Stop), "hot.wire", b.ID, fmt.Sprintf("is %s degrees C around and %s is rated %s", unit.Fixed(float64(out.Ambient), 0), e.Spec, unit.Fixed(float64(e.RatedC), 0)))
 	}
 	if t := out.Sheath.Tube; out.Sheath.Known && out.Ambient > t.ServiceMaxC {
 		s.say(atMost(t.Standing, Stop), "hot.sheath", b.ID, fmt.Sprintf("is %s degrees C around and %s is for %s at most", unit.Fixed(float64(out.Ambient), 0), t.Kind, unit.Fixed(float64(t.ServiceMaxC), 0)))

@@ -1,6 +1,7 @@
 package calc
 
 import (
+	"cmp"
 	"fmt"
 
 	"contralay/calc/protect"
@@ -158,11 +159,10 @@ func (s *Sheet) pulses(k int) {
 }
 
 func ratedStanding(e catalogue.Wire) catalogue.Standing {
-	if e.RatedStanding != "" {
-		return e.RatedStanding
-	}
-	return e.Standing
+	return cmp.Or(e.RatedStanding, e.Standing)
 }
+
+func ohmStanding(e catalogue.Wire) catalogue.Standing { return cmp.Or(e.OhmStanding, e.Standing) }
 
 // contactDrop is what the two ends of a wire may drop together before a measured drop
 // points at them: 50 mV an end, common practice, no source. slack is how far a drop may

@@ -93,7 +93,7 @@ type CrimpRow struct {
 }
 
 // samples is how many are crimped and pulled before the day's first real one: common
-// practice, no source. buyMore is what is bought over the count.
+// practice, no source. buyMore is what is bought over the count, likewise.
 const (
 	samples = 3
 	buyMore = 0.05

@@ -7,19 +7,21 @@ import (
 	"contralay/calc/cover"
 	"contralay/calc/label"
 	"contralay/calc/lay"
+	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
 
 // Threaded is one thing that goes over tails before their contacts are on, or a point
 // where work stops to be tested.
 type Threaded struct {
-	What   string // sheath | transition | label | boot | contacts
-	Of     string // branch, breakout or termination it belongs to
-	Part   string
-	From   string          // the ends it comes on from: a termination, or "the ends beyond J2"
-	BoreMM unit.Millimetre // as supplied; 0: not known, or nothing to pass
-	PassMM unit.Millimetre // the largest thing it must get over then
-	Over   string          // what that is
+	What             string // sheath | transition | label | boot | contacts
+	Of               string // branch, breakout or termination it belongs to
+	Part             string
+	From             string          // the ends it comes on from: a termination, or "the ends beyond J2"
+	BoreMM           unit.Millimetre // as supplied; 0: not known, or nothing to pass
+	PassMM           unit.Millimetre // the largest thing it must get over then
+	Over             string          // what that is
+	catalogue.Origin                 // of BoreMM
 }
 
 // Fits reports whether it gets over what it must.
@@ -76,7 +78,7 @@ func (s *Sheet) threadSheath(k Walk) (Threaded, bool) {
 	if sh.Part == "" || !sh.Known {
 		return Threaded{}, false
 	}
-	t := Threaded{What: "sheath", Of: s.H.Branches[k.Branch].ID, Part: sh.Part, BoreMM: sh.Tube.SuppliedMM, PassMM: sh.PassMM, Over: sh.PassAt}
+	t := Threaded{What: "sheath", Of: s.H.Branches[k.Branch].ID, Part: sh.Part, BoreMM: sh.Tube.SuppliedMM, PassMM: sh.PassMM, Over: sh.PassAt, Origin: sh.Tube.Origin}
 	t.From = "the ends beyond " + k.To
 	for _, end := range []string{k.To, k.From} {
 		if _, ok := s.X.Termination[end]; ok {
@@ -100,6 +102,7 @@ func (s *Sheet) threadTransition(place string, next []Walk) (Threaded, bool) {
 	if !known {
 		return t, true
 	}
+	t.Origin = part.Origin
 	worst := unit.Millimetre(-1e9)
 	for n, k := range next {
 		if n+1 >= len(part.Outlets) {
@@ -158,13 +161,13 @@ func (s *Sheet) threadEnd(place string, branch int) []Threaded {
 	}
 	var out []Threaded
 	if sleeve, ok := label.For(over); ok {
-		out = append(out, Threaded{What: "label", Of: place, Part: fmt.Sprintf("marker sleeve %s", unit.Fixed(float64(sleeve.SuppliedMM), 1)), From: place, BoreMM: sleeve.SuppliedMM, PassMM: over, Over: "the sheathed end"})
+		out = append(out, Threaded{What: "label", Of: place, Part: fmt.Sprintf("marker sleeve %s", unit.Fixed(float64(sleeve.SuppliedMM), 1)), From: place, BoreMM: sleeve.SuppliedMM, PassMM: over, Over: "the sheathed end", Origin: catalogue.Origin{Source: "a marker-tube specification", Standing: catalogue.Published}})
 	}
 	if boot := s.H.Terminations[t].Boot.V; boot != "" {
 		e, known := s.Cat.Boot(boot)
 		th := Threaded{What: "boot", Of: place, Part: boot, From: place, PassMM: over, Over: "the sheathed end"}
 		if known {
-			th.BoreMM = e.CableSuppliedMM
+			th.BoreMM, th.Origin = e.CableSuppliedMM, e.Origin
 		}
 		out = append(out, th)
 	}

@@ -110,6 +110,16 @@ func (e explainer) onFeed(f Figure) (i, n, k int, ok bool) {
 	return i, n, k, n >= 0
 }
 
+// shorted is what a short on a wire of a feed does, where that is known.
+func (e explainer) shorted(f Figure) (i, n, k int, v shorted, ok bool) {
+	i, n, k, ok = e.onFeed(f)
+	if !ok {
+		return i, n, k, v, false
+	}
+	v = e.shortOf(i, n, k)
+	return i, n, k, v, v.known
+}
+
 func (e explainer) shortFar(f Figure) (Why, bool) {
 	i, n, k, ok := e.onFeed(f)
 	if !ok || e.Feeds[i].far[n] <= 0 {
@@ -123,22 +133,14 @@ func (e explainer) shortFar(f Figure) (Why, bool) {
 		out.In = append(out.In, given("the supply's own, by its dead short", s, Ohms))
 		loop -= s
 	}
-	st := e.Wires[k].Entry.OhmStanding
-	if st == "" {
-		st = e.Wires[k].Entry.Standing
-	}
-	out.In = append(out.In, known("the wires on the way", loop, Ohms, catalogue.Origin{Source: "worked out as their drop at 1 A", Standing: st}))
+	out.In = append(out.In, known("the wires on the way", loop, Ohms, catalogue.Origin{Source: "worked out as their drop at 1 A", Standing: ohmStanding(e.Wires[k].Entry)}))
 	out.make = func(in []float64) float64 { return in[0] / sum(in[1:]) }
 	return out, true
 }
 
 func (e explainer) shortLets(f Figure) (Why, bool) {
-	i, n, k, ok := e.onFeed(f)
+	i, n, _, v, ok := e.shorted(f)
 	if !ok {
-		return Why{}, false
-	}
-	v := e.shortOf(i, n, k)
-	if !v.known {
 		return Why{}, false
 	}
 	dev := e.Feeds[i].Device
@@ -159,12 +161,8 @@ func (e explainer) shortLets(f Figure) (Why, bool) {
 }
 
 func (e explainer) shortBears(f Figure) (Why, bool) {
-	i, n, k, ok := e.onFeed(f)
+	_, _, k, v, ok := e.shorted(f)
 	if !ok {
-		return Why{}, false
-	}
-	v := e.shortOf(i, n, k)
-	if !v.known {
 		return Why{}, false
 	}
 	ent := e.Wires[k].Entry

@@ -167,11 +167,7 @@ func (e explainer) dropOf(k int, amps float64, name string) Why {
 	w, id := &e.Wires[k], e.H.Wires[k].ID
 	out := Why{Name: name, Measure: Volts, Value: float64(e.dropAt(k, unit.Ampere(amps))),
 		Says: "current times resistance times finished length; the resistance at 20 C grows by (234.5 + T) / 254.5, each branch at its own T for its share of the length"}
-	st := w.Entry.OhmStanding
-	if st == "" {
-		st = w.Entry.Standing
-	}
-	out.In = []Input{given("current", amps, Amperes), known("resistance at 20 C at most", float64(w.Entry.OhmPerKm), OhmsPerKm, catalogue.Origin{Source: w.Entry.Source, Standing: st}),
+	out.In = []Input{given("current", amps, Amperes), known("resistance at 20 C at most", float64(w.Entry.OhmPerKm), OhmsPerKm, catalogue.Origin{Source: w.Entry.Source, Standing: ohmStanding(w.Entry)}),
 		e.from("finished length", Figure{What: "wire.finished", Of: id})}
 	for _, b := range w.Path {
 		out.In = append(out.In, given("length of "+e.H.Branches[b].ID, float64(e.H.Branches[b].LengthMM), Length), e.air(b))

@@ -26,11 +26,10 @@ const (
 	hair = 1e-9 // mm: what the arithmetic loses
 )
 
-// Off is how far from the boot's tail a label sits, and Within how near the termination.
+// Off is how far from the boot's tail a label sits.
 const (
 	OffLeast unit.Millimetre = 25
 	OffMost  unit.Millimetre = 50
-	Within   unit.Millimetre = 76
 )
 
 // For is the smallest sleeve whose window holds a diameter, that over the sheath, or,

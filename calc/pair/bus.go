@@ -8,7 +8,6 @@ import "contralay/model/unit"
 const (
 	LeastOhm     unit.Ohm             = 95
 	MostOhm      unit.Ohm             = 140
-	NominalOhm   unit.Ohm             = 120
 	ConductorMax unit.OhmPerKilometre = 70 // nominal, mΩ/m
 )
 

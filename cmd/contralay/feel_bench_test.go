@@ -38,6 +38,23 @@ func BenchmarkKey(b *testing.B) {
 	percentiles(b, took)
 }
 
+// toFrame presses + and - in turn, each to the first byte of the frame that shows it, and
+// rests in between, out of step with the frames.
+func toFrame(b *testing.B, s *terminal, rest time.Duration) {
+	var took []time.Duration
+	for n := 0; b.Loop(); n++ {
+		before := len(s.sent())
+		from := time.Now()
+		s.press([]string{"+", "-"}[n%2])
+		for len(s.sent()) == before {
+			<-s.drawn
+		}
+		took = append(took, time.Since(from))
+		time.Sleep(rest + time.Duration(n%7)*time.Millisecond)
+	}
+	percentiles(b, took)
+}
+
 // BenchmarkChange is a key that changes a wire of 130, with everything that hangs on
 // it and the journal, to the frame that shows it.
 func BenchmarkChange(b *testing.B) {
@@ -50,18 +67,7 @@ func BenchmarkChange(b *testing.B) {
 	s.see("not saved")
 	s.press(left)
 	s.see("> WIRES <")
-	var took []time.Duration
-	for n := 0; b.Loop(); n++ {
-		before := len(s.sent())
-		from := time.Now()
-		s.press([]string{"+", "-"}[n%2])
-		for len(s.sent()) == before {
-			<-s.drawn
-		}
-		took = append(took, time.Since(from))
-		time.Sleep(4*quiet + time.Duration(n%7)*time.Millisecond)
-	}
-	percentiles(b, took)
+	toFrame(b, s, 4*quiet)
 }
 
 // BenchmarkBurst is 200 keys in one write until the last of them is shown.
@@ -215,18 +221,7 @@ func BenchmarkLargeChange(b *testing.B) {
 			for _, k := range c.keys {
 				s.changed(k)
 			}
-			var took []time.Duration
-			for n := 0; b.Loop(); n++ {
-				before := len(s.sent())
-				from := time.Now()
-				s.press([]string{"+", "-"}[n%2])
-				for len(s.sent()) == before {
-					<-s.drawn
-				}
-				took = append(took, time.Since(from))
-				time.Sleep(6*quiet + time.Duration(n%7)*time.Millisecond)
-			}
-			percentiles(b, took)
+			toFrame(b, s, 6*quiet)
 		})
 	}
 }

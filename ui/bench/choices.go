@@ -139,6 +139,10 @@ func (m *Model) endChoices(id string, from bool) []choice {
 	now, _ := model.ParseEnd(m.end(id, from))
 	w := m.h.Wires[m.sheet.X.Wire[id]]
 	var out []choice
+	if now.Termination != "" && now.Cavity != "" { // where it ends already, so that Enter at once leaves it there
+		v := now.Termination + ":" + now.Cavity
+		out = append(out, choice{value: v, says: v, rank: 2*len(m.h.Wires) + 2})
+	}
 	for t := range m.h.Terminations {
 		term := &m.h.Terminations[t]
 		rank := m.sheet.Terms[t].Used

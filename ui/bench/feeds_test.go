@@ -128,6 +128,10 @@ func TestListsAreSafe(t *testing.T) {
 	if !was.Same(m.h) {
 		t.Errorf("Enter twice moves the wire: %s", m.says)
 	}
+	goTo(t, m, "@to  ", "enter", "enter")
+	if !was.Same(m.h) {
+		t.Errorf("Enter twice moves the wire's end: %s", m.says)
+	}
 	goTo(t, m, "@size  ", "+", "@feed  ", "enter")
 	was = m.h
 	press(m, "backspace")

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/calc"
+	"contralay/calc/crimp"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
@@ -100,6 +101,17 @@ func (m *Model) crimpRow(c calc.CrimpRow) row {
 		detail = fmt.Sprintf("%s with %s~", c.Tool.Frame, c.Tool.Positioner)
 		if c.Step > 0 {
 			detail += fmt.Sprintf(", step %d%s; the positioner's plate rules", c.Step, memMark(c.StepGuess))
+		}
+	}
+	if c.Part != "" {
+		detail = c.Part + ": " + detail
+	}
+	if t, ok := crimp.Insertion(c.Contact); ok && c.Circular {
+		detail += "; insert with " + t
+	}
+	if n, ok := catalogue.AWGNumber(c.Size); ok {
+		if nicked, broken, ok := crimp.Damage(n); ok {
+			detail += fmt.Sprintf("; strands nicked at most %d, broken %d", nicked, broken)
 		}
 	}
 	if c.PullN > 0 {

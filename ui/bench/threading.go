@@ -5,7 +5,9 @@ import (
 	"strings"
 
 	"contralay/calc"
+	"contralay/calc/label"
 	"contralay/model/catalogue"
+	"contralay/model/unit"
 	"contralay/ui/draw"
 )
 
@@ -27,13 +29,24 @@ func (m *Model) threadRows(all []calc.Threaded, w int) []row {
 		var why []reason
 		if t.BoreMM > 0 {
 			room = fmt.Sprintf("bore %s, to pass %s %s", m.sys.Fine(t.BoreMM), m.sys.Fine(t.PassMM), m.sys.Name())
-			say := func(name string, v float64) {
-				why = append(why, reason{made: func() (calc.Why, bool) {
-					return calc.Stated(name, "as the part has it, and as what it must pass is worked out for its own page", v, calc.Diameter, catalogue.Origin{Source: t.Over, Standing: catalogue.Memory}), true
+			why = append(why, reason{made: func() (calc.Why, bool) {
+				return calc.LookedUp("bore of "+t.Part, float64(t.BoreMM), calc.Diameter, t.Origin), true
+			}})
+			if t.What == "sheath" {
+				why = append(why, figs(t.Of, 0, "", "sheath.pass")...)
+			} else {
+				why = append(why, reason{made: func() (calc.Why, bool) { // wire and wall are from memory in most looms
+					return calc.Stated("to pass "+t.Over, "worked out on the page of its branch", float64(t.PassMM), calc.Diameter, catalogue.Origin{Source: t.Over, Standing: catalogue.Memory}), true
 				}})
 			}
-			say("bore of "+t.Part, float64(t.BoreMM))
-			say("to pass "+t.Over, float64(t.PassMM))
+		}
+		if t.What == "label" {
+			room += fmt.Sprintf("; sits %s to %s mm off the boot's tail", unit.Fixed(float64(label.OffLeast), 0), unit.Fixed(float64(label.OffMost), 0))
+			for _, v := range []unit.Millimetre{label.OffLeast, label.OffMost} {
+				why = append(why, reason{made: func() (calc.Why, bool) {
+					return calc.Stated("where a label sits", "read from the connector, on the clocked side", float64(v), calc.Length, catalogue.Origin{Source: "common practice, no source", Standing: catalogue.Practice}), true
+				}})
+			}
 		}
 		mark := ""
 		if !t.Fits() {
