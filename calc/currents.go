@@ -4,8 +4,11 @@ import (
 	"encoding/binary"
 	"fmt"
 	"math"
+	"runtime"
 	"slices"
 	"strings"
+	"sync"
+	"sync/atomic"
 
 	"contralay/calc/derate"
 	"contralay/calc/heat"
@@ -280,26 +283,11 @@ func (s *Sheet) warm(i int, prior *Sheet) {
 	}
 	w := Warm{Known: true, SurfaceC: r.Surface, BundleC: r.Bundle, ShellC: r.Shells, WattPerM: r.Heat, key: key}
 	single := len(wires) == 1 && len(out.Layers) == 1
-	type like struct {
-		layer                   int
-		amps, ohm, d, dc, rated float64
-	}
-	limits := map[like]unit.Ampere{}
-	curves := make([]*curve, len(b.Shells))
-	for _, c := range wires {
-		t := c.temperature(r, b, single)
-		m := warmWire{at: c.at, layer: c.layer, c: t}
-		if rated := s.Wires[c.at].Entry.RatedC; rated > 0 {
-			l := like{c.layer, float64(c.amps), float64(c.ohm), float64(c.d), float64(c.dc), float64(rated)}
-			a, known := limits[l]
-			if !known {
-				if curves[c.layer] == nil {
-					curves[c.layer] = curveOf(b, r, c.layer, s.hottestRating(wires))
-				}
-				a = c.most(curves[c.layer], b, single, rated) * unit.Ampere(s.Limits.BundleMargin)
-				limits[l] = a
-			}
-			m.limit, m.heated = a, true
+	limits := s.warmLimits(b, r, wires, single)
+	for n, c := range wires {
+		m := warmWire{at: c.at, layer: c.layer, c: c.temperature(r, b, single)}
+		if s.Wires[c.at].Entry.RatedC > 0 {
+			m.limit, m.heated = limits[n], true
 		}
 		w.wires = append(w.wires, m)
 	}
@@ -307,6 +295,55 @@ func (s *Sheet) warm(i int, prior *Sheet) {
 		w.nameHottest(s.H)
 		out.Warm = w
 	}
+}
+
+// warmLimits is the current that brings each rated conductor of a bundle in balance to
+// its rating, by the shop's margin. Conductors that are alike are worked out once, and
+// each layer beside the others: they are most of what a key costs.
+func (s *Sheet) warmLimits(b heat.Bundle, r heat.Result, wires []conductor, single bool) []unit.Ampere {
+	type like struct {
+		layer                   int
+		amps, ohm, d, dc, rated float64
+	}
+	hottest := s.hottestRating(wires)
+	out := make([]unit.Ampere, len(wires))
+	beside(len(b.Shells), func(layer int) {
+		var v *curve
+		known := map[like]unit.Ampere{}
+		for n, c := range wires {
+			rated := s.Wires[c.at].Entry.RatedC
+			if c.layer != layer || rated <= 0 {
+				continue
+			}
+			l := like{c.layer, float64(c.amps), float64(c.ohm), float64(c.d), float64(c.dc), float64(rated)}
+			a, met := known[l]
+			if !met {
+				if v == nil {
+					v = curveOf(b, r, layer, hottest)
+				}
+				a = c.most(v, b, single, rated) * unit.Ampere(s.Limits.BundleMargin)
+				known[l] = a
+			}
+			out[n] = a
+		}
+	})
+	return out
+}
+
+// beside does n things that do not touch each other on as many processors as there are.
+// The last come first: the layers outside hold most.
+func beside(n int, do func(k int)) {
+	next := atomic.Int64{}
+	next.Store(int64(n))
+	var all sync.WaitGroup
+	for range min(n, runtime.GOMAXPROCS(0)) {
+		all.Go(func() {
+			for k := next.Add(-1); k >= 0; k = next.Add(-1) {
+				do(int(k))
+			}
+		})
+	}
+	all.Wait()
 }
 
 // nameHottest finds the hottest conductor; the first of equals.

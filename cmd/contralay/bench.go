@@ -78,7 +78,7 @@ func benchOn(name string, o options, w world) (int, error) {
 	}
 	scr := screen.New(w.out, 80)
 	defer scr.Leave() // before what is said on the way out
-	p := tea.NewProgram(onScreen{root, scr}, tea.WithFPS(1), tea.WithInput(w.in), tea.WithOutput(mute{w.out}))
+	p := tea.NewProgram(onScreen{root, scr, &tidier{}}, tea.WithFPS(1), tea.WithInput(w.in), tea.WithOutput(mute{w.out}))
 	// A closed window or a dropped line would kill the program outright.
 	hup := make(chan os.Signal, 1)
 	signal.Notify(hup, syscall.SIGHUP)

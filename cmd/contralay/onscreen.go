@@ -13,6 +13,7 @@ import (
 type onScreen struct {
 	tea.Model
 	screen *screen.Screen
+	tidy   *tidier
 }
 
 // Update implements tea.Model.
@@ -23,6 +24,9 @@ func (o onScreen) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	}
 	var cmd tea.Cmd
 	o.Model, cmd = o.Model.Update(msg)
+	if _, is := msg.(tea.KeyMsg); is {
+		o.tidy.key()
+	}
 	return o, cmd
 }
 

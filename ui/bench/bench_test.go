@@ -76,7 +76,7 @@ func goTo(t testing.TB, m *Model, keys ...string) {
 	for _, k := range keys {
 		if want, is := strings.CutPrefix(k, "@"); is {
 			p := m.page(m.listWidth())
-			if at := slices.IndexFunc(p.rows, func(r row) bool { return strings.Contains(r.text, want) }); at >= 0 {
+			if at := slices.IndexFunc(p.rows, func(r row) bool { return strings.Contains(r.line(), want) }); at >= 0 {
 				m.cursor[m.cursorKey()] = at
 				delete(m.on, m.cursorKey())
 			}

@@ -20,7 +20,7 @@ func TestTreeByKeys(t *testing.T) {
 	}
 	leg := m.h.Branches[len(m.h.Branches)-1]
 	if row := m.page(m.listWidth()).rows[m.at(m.page(m.listWidth()))]; row.key != "branch "+leg.ID {
-		t.Errorf("the cursor is on %q, not on the new leg", row.text)
+		t.Errorf("the cursor is on %q, not on the new leg", row.line())
 	}
 	press(m, "1", "8", "0", "enter")
 	if got := m.h.Branches[len(m.h.Branches)-1].LengthMM; got != 180 {

@@ -46,7 +46,7 @@ func TestSizesForAllAtOnce(t *testing.T) {
 	m := openAt(t, "demo.toml", "sizes")
 	was := m.h
 	p := m.page(m.listWidth())
-	if len(p.rows) < 3 || !strings.Contains(p.rows[0].text, "take all: ") {
+	if len(p.rows) < 3 || !strings.Contains(p.rows[0].line(), "take all: ") {
 		t.Fatalf("%d rows", len(p.rows))
 	}
 	press(m, "enter")
@@ -144,7 +144,7 @@ func TestListsAreSafe(t *testing.T) {
 	}
 	goTo(t, m, "@to  ", "esc", "@Lambda ground", "enter")
 	if p := m.page(m.listWidth()); m.at(p) != 0 {
-		t.Errorf("another wire opens on %q", p.rows[m.at(p)].text)
+		t.Errorf("another wire opens on %q", p.rows[m.at(p)].line())
 	}
 }
 

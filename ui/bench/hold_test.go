@@ -12,7 +12,7 @@ import (
 func onRow(t *testing.T, m *Model, words string) row {
 	t.Helper()
 	p := m.page(m.listWidth())
-	i := slices.IndexFunc(p.rows, func(r row) bool { return strings.Contains(r.text, words) })
+	i := slices.IndexFunc(p.rows, func(r row) bool { return strings.Contains(r.line(), words) })
 	if i < 0 {
 		t.Fatalf("no row with %q", words)
 	}
@@ -82,7 +82,7 @@ func TestAsideAndBack(t *testing.T) {
 		t.Fatalf("%d aside: %q", n, m.says)
 	}
 	if p := m.page(m.listWidth()); p.rows[m.at(p)].key != "set aside" {
-		t.Errorf("the cursor is on %q now", p.rows[m.at(p)].text)
+		t.Errorf("the cursor is on %q now", p.rows[m.at(p)].line())
 	}
 	m.shift(2, -1)
 	if m.tally() == before {

@@ -314,8 +314,9 @@ func (m *Model) change(h *model.Harness, says string) {
 func (m *Model) built(h *model.Harness) *calc.Sheet { return calc.Build(h, m.cfg.Cat, m.sheet) }
 
 func (m *Model) rebuild() {
+	wait := m.keeping()
 	m.sheet = m.built(m.h)
-	m.keep()
+	wait()
 }
 
 func (m *Model) doc() file.Document {

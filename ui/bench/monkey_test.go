@@ -103,6 +103,6 @@ func (m *Model) asksToSave(k string) bool {
 	if len(p.rows) == 0 {
 		return k == "s"
 	}
-	text := p.rows[m.at(p)].text
+	text := p.rows[m.at(p)].line()
 	return k == "s" || (k == "enter" || k == "right") && strings.HasPrefix(text, "save") || k == "+" && strings.HasPrefix(text, "write over")
 }

@@ -13,6 +13,7 @@ type page struct {
 // row is one thing to choose.
 type row struct {
 	text    string
+	textOf  func() string         // makes text only when the row is on the screen
 	detail  string                // the row once more, in words
 	more    func() string         // makes detail only when the row is in hand
 	key     string                // what the row is, where rows come and go above it
@@ -27,6 +28,14 @@ type row struct {
 	whyOf   func() []reason        // makes them only when they are asked for
 	big     string                 // the one number it is about, to be drawn large
 	bigSays string                 // its unit and name
+}
+
+// line is the row's text.
+func (r *row) line() string {
+	if r.textOf != nil {
+		return r.textOf()
+	}
+	return r.text
 }
 
 // field is a value that can be typed.

@@ -83,14 +83,23 @@ func (m *Model) takeLeft(l Left) {
 
 // keep brings the harness to the journal. What fails there is said as long as it
 // lasts, and keeps nobody from working.
-func (m *Model) keep() {
+func (m *Model) keep() { m.keeping()() }
+
+// keeping begins to write the journal and waits for it when it is called: a harness is
+// never changed, so the sheet can be worked out beside.
+func (m *Model) keeping() (wait func()) {
 	if m.cfg.Keep == nil || m.h == m.kept {
-		return
+		return func() {}
 	}
 	m.kept = m.h
-	m.noJournal = ""
-	if err := m.cfg.Keep(m.doc(), m.dirty()); err != nil {
-		m.noJournal = err.Error()
+	done := make(chan error, 1)
+	doc, dirty := m.doc(), m.dirty()
+	go func() { done <- m.cfg.Keep(doc, dirty) }()
+	return func() {
+		m.noJournal = ""
+		if err := <-done; err != nil {
+			m.noJournal = err.Error()
+		}
 	}
 }
 

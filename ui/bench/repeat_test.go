@@ -14,7 +14,7 @@ import (
 func rowWith(t *testing.T, m *Model, words string) int {
 	t.Helper()
 	p := m.page(m.listWidth())
-	at := slices.IndexFunc(p.rows, func(r row) bool { return strings.Contains(r.text, words) })
+	at := slices.IndexFunc(p.rows, func(r row) bool { return strings.Contains(r.line(), words) })
 	if at < 0 {
 		t.Fatalf("no row with %q on %s:\n%s", words, m.top(), m.View())
 	}
@@ -181,18 +181,18 @@ func TestNumbersStep(t *testing.T) {
 				continue
 			}
 			if r.step == nil {
-				t.Errorf("%s: %q can be typed and not stepped", name, r.text)
+				t.Errorf("%s: %q can be typed and not stepped", name, r.line())
 				continue
 			}
 			m.cursor[m.cursorKey()] = at
 			delete(m.on, m.cursorKey())
 			press(m, "+")
 			if m.trouble {
-				t.Errorf("%s: %q: %s", name, r.text, m.says)
+				t.Errorf("%s: %q: %s", name, r.line(), m.says)
 			}
-			up := m.page(m.listWidth()).rows[at].text
-			if up == r.text {
-				t.Errorf("%s: + leaves %q (%s)", name, r.text, m.says)
+			up := m.page(m.listWidth()).rows[at].line()
+			if up == r.line() {
+				t.Errorf("%s: + leaves %q (%s)", name, r.line(), m.says)
 			}
 			press(m, "backspace")
 		}

@@ -201,7 +201,7 @@ func (m *Model) list(p page, at, w, h int) []string {
 		if mark == "" {
 			mark = " "
 		}
-		t := draw.Fit(m.plain(sign+mark+" "+r.text), w, m.cfg.ASCII)
+		t := draw.Fit(m.plain(sign+mark+" "+r.line()), w, m.cfg.ASCII)
 		switch {
 		case k == at:
 			t = m.paint(styleHand, t)

@@ -121,10 +121,10 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 							detail, _ = "", said // differences of two lay-ups, each of which is explained
 						}
 					}
-					text := strings.Join(append(append([]string{}, q.lines...), r.text, detail, seen.figures(arrange(200, 60, false)), seen.snagLine(), m.head()), "\n")
+					text := strings.Join(append(append([]string{}, q.lines...), r.line(), detail, seen.figures(arrange(200, 60, false)), seen.snagLine(), m.head()), "\n")
 					for n := range numbers(text) {
 						if !ok[n] && !given[n] {
-							t.Errorf("%s, %s, row %q: nothing explains %s in\n%s", name, screen, r.text, n, text)
+							t.Errorf("%s, %s, row %q: nothing explains %s in\n%s", name, screen, r.line(), n, text)
 						}
 					}
 				}

@@ -54,24 +54,15 @@ func (m *Model) wireRows(ids []int, wide int, cut bool) []row {
 	mb := &m.h.Branches[m.branch]
 	var rows []row
 	for _, i := range ids {
-		hw, cw := &m.h.Wires[i], &m.sheet.Wires[i]
-		cutText := ""
-		if cut {
-			cutText = "       -"
-			if cw.Cut > 0 {
-				cutText = fmt.Sprintf("%8s", m.sys.Length(cw.Cut))
-			}
-			cutText = fmt.Sprintf("%7s%6s", mostText(cw), hotText(cw)) + cutText
-		}
+		hw := &m.h.Wires[i]
 		id := hw.ID
 		comp := id
 		if u, in := m.sheet.X.UnitOf[hw.ID]; in {
 			comp = m.h.Units[u].ID
 		}
 		r := row{
-			text: fmt.Sprintf("%s%s%s%s%5s  %s%s", draw.Fit(id, 4, m.cfg.ASCII)+" ", draw.Fit(hw.Signal.V, wide-1, m.cfg.ASCII)+" ",
-				draw.Fit(sizeText(hw), 7, m.cfg.ASCII)+" ", draw.Fit(hw.Colour.V, 3, m.cfg.ASCII)+" ", ampsText(hw), draw.Fit(m.leaves(hw, mb), 6, m.cfg.ASCII), cutText),
-			more: func() string { return m.wireDetail(i, comp) }, id: comp, mark: m.markFor(hw.ID),
+			textOf: func() string { return m.wireText(i, wide, cut, mb) },
+			more:   func() string { return m.wireDetail(i, comp) }, id: comp, mark: m.markFor(hw.ID),
 			enter: func(m *Model) { m.open(wireScreen(id)) },
 			field: m.ampsField(i),
 			step:  func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) },
@@ -81,6 +72,21 @@ func (m *Model) wireRows(ids []int, wide int, cut bool) []row {
 		rows = append(rows, r.of(strings.TrimPrefix(ampsText(hw), "-"), "A  in wire "+id))
 	}
 	return rows
+}
+
+// wireText is wire i's row of the list.
+func (m *Model) wireText(i, wide int, cut bool, mb *model.Branch) string {
+	hw, cw := &m.h.Wires[i], &m.sheet.Wires[i]
+	cutText := ""
+	if cut {
+		cutText = "       -"
+		if cw.Cut > 0 {
+			cutText = fmt.Sprintf("%8s", m.sys.Length(cw.Cut))
+		}
+		cutText = fmt.Sprintf("%7s%6s", mostText(cw), hotText(cw)) + cutText
+	}
+	return fmt.Sprintf("%s%s%s%s%5s  %s%s", draw.Fit(hw.ID, 4, m.cfg.ASCII)+" ", draw.Fit(hw.Signal.V, wide-1, m.cfg.ASCII)+" ",
+		draw.Fit(sizeText(hw), 7, m.cfg.ASCII)+" ", draw.Fit(hw.Colour.V, 3, m.cfg.ASCII)+" ", ampsText(hw), draw.Fit(m.leaves(hw, mb), 6, m.cfg.ASCII), cutText)
 }
 
 // wiresHere is the wires of the branch, units' wires too, in file order.
