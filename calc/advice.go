@@ -63,7 +63,7 @@ func (s *Sheet) doubts(k int) string {
 func (s *Sheet) endRefuses(k int, size string) string {
 	w := &s.H.Wires[k]
 	for _, text := range []string{w.From.V, w.To.V} {
-		e, ok := model.ParseEnd(text)
+		e, ok := s.X.End(text)
 		if t, known := s.X.Termination[e.Termination]; ok && known && !s.Takes(t, e.Cavity, w.Spec, size) {
 			return text
 		}
@@ -198,7 +198,7 @@ func (s *Sheet) madeBy(k int) float64 {
 func (s *Sheet) endSizes(k int) [2]string {
 	var out [2]string
 	for n, text := range []string{s.H.Wires[k].From.V, s.H.Wires[k].To.V} {
-		e, _ := model.ParseEnd(text)
+		e, _ := s.X.End(text)
 		if t, ok := s.X.Termination[e.Termination]; ok {
 			out[n] = s.Terms[t].State[e.Cavity].Size + e.Termination
 		}

@@ -35,6 +35,7 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
 	s.clocked()
 	s.twins()
 	s.shields()
+	s.capped()
 	s.pairs()
 	s.feedWires()
 	s.currents(prior)

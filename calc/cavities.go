@@ -2,6 +2,7 @@ package calc
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -63,7 +64,7 @@ func (s *Sheet) placeDrains() {
 // cavities are not known has whichever are used; one whose cavities are known and
 // lacks this one is a stop. ok is false where there is no cavity to stand in.
 func (s *Sheet) cavity(text, who string) (t *Term, c Cavity, e model.End, ok bool) {
-	e, ok = model.ParseEnd(text)
+	e, ok = s.X.End(text)
 	k, known := s.X.Termination[e.Termination]
 	if !ok || e.Splice != "" || !known {
 		return nil, c, e, false
@@ -119,9 +120,30 @@ func (s *Sheet) openTerm(i int) {
 	for _, c := range out.Cavities {
 		out.State[c] = Cavity{Size: size[c]}
 	}
+	s.aliases(i)
 	for _, c := range t.Reserved {
 		if _, ok := out.State[c]; !ok && s.hasCavities(i) && len(out.Cavities) > 0 {
 			s.say(Stop, "cavity.none", t.ID, fmt.Sprintf("reserves cavity %q, which it does not have", c))
+		}
+	}
+}
+
+// aliases tells which other names of cavities cannot be told apart.
+func (s *Sheet) aliases(i int) {
+	t, out := &s.H.Terminations[i], &s.Terms[i]
+	of := map[string]string{}
+	for _, c := range slices.Sorted(maps.Keys(t.Aliases)) {
+		if _, there := out.State[c]; !there && s.hasCavities(i) {
+			s.say(Stop, "cavity.alias", t.ID, fmt.Sprintf("gives cavity %q another name and does not have it", c))
+		}
+		for _, a := range t.Aliases[c] {
+			if _, own := out.State[a]; own && a != c {
+				s.say(Stop, "cavity.alias", t.ID, fmt.Sprintf("calls cavity %s %s, and has a cavity %s", c, a, a))
+			}
+			if o := of[a]; o != "" && o != c {
+				s.say(Stop, "cavity.alias", t.ID, fmt.Sprintf("calls two cavities %s: %s and %s", a, o, c))
+			}
+			of[a] = c
 		}
 	}
 }
@@ -158,6 +180,9 @@ func (s *Sheet) countTerm(i int) {
 	if out.Sealed {
 		out.SealPlugs = out.Reserved + out.Blank
 		out.Contacts += out.SealPlugs
+		if t.Firewall.V { // AC 43.13-1B ¶ 11-262
+			out.Stubs = out.SealPlugs
+		}
 	}
 }
 

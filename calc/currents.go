@@ -155,7 +155,7 @@ func (s *Sheet) limits(k int, through [][]int, factor []bundled, met []hotPlace)
 	}
 	var out []Limit
 	for _, text := range []string{mw.From.V, mw.To.V} {
-		e, ok := model.ParseEnd(text)
+		e, ok := s.X.End(text)
 		if at, is := s.X.Splice[e.Splice]; ok && is {
 			if p, known := s.Cat.Splice(s.H.Splices[at].Part.V); known && p.MaxA > 0 {
 				out = append(out, Limit{Amps: p.MaxA, By: "splice " + text, Origin: p.Origin})

@@ -8,7 +8,6 @@ import (
 
 	"contralay/calc/protect"
 	"contralay/calc/wire"
-	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -46,7 +45,7 @@ func (s *Sheet) feedWires() {
 	at := map[string][]int{} // splice → wires
 	for k := range s.H.Wires {
 		for _, e := range []string{s.H.Wires[k].From.V, s.H.Wires[k].To.V} {
-			if p, ok := model.ParseEnd(e); ok && p.Splice != "" {
+			if p, ok := s.X.End(e); ok && p.Splice != "" {
 				at[p.Splice] = append(at[p.Splice], k)
 			}
 		}
@@ -108,7 +107,7 @@ func (s *Sheet) feedWires() {
 				far[r] = min(far[r], far[w.k])
 			}
 			for _, e := range []string{s.H.Wires[w.k].From.V, s.H.Wires[w.k].To.V} {
-				p, ok := model.ParseEnd(e)
+				p, ok := s.X.End(e)
 				if !ok || p.Splice == "" {
 					continue
 				}
@@ -200,7 +199,7 @@ func (s *Sheet) sayFeeds() {
 	}
 	for i := range s.Feeds { // where the feeds begin nothing lies behind a load
 		for _, k := range s.Feeds[i].Legs {
-			if e, ok := model.ParseEnd(s.H.Wires[k].From.V); ok {
+			if e, ok := s.X.End(s.H.Wires[k].From.V); ok {
 				delete(behind, e.Termination)
 			}
 		}
@@ -221,7 +220,7 @@ func (s *Sheet) sayFeeds() {
 func (s *Sheet) devices(k int) []string {
 	var out []string
 	for _, text := range ends(&s.H.Wires[k]) {
-		e, _ := model.ParseEnd(text)
+		e, _ := s.X.End(text)
 		if t, ok := s.X.Termination[e.Termination]; ok && s.H.Terminations[t].Insert.V == "" {
 			out = append(out, e.Termination)
 		}

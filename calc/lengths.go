@@ -5,7 +5,6 @@ import (
 
 	"contralay/calc/cut"
 	"contralay/calc/wire"
-	"contralay/model"
 	"contralay/model/unit"
 )
 
@@ -77,6 +76,14 @@ func (s *Sheet) cutWire(i int, losses []map[string]unit.Ratio) {
 	}
 	in.From = cut.End{LoopMM: s.loop(w.From.V), TailMM: s.Limits.TailFirstMM}
 	in.To = cut.End{LoopMM: s.loop(w.To.V), TailMM: s.Limits.TailSecondMM}
+	if Capped(w) { // a capped end is folded back and has nothing cut off
+		folded := cut.End{LoopMM: w.FoldMM.Or(foldMM)}
+		if w.From.V == "" {
+			in.From = folded
+		} else {
+			in.To = folded
+		}
+	}
 	in.OffsetMM = s.spliceOffset(w.From.V, out.Path) + s.spliceOffset(w.To.V, out.Path)
 	l, ok := cut.Of(in)
 	if !ok {
@@ -122,7 +129,7 @@ func (s *Sheet) lossesIn(b int) map[string]unit.Ratio {
 // loop is the service loop at an end: the termination's own, else the shop's;
 // none on a splice.
 func (s *Sheet) loop(text string) unit.Millimetre {
-	e, ok := model.ParseEnd(text)
+	e, ok := s.X.End(text)
 	t, known := s.X.Termination[e.Termination]
 	switch {
 	case !ok || e.Splice != "" || !known:
@@ -138,7 +145,7 @@ func (s *Sheet) loop(text string) unit.Millimetre {
 // spliceOffset is what a splice off its breakout's centre adds to a wire, or takes
 // off where the wire comes along the branch it was moved into.
 func (s *Sheet) spliceOffset(text string, path []int) unit.Millimetre {
-	e, ok := model.ParseEnd(text)
+	e, ok := s.X.End(text)
 	k, known := s.X.Splice[e.Splice]
 	if !ok || !known {
 		return 0

@@ -2,10 +2,13 @@ package calc
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"contralay/calc/crimp"
+	"contralay/calc/join"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
@@ -81,6 +84,7 @@ type CrimpRow struct {
 	Part       string // "" not known
 	Circular   bool   // in an insert of the catalogue: AS39029
 	Spec, Size string
+	Together   string // where several wires share it, Size being "22 + 22": the size they count as
 	Count      int
 	StripMin   unit.Millimetre // 0: the well is not known
 	StripMax   unit.Millimetre
@@ -111,6 +115,9 @@ func (s *Sheet) CrimpList() []CrimpRow {
 			w := &s.H.Wires[s.X.Wire[c.Wires[0]]]
 			_, circular := s.Cat.Insert(s.H.Terminations[t].Insert.V)
 			r := CrimpRow{Contact: c.Size, Part: s.contactPart(t, c.Size), Circular: circular, Spec: w.Spec, Size: catalogue.CanonicalSize(w.Size)}
+			if len(c.Wires) > 1 {
+				r.Size, r.Together = s.together(c.Wires)
+			}
 			at := slices.IndexFunc(out, func(o CrimpRow) bool {
 				return o.Contact == r.Contact && o.Part == r.Part && o.Circular == r.Circular && o.Spec == r.Spec && o.Size == r.Size
 			})
@@ -128,8 +135,31 @@ func (s *Sheet) CrimpList() []CrimpRow {
 	return out
 }
 
+// together is the sizes of wires that share one contact, and the size their circular
+// mils come to: equal, or the next larger. Source: NASA-STD-8739.4 § 19.11, p. 86. "" where
+// no size is known for them.
+func (s *Sheet) together(ids []string) (names, as string) {
+	var sizes []string
+	area := unit.SquareMM(0)
+	for _, id := range ids {
+		k := s.X.Wire[id]
+		sizes = append(sizes, catalogue.CanonicalSize(s.H.Wires[k].Size))
+		area += s.Wires[k].Entry.AreaMM2
+	}
+	slices.Sort(sizes)
+	for awg := 28; awg >= 0; awg -= 2 { // the sizes that are made
+		if a, ok := s.strandedArea(fmt.Sprint(awg)); ok && area <= a*areaAlike {
+			return strings.Join(sizes, " + "), fmt.Sprint(awg)
+		}
+	}
+	return strings.Join(sizes, " + "), ""
+}
+
+// areaAlike lets two 20 AWG (2432 circular mils) count as a 16 AWG (2426): within 1 %.
+const areaAlike = join.Slack
+
 func (s *Sheet) howToCrimp(r *CrimpRow, gender string) {
-	awg, ok := catalogue.AWGNumber(r.Size)
+	awg, ok := catalogue.AWGNumber(cmp.Or(r.Together, r.Size))
 	if !ok {
 		return
 	}
@@ -182,6 +212,7 @@ type BuyRow struct {
 	Samples, More  int
 	Plug           string
 	Plugs          int
+	Stubs          int // stubs of wire that go with them, in a firewall
 }
 
 // Buy is how many contacts come off the shelf.
@@ -211,6 +242,9 @@ func (s *Sheet) BuyList() []BuyRow {
 				r := row(t, c.Size)
 				r.Unwired++
 				r.Plugs++
+				if s.H.Terminations[t].Firewall.V {
+					r.Stubs++
+				}
 			}
 		}
 	}
@@ -261,8 +295,8 @@ type Substitute struct {
 
 // Substitutes are the spares that run between the same terminations as a wire.
 func (s *Sheet) Substitutes(k int) []Substitute {
-	a, okA := model.ParseEnd(s.H.Wires[k].From.V)
-	b, okB := model.ParseEnd(s.H.Wires[k].To.V)
+	a, okA := s.X.End(s.H.Wires[k].From.V)
+	b, okB := s.X.End(s.H.Wires[k].To.V)
 	if !okA || !okB || a.Termination == "" || b.Termination == "" {
 		return nil
 	}
@@ -272,8 +306,8 @@ func (s *Sheet) Substitutes(k int) []Substitute {
 		if j == k || w.Role.V != "spare" {
 			continue
 		}
-		x, ok1 := model.ParseEnd(w.From.V)
-		y, ok2 := model.ParseEnd(w.To.V)
+		x, ok1 := s.X.End(w.From.V)
+		y, ok2 := s.X.End(w.To.V)
 		if !ok1 || !ok2 {
 			continue
 		}
@@ -303,8 +337,8 @@ func (s *Sheet) Pairings(t int) []Pairing {
 	id := s.H.Terminations[t].ID
 	for k := range s.H.Wires {
 		w := &s.H.Wires[k]
-		a, _ := model.ParseEnd(w.From.V)
-		b, _ := model.ParseEnd(w.To.V)
+		a, _ := s.X.End(w.From.V)
+		b, _ := s.X.End(w.To.V)
 		if b.Termination == id {
 			a, b = b, a
 		}
@@ -340,8 +374,8 @@ func (s *Sheet) commonSize(a, b int) [2]string {
 	best := [2]string{s.Limits.Spec, "22"}
 	for k := range s.H.Wires {
 		w := &s.H.Wires[k]
-		x, _ := model.ParseEnd(w.From.V)
-		y, _ := model.ParseEnd(w.To.V)
+		x, _ := s.X.End(w.From.V)
+		y, _ := s.X.End(w.To.V)
 		ia, okA := s.X.Termination[x.Termination]
 		ib, okB := s.X.Termination[y.Termination]
 		if okA && okB && (ia == a && ib == b || ia == b && ib == a) {

@@ -68,8 +68,7 @@ func (s *Sheet) beyond(i int, path []int, w *model.Wire) ([]int, string) {
 		return nil, ""
 	}
 	// Walk from the wire's From: which end of branch i is met first?
-	a, _ := model.ParseEnd(w.From.V)
-	at, _ := s.X.Place(a)
+	at, _, _ := s.X.Places(w)
 	for _, b := range path[:k] {
 		at = s.X.Other(b, at)
 	}
@@ -84,7 +83,7 @@ func (s *Sheet) beyond(i int, path []int, w *model.Wire) ([]int, string) {
 // endOrder sorts ends: splices first, then terminations in file order, then their
 // cavities in the order the termination has them.
 func (s *Sheet) endOrder(text string) string {
-	e, ok := model.ParseEnd(text)
+	e, ok := s.X.End(text)
 	if !ok {
 		return "~"
 	}
@@ -231,8 +230,11 @@ func (s *Sheet) NextAfter(i int, id string) string {
 	if len(beyond) > 0 {
 		return s.H.Branches[beyond[0]].ID
 	}
-	e, _ := model.ParseEnd(end)
-	if e.Splice != "" {
+	e, ok := s.X.End(end)
+	switch {
+	case !ok && s.H.Wires[k].CappedAt.V != "":
+		return "cap"
+	case e.Splice != "":
 		return e.Splice
 	}
 	return e.Termination

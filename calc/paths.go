@@ -19,13 +19,13 @@ func (s *Sheet) findPaths() {
 		if out.HasPath {
 			continue
 		}
-		_, a := model.ParseEnd(w.From.V)
-		_, b := model.ParseEnd(w.To.V)
+		_, a := s.X.End(w.From.V)
+		_, b := s.X.End(w.To.V)
 		switch {
 		case !a && !b:
 			s.say(Stop, "wire.path", w.ID, "has no end yet: give the cavity or splice at both")
 		case !a || !b:
-			s.say(Stop, "wire.path", w.ID, "has one end only: give the cavity or splice at the other")
+			s.say(Stop, "wire.path", w.ID, "has one end only: give the cavity or splice at the other; a spare may be capped_at a place on its way")
 		default:
 			s.say(Stop, "wire.path", w.ID, fmt.Sprintf("no branch leads from %s to %s", w.From.V, w.To.V))
 		}
@@ -36,14 +36,8 @@ func (s *Sheet) findPaths() {
 }
 
 func (s *Sheet) path(w *model.Wire) ([]int, bool) {
-	a, ok1 := model.ParseEnd(w.From.V)
-	b, ok2 := model.ParseEnd(w.To.V)
-	if !ok1 || !ok2 {
-		return nil, false
-	}
-	from, ok1 := s.X.Place(a)
-	to, ok2 := s.X.Place(b)
-	if !ok1 || !ok2 {
+	from, to, ok := s.X.Places(w)
+	if !ok {
 		return nil, false
 	}
 	return s.X.Between(from, to)

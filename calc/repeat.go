@@ -143,7 +143,7 @@ func (s *Sheet) repeat(terms map[int]int, splices map[string]string) (*model.Har
 	var ids []string
 	// end is where the copy of an end goes: in the set, or out of it.
 	end := func(text string, w *model.Wire) (to string, inside bool, err error) {
-		e, ok := model.ParseEnd(text)
+		e, ok := s.X.End(text)
 		t, known := s.X.Termination[e.Termination]
 		switch {
 		case ok && e.Splice != "":
@@ -210,7 +210,7 @@ func (s *Sheet) repeat(terms map[int]int, splices map[string]string) (*model.Har
 		if len(n.Wires) == len(u.Wires) && len(n.Wires) > 0 {
 			n.ID = h.NextID(u.ID)
 			for _, d := range []*model.Opt[string]{&n.DrainFrom, &n.DrainTo} {
-				if _, cavity := model.ParseEnd(d.V); cavity {
+				if _, cavity := s.X.End(d.V); cavity {
 					*d = model.Opt[string]{} // a cavity of its own is for the person to choose
 				}
 			}
@@ -224,7 +224,7 @@ func (s *Sheet) repeat(terms map[int]int, splices map[string]string) (*model.Har
 // termination of the set, or both on its splices or beyond them.
 func (s *Sheet) touches(w *model.Wire, terms map[int]int, splices map[string]string) bool {
 	for _, text := range []string{w.From.V, w.To.V} {
-		e, ok := model.ParseEnd(text)
+		e, ok := s.X.End(text)
 		t, known := s.X.Termination[e.Termination]
 		if _, in := terms[t]; ok && known && in {
 			return true
@@ -240,7 +240,7 @@ func (s *Sheet) touches(w *model.Wire, terms map[int]int, splices map[string]str
 // old: "Injector 1 feed" to INJ1 becomes "Injector 2 feed" to INJ2.
 func (s *Sheet) renumbered(signal model.Opt[string], w *model.Wire, terms map[int]int) model.Opt[string] {
 	for _, text := range []string{w.From.V, w.To.V} {
-		e, _ := model.ParseEnd(text)
+		e, _ := s.X.End(text)
 		t, known := s.X.Termination[e.Termination]
 		n, in := terms[t]
 		if !known || !in {

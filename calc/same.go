@@ -43,7 +43,7 @@ func (s *Sheet) compare(prior *Sheet) {
 	for k := range b.Wires {
 		x, y := &a.Wires[k], &b.Wires[k]
 		m.ids = m.ids && x.ID == y.ID
-		m.wires[k] = x.ID == y.ID && x.From == y.From && x.To == y.To && x.Spec == y.Spec && x.Size == y.Size && x.Colour == y.Colour && x.Role == y.Role
+		m.wires[k] = x.ID == y.ID && x.From == y.From && x.To == y.To && x.Spec == y.Spec && x.Size == y.Size && x.Colour == y.Colour && x.Role == y.Role && x.CappedAt == y.CappedAt && x.FoldMM == y.FoldMM
 		m.all = m.all && m.wires[k]
 	}
 	if !m.ids {

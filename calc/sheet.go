@@ -203,6 +203,7 @@ type Term struct {
 	Blank       int
 	Contacts    int
 	SealPlugs   int
+	Stubs       int  // stubs of wire in unwired cavities, in a firewall
 	HasContacts bool // contact sizes are known
 	Sealed      bool
 	Free        []string // neither wired nor reserved

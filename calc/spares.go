@@ -12,6 +12,7 @@ import (
 // wire, and the branches between them.
 type SparePlace struct {
 	From, To string // TERMINATION:CAVITY; From lies on the from side of the branch
+	CappedAt string // where it is dead-ended, To being ""
 	Path     []int
 	Like     int // wire whose spec and size it takes
 }
@@ -109,8 +110,13 @@ func (s *Sheet) sparesFor(i int) []SparePlace {
 // runs through. Its colour is one that no wire of the branch has.
 func (s *Sheet) AddSpare(h *model.Harness, i, k int, p SparePlace) (*model.Harness, model.Wire) {
 	like := &s.H.Wires[p.Like]
-	w := model.Wire{ID: h.NextID("SP0"), Signal: model.Some("Spare"), From: model.Some(p.From), To: model.Some(p.To),
+	w := model.Wire{ID: h.NextID("SP0"), Signal: model.Some("Spare"), From: model.Some(p.From),
 		Spec: like.Spec, Size: like.Size, Colour: model.Some(s.freeColour(h, i)), Amps: model.Some(unit.Ampere(0)), Role: model.Some("spare")}
+	if p.CappedAt != "" {
+		w.CappedAt = model.Some(p.CappedAt)
+	} else {
+		w.To = model.Some(p.To)
+	}
 	return h.AddWire(w, slices.DeleteFunc(slices.Clone(p.Path), func(b int) bool { return b == i })).
 		EditBranch(i, func(b *model.Branch) { b.Layers[k].Of = append(b.Layers[k].Of, w.ID) }), w
 }

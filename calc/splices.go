@@ -1,13 +1,13 @@
 package calc
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
 	"strings"
 
 	"contralay/calc/join"
-	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -40,7 +40,7 @@ func (s *Sheet) joinWires() {
 	s.Splices = make([]Splice, len(s.H.Splices))
 	for k := range s.H.Wires {
 		for _, text := range []string{s.H.Wires[k].From.V, s.H.Wires[k].To.V} {
-			if e, ok := model.ParseEnd(text); ok && e.Splice != "" {
+			if e, ok := s.X.End(text); ok && e.Splice != "" {
 				if i, known := s.X.Splice[e.Splice]; known && !slices.Contains(s.Splices[i].Wires, k) {
 					s.Splices[i].Wires = append(s.Splices[i].Wires, k)
 				}
@@ -52,6 +52,36 @@ func (s *Sheet) joinWires() {
 		s.joinAt(i, parts)
 	}
 	s.staggered()
+	s.inSeries()
+}
+
+// inSeries tells of a wire that is spliced at both ends where one of the splices only
+// lengthens it. Source: AC 43.13-1B ¶ 11-167 c: one splice in a wire between connectors,
+// but for several into one, a change of size, and repair.
+func (s *Sheet) inSeries() {
+	only := func(text string) string { // the splice joins two wires of one size and nothing else
+		e, ok := s.X.End(text)
+		i, known := s.X.Splice[e.Splice]
+		if !ok || !known || len(s.Splices[i].Wires) != 2 {
+			return ""
+		}
+		a, b := &s.H.Wires[s.Splices[i].Wires[0]], &s.H.Wires[s.Splices[i].Wires[1]]
+		if catalogue.CanonicalSize(a.Size) != catalogue.CanonicalSize(b.Size) {
+			return ""
+		}
+		return e.Splice
+	}
+	for k := range s.H.Wires {
+		w := &s.H.Wires[k]
+		a, okA := s.X.End(w.From.V)
+		b, okB := s.X.End(w.To.V)
+		if !okA || !okB || a.Splice == "" || b.Splice == "" {
+			continue
+		}
+		if plain := cmp.Or(only(w.From.V), only(w.To.V)); plain != "" {
+			s.say(Warn, "splice.series", w.ID, fmt.Sprintf("is spliced at both ends, and %s only lengthens it: one splice in a wire between connectors; run it through", plain))
+		}
+	}
 }
 
 // spliceParts are those of the catalogue, the smallest first, butt before parallel.

@@ -145,22 +145,3 @@ func (s *Sheet) twins() {
 
 // smallConnector is how many cavities are wired by colour alone.
 const smallConnector = 4
-
-// mostShields is how many shields may share one ground lead. Source: NASA-STD-8739.4
-// § 11.6, p. 56: four conductors and one drain.
-const mostShields = 4
-
-// shields tells where too many drains are commoned.
-func (s *Sheet) shields() {
-	n := map[string]int{}
-	for i := range s.H.Units {
-		for _, text := range []string{s.H.Units[i].DrainFrom.V, s.H.Units[i].DrainTo.V} {
-			if e, ok := model.ParseEnd(text); ok && (e.Splice != "" && text != "shell" && text != "cut" || e.Cavity != "") {
-				n[text]++
-				if n[text] == mostShields+1 {
-					s.say(Warn, "shield.many", text, fmt.Sprintf("takes the drains of more than %d shields: %d and one drain go into one ground lead", mostShields, mostShields))
-				}
-			}
-		}
-	}
-}

@@ -70,6 +70,8 @@ type Termination struct {
 	Cavities     []string            // own cavities, where it has no catalogue insert
 	Contacts     map[string][]string // contact size → cavities
 	SealMM       []unit.Millimetre   // smallest and largest wire the seal takes
+	Aliases      map[string][]string // cavity → what else it is called
+	Firewall     Opt[bool]           // it stands in one: an unwired cavity takes a stub of wire, too
 }
 
 // Breakout is where branches meet.
@@ -105,7 +107,9 @@ type Wire struct {
 	Role     Opt[string]      // power | ground | signal | data | spare
 	Safety   Opt[bool]        // life hangs on it: outside what the sheet rates
 	Return   Opt[string]
-	DropV    Opt[unit.Volt] // measured_drop_v: along this wire, at Amps
+	CappedAt Opt[string]          // a spare with one end: where the other is capped, a breakout or a termination
+	FoldMM   Opt[unit.Millimetre] // how much of it is folded back there
+	DropV    Opt[unit.Volt]       // measured_drop_v: along this wire, at Amps
 	Note     Opt[string]
 }
 
@@ -130,6 +134,8 @@ type Unit struct {
 	Shield    Opt[bool]
 	DrainFrom Opt[string]
 	DrainTo   Opt[string]
+	StripMM   Opt[unit.Millimetre] // how far before the contacts its shield ends
+	DrainMM   Opt[unit.Millimetre] // how long the lead is that takes the shield to ground
 	OverMM    Opt[unit.Millimetre]
 	Kbit      Opt[unit.KilobitPerSec] // kbit_s of the bus it carries
 }

@@ -1,6 +1,9 @@
 package model
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Index finds the things of a harness by id and knows the tree its branches
 // make. It is built from one Harness value and only read afterwards. Of two
@@ -93,6 +96,33 @@ func (x *Index) Place(end End) (string, bool) {
 	return end.Termination, ok
 }
 
+// Places is the two nodes of the tree that a wire runs between: those of its ends, or of
+// its one end and of the place where it is capped. ok is false where it has no two.
+func (x *Index) Places(w *Wire) (from, to string, ok bool) {
+	at := func(text string) (string, bool) {
+		if text == "" && w.CappedAt.V != "" && (w.From.V != "" || w.To.V != "") {
+			return w.CappedAt.V, true
+		}
+		e, ok := ParseEnd(text)
+		if !ok {
+			return "", false
+		}
+		return x.Place(e)
+	}
+	from, ok1 := at(w.From.V)
+	to, ok2 := at(w.To.V)
+	return from, to, ok1 && ok2
+}
+
+// End is ParseEnd with another name of a cavity read as the cavity.
+func (x *Index) End(text string) (End, bool) {
+	e, ok := ParseEnd(text)
+	if t, known := x.Termination[e.Termination]; ok && known && len(x.H.Terminations[t].Aliases) > 0 {
+		e.Cavity = x.H.Terminations[t].CavityOf(e.Cavity)
+	}
+	return e, ok
+}
+
 // Meeting returns the branches that meet at a termination or breakout, in file order.
 func (x *Index) Meeting(place string) []int { return x.meet[place] }
 
@@ -132,6 +162,19 @@ func (x *Index) Between(from, to string) (path []int, ok bool) {
 		return nil, false
 	}
 	return path, true
+}
+
+// CavityOf is the cavity that a name stands for: its own, or an alias of it.
+func (t *Termination) CavityOf(name string) string {
+	if _, own := t.Aliases[name]; own || slices.Contains(t.Cavities, name) {
+		return name
+	}
+	for c, also := range t.Aliases {
+		if slices.Contains(also, name) {
+			return c
+		}
+	}
+	return name
 }
 
 // Component is what a layer holds: a wire or a unit of the harness.

@@ -28,6 +28,8 @@ func terminationTable() table[model.Termination] {
 			texts("cavities", func(v *t) *[]string { return &v.Cavities }),
 			textMap("contacts", func(v *t) *map[string][]string { return &v.Contacts }),
 			pair("seal_mm", func(v *t) *mms { return &v.SealMM }, length, true, "the smallest and the largest wire the seal takes"),
+			textMap("aliases", func(v *t) *map[string][]string { return &v.Aliases }),
+			flag("firewall", func(v *t) *optFlag { return &v.Firewall }),
 		},
 	}
 }
@@ -79,6 +81,8 @@ func wireTable() table[model.Wire] {
 			choice("role", func(v *w) *optText { return &v.Role }, "power", "ground", "signal", "data", "spare"),
 			flag("safety", func(v *w) *optFlag { return &v.Safety }),
 			text("return", func(v *w) *optText { return &v.Return }),
+			text("capped_at", func(v *w) *optText { return &v.CappedAt }),
+			number("fold_mm", func(v *w) *optMM { return &v.FoldMM }, length),
 			number("measured_drop_v", func(v *w) *model.Opt[unit.Volt] { return &v.DropV }, volts),
 			text("note", func(v *w) *optText { return &v.Note }),
 		},
@@ -115,6 +119,8 @@ func unitTable() table[model.Unit] {
 			flag("shield", func(v *u) *optFlag { return &v.Shield }),
 			text("drain_from", func(v *u) *optText { return &v.DrainFrom }),
 			text("drain_to", func(v *u) *optText { return &v.DrainTo }),
+			number("strip_mm", func(v *u) *optMM { return &v.StripMM }, length),
+			number("drain_mm", func(v *u) *optMM { return &v.DrainMM }, length),
 			number("over_mm", func(v *u) *optMM { return &v.OverMM }, length),
 			number("kbit_s", func(v *u) *model.Opt[unit.KilobitPerSec] { return &v.Kbit }, ratio),
 		},

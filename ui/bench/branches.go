@@ -2,6 +2,7 @@ package bench
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"contralay/calc"
@@ -63,13 +64,30 @@ func (m *Model) twigs(last []bool) string {
 
 // placeRow is the termination the tree is walked from.
 func (m *Model) placeRow(id string, tree int, twig string) row {
-	r := row{key: "place " + id, text: twig + draw.Fit(id+"  "+m.placeName(id), tree, m.cfg.ASCII), mark: m.markFor(id), detail: "Enter opens it"}
+	r := row{key: "place " + id, text: twig + draw.Fit(id+m.clockText(id)+"  "+m.placeName(id), tree, m.cfg.ASCII), mark: m.markFor(id), detail: "Enter opens it"}
 	if _, ok := m.sheet.X.Termination[id]; ok {
 		r.enter = func(m *Model) { m.open(endScreen(id)) }
 		return r
 	}
 	r.detail = "a breakout"
 	return r
+}
+
+// clockText is how a termination is clocked, seen from the wire side: its key, and where
+// its boot points.
+func (m *Model) clockText(id string) string {
+	t, ok := m.sheet.X.Termination[id]
+	if !ok {
+		return ""
+	}
+	h, out := &m.h.Terminations[t], ""
+	if h.Clock.Set {
+		out += fmt.Sprintf(" key %d", h.Clock.V)
+	}
+	if h.BootClock.Set {
+		out += fmt.Sprintf(" boot %d", h.BootClock.V)
+	}
+	return out
 }
 
 func (m *Model) placeName(id string) string {
@@ -94,14 +112,14 @@ func (m *Model) branchRow(k calc.Walk, tree int) row {
 		sheath = "none"
 	}
 	id, to := mb.ID, k.To
-	name := mb.ID + " to " + to
+	name := mb.ID + " to " + to + m.clockText(to)
 	if n := mb.Name.V; n != "" {
 		name += "  " + n
 	}
 	return row{
 		key:    "branch " + id,
 		text:   fmt.Sprintf("%s%7s%7d%9s  %s", draw.Fit(m.twigs(k.Last)+name, tree, m.cfg.ASCII), m.sys.Length(mb.LengthMM), len(b.Components), over, sheath),
-		detail: fmt.Sprintf("%s, %s to %s, %s, %d components; Enter opens it, + a leg at %s, - splits it, digits set its length", id, k.From, to, b.Make, len(b.Components), to),
+		detail: fmt.Sprintf("Enter opens it, + a leg at %s, - splits it, digits its length; %s, %s", to, m.lengthText(mb), b.Make),
 		mark:   m.markFor(id),
 		why:    figs(id, 0, "", "branch.over", "branch.length"),
 		enter: func(m *Model) {
@@ -219,7 +237,11 @@ func (m *Model) wholeText() string {
 	if m.waiting() {
 		return t + "   lay-ups are being worked out"
 	}
-	return t + fmt.Sprintf("   wire %s m   mass %s", unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1), grams(m.sheet.Totals.Gram, m.sheet.Totals.GramKnown))
+	clocked := ""
+	if slices.ContainsFunc(m.h.Terminations, func(t model.Termination) bool { return t.Clock.Set || t.BootClock.Set }) {
+		clocked = "   key and boot by the clock, from the wire side"
+	}
+	return t + fmt.Sprintf("   wire %s m   mass %s"+clocked, unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1), grams(m.sheet.Totals.Gram, m.sheet.Totals.GramKnown))
 }
 
 // waiting reports whether some branch still waits for its lay-up.

@@ -7,6 +7,7 @@ import (
 	"contralay/calc"
 	"contralay/model"
 	"contralay/model/catalogue"
+	"contralay/model/unit"
 )
 
 // What a wire's values are chosen from.
@@ -136,7 +137,7 @@ var roles = [...]string{"power", "ground", "signal", "data", "spare"}
 // endChoices are the free cavities and splices a wire could end in, those of its own
 // connector first, then of connectors by how many wires they have.
 func (m *Model) endChoices(id string, from bool) []choice {
-	now, _ := model.ParseEnd(m.end(id, from))
+	now, _ := m.sheet.X.End(m.end(id, from))
 	w := m.h.Wires[m.sheet.X.Wire[id]]
 	var out []choice
 	if now.Termination != "" && now.Cavity != "" { // where it ends already, so that Enter at once leaves it there
@@ -153,6 +154,9 @@ func (m *Model) endChoices(id string, from bool) []choice {
 			out = append(out, choice{value: term.ID + ":" + c, says: term.ID + ":" + c + "   " + term.Name.V, rank: rank})
 		}
 	}
+	if w.Role.V == "spare" {
+		out = append(out, m.capChoices(id, from)...)
+	}
 	for k := range m.h.Splices {
 		n := 0
 		for j := range m.h.Wires {
@@ -163,4 +167,56 @@ func (m *Model) endChoices(id string, from bool) []choice {
 		out = append(out, choice{value: m.h.Splices[k].ID, says: m.h.Splices[k].ID + "   splice", rank: n})
 	}
 	return out
+}
+
+// capChoices are the places a spare could be capped at: those on the way it has now, and
+// where it could go from its one end.
+func (m *Model) capChoices(id string, from bool) []choice {
+	w := &m.h.Wires[m.sheet.X.Wire[id]]
+	other := w.From.V
+	if from {
+		other = w.To.V
+	}
+	e, ok := m.sheet.X.End(other)
+	if !ok || e.Termination == "" {
+		return nil
+	}
+	var out []choice
+	for j := range m.h.Breakouts {
+		b := &m.h.Breakouts[j]
+		if _, ok := m.sheet.X.Between(e.Termination, b.ID); ok {
+			out = append(out, choice{value: capAt + b.ID, says: capAt + b.ID + "   " + b.Name.V})
+		}
+	}
+	for t := range m.h.Terminations {
+		b := &m.h.Terminations[t]
+		if _, ok := m.sheet.X.Between(e.Termination, b.ID); ok && b.ID != e.Termination {
+			out = append(out, choice{value: capAt + b.ID, says: capAt + b.ID + "   " + b.Name.V})
+		}
+	}
+	return out
+}
+
+// foldRow is how much of a capped spare is folded back, and where its cap lies.
+func (m *Model) foldRow(id string) (row, bool) {
+	for _, c := range m.sheet.Caps() {
+		if w := &m.h.Wires[c.Wire]; w.ID == id {
+			fold := c.FoldMM
+			return row{key: "fold", id: id, text: fmt.Sprintf("%-12s %s %s, its cap %s", "folded back", m.sys.Length(fold), m.sys.Name(), m.capText(c)), detail: "+ - changes how much is folded back at its capped end",
+				step: func(m *Model, by int) {
+					v := min(max(0, fold+unit.Millimetre(10*by)), longestBranch)
+					m.change(m.h.EditWire(m.sheet.X.Wire[id], func(w *model.Wire) { w.FoldMM = model.Some(v) }), fmt.Sprintf("%s %s folded back", m.sys.Length(v), m.sys.Name()))
+				}}, true
+		}
+	}
+	return row{}, false
+}
+
+// capText is where a cap lies.
+func (m *Model) capText(c calc.Cap) string {
+	if c.Branch < 0 {
+		return "at " + c.Place
+	}
+	b := &m.h.Branches[c.Branch]
+	return fmt.Sprintf("%s %s from %s on %s", m.sys.Length(c.AtMM), m.sys.Name(), b.From, b.ID)
 }

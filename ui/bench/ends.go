@@ -52,6 +52,7 @@ func (m *Model) endPage(id string) page {
 	if s.Sealed && s.SealPlugs > 0 {
 		p.lines = append(p.lines, fmt.Sprintf("every cavity that is not wired takes a contact and a seal plug: %d", s.SealPlugs))
 	}
+	wall := map[bool]string{false: "no", true: fmt.Sprintf("yes, %d stubs of wire beside the plugs", s.Stubs)}[h.Firewall.V]
 	datum := orDash(h.Datum.V)
 	p.rows = append(p.rows, row{key: "datum", text: "length from  " + datum, detail: "+ - where its branch's length starts; with part_mm and the boot known the length is converted", step: func(m *Model, by int) {
 		t := m.sheet.X.Termination[id]
@@ -62,6 +63,9 @@ func (m *Model) endPage(id string) page {
 			says = "length from the " + d + ", converted"
 		}
 		m.change(h, says)
+	}})
+	p.rows = append(p.rows, row{key: "firewall", text: "firewall     " + wall, detail: "+ - where it stands in one, an unwired cavity takes contact, plug and a stub of wire", step: func(m *Model, _ int) {
+		m.change(m.h.EditTermination(m.sheet.X.Termination[id], func(t *model.Termination) { t.Firewall = model.Some(!t.Firewall.V) }), map[bool]string{true: id + " stands in no firewall", false: id + " stands in a firewall"}[h.Firewall.V])
 	}})
 	p.rows = append(p.rows, m.once("pairs "+id, func() []row { return m.pairingRows(t) })...)
 	for _, c := range s.Cavities {
@@ -93,12 +97,20 @@ func (m *Model) cavityRow(t int, name string) row {
 	id := h.ID
 	where := id + ":" + name
 	r := row{key: "cavity " + name, mark: m.markFor(where)}
+	called := name
+	if also := h.Aliases[name]; len(also) > 0 {
+		called += " (" + strings.Join(also, ", ") + ")"
+	}
+	wide := 4
+	if len(h.Aliases) > 0 {
+		wide = 9
+	}
 	size := ""
 	if c.Size != "" {
 		size = "size " + c.Size
 	}
 	say := func(what string) {
-		r.text = fmt.Sprintf("%-4s %-9s %s", name, size, what)
+		r.text = fmt.Sprintf("%-*s %-9s %s", wide, called, size, what)
 	}
 	switch {
 	case len(c.Wires) > 0:

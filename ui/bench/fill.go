@@ -247,6 +247,14 @@ func (m *Model) spareOffer(k int) (offer, bool) {
 			return h, fmt.Sprintf("spare %s from %s to %s", w.ID, p.From, p.To)
 		}, nil}, true
 	}
+	for _, i := range m.likes(&b.Layers[k]) { // with a cavity at one end only
+		if p, ok := m.sheet.DeadEnd(m.branch, i); ok {
+			return offer{k, fmt.Sprintf("%s, %s, dead-ended at %s", sizeText(&m.h.Wires[i]), p.From, p.CappedAt), "spare", func(m *Model) (*model.Harness, string) {
+				h, w := m.sheet.AddSpare(m.written(), m.branch, k, p)
+				return h, fmt.Sprintf("spare %s from %s, capped and folded back at %s", w.ID, p.From, p.CappedAt)
+			}, nil}, true
+		}
+	}
 	return offer{}, false
 }
 
@@ -347,7 +355,7 @@ func (m *Model) upOffer(k int) (offer, bool) {
 // endsTake reports whether the cavities at both ends of a wire take another size.
 func (m *Model) endsTake(w model.Wire, size string) bool {
 	for _, text := range []string{w.From.V, w.To.V} {
-		e, ok := model.ParseEnd(text)
+		e, ok := m.sheet.X.End(text)
 		if t, known := m.sheet.X.Termination[e.Termination]; ok && known && !m.sheet.Takes(t, e.Cavity, w.Spec, size) {
 			return false
 		}

@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
@@ -60,13 +61,21 @@ func (m *Model) listRows() []row {
 			part = "gender not given"
 		}
 		out = append(out, row{text: fmt.Sprintf("  size %-4s %-18s %3d", b.Size, part, b.Buy()), detail: fmt.Sprintf("%d wired, %d in unwired sealed cavities, %d samples to pull, %d more", b.Wired, b.Unwired, b.Samples, b.More)})
+		stubs := ""
+		if b.Stubs > 0 {
+			stubs = fmt.Sprintf("; %d of them in a firewall, with a stub of wire", b.Stubs)
+		}
 		if b.Plugs > 0 {
-			out = append(out, row{text: fmt.Sprintf("  plug      %-18s %3d", orDash(b.Plug), b.Plugs), detail: "one in each cavity that is not wired"})
+			out = append(out, row{text: fmt.Sprintf("  plug      %-18s %3d", orDash(b.Plug), b.Plugs), detail: "one in each cavity that is not wired" + stubs})
 		}
 	}
 	head("CRIMPS")
 	for _, c := range m.sheet.CrimpList() {
 		out = append(out, m.crimpRow(c))
+	}
+	if spares := m.spareRows(); len(spares) > 0 {
+		head("SPARES")
+		out = append(out, spares...)
 	}
 	if len(m.h.Units) > 0 {
 		head("UNITS MADE FIRST, " + m.sys.Name())
@@ -109,7 +118,10 @@ func (m *Model) crimpRow(c calc.CrimpRow) row {
 	if t, ok := crimp.Insertion(c.Contact); ok && c.Circular {
 		detail += "; insert with " + t
 	}
-	if n, ok := catalogue.AWGNumber(c.Size); ok {
+	if c.Together != "" {
+		detail += "; together they count as " + c.Together + " AWG, strands side by side, not twisted"
+	}
+	if n, ok := catalogue.AWGNumber(cmp.Or(c.Together, c.Size)); ok {
 		if nicked, broken, ok := crimp.Damage(n); ok {
 			detail += fmt.Sprintf("; strands nicked at most %d, broken %d", nicked, broken)
 		}
@@ -127,10 +139,12 @@ func (m *Model) unitRow(i int) []row {
 	if s.LayMM > 0 {
 		text += fmt.Sprintf("  turn %s", m.sys.Length(s.LayMM))
 	}
+	detail := "twist it before it is laid; a drain to the shell or to a cavity, never both ends of one loop unless meant"
 	if u.Shield.V {
 		text += "  shielded, drain " + orDash(u.DrainFrom.V) + " and " + orDash(u.DrainTo.V)
+		detail = m.shieldText(i)
 	}
-	out := []row{{text: text, id: u.ID, detail: "twist it before it is laid; a drain to the shell or to a cavity, never both ends of one loop unless meant", whyOf: nil}}
+	out := []row{{text: text, id: u.ID, detail: detail}}
 	for _, id := range u.Wires {
 		k, ok := m.sheet.X.Wire[id]
 		if !ok {
@@ -138,6 +152,56 @@ func (m *Model) unitRow(i int) []row {
 		}
 		w := &m.h.Wires[k]
 		out = append(out, row{text: fmt.Sprintf("        %-5s %s  %s  cut %s", id, sizeText(w), w.Colour.V, m.sys.Length(m.sheet.Wires[k].Cut)), id: id, why: figs(id, 0, "", "wire.cut"), enter: func(m *Model) { m.open(wireScreen(id)) }})
+	}
+	return out
+}
+
+// shieldText is what is done at the ends of a unit's shield.
+func (m *Model) shieldText(i int) string {
+	u := &m.h.Units[i]
+	back := "strip it back as its contacts ask (strip_mm says how far)"
+	if u.StripMM.Set {
+		back = fmt.Sprintf("strip it back %s %s", m.sys.Length(u.StripMM.V), m.sys.Name())
+	}
+	n, size := 0, 0
+	for _, e := range m.sheet.ShieldEnds() {
+		if e.Unit == i && e.To != "cut" && e.To != "" {
+			n, size = n+1, e.Sleeve
+		}
+	}
+	switch {
+	case n == 0:
+		return back + "; the shield is cut and covered at both ends"
+	case size == 0:
+		return back + "; no solder sleeve is known for its diameter"
+	}
+	text := fmt.Sprintf("%s; %s of size %d~ for its lead", back, plural(n, "solder sleeve", "solder sleeves"), size)
+	if u.DrainMM.Set {
+		text += fmt.Sprintf(", %s %s long", m.sys.Length(u.DrainMM.V), m.sys.Name())
+	}
+	return text
+}
+
+// spareRows is where every spare lies, and where the capped ones are found.
+func (m *Model) spareRows() []row {
+	caps := map[int]calc.Cap{}
+	for _, c := range m.sheet.Caps() {
+		caps[c.Wire] = c
+	}
+	var out []row
+	for k := range m.h.Wires {
+		w := &m.h.Wires[k]
+		if w.Role.V != "spare" {
+			continue
+		}
+		text := fmt.Sprintf("  %-5s %s %s  %s to %s", w.ID, sizeText(w), w.Colour.V, orDash(w.From.V), orDash(w.To.V))
+		detail := "a cavity at both ends"
+		if c, is := caps[k]; is {
+			text = fmt.Sprintf("  %-5s %s %s  %s, capped %s", w.ID, sizeText(w), w.Colour.V, cmp.Or(w.From.V, w.To.V), m.capText(c))
+			detail = fmt.Sprintf("cap it, fold back %s %s from %s and tie it down", m.sys.Length(c.FoldMM), m.sys.Name(), c.Place)
+		}
+		id := w.ID
+		out = append(out, row{text: text, detail: detail, id: id, enter: func(m *Model) { m.open(wireScreen(id)) }})
 	}
 	return out
 }

@@ -47,10 +47,10 @@ func (m *Model) optionRows() []row {
 			},
 			more: func() string {
 				if in == "=" {
-					return fmt.Sprintf("option %c: %s, as it is laid", 'A'+k, aloud)
+					return fmt.Sprintf("option %c: %s, as it is laid; %s", 'A'+k, aloud, m.brokenText(o))
 				}
 				t := m.try(name, func() *model.Harness { return m.sheet.Laid(m.h, m.branch, o) })
-				return fmt.Sprintf("option %c, Enter takes it: %s", 'A'+k, m.differs(m.tally(), t.tally()))
+				return fmt.Sprintf("option %c, %s, Enter takes it: %s", 'A'+k, m.brokenText(o), m.differs(m.tally(), t.tally()))
 			},
 			why:   figs(mb.ID, k, "", "option.over"),
 			enter: func(m *Model) { m.take(o) },
@@ -66,6 +66,15 @@ func (m *Model) optionRows() []row {
 		out = append(out, row{key: "search", text: "  not every lay-up was tried", detail: "Enter searches on, beside your work; it can be stopped", enter: func(m *Model) { m.startSearch() }})
 	}
 	return out
+}
+
+// brokenText is how many layers part at the breakouts of the branch in hand.
+func (m *Model) brokenText(o calc.Option) string {
+	n := m.sheet.Broken(m.branch, o.Layers)
+	if n == 0 {
+		return "no layer parts at a breakout"
+	}
+	return plural(n, "layer parts", "layers part") + " at its breakouts"
 }
 
 // optionExtras is what a lay-up has beside its diameter.

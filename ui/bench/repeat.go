@@ -78,7 +78,7 @@ func (m *Model) addLike(id string, n int) {
 
 // freeBeyond is freeBeside without what is taken already.
 func (m *Model) freeBeyond(text string, w model.Wire, taken map[string]bool) (string, bool) {
-	e, ok := model.ParseEnd(text)
+	e, ok := m.sheet.X.End(text)
 	t, known := m.sheet.X.Termination[e.Termination]
 	switch {
 	case ok && e.Splice != "":
@@ -101,7 +101,7 @@ func (m *Model) likeRow(id string) (row, bool) {
 		return row{}, false
 	}
 	for _, text := range []string{m.h.Wires[k].To.V, m.h.Wires[k].From.V} {
-		e, _ := model.ParseEnd(text)
+		e, _ := m.sheet.X.End(text)
 		if r, any := m.likeOf(e.Termination); any {
 			return r, true
 		}
@@ -163,7 +163,7 @@ func (m *Model) likeRows(wires []int) []row {
 	seen := map[string]bool{}
 	for _, i := range wires {
 		for _, text := range []string{m.h.Wires[i].From.V, m.h.Wires[i].To.V} {
-			e, _ := model.ParseEnd(text)
+			e, _ := m.sheet.X.End(text)
 			if seen[e.Termination] {
 				continue
 			}

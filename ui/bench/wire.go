@@ -77,15 +77,20 @@ func (m *Model) wirePage(id string) page {
 	add("role", w.Role.V, "Enter lists them", func(m *Model, by int) { m.stepRole(id, by) }, nil)
 	choose("role", roleChoices, func(m *Model) string { return wire(m).Role.V }, func(w *model.Wire, v string) { w.Role = model.Some(v) }, nil)
 	for _, from := range []bool{true, false} {
-		label, now := "to", w.To.V
+		label, now := "to", m.end(id, from)
 		if from {
-			label, now = "from", w.From.V
+			label = "from"
 		}
 		typed := &field{label: label + ", TERMINATION:CAVITY or a splice", value: now, set: func(m *Model, t string) error { return m.setEnd(id, from, t) }}
 		add(label, now, "+ - next free cavity of the same connector, Enter lists where it could end", func(m *Model, by int) { m.stepEnd(id, from, by) }, nil)
 		p.rows[len(p.rows)-1].enter = func(m *Model) {
 			m.open(chooseScreen(label, there, func(m *Model) []choice { return m.endChoices(id, from) }, func(m *Model) string { return m.end(id, from) },
 				func(m *Model, v string) { m.putEnd(id, from, v) }, typed))
+		}
+	}
+	if calc.Capped(w) {
+		if r, any := m.foldRow(id); any {
+			p.rows = append(p.rows, r)
 		}
 	}
 	add("signal", w.Signal.V, "", nil, &field{label: "signal of wire " + id, value: w.Signal.V, set: set(func(w *model.Wire, v string) { w.Signal = model.Some(v) })})
@@ -285,14 +290,21 @@ func (m *Model) stepRole(id string, by int) {
 
 func (m *Model) end(id string, from bool) string {
 	w := &m.h.Wires[m.sheet.X.Wire[id]]
+	text := w.To.V
 	if from {
-		return w.From.V
+		text = w.From.V
 	}
-	return w.To.V
+	if text == "" && calc.Capped(w) {
+		return capAt + w.CappedAt.V
+	}
+	return text
 }
 
+// capAt stands before the place where a spare's end is capped.
+const capAt = "cap at "
+
 func (m *Model) stepEnd(id string, from bool, by int) {
-	e, ok := model.ParseEnd(m.end(id, from))
+	e, ok := m.sheet.X.End(m.end(id, from))
 	t, known := m.sheet.X.Termination[e.Termination]
 	if !ok || !known {
 		m.refuse("not in a connector: Enter types another end")
@@ -314,7 +326,7 @@ func (m *Model) stepEnd(id string, from bool, by int) {
 }
 
 func (m *Model) setEnd(id string, from bool, text string) error {
-	e, ok := model.ParseEnd(text)
+	e, ok := m.sheet.X.End(text)
 	if !ok {
 		return fmt.Errorf("an end is wanted: TERMINATION:CAVITY, or a splice")
 	}
@@ -331,11 +343,18 @@ func (m *Model) setEnd(id string, from bool, text string) error {
 
 func (m *Model) putEnd(id string, from bool, text string) {
 	m.change(m.h.EditWire(m.sheet.X.Wire[id], func(w *model.Wire) {
+		end := &w.To
 		if from {
-			w.From = model.Some(text)
-		} else {
-			w.To = model.Some(text)
+			end = &w.From
 		}
+		if at, is := strings.CutPrefix(text, capAt); is {
+			*end, w.CappedAt = model.Opt[string]{}, model.Some(at)
+			return
+		}
+		if end.V == "" {
+			w.CappedAt, w.FoldMM = model.Opt[string]{}, model.Opt[unit.Millimetre]{}
+		}
+		*end = model.Some(text)
 	}), fmt.Sprintf("wire %s now ends in %s", id, text))
 }
 

@@ -117,7 +117,7 @@ func ampsText(w *model.Wire) string {
 // leaves is where a wire ends beyond the branch's to end.
 func (m *Model) leaves(w *model.Wire, b *model.Branch) string {
 	to := m.sheet.FarEnd(m.branch, w.ID)
-	if e, ok := model.ParseEnd(to); ok {
+	if e, ok := m.sheet.X.End(to); ok {
 		if e.Splice != "" {
 			return e.Splice
 		}

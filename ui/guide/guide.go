@@ -58,8 +58,12 @@ func Topics() []Topic {
 		{"map", "the whole harness", []string{
 			"Esc from a step shows the tree: each branch under the one it hangs on, with length, count, over, sheath, and the mark of the worst that is wrong. Enter opens a branch, + hangs a leg on the breakout at its end, - splits it at a new one, digits set its length.",
 			"Where a change elsewhere leaves a lay-up that does not hold what runs there, nothing is moved: the map marks it, and Enter on its first row takes those lay-ups away so that new ones are proposed.",
-			"Terminations: each cavity, what it holds, + reserves a free one; how many wires two connectors still take, and what one more does. Splices: barrels, part, where the sleeve lies. Lists: wire by reel, longest first; contacts to buy with plugs, samples and 5 % more; strip, tool and pull; units made first.",
-			"A wire's page says which spare stands in for it, and what to re-pin.",
+		}},
+		{"ends", "terminations, splices, spares, lists", []string{
+			"Terminations, from the map: each cavity and what it holds; + reserves a free one. How many wires two connectors still take, and what one more does. An unwired cavity of a sealed connector takes contact and plug, in a firewall a stub of wire too.",
+			"Splices: barrels, part, where the sleeve lies. Lists: wire by reel, longest first; contacts to buy with plugs, samples and 5 % more; strip, tool and pull; spares; units made first.",
+			"A wire's page says which spare stands in for it, and what to re-pin. A spare with a cavity at one end only is dead-ended: capped at a breakout or termination and folded back; the lists say where its cap lies.",
+			"In the file a cavity may have other names (aliases); a unit says how far before the contacts its shield ends (strip_mm) and how long its lead is (drain_mm).",
 		}},
 		{"why", "how a figure was made", []string{
 			"W on a row explains its figures and those of the strip below: the rule in words, the values it takes, where each comes from, and what would change the figure most. + and - go through the figures, Enter on a value that was worked out goes down to how that was made, Esc comes back.",
@@ -86,6 +90,7 @@ func Topics() []Topic {
 			" lay loss  wire length over bundle length, from the twist",
 			" loop      stays in the boot; tail: cut off after pinning",
 			" spare     a wire laid in for later, a cavity free at both ends",
+			" dead end  a spare with a cavity at one end, capped at the other",
 			" filler    what only keeps a layer round",
 			" unit      wires made up first and laid as one",
 			" zone      sorted and straight at a breakout; lay stops before",
