@@ -14,7 +14,7 @@ import (
 // Build never plans: a branch that the file does not lay and for which no
 // proposal is known is Waiting (see Complete).
 func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
-	s := &Sheet{H: h, Cat: cat, Limits: h.Rules.Resolve()}
+	s := &Sheet{H: h, Cat: onShelf(h, cat, prior), base: cat, Limits: h.Rules.Resolve()}
 	if prior != nil {
 		s.Proposals = prior.Proposals
 	}
@@ -36,11 +36,14 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
 	s.twins()
 	s.shields()
 	s.capped()
+	s.sayParts()
+	s.loops()
 	s.pairs()
 	s.feedWires()
 	s.currents(prior)
 	s.sayFeeds()
 	s.sayThreading()
+	s.sayAdhesive()
 	s.weigh()
 	s.standing()
 	s.same.prior = nil // or every sheet would hold all before it

@@ -3,6 +3,7 @@ package calc
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"contralay/calc/cover"
 	"contralay/model"
@@ -27,11 +28,13 @@ func (s *Sheet) coverBranches() {
 			continue
 		}
 		mark := len(s.Snags)
-		out.Sheath = Sheath{}
+		out.Sheath, out.Covers = Sheath{}, nil
 		s.fuel(i)
 		if s.Branches[i].OverMM > 0 {
-			s.cover(i)
+			s.stack(i)
 		}
+		s.thinWall(i)
+		s.sayRecovery(i)
 		s.hot(i)
 		s.sayMargins(i)
 		s.boots(i)
@@ -49,17 +52,15 @@ func (s *Sheet) cover(i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	sh := &out.Sheath
 	written, from, to := "", unit.Millimetre(-1), unit.Millimetre(-1)
-	bare := len(b.Covers) > 0 // a file that lists its covers and no sheath wants none
-	for _, c := range b.Covers {
-		if c.What == "sheath" {
-			bare = false
-			written = c.Part.V
-			if c.FromMM.Set {
-				from = c.FromMM.V
-			}
-			if c.ToMM.Set {
-				to = c.ToMM.V
-			}
+	bare := len(b.Covers) > 0                  // a file that lists its covers and no sheath wants none
+	if k := s.sheathAt(i); k < len(b.Covers) { // the first; what lies over it is no sheath of the branch
+		c := &b.Covers[k]
+		bare, written = false, c.Part.V
+		if c.FromMM.Set {
+			from = c.FromMM.V
+		}
+		if c.ToMM.Set {
+			to = c.ToMM.V
 		}
 	}
 	if bare {
@@ -73,6 +74,7 @@ func (s *Sheet) cover(i int) {
 		sh.ToMM = min(to, b.LengthMM)
 	}
 	sh.ToMM = max(sh.ToMM, sh.FromMM)
+	sh.BeneathMM, sh.BeneathMinMM = s.beneath(i, sh.FromMM, sh.ToMM)
 	kind := s.sheathKind(i)
 	if written != "" {
 		t, ok := s.Cat.Tube(written)
@@ -83,8 +85,8 @@ func (s *Sheet) cover(i int) {
 		}
 		kind = t.Kind
 	}
-	pass, at := s.pass(i)
-	sh.PassMM, sh.PassAt = pass.NominalMM, at
+	pass, at, station := s.pass(i)
+	sh.PassMM, sh.PassAt, sh.PassStationMM = pass.NominalMM, at, station
 	tubes := s.Cat.TubesOf(kind)
 	length := sh.ToMM - sh.FromMM
 	if length <= 0 {
@@ -92,7 +94,7 @@ func (s *Sheet) cover(i int) {
 		sh.Part, sh.Proposed = "", written == ""
 		return
 	}
-	cs := cover.Candidates(coverTubes(tubes), cover.Bundle{OverMM: out.OverMM, OverMaxMM: out.OverMaxMM, TapeMM: out.TapeMM, TapeMinMM: out.TapeMinMM}, pass, length)
+	cs := cover.Candidates(coverTubes(tubes), cover.Bundle{OverMM: out.OverMM + sh.BeneathMM, OverMaxMM: out.OverMaxMM + sh.BeneathMM, TapeMM: out.TapeMM + sh.BeneathMinMM, TapeMinMM: out.TapeMinMM + sh.BeneathMinMM}, pass, length)
 	vs := make([]cover.Verdict, len(cs))
 	for k := range cs {
 		vs[k] = cs[k].Verdict
@@ -116,7 +118,7 @@ func (s *Sheet) cover(i int) {
 		if len(out.Components) == 1 {
 			level = Note // one wire alone may well run bare
 		}
-		s.say(level, "sheath.none", b.ID, fmt.Sprintf("no %s tube goes over %s mm (%s) and still grips %s mm by tape: take another kind, build it up, or leave it bare", kind, unit.Fixed(float64(pass.MaxMM), 1), sh.PassAt, unit.Fixed(float64(out.TapeMinMM), 1)))
+		s.say(level, "sheath.none", b.ID, fmt.Sprintf("no %s tube goes over %s mm (%s) and still grips %s mm by tape: take another kind, build it up, or leave it bare", kind, unit.Fixed(float64(pass.MaxMM), 1), sh.PassAt, unit.Fixed(float64(out.TapeMinMM+sh.BeneathMinMM), 1)))
 		return
 	}
 	c := sh.Others[use]
@@ -128,6 +130,25 @@ func (s *Sheet) cover(i int) {
 func (s *Sheet) fuel(i int) {
 	if slices.Contains(s.H.Branches[i].Environment, "fuel") {
 		s.say(Stop, "fuel", s.H.Branches[i].ID, "fuel wets it: outside what this sheet rates; leave it to those who are licensed for it")
+	}
+}
+
+// thinWall refuses a thin wall where it chafes through: in vibration, on a run that is not
+// supported. Common practice, no source.
+func (s *Sheet) thinWall(i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	if !slices.Contains(b.Environment, "vibration") || b.Supported.V {
+		return
+	}
+	tubes := []catalogue.Tube{out.Sheath.Tube}
+	for _, c := range out.Covers {
+		tubes = append(tubes, c.Tube)
+	}
+	for _, t := range tubes {
+		if strings.HasSuffix(t.Kind, " thin") {
+			s.sayLike(Stop, "sheath.thin", b.ID, t.Kind, fmt.Sprintf("%s is thin, and the run vibrates and is not supported: it chafes through; take the standard wall, or support the run", t.ID))
+			return
+		}
 	}
 }
 
@@ -211,9 +232,10 @@ func (s *Sheet) sheathEnds(i int) (from, to unit.Millimetre) {
 // comes on from a termination before that is fitted and then passes the bundle
 // and its splices; between two breakouts it comes over the zone of one of them,
 // where the bundle stands thicker.
-func (s *Sheet) pass(i int) (p cover.Pass, where string) {
+func (s *Sheet) pass(i int) (p cover.Pass, where string, station unit.Millimetre) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
-	p = cover.Pass{NominalMM: out.OverMM, MaxMM: out.OverMaxMM}
+	over, most := out.OverMM+out.Sheath.BeneathMM, out.OverMaxMM+out.Sheath.BeneathMM
+	p = cover.Pass{NominalMM: over, MaxMM: most}
 	where = fmt.Sprintf("the bundle, from %s to %s mm of %s", unit.Fixed(float64(out.Sheath.FromMM), 0), unit.Fixed(float64(out.Sheath.ToMM), 0), b.ID)
 	_, a := s.X.Termination[b.From]
 	_, z := s.X.Termination[b.To]
@@ -236,12 +258,13 @@ func (s *Sheet) pass(i int) (p cover.Pass, where string) {
 			continue
 		}
 		bulge := part.OverMM - s.spliceWire(sp.ID)
-		if bulge > 0 && out.OverMM+bulge > p.NominalMM {
-			p = cover.Pass{NominalMM: out.OverMM + bulge, MaxMM: out.OverMaxMM + bulge}
+		if bulge > 0 && over+bulge > p.NominalMM {
+			p = cover.Pass{NominalMM: over + bulge, MaxMM: most + bulge}
+			station = at
 			where = fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(float64(at), 0), b.ID)
 		}
 	}
-	return p, where
+	return p, where, station
 }
 
 // spliceWire is the thickest wire on a splice: what the splice stands in place of.
@@ -265,7 +288,7 @@ func (s *Sheet) saySheath(i int) {
 	}
 	if v.StopLoose {
 		s.say(Stop, "sheath.loose", b.ID, fmt.Sprintf("%s stays loose: it recovers to %s mm at most and the bundle is %s mm by tape at its smallest",
-			sh.Part, fine(sh.Tube.RecoveredMM), fine(out.TapeMinMM)))
+			sh.Part, fine(sh.Tube.RecoveredMM), fine(out.TapeMinMM+sh.BeneathMinMM)))
 	}
 	if v.Stops() {
 		return

@@ -26,6 +26,35 @@ func (s *Sheet) FillerC(i int, d unit.Millimetre) (c unit.Celsius, what string, 
 	return s.Limits.FillerC.V, "stock", s.Limits.FillerC.Set
 }
 
+// melts is what a stock filler may be of, and where it melts: properties of the plastics
+// as common practice has them, no source. Fluoropolymers, polyester and aramid stand the
+// heat of any tube here.
+var melts = map[string]unit.Celsius{"polyethylene": 110, "polypropylene": 160, "nylon": 200}
+
+// FillerMaterials are what rules.filler_of may say.
+var FillerMaterials = []string{"fluoropolymer", "polyester", "aramid", "nylon", "polypropylene", "polyethylene"}
+
+// sayRecovery stops where a stock filler melts under the heat that the sheath is shrunk
+// with. Wire of 150 °C under a tube that recovers at 175 °C is sound: it is hot for
+// minutes; what melts is gone at once.
+func (s *Sheet) sayRecovery(i int) {
+	out := &s.Branches[i]
+	what := s.Limits.FillerOf
+	most, does := melts[what]
+	if !does || !out.Sheath.Known || out.Sheath.Tube.RecoveryC <= most {
+		return
+	}
+	for _, l := range out.Layers {
+		if l.Fillers == 0 {
+			continue
+		}
+		if _, kind, _ := s.FillerC(i, l.FillerMM); kind == "stock" {
+			s.sayLike(Stop, "filler.melts", s.H.Branches[i].ID, what, fmt.Sprintf("its %s filler melts at some %s C, and %s is shrunk at %s: lay fluoropolymer or polyester, or white wire", what, unit.Fixed(float64(most), 0), out.Sheath.Tube.Kind, unit.Fixed(float64(out.Sheath.Tube.RecoveryC), 0)))
+			return
+		}
+	}
+}
+
 // sayFiller stops where filler stands less than the branch gets.
 func (s *Sheet) sayFiller(i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]

@@ -66,8 +66,8 @@ func (s *Sheet) Margins(i int) []Margin {
 	if t := b.Sheath.Tube; b.Sheath.Known && t.ServiceMaxC > 0 {
 		out = append(out, Margin{"sheath " + t.ID, t.ServiceMaxC, inside, t.Origin})
 	}
-	if s.Limits.AdhesiveC.Set {
-		out = append(out, Margin{"adhesive", s.Limits.AdhesiveC.V, b.Ambient, given})
+	if c, from, ok := s.adhesiveC(); ok {
+		out = append(out, Margin{"adhesive", c, b.Ambient, from})
 	}
 	for _, end := range []string{s.H.Branches[i].From, s.H.Branches[i].To} {
 		if t, ok := s.X.Termination[end]; ok && s.H.Terminations[t].LimitC.Set {
@@ -83,8 +83,8 @@ func (s *Sheet) Margins(i int) []Margin {
 func (s *Sheet) sayMargins(i int) {
 	air := s.Branches[i].Ambient
 	id := s.H.Branches[i].ID
-	if l := s.Limits.AdhesiveC; l.Set && air > l.V {
-		s.say(Stop, "hot.adhesive", id, fmt.Sprintf("is %s C around and the adhesive is for %s at most", unit.Fixed(float64(air), 0), unit.Fixed(float64(l.V), 0)))
+	if c, _, ok := s.adhesiveC(); ok && air > c {
+		s.say(Stop, "hot.adhesive", id, fmt.Sprintf("is %s C around and the adhesive is for %s at most", unit.Fixed(float64(air), 0), unit.Fixed(float64(c), 0)))
 	}
 	for _, end := range []string{s.H.Branches[i].From, s.H.Branches[i].To} {
 		t, ok := s.X.Termination[end]

@@ -25,10 +25,11 @@ type Sheet struct {
 	Unrated  bool // no electrical figures at all: see duties
 
 	same     same
-	back     map[int][]int       // return → the wires that name it, in file order
-	laidBy   map[string]Proposal // Proposals as Build had them; Adopt may put others there since
-	saidTerm []Snag              // of terminations
-	saidJoin []Snag              // of splices
+	base     *catalogue.Catalogue // Cat without what was read off parts
+	back     map[int][]int        // return → the wires that name it, in file order
+	laidBy   map[string]Proposal  // Proposals as Build had them; Adopt may put others there since
+	saidTerm []Snag               // of terminations
+	saidJoin []Snag               // of splices
 
 	// Proposals are lay-ups worked out beside the sheet, by PlanKey. The map is
 	// only read; Adopt makes a new one.
@@ -150,6 +151,7 @@ type Branch struct {
 	Buried     int // early leavers with a later one further out
 	Bend       Bend
 	Sheath     Sheath
+	Covers     []Covered // beside the sheath, inside out
 	Ambient    unit.Celsius
 	Warm       Warm
 	key        string         // everything the bundle is computed from
@@ -169,19 +171,22 @@ type Bend struct {
 
 // Sheath is the sleeve over a branch.
 type Sheath struct {
-	Part     string // "" where none holds or there is no bundle
-	Proposed bool
-	Tube     catalogue.Tube
-	Known    bool
-	Verdict  cover.Verdict
-	FromMM   unit.Millimetre // from the datum of the from end
-	ToMM     unit.Millimetre
-	CutMM    unit.Millimetre
-	PassMM   unit.Millimetre // the largest thing it must pass
-	PassAt   string          // where that is
-	Gram     unit.Gram
-	Others   []Choice // ranked, best first, the one in use among them
-	KindAll  bool     // some tube of the kind keeps all three advices
+	Part          string // "" where none holds or there is no bundle
+	Proposed      bool
+	Tube          catalogue.Tube
+	Known         bool
+	Verdict       cover.Verdict
+	FromMM        unit.Millimetre // from the datum of the from end
+	ToMM          unit.Millimetre
+	CutMM         unit.Millimetre
+	BeneathMM     unit.Millimetre // what covers beneath it add to the diameter, at most
+	BeneathMinMM  unit.Millimetre // and at least
+	PassMM        unit.Millimetre // the largest thing it must pass
+	PassAt        string          // where that is
+	PassStationMM unit.Millimetre // of a splice, where it is one; else 0
+	Gram          unit.Gram
+	Others        []Choice // ranked, best first, the one in use among them
+	KindAll       bool     // some tube of the kind keeps all three advices
 }
 
 // Choice is one tube that could be the sheath.

@@ -14,7 +14,7 @@ import (
 // Threaded is one thing that goes over tails before their contacts are on, or a point
 // where work stops to be tested.
 type Threaded struct {
-	What             string // sheath | transition | label | boot | contacts
+	What             string // sheath | sleeve | transition | label | boot | contacts
 	Of               string // branch, breakout or termination it belongs to
 	Part             string
 	From             string          // the ends it comes on from: a termination, or "the ends beyond J2"
@@ -43,9 +43,7 @@ func (s *Sheet) Threading() []Threaded {
 	at = func(place string) {
 		next := beyond[place]
 		for _, k := range next {
-			if t, ok := s.threadSheath(k); ok {
-				out = append(out, t)
-			}
+			out = append(out, s.threadCovers(k)...)
 		}
 		if t, ok := s.threadTransition(place, next); ok {
 			out = append(out, t)
@@ -71,6 +69,36 @@ func (s *Sheet) Threading() []Threaded {
 	return out
 }
 
+// threadCovers is every tube over a branch, inside out: the inner one is shrunk before the
+// outer one slides over it, and both are on the tails before their contacts.
+func (s *Sheet) threadCovers(k Walk) []Threaded {
+	var out []Threaded
+	sheath, at, put := Threaded{}, s.sheathAt(k.Branch), false
+	sheath, has := s.threadSheath(k)
+	for _, c := range s.Branches[k.Branch].Covers {
+		if has && !put && c.At > at {
+			out, put = append(out, sheath), true
+		}
+		if c.Known {
+			out = append(out, Threaded{What: c.What, Of: s.H.Branches[k.Branch].ID, Part: c.Part, From: s.comesFrom(k), BoreMM: c.Tube.SuppliedMM, PassMM: c.PassMM, Over: "what lies beneath it", Origin: c.Tube.Origin})
+		}
+	}
+	if has && !put {
+		out = append(out, sheath)
+	}
+	return out
+}
+
+// comesFrom is the end a cover of a branch comes on from.
+func (s *Sheet) comesFrom(k Walk) string {
+	for _, end := range []string{k.To, k.From} {
+		if _, ok := s.X.Termination[end]; ok {
+			return end
+		}
+	}
+	return "the ends beyond " + k.To
+}
+
 // threadSheath is the sheath of a branch: from a termination at either end, else over
 // the sorted zone of the breakout beyond, whose tails are still bare.
 func (s *Sheet) threadSheath(k Walk) (Threaded, bool) {
@@ -79,13 +107,7 @@ func (s *Sheet) threadSheath(k Walk) (Threaded, bool) {
 		return Threaded{}, false
 	}
 	t := Threaded{What: "sheath", Of: s.H.Branches[k.Branch].ID, Part: sh.Part, BoreMM: sh.Tube.SuppliedMM, PassMM: sh.PassMM, Over: sh.PassAt, Origin: sh.Tube.Origin}
-	t.From = "the ends beyond " + k.To
-	for _, end := range []string{k.To, k.From} {
-		if _, ok := s.X.Termination[end]; ok {
-			t.From = end
-			break
-		}
-	}
+	t.From = s.comesFrom(k)
 	return t, true
 }
 
@@ -183,7 +205,7 @@ func (s *Sheet) TailOf(termination string) []Threaded {
 		switch {
 		case t.From == termination:
 			out = append(out, t)
-		case t.What == "sheath" || t.What == "transition":
+		case t.What == "sheath" || t.What == "sleeve" || t.What == "transition":
 			if slices.Contains(way, t.From) {
 				out = append(out, t)
 			}

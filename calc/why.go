@@ -143,7 +143,8 @@ func (e explainer) why(f Figure) (Why, bool) {
 // makers is how each figure is explained, by its name.
 func makers() map[string]func(explainer, Figure) (Why, bool) {
 	return map[string]func(explainer, Figure) (Why, bool){
-		"branch.over": explainer.branchOver, "branch.least": explainer.branchBand, "branch.most": explainer.branchBand,
+		"branch.over": explainer.branchOver, "branch.floor": explainer.branchFloor, "loop.length": explainer.loopOf, "loop.room": explainer.loopOf, "loop.bow": explainer.loopOf, "loop.turn": explainer.loopOf, "loop.longest": explainer.loopOf,
+		"cover.over": explainer.coverOver, "cover.slide": explainer.coverOver, "cover.cut": explainer.coverOver, "cover.least": explainer.coverOver, "cover.grip": explainer.coverOver, "branch.least": explainer.branchBand, "branch.most": explainer.branchBand,
 		"branch.tape": explainer.branchTape, "branch.tapeleast": explainer.branchBand, "branch.laid": explainer.branchLaid,
 		"branch.mass": explainer.branchMass, "branch.bend": explainer.branchBend, "branch.wire": explainer.branchWire,
 		"branch.room": explainer.branchRoom, "branch.length": explainer.branchLength,

@@ -31,14 +31,14 @@ func (e explainer) sheathPass(f Figure) (Why, bool) {
 	if !ok || len(b.Sheath.Others) == 0 {
 		return Why{}, false
 	}
-	p, _ := e.pass(i)
+	p, _, _ := e.pass(i)
 	v, over, name := p.NominalMM, "branch.over", "what the sheath of "+f.Of+" must pass"
-	base := b.OverMM
+	base := b.OverMM + b.Sheath.BeneathMM
 	if f.What == "sheath.passmost" {
-		v, over, name, base = max(p.MaxMM, b.OverMaxMM, p.NominalMM), "branch.most", name+" at its largest", b.OverMaxMM
+		v, over, name, base = max(p.MaxMM, b.OverMaxMM, p.NominalMM), "branch.most", name+" at its largest", b.OverMaxMM+b.Sheath.BeneathMM
 	}
 	w := Why{Name: name, Value: float64(max(v, base)), Measure: Diameter}
-	bundle := e.from("over of the bundle", Figure{What: over, Of: f.Of})
+	bundle := e.lies("over of the bundle", over, f.Of)
 	switch extra := v - base; {
 	case e.lumped(i) && math.Abs(float64(v-base*unit.Millimetre(e.Limits.ZoneLump))) < 1e-9:
 		w.Says = "it comes on over a breakout, where the sorted zone stands thicker: " + b.Sheath.PassAt
@@ -52,6 +52,21 @@ func (e explainer) sheathPass(f Figure) (Why, bool) {
 		w.Says, w.In, w.make = b.Sheath.PassAt, []Input{bundle}, first0
 	}
 	return w, true
+}
+
+// lies is a diameter of the bundle that a sheath lies on, with the covers beneath it
+// where there are any.
+func (e explainer) lies(name, what, of string) Input {
+	in := e.from(name, Figure{What: what, Of: of})
+	b := &e.Branches[e.X.Branch[of]]
+	extra := b.Sheath.BeneathMM
+	if what == "branch.tape" {
+		extra = b.Sheath.BeneathMinMM
+	}
+	if extra == 0 {
+		return in
+	}
+	return known(name+" with what lies beneath the sheath", in.Value+float64(extra), Diameter, catalogue.Origin{Source: "the bundle, and its covers beneath the sheath", Standing: catalogue.Memory})
 }
 
 // lumped reports whether a sheath comes on over a sorted zone.
@@ -159,7 +174,7 @@ func (e explainer) tubeGrip(f Figure) (Why, bool) {
 		return Why{}, false
 	}
 	return Why{Name: "how " + f.Part + " grips", Value: float64(c.Verdict.GripRatio), Measure: Times, Says: "tape diameter of the bundle divided by the bore it recovers to; 1.10 is wanted",
-		In:   []Input{e.from("tape diameter", Figure{What: "branch.tape", Of: f.Of}), known("bore recovered", float64(c.Tube.RecoveredMM), Diameter, c.Tube.Origin)},
+		In:   []Input{e.lies("tape diameter", "branch.tape", f.Of), known("bore recovered", float64(c.Tube.RecoveredMM), Diameter, c.Tube.Origin)},
 		make: func(in []float64) float64 { return in[0] / in[1] }}, true
 }
 
@@ -169,7 +184,7 @@ func (e explainer) tubeFull(f Figure) (Why, bool) {
 		return Why{}, false
 	}
 	return Why{Name: "how full " + f.Part + " is", Value: float64(c.Verdict.StretchRatio), Measure: Percent, Says: "over of the bundle divided by the bore as supplied; 80 % at most is advised",
-		In:   []Input{e.from("over", Figure{What: "branch.over", Of: f.Of}), known("bore as supplied", float64(c.Tube.SuppliedMM), Diameter, c.Tube.Origin)},
+		In:   []Input{e.lies("over", "branch.over", f.Of), known("bore as supplied", float64(c.Tube.SuppliedMM), Diameter, c.Tube.Origin)},
 		make: func(in []float64) float64 { return in[0] / in[1] }}, true
 }
 
@@ -188,7 +203,7 @@ func (e explainer) tubeOver(f Figure) (Why, bool) {
 	}
 	return Why{Name: "over " + f.Part + ", shrunk on " + f.Of, Value: float64(c.Verdict.OverMM), Measure: Diameter,
 		Says: "the wall keeps its cross-section: the root of over squared and 4 w (R + w), w the wall and R the bore, both when it has recovered freely",
-		In:   []Input{e.from("over", Figure{What: "branch.over", Of: f.Of}), known("bore recovered", float64(c.Tube.RecoveredMM), Diameter, c.Tube.Origin), wallOf(c.Tube)},
+		In:   []Input{e.lies("over", "branch.over", f.Of), known("bore recovered", float64(c.Tube.RecoveredMM), Diameter, c.Tube.Origin), wallOf(c.Tube)},
 		make: func(in []float64) float64 { return math.Sqrt(in[0]*in[0] + 4*in[2]*(in[1]+in[2])) }}, true
 }
 
@@ -198,7 +213,7 @@ func (e explainer) tubeWall(f Figure) (Why, bool) {
 		return Why{}, false
 	}
 	return Why{Name: "wall of " + f.Part + " on " + f.Of, Value: float64(c.Verdict.WallMM), Measure: Diameter, Says: "half of what it adds",
-		In:   []Input{e.from("over the sheath", Figure{What: "tube.over", Of: f.Of, Part: f.Part}), e.from("over", Figure{What: "branch.over", Of: f.Of})},
+		In:   []Input{e.from("over the sheath", Figure{What: "tube.over", Of: f.Of, Part: f.Part}), e.lies("over", "branch.over", f.Of)},
 		make: func(in []float64) float64 { return (in[0] - in[1]) / 2 }}, true
 }
 

@@ -9,6 +9,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/unit"
 )
 
 // everyFigure is every figure that a sheet has a value for.
@@ -118,6 +119,23 @@ func everyFigure(s *Sheet) (out []Figure) {
 		_, has := s.Cat.Boot(t.Boot.V)
 		put(has, Figure{What: "boot.least", Of: t.ID})
 		put(has, Figure{What: "boot.most", Of: t.ID})
+		l := s.LoopRoomOf(s.X.Termination[t.ID])
+		put(true, Figure{What: "loop.length", Of: t.ID})
+		for _, w := range []string{"loop.room", "loop.bow", "loop.turn"} {
+			put(l.Known && l.Fits, Figure{What: w, Of: t.ID})
+		}
+		put(l.Known && !l.Fits, Figure{What: "loop.longest", Of: t.ID})
+	}
+	for i, b := range s.Branches {
+		id := s.H.Branches[i].ID
+		put(len(b.Layers) > 0, Figure{What: "branch.floor", Of: id})
+		for _, c := range b.Covers {
+			put(c.ThickMM > 0, Figure{What: "cover.over", Of: id, K: c.At})
+			put(c.Known, Figure{What: "cover.slide", Of: id, K: c.At})
+			put(c.Known, Figure{What: "cover.least", Of: id, K: c.At})
+			put(c.Known, Figure{What: "cover.grip", Of: id, K: c.At})
+			put(c.Known, Figure{What: "cover.cut", Of: id, K: c.At})
+		}
 	}
 	put(true, Figure{What: "loom.wire"})
 	for _, r := range s.ReelList() {
@@ -142,7 +160,11 @@ func TestEveryFigureIsExplained(t *testing.T) {
 		}
 		h := &d.Harness
 		if strings.Contains(name, "demo") { // a branch that keeps data apart
-			h = h.EditBranch(0, func(b *model.Branch) { b.DataApart = model.Some(true) })
+			h = h.EditBranch(0, func(b *model.Branch) {
+				b.DataApart = model.Some(true)
+				b.Covers = []model.Cover{{What: "tape"}, {What: "braid", ThickMM: model.Some[unit.Millimetre](0.25)}, {What: "sheath", Part: model.Some("AS23053/16 15.9")}, {What: "sleeve", Part: model.Some("AS23053/16 19.0"), FromMM: model.Some[unit.Millimetre](100), ToMM: model.Some[unit.Millimetre](200)}}
+			})
+			h = h.EditTermination(0, func(t *model.Termination) { t.LoopMM = model.Some[unit.Millimetre](40) })
 		}
 		s := Complete(h, cat, nil)
 		for i := range s.Branches { // options of what the file lays, too

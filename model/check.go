@@ -63,6 +63,10 @@ func (s *idSet) add(id string) {
 
 func (c *checker) names() {
 	h := c.h
+	var parts idSet
+	for i := range h.Parts {
+		c.name("part", i, h.Parts[i].ID, &parts, &c.none)
+	}
 	for i := range h.Terminations {
 		c.name("termination", i, h.Terminations[i].ID, &c.termination, &c.none)
 	}

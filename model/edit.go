@@ -67,6 +67,25 @@ func (h *Harness) SetReel(spec, size string, over unit.Millimetre) *Harness {
 	return &n
 }
 
+// EditPart gives what was read off a part a new value; one that then says nothing is taken
+// out.
+func (h *Harness) EditPart(id string, f func(*Part)) *Harness {
+	n := *h
+	n.Parts = slices.Clone(h.Parts)
+	k := slices.IndexFunc(n.Parts, func(p Part) bool { return p.ID == id })
+	if k < 0 {
+		n.Parts, k = append(n.Parts, Part{ID: id}), len(n.Parts)
+	}
+	f(&n.Parts[k])
+	if p := n.Parts[k]; !p.WallMM.Set && !p.LengthMM.Set && !p.SuppliedMM.Set && p.LipMM == nil && p.CableMM == nil {
+		n.Parts = slices.Delete(n.Parts, k, k+1)
+	}
+	if len(n.Parts) == 0 {
+		n.Parts = nil
+	}
+	return &n
+}
+
 // AddWire appends a wire and lays it into the outermost layer of every branch in
 // along that has layers.
 func (h *Harness) AddWire(w Wire, along []int) *Harness {

@@ -24,6 +24,7 @@ type Harness struct {
 	Head         Head
 	Rules        Rules
 	Reels        []Reel
+	Parts        []Part
 	Terminations []Termination
 	Breakouts    []Breakout
 	Splices      []Splice
@@ -51,6 +52,17 @@ type Reel struct {
 	ShelfM     Opt[unit.Metre] // how much of it there is
 }
 
+// Part is what somebody read off a tube or a boot in hand, in place of what the catalogue
+// has of it.
+type Part struct {
+	ID         string // of the catalogue
+	WallMM     Opt[unit.Millimetre]
+	LipMM      []unit.Millimetre    // bore at the connector, recovered and as supplied
+	CableMM    []unit.Millimetre    // bore at the cable, recovered and as supplied
+	LengthMM   Opt[unit.Millimetre] // recovered
+	SuppliedMM Opt[unit.Millimetre] // length as supplied, which no maker holds to: for the bill alone
+}
+
 // Termination is where wires stop: a connector, a ring terminal, a flying lead.
 type Termination struct {
 	ID           string
@@ -66,12 +78,13 @@ type Termination struct {
 	BootClock    Opt[int]
 	Reserved     []string
 	LoopMM       Opt[unit.Millimetre]
-	LimitC       Opt[unit.Celsius]   // the most the device stands
-	Cavities     []string            // own cavities, where it has no catalogue insert
-	Contacts     map[string][]string // contact size → cavities
-	SealMM       []unit.Millimetre   // smallest and largest wire the seal takes
-	Aliases      map[string][]string // cavity → what else it is called
-	Firewall     Opt[bool]           // it stands in one: an unwired cavity takes a stub of wire, too
+	SpaceMM      Opt[unit.Millimetre] // free length behind it, for boot and bend
+	LimitC       Opt[unit.Celsius]    // the most the device stands
+	Cavities     []string             // own cavities, where it has no catalogue insert
+	Contacts     map[string][]string  // contact size → cavities
+	SealMM       []unit.Millimetre    // smallest and largest wire the seal takes
+	Aliases      map[string][]string  // cavity → what else it is called
+	Firewall     Opt[bool]            // it stands in one: an unwired cavity takes a stub of wire, too
 }
 
 // Breakout is where branches meet.
@@ -184,10 +197,11 @@ type Layer struct {
 
 // Cover is one thing over a branch, inside out.
 type Cover struct {
-	What   string // tape | braid | sheath | sleeve
-	Part   Opt[string]
-	FromMM Opt[unit.Millimetre]
-	ToMM   Opt[unit.Millimetre]
+	What    string // tape | braid | sheath | sleeve
+	Part    Opt[string]
+	FromMM  Opt[unit.Millimetre]
+	ToMM    Opt[unit.Millimetre]
+	ThickMM Opt[unit.Millimetre] // what it adds to the radius, where no table says so
 }
 
 // AsBuilt is what was measured on the board.

@@ -35,7 +35,11 @@ type Rules struct {
 	Spec         Opt[string]
 	FillerStock  []unit.Millimetre // filler_stock_mm
 	FillerC      Opt[unit.Celsius] // what the stock filler stands
-	AdhesiveC    Opt[unit.Celsius] // and the adhesive
+	FillerOf     Opt[string]       // what the stock filler is made of
+	AdhesiveC    Opt[unit.Celsius] // what the adhesive stands
+	Adhesive     Opt[string]       // epoxy | hot melt
+	PotLifeMin   Opt[int]          // minutes from mixing to setting
+	PackJoints   Opt[int]          // joints one pack does
 }
 
 // Limits are Rules with every default filled in.
@@ -70,6 +74,10 @@ type Limits struct {
 	Outer        string
 	Spec         string
 	FillerStock  []unit.Millimetre
+	FillerOf     string            // "" is not said
+	Adhesive     string            // "" is none said
+	PotLifeMin   int               // 0: its sheet says
+	PackJoints   int               // joints one pack of adhesive does
 	FillerC      Opt[unit.Celsius] // no default: it is read off the filler's sheet
 	AdhesiveC    Opt[unit.Celsius] // no default: it is read off the adhesive's sheet
 }
@@ -111,6 +119,10 @@ func (r Rules) Resolve() Limits {
 		Spec:         r.Spec.Or("AS22759/32"),
 		FillerStock:  r.FillerStock,
 		FillerC:      r.FillerC,
+		FillerOf:     r.FillerOf.V,
+		Adhesive:     r.Adhesive.V,
+		PotLifeMin:   r.PotLifeMin.V,
+		PackJoints:   r.PackJoints.Or(4), // common practice, no source: a small pack, both ends of two boots
 		AdhesiveC:    r.AdhesiveC,
 	}
 	return l

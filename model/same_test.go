@@ -8,7 +8,7 @@ import (
 // Same looks at every table: one changed anywhere is told.
 func TestSame(t *testing.T) {
 	h := bundle()
-	h.Feeds, h.Reels, h.Splices = []Feed{{ID: "F"}}, []Reel{{Spec: "x"}}, []Splice{{ID: "S"}}
+	h.Feeds, h.Reels, h.Parts, h.Splices = []Feed{{ID: "F"}}, []Reel{{Spec: "x"}}, []Part{{ID: "y"}}, []Splice{{ID: "S"}}
 	n := *h
 	if !h.Same(&n) || !h.Same(h) {
 		t.Fatal("a copy is not the same")

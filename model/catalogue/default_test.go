@@ -109,7 +109,7 @@ func TestNothingIsLost(t *testing.T) {
 	if got, want := len(c.Specs()), 11; got != want {
 		t.Errorf("%d specs, want %d: %v", got, want, c.Specs())
 	}
-	want := "AS23053/1 11, AS23053/5 15, AS23053/8 11, AS23053/13 12, AS23053/16 13, AS23053/16 thin 9"
+	want := "AS23053/1 11, AS23053/4 7, AS23053/4 class 2 7, AS23053/4 class 3 6, AS23053/5 15, AS23053/8 11, AS23053/13 12, AS23053/16 13, AS23053/16 thin 9"
 	var got []string
 	for _, k := range c.Kinds() {
 		got = append(got, fmt.Sprint(k, " ", len(c.TubesOf(k))))

@@ -1,6 +1,8 @@
 package catalogue
 
 import (
+	"math"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -29,6 +31,13 @@ var printedBores = []struct {
 	{"76.2", 76.20, 38.10},
 }
 
+// dualWall is what /4 of classes 1 and 3, which shrink by more than half, is printed to
+// recover to: maker A's data sheets, class 1 also a vehicle maker's specification.
+var dualWall = map[string]float64{
+	"AS23053/4 3.2": 0.58, "AS23053/4 4.8": 1.52, "AS23053/4 6.4": 2.03, "AS23053/4 9.5": 3.43, "AS23053/4 12.7": 4.95, "AS23053/4 19.0": 7.95, "AS23053/4 25.4": 10.16,
+	"AS23053/4 class 3 3.2": 0.58, "AS23053/4 class 3 4.8": 1.52, "AS23053/4 class 3 6.4": 2.03, "AS23053/4 class 3 9.5": 3.05, "AS23053/4 class 3 12.7": 3.99, "AS23053/4 class 3 19.0": 7.95,
+}
+
 func TestTubeBores(t *testing.T) {
 	for _, tube := range mustDefault(t).Tubes {
 		name, ok := strings.CutPrefix(tube.ID, tube.Kind+" ")
@@ -39,6 +48,9 @@ func TestTubeBores(t *testing.T) {
 			}
 			found = true
 			rec := b.recovered
+			if own, has := dualWall[tube.ID]; has {
+				rec = own
+			}
 			if tube.ID == "AS23053/5 15.9" {
 				rec = 7.95 // source: maker A's /5 sheet, which prints 7.95 where /13 has 7.92
 			}
@@ -63,8 +75,8 @@ func TestTubeWalls(t *testing.T) {
 	for _, kind := range c.Kinds() {
 		var last Tube
 		for _, tube := range c.TubesOf(kind) {
-			// 0.01: /13 takes its small sizes from maker A (0.89) and the next from RT-1148 (0.88).
-			const slack = 0.011
+			// 0.02: /4 class 2 is printed 0.76 and 0.74 for one size and the next; /13 takes its small sizes from maker A (0.89) and the next from RT-1148 (0.88).
+			const slack = 0.021
 			if tube.WallMM < last.WallMM-slack || tube.SuppliedMM <= last.SuppliedMM {
 				t.Errorf("%s is thinner than %s", tube.ID, last.ID)
 			}
@@ -140,3 +152,45 @@ func TestSplices(t *testing.T) {
 		t.Errorf("AS81824/1-2: %+v", s) // circular mils from memory of AS81824/1
 	}
 }
+
+// Every wall that is printed for /5, /13, /16 and /4, size by size. Sources: maker A's data
+// sheets of each; /13 from 1/2 in on RT-1148 rev 9; /4 class 1 also a vehicle maker's
+// specification. What no admissible table prints is from memory and says so.
+func TestPublishedWalls(t *testing.T) {
+	printed := map[string]string{
+		"AS23053/5":         "1.2 0.46 1.6 0.46 2.4 0.51 3.2 0.51 4.8 0.51 6.4 0.64 9.5 0.64 12.7 0.64 15.9 0.64 19.0 0.76 25.4 0.89 31.8 1.02 38.1 1.02 50.8 1.14 76.2 1.27",
+		"AS23053/13":        "3.2 0.76 4.8 0.89 6.4 0.89 9.5 0.89 12.7 0.89 15.9 1.07 19.0 1.07 22.2 1.14 25.4 1.24 31.8 1.40 38.1 1.40 50.8 1.65",
+		"AS23053/16":        "3.2 0.71 4.8 0.79 6.4 0.89 9.5 0.99 12.7 1.19 19.0 1.50 25.4 1.80 38.1 2.39 50.8 2.79",
+		"AS23053/4":         "3.2 0.97 4.8 1.09 6.4 1.19 9.5 1.27 12.7 1.40 19.0 1.65 25.4 1.90",
+		"AS23053/4 class 2": "3.2 0.66 4.8 0.66 6.4 0.74 9.5 0.74 12.7 0.76 19.0 0.74 25.4 1.07",
+		"AS23053/4 class 3": "3.2 0.97 4.8 1.09 6.4 1.19 9.5 1.27 12.7 1.40 19.0 1.65",
+	}
+	c := mustDefault(t)
+	for kind, row := range printed {
+		f := strings.Fields(row)
+		want := map[string]string{}
+		for k := 0; k < len(f); k += 2 {
+			want[f[k]] = f[k+1]
+		}
+		for _, tube := range c.TubesOf(kind) {
+			name := strings.TrimPrefix(tube.ID, kind+" ")
+			wall, is := want[name]
+			delete(want, name)
+			standing := tube.WallStanding
+			if standing == "" {
+				standing = tube.Standing
+			}
+			switch got := strconv.FormatFloat(float64(tube.WallMM), 'f', 2, 64); {
+			case !is && standing != Memory:
+				t.Errorf("%s: wall %s is printed nowhere and is called %s", tube.ID, got, standing)
+			case is && (standing != Published || math.Abs(float64(tube.WallMM)-number(wall)) > 0.0101):
+				t.Errorf("%s: wall %s, %s; printed %s", tube.ID, got, standing, wall)
+			}
+		}
+		for name := range want {
+			t.Errorf("%s %s is printed and not in the catalogue", kind, name)
+		}
+	}
+}
+
+func number(s string) float64 { v, _ := strconv.ParseFloat(s, 64); return v }

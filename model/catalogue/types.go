@@ -55,6 +55,7 @@ type Boot struct {
 	LipSuppliedMM, LipRecoveredMM     unit.Millimetre // H
 	CableSuppliedMM, CableRecoveredMM unit.Millimetre // J
 	LengthMM                          unit.Millimetre // recovered
+	LengthStanding                    Standing        // of LengthMM; "" is that of the entry
 	Origin
 }
 

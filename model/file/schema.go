@@ -36,6 +36,7 @@ func document() table[model.Harness] {
 			one[h, model.Head]{"harness", func(v *h) *model.Head { return &v.Head }, headTable()},
 			one[h, model.Rules]{"rules", func(v *h) *model.Rules { return &v.Rules }, rulesTable()},
 			many[h, model.Reel]{"reel", func(v *h) *[]model.Reel { return &v.Reels }, reelTable()},
+			many[h, model.Part]{"part", func(v *h) *[]model.Part { return &v.Parts }, partTable()},
 			many[h, model.Termination]{"termination", func(v *h) *[]model.Termination { return &v.Terminations }, terminationTable()},
 			many[h, model.Breakout]{"breakout", func(v *h) *[]model.Breakout { return &v.Breakouts }, breakoutTable()},
 			many[h, model.Splice]{"splice", func(v *h) *[]model.Splice { return &v.Splices }, spliceTable()},
@@ -109,7 +110,11 @@ func rulesTable() table[model.Rules] {
 		text("spec", func(v *r) *optText { return &v.Spec }),
 		numbers("filler_stock_mm", func(v *r) *mms { return &v.FillerStock }, someMM),
 		number("filler_c", func(v *r) *optC { return &v.FillerC }, celsius),
+		choice("filler_of", func(v *r) *optText { return &v.FillerOf }, "fluoropolymer", "polyester", "aramid", "nylon", "polypropylene", "polyethylene"),
 		number("adhesive_c", func(v *r) *optC { return &v.AdhesiveC }, celsius),
+		choice("adhesive", func(v *r) *optText { return &v.Adhesive }, "epoxy", "hot melt"),
+		count("pot_life_min", func(v *r) *optCount { return &v.PotLifeMin }, 1, maxCount),
+		count("pack_joints", func(v *r) *optCount { return &v.PackJoints }, 1, maxCount),
 	}}
 }
 

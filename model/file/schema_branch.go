@@ -65,6 +65,7 @@ func coverTable() table[model.Cover] {
 			text("part", func(v *c) *optText { return &v.Part }),
 			number("from_mm", func(v *c) *optMM { return &v.FromMM }, length),
 			number("to_mm", func(v *c) *optMM { return &v.ToMM }, length),
+			number("thick_mm", func(v *c) *optMM { return &v.ThickMM }, length),
 		},
 	}
 }

@@ -5,6 +5,22 @@ import (
 	"contralay/model/unit"
 )
 
+func partTable() table[model.Part] {
+	type p = model.Part
+	const bores = "the bore recovered and the bore as supplied"
+	return table[p]{
+		what: "part",
+		keys: []key[p]{
+			must(plainText("id", func(v *p) *string { return &v.ID })),
+			number("wall_mm", func(v *p) *optMM { return &v.WallMM }, someMM),
+			pair("lip_mm", func(v *p) *mms { return &v.LipMM }, someMM, true, bores),
+			pair("cable_mm", func(v *p) *mms { return &v.CableMM }, someMM, true, bores),
+			number("length_mm", func(v *p) *optMM { return &v.LengthMM }, someMM),
+			number("supplied_mm", func(v *p) *optMM { return &v.SuppliedMM }, someMM),
+		},
+	}
+}
+
 func terminationTable() table[model.Termination] {
 	type t = model.Termination
 	return table[t]{
@@ -24,6 +40,7 @@ func terminationTable() table[model.Termination] {
 			count("boot_clock", func(v *t) *optCount { return &v.BootClock }, 1, 12),
 			texts("reserved", func(v *t) *[]string { return &v.Reserved }),
 			number("loop_mm", func(v *t) *optMM { return &v.LoopMM }, length),
+			number("space_mm", func(v *t) *optMM { return &v.SpaceMM }, length),
 			number("limit_c", func(v *t) *optC { return &v.LimitC }, celsius),
 			texts("cavities", func(v *t) *[]string { return &v.Cavities }),
 			textMap("contacts", func(v *t) *map[string][]string { return &v.Contacts }),

@@ -23,9 +23,9 @@ func (m *Model) sizeChoices(id string) func(m *Model) []choice {
 			}
 		}
 		var out []choice
-		for _, s := range m.cfg.Cat.Sizes(w.Spec) {
+		for _, s := range m.sheet.Cat.Sizes(w.Spec) {
 			c := choice{value: s, says: sizeText(&model.Wire{Size: s}), used: used[s]}
-			if e, ok := m.cfg.Cat.Wire(w.Spec, s); ok {
+			if e, ok := m.sheet.Cat.Wire(w.Spec, s); ok {
 				c.says, c.why = c.says+m.overOf(e), looked(e)
 				c.more = func() string { return m.sizeSays(id, s) }
 			}
@@ -84,8 +84,8 @@ func (m *Model) specChoices(id string) func(m *Model) []choice {
 			used[m.h.Wires[k].Spec]++
 		}
 		var out []choice
-		for _, s := range m.cfg.Cat.Specs() {
-			if e, ok := m.cfg.Cat.Wire(s, size); ok {
+		for _, s := range m.sheet.Cat.Specs() {
+			if e, ok := m.sheet.Cat.Wire(s, size); ok {
 				out = append(out, choice{value: s, says: s + m.overOf(e), used: used[s], why: looked(e)})
 			}
 		}

@@ -272,8 +272,8 @@ func (m *Model) spliceChoices() []choice {
 		used[m.h.Splices[i].Part.V]++
 	}
 	var out []choice
-	for _, id := range m.cfg.Cat.SpliceIDs() {
-		p, _ := m.cfg.Cat.Splice(id)
+	for _, id := range m.sheet.Cat.SpliceIDs() {
+		p, _ := m.sheet.Cat.Splice(id)
 		out = append(out, choice{value: id, says: fmt.Sprintf("%s  %s, %d to %d circular mils", id, p.Build, p.CMAMin, p.CMAMax), used: used[id]})
 	}
 	return out

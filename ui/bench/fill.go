@@ -337,7 +337,7 @@ func (m *Model) upOffer(k int) (offer, bool) {
 		return offer{}, false
 	}
 	w := m.h.Wires[best]
-	sizes := m.cfg.Cat.Sizes(w.Spec)
+	sizes := m.sheet.Cat.Sizes(w.Spec)
 	at := slices.Index(sizes, w.Size)
 	if at < 0 || at+1 >= len(sizes) || !m.endsTake(w, sizes[at+1]) {
 		return offer{}, false

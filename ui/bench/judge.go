@@ -123,8 +123,8 @@ func (m *Model) sizeRows() []row {
 	}
 	thinner := 0
 	for _, c := range changes {
-		a, okA := m.cfg.Cat.Wire(m.h.Wires[c.Wire].Spec, c.From)
-		b, okB := m.cfg.Cat.Wire(m.h.Wires[c.Wire].Spec, c.To)
+		a, okA := m.sheet.Cat.Wire(m.h.Wires[c.Wire].Spec, c.From)
+		b, okB := m.sheet.Cat.Wire(m.h.Wires[c.Wire].Spec, c.To)
 		if okA && okB && b.AreaMM2 < a.AreaMM2 {
 			thinner++
 		}

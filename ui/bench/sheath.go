@@ -22,9 +22,15 @@ func (m *Model) sheathPage(w int) page {
 	if !ok || b.OverMM <= 0 {
 		return page{empty: "nothing laid yet, so nothing to cover"}
 	}
-	p := page{why: figs(mb.ID, 0, "", "branch.over", "branch.tape", "sheath.pass")}
+	p := page{why: figs(mb.ID, 0, "", "branch.over", "branch.floor", "branch.tape", "sheath.pass")}
 	sh := &b.Sheath
-	p.lines = []string{fmt.Sprintf("over %s, tape %s %s, to pass %s %s", m.sys.Fine(b.OverMM), m.sys.Fine(b.TapeMM), m.sys.Name(), m.sys.Fine(sh.PassMM), m.sys.Name())}
+	p.lines = []string{fmt.Sprintf("over %s (area alone %s), tape %s, pass %s", m.sys.Fine(b.OverMM), m.sys.Fine(m.sheet.FloorMM(m.branch)), m.sys.Fine(b.TapeMM), m.sys.Fine(sh.PassMM))}
+	if says := m.ranked(sh); says != "" {
+		p.lines = append(p.lines, says)
+		for _, c := range m.shownTubes(sh) {
+			p.why = append(p.why, figs(mb.ID, 0, c.Tube.ID, "tube.mass", "tube.full", "tube.grip", "tube.slide")...)
+		}
+	}
 	wide, worst := max(16, w-31), w >= 47 // the worst case gives way on a narrow screen
 	if !worst {
 		wide = max(8, w-24)
@@ -52,7 +58,24 @@ func (m *Model) sheathPage(w int) page {
 				unit.Fixed(float64(c.Verdict.GripRatio), 2), over),
 			detail: m.tubeSays(c), mark: mark,
 			enter: func(m *Model) { m.takeTube(id) },
-			why:   figs(mb.ID, 0, id, "tube.slide", "tube.worst", "tube.grip", "tube.over", "tube.room", "tube.full", "tube.wall", "tube.mass", "tube.cut"),
+			show: func(m *Model) *Model {
+				if id == sh.Part {
+					return m
+				}
+				return m.try("tube "+id, func() *model.Harness {
+					return m.h.EditBranch(m.branch, func(b *model.Branch) { sheathOf(b).Part = model.Some(id) })
+				})
+			},
+			why: figs(mb.ID, 0, id, "tube.slide", "tube.worst", "tube.grip", "tube.over", "tube.room", "tube.full", "tube.wall", "tube.mass", "tube.cut"),
+		}
+		if c.Verdict.Wraps {
+			r.field, r.step = m.wallField(id), func(m *Model, by int) { m.stepWall(id, by) }
+			r.detail += "; digits: its wall, off the reel"
+		}
+		if at := sh.PassStationMM; at > 0 {
+			r.why = append(r.why, reason{made: func() (calc.Why, bool) {
+				return calc.Stated("where that splice lies", "its station along "+mb.ID, float64(at), calc.Length, given), true
+			}})
 		}
 		p.rows = append(p.rows, r.of(m.sys.Fine(c.Verdict.SlideMM), m.sys.Name()+"  for "+c.Tube.ShelfLabel+" to slide"))
 	}
@@ -84,9 +107,10 @@ func (m *Model) sheathPage(w int) page {
 			why: append(figs(mb.ID, 0, "", "sheath.to"), figs(mb.ID, 0, sh.Part, "tube.cut")...)})
 	for _, place := range []string{mb.From, mb.To} {
 		if t, ok := m.sheet.X.Termination[place]; ok {
-			p.rows = append(p.rows, m.bootRow(t))
+			p.rows = append(p.rows, m.bootRow(t), m.loopRow(t))
 		}
 	}
+	p.rows = append(p.rows, m.coverRows()...)
 	if r, any := m.marginRow(); any {
 		p.rows = append(p.rows, r)
 	}
@@ -100,6 +124,42 @@ func where(room bool, text string) string {
 		return text
 	}
 	return ""
+}
+
+// ranked says in words why the first tube is the first, and what is wrong with each other.
+func (m *Model) ranked(sh *calc.Sheath) string {
+	all := m.shownTubes(sh)
+	if len(all) < 2 || all[0].Verdict.Stops() {
+		return ""
+	}
+	first := all[0].Verdict
+	kept := fmt.Sprintf("keeps %d of 3", first.Kept())
+	if first.KeepsAll() {
+		kept = "keeps all"
+	}
+	out := fmt.Sprintf("1st %s, lightest, %s g", kept, unit.Fixed(float64(all[0].Gram), 1))
+	for k, c := range all[1:] {
+		out += fmt.Sprintf("; %s %s", []string{"2nd", "3rd"}[k], m.fault(c, first))
+	}
+	return out
+}
+
+// fault is what is wrong with a tube beside the first, in a word or two.
+func (m *Model) fault(c calc.Choice, first cover.Verdict) string {
+	v := c.Verdict
+	switch {
+	case v.StopSlide:
+		return "does not pass"
+	case v.StopLoose:
+		return "loose"
+	case !v.Stretch.Kept && first.Stretch.Kept:
+		return fmt.Sprintf("filled to %s %%", unit.Fixed(100*float64(v.StretchRatio), 0))
+	case !v.Grips.Kept && first.Grips.Kept:
+		return "grips by " + unit.Fixed(float64(v.GripRatio), 2)
+	case !v.Slides.Kept && first.Slides.Kept:
+		return m.sys.Fine(v.SlideMM) + " " + m.sys.Name() + " to slide"
+	}
+	return unit.Fixed(float64(c.Gram), 1) + " g"
 }
 
 // shownTubes is the best three, and the one in use wherever it ranks.
@@ -176,8 +236,8 @@ func (m *Model) stepKind(by int) {
 	if len(b.Sheath.Others) > 0 {
 		cur = b.Sheath.Others[0].Tube.Kind
 	}
-	kind, moved := around(m.cfg.Cat.Kinds(), cur, by)
-	ts := m.cfg.Cat.TubesOf(kind)
+	kind, moved := around(m.sheet.Cat.Kinds(), cur, by)
+	ts := m.sheet.Cat.TubesOf(kind)
 	if !moved || len(ts) == 0 {
 		m.refuse("the catalogue has no other kind of tube")
 		return
@@ -238,22 +298,26 @@ func (m *Model) bootRow(t int) row {
 	term := &m.h.Terminations[t]
 	boot := orDash(term.Boot.V)
 	detail := "+ - none, straight, 45 or 90 degrees for its shell"
-	if e, ok := m.cfg.Cat.Boot(term.Boot.V); ok {
+	if e, ok := m.sheet.Cat.Boot(term.Boot.V); ok {
 		mem := ""
 		if e.Standing == "memory" {
 			mem = "~"
 		}
-		detail = fmt.Sprintf("takes a cable of %s%s to %s%s %s; %s", m.sys.Diameter(1.1*e.CableRecoveredMM), mem, m.sys.Diameter(0.8*e.CableSuppliedMM), mem, m.sys.Name(), detail)
+		detail = fmt.Sprintf("Enter types its sizes off the part; takes a cable of %s%s to %s%s %s; %s", m.sys.Diameter(1.1*e.CableRecoveredMM), mem, m.sys.Diameter(0.8*e.CableSuppliedMM), mem, m.sys.Name(), detail)
 	}
-	return row{why: figs(term.ID, 0, "", "boot.least", "boot.most"), text: fmt.Sprintf("boot %-4s%s", term.ID, boot), detail: detail, mark: m.markFor(term.ID), step: func(m *Model, by int) { m.stepBoot(t, by) }}
+	r := row{why: figs(term.ID, 0, "", "boot.least", "boot.most"), text: fmt.Sprintf("boot %s  %s", term.ID, boot), detail: detail, mark: m.markFor(term.ID), step: func(m *Model, by int) { m.stepBoot(t, by) }}
+	if id := term.Boot.V; id != "" {
+		r.enter = func(m *Model) { m.open(bootScreen(id)) }
+	}
+	return r
 }
 
 func (m *Model) stepBoot(t, by int) {
 	term := &m.h.Terminations[t]
-	ins, ok := m.cfg.Cat.Insert(term.Insert.V)
+	ins, ok := m.sheet.Cat.Insert(term.Insert.V)
 	choices := []string{""}
-	for _, id := range m.cfg.Cat.BootIDs() {
-		e, _ := m.cfg.Cat.Boot(id)
+	for _, id := range m.sheet.Cat.BootIDs() {
+		e, _ := m.sheet.Cat.Boot(id)
 		if !ok || ins.Shell == 0 || e.Shell == ins.Shell {
 			choices = append(choices, id)
 		}

@@ -16,7 +16,7 @@ import (
 func threadScreen() screen {
 	return screen{name: "threading", pick: true, page: func(m *Model, w int) page {
 		p := page{lines: []string{"Threaded on in this order, before the contacts; legs that do not meet may go in any order.", "Hold: ring out bare first; trial fit before anything shrinks for good; ring out pinned before any adhesive."}, empty: "nothing to thread on; Esc goes back"}
-		p.rows = m.once(fmt.Sprint("threading ", w, m.sys), func() []row { return m.threadRows(m.sheet.Threading(), w) })
+		p.rows = m.once(fmt.Sprint("threading ", w, m.sys), func() []row { return append(m.threadRows(m.sheet.Threading(), w), m.glueRows()...) })
 		return p
 	}}
 }
@@ -86,4 +86,22 @@ func (m *Model) threadRow() row {
 		text += "over the ends beyond: Enter"
 	}
 	return row{key: "thread", text: strings.TrimRight(text, " "), detail: "Enter lists it for the whole harness: what cannot go on later, in this order", enter: func(m *Model) { m.open(threadScreen()) }}
+}
+
+// glueRows is what is done with adhesive once all is rung out, mix by mix.
+func (m *Model) glueRows() []row {
+	mixes := m.sheet.Mixes()
+	if len(mixes) == 0 {
+		return nil
+	}
+	l := &m.sheet.Limits
+	life := "its sheet says for how long it can be used and how it cures"
+	if l.PotLifeMin > 0 {
+		life = fmt.Sprintf("used within %d minutes; its sheet says how it cures", l.PotLifeMin)
+	}
+	out := []row{{key: "glue", text: fmt.Sprintf("ADHESIVE: %s, %s", l.Adhesive, plural(len(mixes), "pack", "packs")), detail: "hold: rung out bare, trial fit, rung out pinned, before anything is glued. Abrade, wipe, recover, let cure; " + life}}
+	for n, x := range mixes {
+		out = append(out, row{key: fmt.Sprint("mix ", n), text: fmt.Sprintf("  mix %d  %s", n+1, strings.Join(x.Joints, "; ")), detail: "joints of one mix, one after the other; " + life})
+	}
+	return out
 }

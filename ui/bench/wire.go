@@ -202,8 +202,8 @@ func (m *Model) stepSpec(id string, by int) {
 	i := m.sheet.X.Wire[id]
 	size := m.h.Wires[i].Size
 	var specs []string // only those that have the size
-	for _, s := range m.cfg.Cat.Specs() {
-		if _, ok := m.cfg.Cat.Wire(s, size); ok {
+	for _, s := range m.sheet.Cat.Specs() {
+		if _, ok := m.sheet.Cat.Wire(s, size); ok {
 			specs = append(specs, s)
 		}
 	}
@@ -388,7 +388,7 @@ func (m *Model) reelField(spec, size string) *field {
 			return err
 		}
 		says := ""
-		if e, ok := m.cfg.Cat.Wire(spec, size); ok && e.OverMM > 0 {
+		if e, ok := m.sheet.Cat.Wire(spec, size); ok && e.OverMM > 0 {
 			switch r := v / e.OverMM; {
 			case r > 7 && r < 13: // nobody has a wire ten times as thick: these are the ten
 				v = unit.Millimetre(math.Round(float64(v)/tenSide*1e4) / 1e4)

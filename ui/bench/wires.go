@@ -261,7 +261,7 @@ func (m *Model) removeWire(id string) {
 // stepSize takes the next thicker or thinner size of the wire's specification.
 func (m *Model) stepSize(i, by int) {
 	w := m.h.Wires[i]
-	sizes := m.cfg.Cat.Sizes(w.Spec)
+	sizes := m.sheet.Cat.Sizes(w.Spec)
 	at := slices.Index(sizes, w.Size)
 	if at < 0 {
 		m.refuse(fmt.Sprintf("%s has no size %s in the catalogue", w.Spec, w.Size))

@@ -47,7 +47,8 @@ func Topics() []Topic {
 		{"sheath", "step 4, Sheath", []string{
 			"Three tubes, best first. Slides: bore as supplied less the largest thing it must pass; worst is the same with every wire at its largest. Grips: tape diameter of the bundle over the bore it recovers to; 1.10 is wanted.",
 			"No means it does not go on, loose that it does not end up tight. Enter takes the tube; kind tries another material in the same place.",
-			"Start and stop are along the branch from its first end; left alone it starts under the shortest boot and stops at the sorted zone. Thread on says what comes over the tails of this branch before the first contact; Enter lists it for the whole harness, numbered: trunk sheath, the sheaths that meet at a breakout, its transition, and only then what lies further out; last label, boot, contacts.",
+			"Digits on a tube take its wall off the reel, Enter on a boot opens its sizes: what is read off a part stands in place of memory. Add puts a tape or braid under the sheath, a sleeve or second sheath over it, each with start and stop.",
+			"Start and stop are along the branch from its first end; left alone it starts under the shortest boot and stops at the sorted zone. Thread on lists, numbered, what must go on before the contacts, and what is glued last.",
 			"Shrink in fresh air, away from fuel: the fumes of fluoropolymers harm. Ring out before any adhesive.",
 		}},
 		{"build", "step 5, Build", []string{

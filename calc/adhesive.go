@@ -1,0 +1,97 @@
+package calc
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// Adhesive is a process and not a part: it comes after everything has been rung out, a
+// pack does so many joints, and what is mixed sets while it is used.
+
+// Glued is one moulded part and the joints it is glued at.
+type Glued struct {
+	Of     string   // termination or breakout
+	Part   string   // boot or transition
+	Joints []string // "lip", "cable", or the branch of an outlet
+}
+
+// Glue is every moulded part that takes adhesive, breakouts first, as they are shrunk from
+// the trunk outward; nil where the shop names no adhesive.
+func (s *Sheet) Glue() []Glued {
+	if s.Limits.Adhesive == "" {
+		return nil
+	}
+	var out []Glued
+	for _, t := range s.Threading() {
+		switch t.What {
+		case "transition":
+			g := Glued{Of: t.Of, Part: t.Part}
+			for _, b := range s.X.Meeting(t.Of) {
+				g.Joints = append(g.Joints, s.H.Branches[b].ID)
+			}
+			out = append(out, g)
+		case "boot":
+			out = append(out, Glued{Of: t.Of, Part: t.Part, Joints: []string{"lip", "cable"}})
+		}
+	}
+	return out
+}
+
+// Mix is what is glued out of one pack, within its pot life.
+type Mix struct{ Joints []string }
+
+// Mixes parts the joints into packs; a moulded part stays in one where it fits.
+func (s *Sheet) Mixes() []Mix {
+	var out []Mix
+	room := 0
+	for _, g := range s.Glue() {
+		rest := g.Joints
+		for first := true; len(rest) > 0; first = false {
+			if room <= 0 || first && len(rest) > room && len(rest) <= s.Limits.PackJoints {
+				out, room = append(out, Mix{}), s.Limits.PackJoints
+			}
+			n := min(room, len(rest))
+			out[len(out)-1].Joints = append(out[len(out)-1].Joints, fmt.Sprintf("%s %s", g.Of, strings.Join(rest[:n], ", ")))
+			rest, room = rest[n:], room-n
+		}
+	}
+	return out
+}
+
+// hotMeltC is what hot melt stands all the time: a maker's specification of it, as tape and
+// as a coat on shapes and tubing.
+var hotMeltC = struct {
+	c unit.Celsius
+	catalogue.Origin
+}{90, catalogue.Origin{Source: "a maker's hot-melt specification", Standing: catalogue.Published}}
+
+// adhesiveC is what the adhesive stands: as the file says, else as its kind does.
+func (s *Sheet) adhesiveC() (unit.Celsius, catalogue.Origin, bool) {
+	switch {
+	case s.Limits.AdhesiveC.Set:
+		return s.Limits.AdhesiveC.V, catalogue.Origin{Source: "given in the file", Standing: catalogue.House}, true
+	case s.Limits.Adhesive == "hot melt":
+		return hotMeltC.c, hotMeltC.Origin, true
+	}
+	return 0, catalogue.Origin{}, false
+}
+
+// sayAdhesive tells of an adhesive that is not for what it is to hold: hot melt bonds
+// polyolefin, and elastomer shapes and tubes take epoxy. Source: the makers'
+// specifications of both.
+func (s *Sheet) sayAdhesive() {
+	if s.Limits.Adhesive != "hot melt" {
+		return
+	}
+	for _, g := range s.Glue() {
+		for _, b := range s.X.Meeting(g.Of) {
+			if t := s.Branches[b].Sheath.Tube; s.Branches[b].Sheath.Known && strings.Contains(t.Material, "elastomer") {
+				s.sayLike(Note, "adhesive.pair", g.Of, t.Kind, fmt.Sprintf("is to be glued by hot melt on %s: that takes epoxy", t.Kind))
+				break
+			}
+		}
+	}
+}
