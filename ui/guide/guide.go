@@ -45,9 +45,9 @@ func Topics() []Topic {
 			"Filler is white wire off the layer's own reel, or a size in stock (filler_stock_mm in [rules], with filler_c for what it stands).",
 		}},
 		{"sheath", "step 4, Sheath", []string{
-			"Three tubes, best first. Slides: bore as supplied less the largest thing it must pass; worst is the same with every wire at its largest. Grips: tape diameter of the bundle over the bore it recovers to; 1.10 is wanted.",
+			"Three tubes, best first, and why. Slides: bore as supplied less the largest thing to pass; worst: every wire at its largest. Grips: tape diameter over the bore it recovers to; 1.10 is wanted.",
 			"No means it does not go on, loose that it does not end up tight. Enter takes the tube; kind tries another material in the same place.",
-			"Digits on a tube take its wall off the reel, Enter on a boot opens its sizes: what is read off a part stands in place of memory. Add puts a tape or braid under the sheath, a sleeve or second sheath over it, each with start and stop.",
+			"Digits on a tube take its wall off the reel, Enter on a boot its sizes, in place of memory. Add puts a tape or braid under the sheath, a sleeve or second sheath over it.",
 			"Start and stop are along the branch from its first end; left alone it starts under the shortest boot and stops at the sorted zone. Thread on lists, numbered, what must go on before the contacts, and what is glued last.",
 			"Shrink in fresh air, away from fuel: the fumes of fluoropolymers harm. Ring out before any adhesive.",
 		}},
