@@ -22,7 +22,7 @@ func edit(t *rapid.T, h *model.Harness) *model.Harness {
 	w := func(f func(w *model.Wire)) *model.Harness { return h.EditWire(wire, f) }
 	b := func(f func(b *model.Branch)) *model.Harness { return h.EditBranch(branch, f) }
 	n := *h
-	switch rapid.IntRange(0, 21).Draw(t, "kind") {
+	switch rapid.IntRange(0, 26).Draw(t, "kind") {
 	case 0, 1, 2:
 		return w(func(w *model.Wire) {
 			w.Amps = model.Some(unit.Ampere(rapid.Float64Range(0, 12).Draw(t, "amps")))
@@ -77,6 +77,24 @@ func edit(t *rapid.T, h *model.Harness) *model.Harness {
 			n.Splices = append([]model.Splice{}, h.Splices...)
 			n.Splices[0].OffsetMM = model.Some[unit.Millimetre](90)
 		}
+	case 22:
+		return w(func(w *model.Wire) {
+			w.To, w.Role, w.CappedAt = model.Opt[string]{}, model.Some("spare"), model.Some(h.Branches[branch].To)
+		})
+	case 23:
+		return b(func(b *model.Branch) {
+			b.Covers = []model.Cover{{What: "tape"}, {What: "braid"}, {What: "sheath"}, {What: "sleeve", Part: model.Some("AS23053/16 9.5"), FromMM: model.Some[unit.Millimetre](20)}}
+		})
+	case 24:
+		return h.EditPart("AS23053/16 "+rapid.SampledFrom([]string{"3.2", "9.5", "15.9"}).Draw(t, "tube"), func(p *model.Part) {
+			p.WallMM = model.Some(unit.Millimetre(rapid.Float64Range(0.5, 2).Draw(t, "wall")))
+		})
+	case 25:
+		return h.EditTermination(rapid.IntRange(0, len(h.Terminations)-1).Draw(t, "termination"), func(t *model.Termination) {
+			t.Firewall, t.LoopMM, t.Aliases = model.Some(true), model.Some[unit.Millimetre](30), map[string][]string{"1": {"+"}}
+		})
+	case 26:
+		n.Rules.FillerOf, n.Rules.Adhesive = model.Some("polyethylene"), model.Some("hot melt")
 	case 21:
 		return h.AddFeed(model.Feed{Device: model.Some("blade"), Amps: model.Some[unit.Ampere](5)}, h.Wires[wire].ID)
 	}

@@ -54,6 +54,12 @@ func (m *Model) listRows() []row {
 		}
 		out = append(out, row{text: fmt.Sprintf("  %3d off %6s   %s", len(c.Wires), m.sys.Length(c.CutMM), few(ids)), detail: "wire and colour: " + strings.Join(named, ", "), why: why})
 	}
+	if n := len(m.h.Wires); n > 0 {
+		out = append(out, row{text: fmt.Sprintf("  wire flags %d", 2*n), detail: "one at each end of every wire, from the cutting on until its contact is in"})
+	}
+	if n := len(m.sheet.Mixes()); n > 0 {
+		out = append(out, row{text: fmt.Sprintf("  adhesive, %s: %s", m.sheet.Limits.Adhesive, plural(n, "pack", "packs")), detail: "the threading list says which joints each does"})
+	}
 	head("CONTACTS TO BUY")
 	for _, b := range m.sheet.BuyList() {
 		part := orDash(b.Part)

@@ -15,8 +15,10 @@ import (
 
 func threadScreen() screen {
 	return screen{name: "threading", pick: true, page: func(m *Model, w int) page {
-		p := page{lines: []string{"Threaded on in this order, before the contacts; legs that do not meet may go in any order.", "Hold: ring out bare first; trial fit before anything shrinks for good; ring out pinned before any adhesive."}, empty: "nothing to thread on; Esc goes back"}
-		p.rows = m.once(fmt.Sprint("threading ", w, m.sys), func() []row { return append(m.threadRows(m.sheet.Threading(), w), m.glueRows()...) })
+		p := page{lines: []string{"Threaded on in this order, before the contacts; legs that do not meet may go in any order. Below, end by end.", "Hold: ring out bare first; trial fit before anything shrinks for good; ring out pinned before any adhesive."}, empty: "nothing to thread on; Esc goes back"}
+		p.rows = m.once(fmt.Sprint("threading ", w, m.sys), func() []row {
+			return append(append(m.threadRows(m.sheet.Threading(), w), m.glueRows()...), m.endThreadRows(w)...)
+		})
 		return p
 	}}
 }
@@ -102,6 +104,24 @@ func (m *Model) glueRows() []row {
 	out := []row{{key: "glue", text: fmt.Sprintf("ADHESIVE: %s, %s", l.Adhesive, plural(len(mixes), "pack", "packs")), detail: "hold: rung out bare, trial fit, rung out pinned, before anything is glued. Abrade, wipe, recover, let cure; " + life}}
 	for n, x := range mixes {
 		out = append(out, row{key: fmt.Sprint("mix ", n), text: fmt.Sprintf("  mix %d  %s", n+1, strings.Join(x.Joints, "; ")), detail: "joints of one mix, one after the other; " + life})
+	}
+	return out
+}
+
+// endThreadRows is what comes over the tails of each end, numbered for whoever stands there.
+func (m *Model) endThreadRows(w int) []row {
+	var out []row
+	for t := range m.h.Terminations {
+		id := m.h.Terminations[t].ID
+		tail := m.sheet.TailOf(id)
+		if len(tail) == 0 {
+			continue
+		}
+		out = append(out, row{key: "end " + id, text: fmt.Sprintf("AT %s  %s", id, m.h.Terminations[t].Name.V), detail: "over these tails, in this order, before their contacts"})
+		for n, r := range m.threadRows(tail, w) {
+			r.key = fmt.Sprint("end ", id, " ", n)
+			out = append(out, r)
+		}
 	}
 	return out
 }
