@@ -346,12 +346,11 @@ func (s *Sheet) boots(i int) {
 		if d <= 0 {
 			continue
 		}
-		level := atMost(boot.Standing, Stop)
 		switch {
 		case d < boot.CableRecoveredMM:
-			s.say(level, "boot.grip", t.ID, fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm; build it up, and check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableRecoveredMM), 1), unit.Fixed(float64(d), 1)))
+			s.say(atMost(boot.From(boot.Read.CableRecovered).Standing, Stop), "boot.grip", t.ID, fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm; build it up, and check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableRecoveredMM), 1), unit.Fixed(float64(d), 1)))
 		case boot.CableSuppliedMM > 0 && d > boot.CableSuppliedMM:
-			s.say(level, "boot.slide", t.ID, fmt.Sprintf("%s will not pass: it opens to %s mm and the branch is %s mm; check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableSuppliedMM), 1), unit.Fixed(float64(d), 1)))
+			s.say(atMost(boot.From(boot.Read.CableSupplied).Standing, Stop), "boot.slide", t.ID, fmt.Sprintf("%s will not pass: it opens to %s mm and the branch is %s mm; check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableSuppliedMM), 1), unit.Fixed(float64(d), 1)))
 		}
 	}
 }

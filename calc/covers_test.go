@@ -215,16 +215,16 @@ func TestReadOffThePart(t *testing.T) {
 		t.Fatalf("by memory: %+v", g)
 	}
 	h := *s.H
-	h.Parts = []model.Part{{ID: "boot-straight-18", CableMM: []unit.Millimetre{5.5, 30}, LengthMM: model.Some[unit.Millimetre](70), SuppliedMM: model.Some[unit.Millimetre](18.5)}}
+	h.Parts = []model.Part{{ID: "boot-straight-18", CableRecMM: model.Some[unit.Millimetre](5.5), LengthMM: model.Some[unit.Millimetre](70), SuppliedMM: model.Some[unit.Millimetre](18.5)}}
 	n := Build(&h, s.base, s)
 	if g, ok := snag(n, "boot.grip", "P"); ok {
 		t.Errorf("it recovers to 5.5: %+v", g)
 	}
-	if b, _ := n.Cat.Boot("boot-straight-18"); b.Standing != catalogue.House || b.LengthMM != 70 || b.LengthStanding != catalogue.House {
+	if b, _ := n.Cat.Boot("boot-straight-18"); b.CableRecoveredMM != 5.5 || b.LengthMM != 70 || b.From(b.Read.CableRecovered).Standing != catalogue.House || b.From(b.Read.CableSupplied).Standing != catalogue.Memory || !b.Read.Length {
 		t.Errorf("%+v", b)
 	}
 	wide := *s.H
-	wide.Parts = []model.Part{{ID: "boot-straight-18", CableMM: []unit.Millimetre{9, 30}}}
+	wide.Parts = []model.Part{{ID: "boot-straight-18", CableRecMM: model.Some[unit.Millimetre](9)}}
 	if g, ok := snag(Build(&wide, s.base, n), "boot.grip", "P"); !ok || g.Level != Stop {
 		t.Errorf("read off and too wide: %+v", g)
 	}

@@ -6,10 +6,8 @@ import (
 
 	"contralay/model"
 	"contralay/model/catalogue"
+	"contralay/model/unit"
 )
-
-// readOff is where a value comes from that somebody read off the part in hand.
-var readOff = catalogue.Origin{Source: "read off the part, given in the file", Standing: catalogue.House}
 
 // withParts is the catalogue with what the file has read off parts in place of its own
 // values; the same catalogue where it has nothing. cat is not changed.
@@ -29,17 +27,15 @@ func withParts(cat *catalogue.Catalogue, parts []model.Part) *catalogue.Catalogu
 		if !is {
 			continue
 		}
-		if b.LengthStanding == "" {
-			b.LengthStanding = b.Standing
-		}
-		if len(p.CableMM) == 2 {
-			b.CableRecoveredMM, b.CableSuppliedMM, b.Origin = p.CableMM[0], p.CableMM[1], readOff
-		}
-		if len(p.LipMM) == 2 {
-			b.LipRecoveredMM, b.LipSuppliedMM = p.LipMM[0], p.LipMM[1]
-		}
-		if p.LengthMM.Set {
-			b.LengthMM, b.LengthStanding = p.LengthMM.V, catalogue.House
+		for _, v := range []struct {
+			read model.Opt[unit.Millimetre]
+			size *unit.Millimetre
+			is   *bool
+		}{{p.CableRecMM, &b.CableRecoveredMM, &b.Read.CableRecovered}, {p.CableSupMM, &b.CableSuppliedMM, &b.Read.CableSupplied},
+			{p.LipRecMM, &b.LipRecoveredMM, &b.Read.LipRecovered}, {p.LipSupMM, &b.LipSuppliedMM, &b.Read.LipSupplied}, {p.LengthMM, &b.LengthMM, &b.Read.Length}} {
+			if v.read.Set {
+				*v.size, *v.is = v.read.V, true
+			}
 		}
 		out.Boots[p.ID] = b
 	}

@@ -91,7 +91,7 @@ func (s *Sheet) space(term *model.Termination) {
 	for _, b := range s.X.Meeting(term.ID) {
 		need := boot.LengthMM + s.Branches[b].Bend.MinMM + s.Branches[b].Outermost()
 		if bend := s.Branches[b].Bend.MinMM; bend > 0 && need > term.SpaceMM.V {
-			s.say(atMost(boot.Standing, Warn), "boot.space", term.ID, fmt.Sprintf("has %s mm behind it and a straight boot with its bend takes %s: a boot of 90 degrees, or another place", unit.Fixed(float64(term.SpaceMM.V), 0), unit.Fixed(float64(need), 0)))
+			s.say(atMost(boot.From(boot.Read.Length).Standing, Warn), "boot.space", term.ID, fmt.Sprintf("has %s mm behind it and a straight boot with its bend takes %s: a boot of 90 degrees, or another place", unit.Fixed(float64(term.SpaceMM.V), 0), unit.Fixed(float64(need), 0)))
 		}
 	}
 }

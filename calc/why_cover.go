@@ -110,7 +110,7 @@ func (e explainer) sheathEnd(f Figure) (Why, bool) {
 			w.In = append(w.In, exact("inset", 0, Length))
 		} else {
 			w.Says = "under the shortest boot, with the overlap: a moulded part is a tenth shorter at worst"
-			w.In = append(w.In, known("length of "+boot.ID, float64(boot.LengthMM), Length, boot.Origin), shop("at worst", shortestPart, Times, false), shop("overlap", float64(cover.OverlapMM), Length, false))
+			w.In = append(w.In, known("length of "+boot.ID, float64(boot.LengthMM), Length, boot.From(boot.Read.Length)), shop("at worst", shortestPart, Times, false), shop("overlap", float64(cover.OverlapMM), Length, false))
 		}
 	} else {
 		w.Says = "it stops at the sorted zone, or inside the transition with the overlap"
@@ -251,12 +251,12 @@ func (e explainer) bootCable(f Figure) (Why, bool) {
 	if !has {
 		return Why{}, false
 	}
-	bore, share, word := boot.CableRecoveredMM, float64(cover.MinGrip), "thinnest"
+	bore, share, word, read := boot.CableRecoveredMM, float64(cover.MinGrip), "thinnest", boot.Read.CableRecovered
 	if f.What == "boot.most" {
-		bore, share, word = boot.CableSuppliedMM, float64(cover.MaxStretch), "thickest"
+		bore, share, word, read = boot.CableSuppliedMM, float64(cover.MaxStretch), "thickest", boot.Read.CableSupplied
 	}
 	return Why{Name: fmt.Sprintf("%s cable that %s takes", word, boot.ID), Value: float64(bore) * share, Measure: Diameter, Says: "a tenth over the bore it recovers to, four fifths of the bore as supplied",
-		In: []Input{known("bore", float64(bore), Diameter, boot.Origin), shop("share", share, Times, false)}, make: func(in []float64) float64 { return in[0] * in[1] }}, true
+		In: []Input{known("bore", float64(bore), Diameter, boot.From(read)), shop("share", share, Times, false)}, make: func(in []float64) float64 { return in[0] * in[1] }}, true
 }
 
 // PlanOver explains the diameter of a lay-up that is only planned and stands in no

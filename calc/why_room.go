@@ -64,8 +64,8 @@ func (e explainer) loopOf(f Figure) (Why, bool) {
 		over = max(over, e.Branches[b].OverMM)
 	}
 	bundle := known("over of the bundle", float64(over), Diameter, catalogue.Origin{Source: "its branch", Standing: catalogue.Memory})
-	lip := known("lip of "+boot.ID+" as supplied", float64(boot.LipSuppliedMM), Diameter, boot.Origin)
-	long := known("length of "+boot.ID, float64(boot.LengthMM), Length, boot.Origin)
+	lip := known("lip of "+boot.ID+" as supplied", float64(boot.LipSuppliedMM), Diameter, boot.From(boot.Read.LipSupplied))
+	long := known("length of "+boot.ID, float64(boot.LengthMM), Length, boot.From(boot.Read.Length))
 	room := func(in []float64) float64 { return math.Max(0, (in[0]-in[1])/2) }
 	switch f.What {
 	case "loop.room":

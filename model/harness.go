@@ -57,8 +57,10 @@ type Reel struct {
 type Part struct {
 	ID         string // of the catalogue
 	WallMM     Opt[unit.Millimetre]
-	LipMM      []unit.Millimetre    // bore at the connector, recovered and as supplied
-	CableMM    []unit.Millimetre    // bore at the cable, recovered and as supplied
+	LipRecMM   Opt[unit.Millimetre] // bore at the connector, recovered
+	LipSupMM   Opt[unit.Millimetre] // and as supplied
+	CableRecMM Opt[unit.Millimetre] // bore at the cable, recovered
+	CableSupMM Opt[unit.Millimetre] // and as supplied
 	LengthMM   Opt[unit.Millimetre] // recovered
 	SuppliedMM Opt[unit.Millimetre] // length as supplied, which no maker holds to: for the bill alone
 }

@@ -47,6 +47,21 @@ type Tube struct {
 	Origin
 }
 
+// BootRead says which sizes of a boot were read off the part in hand and stand as house,
+// whatever the entry does.
+type BootRead struct{ LipRecovered, LipSupplied, CableRecovered, CableSupplied, Length bool }
+
+// ReadOff is where a size comes from that somebody read off the part in hand.
+var ReadOff = Origin{Source: "read off the part, given in the file", Standing: House}
+
+// From is where one of a boot's sizes comes from.
+func (b Boot) From(read bool) Origin {
+	if read {
+		return ReadOff
+	}
+	return b.Origin
+}
+
 // Boot is a moulded boot for a connector shell.
 type Boot struct {
 	ID                                string
@@ -55,7 +70,7 @@ type Boot struct {
 	LipSuppliedMM, LipRecoveredMM     unit.Millimetre // H
 	CableSuppliedMM, CableRecoveredMM unit.Millimetre // J
 	LengthMM                          unit.Millimetre // recovered
-	LengthStanding                    Standing        // of LengthMM; "" is that of the entry
+	Read                              BootRead        // what was read off the part
 	Origin
 }
 

@@ -7,14 +7,15 @@ import (
 
 func partTable() table[model.Part] {
 	type p = model.Part
-	const bores = "the bore recovered and the bore as supplied"
 	return table[p]{
 		what: "part",
 		keys: []key[p]{
 			must(plainText("id", func(v *p) *string { return &v.ID })),
 			number("wall_mm", func(v *p) *optMM { return &v.WallMM }, someMM),
-			pair("lip_mm", func(v *p) *mms { return &v.LipMM }, someMM, true, bores),
-			pair("cable_mm", func(v *p) *mms { return &v.CableMM }, someMM, true, bores),
+			number("lip_recovered_mm", func(v *p) *optMM { return &v.LipRecMM }, someMM),
+			number("lip_supplied_mm", func(v *p) *optMM { return &v.LipSupMM }, someMM),
+			number("cable_recovered_mm", func(v *p) *optMM { return &v.CableRecMM }, someMM),
+			number("cable_supplied_mm", func(v *p) *optMM { return &v.CableSupMM }, someMM),
 			number("length_mm", func(v *p) *optMM { return &v.LengthMM }, someMM),
 			number("supplied_mm", func(v *p) *optMM { return &v.SuppliedMM }, someMM),
 		},

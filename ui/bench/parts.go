@@ -69,74 +69,43 @@ func bootScreen(id string) screen {
 			return page{empty: "boot " + id + " is in no catalogue; Esc goes back"}
 		}
 		p := page{lines: []string{id + ", shrunk on as it comes", "Digits take what is read off the part or its drawing; an empty value gives the catalogue's back."}}
-		long := b.LengthStanding
-		if long == "" {
-			long = b.Standing
-		}
-		add := func(key, text string, v unit.Millimetre, st catalogue.Standing, set func(p *model.Part, v unit.Millimetre), clear func(p *model.Part)) {
-			from := b.Origin
-			from.Standing = st
-			p.rows = append(p.rows, row{key: key, text: fmt.Sprintf("%-32s %s%s %s", text, m.sys.Fine(v), memMark(st == catalogue.Memory), m.sys.Name()), detail: "digits: as the part has it",
+		add := func(key, text string, v unit.Millimetre, read bool, at func(p *model.Part) *model.Opt[unit.Millimetre]) {
+			from := b.From(read)
+			p.rows = append(p.rows, row{key: key, text: fmt.Sprintf("%-32s %s%s %s", text, m.sys.Fine(v), memMark(from.Standing == catalogue.Memory), m.sys.Name()), detail: "digits: as the part has it",
 				why: []reason{{made: func() (calc.Why, bool) { return calc.LookedUp(text, float64(v), calc.Diameter, from), true }}},
 				field: &field{label: text + " of " + id, unit: m.sys.Name(), value: m.sys.Fine(v), number: true, set: func(m *Model, t string) error {
 					if t == "" {
-						m.change(m.h.EditPart(id, clear), "back to the catalogue's")
+						m.change(m.h.EditPart(id, func(p *model.Part) { *at(p) = model.Opt[unit.Millimetre]{} }), "back to the catalogue's")
 						return nil
 					}
 					v, err := m.partSize(t, mostPart)
 					if err != nil {
 						return err
 					}
-					h := m.h.EditPart(id, func(p *model.Part) { set(p, v) })
-					if err := sound(h, id); err != nil {
+					h := m.h.EditPart(id, func(p *model.Part) { *at(p) = model.Some(v) })
+					if err := m.sound(h, id); err != nil {
 						return err
 					}
 					m.change(h, fmt.Sprintf("%s of %s is %s %s, read off the part", text, id, m.sys.Fine(v), m.sys.Name()))
 					return nil
 				}}})
 		}
-		pair := func(two *[]unit.Millimetre, rec, sup unit.Millimetre) *[]unit.Millimetre {
-			if len(*two) != 2 {
-				*two = []unit.Millimetre{rec, sup}
-			} else {
-				*two = []unit.Millimetre{(*two)[0], (*two)[1]}
-			}
-			return two
-		}
-		noCable, noLip := func(p *model.Part) { p.CableMM = nil }, func(p *model.Part) { p.LipMM = nil }
-		add("cable least", "bore at the cable, recovered", b.CableRecoveredMM, b.Standing, func(p *model.Part, v unit.Millimetre) {
-			(*pair(&p.CableMM, b.CableRecoveredMM, b.CableSuppliedMM))[0] = v
-		}, noCable)
-		add("cable most", "bore at the cable, as supplied", b.CableSuppliedMM, b.Standing, func(p *model.Part, v unit.Millimetre) {
-			(*pair(&p.CableMM, b.CableRecoveredMM, b.CableSuppliedMM))[1] = v
-		}, noCable)
-		add("lip least", "bore at the connector, recovered", b.LipRecoveredMM, m.lipStanding(id, b), func(p *model.Part, v unit.Millimetre) { (*pair(&p.LipMM, b.LipRecoveredMM, b.LipSuppliedMM))[0] = v }, noLip)
-		add("lip most", "bore at the connector, supplied", b.LipSuppliedMM, m.lipStanding(id, b), func(p *model.Part, v unit.Millimetre) { (*pair(&p.LipMM, b.LipRecoveredMM, b.LipSuppliedMM))[1] = v }, noLip)
-		add("length", "length, recovered", b.LengthMM, long, func(p *model.Part, v unit.Millimetre) { p.LengthMM = model.Some(v) }, func(p *model.Part) { p.LengthMM = model.Opt[unit.Millimetre]{} })
+		type opt = *model.Opt[unit.Millimetre]
+		add("cable least", "bore at the cable, recovered", b.CableRecoveredMM, b.Read.CableRecovered, func(p *model.Part) opt { return &p.CableRecMM })
+		add("cable most", "bore at the cable, as supplied", b.CableSuppliedMM, b.Read.CableSupplied, func(p *model.Part) opt { return &p.CableSupMM })
+		add("lip least", "bore at the connector, recovered", b.LipRecoveredMM, b.Read.LipRecovered, func(p *model.Part) opt { return &p.LipRecMM })
+		add("lip most", "bore at the connector, supplied", b.LipSuppliedMM, b.Read.LipSupplied, func(p *model.Part) opt { return &p.LipSupMM })
+		add("length", "length, recovered", b.LengthMM, b.Read.Length, func(p *model.Part) opt { return &p.LengthMM })
 		return p
 	}}
 }
 
-// lipStanding is how far the bore at the connector can be trusted.
-func (m *Model) lipStanding(id string, b catalogue.Boot) catalogue.Standing {
-	for _, p := range m.h.Parts {
-		if p.ID == id && len(p.LipMM) == 2 {
-			return catalogue.House
-		}
-	}
-	if base, ok := m.cfg.Cat.Boot(id); ok {
-		return base.Standing
-	}
-	return b.Standing
-}
-
-// sound refuses a part whose bore recovered is not less than that as supplied.
-func sound(h *model.Harness, id string) error {
-	for _, p := range h.Parts {
-		for _, two := range [][]unit.Millimetre{p.CableMM, p.LipMM} {
-			if p.ID == id && len(two) == 2 && two[0] >= two[1] {
-				return fmt.Errorf("it would shrink to %s mm from %s: the bore recovered is the lesser one", unit.Fixed(float64(two[0]), 2), unit.Fixed(float64(two[1]), 2))
-			}
+// sound refuses a boot whose bore recovered is not less than that as supplied.
+func (m *Model) sound(h *model.Harness, id string) error {
+	b, ok := m.built(h).Cat.Boot(id)
+	for _, two := range [][2]unit.Millimetre{{b.CableRecoveredMM, b.CableSuppliedMM}, {b.LipRecoveredMM, b.LipSuppliedMM}} {
+		if ok && two[0] >= two[1] {
+			return fmt.Errorf("it would shrink to %s %s from %s: the bore recovered is the lesser one", m.sys.Fine(two[0]), m.sys.Name(), m.sys.Fine(two[1]))
 		}
 	}
 	return nil

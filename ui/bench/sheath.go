@@ -8,6 +8,7 @@ import (
 	"contralay/calc"
 	"contralay/calc/cover"
 	"contralay/model"
+	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/draw"
 )
@@ -299,11 +300,8 @@ func (m *Model) bootRow(t int) row {
 	boot := orDash(term.Boot.V)
 	detail := "+ - none, straight, 45 or 90 degrees for its shell"
 	if e, ok := m.sheet.Cat.Boot(term.Boot.V); ok {
-		mem := ""
-		if e.Standing == "memory" {
-			mem = "~"
-		}
-		detail = fmt.Sprintf("Enter types its sizes off the part; takes a cable of %s%s to %s%s %s; %s", m.sys.Diameter(1.1*e.CableRecoveredMM), mem, m.sys.Diameter(0.8*e.CableSuppliedMM), mem, m.sys.Name(), detail)
+		least, most := memMark(e.From(e.Read.CableRecovered).Standing == catalogue.Memory), memMark(e.From(e.Read.CableSupplied).Standing == catalogue.Memory)
+		detail = fmt.Sprintf("Enter types its sizes off the part; takes a cable of %s%s to %s%s %s; %s", m.sys.Diameter(1.1*e.CableRecoveredMM), least, m.sys.Diameter(0.8*e.CableSuppliedMM), most, m.sys.Name(), detail)
 	}
 	r := row{why: figs(term.ID, 0, "", "boot.least", "boot.most"), text: fmt.Sprintf("boot %s  %s", term.ID, boot), detail: detail, mark: m.markFor(term.ID), step: func(m *Model, by int) { m.stepBoot(t, by) }}
 	if id := term.Boot.V; id != "" {
