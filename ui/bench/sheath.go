@@ -222,12 +222,17 @@ func (m *Model) bare() {
 		m.refuse("the sheath is only proposed; a file that lists another cover and no sheath wants none")
 		return
 	}
-	m.change(m.h.EditBranch(m.branch, func(b *model.Branch) {
-		b.Covers = slices.DeleteFunc(b.Covers, func(c model.Cover) bool { return c.What == "sheath" })
+	says := "sheath taken off; one is proposed"
+	h := m.h.EditBranch(m.branch, func(b *model.Branch) {
+		k := slices.IndexFunc(b.Covers, func(c model.Cover) bool { return c.What == "sheath" })
+		b.Covers = slices.Delete(b.Covers, k, k+1) // the first: what lies over it stays
 		if len(b.Covers) == 0 {
 			b.Covers = nil
+		} else {
+			says = "sheath taken off; the other covers stay"
 		}
-	}), "sheath taken off; one is proposed")
+	})
+	m.change(h, says)
 }
 
 // stepKind takes the best tube of another kind.
