@@ -88,10 +88,35 @@ func (s *Sheet) sayAdhesive() {
 	}
 	for _, g := range s.Glue() {
 		for _, b := range s.X.Meeting(g.Of) {
-			if t := s.Branches[b].Sheath.Tube; s.Branches[b].Sheath.Known && strings.Contains(t.Material, "elastomer") {
+			if t, ok := s.outermostAt(b, g.Of); ok && strings.Contains(t.Material, "elastomer") {
 				s.sayLike(Note, "adhesive.pair", g.Of, t.Kind, fmt.Sprintf("is to be glued by hot melt on %s: that takes epoxy", t.Kind))
 				break
 			}
 		}
 	}
 }
+
+// outermostAt is the tube that a moulded part at a place of branch b lies on: the last put
+// over the branch that reaches within a hand's breadth of it.
+func (s *Sheet) outermostAt(b int, place string) (catalogue.Tube, bool) {
+	out, mb := &s.Branches[b], &s.H.Branches[b]
+	best, found := catalogue.Tube{}, false
+	near := func(from, to unit.Millimetre) bool {
+		if mb.From == place {
+			return from < handMM
+		}
+		return to > mb.LengthMM-handMM
+	}
+	if sh := &out.Sheath; sh.Known && near(sh.FromMM, sh.ToMM) {
+		best, found = sh.Tube, true
+	}
+	for _, c := range out.Covers {
+		if c.Known && near(c.FromMM, c.ToMM) && (!found || c.At > s.sheathAt(b)) {
+			best, found = c.Tube, true
+		}
+	}
+	return best, found
+}
+
+// handMM is a hand's breadth: no moulded part here reaches further over a branch.
+const handMM unit.Millimetre = 100

@@ -64,6 +64,8 @@ func (s *Sheet) capped() {
 			s.say(Warn, "wire.capped", w.ID, fmt.Sprintf("has two ends and is capped at %s: one of the three is wrong", w.CappedAt.V))
 		case Capped(w) && w.Role.V != "spare":
 			s.say(Warn, "wire.capped", w.ID, fmt.Sprintf("is capped at %s and is no spare: its circuit ends there", w.CappedAt.V))
+		case Capped(w) && s.Wires[k].HasPath && len(s.Wires[k].Path) == 0:
+			s.say(Warn, "wire.capped", w.ID, fmt.Sprintf("is capped at %s, where it begins: it runs nowhere", w.CappedAt.V))
 		}
 	}
 	for _, c := range s.Caps() {

@@ -93,9 +93,9 @@ func (s *Sheet) openTerm(i int) {
 	t, out := &s.H.Terminations[i], &s.Terms[i]
 	out.State = map[string]Cavity{}
 	size := map[string]string{}
-	for sz, cs := range t.Contacts {
-		for _, c := range cs {
-			size[c] = sz
+	for _, sz := range slices.Sorted(maps.Keys(t.Contacts)) {
+		for _, c := range t.Contacts[sz] {
+			size[t.CavityOf(c)] = sz
 		}
 	}
 	out.HasContacts = len(t.Contacts) > 0
@@ -122,7 +122,7 @@ func (s *Sheet) openTerm(i int) {
 	}
 	s.aliases(i)
 	for _, c := range t.Reserved {
-		if _, ok := out.State[c]; !ok && s.hasCavities(i) && len(out.Cavities) > 0 {
+		if _, ok := out.State[t.CavityOf(c)]; !ok && s.hasCavities(i) && len(out.Cavities) > 0 {
 			s.say(Stop, "cavity.none", t.ID, fmt.Sprintf("reserves cavity %q, which it does not have", c))
 		}
 	}
@@ -134,14 +134,14 @@ func (s *Sheet) aliases(i int) {
 	of := map[string]string{}
 	for _, c := range slices.Sorted(maps.Keys(t.Aliases)) {
 		if _, there := out.State[c]; !there && s.hasCavities(i) {
-			s.say(Stop, "cavity.alias", t.ID, fmt.Sprintf("gives cavity %q another name and does not have it", c))
+			s.say(Stop, "cavity.alias", t.ID, fmt.Sprintf("gives another name to cavity %q, which it does not have", c))
 		}
 		for _, a := range t.Aliases[c] {
 			if _, own := out.State[a]; own && a != c {
-				s.say(Stop, "cavity.alias", t.ID, fmt.Sprintf("calls cavity %s %s, and has a cavity %s", c, a, a))
+				s.say(Stop, "cavity.alias", t.ID, fmt.Sprintf("calls cavity %s %q too, and has a cavity %q of its own", c, a, a))
 			}
 			if o := of[a]; o != "" && o != c {
-				s.say(Stop, "cavity.alias", t.ID, fmt.Sprintf("calls two cavities %s: %s and %s", a, o, c))
+				s.say(Stop, "cavity.alias", t.ID, fmt.Sprintf("calls two cavities %q: %s and %s", a, o, c))
 			}
 			of[a] = c
 		}
@@ -152,7 +152,7 @@ func (s *Sheet) countTerm(i int) {
 	t, out := &s.H.Terminations[i], &s.Terms[i]
 	for _, name := range out.Cavities {
 		c := out.State[name]
-		reserved := slices.Contains(t.Reserved, name)
+		reserved := t.Reserves(name)
 		switch {
 		case c.Drain != "":
 			out.Used++

@@ -51,29 +51,18 @@ func (s *Sheet) spliceOn(i int) bool {
 func (s *Sheet) cover(i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	sh := &out.Sheath
-	written, from, to := "", unit.Millimetre(-1), unit.Millimetre(-1)
-	bare := len(b.Covers) > 0                  // a file that lists its covers and no sheath wants none
-	if k := s.sheathAt(i); k < len(b.Covers) { // the first; what lies over it is no sheath of the branch
-		c := &b.Covers[k]
-		bare, written = false, c.Part.V
-		if c.FromMM.Set {
-			from = c.FromMM.V
+	written, there := "", true
+	sh.FromMM, sh.ToMM = s.sheathEnds(i)
+	switch k := s.sheathAt(i); { // the first; what lies over it is no sheath of the branch
+	case k < len(b.Covers):
+		written = b.Covers[k].Part.V
+		if b.Covers[k].FromMM.Set || b.Covers[k].ToMM.Set {
+			sh.FromMM, sh.ToMM, there = s.placed(i, "sheath", &b.Covers[k], sh.FromMM, sh.ToMM)
 		}
-		if c.ToMM.Set {
-			to = c.ToMM.V
-		}
-	}
-	if bare {
+	case len(b.Covers) > 0: // a file that lists its covers and no sheath wants none
+		*sh = Sheath{}
 		return
 	}
-	sh.FromMM, sh.ToMM = s.sheathEnds(i)
-	if from >= 0 {
-		sh.FromMM = min(from, b.LengthMM)
-	}
-	if to >= 0 {
-		sh.ToMM = min(to, b.LengthMM)
-	}
-	sh.ToMM = max(sh.ToMM, sh.FromMM)
 	sh.BeneathMM, sh.BeneathMinMM = s.beneath(i, sh.FromMM, sh.ToMM)
 	kind := s.sheathKind(i)
 	if written != "" {
@@ -85,16 +74,20 @@ func (s *Sheet) cover(i int) {
 		}
 		kind = t.Kind
 	}
-	pass, at, station := s.pass(i)
-	sh.PassMM, sh.PassAt, sh.PassStationMM = pass.NominalMM, at, station
+	pass := s.pass(i, sh.FromMM, sh.ToMM)
+	sh.PassMM, sh.PassAt, sh.PassStationMM, sh.pass = pass.NominalMM, pass.over, pass.stationMM, pass
 	tubes := s.Cat.TubesOf(kind)
 	length := sh.ToMM - sh.FromMM
 	if length <= 0 {
+		if !there {
+			sh.Part, sh.Proposed = "", written == ""
+			return // said already
+		}
 		s.say(Note, "sheath.place", b.ID, "no length is left for a sheath: boots and sorted zones take it all")
 		sh.Part, sh.Proposed = "", written == ""
 		return
 	}
-	cs := cover.Candidates(coverTubes(tubes), cover.Bundle{OverMM: out.OverMM + sh.BeneathMM, OverMaxMM: out.OverMaxMM + sh.BeneathMM, TapeMM: out.TapeMM + sh.BeneathMinMM, TapeMinMM: out.TapeMinMM + sh.BeneathMinMM}, pass, length)
+	cs := cover.Candidates(coverTubes(tubes), cover.Bundle{OverMM: out.OverMM + sh.BeneathMM, OverMaxMM: out.OverMaxMM + sh.BeneathMM, TapeMM: out.TapeMM + sh.BeneathMinMM, TapeMinMM: out.TapeMinMM + sh.BeneathMinMM}, pass.Pass, length)
 	vs := make([]cover.Verdict, len(cs))
 	for k := range cs {
 		vs[k] = cs[k].Verdict
@@ -122,8 +115,12 @@ func (s *Sheet) cover(i int) {
 		return
 	}
 	c := sh.Others[use]
+	loose := s.notHeld(i, c.Tube, sh.FromMM, sh.ToMM)
 	sh.Part, sh.Tube, sh.Known, sh.Verdict, sh.CutMM, sh.Gram = c.Tube.ID, c.Tube, true, c.Verdict, c.CutMM, c.Gram
 	s.saySheath(i)
+	if !sh.Verdict.Stops() && len(loose) > 0 {
+		s.say(Note, "cover.held", b.ID, "its sheath "+heldSays(loose))
+	}
 }
 
 // fuel says what this sheet does not rate.
@@ -136,15 +133,11 @@ func (s *Sheet) fuel(i int) {
 // thinWall refuses a thin wall where it chafes through: in vibration, on a run that is not
 // supported. Common practice, no source.
 func (s *Sheet) thinWall(i int) {
-	b, out := &s.H.Branches[i], &s.Branches[i]
+	b := &s.H.Branches[i]
 	if !slices.Contains(b.Environment, "vibration") || b.Supported.V {
 		return
 	}
-	tubes := []catalogue.Tube{out.Sheath.Tube}
-	for _, c := range out.Covers {
-		tubes = append(tubes, c.Tube)
-	}
-	for _, t := range tubes {
+	for _, t := range s.tubes(i) {
 		if strings.HasSuffix(t.Kind, " thin") {
 			s.sayLike(Stop, "sheath.thin", b.ID, t.Kind, fmt.Sprintf("%s is thin, and the run vibrates and is not supported: it chafes through; take the standard wall, or support the run", t.ID))
 			return
@@ -166,8 +159,11 @@ func (s *Sheet) hot(i int) {
 		seen[e.Spec] = true
 		s.say(atMost(ratedStanding(e), Stop), "hot.wire", b.ID, fmt.Sprintf("is %s degrees C around and %s is rated %s", unit.Fixed(float64(out.Ambient), 0), e.Spec, unit.Fixed(float64(e.RatedC), 0)))
 	}
-	if t := out.Sheath.Tube; out.Sheath.Known && out.Ambient > t.ServiceMaxC {
-		s.say(atMost(t.Standing, Stop), "hot.sheath", b.ID, fmt.Sprintf("is %s degrees C around and %s is for %s at most", unit.Fixed(float64(out.Ambient), 0), t.Kind, unit.Fixed(float64(t.ServiceMaxC), 0)))
+	for _, t := range s.tubes(i) {
+		if t.ServiceMaxC > 0 && out.Ambient > t.ServiceMaxC && !seen[t.Kind] {
+			seen[t.Kind] = true
+			s.say(atMost(t.Standing, Stop), "hot.sheath", b.ID, fmt.Sprintf("is %s degrees C around and %s is for %s at most", unit.Fixed(float64(out.Ambient), 0), t.Kind, unit.Fixed(float64(t.ServiceMaxC), 0)))
+		}
 	}
 }
 
@@ -228,56 +224,6 @@ func (s *Sheet) sheathEnds(i int) (from, to unit.Millimetre) {
 	return from, max(from, to)
 }
 
-// pass is the largest thing a sheath must get over on its way to its place. It
-// comes on from a termination before that is fitted and then passes the bundle
-// and its splices; between two breakouts it comes over the zone of one of them,
-// where the bundle stands thicker.
-func (s *Sheet) pass(i int) (p cover.Pass, where string, station unit.Millimetre) {
-	b, out := &s.H.Branches[i], &s.Branches[i]
-	over, most := out.OverMM+out.Sheath.BeneathMM, out.OverMaxMM+out.Sheath.BeneathMM
-	p = cover.Pass{NominalMM: over, MaxMM: most}
-	where = fmt.Sprintf("the bundle, from %s to %s mm of %s", unit.Fixed(float64(out.Sheath.FromMM), 0), unit.Fixed(float64(out.Sheath.ToMM), 0), b.ID)
-	_, a := s.X.Termination[b.From]
-	_, z := s.X.Termination[b.To]
-	if !a && !z {
-		lump := unit.Millimetre(s.Limits.ZoneLump)
-		p.NominalMM, p.MaxMM = p.NominalMM*lump, p.MaxMM*lump
-		where = fmt.Sprintf("the sorted zone at %s", b.To)
-	}
-	for k := range s.H.Splices {
-		sp := &s.H.Splices[k]
-		part, ok := s.Cat.Splice(s.Splices[k].Part)
-		if sp.Toward.V != b.ID || !ok || sp.OffsetMM.V <= 0 {
-			continue
-		}
-		at := sp.OffsetMM.V
-		if b.To == sp.At {
-			at = b.LengthMM - at
-		}
-		if at < out.Sheath.FromMM || at > out.Sheath.ToMM {
-			continue
-		}
-		bulge := part.OverMM - s.spliceWire(sp.ID)
-		if bulge > 0 && over+bulge > p.NominalMM {
-			p = cover.Pass{NominalMM: over + bulge, MaxMM: most + bulge}
-			station = at
-			where = fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(float64(at), 0), b.ID)
-		}
-	}
-	return p, where, station
-}
-
-// spliceWire is the thickest wire on a splice: what the splice stands in place of.
-func (s *Sheet) spliceWire(id string) unit.Millimetre {
-	d := unit.Millimetre(0)
-	for k := range s.H.Wires {
-		if s.H.Wires[k].From.V == id || s.H.Wires[k].To.V == id {
-			d = max(d, s.Wires[k].Dia.Nominal)
-		}
-	}
-	return d
-}
-
 func (s *Sheet) saySheath(i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	sh, v := &out.Sheath, out.Sheath.Verdict
@@ -316,47 +262,5 @@ func (s *Sheet) advise(i int, a cover.Advice, rule, missed, atExtreme string) {
 		s.say(Warn, rule, s.H.Branches[i].ID, says)
 	case cover.Note:
 		s.say(Note, rule, s.H.Branches[i].ID, says)
-	}
-}
-
-// boots tests the cable end of the boots at a branch's terminations. Their sizes
-// stand in the catalogue from memory, so no more than a warning comes of them
-// unless the shop's own catalogue has them.
-func (s *Sheet) boots(i int) {
-	b, out := &s.H.Branches[i], &s.Branches[i]
-	for _, place := range []string{b.From, b.To} {
-		k, ok := s.X.Termination[place]
-		if !ok || s.H.Terminations[k].Boot.V == "" {
-			continue
-		}
-		t := &s.H.Terminations[k]
-		boot, known := s.Cat.Boot(t.Boot.V)
-		if !known {
-			s.say(Warn, "boot.part", t.ID, fmt.Sprintf("boot %q is in no catalogue", t.Boot.V))
-			continue
-		}
-		s.bootShell(t, boot)
-		if out.Sheath.Known && out.Sheath.Verdict.Stops() {
-			continue // what the boot lies on is not settled, and that is said already
-		}
-		d := out.OverMM
-		if out.Sheath.Verdict.Wraps {
-			d = out.Sheath.Verdict.OverMM
-		}
-		if d <= 0 {
-			continue
-		}
-		switch {
-		case d < boot.CableRecoveredMM:
-			s.say(atMost(boot.From(boot.Read.CableRecovered).Standing, Stop), "boot.grip", t.ID, fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm; build it up, and check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableRecoveredMM), 1), unit.Fixed(float64(d), 1)))
-		case boot.CableSuppliedMM > 0 && d > boot.CableSuppliedMM:
-			s.say(atMost(boot.From(boot.Read.CableSupplied).Standing, Stop), "boot.slide", t.ID, fmt.Sprintf("%s will not pass: it opens to %s mm and the branch is %s mm; check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableSuppliedMM), 1), unit.Fixed(float64(d), 1)))
-		}
-	}
-}
-
-func (s *Sheet) bootShell(t *model.Termination, boot catalogue.Boot) {
-	if ins, ok := s.Cat.Insert(t.Insert.V); ok && ins.Shell > 0 && ins.Shell != boot.Shell {
-		s.say(Warn, "boot.shell", t.ID, fmt.Sprintf("%s is for shell %d and the insert has shell %d", boot.ID, boot.Shell, ins.Shell))
 	}
 }

@@ -156,6 +156,191 @@ func TestStack(t *testing.T) {
 	}
 }
 
+// A second sheath or a sleeve that says nothing of its ends lies as the sheath does, not
+// over the bare ends where it could not hold; one that overhangs the sheath by more than an
+// overlap is held by the rest of it, and a note says where it is not; one that lies mostly
+// beside it is loose.
+func TestSecondSheathLiesOnTheFirst(t *testing.T) {
+	const boot = "[[termination]]\nid = \"P\"\ninsert = \"18-32\"\nboot = \"boot-straight-18\"\nloop_mm = 4.0\n"
+	for _, what := range []string{"sheath", "sleeve"} {
+		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, boot, coverText("sheath", "")+coverText(what, "  part = \"AS23053/16 12.7\"\n"))
+		b := &s.Branches[0]
+		if c := b.Covers[0]; b.Sheath.FromMM <= 15 || c.FromMM != b.Sheath.FromMM || c.ToMM != b.Sheath.ToMM {
+			t.Errorf("%s from %v to %v, the sheath from %v to %v", what, c.FromMM, c.ToMM, b.Sheath.FromMM, b.Sheath.ToMM)
+		}
+		if g, ok := snag(s, "cover.loose", "T"); ok {
+			t.Errorf("%s: %+v", what, g)
+		}
+	}
+	for keys, want := range map[string]string{
+		"  from_mm = 20.0\n  to_mm = 200.0\n": "cover.held", "  from_mm = 90.0\n  to_mm = 200.0\n": "", "  from_mm = 20.0\n  to_mm = 120.0\n": "cover.loose",
+	} {
+		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", coverText("sheath", "  from_mm = 100.0\n")+coverText("sleeve", "  part = \"AS23053/16 12.7\"\n"+keys))
+		for _, rule := range []string{"cover.held", "cover.loose"} {
+			if g, ok := snag(s, rule, "T"); ok != (rule == want) {
+				t.Errorf("%q: %s %v %+v", keys, rule, ok, g)
+			}
+		}
+	}
+}
+
+// A boot is judged on what lies under its cable end: a tape and a braid that build the
+// bundle up count, a sleeve far from it does not.
+func TestBootLiesOnWhatIsThere(t *testing.T) {
+	const boot = "[[part]]\nid = \"boot-straight-18\"\ncable_recovered_mm = 9.0\n[[termination]]\nid = \"P\"\ninsert = \"18-32\"\nboot = \"boot-straight-18\"\nloop_mm = 4.0\n"
+	up := coverText("tape", "  thick_mm = 1.5\n")
+	for covers, want := range map[string]bool{
+		"": true, up + coverText("sheath", ""): false,
+		coverText("sheath", "") + coverText("sleeve", "  thick_mm = 1.0\n  from_mm = 200.0\n"): true, coverText("sheath", "") + coverText("sleeve", "  thick_mm = 1.0\n"): false,
+	} {
+		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, boot, covers)
+		if g, ok := snag(s, "boot.grip", "P"); ok != want {
+			t.Errorf("%q: %v %+v, over the sheath %v", covers, ok, g, s.Branches[0].Sheath.Verdict.OverMM)
+		}
+	}
+}
+
+// Whatever tube lies on a branch, its heat, its wall and its recovery count: not only that
+// of the sheath.
+func TestEveryTubeCounts(t *testing.T) {
+	const sleeve = "  part = \"AS23053/4 12.7\"\n"
+	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", "ambient_c = 145.0\n"+coverText("sheath", "  part = \"AS23053/13 9.5\"\n")+coverText("sleeve", sleeve))
+	if len(s.tubes(0)) != 2 {
+		t.Fatalf("%d tubes: %v", len(s.tubes(0)), s.Snags)
+	}
+	if g, ok := snag(s, "hot.sheath", "T"); !ok || !strings.Contains(g.Says, "AS23053/4") {
+		t.Errorf("the sleeve stands 135 and it is 145: %v", s.Snags)
+	}
+	if !slices.ContainsFunc(s.Margins(0), func(m Margin) bool { return strings.HasPrefix(m.What, "sleeve ") && m.Left() < 0 }) {
+		t.Errorf("the margins do not list the sleeve: %+v", s.Margins(0))
+	}
+}
+
+// From the end a sleeve comes on, everything on the way is passed: a splice, and what a
+// breakout's zone stands thicker by where it lies between two.
+func TestSleevePassesWhatASheathPasses(t *testing.T) {
+	s := laidFile(t, "whole")
+	n := 0
+	for i := range s.Branches {
+		b := &s.Branches[i]
+		if !b.Sheath.Known || b.Sheath.PassMM <= b.OverMM {
+			continue
+		}
+		n++
+		covers := []model.Cover{{What: "sleeve", Part: model.Some(b.Sheath.Part)}}
+		if got := Build(s.H.EditBranch(i, func(b *model.Branch) { b.Covers = covers }), s.Cat, s).Branches[i].Covers[0]; got.PassMM != b.Sheath.PassMM || got.PassAt != b.Sheath.PassAt {
+			t.Errorf("%s: the sheath passes %v, %s; the same tube as a sleeve %v, %s", s.H.Branches[i].ID, b.Sheath.PassMM, b.Sheath.PassAt, got.PassMM, got.PassAt)
+		}
+	}
+	if n == 0 {
+		t.Fatal("no sheath passes more than its bundle")
+	}
+}
+
+// A cover that starts past its stop, or runs past its branch, says so and nothing else.
+func TestCoverOutOfPlace(t *testing.T) {
+	for keys, want := range map[string]string{
+		"  from_mm = 300.0\n  to_mm = 200.0\n": "the start lies before the stop", "  from_mm = 100.0\n  to_mm = 900.0\n": "it is taken to its end", "  from_mm = 500.0\n  to_mm = 600.0\n": "the branch is 400 mm long",
+	} {
+		for _, what := range []string{"sheath", "sleeve"} {
+			covers := coverText("sheath", keys)
+			if what == "sleeve" {
+				covers = coverText("sheath", "") + coverText("sleeve", "  part = \"AS23053/16 12.7\"\n"+keys)
+			}
+			s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", covers)
+			g, ok := snag(s, "cover.place", "T")
+			if !ok || !strings.Contains(g.Says, want) {
+				t.Errorf("%s %q: %+v", what, keys, g)
+			}
+			for _, g := range s.Snags {
+				if g.Level > Note && g.Rule != "cover.place" {
+					t.Errorf("%s %q also: %+v", what, keys, g)
+				}
+			}
+		}
+	}
+}
+
+// A braid over a sheath lies on no wire; one over two tapes that meet neither.
+func TestBraidOnWhat(t *testing.T) {
+	for covers, want := range map[string]bool{
+		coverText("braid", ""):                           true,
+		coverText("sheath", "") + coverText("braid", ""): false,
+		coverText("tape", "  to_mm = 200.0\n") + coverText("tape", "  from_mm = 200.0\n") + coverText("braid", ""): false,
+		coverText("tape", "  to_mm = 200.0\n") + coverText("braid", ""):                                            true,
+	} {
+		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", covers)
+		if g, ok := snag(s, "cover.tape", "T"); ok != want {
+			t.Errorf("%s: %v %+v", covers, ok, g)
+		}
+	}
+}
+
+// Sizes that no part can have are refused by name, those of a file like those typed.
+func TestImpossibleParts(t *testing.T) {
+	for part, want := range map[string]string{
+		"id = \"AS23053/16 12.7\"\nwall_mm = 9.0\n":              "at most is taken for a wall",
+		"id = \"boot-straight-18\"\ncable_recovered_mm = 60.0\n": "the bore recovered is the lesser one",
+		"id = \"boot-straight-18\"\nlip_supplied_mm = 1.0\n":     "the bore recovered is the lesser one",
+	} {
+		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "[[part]]\n"+part, "")
+		if i := slices.IndexFunc(s.Snags, func(g Snag) bool { return g.Rule == "part.size" && g.Level == Stop }); i < 0 || !strings.Contains(s.Snags[i].Says, want) {
+			t.Errorf("%s: %v", part, s.Snags)
+		}
+	}
+}
+
+// Our own default loop in a boot that is known from memory is no finding; one that was
+// written down is.
+func TestDefaultLoopIsNoFinding(t *testing.T) {
+	for keys, want := range map[string]bool{"": false, "loop_mm = 60.0\n": true} {
+		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "[[termination]]\nid = \"P\"\ninsert = \"8-35\"\nboot = \"boot-90-8\"\n"+keys, "")
+		if l := s.LoopRoomOf(0); l.Fits && want {
+			t.Fatalf("the loop fits: %+v", l)
+		}
+		if g, ok := snag(s, "loop.room", ""); ok != want {
+			t.Errorf("%q: %v %+v", keys, ok, g)
+		}
+	}
+}
+
+// A sleeve clear of a transition goes on after it, and does not stop it; one beneath it
+// goes on before.
+func TestSleeveAfterTheTransition(t *testing.T) {
+	s := laidFile(t, "demo")
+	done := false
+	for _, k := range s.Walked() {
+		j, ok := s.X.Breakout[k.From]
+		if !ok || s.H.Breakouts[j].Transition.V == "" || s.H.Branches[k.Branch].LengthMM < 120 {
+			continue
+		}
+		done = true
+		for far, want := range map[bool]bool{true: true, false: false} {
+			c := model.Cover{What: "sleeve", Part: model.Some("AS23053/16 25.4"), FromMM: model.Some[unit.Millimetre](80), ToMM: model.Some[unit.Millimetre](100)}
+			if s.H.Branches[k.Branch].To == k.From {
+				c.FromMM, c.ToMM = model.Some(s.H.Branches[k.Branch].LengthMM-100), model.Some(s.H.Branches[k.Branch].LengthMM-80)
+			}
+			if !far {
+				c.FromMM, c.ToMM = model.Opt[unit.Millimetre]{}, model.Opt[unit.Millimetre]{}
+			}
+			n := Build(s.H.EditBranch(k.Branch, func(b *model.Branch) { b.Covers = []model.Cover{{What: "sheath"}, c} }), s.Cat, s)
+			seen, after := false, false
+			for _, th := range n.Threading() {
+				seen = seen || th.What == "transition" && th.Of == k.From
+				if th.What == "sleeve" {
+					after = seen
+				}
+			}
+			if after != want {
+				t.Errorf("%s, far %v: after its transition: %v", s.H.Branches[k.Branch].ID, far, after)
+			}
+		}
+	}
+	if !done {
+		t.Skip("no branch of the demonstration begins in a transition")
+	}
+}
+
 // A sleeve that begins where the sheath ends lies partly on the bare bundle: it must pass
 // the sheath only from the side it comes, and grip the bundle.
 func TestSleeveOnTheBareEnd(t *testing.T) {

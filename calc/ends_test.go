@@ -2,6 +2,7 @@ package calc
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -52,7 +53,7 @@ func TestAliases(t *testing.T) {
 		t.Errorf("a known alias: %v", got)
 	}
 	for _, c := range []struct{ aliases, says string }{
-		{`aliases = { "A" = ["B"] }`, "and has a cavity B"}, {`aliases = { "A" = ["+"], "B" = ["+"] }`, "calls two cavities +"}, {`aliases = { "C" = ["+"] }`, "does not have it"},
+		{`aliases = { "A" = ["B"] }`, `and has a cavity "B" of its own`}, {`aliases = { "A" = ["+"], "B" = ["+"] }`, `calls two cavities "+"`}, {`aliases = { "C" = ["+"] }`, "does not have"},
 	} {
 		s := sheetOf(t, fmt.Sprintf(alias, c.aliases))
 		if !slices.ContainsFunc(s.Snags, func(g Snag) bool {
@@ -310,5 +311,61 @@ func TestCrimpOfTwo(t *testing.T) {
 		if len(rows) != 1 || rows[0].Together != want || rows[0].Count != 1 || !strings.Contains(rows[0].Size, " + ") || rows[0].PullN <= 0 {
 			t.Errorf("%s: %+v, want one crimp as %s", wires, rows, want)
 		}
+	}
+}
+
+// Wires of which one has no known conductor come to no size: to count it as nothing would
+// ask for a setting too small.
+func TestCrimpOfAnUnknown(t *testing.T) {
+	s := ended(t, "cavities = [\"1\"]\ncontacts = { \"16\" = [\"1\"] }", "22 1", "22 1")
+	h := *s.H
+	h.Wires = slices.Clone(h.Wires)
+	h.Wires[1].Spec = "nobody's"
+	if rows := Build(&h, s.Cat, nil).CrimpList(); len(rows) != 1 || rows[0].Together != "" {
+		t.Errorf("%+v", rows)
+	}
+}
+
+// What a cavity is called counts wherever one is named: kept free, and the size of its contact.
+func TestAliasEverywhere(t *testing.T) {
+	s := sheetOf(t, fmt.Sprintf(alias, `aliases = { "A" = ["+"], "B" = ["-"] }
+reserved = ["-"]
+contacts = { "20" = ["+"] }`))
+	if got := saidOf(s, "cavity.none"); len(got) > 0 {
+		t.Errorf("a known alias: %v", got)
+	}
+	if s.Terms[0].Reserved != 1 || s.Terms[0].State["A"].Size != "20" {
+		t.Errorf("%d reserved, cavity A of size %q", s.Terms[0].Reserved, s.Terms[0].State["A"].Size)
+	}
+}
+
+// A spare that is capped where it begins runs nowhere, and that is said.
+func TestCappedWhereItBegins(t *testing.T) {
+	s := sheetOf(t, fmt.Sprintf(dead, "from = \"P:2\"\ncapped_at = \"P\""))
+	if g, ok := snag(s, "wire.capped", "s1"); !ok || g.Level != Warn {
+		t.Errorf("nothing: %v", s.Snags)
+	}
+}
+
+// The folded end of a spare is in a sheath's way: one more wire on the bundle where it lies,
+// less between a few that are twisted.
+func TestFoldInTheWay(t *testing.T) {
+	more := "[[breakout]]\nid = \"J\"\n[[termination]]\nid = \"P\"\n"
+	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, more, "")
+	bare := s.Branches[0].Sheath.PassMM
+	h := *s.H
+	h.Branches = append(slices.Clone(h.Branches), model.Branch{ID: "L", From: "J", To: "Q", LengthMM: 100})
+	h.Branches[0].To = "J"
+	k := len(h.Wires) - 1
+	h.Wires = slices.Clone(h.Wires)
+	h.Wires[k].To, h.Wires[k].CappedAt, h.Wires[k].Role, h.Wires[k].FoldMM = model.Opt[string]{}, model.Some("J"), model.Some("spare"), model.Some[unit.Millimetre](100)
+	n := Build(&h, s.Cat, nil)
+	sh := n.Branches[0].Sheath
+	if d := float64(sh.PassMM - bare); math.Abs(d-1.09) > 1e-9 || !strings.Contains(sh.PassAt, "folded end of "+h.Wires[k].ID) {
+		t.Errorf("it passes %v more, over %s; one wire more is 1.09", d, sh.PassAt)
+	}
+	two := ringed(t, 1.0, 0.05, 400, []int{2}, "", "")
+	if got, want := float64(two.standsOut(0, 1)), 1+2/math.Sqrt(3)-2; math.Abs(got-want) > 1e-6 {
+		t.Errorf("a third beside two stands out %v; three alike lie in 2.155, %v more than two", got, want)
 	}
 }

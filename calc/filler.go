@@ -41,7 +41,13 @@ func (s *Sheet) sayRecovery(i int) {
 	out := &s.Branches[i]
 	what := s.Limits.FillerOf
 	most, does := melts[what]
-	if !does || !out.Sheath.Known || out.Sheath.Tube.RecoveryC <= most {
+	var hot laidTube
+	for _, t := range s.tubes(i) {
+		if t.RecoveryC > hot.RecoveryC {
+			hot = t
+		}
+	}
+	if !does || hot.RecoveryC <= most {
 		return
 	}
 	for _, l := range out.Layers {
@@ -49,7 +55,7 @@ func (s *Sheet) sayRecovery(i int) {
 			continue
 		}
 		if _, kind, _ := s.FillerC(i, l.FillerMM); kind == "stock" {
-			s.sayLike(Stop, "filler.melts", s.H.Branches[i].ID, what, fmt.Sprintf("its %s filler melts at some %s C, and %s is shrunk at %s: lay fluoropolymer or polyester, or white wire", what, unit.Fixed(float64(most), 0), out.Sheath.Tube.Kind, unit.Fixed(float64(out.Sheath.Tube.RecoveryC), 0)))
+			s.sayLike(Stop, "filler.melts", s.H.Branches[i].ID, what, fmt.Sprintf("its %s filler melts at some %s C, and %s is shrunk at %s: lay fluoropolymer or polyester, or white wire", what, unit.Fixed(float64(most), 0), hot.Kind, unit.Fixed(float64(hot.RecoveryC), 0)))
 			return
 		}
 	}

@@ -140,13 +140,17 @@ func (s *Sheet) CrimpList() []CrimpRow {
 // no size is known for them.
 func (s *Sheet) together(ids []string) (names, as string) {
 	var sizes []string
-	area := unit.SquareMM(0)
+	area, known := unit.SquareMM(0), true
 	for _, id := range ids {
 		k := s.X.Wire[id]
 		sizes = append(sizes, catalogue.CanonicalSize(s.H.Wires[k].Size))
+		known = known && s.Wires[k].Entry.AreaMM2 > 0
 		area += s.Wires[k].Entry.AreaMM2
 	}
 	slices.Sort(sizes)
+	if !known {
+		return strings.Join(sizes, " + "), ""
+	}
 	for awg := 28; awg >= 0; awg -= 2 { // the sizes that are made
 		if a, ok := s.strandedArea(fmt.Sprint(awg)); ok && area <= a*areaAlike {
 			return strings.Join(sizes, " + "), fmt.Sprint(awg)

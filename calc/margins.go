@@ -63,8 +63,10 @@ func (s *Sheet) Margins(i int) []Margin {
 	if fillers > 0 && s.Limits.FillerC.Set {
 		out = append(out, Margin{"filler in stock", s.Limits.FillerC.V, inside, given})
 	}
-	if t := b.Sheath.Tube; b.Sheath.Known && t.ServiceMaxC > 0 {
-		out = append(out, Margin{"sheath " + t.ID, t.ServiceMaxC, inside, t.Origin})
+	for _, t := range s.tubes(i) {
+		if t.ServiceMaxC > 0 {
+			out = append(out, Margin{t.What + " " + t.ID, t.ServiceMaxC, inside, t.Origin})
+		}
 	}
 	if c, from, ok := s.adhesiveC(); ok {
 		out = append(out, Margin{"adhesive", c, b.Ambient, from})

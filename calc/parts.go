@@ -1,6 +1,7 @@
 package calc
 
 import (
+	"fmt"
 	"maps"
 	"slices"
 
@@ -53,10 +54,35 @@ func onShelf(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *catalogu
 // sayParts tells what was read off a part that nobody knows.
 func (s *Sheet) sayParts() {
 	for _, p := range s.H.Parts {
-		_, tube := s.Cat.Tube(p.ID)
-		_, boot := s.Cat.Boot(p.ID)
-		if !tube && !boot {
+		t, tube := s.Cat.Tube(p.ID)
+		b, boot := s.Cat.Boot(p.ID)
+		switch {
+		case !tube && !boot:
 			s.say(Warn, "part.none", p.ID, "what was read off it helps nothing: no tube and no boot of the catalogue has that name")
+		case tube && p.WallMM.Set && p.WallMM.V > MostWall(t):
+			s.say(Stop, "part.size", p.ID, fmt.Sprintf("its wall is read off as %s mm and it recovers to %s mm: %s at most is taken for a wall", unit.Fixed(float64(p.WallMM.V), 2), unit.Fixed(float64(t.RecoveredMM), 2), unit.Fixed(float64(MostWall(t)), 2)))
+		case boot:
+			if says, ok := Shrinks(b); !ok {
+				s.say(Stop, "part.size", p.ID, says)
+			}
 		}
 	}
+}
+
+// MostWall is more than any tube's recovered wall is: half of the bore it recovers to, and
+// a millimetre for the smallest.
+func MostWall(t catalogue.Tube) unit.Millimetre { return t.RecoveredMM/2 + 1 }
+
+// Shrinks is ok where each bore of a boot recovers to less than it is supplied with, as far
+// as both are known; else it says which does not.
+func Shrinks(b catalogue.Boot) (says string, ok bool) {
+	for _, two := range []struct {
+		where          string
+		least, biggest unit.Millimetre
+	}{{"cable", b.CableRecoveredMM, b.CableSuppliedMM}, {"connector", b.LipRecoveredMM, b.LipSuppliedMM}} {
+		if two.least > 0 && two.biggest > 0 && two.least >= two.biggest {
+			return fmt.Sprintf("at the %s it would shrink to %s mm from %s: the bore recovered is the lesser one", two.where, unit.Fixed(float64(two.least), 2), unit.Fixed(float64(two.biggest), 2)), false
+		}
+	}
+	return "", true
 }

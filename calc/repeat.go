@@ -141,8 +141,21 @@ func (s *Sheet) repeat(terms map[int]int, splices map[string]string) (*model.Har
 	taken := map[string]bool{}
 	newID := map[string]string{}
 	var ids []string
+	// capAt is where the copy of a capped spare is capped: at the copy of a termination of
+	// the set, else where it is.
+	capAt := func(place string) string {
+		if t, is := s.X.Termination[place]; is {
+			if n, copied := terms[t]; copied {
+				return s.H.Terminations[n].ID
+			}
+		}
+		return place
+	}
 	// end is where the copy of an end goes: in the set, or out of it.
 	end := func(text string, w *model.Wire) (to string, inside bool, err error) {
+		if text == "" && Capped(w) {
+			return "", false, nil
+		}
 		e, ok := s.X.End(text)
 		t, known := s.X.Termination[e.Termination]
 		switch {
@@ -173,15 +186,18 @@ func (s *Sheet) repeat(terms map[int]int, splices map[string]string) (*model.Har
 		if err != nil {
 			return s.H, nil, err
 		}
-		taken[a] = true
+		taken[a] = a != ""
 		z, _, err := end(w.To.V, &w)
 		if err != nil {
 			return s.H, nil, err
 		}
-		taken[z] = true
+		taken[z] = z != ""
 		n := w
 		n.ID = h.NextID(w.ID)
-		n.From, n.To = model.Some(a), model.Some(z)
+		n.From, n.To = orNone(a), orNone(z)
+		if Capped(&w) {
+			n.CappedAt = model.Some(capAt(w.CappedAt.V))
+		}
 		n.Signal = s.renumbered(w.Signal, &w, terms)
 		newID[w.ID] = n.ID
 		path, ok := s.path(&n)
@@ -325,4 +341,12 @@ func (s *Sheet) roleOf(id string) string {
 		return s.H.Wires[k].Role.V
 	}
 	return ""
+}
+
+// orNone is an end, or none where there is no text for it.
+func orNone(text string) model.Opt[string] {
+	if text == "" {
+		return model.Opt[string]{}
+	}
+	return model.Some(text)
 }

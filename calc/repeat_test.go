@@ -258,3 +258,19 @@ length_mm = 200
 		t.Error("the trunk holds others")
 	}
 }
+
+// A spare of a leg that is capped at a breakout is repeated with it, and capped at the same
+// place; the other end takes the like cavity.
+func TestRepeatedWithACappedSpare(t *testing.T) {
+	text := strings.NewReplacer("id = \"INJ1\"\ncavities = [\"1\", \"2\"]", "id = \"INJ1\"\ncavities = [\"1\", \"2\", \"3\"]", "id = \"INJ2\"\ncavities = [\"1\", \"2\"]", "id = \"INJ2\"\ncavities = [\"1\", \"2\", \"3\"]").Replace(twoBanks) +
+		"[[wire]]\nid = \"121\"\nfrom = \"INJ1:3\"\ncapped_at = \"J1\"\nspec = \"AS22759/32\"\nsize = \"22\"\nrole = \"spare\"\n"
+	s := sheetOf(t, text)
+	h, ids, err := s.Repeated(s.X.Termination["INJ1"], s.X.Termination["INJ2"])
+	if err != nil || len(ids) != 3 {
+		t.Fatalf("%v, %v", ids, err)
+	}
+	w := h.Wires[model.NewIndex(h).Wire["122"]]
+	if w.From.V != "INJ2:3" || w.To.Set || w.CappedAt.V != "J1" {
+		t.Errorf("%+v", w)
+	}
+}

@@ -70,13 +70,20 @@ func (s *Sheet) loops() {
 		term := &s.H.Terminations[t]
 		l := s.LoopRoomOf(t)
 		switch {
-		case !l.Fits:
-			s.sayLike(Note, "loop.room", term.ID, "", fmt.Sprintf("its loop of %s mm does not lie in %s, which has room of %s mm beside the bundle: %s mm of loop do", unit.Fixed(float64(l.LoopMM), 0), term.Boot.V, unit.Fixed(float64(l.RoomMM), 1), unit.Fixed(float64(l.LongestMM), 0)))
+		case !l.Fits && s.loopJudged(term):
+			s.sayLike(Note, "loop.room", term.ID, "", fmt.Sprintf("its loop of %s mm does not lie in %s, which has room of %s mm beside the bundle: the longest that lies in it is %s mm", unit.Fixed(float64(l.LoopMM), 0), term.Boot.V, unit.Fixed(float64(l.RoomMM), 1), unit.Fixed(float64(l.LongestMM), 0)))
 		case l.Known && l.LoopMM > 0 && l.TurnMM > l.LoopMM:
 			s.sayLike(Note, "loop.turn", term.ID, "", fmt.Sprintf("the bend of %s takes %s mm from its outer wires and the loop is %s mm: nothing is left of it there", term.Boot.V, unit.Fixed(float64(l.TurnMM), 0), unit.Fixed(float64(l.LoopMM), 0)))
 		}
 		s.space(term)
 	}
+}
+
+// loopJudged reports whether a loop that has no room is worth a word: it was asked for, or
+// the boot's sizes were read off it. Our own default in a boot from memory is neither.
+func (s *Sheet) loopJudged(term *model.Termination) bool {
+	boot, _ := s.Cat.Boot(term.Boot.V)
+	return term.LoopMM.Set || s.H.Rules.LoopMM.Set || boot.Read.LipSupplied && boot.Read.Length
 }
 
 // space tells where a straight boot and the bend behind it need more than there is.
@@ -89,7 +96,8 @@ func (s *Sheet) space(term *model.Termination) {
 		return
 	}
 	for _, b := range s.X.Meeting(term.ID) {
-		need := boot.LengthMM + s.Branches[b].Bend.MinMM + s.Branches[b].Outermost()
+		over, _ := s.overFrom(b, term.ID, boot.LengthMM, boot.LengthMM+s.Branches[b].Bend.MinMM)
+		need := boot.LengthMM + s.Branches[b].Bend.MinMM + over
 		if bend := s.Branches[b].Bend.MinMM; bend > 0 && need > term.SpaceMM.V {
 			s.say(atMost(boot.From(boot.Read.Length).Standing, Warn), "boot.space", term.ID, fmt.Sprintf("has %s mm behind it and a straight boot with its bend takes %s: a boot of 90 degrees, or another place", unit.Fixed(float64(term.SpaceMM.V), 0), unit.Fixed(float64(need), 0)))
 		}

@@ -158,10 +158,11 @@ func (s *Sheet) standing() {
 		}
 	}
 	for i := range s.Branches {
-		t := s.Branches[i].Sheath.Tube
-		if t.WallStanding == catalogue.Memory && !seen[t.ID] {
-			seen[t.ID] = true
-			s.sayLike(Note, "standing", t.ID, "wall", "its wall is from memory: type it from the reel's sheet")
+		for _, t := range s.tubes(i) {
+			if t.WallStanding == catalogue.Memory && !seen[t.ID] {
+				seen[t.ID] = true
+				s.sayLike(Note, "standing", t.ID, "wall", "its wall is from memory: type it from the reel's sheet")
+			}
 		}
 	}
 }

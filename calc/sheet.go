@@ -180,13 +180,14 @@ type Sheath struct {
 	ToMM          unit.Millimetre
 	CutMM         unit.Millimetre
 	BeneathMM     unit.Millimetre // what covers beneath it add to the diameter, at most
-	BeneathMinMM  unit.Millimetre // and at least
+	BeneathMinMM  unit.Millimetre // and over half of its length at least
 	PassMM        unit.Millimetre // the largest thing it must pass
 	PassAt        string          // where that is
 	PassStationMM unit.Millimetre // of a splice, where it is one; else 0
 	Gram          unit.Gram
 	Others        []Choice // ranked, best first, the one in use among them
 	KindAll       bool     // some tube of the kind keeps all three advices
+	pass          passing
 }
 
 // Choice is one tube that could be the sheath.

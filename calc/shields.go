@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"contralay/calc/shield"
+	"contralay/model"
 	"contralay/model/unit"
 )
 
@@ -50,7 +51,7 @@ func (s *Sheet) sensitive(i int) bool {
 // shields tells where too many drains are commoned, and where shield and lead stop too
 // far from the contacts.
 func (s *Sheet) shields() {
-	n := map[string]int{}
+	n := map[model.End]int{}
 	for i := range s.H.Units {
 		u := &s.H.Units[i]
 		for _, text := range []string{u.DrainFrom.V, u.DrainTo.V} {
@@ -58,8 +59,8 @@ func (s *Sheet) shields() {
 				continue
 			}
 			if e, ok := s.X.End(text); ok && (e.Splice != "" || e.Cavity != "") {
-				n[text]++
-				if n[text] == shield.MostShared+1 {
+				n[e]++
+				if n[e] == shield.MostShared+1 {
 					s.say(Warn, "shield.many", text, fmt.Sprintf("takes the drains of more than %d shields: %d and one drain go into one ground lead", shield.MostShared, shield.MostShared))
 				}
 			}
@@ -71,7 +72,7 @@ func (s *Sheet) shields() {
 		s.shieldLength(u.ID, "its shield ends %s mm before the contacts", u.StripMM.V, shield.MostStrip, shield.MostStripSensitive, sensitive)
 		s.shieldLength(u.ID, "the lead of its shield is %s mm long", u.DrainMM.V, shield.MostLead, shield.MostLeadSensitive, sensitive)
 		if u.DrainFrom.V != "" && u.DrainTo.V != "" && u.DrainFrom.V != "cut" && u.DrainTo.V != "cut" {
-			s.say(Note, "shield.both", u.ID, fmt.Sprintf("its shield is grounded at both ends, %s and %s: meant only where the loop between them is", u.DrainFrom.V, u.DrainTo.V))
+			s.say(Note, "shield.both", u.ID, fmt.Sprintf("its shield is grounded at both ends, %s and %s: right only where that loop is wanted", u.DrainFrom.V, u.DrainTo.V))
 		}
 	}
 }

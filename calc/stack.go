@@ -1,11 +1,14 @@
 package calc
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"contralay/calc/cover"
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -26,11 +29,13 @@ type Covered struct {
 	Tube          catalogue.Tube
 	Known         bool // it is a tube of the catalogue
 	Verdict       cover.Verdict
-	PassMM        unit.Millimetre
+	PassMM        unit.Millimetre // the largest thing it gets over on its way from the easier end
+	PassAt        string          // what that is
 	CutMM         unit.Millimetre
 	Gram          unit.Gram
 	underTapeMin  unit.Millimetre
 	underOverMost unit.Millimetre
+	ends          [2]bool // it may come on from the branch's from end, from its to end
 }
 
 // Thickness of what has no table, where the file gives none (thick_mm): a lapped tape, and
@@ -65,59 +70,161 @@ func (s *Sheet) sheathAt(i int) int {
 	return len(s.H.Branches[i].Covers)
 }
 
-// beneath is what the covers laid so far add to the diameter between two stations, where
-// they add most and where they add least.
-func (s *Sheet) beneath(i int, from, to unit.Millimetre) (most, least unit.Millimetre) {
+// stretch is a part of a branch and what lies on it adds to its diameter.
+type stretch struct{ from, to, add unit.Millimetre }
+
+// profile is what the covers laid so far add between two stations: stretch by stretch,
+// without a gap, in order.
+func (s *Sheet) profile(i int, from, to unit.Millimetre) []stretch {
 	out := &s.Branches[i]
-	type piece struct{ from, to, add unit.Millimetre }
-	var pieces []piece
+	var pieces []stretch
 	for _, c := range out.Covers {
-		pieces = append(pieces, piece{c.FromMM, c.ToMM, c.OverMM - c.UnderMM})
+		pieces = append(pieces, stretch{c.FromMM, c.ToMM, c.OverMM - c.UnderMM})
 	}
 	if sh := &out.Sheath; sh.Known && sh.Verdict.Wraps {
-		pieces = append(pieces, piece{sh.FromMM, sh.ToMM, sh.Verdict.OverMM - out.OverMM - sh.BeneathMM})
+		pieces = append(pieces, stretch{sh.FromMM, sh.ToMM, sh.Verdict.OverMM - out.OverMM - sh.BeneathMM})
+	}
+	if len(pieces) == 0 {
+		return []stretch{{from, to, 0}}
 	}
 	stations := []unit.Millimetre{from, to}
 	for _, p := range pieces {
-		stations = append(stations, p.from, p.to)
-	}
-	slices.Sort(stations)
-	first := true
-	for k := 1; k < len(stations); k++ {
-		mid := (stations[k-1] + stations[k]) / 2
-		if mid <= from || mid >= to || stations[k] == stations[k-1] {
-			continue
-		}
-		sum := unit.Millimetre(0)
-		for _, p := range pieces {
-			if mid > p.from && mid < p.to {
-				sum += p.add
+		for _, at := range []unit.Millimetre{p.from, p.to} {
+			if at > from && at < to {
+				stations = append(stations, at)
 			}
 		}
-		if most = max(most, sum); first || sum < least {
-			least, first = sum, false
+	}
+	slices.Sort(stations)
+	var all []stretch
+	for k := 1; k < len(stations); k++ {
+		if stations[k] == stations[k-1] {
+			continue
+		}
+		n := stretch{from: stations[k-1], to: stations[k]}
+		for _, p := range pieces {
+			if mid := (n.from + n.to) / 2; mid > p.from && mid < p.to {
+				n.add += p.add
+			}
+		}
+		all = append(all, n)
+	}
+	return all
+}
+
+// beneath is what the covers laid so far add to the diameter between two stations: where
+// they add most, and what they add over half of the length at least, which is what holds
+// what lies over them. A tube that overhangs the end of another is held by the rest of it.
+func (s *Sheet) beneath(i int, from, to unit.Millimetre) (most, held unit.Millimetre) {
+	all := s.profile(i, from, to)
+	for _, p := range all {
+		most = max(most, p.add)
+	}
+	slices.SortFunc(all, func(a, b stretch) int { return cmp.Compare(b.add, a.add) })
+	reach := unit.Millimetre(0)
+	for _, p := range all {
+		if held, reach = p.add, reach+p.to-p.from; reach >= (to-from)/2 {
+			break
 		}
 	}
-	return most, least
+	return most, held
+}
+
+// overFrom is the diameter of branch i over all that covers it, between two distances from
+// a place it meets: where it is most, and what half of that length is at least.
+func (s *Sheet) overFrom(i int, place string, near, far unit.Millimetre) (most, held unit.Millimetre) {
+	b := &s.H.Branches[i]
+	far = min(max(far, 1), b.LengthMM)
+	near = min(max(near, 0), far-min(1, far)) // a millimetre at least: a short branch ends before what is asked
+	if b.To == place {
+		near, far = b.LengthMM-far, b.LengthMM-near
+	}
+	most, held = s.beneath(i, near, far)
+	return s.Branches[i].OverMM + most, s.Branches[i].OverMM + held
+}
+
+// laidTube is a tube that lies on a branch.
+type laidTube struct {
+	What string
+	catalogue.Tube
+}
+
+// tubes is every tube on a branch that the catalogue knows: its sheath, and what else is
+// shrunk on it.
+func (s *Sheet) tubes(i int) []laidTube {
+	var out []laidTube
+	if sh := &s.Branches[i].Sheath; sh.Known {
+		out = append(out, laidTube{"sheath", sh.Tube})
+	}
+	for _, c := range s.Branches[i].Covers {
+		if c.Known {
+			out = append(out, laidTube{c.What, c.Tube})
+		}
+	}
+	return out
+}
+
+// coverEnds is where a cover that says nothing starts and stops: what is wound or braided
+// runs through; a tube over the sheath lies on the sheath; another as a sheath would.
+func (s *Sheet) coverEnds(i, k int) (from, to unit.Millimetre) {
+	b := &s.H.Branches[i]
+	if _, tube := s.Cat.Tube(b.Covers[k].Part.V); !tube {
+		return 0, b.LengthMM
+	}
+	if sh := &s.Branches[i].Sheath; sh.Known && k > s.sheathAt(i) {
+		return sh.FromMM, sh.ToMM
+	}
+	if from, to = s.sheathEnds(i); to > from {
+		return from, to
+	}
+	return 0, b.LengthMM
+}
+
+// station is a station in words, to the tenth where it does not lie on a millimetre.
+func station(v unit.Millimetre) string {
+	if r := math.Round(float64(v)); math.Abs(float64(v)-r) >= 0.05 {
+		return unit.Fixed(float64(v), 1)
+	}
+	return unit.Fixed(float64(v), 0)
+}
+
+// placed holds the stations a file gives to the branch, and tells what it cuts off; ok is
+// false where nothing is left.
+func (s *Sheet) placed(i int, what string, c *model.Cover, from, to unit.Millimetre) (unit.Millimetre, unit.Millimetre, bool) {
+	b := &s.H.Branches[i]
+	from, to = c.FromMM.Or(from), c.ToMM.Or(to)
+	switch {
+	case from >= to:
+		s.say(Warn, "cover.place", b.ID, fmt.Sprintf("its %s is to start at %s mm and to stop at %s: the start lies before the stop", what, station(from), station(to)))
+		from = min(from, b.LengthMM)
+		return from, from, false
+	case from >= b.LengthMM:
+		s.say(Warn, "cover.place", b.ID, fmt.Sprintf("its %s is to start at %s mm and the branch is %s mm long", what, station(from), station(b.LengthMM)))
+		return b.LengthMM, b.LengthMM, false
+	case to > b.LengthMM:
+		s.say(Warn, "cover.place", b.ID, fmt.Sprintf("its %s is to stop at %s mm and the branch is %s mm long: it is taken to its end", what, station(to), station(b.LengthMM)))
+		to = b.LengthMM
+	}
+	return from, to, true
 }
 
 // coverOn lays cover k of a branch on what is there.
 func (s *Sheet) coverOn(i, k int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	mc := &b.Covers[k]
-	c := Covered{At: k, What: mc.What, Part: mc.Part.V, FromMM: mc.FromMM.Or(0), ToMM: mc.ToMM.Or(b.LengthMM)}
-	c.FromMM = min(c.FromMM, b.LengthMM)
-	c.ToMM = min(max(c.ToMM, c.FromMM), b.LengthMM)
-	if c.ToMM <= c.FromMM {
-		s.say(Warn, "cover.place", b.ID, fmt.Sprintf("its %s from %s to %s mm has no length", c.What, unit.Fixed(float64(c.FromMM), 0), unit.Fixed(float64(c.ToMM), 0)))
-	}
-	most, least := s.beneath(i, c.FromMM, c.ToMM)
+	c := Covered{At: k, What: mc.What, Part: mc.Part.V}
+	from, to := s.coverEnds(i, k)
+	there := false
+	c.FromMM, c.ToMM, there = s.placed(i, c.What, mc, from, to)
+	most, held := s.beneath(i, c.FromMM, c.ToMM)
 	c.UnderMM, c.underOverMost = out.OverMM+most, max(out.OverMaxMM, out.OverMM)+most
-	c.underTapeMin = out.TapeMinMM + least
+	c.underTapeMin = out.TapeMinMM + held
 	c.OverMM = c.UnderMM
 	if t, ok := s.Cat.Tube(c.Part); ok {
 		c.Tube, c.Known = t, true
-		s.coverTube(i, &c, least)
+		if there {
+			s.coverTube(i, &c, held)
+		}
 	} else {
 		s.coverWound(i, &c, mc.ThickMM.V, mc.ThickMM.Set)
 	}
@@ -140,29 +247,35 @@ func (s *Sheet) coverWound(i int, c *Covered, thick unit.Millimetre, given bool)
 		s.say(Warn, "cover.part", id, fmt.Sprintf("its %s names no part: part, or thick_mm, says what it adds", c.What))
 	}
 	c.OverMM = c.UnderMM + 2*c.ThickMM
-	if c.What == "braid" && !slices.ContainsFunc(s.Branches[i].Covers, func(o Covered) bool {
-		return o.What == "tape" && o.FromMM <= c.FromMM && o.ToMM >= c.ToMM
-	}) {
+	if c.What == "braid" && s.onWires(i, c.FromMM, c.ToMM) {
 		s.say(Note, "cover.tape", id, "its braid lies on the wires: a separator tape goes under it") // NASA-STD-8739.4 § 9.7, p. 47
 	}
 }
 
+// onWires reports whether something between two stations lies on the wires themselves for
+// longer than an overlap is: neither tape nor tube nor another braid lies beneath it there.
+func (s *Sheet) onWires(i int, from, to unit.Millimetre) bool {
+	for _, p := range s.profile(i, from, to) {
+		if p.add <= 0 && p.to-p.from > cover.OverlapMM {
+			return true
+		}
+	}
+	return false
+}
+
 // coverTube is a tube that shrinks onto what lies beneath it; it comes on over whatever
 // stands between an end and its place.
-func (s *Sheet) coverTube(i int, c *Covered, least unit.Millimetre) {
+func (s *Sheet) coverTube(i int, c *Covered, held unit.Millimetre) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
-	pass := func(from, to unit.Millimetre) unit.Millimetre {
-		most, _ := s.beneath(i, from, to)
-		return most
-	}
-	extra := min(pass(0, c.ToMM), pass(c.FromMM, b.LengthMM)) // from the easier end
-	c.PassMM = out.OverMM + extra
-	bundle := cover.Bundle{OverMM: c.UnderMM, OverMaxMM: c.underOverMost, TapeMM: out.TapeMM + least, TapeMinMM: c.underTapeMin}
+	pass := s.pass(i, c.FromMM, c.ToMM)
+	c.PassMM, c.PassAt, c.ends = pass.NominalMM, pass.over, pass.ends
+	bundle := cover.Bundle{OverMM: c.UnderMM, OverMaxMM: c.underOverMost, TapeMM: out.TapeMM + held, TapeMinMM: c.underTapeMin}
 	length := c.ToMM - c.FromMM
-	v, ok := cover.Judge(coverTubes([]catalogue.Tube{c.Tube})[0], bundle, cover.Pass{NominalMM: c.PassMM, MaxMM: out.OverMaxMM + extra}, length)
+	v, ok := cover.Judge(coverTubes([]catalogue.Tube{c.Tube})[0], bundle, pass.Pass, length)
 	if !ok {
 		return
 	}
+	loose := s.notHeld(i, c.Tube, c.FromMM, c.ToMM)
 	c.Verdict = v
 	if v.Wraps {
 		c.OverMM, c.ThickMM = v.OverMM, v.WallMM
@@ -173,19 +286,38 @@ func (s *Sheet) coverTube(i int, c *Covered, least unit.Millimetre) {
 			c.Gram = unit.Gram(float64(m) * float64(cutMM) / 1000)
 		}
 	}
-	name := fmt.Sprintf("its %s %s, from %s to %s mm,", c.What, c.Part, unit.Fixed(float64(c.FromMM), 0), unit.Fixed(float64(c.ToMM), 0))
+	name := fmt.Sprintf("its %s %s, from %s to %s mm,", c.What, c.Part, station(c.FromMM), station(c.ToMM))
 	switch {
 	case v.StopSlide:
-		s.say(Stop, "cover.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s too small over what lies beneath", name, unit.Fixed(float64(c.Tube.SuppliedMM), 2), unit.Fixed(float64(-v.WorstSlideMM), 2)))
+		s.say(Stop, "cover.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s too small over %s", name, unit.Fixed(float64(c.Tube.SuppliedMM), 2), unit.Fixed(float64(-v.WorstSlideMM), 2), c.PassAt))
 	case v.StopLoose:
-		s.say(Stop, "cover.loose", b.ID, fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s", name, unit.Fixed(float64(c.Tube.RecoveredMM), 2), unit.Fixed(float64(c.underTapeMin), 2)))
+		s.say(Stop, "cover.loose", b.ID, fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s by tape at its smallest", name, unit.Fixed(float64(c.Tube.RecoveredMM), 2), unit.Fixed(float64(c.underTapeMin), 2)))
 	case !v.Stretch.Kept:
 		s.say(Note, "cover.stretch", b.ID, fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", name, unit.Fixed(100*float64(v.StretchRatio), 1)))
 	case !v.Grips.Kept:
 		s.say(Note, "cover.grip", b.ID, fmt.Sprintf("%s grips little: %s times its recovered bore; 1.10 is wanted", name, unit.Fixed(float64(v.GripRatio), 2)))
 	case !v.Slides.Kept:
-		s.say(Note, "cover.room", b.ID, fmt.Sprintf("%s has %s mm to slide; %s is wanted", name, unit.Fixed(float64(v.SlideMM), 2), unit.Fixed(float64(v.RoomMM), 2)))
+		s.say(Note, "cover.room", b.ID, fmt.Sprintf("%s has %s mm to slide over %s; %s is wanted", name, unit.Fixed(float64(v.SlideMM), 2), c.PassAt, unit.Fixed(float64(v.RoomMM), 2)))
+	case len(loose) > 0:
+		s.say(Note, "cover.held", b.ID, fmt.Sprintf("%s %s", name, heldSays(loose)))
 	}
+}
+
+// notHeld is where a tube between two stations would lie loose on what is there now, with
+// every wire at its smallest, for longer than an overlap is.
+func (s *Sheet) notHeld(i int, t catalogue.Tube, from, to unit.Millimetre) []stretch {
+	tape := s.Branches[i].TapeMinMM
+	return slices.DeleteFunc(s.profile(i, from, to), func(p stretch) bool {
+		return tape+p.add >= t.RecoveredMM || p.to-p.from <= cover.OverlapMM
+	})
+}
+
+func heldSays(loose []stretch) string {
+	var at []string
+	for _, p := range loose {
+		at = append(at, fmt.Sprintf("%s to %s mm", station(p.from), station(p.to)))
+	}
+	return "is not held from " + strings.Join(at, " and ") + ", where less lies beneath it: build it up there, or stop it short"
 }
 
 // FloorMM is the circle that the areas of a branch's components come to: a floor, which no

@@ -42,12 +42,15 @@ func (s *Sheet) Threading() []Threaded {
 	var at func(place string)
 	at = func(place string) {
 		next := beyond[place]
+		var after []Threaded
 		for _, k := range next {
-			out = append(out, s.threadCovers(k)...)
+			first, later := s.threadCovers(k)
+			out, after = append(out, first...), append(after, later...)
 		}
 		if t, ok := s.threadTransition(place, next); ok {
 			out = append(out, t)
 		}
+		out = append(out, after...)
 		for _, k := range next {
 			at(k.To)
 		}
@@ -70,33 +73,67 @@ func (s *Sheet) Threading() []Threaded {
 }
 
 // threadCovers is every tube over a branch, inside out: the inner one is shrunk before the
-// outer one slides over it, and both are on the tails before their contacts.
-func (s *Sheet) threadCovers(k Walk) []Threaded {
-	var out []Threaded
-	sheath, at, put := Threaded{}, s.sheathAt(k.Branch), false
+// outer one slides over it, and both are on the tails before their contacts. What lies
+// clear of the transition it is walked from goes on after that, which need not pass it.
+func (s *Sheet) threadCovers(k Walk) (first, after []Threaded) {
+	at, put := s.sheathAt(k.Branch), false
 	sheath, has := s.threadSheath(k)
 	for _, c := range s.Branches[k.Branch].Covers {
 		if has && !put && c.At > at {
-			out, put = append(out, sheath), true
+			first, put = append(first, sheath), true
 		}
-		if c.Known {
-			out = append(out, Threaded{What: c.What, Of: s.H.Branches[k.Branch].ID, Part: c.Part, From: s.comesFrom(k), BoreMM: c.Tube.SuppliedMM, PassMM: c.PassMM, Over: "what lies beneath it", Origin: c.Tube.Origin})
+		if !c.Known {
+			continue
+		}
+		t := Threaded{What: c.What, Of: s.H.Branches[k.Branch].ID, Part: c.Part, From: s.comesFrom(k, c.ends), BoreMM: c.Tube.SuppliedMM, PassMM: c.PassMM, Over: c.PassAt, Origin: c.Tube.Origin}
+		if c.At > at && !s.reaches(k, c) {
+			after = append(after, t)
+		} else {
+			first = append(first, t)
 		}
 	}
 	if has && !put {
-		out = append(out, sheath)
+		first = append(first, sheath)
 	}
-	return out
+	return first, after
 }
 
-// comesFrom is the end a cover of a branch comes on from.
-func (s *Sheet) comesFrom(k Walk) string {
-	for _, end := range []string{k.To, k.From} {
+// reaches reports whether a cover lies under the transition that its branch is walked from.
+func (s *Sheet) reaches(k Walk, c Covered) bool {
+	j, ok := s.X.Breakout[k.From]
+	if !ok {
+		return false
+	}
+	part, known := s.Cat.Transition(s.H.Breakouts[j].Transition.V)
+	if !known {
+		return false
+	}
+	port := unit.Millimetre(0)
+	for _, o := range part.Outlets {
+		port = max(port, o.PortMM)
+	}
+	if s.H.Branches[k.Branch].From == k.From {
+		return c.FromMM < port
+	}
+	return c.ToMM > s.H.Branches[k.Branch].LengthMM-port
+}
+
+// comesFrom is the end a cover of a branch comes on from: of those that are equally easy,
+// the one further out.
+func (s *Sheet) comesFrom(k Walk, ends [2]bool) string {
+	b := &s.H.Branches[k.Branch]
+	order := [2]string{k.To, k.From}
+	if ends != [2]bool{} && !ends[0] {
+		order = [2]string{b.To, b.To}
+	} else if ends != [2]bool{} && !ends[1] {
+		order = [2]string{b.From, b.From}
+	}
+	for _, end := range order {
 		if _, ok := s.X.Termination[end]; ok {
 			return end
 		}
 	}
-	return "the ends beyond " + k.To
+	return "the ends beyond " + order[0]
 }
 
 // threadSheath is the sheath of a branch: from a termination at either end, else over
@@ -107,7 +144,7 @@ func (s *Sheet) threadSheath(k Walk) (Threaded, bool) {
 		return Threaded{}, false
 	}
 	t := Threaded{What: "sheath", Of: s.H.Branches[k.Branch].ID, Part: sh.Part, BoreMM: sh.Tube.SuppliedMM, PassMM: sh.PassMM, Over: sh.PassAt, Origin: sh.Tube.Origin}
-	t.From = s.comesFrom(k)
+	t.From = s.comesFrom(k, sh.pass.ends)
 	return t, true
 }
 
@@ -145,8 +182,8 @@ func (s *Sheet) tails(k Walk) (unit.Millimetre, string) {
 	b := &s.Branches[k.Branch]
 	id := s.H.Branches[k.Branch].ID
 	d, over := b.OverMaxMM, id+" bare"
-	if v := b.Sheath.Verdict; b.Sheath.Known && v.Wraps && v.OverMM > d {
-		d, over = v.OverMM, id+" in its sheath"
+	if covered := s.passedBy(k); covered > d {
+		d, over = covered, id+" in its sheath"
 	}
 	if _, ok := s.X.Breakout[k.To]; ok {
 		if lump := b.OverMM * unit.Millimetre(s.Limits.ZoneLump); lump > d {
@@ -156,16 +193,28 @@ func (s *Sheet) tails(k Walk) (unit.Millimetre, string) {
 	return d, over
 }
 
-// Gathered is how thick branches get side by side in their sheaths: what a part that
-// came too late would have to pass.
+// passedBy is the diameter of a branch over what is on it when the transition it is walked
+// from comes: all but what goes on after that.
+func (s *Sheet) passedBy(k Walk) unit.Millimetre {
+	b := &s.Branches[k.Branch]
+	d := b.OverMM
+	if b.Sheath.Known && b.Sheath.Verdict.Wraps {
+		d = max(d, b.Sheath.Verdict.OverMM)
+	}
+	for _, c := range b.Covers {
+		if c.At < s.sheathAt(k.Branch) || s.reaches(k, c) {
+			d = max(d, c.OverMM)
+		}
+	}
+	return d
+}
+
+// Gathered is how thick branches get side by side in all that covers them: what a part
+// that came too late would have to pass.
 func (s *Sheet) Gathered(branches []int) unit.Millimetre {
 	var d []unit.Millimetre
 	for _, b := range branches {
-		over := s.Branches[b].OverMM
-		if v := s.Branches[b].Sheath.Verdict; s.Branches[b].Sheath.Known && v.Wraps {
-			over = v.OverMM
-		}
-		d = append(d, over)
+		d = append(d, s.Branches[b].Outermost())
 	}
 	return lay.Pack(d).Over
 }
@@ -176,20 +225,19 @@ func (s *Sheet) threadEnd(place string, branch int) []Threaded {
 	if !ok {
 		return nil
 	}
-	b := &s.Branches[branch]
-	over := b.OverMM
-	if v := b.Sheath.Verdict; b.Sheath.Known && v.Wraps {
-		over = v.OverMM
-	}
+	boot := s.H.Terminations[t].Boot.V
+	part, known := s.Cat.Boot(boot)
 	var out []Threaded
-	if sleeve, ok := label.For(over); ok {
-		out = append(out, Threaded{What: "label", Of: place, Part: fmt.Sprintf("marker sleeve %s", unit.Fixed(float64(sleeve.SuppliedMM), 1)), From: place, BoreMM: sleeve.SuppliedMM, PassMM: over, Over: "the sheathed end", Origin: catalogue.Origin{Source: "a marker-tube specification", Standing: catalogue.Published}})
+	marked, _ := s.overFrom(branch, place, part.LengthMM+label.OffLeast, part.LengthMM+label.OffMost)
+	if sleeve, ok := label.For(marked); ok {
+		out = append(out, Threaded{What: "label", Of: place, Part: fmt.Sprintf("marker sleeve %s", unit.Fixed(float64(sleeve.SuppliedMM), 1)), From: place, BoreMM: sleeve.SuppliedMM, PassMM: marked, Over: "the sheathed end", Origin: catalogue.Origin{Source: "a marker-tube specification", Standing: catalogue.Published}})
 	}
-	if boot := s.H.Terminations[t].Boot.V; boot != "" {
-		e, known := s.Cat.Boot(boot)
+	if boot != "" {
+		over, _ := s.overFrom(branch, place, 0, part.LengthMM)
 		th := Threaded{What: "boot", Of: place, Part: boot, From: place, PassMM: over, Over: "the sheathed end"}
 		if known {
-			th.BoreMM, th.Origin = e.CableSuppliedMM, e.Origin
+			over, _ = s.underBoot(branch, place, part)
+			th.PassMM, th.BoreMM, th.Origin = over, part.CableSuppliedMM, part.From(part.Read.CableSupplied)
 		}
 		out = append(out, th)
 	}
@@ -265,16 +313,14 @@ func (s *Sheet) sayOutlets(place, id string, next []Walk) {
 	part, _ := s.Cat.Transition(id)
 	for n, k := range next {
 		o := part.Outlets[n+1]
-		b := &s.Branches[k.Branch]
-		d := b.OverMM
-		if v := b.Sheath.Verdict; b.Sheath.Known && v.Wraps {
-			d = v.OverMM
+		if s.Branches[k.Branch].OverMM <= 0 {
+			continue
 		}
+		d, held := s.overFrom(k.Branch, place, shortestPart*o.PortMM-cover.OverlapMM, o.PortMM)
 		name := s.H.Branches[k.Branch].ID
 		switch {
-		case d <= 0:
-		case d < o.RecoveredMM:
-			s.say(atMost(part.Standing, Stop), "transition.grip", place, fmt.Sprintf("its outlet for %s recovers to %s mm and lies on %s: it stays loose", name, unit.Fixed(float64(o.RecoveredMM), 1), unit.Fixed(float64(d), 1)))
+		case held < o.RecoveredMM:
+			s.say(atMost(part.Standing, Stop), "transition.grip", place, fmt.Sprintf("its outlet for %s recovers to %s mm and lies on %s: it stays loose", name, unit.Fixed(float64(o.RecoveredMM), 1), unit.Fixed(float64(held), 1)))
 		case d > cover.MaxStretch*o.ExpandedMM:
 			s.say(Note, "transition.stretch", place, fmt.Sprintf("its outlet for %s is filled to %s %% of its bore; 80 at most is advised", name, unit.Fixed(100*float64(d/o.ExpandedMM), 0)))
 		}

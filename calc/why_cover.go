@@ -27,26 +27,26 @@ func (e explainer) tubeAt(f Figure) (*Branch, Choice, bool) {
 }
 
 func (e explainer) sheathPass(f Figure) (Why, bool) {
-	i, _, b, ok := e.branchAt(f.Of)
+	_, _, b, ok := e.branchAt(f.Of)
 	if !ok || len(b.Sheath.Others) == 0 {
 		return Why{}, false
 	}
-	p, _, _ := e.pass(i)
+	p := b.Sheath.pass
 	v, over, name := p.NominalMM, "branch.over", "what the sheath of "+f.Of+" must pass"
-	base := b.OverMM + b.Sheath.BeneathMM
+	base := b.OverMM + p.addMM
 	if f.What == "sheath.passmost" {
-		v, over, name, base = max(p.MaxMM, b.OverMaxMM, p.NominalMM), "branch.most", name+" at its largest", b.OverMaxMM+b.Sheath.BeneathMM
+		v, over, name, base = max(p.MaxMM, b.OverMaxMM, p.NominalMM), "branch.most", name+" at its largest", b.OverMaxMM+p.addMM
 	}
 	w := Why{Name: name, Value: float64(max(v, base)), Measure: Diameter}
-	bundle := e.lies("over of the bundle", over, f.Of)
+	bundle := e.with(e.from("over of the bundle", Figure{What: over, Of: f.Of}), p.addMM)
 	switch extra := v - base; {
-	case e.lumped(i) && math.Abs(float64(v-base*unit.Millimetre(e.Limits.ZoneLump))) < 1e-9:
+	case p.lumped:
 		w.Says = "it comes on over a breakout, where the sorted zone stands thicker: " + b.Sheath.PassAt
 		w.In = []Input{bundle, shop("zone stands thicker by", float64(e.Limits.ZoneLump), Times, e.H.Rules.ZoneLump.Set)}
 		w.make = func(in []float64) float64 { return in[0] * in[1] }
 	case extra > 0:
-		w.Says = "the bundle, and what a splice stands over it: " + b.Sheath.PassAt
-		w.In = []Input{bundle, known("splice over the wire it stands in place of", float64(extra), Diameter, catalogue.Origin{Source: "catalogue of splices", Standing: catalogue.Memory})}
+		w.Says = "the bundle, and what stands out of it: " + b.Sheath.PassAt
+		w.In = []Input{bundle, known("stands out by", float64(extra), Diameter, catalogue.Origin{Source: "catalogue of splices and wires", Standing: catalogue.Memory})}
 		w.make = sum
 	default:
 		w.Says, w.In, w.make = b.Sheath.PassAt, []Input{bundle}, first0
@@ -63,17 +63,15 @@ func (e explainer) lies(name, what, of string) Input {
 	if what == "branch.tape" {
 		extra = b.Sheath.BeneathMinMM
 	}
+	return e.with(in, extra)
+}
+
+// with is a diameter of the bundle with the covers that add to it.
+func (e explainer) with(in Input, extra unit.Millimetre) Input {
 	if extra == 0 {
 		return in
 	}
-	return known(name+" with what lies beneath the sheath", in.Value+float64(extra), Diameter, catalogue.Origin{Source: "the bundle, and its covers beneath the sheath", Standing: catalogue.Memory})
-}
-
-// lumped reports whether a sheath comes on over a sorted zone.
-func (e explainer) lumped(i int) bool {
-	_, a := e.X.Termination[e.H.Branches[i].From]
-	_, z := e.X.Termination[e.H.Branches[i].To]
-	return !a && !z
+	return known(in.Name+" with what lies beneath the sheath", in.Value+float64(extra), Diameter, catalogue.Origin{Source: "the bundle, and its covers beneath the sheath", Standing: catalogue.Memory})
 }
 
 func (e explainer) sheathEnd(f Figure) (Why, bool) {

@@ -108,7 +108,7 @@ func (e explainer) coverOver(f Figure) (Why, bool) {
 				In:   []Input{known("bore as supplied", float64(c.Tube.SuppliedMM), Diameter, c.Tube.Origin), known("it must pass", float64(max(c.PassMM, c.UnderMM)), Diameter, beneath)},
 				make: func(in []float64) float64 { return in[0] - in[1] }}, true
 		case f.What == "cover.least" && c.Known:
-			return Why{Name: "what the " + name + " grips at its smallest", Value: float64(c.underTapeMin), Measure: Diameter, Says: "tape diameter of the bundle with every wire at its smallest, and what lies beneath where that is least",
+			return Why{Name: "what the " + name + " grips at its smallest", Value: float64(c.underTapeMin), Measure: Diameter, Says: "tape diameter of the bundle with every wire at its smallest, and what lies beneath it over half of its length at least",
 				In:   []Input{e.from("tape at its smallest", Figure{What: "branch.tapeleast", Of: f.Of}), known("covers beneath add", float64(c.underTapeMin-b.TapeMinMM), Diameter, beneath)},
 				make: sum}, true
 		case f.What == "cover.grip" && c.Known:

@@ -164,17 +164,25 @@ func (x *Index) Between(from, to string) (path []int, ok bool) {
 	return path, true
 }
 
-// CavityOf is the cavity that a name stands for: its own, or an alias of it.
+// CavityOf is the cavity that a name stands for: its own, or an alias of it; of two
+// cavities that claim one name the first in the alphabet. What it cannot know is whether an
+// insert has a cavity of that name: the sheet refuses such an alias.
 func (t *Termination) CavityOf(name string) string {
 	if _, own := t.Aliases[name]; own || slices.Contains(t.Cavities, name) {
 		return name
 	}
+	best, found := name, false
 	for c, also := range t.Aliases {
-		if slices.Contains(also, name) {
-			return c
+		if slices.Contains(also, name) && (!found || c < best) {
+			best, found = c, true
 		}
 	}
-	return name
+	return best
+}
+
+// Reserves reports whether a cavity is kept free, by whichever of its names.
+func (t *Termination) Reserves(cavity string) bool {
+	return slices.ContainsFunc(t.Reserved, func(c string) bool { return t.CavityOf(c) == cavity })
 }
 
 // Component is what a layer holds: a wire or a unit of the harness.

@@ -23,7 +23,7 @@ func (m *Model) coverRows() []row {
 		if c.Known {
 			detail = m.coverSays(c) + "; " + detail
 		}
-		out = append(out, row{key: fmt.Sprint("cover ", at), text: text, detail: detail, enter: func(m *Model) { m.open(coverScreen(mb.ID, at)) }, drop: func(m *Model) { m.dropCover(at) },
+		out = append(out, row{key: fmt.Sprint("cover ", at), text: text, detail: detail, enter: func(m *Model) { m.open(coverScreen(mb, at)) }, drop: func(m *Model) { m.dropCover(at) },
 			why: figs(mb.ID, at, "", "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")})
 	}
 	return append(out, row{key: "add cover", text: "add      a tape, a braid, a sleeve, a second sheath", detail: "Enter lists what can lie under the sheath or over it", enter: func(m *Model) { m.open(addCoverScreen(mb.ID)) }})
@@ -59,8 +59,12 @@ func addCoverScreen(branch string) screen {
 		if !ok {
 			return p
 		}
+		sheathed := m.sheet.Branches[i].Sheath.Part != ""
 		for _, a := range addable {
-			p.rows = append(p.rows, row{key: a.what, text: a.says, detail: "Enter adds it over the whole branch; start and stop are set on its page", enter: func(m *Model) {
+			if a.what == "sheath" && !sheathed {
+				continue // a second needs a first
+			}
+			p.rows = append(p.rows, row{key: a.what, text: a.says, detail: "Enter adds it; start and stop are set on its page", enter: func(m *Model) {
 				m.back()
 				m.addCover(i, a.what, a.under)
 			}})
@@ -80,7 +84,9 @@ func (m *Model) addCover(i int, what string, under bool) {
 		}
 		at = len(b.Covers)
 		if under {
-			at = max(0, slices.IndexFunc(b.Covers, func(c model.Cover) bool { return c.What == "sheath" }))
+			if k := slices.IndexFunc(b.Covers, func(c model.Cover) bool { return c.What == "sheath" }); k >= 0 {
+				at = k
+			}
 		}
 		n := model.Cover{What: what}
 		if !under && sh != "" { // the same tube does not go over itself: one size up is a start
@@ -89,7 +95,7 @@ func (m *Model) addCover(i int, what string, under bool) {
 		b.Covers = slices.Insert(b.Covers, at, n)
 	})
 	m.change(h, "added: "+what)
-	m.open(coverScreen(m.h.Branches[i].ID, at))
+	m.open(coverScreen(&m.h.Branches[i], at))
 }
 
 // sizeUp is the next wider tube of a tube's kind; itself where there is none.
@@ -118,16 +124,18 @@ func (m *Model) dropCover(at int) {
 	}), "taken off")
 }
 
-// coverScreen is one cover of a branch: its part, its start and stop, what it adds.
-func coverScreen(branch string, at int) screen {
-	return screen{name: "cover", of: fmt.Sprint(branch, "\x00", at), page: func(m *Model, w int) page {
+// coverScreen is one cover of a branch: its part, its start and stop, what it adds. A cover
+// has no name: once the branch has more or fewer, this page cannot tell which was meant.
+func coverScreen(b *model.Branch, at int) screen {
+	branch, n, what := b.ID, len(b.Covers), b.Covers[at].What
+	return screen{name: "cover", of: fmt.Sprint(branch, "\x00", at, "\x00", n, what), page: func(m *Model, w int) page {
 		i, ok := m.sheet.X.Branch[branch]
 		gone := page{empty: "this cover is gone; Esc goes back"}
 		if !ok {
 			return gone
 		}
 		k := slices.IndexFunc(m.sheet.Branches[i].Covers, func(c calc.Covered) bool { return c.At == at })
-		if k < 0 || at >= len(m.h.Branches[i].Covers) {
+		if all := m.h.Branches[i].Covers; k < 0 || len(all) != n || all[at].What != what {
 			return gone
 		}
 		return m.coverPage(i, at, m.sheet.Branches[i].Covers[k])
@@ -149,20 +157,27 @@ func (m *Model) coverPage(i, at int, c calc.Covered) page {
 				func(m *Model, v string) { edit("part "+v, func(c *model.Cover) { c.Part = model.Some(v) })(m) }, nil))
 		}})
 	}
-	station := func(label string, now unit.Millimetre, set func(c *model.Cover, v unit.Millimetre)) {
+	station := func(label string, now, least, most unit.Millimetre, isSet bool, set func(c *model.Cover, v unit.Millimetre)) {
+		says := "as it is set"
+		if !isSet {
+			says = "nothing is set: what is wound runs through, a tube lies as the sheath does"
+		}
 		put := func(m *Model, v unit.Millimetre) error {
-			if v < 0 || v > mb.LengthMM {
-				return fmt.Errorf("%s %s is out of range: 0 to %s %s", m.sys.Length(v), m.sys.Name(), m.sys.Length(mb.LengthMM), m.sys.Name())
+			if v < least || v > most {
+				return fmt.Errorf("%s %s is out of range: %s to %s %s, for the start lies before the stop", m.sys.Length(v), m.sys.Name(), m.sys.Length(least), m.sys.Length(most), m.sys.Name())
 			}
 			edit(label+" "+m.sys.Length(v), func(c *model.Cover) { set(c, v) })(m)
 			return nil
 		}
 		p.rows = append(p.rows, row{key: label, text: fmt.Sprintf("%-8s %s %s", label, m.sys.Length(now), m.sys.Name()), detail: "+ - or digits; from " + mb.From,
 			why: []reason{{made: func() (calc.Why, bool) {
-				return calc.Stated(label, "as it is set", float64(now), calc.Length, given), true
+				return calc.Stated(label, says, float64(now), calc.Length, given), true
 			}}},
 			step: func(m *Model, by int) {
-				if err := put(m, now+unit.Millimetre(5*by)); err != nil {
+				v := min(max(now+unit.Millimetre(5*by), least), most)
+				if v == now {
+					m.refuse(fmt.Sprintf("%s lies between %s and %s %s", label, m.sys.Length(least), m.sys.Length(most), m.sys.Name()))
+				} else if err := put(m, v); err != nil {
 					m.refuse(err.Error())
 				}
 			},
@@ -174,13 +189,14 @@ func (m *Model) coverPage(i, at int, c calc.Covered) page {
 				return put(m, v)
 			}}})
 	}
-	station("start", c.FromMM, func(c *model.Cover, v unit.Millimetre) { c.FromMM = model.Some(v) })
-	station("stop", c.ToMM, func(c *model.Cover, v unit.Millimetre) { c.ToMM = model.Some(v) })
+	mc := mb.Covers[at]
+	station("start", c.FromMM, 0, max(0, c.ToMM-1), mc.FromMM.Set, func(c *model.Cover, v unit.Millimetre) { c.FromMM = model.Some(v) })
+	station("stop", c.ToMM, min(c.FromMM+1, mb.LengthMM), mb.LengthMM, mc.ToMM.Set, func(c *model.Cover, v unit.Millimetre) { c.ToMM = model.Some(v) })
 	if !c.Known {
 		p.rows = append(p.rows, row{key: "thick", text: fmt.Sprintf("adds     %s%s %s on each side", m.sys.Fine(c.ThickMM), memMark(c.ThickGuess), m.sys.Name()), detail: "digits or + -: what it adds to the radius, measured",
 			why: figs(mb.ID, at, "", "cover.over"),
 			step: func(m *Model, by int) {
-				v := max(0, c.ThickMM+unit.Millimetre(float64(by)*0.05))
+				v := unit.Millimetre(min(10, max(0, unit.RoundHalfUp(float64(c.ThickMM)+0.05*float64(by), 0.01))))
 				edit("adds "+m.sys.Fine(v), func(c *model.Cover) { c.ThickMM = model.Some(v) })(m)
 			},
 			field: &field{label: "thickness of the " + c.What, unit: m.sys.Name(), value: m.sys.Fine(c.ThickMM), number: true, set: func(m *Model, text string) error {

@@ -120,7 +120,7 @@ func (m *Model) cavityRow(t int, name string) row {
 		r.id, r.detail, r.enter = first, "Enter opens the wire", func(m *Model) { m.open(wireScreen(first)) }
 	case c.Drain != "":
 		say("drain of " + c.Drain)
-	case slices.Contains(h.Reserved, name):
+	case h.Reserves(name):
 		say("reserved")
 		r.detail = "+ - gives it free"
 		r.step = func(m *Model, _ int) { m.reserve(id, name, false) }
@@ -139,7 +139,7 @@ func (m *Model) reserve(id, name string, keep bool) {
 		says = "cavity " + name + " of " + id + " is reserved"
 	}
 	m.change(m.h.EditTermination(m.sheet.X.Termination[id], func(t *model.Termination) {
-		t.Reserved = slices.DeleteFunc(slices.Clone(t.Reserved), func(c string) bool { return c == name })
+		t.Reserved = slices.DeleteFunc(slices.Clone(t.Reserved), func(c string) bool { return t.CavityOf(c) == name })
 		if keep {
 			t.Reserved = append(t.Reserved, name)
 		}

@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"errors"
 	"fmt"
 
 	"contralay/calc"
@@ -30,7 +31,7 @@ func (m *Model) wallField(id string) *field {
 			m.change(m.h.EditPart(id, func(p *model.Part) { p.WallMM = model.Opt[unit.Millimetre]{} }), "back to the catalogue's wall")
 			return nil
 		}
-		v, err := m.partSize(text, t.SuppliedMM)
+		v, err := m.partSize(text, calc.MostWall(t))
 		if err != nil {
 			return err
 		}
@@ -45,7 +46,7 @@ func (m *Model) stepWall(id string, by int) {
 	if !ok {
 		return
 	}
-	v := max(0.05, t.WallMM+unit.Millimetre(float64(by)*0.05))
+	v := min(max(0.05, unit.Millimetre(unit.RoundHalfUp(float64(t.WallMM)+0.05*float64(by), 0.01))), calc.MostWall(t))
 	m.change(m.h.EditPart(id, func(p *model.Part) { p.WallMM = model.Some(v) }), fmt.Sprintf("wall of %s is %s %s, read off the reel", id, m.sys.Fine(v), m.sys.Name()))
 }
 
@@ -75,7 +76,11 @@ func bootScreen(id string) screen {
 				why: []reason{{made: func() (calc.Why, bool) { return calc.LookedUp(text, float64(v), calc.Diameter, from), true }}},
 				field: &field{label: text + " of " + id, unit: m.sys.Name(), value: m.sys.Fine(v), number: true, set: func(m *Model, t string) error {
 					if t == "" {
-						m.change(m.h.EditPart(id, func(p *model.Part) { *at(p) = model.Opt[unit.Millimetre]{} }), "back to the catalogue's")
+						h := m.h.EditPart(id, func(p *model.Part) { *at(p) = model.Opt[unit.Millimetre]{} })
+						if err := m.sound(h, id); err != nil {
+							return err
+						}
+						m.change(h, "back to the catalogue's")
 						return nil
 					}
 					v, err := m.partSize(t, mostPart)
@@ -102,11 +107,9 @@ func bootScreen(id string) screen {
 
 // sound refuses a boot whose bore recovered is not less than that as supplied.
 func (m *Model) sound(h *model.Harness, id string) error {
-	b, ok := m.built(h).Cat.Boot(id)
-	for _, two := range [][2]unit.Millimetre{{b.CableRecoveredMM, b.CableSuppliedMM}, {b.LipRecoveredMM, b.LipSuppliedMM}} {
-		if ok && two[0] >= two[1] {
-			return fmt.Errorf("it would shrink to %s %s from %s: the bore recovered is the lesser one", m.sys.Fine(two[0]), m.sys.Name(), m.sys.Fine(two[1]))
-		}
+	b, known := m.built(h).Cat.Boot(id)
+	if says, ok := calc.Shrinks(b); known && !ok {
+		return errors.New(says)
 	}
 	return nil
 }

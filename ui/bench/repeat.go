@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"contralay/calc"
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -53,21 +54,25 @@ func (m *Model) addLike(id string, n int) {
 		last = w.ID
 		w.Return, w.Note, w.DropV = model.Opt[string]{}, model.Opt[string]{}, model.Opt[unit.Volt]{} // what was measured, was measured there
 		a, okA := m.freeBeyond(like.From.V, like, taken)
-		taken[a] = true
+		taken[a] = a != ""
 		z, okZ := m.freeBeyond(like.To.V, like, taken)
-		taken[z] = true
+		taken[z] = z != ""
 		if !okA || !okZ {
 			hint := ""
 			if r, any := m.likeRow(id); any {
 				hint = "; there is: " + r.text
 			}
-			m.refuse(fmt.Sprintf("no free cavity for %s from %s to %s%s", map[bool]string{true: "one more", false: fmt.Sprintf("%d more", n)}[n == 1], like.From.V, like.To.V, hint))
+			m.refuse(fmt.Sprintf("no free cavity for %s from %s to %s%s", map[bool]string{true: "one more", false: fmt.Sprintf("%d more", n)}[n == 1], endText(&like, true), endText(&like, false), hint))
 			return
 		}
-		w.From, w.To = model.Some(a), model.Some(z)
+		for at, text := range map[*model.Opt[string]]string{&w.From: a, &w.To: z} {
+			if *at = (model.Opt[string]{}); text != "" {
+				*at = model.Some(text)
+			}
+		}
 		h = h.AddWire(w, path)
 		if first == "" {
-			first = fmt.Sprintf("wire %s from %s to %s", w.ID, a, z)
+			first = fmt.Sprintf("wire %s from %s to %s", w.ID, endText(&w, true), endText(&w, false))
 		}
 	}
 	if n > 1 {
@@ -81,6 +86,8 @@ func (m *Model) freeBeyond(text string, w model.Wire, taken map[string]bool) (st
 	e, ok := m.sheet.X.End(text)
 	t, known := m.sheet.X.Termination[e.Termination]
 	switch {
+	case text == "" && calc.Capped(&w):
+		return "", true
 	case ok && e.Splice != "":
 		return text, true
 	case !ok || !known:

@@ -289,7 +289,11 @@ func (m *Model) stepRole(id string, by int) {
 }
 
 func (m *Model) end(id string, from bool) string {
-	w := &m.h.Wires[m.sheet.X.Wire[id]]
+	return endText(&m.h.Wires[m.sheet.X.Wire[id]], from)
+}
+
+// endText is one end of a wire in words: a cavity, a splice, or where it is capped.
+func endText(w *model.Wire, from bool) string {
 	text := w.To.V
 	if from {
 		text = w.From.V
@@ -326,6 +330,9 @@ func (m *Model) stepEnd(id string, from bool, by int) {
 }
 
 func (m *Model) setEnd(id string, from bool, text string) error {
+	if at, is := strings.CutPrefix(text, capAt); is {
+		return m.capEnd(id, from, at)
+	}
 	e, ok := m.sheet.X.End(text)
 	if !ok {
 		return fmt.Errorf("an end is wanted: TERMINATION:CAVITY, or a splice")
@@ -341,6 +348,19 @@ func (m *Model) setEnd(id string, from bool, text string) error {
 	return nil
 }
 
+// capEnd caps one end of a wire at a place, where its other end stands in a cavity.
+func (m *Model) capEnd(id string, from bool, at string) error {
+	_, breakout := m.sheet.X.Breakout[at]
+	if _, termination := m.sheet.X.Termination[at]; !breakout && !termination {
+		return fmt.Errorf("there is no breakout and no termination %q to cap it at", at)
+	}
+	if other := m.end(id, !from); other == "" || strings.HasPrefix(other, capAt) {
+		return fmt.Errorf("wire %s needs a cavity at its other end to be capped at this one", id)
+	}
+	m.putEnd(id, from, capAt+at)
+	return nil
+}
+
 func (m *Model) putEnd(id string, from bool, text string) {
 	m.change(m.h.EditWire(m.sheet.X.Wire[id], func(w *model.Wire) {
 		end := &w.To
@@ -351,10 +371,9 @@ func (m *Model) putEnd(id string, from bool, text string) {
 			*end, w.CappedAt = model.Opt[string]{}, model.Some(at)
 			return
 		}
-		if end.V == "" {
+		if *end = model.Some(text); w.From.V != "" && w.To.V != "" {
 			w.CappedAt, w.FoldMM = model.Opt[string]{}, model.Opt[unit.Millimetre]{}
 		}
-		*end = model.Some(text)
 	}), fmt.Sprintf("wire %s now ends in %s", id, text))
 }
 

@@ -64,7 +64,13 @@ func Topics() []Topic {
 			"Terminations, from the map: each cavity and what it holds; + reserves a free one. How many wires two connectors still take, and what one more does. An unwired cavity of a sealed connector takes contact and plug, in a firewall a stub of wire too.",
 			"Splices: barrels, part, where the sleeve lies. Lists: wire by reel, longest first; contacts to buy with plugs, samples and 5 % more; strip, tool and pull; spares; units made first.",
 			"A wire's page says which spare stands in for it, and what to re-pin. A spare with a cavity at one end only is dead-ended: capped at a breakout or termination and folded back; the lists say where its cap lies.",
-			"In the file a cavity may have other names (aliases); a unit says how far before the contacts its shield ends (strip_mm) and how long its lead is (drain_mm).",
+		}},
+		{"more", "what only the file says", []string{
+			"Keys that the bench shows and does not ask for, or asks for in one place only:",
+			"termination: aliases = { \"A\" = [\"+\"] } gives cavities other names, firewall = true, space_mm what is free behind it, loop_mm its loop.",
+			"wire: capped_at where a spare ends without a cavity, fold_mm how much of it is folded back. unit: strip_mm from its shield's end to the contacts, drain_mm its lead.",
+			"branch.cover: what (tape, braid, sheath, sleeve), part, from_mm, to_mm, thick_mm on each side. part: id and what was read off one in hand: wall_mm of a tube; lip_, cable_recovered_mm and _supplied_mm, length_mm of a boot.",
+			"rules: filler_of and filler_c the filler in stock, adhesive (epoxy, hot melt), adhesive_c, pot_life_min, pack_joints.",
 		}},
 		{"why", "how a figure was made", []string{
 			"W on a row explains its figures and those of the strip below: the rule in words, the values it takes, where each comes from, and what would change the figure most. + and - go through the figures, Enter on a value that was worked out goes down to how that was made, Esc comes back.",
@@ -99,7 +105,7 @@ func Topics() []Topic {
 		{"file", "the file", []string{
 			"One TOML file is one harness, in mm, A, V, C and g whatever the screen shows. The least that loads:",
 			" format = 1\n [[termination]]\n id = \"P1\"\n cavities = [\"1\", \"2\"]\n [[termination]]\n id = \"INJ1\"\n cavities = [\"1\", \"2\"]\n [[wire]]\n id = \"101\"\n from = \"P1:1\"\n to = \"INJ1:1\"\n spec = \"AS22759/32\"\n size = \"22\"\n [[branch]]\n id = \"T1\"\n from = \"P1\"\n to = \"INJ1\"\n length_mm = 450.0",
-			"Branches make a tree between terminations and breakouts ([[breakout]] id). testdata/every-key.toml has every key.",
+			"Branches make a tree between terminations and breakouts ([[breakout]] id). H more: keys for what is rare; testdata/every-key.toml has them all.",
 		}},
 		{"recovery", "when something cuts the bench off", []string{
 			"After each change the work goes to a journal in the user's state folder ($XDG_STATE_HOME, else ~/.local/state, under contralay). The next start on the same file offers it and says what differs. Taking it up can be undone; leaving it keeps it for the next start; only + on its own row throws it away.",

@@ -1,0 +1,55 @@
+package calc
+
+import (
+	"fmt"
+
+	"contralay/calc/cover"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// boots tests the cable end of the boots at a branch's terminations. Their sizes
+// stand in the catalogue from memory, so no more than a warning comes of them
+// unless the shop's own catalogue has them.
+func (s *Sheet) boots(i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	for _, place := range []string{b.From, b.To} {
+		k, ok := s.X.Termination[place]
+		if !ok || s.H.Terminations[k].Boot.V == "" {
+			continue
+		}
+		t := &s.H.Terminations[k]
+		boot, known := s.Cat.Boot(t.Boot.V)
+		if !known {
+			s.say(Warn, "boot.part", t.ID, fmt.Sprintf("boot %q is in no catalogue", t.Boot.V))
+			continue
+		}
+		s.bootShell(t, boot)
+		if out.Sheath.Known && out.Sheath.Verdict.Stops() {
+			continue // what the boot lies on is not settled, and that is said already
+		}
+		if out.OverMM <= 0 {
+			continue
+		}
+		d, held := s.underBoot(i, place, boot)
+		switch {
+		case held < boot.CableRecoveredMM:
+			s.say(atMost(boot.From(boot.Read.CableRecovered).Standing, Stop), "boot.grip", t.ID, fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm; build it up, and check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableRecoveredMM), 1), unit.Fixed(float64(held), 1)))
+		case boot.CableSuppliedMM > 0 && d > boot.CableSuppliedMM:
+			s.say(atMost(boot.From(boot.Read.CableSupplied).Standing, Stop), "boot.slide", t.ID, fmt.Sprintf("%s will not pass: it opens to %s mm and the branch is %s mm; check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableSuppliedMM), 1), unit.Fixed(float64(d), 1)))
+		}
+	}
+}
+
+// underBoot is the diameter that the cable end of a boot lies on: over the last 15 mm of
+// the boot, at its shortest and its longest.
+func (s *Sheet) underBoot(i int, place string, boot catalogue.Boot) (most, held unit.Millimetre) {
+	return s.overFrom(i, place, shortestPart*boot.LengthMM-cover.OverlapMM, boot.LengthMM)
+}
+
+func (s *Sheet) bootShell(t *model.Termination, boot catalogue.Boot) {
+	if ins, ok := s.Cat.Insert(t.Insert.V); ok && ins.Shell > 0 && ins.Shell != boot.Shell {
+		s.say(Warn, "boot.shell", t.ID, fmt.Sprintf("%s is for shell %d and the insert has shell %d", boot.ID, boot.Shell, ins.Shell))
+	}
+}

@@ -1,0 +1,159 @@
+package calc
+
+import (
+	"fmt"
+
+	"contralay/calc/cover"
+	"contralay/calc/lay"
+	"contralay/model/unit"
+)
+
+// What a tube gets over on the way to its place.
+
+// passing is the largest thing a tube must get over on its way from the easier end.
+type passing struct {
+	cover.Pass
+	over      string // what that is, in words
+	stationMM unit.Millimetre
+	addMM     unit.Millimetre // covers of the branch it passes there
+	bulgeMM   unit.Millimetre // and what stands out of the bundle there
+	lumped    bool            // it is the sorted zone of a breakout
+	ends      [2]bool         // it may come on from the branch's from end, from its to end
+}
+
+// bulge is what stands out of a bundle: a splice, the fold of a capped spare.
+type bulge struct {
+	from, to, mm unit.Millimetre
+	name         string
+}
+
+// pass is the largest thing a tube that lies between two stations must get over. It comes
+// on from a termination, before that is fitted; between two breakouts it comes over the
+// sorted zone of one of them, where the bundle stands thicker. From there it passes what
+// lies on the branch up to the far end of its place: covers, splices, folded ends.
+func (s *Sheet) pass(i int, from, to unit.Millimetre) passing {
+	b := &s.H.Branches[i]
+	_, a := s.X.Termination[b.From]
+	_, z := s.X.Termination[b.To]
+	bulges := s.bulges(i)
+	var best passing
+	for end, open := range [2]bool{a || !z, z || !a} {
+		if !open {
+			continue
+		}
+		p := s.passFrom(i, end, from, to, !a && !z, bulges)
+		switch {
+		case best.NominalMM == 0 || p.NominalMM < best.NominalMM:
+			ends := [2]bool{}
+			ends[end] = true
+			best, best.ends = p, ends
+		case p.NominalMM == best.NominalMM:
+			best.ends[end] = true
+			if p.lumped {
+				best.over = p.over
+			}
+		}
+	}
+	return best
+}
+
+func (s *Sheet) passFrom(i, end int, from, to unit.Millimetre, lumped bool, bulges []bulge) passing {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	first, last, place := unit.Millimetre(0), to, b.From
+	if end == 1 {
+		first, last, place = from, b.LengthMM, b.To
+	}
+	over, most := out.OverMM, max(out.OverMM, out.OverMaxMM)
+	add, _ := s.beneath(i, first, last)
+	p := passing{Pass: cover.Pass{NominalMM: over + add, MaxMM: most + add}, addMM: add,
+		over: fmt.Sprintf("the bundle, from %s to %s mm of %s", unit.Fixed(float64(from), 0), unit.Fixed(float64(to), 0), b.ID)}
+	if add > 0 {
+		p.over = "what lies beneath it on " + b.ID
+	}
+	if lumped {
+		at := stretch{first, min(last, first+zoneReach), 0}
+		if end == 1 {
+			at = stretch{max(first, last-zoneReach), last, 0}
+		}
+		add, _ := s.beneath(i, at.from, at.to)
+		if lump := unit.Millimetre(s.Limits.ZoneLump); (over+add)*lump > p.NominalMM {
+			p = passing{Pass: cover.Pass{NominalMM: (over + add) * lump, MaxMM: (most + add) * lump}, addMM: add, lumped: true, over: "the sorted zone at " + place}
+		}
+	}
+	for _, g := range bulges {
+		f, t := max(g.from, first), min(g.to, last)
+		if f > t {
+			continue
+		}
+		add, _ := s.beneath(i, f, max(t, f+1e-3))
+		if over+add+g.mm > p.NominalMM {
+			p = passing{Pass: cover.Pass{NominalMM: over + add + g.mm, MaxMM: most + add + g.mm}, addMM: add, bulgeMM: g.mm, stationMM: f, over: g.name}
+		}
+	}
+	return p
+}
+
+// zoneReach is how far into a branch its covers are looked at for what lies in the sorted
+// zone, which is over where the sheath begins.
+const zoneReach unit.Millimetre = 1
+
+// bulges is what stands out of the bundle of branch i.
+func (s *Sheet) bulges(i int) []bulge {
+	b := &s.H.Branches[i]
+	var out []bulge
+	for k := range s.H.Splices {
+		sp := &s.H.Splices[k]
+		part, ok := s.Cat.Splice(s.Splices[k].Part)
+		if sp.Toward.V != b.ID || !ok || sp.OffsetMM.V <= 0 {
+			continue
+		}
+		at := sp.OffsetMM.V
+		if b.To == sp.At {
+			at = b.LengthMM - at
+		}
+		if mm := part.OverMM - s.spliceWire(sp.ID); mm > 0 {
+			out = append(out, bulge{at, at, mm, fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(float64(at), 0), b.ID)})
+		}
+	}
+	for _, c := range s.Caps() { // a folded end lies along the bundle beside the rest
+		if c.Branch != i || c.FoldMM <= 0 {
+			continue
+		}
+		from, to := unit.Millimetre(0), c.AtMM
+		if b.To == c.Place {
+			from, to = c.AtMM, b.LengthMM
+		}
+		if mm := s.standsOut(i, s.Wires[c.Wire].Dia.Nominal); mm > 0 {
+			out = append(out, bulge{from, to, mm, fmt.Sprintf("the folded end of %s, from %s to %s mm of %s", s.H.Wires[c.Wire].ID, unit.Fixed(float64(from), 0), unit.Fixed(float64(to), 0), b.ID)})
+		}
+	}
+	return out
+}
+
+// standsOut is what one more wire beside a bundle adds to its diameter: its own at most;
+// less beside a few that are twisted, between which it finds a place.
+func (s *Sheet) standsOut(i int, d unit.Millimetre) unit.Millimetre {
+	out := &s.Branches[i]
+	if len(out.Layers) != 1 || len(out.Layers[0].Members) >= few {
+		return d
+	}
+	all := []unit.Millimetre{d}
+	for _, m := range out.Layers[0].Members {
+		all = append(all, m.D)
+	}
+	return max(0, min(d, lay.Pack(all).Over-out.OverMM))
+}
+
+// few is as many as lay.Pack packs closely with one more.
+const few = 6
+
+// spliceWire is the thickest wire on a splice: what the splice stands in place of.
+func (s *Sheet) spliceWire(id string) unit.Millimetre {
+	d := unit.Millimetre(0)
+	for k := range s.H.Wires {
+		if s.H.Wires[k].From.V == id || s.H.Wires[k].To.V == id {
+			d = max(d, s.Wires[k].Dia.Nominal)
+		}
+	}
+	return d
+}
