@@ -88,6 +88,18 @@ func (c *checker) names() {
 	for i := range h.Branches {
 		c.name("branch", i, h.Branches[i].ID, &c.branch, &c.none)
 	}
+	serial := map[string]bool{}
+	for i := range h.Builds {
+		id := h.Builds[i].Serial
+		f := Finding{Table: "build", Index: i, ID: id, Key: "serial"}
+		switch {
+		case id == "":
+			c.say(f, "is empty", "any text that no other build has as its serial")
+		case serial[id]:
+			c.say(f, fmt.Sprintf("%q is given twice", id), "a serial that no other build has")
+		}
+		serial[id] = true
+	}
 }
 
 // name enters one id; alike is the other table that it must differ from too.

@@ -32,6 +32,7 @@ type Harness struct {
 	Feeds        []Feed
 	Units        []Unit
 	Branches     []Branch
+	Builds       []Build
 }
 
 // Head is the title block.

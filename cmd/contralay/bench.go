@@ -13,6 +13,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 	"github.com/mattn/go-isatty"
 
+	"contralay/calc"
 	"contralay/model/catalogue"
 	"contralay/model/file"
 	"contralay/ui/bench"
@@ -67,10 +68,13 @@ func benchOn(name string, o options, w world) (int, error) {
 		Exists:  func(p string) bool { _, err := os.Lstat(p); return err == nil },
 		Changed: k.changed,
 		Keep:    k.keep,
-		Left:    left,
-		Bounce:  o.bounce,
-		Folder:  here(),
-		Now:     w.now,
+		Print: func(path string, s *calc.Sheet, unsaved bool) (string, error) {
+			return printBeside(path, s, unsaved, w)
+		},
+		Left:   left,
+		Bounce: o.bounce,
+		Folder: here(),
+		Now:    w.now,
 	}
 	var root tea.Model = bench.New(cfg)
 	if w.wrap != nil {

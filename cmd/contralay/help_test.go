@@ -45,6 +45,8 @@ func TestCompletion(t *testing.T) {
 			args[1] = "auto"
 		case "--centres":
 			args[1] = "equal"
+		case "--on":
+			args[1] = "2026-05-31"
 		case "--ascii", "--help", "--json", "--light":
 			args = args[:1]
 		}

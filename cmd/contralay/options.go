@@ -22,6 +22,8 @@ type options struct {
 	spares    int
 	ratio     float64
 	bounce    time.Duration
+	folder    string // where a sheet goes
+	on        string // the day it is of
 }
 
 // parse splits flags from arguments. "--" ends the flags; "-" alone is an argument.
@@ -66,7 +68,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.ascii = o.ascii || name == "ascii"
 		o.light = o.light || name == "light"
 		return nil
-	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio", "bounce":
+	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio", "bounce", "o", "out", "on":
 	default:
 		return misuse{fmt.Sprintf("there is no flag --%s (contralay --help)", name)}
 	}
@@ -83,6 +85,13 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		return among("centres", v, "equal", "unequal", "built")
 	case "catalogue":
 		o.catalogue = v
+	case "o", "out":
+		o.folder = v
+	case "on":
+		if _, err := time.Parse("2006-01-02", v); err != nil {
+			return misuse{fmt.Sprintf("--on %q: a day as 2026-05-31", v)}
+		}
+		o.on = v
 	case "bounce":
 		n, err := strconv.Atoi(v)
 		if most := int(bench.MostBounce.Milliseconds()); err != nil || n < 0 || n > most {

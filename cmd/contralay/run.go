@@ -42,6 +42,8 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --lay-ratio R            lay length over diameter (12)
       --centres KIND           equal, unequal (default) or built
       --json                   as JSON
+  contralay sheet FILE -o DIR  the build sheet as a page to print, and its lists as CSV
+      --on DAY                 the day it is of, 2026-05-31 (today)
   contralay help TOPIC         one page: %s
   contralay completion SHELL   completions for bash, zsh or fish
   contralay version
@@ -52,7 +54,7 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
   --colour auto|always|never   bench
   --bounce MS                  bench: the same key again within MS counts once (0: off)
 
-FILE may be - for standard input (check, figures).
+FILE may be - for standard input (check, figures, sheet).
 A planning aid, not an approval: see the cautions in README.md.
 `
 
@@ -117,9 +119,15 @@ func dispatch(args []string, w world) (int, error) {
 		return figuresOf(f, o, w)
 	case "plan":
 		return planOf(more, o, w)
+	case "sheet":
+		f, err := one(cmd, more)
+		if err != nil {
+			return usage, err
+		}
+		return sheetFor(f, o, w)
 	default:
 		if len(more) > 0 {
-			return usage, misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, help, completion, version (contralay --help)", cmd)}
+			return usage, misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, sheet, help, completion, version (contralay --help)", cmd)}
 		}
 		return benchOn(cmd, o, w)
 	}

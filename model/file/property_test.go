@@ -72,6 +72,7 @@ func harness(t *rapid.T) model.Harness {
 	places(t, &h)
 	wires(t, &h)
 	branches(t, &h)
+	h.Builds = builds(t)
 	for i := range h.Splices { // branches are there only now
 		if len(h.Branches) > 0 && yesNo.Draw(t, "toward") {
 			h.Splices[i].Toward = model.Some(h.Branches[0].ID)
@@ -203,6 +204,22 @@ func covers(t *rapid.T) (all []model.Cover) {
 	for range rapid.IntRange(0, 2).Draw(t, "covers") {
 		all = append(all, model.Cover{What: word([]string{"tape", "braid", "sheath", "sleeve"}).Draw(t, "what"),
 			Part: maybe(t, anyText), FromMM: maybe(t, mm), ToMM: maybe(t, mm)})
+	}
+	return all
+}
+
+func builds(t *rapid.T) (all []model.Build) {
+	for i := range rapid.IntRange(0, 2).Draw(t, "builds") {
+		b := model.Build{Serial: id(t, "n", i), Revision: maybe(t, anyText), Begun: maybe(t, anyText), Note: maybe(t, anyText), Done: maybeList(t, anyText, 0, 3)}
+		for range rapid.IntRange(0, 2).Draw(t, "of each") {
+			b.Signed = append(b.Signed, model.Signature{Step: anyText.Draw(t, "step"), By: anyText.Draw(t, "by"), At: maybe(t, anyText)})
+			b.Readings = append(b.Readings, model.Reading{Branch: anyText.Draw(t, "branch"), Layer: some.Draw(t, "layer"), OverMM: maybeList(t, mm, 0, 3), LayMM: maybe(t, mm)})
+			b.Used = append(b.Used, model.UsedWire{Spec: anyText.Draw(t, "spec"), Size: anyText.Draw(t, "size"), UsedMM: mm.Draw(t, "used")})
+			b.Tubes = append(b.Tubes, model.Recovered{Branch: anyText.Draw(t, "branch"), OverMM: mm.Draw(t, "over")})
+			b.Again = append(b.Again, model.Again{End: anyText.Draw(t, "end"), Times: some.Draw(t, "times")})
+			b.Apart = append(b.Apart, model.Deviation{At: anyText.Draw(t, "at"), Says: anyText.Draw(t, "says")})
+		}
+		all = append(all, b)
 	}
 	return all
 }

@@ -44,6 +44,7 @@ func document() table[model.Harness] {
 			many[h, model.Feed]{"feed", func(v *h) *[]model.Feed { return &v.Feeds }, feedTable()},
 			many[h, model.Unit]{"unit", func(v *h) *[]model.Unit { return &v.Units }, unitTable()},
 			many[h, model.Branch]{"branch", func(v *h) *[]model.Branch { return &v.Branches }, branchTable()},
+			many[h, model.Build]{"build", func(v *h) *[]model.Build { return &v.Builds }, buildTable()},
 		},
 	}
 }

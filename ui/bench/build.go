@@ -8,6 +8,7 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/draw"
+	"contralay/ui/paper"
 )
 
 // buildPage is the page to read before the build: what stops, what is unmeasured
@@ -27,6 +28,7 @@ func (m *Model) buildPage(w int) page {
 		state = "not saved"
 	}
 	p.rows = append(p.rows, row{text: fmt.Sprintf("save to %s   (%s)", name, state), detail: "Enter saves; the file before stays beside it as .bak", enter: func(m *Model) { m.save() }})
+	p.rows = append(p.rows, row{key: "print", text: "print the build sheet", detail: "Enter, or P anywhere on this step: a page for the printer and lists for a spreadsheet, in a folder beside the file", enter: func(m *Model) { m.print() }})
 	line := func(mark, text string, why ...reason) {
 		for k, t := range wrap(text, max(20, w-7)) {
 			if k > 0 {
@@ -78,7 +80,7 @@ func (m *Model) buildPage(w int) page {
 		if w < 56 { // the specification stands in the detail
 			spec = ""
 		}
-		p.rows = append(p.rows, row{text: fmt.Sprintf("%-5s%s%-8s%-5s%6s  finished %5s", hw.ID, spec, sizeText(hw), hw.Colour.V, m.sys.Length(c.Cut), m.sys.Length(c.Finished)), id: hw.ID, more: func() string { return m.wireDetail(i, hw.ID) },
+		p.rows = append(p.rows, row{text: fmt.Sprintf("%-5s%s%-8s%-5s%6s  finished %5s", hw.ID, spec, paper.Size(hw), hw.Colour.V, m.sys.Length(c.Cut), m.sys.Length(c.Finished)), id: hw.ID, more: func() string { return m.wireDetail(i, hw.ID) },
 			whyOf: func() []reason { return append(m.wireReasons(i), figs(hw.ID, 0, "", "wire.finished")...) }}.of(m.sys.Length(c.Cut), m.sys.Name()+"  cut of wire "+hw.ID))
 	}
 	line("", "~ marks what rests on a value from memory: measure it, or check the part's sheet. "+cautionLine)
@@ -130,4 +132,27 @@ func wrap(text string, w int) []string {
 		}
 	}
 	return append(out, cur)
+}
+
+// print writes the build sheet. One made from work that is not saved says so on each page.
+func (m *Model) print() {
+	if m.cfg.Print == nil {
+		m.refuse("there is nowhere to write a sheet to")
+		return
+	}
+	if len(m.h.Branches) == 0 {
+		m.refuse("there is no branch yet, and nothing to print")
+		return
+	}
+	unsaved := m.dirty() || m.path == ""
+	where, err := m.cfg.Print(m.path, calc.Complete(m.h, m.cfg.Cat, m.sheet), unsaved)
+	if err != nil {
+		m.refuse("not printed: " + err.Error())
+		return
+	}
+	says := "written: " + where
+	if unsaved {
+		says += "; it says on each page that this is not saved"
+	}
+	m.tell(says)
 }

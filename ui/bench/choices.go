@@ -8,6 +8,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
+	"contralay/ui/paper"
 )
 
 // What a wire's values are chosen from.
@@ -24,7 +25,7 @@ func (m *Model) sizeChoices(id string) func(m *Model) []choice {
 		}
 		var out []choice
 		for _, s := range m.sheet.Cat.Sizes(w.Spec) {
-			c := choice{value: s, says: sizeText(&model.Wire{Size: s}), used: used[s]}
+			c := choice{value: s, says: paper.Size(&model.Wire{Size: s}), used: used[s]}
 			if e, ok := m.sheet.Cat.Wire(w.Spec, s); ok {
 				c.says, c.why = c.says+m.overOf(e), looked(e)
 				c.more = func() string { return m.sizeSays(id, s) }
@@ -112,7 +113,7 @@ func colourChoices(m *Model) []choice {
 	for _, c := range all {
 		if !seen[c] {
 			seen[c] = true
-			out = append(out, choice{value: c, says: colourText(c), used: used[c]})
+			out = append(out, choice{value: c, says: paper.Colour(c), used: used[c]})
 		}
 	}
 	return out

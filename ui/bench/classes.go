@@ -11,6 +11,7 @@ import (
 	"contralay/calc"
 	"contralay/model/unit"
 	"contralay/ui/draw"
+	"contralay/ui/paper"
 )
 
 // colouring is what the colours of the section tell apart. Without colour, letters
@@ -145,7 +146,7 @@ func (m *Model) className(c calc.Member) string {
 		}
 		return "-"
 	case isWire:
-		return sizeText(&m.h.Wires[w])
+		return paper.Size(&m.h.Wires[w])
 	}
 	return m.sys.Diameter(c.D) + " " + m.sys.Name()
 }

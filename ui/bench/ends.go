@@ -9,6 +9,7 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/draw"
+	"contralay/ui/paper"
 )
 
 // Terminations: what each cavity holds, what is free and for what.
@@ -115,7 +116,7 @@ func (m *Model) cavityRow(t int, name string) row {
 	switch {
 	case len(c.Wires) > 0:
 		w := &m.h.Wires[m.sheet.X.Wire[c.Wires[0]]]
-		say(strings.Join(c.Wires, " and ") + "  " + w.Signal.V + "  " + sizeText(w) + "  " + w.Colour.V)
+		say(strings.Join(c.Wires, " and ") + "  " + w.Signal.V + "  " + paper.Size(w) + "  " + w.Colour.V)
 		first := c.Wires[0]
 		r.id, r.detail, r.enter = first, "Enter opens the wire", func(m *Model) { m.open(wireScreen(first)) }
 	case c.Drain != "":
@@ -259,7 +260,7 @@ func spliceScreen(id string) screen {
 			for _, k := range side {
 				w := &m.h.Wires[k]
 				wid := w.ID
-				p.rows = append(p.rows, row{key: "wire " + wid, id: wid, text: fmt.Sprintf("barrel %d     %s  %s  %s", n+1, wid, sizeText(w), w.Signal.V), detail: "Enter opens the wire", enter: func(m *Model) { m.open(wireScreen(wid)) }})
+				p.rows = append(p.rows, row{key: "wire " + wid, id: wid, text: fmt.Sprintf("barrel %d     %s  %s  %s", n+1, wid, paper.Size(w), w.Signal.V), detail: "Enter opens the wire", enter: func(m *Model) { m.open(wireScreen(wid)) }})
 			}
 		}
 		return p

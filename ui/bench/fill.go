@@ -242,14 +242,14 @@ func (m *Model) spareOffer(k int) (offer, bool) {
 			continue
 		}
 		p := places[0]
-		return offer{k, fmt.Sprintf("%s, %s to %s", sizeText(&m.h.Wires[i]), p.From, p.To), "spare", func(m *Model) (*model.Harness, string) {
+		return offer{k, fmt.Sprintf("%s, %s to %s", paper.Size(&m.h.Wires[i]), p.From, p.To), "spare", func(m *Model) (*model.Harness, string) {
 			h, w := m.sheet.AddSpare(m.written(), m.branch, k, p)
 			return h, fmt.Sprintf("spare %s from %s to %s", w.ID, p.From, p.To)
 		}, nil}, true
 	}
 	for _, i := range m.likes(&b.Layers[k]) { // with a cavity at one end only
 		if p, ok := m.sheet.DeadEnd(m.branch, i); ok {
-			return offer{k, fmt.Sprintf("%s, %s, dead-ended at %s", sizeText(&m.h.Wires[i]), p.From, p.CappedAt), "spare", func(m *Model) (*model.Harness, string) {
+			return offer{k, fmt.Sprintf("%s, %s, dead-ended at %s", paper.Size(&m.h.Wires[i]), p.From, p.CappedAt), "spare", func(m *Model) (*model.Harness, string) {
 				h, w := m.sheet.AddSpare(m.written(), m.branch, k, p)
 				return h, fmt.Sprintf("spare %s from %s, capped and folded back at %s", w.ID, p.From, p.CappedAt)
 			}, nil}, true

@@ -11,6 +11,7 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/draw"
+	"contralay/ui/paper"
 )
 
 // The wires of a branch by how near they are to what they may carry, and the sizes
@@ -69,9 +70,9 @@ func judgeScreen() screen {
 			if c.Bounded {
 				by = c.Bound.By
 			}
-			text := fmt.Sprintf("%s%s%6s%8s%8s%6s   %s", draw.Fit(hw.ID, 5, m.cfg.ASCII)+" ", draw.Fit(sizeText(hw), 7, m.cfg.ASCII)+" ", carriesText(m.sheet, i), mostText(c), drop, hotText(c), draw.Fit(by, max(room, 8), m.cfg.ASCII))
+			text := fmt.Sprintf("%s%s%6s%8s%8s%6s   %s", draw.Fit(hw.ID, 5, m.cfg.ASCII)+" ", draw.Fit(paper.Size(hw), 7, m.cfg.ASCII)+" ", carriesText(m.sheet, i), mostText(c), drop, hotText(c), draw.Fit(by, max(room, 8), m.cfg.ASCII))
 			if room < 16 {
-				text = fmt.Sprintf("%s%s%6s%8s", draw.Fit(hw.ID, 5, m.cfg.ASCII)+" ", draw.Fit(sizeText(hw), 7, m.cfg.ASCII)+" ", carriesText(m.sheet, i), mostText(c))
+				text = fmt.Sprintf("%s%s%6s%8s", draw.Fit(hw.ID, 5, m.cfg.ASCII)+" ", draw.Fit(paper.Size(hw), 7, m.cfg.ASCII)+" ", carriesText(m.sheet, i), mostText(c))
 			}
 			id := hw.ID
 			p.rows = append(p.rows, row{key: id, id: id, mark: m.markFor(id), text: strings.TrimRight(text, " "), more: func() string { return "Enter opens it; " + m.wireDetail(i, id) },
@@ -144,7 +145,7 @@ func (m *Model) sizeRows() []row {
 	for _, c := range changes {
 		w := &m.h.Wires[c.Wire]
 		id, to := w.ID, c.To
-		rows = append(rows, row{key: id, id: id, text: fmt.Sprintf("%s %-18s%6s of %s A   %s", draw.Fit(id, 5, m.cfg.ASCII), w.Size+" -> "+sizeText(&model.Wire{Size: to}), carriesText(m.sheet, c.Wire), mostText(&m.sheet.Wires[c.Wire]), w.Signal.V),
+		rows = append(rows, row{key: id, id: id, text: fmt.Sprintf("%s %-18s%6s of %s A   %s", draw.Fit(id, 5, m.cfg.ASCII), w.Size+" -> "+paper.Size(&model.Wire{Size: to}), carriesText(m.sheet, c.Wire), mostText(&m.sheet.Wires[c.Wire]), w.Signal.V),
 			detail: "Enter takes this one alone", whyOf: func() []reason { return m.wireReasons(m.sheet.X.Wire[id]) },
 			enter: func(m *Model) {
 				m.change(m.h.EditWire(m.sheet.X.Wire[id], func(w *model.Wire) { w.Size = to }), fmt.Sprintf("wire %s is now %s", id, to))

@@ -7,6 +7,7 @@ import (
 	"contralay/calc"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/paper"
 )
 
 // layerScreen is one layer: each member, and what can be set on the layer.
@@ -29,7 +30,7 @@ func (m *Model) layerPage(k int) page {
 		id := c.ID
 		name := ""
 		if i, is := m.sheet.X.Wire[id]; is {
-			name = fmt.Sprintf("%s  %s  %s", sizeText(&m.h.Wires[i]), colourText(m.h.Wires[i].Colour.V), m.h.Wires[i].Signal.V)
+			name = fmt.Sprintf("%s  %s  %s", paper.Size(&m.h.Wires[i]), paper.Colour(m.h.Wires[i].Colour.V), m.h.Wires[i].Signal.V)
 		} else if i, is := m.sheet.X.Unit[id]; is {
 			name = m.h.Units[i].Name.V
 		}

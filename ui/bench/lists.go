@@ -10,6 +10,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
+	"contralay/ui/paper"
 )
 
 // listsScreen is what is taken off the shelf: wire by reel, contacts, crimps, units made
@@ -35,7 +36,7 @@ func (m *Model) listRows() []row {
 		if name := c.Spec + " " + c.Size; name != reel {
 			reel = name
 			r := need[name]
-			text := fmt.Sprintf("%s %s: %s m", c.Spec, sizeText(&model.Wire{Size: c.Size}), unit.Fixed(float64(r.NeedMM)/1000, 1))
+			text := fmt.Sprintf("%s %s: %s m", c.Spec, paper.Size(&model.Wire{Size: c.Size}), unit.Fixed(float64(r.NeedMM)/1000, 1))
 			mark := ""
 			if r.Shelved {
 				text += fmt.Sprintf(" of %s m on the shelf", unit.Fixed(float64(r.ShelfMM)/1000, 1))
@@ -93,7 +94,7 @@ func (m *Model) listRows() []row {
 }
 
 func (m *Model) crimpRow(c calc.CrimpRow) row {
-	text := fmt.Sprintf("  size %-4s on %-7s %3d", c.Contact, sizeText(&model.Wire{Size: c.Size}), c.Count)
+	text := fmt.Sprintf("  size %-4s on %-7s %3d", c.Contact, paper.Size(&model.Wire{Size: c.Size}), c.Count)
 	if !c.Circular {
 		text += "  of the device's own"
 	}
@@ -157,7 +158,7 @@ func (m *Model) unitRow(i int) []row {
 			continue
 		}
 		w := &m.h.Wires[k]
-		out = append(out, row{text: fmt.Sprintf("        %-5s %s  %s  cut %s", id, sizeText(w), w.Colour.V, m.sys.Length(m.sheet.Wires[k].Cut)), id: id, why: figs(id, 0, "", "wire.cut"), enter: func(m *Model) { m.open(wireScreen(id)) }})
+		out = append(out, row{text: fmt.Sprintf("        %-5s %s  %s  cut %s", id, paper.Size(w), w.Colour.V, m.sys.Length(m.sheet.Wires[k].Cut)), id: id, why: figs(id, 0, "", "wire.cut"), enter: func(m *Model) { m.open(wireScreen(id)) }})
 	}
 	return out
 }
@@ -200,10 +201,10 @@ func (m *Model) spareRows() []row {
 		if w.Role.V != "spare" {
 			continue
 		}
-		text := fmt.Sprintf("  %-5s %s %s  %s to %s", w.ID, sizeText(w), w.Colour.V, orDash(w.From.V), orDash(w.To.V))
+		text := fmt.Sprintf("  %-5s %s %s  %s to %s", w.ID, paper.Size(w), w.Colour.V, orDash(w.From.V), orDash(w.To.V))
 		detail := "a cavity at both ends"
 		if c, is := caps[k]; is {
-			text = fmt.Sprintf("  %-5s %s %s  %s, capped %s", w.ID, sizeText(w), w.Colour.V, cmp.Or(w.From.V, w.To.V), m.capText(c))
+			text = fmt.Sprintf("  %-5s %s %s  %s, capped %s", w.ID, paper.Size(w), w.Colour.V, cmp.Or(w.From.V, w.To.V), m.capText(c))
 			detail = fmt.Sprintf("cap it, fold back %s %s from %s and tie it down", m.sys.Length(c.FoldMM), m.sys.Name(), c.Place)
 		}
 		id := w.ID

@@ -33,9 +33,10 @@ type Config struct {
 
 	Save    func(path string, d file.Document) error
 	Exists  func(path string) bool
-	Changed func(path string) bool                  // somebody else wrote the file since it was read or saved
-	Keep    func(d file.Document, dirty bool) error // told of every change, for the journal
-	Left    []Left                                  // unsaved work of benches that are gone, newest first
+	Changed func(path string) bool                                         // somebody else wrote the file since it was read or saved
+	Keep    func(d file.Document, dirty bool) error                        // told of every change, for the journal
+	Print   func(path string, s *calc.Sheet, unsaved bool) (string, error) // writes the build sheet beside a file; "" is no file yet
+	Left    []Left                                                         // unsaved work of benches that are gone, newest first
 }
 
 // Step is one of the five steps of a branch.

@@ -10,6 +10,7 @@ import (
 
 	"contralay/model/file"
 	"contralay/model/unit"
+	"contralay/ui/paper"
 )
 
 var (
@@ -71,7 +72,7 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 					}
 				}
 				for _, w := range m.h.Wires {
-					for n := range numbers(sizeText(&w)) {
+					for n := range numbers(paper.Size(&w)) {
 						given[n] = true
 					}
 				}

@@ -10,6 +10,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
+	"contralay/ui/paper"
 )
 
 // wireScreen is one wire: what it is, where it ends, and the reel it comes from.
@@ -62,7 +63,7 @@ func (m *Model) wirePage(id string) page {
 	wire := func(m *Model) *model.Wire { return &m.h.Wires[m.sheet.X.Wire[id]] }
 	add("reel", m.reelText(w.Spec, w.Size, c.Dia.Nominal), "ten side by side: type what they measure, or that /10; an empty value takes it away", func(m *Model, by int) { m.stepReel(id, by) }, m.reelField(w.Spec, w.Size))
 	add("current", ampsText(w)+" A"+m.ofText(id, w.Amps.V, c), "+ - or digits; the limit is the least of what stands below", func(m *Model, by int) { m.stepCurrent(id, by) }, m.ampsField(i))
-	add("size", sizeText(w), "Enter lists the sizes", func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) }, nil)
+	add("size", paper.Size(w), "Enter lists the sizes", func(m *Model, by int) { m.stepSize(m.sheet.X.Wire[id], by) }, nil)
 	sized := len(p.rows)
 	choose("size", m.sizeChoices(id), func(m *Model) string { return wire(m).Size }, func(w *model.Wire, v string) { w.Size = v }, nil)
 	if r, any := m.adviceRow(i, comp); any {
@@ -71,7 +72,7 @@ func (m *Model) wirePage(id string) page {
 	add("spec", w.Spec, "Enter lists them", func(m *Model, by int) { m.stepSpec(id, by) }, nil)
 	choose("spec", m.specChoices(id), func(m *Model) string { return wire(m).Spec }, func(w *model.Wire, v string) { w.Spec = v }, nil)
 	colour := &field{label: "colour of wire " + id, value: w.Colour.V, set: set(func(w *model.Wire, v string) { w.Colour = model.Some(v) })}
-	add("colour", colourText(w.Colour.V), "Enter lists them; digits: 0 black 1 brown 2 red 3 orange 4 yellow 5 green 6 blue 7 violet 8 grey 9 white",
+	add("colour", paper.Colour(w.Colour.V), "Enter lists them; digits: 0 black 1 brown 2 red 3 orange 4 yellow 5 green 6 blue 7 violet 8 grey 9 white",
 		func(m *Model, by int) { m.stepColour(id, by) }, colour)
 	choose("colour", colourChoices, func(m *Model) string { return wire(m).Colour.V }, func(w *model.Wire, v string) { w.Colour = model.Some(v) }, colour)
 	add("role", w.Role.V, "Enter lists them", func(m *Model, by int) { m.stepRole(id, by) }, nil)
@@ -139,14 +140,14 @@ func (m *Model) adviceRow(i int, comp string) (row, bool) {
 		size := m.advice.size
 		switch {
 		case m.advice.ok && size == w.Size:
-			return []row{{key: "advice", id: comp, text: "advice       " + sizeText(&w) + " is the smallest that does", detail: "for heat, drop, its device and both ends"}}
+			return []row{{key: "advice", id: comp, text: "advice       " + paper.Size(&w) + " is the smallest that does", detail: "for heat, drop, its device and both ends"}}
 		case !m.advice.ok:
-			return []row{{key: "advice", id: comp, mark: "?", text: "advice       no size does", detail: w.Spec + " " + sizeText(&w) + ": " + m.advice.doubt, whyOf: func() []reason { return m.limitReasons(w.ID) }}}
+			return []row{{key: "advice", id: comp, mark: "?", text: "advice       no size does", detail: w.Spec + " " + paper.Size(&w) + ": " + m.advice.doubt, whyOf: func() []reason { return m.limitReasons(w.ID) }}}
 		}
 		edit := func(m *Model) *model.Harness {
 			return m.h.EditWire(m.sheet.X.Wire[w.ID], func(w *model.Wire) { w.Size = size })
 		}
-		return []row{{key: "advice", id: comp, text: "advice       " + sizeText(&model.Wire{Size: size}) + " is the smallest that does",
+		return []row{{key: "advice", id: comp, text: "advice       " + paper.Size(&model.Wire{Size: size}) + " is the smallest that does",
 			more: func() string {
 				t := m.try("advice "+w.ID+size, func() *model.Harness { return edit(m) })
 				if _, b, _ := t.b(); b.Waiting || len(b.Layers) == 0 {
@@ -175,27 +176,6 @@ func (m *Model) ofText(id string, amps unit.Ampere, c *calc.Wire) string {
 		t += fmt.Sprintf(", %s C in %s", hotText(c), c.HottestIn)
 	}
 	return t
-}
-
-var colourNames = [10]string{"black", "brown", "red", "orange", "yellow", "green", "blue", "violet", "grey", "white"}
-
-// colourText is a colour code with its words: the digits of MIL-STD-681, base
-// first, then stripes.
-func colourText(code string) string {
-	says := ""
-	for _, r := range code {
-		if r < '0' || r > '9' {
-			return code
-		}
-		if says != "" {
-			says += "/"
-		}
-		says += colourNames[r-'0']
-	}
-	if says == "" {
-		return code
-	}
-	return code + "  " + says
 }
 
 func (m *Model) stepSpec(id string, by int) {
@@ -279,7 +259,7 @@ func (m *Model) stepColour(id string, by int) {
 	}
 	i := m.sheet.X.Wire[id]
 	c, _ := around(all, m.h.Wires[i].Colour.V, by)
-	m.change(m.h.EditWire(i, func(w *model.Wire) { w.Colour = model.Some(c) }), "colour "+colourText(c))
+	m.change(m.h.EditWire(i, func(w *model.Wire) { w.Colour = model.Some(c) }), "colour "+paper.Colour(c))
 }
 
 func (m *Model) stepRole(id string, by int) {

@@ -11,6 +11,7 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/draw"
+	"contralay/ui/paper"
 )
 
 // wiresPage lists what runs through the branch: size, colour, current, where it
@@ -86,7 +87,7 @@ func (m *Model) wireText(i, wide int, cut bool, mb *model.Branch) string {
 		cutText = fmt.Sprintf("%7s%6s", mostText(cw), hotText(cw)) + cutText
 	}
 	return fmt.Sprintf("%s%s%s%s%5s  %s%s", draw.Fit(hw.ID, 4, m.cfg.ASCII)+" ", draw.Fit(hw.Signal.V, wide-1, m.cfg.ASCII)+" ",
-		draw.Fit(sizeText(hw), 7, m.cfg.ASCII)+" ", draw.Fit(hw.Colour.V, 3, m.cfg.ASCII)+" ", ampsText(hw), draw.Fit(m.leaves(hw, mb), 6, m.cfg.ASCII), cutText)
+		draw.Fit(paper.Size(hw), 7, m.cfg.ASCII)+" ", draw.Fit(hw.Colour.V, 3, m.cfg.ASCII)+" ", ampsText(hw), draw.Fit(m.leaves(hw, mb), 6, m.cfg.ASCII), cutText)
 }
 
 // wiresHere is the wires of the branch, units' wires too, in file order.
@@ -98,13 +99,6 @@ func (m *Model) wiresHere() []int {
 		}
 	}
 	return out
-}
-
-func sizeText(w *model.Wire) string {
-	if strings.HasSuffix(w.Size, "mm2") {
-		return strings.TrimSuffix(w.Size, "mm2") + " mm2"
-	}
-	return w.Size + " AWG"
 }
 
 func ampsText(w *model.Wire) string {
@@ -151,7 +145,7 @@ func (m *Model) wireDetail(i int, comp string) string {
 	if c.HottestKnown {
 		text += hotText(c) + " C; "
 	}
-	text += fmt.Sprintf("%s %s, %s to %s", w.Spec, sizeText(w), orDash(w.From.V), orDash(w.To.V))
+	text += fmt.Sprintf("%s %s, %s to %s", w.Spec, paper.Size(w), orDash(w.From.V), orDash(w.To.V))
 	if c.Dia.Known() {
 		text += fmt.Sprintf(", over %s %s", m.diaText(c.Dia.Nominal, c.Dia), m.sys.Name())
 	}

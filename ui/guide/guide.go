@@ -53,7 +53,7 @@ func Topics() []Topic {
 		}},
 		{"build", "step 5, Build", []string{
 			"What to read before a wire is cut: what stops (!), what passes a limit (?), what is only to be known (-); then the lay card of this branch, layer by layer from the centre, seen from its first end, and the cut list.",
-			"The first row saves. The file before stays beside it as .bak. Until you save, the work is in a journal, and offered at the next start if something cuts the bench off.",
+			"The first row saves, the second (or P) writes the sheet: a page to print and lists for a spreadsheet, in a folder beside the file. The file before stays beside it as .bak. Until you save, the work is in a journal, and offered at the next start if something cuts the bench off.",
 			"Point * marks a layer's tracer, which lies first.",
 		}},
 		{"map", "the whole harness", []string{

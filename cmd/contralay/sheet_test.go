@@ -1,0 +1,235 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"encoding/csv"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+	"time"
+)
+
+// A sheet is one page and its lists, under number and revision; a revision later it stands
+// beside the old one, which is not touched.
+func TestSheetCommand(t *testing.T) {
+	dir := t.TempDir()
+	out := filepath.Join(dir, "out")
+	text, err := os.ReadFile("../../testdata/demo.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	name := filepath.Join(dir, "loom.toml")
+	if err := os.WriteFile(name, text, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if r := call(t, "", "sheet", name, "-o", out, "--on", "2026-05-11"); r.code != ok || !strings.Contains(r.out, "HC2-ENG-01-C.html") {
+		t.Fatalf("%+v", r)
+	}
+	first, err := os.ReadFile(filepath.Join(out, "HC2-ENG-01-C.html"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, want := range []string{"2026-05-11", "loom.toml", hashOf(text), "revision <b>C</b>"} {
+		if !bytes.Contains(first, []byte(want)) {
+			t.Errorf("the page lacks %q", want)
+		}
+	}
+	lists, _ := filepath.Glob(filepath.Join(out, "HC2-ENG-01-C-*.csv"))
+	if len(lists) < 12 {
+		t.Errorf("only %d lists: %v", len(lists), lists)
+	}
+	next := bytes.Replace(text, []byte(`revision = "C"`), []byte(`revision = "D"`), 1)
+	if err := os.WriteFile(name, next, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	call(t, "", "sheet", name, "-o", out, "--on", "2026-05-12")
+	if again, err := os.ReadFile(filepath.Join(out, "HC2-ENG-01-C.html")); err != nil || !bytes.Equal(again, first) {
+		t.Errorf("the sheet of revision C was touched: %v", err)
+	}
+	if _, err := os.Stat(filepath.Join(out, "HC2-ENG-01-D.html")); err != nil {
+		t.Error(err)
+	}
+	if left, _ := filepath.Glob(filepath.Join(out, ".sheet-*")); len(left) > 0 {
+		t.Errorf("left behind: %v", left)
+	}
+}
+
+// A number that is a path is a name on disk and no path.
+func TestSheetNameIsNoPath(t *testing.T) {
+	dir := t.TempDir()
+	text, err := os.ReadFile("../../testdata/example.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	text = regexp.MustCompile(`(?m)^number .*$`).ReplaceAll(text, []byte(`number = "../../up/<x>"`))
+	name := filepath.Join(dir, "a.toml")
+	if err := os.WriteFile(name, text, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	out := filepath.Join(dir, "in", "out")
+	call(t, "", "sheet", name, "-o", out)
+	all, _ := filepath.Glob(filepath.Join(dir, "*"))
+	if len(all) != 2 {
+		t.Errorf("written elsewhere: %v", all)
+	}
+	for _, args := range [][]string{{"sheet", name}, {"sheet", name, "-o", name}, {"sheet", "nowhere.toml", "-o", out}, {"sheet", name, "-o", out, "--on", "yesterday"}} {
+		if r := call(t, "", args...); r.code != usage || r.err == "" {
+			t.Errorf("%v: %+v", args, r)
+		}
+	}
+}
+
+// inBrowser opens a page in headless Chromium and gives what it wrote; it skips where there
+// is none.
+func inBrowser(t *testing.T, args ...string) []byte {
+	t.Helper()
+	browser, err := exec.LookPath("chromium")
+	if err != nil {
+		t.Skip("no chromium here: the page is not opened")
+	}
+	ctx, cancel := context.WithTimeout(context.Background(), 90*time.Second)
+	defer cancel()
+	base := []string{"--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--user-data-dir=" + t.TempDir()}
+	out, err := exec.CommandContext(ctx, browser, append(base, args...)...).Output()
+	if err != nil {
+		t.Fatalf("chromium: %v", err)
+	}
+	return out
+}
+
+// On A4 and on Letter the page prints: no table, drawing or word stands over the edge of
+// the paper, and every page of the PDF has the size asked for.
+func TestPagePrints(t *testing.T) {
+	if testing.Short() {
+		t.Skip("the browser takes long")
+	}
+	for _, name := range []string{"demo", "whole"} {
+		dir := t.TempDir()
+		call(t, "", "sheet", "../../testdata/"+name+".toml", "-o", dir, "--on", "2026-05-11")
+		pages, _ := filepath.Glob(filepath.Join(dir, "*.html"))
+		text, err := os.ReadFile(pages[0])
+		if err != nil {
+			t.Fatal(err)
+		}
+		for size, points := range map[string]string{"A4": "595", "letter": "612"} {
+			// The copy asks for a size of paper, and tells of what does not fit in its width.
+			copied := strings.Replace(string(text), "@page {", "@page { size: "+size+";", 1)
+			measured := strings.Replace(copied, "</body>", `<script>document.title = [...document.querySelectorAll("table, svg, p, div")].filter(e => e.getBoundingClientRect().right > document.body.getBoundingClientRect().right + 1).length + " over the edge";</script></body>`, 1)
+			at := filepath.Join(dir, size+".html")
+			if err := os.WriteFile(at, []byte(measured), 0o644); err != nil {
+				t.Fatal(err)
+			}
+			// 186 mm are 703 px of CSS: what A4 leaves between the margins of the page.
+			dom := inBrowser(t, "--window-size=703,900", "--dump-dom", "file://"+at)
+			if title := regexp.MustCompile(`<title>(.*?)</title>`).FindSubmatch(dom); title == nil || string(title[1]) != "0 over the edge" {
+				t.Errorf("%s on %s: %s", name, size, title)
+			}
+			if err := os.WriteFile(at, []byte(copied), 0o644); err != nil {
+				t.Fatal(err)
+			}
+			pdf := filepath.Join(dir, size+".pdf")
+			inBrowser(t, "--no-pdf-header-footer", "--print-to-pdf="+pdf, "file://"+at)
+			raw, err := os.ReadFile(pdf)
+			if err != nil {
+				t.Fatal(err)
+			}
+			boxes := regexp.MustCompile(`/MediaBox \[0 0 ([0-9]+)`).FindAllSubmatch(raw, -1)
+			for _, b := range boxes {
+				if string(b[1]) != points && string(b[1]) != strconv.Itoa(atoi(points)-1) {
+					t.Errorf("%s on %s: a page %s points wide", name, size, b[1])
+				}
+			}
+			if len(boxes) < 5 {
+				t.Errorf("%s on %s: %d pages", name, size, len(boxes))
+			}
+		}
+	}
+}
+
+func atoi(s string) int { n, _ := strconv.Atoi(s); return n }
+
+// An office program opens the lists and reads back what was written, but for the
+// apostrophe before what it would run.
+func TestListsInAnOffice(t *testing.T) {
+	if testing.Short() {
+		t.Skip("the office program takes long")
+	}
+	office, err := exec.LookPath("soffice")
+	if err != nil {
+		t.Skip("no soffice here: the lists are not opened")
+	}
+	dir := t.TempDir()
+	text, err := os.ReadFile("../../testdata/demo.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	text = bytes.Replace(text, []byte(`signal = "Crank speed +"`), []byte(`signal = "=1+1"`), 1)
+	name := filepath.Join(dir, "a.toml")
+	if err := os.WriteFile(name, text, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	call(t, "", "sheet", name, "-o", dir)
+	lists, _ := filepath.Glob(filepath.Join(dir, "*.csv"))
+	back := filepath.Join(dir, "back")
+	run := func(to string, files ...string) {
+		t.Helper()
+		ctx, cancel := context.WithTimeout(context.Background(), 2*time.Minute)
+		defer cancel()
+		args := append([]string{"-env:UserInstallation=file://" + filepath.Join(dir, "profile"), "--headless", "--infilter=CSV:44,34,76,1,,0,false,false", "--convert-to", to, "--outdir", back}, files...)
+		if out, err := exec.CommandContext(ctx, office, args...).CombinedOutput(); err != nil {
+			t.Fatalf("soffice: %v\n%s", err, out)
+		}
+	}
+	run("csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false", lists...)
+	if len(lists) == 0 {
+		t.Fatal("no lists")
+	}
+	for _, l := range lists {
+		want, got := readCSV(t, l), readCSV(t, filepath.Join(back, filepath.Base(l)))
+		if len(want) != len(got) {
+			t.Errorf("%s: %d rows came back as %d", filepath.Base(l), len(want), len(got))
+			continue
+		}
+		for k := range want {
+			for j := range want[k] {
+				a, b := want[k][j], ""
+				if j < len(got[k]) {
+					b = got[k][j]
+				}
+				if x, err := strconv.ParseFloat(a, 64); err == nil { // it holds a number, not its last zeros
+					if y, err := strconv.ParseFloat(b, 64); err == nil && x == y {
+						continue
+					}
+				}
+				if a != b && strings.TrimPrefix(a, "'") != b {
+					t.Errorf("%s row %d: %q came back as %q", filepath.Base(l), k+1, a, b)
+				}
+				if strings.Contains(fmt.Sprint(want[k]), "1+1") && b == "2" {
+					t.Errorf("%s row %d: a formula ran", filepath.Base(l), k+1)
+				}
+			}
+		}
+	}
+}
+
+func readCSV(t *testing.T, name string) [][]string {
+	t.Helper()
+	f, err := os.Open(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	r := csv.NewReader(f)
+	r.FieldsPerRecord = -1
+	rows, err := r.ReadAll()
+	if err != nil {
+		t.Fatalf("%s: %v", name, err)
+	}
+	return rows
+}

@@ -1,0 +1,83 @@
+package file
+
+import (
+	"strconv"
+
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+// buildTable is one harness as it was built, under its serial.
+func buildTable() table[model.Build] {
+	type b = model.Build
+	return table[b]{
+		what: "build",
+		keys: []key[b]{
+			must(plainText("serial", func(v *b) *string { return &v.Serial })),
+			text("revision", func(v *b) *optText { return &v.Revision }),
+			text("begun", func(v *b) *optText { return &v.Begun }),
+			text("note", func(v *b) *optText { return &v.Note }),
+			texts("done", func(v *b) *[]string { return &v.Done }),
+		},
+		parts: []part[b]{
+			many[b, model.Signature]{"signed", func(v *b) *[]model.Signature { return &v.Signed }, signatureTable()},
+			many[b, model.Reading]{"reading", func(v *b) *[]model.Reading { return &v.Readings }, readingTable()},
+			many[b, model.UsedWire]{"wire", func(v *b) *[]model.UsedWire { return &v.Used }, usedTable()},
+			many[b, model.Recovered]{"tube", func(v *b) *[]model.Recovered { return &v.Tubes }, recoveredTable()},
+			many[b, model.Again]{"again", func(v *b) *[]model.Again { return &v.Again }, againTable()},
+			many[b, model.Deviation]{"deviation", func(v *b) *[]model.Deviation { return &v.Apart }, deviationTable()},
+		},
+	}
+}
+
+func signatureTable() table[model.Signature] {
+	type s = model.Signature
+	return table[s]{what: "signed", keys: []key[s]{
+		must(plainText("step", func(v *s) *string { return &v.Step })),
+		must(plainText("by", func(v *s) *string { return &v.By })),
+		text("at", func(v *s) *optText { return &v.At }),
+	}}
+}
+
+func readingTable() table[model.Reading] {
+	type r = model.Reading
+	return table[r]{what: "reading", keys: []key[r]{
+		must(plainText("branch", func(v *r) *string { return &v.Branch })),
+		must(plain("layer", func(v *r) *int { return &v.Layer }, readCount(0, maxCount), strconv.Itoa)),
+		numbers("over_mm", func(v *r) *mms { return &v.OverMM }, length),
+		number("lay_mm", func(v *r) *optMM { return &v.LayMM }, length),
+	}}
+}
+
+func usedTable() table[model.UsedWire] {
+	type u = model.UsedWire
+	return table[u]{what: "wire", keys: []key[u]{
+		must(plainText("spec", func(v *u) *string { return &v.Spec })),
+		must(plainText("size", func(v *u) *string { return &v.Size })),
+		must(plainNumber("used_mm", func(v *u) *unit.Millimetre { return &v.UsedMM }, length)),
+	}}
+}
+
+func recoveredTable() table[model.Recovered] {
+	type r = model.Recovered
+	return table[r]{what: "tube", keys: []key[r]{
+		must(plainText("branch", func(v *r) *string { return &v.Branch })),
+		must(plainNumber("over_mm", func(v *r) *unit.Millimetre { return &v.OverMM }, length)),
+	}}
+}
+
+func againTable() table[model.Again] {
+	type a = model.Again
+	return table[a]{what: "again", keys: []key[a]{
+		must(plainText("end", func(v *a) *string { return &v.End })),
+		must(plain("times", func(v *a) *int { return &v.Times }, readCount(0, maxCount), strconv.Itoa)),
+	}}
+}
+
+func deviationTable() table[model.Deviation] {
+	type d = model.Deviation
+	return table[d]{what: "deviation", keys: []key[d]{
+		must(plainText("at", func(v *d) *string { return &v.At })),
+		must(plainText("says", func(v *d) *string { return &v.Says })),
+	}}
+}

@@ -1,0 +1,48 @@
+package bench
+
+import (
+	"errors"
+	"strings"
+	"testing"
+
+	"contralay/calc"
+	"contralay/model"
+)
+
+// P at the step Build writes the sheet of what is on the bench, whole, and says whether it
+// is in a file; elsewhere it does nothing, and what fails is said.
+func TestPrint(t *testing.T) {
+	m := open(t, "demo.toml")
+	m.path = "loom.toml"
+	var path string
+	var unsaved bool
+	n, fail := 0, error(nil)
+	m.cfg.Print = func(p string, s *calc.Sheet, u bool) (string, error) {
+		for i := range s.Branches {
+			if s.Branches[i].Waiting {
+				t.Errorf("%s is not laid yet", s.H.Branches[i].ID)
+			}
+		}
+		path, unsaved, n = p, u, n+1
+		return "loom-sheet/x.html", fail
+	}
+	press(m, "p")
+	if n != 0 {
+		t.Fatal("printed at the first step")
+	}
+	m.step = Build
+	press(m, "p")
+	if n != 1 || path != "loom.toml" || unsaved || !strings.Contains(m.says, "loom-sheet/x.html") {
+		t.Errorf("%d, %q, unsaved %v: %s", n, path, unsaved, m.says)
+	}
+	m.change(m.h.EditWire(0, func(w *model.Wire) { w.Note = model.Some("x") }), "")
+	press(m, "p")
+	if !unsaved || !strings.Contains(m.says, "not saved") {
+		t.Errorf("unsaved %v: %s", unsaved, m.says)
+	}
+	fail = errors.New("the disk is full")
+	press(m, "p")
+	if !m.trouble || !strings.Contains(m.says, "the disk is full") {
+		t.Errorf("%s", m.says)
+	}
+}

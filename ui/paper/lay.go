@@ -1,0 +1,245 @@
+package paper
+
+import (
+	"cmp"
+	"fmt"
+	"html/template"
+	"slices"
+	"strings"
+
+	"contralay/calc"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/draw"
+)
+
+// The lay card: how one branch is laid, from the paper alone.
+
+// card is one branch as it is printed.
+type card struct {
+	ID, Name, Title string
+	Length          string
+	Seen            string
+	Section         template.HTML
+	Layers          []cardLayer
+	Over            string
+	Proposed        bool
+	Big             bool // it takes a page of its own
+	Covers          Table
+	Ends            []string
+	Splices         []string
+	Says            []string
+}
+
+// cardLayer is one layer of it.
+type cardLayer struct {
+	Name    string
+	Hand    string
+	Arrow   template.HTML
+	Turn    string
+	Turns   string
+	Count   int
+	Over    string
+	Binder  string
+	Fillers string
+	Spares  string
+	Members []cardMember
+}
+
+type cardMember struct {
+	N                             int
+	ID, What, Size, Colour, Leads string
+	Tracer                        bool
+}
+
+// turnStep is what a turn length is set by on the bench, mm: nobody lays to less.
+const turnStep = 5.0
+
+// Turn is a turn length as it is laid: to 5 mm.
+func Turn(v unit.Millimetre) unit.Millimetre {
+	return unit.Millimetre(unit.RoundHalfUp(float64(v), turnStep))
+}
+
+// arrow is how the wires of a layer run over the top of the bundle, which goes away from
+// whoever looks: to the left LH, to the right RH.
+func arrow(hand string) template.HTML {
+	x := map[string]string{"LH": "15 14 5 2", "RH": "5 14 15 2"}[hand]
+	head := map[string]string{"LH": "M5 2l5 .6M5 2l-.3 5", "RH": "M15 2l-5 .6M15 2l.3 5"}[hand]
+	if x == "" {
+		x, head = "10 14 10 2", "M10 2l-2.5 3.5M10 2l2.5 3.5"
+	}
+	p := strings.Fields(x)
+	return template.HTML(fmt.Sprintf(`<svg class="arrow" width="11mm" height="9mm" viewBox="0 0 20 16"><path d="M3 0V16M17 0V16" stroke="#000" stroke-width=".8"/><path d="M%s %sL%s %s%s" fill="none" stroke="#000" stroke-width="1.8" stroke-linecap="round"/></svg>`, p[0], p[1], p[2], p[3], head)) // #nosec: constants alone
+}
+
+// section is a branch as it is drawn: every component where it lies.
+func (m maker) section(i int) draw.Section {
+	b := &m.s.Branches[i]
+	s := draw.Section{OverMM: b.OverMM, TapeMM: b.TapeMM, Seen: "seen from " + m.h.Branches[i].From}
+	if b.Sheath.Known && b.Sheath.Verdict.Wraps {
+		s.SheathMM = b.Sheath.Verdict.OverMM
+	}
+	for k, l := range b.Layers {
+		for _, c := range l.Members {
+			kind := map[calc.Kind]draw.Kind{calc.OfUnit: draw.Unit, calc.OfSpare: draw.Spare, calc.OfFiller: draw.Filler}[c.Kind]
+			s.Discs = append(s.Discs, draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: kind, Tracer: c.ID == l.Tracer && k > 0})
+		}
+	}
+	return s
+}
+
+// Widths of a section on paper, mm: thicker bundles are drawn larger.
+const (
+	sectionLeast, sectionMost = 26.0, 118.0
+	sectionPer                = 9.0 // mm of paper for a mm of bundle
+)
+
+// bigCard is how many components make a card that begins a page.
+const bigCard = 7
+
+func (m maker) card(i int) card {
+	mb, b := &m.h.Branches[i], &m.s.Branches[i]
+	c := card{ID: mb.ID, Name: mb.Name.V, Title: strings.TrimSpace(mb.ID + "  " + mb.Name.V), Proposed: b.Proposed,
+		Length: fmt.Sprintf("%s %s from %s to %s", m.sys.Length(mb.LengthMM), m.sys.Name(), m.datum(mb.From), m.datum(mb.To)), Seen: mb.From}
+	if len(mb.ToleranceMM) == 2 {
+		c.Length += ", " + m.tolerance(mb)
+	}
+	if b.OverMM <= 0 {
+		c.Says = append(c.Says, "nothing runs here")
+		return c
+	}
+	wide := min(max(float64(b.OverMM)*sectionPer, sectionLeast), sectionMost)
+	c.Big = len(b.Components) >= bigCard
+	c.Section = template.HTML(draw.SVG(m.section(i), wide)) // #nosec: SVG escapes what it writes
+	c.Over = m.band(b)
+	for k := range b.Layers {
+		c.Layers = append(c.Layers, m.cardLayer(i, k))
+	}
+	c.Says = append(c.Says, fmt.Sprintf("Start each layer at %s. Position 1 is the tracer (two rings); count on clockwise, seen from %s.", mb.From, mb.From))
+	if stop := mb.LengthMM - b.LaidMM; b.LaidMM > 0 && stop > 1 {
+		c.Says = append(c.Says, fmt.Sprintf("Lay stops, and wires run straight and sorted, over the zone of a breakout and one diameter before it: %s of %s %s are laid.", m.sys.Length(b.LaidMM), m.sys.Length(mb.LengthMM), m.sys.Name()))
+	}
+	if b.Bend.MinMM > 0 {
+		c.Says = append(c.Says, fmt.Sprintf("Bend it no tighter than %s %s inside (%s).", m.sys.Length(b.Bend.MinMM), m.sys.Name(), b.Bend.Rule))
+	}
+	c.Covers = m.covers(i)
+	for _, end := range []string{mb.From, mb.To} {
+		if t, ok := m.s.X.Termination[end]; ok {
+			e := &m.h.Terminations[t]
+			l := m.s.LoopRoomOf(t)
+			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, word("boot ", e.Boot.V), m.clock(e), fmt.Sprintf("loop %s %s, good for %d", m.sys.Length(l.LoopMM), m.sys.Name(), l.Again)), ", "))
+		} else if j, ok := m.s.X.Breakout[end]; ok {
+			br := &m.h.Breakouts[j]
+			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, br.Name.V, word("transition ", br.Transition.V), br.Build.V, fmt.Sprintf("zone %s %s", m.sys.Length(br.ZoneMM.Or(m.s.Limits.ZoneMM)), m.sys.Name())), ", "))
+		}
+	}
+	for k := range m.h.Splices {
+		if sp := &m.h.Splices[k]; sp.Toward.V == mb.ID {
+			c.Splices = append(c.Splices, fmt.Sprintf("%s %s %s from %s", sp.ID, m.sys.Length(sp.OffsetMM.V), m.sys.Name(), sp.At))
+		}
+	}
+	return c
+}
+
+func (m maker) cardLayer(i, k int) cardLayer {
+	mb, b := &m.h.Branches[i], &m.s.Branches[i]
+	l := &b.Layers[k]
+	out := cardLayer{Name: capital(model.LayerName(k)), Hand: l.Hand, Arrow: arrow(l.Hand), Turn: "straight", Turns: "-", Count: len(l.Members), Over: m.sys.Diameter(l.OverMM), Binder: "-", Fillers: "-", Spares: "-"}
+	if l.LayMM > 0 {
+		out.Turn = m.sys.Length(Turn(l.LayMM))
+		out.Turns = unit.Fixed(float64(l.Turns), 1)
+	}
+	if k < len(b.As) && b.As[k].BindMM.V > 0 {
+		out.Binder = "adds " + m.sys.Fine(b.As[k].BindMM.V)
+	}
+	if l.Fillers > 0 {
+		out.Fillers = fmt.Sprintf("%d of %s, stop where the lay stops", l.Fillers, m.sys.Fine(l.FillerMM))
+	}
+	if l.Spares > 0 {
+		var ids []string
+		for _, c := range l.Members {
+			if c.Kind == calc.OfSpare {
+				ids = append(ids, c.ID)
+			}
+		}
+		out.Spares = strings.Join(ids, " ")
+	}
+	for n, c := range l.Members {
+		p := cardMember{N: n + 1, ID: c.ID, Tracer: c.ID == l.Tracer && k > 0}
+		switch u, is := m.s.X.Unit[c.ID]; {
+		case c.Kind == calc.OfFiller:
+			p.ID, p.What, p.Size = "filler", "", m.sys.Fine(c.D)+" "+m.sys.Name()
+		case is:
+			p.What, p.Size = cmp.Or(m.h.Units[u].Name.V, m.h.Units[u].Build.V), m.sys.Diameter(c.D)+" "+m.sys.Name()
+			p.Leads = m.leads(i, m.h.Units[u].Wires[:min(1, len(m.h.Units[u].Wires))], mb.From)
+		default:
+			w := m.wire(c.ID)
+			p.What, p.Size, p.Colour = w.Signal.V, Size(w), Colour(w.Colour.V)
+			p.Leads = m.leads(i, []string{c.ID}, mb.From)
+		}
+		out.Members = append(out.Members, p)
+	}
+	return out
+}
+
+// leads is where a wire goes beyond the far end of a branch.
+func (m maker) leads(i int, ids []string, from string) string {
+	var out []string
+	for _, id := range ids {
+		k, ok := m.s.X.Wire[id]
+		if !ok {
+			continue
+		}
+		w := &m.h.Wires[k]
+		path := m.s.Wires[k].Path
+		at := slices.Index(path, i)
+		if at < 0 {
+			continue
+		}
+		// Seen from its from end the branch runs the wire's way, or against it.
+		forward := at+1 < len(path) && slices.Contains(m.s.X.Meeting(m.h.Branches[i].To), path[at+1]) || at > 0 && slices.Contains(m.s.X.Meeting(from), path[at-1])
+		if len(path) == 1 {
+			a, _, _ := m.s.X.Places(w)
+			forward = a == from
+		}
+		out = append(out, m.end(w, !forward))
+	}
+	return strings.Join(out, ", ")
+}
+
+// covers is what goes over a branch, inside out.
+func (m maker) covers(i int) Table {
+	b := &m.s.Branches[i]
+	t := Table{Head: []string{"over it", "part", "shelf", m.in("start"), m.in("stop"), m.in("cut"), m.in("over"), m.in("measured")}, Right: right(3, 4, 5, 6), Blank: right(7)}
+	under := 0
+	for _, c := range b.Covers {
+		if c.At < m.sheathAt(i) {
+			under++
+		}
+	}
+	put := func(c calc.Covered) {
+		t.add(c.What, dash(c.Part), dash(c.Tube.ShelfLabel), m.sys.Length(c.FromMM), m.sys.Length(c.ToMM), map[bool]string{true: m.sys.Length(c.CutMM), false: "-"}[c.CutMM > 0], m.sys.Diameter(c.OverMM)+map[bool]string{true: "~"}[c.ThickGuess], "")
+	}
+	for _, c := range b.Covers[:under] {
+		put(c)
+	}
+	if sh := &b.Sheath; sh.Known {
+		over := "-"
+		if sh.Verdict.Wraps {
+			over = m.sys.Diameter(sh.Verdict.OverMM) + mem(sh.Tube.WallStanding)
+		}
+		t.add("sheath", sh.Part, sh.Tube.ShelfLabel, m.sys.Length(sh.FromMM), m.sys.Length(sh.ToMM), m.sys.Length(sh.CutMM), over, "")
+	}
+	for _, c := range b.Covers[under:] {
+		put(c)
+	}
+	return t
+}
+
+func (m maker) sheathAt(i int) int {
+	all := m.h.Branches[i].Covers
+	if k := slices.IndexFunc(all, func(c model.Cover) bool { return c.What == "sheath" }); k >= 0 {
+		return k
+	}
+	return len(all)
+}
