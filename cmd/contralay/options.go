@@ -24,6 +24,8 @@ type options struct {
 	bounce    time.Duration
 	folder    string // where a sheet goes
 	on        string // the day it is of
+	run       bool   // the bench opens on a run
+	serial    string // of what is built
 }
 
 // parse splits flags from arguments. "--" ends the flags; "-" alone is an argument.
@@ -68,7 +70,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.ascii = o.ascii || name == "ascii"
 		o.light = o.light || name == "light"
 		return nil
-	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio", "bounce", "o", "out", "on":
+	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio", "bounce", "o", "out", "on", "serial":
 	default:
 		return misuse{fmt.Sprintf("there is no flag --%s (contralay --help)", name)}
 	}
@@ -85,6 +87,8 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		return among("centres", v, "equal", "unequal", "built")
 	case "catalogue":
 		o.catalogue = v
+	case "serial":
+		o.serial = v
 	case "o", "out":
 		o.folder = v
 	case "on":

@@ -42,6 +42,8 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --lay-ratio R            lay length over diameter (12)
       --centres KIND           equal, unequal (default) or built
       --json                   as JSON
+  contralay run FILE           build it at the board, one instruction a screen
+      --serial N               which one is built (the one that is not through)
   contralay sheet FILE -o DIR  the build sheet as a page to print, and its lists as CSV
       --on DAY                 the day it is of, 2026-05-31 (today)
   contralay help TOPIC         one page: %s
@@ -119,6 +121,13 @@ func dispatch(args []string, w world) (int, error) {
 		return figuresOf(f, o, w)
 	case "plan":
 		return planOf(more, o, w)
+	case "run":
+		f, err := one(cmd, more)
+		if err != nil {
+			return usage, err
+		}
+		o.run = true
+		return benchOn(f, o, w)
 	case "sheet":
 		f, err := one(cmd, more)
 		if err != nil {
@@ -127,7 +136,7 @@ func dispatch(args []string, w world) (int, error) {
 		return sheetFor(f, o, w)
 	default:
 		if len(more) > 0 {
-			return usage, misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, sheet, help, completion, version (contralay --help)", cmd)}
+			return usage, misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, sheet, run, help, completion, version (contralay --help)", cmd)}
 		}
 		return benchOn(cmd, o, w)
 	}

@@ -140,6 +140,7 @@ var everyScreen = map[string][]string{
 	"ends": {"esc", "@terminations", "enter"}, "end": {"esc", "@terminations", "enter", "enter"}, "splices": {"esc", "@splices", "enter"}, "splice": {"esc", "@splices", "enter", "enter"},
 	"lists": {"esc", "@lists", "enter"}, "split": {"esc", "-"}, "margins": {"right", "right", "right", "@least margin", "enter"}, "threading": {"right", "right", "right", "@thread on", "enter"},
 	"boot": {"right", "right", "right", "@boot P1", "enter"}, "add cover": {"right", "right", "right", "@add  ", "enter"}, "cover": {"right", "right", "right", "@add  ", "enter", "down", "down", "enter"},
+	"run": {"right", "right", "right", "right", "@bench run", "enter"}, "run layer": {"right", "right", "right", "right", "@bench run", "enter", "enter", "enter", "enter", "enter", "enter", "5", ".", "3", "enter"},
 	"why": {"w"}, "figures": {"right", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 

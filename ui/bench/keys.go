@@ -59,13 +59,16 @@ func table() []binding {
 		{keys: []string{".", "delete"}, name: ".", help: "take the row's component or wire out",
 			on: func(_ *Model, r *row) bool { return r != nil && r.drop != nil },
 			do: func(m *Model, r *row, _ key) { r.drop(m) }},
-		{keys: []string{"backspace", "u", "ctrl+z"}, name: "Backspace", bar: "undo", help: "undo, without limit; on a page that is only read, back",
+		{keys: []string{"backspace", "u", "ctrl+z"}, name: "Backspace", bar: "undo", help: "undo, without limit; on a page that is only read, and in a run, back",
 			do: func(m *Model, _ *row, _ key) {
-				if m.onlyRead() {
+				switch {
+				case m.onlyRead():
 					m.back()
-					return
+				case m.top() == "run":
+					m.runBack()
+				default:
+					m.undoOne()
 				}
-				m.undoOne()
 			}},
 		{keys: []string{"esc"}, name: "Esc", bar: "back", help: "back; from a step to the branches, from there to the menu (save, help, quit)",
 			do: func(m *Model, _ *row, _ key) { m.escape() }},
@@ -161,8 +164,11 @@ func (m *Model) bar(r *row) string {
 			continue
 		}
 		what := b.bar
-		if what == "undo" && m.onlyRead() {
+		if what == "undo" && (m.onlyRead() || m.top() == "run") {
 			what = "back"
+		}
+		if what == "open" && m.top() == "run" && r != nil && r.key == "done" {
+			what = "done"
 		}
 		if b.keys[0] == "left" && len(m.stack) > 0 {
 			continue

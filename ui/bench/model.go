@@ -24,6 +24,8 @@ type Config struct {
 	ASCII   bool
 	Welcome bool   // a first start: the first screen says how to go on, until the first key
 	Notice  string // said until the first key
+	Run     bool   // it opens on a bench run
+	Serial  string // of what is built; "" is the one that is not through
 	Folder  string // what a file name without folder is in
 
 	// Bounce is how long the same key is ignored after it was taken; 0 takes every
@@ -66,12 +68,19 @@ type Model struct {
 
 	undo, redo []*model.Harness
 
-	branch  int
-	step    Step
-	stack   []screen // screens opened over the step; the last is on top
-	cursor  map[string]int
-	on      map[string]string // key of the row the cursor was put on
-	entry   *entry
+	branch int
+	step   Step
+	stack  []screen // screens opened over the step; the last is on top
+	cursor map[string]int
+	on     map[string]string // key of the row the cursor was put on
+	entry  *entry
+	run    running
+	told   struct { // the reading explained last
+		of  *calc.Sheet
+		key string
+		e   calc.Explained
+		ok  bool
+	}
 	says    string
 	trouble bool // says is a refusal
 	zoom    bool
@@ -128,8 +137,11 @@ func New(cfg Config) *Model {
 		m.branch = 0
 		m.stack = []screen{branchesScreen()}
 	}
-	if len(cfg.Left) > 0 {
-		m.open(leftScreen(cfg.Left))
+	switch {
+	case len(cfg.Left) > 0:
+		m.open(leftScreen(cfg.Left)) // and then the run, where one is asked for
+	case cfg.Run:
+		m.Run(cfg.Serial)
 	}
 	return m
 }

@@ -33,8 +33,11 @@ func leftScreen(left []Left) screen {
 		}
 		next := func(m *Model, says string) {
 			m.back()
-			if len(left) > 1 {
+			switch {
+			case len(left) > 1:
 				m.open(leftScreen(left[1:]))
+			case m.cfg.Run:
+				m.Run(m.cfg.Serial)
 			}
 			m.tell(says)
 		}

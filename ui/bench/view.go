@@ -164,7 +164,7 @@ func (m *Model) list(p page, at, w, h int) []string {
 	var out []string
 	put := func(s string) { out = append(out, draw.Fit(m.plain(s), w, m.cfg.ASCII)) }
 	said := p.lines
-	if m.greet {
+	if m.greet && m.top() != "run" {
 		said = append(guide.Welcome(), said...)
 	}
 	for _, t := range said {
@@ -260,6 +260,9 @@ func (m *Model) inHand(r *row) string {
 // figures is the strip of the numbers worked on.
 func (m *Model) figures(l layout) string {
 	_, b, ok := m.b()
+	if m.top() == "run" && !m.layingNow() {
+		return m.paint(styleRail, fmt.Sprintf("%d of %d steps done", len(m.build().Done), len(m.runSteps())))
+	}
 	if !ok || b.OverMM <= 0 {
 		return "OVER -"
 	}

@@ -1,0 +1,135 @@
+package main
+
+import (
+	"fmt"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"contralay/model/file"
+)
+
+// nineteen is 19 wires of 22 AWG, laid 1 · 6 · 12 on one branch.
+func nineteen() string {
+	var b strings.Builder
+	b.WriteString("format = 1\n\n[harness]\nnumber   = \"RUN-1\"\nrevision = \"A\"\n")
+	for _, id := range []string{"P1", "P2"} {
+		fmt.Fprintf(&b, "\n[[termination]]\nid = %q\n", id)
+	}
+	layers, k := "", 0
+	for _, n := range []int{1, 6, 12} {
+		var of []string
+		for range n {
+			k++
+			fmt.Fprintf(&b, "\n[[wire]]\nid = \"%d\"\nfrom = \"P1:%d\"\nto = \"P2:%d\"\nspec = \"AS22759/32\"\nsize = \"22\"\ncolour = \"%d\"\n", 100+k, k, k, k%10)
+			of = append(of, strconv.Quote(strconv.Itoa(100+k)))
+		}
+		layers += "\n  [[branch.layer]]\n  of = [" + strings.Join(of, ", ") + "]\n"
+	}
+	b.WriteString("\n[[branch]]\nid = \"T1\"\nfrom = \"P1\"\nto = \"P2\"\nlength_mm = 500.0\n" + layers)
+	return b.String()
+}
+
+var stepOf = regexp.MustCompile(`step (\d+) of (\d+)   (.*)`)
+
+// A run goes from the first cut to the last hold with Enter, digits and Backspace alone.
+// Two readings deviate: the one the tolerance of the wire explains, the other nothing does;
+// both are explained, and nothing is moved. The window is closed in the middle, and the
+// next start goes on at the step that was in hand.
+func TestBenchRun(t *testing.T) {
+	_, env := state(t)
+	name := fileOf(t, "loom.toml", nineteen())
+	s := start(t, 150, 40, []string{env}, "run", name)
+	s.see("step 1 of", "cut")
+	seen := map[string]bool{}
+	cut := ""
+	steps := 0
+	for n := 0; ; n++ {
+		screen := s.text()
+		if strings.Contains(screen, "every step is done") {
+			break
+		}
+		if n > 60 {
+			t.Fatalf("the run has no end:\n%s", screen)
+		}
+		m := stepOf.FindStringSubmatch(screen)
+		if m == nil {
+			t.Fatalf("no step on the screen:\n%s", screen)
+		}
+		at, title := m[1], strings.TrimSpace(m[3])
+		seen[strings.Fields(title)[0]] = true
+		switch {
+		case strings.HasPrefix(title, "hold"):
+			s.press(enter + "14" + enter)
+		case strings.Contains(title, "layer 1") && cut == "":
+			s.press("3.45" + enter)
+			screen := s.see("Read 3.45", "the sheet has 3.3", "as if wire were 1.14, the top of its tolerance: measure the reel", "the next layer stays at 12 and takes 12", "Nothing is moved")
+			if strings.Contains(screen, "DONE") {
+				t.Error("a reading ticked the step")
+			}
+			cut = at
+			s.pty.Close()
+			s.ends()
+			s = start(t, 150, 40, []string{env}, "run", name)
+			s.see("Unsaved work on")
+			s.press(enter)
+			s.see("step "+at+" of", "reading 1  3.45 mm", "as if wire were 1.14")
+			continue
+		case strings.Contains(title, "layer 2") && !seen["too large"]:
+			s.press("6.9" + enter)
+			s.see("too large for tolerance: a crossed wire or tape")
+			seen["too large"] = true
+			s.press(backspace) // a look back, and on again
+			s.see("layer 1", "DONE")
+			s.press(enter)
+			s.see("too large for tolerance")
+			s.press(enter)
+		default:
+			s.press(enter)
+		}
+		steps++
+		s.until("the step after "+at, func(screen string) bool {
+			m := stepOf.FindStringSubmatch(screen)
+			return strings.Contains(screen, "every step is done") || m != nil && m[1] != at
+		})
+	}
+	for _, what := range []string{"cut", "lay", "hold", "thread", "contacts", "shrink"} {
+		if !seen[what] {
+			t.Errorf("no step %q", what)
+		}
+	}
+	if cut == "" {
+		t.Fatal("it was never cut off")
+	}
+	if _, words := hand(s.text()); !strings.Contains(words, "save it") {
+		t.Fatalf("the row in hand at the end is %q", words)
+	}
+	s.press(enter)
+	s.see("saved to")
+	d, err := file.Load(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	b := d.Harness.Builds[0]
+	if len(d.Harness.Builds) != 1 || b.Serial != "1" || b.Revision.V != "A" || b.Begun.V == "" || len(b.Signed) != 4 || b.Signed[0].By != "14" || b.Signed[0].At.V == "" {
+		t.Errorf("%+v", b)
+	}
+	one, two := b.ReadingOf("T1", 1), b.ReadingOf("T1", 2)
+	if one == nil || two == nil || len(one.OverMM) != 1 || one.OverMM[0] != 3.45 || two.OverMM[0] != 6.9 {
+		t.Errorf("readings %+v", b.Readings)
+	}
+	for k, n := range []int{1, 6, 12} {
+		if l := d.Harness.Branches[0].Layers[k]; len(l.Of) != n {
+			t.Errorf("layer %d holds %d, want %d: something was moved", k, len(l.Of), n)
+		}
+	}
+	if len(b.Done) != steps || len(d.Harness.Reels) != 0 {
+		t.Errorf("%d done of %d, reels %v", len(b.Done), steps, d.Harness.Reels)
+	}
+	dir := t.TempDir()
+	call(t, "", "sheet", name, "-o", dir)
+	if page := readFile(t, dir+"/RUN-1-A.html"); !strings.Contains(page, "As built, serial 1") || !strings.Contains(page, "3.45") {
+		t.Error("the sheet lacks what was built")
+	}
+}

@@ -1,0 +1,148 @@
+package bench
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/calc"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/paper"
+)
+
+// What each step of a run says.
+
+// instruction is one step in words: a title, what stands in large letters, and lines.
+type instruction struct {
+	title string
+	large []string
+	lines []string
+}
+
+func (m *Model) instruct(s calc.RunStep) instruction {
+	switch s.Kind {
+	case calc.CutStep:
+		return m.sayCut(s)
+	case calc.MakeStep:
+		return m.sayMake(s)
+	case calc.LayStep:
+		return m.sayLay(s)
+	case calc.JoinStep:
+		return m.sayJoin(s)
+	case calc.ThreadStep:
+		i := instruction{title: "thread on", large: []string{"on: " + s.What, s.Of}, lines: []string{s.Part + ", from " + s.From}}
+		if s.CutMM > 0 {
+			i.lines[0] += fmt.Sprintf(", cut %s %s", m.sys.Length(s.CutMM), m.sys.Name())
+		}
+		return i
+	case calc.PinStep:
+		return m.sayPins(s)
+	case calc.ShrinkStep:
+		i := instruction{title: "shrink", large: []string{"shrink " + s.What, s.Of}, lines: []string{s.Part}}
+		if at := m.coverWhere(s); at != "" {
+			i.lines[0] += ", " + at
+		}
+		i.lines = append(i.lines, "Fresh air, away from fuel. Full recovery all round, then let it cool before it is bent.")
+		return i
+	case calc.GlueStep:
+		life := "its sheet says for how long it can be used"
+		if n := m.sheet.Limits.PotLifeMin; n > 0 {
+			life = fmt.Sprintf("used within %d minutes", n)
+		}
+		return instruction{title: "adhesive", large: []string{s.Of}, lines: []string{strings.Join(s.Joints, "; "), "Abrade, wipe, recover, let cure; " + life + "."}}
+	}
+	name := map[string]string{calc.HoldBare: "ring out bare", calc.HoldFit: "trial fit", calc.HoldPinned: "ring out", calc.HoldLoaded: "loaded drop"}[s.Key]
+	return instruction{title: "hold point", large: []string{"hold", name}, lines: []string{capital(s.Says) + ".", "It is signed before anything after it is done."}}
+}
+
+func (m *Model) sayCut(s calc.RunStep) instruction {
+	var ids []string
+	for _, k := range s.Cut.Wires {
+		w := &m.h.Wires[k]
+		ids = append(ids, strings.TrimSpace(w.ID+" "+w.Colour.V))
+	}
+	return instruction{title: "cut", large: []string{fmt.Sprintf("cut %d x %s %s", len(ids), m.sys.Length(s.Cut.CutMM), m.sys.Name()), sizeOf(s.Cut.Size)},
+		lines: []string{fmt.Sprintf("%s %s; flag both ends as you cut", s.Cut.Spec, sizeOf(s.Cut.Size)), "Wire and colour: " + strings.Join(ids, ", ")}}
+}
+
+func (m *Model) sayMake(s calc.RunStep) instruction {
+	i := m.sheet.X.Unit[s.Of]
+	u, c := &m.h.Units[i], &m.sheet.Units[i]
+	var wires []string
+	for _, id := range u.Wires {
+		if k, ok := m.sheet.X.Wire[id]; ok {
+			wires = append(wires, strings.TrimSpace(id+" "+paper.Size(&m.h.Wires[k])+" "+m.h.Wires[k].Colour.V))
+		}
+	}
+	out := instruction{title: "make up", large: []string{"twist " + u.ID}, lines: []string{strings.TrimSpace(u.Name.V + "  " + strings.Join(wires, ", "))}}
+	if c.LayMM > 0 {
+		out.large = append(out.large, "turn "+m.sys.Length(paper.Turn(c.LayMM)))
+	}
+	if u.Shield.V {
+		out.lines = append(out.lines, "Shielded, drain "+orDash(u.DrainFrom.V)+" and "+orDash(u.DrainTo.V)+"; "+m.shieldText(i))
+	}
+	return out
+}
+
+// sayLay is one layer: which, which way, how long a turn, how many.
+func (m *Model) sayLay(s calc.RunStep) instruction {
+	i := m.sheet.X.Branch[s.Of]
+	mb, b := &m.h.Branches[i], &m.sheet.Branches[i]
+	l := &b.Layers[s.Layer]
+	name := "layer " + fmt.Sprint(s.Layer)
+	if s.Layer == 0 {
+		name = "centre"
+	}
+	out := instruction{title: fmt.Sprintf("lay %s, %s", strings.TrimSpace(mb.ID+" "+mb.Name.V), model.LayerName(s.Layer)), large: []string{mb.ID + " " + name + " " + map[bool]string{true: "", false: l.Hand}[l.Hand == "straight"], fmt.Sprintf("%d straight", len(l.Members))}}
+	how := fmt.Sprintf("Start at %s, straight", mb.From)
+	if l.LayMM > 0 {
+		turn := paper.Turn(l.LayMM)
+		out.large[1] = fmt.Sprintf("%d turn %s", len(l.Members), m.sys.Length(turn))
+		how = fmt.Sprintf("Start at %s, %s, one turn in %s %s, %s turns", mb.From, l.Hand, m.sys.Length(turn), m.sys.Name(), unit.Fixed(float64(l.Turns), 1))
+	}
+	var ids []string
+	for k, c := range l.Members {
+		id := c.ID
+		if k == 0 && c.ID == l.Tracer && s.Layer > 0 {
+			id = "*" + id
+		}
+		ids = append(ids, id)
+	}
+	out.lines = append(out.lines, how+fmt.Sprintf("; over %s %s when it is laid", m.sys.Diameter(l.OverMM), m.sys.Name()), "Clockwise, seen from "+mb.From+": "+strings.Join(ids, " "))
+	if e, ok := m.explained(s, m.build().ReadingOf(s.Of, s.Layer)); ok {
+		out.lines = append(out.lines, m.readingSays(e)...)
+	}
+	return out
+}
+
+func (m *Model) sayJoin(s calc.RunStep) instruction {
+	i := m.sheet.X.Splice[s.Of]
+	sp, c := &m.h.Splices[i], &m.sheet.Splices[i]
+	lies := "at the centre of " + sp.At
+	if sp.Toward.V != "" {
+		lies = fmt.Sprintf("%s %s from %s along %s", m.sys.Length(sp.OffsetMM.V), m.sys.Name(), sp.At, sp.Toward.V)
+	}
+	return instruction{title: "splice", large: []string{"splice " + s.Of}, lines: []string{orDash(c.Part) + ", its sleeve " + lies, "Barrels: " + m.joinText(i)}}
+}
+
+// sayPins is which wire goes into which cavity.
+func (m *Model) sayPins(s calc.RunStep) instruction {
+	t := m.sheet.X.Termination[s.Of]
+	c := &m.sheet.Terms[t]
+	var wired, shut []string
+	for _, name := range c.Cavities {
+		switch cav := c.State[name]; {
+		case len(cav.Wires) > 0:
+			wired = append(wired, name+" "+strings.Join(cav.Wires, "+"))
+		case cav.Drain != "":
+			wired = append(wired, name+" drain of "+cav.Drain)
+		case c.Sealed:
+			shut = append(shut, name)
+		}
+	}
+	out := instruction{title: "contacts", large: []string{"contacts", s.Of}, lines: []string{"Seen from the wire side. Cavity and wire: " + strings.Join(wired, ", ")}}
+	if len(shut) > 0 {
+		out.lines = append(out.lines, "Contact and plug: "+strings.Join(shut, " "))
+	}
+	return out
+}
