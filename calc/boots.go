@@ -38,6 +38,10 @@ func (s *Sheet) boots(i int) {
 			s.say(atMost(boot.From(boot.Read.CableRecovered).Standing, Stop), "boot.grip", t.ID, fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm; build it up, and check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableRecoveredMM), 1), unit.Fixed(float64(held), 1)))
 		case boot.CableSuppliedMM > 0 && d > boot.CableSuppliedMM:
 			s.say(atMost(boot.From(boot.Read.CableSupplied).Standing, Stop), "boot.slide", t.ID, fmt.Sprintf("%s will not pass: it opens to %s mm and the branch is %s mm; check the part's sheet", boot.ID, unit.Fixed(float64(boot.CableSuppliedMM), 1), unit.Fixed(float64(d), 1)))
+		case boot.From(boot.Read.CableRecovered).Standing != catalogue.Memory && held < cover.MinGrip*boot.CableRecoveredMM: // of a size from memory it would say nothing
+			s.say(Note, "boot.gripslittle", t.ID, fmt.Sprintf("%s grips little: %s times its recovered bore; 1.10 is wanted", boot.ID, unit.Fixed(float64(held/boot.CableRecoveredMM), 2)))
+		case boot.From(boot.Read.CableSupplied).Standing != catalogue.Memory && boot.CableSuppliedMM > 0 && d > cover.MaxStretch*boot.CableSuppliedMM:
+			s.say(Note, "boot.filled", t.ID, fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", boot.ID, unit.Fixed(100*float64(d/boot.CableSuppliedMM), 0)))
 		}
 	}
 }

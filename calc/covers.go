@@ -201,6 +201,24 @@ func (s *Sheet) sheathKind(i int) string {
 // lengths of moulded shapes are given ± 10 % (as quoted for one size).
 const shortestPart = 0.9
 
+// outletOf is which outlet of the transition at a place a branch goes into: 0 where the
+// tree comes to it, then those that go on, as they are walked.
+func (s *Sheet) outletOf(i int, place string) int {
+	n := 0
+	for _, k := range s.Walked() {
+		if k.From == place {
+			n++
+		}
+		if k.Branch == i {
+			if k.To == place {
+				return 0
+			}
+			return n
+		}
+	}
+	return 0
+}
+
 // sheathEnds is where the sheath starts and stops along the branch: under the
 // shortest boot and inside the shortest transition with 15 mm of overlap;
 // without boot at the datum, without transition where the zone begins.
@@ -216,7 +234,7 @@ func (s *Sheet) sheathEnds(i int) (from, to unit.Millimetre) {
 		k := s.X.Breakout[place]
 		br := &s.H.Breakouts[k]
 		if t, ok := s.Cat.Transition(br.Transition.V); ok && len(t.Outlets) > 0 {
-			return max(0, shortestPart*t.Outlets[0].PortMM-cover.OverlapMM)
+			return max(0, shortestPart*t.Outlets[min(s.outletOf(i, place), len(t.Outlets)-1)].PortMM-cover.OverlapMM)
 		}
 		return br.ZoneMM.Or(s.Limits.ZoneMM)
 	}

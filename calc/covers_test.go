@@ -139,7 +139,7 @@ func TestStack(t *testing.T) {
 			order = append(order, th.Part)
 		}
 	}
-	if !slices.Equal(order, []string{b.Sheath.Part, "AS23053/16 12.7"}) {
+	if !slices.Equal(order, []string{"as stocked", b.Sheath.Part, "AS23053/16 12.7"}) {
 		t.Errorf("threaded %v", order)
 	}
 	for rule, cover := range map[string]string{
@@ -240,7 +240,7 @@ func TestSleevePassesWhatASheathPasses(t *testing.T) {
 // A cover that starts past its stop, or runs past its branch, says so and nothing else.
 func TestCoverOutOfPlace(t *testing.T) {
 	for keys, want := range map[string]string{
-		"  from_mm = 300.0\n  to_mm = 200.0\n": "the start lies before the stop", "  from_mm = 100.0\n  to_mm = 900.0\n": "it is taken to its end", "  from_mm = 500.0\n  to_mm = 600.0\n": "the branch is 400 mm long",
+		"  from_mm = 300.0\n  to_mm = 200.0\n": "a start lies before its stop", "  from_mm = 100.0\n  to_mm = 900.0\n": "it is taken to its end", "  from_mm = 500.0\n  to_mm = 600.0\n": "the branch is 400 mm long",
 	} {
 		for _, what := range []string{"sheath", "sleeve"} {
 			covers := coverText("sheath", keys)
@@ -261,6 +261,69 @@ func TestCoverOutOfPlace(t *testing.T) {
 	}
 }
 
+// A second length of tube goes on where the first ends, and where one station is set the
+// other gives way to it.
+func TestOneStationSet(t *testing.T) {
+	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", coverText("sheath", "  part = \"AS23053/16 9.5\"\n  to_mm = 200.0\n")+coverText("sheath", "  part = \"AS23053/16 9.5\"\n  from_mm = 200.0\n"))
+	if g, ok := snag(s, "cover.place", "T"); ok {
+		t.Errorf("%+v", g)
+	}
+	if c := s.Branches[0].Covers[0]; c.FromMM != 200 || c.ToMM != 400 {
+		t.Errorf("the second from %v to %v", c.FromMM, c.ToMM)
+	}
+}
+
+// A splice is as long as it is: a tube that ends over half of it passes it too; two side by
+// side stand out together, apart each by itself.
+func TestSpliceHasALength(t *testing.T) {
+	at := func(one, two unit.Millimetre, to float64) Sheath {
+		more := "[[breakout]]\nid = \"J\"\n[[termination]]\nid = \"P\"\n[[splice]]\nid = \"S1\"\nat = \"J\"\ntoward = \"T\"\npart = \"stub-1\"\n[[splice]]\nid = \"S2\"\nat = \"J\"\ntoward = \"T\"\npart = \"stub-1\"\n"
+		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, more, "")
+		h := *s.H
+		h.Branches = append(slices.Clone(h.Branches), model.Branch{ID: "L", From: "J", To: "Q", LengthMM: 100})
+		h.Branches[0].To = "J"
+		h.Branches[0].Covers = []model.Cover{{What: "sheath", ToMM: model.Some(unit.Millimetre(to))}}
+		h.Splices, h.Wires = slices.Clone(h.Splices), slices.Clone(h.Wires)
+		for k, to := range map[int]string{15: "S1", 16: "S1", 17: "S2", 18: "S2"} {
+			h.Wires[k].To = model.Some(to)
+		}
+		h.Splices[0].OffsetMM, h.Splices[1].OffsetMM = model.Some(one), model.Some(two)
+		return Build(&h, s.Cat, nil).Branches[0].Sheath
+	}
+	bare := at(10, 10, 300).PassMM
+	one := at(100, 10, 320).PassMM
+	if one <= bare {
+		t.Fatalf("%v past a splice, %v without", one, bare)
+	}
+	if half := at(100, 10, 295).PassMM; half != one { // its middle lies at 300
+		t.Errorf("over half of it %v, over all of it %v", half, one)
+	}
+	if clear := at(100, 10, 250).PassMM; clear != bare {
+		t.Errorf("clear of it %v, want %v", clear, bare)
+	}
+	both := at(100, 110, 320)
+	if d := both.PassMM - one; d < 0.5*(one-bare) || !strings.Contains(both.PassAt, "S1") || !strings.Contains(both.PassAt, "S2") {
+		t.Errorf("two side by side stand %v more than one, which stands %v: %s", d, one-bare, both.PassAt)
+	}
+	if apart := at(100, 200, 350).PassMM; apart != one {
+		t.Errorf("apart they are passed one by one: %v, want %v", apart, one)
+	}
+}
+
+// A boot whose size was read off it is advised on like a sheath.
+func TestBootAdvice(t *testing.T) {
+	const boot = "[[termination]]\nid = \"P\"\ninsert = \"18-32\"\nboot = \"boot-straight-18\"\nloop_mm = 4.0\n"
+	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, boot, "")
+	d := s.Branches[0].Sheath.Verdict.OverMM
+	for read, want := range map[unit.Millimetre]bool{d / 1.05: true, d / 1.2: false} {
+		h := *s.H
+		h.Parts = []model.Part{{ID: "boot-straight-18", CableRecMM: model.Some(read)}}
+		if g, ok := snag(Build(&h, s.base, nil), "boot.gripslittle", "P"); ok != want || ok && g.Level != Note {
+			t.Errorf("read %v on %v: %v %+v", read, d, ok, g)
+		}
+	}
+}
+
 // A braid over a sheath lies on no wire; one over two tapes that meet neither.
 func TestBraidOnWhat(t *testing.T) {
 	for covers, want := range map[string]bool{
@@ -268,6 +331,8 @@ func TestBraidOnWhat(t *testing.T) {
 		coverText("sheath", "") + coverText("braid", ""): false,
 		coverText("tape", "  to_mm = 200.0\n") + coverText("tape", "  from_mm = 200.0\n") + coverText("braid", ""): false,
 		coverText("tape", "  to_mm = 200.0\n") + coverText("braid", ""):                                            true,
+		coverText("sheath", "  from_mm = 30.0\n  to_mm = 370.0\n") + coverText("braid", ""):                        false,
+		coverText("tape", "  thick_mm = 0.0\n") + coverText("braid", ""):                                           false,
 	} {
 		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", covers)
 		if g, ok := snag(s, "cover.tape", "T"); ok != want {

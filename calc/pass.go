@@ -24,6 +24,7 @@ type passing struct {
 // bulge is what stands out of a bundle: a splice, the fold of a capped spare.
 type bulge struct {
 	from, to, mm unit.Millimetre
+	at           unit.Millimetre // the middle of a splice
 	name         string
 }
 
@@ -71,23 +72,30 @@ func (s *Sheet) passFrom(i, end int, from, to unit.Millimetre, lumped bool, bulg
 		p.over = "what lies beneath it on " + b.ID
 	}
 	if lumped {
-		at := stretch{first, min(last, first+zoneReach), 0}
+		at := stretch{from: first, to: min(last, first+zoneReach)}
 		if end == 1 {
-			at = stretch{max(first, last-zoneReach), last, 0}
+			at = stretch{from: max(first, last-zoneReach), to: last}
 		}
 		add, _ := s.beneath(i, at.from, at.to)
 		if lump := unit.Millimetre(s.Limits.ZoneLump); (over+add)*lump > p.NominalMM {
 			p = passing{Pass: cover.Pass{NominalMM: (over + add) * lump, MaxMM: (most + add) * lump}, addMM: add, lumped: true, over: "the sorted zone at " + place}
 		}
 	}
-	for _, g := range bulges {
+	for k, g := range bulges {
 		f, t := max(g.from, first), min(g.to, last)
-		if f > t {
+		if f >= t {
 			continue
 		}
-		add, _ := s.beneath(i, f, max(t, f+1e-3))
-		if over+add+g.mm > p.NominalMM {
-			p = passing{Pass: cover.Pass{NominalMM: over + add + g.mm, MaxMM: most + add + g.mm}, addMM: add, bulgeMM: g.mm, stationMM: f, over: g.name}
+		// What lies beside it where it begins stands out with it.
+		mm, name := g.mm, g.name
+		for n, o := range bulges {
+			if n != k && o.from <= f && o.to > f {
+				mm, name = mm+o.mm, name+" beside "+o.name
+			}
+		}
+		add, _ := s.beneath(i, f, t)
+		if over+add+mm > p.NominalMM {
+			p = passing{Pass: cover.Pass{NominalMM: over + add + mm, MaxMM: most + add + mm}, addMM: add, bulgeMM: mm, stationMM: g.at, over: name}
 		}
 	}
 	return p
@@ -104,7 +112,7 @@ func (s *Sheet) bulges(i int) []bulge {
 	for k := range s.H.Splices {
 		sp := &s.H.Splices[k]
 		part, ok := s.Cat.Splice(s.Splices[k].Part)
-		if sp.Toward.V != b.ID || !ok || sp.OffsetMM.V <= 0 {
+		if sp.Toward.V != b.ID || !ok {
 			continue
 		}
 		at := sp.OffsetMM.V
@@ -112,7 +120,7 @@ func (s *Sheet) bulges(i int) []bulge {
 			at = b.LengthMM - at
 		}
 		if mm := part.OverMM - s.spliceWire(sp.ID); mm > 0 {
-			out = append(out, bulge{at, at, mm, fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(float64(at), 0), b.ID)})
+			out = append(out, bulge{at - part.LengthMM/2, at + part.LengthMM/2, mm, at, fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(float64(at), 0), b.ID)})
 		}
 	}
 	for _, c := range s.Caps() { // a folded end lies along the bundle beside the rest
@@ -124,7 +132,7 @@ func (s *Sheet) bulges(i int) []bulge {
 			from, to = c.AtMM, b.LengthMM
 		}
 		if mm := s.standsOut(i, s.Wires[c.Wire].Dia.Nominal); mm > 0 {
-			out = append(out, bulge{from, to, mm, fmt.Sprintf("the folded end of %s, from %s to %s mm of %s", s.H.Wires[c.Wire].ID, unit.Fixed(float64(from), 0), unit.Fixed(float64(to), 0), b.ID)})
+			out = append(out, bulge{from, to, mm, from, fmt.Sprintf("the folded end of %s, from %s to %s mm of %s", s.H.Wires[c.Wire].ID, unit.Fixed(float64(from), 0), unit.Fixed(float64(to), 0), b.ID)})
 		}
 	}
 	return out

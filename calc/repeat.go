@@ -115,7 +115,7 @@ func (s *Sheet) LikeBanks(i int) []int {
 // to the next free cavities of their other end. What stands in the way is said in
 // the error, and nothing is changed then.
 func (s *Sheet) Repeated(of, to int) (*model.Harness, []string, error) {
-	return s.repeat(map[int]int{of: to}, nil)
+	return s.repeat(map[int]int{of: to}, nil, nil)
 }
 
 // Mirrored is the harness with all wires of the bank of one branch once more on the
@@ -133,21 +133,59 @@ func (s *Sheet) Mirrored(of, to int) (*model.Harness, []string, error) {
 	for k := range as {
 		splices[s.H.Splices[as[k]].ID] = s.H.Splices[bs[k]].ID
 	}
-	return s.repeat(terms, splices)
+	ja, jb := s.bankBreakouts(of), s.bankBreakouts(to)
+	places := map[string]string{}
+	for k := range ja {
+		if places[ja[k]] = ""; len(ja) == len(jb) {
+			places[ja[k]] = jb[k]
+		}
+	}
+	return s.repeat(terms, splices, places)
 }
 
-func (s *Sheet) repeat(terms map[int]int, splices map[string]string) (*model.Harness, []string, error) {
+// bankBreakouts are the breakouts of the bank beyond the to end of a branch, in file order.
+func (s *Sheet) bankBreakouts(i int) []string {
+	seen := map[string]bool{s.H.Branches[i].From: true}
+	todo, in := []string{s.H.Branches[i].To}, map[string]bool{}
+	for len(todo) > 0 {
+		at := todo[0]
+		if todo = todo[1:]; seen[at] {
+			continue
+		}
+		seen[at] = true
+		if _, ok := s.X.Breakout[at]; ok {
+			in[at] = true
+		}
+		for _, k := range s.X.Meeting(at) {
+			todo = append(todo, s.X.Other(k, at))
+		}
+	}
+	var out []string
+	for k := range s.H.Breakouts {
+		if id := s.H.Breakouts[k].ID; in[id] {
+			out = append(out, id)
+		}
+	}
+	return out
+}
+
+// repeat copies the wires of a set; places are the breakouts of it and their likes, "" for
+// one that has none.
+func (s *Sheet) repeat(terms map[int]int, splices, places map[string]string) (*model.Harness, []string, error) {
 	h := s.H
 	taken := map[string]bool{}
 	newID := map[string]string{}
 	var ids []string
-	// capAt is where the copy of a capped spare is capped: at the copy of a termination of
-	// the set, else where it is.
+	// capAt is where the copy of a capped spare is capped: at the like of its place where
+	// that is in the set, else where it is. "" is nowhere.
 	capAt := func(place string) string {
 		if t, is := s.X.Termination[place]; is {
 			if n, copied := terms[t]; copied {
 				return s.H.Terminations[n].ID
 			}
+		}
+		if like, in := places[place]; in {
+			return like
 		}
 		return place
 	}
@@ -196,7 +234,11 @@ func (s *Sheet) repeat(terms map[int]int, splices map[string]string) (*model.Har
 		n.ID = h.NextID(w.ID)
 		n.From, n.To = orNone(a), orNone(z)
 		if Capped(&w) {
-			n.CappedAt = model.Some(capAt(w.CappedAt.V))
+			at := capAt(w.CappedAt.V)
+			if at == "" {
+				return s.H, nil, fmt.Errorf("spare %s is capped at %s, which has no like on the other side", w.ID, w.CappedAt.V)
+			}
+			n.CappedAt = model.Some(at)
 		}
 		n.Signal = s.renumbered(w.Signal, &w, terms)
 		newID[w.ID] = n.ID
@@ -248,6 +290,10 @@ func (s *Sheet) touches(w *model.Wire, terms map[int]int, splices map[string]str
 		if _, in := splices[e.Splice]; ok && e.Splice != "" && in {
 			return true
 		}
+	}
+	if t, ok := s.X.Termination[w.CappedAt.V]; ok && Capped(w) {
+		_, in := terms[t]
+		return in
 	}
 	return false
 }

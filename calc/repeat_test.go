@@ -274,3 +274,22 @@ func TestRepeatedWithACappedSpare(t *testing.T) {
 		t.Errorf("%+v", w)
 	}
 }
+
+// A spare of a bank that is capped inside it is capped at the like breakout of the other
+// bank, not back in its own.
+func TestMirroredWithACappedSpare(t *testing.T) {
+	text := twoBanks
+	for _, id := range []string{"INJ1", "INJ2", "INJ3", "INJ4"} {
+		text = strings.Replace(text, "id = \""+id+"\"\ncavities = [\"1\", \"2\"]", "id = \""+id+"\"\ncavities = [\"1\", \"2\", \"3\"]", 1)
+	}
+	text += "[[wire]]\nid = \"121\"\nfrom = \"INJ1:3\"\ncapped_at = \"JL\"\nspec = \"AS22759/32\"\nsize = \"22\"\nrole = \"spare\"\n"
+	s := sheetOf(t, text)
+	h, ids, err := s.Mirrored(s.X.Branch["RL"], s.X.Branch["RR"])
+	if err != nil {
+		t.Fatal(err)
+	}
+	w := h.Wires[model.NewIndex(h).Wire["122"]]
+	if !slices.Contains(ids, "122") || w.From.V != "INJ3:3" || w.CappedAt.V != "JR" {
+		t.Errorf("%v: %+v", ids, w)
+	}
+}

@@ -71,7 +71,10 @@ func (s *Sheet) sheathAt(i int) int {
 }
 
 // stretch is a part of a branch and what lies on it adds to its diameter.
-type stretch struct{ from, to, add unit.Millimetre }
+type stretch struct {
+	from, to, add unit.Millimetre
+	covers        int // how many lie there
+}
 
 // profile is what the covers laid so far add between two stations: stretch by stretch,
 // without a gap, in order.
@@ -79,13 +82,13 @@ func (s *Sheet) profile(i int, from, to unit.Millimetre) []stretch {
 	out := &s.Branches[i]
 	var pieces []stretch
 	for _, c := range out.Covers {
-		pieces = append(pieces, stretch{c.FromMM, c.ToMM, c.OverMM - c.UnderMM})
+		pieces = append(pieces, stretch{from: c.FromMM, to: c.ToMM, add: c.OverMM - c.UnderMM})
 	}
 	if sh := &out.Sheath; sh.Known && sh.Verdict.Wraps {
-		pieces = append(pieces, stretch{sh.FromMM, sh.ToMM, sh.Verdict.OverMM - out.OverMM - sh.BeneathMM})
+		pieces = append(pieces, stretch{from: sh.FromMM, to: sh.ToMM, add: sh.Verdict.OverMM - out.OverMM - sh.BeneathMM})
 	}
 	if len(pieces) == 0 {
-		return []stretch{{from, to, 0}}
+		return []stretch{{from: from, to: to}}
 	}
 	stations := []unit.Millimetre{from, to}
 	for _, p := range pieces {
@@ -105,6 +108,7 @@ func (s *Sheet) profile(i int, from, to unit.Millimetre) []stretch {
 		for _, p := range pieces {
 			if mid := (n.from + n.to) / 2; mid > p.from && mid < p.to {
 				n.add += p.add
+				n.covers++
 			}
 		}
 		all = append(all, n)
@@ -165,14 +169,14 @@ func (s *Sheet) tubes(i int) []laidTube {
 }
 
 // coverEnds is where a cover that says nothing starts and stops: what is wound or braided
-// runs through; a tube over the sheath lies on the sheath; another as a sheath would.
+// runs through; over the sheath it lies as that does; another tube as a sheath would.
 func (s *Sheet) coverEnds(i, k int) (from, to unit.Millimetre) {
 	b := &s.H.Branches[i]
-	if _, tube := s.Cat.Tube(b.Covers[k].Part.V); !tube {
-		return 0, b.LengthMM
-	}
 	if sh := &s.Branches[i].Sheath; sh.Known && k > s.sheathAt(i) {
 		return sh.FromMM, sh.ToMM
+	}
+	if _, tube := s.Cat.Tube(b.Covers[k].Part.V); !tube {
+		return 0, b.LengthMM
 	}
 	if from, to = s.sheathEnds(i); to > from {
 		return from, to
@@ -193,14 +197,23 @@ func station(v unit.Millimetre) string {
 func (s *Sheet) placed(i int, what string, c *model.Cover, from, to unit.Millimetre) (unit.Millimetre, unit.Millimetre, bool) {
 	b := &s.H.Branches[i]
 	from, to = c.FromMM.Or(from), c.ToMM.Or(to)
+	switch { // a station that the file leaves open gives way to the one it sets
+	case from >= to && c.FromMM.Set && !c.ToMM.Set:
+		if _, to = s.sheathEnds(i); from >= to {
+			to = max(b.LengthMM, to)
+		}
+	case from >= to && c.ToMM.Set && !c.FromMM.Set:
+		if from, _ = s.sheathEnds(i); from >= to {
+			from = 0
+		}
+	}
 	switch {
-	case from >= to:
-		s.say(Warn, "cover.place", b.ID, fmt.Sprintf("its %s is to start at %s mm and to stop at %s: the start lies before the stop", what, station(from), station(to)))
-		from = min(from, b.LengthMM)
-		return from, from, false
 	case from >= b.LengthMM:
 		s.say(Warn, "cover.place", b.ID, fmt.Sprintf("its %s is to start at %s mm and the branch is %s mm long", what, station(from), station(b.LengthMM)))
 		return b.LengthMM, b.LengthMM, false
+	case from >= to:
+		s.say(Warn, "cover.place", b.ID, fmt.Sprintf("its %s is to start at %s mm and to stop at %s: a start lies before its stop", what, station(from), station(to)))
+		return from, from, false
 	case to > b.LengthMM:
 		s.say(Warn, "cover.place", b.ID, fmt.Sprintf("its %s is to stop at %s mm and the branch is %s mm long: it is taken to its end", what, station(to), station(b.LengthMM)))
 		to = b.LengthMM
@@ -256,7 +269,7 @@ func (s *Sheet) coverWound(i int, c *Covered, thick unit.Millimetre, given bool)
 // longer than an overlap is: neither tape nor tube nor another braid lies beneath it there.
 func (s *Sheet) onWires(i int, from, to unit.Millimetre) bool {
 	for _, p := range s.profile(i, from, to) {
-		if p.add <= 0 && p.to-p.from > cover.OverlapMM {
+		if p.covers == 0 && p.to-p.from > cover.OverlapMM {
 			return true
 		}
 	}

@@ -1,6 +1,7 @@
 package calc
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -83,6 +84,9 @@ func (s *Sheet) threadCovers(k Walk) (first, after []Threaded) {
 			first, put = append(first, sheath), true
 		}
 		if !c.Known {
+			if c.What != "tape" { // which is wound: it goes over no tails
+				first = append(first, Threaded{What: c.What, Of: s.H.Branches[k.Branch].ID, Part: cmp.Or(c.Part, "as stocked"), From: s.comesFrom(k, [2]bool{})})
+			}
 			continue
 		}
 		t := Threaded{What: c.What, Of: s.H.Branches[k.Branch].ID, Part: c.Part, From: s.comesFrom(k, c.ends), BoreMM: c.Tube.SuppliedMM, PassMM: c.PassMM, Over: c.PassAt, Origin: c.Tube.Origin}
@@ -186,7 +190,7 @@ func (s *Sheet) tails(k Walk) (unit.Millimetre, string) {
 		d, over = covered, id+" in its sheath"
 	}
 	if _, ok := s.X.Breakout[k.To]; ok {
-		if lump := b.OverMM * unit.Millimetre(s.Limits.ZoneLump); lump > d {
+		if lump := max(b.OverMM, b.OverMaxMM) * unit.Millimetre(s.Limits.ZoneLump); lump > d {
 			d, over = lump, "the bare tails gathered at "+k.To
 		}
 	}
@@ -194,7 +198,7 @@ func (s *Sheet) tails(k Walk) (unit.Millimetre, string) {
 }
 
 // passedBy is the diameter of a branch over what is on it when the transition it is walked
-// from comes: all but what goes on after that.
+// from comes, at its largest, a splice on it included: all but what goes on after that.
 func (s *Sheet) passedBy(k Walk) unit.Millimetre {
 	b := &s.Branches[k.Branch]
 	d := b.OverMM
@@ -206,7 +210,11 @@ func (s *Sheet) passedBy(k Walk) unit.Millimetre {
 			d = max(d, c.OverMM)
 		}
 	}
-	return d
+	stands := unit.Millimetre(0)
+	for _, g := range s.bulges(k.Branch) {
+		stands = max(stands, g.mm)
+	}
+	return d + max(0, b.OverMaxMM-b.OverMM) + stands
 }
 
 // Gathered is how thick branches get side by side in all that covers them: what a part
