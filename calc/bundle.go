@@ -195,8 +195,9 @@ func (s *Sheet) lay(i int, layers []model.Layer, prior *Sheet) {
 	out.key = s.key(i, layers, ranks)
 	if prior != nil && i < len(prior.Branches) && prior.Branches[i].key == out.key {
 		old := prior.Branches[i]
-		out.Layers, out.OverMM, out.OverMinMM, out.OverMaxMM = old.Layers, old.OverMM, old.OverMinMM, old.OverMaxMM
-		out.TapeMM, out.TapeMinMM, out.LaidMM, out.Buried, out.rank = old.TapeMM, old.TapeMinMM, old.LaidMM, old.Buried, ranks.depth
+		out.Layers, out.OverMM, out.OverMinMM, out.OverMaxMM = old.Layers, old.raw.over, old.raw.least, old.raw.most
+		out.TapeMM, out.TapeMinMM, out.LaidMM, out.Buried, out.rank = old.raw.tape, old.raw.tapeLeast, old.LaidMM, old.Buried, ranks.depth
+		s.learn(i)
 		return
 	}
 	out.rank = ranks.depth
@@ -207,6 +208,7 @@ func (s *Sheet) lay(i int, layers []model.Layer, prior *Sheet) {
 	}
 	s.turns(i)
 	out.Buried = buried(out.Layers)
+	s.learn(i)
 }
 
 // turns fills in laid length and turns: lay stops at the zone of a breakout and

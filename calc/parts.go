@@ -48,6 +48,9 @@ func onShelf(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *catalogu
 	if prior != nil && prior.H != nil && shares(prior.H.Parts, h.Parts) && (prior.base == cat || prior.Cat == cat) {
 		return prior.Cat
 	}
+	if len(cat.Corrections) > 0 {
+		cat = learnedWalls(cat)
+	}
 	return withParts(cat, h.Parts)
 }
 

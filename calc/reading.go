@@ -53,7 +53,7 @@ func (s *Sheet) ExplainReading(i, layer int, read []unit.Millimetre) (Explained,
 	if i < 0 || i >= len(s.Branches) || layer < 0 || layer >= len(s.Branches[i].Layers) || len(read) == 0 {
 		return Explained{}, false
 	}
-	e := Explained{SheetMM: s.Branches[i].Layers[layer].OverMM}
+	e := Explained{SheetMM: s.Branches[i].Layers[layer].OverMM * s.learnedBy(i, layer)}
 	for _, v := range read {
 		e.ReadMM += v / unit.Millimetre(len(read))
 		e.HighMM = max(e.HighMM, v)
@@ -76,6 +76,15 @@ func (s *Sheet) ExplainReading(i, layer int, read []unit.Millimetre) (Explained,
 	}
 	s.restate(i, layer, k, &e)
 	return e, true
+}
+
+// learnedBy is what a layer stands over its prediction by what the shop has learned.
+func (s *Sheet) learnedBy(i, layer int) unit.Millimetre {
+	c, ok := s.overCorrection(i, layer)
+	if !ok {
+		return 1
+	}
+	return unit.Millimetre(1 + c.Bias)
 }
 
 // sameEnd is how near the end of a tolerance is the end.
@@ -125,7 +134,8 @@ func (s *Sheet) sizesTo(i, layer int) map[[2]string]int {
 
 // layerBand is over of one layer with every wire so far at its smallest, at its largest.
 func (s *Sheet) layerBand(i, layer int) (least, most unit.Millimetre) {
-	over := s.Branches[i].Layers[layer].OverMM
+	by := s.learnedBy(i, layer)
+	over := s.Branches[i].Layers[layer].OverMM * by
 	small, large := map[[2]string]unit.Millimetre{}, map[[2]string]unit.Millimetre{}
 	for size, k := range s.sizesTo(i, layer) {
 		if d := s.Wires[k].Dia; d.Max > d.Min {
@@ -137,10 +147,10 @@ func (s *Sheet) layerBand(i, layer int) (least, most unit.Millimetre) {
 	}
 	least, most = over, over
 	if l := s.withReels(small).Branches[i].Layers; layer < len(l) {
-		least = min(over, l[layer].OverMM)
+		least = min(over, l[layer].OverMM*by)
 	}
 	if l := s.withReels(large).Branches[i].Layers; layer < len(l) {
-		most = max(over, l[layer].OverMM)
+		most = max(over, l[layer].OverMM*by)
 	}
 	return least, most
 }
@@ -176,7 +186,7 @@ func (s *Sheet) asIf(i, layer, k int, e Explained) unit.Millimetre {
 		if layer >= len(l) {
 			return 0, false
 		}
-		return l[layer].OverMM, true
+		return l[layer].OverMM * s.learnedBy(i, layer), true
 	}
 	a, fa := e.NominalMM, e.SheetMM
 	b := a * e.ReadMM / e.SheetMM

@@ -154,6 +154,8 @@ type Branch struct {
 	Covers     []Covered // beside the sheath, inside out
 	Ambient    unit.Celsius
 	Warm       Warm
+	Learned    Learned        // what the shop has measured of such bundles; zero where it has nothing
+	raw        raw            // the diameters before that
 	key        string         // everything the bundle is computed from
 	rank       map[string]int // branches each component still runs through beyond to
 	planKey    string

@@ -17,8 +17,9 @@ func (e explainer) branchOver(f Figure) (Why, bool) {
 		return Why{}, false
 	}
 	k := len(b.Layers) - 1
-	return Why{Name: "over of " + f.Of, Value: float64(b.OverMM), Measure: Diameter, Says: "over its outermost layer",
-		In: []Input{e.from("over of "+model.LayerName(k), Figure{What: "layer.over", Of: f.Of, K: k})}, make: first0}, true
+	w := Why{Name: "over of " + f.Of, Value: float64(b.OverMM), Measure: Diameter, Says: "over its outermost layer",
+		In: []Input{e.from("over of "+model.LayerName(k), Figure{What: "layer.over", Of: f.Of, K: k})}, make: first0}
+	return e.asLearned(b, w), true
 }
 
 func (e explainer) branchLength(f Figure) (Why, bool) {
@@ -36,8 +37,9 @@ func (e explainer) branchTape(f Figure) (Why, bool) {
 		return Why{}, false
 	}
 	k := len(b.Layers) - 1
-	return Why{Name: "tape diameter of " + f.Of, Value: float64(b.TapeMM), Measure: Diameter, Says: "that of its outermost layer",
-		In: []Input{e.from("tape diameter of "+model.LayerName(k), Figure{What: "layer.tape", Of: f.Of, K: k})}, make: first0}, true
+	w := Why{Name: "tape diameter of " + f.Of, Value: float64(b.TapeMM), Measure: Diameter, Says: "that of its outermost layer",
+		In: []Input{e.from("tape diameter of "+model.LayerName(k), Figure{What: "layer.tape", Of: f.Of, K: k})}, make: first0}
+	return e.asLearned(b, w), true
 }
 
 // band lays a branch once more with every wire at its smallest, or largest, in the
@@ -100,6 +102,9 @@ func (e explainer) branchBand(f Figure) (Why, bool) {
 		size, value, word = func(d Dia) unit.Millimetre { return d.Max }, b.OverMaxMM, "largest"
 	case "branch.tapeleast":
 		value = b.TapeMinMM
+	}
+	if b.Learned.Of != "" {
+		return e.learnedBand(b, f, value, word), true
 	}
 	beds, stand, thick := e.band(i, size)
 	k := len(beds) - 1

@@ -70,6 +70,16 @@ func benchOn(name string, o options, w world) (int, error) {
 		Exists:  func(p string) bool { _, err := os.Lstat(p); return err == nil },
 		Changed: k.changed,
 		Keep:    k.keep,
+		Learn: func(c catalogue.Correction) (*catalogue.Catalogue, error) {
+			name, err := correctionsFile(options{}, w)
+			if err == nil {
+				err = appendCorrections(name, c.Text())
+			}
+			if err != nil {
+				return nil, err
+			}
+			return entries(o, w)
+		},
 		Print: func(path string, s *calc.Sheet, unsaved bool) (string, error) {
 			return printBeside(path, s, unsaved, w)
 		},
@@ -85,9 +95,11 @@ func benchOn(name string, o options, w world) (int, error) {
 	scr := screen.New(w.out, 80)
 	defer scr.Leave() // before what is said on the way out
 	p := tea.NewProgram(onScreen{root, scr, &tidier{}}, tea.WithFPS(1), tea.WithInput(w.in), tea.WithOutput(mute{w.out}))
-	// A closed window or a dropped line would kill the program outright.
+	// A closed window or a dropped line would kill the program outright, and so would the
+	// others before the terminal library listens for them, which it begins to do beside the
+	// first frame.
 	hup := make(chan os.Signal, 1)
-	signal.Notify(hup, syscall.SIGHUP)
+	signal.Notify(hup, syscall.SIGHUP, syscall.SIGTERM, os.Interrupt)
 	defer signal.Stop(hup)
 	go func() {
 		if _, ok := <-hup; ok {

@@ -46,9 +46,11 @@ func entries(o options, w world) (*catalogue.Catalogue, error) {
 	}
 	var names []string
 	if dir := configDir(w); dir != "" {
-		own := filepath.Join(dir, "contralay", "catalogue.toml")
-		if _, err := os.Stat(own); err == nil {
-			names = append(names, own)
+		for _, name := range []string{"catalogue.toml", correctionsName} {
+			own := filepath.Join(dir, "contralay", name)
+			if _, err := os.Stat(own); err == nil {
+				names = append(names, own)
+			}
 		}
 	}
 	if o.catalogue != "" {

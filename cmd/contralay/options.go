@@ -22,10 +22,12 @@ type options struct {
 	spares    int
 	ratio     float64
 	bounce    time.Duration
-	folder    string // where a sheet goes
-	on        string // the day it is of
-	run       bool   // the bench opens on a run
-	serial    string // of what is built
+	folder    string   // where a sheet goes
+	on        string   // the day it is of
+	accept    string   // the group of readings that is accepted, or "all"
+	without   []string // readings that are left out
+	run       bool     // the bench opens on a run
+	serial    string   // of what is built
 }
 
 // parse splits flags from arguments. "--" ends the flags; "-" alone is an argument.
@@ -70,7 +72,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.ascii = o.ascii || name == "ascii"
 		o.light = o.light || name == "light"
 		return nil
-	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio", "bounce", "o", "out", "on", "serial":
+	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio", "bounce", "o", "out", "on", "serial", "accept", "without":
 	default:
 		return misuse{fmt.Sprintf("there is no flag --%s (contralay --help)", name)}
 	}
@@ -89,6 +91,10 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.catalogue = v
 	case "serial":
 		o.serial = v
+	case "accept":
+		o.accept = v
+	case "without":
+		o.without = append(o.without, v)
 	case "o", "out":
 		o.folder = v
 	case "on":

@@ -44,6 +44,9 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --json                   as JSON
   contralay run FILE           build it at the board, one instruction a screen
       --serial N               which one is built (the one that is not through)
+  contralay learn FILE...      what was measured beside what was predicted
+      --accept GROUP           correct by it from now on ("all": every one)
+      --without NAME           leave a reading out; may be given again
   contralay sheet FILE -o DIR  the build sheet as a page to print, and its lists as CSV
       --on DAY                 the day it is of, 2026-05-31 (today)
   contralay help TOPIC         one page: %s
@@ -121,6 +124,8 @@ func dispatch(args []string, w world) (int, error) {
 		return figuresOf(f, o, w)
 	case "plan":
 		return planOf(more, o, w)
+	case "learn":
+		return learnFrom(more, o, w)
 	case "run":
 		f, err := one(cmd, more)
 		if err != nil {
@@ -136,7 +141,7 @@ func dispatch(args []string, w world) (int, error) {
 		return sheetFor(f, o, w)
 	default:
 		if len(more) > 0 {
-			return usage, misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, sheet, run, help, completion, version (contralay --help)", cmd)}
+			return usage, misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, sheet, run, learn, help, completion, version (contralay --help)", cmd)}
 		}
 		return benchOn(cmd, o, w)
 	}

@@ -26,6 +26,7 @@ func Merge(base, over *Catalogue) *Catalogue {
 		Contacts:    mergeMap(base.Contacts, over.Contacts),
 		Inserts:     mergeInserts(base, over),
 		Splices:     mergeMap(base.Splices, over.Splices),
+		Corrections: slices.Concat(base.Corrections, over.Corrections),
 	}
 }
 

@@ -16,7 +16,7 @@ import (
 const maxFile = 8 << 20
 
 // tables are the tables of a file in the order they are read.
-var tables = [...]string{"wire", "tube", "boot", "transition", "contact", "insert", "splice"}
+var tables = [...]string{"wire", "tube", "boot", "transition", "contact", "insert", "splice", "correction"}
 
 // Read reads a catalogue file. The name is only for messages.
 //
@@ -102,6 +102,8 @@ func (b *builder) table(table string, v any) {
 			b.insert(e)
 		case "splice":
 			b.splice(e)
+		case "correction":
+			b.correction(e)
 		}
 		b.errs = append(b.errs, e.done()...)
 	}

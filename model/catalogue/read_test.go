@@ -117,7 +117,7 @@ func TestBrokenFiles(t *testing.T) {
 			"a key in another case", strings.Replace(goodWire, "over_mm ", "Over_mm", 1),
 			wire + "over_mm: missing" + over + "\n" + wire + "Over_mm: unknown key; allowed: spec, size, over_mm, tol_mm, conductor_mm, strands, area_mm2, ohm_per_km, gram_per_m, rated_c, rated_v, insulation, plating, insulation_density, source, standing, over_standing, ohm_standing, rated_standing",
 		},
-		{"a table in another case", strings.Replace(goodWire, "wire", "Wire", 1), "shop.toml: Wire: unknown table; allowed: wire, tube, boot, transition, contact, insert, splice"},
+		{"a table in another case", strings.Replace(goodWire, "wire", "Wire", 1), "shop.toml: Wire: unknown table; allowed: wire, tube, boot, transition, contact, insert, splice, correction"},
 		{"one table", strings.Replace(goodWire, "[[wire]]", "[wire]", 1), "shop.toml: wire: not a list of tables; allowed: [[wire]]"},
 		{"no id", with(goodTube, "id", ""), "shop.toml: tube number 1: id: missing; allowed: a text that is not empty"},
 		{"a blank at the end", with(goodTube, "id", `id = "T "`), `shop.toml: tube "T ": id: "T " starts or ends with a blank; allowed: "T"`},

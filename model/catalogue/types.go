@@ -139,6 +139,7 @@ type Catalogue struct {
 	Contacts    map[string]Contact
 	Inserts     map[string]Insert // by every alias as well
 	Splices     map[string]Splice
+	Corrections []Correction // in the order they were accepted
 }
 
 // WireKey names a wire entry.

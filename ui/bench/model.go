@@ -37,6 +37,7 @@ type Config struct {
 	Exists  func(path string) bool
 	Changed func(path string) bool                                         // somebody else wrote the file since it was read or saved
 	Keep    func(d file.Document, dirty bool) error                        // told of every change, for the journal
+	Learn   func(c catalogue.Correction) (*catalogue.Catalogue, error)     // writes what the shop goes by; the catalogue with it
 	Print   func(path string, s *calc.Sheet, unsaved bool) (string, error) // writes the build sheet beside a file; "" is no file yet
 	Left    []Left                                                         // unsaved work of benches that are gone, newest first
 }

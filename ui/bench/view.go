@@ -271,6 +271,9 @@ func (m *Model) figures(l layout) string {
 		mem = "~"
 	}
 	t := fmt.Sprintf("OVER %s%s (%s - %s) %s", m.sys.Diameter(b.OverMM), mem, m.sys.Diameter(b.OverMinMM), m.sys.Diameter(b.OverMaxMM), m.sys.Name())
+	if c := &b.Learned; c.Of != "" {
+		t += fmt.Sprintf(", predicted %s %s, spread %s", m.sys.Diameter(c.PredictedMM), m.plusMinus(b.OverMM-c.PredictedMM), m.sys.Fine(b.OverMM*unit.Millimetre(c.Spread)))
+	}
 	wire := unit.Millimetre(0)
 	for _, i := range m.wiresHere() {
 		wire += m.sheet.Wires[i].Cut

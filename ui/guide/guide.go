@@ -59,7 +59,7 @@ func Topics() []Topic {
 		{"run", "at the board", []string{
 			"On step Build, or contralay run FILE: one instruction a screen, in letters read from across the board. Enter ticks it and goes on, Backspace looks a step back and undoes nothing. All that is proposed is written down first, and is not planned anew.",
 			"After a layer type what callipers read, more than once if you like, or leave it. A reading is explained before anything follows from it: the tolerance of its wire, else a crossed wire, tape, a wire that is missing. Nothing is moved; what would help is offered.",
-			"A hold is passed by a number or a name. Work that is cut off goes on at its step. Deviations, contacts made anew, wire taken off a reel and a hand-over note have rows of their own; each serial keeps its own, and the printed sheet shows them.",
+			"A hold is passed by a number or a name. Work that is cut off goes on at its step. What was measured teaches: contralay learn FILE..., or measured and learned on step Build, shows bias and spread, and + there corrects this shop by it. Deviations, contacts made anew, wire taken off a reel and a hand-over note have rows of their own; each serial keeps its own, and the printed sheet shows them.",
 		}},
 		{"map", "the whole harness", []string{
 			"Esc from a step shows the tree: each branch under the one it hangs on, with length, count, over, sheath, and the mark of the worst that is wrong. Enter opens a branch, + hangs a leg on the breakout at its end, - splits it at a new one, digits set its length.",

@@ -80,6 +80,9 @@ type figBranch struct {
 	OverMin  *float64   `json:"over_min_mm"`
 	OverMax  *float64   `json:"over_max_mm"`
 	TapeMM   *float64   `json:"tape_mm"`
+	Predicts *float64   `json:"predicted_over_mm,omitempty"`
+	Learned  *float64   `json:"learned_over_mm,omitempty"`
+	Spread   *float64   `json:"learned_spread_mm,omitempty"`
 	MassG    *float64   `json:"mass_g"`
 	HottestC *float64   `json:"hottest_c"`
 	Layers   []figLayer `json:"layers"`
@@ -168,6 +171,9 @@ func branch(s *calc.Sheet, i int) figBranch {
 		return f
 	}
 	f.OverMM, f.OverMin, f.OverMax, f.TapeMM = mm(b.OverMM), mm(b.OverMinMM), mm(b.OverMaxMM), mm(b.TapeMM)
+	if l := &b.Learned; l.Of != "" {
+		f.Predicts, f.Learned, f.Spread = mm(l.PredictedMM), mm(b.OverMM-l.PredictedMM), mm(b.OverMM*unit.Millimetre(l.Spread))
+	}
 	if b.GramKnown {
 		f.MassG = some(round(float64(b.Gram), 3))
 	}

@@ -40,7 +40,24 @@ func (m maker) band(b *calc.Branch) string {
 	if b.OverMM <= 0 {
 		return "-"
 	}
-	return fmt.Sprintf("%s%s (%s to %s)", m.sys.Diameter(b.OverMM), mem(b.Standing), m.sys.Diameter(b.OverMinMM), m.sys.Diameter(b.OverMaxMM))
+	return fmt.Sprintf("%s%s (%s to %s)%s", m.sys.Diameter(b.OverMM), mem(b.Standing), m.sys.Diameter(b.OverMinMM), m.sys.Diameter(b.OverMaxMM), m.learned(b))
+}
+
+// learned is the prediction, what was learned on it, and its spread.
+func (m maker) learned(b *calc.Branch) string {
+	l := &b.Learned
+	if l.Of == "" {
+		return ""
+	}
+	return fmt.Sprintf("; predicted %s, learned %s, spread %s from %d readings", m.sys.Diameter(l.PredictedMM), m.signed(b.OverMM-l.PredictedMM), m.sys.Fine(b.OverMM*unit.Millimetre(l.Spread)), l.Readings)
+}
+
+// signed is a difference with its sign.
+func (m maker) signed(v unit.Millimetre) string {
+	if v < 0 {
+		return "-" + m.sys.Fine(-v)
+	}
+	return "+" + m.sys.Fine(v)
 }
 
 func (m maker) tolerance(b *model.Branch) string {

@@ -1,0 +1,87 @@
+package catalogue
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/model/unit"
+)
+
+// Correction is what a shop has learned from what it measured, accepted by somebody: what
+// is measured stands so much over what is predicted, with so much spread.
+type Correction struct {
+	Of        string     // "over, 3 layers", "wall, AS23053/16", "wire used, AS22759/32 22"
+	Bias      unit.Ratio // mean of measured ÷ predicted, less 1
+	Spread    unit.Ratio // standard deviation of that
+	Low, High unit.Ratio // interval of Bias
+	Readings  int
+	On        string // the day it was accepted
+	From      string // what it was learned from
+	Withdrawn bool   // taken back: what was learned before is not used
+}
+
+// Most that a correction may be: a shop whose bundles stand a fifth off the sheet builds
+// something else than the sheet.
+const mostBias = 0.2
+
+func (b *builder) correction(e *entry) {
+	bias := span{-mostBias, mostBias}
+	c := Correction{
+		Of:       e.text("of", true),
+		Bias:     unit.Ratio(e.number("bias", false, bias)),
+		Spread:   unit.Ratio(e.number("spread", false, span{0, mostBias})),
+		Low:      unit.Ratio(e.number("low", false, span{-1, 1})),
+		High:     unit.Ratio(e.number("high", false, span{-1, 1})),
+		Readings: e.whole("readings", false, 0, 1_000_000),
+		On:       e.text("on", false),
+		From:     e.text("from", false),
+	}
+	if _, given := e.vals["withdrawn"]; given {
+		c.Withdrawn = e.flag("withdrawn")
+	}
+	b.c.Corrections = append(b.c.Corrections, c)
+}
+
+// Correction is what is in use of one kind: the last that was accepted, unless it was
+// withdrawn.
+func (c *Catalogue) Correction(of string) (Correction, bool) {
+	for k := len(c.Corrections) - 1; k >= 0; k-- {
+		if c.Corrections[k].Of == of {
+			return c.Corrections[k], !c.Corrections[k].Withdrawn
+		}
+	}
+	return Correction{}, false
+}
+
+// Text is a correction as a file holds it: it is appended, so that the file is its own
+// history.
+func (c Correction) Text() string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "\n[[correction]]\nof       = %s\n", tomlText(c.Of))
+	if c.Withdrawn {
+		fmt.Fprintf(&b, "on       = %s\nwithdrawn = true\n", tomlText(c.On))
+		return b.String()
+	}
+	fmt.Fprintf(&b, "bias     = %.5f\nspread   = %.5f\nlow      = %.5f\nhigh     = %.5f\nreadings = %d\non       = %s\nfrom     = %s\n",
+		float64(c.Bias), float64(c.Spread), float64(c.Low), float64(c.High), c.Readings, tomlText(c.On), tomlText(c.From))
+	return b.String()
+}
+
+// tomlText is a text in quotes as TOML has it.
+func tomlText(s string) string {
+	var b strings.Builder
+	b.WriteByte('"')
+	for _, r := range s {
+		switch {
+		case r == '"' || r == '\\':
+			b.WriteByte('\\')
+			b.WriteRune(r)
+		case r < 0x20 || r == 0x7f:
+			fmt.Fprintf(&b, "\\u%04X", r)
+		default:
+			b.WriteRune(r)
+		}
+	}
+	b.WriteByte('"')
+	return b.String()
+}
