@@ -94,10 +94,9 @@ func benchOn(name string, o options, w world) (int, error) {
 	}
 	scr := screen.New(w.out, 80)
 	defer scr.Leave() // before what is said on the way out
-	p := tea.NewProgram(onScreen{root, scr, &tidier{}}, tea.WithFPS(1), tea.WithInput(w.in), tea.WithOutput(mute{w.out}))
-	// A closed window or a dropped line would kill the program outright, and so would the
-	// others before the terminal library listens for them, which it begins to do beside the
-	// first frame.
+	p := tea.NewProgram(onScreen{root, scr, &tidier{}}, tea.WithFPS(1), tea.WithoutSignalHandler(), tea.WithInput(w.in), tea.WithOutput(mute{w.out}))
+	// A closed window or a dropped line would kill the program outright. The others the
+	// terminal library would hear too, but only from some time after its first frame.
 	hup := make(chan os.Signal, 1)
 	signal.Notify(hup, syscall.SIGHUP, syscall.SIGTERM, os.Interrupt)
 	defer signal.Stop(hup)
