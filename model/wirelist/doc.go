@@ -1,0 +1,22 @@
+// Package wirelist reads wire lists that other people made and turns them into a
+// harness.
+//
+// Words. A table is one sheet of a workbook or the whole of a text file, its rows
+// with the line each stands on. A block is a header row with what belongs to it:
+// the title rows above, the data rows below. A pin table says what is in each
+// cavity of one connector; a from-to list gives both ends of each wire. A field is
+// what a column means. A recipe is what a person said a column means. A finding is
+// one thing the report says about a place in a list.
+//
+// Two steps, both pure functions of what they are given: Read makes tables of bytes
+// (separated values, Markdown, .xlsx, .ods), Import makes a harness and a report of
+// tables. Neither opens a file, looks at a name for more than its ending, works out a
+// formula, runs a macro or follows a link.
+//
+// What is not understood is never guessed away. It stays as text in the note of its
+// wire and as a finding with file, row and column. A connector, a far end, a length
+// that the list does not give is left out and the report says so.
+//
+// What it does not do: it does not judge whether the harness can be built; that is
+// the work of calc.
+package wirelist

@@ -1,0 +1,118 @@
+package wirelist
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model"
+)
+
+// ends turns the names of far and near ends into terminations, cavities and splices,
+// now that every list is read.
+func (im *importer) ends() {
+	bare, pinned := map[string]int{}, map[string]bool{}
+	each := func(f func(it *item, e *end)) {
+		for _, it := range im.items {
+			f(it, &it.from)
+			f(it, &it.to)
+		}
+	}
+	each(func(_ *item, e *end) {
+		switch k := key(e.text); {
+		case e.term != nil || e.text == "":
+		case e.pin == "":
+			bare[k]++
+		default:
+			pinned[k] = true
+		}
+	})
+	each(func(it *item, e *end) {
+		if e.term != nil || e.text == "" && e.pin == "" {
+			return
+		}
+		k := key(e.text)
+		t := im.byKey[k]
+		switch {
+		case e.text == "":
+			it.notes = append(it.notes, "cavity "+e.pin)
+			im.say(Warn, "cavity without connector", it.place, e.pin, "kept in the note")
+			*e = end{}
+			return
+		case stateOf(e.text) != used || isUnknown(e.text):
+			if stateOf(e.text) == used {
+				it.notes = append(it.notes, "end: "+e.text)
+				im.say(Note, "end not known", it.place, e.text, "kept in the note")
+			}
+			*e = end{}
+			return
+		case e.pin == "" && !pinned[k] && isSpliceName(e.text):
+			e.splice = im.splice(e.text)
+			return
+		case e.pin == "" && bare[k] == 1 && !pinned[k] && (t == nil || !t.titled):
+			e.pin = "1"
+			im.say(Note, "end without cavity", it.place, e.text, "taken as a termination of one cavity")
+		case e.pin == "":
+			it.notes = append(it.notes, "end at "+e.text)
+			im.say(Warn, "end without cavity, named more than once", it.place, e.text, "kept in the note, no end made")
+			*e = end{}
+			return
+		}
+		e.pin = strings.ReplaceAll(e.pin, ":", "-")
+		e.term = im.named(e.text, it.place, false)
+		e.term.pin(e.pin, it.state, it.place)
+	})
+	im.items = slices.DeleteFunc(im.items, func(it *item) bool {
+		if it.state != blank && it.state != reserved {
+			return false
+		}
+		if it.from.String() == "" && it.to.String() == "" {
+			im.say(Note, "row without wire", it.place, it.signal, "left out")
+		} else if it.from.term != nil {
+			im.restOf(it, it.from.term, it.from.pin)
+		}
+		return true
+	})
+	for _, it := range im.items {
+		if it.from.String() == "" && it.to.String() != "" {
+			it.from, it.to = it.to, it.from
+		}
+	}
+}
+
+func key(name string) string { return strings.Join(words(fold(name)), " ") }
+
+// isUnknown: a mark that says the list's maker does not know either.
+func isUnknown(s string) bool {
+	f := strings.Trim(fold(s), " .")
+	return strings.Trim(f, "?") == "" || f == "tbd" || f == "tba" || f == "unknown" || f == "unbekannt"
+}
+
+// isSpliceName: "S1", "SP 3", "Splice 12", "Spleiß 2".
+func isSpliceName(name string) bool {
+	f := strings.TrimRight(fold(name), "0123456789")
+	if f == fold(name) {
+		return false
+	}
+	return slices.Contains([]string{"s", "sp", "spl", "splice", "spleiss", "epissure", "empalme", "giunzione", "giunto"}, strings.TrimRight(f, " -_#."))
+}
+
+// splice makes or finds a splice; where it stands is settled with the tree.
+func (im *importer) splice(name string) string {
+	id := strings.Join(strings.Fields(strings.ReplaceAll(name, ":", "-")), "-")
+	if !im.spliceIDs[id] {
+		im.spliceIDs[id] = true
+		im.h.Splices = append(im.h.Splices, model.Splice{ID: id})
+	}
+	return id
+}
+
+// nextSplice is the first free S1, S2 ….
+func (im *importer) nextSplice() string {
+	for {
+		im.splices++
+		if id := fmt.Sprintf("S%d", im.splices); !im.spliceIDs[id] {
+			return im.splice(id)
+		}
+	}
+}

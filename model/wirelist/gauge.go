@@ -1,0 +1,193 @@
+package wirelist
+
+import (
+	"strconv"
+	"strings"
+
+	"contralay/model/catalogue"
+)
+
+// Gauge is what a gauge cell says: a size, and more where the cell holds a cable or
+// a part number.
+type Gauge struct {
+	Spec       string // "AS22759/32"; "" where the cell names none
+	Size       string // canonical, "22", "1/0" or "0.5mm2"; "" where it gives none
+	Colour     Colour // of a part number
+	Conductors int    // 0 where the cell does not count them
+	Shielded   bool
+	Twisted    bool
+}
+
+// Bare is how a whole number without unit in a gauge cell is read.
+type Bare int
+
+// A decimal number without unit is always mm²: no AWG size has decimals.
+const (
+	BareAWG Bare = iota
+	BareMM2
+)
+
+// largestMM2 is the largest cross-section that is read, in mm²: what is more is no
+// wire of a harness (ISO 6722-1 ends at 120).
+const largestMM2 = 120
+
+// ParseGauge reads a gauge cell: "22", "22 AWG", "AWG22", "22ga", "#22", "1/0",
+// "0.5mm²", "0,5", "2x24 AWG shielded", "2 core 0.35 mm²", "M22759/32-22-9". ok is false
+// where anything in it is not understood.
+func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
+	if g, ok := parsePart(text); ok {
+		return g, true
+	}
+	all := scan(fold(text))
+	size, metric, awg := "", false, false
+	for i := 0; i < len(all); i++ {
+		t := all[i]
+		switch {
+		case t.kind == '0' && g.Conductors == 0 && size == "" && i+1 < len(all) && isCount(all, i+1):
+			n, err := strconv.Atoi(t.text)
+			if err != nil || n < 1 || n > 99 {
+				return Gauge{}, false
+			}
+			g.Conductors = n
+			i++
+			if all[i].kind == '-' {
+				i++
+			}
+		case t.kind == '0' && size == "":
+			size = t.text
+		case t.text == "mm2" || t.text == "qmm" || t.text == "sqmm":
+			metric = true
+		case t.text == "awg" || t.text == "ga" || t.text == "gauge" || t.text == "#":
+			awg = true
+		case !g.cable(t.text):
+			return Gauge{}, false
+		}
+	}
+	if metric && awg || size == "" && g.Conductors == 0 && !g.Shielded && !g.Twisted || size == "" && (metric || awg) {
+		return Gauge{}, false
+	}
+	if size == "" {
+		return g, true
+	}
+	g.Size, ok = canonical(size, metric, awg, bare, mark)
+	return g, ok
+}
+
+// isCount: what follows a number makes it a count of conductors, not a size.
+func isCount(all []token, i int) bool {
+	if all[i].kind == '-' && i+1 < len(all) {
+		i++
+	}
+	switch all[i].text {
+	case "x", "core", "cores", "conductor", "conductors", "cond", "c", "adrig", "aderig", "poli", "brins", "conducteurs", "hilos", "conductores", "fili", "conduttori":
+		return true
+	}
+	return false
+}
+
+// cable takes in one word about how a cable is made; false where it is no such word.
+func (g *Gauge) cable(word string) bool {
+	switch word {
+	case "shielded", "screened", "shield", "screen", "geschirmt", "abgeschirmt", "schirm", "blinde", "blindee", "apantallado", "apantallada", "schermato", "schermata":
+		g.Shielded = true
+	case "twisted", "twist", "twp", "verdrillt", "torsade", "torsadee", "trenzado", "trenzada", "intrecciato", "intrecciata":
+		g.Twisted = true
+	case "tp":
+		g.Twisted, g.Conductors = true, max(g.Conductors, 2)
+	case "tsp", "stp":
+		g.Twisted, g.Shielded, g.Conductors = true, true, max(g.Conductors, 2)
+	case "pair", "paar", "paire", "par", "coppia":
+		g.Conductors = max(g.Conductors, 2)
+	case "triple":
+		g.Conductors = max(g.Conductors, 3)
+	case "quad":
+		g.Conductors = max(g.Conductors, 4)
+	case "cable", "wire", "kabel", "leitung", ",", ";", "+", "/", "(", ")", "and", "und":
+	default:
+		return false
+	}
+	return true
+}
+
+// canonical is the one spelling of a size.
+func canonical(size string, metric, awg bool, bare Bare, mark Mark) (string, bool) {
+	if _, is := catalogue.AWGNumber(size); is && !metric && (awg || bare == BareAWG || strings.Contains(size, "/")) {
+		return catalogue.CanonicalSize(size), true
+	}
+	if awg || strings.Contains(size, "/") || !metric && bare == BareAWG && !strings.ContainsAny(size, ".,") {
+		return "", false
+	}
+	v, ok := mark.number(size)
+	if !ok || v <= 0 || v > largestMM2 {
+		return "", false
+	}
+	s := strconv.FormatFloat(v, 'f', -1, 64) + "mm2"
+	_, ok = catalogue.MetricArea(s)
+	return catalogue.CanonicalSize(s), ok
+}
+
+// parsePart reads an aerospace wire part number: M22759/32-22-9 is specification
+// sheet 32, AWG 22, white; "-01" to "-04" are 1/0 to 4/0. From memory of the
+// part number paragraph of the AS22759 sheets, not verified.
+func parsePart(text string) (g Gauge, ok bool) {
+	s := strings.ToLower(strings.ReplaceAll(text, " ", ""))
+	for _, lead := range []string{"mil-w-", "mil-dtl-", "sae", "as", "m"} {
+		s = strings.TrimPrefix(s, lead)
+	}
+	s, found := strings.CutPrefix(s, "22759/")
+	parts := strings.Split(s, "-")
+	if !found || len(parts) > 3 || parts[0] == "" || len(parts[0]) > 2 || strings.Trim(parts[0], "0123456789") != "" {
+		return Gauge{}, false
+	}
+	g.Spec = "AS22759/" + parts[0]
+	if len(parts) > 1 {
+		size := parts[1]
+		if len(size) == 2 && size[0] == '0' && size[1] >= '1' && size[1] <= '4' {
+			size = size[1:] + "/0"
+		}
+		if _, is := catalogue.AWGNumber(size); !is {
+			return Gauge{}, false
+		}
+		g.Size = catalogue.CanonicalSize(size)
+	}
+	if len(parts) > 2 {
+		if g.Colour, ok = digitColour(parts[2]); !ok {
+			return Gauge{}, false
+		}
+	}
+	return g, true
+}
+
+// String prints a gauge in a way that ParseGauge reads as the same.
+func (g Gauge) String() string {
+	if g.Spec != "" && g.Conductors == 0 && !g.Shielded && !g.Twisted {
+		s := g.Spec
+		if g.Size != "" {
+			size := g.Size
+			if n, zero := strings.CutSuffix(size, "/0"); zero {
+				size = "0" + n
+			}
+			s += "-" + size
+			if digits, ok := g.Colour.Digits(); ok && digits != "" {
+				s += "-" + digits
+			}
+		}
+		return s
+	}
+	var parts []string
+	if g.Conductors > 0 {
+		parts = append(parts, strconv.Itoa(g.Conductors)+" x")
+	}
+	if n, metric := strings.CutSuffix(g.Size, "mm2"); metric {
+		parts = append(parts, n+" mm²")
+	} else if g.Size != "" {
+		parts = append(parts, g.Size+" AWG")
+	}
+	if g.Shielded {
+		parts = append(parts, "shielded")
+	}
+	if g.Twisted {
+		parts = append(parts, "twisted")
+	}
+	return strings.Join(parts, " ")
+}

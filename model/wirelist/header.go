@@ -1,0 +1,250 @@
+package wirelist
+
+import (
+	"slices"
+	"strings"
+)
+
+// column is one column of a block.
+type column struct {
+	field Field
+	head  string     // its heading as it stands in the list
+	unit  LengthUnit // that its heading states
+	milli bool       // its heading states mA
+	bare  Bare       // how a whole number in a gauge column is read
+	said  bool       // its heading says so
+}
+
+// at is how a finding names the column.
+func at(cols []column, i int) string {
+	if i < len(cols) && cols[i].head != "" {
+		return cols[i].head
+	}
+	return columnLetter(i)
+}
+
+// reader knows the headings.
+type headings struct {
+	words  map[string]meaning
+	recipe *Recipe
+}
+
+// header reads a row as headings. ok is false where it is none: fewer than two cells
+// with a known meaning, fewer than half of those that are filled, or none that a wire
+// could hang on. Words of one or two letters, which could be cavities, count only
+// beside two others, or as a from and a to.
+func (h headings) header(r Row) (cols []column, lang string, ok bool) {
+	filled, strong, keys := 0, 0, 0
+	votes := map[string]int{}
+	cols = make([]column, len(r.Cells))
+	weak := map[Field]bool{}
+	for i, cell := range r.Cells {
+		c := column{field: FieldKeep, head: cell}
+		if cell == "" {
+			cols[i] = c
+			continue
+		}
+		filled++
+		m, known := h.mean(cell, &c)
+		if known {
+			c.field = m.field
+			if m.weak {
+				weak[m.field] = true
+			} else {
+				strong++
+				keys += isKey(m.field)
+			}
+			if m.lang != "" {
+				votes[m.lang]++
+			}
+		}
+		cols[i] = c
+	}
+	if weak[FieldFrom] && weak[FieldTo] {
+		strong, keys = strong+2, keys+1
+	}
+	if strong < 2 || keys == 0 && !weak[fieldNumber] || 2*(strong+len(weak)) < filled {
+		return nil, "", false
+	}
+	for l, n := range votes {
+		if lang == "" || n > votes[lang] || n == votes[lang] && l < lang {
+			lang = l
+		}
+	}
+	h.sides(cols)
+	return cols, lang, true
+}
+
+// isKey: a column that a row can hang on.
+func isKey(f Field) int {
+	if slices.Contains([]Field{FieldWire, FieldFrom, FieldFromPin, FieldTo, FieldToPin, FieldPin}, f) {
+		return 1
+	}
+	return 0
+}
+
+// mean looks one heading up: as it stands in the recipe, then its words, units and
+// brackets taken off.
+func (h headings) mean(cell string, c *column) (meaning, bool) {
+	f := fold(cell)
+	if h.recipe != nil {
+		for name, field := range h.recipe.Columns {
+			if fold(name) == f {
+				unitOf(words(f), c)
+				return meaning{field: field}, true
+			}
+		}
+	}
+	all := words(f)
+	if m, ok := h.words[strings.Join(all, " ")]; ok {
+		unitOf(all, c)
+		return m, true
+	}
+	bare := words(withoutBrackets(f))
+	unitOf(all, c)
+	for _, try := range [][]string{bare, withoutUnit(bare)} {
+		if m, ok := h.words[strings.Join(try, " ")]; ok {
+			return m, true
+		}
+		if len(try) > 1 {
+			switch try[0] {
+			case "wire", "cut", "max", "nominal", "nom", "total", "est", "conductor":
+				if m, ok := h.words[strings.Join(try[1:], " ")]; ok {
+					return m, true
+				}
+			}
+			if m, ok := h.twoSided(try); ok {
+				return m, true
+			}
+		}
+	}
+	return meaning{}, false
+}
+
+// twoSided reads a heading of a side and a thing: "von pin", "connector from", "to
+// terminal", "pin 2", "broche depart".
+func (h headings) twoSided(try []string) (meaning, bool) {
+	if len(try) != 2 {
+		return meaning{}, false
+	}
+	for i, word := range try {
+		other := h.words[try[1-i]]
+		side := h.words[word].field
+		switch word {
+		case "a", "1":
+			side = FieldFrom
+		case "b", "2":
+			side = FieldTo
+		}
+		switch {
+		case side == FieldFrom && other.field == FieldPin:
+			return meaning{field: FieldFromPin, lang: other.lang}, true
+		case side == FieldTo && other.field == FieldPin:
+			return meaning{field: FieldToPin, lang: other.lang}, true
+		case (side == FieldFrom || side == FieldTo) && other.field == FieldConnector:
+			return meaning{field: side, lang: other.lang}, true
+		}
+	}
+	return meaning{}, false
+}
+
+// sides settles what one heading alone does not say: of two headings "pin" the one
+// behind "from" is its, a "No." is the wire's id in a from-to list and the pin in a
+// table that has no other.
+func (h headings) sides(cols []column) {
+	has := func(f Field) bool { return slices.ContainsFunc(cols, func(c column) bool { return c.field == f }) }
+	ends := has(FieldFrom) || has(FieldTo) || has(FieldFromPin)
+	side, seen := Field(""), map[Field]int{}
+	for i := range cols {
+		f := cols[i].field
+		switch {
+		case f == FieldFrom || f == FieldTo:
+			side = f
+		case f == FieldPin && ends && side == FieldFrom && !has(FieldFromPin):
+			cols[i].field = FieldFromPin
+		case f == FieldPin && ends && side == FieldTo && !has(FieldToPin):
+			cols[i].field = FieldToPin
+		case f == fieldNumber && (ends || has(FieldPin)):
+			cols[i].field = FieldWire
+			if has(FieldWire) && i != slices.IndexFunc(cols, func(c column) bool { return c.field == FieldWire }) || !ends {
+				cols[i].field = FieldIgnore // a running number beside ids or pins
+			}
+		case f == fieldNumber:
+			cols[i].field = FieldPin
+		}
+		seen[cols[i].field]++
+	}
+	if ends || seen[FieldConnector] < 2 && seen[FieldPin] < 2 {
+		return
+	}
+	// Connector, pin, connector, pin: the first of each is the from side.
+	nth := map[Field]int{}
+	for i := range cols {
+		f := cols[i].field
+		nth[f]++
+		switch {
+		case f == FieldConnector && nth[f] == 1 && seen[f] == 2:
+			cols[i].field = FieldFrom
+		case f == FieldConnector && nth[f] == 2:
+			cols[i].field = FieldTo
+		case f == FieldPin && nth[f] == 1 && seen[FieldConnector] == 2:
+			cols[i].field = FieldFromPin
+		case f == FieldPin && nth[f] == 2 && seen[FieldConnector] == 2:
+			cols[i].field = FieldToPin
+		}
+	}
+}
+
+// words parts a heading into words of letters and digits, "#" and marks left out.
+func words(s string) []string {
+	s = strings.NewReplacer("²", "2", "mm^2", "mm2").Replace(s)
+	if strings.Trim(s, " .:") == "#" {
+		return []string{"#"}
+	}
+	if s == "p/n" {
+		return []string{"p/n"}
+	}
+	return strings.FieldsFunc(s, func(r rune) bool { return !(r < 0x80 && (isLetter(byte(r)) || isDigit(byte(r)))) })
+}
+
+func withoutBrackets(s string) string {
+	for _, pair := range []string{"()", "[]"} {
+		if i := strings.IndexByte(s, pair[0]); i > 0 {
+			if j := strings.IndexByte(s[i:], pair[1]); j > 0 {
+				s = s[:i] + s[i+j+1:]
+			}
+		}
+	}
+	return s
+}
+
+// withoutUnit takes the unit off the end of a heading.
+func withoutUnit(all []string) []string {
+	if n := len(all); n > 1 {
+		switch last := all[n-1]; {
+		case lengthWord(last) != "", last == "a", last == "ma", last == "mm2", last == "awg", last == "amps", last == "v":
+			return all[:n-1]
+		case last == "no" || last == "nr" || last == "number" || last == "id":
+			return all[:n-1]
+		}
+	}
+	return all
+}
+
+// unitOf takes in what a heading says about its numbers.
+func unitOf(all []string, c *column) {
+	for i, w := range all {
+		if w == "mm2" || w == "qmm" || w == "csa" || w == "querschnitt" {
+			c.bare, c.said = BareMM2, true
+		}
+		if w == "awg" || w == "gauge" || w == "jauge" {
+			c.bare, c.said = BareAWG, true
+		}
+		if i > 0 || len(all) == 1 {
+			c.milli = c.milli || w == "ma"
+			if u := lengthWord(w); u != "" && i > 0 {
+				c.unit = u
+			}
+		}
+	}
+}

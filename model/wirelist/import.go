@@ -1,0 +1,288 @@
+package wirelist
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// Options say what a list does not.
+type Options struct {
+	Recipe    *Recipe              // nil: every column is found by meaning
+	Unit      LengthUnit           // of lengths that state none; "": they are not read
+	Spec      string               // of AWG wires that state none; "": AS22759/32
+	Metric    string               // of mm² wires that state none; "": ISO 6722 thin
+	Sheets    []string             // of workbooks, by name; nil: all
+	Catalogue *catalogue.Catalogue // inserts and sizes; nil: the one that comes with the program
+	Name      string               // of the harness
+}
+
+// importer is one import on its way.
+type importer struct {
+	opt   Options
+	cat   *catalogue.Catalogue
+	rep   Report
+	terms []*term
+	byKey map[string]*term
+	items []*item
+	pages int // header rows met
+	rows  int // rows that said something about a cavity or a wire
+	h     model.Harness
+
+	wireIDs   map[string]bool // of h, once they are all made
+	spliceIDs map[string]bool // of h
+	units     int             // number of the last C1, C2 …
+	splices   int             // number of the last S1, S2 …
+	unknown   int             // branches whose length the lists do not give
+}
+
+// term is a termination on its way.
+type term struct {
+	model.Termination
+	index  int
+	titled bool // a pin table or a connector column is about it; else only named as an end
+	place  Place
+	pins   []string
+	at     map[string]Place // where a cavity was first named
+	state  map[string]state
+	counts []count
+}
+
+// item is one row for one cavity or one wire.
+type item struct {
+	place    Place
+	ownID    string
+	from, to end
+	net      string // folded signal, where a pin table says no far end
+	signal   string
+	gauge    Gauge
+	colour   Colour
+	code     string // the colour as it goes into the file
+	length   model.Opt[unit.Millimetre]
+	amps     model.Opt[unit.Ampere]
+	fuse     model.Opt[unit.Ampere]
+	fuseName string
+	notes    []string
+	cue      Gauge  // what the row says about a cable it is part of
+	cueText  string // where the words stand that said so, if they are in a note
+	cable    string // text of a cable column
+	with     []string
+	state    state
+	wire     int // index into the wires made, −1 before
+	block    int
+}
+
+// end is one end of an item: a cavity, a splice, or none.
+type end struct {
+	term   *term
+	pin    string
+	splice string
+	text   string // as the list has it
+}
+
+func (e end) String() string {
+	switch {
+	case e.splice != "":
+		return e.splice
+	case e.term == nil || e.pin == "":
+		return ""
+	}
+	return e.term.ID + ":" + e.pin
+}
+
+// Import makes a harness and a report of tables.
+//
+// The error is an *Error: there is no table that names its columns, or a sheet was
+// asked for that is not there. Then the harness is empty. Everything else is a finding
+// of the report, and the harness passes model.Harness.Check.
+func Import(tables []Table, opt Options) (model.Harness, Report, error) {
+	im := &importer{opt: opt, cat: opt.Catalogue, byKey: map[string]*term{}, wireIDs: map[string]bool{}, spliceIDs: map[string]bool{}}
+	if im.cat == nil {
+		cat, err := catalogue.Default()
+		if err != nil {
+			return model.Harness{}, Report{}, err
+		}
+		im.cat = cat
+	}
+	im.defaults()
+	tables, err := chosen(tables, opt.Sheets)
+	if err != nil {
+		return model.Harness{}, Report{}, err
+	}
+	h := headings{words: vocabulary(), recipe: im.opt.Recipe}
+	for i := range tables {
+		im.table(h, &tables[i])
+	}
+	if im.pages == 0 {
+		return model.Harness{}, Report{}, noHeader(tables)
+	}
+	im.ends()
+	im.nets()
+	im.wires()
+	im.cables()
+	im.feeds()
+	im.notes()
+	im.terminations()
+	im.tree()
+	im.judge()
+	if opt.Name != "" {
+		im.h.Head.Name = model.Some(tidy(opt.Name))
+	}
+	im.facts(tables)
+	slices.SortStableFunc(im.rep.Findings, func(a, b Finding) int {
+		if a.File == b.File && a.Sheet == b.Sheet {
+			return a.Row - b.Row
+		}
+		return 0
+	})
+	return im.h, im.rep, nil
+}
+
+// defaults takes what the recipe says where the options say nothing.
+func (im *importer) defaults() {
+	o := &im.opt
+	if r := o.Recipe; r != nil {
+		if o.Unit == "" {
+			o.Unit = r.Unit
+		}
+		if o.Spec == "" {
+			o.Spec = r.Spec
+		}
+		if o.Metric == "" {
+			o.Metric = r.Metric
+		}
+	}
+	if o.Spec == "" {
+		o.Spec = model.Rules{}.Resolve().Spec
+	}
+	if o.Metric == "" {
+		o.Metric = "ISO 6722 thin"
+	}
+}
+
+// chosen is the tables of the sheets that were asked for.
+func chosen(tables []Table, sheets []string) ([]Table, error) {
+	if sheets == nil {
+		return tables, nil
+	}
+	var names []string
+	var out []Table
+	for _, t := range tables {
+		if t.Sheet == "" || slices.Contains(sheets, t.Sheet) {
+			out = append(out, t)
+		}
+		if t.Sheet != "" {
+			names = append(names, fmt.Sprintf("%q", t.Sheet))
+		}
+	}
+	for _, s := range sheets {
+		if !slices.ContainsFunc(tables, func(t Table) bool { return t.Sheet == s }) {
+			return nil, &Error{Says: fmt.Sprintf("no sheet is called %q", s), Allowed: joinNonEmpty("", strings.Join(names, ", "))}
+		}
+	}
+	return out, nil
+}
+
+func noHeader(tables []Table) error {
+	e := &Error{Says: "no row names its columns", Allowed: "a row with two headings or more, such as Pin and Description, or From and To; or columns named by a recipe"}
+	if len(tables) > 0 {
+		e.File = tables[0].File
+	}
+	return e
+}
+
+// table reads one sheet.
+func (im *importer) table(h headings, t *Table) {
+	all, over := h.blocks(t)
+	for _, r := range over {
+		if len(all) == 0 {
+			im.say(Note, "sheet without headings", Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, "", "left out")
+			break
+		}
+	}
+	for _, b := range all {
+		im.pages++
+		if im.opt.Recipe != nil && im.opt.Recipe.Language != "" {
+			b.lang = im.opt.Recipe.Language
+		}
+		im.block(b, len(all) == 1)
+	}
+}
+
+// say enters a finding.
+func (im *importer) say(level Level, rule string, at Place, what, did string) {
+	im.rep.Findings = append(im.rep.Findings, Finding{level, rule, at, what, did})
+}
+
+// named finds or makes the termination of a name.
+func (im *importer) named(name string, place Place, titled bool) *term {
+	full := strings.Join(words(fold(name)), " ")
+	id := designator(name)
+	short := strings.Join(words(fold(id)), " ")
+	t := im.byKey[full]
+	if t == nil && (full == short || titled) {
+		// "Bulkhead" of one list is "Bulkhead, engine side" of another.
+		if c := im.byKey[short]; c != nil && (full == short || !c.titled) {
+			t = c
+		}
+	}
+	if t == nil {
+		for n := 2; im.taken(id); n++ {
+			id = fmt.Sprintf("%s-%d", designator(name), n)
+		}
+		t = &term{index: len(im.terms), place: place, at: map[string]Place{}, state: map[string]state{}}
+		t.ID = id
+		im.terms = append(im.terms, t)
+		im.byKey["\x00"+id] = t
+	}
+	if full != "" && im.byKey[full] == nil {
+		im.byKey[full] = t
+	}
+	if short != "" && im.byKey[short] == nil {
+		im.byKey[short] = t
+	}
+	if name != t.ID && (titled || !t.Name.Set) {
+		t.Name = model.Some(name)
+	}
+	if titled && !t.titled {
+		t.titled, t.place = true, place
+	}
+	return t
+}
+
+func (im *importer) taken(id string) bool { return im.byKey["\x00"+id] != nil }
+
+// designator is the id of a connector: its name up to a comma, a bracket or a dash
+// between blanks, without colons, blanks as dashes.
+func designator(name string) string {
+	for _, stop := range []string{",", "(", " - ", " – ", ";", "/"} {
+		if i := strings.Index(name, stop); i > 0 {
+			name = name[:i]
+		}
+	}
+	name = strings.Join(strings.Fields(strings.ReplaceAll(name, ":", " ")), "-")
+	const most = 24 // what a label holds (no source)
+	if r := []rune(name); len(r) > most {
+		name = strings.TrimRight(string(r[:most]), "-")
+	}
+	if name == "" {
+		return "X"
+	}
+	return name
+}
+
+// pin enters a cavity of a termination.
+func (t *term) pin(pin string, s state, place Place) {
+	if _, known := t.at[pin]; !known {
+		t.at[pin] = place
+		t.pins = append(t.pins, pin)
+		t.state[pin] = s
+	}
+	if s == used {
+		t.state[pin] = used
+	}
+}

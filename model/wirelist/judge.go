@@ -1,0 +1,168 @@
+package wirelist
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"contralay/model/unit"
+)
+
+// judge looks for what in the lists contradicts itself.
+func (im *importer) judge() {
+	im.cavities()
+	im.farEnds()
+	for _, t := range im.terms {
+		im.inserts(t)
+		im.counted(t)
+	}
+}
+
+// cavities finds those that two wires are in.
+func (im *importer) cavities() {
+	first := map[string]*item{}
+	for _, it := range im.items {
+		for _, e := range []end{it.from, it.to} {
+			s := e.String()
+			if s == "" || e.splice != "" {
+				continue
+			}
+			other := first[s]
+			switch {
+			case other == nil:
+				first[s] = it
+			case it.signal != "" && other.signal != "" && fold(it.signal) != fold(other.signal):
+				im.say(Stop, "one cavity, two nets", it.place, fmt.Sprintf("%s %q and, row %d, %q", s, it.signal, other.place.Row, other.signal), "both kept")
+			default:
+				im.say(Warn, "two wires in one cavity", it.place, fmt.Sprintf("%s wires %s and %s", s, im.h.Wires[other.wire].ID, im.h.Wires[it.wire].ID), "both kept")
+			}
+		}
+	}
+}
+
+// farEnds says which wires end in the list alone.
+func (im *importer) farEnds() {
+	var open []string
+	var at Place
+	for _, it := range im.items {
+		w := &im.h.Wires[it.wire]
+		if it.state == spare || w.From.V != "" && w.To.V != "" {
+			continue
+		}
+		if len(open) == 0 {
+			at = it.place
+		}
+		if w.From.V == "" {
+			im.say(Warn, "wire without ends", it.place, w.ID, "kept")
+			continue
+		}
+		open = append(open, w.From.V)
+	}
+	if len(open) > 0 {
+		at.Row = 0
+		im.say(Warn, "no far end in the lists", at, counted(len(open), "wire", "wires")+": "+shortList(open), "kept with one end")
+	}
+}
+
+// inserts finds cavities that an insert does not have.
+func (im *importer) inserts(t *term) {
+	ins, ok := im.cat.Insert(t.Insert.V)
+	if !ok {
+		return
+	}
+	for _, p := range t.pins {
+		if !ins.Has(p) {
+			im.say(Warn, "cavity that the insert lacks", t.at[p], t.ID+":"+p+", "+ins.ID+" has "+ins.Cavities[0]+" to "+ins.Cavities[len(ins.Cavities)-1], "kept")
+		}
+	}
+}
+
+// counted holds what stands above a pin table against the table.
+func (im *importer) counted(t *term) {
+	n := map[string]int{"cavities": len(t.pins)}
+	for _, p := range t.pins {
+		if t.state[p] == used || t.state[p] == spare {
+			n["contacts"]++
+		} else {
+			n["plugs"]++
+		}
+	}
+	n["wires"] = n["contacts"]
+	if ins, ok := im.cat.Insert(t.Insert.V); ok {
+		n["cavities"] = ins.Count()
+	}
+	for _, c := range t.counts {
+		if c.n != n[c.of] {
+			at := t.place
+			at.Row = c.row
+			im.say(Warn, "count against the table", at, fmt.Sprintf("%q, the table has %d", c.text, n[c.of]), "the table holds")
+		}
+	}
+}
+
+// total holds a line that sums the list up against its rows, column by column: the
+// sum of lengths and currents, the number of rows for any other number.
+func (im *importer) total(b *block, r Row) {
+	place := Place{File: b.table.File, Sheet: b.table.Sheet, Row: r.Line}
+	rows := 0
+	for _, row := range b.rows {
+		if _, first := row.filled(); row.Line < r.Line && !isTotal(first) && !isText(row) {
+			rows++
+		}
+	}
+	var wrong []string
+	for i, cell := range r.Cells {
+		if cell == "" || i >= len(b.cols) {
+			continue
+		}
+		switch c := b.cols[i]; c.field {
+		case FieldLength:
+			u := c.unit
+			if u == "" {
+				u = im.opt.Unit
+			}
+			said, ok := ParseLength(cell, u, b.mark)
+			if sum, all := b.sum(i, r.Line, func(s string) (float64, bool) {
+				mm, ok := ParseLength(s, u, b.mark)
+				return float64(mm), ok
+			}); ok && all && math.Abs(sum-float64(said)) > 0.5 {
+				wrong = append(wrong, fmt.Sprintf("%s %s, the rows have %s", c.head, cell, mmText(unit.Millimetre(sum))))
+			}
+		case FieldCurrent:
+			said, ok := ParseCurrent(cell, c.milli, b.mark)
+			if sum, all := b.sum(i, r.Line, func(s string) (float64, bool) {
+				a, ok := ParseCurrent(s, c.milli, b.mark)
+				return float64(a), ok
+			}); ok && all && math.Abs(sum-float64(said)) > 0.01 {
+				wrong = append(wrong, fmt.Sprintf("%s %s, the rows have %s", c.head, cell, FormatCurrent(unit.Ampere(math.Round(sum*1000)/1000))))
+			}
+		default:
+			for _, w := range strings.Fields(cell) {
+				if n, err := strconv.Atoi(strings.Trim(w, ":=()")); err == nil && n != rows {
+					wrong = append(wrong, fmt.Sprintf("%d, the list has %s", n, counted(rows, "row", "rows")))
+				}
+			}
+		}
+	}
+	if len(wrong) > 0 {
+		im.say(Warn, "total against the rows", place, strings.Join(wrong, ", "), "the rows hold")
+	} else {
+		im.say(Note, "total", place, "", "left out")
+	}
+}
+
+// sum adds a column up to a row; all is false where a cell of it is not understood.
+func (b *block) sum(col, before int, read func(string) (float64, bool)) (sum float64, all bool) {
+	for _, r := range b.rows {
+		if r.Line >= before || col >= len(r.Cells) || r.Cells[col] == "" || isNothing(r.Cells[col]) {
+			continue
+		}
+		v, ok := read(r.Cells[col])
+		if !ok {
+			return 0, false
+		}
+		sum += v
+	}
+	return sum, true
+}

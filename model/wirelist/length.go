@@ -1,0 +1,118 @@
+package wirelist
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"contralay/model/unit"
+)
+
+// LengthUnit is what a length is stated in: "mm", "cm", "m", "in", "ft", or "" where
+// nothing says.
+type LengthUnit string
+
+// inMM is one of the unit in mm, exact; 0 where it is none.
+func (u LengthUnit) inMM() float64 {
+	switch u {
+	case "mm":
+		return 1
+	case "cm":
+		return 10
+	case "m":
+		return 1000
+	case "in":
+		return unit.MillimetrePerInch
+	case "ft":
+		return 12 * unit.MillimetrePerInch
+	}
+	return 0
+}
+
+// lengthWord is the unit that a folded word stands for, "" for none.
+func lengthWord(word string) LengthUnit {
+	switch word {
+	case "mm", "millimetre", "millimetres", "millimeter", "millimeters":
+		return "mm"
+	case "cm", "centimetre", "centimetres", "zentimeter":
+		return "cm"
+	case "m", "mtr", "metre", "metres", "meter", "meters", "metri", "metro", "metros":
+		return "m"
+	case "in", "inch", "inches", `"`, "zoll", "pouce", "pouces", "pulgadas", "pollici":
+		return "in"
+	case "ft", "foot", "feet", "'", "fuss", "pieds", "pies", "piedi":
+		return "ft"
+	}
+	return ""
+}
+
+// longest is the longest wire that is read, in mm: a hundred metres is no harness of
+// a car (no source).
+const longest = 100_000
+
+// ParseLength reads "610mm", "24 in", `24"`, "0.58 m", "24 1/2 in", "2' 6\"". A
+// number without unit takes bare; where that is "" it is not a length. ok is false
+// where anything is not understood, below 0 or over 100 m.
+func ParseLength(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, ok bool) {
+	all := scan(fold(text))
+	total, parts := 0.0, 0
+	last := math.Inf(1)
+	for i := 0; i < len(all); {
+		if all[i].kind != '0' {
+			return 0, false
+		}
+		v, n, ok := amount(all[i:], mark)
+		if !ok {
+			return 0, false
+		}
+		i += n
+		u := bare
+		if i < len(all) {
+			if u = lengthWord(all[i].text); u == "" {
+				return 0, false
+			}
+			i++
+			if i < len(all) && all[i].kind == '.' && i+1 == len(all) { // "24 in."
+				i++
+			}
+		} else if parts > 0 {
+			return 0, false // 2 ft 6: six what?
+		}
+		size := u.inMM()
+		// Only feet and inches are said together, in that order.
+		if size == 0 || size >= last || parts > 0 && u != "in" || parts > 0 && last != LengthUnit("ft").inMM() {
+			return 0, false
+		}
+		total, last, parts = total+v*size, size, parts+1
+	}
+	if parts == 0 || total > longest {
+		return 0, false
+	}
+	return unit.Millimetre(total), true
+}
+
+// amount reads a number and the fraction behind it: "24", "24 1/2", "24-1/2", "5/8".
+func amount(all []token, mark Mark) (v float64, n int, ok bool) {
+	if strings.Contains(all[0].text, "/") {
+		v, err := unit.ParseNumber(all[0].text)
+		return v, 1, err == nil && v >= 0
+	}
+	if v, ok = mark.number(all[0].text); !ok {
+		return 0, 0, false
+	}
+	n = 1
+	if n < len(all) && all[n].kind == '-' {
+		n++
+	}
+	if n < len(all) && all[n].kind == '0' && strings.Contains(all[n].text, "/") && v == math.Trunc(v) {
+		f, err := unit.ParseNumber(all[n].text)
+		return v + f, n + 1, err == nil && f < 1
+	}
+	return v, 1, true
+}
+
+// FormatLength prints a length in a way that ParseLength reads as the same: the
+// shortest decimal of its mm, with the unit.
+func FormatLength(mm unit.Millimetre) string {
+	return strconv.FormatFloat(float64(mm), 'f', -1, 64) + " mm"
+}

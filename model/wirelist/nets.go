@@ -1,0 +1,177 @@
+package wirelist
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model"
+)
+
+// nets joins the cavities of pin tables that say no far end: two cavities of two
+// connectors with one name are the ends of one wire; as many in one connector as in
+// the other are wires side by side; any other number meets on a splice. Cavities of
+// one connector alone stay wires with one end.
+func (im *importer) nets() {
+	im.bothWays()
+	of := map[string][]*item{}
+	var order []string
+	for _, it := range im.items {
+		if it.net == "" || it.state == spare || it.from.term == nil || it.to.String() != "" {
+			continue
+		}
+		if of[it.net] == nil {
+			order = append(order, it.net)
+		}
+		of[it.net] = append(of[it.net], it)
+	}
+	gone := map[*item]bool{}
+	for _, net := range order {
+		by := map[*term][]*item{}
+		var terms []*term
+		for _, it := range of[net] {
+			if by[it.from.term] == nil {
+				terms = append(terms, it.from.term)
+			}
+			by[it.from.term] = append(by[it.from.term], it)
+		}
+		if len(terms) < 2 {
+			continue
+		}
+		a, b := by[terms[0]], by[terms[1]]
+		if len(terms) == 2 && len(a) == len(b) {
+			im.colours(of[net], "the first is kept, the second in the note")
+			if len(a) > 1 {
+				im.say(Warn, "net with several cavities at both ends", a[0].place, fmt.Sprintf("%q", a[0].signal), "joined in the order of the lists")
+			}
+			for k := range a {
+				a[k].to = b[k].from
+				im.merge(a[k], b[k])
+				gone[b[k]] = true
+			}
+			continue
+		}
+		im.colours(of[net], "each wire keeps its own")
+		id := im.nextSplice()
+		im.say(Note, "net of more than two cavities", of[net][0].place, fmt.Sprintf("%q %d", of[net][0].signal, len(of[net])), "its wires meet on a splice")
+		for _, it := range of[net] {
+			it.to = end{splice: id}
+		}
+	}
+	im.items = slices.DeleteFunc(im.items, func(it *item) bool { return gone[it] })
+}
+
+// bothWays merges the rows of two pin tables that each name the other's cavity.
+func (im *importer) bothWays() {
+	first := map[string]*item{}
+	im.items = slices.DeleteFunc(im.items, func(it *item) bool {
+		if it.from.term == nil || it.to.term == nil || !it.from.term.titled || !it.to.term.titled {
+			return false
+		}
+		from, to := it.from.String(), it.to.String()
+		other := first[to+" "+from]
+		if other == nil || other.block == it.block {
+			first[from+" "+to] = it
+			return false
+		}
+		im.colours([]*item{other, it}, "the first is kept, the second in the note")
+		im.merge(other, it)
+		delete(first, to+" "+from)
+		return true
+	})
+}
+
+// merge takes into one item what another says of the same wire. Where both say
+// something and not the same, the first holds and the second goes into the note.
+func (im *importer) merge(a, b *item) {
+	differs := func(what, first, second string) {
+		im.say(Warn, "two "+what+"s for one wire", b.place, fmt.Sprintf("%q %s and %s", a.signal, first, second), "the first is kept, the second in the note")
+		a.notes = append(a.notes, what+" at "+b.from.String()+": "+second)
+	}
+	switch {
+	case a.gauge.Size == "":
+		a.gauge.Size = b.gauge.Size
+	case b.gauge.Size != "" && b.gauge.Size != a.gauge.Size:
+		differs("size", a.gauge.Size, b.gauge.Size)
+	}
+	if a.gauge.Spec == "" {
+		a.gauge.Spec = b.gauge.Spec
+	} else if b.gauge.Spec != "" && a.gauge.Spec != b.gauge.Spec {
+		differs("specification", a.gauge.Spec, b.gauge.Spec)
+	}
+	switch {
+	case len(a.colour) == 0:
+		a.colour = b.colour
+	case len(b.colour) > 0 && !a.colour.Equal(b.colour):
+		a.notes = append(a.notes, "colour at "+b.from.String()+": "+b.colour.String())
+	}
+	if a.ownID == "" {
+		a.ownID = b.ownID
+	} else if b.ownID != "" && b.ownID != a.ownID {
+		differs("id", a.ownID, b.ownID)
+	}
+	if !a.length.Set {
+		a.length = b.length
+	} else if b.length.Set && b.length.V != a.length.V {
+		differs("length", FormatLength(a.length.V), FormatLength(b.length.V))
+	}
+	if !a.amps.Set {
+		a.amps = b.amps
+	} else if b.amps.Set && b.amps.V != a.amps.V {
+		differs("current", FormatCurrent(a.amps.V), FormatCurrent(b.amps.V))
+	}
+	if !a.fuse.Set {
+		a.fuse = b.fuse
+	} else if b.fuse.Set && b.fuse.V != a.fuse.V {
+		differs("fuse", FormatCurrent(a.fuse.V), FormatCurrent(b.fuse.V))
+	}
+	if a.fuseName == "" {
+		a.fuseName = b.fuseName
+	}
+	if a.cue.Conductors == 0 && !a.cue.Shielded && !a.cue.Twisted {
+		a.cue, a.cueText = b.cue, b.cueText
+	}
+	a.with = append(a.with, b.with...)
+	for _, n := range b.notes {
+		if !slices.Contains(a.notes, n) {
+			a.notes = append(a.notes, n)
+		}
+	}
+}
+
+// colours says where the rows of one net do not have one colour.
+func (im *importer) colours(all []*item, did string) {
+	var first *item
+	for _, it := range all {
+		switch {
+		case len(it.colour) == 0:
+		case first == nil:
+			first = it
+		case !first.colour.Equal(it.colour):
+			im.say(Warn, "one net, two colours", it.place, fmt.Sprintf("%q %s %s, %s %s", first.signal, first.from.String(), first.colour, it.from.String(), it.colour),
+				did)
+			return
+		}
+	}
+}
+
+// roleOf is what a wire is for, where its name leaves no doubt.
+func roleOf(it *item) model.Opt[string] {
+	if it.state == spare {
+		return model.Some("spare")
+	}
+	w := words(fold(it.signal))
+	if len(w) == 0 {
+		return model.Opt[string]{}
+	}
+	last := w[len(w)-1]
+	switch {
+	case len(w) > 1 && slices.Contains(w[:len(w)-1], "can") && slices.Contains([]string{"h", "l", "hi", "lo", "high", "low"}, last):
+		return model.Some("data")
+	case len(w) == 1 && (strings.HasPrefix(last, "canh") || strings.HasPrefix(last, "canl")) && len(last) == 4:
+		return model.Some("data")
+	case slices.Contains([]string{"ground", "gnd", "masse", "earth", "tierra", "massa"}, last):
+		return model.Some("ground")
+	}
+	return model.Opt[string]{}
+}

@@ -1,0 +1,76 @@
+package wirelist
+
+import (
+	"strings"
+
+	"contralay/model/unit"
+)
+
+// Mark is how a list writes its decimals.
+type Mark int
+
+// The marks. A list that is parted by something else than commas and has commas in
+// its numbers writes MarkComma.
+const (
+	MarkUnknown Mark = iota
+	MarkPoint
+	MarkComma
+)
+
+// number reads a decimal number. One mark with three digits behind it could part
+// thousands: "1,200" is read as one and a fifth only where the list is known to write
+// a decimal comma, "1.200" only where it is not. Both marks in one number: the second
+// is the decimal mark, the first parts thousands.
+func (m Mark) number(s string) (float64, bool) {
+	points, commas := strings.Count(s, "."), strings.Count(s, ",")
+	switch {
+	case points == 1 && commas == 1:
+		first, second := ".", ","
+		if strings.IndexByte(s, ',') < strings.IndexByte(s, '.') {
+			first, second = ",", "."
+		}
+		a, b, _ := strings.Cut(s, first)
+		if len(a) == 0 || len(a) > 3 || strings.IndexByte(b, second[0]) != 3 {
+			return 0, false
+		}
+		s = strings.Replace(a+b, second, ".", 1)
+	case points+commas > 1:
+		return 0, false
+	case commas == 1 && m != MarkComma && couldBeThousands(s, ','), points == 1 && m == MarkComma && couldBeThousands(s, '.'):
+		return 0, false
+	}
+	v, err := unit.ParseNumber(s)
+	return v, err == nil && v >= 0
+}
+
+// couldBeThousands: one to three digits that do not start with 0, the mark, three digits.
+func couldBeThousands(s string, mark byte) bool {
+	i := strings.IndexByte(s, mark)
+	return i >= 1 && i <= 3 && s[0] != '0' && len(s)-i-1 == 3
+}
+
+// marksOf looks at how a list writes its numbers.
+func marksOf(t *Table) Mark {
+	comma, point := 0, 0
+	for _, r := range t.Rows {
+		for _, c := range r.Cells {
+			for i := 1; i+1 < len(c) && len(c) < 24; i++ {
+				if (c[i] != ',' && c[i] != '.') || !isDigit(c[i-1]) || !isDigit(c[i+1]) || couldBeThousands(c, c[i]) {
+					continue
+				}
+				if c[i] == ',' && strings.Count(c, ",") == 1 {
+					comma++
+				} else if c[i] == '.' && strings.Count(c, ".") == 1 {
+					point++
+				}
+			}
+		}
+	}
+	switch {
+	case comma > point && t.Comma:
+		return MarkComma
+	case point > 0 && comma == 0:
+		return MarkPoint
+	}
+	return MarkUnknown
+}

@@ -1,0 +1,62 @@
+package wirelist
+
+import (
+	"bytes"
+	"fmt"
+	"strings"
+)
+
+// Read makes tables of one file. What it is shows in its content; the name serves for
+// messages and, where a text could be either, for Markdown.
+//
+// The error is an *Error: a file past a limit, a binary one, a workbook that is
+// broken or locked. Then there are no tables.
+func Read(name string, data []byte, limits Limits) ([]Table, error) {
+	l := limits.filled()
+	refuse := func(says, allowed string) ([]Table, error) {
+		return nil, &Error{Place{File: name}, says, allowed}
+	}
+	const kinds = "separated values, Markdown, .xlsx, .ods"
+	switch {
+	case len(data) > l.FileBytes:
+		return refuse(fmt.Sprintf("is %d bytes", len(data)), fmt.Sprintf("up to %d", l.FileBytes))
+	case len(bytes.TrimSpace(data)) == 0:
+		return refuse("is empty", kinds)
+	case bytes.HasPrefix(data, []byte("PK")):
+		return readPacked(name, data, l)
+	case bytes.HasPrefix(data, []byte{0xd0, 0xcf, 0x11, 0xe0}):
+		return refuse("is a workbook of the old binary kind, or one with a password", "save it as .xlsx or .ods without password")
+	case bytes.HasPrefix(data, []byte("%PDF")):
+		return refuse("is a page to print, not a list", kinds)
+	}
+	text, err := decodeText(data)
+	if err != "" {
+		return refuse(err, kinds)
+	}
+	lower := strings.ToLower(name)
+	if strings.HasSuffix(lower, ".md") || strings.HasSuffix(lower, ".markdown") || hasRuler(text) {
+		return readMarkdown(name, text, l)
+	}
+	return readSeparated(name, text, l)
+}
+
+// counter counts rows and cells against the limits.
+type counter struct {
+	l           Limits
+	rows, cells int
+}
+
+// row counts one row of n cells and says what is too much of; "" is none.
+func (c *counter) row(n int) (says, allowed string) {
+	c.rows++
+	c.cells += n
+	switch {
+	case n > c.l.Columns:
+		return fmt.Sprintf("has %d cells", n), fmt.Sprintf("up to %d in a row", c.l.Columns)
+	case c.rows > c.l.Rows:
+		return "is one row too many", fmt.Sprintf("up to %d rows in a file", c.l.Rows)
+	case c.cells > c.l.Cells:
+		return "is where there are too many cells", fmt.Sprintf("up to %d in a file", c.l.Cells)
+	}
+	return "", ""
+}

@@ -1,0 +1,225 @@
+package wirelist
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model"
+)
+
+// block reads the rows of one block.
+func (im *importer) block(b *block, only bool) {
+	place := Place{File: b.table.File, Sheet: b.table.Sheet}
+	here := func(row int) Place { p := place; p.Row = row; return p }
+	ends := b.has(FieldFrom, FieldTo, FieldFromPin)
+	pinTable := b.has(FieldPin) && !b.has(FieldFrom) && !b.has(FieldFromPin)
+	b.settleBare(im)
+
+	var t *term
+	var titles []Row
+	for _, r := range b.titles {
+		if n, first := r.filled(); n == 2 && (strings.HasSuffix(first, ":") || connectorName(first+": x") != first+": x") {
+			r.Cells = []string{strings.Join(r.Cells, " ")} // "Connector:" and its name in two cells
+		} else if n > 1 {
+			im.say(Note, "above the table", here(r.Line), "", "left out")
+			continue
+		}
+		r.Cells = []string{tidy(strings.Join(r.Cells, " "))}
+		titles = append(titles, r)
+	}
+	if pinTable {
+		t = im.connector(b, titles, only)
+	} else {
+		for _, r := range titles {
+			_, text := r.filled()
+			im.say(Note, "above the table", here(r.Line), short(text), "left out")
+		}
+	}
+	if !pinTable && !ends && !b.has(FieldWire) {
+		im.say(Warn, "columns name neither a cavity nor ends", here(b.head), "", "left out")
+		return
+	}
+	for i, c := range b.cols {
+		if c.field == FieldKeep && c.head != "" {
+			im.say(Note, "column not understood", Place{place.File, place.Sheet, b.head, c.head}, c.head, "kept in the notes")
+		}
+		if i > 0 && c.field == FieldGauge && !c.said && c.bare == BareMM2 {
+			im.say(Note, "whole numbers taken as mm²", Place{place.File, place.Sheet, b.head, c.head}, c.head, "others of the column have decimals")
+		}
+	}
+	var above []string
+	connector := ""
+	for _, r := range b.rows {
+		_, first := r.filled()
+		switch {
+		case isTotal(first):
+			im.total(b, r)
+			continue
+		case isText(r):
+			if c, ok := readCount(first); ok && t != nil {
+				c.row = r.Line
+				t.counts = append(t.counts, c)
+			} else {
+				im.say(Note, "below the table", here(r.Line), short(first), "left out")
+			}
+			continue
+		}
+		cells := im.ditto(r, above, here(r.Line))
+		above = cells
+		owner := t
+		if pinTable && b.has(FieldConnector) {
+			name := b.cell(cells, FieldConnector)
+			if name == "" && connector != "" {
+				im.say(Note, "connector not repeated", here(r.Line), connector, "taken from the row above")
+				name = connector
+			}
+			if connector = name; name != "" {
+				owner = im.named(name, here(r.Line), true)
+			}
+		}
+		im.row(b, cells, owner, here(r.Line))
+	}
+}
+
+// connector makes the termination of a pin table; nil where each row names its own.
+func (im *importer) connector(b *block, titles []Row, only bool) *term {
+	info := readTitle(titles, im.cat)
+	row := info.row
+	if row == 0 {
+		row = b.head
+	}
+	place := Place{File: b.table.File, Sheet: b.table.Sheet, Row: row}
+	if b.has(FieldConnector) {
+		for _, text := range append(info.other, info.name) {
+			if text != "" {
+				im.say(Note, "above the table", place, short(text), "left out")
+			}
+		}
+		return nil
+	}
+	name := info.name
+	switch {
+	case name != "":
+	case im.opt.Recipe != nil && im.opt.Recipe.Connector != "":
+		name = im.opt.Recipe.Connector
+	case b.table.Sheet != "" && only && !plainSheet(b.table.Sheet):
+		name = b.table.Sheet
+	case only:
+		name = baseName(b.table.File)
+	default:
+		name = fmt.Sprintf("Connector %d", len(im.terms)+1)
+		im.say(Warn, "no heading names the connector", place, "", "called by a number")
+	}
+	if n, first := im.byKey[strings.Join(words(fold(name)), " ")], place; n != nil && n.titled {
+		im.say(Note, "second table of one connector", first, name, "read as one connector")
+	}
+	t := im.named(name, place, true)
+	if info.insert != "" && !t.Insert.Set {
+		t.Insert = model.Some(info.insert)
+	}
+	if info.unknown != "" {
+		info.other = append(info.other, "insert "+info.unknown)
+		im.say(Warn, "unknown insert", place, info.unknown, "its cavities are those of the table")
+	}
+	if info.gender != "" && !t.Gender.Set {
+		t.Gender = model.Some(info.gender)
+	}
+	if len(info.other) > 0 && !t.Device.Set {
+		t.Device = model.Some(strings.Join(info.other, ", "))
+	}
+	t.counts = append(t.counts, info.counts...)
+	return t
+}
+
+// plainSheet: the name a sheet has when nobody named it.
+func plainSheet(name string) bool {
+	f := strings.TrimRight(fold(name), "0123456789 ")
+	return slices.Contains([]string{"sheet", "tabelle", "feuil", "feuille", "hoja", "foglio", "table"}, f)
+}
+
+// baseName is a file name without folders and ending.
+func baseName(file string) string {
+	file = file[strings.LastIndexAny(file, `/\`)+1:]
+	if i := strings.LastIndexByte(file, '.'); i > 0 {
+		file = file[:i]
+	}
+	return strings.ReplaceAll(file, ":", "-")
+}
+
+func (b *block) has(fields ...Field) bool {
+	return slices.ContainsFunc(b.cols, func(c column) bool { return slices.Contains(fields, c.field) })
+}
+
+// cell joins the cells of a field.
+func (b *block) cell(cells []string, f Field) string {
+	s, _ := b.cellAt(cells, f)
+	return s
+}
+
+func (b *block) cellAt(cells []string, f Field) (text string, col int) {
+	col = -1
+	for i, c := range b.cols {
+		if c.field == f && i < len(cells) && cells[i] != "" {
+			text = joinNonEmpty("; ", text, cells[i])
+			if col < 0 {
+				col = i
+			}
+		}
+	}
+	return text, col
+}
+
+// ditto fills in marks that say "as above".
+func (im *importer) ditto(r Row, above []string, place Place) []string {
+	cells := r.Cells
+	for i, c := range cells {
+		switch strings.Trim(fold(c), ". ") {
+		case `"`, `''`, "ditto", "dito", "dto", "idem", "„", "″":
+			if i < len(above) {
+				if &cells[0] == &r.Cells[0] {
+					cells = slices.Clone(cells)
+				}
+				cells[i] = above[i]
+				im.say(Note, "as above", place, c, "taken from the row above")
+			}
+		}
+	}
+	return cells
+}
+
+// settleBare decides how whole numbers without unit of a gauge column are read where
+// its heading does not say: as mm² where others of the column have decimals and none
+// is a size that only AWG has.
+func (b *block) settleBare(im *importer) {
+	for i := range b.cols {
+		c := &b.cols[i]
+		if c.field != FieldGauge || c.said {
+			continue
+		}
+		decimals, gauges := false, false
+		for _, r := range b.rows {
+			if i >= len(r.Cells) {
+				continue
+			}
+			switch cell := r.Cells[i]; {
+			case cell == "8" || len(cell) == 2 && cell >= "12" && cell <= "40" && cell != "16" && cell != "25" && cell != "35":
+				gauges = true
+			case strings.ContainsAny(cell, ".,") && strings.Trim(cell, "0123456789.,") == "":
+				decimals = true
+			}
+		}
+		if decimals && !gauges {
+			c.bare = BareMM2
+		}
+	}
+}
+
+// short cuts a text that would fill the line.
+func short(s string) string {
+	const most = 40
+	if r := []rune(s); len(r) > most {
+		return string(r[:most]) + "…"
+	}
+	return s
+}

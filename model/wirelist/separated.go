@@ -1,0 +1,140 @@
+package wirelist
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// readSeparated reads a text whose cells are parted by one sign. Cells in double
+// quotation marks may hold it, a line break and a mark written twice.
+func readSeparated(name, text string, l Limits) ([]Table, error) {
+	sep := separator(text)
+	t := Table{File: name, Comma: sep != ','}
+	count := counter{l: l}
+	line := 1
+	for text != "" {
+		row := Row{Line: line}
+		rest, lines, err := readRow(text, sep, &row, l)
+		if err != "" {
+			return nil, &Error{Place{File: name, Row: row.Line}, err, fmt.Sprintf("cells of up to %d bytes, each quotation mark closed", l.CellBytes)}
+		}
+		text, line = rest, line+lines
+		if n, _ := row.filled(); n == 0 {
+			continue
+		}
+		if says, allowed := count.row(len(row.Cells)); says != "" {
+			return nil, &Error{Place{File: name, Row: row.Line}, says, allowed}
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return []Table{t}, nil
+}
+
+// readRow reads the cells of one row and says how many lines it took.
+func readRow(text string, sep byte, row *Row, l Limits) (rest string, lines int, problem string) {
+	for {
+		var cell string
+		if strings.HasPrefix(strings.TrimLeft(text, " "), `"`) {
+			text = strings.TrimLeft(text, " ")
+			end := closing(text, sep)
+			if end < 0 {
+				return "", 0, "a quotation mark opens a cell here and none closes it"
+			}
+			cell, text = strings.ReplaceAll(text[1:end], `""`, `"`), text[end+1:]
+			lines += strings.Count(cell, "\n")
+			text = strings.TrimLeft(text, " ")
+		} else {
+			end := strings.IndexByte(text, '\n')
+			if end < 0 {
+				end = len(text)
+			}
+			if s := strings.IndexByte(text[:end], sep); s >= 0 {
+				end = s
+			}
+			cell, text = text[:end], text[end:]
+		}
+		if len(cell) > l.CellBytes {
+			return "", 0, fmt.Sprintf("a cell has %d bytes", len(cell))
+		}
+		if len(row.Cells) <= l.Columns { // one more than allowed is enough to say so
+			row.Cells = append(row.Cells, tidy(cell))
+		}
+		switch {
+		case text == "":
+			return "", lines + 1, ""
+		case text[0] == '\n':
+			return text[1:], lines + 1, ""
+		}
+		text = text[1:] // the separator
+	}
+}
+
+// closing finds the mark that ends a quoted cell: one that is not written twice and
+// that the separator, the line's end or the text's end follows. Any other, as in
+// 24" of a list that quotes nothing, belongs to the cell.
+func closing(text string, sep byte) int {
+	for i := 1; i < len(text); i++ {
+		if text[i] != '"' {
+			continue
+		}
+		if i+1 < len(text) && text[i+1] == '"' {
+			i++
+			continue
+		}
+		after := strings.TrimLeft(text[i+1:], " ")
+		if after == "" || after[0] == sep || after[0] == '\n' {
+			return i
+		}
+	}
+	return -1
+}
+
+// separator is the sign that stands equally often on the most lines, of two the one
+// that stands more often. A text without any is one column.
+func separator(text string) byte {
+	type tally struct {
+		sep         byte
+		lines, each int
+	}
+	lines := strings.SplitN(text, "\n", 202)
+	lines = lines[:min(len(lines), 201)]
+	var all []tally
+	for _, sep := range []byte{';', '\t', ',', '|', '^', '~'} {
+		on := map[int]int{}
+		for _, l := range lines {
+			if n := outside(l, sep); n > 0 {
+				on[n]++
+			}
+		}
+		best := tally{sep: sep}
+		for n, k := range on {
+			if k > best.lines || k == best.lines && n > best.each {
+				best.lines, best.each = k, n
+			}
+		}
+		all = append(all, best)
+	}
+	best := slices.MaxFunc(all, func(a, b tally) int {
+		return cmp.Or(cmp.Compare(a.lines, b.lines), cmp.Compare(a.each, b.each))
+	})
+	if best.lines == 0 {
+		return ','
+	}
+	return best.sep
+}
+
+// outside counts a sign in a line, those between quotation marks left out.
+func outside(line string, sep byte) int {
+	n, in := 0, false
+	for i := range len(line) {
+		switch {
+		case line[i] == '"':
+			in = !in
+		case line[i] == sep && !in:
+			n++
+		}
+	}
+	return n
+}

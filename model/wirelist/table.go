@@ -1,0 +1,111 @@
+package wirelist
+
+import (
+	"fmt"
+	"strings"
+)
+
+// Table is one sheet of a workbook, or the whole of a text file.
+type Table struct {
+	File  string // as it was given; for messages alone
+	Sheet string // "" in a text file
+	Rows  []Row
+	Comma bool // cells are parted by something else than a comma: a comma in a number may be its decimal mark
+}
+
+// Row is one row and where it stands. Rows without any text are left out.
+type Row struct {
+	Line  int // line of a text file, or row of a sheet, from 1
+	Cells []string
+}
+
+// filled is the number of cells with text, and the first of them.
+func (r Row) filled() (n int, first string) {
+	for _, c := range r.Cells {
+		if c != "" {
+			if n == 0 {
+				first = c
+			}
+			n++
+		}
+	}
+	return n, first
+}
+
+// Place is a place in a list.
+type Place struct {
+	File, Sheet string
+	Row         int    // 0 where the whole list is meant
+	Column      string // its heading, or its letter; "" where the whole row is meant
+}
+
+// String renders `FILE, sheet "S", row 4, column Pin`.
+func (p Place) String() string {
+	var b strings.Builder
+	b.WriteString(p.File)
+	if p.Sheet != "" {
+		fmt.Fprintf(&b, ", sheet %q", p.Sheet)
+	}
+	if p.Row > 0 {
+		fmt.Fprintf(&b, ", row %d", p.Row)
+	}
+	if p.Column != "" {
+		b.WriteString(", column " + p.Column)
+	}
+	return b.String()
+}
+
+// Error is why a list cannot be read at all.
+type Error struct {
+	Place
+	Says    string // what is wrong
+	Allowed string // what is allowed; "" where there is nothing to choose from
+}
+
+// Error renders "PLACE: SAYS; allowed: ALLOWED".
+func (e *Error) Error() string {
+	s := e.Says
+	if at := e.Place.String(); at != "" {
+		s = at + ": " + s
+	}
+	if e.Allowed != "" {
+		s += "; allowed: " + e.Allowed
+	}
+	return s
+}
+
+// columnLetter names a column as a spreadsheet does: A to Z, AA …; n from 0.
+func columnLetter(n int) string {
+	s := ""
+	for n++; n > 0; n = (n - 1) / 26 {
+		s = string(rune('A'+(n-1)%26)) + s
+	}
+	return s
+}
+
+// tidy makes one line of a cell: no break, no control character, no blank at its
+// ends or twice in a row. A hard space is a space.
+func tidy(s string) string {
+	plain := true
+	for i := range len(s) {
+		if c := s[i]; c < ' ' || c >= 0x7f || c == ' ' && (i == 0 || i == len(s)-1 || s[i-1] == ' ') {
+			plain = false
+			break
+		}
+	}
+	if plain {
+		return s
+	}
+	s = strings.Map(func(r rune) rune {
+		switch {
+		case r == '\t' || r == '\n' || r == '\r' || r == 0x85 || r == 0x2028 || r == 0x2029:
+			return ' '
+		case r < ' ' || r >= 0x7f && r < 0xa0 || r == 0xfeff || r == 0x200b || r == 0xad:
+			return -1
+		case r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069:
+			return -1 // turns of writing direction, which let a text show as another
+		}
+		return r
+	}, s)
+	return strings.Join(strings.Fields(s), " ")
+}

@@ -1,0 +1,99 @@
+package wirelist
+
+import (
+	"bytes"
+	"encoding/binary"
+	"strings"
+	"unicode/utf16"
+	"unicode/utf8"
+)
+
+// decodeText makes UTF-8 of a text: with a byte-order mark as it says, else UTF-8
+// where it is, else Windows-1252, of which Latin-1 is the part without the letters
+// from 0x80 to 0x9f. Line ends become "\n". problem is "" where it is a text.
+func decodeText(data []byte) (text, problem string) {
+	switch {
+	case bytes.HasPrefix(data, []byte{0xef, 0xbb, 0xbf}):
+		data = data[3:]
+	case bytes.HasPrefix(data, []byte{0xff, 0xfe}):
+		data = fromUTF16(data[2:], binary.LittleEndian)
+	case bytes.HasPrefix(data, []byte{0xfe, 0xff}):
+		data = fromUTF16(data[2:], binary.BigEndian)
+	}
+	if bytes.IndexByte(data, 0) >= 0 {
+		return "", "is no text: it has zero bytes"
+	}
+	text = string(data)
+	if !utf8.Valid(data) {
+		text = from1252(data)
+	}
+	text = strings.ReplaceAll(text, "\r\n", "\n")
+	return strings.ReplaceAll(text, "\r", "\n"), ""
+}
+
+func fromUTF16(data []byte, order binary.ByteOrder) []byte {
+	units := make([]uint16, len(data)/2)
+	for i := range units {
+		units[i] = order.Uint16(data[2*i:])
+	}
+	return []byte(string(utf16.Decode(units)))
+}
+
+// from1252 reads one byte a letter. Source of the letters from 0x80: the table that
+// the WHATWG encoding standard gives for windows-1252; the rest is Latin-1.
+func from1252(data []byte) string {
+	const high = "€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ"
+	table := []rune(high)
+	var b strings.Builder
+	b.Grow(len(data) + len(data)/8)
+	for _, c := range data {
+		if c >= 0x80 && c < 0xa0 {
+			b.WriteRune(table[c-0x80])
+		} else {
+			b.WriteRune(rune(c))
+		}
+	}
+	return b.String()
+}
+
+// fold makes lower case of a text and plain letters of those with marks, so that
+// "Länge", "LÄNGE" and "Lange" are one word.
+func fold(s string) string {
+	plain := true
+	for i := range len(s) {
+		if s[i] >= 0x80 || s[i] >= 'A' && s[i] <= 'Z' {
+			plain = false
+			break
+		}
+	}
+	if plain {
+		return s
+	}
+	var b strings.Builder
+	b.Grow(len(s))
+	for _, r := range strings.ToLower(s) {
+		switch r {
+		case 'ä', 'à', 'á', 'â', 'ã', 'å':
+			r = 'a'
+		case 'ö', 'ò', 'ó', 'ô', 'õ', 'ø':
+			r = 'o'
+		case 'ü', 'ù', 'ú', 'û':
+			r = 'u'
+		case 'é', 'è', 'ê', 'ë':
+			r = 'e'
+		case 'í', 'ì', 'î', 'ï':
+			r = 'i'
+		case 'ç':
+			r = 'c'
+		case 'ñ':
+			r = 'n'
+		case 'ß':
+			b.WriteByte('s')
+			r = 's'
+		case '–', '—', '−', '‐', '‑':
+			r = '-'
+		}
+		b.WriteRune(r)
+	}
+	return b.String()
+}
