@@ -33,7 +33,7 @@ func (h headings) blocks(t *Table) (all []*block, over []Row) {
 	for _, r := range t.Rows {
 		cols, lang, ok := h.headerAt(r)
 		switch {
-		case ok && current != nil && len(current.rows) == 0 && len(pending) == 0 && isGroup(current.cols):
+		case ok && current != nil && len(current.rows) == 0 && len(pending) == 0 && isGroup(current.cols) && sideless(cols):
 			// From and To on one row, connector and pin below each.
 			current.cols, current.head = h.under(current.cols, r), r.Line
 			if lang != "" {
@@ -136,9 +136,18 @@ func columnNumber(head string) int {
 // giveTitles takes the rows of one text off the end of a block: they are the title of
 // the next one. A lone short text in a row of cells is a cavity and stays.
 func (b *block) giveTitles() []Row {
+	alone := func(i int) bool { n, _ := b.rows[i].filled(); return n == 1 }
 	i := len(b.rows)
 	for i > 0 && isText(b.rows[i-1]) {
 		i--
+	}
+	// Behind an empty row even a short text is a title; what stands before the empty
+	// row belongs to the table above.
+	for k := len(b.rows) - 1; k > 0 && alone(k); k-- {
+		if b.rows[k].Line > b.rows[k-1].Line+1 {
+			i = k
+			break
+		}
 	}
 	titles := slices.Clone(b.rows[i:])
 	b.rows = b.rows[:i]
@@ -151,14 +160,19 @@ func isText(r Row) bool {
 	return n == 1 && (len(r.Cells) == 1 && (len(first) > 3 || strings.Contains(first, " ")) || len(first) > 5)
 }
 
-// isGroup: nothing but from and to.
+// isGroup: a from and a to, and cells between them that nothing names.
 func isGroup(cols []column) bool {
-	for _, c := range cols {
-		if c.head != "" && c.field != FieldFrom && c.field != FieldTo {
-			return false
-		}
-	}
-	return true
+	from := slices.IndexFunc(cols, func(c column) bool { return c.field == FieldFrom })
+	to := slices.IndexFunc(cols, func(c column) bool { return c.field == FieldTo })
+	return from >= 0 && to > from+1 && cols[from+1].head == ""
+}
+
+// sideless: connectors or pins that the row itself gives no side; what sides gave
+// them is no heading of the list.
+func sideless(cols []column) bool {
+	return !slices.ContainsFunc(cols, func(c column) bool {
+		return (c.field == FieldFrom || c.field == FieldTo) && slices.Contains([]string{"from", "to", "von", "nach", "da", "a", "de", "vers", "desde", "hasta"}, fold(c.head))
+	})
 }
 
 // under gives the columns of a second header row the side that the first row says.

@@ -147,7 +147,7 @@ func (im *importer) unit(group []*item, g Gauge, name string, in map[*item]bool)
 	if g.Conductors > 0 && g.Conductors != len(group) {
 		im.say(Warn, "conductors of a cable against its rows", group[0].place, fmt.Sprintf("%d and %d", g.Conductors, len(group)), "made of the rows")
 	}
-	if name == "" {
+	if name = withoutKind(name); name == "" {
 		name = stem(signals)
 	}
 	if name != "" {
@@ -164,6 +164,22 @@ func (im *importer) unit(group []*item, g Gauge, name string, in map[*item]bool)
 		u.ID = fmt.Sprintf("C%d", im.units)
 	}
 	im.h.Units = append(im.h.Units, u)
+	kind := u.Build.V
+	if g.Twisted {
+		kind = "twisted " + kind
+	}
+	if g.Shielded {
+		kind = "shielded " + kind
+	}
+	im.kinds = append(im.kinds, kind)
+}
+
+// withoutKind takes the words about the kind of a cable out of its name.
+func withoutKind(name string) string {
+	return strings.Join(slices.DeleteFunc(strings.Fields(name), func(w string) bool {
+		var g Gauge
+		return g.cable(strings.Trim(fold(w), ",.()"))
+	}), " ")
 }
 
 // stem is the words that all signals start with, "CRANK" of "CRANK +" and "CRANK -".

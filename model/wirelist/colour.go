@@ -108,12 +108,19 @@ func ParseColour(text, lang string) (Colour, bool) {
 		case t.kind != 'a':
 			return nil, false
 		}
-		if isShade(t.text) != "" {
-			if shade != "" {
+		if s, behind := isShade(t.text); s != "" {
+			switch {
+			case shade != "":
 				return nil, false
+			case behind && len(c) > 0 && !between && c[len(c)-1].Shade == "":
+				c[len(c)-1].Shade = s // "bleu clair", "verde oscuro"
+			default:
+				shade = s
 			}
-			shade = isShade(t.text)
 			continue
+		}
+		if s, rest := compoundShade(t.text); s != "" && shade == "" {
+			shade, t.text = s, rest
 		}
 		switch t.text {
 		case "stripe", "striped", "stripes", "streifen", "tracer", "trace", "band", "raya", "riga":
@@ -148,15 +155,17 @@ func ParseColour(text, lang string) (Colour, bool) {
 
 // digitColour reads "6", "92", "9/2", "901".
 func digitColour(s string) (Colour, bool) {
-	s = strings.NewReplacer("/", "", "-", "").Replace(s)
-	if s == "" || len(s) > mostHues || strings.Trim(s, "0123456789") != "" {
-		return nil, false
-	}
 	var c Colour
-	for _, d := range []byte(s) {
-		c = append(c, Hue{Of: int(d - '0')})
+	for i, d := range []byte(s) {
+		switch {
+		case isDigit(d) && len(c) < mostHues:
+			c = append(c, Hue{Of: int(d - '0')})
+		case (d == '/' || d == '-') && i > 0 && i+1 < len(s) && isDigit(s[i-1]) && isDigit(s[i+1]):
+		default:
+			return nil, false
+		}
 	}
-	return c, true
+	return c, len(c) > 0
 }
 
 // wordColour reads one word or code; a code may hold several hues.

@@ -1,14 +1,35 @@
 package wirelist
 
-// isShade is "light" or "dark" in any of the languages, else "".
-func isShade(word string) string {
+import "strings"
+
+// isShade is "light" or "dark" in any of the languages, else ""; behind says that the
+// language puts it behind the colour.
+func isShade(word string) (shade string, behind bool) {
 	switch word {
-	case "light", "lt", "lite", "pale", "hell", "clair", "claro", "chiaro", "chiara":
-		return "light"
-	case "dark", "dk", "dunkel", "fonce", "oscuro", "scuro", "scura":
-		return "dark"
+	case "light", "lt", "lite", "pale", "hell":
+		return "light", false
+	case "clair", "claire", "claro", "clara", "chiaro", "chiara":
+		return "light", true
+	case "dark", "dk", "dunkel":
+		return "dark", false
+	case "fonce", "foncee", "oscuro", "oscura", "scuro", "scura":
+		return "dark", true
 	}
-	return ""
+	return "", false
+}
+
+// compoundShade takes the shade off a word that has it in front, "hellblau", or is a
+// word of its own, "azzurro".
+func compoundShade(word string) (shade, rest string) {
+	for _, s := range [][2]string{{"hell", "light"}, {"dunkel", "dark"}, {"light", "light"}, {"dark", "dark"}} {
+		if rest, ok := strings.CutPrefix(word, s[0]); ok && len(rest) > 2 {
+			return s[1], rest
+		}
+	}
+	if word == "azzurro" || word == "azzurra" || word == "celeste" {
+		return "light", "blue"
+	}
+	return "", word
 }
 
 // colourWord is the hue that one folded word names in English, German, French,

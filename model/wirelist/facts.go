@@ -36,11 +36,7 @@ func (im *importer) facts(tables []Table) {
 			units = append(units, fmt.Sprintf("and %d more units", len(h.Units)-most))
 			break
 		}
-		kind := "twisted"
-		if u.Shield.V {
-			kind = "shielded"
-		}
-		units = append(units, fmt.Sprintf("%s %s %s of wires %s", joinNonEmpty(" ", u.ID, u.Name.V), kind, u.Build.V, strings.Join(u.Wires, " and ")))
+		units = append(units, fmt.Sprintf("%s %s of wires %s", joinNonEmpty(" ", u.ID, u.Name.V), im.kinds[i], strings.Join(u.Wires, " and ")))
 	}
 	for k := 0; k < len(units); k += 2 { // two fit a line
 		im.rep.Facts = append(im.rep.Facts, strings.Join(units[k:min(k+2, len(units))], "; "))

@@ -102,7 +102,7 @@ func (g *Gauge) cable(word string) bool {
 		g.Conductors = max(g.Conductors, 3)
 	case "quad":
 		g.Conductors = max(g.Conductors, 4)
-	case "cable", "wire", "kabel", "leitung", ",", ";", "+", "/", "(", ")", "and", "und":
+	case "cable", "wire", "kabel", "leitung", ",", ";", ".", "+", "/", "(", ")", "and", "und":
 	default:
 		return false
 	}

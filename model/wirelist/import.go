@@ -36,6 +36,7 @@ type importer struct {
 	wireIDs   map[string]bool // of h, once they are all made
 	spliceIDs map[string]bool // of h
 	units     int             // number of the last C1, C2 …
+	kinds     []string        // of the units, in words
 	splices   int             // number of the last S1, S2 …
 	unknown   int             // branches whose length the lists do not give
 }
@@ -259,6 +260,9 @@ func (im *importer) taken(id string) bool { return im.byKey["\x00"+id] != nil }
 // designator is the id of a connector: its name up to a comma, a bracket or a dash
 // between blanks, without colons, blanks as dashes.
 func designator(name string) string {
+	if first, _, more := strings.Cut(name, " "); more && isDesignator(first) {
+		return first // "P7 Dash plug" is P7
+	}
 	for _, stop := range []string{",", "(", " - ", " – ", ";", "/"} {
 		if i := strings.Index(name, stop); i > 0 {
 			name = name[:i]
@@ -273,6 +277,13 @@ func designator(name string) string {
 		return "X"
 	}
 	return name
+}
+
+// isDesignator: one to four letters, then one to three digits: "P7", "CONN12".
+func isDesignator(s string) bool {
+	letters := strings.TrimRight(s, "0123456789")
+	digits := len(s) - len(letters)
+	return len(letters) >= 1 && len(letters) <= 4 && digits >= 1 && digits <= 3 && strings.Trim(strings.ToUpper(letters), "ABCDEFGHIJKLMNOPQRSTUVWXYZ") == ""
 }
 
 // pin enters a cavity of a termination.

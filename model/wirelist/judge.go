@@ -15,6 +15,7 @@ func (im *importer) judge() {
 	im.farEnds()
 	for _, t := range im.terms {
 		im.inserts(t)
+		im.datesOf(t)
 		im.counted(t)
 	}
 }
@@ -23,6 +24,10 @@ func (im *importer) judge() {
 func (im *importer) cavities() {
 	first := map[string]*item{}
 	for _, it := range im.items {
+		if s := it.from.String(); s != "" && s == it.to.String() {
+			im.say(Warn, "both ends in one cavity", it.place, s+" wire "+im.h.Wires[it.wire].ID, "kept")
+			continue
+		}
 		for _, e := range []end{it.from, it.to} {
 			s := e.String()
 			if s == "" || e.splice != "" {
@@ -47,7 +52,7 @@ func (im *importer) farEnds() {
 	var at Place
 	for _, it := range im.items {
 		w := &im.h.Wires[it.wire]
-		if it.state == spare || w.From.V != "" && w.To.V != "" {
+		if w.From.V != "" && w.To.V != "" {
 			continue
 		}
 		if len(open) == 0 {
@@ -57,7 +62,11 @@ func (im *importer) farEnds() {
 			im.say(Warn, "wire without ends", it.place, w.ID, "kept")
 			continue
 		}
-		open = append(open, w.From.V)
+		name := w.From.V
+		if it.state == spare {
+			name += " (spare)"
+		}
+		open = append(open, name)
 	}
 	if len(open) > 0 {
 		at.Row = 0
@@ -74,6 +83,15 @@ func (im *importer) inserts(t *term) {
 	for _, p := range t.pins {
 		if !ins.Has(p) {
 			im.say(Warn, "cavity that the insert lacks", t.at[p], t.ID+":"+p+", "+ins.ID+" has "+ins.Cavities[0]+" to "+ins.Cavities[len(ins.Cavities)-1], "kept")
+		}
+	}
+}
+
+// datesOf finds cavities that a spreadsheet took for a date, as it does with "1-2".
+func (im *importer) datesOf(t *term) {
+	for _, p := range t.pins {
+		if len(p) == 10 && p[4] == '-' && p[7] == '-' && strings.Trim(p, "0123456789-") == "" {
+			im.say(Warn, "a date where a cavity belongs", t.at[p], t.ID+":"+p, "kept; a spreadsheet makes one of 1-2")
 		}
 	}
 }
@@ -111,6 +129,10 @@ func (im *importer) total(b *block, r Row) {
 			rows++
 		}
 	}
+	wired := 0
+	for k := len(im.items) - 1; k >= 0 && im.items[k].block == im.pages; k-- {
+		wired++
+	}
 	var wrong []string
 	for i, cell := range r.Cells {
 		if cell == "" || i >= len(b.cols) {
@@ -138,9 +160,13 @@ func (im *importer) total(b *block, r Row) {
 				wrong = append(wrong, fmt.Sprintf("%s %s, the rows have %s", c.head, cell, FormatCurrent(unit.Ampere(math.Round(sum*1000)/1000))))
 			}
 		default:
-			for _, w := range strings.Fields(cell) {
-				if n, err := strconv.Atoi(strings.Trim(w, ":=()")); err == nil && n != rows {
-					wrong = append(wrong, fmt.Sprintf("%d, the list has %s", n, counted(rows, "row", "rows")))
+			ofWires := false
+			for w := range strings.FieldsSeq(fold(cell)) {
+				ofWires = ofWires || countWord(w) == "wires"
+			}
+			for w := range strings.FieldsSeq(cell) {
+				if n, err := strconv.Atoi(strings.Trim(w, ":=()")); err == nil && n != wired && (n != rows || ofWires) {
+					wrong = append(wrong, fmt.Sprintf("%d, the list has %s and %s", n, counted(rows, "row", "rows"), counted(wired, "wire", "wires")))
 				}
 			}
 		}

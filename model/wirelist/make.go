@@ -18,7 +18,7 @@ func (im *importer) wires() {
 	}
 	next := 1
 	seen := map[string]Place{}
-	numbered := 0
+	numbered, unnamed := 0, Place{}
 	for _, it := range im.items {
 		id := it.ownID
 		if id == "" {
@@ -27,7 +27,9 @@ func (im *importer) wires() {
 			}
 			id = fmt.Sprint(next)
 			taken[id] = true
-			numbered++
+			if numbered++; numbered == 1 {
+				unnamed = it.place
+			}
 		} else if first, twice := seen[id]; twice {
 			n := 2
 			for taken[fmt.Sprintf("%s-%d", id, n)] {
@@ -47,7 +49,7 @@ func (im *importer) wires() {
 		im.h.Wires = append(im.h.Wires, im.wireOf(it, id))
 	}
 	if numbered > 0 && numbered < len(im.items) {
-		im.say(Note, "wires without id", im.items[0].place, fmt.Sprint(numbered), "numbered")
+		im.say(Note, "wires without id", unnamed, fmt.Sprint(numbered), "numbered")
 	}
 }
 
@@ -75,7 +77,7 @@ func (im *importer) wireOf(it *item, id string) model.Wire {
 		w.Colour = model.Some(code)
 	}
 	if w.Size == "" {
-		im.say(Warn, "wire without size", it.place, id, "left out: give it one")
+		im.say(Warn, "wire without size", it.place, id, "none set")
 	} else if _, known := im.cat.Wire(w.Spec, w.Size); !known {
 		im.say(Warn, "wire the catalogue does not have", it.place, w.Spec+" "+w.Size, "kept")
 	}

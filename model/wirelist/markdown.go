@@ -38,7 +38,11 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		case strings.HasPrefix(trimmed, "|") || strings.Count(trimmed, "|") > 1:
 			row.Cells = tableCells(trimmed)
 		default:
-			row.Cells = []string{tidy(strings.Trim(strings.TrimLeft(trimmed, "#>-*+ "), "*_# "))}
+			if hashes := trimmed[:len(trimmed)-len(strings.TrimLeft(trimmed, "#"))]; len(hashes) <= 6 {
+				row.Level = len(hashes)
+			}
+			text := strings.NewReplacer("**", "", "`", "").Replace(trimmed)
+			row.Cells = []string{tidy(strings.Trim(strings.TrimLeft(text, "#>-*+ "), "*_# "))}
 		}
 		if k, _ := row.filled(); k == 0 {
 			continue

@@ -17,10 +17,11 @@ const (
 	MarkComma
 )
 
-// number reads a decimal number. One mark with three digits behind it could part
-// thousands: "1,200" is read as one and a fifth only where the list is known to write
-// a decimal comma, "1.200" only where it is not. Both marks in one number: the second
-// is the decimal mark, the first parts thousands.
+// number reads a decimal number, 0 or more. A comma with three digits behind it could
+// part thousands: "1,200" is one and a fifth in a list that writes a decimal comma,
+// twelve hundred in one that writes a point, and not understood in one that shows
+// neither. "1.200" is twelve hundred in a list that writes a decimal comma, else one
+// and a fifth. Of both marks in one number the second is the decimal mark.
 func (m Mark) number(s string) (float64, bool) {
 	points, commas := strings.Count(s, "."), strings.Count(s, ",")
 	switch {
@@ -36,7 +37,9 @@ func (m Mark) number(s string) (float64, bool) {
 		s = strings.Replace(a+b, second, ".", 1)
 	case points+commas > 1:
 		return 0, false
-	case commas == 1 && m != MarkComma && couldBeThousands(s, ','), points == 1 && m == MarkComma && couldBeThousands(s, '.'):
+	case commas == 1 && m == MarkPoint && couldBeThousands(s, ','), points == 1 && m == MarkComma && couldBeThousands(s, '.'):
+		s = strings.NewReplacer(",", "", ".", "").Replace(s)
+	case commas == 1 && m == MarkUnknown && couldBeThousands(s, ','):
 		return 0, false
 	}
 	v, err := unit.ParseNumber(s)

@@ -40,11 +40,11 @@ func (im *importer) block(b *block, only bool) {
 		im.say(Warn, "columns name neither a cavity nor ends", here(b.head), "", "left out")
 		return
 	}
-	for i, c := range b.cols {
+	for _, c := range b.cols {
 		if c.field == FieldKeep && c.head != "" {
 			im.say(Note, "column not understood", Place{place.File, place.Sheet, b.head, c.head}, c.head, "kept in the notes")
 		}
-		if i > 0 && c.field == FieldGauge && !c.said && c.bare == BareMM2 {
+		if c.field == FieldGauge && !c.said && c.bare == BareMM2 {
 			im.say(Note, "whole numbers taken as mm²", Place{place.File, place.Sheet, b.head, c.head}, c.head, "others of the column have decimals")
 		}
 	}

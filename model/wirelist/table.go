@@ -17,6 +17,7 @@ type Table struct {
 type Row struct {
 	Line  int // line of a text file, or row of a sheet, from 1
 	Cells []string
+	Level int // of a Markdown heading, from 1; 0 for any other row
 }
 
 // filled is the number of cells with text, and the first of them.

@@ -26,26 +26,57 @@ type count struct {
 	text string
 }
 
-// readTitle reads the rows above a table. The first that is no count and no insert
-// alone is the name.
+// readTitle reads the rows above a table: counts, insert and gender, and the name. A
+// row that says "connector" is the name before any other; then the last heading that
+// is more than an insert, as those above it are of the whole paper; then the first row
+// that is.
 func readTitle(rows []Row, cat *catalogue.Catalogue) title {
 	var t title
+	rank := 0
 	for _, r := range rows {
-		_, text := r.filled()
-		if c, ok := readCount(text); ok {
-			c.row = r.Line
-			t.counts = append(t.counts, c)
+		_, whole := r.filled()
+		text := t.pieces(whole, r.Line, cat)
+		if text == "" {
 			continue
 		}
-		plain := t.shell(text, cat)
+		name, of := connectorName(text), 1
 		switch {
-		case plain && t.name == "":
-			t.name, t.row = connectorName(text), r.Line
-		case plain:
+		case name != text:
+			of = 3
+		case r.Level > 0:
+			of = 2
+		}
+		if of > rank || of == 2 && rank == 2 {
+			if t.name != "" {
+				t.other = append(t.other, t.name)
+			}
+			t.name, t.row, rank = name, r.Line, of
+		} else {
 			t.other = append(t.other, text)
 		}
 	}
 	return t
+}
+
+// pieces takes counts, insert and gender out of a row and gives what is left.
+func (t *title) pieces(text string, row int, cat *catalogue.Catalogue) string {
+	all := strings.Split(text, ",")
+	if c, ok := readCount(text); ok {
+		all = nil
+		c.row = row
+		t.counts = append(t.counts, c)
+	}
+	var left []string
+	for _, p := range all {
+		p = strings.TrimSpace(p)
+		if c, ok := readCount(p); ok {
+			c.row = row
+			t.counts = append(t.counts, c)
+		} else if t.shell(p, cat) {
+			left = append(left, p)
+		}
+	}
+	return strings.Join(left, ", ")
 }
 
 // shell takes insert and gender out of a title; it reports whether there is more to it.
@@ -58,7 +89,7 @@ func (t *title) shell(text string, cat *catalogue.Catalogue) (more bool) {
 			insert = w
 		case f == "socket" || f == "sockets" || f == "female" || f == "buchse" || f == "buchsen" || f == "femelle" || f == "hembra" || f == "femmina":
 			gender = "socket"
-		case f == "pins" || f == "male" || f == "stifte" || f == "male contacts" || f == "macho" || f == "maschio":
+		case f == "pins" || f == "male" || f == "stifte" || f == "macho" || f == "maschio":
 			gender = "pin"
 		case f == "pin" && insert != "":
 			gender = "pin"

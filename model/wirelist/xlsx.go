@@ -1,0 +1,310 @@
+package wirelist
+
+import (
+	"fmt"
+	"path"
+	"strconv"
+	"strings"
+	"time"
+)
+
+// xlsx reads the sheets of an Office Open XML workbook (ECMA-376 part 1, SpreadsheetML).
+// A formula gives the value that was stored with it; macros and links are not opened.
+func (b *book) xlsx() ([]Table, error) {
+	main := "xl/workbook.xml"
+	root, err := b.relations("_rels/.rels", "")
+	if err != nil {
+		return nil, err
+	}
+	for _, r := range root {
+		if strings.HasSuffix(r.kind, "/officeDocument") {
+			main = r.target
+		}
+	}
+	type sheet struct{ name, id string }
+	var sheets []sheet
+	dates1904 := false
+	err = b.walk(main, visitor{start: func(e element) error {
+		switch e.name {
+		case "sheet":
+			sheets = append(sheets, sheet{tidy(e.attr("name")), e.attr("id")})
+		case "workbookPr":
+			dates1904 = e.attr("date1904") == "1" || e.attr("date1904") == "true"
+		}
+		if len(sheets) > b.l.Sheets {
+			return b.refuse("", fmt.Sprintf("has more than %d sheets", b.l.Sheets), "fewer")
+		}
+		return nil
+	}})
+	if err != nil {
+		return nil, err
+	}
+	dir, file := path.Split(main)
+	rels, err := b.relations(dir+"_rels/"+file+".rels", dir)
+	if err != nil {
+		return nil, err
+	}
+	x := xlsxBook{book: b, dates1904: dates1904}
+	for _, r := range rels {
+		switch {
+		case strings.HasSuffix(r.kind, "/sharedStrings"):
+			err = x.readStrings(r.target)
+		case strings.HasSuffix(r.kind, "/styles"):
+			err = x.readStyles(r.target)
+		}
+		if err != nil {
+			return nil, err
+		}
+	}
+	var all []Table
+	for _, s := range sheets {
+		r, ok := rels[s.id]
+		if !ok || !strings.HasSuffix(r.kind, "/worksheet") {
+			continue // a chart
+		}
+		t := Table{File: b.name, Sheet: s.name, Comma: true}
+		if err := x.sheet(r.target, &t); err != nil {
+			return nil, err
+		}
+		all = append(all, t)
+	}
+	return all, nil
+}
+
+// relation is one line of a .rels part.
+type relation struct{ kind, target string }
+
+// relations reads a .rels part. A target is a name inside the zip, looked up and never
+// a path of the machine; one outside the workbook is left out.
+func (b *book) relations(part, dir string) (map[string]relation, error) {
+	all := map[string]relation{}
+	if b.parts[part] == nil {
+		return all, nil
+	}
+	err := b.walk(part, visitor{start: func(e element) error {
+		if e.name != "Relationship" || e.attr("TargetMode") == "External" {
+			return nil
+		}
+		target := e.attr("Target")
+		if strings.HasPrefix(target, "/") {
+			target = strings.TrimPrefix(path.Clean(target), "/")
+		} else {
+			target = path.Join(dir, target)
+		}
+		all[e.attr("Id")] = relation{e.attr("Type"), target}
+		return nil
+	}})
+	return all, err
+}
+
+type xlsxBook struct {
+	*book
+	strings   []string
+	dates     []bool // by style: the number is a date
+	dates1904 bool
+}
+
+// readStrings reads the texts that cells share; how letters are spoken is left out.
+func (x *xlsxBook) readStrings(part string) error {
+	var text strings.Builder
+	in, spoken := false, 0
+	return x.walk(part, visitor{
+		start: func(e element) error {
+			switch e.name {
+			case "si":
+				text.Reset()
+			case "t":
+				in = spoken == 0
+			case "rPh":
+				spoken++
+			}
+			return nil
+		},
+		end: func(name string) error {
+			switch name {
+			case "si":
+				if len(x.strings) >= x.l.Cells {
+					return x.refuse("", "has too many texts", fmt.Sprintf("up to %d", x.l.Cells))
+				}
+				x.strings = append(x.strings, tidy(text.String()))
+			case "t":
+				in = false
+			case "rPh":
+				spoken--
+			}
+			return nil
+		},
+		text: func(s []byte) {
+			if in {
+				text.Write(s)
+			}
+		},
+	})
+}
+
+// readStyles finds the styles that show a number as a date: a cavity "1-2" that a
+// spreadsheet took for one is then seen for what it is. Built-in formats 14 to 22 and
+// 45 to 47 are dates and times (ECMA-376 part 1, 18.8.30).
+func (x *xlsxBook) readStyles(part string) error {
+	custom := map[string]bool{}
+	inXfs := false
+	return x.walk(part, visitor{
+		start: func(e element) error {
+			switch e.name {
+			case "numFmt":
+				custom[e.attr("numFmtId")] = isDateFormat(e.attr("formatCode"))
+			case "cellXfs":
+				inXfs = true
+			case "xf":
+				if inXfs {
+					n := e.number("numFmtId", 0)
+					x.dates = append(x.dates, custom[e.attr("numFmtId")] || n >= 14 && n <= 22 || n >= 45 && n <= 47)
+				}
+			}
+			return nil
+		},
+		end: func(name string) error {
+			if name == "cellXfs" {
+				inXfs = false
+			}
+			return nil
+		},
+	})
+}
+
+// isDateFormat: day, month or year outside quotation marks, brackets and escapes.
+func isDateFormat(code string) bool {
+	quoted, bracket := false, false
+	for i := 0; i < len(code); i++ {
+		switch c := code[i]; {
+		case c == '\\':
+			i++
+		case c == '"':
+			quoted = !quoted
+		case quoted:
+		case c == '[':
+			bracket = true
+		case c == ']':
+			bracket = false
+		case !bracket && strings.IndexByte("dDyY", c) >= 0:
+			return true
+		}
+	}
+	return false
+}
+
+// sheet reads the rows of one sheet.
+func (x *xlsxBook) sheet(part string, t *Table) error {
+	var cells []string
+	var value, formula, inline strings.Builder
+	var kind, style string
+	line, col := 0, 0
+	into := (*strings.Builder)(nil)
+	return x.walk(part, visitor{
+		start: func(e element) error {
+			switch e.name {
+			case "row":
+				if line = e.number("r", line+1); line < 0 {
+					return x.refuse(t.Sheet, "a row has no number", "what a spreadsheet program writes")
+				}
+				cells, col = nil, 0
+			case "c":
+				if ref := e.attr("r"); ref != "" {
+					if col = columnOf(ref); col < 0 {
+						return x.refuse(t.Sheet, fmt.Sprintf("a cell stands at %q", short(ref)), "A1, B1 …")
+					}
+				}
+				if col >= x.l.Columns {
+					return &Error{Place{x.name, t.Sheet, line, columnLetter(col)}, "is a column too far", fmt.Sprintf("up to %d columns", x.l.Columns)}
+				}
+				kind, style = e.attr("t"), e.attr("s")
+				value.Reset()
+				formula.Reset()
+				inline.Reset()
+			case "v":
+				into = &value
+			case "f":
+				into = &formula
+			case "t":
+				into = &inline
+			}
+			return nil
+		},
+		end: func(name string) error {
+			switch name {
+			case "v", "f", "t":
+				into = nil
+			case "c":
+				s := tidy(x.cell(kind, style, value.String(), inline.String()))
+				if s == "" && formula.Len() > 0 {
+					s = tidy("=" + formula.String()) // never worked out: it stays what it is
+				}
+				if s != "" {
+					for len(cells) < col {
+						cells = append(cells, "")
+					}
+					cells = append(cells[:col], s)
+				}
+				col++
+			case "row":
+				return x.row(t, line, cells)
+			}
+			return nil
+		},
+		text: func(s []byte) {
+			if into != nil {
+				into.Write(s)
+			}
+		},
+	})
+}
+
+// cell is the text of a stored value.
+func (x *xlsxBook) cell(kind, style, value, inline string) string {
+	switch kind {
+	case "s":
+		if i, err := strconv.Atoi(strings.TrimSpace(value)); err == nil && i >= 0 && i < len(x.strings) {
+			return x.strings[i]
+		}
+		return value
+	case "inlineStr":
+		return inline
+	case "str", "d", "e":
+		return value
+	case "b":
+		if strings.TrimSpace(value) == "1" {
+			return "yes"
+		}
+		return "no"
+	}
+	value = plainNumber(strings.TrimSpace(value))
+	if k, err := strconv.Atoi(style); err == nil && k >= 0 && k < len(x.dates) && x.dates[k] {
+		if v, err := strconv.ParseFloat(value, 64); err == nil && v >= 1 && v < 2_958_466 { // up to the year 9999
+			day := time.Date(1899, 12, 30, 0, 0, 0, 0, time.UTC)
+			if x.dates1904 {
+				day = time.Date(1904, 1, 1, 0, 0, 0, 0, time.UTC)
+			}
+			return day.AddDate(0, 0, int(v)).Format("2006-01-02")
+		}
+	}
+	return value
+}
+
+// columnOf reads the letters of "AB12" as 27; −1 where there are none or too many.
+func columnOf(ref string) int {
+	n := 0
+	for i := range len(ref) {
+		c := ref[i]
+		if isDigit(c) {
+			if i == 0 {
+				return -1
+			}
+			break
+		}
+		if c < 'A' || c > 'Z' || i > 2 {
+			return -1
+		}
+		n = 26*n + int(c-'A') + 1
+	}
+	return n - 1
+}
