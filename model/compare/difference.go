@@ -1,0 +1,66 @@
+package compare
+
+import (
+	"encoding/json"
+	"fmt"
+	"strings"
+)
+
+// Kind is what became of a thing from the first list to the second.
+type Kind string
+
+// The kinds.
+const (
+	Added   Kind = "added"   // the second alone has it
+	Removed Kind = "removed" // the first alone has it
+	Moved   Kind = "moved"   // an end is in another cavity
+	Swapped Kind = "swapped" // two changed places
+	Changed Kind = "changed" // something about it is other
+)
+
+// Difference is one difference of two lists.
+type Difference struct {
+	Kind     Kind     `json:"kind"`
+	Of       string   `json:"of"`                 // wire, net, cavity, unit, fuse or termination
+	Wires    []string `json:"wires,omitempty"`    // ids in the first list; of what is added, in the second
+	Cavities []string `json:"cavities,omitempty"` // TERMINATION:CAVITY, by the names of the first list where it has them
+	What     string   `json:"what,omitempty"`     // what changed: colour, size …
+	Was      string   `json:"was,omitempty"`
+	Is       string   `json:"is,omitempty"`
+	Says     string   `json:"says"` // the whole in a sentence
+}
+
+// String is the sentence.
+func (d Difference) String() string { return d.Says }
+
+// Text gives one line for each difference, and one that says so where there is none.
+func Text(all []Difference) string {
+	if len(all) == 0 {
+		return "no difference\n"
+	}
+	var b strings.Builder
+	for _, d := range all {
+		b.WriteString(d.Says + "\n")
+	}
+	return b.String()
+}
+
+// JSON gives the differences as an array, empty where there is none.
+func JSON(all []Difference) ([]byte, error) {
+	if all == nil {
+		all = []Difference{}
+	}
+	out, err := json.MarshalIndent(all, "", "  ")
+	if err != nil {
+		return nil, fmt.Errorf("differences as JSON: %w", err)
+	}
+	return append(out, '\n'), nil
+}
+
+// quoted is a value as a message shows it, "none" where there is none.
+func quoted(s string) string {
+	if s == "" {
+		return "none"
+	}
+	return s
+}

@@ -1,0 +1,223 @@
+package compare
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/wirelist"
+)
+
+// termination is the part of an end before its cavity; of a splice, itself.
+func termination(end string) string {
+	if i := strings.LastIndexByte(end, ':'); i >= 0 {
+		return end[:i]
+	}
+	return end
+}
+
+// cavity is the part behind it.
+func cavity(end string) string {
+	if i := strings.LastIndexByte(end, ':'); i >= 0 {
+		return end[i+1:]
+	}
+	return end
+}
+
+// Lists is every difference from a to b: swaps, moves, changes, what is gone and what
+// is new of the wires, in the order of a; then cavities without wire, units, fuses and
+// terminations. Equal lists give none.
+func Lists(a, b model.Harness) []Difference {
+	was, is := both(&a, &b)
+	pairs, gone, added := match(strands(was), strands(is))
+	c := comparer{was: was, is: is, fields: fieldsOf(&a, &b), ids: idsMean(pairs)}
+	c.part = oneEnded(&a) || oneEnded(&b)
+	c.pairs(pairs)
+	gone = slices.DeleteFunc(gone, c.beside)
+	added = slices.DeleteFunc(added, c.beside)
+	for _, s := range gone {
+		c.say(Difference{Kind: Removed, Of: "wire", Wires: []string{s.w.ID}, Cavities: s.list(), Says: c.called(s) + " removed"})
+	}
+	for _, s := range added {
+		c.say(Difference{Kind: Added, Of: "wire", Wires: []string{s.w.ID}, Cavities: s.list(), Says: c.called(s) + " added"})
+	}
+	c.rest(pairs)
+	return c.out
+}
+
+type comparer struct {
+	was, is *side
+	fields  []field
+	ids     bool // the ids mean the same in both
+	part    bool // one of the lists gives no far ends: only what is at connectors of both is compared
+	out     []Difference
+}
+
+func (c *comparer) say(d Difference) { c.out = append(c.out, d) }
+
+// oneEnded: a pin table without a column of far ends.
+func oneEnded(h *model.Harness) bool {
+	return len(h.Wires) > 0 && !slices.ContainsFunc(h.Wires, func(w model.Wire) bool { return w.From.V != "" && w.To.V != "" })
+}
+
+// beside: a wire that a list without far ends does not speak of.
+func (c *comparer) beside(s *strand) bool {
+	return c.part && !slices.ContainsFunc(s.list(), c.shared)
+}
+
+// shared: an end at a connector that both lists know.
+func (c *comparer) shared(end string) bool {
+	at := termination(end)
+	in := func(s *side) bool {
+		for _, name := range s.term {
+			if name == at {
+				return true
+			}
+		}
+		return false
+	}
+	return in(c.was) && in(c.is)
+}
+
+// list is the ends that are given.
+func (s *strand) list() []string {
+	return slices.DeleteFunc([]string{s.one, s.two}, func(e string) bool { return e == "" })
+}
+
+// called is a wire as a person finds it: its id, its signal, its ends.
+func (c *comparer) called(s *strand) string {
+	name := "wire " + s.w.ID
+	if s.w.Signal.V != "" {
+		name += " " + strconv.Quote(s.w.Signal.V)
+	}
+	if ends := s.list(); len(ends) > 0 {
+		name += " " + strings.Join(ends, " to ")
+	}
+	return name
+}
+
+// idsMean: most wires that are the same by their ends have one id in both lists.
+// Where one of them numbers as it likes, another id is no difference.
+func idsMean(pairs []twin) bool {
+	same, n := 0, 0
+	for _, p := range pairs {
+		if p.was.ends() == p.is.ends() {
+			n++
+			if p.was.w.ID == p.is.w.ID {
+				same++
+			}
+		}
+	}
+	return 2*same > n
+}
+
+// field is something a wire may have, as text that compares.
+type field struct {
+	name string
+	of   func(*model.Wire) string
+}
+
+// fieldsOf is what both lists give of any wire.
+func fieldsOf(a, b *model.Harness) []field {
+	all := []field{
+		{"signal", func(w *model.Wire) string { return w.Signal.V }},
+		{"size", func(w *model.Wire) string { return catalogue.CanonicalSize(w.Size) }},
+		{"specification", func(w *model.Wire) string { return w.Spec }},
+		{"colour", func(w *model.Wire) string { return Colour(w.Colour.V) }},
+		{"current", func(w *model.Wire) string {
+			if !w.Amps.Set {
+				return ""
+			}
+			return wirelist.FormatCurrent(w.Amps.V)
+		}},
+		{"role", func(w *model.Wire) string { return w.Role.V }},
+	}
+	gives := func(h *model.Harness, f field) bool {
+		return slices.ContainsFunc(h.Wires, func(w model.Wire) bool { return f.of(&w) != "" })
+	}
+	return slices.DeleteFunc(all, func(f field) bool {
+		return !gives(a, f) || !gives(b, f) || f.name == "specification" && (assumed(a) != assumed(b))
+	})
+}
+
+// assumed: every wire has the specification that an import gives to those without, so
+// that the list may not state any.
+func assumed(h *model.Harness) bool {
+	usual := model.Rules{}.Resolve().Spec
+	return !slices.ContainsFunc(h.Wires, func(w model.Wire) bool { return w.Spec != usual && w.Spec != "ISO 6722 thin" })
+}
+
+// Colour is a colour in words, so that "29", "RDWH" and "red/white" are one; what is
+// none stays as it is.
+func Colour(code string) string {
+	if c, ok := wirelist.ParseColour(code, ""); ok {
+		return c.String()
+	}
+	return code
+}
+
+// change is one field of one pair that is not the same.
+type change struct{ what, was, is string }
+
+func (c *comparer) changes(p twin) []change {
+	var all []change
+	for _, f := range c.fields {
+		was, is := f.of(p.was.w), f.of(p.is.w)
+		if was != is && (f.name != "signal" || plain(was) != plain(is)) {
+			all = append(all, change{f.name, was, is})
+		}
+	}
+	if c.ids && p.was.w.ID != p.is.w.ID {
+		all = append(all, change{"id", p.was.w.ID, p.is.w.ID})
+	}
+	return all
+}
+
+// pairs says what became of each wire that both lists have.
+func (c *comparer) pairs(pairs []twin) {
+	swapped := c.swaps(pairs)
+	for k, p := range pairs {
+		s := swapped[k]
+		if s != nil && s.first == k {
+			c.say(s.says)
+		}
+		if p.was.ends() != p.is.ends() && (s == nil || !s.ends) {
+			c.moved(p)
+		}
+		for _, ch := range c.changes(p) {
+			if s != nil && slices.Contains(s.fields, ch.what) {
+				continue
+			}
+			c.say(Difference{Kind: Changed, Of: "wire", Wires: []string{p.was.w.ID}, Cavities: p.was.list(), What: ch.what, Was: ch.was, Is: ch.is,
+				Says: fmt.Sprintf("%s: %s is %s, was %s", c.called(p.was), ch.what, quoted(ch.is), quoted(ch.was))})
+		}
+	}
+}
+
+// moved says which end is elsewhere.
+func (c *comparer) moved(p twin) {
+	was, is := p.was.list(), p.is.list()
+	stays := func(e string) bool { return slices.Contains(was, e) && slices.Contains(is, e) }
+	from := slices.DeleteFunc(slices.Clone(was), stays)
+	to := slices.DeleteFunc(slices.Clone(is), stays)
+	d := Difference{Kind: Moved, Of: "wire", Wires: []string{p.was.w.ID}, Cavities: was, Was: strings.Join(from, " and "), Is: strings.Join(to, " and ")}
+	name := "wire " + p.was.w.ID
+	if p.was.w.Signal.V != "" {
+		name += " " + strconv.Quote(p.was.w.Signal.V)
+	}
+	if c.part && (len(from) == 0 || len(to) == 0) {
+		return
+	}
+	switch {
+	case len(to) == 0:
+		d.Kind, d.What, d.Says = Changed, "end", name+" has no end at "+d.Was+" any more"
+	case len(from) == 0:
+		d.Kind, d.What, d.Says = Changed, "end", name+" ends at "+d.Is+" as well"
+	default:
+		d.Says = name + " moved from " + d.Was + " to " + d.Is
+	}
+	c.say(d)
+}

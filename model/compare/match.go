@@ -1,0 +1,153 @@
+package compare
+
+import (
+	"contralay/model"
+)
+
+// strand is a wire with its ends by common names; ends without order, "" last.
+type strand struct {
+	w        *model.Wire
+	one, two string
+}
+
+func strands(s *side) []*strand {
+	var all []*strand
+	for i := range s.h.Wires {
+		w := &s.h.Wires[i]
+		one, two := s.end(w.From.V), s.end(w.To.V)
+		if one == "" || two != "" && two < one {
+			one, two = two, one
+		}
+		all = append(all, &strand{w, one, two})
+	}
+	return all
+}
+
+func (s *strand) ends() string { return s.one + " " + s.two }
+
+// twin is a wire of the first list and the one of the second that it is.
+type twin struct{ was, is *strand }
+
+// match pairs the wires of two lists, the surest way first: ends, id and signal; ends
+// and signal; two ends and id; two ends; id and signal; signal, where both lists have
+// it once; the first end; id; any end that no other wire has.
+func match(was, is []*strand) (pairs []twin, gone, new []*strand) {
+	m := matcher{was: was, is: is, done: map[*strand]bool{}, to: map[*strand]*strand{}}
+	id := func(s *strand) string { return s.w.ID }
+	signal := func(s *strand) string { return plain(s.w.Signal.V) }
+	named := func(more func(*strand) string) func(*strand) string {
+		return func(s *strand) string {
+			if signal(s) == "" {
+				return ""
+			}
+			return more(s) + "\x00" + signal(s)
+		}
+	}
+	m.pass(named(func(s *strand) string { return s.ends() + "\x00" + id(s) }), false)
+	m.pass(named((*strand).ends), false)
+	m.pass(func(s *strand) string {
+		if s.two == "" {
+			return ""
+		}
+		return s.ends() + "\x00" + id(s)
+	}, false)
+	// One end alone is a place in a table, which another wire can have: the name of
+	// what is there says more.
+	m.pass(func(s *strand) string {
+		if s.two == "" {
+			return ""
+		}
+		return s.ends()
+	}, false)
+	m.pass(named(id), true)
+	m.pass(signal, true)
+	m.pass(func(s *strand) string { return s.one }, true)
+	m.pass(id, true)
+	m.shared()
+	for _, s := range was {
+		if t := m.to[s]; t != nil {
+			pairs = append(pairs, twin{s, t})
+		} else {
+			gone = append(gone, s)
+		}
+	}
+	for _, s := range is {
+		if !m.done[s] {
+			new = append(new, s)
+		}
+	}
+	return pairs, gone, new
+}
+
+type matcher struct {
+	was, is []*strand
+	done    map[*strand]bool
+	to      map[*strand]*strand
+}
+
+func (m *matcher) pair(a, b *strand) { m.to[a], m.done[a], m.done[b] = b, true, true }
+
+// pass pairs what has one key in both lists; once says that a key which stands twice
+// in a list is no key.
+func (m *matcher) pass(key func(*strand) string, once bool) {
+	by := map[string][]*strand{}
+	n := map[string]int{}
+	for _, b := range m.is {
+		if k := key(b); k != "" && !m.done[b] {
+			by[k] = append(by[k], b)
+		}
+	}
+	for _, a := range m.was {
+		if k := key(a); k != "" && !m.done[a] {
+			n[k]++
+		}
+	}
+	for _, a := range m.was {
+		k := key(a)
+		if k == "" || m.done[a] || len(by[k]) == 0 || once && (len(by[k]) > 1 || n[k] > 1) {
+			continue
+		}
+		m.pair(a, by[k][0])
+		by[k] = by[k][1:]
+	}
+}
+
+// shared pairs wires that have one end in common, where no other has it.
+func (m *matcher) shared() {
+	at := func(all []*strand) map[string][]*strand {
+		by := map[string][]*strand{}
+		for _, s := range all {
+			if m.done[s] {
+				continue
+			}
+			for _, e := range []string{s.one, s.two} {
+				if e != "" {
+					by[e] = append(by[e], s)
+				}
+			}
+		}
+		return by
+	}
+	was, is := at(m.was), at(m.is)
+	// The end at the smaller connector says more: what was moved is more often in the
+	// larger one (no source).
+	size := map[string]int{}
+	for e := range was {
+		size[termination(e)]++
+	}
+	for _, a := range m.was {
+		if m.done[a] {
+			continue
+		}
+		first, second := a.one, a.two
+		if second != "" && size[termination(second)] < size[termination(first)] {
+			first, second = second, first
+		}
+		for _, e := range []string{first, second} {
+			if e != "" && len(was[e]) == 1 && len(is[e]) == 1 && !m.done[is[e][0]] {
+				m.pair(a, is[e][0])
+				break
+			}
+		}
+	}
+}

@@ -1,0 +1,342 @@
+package compare
+
+import (
+	"cmp"
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"contralay/model"
+	"contralay/model/catalogue"
+)
+
+// net is what is joined: cavities by common names, and the signals of the wires.
+type net struct {
+	cavities []string
+	signals  []string // plain
+	name     string   // the first signal as it is written
+}
+
+// netsOf joins the ends of each wire; at gives the net of a cavity. Wires in one
+// cavity or on one splice are joined, units and shields are not looked at.
+func netsOf(s *side) (nets []*net, at map[string]*net) {
+	root := map[string]string{}
+	var find func(string) string
+	find = func(n string) string {
+		if _, known := root[n]; !known {
+			root[n] = n
+		}
+		for root[n] != n {
+			root[n] = root[root[n]]
+			n = root[n]
+		}
+		return n
+	}
+	var order []string
+	isCavity := map[string]bool{}
+	signal := map[string][]string{}
+	for i := range s.h.Wires {
+		w := &s.h.Wires[i]
+		var ends []string
+		for _, text := range []string{w.From.V, w.To.V} {
+			if e, ok := s.x.End(text); ok {
+				name := s.end(text)
+				ends = append(ends, name)
+				if e.Splice == "" && !isCavity[name] {
+					isCavity[name] = true
+					order = append(order, name)
+				}
+			}
+		}
+		if len(ends) == 2 {
+			root[find(ends[0])] = find(ends[1])
+		}
+		if len(ends) > 0 && w.Signal.V != "" && w.Role.V != "spare" {
+			find(ends[0])
+			signal[ends[0]] = append(signal[ends[0]], w.Signal.V)
+		}
+	}
+	at = map[string]*net{}
+	by := map[string]*net{}
+	for _, c := range order {
+		r := find(c)
+		n := by[r]
+		if n == nil {
+			n = &net{}
+			by[r] = n
+			nets = append(nets, n)
+		}
+		n.cavities = append(n.cavities, c)
+		at[c] = n
+	}
+	for _, e := range slices.Sorted(maps.Keys(signal)) {
+		if n := by[find(e)]; n != nil {
+			for _, text := range signal[e] {
+				n.signals = append(n.signals, plain(text))
+				if n.name == "" {
+					n.name = text
+				}
+			}
+		}
+	}
+	return nets, at
+}
+
+// Disagreements is where a harness and a list that somebody else made of it do not
+// join the same cavities: a cavity that only one of them wires, cavities that one
+// joins and the other does not, nets that changed places. Then what the two say of the
+// wire in one cavity: its name, where the harness and the list have each other's;
+// colour and size where both give them and the cavity holds one wire.
+//
+// A connector that the list does not name is not its subject: it is not compared.
+func Disagreements(harness, independent model.Harness) []Difference {
+	was, is := both(&harness, &independent)
+	j := joint{c: comparer{was: was, is: is, fields: fieldsOf(&harness, &independent)}}
+	j.mine, j.at = netsOf(was)
+	j.theirs, j.other = netsOf(is)
+	j.alone()
+	j.match()
+	j.swapped()
+	j.apart()
+	j.values()
+	return j.c.out
+}
+
+// joint is a comparison of nets on its way.
+type joint struct {
+	c            comparer
+	mine, theirs []*net
+	at, other    map[string]*net // by cavity
+	twin         map[*net]*net   // net of the harness → net of the list
+	back         map[*net]*net
+	told         map[string]bool // cavities
+}
+
+// alone says which cavities only one of the two wires, at connectors both know.
+func (j *joint) alone() {
+	j.told = map[string]bool{}
+	known := func(of map[string]*net) map[string]bool {
+		all := map[string]bool{}
+		for c := range of {
+			all[termination(c)] = true
+		}
+		return all
+	}
+	mine, theirs := known(j.at), known(j.other)
+	for _, n := range j.mine {
+		for _, c := range n.cavities {
+			if j.other[c] == nil && theirs[termination(c)] {
+				j.told[c] = true
+				j.c.say(Difference{Kind: Added, Of: "cavity", Cavities: []string{c}, Is: n.name, Says: c + named(n) + " is wired, not in the list"})
+			}
+		}
+	}
+	for _, n := range j.theirs {
+		for _, c := range n.cavities {
+			if j.at[c] == nil && mine[termination(c)] {
+				j.told[c] = true
+				j.c.say(Difference{Kind: Removed, Of: "cavity", Cavities: []string{c}, Was: n.name, Says: c + named(n) + " is in the list, not wired"})
+			}
+		}
+	}
+}
+
+func named(n *net) string {
+	if n.name == "" {
+		return ""
+	}
+	return fmt.Sprintf(" %q", n.name)
+}
+
+// match finds for each net of the harness the one of the list that it is: that which
+// shares most cavities, a cavity of a small connector counting more than one of a
+// large one (what is swapped is more often in the large one, no source), then that of
+// the same name.
+func (j *joint) match() {
+	size := map[string]int{}
+	for c := range j.at {
+		size[termination(c)]++
+	}
+	type fit struct {
+		mine, theirs *net
+		shared       float64
+		name         bool
+	}
+	var all []fit
+	for _, n := range j.mine {
+		shared := map[*net]float64{}
+		var order []*net
+		for _, c := range n.cavities {
+			if o := j.other[c]; o != nil {
+				if shared[o] == 0 {
+					order = append(order, o)
+				}
+				shared[o] += 1 + 1/float64(1+size[termination(c)])
+			}
+		}
+		for _, o := range order {
+			same := slices.ContainsFunc(n.signals, func(s string) bool { return slices.Contains(o.signals, s) })
+			all = append(all, fit{n, o, shared[o], same})
+		}
+	}
+	slices.SortStableFunc(all, func(a, b fit) int {
+		names := 0
+		if a.name != b.name {
+			names = 1
+			if a.name {
+				names = -1
+			}
+		}
+		return cmp.Or(-cmp.Compare(a.shared, b.shared), names)
+	})
+	j.twin, j.back = map[*net]*net{}, map[*net]*net{}
+	for _, f := range all {
+		if j.twin[f.mine] == nil && j.back[f.theirs] == nil {
+			j.twin[f.mine], j.back[f.theirs] = f.theirs, f.mine
+		}
+	}
+}
+
+// strays is the cavities that the list has on another net, in the order of the harness.
+func (j *joint) strays() []string {
+	var all []string
+	for _, n := range j.mine {
+		for _, c := range n.cavities {
+			if o := j.other[c]; o != nil && o != j.twin[n] && !j.told[c] {
+				all = append(all, c)
+			}
+		}
+	}
+	return all
+}
+
+// swapped tells pairs of cavities, at one connector first, that have each other's net,
+// and pairs of cavities whose nets, of one cavity each, have each other's name.
+func (j *joint) swapped() {
+	type way struct{ from, to *net } // nets of the list: where a stray should be, where it is
+	strays := j.strays()
+	of := map[way][]string{}
+	for _, c := range strays {
+		w := way{j.twin[j.at[c]], j.other[c]}
+		of[w] = append(of[w], c)
+	}
+	for _, one := range []bool{true, false} {
+		for _, a := range strays {
+			from, to := j.twin[j.at[a]], j.other[a]
+			if j.told[a] || from == nil {
+				continue
+			}
+			for _, b := range of[way{to, from}] {
+				if !j.told[b] && one == (termination(a) == termination(b)) {
+					j.swap(a, b)
+					break
+				}
+			}
+		}
+	}
+	by := map[string][]string{} // plain signal of a net of the list → cavities
+	for _, n := range j.theirs {
+		for _, s := range n.signals {
+			by[s] = append(by[s], n.cavities...)
+		}
+	}
+	for _, n := range j.mine {
+		for _, a := range n.cavities {
+			o := j.other[a]
+			if o == nil || j.told[a] || len(n.signals) == 0 || len(o.signals) == 0 || o.signals[0] == n.signals[0] {
+				continue
+			}
+			for _, b := range by[n.signals[0]] {
+				m := j.at[b]
+				if m != nil && b != a && !j.told[b] && termination(a) == termination(b) && len(m.signals) > 0 && m.signals[0] == o.signals[0] {
+					j.swap(a, b)
+					break
+				}
+			}
+		}
+	}
+}
+
+func (j *joint) swap(a, b string) {
+	j.told[a], j.told[b] = true, true
+	says := fmt.Sprintf("%s and %s swapped", a, b)
+	if termination(a) == termination(b) {
+		says = fmt.Sprintf("%s and %s swapped at %s", cavity(a), cavity(b), termination(a))
+	}
+	if x, y := j.at[a], j.at[b]; x.name != "" && y.name != "" {
+		says += fmt.Sprintf(" (%q and %q)", x.name, y.name)
+	}
+	j.c.say(Difference{Kind: Swapped, Of: "net", Cavities: []string{a, b}, Says: says})
+}
+
+// apart says what else the list joins otherwise.
+func (j *joint) apart() {
+	for _, c := range j.strays() {
+		mine, theirs := j.at[c], j.other[c]
+		d := Difference{Kind: Moved, Of: "net", Cavities: []string{c}, Was: others(theirs, c), Is: others(mine, c)}
+		d.Says = fmt.Sprintf("%s%s is joined to %s, in the list to %s", c, named(mine), d.Is, d.Was)
+		j.told[c] = true
+		j.c.say(d)
+	}
+	// What the list leaves out of a net that it has: joined here, open there.
+	for _, n := range j.mine {
+		o := j.twin[n]
+		if o == nil {
+			continue
+		}
+		for _, c := range o.cavities {
+			if j.at[c] != nil && j.at[c] != n && !j.told[c] {
+				j.told[c] = true
+				j.c.say(Difference{Kind: Moved, Of: "net", Cavities: []string{c}, Was: others(o, c), Is: others(j.at[c], c),
+					Says: fmt.Sprintf("%s%s is joined to %s, in the list to %s", c, named(j.at[c]), others(j.at[c], c), others(o, c))})
+			}
+		}
+	}
+}
+
+// others is the rest of a net, "nothing" where there is none.
+func others(n *net, but string) string {
+	all := slices.DeleteFunc(slices.Clone(n.cavities), func(c string) bool { return c == but })
+	if len(all) == 0 {
+		return "nothing"
+	}
+	return strings.Join(all, ", ")
+}
+
+// values compares what both say of the one wire in a cavity: colour and size.
+func (j *joint) values() {
+	one := func(s *side) map[string]*model.Wire {
+		all, twice := map[string]*model.Wire{}, map[string]bool{}
+		for i := range s.h.Wires {
+			w := &s.h.Wires[i]
+			for _, text := range []string{w.From.V, w.To.V} {
+				if e, ok := s.x.End(text); ok && e.Splice == "" {
+					c := s.cavity(e)
+					twice[c] = all[c] != nil
+					all[c] = w
+				}
+			}
+		}
+		maps.DeleteFunc(all, func(c string, _ *model.Wire) bool { return twice[c] })
+		return all
+	}
+	mine, theirs := one(j.c.was), one(j.c.is)
+	said := map[string]bool{}
+	for _, n := range j.mine {
+		for _, c := range n.cavities {
+			w, o := mine[c], theirs[c]
+			if w == nil || o == nil || j.told[c] {
+				continue
+			}
+			for _, f := range []change{{"colour", Colour(o.Colour.V), Colour(w.Colour.V)}, {"size", catalogue.CanonicalSize(o.Size), catalogue.CanonicalSize(w.Size)}} {
+				if f.was == f.is || f.was == "" || f.is == "" || said[w.ID+"\x00"+f.what] {
+					continue
+				}
+				said[w.ID+"\x00"+f.what] = true // once, not at each end
+				j.c.say(Difference{Kind: Changed, Of: "wire", Wires: []string{w.ID}, Cavities: []string{c}, What: f.what, Was: f.was, Is: f.is,
+					Says: fmt.Sprintf("%s%s: %s is %s, in the list %s", c, named(n), f.what, f.is, f.was)})
+			}
+		}
+	}
+}

@@ -1,0 +1,163 @@
+package compare
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model"
+	"contralay/model/wirelist"
+)
+
+// rest compares what is no wire: reserved cavities, units, fuses, terminations. What
+// one list gives none of is not compared.
+func (c *comparer) rest(pairs []twin) {
+	same := map[string]string{} // wire of the second list → wire of the first
+	for _, p := range pairs {
+		same[p.is.w.ID] = p.was.w.ID
+	}
+	c.reserved()
+	c.units(same)
+	c.fuses(pairs)
+	c.terminations()
+}
+
+// reserved compares which cavities are kept free.
+func (c *comparer) reserved() {
+	of := func(s *side) (all []string) {
+		for i := range s.h.Terminations {
+			t := &s.h.Terminations[i]
+			for _, p := range t.Reserved {
+				all = append(all, s.cavity(model.End{Termination: t.ID, Cavity: t.CavityOf(p)}))
+			}
+		}
+		return all
+	}
+	was, is := of(c.was), of(c.is)
+	if len(was) == 0 || len(is) == 0 {
+		return
+	}
+	for _, p := range was {
+		if !slices.Contains(is, p) {
+			c.say(Difference{Kind: Changed, Of: "cavity", Cavities: []string{p}, What: "reserved", Was: "reserved", Says: p + " is not reserved any more"})
+		}
+	}
+	for _, p := range is {
+		if !slices.Contains(was, p) {
+			c.say(Difference{Kind: Changed, Of: "cavity", Cavities: []string{p}, What: "reserved", Is: "reserved", Says: p + " is reserved now"})
+		}
+	}
+}
+
+// units compares which wires are made up together, and shielded.
+func (c *comparer) units(same map[string]string) {
+	if len(c.was.h.Units) == 0 || len(c.is.h.Units) == 0 {
+		return
+	}
+	key := func(wires []string, name func(string) string) string {
+		all := make([]string, len(wires))
+		for i, w := range wires {
+			all[i] = name(w)
+		}
+		slices.Sort(all)
+		return strings.Join(all, "\x00")
+	}
+	own := func(w string) string { return w }
+	first := func(w string) string {
+		if o := same[w]; o != "" {
+			return o
+		}
+		return "\x01" + w // the second list alone has it
+	}
+	is := map[string]*model.Unit{}
+	for i := range c.is.h.Units {
+		u := &c.is.h.Units[i]
+		is[key(u.Wires, first)] = u
+	}
+	shielded := func(u *model.Unit) string {
+		if u.Shield.V {
+			return "shielded"
+		}
+		return "not shielded"
+	}
+	for i := range c.was.h.Units {
+		u := &c.was.h.Units[i]
+		k := key(u.Wires, own)
+		o := is[k]
+		delete(is, k)
+		d := Difference{Of: "unit", Wires: u.Wires}
+		switch name := "unit of wires " + strings.Join(u.Wires, ", "); {
+		case o == nil:
+			d.Kind, d.Says = Removed, name+" is not made up any more"
+		case o.Shield.V != u.Shield.V:
+			d.Kind, d.What, d.Was, d.Is = Changed, "shield", shielded(u), shielded(o)
+			d.Says = fmt.Sprintf("%s: %s, was %s", name, d.Is, d.Was)
+		default:
+			continue
+		}
+		c.say(d)
+	}
+	for i := range c.is.h.Units {
+		u := &c.is.h.Units[i]
+		if is[key(u.Wires, first)] == u {
+			c.say(Difference{Kind: Added, Of: "unit", Wires: u.Wires, Says: "unit of wires " + strings.Join(u.Wires, ", ") + " is made up now"})
+		}
+	}
+}
+
+// fuses compares the rating in front of each wire.
+func (c *comparer) fuses(pairs []twin) {
+	if len(c.was.h.Feeds) == 0 || len(c.is.h.Feeds) == 0 {
+		return
+	}
+	rating := func(s *side, id string) string {
+		f, ok := s.x.FeedOf[id]
+		switch {
+		case !ok:
+			return ""
+		case !s.h.Feeds[f].Amps.Set:
+			return "no rating"
+		}
+		return wirelist.FormatCurrent(s.h.Feeds[f].Amps.V)
+	}
+	for _, p := range pairs {
+		was, is := rating(c.was, p.was.w.ID), rating(c.is, p.is.w.ID)
+		if was != is {
+			c.say(Difference{Kind: Changed, Of: "fuse", Wires: []string{p.was.w.ID}, What: "fuse", Was: was, Is: is,
+				Says: fmt.Sprintf("%s: fuse is %s, was %s", c.called(p.was), quoted(is), quoted(was))})
+		}
+	}
+}
+
+// terminations compares which there are, and insert and gender where both say.
+func (c *comparer) terminations() {
+	is := map[string]*model.Termination{}
+	for i := range c.is.h.Terminations {
+		t := &c.is.h.Terminations[i]
+		is[c.is.term[t.ID]] = t
+	}
+	for i := range c.was.h.Terminations {
+		t := &c.was.h.Terminations[i]
+		o := is[t.ID]
+		delete(is, t.ID)
+		if o == nil && c.part {
+			continue
+		}
+		if o == nil {
+			c.say(Difference{Kind: Removed, Of: "termination", Was: t.ID, Says: "termination " + t.ID + " removed"})
+			continue
+		}
+		for _, f := range []struct{ what, was, is string }{{"insert", t.Insert.V, o.Insert.V}, {"gender", t.Gender.V, o.Gender.V}} {
+			if f.was != f.is && f.was != "" && f.is != "" {
+				c.say(Difference{Kind: Changed, Of: "termination", What: f.what, Was: f.was, Is: f.is,
+					Says: fmt.Sprintf("termination %s: %s is %s, was %s", t.ID, f.what, f.is, f.was)})
+			}
+		}
+	}
+	for i := range c.is.h.Terminations {
+		t := &c.is.h.Terminations[i]
+		if is[c.is.term[t.ID]] == t && !c.part {
+			c.say(Difference{Kind: Added, Of: "termination", Is: t.ID, Says: "termination " + t.ID + " added"})
+		}
+	}
+}

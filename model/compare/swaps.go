@@ -1,0 +1,134 @@
+package compare
+
+import (
+	"fmt"
+	"slices"
+)
+
+// swap is two wires that changed places.
+type swap struct {
+	first  int      // index of the pair that it is told with
+	ends   bool     // their ends at one connector did
+	fields []string // these of their fields did
+	says   Difference
+}
+
+// swaps finds pairs of wires that changed places, each wire in one swap at most.
+func (c *comparer) swaps(pairs []twin) map[int]*swap {
+	out := map[int]*swap{}
+	went := map[[2]string][]int{} // from, to → pairs
+	crossed := map[string][]int{}
+	crosses := make([][]change, len(pairs))
+	for k, p := range pairs {
+		if from, to, ok := exchanged(p); ok {
+			went[[2]string{from, to}] = append(went[[2]string{from, to}], k)
+		}
+		crosses[k] = c.changes(p)
+		for _, ch := range crosses[k] {
+			if ch.what == "signal" || ch.what == "colour" {
+				crossed[ch.what+"\x00"+ch.was] = append(crossed[ch.what+"\x00"+ch.was], k)
+			}
+		}
+	}
+	for k, p := range pairs {
+		from, to, ok := exchanged(p)
+		if !ok || out[k] != nil {
+			continue
+		}
+		back := went[[2]string{to, from}]
+		if o := slices.IndexFunc(back, func(o int) bool { return out[o] == nil }); o >= 0 {
+			c.swapEnds(out, pairs, k, back[o], from, to)
+		}
+	}
+	for k := range pairs {
+		if out[k] != nil {
+			continue
+		}
+		for _, ch := range crosses[k] {
+			if ch.what != "signal" && ch.what != "colour" || ch.was == "" || ch.is == "" {
+				continue
+			}
+			for _, o := range crossed[ch.what+"\x00"+ch.is] {
+				if o != k && out[o] == nil && out[k] == nil && crossing(crosses[k], crosses[o], ch.what) {
+					c.swapFields(out, pairs, crosses, k, o)
+				}
+			}
+		}
+	}
+	return out
+}
+
+// exchanged is the one end that a pair left and the one it went to, at one connector.
+func exchanged(p twin) (from, to string, ok bool) {
+	switch {
+	case p.was.ends() == p.is.ends():
+		return "", "", false
+	case p.was.one == p.is.one:
+		from, to = p.was.two, p.is.two
+	case p.was.two == p.is.two:
+		from, to = p.was.one, p.is.one
+	case p.was.one == p.is.two:
+		from, to = p.was.two, p.is.one
+	case p.was.two == p.is.one:
+		from, to = p.was.one, p.is.two
+	default:
+		return "", "", false
+	}
+	return from, to, from != "" && to != ""
+}
+
+func (c *comparer) swapEnds(out map[int]*swap, pairs []twin, k, o int, from, to string) {
+	a, b := pairs[k], pairs[o]
+	s := &swap{first: k, ends: true}
+	where := "at " + termination(from) + ", cavities " + cavity(from) + " and " + cavity(to)
+	if termination(from) != termination(to) {
+		where = "between " + from + " and " + to
+	}
+	// Ids that crossed too are the numbers of a list that counts as it goes.
+	if a.was.w.ID == b.is.w.ID && b.was.w.ID == a.is.w.ID {
+		s.fields = append(s.fields, "id")
+	}
+	s.says = Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.w.ID, b.was.w.ID}, Cavities: []string{from, to},
+		Says: fmt.Sprintf("%s and %s swapped %s%s", a.was.w.ID, b.was.w.ID, where, signals(a, b))}
+	if a.was.two == "" && b.was.two == "" && termination(from) == termination(to) {
+		s.says.Of, s.says.Says = "cavity", fmt.Sprintf("%s and %s swapped at %s%s", cavity(from), cavity(to), termination(from), signals(a, b))
+	}
+	out[k], out[o] = s, s
+}
+
+// signals names what two wires carry, in brackets; "" where one has no name.
+func signals(a, b twin) string {
+	if a.was.w.Signal.V == "" || b.was.w.Signal.V == "" {
+		return ""
+	}
+	return fmt.Sprintf(" (%q and %q)", a.was.w.Signal.V, b.was.w.Signal.V)
+}
+
+// crossing: what each of two wires was in a field the other is.
+func crossing(a, b []change, what string) bool {
+	x := slices.IndexFunc(a, func(c change) bool { return c.what == what })
+	y := slices.IndexFunc(b, func(c change) bool { return c.what == what })
+	return x >= 0 && y >= 0 && a[x].was == b[y].is && a[x].is == b[y].was
+}
+
+// swapFields tells two wires whose signal or colour crossed, with all that crossed
+// beside. Where both lists give the wires one end each, at one connector, it is the
+// cavities that were swapped.
+func (c *comparer) swapFields(out map[int]*swap, pairs []twin, crosses [][]change, k, o int) {
+	s := &swap{first: k}
+	for _, ch := range crosses[k] {
+		if crossing(crosses[k], crosses[o], ch.what) {
+			s.fields = append(s.fields, ch.what)
+		}
+	}
+	a, b := pairs[k], pairs[o]
+	d := Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.w.ID, b.was.w.ID}, Cavities: slices.Concat(a.was.list(), b.was.list()), What: s.fields[0]}
+	if a.was.two == "" && b.was.two == "" && termination(a.was.one) == termination(b.was.one) && slices.Contains(s.fields, "signal") {
+		d.Of = "cavity"
+		d.Says = fmt.Sprintf("%s and %s swapped at %s%s", cavity(a.was.one), cavity(b.was.one), termination(a.was.one), signals(a, b))
+	} else {
+		d.Says = fmt.Sprintf("%s and %s swapped: %s%s", a.was.w.ID, b.was.w.ID, s.fields[0], signals(a, b))
+	}
+	s.says = d
+	out[k], out[o] = s, s
+}
