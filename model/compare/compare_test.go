@@ -88,7 +88,9 @@ OIL1,A,6,P1,BK,6
 		{"another id for one", fromTo, with(fromTo, "\n6,", "\n60,"), []string{`wire 6 "Oil pressure ground" OIL1:A to P1:6: id is 60, was 6`}},
 		{"a list without far ends", fromTo, pinTable, nil},
 		{"a list without far ends, a cavity left out", fromTo, with(pinTable, "3,Injector 3,white/green,22\n", ""),
-			[]string{`wire 3 "Injector 3" INJ3:1 to P1:3 removed`}},
+			[]string{`wire 3 "Injector 3" P1:3 removed`}},
+		{"a list without far ends, two swapped", with(fromTo, "4,P1,4,", "4,P1,5,", "5,P1,5,", "5,P1,4,"), pinTable,
+			[]string{`4 and 5 swapped at P1 ("Injector 5" and "Injector 4")`}},
 		{"other names for connectors", fromTo, with(fromTo, "P1", `"p-1"`, "OIL1", "Oil 1"), nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -32,12 +32,10 @@ func cavity(end string) string {
 // terminations. Equal lists give none.
 func Lists(a, b model.Harness) []Difference {
 	was, is := both(&a, &b)
-	pairs, gone, added := match(strands(was), strands(is))
-	c := comparer{was: was, is: is, fields: fieldsOf(&a, &b), ids: idsMean(pairs)}
-	c.part = oneEnded(&a) || oneEnded(&b)
+	c := comparer{was: was, is: is, fields: fieldsOf(&a, &b), part: oneEnded(&a) || oneEnded(&b), shared: sharedBy(was, is)}
+	pairs, gone, added := match(c.strands(was), c.strands(is))
+	c.ids = idsMean(pairs)
 	c.pairs(pairs)
-	gone = slices.DeleteFunc(gone, c.beside)
-	added = slices.DeleteFunc(added, c.beside)
 	for _, s := range gone {
 		c.say(Difference{Kind: Removed, Of: "wire", Wires: []string{s.w.ID}, Cavities: s.list(), Says: c.called(s) + " removed"})
 	}
@@ -51,8 +49,9 @@ func Lists(a, b model.Harness) []Difference {
 type comparer struct {
 	was, is *side
 	fields  []field
-	ids     bool // the ids mean the same in both
-	part    bool // one of the lists gives no far ends: only what is at connectors of both is compared
+	ids     bool            // the ids mean the same in both
+	part    bool            // one of the lists gives no far ends: only what is at connectors of both is compared
+	shared  map[string]bool // terminations of both, by common names
 	out     []Difference
 }
 
@@ -63,23 +62,35 @@ func oneEnded(h *model.Harness) bool {
 	return len(h.Wires) > 0 && !slices.ContainsFunc(h.Wires, func(w model.Wire) bool { return w.From.V != "" && w.To.V != "" })
 }
 
-// beside: a wire that a list without far ends does not speak of.
-func (c *comparer) beside(s *strand) bool {
-	return c.part && !slices.ContainsFunc(s.list(), c.shared)
+// sharedBy is the terminations that both lists know.
+func sharedBy(was, is *side) map[string]bool {
+	mine := map[string]bool{}
+	for _, name := range was.term {
+		mine[name] = true
+	}
+	both := map[string]bool{}
+	for _, name := range is.term {
+		both[name] = mine[name]
+	}
+	return both
 }
 
-// shared: an end at a connector that both lists know.
-func (c *comparer) shared(end string) bool {
-	at := termination(end)
-	in := func(s *side) bool {
-		for _, name := range s.term {
-			if name == at {
-				return true
-			}
-		}
-		return false
+// strands is the wires of a list, where only a part is compared with their ends at
+// connectors of both alone; a wire that has none left is not the subject.
+func (c *comparer) strands(s *side) []*strand {
+	all := strands(s)
+	if !c.part {
+		return all
 	}
-	return in(c.was) && in(c.is)
+	for _, w := range all {
+		if !c.shared[termination(w.two)] {
+			w.two = ""
+		}
+		if !c.shared[termination(w.one)] {
+			w.one, w.two = w.two, ""
+		}
+	}
+	return slices.DeleteFunc(all, func(w *strand) bool { return w.one == "" })
 }
 
 // list is the ends that are given.
@@ -208,7 +219,8 @@ func (c *comparer) moved(p twin) {
 	if p.was.w.Signal.V != "" {
 		name += " " + strconv.Quote(p.was.w.Signal.V)
 	}
-	if c.part && (len(from) == 0 || len(to) == 0) {
+	// An end at a connector that the other list does not have is told with the connector.
+	if len(to) == 0 && !slices.ContainsFunc(from, c.known) || len(from) == 0 && !slices.ContainsFunc(to, c.known) {
 		return
 	}
 	switch {
@@ -220,4 +232,10 @@ func (c *comparer) moved(p twin) {
 		d.Says = name + " moved from " + d.Was + " to " + d.Is
 	}
 	c.say(d)
+}
+
+// known: an end at a connector of both lists, or on a splice.
+func (c *comparer) known(end string) bool {
+	at := termination(end)
+	return c.shared[at] || at == end
 }

@@ -3,6 +3,7 @@ package compare
 import (
 	"fmt"
 	"slices"
+	"strconv"
 )
 
 // swap is two wires that changed places.
@@ -91,9 +92,22 @@ func (c *comparer) swapEnds(out map[int]*swap, pairs []twin, k, o int, from, to 
 	s.says = Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.w.ID, b.was.w.ID}, Cavities: []string{from, to},
 		Says: fmt.Sprintf("%s and %s swapped %s%s", a.was.w.ID, b.was.w.ID, where, signals(a, b))}
 	if a.was.two == "" && b.was.two == "" && termination(from) == termination(to) {
+		if after(cavity(from), cavity(to)) { // said in the order of the connector
+			a, b, from, to = b, a, to, from
+		}
 		s.says.Of, s.says.Says = "cavity", fmt.Sprintf("%s and %s swapped at %s%s", cavity(from), cavity(to), termination(from), signals(a, b))
 	}
 	out[k], out[o] = s, s
+}
+
+// after: of two numbers the larger, else the later in the alphabet.
+func after(a, b string) bool {
+	m, err1 := strconv.Atoi(a)
+	n, err2 := strconv.Atoi(b)
+	if err1 == nil && err2 == nil {
+		return m > n
+	}
+	return a > b
 }
 
 // signals names what two wires carry, in brackets; "" where one has no name.
