@@ -143,6 +143,9 @@ func ParseColour(text, lang string) (Colour, bool) {
 			return nil, false
 		}
 		for _, h := range hues {
+			if len(c) > 0 && c[len(c)-1] == (Hue{h, shade}) {
+				return nil, false // a stripe that nobody would see
+			}
 			c = append(c, Hue{h, shade})
 		}
 		shade, between, with = "", false, false
@@ -158,7 +161,7 @@ func digitColour(s string) (Colour, bool) {
 	var c Colour
 	for i, d := range []byte(s) {
 		switch {
-		case isDigit(d) && len(c) < mostHues:
+		case isDigit(d) && len(c) < mostHues && (len(c) == 0 || c[len(c)-1].Of != int(d-'0')):
 			c = append(c, Hue{Of: int(d - '0')})
 		case (d == '/' || d == '-') && i > 0 && i+1 < len(s) && isDigit(s[i-1]) && isDigit(s[i+1]):
 		default:

@@ -111,6 +111,9 @@ func (g *Gauge) cable(word string) bool {
 
 // canonical is the one spelling of a size.
 func canonical(size string, metric, awg bool, bare Bare, mark Mark) (string, bool) {
+	if size == "0" && !awg {
+		return "", false // an empty cell of a spreadsheet as often as 1/0
+	}
 	if _, is := catalogue.AWGNumber(size); is && !metric && (awg || bare == BareAWG || strings.Contains(size, "/")) {
 		return catalogue.CanonicalSize(size), true
 	}

@@ -34,6 +34,9 @@ type headings struct {
 // could hang on. Words of one or two letters, which could be cavities, count only
 // beside two others, or as a from and a to.
 func (h headings) header(r Row) (cols []column, lang string, ok bool) {
+	if h.recipe == nil && hasNumber(r) {
+		return nil, "", false
+	}
 	filled, strong, keys := 0, 0, 0
 	votes := map[string]int{}
 	cols = make([]column, len(r.Cells))
@@ -75,6 +78,12 @@ func (h headings) header(r Row) (cols []column, lang string, ok bool) {
 	return cols, lang, true
 }
 
+// hasNumber: a cell is a number alone, which no heading is. It spares most rows the
+// looking up.
+func hasNumber(r Row) bool {
+	return slices.ContainsFunc(r.Cells, func(c string) bool { return c != "" && strings.Trim(c, "0123456789.,") == "" })
+}
+
 // isKey: a column that a row can hang on.
 func isKey(f Field) int {
 	if slices.Contains([]Field{FieldWire, FieldFrom, FieldFromPin, FieldTo, FieldToPin, FieldPin}, f) {
@@ -86,6 +95,10 @@ func isKey(f Field) int {
 // mean looks one heading up: as it stands in the recipe, then its words, units and
 // brackets taken off.
 func (h headings) mean(cell string, c *column) (meaning, bool) {
+	const longest = 60 // no heading is longer
+	if len(cell) > longest {
+		return meaning{}, false
+	}
 	f := fold(cell)
 	if h.recipe != nil {
 		for name, field := range h.recipe.Columns {
@@ -197,7 +210,7 @@ func (h headings) sides(cols []column) {
 
 // words parts a heading into words of letters and digits, "#" and marks left out.
 func words(s string) []string {
-	s = strings.NewReplacer("²", "2", "mm^2", "mm2").Replace(s)
+	s = strings.ReplaceAll(strings.ReplaceAll(s, "²", "2"), "mm^2", "mm2")
 	if strings.Trim(s, " .:") == "#" {
 		return []string{"#"}
 	}

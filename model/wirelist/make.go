@@ -19,6 +19,7 @@ func (im *importer) wires() {
 	next := 1
 	seen := map[string]Place{}
 	numbered, unnamed := 0, Place{}
+	im.h.Wires = make([]model.Wire, 0, len(im.items))
 	for _, it := range im.items {
 		id := it.ownID
 		if id == "" {

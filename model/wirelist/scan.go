@@ -12,7 +12,7 @@ type token struct {
 // inside it: "0,5", "24-1/2" is three. What × means is written x; ² and ³ are digits
 // of the word before them.
 func scan(s string) []token {
-	s = strings.NewReplacer("×", "x", "²", "2", "·", "*", "µ", "u", "″", `"`, "”", `"`, "′", "'", "’", "'").Replace(s)
+	s = strings.Map(plainSign, s)
 	var all []token
 	for i := 0; i < len(s); {
 		j := i
@@ -30,8 +30,8 @@ func scan(s string) []token {
 				j++
 			}
 			word := s[i:j]
-			if j < len(s) && (s[j] == '2' || s[j] == '^' && j+1 < len(s) && s[j+1] == '2') && (word == "mm" || word == "qmm") && (j+1 == len(s) || !isDigit(s[j+1])) {
-				j += strings.IndexByte(s[j:], '2') + 1
+			if rest := strings.TrimPrefix(s[j:], "^"); (word == "mm" || word == "qmm") && strings.HasPrefix(rest, "2") && (len(rest) == 1 || !isDigit(rest[1])) {
+				j = len(s) - len(rest) + 1
 				word = "mm2"
 			}
 			all = append(all, token{'a', word})
@@ -42,6 +42,25 @@ func scan(s string) []token {
 		i = j
 	}
 	return all
+}
+
+// plainSign is the ASCII sign for one that a word processor writes in its place.
+func plainSign(r rune) rune {
+	switch r {
+	case '×':
+		return 'x'
+	case '²':
+		return '2'
+	case '·':
+		return '*'
+	case 'µ':
+		return 'u'
+	case '″', '”', '“':
+		return '"'
+	case '′', '’':
+		return '\''
+	}
+	return r
 }
 
 func isDigit(c byte) bool { return c >= '0' && c <= '9' }

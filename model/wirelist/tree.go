@@ -169,20 +169,30 @@ func (im *importer) hub(lengths map[[2]int]unit.Millimetre) int {
 // told keeps the lengths of the list that the branches do not give.
 func (im *importer) told() {
 	x := model.NewIndex(&im.h)
+	sums := map[[2]string]unit.Millimetre{} // −1: no way
+	sum := func(w *model.Wire) unit.Millimetre {
+		from, to, ok := x.Places(w)
+		if !ok {
+			return -1
+		}
+		if s, known := sums[[2]string{from, to}]; known {
+			return s
+		}
+		s := unit.Millimetre(-1)
+		if path, way := x.Between(from, to); way {
+			s = 0
+			for _, b := range path {
+				s += im.h.Branches[b].LengthMM
+			}
+		}
+		sums[[2]string{from, to}] = s
+		return s
+	}
 	for _, it := range im.items {
 		if !it.length.Set {
 			continue
 		}
-		sum := unit.Millimetre(0)
-		way := false
-		if from, to, ok := x.Places(&im.h.Wires[it.wire]); ok {
-			var path []int
-			path, way = x.Between(from, to)
-			for _, b := range path {
-				sum += im.h.Branches[b].LengthMM
-			}
-		}
-		if !way || math.Abs(float64(sum-it.length.V)) > 1 {
+		if s := sum(&im.h.Wires[it.wire]); s < 0 || math.Abs(float64(s-it.length.V)) > 1 {
 			w := &im.h.Wires[it.wire]
 			w.Note = model.Some(strings.TrimPrefix(w.Note.V+"; length in the list: "+mmText(it.length.V), "; "))
 		}

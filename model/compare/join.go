@@ -1,0 +1,78 @@
+package compare
+
+import (
+	"maps"
+	"slices"
+)
+
+// net is what is joined: cavities by common names, and the signals of the wires.
+type net struct {
+	cavities []string
+	signals  []string // plain
+	name     string   // the first signal as it is written
+}
+
+// netsOf joins the ends of each wire; at gives the net of a cavity. Wires in one
+// cavity or on one splice are joined, units and shields are not looked at.
+func netsOf(s *side) (nets []*net, at map[string]*net) {
+	root := map[string]string{}
+	var find func(string) string
+	find = func(n string) string {
+		if _, known := root[n]; !known {
+			root[n] = n
+		}
+		for root[n] != n {
+			root[n] = root[root[n]]
+			n = root[n]
+		}
+		return n
+	}
+	var order []string
+	isCavity := map[string]bool{}
+	signal := map[string][]string{}
+	for i := range s.h.Wires {
+		w := &s.h.Wires[i]
+		var ends []string
+		for _, text := range []string{w.From.V, w.To.V} {
+			if e, ok := s.x.End(text); ok {
+				name := s.end(text)
+				ends = append(ends, name)
+				if e.Splice == "" && !isCavity[name] {
+					isCavity[name] = true
+					order = append(order, name)
+				}
+			}
+		}
+		if len(ends) == 2 {
+			root[find(ends[0])] = find(ends[1])
+		}
+		if len(ends) > 0 && w.Signal.V != "" && w.Role.V != "spare" {
+			find(ends[0])
+			signal[ends[0]] = append(signal[ends[0]], w.Signal.V)
+		}
+	}
+	at = map[string]*net{}
+	by := map[string]*net{}
+	for _, c := range order {
+		r := find(c)
+		n := by[r]
+		if n == nil {
+			n = &net{}
+			by[r] = n
+			nets = append(nets, n)
+		}
+		n.cavities = append(n.cavities, c)
+		at[c] = n
+	}
+	for _, e := range slices.Sorted(maps.Keys(signal)) {
+		if n := by[find(e)]; n != nil {
+			for _, text := range signal[e] {
+				n.signals = append(n.signals, plain(text))
+				if n.name == "" {
+					n.name = text
+				}
+			}
+		}
+	}
+	return nets, at
+}
