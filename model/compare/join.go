@@ -16,13 +16,12 @@ type net struct {
 // cavity or on one splice are joined, units and shields are not looked at.
 func netsOf(s *side) (nets []*net, at map[string]*net) {
 	root := map[string]string{}
-	var find func(string) string
-	find = func(n string) string {
+	find := func(n string) string {
 		if _, known := root[n]; !known {
 			root[n] = n
 		}
 		for root[n] != n {
-			root[n] = root[root[n]]
+			root[n] = root[root[n]] // halve the way for the next one
 			n = root[n]
 		}
 		return n

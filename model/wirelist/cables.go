@@ -11,12 +11,15 @@ import (
 // cables makes units: of wires with one text in a cable column, of wires that name
 // each other, and of neighbours that say the same about a cable.
 func (im *importer) cables() {
-	in := map[*item]bool{}
+	in := map[*item]int{} // number of the unit it is in, from 1
 	im.byColumn(in)
 	im.byName(in)
 	im.byNeighbour(in)
 	for _, it := range im.items {
-		if in[it] {
+		if it.cable != "" && !isNothing(it.cable) {
+			it.notes = append(it.notes, "cable: "+it.cable)
+		}
+		if in[it] > 0 {
 			continue
 		}
 		if it.cue.Conductors > 1 || it.cue.Shielded || it.cue.Twisted {
@@ -31,14 +34,11 @@ func (im *importer) cables() {
 		} else if it.cueText != "" {
 			it.notes = append(it.notes, it.cueText)
 		}
-		if it.cable != "" {
-			it.notes = append(it.notes, "cable: "+it.cable)
-		}
 	}
 }
 
 // byColumn groups the wires with one text in the cable column.
-func (im *importer) byColumn(in map[*item]bool) {
+func (im *importer) byColumn(in map[*item]int) {
 	of := map[string][]*item{}
 	var order []string
 	for _, it := range im.items {
@@ -66,11 +66,16 @@ func (im *importer) byColumn(in map[*item]bool) {
 			continue
 		}
 		im.unit(of[text], g, text, in)
+		for _, it := range of[text] {
+			if in[it] > 0 {
+				it.cable = "" // its name is the unit's
+			}
+		}
 	}
 }
 
 // byName groups a wire with those that its note names.
-func (im *importer) byName(in map[*item]bool) {
+func (im *importer) byName(in map[*item]int) {
 	byID := map[string]*item{}
 	for _, it := range im.items {
 		if it.ownID != "" && byID[it.ownID] == nil {
@@ -78,16 +83,24 @@ func (im *importer) byName(in map[*item]bool) {
 		}
 	}
 	for _, it := range im.items {
-		if len(it.with) == 0 || in[it] {
+		if len(it.with) == 0 {
+			continue
+		}
+		if u := in[it]; u > 0 {
+			if slices.ContainsFunc(it.with, func(id string) bool { return byID[id] == nil || in[byID[id]] != u }) {
+				im.say(Warn, "pairs with a wire that is not in its unit", it.place, it.cueText, "kept in the note")
+				it.notes = append(it.notes, it.cueText)
+			}
 			continue
 		}
 		group := []*item{it}
 		g := it.cue
 		for _, id := range it.with {
 			other := byID[id]
-			if other == nil || other == it || in[other] || slices.Contains(group, other) {
+			if other == nil || other == it || in[other] > 0 || slices.Contains(group, other) {
 				im.say(Warn, "pairs with a wire that is not there or in another unit", it.place, id, "kept in the note")
-				group = nil
+				it.notes = append(it.notes, it.cueText)
+				group, it.cueText = nil, ""
 				break
 			}
 			group = append(group, other)
@@ -102,15 +115,15 @@ func (im *importer) byName(in map[*item]bool) {
 // byNeighbour groups rows that follow each other in one table, start at one
 // connector and say the same of a cable, as many as the cable has conductors (two
 // where it is not said).
-func (im *importer) byNeighbour(in map[*item]bool) {
+func (im *importer) byNeighbour(in map[*item]int) {
 	for i := 0; i < len(im.items); {
 		it := im.items[i]
-		if in[it] || !isCable(it.cue) {
+		if in[it] > 0 || !isCable(it.cue) {
 			i++
 			continue
 		}
 		run := []*item{it}
-		for j := i + 1; j < len(im.items) && im.alike(it, im.items[j]) && !in[im.items[j]]; j++ {
+		for j := i + 1; j < len(im.items) && im.alike(it, im.items[j]) && in[im.items[j]] == 0; j++ {
 			run = append(run, im.items[j])
 		}
 		n := max(it.cue.Conductors, 2)
@@ -130,7 +143,7 @@ func (im *importer) alike(a, b *item) bool {
 }
 
 // unit makes one unit of two to four wires.
-func (im *importer) unit(group []*item, g Gauge, name string, in map[*item]bool) {
+func (im *importer) unit(group []*item, g Gauge, name string, in map[*item]int) {
 	builds := map[int]string{2: "pair", 3: "triple", 4: "quad"}
 	u := model.Unit{}
 	var signals []string
@@ -157,7 +170,7 @@ func (im *importer) unit(group []*item, g Gauge, name string, in map[*item]bool)
 		u.Shield = model.Some(true)
 	}
 	for _, it := range group {
-		in[it] = true
+		in[it] = len(im.h.Units) + 1
 	}
 	for u.ID == "" || im.wireIDs[u.ID] {
 		im.units++

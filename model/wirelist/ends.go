@@ -40,9 +40,9 @@ func (im *importer) ends() {
 			*e = end{}
 			return
 		case stateOf(e.text) != used || isUnknown(e.text):
-			if stateOf(e.text) == used {
-				it.notes = append(it.notes, "end: "+e.text)
-				im.say(Note, "end not known", it.place, e.text, "kept in the note")
+			if text := joinNonEmpty(" ", e.text, e.pin); stateOf(text) == used {
+				it.notes = append(it.notes, "end: "+text)
+				im.say(Note, "end not known", it.place, text, "kept in the note")
 			}
 			*e = end{}
 			return
@@ -63,21 +63,15 @@ func (im *importer) ends() {
 		e.term.pin(e.pin, it.state, it.place)
 	})
 	im.items = slices.DeleteFunc(im.items, func(it *item) bool {
-		if it.state != blank && it.state != reserved {
-			return false
-		}
-		if it.from.String() == "" && it.to.String() == "" {
-			im.say(Note, "row without wire", it.place, it.signal, "left out")
-		} else if it.from.term != nil {
-			im.restOf(it, it.from.term, it.from.pin)
-		}
-		return true
-	})
-	for _, it := range im.items {
 		if it.from.String() == "" && it.to.String() != "" {
 			it.from, it.to = it.to, it.from
 		}
-	}
+		if it.state != blank && it.state != reserved {
+			return false
+		}
+		im.restOf(it, joinNonEmpty(" to ", it.from.String(), it.to.String()))
+		return true
+	})
 }
 
 func key(name string) string { return strings.Join(words(fold(name)), " ") }

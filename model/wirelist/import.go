@@ -62,7 +62,6 @@ type item struct {
 	signal   string
 	gauge    Gauge
 	colour   Colour
-	code     string // the colour as it goes into the file
 	length   model.Opt[unit.Millimetre]
 	amps     model.Opt[unit.Ampere]
 	fuse     model.Opt[unit.Ampere]

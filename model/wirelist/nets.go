@@ -14,6 +14,7 @@ import (
 // one connector alone stay wires with one end.
 func (im *importer) nets() {
 	im.bothWays()
+	im.byID()
 	of := map[string][]*item{}
 	var order []string
 	for _, it := range im.items {
@@ -77,6 +78,34 @@ func (im *importer) bothWays() {
 		im.colours([]*item{other, it}, "the first is kept, the second in the note")
 		im.merge(other, it)
 		delete(first, to+" "+from)
+		return true
+	})
+}
+
+// byID joins two cavities of pin tables that hold the wire of one id: a list with a
+// row for each end. More than two, or two of one row, it leaves.
+func (im *importer) byID() {
+	of := map[string][]*item{}
+	for _, it := range im.items {
+		if it.ownID != "" && it.from.term != nil && it.from.term.titled && it.to.String() == "" {
+			of[it.ownID] = append(of[it.ownID], it)
+		}
+	}
+	im.items = slices.DeleteFunc(im.items, func(b *item) bool {
+		pair := of[b.ownID]
+		if b.ownID == "" || len(pair) != 2 || pair[1] != b || pair[0].place == b.place {
+			return false
+		}
+		a := pair[0]
+		im.colours(pair, "the first is kept, the second in the note")
+		if a.signal == "" {
+			a.signal = b.signal
+		} else if b.signal != "" && fold(a.signal) != fold(b.signal) {
+			im.say(Warn, "two names for one wire", b.place, fmt.Sprintf("%s %q and %q", a.ownID, a.signal, b.signal), "the first is kept, the second in the note")
+			a.notes = append(a.notes, "name at "+b.from.String()+": "+b.signal)
+		}
+		a.to = b.from
+		im.merge(a, b)
 		return true
 	})
 }

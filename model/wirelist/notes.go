@@ -102,7 +102,7 @@ func (im *importer) fuseCell(b *block, cell string, it *item) {
 		}
 	}
 	it.notes = append(it.notes, "fuse: "+cell)
-	im.say(Note, "no fuse", it.place, short(cell), "kept in the note")
+	im.say(Note, "no fuse", it.place, cell, "kept in the note")
 }
 
 // stateOf settles what the cavity of a row is for. Of several words the one that says

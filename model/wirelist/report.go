@@ -105,6 +105,7 @@ func (r Report) Full() []string {
 // briefly is what stands where, the file only where there are several.
 func briefly(f Finding, file bool) string {
 	where := ""
+	f.What = short(f.What)
 	if f.Row > 0 {
 		where = fmt.Sprintf("row %d", f.Row)
 	}
@@ -136,4 +137,13 @@ func counted(n int, one, many string) string {
 		return "1 " + one
 	}
 	return fmt.Sprintf("%d %s", n, many)
+}
+
+// short cuts a text that would fill the screen; the full report has it whole.
+func short(s string) string {
+	const most = 160
+	if r := []rune(s); len(r) > most {
+		return string(r[:most]) + "…"
+	}
+	return s
 }

@@ -2,6 +2,7 @@ package wirelist
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"contralay/model"
@@ -14,7 +15,7 @@ func (im *importer) row(b *block, cells []string, owner *term, place Place) {
 	for i, c := range cells {
 		if i >= len(b.cols) && c != "" {
 			it.notes = append(it.notes, c)
-			im.say(Warn, "cell without heading", column(i), short(c), "kept in the note")
+			im.say(Warn, "cell without heading", column(i), c, "kept in the note")
 		}
 		if i < len(b.cols) && b.cols[i].field == FieldKeep && c != "" {
 			it.notes = append(it.notes, joinNonEmpty(": ", b.cols[i].head, c))
@@ -73,7 +74,11 @@ func (im *importer) endOf(b *block, cells []string, f, pin Field) (end, int) {
 		if c, q, ok := splitEnd(p); ok {
 			e.text, e.pin = c, q
 		}
-	case text != "" && p == "":
+	case text != "" && p != "":
+		if c, q, ok := splitEnd(text); ok && q == p && strings.Contains(text, ":") {
+			e.text = c // the cavity stands in both
+		}
+	case text != "":
 		if c, q, ok := splitEnd(text); ok && (!b.has(pin) || strings.Contains(text, ":")) {
 			e.text, e.pin = c, q
 		}
@@ -85,7 +90,7 @@ func (im *importer) endOf(b *block, cells []string, f, pin Field) (end, int) {
 func (im *importer) pinRow(b *block, cells []string, it item, owner *term, column func(int) Place) {
 	cell, col := b.cellAt(cells, FieldPin)
 	if cell == "" || owner == nil {
-		im.say(Warn, "row without cavity", it.place, short(strings.Join(cells, " ")), "left out")
+		im.say(Warn, "row without cavity", it.place, tidy(strings.Join(cells, " ")), "left out")
 		return
 	}
 	pins := splitPins(cell)
@@ -118,7 +123,7 @@ func (im *importer) pinRow(b *block, cells []string, it item, owner *term, colum
 		}
 		owner.pin(p, it.state, it.place)
 		if it.state == blank || it.state == reserved {
-			im.restOf(&one, owner, p)
+			im.restOf(&one, owner.ID+":"+p)
 			continue
 		}
 		im.items = append(im.items, &one)
@@ -126,9 +131,21 @@ func (im *importer) pinRow(b *block, cells []string, it item, owner *term, colum
 }
 
 // restOf says what a row of a cavity without wire holds besides.
-func (im *importer) restOf(it *item, t *term, pin string) {
-	if len(it.notes) > 0 {
-		im.say(Note, "note on a cavity without wire", it.place, t.ID+":"+pin+" "+short(strings.Join(it.notes, "; ")), "left in the list")
+func (im *importer) restOf(it *item, where string) {
+	all := slices.Clone(it.notes)
+	if it.fuse.Set {
+		all = append(all, "fuse "+FormatCurrent(it.fuse.V))
+	}
+	if it.amps.Set {
+		all = append(all, FormatCurrent(it.amps.V))
+	}
+	for _, text := range []string{it.signal, it.ownID, it.cable, it.cueText, it.fuseName, it.to.text} {
+		if text != "" && stateOf(text) == used {
+			all = append(all, text)
+		}
+	}
+	if len(all) > 0 || where == "" {
+		im.say(Note, "text on a cavity without wire", it.place, joinNonEmpty(" ", where, strings.Join(all, "; ")), "left in the list")
 	}
 }
 
@@ -141,7 +158,7 @@ func (im *importer) values(b *block, cells []string, it *item, column func(int) 
 			level = Note
 		}
 		it.notes = append(it.notes, what+": "+cell)
-		im.say(level, rule, column(col), fmt.Sprintf("%q", short(cell)), "kept in the note")
+		im.say(level, rule, column(col), fmt.Sprintf("%q", cell), "kept in the note")
 	}
 	if cell := b.cell(cells, FieldSpec); cell != "" {
 		if g, ok := parsePart(cell); ok {

@@ -33,7 +33,7 @@ func (im *importer) block(b *block, only bool) {
 	} else {
 		for _, r := range titles {
 			_, text := r.filled()
-			im.say(Note, "above the table", here(r.Line), short(text), "left out")
+			im.say(Note, "above the table", here(r.Line), text, "left out")
 		}
 	}
 	if !pinTable && !ends && !b.has(FieldWire) {
@@ -61,7 +61,7 @@ func (im *importer) block(b *block, only bool) {
 				c.row = r.Line
 				t.counts = append(t.counts, c)
 			} else {
-				im.say(Note, "below the table", here(r.Line), short(first), "left out")
+				im.say(Note, "below the table", here(r.Line), first, "left out")
 			}
 			continue
 		}
@@ -93,7 +93,7 @@ func (im *importer) connector(b *block, titles []Row, only bool) *term {
 	if b.has(FieldConnector) {
 		for _, text := range append(info.other, info.name) {
 			if text != "" {
-				im.say(Note, "above the table", place, short(text), "left out")
+				im.say(Note, "above the table", place, text, "left out")
 			}
 		}
 		return nil
@@ -213,13 +213,4 @@ func (b *block) settleBare(im *importer) {
 			c.bare = BareMM2
 		}
 	}
-}
-
-// short cuts a text that would fill the line.
-func short(s string) string {
-	const most = 40
-	if r := []rune(s); len(r) > most {
-		return string(r[:most]) + "…"
-	}
-	return s
 }

@@ -10,10 +10,12 @@ import (
 // readSeparated reads a text whose cells are parted by one sign. Cells in double
 // quotation marks may hold it, a line break and a mark written twice.
 func readSeparated(name, text string, l Limits) ([]Table, error) {
-	sep := separator(text)
+	sep, line := separator(text), 1
+	if first, rest, more := strings.Cut(text, "\n"); more && len(first) == 5 && strings.HasPrefix(strings.ToLower(first), "sep=") {
+		sep, text, line = first[4], rest, 2 // a line that some spreadsheet programs write for each other
+	}
 	t := Table{File: name, Comma: sep != ','}
 	count := counter{l: l}
-	line := 1
 	for text != "" {
 		row := Row{Line: line}
 		rest, lines, err := readRow(text, sep, &row, l)

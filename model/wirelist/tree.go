@@ -57,7 +57,7 @@ func compareCavities(a, b string) int {
 // known is the stand-in and its name says so.
 func (im *importer) tree() {
 	n := len(im.terms)
-	if n < 2 && (n == 0 || len(im.h.Splices) == 0) {
+	if n < 2 && len(im.h.Splices) == 0 {
 		return
 	}
 	lengths := im.lengths()

@@ -1,0 +1,110 @@
+package wirelist_test
+
+import (
+	"strings"
+	"testing"
+
+	"contralay/model/file"
+	"contralay/model/wirelist"
+
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
+)
+
+// pools are cells as lists have them, right and wrong, by heading.
+func pools() map[string][]string {
+	return map[string][]string{
+		"Wire":   {"", "1", "2", "101", "W7"},
+		"From":   {"P1", "P1:A", "P2", "Bulkhead, left", "S1", "", "?", "n/c", "Ground stud", "P1-4"},
+		"To":     {"INJ1:1", "INJ2:2", "S1", "S2", "", "tbd", "spare", "P1:A", "P1:1,2", "Fan relay"},
+		"Pin":    {"A", "B", "A,B", "1", "2", "1-4", "", "I", "?"},
+		"Gauge":  {"", "22", "0.35mm²", "2x24 shielded", "M22759/32-22-9", "red", "0", "-", "thick"},
+		"Colour": {"", "red", "R/W", "92", "Light Blue", "Bare", "???", "reserved", "2 core brown", "22 AWG", "clear"},
+		"Length": {"", "610mm", "24 in", "720", "?", "1,250", "red"},
+		"Amps":   {"", "1", "20 mA", "lots", "7.5A"},
+		"Signal": {"", "INJ 1", "INJ 2", "CAN H", "CAN L", "spare", "N/C", "Reserved", "Sensor ground"},
+		"Notes":  {"", "fused 7.5 A", "twisted", "2x24 shielded", "pair with 101", "pair with 999", "ask K.", "feeds four, fuse 5 A", "reserved", "F3"},
+		"Fuse":   {"", "5", "F3", "F3 10A", "big one"},
+		"Cable":  {"", "CB1", "TSP", "2 core", "-"},
+		"Odd":    {"", "x", "loose text"},
+	}
+}
+
+// Of any rows of such cells comes a harness that is sound, the same each time; and each
+// text that is no value of a kind that is understood stands in the harness or in the
+// report.
+func TestAnyListIsSoundAndLosesNothing(t *testing.T) {
+	all := pools()
+	rapid.Check(t, func(t *rapid.T) {
+		heads := rapid.SampledFrom([][]string{
+			{"Wire", "From", "Pin", "To", "Pin", "Gauge", "Colour", "Length", "Amps", "Signal", "Notes"},
+			{"From", "To", "Gauge", "Colour", "Odd", "Fuse", "Cable"},
+			{"Pin", "Signal", "Gauge", "Colour", "Notes", "Fuse"},
+			{"Pin", "Signal", "To", "Length", "Cable", "Odd"},
+		}).Draw(t, "heads")
+		rows := [][]string{heads}
+		for range rapid.IntRange(0, 12).Draw(t, "rows") {
+			row := make([]string, len(heads))
+			for i, h := range heads {
+				row[i] = rapid.SampledFrom(all[h]).Draw(t, h)
+			}
+			rows = append(rows, row)
+		}
+		table := wirelist.Table{File: "list", Comma: true}
+		for i, r := range rows {
+			table.Rows = append(table.Rows, wirelist.Row{Line: i + 1, Cells: r})
+		}
+		h, report, err := wirelist.Import([]wirelist.Table{table}, wirelist.Options{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		sound(t, h)
+		text := string(file.Encode(file.Document{Harness: h}))
+		again, second, _ := wirelist.Import([]wirelist.Table{table}, wirelist.Options{})
+		if text != string(file.Encode(file.Document{Harness: again})) || cmp.Diff(report, second) != "" {
+			t.Fatal("twice the same list, and not the same harness and report")
+		}
+		said := text + strings.Join(report.Full(), "\n")
+		for _, r := range rows[1:] {
+			if strings.Join(r, "") == "" {
+				continue
+			}
+			for i, cell := range r {
+				if !strings.Contains(said, cell) && !understood(heads[i], cell) {
+					t.Fatalf("%q of %q is lost\n%s\n%s", cell, r, text, strings.Join(report.Full(), "\n"))
+				}
+			}
+		}
+		if len(report.Lines()) > len(report.Full()) {
+			t.Fatal("the short report is longer than the full one")
+		}
+	})
+}
+
+// understood: the cell is a value that the file has under another spelling.
+func understood(head, cell string) bool {
+	switch head {
+	case "Gauge":
+		_, ok := wirelist.ParseGauge(cell, wirelist.BareAWG, wirelist.MarkUnknown)
+		return ok || cell == "-"
+	case "Colour":
+		_, ok := wirelist.ParseColour(cell, "")
+		return ok || cell == "reserved"
+	case "Length":
+		_, ok := wirelist.ParseLength(cell, "", wirelist.MarkPoint)
+		return ok
+	case "Amps", "Fuse":
+		_, ok := wirelist.ParseCurrent(cell, false, wirelist.MarkUnknown)
+		return ok || cell == "F3 10A"
+	case "Notes":
+		return cell == "fused 7.5 A" || cell == "twisted" || cell == "2x24 shielded" || cell == "reserved" || cell == "pair with 101"
+	case "Cable":
+		return cell == "TSP" || cell == "2 core" || cell == "-"
+	case "From", "To", "Pin":
+		// A name and a cavity in one cell are parted, a blank becomes a dash.
+		return cell == "n/c" || cell == "spare" || strings.ContainsAny(cell, ":,-")
+	case "Signal":
+		return cell == "N/C" || cell == "Reserved"
+	}
+	return false
+}
