@@ -30,7 +30,7 @@ type twin struct{ was, is *strand }
 
 // match pairs the wires of two lists, the surest way first: ends, id and signal; ends
 // and signal; two ends and id; two ends; id and signal; signal, where both lists have
-// it once; the first end; id; any end that no other wire has.
+// it once; the only end; id; any end that no other wire has.
 func match(was, is []*strand) (pairs []twin, gone, new []*strand) {
 	m := matcher{was: was, is: is, done: map[*strand]bool{}, to: map[*strand]*strand{}}
 	id := func(s *strand) string { return s.w.ID }
@@ -61,7 +61,12 @@ func match(was, is []*strand) (pairs []twin, gone, new []*strand) {
 	}, false)
 	m.pass(named(id), true)
 	m.pass(signal, true)
-	m.pass(func(s *strand) string { return s.one }, true)
+	m.pass(func(s *strand) string {
+		if s.two != "" {
+			return ""
+		}
+		return s.one
+	}, true)
 	m.pass(id, true)
 	m.shared()
 	for _, s := range was {

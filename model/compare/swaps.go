@@ -26,7 +26,7 @@ func (c *comparer) swaps(pairs []twin) map[int]*swap {
 		}
 		crosses[k] = c.changes(p)
 		for _, ch := range crosses[k] {
-			if ch.what == "signal" || ch.what == "colour" {
+			if tells(ch.what) {
 				crossed[ch.what+"\x00"+ch.was] = append(crossed[ch.what+"\x00"+ch.was], k)
 			}
 		}
@@ -46,7 +46,7 @@ func (c *comparer) swaps(pairs []twin) map[int]*swap {
 			continue
 		}
 		for _, ch := range crosses[k] {
-			if ch.what != "signal" && ch.what != "colour" || ch.was == "" || ch.is == "" {
+			if !tells(ch.what) || ch.was == "" || ch.is == "" {
 				continue
 			}
 			for _, o := range crossed[ch.what+"\x00"+ch.is] {
@@ -58,6 +58,9 @@ func (c *comparer) swaps(pairs []twin) map[int]*swap {
 	}
 	return out
 }
+
+// tells: a field that few wires share, so that two that crossed are no chance.
+func tells(field string) bool { return field == "signal" || field == "colour" || field == "id" }
 
 // exchanged is the one end that a pair left and the one it went to, at one connector.
 func exchanged(p twin) (from, to string, ok bool) {
@@ -78,26 +81,44 @@ func exchanged(p twin) (from, to string, ok bool) {
 	return from, to, from != "" && to != ""
 }
 
+// swapEnds tells two wires that have each other's end. Where those ends are at two
+// connectors and the others at one, it is told there: the same two cavities hold each
+// other's wire. Both names of the wires are said, that of their cavities first.
 func (c *comparer) swapEnds(out map[int]*swap, pairs []twin, k, o int, from, to string) {
 	a, b := pairs[k], pairs[o]
 	s := &swap{first: k, ends: true}
-	where := "at " + termination(from) + ", cavities " + cavity(from) + " and " + cavity(to)
-	if termination(from) != termination(to) {
-		where = "between " + from + " and " + to
-	}
 	// Ids that crossed too are the numbers of a list that counts as it goes.
 	if a.was.w.ID == b.is.w.ID && b.was.w.ID == a.is.w.ID {
 		s.fields = append(s.fields, "id")
 	}
-	s.says = Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.w.ID, b.was.w.ID}, Cavities: []string{from, to},
-		Says: fmt.Sprintf("%s and %s swapped %s%s", a.was.w.ID, b.was.w.ID, where, signals(a, b))}
-	if a.was.two == "" && b.was.two == "" && termination(from) == termination(to) {
-		if after(cavity(from), cavity(to)) { // said in the order of the connector
-			a, b, from, to = b, a, to, from
-		}
-		s.says.Of, s.says.Says = "cavity", fmt.Sprintf("%s and %s swapped at %s%s", cavity(from), cavity(to), termination(from), signals(a, b))
+	if x, y := a.was.other(from), b.was.other(to); termination(from) != termination(to) && x != "" && x != y && termination(x) == termination(y) {
+		from, to = x, y
 	}
+	if termination(from) == termination(to) && after(cavity(from), cavity(to)) { // in the order of the connector
+		a, b, from, to = b, a, to, from
+	}
+	d := Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.w.ID, b.was.w.ID}, Cavities: []string{from, to}}
+	if a.was.two == "" && b.was.two == "" {
+		d.Of = "cavity"
+	}
+	d.Says = from + " and " + to + " swapped"
+	if termination(from) == termination(to) {
+		d.Says = fmt.Sprintf("%s and %s swapped at %s", cavity(from), cavity(to), termination(from))
+	}
+	if d.Of == "wire" && (a.was.w.ID != cavity(from) || b.was.w.ID != cavity(to)) {
+		d.Says += fmt.Sprintf(": wires %s and %s swapped places", a.was.w.ID, b.was.w.ID)
+	}
+	d.Says += signals(a, b)
+	s.says = d
 	out[k], out[o] = s, s
+}
+
+// other is the end of a wire that is not the one given.
+func (s *strand) other(end string) string {
+	if s.one == end {
+		return s.two
+	}
+	return s.one
 }
 
 // after: of two numbers the larger, else the later in the alphabet.
@@ -125,7 +146,7 @@ func crossing(a, b []change, what string) bool {
 	return x >= 0 && y >= 0 && a[x].was == b[y].is && a[x].is == b[y].was
 }
 
-// swapFields tells two wires whose signal or colour crossed, with all that crossed
+// swapFields tells two wires whose signal, colour or id crossed, with all that crossed
 // beside. Where both lists give the wires one end each, at one connector, it is the
 // cavities that were swapped.
 func (c *comparer) swapFields(out map[int]*swap, pairs []twin, crosses [][]change, k, o int) {
@@ -137,7 +158,7 @@ func (c *comparer) swapFields(out map[int]*swap, pairs []twin, crosses [][]chang
 	}
 	a, b := pairs[k], pairs[o]
 	d := Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.w.ID, b.was.w.ID}, Cavities: slices.Concat(a.was.list(), b.was.list()), What: s.fields[0]}
-	if a.was.two == "" && b.was.two == "" && termination(a.was.one) == termination(b.was.one) && slices.Contains(s.fields, "signal") {
+	if a.was.two == "" && b.was.two == "" && termination(a.was.one) == termination(b.was.one) && (slices.Contains(s.fields, "signal") || slices.Contains(s.fields, "id")) {
 		d.Of = "cavity"
 		d.Says = fmt.Sprintf("%s and %s swapped at %s%s", cavity(a.was.one), cavity(b.was.one), termination(a.was.one), signals(a, b))
 	} else {

@@ -16,7 +16,7 @@ const (
 // be all there is: "spare injector 3" is a signal.
 func stateOf(cell string) state {
 	switch strings.Trim(fold(cell), " .:()[]*") {
-	case "n/c", "nc", "n.c", "not connected", "no connection", "no connect", "blank", "empty", "unused", "not used", "none", "plug", "plugged", "seal plug", "-", "--", "---", "x",
+	case "n/c", "nc", "n.c", "not connected", "no connection", "no connect", "blank", "empty", "unused", "not used", "none", "plug", "plugged", "seal plug", "-", "--", "---",
 		"nicht belegt", "unbelegt", "frei", "leer", "blindstopfen", "libre", "vide", "non connecte", "non utilise", "bouchon", "sin conexion", "no conectado", "sin usar", "vacio", "tapon",
 		"libero", "non connesso", "non usato", "vuoto", "tappo":
 		return blank
