@@ -8,6 +8,7 @@ import (
 // column is one column of a block.
 type column struct {
 	field Field
+	of    string     // the device that its heading names, "ECU" of "ECU pin"; "" where it names none
 	head  string     // its heading as it stands in the list
 	unit  LengthUnit // that its heading states
 	milli bool       // its heading states mA
@@ -63,6 +64,9 @@ func (h headings) header(r Row) (cols []column, lang string, ok bool) {
 		}
 		cols[i] = c
 	}
+	if h.devicePins(cols) {
+		strong, keys = strong+2, keys+1
+	}
 	if weak[FieldFrom] && weak[FieldTo] {
 		strong, keys = strong+2, keys+1
 	}
@@ -82,6 +86,32 @@ func (h headings) header(r Row) (cols []column, lang string, ok bool) {
 // looking up.
 func hasNumber(r Row) bool {
 	return slices.ContainsFunc(r.Cells, func(c string) bool { return c != "" && strings.Trim(c, "0123456789.,") == "" })
+}
+
+// devicePins settles two headings "ECU pin" and "Sensor pin" of a row that names no
+// other ends: the wires run from the one device to the other.
+func (h headings) devicePins(cols []column) bool {
+	var of []int
+	for i, c := range cols {
+		w := words(fold(c.head))
+		switch {
+		case c.field == FieldKeep && len(w) > 1 && h.words[w[len(w)-1]].field == FieldPin:
+			of = append(of, i)
+		case c.field == FieldFrom || c.field == FieldTo || c.field == FieldPin || c.field == FieldFromPin || c.field == FieldToPin || c.field == FieldConnector:
+			return false
+		}
+	}
+	if len(of) != 2 {
+		return false
+	}
+	for k, i := range of {
+		cols[i].field = []Field{FieldFromPin, FieldToPin}[k]
+		cols[i].of = cols[i].head
+		if cut := strings.LastIndexAny(cols[i].head, " -_/."); cut > 0 {
+			cols[i].of = strings.TrimRight(cols[i].head[:cut], " -_/.")
+		}
+	}
+	return true
 }
 
 // isKey: a column that a row can hang on.

@@ -40,9 +40,9 @@ func (im *importer) wires() {
 			id = fmt.Sprintf("%s-%d", id, n)
 			taken[id] = true
 			if first == it.place {
-				im.say(Note, "one id for the wires of a row", it.place, own, "the second is called "+id)
+				im.say(Note, "one id for the wires of a row", it.place, own+", "+id, "each further one takes a number")
 			} else {
-				im.say(Warn, "id given twice", it.place, own+", as in row "+fmt.Sprint(first.Row), "the second is called "+id)
+				im.say(Warn, "id given twice", it.place, own+" as in row "+fmt.Sprint(first.Row)+", now "+id, "the second takes a number")
 			}
 		}
 		seen[id], im.wireIDs[id] = it.place, true

@@ -14,10 +14,11 @@ import (
 // pools are cells as lists have them, right and wrong, by heading.
 func pools() map[string][]string {
 	return map[string][]string{
-		"Wire":   {"", "1", "2", "101", "W7"},
-		"From":   {"P1", "P1:A", "P2", "Bulkhead, left", "S1", "", "?", "n/c", "Ground stud", "P1-4"},
-		"To":     {"INJ1:1", "INJ2:2", "S1", "S2", "", "tbd", "spare", "P1:A", "P1:1,2", "Fan relay"},
-		"Pin":    {"A", "B", "A,B", "1", "2", "1-4", "", "I", "?"},
+		"Wire":     {"", "1", "2", "101", "W7"},
+		"From":     {"P1", "P1:A", "P2", "Bulkhead, left", "S1", "", "?", "n/c", "Ground stud", "P1-4"},
+		"To":       {"INJ1:1", "INJ2:2", "S1", "S2", "", "tbd", "spare", "P1:A", "P1:1,2", "Fan relay"},
+		"Pin":      {"A", "B", "A,B", "1", "2", "1-4", "", "I", "?"},
+		"Left pin": {"", "A", "B", "?"}, "Right pin": {"", "1", "2", "1,2"},
 		"Gauge":  {"", "22", "0.35mm²", "2x24 shielded", "M22759/32-22-9", "red", "0", "-", "thick"},
 		"Colour": {"", "red", "R/W", "92", "Light Blue", "Bare", "???", "reserved", "2 core brown", "22 AWG", "clear"},
 		"Length": {"", "610mm", "24 in", "720", "?", "1,250", "red"},
@@ -41,6 +42,7 @@ func TestAnyListIsSoundAndLosesNothing(t *testing.T) {
 			{"From", "To", "Gauge", "Colour", "Odd", "Fuse", "Cable"},
 			{"Pin", "Signal", "Gauge", "Colour", "Notes", "Fuse"},
 			{"Pin", "Signal", "To", "Length", "Cable", "Odd"},
+			{"Wire", "Left pin", "Right pin", "Colour", "Notes"},
 		}).Draw(t, "heads")
 		rows := [][]string{heads}
 		for range rapid.IntRange(0, 12).Draw(t, "rows") {
@@ -100,7 +102,7 @@ func understood(head, cell string) bool {
 		return cell == "fused 7.5 A" || cell == "twisted" || cell == "2x24 shielded" || cell == "reserved" || cell == "pair with 101"
 	case "Cable":
 		return cell == "TSP" || cell == "2 core" || cell == "-"
-	case "From", "To", "Pin":
+	case "From", "To", "Pin", "Right pin":
 		// A name and a cavity in one cell are parted, a blank becomes a dash.
 		return cell == "n/c" || cell == "spare" || strings.ContainsAny(cell, ":,-")
 	case "Signal":

@@ -69,6 +69,10 @@ func (im *importer) endOf(b *block, cells []string, f, pin Field) (end, int) {
 		col = pinCol
 	}
 	e := end{text: text, pin: p}
+	if text == "" && p != "" && pinCol >= 0 && b.cols[pinCol].of != "" {
+		e.text = b.cols[pinCol].of
+		return e, col
+	}
 	switch {
 	case text == "" && p != "":
 		if c, q, ok := splitEnd(p); ok {

@@ -98,6 +98,12 @@ func (im *importer) connector(b *block, titles []Row, only bool) *term {
 		}
 		return nil
 	}
+	if info.paper != "" && !im.h.Head.Name.Set {
+		im.h.Head.Name = model.Some(info.paper)
+		im.say(Note, "heading of the whole list", Place{File: place.File, Sheet: place.Sheet}, info.paper, "taken as the name of the harness")
+	} else if info.paper != "" && info.paper != im.h.Head.Name.V {
+		im.say(Note, "above the table", place, info.paper, "left out")
+	}
 	name := info.name
 	switch {
 	case name != "":

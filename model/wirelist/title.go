@@ -15,6 +15,7 @@ type title struct {
 	unknown string // what looks like an insert and is none of the catalogue
 	gender  string // pin | socket
 	counts  []count
+	paper   string   // heading above that of the connector: of the whole paper
 	other   []string // what is not understood
 }
 
@@ -32,7 +33,7 @@ type count struct {
 // that is.
 func readTitle(rows []Row, cat *catalogue.Catalogue) title {
 	var t title
-	rank := 0
+	rank, level := 0, 0
 	for _, r := range rows {
 		_, whole := r.filled()
 		text := t.pieces(whole, r.Line, cat)
@@ -47,10 +48,14 @@ func readTitle(rows []Row, cat *catalogue.Catalogue) title {
 			of = 2
 		}
 		if of > rank || of == 2 && rank == 2 {
-			if t.name != "" {
+			switch {
+			case t.name == "":
+			case level > 0 && level < r.Level:
+				t.paper = t.name
+			default:
 				t.other = append(t.other, t.name)
 			}
-			t.name, t.row, rank = name, r.Line, of
+			t.name, t.row, rank, level = name, r.Line, of, r.Level
 		} else {
 			t.other = append(t.other, text)
 		}
