@@ -33,16 +33,23 @@ func stateOf(cell string) state {
 }
 
 // splitPins parts a cell that names several cavities of one net: "L,M", "L & M",
-// "L/M", "1+2", "L and M". One cavity gives itself. A range such as "1-4" is one
+// "L/M", "1+2", "L and M". One cavity gives itself, "+" and "B+" too. A range such as "1-4" is one
 // name: it may be one.
 func splitPins(cell string) []string {
 	for _, word := range []string{" and ", " und ", " et ", " e ", " y "} {
 		cell = strings.ReplaceAll(cell, word, ",")
 	}
-	parts := strings.FieldsFunc(cell, func(r rune) bool { return r == ',' || r == ';' || r == '&' || r == '+' || r == '/' })
 	var pins []string
-	for _, p := range parts {
-		if p = strings.TrimSpace(p); p != "" {
+	for _, p := range strings.FieldsFunc(cell, func(r rune) bool { return r == ',' || r == ';' || r == '&' }) {
+		from := 0
+		for i := 1; i+1 < len(p); i++ {
+			// + and / are names of cavities too: they part only what stands on both sides.
+			if (p[i] == '+' || p[i] == '/') && strings.Trim(p[from:i], " +-/") != "" && strings.Trim(p[i+1:], " +-/") != "" {
+				pins = append(pins, strings.TrimSpace(p[from:i]))
+				from = i + 1
+			}
+		}
+		if p = strings.TrimSpace(p[from:]); p != "" {
 			pins = append(pins, p)
 		}
 	}

@@ -1,0 +1,60 @@
+package wirelist_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"contralay/model/wirelist"
+
+	"pgregory.net/rapid"
+)
+
+// What a screen shows of a list: with headings, without, and with a recipe.
+func TestColumns(t *testing.T) {
+	show := func(text string, r *wirelist.Recipe) string {
+		tables, err := wirelist.Read("l.csv", []byte(text), wirelist.Limits{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		var lines []string
+		for _, c := range wirelist.Columns(tables[0], r) {
+			lines = append(lines, fmt.Sprintf("%s %s = %s %v", c.Place, c.Key(), c.Field, c.Samples))
+		}
+		return strings.Join(lines, "\n")
+	}
+	for _, c := range []struct {
+		text string
+		r    *wirelist.Recipe
+		want string
+	}{
+		{"Pin,Signal,Bay\nA,x,1\nB,y,\n", nil, "l.csv, row 1, column A Pin = pin [A B]\nl.csv, row 1, column B Signal = signal [x y]\nl.csv, row 1, column C Bay = keep [1]"},
+		{"Pin,Signal,Bay\nA,x,1\n", &wirelist.Recipe{Columns: map[string]wirelist.Field{"bay": wirelist.FieldIgnore}},
+			"l.csv, row 1, column A Pin = pin [A]\nl.csv, row 1, column B Signal = signal [x]\nl.csv, row 1, column C Bay = ignore [1]"},
+		{"A,x\nB,y\nC,z\nD,u\n", nil, "l.csv, column A #1 = keep [A B C]\nl.csv, column B #2 = keep [x y z]"},
+		{"A,x\nB,y\n", &wirelist.Recipe{Columns: map[string]wirelist.Field{"#1": wirelist.FieldPin, "#2": wirelist.FieldSignal}}, "l.csv, column A #1 = pin [A B]\nl.csv, column B #2 = signal [x y]"},
+	} {
+		if got := show(c.text, c.r); got != c.want {
+			t.Errorf("%q:\n%s\nwant\n%s", c.text, got, c.want)
+		}
+	}
+}
+
+// A recipe that is written is read as the same.
+func TestRecipeRoundTrip(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		word := func(all ...string) string { return rapid.SampledFrom(all).Draw(t, "word") }
+		r := wirelist.Recipe{
+			HeaderRow: rapid.IntRange(0, 99).Draw(t, "row"), Unit: wirelist.LengthUnit(word("", "mm", "cm", "m", "in", "ft")),
+			Mark: wirelist.Mark(rapid.IntRange(0, 2).Draw(t, "mark")), Language: word("", "en", "de", "fr", "es", "it"),
+			Spec: word("", "AS22759/32"), Metric: word("", "ISO 6722 thin"), Connector: word("", "P1", `a "b" \ c`),
+		}
+		if rapid.Bool().Draw(t, "columns") {
+			r.Columns = rapid.MapOf(rapid.StringMatching(`[^#\x00]{0,12}|#[1-9]`), rapid.SampledFrom(wirelist.Fields())).Draw(t, "columns")
+		}
+		again, err := wirelist.DecodeRecipe("r", r.Encode())
+		if err != nil || string(again.Encode()) != string(r.Encode()) || len(again.Columns) != len(r.Columns) {
+			t.Fatalf("%v\n%s\n%s", err, r.Encode(), again.Encode())
+		}
+	})
+}
