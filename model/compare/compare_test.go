@@ -76,6 +76,8 @@ OIL1,A,6,P1,BK,6
 			[]string{"4 and 5 swapped at P1"}},
 		{"wires by numbers, cavities by letters", "Wire,From,To\n3,P1:C,X:1\n4,P1:D,X:2\n5,P1:E,X:3\n", "Wire,From,To\n3,P1:C,X:1\n4,P1:E,X:2\n5,P1:D,X:3\n",
 			[]string{"D and E swapped at P1: wires 4 and 5 swapped places"}},
+		{"four colours turned round are no swap", "Wire,From,To,Colour\n1,A:1,B:1,red\n2,A:2,B:2,red\n3,A:3,B:3,white\n4,A:4,B:4,white\n", "Wire,From,To,Colour\n1,A:1,B:1,white\n2,A:2,B:2,white\n3,A:3,B:3,red\n4,A:4,B:4,red\n",
+			[]string{"wire 1 A:1 to B:1: colour is white, was red", "wire 2 A:2 to B:2: colour is white, was red", "wire 3 A:3 to B:3: colour is red, was white", "wire 4 A:4 to B:4: colour is red, was white"}},
 		{"two ids swapped in a table of cavities", "Pin,Wire,Gauge\n1,1,22\n2,2,22\n3,3,22\n4,4,22\n5,5,22\n", "Pin,Wire,Gauge\n1,1,22\n2,2,22\n3,3,22\n4,5,22\n5,4,22\n",
 			[]string{"4 and 5 swapped at list"}},
 		{"wires with one id", "Wire,From,To\n6,P1:G,DASH:4\n6,P1:H,DASH:5\n", "Wire,From,To\n6,P1:G,DASH:5\n6,P1:H,DASH:4\n",

@@ -49,10 +49,11 @@ func (c *comparer) swaps(pairs []twin) map[int]*swap {
 			if !tells(ch.what) || ch.was == "" || ch.is == "" {
 				continue
 			}
-			for _, o := range crossed[ch.what+"\x00"+ch.is] {
-				if o != k && out[o] == nil && out[k] == nil && crossing(crosses[k], crosses[o], ch.what) {
-					c.swapFields(out, pairs, crosses, k, o)
-				}
+			// Of several that were red and several that are, none can be said to have
+			// swapped with another.
+			there, back := crossed[ch.what+"\x00"+ch.was], crossed[ch.what+"\x00"+ch.is]
+			if len(there) == 1 && len(back) == 1 && out[back[0]] == nil && out[k] == nil && crossing(crosses[k], crosses[back[0]], ch.what) {
+				c.swapFields(out, pairs, crosses, k, back[0])
 			}
 		}
 	}

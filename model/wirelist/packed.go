@@ -126,9 +126,17 @@ func (b *book) walk(part string, v visitor) error {
 	}
 	defer r.Close()
 	d := xml.NewDecoder(limited{r, b})
-	depth := 0
+	broken := func(why string) error {
+		return b.refuse("", fmt.Sprintf("part %q is broken: %s", part, why), "a whole workbook")
+	}
+	// RawToken looks no name space up, which spares a fifth of the memory; that each
+	// element is closed by its own name is seen to here.
+	var open []string
 	for {
-		tok, err := d.Token()
+		tok, err := d.RawToken()
+		if err == io.EOF && len(open) > 0 {
+			return broken("it ends inside an element")
+		}
 		if err == io.EOF {
 			return nil
 		}
@@ -136,16 +144,19 @@ func (b *book) walk(part string, v visitor) error {
 			return b.refuse("", fmt.Sprintf("unpacks to more than %d bytes", b.l.UnpackedBytes), "a smaller workbook")
 		}
 		if err != nil {
-			return b.refuse("", fmt.Sprintf("part %q is broken: %v", part, err), "a whole workbook")
+			return broken(err.Error())
 		}
 		switch t := tok.(type) {
 		case xml.StartElement:
-			if depth++; depth > b.l.XMLDepth {
+			if open = append(open, t.Name.Local); len(open) > b.l.XMLDepth {
 				return b.refuse("", fmt.Sprintf("part %q has elements more than %d deep", part, b.l.XMLDepth), "what a spreadsheet program writes")
 			}
 			err = v.start(element{t.Name.Local, t.Attr})
 		case xml.EndElement:
-			depth--
+			if len(open) == 0 || open[len(open)-1] != t.Name.Local {
+				return broken(fmt.Sprintf("</%s> closes no element of its name", short(t.Name.Local)))
+			}
+			open = open[:len(open)-1]
 			if v.end != nil {
 				err = v.end(t.Name.Local)
 			}
