@@ -216,8 +216,12 @@ func BenchmarkWorkbook20000(b *testing.B) {
 }
 
 // 20,000 rows take a second and 256 MB at most. The time has a factor of three for a
-// loaded machine and the race detector, so that it fails on what grows with the square.
+// loaded machine, so that it fails on what grows with the square; the race detector,
+// which runs the short tests, takes ten times as long.
 func TestManyRows(t *testing.T) {
+	if testing.Short() {
+		t.Skip("measures time")
+	}
 	data := many(20_000)
 	var before, after runtime.MemStats
 	runtime.ReadMemStats(&before)
