@@ -162,6 +162,8 @@ P1:6,OIL1:A,black
 			[]string{`4 and 5 swapped at P1 ("Injector 4" and "Injector 5")`}},
 		{"one wire to another place", fromTo, with(fromTo, "3,P1,3", "3,P1,7"),
 			[]string{`P1:3 "Injector 3" is wired, not in the list`, `P1:7 "Injector 3" is in the list, not wired`}},
+		{"a spare of the shop", fromTo + "7,P1,7,OIL1,B,22,white,spare\n", pinTable, nil},
+		{"a spare that the list wants", fromTo, pinTable + "7,spare,white,22\n", []string{"P1:7 is in the list, not wired"}},
 		{"a splice and a chain are one net", `Wire,From,To
 1,P1:1,S1
 2,S1,A1:1

@@ -10,6 +10,7 @@ type net struct {
 	cavities []string
 	signals  []string // plain
 	name     string   // the first signal as it is written
+	working  bool     // some wire of it is no spare
 }
 
 // netsOf joins the ends of each wire; at gives the net of a cavity. Wires in one
@@ -29,6 +30,7 @@ func netsOf(s *side) (nets []*net, at map[string]*net) {
 	var order []string
 	isCavity := map[string]bool{}
 	signal := map[string][]string{}
+	var working []string // an end of each wire that is no spare
 	for i := range s.h.Wires {
 		w := &s.h.Wires[i]
 		var ends []string
@@ -44,6 +46,9 @@ func netsOf(s *side) (nets []*net, at map[string]*net) {
 		}
 		if len(ends) == 2 {
 			root[find(ends[0])] = find(ends[1])
+		}
+		if len(ends) > 0 && w.Role.V != "spare" {
+			working = append(working, ends[0])
 		}
 		if len(ends) > 0 && w.Signal.V != "" && w.Role.V != "spare" {
 			find(ends[0])
@@ -62,6 +67,11 @@ func netsOf(s *side) (nets []*net, at map[string]*net) {
 		}
 		n.cavities = append(n.cavities, c)
 		at[c] = n
+	}
+	for _, e := range working {
+		if n := by[find(e)]; n != nil {
+			n.working = true
+		}
 	}
 	for _, e := range slices.Sorted(maps.Keys(signal)) {
 		if n := by[find(e)]; n != nil {

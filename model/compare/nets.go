@@ -17,7 +17,8 @@ import (
 // wire in one cavity: its name, where the harness and the list have each other's;
 // colour and size where both give them and the cavity holds one wire.
 //
-// A connector that the list does not name is not its subject: it is not compared.
+// A connector that the list does not name is not its subject: it is not compared. Nor
+// is a spare that the harness has and the list does not: a shop lays in what it likes.
 func Disagreements(harness, independent model.Harness) []Difference {
 	was, is := both(&harness, &independent)
 	j := joint{c: comparer{was: was, is: is, fields: fieldsOf(&harness, &independent)}}
@@ -54,7 +55,7 @@ func (j *joint) alone() {
 	mine, theirs := known(j.at), known(j.other)
 	for _, n := range j.mine {
 		for _, c := range n.cavities {
-			if j.other[c] == nil && theirs[termination(c)] {
+			if j.other[c] == nil && theirs[termination(c)] && n.working {
 				j.told[c] = true
 				j.c.say(Difference{Kind: Added, Of: "cavity", Cavities: []string{c}, Is: n.name, Says: c + named(n) + " is wired, not in the list"})
 			}

@@ -133,12 +133,7 @@ func Import(tables []Table, opt Options) (model.Harness, Report, error) {
 		im.h.Head.Name = model.Some(tidy(opt.Name))
 	}
 	im.facts(tables)
-	slices.SortStableFunc(im.rep.Findings, func(a, b Finding) int {
-		if a.File == b.File && a.Sheet == b.Sheet {
-			return a.Row - b.Row
-		}
-		return 0
-	})
+	im.rep.sort(tables)
 	return im.h, im.rep, nil
 }
 

@@ -1,7 +1,9 @@
 package wirelist
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -34,6 +36,17 @@ func (f Finding) String() string {
 type Report struct {
 	Facts    []string  // what was made, one line each
 	Findings []Finding // in the order of the lists
+}
+
+// sort puts the findings in the order of the lists and their rows.
+func (r *Report) sort(tables []Table) {
+	order := map[[2]string]int{}
+	for i, t := range tables {
+		order[[2]string{t.File, t.Sheet}] = i
+	}
+	slices.SortStableFunc(r.Findings, func(a, b Finding) int {
+		return cmp.Or(cmp.Compare(order[[2]string{a.File, a.Sheet}], order[[2]string{b.File, b.Sheet}]), cmp.Compare(a.Row, b.Row))
+	})
 }
 
 // Worst is the worst level found, "" where nothing was.
