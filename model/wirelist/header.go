@@ -1,6 +1,7 @@
 package wirelist
 
 import (
+	"maps"
 	"slices"
 	"strings"
 )
@@ -131,10 +132,10 @@ func (h headings) mean(cell string, c *column) (meaning, bool) {
 	}
 	f := fold(cell)
 	if h.recipe != nil {
-		for name, field := range h.recipe.Columns {
+		for _, name := range slices.Sorted(maps.Keys(h.recipe.Columns)) {
 			if fold(name) == f {
 				unitOf(words(f), c)
-				return meaning{field: field}, true
+				return meaning{field: h.recipe.Columns[name]}, true
 			}
 		}
 	}

@@ -3,6 +3,7 @@ package wirelist
 import (
 	"cmp"
 	"fmt"
+	"maps"
 	"math"
 	"slices"
 	"strings"
@@ -125,7 +126,8 @@ func (im *importer) lengths() map[[2]int]unit.Millimetre {
 		least[k] = min(least[k], it.length.V)
 		at[k] = it.place
 	}
-	for k, mm := range all {
+	for _, k := range slices.SortedFunc(maps.Keys(all), func(a, b [2]int) int { return slices.Compare(a[:], b[:]) }) {
+		mm := all[k]
 		if least[k] < mm*(1-alike) {
 			im.say(Warn, "two lengths between the same ends", at[k],
 				fmt.Sprintf("%s to %s %s and %s", im.terms[k[0]].ID, im.terms[k[1]].ID, mmText(least[k]), mmText(mm)), "the longest is taken")
