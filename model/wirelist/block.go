@@ -136,7 +136,7 @@ func columnNumber(head string) int {
 // giveTitles takes the rows of one text off the end of a block: they are the title of
 // the next one. A lone short text in a row of cells is a cavity and stays.
 func (b *block) giveTitles() []Row {
-	alone := func(i int) bool { n, _ := b.rows[i].filled(); return n == 1 }
+	alone := func(i int) bool { n, _ := b.rows[i].Filled(); return n == 1 }
 	i := len(b.rows)
 	for i > 0 && isText(b.rows[i-1]) {
 		i--
@@ -156,7 +156,7 @@ func (b *block) giveTitles() []Row {
 
 // isText is a row that holds one text and no data.
 func isText(r Row) bool {
-	n, first := r.filled()
+	n, first := r.Filled()
 	return n == 1 && (len(r.Cells) == 1 && (len(first) > 3 || strings.Contains(first, " ")) || len(first) > 5)
 }
 

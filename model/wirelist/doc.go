@@ -8,10 +8,8 @@
 // what a column means. A recipe is what a person said a column means. A finding is
 // one thing the report says about a place in a list.
 //
-// Two steps, both pure functions of what they are given: Read makes tables of bytes
-// (separated values, Markdown, .xlsx, .ods), Import makes a harness and a report of
-// tables. Neither opens a file, looks at a name for more than its ending, works out a
-// formula, runs a macro or follows a link.
+// Two steps, both pure functions of what they are given: Read, of package table, makes
+// tables of bytes, Import makes a harness and a report of tables. Neither opens a file.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

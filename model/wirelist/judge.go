@@ -125,7 +125,7 @@ func (im *importer) total(b *block, r Row) {
 	place := Place{File: b.table.File, Sheet: b.table.Sheet, Row: r.Line}
 	rows := 0
 	for _, row := range b.rows {
-		if _, first := row.filled(); row.Line < r.Line && !isTotal(first) && !isText(row) {
+		if _, first := row.Filled(); row.Line < r.Line && !isTotal(first) && !isText(row) {
 			rows++
 		}
 	}

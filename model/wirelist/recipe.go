@@ -28,7 +28,7 @@ type Recipe struct {
 // key and what is allowed.
 func DecodeRecipe(name string, data []byte) (Recipe, error) {
 	refuse := func(key, says, allowed string) error {
-		return &Error{Place{File: name}, strings.TrimPrefix(key+": ", ": ") + says, allowed}
+		return &Error{Place: Place{File: name}, Says: strings.TrimPrefix(key+": ", ": ") + says, Allowed: allowed}
 	}
 	if len(data) > 1<<20 {
 		return Recipe{}, refuse("", fmt.Sprintf("is %d bytes, which is no recipe", len(data)), "up to 1048576")
@@ -37,7 +37,7 @@ func DecodeRecipe(name string, data []byte) (Recipe, error) {
 	if _, err := toml.Decode(string(data), &raw); err != nil {
 		var at toml.ParseError
 		if errors.As(err, &at) {
-			return Recipe{}, &Error{Place{File: name, Row: at.Position.Line}, "not TOML: " + at.Message, ""}
+			return Recipe{}, &Error{Place: Place{File: name, Row: at.Position.Line}, Says: "not TOML: " + at.Message}
 		}
 		return Recipe{}, refuse("", "not TOML: "+err.Error(), "")
 	}

@@ -151,12 +151,3 @@ func counted(n int, one, many string) string {
 	}
 	return fmt.Sprintf("%d %s", n, many)
 }
-
-// short cuts a text that would fill the screen; the full report has it whole.
-func short(s string) string {
-	const most = 160
-	if r := []rune(s); len(r) > most {
-		return string(r[:most]) + "…"
-	}
-	return s
-}

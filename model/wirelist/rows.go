@@ -19,7 +19,7 @@ func (im *importer) block(b *block, only bool) {
 	var t *term
 	var titles []Row
 	for _, r := range b.titles {
-		if n, first := r.filled(); n == 2 && (strings.HasSuffix(first, ":") || connectorName(first+": x") != first+": x") {
+		if n, first := r.Filled(); n == 2 && (strings.HasSuffix(first, ":") || connectorName(first+": x") != first+": x") {
 			r.Cells = []string{strings.Join(r.Cells, " ")} // "Connector:" and its name in two cells
 		} else if n > 1 {
 			im.say(Note, "above the table", here(r.Line), "", "left out")
@@ -32,7 +32,7 @@ func (im *importer) block(b *block, only bool) {
 		t = im.connector(b, titles, only)
 	} else {
 		for _, r := range titles {
-			_, text := r.filled()
+			_, text := r.Filled()
 			im.say(Note, "above the table", here(r.Line), text, "left out")
 		}
 	}
@@ -42,16 +42,16 @@ func (im *importer) block(b *block, only bool) {
 	}
 	for _, c := range b.cols {
 		if c.field == FieldKeep && c.head != "" {
-			im.say(Note, "column not understood", Place{place.File, place.Sheet, b.head, c.head}, c.head, "kept in the notes")
+			im.say(Note, "column not understood", Place{File: place.File, Sheet: place.Sheet, Row: b.head, Column: c.head}, c.head, "kept in the notes")
 		}
 		if c.field == FieldGauge && !c.said && c.bare == BareMM2 {
-			im.say(Note, "whole numbers taken as mm²", Place{place.File, place.Sheet, b.head, c.head}, c.head, "others of the column have decimals")
+			im.say(Note, "whole numbers taken as mm²", Place{File: place.File, Sheet: place.Sheet, Row: b.head, Column: c.head}, c.head, "others of the column have decimals")
 		}
 	}
 	var above []string
 	connector := ""
 	for _, r := range b.rows {
-		_, first := r.filled()
+		_, first := r.Filled()
 		switch {
 		case isTotal(first):
 			im.total(b, r)

@@ -35,7 +35,7 @@ func readTitle(rows []Row, cat *catalogue.Catalogue) title {
 	var t title
 	rank, level := 0, 0
 	for _, r := range rows {
-		_, whole := r.filled()
+		_, whole := r.Filled()
 		text := t.pieces(whole, r.Line, cat)
 		if text == "" {
 			continue

@@ -1,4 +1,4 @@
-package wirelist
+package table
 
 import (
 	"fmt"
@@ -27,7 +27,7 @@ func (b *book) xlsx() ([]Table, error) {
 	err = b.walk(main, visitor{start: func(e element) error {
 		switch e.name {
 		case "sheet":
-			sheets = append(sheets, sheet{tidy(e.attr("name")), e.attr("id")})
+			sheets = append(sheets, sheet{Tidy(e.attr("name")), e.attr("id")})
 		case "workbookPr":
 			dates1904 = e.attr("date1904") == "1" || e.attr("date1904") == "true"
 		}
@@ -122,11 +122,11 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 			case "c":
 				if ref := e.attr("r"); ref != "" {
 					if col = columnOf(ref); col < 0 {
-						return x.refuse(t.Sheet, fmt.Sprintf("a cell stands at %q", short(ref)), "A1, B1 …")
+						return x.refuse(t.Sheet, fmt.Sprintf("a cell stands at %q", Short(ref)), "A1, B1 …")
 					}
 				}
 				if col >= x.l.Columns {
-					return &Error{Place{x.name, t.Sheet, line, columnLetter(col)}, "is a column too far", fmt.Sprintf("up to %d columns", x.l.Columns)}
+					return &Error{Place{x.name, t.Sheet, line, ColumnLetter(col)}, "is a column too far", fmt.Sprintf("up to %d columns", x.l.Columns)}
 				}
 				kind, style = e.attr("t"), e.attr("s")
 				value.Reset()
@@ -146,9 +146,9 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 			case "v", "f", "t":
 				into = nil
 			case "c":
-				s := tidy(x.cell(kind, style, value.String(), inline.String()))
+				s := Tidy(x.cell(kind, style, value.String(), inline.String()))
 				if s == "" && formula.Len() > 0 {
-					s = tidy("=" + formula.String()) // never worked out: it stays what it is
+					s = Tidy("=" + formula.String()) // never worked out: it stays what it is
 				}
 				if s != "" {
 					for len(cells) < col {

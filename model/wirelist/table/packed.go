@@ -1,4 +1,4 @@
-package wirelist
+package table
 
 import (
 	"archive/zip"
@@ -154,7 +154,7 @@ func (b *book) walk(part string, v visitor) error {
 			err = v.start(element{t.Name.Local, t.Attr})
 		case xml.EndElement:
 			if len(open) == 0 || open[len(open)-1] != t.Name.Local {
-				return broken(fmt.Sprintf("</%s> closes no element of its name", short(t.Name.Local)))
+				return broken(fmt.Sprintf("</%s> closes no element of its name", Short(t.Name.Local)))
 			}
 			open = open[:len(open)-1]
 			if v.end != nil {
@@ -187,7 +187,7 @@ func (b *book) row(t *Table, line int, cells []string) error {
 	}
 	for i, c := range cells {
 		if len(c) > b.l.CellBytes {
-			at.Column = columnLetter(i)
+			at.Column = ColumnLetter(i)
 			return &Error{at, fmt.Sprintf("a cell has %d bytes", len(c)), fmt.Sprintf("up to %d", b.l.CellBytes)}
 		}
 	}

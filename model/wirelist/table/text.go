@@ -1,4 +1,4 @@
-package wirelist
+package table
 
 import (
 	"bytes"
@@ -56,9 +56,9 @@ func from1252(data []byte) string {
 	return b.String()
 }
 
-// fold makes lower case of a text and plain letters of those with marks, so that
+// Fold makes lower case of a text and plain letters of those with marks, so that
 // "Länge", "LÄNGE" and "Lange" are one word.
-func fold(s string) string {
+func Fold(s string) string {
 	plain := true
 	for i := range len(s) {
 		if s[i] >= 0x80 || s[i] >= 'A' && s[i] <= 'Z' {

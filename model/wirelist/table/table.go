@@ -1,4 +1,4 @@
-package wirelist
+package table
 
 import (
 	"fmt"
@@ -20,8 +20,8 @@ type Row struct {
 	Level int // of a Markdown heading, from 1; 0 for any other row
 }
 
-// filled is the number of cells with text, and the first of them.
-func (r Row) filled() (n int, first string) {
+// Filled is the number of cells with text, and the first of them.
+func (r Row) Filled() (n int, first string) {
 	for _, c := range r.Cells {
 		if c != "" {
 			if n == 0 {
@@ -75,8 +75,8 @@ func (e *Error) Error() string {
 	return s
 }
 
-// columnLetter names a column as a spreadsheet does: A to Z, AA …; n from 0.
-func columnLetter(n int) string {
+// ColumnLetter names a column as a spreadsheet does: A to Z, AA …; n from 0.
+func ColumnLetter(n int) string {
 	s := ""
 	for n++; n > 0; n = (n - 1) / 26 {
 		s = string(rune('A'+(n-1)%26)) + s
@@ -84,9 +84,9 @@ func columnLetter(n int) string {
 	return s
 }
 
-// tidy makes one line of a cell: no break, no control character, no blank at its
+// Tidy makes one line of a cell: no break, no control character, no blank at its
 // ends or twice in a row. A hard space is a space.
-func tidy(s string) string {
+func Tidy(s string) string {
 	plain := true
 	for i := range len(s) {
 		if c := s[i]; c < ' ' || c >= 0x7f || c == ' ' && (i == 0 || i == len(s)-1 || s[i-1] == ' ') {
@@ -110,3 +110,14 @@ func tidy(s string) string {
 	}, s)
 	return strings.Join(strings.Fields(s), " ")
 }
+
+// Short cuts a text that would fill the screen.
+func Short(s string) string {
+	const most = 160
+	if r := []rune(s); len(r) > most {
+		return string(r[:most]) + "…"
+	}
+	return s
+}
+
+func isDigit(c byte) bool { return c >= '0' && c <= '9' }

@@ -1,4 +1,4 @@
-package wirelist
+package table
 
 import (
 	"fmt"
@@ -45,7 +45,7 @@ func (o *odsBook) start(e element) error {
 			return o.refuse("", fmt.Sprintf("has more than %d sheets", o.l.Sheets), "fewer")
 		}
 		o.inside, o.line = true, 0
-		o.all = append(o.all, Table{File: o.name, Sheet: tidy(e.attr("name")), Comma: true})
+		o.all = append(o.all, Table{File: o.name, Sheet: Tidy(e.attr("name")), Comma: true})
 	case !o.inside:
 	case e.name == "table-row":
 		o.rows = e.number("number-rows-repeated", 1)
@@ -94,11 +94,11 @@ func (o *odsBook) end(name string) error {
 // cell enters a cell as often as it repeats; empty ones cost nothing.
 func (o *odsBook) cell() error {
 	t := &o.all[len(o.all)-1]
-	at := Place{o.name, t.Sheet, o.line, columnLetter(o.col)}
+	at := Place{o.name, t.Sheet, o.line, ColumnLetter(o.col)}
 	if o.cols < 0 || o.cols > 1<<24 {
 		return &Error{at, "repeats no number of times", "what a spreadsheet program writes"}
 	}
-	s := tidy(o.words.String())
+	s := Tidy(o.words.String())
 	if o.words.Len() > o.l.CellBytes {
 		return &Error{at, "has too long a text", fmt.Sprintf("up to %d bytes", o.l.CellBytes)}
 	}

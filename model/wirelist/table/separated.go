@@ -1,4 +1,4 @@
-package wirelist
+package table
 
 import (
 	"cmp"
@@ -23,7 +23,7 @@ func readSeparated(name, text string, l Limits) ([]Table, error) {
 			return nil, &Error{Place{File: name, Row: row.Line}, err, fmt.Sprintf("cells of up to %d bytes, each quotation mark closed", l.CellBytes)}
 		}
 		text, line = rest, line+lines
-		if n, _ := row.filled(); n == 0 {
+		if n, _ := row.Filled(); n == 0 {
 			continue
 		}
 		if says, allowed := count.row(len(row.Cells)); says != "" {
@@ -61,7 +61,7 @@ func readRow(text string, sep byte, row *Row, l Limits) (rest string, lines int,
 			return "", 0, fmt.Sprintf("a cell has %d bytes", len(cell))
 		}
 		if len(row.Cells) <= l.Columns { // one more than allowed is enough to say so
-			row.Cells = append(row.Cells, tidy(cell))
+			row.Cells = append(row.Cells, Tidy(cell))
 		}
 		switch {
 		case text == "":

@@ -1,4 +1,4 @@
-package wirelist
+package table
 
 import (
 	"fmt"
@@ -42,9 +42,9 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 				row.Level = len(hashes)
 			}
 			text := strings.NewReplacer("**", "", "`", "").Replace(trimmed)
-			row.Cells = []string{tidy(strings.Trim(strings.TrimLeft(text, "#>-*+ "), "*_# "))}
+			row.Cells = []string{Tidy(strings.Trim(strings.TrimLeft(text, "#>-*+ "), "*_# "))}
 		}
-		if k, _ := row.filled(); k == 0 {
+		if k, _ := row.Filled(); k == 0 {
 			continue
 		}
 		if says, allowed := count.row(len(row.Cells)); says != "" {
@@ -70,10 +70,10 @@ func tableCells(line string) []string {
 		}
 		cell := strings.ReplaceAll(line[:end], `\|`, "|")
 		cell = strings.ReplaceAll(strings.ReplaceAll(cell, "<br>", " "), "<br/>", " ")
-		cell = tidy(cell)
+		cell = Tidy(cell)
 		for _, mark := range []string{"**", "`", "__"} {
 			if len(cell) > 2*len(mark) && strings.HasPrefix(cell, mark) && strings.HasSuffix(cell, mark) {
-				cell = tidy(cell[len(mark) : len(cell)-len(mark)])
+				cell = Tidy(cell[len(mark) : len(cell)-len(mark)])
 			}
 		}
 		cells = append(cells, cell)

@@ -1,4 +1,4 @@
-package wirelist
+package table
 
 import (
 	"bytes"

@@ -1,4 +1,4 @@
-package wirelist
+package table
 
 // Limits keep a list that somebody sent from filling the machine. The zero value of
 // each takes the default.
