@@ -34,6 +34,7 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
 	s.runThrough()
 	s.clocked()
 	s.twins()
+	s.listed()
 	s.shields()
 	s.capped()
 	s.sayParts()

@@ -24,12 +24,13 @@ type Sheet struct {
 	Snags    []Snag
 	Unrated  bool // no electrical figures at all: see duties
 
-	same     same
-	base     *catalogue.Catalogue // Cat without what was read off parts
-	back     map[int][]int        // return → the wires that name it, in file order
-	laidBy   map[string]Proposal  // Proposals as Build had them; Adopt may put others there since
-	saidTerm []Snag               // of terminations
-	saidJoin []Snag               // of splices
+	same       same
+	base       *catalogue.Catalogue // Cat without what was read off parts
+	back       map[int][]int        // return → the wires that name it, in file order
+	laidBy     map[string]Proposal  // Proposals as Build had them; Adopt may put others there since
+	saidTerm   []Snag               // of terminations
+	saidJoin   []Snag               // of splices
+	saidListed []Snag               // of the independent list
 
 	// Proposals are lay-ups worked out beside the sheet, by PlanKey. The map is
 	// only read; Adopt makes a new one.

@@ -33,6 +33,7 @@ type Harness struct {
 	Units        []Unit
 	Branches     []Branch
 	Builds       []Build
+	Listed       []Listed
 }
 
 // Head is the title block.
@@ -42,8 +43,16 @@ type Head struct {
 	ShortA                 Opt[unit.Ampere] // what the supply drives into a dead short at the devices
 	Use                    Opt[string]      // vehicle | aircraft
 	Units                  Opt[string]      // "mm" or "in": what a screen shows, never what a file holds
+	ListedFrom             Opt[string]      // listed_from: the independent list that [[listed]] was read from
 	MockUp                 Opt[string]      // who measured the lengths, and what with
 	Note                   Opt[string]
+}
+
+// Listed is one net of an independent list: cavities that are joined, and to nothing else
+// that the list names.
+type Listed struct {
+	Signal Opt[string]
+	Ends   []string // TERMINATION:CAVITY
 }
 
 // Reel is wire measured on this job: ten side by side, divided by ten.

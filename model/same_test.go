@@ -9,7 +9,7 @@ import (
 func TestSame(t *testing.T) {
 	h := bundle()
 	h.Feeds, h.Reels, h.Parts, h.Splices = []Feed{{ID: "F"}}, []Reel{{Spec: "x"}}, []Part{{ID: "y"}}, []Splice{{ID: "S"}}
-	h.Builds = []Build{{Serial: "1"}}
+	h.Builds, h.Listed = []Build{{Serial: "1"}}, []Listed{{Ends: []string{"A:1"}}}
 	n := *h
 	if !h.Same(&n) || !h.Same(h) {
 		t.Fatal("a copy is not the same")

@@ -61,15 +61,17 @@ func benchOn(name string, o options, w world) (int, error) {
 	left, notice := unsaved(name, d, w)
 	cfg := bench.Config{
 		Doc: d, Path: name, Cat: sh.cat, ASCII: o.ascii || !utf8Locale(w.env) || w.env("TERM") == "linux",
-		Palette: draw.Palette{Colour: colourWanted(o, w), Dark: !o.light && !lightBackground(w.env)},
-		Welcome: first || name == "",
-		Run:     o.run,
-		Serial:  o.serial,
-		Notice:  cmp.Or(notice, "A planning aid, not an approval: H shows the cautions and the keys."),
-		Save:    k.save,
-		Exists:  func(p string) bool { _, err := os.Lstat(p); return err == nil },
-		Changed: k.changed,
-		Keep:    k.keep,
+		Palette:   draw.Palette{Colour: colourWanted(o, w), Dark: !o.light && !lightBackground(w.env)},
+		Welcome:   first || name == "",
+		Run:       o.run,
+		Serial:    o.serial,
+		Notice:    cmp.Or(notice, "A planning aid, not an approval: H shows the cautions and the keys."),
+		Save:      k.save,
+		Exists:    func(p string) bool { _, err := os.Lstat(p); return err == nil },
+		Changed:   k.changed,
+		Keep:      k.keep,
+		ListBytes: func(path string) ([]byte, error) { return listBytes(path, w) },
+		WriteNew:  writeNew,
 		Learn: func(c catalogue.Correction) (*catalogue.Catalogue, error) {
 			name, err := correctionsFile(options{}, w)
 			if err == nil {

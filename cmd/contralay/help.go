@@ -42,11 +42,11 @@ func help(args []string, w world) (int, error) {
 
 // commands and flags are what a shell may complete.
 func commands() []string {
-	return []string{"new", "check", "figures", "learn", "plan", "run", "sheet", "help", "completion", "version"}
+	return []string{"new", "check", "figures", "compare", "import", "learn", "plan", "run", "sheet", "help", "completion", "version"}
 }
 
 func flags() []string {
-	return []string{"--accept", "--ascii", "--bounce", "--catalogue", "--centres", "--colour", "--help", "--json", "--lay-ratio", "--light", "--on", "--out", "--serial", "--spares", "--without"}
+	return []string{"--accept", "--ascii", "--bounce", "--catalogue", "--centres", "--colour", "--full", "--help", "--into", "--json", "--lay-ratio", "--light", "--on", "--out", "--recipe", "--serial", "--sheet", "--spares", "--spec", "--unit", "--without"}
 }
 
 // completion prints a script for a shell: commands, topics, the words a flag takes,
@@ -64,7 +64,7 @@ _contralay() {
     completion) COMPREPLY=($(compgen -W "bash zsh fish" -- "$cur")); return ;;
     --colour) COMPREPLY=($(compgen -W "auto always never" -- "$cur")); return ;;
     --centres) COMPREPLY=($(compgen -W "equal unequal built" -- "$cur")); return ;;
-    --bounce|--spares|--lay-ratio|--on|--serial|--accept|--without) return ;;
+    --bounce|--spares|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   case $cur in
     -*) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
@@ -85,7 +85,7 @@ _contralay() {
     completion) compadd bash zsh fish; return ;;
     --colour) compadd auto always never; return ;;
     --centres) compadd equal unequal built; return ;;
-    --bounce|--spares|--lay-ratio|--on|--serial|--accept|--without) return ;;
+    --bounce|--spares|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   if [[ ${words[CURRENT]} == -* ]]; then
     compadd -- %s

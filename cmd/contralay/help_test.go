@@ -47,7 +47,9 @@ func TestCompletion(t *testing.T) {
 			args[1] = "equal"
 		case "--on":
 			args[1] = "2026-05-31"
-		case "--ascii", "--help", "--json", "--light":
+		case "--unit":
+			args[1] = "mm"
+		case "--full", "--ascii", "--help", "--json", "--light":
 			args = args[:1]
 		}
 		if _, _, err := parse(args); err != nil {
@@ -57,7 +59,7 @@ func TestCompletion(t *testing.T) {
 	for _, c := range commands() {
 		_, err := dispatch([]string{c, "a", "b", "c"}, world{env: func(string) string { return "" }})
 		var m misuse
-		if c == "version" || c == "learn" {
+		if c == "version" || c == "learn" || c == "import" {
 			continue // takes anything and prints, or any number of files
 		}
 		if !errors.As(err, &m) || strings.Contains(m.says, "is no command") {

@@ -24,6 +24,12 @@ type options struct {
 	bounce    time.Duration
 	folder    string   // where a sheet goes
 	on        string   // the day it is of
+	against   string   // the harness that lists are attached to
+	recipe    string   // what columns mean, from an earlier time
+	unit      string   // of lengths that state none
+	spec      string   // of wires that state none
+	sheets    []string // of a workbook
+	full      bool     // every finding by itself
 	accept    string   // the group of readings that is accepted, or "all"
 	without   []string // readings that are left out
 	run       bool     // the bench opens on a run
@@ -63,7 +69,7 @@ func parse(args []string) (options, []string, error) {
 
 func (o *options) set(name string, given bool, take func() (string, error)) error {
 	switch name {
-	case "h", "help", "json", "ascii", "light":
+	case "h", "help", "json", "ascii", "light", "full":
 		if given {
 			return misuse{fmt.Sprintf("--%s takes no value", name)}
 		}
@@ -71,8 +77,9 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.json = o.json || name == "json"
 		o.ascii = o.ascii || name == "ascii"
 		o.light = o.light || name == "light"
+		o.full = o.full || name == "full"
 		return nil
-	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio", "bounce", "o", "out", "on", "serial", "accept", "without":
+	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio", "bounce", "o", "out", "on", "serial", "accept", "without", "into", "recipe", "unit", "spec", "sheet":
 	default:
 		return misuse{fmt.Sprintf("there is no flag --%s (contralay --help)", name)}
 	}
@@ -91,6 +98,17 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.catalogue = v
 	case "serial":
 		o.serial = v
+	case "into":
+		o.against = v
+	case "recipe":
+		o.recipe = v
+	case "unit":
+		o.unit = v
+		return among("unit", v, "mm", "cm", "m", "in", "ft")
+	case "spec":
+		o.spec = v
+	case "sheet":
+		o.sheets = append(o.sheets, v)
 	case "accept":
 		o.accept = v
 	case "without":

@@ -34,6 +34,14 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
   contralay                    the bench, on the demonstration harness
   contralay FILE               the bench, on a file
   contralay new FILE           write an empty harness
+  contralay import LIST... -o FILE
+                               a harness from wire lists: CSV, TSV, Markdown, xlsx, ods
+      --into FILE              or attach them to one that is there, as an independent list
+      --recipe FILE            what columns mean, kept from an earlier time
+      --unit mm|cm|m|in|ft     of lengths that state none; --spec S of wires that state none
+      --sheet NAME             one sheet of a workbook; may be given again
+      --full                   every finding on a line of its own
+  contralay compare A B        what changed, lists or harnesses; exit 1 if anything did; --json
   contralay check FILE         print snags, worst first; exit 1 if one is a stop
   contralay figures FILE       every computed number as JSON
   contralay plan 34x22 4x16 2x2.9mm
@@ -124,6 +132,10 @@ func dispatch(args []string, w world) (int, error) {
 		return figuresOf(f, o, w)
 	case "plan":
 		return planOf(more, o, w)
+	case "import":
+		return importLists(more, o, w)
+	case "compare":
+		return compareTwo(more, o, w)
 	case "learn":
 		return learnFrom(more, o, w)
 	case "run":
@@ -141,7 +153,7 @@ func dispatch(args []string, w world) (int, error) {
 		return sheetFor(f, o, w)
 	default:
 		if len(more) > 0 {
-			return usage, misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, sheet, run, learn, help, completion, version (contralay --help)", cmd)}
+			return usage, misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, sheet, run, learn, import, compare, help, completion, version (contralay --help)", cmd)}
 		}
 		return benchOn(cmd, o, w)
 	}

@@ -41,11 +41,11 @@ var broken = []struct{ name, text, want string }{
 	{"not UTF-8", "format = 1\n[harness]\nname = \"\xff\"\n", `f.toml:3: not TOML: invalid UTF-8 byte: 0xff`},
 	{"too deep", "format = 1\n\nx = " + strings.Repeat("[", 100), `f.toml:3: brackets in brackets, or parts of a key, go too deep; allowed: 32`},
 	{"too many parts", "format = 1\n" + strings.Repeat("a.", 100) + "a = 1\n", `f.toml:2: brackets in brackets, or parts of a key, go too deep; allowed: 32`},
-	{"unknown table", whole + "[[wires]]\nid = \"a\"\n", `f.toml:22: key wires: is not known (did you mean wire?); allowed: format, harness, rules, reel, part, termination, breakout, splice, wire, feed, unit, branch, build`},
+	{"unknown table", whole + "[[wires]]\nid = \"a\"\n", `f.toml:22: key wires: is not known (did you mean wire?); allowed: format, harness, rules, reel, part, termination, breakout, splice, wire, feed, unit, branch, build, listed`},
 	{"unknown key, near", whole + "\n[[wire]]\nid = \"2\"\nspec = \"x\"\nsize = \"22\"\ncolor = \"6\"\n", `f.toml:27: wire "2", key color: is not known (did you mean colour?); allowed: id, signal, from, to, spec, size, colour, amps, on_s, period_s, rest_a, role, safety, return, capped_at, fold_mm, measured_drop_v, note`},
-	{"unknown key, by case", "format = 1\n[harness]\nName = \"a\"\n", `f.toml:3: harness, key Name: is not known (did you mean name?); allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note`},
+	{"unknown key, by case", "format = 1\n[harness]\nName = \"a\"\n", `f.toml:3: harness, key Name: is not known (did you mean name?); allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note`},
 	{"unknown key, far", "format = 1\n[[breakout]]\nid = \"J\"\nhardware = 1\n", `f.toml:4: breakout "J", key hardware: is not known; allowed: id, name, transition, build, zone_mm`},
-	{"unknown key that a terminal would obey", "format = 1\n\"\\u001B[2J\" = 1\n", `f.toml:2: key "\u001B[2J": is not known; allowed: format, harness, rules, reel, part, termination, breakout, splice, wire, feed, unit, branch, build`},
+	{"unknown key that a terminal would obey", "format = 1\n\"\\u001B[2J\" = 1\n", `f.toml:2: key "\u001B[2J": is not known; allowed: format, harness, rules, reel, part, termination, breakout, splice, wire, feed, unit, branch, build, listed`},
 	{"dotted key", "format = 1\nharness.\"units\" = \"cm\"\n", `f.toml:2: harness, key units: is the text "cm"; allowed: "mm", "in"`},
 	{"list for table", "format = 1\n[[harness]]\nname = \"a\"\n", `f.toml:2: harness: is a list of tables; allowed: one table, [harness]`},
 	{"table for list", "format = 1\n[wire]\nid = \"a\"\n", `f.toml:2: wire: is a table; allowed: a list of tables, [[wire]] at the head of each`},
@@ -316,26 +316,26 @@ breakout = [{ id = "J1" },
   { id = "J2", zone_mm = -2 }]
 `, `f.toml:3: breakout "J2", key zone_mm: is the whole number -2; allowed: a number in mm, 0 or more`},
 	{"more than a person reads", "format = 1\n[harness]\n" + many(25), `
-f.toml:3: harness, key x: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:4: harness, key xy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:5: harness, key xyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:6: harness, key xyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:7: harness, key xyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:8: harness, key xyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:9: harness, key xyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:10: harness, key xyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:11: harness, key xyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:12: harness, key xyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:13: harness, key xyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:14: harness, key xyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:15: harness, key xyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:16: harness, key xyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:17: harness, key xyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:18: harness, key xyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:19: harness, key xyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:20: harness, key xyyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:21: harness, key xyyyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
-f.toml:22: harness, key xyyyyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, mock_up, note
+f.toml:3: harness, key x: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:4: harness, key xy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:5: harness, key xyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:6: harness, key xyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:7: harness, key xyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:8: harness, key xyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:9: harness, key xyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:10: harness, key xyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:11: harness, key xyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:12: harness, key xyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:13: harness, key xyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:14: harness, key xyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:15: harness, key xyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:16: harness, key xyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:17: harness, key xyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:18: harness, key xyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:19: harness, key xyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:20: harness, key xyyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:21: harness, key xyyyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:22: harness, key xyyyyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
 f.toml: and 5 more`},
 }
 

@@ -73,6 +73,9 @@ func harness(t *rapid.T) model.Harness {
 	wires(t, &h)
 	branches(t, &h)
 	h.Builds = builds(t)
+	for range rapid.IntRange(0, 2).Draw(t, "listed") {
+		h.Listed = append(h.Listed, model.Listed{Signal: maybe(t, anyText), Ends: maybeList(t, anyText, 0, 3)})
+	}
 	for i := range h.Splices { // branches are there only now
 		if len(h.Branches) > 0 && yesNo.Draw(t, "toward") {
 			h.Splices[i].Toward = model.Some(h.Branches[0].ID)

@@ -45,6 +45,7 @@ func document() table[model.Harness] {
 			many[h, model.Unit]{"unit", func(v *h) *[]model.Unit { return &v.Units }, unitTable()},
 			many[h, model.Branch]{"branch", func(v *h) *[]model.Branch { return &v.Branches }, branchTable()},
 			many[h, model.Build]{"build", func(v *h) *[]model.Build { return &v.Builds }, buildTable()},
+			many[h, model.Listed]{"listed", func(v *h) *[]model.Listed { return &v.Listed }, listedTable()},
 		},
 	}
 }
@@ -73,6 +74,7 @@ func headTable() table[model.Head] {
 		number("short_a", func(v *h) *model.Opt[unit.Ampere] { return &v.ShortA }, amperes),
 		choice("use", func(v *h) *optText { return &v.Use }, "vehicle", "aircraft"),
 		choice("units", func(v *h) *optText { return &v.Units }, "mm", "in"),
+		text("listed_from", func(v *h) *optText { return &v.ListedFrom }),
 		text("mock_up", func(v *h) *optText { return &v.MockUp }),
 		text("note", func(v *h) *optText { return &v.Note }),
 	}}

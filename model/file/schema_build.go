@@ -81,3 +81,12 @@ func deviationTable() table[model.Deviation] {
 		must(plainText("says", func(v *d) *string { return &v.Says })),
 	}}
 }
+
+// listedTable is one net of an independent list.
+func listedTable() table[model.Listed] {
+	type l = model.Listed
+	return table[l]{what: "listed", keys: []key[l]{
+		text("signal", func(v *l) *optText { return &v.Signal }),
+		texts("ends", func(v *l) *[]string { return &v.Ends }),
+	}}
+}

@@ -158,8 +158,11 @@ func (im *importer) values(b *block, cells []string, it *item, column func(int) 
 	// keep leaves what is not understood as text.
 	keep := func(rule, what, cell string, col int) {
 		level := Warn
-		if rule == "no "+what || rule == "shade that no code has" {
+		if rule == "no "+what {
 			level = Note
+		}
+		if rule == "no colour" || rule == "shade that no code has" {
+			level, rule = Note, "colour that no code has"
 		}
 		it.notes = append(it.notes, what+": "+cell)
 		im.say(level, rule, column(col), fmt.Sprintf("%q", cell), "kept in the note")

@@ -44,7 +44,7 @@ func TestSeveralLists(t *testing.T) {
 		"OIL1: 3 cavities wired",
 		"wires without specification: AS22759/32 for 3 taken; branch T1 from P1 to OIL1, its length not given (1 mm stands for it)",
 		`warn: two sizes for one wire: "Oil pressure signal" 22 and 24 (lists/OIL1.csv row 3); the first is kept, the second in the note`,
-		`note: no colour: "thing" (P1 bulkhead.csv row 3); kept in the note`,
+		`note: colour that no code has: "thing" (P1 bulkhead.csv row 3); kept in the note`,
 	}
 	if d := cmp.Diff(want, report.Lines()); d != "" {
 		t.Errorf("-want +got:\n%s\n%s", d, strings.Join(report.Full(), "\n"))

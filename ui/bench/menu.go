@@ -16,6 +16,7 @@ func menuScreen() screen {
 			{text: "back to the branches", enter: func(m *Model) { m.back() }},
 			{text: "save", detail: m.path, enter: func(m *Model) { m.save() }},
 			{text: "save under another name", enter: func(m *Model) { m.openField(m.nameField(), "") }},
+			m.importRow(),
 			{text: "do again what was undone", detail: fmt.Sprintf("%d steps", len(m.redo)), enter: func(m *Model) { m.redoOne() }},
 			{text: "lengths in " + m.sys.Name(), detail: "+ - mm or inch", step: func(m *Model, _ int) { m.sys = 1 - m.sys; m.tell("lengths in " + m.sys.Name()) }},
 			m.bounceRow(),

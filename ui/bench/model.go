@@ -33,13 +33,15 @@ type Config struct {
 	Bounce time.Duration
 	Now    func() time.Time
 
-	Save    func(path string, d file.Document) error
-	Exists  func(path string) bool
-	Changed func(path string) bool                                         // somebody else wrote the file since it was read or saved
-	Keep    func(d file.Document, dirty bool) error                        // told of every change, for the journal
-	Learn   func(c catalogue.Correction) (*catalogue.Catalogue, error)     // writes what the shop goes by; the catalogue with it
-	Print   func(path string, s *calc.Sheet, unsaved bool) (string, error) // writes the build sheet beside a file; "" is no file yet
-	Left    []Left                                                         // unsaved work of benches that are gone, newest first
+	Save      func(path string, d file.Document) error
+	Exists    func(path string) bool
+	Changed   func(path string) bool                                         // somebody else wrote the file since it was read or saved
+	Keep      func(d file.Document, dirty bool) error                        // told of every change, for the journal
+	ListBytes func(path string) ([]byte, error)                              // reads a wire list
+	WriteNew  func(path string, text []byte) error                           // writes a file that is not there yet
+	Learn     func(c catalogue.Correction) (*catalogue.Catalogue, error)     // writes what the shop goes by; the catalogue with it
+	Print     func(path string, s *calc.Sheet, unsaved bool) (string, error) // writes the build sheet beside a file; "" is no file yet
+	Left      []Left                                                         // unsaved work of benches that are gone, newest first
 }
 
 // Step is one of the five steps of a branch.
@@ -76,7 +78,8 @@ type Model struct {
 	on     map[string]string // key of the row the cursor was put on
 	entry  *entry
 	run    running
-	told   struct { // the reading explained last
+	list1  *importing // the wire list that is open
+	told   struct {   // the reading explained last
 		of  *calc.Sheet
 		key string
 		e   calc.Explained

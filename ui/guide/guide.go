@@ -61,6 +61,11 @@ func Topics() []Topic {
 			"After a layer type what callipers read, more than once if you like, or leave it. A reading is explained before anything follows from it: the tolerance of its wire, else a crossed wire, tape, a wire that is missing. Nothing is moved; what would help is offered.",
 			"A hold is passed by a number or a name. Work that is cut off goes on at its step. What was measured teaches: contralay learn FILE..., or measured and learned on step Build, shows bias and spread, and + there corrects this shop by it. Deviations, contacts made anew, wire taken off a reel and a hand-over note have rows of their own; each serial keeps its own, and the printed sheet shows them.",
 		}},
+		{"lists", "other people's wire lists", []string{
+			"The menu takes in a wire list: CSV, TSV, Markdown, xlsx, ods, with whatever habits. It shows what it makes of it and what each column means; + and - say it otherwise, and what was said is kept as a recipe for the next one. Nothing changes before you take it.",
+			"What is not understood stays as text in the note of its wire and in the report, with row and column. Lengths without a unit are read only once you name one.",
+			"A second list, made by somebody else, can be held against the harness: where the two join otherwise the sheet says stop, and the ring-out sheet says what it was held against. contralay compare A B tells what changed between two, a swap once.",
+		}},
 		{"map", "the whole harness", []string{
 			"Esc from a step shows the tree: each branch under the one it hangs on, with length, count, over, sheath, and the mark of the worst that is wrong. Enter opens a branch, + hangs a leg on the breakout at its end, - splits it at a new one, digits set its length.",
 			"Where a change elsewhere leaves a lay-up that does not hold what runs there, nothing is moved: the map marks it, and Enter on its first row takes those lay-ups away so that new ones are proposed.",

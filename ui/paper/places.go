@@ -173,6 +173,13 @@ func (m maker) pinList() Table {
 func (m maker) ringOut() Table {
 	t := Table{File: "ring-out", Title: "Ring-out, by connector", Note: "Twice: bare, before anything shrinks, and with contacts in, before any adhesive. Ohm of the copper at 20 C and at most; contacts add a few thousandths, the meter's leads are taken off. What is not listed must not ring.",
 		Head: []string{"end", "cavity", "wire", "rings to", "by way of", "at most, ohm", "bare", "pinned"}, Right: right(5), Blank: right(6, 7)}
+	if from := m.h.Head.ListedFrom.V; len(m.h.Listed) > 0 {
+		if n := len(m.s.Disagreements()); n == 0 {
+			t.Note += " Held against an independent list, " + dash(from) + ": it joins the same."
+		} else {
+			t.Note += fmt.Sprintf(" Held against an independent list, %s: %d DISAGREE, see the first page. Do not build before that is settled.", dash(from), n)
+		}
+	}
 	for _, r := range m.s.RingOut() {
 		id := m.h.Terminations[r.Termination].ID
 		wire := "drain of " + r.Drain

@@ -1,0 +1,220 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/compare"
+	"contralay/model/file"
+	"contralay/model/wirelist"
+)
+
+// importLists makes a harness of wire lists and writes it to a new file; with --check of a
+// harness that is there, the lists go into it as what an independent hand says.
+func importLists(names []string, o options, w world) (int, error) {
+	if len(names) == 0 {
+		return usage, misuse{"import takes one LIST or more (contralay --help)"}
+	}
+	if (o.folder == "") == (o.against == "") {
+		return usage, misuse{"import needs a file to write: -o FILE for a new harness, or --into FILE to attach the lists to one that is there"}
+	}
+	if o.folder != "" {
+		if _, err := os.Lstat(o.folder); err == nil {
+			return usage, fmt.Errorf("%s is there already and was not touched", o.folder)
+		} else if !errors.Is(err, fs.ErrNotExist) {
+			return usage, err
+		}
+	}
+	cat, err := entries(o, w)
+	if err != nil {
+		return usage, err
+	}
+	h, rep, err := readLists(names, o, cat, w)
+	if err != nil {
+		return usage, err
+	}
+	lines := rep.Lines()
+	if o.full {
+		lines = rep.Full()
+	}
+	if o.against != "" {
+		says, err := attach(h, o.against, strings.Join(base(names), ", "))
+		if err != nil {
+			return usage, err
+		}
+		return ok, print(w.out, strings.Join(append(lines, says), "\n")+"\n")
+	}
+	d := file.Document{Harness: h, Head: "# Made from " + strings.Join(base(names), ", ") + ".\n"}
+	if err := file.Save(o.folder, d); err != nil {
+		return usage, err
+	}
+	return ok, print(w.out, strings.Join(lines, "\n")+"\n")
+}
+
+func base(names []string) []string {
+	var out []string
+	for _, n := range names {
+		out = append(out, strings.Map(func(r rune) rune {
+			if r < ' ' || r == 0x7f {
+				return '_'
+			}
+			return r
+		}, filepath.Base(n)))
+	}
+	return out
+}
+
+// readLists reads lists of any kind into one harness: our own TOML alone as it is, all
+// others by what their columns mean.
+func readLists(names []string, o options, cat *catalogue.Catalogue, w world) (model.Harness, wirelist.Report, error) {
+	if len(names) == 1 && isHarness(names[0]) {
+		d, err := file.Load(names[0])
+		if err != nil {
+			return model.Harness{}, wirelist.Report{}, err
+		}
+		return d.Harness, wirelist.Report{Facts: []string{fmt.Sprintf("%s: a harness already: %d terminations, %d wires", filepath.Base(names[0]), len(d.Harness.Terminations), len(d.Harness.Wires))}}, nil
+	}
+	var tables []wirelist.Table
+	for _, name := range names {
+		if isHarness(name) {
+			return model.Harness{}, wirelist.Report{}, fmt.Errorf("%s is a harness and no list: it goes in by itself", name)
+		}
+		data, err := listBytes(name, w)
+		if err != nil {
+			return model.Harness{}, wirelist.Report{}, err
+		}
+		ts, err := wirelist.Read(filepath.Base(name), data, wirelist.Limits{})
+		if err != nil {
+			return model.Harness{}, wirelist.Report{}, err
+		}
+		tables = append(tables, ts...)
+	}
+	opt := wirelist.Options{Unit: wirelist.LengthUnit(o.unit), Spec: o.spec, Sheets: o.sheets, Catalogue: cat, Name: strings.TrimSuffix(filepath.Base(names[0]), filepath.Ext(names[0]))}
+	if o.recipe != "" {
+		text, err := os.ReadFile(o.recipe)
+		if err != nil {
+			return model.Harness{}, wirelist.Report{}, err
+		}
+		r, err := wirelist.DecodeRecipe(o.recipe, text)
+		if err != nil {
+			return model.Harness{}, wirelist.Report{}, err
+		}
+		opt.Recipe = &r
+	}
+	return wirelist.Import(tables, opt)
+}
+
+func isHarness(name string) bool { return strings.EqualFold(filepath.Ext(name), ".toml") }
+
+// listBytes reads a list, and no more of it than a list may be.
+func listBytes(name string, w world) ([]byte, error) {
+	most := int64(wirelist.DefaultLimits().FileBytes)
+	if name == "-" {
+		return io.ReadAll(io.LimitReader(w.in, most+1))
+	}
+	info, err := os.Stat(name)
+	if err != nil {
+		return nil, fmt.Errorf("cannot read the list: %w", err)
+	}
+	if !info.Mode().IsRegular() {
+		return nil, fmt.Errorf("cannot read the list: %s is no plain file", name)
+	}
+	f, err := os.Open(name)
+	if err != nil {
+		return nil, fmt.Errorf("cannot read the list: %w", err)
+	}
+	defer f.Close()
+	return io.ReadAll(io.LimitReader(f, most+1))
+}
+
+// attach puts what lists say of what is joined into a harness that is there.
+func attach(list model.Harness, name, from string) (string, error) {
+	d, err := file.Load(name)
+	if err != nil {
+		return "", err
+	}
+	nets := compare.Nets(list, d.Harness)
+	if len(nets) == 0 {
+		return "", fmt.Errorf("the lists join nothing that %s knows: nothing was written", name)
+	}
+	d.Harness.Listed = nets
+	d.Harness.Head.ListedFrom = model.Some(from)
+	if err := file.Save(name, d); err != nil {
+		return "", err
+	}
+	return fmt.Sprintf("%d nets of it stand in %s: where the harness joins otherwise, the sheet says stop", len(nets), name), nil
+}
+
+// compareTwo says what changed from one list or harness to another.
+func compareTwo(names []string, o options, w world) (int, error) {
+	if len(names) != 2 {
+		return usage, misuse{"compare takes two: lists, or harnesses (contralay --help)"}
+	}
+	cat, err := entries(o, w)
+	if err != nil {
+		return usage, err
+	}
+	var h [2]model.Harness
+	for k, n := range names {
+		if h[k], _, err = readLists([]string{n}, o, cat, w); err != nil {
+			return usage, err
+		}
+	}
+	all := compare.Lists(h[0], h[1])
+	if isHarness(names[0]) && isHarness(names[1]) {
+		all = append(all, besideWires(h[0], h[1])...)
+	}
+	code := ok
+	if len(all) > 0 {
+		code = stopped
+	}
+	if o.json {
+		b, err := compare.JSON(all)
+		if err != nil {
+			return usage, err
+		}
+		return code, print(w.out, string(b))
+	}
+	return code, print(w.out, compare.Text(all))
+}
+
+// besideWires is what two harness files have other than their lists of wires: lengths,
+// lay-ups, covers, rules.
+func besideWires(a, b model.Harness) []compare.Difference {
+	var out []compare.Difference
+	for _, t := range file.Differences(file.Document{Harness: a}, file.Document{Harness: b}) {
+		word, _, _ := strings.Cut(t, " ")
+		switch word {
+		case "wire", "unit", "feed", "termination", "splice":
+			continue // told above, by what it means
+		}
+		out = append(out, compare.Difference{Kind: compare.Changed, Of: word, Says: t})
+	}
+	return out
+}
+
+// writeNew writes a file that is not there yet.
+func writeNew(name string, text []byte) error {
+	f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
+	if errors.Is(err, fs.ErrExist) {
+		return fmt.Errorf("%s is there already and was not touched", name)
+	}
+	if err != nil {
+		return err
+	}
+	_, err = f.Write(text)
+	if cerr := f.Close(); err == nil {
+		err = cerr
+	}
+	if err != nil {
+		os.Remove(name)
+	}
+	return err
+}

@@ -1,0 +1,119 @@
+package main
+
+import (
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"contralay/model/file"
+)
+
+// A pin table becomes a harness and a report in ten lines; what is there already is not
+// touched, and what fails writes nothing.
+func TestImportCommand(t *testing.T) {
+	dir := t.TempDir()
+	out := filepath.Join(dir, "x.toml")
+	r := call(t, "", "import", "../../testdata/lists/pin-table.md", "-o", out)
+	if r.code != ok || strings.Count(r.out, "\n") > 10 {
+		t.Fatalf("exit %d, %d lines:\n%s%s", r.code, strings.Count(r.out, "\n"), r.out, r.err)
+	}
+	for _, want := range []string{"2 terminations", "1 wired spare (J)", "1 reserved (K)", "1 blank (D)", "shielded pair of wires 4 and 5", "twisted pair of wires 6 and 7", "two cavities of one net: L,M"} {
+		if !strings.Contains(r.out, want) {
+			t.Errorf("the report lacks %q:\n%s", want, r.out)
+		}
+	}
+	d, err := file.Load(out)
+	if err != nil || len(d.Harness.Terminations) != 2 || len(d.Harness.Units) != 2 {
+		t.Fatalf("%v: %d terminations", err, len(d.Harness.Terminations))
+	}
+	before := readFile(t, out)
+	if r := call(t, "", "import", "../../testdata/lists/pin-table.md", "-o", out); r.code != usage || readFile(t, out) != before {
+		t.Errorf("what was there: %+v", r)
+	}
+	junk := fileOf(t, "junk.csv", "nothing that names\na column at all\n")
+	bomb := fileOf(t, "bomb.xlsx", "PK\x03\x04 no zip")
+	for _, args := range [][]string{{junk}, {bomb}, {"nowhere.csv"}, {dir}, {"../../testdata/lists/pin-table.md", "--recipe", junk}, {"../../testdata/lists/pin-table.md", "--unit", "mile"}} {
+		to := filepath.Join(dir, "never.toml")
+		if r := call(t, "", append([]string{"import", "-o", to}, args...)...); r.code != usage || r.err == "" {
+			t.Errorf("%v: %+v", args, r)
+		}
+		if _, err := os.Stat(to); err == nil {
+			t.Fatalf("%v wrote a file", args)
+		}
+	}
+}
+
+// Two channels that changed places are told as one swap, once; nothing that is the same is
+// told; lists and harnesses go beside one another.
+func TestCompareCommand(t *testing.T) {
+	a := fileOf(t, "a.csv", "wire,from,to,signal\n4,P1:4,INJ4:1,Injector 4\n5,P1:5,INJ5:1,Injector 5\n6,P1:6,INJ6:1,Injector 6\n")
+	b := fileOf(t, "b.csv", "from;to;signal;wire\nP1:5;INJ4:1;Injector 4;4\nP1:4;INJ5:1;Injector 5;5\nP1:6;INJ6:1;Injector 6;6\n")
+	r := call(t, "", "compare", a, b)
+	if r.code != stopped || strings.Count(r.out, "4 and 5 swapped") != 1 || strings.Count(r.out, "\n") != 1 {
+		t.Errorf("%+v", r)
+	}
+	if r := call(t, "", "compare", a, a); r.code != ok || r.out != "no difference\n" {
+		t.Errorf("%+v", r)
+	}
+	j := call(t, "", "compare", a, b, "--json")
+	var all []struct{ Kind, Says string }
+	if err := json.Unmarshal([]byte(j.out), &all); err != nil || len(all) != 1 || all[0].Kind != "swapped" {
+		t.Errorf("%v %+v", err, all)
+	}
+	one := readFile(t, "../../testdata/example.toml")
+	two := fileOf(t, "two.toml", strings.Replace(one, " = 450.0", " = 460.0", 1))
+	if r := call(t, "", "compare", "../../testdata/example.toml", two); r.code != stopped || !strings.Contains(r.out, "length_mm") {
+		t.Errorf("a length: %+v", r)
+	}
+}
+
+// An independent list in a harness stops it where the two join otherwise, once for one
+// swap, and the ring-out sheet says what it was held against.
+func TestIndependentList(t *testing.T) {
+	loom := readFile(t, "../../testdata/example.toml")
+	name := fileOf(t, "loom.toml", loom)
+	r := call(t, "", "check", name)
+	d, err := file.Load(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var list strings.Builder
+	list.WriteString("wire,from,to\n")
+	var first, second string
+	for _, w := range d.Harness.Wires {
+		from := w.From.V
+		if strings.Contains(from, ":") && strings.Contains(w.To.V, ":") && w.Role.V != "spare" {
+			switch {
+			case first == "":
+				first = from
+			case second == "":
+				second = from
+			}
+		}
+		list.WriteString(w.ID + "," + w.From.V + "," + w.To.V + "\n")
+	}
+	good := fileOf(t, "good.csv", list.String())
+	if r := call(t, "", "import", good, "--into", name); r.code != ok {
+		t.Fatalf("%+v", r)
+	}
+	if now := call(t, "", "check", name); strings.Contains(now.out, "list.joins") || now.code != r.code {
+		t.Errorf("the same list disagrees:\n%s", now.out)
+	}
+	out := t.TempDir()
+	call(t, "", "sheet", name, "-o", out)
+	pages, _ := filepath.Glob(out + "/*.html")
+	if !strings.Contains(readFile(t, pages[0]), "Held against an independent list, good.csv: it joins the same.") {
+		t.Error("the sheet does not say what it was held against")
+	}
+	swapped := strings.NewReplacer(","+first+",", ","+second+",", ","+second+",", ","+first+",").Replace(list.String())
+	bad := fileOf(t, "bad.csv", swapped)
+	if r := call(t, "", "import", bad, "--into", name); r.code != ok {
+		t.Fatalf("%+v", r)
+	}
+	now := call(t, "", "check", name)
+	if now.code != stopped || strings.Count(now.out, "[list.joins]") != 1 || !strings.Contains(now.out, "swapped") {
+		t.Errorf("%s and %s swapped in the list: exit %d\n%s", first, second, now.code, now.out)
+	}
+}

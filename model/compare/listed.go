@@ -1,0 +1,73 @@
+package compare
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model"
+)
+
+// Nets are the cavities that each net of a list joins, by the names a harness has for their
+// terminations; a cavity of a termination that the harness lacks is left out, and a net of
+// nothing else with it. This is what a harness keeps of an independent list.
+func Nets(list, harness model.Harness) []model.Listed {
+	_, is := both(&harness, &list)
+	known := map[string]bool{}
+	for _, t := range harness.Terminations {
+		known[t.ID] = true
+	}
+	nets, _ := netsOf(is)
+	var out []model.Listed
+	for _, n := range nets {
+		var ends []string
+		for _, c := range n.cavities {
+			if known[termination(c)] && !slices.Contains(ends, c) {
+				ends = append(ends, c)
+			}
+		}
+		if len(ends) > 0 {
+			l := model.Listed{Ends: ends}
+			if n.name != "" {
+				l.Signal = model.Some(n.name)
+			}
+			out = append(out, l)
+		}
+	}
+	return out
+}
+
+// Listing is a harness of nothing but what a list joins: what Nets kept, made into wires
+// again, so that it is compared like any other list.
+func Listing(nets []model.Listed, terminations []model.Termination) model.Harness {
+	h := model.Harness{Terminations: slices.Clone(terminations)}
+	add := func(n model.Listed, k, j int, from, to string) {
+		w := model.Wire{ID: fmt.Sprintf("list %d.%d", k+1, j), Signal: n.Signal, From: model.Some(from)}
+		if to != "" {
+			w.To = model.Some(to)
+		}
+		h.Wires = append(h.Wires, w)
+	}
+	named := map[string]bool{}
+	for k, n := range nets {
+		for _, e := range n.Ends {
+			named[termination(e)] = true
+		}
+		for j := 1; j < len(n.Ends); j++ {
+			add(n, k, j, n.Ends[j-1], n.Ends[j])
+		}
+		if len(n.Ends) == 1 {
+			add(n, k, 0, n.Ends[0], "")
+		}
+	}
+	h.Terminations = slices.DeleteFunc(h.Terminations, func(t model.Termination) bool { return !named[t.ID] })
+	return h
+}
+
+// Joins are the disagreements that are about what is joined to what, and not about what a
+// wire is called, coloured or as thick as.
+func Joins(all []Difference) []Difference {
+	return slices.DeleteFunc(slices.Clone(all), func(d Difference) bool {
+		return d.Kind == Changed && !strings.Contains(d.Says, "join") && d.Of != "net"
+	})
+}
