@@ -1,6 +1,8 @@
 package calc
 
 import (
+	"slices"
+
 	"contralay/model"
 	"contralay/model/catalogue"
 )
@@ -47,6 +49,7 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
 	s.sayAdhesive()
 	s.weigh()
 	s.standing()
+	s.builtOver()
 	s.same.prior = nil // or every sheet would hold all before it
 	return s
 }
@@ -54,15 +57,22 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
 // Complete is Build with every branch laid: what waits for a proposal is planned.
 func Complete(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
 	s := Build(h, cat, prior)
-	planned := false
+	var keys []string
+	var of []int
 	for i := range s.Branches {
 		if s.Branches[i].Waiting {
-			s.Adopt(s.PlanKey(i), s.Propose(i))
-			planned = true
+			if key := s.PlanKey(i); !slices.Contains(keys, key) {
+				keys, of = append(keys, key), append(of, i)
+			}
 		}
 	}
-	if !planned {
+	if len(keys) == 0 {
 		return s
+	}
+	found := make([]Proposal, len(keys)) // planned side by side: a sheet is only read
+	beside(len(keys), func(n int) { found[n] = s.Propose(of[n]) })
+	for n, key := range keys {
+		s.Adopt(key, found[n])
 	}
 	return Build(h, cat, s)
 }

@@ -47,6 +47,7 @@ func (r RunStep) Measured() bool {
 
 // Hold points, in the order they are met.
 const (
+	HoldStops  = "hold stops" // only where the sheet says stop
 	HoldBare   = "hold bare"
 	HoldFit    = "hold fit"
 	HoldPinned = "hold pinned"
@@ -59,6 +60,18 @@ const (
 // shrink, ring out with contacts in; glue; loaded drop.
 func (s *Sheet) Run() []RunStep {
 	var out []RunStep
+	if n, first := 0, ""; true {
+		for _, g := range Worst(s.Snags) {
+			if g.Level == Stop {
+				if n++; n == 1 {
+					first = g.Where + " " + g.Says
+				}
+			}
+		}
+		if n > 0 {
+			out = append(out, RunStep{Key: HoldStops, Kind: HoldStep, Says: fmt.Sprintf("the sheet says stop %d times; the worst: %s", n, first)})
+		}
+	}
 	for _, c := range s.CutList() {
 		out = append(out, RunStep{Key: fmt.Sprintf("cut %s %s %s", c.Spec, c.Size, unit.Fixed(float64(c.CutMM), 0)), Kind: CutStep, Of: c.Spec + " " + c.Size, Cut: c})
 	}

@@ -171,3 +171,40 @@ func (s *Sheet) wallReading(name string, i int, b *model.Build, r model.Recovere
 	}
 	return []learn.Reading{{Group: "wall, " + sh.Tube.Kind, Of: name + " " + r.Branch, Predicted: float64(t.WallMM), Measured: measured}}
 }
+
+// MeasuredNowhere is how many readings are of a branch or a layer that is not there.
+func (s *Sheet) MeasuredNowhere() int {
+	n := 0
+	for k := range s.H.Builds {
+		for _, r := range s.H.Builds[k].Readings {
+			if i, ok := s.X.Branch[r.Branch]; !ok || r.Layer >= len(s.Branches[i].Layers) {
+				n += len(r.OverMM)
+			}
+		}
+	}
+	return n
+}
+
+// builtOver warns of what was measured of a layer and stands outside what its wires explain:
+// it was built so, and somebody went on.
+func (s *Sheet) builtOver() {
+	for k := range s.H.Builds {
+		b := &s.H.Builds[k]
+		for _, r := range b.Readings {
+			i, ok := s.X.Branch[r.Branch]
+			if !ok || r.Layer >= len(s.Branches[i].Layers) || len(r.OverMM) == 0 || s.Branches[i].OverMM <= 0 {
+				continue
+			}
+			out := &s.Branches[i]
+			over := out.Layers[r.Layer].OverMM * s.learnedBy(i, r.Layer)
+			least, most := over*out.OverMinMM/out.OverMM-2*readSame, over*out.OverMaxMM/out.OverMM+2*readSame
+			mean := unit.Millimetre(0)
+			for _, v := range r.OverMM {
+				mean += v / unit.Millimetre(len(r.OverMM))
+			}
+			if mean < least || mean > most {
+				s.sayLike(Warn, "built.over", r.Branch, b.Serial, fmt.Sprintf("serial %s: %s was measured at %s mm and stands %s by the sheet", b.Serial, model.LayerName(r.Layer), unit.Fixed(float64(mean), 2), unit.Fixed(float64(over), 1)))
+			}
+		}
+	}
+}

@@ -46,7 +46,7 @@ func commands() []string {
 }
 
 func flags() []string {
-	return []string{"--accept", "--ascii", "--bounce", "--catalogue", "--centres", "--colour", "--full", "--help", "--into", "--json", "--lay-ratio", "--light", "--on", "--out", "--recipe", "--serial", "--sheet", "--spares", "--spec", "--unit", "--without"}
+	return []string{"--accept", "--ascii", "--bounce", "--catalogue", "--centres", "--colour", "--full", "--help", "--into", "--json", "--keep-odd", "--lay-ratio", "--light", "--on", "--out", "--recipe", "--serial", "--sheet", "--spares", "--spec", "--unit", "--without"}
 }
 
 // completion prints a script for a shell: commands, topics, the words a flag takes,

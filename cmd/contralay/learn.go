@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"contralay/calc"
@@ -26,6 +27,7 @@ func learnFrom(names []string, o options, w world) (int, error) {
 		return usage, err
 	}
 	var all []learn.Reading
+	lost := 0
 	for _, name := range names {
 		d, err := file.Load(name)
 		if err != nil {
@@ -33,6 +35,13 @@ func learnFrom(names []string, o options, w world) (int, error) {
 		}
 		s := slowly(w, "working out lay-ups", func() *calc.Sheet { return calc.Complete(&d.Harness, cat, nil) })
 		all = append(all, s.Measured(filepath.Base(name))...)
+		lost += s.MeasuredNowhere()
+	}
+	all, twice := once(all)
+	for _, name := range o.without {
+		if !slices.ContainsFunc(all, func(r learn.Reading) bool { return r.Of == name }) {
+			return usage, fmt.Errorf("--without %q: no reading is called that; a name is as the list gives it: %s", name, namesOf(all))
+		}
 	}
 	lessons := learn.Lessons(all, learn.Options{Without: o.without})
 	var b strings.Builder
@@ -41,6 +50,15 @@ func learnFrom(names []string, o options, w world) (int, error) {
 	}
 	for _, l := range lessons {
 		fmt.Fprintln(&b, strings.Join(paper.Lesson(l), "\n"))
+		if _, in := cat.Correction(l.Group); in {
+			fmt.Fprintln(&b, "  in use: "+paper.InUse(cat, l.Group))
+		}
+	}
+	if twice > 0 {
+		fmt.Fprintf(&b, "in these files more than once, and counted once: %d\n", twice)
+	}
+	if lost > 0 {
+		fmt.Fprintf(&b, "of a branch or layer that their harness does not have, and not counted: %d\n", lost)
 	}
 	if o.accept != "" {
 		says, err := accept(lessons, names, o, w)
@@ -52,16 +70,48 @@ func learnFrom(names []string, o options, w world) (int, error) {
 	return ok, print(w.out, b.String())
 }
 
+// once leaves out what stands there twice: a file given twice, a copy of it, its .bak.
+func once(all []learn.Reading) (kept []learn.Reading, twice int) {
+	seen := map[learn.Reading]bool{}
+	for _, r := range all {
+		_, what, _ := strings.Cut(r.Of, " ") // whatever the file is called
+		key := learn.Reading{Group: r.Group, Of: what, Predicted: r.Predicted, Measured: r.Measured}
+		if seen[key] {
+			twice++
+			continue
+		}
+		seen[key] = true
+		kept = append(kept, r)
+	}
+	return kept, twice
+}
+
+// namesOf is a few names of readings.
+func namesOf(all []learn.Reading) string {
+	var out []string
+	for _, r := range all {
+		if !slices.Contains(out, r.Of) && len(out) < 4 {
+			out = append(out, r.Of)
+		}
+	}
+	return strings.Join(out, "; ")
+}
+
 // accept writes one lesson, or all that may be, into the shop's corrections.
 func accept(lessons []learn.Lesson, names []string, o options, w world) (string, error) {
 	var groups, base []string
 	for _, n := range names {
 		base = append(base, filepath.Base(n))
 	}
+	var odd []string
 	text := ""
 	for _, l := range lessons {
 		groups = append(groups, l.Group)
 		if o.accept != "all" && o.accept != l.Group {
+			continue
+		}
+		if len(l.Outliers) > 0 && !o.keepOdd {
+			odd = append(odd, fmt.Sprintf("%s: %s", l.Group, l.Outliers[0].Of))
 			continue
 		}
 		c, may := paper.Accepted(l, w.now().Format("2006-01-02"), strings.Join(base, ", "))
@@ -71,6 +121,9 @@ func accept(lessons []learn.Lesson, names []string, o options, w world) (string,
 		case o.accept == l.Group:
 			return "", fmt.Errorf("%s has %d readings and %d are wanted: nothing was written", l.Group, l.N, l.Least)
 		}
+	}
+	if len(odd) > 0 && (text == "" || o.accept != "all") {
+		return "", fmt.Errorf("nothing was written: an odd one out in %s; leave it out with --without, or take it with --keep-odd", strings.Join(odd, "; "))
 	}
 	if text == "" {
 		return "", fmt.Errorf("there is nothing to accept as %q; there is: %s", o.accept, strings.Join(groups, "; "))
@@ -82,7 +135,11 @@ func accept(lessons []learn.Lesson, names []string, o options, w world) (string,
 	if err := appendCorrections(name, text); err != nil {
 		return "", err
 	}
-	return fmt.Sprintf("written to %s: every sheet of this shop goes by it from now on\n", name), nil
+	says := fmt.Sprintf("written to %s: every sheet of this shop goes by it from now on\n", name)
+	if len(odd) > 0 {
+		says += "not accepted for an odd one out: " + strings.Join(odd, "; ") + "\n"
+	}
+	return says, nil
 }
 
 // correctionsFile is where the shop keeps what it has learned.

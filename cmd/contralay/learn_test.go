@@ -110,6 +110,19 @@ func TestLearnTooLittle(t *testing.T) {
 	if !strings.Contains(r.out, "odd one out: odd.toml serial 1 T1 layer 2") {
 		t.Fatalf("%s", r.out)
 	}
+	if r := callIn(t, env, "", "learn", name, "--accept", "over, 3 layers"); r.code != usage || !strings.Contains(r.err, "odd one out") {
+		t.Errorf("an odd one was accepted: %+v", r)
+	}
+	if r := callIn(t, env, "", "learn", name, "--without", "nobody"); r.code != usage || !strings.Contains(r.err, "nobody") {
+		t.Errorf("%+v", r)
+	}
+	again := fileOf(t, "again.toml", shopOf(t, 4, 0.02, 0.006))
+	if r := callIn(t, env, "", "learn", few, few, again); !strings.Contains(r.out, "over, 3 layers: 4 readings") || !strings.Contains(r.out, "more than once, and counted once: 16") {
+		t.Errorf("the same three times: %s", r.out)
+	}
+	if r := callIn(t, env, "", "learn", fileOf(t, "lost.toml", strings.Replace(shopOf(t, 3, 0, 0.001), "branch  = \"T1\"", "branch  = \"ZZ\"", 1))); !strings.Contains(r.out, "does not have, and not counted: 1") {
+		t.Errorf("%s", r.out)
+	}
 	if r := callIn(t, env, "", "learn", name, "--without", "odd.toml serial 1 T1 layer 2"); strings.Contains(r.out, "odd one out") || !strings.Contains(r.out, "left out: odd.toml serial 1") {
 		t.Errorf("%s", r.out)
 	}

@@ -31,6 +31,7 @@ type options struct {
 	sheets    []string // of a workbook
 	full      bool     // every finding by itself
 	accept    string   // the group of readings that is accepted, or "all"
+	keepOdd   bool     // an odd one out is accepted with the rest
 	without   []string // readings that are left out
 	run       bool     // the bench opens on a run
 	serial    string   // of what is built
@@ -69,7 +70,7 @@ func parse(args []string) (options, []string, error) {
 
 func (o *options) set(name string, given bool, take func() (string, error)) error {
 	switch name {
-	case "h", "help", "json", "ascii", "light", "full":
+	case "h", "help", "json", "ascii", "light", "full", "keep-odd":
 		if given {
 			return misuse{fmt.Sprintf("--%s takes no value", name)}
 		}
@@ -78,6 +79,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.ascii = o.ascii || name == "ascii"
 		o.light = o.light || name == "light"
 		o.full = o.full || name == "full"
+		o.keepOdd = o.keepOdd || name == "keep-odd"
 		return nil
 	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio", "bounce", "o", "out", "on", "serial", "accept", "without", "into", "recipe", "unit", "spec", "sheet":
 	default:

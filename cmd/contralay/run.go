@@ -55,6 +55,7 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
   contralay learn FILE...      what was measured beside what was predicted
       --accept GROUP           correct by it from now on ("all": every one)
       --without NAME           leave a reading out; may be given again
+      --keep-odd               accept an odd one out with the rest
   contralay sheet FILE -o DIR  the build sheet as a page to print, and its lists as CSV
       --on DAY                 the day it is of, 2026-05-31 (today)
   contralay help TOPIC         one page: %s

@@ -9,6 +9,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"unicode"
 
 	"contralay/calc"
 	"contralay/model/file"
@@ -31,6 +32,9 @@ func sheetFor(name string, o options, w world) (int, error) {
 	cat, err := entries(o, w)
 	if err != nil {
 		return usage, err
+	}
+	if len(d.Harness.Wires) == 0 {
+		return usage, fmt.Errorf("%s holds no wire yet: there is nothing to print", name)
 	}
 	s := slowly(w, "working out lay-ups", func() *calc.Sheet { return calc.Complete(&d.Harness, cat, nil) })
 	on := o.on
@@ -113,7 +117,7 @@ func sheetName(s *calc.Sheet) string {
 	text := strings.Trim(strings.Join([]string{h.Number.V, h.Revision.V}, "-"), "-")
 	out := strings.Map(func(r rune) rune {
 		switch {
-		case r >= 'a' && r <= 'z', r >= 'A' && r <= 'Z', r >= '0' && r <= '9', r == '-', r == '_', r == '.':
+		case unicode.IsLetter(r), unicode.IsDigit(r), r == '-', r == '_', r == '.':
 			return r
 		}
 		return '-'
@@ -121,7 +125,10 @@ func sheetName(s *calc.Sheet) string {
 	if out = strings.Trim(out, "-."); out == "" {
 		return "harness"
 	}
-	return out[:min(len(out), 80)]
+	if rs := []rune(out); len(rs) > 60 {
+		return string(rs[:60])
+	}
+	return out
 }
 
 // swapIn writes a file beside its place and swaps it in.

@@ -48,6 +48,16 @@ func (m *Model) helpFor() string {
 		return "start"
 	case "layer", "compare":
 		return "layers"
+	case "run", "learned":
+		return "run"
+	case "import":
+		return "lists"
+	case "ends", "end", "splices", "splice", "lists":
+		return "ends"
+	case "cover", "add cover", "boot", "threading", "margins":
+		return "sheath"
+	case "feeds", "feed":
+		return "protection"
 	}
 	if len(m.stack) > 0 {
 		return "wires" // a wire, or a list to choose from for one

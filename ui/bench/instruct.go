@@ -51,15 +51,27 @@ func (m *Model) instruct(s calc.RunStep) instruction {
 		}
 		return instruction{title: "adhesive", large: []string{s.Of}, lines: []string{strings.Join(s.Joints, "; "), "Abrade, wipe, recover, let cure; " + life + "."}}
 	}
+	if s.Key == calc.HoldStops {
+		return instruction{title: "hold point", large: []string{"hold", "stops"}, lines: []string{capital(s.Says) + ".", "Mend it, or sign for building it all the same."}}
+	}
 	name := map[string]string{calc.HoldBare: "ring out bare", calc.HoldFit: "trial fit", calc.HoldPinned: "ring out", calc.HoldLoaded: "loaded drop"}[s.Key]
 	return instruction{title: "hold point", large: []string{"hold", name}, lines: []string{capital(s.Says) + ".", "It is signed before anything after it is done."}}
+}
+
+// inWords is a colour as it is grabbed: the words of its code.
+func inWords(code string) string {
+	_, words, both := strings.Cut(paper.Colour(code), "  ")
+	if !both {
+		return code
+	}
+	return words
 }
 
 func (m *Model) sayCut(s calc.RunStep) instruction {
 	var ids []string
 	for _, k := range s.Cut.Wires {
 		w := &m.h.Wires[k]
-		ids = append(ids, strings.TrimSpace(w.ID+" "+w.Colour.V))
+		ids = append(ids, strings.TrimSpace(w.ID+" "+inWords(w.Colour.V)))
 	}
 	return instruction{title: "cut", large: []string{fmt.Sprintf("cut %d x %s %s", len(ids), m.sys.Length(s.Cut.CutMM), m.sys.Name()), sizeOf(s.Cut.Size)},
 		lines: []string{fmt.Sprintf("%s %s; flag both ends as you cut", s.Cut.Spec, sizeOf(s.Cut.Size)), "Wire and colour: " + strings.Join(ids, ", ")}}
@@ -71,7 +83,7 @@ func (m *Model) sayMake(s calc.RunStep) instruction {
 	var wires []string
 	for _, id := range u.Wires {
 		if k, ok := m.sheet.X.Wire[id]; ok {
-			wires = append(wires, strings.TrimSpace(id+" "+paper.Size(&m.h.Wires[k])+" "+m.h.Wires[k].Colour.V))
+			wires = append(wires, strings.TrimSpace(id+" "+paper.Size(&m.h.Wires[k])+" "+inWords(m.h.Wires[k].Colour.V)))
 		}
 	}
 	out := instruction{title: "make up", large: []string{"twist " + u.ID}, lines: []string{strings.TrimSpace(u.Name.V + "  " + strings.Join(wires, ", "))}}
@@ -93,11 +105,11 @@ func (m *Model) sayLay(s calc.RunStep) instruction {
 	if s.Layer == 0 {
 		name = "centre"
 	}
-	out := instruction{title: fmt.Sprintf("lay %s, %s", strings.TrimSpace(mb.ID+" "+mb.Name.V), model.LayerName(s.Layer)), large: []string{mb.ID + " " + name + " " + map[bool]string{true: "", false: l.Hand}[l.Hand == "straight"], fmt.Sprintf("%d straight", len(l.Members))}}
+	out := instruction{title: fmt.Sprintf("lay %s, %s", strings.TrimSpace(mb.ID+" "+mb.Name.V), model.LayerName(s.Layer)), large: []string{mb.ID + " " + name + " " + map[bool]string{true: "", false: l.Hand}[l.Hand == "straight"], fmt.Sprintf("%d pieces straight", len(l.Members))}}
 	how := fmt.Sprintf("Start at %s, straight", mb.From)
 	if l.LayMM > 0 {
 		turn := paper.Turn(l.LayMM)
-		out.large[1] = fmt.Sprintf("%d turn %s", len(l.Members), m.sys.Length(turn))
+		out.large[1] = fmt.Sprintf("%d pieces turn %s", len(l.Members), m.sys.Length(turn))
 		how = fmt.Sprintf("Start at %s, %s, one turn in %s %s, %s turns", mb.From, l.Hand, m.sys.Length(turn), m.sys.Name(), unit.Fixed(float64(l.Turns), 1))
 	}
 	var ids []string
@@ -108,10 +120,10 @@ func (m *Model) sayLay(s calc.RunStep) instruction {
 		}
 		ids = append(ids, id)
 	}
-	out.lines = append(out.lines, how+fmt.Sprintf("; over %s %s when it is laid", m.sys.Diameter(l.OverMM), m.sys.Name()), "Clockwise, seen from "+mb.From+": "+strings.Join(ids, " "))
 	if e, ok := m.explained(s, m.build().ReadingOf(s.Of, s.Layer)); ok {
-		out.lines = append(out.lines, m.readingSays(e)...)
+		out.lines = append(out.lines, m.readingSays(e)...) // the verdict first: a low screen shows that much
 	}
+	out.lines = append(out.lines, how+fmt.Sprintf("; over %s %s when it is laid", m.sys.Diameter(l.OverMM), m.sys.Name()), "Clockwise, seen from "+mb.From+": "+strings.Join(ids, " "))
 	return out
 }
 

@@ -56,6 +56,11 @@ func table() []binding {
 		{keys: []string{"0", "1", "2", "3", "4", "5", "6", "7", "8", "9"}, name: "0-9", help: "type the row's value; a calliper may send digits and Enter at once",
 			on: func(_ *Model, r *row) bool { return r != nil && r.field != nil },
 			do: func(m *Model, r *row, k key) { m.openField(*r.field, k.text) }},
+		{keys: []string{"."}, name: ". 5", help: "a value that begins with a point",
+			on: func(_ *Model, r *row) bool {
+				return r != nil && r.drop == nil && r.field != nil && r.field.number
+			},
+			do: func(m *Model, r *row, _ key) { m.openField(*r.field, "0.") }},
 		{keys: []string{".", "delete"}, name: ".", help: "take the row's component or wire out",
 			on: func(_ *Model, r *row) bool { return r != nil && r.drop != nil },
 			do: func(m *Model, r *row, _ key) { r.drop(m) }},
@@ -137,7 +142,7 @@ func (m *Model) key(k key) {
 			continue
 		}
 		if b.on != nil && !b.on(m, r) {
-			break
+			continue // another line of the table may have the key
 		}
 		m.tell("")
 		b.do(m, r, k)

@@ -48,6 +48,10 @@ func learnedScreen() screen {
 						m.tell("+ accepts it")
 						return
 					}
+					if len(l.Outliers) > 0 {
+						m.refuse("an odd one out, " + l.Outliers[0].Of + ": contralay learn leaves it out, or takes it, by name")
+						return
+					}
 					c, ok := paper.Accepted(l, m.today(), m.fileName())
 					if !ok {
 						m.refuse("too few readings: nothing is corrected")

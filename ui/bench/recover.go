@@ -2,6 +2,7 @@ package bench
 
 import (
 	"fmt"
+	"strings"
 
 	"contralay/model/file"
 )
@@ -42,9 +43,17 @@ func leftScreen(left []Left) screen {
 			m.tell(says)
 		}
 		p.rows = []row{
-			{key: "take", text: "take it up: " + changes(len(l.Says)), detail: "Enter goes on where it stopped; Backspace goes back to the file", enter: func(m *Model) {
+			{key: "take", text: "take it up: " + leftText(l), detail: "Enter goes on where it stopped; Backspace goes back to the file", enter: func(m *Model) {
 				m.takeLeft(l)
-				next(m, "the unsaved work is taken up; S saves it, Backspace goes back to the file")
+				says := "the unsaved work is taken up; S saves it, Backspace goes back to the file"
+				if n := len(left) - 1; n > 0 { // a second would take the place of the first
+					says += fmt.Sprintf("; %s more, offered at the next start", plural(n, "piece stays", "pieces stay"))
+				}
+				m.back()
+				if m.cfg.Run {
+					m.Run(m.cfg.Serial)
+				}
+				m.tell(says)
 			}},
 			{key: "later", text: "leave it: open the file as it was saved", detail: "it stays where it is and is offered at the next start", enter: func(m *Model) {
 				next(m, "the unsaved work stays and is offered again at the next start")
@@ -64,11 +73,28 @@ func leftScreen(left []Left) screen {
 		if len(l.Says) == 0 {
 			p.rows = append(p.rows, row{text: "it is the same as the file"})
 		}
-		for _, t := range l.Says {
-			p.rows = append(p.rows, row{text: t, detail: t})
+		for _, built := range []bool{true, false} { // what was built stands first
+			for _, t := range l.Says {
+				if strings.HasPrefix(t, "build") == built {
+					p.rows = append(p.rows, row{text: t, detail: t})
+				}
+			}
 		}
 		return p
 	}}
+}
+
+// leftText is what unsaved work holds, in few words: what was built before what was changed.
+func leftText(l Left) string {
+	text := ""
+	for _, b := range l.Doc.Harness.Builds {
+		n := 0
+		for _, r := range b.Readings {
+			n += len(r.OverMM)
+		}
+		text += fmt.Sprintf("serial %s at %s and %s; ", b.Serial, plural(len(b.Done), "step", "steps"), plural(n, "reading", "readings"))
+	}
+	return text + changes(len(l.Says))
 }
 
 // takeLeft makes left work the harness. It is taken away from where it lay once it

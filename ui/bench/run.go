@@ -22,6 +22,7 @@ type running struct {
 	at     int
 	steps  []calc.RunStep
 	of     *calc.Sheet // the sheet steps were made for
+	asked  string      // the odd thing that was asked last
 }
 
 // runSteps are the steps of the harness as it is.
@@ -113,6 +114,7 @@ func (m *Model) startRun(serial string) {
 	}
 	m.run.at = m.firstOpen()
 	m.face()
+	m.step = Build // whoever leaves the run stands where no digit changes a wire
 	m.open(runScreen())
 }
 
@@ -202,13 +204,24 @@ func (m *Model) runPage(w int) page {
 	if slices.Contains(b.Done, s.Key) {
 		p.lines[0] += "   DONE"
 	}
-	if arrange(m.w, m.height, true).work < 8 { // no room for more than what it is
-		p.lines = []string{strings.ToUpper(strings.Join(l.large, "  "))}
-	} else {
-		p.lines = append(p.lines, m.inLarge(l.large, w, len(l.lines)+4)...)
-	}
-	p.lines = append(p.lines, l.lines...)
 	p.rows = m.runRows(s, b)
+	if arrange(m.w, m.height, true).work < 8 { // no room for more than what it is: the rest are rows
+		p.lines = []string{strings.ToUpper(strings.Join(l.large, "  "))}
+		var more []row
+		for _, t := range l.lines {
+			for _, t := range wrap(t, w-3) {
+				more = append(more, row{text: t, detail: "read on with the arrows"})
+			}
+		}
+		p.rows = slices.Insert(p.rows, 1, more...)
+		return p
+	}
+	lines := 0
+	for _, t := range l.lines {
+		lines += len(wrap(t, w))
+	}
+	p.lines = append(p.lines, m.inLarge(l.large, w, lines+4)...)
+	p.lines = append(p.lines, l.lines...)
 	return p
 }
 
@@ -219,7 +232,7 @@ func (m *Model) inLarge(lines []string, w, rest int) []string {
 	if m.cfg.ASCII {
 		each = 6
 	}
-	room := arrange(m.w, m.height, true).work - 2 - min(rest, 7)
+	room := arrange(m.w, m.height, true).work - 2 - rest
 	var out []string
 	for _, t := range lines {
 		big := letters(t, w, m.cfg.ASCII)
@@ -286,9 +299,24 @@ func (m *Model) runRows(s calc.RunStep, b *model.Build) []row {
 		if text == "" {
 			return nil
 		}
+		if _, err := unit.ParseNumber(text); err == nil {
+			return fmt.Errorf("words are wanted: what differs from the sheet; a reading goes on the first row")
+		}
 		m.change(m.h.EditBuild(m.run.serial, func(b *model.Build) { b.Apart = append(b.Apart, model.Deviation{At: at, Says: text}) }), "written down")
 		return nil
-	}}}, m.noteRow(b))
+	}}})
+	for n, d := range b.Apart {
+		if d.At == at {
+			out = append(out, row{key: fmt.Sprint("apart ", n), text: "  differs: " + d.Says, detail: ". strikes it out", drop: func(m *Model) {
+				m.change(m.h.EditBuild(m.run.serial, func(b *model.Build) {
+					if n < len(b.Apart) {
+						b.Apart = slices.Delete(b.Apart, n, n+1)
+					}
+				}), "struck out")
+			}})
+		}
+	}
+	out = append(out, m.noteRow(b))
 	if slices.Contains(b.Done, s.Key) {
 		key := s.Key
 		out = append(out, row{key: "not done", text: "not done after all", detail: "Enter takes the tick and the signature off", enter: func(m *Model) {
@@ -331,17 +359,42 @@ func (m *Model) holdRow(s calc.RunStep, b *model.Build) row {
 	}}}
 }
 
+// again reports whether the same was asked just before: what is odd is done when it is
+// asked twice.
+func (m *Model) again(what string) bool {
+	was := m.run.asked
+	m.run.asked = what
+	return was == what
+}
+
+func (m *Model) layerAt(s calc.RunStep) (*calc.Layer, bool) {
+	i, ok := m.sheet.X.Branch[s.Of]
+	if !ok || s.Layer >= len(m.sheet.Branches[i].Layers) {
+		return nil, false
+	}
+	return &m.sheet.Branches[i].Layers[s.Layer], true
+}
+
 // readRow takes readings of a layer: digits and Enter each; Enter alone goes on.
 func (m *Model) readRow(s calc.RunStep, b *model.Build) row {
 	text := "done, next; or digits: over, as measured"
 	if r := b.ReadingOf(s.Of, s.Layer); r != nil && len(r.OverMM) > 0 {
 		text = fmt.Sprintf("done, next; digits: another reading, %d so far", len(r.OverMM))
 	}
-	return row{key: "done", text: text, detail: "turn the bundle between readings; measuring can be left out", enter: func(m *Model) { m.tick(nil) },
+	return row{key: "done", text: text, detail: "turn the bundle between readings; measuring can be left out", enter: func(m *Model) {
+		if e, ok := m.explained(s, m.build().ReadingOf(s.Of, s.Layer)); ok && (e.Told == calc.TooThick || e.Told == calc.TooThin) && !slices.Contains(m.build().Done, s.Key) && !m.again(s.Key+" as it is") {
+			m.refuse("it is out of tolerance: look first; Enter once more goes on as it is")
+			return
+		}
+		m.tick(nil)
+	},
 		field: &field{label: "over of " + model.LayerName(s.Layer), unit: m.sys.Name(), number: true, set: func(m *Model, text string) error {
 			v, err := m.partSize(text, mostPart)
 			if err != nil {
 				return err
+			}
+			if l, ok := m.layerAt(s); ok && (v > 2*l.OverMM || v < l.OverMM/2) && !m.again(s.Key+text) {
+				return fmt.Errorf("%s %s is far off %s: mm or inch, the right layer? Enter once more if it is so", m.sys.Fine(v), m.sys.Name(), m.sys.Diameter(l.OverMM))
 			}
 			m.change(m.h.EditBuild(m.run.serial, func(b *model.Build) {
 				r := b.ReadingOf(s.Of, s.Layer)
@@ -488,9 +541,16 @@ func (m *Model) readingSays(e calc.Explained) []string {
 	mm := m.sys.Name()
 	read := m.sys.Fine(e.ReadMM)
 	if e.HighMM > e.ReadMM+0.005 {
-		read += " in the mean, " + m.sys.Fine(e.HighMM) + " at most"
+		read += " (mean; highest " + m.sys.Fine(e.HighMM) + ")"
 	}
 	head := fmt.Sprintf("Read %s %s, the sheet has %s (%s to %s)", read, mm, m.sys.Diameter(e.SheetMM), m.sys.Diameter(e.LeastMM), m.sys.Diameter(e.MostMM))
+	if e.Told == calc.TooThick || e.Told == calc.TooThin {
+		word, could := "TOO LARGE", "too large for tolerance: a crossed wire or tape"
+		if e.Told == calc.TooThin {
+			word, could = "TOO SMALL", "too small for tolerance: a wire is missing, or the jaws pressed"
+		}
+		return []string{word + ": look before you go on.", head + ": " + could + "."} // what is wrong is found first
+	}
 	switch e.Told {
 	case calc.AsSheet:
 		return []string{head + ": as it should be."}
@@ -503,13 +563,9 @@ func (m *Model) readingSays(e calc.Explained) []string {
 			end = ", the bottom of its tolerance"
 		}
 		head += fmt.Sprintf(": as if wire were %s%s: measure the reel.", m.sys.Fine(e.AsIfMM), end)
-	case calc.TooThick:
-		head += ": too large for tolerance: a crossed wire or tape. Look before you go on."
-	case calc.TooThin:
-		head += ": too small for tolerance: a wire is missing, or the jaws pressed. Look before you go on."
 	}
-	if e.Spec == "" || e.Told != calc.AsWire {
-		return []string{head} // what is wrong is found first
+	if e.Spec == "" {
+		return []string{head}
 	}
 	next := ""
 	if e.NextHolds > 0 {

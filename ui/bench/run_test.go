@@ -105,3 +105,66 @@ func TestLetters(t *testing.T) {
 		}
 	}
 }
+
+// A reading may begin with its point; one far off the sheet is asked for twice, and what
+// is out of tolerance is gone on from only when that is asked twice.
+func TestReadingsAreSure(t *testing.T) {
+	m := runOf(t, "example.toml", calc.LayStep)
+	for m.runSteps()[m.run.at].Layer == 0 {
+		press(m, "enter")
+	}
+	s := m.runSteps()[m.run.at]
+	l, _ := m.layerAt(s)
+	read := func() int {
+		if r := m.build().ReadingOf(s.Of, s.Layer); r != nil {
+			return len(r.OverMM)
+		}
+		return 0
+	}
+	for _, k := range []string{".", "9", "enter"} {
+		press(m, k)
+	}
+	if read() != 0 || m.entry == nil || m.entry.draft != "0.9" || !m.trouble {
+		t.Fatalf("0.9 beside %v was taken at once: %s", l.OverMM, m.says)
+	}
+	press(m, "enter")
+	if read() != 1 || m.build().ReadingOf(s.Of, s.Layer).OverMM[0] != 0.9 {
+		t.Fatalf("asked twice: %s", m.says)
+	}
+	at := m.run.at
+	press(m, "enter")
+	if m.run.at != at || !m.trouble {
+		t.Errorf("went on from what is out of tolerance: %s", m.says)
+	}
+	press(m, "enter")
+	if m.run.at != at+1 {
+		t.Errorf("asked twice, and it stays: %s", m.says)
+	}
+	warned := false
+	for _, g := range m.sheet.Snags {
+		warned = warned || g.Rule == "built.over" && g.Level == calc.Warn
+	}
+	if !warned {
+		t.Error("nothing is said of it afterwards")
+	}
+	// On a screen of 40 x 12 everything can be read by the arrows.
+	m.w, m.height = 40, 12
+	m.runBack()
+	p := m.page(m.listWidth())
+	text := ""
+	for _, r := range p.rows {
+		text += r.line() + " "
+	}
+	for _, id := range m.sheet.Branches[m.branch].Layers[s.Layer].Members {
+		if !strings.Contains(text, id.ID) {
+			t.Errorf("%s is nowhere: %s", id.ID, text)
+		}
+	}
+	// Esc leaves it at Build, where no digit changes a wire.
+	h := m.h
+	press(m, "esc")
+	press(m, "1")
+	if m.step != Build || m.entry != nil && m.entry.number || m.h != h {
+		t.Errorf("after Esc: step %v, entry %+v", m.step, m.entry)
+	}
+}

@@ -115,7 +115,11 @@ func (m maker) card(i int) card {
 	for k := range b.Layers {
 		c.Layers = append(c.Layers, m.cardLayer(i, k))
 	}
-	c.Says = append(c.Says, fmt.Sprintf("Start each layer at %s. Position 1 is the tracer (two rings); count on clockwise, seen from %s.", mb.From, mb.From))
+	if len(b.Layers) == 1 && len(b.Layers[0].Members) < 5 {
+		c.Says = append(c.Says, fmt.Sprintf("Start at %s; numbered clockwise, seen from there.", mb.From))
+	} else {
+		c.Says = append(c.Says, fmt.Sprintf("Start each layer at %s. Position 1 is the tracer (two rings); count on clockwise, seen from %s.", mb.From, mb.From))
+	}
 	if stop := mb.LengthMM - b.LaidMM; b.LaidMM > 0 && stop > 1 {
 		c.Says = append(c.Says, fmt.Sprintf("Lay stops, and wires run straight and sorted, over the zone of a breakout and one diameter before it: %s of %s %s are laid.", m.sys.Length(b.LaidMM), m.sys.Length(mb.LengthMM), m.sys.Name()))
 	}

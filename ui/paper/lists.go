@@ -70,7 +70,7 @@ func (m maker) end(w *model.Wire, from bool) string {
 
 // cutList is every wire by reel, longest first.
 func (m maker) cutList() Table {
-	t := Table{File: "cut-list", Title: "Cut list, by reel", Note: "Longest first. Flag both ends as it is cut; the flag stays until its contact is in.",
+	t := Table{File: "cut-list", Title: "Cut list, by reel", Note: "Longest first. Flag both ends as it is cut; the flag stays until its contact is in. Finished is what stays in the harness, loops in; what is cut holds the tails too, which come off when it is pinned.",
 		Head: []string{"reel", "wire", m.in("cut"), m.in("finished"), "colour", "from", "to", "signal", "cut"}, Right: right(2, 3), Blank: right(8)}
 	for _, c := range m.s.CutList() {
 		for _, k := range c.Wires {
@@ -108,7 +108,7 @@ func (m maker) units() Table {
 		}
 		turn, size := "-", "-"
 		if s.LayMM > 0 {
-			turn = m.sys.Length(s.LayMM)
+			turn = m.sys.Length(Turn(s.LayMM))
 		}
 		if sleeve[i] > 0 {
 			size = fmt.Sprintf("size %d~", sleeve[i])

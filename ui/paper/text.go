@@ -17,6 +17,9 @@ import (
 func Check(s *calc.Sheet) string {
 	gs := calc.Grouped(s.Snags)
 	if len(gs) == 0 {
+		if s.H != nil && len(s.H.Wires) == 0 {
+			return "no snags: it holds no wire yet\n"
+		}
 		return "no snags\n"
 	}
 	var b strings.Builder
