@@ -104,7 +104,7 @@ func (m maker) units() Table {
 		var wires []string
 		for _, id := range u.Wires {
 			w := m.wire(id)
-			wires = append(wires, strings.TrimSpace(fmt.Sprintf("%s %s %s", id, Size(w), w.Colour.V)))
+			wires = append(wires, strings.TrimSpace(fmt.Sprintf("%s %s %s", id, Size(w), Colour(w.Colour.V))))
 		}
 		turn, size := "-", "-"
 		if s.LayMM > 0 {

@@ -63,14 +63,14 @@ func (m maker) treeMap() string {
 			says = strings.Join(nonEmpty(says, e.Datum.V, m.clock(e)), ", ")
 		}
 		fmt.Fprintf(&b, shape, n.x*sx, n.y*sy)
-		at, y := n.x*sx+2.4, n.y*sy+1
+		at, y, anchor := n.x*sx+2.4, n.y*sy+1, "start"
 		switch _, breakout := m.s.X.Breakout[n.id]; {
 		case n.x == 0:
 			at, y = n.x*sx-1.3, n.y*sy+4.6
 		case breakout:
-			at, y = n.x*sx+1.2, n.y*sy+3.2
+			at, y, anchor = n.x*sx-1, n.y*sy+3.2, "end" // under the line that comes in, clear of those that go on
 		}
-		fmt.Fprintf(&b, `<text x="%.2f" y="%.2f" font-weight="bold">%s</text>`, at, y, html.EscapeString(says))
+		fmt.Fprintf(&b, `<text x="%.2f" y="%.2f" text-anchor="%s" font-weight="bold">%s</text>`, at, y, anchor, html.EscapeString(says))
 	}
 	b.WriteString("</svg>")
 	return b.String()
