@@ -67,6 +67,9 @@ func (k *keeper) keep(d file.Document, dirty bool) error {
 
 // save writes the harness, and lets the journal go on with the file it went to.
 func (k *keeper) save(path string, d file.Document) error {
+	if err := keepRevision(path, d); err != nil {
+		return err
+	}
 	if err := file.Save(path, d); err != nil {
 		return err
 	}

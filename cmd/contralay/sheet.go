@@ -114,7 +114,11 @@ func writeSheet(s *calc.Sheet, meta paper.Meta, folder string) (page string, lis
 // sheetName is number and revision, spelled so that any disk takes it.
 func sheetName(s *calc.Sheet) string {
 	h := s.H.Head
-	text := strings.Trim(strings.Join([]string{h.Number.V, h.Revision.V}, "-"), "-")
+	return diskName(strings.Trim(strings.Join([]string{h.Number.V, h.Revision.V}, "-"), "-"))
+}
+
+// diskName is a text as a file may be called; "harness" where nothing of it is left.
+func diskName(text string) string {
 	out := strings.Map(func(r rune) rune {
 		switch {
 		case unicode.IsLetter(r), unicode.IsDigit(r), r == '-', r == '_', r == '.':

@@ -233,3 +233,28 @@ func readCSV(t *testing.T, name string) [][]string {
 	}
 	return rows
 }
+
+// A save of a raised revision keeps the file of the one before beside it, whole, once.
+func TestRevisionIsKept(t *testing.T) {
+	_, env := state(t)
+	name := copyOfExample(t)
+	before := readFile(t, name)
+	s := start(t, 100, 30, []string{env}, name)
+	s.see("> WIRES <")
+	s.press(right + right + right + right)
+	s.see("> BUILD <")
+	s.toRow("revision")
+	s.press("+")
+	s.see("saving keeps the file of")
+	s.press("s")
+	s.see("saved to")
+	s.press("q")
+	s.ends()
+	kept, err := filepath.Glob(strings.TrimSuffix(name, ".toml") + "-rev-*.toml")
+	if err != nil || len(kept) != 1 || readFile(t, kept[0]) != before {
+		t.Errorf("kept: %v", kept)
+	}
+	if readFile(t, name) == before {
+		t.Error("nothing was saved")
+	}
+}

@@ -30,7 +30,7 @@ func (m *Model) buildPage(w int) page {
 	p.rows = append(p.rows, row{text: fmt.Sprintf("save to %s   (%s)", name, state), detail: "Enter saves; the file before stays beside it as .bak", enter: func(m *Model) { m.save() }})
 	p.rows = append(p.rows, row{key: "print", text: "print the build sheet", detail: "Enter, or P anywhere on this step: a page for the printer and lists for a spreadsheet, in a folder beside the file", enter: func(m *Model) { m.print() }})
 	p.rows = append(p.rows, m.once("run row", func() []row {
-		rows := []row{m.runRow()}
+		rows := []row{m.revisionRow(), m.runRow()}
 		if r, any := m.learnedRow(); any {
 			rows = append(rows, r)
 		}

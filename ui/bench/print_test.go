@@ -46,3 +46,21 @@ func TestPrint(t *testing.T) {
 		t.Errorf("%s", m.says)
 	}
 }
+
+// A revision is raised by its letter or its number; what is neither is typed.
+func TestRaised(t *testing.T) {
+	for was, want := range map[string]string{"": "A", "A": "B", "Z": "AA", "AA": "AB", "1": "2", "9": "10", "C2": "C3", "draft!": ""} {
+		if got := raised(was); got != want {
+			t.Errorf("after %q: %q, want %q", was, got, want)
+		}
+	}
+	m := open(t, "demo.toml")
+	m.revisionRow().step(m, 1)
+	if m.h.Head.Revision.V != "D" {
+		t.Errorf("revision %q", m.h.Head.Revision.V)
+	}
+	press(m, "backspace")
+	if m.h.Head.Revision.V != "C" {
+		t.Errorf("undone: %q", m.h.Head.Revision.V)
+	}
+}

@@ -1,0 +1,53 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"contralay/model/file"
+)
+
+// keepRevision keeps the file of an earlier revision beside the one that is about to take
+// its place, as loom-rev-C.toml; one that is kept already is not touched. A file that cannot
+// be read is left to the save, which keeps it as .bak.
+func keepRevision(path string, d file.Document) error {
+	text, err := os.ReadFile(path)
+	if err != nil {
+		return nil // nothing is there, or the save will say why not
+	}
+	old, err := file.Parse(text, path)
+	if err != nil {
+		return nil
+	}
+	was, is := old.Harness.Head.Revision.V, d.Harness.Head.Revision.V
+	if was == is || was == "" {
+		return nil
+	}
+	name := revisionName(path, was)
+	f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
+	if errors.Is(err, fs.ErrExist) {
+		return nil
+	}
+	if err == nil {
+		_, err = f.Write(text)
+		if cerr := f.Close(); err == nil {
+			err = cerr
+		}
+		if err != nil {
+			os.Remove(name)
+		}
+	}
+	if err != nil {
+		return fmt.Errorf("%s: not saved: revision %s cannot be kept beside it: %w", path, was, err)
+	}
+	return nil
+}
+
+// revisionName is where a revision is kept, spelled so that any disk takes it.
+func revisionName(path, revision string) string {
+	return strings.TrimSuffix(path, filepath.Ext(path)) + "-rev-" + diskName(revision) + filepath.Ext(path)
+}
