@@ -2,6 +2,7 @@ package table
 
 import (
 	"archive/zip"
+	"bufio"
 	"bytes"
 	"encoding/xml"
 	"errors"
@@ -125,7 +126,7 @@ func (b *book) walk(part string, v visitor) error {
 		return b.refuse("", fmt.Sprintf("part %q cannot be unpacked: %v", part, err), "a whole workbook")
 	}
 	defer r.Close()
-	d := xml.NewDecoder(limited{r, b})
+	d := xml.NewDecoder(bufio.NewReaderSize(limited{r, b}, 1<<16)) // it reads byte by byte
 	broken := func(why string) error {
 		return b.refuse("", fmt.Sprintf("part %q is broken: %s", part, why), "a whole workbook")
 	}
