@@ -144,12 +144,20 @@ func attach(list model.Harness, name, from string) (string, error) {
 	if len(nets) == 0 {
 		return "", fmt.Errorf("the lists join nothing that %s knows: nothing was written", name)
 	}
+	strange, silent := compare.Unheld(list, d.Harness)
+	if len(strange) > 0 {
+		return "", fmt.Errorf("the lists name what %s does not have: %s; call it there by its id or its name, or leave it out: nothing was written", name, strings.Join(strange, ", "))
+	}
 	d.Harness.Listed = nets
 	d.Harness.Head.ListedFrom = model.Some(from)
 	if err := file.Save(name, d); err != nil {
 		return "", err
 	}
-	return fmt.Sprintf("%d nets of it stand in %s: where the harness joins otherwise, the sheet says stop", len(nets), name), nil
+	says := fmt.Sprintf("%d nets of it stand in %s: where the harness joins otherwise, the sheet says stop", len(nets), name)
+	if len(silent) > 0 {
+		says += "\nnot held against anything, for the lists do not name them: " + strings.Join(silent, ", ")
+	}
+	return says, nil
 }
 
 // compareTwo says what changed from one list or harness to another.

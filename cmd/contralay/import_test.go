@@ -116,4 +116,9 @@ func TestIndependentList(t *testing.T) {
 	if now.code != stopped || strings.Count(now.out, "[list.joins]") != 1 || !strings.Contains(now.out, "swapped") {
 		t.Errorf("%s and %s swapped in the list: exit %d\n%s", first, second, now.code, now.out)
 	}
+	strange := fileOf(t, "strange.csv", strings.ReplaceAll(list.String(), "AUX1:", "ELSE1:"))
+	held := readFile(t, name)
+	if r := call(t, "", "import", strange, "--into", name); r.code != usage || !strings.Contains(r.err, "ELSE1") || readFile(t, name) != held {
+		t.Errorf("an end that nobody knows was let through: %+v", r)
+	}
 }

@@ -37,6 +37,36 @@ func Nets(list, harness model.Harness) []model.Listed {
 	return out
 }
 
+// Unheld is which terminations of a list the harness does not have, by the list's names, and
+// which wired terminations of the harness the list does not name: nothing can be held
+// against those.
+func Unheld(list, harness model.Harness) (ofList, ofHarness []string) {
+	was, is := both(&harness, &list)
+	there, wired := map[string]bool{}, map[string]bool{}
+	for _, t := range harness.Terminations {
+		there[t.ID] = true
+	}
+	named := map[string]bool{}
+	for _, t := range list.Terminations {
+		name := is.term[t.ID]
+		if named[name] = true; !there[name] && !slices.Contains(ofList, t.ID) {
+			ofList = append(ofList, t.ID)
+		}
+	}
+	nets, _ := netsOf(was)
+	for _, n := range nets {
+		for _, c := range n.cavities {
+			wired[termination(c)] = true
+		}
+	}
+	for _, t := range harness.Terminations {
+		if wired[t.ID] && !named[t.ID] {
+			ofHarness = append(ofHarness, t.ID)
+		}
+	}
+	return ofList, ofHarness
+}
+
 // Listing is a harness of nothing but what a list joins: what Nets kept, made into wires
 // again, so that it is compared like any other list.
 func Listing(nets []model.Listed, terminations []model.Termination) model.Harness {

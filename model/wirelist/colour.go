@@ -108,6 +108,9 @@ func ParseColour(text, lang string) (Colour, bool) {
 		case t.kind != 'a':
 			return nil, false
 		}
+		if t.text == "or" && len(c) > 0 && !between {
+			return nil, false // "red or blue" is a question, not three colours
+		}
 		if s, behind := isShade(t.text); s != "" {
 			switch {
 			case shade != "":

@@ -38,7 +38,7 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 	if g, ok := parsePart(text); ok {
 		return g, true
 	}
-	all := scan(fold(text))
+	all := scan(fold(squared(text)))
 	size, metric, awg := "", false, false
 	for i := 0; i < len(all); i++ {
 		t := all[i]
@@ -193,4 +193,15 @@ func (g Gauge) String() string {
 		parts = append(parts, "twisted")
 	}
 	return strings.Join(parts, " ")
+}
+
+// squared writes mm² where a list has ² alone behind a number, "0,35²", which would be read
+// as one more digit.
+func squared(text string) string {
+	before, after, found := strings.Cut(text, "²")
+	num := strings.TrimRight(before, " ")
+	if !found || num == "" || num[len(num)-1] < '0' || num[len(num)-1] > '9' {
+		return text
+	}
+	return num + " mm²" + after
 }

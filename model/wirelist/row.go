@@ -241,12 +241,21 @@ func (im *importer) values(b *block, cells []string, it *item, column func(int) 
 			keep(im.wrongColumn("current", cell, b), "current", cell, col)
 		}
 	}
-	if cell, _ := b.cellAt(cells, FieldFuse); cell != "" && !isNothing(cell) {
+	if cell, _ := b.cellAt(cells, FieldFuse); cell != "" && !isNothing(cell) && !isNone(cell) {
 		im.fuseCell(b, cell, it)
 	}
 }
 
 // isNothing: a dash that fills an empty cell.
+// isNone is a word for none, where a fuse would be named.
+func isNone(cell string) bool {
+	switch fold(strings.TrimSpace(cell)) {
+	case "none", "no", "nil", "n/a", "na", "without", "unfused", "not fused", "keine", "kein", "ohne", "aucun", "sans", "ninguno", "sin", "nessuno", "senza":
+		return true
+	}
+	return false
+}
+
 func isNothing(cell string) bool { return strings.Trim(cell, "-–—. ") == "" }
 
 // wrongColumn is the rule for a cell that is no such thing: it may be another.

@@ -122,6 +122,10 @@ func (m *Model) attachRow(in *importing) row {
 			m.refuse("the list names no cavity of this harness")
 			return
 		}
+		if strange, _ := compare.Unheld(in.h, *m.h); len(strange) > 0 {
+			m.refuse("the list names what this harness does not have: " + strings.Join(strange, ", ") + "; call it there by its id or its name")
+			return
+		}
 		h := *m.h
 		h.Listed, h.Head.ListedFrom = nets, model.Some(filepath.Base(in.path))
 		m.back()

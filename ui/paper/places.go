@@ -176,6 +176,9 @@ func (m maker) ringOut() Table {
 	if from := m.h.Head.ListedFrom.V; len(m.h.Listed) > 0 {
 		if n := len(m.s.Disagreements()); n == 0 {
 			t.Note += " Held against an independent list, " + dash(from) + ": it joins the same."
+			if silent := m.unlisted(); len(silent) > 0 {
+				t.Note += " It does not name, and nothing there is held: " + strings.Join(silent, ", ") + "."
+			}
 		} else {
 			t.Note += fmt.Sprintf(" Held against an independent list, %s: %d DISAGREE, see the first page. Do not build before that is settled.", dash(from), n)
 		}
@@ -198,6 +201,23 @@ func (m maker) ringOut() Table {
 		}
 	}
 	return t
+}
+
+// unlisted is the wired ends that the independent list says nothing of.
+func (m maker) unlisted() []string {
+	named := map[string]bool{}
+	for _, n := range m.h.Listed {
+		for _, e := range n.Ends {
+			named[termOf(e)] = true
+		}
+	}
+	var out []string
+	for k := range m.h.Terminations {
+		if id := m.h.Terminations[k].ID; !named[id] && m.s.Terms[k].Used > 0 {
+			out = append(out, id)
+		}
+	}
+	return out
 }
 
 // isolation is what is held against what.

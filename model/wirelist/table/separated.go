@@ -48,12 +48,9 @@ func readRow(text string, sep byte, row *Row, l Limits) (rest string, lines int,
 			lines += strings.Count(cell, "\n")
 			text = strings.TrimLeft(text, " ")
 		} else {
-			end := strings.IndexByte(text, '\n')
+			end := strings.IndexAny(text, string([]byte{sep, '\n'})) // whichever comes first: a long line is read once
 			if end < 0 {
 				end = len(text)
-			}
-			if s := strings.IndexByte(text[:end], sep); s >= 0 {
-				end = s
 			}
 			cell, text = text[:end], text[end:]
 		}

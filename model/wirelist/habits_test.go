@@ -1,0 +1,66 @@
+package wirelist_test
+
+import (
+	"strings"
+	"testing"
+
+	"contralay/model/wirelist"
+)
+
+// ² alone is mm², "red or blue" is no colour, and a fuse that is none is none.
+func TestSmallHabits(t *testing.T) {
+	for text, want := range map[string]string{"0,35²": "0.35mm2", "0.75 ²": "0.75mm2", "0.5mm²": "0.5mm2", "22 AWG": "22"} {
+		if g, ok := wirelist.ParseGauge(text, wirelist.BareAWG, wirelist.MarkUnknown); !ok || g.Size != want {
+			t.Errorf("%q: %v %+v", text, ok, g)
+		}
+	}
+	if c, ok := wirelist.ParseColour("red or blue", "en"); ok {
+		t.Errorf("red or blue is %v", c)
+	}
+	if _, ok := wirelist.ParseColour("red/blue", "en"); !ok {
+		t.Error("red/blue is no colour")
+	}
+	tables, err := wirelist.Read("fuses.csv", []byte("wire,signal,from,to,gauge,fuse\n1,Lamp,PDM:1,LP:1,20,none\n2,Horn,PDM:2,HN:1,20,5A\n"), wirelist.Limits{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	h, _, err := wirelist.Import(tables, wirelist.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(h.Feeds) != 1 {
+		t.Errorf("%d feeds: %+v", len(h.Feeds), h.Feeds)
+	}
+}
+
+// A row of a great many cells is refused about as fast as it is read.
+func TestLongRow(t *testing.T) {
+	_, err := wirelist.Read("long.csv", []byte("a"+strings.Repeat(",a", 1_000_000)), wirelist.Limits{})
+	if err == nil {
+		t.Error("a row of a million cells was read")
+	}
+}
+
+// A column headed "Wire" that holds sizes is the size: two pins of one size are not joined.
+func TestSizesUnderWire(t *testing.T) {
+	const list = "## J1\n\n| Pin | Function | Wire | Colour |\n|---|---|---|---|\n| 1 | INJ 1 | 22 | BU |\n| 2 | INJ 2 | 22 | GN |\n| 3 | 12V | 20 AWG | RD |\n"
+	tables, err := wirelist.Read("pins.md", []byte(list), wirelist.Limits{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	h, rep, err := wirelist.Import(tables, wirelist.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(h.Wires) != 3 || h.Wires[0].Size != "22" || h.Wires[2].Size != "20" || h.Wires[0].To.Set {
+		t.Errorf("%+v", h.Wires)
+	}
+	if !strings.Contains(strings.Join(rep.Full(), "\n"), "column of wires holds sizes") {
+		t.Errorf("%s", strings.Join(rep.Full(), "\n"))
+	}
+	// Numbers of wires stay numbers of wires.
+	tables, _ = wirelist.Read("ids.csv", []byte("wire,from,to\n20,A:1,B:1\n22,A:2,B:2\n"), wirelist.Limits{})
+	if h, _, err := wirelist.Import(tables, wirelist.Options{}); err != nil || h.Wires[0].ID != "20" || h.Wires[1].ID != "22" {
+		t.Errorf("%v %+v", err, h.Wires)
+	}
+}
