@@ -120,11 +120,26 @@ func (s *Sheet) openTerm(i int) {
 	for _, c := range out.Cavities {
 		out.State[c] = Cavity{Size: size[c]}
 	}
+	s.tight(i)
 	s.aliases(i)
 	for _, c := range t.Reserved {
 		if _, ok := out.State[t.CavityOf(c)]; !ok && s.hasCavities(i) && len(out.Cavities) > 0 {
 			s.say(Stop, "cavity.none", t.ID, fmt.Sprintf("reserves cavity %q, which it does not have", c))
 		}
+	}
+}
+
+// tight stops where a wall that must be tight is passed by anything but a sealed connector
+// that is fixed in it; that it is rated for what is behind, its maker says. Common practice,
+// no source.
+func (s *Sheet) tight(i int) {
+	t := &s.H.Terminations[i]
+	switch fixed := t.Mount.V == "flange" || t.Mount.V == "jam nut"; {
+	case !t.Tight.V:
+	case !s.Terms[i].Sealed || !fixed:
+		s.say(Stop, "wall.tight", t.ID, "stands in a wall that must be tight: nothing but a rated sealed pass-through goes through it, a sealed insert on a flange or with a jam nut")
+	default:
+		s.say(Note, "wall.rated", t.ID, "stands in a wall that must be tight: its maker's sheet says whether it is rated for what is behind it")
 	}
 }
 

@@ -369,3 +369,21 @@ func TestFoldInTheWay(t *testing.T) {
 		t.Errorf("a third beside two stands out %v; three alike lie in 2.155, %v more than two", got, want)
 	}
 }
+
+// A wall that must be tight is passed by a sealed connector that is fixed in it, and by
+// nothing else.
+func TestTightWall(t *testing.T) {
+	for keys, want := range map[string]string{
+		"insert = \"18-32\"\nmount = \"jam nut\"\n": "wall.rated", "insert = \"18-32\"\nmount = \"flange\"\n": "wall.rated",
+		"insert = \"18-32\"\nmount = \"inline\"\n": "wall.tight", "insert = \"18-32\"\n": "wall.tight", "cavities = [\"1\"]\nmount = \"flange\"\n": "wall.tight",
+	} {
+		for _, tight := range []bool{true, false} {
+			s := ringed(t, 1.09, 0.05, 400, []int{1, 6}, fmt.Sprintf("[[termination]]\nid = \"P\"\n%stight = %v\n", keys, tight), "")
+			for rule, level := range map[string]Level{"wall.tight": Stop, "wall.rated": Note} {
+				if g, ok := snag(s, rule, "P"); ok != (tight && rule == want) || ok && g.Level != level {
+					t.Errorf("%q tight %v: %s %v %+v", keys, tight, rule, ok, g)
+				}
+			}
+		}
+	}
+}

@@ -96,6 +96,7 @@ type Termination struct {
 	Contacts     map[string][]string  // contact size → cavities
 	SealMM       []unit.Millimetre    // smallest and largest wire the seal takes
 	Aliases      map[string][]string  // cavity → what else it is called
+	Tight        Opt[bool]            // it stands in a wall that must be tight: a tank, a sealed bulkhead
 	Firewall     Opt[bool]            // it stands in one: an unwired cavity takes a stub of wire, too
 }
 

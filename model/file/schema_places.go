@@ -48,6 +48,7 @@ func terminationTable() table[model.Termination] {
 			pair("seal_mm", func(v *t) *mms { return &v.SealMM }, length, true, "the smallest and the largest wire the seal takes"),
 			textMap("aliases", func(v *t) *map[string][]string { return &v.Aliases }),
 			flag("firewall", func(v *t) *optFlag { return &v.Firewall }),
+			flag("tight", func(v *t) *optFlag { return &v.Tight }),
 		},
 	}
 }

@@ -77,7 +77,7 @@ func Topics() []Topic {
 		}},
 		{"more", "what only the file says", []string{
 			"Keys that the bench shows and does not ask for, or asks for in one place only:",
-			"termination: aliases = { \"A\" = [\"+\"] } gives cavities other names, firewall = true, space_mm what is free behind it, loop_mm its loop.",
+			"termination: aliases = { \"A\" = [\"+\"] } gives cavities other names, firewall = true, tight = true where the wall must be, space_mm what is free behind it, loop_mm its loop.",
 			"wire: capped_at where a spare ends without a cavity, fold_mm how much of it is folded back. unit: strip_mm from its shield's end to the contacts, drain_mm its lead.",
 			"branch.cover: what (tape, braid, sheath, sleeve), part, from_mm, to_mm, thick_mm on each side. part: id and what was read off one in hand: wall_mm of a tube; lip_, cable_recovered_mm and _supplied_mm, length_mm of a boot.",
 			"rules: filler_of and filler_c the filler in stock, adhesive (epoxy, hot melt), adhesive_c, pot_life_min, pack_joints.",
