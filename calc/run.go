@@ -2,6 +2,7 @@ package calc
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"contralay/model/unit"
@@ -33,11 +34,12 @@ type RunStep struct {
 	Layer  int             // of a LayStep
 	Cut    CutRow          // of a CutStep
 	Part   string          // of a ThreadStep or ShrinkStep
-	What   string          // "sheath", "boot" …
+	What   string          // "sheath", "boot" …; of a HoldStep its name
 	From   string          // the ends a ThreadStep comes on from
 	Says   string          // of a HoldStep: what it holds
 	CutMM  unit.Millimetre // of a ThreadStep: how long the piece is cut
 	Joints []string        // of a GlueStep
+	cut    []string        // marks of a CutStep
 }
 
 // Measured reports whether a step ends in a diameter that can be measured.
@@ -54,26 +56,71 @@ const (
 	HoldLoaded = "hold loaded"
 )
 
+// Hold is a point where work stops until somebody has signed.
+type Hold struct {
+	Key  string
+	Name string // in two or three words
+	Says string // what passes it
+}
+
+// Holds are those of every build, in the order they are met. Common practice, no source.
+func Holds() []Hold {
+	return []Hold{
+		{HoldBare, "ring out bare", "every net of the ring-out sheet, before anything goes over it for good"},
+		{HoldFit, "trial fit", "on the car or the mock-up: lengths, clocks, room behind each connector; nothing is shrunk yet"},
+		{HoldPinned, "ring out pinned", "every net again with contacts in, and isolation, before any adhesive"},
+		{HoldLoaded, "loaded drop", "each load on, one after the other: the drop of its circuit against the sheet"},
+	}
+}
+
+// Marks are what a build remembers of a step that is done: its key, and of a batch that is
+// cut each wire, for a batch is another one when a length changes and what is cut is cut.
+func (r RunStep) Marks() []string {
+	if r.Kind != CutStep {
+		return []string{r.Key}
+	}
+	return r.cut
+}
+
+// In reports whether a step is done, by what a build remembers.
+func (r RunStep) In(done []string) bool {
+	for _, m := range r.Marks() {
+		if !slices.Contains(done, m) {
+			return false
+		}
+	}
+	return true
+}
+
+// stopsHold is the hold before a harness that the sheet says stop to; false where it does
+// not.
+func (s *Sheet) stopsHold() (RunStep, bool) {
+	n, first := 0, ""
+	for _, g := range Worst(s.Snags) {
+		if g.Level == Stop {
+			if n++; n == 1 {
+				first = g.Where + " " + g.Says
+			}
+		}
+	}
+	return RunStep{Key: HoldStops, Kind: HoldStep, Says: fmt.Sprintf("the sheet says stop %d times; the worst: %s", n, first)}, n > 0
+}
+
 // Run is every step of building a harness, in order: cut by batch, make up units, lay
 // branch by branch from the end with the most wires outward, each layer by itself, splices
 // where their branches meet; ring out bare; thread everything on; contacts; trial fit;
 // shrink, ring out with contacts in; glue; loaded drop.
 func (s *Sheet) Run() []RunStep {
 	var out []RunStep
-	if n, first := 0, ""; true {
-		for _, g := range Worst(s.Snags) {
-			if g.Level == Stop {
-				if n++; n == 1 {
-					first = g.Where + " " + g.Says
-				}
-			}
-		}
-		if n > 0 {
-			out = append(out, RunStep{Key: HoldStops, Kind: HoldStep, Says: fmt.Sprintf("the sheet says stop %d times; the worst: %s", n, first)})
-		}
+	if h, stops := s.stopsHold(); stops {
+		out = append(out, h)
 	}
 	for _, c := range s.CutList() {
-		out = append(out, RunStep{Key: fmt.Sprintf("cut %s %s %s", c.Spec, c.Size, unit.Fixed(float64(c.CutMM), 0)), Kind: CutStep, Of: c.Spec + " " + c.Size, Cut: c})
+		step := RunStep{Key: fmt.Sprintf("cut %s %s %s", c.Spec, c.Size, unit.Fixed(float64(c.CutMM), 0)), Kind: CutStep, Of: c.Spec + " " + c.Size, Cut: c}
+		for _, k := range c.Wires {
+			step.cut = append(step.cut, "cut "+s.H.Wires[k].ID)
+		}
+		out = append(out, step)
 	}
 	for i := range s.H.Units {
 		out = append(out, RunStep{Key: "make " + s.H.Units[i].ID, Kind: MakeStep, Of: s.H.Units[i].ID})
@@ -91,10 +138,12 @@ func (s *Sheet) Run() []RunStep {
 			}
 		}
 	}
-	hold := func(key, says string) { out = append(out, RunStep{Key: key, Kind: HoldStep, Says: says}) }
-	hold(HoldBare, "ring out bare: every net, before anything goes over it for good")
-	pins := []RunStep{}
-	var shrinks []RunStep
+	holds := Holds()
+	hold := func(n int) {
+		out = append(out, RunStep{Key: holds[n].Key, Kind: HoldStep, What: holds[n].Name, Says: holds[n].Says})
+	}
+	hold(0)
+	var pins, shrinks []RunStep
 	threaded := map[string]int{}
 	for _, t := range s.Threading() {
 		key := strings.Join([]string{t.What, t.Of, t.Part}, " ")
@@ -112,13 +161,13 @@ func (s *Sheet) Run() []RunStep {
 		shrinks = append(shrinks, step)
 	}
 	out = append(out, pins...)
-	hold(HoldFit, "trial fit on the car or the mock-up: lengths, clocks, room behind each connector; nothing is shrunk yet")
+	hold(1)
 	out = append(out, inShrinkOrder(shrinks)...)
-	hold(HoldPinned, "ring out with contacts in: every net, and isolation, before any adhesive")
+	hold(2)
 	for n, m := range s.Mixes() {
 		out = append(out, RunStep{Key: fmt.Sprintf("glue %d", n+1), Kind: GlueStep, Of: fmt.Sprint("mix ", n+1), Joints: m.Joints})
 	}
-	hold(HoldLoaded, "loads on, one after the other: the drop of each circuit against the sheet")
+	hold(3)
 	return out
 }
 

@@ -7,6 +7,8 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/calc"
+	"contralay/model/catalogue"
 	"contralay/model/file"
 )
 
@@ -126,8 +128,18 @@ func TestBenchRun(t *testing.T) {
 			t.Errorf("layer %d holds %d, want %d: something was moved", k, len(l.Of), n)
 		}
 	}
-	if len(b.Done) != steps || len(d.Harness.Reels) != 0 {
-		t.Errorf("%d done of %d, reels %v", len(b.Done), steps, d.Harness.Reels)
+	cat, err := catalogue.Default()
+	if err != nil {
+		t.Fatal(err)
+	}
+	run := calc.Build(&d.Harness, cat, nil).Run()
+	if len(run) != steps || len(d.Harness.Reels) != 0 {
+		t.Errorf("%d steps were gone through of %d, reels %v", steps, len(run), d.Harness.Reels)
+	}
+	for _, s := range run {
+		if !s.In(b.Done) {
+			t.Errorf("%s is not done", s.Key)
+		}
 	}
 	dir := t.TempDir()
 	call(t, "", "sheet", name, "-o", dir)

@@ -54,8 +54,7 @@ func (m *Model) instruct(s calc.RunStep) instruction {
 	if s.Key == calc.HoldStops {
 		return instruction{title: "hold point", large: []string{"hold", "stops"}, lines: []string{capital(s.Says) + ".", "Mend it, or sign for building it all the same."}}
 	}
-	name := map[string]string{calc.HoldBare: "ring out bare", calc.HoldFit: "trial fit", calc.HoldPinned: "ring out", calc.HoldLoaded: "loaded drop"}[s.Key]
-	return instruction{title: "hold point", large: []string{"hold", name}, lines: []string{capital(s.Says) + ".", "It is signed before anything after it is done."}}
+	return instruction{title: "hold point", large: []string{"hold", s.What}, lines: []string{capital(s.Says) + ".", "It is signed before anything after it is done."}}
 }
 
 // inWords is a colour as it is grabbed: the words of its code.

@@ -92,7 +92,7 @@ func leftText(l Left) string {
 		for _, r := range b.Readings {
 			n += len(r.OverMM)
 		}
-		text += fmt.Sprintf("serial %s at %s and %s; ", b.Serial, plural(len(b.Done), "step", "steps"), plural(n, "reading", "readings"))
+		text += fmt.Sprintf("serial %s at %s and %s; ", b.Serial, plural(len(b.Done), "tick", "ticks"), plural(n, "reading", "readings"))
 	}
 	return text + changes(len(l.Says))
 }

@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
@@ -27,8 +28,18 @@ type running struct {
 
 // runSteps are the steps of the harness as it is.
 func (m *Model) runSteps() []calc.RunStep {
-	if m.run.of != m.sheet {
-		m.run.steps, m.run.of = m.sheet.Run(), m.sheet
+	if m.run.of == m.sheet {
+		return m.run.steps
+	}
+	was := m.run.steps
+	m.run.steps, m.run.of = m.sheet.Run(), m.sheet
+	if m.run.at < len(was) { // a change may put steps before the one in hand: it stays in hand
+		mark := was[m.run.at].Marks()[0]
+		if k := slices.IndexFunc(m.run.steps, func(s calc.RunStep) bool { return slices.Contains(s.Marks(), mark) }); k >= 0 {
+			m.run.at = k
+		}
+	} else if len(was) > 0 {
+		m.run.at = len(m.run.steps)
 	}
 	return m.run.steps
 }
@@ -46,7 +57,7 @@ func (m *Model) openSerial() string {
 	keys := m.sheet.Run()
 	for k := len(m.h.Builds) - 1; k >= 0; k-- {
 		b := &m.h.Builds[k]
-		if slices.ContainsFunc(keys, func(s calc.RunStep) bool { return !slices.Contains(b.Done, s.Key) }) {
+		if slices.ContainsFunc(keys, func(s calc.RunStep) bool { return !s.In(b.Done) }) {
 			return b.Serial
 		}
 	}
@@ -67,8 +78,8 @@ func (m *Model) runRow() row {
 		b = m.h.Builds[k]
 	}
 	text := "bench run of serial " + serial + ": begin it"
-	if len(b.Done) > 0 {
-		text = fmt.Sprintf("bench run of serial %s: go on, %s done", serial, plural(len(b.Done), "step", "steps"))
+	if n := stepsDone(m.sheet.Run(), &b); n > 0 {
+		text = fmt.Sprintf("bench run of serial %s: go on, %s done", serial, plural(n, "step", "steps"))
 	}
 	return row{key: "run", text: text, detail: "Enter: one instruction a screen, ticked as you build; digits: another serial", enter: func(m *Model) { m.startRun(serial) },
 		field: &field{label: "serial to build", value: serial, set: func(m *Model, text string) error {
@@ -78,6 +89,17 @@ func (m *Model) runRow() row {
 			m.startRun(text)
 			return nil
 		}}}
+}
+
+// stepsDone is how many of the steps a build has done.
+func stepsDone(steps []calc.RunStep, b *model.Build) int {
+	n := 0
+	for _, s := range steps {
+		if s.In(b.Done) {
+			n++
+		}
+	}
+	return n
 }
 
 // Run opens the run of a serial, or of the one that is not through where it is "".
@@ -122,7 +144,7 @@ func (m *Model) startRun(serial string) {
 func (m *Model) firstOpen() int {
 	done := m.build().Done
 	steps := m.runSteps()
-	k := slices.IndexFunc(steps, func(s calc.RunStep) bool { return !slices.Contains(done, s.Key) })
+	k := slices.IndexFunc(steps, func(s calc.RunStep) bool { return !s.In(done) })
 	if k < 0 {
 		return len(steps)
 	}
@@ -150,8 +172,8 @@ func (m *Model) tick(f func(b *model.Build)) {
 	if m.run.at >= len(steps) {
 		return
 	}
-	key := steps[m.run.at].Key
-	if f == nil && slices.Contains(m.build().Done, key) {
+	s := steps[m.run.at]
+	if f == nil && s.In(m.build().Done) {
 		m.run.at++
 		m.face()
 		m.tell("it was done already")
@@ -161,11 +183,14 @@ func (m *Model) tick(f func(b *model.Build)) {
 		if f != nil {
 			f(b)
 		}
-		if !slices.Contains(b.Done, key) {
-			b.Done = append(b.Done, key)
+		for _, mark := range s.Marks() {
+			if !slices.Contains(b.Done, mark) {
+				b.Done = append(b.Done, mark)
+			}
 		}
 	})
-	m.change(h, "done: "+key)
+	m.change(h, "done: "+s.Key)
+	m.runSteps() // where the step in hand is by now
 	m.run.at++
 	m.face()
 }
@@ -201,7 +226,7 @@ func (m *Model) runPage(w int) page {
 	b := m.build()
 	l := m.instruct(s)
 	p := page{lines: []string{fmt.Sprintf("serial %s   step %d of %d   %s", m.run.serial, m.run.at+1, len(steps), l.title)}}
-	if slices.Contains(b.Done, s.Key) {
+	if s.In(b.Done) {
 		p.lines[0] += "   DONE"
 	}
 	p.rows = m.runRows(s, b)
@@ -294,7 +319,7 @@ func (m *Model) runRows(s calc.RunStep, b *model.Build) []row {
 	if s.Kind == calc.PinStep {
 		out = append(out, m.againRow(s))
 	}
-	at := cmpOr(s.Of, s.Key)
+	at := cmp.Or(s.Of, s.Key)
 	out = append(out, row{key: "apart", text: "built otherwise", detail: "Enter: what differs from the sheet, in words", field: &field{label: "what differs at " + at, set: func(m *Model, text string) error {
 		if text == "" {
 			return nil
@@ -317,23 +342,15 @@ func (m *Model) runRows(s calc.RunStep, b *model.Build) []row {
 		}
 	}
 	out = append(out, m.noteRow(b))
-	if slices.Contains(b.Done, s.Key) {
-		key := s.Key
+	if s.In(b.Done) {
 		out = append(out, row{key: "not done", text: "not done after all", detail: "Enter takes the tick and the signature off", enter: func(m *Model) {
 			m.change(m.h.EditBuild(m.run.serial, func(b *model.Build) {
-				b.Done = slices.DeleteFunc(b.Done, func(k string) bool { return k == key })
-				b.Signed = slices.DeleteFunc(b.Signed, func(g model.Signature) bool { return g.Step == key })
-			}), "no longer done: "+key)
+				b.Done = slices.DeleteFunc(b.Done, func(k string) bool { return slices.Contains(s.Marks(), k) })
+				b.Signed = slices.DeleteFunc(b.Signed, func(g model.Signature) bool { return g.Step == s.Key })
+			}), "no longer done: "+s.Key)
 		}})
 	}
 	return append(out, m.leaveRow())
-}
-
-func cmpOr(a, b string) string {
-	if a != "" {
-		return a
-	}
-	return b
 }
 
 // holdRow passes a hold point: Enter alone does not, somebody signs.
@@ -382,7 +399,7 @@ func (m *Model) readRow(s calc.RunStep, b *model.Build) row {
 		text = fmt.Sprintf("done, next; digits: another reading, %d so far", len(r.OverMM))
 	}
 	return row{key: "done", text: text, detail: "turn the bundle between readings; measuring can be left out", enter: func(m *Model) {
-		if e, ok := m.explained(s, m.build().ReadingOf(s.Of, s.Layer)); ok && (e.Told == calc.TooThick || e.Told == calc.TooThin) && !slices.Contains(m.build().Done, s.Key) && !m.again(s.Key+" as it is") {
+		if e, ok := m.explained(s, m.build().ReadingOf(s.Of, s.Layer)); ok && (e.Told == calc.TooThick || e.Told == calc.TooThin) && !s.In(m.build().Done) && !m.again(s.Key+" as it is") {
 			m.refuse("it is out of tolerance: look first; Enter once more goes on as it is")
 			return
 		}

@@ -168,3 +168,35 @@ func TestReadingsAreSure(t *testing.T) {
 		t.Errorf("after Esc: step %v, entry %+v", m.step, m.entry)
 	}
 }
+
+// What is cut is cut: a reel taken as measured makes other lengths and other batches, and
+// neither the step in hand nor what is done moves by it; a stop that comes up puts a hold
+// first and leaves the hand where it is.
+func TestStepInHandStays(t *testing.T) {
+	m := runOf(t, "demo.toml", calc.LayStep)
+	hand, at := m.runSteps()[m.run.at].Key, m.run.at
+	var lengths []string
+	for _, s := range m.runSteps()[:at] {
+		lengths = append(lengths, s.Key)
+	}
+	m.change(m.h.SetReel("AS22759/32", "22", 1.35), "measured")
+	var now []string
+	for _, s := range m.runSteps()[:m.run.at] {
+		now = append(now, s.Key)
+		if s.Kind == calc.CutStep && !s.In(m.build().Done) {
+			t.Errorf("%s is to be cut again", s.Key)
+		}
+	}
+	if slices.Equal(lengths, now) {
+		t.Fatal("no length changed: the test shows nothing")
+	}
+	if got := m.runSteps()[m.run.at].Key; got != hand {
+		t.Errorf("in hand %s, was %s", got, hand)
+	}
+	stops := m.runSteps()[0].Key == calc.HoldStops
+	m.back()
+	m.Run("")
+	if k := m.runSteps()[m.run.at]; !stops && k.Key != hand || stops && k.Key != calc.HoldStops {
+		t.Errorf("gone on with %s, was %s", k.Key, hand)
+	}
+}

@@ -261,7 +261,7 @@ func (m *Model) inHand(r *row) string {
 func (m *Model) figures(l layout) string {
 	_, b, ok := m.b()
 	if m.top() == "run" && !m.layingNow() {
-		return m.paint(styleRail, fmt.Sprintf("%d of %d steps done", len(m.build().Done), len(m.runSteps())))
+		return m.paint(styleRail, fmt.Sprintf("%d of %d steps done", stepsDone(m.runSteps(), m.build()), len(m.runSteps())))
 	}
 	if !ok || b.OverMM <= 0 {
 		return "OVER -"

@@ -74,7 +74,7 @@ type pages struct {
 	Bill, Loads, Feeds           Table
 	Ring, Isolation              Table
 	Loops, Spares, Lots          Table
-	Holds                        []hold
+	Holds                        []calc.Hold
 	Built                        []Table
 	Cautions                     []string
 	Mm                           string
@@ -83,19 +83,6 @@ type pages struct {
 
 type snagLine struct{ Mark, Level, Where, Says string }
 
-// hold is a point where work stops until somebody has signed.
-type hold struct{ Name, Says string }
-
-// Holds are the points where work stops: nothing after one is done before it is signed.
-func Holds() []hold {
-	return []hold{
-		{"Rung out bare", "every net of the ring-out sheet, before anything is shrunk for good"},
-		{"Trial fit", "on the car or the mock-up: lengths, clocks, room behind each connector"},
-		{"Rung out with contacts in", "every net again, isolation, before any adhesive"},
-		{"Loaded drop", "each load on, the drop of its circuit against the sheet"},
-	}
-}
-
 func (m maker) pages(meta Meta) pages {
 	h := m.h.Head
 	p := pages{Meta: meta, Number: h.Number.V, Revision: h.Revision.V, Name: h.Name.V, Note: h.Note.V, Mm: m.sys.Name(),
@@ -103,7 +90,7 @@ func (m maker) pages(meta Meta) pages {
 		Branches: m.branches(), Ends: m.ends(), Units: m.units(), Cut: m.cutList(), Flags: m.flags(),
 		Crimps: m.crimps(), Splices: m.splices(), Labels: m.labels(), Bill: m.bill(), Loads: m.loads(), Feeds: m.feeds(),
 		Ring: m.ringOut(), Isolation: m.isolation(), Loops: m.loops(), Spares: m.spares(), Lots: m.lots(),
-		Holds: Holds(), Built: m.built(), Cautions: guide.Cautions(),
+		Holds: calc.Holds(), Built: m.built(), Cautions: guide.Cautions(),
 		Threading: m.threading(m.s.Threading(), "Threading list", "threading"),
 	}
 	p.Threading.Note = "On in this order before the contacts; legs that do not meet may go in any order."
