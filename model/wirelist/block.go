@@ -56,6 +56,9 @@ func (h headings) blocks(t *Table) (all []*block, over []Row) {
 			current.rows = append(current.rows, r)
 		}
 	}
+	for _, b := range all {
+		h.sizesAsWires(b)
+	}
 	return all, pending
 }
 

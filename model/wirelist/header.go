@@ -15,6 +15,7 @@ type column struct {
 	milli bool       // its heading states mA
 	bare  Bare       // how a whole number in a gauge column is read
 	said  bool       // its heading says so
+	sizes bool       // it is headed as wires and holds sizes
 }
 
 // at is how a finding names the column.

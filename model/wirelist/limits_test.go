@@ -9,7 +9,6 @@ import (
 	"runtime"
 	"strings"
 	"testing"
-	"time"
 
 	"contralay/model/wirelist"
 
@@ -215,29 +214,22 @@ func BenchmarkWorkbook20000(b *testing.B) {
 	}
 }
 
-// 20,000 rows take a second and 256 MB at most. The time has a factor of three for a
-// loaded machine, so that it fails on what grows with the square; the race detector,
-// which runs the short tests, takes ten times as long.
+// 20,000 rows take 256 MB at most; their time stands in the benchmarks.
 func TestManyRows(t *testing.T) {
 	if testing.Short() {
-		t.Skip("measures time")
+		t.Skip("the race detector takes ten times as long")
 	}
 	data := many(20_000)
 	var before, after runtime.MemStats
 	runtime.ReadMemStats(&before)
-	start := time.Now()
 	tables, err := wirelist.Read("list.csv", data, wirelist.Limits{})
 	if err != nil {
 		t.Fatal(err)
 	}
 	h, _, err := wirelist.Import(tables, wirelist.Options{})
-	took := time.Since(start)
 	runtime.ReadMemStats(&after)
 	if err != nil || len(h.Wires) != 20_000 {
 		t.Fatalf("%d wires, %v", len(h.Wires), err)
-	}
-	if took > 3*time.Second {
-		t.Errorf("took %v", took)
 	}
 	if mb := (after.TotalAlloc - before.TotalAlloc) >> 20; mb > 256 {
 		t.Errorf("allocated %d MB", mb)

@@ -12,8 +12,10 @@ import (
 func (im *importer) block(b *block, only bool) {
 	place := Place{File: b.table.File, Sheet: b.table.Sheet}
 	here := func(row int) Place { p := place; p.Row = row; return p }
-	if c := b.sizesAsWires(); c != nil {
-		im.say(Note, "column of wires holds sizes", Place{File: place.File, Sheet: place.Sheet, Row: b.head, Column: c.head}, c.head, "taken as the size")
+	for _, c := range b.cols {
+		if c.sizes {
+			im.say(Note, "column of wires holds sizes", Place{File: place.File, Sheet: place.Sheet, Row: b.head, Column: c.head}, c.head, "taken as the size")
+		}
 	}
 	ends := b.has(FieldFrom, FieldTo, FieldFromPin)
 	pinTable := b.has(FieldPin) && !b.has(FieldFrom) && !b.has(FieldFromPin)
@@ -83,48 +85,6 @@ func (im *importer) block(b *block, only bool) {
 		}
 		im.row(b, cells, owner, here(r.Line))
 	}
-}
-
-// madeSizes are the AWG sizes that harness wire is made in.
-var madeSizes = [...]string{"10", "12", "14", "16", "18", "20", "22", "24", "26", "28", "30"}
-
-// sizesAsWires takes a column headed "wire" for what it holds where that is sizes: every
-// cell is one, and some has its unit or comes again, which a number of a wire does not. Two
-// pins of "22" are not one wire. It returns the column, nil where there is none.
-func (b *block) sizesAsWires() *column {
-	if b.has(FieldGauge) {
-		return nil
-	}
-	for i := range b.cols {
-		c := &b.cols[i]
-		if c.field != FieldWire || c.said {
-			continue
-		}
-		seen := map[string]bool{}
-		n, sure := 0, false
-		for _, r := range b.rows {
-			if i >= len(r.Cells) || isNothing(r.Cells[i]) || isText(r) {
-				continue
-			}
-			cell := fold(r.Cells[i])
-			g, ok := ParseGauge(cell, BareAWG, b.mark)
-			if !ok || g.Size == "" {
-				return nil
-			}
-			plain := strings.Trim(cell, "0123456789") == ""
-			if plain && !slices.Contains(madeSizes[:], cell) {
-				return nil // 6 or 101: the number of a wire, which may stand twice
-			}
-			sure = sure || seen[cell] || !plain
-			seen[cell] = true
-			n++
-		}
-		if n > 1 && sure {
-			c.field = FieldGauge
-			return c
-		}
-	}
-	return nil
 }
 
 // connector makes the termination of a pin table; nil where each row names its own.
