@@ -111,7 +111,7 @@ func (s *Sheet) outermostAt(b int, place string) (catalogue.Tube, bool) {
 		best, found = sh.Tube, true
 	}
 	for _, c := range out.Covers {
-		if c.Known && near(c.FromMM, c.ToMM) && (!found || c.At > s.sheathAt(b)) {
+		if c.Known && near(c.FromMM, c.ToMM) && (!found || !c.Under) {
 			best, found = c.Tube, true
 		}
 	}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"contralay/model/catalogue"
 	"contralay/model/unit"
@@ -65,15 +66,17 @@ func (s *Sheet) billWire() []BillRow {
 	var out []BillRow
 	for _, r := range s.ReelList() {
 		row := BillRow{Group: "wire", Part: r.Spec + " " + r.Size, Need: metres(r.NeedMM), Metres: true}
+		var says []string
 		more := unit.Millimetre(orderMore)
 		if c, ok := s.Cat.Correction("wire used, " + r.Spec + " " + r.Size); ok { // what this shop takes off a reel
 			more = max(0, unit.Millimetre(c.Bias+2*c.Spread))
-			row.Says = fmt.Sprintf("this shop takes %s %% more than it cuts; ", unit.Fixed(100*float64(c.Bias), 1))
+			says = append(says, fmt.Sprintf("this shop takes %s %% more than it cuts", unit.Fixed(100*float64(c.Bias), 1)))
 		}
 		want := r.NeedMM*(1+more) + unit.Millimetre(crimps[[2]string{r.Spec, r.Size}])*sampleMM
 		if row.Order = metres(max(0, want-r.ShelfMM)); r.Shelved {
-			row.Says += fmt.Sprintf("%s m on the shelf", unit.Fixed(metres(r.ShelfMM), 1))
+			says = append(says, fmt.Sprintf("%s m on the shelf", unit.Fixed(metres(r.ShelfMM), 1)))
 		}
+		row.Says = strings.Join(says, "; ")
 		out = append(out, row)
 	}
 	return out

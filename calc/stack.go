@@ -19,7 +19,8 @@ import (
 
 // Covered is one cover of a branch that is not its sheath.
 type Covered struct {
-	At            int // in the branch's list of covers
+	At            int  // in the branch's list of covers
+	Under         bool // it lies beneath the sheath
 	What, Part    string
 	FromMM, ToMM  unit.Millimetre
 	UnderMM       unit.Millimetre // over of what it lies on, where that is thickest
@@ -118,7 +119,7 @@ func (s *Sheet) profile(i int, from, to unit.Millimetre) []stretch {
 
 // beneath is what the covers laid so far add to the diameter between two stations: where
 // they add most, and what they add over half of the length at least, which is what holds
-// what lies over them. A tube that overhangs the end of another is held by the rest of it.
+// what lies over them (half is ours, no source). A tube that overhangs the end of another is held by the rest of it.
 func (s *Sheet) beneath(i int, from, to unit.Millimetre) (most, held unit.Millimetre) {
 	all := s.profile(i, from, to)
 	for _, p := range all {
@@ -225,7 +226,7 @@ func (s *Sheet) placed(i int, what string, c *model.Cover, from, to unit.Millime
 func (s *Sheet) coverOn(i, k int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	mc := &b.Covers[k]
-	c := Covered{At: k, What: mc.What, Part: mc.Part.V}
+	c := Covered{At: k, Under: k < s.sheathAt(i), What: mc.What, Part: mc.Part.V}
 	from, to := s.coverEnds(i, k)
 	there := false
 	c.FromMM, c.ToMM, there = s.placed(i, c.What, mc, from, to)

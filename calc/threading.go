@@ -77,10 +77,10 @@ func (s *Sheet) Threading() []Threaded {
 // outer one slides over it, and both are on the tails before their contacts. What lies
 // clear of the transition it is walked from goes on after that, which need not pass it.
 func (s *Sheet) threadCovers(k Walk) (first, after []Threaded) {
-	at, put := s.sheathAt(k.Branch), false
+	put := false
 	sheath, has := s.threadSheath(k)
 	for _, c := range s.Branches[k.Branch].Covers {
-		if has && !put && c.At > at {
+		if has && !put && !c.Under {
 			first, put = append(first, sheath), true
 		}
 		if !c.Known {
@@ -90,7 +90,7 @@ func (s *Sheet) threadCovers(k Walk) (first, after []Threaded) {
 			continue
 		}
 		t := Threaded{What: c.What, Of: s.H.Branches[k.Branch].ID, Part: c.Part, From: s.comesFrom(k, c.ends), BoreMM: c.Tube.SuppliedMM, PassMM: c.PassMM, Over: c.PassAt, Origin: c.Tube.Origin}
-		if c.At > at && !s.reaches(k, c) {
+		if !c.Under && !s.reaches(k, c) {
 			after = append(after, t)
 		} else {
 			first = append(first, t)
@@ -206,7 +206,7 @@ func (s *Sheet) passedBy(k Walk) unit.Millimetre {
 		d = max(d, b.Sheath.Verdict.OverMM)
 	}
 	for _, c := range b.Covers {
-		if c.At < s.sheathAt(k.Branch) || s.reaches(k, c) {
+		if c.Under || s.reaches(k, c) {
 			d = max(d, c.OverMM)
 		}
 	}

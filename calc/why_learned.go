@@ -32,17 +32,17 @@ func (e explainer) learned(l *Learned) Input {
 // spread from over where that is wider.
 func (e explainer) learnedBand(b *Branch, f Figure, value unit.Millimetre, word string) Why {
 	l := &b.Learned
-	was, mid, sign := b.raw.least, b.OverMM, -1.0
+	name, was, mid, sign := "over", b.raw.least, b.OverMM, -1.0
 	switch f.What {
 	case "branch.most":
 		was, sign = b.raw.most, 1
 	case "branch.tapeleast":
-		was, mid = b.raw.tapeLeast, b.TapeMM
+		name, was, mid = "tape diameter", b.raw.tapeLeast, b.TapeMM
 	}
 	wires := known("with every wire at its "+word, float64(was), Diameter, catalogue.Origin{Source: "laid once more", Standing: b.Standing})
 	over := known("as corrected", float64(mid), Diameter, catalogue.Origin{Source: "prediction and what was learned", Standing: b.Standing})
 	spread := known("spread", float64(l.Spread), Percent, catalogue.Origin{Source: l.Of, Standing: catalogue.House})
-	return Why{Name: f.What[len("branch."):] + " of " + f.Of, Value: float64(value), Measure: Diameter, Says: "the wires at that end of their tolerance, corrected; or twice the spread the shop measured, where that is wider",
+	return Why{Name: name + " of " + f.Of + " with every wire at its " + word, Value: float64(value), Measure: Diameter, Says: "the wires at that end of their tolerance, corrected; or twice the spread the shop measured, where that is wider",
 		In: []Input{wires, e.learned(l), over, spread}, make: func(in []float64) float64 {
 			a, b := in[0]*(1+in[1]), in[2]*(1+sign*2*in[3])
 			if sign < 0 {

@@ -115,20 +115,25 @@ func isHarness(name string) bool { return strings.EqualFold(filepath.Ext(name), 
 
 // listBytes reads a list, and no more of it than a list may be.
 func listBytes(name string, w world) ([]byte, error) {
-	most := int64(wirelist.DefaultLimits().FileBytes)
+	return bytesOf(name, "the list", int64(wirelist.DefaultLimits().FileBytes), w)
+}
+
+// bytesOf is the text of a plain file, or of standard input, as it stands; of what is
+// larger than may be, one byte more than that, for its reader to refuse.
+func bytesOf(name, what string, most int64, w world) ([]byte, error) {
 	if name == "-" {
 		return io.ReadAll(io.LimitReader(w.in, most+1))
 	}
 	info, err := os.Stat(name)
 	if err != nil {
-		return nil, fmt.Errorf("cannot read the list: %w", err)
+		return nil, fmt.Errorf("cannot read %s: %w", what, err)
 	}
 	if !info.Mode().IsRegular() {
-		return nil, fmt.Errorf("cannot read the list: %s is no plain file", name)
+		return nil, fmt.Errorf("cannot read %s: %s is no plain file", what, name)
 	}
 	f, err := os.Open(name)
 	if err != nil {
-		return nil, fmt.Errorf("cannot read the list: %w", err)
+		return nil, fmt.Errorf("cannot read %s: %w", what, err)
 	}
 	defer f.Close()
 	return io.ReadAll(io.LimitReader(f, most+1))
@@ -212,7 +217,7 @@ func besideWires(a, b model.Harness) []compare.Difference {
 func writeNew(name string, text []byte) error {
 	f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
 	if errors.Is(err, fs.ErrExist) {
-		return fmt.Errorf("%s is there already and was not touched", name)
+		return fmt.Errorf("%s is there already and was not touched: %w", name, fs.ErrExist)
 	}
 	if err != nil {
 		return err

@@ -28,20 +28,7 @@ func keepRevision(path string, d file.Document) error {
 		return nil
 	}
 	name := revisionName(path, was)
-	f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
-	if errors.Is(err, fs.ErrExist) {
-		return nil
-	}
-	if err == nil {
-		_, err = f.Write(text)
-		if cerr := f.Close(); err == nil {
-			err = cerr
-		}
-		if err != nil {
-			os.Remove(name)
-		}
-	}
-	if err != nil {
+	if err := writeNew(name, text); err != nil && !errors.Is(err, fs.ErrExist) {
 		return fmt.Errorf("%s: not saved: revision %s cannot be kept beside it: %w", path, was, err)
 	}
 	return nil

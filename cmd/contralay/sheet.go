@@ -4,7 +4,6 @@ import (
 	"crypto/sha256"
 	"errors"
 	"fmt"
-	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -16,12 +15,15 @@ import (
 	"contralay/ui/paper"
 )
 
+// mostHarness is more than the loader takes, bytes: it says so itself.
+const mostHarness = 16 << 20
+
 // sheetFor writes the build sheet of a file, and its lists, into a folder.
 func sheetFor(name string, o options, w world) (int, error) {
 	if o.folder == "" {
 		return usage, misuse{"sheet needs a folder to write to: contralay sheet FILE -o DIR"}
 	}
-	text, err := bytesOf(name, w)
+	text, err := bytesOf(name, "the harness", mostHarness, w)
 	if err != nil {
 		return usage, err
 	}
@@ -66,21 +68,6 @@ func printBeside(path string, s *calc.Sheet, unsaved bool, w world) (string, err
 	}
 	page, _, err := writeSheet(s, meta, folder)
 	return page, err
-}
-
-// bytesOf is the text of a file as it stands, so that its hash is of what was read.
-func bytesOf(name string, w world) ([]byte, error) {
-	if name == "-" {
-		return io.ReadAll(io.LimitReader(w.in, 16<<20))
-	}
-	if info, err := os.Stat(name); err == nil && info.IsDir() {
-		return nil, fmt.Errorf("cannot read the harness: %s is a folder", name)
-	}
-	text, err := os.ReadFile(name)
-	if err != nil {
-		return nil, fmt.Errorf("cannot read the harness: %w", err)
-	}
-	return text, nil
 }
 
 // hashOf is enough of a text's hash to tell two files apart on paper.

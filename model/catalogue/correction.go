@@ -20,8 +20,8 @@ type Correction struct {
 	Withdrawn bool   // taken back: what was learned before is not used
 }
 
-// Most that a correction may be: a shop whose bundles stand a fifth off the sheet builds
-// something else than the sheet.
+// mostBias is the most that a correction may be: a shop whose bundles stand a fifth off the
+// sheet builds something else than the sheet. Ours, no source.
 const mostBias = 0.2
 
 func (b *builder) correction(e *entry) {

@@ -56,7 +56,7 @@ func (m *Model) importRow() row {
 		if err != nil {
 			return err
 		}
-		m.list1 = m.readList(importing{path: text, tables: tables})
+		m.taking = m.readList(importing{path: text, tables: tables})
 		m.open(importScreen())
 		m.tell("read; nothing is changed yet")
 		return nil
@@ -65,7 +65,7 @@ func (m *Model) importRow() row {
 
 func importScreen() screen {
 	return screen{name: "import", safe: true, page: func(m *Model, w int) page {
-		in := m.list1
+		in := m.taking
 		if in == nil {
 			return page{empty: "no list is open; Esc goes back"}
 		}
@@ -144,7 +144,7 @@ func (m *Model) unitRowOf(in *importing) row {
 		v, _ := around(all, string(in.unit), by)
 		n := *in
 		n.unit = wirelist.LengthUnit(v)
-		m.list1 = m.readList(n)
+		m.taking = m.readList(n)
 		m.tell("lengths without a unit: " + orDash(v))
 	}}
 }
@@ -169,7 +169,7 @@ func (m *Model) columnRow(in *importing, c wirelist.Column, w int) row {
 			n.recipe.Columns[k] = f
 		}
 		n.recipe.Columns[key] = wirelist.Field(v)
-		m.list1 = m.readList(n)
+		m.taking = m.readList(n)
 		m.tell(fmt.Sprintf("column %s is %s", key, v))
 	}}
 }

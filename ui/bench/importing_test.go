@@ -44,7 +44,7 @@ func TestImportScreen(t *testing.T) {
 		}
 		at("column Color").step(m, 1)
 	}
-	if w := m.list1.h.Wires[0]; w.Colour.V != "" || m.h != was {
+	if w := m.taking.h.Wires[0]; w.Colour.V != "" || m.h != was {
 		t.Errorf("colour %q", w.Colour.V)
 	}
 	if err := at("recipe").field.set(m, "mine.toml"); err != nil || !strings.Contains(kept, "Color") {

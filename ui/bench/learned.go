@@ -39,7 +39,10 @@ func learnedScreen() screen {
 	return screen{name: "learned", page: func(m *Model, w int) page {
 		p := page{lines: []string{"Measured beside predicted, of this harness alone: contralay learn FILE... takes many. Few readings, many groups and one reel behind them all teach less than they seem to."}, empty: "nothing is measured yet; Esc goes back"}
 		for _, l := range m.lessons() {
-			text := paper.Lesson(l)
+			var text []string
+			for _, t := range paper.Lesson(l) {
+				text = append(text, wrap(t, max(20, w-3))...)
+			}
 			r := row{key: l.Group, text: text[0], detail: "too few to correct by", enter: func(m *Model) { m.tell("+ accepts it for every harness of this shop, . withdraws it") }}
 			if l.Enough && m.cfg.Learn != nil {
 				r.detail = "+ corrects every harness of this shop by it, . takes that back; the history stays"
@@ -73,9 +76,13 @@ func learnedScreen() screen {
 			}
 			seen[c.Of] = true
 			text := paper.InUse(m.cfg.Cat, c.Of)
-			r := row{key: "in use " + c.Of, text: text, detail: text}
+			lines := wrap(text, max(20, w-3))
+			r := row{key: "in use " + c.Of, text: lines[0], detail: text}
 			m.withdraws(&r, c.Of)
 			p.rows = append(p.rows, r)
+			for _, t := range lines[1:] {
+				p.rows = append(p.rows, row{text: "  " + t, detail: text})
+			}
 		}
 		return p
 	}}

@@ -49,7 +49,7 @@ func TestLearnedScreen(t *testing.T) {
 	if got := m.sheet.Branches[m.branch].OverMM; got != over {
 		t.Errorf("withdrawn: %v, was %v", got, over)
 	}
-	if r := at("in use over, "); !strings.Contains(r.text, "then withdrawn") {
+	if r := at("in use over, "); !strings.Contains(r.detail, "then withdrawn") {
 		t.Errorf("the history is gone: %s", r.text)
 	}
 }

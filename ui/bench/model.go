@@ -78,7 +78,7 @@ type Model struct {
 	on     map[string]string // key of the row the cursor was put on
 	entry  *entry
 	run    running
-	list1  *importing // the wire list that is open
+	taking *importing // the wire list that is open
 	told   struct {   // the reading explained last
 		of  *calc.Sheet
 		key string

@@ -7,6 +7,7 @@ import (
 
 	"contralay/calc"
 	"contralay/ui/draw"
+	"contralay/ui/paper"
 )
 
 // section turns a branch into discs to draw. mark is the component in hand.
@@ -25,7 +26,7 @@ func (m *Model) section(mark string) draw.Section {
 	for k, l := range b.Layers {
 		at := slices.IndexFunc(l.Members, func(c calc.Member) bool { return c.ID == mark })
 		for j, c := range l.Members {
-			d := draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: kindOf(c.Kind),
+			d := draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: paper.KindOf(c.Kind),
 				Class: class(c), Selected: c.ID == mark && mark != "", Tracer: c.ID == l.Tracer && k > 0}
 			if letters {
 				d.Label = m.classMark(d.Class)
@@ -41,18 +42,6 @@ func (m *Model) section(mark string) draw.Section {
 		}
 	}
 	return s
-}
-
-func kindOf(k calc.Kind) draw.Kind {
-	switch k {
-	case calc.OfUnit:
-		return draw.Unit
-	case calc.OfSpare:
-		return draw.Spare
-	case calc.OfFiller:
-		return draw.Filler
-	}
-	return draw.Wire
 }
 
 // keyFrom is the height from which the section has room for a key under it.

@@ -81,11 +81,23 @@ func (m maker) section(i int) draw.Section {
 	}
 	for k, l := range b.Layers {
 		for _, c := range l.Members {
-			kind := map[calc.Kind]draw.Kind{calc.OfUnit: draw.Unit, calc.OfSpare: draw.Spare, calc.OfFiller: draw.Filler}[c.Kind]
-			s.Discs = append(s.Discs, draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: kind, Tracer: c.ID == l.Tracer && k > 0})
+			s.Discs = append(s.Discs, draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: KindOf(c.Kind), Tracer: c.ID == l.Tracer && k > 0})
 		}
 	}
 	return s
+}
+
+// KindOf is a member of a layer as it is drawn.
+func KindOf(k calc.Kind) draw.Kind {
+	switch k {
+	case calc.OfUnit:
+		return draw.Unit
+	case calc.OfSpare:
+		return draw.Spare
+	case calc.OfFiller:
+		return draw.Filler
+	}
+	return draw.Wire
 }
 
 // Widths of a section on paper, mm: thicker bundles are drawn larger.
@@ -217,7 +229,7 @@ func (m maker) covers(i int) Table {
 	t := Table{Head: []string{"over it", "part", "shelf", m.in("start"), m.in("stop"), m.in("cut"), m.in("over"), m.in("measured")}, Right: right(3, 4, 5, 6), Blank: right(7)}
 	under := 0
 	for _, c := range b.Covers {
-		if c.At < m.sheathAt(i) {
+		if c.Under {
 			under++
 		}
 	}
@@ -238,12 +250,4 @@ func (m maker) covers(i int) Table {
 		put(c)
 	}
 	return t
-}
-
-func (m maker) sheathAt(i int) int {
-	all := m.h.Branches[i].Covers
-	if k := slices.IndexFunc(all, func(c model.Cover) bool { return c.What == "sheath" }); k >= 0 {
-		return k
-	}
-	return len(all)
 }
