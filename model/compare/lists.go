@@ -31,7 +31,7 @@ func cavity(end string) string {
 // is new of the wires, in the order of a; then cavities without wire, units, fuses and
 // terminations. Equal lists give none.
 func Lists(a, b model.Harness) []Difference {
-	was, is := both(&a, &b)
+	was, is := bothByContent(&a, &b)
 	c := comparer{was: was, is: is, fields: fieldsOf(&a, &b), part: oneEnded(&a) || oneEnded(&b), shared: sharedBy(was, is)}
 	pairs, gone, added := match(c.strands(was), c.strands(is))
 	c.ids = idsMean(pairs)
@@ -93,8 +93,11 @@ func (c *comparer) strands(s *side) []*strand {
 	return slices.DeleteFunc(all, func(w *strand) bool { return w.one == "" })
 }
 
-// list is the ends that are given.
+// list is the ends that are given, as the wire runs.
 func (s *strand) list() []string {
+	if s.turned {
+		return slices.DeleteFunc([]string{s.two, s.one}, func(e string) bool { return e == "" })
+	}
 	return slices.DeleteFunc([]string{s.one, s.two}, func(e string) bool { return e == "" })
 }
 

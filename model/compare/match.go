@@ -8,6 +8,7 @@ import (
 type strand struct {
 	w        *model.Wire
 	one, two string
+	turned   bool // the wire runs from two to one
 }
 
 func strands(s *side) []*strand {
@@ -15,10 +16,11 @@ func strands(s *side) []*strand {
 	for i := range s.h.Wires {
 		w := &s.h.Wires[i]
 		one, two := s.end(w.From.V), s.end(w.To.V)
-		if one == "" || two != "" && two < one {
+		turned := one == "" || two != "" && two < one
+		if turned {
 			one, two = two, one
 		}
-		all = append(all, &strand{w, one, two})
+		all = append(all, &strand{w, one, two, turned})
 	}
 	return all
 }

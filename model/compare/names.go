@@ -14,16 +14,35 @@ type side struct {
 	x      *model.Index
 	term   map[string]string // id of a termination → common name
 	splice map[string]string // id of a splice → common name
+	anew   map[string]bool   // terminations that have no name of the other's, by id
 }
 
-// both reads two harnesses. The common names are those of a.
-func both(a, b *model.Harness) (was, is *side) {
+// both reads two harnesses. The common names are those of a. A termination is the same in
+// both by its names alone: what a list calls otherwise may be another connector.
+func both(a, b *model.Harness) (was, is *side) { return sides(a, b, false) }
+
+// bothByContent takes a termination that has other names in b for the same too where most
+// of its cavities hold the same: of two revisions it was called anew.
+func bothByContent(a, b *model.Harness) (was, is *side) { return sides(a, b, true) }
+
+func sides(a, b *model.Harness, content bool) (was, is *side) {
 	was = &side{h: a, x: model.NewIndex(a), term: map[string]string{}, splice: map[string]string{}}
 	is = &side{h: b, x: model.NewIndex(b), term: map[string]string{}, splice: map[string]string{}}
 	for _, t := range a.Terminations {
 		was.term[t.ID] = t.ID
 	}
-	is.nameTerminations(a)
+	taken := is.nameTerminations(a)
+	if content {
+		is.calledAnew(was, taken)
+	}
+	for _, t := range b.Terminations {
+		if is.term[t.ID] == "" {
+			is.term[t.ID] = t.ID
+			if taken[t.ID] { // another termination of this id took the name
+				is.term[t.ID] = t.ID + "'"
+			}
+		}
+	}
 	for _, s := range a.Splices {
 		was.splice[s.ID] = s.ID
 	}
@@ -49,8 +68,9 @@ func calls(t *model.Termination) []string {
 }
 
 // nameTerminations finds for each termination the one of a that is the same: first
-// those with one id, then one name against any name, each of a once.
-func (s *side) nameTerminations(a *model.Harness) {
+// those with one id, then one name against any name, each of a once. It says which of a are
+// taken.
+func (s *side) nameTerminations(a *model.Harness) map[string]bool {
 	taken := map[string]bool{}
 	pass := func(same func(mine, other []string) bool) {
 		for i := range s.h.Terminations {
@@ -72,14 +92,7 @@ func (s *side) nameTerminations(a *model.Harness) {
 	pass(func(m, o []string) bool {
 		return slices.ContainsFunc(m, func(n string) bool { return n != "" && slices.Contains(o, n) })
 	})
-	for _, t := range s.h.Terminations {
-		if s.term[t.ID] == "" {
-			s.term[t.ID] = t.ID
-			if taken[t.ID] { // another termination of this id took the name
-				s.term[t.ID] = t.ID + "'"
-			}
-		}
-	}
+	return taken
 }
 
 // nameSplices finds for each splice the one of was that joins most of the same

@@ -14,6 +14,9 @@ type block struct {
 	lang   string
 	mark   Mark
 	rows   []Row
+
+	ranges bool            // "10-12" is three cavities, not the name of one
+	named  map[string]bool // cavities that stand alone in a cell
 }
 
 // blocks parts a table at its headers. Rows that belong to none are left over.

@@ -49,6 +49,11 @@ func (im *importer) ends() {
 		case e.pin == "" && !pinned[k] && isSpliceName(e.text):
 			e.splice = im.splice(e.text)
 			return
+		case e.pin == "" && strings.Contains(e.text, ":"):
+			it.notes = append(it.notes, "end: "+e.text)
+			im.say(Warn, "end not understood", it.place, e.text, "kept in the note, no end made")
+			*e = end{}
+			return
 		case e.pin == "" && bare[k] == 1 && !pinned[k] && (t == nil || !t.titled):
 			e.pin = "1"
 			im.say(Note, "end without cavity", it.place, e.text, "taken as a termination of one cavity")
@@ -79,7 +84,7 @@ func key(name string) string { return strings.Join(words(fold(name)), " ") }
 // isUnknown: a mark that says the list's maker does not know either.
 func isUnknown(s string) bool {
 	f := strings.Trim(fold(s), " .")
-	return strings.Trim(f, "?") == "" || f == "tbd" || f == "tba" || f == "unknown" || f == "unbekannt"
+	return strings.Trim(f, "?") == "" || f == "tbd" || f == "tba" || f == "tbc" || f == "to be decided" || f == "to be confirmed" || f == "offen" || f == "unknown" || f == "unbekannt"
 }
 
 // isSpliceName: "S1", "SP 3", "Splice 12", "Spleiß 2".

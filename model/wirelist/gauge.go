@@ -38,6 +38,22 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 	if g, ok := parsePart(text); ok {
 		return g, true
 	}
+	if spec, rest := cutSpec(text); spec.Spec != "" {
+		if rest == "" {
+			return spec, true
+		}
+		if spec.Spec == metricSpec {
+			bare = BareMM2
+		}
+		g, ok = ParseGauge(rest, bare, mark)
+		if ok = ok && g.Spec == "" && (spec.Size == "" || g.Size == "" || g.Size == spec.Size); !ok {
+			return Gauge{}, false
+		}
+		if g.Spec, g.Colour = spec.Spec, spec.Colour; g.Size == "" {
+			g.Size = spec.Size
+		}
+		return g, true
+	}
 	all := scan(fold(squared(text)))
 	size, metric, awg := "", false, false
 	for i := 0; i < len(all); i++ {
@@ -55,6 +71,12 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 			}
 		case t.kind == '0' && size == "":
 			size = t.text
+		case t.text == "sq" && i+1 < len(all) && all[i+1].text == "mm", t.text == "mm" && i+1 < len(all) && all[i+1].text == "sq":
+			metric = true
+			i++
+		case t.text == "sq" && i+2 < len(all) && all[i+1].kind == '.' && all[i+2].text == "mm":
+			metric = true
+			i += 2
 		case t.text == "mm2" || t.text == "qmm" || t.text == "sqmm":
 			metric = true
 		case t.text == "awg" || t.text == "ga" || t.text == "gauge" || t.text == "#":
@@ -88,15 +110,15 @@ func isCount(all []token, i int) bool {
 // cable takes in one word about how a cable is made; false where it is no such word.
 func (g *Gauge) cable(word string) bool {
 	switch word {
-	case "shielded", "screened", "shield", "screen", "geschirmt", "abgeschirmt", "schirm", "blinde", "blindee", "apantallado", "apantallada", "schermato", "schermata":
+	case "shielded", "screened", "shield", "screen", "shld", "shd", "sh", "scr", "scrn", "geschirmt", "gesch", "abgeschirmt", "abgesch", "schirm", "blinde", "blindee", "blindage", "ecrante", "apantallado", "apantallada", "schermato", "schermata":
 		g.Shielded = true
-	case "twisted", "twist", "twp", "verdrillt", "torsade", "torsadee", "trenzado", "trenzada", "intrecciato", "intrecciata":
+	case "twisted", "twist", "twstd", "tw", "twp", "verdrillt", "verdr", "torsade", "torsadee", "trenzado", "trenzada", "intrecciato", "intrecciata":
 		g.Twisted = true
-	case "tp":
+	case "tp", "utp":
 		g.Twisted, g.Conductors = true, max(g.Conductors, 2)
-	case "tsp", "stp":
+	case "tsp", "stp", "tspr":
 		g.Twisted, g.Shielded, g.Conductors = true, true, max(g.Conductors, 2)
-	case "pair", "paar", "paire", "par", "coppia":
+	case "pair", "pr", "paar", "paire", "par", "coppia":
 		g.Conductors = max(g.Conductors, 2)
 	case "triple":
 		g.Conductors = max(g.Conductors, 3)
@@ -159,6 +181,71 @@ func parsePart(text string) (g Gauge, ok bool) {
 		}
 	}
 	return g, true
+}
+
+// cutSpec takes the specification out of a gauge cell that has a size beside it: "22AWG
+// M22759/16", "FLRY 0.5", "18 TXL". FLRY is the name that ISO 6722 wire with a thin wall
+// has in German lists (from memory, not verified); TXL, GXL and SXL are walls of SAE J1128.
+func cutSpec(text string) (spec Gauge, rest string) {
+	if !strings.ContainsAny(text, "/xXyY") {
+		return Gauge{}, text // no part number and none of the words
+	}
+	var left []string
+	for _, w := range strings.Fields(text) {
+		g, ok := parsePart(strings.Trim(w, ",;()"))
+		if name := specWord(fold(strings.Trim(w, ",;()"))); !ok && name != "" {
+			g, ok = Gauge{Spec: name}, true
+		}
+		if !ok || spec.Spec != "" {
+			left = append(left, w)
+			continue
+		}
+		spec = g
+	}
+	return spec, strings.Join(left, " ")
+}
+
+const metricSpec = "ISO 6722 thin"
+
+// specWord is the specification of the catalogue that one folded word names.
+func specWord(word string) string {
+	switch word {
+	case "flry", "flry-a", "flry-b", "flrya", "flryb":
+		return metricSpec
+	case "txl", "gxl", "sxl":
+		return "SAE J1128 " + strings.ToUpper(word)
+	}
+	return ""
+}
+
+// sizeWithin finds the one size with its unit in a text that is more than a gauge, "22 AWG
+// high strand"; "" where there is none, or more than one.
+func sizeWithin(text string, mark Mark) string {
+	all := scan(fold(squared(text)))
+	found := ""
+	for i := range all {
+		if isCount(all, i) && i > 0 && all[i-1].kind == '0' {
+			return "" // a cable, which is not one wire of its size
+		}
+		metric := all[i].text == "mm2" || all[i].text == "qmm" || all[i].text == "sqmm"
+		awg := all[i].text == "awg" || all[i].text == "ga"
+		if !metric && !awg {
+			continue
+		}
+		size := ""
+		switch {
+		case i > 0 && all[i-1].kind == '0':
+			size = all[i-1].text
+		case awg && i+1 < len(all) && all[i+1].kind == '0':
+			size = all[i+1].text
+		}
+		s, ok := canonical(size, metric, awg, BareAWG, mark)
+		if !ok || found != "" && found != s {
+			return ""
+		}
+		found = s
+	}
+	return found
 }
 
 // String prints a gauge in a way that ParseGauge reads as the same.

@@ -153,7 +153,7 @@ func (h headings) mean(cell string, c *column) (meaning, bool) {
 		}
 		if len(try) > 1 {
 			switch try[0] {
-			case "wire", "cut", "max", "nominal", "nom", "total", "est", "conductor":
+			case "wire", "cut", "max", "nominal", "nom", "total", "est", "conductor", "cond", "core", "insulation":
 				if m, ok := h.words[strings.Join(try[1:], " ")]; ok {
 					return m, true
 				}
@@ -163,7 +163,26 @@ func (h headings) mean(cell string, c *column) (meaning, bool) {
 			}
 		}
 	}
+	if isCableHeading(bare) {
+		return meaning{field: FieldCable}, true
+	}
 	return meaning{}, false
+}
+
+// isCableHeading: nothing but words about cables: "Twist/Shield", "Twisted pair", "Shield ID".
+func isCableHeading(all []string) bool {
+	is := false
+	for _, w := range all {
+		var g Gauge
+		switch {
+		case w == "cable" || w == "group" || w == "no" || w == "nr" || w == "id" || w == "ref" || w == "with" || w == "type" || w == "or" || w == "and":
+		case isLetter(w[0]) && g.cable(w):
+			is = is || isCable(g)
+		default:
+			return false
+		}
+	}
+	return is
 }
 
 // twoSided reads a heading of a side and a thing: "von pin", "connector from", "to

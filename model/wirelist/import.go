@@ -29,9 +29,12 @@ type importer struct {
 	terms []*term
 	byKey map[string]*term
 	items []*item
-	pages int // header rows met
-	rows  int // rows that said something about a cavity or a wire
-	h     model.Harness
+
+	groups []group // of wires that are made up together
+	count  int     // of items made
+	pages  int     // header rows met
+	rows   int     // rows that said something about a cavity or a wire
+	h      model.Harness
 
 	wireIDs   map[string]bool // of h, once they are all made
 	spliceIDs map[string]bool // of h
@@ -50,6 +53,7 @@ type term struct {
 	pins   []string
 	at     map[string]Place // where a cavity was first named
 	state  map[string]state
+	free   map[string]Place // cavities that a list says are free, and where
 	counts []count
 }
 
@@ -69,7 +73,10 @@ type item struct {
 	notes    []string
 	cue      Gauge  // what the row says about a cable it is part of
 	cueText  string // where the words stand that said so, if they are in a note
-	cable    string // text of a cable column
+	cable    string // name of its cable
+	shield   string // name of its shield, where it has one of its own
+	kind     Gauge  // what the heading of the cable column says of it
+	order    int    // of the items, as the lists have them
 	with     []string
 	state    state
 	wire     int // index into the wires made, −1 before
@@ -115,6 +122,10 @@ func Import(tables []Table, opt Options) (model.Harness, Report, error) {
 	}
 	h := headings{words: vocabulary(), recipe: im.opt.Recipe}
 	for i := range tables {
+		if o := slices.IndexFunc(tables[:i], func(t Table) bool { return sameRows(t.Rows, tables[i].Rows) }); o >= 0 && len(tables[i].Rows) > 0 {
+			im.say(Warn, "the same table twice", Place{File: tables[i].File, Sheet: tables[i].Sheet}, Place{File: tables[o].File, Sheet: tables[o].Sheet}.String(), "read once")
+			continue
+		}
 		im.table(h, &tables[i])
 	}
 	if im.pages == 0 {
@@ -122,8 +133,9 @@ func Import(tables []Table, opt Options) (model.Harness, Report, error) {
 	}
 	im.ends()
 	im.nets()
-	im.wires()
 	im.cables()
+	im.wires()
+	im.madeUp()
 	im.feeds()
 	im.notes()
 	im.terminations()
@@ -135,6 +147,11 @@ func Import(tables []Table, opt Options) (model.Harness, Report, error) {
 	im.facts(tables)
 	im.rep.sort(tables)
 	return im.h, im.rep, nil
+}
+
+// sameRows: every cell of two tables is the same.
+func sameRows(a, b []Row) bool {
+	return slices.EqualFunc(a, b, func(x, y Row) bool { return x.Line == y.Line && slices.Equal(x.Cells, y.Cells) })
 }
 
 // defaults takes what the recipe says where the options say nothing.
@@ -155,7 +172,7 @@ func (im *importer) defaults() {
 		o.Spec = model.Rules{}.Resolve().Spec
 	}
 	if o.Metric == "" {
-		o.Metric = "ISO 6722 thin"
+		o.Metric = metricSpec
 	}
 }
 
@@ -229,7 +246,7 @@ func (im *importer) named(name string, place Place, titled bool) *term {
 		for n := 2; im.taken(id); n++ {
 			id = fmt.Sprintf("%s-%d", designator(name), n)
 		}
-		t = &term{index: len(im.terms), place: place, at: map[string]Place{}, state: map[string]state{}}
+		t = &term{index: len(im.terms), place: place, at: map[string]Place{}, state: map[string]state{}, free: map[string]Place{}}
 		t.ID = id
 		im.terms = append(im.terms, t)
 		im.byKey["\x00"+id] = t
@@ -287,7 +304,16 @@ func (t *term) pin(pin string, s state, place Place) {
 		t.pins = append(t.pins, pin)
 		t.state[pin] = s
 	}
-	if s == used {
+	switch s {
+	case used:
 		t.state[pin] = used
+	case spare:
+		if t.state[pin] != used {
+			t.state[pin] = spare
+		}
+	default:
+		if _, known := t.free[pin]; !known {
+			t.free[pin] = place
+		}
 	}
 }

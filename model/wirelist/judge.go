@@ -15,6 +15,7 @@ func (im *importer) judge() {
 	im.farEnds()
 	for _, t := range im.terms {
 		im.inserts(t)
+		im.freed(t)
 		im.datesOf(t)
 		im.counted(t)
 	}
@@ -37,8 +38,9 @@ func (im *importer) cavities() {
 			switch {
 			case other == nil:
 				first[s] = it
+			case other.place == it.place: // said of the row
 			case it.signal != "" && other.signal != "" && fold(it.signal) != fold(other.signal):
-				im.say(Stop, "one cavity, two nets", it.place, fmt.Sprintf("%s %q and, row %d, %q", s, it.signal, other.place.Row, other.signal), "both kept")
+				im.say(Stop, "one cavity, two nets", it.place, fmt.Sprintf("%s %q and, %s, %q", s, it.signal, rowOf(other.place, it.place), other.signal), "both kept")
 			default:
 				im.say(Warn, "two wires in one cavity", it.place, fmt.Sprintf("%s wires %s and %s", s, im.h.Wires[other.wire].ID, im.h.Wires[it.wire].ID), "both kept")
 			}
@@ -83,6 +85,15 @@ func (im *importer) inserts(t *term) {
 	for _, p := range t.pins {
 		if !ins.Has(p) {
 			im.say(Warn, "cavity that the insert lacks", t.at[p], t.ID+":"+p+", "+ins.ID+" has "+ins.Cavities[0]+" to "+ins.Cavities[len(ins.Cavities)-1], "kept")
+		}
+	}
+}
+
+// freed finds cavities that one place of the lists says are free, and another gives a wire.
+func (im *importer) freed(t *term) {
+	for _, p := range t.pins {
+		if at, ok := t.free[p]; ok && (t.state[p] == used || t.state[p] == spare) {
+			im.say(Stop, "free in one place, wired in another", at, t.ID+":"+p, "the wire is kept")
 		}
 	}
 }

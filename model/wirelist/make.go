@@ -42,7 +42,7 @@ func (im *importer) wires() {
 			if first == it.place {
 				im.say(Note, "one id for the wires of a row", it.place, own+", "+id, "each further one takes a number")
 			} else {
-				im.say(Warn, "id given twice", it.place, own+" as in row "+fmt.Sprint(first.Row)+", now "+id, "the second takes a number")
+				im.say(Warn, "id given twice", it.place, own+" as in "+rowOf(first, it.place)+", now "+id, "the second takes a number")
 			}
 		}
 		seen[id], im.wireIDs[id] = it.place, true
@@ -52,6 +52,15 @@ func (im *importer) wires() {
 	if numbered > 0 && numbered < len(im.items) {
 		im.say(Note, "wires without id", unnamed, fmt.Sprint(numbered), "numbered")
 	}
+}
+
+// rowOf names a row to somebody who is at another place: with its list where it is of another.
+func rowOf(p, from Place) string {
+	row := fmt.Sprintf("row %d", p.Row)
+	if p.File == from.File && p.Sheet == from.Sheet {
+		return row
+	}
+	return joinNonEmpty(" ", p.File, p.Sheet, row)
 }
 
 // wireOf is one wire, its notes not yet.

@@ -14,6 +14,7 @@ import (
 // one connector alone stay wires with one end.
 func (im *importer) nets() {
 	im.bothWays()
+	im.oneWay()
 	im.byID()
 	of := map[string][]*item{}
 	var order []string
@@ -80,6 +81,57 @@ func (im *importer) bothWays() {
 		delete(first, to+" "+from)
 		return true
 	})
+}
+
+// oneWay merges the row of a pin table that gives no far end with the one wire that another
+// table, or list, says ends in its cavity: the two are one wire, told at each of its ends.
+// Where the names of the two differ they may be two nets, and both stay.
+func (im *importer) oneWay() {
+	ends := map[string][]*item{} // by their far ends
+	for _, it := range im.items {
+		if s := it.to.String(); s != "" && it.to.term != nil && it.to.term.titled {
+			ends[s] = append(ends[s], it)
+		}
+	}
+	im.items = slices.DeleteFunc(im.items, func(it *item) bool {
+		if it.from.term == nil || !it.from.term.titled || it.to.String() != "" || it.to.text != "" || it.state == spare {
+			return false
+		}
+		there := ends[it.from.String()]
+		if len(there) == 0 || there[0].block == it.block {
+			return false
+		}
+		other := there[0]
+		if it.signal != "" && other.signal != "" && !sameNet(it.signal, other.signal) {
+			return false
+		}
+		if other.signal == "" {
+			other.signal = it.signal
+		} else if it.signal != "" && fold(it.signal) != fold(other.signal) {
+			other.notes = append(other.notes, "name at "+it.from.String()+": "+it.signal)
+		}
+		im.colours([]*item{other, it}, "the first is kept, the second in the note")
+		im.merge(other, it)
+		return true
+	})
+}
+
+// sameNet: two names of one thing, read without signs: equal, or one with every word of the
+// other, as the sensor's own table says "signal" of what the main one calls "oil signal".
+func sameNet(a, b string) bool {
+	if strings.Join(plusMinus(a), "") != strings.Join(plusMinus(b), "") {
+		return false
+	}
+	x, y := words(fold(a)), words(fold(b))
+	if len(x) > len(y) {
+		x, y = y, x
+	}
+	for _, w := range x {
+		if !slices.Contains(y, w) {
+			return false
+		}
+	}
+	return len(x) > 0
 }
 
 // byID joins two cavities of pin tables that hold the wire of one id: a list with a
@@ -159,6 +211,11 @@ func (im *importer) merge(a, b *item) {
 	}
 	if a.cue.Conductors == 0 && !a.cue.Shielded && !a.cue.Twisted {
 		a.cue, a.cueText = b.cue, b.cueText
+	}
+	if a.cable == "" {
+		a.cable, a.shield, a.kind = b.cable, b.shield, b.kind
+	} else if b.cable != "" && b.cable != a.cable {
+		differs("cable", a.cable, b.cable)
 	}
 	a.with = append(a.with, b.with...)
 	for _, n := range b.notes {

@@ -115,12 +115,13 @@ func (im *importer) stateOf(b *block, cells []string, it *item) {
 		if cell == "" || f != FieldSignal && isNothing(cell) || f == FieldGauge && stateOf(cell) == blank {
 			continue
 		}
-		if got := stateOf(cell); got > s && (f != FieldTo || got == blank) {
+		got := stateOf(cell)
+		if f == FieldSignal {
+			got = stateOfSignal(cell)
+		}
+		if got > s && (f != FieldTo || got == blank) {
 			s = got
 		}
-	}
-	if !b.has(FieldSignal) && s == used && !b.has(FieldFrom) {
-		s = used
 	}
 	wired := it.gauge.Size != "" || it.gauge.Spec != "" || len(it.colour) > 0 || it.length.Set
 	nothing := it.signal == "" && !wired && it.ownID == "" && len(it.notes) == 0 && b.cell(cells, FieldTo) == "" && b.cell(cells, FieldFrom) == ""
@@ -137,10 +138,12 @@ func (im *importer) stateOf(b *block, cells []string, it *item) {
 		im.say(Note, "spare without a wire", it.place, it.signal, "taken as a blank cavity")
 		s = blank
 	}
-	if it.state = s; s == spare {
-		if note := b.cell(cells, FieldNote); stateOf(note) != used && note != "" {
-			it.notes = append(it.notes, note)
-		}
+	it.state = s
+	if it.signal != "" && isUnknown(it.signal) {
+		im.say(Warn, "not decided in the list", it.place, it.signal, map[bool]string{true: "laid in as a spare", false: "the cavity is kept free"}[s == spare])
+	}
+	if note := b.cell(cells, FieldNote); stateOf(note) != used && (s == spare || !onlyState(note)) {
+		it.notes = append(it.notes, note)
 	}
 }
 

@@ -6,11 +6,13 @@ import (
 	"strings"
 
 	"contralay/model"
+	"contralay/model/catalogue"
 )
 
-// row makes the items of one row: one for each cavity or wire that it names.
-func (im *importer) row(b *block, cells []string, owner *term, place Place) {
-	it := item{place: place, wire: -1, block: im.pages}
+// row makes the items of one row: one for each cavity or wire that it names. notes is
+// what else is to be kept of it.
+func (im *importer) row(b *block, cells, notes []string, owner *term, place Place) {
+	it := item{place: place, wire: -1, block: im.pages, notes: notes}
 	column := func(i int) Place { p := place; p.Column = at(b.cols, i); return p }
 	for i, c := range cells {
 		if i >= len(b.cols) && c != "" {
@@ -23,9 +25,9 @@ func (im *importer) row(b *block, cells []string, owner *term, place Place) {
 	}
 	it.ownID = b.cell(cells, FieldWire)
 	it.signal = b.cell(cells, FieldSignal)
-	it.cable = b.cell(cells, FieldCable)
 	im.values(b, cells, &it, column)
 	im.noteOf(b, cells, &it)
+	im.cableCells(b, cells, &it)
 	im.stateOf(b, cells, &it)
 	im.rows++
 
@@ -33,61 +35,133 @@ func (im *importer) row(b *block, cells []string, owner *term, place Place) {
 		im.pinRow(b, cells, it, owner, column)
 		return
 	}
-	from, fromCol := im.endOf(b, cells, FieldFrom, FieldFromPin)
-	to, toCol := im.endOf(b, cells, FieldTo, FieldToPin)
-	pinsFrom, pinsTo := orNone(splitPins(from.pin)), orNone(splitPins(to.pin))
-	if len(pinsFrom) > 1 && len(pinsTo) > 1 && len(pinsFrom) != len(pinsTo) {
-		im.say(Warn, "cavities do not pair", column(max(fromCol, 0)), from.pin+" to "+to.pin, "kept in the note, no ends made")
-		it.notes = append(it.notes, "from "+from.text+" to "+to.text)
-		from, to, pinsFrom, pinsTo = end{}, end{}, []string{""}, []string{""}
+	froms, fromCol := im.endsOf(b, cells, FieldFrom, FieldFromPin, &it, column)
+	tos, toCol := im.endsOf(b, cells, FieldTo, FieldToPin, &it, column)
+	col := toCol
+	if len(froms) > 1 || col < 0 {
+		col = max(fromCol, 0)
 	}
-	n := max(len(pinsFrom), len(pinsTo))
-	if n > 1 {
-		im.say(Note, "several cavities in one cell", column(max(fromCol, toCol, 0)), joinNonEmpty(" to ", from.pin, to.pin), counted(n, "wire", "wires")+" of one net")
+	im.between(it, froms, tos, column(col))
+}
+
+// between makes an item for each pair of ends: as many on either side, or one on one of
+// them, which then has a wire to each of the others.
+func (im *importer) between(it item, froms, tos []end, place Place) {
+	m, n := len(froms), len(tos)
+	if m > 1 && n > 1 && m != n {
+		im.say(Warn, "cavities do not pair", place, endsText(froms)+" to "+endsText(tos), "kept in the note, no ends made")
+		it.notes = append(it.notes, "from "+endsText(froms)+" to "+endsText(tos))
+		froms, tos, m, n = nil, nil, 0, 0
 	}
-	for k := range n {
+	if m > 1 || n > 1 {
+		did := "a wire for each"
+		if m == 1 || n == 1 {
+			did = "a wire to each, together in the one cavity"
+		}
+		im.say(Note, "several cavities in one cell", place, joinNonEmpty(" to ", endsText(froms), endsText(tos)), did)
+	}
+	for k := range max(m, n, 1) {
 		one := it
-		one.from, one.to = from, to
-		one.from.pin, one.to.pin = pinsFrom[min(k, len(pinsFrom)-1)], pinsTo[min(k, len(pinsTo)-1)]
+		one.notes, one.with = slices.Clone(it.notes), slices.Clone(it.with)
+		if m > 0 {
+			one.from = froms[min(k, m-1)]
+		}
+		if n > 0 {
+			one.to = tos[min(k, n-1)]
+		}
+		im.count++
+		one.order = im.count
 		im.items = append(im.items, &one)
 	}
 }
 
-func orNone(pins []string) []string {
-	if len(pins) == 0 {
-		return []string{""}
+// endsText names ends as the list does: the connector once.
+func endsText(all []end) string {
+	s, last := "", ""
+	for k, e := range all {
+		name := e.text
+		if e.term != nil {
+			name = e.term.ID
+		}
+		if k > 0 {
+			s += ", "
+		}
+		if name != last || k == 0 {
+			s += name
+			if e.pin != "" && name != "" {
+				s += ":"
+			}
+		}
+		s, last = s+e.pin, name
 	}
-	return pins
+	return s
 }
 
-// endOf reads the cell or the two cells of one end. The termination is made later,
-// when all lists are read and it shows which names are splices.
-func (im *importer) endOf(b *block, cells []string, f, pin Field) (end, int) {
+// endsOf reads the cell or the two cells of one side: the ends that stand there, each of
+// one cavity. The termination is made later, when all lists are read and it shows which
+// names are splices.
+func (im *importer) endsOf(b *block, cells []string, f, pin Field, it *item, column func(int) Place) ([]end, int) {
 	text, col := b.cellAt(cells, f)
 	p, pinCol := b.cellAt(cells, pin)
 	if col < 0 {
 		col = pinCol
 	}
-	e := end{text: text, pin: p}
-	if text == "" && p != "" && pinCol >= 0 && b.cols[pinCol].of != "" {
-		e.text = b.cols[pinCol].of
-		return e, col
+	if text == "" && p == "" {
+		return nil, col
 	}
+	if p == "" || text == "" || strings.Contains(text, ":") {
+		both, more := splitEnds(joinNonEmpty("", text, map[bool]string{true: p}[text == ""]))
+		if more != "" && len(both) > 0 {
+			it.notes = append(it.notes, "at "+both[len(both)-1].connector+":"+both[len(both)-1].pin+": "+more)
+			im.say(Note, "text behind a cavity", column(max(col, 0)), more, "kept in the note")
+		}
+		var all []end
+		for _, e := range both {
+			for _, q := range im.spreadPin(b, e.pin, nil, column(max(col, 0))) {
+				all = append(all, end{text: e.connector, pin: q})
+			}
+		}
+		// The cavity may stand in both cells.
+		if len(all) > 0 && (p == "" || text == "" || len(all) == 1 && all[0].pin == p) {
+			return all, col
+		}
+	}
+	e := end{text: text, pin: p}
 	switch {
-	case text == "" && p != "":
+	case text == "" && pinCol >= 0 && b.cols[pinCol].of != "":
+		e.text = b.cols[pinCol].of
+	case text == "":
 		if c, q, ok := splitEnd(p); ok {
 			e.text, e.pin = c, q
 		}
-	case text != "" && p != "":
-		if c, q, ok := splitEnd(text); ok && q == p && strings.Contains(text, ":") {
-			e.text = c // the cavity stands in both
-		}
-	case text != "":
-		if c, q, ok := splitEnd(text); ok && (!b.has(pin) || strings.Contains(text, ":")) {
+	case p == "" && !b.has(pin):
+		if c, q, ok := splitEnd(text); ok {
 			e.text, e.pin = c, q
 		}
 	}
-	return e, col
+	var all []end
+	for _, q := range splitPins(e.pin) {
+		for _, one := range im.spreadPin(b, q, nil, column(max(pinCol, col, 0))) {
+			all = append(all, end{text: e.text, pin: one})
+		}
+	}
+	if all == nil {
+		all = []end{e}
+	}
+	return all, col
+}
+
+// spreadPin gives the cavities of a range, where it is one; else the name itself, and a
+// warning where it could be a range.
+func (im *importer) spreadPin(b *block, pin string, ins *catalogue.Insert, place Place) []string {
+	all, sure, ok := spread(pin, ins)
+	if ok && (sure || b.ranges) && !slices.ContainsFunc(all, func(p string) bool { return b.named[p] }) {
+		return all
+	}
+	if looksLikeRange(pin) {
+		im.say(Warn, "could be a range of cavities", place, pin, "read as the name of one")
+	}
+	return []string{pin}
 }
 
 // pinRow makes an item for each cavity of a row of a pin table.
@@ -97,41 +171,67 @@ func (im *importer) pinRow(b *block, cells []string, it item, owner *term, colum
 		im.say(Warn, "row without cavity", it.place, tidy(strings.Join(cells, " ")), "left out")
 		return
 	}
-	pins := splitPins(cell)
-	if owner.Insert.Set {
-		if ins, ok := im.cat.Insert(owner.Insert.V); ok && ins.Has(cell) {
-			pins = []string{cell}
+	var ins *catalogue.Insert
+	if i, ok := im.cat.Insert(owner.Insert.V); ok {
+		ins = &i
+	}
+	var pins []string
+	if ins != nil && ins.Has(cell) {
+		pins = []string{cell}
+	} else {
+		for _, p := range splitPins(cell) {
+			pins = append(pins, im.spreadPin(b, p, ins, column(col))...)
 		}
 	}
 	if len(pins) == 0 {
 		im.say(Warn, "no cavity", column(col), cell, "row left out")
 		return
 	}
-	if looksLikeRange(cell) {
-		im.say(Warn, "could be a range of cavities", column(col), cell, "read as the name of one")
-	}
-	if len(pins) > 1 {
+	free := it.state == blank || it.state == reserved
+	switch {
+	case len(pins) > 1 && free:
+		im.say(Note, "several cavities in one cell", column(col), cell, fmt.Sprintf("taken as %d of them", len(pins)))
+	case len(pins) > 1:
 		net := fmt.Sprintf("%q", it.signal)
 		if it.signal == "" {
 			net = "without name"
 		}
-		im.say(Note, "two cavities of one net", column(col), cell+" "+net, "a wire in each")
+		im.say(Note, twoOrMore(len(pins))+" cavities of one net", column(col), cell+" "+net, "a wire in each")
 	}
-	to, _ := im.endOf(b, cells, FieldTo, FieldToPin)
+	tos, toCol := im.endsOf(b, cells, FieldTo, FieldToPin, &it, column)
+	if it.signal != "" && len(tos) == 0 {
+		it.net = strings.Join(append(words(fold(it.signal)), plusMinus(it.signal)...), " ")
+	}
+	var froms []end
 	for _, p := range pins {
-		one := it
-		one.from = end{term: owner, pin: p}
-		one.to = to
-		if one.to.text == "" && it.signal != "" {
-			one.net = strings.Join(append(words(fold(it.signal)), plusMinus(it.signal)...), " ")
-		}
 		owner.pin(p, it.state, it.place)
-		if it.state == blank || it.state == reserved {
+		if free {
+			one := it
+			if len(tos) > 0 {
+				one.to = tos[0]
+			}
 			im.restOf(&one, owner.ID+":"+p)
 			continue
 		}
-		im.items = append(im.items, &one)
+		froms = append(froms, end{term: owner, pin: p})
 	}
+	switch {
+	case free:
+	case len(froms) > 1 && len(tos) < 2: // said above
+		for _, from := range froms {
+			im.between(it, []end{from}, tos, column(col))
+		}
+	default:
+		im.between(it, froms, tos, column(max(toCol, col)))
+	}
+}
+
+// twoOrMore is "two" and the numbers beyond.
+func twoOrMore(n int) string {
+	if n == 2 {
+		return "two"
+	}
+	return fmt.Sprint(n)
 }
 
 // restOf says what a row of a cavity without wire holds besides.
@@ -144,7 +244,7 @@ func (im *importer) restOf(it *item, where string) {
 		all = append(all, FormatCurrent(it.amps.V))
 	}
 	for _, text := range []string{it.signal, it.ownID, it.cable, it.cueText, it.fuseName, it.to.text} {
-		if text != "" && stateOf(text) == used {
+		if text != "" && !onlyState(text) && (text != it.signal || !onlyFree(text)) {
 			all = append(all, text)
 		}
 	}
@@ -168,8 +268,10 @@ func (im *importer) values(b *block, cells []string, it *item, column func(int) 
 		im.say(level, rule, column(col), fmt.Sprintf("%q", cell), "kept in the note")
 	}
 	if cell := b.cell(cells, FieldSpec); cell != "" {
-		if g, ok := parsePart(cell); ok {
+		if g, rest := cutSpec(cell); g.Spec != "" && rest == "" {
 			it.gauge = g
+		} else if more, ok := ParseGauge(cell, BareAWG, b.mark); ok && more.Spec != "" {
+			it.gauge = more
 		} else {
 			it.gauge.Spec = cell
 		}
@@ -192,6 +294,9 @@ func (im *importer) values(b *block, cells []string, it *item, column func(int) 
 				g.Colour = it.gauge.Colour
 			}
 			it.gauge = g
+		case sizeWithin(cell, b.mark) != "" && it.gauge.Size == "":
+			it.gauge.Size = sizeWithin(cell, b.mark)
+			keep("more than a size", "size", cell, col)
 		default:
 			keep(im.wrongColumn("size", cell, b), "size", cell, col)
 		}

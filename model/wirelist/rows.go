@@ -20,14 +20,21 @@ func (im *importer) block(b *block, only bool) {
 	ends := b.has(FieldFrom, FieldTo, FieldFromPin)
 	pinTable := b.has(FieldPin) && !b.has(FieldFrom) && !b.has(FieldFromPin)
 	b.settleBare(im)
+	b.settleRanges()
 
+	if len(b.rows) > 0 && pinTable && !b.has(FieldConnector) {
+		// The name of the first connector may stand below the headings, as the others do.
+		if _, first := b.rows[0].Filled(); isText(b.rows[0]) && saysConnector(first) {
+			b.titles, b.rows = append(b.titles, b.rows[0]), b.rows[1:]
+		}
+	}
 	var t *term
 	var titles []Row
 	for _, r := range b.titles {
 		if n, first := r.Filled(); n == 2 && (strings.HasSuffix(first, ":") || connectorName(first+": x") != first+": x") {
 			r.Cells = []string{strings.Join(r.Cells, " ")} // "Connector:" and its name in two cells
 		} else if n > 1 {
-			im.say(Note, "above the table", here(r.Line), "", "left out")
+			im.say(Note, "above the table", here(r.Line), tidy(strings.Join(r.Cells, " ")), "left out")
 			continue
 		}
 		r.Cells = []string{tidy(strings.Join(r.Cells, " "))}
@@ -55,7 +62,8 @@ func (im *importer) block(b *block, only bool) {
 	}
 	var above []string
 	connector := ""
-	for _, r := range b.rows {
+	last := b.lastData()
+	for i, r := range b.rows {
 		_, first := r.Filled()
 		switch {
 		case isTotal(first):
@@ -65,12 +73,17 @@ func (im *importer) block(b *block, only bool) {
 			if c, ok := readCount(first); ok && t != nil {
 				c.row = r.Line
 				t.counts = append(t.counts, c)
+			} else if t != nil && i < last && b.namesConnector(first, i, t) {
+				t = im.connector(b, []Row{r}, false)
+			} else if i < last {
+				im.say(Note, "remark between the rows", here(r.Line), first, "left out")
 			} else {
 				im.say(Note, "below the table", here(r.Line), first, "left out")
 			}
 			continue
 		}
 		cells := im.ditto(r, above, here(r.Line))
+		cells, notes := im.withoutFormulas(b, cells, here(r.Line))
 		above = cells
 		owner := t
 		if pinTable && b.has(FieldConnector) {
@@ -83,8 +96,42 @@ func (im *importer) block(b *block, only bool) {
 				owner = im.named(name, here(r.Line), true)
 			}
 		}
-		im.row(b, cells, owner, here(r.Line))
+		im.row(b, cells, notes, owner, here(r.Line))
 	}
+}
+
+// lastData is the index of the last row that is neither a remark nor a total.
+func (b *block) lastData() int {
+	for i := len(b.rows) - 1; i >= 0; i-- {
+		if _, first := b.rows[i].Filled(); !isText(b.rows[i]) && !isTotal(first) {
+			return i
+		}
+	}
+	return -1
+}
+
+// namesConnector: a row of one text between the rows of a pin table starts the next
+// connector where it says so, where it begins with a designator, and where the cavities
+// begin anew behind it.
+func (b *block) namesConnector(text string, i int, t *term) bool {
+	if saysConnector(text) {
+		return true
+	}
+	for _, r := range b.rows[i+1:] {
+		if isText(r) {
+			continue
+		}
+		pin := b.cell(r.Cells, FieldPin)
+		_, named := t.at[pin]
+		return pin != "" && named
+	}
+	return false
+}
+
+// saysConnector: a text with the word for one, or a designator at its head.
+func saysConnector(text string) bool {
+	first, _, _ := strings.Cut(text, " ")
+	return connectorName(text) != text || isDesignator(strings.TrimRight(first, ":,"))
 }
 
 // connector makes the termination of a pin table; nil where each row names its own.

@@ -12,76 +12,94 @@ const (
 	spare          // a wire for later
 )
 
-// stateOf reads a whole cell, or one piece of it, as the word of a state. The word must
-// be all there is: "spare injector 3" is a signal.
+// stateOf reads a cell as what its cavity is for. The word of a state must be all there
+// is, but for what is done with an empty place, "N/C (plug)", for a number behind a spare,
+// "spare 2", and for what a place is kept for, "reserved for the pump": "spare injector 3"
+// is a signal. Of several words the one that says more counts.
 func stateOf(cell string) state {
-	switch strings.Trim(fold(cell), " .:()[]*") {
-	case "n/c", "nc", "n.c", "not connected", "no connection", "no connect", "blank", "empty", "unused", "not used", "none", "plug", "plugged", "seal plug", "-", "--", "---",
-		"nicht belegt", "unbelegt", "frei", "leer", "blindstopfen", "libre", "vide", "non connecte", "non utilise", "bouchon", "sin conexion", "no conectado", "sin usar", "vacio", "tapon",
-		"libero", "non connesso", "non usato", "vuoto", "tappo":
+	f := strings.Trim(fold(cell), " .:()[]*")
+	if s := stateWord(cell); s != used {
+		return s
+	}
+	if isKeptFor(f) {
+		return reserved
+	}
+	if !strings.ContainsAny(f, "()[];,:") && !strings.Contains(f, " - ") {
+		return used
+	}
+	most := used
+	for k, piece := range strings.FieldsFunc(strings.ReplaceAll(f, " - ", ";"), func(r rune) bool { return strings.ContainsRune("()[];,:", r) }) {
+		switch s := stateWord(piece); {
+		case s != used:
+			most = max(most, s)
+		case k == 0 || !isClosing(strings.TrimSpace(piece)):
+			return used
+		}
+	}
+	return most
+}
+
+// isKeptFor: the words of a place that is kept for something, which is said behind them.
+func isKeptFor(folded string) bool {
+	for _, lead := range []string{"reserved for ", "reserve for ", "reserved - ", "reserved: ", "held for ", "future ", "reserviert fur ", "reserviert fuer ", "reserve pour ", "reserve au ", "reservado para ", "reservada para ", "riservato a ", "riservato per "} {
+		if strings.HasPrefix(folded, lead) {
+			return true
+		}
+	}
+	return false
+}
+
+// onlyState reports whether a cell says its state and nothing else.
+func onlyState(cell string) bool {
+	return stateOf(cell) != used && (stateWord(cell) != used || !isKeptFor(strings.Trim(fold(cell), " .:()[]*")))
+}
+
+// onlyFree: a name of a net that says no more than that there is none yet.
+func onlyFree(signal string) bool { return stateOf(signal) == used && stateOfSignal(signal) != used }
+
+// stateOfSignal reads the name of a net: a place that nobody has decided on is kept free.
+func stateOfSignal(cell string) state {
+	switch f := strings.Trim(fold(cell), " .:()[]*"); {
+	case f == "open":
+		return blank
+	case f != "" && isUnknown(f):
+		return reserved
+	}
+	return stateOf(cell)
+}
+
+// stateWord is the state that one word or phrase names; used where it names none.
+func stateWord(cell string) state {
+	f := strings.Trim(fold(cell), " .:()[]*")
+	switch f {
+	case "n/c", "nc", "n.c", "not connected", "no connection", "no connect", "do not connect", "dnc", "blank", "blanked", "empty", "vacant", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin",
+		"not fitted", "unfitted", "not populated", "unpopulated", "do not populate", "dnp", "-", "--", "---",
+		"plug", "plugged", "seal plug", "sealing plug", "blanking plug", "blank plug", "dummy plug", "filler plug", "cavity plug",
+		"nicht belegt", "nicht bestuckt", "nicht verbunden", "nicht verwenden", "nicht benutzt", "unbelegt", "unbenutzt", "frei", "leer", "blindstopfen",
+		"libre", "vide", "non connecte", "non utilise", "ne pas utiliser", "non monte", "inutilise", "bouchon", "obturateur",
+		"sin conexion", "no conectado", "no usado", "no usar", "sin usar", "vacio", "tapon",
+		"libero", "non connesso", "non usato", "non usare", "vuoto", "tappo":
 		return blank
 	case "reserved", "reserved for future use", "for future use", "future use", "future", "reserviert", "vorgehalten", "reservee", "reservado", "reservada", "riservato", "riservata":
 		return reserved
-	case "spare", "spare wire", "wired spare", "reserve", "reserveader", "reserveleitung", "rechange", "fil de reserve", "repuesto", "de repuesto", "riserva", "di riserva":
-		return spare
 	}
 	// "réserve" is French for a spare; "réservé", which folds to the same, for reserved.
 	if strings.EqualFold(strings.TrimSpace(cell), "réservé") {
 		return reserved
 	}
+	switch strings.TrimRight(f, " -_#0123456789") {
+	case "spare", "spares", "spare wire", "wired spare", "reserve", "reserveader", "reserveleitung", "rechange", "fil de reserve", "repuesto", "de repuesto", "riserva", "di riserva":
+		return spare
+	}
 	return used
 }
 
-// splitPins parts a cell that names several cavities of one net: "L,M", "L & M",
-// "L/M", "1+2", "L and M". One cavity gives itself, "+" and "B+" too. A range such as "1-4" is one
-// name: it may be one.
-func splitPins(cell string) []string {
-	for _, word := range []string{" and ", " und ", " et ", " e ", " y "} {
-		cell = strings.ReplaceAll(cell, word, ",")
+// isClosing: what is done with a place that has no wire, or with the end of a spare.
+func isClosing(piece string) bool {
+	switch piece {
+	case "plug", "plugged", "fit plug", "cap", "capped", "seal", "sealed", "fit seal", "leave empty", "leave open", "leave blank", "cap and stow", "capped and stowed", "stow", "stowed", "coiled", "coiled back", "insulate", "insulated",
+		"verschlossen", "leer lassen", "isoliert", "laisser vide", "isole", "dejar vacio", "lasciare vuoto":
+		return true
 	}
-	var pins []string
-	for _, p := range strings.FieldsFunc(cell, func(r rune) bool { return r == ',' || r == ';' || r == '&' }) {
-		from := 0
-		for i := 1; i+1 < len(p); i++ {
-			// + and / are names of cavities too: they part only what stands on both sides.
-			if (p[i] == '+' || p[i] == '/') && strings.Trim(p[from:i], " +-/") != "" && strings.Trim(p[i+1:], " +-/") != "" {
-				pins = append(pins, strings.TrimSpace(p[from:i]))
-				from = i + 1
-			}
-		}
-		if p = strings.TrimSpace(p[from:]); p != "" {
-			pins = append(pins, p)
-		}
-	}
-	return pins
-}
-
-// looksLikeRange: two numbers or two single letters with a dash between, rising.
-func looksLikeRange(pin string) bool {
-	a, b, ok := strings.Cut(strings.ReplaceAll(pin, "–", "-"), "-")
-	a, b = strings.TrimSpace(a), strings.TrimSpace(b)
-	switch {
-	case !ok || a == "" || b == "":
-		return false
-	case strings.Trim(a+b, "0123456789") == "":
-		return len(a) < len(b) || len(a) == len(b) && a < b
-	}
-	return len(a) == 1 && len(b) == 1 && isLetter(a[0]) && isLetter(b[0]) && a < b
-}
-
-// splitEnd parts one cell that names a connector and a cavity: "X1:3", "P1-A",
-// "P1/A", "P1.A", "P1 pin A". ok is false where it names no cavity.
-func splitEnd(cell string) (connector, pin string, ok bool) {
-	if i := strings.LastIndexByte(cell, ':'); i > 0 {
-		connector, pin = cell[:i], cell[i+1:]
-	} else if i := strings.LastIndex(fold(cell), " pin "); i > 0 && len(fold(cell)) == len(cell) {
-		connector, pin = cell[:i], cell[i+5:]
-	} else if i := strings.LastIndexAny(cell, "-/."); i > 0 && len(cell)-i-1 <= 3 {
-		connector, pin = cell[:i], cell[i+1:]
-	}
-	connector, pin = strings.TrimSpace(connector), strings.TrimSpace(pin)
-	if connector == "" || pin == "" || strings.ContainsAny(pin, " ") {
-		return strings.TrimSpace(cell), "", false
-	}
-	return connector, pin, true
+	return stateWord(piece) != used
 }

@@ -70,8 +70,11 @@ func (im *importer) tree() {
 	}
 	hub := im.hub(lengths)
 	j := "J1"
+	if slices.ContainsFunc(im.terms, func(t *term) bool { return t.ID[0] == 'J' && isDesignator(t.ID) }) {
+		j = "BO1" // a J among connectors called J would be taken for one of them
+	}
 	for k := 2; im.taken(j); k++ {
-		j = fmt.Sprintf("J%d", k)
+		j = fmt.Sprintf("BO%d", k)
 	}
 	im.h.Breakouts = []model.Breakout{{ID: j, Build: model.Some("taped")}}
 	for i := range im.h.Splices {

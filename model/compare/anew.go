@@ -1,0 +1,129 @@
+package compare
+
+import "maps"
+
+// held is what one cavity holds: the plain names of its signals, and its far ends by common
+// names.
+type held struct{ signals, far []string }
+
+// contents is what each cavity of each termination holds.
+func (s *side) contents() map[string]map[string]*held {
+	all := map[string]map[string]*held{}
+	common := func(text string) string {
+		e, ok := s.x.End(text)
+		if !ok || e.Splice != "" || s.term[e.Termination] == "" {
+			return ""
+		}
+		return s.cavity(e)
+	}
+	for i := range s.h.Wires {
+		w := &s.h.Wires[i]
+		for _, ends := range [][2]string{{w.From.V, w.To.V}, {w.To.V, w.From.V}} {
+			e, ok := s.x.End(ends[0])
+			if !ok || e.Splice != "" {
+				continue
+			}
+			if all[e.Termination] == nil {
+				all[e.Termination] = map[string]*held{}
+			}
+			h := all[e.Termination][e.Cavity]
+			if h == nil {
+				h = &held{}
+				all[e.Termination][e.Cavity] = h
+			}
+			if name := plain(w.Signal.V); name != "" {
+				h.signals = append(h.signals, name)
+			}
+			if far := common(ends[1]); far != "" {
+				h.far = append(h.far, far)
+			}
+		}
+	}
+	return all
+}
+
+// keys are what is looked for in the other list: each cavity with each thing it holds.
+func (h *held) keys(cavity string) []string {
+	var all []string
+	for _, n := range h.signals {
+		all = append(all, cavity+"\x00"+n)
+	}
+	for _, f := range h.far {
+		all = append(all, cavity+"\x01"+f)
+	}
+	return all
+}
+
+// commonplace is how many connectors may hold the same in a cavity before it tells nothing of
+// which one it is, as "1: ground" does (no source).
+const commonplace = 64
+
+// calledAnew finds for each termination without a name of the other list the one there that
+// has none either and holds the same in more than half of the cavities of both; of two that
+// fit as well it takes none.
+func (s *side) calledAnew(was *side, taken map[string]bool) {
+	s.anew = map[string]bool{}
+	mine, theirs := s.contents(), was.contents()
+	at := map[string][]string{} // key → terminations of was
+	for i := range was.h.Terminations {
+		id := was.h.Terminations[i].ID
+		if taken[id] {
+			continue
+		}
+		for c, h := range theirs[id] {
+			for _, k := range h.keys(c) {
+				at[k] = append(at[k], id)
+			}
+		}
+	}
+	fits := map[string]map[string]int{} // termination of was → of s → cavities that hold the same
+	best := map[string]string{}         // of s → of was
+	for i := range s.h.Terminations {
+		id := s.h.Terminations[i].ID
+		if s.term[id] != "" {
+			continue
+		}
+		n := map[string]int{}
+		for c, h := range mine[id] {
+			same := map[string]bool{}
+			for _, k := range h.keys(c) {
+				if len(at[k]) > commonplace {
+					continue
+				}
+				for _, o := range at[k] {
+					same[o] = true
+				}
+			}
+			for o := range same {
+				n[o]++
+			}
+		}
+		maps.DeleteFunc(n, func(o string, k int) bool { return 2*k <= max(len(mine[id]), len(theirs[o])) })
+		for o, k := range n {
+			if fits[o] == nil {
+				fits[o] = map[string]int{}
+			}
+			fits[o][id] = k
+		}
+		best[id] = most(n)
+	}
+	for t, o := range best {
+		if o != "" && most(fits[o]) == t {
+			s.term[t], taken[o], s.anew[t] = o, true, true
+		}
+	}
+}
+
+// most is the key of the largest number, "" where two have it.
+func most(n map[string]int) (found string) {
+	top := 0
+	for o, k := range n {
+		switch {
+		case k > top:
+			found, top = o, k
+		case k == top:
+			found = ""
+		}
+	}
+	return found
+}

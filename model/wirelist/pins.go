@@ -1,0 +1,270 @@
+package wirelist
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"contralay/model/catalogue"
+)
+
+// splitPins parts a cell that names several cavities of one net: "L,M", "L & M", "L/M",
+// "1+2", "L and M", "A14 A15", and two lines of a cell. One cavity gives itself, "+" and
+// "B+" too. A range is one name here: spread parts it.
+func splitPins(cell string) []string {
+	if isCavity(cell) {
+		return []string{cell}
+	}
+	for _, word := range joiningWords() {
+		cell = strings.ReplaceAll(cell, word, ",")
+	}
+	var pins []string
+	for _, p := range strings.FieldsFunc(cell, func(r rune) bool { return r == ',' || r == ';' || r == '&' }) {
+		from := 0
+		for i := 1; i+1 < len(p); i++ {
+			// + and / are names of cavities too: they part only what stands on both sides.
+			if (p[i] == '+' || p[i] == '/') && strings.Trim(p[from:i], " +-/") != "" && strings.Trim(p[i+1:], " +-/") != "" {
+				pins = append(pins, strings.TrimSpace(p[from:i]))
+				from = i + 1
+			}
+		}
+		p = withoutPinWord(strings.TrimSpace(p[from:]))
+		switch fields := strings.Fields(p); {
+		case p == "":
+		case alikeCavities(fields):
+			pins = append(pins, fields...)
+		default:
+			pins = append(pins, p)
+		}
+	}
+	return pins
+}
+
+func joiningWords() []string { return []string{" and ", " und ", " et ", " e ", " y "} }
+
+// withoutPinWord takes the word for a cavity off its name: "pin 3", "cav. A", "#7".
+func withoutPinWord(p string) string {
+	f := fold(p)
+	for _, lead := range []string{"pin", "cavity", "cav", "way", "terminal", "kammer", "broche", "#"} {
+		rest, ok := strings.CutPrefix(f, lead)
+		if name := strings.TrimLeft(rest, " .:#"); ok && len(f) == len(p) && name != "" && (name != rest || lead == "#") {
+			return p[len(p)-len(name):]
+		}
+	}
+	return p
+}
+
+// isCavity: a name as connectors have them: up to two letters, up to three digits, one
+// letter more: "7", "A12", "b", "12a".
+func isCavity(s string) bool {
+	lead, digits, tail := cavityParts(s)
+	return len(s) > 0 && len(lead) <= 2 && len(digits) <= 3 && (len(tail) == 0 || len(tail) == 1 && isLetter(tail[0]) && digits != "") && (digits != "" || len(lead) == 1)
+}
+
+// cavityParts is the letters, the digits behind them, and what is left.
+func cavityParts(s string) (lead, digits, tail string) {
+	i := 0
+	for i < len(s) && isLetter(s[i]) && s[i] < 0x80 {
+		i++
+	}
+	j := i
+	for j < len(s) && isDigit(s[j]) {
+		j++
+	}
+	return s[:i], s[i:j], s[j:]
+}
+
+// alikeCavities: two names or more that are built alike, as those of one connector are.
+// "A 1" is one cavity, written apart.
+func alikeCavities(all []string) bool {
+	if len(all) < 2 || !isCavity(all[0]) {
+		return false
+	}
+	lead, digits, tail := cavityParts(all[0])
+	for _, s := range all[1:] {
+		l, d, t := cavityParts(s)
+		if !isCavity(s) || len(l) != len(lead) || (d == "") != (digits == "") || len(t) != len(tail) {
+			return false
+		}
+	}
+	return true
+}
+
+// mostSpread is how many cavities a range may have; more is no range that a person wrote
+// (no source).
+const mostSpread = 64
+
+// spread gives the cavities of a range: "10-12", "A16-A18", "A16-18", "10 to 12", and
+// "N-R" of an insert, whose letters are not all there. sure says that it can be nothing
+// else; "10-12" can be the name of one. ok is false where it is no range.
+func spread(pin string, ins *catalogue.Insert) (all []string, sure, ok bool) {
+	if isCavity(pin) {
+		return nil, false, false // most are; they are not looked at further
+	}
+	f := strings.ReplaceAll(strings.ReplaceAll(strings.ReplaceAll(pin, "–", "-"), "—", "-"), "…", "..")
+	a, b := "", ""
+	for _, mark := range []string{" to ", " thru ", " through ", " bis ", "..", "-"} {
+		if x, y, found := strings.Cut(f, mark); found {
+			a, b, sure = strings.TrimSpace(x), strings.TrimLeft(strings.TrimSpace(y), "."), mark != "-"
+			break
+		}
+	}
+	if !isCavity(a) || !isCavity(b) {
+		return nil, false, false
+	}
+	if ins != nil {
+		i, j := slices.Index(ins.Cavities, a), slices.Index(ins.Cavities, b)
+		if i >= 0 && j > i && j-i < mostSpread {
+			return slices.Clone(ins.Cavities[i : j+1]), true, true
+		}
+		return nil, false, false
+	}
+	l1, d1, t1 := cavityParts(a)
+	l2, d2, t2 := cavityParts(b)
+	m, err1 := strconv.Atoi(d1)
+	n, err2 := strconv.Atoi(d2)
+	if err1 != nil || err2 != nil || t1 != "" || t2 != "" || l2 != "" && l2 != l1 || m >= n || n-m >= mostSpread {
+		return nil, false, false
+	}
+	for k := m; k <= n; k++ {
+		all = append(all, l1+padded(k, d1))
+	}
+	return all, sure || l1 != "" && l1 == l2, true
+}
+
+// padded writes a number with as many digits as the first of its range, "08".
+func padded(n int, like string) string {
+	s := strconv.Itoa(n)
+	if strings.HasPrefix(like, "0") && len(s) < len(like) {
+		s = strings.Repeat("0", len(like)-len(s)) + s
+	}
+	return s
+}
+
+// looksLikeRange: two numbers or two single letters with a dash between, rising.
+func looksLikeRange(pin string) bool {
+	if _, _, ok := spread(pin, nil); ok {
+		return true
+	}
+	a, b, ok := strings.Cut(strings.ReplaceAll(pin, "–", "-"), "-")
+	a, b = strings.TrimSpace(a), strings.TrimSpace(b)
+	return ok && len(a) == 1 && len(b) == 1 && isLetter(a[0]) && isLetter(b[0]) && a < b
+}
+
+// settleRanges says whether a dash between two numbers parts a range in this block: some
+// cavities have none, and no name with a dash falls, as "2-1" does.
+func (b *block) settleRanges() {
+	falls := false
+	plain := map[string]bool{}
+	for _, r := range b.rows {
+		for i, c := range b.cols {
+			if i >= len(r.Cells) {
+				break
+			}
+			var pins []string
+			switch c.field {
+			case FieldPin, FieldFromPin, FieldToPin:
+				pins = splitPins(r.Cells[i])
+			case FieldFrom, FieldTo:
+				ends, _ := splitEnds(r.Cells[i])
+				for _, e := range ends {
+					pins = append(pins, e.pin)
+				}
+			}
+			for _, p := range pins {
+				_, _, rises := spread(p, nil)
+				falls = falls || !rises && strings.Contains(strings.Trim(p, "-"), "-")
+				if isCavity(p) {
+					plain[p] = true
+				}
+				if c.field == FieldPin && len(pins) == 1 && isCavity(p) {
+					if b.named == nil {
+						b.named = map[string]bool{}
+					}
+					b.named[p] = true
+				}
+			}
+		}
+	}
+	b.ranges = !falls && len(plain) > 1
+}
+
+// splitEnd parts one cell that names a connector and a cavity: "X1:3", "P1-A",
+// "P1/A", "P1.A", "P1 pin A". ok is false where it names no cavity.
+func splitEnd(cell string) (connector, pin string, ok bool) {
+	if i := strings.LastIndexByte(cell, ':'); i > 0 {
+		connector, pin = cell[:i], cell[i+1:]
+	} else if i := strings.LastIndex(fold(cell), " pin "); i > 0 && len(fold(cell)) == len(cell) {
+		connector, pin = cell[:i], cell[i+5:]
+	} else if i := strings.LastIndexAny(cell, "-/."); i > 0 && len(cell)-i-1 <= 3 {
+		connector, pin = cell[:i], cell[i+1:]
+	}
+	connector, pin = strings.TrimSpace(connector), strings.TrimSpace(pin)
+	if connector == "" || pin == "" || strings.ContainsAny(pin, " ") {
+		return strings.TrimSpace(cell), "", false
+	}
+	return connector, pin, true
+}
+
+// place is a connector and a cavity as a cell names them.
+type place struct{ connector, pin string }
+
+// splitEnds parts a cell that names several ends: "ECU:A6, ECU:A7", "ECU:A10 & A11",
+// "ECU:A14 A15", "ECU:3 / TCU:7". more is what stands behind the last cavity, "shield" of
+// "ECU:3 (shield)". A cell without a colon names one end at most, and gives none.
+func splitEnds(cell string) (ends []place, more string) {
+	if !strings.Contains(cell, ":") {
+		return nil, ""
+	}
+	if name, pin, _ := strings.Cut(cell, ":"); isCavity(pin) && name != "" && !strings.ContainsAny(name, ",;&") {
+		return []place{{strings.TrimSpace(name), pin}}, ""
+	}
+	marks := ",;&"
+	if strings.Count(cell, ":") > 1 {
+		marks += "/+"
+	}
+	parted := cell
+	for _, word := range joiningWords() {
+		parted = strings.ReplaceAll(parted, word, ",")
+	}
+	if ends, more = endsBetween(parted, marks); ends == nil && parted != cell {
+		ends, more = endsBetween(cell, marks) // "Dash and console:A": the word is of the name
+	}
+	return ends, more
+}
+
+// endsBetween parts a cell at the marks; it gives none where any piece is no end.
+func endsBetween(parted, marks string) (ends []place, more string) {
+	connector := ""
+	for _, piece := range strings.FieldsFunc(parted, func(r rune) bool { return strings.ContainsRune(marks, r) }) {
+		name, pins, found := strings.Cut(strings.TrimSpace(piece), ":")
+		switch {
+		case found:
+			connector = strings.TrimSpace(name)
+		case connector == "":
+			return nil, "" // "Relay, fuel pump:30": the comma is of the name
+		default:
+			pins = piece
+		}
+		if connector == "" || more != "" || strings.Contains(pins, ":") {
+			return nil, ""
+		}
+		pins = withoutPinWord(strings.TrimSpace(pins))
+		fields := strings.Fields(pins)
+		if _, _, ok := spread(pins, nil); ok {
+			fields = []string{pins}
+		}
+		switch {
+		case len(fields) == 0, len(fields) > 1 && !isCavity(fields[0]), !found && !isCavity(fields[0]) && !looksLikeRange(fields[0]):
+			return nil, ""
+		case len(fields) > 1 && !alikeCavities(fields):
+			fields, more = fields[:1], strings.Join(fields[1:], " ")
+		}
+		for _, f := range fields {
+			for _, p := range splitPins(f) {
+				ends = append(ends, place{connector, p})
+			}
+		}
+	}
+	return ends, strings.Trim(more, "() ")
+}
