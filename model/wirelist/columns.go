@@ -27,6 +27,7 @@ const mostSamples = 3
 // a recipe, which may be nil. A table that names no columns has one block without
 // headings, its columns kept as text: a recipe may name them by number.
 func Columns(t Table, recipe *Recipe) []Column {
+	t = standing(t)
 	h := headings{words: vocabulary(), recipe: recipe}
 	blocks, _ := h.blocks(&t)
 	if len(blocks) == 0 {

@@ -209,6 +209,13 @@ func noHeader(tables []Table) error {
 
 // table reads one sheet.
 func (im *importer) table(h headings, t *Table) {
+	if t.Hidden && !slices.Contains(im.opt.Sheets, t.Sheet) {
+		im.say(Warn, "hidden sheet", Place{File: t.File, Sheet: t.Sheet}, "", "left out; named as a sheet it is read")
+		return
+	}
+	im.looks(t)
+	left := standing(*t)
+	t = &left
 	all, over := h.blocks(t)
 	for _, r := range over {
 		if len(all) == 0 {

@@ -82,6 +82,10 @@ func (im *importer) block(b *block, only bool) {
 			}
 			continue
 		}
+		if b.deleted(r.Cells) {
+			im.say(Warn, "row marked as deleted", here(r.Line), rowText(r.Cells), "left out")
+			continue
+		}
 		cells := im.ditto(r, above, here(r.Line))
 		cells, notes := im.withoutFormulas(b, cells, here(r.Line))
 		above = cells
@@ -98,6 +102,23 @@ func (im *importer) block(b *block, only bool) {
 		}
 		im.row(b, cells, notes, owner, here(r.Line))
 	}
+}
+
+// deleted: what the row is for, its note, or a column of no meaning says that it is gone.
+func (b *block) deleted(cells []string) bool {
+	for i, c := range cells {
+		if c == "" || !isDeleted(c) {
+			continue
+		}
+		if i >= len(b.cols) {
+			return true
+		}
+		switch b.cols[i].field {
+		case FieldKeep, FieldNote, FieldSignal, FieldWire, FieldFrom, FieldTo, FieldColour, FieldGauge:
+			return true
+		}
+	}
+	return false
 }
 
 // lastData is the index of the last row that is neither a remark nor a total.

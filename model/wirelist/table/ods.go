@@ -8,7 +8,7 @@ import (
 // ods reads the sheets of an OpenDocument spreadsheet (OASIS OpenDocument 1.2 part 1,
 // chapter 9). A formula gives the value that was stored with it.
 func (b *book) ods() ([]Table, error) {
-	o := odsBook{book: b}
+	o := odsBook{book: b, struck: map[string]bool{}, hides: map[string]bool{}}
 	err := b.walk("content.xml", visitor{start: o.start, end: o.end, text: o.text})
 	if err != nil {
 		return nil, err
@@ -33,6 +33,15 @@ type odsBook struct {
 	inCell bool
 	in     int // depth of paragraphs
 	aside  int // depth of notes on a cell, which are no part of it
+
+	style  string          // of the text properties that are read
+	struck map[string]bool // styles of cells that strike the text out
+	hides  map[string]bool // styles of sheets that are not shown
+	how    look            // of the row
+	filled int             // its cells with text
+	strike bool            // of the cell
+	spans  []merged        // of the sheet
+	down   int             // how many rows the cell goes over
 }
 
 func (o *odsBook) start(e element) error {
@@ -45,15 +54,30 @@ func (o *odsBook) start(e element) error {
 			return o.refuse("", fmt.Sprintf("has more than %d sheets", o.l.Sheets), "fewer")
 		}
 		o.inside, o.line = true, 0
-		o.all = append(o.all, Table{File: o.name, Sheet: Tidy(e.attr("name")), Comma: true})
+		o.all = append(o.all, Table{File: o.name, Sheet: Tidy(e.attr("name")), Hidden: o.hides[e.attr("style-name")], Comma: true})
+		o.spans = nil
+	case e.name == "style":
+		o.style = e.attr("name")
+	case e.name == "text-properties" && !o.inside:
+		if line := e.attr("text-line-through-style"); line != "" && line != "none" {
+			o.struck[o.style] = true
+		}
+	case e.name == "table-properties" && !o.inside:
+		o.hides[o.style] = e.attr("display") == "false"
 	case !o.inside:
 	case e.name == "table-row":
 		o.rows = e.number("number-rows-repeated", 1)
 		o.line++
 		o.cells, o.col = nil, 0
+		hidden := e.attr("visibility")
+		o.how, o.filled = look{struck: true, hidden: hidden == "collapse" || hidden == "filter"}, 0
 	case e.name == "table-cell" || e.name == "covered-table-cell":
 		o.cols = e.number("number-columns-repeated", 1)
 		o.kind, o.value = e.attr("value-type"), e.attr("value")
+		o.strike, o.down = o.struck[e.attr("style-name")], 1
+		if e.number("number-columns-spanned", 1) == 1 {
+			o.down = e.number("number-rows-spanned", 1)
+		}
 		o.words.Reset()
 		o.paras, o.inCell = 0, true
 	case e.name == "p" && o.inCell:
@@ -80,6 +104,7 @@ func (o *odsBook) end(name string) error {
 	case !o.inside:
 	case name == "table":
 		o.inside = false
+		o.fill(&o.all[len(o.all)-1], o.spans)
 	case name == "p" && o.in > 0:
 		o.in--
 	case name == "table-cell" || name == "covered-table-cell":
@@ -117,6 +142,11 @@ func (o *odsBook) cell() error {
 	for len(o.cells) < o.col {
 		o.cells = append(o.cells, "")
 	}
+	o.filled++
+	o.how.struck = o.how.struck && o.strike
+	if o.down > 1 && len(o.spans) < mostMerged {
+		o.spans = append(o.spans, merged{o.col, o.line, o.line + o.down - 1})
+	}
 	for range o.cols {
 		o.cells = append(o.cells, s)
 	}
@@ -135,8 +165,9 @@ func (o *odsBook) finish() error {
 	if len(o.cells) == 0 {
 		return nil
 	}
+	o.how.struck = o.how.struck && o.filled > 0
 	for k := range o.rows {
-		if err := o.row(t, first+k, o.cells); err != nil {
+		if err := o.row(t, first+k, o.cells, o.how); err != nil {
 			return err
 		}
 	}

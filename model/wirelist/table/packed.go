@@ -92,6 +92,9 @@ func (e element) attr(name string) string {
 	return ""
 }
 
+// yes is an attribute that is on.
+func (e element) yes(name string) bool { return e.attr(name) == "1" || e.attr(name) == "true" }
+
 // number is an attribute that counts; or is its value where it is left out.
 func (e element) number(name string, or int) int {
 	s := e.attr(name)
@@ -174,8 +177,11 @@ func (b *book) walk(part string, v visitor) error {
 	}
 }
 
+// look is how a row is shown.
+type look struct{ struck, hidden bool }
+
 // row adds a row to a sheet, against the limits.
-func (b *book) row(t *Table, line int, cells []string) error {
+func (b *book) row(t *Table, line int, cells []string, how look) error {
 	for len(cells) > 0 && cells[len(cells)-1] == "" {
 		cells = cells[:len(cells)-1]
 	}
@@ -192,7 +198,7 @@ func (b *book) row(t *Table, line int, cells []string) error {
 			return &Error{at, fmt.Sprintf("a cell has %d bytes", len(c)), fmt.Sprintf("up to %d", b.l.CellBytes)}
 		}
 	}
-	t.Rows = append(t.Rows, Row{Line: line, Cells: cells})
+	t.Rows = append(t.Rows, Row{Line: line, Cells: cells, Struck: how.struck, Hidden: how.hidden})
 	return nil
 }
 

@@ -7,17 +7,20 @@ import (
 
 // Table is one sheet of a workbook, or the whole of a text file.
 type Table struct {
-	File  string // as it was given; for messages alone
-	Sheet string // "" in a text file
-	Rows  []Row
-	Comma bool // cells are parted by something else than a comma: a comma in a number may be its decimal mark
+	File   string // as it was given; for messages alone
+	Sheet  string // "" in a text file
+	Rows   []Row
+	Hidden bool // a sheet that its workbook does not show
+	Comma  bool // cells are parted by something else than a comma: a comma in a number may be its decimal mark
 }
 
 // Row is one row and where it stands. Rows without any text are left out.
 type Row struct {
-	Line  int // line of a text file, or row of a sheet, from 1
-	Cells []string
-	Level int // of a Markdown heading, from 1; 0 for any other row
+	Line   int // line of a text file, or row of a sheet, from 1
+	Cells  []string
+	Level  int  // of a Markdown heading, from 1; 0 for any other row
+	Struck bool // every cell of it is struck out
+	Hidden bool // its workbook does not show it
 }
 
 // Filled is the number of cells with text, and the first of them.

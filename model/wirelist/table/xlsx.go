@@ -21,13 +21,16 @@ func (b *book) xlsx() ([]Table, error) {
 			main = r.target
 		}
 	}
-	type sheet struct{ name, id string }
+	type sheet struct {
+		name, id string
+		hidden   bool
+	}
 	var sheets []sheet
 	dates1904 := false
 	err = b.walk(main, visitor{start: func(e element) error {
 		switch e.name {
 		case "sheet":
-			sheets = append(sheets, sheet{Tidy(e.attr("name")), e.attr("id")})
+			sheets = append(sheets, sheet{Tidy(e.attr("name")), e.attr("id"), e.attr("state") == "hidden" || e.attr("state") == "veryHidden"})
 		case "workbookPr":
 			dates1904 = e.attr("date1904") == "1" || e.attr("date1904") == "true"
 		}
@@ -62,7 +65,7 @@ func (b *book) xlsx() ([]Table, error) {
 		if !ok || !strings.HasSuffix(r.kind, "/worksheet") {
 			continue // a chart
 		}
-		t := Table{File: b.name, Sheet: s.name, Comma: true}
+		t := Table{File: b.name, Sheet: s.name, Hidden: s.hidden, Comma: true}
 		if err := x.sheet(r.target, &t); err != nil {
 			return nil, err
 		}
@@ -101,6 +104,7 @@ type xlsxBook struct {
 	*book
 	strings   []string
 	dates     []bool // by style: the number is a date
+	struck    []bool // by style: the text is struck out
 	dates1904 bool
 }
 
@@ -110,8 +114,10 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 	var value, formula, inline strings.Builder
 	var kind, style string
 	line, col := 0, 0
+	how, filled := look{}, 0
+	var spans []merged
 	into := (*strings.Builder)(nil)
-	return x.walk(part, visitor{
+	err := x.walk(part, visitor{
 		start: func(e element) error {
 			switch e.name {
 			case "row":
@@ -119,6 +125,11 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 					return x.refuse(t.Sheet, "a row has no number", "what a spreadsheet program writes")
 				}
 				cells, col = nil, 0
+				how, filled = look{struck: true, hidden: e.yes("hidden")}, 0
+			case "mergeCell":
+				if m, ok := mergedOf(e.attr("ref")); ok && len(spans) < mostMerged {
+					spans = append(spans, m)
+				}
 			case "c":
 				if ref := e.attr("r"); ref != "" {
 					if col = columnOf(ref); col < 0 {
@@ -155,10 +166,13 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 						cells = append(cells, "")
 					}
 					cells = append(cells[:col], s)
+					filled++
+					how.struck = how.struck && x.isStruck(style)
 				}
 				col++
 			case "row":
-				return x.row(t, line, cells)
+				how.struck = how.struck && filled > 0
+				return x.row(t, line, cells, how)
 			}
 			return nil
 		},
@@ -168,6 +182,27 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 			}
 		},
 	})
+	x.fill(t, spans)
+	return err
+}
+
+func (x *xlsxBook) isStruck(style string) bool {
+	k, err := strconv.Atoi(style)
+	return err == nil && k >= 0 && k < len(x.struck) && x.struck[k]
+}
+
+// mergedOf reads "B3:B7"; ok is false for one row, or for cells of several columns.
+func mergedOf(ref string) (m merged, ok bool) {
+	a, b, found := strings.Cut(ref, ":")
+	row := func(s string) int {
+		n, err := strconv.Atoi(strings.TrimLeft(s, "ABCDEFGHIJKLMNOPQRSTUVWXYZ"))
+		if err != nil {
+			return -1
+		}
+		return n
+	}
+	m = merged{columnOf(a), row(a), row(b)}
+	return m, found && m.col >= 0 && columnOf(b) == m.col && m.first > 0 && m.last > m.first
 }
 
 // cell is the text of a stored value.

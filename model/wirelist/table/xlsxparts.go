@@ -43,30 +43,46 @@ func (x *xlsxBook) readStrings(part string) error {
 	})
 }
 
-// readStyles finds the styles that show a number as a date: a cavity "1-2" that a
-// spreadsheet took for one is then seen for what it is. Built-in formats 14 to 22 and
+// readStyles finds the styles that strike a text out, and those that show a number as a
+// date: a cavity "1-2" that a spreadsheet took for one is then seen for what it is. Built-in formats 14 to 22 and
 // 45 to 47 are dates and times (ECMA-376 part 1, 18.8.30).
 func (x *xlsxBook) readStyles(part string) error {
 	custom := map[string]bool{}
-	inXfs := false
+	inXfs, inFonts := false, false
+	var fonts []bool // struck out
 	return x.walk(part, visitor{
 		start: func(e element) error {
 			switch e.name {
 			case "numFmt":
 				custom[e.attr("numFmtId")] = isDateFormat(e.attr("formatCode"))
+			case "fonts":
+				inFonts = true
+			case "font":
+				if inFonts {
+					fonts = append(fonts, false)
+				}
+			case "strike":
+				if inFonts && len(fonts) > 0 {
+					fonts[len(fonts)-1] = e.attr("val") == "" || e.yes("val")
+				}
 			case "cellXfs":
 				inXfs = true
 			case "xf":
 				if inXfs {
 					n := e.number("numFmtId", 0)
 					x.dates = append(x.dates, custom[e.attr("numFmtId")] || n >= 14 && n <= 22 || n >= 45 && n <= 47)
+					f := e.number("fontId", -1)
+					x.struck = append(x.struck, f >= 0 && f < len(fonts) && fonts[f])
 				}
 			}
 			return nil
 		},
 		end: func(name string) error {
-			if name == "cellXfs" {
+			switch name {
+			case "cellXfs":
 				inXfs = false
+			case "fonts":
+				inFonts = false
 			}
 			return nil
 		},
