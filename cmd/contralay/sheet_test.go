@@ -103,33 +103,53 @@ func inBrowser(t *testing.T, args ...string) []byte {
 	return out
 }
 
+// overTheEdge tells, in the title of the page, what stands over the edge of the paper: laid
+// out 186 mm wide as A4 prints it, in the fonts of the page and in the widest a machine
+// may have in their place.
+const overTheEdge = `<style>body { padding: 0 !important; width: 186mm; margin: 0 !important; }</style><script>
+const over = new Set();
+for (const font of ["", "Verdana, 'DejaVu Sans', sans-serif"]) {
+  document.body.style.fontFamily = font;
+  const edge = document.body.getBoundingClientRect().right + 1;
+  for (const e of document.querySelectorAll("table, svg, p, div, h1, h2, h3, td, th"))
+    if (e.getBoundingClientRect().right > edge || e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0 && /^(P|DIV|TD|TH|H.)$/.test(e.tagName)) over.add(e.tagName + " " + e.textContent.slice(0, 60));
+}
+document.title = over.size + " over the edge: " + [...over].slice(0, 40).join("; ");
+</script></body>`
+
 // On A4 and on Letter the page prints: no table, drawing or word stands over the edge of
-// the paper, and every page of the PDF has the size asked for.
+// the paper, whatever the font and however long the part numbers are, and every page of the
+// PDF has the size asked for.
 func TestPagePrints(t *testing.T) {
 	if testing.Short() {
 		t.Skip("the browser takes long")
 	}
-	for _, name := range []string{"demo", "whole"} {
+	for _, name := range []string{"demo", "whole", "long"} {
 		dir := t.TempDir()
-		call(t, "", "sheet", "../../testdata/"+name+".toml", "-o", dir, "--on", "2026-05-11")
+		from := "../../testdata/" + name + ".toml"
+		if name == "long" {
+			from = longWords(t, dir)
+		}
+		call(t, "", "sheet", from, "-o", dir, "--on", "2026-05-11")
 		pages, _ := filepath.Glob(filepath.Join(dir, "*.html"))
 		text, err := os.ReadFile(pages[0])
 		if err != nil {
 			t.Fatal(err)
 		}
+		at := filepath.Join(dir, "measured.html")
+		if err := os.WriteFile(at, []byte(strings.Replace(string(text), "</body>", overTheEdge, 1)), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		dom := inBrowser(t, "--window-size=1000,900", "--dump-dom", "file://"+at)
+		if title := regexp.MustCompile(`<title>(.*?)</title>`).FindSubmatch(dom); title == nil || !bytes.HasPrefix(title[1], []byte("0 over the edge")) {
+			t.Errorf("%s: %s", name, title)
+		}
+		if name == "long" {
+			continue
+		}
 		for size, points := range map[string]string{"A4": "595", "letter": "612"} {
-			// The copy asks for a size of paper, and tells of what does not fit in its width.
 			copied := strings.Replace(string(text), "@page {", "@page { size: "+size+";", 1)
-			measured := strings.Replace(copied, "</body>", `<script>document.title = [...document.querySelectorAll("table, svg, p, div")].filter(e => e.getBoundingClientRect().right > document.body.getBoundingClientRect().right + 1).length + " over the edge";</script></body>`, 1)
 			at := filepath.Join(dir, size+".html")
-			if err := os.WriteFile(at, []byte(measured), 0o644); err != nil {
-				t.Fatal(err)
-			}
-			// 186 mm are 703 px of CSS: what A4 leaves between the margins of the page.
-			dom := inBrowser(t, "--window-size=703,900", "--dump-dom", "file://"+at)
-			if title := regexp.MustCompile(`<title>(.*?)</title>`).FindSubmatch(dom); title == nil || string(title[1]) != "0 over the edge" {
-				t.Errorf("%s on %s: %s", name, size, title)
-			}
 			if err := os.WriteFile(at, []byte(copied), 0o644); err != nil {
 				t.Fatal(err)
 			}
@@ -150,6 +170,27 @@ func TestPagePrints(t *testing.T) {
 			}
 		}
 	}
+}
+
+// longWords writes the demo into a file of dir with names and part numbers of forty
+// characters and more, in one word, and gives its path.
+func longWords(t *testing.T, dir string) string {
+	t.Helper()
+	text, err := os.ReadFile("../../testdata/demo.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	n := 0
+	long := regexp.MustCompile(`(?m)^(signal|name|part|note)( *= *)"[^"]*"`).ReplaceAllFunc(text, func(b []byte) []byte {
+		n++
+		key, _, _ := bytes.Cut(b, []byte("="))
+		return fmt.Appendf(nil, `%s= "WITHOUTASINGLEPLACETOBREAKITWHEREVERYOULOOK%d"`, key, n)
+	})
+	at := filepath.Join(dir, "long.toml")
+	if err := os.WriteFile(at, long, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	return at
 }
 
 func atoi(s string) int { n, _ := strconv.Atoi(s); return n }

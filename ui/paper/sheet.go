@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"html/template"
 	"strings"
+	"unicode/utf8"
 
 	"contralay/calc"
 	"contralay/ui/guide"
@@ -35,6 +36,8 @@ func Make(s *calc.Sheet, meta Meta) (Sheet, error) {
 		"right": func(t Table, k int) bool { return t.Right[k] },
 		"blank": func(t Table, k int) bool { return t.Blank[k] },
 		"parts": parts,
+		"soft":  soft,
+		"long":  func(s string) bool { return utf8.RuneCountInString(s) > 24 },
 	}).Parse(sheetText)
 	if err != nil {
 		return Sheet{}, err

@@ -1,0 +1,52 @@
+package paper
+
+import (
+	"html"
+	"html/template"
+	"strings"
+	"unicode"
+)
+
+// shortWord is how many characters in one go a cell always has room for: part numbers
+// in the usual forms stay whole.
+const shortWord = 14
+
+// soft is text for a cell of the page with places where a long word may break: after
+// a stroke, a dot, a comma, a colon or an underscore, and else after every shortWord
+// characters. Without them one long part number pushes a table over the edge of the paper.
+// Spaces and hyphens break by themselves.
+func soft(s string) template.HTML {
+	words := strings.FieldsFunc(s, breaks)
+	worst := 0
+	for _, w := range words {
+		worst = max(worst, len(w))
+	}
+	if worst <= shortWord {
+		return template.HTML(html.EscapeString(s))
+	}
+	var b strings.Builder
+	runes := []rune(s)
+	for i := 0; i < len(runes); {
+		end := i
+		for end < len(runes) && !breaks(runes[end]) {
+			end++
+		}
+		word, run := runes[i:end], 0
+		for k, r := range word {
+			b.WriteString(html.EscapeString(string(r)))
+			run++
+			if len(word) > shortWord && k < len(word)-1 && (run == shortWord || strings.ContainsRune("/.,:_", r)) {
+				b.WriteString("<wbr>")
+				run = 0
+			}
+		}
+		if end < len(runes) {
+			b.WriteString(html.EscapeString(string(runes[end])))
+			end++
+		}
+		i = end
+	}
+	return template.HTML(b.String())
+}
+
+func breaks(r rune) bool { return r == '-' || unicode.IsSpace(r) }
