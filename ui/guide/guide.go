@@ -63,7 +63,7 @@ func Topics() []Topic {
 		}},
 		{"lists", "other people's wire lists", []string{
 			"The menu takes in a wire list: CSV, TSV, Markdown, xlsx, ods, with whatever habits. It shows what it makes of it and what each column means; + and - say it otherwise, and what was said is kept as a recipe for the next one. Nothing changes before you take it.",
-			"What is not understood stays as text in the note of its wire and in the report, with row and column. Lengths without a unit are read only once you name one.",
+			"What is not understood stays as text in the note of its wire and in the report, with row and column. Lengths without a unit are read only once you name one. Rows struck out and sheets that are hidden stay out, rows that are hidden do not; each is told. A formula counts with the value saved beside it.",
 			"A second list, made by somebody else, can be held against the harness: where the two join otherwise the sheet says stop, and the ring-out sheet says what it was held against. contralay compare A B tells what changed between two, a swap once.",
 		}},
 		{"map", "the whole harness", []string{
