@@ -28,6 +28,7 @@ func (h headings) blocks(t *Table) (all []*block, over []Row) {
 		}
 		if b := h.numbered(t); b != nil {
 			b.mark = mark
+			h.settle(b)
 			return []*block{b}, nil
 		}
 	}
@@ -60,7 +61,7 @@ func (h headings) blocks(t *Table) (all []*block, over []Row) {
 		}
 	}
 	for _, b := range all {
-		h.sizesAsWires(b)
+		h.settle(b)
 	}
 	return all, pending
 }

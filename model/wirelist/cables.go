@@ -74,7 +74,7 @@ func (im *importer) cableCells(b *block, cells []string, it *item) {
 			names = append(names, text)
 		default:
 			if ids := partners(text); len(ids) > 0 {
-				it.with, it.cueText = ids, text
+				it.with, it.cueText = append(it.with, ids...), joinNonEmpty("; ", it.cueText, text)
 				g := loose(text)
 				it.cue.Shielded, it.cue.Twisted = it.cue.Shielded || g.Shielded, it.cue.Twisted || g.Twisted
 				continue

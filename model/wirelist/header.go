@@ -16,6 +16,12 @@ type column struct {
 	bare  Bare       // how a whole number in a gauge column is read
 	said  bool       // its heading says so
 	sizes bool       // it is headed as wires and holds sizes
+
+	measured int // the column of its unit; 0 where there is none
+
+	running bool // it is taken for the number of the row
+	spared  bool // its heading is known, and nothing here takes what it says
+	several bool // of a connector: it names the device, the next column which of its plugs
 }
 
 // at is how a finding names the column.
@@ -231,12 +237,31 @@ func (h headings) sides(cols []column) {
 		case f == fieldNumber && (ends || has(FieldPin)):
 			cols[i].field = FieldWire
 			if has(FieldWire) && i != slices.IndexFunc(cols, func(c column) bool { return c.field == FieldWire }) || !ends {
-				cols[i].field = FieldIgnore // a running number beside ids or pins
+				cols[i].field, cols[i].running = FieldIgnore, true // a running number beside ids or pins
 			}
 		case f == fieldNumber:
 			cols[i].field = FieldPin
 		}
 		seen[cols[i].field]++
+	}
+	for i := 1; i < len(cols); i++ {
+		switch before := cols[i-1].field; before {
+		case FieldLength, FieldGauge, FieldCurrent:
+			if cols[i].field == FieldUnit || isUnitHeading(cols[i].head) && !h.given(cols[i].head, i) {
+				cols[i].field, cols[i-1].measured = FieldUnit, i
+			}
+		}
+	}
+	if has(FieldPin) && has(FieldFrom) && !has(FieldTo) && !has(FieldToPin) {
+		// A pin table that says where its wires come from.
+		for i := range cols {
+			switch cols[i].field {
+			case FieldFrom:
+				cols[i].field = FieldTo
+			case FieldFromPin:
+				cols[i].field = FieldToPin
+			}
+		}
 	}
 	if ends || seen[FieldConnector] < 2 && seen[FieldPin] < 2 {
 		return
@@ -257,6 +282,15 @@ func (h headings) sides(cols []column) {
 			cols[i].field = FieldToPin
 		}
 	}
+}
+
+// isUnitHeading: a column of units, behind one of values.
+func isUnitHeading(head string) bool {
+	switch strings.Join(words(fold(head)), " ") {
+	case "unit", "units", "uom", "unit of measure", "einheit", "unite", "unidad", "unita", "u m", "um":
+		return true
+	}
+	return false
 }
 
 // words parts a heading into words of letters and digits, "#" and marks left out.

@@ -2,6 +2,7 @@ package wirelist
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -91,11 +92,50 @@ func ParseLength(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, o
 	return unit.Millimetre(total), true
 }
 
+// lengthWithin reads a length that has more about it: a tolerance behind it, "1200 +50/-0 mm",
+// or a word before or behind that says how sure it is, "approx. 900", "900 min". A range,
+// "1200-1250", is none.
+func lengthWithin(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, ok bool) {
+	s := strings.TrimLeft(strings.Map(plainSign, fold(text)), "~<>=±≈ ")
+	isAbout := func(w string) bool {
+		switch strings.Trim(w, ".,()") {
+		case "about", "approx", "approximately", "appr", "ca", "circa", "zirka", "etwa", "ungefahr", "environ", "env", "aprox", "min", "minimum", "mind", "mindestens", "max", "maximum", "tol", "tolerance", "nominal", "nom", "est", "estimated":
+			return true
+		}
+		return false
+	}
+	var words []string
+	for _, w := range strings.Fields(s) {
+		if !isAbout(w) {
+			words = append(words, w)
+		}
+	}
+	s = strings.Join(words, " ")
+	rest := ""
+	for i := 1; i < len(s); i++ {
+		if strings.IndexByte("+(*", s[i]) >= 0 || strings.HasPrefix(s[i:], "±") || s[i] == '-' && s[i-1] == ' ' {
+			s, rest = strings.TrimSpace(s[:i]), s[i:]
+			break
+		}
+	}
+	if all := scan(rest); len(all) > 0 {
+		last := all[len(all)-1]
+		for len(all) > 1 && last.kind == ')' {
+			all = all[:len(all)-1]
+			last = all[len(all)-1]
+		}
+		if u := lengthWord(last.text); u != "" { // 1200 ±10 mm
+			bare = u
+		}
+	}
+	return ParseLength(s, bare, mark)
+}
+
 // amount reads a number and the fraction behind it: "24", "24 1/2", "24-1/2", "5/8".
 func amount(all []token, mark Mark) (v float64, n int, ok bool) {
 	if strings.Contains(all[0].text, "/") {
-		v, err := unit.ParseNumber(all[0].text)
-		return v, 1, err == nil && v >= 0
+		v, ok := fraction(all[0].text)
+		return v, 1, ok
 	}
 	if v, ok = mark.number(all[0].text); !ok {
 		return 0, 0, false
@@ -105,10 +145,21 @@ func amount(all []token, mark Mark) (v float64, n int, ok bool) {
 		n++
 	}
 	if n < len(all) && all[n].kind == '0' && strings.Contains(all[n].text, "/") && v == math.Trunc(v) {
-		f, err := unit.ParseNumber(all[n].text)
-		return v + f, n + 1, err == nil && f < 1
+		f, ok := fraction(all[n].text)
+		return v + f, n + 1, ok
 	}
 	return v, 1, true
+}
+
+// fraction reads a part of an inch as rules have them, halves to sixty-fourths, less than
+// one: 1200/1250 is two numbers.
+func fraction(text string) (float64, bool) {
+	_, under, _ := strings.Cut(text, "/")
+	if !slices.Contains([]string{"2", "4", "8", "16", "32", "64"}, under) {
+		return 0, false
+	}
+	v, err := unit.ParseNumber(text)
+	return v, err == nil && v >= 0 && v < 1
 }
 
 // FormatLength prints a length in a way that ParseLength reads as the same: the

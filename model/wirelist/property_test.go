@@ -1,6 +1,7 @@
 package wirelist_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -109,4 +110,48 @@ func understood(head, cell string) bool {
 		return cell == "N/C" || cell == "Reserved"
 	}
 	return false
+}
+
+// Whatever headings a shop puts beside those that a wire hangs on, in whatever order and
+// however often: no cell below them is dropped without a word.
+func TestNoColumnIsDropped(t *testing.T) {
+	known := wirelist.Headings()
+	rapid.Check(t, func(t *rapid.T) {
+		heads := slices.Clone(rapid.SampledFrom([][]string{
+			{"Wire", "From", "Pin", "To", "Pin"},
+			{"From", "To", "Colour"},
+			{"Pin", "Signal", "Gauge"},
+			{"Connector", "Pin", "Signal", "Wire"},
+			{"Pin", "Signal", "To"},
+			{"Left pin", "Right pin", "Wire"},
+		}).Draw(t, "base"))
+		for range rapid.IntRange(0, 3).Draw(t, "more") {
+			at := rapid.IntRange(0, len(heads)).Draw(t, "at")
+			heads = slices.Insert(heads, at, rapid.SampledFrom(known).Draw(t, "head"))
+		}
+		table := wirelist.Table{File: "list", Rows: []wirelist.Row{{Line: 1, Cells: heads}}}
+		n := 0
+		for i := range rapid.IntRange(1, 3).Draw(t, "rows") {
+			row := make([]string, len(heads))
+			for k := range row {
+				if rapid.IntRange(0, 4).Draw(t, "filled") > 0 {
+					n++
+					row[k] = "xo" + string(rune('a'+n/20)) + string(rune('a'+n%20)) + "ux" // no word of any language
+				}
+			}
+			table.Rows = append(table.Rows, wirelist.Row{Line: 2 + i, Cells: row})
+		}
+		h, report, err := wirelist.Import([]wirelist.Table{table}, wirelist.Options{})
+		if err != nil {
+			return // no row names its columns: said
+		}
+		said := string(file.Encode(file.Document{Harness: h})) + strings.Join(report.Full(), "\n")
+		for _, r := range table.Rows[1:] {
+			for k, cell := range r.Cells {
+				if !strings.Contains(said, cell) {
+					t.Fatalf("%q below %q is lost\n%q\n%q\n%s", cell, heads[k], heads, r.Cells, said)
+				}
+			}
+		}
+	})
 }

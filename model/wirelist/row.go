@@ -18,7 +18,7 @@ func (im *importer) row(b *block, cells, notes []string, owner *term, place Plac
 			it.notes = append(it.notes, c)
 			im.say(Warn, "cell without heading", column(i), c, "kept in the note")
 		}
-		if i < len(b.cols) && b.cols[i].field == FieldKeep && c != "" {
+		if i < len(b.cols) && b.cols[i].field == FieldKeep && !b.cols[i].spared && c != "" {
 			it.notes = append(it.notes, joinNonEmpty(": ", b.cols[i].head, c))
 		}
 	}
@@ -28,11 +28,21 @@ func (im *importer) row(b *block, cells, notes []string, owner *term, place Plac
 	im.noteOf(b, cells, &it)
 	im.cableCells(b, cells, &it)
 	im.stateOf(b, cells, &it)
+	for i, c := range cells {
+		if i < len(b.cols) && b.cols[i].spared && c != "" {
+			it.notes = append(it.notes, joinNonEmpty(": ", b.cols[i].head, c))
+		}
+	}
+	it.notes = append(it.notes, b.beside(cells)...)
 	im.rows++
 
 	if !b.has(FieldFrom, FieldTo, FieldFromPin) || owner != nil && !b.has(FieldFrom) {
 		im.pinRow(b, cells, it, owner, column)
 		return
+	}
+	if pin, col := b.cellAt(cells, FieldPin); pin != "" && owner == nil {
+		it.notes = append(it.notes, "cavity: "+pin)
+		im.say(Warn, "cavity of no connector", column(col), pin, "kept in the note")
 	}
 	froms, fromCol := im.endsOf(b, cells, FieldFrom, FieldFromPin, &it, column)
 	tos, toCol := im.endsOf(b, cells, FieldTo, FieldToPin, &it, column)
@@ -122,7 +132,10 @@ func (im *importer) restOf(it *item, where string) {
 	if it.amps.Set {
 		all = append(all, FormatCurrent(it.amps.V))
 	}
-	for _, text := range []string{it.signal, it.ownID, it.cable, it.cueText, it.fuseName, it.to.text} {
+	if it.shield != "" && it.shield != it.cable {
+		all = append(all, it.shield)
+	}
+	for _, text := range []string{it.signal, it.ownID, it.cable, it.cueText, it.fuseName, joinNonEmpty(":", it.to.text, it.to.pin)} {
 		if text != "" && !onlyState(text) && (text != it.signal || !onlyFree(text)) {
 			all = append(all, text)
 		}

@@ -18,7 +18,7 @@ func (im *importer) block(b *block, only bool) {
 		}
 	}
 	ends := b.has(FieldFrom, FieldTo, FieldFromPin)
-	pinTable := b.has(FieldPin) && !b.has(FieldFrom) && !b.has(FieldFromPin)
+	pinTable := b.isPinTable()
 	b.settleBare(im)
 	b.settleRanges()
 
@@ -53,13 +53,16 @@ func (im *importer) block(b *block, only bool) {
 		return
 	}
 	for _, c := range b.cols {
-		if c.field == FieldKeep && c.head != "" {
+		if c.spared {
+			im.say(Note, "column that no wire takes", Place{File: place.File, Sheet: place.Sheet, Row: b.head, Column: c.head}, c.head, "kept in the notes")
+		} else if c.field == FieldKeep && c.head != "" {
 			im.say(Note, "column not understood", Place{File: place.File, Sheet: place.Sheet, Row: b.head, Column: c.head}, c.head, "kept in the notes")
 		}
 		if c.field == FieldGauge && !c.said && c.bare == BareMM2 {
 			im.say(Note, "whole numbers taken as mm²", Place{File: place.File, Sheet: place.Sheet, Row: b.head, Column: c.head}, c.head, "others of the column have decimals")
 		}
 	}
+	b.twice(im, here(b.head))
 	var above []string
 	connector := ""
 	last := b.lastData()
@@ -230,7 +233,8 @@ func (b *block) has(fields ...Field) bool {
 	return slices.ContainsFunc(b.cols, func(c column) bool { return slices.Contains(fields, c.field) })
 }
 
-// cell joins the cells of a field.
+// cell is what a row holds of a field: the first cell of those that have one value, the
+// others joined.
 func (b *block) cell(cells []string, f Field) string {
 	s, _ := b.cellAt(cells, f)
 	return s
@@ -239,12 +243,17 @@ func (b *block) cell(cells []string, f Field) string {
 func (b *block) cellAt(cells []string, f Field) (text string, col int) {
 	col = -1
 	for i, c := range b.cols {
-		if c.field == f && i < len(cells) && cells[i] != "" {
-			text = joinNonEmpty("; ", text, cells[i])
-			if col < 0 {
-				col = i
-			}
+		if c.field != f || i >= len(cells) || cells[i] == "" {
+			continue
 		}
+		if col < 0 {
+			text, col = cells[i], i
+			if slices.Contains(once(), f) {
+				break
+			}
+			continue
+		}
+		text = joinNonEmpty(map[bool]string{true: " ", false: "; "}[b.cols[col].several], text, cells[i])
 	}
 	return text, col
 }

@@ -3,6 +3,7 @@ package wirelist
 import (
 	"fmt"
 	"strings"
+	"unicode"
 
 	"contralay/model"
 )
@@ -46,6 +47,9 @@ func (v *valueReader) cell(f Field) (string, int) {
 	cell, col := v.b.cellAt(v.cells, f)
 	if isNothing(cell) {
 		return "", col
+	}
+	if at := v.b.cols[col].measured; at > 0 && at < len(v.cells) && strings.IndexFunc(cell, unicode.IsLetter) < 0 {
+		cell = joinNonEmpty(" ", cell, v.cells[at]) // 1200 | mm
 	}
 	return cell, col
 }
@@ -100,24 +104,24 @@ func (v *valueReader) colour() {
 		return
 	}
 	c, ok := ParseColour(cell, b.lang)
-	if ok && stripe != "" {
+	whole := cell
+	if stripe != "" {
 		s, good := ParseColour(stripe, b.lang)
-		if c, ok = append(c, s...), good && len(c)+len(s) <= mostHues; !ok {
-			cell += " / " + stripe
-		}
+		c, ok = append(c, s...), ok && good && len(c)+len(s) <= mostHues
+		whole += " / " + stripe
 	}
 	switch {
 	case ok && len(it.colour) > 0 && !it.colour.Equal(c):
-		v.keep("colour against part number", "colour", cell, col)
+		v.keep("colour against part number", "colour", whole, col)
 	case ok:
 		it.colour = c
 		if c.Shaded() {
-			v.keep("shade that no code has", "colour", cell, col)
+			v.keep("shade that no code has", "colour", whole, col)
 		}
-	case stateOf(cell) == spare || stateOf(cell) == reserved:
+	case stripe == "" && (stateOf(cell) == spare || stateOf(cell) == reserved):
 		// A status stands where a colour belongs: stateOf of the row reads it.
 	default:
-		v.keep(v.im.wrongColumn("colour", cell, b), "colour", cell, col)
+		v.keep(v.im.wrongColumn("colour", cell, b), "colour", whole, col)
 	}
 }
 
@@ -132,7 +136,11 @@ func (v *valueReader) length() {
 	}
 	if mm, ok := ParseLength(cell, u, v.b.mark); ok {
 		v.it.length = model.Some(mm)
-	} else if _, bare := ParseLength(cell, "mm", v.b.mark); bare {
+	} else if mm, ok := lengthWithin(cell, u, v.b.mark); ok {
+		v.it.length = model.Some(mm)
+		v.it.notes = append(v.it.notes, "length: "+cell)
+		v.im.say(Note, "more than a length", v.column(col), fmt.Sprintf("%q", cell), "taken as "+mmText(mm)+", the rest kept in the note")
+	} else if _, bare := lengthWithin(cell, "mm", v.b.mark); bare {
 		v.keep("length without unit", "length", cell, col)
 	} else {
 		v.keep(v.im.wrongColumn("length", cell, v.b), "length", cell, col)

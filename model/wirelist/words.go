@@ -19,6 +19,7 @@ const (
 	FieldStripe    Field = "stripe" // second colour in a column of its own
 	FieldLength    Field = "length"
 	FieldCurrent   Field = "current"
+	FieldUnit      Field = "unit" // of the gauge, length or current in the column before
 	FieldFuse      Field = "fuse"
 	FieldNote      Field = "note"
 	FieldCable     Field = "cable"  // wires with one text here are one cable
@@ -31,7 +32,7 @@ const (
 // Fields lists the fields that a recipe may give.
 func Fields() []Field {
 	return []Field{FieldWire, FieldFrom, FieldFromPin, FieldTo, FieldToPin, FieldConnector, FieldPin, FieldSignal, FieldGauge,
-		FieldSpec, FieldColour, FieldStripe, FieldLength, FieldCurrent, FieldFuse, FieldNote, FieldCable, FieldKeep, FieldIgnore}
+		FieldSpec, FieldColour, FieldStripe, FieldLength, FieldCurrent, FieldUnit, FieldFuse, FieldNote, FieldCable, FieldKeep, FieldIgnore}
 }
 
 // meaning is what one heading says.
