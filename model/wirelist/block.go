@@ -3,6 +3,7 @@ package wirelist
 import (
 	"slices"
 	"strings"
+	"unicode"
 )
 
 // block is a header row and what belongs to it.
@@ -48,7 +49,8 @@ func (h headings) blocks(t *Table) (all []*block, over []Row) {
 			if current != nil {
 				titles = current.giveTitles()
 			}
-			if current != nil && len(titles) == 0 && sameColumns(current.cols, cols) {
+			if current != nil && sameColumns(current.cols, cols) && (!current.isPinTable() || !slices.ContainsFunc(titles, func(r Row) bool { return !isSignOff(r) })) {
+				current.rows = append(current.rows, titles...)
 				continue // the header once more, at the head of a page
 			}
 			current = &block{table: t, titles: titles, head: r.Line, cols: cols, lang: lang, mark: mark}
@@ -164,7 +166,21 @@ func (b *block) giveTitles() []Row {
 // isText is a row that holds one text and no data.
 func isText(r Row) bool {
 	n, first := r.Filled()
-	return n == 1 && (len(r.Cells) == 1 && (len(first) > 3 || strings.Contains(first, " ")) || len(first) > 5)
+	switch {
+	case n != 1:
+		return false
+	case len(r.Cells) == 1:
+		return len(first) > 3 || strings.Contains(first, " ")
+	case len(first) > 3: // a cavity alone is short: "GND", "30", "A 12"
+		letters := strings.Count(strings.Map(func(r rune) rune {
+			if unicode.IsLetter(r) {
+				return 'a'
+			}
+			return r
+		}, first), "a")
+		return len(first) > 5 || letters > 3 || letters > 2 && strings.Contains(first, " ")
+	}
+	return false
 }
 
 // isGroup: a from and a to, and cells between them that nothing names.

@@ -253,7 +253,7 @@ func (im *importer) byName(in map[*item]int) {
 
 // byNeighbour groups rows that follow each other in one table, start at one
 // connector and say the same of a cable, as many as the cable has conductors (two
-// where it is not said).
+// where it is not said, or three where there are three).
 func (im *importer) byNeighbour(in map[*item]int) {
 	for i := 0; i < len(im.items); {
 		it := im.items[i]
@@ -266,6 +266,9 @@ func (im *importer) byNeighbour(in map[*item]int) {
 			run = append(run, im.items[j])
 		}
 		n := max(it.cue.Conductors, 2)
+		if it.cue.Conductors == 0 && len(run) == 3 {
+			n = 3 // a sensor and its ground
+		}
 		k := 0
 		for ; k+n <= len(run); k += n {
 			im.group(run[k:k+n], it.cue, "", in)

@@ -84,21 +84,38 @@ func key(name string) string { return strings.Join(words(fold(name)), " ") }
 // isUnknown: a mark that says the list's maker does not know either.
 func isUnknown(s string) bool {
 	f := strings.Trim(fold(s), " .")
-	return strings.Trim(f, "?") == "" || f == "tbd" || f == "tba" || f == "tbc" || f == "to be decided" || f == "to be confirmed" || f == "offen" || f == "unknown" || f == "unbekannt"
+	return strings.Trim(f, "?") == "" || f == "tbd" || f == "tba" || f == "tbc" || f == "to be decided" || f == "to be confirmed" || f == "offen" || f == "unknown" || f == "see note" || f == "see notes" || f == "unbekannt"
 }
 
-// isSpliceName: "S1", "SP 3", "Splice 12", "Spleiß 2".
+// isSpliceName: "S1", "SP 3", "SP-2", "Splice 12", "Spleiß 2", "Splice S1".
 func isSpliceName(name string) bool {
-	f := strings.TrimRight(fold(name), "0123456789")
-	if f == fold(name) {
+	whole := spliceID(fold(name))
+	f := strings.TrimRight(whole, "0123456789")
+	if f == whole || f == "s-" {
 		return false
 	}
-	return slices.Contains([]string{"s", "sp", "spl", "splice", "spleiss", "epissure", "empalme", "giunzione", "giunto"}, strings.TrimRight(f, " -_#."))
+	return slices.Contains(append(spliceWords(), "s", "sp", "spl"), strings.TrimRight(f, " -_#."))
+}
+
+func spliceWords() []string {
+	return []string{"splice", "spleiss", "spleiß", "epissure", "épissure", "empalme", "giunzione", "giunto"}
+}
+
+// spliceID takes the word off a splice that has a name besides: "Splice S1" is S1.
+func spliceID(name string) string {
+	f := strings.ToLower(name)
+	for _, w := range spliceWords() {
+		rest, ok := strings.CutPrefix(f, w+" ")
+		if rest = strings.TrimLeft(rest, " -#."); ok && len(f) == len(name) && strings.TrimLeft(rest, "0123456789") != "" && strings.TrimRight(rest, "0123456789") != rest && !strings.Contains(rest, " ") {
+			return name[len(name)-len(rest):]
+		}
+	}
+	return name
 }
 
 // splice makes or finds a splice; where it stands is settled with the tree.
 func (im *importer) splice(name string) string {
-	id := strings.Join(strings.Fields(strings.ReplaceAll(name, ":", "-")), "-")
+	id := strings.Join(strings.Fields(strings.ReplaceAll(spliceID(name), ":", "-")), "-")
 	if !im.spliceIDs[id] {
 		im.spliceIDs[id] = true
 		im.h.Splices = append(im.h.Splices, model.Splice{ID: id})

@@ -28,12 +28,12 @@ func (im *importer) facts(tables []Table) {
 		}
 	}
 	if more := len(im.terms) - most; more > 0 {
-		say("and %d more terminations", more)
+		say("and %s", counted(more, "more termination", "more terminations"))
 	}
 	var units []string
 	for i, u := range h.Units {
 		if i == most {
-			units = append(units, fmt.Sprintf("and %d more units", len(h.Units)-most))
+			units = append(units, "and "+counted(len(h.Units)-most, "more unit", "more units"))
 			break
 		}
 		units = append(units, fmt.Sprintf("%s %s of wires %s", joinNonEmpty(" ", u.ID, u.Name.V), im.kinds[i], strings.Join(u.Wires, " and ")))

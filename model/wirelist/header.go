@@ -15,6 +15,7 @@ type column struct {
 	milli bool       // its heading states mA
 	bare  Bare       // how a whole number in a gauge column is read
 	said  bool       // its heading says so
+	whole bool       // some size is a number alone
 	sizes bool       // it is headed as wires and holds sizes
 
 	measured int // the column of its unit; 0 where there is none
@@ -153,6 +154,9 @@ func (h headings) mean(cell string, c *column) (meaning, bool) {
 	}
 	bare := words(withoutBrackets(f))
 	unitOf(all, c)
+	if isAmps(all) {
+		return meaning{field: FieldCurrent}, true
+	}
 	for _, try := range [][]string{bare, withoutUnit(bare)} {
 		if m, ok := h.words[strings.Join(try, " ")]; ok {
 			return m, true
@@ -160,7 +164,7 @@ func (h headings) mean(cell string, c *column) (meaning, bool) {
 		if len(try) > 1 {
 			switch try[0] {
 			case "wire", "cut", "max", "nominal", "nom", "total", "est", "conductor", "cond", "core", "insulation":
-				if m, ok := h.words[strings.Join(try[1:], " ")]; ok {
+				if m, ok := h.words[strings.Join(try[1:], " ")]; ok && !m.weak {
 					return m, true
 				}
 			}
@@ -173,6 +177,21 @@ func (h headings) mean(cell string, c *column) (meaning, bool) {
 		return meaning{field: FieldCable}, true
 	}
 	return meaning{}, false
+}
+
+// isAmps: a heading of two words or more that is nothing but a current: "Max A", "I max [A]".
+func isAmps(all []string) bool {
+	amps := false
+	for _, w := range all {
+		switch w {
+		case "a", "ma", "amp", "amps", "imax", "current":
+			amps = true
+		case "i", "max", "min", "peak", "load", "rated", "rating", "nom", "nominal", "cont", "continuous", "inrush", "steady", "typ", "avg", "average", "full", "est", "strom":
+		default:
+			return false
+		}
+	}
+	return amps && len(all) > 1
 }
 
 // isCableHeading: nothing but words about cables: "Twist/Shield", "Twisted pair", "Shield ID".
@@ -224,6 +243,7 @@ func (h headings) twoSided(try []string) (meaning, bool) {
 func (h headings) sides(cols []column) {
 	has := func(f Field) bool { return slices.ContainsFunc(cols, func(c column) bool { return c.field == f }) }
 	ends := has(FieldFrom) || has(FieldTo) || has(FieldFromPin)
+	h.italian(cols)
 	side, seen := Field(""), map[Field]int{}
 	for i := range cols {
 		f := cols[i].field
@@ -279,6 +299,33 @@ func (h headings) sides(cols []column) {
 		case f == FieldPin && nth[f] == 1 && seen[FieldConnector] == 2:
 			cols[i].field = FieldFromPin
 		case f == FieldPin && nth[f] == 2 && seen[FieldConnector] == 2:
+			cols[i].field = FieldToPin
+		}
+	}
+}
+
+// italian settles the one word "a": it is "to" where another heading says "from" and none
+// "to", ampere where there is one, and in "A connettore" beside "Da connettore" no side A.
+func (h headings) italian(cols []column) {
+	from, to := false, false
+	for _, c := range cols {
+		switch f := fold(c.head); {
+		case f == "a" || strings.HasPrefix(f, "a "):
+		case c.field == FieldFrom || c.field == FieldFromPin:
+			from = true
+		case c.field == FieldTo || c.field == FieldToPin:
+			to = true
+		}
+	}
+	for i, c := range cols {
+		f := fold(c.head)
+		switch {
+		case h.given(c.head, i):
+		case f == "a" && c.field == FieldTo && to:
+			cols[i].field = FieldCurrent
+		case strings.HasPrefix(f, "a ") && from && !to && c.field == FieldFrom:
+			cols[i].field = FieldTo
+		case strings.HasPrefix(f, "a ") && from && !to && c.field == FieldFromPin:
 			cols[i].field = FieldToPin
 		}
 	}

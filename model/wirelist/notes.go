@@ -110,21 +110,22 @@ func (im *importer) fuseCell(b *block, cell string, it *item) {
 // wired spare, whatever it is called.
 func (im *importer) stateOf(b *block, cells []string, it *item) {
 	s := used
-	for _, f := range []Field{FieldSignal, FieldNote, FieldColour, FieldGauge, FieldTo} {
+	for _, f := range []Field{FieldSignal, FieldWire, FieldNote, FieldColour, FieldGauge, FieldFrom, FieldTo} {
 		cell := b.cell(cells, f)
 		if cell == "" || f != FieldSignal && isNothing(cell) || f == FieldGauge && stateOf(cell) == blank {
 			continue
 		}
 		got := stateOf(cell)
-		if f == FieldSignal {
+		switch f {
+		case FieldSignal:
 			got = stateOfSignal(cell)
+		case FieldNote:
+			got = stateOfNote(cell)
 		}
-		if got > s && (f != FieldTo || got == blank) {
-			s = got
-		}
+		s = max(s, got)
 	}
 	wired := it.gauge.Size != "" || it.gauge.Spec != "" || len(it.colour) > 0 || it.length.Set
-	nothing := it.signal == "" && !wired && it.ownID == "" && len(it.notes) == 0 && b.cell(cells, FieldTo) == "" && b.cell(cells, FieldFrom) == ""
+	nothing := it.signal == "" && !wired && it.ownID == "" && len(it.notes) == 0 && isNothing(b.cell(cells, FieldTo)) && isNothing(b.cell(cells, FieldFrom))
 	switch {
 	case s == used && nothing && b.has(FieldPin) && !it.amps.Set:
 		s = blank // a cavity with nothing beside it

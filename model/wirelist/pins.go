@@ -95,7 +95,8 @@ func alikeCavities(all []string) bool {
 const mostSpread = 64
 
 // spread gives the cavities of a range: "10-12", "A16-A18", "A16-18", "10 to 12", and
-// "N-R" of an insert, whose letters are not all there. sure says that it can be nothing
+// "N-R" of an insert, whose letters are not all there; without one "A..C", where no letter
+// is in it that connectors leave out. sure says that it can be nothing
 // else; "10-12" can be the name of one. ok is false where it is no range.
 func spread(pin string, ins *catalogue.Insert) (all []string, sure, ok bool) {
 	if isCavity(pin) {
@@ -118,6 +119,15 @@ func spread(pin string, ins *catalogue.Insert) (all []string, sure, ok bool) {
 			return slices.Clone(ins.Cavities[i : j+1]), true, true
 		}
 		return nil, false, false
+	}
+	if sure && len(a) == 1 && len(b) == 1 && isLetter(a[0]) && isLetter(b[0]) && a < b && strings.ToUpper(a) == a == (strings.ToUpper(b) == b) {
+		for c := a[0]; c <= b[0]; c++ {
+			if strings.IndexByte("ioqIOQ", c) >= 0 {
+				return nil, false, false // some connectors have no such cavity
+			}
+			all = append(all, string(c))
+		}
+		return all, true, true
 	}
 	l1, d1, t1 := cavityParts(a)
 	l2, d2, t2 := cavityParts(b)
@@ -146,7 +156,7 @@ func looksLikeRange(pin string) bool {
 	if _, _, ok := spread(pin, nil); ok {
 		return true
 	}
-	a, b, ok := strings.Cut(strings.ReplaceAll(pin, "–", "-"), "-")
+	a, b, ok := strings.Cut(strings.NewReplacer("–", "-", "...", "-", "…", "-", "..", "-", " to ", "-", " bis ", "-").Replace(pin), "-")
 	a, b = strings.TrimSpace(a), strings.TrimSpace(b)
 	return ok && len(a) == 1 && len(b) == 1 && isLetter(a[0]) && isLetter(b[0]) && a < b
 }
@@ -190,12 +200,23 @@ func (b *block) settleRanges() {
 }
 
 // splitEnd parts one cell that names a connector and a cavity: "X1:3", "P1-A",
-// "P1/A", "P1.A", "P1 pin A". ok is false where it names no cavity.
+// "P1/A", "P1.A", "P1 pin A", "P1(3)", "P1[3]", "P1 #3", "P1_3". ok is false where it names no
+// cavity, as "n/c" and the name of a splice, "SP-2", do not.
 func splitEnd(cell string) (connector, pin string, ok bool) {
+	if stateWord(cell) != used || isUnknown(cell) || isSpliceName(cell) {
+		return strings.TrimSpace(cell), "", false
+	}
+	if name, pin := inBrackets(cell); pin != "" {
+		return name, pin, true
+	}
 	if i := strings.LastIndexByte(cell, ':'); i > 0 {
 		connector, pin = cell[:i], cell[i+1:]
 	} else if i := strings.LastIndex(fold(cell), " pin "); i > 0 && len(fold(cell)) == len(cell) {
 		connector, pin = cell[:i], cell[i+5:]
+	} else if i := strings.LastIndex(cell, " #"); i > 0 && isCavity(strings.TrimSpace(cell[i+2:])) {
+		connector, pin = cell[:i], cell[i+2:]
+	} else if i := strings.LastIndexByte(cell, '_'); i > 0 && isDesignator(cell[:i]) && isCavity(cell[i+1:]) {
+		connector, pin = cell[:i], cell[i+1:]
 	} else if i := strings.LastIndexAny(cell, "-/."); i > 0 && len(cell)-i-1 <= 3 {
 		connector, pin = cell[:i], cell[i+1:]
 	}
@@ -206,15 +227,56 @@ func splitEnd(cell string) (connector, pin string, ok bool) {
 	return connector, pin, true
 }
 
+// inBrackets parts "P1(21)" and "P1[A2]"; pin is "" where no cavity stands in brackets at the
+// end of one word.
+func inBrackets(cell string) (connector, pin string) {
+	cell = strings.TrimSpace(cell)
+	open := strings.IndexAny(cell, "([")
+	if open < 1 || len(cell) < open+3 || strings.IndexByte("([", cell[open]) != strings.IndexByte(")]", cell[len(cell)-1]) {
+		return "", ""
+	}
+	name, in := cell[:open], strings.TrimSpace(cell[open+1:len(cell)-1])
+	if !isCavity(in) || strings.ContainsAny(name, " :") {
+		return "", ""
+	}
+	return name, in
+}
+
+// remarkBehind parts the remark in brackets off an end that is whole without it: "P1.15 (was
+// 16)". more is "" where there is none.
+func remarkBehind(cell string) (end, more string) {
+	cell = strings.TrimSpace(cell)
+	open := strings.LastIndexAny(cell, "([")
+	if open < 1 || strings.IndexByte("([", cell[open]) != strings.IndexByte(")]", cell[len(cell)-1]) {
+		return cell, ""
+	}
+	front := strings.TrimSpace(cell[:open])
+	if _, pin, ok := splitEnd(front); !ok || !isCavity(pin) {
+		return cell, ""
+	}
+	return front, strings.TrimSpace(cell[open+1 : len(cell)-1])
+}
+
 // place is a connector and a cavity as a cell names them.
 type place struct{ connector, pin string }
 
 // splitEnds parts a cell that names several ends: "ECU:A6, ECU:A7", "ECU:A10 & A11",
-// "ECU:A14 A15", "ECU:3 / TCU:7". more is what stands behind the last cavity, "shield" of
-// "ECU:3 (shield)". A cell without a colon names one end at most, and gives none.
+// "ECU:A14 A15", "ECU:3 / TCU:7", "ECU:7 ECU:8". more is what stands behind the last cavity, "shield" of
+// "ECU:3 (shield)". A cell without a colon gives none where it names one end.
 func splitEnds(cell string) (ends []place, more string) {
+	if lines := strings.Fields(cell); len(lines) > 1 { // one under the other in the cell
+		for _, l := range lines {
+			if connector, pin, ok := splitEnd(l); ok && isCavity(pin) && strings.Trim(connector, ",;&/+") == connector {
+				ends = append(ends, place{connector, pin})
+			}
+		}
+		if len(ends) == len(lines) {
+			return ends, ""
+		}
+		ends = nil
+	}
 	if !strings.Contains(cell, ":") {
-		return nil, ""
+		return endsWithoutColon(cell), ""
 	}
 	if name, pin, _ := strings.Cut(cell, ":"); isCavity(pin) && name != "" && !strings.ContainsAny(name, ",;&") {
 		return []place{{strings.TrimSpace(name), pin}}, ""
@@ -231,6 +293,41 @@ func splitEnds(cell string) (ends []place, more string) {
 		ends, more = endsBetween(cell, marks) // "Dash and console:A": the word is of the name
 	}
 	return ends, more
+}
+
+// endsWithoutColon parts "ECU.6 / ECU.7", "TPS-2 & MAP-2", "TPS pin 1, MAP pin 1" and
+// "ECU-A6, A7": every piece is an end, or behind a mark that no cavity has a cavity. It gives
+// none where there is one, and where any piece is none.
+func endsWithoutColon(cell string) (ends []place) {
+	if !strings.ContainsAny(cell, ",;&/+ ") {
+		return nil
+	}
+	for _, word := range joiningWords() {
+		cell = strings.ReplaceAll(cell, word, ",")
+	}
+	for _, part := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(",;&", r) }) {
+		part = strings.TrimSpace(part)
+		if part != "" && isCavity(part) && len(ends) > 0 {
+			ends = append(ends, place{ends[len(ends)-1].connector, part})
+			continue
+		}
+		pieces := strings.FieldsFunc(part, func(r rune) bool { return r == '/' || r == '+' })
+		for k, p := range pieces {
+			connector, pin, ok := splitEnd(p)
+			if !ok || !isCavity(pin) || strings.ContainsAny(connector, "/+") {
+				if connector, pin, ok = splitEnd(part); k > 0 || !ok || !isCavity(pin) {
+					return nil
+				}
+				ends = append(ends, place{connector, pin}) // "P1/A": the stroke parts cavity and connector
+				break
+			}
+			ends = append(ends, place{connector, pin})
+		}
+	}
+	if len(ends) < 2 {
+		return nil
+	}
+	return ends
 }
 
 // endsBetween parts a cell at the marks; it gives none where any piece is no end.

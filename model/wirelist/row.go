@@ -22,7 +22,9 @@ func (im *importer) row(b *block, cells, notes []string, owner *term, place Plac
 			it.notes = append(it.notes, joinNonEmpty(": ", b.cols[i].head, c))
 		}
 	}
-	it.ownID = b.cell(cells, FieldWire)
+	if id := b.cell(cells, FieldWire); !isNothing(id) && stateOf(id) == used { // "plug" is no number of a wire
+		it.ownID = id
+	}
 	it.signal = b.cell(cells, FieldSignal)
 	im.values(b, cells, &it, column)
 	im.noteOf(b, cells, &it)

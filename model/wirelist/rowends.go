@@ -73,7 +73,17 @@ func (im *importer) endsOf(b *block, cells []string, f, pin Field, it *item, col
 		return nil, col
 	}
 	if p == "" || text == "" || strings.Contains(text, ":") {
-		both, more := splitEnds(joinNonEmpty("", text, map[bool]string{true: p}[text == ""]))
+		cell, behind := remarkBehind(joinNonEmpty("", text, map[bool]string{true: p}[text == ""]))
+		both, more := splitEnds(cell)
+		if behind != "" {
+			it.notes = append(it.notes, "at "+cell+": "+behind)
+			im.say(Note, "text behind a cavity", column(max(col, 0)), behind, "kept in the note")
+			if text != "" {
+				text = cell
+			} else {
+				p = cell
+			}
+		}
 		if more != "" && len(both) > 0 {
 			it.notes = append(it.notes, "at "+both[len(both)-1].connector+":"+both[len(both)-1].pin+": "+more)
 			im.say(Note, "text behind a cavity", column(max(col, 0)), more, "kept in the note")

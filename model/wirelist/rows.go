@@ -24,7 +24,7 @@ func (im *importer) block(b *block, only bool) {
 
 	if len(b.rows) > 0 && pinTable && !b.has(FieldConnector) {
 		// The name of the first connector may stand below the headings, as the others do.
-		if _, first := b.rows[0].Filled(); isText(b.rows[0]) && saysConnector(first) {
+		if _, first := b.rows[0].Filled(); isText(b.rows[0]) && !isSignOff(b.rows[0]) && (saysConnector(first) || b.startsAgain()) {
 			b.titles, b.rows = append(b.titles, b.rows[0]), b.rows[1:]
 		}
 	}
@@ -58,7 +58,7 @@ func (im *importer) block(b *block, only bool) {
 		} else if c.field == FieldKeep && c.head != "" {
 			im.say(Note, "column not understood", Place{File: place.File, Sheet: place.Sheet, Row: b.head, Column: c.head}, c.head, "kept in the notes")
 		}
-		if c.field == FieldGauge && !c.said && c.bare == BareMM2 {
+		if c.field == FieldGauge && !c.said && c.bare == BareMM2 && c.whole {
 			im.say(Note, "whole numbers taken as mm²", Place{File: place.File, Sheet: place.Sheet, Row: b.head, Column: c.head}, c.head, "others of the column have decimals")
 		}
 	}
@@ -66,9 +66,14 @@ func (im *importer) block(b *block, only bool) {
 	var above []string
 	connector := ""
 	last := b.lastData()
+	changes := false // the rows are those of a table of changes
 	for i, r := range b.rows {
 		_, first := r.Filled()
+		changes = changes || isRevisionHead(r)
 		switch {
+		case changes || isSignOff(r):
+			im.say(Note, "about the paper", here(r.Line), rowText(r.Cells), "left out")
+			continue
 		case isTotal(first):
 			im.total(b, r)
 			continue
@@ -148,6 +153,25 @@ func (b *block) namesConnector(text string, i int, t *term) bool {
 		pin := b.cell(r.Cells, FieldPin)
 		_, named := t.at[pin]
 		return pin != "" && named
+	}
+	return false
+}
+
+// startsAgain: rows of one text part the rows of a pin table, and behind a later one the
+// cavities begin anew: the first names a connector as well.
+func (b *block) startsAgain() bool {
+	seen := map[string]bool{}
+	parted := false
+	for _, r := range b.rows[1:] {
+		if isText(r) {
+			parted = true
+			continue
+		}
+		pin := b.cell(r.Cells, FieldPin)
+		if pin != "" && seen[pin] {
+			return parted
+		}
+		seen[pin] = true
 	}
 	return false
 }
@@ -295,6 +319,8 @@ func (b *block) settleBare(im *importer) {
 				gauges = true
 			case strings.ContainsAny(cell, ".,") && strings.Trim(cell, "0123456789.,") == "":
 				decimals = true
+			case cell != "" && strings.Trim(cell, "0123456789") == "":
+				c.whole = true
 			}
 		}
 		if decimals && !gauges {

@@ -10,6 +10,7 @@ import (
 // takes is kept as text.
 func (h headings) settle(b *block) {
 	h.sizesAsWires(b)
+	h.cablesAsWires(b)
 	ends := b.has(FieldFrom, FieldTo, FieldFromPin)
 	for i := range b.cols {
 		c := &b.cols[i]
@@ -24,6 +25,35 @@ func (h headings) settle(b *block) {
 	}
 	for _, f := range []Field{FieldFrom, FieldTo, FieldConnector} {
 		b.partConnectors(f)
+	}
+}
+
+// cablesAsWires takes a column headed "cable" for the numbers of the wires, where none other
+// has them: no two rows have one text, and none tells of a kind of cable.
+func (h headings) cablesAsWires(b *block) {
+	if b.has(FieldWire) {
+		return
+	}
+	for i := range b.cols {
+		c := &b.cols[i]
+		if f := strings.Join(words(fold(c.head)), " "); c.field != FieldCable || f != "cable" && f != "kabel" || h.given(c.head, i) {
+			continue
+		}
+		seen := map[string]bool{}
+		for _, r := range b.rows {
+			if i >= len(r.Cells) || isText(r) {
+				continue
+			}
+			cell := fold(r.Cells[i])
+			if g, ok := ParseGauge(cell, BareAWG, b.mark); isNothing(cell) || seen[cell] || isCable(loose(cell)) || ok && isCable(g) || yesOrNo(cell) != "" || len(partners(cell)) > 0 {
+				return
+			}
+			seen[cell] = true
+		}
+		if len(seen) > 1 {
+			c.field = FieldWire
+			return
+		}
 	}
 }
 

@@ -68,11 +68,23 @@ func stateOfSignal(cell string) state {
 	return stateOf(cell)
 }
 
+// stateOfNote reads a note: what it says first counts, "Spare. 200 mm tail", "SPARE - coil and
+// stow".
+func stateOfNote(note string) state {
+	if s := stateOf(note); s != used {
+		return s
+	}
+	if i := strings.IndexAny(note, ".,;:-–("); i > 0 && stateWord(note[:i]) == spare {
+		return spare
+	}
+	return used
+}
+
 // stateWord is the state that one word or phrase names; used where it names none.
 func stateWord(cell string) state {
 	f := strings.Trim(fold(cell), " .:()[]*")
 	switch f {
-	case "n/c", "nc", "n.c", "not connected", "no connection", "no connect", "do not connect", "dnc", "blank", "blanked", "empty", "vacant", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin",
+	case "n/c", "nc", "n.c", "n/a", "n.a", "not connected", "no connection", "no connect", "do not connect", "dnc", "blank", "blanked", "empty", "vacant", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin", "free",
 		"not fitted", "unfitted", "not populated", "unpopulated", "do not populate", "dnp", "-", "--", "---",
 		"plug", "plugged", "seal plug", "sealing plug", "blanking plug", "blank plug", "dummy plug", "filler plug", "cavity plug",
 		"nicht belegt", "nicht bestuckt", "nicht verbunden", "nicht verwenden", "nicht benutzt", "unbelegt", "unbenutzt", "frei", "leer", "blindstopfen",
@@ -88,7 +100,7 @@ func stateWord(cell string) state {
 		return reserved
 	}
 	switch strings.TrimRight(f, " -_#0123456789") {
-	case "spare", "spares", "spare wire", "wired spare", "reserve", "reserveader", "reserveleitung", "rechange", "fil de reserve", "repuesto", "de repuesto", "riserva", "di riserva":
+	case "spare", "spares", "spare wire", "spare tail", "spare end", "spare lead", "wired spare", "reserve", "reserveader", "reserveleitung", "rechange", "fil de reserve", "repuesto", "de repuesto", "reserva", "de reserva", "riserva", "di riserva":
 		return spare
 	}
 	return used

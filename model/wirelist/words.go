@@ -56,10 +56,10 @@ func vocabulary() map[string]meaning {
 		}
 	}
 	add(FieldWire, "", "wire", "wire id", "wire no", "wire number", "id", "circuit", "circuit no", "circuit number", "conductor", "conductor no")
-	add(FieldWire, "de", "ader", "adernummer", "ader nr", "aderbezeichnung", "leitung", "leitungsnummer", "leitung nr", "draht", "drahtnummer", "kabelnummer")
-	add(FieldWire, "fr", "fil", "numero de fil", "fil no", "numero fil", "repere", "rep", "rep fil")
-	add(FieldWire, "es", "hilo", "numero de hilo", "hilo no", "numero de cable")
-	add(FieldWire, "it", "filo", "numero filo", "filo no", "cavo", "numero cavo")
+	add(FieldWire, "de", "ader", "adernummer", "ader nr", "aderbezeichnung", "leitung", "leitungsnummer", "leitung nr", "ltg nr", "ltg", "leitungs nr", "kabel nr", "draht", "drahtnummer", "kabelnummer")
+	add(FieldWire, "fr", "fil", "numero de fil", "fil no", "numero fil", "n fil", "no fil", "repere", "rep", "rep fil")
+	add(FieldWire, "es", "hilo", "numero de hilo", "hilo no", "numero de cable", "n cable", "no cable", "n hilo", "cable no", "num cable")
+	add(FieldWire, "it", "filo", "numero filo", "filo no", "cavo", "numero cavo", "n filo", "n cavo", "no filo")
 	add(fieldNumber, "", "no", "number", "item", "nr", "#", "num", "pos", "ref")
 	add(fieldNumber, "de", "nummer", "lfd nr", "position")
 	add(fieldNumber, "fr", "numero")
