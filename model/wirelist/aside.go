@@ -12,8 +12,8 @@ import (
 // is: "Drawn by: K. M. | Date: 12/03", "Sheet 1 of 2".
 func isSignOff(r Row) bool {
 	n, first := r.Filled()
-	if n == 0 {
-		return false
+	if n == 0 || !isLetter(first[0]) || !strings.ContainsAny(first, " :") && strings.ContainsAny(first, "0123456789") {
+		return false // most rows
 	}
 	f := fold(first)
 	if isPageMark(f) {
@@ -40,7 +40,7 @@ func isPageMark(folded string) bool {
 	word, rest, _ := cutWord(strings.Trim(folded, " .:()-*"))
 	switch word {
 	case "page", "sheet", "blatt", "seite", "feuille", "hoja", "pagina", "foglio", "folio":
-		return rest != "" && strings.Trim(rest, "0123456789 /.:-ofvondeisur") == "" && strings.ContainsAny(rest, "0123456789")
+		return rest != "" && strings.Trim(rest, "0123456789 /.:-efinorsuvd") == "" && strings.ContainsAny(rest, "0123456789")
 	case "continued", "cont", "contd", "fortsetzung", "suite", "continuacion", "segue":
 		return len(rest) <= 2 || strings.HasPrefix(rest, " from") || strings.HasPrefix(rest, " on")
 	}
@@ -51,6 +51,9 @@ func isPageMark(folded string) bool {
 func isRevisionHead(r Row) bool {
 	rev, day := false, false
 	for _, c := range r.Cells {
+		if len(c) < 2 || len(c) > 12 || strings.ContainsAny(c, "0123456789") {
+			continue
+		}
 		switch f := strings.Trim(fold(c), " .:"); f {
 		case "rev", "revision", "issue", "index", "ind", "indice", "anderung", "ausgabe", "revisione", "ver", "version":
 			rev = true

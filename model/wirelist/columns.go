@@ -29,7 +29,11 @@ const mostSamples = 3
 func Columns(t Table, recipe *Recipe) []Column {
 	t = standing(t)
 	h := headings{words: vocabulary(), recipe: recipe}
-	blocks, _ := h.blocks(&t)
+	var blocks []*block
+	for _, part := range h.sideBySide(t) {
+		more, _ := h.blocks(&part)
+		blocks = append(blocks, more...)
+	}
 	if len(blocks) == 0 {
 		n := 0
 		for _, r := range t.Rows {

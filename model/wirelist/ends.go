@@ -105,8 +105,8 @@ func spliceWords() []string {
 func spliceID(name string) string {
 	f := strings.ToLower(name)
 	for _, w := range spliceWords() {
-		rest, ok := strings.CutPrefix(f, w+" ")
-		if rest = strings.TrimLeft(rest, " -#."); ok && len(f) == len(name) && strings.TrimLeft(rest, "0123456789") != "" && strings.TrimRight(rest, "0123456789") != rest && !strings.Contains(rest, " ") {
+		rest, ok := strings.CutPrefix(f, w)
+		if rest = strings.TrimLeft(rest, " -#.:"); ok && len(rest)+len(w) < len(f) && len(f) == len(name) && strings.TrimLeft(rest, "0123456789") != "" && strings.TrimRight(rest, "0123456789") != rest && !strings.Contains(rest, " ") {
 			return name[len(name)-len(rest):]
 		}
 	}

@@ -125,7 +125,7 @@ func (h headings) devicePins(cols []column) bool {
 
 // isKey: a column that a row can hang on.
 func isKey(f Field) int {
-	if slices.Contains([]Field{FieldWire, FieldFrom, FieldFromPin, FieldTo, FieldToPin, FieldPin}, f) {
+	if slices.Contains([]Field{FieldWire, FieldFrom, FieldFromPin, FieldTo, FieldToPin, FieldRun, FieldPin}, f) {
 		return 1
 	}
 	return 0
@@ -242,7 +242,7 @@ func (h headings) twoSided(try []string) (meaning, bool) {
 // table that has no other.
 func (h headings) sides(cols []column) {
 	has := func(f Field) bool { return slices.ContainsFunc(cols, func(c column) bool { return c.field == f }) }
-	ends := has(FieldFrom) || has(FieldTo) || has(FieldFromPin)
+	ends := has(FieldFrom) || has(FieldTo) || has(FieldFromPin) || has(FieldRun)
 	h.italian(cols)
 	side, seen := Field(""), map[Field]int{}
 	for i := range cols {

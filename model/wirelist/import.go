@@ -141,7 +141,7 @@ func Import(tables []Table, opt Options) (model.Harness, Report, error) {
 	im.terminations()
 	im.tree()
 	im.judge()
-	if opt.Name != "" {
+	if opt.Name != "" && !im.h.Head.Name.Set {
 		im.h.Head.Name = model.Some(tidy(opt.Name))
 	}
 	im.facts(tables)
@@ -214,21 +214,19 @@ func (im *importer) table(h headings, t *Table) {
 		return
 	}
 	im.looks(t)
-	left := standing(*t)
-	t = &left
-	all, over := h.blocks(t)
-	for _, r := range over {
-		if len(all) == 0 {
-			im.say(Note, "sheet without headings", Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, "", "left out")
-			break
+	parts := h.sideBySide(standing(*t))
+	for k := range parts {
+		all, over := h.blocks(&parts[k])
+		if len(all) == 0 && len(over) > 0 {
+			im.say(Note, "sheet without headings", Place{File: t.File, Sheet: t.Sheet, Row: over[0].Line}, "", "left out")
 		}
-	}
-	for _, b := range all {
-		im.pages++
-		if im.opt.Recipe != nil && im.opt.Recipe.Language != "" {
-			b.lang = im.opt.Recipe.Language
+		for _, b := range all {
+			im.pages++
+			if im.opt.Recipe != nil && im.opt.Recipe.Language != "" {
+				b.lang = im.opt.Recipe.Language
+			}
+			im.block(b, len(all) == 1 && len(parts) == 1)
 		}
-		im.block(b, len(all) == 1)
 	}
 }
 

@@ -115,6 +115,9 @@ func (im *importer) stateOf(b *block, cells []string, it *item) {
 		if cell == "" || f != FieldSignal && isNothing(cell) || f == FieldGauge && stateOf(cell) == blank {
 			continue
 		}
+		if (f == FieldWire || f == FieldFrom || f == FieldTo) && isPlainName(cell) {
+			continue // most are
+		}
 		got := stateOf(cell)
 		switch f {
 		case FieldSignal:
@@ -146,6 +149,11 @@ func (im *importer) stateOf(b *block, cells []string, it *item) {
 	if note := b.cell(cells, FieldNote); stateOf(note) != used && (s == spare || !onlyState(note)) {
 		it.notes = append(it.notes, note)
 	}
+}
+
+// isPlainName: one word with a number in it, as ends and wires are named, and as no state is.
+func isPlainName(cell string) bool {
+	return strings.ContainsAny(cell, "0123456789") && !strings.Contains(cell, " ") && !strings.ContainsAny(cell[:1], "sSrR")
 }
 
 // plusMinus keeps what tells the two sides of a pair apart, which words drop.

@@ -153,6 +153,9 @@ func padded(n int, like string) string {
 
 // looksLikeRange: two numbers or two single letters with a dash between, rising.
 func looksLikeRange(pin string) bool {
+	if isCavity(pin) {
+		return false
+	}
 	if _, _, ok := spread(pin, nil); ok {
 		return true
 	}
@@ -200,10 +203,10 @@ func (b *block) settleRanges() {
 }
 
 // splitEnd parts one cell that names a connector and a cavity: "X1:3", "P1-A",
-// "P1/A", "P1.A", "P1 pin A", "P1(3)", "P1[3]", "P1 #3", "P1_3". ok is false where it names no
+// "P1/A", "P1.A", "P1 pin A", "P1(3)", "P1[3]", "P1 #3", "P1_3", "P1, 3". ok is false where it names no
 // cavity, as "n/c" and the name of a splice, "SP-2", do not.
 func splitEnd(cell string) (connector, pin string, ok bool) {
-	if stateWord(cell) != used || isUnknown(cell) || isSpliceName(cell) {
+	if !strings.Contains(cell, ":") && (stateWord(cell) != used || isUnknown(cell) || isSpliceName(cell)) {
 		return strings.TrimSpace(cell), "", false
 	}
 	if name, pin := inBrackets(cell); pin != "" {
@@ -216,6 +219,8 @@ func splitEnd(cell string) (connector, pin string, ok bool) {
 	} else if i := strings.LastIndex(cell, " #"); i > 0 && isCavity(strings.TrimSpace(cell[i+2:])) {
 		connector, pin = cell[:i], cell[i+2:]
 	} else if i := strings.LastIndexByte(cell, '_'); i > 0 && isDesignator(cell[:i]) && isCavity(cell[i+1:]) {
+		connector, pin = cell[:i], cell[i+1:]
+	} else if i := strings.IndexAny(cell, ",;"); i > 0 && isDesignator(strings.TrimSpace(cell[:i])) && isCavity(strings.TrimSpace(cell[i+1:])) {
 		connector, pin = cell[:i], cell[i+1:]
 	} else if i := strings.LastIndexAny(cell, "-/."); i > 0 && len(cell)-i-1 <= 3 {
 		connector, pin = cell[:i], cell[i+1:]
@@ -264,7 +269,7 @@ type place struct{ connector, pin string }
 // "ECU:A14 A15", "ECU:3 / TCU:7", "ECU:7 ECU:8". more is what stands behind the last cavity, "shield" of
 // "ECU:3 (shield)". A cell without a colon gives none where it names one end.
 func splitEnds(cell string) (ends []place, more string) {
-	if lines := strings.Fields(cell); len(lines) > 1 { // one under the other in the cell
+	if lines := strings.Fields(cell); strings.Contains(cell, " ") && len(lines) > 1 { // one under the other in the cell
 		for _, l := range lines {
 			if connector, pin, ok := splitEnd(l); ok && isCavity(pin) && strings.Trim(connector, ",;&/+") == connector {
 				ends = append(ends, place{connector, pin})

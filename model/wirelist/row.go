@@ -22,7 +22,7 @@ func (im *importer) row(b *block, cells, notes []string, owner *term, place Plac
 			it.notes = append(it.notes, joinNonEmpty(": ", b.cols[i].head, c))
 		}
 	}
-	if id := b.cell(cells, FieldWire); !isNothing(id) && stateOf(id) == used { // "plug" is no number of a wire
+	if id := b.cell(cells, FieldWire); !isNothing(id) && (isPlainName(id) || stateOf(id) == used) { // "plug" is no number of a wire
 		it.ownID = id
 	}
 	it.signal = b.cell(cells, FieldSignal)

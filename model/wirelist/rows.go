@@ -17,6 +17,7 @@ func (im *importer) block(b *block, only bool) {
 			im.say(Note, "column of wires holds sizes", Place{File: place.File, Sheet: place.Sheet, Row: b.head, Column: c.head}, c.head, "taken as the size")
 		}
 	}
+	b.partRuns()
 	ends := b.has(FieldFrom, FieldTo, FieldFromPin)
 	pinTable := b.isPinTable()
 	b.settleBare(im)
@@ -96,6 +97,7 @@ func (im *importer) block(b *block, only bool) {
 		}
 		cells := im.ditto(r, above, here(r.Line))
 		cells, notes := im.withoutFormulas(b, cells, here(r.Line))
+		cells, notes = im.withoutStruck(b, cells, notes, here(r.Line))
 		above = cells
 		owner := t
 		if pinTable && b.has(FieldConnector) {

@@ -11,7 +11,8 @@ import (
 func (h headings) settle(b *block) {
 	h.sizesAsWires(b)
 	h.cablesAsWires(b)
-	ends := b.has(FieldFrom, FieldTo, FieldFromPin)
+	b.settleRuns()
+	ends := b.has(FieldFrom, FieldTo, FieldFromPin, FieldRun)
 	for i := range b.cols {
 		c := &b.cols[i]
 		switch {
@@ -59,7 +60,7 @@ func (h headings) cablesAsWires(b *block) {
 
 // isPinTable: its rows are cavities; both ends of a wire are not named.
 func (b *block) isPinTable() bool {
-	return b.has(FieldPin) && !b.has(FieldFrom) && !b.has(FieldFromPin)
+	return b.has(FieldPin) && !b.has(FieldFrom, FieldFromPin, FieldRun)
 }
 
 // runs: a column counts its rows, whole numbers that rise: nothing is lost without it.

@@ -1,6 +1,7 @@
 package wirelist
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 )
@@ -24,6 +25,30 @@ func (im *importer) looks(t *Table) {
 			im.say(Note, "hidden row", at, "", "read like any other")
 		}
 	}
+}
+
+// withoutStruck leaves out what a cell strikes through, "~~4~~ 5". What is left counts, and
+// what was struck out is reported; where nothing is left it stays in the note.
+func (im *importer) withoutStruck(b *block, cells, notes []string, place Place) ([]string, []string) {
+	for i := range cells {
+		for {
+			front, rest, open := strings.Cut(cells[i], "~~")
+			out, back, closed := strings.Cut(rest, "~~")
+			if !open || !closed || out == "" {
+				break
+			}
+			cells = slices.Clone(cells)
+			cells[i] = tidy(front + " " + back)
+			where, did := place, "left out"
+			where.Column = at(b.cols, i)
+			if cells[i] == "" {
+				did = "kept in the note"
+				notes = append(notes, joinNonEmpty(": ", where.Column, "struck out: "+out))
+			}
+			im.say(Warn, "text struck out", where, fmt.Sprintf("%q", out), did)
+		}
+	}
+	return cells, notes
 }
 
 // rowText is a row for a message.

@@ -30,27 +30,37 @@ type count struct {
 // readTitle reads the rows above a table: counts, insert and gender, and the name. A
 // row that says "connector" is the name before any other; then the last heading that
 // is more than an insert, as those above it are of the whole paper; then the first row
-// that is.
+// that begins with a designator, "J1 - ECU"; then the first row at all, of those that no
+// empty row parts from the table.
 func readTitle(rows []Row, cat *catalogue.Catalogue) title {
 	var t title
+	const plain, near, designated, heading, said = 1, 2, 3, 4, 5
 	rank, level := 0, 0
-	for _, r := range rows {
+	for i, r := range rows {
 		_, whole := r.Filled()
 		text := t.pieces(whole, r.Line, cat)
 		if text == "" {
 			continue
 		}
-		name, of := connectorName(text), 1
+		name, of := connectorName(text), near
+		for k := i; k+1 < len(rows); k++ {
+			if rows[k+1].Line > rows[k].Line+1 {
+				of = plain
+			}
+		}
+		first, _, _ := strings.Cut(text, " ")
 		switch {
 		case name != text:
-			of = 3
+			of = said
 		case r.Level > 0:
-			of = 2
+			of = heading
+		case isDesignator(strings.TrimRight(first, ":,")):
+			of = designated
 		}
-		if of > rank || of == 2 && rank == 2 {
+		if of > rank || of == heading && rank == heading {
 			switch {
 			case t.name == "":
-			case level > 0 && level < r.Level:
+			case level > 0 && level < r.Level, rank <= near && of <= designated:
 				t.paper = t.name
 			default:
 				t.other = append(t.other, t.name)

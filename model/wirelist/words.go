@@ -10,7 +10,8 @@ const (
 	FieldFromPin   Field = "from pin"
 	FieldTo        Field = "to"
 	FieldToPin     Field = "to pin"
-	FieldConnector Field = "connector" // of a pin table that holds several
+	FieldRun       Field = "from and to" // both in one cell, "P1-A -> J1-3"
+	FieldConnector Field = "connector"   // of a pin table that holds several
 	FieldPin       Field = "pin"
 	FieldSignal    Field = "signal" // what the wire is for; in a pin table the name of the net
 	FieldGauge     Field = "gauge"  // size, or a cable
@@ -31,7 +32,7 @@ const (
 
 // Fields lists the fields that a recipe may give.
 func Fields() []Field {
-	return []Field{FieldWire, FieldFrom, FieldFromPin, FieldTo, FieldToPin, FieldConnector, FieldPin, FieldSignal, FieldGauge,
+	return []Field{FieldWire, FieldFrom, FieldFromPin, FieldTo, FieldToPin, FieldRun, FieldConnector, FieldPin, FieldSignal, FieldGauge,
 		FieldSpec, FieldColour, FieldStripe, FieldLength, FieldCurrent, FieldUnit, FieldFuse, FieldNote, FieldCable, FieldKeep, FieldIgnore}
 }
 
@@ -75,6 +76,11 @@ func vocabulary() map[string]meaning {
 	add(FieldTo, "es", "hasta", "hacia", "destino")
 	add(FieldTo, "it", "verso", "arrivo", "destinazione")
 	add(FieldTo, "", "a")
+	add(FieldRun, "", "from to", "run", "from and to", "connection", "connections", "point to point", "route from to")
+	add(FieldRun, "de", "von nach", "verbindung", "von bis")
+	add(FieldRun, "fr", "de vers", "de a", "liaison", "connexion")
+	add(FieldRun, "es", "desde hasta", "conexion")
+	add(FieldRun, "it", "da a", "collegamento")
 	add(FieldConnector, "", "connector", "conn", "connector name", "connector id", "device", "component", "plug", "plug name", "receptacle", "socket", "module", "unit")
 	add(FieldConnector, "de", "stecker", "steckverbinder", "gerat", "bauteil")
 	add(FieldConnector, "fr", "connecteur", "prise", "appareil")

@@ -37,6 +37,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 			return nil, &Error{Place{File: name, Row: n}, fmt.Sprintf("has %d bytes", len(trimmed)), fmt.Sprintf("lines of up to %d", l.CellBytes)}
 		case strings.HasPrefix(trimmed, "|") || strings.Count(trimmed, "|") > 1:
 			row.Cells = tableCells(trimmed)
+			row.strike()
 		default:
 			if hashes := trimmed[:len(trimmed)-len(strings.TrimLeft(trimmed, "#"))]; len(hashes) <= 6 {
 				row.Level = len(hashes)
@@ -55,6 +56,23 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	return []Table{t}, nil
 }
 
+// strike marks a row all of whose cells are struck through, ~~so~~, and takes the signs off.
+func (r *Row) strike() {
+	plain := make([]string, len(r.Cells))
+	some := false
+	for i, c := range r.Cells {
+		in, ok := strings.CutPrefix(c, "~~")
+		in, closed := strings.CutSuffix(in, "~~")
+		if c != "" && (!ok || !closed || in == "" || strings.Contains(in, "~~")) {
+			return
+		}
+		plain[i], some = in, some || c != ""
+	}
+	if some {
+		r.Cells, r.Struck = plain, true
+	}
+}
+
 // tableCells parts a line at each bar that no backslash stands before, and takes
 // emphasis and code marks off.
 func tableCells(line string) []string {
@@ -69,7 +87,7 @@ func tableCells(line string) []string {
 			end++
 		}
 		cell := strings.ReplaceAll(line[:end], `\|`, "|")
-		cell = strings.ReplaceAll(strings.ReplaceAll(cell, "<br>", " "), "<br/>", " ")
+		cell = strings.NewReplacer("<br>", " ", "<br/>", " ", "<br />", " ").Replace(cell)
 		cell = Tidy(cell)
 		for _, mark := range []string{"**", "`", "__"} {
 			if len(cell) > 2*len(mark) && strings.HasPrefix(cell, mark) && strings.HasSuffix(cell, mark) {

@@ -1,0 +1,79 @@
+package wirelist
+
+import "slices"
+
+// sideBySide parts a sheet that has tables beside each other, as pin tables of two plugs of
+// one device are drawn: under headings that come again in the same order stand tables of
+// their own, each with the titles above it. Any other sheet is given back as it is.
+func (h headings) sideBySide(t Table) []Table {
+	if h.recipe != nil {
+		return []Table{t} // a person has said what the columns mean
+	}
+	for _, r := range t.Rows {
+		starts := h.repeats(r)
+		if len(starts) < 2 {
+			continue
+		}
+		var all []Table
+		for k, from := range starts {
+			to := -1
+			if k+1 < len(starts) {
+				to = starts[k+1]
+			}
+			part := t
+			part.Rows = nil
+			for _, row := range t.Rows {
+				cells := row.Cells[min(from, len(row.Cells)):]
+				if to >= 0 {
+					cells = row.Cells[min(from, len(row.Cells)):min(to, len(row.Cells))]
+				}
+				row.Cells = cells
+				if n, _ := row.Filled(); n > 0 {
+					part.Rows = append(part.Rows, row)
+				}
+			}
+			all = append(all, part)
+		}
+		return all
+	}
+	return []Table{t}
+}
+
+// repeats gives the first column of each group of headings, where the row is nothing but one
+// group again and again: a cavity and something about it, which no list of two ends repeats.
+func (h headings) repeats(r Row) []int {
+	if hasNumber(r) {
+		return nil
+	}
+	var heads []string
+	var at []int
+	for i, c := range r.Cells {
+		if c != "" {
+			heads, at = append(heads, fold(c)), append(at, i)
+		}
+	}
+	for n := 2; 2*n <= len(heads); n++ {
+		if len(heads)%n != 0 {
+			continue
+		}
+		same := true
+		for i := n; i < len(heads); i++ {
+			same = same && heads[i] == heads[i-n]
+		}
+		if !same {
+			continue
+		}
+		cols, _, ok := h.header(Row{Cells: r.Cells[at[0] : at[n-1]+1]})
+		has := func(f Field) bool { return slices.ContainsFunc(cols, func(c column) bool { return c.field == f }) }
+		if !ok || !has(FieldPin) || !has(FieldSignal) && !has(FieldWire) && !has(FieldTo) && !has(FieldGauge) {
+			return nil
+		}
+		var starts []int
+		for i := 0; i < len(at); i += n {
+			starts = append(starts, at[i])
+		}
+		starts[0] = 0
+		return starts
+	}
+	return nil
+}

@@ -1,0 +1,70 @@
+package wirelist_test
+
+import (
+	"strings"
+	"testing"
+)
+
+// Lists of teams and shops, and what a builder reads in them: the ends of every wire, and
+// what the report must and must not say.
+func TestListsOfTeams(t *testing.T) {
+	const head = "Wire,From,To,AWG\n"
+	for name, c := range map[string]struct {
+		file, list string
+		ends       string
+		says       []string
+		not        []string
+	}{
+		"a current headed Max A": {"a.csv", "Wire,From,To,AWG,Max A\n1,ECU:1,INJ1:1,22,2\n", "ECU:1 INJ1:1", nil, []string{"several"}},
+		"a current headed A":     {"a.csv", "Wire,From,To,AWG,A\n1,ECU:1,INJ1:1,22,2.5\n", "ECU:1 INJ1:1", nil, []string{"warn: end"}},
+		"Italian sides":          {"a.csv", "Filo;Da connettore;Pin;A connettore;Pin;AWG\n1;ECU;A1;INJ1;1;22\n", "ECU:A1 INJ1:1", nil, nil},
+		"Italian, one word":      {"a.csv", "Filo;Da;Pin;A;Pin;AWG\n1;ECU;A1;INJ1;1;22\n", "ECU:A1 INJ1:1", nil, nil},
+		"Spanish cable numbers":  {"a.csv", "Cable;Desde;Hasta;AWG\n12;ECU:1;BOMBA:1;20\n13;ECU:2;BOMBA:2;20\n", "ECU:1 BOMBA:1, ECU:2 BOMBA:2", nil, []string{"cable of one"}},
+		"two ends without colon": {"a.csv", head + "1,ECU.6 / ECU.7,BATT:1,12\n2,P1-13/P1-14,J1-13,20\n", "ECU:6 BATT:1, ECU:7 BATT:1, P1:13 J1:13, P1:14 J1:13", []string{"several cavities in one cell"}, nil},
+		"two ends in words":      {"a.csv", head + "1,\"TPS pin 1, MAP pin 1\",ECU:5,22\n2,TPS-2 & MAP-2,ECU:6,22\n", "TPS:1 ECU:5, MAP:1 ECU:5, TPS:2 ECU:6, MAP:2 ECU:6", nil, nil},
+		"brackets and signs": {"a.csv", head + "1,P1(21),J1[21],22\n2,P1 #22,J1_22,22\n3,P1.15 (was 16),\"J1, 15\",22\n",
+			"P1:21 J1:21, P1:22 J1:22, P1:15 J1:15", []string{"was 16"}, []string{"end without cavity"}},
+		"a run in one cell":     {"a.csv", "No.;From - To;AWG\n1A;ECU-A12 -> INJ1-1;22\n2;GND STAR – ECU-B1;16\n", "ECU:A12 INJ1:1, GND-STAR:1 ECU:B1", nil, []string{"not understood"}},
+		"an arrow in From":      {"a.csv", head + "1,P1:17→J1:17,,22\n", "P1:17 J1:17", nil, nil},
+		"a connection, one end": {"a.csv", "Pin,Connection,AWG\n1,INJ1:1,22\n2,INJ1:2,22\n", "a:1 INJ1:1, a:2 INJ1:2", nil, nil},
+		"a splice with its word": {"a.csv", head + "1,ECU:1,SPLICE S1,20\n2,SPLICE S1,INJ1:1,22\n3,Splice-S1,INJ2:1,22\n4,ECU:2,SP-2,20\n5,SP-2,INJ1:2,22\n6,SP-2,INJ2:2,22\n",
+			"ECU:1 S1, S1 INJ1:1, S1 INJ2:1, ECU:2 SP-2, SP-2 INJ1:2, SP-2 INJ2:2", nil, []string{"warn"}},
+		"no wire, in many words":   {"a.csv", "Pin,Wire,AWG,Destination\n1,101,20,C2-1\n2,-,-,-\n3,plug,,\n4,unused,,\n5,n/a,,\n", "a:1 C2:1", []string{"4 blank (2, 3, 4, 5)"}, []string{"warn"}},
+		"n/c is no connector":      {"a.csv", head + "1,ECU:1,n/c,\n2,ECU:2,N/A,\n3,ECU:3,TPS:1,22\n", "ECU:3 TPS:1", []string{"2 blank (1, 2)"}, nil},
+		"spare where it leads":     {"a.csv", "Wire,From,To,AWG,Notes\n1,ECU:1,SPARE,22,\n2,ECU:2,,22,SPARE - coil & stow\n3,ECU:3,spare tail,22,\n4,ECU:4,,22,Spare. 200 mm tail\n5,ECU:5,TPS:1,22,\n", "ECU:1, ECU:2, ECU:3, ECU:4, ECU:5 TPS:1", []string{"4 wired spare (1, 2, 3, 4)"}, nil},
+		"who drew it":              {"a.csv", head + "1,P1:1,J1:1,22\nPrepared by: K. M.,Date: 12/03/24,Approved: J. D.,\nRev,Date,Description,By\nA,12/03/24,First issue,KM\n", "P1:1 J1:1", []string{"about the paper: A 12/03/24 First issue KM"}, []string{"warn"}},
+		"who drew it, pin table":   {"a.csv", "Pin,Function,AWG,To\n1,INJ1,22,J2-1\nDrawn: PJ,,,Sheet 1 of 1\n", "a:1 J2:1", []string{"about the paper"}, []string{"warn"}},
+		"short sections":           {"a.csv", head + "CABIN,,,\n1,ECU:1,DASH:1,22\nENGINE,,,\n2,ECU:2,INJ:1,22\n", "ECU:1 DASH:1, ECU:2 INJ:1", nil, []string{"warn"}},
+		"sections of a pin table":  {"a.csv", "Pin,Signal,AWG,To\nECU A,,,\n1,INJ1,22,INJ1:1\nECU B,,,\n1,TPS,22,TPS:2\n", "ECU-A:1 INJ1:1, ECU-B:1 TPS:2", nil, []string{"warn"}},
+		"a total over two pages":   {"a.csv", head + "1,P1:1,J1:1,22\nPage 1 of 2,,,\n" + head + "2,P1:2,J1:2,22\nTotal wires: 2,,,\n", "P1:1 J1:1, P1:2 J1:2", nil, []string{"warn"}},
+		"a title above the plug":   {"a.csv", "Club car loom,,,\nJ1 - ECU,,,\nPin,Function,AWG,To\n1,INJ1,22,J3-1\nJ3 - INJ,,,\nPin,Function,AWG,To\n1,INJ1,22,J1-1\n", "J1:1 J3:1", []string{"Club car loom; taken as the name"}, []string{"warn"}},
+		"a title and an empty row": {"a.csv", "Club car loom,,,\n,,,\nDash plug,,,\nPin,Function,AWG,To\n1,INJ1,22,J3-1\n", "Dash-plug:1 J3:1", nil, []string{"warn"}},
+		"two tables side by side":  {"a.csv", "ECU A,,,,ECU B,,\nPin,Wire,To,,Pin,Wire,To\n1,101,INJ1:1,,1,201,TPS:1\n2,102,INJ2:1,,,,\n", "ECU-A:1 INJ1:1, ECU-A:2 INJ2:1, ECU-B:1 TPS:1", nil, nil},
+		"three beside each other":  {"a.csv", "Wire,From,To,AWG,Notes\n6,ECU:6,CAM:1,24,screened\n7,ECU:7,CAM:2,24,screened\n8,ECU:8,CAM:3,24,screened\n", "ECU:6 CAM:1, ECU:7 CAM:2, ECU:8 CAM:3", []string{"shielded triple of wires 6 and 7 and 8"}, []string{"warn"}},
+		"letters on one side":      {"a.csv", head + "1,P1:4..6,J1:A..C,22\n", "P1:4 J1:A, P1:5 J1:B, P1:6 J1:C", nil, []string{"warn"}},
+		"sizes with decimals":      {"a.csv", "Wire,From,To,Size\n1,ECU:1,TPS:1,0.5\n2,ECU:2,TPS:2,0.75\n", "ECU:1 TPS:1, ECU:2 TPS:2", nil, []string{"whole numbers"}},
+		"struck text":              {"a.md", "| Wire | From | To | AWG |\n|--|--|--|--|\n| 4 | ECU.4 | ~~LAMBDA.4~~ LAMBDA.5 | 22 |\n| 5 | ECU:7<br>ECU:8 | BAT:1 | 12 |\n| ~~6~~ | ~~ECU.9~~ | ~~X.1~~ | ~~22~~ |\n", "ECU:4 LAMBDA:5, ECU:7 BAT:1, ECU:8 BAT:1", []string{`text struck out: "LAMBDA.4"`, "row struck out: 6 ECU.9 X.1 22"}, nil},
+		"lengths of two numbers":   {"a.csv", "Wire,From,To,AWG,Length (mm)\n1,ECU:1,INJ1:1,22,600/620\n", "ECU:1 INJ1:1", []string{`no length: "600/620"`}, nil},
+		"no end, told elsewhere":   {"a.csv", head + "1,ECU:1,see note,22\n2,ECU:2,INJ:1,22\n", "ECU:1, ECU:2 INJ:1", []string{"end not known: see note"}, nil},
+	} {
+		t.Run(name, func(t *testing.T) {
+			h, report := of(t, c.file, c.list)
+			if got := ends(h); got != c.ends {
+				t.Errorf("ends %q, want %q\n%s", got, c.ends, report)
+			}
+			for _, s := range c.says {
+				if !strings.Contains(report, s) {
+					t.Errorf("not said: %q\n%s", s, report)
+				}
+			}
+			for _, s := range c.not {
+				for line := range strings.SplitSeq(report, "\n") {
+					// No list here has all its sizes, and where a spare leads is not known.
+					if strings.Contains(line, s) && !strings.Contains(line, "without size") {
+						t.Errorf("said: %s", line)
+					}
+				}
+			}
+		})
+	}
+}
