@@ -1,6 +1,7 @@
 package wirelist
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -207,16 +208,19 @@ func (im *importer) byName(in map[*item]int) {
 	if !slices.ContainsFunc(im.items, func(it *item) bool { return len(it.with) > 0 }) {
 		return
 	}
-	byID := map[string]*item{}
+	byID, byCount := map[string]*item{}, map[string]*item{}
 	pins := map[end]*item{}
 	for _, it := range im.items {
 		if it.ownID != "" && byID[it.ownID] == nil {
 			byID[it.ownID] = it
 		}
+		if it.counted != "" && byCount[it.counted] == nil {
+			byCount[it.counted] = it
+		}
 		pins[end{term: it.from.term, pin: it.from.pin}] = it
 	}
 	of := func(it *item, id string) *item {
-		if o := byID[id]; o != nil || it.ownID != "" || it.from.term == nil {
+		if o := cmp.Or(byID[id], byCount[id]); o != nil || it.ownID != "" || it.from.term == nil {
 			return o
 		}
 		return pins[end{term: it.from.term, pin: withoutPinWord(id)}]

@@ -219,10 +219,11 @@ func specWord(word string) string {
 }
 
 // sizeWithin finds the one size with its unit in a text that is more than a gauge, "22 AWG
-// high strand"; "" where there is none, or more than one.
+// high strand"; "" where there is none, or more than one. Of one size said both ways, "1.5mm²
+// (16 AWG)", the first counts.
 func sizeWithin(text string, mark Mark) string {
 	all := scan(fold(squared(text)))
-	found := ""
+	found, inMetric := "", false
 	for i := range all {
 		if isCount(all, i) && i > 0 && all[i-1].kind == '0' {
 			return "" // a cable, which is not one wire of its size
@@ -240,10 +241,12 @@ func sizeWithin(text string, mark Mark) string {
 			size = all[i+1].text
 		}
 		s, ok := canonical(size, metric, awg, BareAWG, mark)
-		if !ok || found != "" && found != s {
+		switch {
+		case !ok, found != "" && found != s && inMetric == metric:
 			return ""
+		case found == "":
+			found, inMetric = s, metric
 		}
-		found = s
 	}
 	return found
 }

@@ -255,8 +255,9 @@ func (h headings) sides(cols []column) {
 		case f == FieldPin && ends && side == FieldTo && !has(FieldToPin):
 			cols[i].field = FieldToPin
 		case f == fieldNumber && (ends || has(FieldPin)):
+			another := has(FieldWire)
 			cols[i].field = FieldWire
-			if has(FieldWire) && i != slices.IndexFunc(cols, func(c column) bool { return c.field == FieldWire }) || !ends {
+			if another || !ends {
 				cols[i].field, cols[i].running = FieldIgnore, true // a running number beside ids or pins
 			}
 		case f == fieldNumber:

@@ -61,6 +61,7 @@ type term struct {
 type item struct {
 	place    Place
 	ownID    string
+	counted  string // the running number of its row, beside an id of its own
 	from, to end
 	net      string // folded signal, where a pin table says no far end
 	signal   string
@@ -130,6 +131,9 @@ func Import(tables []Table, opt Options) (model.Harness, Report, error) {
 	}
 	if im.pages == 0 {
 		return model.Harness{}, Report{}, noHeader(tables)
+	}
+	if im.rows == 0 {
+		return model.Harness{}, Report{}, noRows(tables)
 	}
 	im.ends()
 	im.nets()
@@ -205,6 +209,10 @@ func noHeader(tables []Table) error {
 		e.File = tables[0].File
 	}
 	return e
+}
+
+func noRows(tables []Table) error {
+	return &Error{Place: Place{File: tables[0].File}, Says: "has headings and no row below them that is read", Allowed: "a row or more for each wire or cavity"}
 }
 
 // table reads one sheet.

@@ -26,6 +26,11 @@ func (im *importer) row(b *block, cells, notes []string, owner *term, place Plac
 		it.ownID = id
 	}
 	it.signal = b.cell(cells, FieldSignal)
+	for i, c := range cells {
+		if i < len(b.cols) && b.cols[i].running && b.cols[i].field == FieldIgnore {
+			it.counted = strings.TrimRight(c, ".)")
+		}
+	}
 	im.values(b, cells, &it, column)
 	im.noteOf(b, cells, &it)
 	im.cableCells(b, cells, &it)

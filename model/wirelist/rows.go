@@ -289,7 +289,7 @@ func (im *importer) ditto(r Row, above []string, place Place) []string {
 	cells := r.Cells
 	for i, c := range cells {
 		switch strings.Trim(fold(c), ". ") {
-		case `"`, `''`, "ditto", "dito", "dto", "idem", "„", "″":
+		case `"`, `''`, "ditto", "dito", "dto", "idem", "do", "„", "″", "〃":
 			if i < len(above) {
 				if &cells[0] == &r.Cells[0] {
 					cells = slices.Clone(cells)

@@ -100,7 +100,7 @@ func stateWord(cell string) state {
 		return reserved
 	}
 	switch strings.TrimRight(f, " -_#0123456789") {
-	case "spare", "spares", "spare wire", "spare tail", "spare end", "spare lead", "wired spare", "reserve", "reserveader", "reserveleitung", "rechange", "fil de reserve", "repuesto", "de repuesto", "reserva", "de reserva", "riserva", "di riserva":
+	case "spare", "spares", "spare wire", "spare tail", "spare end", "spare lead", "wired spare", "reserve", "reserveader", "reserveleitung", "rechange", "fil de reserve", "repuesto", "de repuesto", "reserva", "de reserva", "riserva", "di riserva", "scorta", "di scorta":
 		return spare
 	}
 	return used

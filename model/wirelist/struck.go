@@ -60,6 +60,9 @@ func rowText(cells []string) string {
 // "obsolete", "entfällt". "Removed" alone, as it is also said of sleeves and seals.
 func isDeleted(cell string) bool {
 	f := strings.Trim(fold(cell), " .:!*()[]")
+	if strings.Contains(f, " if ") || strings.Contains(f, " unless ") {
+		return false // somebody is to decide
+	}
 	word, _, _ := cutWord(f)
 	switch word {
 	case "deleted", "delete", "cancelled", "canceled", "obsolete", "superseded", "entfallt", "entfallen", "gestrichen", "geloscht", "supprime", "supprimee", "annule", "annulee", "eliminado", "eliminada", "anulado", "eliminato", "eliminata", "annullato":

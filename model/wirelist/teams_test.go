@@ -3,6 +3,8 @@ package wirelist_test
 import (
 	"strings"
 	"testing"
+
+	"contralay/model/wirelist"
 )
 
 // Lists of teams and shops, and what a builder reads in them: the ends of every wire, and
@@ -45,6 +47,10 @@ func TestListsOfTeams(t *testing.T) {
 		"sizes with decimals":      {"a.csv", "Wire,From,To,Size\n1,ECU:1,TPS:1,0.5\n2,ECU:2,TPS:2,0.75\n", "ECU:1 TPS:1, ECU:2 TPS:2", nil, []string{"whole numbers"}},
 		"struck text":              {"a.md", "| Wire | From | To | AWG |\n|--|--|--|--|\n| 4 | ECU.4 | ~~LAMBDA.4~~ LAMBDA.5 | 22 |\n| 5 | ECU:7<br>ECU:8 | BAT:1 | 12 |\n| ~~6~~ | ~~ECU.9~~ | ~~X.1~~ | ~~22~~ |\n", "ECU:4 LAMBDA:5, ECU:7 BAT:1, ECU:8 BAT:1", []string{`text struck out: "LAMBDA.4"`, "row struck out: 6 ECU.9 X.1 22"}, nil},
 		"lengths of two numbers":   {"a.csv", "Wire,From,To,AWG,Length (mm)\n1,ECU:1,INJ1:1,22,600/620\n", "ECU:1 INJ1:1", []string{`no length: "600/620"`}, nil},
+		"numbers of rows and ids":  {"a.csv", "Pos.;Ltg.-Nr.;Von;Nach;AWG;Bemerkung\n1;W12;X1:1;X2:1;22;verdrillt mit Pos. 2\n2;W15;X1:2;X2:2;22;verdrillt mit Pos. 1\n", "X1:1 X2:1, X1:2 X2:2", []string{"twisted pair of wires W12 and W15"}, []string{"warn", "two columns"}},
+		"deleted if":               {"a.csv", "Wire,From,To,AWG,Notes\n1,ECU:1,TPS:1,22,delete if no TPS fitted\n2,ECU:2,TPS:2,22,deleted rev C\n", "ECU:1 TPS:1", []string{"row marked as deleted: 2"}, nil},
+		"one size, both ways":      {"a.csv", "Wire,From,To,Size\n1,ECU:1,TPS:1,1.5mm² (16 AWG)\n", "ECU:1 TPS:1", []string{"more than a size"}, []string{"without size", "no size"}},
+		"no stripe, no size":       {"a.csv", "Wire,From,To,AWG,Colour,Stripe\n1,ECU:1,TPS:1,22,WHT,none\n2,ECU:2,TPS:2,22,n/a,\n", "ECU:1 TPS:1, ECU:2 TPS:2", nil, []string{"note", "warn"}},
 		"no end, told elsewhere":   {"a.csv", head + "1,ECU:1,see note,22\n2,ECU:2,INJ:1,22\n", "ECU:1, ECU:2 INJ:1", []string{"end not known: see note"}, nil},
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -66,5 +72,18 @@ func TestListsOfTeams(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+// Headings with nothing below them are no list.
+func TestOnlyHeadings(t *testing.T) {
+	for _, list := range []string{"Wire,From,To,AWG\n", "Wire,From,To,AWG\nDrawn by: K. M.,,,\n"} {
+		tables, err := wirelist.Read("a.csv", []byte(list), wirelist.Limits{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, _, err := wirelist.Import(tables, wirelist.Options{}); err == nil || !strings.Contains(err.Error(), "no row below") {
+			t.Errorf("%q: %v", list, err)
+		}
 	}
 }

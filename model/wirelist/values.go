@@ -45,7 +45,7 @@ func (v *valueReader) keep(rule, what, cell string, col int) {
 // cell is the text of a field, "" where a dash fills it.
 func (v *valueReader) cell(f Field) (string, int) {
 	cell, col := v.b.cellAt(v.cells, f)
-	if isNothing(cell) {
+	if isNothing(cell) || f != FieldFuse && isNone(cell) {
 		return "", col
 	}
 	if at := v.b.cols[col].measured; at > 0 && at < len(v.cells) && strings.IndexFunc(cell, unicode.IsLetter) < 0 {
