@@ -69,8 +69,8 @@ func partners(note string) []string {
 		}
 		var ids []string
 		for k := i + 1; k < len(f) && k < len(own); k++ {
-			switch f[k] {
-			case "and", "und", "et", "y", "e", "&", "+", "wire", "wires", "ader":
+			switch strings.TrimRight(f[k], ".:") {
+			case "pos", "position", "no", "nr", "row", "line", "zeile", "item", "and", "und", "et", "y", "e", "&", "+", "wire", "wires", "ader":
 			default:
 				for id := range strings.FieldsFuncSeq(own[k], func(r rune) bool { return r == ',' || r == '&' || r == '+' }) {
 					ids = append(ids, id)
@@ -112,7 +112,7 @@ func (im *importer) stateOf(b *block, cells []string, it *item) {
 	s := used
 	for _, f := range []Field{FieldSignal, FieldWire, FieldNote, FieldColour, FieldGauge, FieldFrom, FieldTo} {
 		cell := b.cell(cells, f)
-		if cell == "" || f != FieldSignal && isNothing(cell) || f == FieldGauge && stateOf(cell) == blank {
+		if cell == "" || f != FieldSignal && isNothing(cell) || (f == FieldColour || f == FieldGauge) && isNone(cell) || f == FieldGauge && stateOf(cell) == blank {
 			continue
 		}
 		if (f == FieldWire || f == FieldFrom || f == FieldTo) && isPlainName(cell) {
