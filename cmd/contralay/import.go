@@ -7,6 +7,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"contralay/model"
@@ -182,6 +183,7 @@ func compareTwo(names []string, o options, w world) (int, error) {
 	}
 	all := compare.Lists(h[0], h[1])
 	if isHarness(names[0]) && isHarness(names[1]) {
+		all = slices.DeleteFunc(all, func(d compare.Difference) bool { return d.Of == "branch" }) // told below
 		all = append(all, besideWires(h[0], h[1])...)
 	}
 	code := ok

@@ -28,8 +28,8 @@ func cavity(end string) string {
 }
 
 // Lists is every difference from a to b: swaps, moves, changes, what is gone and what
-// is new of the wires, in the order of a; then cavities without wire, units, fuses and
-// terminations. Equal lists give none.
+// is new of the wires, in the order of a; then cavities without wire, units, fuses, terminations
+// and lengths. Equal lists give none.
 func Lists(a, b model.Harness) []Difference {
 	was, is := bothByContent(&a, &b)
 	c := comparer{was: was, is: is, fields: fieldsOf(&a, &b), part: oneEnded(&a) || oneEnded(&b), shared: sharedBy(was, is)}
@@ -148,6 +148,15 @@ func fieldsOf(a, b *model.Harness) []field {
 			return wirelist.FormatCurrent(w.Amps.V)
 		}},
 		{"role", func(w *model.Wire) string { return w.Role.V }},
+	}
+	if signals := all[0].of; !slices.ContainsFunc(a.Wires, func(w model.Wire) bool { return signals(&w) != "" }) || !slices.ContainsFunc(b.Wires, func(w model.Wire) bool { return signals(&w) != "" }) {
+		// An import knows the roles by the signals, but for that of a spare.
+		all[len(all)-1].of = func(w *model.Wire) string {
+			if w.Role.V == "spare" {
+				return "spare"
+			}
+			return ""
+		}
 	}
 	gives := func(h *model.Harness, f field) bool {
 		return slices.ContainsFunc(h.Wires, func(w model.Wire) bool { return f.of(&w) != "" })

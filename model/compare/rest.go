@@ -9,7 +9,7 @@ import (
 	"contralay/model/wirelist"
 )
 
-// rest compares what is no wire: reserved cavities, units, fuses, terminations. What
+// rest compares what is no wire: reserved cavities, units, fuses, terminations, lengths. What
 // one list gives none of is not compared.
 func (c *comparer) rest(pairs []twin) {
 	same := map[string]string{} // wire of the second list → wire of the first
@@ -20,6 +20,7 @@ func (c *comparer) rest(pairs []twin) {
 	c.units(same)
 	c.fuses(pairs)
 	c.terminations()
+	c.lengths()
 }
 
 // reserved compares which cavities are kept free.

@@ -8,15 +8,16 @@ import (
 
 // column is one column of a block.
 type column struct {
-	field Field
-	of    string     // the device that its heading names, "ECU" of "ECU pin"; "" where it names none
-	head  string     // its heading as it stands in the list
-	unit  LengthUnit // that its heading states
-	milli bool       // its heading states mA
-	bare  Bare       // how a whole number in a gauge column is read
-	said  bool       // its heading says so
-	whole bool       // some size is a number alone
-	sizes bool       // it is headed as wires and holds sizes
+	field   Field
+	of      string     // the device that its heading names, "ECU" of "ECU pin"; "" where it names none
+	head    string     // its heading as it stands in the list
+	unit    LengthUnit // that its heading states
+	milli   bool       // its heading states mA
+	bare    Bare       // how a whole number in a gauge column is read
+	said    bool       // its heading says so
+	section bool       // its heading says that it is a cross section, in no unit
+	whole   bool       // some size is a number alone
+	sizes   bool       // it is headed as wires and holds sizes
 
 	measured int // the column of its unit; 0 where there is none
 
@@ -380,8 +381,11 @@ func withoutUnit(all []string) []string {
 // unitOf takes in what a heading says about its numbers.
 func unitOf(all []string, c *column) {
 	for i, w := range all {
-		if w == "mm2" || w == "qmm" || w == "csa" || w == "querschnitt" {
+		if w == "mm2" || w == "qmm" {
 			c.bare, c.said = BareMM2, true
+		}
+		if w == "csa" || w == "querschnitt" {
+			c.bare, c.section = BareMM2, true
 		}
 		if w == "awg" || w == "gauge" || w == "jauge" {
 			c.bare, c.said = BareAWG, true

@@ -59,7 +59,7 @@ func (im *importer) block(b *block, only bool) {
 		} else if c.field == FieldKeep && c.head != "" {
 			im.say(Note, "column not understood", Place{File: place.File, Sheet: place.Sheet, Row: b.head, Column: c.head}, c.head, "kept in the notes")
 		}
-		if c.field == FieldGauge && !c.said && c.bare == BareMM2 && c.whole {
+		if c.field == FieldGauge && !c.said && !c.section && c.bare == BareMM2 && c.whole {
 			im.say(Note, "whole numbers taken as mm²", Place{File: place.File, Sheet: place.Sheet, Row: b.head, Column: c.head}, c.head, "others of the column have decimals")
 		}
 	}
@@ -325,7 +325,10 @@ func (b *block) settleBare(im *importer) {
 				c.whole = true
 			}
 		}
-		if decimals && !gauges {
+		switch {
+		case c.section && gauges:
+			c.bare = BareAWG // no wire has 22 mm²
+		case decimals && !gauges:
 			c.bare = BareMM2
 		}
 	}

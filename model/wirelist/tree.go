@@ -100,6 +100,12 @@ func (im *importer) tree() {
 // needs one, and nobody takes this for real.
 const standIn unit.Millimetre = 1
 
+// notGiven is the name of a branch whose length stands for one that the list does not give.
+const notGiven = "length not in the list"
+
+// IsStandIn reports whether the length of a branch stands for one that its list did not give.
+func IsStandIn(b *model.Branch) bool { return b.Name.V == notGiven && b.LengthMM == standIn }
+
 // branch is one branch; a length of no use is the stand-in.
 func (im *importer) branch(id, from, to string, mm unit.Millimetre) model.Branch {
 	mm = unit.Millimetre(math.Round(float64(mm)*10) / 10)
@@ -107,7 +113,7 @@ func (im *importer) branch(id, from, to string, mm unit.Millimetre) model.Branch
 		return model.Branch{ID: id, From: from, To: to, LengthMM: mm}
 	}
 	im.unknown++
-	return model.Branch{ID: id, Name: model.Some("length not in the list"), From: from, To: to, LengthMM: standIn}
+	return model.Branch{ID: id, Name: model.Some(notGiven), From: from, To: to, LengthMM: standIn}
 }
 
 // lengths is the longest length that the list gives between two terminations, by
