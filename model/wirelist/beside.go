@@ -6,8 +6,8 @@ import "slices"
 // one device are drawn: under headings that come again in the same order stand tables of
 // their own, each with the titles above it. Any other sheet is given back as it is.
 func (h headings) sideBySide(t Table) []Table {
-	if h.recipe != nil {
-		return []Table{t} // a person has said what the columns mean
+	if h.recipe != nil && (h.recipe.HeaderRow > 0 || h.numbered(&t) != nil) {
+		return []Table{t} // a person has said where its columns are
 	}
 	for _, r := range t.Rows {
 		starts := h.repeats(r)
@@ -23,9 +23,10 @@ func (h headings) sideBySide(t Table) []Table {
 			part := t
 			part.Rows = nil
 			for _, row := range t.Rows {
-				cells := row.Cells[min(from, len(row.Cells)):]
+				cells := slices.Clone(row.Cells) // each cell stays in its column
+				clear(cells[:min(from, len(cells))])
 				if to >= 0 {
-					cells = row.Cells[min(from, len(row.Cells)):min(to, len(row.Cells))]
+					cells = cells[:min(to, len(cells))]
 				}
 				row.Cells = cells
 				if n, _ := row.Filled(); n > 0 {

@@ -28,7 +28,7 @@ const mostSamples = 3
 // headings, its columns kept as text: a recipe may name them by number.
 func Columns(t Table, recipe *Recipe) []Column {
 	t = standing(t)
-	h := headings{words: vocabulary(), recipe: recipe}
+	h := headings{words: vocabulary(), recipe: recipe.ofColumns()}
 	var blocks []*block
 	for _, part := range h.sideBySide(t) {
 		more, _ := h.blocks(&part)
@@ -54,7 +54,9 @@ func Columns(t Table, recipe *Recipe) []Column {
 					col.Samples = append(col.Samples, r.Cells[i])
 				}
 			}
-			all = append(all, col)
+			if col.Head != "" || len(col.Samples) > 0 {
+				all = append(all, col)
+			}
 		}
 	}
 	return all

@@ -2,11 +2,15 @@ package wirelist_test
 
 import (
 	"fmt"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
+	"contralay/model/file"
 	"contralay/model/wirelist"
 
+	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
 
@@ -36,6 +40,39 @@ func TestColumns(t *testing.T) {
 	} {
 		if got := show(c.text, c.r); got != c.want {
 			t.Errorf("%q:\n%s\nwant\n%s", c.text, got, c.want)
+		}
+	}
+}
+
+// A recipe that says nothing of columns, as a screen has before a person says anything,
+// changes nothing.
+func TestEmptyRecipe(t *testing.T) {
+	entries, err := os.ReadDir(lists)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, e := range entries {
+		path := filepath.Join(lists, e.Name())
+		if strings.HasSuffix(path, ".toml") || strings.HasSuffix(path, ".report") {
+			continue
+		}
+		data, err := os.ReadFile(path)
+		if err != nil {
+			t.Fatal(err)
+		}
+		tables, err := wirelist.Read(filepath.Base(path), data, wirelist.Limits{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		a, ra, errA := wirelist.Import(tables, wirelist.Options{})
+		b, rb, errB := wirelist.Import(tables, wirelist.Options{Recipe: &wirelist.Recipe{}})
+		if fmt.Sprint(errA) != fmt.Sprint(errB) || string(file.Encode(file.Document{Harness: a})) != string(file.Encode(file.Document{Harness: b})) || cmp.Diff(ra, rb) != "" {
+			t.Errorf("%s: an empty recipe makes another harness or report", path)
+		}
+		for _, table := range tables {
+			if d := cmp.Diff(wirelist.Columns(table, nil), wirelist.Columns(table, &wirelist.Recipe{})); d != "" {
+				t.Errorf("%s: %s", path, d)
+			}
 		}
 	}
 }

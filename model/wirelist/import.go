@@ -121,7 +121,7 @@ func Import(tables []Table, opt Options) (model.Harness, Report, error) {
 	if err != nil {
 		return model.Harness{}, Report{}, err
 	}
-	h := headings{words: vocabulary(), recipe: im.opt.Recipe}
+	h := headings{words: vocabulary(), recipe: im.opt.Recipe.ofColumns()}
 	for i := range tables {
 		if o := slices.IndexFunc(tables[:i], func(t Table) bool { return sameRows(t.Rows, tables[i].Rows) }); o >= 0 && len(tables[i].Rows) > 0 {
 			im.say(Warn, "the same table twice", Place{File: tables[i].File, Sheet: tables[i].Sheet}, Place{File: tables[o].File, Sheet: tables[o].Sheet}.String(), "read once")

@@ -117,6 +117,14 @@ func fieldList() string {
 	return strings.Join(all, ", ")
 }
 
+// ofColumns is the recipe where it says anything of columns; else nil, as none was given.
+func (r *Recipe) ofColumns() *Recipe {
+	if r == nil || len(r.Columns) == 0 && r.HeaderRow == 0 && r.Mark == MarkUnknown {
+		return nil
+	}
+	return r
+}
+
 // Encode writes a recipe; DecodeRecipe reads it back as the same.
 func (r Recipe) Encode() []byte {
 	var b strings.Builder

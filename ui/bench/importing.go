@@ -71,7 +71,8 @@ func importScreen() screen {
 		}
 		p := page{lines: []string{fmt.Sprintf("%s: what it makes, and what each column means. Nothing changes before it is taken.", filepath.Base(in.path))}}
 		if in.err != nil {
-			p.rows = append(p.rows, row{key: "error", text: in.err.Error(), mark: "!", detail: in.err.Error() + "; + - on a column says what it means"})
+			p.lines = []string{in.err.Error() + "."}
+			p.rows = append(p.rows, row{key: "error", text: "it makes no harness yet", mark: "!", detail: "+ - on a column says what it means"})
 		} else {
 			p.rows = append(p.rows, m.takeRow(in))
 			if len(m.h.Wires) > 0 {
@@ -156,7 +157,7 @@ func (m *Model) columnRow(in *importing, c wirelist.Column, w int) row {
 		where = strings.TrimSpace(c.Sheet+" "+c.Place.Column) + " "
 	}
 	key := c.Key()
-	text := fmt.Sprintf("column %s%s  is  %-10s %s", where, draw.Fit(key, min(18, max(8, w-50)), m.cfg.ASCII), string(c.Field), strings.Join(c.Samples, " · "))
+	text := fmt.Sprintf("column %s%s  is  %-11s %s", where, draw.Fit(key, min(18, max(8, w-50)), m.cfg.ASCII), string(c.Field), strings.Join(c.Samples, " · "))
 	return row{key: "column " + c.Place.String() + key, text: text, detail: "+ - says what it means; keep leaves it as text in a note", step: func(m *Model, by int) {
 		var all []string
 		for _, f := range wirelist.Fields() {

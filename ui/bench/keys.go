@@ -161,7 +161,10 @@ func shown(name string) string {
 // bar is the keys that work now, as printed on the last line.
 func (m *Model) bar(r *row) string {
 	if m.entry != nil {
-		return "digits type   Enter take   Backspace delete   Esc leave as it was"
+		if m.entry.number {
+			return "digits type   Enter take   Backspace delete   Esc leave as it was"
+		}
+		return "type it   Enter take   Backspace delete   Esc leave as it was"
 	}
 	var out []string
 	for _, b := range table() {
