@@ -18,6 +18,7 @@ func (im *importer) block(b *block, only bool) {
 		}
 	}
 	b.partRuns()
+	b.withoutZeros()
 	ends := b.has(FieldFrom, FieldTo, FieldFromPin)
 	pinTable := b.isPinTable()
 	b.settleBare(im)
@@ -317,7 +318,7 @@ func (b *block) settleBare(im *importer) {
 				continue
 			}
 			switch cell := r.Cells[i]; {
-			case cell == "8" || len(cell) == 2 && cell >= "12" && cell <= "40" && cell != "16" && cell != "25" && cell != "35":
+			case isOnlyAWG(cell):
 				gauges = true
 			case strings.ContainsAny(cell, ".,") && strings.Trim(cell, "0123456789.,") == "":
 				decimals = true

@@ -164,3 +164,42 @@ func (b *block) twice(im *importer, at Place) {
 		}
 	}
 }
+
+// withoutZeros reads the whole numbers of a column as they are where a program wrote them all
+// with a decimal, "22.0": cavities, ids, and gauges where one of them can be no cross section.
+func (b *block) withoutZeros() {
+	for i, c := range b.cols {
+		if !slices.Contains([]Field{FieldWire, FieldPin, FieldFromPin, FieldToPin, FieldGauge}, c.field) {
+			continue
+		}
+		n, gauge := 0, c.said && c.bare == BareAWG
+		for _, r := range b.rows {
+			if i >= len(r.Cells) || strings.Trim(r.Cells[i], "0123456789.") != "" || r.Cells[i] == "" {
+				continue
+			}
+			whole, ok := strings.CutSuffix(r.Cells[i], ".0")
+			if !ok || strings.Contains(whole, ".") {
+				n = 0
+				break
+			}
+			gauge = gauge || isOnlyAWG(whole)
+			n++
+		}
+		if n < 2 || c.field == FieldGauge && !gauge {
+			continue
+		}
+		b.rows = slices.Clone(b.rows)
+		for k := range b.rows {
+			r := &b.rows[k]
+			if i < len(r.Cells) && strings.Trim(r.Cells[i], "0123456789.") == "" {
+				r.Cells = slices.Clone(r.Cells)
+				r.Cells[i] = strings.TrimSuffix(r.Cells[i], ".0")
+			}
+		}
+	}
+}
+
+// isOnlyAWG: a whole number that is a gauge and no cross section in mm² that is made.
+func isOnlyAWG(cell string) bool {
+	return cell == "8" || len(cell) == 2 && cell >= "12" && cell <= "40" && cell != "16" && cell != "25" && cell != "35"
+}

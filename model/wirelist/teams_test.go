@@ -52,6 +52,8 @@ func TestListsOfTeams(t *testing.T) {
 		"one size, both ways":      {"a.csv", "Wire,From,To,Size\n1,ECU:1,TPS:1,1.5mm² (16 AWG)\n", "ECU:1 TPS:1", []string{"more than a size"}, []string{"without size", "no size"}},
 		"no stripe, no size":       {"a.csv", "Wire,From,To,AWG,Colour,Stripe\n1,ECU:1,TPS:1,22,WHT,none\n2,ECU:2,TPS:2,22,n/a,\n", "ECU:1 TPS:1, ECU:2 TPS:2", nil, []string{"note", "warn"}},
 		"gauges below Querschnitt": {"a.csv", "Nr;Von;Nach;Querschnitt\n1;ECU:1;TPS:1;22 AWG\n2;ECU:2;TPS:2;22\n3;ECU:3;TPS:3;0,5\n", "ECU:1 TPS:1, ECU:2 TPS:2, ECU:3 TPS:3", []string{"AS22759/32 for 2, ISO 6722 thin for 1"}, []string{"catalogue"}},
+		"numbers with a zero":      {"a.csv", "Wire,From,Pin,To,Pin,Size\n1.0,ECU,1.0,INJ,1.0,22.0\n2.0,ECU,2.0,INJ,2.0,16.0\n", "ECU:1 INJ:1, ECU:2 INJ:2", []string{"AS22759/32 for 2"}, []string{"catalogue"}},
+		"sections with a zero":     {"a.csv", "Wire,From,Pin,To,Pin,Size\n1,ECU,1,INJ,1,1.0\n2,ECU,2,INJ,2,2.5\n", "ECU:1 INJ:1, ECU:2 INJ:2", []string{"ISO 6722 thin for 2"}, nil},
 		"no end, told elsewhere":   {"a.csv", head + "1,ECU:1,see note,22\n2,ECU:2,INJ:1,22\n", "ECU:1, ECU:2 INJ:1", []string{"end not known: see note"}, nil},
 	} {
 		t.Run(name, func(t *testing.T) {
