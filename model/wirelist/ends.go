@@ -31,7 +31,7 @@ func (im *importer) ends() {
 		if e.term != nil || e.text == "" && e.pin == "" {
 			return
 		}
-		k := key(e.text)
+		k, stud := key(e.text), false
 		t := im.byKey[k]
 		switch {
 		case e.text == "":
@@ -57,6 +57,8 @@ func (im *importer) ends() {
 		case e.pin == "" && bare[k] == 1 && !pinned[k] && (t == nil || !t.titled):
 			e.pin = "1"
 			im.say(Note, "end without cavity", it.place, e.text, "taken as a termination of one cavity")
+		case e.pin == "" && isStud(e.text) && !pinned[k] && (t == nil || !t.titled):
+			e.pin, stud = "1", true
 		case e.pin == "":
 			it.notes = append(it.notes, "end at "+e.text)
 			im.say(Warn, "end without cavity, named more than once", it.place, e.text, "kept in the note, no end made")
@@ -65,6 +67,10 @@ func (im *importer) ends() {
 		}
 		e.pin = strings.ReplaceAll(e.pin, ":", "-")
 		e.term = im.named(e.text, it.place, false)
+		if stud && !e.term.stud {
+			e.term.stud = true
+			im.say(Note, "a stud of several wires", it.place, e.text, "taken as a termination of one cavity, all of them in it")
+		}
 		e.term.pin(e.pin, it.state, it.place)
 	})
 	im.items = slices.DeleteFunc(im.items, func(it *item) bool {
@@ -80,6 +86,23 @@ func (im *importer) ends() {
 }
 
 func key(name string) string { return strings.Join(words(fold(name)), " ") }
+
+// isStud: a name for a bolt or a point that several wires are taken to, which has no cavities:
+// a ground, "G1", "GND STAR", "chassis", a pole of the battery.
+func isStud(name string) bool {
+	f := fold(name)
+	if g := strings.TrimRight(f, "0123456789"); g == "g" && g != f {
+		return true
+	}
+	for _, w := range words(f) {
+		switch strings.TrimRight(w, "0123456789") {
+		case "gnd", "grd", "ground", "earth", "chassis", "stud", "eyelet", "battery", "batt", "bat", "star", "busbar",
+			"masse", "massepunkt", "batterie", "erde", "bolzen", "borne", "tierra", "masa", "bateria", "massa", "batteria", "terra":
+			return true
+		}
+	}
+	return false
+}
 
 // isUnknown: a mark that says the list's maker does not know either.
 func isUnknown(s string) bool {

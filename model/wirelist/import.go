@@ -49,6 +49,7 @@ type term struct {
 	model.Termination
 	index  int
 	titled bool // a pin table or a connector column is about it; else only named as an end
+	stud   bool // a bolt or a point that several wires are taken to
 	place  Place
 	pins   []string
 	at     map[string]Place // where a cavity was first named

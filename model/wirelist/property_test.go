@@ -58,6 +58,9 @@ func TestAnyListIsSoundAndLosesNothing(t *testing.T) {
 			table.Rows = append(table.Rows, wirelist.Row{Line: i + 1, Cells: r})
 		}
 		h, report, err := wirelist.Import([]wirelist.Table{table}, wirelist.Options{})
+		if err != nil && strings.Contains(err.Error(), "no row below") {
+			return // a remark is all there is
+		}
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -54,7 +54,9 @@ func TestListsOfTeams(t *testing.T) {
 		"gauges below Querschnitt": {"a.csv", "Nr;Von;Nach;Querschnitt\n1;ECU:1;TPS:1;22 AWG\n2;ECU:2;TPS:2;22\n3;ECU:3;TPS:3;0,5\n", "ECU:1 TPS:1, ECU:2 TPS:2, ECU:3 TPS:3", []string{"AS22759/32 for 2, ISO 6722 thin for 1"}, []string{"catalogue"}},
 		"numbers with a zero":      {"a.csv", "Wire,From,Pin,To,Pin,Size\n1.0,ECU,1.0,INJ,1.0,22.0\n2.0,ECU,2.0,INJ,2.0,16.0\n", "ECU:1 INJ:1, ECU:2 INJ:2", []string{"AS22759/32 for 2"}, []string{"catalogue"}},
 		"sections with a zero":     {"a.csv", "Wire,From,Pin,To,Pin,Size\n1,ECU,1,INJ,1,1.0\n2,ECU,2,INJ,2,2.5\n", "ECU:1 INJ:1, ECU:2 INJ:2", []string{"ISO 6722 thin for 2"}, nil},
-		"no end, told elsewhere":   {"a.csv", head + "1,ECU:1,see note,22\n2,ECU:2,INJ:1,22\n", "ECU:1, ECU:2 INJ:1", []string{"end not known: see note"}, nil},
+		"wires to one stud": {"a.csv", "Wire,From,To,AWG,Signal\n1,ECU:1,G1,20,ECU gnd\n2,TPS:2,G1,22,TPS gnd\n3,RLY:30,BATT +,12,Main\n4,FB:1,BATT +,12,Feed\n5,A:1,DASH,22,a\n6,A:2,DASH,22,b\n",
+			"ECU:1 G1:1, TPS:2 G1:1, RLY:30 BATT-+:1, FB:1 BATT-+:1, A:1, A:2", []string{"a stud of several wires: G1", "named more than once: DASH"}, []string{"stop", "two wires"}},
+		"no end, told elsewhere": {"a.csv", head + "1,ECU:1,see note,22\n2,ECU:2,INJ:1,22\n", "ECU:1, ECU:2 INJ:1", []string{"end not known: see note"}, nil},
 	} {
 		t.Run(name, func(t *testing.T) {
 			h, report := of(t, c.file, c.list)
