@@ -74,6 +74,12 @@ func (im *importer) cableCells(b *block, cells []string, it *item) {
 			}
 			names = append(names, text)
 		default:
+			if isBracket(text) && isCable(head) { // it joins the rows beside
+				it.cue.Twisted, it.cue.Shielded = it.cue.Twisted || head.Twisted, it.cue.Shielded || head.Shielded
+				it.cue.Conductors = max(it.cue.Conductors, head.Conductors)
+				it.cueText = joinNonEmpty("; ", it.cueText, c.head)
+				continue
+			}
 			if ids := partners(text); len(ids) > 0 {
 				it.with, it.cueText = append(it.with, ids...), joinNonEmpty("; ", it.cueText, text)
 				g := loose(text)
@@ -96,6 +102,11 @@ func (im *importer) cableCells(b *block, cells []string, it *item) {
 	if it.cable == "" {
 		it.cable, it.kind.Shielded = it.shield, it.kind.Shielded || it.shield != ""
 	}
+}
+
+// isBracket: signs that are drawn beside rows to join them.
+func isBracket(text string) bool {
+	return strings.Trim(text, "┐┘│├┤┌└─┼╮╯╭╰{}[]()⎫⎬⎭⎧⎨⎩⎤⎦⎡⎣|)(\\/<>") == ""
 }
 
 func yesOrNo(text string) string {

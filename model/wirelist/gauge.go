@@ -95,6 +95,32 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 	return g, ok
 }
 
+// sizeAndColour parts "RED-22", "22 BLU" and "WHT-RED 20 AWG": a size at one end of a cell, and
+// all the rest a colour.
+func sizeAndColour(text string, bare Bare, lang string, mark Mark) (Gauge, bool) {
+	text = strings.TrimSpace(text)
+	for i := 1; i < len(text); i++ {
+		if !strings.ContainsRune(" -/,", rune(text[i])) {
+			continue
+		}
+		front, back := strings.TrimSpace(text[:i]), strings.TrimSpace(text[i+1:])
+		for _, try := range [][2]string{{front, back}, {back, front}} {
+			if !strings.ContainsAny(try[0], "0123456789") || strings.ContainsAny(try[1], "0123456789") {
+				continue
+			}
+			g, ok := ParseGauge(try[0], bare, mark)
+			if !ok || g.Size == "" || isCable(g) {
+				continue
+			}
+			if c, ok := ParseColour(try[1], lang); ok && len(c) > 0 {
+				g.Colour = c
+				return g, true
+			}
+		}
+	}
+	return Gauge{}, false
+}
+
 // isCount: what follows a number makes it a count of conductors, not a size.
 func isCount(all []token, i int) bool {
 	if all[i].kind == '-' && i+1 < len(all) {

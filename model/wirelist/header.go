@@ -158,6 +158,9 @@ func (h headings) mean(cell string, c *column) (meaning, bool) {
 	if isAmps(all) {
 		return meaning{field: FieldCurrent}, true
 	}
+	if h.sizeAndColour(all) {
+		return meaning{field: FieldGauge}, true
+	}
 	for _, try := range [][]string{bare, withoutUnit(bare)} {
 		if m, ok := h.words[strings.Join(try, " ")]; ok {
 			return m, true
@@ -178,6 +181,22 @@ func (h headings) mean(cell string, c *column) (meaning, bool) {
 		return meaning{field: FieldCable}, true
 	}
 	return meaning{}, false
+}
+
+// sizeAndColour: a heading that names both, "Colour/Size", "Wire gauge & color".
+func (h headings) sizeAndColour(all []string) bool {
+	size, colour := false, false
+	for _, w := range all {
+		switch f := h.words[w].field; {
+		case f == FieldGauge:
+			size = true
+		case f == FieldColour:
+			colour = true
+		case w != "wire" && w != "and" && w != "und" && w != "et" && w != "y" && w != "e":
+			return false
+		}
+	}
+	return size && colour
 }
 
 // isAmps: a heading of two words or more that is nothing but a current: "Max A", "I max [A]".

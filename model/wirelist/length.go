@@ -51,7 +51,7 @@ func lengthWord(word string) LengthUnit {
 // a car (no source).
 const longest = 100_000
 
-// ParseLength reads "610mm", "24 in", `24"`, "0.58 m", "24 1/2 in", "2' 6\"". A
+// ParseLength reads "610mm", "24 in", `24"`, "0.58 m", "24 1/2 in", "2' 6\"", "2'-6\"". A
 // number without unit takes bare; where that is "" it is not a length. ok is false
 // where anything is not understood, below 0 or over 100 m.
 func ParseLength(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, ok bool) {
@@ -59,6 +59,9 @@ func ParseLength(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, o
 	total, parts := 0.0, 0
 	last := math.Inf(1)
 	for i := 0; i < len(all); {
+		if all[i].kind == '-' && parts > 0 && i+1 < len(all) {
+			i++ // 2'-6"
+		}
 		if all[i].kind != '0' {
 			return 0, false
 		}

@@ -58,11 +58,11 @@ func TestRefused(t *testing.T) {
 		data []byte
 		want string
 	}{
-		{"", nil, "list: is empty; allowed: separated values, Markdown, .xlsx, .ods"},
+		{"", nil, "list: is empty; allowed: separated values, columns of text, Markdown, .xlsx, .ods"},
 		{"large", make([]byte, 2<<20), "list: is 2097152 bytes; allowed: up to 1048576"},
-		{"binary", []byte("a\x00b"), "list: is no text: it has zero bytes; allowed: separated values, Markdown, .xlsx, .ods"},
+		{"binary", []byte("a\x00b"), "list: is no text: it has zero bytes; allowed: separated values, columns of text, Markdown, .xlsx, .ods"},
 		{"old workbook", []byte{0xd0, 0xcf, 0x11, 0xe0, 0}, "list: is a workbook of the old binary kind, or one with a password; allowed: save it as .xlsx or .ods without password"},
-		{"page", []byte("%PDF-1.7"), "list: is a page to print, not a list; allowed: separated values, Markdown, .xlsx, .ods"},
+		{"page", []byte("%PDF-1.7"), "list: is a page to print, not a list; allowed: separated values, columns of text, Markdown, .xlsx, .ods"},
 		{"quotation mark", []byte("Pin,Signal\nA,\"left open\nB,x\n"), "list, row 2: a quotation mark opens a cell here and none closes it; allowed: cells of up to 4096 bytes, each quotation mark closed"},
 		{"long cell", []byte("Pin,Signal\nA," + strings.Repeat("x", 5000)), "list, row 2: a cell has 5000 bytes; allowed: cells of up to 4096 bytes, each quotation mark closed"},
 		{"columns", []byte("Pin,Signal\n" + strings.Repeat("x,", 100)), "list, row 2: has 65 cells; allowed: up to 64 in a row"},

@@ -63,16 +63,22 @@ func (im *importer) nets() {
 	im.items = slices.DeleteFunc(im.items, func(it *item) bool { return gone[it] })
 }
 
-// bothWays merges the rows of two pin tables that each name the other's cavity.
+// bothWays merges the rows of two pin tables that each name the other's cavity, and two rows
+// of one table that tell one wire at each of its ends.
 func (im *importer) bothWays() {
 	first := map[string]*item{}
 	im.items = slices.DeleteFunc(im.items, func(it *item) bool {
-		if it.from.term == nil || it.to.term == nil || !it.from.term.titled || !it.to.term.titled {
+		if it.from.term == nil || it.to.term == nil {
+			return false
+		}
+		titled := it.from.term.titled && it.to.term.titled
+		if !titled && it.ownID == "" {
 			return false
 		}
 		from, to := it.from.String(), it.to.String()
 		other := first[to+" "+from]
-		if other == nil || other.block == it.block {
+		switch {
+		case other == nil, other.place == it.place, other.ownID != it.ownID && (!titled || other.block == it.block && other.ownID != "" && it.ownID != ""):
 			first[from+" "+to] = it
 			return false
 		}

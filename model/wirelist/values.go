@@ -60,14 +60,19 @@ func (v *valueReader) size() {
 	if cell := b.cell(v.cells, FieldSpec); cell != "" {
 		if g, rest := cutSpec(cell); g.Spec != "" && rest == "" {
 			it.gauge = g
-		} else if more, ok := ParseGauge(cell, BareAWG, b.mark); ok && more.Spec != "" {
+		} else if more, ok := ParseGauge(cell, BareAWG, b.mark); ok && (more.Spec != "" || isCable(more) && !drainWord(fold(cell)) || more.Size != "" && strings.Trim(cell, "0123456789") != "") {
 			it.gauge = more
+		} else if drainWord(fold(cell)) && it.signal == "" {
+			it.signal = cell
 		} else {
 			it.gauge.Spec = cell
 		}
 	}
 	if cell, col := v.cell(FieldGauge); cell != "" {
 		g, ok := ParseGauge(cell, b.cols[col].bare, b.mark)
+		if !ok {
+			g, ok = sizeAndColour(cell, b.cols[col].bare, b.lang, b.mark)
+		}
 		switch within := sizeWithin(cell, b.mark); {
 		case ok && it.gauge.Size != "" && g.Size != "" && it.gauge.Size != g.Size:
 			v.keep("size against part number", "size", cell, col)
@@ -81,6 +86,10 @@ func (v *valueReader) size() {
 			if len(g.Colour) == 0 {
 				g.Colour = it.gauge.Colour
 			}
+			if g.Conductors == 0 {
+				g.Conductors = it.gauge.Conductors
+			}
+			g.Shielded, g.Twisted = g.Shielded || it.gauge.Shielded, g.Twisted || it.gauge.Twisted
 			it.gauge = g
 		case within != "" && it.gauge.Size == "":
 			it.gauge.Size = within
@@ -104,6 +113,11 @@ func (v *valueReader) colour() {
 		return
 	}
 	c, ok := ParseColour(cell, b.lang)
+	if !ok && it.gauge.Size == "" {
+		if g, both := sizeAndColour(cell, BareAWG, b.lang, b.mark); both {
+			it.gauge.Size, c, ok = g.Size, g.Colour, true
+		}
+	}
 	whole := cell
 	if stripe != "" {
 		s, good := ParseColour(stripe, b.lang)

@@ -16,7 +16,7 @@ func Read(name string, data []byte, limits Limits) ([]Table, error) {
 	refuse := func(says, allowed string) ([]Table, error) {
 		return nil, &Error{Place{File: name}, says, allowed}
 	}
-	const kinds = "separated values, Markdown, .xlsx, .ods"
+	const kinds = "separated values, columns of text, Markdown, .xlsx, .ods"
 	switch {
 	case len(data) > l.FileBytes:
 		return refuse(fmt.Sprintf("is %d bytes", len(data)), fmt.Sprintf("up to %d", l.FileBytes))
@@ -36,6 +36,9 @@ func Read(name string, data []byte, limits Limits) ([]Table, error) {
 	lower := strings.ToLower(name)
 	if strings.HasSuffix(lower, ".md") || strings.HasSuffix(lower, ".markdown") || hasRuler(text) {
 		return readMarkdown(name, text, l)
+	}
+	if inColumns(text) {
+		return readColumns(name, text, l)
 	}
 	return readSeparated(name, text, l)
 }
