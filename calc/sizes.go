@@ -47,7 +47,11 @@ func (s *Sheet) sizeWires() {
 		if out.Dia.Known() && !out.Known {
 			s.say(Warn, "wire.spec", w.ID, fmt.Sprintf("%s size %s is in no catalogue, so its mass and drop are not known", w.Spec, w.Size))
 		}
-		if !out.Dia.Known() {
+		switch {
+		case out.Dia.Known():
+		case w.Size == "":
+			s.say(Stop, "wire.size", w.ID, "has no size: give it one")
+		default:
 			s.say(Stop, "wire.size", w.ID, fmt.Sprintf("%s size %s is in no catalogue: give it in the shop's catalogue, or measure the reel", w.Spec, w.Size))
 		}
 	}

@@ -7,7 +7,6 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"slices"
 	"strings"
 
 	"contralay/model"
@@ -160,6 +159,17 @@ func attach(list model.Harness, name, from string) (string, error) {
 		return "", err
 	}
 	says := fmt.Sprintf("%d nets of it stand in %s: where the harness joins otherwise, the sheet says stop", len(nets), name)
+	var drains []string
+	for _, u := range list.Units {
+		for _, at := range []string{u.DrainFrom.V, u.DrainTo.V} {
+			if at != "" {
+				drains = append(drains, at)
+			}
+		}
+	}
+	if len(drains) > 0 {
+		says += "\nnot held, for it joins no wire: the drain of a shield at " + strings.Join(drains, ", ")
+	}
 	if len(silent) > 0 {
 		says += "\nnot held against anything, for the lists do not name them: " + strings.Join(silent, ", ")
 	}
@@ -175,16 +185,17 @@ func compareTwo(names []string, o options, w world) (int, error) {
 	if err != nil {
 		return usage, err
 	}
-	var h [2]model.Harness
+	var l [2]compare.List
 	for k, n := range names {
-		if h[k], _, err = readLists([]string{n}, o, cat, w); err != nil {
+		h, rep, err := readLists([]string{n}, o, cat, w)
+		if err != nil {
 			return usage, err
 		}
+		l[k] = compare.List{Harness: h, States: rep.States, Lengths: rep.Lengths, Whole: isHarness(n)}
 	}
-	all := compare.Lists(h[0], h[1])
-	if isHarness(names[0]) && isHarness(names[1]) {
-		all = slices.DeleteFunc(all, func(d compare.Difference) bool { return d.Of == "branch" }) // told below
-		all = append(all, besideWires(h[0], h[1])...)
+	all := compare.Between(l[0], l[1])
+	if l[0].Whole && l[1].Whole {
+		all = append(all, besideWires(l[0].Harness, l[1].Harness)...)
 	}
 	code := ok
 	if len(all) > 0 {
@@ -197,7 +208,14 @@ func compareTwo(names []string, o options, w world) (int, error) {
 		}
 		return code, print(w.out, string(b))
 	}
-	return code, print(w.out, compare.Text(all))
+	text := compare.Text(all)
+	ofA, ofB := compare.Unstated(l[0], l[1])
+	for k, only := range [][]string{ofA, ofB} {
+		if len(only) > 0 {
+			text += fmt.Sprintf("not compared, for %s does not say it: %s\n", filepath.Base(names[1-k]), strings.Join(only, ", "))
+		}
+	}
+	return code, print(w.out, text)
 }
 
 // besideWires is what two harness files have other than their lists of wires: lengths,

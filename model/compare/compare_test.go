@@ -290,38 +290,6 @@ func TestOrderAndIDsDoNotMatter(t *testing.T) {
 	})
 }
 
-// A length that changed is told once, in whatever unit it is said; one that a list does not
-// give is not compared, nor the branches of a harness with the whole lengths of a list.
-func TestLengths(t *testing.T) {
-	const star = "Wire,From,To,Gauge,Length mm\n1,ECU:1,INJ1:1,22,600\n2,ECU:2,INJ2:1,22,620\n3,ECU:3,INJ2:2,22,620\n4,ECU:4,TPS:1,22,\n"
-	for _, c := range []struct {
-		is   string
-		want string
-	}{
-		{star, ""},
-		{with(star, "620", "720"), "length to INJ2 is 720 mm, was 620 mm"},
-		{with(star, "Length mm", "Length in", "600", "23.62", "620", "24.41"), ""},
-		{"Wire,From,To,Gauge\n1,ECU:1,INJ1:1,22\n2,ECU:2,INJ2:1,22\n3,ECU:3,INJ2:2,22\n4,ECU:4,TPS:1,22\n", ""},
-		{"Wire,From,To,Gauge,Length mm\n1,ECU:1,INJ1:1,22,610\n", "wire 2 ECU:2 to INJ2:1 removed; wire 3 ECU:3 to INJ2:2 removed; wire 4 ECU:4 to TPS:1 removed; termination INJ2 removed; termination TPS removed; length to INJ1 is 610 mm, was 600 mm"},
-	} {
-		var says []string
-		for _, d := range compare.Lists(read(t, star), read(t, c.is)) {
-			says = append(says, d.Says)
-		}
-		if got := strings.Join(says, "; "); got != c.want {
-			t.Errorf("%q\n%s\nwant %s", c.is, got, c.want)
-		}
-	}
-	built := read(t, star) // as it is built: a trunk, and legs off it
-	for i := range built.Branches {
-		b := &built.Branches[i]
-		b.Name, b.LengthMM = model.Opt[string]{}, b.LengthMM+100
-	}
-	for _, d := range compare.Lists(read(t, star), built) {
-		t.Errorf("of a list and a harness: %s", d.Says)
-	}
-}
-
 // What an import knows by a column that the other list does not have is no difference.
 func TestRolesBySignal(t *testing.T) {
 	const list = "Wire,From,To,Gauge,Signal\n1,ECU:1,TPS:1,22,TPS\n2,ECU:2,TPS:2,22,TPS gnd\n3,ECU:3,spare,22,\n4,ECU:4,spare,22,\n"

@@ -30,11 +30,16 @@ func cavity(end string) string {
 // Lists is every difference from a to b: swaps, moves, changes, what is gone and what
 // is new of the wires, in the order of a; then cavities without wire, units, fuses, terminations
 // and lengths. Equal lists give none.
-func Lists(a, b model.Harness) []Difference {
-	was, is := bothByContent(&a, &b)
-	c := comparer{was: was, is: is, fields: fieldsOf(&a, &b), part: oneEnded(&a) || oneEnded(&b), shared: sharedBy(was, is)}
-	pairs, gone, added := match(c.strands(was), c.strands(is))
-	c.ids = idsMean(pairs)
+func Lists(a, b model.Harness) []Difference { return Between(List{Harness: a}, List{Harness: b}) }
+
+// Between is Lists with what each list has a place for: what has one in both is compared
+// where only one fills it.
+func Between(a, b List) []Difference {
+	was, is := bothByContent(&a.Harness, &b.Harness)
+	c := comparer{was: was, is: is, a: a, b: b, fields: fieldsOf(&a, &b), part: oneEnded(&a.Harness) || oneEnded(&b.Harness), shared: sharedBy(was, is)}
+	named := a.hasIDs() && b.hasIDs()
+	pairs, gone, added := match(c.strands(was), c.strands(is), named)
+	c.ids = named && idsMean(pairs)
 	c.pairs(pairs)
 	for _, s := range gone {
 		c.say(Difference{Kind: Removed, Of: "wire", Wires: []string{s.w.ID}, Cavities: s.list(), Says: c.called(s) + " removed"})
@@ -48,6 +53,7 @@ func Lists(a, b model.Harness) []Difference {
 
 type comparer struct {
 	was, is *side
+	a, b    List
 	fields  []field
 	ids     bool            // the ids mean the same in both
 	part    bool            // one of the lists gives no far ends: only what is at connectors of both is compared
@@ -135,8 +141,25 @@ type field struct {
 }
 
 // fieldsOf is what both lists give of any wire.
-func fieldsOf(a, b *model.Harness) []field {
-	all := []field{
+func fieldsOf(a, b *List) []field {
+	all := wireFields()
+	if !a.Whole || !b.Whole {
+		// An import knows roles by the signals, but for that of a spare.
+		all[len(all)-1].of = func(w *model.Wire) string {
+			if w.Role.V == "spare" {
+				return "spare"
+			}
+			return ""
+		}
+	}
+	return slices.DeleteFunc(all, func(f field) bool {
+		return !a.states(f.name, a.has(f)) || !b.states(f.name, b.has(f)) || f.name == "specification" && (!a.Whole || !b.Whole) && (assumed(&a.Harness) != assumed(&b.Harness))
+	})
+}
+
+// wireFields is what a wire may have, its role last.
+func wireFields() []field {
+	return []field{
 		{"signal", func(w *model.Wire) string { return w.Signal.V }},
 		{"size", func(w *model.Wire) string { return catalogue.CanonicalSize(w.Size) }},
 		{"specification", func(w *model.Wire) string { return w.Spec }},
@@ -149,21 +172,6 @@ func fieldsOf(a, b *model.Harness) []field {
 		}},
 		{"role", func(w *model.Wire) string { return w.Role.V }},
 	}
-	if signals := all[0].of; !slices.ContainsFunc(a.Wires, func(w model.Wire) bool { return signals(&w) != "" }) || !slices.ContainsFunc(b.Wires, func(w model.Wire) bool { return signals(&w) != "" }) {
-		// An import knows the roles by the signals, but for that of a spare.
-		all[len(all)-1].of = func(w *model.Wire) string {
-			if w.Role.V == "spare" {
-				return "spare"
-			}
-			return ""
-		}
-	}
-	gives := func(h *model.Harness, f field) bool {
-		return slices.ContainsFunc(h.Wires, func(w model.Wire) bool { return f.of(&w) != "" })
-	}
-	return slices.DeleteFunc(all, func(f field) bool {
-		return !gives(a, f) || !gives(b, f) || f.name == "specification" && (assumed(a) != assumed(b))
-	})
 }
 
 // assumed: every wire has the specification that an import gives to those without, so

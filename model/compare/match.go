@@ -32,10 +32,16 @@ type twin struct{ was, is *strand }
 
 // match pairs the wires of two lists, the surest way first: ends, id and signal; ends
 // and signal; two ends and id; two ends; id and signal; signal, where both lists have
-// it once; the only end; id; any end that no other wire has.
-func match(was, is []*strand) (pairs []twin, gone, new []*strand) {
+// it once; the only end; id; any end that no other wire has. Where not ids, those of one list
+// mean nothing in the other.
+func match(was, is []*strand, ids bool) (pairs []twin, gone, new []*strand) {
 	m := matcher{was: was, is: is, done: map[*strand]bool{}, to: map[*strand]*strand{}}
-	id := func(s *strand) string { return s.w.ID }
+	id := func(s *strand) string {
+		if !ids {
+			return ""
+		}
+		return s.w.ID
+	}
 	signal := func(s *strand) string { return plain(s.w.Signal.V) }
 	named := func(more func(*strand) string) func(*strand) string {
 		return func(s *strand) string {

@@ -21,7 +21,7 @@ import (
 // is a spare that the harness has and the list does not: a shop lays in what it likes.
 func Disagreements(harness, independent model.Harness) []Difference {
 	was, is := both(&harness, &independent)
-	j := joint{c: comparer{was: was, is: is, fields: fieldsOf(&harness, &independent)}}
+	j := joint{c: comparer{was: was, is: is, fields: fieldsOf(&List{Harness: harness}, &List{Harness: independent})}}
 	j.mine, j.at = netsOf(was)
 	j.theirs, j.other = netsOf(is)
 	j.alone()
@@ -79,9 +79,9 @@ func named(n *net) string {
 }
 
 // match finds for each net of the harness the one of the list that it is: that which
-// shares most cavities, a cavity of a small connector counting more than one of a
-// large one (what is swapped is more often in the large one, no source), then that of
-// the same name.
+// shares most cavities, then that of the same name, then that with more of a small
+// connector than of a large one (what is swapped is more often in the large one, no
+// source).
 func (j *joint) match() {
 	size := map[string]int{}
 	for c := range j.at {
@@ -89,24 +89,26 @@ func (j *joint) match() {
 	}
 	type fit struct {
 		mine, theirs *net
+		cavities     int // that both have
 		shared       float64
 		name         bool
 	}
 	var all []fit
 	for _, n := range j.mine {
-		shared := map[*net]float64{}
+		shared, count := map[*net]float64{}, map[*net]int{}
 		var order []*net
 		for _, c := range n.cavities {
 			if o := j.other[c]; o != nil {
 				if shared[o] == 0 {
 					order = append(order, o)
 				}
+				count[o]++
 				shared[o] += 1 + 1/float64(1+size[termination(c)])
 			}
 		}
 		for _, o := range order {
 			same := slices.ContainsFunc(n.signals, func(s string) bool { return slices.Contains(o.signals, s) })
-			all = append(all, fit{n, o, shared[o], same})
+			all = append(all, fit{n, o, count[o], shared[o], same})
 		}
 	}
 	slices.SortStableFunc(all, func(a, b fit) int {
@@ -117,7 +119,7 @@ func (j *joint) match() {
 				names = -1
 			}
 		}
-		return cmp.Or(-cmp.Compare(a.shared, b.shared), names)
+		return cmp.Or(-cmp.Compare(a.cavities, b.cavities), names, -cmp.Compare(a.shared, b.shared))
 	})
 	j.twin, j.back = map[*net]*net{}, map[*net]*net{}
 	for _, f := range all {
@@ -173,7 +175,7 @@ func (j *joint) swapped() {
 	for _, n := range j.mine {
 		for _, a := range n.cavities {
 			o := j.other[a]
-			if o == nil || j.told[a] || len(n.signals) == 0 || len(o.signals) == 0 || o.signals[0] == n.signals[0] {
+			if o == nil || j.told[a] || slices.ContainsFunc(n.cavities, func(c string) bool { return j.told[c] }) || len(n.signals) == 0 || len(o.signals) == 0 || o.signals[0] == n.signals[0] {
 				continue
 			}
 			for _, b := range by[n.signals[0]] {

@@ -20,7 +20,7 @@ func (c *comparer) rest(pairs []twin) {
 	c.units(same)
 	c.fuses(pairs)
 	c.terminations()
-	c.lengths()
+	c.lengths(pairs)
 }
 
 // reserved compares which cavities are kept free.
@@ -35,7 +35,7 @@ func (c *comparer) reserved() {
 		return all
 	}
 	was, is := of(c.was), of(c.is)
-	if len(was) == 0 || len(is) == 0 {
+	if !c.a.states("reserved", len(was) > 0) || !c.b.states("reserved", len(is) > 0) {
 		return
 	}
 	for _, p := range was {
@@ -52,7 +52,7 @@ func (c *comparer) reserved() {
 
 // units compares which wires are made up together, and shielded.
 func (c *comparer) units(same map[string]string) {
-	if len(c.was.h.Units) == 0 || len(c.is.h.Units) == 0 {
+	if !c.a.states("unit", len(c.was.h.Units) > 0) || !c.b.states("unit", len(c.is.h.Units) > 0) {
 		return
 	}
 	key := func(wires []string, name func(string) string) string {
@@ -94,6 +94,11 @@ func (c *comparer) units(same map[string]string) {
 			d.Kind, d.What, d.Was, d.Is = Changed, "shield", shielded(u), shielded(o)
 			d.Says = fmt.Sprintf("%s: %s, was %s", name, d.Is, d.Was)
 		default:
+			if was, is := c.was.drains(u), c.is.drains(o); was != is {
+				d.Kind, d.What, d.Was, d.Is = Changed, "drain", was, is
+				d.Says = fmt.Sprintf("%s: its shield is grounded %s, was %s", name, where(is), where(was))
+				break
+			}
 			continue
 		}
 		c.say(d)
@@ -106,9 +111,31 @@ func (c *comparer) units(same map[string]string) {
 	}
 }
 
+func where(at string) string {
+	if at == "" {
+		return "nowhere"
+	}
+	return "at " + at
+}
+
+// drains is where the shield of a unit is grounded, by common names, in no order.
+func (s *side) drains(u *model.Unit) string {
+	var all []string
+	for _, text := range []string{u.DrainFrom.V, u.DrainTo.V} {
+		if e := s.end(text); e != "" {
+			text = e
+		}
+		if text != "" {
+			all = append(all, text)
+		}
+	}
+	slices.Sort(all)
+	return strings.Join(all, " and ")
+}
+
 // fuses compares the rating in front of each wire.
 func (c *comparer) fuses(pairs []twin) {
-	if len(c.was.h.Feeds) == 0 || len(c.is.h.Feeds) == 0 {
+	if !c.a.states("fuse", len(c.was.h.Feeds) > 0) || !c.b.states("fuse", len(c.is.h.Feeds) > 0) {
 		return
 	}
 	rating := func(s *side, id string) string {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 )
 
 // swap is two wires that changed places.
@@ -162,8 +163,11 @@ func (c *comparer) swapFields(out map[int]*swap, pairs []twin, crosses [][]chang
 	if a.was.two == "" && b.was.two == "" && termination(a.was.one) == termination(b.was.one) && (slices.Contains(s.fields, "signal") || slices.Contains(s.fields, "id")) {
 		d.Of = "cavity"
 		d.Says = fmt.Sprintf("%s and %s swapped at %s%s", cavity(a.was.one), cavity(b.was.one), termination(a.was.one), signals(a, b))
+	} else if whole := len(s.fields) > 1 && (slices.Contains(s.fields, "signal") || slices.Contains(s.fields, "id")); whole && a.was.two != "" && b.was.two != "" {
+		// What each is, and not its name alone, lies where the other lay.
+		d.Says = fmt.Sprintf("wires %s and %s swapped at both ends: %s with %s%s", a.was.w.ID, b.was.w.ID, strings.Join(a.was.list(), " to "), strings.Join(b.was.list(), " to "), signals(a, b))
 	} else {
-		d.Says = fmt.Sprintf("%s and %s swapped: %s%s", a.was.w.ID, b.was.w.ID, s.fields[0], signals(a, b))
+		d.Says = fmt.Sprintf("%s and %s swapped: %s%s", a.was.w.ID, b.was.w.ID, strings.Join(s.fields, ", "), signals(a, b))
 	}
 	s.says = d
 	out[k], out[o] = s, s

@@ -86,6 +86,13 @@ func (im *importer) cableCells(b *block, cells []string, it *item) {
 				it.cue.Shielded, it.cue.Twisted = it.cue.Shielded || g.Shielded, it.cue.Twisted || g.Twisted
 				continue
 			}
+			if _, pin, ok := splitEnd(text); ok && strings.Contains(text, ":") && isCavity(pin) && head.Shielded {
+				// Where the shield is grounded; the row of its drain would say so, too.
+				it.cue.Shielded, it.cueText = true, joinNonEmpty("; ", it.cueText, c.head)
+				it.notes = append(it.notes, joinNonEmpty(": ", c.head, text))
+				im.say(Note, "shield taken to a cavity", it.place, text, "kept in the note, no drain made")
+				continue
+			}
 			for _, name := range cableNames(text) {
 				g := loose(name)
 				switch {
@@ -99,6 +106,9 @@ func (im *importer) cableCells(b *block, cells []string, it *item) {
 		}
 	}
 	it.cable, it.shield = strings.Join(names, " "), strings.Join(shields, " ")
+	if it.cable != "" { // a mark beside its name says how it is made
+		it.kind.Shielded, it.kind.Twisted = it.kind.Shielded || it.cue.Shielded, it.kind.Twisted || it.cue.Twisted
+	}
 	if it.cable == "" {
 		it.cable, it.kind.Shielded = it.shield, it.kind.Shielded || it.shield != ""
 	}
@@ -106,7 +116,7 @@ func (im *importer) cableCells(b *block, cells []string, it *item) {
 
 // isBracket: signs that are drawn beside rows to join them.
 func isBracket(text string) bool {
-	return strings.Trim(text, "┐┘│├┤┌└─┼╮╯╭╰{}[]()⎫⎬⎭⎧⎨⎩⎤⎦⎡⎣|)(\\/<>") == ""
+	return strings.Trim(text, "┐┘│├┤┌└─┼╮╯╭╰{}[]()⎫⎬⎭⎧⎨⎩⎤⎦⎡⎣|/<>") == ""
 }
 
 func yesOrNo(text string) string {

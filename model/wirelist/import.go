@@ -117,6 +117,7 @@ func Import(tables []Table, opt Options) (model.Harness, Report, error) {
 		}
 		im.cat = cat
 	}
+	im.rep.States, im.rep.Lengths = map[string]bool{}, map[string]unit.Millimetre{}
 	im.defaults()
 	tables, err := chosen(tables, opt.Sheets)
 	if err != nil {
@@ -146,6 +147,11 @@ func Import(tables []Table, opt Options) (model.Harness, Report, error) {
 	im.terminations()
 	im.tree()
 	im.judge()
+	for _, it := range im.items {
+		if it.length.Set && it.wire >= 0 {
+			im.rep.Lengths[im.h.Wires[it.wire].ID] = it.length.V
+		}
+	}
 	if opt.Name != "" && !im.h.Head.Name.Set {
 		im.h.Head.Name = model.Some(tidy(opt.Name))
 	}

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"contralay/model/unit"
 )
 
 // Level is how much a finding matters: what cannot be built as it stands, what should
@@ -36,6 +38,9 @@ func (f Finding) String() string {
 type Report struct {
 	Facts    []string  // what was made, one line each
 	Findings []Finding // in the order of the lists
+
+	States  map[string]bool            // what the lists have a place for, filled or not: id, signal, size, specification, colour, current, fuse, length, unit, reserved
+	Lengths map[string]unit.Millimetre // what they say of the length of a wire, by its id
 }
 
 // sort puts the findings in the order of the lists and their rows.

@@ -65,6 +65,7 @@ func (im *importer) block(b *block, only bool) {
 		}
 	}
 	b.twice(im, here(b.head))
+	im.states(b, pinTable)
 	var above []string
 	connector := ""
 	last := b.lastData()
@@ -112,6 +113,19 @@ func (im *importer) block(b *block, only bool) {
 			}
 		}
 		im.row(b, cells, notes, owner, here(r.Line))
+	}
+}
+
+// states notes what a block has a place for.
+func (im *importer) states(b *block, pinTable bool) {
+	all := map[Field]string{FieldWire: "id", FieldSignal: "signal", FieldGauge: "size", FieldSpec: "specification", FieldColour: "colour", FieldCurrent: "current", FieldFuse: "fuse", FieldLength: "length", FieldCable: "unit"}
+	for _, c := range b.cols {
+		if what := all[c.field]; what != "" {
+			im.rep.States[what] = true
+		}
+	}
+	if pinTable {
+		im.rep.States["reserved"] = true // each cavity has a row
 	}
 }
 

@@ -103,9 +103,6 @@ const standIn unit.Millimetre = 1
 // notGiven is the name of a branch whose length stands for one that the list does not give.
 const notGiven = "length not in the list"
 
-// IsStandIn reports whether the length of a branch stands for one that its list did not give.
-func IsStandIn(b *model.Branch) bool { return b.Name.V == notGiven && b.LengthMM == standIn }
-
 // branch is one branch; a length of no use is the stand-in.
 func (im *importer) branch(id, from, to string, mm unit.Millimetre) model.Branch {
 	mm = unit.Millimetre(math.Round(float64(mm)*10) / 10)
