@@ -68,6 +68,8 @@ func TestListsOfTeams(t *testing.T) {
 		"told at each end, from and to": {"a.csv", "Wire,From,To,AWG\nW1,ECU:1,INJ1:1,22\nW1,INJ1:1,ECU:1,22\n", "ECU:1 INJ1:1", nil, []string{"warn"}, nil},
 		"brackets beside rows":          {"a.csv", "Pin,Signal,AWG,To,Twist\n1,A,24,DASH:1,┐\n2,B,24,DASH:2,┘\n3,C,24,CRK:1,{\n4,D,24,CRK:2,}\n", "a:1 DASH:1, a:2 DASH:2, a:3 CRK:1, a:4 CRK:2", []string{"twisted pair of wires 1 and 2", "twisted pair of wires 3 and 4"}, []string{"warn"}, nil},
 		"columns of text":               {"a.txt", "Engine loom\n\nWire  From       To       AWG  Colour\n----  ---------  -------  ---  ------\n1     ECU:1      INJ:1    22   red\n2     ECU:2                22   blue/white\n103   Fan relay:30  FAN:1  12   black, thick\n", "ECU:1 INJ:1, ECU:2, Fan-relay:30 FAN:1", []string{"black, thick"}, []string{"without size"}, []string{`colour = "2"`, `size   = "22"`}},
+		"a ground with a cavity":        {"a.csv", "Signal,From,To,Size\nCoil 1 gnd,C1:1,GND1:1,20\nCoil 2 gnd,C2:1,GND1:1,20\n", "C1:1 GND1:1, C2:1 GND1:1", nil, []string{"stop", "warn"}, nil},
+		"a shield to a cavity":          {"a.csv", "Signal,From,To,Shield,Size\nCRK+,E:1,C:1,E:9,22\nCRK-,E:2,C:2,E:9,22\n", "E:1 C:1, E:2 C:2", []string{"shielded pair of wires 1 and 2", "shield taken to a cavity: E:9"}, []string{"warn"}, []string{"Shield: E:9"}},
 		"no end, told elsewhere":        {"a.csv", head + "1,ECU:1,see note,22\n2,ECU:2,INJ:1,22\n", "ECU:1, ECU:2 INJ:1", []string{"end not known: see note"}, nil, nil},
 	} {
 		t.Run(name, func(t *testing.T) {
