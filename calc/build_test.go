@@ -224,6 +224,7 @@ size = "22"
 		{"fuel", branch + "environment = [\"fuel\"]\n", "fuel", "T"},
 		{"hotter than the wire is rated", branch + "ambient_c = 160\n", "hot.wire", "T"},
 		{"a size no catalogue has", wire("3", "A:C", "Z:3", "23") + branch, "wire.size", "3"},
+		{"no size", wire("3", "A:C", "Z:3", "") + branch, "wire.size", "3"},
 		{"a conductor too thick for the barrel", wire("3", "A:C", "Z:3", "16") + branch, "cavity.barrel", "A:C"},
 		{"a sheath no catalogue has", branch + "[[branch.cover]]\nwhat = \"sheath\"\npart = \"tube\"\n", "sheath.part", "T"},
 		{"above 60 V", "[harness]\nsupply_v = 400\n" + branch, "supply", "harness"},
@@ -237,6 +238,9 @@ size = "22"
 			g, ok := has(s, c.rule, c.where)
 			if !ok || g.Level != calc.Stop {
 				t.Errorf("want a stop %s at %s, got %+v", c.rule, c.where, s.Snags)
+			}
+			if strings.Contains(g.Says, "  ") || strings.Contains(g.Says, "size is in no catalogue") {
+				t.Errorf("said with a gap: %q", g.Says)
 			}
 		})
 	}
