@@ -1,15 +1,13 @@
 package wirelist
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
 // What stands among the rows of a list and is none: who drew it, which page it is, what
 // was changed in which revision.
 
-// isSignOff: a row whose first cell says who made or released the paper, or which page it
-// is: "Drawn by: K. M. | Date: 12/03", "Sheet 1 of 2".
+// isSignOff: a row whose first cell says who made or released the paper, of when it is, or
+// which page: "Drawn by: K. M. | Date: 12/03", "Rev: B", "Sheet 1 of 2". "Data" and "Rev" are
+// names of nets as well: alone they say nothing.
 func isSignOff(r Row) bool {
 	n, first := r.Filled()
 	if n == 0 || !isLetter(first[0]) || !strings.ContainsAny(first, " :") && strings.ContainsAny(first, "0123456789") {
@@ -20,19 +18,61 @@ func isSignOff(r Row) bool {
 		return true
 	}
 	word, rest, _ := cutWord(f)
-	if !slices.Contains([]string{"prepared", "drawn", "checked", "approved", "designed", "released", "issued", "author", "signed", "date", "rev", "revision", "issue", "drawing", "dwg", "drg", "by",
-		"gezeichnet", "gez", "gepruft", "gepr", "freigegeben", "erstellt", "datum", "bearbeiter", "zeichnung", "stand",
-		"dessine", "verifie", "approuve", "etabli", "indice", "dibujado", "revisado", "aprobado", "fecha", "plano", "disegnato", "verificato", "approvato", "data", "disegno"}, word) {
-		return false
-	}
 	rest = strings.TrimLeft(rest, " .")
 	for _, w := range []string{"by", "no", "nr", "number", "date", "von", "am", "par", "le", "por", "da", "il"} {
 		if after, ok := strings.CutPrefix(rest, w); ok && (after == "" || strings.ContainsAny(after[:1], " .:")) {
 			rest = strings.TrimLeft(after, " .")
+			break
 		}
 	}
-	// "Date:" and what it is in one cell or in two.
-	return strings.HasPrefix(rest, ":") || rest == "" && n > 1 || rest == "" && strings.Contains(f, " ")
+	value, colon := strings.CutPrefix(rest, ":")
+	if value = strings.TrimSpace(value); value == "" {
+		value = behind(r, first)
+	}
+	return saysSignOff(word, rest, value, colon, n > 1 || strings.Contains(f, " ")) && !holdsEnd(r)
+}
+
+// saysSignOff: what stands behind the word of a paper, and whether in a cell of its own.
+func saysSignOff(word, rest, value string, colon, more bool) bool {
+	switch word {
+	case "prepared", "drawn", "checked", "approved", "designed", "released", "issued", "signed",
+		"gezeichnet", "gez", "gepruft", "gepr", "freigegeben", "erstellt", "bearbeiter",
+		"dessine", "verifie", "approuve", "etabli", "dibujado", "revisado", "aprobado", "disegnato", "verificato", "approvato":
+		return colon || rest == "" && more
+	case "date", "datum", "fecha", "data", "stand":
+		return (colon || rest == "") && isDay(value)
+	case "rev", "revision", "issue", "drawing", "dwg", "drg", "zeichnung", "indice", "plano", "disegno", "author":
+		return colon
+	}
+	return false
+}
+
+// holdsEnd: some cell names a cavity of a connector, so that the row is a wire.
+func holdsEnd(r Row) bool {
+	for _, c := range r.Cells {
+		if _, pin, ok := splitEnd(c); ok && isCavity(pin) && strings.Contains(c, ":") && !strings.Contains(c, " ") {
+			return true
+		}
+	}
+	return false
+}
+
+// behind is the cell after the first that is filled.
+func behind(r Row, first string) string {
+	seen := false
+	for _, c := range r.Cells {
+		if c != "" && seen {
+			return c
+		}
+		seen = seen || c == first
+	}
+	return ""
+}
+
+// isDay: numbers with strokes, dots or dashes between, or with the name of a month.
+func isDay(s string) bool {
+	parts := strings.FieldsFunc(s, func(r rune) bool { return strings.ContainsRune("/.- ,", r) })
+	return len(parts) == 3 && strings.Trim(parts[0], "0123456789") == "" && strings.Trim(parts[2], "0123456789") == ""
 }
 
 // isPageMark: "Page 2", "Sheet 1 of 3", "Blatt 2/3", "continued".

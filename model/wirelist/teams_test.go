@@ -70,6 +70,8 @@ func TestListsOfTeams(t *testing.T) {
 		"columns of text":               {"a.txt", "Engine loom\n\nWire  From       To       AWG  Colour\n----  ---------  -------  ---  ------\n1     ECU:1      INJ:1    22   red\n2     ECU:2                22   blue/white\n103   Fan relay:30  FAN:1  12   black, thick\n", "ECU:1 INJ:1, ECU:2, Fan-relay:30 FAN:1", []string{"black, thick"}, []string{"without size"}, []string{`colour = "2"`, `size   = "22"`}},
 		"a ground with a cavity":        {"a.csv", "Signal,From,To,Size\nCoil 1 gnd,C1:1,GND1:1,20\nCoil 2 gnd,C2:1,GND1:1,20\n", "C1:1 GND1:1, C2:1 GND1:1", nil, []string{"stop", "warn"}, nil},
 		"a shield to a cavity":          {"a.csv", "Signal,From,To,Shield,Size\nCRK+,E:1,C:1,E:9,22\nCRK-,E:2,C:2,E:9,22\n", "E:1 C:1, E:2 C:2", []string{"shielded pair of wires 1 and 2", "shield taken to a cavity: E:9"}, []string{"warn"}, []string{"Shield: E:9"}},
+		"nets called as papers are":     {"a.csv", "Signal,From,To,AWG\nData,ECU:1,DASH:1,24\nRev,ECU:2,DASH:2,24\nDate,ECU:3,DASH:3,24\nIssue,ECU:4,DASH:4,24\nDrawn,ECU:5,DASH:5,24\n", "ECU:1 DASH:1, ECU:2 DASH:2, ECU:3 DASH:3, ECU:4 DASH:4, ECU:5 DASH:5", nil, []string{"about"}, nil},
+		"a day in two cells":            {"a.csv", "Wire,From,To,AWG\n1,ECU:1,DASH:1,24\nDate,12/03/24,,\nRev: B,,Datum: 12.3.2024,\n", "ECU:1 DASH:1", []string{"about the paper"}, []string{"warn"}, nil},
 		"no end, told elsewhere":        {"a.csv", head + "1,ECU:1,see note,22\n2,ECU:2,INJ:1,22\n", "ECU:1, ECU:2 INJ:1", []string{"end not known: see note"}, nil, nil},
 	} {
 		t.Run(name, func(t *testing.T) {
