@@ -67,7 +67,14 @@ func ParseLength(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, o
 		}
 		v, n, ok := amount(all[i:], mark)
 		if !ok {
-			return 0, false
+			u := bare
+			if i+1 < len(all) {
+				u = lengthWord(all[i+1].text)
+			}
+			if v, ok = thousands(all[i].text); !ok || u != "mm" {
+				return 0, false
+			}
+			n = 1
 		}
 		i += n
 		u := bare
@@ -132,6 +139,16 @@ func lengthWithin(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, 
 		}
 	}
 	return ParseLength(s, bare, mark)
+}
+
+// thousands reads "1,200" of millimetres, in a list that does not show what its comma is: a
+// wire of 1.2 mm there is none, one of 120.5 mm there is.
+func thousands(s string) (float64, bool) {
+	if i := strings.IndexByte(s, ','); i != 1 || !couldBeThousands(s, ',') {
+		return 0, false
+	}
+	v, err := unit.ParseNumber(strings.Replace(s, ",", "", 1))
+	return v, err == nil
 }
 
 // amount reads a number and the fraction behind it: "24", "24 1/2", "24-1/2", "5/8".

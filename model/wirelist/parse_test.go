@@ -126,6 +126,8 @@ func TestParseLength(t *testing.T) {
 		{"1.250", "m", wirelist.MarkPoint, 1250},
 		{"1.250,5", "mm", wirelist.MarkUnknown, 1250.5},
 		{"1,250.5", "mm", wirelist.MarkUnknown, 1250.5},
+		{"1,250 mm", "", wirelist.MarkUnknown, 1250}, // no wire is 1.25 mm long
+		{"1,250", "mm", wirelist.MarkUnknown, 1250},
 		{"0", "mm", wirelist.MarkUnknown, 0},
 	} {
 		got, ok := wirelist.ParseLength(c.text, c.bare, c.mark)
@@ -133,7 +135,7 @@ func TestParseLength(t *testing.T) {
 			t.Errorf("%q: %v, %v; want %v", c.text, got, ok, c.want)
 		}
 	}
-	for _, text := range []string{"", "720", "?", "1,250 mm", "-5 mm", "ca. 600 mm", "600 mm + 50 mm", "6 in 2 ft", "2 ft 6", "1e3 mm", "600 mm x", "101 m", "12..5 mm", "600-700 mm"} {
+	for _, text := range []string{"", "720", "?", "1,250 m", "120,500 mm", "1,25 0 mm", "-5 mm", "ca. 600 mm", "600 mm + 50 mm", "6 in 2 ft", "2 ft 6", "1e3 mm", "600 mm x", "101 m", "12..5 mm", "600-700 mm"} {
 		if got, ok := wirelist.ParseLength(text, "", wirelist.MarkUnknown); ok {
 			t.Errorf("%q is read as %v", text, got)
 		}
