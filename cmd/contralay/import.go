@@ -7,6 +7,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"contralay/model"
@@ -218,15 +219,25 @@ func compareTwo(names []string, o options, w world) (int, error) {
 	return code, print(w.out, text)
 }
 
-// besideWires is what two harness files have other than their lists of wires: lengths,
-// lay-ups, covers, rules.
+// besideWires is what two harness files have other than what compare tells by what it means:
+// lengths, lay-ups, covers, rules, and every other key of a wire, a unit or a termination.
 func besideWires(a, b model.Harness) []compare.Difference {
+	told := map[string][]string{
+		"wire":        {"signal", "from", "to", "spec", "size", "colour", "amps", "role"},
+		"unit":        {"wires", "shield", "drain_from", "drain_to"},
+		"feed":        {"amps", "wires"},
+		"termination": {"insert", "gender", "cavities", "reserved"},
+		"splice":      {},
+	}
 	var out []compare.Difference
 	for _, t := range file.Differences(file.Document{Harness: a}, file.Document{Harness: b}) {
 		word, _, _ := strings.Cut(t, " ")
-		switch word {
-		case "wire", "unit", "feed", "termination", "splice":
-			continue // told above, by what it means
+		if keys, known := told[word]; known {
+			_, rest, changed := strings.Cut(t, ": ") // else it is new or gone
+			key, _, _ := strings.Cut(rest, " ")
+			if !changed || slices.Contains(keys, key) {
+				continue
+			}
 		}
 		out = append(out, compare.Difference{Kind: compare.Changed, Of: word, Says: t})
 	}

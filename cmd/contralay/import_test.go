@@ -122,3 +122,32 @@ func TestIndependentList(t *testing.T) {
 		t.Errorf("an end that nobody knows was let through: %+v", r)
 	}
 }
+
+// Every key of a harness file is compared: what is no list of wires is told by its name, and
+// what compare tells by what it means is not told again.
+func TestCompareFiles(t *testing.T) {
+	dir := t.TempDir()
+	text, err := os.ReadFile("../../testdata/demo.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	was, is := filepath.Join(dir, "was.toml"), filepath.Join(dir, "is.toml")
+	for old, c := range map[string]struct{ now, want string }{
+		`return = "101"`:      {`return = "102"`, `return is "102"`},
+		`length_mm    = 560.0`: {`length_mm = 575.0`, "branch T1: length_mm is 575.0"},
+		`size   = "22"`:        {`size = "20"`, "size is 20, was 22"},
+	} {
+		if !strings.Contains(string(text), old) {
+			t.Fatalf("the demo lacks %s", old)
+		}
+		for name, body := range map[string]string{was: string(text), is: strings.Replace(string(text), old, c.now, 1)} {
+			if err := os.WriteFile(name, []byte(body), 0o644); err != nil {
+				t.Fatal(err)
+			}
+		}
+		r := call(t, "", "compare", was, is)
+		if r.code != stopped || strings.Count(r.out, "\n") != 1 || !strings.Contains(r.out, c.want) {
+			t.Errorf("%s: %d\n%s%s", old, r.code, r.out, r.err)
+		}
+	}
+}
