@@ -316,7 +316,10 @@ func (im *importer) group(all []*item, g Gauge, name string, in map[*item]int) {
 		for _, it := range all {
 			if it.cable != "" {
 				it.notes, it.cable = append(it.notes, "cable: "+it.cable), ""
+			} else if it.cueText != "" {
+				it.notes = append(it.notes, it.cueText)
 			}
+			it.cue, it.cueText = Gauge{}, ""
 		}
 		return
 	}

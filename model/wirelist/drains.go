@@ -11,7 +11,7 @@ import (
 // itself where a cavity is named after it.
 func drainWord(w string) bool {
 	switch w {
-	case "drain", "drainwire", "beilauf", "beilaufdraht", "beilauflitze", "shield", "screen", "schirm", "schirmung", "blindage", "ecran", "pantalla", "schermo":
+	case "drain", "drainwire", "shld", "scrn", "beilauf", "beilaufdraht", "beilauflitze", "shield", "screen", "schirm", "schirmung", "blindage", "ecran", "pantalla", "schermo":
 		return true
 	}
 	return false

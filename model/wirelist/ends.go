@@ -31,6 +31,13 @@ func (im *importer) ends() {
 		if e.term != nil || e.text == "" && e.pin == "" {
 			return
 		}
+		// "J1 8" where J1 has cavities elsewhere: a blank, or the end of a line, parts the two.
+		if at := strings.LastIndexByte(e.text, ' '); e.pin == "" && at > 0 && strings.ContainsAny(e.text[at:], "0123456789") && isCavity(e.text[at+1:]) {
+			name := strings.TrimSpace(e.text[:at])
+			if t := im.byKey[key(name)]; pinned[key(name)] || t != nil && t.titled {
+				e.text, e.pin = name, e.text[at+1:]
+			}
+		}
 		k, stud := key(e.text), false
 		t := im.byKey[k]
 		switch {
@@ -85,7 +92,10 @@ func (im *importer) ends() {
 	})
 }
 
-func key(name string) string { return strings.Join(words(fold(name)), " ") }
+// key is a name without case and signs, but for the one that tells the two poles apart.
+func key(name string) string {
+	return strings.Join(append(words(fold(name)), plusMinus(name)...), " ")
+}
 
 // isStud: a name for a bolt or a point that several wires are taken to, which has no cavities:
 // a ground, "G1", "GND STAR", "chassis", a pole of the battery.

@@ -307,6 +307,23 @@ func (h headings) sides(cols []column) {
 	if ends || seen[FieldConnector] < 2 && seen[FieldPin] < 2 {
 		return
 	}
+	if seen[FieldConnector] > 2 && seen[FieldPin] == 2 {
+		// Device, plug, pin, and the same of the other end.
+		behind := false
+		for i := range cols {
+			switch f := cols[i].field; {
+			case f == FieldConnector && !behind:
+				cols[i].field = FieldFrom
+			case f == FieldConnector:
+				cols[i].field = FieldTo
+			case f == FieldPin && !behind:
+				cols[i].field, behind = FieldFromPin, true
+			case f == FieldPin:
+				cols[i].field = FieldToPin
+			}
+		}
+		return
+	}
 	// Connector, pin, connector, pin: the first of each is the from side.
 	nth := map[Field]int{}
 	for i := range cols {

@@ -252,9 +252,9 @@ func (im *importer) say(level Level, rule string, at Place, what, did string) {
 
 // named finds or makes the termination of a name.
 func (im *importer) named(name string, place Place, titled bool) *term {
-	full := strings.Join(words(fold(name)), " ")
+	full := key(name)
 	id := designator(name)
-	short := strings.Join(words(fold(id)), " ")
+	short := key(id)
 	t := im.byKey[full]
 	if t == nil && (full == short || titled) {
 		// "Bulkhead" of one list is "Bulkhead, engine side" of another.

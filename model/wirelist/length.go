@@ -86,6 +86,8 @@ func ParseLength(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, o
 			if i < len(all) && all[i].kind == '.' && i+1 == len(all) { // "24 in."
 				i++
 			}
+		} else if parts > 0 && all[i-2].text == "'" || parts > 0 && i > 2 && all[i-3].text == "'" {
+			u = "in" // 2'6
 		} else if parts > 0 {
 			return 0, false // 2 ft 6: six what?
 		}

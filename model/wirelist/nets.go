@@ -2,6 +2,7 @@ package wirelist
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -72,13 +73,10 @@ func (im *importer) bothWays() {
 			return false
 		}
 		titled := it.from.term.titled && it.to.term.titled
-		if !titled && it.ownID == "" {
-			return false
-		}
 		from, to := it.from.String(), it.to.String()
 		other := first[to+" "+from]
 		switch {
-		case other == nil, other.place == it.place, other.ownID != it.ownID && (!titled || other.block == it.block && other.ownID != "" && it.ownID != ""):
+		case other == nil, other.place == it.place, !titled && !(it.gauge.Size == other.gauge.Size && it.colour.Equal(other.colour) && it.signal == other.signal), other.ownID != it.ownID && (!titled || other.block == it.block && other.ownID != "" && it.ownID != ""):
 			first[from+" "+to] = it
 			return false
 		}
@@ -149,6 +147,19 @@ func (im *importer) byID() {
 			of[it.ownID] = append(of[it.ownID], it)
 		}
 	}
+	for _, id := range slices.Sorted(maps.Keys(of)) {
+		all := of[id]
+		oneNet := all[0].net != "" && !slices.ContainsFunc(all, func(it *item) bool { return it.net != all[0].net })
+		if len(all) < 3 || !apart(all) || oneNet { // a net joins them below
+			continue
+		}
+		s := im.nextSplice()
+		im.say(Warn, "one wire at more than two ends", all[0].place, id+" "+counted(len(all), "end", "ends"), "they meet on a splice, "+s)
+		for _, it := range all {
+			it.to = end{splice: s}
+		}
+		delete(of, id)
+	}
 	im.items = slices.DeleteFunc(im.items, func(b *item) bool {
 		pair := of[b.ownID]
 		if b.ownID == "" || len(pair) != 2 || pair[1] != b || pair[0].place == b.place {
@@ -168,11 +179,32 @@ func (im *importer) byID() {
 	})
 }
 
+// apart: no two of them are told in one row.
+func apart(all []*item) bool {
+	for k, it := range all {
+		if slices.ContainsFunc(all[:k], func(o *item) bool { return o.place == it.place }) {
+			return false
+		}
+	}
+	return true
+}
+
+// called is the name of a wire for a message: its signal, else its id, else its ends.
+func (it *item) called() string {
+	switch {
+	case it.signal != "":
+		return fmt.Sprintf("%q", it.signal)
+	case it.ownID != "":
+		return it.ownID
+	}
+	return joinNonEmpty(" to ", it.from.String(), it.to.String())
+}
+
 // merge takes into one item what another says of the same wire. Where both say
 // something and not the same, the first holds and the second goes into the note.
 func (im *importer) merge(a, b *item) {
 	differs := func(what, first, second string) {
-		im.say(Warn, "two "+what+"s for one wire", b.place, fmt.Sprintf("%q %s and %s", a.signal, first, second), "the first is kept, the second in the note")
+		im.say(Warn, "two "+what+"s for one wire", b.place, fmt.Sprintf("%s %s and %s", a.called(), first, second), "the first is kept, the second in the note")
 		a.notes = append(a.notes, what+" at "+b.from.String()+": "+second)
 	}
 	switch {

@@ -214,6 +214,8 @@ func splitEnd(cell string) (connector, pin string, ok bool) {
 	}
 	if i := strings.LastIndexByte(cell, ':'); i > 0 {
 		connector, pin = cell[:i], cell[i+1:]
+	} else if front, minus := strings.CutSuffix(cell, "--"); minus && front != "" { // the pole "-" of P1
+		connector, pin = front, "-"
 	} else if i := strings.LastIndex(fold(cell), " pin "); i > 0 && len(fold(cell)) == len(cell) {
 		connector, pin = cell[:i], cell[i+5:]
 	} else if i := strings.LastIndex(cell, " #"); i > 0 && isCavity(strings.TrimSpace(cell[i+2:])) {

@@ -69,6 +69,19 @@ func (im *importer) endsOf(b *block, cells []string, f, pin Field, it *item, col
 	if col < 0 {
 		col = pinCol
 	}
+	for _, cell := range []*string{&text, &p} {
+		if isMangled(*cell) {
+			it.notes = append(it.notes, "end: "+*cell)
+			im.say(Warn, "what a spreadsheet made of an end", column(max(col, 0)), *cell, "kept in the note, no end made; it does so with 1-2 and 1E2")
+			return nil, col
+		}
+	}
+	if text != "" && p != "" && (isNone(p) || isNothing(p) && len(p) > 1 || isUnknown(p)) {
+		if !isNothing(p) {
+			it.notes = append(it.notes, "cavity at "+text+": "+p)
+		}
+		p = "" // its cavity is not known
+	}
 	if text == "" && p == "" {
 		return nil, col
 	}

@@ -234,7 +234,7 @@ func (im *importer) connector(b *block, titles []Row, only bool) *term {
 		name = fmt.Sprintf("Connector %d", len(im.terms)+1)
 		im.say(Warn, "no heading names the connector", place, "", "called by a number")
 	}
-	if n, first := im.byKey[strings.Join(words(fold(name)), " ")], place; n != nil && n.titled {
+	if n, first := im.byKey[key(name)], place; n != nil && n.titled {
 		im.say(Note, "second table of one connector", first, name, "read as one connector")
 	}
 	t := im.named(name, place, true)

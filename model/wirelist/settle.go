@@ -178,14 +178,16 @@ func (b *block) withoutZeros() {
 				continue
 			}
 			whole, ok := strings.CutSuffix(r.Cells[i], ".0")
-			if !ok || strings.Contains(whole, ".") {
+			if strings.Contains(whole, ".") {
 				n = 0
 				break
 			}
 			gauge = gauge || isOnlyAWG(whole)
-			n++
+			if ok {
+				n++
+			}
 		}
-		if n < 2 || c.field == FieldGauge && !gauge {
+		if n == 0 || n < 2 && c.field != FieldGauge || c.field == FieldGauge && !gauge {
 			continue
 		}
 		b.rows = slices.Clone(b.rows)

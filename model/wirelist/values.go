@@ -190,7 +190,7 @@ func (im *importer) wrongColumn(what, cell string, b *block) string {
 	if _, ok := ParseGauge(cell, BareAWG, b.mark); ok && what != "size" && strings.Trim(cell, "0123456789.,") != "" {
 		return "a size in the column of the " + what
 	}
-	if _, ok := ParseColour(cell, b.lang); ok && what != "colour" && strings.Trim(cell, "0123456789") != "" {
+	if _, ok := ParseColour(cell, b.lang); ok && what != "colour" && strings.Trim(cell, "0123456789-/., ") != "" {
 		return "a colour in the column of the " + what
 	}
 	if _, ok := ParseLength(cell, "", b.mark); ok && what != "length" {
