@@ -192,7 +192,7 @@ func compareTwo(names []string, o options, w world) (int, error) {
 		if err != nil {
 			return usage, err
 		}
-		l[k] = compare.List{Harness: h, States: rep.States, Lengths: rep.Lengths, Whole: isHarness(n)}
+		l[k] = compare.List{Harness: h, States: rep.States, Taken: rep.Taken, Lengths: rep.Lengths, Whole: isHarness(n)}
 	}
 	all := compare.Between(l[0], l[1])
 	if l[0].Whole && l[1].Whole {

@@ -133,7 +133,7 @@ func TestCompareFiles(t *testing.T) {
 	}
 	was, is := filepath.Join(dir, "was.toml"), filepath.Join(dir, "is.toml")
 	for old, c := range map[string]struct{ now, want string }{
-		`return = "101"`:      {`return = "102"`, `return is "102"`},
+		`return = "101"`:       {`return = "102"`, `return is "102"`},
 		`length_mm    = 560.0`: {`length_mm = 575.0`, "branch T1: length_mm is 575.0"},
 		`size   = "22"`:        {`size = "20"`, "size is 20, was 22"},
 	} {

@@ -20,7 +20,7 @@ func list(t testing.TB, text string) compare.List {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return compare.List{Harness: h, States: rep.States, Lengths: rep.Lengths}
+	return compare.List{Harness: h, States: rep.States, Taken: rep.Taken, Lengths: rep.Lengths}
 }
 
 func told(a, b compare.List) string {
@@ -55,6 +55,11 @@ func TestBetween(t *testing.T) {
 			`wires 1 and 2 swapped at both ends: A:1 to B:1 with A:2 to B:2 ("pwr" and "gnd")`},
 		{"whole wires swapped, by their ids", "Wire,From,To,Colour\n1,A:1,B:1,RD\n2,A:2,B:2,BK\n3,A:3,B:3,BK\n4,A:4,B:4,WH\n5,A:5,B:5,BU\n", "Wire,From,To,Colour\n2,A:1,B:1,BK\n1,A:2,B:2,RD\n3,A:3,B:3,BK\n4,A:4,B:4,WH\n5,A:5,B:5,BU\n",
 			"wires 1 and 2 swapped at both ends: A:1 to B:1 with A:2 to B:2"},
+		{"another specification", "Wire,From,To,Spec\n1,P1:1,P2:1,M22759/32-22-9\n", "Wire,From,To,Spec\n1,P1:1,P2:1,M22759/16-22-9\n", "wire 1 P1:1 to P2:1: specification is AS22759/16, was AS22759/32"},
+		{"a specification that one does not say", "Wire,From,To,Size\n1,P1:1,P2:1,22\n", "Wire,From,To,Spec\n1,P1:1,P2:1,M22759/16-22\n", ""},
+		{"colours that no code has", "Wire,From,To,Colour\n1,P1:1,P2:1,puce\n2,P1:2,P2:2,red\n", "Wire,From,To,Colour\n1,P1:1,P2:1,mauve\n2,P1:2,P2:2,mauve\n",
+			"wire 1 P1:1 to P2:1: colour is mauve, was puce; wire 2 P1:2 to P2:2: colour is mauve, was red"},
+		{"a length that is none", "Wire,From,To,Length\n1,A:1,B:1,see drawing\n", "Wire,From,To,Length\n1,A:1,B:1,900\n", "wire 1 A:1 to B:1: length is 900 mm, was see drawing"},
 		{"a drain moved", "Signal,From,To,Cable\nCRK+,E:1,C:1,K1 screened\nCRK-,E:2,C:2,K1 screened\nCRK screen,E:3,,K1 screened\n", "Signal,From,To,Cable\nCRK+,E:1,C:1,K1 screened\nCRK-,E:2,C:2,K1 screened\nCRK screen,E:5,,K1 screened\n",
 			"unit of wires 1, 2: its shield is grounded at E:5, was at E:3"},
 		{"a drain gone", "Signal,From,To,Cable\nCRK+,E:1,C:1,K1 screened\nCRK-,E:2,C:2,K1 screened\nCRK screen,E:3,,K1 screened\n", "Signal,From,To,Cable\nCRK+,E:1,C:1,K1 screened\nCRK-,E:2,C:2,K1 screened\n",

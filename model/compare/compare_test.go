@@ -73,7 +73,7 @@ OIL1,A,6,P1,BK,6
 			with(pinTable, "4,Injector 4,white/blue", "4,Injector 5,white/violet", "5,Injector 5,white/violet", "5,Injector 4,white/blue"),
 			[]string{`4 and 5 swapped at P1 ("Injector 4" and "Injector 5")`}},
 		{"two far ends swapped", with(fromTo, ",Signal", ""), with(with(fromTo, ",Signal", ""), "P1,4,INJ4", "P1,4,INJ5", "P1,5,INJ5", "P1,5,INJ4"),
-			[]string{"4 and 5 swapped at P1"}},
+			[]string{"4 and 5 swapped at P1, 4 now leads to INJ5:1 and 5 to INJ4:1"}},
 		{"wires by numbers, cavities by letters", "Wire,From,To\n3,P1:C,X:1\n4,P1:D,X:2\n5,P1:E,X:3\n", "Wire,From,To\n3,P1:C,X:1\n4,P1:E,X:2\n5,P1:D,X:3\n",
 			[]string{"D and E swapped at P1: wires 4 and 5 swapped places"}},
 		{"four colours turned round are no swap", "Wire,From,To,Colour\n1,A:1,B:1,red\n2,A:2,B:2,red\n3,A:3,B:3,white\n4,A:4,B:4,white\n", "Wire,From,To,Colour\n1,A:1,B:1,white\n2,A:2,B:2,white\n3,A:3,B:3,red\n4,A:4,B:4,red\n",

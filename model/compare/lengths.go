@@ -23,10 +23,13 @@ func (c *comparer) lengths(pairs []twin) {
 	for _, p := range pairs {
 		a, given := c.a.Lengths[p.was.w.ID]
 		b, still := c.b.Lengths[p.is.w.ID]
-		if given == still && math.Abs(float64(a-b)) <= alike {
+		if given && still && math.Abs(float64(a-b)) <= alike {
 			continue
 		}
-		w := way{termination(p.was.one) + " " + termination(p.was.two), millimetres(a, given), millimetres(b, still)}
+		w := way{termination(p.was.one) + " " + termination(p.was.two), orNoted(p.was.w, millimetres(a, given), "length"), orNoted(p.is.w, millimetres(b, still), "length")}
+		if w.was == w.is {
+			continue
+		}
 		if of[w] == nil {
 			order = append(order, w)
 		}

@@ -11,6 +11,7 @@ import (
 type List struct {
 	Harness model.Harness
 	States  map[string]bool            // as an import reports it; nil: what any wire of it has
+	Taken   map[string]bool            // wires whose specification the list does not say, by id; nil: not known
 	Lengths map[string]unit.Millimetre // of its wires, by their ids, as the list says them
 	Whole   bool                       // it is the file of a harness, which states all there is
 }
@@ -22,6 +23,9 @@ func (l *List) has(f field) bool {
 
 // states: it has a place for a thing, or holds one.
 func (l *List) states(what string, has bool) bool { return l.Whole || l.States[what] || has }
+
+// guesses: it is not known which of its specifications the list says.
+func (l *List) guesses() bool { return !l.Whole && l.Taken == nil }
 
 // hasIDs: its ids are its own, and not the numbers that an import gives.
 func (l *List) hasIDs() bool { return l.Whole || l.States == nil || l.States["id"] }

@@ -153,7 +153,7 @@ func fieldsOf(a, b *List) []field {
 		}
 	}
 	return slices.DeleteFunc(all, func(f field) bool {
-		return !a.states(f.name, a.has(f)) || !b.states(f.name, b.has(f)) || f.name == "specification" && (!a.Whole || !b.Whole) && (assumed(&a.Harness) != assumed(&b.Harness))
+		return !a.states(f.name, a.has(f)) || !b.states(f.name, b.has(f)) || f.name == "specification" && (a.guesses() || b.guesses()) && assumed(&a.Harness) != assumed(&b.Harness)
 	})
 }
 
@@ -161,17 +161,31 @@ func fieldsOf(a, b *List) []field {
 func wireFields() []field {
 	return []field{
 		{"signal", func(w *model.Wire) string { return w.Signal.V }},
-		{"size", func(w *model.Wire) string { return catalogue.CanonicalSize(w.Size) }},
+		{"size", func(w *model.Wire) string { return orNoted(w, catalogue.CanonicalSize(w.Size), "size") }},
 		{"specification", func(w *model.Wire) string { return w.Spec }},
-		{"colour", func(w *model.Wire) string { return Colour(w.Colour.V) }},
+		{"colour", func(w *model.Wire) string { return orNoted(w, Colour(w.Colour.V), "colour") }},
 		{"current", func(w *model.Wire) string {
 			if !w.Amps.Set {
-				return ""
+				return orNoted(w, "", "current")
 			}
 			return wirelist.FormatCurrent(w.Amps.V)
 		}},
 		{"role", func(w *model.Wire) string { return w.Role.V }},
 	}
+}
+
+// orNoted is a value, or where there is none the text of it that an import did not understand
+// and left in the note: "mauve" of "colour: mauve; at the board".
+func orNoted(w *model.Wire, value, what string) string {
+	if value != "" || w.Note.V == "" {
+		return value
+	}
+	for piece := range strings.SplitSeq(w.Note.V, "; ") {
+		if text, ok := strings.CutPrefix(piece, what+": "); ok {
+			return text
+		}
+	}
+	return ""
 }
 
 // assumed: every wire has the specification that an import gives to those without, so
@@ -197,6 +211,9 @@ func (c *comparer) changes(p twin) []change {
 	var all []change
 	for _, f := range c.fields {
 		was, is := f.of(p.was.w), f.of(p.is.w)
+		if f.name == "specification" && (c.a.Taken[p.was.w.ID] || c.b.Taken[p.is.w.ID]) {
+			continue // one of the two was only taken for it
+		}
 		if was != is && (f.name != "signal" || plain(was) != plain(is)) {
 			all = append(all, change{f.name, was, is})
 		}

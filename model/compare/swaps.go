@@ -93,7 +93,9 @@ func (c *comparer) swapEnds(out map[int]*swap, pairs []twin, k, o int, from, to 
 	if a.was.w.ID == b.is.w.ID && b.was.w.ID == a.is.w.ID {
 		s.fields = append(s.fields, "id")
 	}
+	far := ""
 	if x, y := a.was.other(from), b.was.other(to); termination(from) != termination(to) && x != "" && x != y && termination(x) == termination(y) {
+		far = fmt.Sprintf(", %s now leads to %s and %s to %s", a.was.w.ID, to, b.was.w.ID, from)
 		from, to = x, y
 	}
 	if termination(from) == termination(to) && after(cavity(from), cavity(to)) { // in the order of the connector
@@ -110,7 +112,7 @@ func (c *comparer) swapEnds(out map[int]*swap, pairs []twin, k, o int, from, to 
 	if d.Of == "wire" && (a.was.w.ID != cavity(from) || b.was.w.ID != cavity(to)) {
 		d.Says += fmt.Sprintf(": wires %s and %s swapped places", a.was.w.ID, b.was.w.ID)
 	}
-	d.Says += signals(a, b)
+	d.Says += signals(a, b) + far
 	s.says = d
 	out[k], out[o] = s, s
 }

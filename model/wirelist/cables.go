@@ -335,6 +335,10 @@ func (im *importer) group(all []*item, g Gauge, name string, in map[*item]int) {
 // madeUp makes the units of the groups, now that the wires have ids.
 func (im *importer) madeUp() {
 	builds := map[int]string{2: "pair", 3: "triple", 4: "quad"}
+	taken := map[string]int{} // the marks that the lists give their cables
+	for _, g := range im.groups {
+		taken[withoutKind(g.name)]++
+	}
 	for _, g := range im.groups {
 		u := model.Unit{Build: model.Some(builds[len(g.items)])}
 		var signals []string
@@ -346,10 +350,13 @@ func (im *importer) madeUp() {
 		if name == "" {
 			name = stem(signals)
 		}
+		if isDesignator(name) && taken[name] == 1 && !im.wireIDs[name] && !im.spliceIDs[name] {
+			u.ID, name = name, ""
+		}
 		if name != "" {
 			u.Name = model.Some(name)
 		}
-		for u.ID == "" || im.wireIDs[u.ID] {
+		for u.ID == "" || im.wireIDs[u.ID] || u.ID != withoutKind(g.name) && taken[u.ID] > 0 {
 			im.units++
 			u.ID = fmt.Sprintf("C%d", im.units)
 		}

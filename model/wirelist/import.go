@@ -117,7 +117,7 @@ func Import(tables []Table, opt Options) (model.Harness, Report, error) {
 		}
 		im.cat = cat
 	}
-	im.rep.States, im.rep.Lengths = map[string]bool{}, map[string]unit.Millimetre{}
+	im.rep.States, im.rep.Taken, im.rep.Lengths = map[string]bool{}, map[string]bool{}, map[string]unit.Millimetre{}
 	im.defaults()
 	tables, err := chosen(tables, opt.Sheets)
 	if err != nil {
@@ -148,6 +148,9 @@ func Import(tables []Table, opt Options) (model.Harness, Report, error) {
 	im.tree()
 	im.judge()
 	for _, it := range im.items {
+		if it.wire >= 0 && it.gauge.Spec == "" {
+			im.rep.Taken[im.h.Wires[it.wire].ID] = true
+		}
 		if it.length.Set && it.wire >= 0 {
 			im.rep.Lengths[im.h.Wires[it.wire].ID] = it.length.V
 		}

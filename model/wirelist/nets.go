@@ -272,7 +272,7 @@ func (im *importer) colours(all []*item, did string) {
 		case first == nil:
 			first = it
 		case !first.colour.Equal(it.colour):
-			im.say(Warn, "one net, two colours", it.place, fmt.Sprintf("%q %s %s, %s %s", first.signal, first.from.String(), first.colour, it.from.String(), it.colour),
+			im.say(Warn, "one net, two colours", it.place, fmt.Sprintf("%s %s %s, %s %s", first.called(), first.from.String(), first.colour, it.from.String(), it.colour),
 				did)
 			return
 		}

@@ -40,6 +40,7 @@ type Report struct {
 	Findings []Finding // in the order of the lists
 
 	States  map[string]bool            // what the lists have a place for, filled or not: id, signal, size, specification, colour, current, fuse, length, unit, reserved
+	Taken   map[string]bool            // wires whose specification the lists do not say, by id
 	Lengths map[string]unit.Millimetre // what they say of the length of a wire, by its id
 }
 

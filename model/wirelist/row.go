@@ -26,6 +26,11 @@ func (im *importer) row(b *block, cells, notes []string, owner *term, place Plac
 		it.ownID = id
 	}
 	it.signal = b.cell(cells, FieldSignal)
+	for i, c := range cells {
+		if i < len(b.cols) && b.cols[i].field == FieldKeep && it.signal == "" && drainWord(fold(c)) {
+			it.signal = c // a shield among the numbers of the cores
+		}
+	}
 	if w := strings.TrimRight(fold(it.ownID), "0123456789 "); it.signal == "" && drainWord(w) {
 		it.signal, it.ownID = it.ownID, "" // a shield in the column of the wires
 	}

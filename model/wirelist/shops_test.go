@@ -174,7 +174,7 @@ func TestTwistsAndShields(t *testing.T) {
 	}
 	by := map[string]model.Unit{}
 	for _, u := range h.Units {
-		by[u.Name.V] = u
+		by[u.ID], by[u.Name.V] = u, u
 	}
 	if u := by["TP1"]; u.Shield.V || strings.Join(u.Wires, " ") != "1 3" {
 		t.Errorf("%+v", u)

@@ -24,6 +24,7 @@ type importing struct {
 	h      model.Harness
 	rep    wirelist.Report
 	err    error
+	before *importing // as it was before the last thing said of it
 }
 
 // read makes the harness anew from what the columns mean by now.
@@ -56,7 +57,11 @@ func (m *Model) importRow() row {
 		if err != nil {
 			return err
 		}
-		m.taking = m.readList(importing{path: text, tables: tables})
+		next := importing{path: text, tables: tables}
+		if was := m.taking; was != nil && was.path == text { // what was said of it before holds
+			next.recipe, next.unit = was.recipe, was.unit
+		}
+		m.taking = m.readList(next)
 		m.open(importScreen())
 		m.tell("read; nothing is changed yet")
 		return nil
@@ -93,11 +98,32 @@ func importScreen() screen {
 				case strings.HasPrefix(t, "warn"):
 					mark = "?"
 				}
-				p.rows = append(p.rows, row{text: t, mark: mark, detail: t})
+				p.rows = append(p.rows, row{key: "told " + t, text: t, mark: mark, detail: t, enter: func(m *Model) { m.open(toldScreen(t)) }})
 			}
 		}
 		return p
 	}}
+}
+
+// toldScreen is one line of the report in full.
+func toldScreen(text string) screen {
+	return screen{name: "told", safe: true, page: func(_ *Model, w int) page {
+		var p page
+		for k, l := range wrap(text, max(w-6, 20)) {
+			p.rows = append(p.rows, row{key: fmt.Sprint(k), text: l})
+		}
+		return p
+	}}
+}
+
+// unsay takes back the last thing said of a list; the harness behind it is not touched.
+func (m *Model) unsay() {
+	if m.taking == nil || m.taking.before == nil {
+		m.tell("nothing was said of this list; Esc goes back to the harness")
+		return
+	}
+	m.taking = m.taking.before
+	m.tell("taken back")
 }
 
 // takeRow makes the list the harness; it can be undone like anything else.
@@ -144,6 +170,7 @@ func (m *Model) unitRowOf(in *importing) row {
 		all := []string{"", "mm", "cm", "m", "in", "ft"}
 		v, _ := around(all, string(in.unit), by)
 		n := *in
+		n.before = in
 		n.unit = wirelist.LengthUnit(v)
 		m.taking = m.readList(n)
 		m.tell("lengths without a unit: " + orDash(v))
@@ -157,14 +184,23 @@ func (m *Model) columnRow(in *importing, c wirelist.Column, w int) row {
 		where = strings.TrimSpace(c.Sheet+" "+c.Place.Column) + " "
 	}
 	key := c.Key()
-	text := fmt.Sprintf("column %s%s  is  %-11s %s", where, draw.Fit(key, min(18, max(8, w-50)), m.cfg.ASCII), string(c.Field), strings.Join(c.Samples, " · "))
+	said, byHand := in.recipe.Columns[key]
+	if !byHand {
+		said = c.Field
+	}
+	is := string(said)
+	if said != c.Field {
+		is += ", here " + string(c.Field) // nothing in this list takes what was said
+	}
+	text := fmt.Sprintf("column %s%s  is  %-11s %s", where, draw.Fit(key, min(18, max(8, w-50)), m.cfg.ASCII), is, strings.Join(c.Samples, " · "))
 	return row{key: "column " + c.Place.String() + key, text: text, detail: "+ - says what it means; keep leaves it as text in a note", step: func(m *Model, by int) {
 		var all []string
 		for _, f := range wirelist.Fields() {
 			all = append(all, string(f))
 		}
-		v, _ := around(all, string(c.Field), by)
+		v, _ := around(all, string(said), by)
 		n := *in
+		n.before = in
 		n.recipe.Columns = map[string]wirelist.Field{}
 		for k, f := range in.recipe.Columns {
 			n.recipe.Columns[k] = f

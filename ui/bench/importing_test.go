@@ -113,3 +113,87 @@ func TestHeldAgainstAList(t *testing.T) {
 		}
 	}
 }
+
+// Every meaning is reached by + alone, also where nothing in the list takes it; Backspace takes
+// back what was said and leaves the harness alone; what was said holds when the list is opened
+// again; a line of the report opens in full.
+func TestSayingWhatColumnsMean(t *testing.T) {
+	m := open(t, "example.toml")
+	was := m.h
+	m.cfg.ListBytes = func(string) ([]byte, error) {
+		return []byte("Wire,From,To,Sz,Col,Length\n1,P1:1,P2:1,22,red,850\n2,P1:2,P2:2,22,blue,900\n3,P1:3,P2:3,22,blue,900\n4,P1:4,P2:4,22,blue,900\n"), nil
+	}
+	take := func() {
+		t.Helper()
+		if err := m.importRow().field.set(m, "simple.csv"); err != nil {
+			t.Fatal(err)
+		}
+	}
+	find := func(is func(r row) bool) row {
+		t.Helper()
+		p := m.page(m.listWidth())
+		k := slices.IndexFunc(p.rows, is)
+		if k < 0 {
+			t.Fatalf("no such row:\n%s", m.View())
+		}
+		return p.rows[k]
+	}
+	column := func() row { return find(func(r row) bool { return strings.HasPrefix(r.text, "column Sz") }) }
+	take()
+	seen := map[wirelist.Field]bool{}
+	for range wirelist.Fields() {
+		column().step(m, 1)
+		f := m.taking.recipe.Columns["Sz"]
+		seen[f] = true
+		if !strings.Contains(column().text, "is  "+string(f)) {
+			t.Errorf("said %s, shown %q", f, column().text)
+		}
+	}
+	if len(seen) != len(wirelist.Fields()) {
+		t.Errorf("%d of %d meanings are reached: %v", len(seen), len(wirelist.Fields()), seen)
+	}
+	for m.taking.recipe.Columns["Sz"] != wirelist.FieldGauge {
+		column().step(m, 1)
+	}
+	column().step(m, 1)
+	press(m, "backspace")
+	if m.taking.recipe.Columns["Sz"] != wirelist.FieldGauge || m.h != was {
+		t.Errorf("%s, %v: %s", m.taking.recipe.Columns["Sz"], m.h == was, m.says)
+	}
+	press(m, "esc")
+	take()
+	if m.taking.recipe.Columns["Sz"] != wirelist.FieldGauge || m.taking.h.Wires[0].Size != "22" {
+		t.Errorf("what was said is gone: %v", m.taking.recipe.Columns)
+	}
+	for range 9 { // nothing is left to take back
+		press(m, "backspace")
+	}
+	if m.h != was || m.top() != "import" {
+		t.Errorf("on %s: %s", m.top(), m.says)
+	}
+	find(func(r row) bool { return strings.Contains(r.text, "length without unit") }).enter(m)
+	said := ""
+	for _, r := range m.page(40).rows {
+		said += r.text + " "
+	}
+	if m.top() != "told" || !strings.Contains(said, "kept in the note") {
+		t.Errorf("on %s: %q", m.top(), said)
+	}
+	press(m, "backspace")
+	if m.top() != "import" {
+		t.Errorf("on %s", m.top())
+	}
+}
+
+// A name that is longer than its place shows its end, where the typing goes on.
+func TestLongDraft(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		w    int
+		want string
+	}{{"short", 20, "short"}, {"/a/very/long/name/of/a.csv", 12, ".../of/a.csv"}, {"/a/very/long/name/of/a.csv", 2, "...a.csv"}} {
+		if got := tail(c.text, c.w); got != c.want || len(got) > max(c.w, 8) {
+			t.Errorf("%q in %d: %q, want %q", c.text, c.w, got, c.want)
+		}
+	}
+}

@@ -64,9 +64,11 @@ func table() []binding {
 		{keys: []string{".", "delete"}, name: ".", help: "take the row's component or wire out",
 			on: func(_ *Model, r *row) bool { return r != nil && r.drop != nil },
 			do: func(m *Model, r *row, _ key) { r.drop(m) }},
-		{keys: []string{"backspace", "u", "ctrl+z"}, name: "Backspace", bar: "undo", help: "undo, without limit; on a page that is only read, and in a run, back",
+		{keys: []string{"backspace", "u", "ctrl+z"}, name: "Backspace", bar: "undo", help: "undo, without limit; on a page that is only read, and in a run, back; on a list the last thing said of it",
 			do: func(m *Model, _ *row, _ key) {
 				switch {
+				case m.top() == "import":
+					m.unsay()
 				case m.onlyRead():
 					m.back()
 				case m.top() == "run":
@@ -194,14 +196,22 @@ func (m *Model) bar(r *row) string {
 // onlyRead reports whether what is in front shows nothing that an undo would change.
 func (m *Model) onlyRead() bool {
 	switch m.top() {
-	case "why", "figures", "help":
+	case "why", "figures", "help", "told":
 		return true
 	}
 	return len(m.stack) > 0 && m.stack[len(m.stack)-1].pick
 }
 
-// drop is which entry of the bar goes first: rows are moved along by heart.
-func drop(out []string) int { return max(0, slices.Index(out, "^ v row")) }
+// drop is which entry of the bar goes first: rows are moved along by heart, Esc is known to
+// go back, and what the row in hand takes stays longest.
+func drop(out []string) int {
+	for _, first := range []string{"^ v row", "W why", "< > step", "Esc back"} {
+		if i := slices.Index(out, first); i >= 0 {
+			return i
+		}
+	}
+	return 0
+}
 
 func (m *Model) sideways(k key) {
 	if len(m.stack) > 0 {

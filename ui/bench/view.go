@@ -244,7 +244,7 @@ func (m *Model) inHand(r *row) string {
 		if e.unit != "" {
 			u = " " + e.unit
 		}
-		return m.paint(styleRail, fmt.Sprintf("%s: [%s]%s%s", e.label, e.draft, u, was))
+		return m.paint(styleRail, fmt.Sprintf("%s: [%s]%s%s", e.label, tail(e.draft, m.w-draw.Width(e.label)-5-len(u)), u, was))
 	}
 	switch {
 	case r == nil:
@@ -255,6 +255,19 @@ func (m *Model) inHand(r *row) string {
 		return ""
 	}
 	return "> " + r.detail
+}
+
+// tail is the end of a text that is too long for its place: where the typing goes on.
+func tail(s string, w int) string {
+	const least = 8
+	runes := []rune(s)
+	for len(runes) > least && draw.Width(string(runes)) > max(w, least) {
+		runes = runes[1:]
+	}
+	if len(runes) < len([]rune(s)) {
+		return "..." + string(runes[min(3, len(runes)):])
+	}
+	return s
 }
 
 // figures is the strip of the numbers worked on.
