@@ -35,9 +35,35 @@ func help(args []string, w world) (int, error) {
 	}
 	t, found := guide.Find(args[0])
 	if !found {
+		if of := ofCommand(strings.ToLower(args[0])); of != "" {
+			return ok, print(w.out, of)
+		}
 		return usage, misuse{fmt.Sprintf("there is no help on %q; there is: %s", args[0], strings.Join(topics(), ", "))}
 	}
 	return ok, print(w.out, t.Title+"\n\n"+strings.Join(t.Lines(textWidth), "\n")+"\n")
+}
+
+// ofCommand is what the page of commands says of one, "" where it is none.
+func ofCommand(name string) string {
+	var out []string
+	in := false
+	for line := range strings.SplitSeq(usageText(), "\n") {
+		lead := len(line) - len(strings.TrimLeft(line, " "))
+		words := strings.Fields(line)
+		switch {
+		case lead == 2 && len(words) > 1 && words[0] == "contralay":
+			in = words[1] == name
+		case lead < 3:
+			in = false
+		}
+		if in {
+			out = append(out, strings.TrimPrefix(line, "  "))
+		}
+	}
+	if out == nil {
+		return ""
+	}
+	return strings.Join(out, "\n") + "\n"
 }
 
 // commands and flags are what a shell may complete.

@@ -23,6 +23,14 @@ func TestHelpTopics(t *testing.T) {
 			}
 		}
 	}
+	for _, name := range commands() {
+		if o := call(t, "", "help", name); o.code != ok || !strings.Contains(o.out, name) {
+			t.Errorf("help %s: %d %q %s", name, o.code, o.out, o.err)
+		}
+	}
+	if o := call(t, "", "help", "compare"); strings.Contains(o.out, "contralay import") || !strings.Contains(o.out, "contralay compare A B") {
+		t.Errorf("%q", o.out)
+	}
 	call(t, "", "help", "wiring").refused(t, 1, "no help on", "layers", "cautions")
 	call(t, "", "help", "wires", "layers").refused(t, 1, "one topic")
 	if o := call(t, "", "help"); !strings.Contains(o.out, strings.Join(guide.Names()[:3], ", ")) {

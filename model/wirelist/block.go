@@ -169,6 +169,8 @@ func isText(r Row) bool {
 	switch {
 	case n != 1:
 		return false
+	case r.Prose:
+		return true
 	case len(r.Cells) == 1:
 		return len(first) > 3 || strings.Contains(first, " ")
 	case len(first) > 3: // a cavity alone is short: "GND", "30", "A 12"

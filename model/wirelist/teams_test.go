@@ -83,6 +83,7 @@ func TestListsOfTeams(t *testing.T) {
 		"a blank before the pin":        {"a.csv", "Wire,From,To,AWG\nW1,J1-1,\"J2\n1\",22\nW2,J1-2,J2 8,22\nW3,J1-3,J2-9,22\n", "J1:1 J2:1, J1:2 J2:8, J1:3 J2:9", nil, []string{"note: end"}, nil},
 		"feet and a number":             {"a.csv", "Wire,From,To,AWG,Length\n1,ECU:1,INJ:1,22,2'3\n", "ECU:1 INJ:1", nil, []string{"no length"}, []string{"length_mm = 685.8"}},
 		"a cable of seven":              {"a.csv", "Cable,Wire,From,To,AWG\n7x22,1,A:1,B:1,22\n7x22,2,A:2,B:2,22\n7x22,3,A:3,B:3,22\n7x22,4,A:4,B:4,22\n7x22,5,A:5,B:5,22\n7x22,6,A:6,B:6,22\n7x22,7,A:7,B:7,22\n", "A:1 B:1, A:2 B:2, A:3 B:3, A:4 B:4, A:5 B:5, A:6 B:6, A:7 B:7", []string{"a unit of more wires than a quad"}, []string{"no other wire beside"}, []string{"7x22"}},
+		"a word below a table":          {"a.md", "| Wire | From | To | AWG |\n|--|--|--|--|\n| 1 | A:1 | B:1 | 22 |\n\nend\n", "A:1 B:1", []string{"below the table: end"}, []string{"warn"}, nil},
 		"no end, told elsewhere":        {"a.csv", head + "1,ECU:1,see note,22\n2,ECU:2,INJ:1,22\n", "ECU:1, ECU:2 INJ:1", []string{"end not known: see note"}, nil, nil},
 	} {
 		t.Run(name, func(t *testing.T) {

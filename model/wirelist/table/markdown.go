@@ -43,6 +43,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 				row.Level = len(hashes)
 			}
 			text := strings.NewReplacer("**", "", "`", "").Replace(trimmed)
+			row.Prose = true
 			row.Cells = []string{Tidy(strings.Trim(strings.TrimLeft(text, "#>-*+ "), "*_# "))}
 		}
 		if k, _ := row.Filled(); k == 0 {

@@ -19,6 +19,7 @@ type Row struct {
 	Line   int // line of a text file, or row of a sheet, from 1
 	Cells  []string
 	Level  int  // of a Markdown heading, from 1; 0 for any other row
+	Prose  bool // a line of Markdown outside every table
 	Struck bool // every cell of it is struck out
 	Hidden bool // its workbook does not show it
 }
