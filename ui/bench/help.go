@@ -50,7 +50,7 @@ func (m *Model) helpFor() string {
 		return "layers"
 	case "run", "learned":
 		return "run"
-	case "import":
+	case "import", "told":
 		return "lists"
 	case "ends", "end", "splices", "splice", "lists":
 		return "ends"

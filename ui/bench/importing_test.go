@@ -176,7 +176,7 @@ func TestSayingWhatColumnsMean(t *testing.T) {
 	for _, r := range m.page(40).rows {
 		said += r.text + " "
 	}
-	if m.top() != "told" || !strings.Contains(said, "kept in the note") {
+	if !m.wideTop() || m.top() != "told" || !strings.Contains(said, "kept in the note") {
 		t.Errorf("on %s: %q", m.top(), said)
 	}
 	press(m, "backspace")

@@ -58,7 +58,7 @@ func (m *Model) listWidth() int { return arrange(m.w, m.height, len(m.stack) > 0
 // wideTop reports whether the screen in front takes the whole width.
 func (m *Model) wideTop() bool {
 	switch m.top() {
-	case "branches", "menu", "help", "quit", "compare", "unsaved work", "file changed", "why", "figures", "worst first", "sizes", "feeds", "feed", "split", "ends", "end", "splices", "splice", "lists", "threading", "run", "learned", "import":
+	case "branches", "menu", "help", "quit", "compare", "unsaved work", "file changed", "why", "figures", "worst first", "sizes", "feeds", "feed", "split", "ends", "end", "splices", "splice", "lists", "threading", "run", "learned", "import", "told":
 		return true
 	}
 	return false
