@@ -71,7 +71,7 @@ func TestLines(t *testing.T) {
 		t.Fatal(err)
 	}
 	want := []table.Row{
-		{Line: 1, Level: 1, Cells: []string{"Loom"}}, {Line: 3, Cells: []string{"text with a [31m sign"}}, {Line: 5, Level: 2, Cells: []string{"P1"}},
+		{Line: 1, Level: 1, Prose: true, Cells: []string{"Loom"}}, {Line: 3, Prose: true, Cells: []string{"text with a [31m sign"}}, {Line: 5, Level: 2, Prose: true, Cells: []string{"P1"}},
 		{Line: 6, Cells: []string{"a", "b | c"}}, {Line: 8, Cells: []string{"x", ""}},
 	}
 	if d := cmp.Diff(want, tables[0].Rows); d != "" {
