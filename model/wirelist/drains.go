@@ -37,7 +37,7 @@ func drainOf(signal string) (of []string, ok bool) {
 func (im *importer) drains() []*item {
 	var all []*item
 	im.items = slices.DeleteFunc(im.items, func(it *item) bool {
-		if _, ok := drainOf(it.signal); !ok || it.from.String() == "" || it.state != used {
+		if !it.drain || it.from.String() == "" || it.state != used {
 			return false
 		}
 		all = append(all, it)

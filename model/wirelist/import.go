@@ -66,6 +66,7 @@ type item struct {
 	from, to end
 	net      string // folded signal, where a pin table says no far end
 	signal   string
+	drain    bool // its signal is that of the drain of a shield
 	gauge    Gauge
 	colour   Colour
 	length   model.Opt[unit.Millimetre]

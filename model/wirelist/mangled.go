@@ -5,10 +5,10 @@ import "strings"
 // isMangled: what a spreadsheet makes of "1-2" or "1E2" and shows in their place: a day,
 // "01-Feb", "2025-02-01", or a number with a power of ten, "1E+02". No end is made of it.
 func isMangled(cell string) bool {
-	f := fold(strings.TrimSpace(cell))
-	if len(f) < 5 || len(f) > 11 {
-		return false
+	if len(cell) < 5 || len(cell) > 11 || strings.ContainsAny(cell, ": ") || !strings.ContainsAny(cell, "-+") {
+		return false // most cells
 	}
+	f := fold(cell)
 	digits := func(s string, least, most int) bool {
 		return len(s) >= least && len(s) <= most && strings.Trim(s, "0123456789") == ""
 	}

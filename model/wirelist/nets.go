@@ -110,7 +110,7 @@ func (im *importer) oneWay() {
 			return false
 		}
 		if other.signal == "" {
-			other.signal = it.signal
+			other.signal, other.drain = it.signal, it.drain
 		} else if it.signal != "" && fold(it.signal) != fold(other.signal) {
 			other.notes = append(other.notes, "name at "+it.from.String()+": "+it.signal)
 		}
@@ -168,7 +168,7 @@ func (im *importer) byID() {
 		a := pair[0]
 		im.colours(pair, "the first is kept, the second in the note")
 		if a.signal == "" {
-			a.signal = b.signal
+			a.signal, a.drain = b.signal, b.drain
 		} else if b.signal != "" && fold(a.signal) != fold(b.signal) {
 			im.say(Warn, "two names for one wire", b.place, fmt.Sprintf("%s %q and %q", a.ownID, a.signal, b.signal), "the first is kept, the second in the note")
 			a.notes = append(a.notes, "name at "+b.from.String()+": "+b.signal)

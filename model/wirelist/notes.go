@@ -118,7 +118,7 @@ func (im *importer) stateOf(b *block, cells []string, it *item) {
 		if (f == FieldWire || f == FieldFrom || f == FieldTo) && isPlainName(cell) {
 			continue // most are
 		}
-		if _, drain := drainOf(it.signal); drain && f == FieldTo {
+		if it.drain && f == FieldTo {
 			continue // the far end of a shield is often open
 		}
 		got := stateOf(cell)

@@ -31,7 +31,7 @@ func (im *importer) row(b *block, cells, notes []string, owner *term, place Plac
 			it.signal = c // a shield among the numbers of the cores
 		}
 	}
-	if w := strings.TrimRight(fold(it.ownID), "0123456789 "); it.signal == "" && drainWord(w) {
+	if it.signal == "" && it.ownID != "" && drainWord(strings.TrimRight(fold(it.ownID), "0123456789 ")) {
 		it.signal, it.ownID = it.ownID, "" // a shield in the column of the wires
 	}
 	for i, c := range cells {
@@ -40,6 +40,7 @@ func (im *importer) row(b *block, cells, notes []string, owner *term, place Plac
 		}
 	}
 	im.values(b, cells, &it, column)
+	_, it.drain = drainOf(it.signal)
 	im.noteOf(b, cells, &it)
 	im.cableCells(b, cells, &it)
 	im.stateOf(b, cells, &it)
