@@ -196,7 +196,7 @@ func compareTwo(names []string, o options, w world) (int, error) {
 	}
 	all := compare.Between(l[0], l[1])
 	if l[0].Whole && l[1].Whole {
-		all = append(all, besideWires(l[0].Harness, l[1].Harness)...)
+		all = append(all, besideWires(l[0].Harness, l[1].Harness, all)...)
 	}
 	code := ok
 	if len(all) > 0 {
@@ -220,14 +220,24 @@ func compareTwo(names []string, o options, w world) (int, error) {
 }
 
 // besideWires is what two harness files have other than what compare tells by what it means:
-// lengths, lay-ups, covers, rules, and every other key of a wire, a unit or a termination.
-func besideWires(a, b model.Harness) []compare.Difference {
+// lengths, lay-ups, covers, rules, and every other key of a wire, a unit or a termination. What
+// feeds and cavities list follows from wires that moved, and is told where none did.
+func besideWires(a, b model.Harness, already []compare.Difference) []compare.Difference {
+	of := func(what string) bool {
+		return slices.ContainsFunc(already, func(d compare.Difference) bool { return d.Of == what && (what != "wire" || d.Kind != compare.Changed) })
+	}
 	told := map[string][]string{
 		"wire":        {"signal", "from", "to", "spec", "size", "colour", "amps", "role"},
 		"unit":        {"wires", "shield", "drain_from", "drain_to"},
-		"feed":        {"amps", "wires"},
-		"termination": {"insert", "gender", "cavities", "reserved"},
+		"feed":        {"amps"},
+		"termination": {"insert", "gender", "reserved"},
 		"splice":      {},
+	}
+	if of("fuse") || of("wire") {
+		told["feed"] = append(told["feed"], "wires")
+	}
+	if of("wire") {
+		told["termination"] = append(told["termination"], "cavities")
 	}
 	var out []compare.Difference
 	for _, t := range file.Differences(file.Document{Harness: a}, file.Document{Harness: b}) {

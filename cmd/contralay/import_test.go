@@ -151,3 +151,23 @@ func TestCompareFiles(t *testing.T) {
 		}
 	}
 }
+
+// A wire that another feed of the same rating takes over is told, by both feeds.
+func TestCompareFeeds(t *testing.T) {
+	dir := t.TempDir()
+	text, err := os.ReadFile("../../testdata/demo.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	was, is := filepath.Join(dir, "was.toml"), filepath.Join(dir, "is.toml")
+	moved := strings.NewReplacer(`["150", "154"]`, `["150"]`, `wires     = ["110"]`, `wires = ["110", "154"]`).Replace(string(text))
+	for name, body := range map[string]string{was: string(text), is: moved} {
+		if err := os.WriteFile(name, []byte(body), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	r := call(t, "", "compare", was, is)
+	if r.code != stopped || strings.Count(r.out, "\n") != 2 || !strings.Contains(r.out, "feed F1: wires is") || !strings.Contains(r.out, "feed F3: wires is") {
+		t.Errorf("%d\n%s%s", r.code, r.out, r.err)
+	}
+}

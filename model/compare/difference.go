@@ -21,7 +21,7 @@ const (
 // Difference is one difference of two lists.
 type Difference struct {
 	Kind     Kind     `json:"kind"`
-	Of       string   `json:"of"`                 // wire, net, cavity, unit, fuse, termination or branch
+	Of       string   `json:"of"`                 // wire, net, cavity, unit, fuse or termination; of two files any table else
 	Wires    []string `json:"wires,omitempty"`    // ids in the first list; of what is added, in the second
 	Cavities []string `json:"cavities,omitempty"` // TERMINATION:CAVITY, by the names of the first list where it has them
 	What     string   `json:"what,omitempty"`     // what changed: colour, size …

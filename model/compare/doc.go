@@ -4,9 +4,8 @@
 // termination is the same in both where its id or its name is, read without regard to
 // case and signs; a splice where it joins most of the same cavities; a wire where its
 // ends are, and only then where its signal or its id is, as lists number their wires
-// as they like; a branch where it parts the terminations of both in the same way. What
-// only one of the two lists gives (a column that the other does not have) is not
-// compared.
+// as they like. What only one of the two lists has a place for (a column that the other
+// does not have) is not compared, and Unstated names it.
 //
 // Disagreements compares what is joined to what: a harness as it is built against a
 // list that somebody else made. It knows nets, not wires: a splice in one and a chain

@@ -39,7 +39,7 @@ func Unstated(a, b List) (ofA, ofB []string) {
 				all = append(all, what)
 			}
 		}
-		for _, f := range wireFields() {
+		for _, f := range wireFields(false) {
 			if f.name != "role" && f.name != "specification" {
 				add(f.name, l.has(f), o.has(f))
 			}

@@ -142,7 +142,7 @@ type field struct {
 
 // fieldsOf is what both lists give of any wire.
 func fieldsOf(a, b *List) []field {
-	all := wireFields()
+	all := wireFields(a.Whole && b.Whole)
 	if !a.Whole || !b.Whole {
 		// An import knows roles by the signals, but for that of a spare.
 		all[len(all)-1].of = func(w *model.Wire) string {
@@ -157,8 +157,15 @@ func fieldsOf(a, b *List) []field {
 	})
 }
 
-// wireFields is what a wire may have, its role last.
-func wireFields() []field {
+// wireFields is what a wire may have, its role last. Of two files the note is compared as it
+// is; else a value that was not understood is looked for there.
+func wireFields(files bool) []field {
+	orNoted := func(w *model.Wire, value, what string) string {
+		if files {
+			return value
+		}
+		return orNoted(w, value, what)
+	}
 	return []field{
 		{"signal", func(w *model.Wire) string { return w.Signal.V }},
 		{"size", func(w *model.Wire) string { return orNoted(w, catalogue.CanonicalSize(w.Size), "size") }},

@@ -80,7 +80,16 @@ func isPageMark(folded string) bool {
 	word, rest, _ := cutWord(strings.Trim(folded, " .:()-*"))
 	switch word {
 	case "page", "sheet", "blatt", "seite", "feuille", "hoja", "pagina", "foglio", "folio":
-		return rest != "" && strings.Trim(rest, "0123456789 /.:-efinorsuvd") == "" && strings.ContainsAny(rest, "0123456789")
+		some := false
+		for _, w := range strings.FieldsFunc(rest, func(r rune) bool { return strings.ContainsRune(" /.:-", r) }) {
+			switch {
+			case strings.Trim(w, "0123456789") == "":
+				some = true
+			case w != "of" && w != "von" && w != "de" && w != "sur" && w != "di":
+				return false
+			}
+		}
+		return some
 	case "continued", "cont", "contd", "fortsetzung", "suite", "continuacion", "segue":
 		return len(rest) <= 2 || strings.HasPrefix(rest, " from") || strings.HasPrefix(rest, " on")
 	}

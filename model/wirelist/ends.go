@@ -97,23 +97,6 @@ func key(name string) string {
 	return strings.Join(append(words(fold(name)), plusMinus(name)...), " ")
 }
 
-// isStud: a name for a bolt or a point that several wires are taken to, which has no cavities:
-// a ground, "G1", "GND STAR", "chassis", a pole of the battery.
-func isStud(name string) bool {
-	f := fold(name)
-	if g := strings.TrimRight(f, "0123456789"); g == "g" && g != f {
-		return true
-	}
-	for _, w := range words(f) {
-		switch strings.TrimRight(w, "0123456789") {
-		case "gnd", "grd", "ground", "earth", "chassis", "stud", "eyelet", "battery", "batt", "bat", "star", "busbar",
-			"masse", "massepunkt", "batterie", "erde", "bolzen", "borne", "tierra", "masa", "bateria", "massa", "batteria", "terra":
-			return true
-		}
-	}
-	return false
-}
-
 // isUnknown: a mark that says the list's maker does not know either.
 func isUnknown(s string) bool {
 	f := strings.Trim(fold(s), " .")

@@ -38,7 +38,9 @@ func (im *importer) cavities() {
 			switch {
 			case other == nil:
 				first[s] = it
-			case e.term.stud || isStud(e.term.ID), other.place == it.place: // said of the termination, or of the row
+			case other.place == it.place: // said of the row
+			case isGroundStud(e.term.ID), isOtherStud(e.term.ID) && (roleOf(it).V == "ground") == (roleOf(other).V == "ground"):
+				// Said of the termination; ground and supply on one bolt is another matter.
 			case it.signal != "" && other.signal != "" && fold(it.signal) != fold(other.signal):
 				im.say(Stop, "one cavity, two nets", it.place, fmt.Sprintf("%s %q and, %s, %q", s, it.signal, rowOf(other.place, it.place), other.signal), "both kept")
 			default:

@@ -57,6 +57,7 @@ const longest = 100_000
 func ParseLength(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, ok bool) {
 	all := scan(fold(text))
 	total, parts := 0.0, 0
+	sign := "" // the sign or word of the unit before
 	last := math.Inf(1)
 	for i := 0; i < len(all); {
 		if all[i].kind == '-' && parts > 0 && i+1 < len(all) {
@@ -79,6 +80,7 @@ func ParseLength(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, o
 		i += n
 		u := bare
 		if i < len(all) {
+			sign = all[i].text
 			if u = lengthWord(all[i].text); u == "" {
 				return 0, false
 			}
@@ -86,7 +88,7 @@ func ParseLength(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, o
 			if i < len(all) && all[i].kind == '.' && i+1 == len(all) { // "24 in."
 				i++
 			}
-		} else if parts > 0 && all[i-2].text == "'" || parts > 0 && i > 2 && all[i-3].text == "'" {
+		} else if sign == "'" {
 			u = "in" // 2'6
 		} else if parts > 0 {
 			return 0, false // 2 ft 6: six what?

@@ -1,6 +1,9 @@
 package wirelist
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // isMangled: what a spreadsheet makes of "1-2" or "1E2" and shows in their place: a day,
 // "01-Feb", "2025-02-01", or a number with a power of ten, "1E+02". No end is made of it.
@@ -18,12 +21,17 @@ func isMangled(cell string) bool {
 	parts := strings.Split(f, "-")
 	switch len(parts) {
 	case 2:
-		return digits(parts[0], 1, 2) && isMonth(parts[1]) || isMonth(parts[0]) && digits(parts[1], 1, 2)
+		return digits(parts[0], 1, 2) && isMonth(parts[1]) || isShown(cell[:len(parts[0])]) && digits(parts[1], 1, 2)
 	case 3:
 		return digits(parts[0], 4, 4) && digits(parts[1], 2, 2) && digits(parts[2], 2, 2) ||
 			digits(parts[0], 1, 2) && isMonth(parts[1]) && digits(parts[2], 2, 4)
 	}
 	return false
+}
+
+// isShown: a month as a spreadsheet shows it before a number, "Feb-25". GEN-1 and MAG-2 are ends.
+func isShown(s string) bool {
+	return slices.Contains([]string{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"}, s)
 }
 
 // isMonth: the short name of a month in the five languages, as spreadsheets write it.

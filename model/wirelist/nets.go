@@ -75,8 +75,7 @@ func (im *importer) bothWays() {
 		titled := it.from.term.titled && it.to.term.titled
 		from, to := it.from.String(), it.to.String()
 		other := first[to+" "+from]
-		switch {
-		case other == nil, other.place == it.place, !titled && !(it.gauge.Size == other.gauge.Size && it.colour.Equal(other.colour) && it.signal == other.signal), other.ownID != it.ownID && (!titled || other.block == it.block && other.ownID != "" && it.ownID != ""):
+		if other == nil || other.place == it.place || !oneWire(other, it, titled) {
 			first[from+" "+to] = it
 			return false
 		}
@@ -85,6 +84,15 @@ func (im *importer) bothWays() {
 		delete(first, to+" "+from)
 		return true
 	})
+}
+
+// oneWire: two rows that name each other's ends tell of one wire. Two pin tables do, unless one
+// table numbers them otherwise; in a list of two ends they must say the same of it.
+func oneWire(a, b *item, titled bool) bool {
+	if titled {
+		return a.ownID == b.ownID || a.block != b.block || a.ownID == "" || b.ownID == ""
+	}
+	return a.ownID == b.ownID && a.gauge.Size == b.gauge.Size && a.colour.Equal(b.colour) && a.signal == b.signal
 }
 
 // oneWay merges the row of a pin table that gives no far end with the one wire that another

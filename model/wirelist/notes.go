@@ -154,7 +154,8 @@ func (im *importer) stateOf(b *block, cells []string, it *item) {
 	}
 }
 
-// isPlainName: one word with a number in it, as ends and wires are named, and as no state is.
+// isPlainName: one word with a number in it, as ends and wires are named, and as no state is
+// but "spare2" and "reserve1".
 func isPlainName(cell string) bool {
 	return strings.ContainsAny(cell, "0123456789") && !strings.Contains(cell, " ") && !strings.ContainsAny(cell[:1], "sSrR")
 }

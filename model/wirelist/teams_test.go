@@ -84,6 +84,10 @@ func TestListsOfTeams(t *testing.T) {
 		"feet and a number":             {"a.csv", "Wire,From,To,AWG,Length\n1,ECU:1,INJ:1,22,2'3\n", "ECU:1 INJ:1", nil, []string{"no length"}, []string{"length_mm = 685.8"}},
 		"a cable of seven":              {"a.csv", "Cable,Wire,From,To,AWG\n7x22,1,A:1,B:1,22\n7x22,2,A:2,B:2,22\n7x22,3,A:3,B:3,22\n7x22,4,A:4,B:4,22\n7x22,5,A:5,B:5,22\n7x22,6,A:6,B:6,22\n7x22,7,A:7,B:7,22\n", "A:1 B:1, A:2 B:2, A:3 B:3, A:4 B:4, A:5 B:5, A:6 B:6, A:7 B:7", []string{"a unit of more wires than a quad"}, []string{"no other wire beside"}, []string{"7x22"}},
 		"a word below a table":          {"a.md", "| Wire | From | To | AWG |\n|--|--|--|--|\n| 1 | A:1 | B:1 | 22 |\n\nend\n", "A:1 B:1", []string{"below the table: end"}, []string{"warn"}, nil},
+		"what is no date":               {"a.csv", "Wire,From,To,AWG\n1,ECU:1,GEN-1,22\n2,ECU:2,MAG-12,22\n3,ECU:3,Feb-25,22\n", "ECU:1 GEN:1, ECU:2 MAG:12, ECU:3", []string{"of an end: Feb-25"}, nil, nil},
+		"what is no stud":               {"a.csv", "Wire,From,To,AWG\n1,ECU:1,Battery current sensor,22\n2,ECU:2,Battery current sensor,22\n3,ECU:3,BATTERY,12\n4,ECU:4,BATTERY,12\n", "ECU:1, ECU:2, ECU:3, ECU:4", []string{"named more than once: Battery current sensor", "named more than once: BATTERY"}, []string{"stud"}, nil},
+		"studs by place":                {"a.csv", "Wire,From,To,AWG\n1,ECU:1,Engine GND left M6,16\n2,ECU:2,Engine GND left M6,16\n3,ECU:3,battery positive,12\n4,FB:1,battery positive,12\n", "ECU:1 Engine-GND-left-M6:1, ECU:2 Engine-GND-left-M6:1, ECU:3 battery-positive:1, FB:1 battery-positive:1", nil, []string{"warn", "stop"}, nil},
+		"ground and supply on one bolt": {"a.csv", "Wire,Signal,From,To,AWG\n1,Main feed,ECU:1,Stud M8,12\n2,Ground,ECU:2,Stud M8,12\n", "ECU:1 Stud-M8:1, ECU:2 Stud-M8:1", []string{"stop: one cavity, two nets"}, nil, nil},
 		"no end, told elsewhere":        {"a.csv", head + "1,ECU:1,see note,22\n2,ECU:2,INJ:1,22\n", "ECU:1, ECU:2 INJ:1", []string{"end not known: see note"}, nil, nil},
 	} {
 		t.Run(name, func(t *testing.T) {

@@ -37,7 +37,7 @@ func Make(s *calc.Sheet, meta Meta) (Sheet, error) {
 		"blank": func(t Table, k int) bool { return t.Blank[k] },
 		"parts": parts,
 		"soft":  soft,
-		"long":  func(s string) bool { return utf8.RuneCountInString(s) > 24 },
+		"long":  func(s string) bool { return utf8.RuneCountInString(s) > mostID },
 	}).Parse(sheetText)
 	if err != nil {
 		return Sheet{}, err

@@ -8,8 +8,11 @@ import (
 )
 
 // shortWord is how many characters in one go a cell always has room for: part numbers
-// in the usual forms stay whole.
+// in the usual forms stay whole (no source).
 const shortWord = 14
+
+// mostID is how many characters of a first cell stay on one line (no source).
+const mostID = 24
 
 // soft is text for a cell of the page with places where a long word may break: after
 // a stroke, a dot, a comma, a colon or an underscore, and else after every shortWord
