@@ -9,7 +9,6 @@ import (
 	"contralay/model"
 	"contralay/model/compare"
 	"contralay/model/file"
-	"contralay/model/wirelist"
 
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
@@ -18,15 +17,7 @@ import (
 // read imports a list written in a test.
 func read(t testing.TB, text string) model.Harness {
 	t.Helper()
-	tables, err := wirelist.Read("list.csv", []byte(text), wirelist.Limits{})
-	if err != nil {
-		t.Fatal(err)
-	}
-	h, _, err := wirelist.Import(tables, wirelist.Options{Unit: "mm"})
-	if err != nil {
-		t.Fatal(err)
-	}
-	return h
+	return list(t, text).Harness
 }
 
 const fromTo = `Wire,From,Pin,To,Pin,Gauge,Colour,Signal

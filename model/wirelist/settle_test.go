@@ -14,15 +14,7 @@ import (
 // in reads a list whose lengths are mm where they do not say.
 func in(t *testing.T, name, text string) (model.Harness, string) {
 	t.Helper()
-	tables, err := wirelist.Read(name, []byte(text), wirelist.Limits{})
-	if err != nil {
-		t.Fatal(err)
-	}
-	h, rep, err := wirelist.Import(tables, wirelist.Options{Unit: "mm"})
-	if err != nil {
-		t.Fatal(err)
-	}
-	return h, strings.Join(rep.Full(), "\n")
+	return with(t, name, text, wirelist.Options{Unit: "mm"})
 }
 
 // A length has a tolerance behind it, a word that says how sure it is, or its unit in a

@@ -12,11 +12,17 @@ import (
 // of reads a list that stands in a test.
 func of(t *testing.T, name, text string) (model.Harness, string) {
 	t.Helper()
+	return with(t, name, text, wirelist.Options{})
+}
+
+// with reads it so.
+func with(t *testing.T, name, text string, opt wirelist.Options) (model.Harness, string) {
+	t.Helper()
 	tables, err := wirelist.Read(name, []byte(text), wirelist.Limits{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	h, rep, err := wirelist.Import(tables, wirelist.Options{})
+	h, rep, err := wirelist.Import(tables, opt)
 	if err != nil {
 		t.Fatal(err)
 	}
