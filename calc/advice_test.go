@@ -1,9 +1,11 @@
-package calc
+package calc_test
 
 import (
 	"strings"
 	"testing"
 
+	"contralay/calc"
+	"contralay/calc/query/offer"
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -23,7 +25,7 @@ func TestSmallestThatDoes(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			s := loaded(t, 60, c.contact, append(repeated(6, "22 1.0"), c.wire), nil, "")
-			size, ok := s.SmallestThatDoes(6)
+			size, ok := offer.SmallestThatDoes(s, 6)
 			if ok != c.ok {
 				t.Fatalf("%q %v", size, ok)
 			}
@@ -32,7 +34,7 @@ func TestSmallestThatDoes(t *testing.T) {
 			}
 			sizes := s.Cat.Sizes("AS22759/32")
 			for n, z := range sizes {
-				if z == size && n > 0 && s.Does(6, sizes[n-1]) {
+				if z == size && n > 0 && offer.Does(s, 6, sizes[n-1]) {
 					t.Errorf("%s is advised and %s does, too", size, sizes[n-1])
 				}
 			}
@@ -42,8 +44,8 @@ func TestSmallestThatDoes(t *testing.T) {
 		})
 	}
 	s := loaded(t, 60, "", []string{"22 1.0", "22 1.0"}, nil, "")
-	s = Build(s.H.EditWire(0, func(w *model.Wire) { w.Amps = model.Opt[unit.Ampere]{} }), s.Cat, nil)
-	if size, ok := s.SmallestThatDoes(0); ok {
+	s = calc.Build(s.H.EditWire(0, func(w *model.Wire) { w.Amps = model.Opt[unit.Ampere]{} }), s.Cat, nil)
+	if size, ok := offer.SmallestThatDoes(s, 0); ok {
 		t.Errorf("without a current: %s", size)
 	}
 }
@@ -53,15 +55,15 @@ func TestSmallestThatDoes(t *testing.T) {
 func TestAdvise(t *testing.T) {
 	wires := append(repeated(12, "20 1.0"), repeated(12, "22 6.5")...)
 	s := loaded(t, 70, "", append(wires, "16 0.2", "12 12.0"), nil, "")
-	changes, h, none := s.Advise()
+	changes, h, none := offer.Advise(s)
 	if len(none) > 0 {
 		t.Errorf("no size for %v", none)
 	}
 	if len(changes) == 0 {
 		t.Fatal("nothing is advised")
 	}
-	d := Build(h, s.Cat, nil)
-	d = Complete(h, s.Cat, d)
+	d := calc.Build(h, s.Cat, nil)
+	d = calc.Complete(h, s.Cat, d)
 	for k := range h.Wires {
 		// Laid anew in its new sizes: the advice is for the lay-up in hand.
 		if c := &d.Wires[k]; float64(c.Heats) > 1.1*float64(c.Bound.Amps) {
@@ -70,14 +72,14 @@ func TestAdvise(t *testing.T) {
 		if s.H.Wires[k].Size == h.Wires[k].Size {
 			continue
 		}
-		laid := Build(s.asLaid().EditWire(0, func(w *model.Wire) {}), s.Cat, nil)
+		laid := calc.Build(offer.AsLaid(s).EditWire(0, func(w *model.Wire) {}), s.Cat, nil)
 		if laid.H.Wires[k].Size != s.H.Wires[k].Size {
 			t.Error("the harness in hand changed")
 		}
 	}
-	same := Build(withSizes(s.asLaid(), h), s.Cat, nil)
+	same := calc.Build(withSizes(offer.AsLaid(s), h), s.Cat, nil)
 	for _, c := range changes {
-		if says := same.doubts(c.Wire); says != "" {
+		if says := offer.Doubts(same, c.Wire); says != "" {
 			t.Errorf("%s from %s to %s AWG: %s", h.Wires[c.Wire].ID, c.From, c.To, says)
 		}
 	}
@@ -100,8 +102,9 @@ func TestDoubt(t *testing.T) {
 	s := loaded(t, 60, "20", append(repeated(6, "22 1.0"), "20 6.0"), nil, "")
 	for _, c := range []struct {
 		size, says string
-	}{{"20", ""}, {"26", "thinner than the shop handles, 24"}, {"12", "A:6 does not take it"}, {"24", "drops 0.61 V of 0.50"}, {"21", "AS22759/32 has no size 21"}} {
-		if got := s.Doubt(6, c.size); !strings.HasPrefix(got, c.says) || (got == "") != (c.says == "") {
+	}{{"20", ""}, {"26", "thinner than the shop handles, 24"}, {"12", "A:6 does not take it"}, {"24", "drops 0.61 V of 0.50"},
+		{"21", "AS22759/32 has no size 21"}} {
+		if got := offer.Doubt(s, 6, c.size); !strings.HasPrefix(got, c.says) || (got == "") != (c.says == "") {
 			t.Errorf("%s: %q, want %q", c.size, got, c.says)
 		}
 	}

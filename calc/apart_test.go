@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/sheet"
 	"contralay/model"
 )
 
@@ -17,14 +18,16 @@ func TestDataApart(t *testing.T) {
 	b.WriteString("format = 1\n[[termination]]\nid = \"A\"\n[[termination]]\nid = \"Z\"\n")
 	for i := range 13 {
 		role := []string{"data", "power", "ground"}[i%3]
-		fmt.Fprintf(&b, "[[wire]]\nid = \"%02d\"\nfrom = \"A:%d\"\nto = \"Z:%02d\"\nspec = \"AS22759/32\"\nsize = \"22\"\nrole = %q\n", i, i, i, role)
+		fmt.Fprintf(&b, "[[wire]]\nid = \"%02d\"\nfrom = \"A:%d\"\nto = \"Z:%02d\"\nspec = \"AS22759/32\"\nsize = \"22\"\nrole = %q\n", i,
+			i, i, role)
 	}
 	b.WriteString("[[branch]]\nid = \"T1\"\nfrom = \"A\"\nto = \"Z\"\nlength_mm = 400\n")
 	h := parse(t, b.String())
 	h = h.EditBranch(0, func(b *model.Branch) {
-		b.Layers = []model.Layer{{Of: []string{"00", "03", "06"}}, {Of: []string{"01", "02", "04", "05", "07", "08", "09", "10", "11", "12"}}}
+		b.Layers = []model.Layer{{Of: []string{"00", "03", "06"}},
+			{Of: []string{"01", "02", "04", "05", "07", "08", "09", "10", "11", "12"}}}
 	})
-	set := func(on bool) *calc.Branch {
+	set := func(on bool) *sheet.Branch {
 		s := calc.Complete(h.EditBranch(0, func(b *model.Branch) { b.DataApart = model.Some(on) }), entries(t), nil)
 		return &s.Branches[0]
 	}
@@ -32,7 +35,7 @@ func TestDataApart(t *testing.T) {
 	if off.Layers[1].Beside == 0 || on.Layers[1].Beside != 0 {
 		t.Errorf("beside power: %d, wished apart %d", off.Layers[1].Beside, on.Layers[1].Beside)
 	}
-	ids := func(l calc.Layer) []string {
+	ids := func(l sheet.Layer) []string {
 		var out []string
 		for _, m := range l.Members {
 			out = append(out, m.ID)

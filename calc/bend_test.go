@@ -7,11 +7,12 @@ import (
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/sheet"
 )
 
 // Nineteen 22 AWG, 1-6-12, bent: each layer's mismatch is that of a helix on a
 // bent axis, 2(r/ρ)cos λ·(L/π)|sin(πS/L)|, of straight wire 2rθ; both checked by
-// quadrature in calc/lay. A bend of half a turn is noted, one of two turns is not.
+// quadrature in calc/formula/lay. A bend of half a turn is noted, one of two turns is not.
 func TestBendOfEachLayer(t *testing.T) {
 	for _, c := range []struct {
 		bend, deg float64
@@ -34,7 +35,7 @@ func TestBendOfEachLayer(t *testing.T) {
 		}
 		near(t, "branch", float64(b.Bend.MismatchMM), worst, 1e-9)
 		g, ok := has(s, "bend.turn", "T1")
-		if ok != c.noted || ok && (g.Level != calc.Note || !strings.Contains(g.Says, "layer 2")) {
+		if ok != c.noted || ok && (g.Level != sheet.Note || !strings.Contains(g.Says, "layer 2")) {
 			t.Errorf("bend %v mm %v°: %v %+v", c.bend, c.deg, ok, g)
 		}
 	}

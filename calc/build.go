@@ -3,6 +3,15 @@ package calc
 import (
 	"slices"
 
+	"contralay/calc/phase/bundle"
+	"contralay/calc/phase/current"
+	"contralay/calc/phase/ends"
+	"contralay/calc/phase/length"
+	"contralay/calc/phase/over"
+	"contralay/calc/phase/planning"
+	"contralay/calc/phase/threading"
+	"contralay/calc/phase/wires"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 )
@@ -15,53 +24,53 @@ import (
 // taken over, and so are its proposals; the result is the same as without.
 // Build never plans: a branch that the file does not lay and for which no
 // proposal is known is Waiting (see Complete).
-func Build(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
-	s := &Sheet{H: h, Cat: onShelf(h, cat, prior), base: cat, Limits: h.Rules.Resolve()}
+func Build(h *model.Harness, cat *catalogue.Catalogue, prior *sheet.Sheet) *sheet.Sheet {
+	s := &sheet.Sheet{H: h, Cat: wires.OnShelf(h, cat, prior), Base: cat, Limits: h.Rules.Resolve()}
 	if prior != nil {
 		s.Proposals = prior.Proposals
 	}
-	s.laidBy = s.Proposals
-	s.compare(prior)
-	s.X = s.index()
-	s.sizeWires()
-	s.duties()
-	s.sizeUnits()
-	s.findPaths()
-	s.compareBranches()
-	s.fillCavities()
-	s.joinWires()
-	s.layBranches(prior)
-	s.cutWires()
-	s.coverBranches()
-	s.runThrough()
-	s.clocked()
-	s.twins()
-	s.listed()
-	s.shields()
-	s.capped()
-	s.sayParts()
-	s.loops()
-	s.pairs()
-	s.feedWires()
-	s.currents(prior)
-	s.sayFeeds()
-	s.sayThreading()
-	s.sayAdhesive()
-	s.weigh()
-	s.standing()
-	s.builtOver()
-	s.same.prior = nil // or every sheet would hold all before it
+	s.LaidBy = s.Proposals
+	Compare(s, prior)
+	s.X = Index(s)
+	wires.SizeWires(s)
+	wires.Duties(s)
+	wires.SizeUnits(s)
+	wires.FindPaths(s)
+	CompareBranches(s)
+	ends.FillCavities(s)
+	ends.JoinWires(s)
+	bundle.LayBranches(s, prior)
+	length.CutWires(s)
+	over.CoverBranches(s)
+	over.RunThrough(s)
+	over.Clocked(s)
+	over.Twins(s)
+	ends.Listed(s)
+	over.Shields(s)
+	ends.Capped(s)
+	wires.SayParts(s)
+	over.Loops(s)
+	current.Pairs(s)
+	current.FeedWires(s)
+	current.Currents(s, prior)
+	current.SayFeeds(s)
+	threading.SayThreading(s)
+	threading.SayAdhesive(s)
+	length.Weigh(s)
+	over.Standing(s)
+	bundle.BuiltOver(s)
+	s.Same.Prior = nil // or every sheet would hold all before it
 	return s
 }
 
 // Complete is Build with every branch laid: what waits for a proposal is planned.
-func Complete(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
+func Complete(h *model.Harness, cat *catalogue.Catalogue, prior *sheet.Sheet) *sheet.Sheet {
 	s := Build(h, cat, prior)
 	var keys []string
 	var of []int
 	for i := range s.Branches {
 		if s.Branches[i].Waiting {
-			if key := s.PlanKey(i); !slices.Contains(keys, key) {
+			if key := bundle.PlanKey(s, i); !slices.Contains(keys, key) {
 				keys, of = append(keys, key), append(of, i)
 			}
 		}
@@ -69,19 +78,10 @@ func Complete(h *model.Harness, cat *catalogue.Catalogue, prior *Sheet) *Sheet {
 	if len(keys) == 0 {
 		return s
 	}
-	found := make([]Proposal, len(keys)) // planned side by side: a sheet is only read
-	beside(len(keys), func(n int) { found[n] = s.Propose(of[n]) })
+	found := make([]sheet.Proposal, len(keys)) // planned side by side: a sheet is only read
+	sheet.Beside(len(keys), func(n int) { found[n] = planning.Propose(s, of[n]) })
 	for n, key := range keys {
-		s.Adopt(key, found[n])
+		planning.Adopt(s, key, found[n])
 	}
 	return Build(h, cat, s)
-}
-
-func (s *Sheet) say(l Level, rule, where, says string) {
-	s.Snags = append(s.Snags, Snag{Level: l, Rule: rule, Where: where, Says: says})
-}
-
-// sayLike is say for what has its cause in common with others that say it otherwise.
-func (s *Sheet) sayLike(l Level, rule, where, like, says string) {
-	s.Snags = append(s.Snags, Snag{l, rule, where, says, like})
 }

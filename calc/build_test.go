@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"contralay/calc"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
@@ -54,13 +55,13 @@ func near(t *testing.T, what string, got, want, tol float64) {
 	}
 }
 
-func has(s *calc.Sheet, rule, where string) (calc.Snag, bool) {
+func has(s *sheet.Sheet, rule, where string) (sheet.Snag, bool) {
 	for _, g := range s.Snags {
 		if g.Rule == rule && (where == "" || g.Where == where) {
 			return g, true
 		}
 	}
-	return calc.Snag{}, false
+	return sheet.Snag{}, false
 }
 
 // The example's trunk, by hand: a unit of 2.9 in the centre, nine of 1.09 and one
@@ -86,7 +87,7 @@ func TestExample(t *testing.T) {
 	near(t, "over, thin", float64(b.OverMinMM), 5.44-2*0.0508, 1e-3)
 	near(t, "over, thick", float64(b.OverMaxMM), 5.44+2*0.0508, 1e-3)
 	for _, g := range s.Snags {
-		if g.Level == calc.Stop {
+		if g.Level == sheet.Stop {
 			t.Errorf("a stop on the example: %+v", g)
 		}
 	}
@@ -113,14 +114,15 @@ func TestCutLengthByHand(t *testing.T) {
 	near(t, "drop", float64(w.Drop), finished/1e6*16.20/0.3048*(234.5+90)/254.5, 1e-5)
 	// A splice off its breakout: S1 stands 55 mm along R1. 110 comes to J1 and goes on
 	// to it; 112 leaves along R1 and is that much shorter.
-	near(t, "110 past J1", float64(s.Wires[s.X.Wire["110"]].Finished-16-55), 419.56*math.Sqrt(1+math.Pow(math.Pi*(2.9+1.27)/65.28, 2))+30.44, 1e-6)
+	near(t, "110 past J1", float64(s.Wires[s.X.Wire["110"]].Finished-16-55), 419.56*math.Sqrt(1+math.Pow(math.Pi*(2.9+1.27)/65.28, 2))+
+		30.44, 1e-6)
 	if a, b := s.Wires[s.X.Wire["112"]].Finished, s.Wires[s.X.Wire["113"]].Finished; a >= b {
 		t.Errorf("112 (%v) must be shorter than 113 (%v)", a, b)
 	}
 }
 
 // tubeCase is one branch of wires in a written sheath.
-func tubeCase(t *testing.T, wires int, size, part string, reel float64) *calc.Sheet {
+func tubeCase(t *testing.T, wires int, size, part string, reel float64) *sheet.Sheet {
 	t.Helper()
 	var b strings.Builder
 	b.WriteString("format = 1\n")
@@ -131,7 +133,8 @@ func tubeCase(t *testing.T, wires int, size, part string, reel float64) *calc.Sh
 	for i := range wires {
 		fmt.Fprintf(&b, "[[wire]]\nid = \"%d\"\nfrom = \"A:%d\"\nto = \"Z:%d\"\nspec = \"AS22759/32\"\nsize = %q\n", i, i, i, size)
 	}
-	fmt.Fprintf(&b, "[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"Z\"\nlength_mm = 300\n[[branch.cover]]\nwhat = \"sheath\"\npart = %q\n", part)
+	fmt.Fprintf(&b, "[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"Z\"\nlength_mm = 300\n[[branch.cover]]\nwhat = \"sheath\"\npart = %q\n",
+		part)
 	return calc.Complete(parse(t, b.String()), entries(t), nil)
 }
 
@@ -143,7 +146,7 @@ func TestVerdictDoesNotHangOnAHundredth(t *testing.T) {
 		s := tubeCase(t, 1, "22", "AS23053/16 9.5", over)
 		near(t, "over", float64(s.Branches[0].OverMM), over, 1e-9)
 		worst := "nothing"
-		for _, g := range calc.Worst(s.Snags) {
+		for _, g := range sheet.Worst(s.Snags) {
 			if strings.HasPrefix(g.Rule, "sheath.") {
 				worst = g.Level.String()
 				break
@@ -163,7 +166,7 @@ func TestLooseLeg(t *testing.T) {
 	near(t, "over", float64(s.Branches[0].OverMM), 1.88, 1e-9)
 	near(t, "tape", float64(s.Branches[0].TapeMM), 1.54, 5e-3)
 	g, ok := has(s, "sheath.loose", "T")
-	if !ok || g.Level != calc.Stop || !strings.Contains(g.Says, "loose") {
+	if !ok || g.Level != sheet.Stop || !strings.Contains(g.Says, "loose") {
 		t.Errorf("a loose leg must stop: %+v", s.Snags)
 	}
 }
@@ -172,7 +175,7 @@ func TestLooseLeg(t *testing.T) {
 func TestCannotSlide(t *testing.T) {
 	s := tubeCase(t, 16, "22", "AS23053/16 4.8", 0)
 	g, ok := has(s, "sheath.slide", "T")
-	if !ok || g.Level != calc.Stop {
+	if !ok || g.Level != sheet.Stop {
 		t.Fatalf("no stop: %+v", s.Snags)
 	}
 	by := fmt.Sprintf("%.2f mm too small", float64(s.Branches[0].OverMaxMM)-4.75)
@@ -217,8 +220,11 @@ size = "22"
 		{"one end", wire("3", "A:C", "", "22") + branch, "wire.path", "3"},
 		{"no path", wire("3", "A:C", "Y:1", "22") + branch, "wire.path", "3"},
 		{"a wire in no layer", branch + "[[branch.layer]]\nof = [\"1\"]\n", "layer.missing", "T"},
-		{"a member that is not on the path", wire("3", "A:C", "Y:1", "22") + branch + "[[branch.layer]]\nof = [\"1\", \"2\", \"3\"]\n[[branch]]\nid = \"V\"\nfrom = \"A\"\nto = \"Y\"\nlength_mm = 200\n", "layer.stray", "T"},
-		{"a unit's wire laid for itself", branch + "[[branch.layer]]\nof = [\"1\", \"2\"]\n[[unit]]\nid = \"U\"\nwires = [\"1\", \"2\"]\n", "layer.unit", "T"},
+		{"a member that is not on the path", wire("3", "A:C", "Y:1", "22") + branch +
+			"[[branch.layer]]\nof = [\"1\", \"2\", \"3\"]\n[[branch]]\nid = \"V\"\nfrom = \"A\"\nto = \"Y\"\nlength_mm = 200\n",
+			"layer.stray", "T"},
+		{"a unit's wire laid for itself", branch + "[[branch.layer]]\nof = [\"1\", \"2\"]\n[[unit]]\nid = \"U\"\nwires = [\"1\", \"2\"]\n",
+			"layer.unit", "T"},
 		{"a unit without wires", branch + "[[unit]]\nid = \"U\"\nwires = []\n", "unit.build", "U"},
 		{"an empty layer", branch + "[[branch.layer]]\nof = [\"1\", \"2\"]\n[[branch.layer]]\nof = []\n", "layer.empty", "T"},
 		{"fuel", branch + "environment = [\"fuel\"]\n", "fuel", "T"},
@@ -236,7 +242,7 @@ size = "22"
 			}
 			s := calc.Complete(parse(t, text), entries(t), nil)
 			g, ok := has(s, c.rule, c.where)
-			if !ok || g.Level != calc.Stop {
+			if !ok || g.Level != sheet.Stop {
 				t.Errorf("want a stop %s at %s, got %+v", c.rule, c.where, s.Snags)
 			}
 			if strings.Contains(g.Says, "  ") || strings.Contains(g.Says, "size is in no catalogue") {
@@ -246,7 +252,7 @@ size = "22"
 	}
 	s := calc.Complete(parse(t, base+branch), entries(t), nil)
 	for _, g := range s.Snags {
-		if g.Level != calc.Note {
+		if g.Level != sheet.Note {
 			t.Errorf("the plain harness shows %+v", g)
 		}
 	}
@@ -285,7 +291,7 @@ func TestPriorChangesNothing(t *testing.T) {
 	}
 }
 
-func figures(t testing.TB, s *calc.Sheet) string {
+func figures(t testing.TB, s *sheet.Sheet) string {
 	t.Helper()
 	b, err := paper.Figures(s)
 	if err != nil {
@@ -358,12 +364,13 @@ func TestNoPlaceForASheath(t *testing.T) {
 	h := load(t, "example.toml")
 	l1 := slices.IndexFunc(h.Branches, func(b model.Branch) bool { return b.ID == "L1" })
 	s := calc.Complete(h.EditBranch(l1, func(b *model.Branch) { b.LengthMM = 20 }), entries(t), nil)
-	if g, ok := has(s, "sheath.place", "L1"); !ok || g.Level != calc.Note || s.Branches[l1].Sheath.Part != "" {
+	if g, ok := has(s, "sheath.place", "L1"); !ok || g.Level != sheet.Note || s.Branches[l1].Sheath.Part != "" {
 		t.Errorf("20 mm with a zone of 25: %+v, sheath %q", g, s.Branches[l1].Sheath.Part)
 	}
-	one := parse(t, "format = 1\n[[termination]]\nid = \"A\"\n[[termination]]\nid = \"Z\"\n[[wire]]\nid = \"1\"\nfrom = \"A:1\"\nto = \"Z:1\"\nspec = \"AS22759/32\"\nsize = \"22\"\n[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"Z\"\nlength_mm = 100\n")
+	one := parse(t, "format = 1\n[[termination]]\nid = \"A\"\n[[termination]]\nid = \"Z\"\n[[wire]]\nid = \"1\"\nfrom = \"A:1\"\nto = "+
+		"\"Z:1\"\nspec = \"AS22759/32\"\nsize = \"22\"\n[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"Z\"\nlength_mm = 100\n")
 	for _, g := range calc.Complete(one, entries(t), nil).Snags {
-		if g.Level != calc.Note {
+		if g.Level != sheet.Note {
 			t.Errorf("one plain wire shows %+v", g)
 		}
 	}
@@ -380,13 +387,14 @@ func TestDrainTakesItsCavity(t *testing.T) {
 	s := calc.Build(&g, entries(t), nil)
 	p := s.X.Termination["P1"]
 	a, b := before.Terms[p], s.Terms[p]
-	if b.Used != a.Used+1 || b.Blank != a.Blank-1 || slices.Contains(b.Free, "L") || b.Used+b.Spare+b.Reserved+b.Blank != len(b.Cavities) || b.Contacts != a.Contacts || b.SealPlugs != a.SealPlugs-1 {
+	if b.Used != a.Used+1 || b.Blank != a.Blank-1 || slices.Contains(b.Free, "L") || b.Used+b.Spare+b.Reserved+b.Blank != len(b.Cavities) ||
+		b.Contacts != a.Contacts || b.SealPlugs != a.SealPlugs-1 {
 		t.Errorf("before %+v\nafter %+v", a, b)
 	}
 	for drain, rule := range map[string]string{"P1:A": "cavity.twice", "P1:I": "cavity.none"} {
 		g.Units = slices.Clone(h.Units)
 		g.Units[0].DrainFrom = model.Some(drain)
-		if got, ok := has(calc.Build(&g, entries(t), nil), rule, ""); !ok || got.Level != calc.Stop {
+		if got, ok := has(calc.Build(&g, entries(t), nil), rule, ""); !ok || got.Level != sheet.Stop {
 			t.Errorf("a drain in %s: want a stop %s, got %+v", drain, rule, got)
 		}
 	}
@@ -399,7 +407,8 @@ func TestDropWithReturn(t *testing.T) {
 	for _, c := range []struct {
 		name, there, back string
 		warns             int
-	}{{"its current unsaid", "return = \"2\"\n", "", 1}, {"naming each other", "return = \"2\"\n", "amps = 10\nreturn = \"1\"\n", 1}, {"naming itself", "return = \"1\"\n", "amps = 0\n", 1}} {
+	}{{"its current unsaid", "return = \"2\"\n", "", 1}, {"naming each other", "return = \"2\"\n", "amps = 10\nreturn = \"1\"\n", 1},
+		{"naming itself", "return = \"1\"\n", "amps = 0\n", 1}} {
 		t.Run(c.name, func(t *testing.T) {
 			s := calc.Complete(parse(t, `format = 1
 [[termination]]

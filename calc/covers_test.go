@@ -1,4 +1,4 @@
-package calc
+package calc_test
 
 import (
 	"fmt"
@@ -7,6 +7,11 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/calc"
+	overphase "contralay/calc/phase/over"
+	"contralay/calc/phase/threading"
+	"contralay/calc/phase/wires"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
@@ -14,7 +19,7 @@ import (
 
 // ringed is wires of one size and diameter on a branch of a length, laid in rings of so
 // many.
-func ringed(t *testing.T, over, tol unit.Millimetre, length float64, rings []int, more, branch string) *Sheet {
+func ringed(t *testing.T, over, tol unit.Millimetre, length float64, rings []int, more, branch string) *sheet.Sheet {
 	t.Helper()
 	var b strings.Builder
 	b.WriteString("format = 1\n" + more + "\n[[termination]]\nid = \"Q\"\n")
@@ -37,13 +42,14 @@ func ringed(t *testing.T, over, tol unit.Millimetre, length float64, rings []int
 	}
 	fmt.Fprintf(&b, "[[branch]]\nid = \"T\"\nfrom = \"P\"\nto = \"Q\"\nlength_mm = %v\nmake = %q\n%s%s", length, make, branch, layers)
 	s := sheetOf(t, b.String())
-	own := catalogue.Wire{Spec: "own", Size: "16", OverMM: over, TolMM: tol, RatedC: 150, Origin: catalogue.Origin{Source: "measured", Standing: catalogue.House}}
+	own := catalogue.Wire{Spec: "own", Size: "16", OverMM: over, TolMM: tol, RatedC: 150,
+		Origin: catalogue.Origin{Source: "measured", Standing: catalogue.House}}
 	cat := catalogue.Merge(s.Cat, &catalogue.Catalogue{Wires: map[catalogue.WireKey]catalogue.Wire{{Spec: "own", Size: "16"}: own}})
-	return Build(s.H, cat, nil)
+	return calc.Build(s.H, cat, nil)
 }
 
 // choice is what is said of one tube for branch 0.
-func choice(t *testing.T, s *Sheet, id string) Choice {
+func choice(t *testing.T, s *sheet.Sheet, id string) sheet.Choice {
 	t.Helper()
 	for _, c := range s.Branches[0].Sheath.Others {
 		if c.Tube.ID == id {
@@ -51,7 +57,7 @@ func choice(t *testing.T, s *Sheet, id string) Choice {
 		}
 	}
 	t.Fatalf("%s is not judged", id)
-	return Choice{}
+	return sheet.Choice{}
 }
 
 // Thirty wires of 2.0 mm: their areas come to a circle of 10.95 mm, a floor; laid 1 · 6 ·
@@ -61,8 +67,8 @@ func choice(t *testing.T, s *Sheet, id string) Choice {
 func TestThirtyOfTwo(t *testing.T) {
 	s := ringed(t, 2.0, 0.1, 500, []int{1, 6, 12, 11}, "", "")
 	b := &s.Branches[0]
-	if math.Abs(float64(b.OverMM)-14.05) > 0.01 || math.Abs(float64(s.FloorMM(0))-10.95) > 0.01 {
-		t.Errorf("over %v, floor %v; want 14.05, 10.95", b.OverMM, s.FloorMM(0))
+	if math.Abs(float64(b.OverMM)-14.05) > 0.01 || math.Abs(float64(overphase.FloorMM(s, 0))-10.95) > 0.01 {
+		t.Errorf("over %v, floor %v; want 14.05, 10.95", b.OverMM, overphase.FloorMM(s, 0))
 	}
 	if b.Sheath.Part != "AS23053/16 19.0" {
 		t.Errorf("first is %s", b.Sheath.Part)
@@ -70,7 +76,8 @@ func TestThirtyOfTwo(t *testing.T) {
 	for _, c := range []struct {
 		id                           string
 		stop, stretch, grips, slides bool
-	}{{"12.7", true, false, true, false}, {"15.9", false, false, true, true}, {"19.0", false, true, true, true}, {"22.2", false, true, true, true}, {"25.4", false, true, false, true}} {
+	}{{"12.7", true, false, true, false}, {"15.9", false, false, true, true}, {"19.0", false, true, true, true},
+		{"22.2", false, true, true, true}, {"25.4", false, true, false, true}} {
 		v := choice(t, s, "AS23053/16 "+c.id).Verdict
 		if v.Stops() != c.stop || v.Stretch.Kept != c.stretch || v.Grips.Kept != c.grips || v.Slides.Kept != c.slides {
 			t.Errorf("%s: %+v, want %+v", c.id, v, c)
@@ -80,7 +87,8 @@ func TestThirtyOfTwo(t *testing.T) {
 		t.Errorf("25.4 grips by %v", g)
 	}
 	s = ringed(t, 2.0, 0.2, 500, []int{1, 6, 12, 11}, "", "")
-	if g, ok := snag(s, "sheath.stretch", "T"); !ok || g.Level != Note || !strings.Contains(g.Says, "where every wire is at its largest") {
+	if g, ok := snag(s, "sheath.stretch", "T"); !ok || g.Level != sheet.Note ||
+		!strings.Contains(g.Says, "where every wire is at its largest") {
 		t.Errorf("19.0 at the largest: %+v", s.Snags)
 	}
 }
@@ -94,8 +102,9 @@ func TestSheathOfFourFifty(t *testing.T) {
 	h := *s.H
 	h.Branches = []model.Branch{h.Branches[0], {ID: "L", From: "J", To: "Q", LengthMM: 100}}
 	h.Branches[0].To, h.Branches[0].LengthMM = "J", 450
-	own := catalogue.Transition{ID: "own-1", Outlets: []catalogue.Outlet{{ExpandedMM: 20, RecoveredMM: 3, PortMM: 32}, {ExpandedMM: 20, RecoveredMM: 3, PortMM: 20}}, Origin: catalogue.Origin{Source: "measured", Standing: catalogue.House}}
-	s = Complete(&h, catalogue.Merge(s.Cat, &catalogue.Catalogue{Transitions: map[string]catalogue.Transition{"own-1": own}}), nil)
+	own := catalogue.Transition{ID: "own-1", Outlets: []catalogue.Outlet{{ExpandedMM: 20, RecoveredMM: 3, PortMM: 32},
+		{ExpandedMM: 20, RecoveredMM: 3, PortMM: 20}}, Origin: catalogue.Origin{Source: "measured", Standing: catalogue.House}}
+	s = calc.Complete(&h, catalogue.Merge(s.Cat, &catalogue.Catalogue{Transitions: map[string]catalogue.Transition{"own-1": own}}), nil)
 	sh := &s.Branches[0].Sheath
 	if math.Abs(float64(sh.FromMM)-34.5) > 1e-9 || math.Abs(float64(sh.ToMM)-(450-13.8)) > 1e-9 || sh.CutMM != 450 {
 		t.Errorf("from %v to %v, cut %v; want 34.5, 436.2, 450", sh.FromMM, sh.ToMM, sh.CutMM)
@@ -111,7 +120,8 @@ func coverText(what, keys string) string { return fmt.Sprintf(tenPack, what, key
 func TestStack(t *testing.T) {
 	plain := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", "")
 	over := plain.Branches[0].OverMM
-	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", coverText("tape", "  thick_mm = 0.1\n")+coverText("braid", "  thick_mm = 0.3\n")+coverText("sheath", "")+coverText("sheath", "  part = \"AS23053/16 12.7\"\n  from_mm = 100.0\n  to_mm = 200.0\n"))
+	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", coverText("tape", "  thick_mm = 0.1\n")+coverText("braid", "  thick_mm = 0.3\n")+
+		coverText("sheath", "")+coverText("sheath", "  part = \"AS23053/16 12.7\"\n  from_mm = 100.0\n  to_mm = 200.0\n"))
 	b := &s.Branches[0]
 	if len(b.Covers) != 3 {
 		t.Fatalf("%d covers beside the sheath", len(b.Covers))
@@ -123,18 +133,19 @@ func TestStack(t *testing.T) {
 		t.Errorf("the sheath passes %v, want %v", got, want)
 	}
 	second := b.Covers[2]
-	if math.Abs(float64(second.UnderMM-b.Sheath.Verdict.OverMM)) > 1e-9 || second.OverMM <= second.UnderMM || math.Abs(float64(second.PassMM-b.Sheath.Verdict.OverMM)) > 1e-9 {
+	if math.Abs(float64(second.UnderMM-b.Sheath.Verdict.OverMM)) > 1e-9 || second.OverMM <= second.UnderMM ||
+		math.Abs(float64(second.PassMM-b.Sheath.Verdict.OverMM)) > 1e-9 {
 		t.Errorf("the second sheath lies on %v and passes %v, the first is %v over", second.UnderMM, second.PassMM, b.Sheath.Verdict.OverMM)
 	}
 	// The wall keeps its section: 1.19 and 6.35 are the published wall and bore of 12.7.
 	if want := math.Sqrt(float64(second.UnderMM*second.UnderMM) + 4*1.19*(6.35+1.19)); math.Abs(float64(second.OverMM)-want) > 1e-6 {
 		t.Errorf("over the second sheath %v, want %v", second.OverMM, want)
 	}
-	if b.Outermost() != second.OverMM {
-		t.Errorf("outermost %v", b.Outermost())
+	if overphase.Outermost(b) != second.OverMM {
+		t.Errorf("outermost %v", overphase.Outermost(b))
 	}
 	var order []string
-	for _, th := range s.Threading() {
+	for _, th := range threading.Threading(s) {
 		if th.Of == "T" {
 			order = append(order, th.Part)
 		}
@@ -173,9 +184,11 @@ func TestSecondSheathLiesOnTheFirst(t *testing.T) {
 		}
 	}
 	for keys, want := range map[string]string{
-		"  from_mm = 20.0\n  to_mm = 200.0\n": "cover.held", "  from_mm = 90.0\n  to_mm = 200.0\n": "", "  from_mm = 20.0\n  to_mm = 120.0\n": "cover.loose",
+		"  from_mm = 20.0\n  to_mm = 200.0\n": "cover.held", "  from_mm = 90.0\n  to_mm = 200.0\n": "",
+		"  from_mm = 20.0\n  to_mm = 120.0\n": "cover.loose",
 	} {
-		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", coverText("sheath", "  from_mm = 100.0\n")+coverText("sleeve", "  part = \"AS23053/16 12.7\"\n"+keys))
+		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "",
+			coverText("sheath", "  from_mm = 100.0\n")+coverText("sleeve", "  part = \"AS23053/16 12.7\"\n"+keys))
 		for _, rule := range []string{"cover.held", "cover.loose"} {
 			if g, ok := snag(s, rule, "T"); ok != (rule == want) {
 				t.Errorf("%q: %s %v %+v", keys, rule, ok, g)
@@ -187,11 +200,13 @@ func TestSecondSheathLiesOnTheFirst(t *testing.T) {
 // A boot is judged on what lies under its cable end: a tape and a braid that build the
 // bundle up count, a sleeve far from it does not.
 func TestBootLiesOnWhatIsThere(t *testing.T) {
-	const boot = "[[part]]\nid = \"boot-straight-18\"\ncable_recovered_mm = 9.0\n[[termination]]\nid = \"P\"\ninsert = \"18-32\"\nboot = \"boot-straight-18\"\nloop_mm = 4.0\n"
+	const boot = "[[part]]\nid = \"boot-straight-18\"\ncable_recovered_mm = 9.0\n[[termination]]\nid = \"P\"\ninsert = \"18-32\"\nboot = " +
+		"\"boot-straight-18\"\nloop_mm = 4.0\n"
 	up := coverText("tape", "  thick_mm = 1.5\n")
 	for covers, want := range map[string]bool{
 		"": true, up + coverText("sheath", ""): false,
-		coverText("sheath", "") + coverText("sleeve", "  thick_mm = 1.0\n  from_mm = 200.0\n"): true, coverText("sheath", "") + coverText("sleeve", "  thick_mm = 1.0\n"): false,
+		coverText("sheath", "") + coverText("sleeve", "  thick_mm = 1.0\n  from_mm = 200.0\n"): true,
+		coverText("sheath", "") + coverText("sleeve", "  thick_mm = 1.0\n"):                    false,
 	} {
 		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, boot, covers)
 		if g, ok := snag(s, "boot.grip", "P"); ok != want {
@@ -204,15 +219,17 @@ func TestBootLiesOnWhatIsThere(t *testing.T) {
 // of the sheath.
 func TestEveryTubeCounts(t *testing.T) {
 	const sleeve = "  part = \"AS23053/4 12.7\"\n"
-	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", "ambient_c = 145.0\n"+coverText("sheath", "  part = \"AS23053/13 9.5\"\n")+coverText("sleeve", sleeve))
-	if len(s.tubes(0)) != 2 {
-		t.Fatalf("%d tubes: %v", len(s.tubes(0)), s.Snags)
+	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", "ambient_c = 145.0\n"+coverText("sheath", "  part = \"AS23053/13 9.5\"\n")+
+		coverText("sleeve", sleeve))
+	if len(overphase.Tubes(s, 0)) != 2 {
+		t.Fatalf("%d tubes: %v", len(overphase.Tubes(s, 0)), s.Snags)
 	}
 	if g, ok := snag(s, "hot.sheath", "T"); !ok || !strings.Contains(g.Says, "AS23053/4") {
 		t.Errorf("the sleeve stands 135 and it is 145: %v", s.Snags)
 	}
-	if !slices.ContainsFunc(s.Margins(0), func(m Margin) bool { return strings.HasPrefix(m.What, "sleeve ") && m.Left() < 0 }) {
-		t.Errorf("the margins do not list the sleeve: %+v", s.Margins(0))
+	if !slices.ContainsFunc(threading.Margins(s, 0),
+		func(m threading.Margin) bool { return strings.HasPrefix(m.What, "sleeve ") && m.Left() < 0 }) {
+		t.Errorf("the margins do not list the sleeve: %+v", threading.Margins(s, 0))
 	}
 }
 
@@ -228,8 +245,10 @@ func TestSleevePassesWhatASheathPasses(t *testing.T) {
 		}
 		n++
 		covers := []model.Cover{{What: "sleeve", Part: model.Some(b.Sheath.Part)}}
-		if got := Build(s.H.EditBranch(i, func(b *model.Branch) { b.Covers = covers }), s.Cat, s).Branches[i].Covers[0]; got.PassMM != b.Sheath.PassMM || got.PassAt != b.Sheath.PassAt {
-			t.Errorf("%s: the sheath passes %v, %s; the same tube as a sleeve %v, %s", s.H.Branches[i].ID, b.Sheath.PassMM, b.Sheath.PassAt, got.PassMM, got.PassAt)
+		if got := calc.Build(s.H.EditBranch(i, func(b *model.Branch) { b.Covers = covers }), s.Cat,
+			s).Branches[i].Covers[0]; got.PassMM != b.Sheath.PassMM || got.PassAt != b.Sheath.PassAt {
+			t.Errorf("%s: the sheath passes %v, %s; the same tube as a sleeve %v, %s", s.H.Branches[i].ID, b.Sheath.PassMM, b.Sheath.PassAt,
+				got.PassMM, got.PassAt)
 		}
 	}
 	if n == 0 {
@@ -240,7 +259,9 @@ func TestSleevePassesWhatASheathPasses(t *testing.T) {
 // A cover that starts past its stop, or runs past its branch, says so and nothing else.
 func TestCoverOutOfPlace(t *testing.T) {
 	for keys, want := range map[string]string{
-		"  from_mm = 300.0\n  to_mm = 200.0\n": "a start lies before its stop", "  from_mm = 100.0\n  to_mm = 900.0\n": "it is taken to its end", "  from_mm = 500.0\n  to_mm = 600.0\n": "the branch is 400 mm long",
+		"  from_mm = 300.0\n  to_mm = 200.0\n": "a start lies before its stop",
+		"  from_mm = 100.0\n  to_mm = 900.0\n": "it is taken to its end",
+		"  from_mm = 500.0\n  to_mm = 600.0\n": "the branch is 400 mm long",
 	} {
 		for _, what := range []string{"sheath", "sleeve"} {
 			covers := coverText("sheath", keys)
@@ -253,7 +274,7 @@ func TestCoverOutOfPlace(t *testing.T) {
 				t.Errorf("%s %q: %+v", what, keys, g)
 			}
 			for _, g := range s.Snags {
-				if g.Level > Note && g.Rule != "cover.place" {
+				if g.Level > sheet.Note && g.Rule != "cover.place" {
 					t.Errorf("%s %q also: %+v", what, keys, g)
 				}
 			}
@@ -264,7 +285,8 @@ func TestCoverOutOfPlace(t *testing.T) {
 // A second length of tube goes on where the first ends, and where one station is set the
 // other gives way to it.
 func TestOneStationSet(t *testing.T) {
-	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", coverText("sheath", "  part = \"AS23053/16 9.5\"\n  to_mm = 200.0\n")+coverText("sheath", "  part = \"AS23053/16 9.5\"\n  from_mm = 200.0\n"))
+	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", coverText("sheath", "  part = \"AS23053/16 9.5\"\n  to_mm = 200.0\n")+
+		coverText("sheath", "  part = \"AS23053/16 9.5\"\n  from_mm = 200.0\n"))
 	if g, ok := snag(s, "cover.place", "T"); ok {
 		t.Errorf("%+v", g)
 	}
@@ -276,8 +298,9 @@ func TestOneStationSet(t *testing.T) {
 // A splice is as long as it is: a tube that ends over half of it passes it too; two side by
 // side stand out together, apart each by itself.
 func TestSpliceHasALength(t *testing.T) {
-	at := func(one, two unit.Millimetre, to float64) Sheath {
-		more := "[[breakout]]\nid = \"J\"\n[[termination]]\nid = \"P\"\n[[splice]]\nid = \"S1\"\nat = \"J\"\ntoward = \"T\"\npart = \"stub-1\"\n[[splice]]\nid = \"S2\"\nat = \"J\"\ntoward = \"T\"\npart = \"stub-1\"\n"
+	at := func(one, two unit.Millimetre, to float64) sheet.Sheath {
+		more := "[[breakout]]\nid = \"J\"\n[[termination]]\nid = \"P\"\n[[splice]]\nid = \"S1\"\nat = \"J\"\ntoward = \"T\"\npart = " +
+			"\"stub-1\"\n[[splice]]\nid = \"S2\"\nat = \"J\"\ntoward = \"T\"\npart = \"stub-1\"\n"
 		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, more, "")
 		h := *s.H
 		h.Branches = append(slices.Clone(h.Branches), model.Branch{ID: "L", From: "J", To: "Q", LengthMM: 100})
@@ -288,7 +311,7 @@ func TestSpliceHasALength(t *testing.T) {
 			h.Wires[k].To = model.Some(to)
 		}
 		h.Splices[0].OffsetMM, h.Splices[1].OffsetMM = model.Some(one), model.Some(two)
-		return Build(&h, s.Cat, nil).Branches[0].Sheath
+		return calc.Build(&h, s.Cat, nil).Branches[0].Sheath
 	}
 	bare := at(10, 10, 300).PassMM
 	one := at(100, 10, 320).PassMM
@@ -318,7 +341,7 @@ func TestBootAdvice(t *testing.T) {
 	for read, want := range map[unit.Millimetre]bool{d / 1.05: true, d / 1.2: false} {
 		h := *s.H
 		h.Parts = []model.Part{{ID: "boot-straight-18", CableRecMM: model.Some(read)}}
-		if g, ok := snag(Build(&h, s.base, nil), "boot.gripslittle", "P"); ok != want || ok && g.Level != Note {
+		if g, ok := snag(calc.Build(&h, s.Base, nil), "boot.gripslittle", "P"); ok != want || ok && g.Level != sheet.Note {
 			t.Errorf("read %v on %v: %v %+v", read, d, ok, g)
 		}
 	}
@@ -349,7 +372,8 @@ func TestImpossibleParts(t *testing.T) {
 		"id = \"boot-straight-18\"\nlip_supplied_mm = 1.0\n":     "the bore recovered is the lesser one",
 	} {
 		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "[[part]]\n"+part, "")
-		if i := slices.IndexFunc(s.Snags, func(g Snag) bool { return g.Rule == "part.size" && g.Level == Stop }); i < 0 || !strings.Contains(s.Snags[i].Says, want) {
+		if i := slices.IndexFunc(s.Snags, func(g sheet.Snag) bool { return g.Rule == "part.size" && g.Level == sheet.Stop }); i < 0 ||
+			!strings.Contains(s.Snags[i].Says, want) {
 			t.Errorf("%s: %v", part, s.Snags)
 		}
 	}
@@ -360,7 +384,7 @@ func TestImpossibleParts(t *testing.T) {
 func TestDefaultLoopIsNoFinding(t *testing.T) {
 	for keys, want := range map[string]bool{"": false, "loop_mm = 60.0\n": true} {
 		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "[[termination]]\nid = \"P\"\ninsert = \"8-35\"\nboot = \"boot-90-8\"\n"+keys, "")
-		if l := s.LoopRoomOf(0); l.Fits && want {
+		if l := overphase.LoopRoomOf(s, 0); l.Fits && want {
 			t.Fatalf("the loop fits: %+v", l)
 		}
 		if g, ok := snag(s, "loop.room", ""); ok != want {
@@ -374,22 +398,23 @@ func TestDefaultLoopIsNoFinding(t *testing.T) {
 func TestSleeveAfterTheTransition(t *testing.T) {
 	s := withTransition(t, outletsFor(laidFile(t, "demo"), 1.4))
 	done := 0
-	for _, k := range s.Walked() {
+	for _, k := range wires.Walked(s) {
 		if k.From != "J1" || s.H.Branches[k.Branch].LengthMM < 120 {
 			continue
 		}
 		done++
 		for far, want := range map[bool]bool{true: true, false: false} {
-			c := model.Cover{What: "sleeve", Part: model.Some("AS23053/16 25.4"), FromMM: model.Some[unit.Millimetre](80), ToMM: model.Some[unit.Millimetre](100)}
+			c := model.Cover{What: "sleeve", Part: model.Some("AS23053/16 25.4"), FromMM: model.Some[unit.Millimetre](80),
+				ToMM: model.Some[unit.Millimetre](100)}
 			if s.H.Branches[k.Branch].To == k.From {
 				c.FromMM, c.ToMM = model.Some(s.H.Branches[k.Branch].LengthMM-100), model.Some(s.H.Branches[k.Branch].LengthMM-80)
 			}
 			if !far {
 				c.FromMM, c.ToMM = model.Opt[unit.Millimetre]{}, model.Opt[unit.Millimetre]{}
 			}
-			n := Build(s.H.EditBranch(k.Branch, func(b *model.Branch) { b.Covers = []model.Cover{{What: "sheath"}, c} }), s.Cat, s)
+			n := calc.Build(s.H.EditBranch(k.Branch, func(b *model.Branch) { b.Covers = []model.Cover{{What: "sheath"}, c} }), s.Cat, s)
 			seen, after := false, false
-			for _, th := range n.Threading() {
+			for _, th := range threading.Threading(n) {
 				seen = seen || th.What == "transition" && th.Of == k.From
 				if th.What == "sleeve" {
 					after = seen
@@ -408,7 +433,8 @@ func TestSleeveAfterTheTransition(t *testing.T) {
 // A sleeve that begins where the sheath ends lies partly on the bare bundle: it must pass
 // the sheath only from the side it comes, and grip the bundle.
 func TestSleeveOnTheBareEnd(t *testing.T) {
-	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", coverText("sheath", "  to_mm = 200.0\n")+coverText("sleeve", "  part = \"AS23053/16 9.5\"\n  from_mm = 250.0\n  to_mm = 350.0\n"))
+	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "",
+		coverText("sheath", "  to_mm = 200.0\n")+coverText("sleeve", "  part = \"AS23053/16 9.5\"\n  from_mm = 250.0\n  to_mm = 350.0\n"))
 	b := &s.Branches[0]
 	if c := b.Covers[0]; math.Abs(float64(c.UnderMM-b.OverMM)) > 1e-9 || math.Abs(float64(c.PassMM-b.OverMM)) > 1e-9 {
 		t.Errorf("it lies on %v and passes %v; the bundle is %v", c.UnderMM, c.PassMM, b.OverMM)
@@ -422,14 +448,15 @@ func TestPlaceDecides(t *testing.T) {
 	vibrates := "environment = [\"vibration\"]\nsupported = true\n"
 	plain := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "[rules]\nfiller_stock_mm = [1.5]\nfiller_of = \"fluoropolymer\"\n", vibrates)
 	for _, g := range plain.Snags {
-		if g.Level > Note {
+		if g.Level > sheet.Note {
 			t.Errorf("a plain loom: %+v", g)
 		}
 	}
 	thin := coverText("sheath", "  part = \"AS23053/16 thin 12.7\"\n")
-	for branch, want := range map[string]bool{vibrates + thin: false, "environment = [\"vibration\"]\nsupported = false\n" + thin: true, "environment = [\"vibration\"]\n" + thin: true, thin: false} {
+	for branch, want := range map[string]bool{vibrates + thin: false, "environment = [\"vibration\"]\nsupported = false\n" + thin: true,
+		"environment = [\"vibration\"]\n" + thin: true, thin: false} {
 		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", branch)
-		if g, ok := snag(s, "sheath.thin", "T"); ok != want || ok && g.Level != Stop {
+		if g, ok := snag(s, "sheath.thin", "T"); ok != want || ok && g.Level != sheet.Stop {
 			t.Errorf("%s: %v, %+v", branch, ok, g)
 		}
 	}
@@ -438,10 +465,10 @@ func TestPlaceDecides(t *testing.T) {
 		h := s.H.EditBranch(0, func(b *model.Branch) {
 			b.Layers[2].Fillers, b.Layers[2].FillerMM = model.Some(1), model.Some[unit.Millimetre](1.2)
 		})
-		s = Build(h, s.Cat, nil)
+		s = calc.Build(h, s.Cat, nil)
 		n := 0
 		for _, g := range s.Snags {
-			if g.Level == Stop {
+			if g.Level == sheet.Stop {
 				n++
 				if g.Rule != "filler.melts" {
 					t.Errorf("%s: %+v", of, g)
@@ -460,30 +487,33 @@ func TestReadOffThePart(t *testing.T) {
 	const boot = "[[termination]]\nid = \"P\"\ninsert = \"18-32\"\nboot = \"boot-straight-18\"\n"
 	s := ringed(t, 2.0, 0.1, 500, []int{1, 6}, boot, "")
 	g, ok := snag(s, "boot.grip", "P")
-	if !ok || g.Level != Warn {
+	if !ok || g.Level != sheet.Warn {
 		t.Fatalf("by memory: %+v", g)
 	}
 	h := *s.H
-	h.Parts = []model.Part{{ID: "boot-straight-18", CableRecMM: model.Some[unit.Millimetre](5.5), LengthMM: model.Some[unit.Millimetre](70), SuppliedMM: model.Some[unit.Millimetre](18.5)}}
-	n := Build(&h, s.base, s)
+	h.Parts = []model.Part{{ID: "boot-straight-18", CableRecMM: model.Some[unit.Millimetre](5.5), LengthMM: model.Some[unit.Millimetre](70),
+		SuppliedMM: model.Some[unit.Millimetre](18.5)}}
+	n := calc.Build(&h, s.Base, s)
 	if g, ok := snag(n, "boot.grip", "P"); ok {
 		t.Errorf("it recovers to 5.5: %+v", g)
 	}
-	if b, _ := n.Cat.Boot("boot-straight-18"); b.CableRecoveredMM != 5.5 || b.LengthMM != 70 || b.From(b.Read.CableRecovered).Standing != catalogue.House || b.From(b.Read.CableSupplied).Standing != catalogue.Memory || !b.Read.Length {
+	if b, _ := n.Cat.Boot("boot-straight-18"); b.CableRecoveredMM != 5.5 || b.LengthMM != 70 ||
+		b.From(b.Read.CableRecovered).Standing != catalogue.House || b.From(b.Read.CableSupplied).Standing != catalogue.Memory ||
+		!b.Read.Length {
 		t.Errorf("%+v", b)
 	}
 	wide := *s.H
 	wide.Parts = []model.Part{{ID: "boot-straight-18", CableRecMM: model.Some[unit.Millimetre](9)}}
-	if g, ok := snag(Build(&wide, s.base, n), "boot.grip", "P"); !ok || g.Level != Stop {
+	if g, ok := snag(calc.Build(&wide, s.Base, n), "boot.grip", "P"); !ok || g.Level != sheet.Stop {
 		t.Errorf("read off and too wide: %+v", g)
 	}
-	back := Build(s.H, s.base, n)
-	if g, ok := snag(back, "boot.grip", "P"); !ok || g.Level != Warn {
+	back := calc.Build(s.H, s.Base, n)
+	if g, ok := snag(back, "boot.grip", "P"); !ok || g.Level != sheet.Warn {
 		t.Errorf("memory again: %+v", g)
 	}
 	wall := *s.H
 	wall.Parts = []model.Part{{ID: "AS23053/16 15.9", WallMM: model.Some[unit.Millimetre](1.4)}, {ID: "nobody"}}
-	n = Build(&wall, s.base, s)
+	n = calc.Build(&wall, s.Base, s)
 	if tube, _ := n.Cat.Tube("AS23053/16 15.9"); tube.WallMM != 1.4 || tube.WallStanding != catalogue.House {
 		t.Errorf("%+v", tube)
 	}
@@ -499,7 +529,7 @@ func TestSuppliedLengthSaysNothing(t *testing.T) {
 	s := ringed(t, 1.2, 0.05, 300, []int{1, 6, 12}, boot, "")
 	h := *s.H
 	h.Parts = []model.Part{{ID: "boot-straight-8", SuppliedMM: model.Some[unit.Millimetre](18.5)}}
-	n := Build(&h, s.base, nil)
+	n := calc.Build(&h, s.Base, nil)
 	if len(n.Snags) != len(s.Snags) || n.Branches[0].Sheath.FromMM != s.Branches[0].Sheath.FromMM {
 		t.Errorf("with: %v\nwithout: %v", n.Snags, s.Snags)
 	}
@@ -511,27 +541,27 @@ func TestSuppliedLengthSaysNothing(t *testing.T) {
 // Joints of one mix are glued together; a part is not torn over two packs where it fits one.
 func TestMixes(t *testing.T) {
 	s := laidFile(t, "demo")
-	if s.Glue() != nil || s.Mixes() != nil {
+	if threading.Glue(s) != nil || threading.Mixes(s) != nil {
 		t.Error("no adhesive is named and something is glued")
 	}
 	h := *s.H
 	h.Rules.Adhesive, h.Rules.PackJoints = model.Some("epoxy"), model.Some(4)
-	s = Build(&h, s.base, s)
+	s = calc.Build(&h, s.Base, s)
 	joints := 0
-	for _, g := range s.Glue() {
+	for _, g := range threading.Glue(s) {
 		joints += len(g.Joints)
 	}
-	if joints == 0 || len(s.Mixes()) < (joints+3)/4 {
-		t.Errorf("%d joints in %d packs", joints, len(s.Mixes()))
+	if joints == 0 || len(threading.Mixes(s)) < (joints+3)/4 {
+		t.Errorf("%d joints in %d packs", joints, len(threading.Mixes(s)))
 	}
-	for _, m := range s.Mixes() {
+	for _, m := range threading.Mixes(s) {
 		if len(m.Joints) > 2 {
 			t.Errorf("boots have two joints each, and one pack does %v", m.Joints)
 		}
 	}
 	h.Rules.Adhesive = model.Some("hot melt")
-	s = Build(h.EditBranch(0, func(b *model.Branch) { b.AmbientC = model.Some[unit.Celsius](95) }), s.base, s)
-	if g, ok := snag(s, "adhesive.pair", ""); !ok || g.Level != Note {
+	s = calc.Build(h.EditBranch(0, func(b *model.Branch) { b.AmbientC = model.Some[unit.Celsius](95) }), s.Base, s)
+	if g, ok := snag(s, "adhesive.pair", ""); !ok || g.Level != sheet.Note {
 		t.Errorf("hot melt on an elastomer: %+v", s.Snags)
 	}
 	if _, ok := snag(s, "hot.adhesive", ""); !ok {

@@ -1,4 +1,4 @@
-package calc
+package calc_test
 
 import (
 	"fmt"
@@ -10,6 +10,9 @@ import (
 
 	"pgregory.net/rapid"
 
+	"contralay/calc"
+	"contralay/calc/query/why"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
@@ -17,7 +20,7 @@ import (
 
 // loaded is a branch of wires from A to Z, "size amps" each, in cavities with contacts
 // of a size, "" for none; layers are wire numbers, nil to have it proposed.
-func loaded(t testing.TB, ambient float64, contact string, wires []string, layers [][]int, more string) *Sheet {
+func loaded(t testing.TB, ambient float64, contact string, wires []string, layers [][]int, more string) *sheet.Sheet {
 	t.Helper()
 	var b strings.Builder
 	b.WriteString("format = 1\n")
@@ -34,7 +37,8 @@ func loaded(t testing.TB, ambient float64, contact string, wires []string, layer
 	}
 	for k, w := range wires {
 		size, amps, _ := strings.Cut(w, " ")
-		fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"A:%d\"\nto = \"Z:%d\"\nspec = \"AS22759/32\"\nsize = %q\namps = %s\n", k, k, k, size, amps)
+		fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"A:%d\"\nto = \"Z:%d\"\nspec = \"AS22759/32\"\nsize = %q\namps = %s\n", k, k, k,
+			size, amps)
 	}
 	fmt.Fprintf(&b, "[[branch]]\nid = \"T1\"\nfrom = \"A\"\nto = \"Z\"\nlength_mm = 1000.0\nambient_c = %g\n%s", ambient, more)
 	for _, l := range layers {
@@ -45,7 +49,7 @@ func loaded(t testing.TB, ambient float64, contact string, wires []string, layer
 		fmt.Fprintf(&b, "  [[branch.layer]]\n  of = [%s]\n", strings.Join(of, ", "))
 	}
 	s := sheetOf(t, b.String())
-	return Complete(s.H, s.Cat, s)
+	return calc.Complete(s.H, s.Cat, s)
 }
 
 func span(from, to int) []int {
@@ -74,8 +78,8 @@ func TestTableDecides(t *testing.T) {
 		most float64
 		over bool
 	}{39: {5, false}, 40: {7, true}, 41: {19, true}} {
-		var table Limit
-		for _, l := range s.LimitsOf(k) {
+		var table sheet.Limit
+		for _, l := range why.LimitsOf(s, k) {
 			if strings.HasPrefix(l.By, "table 11-9") {
 				table = l
 			}
@@ -85,7 +89,7 @@ func TestTableDecides(t *testing.T) {
 		}
 		id, said := fmt.Sprintf("w%d", k), false
 		for _, g := range s.Snags {
-			said = said || g.Rule == "wire.current" && g.Where == id && g.Level >= Warn
+			said = said || g.Rule == "wire.current" && g.Where == id && g.Level >= sheet.Warn
 		}
 		if said != want.over {
 			t.Errorf("w%d at %s: said %v, want %v", k, wires[k], said, want.over)
@@ -107,7 +111,7 @@ func TestContactGoverns(t *testing.T) {
 		}
 		found := false
 		for _, g := range s.Snags {
-			found = found || g.Rule == "wire.current" && g.Level == Stop && strings.Contains(g.Says, "carries 32 A and may carry 13")
+			found = found || g.Rule == "wire.current" && g.Level == sheet.Stop && strings.Contains(g.Says, "carries 32 A and may carry 13")
 		}
 		if !found {
 			t.Errorf("%s AWG: nothing stops it: %+v", size, s.Snags)
@@ -137,20 +141,20 @@ func TestHeatLimitIsAtTheRating(t *testing.T) {
 	s := loaded(t, 60, "", wires, nil, "")
 	for _, k := range []int{0, 9, 18} {
 		var limit unit.Ampere
-		for _, l := range s.LimitsOf(k) {
+		for _, l := range why.LimitsOf(s, k) {
 			if l.By == "heat in T1" {
 				limit = l.Amps
 			}
 		}
 		if limit <= 0 {
-			t.Fatalf("w%d has no limit by heat: %+v", k, s.LimitsOf(k))
+			t.Fatalf("w%d has no limit by heat: %+v", k, why.LimitsOf(s, k))
 		}
 		h := s.H.EditBranch(0, func(b *model.Branch) { b.Layers, b.Make = model.CloneLayers(s.Branches[0].As), model.Some("laid") })
 		h = h.EditWire(k, func(w *model.Wire) { w.Amps = model.Some(limit / 0.85) })
-		at := Build(h, s.Cat, nil)
-		for _, c := range at.Branches[0].Warm.wires {
-			if c.at == k && math.Abs(float64(c.c)-150) > 0.05 {
-				t.Errorf("w%d at %.2f A comes to %.2f C", k, float64(limit/0.85), float64(c.c))
+		at := calc.Build(h, s.Cat, nil)
+		for _, c := range at.Branches[0].Warm.Wires {
+			if c.At == k && math.Abs(float64(c.C)-150) > 0.05 {
+				t.Errorf("w%d at %.2f A comes to %.2f C", k, float64(limit/0.85), float64(c.C))
 			}
 		}
 	}
@@ -161,7 +165,7 @@ func TestHeatLimitIsAtTheRating(t *testing.T) {
 func TestWarmFromPrior(t *testing.T) {
 	s := loaded(t, 70, "", append(repeated(30, "22 1.0"), repeated(9, "20 3.0")...), nil, "")
 	h := s.H.EditWire(3, func(w *model.Wire) { w.Note = model.Some("x") })
-	again, fresh := Build(h, s.Cat, s), Build(h, s.Cat, &Sheet{Proposals: s.Proposals})
+	again, fresh := calc.Build(h, s.Cat, s), calc.Build(h, s.Cat, &sheet.Sheet{Proposals: s.Proposals})
 	if a, b := again.Branches[0].Warm, fresh.Branches[0].Warm; a.HottestC != b.HottestC || a.WattPerM != b.WattPerM || !a.Known {
 		t.Errorf("%+v, fresh %+v", a, b)
 	}
@@ -169,13 +173,13 @@ func TestWarmFromPrior(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if n := testing.AllocsPerRun(5, func() { Build(h, cat, s) }); n > 3000 {
+	if n := testing.AllocsPerRun(5, func() { calc.Build(h, cat, s) }); n > 3000 {
 		t.Errorf("%v allocations for a build in which nothing changed", n)
 	}
 }
 
 // heavy is a branch of 130 wires, of three sizes and thirteen currents, laid.
-func heavy(t testing.TB) *Sheet {
+func heavy(t testing.TB) *sheet.Sheet {
 	var wires []string
 	for k := range 130 {
 		size := "22"
@@ -188,7 +192,10 @@ func heavy(t testing.TB) *Sheet {
 		wires = append(wires, fmt.Sprintf("%s %.1f", size, 0.1+0.2*float64(k%13)))
 	}
 	s := loaded(t, 60, "", wires, nil, "")
-	return Build(s.H.EditBranch(0, func(b *model.Branch) { b.Layers, b.Make = model.CloneLayers(s.Branches[0].As), model.Some("laid") }), s.Cat, s)
+	return calc.Build(s.H.EditBranch(0, func(b *model.Branch) {
+		b.Layers, b.Make = model.CloneLayers(s.Branches[0].As),
+			model.Some("laid")
+	}), s.Cat, s)
 }
 
 // BenchmarkHeat is heavy built anew with one current changed; p95 is the time that 95
@@ -200,7 +207,7 @@ func BenchmarkHeat(b *testing.B) {
 	for b.Loop() {
 		h := s.H.EditWire(7, func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(1 + len(took)%2)) })
 		at := time.Now()
-		Build(h, s.Cat, s)
+		calc.Build(h, s.Cat, s)
 		took = append(took, float64(time.Since(at).Microseconds())/1000)
 	}
 	slices.Sort(took)
@@ -214,7 +221,7 @@ func TestHeatAllocates(t *testing.T) {
 	n := 0
 	if got := testing.AllocsPerRun(5, func() {
 		n++
-		Build(s.H.EditWire(7, func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(1 + n%2)) }), s.Cat, s)
+		calc.Build(s.H.EditWire(7, func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(1 + n%2)) }), s.Cat, s)
 	}); got > 3500 {
 		t.Errorf("%v allocations", got)
 	}
@@ -231,38 +238,43 @@ func TestAnyCurrents(t *testing.T) {
 			amps := rapid.SampledFrom([]float64{0, 0.01, 0.5, 2, 8, 30, 200, 1e9}).Draw(r, "amps")
 			w := fmt.Sprintf("%s %f", size, amps)
 			if rapid.Bool().Draw(r, "duty") {
-				w += fmt.Sprintf("\non_s = %f\nperiod_s = %f\nrest_a = %f", rapid.SampledFrom([]float64{0, 0.001, 1, 100}).Draw(r, "on"), rapid.SampledFrom([]float64{0, 0.002, 5, 1e9}).Draw(r, "period"), rapid.SampledFrom([]float64{0, 1, 1e9}).Draw(r, "rest"))
+				w += fmt.Sprintf("\non_s = %f\nperiod_s = %f\nrest_a = %f", rapid.SampledFrom([]float64{0, 0.001, 1, 100}).Draw(r, "on"),
+					rapid.SampledFrom([]float64{0, 0.002, 5, 1e9}).Draw(r, "period"),
+					rapid.SampledFrom([]float64{0, 1, 1e9}).Draw(r, "rest"))
 			}
 			wires = append(wires, w)
 		}
 		ambient := rapid.SampledFrom([]float64{-273.15, -40, 20, 85, 150, 400, 1e9}).Draw(r, "ambient")
 		more := fmt.Sprintf("[[feed]]\nid = \"F1\"\ndevice = %q\namps = %f\noutputs = %d\ntrip_s = %f\nwires = [\"w0\"]\n",
-			rapid.SampledFrom([]string{"blade", "large blade", "electronic"}).Draw(r, "device"), rapid.SampledFrom([]float64{0, 0.5, 5, 40, 1e9}).Draw(r, "rating"), rapid.IntRange(1, 9).Draw(r, "outputs"), rapid.SampledFrom([]float64{0, 0.01, 1e9}).Draw(r, "trip"))
+			rapid.SampledFrom([]string{"blade", "large blade", "electronic"}).Draw(r, "device"),
+			rapid.SampledFrom([]float64{0, 0.5, 5, 40, 1e9}).Draw(r, "rating"), rapid.IntRange(1, 9).Draw(r, "outputs"),
+			rapid.SampledFrom([]float64{0, 0.01, 1e9}).Draw(r, "trip"))
 		s := loaded(t, ambient, rapid.SampledFrom([]string{"", "20"}).Draw(r, "contact"), wires, nil, more)
 		h := *s.H
 		h.Head.SupplyV = model.Some(unit.Volt(rapid.SampledFrom([]float64{0, 13.8, 60, 1e9}).Draw(r, "supply")))
 		h.Head.ShortA = model.Some(unit.Ampere(rapid.SampledFrom([]float64{0, 1, 900, 1e9}).Draw(r, "short")))
 		h.Rules.AltitudeM = model.Some(unit.Metre(rapid.SampledFrom([]float64{0, 2000, 19_000, 1e9}).Draw(r, "altitude")))
-		s = Complete(&h, s.Cat, nil)
+		s = calc.Complete(&h, s.Cat, nil)
 		for k := range s.Wires {
 			w := &s.Wires[k]
 			if w.HottestKnown && !(float64(w.HottestC) >= ambient-1e-3) {
 				r.Fatalf("w%d at %v in air of %v", k, w.HottestC, ambient)
 			}
-			for _, v := range []float64{float64(w.HottestC), float64(w.Heats), float64(w.Bound.Amps), float64(w.Drop), float64(w.Circuit), float64(w.Guard.Amps)} {
+			for _, v := range []float64{float64(w.HottestC), float64(w.Heats), float64(w.Bound.Amps), float64(w.Drop), float64(w.Circuit),
+				float64(w.Guard.Amps)} {
 				if !unit.Finite(v) {
 					r.Fatalf("w%d: %+v", k, w)
 				}
 			}
 		}
-		e := explainer{s, map[Figure]*Why{}}
+		e := why.Explainer{Sheet: s, Known: map[why.Figure]*why.Why{}}
 		for _, f := range everyFigure(s) {
-			if w, ok := e.why(f); ok && (!unit.Finite(w.Value) || !unit.Finite(w.Made())) {
+			if w, ok := e.Why(f); ok && (!unit.Finite(w.Value) || !unit.Finite(w.Made())) {
 				r.Fatalf("%s: %v, %v", w.Name, w.Value, w.Made())
 			}
 		}
 		k := rapid.IntRange(0, len(wires)-1).Draw(r, "more in")
-		t := Build(s.H.EditWire(k, func(w *model.Wire) { w.Amps.V = w.Amps.V*1.1 + 0.1 }), s.Cat, s)
+		t := calc.Build(s.H.EditWire(k, func(w *model.Wire) { w.Amps.V = w.Amps.V*1.1 + 0.1 }), s.Cat, s)
 		for j := range t.Wires {
 			a, b := &s.Wires[j], &t.Wires[j]
 			if a.HottestKnown && b.HottestKnown && b.HottestC < a.HottestC-0.01 && j == k {
@@ -291,7 +303,7 @@ func TestLimitsSayTheirStanding(t *testing.T) {
 	} {
 		s := loaded(t, 70, "", repeated(c.wires, c.size+" 0.1"), nil, "")
 		found := false
-		for _, l := range s.LimitsOf(0) {
+		for _, l := range why.LimitsOf(s, 0) {
 			if strings.HasPrefix(l.By, c.by) {
 				found = true
 				if l.Standing != c.want {
@@ -300,11 +312,11 @@ func TestLimitsSayTheirStanding(t *testing.T) {
 			}
 		}
 		if !found {
-			t.Errorf("%s: no such limit among %+v", c.name, s.LimitsOf(0))
+			t.Errorf("%s: no such limit among %+v", c.name, why.LimitsOf(s, 0))
 		}
 	}
 	for _, g := range loaded(t, 70, "", repeated(12, "22 20.0"), nil, "").Snags {
-		if g.Rule == "wire.current" && g.Level > Warn {
+		if g.Rule == "wire.current" && g.Level > sheet.Warn {
 			t.Errorf("a recalled limit stops: %+v", g)
 		}
 	}

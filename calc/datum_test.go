@@ -1,8 +1,10 @@
-package calc
+package calc_test
 
 import (
 	"testing"
 
+	"contralay/calc"
+	"contralay/calc/query/offer"
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -14,14 +16,15 @@ func TestRedatum(t *testing.T) {
 	h := s.H.EditTermination(0, func(t *model.Termination) {
 		t.Datum, t.PartMM, t.Boot = model.Some("mating face"), model.Some[unit.Millimetre](31), model.Some("boot-straight-10")
 	})
-	s = Complete(h, s.Cat, nil)
+	s = calc.Complete(h, s.Cat, nil)
 	boot, _ := s.Cat.Boot("boot-straight-10")
-	for datum, want := range map[string]unit.Millimetre{"mating face": 1000, "shell rear": 969, "grommet": 969, "boot lip": 969 - boot.LengthMM} {
-		n, ok := s.Redatum(0, datum)
+	for datum, want := range map[string]unit.Millimetre{"mating face": 1000, "shell rear": 969, "grommet": 969,
+		"boot lip": 969 - boot.LengthMM} {
+		n, ok := offer.Redatum(s, 0, datum)
 		if !ok || n.Branches[0].LengthMM != want || n.Terminations[0].Datum.V != datum {
 			t.Errorf("%s: %v long, %v, want %v", datum, n.Branches[0].LengthMM, ok, want)
 		}
-		back, ok := Build(n, s.Cat, nil).Redatum(0, "mating face")
+		back, ok := offer.Redatum(calc.Build(n, s.Cat, nil), 0, "mating face")
 		if !ok || back.Branches[0].LengthMM != 1000 {
 			t.Errorf("from %s back: %v", datum, back.Branches[0].LengthMM)
 		}
@@ -31,7 +34,7 @@ func TestRedatum(t *testing.T) {
 		func(t *model.Termination) { t.Datum = model.Opt[string]{} },
 		func(t *model.Termination) { t.PartMM = model.Some[unit.Millimetre](5000) },
 	} {
-		n, ok := Build(s.H.EditTermination(0, edit), s.Cat, nil).Redatum(0, "shell rear")
+		n, ok := offer.Redatum(calc.Build(s.H.EditTermination(0, edit), s.Cat, nil), 0, "shell rear")
 		if ok || n.Branches[0].LengthMM != 1000 || n.Terminations[0].Datum.V != "shell rear" {
 			t.Errorf("converted what is not known: %v", n.Branches[0].LengthMM)
 		}

@@ -1,4 +1,4 @@
-package calc
+package calc_test
 
 import (
 	"fmt"
@@ -6,17 +6,21 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/calc"
+	"contralay/calc/query/offer"
+	"contralay/calc/query/why"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
 )
 
-func snag(s *Sheet, rule, where string) (Snag, bool) {
+func snag(s *sheet.Sheet, rule, where string) (sheet.Snag, bool) {
 	for _, g := range s.Snags {
 		if g.Rule == rule && (where == "" || g.Where == where) {
 			return g, true
 		}
 	}
-	return Snag{}, false
+	return sheet.Snag{}, false
 }
 
 // A run of 12 A through 5 m of 16 AWG at 20 °C with 2.8 V measured along it: the wire
@@ -25,16 +29,17 @@ func snag(s *Sheet, rule, where string) (Snag, bool) {
 func TestMeasuredDrop(t *testing.T) {
 	s := loaded(t, 20, "", []string{"16 12.0\nmeasured_drop_v = 2.8"}, nil, "")
 	h := s.H.EditBranch(0, func(b *model.Branch) { b.LengthMM = 5000 - 16 }) // two loops of 8 mm
-	s = Complete(h, s.Cat, nil)
+	s = calc.Complete(h, s.Cat, nil)
 	if got := float64(s.Wires[0].Drop); math.Abs(got-0.947) > 0.002 {
 		t.Errorf("the wire explains %v V", got)
 	}
 	g, ok := snag(s, "wire.measured", "w0")
-	if !ok || g.Level != Warn || !strings.HasPrefix(g.Says, "2.80 V measured, and the wire explains 0.95 V at 12 A: 1.85 V are lost elsewhere") || !strings.Contains(g.Says, "22 W") {
+	if !ok || g.Level != sheet.Warn || !strings.HasPrefix(g.Says,
+		"2.80 V measured, and the wire explains 0.95 V at 12 A: 1.85 V are lost elsewhere") || !strings.Contains(g.Says, "22 W") {
 		t.Errorf("%+v", g)
 	}
 	for v, says := range map[unit.Volt]bool{0.9: false, 1.1: false, 1.2: true, 0.3: true} {
-		s := Build(h.EditWire(0, func(w *model.Wire) { w.DropV = model.Some(v) }), s.Cat, s)
+		s := calc.Build(h.EditWire(0, func(w *model.Wire) { w.DropV = model.Some(v) }), s.Cat, s)
 		if _, ok := snag(s, "wire.measured", "w0"); ok != says {
 			t.Errorf("%v V measured: said %v", v, ok)
 		}
@@ -46,22 +51,24 @@ func TestMeasuredDrop(t *testing.T) {
 func TestDuty(t *testing.T) {
 	steady := loaded(t, 60, "", []string{"18 20.0"}, nil, "")
 	comes := loaded(t, 60, "", []string{"18 20.0\non_s = 1.0\nperiod_s = 4.0"}, nil, "")
-	if a, b := steady.Wires[0], comes.Wires[0]; a.Heats != 20 || b.Heats != 10 || a.Drop != b.Drop || !(b.HottestC < a.HottestC) || math.Abs(float64(a.Bound.Amps-b.Bound.Amps)) > 0.01 {
+	if a, b := steady.Wires[0], comes.Wires[0]; a.Heats != 20 || b.Heats != 10 || a.Drop != b.Drop || !(b.HottestC < a.HottestC) ||
+		math.Abs(float64(a.Bound.Amps-b.Bound.Amps)) > 0.01 {
 		t.Errorf("steady %v A, %v V, %v °C; comes %v A, %v V, %v °C", a.Heats, a.Drop, a.HottestC, b.Heats, b.Drop, b.HottestC)
 	}
 	// At ten metres 0.66 V: too much always, not for a load that comes and goes.
-	for k, s := range []*Sheet{steady, comes} {
-		s = Build(s.H.EditBranch(0, func(b *model.Branch) { b.LengthMM = 1400 }), s.Cat, nil)
+	for k, s := range []*sheet.Sheet{steady, comes} {
+		s = calc.Build(s.H.EditBranch(0, func(b *model.Branch) { b.LengthMM = 1400 }), s.Cat, nil)
 		if _, said := snag(s, "wire.drop", "w0"); said != (k == 0) {
 			t.Errorf("%d: %v V, said %v", k, s.Wires[0].Circuit, said)
 		}
 	}
 	// 60 A for 5 s is 18,000 A²s; 22 AWG bears some 1,800 from 60 to 150 °C.
 	s := loaded(t, 60, "", []string{"22 60.0\non_s = 5.0\nperiod_s = 6000.0"}, nil, "")
-	if g, ok := snag(s, "wire.pulse", "w0"); !ok || g.Level < Warn || !strings.Contains(g.Says, "60 A for 5 s") {
+	if g, ok := snag(s, "wire.pulse", "w0"); !ok || g.Level < sheet.Warn || !strings.Contains(g.Says, "60 A for 5 s") {
 		t.Errorf("heats as %v A, %+v", s.Wires[0].Heats, s.Snags)
 	}
-	for text, want := range map[string]string{"on_s = 4.0\nperiod_s = 3.0": "which is always", "on_s = 30.0\nperiod_s = 60.0": "above 5 s it counts as always on", "on_s = 1.0": "how often is not given"} {
+	for text, want := range map[string]string{"on_s = 4.0\nperiod_s = 3.0": "which is always",
+		"on_s = 30.0\nperiod_s = 60.0": "above 5 s it counts as always on", "on_s = 1.0": "how often is not given"} {
 		s := loaded(t, 60, "", []string{"22 1.0\n" + text}, nil, "")
 		if g, ok := snag(s, "wire.duty", "w0"); !ok || !strings.Contains(g.Says, want) || s.Wires[0].Heats != 1 {
 			t.Errorf("%q: %+v, %v A", text, g, s.Wires[0].Heats)
@@ -76,8 +83,8 @@ func TestReturnCarries(t *testing.T) {
 	if s.Wires[2].Heats != 0 {
 		t.Errorf("0 A is entered, %v counted", s.Wires[2].Heats)
 	}
-	s = Build(s.H.EditWire(2, func(w *model.Wire) { w.Amps = model.Opt[unit.Ampere]{} }), s.Cat, nil)
-	if g, ok := snag(Complete(s.H, s.Cat, s), "wire.current", "w2"); !ok || s.Wires[2].Heats != 12 {
+	s = calc.Build(s.H.EditWire(2, func(w *model.Wire) { w.Amps = model.Opt[unit.Ampere]{} }), s.Cat, nil)
+	if g, ok := snag(calc.Complete(s.H, s.Cat, s), "wire.current", "w2"); !ok || s.Wires[2].Heats != 12 {
 		t.Errorf("%v A, %+v", s.Wires[2].Heats, g)
 	}
 }
@@ -101,8 +108,8 @@ func TestRefusals(t *testing.T) {
 	} {
 		h := *plain.H
 		c.edit(&h)
-		s := Complete(&h, plain.Cat, nil)
-		if g, ok := snag(s, c.rule, c.where); !ok || g.Level != Stop {
+		s := calc.Complete(&h, plain.Cat, nil)
+		if g, ok := snag(s, c.rule, c.where); !ok || g.Level != sheet.Stop {
 			t.Errorf("%s: %+v", c.name, s.Snags)
 		}
 		for k, w := range s.Wires {
@@ -111,13 +118,13 @@ func TestRefusals(t *testing.T) {
 				t.Errorf("%s: %s has figures: %v", c.name, s.H.Wires[k].ID, figures)
 			}
 		}
-		if _, ok := s.SmallestThatDoes(0); ok {
+		if _, ok := offer.SmallestThatDoes(s, 0); ok {
 			t.Errorf("%s: a size is advised", c.name)
 		}
 	}
 	h := *plain.H
 	h.Head.SupplyV, h.Head.Use = model.Some[unit.Volt](60), model.Some("vehicle")
-	if s := Complete(&h, plain.Cat, nil); !s.Wires[0].Bounded {
+	if s := calc.Complete(&h, plain.Cat, nil); !s.Wires[0].Bounded {
 		t.Errorf("60 V in a vehicle: %+v", s.Snags)
 	}
 }
@@ -128,8 +135,8 @@ func TestAltitude(t *testing.T) {
 	for _, m := range []unit.Metre{800, 1600, 3000} {
 		h := *was.H
 		h.Rules.AltitudeM = model.Some(m)
-		s := Complete(&h, was.Cat, nil)
-		a, b := was.LimitsOf(0), s.LimitsOf(0)
+		s := calc.Complete(&h, was.Cat, nil)
+		a, b := why.LimitsOf(was, 0), why.LimitsOf(s, 0)
 		for n := range b {
 			if !(b[n].Amps < a[n].Amps) {
 				t.Errorf("%v m: %s %v A, below %v", m, b[n].By, b[n].Amps, a[n].Amps)
@@ -144,9 +151,9 @@ func TestAltitude(t *testing.T) {
 	sea := loaded(t, 60, "", repeated(7, "14 6.0"), nil, "")
 	h := *sea.H
 	h.Rules.AltitudeM = model.Some[unit.Metre](6096)
-	s := Complete(&h, sea.Cat, nil)
-	table := func(s *Sheet) float64 {
-		for _, l := range s.LimitsOf(0) {
+	s := calc.Complete(&h, sea.Cat, nil)
+	table := func(s *sheet.Sheet) float64 {
+		for _, l := range why.LimitsOf(s, 0) {
 			if strings.HasPrefix(l.By, "free air") {
 				return float64(l.Amps)
 			}
@@ -157,8 +164,8 @@ func TestAltitude(t *testing.T) {
 		t.Errorf("20,000 ft: %v", got)
 	}
 	h.Rules.AltitudeM = model.Some[unit.Metre](30_000)
-	s = Complete(&h, sea.Cat, nil)
+	s = calc.Complete(&h, sea.Cat, nil)
 	if table(s) != 0 {
-		t.Errorf("30 km up the method has a value: %v", fmt.Sprint(s.LimitsOf(0)))
+		t.Errorf("30 km up the method has a value: %v", fmt.Sprint(why.LimitsOf(s, 0)))
 	}
 }

@@ -1,4 +1,4 @@
-package calc
+package calc_test
 
 import (
 	"fmt"
@@ -7,12 +7,20 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/calc"
+	"contralay/calc/phase/bundle"
+	endsphase "contralay/calc/phase/ends"
+	"contralay/calc/phase/over"
+	"contralay/calc/phase/planning"
+	"contralay/calc/query/lists"
+	"contralay/calc/query/offer"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
 )
 
 // saidOf is what a sheet says by one rule, "LEVEL WHERE".
-func saidOf(s *Sheet, rule string) []string {
+func saidOf(s *sheet.Sheet, rule string) []string {
 	var out []string
 	for _, g := range s.Snags {
 		if g.Rule == rule {
@@ -53,11 +61,12 @@ func TestAliases(t *testing.T) {
 		t.Errorf("a known alias: %v", got)
 	}
 	for _, c := range []struct{ aliases, says string }{
-		{`aliases = { "A" = ["B"] }`, `and has a cavity "B" of its own`}, {`aliases = { "A" = ["+"], "B" = ["+"] }`, `calls two cavities "+"`}, {`aliases = { "C" = ["+"] }`, "does not have"},
+		{`aliases = { "A" = ["B"] }`, `and has a cavity "B" of its own`},
+		{`aliases = { "A" = ["+"], "B" = ["+"] }`, `calls two cavities "+"`}, {`aliases = { "C" = ["+"] }`, "does not have"},
 	} {
 		s := sheetOf(t, fmt.Sprintf(alias, c.aliases))
-		if !slices.ContainsFunc(s.Snags, func(g Snag) bool {
-			return g.Level == Stop && g.Rule == "cavity.alias" && strings.Contains(g.Says, c.says)
+		if !slices.ContainsFunc(s.Snags, func(g sheet.Snag) bool {
+			return g.Level == sheet.Stop && g.Rule == "cavity.alias" && strings.Contains(g.Says, c.says)
 		}) {
 			t.Errorf("%s: nothing says %q: %v", c.aliases, c.says, s.Snags)
 		}
@@ -94,7 +103,7 @@ length_mm = 300.0
 			want = 12 // 13 cavities of the arrangement, one wired
 		}
 		stubs := 0
-		for _, b := range s.BuyList() {
+		for _, b := range lists.BuyList(s) {
 			stubs += b.Stubs
 		}
 		if s.Terms[0].Stubs != want || stubs != want {
@@ -148,14 +157,14 @@ func TestCappedSpare(t *testing.T) {
 	for _, ends := range []string{"from = \"P:2\"\ncapped_at = \"J\"\nfold_mm = 80.0", "to = \"P:2\"\ncapped_at = \"J\"\nfold_mm = 80.0"} {
 		s := sheetOf(t, fmt.Sprintf(dead, ends))
 		for _, g := range s.Snags {
-			if g.Level > Note {
+			if g.Level > sheet.Note {
 				t.Errorf("%s: %v", ends, g)
 			}
 		}
 		if len(s.Wires[1].Path) != 1 || s.Terms[0].Spare != 1 {
 			t.Errorf("%s: path %v, %d spare cavities", ends, s.Wires[1].Path, s.Terms[0].Spare)
 		}
-		caps := s.Caps()
+		caps := endsphase.Caps(s)
 		if len(caps) != 1 || caps[0].AtMM != 320 || caps[0].Place != "J" {
 			t.Errorf("%s: caps %+v", ends, caps)
 		}
@@ -168,7 +177,8 @@ func TestCappedSpare(t *testing.T) {
 		}
 	}
 	for ends, want := range map[string]string{
-		"from = \"P:2\"": "wire.path", "from = \"P:2\"\nto = \"P:3\"\ncapped_at = \"J\"": "wire.capped", "from = \"P:2\"\ncapped_at = \"J\"\nfold_mm = 500.0": "wire.fold",
+		"from = \"P:2\"": "wire.path", "from = \"P:2\"\nto = \"P:3\"\ncapped_at = \"J\"": "wire.capped",
+		"from = \"P:2\"\ncapped_at = \"J\"\nfold_mm = 500.0": "wire.fold",
 	} {
 		if s := sheetOf(t, fmt.Sprintf(dead, ends)); len(saidOf(s, want)) != 1 {
 			t.Errorf("%s: nothing by %s: %v", ends, want, s.Snags)
@@ -180,18 +190,18 @@ func TestCappedSpare(t *testing.T) {
 // as any other once it is laid in.
 func TestDeadEnd(t *testing.T) {
 	s := sheetOf(t, fmt.Sprintf(dead, "from = \"P:2\"\ncapped_at = \"J\""))
-	if got := s.SparePlaces(0, 0, 1); len(got) > 0 {
+	if got := bundle.SparePlaces(s, 0, 0, 1); len(got) > 0 {
 		t.Fatalf("a spare with two cavities: %v", got)
 	}
-	p, ok := s.DeadEnd(0, 0)
+	p, ok := offer.DeadEnd(s, 0, 0)
 	if !ok || p.From != "P:3" || p.CappedAt != "J" {
 		t.Fatalf("dead end %+v, %v", p, ok)
 	}
 	h := s.H.EditBranch(0, func(b *model.Branch) { b.Layers = []model.Layer{{Of: []string{"w1", "s1"}}} })
-	h, w := s.AddSpare(h, 0, 0, p)
-	s = Build(h, s.Cat, nil)
-	if got := saidOf(s, "wire.path"); len(got) > 0 || len(s.Caps()) != 2 || !slices.Contains(s.Branches[0].Components, w.ID) {
-		t.Errorf("laid in: %v, caps %v, components %v", got, s.Caps(), s.Branches[0].Components)
+	h, w := planning.AddSpare(s, h, 0, 0, p)
+	s = calc.Build(h, s.Cat, nil)
+	if got := saidOf(s, "wire.path"); len(got) > 0 || len(endsphase.Caps(s)) != 2 || !slices.Contains(s.Branches[0].Components, w.ID) {
+		t.Errorf("laid in: %v, caps %v, components %v", got, endsphase.Caps(s), s.Branches[0].Components)
 	}
 }
 
@@ -199,7 +209,8 @@ func TestDeadEnd(t *testing.T) {
 // at each breakout.
 func TestBroken(t *testing.T) {
 	var b strings.Builder
-	b.WriteString("format = 1\n[[termination]]\nid = \"P\"\n[[termination]]\nid = \"X\"\n[[termination]]\nid = \"Y\"\n[[breakout]]\nid = \"J\"\n[[splice]]\nid = \"S\"\nat = \"J\"\n")
+	b.WriteString("format = 1\n[[termination]]\nid = \"P\"\n[[termination]]\nid = \"X\"\n[[termination]]\nid = \"Y\"\n[[breakout]]\nid = " +
+		"\"J\"\n[[splice]]\nid = \"S\"\nat = \"J\"\n")
 	for k, to := range []string{"X", "X", "Y", "Y", "S"} {
 		end := to + ":" + fmt.Sprint(k)
 		if to == "S" {
@@ -219,7 +230,7 @@ func TestBroken(t *testing.T) {
 		for _, l := range strings.Split(c.layers, "|") {
 			layers = append(layers, model.Layer{Of: strings.Fields(l)})
 		}
-		if got := s.Broken(0, layers); got != c.want {
+		if got := offer.Broken(s, 0, layers); got != c.want {
 			t.Errorf("%s: %d broken, want %d", c.layers, got, c.want)
 		}
 	}
@@ -228,9 +239,10 @@ func TestBroken(t *testing.T) {
 // A wire spliced at both ends is said where one of the splices only lengthens it, and not
 // where both join several or change size: AC 43.13-1B ¶ 11-167 c.
 func TestInSeries(t *testing.T) {
-	file := func(sizes string, more string) *Sheet {
+	file := func(sizes string, more string) *sheet.Sheet {
 		z := strings.Fields(sizes)
-		text := "format = 1\n[[termination]]\nid = \"P\"\n[[termination]]\nid = \"Q\"\n[[breakout]]\nid = \"J\"\n[[breakout]]\nid = \"K\"\n[[splice]]\nid = \"S1\"\nat = \"J\"\n[[splice]]\nid = \"S2\"\nat = \"K\"\n"
+		text := "format = 1\n[[termination]]\nid = \"P\"\n[[termination]]\nid = \"Q\"\n[[breakout]]\nid = \"J\"\n[[breakout]]\nid = " +
+			"\"K\"\n[[splice]]\nid = \"S1\"\nat = \"J\"\n[[splice]]\nid = \"S2\"\nat = \"K\"\n"
 		for k, e := range [][2]string{{"P:1", "S1"}, {"S1", "S2"}, {"S2", "Q:1"}} {
 			text += fmt.Sprintf("[[wire]]\nid = \"w%d\"\nfrom = %q\nto = %q\nspec = \"AS22759/32\"\nsize = %q\n", k, e[0], e[1], z[k])
 		}
@@ -239,7 +251,8 @@ func TestInSeries(t *testing.T) {
 		}
 		return sheetOf(t, text+more)
 	}
-	const two = "[[wire]]\nid = \"a\"\nfrom = \"S1\"\nto = \"P:2\"\nspec = \"AS22759/32\"\nsize = \"22\"\n[[wire]]\nid = \"b\"\nfrom = \"S2\"\nto = \"Q:2\"\nspec = \"AS22759/32\"\nsize = \"22\"\n"
+	const two = "[[wire]]\nid = \"a\"\nfrom = \"S1\"\nto = \"P:2\"\nspec = \"AS22759/32\"\nsize = \"22\"\n[[wire]]\nid = \"b\"\nfrom = " +
+		"\"S2\"\nto = \"Q:2\"\nspec = \"AS22759/32\"\nsize = \"22\"\n"
 	for _, c := range []struct {
 		sizes, more string
 		want        int
@@ -258,7 +271,8 @@ func TestShieldLengths(t *testing.T) {
 		kbit         string
 		want         []string
 	}{
-		{100, 190, "", nil}, {101, 191, "", []string{"warn U", "warn U"}}, {20, 115, "kbit_s = 500.0", nil}, {21, 116, "kbit_s = 500.0", []string{"note U", "note U"}}, {0, 0, "kbit_s = 500.0", nil},
+		{100, 190, "", nil}, {101, 191, "", []string{"warn U", "warn U"}}, {20, 115, "kbit_s = 500.0", nil},
+		{21, 116, "kbit_s = 500.0", []string{"note U", "note U"}}, {0, 0, "kbit_s = 500.0", nil},
 	} {
 		s := sheetOf(t, fmt.Sprintf(`format = 1
 [[termination]]
@@ -295,7 +309,7 @@ length_mm = 300.0
 		if got := saidOf(s, "shield.length"); !slices.Equal(got, c.want) {
 			t.Errorf("%v and %v %s: %v, want %v", c.strip, c.drain, c.kbit, got, c.want)
 		}
-		if e := s.ShieldEnds(); len(e) != 2 || e[0].Sleeve == 0 || e[1].Sleeve != 0 {
+		if e := over.ShieldEnds(s); len(e) != 2 || e[0].Sleeve == 0 || e[1].Sleeve != 0 {
 			t.Errorf("ends %+v", e)
 		}
 	}
@@ -307,8 +321,9 @@ func TestCrimpOfTwo(t *testing.T) {
 	for wires, want := range map[string]string{"22 22": "18", "20 20": "16", "22 20": "16"} {
 		a, b, _ := strings.Cut(wires, " ")
 		s := ended(t, "cavities = [\"1\"]\ncontacts = { \"16\" = [\"1\"] }", a+" 1", b+" 1")
-		rows := s.CrimpList()
-		if len(rows) != 1 || rows[0].Together != want || rows[0].Count != 1 || !strings.Contains(rows[0].Size, " + ") || rows[0].PullN <= 0 {
+		rows := lists.CrimpList(s)
+		if len(rows) != 1 || rows[0].Together != want || rows[0].Count != 1 || !strings.Contains(rows[0].Size, " + ") ||
+			rows[0].PullN <= 0 {
 			t.Errorf("%s: %+v, want one crimp as %s", wires, rows, want)
 		}
 	}
@@ -321,7 +336,7 @@ func TestCrimpOfAnUnknown(t *testing.T) {
 	h := *s.H
 	h.Wires = slices.Clone(h.Wires)
 	h.Wires[1].Spec = "nobody's"
-	if rows := Build(&h, s.Cat, nil).CrimpList(); len(rows) != 1 || rows[0].Together != "" {
+	if rows := lists.CrimpList(calc.Build(&h, s.Cat, nil)); len(rows) != 1 || rows[0].Together != "" {
 		t.Errorf("%+v", rows)
 	}
 }
@@ -342,7 +357,7 @@ contacts = { "20" = ["+"] }`))
 // A spare that is capped where it begins runs nowhere, and that is said.
 func TestCappedWhereItBegins(t *testing.T) {
 	s := sheetOf(t, fmt.Sprintf(dead, "from = \"P:2\"\ncapped_at = \"P\""))
-	if g, ok := snag(s, "wire.capped", "s1"); !ok || g.Level != Warn {
+	if g, ok := snag(s, "wire.capped", "s1"); !ok || g.Level != sheet.Warn {
 		t.Errorf("nothing: %v", s.Snags)
 	}
 }
@@ -358,14 +373,15 @@ func TestFoldInTheWay(t *testing.T) {
 	h.Branches[0].To = "J"
 	k := len(h.Wires) - 1
 	h.Wires = slices.Clone(h.Wires)
-	h.Wires[k].To, h.Wires[k].CappedAt, h.Wires[k].Role, h.Wires[k].FoldMM = model.Opt[string]{}, model.Some("J"), model.Some("spare"), model.Some[unit.Millimetre](100)
-	n := Build(&h, s.Cat, nil)
+	h.Wires[k].To, h.Wires[k].CappedAt, h.Wires[k].Role, h.Wires[k].FoldMM = model.Opt[string]{}, model.Some("J"), model.Some("spare"),
+		model.Some[unit.Millimetre](100)
+	n := calc.Build(&h, s.Cat, nil)
 	sh := n.Branches[0].Sheath
 	if d := float64(sh.PassMM - bare); math.Abs(d-1.09) > 1e-9 || !strings.Contains(sh.PassAt, "folded end of "+h.Wires[k].ID) {
 		t.Errorf("it passes %v more, over %s; one wire more is 1.09", d, sh.PassAt)
 	}
 	two := ringed(t, 1.0, 0.05, 400, []int{2}, "", "")
-	if got, want := float64(two.standsOut(0, 1)), 1+2/math.Sqrt(3)-2; math.Abs(got-want) > 1e-6 {
+	if got, want := float64(over.StandsOut(two, 0, 1)), 1+2/math.Sqrt(3)-2; math.Abs(got-want) > 1e-6 {
 		t.Errorf("a third beside two stands out %v; three alike lie in 2.155, %v more than two", got, want)
 	}
 }
@@ -375,11 +391,12 @@ func TestFoldInTheWay(t *testing.T) {
 func TestTightWall(t *testing.T) {
 	for keys, want := range map[string]string{
 		"insert = \"18-32\"\nmount = \"jam nut\"\n": "wall.rated", "insert = \"18-32\"\nmount = \"flange\"\n": "wall.rated",
-		"insert = \"18-32\"\nmount = \"inline\"\n": "wall.tight", "insert = \"18-32\"\n": "wall.tight", "cavities = [\"1\"]\nmount = \"flange\"\n": "wall.tight",
+		"insert = \"18-32\"\nmount = \"inline\"\n": "wall.tight", "insert = \"18-32\"\n": "wall.tight",
+		"cavities = [\"1\"]\nmount = \"flange\"\n": "wall.tight",
 	} {
 		for _, tight := range []bool{true, false} {
 			s := ringed(t, 1.09, 0.05, 400, []int{1, 6}, fmt.Sprintf("[[termination]]\nid = \"P\"\n%stight = %v\n", keys, tight), "")
-			for rule, level := range map[string]Level{"wall.tight": Stop, "wall.rated": Note} {
+			for rule, level := range map[string]sheet.Level{"wall.tight": sheet.Stop, "wall.rated": sheet.Note} {
 				if g, ok := snag(s, rule, "P"); ok != (tight && rule == want) || ok && g.Level != level {
 					t.Errorf("%q tight %v: %s %v %+v", keys, tight, rule, ok, g)
 				}

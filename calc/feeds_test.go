@@ -1,20 +1,22 @@
-package calc
+package calc_test
 
 import (
 	"strings"
 	"testing"
 
+	"contralay/calc"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
 )
 
 // fed is wires from A to Z, "size amps" each, with feeds and a supply.
-func fed(t testing.TB, wires []string, feeds string) *Sheet {
+func fed(t testing.TB, wires []string, feeds string) *sheet.Sheet {
 	t.Helper()
 	s := loaded(t, 40, "", wires, nil, feeds)
 	h := *s.H
 	h.Head.SupplyV = model.Some[unit.Volt](13.8)
-	return Complete(&h, s.Cat, nil)
+	return calc.Complete(&h, s.Cat, nil)
 }
 
 func feed(text string) string { return "[[feed]]\nid = \"F1\"\n" + text }
@@ -94,13 +96,13 @@ func TestNeverOpens(t *testing.T) {
 		t.Errorf("one metre: %s", g.Says)
 	}
 	h := s.H.EditBranch(0, func(b *model.Branch) { b.LengthMM = 20_000 })
-	s = Build(h, s.Cat, nil)
+	s = calc.Build(h, s.Cat, nil)
 	if g, ok := snag(s, "feed.never", "F1"); !ok || !strings.Contains(g.Says, "it takes 4.1 A: w0 (2.6 A), w1 (2.6 A)") {
 		t.Errorf("20 m: %+v", g)
 	}
 	weak := *h.EditBranch(0, func(b *model.Branch) { b.LengthMM = 1000 })
 	weak.Head.ShortA = model.Some[unit.Ampere](4)
-	if _, ok := snag(Build(&weak, s.Cat, nil), "feed.never", "F1"); !ok {
+	if _, ok := snag(calc.Build(&weak, s.Cat, nil), "feed.never", "F1"); !ok {
 		t.Error("4 A of dead short open a 3 A blade")
 	}
 }
@@ -148,8 +150,10 @@ at = "J1"
 id = "S2"
 at = "J1"
 `
-	for _, w := range [][3]string{{"f", "A:1", "S1"}, {"a", "S1", "Z:1"}, {"j", "S1", "S2"}, {"b", "S2", "Z:2"}, {"back", "Z:2", "Z:4"}, {"own", "S2", "Z:3"}} {
-		text += "[[wire]]\nid = \"" + w[0] + "\"\nfrom = \"" + w[1] + "\"\nto = \"" + w[2] + "\"\nspec = \"AS22759/32\"\nsize = \"20\"\namps = 1.0\nrole = \"power\"\n"
+	for _, w := range [][3]string{{"f", "A:1", "S1"}, {"a", "S1", "Z:1"}, {"j", "S1", "S2"}, {"b", "S2", "Z:2"}, {"back", "Z:2", "Z:4"},
+		{"own", "S2", "Z:3"}} {
+		text += "[[wire]]\nid = \"" + w[0] + "\"\nfrom = \"" + w[1] + "\"\nto = \"" + w[2] +
+			"\"\nspec = \"AS22759/32\"\nsize = \"20\"\namps = 1.0\nrole = \"power\"\n"
 	}
 	text += `[[feed]]
 id = "F1"
@@ -173,7 +177,7 @@ to = "Z"
 length_mm = 500.0
 `
 	s := sheetOf(t, text)
-	s = Complete(s.H, s.Cat, s)
+	s = calc.Complete(s.H, s.Cat, s)
 	for id, want := range map[string]struct {
 		amps unit.Ampere
 		by   int
@@ -206,7 +210,8 @@ func TestOutputsThatAreNone(t *testing.T) {
 			t.Errorf("%s: may carry %v, said %v", c.name, s.Feeds[0].Most, said)
 		}
 	}
-	s := fed(t, []string{"12 36.0\non_s = 1.5\nperiod_s = 60.0\nrest_a = 11.0"}, feed("device = \"blade\"\namps = 10.0\nwires = [\"w0\"]\n"))
+	s := fed(t, []string{"12 36.0\non_s = 1.5\nperiod_s = 60.0\nrest_a = 11.0"},
+		feed("device = \"blade\"\namps = 10.0\nwires = [\"w0\"]\n"))
 	if _, a := snag(s, "feed.load", "F1"); !a {
 		t.Error("the load is not told")
 	}

@@ -1,4 +1,4 @@
-package calc
+package calc_test
 
 import (
 	"fmt"
@@ -7,8 +7,11 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/calc/cut"
-	"contralay/calc/lay"
+	"contralay/calc"
+	"contralay/calc/formula/cut"
+	"contralay/calc/formula/lay"
+	"contralay/calc/phase/length"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -27,7 +30,8 @@ func TestTakeUpOfSixtyOne(t *testing.T) {
 // and 75, steps of 10: cut 510, 870, 3270, worked out by hand.
 func TestCutOfThree(t *testing.T) {
 	for path, want := range map[unit.Millimetre]unit.Millimetre{300: 510, 650: 870, 3000: 3270} {
-		l, ok := cut.Of(cut.Wire{Pieces: []cut.Piece{{LengthMM: path, LaidMM: path, Loss: 1.022}}, From: cut.End{LoopMM: 16, TailMM: 100}, To: cut.End{LoopMM: 8, TailMM: 75}, StepMM: 10})
+		l, ok := cut.Of(cut.Wire{Pieces: []cut.Piece{{LengthMM: path, LaidMM: path, Loss: 1.022}}, From: cut.End{LoopMM: 16, TailMM: 100},
+			To: cut.End{LoopMM: 8, TailMM: 75}, StepMM: 10})
 		if !ok || l.CutMM != want {
 			t.Errorf("%v mm: cut %v, want %v", path, l.CutMM, want)
 		}
@@ -35,7 +39,7 @@ func TestCutOfThree(t *testing.T) {
 }
 
 // ended is wires of sizes in one cavity of a termination, or each in its own.
-func ended(t *testing.T, term string, wires ...string) *Sheet {
+func ended(t *testing.T, term string, wires ...string) *sheet.Sheet {
 	t.Helper()
 	var b strings.Builder
 	b.WriteString("format = 1\n[[termination]]\nid = \"A\"\n" + term + "\n[[termination]]\nid = \"Z\"\n")
@@ -66,7 +70,7 @@ contacts = { "`+c.size+`" = ["1"] }`, a+" 1", b+" 1")
 	}
 	// Under one seal two wires are refused, whatever their barrel.
 	s := ended(t, "cavities = [\"1\"]\nseal_mm = [1.0, 2.1]", "22 1", "22 1")
-	if g, ok := snag(s, "cavity.twice", "A:1"); !ok || g.Level != Stop {
+	if g, ok := snag(s, "cavity.twice", "A:1"); !ok || g.Level != sheet.Stop {
 		t.Errorf("%+v", s.Snags)
 	}
 }
@@ -76,7 +80,7 @@ contacts = { "`+c.size+`" = ["1"] }`, a+" 1", b+" 1")
 func TestSealRange(t *testing.T) {
 	for size, stops := range map[string]bool{"22": true, "20": true, "18": false} {
 		s := ended(t, "cavities = [\"1\"]\nseal_mm = [1.30, 2.54]", size+" 1")
-		if g, ok := snag(s, "cavity.seal", "A:1"); ok != stops || ok && g.Level != Stop {
+		if g, ok := snag(s, "cavity.seal", "A:1"); ok != stops || ok && g.Level != sheet.Stop {
 			t.Errorf("%s AWG: %+v", size, s.Snags)
 		}
 	}
@@ -96,7 +100,7 @@ func TestTooManyForTheConnector(t *testing.T) {
 	s := ended(t, `insert = "14-35"`, wires...)
 	none, thick := 0, 0
 	for _, g := range s.Snags {
-		if g.Rule == "cavity.none" && g.Level == Stop {
+		if g.Rule == "cavity.none" && g.Level == sheet.Stop {
 			none++
 		}
 		if g.Rule == "cavity.barrel" && strings.Contains(g.Says, "too thick for a size 22D contact") {
@@ -113,7 +117,8 @@ func TestTooManyForTheConnector(t *testing.T) {
 // named, and with RH outside nothing is said.
 func TestRunThroughOrLayAnew(t *testing.T) {
 	var b strings.Builder
-	b.WriteString("format = 1\n[[termination]]\nid = \"A\"\n[[termination]]\nid = \"Z\"\n[[termination]]\nid = \"Y\"\n[[breakout]]\nid = \"J1\"\n")
+	b.WriteString("format = 1\n[[termination]]\nid = \"A\"\n[[termination]]\nid = \"Z\"\n[[termination]]\nid = \"Y\"\n[[breakout]]\nid = " +
+		"\"J1\"\n")
 	var inner, outer []string
 	for k := range 19 {
 		to := "Z"
@@ -128,17 +133,20 @@ func TestRunThroughOrLayAnew(t *testing.T) {
 			outer = append(outer, id)
 		}
 	}
-	b.WriteString("[[branch]]\nid = \"T1\"\nfrom = \"A\"\nto = \"J1\"\nlength_mm = 500.0\n  [[branch.layer]]\n  of = [\"w0\"]\n  [[branch.layer]]\n  of = [" + strings.Join(inner, ", ") + "]\n  [[branch.layer]]\n  of = [" + strings.Join(outer, ", ") + "]\n")
-	b.WriteString("[[branch]]\nid = \"R1\"\nfrom = \"J1\"\nto = \"Z\"\nlength_mm = 500.0\n  [[branch.layer]]\n  of = [\"w0\"]\n  [[branch.layer]]\n  of = [" + strings.Join(inner, ", ") + "]\n")
+	b.WriteString("[[branch]]\nid = \"T1\"\nfrom = \"A\"\nto = \"J1\"\nlength_mm = 500.0\n  [[branch.layer]]\n  of = [\"w0\"]\n  " +
+		"[[branch.layer]]\n  of = [" + strings.Join(inner, ", ") + "]\n  [[branch.layer]]\n  of = [" + strings.Join(outer, ", ") + "]\n")
+	b.WriteString("[[branch]]\nid = \"R1\"\nfrom = \"J1\"\nto = \"Z\"\nlength_mm = 500.0\n  [[branch.layer]]\n  of = [\"w0\"]\n  " +
+		"[[branch.layer]]\n  of = [" + strings.Join(inner, ", ") + "]\n")
 	b.WriteString("[[branch]]\nid = \"R2\"\nfrom = \"J1\"\nto = \"Y\"\nlength_mm = 500.0\n")
 	s := sheetOf(t, b.String())
-	s = Complete(s.H, s.Cat, s)
+	s = calc.Complete(s.H, s.Cat, s)
 	g, ok := snag(s, "through.hand", "R1")
-	if !ok || !strings.Contains(g.Says, "layer 1 of T1 goes on into R1 at J1 and turns from RH to LH there: run it through, RH outside, or lay it anew LH") {
+	if !ok || !strings.Contains(g.Says, "layer 1 of T1 goes on into R1 at J1 and turns from RH to LH there: run it through, RH outside, "+
+		"or lay it anew LH") {
 		t.Errorf("%+v", g)
 	}
 	h := s.H.EditBranch(1, func(b *model.Branch) { b.Outer = model.Some("RH") })
-	if g, ok := snag(Build(h, s.Cat, s), "through.hand", ""); ok {
+	if g, ok := snag(calc.Build(h, s.Cat, s), "through.hand", ""); ok {
 		t.Errorf("RH outside: %s", g.Says)
 	}
 }
@@ -168,7 +176,8 @@ func TestHarnessAddsUp(t *testing.T) {
 		}
 		for i, term := range s.Terms {
 			if term.Used+term.Spare+term.Reserved+term.Blank != len(term.Cavities) {
-				t.Errorf("%s: %s: %d + %d + %d + %d are not %d", name, s.H.Terminations[i].ID, term.Used, term.Spare, term.Reserved, term.Blank, len(term.Cavities))
+				t.Errorf("%s: %s: %d + %d + %d + %d are not %d", name, s.H.Terminations[i].ID, term.Used, term.Spare, term.Reserved,
+					term.Blank, len(term.Cavities))
 			}
 		}
 		for k, w := range s.Wires {
@@ -176,7 +185,7 @@ func TestHarnessAddsUp(t *testing.T) {
 			for _, b := range w.Path {
 				long += s.H.Branches[b].LengthMM
 			}
-			long += s.spliceOffset(s.H.Wires[k].From.V, w.Path) + s.spliceOffset(s.H.Wires[k].To.V, w.Path)
+			long += length.SpliceOffset(s, s.H.Wires[k].From.V, w.Path) + length.SpliceOffset(s, s.H.Wires[k].To.V, w.Path)
 			if w.Cut > 0 && w.Cut < long || w.Cut < w.Finished {
 				t.Errorf("%s: wire %s is cut %v, its way is %v and finished %v", name, s.H.Wires[k].ID, w.Cut, long, w.Finished)
 			}
@@ -188,11 +197,11 @@ func TestHarnessAddsUp(t *testing.T) {
 // many shields on one lead are told; what is sound is not.
 func TestClockTwinsAndShields(t *testing.T) {
 	s := loaded(t, 40, "", []string{"20 1.0", "20 1.0"}, nil, "")
-	with := func(edit func(h *model.Harness)) *Sheet {
+	with := func(edit func(h *model.Harness)) *sheet.Sheet {
 		h := *s.H
 		h.Terminations = slices.Clone(h.Terminations)
 		edit(&h)
-		return Complete(&h, s.Cat, nil)
+		return calc.Complete(&h, s.Cat, nil)
 	}
 	for _, c := range []struct {
 		name, rule string
@@ -218,7 +227,8 @@ func TestClockTwinsAndShields(t *testing.T) {
 		}, true},
 		{"another key", "twins", func(h *model.Harness) {
 			for k := range h.Terminations {
-				h.Terminations[k].Insert, h.Terminations[k].Key, h.Terminations[k].Cavities = model.Some("8-35"), model.Some([]string{"N", "A"}[k]), nil
+				h.Terminations[k].Insert, h.Terminations[k].Key, h.Terminations[k].Cavities = model.Some("8-35"),
+					model.Some([]string{"N", "A"}[k]), nil
 			}
 			*h = *h.EditBranch(0, func(b *model.Branch) { b.LengthMM = 400 })
 		}, false},

@@ -1,9 +1,14 @@
-package calc
+package calc_test
 
 import (
 	"strings"
 	"testing"
 
+	"contralay/calc"
+	"contralay/calc/phase/length"
+	wiresphase "contralay/calc/phase/wires"
+	"contralay/calc/query/offer"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -11,7 +16,7 @@ import (
 // A return bears what its wire does: the pulse, the fuse, the whole of what comes back.
 func TestReturnsAreJudged(t *testing.T) {
 	pulse := loaded(t, 40, "", []string{"12 60.0\non_s = 5.0\nperiod_s = 6000.0\nreturn = \"w1\"", "22 0.0"}, nil, "")
-	open := Complete(pulse.H.EditWire(1, func(w *model.Wire) { w.Amps = model.Opt[unit.Ampere]{} }), pulse.Cat, nil)
+	open := calc.Complete(pulse.H.EditWire(1, func(w *model.Wire) { w.Amps = model.Opt[unit.Ampere]{} }), pulse.Cat, nil)
 	if g, ok := snag(open, "wire.pulse", "w1"); !ok || !strings.Contains(g.Says, "60 A for 5 s") {
 		t.Errorf("60 A for 5 s back through 22 AWG: %+v", g)
 	}
@@ -23,11 +28,12 @@ func TestReturnsAreJudged(t *testing.T) {
 		t.Errorf("and its short: %+v", g)
 	}
 	// Four wires of 10 A come back through one: it drops at 40 A.
-	four := loaded(t, 40, "", []string{"14 10.0\nreturn = \"w4\"", "14 10.0\nreturn = \"w4\"", "14 10.0\nreturn = \"w4\"", "14 10.0\nreturn = \"w4\"", "8 0.0"}, nil, "")
+	four := loaded(t, 40, "", []string{"14 10.0\nreturn = \"w4\"", "14 10.0\nreturn = \"w4\"", "14 10.0\nreturn = \"w4\"",
+		"14 10.0\nreturn = \"w4\"", "8 0.0"}, nil, "")
 	_ = four
 	h := fedBack(four.H)
-	s := Complete(h, four.Cat, nil)
-	if got, want := s.Wires[0].Circuit-s.Wires[0].Drop, s.dropAt(4, 40); got != want {
+	s := calc.Complete(h, four.Cat, nil)
+	if got, want := s.Wires[0].Circuit-s.Wires[0].Drop, length.DropAt(s, 4, 40); got != want {
 		t.Errorf("the return drops %v V, want %v", got, want)
 	}
 	// A return of a return carries on what comes back, whichever stands first in the file.
@@ -42,7 +48,7 @@ func TestReturnsAreJudged(t *testing.T) {
 				h = h.EditWire(k, func(w *model.Wire) { w.Amps = model.Opt[unit.Ampere]{} })
 			}
 		}
-		if s = Build(h, s.Cat, nil); s.Wires[2].Heats != 10 {
+		if s = calc.Build(h, s.Cat, nil); s.Wires[2].Heats != 10 {
 			t.Errorf("%q: w2 carries %v", wires, s.Wires[2].Heats)
 		}
 	}
@@ -73,14 +79,15 @@ func TestShortsThatAreNotJudged(t *testing.T) {
 		}
 	}
 	// A load that comes and goes below the limit opens nothing.
-	quiet := fed(t, []string{"12 5.0\non_s = 2.0\nperiod_s = 100.0"}, feed("device = \"electronic\"\namps = 20.0\ntrip_s = 0.1\nwires = [\"w0\"]\n"))
+	quiet := fed(t, []string{"12 5.0\non_s = 2.0\nperiod_s = 100.0"},
+		feed("device = \"electronic\"\namps = 20.0\ntrip_s = 0.1\nwires = [\"w0\"]\n"))
 	if g, ok := snag(quiet, "feed.start", ""); ok {
 		t.Error(g.Says)
 	}
 	// At 130 °C around, a conductor of which the heat is not known starts from there.
 	s := loaded(t, 130, "", []string{"24 1.0"}, nil, "")
 	s.Wires[0].HottestKnown = false
-	if got := s.warmest(0); got != 130 {
+	if got := wiresphase.Warmest(s, 0); got != 130 {
 		t.Errorf("it starts from %v", got)
 	}
 }
@@ -89,11 +96,11 @@ func TestShortsThatAreNotJudged(t *testing.T) {
 func TestTheWorstLimitSpeaks(t *testing.T) {
 	s := loaded(t, 149, "20", []string{"20 9.0"}, nil, "") // heat leaves it almost nothing
 	g, ok := snag(s, "wire.current", "w0")
-	if !ok || g.Level != Stop || !strings.Contains(g.Says, "contact A:0") {
+	if !ok || g.Level != sheet.Stop || !strings.Contains(g.Says, "contact A:0") {
 		t.Errorf("%+v", g)
 	}
 	peak := loaded(t, 40, "20", []string{"20 24.0\non_s = 1.0\nperiod_s = 100.0"}, nil, "")
-	if g, ok := snag(peak, "wire.peak", "w0"); !ok || g.Level != Note {
+	if g, ok := snag(peak, "wire.peak", "w0"); !ok || g.Level != sheet.Note {
 		t.Errorf("24 A now and then through a contact of 7.5: %+v", peak.Snags)
 	}
 }
@@ -107,9 +114,9 @@ func TestUnitOfAWireWithoutAWay(t *testing.T) {
 	h2 := *h
 	h2.Units = append([]model.Unit{}, h.Units...)
 	h2.Units[0].OverMM = model.Opt[unit.Millimetre]{}
-	was := Build(&h2, s.Cat, s)
+	was := calc.Build(&h2, s.Cat, s)
 	thick := h2.EditWire(k, func(w *model.Wire) { w.Size = "12" })
-	a, b := Build(thick, s.Cat, was), Build(thick, s.Cat, nil)
+	a, b := calc.Build(thick, s.Cat, was), calc.Build(thick, s.Cat, nil)
 	for i := range b.Branches {
 		if b.Branches[i].Proposed {
 			continue // nothing is planned here
@@ -124,7 +131,9 @@ func TestUnitOfAWireWithoutAWay(t *testing.T) {
 func TestCoversKeepTheirPlace(t *testing.T) {
 	mm := model.Some[unit.Millimetre]
 	h := &model.Harness{Terminations: []model.Termination{{ID: "A", Datum: model.Some("mating face"), PartMM: mm(40)}, {ID: "Z"}},
-		Branches: []model.Branch{{ID: "T", From: "A", To: "Z", LengthMM: 1000, Covers: []model.Cover{{What: "sheath", FromMM: mm(100), ToMM: mm(700)}, {What: "tape", FromMM: mm(100), ToMM: mm(200)}, {What: "sleeve", FromMM: mm(800), ToMM: mm(900)}}}}}
+		Branches: []model.Branch{{ID: "T", From: "A", To: "Z", LengthMM: 1000,
+			Covers: []model.Cover{{What: "sheath", FromMM: mm(100), ToMM: mm(700)}, {What: "tape", FromMM: mm(100), ToMM: mm(200)},
+				{What: "sleeve", FromMM: mm(800), ToMM: mm(900)}}}}}
 	n, _, err := h.Split(0, 500)
 	if err != nil {
 		t.Fatal(err)
@@ -136,8 +145,8 @@ func TestCoversKeepTheirPlace(t *testing.T) {
 	if len(b) != 2 || b[0].FromMM.Set || b[0].ToMM.V != 200 || b[1].What != "sleeve" || b[1].FromMM.V != 300 || b[1].ToMM.V != 400 {
 		t.Errorf("%+v", b)
 	}
-	s := Build(h, laidFile(t, "example").Cat, nil)
-	r, ok := s.Redatum(0, "shell rear")
+	s := calc.Build(h, laidFile(t, "example").Cat, nil)
+	r, ok := offer.Redatum(s, 0, "shell rear")
 	if c := r.Branches[0].Covers[0]; !ok || r.Branches[0].LengthMM != 960 || c.FromMM.V != 60 || c.ToMM.V != 660 {
 		t.Errorf("%v long, %+v", r.Branches[0].LengthMM, c)
 	}

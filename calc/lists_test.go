@@ -1,9 +1,13 @@
-package calc
+package calc_test
 
 import (
 	"fmt"
 	"testing"
 
+	"contralay/calc"
+	"contralay/calc/phase/wires"
+	"contralay/calc/query/lists"
+	"contralay/calc/query/offer"
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -15,8 +19,8 @@ func TestCutList(t *testing.T) {
 		s := laidFile(t, name)
 		seen := map[int]int{}
 		need := unit.Millimetre(0)
-		var last CutRow
-		for _, c := range s.CutList() {
+		var last lists.CutRow
+		for _, c := range lists.CutList(s) {
 			for _, k := range c.Wires {
 				seen[k]++
 				if s.Wires[k].Cut != c.CutMM {
@@ -28,7 +32,7 @@ func TestCutList(t *testing.T) {
 			}
 			last = c
 		}
-		for _, r := range s.ReelList() {
+		for _, r := range lists.ReelList(s) {
 			need += r.NeedMM
 		}
 		for k := range s.Wires {
@@ -47,7 +51,7 @@ func TestCutList(t *testing.T) {
 func TestBuyList(t *testing.T) {
 	s := laidFile(t, "demo")
 	wired, unwired, plugs := 0, 0, 0
-	for _, b := range s.BuyList() {
+	for _, b := range lists.BuyList(s) {
 		wired, unwired, plugs = wired+b.Wired, unwired+b.Unwired, plugs+b.Plugs
 		if b.Samples == 0 || b.More < (b.Wired+b.Unwired+b.Samples)/20 || b.Buy() != b.Wired+b.Unwired+b.Samples+b.More {
 			t.Errorf("%+v", b)
@@ -69,13 +73,14 @@ func TestBuyList(t *testing.T) {
 func TestSubstitutes(t *testing.T) {
 	s := laidFile(t, "demo")
 	k := s.X.Wire["151"] // P1 to AUX1, 20 AWG: the spares there are 22
-	if got := s.Substitutes(k); len(got) != 0 {
+	if got := offer.Substitutes(s, k); len(got) != 0 {
 		t.Errorf("a thinner one stands in: %+v", got)
 	}
 	h := s.H.EditWire(k, func(w *model.Wire) { w.Size = "22" })
-	s = Build(h, s.Cat, s)
-	got := s.Substitutes(k)
-	if len(got) != 4 || s.H.Wires[got[0].Wire].ID != "SP1" || got[0].FromA != s.H.Wires[k].From.V || got[0].ToA != s.H.Wires[got[0].Wire].From.V {
+	s = calc.Build(h, s.Cat, s)
+	got := offer.Substitutes(s, k)
+	if len(got) != 4 || s.H.Wires[got[0].Wire].ID != "SP1" || got[0].FromA != s.H.Wires[k].From.V ||
+		got[0].ToA != s.H.Wires[got[0].Wire].From.V {
 		t.Errorf("%+v", got)
 	}
 }
@@ -85,16 +90,16 @@ func TestSubstitutes(t *testing.T) {
 func TestPairings(t *testing.T) {
 	s := laidFile(t, "demo")
 	for i := range s.Terms {
-		for _, p := range s.Pairings(i) {
+		for _, p := range offer.Pairings(s, i) {
 			if p.More > len(s.Terms[p.A].Free) || p.More > len(s.Terms[p.B].Free) || p.Wires < p.Spares || p.Wires == 0 {
 				t.Errorf("%+v", p)
 			}
-			if _, d, _, ok := s.OneMore(p); ok && d < 0 || ok != (p.More > 0) {
+			if _, d, _, ok := offer.OneMore(s, p); ok && d < 0 || ok != (p.More > 0) {
 				t.Errorf("%+v: %v thicker, %v", p, d, ok)
 			}
 		}
 	}
-	p := s.Pairings(s.X.Termination["P1"])[0]
+	p := offer.Pairings(s, s.X.Termination["P1"])[0]
 	if fmt.Sprint(s.H.Terminations[p.B].ID) != "AUX1" || p.Spares != 4 {
 		t.Errorf("most wires run to %s: %+v", s.H.Terminations[p.B].ID, p)
 	}
@@ -107,7 +112,7 @@ func TestWalked(t *testing.T) {
 		s := laidFile(t, name)
 		reached := map[string]bool{}
 		seen := map[int]bool{}
-		for n, w := range s.Walked() {
+		for n, w := range wires.Walked(s) {
 			if n == 0 {
 				reached[w.From] = true
 				for k := range s.Terms {

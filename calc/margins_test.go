@@ -1,9 +1,12 @@
-package calc
+package calc_test
 
 import (
 	"strings"
 	"testing"
 
+	"contralay/calc"
+	"contralay/calc/phase/threading"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -15,10 +18,10 @@ func TestMargins(t *testing.T) {
 	h := *s.H
 	h.Rules.AdhesiveC = model.Some[unit.Celsius](120)
 	n := h.EditTermination(1, func(t *model.Termination) { t.LimitC = model.Some[unit.Celsius](65) })
-	s = Complete(n, s.Cat, nil)
+	s = calc.Complete(n, s.Cat, nil)
 	var got []string
 	last := unit.Celsius(-1e9)
-	for _, m := range s.Margins(0) {
+	for _, m := range threading.Margins(s, 0) {
 		got = append(got, m.What)
 		if m.Left() < last {
 			t.Errorf("%s has %v left, after %v", m.What, m.Left(), last)
@@ -28,7 +31,7 @@ func TestMargins(t *testing.T) {
 	if text := strings.Join(got, "; "); !strings.HasPrefix(text, "device at Z; ") || !strings.Contains(text, "adhesive; wire w") {
 		t.Errorf("%s", text)
 	}
-	if g, ok := snag(s, "hot.device", "Z"); !ok || g.Level != Stop {
+	if g, ok := snag(s, "hot.device", "Z"); !ok || g.Level != sheet.Stop {
 		t.Errorf("%+v", s.Snags)
 	}
 	for _, rule := range []string{"hot.adhesive", "hot.wire"} {
@@ -38,7 +41,7 @@ func TestMargins(t *testing.T) {
 	}
 	h = *n
 	h.Rules.AdhesiveC = model.Some[unit.Celsius](85)
-	if g, ok := snag(Complete(&h, s.Cat, nil), "hot.adhesive", "T1"); !ok || g.Level != Stop {
+	if g, ok := snag(calc.Complete(&h, s.Cat, nil), "hot.adhesive", "T1"); !ok || g.Level != sheet.Stop {
 		t.Errorf("adhesive for 85: %+v", g)
 	}
 }

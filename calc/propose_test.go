@@ -8,7 +8,10 @@ import (
 	"testing"
 
 	"contralay/calc"
-	"contralay/calc/lay"
+	"contralay/calc/formula/lay"
+	"contralay/calc/phase/bundle"
+	"contralay/calc/phase/planning"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -46,7 +49,8 @@ func TestFiveOnAShortLeg(t *testing.T) {
 // tail is told by the termination it ends in.
 func fork() string {
 	var b strings.Builder
-	b.WriteString("format = 1\n[[termination]]\nid = \"P\"\n[[termination]]\nid = \"X\"\n[[termination]]\nid = \"Y\"\n[[breakout]]\nid = \"J1\"\n[[breakout]]\nid = \"J2\"\n")
+	b.WriteString("format = 1\n[[termination]]\nid = \"P\"\n[[termination]]\nid = \"X\"\n[[termination]]\nid = \"Y\"\n[[breakout]]\nid = " +
+		"\"J1\"\n[[breakout]]\nid = \"J2\"\n")
 	for i := range 16 {
 		to, size := "X", "20"
 		if i >= 8 {
@@ -121,7 +125,7 @@ func TestTrunkOfFortyTwo(t *testing.T) {
 	for k, l := range b.Layers {
 		least, most := 1<<20, 0
 		for _, m := range l.Members {
-			if m.Kind != calc.OfFiller {
+			if m.Kind != sheet.OfFiller {
 				least, most = min(least, m.Leaves), max(most, m.Leaves)
 			}
 		}
@@ -151,7 +155,7 @@ func TestTwentySevenAreTight(t *testing.T) {
 		t.Fatalf("%d in the outer layer", len(l.Members))
 	}
 	near(t, "proud", float64(l.ProudMM), 0.06, 0.005)
-	if g, ok := has(s, "layer.tight", "T1"); !ok || g.Level != calc.Note || !strings.Contains(g.Says, "0.06 mm proud") {
+	if g, ok := has(s, "layer.tight", "T1"); !ok || g.Level != sheet.Note || !strings.Contains(g.Says, "0.06 mm proud") {
 		t.Errorf("%v %+v", ok, g)
 	}
 	for _, rule := range []string{"layer.close", "layer.full"} {
@@ -166,20 +170,21 @@ func TestTwentySevenAreTight(t *testing.T) {
 // Taken, every spare has its cavities. With two free it offers no third.
 func TestSparesArePartOfTheSearch(t *testing.T) {
 	for _, c := range []struct{ cavities, wanted, spares int }{{19, 3, 3}, {19, 2, 2}, {18, 3, 2}, {16, 3, 0}, {19, 0, 0}} {
-		h := parse(t, strings.Replace(bare(16, "22", "length_mm = 400.0\n", c.cavities), "format = 1\n", fmt.Sprintf("format = 1\n[rules]\nspares_wanted = %d\n", c.wanted), 1))
+		h := parse(t, strings.Replace(bare(16, "22", "length_mm = 400.0\n", c.cavities), "format = 1\n",
+			fmt.Sprintf("format = 1\n[rules]\nspares_wanted = %d\n", c.wanted), 1))
 		s := calc.Complete(h, entries(t), nil)
 		if n := s.Totals.Spares; n != 0 {
 			t.Errorf("%+v: proposed with %d spares that the file does not have", c, n)
 		}
 		most := 0
-		for _, o := range s.Proposals[s.PlanKey(0)].Options {
+		for _, o := range s.Proposals[bundle.PlanKey(s, 0)].Options {
 			most = max(most, len(o.Spares))
 			if len(o.Spares) == 0 {
 				continue
 			}
-			with := calc.Complete(s.Laid(h, 0, o), entries(t), nil)
-			if with.Totals.Spares != len(o.Spares) || calc.Worst(with.Snags)[0].Level == calc.Stop {
-				t.Errorf("%+v: %d spares laid of %d; %+v", c, with.Totals.Spares, len(o.Spares), calc.Worst(with.Snags)[0])
+			with := calc.Complete(planning.Laid(s, h, 0, o), entries(t), nil)
+			if with.Totals.Spares != len(o.Spares) || sheet.Worst(with.Snags)[0].Level == sheet.Stop {
+				t.Errorf("%+v: %d spares laid of %d; %+v", c, with.Totals.Spares, len(o.Spares), sheet.Worst(with.Snags)[0])
 			}
 		}
 		if most != c.spares {
@@ -188,7 +193,7 @@ func TestSparesArePartOfTheSearch(t *testing.T) {
 	}
 	h := parse(t, strings.Replace(bare(16, "22", "length_mm = 400.0\n", 19), "format = 1\n", "format = 1\n[rules]\nspares_wanted = 3\n", 1))
 	s := calc.Complete(h, entries(t), nil)
-	if o := s.Proposals[s.PlanKey(0)].Options[0]; len(o.Spares) != 3 || len(o.Layers) != 3 || len(o.Layers[2].Of) != 9 {
+	if o := s.Proposals[bundle.PlanKey(s, 0)].Options[0]; len(o.Spares) != 3 || len(o.Layers) != 3 || len(o.Layers[2].Of) != 9 {
 		t.Errorf("first option %+v", o)
 	}
 }
@@ -201,7 +206,8 @@ func someTrunk(t testing.TB, rng *rand.Rand) *model.Harness {
 		fmt.Fprintf(&b, "[[termination]]\nid = \"X%d\"\n[[breakout]]\nid = \"J%d\"\n", k, k)
 	}
 	for i := range 8 + rng.IntN(13) {
-		fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"P:%d\"\nto = \"X%d:%d\"\nspec = \"AS22759/32\"\nsize = %q\n", i, i, rng.IntN(3), i, []string{"22", "20", "16"}[rng.IntN(3)])
+		fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"P:%d\"\nto = \"X%d:%d\"\nspec = \"AS22759/32\"\nsize = %q\n", i, i, rng.IntN(3),
+			i, []string{"22", "20", "16"}[rng.IntN(3)])
 	}
 	for _, r := range []string{"T P J0", "U J0 J1", "V J1 J2", "A J0 X0", "B J1 X1", "C J2 X2"} {
 		f := strings.Fields(r)
@@ -211,10 +217,10 @@ func someTrunk(t testing.TB, rng *rand.Rand) *model.Harness {
 }
 
 // firstOption is the best a branch can be, and whether anything can.
-func firstOption(s *calc.Sheet) (calc.Option, bool) {
-	p := s.Propose(0)
+func firstOption(s *sheet.Sheet) (sheet.Option, bool) {
+	p := planning.Propose(s, 0)
 	if len(p.Options) == 0 {
-		return calc.Option{}, false
+		return sheet.Option{}, false
 	}
 	return p.Options[0], true
 }
@@ -236,7 +242,7 @@ func TestPinsAndLocks(t *testing.T) {
 		}
 		k := rng.IntN(len(free.Layers))
 		id := free.Layers[rng.IntN(len(free.Layers))].Of[0]
-		pinned := s.Laid(h, 0, free)
+		pinned := planning.Laid(s, h, 0, free)
 		pinned, err := pinned.Move(0, id, k)
 		if err != nil {
 			t.Fatal(err)
@@ -244,7 +250,7 @@ func TestPinsAndLocks(t *testing.T) {
 		at := slices.IndexFunc(pinned.Branches[0].Layers, func(l model.Layer) bool { return slices.Contains(l.Of, id) })
 		pinned = pinned.EditBranch(0, func(b *model.Branch) { b.Layers[at].Pinned = []string{id} })
 		with := calc.Build(pinned, entries(t), nil)
-		for n, o := range with.Propose(0).Options {
+		for n, o := range planning.Propose(with, 0).Options {
 			if !slices.Contains(o.Layers[at].Of, id) {
 				t.Errorf("an option moves %s, pinned to layer %d", id, at)
 			}
@@ -254,7 +260,7 @@ func TestPinsAndLocks(t *testing.T) {
 		}
 		locked := pinned.EditBranch(0, func(b *model.Branch) { b.Layers[at].Locked, b.Layers[at].Pinned = model.Some(true), nil })
 		now := locked.Branches[0].Layers
-		for _, o := range calc.Build(locked, entries(t), nil).Propose(0).Options {
+		for _, o := range planning.Propose(calc.Build(locked, entries(t), nil), 0).Options {
 			a, z := slices.Sorted(slices.Values(now[at].Of)), slices.Sorted(slices.Values(o.Layers[at].Of))
 			if !slices.Equal(a, z) || o.Layers[at].Fillers.V != now[at].Fillers.V || (len(now)-len(o.Layers))%2 != 0 {
 				t.Errorf("layer %d is locked with %v of %d layers; an option has %v of %d", at, a, len(now), z, len(o.Layers))
@@ -267,7 +273,8 @@ func TestPinsAndLocks(t *testing.T) {
 func TestWishesChangeWhatTheyName(t *testing.T) {
 	h := load(t, "trunk.toml")
 	s := calc.Complete(h, entries(t), nil)
-	off := calc.Complete(h.EditBranch(0, func(b *model.Branch) { b.UnitsIn, b.LeaversOut = model.Some(false), model.Some(false) }), entries(t), nil)
+	off := calc.Complete(h.EditBranch(0, func(b *model.Branch) { b.UnitsIn, b.LeaversOut = model.Some(false), model.Some(false) }),
+		entries(t), nil)
 	for i := range s.Branches {
 		if i > 0 && fmt.Sprint(s.Branches[i].Layers) != fmt.Sprint(off.Branches[i].Layers) {
 			t.Errorf("branch %s changed with the wishes of T1", s.H.Branches[i].ID)
@@ -287,6 +294,6 @@ func TestWishesChangeWhatTheyName(t *testing.T) {
 func BenchmarkProposeTrunk(b *testing.B) {
 	s := calc.Build(load(b, "trunk.toml"), entries(b), nil)
 	for b.Loop() {
-		s.Propose(0)
+		planning.Propose(s, 0)
 	}
 }

@@ -1,10 +1,12 @@
-package calc
+package calc_test
 
 import (
 	"math"
 	"slices"
 	"testing"
 
+	"contralay/calc"
+	runquery "contralay/calc/query/run"
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -15,9 +17,9 @@ import (
 func TestReadingIsExplained(t *testing.T) {
 	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", "")
 	was := s.H
-	e, ok := s.ExplainReading(0, 1, []unit.Millimetre{3.45})
+	e, ok := runquery.ExplainReading(s, 0, 1, []unit.Millimetre{3.45})
 	t.Logf("%+v", e)
-	if !ok || e.Told != AsWire || !e.Top || e.NextHolds != 12 || e.NextTakes < 12 {
+	if !ok || e.Told != runquery.AsWire || !e.Top || e.NextHolds != 12 || e.NextTakes < 12 {
 		t.Errorf("%v %+v", ok, e)
 	}
 	if unit.Fixed(float64(e.SheetMM), 1) != "3.3" || unit.Fixed(float64(e.AsIfMM), 2) != "1.14" {
@@ -26,22 +28,23 @@ func TestReadingIsExplained(t *testing.T) {
 	if s.H != was {
 		t.Error("the harness was changed")
 	}
-	for read, want := range map[unit.Millimetre]Told{3.28: AsSheet, 3.9: TooThick, 2.9: TooThin, 3.15: AsWire} {
-		if e, ok := s.ExplainReading(0, 1, []unit.Millimetre{read}); !ok || e.Told != want {
+	for read, want := range map[unit.Millimetre]runquery.Told{3.28: runquery.AsSheet, 3.9: runquery.TooThick, 2.9: runquery.TooThin,
+		3.15: runquery.AsWire} {
+		if e, ok := runquery.ExplainReading(s, 0, 1, []unit.Millimetre{read}); !ok || e.Told != want {
 			t.Errorf("%v: %+v", read, e)
 		}
 	}
-	two, _ := s.ExplainReading(0, 1, []unit.Millimetre{3.40, 3.50})
+	two, _ := runquery.ExplainReading(s, 0, 1, []unit.Millimetre{3.40, 3.50})
 	if math.Abs(float64(two.ReadMM)-3.45) > 1e-12 || two.HighMM != 3.50 {
 		t.Errorf("mean %v, highest %v", two.ReadMM, two.HighMM)
 	}
 	for _, bad := range [][]unit.Millimetre{nil, {0}, {-1}, {unit.Millimetre(math.NaN())}, {unit.Millimetre(math.Inf(1))}} {
-		if e, ok := s.ExplainReading(0, 1, bad); ok {
+		if e, ok := runquery.ExplainReading(s, 0, 1, bad); ok {
 			t.Errorf("%v was explained: %+v", bad, e)
 		}
 	}
 	for _, at := range [][2]int{{-1, 0}, {1, 0}, {0, 3}, {0, -1}} {
-		if _, ok := s.ExplainReading(at[0], at[1], []unit.Millimetre{3}); ok {
+		if _, ok := runquery.ExplainReading(s, at[0], at[1], []unit.Millimetre{3}); ok {
 			t.Errorf("%v is there", at)
 		}
 	}
@@ -51,11 +54,11 @@ func TestReadingIsExplained(t *testing.T) {
 // it, and names a tube that does.
 func TestReadingAndSheath(t *testing.T) {
 	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", coverText("sheath", "  part = \"AS23053/16 6.4\"\n"))
-	e, ok := s.ExplainReading(0, 1, []unit.Millimetre{3.9})
+	e, ok := runquery.ExplainReading(s, 0, 1, []unit.Millimetre{3.9})
 	if !ok || e.Sheath != "AS23053/16 6.4" || e.SheathFits || e.OtherSheath == "" {
 		t.Errorf("%+v", e)
 	}
-	if e, _ := s.ExplainReading(0, 1, []unit.Millimetre{3.28}); !e.SheathFits || e.OtherSheath != "" {
+	if e, _ := runquery.ExplainReading(s, 0, 1, []unit.Millimetre{3.28}); !e.SheathFits || e.OtherSheath != "" {
 		t.Errorf("as the sheet has it: %+v", e)
 	}
 }
@@ -65,14 +68,14 @@ func TestReadingAndSheath(t *testing.T) {
 func TestRunIsWhole(t *testing.T) {
 	for _, name := range []string{"demo", "whole", "feeds", "example"} {
 		s := laidFile(t, name)
-		h := s.Written()
-		n := Build(h, s.base, s)
+		h := runquery.Written(s)
+		n := calc.Build(h, s.Base, s)
 		for i := range n.Branches {
 			if n.Branches[i].Proposed && len(n.Branches[i].Layers) > 0 || n.Branches[i].OverMM != s.Branches[i].OverMM {
 				t.Errorf("%s: %s is still proposed, or changed", name, h.Branches[i].ID)
 			}
 		}
-		run := n.Run()
+		run := runquery.Run(n)
 		at := map[string]int{}
 		cut, layers := 0, 0
 		for k, r := range run {
@@ -81,10 +84,10 @@ func TestRunIsWhole(t *testing.T) {
 			}
 			at[r.Key] = k
 			cut += len(r.Cut.Wires)
-			if r.Kind == LayStep {
+			if r.Kind == runquery.LayStep {
 				layers++
 			}
-			if r.Kind == ShrinkStep {
+			if r.Kind == runquery.ShrinkStep {
 				if p, ok := at["thread "+r.Key[len("shrink "):]]; !ok || p > k {
 					t.Errorf("%s: %s comes before it is threaded on", name, r.Key)
 				}
@@ -102,22 +105,23 @@ func TestRunIsWhole(t *testing.T) {
 		if layers != want || cut != wires {
 			t.Errorf("%s: %d layers of %d, %d wires of %d", name, layers, want, cut, wires)
 		}
-		holds := []int{at[HoldBare], at[HoldFit], at[HoldPinned], at[HoldLoaded]}
+		holds := []int{at[runquery.HoldBare], at[runquery.HoldFit], at[runquery.HoldPinned], at[runquery.HoldLoaded]}
 		if !slices.IsSorted(holds) {
 			t.Errorf("%s: holds at %v", name, holds)
 		}
 		for k, r := range run {
 			switch {
-			case (r.Kind == LayStep || r.Kind == CutStep || r.Kind == JoinStep || r.Kind == MakeStep) && k > holds[0],
-				(r.Kind == ThreadStep || r.Kind == PinStep) && (k < holds[0] || k > holds[1]),
-				r.Kind == ShrinkStep && (k < holds[1] || k > holds[2]),
-				r.Kind == GlueStep && (k < holds[2] || k > holds[3]):
+			case (r.Kind == runquery.LayStep || r.Kind == runquery.CutStep || r.Kind == runquery.JoinStep || r.Kind == runquery.MakeStep) &&
+				k > holds[0],
+				(r.Kind == runquery.ThreadStep || r.Kind == runquery.PinStep) && (k < holds[0] || k > holds[1]),
+				r.Kind == runquery.ShrinkStep && (k < holds[1] || k > holds[2]),
+				r.Kind == runquery.GlueStep && (k < holds[2] || k > holds[3]):
 				t.Errorf("%s: %s stands at %d, holds at %v", name, r.Key, k, holds)
 			}
 		}
 	}
 	var none model.Harness
-	if run := Build(&none, laidFile(t, "demo").Cat, nil).Run(); len(run) != 4 {
+	if run := runquery.Run(calc.Build(&none, laidFile(t, "demo").Cat, nil)); len(run) != 4 {
 		t.Errorf("of nothing: %v", run)
 	}
 }

@@ -1,4 +1,4 @@
-package calc
+package calc_test
 
 import (
 	"fmt"
@@ -6,6 +6,9 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/calc"
+	"contralay/calc/query/offer"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
@@ -108,7 +111,7 @@ to = "OIL"
 length_mm = 90
 `
 
-func sheetOf(t testing.TB, text string) *Sheet {
+func sheetOf(t testing.TB, text string) *sheet.Sheet {
 	t.Helper()
 	d, err := file.Parse([]byte(text), "test")
 	if err != nil {
@@ -118,7 +121,7 @@ func sheetOf(t testing.TB, text string) *Sheet {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return Build(&d.Harness, cat, nil)
+	return calc.Build(&d.Harness, cat, nil)
 }
 
 func wireSays(w *model.Wire) string {
@@ -129,13 +132,13 @@ func TestRepeatedToLikeEnds(t *testing.T) {
 	s := sheetOf(t, twoBanks)
 	one := s.X.Termination["INJ1"]
 	var like []string
-	for _, k := range s.Like(one) {
+	for _, k := range offer.Like(s, one) {
 		like = append(like, s.H.Terminations[k].ID)
 	}
 	if !slices.Equal(like, []string{"INJ2", "INJ3", "INJ4"}) {
 		t.Fatalf("like INJ1: %v; OIL has other cavities, and INJ1 is wired", like)
 	}
-	h, ids, err := s.Repeated(one, s.X.Termination["INJ2"])
+	h, ids, err := offer.Repeated(s, one, s.X.Termination["INJ2"])
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -153,7 +156,10 @@ func TestRepeatedToLikeEnds(t *testing.T) {
 	}
 	// No way leads from the left splice to the right bank but through the trunk: the
 	// path exists, and so the wire is made; a termination that nothing leads to is refused.
-	if _, _, err := sheetOf(t, strings.Replace(twoBanks, "id = \"L4\"\nfrom = \"JR\"\nto = \"INJ4\"", "id = \"L4\"\nfrom = \"JR\"\nto = \"OIL2\"", 1)+"[[termination]]\nid = \"OIL2\"\ncavities = [\"A\"]\n").Repeated(one, 4); err == nil || !strings.Contains(err.Error(), "no branch leads") {
+	if _, _, err := offer.Repeated(sheetOf(t,
+		strings.Replace(twoBanks, "id = \"L4\"\nfrom = \"JR\"\nto = \"INJ4\"", "id = \"L4\"\nfrom = \"JR\"\nto = \"OIL2\"", 1)+
+			"[[termination]]\nid = \"OIL2\"\ncavities = [\"A\"]\n"), one, 4); err == nil || !strings.Contains(err.Error(),
+		"no branch leads") {
 		t.Errorf("to a place that nothing leads to: %v", err)
 	}
 }
@@ -161,13 +167,13 @@ func TestRepeatedToLikeEnds(t *testing.T) {
 func TestMirroredBank(t *testing.T) {
 	s := sheetOf(t, twoBanks)
 	left, right := s.X.Branch["RL"], s.X.Branch["RR"]
-	if got := s.LikeBanks(right); !slices.Equal(got, []int{left}) {
+	if got := offer.LikeBanks(s, right); !slices.Equal(got, []int{left}) {
 		t.Fatalf("banks like RR's: %v", got)
 	}
-	if got := s.LikeBanks(left); len(got) != 0 {
+	if got := offer.LikeBanks(s, left); len(got) != 0 {
 		t.Errorf("RL is wired already: %v", got)
 	}
-	h, ids, err := s.Mirrored(left, right)
+	h, ids, err := offer.Mirrored(s, left, right)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -182,19 +188,21 @@ func TestMirroredBank(t *testing.T) {
 	}
 	// A plug without room refuses, and changes nothing.
 	small := sheetOf(t, strings.Replace(twoBanks, `"1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12"`, `"1", "2", "3"`, 1))
-	if same, _, err := small.Mirrored(left, right); err == nil || same != small.H || !strings.Contains(err.Error(), "P1 has no free cavity") {
+	if same, _, err := offer.Mirrored(small, left, right); err == nil || same != small.H ||
+		!strings.Contains(err.Error(), "P1 has no free cavity") {
 		t.Errorf("%v", err)
 	}
 }
 
 // A repeated unit is a unit, and its layers hold it where the others are laid.
 func TestRepeatedUnit(t *testing.T) {
-	s := sheetOf(t, twoBanks+"[[unit]]\nid = \"C1\"\nwires = [\"101\", \"113\"]\nbuild = \"pair\"\n[[wire]]\nid = \"113\"\nfrom = \"P1:5\"\nto = \"INJ1:2\"\nspec = \"AS22759/32\"\nsize = \"22\"\n")
-	_, _, err := s.Repeated(s.X.Termination["INJ1"], s.X.Termination["INJ2"])
+	s := sheetOf(t, twoBanks+"[[unit]]\nid = \"C1\"\nwires = [\"101\", \"113\"]\nbuild = \"pair\"\n[[wire]]\nid = \"113\"\nfrom = "+
+		"\"P1:5\"\nto = \"INJ1:2\"\nspec = \"AS22759/32\"\nsize = \"22\"\n")
+	_, _, err := offer.Repeated(s, s.X.Termination["INJ1"], s.X.Termination["INJ2"])
 	if err != nil {
 		t.Fatal(err)
 	}
-	h, _, _ := s.Repeated(s.X.Termination["INJ1"], s.X.Termination["INJ2"])
+	h, _, _ := offer.Repeated(s, s.X.Termination["INJ1"], s.X.Termination["INJ2"])
 	if n := len(h.Units); n != 2 || len(h.Units[1].Wires) != 2 || h.Units[1].ID == "C1" {
 		t.Errorf("units %+v", h.Units)
 	}
@@ -250,11 +258,11 @@ length_mm = 200
 		return b.String()
 	}()))
 	x, y := s.X.Branch["X"], s.X.Branch["Y"]
-	ls, ok := s.LaidLike(x, y)
+	ls, ok := offer.LaidLike(s, x, y)
 	if !ok || len(ls) != 2 || !slices.Equal(ls[0].Of, []string{"w9"}) || len(ls[1].Of) != 7 || ls[1].Fillers.V != 1 {
 		t.Errorf("%v %+v", ok, ls)
 	}
-	if _, ok := s.LaidLike(x, s.X.Branch["T"]); ok {
+	if _, ok := offer.LaidLike(s, x, s.X.Branch["T"]); ok {
 		t.Error("the trunk holds others")
 	}
 }
@@ -262,10 +270,11 @@ length_mm = 200
 // A spare of a leg that is capped at a breakout is repeated with it, and capped at the same
 // place; the other end takes the like cavity.
 func TestRepeatedWithACappedSpare(t *testing.T) {
-	text := strings.NewReplacer("id = \"INJ1\"\ncavities = [\"1\", \"2\"]", "id = \"INJ1\"\ncavities = [\"1\", \"2\", \"3\"]", "id = \"INJ2\"\ncavities = [\"1\", \"2\"]", "id = \"INJ2\"\ncavities = [\"1\", \"2\", \"3\"]").Replace(twoBanks) +
+	text := strings.NewReplacer("id = \"INJ1\"\ncavities = [\"1\", \"2\"]", "id = \"INJ1\"\ncavities = [\"1\", \"2\", \"3\"]",
+		"id = \"INJ2\"\ncavities = [\"1\", \"2\"]", "id = \"INJ2\"\ncavities = [\"1\", \"2\", \"3\"]").Replace(twoBanks) +
 		"[[wire]]\nid = \"121\"\nfrom = \"INJ1:3\"\ncapped_at = \"J1\"\nspec = \"AS22759/32\"\nsize = \"22\"\nrole = \"spare\"\n"
 	s := sheetOf(t, text)
-	h, ids, err := s.Repeated(s.X.Termination["INJ1"], s.X.Termination["INJ2"])
+	h, ids, err := offer.Repeated(s, s.X.Termination["INJ1"], s.X.Termination["INJ2"])
 	if err != nil || len(ids) != 3 {
 		t.Fatalf("%v, %v", ids, err)
 	}
@@ -284,7 +293,7 @@ func TestMirroredWithACappedSpare(t *testing.T) {
 	}
 	text += "[[wire]]\nid = \"121\"\nfrom = \"INJ1:3\"\ncapped_at = \"JL\"\nspec = \"AS22759/32\"\nsize = \"22\"\nrole = \"spare\"\n"
 	s := sheetOf(t, text)
-	h, ids, err := s.Mirrored(s.X.Branch["RL"], s.X.Branch["RR"])
+	h, ids, err := offer.Mirrored(s, s.X.Branch["RL"], s.X.Branch["RR"])
 	if err != nil {
 		t.Fatal(err)
 	}

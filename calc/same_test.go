@@ -1,4 +1,4 @@
-package calc
+package calc_test
 
 import (
 	"path/filepath"
@@ -8,6 +8,8 @@ import (
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 
+	"contralay/calc"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
@@ -83,7 +85,8 @@ func edit(t *rapid.T, h *model.Harness) *model.Harness {
 		})
 	case 23:
 		return b(func(b *model.Branch) {
-			b.Covers = []model.Cover{{What: "tape"}, {What: "braid"}, {What: "sheath"}, {What: "sleeve", Part: model.Some("AS23053/16 9.5"), FromMM: model.Some[unit.Millimetre](20)}}
+			b.Covers = []model.Cover{{What: "tape"}, {What: "braid"}, {What: "sheath"},
+				{What: "sleeve", Part: model.Some("AS23053/16 9.5"), FromMM: model.Some[unit.Millimetre](20)}}
 		})
 	case 24:
 		return h.EditPart("AS23053/16 "+rapid.SampledFrom([]string{"3.2", "9.5", "15.9"}).Draw(t, "tube"), func(p *model.Part) {
@@ -108,44 +111,44 @@ func TestBuiltOnAnotherIsBuiltFromNothing(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	start := map[string]*Sheet{}
+	start := map[string]*sheet.Sheet{}
 	for _, name := range []string{"example", "feeds", "demo"} {
 		d, err := file.Load(filepath.Join("..", "testdata", name+".toml"))
 		if err != nil {
 			t.Fatal(err)
 		}
-		start[name] = Complete(&d.Harness, cat, nil)
+		start[name] = calc.Complete(&d.Harness, cat, nil)
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		s := start[rapid.SampledFrom([]string{"example", "example", "feeds", "feeds", "demo"}).Draw(t, "file")]
 		for range rapid.IntRange(1, 5).Draw(t, "edits") {
 			h := edit(t, s.H)
-			s = Build(h, cat, s)
-			fresh := &Sheet{Proposals: s.Proposals}
-			fresh = Build(h, cat, fresh.with(s.Proposals))
+			s = calc.Build(h, cat, s)
+			fresh := &sheet.Sheet{Proposals: s.Proposals}
+			fresh = calc.Build(h, cat, With(fresh, s.Proposals))
 			sameSheets(t, s, fresh)
 			if rapid.IntRange(0, 3).Draw(t, "plan") == 0 && len(s.Branches) < 12 { // a lay-up comes in
-				s = Complete(h, cat, s)
-				sameSheets(t, s, Build(h, cat, fresh.with(s.Proposals)))
+				s = calc.Complete(h, cat, s)
+				sameSheets(t, s, calc.Build(h, cat, With(fresh, s.Proposals)))
 			}
 		}
 	})
 }
 
 // with is a prior that knows proposals and nothing else.
-func (s *Sheet) with(p map[string]Proposal) *Sheet {
-	return &Sheet{H: &model.Harness{}, Proposals: p}
+func With(s *sheet.Sheet, p map[string]sheet.Proposal) *sheet.Sheet {
+	return &sheet.Sheet{H: &model.Harness{}, Proposals: p}
 }
 
 // everything lets a difference be told of what a package keeps to itself, too.
 var everything = cmp.Exporter(func(reflect.Type) bool { return true })
 
-func sameSheets(t *rapid.T, a, b *Sheet) {
+func sameSheets(t *rapid.T, a, b *sheet.Sheet) {
 	t.Helper()
-	clean := func(s *Sheet) []Branch {
-		out := append([]Branch{}, s.Branches...)
+	clean := func(s *sheet.Sheet) []sheet.Branch {
+		out := append([]sheet.Branch{}, s.Branches...)
 		for i := range out {
-			out[i].planKey = "" // made when it is asked for
+			out[i].PlanKey = "" // made when it is asked for
 		}
 		return out
 	}
@@ -153,7 +156,8 @@ func sameSheets(t *rapid.T, a, b *Sheet) {
 		name string
 		x, y any
 	}{
-		{"wires", a.Wires, b.Wires}, {"units", a.Units, b.Units}, {"terminations", a.Terms, b.Terms}, {"splices", a.Splices, b.Splices}, {"feeds", a.Feeds, b.Feeds},
+		{"wires", a.Wires, b.Wires}, {"units", a.Units, b.Units}, {"terminations", a.Terms, b.Terms}, {"splices", a.Splices, b.Splices},
+		{"feeds", a.Feeds, b.Feeds},
 		{"totals", a.Totals, b.Totals}, {"snags", a.Snags, b.Snags},
 	} {
 		if !reflect.DeepEqual(c.x, c.y) {

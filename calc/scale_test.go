@@ -1,4 +1,4 @@
-package calc
+package calc_test
 
 import (
 	"fmt"
@@ -8,6 +8,9 @@ import (
 	"testing"
 	"time"
 
+	"contralay/calc"
+	"contralay/calc/query/offer"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
@@ -17,7 +20,7 @@ import (
 // tree is a harness as a car has them: a trunk to a hub, from there sub-trunks to
 // breakouts of six legs each, and wires from the trunk's first end to the legs in turn,
 // of three sizes; every branch laid.
-func tree(t testing.TB, branches, wires int) *Sheet {
+func tree(t testing.TB, branches, wires int) *sheet.Sheet {
 	t.Helper()
 	subs := max(1, (branches-1)/7)
 	legs := branches - 1 - subs
@@ -40,7 +43,8 @@ func tree(t testing.TB, branches, wires int) *Sheet {
 	}
 	for k := range wires {
 		size := []string{"22", "22", "20", "22", "16"}[k%5]
-		fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"P:%d\"\nto = \"D%d:%d\"\nspec = \"AS22759/32\"\nsize = %q\ncolour = \"%d\"\namps = %.1f\n", k, k, k%legs, k/legs, size, k%10, 0.1+0.2*float64(k%7))
+		fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"P:%d\"\nto = \"D%d:%d\"\nspec = \"AS22759/32\"\nsize = %q\ncolour = "+
+			"\"%d\"\namps = %.1f\n", k, k, k%legs, k/legs, size, k%10, 0.1+0.2*float64(k%7))
 	}
 	fmt.Fprintf(&b, "[[branch]]\nid = \"T\"\nfrom = \"P\"\nto = \"J\"\nlength_mm = 900.0\n")
 	for k := range subs {
@@ -64,19 +68,19 @@ func tree(t testing.TB, branches, wires int) *Sheet {
 		}
 		h = h.EditBranch(i, func(b *model.Branch) { b.Layers, b.Make = layers, model.Some("laid") })
 	}
-	return Build(h, s.Cat, nil)
+	return calc.Build(h, s.Cat, nil)
 }
 
 // p95 builds a harness anew so often, one wire changed each time, and reports the time
 // that 95 of 100 builds stay below.
-func p95(b *testing.B, s *Sheet, change func(w *model.Wire, n int)) {
+func p95(b *testing.B, s *sheet.Sheet, change func(w *model.Wire, n int)) {
 	b.ReportAllocs()
 	var took []float64
 	for b.Loop() {
 		n := len(took)
 		h := s.H.EditWire(n*37%len(s.H.Wires), func(w *model.Wire) { change(w, n) })
 		at := time.Now()
-		s = Build(h, s.Cat, s)
+		s = calc.Build(h, s.Cat, s)
 		took = append(took, float64(time.Since(at).Microseconds())/1000)
 	}
 	slices.Sort(took)
@@ -89,7 +93,8 @@ func newCurrent(w *model.Wire, n int) { w.Amps = model.Some(unit.Ampere(0.1 + 0.
 // grow with what changed, the branches on one wire's way, and not with the harness.
 func BenchmarkTree(b *testing.B) {
 	for _, c := range []struct{ branches, wires int }{{16, 100}, {30, 200}, {60, 400}, {120, 800}} {
-		b.Run(fmt.Sprintf("%d branches, %d wires", c.branches, c.wires), func(b *testing.B) { p95(b, tree(b, c.branches, c.wires), newCurrent) })
+		b.Run(fmt.Sprintf("%d branches, %d wires", c.branches, c.wires),
+			func(b *testing.B) { p95(b, tree(b, c.branches, c.wires), newCurrent) })
 	}
 }
 
@@ -103,8 +108,8 @@ func BenchmarkWhole(b *testing.B) {
 	if err != nil {
 		b.Fatal(err)
 	}
-	s := Complete(&d.Harness, cat, nil)
-	s = Build(s.asLaid(), cat, s)
+	s := calc.Complete(&d.Harness, cat, nil)
+	s = calc.Build(offer.AsLaid(s), cat, s)
 	b.Run("current", func(b *testing.B) { p95(b, s, newCurrent) })
 	b.Run("size", func(b *testing.B) {
 		p95(b, s, func(w *model.Wire, n int) { w.Size = map[string]string{"22": "24", "24": "22", "20": "22"}[w.Size] })
@@ -112,7 +117,7 @@ func BenchmarkWhole(b *testing.B) {
 }
 
 // laidFile is a file of testdata with every branch laid.
-func laidFile(t testing.TB, name string) *Sheet {
+func laidFile(t testing.TB, name string) *sheet.Sheet {
 	t.Helper()
 	d, err := file.Load(filepath.Join("..", "testdata", name+".toml"))
 	if err != nil {
@@ -122,5 +127,5 @@ func laidFile(t testing.TB, name string) *Sheet {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return Complete(&d.Harness, cat, nil)
+	return calc.Complete(&d.Harness, cat, nil)
 }

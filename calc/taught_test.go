@@ -1,18 +1,23 @@
-package calc
+package calc_test
 
 import (
 	"math"
 	"strings"
 	"testing"
 
-	"contralay/calc/learn"
+	"contralay/calc"
+	"contralay/calc/formula/learn"
+	"contralay/calc/query/lists"
+	"contralay/calc/query/run"
+	"contralay/calc/query/why"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
 
 // taught is the catalogue of a sheet with corrections.
-func taught(s *Sheet, cs ...catalogue.Correction) *catalogue.Catalogue {
+func taught(s *sheet.Sheet, cs ...catalogue.Correction) *catalogue.Catalogue {
 	return catalogue.Merge(s.Cat, &catalogue.Catalogue{Corrections: cs})
 }
 
@@ -22,7 +27,7 @@ func TestLearnedCorrects(t *testing.T) {
 	s := ringed(t, 1.09, 0.01, 400, []int{1, 6, 12}, "", "")
 	was := s.Branches[0]
 	c := catalogue.Correction{Of: "over, 3 layers", Bias: 0.03, Spread: 0.02, Readings: 12, On: "2026-05-11"}
-	n := Build(s.H, taught(s, c), s)
+	n := calc.Build(s.H, taught(s, c), s)
 	b := n.Branches[0]
 	near := func(what string, got, want unit.Millimetre) {
 		t.Helper()
@@ -39,24 +44,24 @@ func TestLearnedCorrects(t *testing.T) {
 	if b.Layers[2].OverMM != was.Layers[2].OverMM {
 		t.Error("geometry was touched")
 	}
-	again := Build(n.H.EditWire(0, func(w *model.Wire) { w.Note = model.Some("x") }), n.base, n)
+	again := calc.Build(n.H.EditWire(0, func(w *model.Wire) { w.Note = model.Some("x") }), n.Base, n)
 	near("over once more", again.Branches[0].OverMM, was.OverMM*1.03)
-	moved := Build(n.H.EditBranch(0, func(b *model.Branch) { b.LengthMM = 410 }), n.base, n)
+	moved := calc.Build(n.H.EditBranch(0, func(b *model.Branch) { b.LengthMM = 410 }), n.Base, n)
 	near("over of a longer one", moved.Branches[0].OverMM, was.OverMM*1.03)
-	w, ok := n.Explain(Figure{What: "branch.over", Of: "T"})
+	w, ok := why.Explain(n, why.Figure{What: "branch.over", Of: "T"})
 	if !ok || math.Abs(w.Made()-w.Value) > 1e-9 || !strings.Contains(w.Says, "12 readings") {
 		t.Errorf("%v %+v", ok, w)
 	}
 	for _, f := range []string{"branch.least", "branch.most", "branch.tapeleast", "branch.tape"} {
-		if w, ok := n.Explain(Figure{What: f, Of: "T"}); !ok || math.Abs(w.Made()-w.Value) > 1e-9 {
+		if w, ok := why.Explain(n, why.Figure{What: f, Of: "T"}); !ok || math.Abs(w.Made()-w.Value) > 1e-9 {
 			t.Errorf("%s: made %v, is %v", f, w.Made(), w.Value)
 		}
 	}
-	back := Build(s.H, taught(s, c, catalogue.Correction{Of: c.Of, Withdrawn: true}), n)
+	back := calc.Build(s.H, taught(s, c, catalogue.Correction{Of: c.Of, Withdrawn: true}), n)
 	near("withdrawn", back.Branches[0].OverMM, was.OverMM)
-	other := Build(s.H, taught(s, catalogue.Correction{Of: "over, 2 layers", Bias: 0.1}), nil)
+	other := calc.Build(s.H, taught(s, catalogue.Correction{Of: "over, 2 layers", Bias: 0.1}), nil)
 	near("of other bundles", other.Branches[0].OverMM, was.OverMM)
-	reel := Build(s.H, taught(s, catalogue.Correction{Of: "over, own 16", Bias: 0.05}), nil)
+	reel := calc.Build(s.H, taught(s, catalogue.Correction{Of: "over, own 16", Bias: 0.05}), nil)
 	near("by reel", reel.Branches[0].OverMM, was.OverMM*1.05)
 }
 
@@ -65,16 +70,16 @@ func TestLearnedWall(t *testing.T) {
 	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", coverText("sheath", "  part = \"AS23053/16 9.5\"\n"))
 	was := s.Branches[0].Sheath.Tube.WallMM
 	cat := taught(s, catalogue.Correction{Of: "wall, AS23053/16", Bias: 0.1, Readings: 9})
-	n := Build(s.H, cat, s)
+	n := calc.Build(s.H, cat, s)
 	if tube := n.Branches[0].Sheath.Tube; math.Abs(float64(tube.WallMM-was*1.1)) > 1e-9 || tube.WallStanding != catalogue.House {
 		t.Errorf("wall %v, was %v", tube.WallMM, was)
 	}
 	h := *s.H
 	h.Parts = []model.Part{{ID: "AS23053/16 9.5", WallMM: model.Some[unit.Millimetre](1.0)}}
-	if tube := Build(&h, cat, n).Branches[0].Sheath.Tube; tube.WallMM != 1.0 {
+	if tube := calc.Build(&h, cat, n).Branches[0].Sheath.Tube; tube.WallMM != 1.0 {
 		t.Errorf("read off the reel: %v", tube.WallMM)
 	}
-	if tube := Build(s.H, s.Cat, n).Branches[0].Sheath.Tube; tube.WallMM != was {
+	if tube := calc.Build(s.H, s.Cat, n).Branches[0].Sheath.Tube; tube.WallMM != was {
 		t.Errorf("the catalogue itself was changed: %v", tube.WallMM)
 	}
 }
@@ -89,18 +94,23 @@ func TestMeasuredTeaches(t *testing.T) {
 	for k, off := range []float64{0.021, 0.019, 0.020, 0.022, 0.018, 0.0205, 0.0195, 0.02, 0.0202, 0.0198} {
 		h = h.EditBuild(string(rune('a'+k)), func(b *model.Build) {
 			read := over * unit.Millimetre(1+off)
-			b.Readings = []model.Reading{{Branch: "T", Layer: 2, OverMM: []unit.Millimetre{read - 0.01, read + 0.01}}, {Branch: "T", Layer: 9, OverMM: []unit.Millimetre{1}}, {Branch: "gone", OverMM: []unit.Millimetre{1}}}
-			b.Tubes = []model.Recovered{{Branch: "T", OverMM: unit.Millimetre(math.Sqrt(float64(read*read) + 4*wall*(float64(tube.RecoveredMM)+wall)))}}
-			b.Used = []model.UsedWire{{Spec: "own", Size: "16", UsedMM: s.ReelList()[0].NeedMM * 1.07}}
+			b.Readings = []model.Reading{{Branch: "T", Layer: 2, OverMM: []unit.Millimetre{read - 0.01, read + 0.01}},
+				{Branch: "T", Layer: 9, OverMM: []unit.Millimetre{1}}, {Branch: "gone", OverMM: []unit.Millimetre{1}}}
+			b.Tubes = []model.Recovered{{Branch: "T",
+				OverMM: unit.Millimetre(math.Sqrt(float64(read*read) + 4*wall*(float64(tube.RecoveredMM)+wall)))}}
+			b.Used = []model.UsedWire{{Spec: "own", Size: "16", UsedMM: lists.ReelList(s)[0].NeedMM * 1.07}}
 		})
 	}
-	for name, cat := range map[string]*catalogue.Catalogue{"bare": s.base, "corrected": taught(s, catalogue.Correction{Of: "over, 3 layers", Bias: 0.02}, catalogue.Correction{Of: "wall, AS23053/16", Bias: 0.1})} {
-		n := Build(h, cat, nil)
+	for name, cat := range map[string]*catalogue.Catalogue{"bare": s.Base,
+		"corrected": taught(s, catalogue.Correction{Of: "over, 3 layers", Bias: 0.02},
+			catalogue.Correction{Of: "wall, AS23053/16", Bias: 0.1})} {
+		n := calc.Build(h, cat, nil)
 		got := map[string]learn.Lesson{}
-		for _, l := range learn.Lessons(n.Measured("loom"), learn.Options{}) {
+		for _, l := range learn.Lessons(run.Measured(n, "loom"), learn.Options{}) {
 			got[l.Group] = l
 		}
-		for group, want := range map[string]float64{"over, 3 layers": 0.02, "over, own 16": 0.02, "wall, AS23053/16": 0.1, "wire used, own 16": 0.07} {
+		for group, want := range map[string]float64{"over, 3 layers": 0.02, "over, own 16": 0.02, "wall, AS23053/16": 0.1,
+			"wire used, own 16": 0.07} {
 			l := got[group]
 			if l.N != 10 || !l.Enough || math.Abs(l.Bias-want) > 1e-3 {
 				t.Errorf("%s, %s: %+v, want a bias of %v", name, group, l, want)

@@ -1,10 +1,14 @@
-package calc
+package calc_test
 
 import (
 	"slices"
 	"strings"
 	"testing"
 
+	"contralay/calc"
+	"contralay/calc/phase/threading"
+	"contralay/calc/phase/wires"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
@@ -16,12 +20,12 @@ func TestThreadingFits(t *testing.T) {
 	for _, name := range []string{"demo", "whole", "feeds", "trunk", "example"} {
 		s := laidFile(t, name)
 		n := map[string]int{}
-		for _, th := range s.Threading() {
+		for _, th := range threading.Threading(s) {
 			n[th.What+" "+th.Of]++
 			if !th.Fits() {
 				said := false
 				for _, g := range s.Snags {
-					said = said || g.Level >= Warn && g.Where == th.Of
+					said = said || g.Level >= sheet.Warn && g.Where == th.Of
 				}
 				if !said {
 					t.Errorf("%s: %+v does not fit and nothing says so", name, th)
@@ -44,24 +48,26 @@ func TestThreadingFits(t *testing.T) {
 }
 
 // withTransition closes J1 of the demonstration with a part of the shop's own.
-func withTransition(t *testing.T, outlets []catalogue.Outlet) *Sheet {
+func withTransition(t *testing.T, outlets []catalogue.Outlet) *sheet.Sheet {
 	t.Helper()
 	s := laidFile(t, "demo")
 	h := *s.H
 	h.Breakouts = slices.Clone(h.Breakouts)
 	h.Breakouts[s.X.Breakout["J1"]].Transition = model.Some("own-1")
-	cat := catalogue.Merge(s.Cat, &catalogue.Catalogue{Transitions: map[string]catalogue.Transition{"own-1": {ID: "own-1", Outlets: outlets, Origin: catalogue.Origin{Source: "measured", Standing: catalogue.House}}}})
-	return Complete(&h, cat, nil)
+	cat := catalogue.Merge(s.Cat, &catalogue.Catalogue{Transitions: map[string]catalogue.Transition{"own-1": {ID: "own-1", Outlets: outlets,
+		Origin: catalogue.Origin{Source: "measured", Standing: catalogue.House}}}})
+	return calc.Complete(&h, cat, nil)
 }
 
 // outletsFor is outlets at a breakout that hold what is there by a factor over what each
 // must pass, the trunk first.
-func outletsFor(s *Sheet, by unit.Ratio) []catalogue.Outlet {
+func outletsFor(s *sheet.Sheet, by unit.Ratio) []catalogue.Outlet {
 	out := []catalogue.Outlet{{ExpandedMM: 40, RecoveredMM: 8, PortMM: 30}}
-	for _, k := range s.Walked() {
+	for _, k := range wires.Walked(s) {
 		if k.From == "J1" {
-			pass, _ := s.tails(k)
-			out = append(out, catalogue.Outlet{ExpandedMM: pass * unit.Millimetre(by), RecoveredMM: s.Branches[k.Branch].OverMM * 0.5, PortMM: 25})
+			pass, _ := threading.Tails(s, k)
+			out = append(out, catalogue.Outlet{ExpandedMM: pass * unit.Millimetre(by), RecoveredMM: s.Branches[k.Branch].OverMM * 0.5,
+				PortMM: 25})
 		}
 	}
 	return out
@@ -73,39 +79,40 @@ func outletsFor(s *Sheet, by unit.Ratio) []catalogue.Outlet {
 func TestTransitionOrder(t *testing.T) {
 	bare := laidFile(t, "demo")
 	s := withTransition(t, outletsFor(bare, 1.4))
-	list := s.Threading()
+	list := threading.Threading(s)
 	at := func(what, of string) int {
-		return slices.IndexFunc(list, func(th Threaded) bool { return th.What == what && th.Of == of })
+		return slices.IndexFunc(list, func(th threading.Threaded) bool { return th.What == what && th.Of == of })
 	}
 	if tr := at("transition", "J1"); tr < 0 || tr < at("sheath", "R1") || tr > at("sheath", "L1") || tr > at("boot", "P1") {
-		t.Errorf("sheath R1 at %d, transition at %d, sheath L1 beyond J2 at %d", at("sheath", "R1"), at("transition", "J1"), at("sheath", "L1"))
+		t.Errorf("sheath R1 at %d, transition at %d, sheath L1 beyond J2 at %d", at("sheath", "R1"), at("transition", "J1"),
+			at("sheath", "L1"))
 	}
 	var beyond []int
-	for _, k := range s.Walked() {
+	for _, k := range wires.Walked(s) {
 		if k.From == "J2" {
 			beyond = append(beyond, k.Branch)
 		}
 	}
 	rail := s.Branches[s.X.Branch["R1"]]
-	if g := s.Gathered(beyond); g <= rail.OverMM*unit.Millimetre(s.Limits.ZoneLump) {
+	if g := threading.Gathered(s, beyond); g <= rail.OverMM*unit.Millimetre(s.Limits.ZoneLump) {
 		t.Errorf("sheathed they gather to %v, bare to %v", g, rail.OverMM*unit.Millimetre(s.Limits.ZoneLump))
 	}
 	if g, ok := snag(s, "transition.slide", ""); ok {
 		t.Error(g.Says)
 	}
 	tight := withTransition(t, outletsFor(bare, 0.9))
-	if g, ok := snag(tight, "transition.slide", "J1"); !ok || g.Level != Stop || !strings.Contains(g.Says, "own-1 does not pass") {
+	if g, ok := snag(tight, "transition.slide", "J1"); !ok || g.Level != sheet.Stop || !strings.Contains(g.Says, "own-1 does not pass") {
 		t.Errorf("%+v", g)
 	}
-	if g, ok := snag(withTransition(t, outletsFor(bare, 1.4)[:3]), "transition.outlets", "J1"); !ok || g.Level != Stop {
+	if g, ok := snag(withTransition(t, outletsFor(bare, 1.4)[:3]), "transition.outlets", "J1"); !ok || g.Level != sheet.Stop {
 		t.Errorf("%+v", g)
 	}
-	if g, ok := snag(withTransition(t, outletsFor(bare, 1.01)), "transition.stretch", "J1"); !ok || g.Level != Note {
+	if g, ok := snag(withTransition(t, outletsFor(bare, 1.01)), "transition.stretch", "J1"); !ok || g.Level != sheet.Note {
 		t.Errorf("filled past four fifths: %+v", g)
 	}
 	loose := outletsFor(bare, 1.4)
 	loose[1].RecoveredMM = loose[1].ExpandedMM * 0.9
-	if g, ok := snag(withTransition(t, loose), "transition.grip", "J1"); !ok || g.Level != Stop {
+	if g, ok := snag(withTransition(t, loose), "transition.grip", "J1"); !ok || g.Level != sheet.Stop {
 		t.Errorf("loose: %+v", g)
 	}
 }
@@ -113,8 +120,8 @@ func TestTransitionOrder(t *testing.T) {
 // Three sheathed tails of 7.9, 4.6 and 4.6 mm gather to 12.8 mm, more than an outlet of 12
 // passes (worked out by hand: the circle round three touching circles).
 func TestGathered(t *testing.T) {
-	s := &Sheet{Branches: []Branch{{OverMM: 7.9}, {OverMM: 4.6}, {OverMM: 4.6}}}
-	if got := s.Gathered([]int{0, 1, 2}); got < 12.7 || got > 12.85 {
+	s := &sheet.Sheet{Branches: []sheet.Branch{{OverMM: 7.9}, {OverMM: 4.6}, {OverMM: 4.6}}}
+	if got := threading.Gathered(s, []int{0, 1, 2}); got < 12.7 || got > 12.85 {
 		t.Errorf("%v", got)
 	}
 }
@@ -124,7 +131,7 @@ func TestGathered(t *testing.T) {
 func TestTailOf(t *testing.T) {
 	s := laidFile(t, "whole")
 	var got []string
-	for _, th := range s.TailOf("RRW1") {
+	for _, th := range threading.TailOf(s, "RRW1") {
 		got = append(got, th.What+" "+th.Of)
 	}
 	want := "sheath T1, sheath T2, sheath T3, sheath L8, label RRW1, contacts RRW1"

@@ -5,6 +5,9 @@ import (
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/phase/bundle"
+	"contralay/calc/phase/planning"
+	"contralay/calc/sheet"
 	"contralay/model"
 )
 
@@ -19,10 +22,10 @@ func TestUnitOffersHold(t *testing.T) {
 			h = h.EditWire(k, func(w *model.Wire) { w.Size = "14" })
 		}
 		s := calc.Complete(h, entries(t), nil)
-		for _, o := range s.UnitOffers(0) {
+		for _, o := range planning.UnitOffers(s, 0) {
 			gained++
 			with := calc.Complete(h.AddUnit(model.Unit{ID: "U1", Wires: o.Wires, Build: model.Some(o.Build)}), entries(t), nil)
-			best, ok := with.Proposals[with.PlanKey(0)].Best()
+			best, ok := with.Proposals[bundle.PlanKey(with, 0)].Best()
 			if !ok || best.Plan.Fillers != o.Fillers {
 				t.Errorf("%d: %s of %v told %d fillers, laid %d", n, o.Build, o.Wires, o.Fillers, best.Plan.Fillers)
 			}
@@ -49,9 +52,11 @@ func TestFillerHeat(t *testing.T) {
 		{"filler_stock_mm = [1.0]\nfiller_c = 150.0\n", "fillers = 1\nfiller_mm = 1.0\n", false},
 		{"filler_stock_mm = [1.0]\n", "fillers = 1\nfiller_mm = 1.0\n", false}, // not told, so not judged
 	} {
-		text := "format = 1\n[rules]\n" + c.rules + bare(7, "22", "length_mm = 300.0\nambient_c = 120.0\n[[branch.layer]]\nof = [\"0\"]\n[[branch.layer]]\nof = [\"1\", \"2\", \"3\", \"4\", \"5\", \"6\"]\n"+c.layer)[len("format = 1\n"):]
+		text := "format = 1\n[rules]\n" + c.rules +
+			bare(7, "22", "length_mm = 300.0\nambient_c = 120.0\n[[branch.layer]]\nof = [\"0\"]\n[[branch.layer]]\nof = [\"1\", \"2\", "+
+				"\"3\", \"4\", \"5\", \"6\"]\n"+c.layer)[len("format = 1\n"):]
 		g, ok := has(calc.Complete(parse(t, text), entries(t), nil), "filler.heat", "T1")
-		if ok != c.stop || ok && g.Level != calc.Stop {
+		if ok != c.stop || ok && g.Level != sheet.Stop {
 			t.Errorf("%q: %v %+v", c.rules, ok, g)
 		}
 	}

@@ -75,7 +75,8 @@ func (h *Harness) EditBuild(serial string, f func(*Build)) *Harness {
 		n.Builds, k = append(n.Builds, Build{Serial: serial}), len(n.Builds)
 	}
 	b := &n.Builds[k]
-	b.Done, b.Signed, b.Used, b.Tubes, b.Again, b.Apart = slices.Clone(b.Done), slices.Clone(b.Signed), slices.Clone(b.Used), slices.Clone(b.Tubes), slices.Clone(b.Again), slices.Clone(b.Apart)
+	b.Done, b.Signed, b.Used, b.Tubes, b.Again, b.Apart = slices.Clone(b.Done), slices.Clone(b.Signed), slices.Clone(b.Used),
+		slices.Clone(b.Tubes), slices.Clone(b.Again), slices.Clone(b.Apart)
 	b.Readings = slices.Clone(b.Readings)
 	for i := range b.Readings {
 		b.Readings[i].OverMM = slices.Clone(b.Readings[i].OverMM)

@@ -144,7 +144,8 @@ func (c *checker) wires() {
 		c.end(f, "to", w.To.V)
 		f.Key = "capped_at"
 		if at := w.CappedAt.V; at != "" && !c.breakout.is[at] && !c.termination.is[at] {
-			c.say(f, fmt.Sprintf("no breakout and no termination has the id %q", at), list("a breakout", c.breakout)+"; or "+list("a termination", c.termination))
+			c.say(f, fmt.Sprintf("no breakout and no termination has the id %q", at),
+				list("a breakout", c.breakout)+"; or "+list("a termination", c.termination))
 		}
 		f.Key = "return"
 		if w.Return.V != "" && !c.wire.is[w.Return.V] {

@@ -3,9 +3,9 @@ package model_test
 import (
 	"testing"
 
-	"contralay/model"
-
 	"github.com/google/go-cmp/cmp"
+
+	"contralay/model"
 )
 
 // sound is a trunk to a breakout with a splice, two legs, a pair and a wire.
@@ -61,17 +61,21 @@ func TestCheck(t *testing.T) {
 		{"wire on two feeds", func(h *model.Harness) {
 			h.Feeds = []model.Feed{{ID: "F1", Wires: []string{"1"}}, {ID: "F2", Wires: []string{"1"}}}
 		}, []place{{"feed", 1, "F2", "", 0, "wires"}}},
-		{"feed of nothing", func(h *model.Harness) { h.Feeds = []model.Feed{{ID: "F1", Wires: []string{"9"}}} }, []place{{"feed", 0, "F1", "", 0, "wires"}}},
+		{"feed of nothing", func(h *model.Harness) { h.Feeds = []model.Feed{{ID: "F1", Wires: []string{"9"}}} },
+			[]place{{"feed", 0, "F1", "", 0, "wires"}}},
 		{"feed twice", func(h *model.Harness) { h.Feeds = []model.Feed{{ID: "F1"}, {ID: "F1"}} }, []place{{"feed", 1, "F1", "", 0, "id"}}},
 		{"wire in two units", func(h *model.Harness) { h.Units = append(h.Units, model.Unit{ID: "C2", Wires: []string{"3"}}) },
 			[]place{{"unit", 1, "C2", "", 0, "wires"}}},
-		{"wire twice in a unit", func(h *model.Harness) { h.Units[0].Wires = []string{"2", "2"} }, []place{{"unit", 0, "C1", "", 0, "wires"}}},
+		{"wire twice in a unit", func(h *model.Harness) { h.Units[0].Wires = []string{"2", "2"} },
+			[]place{{"unit", 0, "C1", "", 0, "wires"}}},
 		{"drain to nowhere", func(h *model.Harness) { h.Units[0].DrainTo.V = "X:1" }, []place{{"unit", 0, "C1", "", 0, "drain_to"}}},
 		{"branch to nowhere", func(h *model.Harness) { h.Branches[1].To = "X" }, []place{{"branch", 1, "LA", "", 0, "to"}}},
 		{"branch to itself", func(h *model.Harness) { h.Branches[1].To = "J1" }, []place{{"branch", 1, "LA", "", 0, "to"}}},
 		{"loop", func(h *model.Harness) { h.Branches = append(h.Branches, model.Branch{ID: "L", From: "A", To: "B"}) },
 			[]place{{"branch", 3, "L", "", 0, "to"}}},
-		{"two branches side by side", func(h *model.Harness) { h.Branches = append(h.Branches, model.Branch{ID: "L", From: "J1", To: "P1"}) },
+		{"two branches side by side", func(h *model.Harness) {
+			h.Branches = append(h.Branches, model.Branch{ID: "L", From: "J1", To: "P1"})
+		},
 			[]place{{"branch", 3, "L", "", 0, "to"}}},
 		{"two trees", func(h *model.Harness) { h.Branches[0].From, h.Branches[0].To = "P1", "B"; h.Branches = h.Branches[:2] }, nil},
 		{"in two layers", func(h *model.Harness) { h.Branches[0].Layers[1].Of = []string{"1", "C1"} },

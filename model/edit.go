@@ -77,7 +77,8 @@ func (h *Harness) EditPart(id string, f func(*Part)) *Harness {
 		n.Parts, k = append(n.Parts, Part{ID: id}), len(n.Parts)
 	}
 	f(&n.Parts[k])
-	if p := n.Parts[k]; !p.WallMM.Set && !p.LengthMM.Set && !p.SuppliedMM.Set && !p.LipRecMM.Set && !p.LipSupMM.Set && !p.CableRecMM.Set && !p.CableSupMM.Set {
+	if p := n.Parts[k]; !p.WallMM.Set && !p.LengthMM.Set && !p.SuppliedMM.Set && !p.LipRecMM.Set && !p.LipSupMM.Set && !p.CableRecMM.Set &&
+		!p.CableSupMM.Set {
 		n.Parts = slices.Delete(n.Parts, k, k+1)
 	}
 	if len(n.Parts) == 0 {

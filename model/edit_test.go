@@ -91,7 +91,8 @@ func TestBetween(t *testing.T) {
 		from, to string
 		want     []int
 		ok       bool
-	}{{"A", "Z", []int{0, 1, 2}, true}, {"Z", "A", []int{2, 1, 0}, true}, {"Y", "A", []int{3, 0}, true}, {"J", "J", nil, true}, {"A", "Q", nil, false}} {
+	}{{"A", "Z", []int{0, 1, 2}, true}, {"Z", "A", []int{2, 1, 0}, true}, {"Y", "A", []int{3, 0}, true}, {"J", "J", nil, true},
+		{"A", "Q", nil, false}} {
 		got, ok := x.Between(c.from, c.to)
 		if !slices.Equal(got, c.want) || ok != c.ok {
 			t.Errorf("%s to %s: %v %v", c.from, c.to, got, ok)
@@ -102,7 +103,8 @@ func TestBetween(t *testing.T) {
 func TestNextID(t *testing.T) {
 	h := bundle()
 	h.Wires = append(h.Wires, Wire{ID: "101"}, Wire{ID: "102"}, Wire{ID: "CRK"})
-	for like, want := range map[string]string{"101": "103", "3": "5", "CRK": "CRK2", "SP0": "SP1", "99999999999999999999": "999999999999999999992"} {
+	for like, want := range map[string]string{"101": "103", "3": "5", "CRK": "CRK2", "SP0": "SP1",
+		"99999999999999999999": "999999999999999999992"} {
 		if got := h.NextID(like); got != want {
 			t.Errorf("after %s comes %s, want %s", like, got, want)
 		}
@@ -127,8 +129,10 @@ func TestFeed(t *testing.T) {
 		h    *Harness
 		want string
 	}{
-		{"none", h, ""}, {"the first", a, "F1 1"}, {"a second", b, "F1 1 | F2 2"}, {"moved over", c, "F1  | F2 2,1"}, {"on it already", c.Feed("1", 1), "F1  | F2 2,1"},
-		{"taken off", c.Feed("1", -1), "F1  | F2 2"}, {"gone with its wire", d, "F1  | F2 2"}, {"feed taken away", c.RemoveFeed(0), "F2 2,1"}, {"its number again", c.RemoveFeed(0).AddFeed(Feed{}, "3"), "F2 2,1 | F1 3"},
+		{"none", h, ""}, {"the first", a, "F1 1"}, {"a second", b, "F1 1 | F2 2"}, {"moved over", c, "F1  | F2 2,1"},
+		{"on it already", c.Feed("1", 1), "F1  | F2 2,1"},
+		{"taken off", c.Feed("1", -1), "F1  | F2 2"}, {"gone with its wire", d, "F1  | F2 2"},
+		{"feed taken away", c.RemoveFeed(0), "F2 2,1"}, {"its number again", c.RemoveFeed(0).AddFeed(Feed{}, "3"), "F2 2,1 | F1 3"},
 		{"an edit", b.EditFeed(0, func(f *Feed) { f.ID = "M" }), "M 1 | F2 2"}, {"the one before the edit", b, "F1 1 | F2 2"},
 	} {
 		if got := on(x.h); got != x.want || err != nil {

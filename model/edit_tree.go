@@ -108,7 +108,8 @@ func covered(all []Cover, from, to unit.Millimetre) []Cover {
 func (h *Harness) LayAnew(branches []int) (*Harness, int) {
 	n, out := 0, h
 	for _, i := range branches {
-		if len(h.Branches[i].Layers) == 0 || slices.ContainsFunc(h.Branches[i].Layers, func(l Layer) bool { return l.Locked.V || len(l.Pinned) > 0 }) {
+		if len(h.Branches[i].Layers) == 0 || slices.ContainsFunc(h.Branches[i].Layers,
+			func(l Layer) bool { return l.Locked.V || len(l.Pinned) > 0 }) {
 			continue
 		}
 		out = out.EditBranch(i, func(b *Branch) { b.Layers, b.Make = nil, Opt[string]{} })

@@ -11,7 +11,11 @@ func (h *Harness) Same(o *Harness) bool {
 	if h == o {
 		return true
 	}
-	return reflect.DeepEqual(h.Head, o.Head) && reflect.DeepEqual(h.Rules, o.Rules) && (h.Wires == nil) == (o.Wires == nil) && slices.Equal(h.Wires, o.Wires) && // a wire is values alone
-		reflect.DeepEqual(h.Reels, o.Reels) && reflect.DeepEqual(h.Parts, o.Parts) && reflect.DeepEqual(h.Terminations, o.Terminations) && reflect.DeepEqual(h.Breakouts, o.Breakouts) && reflect.DeepEqual(h.Splices, o.Splices) &&
-		reflect.DeepEqual(h.Feeds, o.Feeds) && reflect.DeepEqual(h.Units, o.Units) && reflect.DeepEqual(h.Branches, o.Branches) && reflect.DeepEqual(h.Builds, o.Builds) && reflect.DeepEqual(h.Listed, o.Listed)
+	// a wire is values alone
+	return reflect.DeepEqual(h.Head, o.Head) && reflect.DeepEqual(h.Rules, o.Rules) && (h.Wires == nil) == (o.Wires == nil) &&
+		slices.Equal(h.Wires, o.Wires) &&
+		reflect.DeepEqual(h.Reels, o.Reels) && reflect.DeepEqual(h.Parts, o.Parts) && reflect.DeepEqual(h.Terminations, o.Terminations) &&
+		reflect.DeepEqual(h.Breakouts, o.Breakouts) && reflect.DeepEqual(h.Splices, o.Splices) &&
+		reflect.DeepEqual(h.Feeds, o.Feeds) && reflect.DeepEqual(h.Units, o.Units) && reflect.DeepEqual(h.Branches, o.Branches) &&
+		reflect.DeepEqual(h.Builds, o.Builds) && reflect.DeepEqual(h.Listed, o.Listed)
 }

@@ -13,10 +13,11 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 	"github.com/mattn/go-isatty"
 
-	"contralay/calc"
+	"contralay/calc/sheet"
 	"contralay/model/catalogue"
 	"contralay/model/file"
 	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
 	"contralay/ui/draw"
 	"contralay/ui/screen"
 )
@@ -59,7 +60,7 @@ func benchOn(name string, o options, w world) (int, error) {
 		return usage, sh.err
 	}
 	left, notice := unsaved(name, d, w)
-	cfg := bench.Config{
+	cfg := desk.Config{
 		Doc: d, Path: name, Cat: sh.cat, ASCII: o.ascii || !utf8Locale(w.env) || w.env("TERM") == "linux",
 		Palette:   draw.Palette{Colour: colourWanted(o, w), Dark: !o.light && !lightBackground(w.env)},
 		Welcome:   first || name == "",
@@ -82,7 +83,7 @@ func benchOn(name string, o options, w world) (int, error) {
 			}
 			return entries(o, w)
 		},
-		Print: func(path string, s *calc.Sheet, unsaved bool) (string, error) {
+		Print: func(path string, s *sheet.Sheet, unsaved bool) (string, error) {
 			return printBeside(path, s, unsaved, w)
 		},
 		Left:   left,
@@ -90,13 +91,14 @@ func benchOn(name string, o options, w world) (int, error) {
 		Folder: here(),
 		Now:    w.now,
 	}
-	var root tea.Model = bench.New(cfg)
+	var root tea.Model = bench.Program{Model: bench.New(cfg)}
 	if w.wrap != nil {
 		root = w.wrap(root)
 	}
 	scr := screen.New(w.out, 80)
 	defer scr.Leave() // before what is said on the way out
-	p := tea.NewProgram(onScreen{root, scr, &tidier{}}, tea.WithFPS(1), tea.WithoutSignalHandler(), tea.WithInput(w.in), tea.WithOutput(mute{w.out}))
+	p := tea.NewProgram(onScreen{root, scr, &tidier{}}, tea.WithFPS(1), tea.WithoutSignalHandler(), tea.WithInput(w.in),
+		tea.WithOutput(mute{w.out}))
 	// A closed window or a dropped line would kill the program outright. The others the
 	// terminal library would hear too, but only from some time after its first frame.
 	hup := make(chan os.Signal, 1)
@@ -112,7 +114,7 @@ func benchOn(name string, o options, w world) (int, error) {
 	if o, is := end.(onScreen); is {
 		end = o.Model
 	}
-	if m, is := end.(*bench.Model); is && err == nil && m.Left() {
+	if m, is := end.(bench.Program); is && err == nil && m.Left() {
 		k.discard() // left by choice: what was to be saved is saved
 		return ok, nil
 	}

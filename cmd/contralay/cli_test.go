@@ -22,11 +22,12 @@ type object = map[string]any
 // stated is the keys of every object of figures, as the manual of the command
 // states them. More may follow.
 var stated = map[string]string{
-	"":                "harness totals branches wires terminations snags",
-	"harness":         "name number revision",
-	"totals":          "wires units spares fillers wire_m mass_g",
-	"branches":        "id make proposed over_mm over_min_mm over_max_mm tape_mm mass_g hottest_c layers bend sheath",
-	"branches.layers": "index members fillers filler_mm spares takes room gap bed_mm over_mm tape_mm lay_mm turns lay_deg hand lay_loss proud_mm",
+	"":         "harness totals branches wires terminations snags",
+	"harness":  "name number revision",
+	"totals":   "wires units spares fillers wire_m mass_g",
+	"branches": "id make proposed over_mm over_min_mm over_max_mm tape_mm mass_g hottest_c layers bend sheath",
+	"branches.layers": "index members fillers filler_mm spares takes room gap bed_mm over_mm tape_mm lay_mm turns lay_deg hand lay_loss " +
+		"proud_mm",
 	"branches.bend":   "min_mm rule mismatch_mm",
 	"branches.sheath": "part proposed slides grips slide_mm grip_ratio wall_mm over_mm cut_mm",
 	"wires":           "id cut_mm finished_mm path drop_v limit_a limited_by hottest_c",
@@ -191,7 +192,8 @@ func TestPlan(t *testing.T) {
 	}
 
 	for _, args := range [][]string{
-		{"--spares", "3", "--json", "plan", "16x22"}, {"plan", "--json", "16x22", "--spares=3"}, {"--json", "plan", "--spares", "3", "--", "16x22"},
+		{"--spares", "3", "--json", "plan", "16x22"}, {"plan", "--json", "16x22", "--spares=3"},
+		{"--json", "plan", "--spares", "3", "--", "16x22"},
 		{"plan", "16x22", "--spares", "3", "--json", "--centres", "unequal", "--lay-ratio", "12"},
 	} {
 		if got := call(t, "", args...); got.out != j.out {

@@ -10,7 +10,8 @@ import (
 	"strings"
 
 	"contralay/calc"
-	"contralay/calc/plan"
+	"contralay/calc/formula/plan"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
@@ -25,7 +26,8 @@ func newFile(name string) (int, error) {
 		return usage, err
 	}
 	d := file.Document{Harness: model.Harness{Head: model.Head{
-		Name: model.Some(""), Number: model.Some(""), Revision: model.Some("A"), SupplyV: model.Some[unit.Volt](13.8), Units: model.Some("mm"),
+		Name: model.Some(""), Number: model.Some(""), Revision: model.Some("A"), SupplyV: model.Some[unit.Volt](13.8),
+		Units: model.Some("mm"),
 	}}, Head: "# A wiring harness. Values are mm, A, V, degrees C and g.\n"}
 	return ok, file.Save(name, d)
 }
@@ -83,7 +85,7 @@ func configDir(w world) string {
 	return d
 }
 
-func sheetOf(name string, o options, w world) (*calc.Sheet, error) {
+func sheetOf(name string, o options, w world) (*sheet.Sheet, error) {
 	d, err := read(name, w)
 	if err != nil {
 		return nil, err
@@ -92,7 +94,7 @@ func sheetOf(name string, o options, w world) (*calc.Sheet, error) {
 	if err != nil {
 		return nil, err
 	}
-	return slowly(w, "working out lay-ups", func() *calc.Sheet { return calc.Complete(&d.Harness, cat, nil) }), nil
+	return slowly(w, "working out lay-ups", func() *sheet.Sheet { return calc.Complete(&d.Harness, cat, nil) }), nil
 }
 
 func check(name string, o options, w world) (int, error) {
@@ -104,7 +106,7 @@ func check(name string, o options, w world) (int, error) {
 		return usage, err
 	}
 	for _, g := range s.Snags {
-		if g.Level == calc.Stop {
+		if g.Level == sheet.Stop {
 			return stopped, nil
 		}
 	}

@@ -88,7 +88,8 @@ func TestFewBytes(t *testing.T) {
 // and a plain one give the same screens.
 func TestLocalesAndSettings(t *testing.T) {
 	var want []string
-	for _, env := range [][]string{nil, {"LANG=zh_CN.UTF-8"}, {"LC_ALL=ja_JP.UTF-8"}, {"CI=1"}, {"TERM=screen-256color"}, {"TERM=tmux-256color"}, {"COLORTERM=truecolor"}} {
+	for _, env := range [][]string{nil, {"LANG=zh_CN.UTF-8"}, {"LC_ALL=ja_JP.UTF-8"}, {"CI=1"}, {"TERM=screen-256color"},
+		{"TERM=tmux-256color"}, {"COLORTERM=truecolor"}} {
 		s := start(t, 100, 30, env, example)
 		n := 0
 		tour(s, func(where string) {

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/sheet"
 	"contralay/model/catalogue"
 	"contralay/model/file"
 )
@@ -35,9 +36,9 @@ func TestDemonstrationHarness(t *testing.T) {
 	warns, sizes := 0, map[string]bool{}
 	for _, g := range s.Snags {
 		switch g.Level {
-		case calc.Stop:
+		case sheet.Stop:
 			t.Errorf("a stop on the demonstration: %+v", g)
-		case calc.Warn:
+		case sheet.Warn:
 			warns++
 		}
 	}
@@ -65,6 +66,7 @@ func TestDemonstrationHarness(t *testing.T) {
 		data = data || (!u.Shield.V && u.Build.V == "pair")
 	}
 	if len(d.Harness.Wires) < 40 || len(sizes) != 3 || spares < 3 || !four || !shielded || !data {
-		t.Errorf("wires %d, sizes %d, spares %d, a splice to four %v, a shielded pair %v, a data pair %v", len(d.Harness.Wires), len(sizes), spares, four, shielded, data)
+		t.Errorf("wires %d, sizes %d, spares %d, a splice to four %v, a shielded pair %v, a data pair %v", len(d.Harness.Wires), len(sizes),
+			spares, four, shielded, data)
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
@@ -11,7 +12,7 @@ import (
 
 // demoSheet is the demonstration with every branch laid, against the embedded
 // catalogue alone.
-func demoSheet(t *testing.T) *calc.Sheet {
+func demoSheet(t *testing.T) *sheet.Sheet {
 	t.Helper()
 	d, err := file.Parse(demonstration, "the demonstration")
 	if err != nil {
@@ -50,7 +51,7 @@ func TestDemonstrationWires(t *testing.T) {
 	}
 }
 
-func standsAlone(s *calc.Sheet, text string) bool {
+func standsAlone(s *sheet.Sheet, text string) bool {
 	e, given := model.ParseEnd(text)
 	k, known := s.X.Termination[e.Termination]
 	return given && known && len(s.Terms[k].State[e.Cavity].Wires) == 1

@@ -164,7 +164,8 @@ func manyBranches() string {
 		}
 		return "[" + strings.Join(out, ", ") + "]"
 	}
-	fmt.Fprintf(&b, "format = 1\n[harness]\nnumber = \"MANY\"\nsupply_v = 13.8\n[[termination]]\nid = \"P\"\ncavities = %s\n", list("", wires))
+	fmt.Fprintf(&b, "format = 1\n[harness]\nnumber = \"MANY\"\nsupply_v = 13.8\n[[termination]]\nid = \"P\"\ncavities = %s\n",
+		list("", wires))
 	for k := range legs {
 		fmt.Fprintf(&b, "[[termination]]\nid = \"D%d\"\ncavities = %s\n", k, list("", wires/legs+1))
 	}
@@ -179,7 +180,8 @@ func manyBranches() string {
 		for _, branch := range []string{"T", fmt.Sprintf("S%d", leg%subs), fmt.Sprintf("L%d", leg)} {
 			through[branch] = append(through[branch], id)
 		}
-		fmt.Fprintf(&b, "[[wire]]\nid = %q\nfrom = \"P:%d\"\nto = \"D%d:%d\"\nspec = \"AS22759/32\"\nsize = %q\ncolour = \"%d\"\namps = %.1f\n", id, k, leg, k/legs, []string{"22", "22", "20", "22", "16"}[k%5], k%10, 0.1+0.2*float64(k%7))
+		fmt.Fprintf(&b, "[[wire]]\nid = %q\nfrom = \"P:%d\"\nto = \"D%d:%d\"\nspec = \"AS22759/32\"\nsize = %q\ncolour = \"%d\"\namps = "+
+			"%.1f\n", id, k, leg, k/legs, []string{"22", "22", "20", "22", "16"}[k%5], k%10, 0.1+0.2*float64(k%7))
 	}
 	branch := func(id, from, to string) {
 		fmt.Fprintf(&b, "[[branch]]\nid = %q\nfrom = %q\nto = %q\nlength_mm = 400.0\nmake = \"laid\"\n", id, from, to)
@@ -212,7 +214,8 @@ func BenchmarkLargeChange(b *testing.B) {
 	}{
 		{"size of 400", fileOf(b, "large.toml", manyBranches()), nil},
 		{"current of 400", fileOf(b, "large.toml", manyBranches()), []string{enter, down}},
-		{"current of 182", fileOf(b, "whole.toml", readFile(b, filepath.Join("..", "..", "testdata", "whole.toml"))), []string{enter, down}},
+		{"current of 182", fileOf(b, "whole.toml", readFile(b, filepath.Join("..", "..", "testdata", "whole.toml"))),
+			[]string{enter, down}},
 	} {
 		b.Run(c.name, func(b *testing.B) {
 			s := start(b, 80, 24, nil, c.file)

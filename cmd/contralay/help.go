@@ -72,7 +72,9 @@ func commands() []string {
 }
 
 func flags() []string {
-	return []string{"--accept", "--ascii", "--bounce", "--catalogue", "--centres", "--colour", "--full", "--help", "--into", "--json", "--keep-odd", "--lay-ratio", "--light", "--on", "--out", "--recipe", "--serial", "--sheet", "--spares", "--spec", "--unit", "--without"}
+	return []string{"--accept", "--ascii", "--bounce", "--catalogue", "--centres", "--colour", "--full", "--help", "--into", "--json",
+		"--keep-odd", "--lay-ratio", "--light", "--on", "--out", "--recipe", "--serial", "--sheet", "--spares", "--spec", "--unit",
+		"--without"}
 }
 
 // completion prints a script for a shell: commands, topics, the words a flag takes,
@@ -128,7 +130,8 @@ compdef _contralay contralay
 		fmt.Fprintf(&b, "complete -c contralay -n __fish_use_subcommand -a '%s'\n", words(commands()))
 		fmt.Fprintf(&b, "complete -c contralay -f -n '__fish_seen_subcommand_from help' -a '%s'\n", words(topics()))
 		b.WriteString("complete -c contralay -f -n '__fish_seen_subcommand_from completion' -a 'bash zsh fish'\n")
-		takes := map[string]string{"--colour": "auto always never", "--centres": "equal unequal built", "--bounce": "", "--spares": "", "--lay-ratio": ""}
+		takes := map[string]string{"--colour": "auto always never", "--centres": "equal unequal built", "--bounce": "", "--spares": "",
+			"--lay-ratio": ""}
 		for _, f := range flags() {
 			name := strings.TrimPrefix(f, "--")
 			switch v, is := takes[f]; {

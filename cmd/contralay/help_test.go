@@ -28,7 +28,8 @@ func TestHelpTopics(t *testing.T) {
 			t.Errorf("help %s: %d %q %s", name, o.code, o.out, o.err)
 		}
 	}
-	if o := call(t, "", "help", "compare"); strings.Contains(o.out, "contralay import") || !strings.Contains(o.out, "contralay compare A B") {
+	if o := call(t, "", "help", "compare"); strings.Contains(o.out, "contralay import") ||
+		!strings.Contains(o.out, "contralay compare A B") {
 		t.Errorf("%q", o.out)
 	}
 	call(t, "", "help", "wiring").refused(t, 1, "no help on", "layers", "cautions")

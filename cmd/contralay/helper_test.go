@@ -110,7 +110,8 @@ func (o outcome) clean(t *testing.T, args []string) {
 func (o outcome) refused(t *testing.T, lines int, words ...string) {
 	t.Helper()
 	if o.code != 2 || o.out != "" || strings.Count(o.err, "\n") != lines || !strings.HasPrefix(o.err, "contralay: ") {
-		t.Errorf("exit %d, stdout %q, stderr %q; want exit 2, nothing on stdout, %d line(s) on stderr that begin with the program's name", o.code, o.out, o.err, lines)
+		t.Errorf("exit %d, stdout %q, stderr %q; want exit 2, nothing on stdout, %d line(s) on stderr that begin with the program's name",
+			o.code, o.out, o.err, lines)
 	}
 	for _, w := range words {
 		if !strings.Contains(o.err, w) {

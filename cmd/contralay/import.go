@@ -15,6 +15,10 @@ import (
 	"contralay/model/compare"
 	"contralay/model/file"
 	"contralay/model/wirelist"
+	"contralay/model/wirelist/draft"
+	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/value"
 )
 
 // importLists makes a harness of wire lists and writes it to a new file; with --check of a
@@ -24,7 +28,8 @@ func importLists(names []string, o options, w world) (int, error) {
 		return usage, misuse{"import takes one LIST or more (contralay --help)"}
 	}
 	if (o.folder == "") == (o.against == "") {
-		return usage, misuse{"import needs a file to write: -o FILE for a new harness, or --into FILE to attach the lists to one that is there"}
+		return usage,
+			misuse{"import needs a file to write: -o FILE for a new harness, or --into FILE to attach the lists to one that is there"}
 	}
 	if o.folder != "" {
 		if _, err := os.Lstat(o.folder); err == nil {
@@ -74,38 +79,41 @@ func base(names []string) []string {
 
 // readLists reads lists of any kind into one harness: our own TOML alone as it is, all
 // others by what their columns mean.
-func readLists(names []string, o options, cat *catalogue.Catalogue, w world) (model.Harness, wirelist.Report, error) {
+func readLists(names []string, o options, cat *catalogue.Catalogue, w world) (model.Harness, report.Report, error) {
 	if len(names) == 1 && isHarness(names[0]) {
 		d, err := file.Load(names[0])
 		if err != nil {
-			return model.Harness{}, wirelist.Report{}, err
+			return model.Harness{}, report.Report{}, err
 		}
-		return d.Harness, wirelist.Report{Facts: []string{fmt.Sprintf("%s: a harness already: %d terminations, %d wires", filepath.Base(names[0]), len(d.Harness.Terminations), len(d.Harness.Wires))}}, nil
+		return d.Harness,
+			report.Report{Facts: []string{fmt.Sprintf("%s: a harness already: %d terminations, %d wires", filepath.Base(names[0]),
+				len(d.Harness.Terminations), len(d.Harness.Wires))}}, nil
 	}
-	var tables []wirelist.Table
+	var tables []value.Table
 	for _, name := range names {
 		if isHarness(name) {
-			return model.Harness{}, wirelist.Report{}, fmt.Errorf("%s is a harness and no list: it goes in by itself", name)
+			return model.Harness{}, report.Report{}, fmt.Errorf("%s is a harness and no list: it goes in by itself", name)
 		}
 		data, err := listBytes(name, w)
 		if err != nil {
-			return model.Harness{}, wirelist.Report{}, err
+			return model.Harness{}, report.Report{}, err
 		}
-		ts, err := wirelist.Read(filepath.Base(name), data, wirelist.Limits{})
+		ts, err := value.Read(filepath.Base(name), data, value.Limits{})
 		if err != nil {
-			return model.Harness{}, wirelist.Report{}, err
+			return model.Harness{}, report.Report{}, err
 		}
 		tables = append(tables, ts...)
 	}
-	opt := wirelist.Options{Unit: wirelist.LengthUnit(o.unit), Spec: o.spec, Sheets: o.sheets, Catalogue: cat, Name: strings.TrimSuffix(filepath.Base(names[0]), filepath.Ext(names[0]))}
+	opt := draft.Options{Unit: value.LengthUnit(o.unit), Spec: o.spec, Sheets: o.sheets, Catalogue: cat,
+		Name: strings.TrimSuffix(filepath.Base(names[0]), filepath.Ext(names[0]))}
 	if o.recipe != "" {
 		text, err := os.ReadFile(o.recipe)
 		if err != nil {
-			return model.Harness{}, wirelist.Report{}, err
+			return model.Harness{}, report.Report{}, err
 		}
-		r, err := wirelist.DecodeRecipe(o.recipe, text)
+		r, err := wirelistname.DecodeRecipe(o.recipe, text)
 		if err != nil {
-			return model.Harness{}, wirelist.Report{}, err
+			return model.Harness{}, report.Report{}, err
 		}
 		opt.Recipe = &r
 	}
@@ -116,7 +124,7 @@ func isHarness(name string) bool { return strings.EqualFold(filepath.Ext(name), 
 
 // listBytes reads a list, and no more of it than a list may be.
 func listBytes(name string, w world) ([]byte, error) {
-	return bytesOf(name, "the list", int64(wirelist.DefaultLimits().FileBytes), w)
+	return bytesOf(name, "the list", int64(value.DefaultLimits().FileBytes), w)
 }
 
 // bytesOf is the text of a plain file, or of standard input, as it stands; of what is
@@ -152,7 +160,8 @@ func attach(list model.Harness, name, from string) (string, error) {
 	}
 	strange, silent := compare.Unheld(list, d.Harness)
 	if len(strange) > 0 {
-		return "", fmt.Errorf("the lists name what %s does not have: %s; call it there by its id or its name, or leave it out: nothing was written", name, strings.Join(strange, ", "))
+		return "", fmt.Errorf("the lists name what %s does not have: %s; call it there by its id or its name, or leave it out: nothing "+
+			"was written", name, strings.Join(strange, ", "))
 	}
 	d.Harness.Listed = nets
 	d.Harness.Head.ListedFrom = model.Some(from)
@@ -224,7 +233,9 @@ func compareTwo(names []string, o options, w world) (int, error) {
 // feeds and cavities list follows from wires that moved, and is told where none did.
 func besideWires(a, b model.Harness, already []compare.Difference) []compare.Difference {
 	of := func(what string) bool {
-		return slices.ContainsFunc(already, func(d compare.Difference) bool { return d.Of == what && (what != "wire" || d.Kind != compare.Changed) })
+		return slices.ContainsFunc(already, func(d compare.Difference) bool {
+			return d.Of == what && (what != "wire" || d.Kind != compare.Changed)
+		})
 	}
 	told := map[string][]string{
 		"wire":        {"signal", "from", "to", "spec", "size", "colour", "amps", "role"},

@@ -19,7 +19,8 @@ func TestImportCommand(t *testing.T) {
 	if r.code != ok || strings.Count(r.out, "\n") > 10 {
 		t.Fatalf("exit %d, %d lines:\n%s%s", r.code, strings.Count(r.out, "\n"), r.out, r.err)
 	}
-	for _, want := range []string{"2 terminations", "1 wired spare (J)", "1 reserved (K)", "1 blank (D)", "shielded pair of wires 4 and 5", "twisted pair of wires 6 and 7", "two cavities of one net: L,M"} {
+	for _, want := range []string{"2 terminations", "1 wired spare (J)", "1 reserved (K)", "1 blank (D)", "shielded pair of wires 4 and 5",
+		"twisted pair of wires 6 and 7", "two cavities of one net: L,M"} {
 		if !strings.Contains(r.out, want) {
 			t.Errorf("the report lacks %q:\n%s", want, r.out)
 		}
@@ -34,7 +35,8 @@ func TestImportCommand(t *testing.T) {
 	}
 	junk := fileOf(t, "junk.csv", "nothing that names\na column at all\n")
 	bomb := fileOf(t, "bomb.xlsx", "PK\x03\x04 no zip")
-	for _, args := range [][]string{{junk}, {bomb}, {"nowhere.csv"}, {dir}, {"../../testdata/lists/pin-table.md", "--recipe", junk}, {"../../testdata/lists/pin-table.md", "--unit", "mile"}} {
+	for _, args := range [][]string{{junk}, {bomb}, {"nowhere.csv"}, {dir}, {"../../testdata/lists/pin-table.md", "--recipe", junk},
+		{"../../testdata/lists/pin-table.md", "--unit", "mile"}} {
 		to := filepath.Join(dir, "never.toml")
 		if r := call(t, "", append([]string{"import", "-o", to}, args...)...); r.code != usage || r.err == "" {
 			t.Errorf("%v: %+v", args, r)
@@ -118,7 +120,8 @@ func TestIndependentList(t *testing.T) {
 	}
 	strange := fileOf(t, "strange.csv", strings.ReplaceAll(list.String(), "AUX1:", "ELSE1:"))
 	held := readFile(t, name)
-	if r := call(t, "", "import", strange, "--into", name); r.code != usage || !strings.Contains(r.err, "ELSE1") || readFile(t, name) != held {
+	if r := call(t, "", "import", strange, "--into", name); r.code != usage || !strings.Contains(r.err, "ELSE1") ||
+		readFile(t, name) != held {
 		t.Errorf("an end that nobody knows was let through: %+v", r)
 	}
 }
@@ -167,7 +170,8 @@ func TestCompareFeeds(t *testing.T) {
 		}
 	}
 	r := call(t, "", "compare", was, is)
-	if r.code != stopped || strings.Count(r.out, "\n") != 2 || !strings.Contains(r.out, "feed F1: wires is") || !strings.Contains(r.out, "feed F3: wires is") {
+	if r.code != stopped || strings.Count(r.out, "\n") != 2 || !strings.Contains(r.out, "feed F1: wires is") ||
+		!strings.Contains(r.out, "feed F3: wires is") {
 		t.Errorf("%d\n%s%s", r.code, r.out, r.err)
 	}
 }

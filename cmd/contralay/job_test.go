@@ -19,7 +19,8 @@ import (
 // pair of 22 on one branch, four cavities free at either end, nothing laid.
 func unlaid() string {
 	var b strings.Builder
-	b.WriteString("# Whole job.\nformat = 1\n\n[harness]\nname     = \"Whole job\"\nnumber   = \"JOB-1\"\nrevision = \"A\"\nsupply_v = 13.8\nunits    = \"mm\"\n")
+	b.WriteString("# Whole job.\nformat = 1\n\n[harness]\nname     = \"Whole job\"\nnumber   = \"JOB-1\"\nrevision = \"A\"\nsupply_v = " +
+		"13.8\nunits    = \"mm\"\n")
 	list := func(from, to int) string {
 		var names []string
 		for c := from; c <= to; c++ {
@@ -33,7 +34,8 @@ func unlaid() string {
 			id, "Plug "+id, list(1, 44), list(1, 40), list(41, 44))
 	}
 	wire := func(id, size, colour, role string, cavity int, amps float64) {
-		fmt.Fprintf(&b, "\n[[wire]]\nid     = %q\nsignal = %q\nfrom   = \"P1:%d\"\nto     = \"P2:%d\"\nspec   = \"AS22759/32\"\nsize   = %q\ncolour = %q\namps   = %.1f\nrole   = %q\n",
+		fmt.Fprintf(&b, "\n[[wire]]\nid     = %q\nsignal = %q\nfrom   = \"P1:%d\"\nto     = \"P2:%d\"\nspec   = \"AS22759/32\"\nsize   = "+
+			"%q\ncolour = %q\namps   = %.1f\nrole   = %q\n",
 			id, "Signal "+id, cavity, cavity, size, colour, amps, role)
 	}
 	for n := 1; n <= 34; n++ {
@@ -44,7 +46,8 @@ func unlaid() string {
 	}
 	wire("301", "22", "9", "signal", 35, 0.1)
 	wire("302", "22", "6", "signal", 36, 0.1)
-	b.WriteString("\n[[unit]]\nid     = \"C1\"\nname   = \"Sensor pair\"\nwires  = [\"301\", \"302\"]\nbuild  = \"pair\"\nshield = true\ndrain_from = \"shell\"\ndrain_to = \"cut\"\n")
+	b.WriteString("\n[[unit]]\nid     = \"C1\"\nname   = \"Sensor pair\"\nwires  = [\"301\", \"302\"]\nbuild  = \"pair\"\nshield = " +
+		"true\ndrain_from = \"shell\"\ndrain_to = \"cut\"\n")
 	b.WriteString("\n[[branch]]\nid        = \"T1\"\nname      = \"Trunk\"\nfrom      = \"P1\"\nto        = \"P2\"\nlength_mm = 600.0\n")
 	return b.String()
 }

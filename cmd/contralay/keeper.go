@@ -12,7 +12,7 @@ import (
 	"time"
 
 	"contralay/model/file"
-	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
 )
 
 // keeper is where the unsaved work of a bench goes: a journal in the user's state
@@ -150,7 +150,7 @@ func (k *keeper) close() {
 
 // unsaved is what earlier benches left behind on a file, and a word about one that
 // is at work on it now.
-func unsaved(name string, d file.Document, w world) (left []bench.Left, notice string) {
+func unsaved(name string, d file.Document, w world) (left []desk.Left, notice string) {
 	dir, err := stateDir(w)
 	if err != nil {
 		return nil, ""
@@ -163,7 +163,8 @@ func unsaved(name string, d file.Document, w world) (left []bench.Left, notice s
 			_ = k.Discard()
 			continue
 		}
-		left = append(left, bench.Left{Doc: k.Doc, When: k.When.Local().Format("2 January 2006 15:04"), Changed: name != "" && k.Base != now, Says: says, Discard: k.Discard})
+		left = append(left, desk.Left{Doc: k.Doc, When: k.When.Local().Format("2 January 2006 15:04"), Changed: name != "" && k.Base != now,
+			Says: says, Discard: k.Discard})
 	}
 	// The journal of this bench is open already and counts as one.
 	if busy > 1 && name != "" {

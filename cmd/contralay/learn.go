@@ -10,7 +10,9 @@ import (
 	"strings"
 
 	"contralay/calc"
-	"contralay/calc/learn"
+	"contralay/calc/formula/learn"
+	runquery "contralay/calc/query/run"
+	"contralay/calc/sheet"
 	"contralay/model/catalogue"
 	"contralay/model/file"
 	"contralay/ui/paper"
@@ -33,9 +35,9 @@ func learnFrom(names []string, o options, w world) (int, error) {
 		if err != nil {
 			return usage, err
 		}
-		s := slowly(w, "working out lay-ups", func() *calc.Sheet { return calc.Complete(&d.Harness, cat, nil) })
-		all = append(all, s.Measured(filepath.Base(name))...)
-		lost += s.MeasuredNowhere()
+		s := slowly(w, "working out lay-ups", func() *sheet.Sheet { return calc.Complete(&d.Harness, cat, nil) })
+		all = append(all, runquery.Measured(s, filepath.Base(name))...)
+		lost += runquery.MeasuredNowhere(s)
 	}
 	all, twice := once(all)
 	for _, name := range o.without {
@@ -123,7 +125,8 @@ func accept(lessons []learn.Lesson, names []string, o options, w world) (string,
 		}
 	}
 	if len(odd) > 0 && (text == "" || o.accept != "all") {
-		return "", fmt.Errorf("nothing was written: an odd one out in %s; leave it out with --without, or take it with --keep-odd", strings.Join(odd, "; "))
+		return "", fmt.Errorf("nothing was written: an odd one out in %s; leave it out with --without, or take it with --keep-odd",
+			strings.Join(odd, "; "))
 	}
 	if text == "" {
 		return "", fmt.Errorf("there is nothing to accept as %q; there is: %s", o.accept, strings.Join(groups, "; "))
@@ -156,7 +159,8 @@ func correctionsFile(o options, w world) (string, error) {
 
 const correctionsName = "corrections.toml"
 
-const correctionsHead = "# What this shop has learned from what it measured: the last entry of each kind is in use,\n# those before it are its history. Written by contralay.\n"
+const correctionsHead = "# What this shop has learned from what it measured: the last entry of each kind is in use,\n# those before it " +
+	"are its history. Written by contralay.\n"
 
 // appendCorrections adds to the shop's corrections; a file that could not be read back is
 // left as it was.

@@ -33,7 +33,8 @@ func shopOf(t *testing.T, n int, bias, spread float64) string {
 	b.WriteString(nineteen())
 	for k := range n {
 		read := float64(over) * (1 + bias + spread*r.NormFloat64())
-		fmt.Fprintf(&b, "\n[[build]]\nserial = \"%d\"\n\n  [[build.reading]]\n  branch  = \"T1\"\n  layer   = 2\n  over_mm = [%.4f]\n", k+1, read)
+		fmt.Fprintf(&b, "\n[[build]]\nserial = \"%d\"\n\n  [[build.reading]]\n  branch  = \"T1\"\n  layer   = 2\n  over_mm = [%.4f]\n", k+1,
+			read)
 	}
 	return b.String()
 }
@@ -78,7 +79,8 @@ func TestLearnAndAccept(t *testing.T) {
 	}
 	dir := t.TempDir()
 	callIn(t, env, "", "sheet", plain, "-o", dir)
-	if page := readFile(t, dir+"/RUN-1-A.html"); !strings.Contains(page, "predicted 5.5, learned &#43;0.1") || !strings.Contains(page, "from 24 readings") {
+	if page := readFile(t, dir+"/RUN-1-A.html"); !strings.Contains(page, "predicted 5.5, learned &#43;0.1") ||
+		!strings.Contains(page, "from 24 readings") {
 		t.Error("the sheet says nothing of what was learned")
 	}
 	// Accepted again, the first stays as history; the file is read by the program itself.
@@ -101,7 +103,8 @@ func TestLearnTooLittle(t *testing.T) {
 	if r := callIn(t, env, "", "learn", few); !strings.Contains(r.out, "too few: 8 at least; nothing is corrected") {
 		t.Errorf("%+v", r)
 	}
-	if r := callIn(t, env, "", "learn", few, "--accept", "over, 3 layers"); r.code != usage || !strings.Contains(r.err, "nothing was written") {
+	if r := callIn(t, env, "", "learn", few, "--accept", "over, 3 layers"); r.code != usage ||
+		!strings.Contains(r.err, "nothing was written") {
 		t.Errorf("%+v", r)
 	}
 	odd := strings.Replace(shopOf(t, 20, 0, 0.004), "over_mm = [5.", "over_mm = [6.", 1)
@@ -117,16 +120,21 @@ func TestLearnTooLittle(t *testing.T) {
 		t.Errorf("%+v", r)
 	}
 	again := fileOf(t, "again.toml", shopOf(t, 4, 0.02, 0.006))
-	if r := callIn(t, env, "", "learn", few, few, again); !strings.Contains(r.out, "over, 3 layers: 4 readings") || !strings.Contains(r.out, "more than once, and counted once: 16") {
+	if r := callIn(t, env, "", "learn", few, few, again); !strings.Contains(r.out, "over, 3 layers: 4 readings") ||
+		!strings.Contains(r.out, "more than once, and counted once: 16") {
 		t.Errorf("the same three times: %s", r.out)
 	}
-	if r := callIn(t, env, "", "learn", fileOf(t, "lost.toml", strings.Replace(shopOf(t, 3, 0, 0.001), "branch  = \"T1\"", "branch  = \"ZZ\"", 1))); !strings.Contains(r.out, "does not have, and not counted: 1") {
+	if r := callIn(t, env, "", "learn", fileOf(t, "lost.toml",
+		strings.Replace(shopOf(t, 3, 0, 0.001), "branch  = \"T1\"", "branch  = \"ZZ\"", 1))); !strings.Contains(r.out,
+		"does not have, and not counted: 1") {
 		t.Errorf("%s", r.out)
 	}
-	if r := callIn(t, env, "", "learn", name, "--without", "odd.toml serial 1 T1 layer 2"); strings.Contains(r.out, "odd one out") || !strings.Contains(r.out, "left out: odd.toml serial 1") {
+	if r := callIn(t, env, "", "learn", name, "--without", "odd.toml serial 1 T1 layer 2"); strings.Contains(r.out, "odd one out") ||
+		!strings.Contains(r.out, "left out: odd.toml serial 1") {
 		t.Errorf("%s", r.out)
 	}
-	if r := callIn(t, env, "", "learn", fileOf(t, "none.toml", nineteen())); r.code != ok || !strings.Contains(r.out, "nothing was measured") {
+	if r := callIn(t, env, "", "learn", fileOf(t, "none.toml", nineteen())); r.code != ok ||
+		!strings.Contains(r.out, "nothing was measured") {
 		t.Errorf("%+v", r)
 	}
 	if r := callIn(t, env, "", "learn"); r.code != usage {

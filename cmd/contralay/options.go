@@ -7,7 +7,7 @@ import (
 	"time"
 
 	"contralay/model/unit"
-	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
 )
 
 // options are the flags of every command; they may stand before or after arguments.
@@ -81,7 +81,8 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.full = o.full || name == "full"
 		o.keepOdd = o.keepOdd || name == "keep-odd"
 		return nil
-	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio", "bounce", "o", "out", "on", "serial", "accept", "without", "into", "recipe", "unit", "spec", "sheet":
+	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio", "bounce", "o", "out", "on", "serial", "accept", "without",
+		"into", "recipe", "unit", "spec", "sheet":
 	default:
 		return misuse{fmt.Sprintf("there is no flag --%s (contralay --help)", name)}
 	}
@@ -124,7 +125,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.on = v
 	case "bounce":
 		n, err := strconv.Atoi(v)
-		if most := int(bench.MostBounce.Milliseconds()); err != nil || n < 0 || n > most {
+		if most := int(desk.MostBounce.Milliseconds()); err != nil || n < 0 || n > most {
 			return misuse{fmt.Sprintf("--bounce %q: whole milliseconds from 0 (off) to %d; 60 to 80 suits worn keys and gloves", v, most)}
 		}
 		o.bounce = time.Duration(n) * time.Millisecond

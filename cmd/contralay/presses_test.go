@@ -90,7 +90,8 @@ func TestKeyPresses(t *testing.T) {
 				t.Fatal(err)
 			}
 			h := &d.Harness
-			if h.Wires[0].Amps.V != 2.5 || len(h.Reels) != 1 || h.Reels[0].OverMM != 1.12 || len(h.Branches[0].Layers) == 0 || len(h.Branches[0].Covers) != 1 {
+			if h.Wires[0].Amps.V != 2.5 || len(h.Reels) != 1 || h.Reels[0].OverMM != 1.12 || len(h.Branches[0].Layers) == 0 ||
+				len(h.Branches[0].Covers) != 1 {
 				t.Errorf("not all of it is in the file: %+v %+v", h.Reels, h.Branches[0])
 			}
 			if way.byHand == (len(h.Wires) == 41) {

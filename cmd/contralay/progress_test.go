@@ -23,7 +23,8 @@ func TestSlowly(t *testing.T) {
 		t.Fatal(err)
 	}
 	work := func(d time.Duration) func() int { return func() int { time.Sleep(d); return 7 } }
-	if slowly(world{err: file}, "counting", work(2*noticed)) != 7 || slowly(world{err: slave}, "quick", work(0)) != 7 || slowly(world{err: slave}, "counting", work(3*noticed)) != 7 {
+	if slowly(world{err: file}, "counting", work(2*noticed)) != 7 || slowly(world{err: slave}, "quick", work(0)) != 7 ||
+		slowly(world{err: slave}, "counting", work(3*noticed)) != 7 {
 		t.Error("the work is lost")
 	}
 	slave.Close()

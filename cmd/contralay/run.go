@@ -154,7 +154,9 @@ func dispatch(args []string, w world) (int, error) {
 		return sheetFor(f, o, w)
 	default:
 		if len(more) > 0 {
-			return usage, misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, sheet, run, learn, import, compare, help, completion, version (contralay --help)", cmd)}
+			return usage,
+				misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, sheet, run, learn, import, compare, help, "+
+					"completion, version (contralay --help)", cmd)}
 		}
 		return benchOn(cmd, o, w)
 	}

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"contralay/calc"
+	runquery "contralay/calc/query/run"
 	"contralay/model/catalogue"
 	"contralay/model/file"
 )
@@ -24,7 +25,8 @@ func nineteen() string {
 		var of []string
 		for range n {
 			k++
-			fmt.Fprintf(&b, "\n[[wire]]\nid = \"%d\"\nfrom = \"P1:%d\"\nto = \"P2:%d\"\nspec = \"AS22759/32\"\nsize = \"22\"\ncolour = \"%d\"\n", 100+k, k, k, k%10)
+			fmt.Fprintf(&b, "\n[[wire]]\nid = \"%d\"\nfrom = \"P1:%d\"\nto = \"P2:%d\"\nspec = \"AS22759/32\"\nsize = \"22\"\ncolour = "+
+				"\"%d\"\n", 100+k, k, k, k%10)
 			of = append(of, strconv.Quote(strconv.Itoa(100+k)))
 		}
 		layers += "\n  [[branch.layer]]\n  of = [" + strings.Join(of, ", ") + "]\n"
@@ -66,7 +68,8 @@ func TestBenchRun(t *testing.T) {
 			s.press(enter + "14" + enter)
 		case strings.Contains(title, "layer 1") && cut == "":
 			s.press("3.45" + enter)
-			screen := s.see("Read 3.45", "the sheet has 3.3", "as if wire were 1.14, the top of its tolerance: measure the reel", "the next layer stays at 12 and takes 12", "Nothing is moved")
+			screen := s.see("Read 3.45", "the sheet has 3.3", "as if wire were 1.14, the top of its tolerance: measure the reel",
+				"the next layer stays at 12 and takes 12", "Nothing is moved")
 			if strings.Contains(screen, "DONE") {
 				t.Error("a reading ticked the step")
 			}
@@ -116,7 +119,8 @@ func TestBenchRun(t *testing.T) {
 		t.Fatal(err)
 	}
 	b := d.Harness.Builds[0]
-	if len(d.Harness.Builds) != 1 || b.Serial != "1" || b.Revision.V != "A" || b.Begun.V == "" || len(b.Signed) != 4 || b.Signed[0].By != "14" || b.Signed[0].At.V == "" {
+	if len(d.Harness.Builds) != 1 || b.Serial != "1" || b.Revision.V != "A" || b.Begun.V == "" || len(b.Signed) != 4 ||
+		b.Signed[0].By != "14" || b.Signed[0].At.V == "" {
 		t.Errorf("%+v", b)
 	}
 	one, two := b.ReadingOf("T1", 1), b.ReadingOf("T1", 2)
@@ -132,7 +136,7 @@ func TestBenchRun(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	run := calc.Build(&d.Harness, cat, nil).Run()
+	run := runquery.Run(calc.Build(&d.Harness, cat, nil))
 	if len(run) != steps || len(d.Harness.Reels) != 0 {
 		t.Errorf("%d steps were gone through of %d, reels %v", steps, len(run), d.Harness.Reels)
 	}

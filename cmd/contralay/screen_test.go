@@ -82,7 +82,8 @@ var (
 // foreign is the example under a name that plain characters cannot write.
 func foreign(t *testing.T) string {
 	t.Helper()
-	text := strings.NewReplacer("Hill-climb single-seater, injector loom", "Bergrennwagen, Kabelbaum für 4 Düsen — µΩ", "Trunk", "Trünk", "Coolant switch", "Kühlmittel °C").
+	text := strings.NewReplacer("Hill-climb single-seater, injector loom", "Bergrennwagen, Kabelbaum für 4 Düsen — µΩ", "Trunk", "Trünk",
+		"Coolant switch", "Kühlmittel °C").
 		Replace(readFile(t, example))
 	return fileOf(t, "foreign.toml", text)
 }
@@ -168,7 +169,8 @@ func TestColourAddsNothing(t *testing.T) {
 			})
 		}
 		// A screen may be read while it is being drawn: what counts is what they come to.
-		plain.until("the words that stand there in colour:\n"+words(colour.text()), func(screen string) bool { return words(screen) == words(colour.text()) })
+		plain.until("the words that stand there in colour:\n"+words(colour.text()),
+			func(screen string) bool { return words(screen) == words(colour.text()) })
 	}
 	if !sgr.MatchString(colour.sent()) {
 		t.Error("--colour always sets none")

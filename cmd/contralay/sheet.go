@@ -11,6 +11,7 @@ import (
 	"unicode"
 
 	"contralay/calc"
+	calcsheet "contralay/calc/sheet"
 	"contralay/model/file"
 	"contralay/ui/paper"
 )
@@ -38,7 +39,7 @@ func sheetFor(name string, o options, w world) (int, error) {
 	if len(d.Harness.Wires) == 0 {
 		return usage, fmt.Errorf("%s holds no wire yet: there is nothing to print", name)
 	}
-	s := slowly(w, "working out lay-ups", func() *calc.Sheet { return calc.Complete(&d.Harness, cat, nil) })
+	s := slowly(w, "working out lay-ups", func() *calcsheet.Sheet { return calc.Complete(&d.Harness, cat, nil) })
 	on := o.on
 	if on == "" {
 		on = w.now().Format("2006-01-02")
@@ -56,7 +57,7 @@ func sheetFor(name string, o options, w world) (int, error) {
 
 // printBeside writes the sheet of what is on the bench into a folder beside its file, or
 // where the program runs while it has none.
-func printBeside(path string, s *calc.Sheet, unsaved bool, w world) (string, error) {
+func printBeside(path string, s *calcsheet.Sheet, unsaved bool, w world) (string, error) {
 	meta := paper.Meta{On: w.now().Format("2006-01-02"), Unsaved: unsaved}
 	folder := "contralay-sheet"
 	if path != "" {
@@ -76,7 +77,7 @@ func hashOf(text []byte) string { return fmt.Sprintf("sha256 %x", sha256.Sum256(
 // writeSheet makes the sheet and writes it and its lists into a folder, which is made where
 // there is none. A sheet of another number or revision is not touched. Each file is at
 // every moment the old or the new one.
-func writeSheet(s *calc.Sheet, meta paper.Meta, folder string) (page string, lists int, err error) {
+func writeSheet(s *calcsheet.Sheet, meta paper.Meta, folder string) (page string, lists int, err error) {
 	sheet, err := paper.Make(s, meta)
 	if err != nil {
 		return "", 0, err
@@ -99,7 +100,7 @@ func writeSheet(s *calc.Sheet, meta paper.Meta, folder string) (page string, lis
 }
 
 // sheetName is number and revision, spelled so that any disk takes it.
-func sheetName(s *calc.Sheet) string {
+func sheetName(s *calcsheet.Sheet) string {
 	h := s.H.Head
 	return diskName(strings.Trim(strings.Join([]string{h.Number.V, h.Revision.V}, "-"), "-"))
 }

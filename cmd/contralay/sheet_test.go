@@ -78,7 +78,8 @@ func TestSheetNameIsNoPath(t *testing.T) {
 	if len(all) != 2 {
 		t.Errorf("written elsewhere: %v", all)
 	}
-	for _, args := range [][]string{{"sheet", name}, {"sheet", name, "-o", name}, {"sheet", "nowhere.toml", "-o", out}, {"sheet", name, "-o", out, "--on", "yesterday"}} {
+	for _, args := range [][]string{{"sheet", name}, {"sheet", name, "-o", name}, {"sheet", "nowhere.toml", "-o", out},
+		{"sheet", name, "-o", out, "--on", "yesterday"}} {
 		if r := call(t, "", args...); r.code != usage || r.err == "" {
 			t.Errorf("%v: %+v", args, r)
 		}
@@ -95,7 +96,8 @@ func inBrowser(t *testing.T, args ...string) []byte {
 	}
 	ctx, cancel := context.WithTimeout(context.Background(), 90*time.Second)
 	defer cancel()
-	base := []string{"--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--user-data-dir=" + t.TempDir()}
+	base := []string{"--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+		"--disable-component-update", "--disable-sync", "--user-data-dir=" + t.TempDir()}
 	out, err := exec.CommandContext(ctx, browser, append(base, args...)...).Output()
 	if err != nil {
 		t.Fatalf("chromium: %v", err)
@@ -141,7 +143,8 @@ func TestPagePrints(t *testing.T) {
 			t.Fatal(err)
 		}
 		dom := inBrowser(t, "--window-size=1000,900", "--dump-dom", "file://"+at)
-		if title := regexp.MustCompile(`<title>(.*?)</title>`).FindSubmatch(dom); title == nil || !bytes.HasPrefix(title[1], []byte("0 over the edge")) {
+		if title := regexp.MustCompile(`<title>(.*?)</title>`).FindSubmatch(dom); title == nil ||
+			!bytes.HasPrefix(title[1], []byte("0 over the edge")) {
 			t.Errorf("%s: %s", name, title)
 		}
 		if name == "long" {
@@ -222,7 +225,8 @@ func TestListsInAnOffice(t *testing.T) {
 		t.Helper()
 		ctx, cancel := context.WithTimeout(context.Background(), 2*time.Minute)
 		defer cancel()
-		args := append([]string{"-env:UserInstallation=file://" + filepath.Join(dir, "profile"), "--headless", "--infilter=CSV:44,34,76,1,,0,false,false", "--convert-to", to, "--outdir", back}, files...)
+		args := append([]string{"-env:UserInstallation=file://" + filepath.Join(dir, "profile"), "--headless",
+			"--infilter=CSV:44,34,76,1,,0,false,false", "--convert-to", to, "--outdir", back}, files...)
 		if out, err := exec.CommandContext(ctx, office, args...).CombinedOutput(); err != nil {
 			t.Fatalf("soffice: %v\n%s", err, out)
 		}

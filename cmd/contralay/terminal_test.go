@@ -65,7 +65,8 @@ func startCommand(t testing.TB, cols, rows int, cmd *exec.Cmd) *terminal {
 	if err != nil {
 		t.Fatal(err)
 	}
-	s := &terminal{t: t, cmd: cmd, pty: f, dir: cmd.Dir, screen: vt.NewEmulator(cols, rows), drawn: make(chan struct{}, 1), gone: make(chan struct{})}
+	s := &terminal{t: t, cmd: cmd, pty: f, dir: cmd.Dir, screen: vt.NewEmulator(cols, rows), drawn: make(chan struct{}, 1),
+		gone: make(chan struct{})}
 	go func() { _, _ = io.Copy(io.Discard, s.screen) }() // answers go nowhere
 	go s.listen()
 	t.Cleanup(s.close)

@@ -22,12 +22,31 @@ func floor(pkg string) int {
 	return -1
 }
 
+// under reports whether a package lies in one of some folders, or is one.
+func under(pkg string, folders ...string) bool {
+	for _, f := range folders {
+		if pkg == f || strings.HasPrefix(pkg, f+"/") {
+			return true
+		}
+	}
+	return false
+}
+
 // forbidden is what the pure floors never import directly.
 var forbidden = []string{"os", "time", "io/ioutil", "math/rand", "github.com/charmbracelet", "github.com/muesli", "github.com/mattn"}
 
-func TestTower(t *testing.T) {
+// A room is a package of ours with what it imports.
+type room struct {
+	pkg     string
+	imports map[string]string // import path → a file that has it
+}
+
+// rooms reads what every package of the program imports, tests not counted.
+func rooms(t *testing.T) []room {
+	t.Helper()
 	root := filepath.Join("..", "..")
-	seen := 0
+	seen, byPkg := 0, map[string]int{}
+	var all []room
 	err := filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
 		if err != nil {
 			return err
@@ -43,10 +62,10 @@ func TestTower(t *testing.T) {
 			return err
 		}
 		pkg := filepath.ToSlash(rel)
-		at := floor(pkg)
-		if at < 0 {
-			t.Errorf("%s stands on no floor of the tower", path)
-			return nil
+		k, known := byPkg[pkg]
+		if !known {
+			k, byPkg[pkg] = len(all), len(all)
+			all = append(all, room{pkg: pkg, imports: map[string]string{}})
 		}
 		f, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.ImportsOnly)
 		if err != nil {
@@ -55,32 +74,115 @@ func TestTower(t *testing.T) {
 		seen++
 		for _, i := range f.Imports {
 			name, _ := strconv.Unquote(i.Path.Value)
-			if own, is := strings.CutPrefix(name, "contralay/"); is {
-				if to := floor(own); to > at {
-					t.Errorf("%s imports %s: every arrow points down", path, name)
-				}
-				if strings.HasPrefix(pkg, "calc/") && strings.HasPrefix(own, "model") && own != "model/unit" {
-					t.Errorf("%s imports %s: a leaf of calc knows quantities, not nouns", path, name)
-				}
-				if pkg == "ui/draw" && own == "ui/bench" || pkg == "ui/paper" && own == "ui/bench" {
-					t.Errorf("%s imports %s: bench uses draw and paper, not the other way", path, name)
-				}
-				continue
-			}
-			pure := pkg == "model" || pkg == "calc" || strings.HasPrefix(pkg, "calc/")
-			for _, no := range forbidden {
-				if pure && (name == no || strings.HasPrefix(name, no+"/")) {
-					t.Errorf("%s imports %s: neither calc nor the root of model touch the world", path, name)
-				}
-			}
+			all[k].imports[name] = path
 		}
 		return nil
 	})
 	if err != nil {
 		t.Fatal(err)
 	}
-	if seen < 50 {
-		t.Fatalf("only %d files read: the test looks in the wrong place", seen)
+	if seen < 200 || len(all) < 50 {
+		t.Fatalf("only %d files of %d packages read: the test looks in the wrong place", seen, len(all))
+	}
+	return all
+}
+
+// phases are the phases of Build, each with the phases whose functions it may call.
+var phases = map[string][]string{
+	"wires": {}, "ends": {"wires"}, "bundle": {"ends"}, "planning": {"bundle"}, "length": {"wires"},
+	"over": {"bundle", "ends", "length", "wires"}, "threading": {"over", "wires"}, "current": {"wires"},
+}
+
+// screens are the families of screens: each stands on desk, words and what is below.
+var screens = []string{"board", "layers", "lists", "sheath", "tree", "wires"}
+
+// mayImport says why a package of ours may not import another, or "".
+func mayImport(pkg, own string) string {
+	if floor(own) > floor(pkg) {
+		return "every arrow points down"
+	}
+	phase, isPhase := strings.CutPrefix(pkg, "calc/phase/")
+	to, toPhase := strings.CutPrefix(own, "calc/phase/")
+	switch {
+	case under(pkg, "calc/formula"):
+		if under(own, "calc") && !under(own, "calc/formula") || under(own, "model") && own != "model/unit" {
+			return "a formula knows quantities, not nouns"
+		}
+	case pkg == "calc/sheet":
+		if under(own, "calc") && !under(own, "calc/formula") {
+			return "a sheet knows no phase and no query"
+		}
+	case isPhase:
+		if _, known := phases[phase]; !known {
+			return "it is in no list of the phases"
+		}
+		for _, lower := range phases[phase] {
+			if to == lower {
+				return ""
+			}
+		}
+		if toPhase || own == "calc" || under(own, "calc/query") {
+			return "a phase uses the sheet, its own lower phases and the formulas"
+		}
+	case pkg == "calc":
+		if under(own, "calc/query") {
+			return "what builds a sheet asks it nothing"
+		}
+	}
+	if under(pkg, "ui/draw", "ui/paper") && under(own, "ui/bench") {
+		return "the bench uses draw and paper, not the other way"
+	}
+	if family, is := strings.CutPrefix(pkg, "ui/bench/"); is {
+		if pkg == "ui/bench/tree" && own == "ui/bench/wires" {
+			return "" // a list of the map opens a wire's page
+		}
+		if own == "ui/bench" || under(family, screens...) && under(own, "ui/bench") && !under(own, "ui/bench/desk", "ui/bench/words") &&
+			!under(own, pkg) {
+			return "a screen stands on the desk, not on the shell or another screen"
+		}
+	}
+	return ""
+}
+
+func TestTower(t *testing.T) {
+	for _, r := range rooms(t) {
+		if floor(r.pkg) < 0 {
+			t.Errorf("%s stands on no floor of the tower", r.pkg)
+		}
+		pure := r.pkg == "model" || under(r.pkg, "calc")
+		for name, path := range r.imports {
+			if own, is := strings.CutPrefix(name, "contralay/"); is {
+				if why := mayImport(r.pkg, own); why != "" {
+					t.Errorf("%s imports %s: %s", path, name, why)
+				}
+				continue
+			}
+			for _, no := range forbidden {
+				if pure && (name == no || strings.HasPrefix(name, no+"/")) {
+					t.Errorf("%s imports %s: neither calc nor the root of model touch the world", path, name)
+				}
+			}
+		}
+	}
+}
+
+// The rules of the tower themselves: what they refuse and what they let through.
+func TestMayImport(t *testing.T) {
+	for _, c := range []struct {
+		pkg, own string
+		may      bool
+	}{
+		{"calc", "ui/bench", false}, {"model", "calc/sheet", false}, {"cmd/contralay", "calc", true},
+		{"calc/formula/lay", "model", false}, {"calc/formula/lay", "model/unit", true}, {"calc/formula/plan", "calc/formula/lay", true},
+		{"calc/formula/lay", "calc/sheet", false}, {"calc/sheet", "calc/phase/wires", false}, {"calc/sheet", "calc/formula/lay", true},
+		{"calc/phase/ends", "calc/phase/wires", true}, {"calc/phase/wires", "calc/phase/ends", false}, {"calc/phase/wires", "calc", false},
+		{"calc/phase/new", "calc/sheet", false}, {"calc/phase/over", "calc/query/why", false}, {"calc/query/why", "calc", true},
+		{"calc", "calc/query/why", false}, {"ui/paper", "ui/bench/desk", false}, {"ui/bench/wires", "ui/bench/tree", false},
+		{"ui/bench/wires", "ui/bench/desk", true}, {"ui/bench/desk", "ui/bench", false}, {"ui/bench", "ui/bench/tree", true},
+	} {
+		if why := mayImport(c.pkg, c.own); (why == "") != c.may {
+			t.Errorf("%s imports %s: %q", c.pkg, c.own, why)
+		}
 	}
 }
 

@@ -109,7 +109,8 @@ func TestNothingIsLost(t *testing.T) {
 	if got, want := len(c.Specs()), 11; got != want {
 		t.Errorf("%d specs, want %d: %v", got, want, c.Specs())
 	}
-	want := "AS23053/1 11, AS23053/4 7, AS23053/4 class 2 7, AS23053/4 class 3 6, AS23053/5 15, AS23053/8 11, AS23053/13 12, AS23053/16 13, AS23053/16 thin 9"
+	want := "AS23053/1 11, AS23053/4 7, AS23053/4 class 2 7, AS23053/4 class 3 6, AS23053/5 15, AS23053/8 11, AS23053/13 12, AS23053/16 " +
+		"13, AS23053/16 thin 9"
 	var got []string
 	for _, k := range c.Kinds() {
 		got = append(got, fmt.Sprint(k, " ", len(c.TubesOf(k))))
@@ -117,7 +118,8 @@ func TestNothingIsLost(t *testing.T) {
 	if g := strings.Join(got, ", "); g != want {
 		t.Errorf("tubes %s, want %s", g, want)
 	}
-	if b, s, k := len(c.Boots), len(c.Splices), strings.Join(c.ContactSizes(), " "); b != 27 || s != 6 || k != "22M 22 22D 23 20 16 12 10 8 4 0" {
+	if b, s, k := len(c.Boots), len(c.Splices), strings.Join(c.ContactSizes(), " "); b != 27 || s != 6 ||
+		k != "22M 22 22D 23 20 16 12 10 8 4 0" {
 		t.Errorf("%d boots, %d splices, contacts %s", b, s, k)
 	}
 }
@@ -179,7 +181,8 @@ func TestWireAgainstPublished(t *testing.T) {
 		const tol = 0.008 // mm: diameter rounded to 0.01, tolerance to 0.001
 		lo, hi := float64(w.OverMM-w.TolMM), float64(w.OverMM+w.TolMM)
 		if math.Abs(lo-tt.least*25.4) > tol || math.Abs(hi-tt.max*25.4) > tol {
-			t.Errorf("%s %s: %.3f to %.3f mm, want %.3f to %.3f (source: %s)", tt.spec, tt.size, lo, hi, tt.least*25.4, tt.max*25.4, tt.source)
+			t.Errorf("%s %s: %.3f to %.3f mm, want %.3f to %.3f (source: %s)", tt.spec, tt.size, lo, hi, tt.least*25.4, tt.max*25.4,
+				tt.source)
 		}
 		if w.OverStanding != tt.standing {
 			t.Errorf("%s %s: diameter stands %q, want %q", tt.spec, tt.size, w.OverStanding, tt.standing)
@@ -219,7 +222,8 @@ func TestWireGrowsWithSize(t *testing.T) {
 func TestContactAgainstPublished(t *testing.T) {
 	// source: contact rating table and list of a maker's MIL-DTL-38999 series I/II/III catalogue
 	k, ok := mustDefault(t).Contact("22D")
-	if !ok || k.MaxA != 5 || k.Pin != "M39029/58-360" || k.Socket != "M39029/56-348" || k.SocketII != "M39029/57-354" || k.SealPlug != "MS27488-22-2" {
+	if !ok || k.MaxA != 5 || k.Pin != "M39029/58-360" || k.Socket != "M39029/56-348" || k.SocketII != "M39029/57-354" ||
+		k.SealPlug != "MS27488-22-2" {
 		t.Errorf("22D: %+v", k)
 	}
 	if k.Standing != Published || k.AWGStanding != Published || k.SmallestStanding != Memory || k.SealStanding != Memory {
@@ -227,7 +231,8 @@ func TestContactAgainstPublished(t *testing.T) {
 	}
 	// The largest conductor enters the well. Source of the largest bare conductors:
 	// a maker's drawing of the AS22759/41 class, table I.
-	for size, bare := range map[string]float64{"22M": 0.61, "22D": 0.79, "22": 0.79, "23": 0.79, "20": 0.99, "16": 1.40, "12": 2.26, "10": 2.87, "8": 4.39, "4": 6.96, "0": 10.80} {
+	for size, bare := range map[string]float64{"22M": 0.61, "22D": 0.79, "22": 0.79, "23": 0.79, "20": 0.99, "16": 1.40, "12": 2.26,
+		"10": 2.87, "8": 4.39, "4": 6.96, "0": 10.80} {
 		k, _ := mustDefault(t).Contact(size)
 		if float64(k.WellBoreMM) <= bare {
 			t.Errorf("size %s: a conductor of %.2f mm does not enter a well of %.3f mm", size, bare, float64(k.WellBoreMM))

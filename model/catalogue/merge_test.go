@@ -41,7 +41,8 @@ func TestShopWins(t *testing.T) {
 
 func TestMergeWithNothing(t *testing.T) {
 	base := mustDefault(t)
-	for name, c := range map[string]*Catalogue{"nothing over": Merge(base, nil), "over nothing": Merge(nil, base), "itself": Merge(base, base), "the zero catalogue": Merge(&Catalogue{}, base)} {
+	for name, c := range map[string]*Catalogue{"nothing over": Merge(base, nil), "over nothing": Merge(nil, base),
+		"itself": Merge(base, base), "the zero catalogue": Merge(&Catalogue{}, base)} {
 		if d := cmp.Diff(base, c); d != "" {
 			t.Errorf("%s:\n%s", name, d)
 		}
@@ -68,7 +69,8 @@ func TestOrderIsAlwaysTheSame(t *testing.T) {
 }
 
 func TestCompareNames(t *testing.T) {
-	sorted := []string{"", "8-2", "8-35", "10-4", "AS23053/1", "AS23053/5", "AS23053/13", "AS23053/16", "AS23053/16 thin", "AS23053/016x", "B"}
+	sorted := []string{"", "8-2", "8-35", "10-4", "AS23053/1", "AS23053/5", "AS23053/13", "AS23053/16", "AS23053/16 thin", "AS23053/016x",
+		"B"}
 	for i, a := range sorted {
 		for j, b := range sorted {
 			got, want := compareNames(a, b), 0

@@ -34,8 +34,10 @@ var printedBores = []struct {
 // dualWall is what /4 of classes 1 and 3, which shrink by more than half, is printed to
 // recover to: maker A's data sheets, class 1 also a vehicle maker's specification.
 var dualWall = map[string]float64{
-	"AS23053/4 3.2": 0.58, "AS23053/4 4.8": 1.52, "AS23053/4 6.4": 2.03, "AS23053/4 9.5": 3.43, "AS23053/4 12.7": 4.95, "AS23053/4 19.0": 7.95, "AS23053/4 25.4": 10.16,
-	"AS23053/4 class 3 3.2": 0.58, "AS23053/4 class 3 4.8": 1.52, "AS23053/4 class 3 6.4": 2.03, "AS23053/4 class 3 9.5": 3.05, "AS23053/4 class 3 12.7": 3.99, "AS23053/4 class 3 19.0": 7.95,
+	"AS23053/4 3.2": 0.58, "AS23053/4 4.8": 1.52, "AS23053/4 6.4": 2.03, "AS23053/4 9.5": 3.43, "AS23053/4 12.7": 4.95,
+	"AS23053/4 19.0": 7.95, "AS23053/4 25.4": 10.16,
+	"AS23053/4 class 3 3.2": 0.58, "AS23053/4 class 3 4.8": 1.52, "AS23053/4 class 3 6.4": 2.03, "AS23053/4 class 3 9.5": 3.05,
+	"AS23053/4 class 3 12.7": 3.99, "AS23053/4 class 3 19.0": 7.95,
 }
 
 func TestTubeBores(t *testing.T) {
@@ -75,7 +77,8 @@ func TestTubeWalls(t *testing.T) {
 	for _, kind := range c.Kinds() {
 		var last Tube
 		for _, tube := range c.TubesOf(kind) {
-			// 0.02: /4 class 2 is printed 0.76 and 0.74 for one size and the next; /13 takes its small sizes from maker A (0.89) and the next from RT-1148 (0.88).
+			// 0.02: /4 class 2 is printed 0.76 and 0.74 for one size and the next; /13 takes its small sizes from maker A (0.89) and the
+			// next from RT-1148 (0.88).
 			const slack = 0.021
 			if tube.WallMM < last.WallMM-slack || tube.SuppliedMM <= last.SuppliedMM {
 				t.Errorf("%s is thinner than %s", tube.ID, last.ID)
@@ -102,7 +105,8 @@ func TestTubeWalls(t *testing.T) {
 	} {
 		tube, ok := c.Tube(tt.id)
 		if !ok || float64(tube.WallMM) != tt.wall || tube.WallStanding != tt.standing {
-			t.Errorf("%s: wall %v stands %q, want %v %q (source: %s)", tt.id, tube.WallMM, tube.WallStanding, tt.wall, tt.standing, tt.source)
+			t.Errorf("%s: wall %v stands %q, want %v %q (source: %s)", tt.id, tube.WallMM, tube.WallStanding, tt.wall, tt.standing,
+				tt.source)
 		}
 	}
 }
@@ -111,7 +115,8 @@ func TestTubeProperties(t *testing.T) {
 	c := mustDefault(t)
 	tube, _ := c.Tube("AS23053/16 9.5")
 	// source: maker A's data sheet for the service range; the rest as the entry says
-	if tube.ServiceMinC != -75 || tube.ServiceMaxC != 120 || tube.RecoveryC != 175 || tube.LengthChange != 0.10 || tube.LengthStanding != Memory || !tube.Flexible {
+	if tube.ServiceMinC != -75 || tube.ServiceMaxC != 120 || tube.RecoveryC != 175 || tube.LengthChange != 0.10 ||
+		tube.LengthStanding != Memory || !tube.Flexible {
 		t.Errorf("AS23053/16 9.5: %+v", tube)
 	}
 	if tube.ShelfLabel != "3/8 (9.5 / 4.8)" {
@@ -158,8 +163,10 @@ func TestSplices(t *testing.T) {
 // specification. What no admissible table prints is from memory and says so.
 func TestPublishedWalls(t *testing.T) {
 	printed := map[string]string{
-		"AS23053/5":         "1.2 0.46 1.6 0.46 2.4 0.51 3.2 0.51 4.8 0.51 6.4 0.64 9.5 0.64 12.7 0.64 15.9 0.64 19.0 0.76 25.4 0.89 31.8 1.02 38.1 1.02 50.8 1.14 76.2 1.27",
-		"AS23053/13":        "3.2 0.76 4.8 0.89 6.4 0.89 9.5 0.89 12.7 0.89 15.9 1.07 19.0 1.07 22.2 1.14 25.4 1.24 31.8 1.40 38.1 1.40 50.8 1.65",
+		"AS23053/5": "1.2 0.46 1.6 0.46 2.4 0.51 3.2 0.51 4.8 0.51 6.4 0.64 9.5 0.64 12.7 0.64 15.9 0.64 19.0 0.76 25.4 0.89 " +
+			"31.8 1.02 38.1 1.02 50.8 1.14 76.2 1.27",
+		"AS23053/13": "3.2 0.76 4.8 0.89 6.4 0.89 9.5 0.89 12.7 0.89 15.9 1.07 19.0 1.07 22.2 1.14 25.4 1.24 31.8 1.40 38.1 1.40 " +
+			"50.8 1.65",
 		"AS23053/16":        "3.2 0.71 4.8 0.79 6.4 0.89 9.5 0.99 12.7 1.19 19.0 1.50 25.4 1.80 38.1 2.39 50.8 2.79",
 		"AS23053/4":         "3.2 0.97 4.8 1.09 6.4 1.19 9.5 1.27 12.7 1.40 19.0 1.65 25.4 1.90",
 		"AS23053/4 class 2": "3.2 0.66 4.8 0.66 6.4 0.74 9.5 0.74 12.7 0.76 19.0 0.74 25.4 1.07",

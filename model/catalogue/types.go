@@ -11,7 +11,7 @@ type Wire struct {
 	Strands           int
 	AreaMM2           unit.SquareMM        // copper
 	OhmPerKm          unit.OhmPerKilometre // maximum at 20 °C
-	GramPerM          unit.GramPerMetre    // maximum; 0: computed, see calc/wire
+	GramPerM          unit.GramPerMetre    // maximum; 0: computed, see calc/formula/wire
 	RatedC            unit.Celsius
 	RatedV            unit.Volt
 	Insulation        string

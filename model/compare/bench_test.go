@@ -15,8 +15,9 @@ func large(n int) model.Harness {
 		h.Terminations = append(h.Terminations, model.Termination{ID: fmt.Sprintf("T%d", i)})
 	}
 	for i := range n {
-		h.Wires = append(h.Wires, model.Wire{ID: fmt.Sprint(i), Signal: model.Some(fmt.Sprintf("Signal %d", i)), From: model.Some(fmt.Sprintf("T%d:%d", i%20, i/20)),
-			To: model.Some(fmt.Sprintf("T%d:%d", 20+i%20, i/20)), Spec: "AS22759/32", Size: "22", Colour: model.Some("92")})
+		h.Wires = append(h.Wires, model.Wire{ID: fmt.Sprint(i), Signal: model.Some(fmt.Sprintf("Signal %d", i)),
+			From: model.Some(fmt.Sprintf("T%d:%d", i%20, i/20)),
+			To:   model.Some(fmt.Sprintf("T%d:%d", 20+i%20, i/20)), Spec: "AS22759/32", Size: "22", Colour: model.Some("92")})
 	}
 	return h
 }

@@ -7,16 +7,18 @@ import (
 	"contralay/model"
 	"contralay/model/compare"
 	"contralay/model/wirelist"
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/value"
 )
 
 // list imports a list with what it has a place for.
 func list(t testing.TB, text string) compare.List {
 	t.Helper()
-	tables, err := wirelist.Read("list.csv", []byte(text), wirelist.Limits{})
+	tables, err := value.Read("list.csv", []byte(text), value.Limits{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	h, rep, err := wirelist.Import(tables, wirelist.Options{Unit: "mm"})
+	h, rep, err := wirelist.Import(tables, draft.Options{Unit: "mm"})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -35,36 +37,53 @@ func told(a, b compare.List) string {
 // no place for is not.
 func TestBetween(t *testing.T) {
 	for _, c := range []struct{ name, was, is, want string }{
-		{"a length, of two wires that run together", "Wire,From,To,Length\n1,A:1,B:1,500\n2,A:2,B:2,500\n", "Wire,From,To,Length\n1,A:1,B:1,650\n2,A:2,B:2,650\n",
+		{"a length, of two wires that run together", "Wire,From,To,Length\n1,A:1,B:1,500\n2,A:2,B:2,500\n",
+			"Wire,From,To,Length\n1,A:1,B:1,650\n2,A:2,B:2,650\n",
 			"wires 1, 2 A to B: length is 650 mm, was 500 mm"},
-		{"a length, of one of them", "Wire,From,To,Length\n1,A:1,B:1,500\n2,A:2,B:2,500\n", "Wire,From,To,Length\n1,A:1,B:1,500\n2,A:2,B:2,250\n",
+		{"a length, of one of them", "Wire,From,To,Length\n1,A:1,B:1,500\n2,A:2,B:2,500\n",
+			"Wire,From,To,Length\n1,A:1,B:1,500\n2,A:2,B:2,250\n",
 			"wire 2 A:2 to B:2: length is 250 mm, was 500 mm"},
 		{"a length left out", "Wire,From,To,Length\n1,A:1,B:1,500\n2,A:2,B:2,500\n", "Wire,From,To,Length\n1,A:1,B:1,500\n2,A:2,B:2,\n",
 			"wire 2 A:2 to B:2: length is none, was 500 mm"},
 		{"one length, in another unit", "Wire,From,To,Length\n1,A:1,B:1,610\n", "Wire,From,To,Length in\n1,A:1,B:1,24\n", ""},
 		{"no column of lengths", "Wire,From,To,Length\n1,A:1,B:1,610\n", "Wire,From,To\n1,A:1,B:1\n", ""},
-		{"the last fuse", "Signal,From,To,Fuse\nPump,E:1,C:1,15\nFan,E:2,C:2,\n", "Signal,From,To,Fuse\nPump,E:1,C:1,\nFan,E:2,C:2,\n", `wire 1 "Pump" E:1 to C:1: fuse is none, was 15 A`},
-		{"the only twist", "Signal,From,To,Twist\nCAN H,E:1,C:1,T1\nCAN L,E:2,C:2,T1\nAux,E:3,C:3,\n", "Signal,From,To,Twist\nCAN H,E:1,C:1,\nCAN L,E:2,C:2,\nAux,E:3,C:3,\n", "unit of wires 1, 2 is not made up any more"},
-		{"no column of twists", "Signal,From,To,Twist\nCAN H,E:1,C:1,T1\nCAN L,E:2,C:2,T1\n", "Signal,From,To\nCAN H,E:1,C:1\nCAN L,E:2,C:2\n", ""},
-		{"the last colour", "Signal,From,To,Colour\nPump,E:1,C:1,red\n", "Signal,From,To,Colour\nPump,E:1,C:1,\n", `wire 1 "Pump" E:1 to C:1: colour is none, was red`},
-		{"the only reserved cavity", "Pin,Signal,AWG\n1,Pump,20\n4,Reserved,\n", "Pin,Signal,AWG\n1,Pump,20\n4,-,\n", "list:4 is not reserved any more"},
+		{"the last fuse", "Signal,From,To,Fuse\nPump,E:1,C:1,15\nFan,E:2,C:2,\n", "Signal,From,To,Fuse\nPump,E:1,C:1,\nFan,E:2,C:2,\n",
+			`wire 1 "Pump" E:1 to C:1: fuse is none, was 15 A`},
+		{"the only twist", "Signal,From,To,Twist\nCAN H,E:1,C:1,T1\nCAN L,E:2,C:2,T1\nAux,E:3,C:3,\n",
+			"Signal,From,To,Twist\nCAN H,E:1,C:1,\nCAN L,E:2,C:2,\nAux,E:3,C:3,\n", "unit of wires 1, 2 is not made up any more"},
+		{"no column of twists", "Signal,From,To,Twist\nCAN H,E:1,C:1,T1\nCAN L,E:2,C:2,T1\n",
+			"Signal,From,To\nCAN H,E:1,C:1\nCAN L,E:2,C:2\n", ""},
+		{"the last colour", "Signal,From,To,Colour\nPump,E:1,C:1,red\n", "Signal,From,To,Colour\nPump,E:1,C:1,\n",
+			`wire 1 "Pump" E:1 to C:1: colour is none, was red`},
+		{"the only reserved cavity", "Pin,Signal,AWG\n1,Pump,20\n4,Reserved,\n", "Pin,Signal,AWG\n1,Pump,20\n4,-,\n",
+			"list:4 is not reserved any more"},
 		{"rows in another order, without ids", "From,To\nA:1,B:1\nA:2,B:2\nA:3,B:3\n", "From,To\nA:2,B:2\nA:1,B:1\nA:3,B:3\n", ""},
 		{"a row gone, without ids", "From,To\nA:1,B:1\nA:2,B:2\nA:3,B:3\n", "From,To\nA:1,B:1\nA:3,B:3\n", "wire 2 A:2 to B:2 removed"},
-		{"names swapped", "Signal,From,To,AWG,Colour\npwr,A:1,B:1,16,RD\ngnd,A:2,B:2,22,BK\n", "Signal,From,To,AWG,Colour\ngnd,A:1,B:1,16,RD\npwr,A:2,B:2,22,BK\n", `1 and 2 swapped: signal ("pwr" and "gnd")`},
-		{"whole wires swapped", "Signal,From,To,AWG,Colour\npwr,A:1,B:1,16,RD\ngnd,A:2,B:2,22,BK\n", "Signal,From,To,AWG,Colour\npwr,A:2,B:2,16,RD\ngnd,A:1,B:1,22,BK\n",
+		{"names swapped", "Signal,From,To,AWG,Colour\npwr,A:1,B:1,16,RD\ngnd,A:2,B:2,22,BK\n",
+			"Signal,From,To,AWG,Colour\ngnd,A:1,B:1,16,RD\npwr,A:2,B:2,22,BK\n", `1 and 2 swapped: signal ("pwr" and "gnd")`},
+		{"whole wires swapped", "Signal,From,To,AWG,Colour\npwr,A:1,B:1,16,RD\ngnd,A:2,B:2,22,BK\n",
+			"Signal,From,To,AWG,Colour\npwr,A:2,B:2,16,RD\ngnd,A:1,B:1,22,BK\n",
 			`wires 1 and 2 swapped at both ends: A:1 to B:1 with A:2 to B:2 ("pwr" and "gnd")`},
-		{"whole wires swapped, by their ids", "Wire,From,To,Colour\n1,A:1,B:1,RD\n2,A:2,B:2,BK\n3,A:3,B:3,BK\n4,A:4,B:4,WH\n5,A:5,B:5,BU\n", "Wire,From,To,Colour\n2,A:1,B:1,BK\n1,A:2,B:2,RD\n3,A:3,B:3,BK\n4,A:4,B:4,WH\n5,A:5,B:5,BU\n",
+		{"whole wires swapped, by their ids", "Wire,From,To,Colour\n1,A:1,B:1,RD\n2,A:2,B:2,BK\n3,A:3,B:3,BK\n4,A:4,B:4,WH\n5,A:5,B:5,BU\n",
+			"Wire,From,To,Colour\n2,A:1,B:1,BK\n1,A:2,B:2,RD\n3,A:3,B:3,BK\n4,A:4,B:4,WH\n5,A:5,B:5,BU\n",
 			"wires 1 and 2 swapped at both ends: A:1 to B:1 with A:2 to B:2"},
-		{"another specification", "Wire,From,To,Spec\n1,P1:1,P2:1,M22759/32-22-9\n", "Wire,From,To,Spec\n1,P1:1,P2:1,M22759/16-22-9\n", "wire 1 P1:1 to P2:1: specification is AS22759/16, was AS22759/32"},
-		{"a specification that one does not say", "Wire,From,To,Size\n1,P1:1,P2:1,22\n", "Wire,From,To,Spec\n1,P1:1,P2:1,M22759/16-22\n", ""},
-		{"colours that no code has", "Wire,From,To,Colour\n1,P1:1,P2:1,puce\n2,P1:2,P2:2,red\n", "Wire,From,To,Colour\n1,P1:1,P2:1,mauve\n2,P1:2,P2:2,mauve\n",
+		{"another specification", "Wire,From,To,Spec\n1,P1:1,P2:1,M22759/32-22-9\n", "Wire,From,To,Spec\n1,P1:1,P2:1,M22759/16-22-9\n",
+			"wire 1 P1:1 to P2:1: specification is AS22759/16, was AS22759/32"},
+		{"a specification that one does not say", "Wire,From,To,Size\n1,P1:1,P2:1,22\n", "Wire,From,To,Spec\n1,P1:1,P2:1,M22759/16-22\n",
+			""},
+		{"colours that no code has", "Wire,From,To,Colour\n1,P1:1,P2:1,puce\n2,P1:2,P2:2,red\n",
+			"Wire,From,To,Colour\n1,P1:1,P2:1,mauve\n2,P1:2,P2:2,mauve\n",
 			"wire 1 P1:1 to P2:1: colour is mauve, was puce; wire 2 P1:2 to P2:2: colour is mauve, was red"},
-		{"a length that is none", "Wire,From,To,Length\n1,A:1,B:1,see drawing\n", "Wire,From,To,Length\n1,A:1,B:1,900\n", "wire 1 A:1 to B:1: length is 900 mm, was see drawing"},
-		{"a drain moved", "Signal,From,To,Cable\nCRK+,E:1,C:1,K1 screened\nCRK-,E:2,C:2,K1 screened\nCRK screen,E:3,,K1 screened\n", "Signal,From,To,Cable\nCRK+,E:1,C:1,K1 screened\nCRK-,E:2,C:2,K1 screened\nCRK screen,E:5,,K1 screened\n",
+		{"a length that is none", "Wire,From,To,Length\n1,A:1,B:1,see drawing\n", "Wire,From,To,Length\n1,A:1,B:1,900\n",
+			"wire 1 A:1 to B:1: length is 900 mm, was see drawing"},
+		{"a drain moved", "Signal,From,To,Cable\nCRK+,E:1,C:1,K1 screened\nCRK-,E:2,C:2,K1 screened\nCRK screen,E:3,,K1 screened\n",
+			"Signal,From,To,Cable\nCRK+,E:1,C:1,K1 screened\nCRK-,E:2,C:2,K1 screened\nCRK screen,E:5,,K1 screened\n",
 			"unit of wires 1, 2: its shield is grounded at E:5, was at E:3"},
-		{"a drain gone", "Signal,From,To,Cable\nCRK+,E:1,C:1,K1 screened\nCRK-,E:2,C:2,K1 screened\nCRK screen,E:3,,K1 screened\n", "Signal,From,To,Cable\nCRK+,E:1,C:1,K1 screened\nCRK-,E:2,C:2,K1 screened\n",
+		{"a drain gone", "Signal,From,To,Cable\nCRK+,E:1,C:1,K1 screened\nCRK-,E:2,C:2,K1 screened\nCRK screen,E:3,,K1 screened\n",
+			"Signal,From,To,Cable\nCRK+,E:1,C:1,K1 screened\nCRK-,E:2,C:2,K1 screened\n",
 			"unit of wires 1, 2: its shield is grounded nowhere, was at E:3"},
-		{"a shield beside the name of a cable", "Signal,From,To,Cable,Shield\nCRK+,E:1,C:1,K1,yes\nCRK-,E:2,C:2,K1,yes\n", "Signal,From,To,Cable,Shield\nCRK+,E:1,C:1,K1,no\nCRK-,E:2,C:2,K1,no\n", "unit of wires 1, 2: not shielded, was shielded"},
+		{"a shield beside the name of a cable", "Signal,From,To,Cable,Shield\nCRK+,E:1,C:1,K1,yes\nCRK-,E:2,C:2,K1,yes\n",
+			"Signal,From,To,Cable,Shield\nCRK+,E:1,C:1,K1,no\nCRK-,E:2,C:2,K1,no\n", "unit of wires 1, 2: not shielded, was shielded"},
 	} {
 		if got := told(list(t, c.was), list(t, c.is)); got != c.want {
 			t.Errorf("%s:\n%s\nwant\n%s", c.name, got, c.want)

@@ -6,12 +6,12 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
+
 	"contralay/model"
 	"contralay/model/compare"
 	"contralay/model/file"
-
-	"github.com/google/go-cmp/cmp"
-	"pgregory.net/rapid"
 )
 
 // read imports a list written in a test.
@@ -58,46 +58,61 @@ OIL1,A,6,P1,BK,6
 		{"two channels swapped at the connector", fromTo, with(fromTo, "4,P1,4,", "4,P1,5,", "5,P1,5,", "5,P1,4,"),
 			[]string{`4 and 5 swapped at P1 ("Injector 4" and "Injector 5")`}},
 		{"two channels swapped, the list numbers by its rows", fromTo,
-			with(fromTo, "4,P1,4,INJ4,1,22,white/blue,Injector 4", "4,P1,4,INJ5,1,22,white/violet,Injector 5", "5,P1,5,INJ5,1,22,white/violet,Injector 5", "5,P1,5,INJ4,1,22,white/blue,Injector 4"),
+			with(fromTo, "4,P1,4,INJ4,1,22,white/blue,Injector 4", "4,P1,4,INJ5,1,22,white/violet,Injector 5",
+				"5,P1,5,INJ5,1,22,white/violet,Injector 5", "5,P1,5,INJ4,1,22,white/blue,Injector 4"),
 			[]string{`4 and 5 swapped at P1 ("Injector 4" and "Injector 5")`}},
 		{"two channels swapped in a pin table", pinTable,
 			with(pinTable, "4,Injector 4,white/blue", "4,Injector 5,white/violet", "5,Injector 5,white/violet", "5,Injector 4,white/blue"),
 			[]string{`4 and 5 swapped at P1 ("Injector 4" and "Injector 5")`}},
-		{"two far ends swapped", with(fromTo, ",Signal", ""), with(with(fromTo, ",Signal", ""), "P1,4,INJ4", "P1,4,INJ5", "P1,5,INJ5", "P1,5,INJ4"),
+		{"two far ends swapped", with(fromTo, ",Signal", ""), with(with(fromTo, ",Signal", ""), "P1,4,INJ4", "P1,4,INJ5", "P1,5,INJ5",
+			"P1,5,INJ4"),
 			[]string{"4 and 5 swapped at P1, 4 now leads to INJ5:1 and 5 to INJ4:1"}},
-		{"wires by numbers, cavities by letters", "Wire,From,To\n3,P1:C,X:1\n4,P1:D,X:2\n5,P1:E,X:3\n", "Wire,From,To\n3,P1:C,X:1\n4,P1:E,X:2\n5,P1:D,X:3\n",
+		{"wires by numbers, cavities by letters", "Wire,From,To\n3,P1:C,X:1\n4,P1:D,X:2\n5,P1:E,X:3\n",
+			"Wire,From,To\n3,P1:C,X:1\n4,P1:E,X:2\n5,P1:D,X:3\n",
 			[]string{"D and E swapped at P1: wires 4 and 5 swapped places"}},
-		{"four colours turned round are no swap", "Wire,From,To,Colour\n1,A:1,B:1,red\n2,A:2,B:2,red\n3,A:3,B:3,white\n4,A:4,B:4,white\n", "Wire,From,To,Colour\n1,A:1,B:1,white\n2,A:2,B:2,white\n3,A:3,B:3,red\n4,A:4,B:4,red\n",
-			[]string{"wire 1 A:1 to B:1: colour is white, was red", "wire 2 A:2 to B:2: colour is white, was red", "wire 3 A:3 to B:3: colour is red, was white", "wire 4 A:4 to B:4: colour is red, was white"}},
-		{"two ids swapped in a table of cavities", "Pin,Wire,Gauge\n1,1,22\n2,2,22\n3,3,22\n4,4,22\n5,5,22\n", "Pin,Wire,Gauge\n1,1,22\n2,2,22\n3,3,22\n4,5,22\n5,4,22\n",
+		{"four colours turned round are no swap", "Wire,From,To,Colour\n1,A:1,B:1,red\n2,A:2,B:2,red\n3,A:3,B:3,white\n4,A:4,B:4,white\n",
+			"Wire,From,To,Colour\n1,A:1,B:1,white\n2,A:2,B:2,white\n3,A:3,B:3,red\n4,A:4,B:4,red\n",
+			[]string{"wire 1 A:1 to B:1: colour is white, was red", "wire 2 A:2 to B:2: colour is white, was red",
+				"wire 3 A:3 to B:3: colour is red, was white", "wire 4 A:4 to B:4: colour is red, was white"}},
+		{"two ids swapped in a table of cavities", "Pin,Wire,Gauge\n1,1,22\n2,2,22\n3,3,22\n4,4,22\n5,5,22\n",
+			"Pin,Wire,Gauge\n1,1,22\n2,2,22\n3,3,22\n4,5,22\n5,4,22\n",
 			[]string{"4 and 5 swapped at list"}},
 		{"wires with one id", "Wire,From,To\n6,P1:G,DASH:4\n6,P1:H,DASH:5\n", "Wire,From,To\n6,P1:G,DASH:5\n6,P1:H,DASH:4\n",
 			[]string{"4 and 5 swapped at DASH: wires 6 and 6-2 swapped places"}},
 		{"two colours swapped", fromTo, with(fromTo, "white/blue", "white/violet", "white/violet", "white/blue"),
 			[]string{`4 and 5 swapped: colour ("Injector 4" and "Injector 5")`}},
 		{"three in a ring are no swap", fromTo, with(fromTo, "1,P1,1", "1,P1,2", "2,P1,2", "2,P1,3", "3,P1,3", "3,P1,1"),
-			[]string{`wire 1 "Injector 1" moved from P1:1 to P1:2`, `wire 2 "Injector 2" moved from P1:2 to P1:3`, `wire 3 "Injector 3" moved from P1:3 to P1:1`}},
+			[]string{`wire 1 "Injector 1" moved from P1:1 to P1:2`, `wire 2 "Injector 2" moved from P1:2 to P1:3`,
+				`wire 3 "Injector 3" moved from P1:3 to P1:1`}},
 		{"one moved", fromTo, with(fromTo, "3,P1,3", "3,P1,7"), []string{`wire 3 "Injector 3" moved from P1:3 to P1:7`}},
 		{"one removed", fromTo, with(fromTo, "3,P1,3,INJ3,1,22,white/green,Injector 3\n", ""),
 			[]string{`wire 3 "Injector 3" P1:3 to INJ3:1 removed`, "termination INJ3 removed"}},
 		{"one added", with(fromTo, "3,P1,3,INJ3,1,22,white/green,Injector 3\n", ""), fromTo,
 			[]string{`wire 3 "Injector 3" P1:3 to INJ3:1 added`, "termination INJ3 added"}},
 		{"size and colour", fromTo, with(fromTo, "A,20,black", "A,18,brown"),
-			[]string{`wire 6 "Oil pressure ground" P1:6 to OIL1:A: size is 18, was 20`, `wire 6 "Oil pressure ground" P1:6 to OIL1:A: colour is brown, was black`}},
-		{"a colour left out", fromTo, with(fromTo, "20,black", "20,"), []string{`wire 6 "Oil pressure ground" P1:6 to OIL1:A: colour is none, was black`}},
-		{"other ids for all", fromTo, with(fromTo, "\n1,", "\n101,", "\n2,", "\n102,", "\n3,", "\n103,", "\n4,", "\n104,", "\n5,", "\n105,", "\n6,", "\n106,"), nil},
-		{"another id for one", fromTo, with(fromTo, "\n6,", "\n60,"), []string{`wire 6 "Oil pressure ground" P1:6 to OIL1:A: id is 60, was 6`}},
+			[]string{`wire 6 "Oil pressure ground" P1:6 to OIL1:A: size is 18, was 20`,
+				`wire 6 "Oil pressure ground" P1:6 to OIL1:A: colour is brown, was black`}},
+		{"a colour left out", fromTo, with(fromTo, "20,black", "20,"),
+			[]string{`wire 6 "Oil pressure ground" P1:6 to OIL1:A: colour is none, was black`}},
+		{"other ids for all", fromTo, with(fromTo, "\n1,", "\n101,", "\n2,", "\n102,", "\n3,", "\n103,", "\n4,", "\n104,", "\n5,", "\n105,",
+			"\n6,", "\n106,"), nil},
+		{"another id for one", fromTo, with(fromTo, "\n6,", "\n60,"),
+			[]string{`wire 6 "Oil pressure ground" P1:6 to OIL1:A: id is 60, was 6`}},
 		{"a list without far ends", fromTo, pinTable, nil},
 		{"a list without far ends, a cavity left out", fromTo, with(pinTable, "3,Injector 3,white/green,22\n", ""),
 			[]string{`wire 3 "Injector 3" P1:3 removed`}},
 		{"a list without far ends, two swapped", with(fromTo, "4,P1,4,", "4,P1,5,", "5,P1,5,", "5,P1,4,"), pinTable,
 			[]string{`4 and 5 swapped at P1 ("Injector 5" and "Injector 4")`}},
 		{"a connector called anew", fromTo, with(fromTo, "P1", "X9"), []string{"termination P1 is called X9 now: it holds the same"}},
-		{"a connector called anew, no names of nets", with(fromTo, ",Signal", ""), with(with(fromTo, ",Signal", ""), "P1", "X9"), []string{"termination P1 is called X9 now: it holds the same"}},
+		{"a connector called anew, no names of nets", with(fromTo, ",Signal", ""), with(with(fromTo, ",Signal", ""), "P1", "X9"),
+			[]string{"termination P1 is called X9 now: it holds the same"}},
 		{"a small connector called anew, and a colour", fromTo, with(fromTo, "OIL1", "B7", "20,black", "20,brown"),
-			[]string{`wire 6 "Oil pressure ground" P1:6 to OIL1:A: colour is brown, was black`, "termination OIL1 is called B7 now: it holds the same"}},
-		{"another connector in its place", "Wire,From,To,Signal\n1,P1:1,A:1,Horn\n2,P1:2,A:2,Lamp\n3,P1:3,A:3,Pump\n", "Wire,From,To,Signal\n1,P1:1,B:1,Horn\n2,P1:2,B:7,Lamp\n3,P1:3,B:8,Pump\n",
-			[]string{`wire 1 "Horn" moved from A:1 to B:1`, `wire 2 "Lamp" moved from A:2 to B:7`, `wire 3 "Pump" moved from A:3 to B:8`, "termination A removed", "termination B added"}},
+			[]string{`wire 6 "Oil pressure ground" P1:6 to OIL1:A: colour is brown, was black`,
+				"termination OIL1 is called B7 now: it holds the same"}},
+		{"another connector in its place", "Wire,From,To,Signal\n1,P1:1,A:1,Horn\n2,P1:2,A:2,Lamp\n3,P1:3,A:3,Pump\n",
+			"Wire,From,To,Signal\n1,P1:1,B:1,Horn\n2,P1:2,B:7,Lamp\n3,P1:3,B:8,Pump\n",
+			[]string{`wire 1 "Horn" moved from A:1 to B:1`, `wire 2 "Lamp" moved from A:2 to B:7`, `wire 3 "Pump" moved from A:3 to B:8`,
+				"termination A removed", "termination B added"}},
 		{"other names for connectors", fromTo, with(fromTo, "P1", `"p-1"`, "OIL1", "Oil 1"), nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -146,7 +161,8 @@ func TestDisagreements(t *testing.T) {
 		want              []string
 	}{
 		{"the same from a pin table", fromTo, pinTable, nil},
-		{"a pin table with two swapped", fromTo, with(pinTable, "4,Injector 4,white/blue", "4,Injector 5,white/violet", "5,Injector 5,white/violet", "5,Injector 4,white/blue"),
+		{"a pin table with two swapped", fromTo,
+			with(pinTable, "4,Injector 4,white/blue", "4,Injector 5,white/violet", "5,Injector 5,white/violet", "5,Injector 4,white/blue"),
 			[]string{`4 and 5 swapped at P1 ("Injector 4" and "Injector 5")`}},
 		{"a from-to list with two swapped, no names", fromTo, with(`From,To,Colour
 P1:1,INJ1:1,
@@ -288,7 +304,8 @@ func TestRolesBySignal(t *testing.T) {
 	for _, d := range compare.Lists(read(t, list), read(t, bare)) {
 		t.Error(d.Says)
 	}
-	if all := compare.Lists(read(t, list), read(t, with(bare, "3,ECU:3,spare", "3,ECU:3,"))); len(all) != 1 || !strings.Contains(all[0].Says, "role is none, was spare") {
+	if all := compare.Lists(read(t, list), read(t, with(bare, "3,ECU:3,spare", "3,ECU:3,"))); len(all) != 1 ||
+		!strings.Contains(all[0].Says, "role is none, was spare") {
 		t.Errorf("%v", all)
 	}
 }

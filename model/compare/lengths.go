@@ -7,7 +7,7 @@ import (
 	"strings"
 
 	"contralay/model/unit"
-	"contralay/model/wirelist"
+	"contralay/model/wirelist/value"
 )
 
 // lengths compares what two lists say of the lengths of their wires. Wires between the same
@@ -26,7 +26,8 @@ func (c *comparer) lengths(pairs []twin) {
 		if given && still && math.Abs(float64(a-b)) <= alike {
 			continue
 		}
-		w := way{termination(p.was.one) + " " + termination(p.was.two), orNoted(p.was.w, millimetres(a, given), "length"), orNoted(p.is.w, millimetres(b, still), "length")}
+		w := way{termination(p.was.one) + " " + termination(p.was.two), orNoted(p.was.w, millimetres(a, given), "length"),
+			orNoted(p.is.w, millimetres(b, still), "length")}
 		if w.was == w.is {
 			continue
 		}
@@ -61,5 +62,5 @@ func millimetres(mm unit.Millimetre, given bool) string {
 	if !given {
 		return ""
 	}
-	return wirelist.FormatLength(unit.Millimetre(math.Round(float64(mm)*10) / 10))
+	return value.FormatLength(unit.Millimetre(math.Round(float64(mm)*10) / 10))
 }

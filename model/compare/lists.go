@@ -8,7 +8,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/catalogue"
-	"contralay/model/wirelist"
+	wirelistvalue "contralay/model/wirelist/value"
 )
 
 // termination is the part of an end before its cavity; of a splice, itself.
@@ -36,7 +36,8 @@ func Lists(a, b model.Harness) []Difference { return Between(List{Harness: a}, L
 // where only one fills it.
 func Between(a, b List) []Difference {
 	was, is := bothByContent(&a.Harness, &b.Harness)
-	c := comparer{was: was, is: is, a: a, b: b, fields: fieldsOf(&a, &b), part: oneEnded(&a.Harness) || oneEnded(&b.Harness), shared: sharedBy(was, is)}
+	c := comparer{was: was, is: is, a: a, b: b, fields: fieldsOf(&a, &b), part: oneEnded(&a.Harness) || oneEnded(&b.Harness),
+		shared: sharedBy(was, is)}
 	named := a.hasIDs() && b.hasIDs()
 	pairs, gone, added := match(c.strands(was), c.strands(is), named)
 	c.ids = named && idsMean(pairs)
@@ -153,7 +154,8 @@ func fieldsOf(a, b *List) []field {
 		}
 	}
 	return slices.DeleteFunc(all, func(f field) bool {
-		return !a.states(f.name, a.has(f)) || !b.states(f.name, b.has(f)) || f.name == "specification" && (a.guesses() || b.guesses()) && assumed(&a.Harness) != assumed(&b.Harness)
+		return !a.states(f.name, a.has(f)) || !b.states(f.name, b.has(f)) || f.name == "specification" && (a.guesses() || b.guesses()) &&
+			assumed(&a.Harness) != assumed(&b.Harness)
 	})
 }
 
@@ -175,7 +177,7 @@ func wireFields(files bool) []field {
 			if !w.Amps.Set {
 				return orNoted(w, "", "current")
 			}
-			return wirelist.FormatCurrent(w.Amps.V)
+			return wirelistvalue.FormatCurrent(w.Amps.V)
 		}},
 		{"role", func(w *model.Wire) string { return w.Role.V }},
 	}
@@ -205,7 +207,7 @@ func assumed(h *model.Harness) bool {
 // Colour is a colour in words, so that "29", "RDWH" and "red/white" are one; what is
 // none stays as it is.
 func Colour(code string) string {
-	if c, ok := wirelist.ParseColour(code, ""); ok {
+	if c, ok := wirelistvalue.ParseColour(code, ""); ok {
 		return c.String()
 	}
 	return code
@@ -246,7 +248,8 @@ func (c *comparer) pairs(pairs []twin) {
 			if s != nil && slices.Contains(s.fields, ch.what) {
 				continue
 			}
-			c.say(Difference{Kind: Changed, Of: "wire", Wires: []string{p.was.w.ID}, Cavities: p.was.list(), What: ch.what, Was: ch.was, Is: ch.is,
+			c.say(Difference{Kind: Changed, Of: "wire", Wires: []string{p.was.w.ID}, Cavities: p.was.list(), What: ch.what, Was: ch.was,
+				Is:   ch.is,
 				Says: fmt.Sprintf("%s: %s is %s, was %s", c.called(p.was), ch.what, quoted(ch.is), quoted(ch.was))})
 		}
 	}
@@ -258,7 +261,8 @@ func (c *comparer) moved(p twin) {
 	stays := func(e string) bool { return slices.Contains(was, e) && slices.Contains(is, e) }
 	from := slices.DeleteFunc(slices.Clone(was), stays)
 	to := slices.DeleteFunc(slices.Clone(is), stays)
-	d := Difference{Kind: Moved, Of: "wire", Wires: []string{p.was.w.ID}, Cavities: was, Was: strings.Join(from, " and "), Is: strings.Join(to, " and ")}
+	d := Difference{Kind: Moved, Of: "wire", Wires: []string{p.was.w.ID}, Cavities: was, Was: strings.Join(from, " and "),
+		Is: strings.Join(to, " and ")}
 	name := "wire " + p.was.w.ID
 	if p.was.w.Signal.V != "" {
 		name += " " + strconv.Quote(p.was.w.Signal.V)

@@ -57,7 +57,8 @@ func (j *joint) alone() {
 		for _, c := range n.cavities {
 			if j.other[c] == nil && theirs[termination(c)] && n.working {
 				j.told[c] = true
-				j.c.say(Difference{Kind: Added, Of: "cavity", Cavities: []string{c}, Is: n.name, Says: c + named(n) + " is wired, not in the list"})
+				j.c.say(Difference{Kind: Added, Of: "cavity", Cavities: []string{c}, Is: n.name,
+					Says: c + named(n) + " is wired, not in the list"})
 			}
 		}
 	}
@@ -65,7 +66,8 @@ func (j *joint) alone() {
 		for _, c := range n.cavities {
 			if j.at[c] == nil && mine[termination(c)] {
 				j.told[c] = true
-				j.c.say(Difference{Kind: Removed, Of: "cavity", Cavities: []string{c}, Was: n.name, Says: c + named(n) + " is in the list, not wired"})
+				j.c.say(Difference{Kind: Removed, Of: "cavity", Cavities: []string{c}, Was: n.name,
+					Says: c + named(n) + " is in the list, not wired"})
 			}
 		}
 	}
@@ -175,12 +177,14 @@ func (j *joint) swapped() {
 	for _, n := range j.mine {
 		for _, a := range n.cavities {
 			o := j.other[a]
-			if o == nil || j.told[a] || slices.ContainsFunc(n.cavities, func(c string) bool { return j.told[c] }) || len(n.signals) == 0 || len(o.signals) == 0 || o.signals[0] == n.signals[0] {
+			if o == nil || j.told[a] || slices.ContainsFunc(n.cavities, func(c string) bool { return j.told[c] }) || len(n.signals) == 0 ||
+				len(o.signals) == 0 || o.signals[0] == n.signals[0] {
 				continue
 			}
 			for _, b := range by[n.signals[0]] {
 				m := j.at[b]
-				if m != nil && b != a && !j.told[b] && termination(a) == termination(b) && len(m.signals) > 0 && m.signals[0] == o.signals[0] {
+				if m != nil && b != a && !j.told[b] && termination(a) == termination(b) && len(m.signals) > 0 &&
+					m.signals[0] == o.signals[0] {
 					j.swap(a, b)
 					break
 				}
@@ -260,12 +264,14 @@ func (j *joint) values() {
 			if w == nil || o == nil || j.told[c] {
 				continue
 			}
-			for _, f := range []change{{"colour", Colour(o.Colour.V), Colour(w.Colour.V)}, {"size", catalogue.CanonicalSize(o.Size), catalogue.CanonicalSize(w.Size)}} {
+			for _, f := range []change{{"colour", Colour(o.Colour.V), Colour(w.Colour.V)},
+				{"size", catalogue.CanonicalSize(o.Size), catalogue.CanonicalSize(w.Size)}} {
 				if f.was == f.is || f.was == "" || f.is == "" || said[w.ID+"\x00"+f.what] {
 					continue
 				}
 				said[w.ID+"\x00"+f.what] = true // once, not at each end
-				j.c.say(Difference{Kind: Changed, Of: "wire", Wires: []string{w.ID}, Cavities: []string{c}, What: f.what, Was: f.was, Is: f.is,
+				j.c.say(Difference{Kind: Changed, Of: "wire", Wires: []string{w.ID}, Cavities: []string{c}, What: f.what, Was: f.was,
+					Is:   f.is,
 					Says: fmt.Sprintf("%s%s: %s is %s, in the list %s", c, named(n), f.what, f.is, f.was)})
 			}
 		}

@@ -6,7 +6,7 @@ import (
 	"strings"
 
 	"contralay/model"
-	"contralay/model/wirelist"
+	"contralay/model/wirelist/value"
 )
 
 // rest compares what is no wire: reserved cavities, units, fuses, terminations, lengths. What
@@ -40,12 +40,14 @@ func (c *comparer) reserved() {
 	}
 	for _, p := range was {
 		if !slices.Contains(is, p) {
-			c.say(Difference{Kind: Changed, Of: "cavity", Cavities: []string{p}, What: "reserved", Was: "reserved", Says: p + " is not reserved any more"})
+			c.say(Difference{Kind: Changed, Of: "cavity", Cavities: []string{p}, What: "reserved", Was: "reserved",
+				Says: p + " is not reserved any more"})
 		}
 	}
 	for _, p := range is {
 		if !slices.Contains(was, p) {
-			c.say(Difference{Kind: Changed, Of: "cavity", Cavities: []string{p}, What: "reserved", Is: "reserved", Says: p + " is reserved now"})
+			c.say(Difference{Kind: Changed, Of: "cavity", Cavities: []string{p}, What: "reserved", Is: "reserved",
+				Says: p + " is reserved now"})
 		}
 	}
 }
@@ -106,7 +108,8 @@ func (c *comparer) units(same map[string]string) {
 	for i := range c.is.h.Units {
 		u := &c.is.h.Units[i]
 		if is[key(u.Wires, first)] == u {
-			c.say(Difference{Kind: Added, Of: "unit", Wires: u.Wires, Says: "unit of wires " + strings.Join(u.Wires, ", ") + " is made up now"})
+			c.say(Difference{Kind: Added, Of: "unit", Wires: u.Wires, Says: "unit of wires " + strings.Join(u.Wires, ", ") +
+				" is made up now"})
 		}
 	}
 }
@@ -146,7 +149,7 @@ func (c *comparer) fuses(pairs []twin) {
 		case !s.h.Feeds[f].Amps.Set:
 			return "no rating"
 		}
-		return wirelist.FormatCurrent(s.h.Feeds[f].Amps.V)
+		return value.FormatCurrent(s.h.Feeds[f].Amps.V)
 	}
 	for _, p := range pairs {
 		was, is := rating(c.was, p.was.w.ID), rating(c.is, p.is.w.ID)

@@ -53,7 +53,8 @@ func (c *comparer) swaps(pairs []twin) map[int]*swap {
 			// Of several that were red and several that are, none can be said to have
 			// swapped with another.
 			there, back := crossed[ch.what+"\x00"+ch.was], crossed[ch.what+"\x00"+ch.is]
-			if len(there) == 1 && len(back) == 1 && out[back[0]] == nil && out[k] == nil && crossing(crosses[k], crosses[back[0]], ch.what) {
+			if len(there) == 1 && len(back) == 1 && out[back[0]] == nil && out[k] == nil &&
+				crossing(crosses[k], crosses[back[0]], ch.what) {
 				c.swapFields(out, pairs, crosses, k, back[0])
 			}
 		}
@@ -94,7 +95,8 @@ func (c *comparer) swapEnds(out map[int]*swap, pairs []twin, k, o int, from, to 
 		s.fields = append(s.fields, "id")
 	}
 	far := ""
-	if x, y := a.was.other(from), b.was.other(to); termination(from) != termination(to) && x != "" && x != y && termination(x) == termination(y) {
+	if x, y := a.was.other(from), b.was.other(to); termination(from) != termination(to) && x != "" && x != y &&
+		termination(x) == termination(y) {
 		far = fmt.Sprintf(", %s now leads to %s and %s to %s", a.was.w.ID, to, b.was.w.ID, from)
 		from, to = x, y
 	}
@@ -161,13 +163,17 @@ func (c *comparer) swapFields(out map[int]*swap, pairs []twin, crosses [][]chang
 		}
 	}
 	a, b := pairs[k], pairs[o]
-	d := Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.w.ID, b.was.w.ID}, Cavities: slices.Concat(a.was.list(), b.was.list()), What: s.fields[0]}
-	if a.was.two == "" && b.was.two == "" && termination(a.was.one) == termination(b.was.one) && (slices.Contains(s.fields, "signal") || slices.Contains(s.fields, "id")) {
+	d := Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.w.ID, b.was.w.ID}, Cavities: slices.Concat(a.was.list(), b.was.list()),
+		What: s.fields[0]}
+	if a.was.two == "" && b.was.two == "" && termination(a.was.one) == termination(b.was.one) &&
+		(slices.Contains(s.fields, "signal") || slices.Contains(s.fields, "id")) {
 		d.Of = "cavity"
 		d.Says = fmt.Sprintf("%s and %s swapped at %s%s", cavity(a.was.one), cavity(b.was.one), termination(a.was.one), signals(a, b))
-	} else if whole := len(s.fields) > 1 && (slices.Contains(s.fields, "signal") || slices.Contains(s.fields, "id")); whole && a.was.two != "" && b.was.two != "" {
+	} else if whole := len(s.fields) > 1 && (slices.Contains(s.fields, "signal") || slices.Contains(s.fields, "id")); whole &&
+		a.was.two != "" && b.was.two != "" {
 		// What each is, and not its name alone, lies where the other lay.
-		d.Says = fmt.Sprintf("wires %s and %s swapped at both ends: %s with %s%s", a.was.w.ID, b.was.w.ID, strings.Join(a.was.list(), " to "), strings.Join(b.was.list(), " to "), signals(a, b))
+		d.Says = fmt.Sprintf("wires %s and %s swapped at both ends: %s with %s%s", a.was.w.ID, b.was.w.ID,
+			strings.Join(a.was.list(), " to "), strings.Join(b.was.list(), " to "), signals(a, b))
 	} else {
 		d.Says = fmt.Sprintf("%s and %s swapped: %s%s", a.was.w.ID, b.was.w.ID, strings.Join(s.fields, ", "), signals(a, b))
 	}

@@ -32,23 +32,33 @@ var broken = []struct{ name, text, want string }{
 	{"empty", "", `f.toml:1: key format: is missing; this program reads format = 1`},
 	{"only a comment", "# nothing\n", `f.toml:1: key format: is missing; this program reads format = 1`},
 	{"format missing, more wrong", "[harness]\nnmae = 3\n", `f.toml:1: key format: is missing; this program reads format = 1`},
-	{"format of the future, more wrong", "# a\n\nformat = 2\nnew = 1\n", `f.toml:3: key format: is the whole number 2; allowed: 1, the only format this program reads`},
+	{"format of the future, more wrong", "# a\n\nformat = 2\nnew = 1\n",
+		`f.toml:3: key format: is the whole number 2; allowed: 1, the only format this program reads`},
 	{"format as text", "format = \"1\"\n", `f.toml:1: key format: is the text "1"; allowed: 1, the only format this program reads`},
 	{"format as float", "format = 1.0\n", `f.toml:1: key format: is the number 1.0; allowed: 1, the only format this program reads`},
 	{"syntax", "format = 1\n[harness]\nname = \"a\n\n", `f.toml:3: not TOML: strings cannot contain newlines`},
 	{"syntax at the end", "format = 1\n[harness]\nname =", `f.toml:3: not TOML: unexpected EOF; expected value`},
-	{"key twice", "format = 1\n[harness]\nname = \"a\"\nnote = \"\"\nname = \"b\"\n", `f.toml:5: not TOML: Key 'harness.name' has already been defined`},
+	{"key twice", "format = 1\n[harness]\nname = \"a\"\nnote = \"\"\nname = \"b\"\n",
+		`f.toml:5: not TOML: Key 'harness.name' has already been defined`},
 	{"not UTF-8", "format = 1\n[harness]\nname = \"\xff\"\n", `f.toml:3: not TOML: invalid UTF-8 byte: 0xff`},
-	{"too deep", "format = 1\n\nx = " + strings.Repeat("[", 100), `f.toml:3: brackets in brackets, or parts of a key, go too deep; allowed: 32`},
-	{"too many parts", "format = 1\n" + strings.Repeat("a.", 100) + "a = 1\n", `f.toml:2: brackets in brackets, or parts of a key, go too deep; allowed: 32`},
-	{"unknown table", whole + "[[wires]]\nid = \"a\"\n", `f.toml:22: key wires: is not known (did you mean wire?); allowed: format, harness, rules, reel, part, termination, breakout, splice, wire, feed, unit, branch, build, listed`},
-	{"unknown key, near", whole + "\n[[wire]]\nid = \"2\"\nspec = \"x\"\nsize = \"22\"\ncolor = \"6\"\n", `f.toml:27: wire "2", key color: is not known (did you mean colour?); allowed: id, signal, from, to, spec, size, colour, amps, on_s, period_s, rest_a, role, safety, return, capped_at, fold_mm, measured_drop_v, note`},
-	{"unknown key, by case", "format = 1\n[harness]\nName = \"a\"\n", `f.toml:3: harness, key Name: is not known (did you mean name?); allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note`},
-	{"unknown key, far", "format = 1\n[[breakout]]\nid = \"J\"\nhardware = 1\n", `f.toml:4: breakout "J", key hardware: is not known; allowed: id, name, transition, build, zone_mm`},
-	{"unknown key that a terminal would obey", "format = 1\n\"\\u001B[2J\" = 1\n", `f.toml:2: key "\u001B[2J": is not known; allowed: format, harness, rules, reel, part, termination, breakout, splice, wire, feed, unit, branch, build, listed`},
+	{"too deep", "format = 1\n\nx = " + strings.Repeat("[", 100),
+		`f.toml:3: brackets in brackets, or parts of a key, go too deep; allowed: 32`},
+	{"too many parts", "format = 1\n" + strings.Repeat("a.", 100) + "a = 1\n",
+		`f.toml:2: brackets in brackets, or parts of a key, go too deep; allowed: 32`},
+	{"unknown table", whole + "[[wires]]\nid = \"a\"\n",
+		`f.toml:22: key wires: is not known (did you mean wire?); allowed: format, harness, rules, reel, part, termination, breakout, splice, wire, feed, unit, branch, build, listed`},
+	{"unknown key, near", whole + "\n[[wire]]\nid = \"2\"\nspec = \"x\"\nsize = \"22\"\ncolor = \"6\"\n",
+		`f.toml:27: wire "2", key color: is not known (did you mean colour?); allowed: id, signal, from, to, spec, size, colour, amps, on_s, period_s, rest_a, role, safety, return, capped_at, fold_mm, measured_drop_v, note`},
+	{"unknown key, by case", "format = 1\n[harness]\nName = \"a\"\n",
+		`f.toml:3: harness, key Name: is not known (did you mean name?); allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note`},
+	{"unknown key, far", "format = 1\n[[breakout]]\nid = \"J\"\nhardware = 1\n",
+		`f.toml:4: breakout "J", key hardware: is not known; allowed: id, name, transition, build, zone_mm`},
+	{"unknown key that a terminal would obey", "format = 1\n\"\\u001B[2J\" = 1\n",
+		`f.toml:2: key "\u001B[2J": is not known; allowed: format, harness, rules, reel, part, termination, breakout, splice, wire, feed, unit, branch, build, listed`},
 	{"dotted key", "format = 1\nharness.\"units\" = \"cm\"\n", `f.toml:2: harness, key units: is the text "cm"; allowed: "mm", "in"`},
 	{"list for table", "format = 1\n[[harness]]\nname = \"a\"\n", `f.toml:2: harness: is a list of tables; allowed: one table, [harness]`},
-	{"table for list", "format = 1\n[wire]\nid = \"a\"\n", `f.toml:2: wire: is a table; allowed: a list of tables, [[wire]] at the head of each`},
+	{"table for list", "format = 1\n[wire]\nid = \"a\"\n",
+		`f.toml:2: wire: is a table; allowed: a list of tables, [[wire]] at the head of each`},
 	{"wrong types", `format = 1
 [harness]
 name = 7
@@ -191,7 +201,8 @@ f.toml:10: branch "T1", key to: is missing; a file cannot leave it out
 f.toml:10: branch "T1", key length_mm: is missing; a file cannot leave it out
 f.toml:12: branch "T1", cover no. 1, key what: is missing; a file cannot leave it out
 f.toml:13: branch "T1", as_built no. 1, key layer: is missing; a file cannot leave it out`},
-	{"no length", strings.Replace(whole, "length_mm = 100", "length_mm = 0", 1), `f.toml:21: branch "T1", key length_mm: is the whole number 0; allowed: a number in mm, more than 0`},
+	{"no length", strings.Replace(whole, "length_mm = 100", "length_mm = 0", 1),
+		`f.toml:21: branch "T1", key length_mm: is the whole number 0; allowed: a number in mm, more than 0`},
 	{"ids twice", whole + `
 [[termination]]
 id = "P1"

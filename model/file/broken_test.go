@@ -5,9 +5,9 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/model/file"
-
 	"github.com/google/go-cmp/cmp"
+
+	"contralay/model/file"
 )
 
 func TestBrokenFiles(t *testing.T) {

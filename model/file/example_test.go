@@ -4,9 +4,9 @@ import (
 	"os"
 	"testing"
 
-	"contralay/model/file"
-
 	"github.com/google/go-cmp/cmp"
+
+	"contralay/model/file"
 )
 
 // Both files of testdata are written by hand; saving them must change nothing.

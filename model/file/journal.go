@@ -82,7 +82,8 @@ func (j *Journal) Keep(d Document, when time.Time) error {
 	body := Encode(d)
 	sum := sha256.Sum256(body)
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s\nof %s\nbase %s\nwhen %s\nsum %s\n\n", firstLine, strconv.Quote(j.of), j.base, when.Format(time.RFC3339), hex.EncodeToString(sum[:]))
+	fmt.Fprintf(&b, "%s\nof %s\nbase %s\nwhen %s\nsum %s\n\n", firstLine, strconv.Quote(j.of), j.base, when.Format(time.RFC3339),
+		hex.EncodeToString(sum[:]))
 	b.Write(body)
 	temp := j.path + ".tmp"
 	if err := os.WriteFile(temp, []byte(b.String()), 0o600); err != nil {

@@ -51,7 +51,8 @@ func TestWorkIsLeftBehind(t *testing.T) {
 	}
 	for _, name := range []string{harness, link, filepath.Join(folder, ".", "loom.toml")} {
 		left, busy := Left(dir, name)
-		if len(left) != 1 || busy != 0 || left[0].Doc.Harness.Head.Number.V != "two" || !left[0].When.Equal(noon) || left[0].Base != Sum(harness) {
+		if len(left) != 1 || busy != 0 || left[0].Doc.Harness.Head.Number.V != "two" || !left[0].When.Equal(noon) ||
+			left[0].Base != Sum(harness) {
 			t.Errorf("%s: %+v, %d busy", name, left, busy)
 		}
 	}

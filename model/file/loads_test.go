@@ -6,9 +6,9 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/model/file"
-
 	"github.com/google/go-cmp/cmp"
+
+	"contralay/model/file"
 )
 
 // What can be drawn but not built loads, and is no business of the loader.
@@ -27,9 +27,11 @@ func TestLoads(t *testing.T) {
 		{"two wires in a cavity", wire("from = \"P1:A\"\nto = \"P1:A\"")},
 		{"layer member not on the path", layer(`["1"]`)},
 		{"layer of nothing", layer("[]")},
-		{"branches that do not touch", whole + "[[branch]]\nid = \"T2\"\nfrom = \"P2\"\nto = \"P3\"\nlength_mm = 1\n[[termination]]\nid = \"P3\"\n"},
+		{"branches that do not touch", whole +
+			"[[branch]]\nid = \"T2\"\nfrom = \"P2\"\nto = \"P3\"\nlength_mm = 1\n[[termination]]\nid = \"P3\"\n"},
 		{"unit of no wires", whole + "[[unit]]\nid = \"U\"\nwires = []\n"},
-		{"unit of a wire that lies alone elsewhere", layer(`["1"]`) + "[[unit]]\nid = \"U\"\nwires = [\"1\"]\ndrain_from = \"shell\"\ndrain_to = \"P2:x\"\n"},
+		{"unit of a wire that lies alone elsewhere",
+			layer(`["1"]`) + "[[unit]]\nid = \"U\"\nwires = [\"1\"]\ndrain_from = \"shell\"\ndrain_to = \"P2:x\"\n"},
 		{"Windows line ends and a byte order mark", "\xef\xbb\xbf" + strings.ReplaceAll(whole, "\n", "\r\n")},
 		{"empty lists of tables", "format = 1\nwire = []\nbranch = []\n"},
 	} {
@@ -118,7 +120,8 @@ func TestHead(t *testing.T) {
 		{"blank lines before", "\n\n# a\nformat = 1\n", "# a\n", 0},
 		{"Windows line ends", "# a\r\n\r\n# b\r\nformat = 1\r\n", "# a\n\n# b\n", 0},
 		{"blank lines only", "\n\nformat = 1\n", "", 0},
-		{"others are lost", "# a\nformat = 1 # b\n\n# c\n[harness]\nname = \"# no\" # d\nnote = '''\n# no'''\n[rules]\nfiller_stock_mm = [ # e\n# f\n1]\n", "# a\n", 5},
+		{"others are lost", "# a\nformat = 1 # b\n\n# c\n[harness]\nname = \"# no\" # d\nnote = '''\n# no'''\n[rules]\nfiller_stock_mm = " +
+			"[ # e\n# f\n1]\n", "# a\n", 5},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			d, err := file.Parse([]byte(tt.text), "f.toml")

@@ -55,7 +55,8 @@ func Parse(text []byte, name string) (Document, error) {
 	source := strings.TrimPrefix(string(text), "\xef\xbb\xbf") // byte order mark of some editors
 	s := scan(source)
 	if s.tooDeep {
-		return Document{}, Errors{{name, s.line, "", fmt.Sprintf("brackets in brackets, or parts of a key, go too deep; allowed: %d", maxDeep)}}
+		return Document{}, Errors{{name, s.line, "", fmt.Sprintf("brackets in brackets, or parts of a key, go too deep; allowed: %d",
+			maxDeep)}}
 	}
 	var raw map[string]any
 	if _, err := toml.Decode(source, &raw); err != nil {

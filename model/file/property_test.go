@@ -6,11 +6,11 @@ import (
 	"os"
 	"testing"
 
+	"pgregory.net/rapid"
+
 	"contralay/model"
 	"contralay/model/file"
 	"contralay/model/unit"
-
-	"pgregory.net/rapid"
 )
 
 // Any harness that can be represented is written, read back equal and written alike.
@@ -125,7 +125,8 @@ func places(t *rapid.T, h *model.Harness) {
 			Build: maybe(t, word([]string{"taped", "open"})), ZoneMM: maybe(t, mm)})
 	}
 	for i := range rapid.IntRange(0, 2).Draw(t, "splices") {
-		h.Splices = append(h.Splices, model.Splice{ID: id(t, "S", i), At: h.Breakouts[0].ID, OffsetMM: maybe(t, mm), Part: maybe(t, anyText)})
+		h.Splices = append(h.Splices, model.Splice{ID: id(t, "S", i), At: h.Breakouts[0].ID, OffsetMM: maybe(t, mm),
+			Part: maybe(t, anyText)})
 	}
 }
 
@@ -192,7 +193,8 @@ func branches(t *rapid.T, h *model.Harness) {
 
 func layers(t *rapid.T, free []string) (all []model.Layer) {
 	for range rapid.IntRange(0, 3).Draw(t, "layers") {
-		l := model.Layer{Fillers: maybe(t, some), FillerMM: maybe(t, mm), BindMM: maybe(t, mm), LayMM: maybe(t, mm), Locked: maybe(t, yesNo)}
+		l := model.Layer{Fillers: maybe(t, some), FillerMM: maybe(t, mm), BindMM: maybe(t, mm), LayMM: maybe(t, mm),
+			Locked: maybe(t, yesNo)}
 		if n := rapid.IntRange(-1, len(free)).Draw(t, "in the layer"); n >= 0 {
 			l.Of = append([]string{}, free[:n]...)
 			l.Pinned = append([]string{}, free[:n/2]...)
@@ -213,11 +215,14 @@ func covers(t *rapid.T) (all []model.Cover) {
 
 func builds(t *rapid.T) (all []model.Build) {
 	for i := range rapid.IntRange(0, 2).Draw(t, "builds") {
-		b := model.Build{Serial: id(t, "n", i), Revision: maybe(t, anyText), Begun: maybe(t, anyText), Note: maybe(t, anyText), Done: maybeList(t, anyText, 0, 3)}
+		b := model.Build{Serial: id(t, "n", i), Revision: maybe(t, anyText), Begun: maybe(t, anyText), Note: maybe(t, anyText),
+			Done: maybeList(t, anyText, 0, 3)}
 		for range rapid.IntRange(0, 2).Draw(t, "of each") {
 			b.Signed = append(b.Signed, model.Signature{Step: anyText.Draw(t, "step"), By: anyText.Draw(t, "by"), At: maybe(t, anyText)})
-			b.Readings = append(b.Readings, model.Reading{Branch: anyText.Draw(t, "branch"), Layer: some.Draw(t, "layer"), OverMM: maybeList(t, mm, 0, 3), LayMM: maybe(t, mm)})
-			b.Used = append(b.Used, model.UsedWire{Spec: anyText.Draw(t, "spec"), Size: anyText.Draw(t, "size"), UsedMM: mm.Draw(t, "used")})
+			b.Readings = append(b.Readings, model.Reading{Branch: anyText.Draw(t, "branch"), Layer: some.Draw(t, "layer"),
+				OverMM: maybeList(t, mm, 0, 3), LayMM: maybe(t, mm)})
+			b.Used = append(b.Used, model.UsedWire{Spec: anyText.Draw(t, "spec"), Size: anyText.Draw(t, "size"),
+				UsedMM: mm.Draw(t, "used")})
 			b.Tubes = append(b.Tubes, model.Recovered{Branch: anyText.Draw(t, "branch"), OverMM: mm.Draw(t, "over")})
 			b.Again = append(b.Again, model.Again{End: anyText.Draw(t, "end"), Times: some.Draw(t, "times")})
 			b.Apart = append(b.Apart, model.Deviation{At: anyText.Draw(t, "at"), Says: anyText.Draw(t, "says")})

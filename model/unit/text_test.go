@@ -17,7 +17,8 @@ func TestParseNumber(t *testing.T) {
 		{"3/8", 0.375, nil}, {"1 3/8", 1.375, nil}, {"-1 1/2", -1.5, nil}, {"10.8/10", 1.08, nil}, {"10,5/10", 1.05, nil},
 		{"", 0, ErrEmpty}, {"  ", 0, ErrEmpty}, {"1.2.3", 0, ErrTwoMarks}, {"1,234.5", 0, ErrTwoMarks},
 		{"abc", 0, ErrNotANum}, {"1e3", 0, ErrNotANum}, {"NaN", 0, ErrNotANum}, {"inf", 0, ErrNotANum}, {"1-2", 0, ErrNotANum},
-		{"1/0", 0, ErrNotANum}, {"a/b", 0, ErrNotANum}, {"1.5 1/2", 0, ErrNotANum}, {"1.5/0", 0, ErrNotANum}, {"1/1.5", 0, ErrNotANum}, {"1.2.3/4", 0, ErrNotANum}, {".", 0, ErrNotANum}, {"-", 0, ErrNotANum},
+		{"1/0", 0, ErrNotANum}, {"a/b", 0, ErrNotANum}, {"1.5 1/2", 0, ErrNotANum}, {"1.5/0", 0, ErrNotANum}, {"1/1.5", 0, ErrNotANum},
+		{"1.2.3/4", 0, ErrNotANum}, {".", 0, ErrNotANum}, {"-", 0, ErrNotANum},
 	} {
 		got, err := ParseNumber(c.text)
 		if !errors.Is(err, c.err) || got != c.want {
@@ -30,8 +31,10 @@ func TestPrint(t *testing.T) {
 	for _, c := range []struct {
 		got, want string
 	}{
-		{MM.Diameter(7.65), "7.7"}, {MM.Diameter(0.04), "0.0"}, {MM.Diameter(-0.04), "0.0"}, {MM.Fine(1.005), "1.01"}, {MM.Fine(-0.42), "-0.42"},
-		{MM.Length(449.5), "450"}, {Inch.Diameter(25.4), "1.000"}, {Inch.Length(25.4), "1"}, {Inch.Length(9.525), "3/8"}, {Inch.Length(450), "17 11/16"},
+		{MM.Diameter(7.65), "7.7"}, {MM.Diameter(0.04), "0.0"}, {MM.Diameter(-0.04), "0.0"}, {MM.Fine(1.005), "1.01"},
+		{MM.Fine(-0.42), "-0.42"},
+		{MM.Length(449.5), "450"}, {Inch.Diameter(25.4), "1.000"}, {Inch.Length(25.4), "1"}, {Inch.Length(9.525), "3/8"},
+		{Inch.Length(450), "17 11/16"},
 		{Inch.Length(-9.525), "-3/8"}, {Fixed(2.675, 2), "2.68"}, {Fixed(math.Copysign(0, -1), 1), "0.0"},
 	} {
 		if c.got != c.want {

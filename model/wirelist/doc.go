@@ -11,15 +11,10 @@
 // Two steps, both pure functions of what they are given: Read, of package table, makes
 // tables of bytes, Import makes a harness and a report of tables. Neither opens a file.
 //
-// The way through Import, a file each: struck.go leaves out what a workbook does not
-// show, beside.go parts tables that stand side by side, block.go a table into blocks;
-// header.go finds their headings, headwords.go and sides.go what these mean, settle.go
-// and run.go what their rows say of that, title.go and rows.go which connector a block
-// is of, aside.go what among its rows is none. row.go reads one row, pins.go and
-// rowends.go its ends, values.go and notes.go the rest, state.go whether a place is
-// free. nets.go joins what two tables say of one wire, cables.go and drains.go make
-// units, judge.go holds the whole against itself, tree.go finds the branches, make.go
-// makes the harness.
+// The way through Import, a package each: shape finds blocks, headings and what each
+// column means; row reads one row, with value and name for its cells; draft is the
+// harness as far as it is read; join makes of it what the rows of several tables say
+// together, and holds the whole against itself; report is what is said on the way.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

@@ -4,6 +4,8 @@ import (
 	"fmt"
 
 	"contralay/model/wirelist"
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/value"
 )
 
 // A pin table without far ends, with a pair, a spare and a cavity of each kind.
@@ -16,12 +18,12 @@ func ExampleImport() {
 | D | N/C | | | |
 | E | Not used | | | reserved |
 `
-	tables, err := wirelist.Read("wheel.md", []byte(list), wirelist.DefaultLimits())
+	tables, err := value.Read("wheel.md", []byte(list), value.DefaultLimits())
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	h, report, err := wirelist.Import(tables, wirelist.Options{})
+	h, report, err := wirelist.Import(tables, draft.Options{})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -42,7 +44,7 @@ func ExampleImport() {
 // Parts of a gauge column as lists have them.
 func ExampleParseGauge() {
 	for _, cell := range []string{"AWG22", "0,5", "2x24 AWG shielded", "M22759/32-22-9", "thick"} {
-		g, ok := wirelist.ParseGauge(cell, wirelist.BareAWG, wirelist.MarkUnknown)
+		g, ok := value.ParseGauge(cell, value.BareAWG, value.MarkUnknown)
 		fmt.Println(g, ok)
 	}
 	// Output:

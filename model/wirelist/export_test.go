@@ -1,9 +1,11 @@
-package wirelist
+package wirelist_test
 
 import (
 	"maps"
 	"slices"
+
+	"contralay/model/wirelist/name"
 )
 
 // Headings is every heading that is known, folded.
-func Headings() []string { return slices.Sorted(maps.Keys(vocabulary())) }
+func Headings() []string { return slices.Sorted(maps.Keys(name.Vocabulary())) }

@@ -8,6 +8,9 @@ import (
 	"testing"
 
 	"contralay/model/wirelist"
+	"contralay/model/wirelist/draft"
+	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/value"
 )
 
 // seeds gives a fuzz test every fixture of a kind.
@@ -31,15 +34,16 @@ func seeds(f *testing.F, endings ...string) {
 }
 
 // small are limits that let a fuzz test reach them.
-func small() wirelist.Limits {
-	return wirelist.Limits{FileBytes: 1 << 20, UnpackedBytes: 4 << 20, Rows: 2000, Columns: 64, Cells: 20_000, CellBytes: 4096, Sheets: 8, XMLDepth: 32}
+func small() value.Limits {
+	return value.Limits{FileBytes: 1 << 20, UnpackedBytes: 4 << 20, Rows: 2000, Columns: 64, Cells: 20_000, CellBytes: 4096, Sheets: 8,
+		XMLDepth: 32}
 }
 
 // whatever reads any bytes: tables within the limits or an Error, and of tables a
 // harness that is sound or an Error.
 func whatever(t *testing.T, name string, data []byte) {
-	tables, err := wirelist.Read(name, data, small())
-	var bad *wirelist.Error
+	tables, err := value.Read(name, data, small())
+	var bad *value.Error
 	if err != nil {
 		if !errors.As(err, &bad) || tables != nil {
 			t.Fatalf("%v beside %d tables", err, len(tables))
@@ -58,7 +62,7 @@ func whatever(t *testing.T, name string, data []byte) {
 	if rows > 2000 {
 		t.Fatalf("%d rows", rows)
 	}
-	h, report, err := wirelist.Import(tables, wirelist.Options{Unit: "mm"})
+	h, report, err := wirelist.Import(tables, draft.Options{Unit: "mm"})
 	if err != nil {
 		if !errors.As(err, &bad) || len(h.Wires) > 0 {
 			t.Fatalf("%v beside %d wires", err, len(h.Wires))
@@ -104,12 +108,12 @@ func FuzzContent(f *testing.F) {
 func FuzzRecipe(f *testing.F) {
 	seeds(f, ".recipe.toml")
 	f.Fuzz(func(t *testing.T, data []byte) {
-		r, err := wirelist.DecodeRecipe("recipe", data)
+		r, err := wirelistname.DecodeRecipe("recipe", data)
 		if err != nil {
 			return
 		}
 		text := r.Encode()
-		again, err := wirelist.DecodeRecipe("recipe", text)
+		again, err := wirelistname.DecodeRecipe("recipe", text)
 		if err != nil || string(again.Encode()) != string(text) {
 			t.Fatalf("%v\n%s\n%s", err, text, again.Encode())
 		}
@@ -121,15 +125,15 @@ func FuzzGauge(f *testing.F) {
 		f.Add(s, false)
 	}
 	f.Fuzz(func(t *testing.T, text string, metric bool) {
-		bare := wirelist.BareAWG
+		bare := value.BareAWG
 		if metric {
-			bare = wirelist.BareMM2
+			bare = value.BareMM2
 		}
-		g, ok := wirelist.ParseGauge(text, bare, wirelist.MarkUnknown)
+		g, ok := value.ParseGauge(text, bare, value.MarkUnknown)
 		if !ok {
 			return
 		}
-		again, ok := wirelist.ParseGauge(g.String(), bare, wirelist.MarkPoint)
+		again, ok := value.ParseGauge(g.String(), bare, value.MarkPoint)
 		if !ok || again.String() != g.String() || again.Size != g.Size || again.Spec != g.Spec {
 			t.Fatalf("%q: %+v is printed %q and read %+v, %v", text, g, g.String(), again, ok)
 		}
@@ -141,11 +145,11 @@ func FuzzColour(f *testing.F) {
 		f.Add(s, "de")
 	}
 	f.Fuzz(func(t *testing.T, text, lang string) {
-		c, ok := wirelist.ParseColour(text, lang)
+		c, ok := value.ParseColour(text, lang)
 		if !ok {
 			return
 		}
-		again, ok := wirelist.ParseColour(c.String(), "")
+		again, ok := value.ParseColour(c.String(), "")
 		if !ok || !again.Equal(c) {
 			t.Fatalf("%q: %v is printed %q and read %v, %v", text, c, c.String(), again, ok)
 		}
@@ -157,13 +161,13 @@ func FuzzLength(f *testing.F) {
 		f.Add(s, "mm")
 	}
 	f.Fuzz(func(t *testing.T, text, bare string) {
-		mm, ok := wirelist.ParseLength(text, wirelist.LengthUnit(bare), wirelist.MarkUnknown)
+		mm, ok := value.ParseLength(text, value.LengthUnit(bare), value.MarkUnknown)
 		if !ok {
 			return
 		}
-		again, ok := wirelist.ParseLength(wirelist.FormatLength(mm), "", wirelist.MarkUnknown)
+		again, ok := value.ParseLength(value.FormatLength(mm), "", value.MarkUnknown)
 		if !ok || again != mm || mm < 0 || mm > 100_000 {
-			t.Fatalf("%q: %v is printed %q and read %v, %v", text, mm, wirelist.FormatLength(mm), again, ok)
+			t.Fatalf("%q: %v is printed %q and read %v, %v", text, mm, value.FormatLength(mm), again, ok)
 		}
 	})
 }

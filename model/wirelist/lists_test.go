@@ -8,11 +8,15 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"contralay/model"
 	"contralay/model/file"
 	"contralay/model/wirelist"
-
-	"github.com/google/go-cmp/cmp"
+	"contralay/model/wirelist/draft"
+	wirelistname "contralay/model/wirelist/name"
+	wirelistreport "contralay/model/wirelist/report"
+	"contralay/model/wirelist/value"
 )
 
 var update = flag.Bool("update", false, "write the expected harness and report of each list anew")
@@ -34,7 +38,8 @@ func TestLists(t *testing.T) {
 		n++
 		t.Run(name, func(t *testing.T) {
 			h, report := imported(t, filepath.Join(lists, name))
-			golden(t, name+".report", strings.Join(append(report.Lines(), "", strings.Join(report.Full()[len(report.Facts):], "\n")), "\n")+"\n")
+			golden(t, name+".report", strings.Join(append(report.Lines(), "", strings.Join(report.Full()[len(report.Facts):], "\n")), "\n")+
+				"\n")
 			golden(t, name+".toml", string(file.Encode(file.Document{Harness: h})))
 		})
 	}
@@ -45,17 +50,17 @@ func TestLists(t *testing.T) {
 
 // imported reads one list, with the recipe beside it where there is one, and holds
 // the harness to what every harness must be.
-func imported(t *testing.T, path string) (model.Harness, wirelist.Report) {
+func imported(t *testing.T, path string) (model.Harness, wirelistreport.Report) {
 	t.Helper()
 	data, err := os.ReadFile(path)
 	if err != nil {
 		t.Fatal(err)
 	}
 	name := filepath.Base(path)
-	var opt wirelist.Options
+	var opt draft.Options
 	recipe, err := os.ReadFile(strings.TrimSuffix(path, filepath.Ext(path)) + ".recipe.toml")
 	if err == nil {
-		r, err := wirelist.DecodeRecipe("recipe", recipe)
+		r, err := wirelistname.DecodeRecipe("recipe", recipe)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -63,7 +68,7 @@ func imported(t *testing.T, path string) (model.Harness, wirelist.Report) {
 	} else if !errors.Is(err, os.ErrNotExist) {
 		t.Fatal(err)
 	}
-	tables, err := wirelist.Read(name, data, wirelist.Limits{})
+	tables, err := value.Read(name, data, value.Limits{})
 	if err != nil {
 		t.Fatal(err)
 	}

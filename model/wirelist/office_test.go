@@ -7,9 +7,9 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/model/wirelist"
-
 	"github.com/google/go-cmp/cmp"
+
+	"contralay/model/wirelist/value"
 )
 
 // What a spreadsheet program makes of a list of separated values is read back as the
@@ -62,7 +62,7 @@ func TestWorkbooksAsSeparated(t *testing.T) {
 // texts is the rows of a list, without the empty cells at their ends.
 func texts(t *testing.T, name string, data []byte) [][]string {
 	t.Helper()
-	tables, err := wirelist.Read(name, data, wirelist.Limits{})
+	tables, err := value.Read(name, data, value.Limits{})
 	if err != nil || len(tables) != 1 {
 		t.Fatalf("%d tables, %v", len(tables), err)
 	}

@@ -12,7 +12,8 @@ func TestPinTable(t *testing.T) {
 		t.Errorf("%d terminations", n)
 	}
 	bulkhead := h.Terminations[0]
-	if bulkhead.Name.V != "Bulkhead, engine side" || bulkhead.Insert.V != "18-32" || bulkhead.Gender.V != "socket" || strings.Join(bulkhead.Reserved, " ") != "K" {
+	if bulkhead.Name.V != "Bulkhead, engine side" || bulkhead.Insert.V != "18-32" || bulkhead.Gender.V != "socket" ||
+		strings.Join(bulkhead.Reserved, " ") != "K" {
 		t.Errorf("bulkhead: %+v", bulkhead)
 	}
 	at := map[string]int{}
@@ -25,7 +26,8 @@ func TestPinTable(t *testing.T) {
 	unit := func(name, a, b string, shield bool) {
 		for _, u := range h.Units {
 			if u.Name.V == name {
-				if len(u.Wires) != 2 || u.Wires[0] != h.Wires[at[a]].ID || u.Wires[1] != h.Wires[at[b]].ID || u.Build.V != "pair" || u.Shield.V != shield {
+				if len(u.Wires) != 2 || u.Wires[0] != h.Wires[at[a]].ID || u.Wires[1] != h.Wires[at[b]].ID || u.Build.V != "pair" ||
+					u.Shield.V != shield {
 					t.Errorf("%s: %+v", name, u)
 				}
 				return
@@ -57,7 +59,8 @@ func TestPinTable(t *testing.T) {
 	if len(lines) > 11 {
 		t.Errorf("%d lines", len(lines))
 	}
-	for _, want := range []string{"2 terminations", "CRANK shielded pair", "CAN twisted pair", "1 wired spare (J)", "1 reserved (K)", "1 blank (D)", "two cavities of one net: L,M"} {
+	for _, want := range []string{"2 terminations", "CRANK shielded pair", "CAN twisted pair", "1 wired spare (J)", "1 reserved (K)",
+		"1 blank (D)", "two cavities of one net: L,M"} {
 		if !strings.Contains(strings.Join(lines, "\n"), want) {
 			t.Errorf("the report does not say %q:\n%s", want, strings.Join(lines, "\n"))
 		}

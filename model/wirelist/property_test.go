@@ -5,11 +5,13 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/model/file"
-	"contralay/model/wirelist"
-
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
+
+	"contralay/model/file"
+	"contralay/model/wirelist"
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/value"
 )
 
 // pools are cells as lists have them, right and wrong, by heading.
@@ -25,10 +27,11 @@ func pools() map[string][]string {
 		"Length": {"", "610mm", "24 in", "720", "?", "1,250", "red"},
 		"Amps":   {"", "1", "20 mA", "lots", "7.5A"},
 		"Signal": {"", "INJ 1", "INJ 2", "CAN H", "CAN L", "spare", "N/C", "Reserved", "Sensor ground"},
-		"Notes":  {"", "fused 7.5 A", "twisted", "2x24 shielded", "pair with 101", "pair with 999", "ask K.", "feeds four, fuse 5 A", "reserved", "F3"},
-		"Fuse":   {"", "5", "F3", "F3 10A", "big one"},
-		"Cable":  {"", "CB1", "TSP", "2 core", "-"},
-		"Odd":    {"", "x", "loose text"},
+		"Notes": {"", "fused 7.5 A", "twisted", "2x24 shielded", "pair with 101", "pair with 999", "ask K.", "feeds four, fuse 5 A",
+			"reserved", "F3"},
+		"Fuse":  {"", "5", "F3", "F3 10A", "big one"},
+		"Cable": {"", "CB1", "TSP", "2 core", "-"},
+		"Odd":   {"", "x", "loose text"},
 	}
 }
 
@@ -53,11 +56,11 @@ func TestAnyListIsSoundAndLosesNothing(t *testing.T) {
 			}
 			rows = append(rows, row)
 		}
-		table := wirelist.Table{File: "list", Comma: true}
+		table := value.Table{File: "list", Comma: true}
 		for i, r := range rows {
-			table.Rows = append(table.Rows, wirelist.Row{Line: i + 1, Cells: r})
+			table.Rows = append(table.Rows, value.Row{Line: i + 1, Cells: r})
 		}
-		h, report, err := wirelist.Import([]wirelist.Table{table}, wirelist.Options{})
+		h, report, err := wirelist.Import([]value.Table{table}, draft.Options{})
 		if err != nil && strings.Contains(err.Error(), "no row below") {
 			return // a remark is all there is
 		}
@@ -66,7 +69,7 @@ func TestAnyListIsSoundAndLosesNothing(t *testing.T) {
 		}
 		sound(t, h)
 		text := string(file.Encode(file.Document{Harness: h}))
-		again, second, _ := wirelist.Import([]wirelist.Table{table}, wirelist.Options{})
+		again, second, _ := wirelist.Import([]value.Table{table}, draft.Options{})
 		if text != string(file.Encode(file.Document{Harness: again})) || cmp.Diff(report, second) != "" {
 			t.Fatal("twice the same list, and not the same harness and report")
 		}
@@ -91,16 +94,16 @@ func TestAnyListIsSoundAndLosesNothing(t *testing.T) {
 func understood(head, cell string) bool {
 	switch head {
 	case "Gauge":
-		_, ok := wirelist.ParseGauge(cell, wirelist.BareAWG, wirelist.MarkUnknown)
+		_, ok := value.ParseGauge(cell, value.BareAWG, value.MarkUnknown)
 		return ok || cell == "-"
 	case "Colour":
-		_, ok := wirelist.ParseColour(cell, "")
+		_, ok := value.ParseColour(cell, "")
 		return ok || cell == "reserved"
 	case "Length":
-		_, ok := wirelist.ParseLength(cell, "", wirelist.MarkPoint)
+		_, ok := value.ParseLength(cell, "", value.MarkPoint)
 		return ok
 	case "Amps", "Fuse":
-		_, ok := wirelist.ParseCurrent(cell, false, wirelist.MarkUnknown)
+		_, ok := value.ParseCurrent(cell, false, value.MarkUnknown)
 		return ok || cell == "F3 10A"
 	case "Notes":
 		return cell == "fused 7.5 A" || cell == "twisted" || cell == "2x24 shielded" || cell == "reserved" || cell == "pair with 101"
@@ -118,7 +121,7 @@ func understood(head, cell string) bool {
 // Whatever headings a shop puts beside those that a wire hangs on, in whatever order and
 // however often: no cell below them is dropped without a word.
 func TestNoColumnIsDropped(t *testing.T) {
-	known := wirelist.Headings()
+	known := Headings()
 	rapid.Check(t, func(t *rapid.T) {
 		heads := slices.Clone(rapid.SampledFrom([][]string{
 			{"Wire", "From", "Pin", "To", "Pin"},
@@ -132,7 +135,7 @@ func TestNoColumnIsDropped(t *testing.T) {
 			at := rapid.IntRange(0, len(heads)).Draw(t, "at")
 			heads = slices.Insert(heads, at, rapid.SampledFrom(known).Draw(t, "head"))
 		}
-		table := wirelist.Table{File: "list", Rows: []wirelist.Row{{Line: 1, Cells: heads}}}
+		table := value.Table{File: "list", Rows: []value.Row{{Line: 1, Cells: heads}}}
 		n := 0
 		for i := range rapid.IntRange(1, 3).Draw(t, "rows") {
 			row := make([]string, len(heads))
@@ -142,9 +145,9 @@ func TestNoColumnIsDropped(t *testing.T) {
 					row[k] = "xo" + string(rune('a'+n/20)) + string(rune('a'+n%20)) + "ux" // no word of any language
 				}
 			}
-			table.Rows = append(table.Rows, wirelist.Row{Line: 2 + i, Cells: row})
+			table.Rows = append(table.Rows, value.Row{Line: 2 + i, Cells: row})
 		}
-		h, report, err := wirelist.Import([]wirelist.Table{table}, wirelist.Options{})
+		h, report, err := wirelist.Import([]value.Table{table}, draft.Options{})
 		if err != nil {
 			return // no row names its columns: said
 		}

@@ -4,26 +4,31 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/model/wirelist"
-
 	"github.com/google/go-cmp/cmp"
+
+	"contralay/model/wirelist"
+	"contralay/model/wirelist/draft"
+	wirelistreport "contralay/model/wirelist/report"
+	"contralay/model/wirelist/value"
 )
 
 // Several lists make one harness: the pin tables of two files are the ends of the
 // same wires, and each finding says which file it is of.
 func TestSeveralLists(t *testing.T) {
-	var all []wirelist.Table
+	var all []value.Table
 	for _, f := range []struct{ name, text string }{
-		{"P1 bulkhead.csv", "Pin,Signal,AWG,Colour\n1,Oil pressure 5V,22,red\n2,Oil pressure signal,22,thing\n3,Oil pressure ground,22,black\n"},
-		{"lists/OIL1.csv", "Pin,Signal,AWG,Colour\nA,Oil pressure 5V,22,red\nB,Oil pressure signal,24,yellow\nC,Oil pressure ground,22,black\n"},
+		{"P1 bulkhead.csv", "Pin,Signal,AWG,Colour\n1,Oil pressure 5V,22,red\n2,Oil pressure signal,22,thing\n3,Oil pressure " +
+			"ground,22,black\n"},
+		{"lists/OIL1.csv", "Pin,Signal,AWG,Colour\nA,Oil pressure 5V,22,red\nB,Oil pressure signal,24,yellow\nC,Oil pressure " +
+			"ground,22,black\n"},
 	} {
-		tables, err := wirelist.Read(f.name, []byte(f.text), wirelist.Limits{})
+		tables, err := value.Read(f.name, []byte(f.text), value.Limits{})
 		if err != nil {
 			t.Fatal(err)
 		}
 		all = append(all, tables...)
 	}
-	h, report, err := wirelist.Import(all, wirelist.Options{Name: "Oil loom"})
+	h, report, err := wirelist.Import(all, draft.Options{Name: "Oil loom"})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -49,7 +54,7 @@ func TestSeveralLists(t *testing.T) {
 	if d := cmp.Diff(want, report.Lines()); d != "" {
 		t.Errorf("-want +got:\n%s\n%s", d, strings.Join(report.Full(), "\n"))
 	}
-	if report.Worst() != wirelist.Warn {
+	if report.Worst() != wirelistreport.Warn {
 		t.Errorf("worst: %q", report.Worst())
 	}
 }

@@ -8,6 +8,8 @@ import (
 	"testing"
 
 	"contralay/model/wirelist"
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/value"
 )
 
 // flat is a workbook as one plain text, which a spreadsheet program makes into others: a
@@ -21,7 +23,8 @@ const flat = `<?xml version="1.0" encoding="UTF-8"?>
 </office:automatic-styles>
 <office:body><office:spreadsheet>
 <table:table table:name="J1" table:style-name="shown">
-<table:table-row>` + `<table:table-cell office:value-type="string"><text:p>Pin</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Function</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Gauge</text:p></table:table-cell></table:table-row>
+<table:table-row>` +
+	`<table:table-cell office:value-type="string"><text:p>Pin</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Function</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Gauge</text:p></table:table-cell></table:table-row>
 <table:table-row><table:table-cell office:value-type="string"><text:p>A</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Lamp</text:p></table:table-cell><table:table-cell table:number-rows-spanned="3" office:value-type="string"><text:p>20 AWG</text:p></table:table-cell></table:table-row>
 <table:table-row table:visibility="collapse"><table:table-cell office:value-type="string"><text:p>B</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Horn</text:p></table:table-cell><table:covered-table-cell/></table:table-row>
 <table:table-row><table:table-cell office:value-type="string"><text:p>C</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Pump</text:p></table:table-cell><table:covered-table-cell/></table:table-row>
@@ -37,11 +40,11 @@ const flat = `<?xml version="1.0" encoding="UTF-8"?>
 // shownAsIs holds what is read of that workbook, of whatever kind.
 func shownAsIs(t *testing.T, name string, data []byte) {
 	t.Helper()
-	tables, err := wirelist.Read(name, data, wirelist.Limits{})
+	tables, err := value.Read(name, data, value.Limits{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	h, rep, err := wirelist.Import(tables, wirelist.Options{})
+	h, rep, err := wirelist.Import(tables, draft.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -53,12 +56,14 @@ func shownAsIs(t *testing.T, name string, data []byte) {
 	if sizes != "J1:A 20, J1:B 20, J1:C 20, J1:E 22, " {
 		t.Errorf("%s: %s\n%s", name, sizes, report)
 	}
-	for _, want := range []string{"row 5: warn: row struck out: D Old fan 16 AWG; left out", "row 3: note: hidden row", `sheet "old": warn: hidden sheet; left out; named as a sheet it is read`} {
+	for _, want := range []string{"row 5: warn: row struck out: D Old fan 16 AWG; left out", "row 3: note: hidden row",
+		`sheet "old": warn: hidden sheet; left out; named as a sheet it is read`} {
 		if !strings.Contains(report, want) {
 			t.Errorf("%s: %q is not in\n%s", name, want, report)
 		}
 	}
-	if h, _, err := wirelist.Import(tables, wirelist.Options{Sheets: []string{"old"}}); err != nil || len(h.Wires) != 1 || h.Wires[0].Signal.V != "Old lamp" {
+	if h, _, err := wirelist.Import(tables, draft.Options{Sheets: []string{"old"}}); err != nil || len(h.Wires) != 1 ||
+		h.Wires[0].Signal.V != "Old lamp" {
 		t.Errorf("%s: the hidden sheet by its name: %v %+v", name, err, h.Wires)
 	}
 }
@@ -73,8 +78,12 @@ func TestShownInAPlainWorkbook(t *testing.T) {
 <row r="6"><c r="A6" t="str" s="1"><v>E</v></c><c r="B6" t="str"><v>Wiper</v></c><c r="C6" t="str"><v>22 AWG</v></c></row></sheetData>
 <mergeCells><mergeCell ref="C2:C4"/><mergeCell ref="A7:C7"/><mergeCell ref="nonsense"/></mergeCells></worksheet>`)
 	const office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships"
-	parts["xl/workbook.xml"] = `<workbook xmlns:r="` + office + `"><sheets><sheet name="J1" r:id="r1"/><sheet name="old" state="hidden" r:id="r3"/></sheets></workbook>`
-	parts["xl/_rels/workbook.xml.rels"] = `<Relationships><Relationship Id="r1" Type="` + office + `/worksheet" Target="worksheets/sheet1.xml"/><Relationship Id="r2" Type="` + office + `/styles" Target="styles.xml"/><Relationship Id="r3" Type="` + office + `/worksheet" Target="worksheets/sheet2.xml"/></Relationships>`
+	parts["xl/workbook.xml"] = `<workbook xmlns:r="` + office +
+		`"><sheets><sheet name="J1" r:id="r1"/><sheet name="old" state="hidden" r:id="r3"/></sheets></workbook>`
+	parts["xl/_rels/workbook.xml.rels"] = `<Relationships><Relationship Id="r1" Type="` + office +
+		`/worksheet" Target="worksheets/sheet1.xml"/><Relationship Id="r2" Type="` + office +
+		`/styles" Target="styles.xml"/><Relationship Id="r3" Type="` + office +
+		`/worksheet" Target="worksheets/sheet2.xml"/></Relationships>`
 	parts["xl/styles.xml"] = `<styleSheet><fonts><font/><font><strike/></font><font><strike val="0"/></font></fonts><cellXfs><xf fontId="0"/><xf fontId="1"/><xf fontId="2"/></cellXfs></styleSheet>`
 	parts["xl/worksheets/sheet2.xml"] = `<worksheet><row r="1"><c r="A1" t="str"><v>Pin</v></c><c r="B1" t="str"><v>Function</v></c></row><row r="2"><c r="A2" t="str"><v>A</v></c><c r="B2" t="str"><v>Old lamp</v></c></row></worksheet>`
 	shownAsIs(t, "book.xlsx", packed(t, parts))
@@ -95,7 +104,8 @@ func TestShownInAWorkbook(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, kind := range []string{"xlsx", "ods"} {
-		cmd := exec.Command(program, "-env:UserInstallation=file://"+filepath.Join(dir, "profile"), "--headless", "--convert-to", kind, "--outdir", dir, source)
+		cmd := exec.Command(program, "-env:UserInstallation=file://"+filepath.Join(dir, "profile"), "--headless", "--convert-to", kind,
+			"--outdir", dir, source)
 		if out, err := cmd.CombinedOutput(); err != nil {
 			t.Fatalf("%v: %s", err, out)
 		}
@@ -119,14 +129,16 @@ func TestMergedFarDown(t *testing.T) {
 		b.WriteString(`<mergeCell ref="B1:B1048576"/><mergeCell ref="A1:A1048576"/>`)
 	}
 	b.WriteString(`</mergeCells></worksheet>`)
-	if _, err := wirelist.Read("book.xlsx", packed(t, workbook(b.String())), wirelist.Limits{Cells: 2000}); err != nil {
+	if _, err := value.Read("book.xlsx", packed(t, workbook(b.String())), value.Limits{Cells: 2000}); err != nil {
 		t.Error(err)
 	}
 }
 
 // A row that says it is gone is not built, and is told.
 func TestDeletedRows(t *testing.T) {
-	h, report := of(t, "list.csv", "Wire,From,To,Gauge,Notes,Rev\n1,A:1,B:1,22,,\n2,A:2,B:2,22,DELETED rev C,\n3,A:3,B:3,22,,entfällt\n4,A:4,B:4,22,removed blue sleeve,\n5,A:5,B:5,22,obsolete,\n")
+	h,
+		report := of(t, "list.csv", "Wire,From,To,Gauge,Notes,Rev\n1,A:1,B:1,22,,\n2,A:2,B:2,22,DELETED rev "+
+		"C,\n3,A:3,B:3,22,,entfällt\n4,A:4,B:4,22,removed blue sleeve,\n5,A:5,B:5,22,obsolete,\n")
 	if ends(h) != "A:1 B:1, A:4 B:4" || strings.Count(report, "row marked as deleted") != 3 {
 		t.Errorf("%s\n%s", ends(h), report)
 	}

@@ -1,4 +1,4 @@
-package bench
+package bench_test
 
 import (
 	"flag"
@@ -13,10 +13,14 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"contralay/calc"
+	"contralay/calc/phase/bundle"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
 	"contralay/model/unit"
+	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
 	"contralay/ui/draw"
 )
 
@@ -39,29 +43,30 @@ func entries(t testing.TB) *catalogue.Catalogue {
 var worked sync.Map
 
 // open is a bench on a file of testdata, with every proposal worked out.
-func open(t testing.TB, name string) *Model {
+func open(t testing.TB, name string) *desk.Model {
 	t.Helper()
 	d, err := file.Load(filepath.Join("..", "..", "testdata", name))
 	if err != nil {
 		t.Fatal(err)
 	}
-	return openWith(t, name, Config{Doc: d, Path: name, Cat: entries(t), Palette: draw.Palette{}})
+	return openWith(t, name, desk.Config{Doc: d, Path: name, Cat: entries(t), Palette: draw.Palette{}})
 }
 
 // openAt is a bench with a screen in front that only some starts have.
-func openAt(t testing.TB, name, screen string) *Model {
+func openAt(t testing.TB, name, screen string) *desk.Model {
 	t.Helper()
 	d, err := file.Load(filepath.Join("..", "..", "testdata", name))
 	if err != nil {
 		t.Fatal(err)
 	}
-	c := Config{Doc: d, Path: name, Cat: entries(t), Palette: draw.Palette{}}
+	c := desk.Config{Doc: d, Path: name, Cat: entries(t), Palette: draw.Palette{}}
 	switch screen {
 	case "unsaved work":
 		was := file.Document{Harness: d.Harness, Head: d.Head}
 		h := *d.Harness.EditWire(0, func(w *model.Wire) { w.Size, w.Amps = "20", model.Some(unit.Ampere(3)) })
 		is := file.Document{Harness: h}
-		c.Left = []Left{{Doc: is, When: "4 May 2026 16:20", Changed: true, Says: file.Differences(was, is), Discard: func() error { return nil }}, {Doc: is, When: "3 May 2026 10:00", Discard: func() error { return fmt.Errorf("no") }}}
+		c.Left = []desk.Left{{Doc: is, When: "4 May 2026 16:20", Changed: true, Says: file.Differences(was, is),
+			Discard: func() error { return nil }}, {Doc: is, When: "3 May 2026 10:00", Discard: func() error { return fmt.Errorf("no") }}}
 	case "file changed":
 		c.Changed = func(string) bool { return true }
 	}
@@ -71,14 +76,14 @@ func openAt(t testing.TB, name, screen string) *Model {
 }
 
 // goTo presses keys; "@text" puts the cursor on the row that has the text, if one has.
-func goTo(t testing.TB, m *Model, keys ...string) {
+func goTo(t testing.TB, m *desk.Model, keys ...string) {
 	t.Helper()
 	for _, k := range keys {
 		if want, is := strings.CutPrefix(k, "@"); is {
-			p := m.page(m.listWidth())
-			if at := slices.IndexFunc(p.rows, func(r row) bool { return strings.Contains(r.line(), want) }); at >= 0 {
-				m.cursor[m.cursorKey()] = at
-				delete(m.on, m.cursorKey())
+			p := bench.Page(m, m.ListWidth())
+			if at := slices.IndexFunc(p.Rows, func(r desk.Row) bool { return strings.Contains(r.Line(), want) }); at >= 0 {
+				m.Cursor[m.CursorKey()] = at
+				delete(m.On, m.CursorKey())
 			}
 			continue
 		}
@@ -86,43 +91,44 @@ func goTo(t testing.TB, m *Model, keys ...string) {
 	}
 }
 
-func openWith(t testing.TB, name string, c Config) *Model {
+func openWith(t testing.TB, name string, c desk.Config) *desk.Model {
 	t.Helper()
-	m := New(c)
+	m := bench.New(c)
 	if known, ok := worked.Load(name); ok {
-		m.sheet.Proposals = known.(map[string]calc.Proposal)
-		m.rebuild()
+		m.Sheet.Proposals = known.(map[string]sheet.Proposal)
+		m.Rebuild()
 	}
 	m = ready(m)
-	worked.Store(name, m.sheet.Proposals)
+	worked.Store(name, m.Sheet.Proposals)
 	return m
 }
 
 // ready runs what would be worked out beside the screen.
-func ready(m *Model) *Model {
-	for cmd := m.Init(); cmd != nil; {
-		_, cmd = m.Update(cmd())
+func ready(m *desk.Model) *desk.Model {
+	for cmd := bench.Init(m); cmd != nil; {
+		_, cmd = bench.Update(m, cmd())
 	}
 	return m
 }
 
 // press sends keys by name and runs what they start.
-func press(m *Model, keys ...string) {
+func press(m *desk.Model, keys ...string) {
 	for _, k := range keys {
-		_, cmd := m.Update(message(k))
+		_, cmd := bench.Update(m, message(k))
 		for cmd != nil {
 			msg := cmd()
 			if _, quit := msg.(tea.QuitMsg); quit {
 				return
 			}
-			_, cmd = m.Update(msg)
+			_, cmd = bench.Update(m, msg)
 		}
 	}
 }
 
 func message(k string) tea.KeyMsg {
 	types := map[string]tea.KeyType{"up": tea.KeyUp, "down": tea.KeyDown, "left": tea.KeyLeft, "right": tea.KeyRight,
-		"enter": tea.KeyEnter, "esc": tea.KeyEsc, "backspace": tea.KeyBackspace, "ctrl+c": tea.KeyCtrlC, "ctrl+z": tea.KeyCtrlZ, "delete": tea.KeyDelete, "tab": tea.KeyTab, "end": tea.KeyEnd, "home": tea.KeyHome, "pgdown": tea.KeyPgDown}
+		"enter": tea.KeyEnter, "esc": tea.KeyEsc, "backspace": tea.KeyBackspace, "ctrl+c": tea.KeyCtrlC, "ctrl+z": tea.KeyCtrlZ,
+		"delete": tea.KeyDelete, "tab": tea.KeyTab, "end": tea.KeyEnd, "home": tea.KeyHome, "pgdown": tea.KeyPgDown}
 	if t, ok := types[k]; ok {
 		return tea.KeyMsg{Type: t}
 	}
@@ -135,12 +141,18 @@ var everyScreen = map[string][]string{
 	"build": {"right", "right", "right", "right"}, "wire": {"enter"}, "layer": {"right", "down", "enter"},
 	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
 	"size": {"enter", "down", "down", "enter"}, "to": {"enter", "down", "down", "down", "down", "down", "down", "down", "enter"},
-	"worst first": {"@nearest its limit", "enter"}, "sizes": {"@the sizes that do", "enter"}, "feeds": {"@protection", "enter"}, "feed": {"@protection", "enter", "enter"},
+	"worst first": {"@nearest its limit", "enter"}, "sizes": {"@the sizes that do", "enter"}, "feeds": {"@protection", "enter"},
+	"feed": {"@protection", "enter", "enter"},
 	"duty": {"enter", "@duty", "enter"}, "feed to choose": {"enter", "@feed  ", "enter"}, "data wire": {"@331", "enter"},
-	"ends": {"esc", "@terminations", "enter"}, "end": {"esc", "@terminations", "enter", "enter"}, "splices": {"esc", "@splices", "enter"}, "splice": {"esc", "@splices", "enter", "enter"},
-	"lists": {"esc", "@lists", "enter"}, "split": {"esc", "-"}, "margins": {"right", "right", "right", "@least margin", "enter"}, "threading": {"right", "right", "right", "@thread on", "enter"},
-	"boot": {"right", "right", "right", "@boot P1", "enter"}, "add cover": {"right", "right", "right", "@add  ", "enter"}, "cover": {"right", "right", "right", "@add  ", "enter", "down", "down", "enter"},
-	"run": {"right", "right", "right", "right", "@bench run", "enter"}, "run layer": {"right", "right", "right", "right", "@bench run", "enter", "enter", "enter", "enter", "enter", "enter", "5", ".", "3", "enter"},
+	"ends": {"esc", "@terminations", "enter"}, "end": {"esc", "@terminations", "enter", "enter"}, "splices": {"esc", "@splices", "enter"},
+	"splice": {"esc", "@splices", "enter", "enter"},
+	"lists":  {"esc", "@lists", "enter"}, "split": {"esc", "-"}, "margins": {"right", "right", "right", "@least margin", "enter"},
+	"threading": {"right", "right", "right", "@thread on", "enter"},
+	"boot":      {"right", "right", "right", "@boot P1", "enter"}, "add cover": {"right", "right", "right", "@add  ", "enter"},
+	"cover": {"right", "right", "right", "@add  ", "enter", "down", "down", "enter"},
+	"run":   {"right", "right", "right", "right", "@bench run", "enter"},
+	"run layer": {"right", "right", "right", "right", "@bench run", "enter", "enter", "enter", "enter", "enter", "enter", "5", ".", "3",
+		"enter"},
 	"why": {"w"}, "figures": {"right", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 
@@ -149,8 +161,8 @@ func TestFrameFitsEverySize(t *testing.T) {
 		m := openAt(t, "example.toml", name)
 		for w := 20; w <= 200; w += 7 {
 			for h := 8; h <= 60; h += 3 {
-				m.Update(tea.WindowSizeMsg{Width: w, Height: h})
-				lines := strings.Split(m.View(), "\n")
+				bench.Update(m, tea.WindowSizeMsg{Width: w, Height: h})
+				lines := strings.Split(bench.View(m), "\n")
 				if len(lines) != h {
 					t.Fatalf("%s at %d x %d: %d lines", name, w, h, len(lines))
 				}
@@ -167,10 +179,10 @@ func TestFrameFitsEverySize(t *testing.T) {
 func TestASCIIOnly(t *testing.T) {
 	for name := range everyScreen {
 		m := openAt(t, "example.toml", name)
-		m.cfg.ASCII = true
+		m.Cfg.ASCII = true
 		for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}, {20, 8}} {
-			m.Update(tea.WindowSizeMsg{Width: size[0], Height: size[1]})
-			for _, r := range m.View() {
+			bench.Update(m, tea.WindowSizeMsg{Width: size[0], Height: size[1]})
+			for _, r := range bench.View(m) {
 				if r != '\n' && (r < 0x20 || r > 0x7e) {
 					t.Fatalf("%s at %v shows %q", name, size, r)
 				}
@@ -190,14 +202,15 @@ func TestGoldenScreens(t *testing.T) {
 			shots = append(shots, shot{screen, size[0], size[1]})
 		}
 	}
-	for _, screen := range []string{"branches", "end", "splices", "lists", "threading", "worst first", "sizes", "feeds", "feed", "quit", "why", "unsaved work", "file changed", "help"} {
+	for _, screen := range []string{"branches", "end", "splices", "lists", "threading", "worst first", "sizes", "feeds", "feed", "quit",
+		"why", "unsaved work", "file changed", "help"} {
 		shots = append(shots, shot{screen, 80, 24})
 	}
 	for _, c := range shots {
 		t.Run(fmt.Sprintf("%s %dx%d", c.screen, c.w, c.h), func(t *testing.T) {
 			m := openAt(t, "demo.toml", c.screen)
-			m.Update(tea.WindowSizeMsg{Width: c.w, Height: c.h})
-			golden(t, fmt.Sprintf("%s-%dx%d.golden", strings.ReplaceAll(c.screen, " ", "-"), c.w, c.h), m.View())
+			bench.Update(m, tea.WindowSizeMsg{Width: c.w, Height: c.h})
+			golden(t, fmt.Sprintf("%s-%dx%d.golden", strings.ReplaceAll(c.screen, " ", "-"), c.w, c.h), bench.View(m))
 		})
 	}
 }
@@ -240,14 +253,15 @@ func loom(t testing.TB, n int) (*model.Harness, *catalogue.Catalogue) {
 		if i%9 == 0 {
 			size = "20"
 		}
-		h.Wires = append(h.Wires, model.Wire{ID: fmt.Sprint(100 + i), From: model.Some("A:" + c), To: model.Some("Z:" + c), Spec: "AS22759/32", Size: size,
+		h.Wires = append(h.Wires, model.Wire{ID: fmt.Sprint(100 + i), From: model.Some("A:" + c), To: model.Some("Z:" + c),
+			Spec: "AS22759/32", Size: size,
 			Colour: model.Some(fmt.Sprint(i % 10)), Amps: model.Some[unit.Ampere](0.5)})
 	}
 	h.Terminations = []model.Termination{a, z}
 	h.Branches = []model.Branch{{ID: "T", From: "A", To: "Z", LengthMM: 600}}
 	cat := entries(t)
 	s := calc.Complete(h, cat, nil)
-	o := s.Proposals[s.PlanKey(0)].Options[0]
+	o := s.Proposals[bundle.PlanKey(s, 0)].Options[0]
 	return h.EditBranch(0, func(b *model.Branch) { b.Layers = o.Layers }), cat
 }
 
@@ -272,10 +286,11 @@ func BenchmarkBuild(b *testing.B) {
 	}
 }
 
-func benchModel(b *testing.B, n int) *Model {
+func benchModel(b *testing.B, n int) *desk.Model {
 	h, cat := loom(b, n)
-	m := ready(New(Config{Doc: file.Document{Harness: *h}, Path: "x", Cat: cat, Palette: draw.Palette{Colour: true, Dark: true}}))
-	m.Update(tea.WindowSizeMsg{Width: 120, Height: 40})
+	m := ready(bench.New(desk.Config{Doc: file.Document{Harness: *h}, Path: "x", Cat: cat,
+		Palette: draw.Palette{Colour: true, Dark: true}}))
+	bench.Update(m, tea.WindowSizeMsg{Width: 120, Height: 40})
 	return m
 }
 
@@ -285,7 +300,7 @@ func BenchmarkUpdate(b *testing.B) {
 		b.Run(fmt.Sprint(n), func(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {
-				m.Update(message("down"))
+				bench.Update(m, message("down"))
 			}
 		})
 	}
@@ -294,11 +309,11 @@ func BenchmarkUpdate(b *testing.B) {
 func BenchmarkView(b *testing.B) {
 	for _, n := range sizes {
 		m := benchModel(b, n)
-		m.step = Layers
+		m.Step = desk.Layers
 		b.Run(fmt.Sprint(n), func(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {
-				_ = m.View()
+				_ = bench.View(m)
 			}
 		})
 	}

@@ -1,10 +1,13 @@
-package bench
+package bench_test
 
 import (
 	"strings"
 	"testing"
 
 	tea "github.com/charmbracelet/bubbletea"
+
+	"contralay/ui/bench"
+	"contralay/ui/bench/words"
 )
 
 // Every digit is drawn in its own way, in plain characters, and all figures keep
@@ -12,7 +15,7 @@ import (
 func TestLargeDigits(t *testing.T) {
 	seen := map[string]rune{}
 	for _, r := range "0123456789.-/ " {
-		seg, ok := segments(r)
+		seg, ok := words.Segments(r)
 		if !ok {
 			t.Errorf("%q is not drawn", r)
 		}
@@ -27,7 +30,7 @@ func TestLargeDigits(t *testing.T) {
 		}
 		seen[all] = r
 	}
-	if got := strings.Join(large("10.2", "mm"), "\n"); got != "      _     _  \n   | | |    _| \n   | |_| . |_   mm" {
+	if got := strings.Join(words.Large("10.2", "mm"), "\n"); got != "      _     _  \n   | | |    _| \n   | |_| . |_   mm" {
 		t.Errorf("10.2 is drawn\n%s", got)
 	}
 }
@@ -38,13 +41,14 @@ func TestTypedStandsLarge(t *testing.T) {
 		keys []string
 		want []string
 	}{
-		{[]string{"2", ".", "5"}, large("2.5", "A  current of wire 101")},
-		{[]string{"m", "right", "right", "right", "down", "down", "down", "down", "down", "enter", "1", " ", "3", "/", "8"}, large("1 3/8", "in  start of the sheath")},
+		{[]string{"2", ".", "5"}, words.Large("2.5", "A  current of wire 101")},
+		{[]string{"m", "right", "right", "right", "down", "down", "down", "down", "down", "enter", "1", " ", "3", "/", "8"},
+			words.Large("1 3/8", "in  start of the sheath")},
 	} {
 		m := open(t, "example.toml")
-		m.Update(tea.WindowSizeMsg{Width: 80, Height: 24})
+		bench.Update(m, tea.WindowSizeMsg{Width: 80, Height: 24})
 		press(m, c.keys...)
-		v := m.View()
+		v := bench.View(m)
 		for _, l := range c.want {
 			if !strings.Contains(v, strings.TrimRight(l, " ")) {
 				t.Errorf("%q is not in\n%s", l, v)

@@ -1,20 +1,23 @@
-package bench
+package bench_test
 
 import (
 	"testing"
 	"time"
+
+	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
 )
 
 // The same key within the set time counts once; another key, a burst and the arrows
 // are never held back, and it is off until it is set.
 func TestBounce(t *testing.T) {
 	clock := time.Unix(0, 0)
-	with := func(d time.Duration) *Model {
+	with := func(d time.Duration) *desk.Model {
 		m := open(t, "example.toml")
-		m.cfg.Now, m.bounce = func() time.Time { return clock }, d
+		m.Cfg.Now, m.Bounce = func() time.Time { return clock }, d
 		return m
 	}
-	after := func(m *Model, ms int, keys ...string) *Model {
+	after := func(m *desk.Model, ms int, keys ...string) *desk.Model {
 		for _, k := range keys {
 			clock = clock.Add(time.Duration(ms) * time.Millisecond)
 			press(m, k)
@@ -31,28 +34,29 @@ func TestBounce(t *testing.T) {
 		{"off", 0, 10, []string{"1", "1"}, "11"},
 		{"on", 80 * time.Millisecond, 10, []string{"1", "1", "1", "1"}, "1"},
 		{"slow enough", 80 * time.Millisecond, 90, []string{"1", "1"}, "11"},
-		{"a worn key that chatters on is measured from the press that was taken", 80 * time.Millisecond, 30, []string{"1", "1", "1", "1"}, "11"},
+		{"a worn key that chatters on is measured from the press that was taken", 80 * time.Millisecond, 30, []string{"1", "1", "1", "1"},
+			"11"},
 		{"another key between", 80 * time.Millisecond, 10, []string{"1", "2", "1"}, "121"},
 		{"one burst", 80 * time.Millisecond, 10, []string{"1.11"}, "1.11"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			if m := after(with(c.bounce), c.ms, c.keys...); m.entry == nil || m.entry.draft != c.want {
-				t.Errorf("draft %+v, want %q", m.entry, c.want)
+			if m := after(with(c.bounce), c.ms, c.keys...); m.Entry == nil || m.Entry.Draft != c.want {
+				t.Errorf("draft %+v, want %q", m.Entry, c.want)
 			}
 		})
 	}
 	m := after(with(80*time.Millisecond), 5, "down", "down", "down")
-	if m.cursor[m.cursorKey()] != 1+3 { // a first visit begins on the first wire
-		t.Errorf("arrows are held back: row %d", m.cursor[m.cursorKey()])
+	if m.Cursor[m.CursorKey()] != 1+3 { // a first visit begins on the first wire
+		t.Errorf("arrows are held back: row %d", m.Cursor[m.CursorKey()])
 	}
-	if m = after(m, 5, "h", "h"); m.top() != "help" || m.says == "" {
+	if m = after(m, 5, "h", "h"); m.Top() != "help" || m.Says == "" {
 		t.Error("a key that counts once says nothing")
 	}
 	m = with(0)
 	for range 40 {
-		m.bounceRow().step(m, 1)
+		bench.BounceRow(m).Step(m, 1)
 	}
-	if m.bounce != MostBounce {
-		t.Errorf("it goes to %v", m.bounce)
+	if m.Bounce != desk.MostBounce {
+		t.Errorf("it goes to %v", m.Bounce)
 	}
 }

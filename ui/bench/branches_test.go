@@ -1,4 +1,4 @@
-package bench
+package bench_test
 
 import (
 	"strings"
@@ -6,40 +6,43 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"contralay/calc/phase/planning"
 	"contralay/model"
+	"contralay/ui/bench"
 )
 
 // The tree is made at the bench: a leg on a breakout, a branch split, a length typed;
 // each undone by one key.
 func TestTreeByKeys(t *testing.T) {
 	m := openAt(t, "demo.toml", "branches")
-	was := m.h
+	was := m.H
 	goTo(t, m, "@R1 to J2", "+")
-	if n := len(m.h.Branches); n != len(was.Branches)+1 || m.h.Branches[n-1].From != "J2" {
-		t.Fatalf("%d branches: %s", n, m.says)
+	if n := len(m.H.Branches); n != len(was.Branches)+1 || m.H.Branches[n-1].From != "J2" {
+		t.Fatalf("%d branches: %s", n, m.Says)
 	}
-	leg := m.h.Branches[len(m.h.Branches)-1]
-	if row := m.page(m.listWidth()).rows[m.at(m.page(m.listWidth()))]; row.key != "branch "+leg.ID {
-		t.Errorf("the cursor is on %q, not on the new leg", row.line())
+	leg := m.H.Branches[len(m.H.Branches)-1]
+	if row := bench.Page(m, m.ListWidth()).Rows[m.At(bench.Page(m, m.ListWidth()))]; row.Key != "branch "+leg.ID {
+		t.Errorf("the cursor is on %q, not on the new leg", row.Line())
 	}
 	press(m, "1", "8", "0", "enter")
-	if got := m.h.Branches[len(m.h.Branches)-1].LengthMM; got != 180 {
+	if got := m.H.Branches[len(m.H.Branches)-1].LengthMM; got != 180 {
 		t.Errorf("the leg is %v long", got)
 	}
 	press(m, "backspace", "backspace")
-	if d := cmp.Diff(was, m.h); d != "" {
+	if d := cmp.Diff(was, m.H); d != "" {
 		t.Errorf("two Backspaces leave %s", d)
 	}
 	goTo(t, m, "@T1 to J1", "-", "1", "0", "0", "enter")
-	if n := len(m.h.Branches); n != len(was.Branches)+1 || m.h.Branches[0].LengthMM != 100 || m.h.Branches[n-1].LengthMM != was.Branches[0].LengthMM-100 {
-		t.Fatalf("split: %+v, %s", m.h.Branches[0].LengthMM, m.says)
+	if n := len(m.H.Branches); n != len(was.Branches)+1 || m.H.Branches[0].LengthMM != 100 ||
+		m.H.Branches[n-1].LengthMM != was.Branches[0].LengthMM-100 {
+		t.Fatalf("split: %+v, %s", m.H.Branches[0].LengthMM, m.Says)
 	}
-	if s := m.sheet.Stale(); len(s) > 0 {
+	if s := planning.Stale(m.Sheet); len(s) > 0 {
 		t.Errorf("after a split %v hold not what runs there", s)
 	}
 	goTo(t, m, "@L1 to INJ1", "+")
-	if !m.trouble || !strings.Contains(m.says, "INJ1 is a termination") {
-		t.Errorf("a leg on a termination: %q", m.says)
+	if !m.Trouble || !strings.Contains(m.Says, "INJ1 is a termination") {
+		t.Errorf("a leg on a termination: %q", m.Says)
 	}
 }
 
@@ -47,32 +50,32 @@ func TestTreeByKeys(t *testing.T) {
 // takes those away, so that new ones are proposed, and one brings them back.
 func TestMovedEndMarksWhatItSpoils(t *testing.T) {
 	m := openAt(t, "example.toml", "wires")
-	if len(m.sheet.Stale()) > 0 {
+	if len(planning.Stale(m.Sheet)) > 0 {
 		t.Fatal("something is spoilt from the start")
 	}
-	k := m.sheet.X.Wire["101"]
-	h := m.h.EditWire(k, func(w *model.Wire) { w.From = model.Some("INJ2:1") }) // no longer through the trunk
-	laid := m.h.Branches[0].Layers
-	m.change(h, "")
-	stale := m.sheet.Stale()
-	if len(stale) == 0 || cmp.Diff(laid, m.h.Branches[0].Layers) != "" {
-		t.Fatalf("%v are spoilt; the lay-up changed: %v", stale, cmp.Diff(laid, m.h.Branches[0].Layers))
+	k := m.Sheet.X.Wire["101"]
+	h := m.H.EditWire(k, func(w *model.Wire) { w.From = model.Some("INJ2:1") }) // no longer through the trunk
+	laid := m.H.Branches[0].Layers
+	m.Change(h, "")
+	stale := planning.Stale(m.Sheet)
+	if len(stale) == 0 || cmp.Diff(laid, m.H.Branches[0].Layers) != "" {
+		t.Fatalf("%v are spoilt; the lay-up changed: %v", stale, cmp.Diff(laid, m.H.Branches[0].Layers))
 	}
 	press(m, "esc")
-	if !strings.Contains(m.View(), "lay anew") {
-		t.Fatalf("the map offers nothing:\n%s", m.View())
+	if !strings.Contains(bench.View(m), "lay anew") {
+		t.Fatalf("the map offers nothing:\n%s", bench.View(m))
 	}
 	goTo(t, m, "@lay anew", "enter")
-	if got := m.sheet.Stale(); len(got) > 0 {
+	if got := planning.Stale(m.Sheet); len(got) > 0 {
 		t.Errorf("%v still", got)
 	}
 	for _, i := range stale {
-		if !m.sheet.Branches[i].Proposed {
-			t.Errorf("%s is not proposed", m.h.Branches[i].ID)
+		if !m.Sheet.Branches[i].Proposed {
+			t.Errorf("%s is not proposed", m.H.Branches[i].ID)
 		}
 	}
 	press(m, "backspace")
-	if cmp.Diff(laid, m.h.Branches[0].Layers) != "" {
+	if cmp.Diff(laid, m.H.Branches[0].Layers) != "" {
 		t.Error("Backspace does not bring the lay-up back")
 	}
 }
@@ -81,11 +84,11 @@ func TestMovedEndMarksWhatItSpoils(t *testing.T) {
 func TestReserve(t *testing.T) {
 	m := openAt(t, "demo.toml", "end")
 	goTo(t, m, "@ free", "+")
-	if n := len(m.h.Terminations[0].Reserved); n != 3 {
-		t.Fatalf("%d reserved: %s", n, m.says)
+	if n := len(m.H.Terminations[0].Reserved); n != 3 {
+		t.Fatalf("%d reserved: %s", n, m.Says)
 	}
 	press(m, "-")
-	if n := len(m.h.Terminations[0].Reserved); n != 2 {
-		t.Errorf("%d reserved: %s", n, m.says)
+	if n := len(m.H.Terminations[0].Reserved); n != 2 {
+		t.Errorf("%d reserved: %s", n, m.Says)
 	}
 }

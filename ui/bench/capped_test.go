@@ -1,9 +1,14 @@
-package bench
+package bench_test
 
 import (
 	"slices"
 	"strings"
 	"testing"
+
+	"contralay/calc/phase/ends"
+	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/wires"
 )
 
 // A spare is capped at a breakout from its own page, says where its cap lies, and gets a
@@ -11,7 +16,7 @@ import (
 func TestCapASpare(t *testing.T) {
 	m := open(t, "demo.toml")
 	id := ""
-	for _, w := range m.h.Wires {
+	for _, w := range m.H.Wires {
 		if w.Role.V == "spare" && w.To.V != "" {
 			id = w.ID
 			break
@@ -20,29 +25,29 @@ func TestCapASpare(t *testing.T) {
 	if id == "" {
 		t.Fatal("no spare")
 	}
-	was := m.h
-	m.open(wireScreen(id))
-	choices := m.endChoices(id, false)
-	at := slices.IndexFunc(choices, func(c choice) bool { return strings.HasPrefix(c.value, capAt+"J1") })
+	was := m.H
+	m.Open(wires.WireScreen(id))
+	choices := wires.EndChoices(m, id, false)
+	at := slices.IndexFunc(choices, func(c desk.Choice) bool { return strings.HasPrefix(c.Value, wires.CapAt+"J1") })
 	if at < 0 {
 		t.Fatalf("no cap at J1 among %d choices", len(choices))
 	}
-	m.putEnd(id, false, choices[at].value)
-	w := m.h.Wires[m.sheet.X.Wire[id]]
-	if w.To.Set || w.CappedAt.V != "J1" || m.end(id, false) != capAt+"J1" || len(m.sheet.Caps()) != 1 {
-		t.Errorf("capped: %+v, caps %v", w, m.sheet.Caps())
+	wires.PutEnd(m, id, false, choices[at].Value)
+	w := m.H.Wires[m.Sheet.X.Wire[id]]
+	if w.To.Set || w.CappedAt.V != "J1" || wires.End(m, id, false) != wires.CapAt+"J1" || len(ends.Caps(m.Sheet)) != 1 {
+		t.Errorf("capped: %+v, caps %v", w, ends.Caps(m.Sheet))
 	}
-	p := m.page(m.listWidth())
-	if !slices.ContainsFunc(p.rows, func(r row) bool { return strings.HasPrefix(r.line(), "folded back") }) {
+	p := bench.Page(m, m.ListWidth())
+	if !slices.ContainsFunc(p.Rows, func(r desk.Row) bool { return strings.HasPrefix(r.Line(), "folded back") }) {
 		t.Error("its page does not say where it is folded back")
 	}
-	m.putEnd(id, false, "AUX1:"+m.sheet.Terms[m.sheet.X.Termination["AUX1"]].Free[0])
-	if w := m.h.Wires[m.sheet.X.Wire[id]]; w.CappedAt.Set || !w.To.Set {
+	wires.PutEnd(m, id, false, "AUX1:"+m.Sheet.Terms[m.Sheet.X.Termination["AUX1"]].Free[0])
+	if w := m.H.Wires[m.Sheet.X.Wire[id]]; w.CappedAt.Set || !w.To.Set {
 		t.Errorf("with a cavity again: %+v", w)
 	}
 	press(m, "backspace")
 	press(m, "backspace")
-	if !m.h.Same(was) {
+	if !m.H.Same(was) {
 		t.Error("two steps back are not where it began")
 	}
 }

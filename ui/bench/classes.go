@@ -8,72 +8,72 @@ import (
 	"strconv"
 	"strings"
 
-	"contralay/calc"
+	"contralay/calc/phase/bundle"
+	"contralay/calc/phase/current"
+	"contralay/calc/sheet"
 	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
 	"contralay/ui/draw"
 	"contralay/ui/paper"
 )
 
-// colouring is what the colours of the section tell apart. Without colour, letters
-// do: a to h, with a key under the section; temperature has digits, which rise with it.
-type colouring int
-
 const (
-	bySize colouring = iota
+	bySize desk.Colouring = iota
 	byRole
 	byLeaving
-	byHeat
+	ByHeat
 	colourings
 )
 
-func (c colouring) String() string {
+func String(c desk.Colouring) string {
 	return [colourings]string{"size", "role", "where it leaves", "temperature"}[c]
 }
 
-// look goes on to the next way of drawing the section: by size, by role, by where
+// Look goes on to the next way of drawing the section: by size, by role, by where
 // it leaves, then a closer look at what is round the row in hand.
-func (m *Model) look() {
+func Look(m *desk.Model) {
 	switch {
-	case m.zoom:
-		m.zoom, m.by = false, bySize
-	case m.by+1 == colourings:
-		m.zoom, m.by = true, bySize
+	case m.Zoom:
+		m.Zoom, m.By = false, bySize
+	case m.By+1 == colourings:
+		m.Zoom, m.By = true, bySize
 	default:
-		m.by++
+		m.By++
 	}
-	if m.zoom {
-		m.tell("section: the part round the row in hand")
+	if m.Zoom {
+		m.Tell("section: the part round the row in hand")
 		return
 	}
-	m.tell("section: whole, by " + m.by.String())
+	m.Tell("section: whole, by " + String(m.By))
 }
 
-// classes gives each component of the branch its class and each class its name, in
+// Classes gives each component of the branch its class and each class its name, in
 // the order they are met from the centre outward; sizes from thin to thick.
-func (m *Model) classes(b *calc.Branch) (of func(c calc.Member) int, names []string) {
+func Classes(m *desk.Model, b *sheet.Branch) (of func(c sheet.Member) int, names []string) {
 	step := 1
-	if m.by == byHeat {
-		step = m.heatStep(b)
+	if m.By == ByHeat {
+		step = HeatStep(m, b)
 	}
-	name := func(c calc.Member) string {
-		if m.by == byHeat {
-			return m.heatBand(c.ID, step)
+	name := func(c sheet.Member) string {
+		if m.By == ByHeat {
+			return HeatBand(m, c.ID, step)
 		}
-		return m.className(c)
+		return ClassName(m, c)
 	}
 	var keys []string
 	var ds []unit.Millimetre
 	for _, l := range b.Layers {
 		for _, c := range l.Members {
-			if n := name(c); c.Kind != calc.OfFiller && !slices.Contains(keys, n) {
+			if n := name(c); c.Kind != sheet.OfFiller && !slices.Contains(keys, n) {
 				keys, ds = append(keys, n), append(ds, c.D)
 			}
 		}
 	}
-	if m.by == byHeat { // from cool to hot
+	if m.By == ByHeat { // from cool to hot
 		slices.SortFunc(keys, func(a, b string) int { return cmp.Or(cmp.Compare(len(a), len(b)), cmp.Compare(a, b)) })
 	}
-	if m.by == bySize {
+	if m.By == bySize {
 		order := make([]int, len(keys))
 		for k := range order {
 			order[k] = k
@@ -95,18 +95,18 @@ func (m *Model) classes(b *calc.Branch) (of func(c calc.Member) int, names []str
 	} else {
 		names = keys
 	}
-	return func(c calc.Member) int {
+	return func(c sheet.Member) int {
 		return min(max(0, slices.Index(keys, name(c))), draw.Classes-1)
 	}, names
 }
 
-// heatStep is how many degrees one colour of the section stands for: few enough that
+// HeatStep is how many degrees one colour of the section stands for: few enough that
 // a branch's own range shows, and no more colours than can be told apart.
-func (m *Model) heatStep(b *calc.Branch) int {
+func HeatStep(m *desk.Model, b *sheet.Branch) int {
 	lo, hi := math.Inf(1), math.Inf(-1)
 	for _, l := range b.Layers {
 		for _, c := range l.Members {
-			if t, ok := m.sheet.ConductorC(m.branch, c.ID); ok {
+			if t, ok := current.ConductorC(m.Sheet, m.Branch, c.ID); ok {
 				lo, hi = math.Min(lo, float64(t)), math.Max(hi, float64(t))
 			}
 		}
@@ -119,42 +119,42 @@ func (m *Model) heatStep(b *calc.Branch) int {
 	return 50
 }
 
-// heatBand is the temperature of a component's hottest conductor in this branch, in
+// HeatBand is the temperature of a component's hottest conductor in this branch, in
 // steps.
-func (m *Model) heatBand(id string, step int) string {
-	t, ok := m.sheet.ConductorC(m.branch, id)
+func HeatBand(m *desk.Model, id string, step int) string {
+	t, ok := current.ConductorC(m.Sheet, m.Branch, id)
 	if !ok {
 		return "-"
 	}
 	return fmt.Sprintf("%d C", int(math.Floor(float64(t)/float64(step)))*step)
 }
 
-// className is what a component is told apart by.
-func (m *Model) className(c calc.Member) string {
-	w, isWire := m.sheet.X.Wire[c.ID]
-	u, isUnit := m.sheet.X.Unit[c.ID]
+// ClassName is what a component is told apart by.
+func ClassName(m *desk.Model, c sheet.Member) string {
+	w, isWire := m.Sheet.X.Wire[c.ID]
+	u, isUnit := m.Sheet.X.Unit[c.ID]
 	switch {
-	case m.by == byLeaving:
-		return m.sheet.NextAfter(m.branch, c.ID)
-	case m.by == byRole && isWire:
-		return orDash(m.h.Wires[w].Role.V)
-	case m.by == byRole && isUnit:
-		for _, id := range m.h.Units[u].Wires {
-			if k, ok := m.sheet.X.Wire[id]; ok {
-				return orDash(m.h.Wires[k].Role.V)
+	case m.By == byLeaving:
+		return bundle.NextAfter(m.Sheet, m.Branch, c.ID)
+	case m.By == byRole && isWire:
+		return words.OrDash(m.H.Wires[w].Role.V)
+	case m.By == byRole && isUnit:
+		for _, id := range m.H.Units[u].Wires {
+			if k, ok := m.Sheet.X.Wire[id]; ok {
+				return words.OrDash(m.H.Wires[k].Role.V)
 			}
 		}
 		return "-"
 	case isWire:
-		return paper.Size(&m.h.Wires[w])
+		return paper.Size(&m.H.Wires[w])
 	}
-	return m.sys.Diameter(c.D) + " " + m.sys.Name()
+	return m.Sys.Diameter(c.D) + " " + m.Sys.Name()
 }
 
-// classMark is what marks a class where there is no colour: a digit that rises with the
+// ClassMark is what marks a class where there is no colour: a digit that rises with the
 // temperature, a letter for what has no order.
-func (m *Model) classMark(class int) string {
-	if m.by == byHeat {
+func ClassMark(m *desk.Model, class int) string {
+	if m.By == ByHeat {
 		return strconv.Itoa(class%draw.Classes + 1)
 	}
 	return draw.ClassLetter(class)
@@ -163,11 +163,11 @@ func (m *Model) classMark(class int) string {
 // legendLines is how many lines a key may take.
 const legendLines = 2
 
-// legend is the key of the classes, in lines of exactly w cells; none where nothing
+// Legend is the key of the classes, in lines of exactly w cells; none where nothing
 // needs one: by size, without colour, the map shows ids alone.
-func (m *Model) legend(names []string, w int) []string {
-	colour := m.cfg.Palette.Colour
-	if m.by == bySize && !colour {
+func Legend(m *desk.Model, names []string, w int) []string {
+	colour := m.Cfg.Palette.Colour
+	if m.By == bySize && !colour {
 		return nil
 	}
 	var out []string
@@ -178,11 +178,11 @@ func (m *Model) legend(names []string, w int) []string {
 		plain, line = "", ""
 	}
 	for k, n := range names {
-		word := m.plain(" " + n + " ")
+		word := Plain(m, " "+n+" ")
 		if !colour {
-			word = m.plain(m.classMark(k) + " " + n)
+			word = Plain(m, ClassMark(m, k)+" "+n)
 		}
-		word = draw.Cut(word, w, m.cfg.ASCII)
+		word = draw.Cut(word, w, m.Cfg.ASCII)
 		sep := "  "
 		if plain != "" && draw.Width(plain+sep+word) > w {
 			if end(); len(out) == legendLines {
@@ -194,7 +194,7 @@ func (m *Model) legend(names []string, w int) []string {
 		}
 		plain += sep + word
 		if colour {
-			word = string(m.cfg.Palette.AppendSGR(nil, draw.ClassStyle(k))) + word + "\x1b[0m"
+			word = string(m.Cfg.Palette.AppendSGR(nil, draw.ClassStyle(k))) + word + "\x1b[0m"
 		}
 		line += sep + word
 	}

@@ -1,4 +1,4 @@
-package bench
+package bench_test
 
 import (
 	"slices"
@@ -7,13 +7,17 @@ import (
 
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/sheath"
+	"contralay/ui/bench/wires"
 )
 
 // covered is a bench on the first branch with these covers.
-func covered(t *testing.T, covers ...model.Cover) *Model {
+func covered(t *testing.T, covers ...model.Cover) *desk.Model {
 	t.Helper()
 	m := open(t, "demo.toml")
-	m.change(m.h.EditBranch(m.branch, func(b *model.Branch) { b.Covers = covers }), "covers")
+	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Covers = covers }), "covers")
 	return m
 }
 
@@ -21,17 +25,18 @@ func covered(t *testing.T, covers ...model.Cover) *Model {
 // second sheath is offered where there is a first.
 func TestAddACover(t *testing.T) {
 	m := covered(t, model.Cover{What: "tape"})
-	m.addCover(m.branch, "braid", true)
-	if all := m.h.Branches[m.branch].Covers; len(all) != 2 || all[0].What != "tape" || all[1].What != "braid" {
+	sheath.AddCover(m, m.Branch, "braid", true)
+	if all := m.H.Branches[m.Branch].Covers; len(all) != 2 || all[0].What != "tape" || all[1].What != "braid" {
 		t.Errorf("a braid was added to a tape: %+v", all)
 	}
-	m.open(addCoverScreen(m.h.Branches[m.branch].ID))
-	if slices.ContainsFunc(m.page(m.listWidth()).rows, func(r row) bool { return strings.Contains(r.line(), "second sheath") }) {
+	m.Open(sheath.AddCoverScreen(m.H.Branches[m.Branch].ID))
+	if slices.ContainsFunc(bench.Page(m, m.ListWidth()).Rows,
+		func(r desk.Row) bool { return strings.Contains(r.Line(), "second sheath") }) {
 		t.Error("a second sheath is offered and there is no first")
 	}
 	m = covered(t, model.Cover{What: "sheath"})
-	m.addCover(m.branch, "tape", true)
-	if all := m.h.Branches[m.branch].Covers; len(all) != 2 || all[0].What != "tape" || all[1].What != "sheath" {
+	sheath.AddCover(m, m.Branch, "tape", true)
+	if all := m.H.Branches[m.Branch].Covers; len(all) != 2 || all[0].What != "tape" || all[1].What != "sheath" {
 		t.Errorf("a tape was added under a sheath: %+v", all)
 	}
 }
@@ -40,15 +45,15 @@ func TestAddACover(t *testing.T) {
 // the page is closed and takes nothing off.
 func TestCoverPageGoesStale(t *testing.T) {
 	m := covered(t, model.Cover{What: "tape"}, model.Cover{What: "sheath"})
-	m.addCover(m.branch, "tape", true)
-	if p := m.page(m.listWidth()); len(p.rows) == 0 {
+	sheath.AddCover(m, m.Branch, "tape", true)
+	if p := bench.Page(m, m.ListWidth()); len(p.Rows) == 0 {
 		t.Fatal("its page is not open")
 	}
 	press(m, "backspace")
-	if p := m.page(m.listWidth()); m.top() == "cover" && len(p.rows) > 0 {
-		t.Errorf("the added tape is undone and its page shows %q", p.rows[0].line())
+	if p := bench.Page(m, m.ListWidth()); m.Top() == "cover" && len(p.Rows) > 0 {
+		t.Errorf("the added tape is undone and its page shows %q", p.Rows[0].Line())
 	}
-	if n := len(m.h.Branches[m.branch].Covers); n != 2 {
+	if n := len(m.H.Branches[m.Branch].Covers); n != 2 {
 		t.Errorf("%d covers", n)
 	}
 }
@@ -56,34 +61,36 @@ func TestCoverPageGoesStale(t *testing.T) {
 // Stations stay in order and inside the branch, and stop there rather than refuse; a
 // thickness is written as it is read.
 func TestStationsAndThickness(t *testing.T) {
-	m := covered(t, model.Cover{What: "sheath"}, model.Cover{What: "sleeve", FromMM: model.Some[unit.Millimetre](3), ToMM: model.Some[unit.Millimetre](9), ThickMM: model.Some[unit.Millimetre](0.35)})
-	i := m.branch
-	m.open(coverScreen(&m.h.Branches[i], 1))
-	row := func(key string) row {
-		p := m.page(m.listWidth())
-		return p.rows[slices.IndexFunc(p.rows, func(r row) bool { return r.key == key })]
+	m := covered(t, model.Cover{What: "sheath"},
+		model.Cover{What: "sleeve", FromMM: model.Some[unit.Millimetre](3), ToMM: model.Some[unit.Millimetre](9),
+			ThickMM: model.Some[unit.Millimetre](0.35)})
+	i := m.Branch
+	m.Open(sheath.CoverScreen(&m.H.Branches[i], 1))
+	row := func(key string) desk.Row {
+		p := bench.Page(m, m.ListWidth())
+		return p.Rows[slices.IndexFunc(p.Rows, func(r desk.Row) bool { return r.Key == key })]
 	}
-	row("start").step(m, -1)
-	if v := m.h.Branches[i].Covers[1].FromMM.V; v != 0 {
+	row("start").Step(m, -1)
+	if v := m.H.Branches[i].Covers[1].FromMM.V; v != 0 {
 		t.Errorf("start %v", v)
 	}
-	row("start").step(m, 3)
-	if v := m.h.Branches[i].Covers[1].FromMM.V; v != 8 {
+	row("start").Step(m, 3)
+	if v := m.H.Branches[i].Covers[1].FromMM.V; v != 8 {
 		t.Errorf("start %v, the stop is 9", v)
 	}
-	if err := row("stop").field.set(m, "4"); err == nil {
+	if err := row("stop").Field.Set(m, "4"); err == nil {
 		t.Error("a stop before the start was taken")
 	}
 	for range 4 {
-		row("thick").step(m, 1)
+		row("thick").Step(m, 1)
 	}
-	if v := m.h.Branches[i].Covers[1].ThickMM.V; v != 0.55 {
+	if v := m.H.Branches[i].Covers[1].ThickMM.V; v != 0.55 {
 		t.Errorf("thickness %v", v)
 	}
 	for range 5 {
-		m.stepWall("AS23053/16 12.7", 1)
+		sheath.StepWall(m, "AS23053/16 12.7", 1)
 	}
-	if v := m.h.Parts[0].WallMM.V; v != unit.Millimetre(unit.RoundHalfUp(float64(v), 0.01)) {
+	if v := m.H.Parts[0].WallMM.V; v != unit.Millimetre(unit.RoundHalfUp(float64(v), 0.01)) {
 		t.Errorf("wall %v", v)
 	}
 }
@@ -92,50 +99,50 @@ func TestStationsAndThickness(t *testing.T) {
 // still shrink.
 func TestBootSizesTakenBack(t *testing.T) {
 	m := open(t, "demo.toml")
-	m.open(bootScreen("boot-straight-18"))
-	field := func(key string) *field {
-		p := m.page(m.listWidth())
-		return p.rows[slices.IndexFunc(p.rows, func(r row) bool { return r.key == key })].field
+	m.Open(sheath.BootScreen("boot-straight-18"))
+	field := func(key string) *desk.Field {
+		p := bench.Page(m, m.ListWidth())
+		return p.Rows[slices.IndexFunc(p.Rows, func(r desk.Row) bool { return r.Key == key })].Field
 	}
-	if err := field("cable least").set(m, "40"); err == nil {
+	if err := field("cable least").Set(m, "40"); err == nil {
 		t.Fatal("a bore recovered of 40 was taken, supplied is 31")
 	}
 	for key, v := range map[string]string{"cable most": "60"} {
-		if err := field(key).set(m, v); err != nil {
+		if err := field(key).Set(m, v); err != nil {
 			t.Fatal(err)
 		}
 	}
-	if err := field("cable least").set(m, "40"); err != nil {
+	if err := field("cable least").Set(m, "40"); err != nil {
 		t.Fatal(err)
 	}
-	if err := field("cable most").set(m, ""); err == nil {
-		t.Errorf("supplied is back to 31 with a bore recovered of 40: %+v", m.h.Parts)
+	if err := field("cable most").Set(m, ""); err == nil {
+		t.Errorf("supplied is back to 31 with a bore recovered of 40: %+v", m.H.Parts)
 	}
 }
 
 // One more like a capped spare is capped where that is.
 func TestOneMoreLikeACappedSpare(t *testing.T) {
 	m := open(t, "demo.toml")
-	k := slices.IndexFunc(m.h.Wires, func(w model.Wire) bool { return w.Role.V == "spare" && w.To.V != "" })
-	id := m.h.Wires[k].ID
-	if err := m.setEnd(id, false, capAt+"J1"); err != nil {
+	k := slices.IndexFunc(m.H.Wires, func(w model.Wire) bool { return w.Role.V == "spare" && w.To.V != "" })
+	id := m.H.Wires[k].ID
+	if err := wires.SetEnd(m, id, false, wires.CapAt+"J1"); err != nil {
 		t.Fatal(err)
 	}
-	if err := m.setEnd(id, false, capAt+"J1"); err != nil {
+	if err := wires.SetEnd(m, id, false, wires.CapAt+"J1"); err != nil {
 		t.Errorf("typed again as it stands: %v", err)
 	}
-	if err := m.setEnd(id, false, capAt+"nowhere"); err == nil {
+	if err := wires.SetEnd(m, id, false, wires.CapAt+"nowhere"); err == nil {
 		t.Error("capped at a place that is not there")
 	}
-	if err := m.setEnd(id, true, capAt+"J1"); err == nil {
+	if err := wires.SetEnd(m, id, true, wires.CapAt+"J1"); err == nil {
 		t.Error("capped at both ends")
 	}
-	n := len(m.h.Wires)
-	m.addLike(id, 1)
-	if len(m.h.Wires) != n+1 {
-		t.Fatalf("none was added:\n%s", m.View())
+	n := len(m.H.Wires)
+	wires.AddLike(m, id, 1)
+	if len(m.H.Wires) != n+1 {
+		t.Fatalf("none was added:\n%s", bench.View(m))
 	}
-	if w := m.h.Wires[n]; w.CappedAt.V != "J1" || w.To.Set || w.From.V == "" || w.From.V == m.h.Wires[k].From.V {
+	if w := m.H.Wires[n]; w.CappedAt.V != "J1" || w.To.Set || w.From.V == "" || w.From.V == m.H.Wires[k].From.V {
 		t.Errorf("%+v", w)
 	}
 }

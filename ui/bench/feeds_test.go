@@ -1,4 +1,4 @@
-package bench
+package bench_test
 
 import (
 	"strings"
@@ -6,8 +6,11 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"contralay/calc/phase/current"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/bench"
+	"contralay/ui/bench/wires"
 )
 
 // The list of the Wires step keeps the file's order; behind its first row the same
@@ -16,51 +19,51 @@ func TestWorstFirst(t *testing.T) {
 	m := openAt(t, "demo.toml", "worst first")
 	last := 10.0
 	seen := 0
-	for _, r := range m.page(m.listWidth()).rows {
-		i, ok := m.sheet.X.Wire[r.key]
+	for _, r := range bench.Page(m, m.ListWidth()).Rows {
+		i, ok := m.Sheet.X.Wire[r.Key]
 		if !ok {
 			continue
 		}
 		seen++
-		share, known := m.share(i)
+		share, known := wires.Share(m, i)
 		if !known {
 			share = -1
 		}
 		if share > last+1e-9 {
-			t.Errorf("%s at %.2f after %.2f", r.key, share, last)
+			t.Errorf("%s at %.2f after %.2f", r.Key, share, last)
 		}
 		last = share
 	}
-	if seen != len(m.wiresHere()) {
-		t.Errorf("%d of %d wires", seen, len(m.wiresHere()))
+	if seen != len(m.WiresHere()) {
+		t.Errorf("%d of %d wires", seen, len(m.WiresHere()))
 	}
-	first := m.page(m.listWidth()).rows[0].key
+	first := bench.Page(m, m.ListWidth()).Rows[0].Key
 	press(m, "enter")
-	if m.top() != "wire" || !strings.Contains(m.View(), "wire "+first) {
-		t.Errorf("Enter opens %s", m.top())
+	if m.Top() != "wire" || !strings.Contains(bench.View(m), "wire "+first) {
+		t.Errorf("Enter opens %s", m.Top())
 	}
 }
 
 // What another size would do for all wires is taken by one key and undone by one.
 func TestSizesForAllAtOnce(t *testing.T) {
 	m := openAt(t, "demo.toml", "sizes")
-	was := m.h
-	p := m.page(m.listWidth())
-	if len(p.rows) < 3 || !strings.Contains(p.rows[0].line(), "take all: ") {
-		t.Fatalf("%d rows", len(p.rows))
+	was := m.H
+	p := bench.Page(m, m.ListWidth())
+	if len(p.Rows) < 3 || !strings.Contains(p.Rows[0].Line(), "take all: ") {
+		t.Fatalf("%d rows", len(p.Rows))
 	}
 	press(m, "enter")
 	changed := 0
-	for k := range m.h.Wires {
-		if m.h.Wires[k].Size != was.Wires[k].Size {
+	for k := range m.H.Wires {
+		if m.H.Wires[k].Size != was.Wires[k].Size {
 			changed++
 		}
 	}
-	if changed == 0 || len(m.undo) != 1 || m.top() == "sizes" {
-		t.Errorf("%d changed in %d steps, on %s", changed, len(m.undo), m.top())
+	if changed == 0 || len(m.Undo) != 1 || m.Top() == "sizes" {
+		t.Errorf("%d changed in %d steps, on %s", changed, len(m.Undo), m.Top())
 	}
 	press(m, "backspace")
-	if d := cmp.Diff(was, m.h); d != "" {
+	if d := cmp.Diff(was, m.H); d != "" {
 		t.Errorf("one Backspace leaves\n%s", d)
 	}
 }
@@ -70,34 +73,34 @@ func TestSizesForAllAtOnce(t *testing.T) {
 // the point.
 func TestFeedByKeys(t *testing.T) {
 	m := openAt(t, "example.toml", "wires")
-	id := m.h.Wires[m.wiresHere()[0]].ID
-	m.change(m.h.EditWire(m.sheet.X.Wire[id], func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(4.5)) }), "")
+	id := m.H.Wires[m.WiresHere()[0]].ID
+	m.Change(m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(4.5)) }), "")
 	goTo(t, m, "enter", "@feed  ", "enter", "@a new feed, blade", "enter")
-	if len(m.h.Feeds) != 1 || m.h.Feeds[0].Amps.V != 7.5 || m.h.Feeds[0].Wires[0] != id {
-		t.Fatalf("%+v: %s", m.h.Feeds, m.says)
+	if len(m.H.Feeds) != 1 || m.H.Feeds[0].Amps.V != 7.5 || m.H.Feeds[0].Wires[0] != id {
+		t.Fatalf("%+v: %s", m.H.Feeds, m.Says)
 	}
 	goTo(t, m, "esc", "@protection", "enter", "enter", "@rating", "+")
-	if m.h.Feeds[0].Amps.V != 10 {
-		t.Errorf("+ gives %v A", m.h.Feeds[0].Amps.V)
+	if m.H.Feeds[0].Amps.V != 10 {
+		t.Errorf("+ gives %v A", m.H.Feeds[0].Amps.V)
 	}
 	press(m, "-", "-")
-	if m.h.Feeds[0].Amps.V != 5 {
-		t.Errorf("- - gives %v A", m.h.Feeds[0].Amps.V)
+	if m.H.Feeds[0].Amps.V != 5 {
+		t.Errorf("- - gives %v A", m.H.Feeds[0].Amps.V)
 	}
-	if !strings.Contains(m.View(), "carries 4.5 A of 5 A: 4 A at most, 80 % of it") {
-		t.Errorf("nothing is said of 4.5 A on 5\n%s", m.View())
+	if !strings.Contains(bench.View(m), "carries 4.5 A of 5 A: 4 A at most, 80 % of it") {
+		t.Errorf("nothing is said of 4.5 A on 5\n%s", bench.View(m))
 	}
 	goTo(t, m, "@device", "+", "+", "@rating", "1", "2", "enter")
-	if f := m.h.Feeds[0]; f.Device.V != "electronic" || f.Amps.V != 12 {
-		t.Errorf("%+v: %s", f, m.says)
+	if f := m.H.Feeds[0]; f.Device.V != "electronic" || f.Amps.V != 12 {
+		t.Errorf("%+v: %s", f, m.Says)
 	}
 	goTo(t, m, "@comes out", ".")
-	if len(m.h.Feeds[0].Wires) != 0 {
-		t.Errorf("on it are %v", m.h.Feeds[0].Wires)
+	if len(m.H.Feeds[0].Wires) != 0 {
+		t.Errorf("on it are %v", m.H.Feeds[0].Wires)
 	}
 	goTo(t, m, "@take this feed away", "enter")
-	if len(m.h.Feeds) != 0 || m.top() != "feeds" {
-		t.Errorf("%d feeds, on %s", len(m.h.Feeds), m.top())
+	if len(m.H.Feeds) != 0 || m.Top() != "feeds" {
+		t.Errorf("%d feeds, on %s", len(m.H.Feeds), m.Top())
 	}
 }
 
@@ -106,12 +109,13 @@ func TestSizesSayWhatTheyDo(t *testing.T) {
 	m := openAt(t, "demo.toml", "wires")
 	goTo(t, m, "@Injector feed", "enter", "@size  ", "enter")
 	said := map[string]string{}
-	for _, r := range m.page(m.listWidth()).rows {
-		if r.more != nil {
-			said[r.key] = r.more()
+	for _, r := range bench.Page(m, m.ListWidth()).Rows {
+		if r.More != nil {
+			said[r.Key] = r.More()
 		}
 	}
-	for size, want := range map[string]string{"20": "does; Enter takes it", "28": "does not do: thinner than the shop handles, 24", "22": "does; Enter takes it: ", "12": "does not do: P1:E does not take it"} {
+	for size, want := range map[string]string{"20": "does; Enter takes it", "28": "does not do: thinner than the shop handles, 24",
+		"22": "does; Enter takes it: ", "12": "does not do: P1:E does not take it"} {
 		if !strings.HasPrefix(said[size], want) {
 			t.Errorf("%s: %q, want %q", size, said[size], want)
 		}
@@ -123,44 +127,44 @@ func TestSizesSayWhatTheyDo(t *testing.T) {
 func TestListsAreSafe(t *testing.T) {
 	m := openAt(t, "demo.toml", "wires")
 	goTo(t, m, "@Lambda feed", "enter", "@feed  ", "enter")
-	was := m.h
+	was := m.H
 	press(m, "enter")
-	if !was.Same(m.h) {
-		t.Errorf("Enter twice moves the wire: %s", m.says)
+	if !was.Same(m.H) {
+		t.Errorf("Enter twice moves the wire: %s", m.Says)
 	}
 	goTo(t, m, "@to  ", "enter", "enter")
-	if !was.Same(m.h) {
-		t.Errorf("Enter twice moves the wire's end: %s", m.says)
+	if !was.Same(m.H) {
+		t.Errorf("Enter twice moves the wire's end: %s", m.Says)
 	}
 	goTo(t, m, "@size  ", "+", "@feed  ", "enter")
-	was = m.h
+	was = m.H
 	press(m, "backspace")
-	if m.h != was || m.top() != "wire" {
-		t.Errorf("Backspace in a list undoes: on %s, %s", m.top(), m.says)
+	if m.H != was || m.Top() != "wire" {
+		t.Errorf("Backspace in a list undoes: on %s, %s", m.Top(), m.Says)
 	}
 	press(m, "backspace")
-	if m.h == was || !strings.Contains(m.says, `wire 150: size is "20"`) {
-		t.Errorf("what was undone is not named: %q", m.says)
+	if m.H == was || !strings.Contains(m.Says, `wire 150: size is "20"`) {
+		t.Errorf("what was undone is not named: %q", m.Says)
 	}
 	goTo(t, m, "@to  ", "esc", "@Lambda ground", "enter")
-	if p := m.page(m.listWidth()); m.at(p) != 0 {
-		t.Errorf("another wire opens on %q", p.rows[m.at(p)].line())
+	if p := bench.Page(m, m.ListWidth()); m.At(p) != 0 {
+		t.Errorf("another wire opens on %q", p.Rows[m.At(p)].Line())
 	}
 }
 
 // Without colour a warmer wire has a higher digit in the section, and the key names each.
 func TestTemperatureByDigits(t *testing.T) {
 	m := openAt(t, "feeds.toml", "wires")
-	m.change(m.h.EditWire(m.sheet.X.Wire["321"], func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(14)) }), "")
+	m.Change(m.H.EditWire(m.Sheet.X.Wire["321"], func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(14)) }), "")
 	m = ready(m)
-	m.by = byHeat
-	if v := m.View(); !strings.Contains(v, "1 ") || !strings.Contains(v, " C") {
+	m.By = bench.ByHeat
+	if v := bench.View(m); !strings.Contains(v, "1 ") || !strings.Contains(v, " C") {
 		t.Errorf("no key of digits:\n%s", v)
 	}
 	last := map[string]float64{}
-	_, b, _ := m.b()
-	for _, d := range m.section("").Discs {
-		if c, ok := m.sheet.ConductorC(m.branch, d.ID); ok {
+	_, b, _ := m.B()
+	for _, d := range bench.Section(m, "").Discs {
+		if c, ok := current.ConductorC(m.Sheet, m.Branch, d.ID); ok {
 			if len(d.Label) != 1 || d.Label < "1" || d.Label > "8" {
 				t.Errorf("%s at %.1f C is marked %q", d.ID, float64(c), d.Label)
 			}

@@ -5,41 +5,43 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
 	"contralay/ui/draw"
 	"contralay/ui/guide"
 )
 
 // helpScreen is one page of the guide for what is in front, or the key table; + and
 // - turn the pages.
-func helpScreen(name string) screen {
+func helpScreen(name string) desk.Screen {
 	pages := append([]string{"keys"}, guide.Names()...)
 	at := max(0, slices.Index(pages, name))
-	return screen{name: "help", page: func(m *Model, w int) page {
-		turn := func(m *Model, by int) {
+	return desk.Screen{Name: "help", Page: func(m *desk.Model, w int) desk.Page {
+		turn := func(m *desk.Model, by int) {
 			at = (at + by + len(pages)) % len(pages)
-			delete(m.cursor, m.cursorKey())
-			delete(m.on, m.cursorKey())
+			delete(m.Cursor, m.CursorKey())
+			delete(m.On, m.CursorKey())
 		}
-		p := page{}
+		p := desk.Page{}
 		var lines []string
 		if pages[at] == "keys" {
 			lines = keyLines(w - 4)
-			p.lines = []string{fmt.Sprintf("keys   page %d of %d, + - turns", at+1, len(pages))}
+			p.Lines = []string{fmt.Sprintf("keys   page %d of %d, + - turns", at+1, len(pages))}
 		} else {
 			t, _ := guide.Find(pages[at])
 			lines = t.Lines(max(20, w-4))
-			p.lines = []string{fmt.Sprintf("%s   page %d of %d, + - turns", t.Title, at+1, len(pages))}
+			p.Lines = []string{fmt.Sprintf("%s   page %d of %d, + - turns", t.Title, at+1, len(pages))}
 		}
 		for _, l := range lines {
-			p.rows = append(p.rows, row{text: l, step: turn})
+			p.Rows = append(p.Rows, desk.Row{Text: l, Step: turn})
 		}
 		return p
 	}}
 }
 
-// helpFor is the page about what is in front.
-func (m *Model) helpFor() string {
-	switch m.top() {
+// HelpFor is the page about what is in front.
+func HelpFor(m *desk.Model) string {
+	switch m.Top() {
 	case "why", "figures":
 		return "why"
 	case "unsaved work", "file changed":
@@ -59,17 +61,17 @@ func (m *Model) helpFor() string {
 	case "feeds", "feed":
 		return "protection"
 	}
-	if len(m.stack) > 0 {
+	if len(m.Stack) > 0 {
 		return "wires" // a wire, or a list to choose from for one
 	}
-	return strings.ToLower(stepNames[m.step])
+	return strings.ToLower(desk.StepNames[m.Step])
 }
 
 // keyLines is the key table in lines of at most w cells.
 func keyLines(w int) []string {
 	var out []string
 	for _, b := range table() {
-		for k, t := range wrap(b.help, max(20, w-12)) {
+		for k, t := range words.Wrap(b.help, max(20, w-12)) {
 			name := b.name
 			if k > 0 {
 				name = ""

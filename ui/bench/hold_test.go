@@ -1,4 +1,4 @@
-package bench
+package bench_test
 
 import (
 	"slices"
@@ -6,27 +6,30 @@ import (
 	"testing"
 
 	"contralay/model"
+	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/layers"
 )
 
 // onRow puts the cursor on the first row whose text holds words.
-func onRow(t *testing.T, m *Model, words string) row {
+func onRow(t *testing.T, m *desk.Model, words string) desk.Row {
 	t.Helper()
-	p := m.page(m.listWidth())
-	i := slices.IndexFunc(p.rows, func(r row) bool { return strings.Contains(r.line(), words) })
+	p := bench.Page(m, m.ListWidth())
+	i := slices.IndexFunc(p.Rows, func(r desk.Row) bool { return strings.Contains(r.Line(), words) })
 	if i < 0 {
 		t.Fatalf("no row with %q", words)
 	}
-	m.cursor[m.cursorKey()], m.on[m.cursorKey()] = i, p.rows[i].key
-	return p.rows[i]
+	m.Cursor[m.CursorKey()], m.On[m.CursorKey()] = i, p.Rows[i].Key
+	return p.Rows[i]
 }
 
 // Whatever is tried, a locked layer keeps its members and its hand, and what is
 // pinned its layer; the bench says so each time and changes nothing.
 func TestHeldStays(t *testing.T) {
-	held := func(lock bool) *Model {
+	held := func(lock bool) *desk.Model {
 		m := open(t, "demo.toml")
-		m.step = Layers
-		m.change(m.h.EditBranch(m.branch, func(b *model.Branch) {
+		m.Step = desk.Layers
+		m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) {
 			if lock {
 				b.Layers[1].Locked = model.Some(true)
 			} else {
@@ -38,34 +41,34 @@ func TestHeldStays(t *testing.T) {
 	for _, c := range []struct {
 		name string
 		lock bool
-		do   func(m *Model)
+		do   func(m *desk.Model)
 		says string
 	}{
-		{"move out of a locked layer", true, func(m *Model) { m.shift(1, 1) }, "locked"},
-		{"move into it", true, func(m *Model) { m.shift(2, -1) }, "locked"},
-		{"a filler more", true, func(m *Model) { m.addFiller(1, 1, 0) }, "locked"},
-		{"turn the hands", true, func(m *Model) { m.flipOuter() }, "turn its hand"},
-		{"a new layer outside turns them", true, func(m *Model) { m.shift(2, 1) }, "turn its hand"},
-		{"make it twisted", true, func(m *Model) {
-			m.change(m.h.EditBranch(m.branch, func(b *model.Branch) { b.Layers = nil }), "")
+		{"move out of a locked layer", true, func(m *desk.Model) { m.Shift(1, 1) }, "locked"},
+		{"move into it", true, func(m *desk.Model) { m.Shift(2, -1) }, "locked"},
+		{"a filler more", true, func(m *desk.Model) { layers.AddFiller(m, 1, 1, 0) }, "locked"},
+		{"turn the hands", true, func(m *desk.Model) { m.FlipOuter() }, "turn its hand"},
+		{"a new layer outside turns them", true, func(m *desk.Model) { m.Shift(2, 1) }, "turn its hand"},
+		{"make it twisted", true, func(m *desk.Model) {
+			m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Layers = nil }), "")
 		}, "held"},
-		{"move what is pinned", false, func(m *Model) {
-			m.move(m.h.Branches[m.branch].Layers[1].Pinned[0], 2)
+		{"move what is pinned", false, func(m *desk.Model) {
+			m.Move(m.H.Branches[m.Branch].Layers[1].Pinned[0], 2)
 		}, "pinned"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			m := held(c.lock)
-			before := m.h
+			before := m.H
 			c.do(m)
-			if m.h != before || !m.trouble || !strings.Contains(m.says, c.says) {
-				t.Errorf("changed %v, says %q", m.h != before, m.says)
+			if m.H != before || !m.Trouble || !strings.Contains(m.Says, c.says) {
+				t.Errorf("changed %v, says %q", m.H != before, m.Says)
 			}
 		})
 	}
 	m := held(true)
-	m.lock(1, false)
-	if m.trouble || m.locked(1) {
-		t.Errorf("the lock does not open: %q", m.says)
+	layers.Lock(m, 1, false)
+	if m.Trouble || layers.Locked(m, 1) {
+		t.Errorf("the lock does not open: %q", m.Says)
 	}
 }
 
@@ -73,27 +76,27 @@ func TestHeldStays(t *testing.T) {
 // the cursor stays on its row though rows come above it.
 func TestAsideAndBack(t *testing.T) {
 	m := open(t, "demo.toml")
-	m.step = Layers
-	before := m.tally()
+	m.Step = desk.Layers
+	before := m.Tally()
 	onRow(t, m, "set this lay-up aside")
-	m.Update(message("enter"))
-	m.Update(message("enter"))
-	if n := len(m.h.Branches[m.branch].Asides); n != 1 {
-		t.Fatalf("%d aside: %q", n, m.says)
+	bench.Update(m, message("enter"))
+	bench.Update(m, message("enter"))
+	if n := len(m.H.Branches[m.Branch].Asides); n != 1 {
+		t.Fatalf("%d aside: %q", n, m.Says)
 	}
-	if p := m.page(m.listWidth()); p.rows[m.at(p)].key != "set aside" {
-		t.Errorf("the cursor is on %q now", p.rows[m.at(p)].line())
+	if p := bench.Page(m, m.ListWidth()); p.Rows[m.At(p)].Key != "set aside" {
+		t.Errorf("the cursor is on %q now", p.Rows[m.At(p)].Line())
 	}
-	m.shift(2, -1)
-	if m.tally() == before {
+	m.Shift(2, -1)
+	if m.Tally() == before {
 		t.Fatal("moving one changes no figure")
 	}
 	r := onRow(t, m, "lay-up 1")
-	if !strings.Contains(r.more(), "Enter takes it up") {
-		t.Errorf("%q", r.more())
+	if !strings.Contains(r.More(), "Enter takes it up") {
+		t.Errorf("%q", r.More())
 	}
-	m.Update(message("enter"))
-	if got := m.tally(); got != before {
+	bench.Update(m, message("enter"))
+	if got := m.Tally(); got != before {
 		t.Errorf("taken up %+v, was %+v", got, before)
 	}
 }
@@ -102,17 +105,17 @@ func TestAsideAndBack(t *testing.T) {
 // drawn.
 func TestOptionIsDrawnBeforeItIsTaken(t *testing.T) {
 	m := open(t, "demo.toml")
-	m.step = Layers
-	was, h := m.View(), m.h
+	m.Step = desk.Layers
+	was, h := bench.View(m), m.H
 	r := onRow(t, m, " A  ")
-	seen := m.View()
-	if m.h != h || seen == was {
-		t.Fatalf("changed %v, drawn the same %v", m.h != h, seen == was)
+	seen := bench.View(m)
+	if m.H != h || seen == was {
+		t.Fatalf("changed %v, drawn the same %v", m.H != h, seen == was)
 	}
-	want := r.show(m).tally()
-	m.Update(message("enter"))
+	want := r.Show(m).Tally()
+	bench.Update(m, message("enter"))
 	ready(m)
-	if got := m.tally(); got != want {
+	if got := m.Tally(); got != want {
 		t.Errorf("taken %+v, drawn %+v", got, want)
 	}
 }

@@ -1,4 +1,4 @@
-package bench
+package bench_test
 
 import (
 	"errors"
@@ -7,58 +7,62 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/model/wirelist"
+	wirelistname "contralay/model/wirelist/name"
+	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/lists"
+	"contralay/ui/bench/words"
 )
 
 // A list is taken in from the menu: it shows what it makes, a column can be said to mean
 // something else, nothing changes before it is taken, and Backspace brings back what was.
 func TestImportScreen(t *testing.T) {
 	m := open(t, "example.toml")
-	was := m.h
-	m.cfg.ListBytes = func(path string) ([]byte, error) { return os.ReadFile("../../testdata/lists/" + path) }
+	was := m.H
+	m.Cfg.ListBytes = func(path string) ([]byte, error) { return os.ReadFile("../../testdata/lists/" + path) }
 	kept := ""
-	m.cfg.WriteNew = func(path string, text []byte) error { kept = string(text); return nil }
-	take := func(name string) error { return m.importRow().field.set(m, name) }
+	m.Cfg.WriteNew = func(path string, text []byte) error { kept = string(text); return nil }
+	take := func(name string) error { return lists.ImportRow(m).Field.Set(m, name) }
 	if err := take("pin-table.md"); err != nil {
 		t.Fatal(err)
 	}
-	if m.top() != "import" || m.h != was {
-		t.Fatalf("on %s, changed %v", m.top(), m.h != was)
+	if m.Top() != "import" || m.H != was {
+		t.Fatalf("on %s, changed %v", m.Top(), m.H != was)
 	}
-	at := func(key string) row {
+	at := func(key string) desk.Row {
 		t.Helper()
-		p := m.page(m.listWidth())
-		k := slices.IndexFunc(p.rows, func(r row) bool { return strings.HasPrefix(r.key, key) || strings.Contains(r.text, key) })
+		p := bench.Page(m, m.ListWidth())
+		k := slices.IndexFunc(p.Rows, func(r desk.Row) bool { return strings.HasPrefix(r.Key, key) || strings.Contains(r.Text, key) })
 		if k < 0 {
-			t.Fatalf("no row %q:\n%s", key, m.View())
+			t.Fatalf("no row %q:\n%s", key, bench.View(m))
 		}
-		return p.rows[k]
+		return p.Rows[k]
 	}
-	if r := at("take"); !strings.Contains(r.text, "2 ends, 10 wires") {
-		t.Errorf("%s", r.text)
+	if r := at("take"); !strings.Contains(r.Text, "2 ends, 10 wires") {
+		t.Errorf("%s", r.Text)
 	}
 	// Said to mean nothing, the column of colours makes wires without colour.
-	for range len(wirelist.Fields()) {
-		if strings.Contains(at("column Color").text, string(wirelist.FieldIgnore)) {
+	for range len(wirelistname.Fields()) {
+		if strings.Contains(at("column Color").Text, string(wirelistname.FieldIgnore)) {
 			break
 		}
-		at("column Color").step(m, 1)
+		at("column Color").Step(m, 1)
 	}
-	if w := m.taking.h.Wires[0]; w.Colour.V != "" || m.h != was {
+	if w := m.Taking.H.Wires[0]; w.Colour.V != "" || m.H != was {
 		t.Errorf("colour %q", w.Colour.V)
 	}
-	if err := at("recipe").field.set(m, "mine.toml"); err != nil || !strings.Contains(kept, "Color") {
+	if err := at("recipe").Field.Set(m, "mine.toml"); err != nil || !strings.Contains(kept, "Color") {
 		t.Errorf("%v: %q", err, kept)
 	}
-	if r, err := wirelist.DecodeRecipe("mine.toml", []byte(kept)); err != nil || r.Columns["Color"] != wirelist.FieldIgnore {
+	if r, err := wirelistname.DecodeRecipe("mine.toml", []byte(kept)); err != nil || r.Columns["Color"] != wirelistname.FieldIgnore {
 		t.Errorf("%v %+v", err, r)
 	}
-	at("take").enter(m)
-	if len(m.h.Wires) != 10 || len(m.stack) != 0 {
-		t.Fatalf("%d wires, on %s: %s", len(m.h.Wires), m.top(), m.says)
+	at("take").Enter(m)
+	if len(m.H.Wires) != 10 || len(m.Stack) != 0 {
+		t.Fatalf("%d wires, on %s: %s", len(m.H.Wires), m.Top(), m.Says)
 	}
 	press(m, "backspace")
-	if !m.h.Same(was) {
+	if !m.H.Same(was) {
 		t.Error("what was is not back")
 	}
 	for _, bad := range []string{"", "nowhere.csv"} {
@@ -66,11 +70,11 @@ func TestImportScreen(t *testing.T) {
 			t.Errorf("%q was taken", bad)
 		}
 	}
-	m.cfg.ListBytes = func(string) ([]byte, error) { return []byte("PK\x03\x04"), nil }
-	if err := take("x.xlsx"); err == nil || m.h != m.saved && !m.h.Same(was) {
+	m.Cfg.ListBytes = func(string) ([]byte, error) { return []byte("PK\x03\x04"), nil }
+	if err := take("x.xlsx"); err == nil || m.H != m.Saved && !m.H.Same(was) {
 		t.Error("no workbook was taken for one")
 	}
-	m.cfg.ListBytes = func(string) ([]byte, error) { return nil, errors.New("gone") }
+	m.Cfg.ListBytes = func(string) ([]byte, error) { return nil, errors.New("gone") }
 	if err := take("x.csv"); err == nil || !strings.Contains(err.Error(), "gone") {
 		t.Errorf("%v", err)
 	}
@@ -79,9 +83,9 @@ func TestImportScreen(t *testing.T) {
 // A list held against a harness stops it where they join otherwise; taken back, it does not.
 func TestHeldAgainstAList(t *testing.T) {
 	m := open(t, "example.toml")
-	a, b := m.h.Wires[0], m.h.Wires[1]
+	a, b := m.H.Wires[0], m.H.Wires[1]
 	text := "wire,from,to\n"
-	for _, w := range m.h.Wires {
+	for _, w := range m.H.Wires {
 		from := w.From.V
 		switch w.ID {
 		case a.ID:
@@ -91,23 +95,23 @@ func TestHeldAgainstAList(t *testing.T) {
 		}
 		text += w.ID + "," + from + "," + w.To.V + "\n"
 	}
-	m.cfg.ListBytes = func(string) ([]byte, error) { return []byte(text), nil }
-	if err := m.importRow().field.set(m, "second.csv"); err != nil {
+	m.Cfg.ListBytes = func(string) ([]byte, error) { return []byte(text), nil }
+	if err := lists.ImportRow(m).Field.Set(m, "second.csv"); err != nil {
 		t.Fatal(err)
 	}
-	p := m.page(m.listWidth())
-	p.rows[slices.IndexFunc(p.rows, func(r row) bool { return r.key == "attach" })].enter(m)
+	p := bench.Page(m, m.ListWidth())
+	p.Rows[slices.IndexFunc(p.Rows, func(r desk.Row) bool { return r.Key == "attach" })].Enter(m)
 	n := 0
-	for _, g := range m.sheet.Snags {
+	for _, g := range m.Sheet.Snags {
 		if g.Rule == "list.joins" {
 			n++
 		}
 	}
-	if n != 1 || m.h.Head.ListedFrom.V != "second.csv" {
-		t.Errorf("%d stops, from %q: %s", n, m.h.Head.ListedFrom.V, m.says)
+	if n != 1 || m.H.Head.ListedFrom.V != "second.csv" {
+		t.Errorf("%d stops, from %q: %s", n, m.H.Head.ListedFrom.V, m.Says)
 	}
 	press(m, "backspace")
-	for _, g := range m.sheet.Snags {
+	for _, g := range m.Sheet.Snags {
 		if g.Rule == "list.joins" {
 			t.Errorf("undone, and %+v", g)
 		}
@@ -119,69 +123,71 @@ func TestHeldAgainstAList(t *testing.T) {
 // again; a line of the report opens in full.
 func TestSayingWhatColumnsMean(t *testing.T) {
 	m := open(t, "example.toml")
-	was := m.h
-	m.cfg.ListBytes = func(string) ([]byte, error) {
+	was := m.H
+	m.Cfg.ListBytes = func(string) ([]byte, error) {
 		return []byte("Wire,From,To,Sz,Col,Length\n1,P1:1,P2:1,22,red,850\n2,P1:2,P2:2,22,blue,900\n3,P1:3,P2:3,22,blue,900\n4,P1:4,P2:4,22,blue,900\n"), nil
 	}
 	take := func() {
 		t.Helper()
-		if err := m.importRow().field.set(m, "simple.csv"); err != nil {
+		if err := lists.ImportRow(m).Field.Set(m, "simple.csv"); err != nil {
 			t.Fatal(err)
 		}
 	}
-	find := func(is func(r row) bool) row {
+	find := func(is func(r desk.Row) bool) desk.Row {
 		t.Helper()
-		p := m.page(m.listWidth())
-		k := slices.IndexFunc(p.rows, is)
+		p := bench.Page(m, m.ListWidth())
+		k := slices.IndexFunc(p.Rows, is)
 		if k < 0 {
-			t.Fatalf("no such row:\n%s", m.View())
+			t.Fatalf("no such row:\n%s", bench.View(m))
 		}
-		return p.rows[k]
+		return p.Rows[k]
 	}
-	column := func() row { return find(func(r row) bool { return strings.HasPrefix(r.text, "column Sz") }) }
+	column := func() desk.Row {
+		return find(func(r desk.Row) bool { return strings.HasPrefix(r.Text, "column Sz") })
+	}
 	take()
-	seen := map[wirelist.Field]bool{}
-	for range wirelist.Fields() {
-		column().step(m, 1)
-		f := m.taking.recipe.Columns["Sz"]
+	seen := map[wirelistname.Field]bool{}
+	for range wirelistname.Fields() {
+		column().Step(m, 1)
+		f := m.Taking.Recipe.Columns["Sz"]
 		seen[f] = true
-		if !strings.Contains(column().text, "is  "+string(f)) {
-			t.Errorf("said %s, shown %q", f, column().text)
+		if !strings.Contains(column().Text, "is  "+string(f)) {
+			t.Errorf("said %s, shown %q", f, column().Text)
 		}
 	}
-	if len(seen) != len(wirelist.Fields()) {
-		t.Errorf("%d of %d meanings are reached: %v", len(seen), len(wirelist.Fields()), seen)
+	if len(seen) != len(wirelistname.Fields()) {
+		t.Errorf("%d of %d meanings are reached: %v", len(seen), len(wirelistname.Fields()), seen)
 	}
-	for m.taking.recipe.Columns["Sz"] != wirelist.FieldGauge {
-		column().step(m, 1)
+	for m.Taking.Recipe.Columns["Sz"] != wirelistname.FieldGauge {
+		column().Step(m, 1)
 	}
-	column().step(m, 1)
+	column().Step(m, 1)
 	press(m, "backspace")
-	if m.taking.recipe.Columns["Sz"] != wirelist.FieldGauge || m.h != was {
-		t.Errorf("%s, %v: %s", m.taking.recipe.Columns["Sz"], m.h == was, m.says)
+	if m.Taking.Recipe.Columns["Sz"] != wirelistname.FieldGauge || m.H != was {
+		t.Errorf("%s, %v: %s", m.Taking.Recipe.Columns["Sz"], m.H == was, m.Says)
 	}
 	press(m, "esc")
 	take()
-	if m.taking.recipe.Columns["Sz"] != wirelist.FieldGauge || m.taking.h.Wires[0].Size != "22" {
-		t.Errorf("what was said is gone: %v", m.taking.recipe.Columns)
+	if m.Taking.Recipe.Columns["Sz"] != wirelistname.FieldGauge || m.Taking.H.Wires[0].Size != "22" {
+		t.Errorf("what was said is gone: %v", m.Taking.Recipe.Columns)
 	}
 	for range 9 { // nothing is left to take back
 		press(m, "backspace")
 	}
-	if m.h != was || m.top() != "import" {
-		t.Errorf("on %s: %s", m.top(), m.says)
+	if m.H != was || m.Top() != "import" {
+		t.Errorf("on %s: %s", m.Top(), m.Says)
 	}
-	find(func(r row) bool { return strings.Contains(r.text, "length without unit") }).enter(m)
+	find(func(r desk.Row) bool { return strings.Contains(r.Text, "length without unit") }).Enter(m)
 	said := ""
-	for _, r := range m.page(40).rows {
-		said += r.text + " "
+	for _, r := range bench.Page(m, 40).Rows {
+		said += r.Text + " "
 	}
-	if !m.wideTop() || m.top() != "told" || !strings.Contains(said, "kept in the note") {
-		t.Errorf("on %s: %q", m.top(), said)
+	if !m.WideTop() || m.Top() != "told" || !strings.Contains(said, "kept in the note") {
+		t.Errorf("on %s: %q", m.Top(), said)
 	}
 	press(m, "backspace")
-	if m.top() != "import" {
-		t.Errorf("on %s", m.top())
+	if m.Top() != "import" {
+		t.Errorf("on %s", m.Top())
 	}
 }
 
@@ -192,7 +198,7 @@ func TestLongDraft(t *testing.T) {
 		w    int
 		want string
 	}{{"short", 20, "short"}, {"/a/very/long/name/of/a.csv", 12, ".../of/a.csv"}, {"/a/very/long/name/of/a.csv", 2, "...a.csv"}} {
-		if got := tail(c.text, c.w); got != c.want || len(got) > max(c.w, 8) {
+		if got := words.Tail(c.text, c.w); got != c.want || len(got) > max(c.w, 8) {
 			t.Errorf("%q in %d: %q, want %q", c.text, c.w, got, c.want)
 		}
 	}

@@ -6,6 +6,11 @@ import (
 	"strings"
 
 	"contralay/model/file"
+	"contralay/ui/bench/board"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/lists"
+	"contralay/ui/bench/tree"
+	"contralay/ui/bench/words"
 	"contralay/ui/draw"
 )
 
@@ -17,153 +22,154 @@ type binding struct {
 	name string // as printed on the keycaps
 	bar  string // on the bar; "" keeps it off
 	help string
-	on   func(m *Model, r *row) bool // works now; nil: always
-	do   func(m *Model, r *row, k key)
+	on   func(m *desk.Model, r *desk.Row) bool // works now; nil: always
+	do   func(m *desk.Model, r *desk.Row, k words.Key)
 }
 
-func onStep(m *Model, _ *row) bool { return len(m.stack) == 0 }
+func onStep(m *desk.Model, _ *desk.Row) bool { return len(m.Stack) == 0 }
 
 // table is the key table, in the order of the bar.
 func table() []binding {
 	return []binding{
 		{keys: []string{"left", "right"}, name: "< >", bar: "step", help: "the step before or after; inside a list, left goes back",
-			do: func(m *Model, _ *row, k key) { m.sideways(k) }},
-		{keys: []string{"up", "down", "pgup", "pgdown", "home", "end"}, name: "^ v", bar: "row", help: "the row above or below; page and end keys go further",
-			do: func(m *Model, _ *row, k key) { m.upDown(m.page(m.listWidth()), k) }},
+			do: func(m *desk.Model, _ *desk.Row, k words.Key) { Sideways(m, k) }},
+		{keys: []string{"up", "down", "pgup", "pgdown", "home", "end"}, name: "^ v", bar: "row",
+			help: "the row above or below; page and end keys go further",
+			do:   func(m *desk.Model, _ *desk.Row, k words.Key) { UpDown(m, Page(m, m.ListWidth()), k) }},
 		{keys: []string{"+", "-"}, name: "+ -", bar: "change", help: "one more or less, the next or the one before, further out or in",
-			on: func(_ *Model, r *row) bool { return r != nil && r.step != nil },
-			do: func(m *Model, r *row, k key) {
+			on: func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Step != nil },
+			do: func(m *desk.Model, r *desk.Row, k words.Key) {
 				by := 1
-				if k.name == "-" {
+				if k.Name == "-" {
 					by = -1
 				}
-				r.step(m, by)
+				r.Step(m, by)
 			}},
 		{keys: []string{"enter"}, name: "Enter", bar: "open", help: "open the row, or take what it offers",
-			on: func(_ *Model, r *row) bool {
-				return r != nil && (r.enter != nil || r.field != nil || len(r.why) > 0 || r.whyOf != nil)
+			on: func(_ *desk.Model, r *desk.Row) bool {
+				return r != nil && (r.Enter != nil || r.Field != nil || len(r.Why) > 0 || r.WhyOf != nil)
 			},
-			do: func(m *Model, r *row, _ key) {
+			do: func(m *desk.Model, r *desk.Row, _ words.Key) {
 				switch {
-				case r.enter != nil:
-					r.enter(m)
-				case r.field != nil:
-					m.openField(*r.field, "")
+				case r.Enter != nil:
+					r.Enter(m)
+				case r.Field != nil:
+					m.OpenField(*r.Field, "")
 				default:
-					m.askWhy()
+					AskWhy(m)
 				}
 			}},
-		{keys: []string{"0", "1", "2", "3", "4", "5", "6", "7", "8", "9"}, name: "0-9", help: "type the row's value; a calliper may send digits and Enter at once",
-			on: func(_ *Model, r *row) bool { return r != nil && r.field != nil },
-			do: func(m *Model, r *row, k key) { m.openField(*r.field, k.text) }},
+		{keys: []string{"0", "1", "2", "3", "4", "5", "6", "7", "8", "9"}, name: "0-9",
+			help: "type the row's value; a calliper may send digits and Enter at once",
+			on:   func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Field != nil },
+			do:   func(m *desk.Model, r *desk.Row, k words.Key) { m.OpenField(*r.Field, k.Text) }},
 		{keys: []string{"."}, name: ". 5", help: "a value that begins with a point",
-			on: func(_ *Model, r *row) bool {
-				return r != nil && r.drop == nil && r.field != nil && r.field.number
+			on: func(_ *desk.Model, r *desk.Row) bool {
+				return r != nil && r.Drop == nil && r.Field != nil && r.Field.Number
 			},
-			do: func(m *Model, r *row, _ key) { m.openField(*r.field, "0.") }},
+			do: func(m *desk.Model, r *desk.Row, _ words.Key) { m.OpenField(*r.Field, "0.") }},
 		{keys: []string{".", "delete"}, name: ".", help: "take the row's component or wire out",
-			on: func(_ *Model, r *row) bool { return r != nil && r.drop != nil },
-			do: func(m *Model, r *row, _ key) { r.drop(m) }},
-		{keys: []string{"backspace", "u", "ctrl+z"}, name: "Backspace", bar: "undo", help: "undo, without limit; on a page that is only read, and in a run, back; on a list the last thing said of it",
-			do: func(m *Model, _ *row, _ key) {
+			on: func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Drop != nil },
+			do: func(m *desk.Model, r *desk.Row, _ words.Key) { r.Drop(m) }},
+		{keys: []string{"backspace", "u", "ctrl+z"}, name: "Backspace", bar: "undo",
+			help: "undo, without limit; on a page that is only read, and in a run, back; on a list the last thing said of it",
+			do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
 				switch {
-				case m.top() == "import":
-					m.unsay()
-				case m.onlyRead():
-					m.back()
-				case m.top() == "run":
-					m.runBack()
+				case m.Top() == "import":
+					lists.Unsay(m)
+				case OnlyRead(m):
+					m.Back()
+				case m.Top() == "run":
+					board.RunBack(m)
 				default:
-					m.undoOne()
+					UndoOne(m)
 				}
 			}},
-		{keys: []string{"esc"}, name: "Esc", bar: "back", help: "back; from a step to the branches, from there to the menu (save, help, quit)",
-			do: func(m *Model, _ *row, _ key) { m.escape() }},
+		{keys: []string{"esc"}, name: "Esc", bar: "back",
+			help: "back; from a step to the branches, from there to the menu (save, help, quit)",
+			do:   func(m *desk.Model, _ *desk.Row, _ words.Key) { Escape(m) }},
 		{keys: []string{"r"}, name: "R", help: "do again what was undone",
-			do: func(m *Model, _ *row, _ key) { m.redoOne() }},
+			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { RedoOne(m) }},
 		{keys: []string{"/", "b"}, name: "/", help: "the next branch", on: onStep,
-			do: func(m *Model, _ *row, _ key) { m.nextBranch() }},
-		{keys: []string{"*", "z"}, name: "*", help: "the section by size, by role, by where it leaves, by temperature, or the part round the row in hand",
-			on: func(m *Model, _ *row) bool { return !m.wideTop() },
-			do: func(m *Model, _ *row, _ key) { m.look() }},
+			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { NextBranch(m) }},
+		{keys: []string{"*", "z"}, name: "*",
+			help: "the section by size, by role, by where it leaves, by temperature, or the part round the row in hand",
+			on:   func(m *desk.Model, _ *desk.Row) bool { return !m.WideTop() },
+			do:   func(m *desk.Model, _ *desk.Row, _ words.Key) { Look(m) }},
 		{keys: []string{"w"}, name: "W", bar: "why", help: "why: how the figures of the row in hand were made, and what would change them",
-			do: func(m *Model, _ *row, _ key) {
-				if m.top() == "why" {
-					m.tell("this is the why; + - the next figure, Enter how an input was made, Esc back")
+			do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
+				if m.Top() == "why" {
+					m.Tell("this is the why; + - the next figure, Enter how an input was made, Esc back")
 					return
 				}
-				m.askWhy()
+				AskWhy(m)
 			}},
 		{keys: []string{"m"}, name: "M", help: "mm or inch on the screen; the file stays in mm",
-			do: func(m *Model, _ *row, _ key) { m.sys = 1 - m.sys; m.tell("lengths in " + m.sys.Name()) }},
+			do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
+				m.Sys = 1 - m.Sys
+				m.Tell("lengths in " + m.Sys.Name())
+			}},
 		{keys: []string{"p"}, name: "P", help: "at the step Build: write the build sheet, to be printed, beside the file",
-			on: func(m *Model, r *row) bool { return onStep(m, r) && m.step == Build },
-			do: func(m *Model, _ *row, _ key) { m.print() }},
+			on: func(m *desk.Model, r *desk.Row) bool { return onStep(m, r) && m.Step == desk.Build },
+			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { board.Print(m) }},
 		{keys: []string{"s"}, name: "S", help: "save",
-			do: func(m *Model, _ *row, _ key) { m.save() }},
+			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { m.Save() }},
 		{keys: []string{"h", "?"}, name: "H", help: "help on what is in front; + - turns its pages",
-			do: func(m *Model, _ *row, _ key) {
-				if m.top() == "help" {
-					m.tell("this is the help; + - turns the page, Esc goes back")
+			do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
+				if m.Top() == "help" {
+					m.Tell("this is the help; + - turns the page, Esc goes back")
 					return
 				}
-				m.open(helpScreen(m.helpFor()))
+				m.Open(helpScreen(HelpFor(m)))
 			}},
 		{keys: []string{"q", "ctrl+c"}, name: "Q", help: "quit; unsaved work is asked for",
-			do: func(m *Model, _ *row, _ key) { m.askQuit() }},
+			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { AskQuit(m) }},
 	}
 }
 
-// key dispatches one key. Every key answers: a change, or one plain line.
-func (m *Model) key(k key) {
-	m.greet = false
-	if m.entry != nil {
-		if k.name == "ctrl+c" {
-			m.entry = nil
-			m.askQuit()
+// Key dispatches one key. Every key answers: a change, or one plain line.
+func Key(m *desk.Model, k words.Key) {
+	m.Greet = false
+	if m.Entry != nil {
+		if k.Name == "ctrl+c" {
+			m.Entry = nil
+			AskQuit(m)
 			return
 		}
-		m.entryKey(k)
+		m.EntryKey(k)
 		return
 	}
-	if k.paste {
-		m.refuse("a paste needs an open field: press Enter on one first")
+	if k.Paste {
+		m.Refuse("a paste needs an open field: press Enter on one first")
 		return
 	}
-	p := m.page(m.listWidth())
-	var r *row
-	if len(p.rows) > 0 {
-		at := m.at(p)
-		r = &p.rows[at]
-		if _, been := m.cursor[m.cursorKey()]; !been { // where it began is where it stays
-			m.cursor[m.cursorKey()], m.on[m.cursorKey()] = at, r.key
+	p := Page(m, m.ListWidth())
+	var r *desk.Row
+	if len(p.Rows) > 0 {
+		at := m.At(p)
+		r = &p.Rows[at]
+		if _, been := m.Cursor[m.CursorKey()]; !been { // where it began is where it stays
+			m.Cursor[m.CursorKey()], m.On[m.CursorKey()] = at, r.Key
 		}
 	}
 	for _, b := range table() {
-		if !slices.Contains(b.keys, k.name) {
+		if !slices.Contains(b.keys, k.Name) {
 			continue
 		}
 		if b.on != nil && !b.on(m, r) {
 			continue // another line of the table may have the key
 		}
-		m.tell("")
+		m.Tell("")
 		b.do(m, r, k)
 		return
 	}
-	m.tell(fmt.Sprintf("no action for %s here; H shows the keys", shown(k.name)))
+	m.Tell(fmt.Sprintf("no action for %s here; H shows the keys", desk.Shown(k.Name)))
 }
 
-func shown(name string) string {
-	if len([]rune(name)) == 1 {
-		return strings.ToUpper(name)
-	}
-	return name
-}
-
-// bar is the keys that work now, as printed on the last line.
-func (m *Model) bar(r *row) string {
-	if m.entry != nil {
-		if m.entry.number {
+// Bar is the keys that work now, as printed on the last line.
+func Bar(m *desk.Model, r *desk.Row) string {
+	if m.Entry != nil {
+		if m.Entry.Number {
 			return "digits type   Enter take   Backspace delete   Esc leave as it was"
 		}
 		return "type it   Enter take   Backspace delete   Esc leave as it was"
@@ -174,32 +180,32 @@ func (m *Model) bar(r *row) string {
 			continue
 		}
 		what := b.bar
-		if what == "undo" && (m.onlyRead() || m.top() == "run") {
+		if what == "undo" && (OnlyRead(m) || m.Top() == "run") {
 			what = "back"
 		}
-		if what == "open" && m.top() == "run" && r != nil && r.key == "done" {
+		if what == "open" && m.Top() == "run" && r != nil && r.Key == "done" {
 			what = "done"
 		}
-		if b.keys[0] == "left" && len(m.stack) > 0 {
+		if b.keys[0] == "left" && len(m.Stack) > 0 {
 			continue
 		}
 		out = append(out, b.name+" "+what)
 	}
 	// On a narrow screen what is known by heart goes first; help and undo stay.
 	tail := "H help"
-	for len(out) > 1 && draw.Width(strings.Join(out, "  "))+2+len(tail) > m.w {
+	for len(out) > 1 && draw.Width(strings.Join(out, "  "))+2+len(tail) > m.W {
 		out = slices.Delete(out, drop(out), drop(out)+1)
 	}
 	return strings.Join(append(out, tail), "  ")
 }
 
-// onlyRead reports whether what is in front shows nothing that an undo would change.
-func (m *Model) onlyRead() bool {
-	switch m.top() {
+// OnlyRead reports whether what is in front shows nothing that an undo would change.
+func OnlyRead(m *desk.Model) bool {
+	switch m.Top() {
 	case "why", "figures", "help", "told":
 		return true
 	}
-	return len(m.stack) > 0 && m.stack[len(m.stack)-1].pick
+	return len(m.Stack) > 0 && m.Stack[len(m.Stack)-1].Pick
 }
 
 // drop is which entry of the bar goes first: rows are moved along by heart, Esc is known to
@@ -213,35 +219,35 @@ func drop(out []string) int {
 	return 0
 }
 
-func (m *Model) sideways(k key) {
-	if len(m.stack) > 0 {
-		if k.name == "left" {
-			m.escape()
+func Sideways(m *desk.Model, k words.Key) {
+	if len(m.Stack) > 0 {
+		if k.Name == "left" {
+			Escape(m)
 			return
 		}
-		m.tell("Enter opens the row; left or Esc goes back")
+		m.Tell("Enter opens the row; left or Esc goes back")
 		return
 	}
-	s := m.step + 1
-	if k.name == "left" {
-		s = m.step - 1
+	s := m.Step + 1
+	if k.Name == "left" {
+		s = m.Step - 1
 	}
-	if s < 0 || s >= steps {
-		m.tell(map[bool]string{true: "Wires is the first step", false: "Build is the last step"}[s < 0])
+	if s < 0 || s >= desk.Steps {
+		m.Tell(map[bool]string{true: "Wires is the first step", false: "Build is the last step"}[s < 0])
 		return
 	}
-	m.step = s
+	m.Step = s
 }
 
-func (m *Model) upDown(p page, k key) {
-	if len(p.rows) == 0 {
-		m.tell("no rows here")
+func UpDown(m *desk.Model, p desk.Page, k words.Key) {
+	if len(p.Rows) == 0 {
+		m.Tell("no rows here")
 		return
 	}
-	at, last := m.at(p), len(p.rows)-1
+	at, last := m.At(p), len(p.Rows)-1
 	const leap = 10 // rows of a page key
 	to := at + 1
-	switch k.name {
+	switch k.Name {
 	case "up":
 		to = at - 1
 	case "pgup":
@@ -254,89 +260,89 @@ func (m *Model) upDown(p page, k key) {
 		to = last
 	}
 	if to < 0 || to > last || to == at {
-		m.tell(map[bool]string{true: "first row", false: "last row"}[to <= 0])
+		m.Tell(map[bool]string{true: "first row", false: "last row"}[to <= 0])
 		return
 	}
-	m.cursor[m.cursorKey()] = to
-	m.on[m.cursorKey()] = p.rows[to].key
+	m.Cursor[m.CursorKey()] = to
+	m.On[m.CursorKey()] = p.Rows[to].Key
 }
 
-func (m *Model) escape() {
-	switch m.top() {
+func Escape(m *desk.Model) {
+	switch m.Top() {
 	case "branches":
-		if len(m.h.Branches) > 0 && m.stackHas("menu") {
-			m.back()
+		if len(m.H.Branches) > 0 && StackHas(m, "menu") {
+			m.Back()
 			return
 		}
-		m.open(menuScreen())
+		m.Open(menuScreen())
 	default:
-		if len(m.stack) > 0 {
-			m.back()
+		if len(m.Stack) > 0 {
+			m.Back()
 			return
 		}
-		m.open(branchesScreen())
-		if m.branch < len(m.h.Branches) {
-			m.on[m.cursorKey()] = "branch " + m.h.Branches[m.branch].ID
-			m.cursor[m.cursorKey()] = 0
+		m.Open(tree.BranchesScreen())
+		if m.Branch < len(m.H.Branches) {
+			m.On[m.CursorKey()] = "branch " + m.H.Branches[m.Branch].ID
+			m.Cursor[m.CursorKey()] = 0
 		}
 	}
 }
 
-func (m *Model) stackHas(name string) bool {
-	return slices.ContainsFunc(m.stack, func(s screen) bool { return s.name == name })
+func StackHas(m *desk.Model, name string) bool {
+	return slices.ContainsFunc(m.Stack, func(s desk.Screen) bool { return s.Name == name })
 }
 
-func (m *Model) nextBranch() {
-	if len(m.h.Branches) == 0 {
-		m.tell("there is no branch")
+func NextBranch(m *desk.Model) {
+	if len(m.H.Branches) == 0 {
+		m.Tell("there is no branch")
 		return
 	}
-	m.branch = (m.branch + 1) % len(m.h.Branches)
-	m.zoom = false
+	m.Branch = (m.Branch + 1) % len(m.H.Branches)
+	m.Zoom = false
 }
 
-func (m *Model) undoOne() {
-	n := len(m.undo)
+func UndoOne(m *desk.Model) {
+	n := len(m.Undo)
 	if n == 0 {
-		m.tell("nothing left to undo")
+		m.Tell("nothing left to undo")
 		return
 	}
-	was := m.doc()
-	m.redo = append(m.redo, m.h)
-	m.h, m.undo = m.undo[n-1], m.undo[:n-1]
-	m.rebuild()
+	was := m.Doc()
+	m.Redo = append(m.Redo, m.H)
+	m.H, m.Undo = m.Undo[n-1], m.Undo[:n-1]
+	m.Rebuild()
 	// What came back may stand on another page, so it is named.
 	says := ""
-	if d := file.Differences(was, m.doc()); len(d) > 0 {
+	if d := file.Differences(was, m.Doc()); len(d) > 0 {
 		says = ": " + d[0]
 		if len(d) > 1 {
 			says += " ..."
 		}
 	}
-	m.tell(fmt.Sprintf("undone; %d more%s", n-1, says))
-	m.leaveGone()
+	m.Tell(fmt.Sprintf("undone; %d more%s", n-1, says))
+	LeaveGone(m)
 }
 
-func (m *Model) redoOne() {
-	n := len(m.redo)
+func RedoOne(m *desk.Model) {
+	n := len(m.Redo)
 	if n == 0 {
-		m.tell("nothing to do again")
+		m.Tell("nothing to do again")
 		return
 	}
-	m.undo = append(m.undo, m.h)
-	m.h, m.redo = m.redo[n-1], m.redo[:n-1]
-	m.rebuild()
-	m.tell("done again")
-	m.leaveGone()
+	m.Undo = append(m.Undo, m.H)
+	m.H, m.Redo = m.Redo[n-1], m.Redo[:n-1]
+	m.Rebuild()
+	m.Tell("done again")
+	LeaveGone(m)
 }
 
-// leaveGone closes screens of a thing that an undo took away.
-func (m *Model) leaveGone() {
-	if m.branch >= len(m.h.Branches) {
-		m.branch = 0
+// LeaveGone closes screens of a thing that an undo took away.
+func LeaveGone(m *desk.Model) {
+	if m.Branch >= len(m.H.Branches) {
+		m.Branch = 0
 	}
-	for len(m.stack) > 0 && m.top() != "branches" && len(m.page(m.listWidth()).rows) == 0 {
-		m.back()
+	for len(m.Stack) > 0 && m.Top() != "branches" && len(Page(m, m.ListWidth()).Rows) == 0 {
+		m.Back()
 	}
 }
 

@@ -1,4 +1,4 @@
-package bench
+package bench_test
 
 import (
 	"os"
@@ -10,6 +10,8 @@ import (
 	"pgregory.net/rapid"
 
 	"contralay/model/file"
+	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
 	"contralay/ui/draw"
 )
 
@@ -21,10 +23,10 @@ func TestEveryKeyAnswers(t *testing.T) {
 	for name := range everyScreen {
 		for _, k := range everyKey {
 			m := openAt(t, "example.toml", name)
-			m.says = ""
-			before := m.View()
+			m.Says = ""
+			before := bench.View(m)
 			press(m, k)
-			if m.View() == before && !m.quit {
+			if bench.View(m) == before && !m.Quit {
 				t.Errorf("%s: key %q changes nothing and says nothing", name, k)
 			}
 		}
@@ -38,13 +40,13 @@ func TestNoKeyAloneIsHarmful(t *testing.T) {
 		for _, k := range everyKey {
 			m := openAt(t, "example.toml", name)
 			press(m, "+") // something to lose, where + changes something
-			if !m.dirty() {
+			if !m.Dirty() {
 				continue
 			}
 			for range 5 {
 				press(m, k)
 			}
-			if m.quit {
+			if m.Quit {
 				t.Errorf("%s: five times %q leaves with unsaved work", name, k)
 			}
 		}
@@ -55,10 +57,10 @@ func TestBurstIsTheSameAsTyping(t *testing.T) {
 	slow, fast := open(t, "example.toml"), open(t, "example.toml")
 	press(slow, "1", "2", ".", "5", "enter")
 	press(fast, "12.5", "enter")
-	if d := cmp.Diff(slow.h, fast.h); d != "" {
+	if d := cmp.Diff(slow.H, fast.H); d != "" {
 		t.Errorf("a burst differs from typing:\n%s", d)
 	}
-	if got := slow.h.Wires[0].Amps.V; got != 12.5 {
+	if got := slow.H.Wires[0].Amps.V; got != 12.5 {
 		t.Errorf("the current is %v, want 12.5", got)
 	}
 }
@@ -66,23 +68,23 @@ func TestBurstIsTheSameAsTyping(t *testing.T) {
 func TestMergedRunesAreSplit(t *testing.T) {
 	m := open(t, "example.toml")
 	press(m, "mm") // mm, inch and back
-	if m.sys != 0 {
+	if m.Sys != 0 {
 		t.Errorf("two keys in one message counted as one")
 	}
 }
 
 func TestPasteNeedsAnOpenField(t *testing.T) {
 	m := open(t, "example.toml")
-	before := m.h
-	m.Update(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("q\nsome text 12"), Paste: true})
-	if m.h != before || m.quit || m.entry != nil || !m.trouble {
+	before := m.H
+	bench.Update(m, tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("q\nsome text 12"), Paste: true})
+	if m.H != before || m.Quit || m.Entry != nil || !m.Trouble {
 		t.Error("a paste outside a field did something")
 	}
 	goTo(t, m, "enter", "@colour ", "9") // of the first wire, with something typed
 	press(m, "backspace")
-	m.Update(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("9\x1b6\n"), Paste: true})
+	bench.Update(m, tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("9\x1b6\n"), Paste: true})
 	press(m, "enter")
-	if got := m.h.Wires[0].Colour.V; got != "96" {
+	if got := m.H.Wires[0].Colour.V; got != "96" {
 		t.Errorf("colour %q, want 96", got)
 	}
 }
@@ -97,22 +99,22 @@ func TestUndoReachesTheStart(t *testing.T) {
 	cat := entries(t)
 	start := file.Encode(d)
 	rapid.Check(t, func(t *rapid.T) {
-		m := ready(New(Config{Doc: d, Path: "example.toml", Cat: cat, Palette: draw.Palette{}}))
+		m := ready(bench.New(desk.Config{Doc: d, Path: "example.toml", Cat: cat, Palette: draw.Palette{}}))
 		keys := rapid.SliceOfN(rapid.SampledFrom(everyKey), 1, 120).Draw(t, "keys")
 		for _, k := range keys {
-			if m.quit {
+			if m.Quit {
 				break
 			}
 			press(m, k)
-			if got := len(strings.Split(m.View(), "\n")); got != m.height && !m.quit {
+			if got := len(strings.Split(bench.View(m), "\n")); got != m.Height && !m.Quit {
 				t.Fatalf("after %q the screen has %d lines", k, got)
 			}
 		}
-		m.entry, m.quit = nil, false
-		for len(m.undo) > 0 {
-			m.undoOne()
+		m.Entry, m.Quit = nil, false
+		for len(m.Undo) > 0 {
+			bench.UndoOne(m)
 		}
-		if string(file.Encode(m.doc())) != string(start) {
+		if string(file.Encode(m.Doc())) != string(start) {
 			t.Fatalf("undo does not reach the start after %q", keys)
 		}
 	})
@@ -121,32 +123,32 @@ func TestUndoReachesTheStart(t *testing.T) {
 func TestQuitAsksWhereWorkWouldBeLost(t *testing.T) {
 	m := open(t, "example.toml")
 	press(m, "+", "q", "q", "q", "enter")
-	if m.quit || m.top() == "quit" {
+	if m.Quit || m.Top() == "quit" {
 		t.Fatal("the first row keeps working")
 	}
 	press(m, "q", "down", "down", "enter")
-	if m.quit {
+	if m.Quit {
 		t.Fatal("Enter must not discard")
 	}
 	press(m, "+")
-	if !m.quit {
+	if !m.Quit {
 		t.Fatal("+ on the row discards")
 	}
 	m = open(t, "example.toml")
-	if press(m, "q"); !m.quit {
+	if press(m, "q"); !m.Quit {
 		t.Fatal("nothing to lose: q leaves")
 	}
 }
 
 func TestSaveFailsLoudlyAndKeepsWork(t *testing.T) {
 	m := open(t, "example.toml")
-	m.cfg.Save = func(string, file.Document) error { return os.ErrPermission }
+	m.Cfg.Save = func(string, file.Document) error { return os.ErrPermission }
 	press(m, "+", "s")
-	if !m.dirty() || !m.trouble || !strings.Contains(m.View(), "not saved") {
-		t.Errorf("a save that failed must say so: %q", m.says)
+	if !m.Dirty() || !m.Trouble || !strings.Contains(bench.View(m), "not saved") {
+		t.Errorf("a save that failed must say so: %q", m.Says)
 	}
 	press(m, "q", "down", "enter")
-	if m.quit {
+	if m.Quit {
 		t.Error("save, then quit must not quit when the save failed")
 	}
 }
@@ -154,12 +156,12 @@ func TestSaveFailsLoudlyAndKeepsWork(t *testing.T) {
 func TestBarIsShortAndLive(t *testing.T) {
 	for name := range everyScreen {
 		m := openAt(t, "example.toml", name)
-		p := m.page(m.listWidth())
-		var r *row
-		if len(p.rows) > 0 {
-			r = &p.rows[m.at(p)]
+		p := bench.Page(m, m.ListWidth())
+		var r *desk.Row
+		if len(p.Rows) > 0 {
+			r = &p.Rows[m.At(p)]
 		}
-		if b := m.bar(r); b == "" || draw.Width(b) > 80 {
+		if b := bench.Bar(m, r); b == "" || draw.Width(b) > 80 {
 			t.Errorf("%s: bar of %d cells: %q", name, draw.Width(b), b)
 		}
 	}
@@ -171,7 +173,7 @@ func TestReadmeKeys(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if want := KeyList(); !strings.Contains(string(b), want) {
+	if want := bench.KeyList(); !strings.Contains(string(b), want) {
 		t.Errorf("the README's key list is stale; it should be:\n%s", want)
 	}
 }

@@ -1,14 +1,16 @@
-package bench
+package bench_test
 
 import (
 	"path/filepath"
 	"testing"
 	"time"
 
-	"contralay/model/file"
-	"contralay/ui/draw"
-
 	tea "github.com/charmbracelet/bubbletea"
+
+	"contralay/model/file"
+	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
+	"contralay/ui/draw"
 )
 
 // BenchmarkLarge is what a key that changes a wire of testdata/whole.toml takes without
@@ -31,30 +33,30 @@ func BenchmarkLarge(b *testing.B) {
 		j.Clear()
 		return nil
 	}
-	m := ready(New(Config{Doc: d, Path: "x", Cat: cat, Palette: draw.Palette{Colour: true, Dark: true}, Keep: keep}))
-	m.Update(tea.WindowSizeMsg{Width: 80, Height: 24})
-	m.Update(message("enter"))
-	m.Update(message("down"))
+	m := ready(bench.New(desk.Config{Doc: d, Path: "x", Cat: cat, Palette: draw.Palette{Colour: true, Dark: true}, Keep: keep}))
+	bench.Update(m, tea.WindowSizeMsg{Width: 80, Height: 24})
+	bench.Update(m, message("enter"))
+	bench.Update(m, message("down"))
 	keys := []string{"+", "-"}
 	n := 0
 	b.Run("update", func(b *testing.B) {
 		b.ReportAllocs()
 		for b.Loop() {
-			m.Update(message(keys[n%2]))
+			bench.Update(m, message(keys[n%2]))
 			n++
 		}
 	})
 	b.Run("view", func(b *testing.B) {
 		b.ReportAllocs()
 		for b.Loop() {
-			_ = m.View()
+			_ = bench.View(m)
 		}
 	})
 	b.Run("both", func(b *testing.B) {
 		b.ReportAllocs()
 		for b.Loop() {
-			m.Update(message(keys[n%2]))
-			_ = m.View()
+			bench.Update(m, message(keys[n%2]))
+			_ = bench.View(m)
 			n++
 		}
 	})

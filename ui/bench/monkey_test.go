@@ -1,4 +1,4 @@
-package bench
+package bench_test
 
 import (
 	"math/rand/v2"
@@ -10,6 +10,8 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"contralay/model/file"
+	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
 	"contralay/ui/draw"
 )
 
@@ -42,50 +44,50 @@ func TestMonkey(t *testing.T) {
 		for left := each; left > 0; {
 			m := openAt(t, "example.toml", screen)
 			asked := false
-			m.cfg.Save = func(path string, d file.Document) error {
+			m.Cfg.Save = func(path string, d file.Document) error {
 				if !asked {
 					t.Fatalf("%s: written to %s by a key that asks for nothing", screen, path)
 				}
 				return nil
 			}
-			m.cfg.Changed = func(string) bool { return rng.IntN(3) == 0 }
+			m.Cfg.Changed = func(string) bool { return rng.IntN(3) == 0 }
 			sizes := [][2]int{{80, 24}, {120, 40}, {40, 12}, {33, 9}}
-			for ; left > 0 && !m.quit; left-- {
+			for ; left > 0 && !m.Quit; left-- {
 				k := everyKey[rng.IntN(len(everyKey))]
 				if rng.IntN(50) == 0 {
 					z := sizes[rng.IntN(len(sizes))]
-					m.Update(tea.WindowSizeMsg{Width: z[0], Height: z[1]})
+					bench.Update(m, tea.WindowSizeMsg{Width: z[0], Height: z[1]})
 				}
-				asked = m.asksToSave(k)
-				_, cmd := m.Update(message(k))
-				if cmd != nil && rng.IntN(20) == 0 && m.search == nil { // plans join now and then
+				asked = AsksToSave(m, k)
+				_, cmd := bench.Update(m, message(k))
+				if cmd != nil && rng.IntN(20) == 0 && m.Search == nil { // plans join now and then
 					if msg := cmd(); msg != nil {
 						if _, quit := msg.(tea.QuitMsg); !quit {
-							m.Update(msg)
+							bench.Update(m, msg)
 						}
 					}
 				} else if cmd != nil {
-					m.pending = map[string]bool{}
+					m.Pending = map[string]bool{}
 				}
 				pressed++
-				if m.quit {
+				if m.Quit {
 					break
 				}
-				lines := strings.Split(m.View(), "\n")
-				if len(lines) != m.height {
-					t.Fatalf("%s: after %q %d lines on a screen of %d", screen, k, len(lines), m.height)
+				lines := strings.Split(bench.View(m), "\n")
+				if len(lines) != m.Height {
+					t.Fatalf("%s: after %q %d lines on a screen of %d", screen, k, len(lines), m.Height)
 				}
 				for _, l := range lines {
-					if draw.Width(l) > m.w {
-						t.Fatalf("%s: after %q a line of %d cells on a screen of %d: %q", screen, k, draw.Width(l), m.w, l)
+					if draw.Width(l) > m.W {
+						t.Fatalf("%s: after %q a line of %d cells on a screen of %d: %q", screen, k, draw.Width(l), m.W, l)
 					}
 				}
 			}
-			m.entry, m.quit = nil, false
-			for len(m.undo) > 0 {
-				m.undoOne()
+			m.Entry, m.Quit = nil, false
+			for len(m.Undo) > 0 {
+				bench.UndoOne(m)
 			}
-			if got := string(file.Encode(m.doc())); got != start {
+			if got := string(file.Encode(m.Doc())); got != start {
 				t.Fatalf("%s: undo does not reach the start", screen)
 			}
 		}
@@ -95,14 +97,15 @@ func TestMonkey(t *testing.T) {
 
 // asksToSave reports whether a key asks for the file to be written, as a person reads
 // the screen.
-func (m *Model) asksToSave(k string) bool {
-	if m.entry != nil {
-		return k == "enter" && strings.HasPrefix(m.entry.label, "save")
+func AsksToSave(m *desk.Model, k string) bool {
+	if m.Entry != nil {
+		return k == "enter" && strings.HasPrefix(m.Entry.Label, "save")
 	}
-	p := m.page(m.listWidth())
-	if len(p.rows) == 0 {
+	p := bench.Page(m, m.ListWidth())
+	if len(p.Rows) == 0 {
 		return k == "s"
 	}
-	text := p.rows[m.at(p)].line()
-	return k == "s" || (k == "enter" || k == "right") && strings.HasPrefix(text, "save") || k == "+" && strings.HasPrefix(text, "write over")
+	text := p.Rows[m.At(p)].Line()
+	return k == "s" || (k == "enter" || k == "right") && strings.HasPrefix(text, "save") || k == "+" &&
+		strings.HasPrefix(text, "write over")
 }

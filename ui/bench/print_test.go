@@ -1,23 +1,25 @@
-package bench
+package bench_test
 
 import (
 	"errors"
 	"strings"
 	"testing"
 
-	"contralay/calc"
+	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/ui/bench/board"
+	"contralay/ui/bench/desk"
 )
 
 // P at the step Build writes the sheet of what is on the bench, whole, and says whether it
 // is in a file; elsewhere it does nothing, and what fails is said.
 func TestPrint(t *testing.T) {
 	m := open(t, "demo.toml")
-	m.path = "loom.toml"
+	m.Path = "loom.toml"
 	var path string
 	var unsaved bool
 	n, fail := 0, error(nil)
-	m.cfg.Print = func(p string, s *calc.Sheet, u bool) (string, error) {
+	m.Cfg.Print = func(p string, s *sheet.Sheet, u bool) (string, error) {
 		for i := range s.Branches {
 			if s.Branches[i].Waiting {
 				t.Errorf("%s is not laid yet", s.H.Branches[i].ID)
@@ -30,37 +32,37 @@ func TestPrint(t *testing.T) {
 	if n != 0 {
 		t.Fatal("printed at the first step")
 	}
-	m.step = Build
+	m.Step = desk.Build
 	press(m, "p")
-	if n != 1 || path != "loom.toml" || unsaved || !strings.Contains(m.says, "loom-sheet/x.html") {
-		t.Errorf("%d, %q, unsaved %v: %s", n, path, unsaved, m.says)
+	if n != 1 || path != "loom.toml" || unsaved || !strings.Contains(m.Says, "loom-sheet/x.html") {
+		t.Errorf("%d, %q, unsaved %v: %s", n, path, unsaved, m.Says)
 	}
-	m.change(m.h.EditWire(0, func(w *model.Wire) { w.Note = model.Some("x") }), "")
+	m.Change(m.H.EditWire(0, func(w *model.Wire) { w.Note = model.Some("x") }), "")
 	press(m, "p")
-	if !unsaved || !strings.Contains(m.says, "not saved") {
-		t.Errorf("unsaved %v: %s", unsaved, m.says)
+	if !unsaved || !strings.Contains(m.Says, "not saved") {
+		t.Errorf("unsaved %v: %s", unsaved, m.Says)
 	}
 	fail = errors.New("the disk is full")
 	press(m, "p")
-	if !m.trouble || !strings.Contains(m.says, "the disk is full") {
-		t.Errorf("%s", m.says)
+	if !m.Trouble || !strings.Contains(m.Says, "the disk is full") {
+		t.Errorf("%s", m.Says)
 	}
 }
 
 // A revision is raised by its letter or its number; what is neither is typed.
 func TestRaised(t *testing.T) {
 	for was, want := range map[string]string{"": "A", "A": "B", "Z": "AA", "AA": "AB", "1": "2", "9": "10", "C2": "C3", "draft!": ""} {
-		if got := raised(was); got != want {
+		if got := board.Raised(was); got != want {
 			t.Errorf("after %q: %q, want %q", was, got, want)
 		}
 	}
 	m := open(t, "demo.toml")
-	m.revisionRow().step(m, 1)
-	if m.h.Head.Revision.V != "D" {
-		t.Errorf("revision %q", m.h.Head.Revision.V)
+	board.RevisionRow(m).Step(m, 1)
+	if m.H.Head.Revision.V != "D" {
+		t.Errorf("revision %q", m.H.Head.Revision.V)
 	}
 	press(m, "backspace")
-	if m.h.Head.Revision.V != "C" {
-		t.Errorf("undone: %q", m.h.Head.Revision.V)
+	if m.H.Head.Revision.V != "C" {
+		t.Errorf("undone: %q", m.H.Head.Revision.V)
 	}
 }

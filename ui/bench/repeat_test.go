@@ -1,4 +1,4 @@
-package bench
+package bench_test
 
 import (
 	"slices"
@@ -7,26 +7,28 @@ import (
 
 	"contralay/model"
 	"contralay/model/file"
+	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
 	"contralay/ui/draw"
 )
 
 // rowWith is where a row stands whose text has these words.
-func rowWith(t *testing.T, m *Model, words string) int {
+func rowWith(t *testing.T, m *desk.Model, words string) int {
 	t.Helper()
-	p := m.page(m.listWidth())
-	at := slices.IndexFunc(p.rows, func(r row) bool { return strings.Contains(r.line(), words) })
+	p := bench.Page(m, m.ListWidth())
+	at := slices.IndexFunc(p.Rows, func(r desk.Row) bool { return strings.Contains(r.Line(), words) })
 	if at < 0 {
-		t.Fatalf("no row with %q on %s:\n%s", words, m.top(), m.View())
+		t.Fatalf("no row with %q on %s:\n%s", words, m.Top(), bench.View(m))
 	}
 	return at
 }
 
 // to goes to a row by the arrows and says how many it took.
-func to(t *testing.T, m *Model, words string) int {
+func to(t *testing.T, m *desk.Model, words string) int {
 	t.Helper()
 	n := 0
 	for want := rowWith(t, m, words); ; n++ {
-		switch at := m.at(m.page(m.listWidth())); {
+		switch at := m.At(bench.Page(m, m.ListWidth())); {
 		case at < want:
 			press(m, "down")
 		case at > want:
@@ -88,13 +90,13 @@ to = "INJ3"
 length_mm = 90
 `
 
-func typed(t *testing.T, text string) *Model {
+func typed(t *testing.T, text string) *desk.Model {
 	t.Helper()
 	d, err := file.Parse([]byte(text), "test")
 	if err != nil {
 		t.Fatal(err)
 	}
-	return ready(New(Config{Doc: d, Path: "test.toml", Cat: entries(t), Palette: draw.Palette{}}))
+	return ready(bench.New(desk.Config{Doc: d, Path: "test.toml", Cat: entries(t), Palette: draw.Palette{}}))
 }
 
 func idsOf(ws []model.Wire) []string {
@@ -111,21 +113,22 @@ func TestARowOfLikeLegs(t *testing.T) {
 	press(m, "enter")
 	to(t, m, "all INJ1 again for INJ2 INJ3")
 	press(m, "enter")
-	want := []string{"103 Injector 2 feed P1:3 INJ2:1", "104 Injector 2 switched P1:4 INJ2:2", "105 Injector 3 feed P1:5 INJ3:1", "106 Injector 3 switched P1:6 INJ3:2"}
-	if got := idsOf(m.h.Wires[2:]); !slices.Equal(got, want) {
+	want := []string{"103 Injector 2 feed P1:3 INJ2:1", "104 Injector 2 switched P1:4 INJ2:2", "105 Injector 3 feed P1:5 INJ3:1",
+		"106 Injector 3 switched P1:6 INJ3:2"}
+	if got := idsOf(m.H.Wires[2:]); !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
 	}
-	if len(m.undo) != 1 {
-		t.Errorf("%d changes, want one", len(m.undo))
+	if len(m.Undo) != 1 {
+		t.Errorf("%d changes, want one", len(m.Undo))
 	}
 	press(m, "backspace")
-	if len(m.h.Wires) != 2 {
+	if len(m.H.Wires) != 2 {
 		t.Error("one undo takes all back")
 	}
 	to(t, m, "all INJ1 again")
 	press(m, "+")
-	if len(m.h.Wires) != 4 {
-		t.Errorf("+ is for one: %q", idsOf(m.h.Wires))
+	if len(m.H.Wires) != 4 {
+		t.Errorf("+ is for one: %q", idsOf(m.H.Wires))
 	}
 }
 
@@ -136,12 +139,12 @@ func TestMoreLikeTheLast(t *testing.T) {
 	to(t, m, "one more like 101")
 	press(m, "enter")
 	press(m, "3", "enter")
-	if got := idsOf(m.h.Wires[2:]); len(got) != 4 || got[3] != "106 Injector 1 feed P1:6 S1" || len(m.undo) != 2 {
-		t.Errorf("%q, %d changes", got, len(m.undo))
+	if got := idsOf(m.H.Wires[2:]); len(got) != 4 || got[3] != "106 Injector 1 feed P1:6 S1" || len(m.Undo) != 2 {
+		t.Errorf("%q, %d changes", got, len(m.Undo))
 	}
 	press(m, "9", "enter")
-	if !m.trouble || len(m.h.Wires) != 6 || !strings.Contains(m.says, "no free cavity for 9 more") {
-		t.Errorf("%q with %d wires", m.says, len(m.h.Wires))
+	if !m.Trouble || len(m.H.Wires) != 6 || !strings.Contains(m.Says, "no free cavity for 9 more") {
+		t.Errorf("%q with %d wires", m.Says, len(m.H.Wires))
 	}
 	press(m, "esc")
 }
@@ -152,47 +155,48 @@ func TestListsBeginWithWhatIsUsed(t *testing.T) {
 	press(m, "enter")
 	to(t, m, "size ")
 	press(m, "enter")
-	p := m.page(m.listWidth())
+	p := bench.Page(m, m.ListWidth())
 	used := map[string]int{}
-	for _, w := range m.h.Wires {
+	for _, w := range m.H.Wires {
 		used[w.Size]++
 	}
 	last := 1 << 30
-	for k, r := range p.rows[:len(used)] {
-		if used[r.key] == 0 || used[r.key] > last {
-			t.Errorf("row %d is %s, used %d times after %d", k, r.key, used[r.key], last)
+	for k, r := range p.Rows[:len(used)] {
+		if used[r.Key] == 0 || used[r.Key] > last {
+			t.Errorf("row %d is %s, used %d times after %d", k, r.Key, used[r.Key], last)
 		}
-		last = used[r.key]
+		last = used[r.Key]
 	}
 	press(m, "down", "enter")
-	if m.top() != "wire" || len(m.undo) != 1 {
-		t.Errorf("on %s with %d changes: %s", m.top(), len(m.undo), m.says)
+	if m.Top() != "wire" || len(m.Undo) != 1 {
+		t.Errorf("on %s with %d changes: %s", m.Top(), len(m.Undo), m.Says)
 	}
 }
 
 // Every number that can be typed can be stepped with + -, and one step back is where
 // it was.
 func TestNumbersStep(t *testing.T) {
-	for name, keys := range map[string][]string{"wire": {"enter"}, "duty": {"enter", "@duty", "enter"}, "feed": {"@protection", "enter", "enter"}, "layer": {"right", "down", "enter"}, "sheath": {"right", "right", "right"}} {
+	for name, keys := range map[string][]string{"wire": {"enter"}, "duty": {"enter", "@duty", "enter"},
+		"feed": {"@protection", "enter", "enter"}, "layer": {"right", "down", "enter"}, "sheath": {"right", "right", "right"}} {
 		m := openAt(t, map[bool]string{true: "feeds.toml", false: "example.toml"}[name == "feed" || name == "duty"], "wires")
 		goTo(t, m, keys...)
-		for at, r := range m.page(m.listWidth()).rows {
-			if r.field == nil || !r.field.number || r.key == "more" {
+		for at, r := range bench.Page(m, m.ListWidth()).Rows {
+			if r.Field == nil || !r.Field.Number || r.Key == "more" {
 				continue
 			}
-			if r.step == nil {
-				t.Errorf("%s: %q can be typed and not stepped", name, r.line())
+			if r.Step == nil {
+				t.Errorf("%s: %q can be typed and not stepped", name, r.Line())
 				continue
 			}
-			m.cursor[m.cursorKey()] = at
-			delete(m.on, m.cursorKey())
+			m.Cursor[m.CursorKey()] = at
+			delete(m.On, m.CursorKey())
 			press(m, "+")
-			if m.trouble {
-				t.Errorf("%s: %q: %s", name, r.line(), m.says)
+			if m.Trouble {
+				t.Errorf("%s: %q: %s", name, r.Line(), m.Says)
 			}
-			up := m.page(m.listWidth()).rows[at].line()
-			if up == r.line() {
-				t.Errorf("%s: + leaves %q (%s)", name, r.line(), m.says)
+			up := bench.Page(m, m.ListWidth()).Rows[at].Line()
+			if up == r.Line() {
+				t.Errorf("%s: + leaves %q (%s)", name, r.Line(), m.Says)
 			}
 			press(m, "backspace")
 		}

@@ -5,14 +5,15 @@ import (
 	"slices"
 	"strconv"
 
-	"contralay/calc"
+	"contralay/calc/sheet"
+	"contralay/ui/bench/desk"
 	"contralay/ui/draw"
 	"contralay/ui/paper"
 )
 
-// section turns a branch into discs to draw. mark is the component in hand.
-func (m *Model) section(mark string) draw.Section {
-	mb, b, ok := m.b()
+// Section turns a branch into discs to draw. mark is the component in hand.
+func Section(m *desk.Model, mark string) draw.Section {
+	mb, b, ok := m.B()
 	if !ok {
 		return draw.Section{}
 	}
@@ -20,18 +21,18 @@ func (m *Model) section(mark string) draw.Section {
 	if b.Sheath.Known && b.Sheath.Verdict.Wraps {
 		s.SheathMM = b.Sheath.Verdict.OverMM
 	}
-	class, _ := m.classes(b)
-	letters := m.by != bySize && !m.cfg.Palette.Colour
+	class, _ := Classes(m, b)
+	letters := m.By != bySize && !m.Cfg.Palette.Colour
 	filler := 0
 	for k, l := range b.Layers {
-		at := slices.IndexFunc(l.Members, func(c calc.Member) bool { return c.ID == mark })
+		at := slices.IndexFunc(l.Members, func(c sheet.Member) bool { return c.ID == mark })
 		for j, c := range l.Members {
 			d := draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: paper.KindOf(c.Kind),
 				Class: class(c), Selected: c.ID == mark && mark != "", Tracer: c.ID == l.Tracer && k > 0}
 			if letters {
-				d.Label = m.classMark(d.Class)
+				d.Label = ClassMark(m, d.Class)
 			}
-			if c.Kind == calc.OfFiller {
+			if c.Kind == sheet.OfFiller {
 				filler++
 				d.ID, d.Label = "filler "+strconv.Itoa(filler), "o"
 			}
@@ -47,10 +48,10 @@ func (m *Model) section(mark string) draw.Section {
 // keyFrom is the height from which the section has room for a key under it.
 const keyFrom = 10
 
-// picture is the section as styled lines of exactly w cells; under it which end it is
+// Picture is the section as styled lines of exactly w cells; under it which end it is
 // seen from and how many labels had no room, then the key of its classes.
-func (m *Model) picture(mark string, w, h int) []string {
-	_, b, ok := m.b()
+func Picture(m *desk.Model, mark string, w, h int) []string {
+	_, b, ok := m.B()
 	if !ok {
 		return blank(w, h)
 	}
@@ -61,28 +62,28 @@ func (m *Model) picture(mark string, w, h int) []string {
 		}
 		out := blank(w, h)
 		if h > 2 {
-			out[h/2] = draw.Fit(says, w, m.cfg.ASCII)
+			out[h/2] = draw.Fit(says, w, m.Cfg.ASCII)
 		}
 		return out
 	}
-	s := m.section(mark)
-	if m.zoom && mark != "" {
+	s := Section(m, mark)
+	if m.Zoom && mark != "" {
 		s = draw.Zoomed(s, mark)
 	}
 	mode := draw.ASCII
-	if !m.cfg.ASCII && m.cfg.Palette.Colour {
+	if !m.Cfg.ASCII && m.Cfg.Palette.Colour {
 		mode = draw.Blocks
 	}
-	_, names := m.classes(b)
-	key := m.legend(names, w)
+	_, names := Classes(m, b)
+	key := Legend(m, names, w)
 	if h < keyFrom {
 		key = nil
 	}
-	c := draw.Picture(s, w, h-len(key), mode, m.cfg.Palette)
-	out := c.Styled(m.cfg.Palette)
+	c := draw.Picture(s, w, h-len(key), mode, m.Cfg.Palette)
+	out := c.Styled(m.Cfg.Palette)
 	if n := len(c.NotShown); n > 0 && len(out) > 1 {
 		if says := fmt.Sprintf("%s, + %d: * closer", s.Seen, n); draw.Width(says) <= w {
-			out[len(out)-1] = draw.Centre(m.plain(says), w)
+			out[len(out)-1] = draw.Centre(Plain(m, says), w)
 		}
 	}
 	return append(out, key...)

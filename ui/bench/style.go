@@ -1,31 +1,35 @@
 package bench
 
+import (
+	"contralay/ui/bench/desk"
+)
+
 // style is one of the few ways a whole line may look. Only snags are coloured;
 // everything else is told by sign, position and weight.
 type style int
 
 const (
-	styleHead style = iota
+	StyleHead style = iota
 	styleRail
 	styleHand
 	styleStop
-	styleWarn
+	StyleWarn
 )
 
-// paint sets a line in a style; without colour it is the line itself, so no state
+// Paint sets a line in a style; without colour it is the line itself, so no state
 // may hang on it.
-func (m *Model) paint(s style, text string) string {
-	text = m.plain(text) // before the codes: spelling a line out strips them
-	if !m.cfg.Palette.Colour || text == "" {
+func Paint(m *desk.Model, s style, text string) string {
+	text = Plain(m, text) // before the codes: spelling a line out strips them
+	if !m.Cfg.Palette.Colour || text == "" {
 		return text
 	}
-	code := s.code(m.cfg.Palette.Dark)
+	code := s.Code(m.Cfg.Palette.Dark)
 	return "\x1b[" + code + "m" + text + "\x1b[0m"
 }
 
-// code is the style in SGR terms (ECMA-48 8.3.117). Red and yellow or blue are told
+// Code is the style in SGR terms (ECMA-48 8.3.117). Red and yellow or blue are told
 // apart by those who see no red from green; the mark at the line says the same.
-func (s style) code(dark bool) string {
+func (s style) Code(dark bool) string {
 	switch s {
 	case styleHand:
 		return "1;7"
@@ -34,7 +38,7 @@ func (s style) code(dark bool) string {
 			return "1;91"
 		}
 		return "1;31"
-	case styleWarn:
+	case StyleWarn:
 		if dark {
 			return "1;93"
 		}

@@ -1,4 +1,4 @@
-package bench
+package bench_test
 
 import (
 	"math"
@@ -7,6 +7,7 @@ import (
 
 	tea "github.com/charmbracelet/bubbletea"
 
+	"contralay/ui/bench"
 	"contralay/ui/draw"
 )
 
@@ -15,10 +16,10 @@ import (
 func TestASCIIKeepsColour(t *testing.T) {
 	for name, keys := range everyScreen {
 		m := open(t, "example.toml")
-		m.cfg.ASCII, m.cfg.Palette = true, draw.Palette{Colour: true, Dark: true}
+		m.Cfg.ASCII, m.Cfg.Palette = true, draw.Palette{Colour: true, Dark: true}
 		press(m, keys...)
-		m.Update(tea.WindowSizeMsg{Width: 80, Height: 24})
-		v := m.View()
+		bench.Update(m, tea.WindowSizeMsg{Width: 80, Height: 24})
+		v := bench.View(m)
 		if !strings.Contains(v, "\x1b[") {
 			t.Errorf("%s: no colour left", name)
 		}
@@ -52,8 +53,8 @@ func TestLineContrast(t *testing.T) {
 		if dark {
 			ground = [3]float64{}
 		}
-		for s := styleHead; s <= styleWarn; s++ {
-			_, colour, is := strings.Cut(s.code(dark), ";")
+		for s := bench.StyleHead; s <= bench.StyleWarn; s++ {
+			_, colour, is := strings.Cut(s.Code(dark), ";")
 			if !is || colour == "7" {
 				continue // the terminal's own colours, or those swapped
 			}

@@ -4,211 +4,215 @@ import (
 	"fmt"
 	"strings"
 
-	"contralay/calc"
+	"contralay/calc/sheet"
 	"contralay/model/unit"
+	"contralay/ui/bench/board"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
 	"contralay/ui/draw"
 	"contralay/ui/guide"
 )
 
 // View draws the screen: exactly height lines of at most w cells.
-func (m *Model) View() string {
-	if m.quit {
+func View(m *desk.Model) string {
+	if m.Quit {
 		return ""
 	}
-	return strings.Join(m.frame(), "\n")
+	return strings.Join(Frame(m), "\n")
 }
 
-func (m *Model) frame() []string {
-	wide := len(m.stack) > 0 && m.wideTop()
-	l := arrange(m.w, m.height, wide)
-	if l.tiny {
-		return m.tinyFrame()
+func Frame(m *desk.Model) []string {
+	wide := len(m.Stack) > 0 && m.WideTop()
+	l := desk.Arrange(m.W, m.Height, wide)
+	if l.Tiny {
+		return TinyFrame(m)
 	}
-	p := m.page(l.list)
-	at := m.at(p)
-	var r *row
-	if len(p.rows) > 0 {
-		r = &p.rows[at]
+	p := Page(m, l.List)
+	at := m.At(p)
+	var r *desk.Row
+	if len(p.Rows) > 0 {
+		r = &p.Rows[at]
 	}
-	out := []string{m.paint(styleHead, m.head()), m.rail()}
-	if m.height >= 20 {
+	out := []string{Paint(m, StyleHead, Head(m)), Rail(m)}
+	if m.Height >= 20 {
 		out = append(out, "")
 	}
-	list := m.list(p, at, l.list, l.work)
+	list := List(m, p, at, l.List, l.Work)
 	mark, seen := "", m
 	if r != nil {
-		mark = r.id
-		if r.show != nil {
-			seen = r.show(m)
+		mark = r.Id
+		if r.Show != nil {
+			seen = r.Show(m)
 		}
 	}
-	if l.big {
-		lines := large(m.big(r))
-		for k := range bigH {
+	if l.Big {
+		lines := words.Large(m.Big(r))
+		for k := range words.BigH {
 			t := ""
 			if k < len(lines) {
 				t = lines[k]
 			}
-			list = append(list, m.paint(styleRail, draw.Fit(m.plain(t), l.list, m.cfg.ASCII)))
+			list = append(list, Paint(m, styleRail, draw.Fit(Plain(m, t), l.List, m.Cfg.ASCII)))
 		}
 	}
-	if l.pic > 0 {
-		pic := seen.picture(mark, l.pic, len(list))
+	if l.Pic > 0 {
+		pic := Picture(seen, mark, l.Pic, len(list))
 		for k := range list {
 			out = append(out, list[k]+" | "+pic[k])
 		}
 	} else {
 		out = append(out, list...)
 	}
-	if m.height >= 20 && !l.big {
+	if m.Height >= 20 && !l.Big {
 		out = append(out, "")
 	}
-	if l.detail {
-		out = append(out, m.inHand(r))
+	if l.Detail {
+		out = append(out, InHand(m, r))
 	}
-	answer := m.answer(l)
-	snag := seen.snagLines(map[bool]int{true: 2, false: 1}[answer == ""])
-	out = append(out, seen.figures(l), snag[0])
+	answer := Answer(m, l)
+	snag := SnagLines(seen, map[bool]int{true: 2, false: 1}[answer == ""])
+	out = append(out, Figures(seen, l), snag[0])
 	if len(snag) > 1 {
 		answer = snag[1]
 	}
-	out = append(out, answer, m.bar(r))
+	out = append(out, answer, Bar(m, r))
 	for k, line := range out {
-		if draw.Width(line) > m.w {
-			out[k] = draw.Cut(m.plain(line), m.w, m.cfg.ASCII)
+		if draw.Width(line) > m.W {
+			out[k] = draw.Cut(Plain(m, line), m.W, m.Cfg.ASCII)
 		}
-		if m.cfg.ASCII && !strings.Contains(out[k], "\x1b") {
+		if m.Cfg.ASCII && !strings.Contains(out[k], "\x1b") {
 			out[k] = draw.Plain(out[k]) // a painted line was spelled out as it was made
 		}
 	}
 	return out
 }
 
-func (m *Model) plain(s string) string {
-	if m.cfg.ASCII {
+func Plain(m *desk.Model, s string) string {
+	if m.Cfg.ASCII {
 		return draw.Plain(s)
 	}
 	return s
 }
 
-func (m *Model) tinyFrame() []string {
-	out := make([]string, max(1, m.height))
-	for k, t := range wrap(fmt.Sprintf("The bench needs %d x %d; this is %d x %d. Nothing is lost. Q quits.", tinyW, tinyH, m.w, m.height), max(1, m.w)) {
+func TinyFrame(m *desk.Model) []string {
+	out := make([]string, max(1, m.Height))
+	for k, t := range words.Wrap(fmt.Sprintf("The bench needs %d x %d; this is %d x %d. Nothing is lost. Q quits.", desk.TinyW, desk.TinyH,
+		m.W, m.Height), max(1, m.W)) {
 		if k < len(out) {
-			out[k] = draw.Cut(t, max(1, m.w), m.cfg.ASCII)
+			out[k] = draw.Cut(t, max(1, m.W), m.Cfg.ASCII)
 		}
 	}
 	return out
 }
 
-// head is number, revision and name, the branch, and whether it is saved.
-func (m *Model) head() string {
-	hd := m.h.Head
+// Head is number, revision and name, the branch, and whether it is saved.
+func Head(m *desk.Model) string {
+	hd := m.H.Head
 	left := strings.TrimSpace(hd.Number.V + " " + hd.Revision.V + "  " + hd.Name.V)
 	mid := ""
-	if mb, _, ok := m.b(); ok {
-		mid = fmt.Sprintf("%s %s  %s to %s  %s %s", mb.ID, mb.Name.V, mb.From, mb.To, m.sys.Length(mb.LengthMM), m.sys.Name())
+	if mb, _, ok := m.B(); ok {
+		mid = fmt.Sprintf("%s %s  %s to %s  %s %s", mb.ID, mb.Name.V, mb.From, mb.To, m.Sys.Length(mb.LengthMM), m.Sys.Name())
 	}
 	state := "saved"
 	switch {
-	case m.dirty():
+	case m.Dirty():
 		state = "not saved"
-		if m.noJournal != "" {
+		if m.NoJournal != "" {
 			state = "NOT SAVED, no journal"
 		}
-	case m.path == "":
+	case m.Path == "":
 		state = "demonstration"
-		if len(m.h.Branches) == 0 {
+		if len(m.H.Branches) == 0 {
 			state = "new"
 		}
 	}
-	room := m.w - draw.Width(mid) - draw.Width(state) - 6
+	room := m.W - draw.Width(mid) - draw.Width(state) - 6
 	if room < 8 {
-		return draw.Fit(mid, m.w-draw.Width(state)-1, m.cfg.ASCII) + " " + state
+		return draw.Fit(mid, m.W-draw.Width(state)-1, m.Cfg.ASCII) + " " + state
 	}
-	return draw.Fit(left, room, m.cfg.ASCII) + "   " + mid + "   " + state
+	return draw.Fit(left, room, m.Cfg.ASCII) + "   " + mid + "   " + state
 }
 
-// rail is the five steps, the one in hand in capitals between signs.
-func (m *Model) rail() string {
-	if len(m.stack) > 0 {
-		if top := m.top(); m.wideTop() {
+// Rail is the five steps, the one in hand in capitals between signs.
+func Rail(m *desk.Model) string {
+	if len(m.Stack) > 0 {
+		if top := m.Top(); m.WideTop() {
 			esc := "Esc goes back"
 			if top == "branches" {
 				esc = "Enter opens one, Esc opens the menu"
 			}
-			return m.paint(styleRail, "> "+strings.ToUpper(top)+" <") + "   " + esc
+			return Paint(m, styleRail, "> "+strings.ToUpper(top)+" <") + "   " + esc
 		}
 	}
 	var parts []string
-	for s := range steps {
-		if s == m.step {
-			parts = append(parts, m.paint(styleRail, "> "+strings.ToUpper(stepNames[s])+" <"))
+	for s := range desk.Steps {
+		if s == m.Step {
+			parts = append(parts, Paint(m, styleRail, "> "+strings.ToUpper(desk.StepNames[s])+" <"))
 			continue
 		}
-		parts = append(parts, stepNames[s])
+		parts = append(parts, desk.StepNames[s])
 	}
 	gap := "   "
-	if m.w < 60 {
+	if m.W < 60 {
 		gap = " "
 	}
 	t := strings.Join(parts, gap)
-	if len(m.stack) > 0 {
-		t += "   (" + m.top() + ", Esc goes back)"
+	if len(m.Stack) > 0 {
+		t += "   (" + m.Top() + ", Esc goes back)"
 	}
 	return t
 }
 
-// list is the page's lines and a window on its rows round the one in hand.
-func (m *Model) list(p page, at, w, h int) []string {
+// List is the page's lines and a window on its rows round the one in hand.
+func List(m *desk.Model, p desk.Page, at, w, h int) []string {
 	var out []string
-	put := func(s string) { out = append(out, draw.Fit(m.plain(s), w, m.cfg.ASCII)) }
-	said := p.lines
-	if m.greet && m.top() != "run" {
+	put := func(s string) { out = append(out, draw.Fit(Plain(m, s), w, m.Cfg.ASCII)) }
+	said := p.Lines
+	if m.Greet && m.Top() != "run" {
 		said = append(guide.Welcome(), said...)
 	}
 	for _, t := range said {
-		for _, t := range wrap(t, w) {
+		for _, t := range words.Wrap(t, w) {
 			if len(out) < h-4 {
 				put(t)
 			}
 		}
 	}
-	if len(p.rows) == 0 {
-		for _, t := range wrap(p.empty, w) {
+	if len(p.Rows) == 0 {
+		for _, t := range words.Wrap(p.Empty, w) {
 			put(t)
 		}
-	} else if p.cols != "" && len(out) < h-3 {
-		put("   " + p.cols)
+	} else if p.Cols != "" && len(out) < h-3 {
+		put("   " + p.Cols)
 	}
 	room := h - len(out)
-	first, last := window(len(p.rows), at, room)
+	first, last := window(len(p.Rows), at, room)
 	for k := first; k < last; k++ {
 		if k == first && first > 0 && k != at {
 			put(fmt.Sprintf("   %d more above", first+1))
 			continue
 		}
-		if k == last-1 && last < len(p.rows) && k != at {
-			put(fmt.Sprintf("   %d more below", len(p.rows)-last+1))
+		if k == last-1 && last < len(p.Rows) && k != at {
+			put(fmt.Sprintf("   %d more below", len(p.Rows)-last+1))
 			continue
 		}
-		r := p.rows[k]
+		r := p.Rows[k]
 		sign := " "
 		if k == at {
 			sign = ">"
 		}
-		mark := r.mark
+		mark := r.Mark
 		if mark == "" {
 			mark = " "
 		}
-		t := draw.Fit(m.plain(sign+mark+" "+r.line()), w, m.cfg.ASCII)
+		t := draw.Fit(Plain(m, sign+mark+" "+r.Line()), w, m.Cfg.ASCII)
 		switch {
 		case k == at:
-			t = m.paint(styleHand, t)
-		case r.mark == "!":
-			t = m.paint(styleStop, t)
-		case r.mark == "?":
-			t = m.paint(styleWarn, t)
+			t = Paint(m, styleHand, t)
+		case r.Mark == "!":
+			t = Paint(m, styleStop, t)
+		case r.Mark == "?":
+			t = Paint(m, StyleWarn, t)
 		}
 		out = append(out, t)
 	}
@@ -233,48 +237,36 @@ func window(n, at, room int) (first, last int) {
 	return first, first + room
 }
 
-// inHand repeats the row in hand in words, or shows the open field.
-func (m *Model) inHand(r *row) string {
-	if e := m.entry; e != nil {
+// InHand repeats the row in hand in words, or shows the open field.
+func InHand(m *desk.Model, r *desk.Row) string {
+	if e := m.Entry; e != nil {
 		was := ""
-		if e.value != "" {
-			was = "   was " + e.value
+		if e.Value != "" {
+			was = "   was " + e.Value
 		}
 		u := ""
-		if e.unit != "" {
-			u = " " + e.unit
+		if e.Unit != "" {
+			u = " " + e.Unit
 		}
-		return m.paint(styleRail, fmt.Sprintf("%s: [%s]%s%s", e.label, tail(e.draft, m.w-draw.Width(e.label)-5-len(u)), u, was))
+		return Paint(m, styleRail, fmt.Sprintf("%s: [%s]%s%s", e.Label, words.Tail(e.Draft, m.W-draw.Width(e.Label)-5-len(u)), u, was))
 	}
 	switch {
 	case r == nil:
 		return ""
-	case r.more != nil:
-		return "> " + r.more()
-	case r.detail == "":
+	case r.More != nil:
+		return "> " + r.More()
+	case r.Detail == "":
 		return ""
 	}
-	return "> " + r.detail
+	return "> " + r.Detail
 }
 
-// tail is the end of a text that is too long for its place: where the typing goes on.
-func tail(s string, w int) string {
-	const least = 8
-	runes := []rune(s)
-	for len(runes) > least && draw.Width(string(runes)) > max(w, least) {
-		runes = runes[1:]
-	}
-	if len(runes) < len([]rune(s)) {
-		return "..." + string(runes[min(3, len(runes)):])
-	}
-	return s
-}
-
-// figures is the strip of the numbers worked on.
-func (m *Model) figures(l layout) string {
-	_, b, ok := m.b()
-	if m.top() == "run" && !m.layingNow() {
-		return m.paint(styleRail, fmt.Sprintf("%d of %d steps done", stepsDone(m.runSteps(), m.build()), len(m.runSteps())))
+// Figures is the strip of the numbers worked on.
+func Figures(m *desk.Model, l desk.Layout) string {
+	_, b, ok := m.B()
+	if m.Top() == "run" && !board.LayingNow(m) {
+		return Paint(m, styleRail, fmt.Sprintf("%d of %d steps done", board.StepsDone(board.RunSteps(m), board.Build(m)),
+			len(board.RunSteps(m))))
 	}
 	if !ok || b.OverMM <= 0 {
 		return "OVER -"
@@ -283,20 +275,22 @@ func (m *Model) figures(l layout) string {
 	if b.Standing == "memory" {
 		mem = "~"
 	}
-	t := fmt.Sprintf("OVER %s%s (%s - %s) %s", m.sys.Diameter(b.OverMM), mem, m.sys.Diameter(b.OverMinMM), m.sys.Diameter(b.OverMaxMM), m.sys.Name())
+	t := fmt.Sprintf("OVER %s%s (%s - %s) %s", m.Sys.Diameter(b.OverMM), mem, m.Sys.Diameter(b.OverMinMM), m.Sys.Diameter(b.OverMaxMM),
+		m.Sys.Name())
 	if c := &b.Learned; c.Of != "" {
-		t += fmt.Sprintf(", predicted %s %s, spread %s", m.sys.Diameter(c.PredictedMM), m.plusMinus(b.OverMM-c.PredictedMM), m.sys.Fine(b.OverMM*unit.Millimetre(c.Spread)))
+		t += fmt.Sprintf(", predicted %s %s, spread %s", m.Sys.Diameter(c.PredictedMM), m.PlusMinus(b.OverMM-c.PredictedMM),
+			m.Sys.Fine(b.OverMM*unit.Millimetre(c.Spread)))
 	}
 	wire := unit.Millimetre(0)
-	for _, i := range m.wiresHere() {
-		wire += m.sheet.Wires[i].Cut
+	for _, i := range m.WiresHere() {
+		wire += m.Sheet.Wires[i].Cut
 	}
 	more := []string{
-		"mass " + grams(b.Gram, b.GramKnown),
-		"bend " + m.sys.Length(b.Bend.MinMM) + " " + m.sys.Name(),
+		"mass " + words.Grams(b.Gram, b.GramKnown),
+		"bend " + m.Sys.Length(b.Bend.MinMM) + " " + m.Sys.Name(),
 	}
 	if b.Sheath.Verdict.Wraps {
-		more = append([]string{"in sheath " + m.sys.Diameter(b.Sheath.Verdict.OverMM)}, more...)
+		more = append([]string{"in sheath " + m.Sys.Diameter(b.Sheath.Verdict.OverMM)}, more...)
 	}
 	if b.Warm.Known {
 		more = append(more, "hottest "+unit.Fixed(float64(b.Warm.HottestC), 0)+" C")
@@ -304,36 +298,29 @@ func (m *Model) figures(l layout) string {
 	if mem != "" {
 		more = append(more, "~ from memory")
 	}
-	if !m.waiting() { // a sum that lacks a branch would mislead
-		more = append(more, "whole loom "+unit.Fixed(float64(m.sheet.Totals.WireMM)/1000, 1)+" m, "+grams(m.sheet.Totals.Gram, m.sheet.Totals.GramKnown))
+	if !m.Waiting() { // a sum that lacks a branch would mislead
+		more = append(more, "whole loom "+unit.Fixed(float64(m.Sheet.Totals.WireMM)/1000, 1)+" m, "+words.Grams(m.Sheet.Totals.Gram,
+			m.Sheet.Totals.GramKnown))
 	}
 	for _, s := range more {
-		if draw.Width(t)+3+draw.Width(s) <= l.w {
+		if draw.Width(t)+3+draw.Width(s) <= l.W {
 			t += "   " + s
 		}
 	}
-	return m.paint(styleRail, t)
+	return Paint(m, styleRail, t)
 }
 
-// grams is a mass, or a dash where part of it is not known.
-func grams(g unit.Gram, known bool) string {
-	if !known {
-		return "-"
-	}
-	return unit.Fixed(float64(g), 0) + " g"
-}
+// SnagLine is the worst snag in one line; a sound loom leaves it empty.
+func SnagLine(m *desk.Model) string { return SnagLines(m, 1)[0] }
 
-// snagLine is the worst snag in one line; a sound loom leaves it empty.
-func (m *Model) snagLine() string { return m.snagLines(1)[0] }
-
-// snagLines is the worst snag, once, in up to so many lines.
-func (m *Model) snagLines(most int) []string {
-	g, n, any := m.worst()
+// SnagLines is the worst snag, once, in up to so many lines.
+func SnagLines(m *desk.Model, most int) []string {
+	g, n, any := m.Worst()
 	if !any {
 		return []string{""}
 	}
-	mark, st := "?", styleWarn
-	if g.Level == calc.Stop {
+	mark, st := "?", StyleWarn
+	if g.Level == sheet.Stop {
 		mark, st = "!", styleStop
 	}
 	more := ""
@@ -344,26 +331,26 @@ func (m *Model) snagLines(most int) []string {
 	if n > 1 {
 		tail = fmt.Sprintf("  +%d on Build", n-1)
 	}
-	text := m.plain(fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, g.Says, more))
-	if most < 2 || draw.Width(text)+draw.Width(tail) <= m.w {
-		return []string{m.paint(st, draw.Cut(text, m.w-draw.Width(tail), m.cfg.ASCII)+tail)}
+	text := Plain(m, fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, g.Says, more))
+	if most < 2 || draw.Width(text)+draw.Width(tail) <= m.W {
+		return []string{Paint(m, st, draw.Cut(text, m.W-draw.Width(tail), m.Cfg.ASCII)+tail)}
 	}
-	first := wrap(text, m.w)[0]
+	first := words.Wrap(text, m.W)[0]
 	rest := "  " + strings.TrimSpace(strings.TrimPrefix(text, first))
-	return []string{m.paint(st, first), m.paint(st, draw.Cut(rest, m.w-draw.Width(tail), m.cfg.ASCII)+tail)}
+	return []string{Paint(m, st, first), Paint(m, st, draw.Cut(rest, m.W-draw.Width(tail), m.Cfg.ASCII)+tail)}
 }
 
-// answer is what the last key did; else that the screen is too small for the section.
-func (m *Model) answer(l layout) string {
-	t := m.says
-	if t == "" && m.noJournal != "" {
-		t = "a crash would lose unsaved work, there is no journal: " + m.noJournal
+// Answer is what the last key did; else that the screen is too small for the section.
+func Answer(m *desk.Model, l desk.Layout) string {
+	t := m.Says
+	if t == "" && m.NoJournal != "" {
+		t = "a crash would lose unsaved work, there is no journal: " + m.NoJournal
 	}
-	if t == "" && l.pic == 0 && !m.wideTop() {
-		t = fmt.Sprintf("no section: it needs %d x %d", roomyW, roomyH)
+	if t == "" && l.Pic == 0 && !m.WideTop() {
+		t = fmt.Sprintf("no section: it needs %d x %d", desk.RoomyW, desk.RoomyH)
 	}
-	if m.trouble {
-		return m.paint(styleWarn, draw.Cut("? "+t, m.w, m.cfg.ASCII))
+	if m.Trouble {
+		return Paint(m, StyleWarn, draw.Cut("? "+t, m.W, m.Cfg.ASCII))
 	}
-	return draw.Cut(t, m.w, m.cfg.ASCII)
+	return draw.Cut(t, m.W, m.Cfg.ASCII)
 }

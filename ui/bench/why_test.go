@@ -1,4 +1,4 @@
-package bench
+package bench_test
 
 import (
 	"fmt"
@@ -10,6 +10,8 @@ import (
 
 	"contralay/model/file"
 	"contralay/model/unit"
+	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
 	"contralay/ui/paper"
 )
 
@@ -35,7 +37,8 @@ func numbers(text string) map[string]bool {
 func written(v float64) []string {
 	var out []string
 	for n := range 4 {
-		out = append(out, unit.Fixed(v, n), unit.Fixed(-v, n), unit.Fixed(100*v, n), unit.Fixed(v/1000, n), unit.Fixed(v/unit.MillimetrePerInch, n), unit.Fixed(-v/unit.MillimetrePerInch, n))
+		out = append(out, unit.Fixed(v, n), unit.Fixed(-v, n), unit.Fixed(100*v, n), unit.Fixed(v/1000, n),
+			unit.Fixed(v/unit.MillimetrePerInch, n), unit.Fixed(-v/unit.MillimetrePerInch, n))
 	}
 	for _, s := range []unit.System{unit.MM, unit.Inch} {
 		out = append(out, s.Length(unit.Millimetre(v)))
@@ -61,17 +64,17 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 					continue // the large one once
 				}
 				m := openAt(t, name, screen)
-				m.sys = sys
-				m.Update(tea.WindowSizeMsg{Width: 200, Height: 60})
-				given := numbers(string(file.Encode(m.doc())))
-				for _, b := range m.sheet.Branches {
+				m.Sys = sys
+				bench.Update(m, tea.WindowSizeMsg{Width: 200, Height: 60})
+				given := numbers(string(file.Encode(m.Doc())))
+				for _, b := range m.Sheet.Branches {
 					for _, c := range b.Sheath.Others {
 						for n := range numbers(c.Tube.ShelfLabel + " " + c.Tube.ID) {
 							given[n] = true
 						}
 					}
 				}
-				for _, w := range m.h.Wires {
+				for _, w := range m.H.Wires {
 					for n := range numbers(paper.Size(&w)) {
 						given[n] = true
 					}
@@ -82,23 +85,23 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 				for _, p := range numbersGiven(m) {
 					given[p] = true
 				}
-				for n := range numbers(string(file.Encode(m.doc()))) {
+				for n := range numbers(string(file.Encode(m.Doc()))) {
 					if v, err := unit.ParseNumber(n); err == nil {
 						given[unit.Fixed(v, 0)], given[unit.Fixed(v, 1)], given[unit.Fixed(v, 2)] = true, true, true
 					}
 				}
-				p := m.page(m.listWidth())
-				for at := range p.rows {
-					m.cursor[m.cursorKey()] = at
-					delete(m.on, m.cursorKey())
-					q := m.page(m.listWidth())
-					if at >= len(q.rows) {
+				p := bench.Page(m, m.ListWidth())
+				for at := range p.Rows {
+					m.Cursor[m.CursorKey()] = at
+					delete(m.On, m.CursorKey())
+					q := bench.Page(m, m.ListWidth())
+					if at >= len(q.Rows) {
 						continue
 					}
-					r := &q.rows[at]
+					r := &q.Rows[at]
 					ok := map[string]bool{}
-					for _, re := range m.reasons(q, r) {
-						w, is := re.figureOnly(m)
+					for _, re := range m.Reasons(q, r) {
+						w, is := re.FigureOnly(m)
 						if !is {
 							continue
 						}
@@ -112,20 +115,21 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 						}
 					}
 					seen := m
-					if r.show != nil {
-						seen = r.show(m)
+					if r.Show != nil {
+						seen = r.Show(m)
 					}
-					detail := r.detail
-					if r.more != nil {
-						detail = r.more()
+					detail := r.Detail
+					if r.More != nil {
+						detail = r.More()
 						if _, said, is := strings.Cut(detail, "takes it"); is {
 							detail, _ = "", said // differences of two lay-ups, each of which is explained
 						}
 					}
-					text := strings.Join(append(append([]string{}, q.lines...), r.line(), detail, seen.figures(arrange(200, 60, false)), seen.snagLine(), m.head()), "\n")
+					text := strings.Join(append(append([]string{}, q.Lines...), r.Line(), detail,
+						bench.Figures(seen, desk.Arrange(200, 60, false)), bench.SnagLine(seen), bench.Head(m)), "\n")
 					for n := range numbers(text) {
 						if !ok[n] && !given[n] {
-							t.Errorf("%s, %s, row %q: nothing explains %s in\n%s", name, screen, r.line(), n, text)
+							t.Errorf("%s, %s, row %q: nothing explains %s in\n%s", name, screen, r.Line(), n, text)
 						}
 					}
 				}
@@ -138,10 +142,10 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 }
 
 // numbersGiven is what a person set that stands on screens in the other system.
-func numbersGiven(m *Model) []string {
+func numbersGiven(m *desk.Model) []string {
 	var out []string
 	put := func(v unit.Millimetre) { out = append(out, written(float64(v))...) }
-	for _, b := range m.h.Branches {
+	for _, b := range m.H.Branches {
 		put(b.LengthMM)
 		put(b.BendMM.V)
 		for _, l := range b.Layers {
@@ -149,13 +153,13 @@ func numbersGiven(m *Model) []string {
 			put(l.LayMM.V)
 		}
 	}
-	for _, s := range m.h.Splices {
+	for _, s := range m.H.Splices {
 		put(s.OffsetMM.V)
 	}
-	for _, f := range m.h.Feeds {
+	for _, f := range m.H.Feeds {
 		put(f.BeforeMM.V)
 	}
-	for _, d := range m.sheet.Limits.FillerStock {
+	for _, d := range m.Sheet.Limits.FillerStock {
 		put(d)
 	}
 	put(0)
@@ -166,20 +170,20 @@ func numbersGiven(m *Model) []string {
 func TestWhyFromEveryRow(t *testing.T) {
 	for _, screen := range []string{"wires", "layers", "fill", "sheath", "build", "wire", "layer", "branches"} {
 		m := openAt(t, "example.toml", screen)
-		for at := range m.page(m.listWidth()).rows {
-			m.cursor[m.cursorKey()] = at
-			delete(m.on, m.cursorKey())
-			before := m.View()
+		for at := range bench.Page(m, m.ListWidth()).Rows {
+			m.Cursor[m.CursorKey()] = at
+			delete(m.On, m.CursorKey())
+			before := bench.View(m)
 			press(m, "w")
-			if m.top() != "why" {
-				t.Fatalf("%s row %d: W opens %s: %s", screen, at, m.top(), m.says)
+			if m.Top() != "why" {
+				t.Fatalf("%s row %d: W opens %s: %s", screen, at, m.Top(), m.Says)
 			}
-			if v := m.View(); !strings.Contains(v, " = ") {
+			if v := bench.View(m); !strings.Contains(v, " = ") {
 				t.Errorf("%s row %d:\n%s", screen, at, v)
 			}
 			press(m, "esc")
-			if m.says = ""; stripAnswer(m.View()) != stripAnswer(before) {
-				t.Fatalf("%s row %d: Esc goes elsewhere\n%s", screen, at, m.View())
+			if m.Says = ""; stripAnswer(bench.View(m)) != stripAnswer(before) {
+				t.Fatalf("%s row %d: Esc goes elsewhere\n%s", screen, at, bench.View(m))
 			}
 		}
 	}
@@ -199,10 +203,10 @@ func TestWhyGoesDownToWhatIsGiven(t *testing.T) {
 		if depth > 40 {
 			t.Fatal("it goes round in circles")
 		}
-		p := m.page(m.listWidth())
+		p := bench.Page(m, m.ListWidth())
 		next := -1
-		for k, r := range p.rows {
-			if r.detail == "Enter: how that was made" {
+		for k, r := range p.Rows {
+			if r.Detail == "Enter: how that was made" {
 				next = k
 				break
 			}
@@ -215,7 +219,7 @@ func TestWhyGoesDownToWhatIsGiven(t *testing.T) {
 		}
 		press(m, "enter")
 	}
-	if fmt.Sprint(m.top()) != "why" || len(m.stack) < 2 {
-		t.Errorf("it went nowhere: %s", m.top())
+	if fmt.Sprint(m.Top()) != "why" || len(m.Stack) < 2 {
+		t.Errorf("it went nowhere: %s", m.Top())
 	}
 }

@@ -4,9 +4,9 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/model/unit"
-
 	"github.com/google/go-cmp/cmp"
+
+	"contralay/model/unit"
 )
 
 func TestStatesInPlainText(t *testing.T) {

@@ -17,7 +17,8 @@ func rings(counts ...int) Section {
 	add := func(x, y float64, layer int) {
 		id++
 		n := fmt.Sprint(id)
-		s.Discs = append(s.Discs, Disc{ID: "W" + n, Label: n, X: unit.Millimetre(x), Y: unit.Millimetre(y), D: d, Layer: layer, Class: layer})
+		s.Discs = append(s.Discs, Disc{ID: "W" + n, Label: n, X: unit.Millimetre(x), Y: unit.Millimetre(y), D: d, Layer: layer,
+			Class: layer})
 	}
 	for layer, n := range counts {
 		r := float64(layer) * d

@@ -7,10 +7,10 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/model/unit"
-
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
+
+	"contralay/model/unit"
 )
 
 // packing draws a section of discs that do not overlap: a random few of them are
@@ -144,7 +144,8 @@ func checkLabels(t *rapid.T, s Section, c Canvas, w, h int, p Palette) {
 			}
 		}
 		if !found {
-			t.Fatalf("%s (%s at %.1f, %.1f) is neither on the map nor listed %v:\n%s", d.ID, text, x, y, c.NotShown, strings.Join(lines, "\n"))
+			t.Fatalf("%s (%s at %.1f, %.1f) is neither on the map nor listed %v:\n%s", d.ID, text, x, y, c.NotShown,
+				strings.Join(lines, "\n"))
 		}
 	}
 	if got := strings.Count(strings.Join(lines[:h-1], ""), "o"); got != fillers {
@@ -199,7 +200,8 @@ func TestPictureOddInput(t *testing.T) {
 		{"no discs", Section{}, "nothing is laid here yet", nil},
 		{"a disc without size", Section{Discs: []Disc{{ID: "a"}}}, "nothing is laid here yet", []string{"a"}},
 		{"a disc nowhere", Section{OverMM: 3, Discs: []Disc{{ID: "a", X: nan, D: 1}, {ID: "b", Label: "b", D: 1}}}, " b ", []string{"a"}},
-		{"sizes not finite", Section{OverMM: nan, SheathMM: unit.Millimetre(math.Inf(1)), Discs: []Disc{{ID: "b", Label: "b", D: 1}}}, " b ", nil},
+		{"sizes not finite", Section{OverMM: nan, SheathMM: unit.Millimetre(math.Inf(1)), Discs: []Disc{{ID: "b", Label: "b", D: 1}}},
+			" b ", nil},
 		{"no label: the id", Section{OverMM: 3, Discs: []Disc{{ID: "W7", D: 1}}}, "W7", nil},
 		{"wide and control characters", Section{OverMM: 3, Discs: []Disc{{ID: "x", Label: "1\t線", D: 1}}}, " 1? ", nil},
 	}

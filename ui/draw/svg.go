@@ -18,7 +18,9 @@ func SVG(s Section, wide float64) string {
 	}
 	var b strings.Builder
 	side := 2 * r * 1.02
-	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" class="section" width="%smm" height="%smm" viewBox="%s %s %s %s" role="img" aria-label="%s">`,
+	fmt.Fprintf(&b,
+		`<svg xmlns="http://www.w3.org/2000/svg" class="section" width="%smm" height="%smm" viewBox="%s %s %s %s" `+
+			`role="img" aria-label="%s">`,
 		num(wide), num(wide), num(-side/2), num(-side/2), num(side), num(side), html.EscapeString("cross-section, "+s.Seen))
 	thin := side / wide * 0.18 // 0.18 mm on paper
 	ring := func(radius, stroke float64, dash string) {
@@ -58,15 +60,18 @@ func disc(b *strings.Builder, d Disc, n int, thin, mm float64) {
 		fill = "#ccc"
 	}
 	r -= stroke / 2
-	fmt.Fprintf(b, `<circle cx="%s" cy="%s" r="%s" fill="%s" stroke="#000" stroke-width="%s"%s/>`, num(x), num(y), num(r), fill, num(stroke), dash)
+	fmt.Fprintf(b, `<circle cx="%s" cy="%s" r="%s" fill="%s" stroke="#000" stroke-width="%s"%s/>`, num(x), num(y), num(r), fill,
+		num(stroke), dash)
 	if d.Tracer {
-		fmt.Fprintf(b, `<circle cx="%s" cy="%s" r="%s" fill="none" stroke="#000" stroke-width="%s"/>`, num(x), num(y), num(r-2.5*thin), num(thin))
+		fmt.Fprintf(b, `<circle cx="%s" cy="%s" r="%s" fill="none" stroke="#000" stroke-width="%s"/>`, num(x), num(y), num(r-2.5*thin),
+			num(thin))
 	}
 	text := func(says string, dy, size float64, heavy string) {
 		if size < leastNumber*mm {
 			return
 		}
-		fmt.Fprintf(b, `<text x="%s" y="%s" font-size="%s"%s text-anchor="middle" font-family="sans-serif">%s</text>`, num(x), num(y+dy), num(size), heavy, html.EscapeString(says))
+		fmt.Fprintf(b, `<text x="%s" y="%s" font-size="%s"%s text-anchor="middle" font-family="sans-serif">%s</text>`, num(x), num(y+dy),
+			num(size), heavy, html.EscapeString(says))
 	}
 	number := fmt.Sprint(n)
 	size := min(r*0.9, r*2.2/float64(len(number)+1))

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"contralay/calc/query/lists"
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -13,7 +14,8 @@ func (m maker) built() []Table {
 	var out []Table
 	for i := range m.h.Builds {
 		b := &m.h.Builds[i]
-		t := Table{Title: "As built, serial " + b.Serial, Note: strings.Join(nonEmpty(word("revision ", b.Revision.V), word("begun ", b.Begun.V), b.Note.V), "; "),
+		t := Table{Title: "As built, serial " + b.Serial,
+			Note: strings.Join(nonEmpty(word("revision ", b.Revision.V), word("begun ", b.Begun.V), b.Note.V), "; "),
 			Head: []string{"what", "where", m.in("sheet"), m.in("measured"), m.in("mean"), "says"}, Right: right(2, 3, 4)}
 		for _, r := range b.Readings {
 			m.readingRow(&t, r)
@@ -27,7 +29,7 @@ func (m maker) built() []Table {
 		}
 		for _, u := range b.Used {
 			sheet := "-"
-			for _, r := range m.s.ReelList() {
+			for _, r := range lists.ReelList(m.s) {
 				if r.Spec == u.Spec && r.Size == u.Size {
 					sheet = m.sys.Length(r.NeedMM)
 				}

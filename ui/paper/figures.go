@@ -4,13 +4,14 @@ import (
 	"encoding/json"
 	"math"
 
-	"contralay/calc"
+	"contralay/calc/phase/wires"
+	"contralay/calc/sheet"
 	"contralay/model/unit"
 )
 
 // Figures is every computed number of a sheet, as one JSON object with stable
 // key names. A figure without a value is null, never 0.
-func Figures(s *calc.Sheet) ([]byte, error) {
+func Figures(s *sheet.Sheet) ([]byte, error) {
 	h := s.H
 	out := figures{
 		Harness: figHarness{h.Head.Name.V, h.Head.Number.V, h.Head.Revision.V},
@@ -37,7 +38,7 @@ func Figures(s *calc.Sheet) ([]byte, error) {
 	for i := range s.Feeds {
 		out.Feeds = append(out.Feeds, feed(s, i))
 	}
-	for _, g := range calc.Worst(s.Snags) {
+	for _, g := range sheet.Worst(s.Snags) {
 		out.Snags = append(out.Snags, figSnag{g.Level.String(), g.Rule, g.Where, g.Says})
 	}
 	b, err := json.MarshalIndent(out, "", "  ")
@@ -164,7 +165,7 @@ type figSnag struct {
 	Says  string `json:"says"`
 }
 
-func branch(s *calc.Sheet, i int) figBranch {
+func branch(s *sheet.Sheet, i int) figBranch {
 	b := &s.Branches[i]
 	f := figBranch{ID: s.H.Branches[i].ID, Make: b.Make, Proposed: b.Proposed, Layers: []figLayer{}}
 	if b.OverMM <= 0 {
@@ -191,7 +192,7 @@ func branch(s *calc.Sheet, i int) figBranch {
 	return f
 }
 
-func layer(b *calc.Branch, k int) figLayer {
+func layer(b *sheet.Branch, k int) figLayer {
 	l := &b.Layers[k]
 	f := figLayer{Index: k, Members: []string{}, Fillers: l.Fillers, Spares: l.Spares,
 		OverMM: *mm(l.OverMM), TapeMM: *mm(l.TapeMM), LayDeg: round(float64(l.LayDeg), 4), Hand: l.Hand,
@@ -211,7 +212,7 @@ func layer(b *calc.Branch, k int) figLayer {
 	return f
 }
 
-func sheath(sh *calc.Sheath) *figSheath {
+func sheath(sh *sheet.Sheath) *figSheath {
 	f := &figSheath{Proposed: sh.Proposed}
 	if sh.Part == "" {
 		return f
@@ -231,7 +232,7 @@ func sheath(sh *calc.Sheath) *figSheath {
 	return f
 }
 
-func wire(s *calc.Sheet, i int) figWire {
+func wire(s *sheet.Sheet, i int) figWire {
 	w := &s.Wires[i]
 	f := figWire{ID: s.H.Wires[i].ID, Path: []string{}}
 	for _, b := range w.Path {
@@ -243,7 +244,7 @@ func wire(s *calc.Sheet, i int) figWire {
 			f.DropV = some(round(float64(w.Drop), 5))
 		}
 	}
-	if s.Carries(i) {
+	if wires.Carries(s, i) {
 		f.CarriesA = some(round(float64(w.Heats), 3))
 	}
 	if w.Bounded {
@@ -255,10 +256,11 @@ func wire(s *calc.Sheet, i int) figWire {
 	return f
 }
 
-func feed(s *calc.Sheet, i int) figFeed {
+func feed(s *sheet.Sheet, i int) figFeed {
 	f, fd := figFeed{ID: s.H.Feeds[i].ID}, &s.Feeds[i]
 	if fd.Known {
-		f.LoadA, f.MostA, f.OpensA = some(round(float64(fd.Load), 3)), some(round(float64(fd.Most), 3)), some(round(float64(fd.Device.NeedsToOpen()), 3))
+		f.LoadA, f.MostA, f.OpensA = some(round(float64(fd.Load), 3)), some(round(float64(fd.Most), 3)),
+			some(round(float64(fd.Device.NeedsToOpen()), 3))
 	}
 	return f
 }

@@ -7,7 +7,8 @@ import (
 	"slices"
 	"strings"
 
-	"contralay/calc"
+	overphase "contralay/calc/phase/over"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/draw"
@@ -69,7 +70,10 @@ func arrow(hand string) template.HTML {
 		x, head = "10 14 10 2", "M10 2l-2.5 3.5M10 2l2.5 3.5"
 	}
 	p := strings.Fields(x)
-	return template.HTML(fmt.Sprintf(`<svg class="arrow" width="11mm" height="9mm" viewBox="0 0 20 16"><path d="M3 0V16M17 0V16" stroke="#000" stroke-width=".8"/><path d="M%s %sL%s %s%s" fill="none" stroke="#000" stroke-width="1.8" stroke-linecap="round"/></svg>`, p[0], p[1], p[2], p[3], head)) // #nosec: constants alone
+	// #nosec: constants alone
+	return template.HTML(fmt.Sprintf(`<svg class="arrow" width="11mm" height="9mm" viewBox="0 0 20 16">`+
+		`<path d="M3 0V16M17 0V16" stroke="#000" stroke-width=".8"/>`+
+		`<path d="M%s %sL%s %s%s" fill="none" stroke="#000" stroke-width="1.8" stroke-linecap="round"/></svg>`, p[0], p[1], p[2], p[3], head))
 }
 
 // section is a branch as it is drawn: every component where it lies.
@@ -81,20 +85,21 @@ func (m maker) section(i int) draw.Section {
 	}
 	for k, l := range b.Layers {
 		for _, c := range l.Members {
-			s.Discs = append(s.Discs, draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: KindOf(c.Kind), Tracer: c.ID == l.Tracer && k > 0})
+			s.Discs = append(s.Discs, draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: KindOf(c.Kind),
+				Tracer: c.ID == l.Tracer && k > 0})
 		}
 	}
 	return s
 }
 
 // KindOf is a member of a layer as it is drawn.
-func KindOf(k calc.Kind) draw.Kind {
+func KindOf(k sheet.Kind) draw.Kind {
 	switch k {
-	case calc.OfUnit:
+	case sheet.OfUnit:
 		return draw.Unit
-	case calc.OfSpare:
+	case sheet.OfSpare:
 		return draw.Spare
-	case calc.OfFiller:
+	case sheet.OfFiller:
 		return draw.Filler
 	}
 	return draw.Wire
@@ -112,7 +117,8 @@ const bigCard = 7
 func (m maker) card(i int) card {
 	mb, b := &m.h.Branches[i], &m.s.Branches[i]
 	c := card{ID: mb.ID, Name: mb.Name.V, Title: strings.TrimSpace(mb.ID + "  " + mb.Name.V), Proposed: b.Proposed,
-		Length: fmt.Sprintf("%s %s from %s to %s", m.sys.Length(mb.LengthMM), m.sys.Name(), m.datum(mb.From), m.datum(mb.To)), Seen: mb.From}
+		Length: fmt.Sprintf("%s %s from %s to %s", m.sys.Length(mb.LengthMM), m.sys.Name(), m.datum(mb.From), m.datum(mb.To)),
+		Seen:   mb.From}
 	if len(mb.ToleranceMM) == 2 {
 		c.Length += ", " + m.tolerance(mb)
 	}
@@ -130,23 +136,29 @@ func (m maker) card(i int) card {
 	if len(b.Layers) == 1 && len(b.Layers[0].Members) < 5 {
 		c.Says = append(c.Says, fmt.Sprintf("Start at %s; numbered clockwise, seen from there.", mb.From))
 	} else {
-		c.Says = append(c.Says, fmt.Sprintf("Start each layer at %s. Position 1 is the tracer (two rings); count on clockwise, seen from %s.", mb.From, mb.From))
+		c.Says = append(c.Says,
+			fmt.Sprintf("Start each layer at %s. Position 1 is the tracer (two rings); count on clockwise, seen from %s.", mb.From,
+				mb.From))
 	}
 	if stop := mb.LengthMM - b.LaidMM; b.LaidMM > 0 && stop > 1 {
-		c.Says = append(c.Says, fmt.Sprintf("Lay stops, and wires run straight and sorted, over the zone of a breakout and one diameter before it: %s of %s %s are laid.", m.sys.Length(b.LaidMM), m.sys.Length(mb.LengthMM), m.sys.Name()))
+		c.Says = append(c.Says, fmt.Sprintf("Lay stops, and wires run straight and sorted, over the zone of a breakout and one diameter "+
+			"before it: %s of %s %s are laid.", m.sys.Length(b.LaidMM), m.sys.Length(mb.LengthMM), m.sys.Name()))
 	}
 	if b.Bend.MinMM > 0 {
-		c.Says = append(c.Says, fmt.Sprintf("Bend it no tighter than %s %s inside (%s).", m.sys.Length(b.Bend.MinMM), m.sys.Name(), b.Bend.Rule))
+		c.Says = append(c.Says, fmt.Sprintf("Bend it no tighter than %s %s inside (%s).", m.sys.Length(b.Bend.MinMM), m.sys.Name(),
+			b.Bend.Rule))
 	}
 	c.Covers = m.covers(i)
 	for _, end := range []string{mb.From, mb.To} {
 		if t, ok := m.s.X.Termination[end]; ok {
 			e := &m.h.Terminations[t]
-			l := m.s.LoopRoomOf(t)
-			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, word("boot ", e.Boot.V), m.clock(e), fmt.Sprintf("loop %s %s, good for %d", m.sys.Length(l.LoopMM), m.sys.Name(), l.Again)), ", "))
+			l := overphase.LoopRoomOf(m.s, t)
+			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, word("boot ", e.Boot.V), m.clock(e),
+				fmt.Sprintf("loop %s %s, good for %d", m.sys.Length(l.LoopMM), m.sys.Name(), l.Again)), ", "))
 		} else if j, ok := m.s.X.Breakout[end]; ok {
 			br := &m.h.Breakouts[j]
-			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, br.Name.V, word("transition ", br.Transition.V), br.Build.V, fmt.Sprintf("zone %s %s", m.sys.Length(br.ZoneMM.Or(m.s.Limits.ZoneMM)), m.sys.Name())), ", "))
+			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, br.Name.V, word("transition ", br.Transition.V), br.Build.V,
+				fmt.Sprintf("zone %s %s", m.sys.Length(br.ZoneMM.Or(m.s.Limits.ZoneMM)), m.sys.Name())), ", "))
 		}
 	}
 	for k := range m.h.Splices {
@@ -160,7 +172,8 @@ func (m maker) card(i int) card {
 func (m maker) cardLayer(i, k int) cardLayer {
 	mb, b := &m.h.Branches[i], &m.s.Branches[i]
 	l := &b.Layers[k]
-	out := cardLayer{Name: capital(model.LayerName(k)), Hand: l.Hand, Arrow: arrow(l.Hand), Turn: "straight", Turns: "-", Count: len(l.Members), Over: m.sys.Diameter(l.OverMM), Binder: "-", Fillers: "-", Spares: "-"}
+	out := cardLayer{Name: capital(model.LayerName(k)), Hand: l.Hand, Arrow: arrow(l.Hand), Turn: "straight", Turns: "-",
+		Count: len(l.Members), Over: m.sys.Diameter(l.OverMM), Binder: "-", Fillers: "-", Spares: "-"}
 	if l.LayMM > 0 {
 		out.Turn = m.sys.Length(Turn(l.LayMM))
 		out.Turns = unit.Fixed(float64(l.Turns), 1)
@@ -174,7 +187,7 @@ func (m maker) cardLayer(i, k int) cardLayer {
 	if l.Spares > 0 {
 		var ids []string
 		for _, c := range l.Members {
-			if c.Kind == calc.OfSpare {
+			if c.Kind == sheet.OfSpare {
 				ids = append(ids, c.ID)
 			}
 		}
@@ -183,7 +196,7 @@ func (m maker) cardLayer(i, k int) cardLayer {
 	for n, c := range l.Members {
 		p := cardMember{N: n + 1, ID: c.ID, Tracer: c.ID == l.Tracer && k > 0}
 		switch u, is := m.s.X.Unit[c.ID]; {
-		case c.Kind == calc.OfFiller:
+		case c.Kind == sheet.OfFiller:
 			p.ID, p.What, p.Size = "filler", "", m.sys.Fine(c.D)+" "+m.sys.Name()
 		case is:
 			p.What, p.Size = cmp.Or(m.h.Units[u].Name.V, m.h.Units[u].Build.V), m.sys.Diameter(c.D)+" "+m.sys.Name()
@@ -213,7 +226,8 @@ func (m maker) leads(i int, ids []string, from string) string {
 			continue
 		}
 		// Seen from its from end the branch runs the wire's way, or against it.
-		forward := at+1 < len(path) && slices.Contains(m.s.X.Meeting(m.h.Branches[i].To), path[at+1]) || at > 0 && slices.Contains(m.s.X.Meeting(from), path[at-1])
+		forward := at+1 < len(path) && slices.Contains(m.s.X.Meeting(m.h.Branches[i].To), path[at+1]) || at > 0 &&
+			slices.Contains(m.s.X.Meeting(from), path[at-1])
 		if len(path) == 1 {
 			a, _, _ := m.s.X.Places(w)
 			forward = a == from
@@ -226,15 +240,18 @@ func (m maker) leads(i int, ids []string, from string) string {
 // covers is what goes over a branch, inside out.
 func (m maker) covers(i int) Table {
 	b := &m.s.Branches[i]
-	t := Table{Head: []string{"over it", "part", "shelf", m.in("start"), m.in("stop"), m.in("cut"), m.in("over"), m.in("measured")}, Right: right(3, 4, 5, 6), Blank: right(7)}
+	t := Table{Head: []string{"over it", "part", "shelf", m.in("start"), m.in("stop"), m.in("cut"), m.in("over"), m.in("measured")},
+		Right: right(3, 4, 5, 6), Blank: right(7)}
 	under := 0
 	for _, c := range b.Covers {
 		if c.Under {
 			under++
 		}
 	}
-	put := func(c calc.Covered) {
-		t.add(c.What, dash(c.Part), dash(c.Tube.ShelfLabel), m.sys.Length(c.FromMM), m.sys.Length(c.ToMM), map[bool]string{true: m.sys.Length(c.CutMM), false: "-"}[c.CutMM > 0], m.sys.Diameter(c.OverMM)+map[bool]string{true: "~"}[c.ThickGuess], "")
+	put := func(c sheet.Covered) {
+		t.add(c.What, dash(c.Part), dash(c.Tube.ShelfLabel), m.sys.Length(c.FromMM), m.sys.Length(c.ToMM),
+			map[bool]string{true: m.sys.Length(c.CutMM), false: "-"}[c.CutMM > 0],
+			m.sys.Diameter(c.OverMM)+map[bool]string{true: "~"}[c.ThickGuess], "")
 	}
 	for _, c := range b.Covers[:under] {
 		put(c)

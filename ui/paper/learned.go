@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strings"
 
-	"contralay/calc/learn"
+	"contralay/calc/formula/learn"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -29,7 +29,8 @@ func Lesson(l learn.Lesson) []string {
 	case !l.Bounded:
 		head += fmt.Sprintf(", measured %s of the prediction", percent(l.Bias))
 	default:
-		head += fmt.Sprintf(", measured %s of the prediction (%s to %s at %s %%), spread %s %%", percent(l.Bias), percent(l.Low), percent(l.High), unit.Fixed(100*l.Confidence, 0), unit.Fixed(100*l.Spread, 1))
+		head += fmt.Sprintf(", measured %s of the prediction (%s to %s at %s %%), spread %s %%", percent(l.Bias), percent(l.Low),
+			percent(l.High), unit.Fixed(100*l.Confidence, 0), unit.Fixed(100*l.Spread, 1))
 	}
 	out := []string{head}
 	switch {
@@ -41,7 +42,8 @@ func Lesson(l learn.Lesson) []string {
 		out = append(out, "  enough to correct by")
 	}
 	for _, o := range l.Outliers {
-		out = append(out, fmt.Sprintf("  odd one out: %s, %s of the prediction; look at it before you accept, or leave it out by its name", o.Of, percent(o.Ratio-1)))
+		out = append(out, fmt.Sprintf("  odd one out: %s, %s of the prediction; look at it before you accept, or leave it out by its name",
+			o.Of, percent(o.Ratio-1)))
 	}
 	for _, o := range l.LeftOut {
 		out = append(out, fmt.Sprintf("  left out: %s, %s of the prediction", o.Of, percent(o.Ratio-1)))
@@ -59,7 +61,8 @@ func Accepted(l learn.Lesson, on, from string) (catalogue.Correction, bool) {
 	if !corrects && !l.Enough {
 		return catalogue.Correction{}, false
 	}
-	return catalogue.Correction{Of: l.Group, Bias: unit.Ratio(bias), Spread: unit.Ratio(spread), Low: unit.Ratio(l.Low), High: unit.Ratio(l.High), Readings: l.N, On: on, From: from}, true
+	return catalogue.Correction{Of: l.Group, Bias: unit.Ratio(bias), Spread: unit.Ratio(spread), Low: unit.Ratio(l.Low),
+		High: unit.Ratio(l.High), Readings: l.N, On: on, From: from}, true
 }
 
 // InUse is a correction in one line, its history after it.
@@ -78,5 +81,6 @@ func InUse(c *catalogue.Catalogue, of string) string {
 	if !ok {
 		return of + ": not corrected; " + strings.Join(was, ", then ")
 	}
-	return fmt.Sprintf("%s: %s, spread %s %%, %d readings; accepted: %s", of, percent(float64(x.Bias)), unit.Fixed(100*float64(x.Spread), 1), x.Readings, strings.Join(was, ", then "))
+	return fmt.Sprintf("%s: %s, spread %s %%, %d readings; accepted: %s", of, percent(float64(x.Bias)),
+		unit.Fixed(100*float64(x.Spread), 1), x.Readings, strings.Join(was, ", then "))
 }

@@ -6,8 +6,12 @@ import (
 	"slices"
 	"strings"
 
-	"contralay/calc"
-	"contralay/calc/crimp"
+	"contralay/calc/formula/crimp"
+	"contralay/calc/phase/ends"
+	"contralay/calc/phase/over"
+	wiresphase "contralay/calc/phase/wires"
+	"contralay/calc/query/lists"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
@@ -17,12 +21,12 @@ import (
 
 // maker makes the tables of one sheet.
 type maker struct {
-	s   *calc.Sheet
+	s   *sheet.Sheet
 	h   *model.Harness
 	sys unit.System
 }
 
-func makerOf(s *calc.Sheet) maker {
+func makerOf(s *sheet.Sheet) maker {
 	m := maker{s: s, h: s.H}
 	if sys, err := unit.ParseSystem(s.H.Head.Units.V); err == nil {
 		m.sys = sys
@@ -57,7 +61,7 @@ func (m maker) end(w *model.Wire, from bool) string {
 		text = w.From.V
 	}
 	switch {
-	case text == "" && calc.Capped(w):
+	case text == "" && wiresphase.Capped(w):
 		return "capped at " + w.CappedAt.V
 	case text == "":
 		return "open"
@@ -70,12 +74,16 @@ func (m maker) end(w *model.Wire, from bool) string {
 
 // cutList is every wire by reel, longest first.
 func (m maker) cutList() Table {
-	t := Table{File: "cut-list", Title: "Cut list, by reel", Note: "Longest first. Flag both ends as it is cut; the flag stays until its contact is in. Finished is what stays in the harness, loops in; what is cut holds the tails too, which come off when it is pinned.",
-		Head: []string{"reel", "wire", m.in("cut"), m.in("finished"), "colour", "from", "to", "signal", "cut"}, Right: right(2, 3), Blank: right(8)}
-	for _, c := range m.s.CutList() {
+	t := Table{File: "cut-list", Title: "Cut list, by reel",
+		Note: "Longest first. Flag both ends as it is cut; the flag stays until its contact is in. Finished is what stays in the " +
+			"harness, loops in; what is cut holds the tails too, which come off when it is pinned.",
+		Head: []string{"reel", "wire", m.in("cut"), m.in("finished"), "colour", "from", "to", "signal", "cut"}, Right: right(2, 3),
+		Blank: right(8)}
+	for _, c := range lists.CutList(m.s) {
 		for _, k := range c.Wires {
 			w := &m.h.Wires[k]
-			t.add(c.Spec+" "+Size(&model.Wire{Size: c.Size}), w.ID, m.sys.Length(c.CutMM), m.sys.Length(m.s.Wires[k].Finished), Colour(w.Colour.V), m.end(w, true), m.end(w, false), w.Signal.V, "")
+			t.add(c.Spec+" "+Size(&model.Wire{Size: c.Size}), w.ID, m.sys.Length(c.CutMM), m.sys.Length(m.s.Wires[k].Finished),
+				Colour(w.Colour.V), m.end(w, true), m.end(w, false), w.Signal.V, "")
 		}
 	}
 	return t
@@ -94,9 +102,10 @@ func (m maker) flags() Table {
 
 func (m maker) units() Table {
 	t := Table{File: "units", Title: "Made up first", Note: "Twisted, and shielded where it says so, before anything is laid.",
-		Head: []string{"unit", "name", "build", "wires", m.in("turn"), m.in("over"), "shield", m.in("shield ends before contacts"), m.in("lead"), "solder sleeve", "drain from", "drain to"}, Right: right(4, 5, 7, 8)}
+		Head: []string{"unit", "name", "build", "wires", m.in("turn"), m.in("over"), "shield", m.in("shield ends before contacts"),
+			m.in("lead"), "solder sleeve", "drain from", "drain to"}, Right: right(4, 5, 7, 8)}
 	sleeve := map[int]int{}
-	for _, e := range m.s.ShieldEnds() {
+	for _, e := range over.ShieldEnds(m.s) {
 		sleeve[e.Unit] = max(sleeve[e.Unit], e.Sleeve)
 	}
 	for i := range m.h.Units {
@@ -113,7 +122,9 @@ func (m maker) units() Table {
 		if sleeve[i] > 0 {
 			size = fmt.Sprintf("size %d~", sleeve[i])
 		}
-		t.add(u.ID, u.Name.V, u.Build.V, strings.Join(wires, "; "), turn, m.sys.Diameter(s.Dia.Nominal)+mem(s.Dia.Standing), map[bool]string{true: "yes", false: "no"}[u.Shield.V], m.optLength(u.StripMM), m.optLength(u.DrainMM), size, dash(u.DrainFrom.V), dash(u.DrainTo.V))
+		t.add(u.ID, u.Name.V, u.Build.V, strings.Join(wires, "; "), turn, m.sys.Diameter(s.Dia.Nominal)+mem(s.Dia.Standing),
+			map[bool]string{true: "yes", false: "no"}[u.Shield.V], m.optLength(u.StripMM), m.optLength(u.DrainMM), size,
+			dash(u.DrainFrom.V), dash(u.DrainTo.V))
 	}
 	return t
 }
@@ -127,9 +138,13 @@ func (m maker) optLength(v model.Opt[unit.Millimetre]) string {
 
 // crimps is how every contact is crimped, and the samples that are pulled first.
 func (m maker) crimps() Table {
-	t := Table{File: "crimps", Title: "Crimp sheet and pull samples", Note: "Three samples of each pull the least given before the first real one, and again when tool, setting or reel changes. Newton; pulled slowly, in line.",
-		Head: []string{"contact", "part", "wire", "count", "strip, mm", "tool and positioner", "setting", "insertion tool", "strands nicked / broken, at most", "pull at least, N", "sample 1", "sample 2", "sample 3"}, Right: right(3, 9), Blank: right(10, 11, 12)}
-	for _, c := range m.s.CrimpList() {
+	t := Table{File: "crimps", Title: "Crimp sheet and pull samples",
+		Note: "Three samples of each pull the least given before the first real one, and again when tool, setting or reel changes. " +
+			"Newton; pulled slowly, in line.",
+		Head: []string{"contact", "part", "wire", "count", "strip, mm", "tool and positioner", "setting", "insertion tool",
+			"strands nicked / broken, at most", "pull at least, N", "sample 1", "sample 2", "sample 3"}, Right: right(3, 9),
+		Blank: right(10, 11, 12)}
+	for _, c := range lists.CrimpList(m.s) {
 		strip, tool, step, insert, hurt, pull := "-", "its maker's sheet", "-", "-", "-", "-"
 		if c.StripMin > 0 {
 			strip = fmt.Sprintf("%s to %s", unit.Fixed(float64(c.StripMin), 1), unit.Fixed(float64(c.StripMax), 1))
@@ -161,7 +176,8 @@ func (m maker) crimps() Table {
 }
 
 func (m maker) splices() Table {
-	t := Table{File: "splices", Title: "Splices", Head: []string{"splice", "at", "sleeve lies", "part", "first barrel", "second barrel", "done"}, Blank: right(6)}
+	t := Table{File: "splices", Title: "Splices", Head: []string{"splice", "at", "sleeve lies", "part", "first barrel", "second barrel",
+		"done"}, Blank: right(6)}
 	side := func(all []int) string {
 		var out []string
 		for _, k := range all {
@@ -181,9 +197,11 @@ func (m maker) splices() Table {
 }
 
 func (m maker) bill() Table {
-	t := Table{File: "bill", Title: "Bill of material", Note: "To order: a tenth more of what is cut, a twentieth more of contacts and plugs, samples to pull; what is on the shelf is taken off. Consumables beside it: wipes and solvent for the adhesive, lacing tape or thread, marker ribbon.",
+	t := Table{File: "bill", Title: "Bill of material",
+		Note: "To order: a tenth more of what is cut, a twentieth more of contacts and plugs, samples to pull; what is on the shelf is " +
+			"taken off. Consumables beside it: wipes and solvent for the adhesive, lacing tape or thread, marker ribbon.",
 		Head: []string{"what", "part", "needed", "to order", "unit", "says"}, Right: right(2, 3)}
-	for _, r := range m.s.Bill() {
+	for _, r := range lists.Bill(m.s) {
 		digits, of := 0, "pieces"
 		if r.Metres {
 			digits, of = 1, "m"
@@ -194,8 +212,10 @@ func (m maker) bill() Table {
 }
 
 func (m maker) labels() Table {
-	t := Table{File: "labels", Title: "Labels", Note: "25 to 50 mm off the boot's tail, read from the connector, on the clocked side. Threaded on before the boot.", Head: []string{"end", "reads", "sleeve", m.in("shrinks on"), "on the side of"}, Right: right(3)}
-	for _, l := range m.s.Labels() {
+	t := Table{File: "labels", Title: "Labels",
+		Note: "25 to 50 mm off the boot's tail, read from the connector, on the clocked side. Threaded on before the boot.",
+		Head: []string{"end", "reads", "sleeve", m.in("shrinks on"), "on the side of"}, Right: right(3)}
+	for _, l := range lists.Labels(m.s) {
 		side := "-"
 		if l.OnHours > 0 {
 			side = fmt.Sprintf("%d o'clock", l.OnHours)
@@ -207,9 +227,10 @@ func (m maker) labels() Table {
 
 // spares is where each spare is found when it is wanted.
 func (m maker) spares() Table {
-	t := Table{File: "spares", Title: "Spares card", Note: "Goes with the harness: what is free in it, and where.", Head: []string{"wire", "size", "colour", "from", "to", "runs through", "where its end lies"}}
-	caps := map[int]calc.Cap{}
-	for _, c := range m.s.Caps() {
+	t := Table{File: "spares", Title: "Spares card", Note: "Goes with the harness: what is free in it, and where.",
+		Head: []string{"wire", "size", "colour", "from", "to", "runs through", "where its end lies"}}
+	caps := map[int]ends.Cap{}
+	for _, c := range ends.Caps(m.s) {
 		caps[c.Wire] = c
 	}
 	for k := range m.h.Wires {
@@ -225,7 +246,8 @@ func (m maker) spares() Table {
 		if c, is := caps[k]; is {
 			lies = "capped at " + c.Place
 			if c.Branch >= 0 {
-				lies = fmt.Sprintf("capped, folded back %s %s; its cap at %s of %s", m.sys.Length(c.FoldMM), m.sys.Name(), m.sys.Length(c.AtMM), m.h.Branches[c.Branch].ID)
+				lies = fmt.Sprintf("capped, folded back %s %s; its cap at %s of %s", m.sys.Length(c.FoldMM), m.sys.Name(),
+					m.sys.Length(c.AtMM), m.h.Branches[c.Branch].ID)
 			}
 		}
 		t.add(w.ID, Size(w), Colour(w.Colour.V), m.end(w, true), m.end(w, false), strings.Join(way, " "), lies)
@@ -235,7 +257,8 @@ func (m maker) spares() Table {
 
 // loops is how often the contacts of an end can be made anew, and how often they were.
 func (m maker) loops() Table {
-	t := Table{File: "loops", Title: "Loop ledger", Note: "Each new contact takes some loop. Strike one out when it is used.", Head: []string{"end", m.in("loop"), "good for", "used so far", "left", "struck out"}, Right: right(1, 2, 3, 4), Blank: right(5)}
+	t := Table{File: "loops", Title: "Loop ledger", Note: "Each new contact takes some loop. Strike one out when it is used.",
+		Head: []string{"end", m.in("loop"), "good for", "used so far", "left", "struck out"}, Right: right(1, 2, 3, 4), Blank: right(5)}
 	used := map[string]int{}
 	for i := range m.h.Builds {
 		for _, a := range m.h.Builds[i].Again {
@@ -243,7 +266,7 @@ func (m maker) loops() Table {
 		}
 	}
 	for k := range m.h.Terminations {
-		l := m.s.LoopRoomOf(k)
+		l := over.LoopRoomOf(m.s, k)
 		id := m.h.Terminations[k].ID
 		n := 0
 		for end, times := range used {
@@ -266,15 +289,15 @@ func (m maker) lots() Table {
 			t.add(what, "")
 		}
 	}
-	for _, r := range m.s.ReelList() {
+	for _, r := range lists.ReelList(m.s) {
 		put(r.Spec + " " + Size(&model.Wire{Size: r.Size}))
 	}
-	for _, r := range m.s.Bill() {
+	for _, r := range lists.Bill(m.s) {
 		if slices.Contains([]string{"sheath", "sleeve", "boot", "transition", "splice", "adhesive"}, r.Group) {
 			put(r.Group + " " + r.Part)
 		}
 	}
-	for _, c := range m.s.CrimpList() {
+	for _, c := range lists.CrimpList(m.s) {
 		if c.HasTool {
 			put("crimp tool " + c.Tool.Frame + ", positioner " + c.Tool.Positioner)
 		}

@@ -5,7 +5,7 @@ import (
 	"html"
 	"strings"
 
-	"contralay/calc"
+	"contralay/calc/phase/wires"
 )
 
 // The map of a harness, drawn: branches run from left to right as they are walked, lengths
@@ -44,7 +44,9 @@ func (m maker) treeMap() string {
 	}
 	font := min(2.7, 2.7*sy*1.2)
 	var b strings.Builder
-	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" class="map" width="%.0fmm" height="%.1fmm" viewBox="-3 -6 %.0f %.1f" font-family="sans-serif" font-size="%.2f" role="img" aria-label="map of the harness">`, mapWide, tall*sy+14, mapWide, tall*sy+14, font)
+	fmt.Fprintf(&b,
+		`<svg xmlns="http://www.w3.org/2000/svg" class="map" width="%.0fmm" height="%.1fmm" `+
+			`viewBox="-3 -6 %.0f %.1f" font-family="sans-serif" font-size="%.2f" role="img" aria-label="map of the harness">`, mapWide, tall*sy+14, mapWide, tall*sy+14, font)
 	for _, e := range edges {
 		a, z := nodes[e.from], nodes[e.to]
 		fmt.Fprintf(&b, `<path d="M%.2f %.2fV%.2fH%.2f" fill="none" stroke="#000" stroke-width=".5"/>`, a.x*sx, a.y*sy, z.y*sy, z.x*sx)
@@ -58,7 +60,8 @@ func (m maker) treeMap() string {
 	for _, n := range nodes {
 		says, shape := n.id, `<circle cx="%.2f" cy="%.2f" r="1.1" fill="#000"/>`
 		if t, ok := m.s.X.Termination[n.id]; ok {
-			shape = `<rect x="%.2f" y="%.2f" width="2.6" height="2.6" transform="translate(-1.3 -1.3)" fill="#fff" stroke="#000" stroke-width=".5"/>`
+			shape = `<rect x="%.2f" y="%.2f" width="2.6" height="2.6" ` +
+				`transform="translate(-1.3 -1.3)" fill="#fff" stroke="#000" stroke-width=".5"/>`
 			e := &m.h.Terminations[t]
 			says = strings.Join(nonEmpty(says, e.Datum.V, m.clock(e)), ", ")
 		}
@@ -79,7 +82,7 @@ func (m maker) treeMap() string {
 // placeNodes puts every place where it is drawn: a leaf a row, what branches in the middle
 // of what it branches into.
 func (m maker) placeNodes() ([]mapNode, []mapEdge) {
-	walk := m.s.Walked()
+	walk := wires.Walked(m.s)
 	longest := 1.0
 	for i := range m.h.Branches {
 		longest = max(longest, float64(m.h.Branches[i].LengthMM))
@@ -87,7 +90,7 @@ func (m maker) placeNodes() ([]mapNode, []mapEdge) {
 	var nodes []mapNode
 	var edges []mapEdge
 	at := map[string]int{}
-	next := map[string][]calc.Walk{}
+	next := map[string][]wires.Walk{}
 	for _, k := range walk {
 		next[k.From] = append(next[k.From], k)
 	}

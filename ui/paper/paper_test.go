@@ -5,11 +5,12 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/calc"
-	"contralay/calc/plan"
+	"contralay/calc/formula/plan"
+	"contralay/calc/sheet"
 )
 
-var shop = plan.Rules{LayRatio: 12, LiftMax: 0.05, LiftTight: 0.08, GapInner: 0.10, GapOuter: 0.15, LumpyAt: 1.3, FillerWeight: 0.1, SpareGain: 0.15}
+var shop = plan.Rules{LayRatio: 12, LiftMax: 0.05, LiftTight: 0.08, GapInner: 0.10, GapOuter: 0.15, LumpyAt: 1.3, FillerWeight: 0.1,
+	SpareGain: 0.15}
 
 func TestPlans(t *testing.T) {
 	ps := plan.Make(plan.Ask{Sizes: []plan.Size{{D: 1.09, N: 16}}, Spares: 3, Rules: shop})
@@ -46,12 +47,13 @@ func TestPlans(t *testing.T) {
 }
 
 func TestCheckSaysOneCauseOnce(t *testing.T) {
-	s := &calc.Sheet{Snags: []calc.Snag{{Level: calc.Note, Rule: "a", Where: "T1", Says: "x"}, {Level: calc.Stop, Rule: "b", Where: "L22", Says: "y"}, {Level: calc.Note, Rule: "a", Where: "T2", Says: "x"}}}
+	s := &sheet.Sheet{Snags: []sheet.Snag{{Level: sheet.Note, Rule: "a", Where: "T1", Says: "x"},
+		{Level: sheet.Stop, Rule: "b", Where: "L22", Says: "y"}, {Level: sheet.Note, Rule: "a", Where: "T2", Says: "x"}}}
 	want := "stop  L22  y  [b]\nnote  T1   x (and 1 more: T2)  [a]\n"
 	if got := Check(s); got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
-	if got := Check(&calc.Sheet{}); got != "no snags\n" {
+	if got := Check(&sheet.Sheet{}); got != "no snags\n" {
 		t.Errorf("got %q", got)
 	}
 }

@@ -5,7 +5,10 @@ import (
 	"slices"
 	"strings"
 
-	"contralay/calc"
+	"contralay/calc/phase/ends"
+	"contralay/calc/phase/threading"
+	"contralay/calc/query/lists"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -36,20 +39,22 @@ func (m maker) clock(t *model.Termination) string {
 }
 
 // band is a diameter with its band from the tolerance of its wires.
-func (m maker) band(b *calc.Branch) string {
+func (m maker) band(b *sheet.Branch) string {
 	if b.OverMM <= 0 {
 		return "-"
 	}
-	return fmt.Sprintf("%s%s (%s to %s)%s", m.sys.Diameter(b.OverMM), mem(b.Standing), m.sys.Diameter(b.OverMinMM), m.sys.Diameter(b.OverMaxMM), m.learned(b))
+	return fmt.Sprintf("%s%s (%s to %s)%s", m.sys.Diameter(b.OverMM), mem(b.Standing), m.sys.Diameter(b.OverMinMM),
+		m.sys.Diameter(b.OverMaxMM), m.learned(b))
 }
 
 // learned is the prediction, what was learned on it, and its spread.
-func (m maker) learned(b *calc.Branch) string {
+func (m maker) learned(b *sheet.Branch) string {
 	l := &b.Learned
 	if l.Of == "" {
 		return ""
 	}
-	return fmt.Sprintf("; predicted %s, learned %s, spread %s from %d readings", m.sys.Diameter(l.PredictedMM), m.signed(b.OverMM-l.PredictedMM), m.sys.Fine(b.OverMM*unit.Millimetre(l.Spread)), l.Readings)
+	return fmt.Sprintf("; predicted %s, learned %s, spread %s from %d readings", m.sys.Diameter(l.PredictedMM),
+		m.signed(b.OverMM-l.PredictedMM), m.sys.Fine(b.OverMM*unit.Millimetre(l.Spread)), l.Readings)
 }
 
 // signed is a difference with its sign.
@@ -69,7 +74,8 @@ func (m maker) tolerance(b *model.Branch) string {
 
 func (m maker) branches() Table {
 	t := Table{File: "branches", Title: "Branches", Note: "Lengths along the centre line.",
-		Head: []string{"branch", "name", "from", "to", m.in("length"), m.in("tolerance"), "things laid", m.in("over"), m.in("in sheath"), m.in("bend at least"), "surroundings"}, Right: right(4, 6, 9)}
+		Head: []string{"branch", "name", "from", "to", m.in("length"), m.in("tolerance"), "things laid", m.in("over"), m.in("in sheath"),
+			m.in("bend at least"), "surroundings"}, Right: right(4, 6, 9)}
 	for i := range m.h.Branches {
 		b, c := &m.h.Branches[i], &m.s.Branches[i]
 		sheathed := "-"
@@ -77,13 +83,16 @@ func (m maker) branches() Table {
 			sheathed = m.sys.Diameter(c.Sheath.Verdict.OverMM)
 		}
 		around := strings.Join(append(slices.Clone(b.Environment), unit.Fixed(float64(c.Ambient), 0)+" C"), ", ")
-		t.add(b.ID, b.Name.V, m.datum(b.From), m.datum(b.To), m.sys.Length(b.LengthMM), m.tolerance(b), fmt.Sprint(len(c.Components)), m.band(c), sheathed, m.sys.Length(c.Bend.MinMM), around)
+		t.add(b.ID, b.Name.V, m.datum(b.From), m.datum(b.To), m.sys.Length(b.LengthMM), m.tolerance(b), fmt.Sprint(len(c.Components)),
+			m.band(c), sheathed, m.sys.Length(c.Bend.MinMM), around)
 	}
 	return t
 }
 
 func (m maker) ends() Table {
-	t := Table{File: "ends", Title: "Ends", Note: "Clocks seen from the wire side.", Head: []string{"end", "name", "device", "insert", "contacts", "key", "mount", "clock", "boot", "wired", "spare", "reserved", "blank", "plugs"}, Right: right(9, 10, 11, 12, 13)}
+	t := Table{File: "ends", Title: "Ends", Note: "Clocks seen from the wire side.",
+		Head: []string{"end", "name", "device", "insert", "contacts", "key", "mount", "clock", "boot", "wired", "spare", "reserved",
+			"blank", "plugs"}, Right: right(9, 10, 11, 12, 13)}
 	for k := range m.h.Terminations {
 		e, c := &m.h.Terminations[k], &m.s.Terms[k]
 		t.add(e.ID, e.Name.V, e.Device.V, dash(e.Insert.V), dash(e.Gender.V), dash(e.Key.V), dash(e.Mount.V), m.clock(e), dash(e.Boot.V),
@@ -93,7 +102,7 @@ func (m maker) ends() Table {
 }
 
 // state is what a cavity is used for.
-func (m maker) state(t int, name string, c calc.Cavity) string {
+func (m maker) state(t int, name string, c sheet.Cavity) string {
 	switch {
 	case c.Drain != "" && len(c.Wires) == 0:
 		return "drain"
@@ -110,7 +119,9 @@ func (m maker) state(t int, name string, c calc.Cavity) string {
 // pins is a connector, cavity by cavity.
 func (m maker) pins(k int) Table {
 	e, c := &m.h.Terminations[k], &m.s.Terms[k]
-	t := Table{Title: strings.TrimSpace("Pins of " + e.ID + "  " + e.Name.V), Note: strings.Join(nonEmpty("seen from the wire side", e.Insert.V, e.Gender.V, word("key ", e.Key.V), m.clock(e), word("boot ", e.Boot.V), word("fitted to ", e.Device.V)), "; "),
+	t := Table{Title: strings.TrimSpace("Pins of " + e.ID + "  " + e.Name.V),
+		Note: strings.Join(nonEmpty("seen from the wire side", e.Insert.V, e.Gender.V, word("key ", e.Key.V), m.clock(e),
+			word("boot ", e.Boot.V), word("fitted to ", e.Device.V)), "; "),
 		Head: []string{"cavity", "state", "wire", "signal", "size", "colour", "contact", "leads to", "in"}, Blank: right(8)}
 	for _, name := range c.Cavities {
 		cav := c.State[name]
@@ -129,14 +140,16 @@ func (m maker) pins(k int) Table {
 		var ids, signals, sizes, colours, far []string
 		for _, id := range cav.Wires {
 			w := m.wire(id)
-			ids, signals, sizes, colours = append(ids, id), append(signals, w.Signal.V), append(sizes, Size(w)), append(colours, Colour(w.Colour.V))
+			ids, signals, sizes, colours = append(ids, id), append(signals, w.Signal.V), append(sizes, Size(w)),
+				append(colours, Colour(w.Colour.V))
 			other := m.end(w, w.To.V != "" && m.s.X.H.Terminations[k].ID == termOf(w.To.V))
 			far = append(far, other)
 		}
 		if cav.Drain != "" {
 			ids, far = append(ids, "drain of "+cav.Drain), append(far, "shield of "+cav.Drain)
 		}
-		t.add(called, state, strings.Join(ids, ", "), strings.Join(signals, ", "), strings.Join(sizes, ", "), strings.Join(colours, ", "), word("size ", cav.Size), strings.Join(far, ", "), "")
+		t.add(called, state, strings.Join(ids, ", "), strings.Join(signals, ", "), strings.Join(sizes, ", "), strings.Join(colours, ", "),
+			word("size ", cav.Size), strings.Join(far, ", "), "")
 	}
 	return t
 }
@@ -160,7 +173,8 @@ func nonEmpty(all ...string) []string {
 
 // pinList is every connector in one list, for a spreadsheet.
 func (m maker) pinList() Table {
-	t := Table{File: "pins", Title: "Pin tables", Head: []string{"end", "cavity", "state", "wire", "signal", "size", "colour", "contact", "leads to"}}
+	t := Table{File: "pins", Title: "Pin tables", Head: []string{"end", "cavity", "state", "wire", "signal", "size", "colour", "contact",
+		"leads to"}}
 	for k := range m.h.Terminations {
 		for _, r := range m.pins(k).Rows {
 			t.add(append([]string{m.h.Terminations[k].ID}, r[:8]...)...)
@@ -171,19 +185,23 @@ func (m maker) pinList() Table {
 
 // ringOut is what must ring at each cavity, and through how much copper.
 func (m maker) ringOut() Table {
-	t := Table{File: "ring-out", Title: "Ring-out, by connector", Note: "Twice: bare, before anything shrinks, and with contacts in, before any adhesive. Ohm of the copper at 20 C and at most; contacts add a few thousandths, the meter's leads are taken off. What is not listed must not ring.",
-		Head: []string{"end", "cavity", "wire", "rings to", "by way of", "at most, ohm", "bare", "pinned"}, Right: right(5), Blank: right(6, 7)}
+	t := Table{File: "ring-out", Title: "Ring-out, by connector",
+		Note: "Twice: bare, before anything shrinks, and with contacts in, before any adhesive. Ohm of the copper at 20 C and at most; " +
+			"contacts add a few thousandths, the meter's leads are taken off. What is not listed must not ring.",
+		Head: []string{"end", "cavity", "wire", "rings to", "by way of", "at most, ohm", "bare", "pinned"}, Right: right(5),
+		Blank: right(6, 7)}
 	if from := m.h.Head.ListedFrom.V; len(m.h.Listed) > 0 {
-		if n := len(m.s.Disagreements()); n == 0 {
+		if n := len(ends.Disagreements(m.s)); n == 0 {
 			t.Note += " Held against an independent list, " + dash(from) + ": it joins the same."
 			if silent := m.unlisted(); len(silent) > 0 {
 				t.Note += " It does not name, and nothing there is held: " + strings.Join(silent, ", ") + "."
 			}
 		} else {
-			t.Note += fmt.Sprintf(" Held against an independent list, %s: %d DISAGREE, see the first page. Do not build before that is settled.", dash(from), n)
+			t.Note += fmt.Sprintf(" Held against an independent list, %s: %d DISAGREE, see the first page. Do not build before that is "+
+				"settled.", dash(from), n)
 		}
 	}
-	for _, r := range m.s.RingOut() {
+	for _, r := range lists.RingOut(m.s) {
 		id := m.h.Terminations[r.Termination].ID
 		wire := "drain of " + r.Drain
 		if r.Wire >= 0 {
@@ -222,8 +240,11 @@ func (m maker) unlisted() []string {
 
 // isolation is what is held against what.
 func (m maker) isolation() Table {
-	x := calc.Isolation
-	t := Table{Title: "Isolation", Note: fmt.Sprintf("Each net against every other, against shields and shells: %s megohm at least, at %s to %s V DC, within %s min (%s). Devices off; never more volts than the least rated part stands.", unit.Fixed(x.Megohm, 0), unit.Fixed(float64(x.Least), 0), unit.Fixed(float64(x.Top), 0), unit.Fixed(x.Minutes, 0), x.Source),
+	x := lists.Isolation
+	t := Table{Title: "Isolation",
+		Note: fmt.Sprintf("Each net against every other, against shields and shells: %s megohm at least, at %s to %s V DC, within %s min "+
+			"(%s). Devices off; never more volts than the least rated part stands.", unit.Fixed(x.Megohm, 0),
+			unit.Fixed(float64(x.Least), 0), unit.Fixed(float64(x.Top), 0), unit.Fixed(x.Minutes, 0), x.Source),
 		Head: []string{"at", "volts used", "least reading, megohm", "between", "by"}, Blank: right(1, 2, 3, 4)}
 	for k := range m.h.Terminations {
 		if m.s.Terms[k].Used+m.s.Terms[k].Spare > 0 {
@@ -235,8 +256,11 @@ func (m maker) isolation() Table {
 
 // loads is what each wire carries and bears.
 func (m maker) loads() Table {
-	t := Table{File: "loads", Title: "Loads and loaded drop", Note: "Limits by the least of heat in the bundle, contact, splice and device, with every other current as entered. Measure the drop with the load on, along the circuit, return and all.",
-		Head: []string{"wire", "signal", "size", "carries, A", "heats as, A", "may carry, A", "bound by", "hottest, C", "in", "drop to expect, V", "measured, V"}, Right: right(3, 4, 5, 7, 9), Blank: right(10)}
+	t := Table{File: "loads", Title: "Loads and loaded drop",
+		Note: "Limits by the least of heat in the bundle, contact, splice and device, with every other current as entered. Measure the " +
+			"drop with the load on, along the circuit, return and all.",
+		Head: []string{"wire", "signal", "size", "carries, A", "heats as, A", "may carry, A", "bound by", "hottest, C", "in",
+			"drop to expect, V", "measured, V"}, Right: right(3, 4, 5, 7, 9), Blank: right(10)}
 	for k := range m.h.Wires {
 		w, c := &m.h.Wires[k], &m.s.Wires[k]
 		if !w.Amps.Set || w.Amps.V <= 0 {
@@ -252,7 +276,8 @@ func (m maker) loads() Table {
 		if c.DropKnown {
 			drop = unit.Fixed(float64(c.Circuit), 2)
 		}
-		t.add(w.ID, w.Signal.V, Size(w), unit.Fixed(float64(w.Amps.V), 2), unit.Fixed(float64(c.Heats), 2), most, by, hot, c.HottestIn, drop, "")
+		t.add(w.ID, w.Signal.V, Size(w), unit.Fixed(float64(w.Amps.V), 2), unit.Fixed(float64(c.Heats), 2), most, by, hot, c.HottestIn,
+			drop, "")
 	}
 	return t
 }
@@ -271,8 +296,9 @@ func (m maker) feeds() Table {
 }
 
 // threading is one order of threading as a table.
-func (m maker) threading(all []calc.Threaded, title, file string) Table {
-	t := Table{File: file, Title: title, Head: []string{"no", "what", "of", "part", "comes on from", m.in("bore"), m.in("to pass"), "over", "on"}, Right: right(0, 5, 6), Blank: right(8)}
+func (m maker) threading(all []threading.Threaded, title, file string) Table {
+	t := Table{File: file, Title: title, Head: []string{"no", "what", "of", "part", "comes on from", m.in("bore"), m.in("to pass"), "over",
+		"on"}, Right: right(0, 5, 6), Blank: right(8)}
 	for n, x := range all {
 		bore, pass := "-", "-"
 		if x.BoreMM > 0 {
@@ -284,7 +310,7 @@ func (m maker) threading(all []calc.Threaded, title, file string) Table {
 }
 
 // tail is the order at one end, short: whoever stands there has the rest in the list.
-func (m maker) tail(all []calc.Threaded, title string) Table {
+func (m maker) tail(all []threading.Threaded, title string) Table {
 	t := Table{Title: title, Head: []string{"no", "what", "of", "part", "on"}, Right: right(0), Blank: right(4)}
 	for n, x := range all {
 		t.add(fmt.Sprint(n+1), x.What, x.Of, x.Part, "")
@@ -298,8 +324,9 @@ func (m maker) glue() Table {
 	if l.PotLifeMin > 0 {
 		life = fmt.Sprintf("used within %d minutes of mixing; its sheet says how it cures", l.PotLifeMin)
 	}
-	t := Table{Title: "Adhesive: " + l.Adhesive, Note: "Not before it is rung out with contacts in. Abrade, wipe, recover, let cure; " + life + ".", Head: []string{"mix", "joints", "mixed at", "done by"}, Blank: right(2, 3)}
-	for n, x := range m.s.Mixes() {
+	t := Table{Title: "Adhesive: " + l.Adhesive, Note: "Not before it is rung out with contacts in. Abrade, wipe, recover, let cure; " +
+		life + ".", Head: []string{"mix", "joints", "mixed at", "done by"}, Blank: right(2, 3)}
+	for n, x := range threading.Mixes(m.s) {
 		t.add(fmt.Sprint(n+1), strings.Join(x.Joints, "; "), "", "")
 	}
 	return t

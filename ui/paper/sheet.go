@@ -8,7 +8,10 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"contralay/calc"
+	"contralay/calc/phase/threading"
+	"contralay/calc/phase/wires"
+	"contralay/calc/query/run"
+	"contralay/calc/sheet"
 	"contralay/ui/guide"
 )
 
@@ -31,7 +34,7 @@ var sheetText string
 
 // Make builds the sheet: one page of HTML that holds all it needs, and its lists. It is a
 // pure function of the sheet and of what it is told of file and day.
-func Make(s *calc.Sheet, meta Meta) (Sheet, error) {
+func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 	t, err := template.New("sheet").Funcs(template.FuncMap{
 		"right": func(t Table, k int) bool { return t.Right[k] },
 		"blank": func(t Table, k int) bool { return t.Blank[k] },
@@ -49,7 +52,8 @@ func Make(s *calc.Sheet, meta Meta) (Sheet, error) {
 		return Sheet{}, err
 	}
 	out := Sheet{HTML: b.Bytes()}
-	for _, l := range []Table{p.Branches, p.Ends, p.Units, p.Cut, p.Flags, m.pinList(), p.Crimps, p.Splices, p.Labels, p.Bill, p.Loads, p.Feeds, p.Ring, p.Loops, p.Spares, p.Threading} {
+	for _, l := range []Table{p.Branches, p.Ends, p.Units, p.Cut, p.Flags, m.pinList(), p.Crimps, p.Splices, p.Labels, p.Bill, p.Loads,
+		p.Feeds, p.Ring, p.Loops, p.Spares, p.Threading} {
 		if len(l.Rows) > 0 {
 			out.Lists = append(out.Lists, l)
 		}
@@ -77,7 +81,7 @@ type pages struct {
 	Bill, Loads, Feeds           Table
 	Ring, Isolation              Table
 	Loops, Spares, Lots          Table
-	Holds                        []calc.Hold
+	Holds                        []run.Hold
 	Built                        []Table
 	Cautions                     []string
 	Mm                           string
@@ -93,36 +97,40 @@ func (m maker) pages(meta Meta) pages {
 		Branches: m.branches(), Ends: m.ends(), Units: m.units(), Cut: m.cutList(), Flags: m.flags(),
 		Crimps: m.crimps(), Splices: m.splices(), Labels: m.labels(), Bill: m.bill(), Loads: m.loads(), Feeds: m.feeds(),
 		Ring: m.ringOut(), Isolation: m.isolation(), Loops: m.loops(), Spares: m.spares(), Lots: m.lots(),
-		Holds: calc.Holds(), Built: m.built(), Cautions: guide.Cautions(),
-		Threading: m.threading(m.s.Threading(), "Threading list", "threading"),
+		Holds: run.Holds(), Built: m.built(), Cautions: guide.Cautions(),
+		Threading: m.threading(threading.Threading(m.s), "Threading list", "threading"),
 	}
 	p.Threading.Note = "On in this order before the contacts; legs that do not meet may go in any order."
-	p.State = strings.Join(nonEmpty(strings.TrimSpace(h.Number.V+" "+h.Revision.V), meta.On, word("file ", meta.File), word("", meta.Hash)), "   ")
+	p.State = strings.Join(nonEmpty(strings.TrimSpace(h.Number.V+" "+h.Revision.V), meta.On, word("file ", meta.File), word("", meta.Hash)),
+		"   ")
 	if meta.Unsaved {
 		p.State += "   UNSAVED WORK: no file holds this"
 	}
-	p.Foot = strings.Join(nonEmpty(strings.TrimSpace(h.Number.V+" rev "+dash(h.Revision.V)), meta.On, meta.Hash, map[bool]string{true: "UNSAVED WORK"}[meta.Unsaved]), "  ·  ")
-	for _, g := range calc.Grouped(m.s.Snags) {
-		if g.Level == calc.Stop {
+	p.Foot = strings.Join(nonEmpty(strings.TrimSpace(h.Number.V+" rev "+dash(h.Revision.V)), meta.On, meta.Hash,
+		map[bool]string{true: "UNSAVED WORK"}[meta.Unsaved]), "  ·  ")
+	for _, g := range sheet.Grouped(m.s.Snags) {
+		if g.Level == sheet.Stop {
 			p.Stops++
 		}
-		p.Snags = append(p.Snags, snagLine{map[calc.Level]string{calc.Stop: "!", calc.Warn: "?", calc.Note: "-"}[g.Level], g.Level.String(), g.Where, g.Says + g.More()})
+		p.Snags = append(p.Snags, snagLine{map[sheet.Level]string{sheet.Stop: "!", sheet.Warn: "?", sheet.Note: "-"}[g.Level],
+			g.Level.String(), g.Where, g.Says + g.More()})
 	}
-	for _, k := range m.s.Walked() {
+	for _, k := range wires.Walked(m.s) {
 		p.Cards = append(p.Cards, m.card(k.Branch))
 	}
 	for k := range m.h.Terminations {
 		id := m.h.Terminations[k].ID
 		p.Pins = append(p.Pins, m.pins(k))
-		if tail := m.s.TailOf(id); len(tail) > 0 {
+		if tail := threading.TailOf(m.s, id); len(tail) > 0 {
 			p.Tails = append(p.Tails, m.tail(tail, "At "+strings.TrimSpace(id+"  "+m.h.Terminations[k].Name.V)))
 		}
 	}
-	if len(m.s.Mixes()) > 0 {
+	if len(threading.Mixes(m.s)) > 0 {
 		p.Glue = m.glue()
 	}
 	t := m.s.Totals
-	p.Total = fmt.Sprintf("%d wires, %d made-up units, %d spares, %d fillers, %.1f m of wire", t.Wires, t.Units, t.Spares, t.Fillers, float64(t.WireMM)/1000)
+	p.Total = fmt.Sprintf("%d wires, %d made-up units, %d spares, %d fillers, %.1f m of wire", t.Wires, t.Units, t.Spares, t.Fillers,
+		float64(t.WireMM)/1000)
 	if t.GramKnown {
 		p.Total += fmt.Sprintf(", %.0f g without its covers", float64(t.Gram))
 	}

@@ -15,12 +15,14 @@ import (
 	"pgregory.net/rapid"
 
 	"contralay/calc"
+	listsquery "contralay/calc/query/lists"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
 )
 
-func sheetFile(t testing.TB, name string) *calc.Sheet {
+func sheetFile(t testing.TB, name string) *sheet.Sheet {
 	t.Helper()
 	d, err := file.Load("../../testdata/" + name + ".toml")
 	if err != nil {
@@ -29,7 +31,7 @@ func sheetFile(t testing.TB, name string) *calc.Sheet {
 	return laid(t, &d.Harness)
 }
 
-func laid(t testing.TB, h *model.Harness) *calc.Sheet {
+func laid(t testing.TB, h *model.Harness) *sheet.Sheet {
 	t.Helper()
 	cat, err := catalogue.Default()
 	if err != nil {
@@ -38,7 +40,7 @@ func laid(t testing.TB, h *model.Harness) *calc.Sheet {
 	return calc.Complete(h, cat, nil)
 }
 
-func made(t testing.TB, s *calc.Sheet) Sheet {
+func made(t testing.TB, s *sheet.Sheet) Sheet {
 	t.Helper()
 	out, err := Make(s, Meta{On: "2026-05-11", Hash: "sha256 0123456789ab", File: "demo.toml"})
 	if err != nil {
@@ -289,7 +291,8 @@ func TestCSV(t *testing.T) {
 			}
 		}
 	})
-	for cell, want := range map[string]string{"=1+1": "'=1+1", "+A1": "'+A1", "-3": "-3", "-3.5": "-3.5", "+5": "+5", "@x": "'@x", "\tx": "'\tx", "-": "'-", "-2+3": "'-2+3", "-1e5": "'-1e5", "x=1": "x=1", "": ""} {
+	for cell, want := range map[string]string{"=1+1": "'=1+1", "+A1": "'+A1", "-3": "-3", "-3.5": "-3.5", "+5": "+5", "@x": "'@x",
+		"\tx": "'\tx", "-": "'-", "-2+3": "'-2+3", "-1e5": "'-1e5", "x=1": "x=1", "": ""} {
 		if got := Harmless(cell); got != want {
 			t.Errorf("%q: %q, want %q", cell, got, want)
 		}
@@ -302,7 +305,7 @@ func TestRingOutIsSymmetric(t *testing.T) {
 	for _, name := range []string{"demo", "whole", "feeds"} {
 		s := sheetFile(t, name)
 		ohm := map[string]float64{}
-		for _, r := range s.RingOut() {
+		for _, r := range listsquery.RingOut(s) {
 			for _, to := range r.To {
 				ohm[s.H.Terminations[r.Termination].ID+":"+r.Cavity+" "+to.End] = float64(to.Ohm)
 			}
@@ -333,14 +336,14 @@ func TestRingOutIsSymmetric(t *testing.T) {
 func TestBill(t *testing.T) {
 	s := sheetFile(t, "demo")
 	need := map[string]float64{}
-	for _, r := range s.Bill() {
+	for _, r := range listsquery.Bill(s) {
 		if r.Order+1e-9 < r.Need && !strings.Contains(r.Says, "shelf") {
 			t.Errorf("%s %s: %v needed and %v ordered", r.Group, r.Part, r.Need, r.Order)
 		}
 		need[r.Group] += r.Need
 	}
 	wire := 0.0
-	for _, r := range s.ReelList() {
+	for _, r := range listsquery.ReelList(s) {
 		wire += math.Ceil(float64(r.NeedMM)/100-1e-9) / 10
 	}
 	sheath, parts := 0.0, map[string]bool{}
@@ -364,8 +367,10 @@ func TestBill(t *testing.T) {
 			boots++
 		}
 	}
-	if math.Abs(need["wire"]-wire) > 1e-9 || need["sheath"] < sheath-1e-9 || need["sheath"] > sheath+0.1*float64(len(parts)) || // each part is rounded up to a tenth of a metre
-		int(need["contact"]) != contacts || contacts == 0 || int(need["boot"]) != boots || int(need["wire flag"]) != 2*len(s.H.Wires) || int(need["splice"]) != len(s.H.Splices) {
+	// each part is rounded up to a tenth of a metre
+	if math.Abs(need["wire"]-wire) > 1e-9 || need["sheath"] < sheath-1e-9 || need["sheath"] > sheath+0.1*float64(len(parts)) ||
+		int(need["contact"]) != contacts || contacts == 0 || int(need["boot"]) != boots || int(need["wire flag"]) != 2*len(s.H.Wires) ||
+		int(need["splice"]) != len(s.H.Splices) {
 		t.Errorf("%v; wire %v, sheath %v, contacts %d, boots %d", need, wire, sheath, contacts, boots)
 	}
 }

@@ -8,14 +8,14 @@ import (
 	"strconv"
 	"strings"
 
-	"contralay/calc"
-	"contralay/calc/plan"
+	"contralay/calc/formula/plan"
+	"contralay/calc/sheet"
 )
 
 // Check is the snags of a sheet as text, worst first, one cause a line. Without a
 // snag it says so.
-func Check(s *calc.Sheet) string {
-	gs := calc.Grouped(s.Snags)
+func Check(s *sheet.Sheet) string {
+	gs := sheet.Grouped(s.Snags)
 	if len(gs) == 0 {
 		if s.H != nil && len(s.H.Wires) == 0 {
 			return "no snags: it holds no wire yet\n"
@@ -78,7 +78,8 @@ func Plans(ps []plan.Plan) string {
 		}
 		aloud := Aloud(Counts(p), false)
 		pad := max(0, 22-len([]rune(aloud)))
-		fmt.Fprintf(&b, "%s%s %7d %7d %7d %9.3f %7.3f%s\n", aloud, strings.Repeat(" ", pad), p.Spares, p.Fillers, p.Lumpy, float64(p.Over), float64(p.Cost), note)
+		fmt.Fprintf(&b, "%s%s %7d %7d %7d %9.3f %7.3f%s\n", aloud, strings.Repeat(" ", pad), p.Spares, p.Fillers, p.Lumpy, float64(p.Over),
+			float64(p.Cost), note)
 	}
 	return b.String()
 }

@@ -67,7 +67,8 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 	for line := range strings.SplitSeq(text, "\n") {
 		n++
 		if len(line) > l.CellBytes {
-			return nil, &Error{Place{File: name, Row: n}, fmt.Sprintf("has %d bytes", len(line)), fmt.Sprintf("lines of up to %d", l.CellBytes)}
+			return nil, &Error{Place{File: name, Row: n}, fmt.Sprintf("has %d bytes", len(line)),
+				fmt.Sprintf("lines of up to %d", l.CellBytes)}
 		}
 		cells := gapped(line)
 		if len(cells) == 0 || strings.Trim(line, "-=_ ") == "" {

@@ -34,7 +34,8 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		case trimmed == "" || isRuler(trimmed):
 			continue
 		case len(trimmed) > l.CellBytes:
-			return nil, &Error{Place{File: name, Row: n}, fmt.Sprintf("has %d bytes", len(trimmed)), fmt.Sprintf("lines of up to %d", l.CellBytes)}
+			return nil, &Error{Place{File: name, Row: n}, fmt.Sprintf("has %d bytes", len(trimmed)),
+				fmt.Sprintf("lines of up to %d", l.CellBytes)}
 		case strings.HasPrefix(trimmed, "|") || strings.Count(trimmed, "|") > 1:
 			row.Cells = tableCells(trimmed)
 			row.strike()

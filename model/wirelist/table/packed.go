@@ -153,7 +153,8 @@ func (b *book) walk(part string, v visitor) error {
 		switch t := tok.(type) {
 		case xml.StartElement:
 			if open = append(open, t.Name.Local); len(open) > b.l.XMLDepth {
-				return b.refuse("", fmt.Sprintf("part %q has elements more than %d deep", part, b.l.XMLDepth), "what a spreadsheet program writes")
+				return b.refuse("", fmt.Sprintf("part %q has elements more than %d deep", part, b.l.XMLDepth),
+					"what a spreadsheet program writes")
 			}
 			err = v.start(element{t.Name.Local, t.Attr})
 		case xml.EndElement:

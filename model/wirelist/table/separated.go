@@ -20,7 +20,8 @@ func readSeparated(name, text string, l Limits) ([]Table, error) {
 		row := Row{Line: line}
 		rest, lines, err := readRow(text, sep, &row, l)
 		if err != "" {
-			return nil, &Error{Place{File: name, Row: row.Line}, err, fmt.Sprintf("cells of up to %d bytes, each quotation mark closed", l.CellBytes)}
+			return nil, &Error{Place{File: name, Row: row.Line}, err,
+				fmt.Sprintf("cells of up to %d bytes, each quotation mark closed", l.CellBytes)}
 		}
 		text, line = rest, line+lines
 		if n, _ := row.Filled(); n == 0 {

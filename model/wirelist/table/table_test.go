@@ -4,9 +4,9 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/model/wirelist/table"
-
 	"github.com/google/go-cmp/cmp"
+
+	"contralay/model/wirelist/table"
 )
 
 // One list in every dress it comes in gives the same cells.
@@ -66,12 +66,14 @@ func TestDresses(t *testing.T) {
 
 // Lines are those of the file, headings keep their depth.
 func TestLines(t *testing.T) {
-	tables, err := table.Read("list.md", []byte("# Loom\n\ntext with a \x1b[31m sign\n\n## P1\n| a | b \\| c |\n|---|---|\n| x | |\n"), table.Limits{})
+	tables, err := table.Read("list.md", []byte("# Loom\n\ntext with a \x1b[31m sign\n\n## P1\n| a | b \\| c |\n|---|---|\n| x | |\n"),
+		table.Limits{})
 	if err != nil {
 		t.Fatal(err)
 	}
 	want := []table.Row{
-		{Line: 1, Level: 1, Prose: true, Cells: []string{"Loom"}}, {Line: 3, Prose: true, Cells: []string{"text with a [31m sign"}}, {Line: 5, Level: 2, Prose: true, Cells: []string{"P1"}},
+		{Line: 1, Level: 1, Prose: true, Cells: []string{"Loom"}}, {Line: 3, Prose: true, Cells: []string{"text with a [31m sign"}},
+		{Line: 5, Level: 2, Prose: true, Cells: []string{"P1"}},
 		{Line: 6, Cells: []string{"a", "b | c"}}, {Line: 8, Cells: []string{"x", ""}},
 	}
 	if d := cmp.Diff(want, tables[0].Rows); d != "" {

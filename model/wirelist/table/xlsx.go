@@ -30,7 +30,8 @@ func (b *book) xlsx() ([]Table, error) {
 	err = b.walk(main, visitor{start: func(e element) error {
 		switch e.name {
 		case "sheet":
-			sheets = append(sheets, sheet{Tidy(e.attr("name")), e.attr("id"), e.attr("state") == "hidden" || e.attr("state") == "veryHidden"})
+			sheets = append(sheets, sheet{Tidy(e.attr("name")), e.attr("id"), e.attr("state") == "hidden" ||
+				e.attr("state") == "veryHidden"})
 		case "workbookPr":
 			dates1904 = e.attr("date1904") == "1" || e.attr("date1904") == "true"
 		}
@@ -137,7 +138,8 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 					}
 				}
 				if col >= x.l.Columns {
-					return &Error{Place{x.name, t.Sheet, line, ColumnLetter(col)}, "is a column too far", fmt.Sprintf("up to %d columns", x.l.Columns)}
+					return &Error{Place{x.name, t.Sheet, line, ColumnLetter(col)}, "is a column too far",
+						fmt.Sprintf("up to %d columns", x.l.Columns)}
 				}
 				kind, style = e.attr("t"), e.attr("s")
 				value.Reset()

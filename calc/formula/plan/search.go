@@ -1,0 +1,290 @@
+package plan
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"contralay/calc/formula/lay"
+	"contralay/model/unit"
+)
+
+// search is one run over the layers of one question, in plain numbers. Lengths in
+// mm.
+//
+// A node is how many of each kind lie already; a label is one stack that holds
+// them. Nodes are taken from few to many, so that a node is complete when it is
+// reached. Every layer adds at least one, so the search ends.
+type search struct {
+	d                    []float64 // sizes, thin to thick
+	kinds                []kind    // what is to be laid and not held, deepest class first, then thin to thick
+	spare                int       // index of the kind spares are of; −1 none
+	rules                Rules
+	centres              Centres
+	gapIn                float64
+	gapOut               float64
+	lift                 float64
+	held                 map[int]*held
+	lastHeld, layersLike int
+
+	fillerMost int
+	noFiller   bool
+	mayLose    bool
+
+	blocks    bool // the fast method: each kind in one block from the inside out
+	inner     int  // fillers an inner layer may take; blocks only
+	width     int  // labels kept per node
+	effort    int
+	truncated bool
+	watch     func(float64) bool
+
+	nodes   map[string]*node
+	buckets [][]*node
+	found   *front
+	fit     fit
+	scratch
+}
+
+// kind is components of one size that leave together.
+type kind struct {
+	size       int
+	class      int // 0 runs furthest; all 0 where the order of leaving is free
+	need, most int // they differ for spares only
+}
+
+// held is Held in plain numbers.
+type held struct {
+	n        []int // per size
+	locked   bool
+	fillers  int
+	fillerMM float64
+	how      lay.Laying
+}
+
+// node is how many of each kind are laid.
+type node struct {
+	n      []int
+	labels []*label
+}
+
+// label is a stack of layers that holds some of the components: everything that
+// decides what can follow, and what it has cost.
+type label struct {
+	crown, tape float64
+	fillers     int
+	fillerMM    float64
+	lumpy       int
+	spread      float64
+	layers      int // 0: the centre alone
+	centreN     int
+	parent      *label
+	pick        pick
+}
+
+// pick is what one layer was given.
+type pick struct {
+	n        []int // per size
+	fillers  int
+	fillerMM float64
+	builtMM  float64
+}
+
+// scratch is used again and again, so that trying costs no memory.
+type scratch struct {
+	take, cnt []int
+	key       []byte
+	now       *node
+	on        *label
+}
+
+func newSearch(a Ask) *search {
+	s := &search{rules: a.Rules, centres: a.Centres, spare: -1, nodes: map[string]*node{}, found: &front{}, layersLike: a.Layers,
+		watch: a.Watch}
+	sizes := merge(a.Sizes, a.InOrder)
+	for _, z := range sizes {
+		if !slices.Contains(s.d, float64(z.D)) {
+			s.d = append(s.d, float64(z.D))
+		}
+	}
+	slices.Sort(s.d)
+	slices.SortFunc(sizes, func(a, b Size) int { return cmp.Or(-cmp.Compare(a.Leaves, b.Leaves), cmp.Compare(a.D, b.D)) })
+	leaves, class := 0, -1
+	for _, z := range sizes {
+		if class < 0 || z.Leaves != leaves {
+			leaves, class = z.Leaves, class+1
+		}
+		s.kinds = append(s.kinds, kind{size: s.sizeOf(z.D), class: class, need: z.N, most: z.N})
+	}
+	s.addSpares(a)
+	s.gapIn, s.gapOut, s.lift = float64(a.Rules.GapInner), float64(a.Rules.GapOuter), float64(a.Rules.LiftMax)
+	if len(s.d) > 0 {
+		s.mayLose = s.d[0] < 0.2501*s.d[len(s.d)-1]
+	}
+	s.take, s.cnt = make([]int, len(s.kinds)), make([]int, len(s.d))
+	s.fit = newFit(s.d, a.Rules.LayRatio)
+	return s
+}
+
+func (s *search) sizeOf(d unit.Millimetre) int { return slices.Index(s.d, float64(d)) }
+
+// addSpares lets the kind that spares are of grow: of its size the one that runs
+// furthest, for a spare runs from end to end.
+func (s *search) addSpares(a Ask) {
+	if a.Spares <= 0 || len(s.kinds) == 0 {
+		return
+	}
+	size := s.sizeOf(a.SpareD)
+	if size < 0 {
+		count := make([]int, len(s.d))
+		for _, k := range s.kinds {
+			count[k.size] += k.need
+		}
+		size = 0
+		for i := range count {
+			if count[i] > count[size] {
+				size = i
+			}
+		}
+	}
+	for i, k := range s.kinds {
+		if k.size == size {
+			s.spare = i
+			s.kinds[i].most += a.Spares
+			return
+		}
+	}
+}
+
+// merge adds up what is equal; what is not a positive diameter or count is left
+// out.
+func merge(in []Size, inOrder bool) []Size {
+	var out []Size
+	for _, z := range in {
+		if z.N <= 0 || z.D <= 0 || !unit.Finite(float64(z.D)) {
+			continue
+		}
+		if !inOrder {
+			z.Leaves = 0
+		}
+		if i := slices.IndexFunc(out, func(o Size) bool { return o.D == z.D && o.Leaves == z.Leaves }); i >= 0 {
+			out[i].N += z.N
+		} else {
+			out = append(out, z)
+		}
+	}
+	return out
+}
+
+// complete reports whether counts hold everything, and how many are spares.
+func (s *search) complete(n, take []int) (spares int, ok bool) {
+	for i, k := range s.kinds {
+		c := n[i] + take[i]
+		if c < k.need {
+			return 0, false
+		}
+		spares += c - k.need
+	}
+	return spares, true
+}
+
+// mayEnd reports whether a stack of that many layers over its centre may be the
+// whole: nothing held lies further out, and no hand turns.
+func (s *search) mayEnd(layers int) bool {
+	return layers >= s.lastHeld && (s.layersLike == 0 || (layers+1-s.layersLike)%2 == 0)
+}
+
+// push keeps a stack for the node it leads to.
+func (s *search) push(l *label, n, take []int) {
+	s.key = s.key[:0]
+	sum := 0
+	for i := range n {
+		c := n[i] + take[i]
+		sum += c
+		s.key = append(s.key, byte(c), byte(c>>8))
+	}
+	if len(s.held) > 0 || s.layersLike > 0 {
+		sum += l.layers
+		s.key = append(s.key, byte(l.layers))
+	}
+	nd := s.nodes[string(s.key)]
+	if nd == nil {
+		nd = &node{n: make([]int, len(n))}
+		for i := range n {
+			nd.n[i] = n[i] + take[i]
+		}
+		s.nodes[string(s.key)] = nd
+		for len(s.buckets) <= sum {
+			s.buckets = append(s.buckets, nil)
+		}
+		s.buckets[sum] = append(s.buckets[sum], nd)
+	}
+	nd.labels = append(nd.labels, l)
+}
+
+// run builds stacks outward, from few components to many, and gathers the plans
+// that no other beats.
+func (s *search) run() {
+	s.seed()
+	total := 0
+	for _, k := range s.kinds {
+		total += k.most
+	}
+	for b := 0; b < len(s.buckets); b++ {
+		for i := 0; i < len(s.buckets[b]); i++ {
+			nd := s.buckets[b][i]
+			for _, l := range s.keep(nd.labels) {
+				s.grow(l, nd)
+				if s.effort < 0 {
+					s.truncated = true
+					return
+				}
+			}
+			nd.labels = nil
+			if s.watch != nil && !s.watch(float64(b)/float64(total+1)) {
+				s.truncated, s.effort = true, -1
+				return
+			}
+		}
+	}
+}
+
+// keep drops stacks that another on the same bed beats, and all but the best
+// width where there are too many.
+func (s *search) keep(ls []*label) []*label {
+	slices.SortStableFunc(ls, func(a, b *label) int {
+		return cmp.Or(cmp.Compare(s.soFar(a), s.soFar(b)), cmp.Compare(a.tape, b.tape), cmp.Compare(a.layers, b.layers),
+			cmp.Compare(a.centreN, b.centreN))
+	})
+	out := ls[:0:0]
+	for _, l := range ls {
+		beaten := false
+		for _, o := range out {
+			if math.Abs(o.crown-l.crown) < 1e-9 && math.Abs(o.tape-l.tape) < 1e-9 &&
+				o.fillers <= l.fillers && o.lumpy <= l.lumpy && s.soFar(o) <= s.soFar(l) {
+				beaten = true
+				break
+			}
+		}
+		if beaten {
+			continue
+		}
+		if len(out) == s.width {
+			s.truncated = true
+			break
+		}
+		out = append(out, l)
+	}
+	return out
+}
+
+func (s *search) soFar(l *label) float64 {
+	return l.crown + float64(s.rules.FillerWeight)*l.fillerMM + l.spread
+}
+
+func (s *search) lumps(lo, hi int) (lumpy int, cost float64) {
+	w := 0.3
+	if s.d[hi] > float64(s.rules.LumpyAt)*s.d[lo] {
+		lumpy, w = 1, 1.0
+	}
+	return lumpy, w * (s.d[hi] - s.d[lo])
+}

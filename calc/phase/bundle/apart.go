@@ -1,0 +1,104 @@
+package bundle
+
+import (
+	"slices"
+
+	"contralay/calc/sheet"
+)
+
+// kin is what a component is for the wish to keep trigger and data from power.
+type kin byte
+
+const (
+	neutral kin = iota
+	listens     // trigger and data: a data wire, a unit that holds signal or data
+	shouts      // power, which is switched
+)
+
+func Kin(s *sheet.Sheet, id string) kin {
+	c, ok := s.X.Component(id)
+	if !ok {
+		return neutral
+	}
+	wires := []string{id}
+	if c.Unit {
+		wires = s.H.Units[c.At].Wires
+	}
+	out := neutral
+	for _, w := range wires {
+		k, ok := s.X.Wire[w]
+		if !ok {
+			continue
+		}
+		switch s.H.Wires[k].Role.V {
+		case "power":
+			return shouts
+		case "data":
+			out = listens
+		case "signal":
+			if c.Unit {
+				out = listens
+			}
+		}
+	}
+	return out
+}
+
+// Besides counts the places round a layer where one that listens lies beside one
+// that shouts; a filler between them parts them.
+func Besides(s *sheet.Sheet, ids []string) int {
+	n := 0
+	for k, id := range ids {
+		if len(ids) > 1 && Clash(s, id, ids[(k+1)%len(ids)]) {
+			n++
+		}
+	}
+	return n
+}
+
+func Clash(s *sheet.Sheet, a, b string) bool {
+	x, y := Kin(s, a), Kin(s, b)
+	return x == listens && y == shouts || x == shouts && y == listens
+}
+
+// SetApart turns tails round, or sorts one from listening over neutral to shouting,
+// where that leaves fewer listening ones beside shouting ones. The tails stay side
+// by side and in their order. Each is tried in turn against the others as they
+// lie, so it is good rather than best, and the same each time.
+func SetApart(s *sheet.Sheet, tails [][]string) {
+	all := func() int { return Besides(s, slices.Concat(tails...)) }
+	for range 2 { // a second round, for the first tail was set before the last
+		for _, t := range tails {
+			best, least := slices.Clone(t), all()
+			sorted := slices.Clone(t)
+			slices.SortStableFunc(sorted, func(a, b string) int { return order3(Kin(s, a)) - order3(Kin(s, b)) })
+			for _, try := range [][]string{reversed(t), sorted, reversed(sorted), Between(s, sorted)} {
+				copy(t, try)
+				if n := all(); n < least {
+					best, least = slices.Clone(t), n
+				}
+			}
+			copy(t, best)
+		}
+	}
+}
+
+// Between sets the neutral ones half on each side of the shouting ones, for a tail
+// that goes all the way round.
+func Between(s *sheet.Sheet, sorted []string) []string {
+	var of [3][]string
+	for _, id := range sorted {
+		k := order3(Kin(s, id))
+		of[k] = append(of[k], id)
+	}
+	half := len(of[1]) / 2
+	return slices.Concat(of[0], of[1][:half], of[2], of[1][half:])
+}
+
+func order3(k kin) int { return map[kin]int{listens: 0, neutral: 1, shouts: 2}[k] }
+
+func reversed(in []string) []string {
+	out := slices.Clone(in)
+	slices.Reverse(out)
+	return out
+}

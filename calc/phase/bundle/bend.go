@@ -1,0 +1,69 @@
+package bundle
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"contralay/calc/formula/lay"
+	"contralay/calc/sheet"
+	"contralay/model/unit"
+)
+
+// A bend shorter than one turn of a layer leaves its wires nearly as far apart as
+// if they ran straight, so that is noted; over whole turns they even out.
+//
+// bend is what the branch can be bent to: the larger of 10 × its thickest
+// component (AS50881 as quoted; TM 1-1500-204-23-4) and 6 × over (NASA
+// workmanship sheet 4.03).
+func Bend(s *sheet.Sheet, i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	thick := unit.Millimetre(0)
+	for _, l := range out.Layers {
+		for _, m := range l.Members {
+			thick = max(thick, m.D)
+		}
+	}
+	out.Bend.MinMM, out.Bend.Rule = 10*thick, "10 x thickest component"
+	if six := 6 * out.OverMM; six > out.Bend.MinMM {
+		out.Bend.MinMM, out.Bend.Rule = six, "6 x over"
+	}
+	if !b.BendMM.Set {
+		return
+	}
+	if b.BendMM.V < out.Bend.MinMM {
+		s.Say(sheet.Warn, "bend", b.ID, fmt.Sprintf("is bent to %s mm inside; %s mm is the least (%s)", unit.Fixed(float64(b.BendMM.V), 0),
+			unit.Fixed(float64(out.Bend.MinMM), 0), out.Bend.Rule))
+	}
+	if !b.BendDeg.Set {
+		return
+	}
+	axis := b.BendMM.V + out.OverMM/2
+	arc := axis * unit.Millimetre(float64(b.BendDeg.V)*math.Pi/180)
+	long := -1                            // the outermost layer of which not one whole turn fits in the bend
+	out.Layers = slices.Clone(out.Layers) // the prior's may stand behind them
+	for k := range out.Layers {
+		l := &out.Layers[k]
+		l.BentMM, l.FlatMM = 0, 0
+		for _, m := range l.Members {
+			r := unit.Millimetre(math.Hypot(float64(m.X), float64(m.Y)))
+			l.BentMM = max(l.BentMM, lay.Mismatch(r, l.LayMM, axis, b.BendDeg.V))
+			l.FlatMM = max(l.FlatMM, lay.Mismatch(r, 0, axis, b.BendDeg.V))
+		}
+		out.Bend.MismatchMM = max(out.Bend.MismatchMM, l.BentMM)
+		// Within a tenth of a whole turn what remains is less than a tenth, too: no one
+		// at the board could tell.
+		if l.LayMM > arc && l.BentMM > 0.1*l.FlatMM && len(l.Members) > 1 {
+			long = k
+		}
+	}
+	out.Bend.MismatchKnown = true
+	if long >= 0 && out.Make == "laid" {
+		l := &out.Layers[long]
+		s.Say(sheet.Note, "bend.turn", b.ID,
+			fmt.Sprintf("not one whole turn of layer %d fits in its bend: a turn is %s mm, the bend %s mm along; its wires differ by %s "+
+				"mm there, laid straight by %s",
+				long, unit.Fixed(float64(l.LayMM), 0), unit.Fixed(float64(arc), 0), unit.Fixed(float64(l.BentMM), 1),
+				unit.Fixed(float64(l.FlatMM), 1)))
+	}
+}

@@ -1,0 +1,344 @@
+package bundle
+
+import (
+	"encoding/binary"
+	"math"
+	"slices"
+	"strings"
+
+	"contralay/calc/formula/cut"
+	"contralay/calc/formula/lay"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// LayBranches lays every branch: what runs through it, how it is made, and how
+// thick that becomes at nominal and at both ends of the wire tolerance.
+func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
+	s.Branches = make([]sheet.Branch, len(s.H.Branches))
+	var comps [][]string
+	if s.Same.Branches == nil || slices.Contains(s.Same.Branches, false) {
+		comps = Components(s)
+	}
+	for i := range s.H.Branches {
+		if s.Same.Branch(i) {
+			KeepBranch(s, i)
+			continue
+		}
+		b := &s.H.Branches[i]
+		out := &s.Branches[i]
+		mark := len(s.Snags)
+		out.Components = comps[i]
+		out.Ambient = b.AmbientC.Or(s.Limits.AmbientC)
+		out.Standing = catalogue.House
+		known := true
+		for _, id := range out.Components {
+			d := s.Dia(id)
+			known = known && d.Known()
+			out.Standing = catalogue.Weakest(out.Standing, d.Standing)
+		}
+		SayMissing(s, i)
+		out.Said = s.Since(mark)
+		if len(out.Components) == 0 && len(b.Layers) == 0 {
+			out.Make = "straight"
+			s.Say(sheet.Warn, "branch.empty", b.ID, "no wire runs through it")
+			out.Said = s.Since(mark)
+			continue
+		}
+		plan := LayersOf(s, i)
+		out.Make = MakeOf(s, i, plan)
+		if plan == nil {
+			out.Proposed = true
+			if out.Make == "laid" {
+				if o, ok := s.Proposals[PlanKey(s, i)].Best(); ok {
+					plan = o.Layers
+					SayRelaxed(s, i, o)
+				} else {
+					out.Waiting = known
+				}
+			} else {
+				plan = []model.Layer{{Of: out.Components}}
+			}
+		}
+		if !known || out.Waiting || !AllKnown(s, plan) || !Layable(s, i, plan) {
+			out.Said = s.Since(mark)
+			continue
+		}
+		out.As = plan
+		Lay(s, i, plan, prior)
+		Bend(s, i)
+		SayLayers(s, i)
+		SayFiller(s, i)
+		out.Said = s.Since(mark)
+	}
+}
+
+// KeepBranch takes a branch over from the prior sheet as it lies.
+func KeepBranch(s *sheet.Sheet, i int) {
+	s.Branches[i] = s.Same.Prior.Branches[i]
+	if !s.Same.All {
+		s.Branches[i].PlanKey = "" // it hangs on what is free and coloured elsewhere, too
+	}
+	s.Kept(s.Branches[i].Said)
+}
+
+// Components lists what runs through each branch: units first, then single
+// wires, in file order.
+func Components(s *sheet.Sheet) [][]string {
+	out := make([][]string, len(s.H.Branches))
+	for i, u := range s.Units {
+		if u.HasPath {
+			for _, b := range u.Path {
+				out[b] = append(out[b], s.H.Units[i].ID)
+			}
+		}
+	}
+	for i, w := range s.Wires {
+		if _, in := s.X.UnitOf[s.H.Wires[i].ID]; in || !w.HasPath {
+			continue
+		}
+		for _, b := range w.Path {
+			out[b] = append(out[b], s.H.Wires[i].ID)
+		}
+	}
+	return out
+}
+
+func AllKnown(s *sheet.Sheet, layers []model.Layer) bool {
+	for _, l := range layers {
+		for _, id := range l.Of {
+			if !s.Dia(id).Known() {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// Layable says what keeps a lay-up from being drawn at all: a centre of nothing,
+// or a layer of nothing but filler whose size is not given.
+func Layable(s *sheet.Sheet, i int, layers []model.Layer) bool {
+	id := s.H.Branches[i].ID
+	for k, l := range layers {
+		switch {
+		case len(l.Of) == 0 && l.Fillers.V > 0 && l.FillerMM.V <= 0:
+			s.Say(sheet.Stop, "layer.filler", id, capital(model.LayerName(k))+" is all filler: give its filler_mm")
+			return false
+		case len(l.Of) == 0 && l.Fillers.V == 0:
+			s.Say(sheet.Stop, "layer.empty", id, model.LayerName(k)+" holds nothing: move something into it, or take it out of the file")
+			return false
+		}
+	}
+	return true
+}
+
+func capital(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+
+// LayersOf is the lay-up the file gives, or nil.
+func LayersOf(s *sheet.Sheet, i int) []model.Layer {
+	for _, l := range s.H.Branches[i].Layers {
+		if len(l.Of) > 0 || l.Fillers.V > 0 {
+			return s.H.Branches[i].Layers
+		}
+	}
+	return nil
+}
+
+// shortRun is the length below which five or six components need no twist.
+const shortRun unit.Millimetre = 75
+
+// MakeOf is how a branch is made: as given; several layers are laid; one
+// component runs straight, up to four are twisted, five or six twisted or on a
+// short run straight, from laid_from on they are laid.
+func MakeOf(s *sheet.Sheet, i int, layers []model.Layer) string {
+	b := &s.H.Branches[i]
+	n := len(s.Branches[i].Components)
+	switch {
+	case len(layers) > 1:
+		return "laid"
+	case b.Make.V != "":
+		return b.Make.V
+	case n <= 1:
+		return "straight"
+	case n >= s.Limits.LaidFrom:
+		return "laid"
+	case n < 5:
+		return "twisted"
+	}
+	var d []unit.Millimetre
+	for _, id := range s.Branches[i].Components {
+		d = append(d, s.Dia(id).Nominal)
+	}
+	if b.LengthMM < shortRun || b.LengthMM < 2*unit.Millimetre(s.Limits.LayRatio)*lay.Pack(d).Over {
+		return "straight"
+	}
+	return "twisted"
+}
+
+// Lay works a lay-up out, or takes the prior's where nothing it rests on changed.
+func Lay(s *sheet.Sheet, i int, layers []model.Layer, prior *sheet.Sheet) {
+	out := &s.Branches[i]
+	ranks := RanksOfOrder(s, i)
+	out.Key = Key(s, i, layers, ranks)
+	if prior != nil && i < len(prior.Branches) && prior.Branches[i].Key == out.Key {
+		old := prior.Branches[i]
+		out.Layers, out.OverMM, out.OverMinMM, out.OverMaxMM = old.Layers, old.Raw.Over, old.Raw.Least, old.Raw.Most
+		out.TapeMM, out.TapeMinMM, out.LaidMM, out.Buried, out.Rank = old.Raw.Tape, old.Raw.TapeLeast, old.LaidMM, old.Buried, ranks.Depth
+		Learn(s, i)
+		return
+	}
+	out.Rank = ranks.Depth
+	if out.Make != "laid" {
+		LayGroup(s, i, layers)
+	} else {
+		LayRings(s, i, layers, ranks)
+	}
+	Turns(s, i)
+	out.Buried = buried(out.Layers)
+	Learn(s, i)
+}
+
+// Turns fills in laid length and turns: lay stops at the zone of a breakout and
+// one diameter before it.
+func Turns(s *sheet.Sheet, i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	out.LaidMM, _ = cut.LaidLength(b.LengthMM, Zones(s, i), out.OverMM)
+	for k := range out.Layers {
+		if l := &out.Layers[k]; l.LayMM > 0 {
+			l.Turns = unit.Ratio(out.LaidMM / l.LayMM)
+		}
+	}
+}
+
+// Zones are the zone lengths at those ends of a branch that are breakouts.
+func Zones(s *sheet.Sheet, i int) []unit.Millimetre {
+	var z []unit.Millimetre
+	for _, end := range []string{s.H.Branches[i].From, s.H.Branches[i].To} {
+		if k, ok := s.X.Breakout[end]; ok {
+			z = append(z, s.H.Breakouts[k].ZoneMM.Or(s.Limits.ZoneMM))
+		}
+	}
+	return z
+}
+
+// LayGroup twists or runs straight what has no core.
+func LayGroup(s *sheet.Sheet, i int, layers []model.Layer) {
+	out := &s.Branches[i]
+	ids := slices.Clone(layers[0].Of)
+	l := sheet.Layer{Hand: "straight", Loss: 1, Closes: true, Gap: 1}
+	nom, lo, hi := Diameters(s, ids, 0, 0)
+	g := lay.Pack(nom)
+	l.OverMM, l.TapeMM = g.Over+layers[0].BindMM.V, g.Tape+layers[0].BindMM.V
+	if out.Make == "twisted" && len(ids) > 1 {
+		l.Hand = Outer(s, i)
+		if l.LayMM = layers[0].LayMM.V; l.LayMM <= 0 {
+			l.LayMM = unit.Millimetre(s.Limits.LayRatio) * l.OverMM
+		}
+	}
+	Members(s, &l, ids, 0, nom, g.X, g.Y)
+	out.Layers = []sheet.Layer{l}
+	out.OverMM, out.TapeMM = l.OverMM, l.TapeMM
+	small, large := lay.Pack(lo), lay.Pack(hi)
+	out.OverMinMM, out.TapeMinMM = small.Over+layers[0].BindMM.V, small.Tape+layers[0].BindMM.V
+	out.OverMaxMM = large.Over + layers[0].BindMM.V
+}
+
+// Diameters of components and fillers, nominal, small and large. A filler with
+// the diameter of a component of its layer is white wire off the same reel and
+// shares its band; another size is taken as given.
+func Diameters(s *sheet.Sheet, ids []string, fillers int, fillerMM unit.Millimetre) (nom, lo, hi []unit.Millimetre) {
+	f := sheet.Dia{Nominal: fillerMM, Min: fillerMM, Max: fillerMM}
+	for _, id := range ids {
+		d := s.Dia(id)
+		nom, lo, hi = append(nom, d.Nominal), append(lo, d.Min), append(hi, d.Max)
+		if math.Abs(float64(d.Nominal-fillerMM)) < float64(sheet.SameSize) {
+			f = d
+		}
+	}
+	for range fillers {
+		nom, lo, hi = append(nom, f.Nominal), append(lo, f.Min), append(hi, f.Max)
+	}
+	return nom, lo, hi
+}
+
+// Members fills a layer's members in; fillers come after ids in d.
+func Members(s *sheet.Sheet, l *sheet.Layer, ids []string, fillers int, d []unit.Millimetre, x, y []unit.Millimetre) {
+	l.Members = make([]sheet.Member, 0, len(ids)+fillers)
+	top := 0.0
+	for k := range d {
+		m := sheet.Member{ID: "filler", Kind: sheet.OfFiller, D: d[k], X: x[k], Y: y[k], Loss: 1}
+		if k < len(ids) {
+			m.ID = ids[k]
+			m.Kind = KindOf(s, m.ID)
+		}
+		if m.Kind == sheet.OfSpare {
+			l.Spares++
+		}
+		R := math.Hypot(float64(x[k]), float64(y[k]))
+		top = math.Max(top, R)
+		m.Loss = lay.TakeUp(unit.Millimetre(R), l.LayMM)
+		l.Members = append(l.Members, m)
+	}
+	l.Loss = lay.TakeUp(unit.Millimetre(top), l.LayMM)
+	l.LayDeg = lay.LayAngle(unit.Millimetre(top), l.LayMM)
+	l.Fillers = fillers
+}
+
+func KindOf(s *sheet.Sheet, id string) sheet.Kind {
+	c, ok := s.X.Component(id)
+	switch {
+	case ok && c.Unit:
+		return sheet.OfUnit
+	case ok && s.H.Wires[c.At].Role.V == "spare":
+		return sheet.OfSpare
+	}
+	return sheet.OfWire
+}
+
+func Outer(s *sheet.Sheet, i int) string { return s.H.Branches[i].Outer.Or(s.Limits.Outer) }
+
+// OtherHand is the opposite hand of lay.
+func OtherHand(h string) string {
+	if h == "RH" {
+		return "LH"
+	}
+	return "RH"
+}
+
+// Key is everything a bundle is computed from, as bytes.
+func Key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	buf := make([]byte, 0, 64*len(out.Components)+256)
+	num := func(v float64) { buf = binary.LittleEndian.AppendUint64(buf, math.Float64bits(v)) }
+	text := func(t string) { buf = append(append(buf, t...), 0) }
+	text(out.Make)
+	text(Outer(s, i))
+	num(float64(b.LengthMM))
+	num(float64(s.Limits.LayRatio))
+	num(float64(s.Limits.LiftMax))
+	for _, z := range Zones(s, i) {
+		num(float64(z))
+	}
+	for _, l := range layers {
+		text("|")
+		num(float64(l.Fillers.V))
+		num(float64(l.FillerMM.V))
+		num(float64(l.BindMM.V))
+		num(float64(l.LayMM.V))
+		for _, id := range l.Of {
+			text(id)
+			d := s.Dia(id)
+			num(float64(d.Nominal))
+			num(float64(d.Min))
+			num(float64(d.Max))
+			buf = append(buf, byte(KindOf(s, id)))
+			text(r.Way[id])
+			text(Colour(s, id))
+			buf = append(buf, byte(Kin(s, id)), map[bool]byte{true: 1}[r.apart])
+			num(float64(r.Depth[id]))
+		}
+	}
+	return string(buf)
+}

@@ -1,0 +1,2 @@
+// Package bundle is the phase in which each branch is laid: layers, order, bend.
+package bundle

@@ -1,0 +1,47 @@
+package bundle
+
+import (
+	"fmt"
+
+	"contralay/calc/sheet"
+	"contralay/model/unit"
+)
+
+// FillerC is what filler of a diameter stands in branch i: white wire off a reel of
+// the branch stands what that wire does, filler off the shelf what the shop says.
+// known is false where neither tells.
+func FillerC(s *sheet.Sheet, i int, d unit.Millimetre) (c unit.Celsius, what string, known bool) {
+	for _, id := range s.Branches[i].Components {
+		at, ok := s.X.Component(id)
+		if !ok || at.Unit {
+			continue
+		}
+		if w := &s.Wires[at.At]; w.Known && w.Dia.Nominal-d < sheet.SameSize && d-w.Dia.Nominal < sheet.SameSize {
+			return w.Entry.RatedC, "white " + s.H.Wires[at.At].Size, true
+		}
+	}
+	return s.Limits.FillerC.V, "stock", s.Limits.FillerC.Set
+}
+
+// Melts is what a stock filler may be of, and where it melts: properties of the plastics
+// as common practice has them, no source. Fluoropolymers, polyester and aramid stand the
+// heat of any tube here.
+var Melts = map[string]unit.Celsius{"polyethylene": 110, "polypropylene": 160, "nylon": 200}
+
+// FillerMaterials are what rules.filler_of may say.
+var FillerMaterials = []string{"fluoropolymer", "polyester", "aramid", "nylon", "polypropylene", "polyethylene"}
+
+// SayFiller stops where filler stands less than the branch gets.
+func SayFiller(s *sheet.Sheet, i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	for _, l := range out.Layers {
+		if l.Fillers == 0 {
+			continue
+		}
+		if c, _, known := FillerC(s, i, l.FillerMM); known && out.Ambient > c {
+			s.Say(sheet.Stop, "filler.heat", b.ID, fmt.Sprintf("its filler of %s mm stands %s C, and it is %s C hot there",
+				unit.Fixed(float64(l.FillerMM), 2), unit.Fixed(float64(c), 0), unit.Fixed(float64(out.Ambient), 0)))
+			return
+		}
+	}
+}

@@ -1,0 +1,243 @@
+package bundle
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"contralay/calc/formula/lay"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+// Ranks says where each component of a branch goes beyond its to end: way sorts
+// those that part together side by side, depth is how many branches they still
+// run through.
+type Ranks struct {
+	Way   map[string]string
+	Depth map[string]int
+	apart bool // trigger and data are kept from power round the layer
+}
+
+// ranks reads the tree beyond the to end of branch i: by the next branch, the
+// one after, to the termination or splice; branches in file order, cavities in
+// the order of their termination.
+func RanksOfOrder(s *sheet.Sheet, i int) Ranks {
+	r := Ranks{make(map[string]string, len(s.Branches[i].Components)), make(map[string]int, len(s.Branches[i].Components)),
+		s.H.Branches[i].DataApart.V}
+	for _, id := range s.Branches[i].Components {
+		c, _ := s.X.Component(id)
+		var w *model.Wire
+		var path []int
+		if c.Unit {
+			u := &s.H.Units[c.At]
+			w, path = &s.H.Wires[s.X.Wire[u.Wires[0]]], s.Wires[s.X.Wire[u.Wires[0]]].Path
+		} else {
+			w, path = &s.H.Wires[c.At], s.Wires[c.At].Path
+		}
+		beyond, end := Beyond(s, i, path, w)
+		way := ""
+		for _, b := range beyond {
+			way += fmt.Sprintf("%05d.", b+1)
+		}
+		r.Way[id] = way + EndOrder(s, end)
+		r.Depth[id] = Depth(s, i, len(beyond), len(path)-1-len(beyond))
+	}
+	return r
+}
+
+// Depth is how many branches a component still runs through where branch i parts:
+// beyond its to end, or where that is a termination and the other a breakout,
+// beyond its from end; between two breakouts the larger.
+func Depth(s *sheet.Sheet, i, beyondTo, beyondFrom int) int {
+	_, to := s.X.Breakout[s.H.Branches[i].To]
+	_, from := s.X.Breakout[s.H.Branches[i].From]
+	switch {
+	case from && to:
+		return max(beyondTo, beyondFrom)
+	case from:
+		return beyondFrom
+	}
+	return beyondTo
+}
+
+// Beyond is the part of a path past the to end of branch i, walking away from
+// it, and the end the wire has there.
+func Beyond(s *sheet.Sheet, i int, path []int, w *model.Wire) ([]int, string) {
+	k := slices.Index(path, i)
+	if k < 0 {
+		return nil, ""
+	}
+	// Walk from the wire's From: which end of branch i is met first?
+	at, _, _ := s.X.Places(w)
+	for _, b := range path[:k] {
+		at = s.X.Other(b, at)
+	}
+	if at == s.H.Branches[i].From {
+		return path[k+1:], w.To.V
+	}
+	back := slices.Clone(path[:k])
+	slices.Reverse(back)
+	return back, w.From.V
+}
+
+// EndOrder sorts ends: splices first, then terminations in file order, then their
+// cavities in the order the termination has them.
+func EndOrder(s *sheet.Sheet, text string) string {
+	e, ok := s.X.End(text)
+	if !ok {
+		return "~"
+	}
+	if e.Splice != "" {
+		return fmt.Sprintf("%05d", s.X.Splice[e.Splice]) + "/"
+	}
+	t, known := s.X.Termination[e.Termination]
+	if !known {
+		return "~"
+	}
+	return fmt.Sprintf("%05d", 50000+t) + "/" + fmt.Sprintf("%05d", slices.Index(s.Terms[t].Cavities, e.Cavity)+1)
+}
+
+// Group is a way without its cavity: those that come off as one tail.
+func Group(way string) string {
+	for i := len(way) - 1; i >= 0; i-- {
+		if way[i] == '/' {
+			return way[:i]
+		}
+	}
+	return way
+}
+
+// Order is the order of leaving: groups that come off as one tail side by side;
+// inside a group zig-zag where sizes differ, else by cavity. Fillers are spread
+// evenly between. The result holds "filler" where one lies.
+func Order(s *sheet.Sheet, ml model.Layer, r Ranks, apart bool) ([]string, []bool) {
+	ids := slices.Clone(ml.Of)
+	at := make(map[string]int, len(ids))
+	for k, id := range ids {
+		at[id] = k
+	}
+	slices.SortStableFunc(ids, func(a, b string) int {
+		return cmp.Or(cmp.Compare(Group(r.Way[a]), Group(r.Way[b])), cmp.Compare(r.Way[a], r.Way[b]), cmp.Compare(at[a], at[b]))
+	})
+	var tails [][]string
+	for lo := 0; lo < len(ids); {
+		hi := lo + 1
+		for hi < len(ids) && Group(r.Way[ids[hi]]) == Group(r.Way[ids[lo]]) {
+			hi++
+		}
+		ZigzagGroup(s, ids[lo:hi])
+		tails = append(tails, ids[lo:hi])
+		lo = hi
+	}
+	if apart {
+		SetApart(s, tails)
+	}
+	n, f := len(ids), ml.Fillers.V
+	out, filler := make([]string, 0, n+f), make([]bool, 0, n+f)
+	for k := 0; k < n+f; k++ {
+		// Bresenham's even spread of f among n+f places.
+		if f > 0 && (k+1)*f/(n+f) > k*f/(n+f) {
+			out, filler = append(out, "filler"), append(filler, true)
+			continue
+		}
+		out, filler = append(out, ids[0]), append(filler, false)
+		ids = ids[1:]
+	}
+	return out, filler
+}
+
+func ZigzagGroup(s *sheet.Sheet, ids []string) {
+	d := make([]unit.Millimetre, len(ids))
+	differ := false
+	for k, id := range ids {
+		d[k] = s.Dia(id).Nominal
+		differ = differ || d[k] != d[0]
+	}
+	if !differ {
+		return
+	}
+	copy(ids, permute(slices.Clone(ids), lay.ZigZag(d)))
+}
+
+// Tracer is the place of the first component whose colour no other of the layer
+// has; −1 where there is none. A unit is told by its make.
+func Tracer(s *sheet.Sheet, ids []string) int {
+	seen := map[string]int{}
+	for _, id := range ids {
+		seen[Colour(s, id)]++
+	}
+	for k, id := range ids {
+		if c := Colour(s, id); id != "filler" && c != "" && seen[c] == 1 {
+			return k
+		}
+	}
+	return -1
+}
+
+// Colour is what tells a component by eye.
+func Colour(s *sheet.Sheet, id string) string {
+	if id == "filler" {
+		return "9" // white wire off the reel, or a white rod
+	}
+	c, ok := s.X.Component(id)
+	switch {
+	case !ok:
+		return ""
+	case !c.Unit:
+		return s.H.Wires[c.At].Colour.V
+	case s.H.Units[c.At].Shield.V:
+		return "shielded " + s.H.Units[c.At].Build.V
+	}
+	return s.H.Units[c.At].Build.V
+}
+
+func permute[T any](in []T, by []int) []T {
+	out := make([]T, len(in))
+	for k, j := range by {
+		out[k] = in[j]
+	}
+	return out
+}
+
+func rotate[T any](in []T, by int) []T { return append(slices.Clone(in[by:]), in[:by]...) }
+
+// FarEnd is the end a wire has beyond the to end of branch i, as the file writes
+// it; "" where it does not run there.
+func FarEnd(s *sheet.Sheet, i int, id string) string {
+	k, ok := s.X.Wire[id]
+	if !ok {
+		return ""
+	}
+	_, end := Beyond(s, i, s.Wires[k].Path, &s.H.Wires[k])
+	return end
+}
+
+// NextAfter is the branch a component goes on into beyond the to end of branch i,
+// or the termination or splice where it ends there.
+func NextAfter(s *sheet.Sheet, i int, id string) string {
+	c, ok := s.X.Component(id)
+	if !ok {
+		return ""
+	}
+	k := c.At
+	if c.Unit {
+		if len(s.H.Units[c.At].Wires) == 0 {
+			return ""
+		}
+		k = s.X.Wire[s.H.Units[c.At].Wires[0]]
+	}
+	beyond, end := Beyond(s, i, s.Wires[k].Path, &s.H.Wires[k])
+	if len(beyond) > 0 {
+		return s.H.Branches[beyond[0]].ID
+	}
+	e, ok := s.X.End(end)
+	switch {
+	case !ok && s.H.Wires[k].CappedAt.V != "":
+		return "cap"
+	case e.Splice != "":
+		return e.Splice
+	}
+	return e.Termination
+}

@@ -1,0 +1,40 @@
+package bundle
+
+import (
+	"contralay/calc/sheet"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// ReadSame is how near a reading comes to a figure and is that figure: what callipers in
+// gloved hands repeat to over a round of wires. Common practice, no source.
+const ReadSame unit.Millimetre = 0.05
+
+// LearnedBy is what a layer stands over its prediction by what the shop has learned.
+func LearnedBy(s *sheet.Sheet, i, layer int) unit.Millimetre {
+	c, ok := OverCorrection(s, i, layer)
+	if !ok {
+		return 1
+	}
+	return unit.Millimetre(1 + c.Bias)
+}
+
+// Commonest is a wire of the size that most of a branch is made of up to a layer; −1 where
+// it is made of none.
+func Commonest(s *sheet.Sheet, i, layer int) int {
+	n := map[[2]string]int{}
+	best, at := 0, -1
+	for _, l := range s.Branches[i].Layers[:layer+1] {
+		for _, m := range l.Members {
+			k, ok := s.X.Wire[m.ID]
+			if !ok {
+				continue
+			}
+			size := [2]string{s.H.Wires[k].Spec, catalogue.CanonicalSize(s.H.Wires[k].Size)}
+			if n[size]++; n[size] > best {
+				best, at = n[size], k
+			}
+		}
+	}
+	return at
+}

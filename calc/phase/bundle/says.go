@@ -1,0 +1,156 @@
+package bundle
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/calc/formula/lay"
+	"contralay/calc/formula/plan"
+	"contralay/calc/sheet"
+	"contralay/model/unit"
+)
+
+// SayMissing compares what the file lays with what runs through the branch.
+func SayMissing(s *sheet.Sheet, i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	if LayersOf(s, i) == nil {
+		return
+	}
+	var laid []string
+	for _, l := range b.Layers {
+		laid = append(laid, l.Of...)
+	}
+	if miss := Without(out.Components, laid); len(miss) > 0 {
+		s.Say(sheet.Stop, "layer.missing", b.ID, fmt.Sprintf("%s in no layer", isAre(miss)))
+	}
+	stray := Without(laid, out.Components)
+	stray = slices.DeleteFunc(stray, func(id string) bool {
+		k, ok := s.X.Wire[id]
+		if !ok {
+			return false
+		}
+		if u, in := s.X.UnitOf[id]; in {
+			s.Say(sheet.Stop, "layer.unit", b.ID, fmt.Sprintf("%s belongs to unit %s: lay that", id, s.H.Units[u].ID))
+			return true
+		}
+		return !s.Wires[k].HasPath // said already
+	})
+	if len(stray) > 0 {
+		s.Say(sheet.Stop, "layer.stray", b.ID, fmt.Sprintf("%s laid here and %s not run through it", isAre(stray), doDoes(stray)))
+	}
+}
+
+func Without(a, b []string) []string {
+	in := make(map[string]bool, len(b))
+	for _, id := range b {
+		in[id] = true
+	}
+	var out []string
+	for _, id := range a {
+		if !in[id] {
+			out = append(out, id)
+		}
+	}
+	return out
+}
+
+func isAre(ids []string) string {
+	if len(ids) == 1 {
+		return ids[0] + " is"
+	}
+	if len(ids) > 6 {
+		return fmt.Sprintf("%s and %d more are", strings.Join(ids[:5], ", "), len(ids)-5)
+	}
+	return strings.Join(ids, ", ") + " are"
+}
+
+func doDoes(ids []string) string {
+	if len(ids) == 1 {
+		return "does"
+	}
+	return "do"
+}
+
+func SayRelaxed(s *sheet.Sheet, i int, o sheet.Option) {
+	id := s.H.Branches[i].ID
+	switch o.Plan.Relaxed {
+	case plan.Gaps:
+		s.Say(sheet.Warn, "plan.gaps", id, "no lay-up keeps the gap limits; the best has gaps")
+	case plan.GapLift:
+		s.Say(sheet.Warn, "plan.tight", id, "no lay-up closes easily; the best is tight and has gaps")
+	case plan.Nothing:
+		s.Say(sheet.Warn, "plan.none", id, "no lay-up closes; this one will not close as it is")
+	}
+}
+
+// SayLayers tells what is tight, open or without a tracer.
+func SayLayers(s *sheet.Sheet, i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	SayMake(s, i)
+	if out.Make != "laid" {
+		return
+	}
+	for k := 1; k < len(out.Layers); k++ {
+		l := &out.Layers[k]
+		limit := s.Limits.GapInner
+		if k == len(out.Layers)-1 {
+			limit = s.Limits.GapOuter
+		}
+		proud := unit.Fixed(float64(l.ProudMM), 2)
+		switch {
+		case !l.Closes:
+			s.Say(sheet.Stop, "layer.lay", b.ID, fmt.Sprintf("layer %d closes at no diameter with a lay length of %s mm: it is too short",
+				k, unit.Fixed(float64(l.LayMM), 0)))
+		case l.Lift > s.Limits.LiftStop:
+			s.Say(sheet.Stop, "layer.full", b.ID, fmt.Sprintf("layer %d holds %d and takes %d: it would stand %s mm proud", k,
+				len(l.Members), l.Takes, proud))
+		case l.Lift > s.Limits.LiftTight:
+			s.Say(sheet.Warn, "layer.close", b.ID,
+				fmt.Sprintf("layer %d will not close as it is: it stands %s mm proud, and takes %d of the %d it holds", k, proud, l.Takes,
+					len(l.Members)))
+		case l.Lift > s.Limits.LiftMax:
+			s.Say(sheet.Note, "layer.tight", b.ID, fmt.Sprintf("layer %d is tight: it stands %s mm proud", k, proud))
+		case l.Gap > limit:
+			s.Say(sheet.Note, "layer.gap", b.ID,
+				fmt.Sprintf("layer %d is %s %% open and has room for %d", k, unit.Fixed(100*float64(l.Gap), 0), l.Room))
+		}
+		if l.ZigZag {
+			s.Say(sheet.Note, "layer.order", b.ID,
+				fmt.Sprintf("layer %d is laid thick beside thin; in the order of leaving it would not close", k))
+		}
+		if l.Tracer == "" && len(l.Members) > 2 {
+			s.Say(sheet.Note, "layer.tracer", b.ID, fmt.Sprintf("layer %d has no colour that stands once: mark one wire as its tracer", k))
+		}
+	}
+	if out.Buried > 0 {
+		s.Say(sheet.Note, "layer.buried", b.ID, fmt.Sprintf("%d of its components leave early and lie under others that run on",
+			out.Buried))
+	}
+}
+
+// SayMake tells what the file asks of a branch and does not get: a kind of make
+// that its layers rule out, filler where there is no layer to keep round, a centre
+// that is none.
+func SayMake(s *sheet.Sheet, i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	if b.Make.Set && b.Make.V != out.Make {
+		s.Say(sheet.Note, "branch.make", b.ID, fmt.Sprintf("has layers, so it is laid and not %s", b.Make.V))
+	}
+	if out.Make != "laid" {
+		if n := b.Layers; len(n) > 0 && n[0].Fillers.V > 0 {
+			s.Say(sheet.Note, "branch.filler", b.ID, fmt.Sprintf("is %s, which takes no filler: %d are left out", out.Make, n[0].Fillers.V))
+		}
+		return
+	}
+	var d []unit.Millimetre
+	for _, m := range out.Layers[0].Members {
+		if m.Kind != sheet.OfFiller || m.X != 0 || m.Y != 0 {
+			d = append(d, m.D)
+		}
+	}
+	if len(d) > 0 && !lay.CanBeCentre(d) {
+		s.Say(sheet.Warn, "layer.centre", b.ID,
+			fmt.Sprintf("%d in the centre do not lie round: one, two to five equal, or two or three unequal do", len(d)))
+	}
+}

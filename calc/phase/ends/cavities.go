@@ -1,0 +1,326 @@
+package ends
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// FillCavities counts what stands in each termination and tests barrel and seal.
+// Every unwired cavity of a sealed connector is closed by a contact and a seal
+// plug, reserved ones too.
+func FillCavities(s *sheet.Sheet) {
+	if s.Same.All {
+		s.Terms, s.SaidTerm = s.Same.Prior.Terms, s.Same.Prior.SaidTerm
+		s.Kept(s.SaidTerm)
+		return
+	}
+	mark := len(s.Snags)
+	defer func() { s.SaidTerm = s.Since(mark) }()
+	s.Terms = make([]sheet.Term, len(s.H.Terminations))
+	for i := range s.H.Terminations {
+		OpenTerm(s, i)
+	}
+	for i := range s.H.Wires {
+		w := &s.H.Wires[i]
+		for _, text := range []string{w.From.V, w.To.V} {
+			if t, c, e, ok := Cavity(s, text, w.ID); ok {
+				c.Wires = append(c.Wires, w.ID)
+				t.State[e.Cavity] = c
+			}
+		}
+	}
+	PlaceDrains(s)
+	for i := range s.Terms {
+		CountTerm(s, i)
+	}
+}
+
+// PlaceDrains takes the cavities that a shield's drain ends in; a drain to a
+// splice, to the shell, or cut takes none.
+func PlaceDrains(s *sheet.Sheet) {
+	for i := range s.H.Units {
+		u := &s.H.Units[i]
+		for _, text := range []string{u.DrainFrom.V, u.DrainTo.V} {
+			t, c, e, ok := Cavity(s, text, u.ID)
+			if !ok {
+				continue
+			}
+			if t.Sealed && (len(c.Wires) > 0 || c.Drain != "") {
+				s.Say(sheet.Stop, "cavity.twice", text, fmt.Sprintf("takes the drain of %s beside another wire; a sealed cavity takes one",
+					u.ID))
+			}
+			c.Drain = u.ID
+			t.State[e.Cavity] = c
+		}
+	}
+}
+
+// Cavity finds the cavity that an end of something stands in. A termination whose
+// cavities are not known has whichever are used; one whose cavities are known and
+// lacks this one is a stop. ok is false where there is no cavity to stand in.
+func Cavity(s *sheet.Sheet, text, who string) (t *sheet.Term, c sheet.Cavity, e model.End, ok bool) {
+	e, ok = s.X.End(text)
+	k, known := s.X.Termination[e.Termination]
+	if !ok || e.Splice != "" || !known {
+		return nil, c, e, false
+	}
+	t = &s.Terms[k]
+	c, there := t.State[e.Cavity]
+	if there {
+		return t, c, e, true
+	}
+	if HasCavities(s, k) {
+		s.Say(sheet.Stop, "cavity.none", who, fmt.Sprintf("%s has no cavity %q", e.Termination, e.Cavity))
+		return nil, c, e, false
+	}
+	t.Cavities = append(t.Cavities, e.Cavity)
+	return t, c, e, true
+}
+
+// HasCavities reports whether the cavities of a termination are known before its
+// wires are: its own list, or an insert that the catalogue has.
+func HasCavities(s *sheet.Sheet, t int) bool {
+	_, known := s.Cat.Insert(s.H.Terminations[t].Insert.V)
+	return known || len(s.H.Terminations[t].Cavities) > 0
+}
+
+func OpenTerm(s *sheet.Sheet, i int) {
+	t, out := &s.H.Terminations[i], &s.Terms[i]
+	out.State = map[string]sheet.Cavity{}
+	size := map[string]string{}
+	for _, sz := range slices.Sorted(maps.Keys(t.Contacts)) {
+		for _, c := range t.Contacts[sz] {
+			size[t.CavityOf(c)] = sz
+		}
+	}
+	out.HasContacts = len(t.Contacts) > 0
+	out.Sealed = len(t.SealMM) == 2
+	out.Cavities = slices.Clone(t.Cavities)
+	if t.Insert.V != "" {
+		ins, ok := s.Cat.Insert(t.Insert.V)
+		if !ok {
+			s.Say(sheet.Warn, "insert.part", t.ID, fmt.Sprintf("insert %q is in no catalogue: its cavities are taken as wired", t.Insert.V))
+		} else {
+			out.Sealed, out.HasContacts = true, true
+			if len(out.Cavities) == 0 {
+				out.Cavities = slices.Clone(ins.Cavities)
+			}
+			for _, c := range out.Cavities {
+				if size[c] == "" {
+					size[c] = ins.ContactSize(c)
+				}
+			}
+		}
+	}
+	for _, c := range out.Cavities {
+		out.State[c] = sheet.Cavity{Size: size[c]}
+	}
+	Tight(s, i)
+	Aliases(s, i)
+	for _, c := range t.Reserved {
+		if _, ok := out.State[t.CavityOf(c)]; !ok && HasCavities(s, i) && len(out.Cavities) > 0 {
+			s.Say(sheet.Stop, "cavity.none", t.ID, fmt.Sprintf("reserves cavity %q, which it does not have", c))
+		}
+	}
+}
+
+// Tight stops where a wall that must be tight is passed by anything but a sealed connector
+// that is fixed in it; that it is rated for what is behind, its maker says. Common practice,
+// no source.
+func Tight(s *sheet.Sheet, i int) {
+	t := &s.H.Terminations[i]
+	switch fixed := t.Mount.V == "flange" || t.Mount.V == "jam nut"; {
+	case !t.Tight.V:
+	case !s.Terms[i].Sealed || !fixed:
+		s.Say(sheet.Stop, "wall.tight", t.ID,
+			"stands in a wall that must be tight: nothing but a rated sealed pass-through goes through it, a sealed insert on a flange "+
+				"or with a jam nut")
+	default:
+		s.Say(sheet.Note, "wall.rated", t.ID,
+			"stands in a wall that must be tight: its maker's sheet says whether it is rated for what is behind it")
+	}
+}
+
+// Aliases tells which other names of cavities cannot be told apart.
+func Aliases(s *sheet.Sheet, i int) {
+	t, out := &s.H.Terminations[i], &s.Terms[i]
+	of := map[string]string{}
+	for _, c := range slices.Sorted(maps.Keys(t.Aliases)) {
+		if _, there := out.State[c]; !there && HasCavities(s, i) {
+			s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("gives another name to cavity %q, which it does not have", c))
+		}
+		for _, a := range t.Aliases[c] {
+			if _, own := out.State[a]; own && a != c {
+				s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("calls cavity %s %q too, and has a cavity %q of its own", c, a, a))
+			}
+			if o := of[a]; o != "" && o != c {
+				s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("calls two cavities %q: %s and %s", a, o, c))
+			}
+			of[a] = c
+		}
+	}
+}
+
+func CountTerm(s *sheet.Sheet, i int) {
+	t, out := &s.H.Terminations[i], &s.Terms[i]
+	for _, name := range out.Cavities {
+		c := out.State[name]
+		reserved := t.Reserves(name)
+		switch {
+		case c.Drain != "":
+			out.Used++
+		case len(c.Wires) == 0 && reserved:
+			out.Reserved++
+		case len(c.Wires) == 0:
+			out.Blank++
+			out.Free = append(out.Free, name)
+		case AllSpare(s, c.Wires):
+			out.Spare++
+		default:
+			out.Used++
+		}
+		if c.Drain != "" && len(c.Wires) == 0 {
+			out.Contacts++
+		}
+		if len(c.Wires) > 0 {
+			out.Contacts++
+			if reserved {
+				s.Say(sheet.Warn, "cavity.reserved", t.ID,
+					fmt.Sprintf("cavity %s is reserved and holds wire %s", name, strings.Join(c.Wires, ", ")))
+			}
+			TestBarrel(s, t, out, name, c)
+		}
+	}
+	if out.Sealed {
+		out.SealPlugs = out.Reserved + out.Blank
+		out.Contacts += out.SealPlugs
+		if t.Firewall.V { // AC 43.13-1B ¶ 11-262
+			out.Stubs = out.SealPlugs
+		}
+	}
+}
+
+func AllSpare(s *sheet.Sheet, ids []string) bool {
+	for _, id := range ids {
+		if k, ok := s.X.Wire[id]; ok && s.H.Wires[k].Role.V != "spare" {
+			return false
+		}
+	}
+	return true
+}
+
+// TestBarrel tests conductor and seal of one cavity. Two wires under one seal are
+// refused; in an unsealed barrel their circular mils add up (NASA-STD-8739.4
+// § 19.11). A range that is only from memory gives no more than a warning.
+func TestBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name string, c sheet.Cavity) {
+	where := t.ID + ":" + name
+	if len(c.Wires) > 1 && out.Sealed {
+		s.Say(sheet.Stop, "cavity.twice", where, fmt.Sprintf("holds wires %s; a sealed cavity takes one", strings.Join(c.Wires, " and ")))
+		return
+	}
+	entry, known := s.Cat.Contact(c.Size)
+	area, mm := 0.0, sheet.Dia{}
+	for _, id := range c.Wires {
+		k := s.X.Wire[id]
+		area += float64(s.Wires[k].Entry.AreaMM2)
+		mm = s.Wires[k].Dia
+	}
+	if known && area > 0 {
+		if most, ok := StrandedArea(s, entry.LargestAWG); ok && area > float64(most)*areaSlack {
+			s.SayLike(sheet.AtMost(entry.AWGStanding, sheet.Stop), "cavity.barrel", where, "thick "+c.Size,
+				fmt.Sprintf("%s for a size %s contact: %s AWG at most", TooThick(s, c.Wires), c.Size, entry.LargestAWG))
+		}
+		if least, ok := StrandedArea(s, entry.SmallestAWG); ok && area*areaSlack < float64(least) {
+			s.SayLike(sheet.AtMost(weaker(entry.SmallestStanding), sheet.Stop), "cavity.barrel", where, "thin "+c.Size,
+				fmt.Sprintf("%s is too thin for a size %s contact: %s AWG at least; check the part's sheet", WhichWires(s, c.Wires), c.Size,
+					entry.SmallestAWG))
+		}
+	}
+	if len(c.Wires) != 1 || !mm.Known() {
+		return
+	}
+	switch {
+	case len(t.SealMM) == 2:
+		if mm.Nominal < t.SealMM[0] || mm.Nominal > t.SealMM[1] {
+			s.SayLike(sheet.Stop, "cavity.seal", where, fmt.Sprint("seal ", t.SealMM, mm.Nominal),
+				fmt.Sprintf("wire %s of %s mm does not seal: %s to %s mm", c.Wires[0], unit.Fixed(float64(mm.Nominal), 2),
+					unit.Fixed(float64(t.SealMM[0]), 2), unit.Fixed(float64(t.SealMM[1]), 2)))
+		}
+	case known && t.Insert.V != "" && entry.SealMaxMM > 0:
+		if mm.Nominal < entry.SealMinMM || mm.Nominal > entry.SealMaxMM {
+			s.SayLike(sheet.AtMost(weaker(entry.SealStanding), sheet.Stop), "cavity.seal", where, fmt.Sprint("seal ", c.Size, mm.Nominal),
+				fmt.Sprintf("wire %s of %s mm is outside the seal of a size %s cavity, %s to %s mm; check the part's sheet", c.Wires[0],
+					unit.Fixed(float64(mm.Nominal), 2), c.Size, unit.Fixed(float64(entry.SealMinMM), 2),
+					unit.Fixed(float64(entry.SealMaxMM), 2)))
+		}
+	}
+}
+
+func TooThick(s *sheet.Sheet, ids []string) string {
+	if len(ids) > 1 {
+		return WhichWires(s, ids) + " are together too thick"
+	}
+	return WhichWires(s, ids) + " is too thick"
+}
+
+// areaSlack lets a conductor through that differs from the nominal area of its
+// gauge only by its stranding.
+const areaSlack = 1.05
+
+// StrandedArea is the copper of an aerospace conductor of that gauge.
+func StrandedArea(s *sheet.Sheet, awg string) (unit.SquareMM, bool) {
+	for _, spec := range []string{"AS22759/41", "AS22759/44"} {
+		if e, ok := s.Cat.Wire(spec, awg); ok && e.AreaMM2 > 0 {
+			return e.AreaMM2, true
+		}
+	}
+	return 0, false
+}
+
+func WhichWires(s *sheet.Sheet, ids []string) string {
+	if len(ids) == 1 {
+		if k, ok := s.X.Wire[ids[0]]; ok {
+			return fmt.Sprintf("wire %s (%s)", ids[0], s.H.Wires[k].Size)
+		}
+	}
+	return "wires " + strings.Join(ids, " and ")
+}
+
+func weaker(st catalogue.Standing) catalogue.Standing {
+	if st == "" {
+		return catalogue.Memory
+	}
+	return st
+}
+
+// Takes reports whether a cavity's contact and seal take a wire size, as far as
+// the catalogue knows; what it does not know is no reason to refuse.
+func Takes(s *sheet.Sheet, term int, cavity, spec, size string) bool {
+	t := &s.H.Terminations[term]
+	c := s.Terms[term].State[cavity]
+	e, known := s.Cat.Wire(spec, size)
+	if !known {
+		return true
+	}
+	if len(t.SealMM) == 2 && (e.OverMM < t.SealMM[0] || e.OverMM > t.SealMM[1]) {
+		return false
+	}
+	k, known := s.Cat.Contact(c.Size)
+	if !known {
+		return true
+	}
+	most, ok1 := StrandedArea(s, k.LargestAWG)
+	least, ok2 := StrandedArea(s, k.SmallestAWG)
+	if (ok1 && float64(e.AreaMM2) > float64(most)*areaSlack) || (ok2 && float64(e.AreaMM2)*areaSlack < float64(least)) {
+		return false
+	}
+	sealed := t.Insert.V != "" && len(t.SealMM) != 2 && k.SealMaxMM > 0
+	return !sealed || (e.OverMM >= k.SealMinMM && e.OverMM <= k.SealMaxMM)
+}

@@ -1,0 +1,2 @@
+// Package length is the phase of cut lengths and mass.
+package length

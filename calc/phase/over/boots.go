@@ -1,0 +1,68 @@
+package over
+
+import (
+	"fmt"
+
+	"contralay/calc/formula/cover"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// Boots tests the cable end of the boots at a branch's terminations. Their sizes
+// stand in the catalogue from memory, so no more than a warning comes of them
+// unless the shop's own catalogue has them.
+func Boots(s *sheet.Sheet, i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	for _, place := range []string{b.From, b.To} {
+		k, ok := s.X.Termination[place]
+		if !ok || s.H.Terminations[k].Boot.V == "" {
+			continue
+		}
+		t := &s.H.Terminations[k]
+		boot, known := s.Cat.Boot(t.Boot.V)
+		if !known {
+			s.Say(sheet.Warn, "boot.part", t.ID, fmt.Sprintf("boot %q is in no catalogue", t.Boot.V))
+			continue
+		}
+		BootShell(s, t, boot)
+		if out.Sheath.Known && out.Sheath.Verdict.Stops() {
+			continue // what the boot lies on is not settled, and that is said already
+		}
+		if out.OverMM <= 0 {
+			continue
+		}
+		d, held := UnderBoot(s, i, place, boot)
+		switch {
+		case held < boot.CableRecoveredMM:
+			s.Say(sheet.AtMost(boot.From(boot.Read.CableRecovered).Standing, sheet.Stop), "boot.grip", t.ID,
+				fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm; build it up, and check the part's sheet", boot.ID,
+					unit.Fixed(float64(boot.CableRecoveredMM), 1), unit.Fixed(float64(held), 1)))
+		case boot.CableSuppliedMM > 0 && d > boot.CableSuppliedMM:
+			s.Say(sheet.AtMost(boot.From(boot.Read.CableSupplied).Standing, sheet.Stop), "boot.slide", t.ID,
+				fmt.Sprintf("%s will not pass: it opens to %s mm and the branch is %s mm; check the part's sheet", boot.ID,
+					unit.Fixed(float64(boot.CableSuppliedMM), 1), unit.Fixed(float64(d), 1)))
+		case boot.From(boot.Read.CableRecovered).Standing != catalogue.Memory && held < cover.MinGrip*boot.CableRecoveredMM:
+			// of a size from memory it would say nothing
+			s.Say(sheet.Note, "boot.gripslittle", t.ID, fmt.Sprintf("%s grips little: %s times its recovered bore; 1.10 is wanted", boot.ID,
+				unit.Fixed(float64(held/boot.CableRecoveredMM), 2)))
+		case boot.From(boot.Read.CableSupplied).Standing != catalogue.Memory && boot.CableSuppliedMM > 0 &&
+			d > cover.MaxStretch*boot.CableSuppliedMM:
+			s.Say(sheet.Note, "boot.filled", t.ID, fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", boot.ID,
+				unit.Fixed(100*float64(d/boot.CableSuppliedMM), 0)))
+		}
+	}
+}
+
+// UnderBoot is the diameter that the cable end of a boot lies on: over the last 15 mm of
+// the boot, at its shortest and its longest.
+func UnderBoot(s *sheet.Sheet, i int, place string, boot catalogue.Boot) (most, held unit.Millimetre) {
+	return OverFrom(s, i, place, ShortestPart*boot.LengthMM-cover.OverlapMM, boot.LengthMM)
+}
+
+func BootShell(s *sheet.Sheet, t *model.Termination, boot catalogue.Boot) {
+	if ins, ok := s.Cat.Insert(t.Insert.V); ok && ins.Shell > 0 && ins.Shell != boot.Shell {
+		s.Say(sheet.Warn, "boot.shell", t.ID, fmt.Sprintf("%s is for shell %d and the insert has shell %d", boot.ID, boot.Shell, ins.Shell))
+	}
+}

@@ -1,0 +1,299 @@
+package over
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/calc/formula/cover"
+	"contralay/calc/phase/wires"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// DefaultSheath is the kind of tube proposed where the file names none: the
+// diesel- and oil-resistant elastomer. FuelSheath where fuel wets the branch or
+// it is hotter than that allows.
+const (
+	DefaultSheath = "AS23053/16"
+	FuelSheath    = "AS23053/13"
+)
+
+// CoverBranches judges or proposes the sheath of every branch.
+func CoverBranches(s *sheet.Sheet) {
+	for i := range s.H.Branches {
+		out := &s.Branches[i]
+		if s.Same.Branch(i) && (s.Same.All || !SpliceOn(s, i)) {
+			s.Kept(out.SaidOver)
+			continue
+		}
+		mark := len(s.Snags)
+		out.Sheath, out.Covers = sheet.Sheath{}, nil
+		Fuel(s, i)
+		if s.Branches[i].OverMM > 0 {
+			Stack(s, i)
+		}
+		ThinWall(s, i)
+		SayRecovery(s, i)
+		Hot(s, i)
+		SayMargins(s, i)
+		Boots(s, i)
+		out.SaidOver = s.Since(mark)
+	}
+}
+
+// SpliceOn reports whether a splice lies on a branch: its bulge hangs on wires that need
+// not run there.
+func SpliceOn(s *sheet.Sheet, i int) bool {
+	return slices.ContainsFunc(s.H.Splices, func(sp model.Splice) bool { return sp.Toward.V == s.H.Branches[i].ID })
+}
+
+func Cover(s *sheet.Sheet, i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	sh := &out.Sheath
+	written, there := "", true
+	sh.FromMM, sh.ToMM = SheathEnds(s, i)
+	switch k := SheathAt(s, i); { // the first; what lies over it is no sheath of the branch
+	case k < len(b.Covers):
+		written = b.Covers[k].Part.V
+		if b.Covers[k].FromMM.Set || b.Covers[k].ToMM.Set {
+			sh.FromMM, sh.ToMM, there = Placed(s, i, "sheath", &b.Covers[k], sh.FromMM, sh.ToMM)
+		}
+	case len(b.Covers) > 0: // a file that lists its covers and no sheath wants none
+		*sh = sheet.Sheath{}
+		return
+	}
+	sh.BeneathMM, sh.BeneathMinMM = Beneath(s, i, sh.FromMM, sh.ToMM)
+	kind := SheathKind(s, i)
+	if written != "" {
+		t, ok := s.Cat.Tube(written)
+		if !ok {
+			s.Say(sheet.Stop, "sheath.part", b.ID, fmt.Sprintf("sheath %q is in no catalogue", written))
+			sh.Part = written
+			return
+		}
+		kind = t.Kind
+	}
+	pass := Pass(s, i, sh.FromMM, sh.ToMM)
+	sh.PassMM, sh.PassAt, sh.PassStationMM, sh.Pass = pass.NominalMM, pass.Over, pass.StationMM, pass
+	tubes := s.Cat.TubesOf(kind)
+	length := sh.ToMM - sh.FromMM
+	if length <= 0 {
+		if !there {
+			sh.Part, sh.Proposed = "", written == ""
+			return // said already
+		}
+		s.Say(sheet.Note, "sheath.place", b.ID, "no length is left for a sheath: boots and sorted zones take it all")
+		sh.Part, sh.Proposed = "", written == ""
+		return
+	}
+	cs := cover.Candidates(coverTubes(tubes), cover.Bundle{OverMM: out.OverMM + sh.BeneathMM, OverMaxMM: out.OverMaxMM + sh.BeneathMM,
+		TapeMM: out.TapeMM + sh.BeneathMinMM, TapeMinMM: out.TapeMinMM + sh.BeneathMinMM}, pass.Pass, length)
+	vs := make([]cover.Verdict, len(cs))
+	for k := range cs {
+		vs[k] = cs[k].Verdict
+	}
+	sh.KindAll = cover.AnyKeepsAll(vs)
+	use := -1
+	for _, k := range cover.Rank(cs) {
+		c := sheet.Choice{Tube: tubes[k], Verdict: vs[k], Level: vs[k].Level(sh.KindAll)}
+		if cutMM, ok := cover.CutLength(length, tubes[k].LengthChange, s.Limits.CutStepMM); ok {
+			c.CutMM = cutMM
+			c.Gram = unit.Gram(float64(cs[k].GramPerM) * float64(cutMM) / 1000)
+		}
+		sh.Others = append(sh.Others, c)
+		if tubes[k].ID == written || (written == "" && use < 0 && !vs[k].Stops()) {
+			use = len(sh.Others) - 1
+		}
+	}
+	sh.Proposed = written == ""
+	if use < 0 {
+		level := sheet.Warn
+		if len(out.Components) == 1 {
+			level = sheet.Note // one wire alone may well run bare
+		}
+		s.Say(level, "sheath.none", b.ID,
+			fmt.Sprintf("no %s tube goes over %s mm (%s) and still grips %s mm by tape: take another kind, build it up, or leave it bare",
+				kind, unit.Fixed(float64(pass.MaxMM), 1), sh.PassAt, unit.Fixed(float64(out.TapeMinMM+sh.BeneathMinMM), 1)))
+		return
+	}
+	c := sh.Others[use]
+	loose := NotHeld(s, i, c.Tube, sh.FromMM, sh.ToMM)
+	sh.Part, sh.Tube, sh.Known, sh.Verdict, sh.CutMM, sh.Gram = c.Tube.ID, c.Tube, true, c.Verdict, c.CutMM, c.Gram
+	SaySheath(s, i)
+	if !sh.Verdict.Stops() && len(loose) > 0 {
+		s.Say(sheet.Note, "cover.held", b.ID, "its sheath "+heldSays(loose))
+	}
+}
+
+// Fuel says what this sheet does not rate.
+func Fuel(s *sheet.Sheet, i int) {
+	if slices.Contains(s.H.Branches[i].Environment, "fuel") {
+		s.Say(sheet.Stop, "fuel", s.H.Branches[i].ID,
+			"fuel wets it: outside what this sheet rates; leave it to those who are licensed for it")
+	}
+}
+
+// ThinWall refuses a thin wall where it chafes through: in vibration, on a run that is not
+// supported. Common practice, no source.
+func ThinWall(s *sheet.Sheet, i int) {
+	b := &s.H.Branches[i]
+	if !slices.Contains(b.Environment, "vibration") || b.Supported.V {
+		return
+	}
+	for _, t := range Tubes(s, i) {
+		if strings.HasSuffix(t.Kind, " thin") {
+			s.SayLike(sheet.Stop, "sheath.thin", b.ID, t.Kind,
+				fmt.Sprintf("%s is thin, and the run vibrates and is not supported: it chafes through; take the standard wall, or "+
+					"support the run", t.ID))
+			return
+		}
+	}
+}
+
+// Hot tests wire and sheath against the air they lie in, currents aside: what is
+// over its rating before any current flows is a stop, a warning where the rating
+// is only from memory.
+func Hot(s *sheet.Sheet, i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	seen := map[string]bool{}
+	for _, k := range WiresOf(s, i) {
+		e := s.Wires[k].Entry
+		if e.RatedC <= 0 || out.Ambient <= e.RatedC || seen[e.Spec] {
+			continue
+		}
+		seen[e.Spec] = true
+		s.Say(sheet.AtMost(wires.RatedStanding(e), sheet.Stop), "hot.wire", b.ID,
+			fmt.Sprintf("is %s degrees C around and %s is rated %s", unit.Fixed(float64(out.Ambient), 0), e.Spec,
+				unit.Fixed(float64(e.RatedC), 0)))
+	}
+	for _, t := range Tubes(s, i) {
+		if t.ServiceMaxC > 0 && out.Ambient > t.ServiceMaxC && !seen[t.Kind] {
+			seen[t.Kind] = true
+			s.Say(sheet.AtMost(t.Standing, sheet.Stop), "hot.sheath", b.ID,
+				fmt.Sprintf("is %s degrees C around and %s is for %s at most", unit.Fixed(float64(out.Ambient), 0), t.Kind,
+					unit.Fixed(float64(t.ServiceMaxC), 0)))
+		}
+	}
+}
+
+// WiresOf is the wires through a branch, those of units too.
+func WiresOf(s *sheet.Sheet, i int) []int {
+	var out []int
+	for k := range s.Wires {
+		if slices.Contains(s.Wires[k].Path, i) {
+			out = append(out, k)
+		}
+	}
+	return out
+}
+
+func coverTubes(in []catalogue.Tube) []cover.Tube {
+	out := make([]cover.Tube, len(in))
+	for i, t := range in {
+		out[i] = cover.Tube{SuppliedMM: t.SuppliedMM, RecoveredMM: t.RecoveredMM, WallMM: t.WallMM, LengthChange: t.LengthChange,
+			Density: t.Density}
+	}
+	return out
+}
+
+// SheathKind is the kind of tube a branch calls for by where it runs.
+func SheathKind(s *sheet.Sheet, i int) string {
+	if slices.Contains(s.H.Branches[i].Environment, "fuel") {
+		return FuelSheath
+	}
+	if ts := s.Cat.TubesOf(DefaultSheath); len(ts) > 0 && s.Branches[i].Ambient > ts[0].ServiceMaxC {
+		return FuelSheath
+	}
+	return DefaultSheath
+}
+
+// ShortestPart is how much of its recovered length a moulded part surely has:
+// lengths of moulded shapes are given ± 10 % (as quoted for one size).
+const ShortestPart = 0.9
+
+// OutletOf is which outlet of the transition at a place a branch goes into: 0 where the
+// tree comes to it, then those that go on, as they are walked.
+func OutletOf(s *sheet.Sheet, i int, place string) int {
+	n := 0
+	for _, k := range wires.Walked(s) {
+		if k.From == place {
+			n++
+		}
+		if k.Branch == i {
+			if k.To == place {
+				return 0
+			}
+			return n
+		}
+	}
+	return 0
+}
+
+// SheathEnds is where the sheath starts and stops along the branch: under the
+// shortest boot and inside the shortest transition with 15 mm of overlap;
+// without boot at the datum, without transition where the zone begins.
+func SheathEnds(s *sheet.Sheet, i int) (from, to unit.Millimetre) {
+	b := &s.H.Branches[i]
+	inset := func(place string) unit.Millimetre {
+		if k, ok := s.X.Termination[place]; ok {
+			if boot, ok := s.Cat.Boot(s.H.Terminations[k].Boot.V); ok {
+				return max(0, ShortestPart*boot.LengthMM-cover.OverlapMM)
+			}
+			return 0
+		}
+		k := s.X.Breakout[place]
+		br := &s.H.Breakouts[k]
+		if t, ok := s.Cat.Transition(br.Transition.V); ok && len(t.Outlets) > 0 {
+			return max(0, ShortestPart*t.Outlets[min(OutletOf(s, i, place), len(t.Outlets)-1)].PortMM-cover.OverlapMM)
+		}
+		return br.ZoneMM.Or(s.Limits.ZoneMM)
+	}
+	from, to = min(inset(b.From), b.LengthMM), b.LengthMM-min(inset(b.To), b.LengthMM)
+	return from, max(from, to)
+}
+
+func SaySheath(s *sheet.Sheet, i int) {
+	b, out := &s.H.Branches[i], &s.Branches[i]
+	sh, v := &out.Sheath, out.Sheath.Verdict
+	fine := func(x unit.Millimetre) string { return unit.Fixed(float64(x), 2) }
+	if v.StopSlide {
+		s.Say(sheet.Stop, "sheath.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s mm too small over %s",
+			sh.Part, fine(sh.Tube.SuppliedMM), fine(-v.WorstSlideMM), sh.PassAt))
+	}
+	if v.StopLoose {
+		s.Say(sheet.Stop, "sheath.loose", b.ID,
+			fmt.Sprintf("%s stays loose: it recovers to %s mm at most and the bundle is %s mm by tape at its smallest",
+				sh.Part, fine(sh.Tube.RecoveredMM), fine(out.TapeMinMM+sh.BeneathMinMM)))
+	}
+	if v.Stops() {
+		return
+	}
+	Advise(s, i, v.Stretch, "sheath.stretch",
+		fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", sh.Part, unit.Fixed(100*float64(v.StretchRatio), 1)),
+		fmt.Sprintf("%s is filled past 80 %% of its bore where every wire is at its largest", sh.Part))
+	Advise(s, i, v.Grips, "sheath.grip",
+		fmt.Sprintf("%s grips little: the bundle is %s times its recovered bore by tape; 1.10 is wanted", sh.Part,
+			unit.Fixed(float64(v.GripRatio), 2)),
+		fmt.Sprintf("%s grips little where every wire is at its smallest", sh.Part))
+	Advise(s, i, v.Slides, "sheath.room",
+		fmt.Sprintf("%s has %s mm to slide over %s; %s is wanted", sh.Part, fine(v.SlideMM), sh.PassAt, fine(v.RoomMM)),
+		fmt.Sprintf("%s slides with little room where every wire is at its largest", sh.Part))
+}
+
+// Advise says what one piece of advice comes to: missed, or missed only at an end
+// of the wire tolerance.
+func Advise(s *sheet.Sheet, i int, a cover.Advice, rule, missed, atExtreme string) {
+	says := missed
+	if a.Kept {
+		says = atExtreme
+	}
+	switch a.Level(s.Branches[i].Sheath.KindAll) {
+	case cover.Warn:
+		s.Say(sheet.Warn, rule, s.H.Branches[i].ID, says)
+	case cover.Note:
+		s.Say(sheet.Note, rule, s.H.Branches[i].ID, says)
+	}
+}

@@ -1,0 +1,38 @@
+package over
+
+import (
+	"fmt"
+
+	"contralay/calc/phase/bundle"
+	"contralay/calc/sheet"
+	"contralay/model/unit"
+)
+
+// SayRecovery stops where a stock filler melts under the heat that the sheath is shrunk
+// with. Wire of 150 °C under a tube that recovers at 175 °C is sound: it is hot for
+// minutes; what melts is gone at once.
+func SayRecovery(s *sheet.Sheet, i int) {
+	out := &s.Branches[i]
+	what := s.Limits.FillerOf
+	most, does := bundle.Melts[what]
+	var hot laidTube
+	for _, t := range Tubes(s, i) {
+		if t.RecoveryC > hot.RecoveryC {
+			hot = t
+		}
+	}
+	if !does || hot.RecoveryC <= most {
+		return
+	}
+	for _, l := range out.Layers {
+		if l.Fillers == 0 {
+			continue
+		}
+		if _, kind, _ := bundle.FillerC(s, i, l.FillerMM); kind == "stock" {
+			s.SayLike(sheet.Stop, "filler.melts", s.H.Branches[i].ID, what,
+				fmt.Sprintf("its %s filler melts at some %s C, and %s is shrunk at %s: lay fluoropolymer or polyester, or white wire", what,
+					unit.Fixed(float64(most), 0), hot.Kind, unit.Fixed(float64(hot.RecoveryC), 0)))
+			return
+		}
+	}
+}

@@ -1,0 +1,154 @@
+package over
+
+import (
+	"fmt"
+	"maps"
+	"math"
+	"slices"
+
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+// What one branch and the next owe each other: layers that run on, things that are
+// clocked against one another, connectors that could be swapped.
+
+// RunThrough tells, at each breakout, where a lay-up goes on unbroken into another
+// branch and would change its hand there: it runs through with its hand, or is laid
+// anew; it cannot do both.
+func RunThrough(s *sheet.Sheet) {
+	for j := range s.H.Breakouts {
+		id := s.H.Breakouts[j].ID
+		meet := s.X.Meeting(id)
+		for x, a := range meet {
+			for _, b := range meet[x+1:] {
+				GoesOn(s, id, a, b)
+			}
+		}
+	}
+}
+
+func GoesOn(s *sheet.Sheet, at string, a, b int) {
+	x, y := &s.Branches[a], &s.Branches[b]
+	if x.Make != "laid" || y.Make != "laid" {
+		return
+	}
+	if len(x.Layers) < len(y.Layers) {
+		a, b, x, y = b, a, y, x
+	}
+	n := len(y.Layers)
+	if n < 2 || len(x.Layers) == n && sameMembers(&x.Layers[n-1], &y.Layers[n-1]) && x.Layers[n-1].Hand == y.Layers[n-1].Hand {
+		return
+	}
+	for k := range n {
+		if !sameMembers(&x.Layers[k], &y.Layers[k]) {
+			return
+		}
+	}
+	if out := &y.Layers[n-1]; out.Hand != x.Layers[n-1].Hand {
+		thick, thin := s.H.Branches[a].ID, s.H.Branches[b].ID
+		s.Say(sheet.Note, "through.hand", thin,
+			fmt.Sprintf("%s of %s goes on into %s at %s and turns from %s to %s there: run it through, %s outside, or lay it anew %s",
+				model.LayerName(n-1), thick, thin, at, x.Layers[n-1].Hand, out.Hand, x.Layers[n-1].Hand, out.Hand))
+	}
+}
+
+// sameMembers reports whether two layers hold the same components.
+func sameMembers(a, b *sheet.Layer) bool {
+	if len(a.Members) != len(b.Members) || a.Fillers != b.Fillers {
+		return false
+	}
+	ids := func(l *sheet.Layer) []string {
+		var out []string
+		for _, m := range l.Members {
+			out = append(out, m.ID)
+		}
+		slices.Sort(out)
+		return out
+	}
+	return slices.Equal(ids(a), ids(b))
+}
+
+// turnIn is how many times its thickness a run needs to take up a turn between two
+// things that are clocked: common practice, no source.
+const turnIn = 30
+
+// Clocked tells which two terminations stand too near to be turned against each other
+// once the sheath is on.
+func Clocked(s *sheet.Sheet) {
+	for i := range s.H.Terminations {
+		for k := range i {
+			a, b := &s.H.Terminations[k], &s.H.Terminations[i]
+			if !a.Clock.Set || !b.Clock.Set || a.Clock.V%12 == b.Clock.V%12 {
+				continue
+			}
+			way, ok := s.X.Between(a.ID, b.ID)
+			if !ok {
+				continue
+			}
+			long, over := unit.Millimetre(0), unit.Millimetre(0)
+			for _, br := range way {
+				long, over = long+s.H.Branches[br].LengthMM, max(over, s.Branches[br].OverMM)
+			}
+			if over > 0 && long < turnIn*over {
+				s.Say(sheet.Warn, "clock", a.ID,
+					fmt.Sprintf("is clocked %d and %s %d, %s mm apart: under %s mm (%d x over) the run does not take up the turn",
+						a.Clock.V, b.ID, b.Clock.V, unit.Fixed(float64(long), 0), unit.Fixed(float64(turnIn*over), 0), turnIn))
+			}
+		}
+	}
+}
+
+// reach is how near two like connectors can be swapped on a vehicle: an arm's length,
+// common practice, no source.
+const reach unit.Millimetre = 1000
+
+// Twins tells which connectors could be put on each other's place, and where two wires
+// of a small connector cannot be told apart by colour.
+func Twins(s *sheet.Sheet) {
+	for i := range s.H.Terminations {
+		a := &s.H.Terminations[i]
+		for k := range i {
+			b := &s.H.Terminations[k]
+			if a.Insert.V == "" || a.Insert.V != b.Insert.V || a.Gender.V != b.Gender.V || a.Key.V != b.Key.V {
+				continue
+			}
+			way, ok := s.X.Between(a.ID, b.ID)
+			long := unit.Millimetre(math.Inf(1))
+			if ok {
+				long = 0
+				for _, br := range way {
+					long += s.H.Branches[br].LengthMM
+				}
+			}
+			if long < reach {
+				level := sheet.Warn
+				if a.Gender.V == "" || a.Key.V == "" {
+					level = sheet.Note // they may differ in what is not entered
+				}
+				s.SayLike(level, "twins", a.ID, "",
+					fmt.Sprintf("is like %s, %s of it along the loom: same insert, gender and key, so the two can be swapped; key one "+
+						"otherwise", b.ID, unit.Fixed(float64(long), 0)+" mm"))
+			}
+		}
+		if t := &s.Terms[i]; a.Insert.V == "" && len(t.Cavities) <= smallConnector {
+			seen := map[string]string{}
+			for _, c := range t.Cavities {
+				here := map[string]string{} // wires of one cavity are one to the device
+				for _, id := range t.State[c].Wires {
+					w := &s.H.Wires[s.X.Wire[id]]
+					key := w.Colour.V + " " + w.Spec + " " + w.Size
+					if other := seen[key]; other != "" && w.Colour.V != "" {
+						s.Say(sheet.Note, "colour.same", a.ID, fmt.Sprintf("wires %s and %s look alike there: mark one", other, id))
+					}
+					here[key] = id
+				}
+				maps.Copy(seen, here)
+			}
+		}
+	}
+}
+
+// smallConnector is how many cavities are wired by colour alone.
+const smallConnector = 4

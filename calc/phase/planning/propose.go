@@ -1,0 +1,274 @@
+package planning
+
+import (
+	"cmp"
+	"maps"
+	"slices"
+
+	"contralay/calc/formula/lay"
+	"contralay/calc/formula/plan"
+	"contralay/calc/phase/bundle"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+// question is one planning question of a branch with its components by id.
+type question struct {
+	ask  plan.Ask
+	held []bundle.Holding
+}
+
+// Propose plans a branch. Of what it finds it names which component goes into
+// which layer: those that run through inside those that leave early, those that
+// part together together. The options are ranked with the weight of what is
+// buried. It takes some tenths of a second and touches nothing of the sheet.
+func Propose(s *sheet.Sheet, i int) sheet.Proposal { return Search(s, i, 0, nil) }
+
+// Search is Propose with more effort: it may take many seconds. watch, where
+// given, is told what share is done and ends the search by returning false.
+func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet.Proposal {
+	r := bundle.RanksOfOrder(s, i)
+	b := &s.H.Branches[i]
+	leavers, units := b.LeaversOut.Or(true), b.UnitsIn.Or(true)
+	differ := false
+	for _, id := range s.Branches[i].Components {
+		differ = differ || r.Depth[id] != r.Depth[s.Branches[i].Components[0]]
+	}
+	weight := s.Limits.LeaverWeight
+	if !leavers {
+		weight = 0
+	}
+	spares := bundle.SparesFor(s, i)
+	held := bundle.Held(s, i)
+	inCentre := CentreUnits(s, i, held)
+	runs := 2
+	if leavers && differ {
+		runs++
+	}
+	if len(spares) > 0 {
+		runs += runs - 1
+	}
+	done := 0
+	ask := func(unitsIn, inOrder bool, spares []sheet.SparePlace) []sheet.Option {
+		q := Question(s, i, r, held)
+		if unitsIn {
+			q.hold(s, r, inCentre)
+		}
+		q.ask.InOrder, q.ask.Spares, q.ask.Effort = inOrder, len(spares), effort
+		if len(spares) > 0 {
+			q.ask.SpareD = s.Wires[spares[0].Like].Dia.Nominal
+		}
+		if watch != nil {
+			q.ask.Watch = func(share float64) bool { return watch((float64(done) + share) / float64(runs)) }
+		}
+		var out []sheet.Option
+		for _, p := range plan.Make(q.ask) {
+			out = append(out, Option(s, i, p, r, q.held, spares, weight))
+		}
+		done++
+		return out
+	}
+	all := func(unitsIn bool, spares []sheet.SparePlace) []sheet.Option {
+		out := ask(unitsIn, false, spares)
+		if leavers && differ {
+			out = append(out, ask(unitsIn, true, spares)...)
+		}
+		return out
+	}
+	var out sheet.Proposal
+	plain := all(units && len(inCentre) > 0, nil)
+	if units && len(inCentre) > 0 {
+		free := worthHaving(all(false, nil))
+		if best := worthHaving(plain); len(best) > 0 && len(free) > 0 && best[0].Plan.Relaxed <= free[0].Plan.Relaxed {
+			out.UnitsWith, out.UnitsFree = best[0].Plan.Over, free[0].Plan.Over
+			out.UnitsMM, out.UnitsKnown = out.UnitsWith-out.UnitsFree, true
+		} else {
+			plain, units = free, false // no lay-up has them in the centre
+		}
+	}
+	if leavers && differ {
+		if best := worthHaving(plain); len(best) > 0 {
+			thin := slices.MinFunc(plain, func(a, b sheet.Option) int {
+				return cmp.Or(cmp.Compare(a.Plan.Relaxed, b.Plan.Relaxed), cmp.Compare(a.Plan.Cost, b.Plan.Cost))
+			})
+			out.LeaversWith, out.LeaversFree = best[0].Plan.Over, thin.Plan.Over
+			out.LeaversMM, out.LeaversKnown = out.LeaversWith-out.LeaversFree, true
+		}
+	}
+	with := plain
+	if len(spares) > 0 {
+		with = append(slices.Clone(plain), all(units && len(inCentre) > 0, spares)...)
+	}
+	out.Options = worthHaving(with)
+	if best := worthHaving(plain); len(best) > 0 {
+		// The branch is proposed without spares that the file does not have.
+		out.Plain = slices.IndexFunc(out.Options, func(o sheet.Option) bool { return Same(o, best[0]) })
+		if out.Plain < 0 {
+			out.Options = append(out.Options, best[0])
+			out.Plain = len(out.Options) - 1
+		}
+	}
+	return out
+}
+
+// Question is what there is to lay, as sizes.
+func Question(s *sheet.Sheet, i int, r bundle.Ranks, held []bundle.Holding) question {
+	q := question{held: slices.Clone(held)}
+	for _, id := range s.Branches[i].Components {
+		q.ask.Sizes = append(q.ask.Sizes, plan.Size{D: s.Dia(id).Nominal, N: 1, Leaves: r.Depth[id]})
+	}
+	q.ask.Rules, q.ask.Centres, q.ask.Layers = bundle.PlanRules(s), plan.BuiltCentres, bundle.LikeNow(s, i)
+	q.sizes(s, r)
+	return q
+}
+
+func (q *question) sizes(s *sheet.Sheet, r bundle.Ranks) {
+	q.ask.Held = nil
+	for _, h := range q.held {
+		h.Sizes = nil
+		for _, id := range h.Ids {
+			h.Sizes = append(h.Sizes, plan.Size{D: s.Dia(id).Nominal, N: 1, Leaves: r.Depth[id]})
+		}
+		q.ask.Held = append(q.ask.Held, h.Held)
+	}
+}
+
+// hold keeps components in the centre, beside what is held there already.
+func (q *question) hold(s *sheet.Sheet, r bundle.Ranks, ids []string) {
+	k := slices.IndexFunc(q.held, func(h bundle.Holding) bool { return h.At == 0 })
+	if k < 0 {
+		q.held, k = append(q.held, bundle.Holding{}), len(q.held)
+	}
+	q.held[k].Ids = append(slices.Clone(q.held[k].Ids), ids...)
+	q.sizes(s, r)
+}
+
+// CentreUnits is the units that can lie in the centre together: all of them, else
+// the shielded ones; none where something held forbids it.
+func CentreUnits(s *sheet.Sheet, i int, held []bundle.Holding) []string {
+	var all, shielded []string
+	for _, id := range s.Branches[i].Components {
+		c, ok := s.X.Component(id)
+		if !ok || !c.Unit {
+			continue
+		}
+		for _, h := range held {
+			if slices.Contains(h.Ids, id) || h.At == 0 && h.Locked {
+				return nil
+			}
+		}
+		all = append(all, id)
+		if s.H.Units[c.At].Shield.V {
+			shielded = append(shielded, id)
+		}
+	}
+	for _, set := range [][]string{all, shielded} {
+		var d []unit.Millimetre
+		for _, id := range set {
+			d = append(d, s.Dia(id).Nominal)
+		}
+		if lay.CanBeCentre(d) {
+			return set
+		}
+	}
+	return nil
+}
+
+// Option names the components of a plan.
+func Option(s *sheet.Sheet, i int, p plan.Plan, r bundle.Ranks, held []bundle.Holding, spares []sheet.SparePlace,
+	weight unit.Millimetre) sheet.Option {
+	o := sheet.Option{Plan: p}
+	o.Layers, o.SpareIn = Name(s, i, p, r, held)
+	o.Spares = spares[:min(len(o.SpareIn), len(spares))]
+	o.Buried = buriedIn(o.Layers, r)
+	o.Cost = p.Cost + unit.Ratio(float64(weight)*float64(o.Buried))
+	return o
+}
+
+// Name deals components out to the layers of a plan, from the centre outward: what
+// is held where it is held, then those that run furthest, those that part together
+// one after another. spareIn is the layers that hold a place for a spare.
+func Name(s *sheet.Sheet, i int, p plan.Plan, r bundle.Ranks, held []bundle.Holding) (out []model.Layer, spareIn []int) {
+	ids := slices.Clone(s.Branches[i].Components) // units first, as Components has them
+	together := map[string]int{}
+	for _, id := range ids {
+		together[bundle.Group(r.Way[id])]++
+	}
+	// Of those that run equally far the larger tail goes further in.
+	slices.SortStableFunc(ids, func(a, b string) int {
+		ga, gb := bundle.Group(r.Way[a]), bundle.Group(r.Way[b])
+		return cmp.Or(-cmp.Compare(r.Depth[a], r.Depth[b]), -cmp.Compare(together[ga], together[gb]), cmp.Compare(ga, gb))
+	})
+	fixed := map[int][]string{}
+	for _, h := range held {
+		fixed[h.At] = h.Ids
+		ids = slices.DeleteFunc(ids, func(id string) bool { return slices.Contains(h.Ids, id) })
+	}
+	now := bundle.LayersOf(s, i)
+	out = make([]model.Layer, len(p.Layers))
+	for k, l := range p.Layers {
+		out[k].Of = append(out[k].Of, fixed[k]...)
+		for z, d := range l.Sizes {
+			n := l.N[z]
+			for _, id := range fixed[k] {
+				if s.Dia(id).Nominal == d {
+					n--
+				}
+			}
+			for ; n > 0; n-- {
+				j := slices.IndexFunc(ids, func(id string) bool { return s.Dia(id).Nominal == d })
+				if j < 0 {
+					spareIn = append(spareIn, k)
+					continue
+				}
+				out[k].Of = append(out[k].Of, ids[j])
+				ids = slices.Delete(ids, j, j+1)
+			}
+		}
+		switch {
+		case l.CentreMM > 0:
+			out[k].BindMM = model.Some(l.CentreMM - l.Sizes[0])
+		case l.Fillers > 0 && k > 0:
+			out[k].Fillers, out[k].FillerMM = model.Some(l.Fillers), model.Some(l.FillerMM)
+		}
+		if k < len(now) {
+			keepHeld(&out[k], now[k])
+		}
+	}
+	return out, spareIn
+}
+
+// keepHeld takes over what the builder set on a layer: a locked one as it is, else
+// its pins and its lay length.
+func keepHeld(out *model.Layer, now model.Layer) {
+	if now.Locked.V {
+		*out = model.CloneLayers([]model.Layer{now})[0]
+		return
+	}
+	out.Pinned, out.LayMM = slices.Clone(now.Pinned), now.LayMM
+}
+
+func buriedIn(layers []model.Layer, r bundle.Ranks) int {
+	n, deepest := 0, -1
+	for k := len(layers) - 1; k >= 0; k-- {
+		for _, id := range layers[k].Of {
+			if r.Depth[id] < deepest {
+				n++
+			}
+		}
+		for _, id := range layers[k].Of {
+			deepest = max(deepest, r.Depth[id])
+		}
+	}
+	return n
+}
+
+// Adopt takes a proposal up for the next Build. The map handed on to earlier
+// sheets is left as it was.
+func Adopt(s *sheet.Sheet, key string, p sheet.Proposal) {
+	m := make(map[string]sheet.Proposal, len(s.Proposals)+1)
+	maps.Copy(m, s.Proposals)
+	m[key] = p
+	s.Proposals = m
+}

@@ -1,0 +1,352 @@
+package threading
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"contralay/calc/formula/cover"
+	"contralay/calc/formula/label"
+	"contralay/calc/formula/lay"
+	overphase "contralay/calc/phase/over"
+	"contralay/calc/phase/wires"
+	"contralay/calc/sheet"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// Threaded is one thing that goes over tails before their contacts are on, or a point
+// where work stops to be tested.
+type Threaded struct {
+	What             string // sheath | sleeve | transition | label | boot | contacts
+	Of               string // branch, breakout or termination it belongs to
+	Part             string
+	From             string          // the ends it comes on from: a termination, or "the ends beyond J2"
+	BoreMM           unit.Millimetre // as supplied; 0: not known, or nothing to pass
+	PassMM           unit.Millimetre // the largest thing it must get over then
+	Over             string          // what that is
+	catalogue.Origin                 // of BoreMM
+}
+
+// Fits reports whether it gets over what it must.
+func (t Threaded) Fits() bool { return t.BoreMM <= 0 || t.PassMM <= t.BoreMM }
+
+// Threading is everything that is threaded on, first thing first: from the end with the
+// most wires outward, the sheath of the trunk; at each breakout the sheaths of the
+// branches that go on from it, then its transition, whose outlets come over the tails
+// beyond, and only then what lies further out; last label, boot and contacts of each
+// end. Legs that do not meet are free to go in any order among themselves.
+func Threading(s *sheet.Sheet) []Threaded {
+	var out []Threaded
+	walk := wires.Walked(s)
+	beyond := map[string][]wires.Walk{} // branches that go on from a place
+	for _, k := range walk {
+		beyond[k.From] = append(beyond[k.From], k)
+	}
+	var at func(place string)
+	at = func(place string) {
+		next := beyond[place]
+		var after []Threaded
+		for _, k := range next {
+			first, later := ThreadCovers(s, k)
+			out, after = append(out, first...), append(after, later...)
+		}
+		if t, ok := ThreadTransition(s, place, next); ok {
+			out = append(out, t)
+		}
+		out = append(out, after...)
+		for _, k := range next {
+			at(k.To)
+		}
+	}
+	roots := map[string]bool{}
+	for _, k := range walk {
+		if k.Deep == 0 && !roots[k.From] {
+			roots[k.From] = true
+			at(k.From)
+		}
+	}
+	for _, k := range walk {
+		for _, place := range []string{k.From, k.To} {
+			if place == k.To || k.Deep == 0 {
+				out = append(out, ThreadEnd(s, place, k.Branch)...)
+			}
+		}
+	}
+	return out
+}
+
+// ThreadCovers is every tube over a branch, inside out: the inner one is shrunk before the
+// outer one slides over it, and both are on the tails before their contacts. What lies
+// clear of the transition it is walked from goes on after that, which need not pass it.
+func ThreadCovers(s *sheet.Sheet, k wires.Walk) (first, after []Threaded) {
+	put := false
+	sheath, has := ThreadSheath(s, k)
+	for _, c := range s.Branches[k.Branch].Covers {
+		if has && !put && !c.Under {
+			first, put = append(first, sheath), true
+		}
+		if !c.Known {
+			if c.What != "tape" { // which is wound: it goes over no tails
+				first = append(first, Threaded{What: c.What, Of: s.H.Branches[k.Branch].ID, Part: cmp.Or(c.Part, "as stocked"),
+					From: ComesFrom(s, k, [2]bool{})})
+			}
+			continue
+		}
+		t := Threaded{What: c.What, Of: s.H.Branches[k.Branch].ID, Part: c.Part, From: ComesFrom(s, k, c.Ends), BoreMM: c.Tube.SuppliedMM,
+			PassMM: c.PassMM, Over: c.PassAt, Origin: c.Tube.Origin}
+		if !c.Under && !Reaches(s, k, c) {
+			after = append(after, t)
+		} else {
+			first = append(first, t)
+		}
+	}
+	if has && !put {
+		first = append(first, sheath)
+	}
+	return first, after
+}
+
+// Reaches reports whether a cover lies under the transition that its branch is walked from.
+func Reaches(s *sheet.Sheet, k wires.Walk, c sheet.Covered) bool {
+	j, ok := s.X.Breakout[k.From]
+	if !ok {
+		return false
+	}
+	part, known := s.Cat.Transition(s.H.Breakouts[j].Transition.V)
+	if !known {
+		return false
+	}
+	port := unit.Millimetre(0)
+	for _, o := range part.Outlets {
+		port = max(port, o.PortMM)
+	}
+	if s.H.Branches[k.Branch].From == k.From {
+		return c.FromMM < port
+	}
+	return c.ToMM > s.H.Branches[k.Branch].LengthMM-port
+}
+
+// ComesFrom is the end a cover of a branch comes on from: of those that are equally easy,
+// the one further out.
+func ComesFrom(s *sheet.Sheet, k wires.Walk, ends [2]bool) string {
+	b := &s.H.Branches[k.Branch]
+	order := [2]string{k.To, k.From}
+	if ends != [2]bool{} && !ends[0] {
+		order = [2]string{b.To, b.To}
+	} else if ends != [2]bool{} && !ends[1] {
+		order = [2]string{b.From, b.From}
+	}
+	for _, end := range order {
+		if _, ok := s.X.Termination[end]; ok {
+			return end
+		}
+	}
+	return "the ends beyond " + order[0]
+}
+
+// ThreadSheath is the sheath of a branch: from a termination at either end, else over
+// the sorted zone of the breakout beyond, whose tails are still bare.
+func ThreadSheath(s *sheet.Sheet, k wires.Walk) (Threaded, bool) {
+	sh := &s.Branches[k.Branch].Sheath
+	if sh.Part == "" || !sh.Known {
+		return Threaded{}, false
+	}
+	t := Threaded{What: "sheath", Of: s.H.Branches[k.Branch].ID, Part: sh.Part, BoreMM: sh.Tube.SuppliedMM, PassMM: sh.PassMM,
+		Over: sh.PassAt, Origin: sh.Tube.Origin}
+	t.From = ComesFrom(s, k, sh.Pass.Ends)
+	return t, true
+}
+
+// ThreadTransition is the moulded part that closes a breakout: each outlet comes over
+// the tails of its branch, bare and gathered at the breakout beyond, and over the
+// branch's own sheath, which is on by then.
+func ThreadTransition(s *sheet.Sheet, place string, next []wires.Walk) (Threaded, bool) {
+	j, ok := s.X.Breakout[place]
+	if !ok || s.H.Breakouts[j].Transition.V == "" {
+		return Threaded{}, false
+	}
+	t := Threaded{What: "transition", Of: place, Part: s.H.Breakouts[j].Transition.V, From: "the ends beyond " + place}
+	part, known := s.Cat.Transition(t.Part)
+	if !known {
+		return t, true
+	}
+	t.Origin = part.Origin
+	worst := unit.Millimetre(-1e9)
+	for n, k := range next {
+		if n+1 >= len(part.Outlets) {
+			break
+		}
+		bore := part.Outlets[n+1].ExpandedMM
+		pass, over := Tails(s, k)
+		if pass-bore > worst {
+			worst, t.BoreMM, t.PassMM, t.Over = pass-bore, bore, pass, over
+		}
+	}
+	return t, true
+}
+
+// Tails is the largest thing an outlet must get over on a branch: its sheath, or its
+// bare wires gathered where they part again.
+func Tails(s *sheet.Sheet, k wires.Walk) (unit.Millimetre, string) {
+	b := &s.Branches[k.Branch]
+	id := s.H.Branches[k.Branch].ID
+	d, over := b.OverMaxMM, id+" bare"
+	if covered := PassedBy(s, k); covered > d {
+		d, over = covered, id+" in its sheath"
+	}
+	if _, ok := s.X.Breakout[k.To]; ok {
+		if lump := max(b.OverMM, b.OverMaxMM) * unit.Millimetre(s.Limits.ZoneLump); lump > d {
+			d, over = lump, "the bare tails gathered at "+k.To
+		}
+	}
+	return d, over
+}
+
+// PassedBy is the diameter of a branch over what is on it when the transition it is walked
+// from comes, at its largest, a splice on it included: all but what goes on after that.
+func PassedBy(s *sheet.Sheet, k wires.Walk) unit.Millimetre {
+	b := &s.Branches[k.Branch]
+	d := b.OverMM
+	if b.Sheath.Known && b.Sheath.Verdict.Wraps {
+		d = max(d, b.Sheath.Verdict.OverMM)
+	}
+	for _, c := range b.Covers {
+		if c.Under || Reaches(s, k, c) {
+			d = max(d, c.OverMM)
+		}
+	}
+	stands := unit.Millimetre(0)
+	for _, g := range overphase.Bulges(s, k.Branch) {
+		stands = max(stands, g.Mm)
+	}
+	return d + max(0, b.OverMaxMM-b.OverMM) + stands
+}
+
+// Gathered is how thick branches get side by side in all that covers them: what a part
+// that came too late would have to pass.
+func Gathered(s *sheet.Sheet, branches []int) unit.Millimetre {
+	var d []unit.Millimetre
+	for _, b := range branches {
+		d = append(d, overphase.Outermost(&s.Branches[b]))
+	}
+	return lay.Pack(d).Over
+}
+
+// ThreadEnd is what goes over the tails of a termination last.
+func ThreadEnd(s *sheet.Sheet, place string, branch int) []Threaded {
+	t, ok := s.X.Termination[place]
+	if !ok {
+		return nil
+	}
+	boot := s.H.Terminations[t].Boot.V
+	part, known := s.Cat.Boot(boot)
+	var out []Threaded
+	marked, _ := overphase.OverFrom(s, branch, place, part.LengthMM+label.OffLeast, part.LengthMM+label.OffMost)
+	if sleeve, ok := label.For(marked); ok {
+		out = append(out, Threaded{What: "label", Of: place,
+			Part: fmt.Sprintf("marker sleeve %s", unit.Fixed(float64(sleeve.SuppliedMM), 1)), From: place, BoreMM: sleeve.SuppliedMM,
+			PassMM: marked, Over: "the sheathed end",
+			Origin: catalogue.Origin{Source: "a marker-tube specification", Standing: catalogue.Published}})
+	}
+	if boot != "" {
+		over, _ := overphase.OverFrom(s, branch, place, 0, part.LengthMM)
+		th := Threaded{What: "boot", Of: place, Part: boot, From: place, PassMM: over, Over: "the sheathed end"}
+		if known {
+			over, _ = overphase.UnderBoot(s, branch, place, part)
+			th.PassMM, th.BoreMM, th.Origin = over, part.CableSuppliedMM, part.From(part.Read.CableSupplied)
+		}
+		out = append(out, th)
+	}
+	return append(out, Threaded{What: "contacts", Of: place, From: place})
+}
+
+// TailOf is what comes over the tails of one termination, in order: everything threaded
+// on from it, or from the ends beyond a breakout it lies behind.
+func TailOf(s *sheet.Sheet, termination string) []Threaded {
+	way := WayFrom(s, termination)
+	var out []Threaded
+	for _, t := range Threading(s) {
+		switch {
+		case t.From == termination:
+			out = append(out, t)
+		case t.What == "sheath" || t.What == "sleeve" || t.What == "transition":
+			if slices.Contains(way, t.From) {
+				out = append(out, t)
+			}
+		}
+	}
+	return out
+}
+
+// WayFrom is "the ends beyond J" of every breakout between a termination and the end the
+// tree is walked from.
+func WayFrom(s *sheet.Sheet, termination string) []string {
+	up := map[string]string{}
+	for _, k := range wires.Walked(s) {
+		up[k.To] = k.From
+	}
+	var out []string
+	for at := up[termination]; at != ""; at = up[at] {
+		if _, ok := s.X.Breakout[at]; ok {
+			out = append(out, "the ends beyond "+at)
+		}
+	}
+	return out
+}
+
+// SayThreading tells what cannot be threaded on, and what does about it.
+func SayThreading(s *sheet.Sheet) {
+	for _, t := range Threading(s) {
+		if t.What != "transition" {
+			continue // sheaths, boots and labels are judged where they lie
+		}
+		j := s.X.Breakout[t.Of]
+		part, known := s.Cat.Transition(t.Part)
+		if !known {
+			s.Say(sheet.Warn, "transition.part", t.Of, fmt.Sprintf("transition %q is in no catalogue", t.Part))
+			continue
+		}
+		var next []wires.Walk
+		for _, k := range wires.Walked(s) {
+			if k.From == t.Of {
+				next = append(next, k)
+			}
+		}
+		if len(part.Outlets) != len(s.X.Meeting(t.Of)) {
+			s.Say(sheet.Stop, "transition.outlets", t.Of,
+				fmt.Sprintf("%s has %d outlets and %d branches meet there", t.Part, len(part.Outlets), len(s.X.Meeting(t.Of))))
+			continue
+		}
+		if !t.Fits() {
+			s.Say(sheet.AtMost(part.Standing, sheet.Stop), "transition.slide", t.Of,
+				fmt.Sprintf("%s does not pass %s, %s mm, with an outlet of %s: a wider one, one that is split, or build it taped", t.Part,
+					t.Over, unit.Fixed(float64(t.PassMM), 1), unit.Fixed(float64(t.BoreMM), 1)))
+			continue
+		}
+		SayOutlets(s, s.H.Breakouts[j].ID, t.Part, next)
+	}
+}
+
+// SayOutlets tests the outlets of a transition against what they end up on.
+func SayOutlets(s *sheet.Sheet, place, id string, next []wires.Walk) {
+	part, _ := s.Cat.Transition(id)
+	for n, k := range next {
+		o := part.Outlets[n+1]
+		if s.Branches[k.Branch].OverMM <= 0 {
+			continue
+		}
+		d, held := overphase.OverFrom(s, k.Branch, place, overphase.ShortestPart*o.PortMM-cover.OverlapMM, o.PortMM)
+		name := s.H.Branches[k.Branch].ID
+		switch {
+		case held < o.RecoveredMM:
+			s.Say(sheet.AtMost(part.Standing, sheet.Stop), "transition.grip", place,
+				fmt.Sprintf("its outlet for %s recovers to %s mm and lies on %s: it stays loose", name,
+					unit.Fixed(float64(o.RecoveredMM), 1), unit.Fixed(float64(held), 1)))
+		case d > cover.MaxStretch*o.ExpandedMM:
+			s.Say(sheet.Note, "transition.stretch", place,
+				fmt.Sprintf("its outlet for %s is filled to %s %% of its bore; 80 at most is advised", name,
+					unit.Fixed(100*float64(d/o.ExpandedMM), 0)))
+		}
+	}
+}

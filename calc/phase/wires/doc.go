@@ -1,0 +1,2 @@
+// Package wires is the first phase: what each wire and unit is, and which way it runs.
+package wires

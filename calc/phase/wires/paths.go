@@ -1,0 +1,76 @@
+package wires
+
+import (
+	"fmt"
+	"slices"
+
+	"contralay/calc/sheet"
+	"contralay/model"
+)
+
+// FindPaths derives each wire's way through the tree, and says which have none.
+func FindPaths(s *sheet.Sheet) {
+	for i := range s.H.Wires {
+		w, out := &s.H.Wires[i], &s.Wires[i]
+		if s.Same.Wire(i) && s.Same.Prior.Wires[i].HasPath {
+			out.Path, out.HasPath = s.Same.Prior.Wires[i].Path, true
+			continue
+		}
+		out.Path, out.HasPath = Path(s, w)
+		if out.HasPath {
+			continue
+		}
+		_, a := s.X.End(w.From.V)
+		_, b := s.X.End(w.To.V)
+		switch {
+		case !a && !b:
+			s.Say(sheet.Stop, "wire.path", w.ID, "has no end yet: give the cavity or splice at both")
+		case !a || !b:
+			s.Say(sheet.Stop, "wire.path", w.ID,
+				"has one end only: give the cavity or splice at the other; a spare may be capped_at a place on its way")
+		default:
+			s.Say(sheet.Stop, "wire.path", w.ID, fmt.Sprintf("no branch leads from %s to %s", w.From.V, w.To.V))
+		}
+	}
+	for i := range s.H.Units {
+		UnitPath(s, i)
+	}
+}
+
+func Path(s *sheet.Sheet, w *model.Wire) ([]int, bool) {
+	from, to, ok := s.X.Places(w)
+	if !ok {
+		return nil, false
+	}
+	return s.X.Between(from, to)
+}
+
+// UnitPath is the way its wires share; a unit whose wires part is a stop.
+func UnitPath(s *sheet.Sheet, i int) {
+	u := &s.H.Units[i]
+	for n, id := range u.Wires {
+		k, ok := s.X.Wire[id]
+		if !ok || !s.Wires[k].HasPath {
+			return
+		}
+		p := slices.Clone(s.Wires[k].Path)
+		if n == 0 {
+			s.Units[i].Path, s.Units[i].HasPath = p, true
+			continue
+		}
+		if !samePath(s.Units[i].Path, p) {
+			s.Say(sheet.Stop, "unit.path", u.ID, fmt.Sprintf("its wires %s and %s do not run the same way", u.Wires[0], id))
+			return
+		}
+	}
+}
+
+// samePath ignores in which direction a wire is written.
+func samePath(a, b []int) bool {
+	if slices.Equal(a, b) {
+		return true
+	}
+	c := slices.Clone(b)
+	slices.Reverse(c)
+	return slices.Equal(a, c)
+}

@@ -1,0 +1,65 @@
+package wires
+
+import (
+	"slices"
+
+	"contralay/calc/sheet"
+)
+
+// Walk is the tree in the order a person walks it: from the termination with the most
+// wires outward, each branch before those beyond it, branches of one place in file
+// order; what does not hang on it comes after. Deep is how many branches a branch is
+// away, Last whether it is the last at its place.
+type Walk struct {
+	Branch int
+	From   string // the end it is reached by
+	To     string
+	Deep   int
+	Last   []bool // of each branch on the way to it, itself included
+}
+
+// Walked is the whole tree.
+func Walked(s *sheet.Sheet) []Walk {
+	var out []Walk
+	done := map[int]bool{}
+	var walk func(at string, last []bool)
+	walk = func(at string, last []bool) {
+		var next []int
+		for _, b := range s.X.Meeting(at) {
+			if !done[b] {
+				next = append(next, b)
+			}
+		}
+		for n, b := range next {
+			if done[b] {
+				continue
+			}
+			done[b] = true
+			to := s.X.Other(b, at)
+			way := append(slices.Clone(last), n == len(next)-1)
+			out = append(out, Walk{b, at, to, len(last), way})
+			walk(to, way)
+		}
+	}
+	for {
+		root, most := "", -1
+		for i := range s.H.Branches {
+			if done[i] {
+				continue
+			}
+			b := &s.H.Branches[i]
+			if root == "" {
+				root = b.From
+			}
+			for _, end := range []string{b.From, b.To} {
+				if t, ok := s.X.Termination[end]; ok && s.Terms[t].Used > most {
+					root, most = end, s.Terms[t].Used
+				}
+			}
+		}
+		if root == "" {
+			return out
+		}
+		walk(root, nil)
+	}
+}

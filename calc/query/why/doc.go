@@ -1,0 +1,2 @@
+// Package why answers how each figure of a finished sheet was made.
+package why

@@ -1,0 +1,75 @@
+package sheet
+
+import (
+	"math"
+	"runtime"
+	"sync"
+	"sync/atomic"
+
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// Warm is the heat of a branch in balance, at the currents entered.
+type Warm struct {
+	Known    bool
+	HottestC unit.Celsius // the hottest conductor
+	Hottest  string       // its wire
+	SurfaceC unit.Celsius
+	BundleC  unit.Celsius   // under the sheath
+	ShellC   []unit.Celsius // at the inner face of each layer
+	WattPerM unit.WattPerMetre
+	Wires    []WarmWire
+	Key      string
+}
+
+// WarmWire is one conductor of a branch.
+type WarmWire struct {
+	At     int // wire
+	Layer  int
+	C      unit.Celsius
+	Limit  unit.Ampere // that brings it to its rating, others as entered, with the margin
+	Heated bool        // limit is known
+}
+
+// Limit is one thing that bounds a wire's current.
+type Limit struct {
+	Amps unit.Ampere
+	By   string // "heat in T1", "contact P1:A"
+	Feed bool   // what its device leaves it
+	catalogue.Origin
+}
+
+// PlainAmps writes a current to 0.1 A, without noughts that say nothing.
+func PlainAmps(v unit.Ampere) string {
+	t := unit.Fixed(float64(v), 1)
+	if len(t) > 2 && t[len(t)-2:] == ".0" {
+		return t[:len(t)-2]
+	}
+	return t
+}
+
+// Beside does n things that do not touch each other on as many processors as there are.
+// The last come first: the layers outside hold most.
+func Beside(n int, do func(k int)) {
+	next := atomic.Int64{}
+	next.Store(int64(n))
+	var all sync.WaitGroup
+	for range min(n, runtime.GOMAXPROCS(0)) {
+		all.Go(func() {
+			for k := next.Add(-1); k >= 0; k = next.Add(-1) {
+				do(int(k))
+			}
+		})
+	}
+	all.Wait()
+}
+
+// ConductorOf is a conductor's diameter: as the catalogue has it, else that of its
+// copper packed as strands pack, some three quarters.
+func ConductorOf(e catalogue.Wire) unit.Millimetre {
+	if e.ConductorMM > 0 {
+		return e.ConductorMM
+	}
+	return unit.Millimetre(math.Sqrt(4 / math.Pi * float64(e.AreaMM2) / 0.75))
+}

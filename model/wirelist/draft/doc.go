@@ -1,0 +1,2 @@
+// Package draft is the harness as far as it is read: what the rows add to and the joins finish.
+package draft

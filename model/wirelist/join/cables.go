@@ -1,0 +1,277 @@
+package join
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model"
+	"contralay/model/wirelist/draft"
+	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/value"
+)
+
+// Cables finds which wires are made up together: those with one text in a cable column,
+// those that name each other, and neighbours that say the same about a cable. Rows about
+// the drain of a shield are no wires.
+func Cables(im *draft.Importer) {
+	drains := Drains(im)
+	in := map[*draft.Item]int{} // number of the group it is in, from 1
+	ByColumn(im, in)
+	ByName(im, in)
+	ByNeighbour(im, in)
+	Shields(im, in)
+	Drained(im, drains)
+	for _, it := range im.Items {
+		if it.Cable != "" {
+			it.Notes = append(it.Notes, "cable: "+it.Cable)
+			im.Say(report.Warn, "a cable of one wire", it.Place, it.Cable, "no unit made; kept in the note")
+			continue
+		}
+		if in[it] > 0 {
+			continue
+		}
+		if value.IsCable(it.Cue) {
+			says := it.CueText
+			if says == "" {
+				says = it.Cue.String()
+			}
+			it.Notes = append(it.Notes, says)
+			im.Say(report.Warn, "a cable, and no other wire beside it is part of it", it.Place, says, "no unit made; kept in the note")
+		} else if it.CueText != "" {
+			it.Notes = append(it.Notes, it.CueText)
+		}
+	}
+}
+
+// ByColumn groups the wires with one text in the cable column.
+func ByColumn(im *draft.Importer, in map[*draft.Item]int) {
+	of := map[string][]*draft.Item{}
+	var order []string
+	for _, it := range im.Items {
+		if it.Cable == "" {
+			continue
+		}
+		if of[it.Cable] == nil {
+			order = append(order, it.Cable)
+		}
+		of[it.Cable] = append(of[it.Cable], it)
+	}
+	for _, text := range order {
+		g, _ := value.ParseGauge(text, value.BareAWG, value.MarkUnknown)
+		if wirelistname.IsMark(text) {
+			g = value.Gauge{} // its number counts the cables
+		}
+		more := wirelistname.Loose(text)
+		g.Shielded, g.Twisted = g.Shielded || more.Shielded, g.Twisted || more.Twisted
+		// A word about the kind of cable, not its name: neighbours go together.
+		if kind, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown); ok && value.IsCable(kind) && !wirelistname.IsMark(text) {
+			for _, it := range of[text] {
+				it.Cue, it.CueText, it.Cable = g, text, ""
+			}
+			continue
+		}
+		if len(of[text]) < 2 {
+			continue // said of one wire: cables reports it
+		}
+		for _, it := range of[text] {
+			g.Shielded, g.Twisted = g.Shielded || it.Kind.Shielded, g.Twisted || it.Kind.Twisted
+		}
+		im.Group(of[text], g, text, in)
+		for _, it := range of[text] {
+			if in[it] > 0 {
+				it.Cable = "" // its name is the unit's
+			}
+		}
+	}
+}
+
+// Shields puts the shields that have a name of their own over the groups: one over each
+// group that is all under it. One over several, or over a part, stays in the notes.
+func Shields(im *draft.Importer, in map[*draft.Item]int) {
+	under := map[string]map[int]bool{}
+	for _, it := range im.Items {
+		if it.Shield != "" {
+			if under[it.Shield] == nil {
+				under[it.Shield] = map[int]bool{}
+			}
+			under[it.Shield][in[it]] = true
+		}
+	}
+	said := map[string]bool{}
+	for _, it := range im.Items {
+		if it.Shield == "" || it.Shield == it.Cable {
+			continue
+		}
+		g, whole := in[it], in[it] > 0 && len(under[it.Shield]) == 1
+		if whole {
+			for _, o := range im.Groups[g-1].Items {
+				whole = whole && o.Shield == it.Shield
+			}
+		}
+		if whole {
+			im.Groups[g-1].Gauge.Shielded = true
+			continue
+		}
+		it.Notes = append(it.Notes, "shield: "+it.Shield)
+		if !said[it.Shield] {
+			said[it.Shield] = true
+			im.Say(report.Warn, "a shield over more than one unit, or over a part of one", it.Place, it.Shield,
+				"kept in the notes; no shield made")
+		}
+	}
+}
+
+// ByName groups a wire with those that its note names: by their ids, and in a table that
+// gives its wires none by their cavities.
+func ByName(im *draft.Importer, in map[*draft.Item]int) {
+	if !slices.ContainsFunc(im.Items, func(it *draft.Item) bool { return len(it.With) > 0 }) {
+		return
+	}
+	byID, byCount := map[string]*draft.Item{}, map[string]*draft.Item{}
+	pins := map[draft.End]*draft.Item{}
+	for _, it := range im.Items {
+		if it.OwnID != "" && byID[it.OwnID] == nil {
+			byID[it.OwnID] = it
+		}
+		if it.Counted != "" && byCount[it.Counted] == nil {
+			byCount[it.Counted] = it
+		}
+		pins[draft.End{Term: it.From.Term, Pin: it.From.Pin}] = it
+	}
+	of := func(it *draft.Item, id string) *draft.Item {
+		if o := cmp.Or(byID[id], byCount[id]); o != nil || it.OwnID != "" || it.From.Term == nil {
+			return o
+		}
+		return pins[draft.End{Term: it.From.Term, Pin: wirelistname.WithoutPinWord(id)}]
+	}
+	for _, it := range im.Items {
+		if len(it.With) == 0 {
+			continue
+		}
+		if u := in[it]; u > 0 {
+			if slices.ContainsFunc(it.With, func(id string) bool { o := of(it, id); return o == nil || in[o] != u }) {
+				im.Say(report.Warn, "pairs with a wire that is not in its unit", it.Place, it.CueText, "kept in the note")
+				it.Notes = append(it.Notes, it.CueText)
+			}
+			continue
+		}
+		group := []*draft.Item{it}
+		g := it.Cue
+		for _, id := range it.With {
+			other := of(it, id)
+			if other == nil || other == it || in[other] > 0 || slices.Contains(group, other) {
+				im.Say(report.Warn, "pairs with a wire that is not there or in another unit", it.Place, id, "kept in the note")
+				it.Notes = append(it.Notes, it.CueText)
+				group, it.CueText = nil, ""
+				break
+			}
+			group = append(group, other)
+			g.Shielded, g.Twisted = g.Shielded || other.Cue.Shielded, g.Twisted || other.Cue.Twisted
+		}
+		if group != nil {
+			im.Group(group, g, "", in)
+		}
+	}
+}
+
+// ByNeighbour groups rows that follow each other in one table, start at one
+// connector and say the same of a cable, as many as the cable has conductors (two
+// where it is not said, or three where there are three).
+func ByNeighbour(im *draft.Importer, in map[*draft.Item]int) {
+	for i := 0; i < len(im.Items); {
+		it := im.Items[i]
+		if in[it] > 0 || !value.IsCable(it.Cue) {
+			i++
+			continue
+		}
+		run := []*draft.Item{it}
+		for j := i + 1; j < len(im.Items) && Alike(im, it, im.Items[j]) && in[im.Items[j]] == 0; j++ {
+			run = append(run, im.Items[j])
+		}
+		n := max(it.Cue.Conductors, 2)
+		if it.Cue.Conductors == 0 && len(run) == 3 {
+			n = 3 // a sensor and its ground
+		}
+		k := 0
+		for ; k+n <= len(run); k += n {
+			im.Group(run[k:k+n], it.Cue, "", in)
+		}
+		i += len(run)
+	}
+}
+
+func Alike(im *draft.Importer, a, b *draft.Item) bool {
+	return value.IsCable(b.Cue) && a.Block == b.Block && a.From.Term == b.From.Term && a.To.Term == b.To.Term &&
+		a.Cue.Conductors == b.Cue.Conductors && a.Cue.Shielded == b.Cue.Shielded && a.Cue.Twisted == b.Cue.Twisted &&
+		a.Gauge.Size == b.Gauge.Size
+}
+
+// MadeUp makes the units of the groups, now that the wires have ids.
+func MadeUp(im *draft.Importer) {
+	builds := map[int]string{2: "pair", 3: "triple", 4: "quad"}
+	taken := map[string]int{} // the marks that the lists give their cables
+	for _, g := range im.Groups {
+		taken[withoutKind(g.Name)]++
+	}
+	for _, g := range im.Groups {
+		u := model.Unit{Build: model.Some(builds[len(g.Items)])}
+		var signals []string
+		for _, it := range g.Items {
+			u.Wires = append(u.Wires, im.H.Wires[it.Wire].ID)
+			signals = append(signals, it.Signal)
+		}
+		name := withoutKind(g.Name)
+		if name == "" {
+			name = stem(signals)
+		}
+		if wirelistname.IsDesignator(name) && taken[name] == 1 && !im.WireIDs[name] && !im.SpliceIDs[name] {
+			u.ID, name = name, ""
+		}
+		if name != "" {
+			u.Name = model.Some(name)
+		}
+		for u.ID == "" || im.WireIDs[u.ID] || u.ID != withoutKind(g.Name) && taken[u.ID] > 0 {
+			im.Units++
+			u.ID = fmt.Sprintf("C%d", im.Units)
+		}
+		kind := u.Build.V
+		if g.Gauge.Twisted {
+			kind = "twisted " + kind
+		}
+		if g.Gauge.Shielded {
+			u.Shield = model.Some(true)
+			kind = "shielded " + kind
+		}
+		for _, d := range g.Drains {
+			Ground(im, &u, g, d)
+		}
+		im.H.Units = append(im.H.Units, u)
+		im.Kinds = append(im.Kinds, kind)
+	}
+}
+
+// withoutKind takes the words about the kind of a cable out of its name.
+func withoutKind(name string) string {
+	return strings.Join(slices.DeleteFunc(strings.Fields(name), func(w string) bool {
+		var g value.Gauge
+		return g.Cable(strings.Trim(value.Fold(w), ",.()"))
+	}), " ")
+}
+
+// stem is the words that all signals start with, "CRANK" of "CRANK +" and "CRANK -".
+func stem(signals []string) string {
+	first := strings.Fields(signals[0])
+	n := len(first)
+	for _, s := range signals[1:] {
+		f := strings.Fields(s)
+		k := 0
+		for k < min(n, len(f)) && strings.EqualFold(f[k], first[k]) {
+			k++
+		}
+		n = k
+	}
+	return strings.Join(first[:n], " ")
+}

@@ -1,0 +1,118 @@
+package join
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model"
+	"contralay/model/wirelist/draft"
+	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/value"
+)
+
+// Ends turns the names of far and near ends into terminations, cavities and splices,
+// now that every list is read.
+func Ends(im *draft.Importer) {
+	bare, pinned := map[string]int{}, map[string]bool{}
+	each := func(f func(it *draft.Item, e *draft.End)) {
+		for _, it := range im.Items {
+			f(it, &it.From)
+			f(it, &it.To)
+		}
+	}
+	each(func(_ *draft.Item, e *draft.End) {
+		switch k := wirelistname.Key(e.Text); {
+		case e.Term != nil || e.Text == "":
+		case e.Pin == "":
+			bare[k]++
+		default:
+			pinned[k] = true
+		}
+	})
+	each(func(it *draft.Item, e *draft.End) {
+		if e.Term != nil || e.Text == "" && e.Pin == "" {
+			return
+		}
+		// "J1 8" where J1 has cavities elsewhere: a blank, or the end of a line, parts the two.
+		if at := strings.LastIndexByte(e.Text, ' '); e.Pin == "" && at > 0 && strings.ContainsAny(e.Text[at:], "0123456789") &&
+			wirelistname.IsCavity(e.Text[at+1:]) {
+			name := strings.TrimSpace(e.Text[:at])
+			if t := im.ByKey[wirelistname.Key(name)]; pinned[wirelistname.Key(name)] || t != nil && t.Titled {
+				e.Text, e.Pin = name, e.Text[at+1:]
+			}
+		}
+		k, stud := wirelistname.Key(e.Text), false
+		t := im.ByKey[k]
+		switch {
+		case e.Text == "":
+			it.Notes = append(it.Notes, "cavity "+e.Pin)
+			im.Say(report.Warn, "cavity without connector", it.Place, e.Pin, "kept in the note")
+			*e = draft.End{}
+			return
+		case wirelistname.StateOf(e.Text) != wirelistname.Used || wirelistname.IsUnknown(e.Text):
+			if text := value.JoinNonEmpty(" ", e.Text, e.Pin); wirelistname.StateOf(text) == wirelistname.Used {
+				it.Notes = append(it.Notes, "end: "+text)
+				im.Say(report.Note, "end not known", it.Place, text, "kept in the note")
+			}
+			*e = draft.End{}
+			return
+		case e.Pin == "" && !pinned[k] && wirelistname.IsSpliceName(e.Text):
+			e.Splice = Splice(im, e.Text)
+			return
+		case e.Pin == "" && strings.Contains(e.Text, ":"):
+			it.Notes = append(it.Notes, "end: "+e.Text)
+			im.Say(report.Warn, "end not understood", it.Place, e.Text, "kept in the note, no end made")
+			*e = draft.End{}
+			return
+		case e.Pin == "" && bare[k] == 1 && !pinned[k] && (t == nil || !t.Titled):
+			e.Pin = "1"
+			im.Say(report.Note, "end without cavity", it.Place, e.Text, "taken as a termination of one cavity")
+		case e.Pin == "" && wirelistname.IsStud(e.Text) && !pinned[k] && (t == nil || !t.Titled):
+			e.Pin, stud = "1", true
+		case e.Pin == "":
+			it.Notes = append(it.Notes, "end at "+e.Text)
+			im.Say(report.Warn, "end without cavity, named more than once", it.Place, e.Text, "kept in the note, no end made")
+			*e = draft.End{}
+			return
+		}
+		e.Pin = strings.ReplaceAll(e.Pin, ":", "-")
+		e.Term = im.Named(e.Text, it.Place, false)
+		if stud && !e.Term.Stud {
+			e.Term.Stud = true
+			im.Say(report.Note, "a stud of several wires", it.Place, e.Text, "taken as a termination of one cavity, all of them in it")
+		}
+		e.Term.Pin(e.Pin, it.State, it.Place)
+	})
+	im.Items = slices.DeleteFunc(im.Items, func(it *draft.Item) bool {
+		if it.From.String() == "" && it.To.String() != "" {
+			it.From, it.To = it.To, it.From
+		}
+		if it.State != wirelistname.Blank && it.State != wirelistname.Reserved {
+			return false
+		}
+		im.RestOf(it, value.JoinNonEmpty(" to ", it.From.String(), it.To.String()))
+		return true
+	})
+}
+
+// Splice makes or finds a splice; where it stands is settled with the tree.
+func Splice(im *draft.Importer, name string) string {
+	id := strings.Join(strings.Fields(strings.ReplaceAll(wirelistname.SpliceID(name), ":", "-")), "-")
+	if !im.SpliceIDs[id] {
+		im.SpliceIDs[id] = true
+		im.H.Splices = append(im.H.Splices, model.Splice{ID: id})
+	}
+	return id
+}
+
+// NextSplice is the first free S1, S2 ….
+func NextSplice(im *draft.Importer) string {
+	for {
+		im.Splices++
+		if id := fmt.Sprintf("S%d", im.Splices); !im.SpliceIDs[id] {
+			return Splice(im, id)
+		}
+	}
+}

@@ -1,0 +1,139 @@
+package join
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/model/wirelist/draft"
+	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/value"
+)
+
+// Judge looks for what in the lists contradicts itself.
+func Judge(im *draft.Importer) {
+	Cavities(im)
+	FarEnds(im)
+	for _, t := range im.Terms {
+		Inserts(im, t)
+		Freed(im, t)
+		DatesOf(im, t)
+		Counted(im, t)
+	}
+}
+
+// Cavities finds those that two wires are in.
+func Cavities(im *draft.Importer) {
+	first := map[string]*draft.Item{}
+	for _, it := range im.Items {
+		if s := it.From.String(); s != "" && s == it.To.String() {
+			im.Say(report.Warn, "both ends in one cavity", it.Place, s+" wire "+im.H.Wires[it.Wire].ID, "kept")
+			continue
+		}
+		for _, e := range []draft.End{it.From, it.To} {
+			s := e.String()
+			if s == "" || e.Splice != "" {
+				continue
+			}
+			other := first[s]
+			switch {
+			case other == nil:
+				first[s] = it
+			case other.Place == it.Place: // said of the row
+			case wirelistname.IsGroundStud(e.Term.ID), wirelistname.IsOtherStud(e.Term.ID) &&
+				(roleOf(it).V == "ground") == (roleOf(other).V == "ground"):
+				// Said of the termination; ground and supply on one bolt is another matter.
+			case it.Signal != "" && other.Signal != "" && value.Fold(it.Signal) != value.Fold(other.Signal):
+				im.Say(report.Stop, "one cavity, two nets", it.Place,
+					fmt.Sprintf("%s %q and, %s, %q", s, it.Signal, rowOf(other.Place, it.Place), other.Signal), "both kept")
+			default:
+				im.Say(report.Warn, "two wires in one cavity", it.Place,
+					fmt.Sprintf("%s wires %s and %s", s, im.H.Wires[other.Wire].ID, im.H.Wires[it.Wire].ID), "both kept")
+			}
+		}
+	}
+}
+
+// FarEnds says which wires end in the list alone.
+func FarEnds(im *draft.Importer) {
+	var open []string
+	var at value.Place
+	for _, it := range im.Items {
+		w := &im.H.Wires[it.Wire]
+		if w.From.V != "" && w.To.V != "" {
+			continue
+		}
+		if len(open) == 0 {
+			at = it.Place
+		}
+		if w.From.V == "" {
+			im.Say(report.Warn, "wire without ends", it.Place, w.ID, "kept")
+			continue
+		}
+		name := w.From.V
+		if it.State == wirelistname.Spare {
+			name += " (spare)"
+		}
+		open = append(open, name)
+	}
+	if len(open) > 0 {
+		at.Row = 0
+		im.Say(report.Warn, "no far end in the lists", at, report.Counted(len(open), "wire", "wires")+": "+shortList(open),
+			"kept with one end")
+	}
+}
+
+// Inserts finds cavities that an insert does not have.
+func Inserts(im *draft.Importer, t *draft.Term) {
+	ins, ok := im.Cat.Insert(t.Insert.V)
+	if !ok {
+		return
+	}
+	for _, p := range t.Pins {
+		if !ins.Has(p) {
+			im.Say(report.Warn, "cavity that the insert lacks", t.At[p], t.ID+":"+p+", "+ins.ID+" has "+ins.Cavities[0]+" to "+
+				ins.Cavities[len(ins.Cavities)-1], "kept")
+		}
+	}
+}
+
+// Freed finds cavities that one place of the lists says are free, and another gives a wire.
+func Freed(im *draft.Importer, t *draft.Term) {
+	for _, p := range t.Pins {
+		if at, ok := t.Free[p]; ok && (t.State[p] == wirelistname.Used || t.State[p] == wirelistname.Spare) {
+			im.Say(report.Stop, "free in one place, wired in another", at, t.ID+":"+p, "the wire is kept")
+		}
+	}
+}
+
+// DatesOf finds cavities that a spreadsheet took for a date, as it does with "1-2".
+func DatesOf(im *draft.Importer, t *draft.Term) {
+	for _, p := range t.Pins {
+		if len(p) == 10 && p[4] == '-' && p[7] == '-' && strings.Trim(p, "0123456789-") == "" {
+			im.Say(report.Warn, "a date where a cavity belongs", t.At[p], t.ID+":"+p, "kept; a spreadsheet makes one of 1-2")
+		}
+	}
+}
+
+// Counted holds what stands above a pin table against the table.
+func Counted(im *draft.Importer, t *draft.Term) {
+	n := map[string]int{"cavities": len(t.Pins)}
+	for _, p := range t.Pins {
+		if t.State[p] == wirelistname.Used || t.State[p] == wirelistname.Spare {
+			n["contacts"]++
+		} else {
+			n["plugs"]++
+		}
+	}
+	n["wires"] = n["contacts"]
+	if ins, ok := im.Cat.Insert(t.Insert.V); ok {
+		n["cavities"] = ins.Count()
+	}
+	for _, c := range t.Counts {
+		if c.N != n[c.Of] {
+			at := t.Place
+			at.Row = c.Row
+			im.Say(report.Warn, "count against the table", at, fmt.Sprintf("%q, the table has %d", c.Text, n[c.Of]), "the table holds")
+		}
+	}
+}

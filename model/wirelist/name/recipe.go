@@ -1,0 +1,174 @@
+package name
+
+import (
+	"errors"
+	"fmt"
+	"maps"
+	"slices"
+	"strconv"
+	"strings"
+
+	"github.com/BurntSushi/toml"
+
+	"contralay/model/wirelist/value"
+)
+
+// Recipe is what a person said about lists of one kind, kept for the next time.
+type Recipe struct {
+	Columns   map[string]Field // by heading, or "#3" for the third column
+	HeaderRow int              // row that holds the headings; 0: found by meaning, or none where columns have numbers
+	Unit      value.LengthUnit // of lengths that state none
+	Mark      value.Mark       // of decimals; MarkUnknown: found
+	Language  string           // "en", "de", "fr", "es", "it"; "": found
+	Spec      string           // of wires that state none, AWG
+	Metric    string           // of wires that state none, mm²
+	Connector string           // of a pin table that names none
+}
+
+// DecodeRecipe reads a recipe. It is strict, as the file of a harness is: an unknown
+// key, a value of the wrong kind and a meaning that is none are errors that name file,
+// key and what is allowed.
+func DecodeRecipe(name string, data []byte) (Recipe, error) {
+	refuse := func(key, says, allowed string) error {
+		return &value.Error{Place: value.Place{File: name}, Says: strings.TrimPrefix(key+": ", ": ") + says, Allowed: allowed}
+	}
+	if len(data) > 1<<20 {
+		return Recipe{}, refuse("", fmt.Sprintf("is %d bytes, which is no recipe", len(data)), "up to 1048576")
+	}
+	var raw map[string]any
+	if _, err := toml.Decode(string(data), &raw); err != nil {
+		var at toml.ParseError
+		if errors.As(err, &at) {
+			return Recipe{}, &value.Error{Place: value.Place{File: name, Row: at.Position.Line}, Says: "not TOML: " + at.Message}
+		}
+		return Recipe{}, refuse("", "not TOML: "+err.Error(), "")
+	}
+	var r Recipe
+	for _, key := range slices.Sorted(maps.Keys(raw)) {
+		var err error
+		switch key {
+		case "columns":
+			table, ok := raw[key].(map[string]any)
+			if !ok {
+				return Recipe{}, refuse(key, "is no table", `headings and their meanings, "Ader" = "wire"`)
+			}
+			r.Columns = map[string]Field{}
+			for _, head := range slices.Sorted(maps.Keys(table)) {
+				meant, _ := table[head].(string)
+				if !slices.Contains(Fields(), Field(meant)) {
+					return Recipe{}, refuse("columns."+strconv.Quote(head), fmt.Sprintf("%v is no meaning", table[head]), fieldList())
+				}
+				if n, numbered := strings.CutPrefix(head, "#"); numbered && n != "" {
+					if k, err := strconv.Atoi(n); err != nil || k < 1 || k > value.DefaultLimits().Columns {
+						return Recipe{}, refuse("columns."+strconv.Quote(head), "is no column",
+							fmt.Sprintf("#1 to #%d, or a heading", value.DefaultLimits().Columns))
+					}
+				}
+				r.Columns[head] = Field(meant)
+			}
+		case "header_row":
+			n, ok := raw[key].(int64)
+			if !ok || n < 0 || n > 1_000_000 {
+				return Recipe{}, refuse(key, fmt.Sprintf("%v is no row", raw[key]), "a whole number from 0 to 1000000")
+			}
+			r.HeaderRow = int(n)
+		case "length_unit":
+			r.Unit, err = oneOf(raw[key], refuse, key, value.LengthUnit("mm"), "cm", "m", "in", "ft")
+		case "decimal":
+			var s string
+			s, err = oneOf(raw[key], refuse, key, "point", "comma")
+			r.Mark = map[string]value.Mark{"point": value.MarkPoint, "comma": value.MarkComma}[s]
+		case "language":
+			r.Language, err = oneOf(raw[key], refuse, key, "en", "de", "fr", "es", "it")
+		case "spec":
+			r.Spec, err = oneOf[string](raw[key], refuse, key)
+		case "spec_metric":
+			r.Metric, err = oneOf[string](raw[key], refuse, key)
+		case "connector":
+			r.Connector, err = oneOf[string](raw[key], refuse, key)
+		default:
+			err = refuse(key, "unknown key", "columns, connector, decimal, header_row, language, length_unit, spec, spec_metric")
+		}
+		if err != nil {
+			return Recipe{}, err
+		}
+	}
+	return r, nil
+}
+
+// oneOf reads a text that is one of some words, or any where none are given.
+func oneOf[T ~string](raw any, refuse func(key, says, allowed string) error, key string, words ...T) (T, error) {
+	s, ok := raw.(string)
+	if ok && (len(words) == 0 && s != "" || slices.Contains(words, T(s))) {
+		return T(s), nil
+	}
+	allowed := make([]string, len(words))
+	for i, w := range words {
+		allowed[i] = string(w)
+	}
+	if len(words) == 0 {
+		allowed = []string{"a text that is not empty"}
+	}
+	return "", refuse(key, fmt.Sprintf("%v is not one of the words", raw), strings.Join(allowed, ", "))
+}
+
+func fieldList() string {
+	var all []string
+	for _, f := range Fields() {
+		all = append(all, string(f))
+	}
+	return strings.Join(all, ", ")
+}
+
+// OfColumns is the recipe where it says anything of columns; else nil, as none was given.
+func (r *Recipe) OfColumns() *Recipe {
+	if r == nil || len(r.Columns) == 0 && r.HeaderRow == 0 && r.Mark == value.MarkUnknown {
+		return nil
+	}
+	return r
+}
+
+// Encode writes a recipe; DecodeRecipe reads it back as the same.
+func (r Recipe) Encode() []byte {
+	var b strings.Builder
+	b.WriteString("# How to read a wire list: what its columns mean.\n")
+	text := func(key, v string) {
+		if v != "" {
+			fmt.Fprintf(&b, "%s = %s\n", key, quoteTOML(v))
+		}
+	}
+	if r.HeaderRow > 0 {
+		fmt.Fprintf(&b, "header_row = %d\n", r.HeaderRow)
+	}
+	text("length_unit", string(r.Unit))
+	text("decimal", map[value.Mark]string{value.MarkPoint: "point", value.MarkComma: "comma"}[r.Mark])
+	text("language", r.Language)
+	text("spec", r.Spec)
+	text("spec_metric", r.Metric)
+	text("connector", r.Connector)
+	if r.Columns != nil {
+		b.WriteString("\n[columns]\n")
+		for _, head := range slices.Sorted(maps.Keys(r.Columns)) {
+			fmt.Fprintf(&b, "%s = %s\n", quoteTOML(head), quoteTOML(string(r.Columns[head])))
+		}
+	}
+	return []byte(b.String())
+}
+
+// quoteTOML writes a basic string.
+func quoteTOML(s string) string {
+	var b strings.Builder
+	b.WriteByte('"')
+	for _, r := range strings.ToValidUTF8(s, "\ufffd") {
+		switch {
+		case r == '"' || r == '\\':
+			b.WriteString(`\` + string(r))
+		case r < 0x20 || r == 0x7f:
+			fmt.Fprintf(&b, `\u%04X`, r)
+		default:
+			b.WriteRune(r)
+		}
+	}
+	b.WriteByte('"')
+	return b.String()
+}

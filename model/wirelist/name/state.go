@@ -1,0 +1,129 @@
+package name
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/value"
+)
+
+// State is what a row says its cavity is for.
+type State int
+
+const (
+	Used     State = iota
+	Blank          // nothing in it: a seal plug
+	Reserved       // kept free for something
+	Spare          // a wire for later
+)
+
+// StateOf reads a cell as what its cavity is for. The word of a state must be all there
+// is, but for what is done with an empty place, "N/C (plug)", for a number behind a spare,
+// "spare 2", and for what a place is kept for, "reserved for the pump": "spare injector 3"
+// is a signal. Of several words the one that says more counts.
+func StateOf(cell string) State {
+	f := strings.Trim(value.Fold(cell), " .:()[]*")
+	if s := stateWord(cell); s != Used {
+		return s
+	}
+	if isKeptFor(f) {
+		return Reserved
+	}
+	if !strings.ContainsAny(f, "()[];,:") && !strings.Contains(f, " - ") {
+		return Used
+	}
+	most := Used
+	for k, piece := range strings.FieldsFunc(strings.ReplaceAll(f, " - ", ";"),
+		func(r rune) bool { return strings.ContainsRune("()[];,:", r) }) {
+		switch s := stateWord(piece); {
+		case s != Used:
+			most = max(most, s)
+		case k == 0 || !isClosing(strings.TrimSpace(piece)):
+			return Used
+		}
+	}
+	return most
+}
+
+// isKeptFor: the words of a place that is kept for something, which is said behind them.
+func isKeptFor(folded string) bool {
+	for _, lead := range []string{"reserved for ", "reserve for ", "reserved - ", "reserved: ", "held for ", "future ", "reserviert fur ",
+		"reserviert fuer ", "reserve pour ", "reserve au ", "reservado para ", "reservada para ", "riservato a ", "riservato per "} {
+		if strings.HasPrefix(folded, lead) {
+			return true
+		}
+	}
+	return false
+}
+
+// OnlyState reports whether a cell says its state and nothing else.
+func OnlyState(cell string) bool {
+	return StateOf(cell) != Used && (stateWord(cell) != Used || !isKeptFor(strings.Trim(value.Fold(cell), " .:()[]*")))
+}
+
+// OnlyFree: a name of a net that says no more than that there is none yet.
+func OnlyFree(signal string) bool { return StateOf(signal) == Used && StateOfSignal(signal) != Used }
+
+// StateOfSignal reads the name of a net: a place that nobody has decided on is kept free.
+func StateOfSignal(cell string) State {
+	switch f := strings.Trim(value.Fold(cell), " .:()[]*"); {
+	case f == "open":
+		return Blank
+	case f != "" && IsUnknown(f):
+		return Reserved
+	}
+	return StateOf(cell)
+}
+
+// StateOfNote reads a note: what it says first counts, "Spare. 200 mm tail", "SPARE - coil and
+// stow".
+func StateOfNote(note string) State {
+	if s := StateOf(note); s != Used {
+		return s
+	}
+	if i := strings.IndexAny(note, ".,;:-–("); i > 0 && stateWord(note[:i]) == Spare {
+		return Spare
+	}
+	return Used
+}
+
+// stateWord is the state that one word or phrase names; used where it names none.
+func stateWord(cell string) State {
+	f := strings.Trim(value.Fold(cell), " .:()[]*")
+	switch f {
+	case "n/c", "nc", "n.c", "n/a", "n.a", "not connected", "no connection", "no connect", "do not connect", "dnc", "blank", "blanked",
+		"empty", "vacant", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin", "free",
+		"not fitted", "unfitted", "not populated", "unpopulated", "do not populate", "dnp", "-", "--", "---",
+		"plug", "plugged", "seal plug", "sealing plug", "blanking plug", "blank plug", "dummy plug", "filler plug", "cavity plug",
+		"nicht belegt", "nicht bestuckt", "nicht verbunden", "nicht verwenden", "nicht benutzt", "unbelegt", "unbenutzt", "frei", "leer",
+		"blindstopfen",
+		"libre", "vide", "non connecte", "non utilise", "ne pas utiliser", "non monte", "inutilise", "bouchon", "obturateur",
+		"sin conexion", "no conectado", "no usado", "no usar", "sin usar", "vacio", "tapon",
+		"libero", "non connesso", "non usato", "non usare", "vuoto", "tappo":
+		return Blank
+	case "reserved", "reserved for future use", "for future use", "future use", "future", "reserviert", "vorgehalten", "reservee",
+		"reservado", "reservada", "riservato", "riservata":
+		return Reserved
+	}
+	// "réserve" is French for a spare; "réservé", which folds to the same, for reserved.
+	if strings.EqualFold(strings.TrimSpace(cell), "réservé") {
+		return Reserved
+	}
+	switch strings.TrimRight(f, " -_#0123456789") {
+	case "spare", "spares", "spare wire", "spare tail", "spare end", "spare lead", "wired spare", "reserve", "reserveader",
+		"reserveleitung", "rechange", "fil de reserve", "repuesto", "de repuesto", "reserva", "de reserva", "riserva", "di riserva",
+		"scorta", "di scorta":
+		return Spare
+	}
+	return Used
+}
+
+// isClosing: what is done with a place that has no wire, or with the end of a spare.
+func isClosing(piece string) bool {
+	switch piece {
+	case "plug", "plugged", "fit plug", "cap", "capped", "seal", "sealed", "fit seal", "leave empty", "leave open", "leave blank",
+		"cap and stow", "capped and stowed", "stow", "stowed", "coiled", "coiled back", "insulate", "insulated",
+		"verschlossen", "leer lassen", "isoliert", "laisser vide", "isole", "dejar vacio", "lasciare vuoto":
+		return true
+	}
+	return stateWord(piece) != Used
+}

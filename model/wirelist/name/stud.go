@@ -1,0 +1,68 @@
+package name
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/value"
+)
+
+// IsStud: a name for a bolt or a point that several wires are taken to, which has no cavities:
+// a ground, "G1", "GND STAR", "chassis", a pole of the battery. A battery alone has two poles,
+// and "Battery current sensor" is a sensor: neither is one.
+func IsStud(name string) bool { return IsGroundStud(name) || IsOtherStud(name) }
+
+// IsGroundStud: a ground, whatever the nets are called that meet there.
+func IsGroundStud(name string) bool {
+	f := value.Fold(name)
+	if g := strings.TrimRight(f, "0123456789"); g == "g" && g != f {
+		return true
+	}
+	return studOf(name, func(w string) bool {
+		switch w {
+		case "gnd", "grd", "ground", "earth", "chassis", "masse", "massepunkt", "erde", "tierra", "masa", "massa", "terra":
+			return true
+		}
+		return false
+	})
+}
+
+// IsOtherStud: a bolt, a bar, or one pole of the battery.
+func IsOtherStud(name string) bool {
+	pole := len(value.PlusMinus(name)) > 0
+	for _, w := range Words(value.Fold(name)) {
+		switch w {
+		case "pos", "neg", "positive", "negative", "plus", "minus":
+			pole = true
+		}
+	}
+	return studOf(name, func(w string) bool {
+		switch w {
+		case "battery", "batt", "bat", "batterie", "bateria", "batteria":
+			return pole
+		case "stud", "eyelet", "busbar", "bolzen":
+			return true
+		}
+		return false
+	})
+}
+
+// studOf: one word of a name is of the kind, and every other one only says which or where.
+func studOf(name string, kind func(w string) bool) bool {
+	is := false
+	for _, w := range Words(value.Fold(name)) {
+		switch w = strings.TrimRight(w, "0123456789"); {
+		case kind(w):
+			is = true
+		case len(w) < 2: // a number, "M" of M6, a side
+		default:
+			switch w {
+			case "pos", "neg", "positive", "negative", "plus", "minus", "star", "stud", "point", "post", "terminal", "lug", "ring", "bolt",
+				"block", "bar",
+				"main", "engine", "body", "frame", "left", "right", "front", "rear", "lh", "rh", "punkt", "motor":
+			default:
+				return false
+			}
+		}
+	}
+	return is
+}

@@ -1,0 +1,199 @@
+package name
+
+import (
+	"strconv"
+	"strings"
+
+	"contralay/model/catalogue"
+	"contralay/model/wirelist/value"
+)
+
+// title is what the rows above a pin table say about its connector.
+type title struct {
+	Name    string // "" where they do not name it
+	Row     int
+	Insert  string // a name of the catalogue
+	Unknown string // what looks like an insert and is none of the catalogue
+	Gender  string // pin | socket
+	Counts  []Count
+	Paper   string   // heading above that of the connector: of the whole paper
+	Other   []string // what is not understood
+}
+
+// Count is a number that a title states.
+type Count struct {
+	Row  int
+	Of   string // contacts | plugs | wires | cavities
+	N    int
+	Text string
+}
+
+// ReadTitle reads the rows above a table: counts, insert and gender, and the name. A
+// row that says "connector" is the name before any other; then the last heading that
+// is more than an insert, as those above it are of the whole paper; then the first row
+// that begins with a designator, "J1 - ECU"; then the first row at all, of those that no
+// empty row parts from the table.
+func ReadTitle(rows []value.Row, cat *catalogue.Catalogue) title {
+	var t title
+	const plain, near, designated, heading, said = 1, 2, 3, 4, 5
+	rank, level := 0, 0
+	for i, r := range rows {
+		_, whole := r.Filled()
+		text := t.pieces(whole, r.Line, cat)
+		if text == "" {
+			continue
+		}
+		name, of := ConnectorName(text), near
+		for k := i; k+1 < len(rows); k++ {
+			if rows[k+1].Line > rows[k].Line+1 {
+				of = plain
+			}
+		}
+		first, _, _ := strings.Cut(text, " ")
+		switch {
+		case name != text:
+			of = said
+		case r.Level > 0:
+			of = heading
+		case IsDesignator(strings.TrimRight(first, ":,")):
+			of = designated
+		}
+		if of > rank || of == heading && rank == heading {
+			switch {
+			case t.Name == "":
+			case level > 0 && level < r.Level, rank <= near && of <= designated:
+				t.Paper = t.Name
+			default:
+				t.Other = append(t.Other, t.Name)
+			}
+			t.Name, t.Row, rank, level = name, r.Line, of, r.Level
+		} else {
+			t.Other = append(t.Other, text)
+		}
+	}
+	return t
+}
+
+// pieces takes counts, insert and gender out of a row and gives what is left.
+func (t *title) pieces(text string, row int, cat *catalogue.Catalogue) string {
+	all := strings.Split(text, ",")
+	if c, ok := ReadCount(text); ok {
+		all = nil
+		c.Row = row
+		t.Counts = append(t.Counts, c)
+	}
+	var left []string
+	for _, p := range all {
+		p = strings.TrimSpace(p)
+		if c, ok := ReadCount(p); ok {
+			c.Row = row
+			t.Counts = append(t.Counts, c)
+		} else if t.shell(p, cat) {
+			left = append(left, p)
+		}
+	}
+	return strings.Join(left, ", ")
+}
+
+// shell takes insert and gender out of a title; it reports whether there is more to it.
+func (t *title) shell(text string, cat *catalogue.Catalogue) (more bool) {
+	insert, gender := "", ""
+	for w := range strings.FieldsSeq(text) {
+		w = strings.Trim(w, ",;:()[].")
+		switch f := value.Fold(w); {
+		case looksLikeInsert(w) && insert == "":
+			insert = w
+		case f == "socket" || f == "sockets" || f == "female" || f == "buchse" || f == "buchsen" || f == "femelle" || f == "hembra" ||
+			f == "femmina":
+			gender = "socket"
+		case f == "pins" || f == "male" || f == "stifte" || f == "macho" || f == "maschio":
+			gender = "pin"
+		case f == "pin" && insert != "":
+			gender = "pin"
+		case f == "insert" || f == "arrangement" || f == "contacts" || f == "shell" || f == "":
+		default:
+			more = true
+		}
+	}
+	if insert != "" {
+		if _, known := cat.Insert(insert); known {
+			t.Insert = insert
+		} else {
+			t.Unknown = insert
+		}
+	}
+	if gender != "" && (insert != "" || !more || t.Insert != "") {
+		t.Gender = gender
+	}
+	return more
+}
+
+// looksLikeInsert: one or two digits, a dash, one to three digits.
+func looksLikeInsert(w string) bool {
+	a, b, ok := strings.Cut(w, "-")
+	return ok && len(a) >= 1 && len(a) <= 2 && len(b) >= 1 && len(b) <= 3 && strings.Trim(a+b, "0123456789") == ""
+}
+
+// ConnectorName takes the word for a connector off the head of a title.
+func ConnectorName(text string) string {
+	for _, lead := range []string{"connector", "stecker", "steckverbinder", "connecteur", "conector", "connettore", "plug", "pin table",
+		"pinout", "conn"} {
+		if f := value.Fold(text); len(f) == len(text) && strings.HasPrefix(f, lead) {
+			rest := text[len(lead):]
+			if name := strings.TrimLeft(rest, " :.#-"); name != "" && rest != "" && strings.ContainsAny(rest[:1], " :.#-") {
+				return name
+			}
+		}
+	}
+	return text
+}
+
+// ReadCount reads "Size 20 contacts x26", "Plugs: 4", "12 wires", "26 x contact": one
+// number and the word of what is counted, with nothing but sizes beside.
+func ReadCount(text string) (Count, bool) {
+	c := Count{Text: text}
+	all := value.Scan(value.Fold(text))
+	found := false
+	for i := 0; i < len(all); i++ {
+		t := all[i]
+		switch {
+		case t.Text == "size" && i+1 < len(all) && all[i+1].Kind == '0':
+			i++
+			if i+1 < len(all) && len(all[i+1].Text) == 1 && all[i+1].Kind == 'a' && all[i+1].Text != "x" {
+				i++ // 22 D
+			}
+		case t.Kind == '0':
+			n, err := strconv.Atoi(t.Text)
+			if err != nil || found {
+				return Count{}, false
+			}
+			c.N, found = n, true
+		case CountWord(t.Text) != "":
+			if c.Of != "" && c.Of != CountWord(t.Text) {
+				if c.Of == "contacts" && t.Text == "pins" || t.Text == "wires" {
+					return Count{}, false
+				}
+			}
+			c.Of = CountWord(t.Text)
+		case strings.Contains(" x qty off pcs total stuck st size : ( ) . , = * - seal blanking number of anzahl nombre numero no ",
+			" "+t.Text+" "):
+		default:
+			return Count{}, false
+		}
+	}
+	return c, found && c.Of != ""
+}
+
+func CountWord(word string) string {
+	switch word {
+	case "contact", "contacts", "pins", "sockets", "kontakte", "contactos", "contatti", "terminals":
+		return "contacts"
+	case "plug", "plugs", "stopfen", "blindstopfen", "bouchons", "tapones", "tappi":
+		return "plugs"
+	case "wire", "wires", "adern", "leitungen", "fils", "hilos", "fili":
+		return "wires"
+	case "cavity", "cavities", "way", "ways", "polig", "pole", "voies", "vias", "vie":
+		return "cavities"
+	}
+	return ""
+}

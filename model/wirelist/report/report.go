@@ -1,0 +1,138 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/model/unit"
+	"contralay/model/wirelist/value"
+)
+
+// Level is how much a finding matters: what cannot be built as it stands, what should
+// be looked at, what is only said.
+type Level string
+
+// The levels, worst first.
+const (
+	Stop Level = "stop"
+	Warn Level = "warn"
+	Note Level = "note"
+)
+
+// Finding is one thing to say about a place in a list.
+type Finding struct {
+	Level Level
+	Rule  string // what kind of thing: "no colour"
+	value.Place
+	What string // what stands there
+	Did  string // what was done about it
+}
+
+// String is the finding by itself: "PLACE: LEVEL: RULE: WHAT; DID".
+func (f Finding) String() string {
+	return value.JoinNonEmpty("; ", value.JoinNonEmpty(": ", f.Place.String(), string(f.Level), f.Rule, f.What), f.Did)
+}
+
+// Report is what an import made of its lists and what it found in them.
+type Report struct {
+	Facts    []string  // what was made, one line each
+	Findings []Finding // in the order of the lists
+
+	// what the lists have a place for, filled or not: id, signal, size, specification, colour, current, fuse, length, unit, reserved
+	States  map[string]bool
+	Taken   map[string]bool            // wires whose specification the lists do not say, by id
+	Lengths map[string]unit.Millimetre // what they say of the length of a wire, by its id
+}
+
+// Worst is the worst level found, "" where nothing was.
+func (r Report) Worst() Level {
+	for _, l := range []Level{Stop, Warn, Note} {
+		for _, f := range r.Findings {
+			if f.Level == l {
+				return l
+			}
+		}
+	}
+	return ""
+}
+
+// mostPlaces is how many places a line of the short report names (no source).
+const mostPlaces = 6
+
+// Lines is the short report: the facts, then the findings worst first, those of one
+// kind on one line with their rows.
+func (r Report) Lines() []string {
+	lines := append([]string{}, r.Facts...)
+	files := map[string]bool{}
+	for _, f := range r.Findings {
+		files[f.File+"\x00"+f.Sheet] = true
+	}
+	type group struct {
+		first Finding
+		whats []string
+		n     int
+	}
+	for _, level := range []Level{Stop, Warn, Note} {
+		var groups []*group
+		by := map[string]*group{}
+		for _, f := range r.Findings {
+			if f.Level != level {
+				continue
+			}
+			key := f.Rule + "\x00" + f.Did
+			g := by[key]
+			if g == nil {
+				g = &group{first: f}
+				by[key] = g
+				groups = append(groups, g)
+			}
+			if g.n++; g.n <= mostPlaces {
+				g.whats = append(g.whats, briefly(f, len(files) > 1))
+			}
+		}
+		for _, g := range groups {
+			says := strings.Join(g.whats, ", ")
+			if more := g.n - len(g.whats); more > 0 {
+				says += fmt.Sprintf(" and %d more", more)
+			}
+			lines = append(lines, value.JoinNonEmpty("; ", value.JoinNonEmpty(": ", string(level), g.first.Rule, says), g.first.Did))
+		}
+	}
+	return lines
+}
+
+// Full is the facts and every finding on a line of its own.
+func (r Report) Full() []string {
+	lines := append([]string{}, r.Facts...)
+	for _, f := range r.Findings {
+		lines = append(lines, f.String())
+	}
+	return lines
+}
+
+// briefly is what stands where, the file only where there are several.
+func briefly(f Finding, file bool) string {
+	where := ""
+	f.What = value.Short(f.What)
+	if f.Row > 0 {
+		where = fmt.Sprintf("row %d", f.Row)
+	}
+	if file {
+		where = value.JoinNonEmpty(" ", f.File, f.Sheet, where)
+	}
+	switch {
+	case where == "":
+		return f.What
+	case f.What == "":
+		return where
+	}
+	return f.What + " (" + where + ")"
+}
+
+// Counted is "1 wire", "2 wires".
+func Counted(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}

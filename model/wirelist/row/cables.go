@@ -1,0 +1,75 @@
+package row
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/draft"
+	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/value"
+)
+
+// CableCells reads the columns about cables of one row: the name of a cable or of a shield,
+// a mark that says yes, the wires it pairs with.
+func CableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item) {
+	var names, shields []string
+	for i, c := range b.Cols {
+		if c.Field != wirelistname.FieldCable || i >= len(cells) || value.IsNothing(cells[i]) {
+			continue
+		}
+		head := wirelistname.Loose(c.Head)
+		if head.Shielded && (head.Twisted || head.Conductors > 0) && strings.ContainsAny(c.Head, "/,&") {
+			head = value.Gauge{} // "Twist/Shield": the cell says which
+		}
+		switch text := cells[i]; wirelistname.YesOrNo(text) {
+		case "no":
+			continue
+		case "yes":
+			if value.IsCable(head) {
+				it.Cue.Twisted, it.Cue.Shielded = it.Cue.Twisted || head.Twisted, it.Cue.Shielded || head.Shielded
+				it.Cue.Conductors = max(it.Cue.Conductors, head.Conductors)
+				it.CueText = value.JoinNonEmpty("; ", it.CueText, c.Head)
+				continue
+			}
+			names = append(names, text)
+		default:
+			if wirelistname.IsBracket(text) && value.IsCable(head) { // it joins the rows beside
+				it.Cue.Twisted, it.Cue.Shielded = it.Cue.Twisted || head.Twisted, it.Cue.Shielded || head.Shielded
+				it.Cue.Conductors = max(it.Cue.Conductors, head.Conductors)
+				it.CueText = value.JoinNonEmpty("; ", it.CueText, c.Head)
+				continue
+			}
+			if ids := wirelistname.Partners(text); len(ids) > 0 {
+				it.With, it.CueText = append(it.With, ids...), value.JoinNonEmpty("; ", it.CueText, text)
+				g := wirelistname.Loose(text)
+				it.Cue.Shielded, it.Cue.Twisted = it.Cue.Shielded || g.Shielded, it.Cue.Twisted || g.Twisted
+				continue
+			}
+			if _, pin, ok := wirelistname.SplitEnd(text); ok && strings.Contains(text, ":") && wirelistname.IsCavity(pin) && head.Shielded {
+				// Where the shield is grounded; the row of its drain would say so, too.
+				it.Cue.Shielded, it.CueText = true, value.JoinNonEmpty("; ", it.CueText, c.Head)
+				it.Notes = append(it.Notes, value.JoinNonEmpty(": ", c.Head, text))
+				im.Say(report.Note, "shield taken to a cavity", it.Place, text, "kept in the note, no drain made")
+				continue
+			}
+			for _, name := range wirelistname.CableNames(text) {
+				g := wirelistname.Loose(name)
+				switch {
+				case g.Shielded && !g.Twisted && g.Conductors == 0 && wirelistname.IsMark(name), head.Shielded && !value.IsCable(g):
+					shields = append(shields, name)
+				default:
+					names = append(names, name)
+					it.Kind.Twisted, it.Kind.Shielded = it.Kind.Twisted || head.Twisted, it.Kind.Shielded || head.Shielded
+				}
+			}
+		}
+	}
+	it.Cable, it.Shield = strings.Join(names, " "), strings.Join(shields, " ")
+	if it.Cable != "" { // a mark beside its name says how it is made
+		it.Kind.Shielded, it.Kind.Twisted = it.Kind.Shielded || it.Cue.Shielded, it.Kind.Twisted || it.Cue.Twisted
+	}
+	if it.Cable == "" {
+		it.Cable, it.Kind.Shielded = it.Shield, it.Kind.Shielded || it.Shield != ""
+	}
+}

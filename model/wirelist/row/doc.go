@@ -1,0 +1,2 @@
+// Package row reads one row of a block: its ends, values and notes.
+package row

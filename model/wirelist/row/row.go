@@ -1,0 +1,145 @@
+package row
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/model/catalogue"
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/value"
+)
+
+// Row makes the items of one row: one for each cavity or wire that it names. notes is
+// what else is to be kept of it.
+func Row(im *draft.Importer, b *shape.Block, cells, notes []string, owner *draft.Term, place value.Place) {
+	it := draft.Item{Place: place, Wire: -1, Block: im.Pages, Notes: notes}
+	column := func(i int) value.Place { p := place; p.Column = shape.At(b.Cols, i); return p }
+	for i, c := range cells {
+		if i >= len(b.Cols) && c != "" {
+			it.Notes = append(it.Notes, c)
+			im.Say(report.Warn, "cell without heading", column(i), c, "kept in the note")
+		}
+		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && !b.Cols[i].Spared && c != "" {
+			it.Notes = append(it.Notes, value.JoinNonEmpty(": ", b.Cols[i].Head, c))
+		}
+	}
+	// "plug" is no number of a wire
+	if id := b.Cell(cells, name.FieldWire); !value.IsNothing(id) && (isPlainName(id) || name.StateOf(id) == name.Used) {
+		it.OwnID = id
+	}
+	it.Signal = b.Cell(cells, name.FieldSignal)
+	for i, c := range cells {
+		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && it.Signal == "" && name.DrainWord(value.Fold(c)) {
+			it.Signal = c // a shield among the numbers of the cores
+		}
+	}
+	if it.Signal == "" && it.OwnID != "" && name.DrainWord(strings.TrimRight(value.Fold(it.OwnID), "0123456789 ")) {
+		it.Signal, it.OwnID = it.OwnID, "" // a shield in the column of the wires
+	}
+	for i, c := range cells {
+		if i < len(b.Cols) && b.Cols[i].Running && b.Cols[i].Field == name.FieldIgnore {
+			it.Counted = strings.TrimRight(c, ".)")
+		}
+	}
+	Values(im, b, cells, &it, column)
+	_, it.Drain = draft.DrainOf(it.Signal)
+	NoteOf(im, b, cells, &it)
+	CableCells(im, b, cells, &it)
+	StateOf(im, b, cells, &it)
+	for i, c := range cells {
+		if i < len(b.Cols) && b.Cols[i].Spared && c != "" {
+			it.Notes = append(it.Notes, value.JoinNonEmpty(": ", b.Cols[i].Head, c))
+		}
+	}
+	it.Notes = append(it.Notes, b.Beside(cells)...)
+	im.Rows++
+
+	if !b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin) || owner != nil && !b.Has(name.FieldFrom) {
+		PinRow(im, b, cells, it, owner, column)
+		return
+	}
+	if pin, col := b.CellAt(cells, name.FieldPin); pin != "" && owner == nil {
+		it.Notes = append(it.Notes, "cavity: "+pin)
+		im.Say(report.Warn, "cavity of no connector", column(col), pin, "kept in the note")
+	}
+	froms, fromCol := EndsOf(im, b, cells, name.FieldFrom, name.FieldFromPin, &it, column)
+	tos, toCol := EndsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
+	col := toCol
+	if len(froms) > 1 || col < 0 {
+		col = max(fromCol, 0)
+	}
+	Between(im, it, froms, tos, column(col))
+}
+
+// PinRow makes an item for each cavity of a row of a pin table.
+func PinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, owner *draft.Term, column func(int) value.Place) {
+	cell, col := b.CellAt(cells, name.FieldPin)
+	if cell == "" || owner == nil {
+		im.Say(report.Warn, "row without cavity", it.Place, value.Tidy(strings.Join(cells, " ")), "left out")
+		return
+	}
+	var ins *catalogue.Insert
+	if i, ok := im.Cat.Insert(owner.Insert.V); ok {
+		ins = &i
+	}
+	var pins []string
+	if ins != nil && ins.Has(cell) {
+		pins = []string{cell}
+	} else {
+		for _, p := range name.SplitPins(cell) {
+			pins = append(pins, SpreadPin(im, b, p, ins, column(col))...)
+		}
+	}
+	if len(pins) == 0 {
+		im.Say(report.Warn, "no cavity", column(col), cell, "row left out")
+		return
+	}
+	free := it.State == name.Blank || it.State == name.Reserved
+	switch {
+	case len(pins) > 1 && free:
+		im.Say(report.Note, "several cavities in one cell", column(col), cell, fmt.Sprintf("taken as %d of them", len(pins)))
+	case len(pins) > 1:
+		net := fmt.Sprintf("%q", it.Signal)
+		if it.Signal == "" {
+			net = "without name"
+		}
+		im.Say(report.Note, twoOrMore(len(pins))+" cavities of one net", column(col), cell+" "+net, "a wire in each")
+	}
+	tos, toCol := EndsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
+	if it.Signal != "" && len(tos) == 0 {
+		it.Net = strings.Join(append(name.Words(value.Fold(it.Signal)), value.PlusMinus(it.Signal)...), " ")
+	}
+	var froms []draft.End
+	for _, p := range pins {
+		owner.Pin(p, it.State, it.Place)
+		if free {
+			one := it
+			if len(tos) > 0 {
+				one.To = tos[0]
+			}
+			im.RestOf(&one, owner.ID+":"+p)
+			continue
+		}
+		froms = append(froms, draft.End{Term: owner, Pin: p})
+	}
+	switch {
+	case free:
+	case len(froms) > 1 && len(tos) < 2: // said above
+		for _, from := range froms {
+			Between(im, it, []draft.End{from}, tos, column(col))
+		}
+	default:
+		Between(im, it, froms, tos, column(max(toCol, col)))
+	}
+}
+
+// twoOrMore is "two" and the numbers beyond.
+func twoOrMore(n int) string {
+	if n == 2 {
+		return "two"
+	}
+	return fmt.Sprint(n)
+}

@@ -1,0 +1,49 @@
+package row
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/value"
+)
+
+// Looks says which rows of a table are struck out and which its workbook does not show.
+func Looks(im *draft.Importer, t *value.Table) {
+	for _, r := range t.Rows {
+		at := value.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
+		switch {
+		case r.Struck:
+			im.Say(report.Warn, "row struck out", at, shape.RowText(r.Cells), "left out")
+		case r.Hidden:
+			im.Say(report.Note, "hidden row", at, "", "read like any other")
+		}
+	}
+}
+
+// WithoutStruck leaves out what a cell strikes through, "~~4~~ 5". What is left counts, and
+// what was struck out is reported; where nothing is left it stays in the note.
+func WithoutStruck(im *draft.Importer, b *shape.Block, cells, notes []string, place value.Place) ([]string, []string) {
+	for i := range cells {
+		for {
+			front, rest, open := strings.Cut(cells[i], "~~")
+			out, back, closed := strings.Cut(rest, "~~")
+			if !open || !closed || out == "" {
+				break
+			}
+			cells = slices.Clone(cells)
+			cells[i] = value.Tidy(front + " " + back)
+			where, did := place, "left out"
+			where.Column = shape.At(b.Cols, i)
+			if cells[i] == "" {
+				did = "kept in the note"
+				notes = append(notes, value.JoinNonEmpty(": ", where.Column, "struck out: "+out))
+			}
+			im.Say(report.Warn, "text struck out", where, fmt.Sprintf("%q", out), did)
+		}
+	}
+	return cells, notes
+}

@@ -1,0 +1,214 @@
+package row
+
+import (
+	"fmt"
+	"strings"
+	"unicode"
+
+	"contralay/model"
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/value"
+)
+
+// Values reads gauge, spec, colour, length, current and fuse of one row.
+func Values(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item, column func(int) value.Place) {
+	v := valueReader{im, b, cells, it, column}
+	v.size()
+	v.colour()
+	v.length()
+	v.current()
+	if cell, _ := b.CellAt(cells, name.FieldFuse); cell != "" && !value.IsNothing(cell) && !isNone(cell) {
+		FuseCell(im, b, cell, it)
+	}
+}
+
+// valueReader reads the values of one row into its item.
+type valueReader struct {
+	im     *draft.Importer
+	b      *shape.Block
+	cells  []string
+	it     *draft.Item
+	column func(int) value.Place
+}
+
+// keep leaves what is not understood as text.
+func (v *valueReader) keep(rule, what, cell string, col int) {
+	level := report.Warn
+	if rule == "no "+what {
+		level = report.Note
+	}
+	if rule == "no colour" || rule == "shade that no code has" {
+		level, rule = report.Note, "colour that no code has"
+	}
+	v.it.Notes = append(v.it.Notes, what+": "+cell)
+	v.im.Say(level, rule, v.column(col), fmt.Sprintf("%q", cell), "kept in the note")
+}
+
+// cell is the text of a field, "" where a dash fills it.
+func (v *valueReader) cell(f name.Field) (string, int) {
+	cell, col := v.b.CellAt(v.cells, f)
+	if value.IsNothing(cell) || f != name.FieldFuse && isNone(cell) {
+		return "", col
+	}
+	if at := v.b.Cols[col].Measured; at > 0 && at < len(v.cells) && strings.IndexFunc(cell, unicode.IsLetter) < 0 {
+		cell = value.JoinNonEmpty(" ", cell, v.cells[at]) // 1200 | mm
+	}
+	return cell, col
+}
+
+// size reads the columns of the specification and of the gauge.
+func (v *valueReader) size() {
+	b, it := v.b, v.it
+	if cell := b.Cell(v.cells, name.FieldSpec); cell != "" {
+		if g, rest := value.CutSpec(cell); g.Spec != "" && rest == "" {
+			it.Gauge = g
+		} else if more, ok := value.ParseGauge(cell, value.BareAWG, b.Mark); ok && (more.Spec != "" || value.IsCable(more) &&
+			!name.DrainWord(value.Fold(cell)) || more.Size != "" && strings.Trim(cell, "0123456789") != "") {
+			it.Gauge = more
+		} else if name.DrainWord(value.Fold(cell)) && it.Signal == "" {
+			it.Signal = cell
+		} else {
+			it.Gauge.Spec = cell
+		}
+	}
+	if cell, col := v.cell(name.FieldGauge); cell != "" {
+		g, ok := value.ParseGauge(cell, b.Cols[col].Bare, b.Mark)
+		if !ok {
+			g, ok = value.SizeAndColour(cell, b.Cols[col].Bare, b.Lang, b.Mark)
+		}
+		switch within := value.SizeWithin(cell, b.Mark); {
+		case ok && it.Gauge.Size != "" && g.Size != "" && it.Gauge.Size != g.Size:
+			v.keep("size against part number", "size", cell, col)
+		case ok:
+			if g.Spec == "" {
+				g.Spec = it.Gauge.Spec
+			}
+			if g.Size == "" {
+				g.Size = it.Gauge.Size
+			}
+			if len(g.Colour) == 0 {
+				g.Colour = it.Gauge.Colour
+			}
+			if g.Conductors == 0 {
+				g.Conductors = it.Gauge.Conductors
+			}
+			g.Shielded, g.Twisted = g.Shielded || it.Gauge.Shielded, g.Twisted || it.Gauge.Twisted
+			it.Gauge = g
+		case within != "" && it.Gauge.Size == "":
+			it.Gauge.Size = within
+			v.keep("more than a size", "size", cell, col)
+		default:
+			v.keep(WrongColumn(v.im, "size", cell, b), "size", cell, col)
+		}
+	}
+	it.Colour = it.Gauge.Colour
+}
+
+// colour reads the columns of the colour and of its stripe.
+func (v *valueReader) colour() {
+	b, it := v.b, v.it
+	stripe, stripeCol := v.cell(name.FieldStripe)
+	cell, col := v.cell(name.FieldColour)
+	if cell == "" {
+		if stripe != "" {
+			v.keep("stripe without colour", "stripe", stripe, stripeCol)
+		}
+		return
+	}
+	c, ok := value.ParseColour(cell, b.Lang)
+	if !ok && it.Gauge.Size == "" {
+		if g, both := value.SizeAndColour(cell, value.BareAWG, b.Lang, b.Mark); both {
+			it.Gauge.Size, c, ok = g.Size, g.Colour, true
+		}
+	}
+	whole := cell
+	if stripe != "" {
+		s, good := value.ParseColour(stripe, b.Lang)
+		c, ok = append(c, s...), ok && good && len(c)+len(s) <= value.MostHues
+		whole += " / " + stripe
+	}
+	switch {
+	case ok && len(it.Colour) > 0 && !it.Colour.Equal(c):
+		v.keep("colour against part number", "colour", whole, col)
+	case ok:
+		it.Colour = c
+		if c.Shaded() {
+			v.keep("shade that no code has", "colour", whole, col)
+		}
+	case stripe == "" && (name.StateOf(cell) == name.Spare || name.StateOf(cell) == name.Reserved):
+		// A status stands where a colour belongs: stateOf of the row reads it.
+	default:
+		v.keep(WrongColumn(v.im, "colour", cell, b), "colour", whole, col)
+	}
+}
+
+func (v *valueReader) length() {
+	cell, col := v.cell(name.FieldLength)
+	if cell == "" {
+		return
+	}
+	u := v.b.Cols[col].Unit
+	if u == "" {
+		u = v.im.Opt.Unit
+	}
+	if mm, ok := value.ParseLength(cell, u, v.b.Mark); ok {
+		v.it.Length = model.Some(mm)
+	} else if mm, ok := value.LengthWithin(cell, u, v.b.Mark); ok {
+		v.it.Length = model.Some(mm)
+		v.it.Notes = append(v.it.Notes, "length: "+cell)
+		v.im.Say(report.Note, "more than a length", v.column(col), fmt.Sprintf("%q", cell),
+			"taken as "+value.MmText(mm)+", the rest kept in the note")
+	} else if _, bare := value.LengthWithin(cell, "mm", v.b.Mark); bare {
+		v.keep("length without unit", "length", cell, col)
+	} else {
+		v.keep(WrongColumn(v.im, "length", cell, v.b), "length", cell, col)
+	}
+}
+
+func (v *valueReader) current() {
+	cell, col := v.cell(name.FieldCurrent)
+	if cell == "" {
+		return
+	}
+	if a, ok := value.ParseCurrent(cell, v.b.Cols[col].Milli, v.b.Mark); ok {
+		v.it.Amps = model.Some(a)
+	} else {
+		v.keep(WrongColumn(v.im, "current", cell, v.b), "current", cell, col)
+	}
+}
+
+// isNone is a word for none, where a fuse would be named.
+func isNone(cell string) bool {
+	switch value.Fold(strings.TrimSpace(cell)) {
+	case "none", "no", "nil", "n/a", "na", "without", "unfused", "not fused", "keine", "kein", "ohne", "aucun", "sans", "ninguno", "sin",
+		"nessuno", "senza":
+		return true
+	}
+	return false
+}
+
+// WrongColumn is the rule for a cell that is no such thing: it may be another.
+func WrongColumn(im *draft.Importer, what, cell string, b *shape.Block) string {
+	if _, ok := value.ParseGauge(cell, value.BareAWG, b.Mark); ok && what != "size" && strings.Trim(cell, "0123456789.,") != "" {
+		return "a size in the column of the " + what
+	}
+	if _, ok := value.ParseColour(cell, b.Lang); ok && what != "colour" && strings.Trim(cell, "0123456789-/., ") != "" {
+		return "a colour in the column of the " + what
+	}
+	if _, ok := value.ParseLength(cell, "", b.Mark); ok && what != "length" {
+		return "a length in the column of the " + what
+	}
+	if _, ok := value.ParseCurrent(cell, false, b.Mark); ok && what != "current" && strings.Trim(cell, "0123456789.,") != "" {
+		return "a current in the column of the " + what
+	}
+	all := value.Scan(value.Fold(cell))
+	for i := 1; i < len(all); i++ {
+		if all[i-1].Kind == '0' && value.IsCount(all, i) && all[i-1].Text != "1" {
+			return "a cable in a list of single wires"
+		}
+	}
+	return "no " + what
+}

@@ -1,0 +1,2 @@
+// Package shape finds the shape of a list: blocks, headings, what each column means.
+package shape

@@ -1,0 +1,110 @@
+package shape
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/value"
+)
+
+// column is one column of a block.
+type column struct {
+	Field   name.Field
+	Of      string           // the device that its heading names, "ECU" of "ECU pin"; "" where it names none
+	Head    string           // its heading as it stands in the list
+	Unit    value.LengthUnit // that its heading states
+	Milli   bool             // its heading states mA
+	Bare    value.Bare       // how a whole number in a gauge column is read
+	Said    bool             // its heading says so
+	Section bool             // its heading says that it is a cross section, in no unit
+	Whole   bool             // some size is a number alone
+	Sizes   bool             // it is headed as wires and holds sizes
+
+	Measured int // the column of its unit; 0 where there is none
+
+	Running bool // it is taken for the number of the row
+	Spared  bool // its heading is known, and nothing here takes what it says
+	several bool // of a connector: it names the device, the next column which of its plugs
+}
+
+// At is how a finding names the column.
+func At(cols []column, i int) string {
+	if i < len(cols) && cols[i].Head != "" {
+		return cols[i].Head
+	}
+	return value.ColumnLetter(i)
+}
+
+// reader knows the headings.
+type Headings struct {
+	Words  map[string]name.Meaning
+	Recipe *name.Recipe
+}
+
+// header reads a row as headings. ok is false where it is none: fewer than two cells
+// with a known meaning, fewer than half of those that are filled, or none that a wire
+// could hang on. Words of one or two letters, which could be cavities, count only
+// beside two others, or as a from and a to.
+func (h Headings) header(r value.Row) (cols []column, lang string, ok bool) {
+	if h.Recipe == nil && hasNumber(r) {
+		return nil, "", false
+	}
+	filled, strong, keys := 0, 0, 0
+	votes := map[string]int{}
+	cols = make([]column, len(r.Cells))
+	weak := map[name.Field]bool{}
+	for i, cell := range r.Cells {
+		c := column{Field: name.FieldKeep, Head: cell}
+		if cell == "" {
+			cols[i] = c
+			continue
+		}
+		filled++
+		m, known := h.mean(cell, &c)
+		if known {
+			c.Field = m.Field
+			if m.Weak {
+				weak[m.Field] = true
+			} else {
+				strong++
+				keys += isKey(m.Field)
+			}
+			if m.Lang != "" {
+				votes[m.Lang]++
+			}
+		}
+		cols[i] = c
+	}
+	if h.devicePins(cols) {
+		strong, keys = strong+2, keys+1
+	}
+	if weak[name.FieldFrom] && weak[name.FieldTo] {
+		strong, keys = strong+2, keys+1
+	}
+	if strong < 2 || keys == 0 && !weak[name.FieldNumber] || 2*(strong+len(weak)) < filled {
+		return nil, "", false
+	}
+	for l, n := range votes {
+		if lang == "" || n > votes[lang] || n == votes[lang] && l < lang {
+			lang = l
+		}
+	}
+	h.sides(cols)
+	return cols, lang, true
+}
+
+// hasNumber: a cell is a number alone, which no heading is. It spares most rows the
+// looking up.
+func hasNumber(r value.Row) bool {
+	return slices.ContainsFunc(r.Cells, func(c string) bool { return c != "" && strings.Trim(c, "0123456789.,") == "" })
+}
+
+// isKey: a column that a row can hang on.
+func isKey(f name.Field) int {
+	if slices.Contains([]name.Field{name.FieldWire, name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldToPin, name.FieldRun,
+		name.FieldPin}, f) {
+		return 1
+	}
+	return 0
+}

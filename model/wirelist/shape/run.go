@@ -1,0 +1,107 @@
+package shape
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/value"
+)
+
+// runMarks part the two ends that stand in one cell, the surest first.
+func runMarks() []string {
+	return []string{"->", "→", "=>", "⇒", "↔", "<>", ">", " to ", " nach ", " vers ", " hasta ", " - ", " – ", " — "}
+}
+
+// splitRun parts "P1-A -> J1-3" into its two ends. ok is false where no mark parts the cell
+// in two.
+func splitRun(cell string) (from, to string, ok bool) {
+	for _, mark := range runMarks() {
+		if a, b, found := strings.Cut(cell, mark); found {
+			a, b = strings.Trim(a, " <-"), strings.TrimSpace(b)
+			return a, b, a != "" && b != "" && !strings.Contains(b, mark)
+		}
+	}
+	return "", "", false
+}
+
+// hasArrow: an arrow stands in the cell, which nobody writes into the name of one end.
+func hasArrow(cell string) bool {
+	return strings.Contains(cell, "->") || strings.ContainsAny(cell, "→⇒↔") || strings.Contains(cell, "=>")
+}
+
+// settleRuns gives a column of both ends in one cell the use that its cells show: where they
+// hold one end each it is the far end of a pin table, or text. Where a list has its ends in
+// columns of their own besides, it is text.
+func (b *Block) settleRuns() {
+	for i := range b.Cols {
+		if b.Cols[i].Field == name.FieldRun {
+			b.settleRun(i)
+		}
+	}
+}
+
+func (b *Block) settleRun(i int) {
+	both, one := 0, 0
+	for _, r := range b.Rows {
+		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || IsText(r) {
+			continue
+		}
+		if _, _, ok := splitRun(r.Cells[i]); ok {
+			both++
+		} else {
+			one++
+		}
+	}
+	another := slices.IndexFunc(b.Cols, func(c column) bool { return c.Field == name.FieldRun }) != i
+	switch c := &b.Cols[i]; {
+	case another || b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin):
+		c.Field, c.Spared = name.FieldKeep, true
+	case both < one && b.Has(name.FieldPin):
+		c.Field = name.FieldTo
+	case both < one:
+		c.Field, c.Spared = name.FieldKeep, true
+	}
+}
+
+// PartRuns gives the rows with both ends in one cell a cell for each: the first stays in its
+// column, the other comes behind the last. Where From holds both and To none, they part too.
+func (b *Block) PartRuns() {
+	from := slices.IndexFunc(b.Cols, func(c column) bool { return c.Field == name.FieldRun || c.Field == name.FieldFrom })
+	if from < 0 {
+		return
+	}
+	run := b.Cols[from].Field == name.FieldRun
+	if run {
+		wide := len(b.Cols)
+		for _, r := range b.Rows {
+			wide = max(wide, len(r.Cells))
+		}
+		b.Cols = slices.Clone(b.Cols)
+		for len(b.Cols) < wide {
+			b.Cols = append(b.Cols, column{Field: name.FieldKeep})
+		}
+		b.Cols[from].Field = name.FieldFrom
+		b.Cols = append(b.Cols, column{Field: name.FieldTo, Head: b.Cols[from].Head})
+	}
+	to := slices.IndexFunc(b.Cols, func(c column) bool { return c.Field == name.FieldTo })
+	if to < 0 {
+		return
+	}
+	b.Rows = slices.Clone(b.Rows)
+	for k, r := range b.Rows {
+		if from >= len(r.Cells) || IsText(r) {
+			continue
+		}
+		near, far, ok := splitRun(r.Cells[from])
+		if !ok || !run && (!hasArrow(r.Cells[from]) || to < len(r.Cells) && !value.IsNothing(r.Cells[to])) {
+			continue
+		}
+		r.Cells = slices.Clone(r.Cells)
+		for len(r.Cells) <= to {
+			r.Cells = append(r.Cells, "")
+		}
+		r.Cells[from], r.Cells[to] = near, far
+		b.Rows[k] = r
+	}
+}

@@ -1,0 +1,159 @@
+package shape
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/value"
+)
+
+// devicePins settles two headings "ECU pin" and "Sensor pin" of a row that names no
+// other ends: the wires run from the one device to the other.
+func (h Headings) devicePins(cols []column) bool {
+	var of []int
+	for i, c := range cols {
+		w := name.Words(value.Fold(c.Head))
+		switch {
+		case c.Field == name.FieldKeep && len(w) > 1 && h.Words[w[len(w)-1]].Field == name.FieldPin:
+			of = append(of, i)
+		case c.Field == name.FieldFrom || c.Field == name.FieldTo || c.Field == name.FieldPin || c.Field == name.FieldFromPin ||
+			c.Field == name.FieldToPin || c.Field == name.FieldConnector:
+			return false
+		}
+	}
+	if len(of) != 2 {
+		return false
+	}
+	for k, i := range of {
+		cols[i].Field = []name.Field{name.FieldFromPin, name.FieldToPin}[k]
+		cols[i].Of = cols[i].Head
+		if cut := strings.LastIndexAny(cols[i].Head, " -_/."); cut > 0 {
+			cols[i].Of = strings.TrimRight(cols[i].Head[:cut], " -_/.")
+		}
+	}
+	return true
+}
+
+// sides settles what one heading alone does not say: of two headings "pin" the one
+// behind "from" is its, a "No." is the wire's id in a from-to list and the pin in a
+// table that has no other.
+func (h Headings) sides(cols []column) {
+	has := func(f name.Field) bool {
+		return slices.ContainsFunc(cols, func(c column) bool { return c.Field == f })
+	}
+	ends := has(name.FieldFrom) || has(name.FieldTo) || has(name.FieldFromPin) || has(name.FieldRun)
+	h.italian(cols)
+	side, seen := name.Field(""), map[name.Field]int{}
+	for i := range cols {
+		f := cols[i].Field
+		switch {
+		case f == name.FieldFrom || f == name.FieldTo:
+			side = f
+		case f == name.FieldPin && ends && side == name.FieldFrom && !has(name.FieldFromPin):
+			cols[i].Field = name.FieldFromPin
+		case f == name.FieldPin && ends && side == name.FieldTo && !has(name.FieldToPin):
+			cols[i].Field = name.FieldToPin
+		case f == name.FieldNumber && (ends || has(name.FieldPin)):
+			another := has(name.FieldWire)
+			cols[i].Field = name.FieldWire
+			if another || !ends {
+				cols[i].Field, cols[i].Running = name.FieldIgnore, true // a running number beside ids or pins
+			}
+		case f == name.FieldNumber:
+			cols[i].Field = name.FieldPin
+		}
+		seen[cols[i].Field]++
+	}
+	for i := 1; i < len(cols); i++ {
+		switch before := cols[i-1].Field; before {
+		case name.FieldLength, name.FieldGauge, name.FieldCurrent:
+			if cols[i].Field == name.FieldUnit || isUnitHeading(cols[i].Head) && !h.given(cols[i].Head, i) {
+				cols[i].Field, cols[i-1].Measured = name.FieldUnit, i
+			}
+		}
+	}
+	if has(name.FieldPin) && has(name.FieldFrom) && !has(name.FieldTo) && !has(name.FieldToPin) {
+		// A pin table that says where its wires come from.
+		for i := range cols {
+			switch cols[i].Field {
+			case name.FieldFrom:
+				cols[i].Field = name.FieldTo
+			case name.FieldFromPin:
+				cols[i].Field = name.FieldToPin
+			}
+		}
+	}
+	if ends || seen[name.FieldConnector] < 2 && seen[name.FieldPin] < 2 {
+		return
+	}
+	if seen[name.FieldConnector] > 2 && seen[name.FieldPin] == 2 {
+		// Device, plug, pin, and the same of the other end.
+		behind := false
+		for i := range cols {
+			switch f := cols[i].Field; {
+			case f == name.FieldConnector && !behind:
+				cols[i].Field = name.FieldFrom
+			case f == name.FieldConnector:
+				cols[i].Field = name.FieldTo
+			case f == name.FieldPin && !behind:
+				cols[i].Field, behind = name.FieldFromPin, true
+			case f == name.FieldPin:
+				cols[i].Field = name.FieldToPin
+			}
+		}
+		return
+	}
+	// Connector, pin, connector, pin: the first of each is the from side.
+	nth := map[name.Field]int{}
+	for i := range cols {
+		f := cols[i].Field
+		nth[f]++
+		switch {
+		case f == name.FieldConnector && nth[f] == 1 && seen[f] == 2:
+			cols[i].Field = name.FieldFrom
+		case f == name.FieldConnector && nth[f] == 2:
+			cols[i].Field = name.FieldTo
+		case f == name.FieldPin && nth[f] == 1 && seen[name.FieldConnector] == 2:
+			cols[i].Field = name.FieldFromPin
+		case f == name.FieldPin && nth[f] == 2 && seen[name.FieldConnector] == 2:
+			cols[i].Field = name.FieldToPin
+		}
+	}
+}
+
+// italian settles the one word "a": it is "to" where another heading says "from" and none
+// "to", ampere where there is one, and in "A connettore" beside "Da connettore" no side A.
+func (h Headings) italian(cols []column) {
+	from, to := false, false
+	for _, c := range cols {
+		switch f := value.Fold(c.Head); {
+		case f == "a" || strings.HasPrefix(f, "a "):
+		case c.Field == name.FieldFrom || c.Field == name.FieldFromPin:
+			from = true
+		case c.Field == name.FieldTo || c.Field == name.FieldToPin:
+			to = true
+		}
+	}
+	for i, c := range cols {
+		f := value.Fold(c.Head)
+		switch {
+		case h.given(c.Head, i):
+		case f == "a" && c.Field == name.FieldTo && to:
+			cols[i].Field = name.FieldCurrent
+		case strings.HasPrefix(f, "a ") && from && !to && c.Field == name.FieldFrom:
+			cols[i].Field = name.FieldTo
+		case strings.HasPrefix(f, "a ") && from && !to && c.Field == name.FieldFromPin:
+			cols[i].Field = name.FieldToPin
+		}
+	}
+}
+
+// isUnitHeading: a column of units, behind one of values.
+func isUnitHeading(head string) bool {
+	switch strings.Join(name.Words(value.Fold(head)), " ") {
+	case "unit", "units", "uom", "unit of measure", "einheit", "unite", "unidad", "unita", "u m", "um":
+		return true
+	}
+	return false
+}

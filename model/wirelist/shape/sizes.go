@@ -1,0 +1,64 @@
+package shape
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/value"
+)
+
+// madeSizes are the AWG sizes that harness wire is made in; common practice, no source.
+func madeSizes() []string {
+	return []string{"10", "12", "14", "16", "18", "20", "22", "24", "26", "28", "30"}
+}
+
+// sizesAsWires takes a column headed "wire" for what it holds where that is sizes: every
+// cell is one, and some has its unit or comes again, which a number of a wire does not. Two
+// pins of "22" are not one wire. What a person said of a column holds.
+func (h Headings) sizesAsWires(b *Block) {
+	if b.Has(name.FieldGauge) {
+		return
+	}
+	for i := range b.Cols {
+		c := &b.Cols[i]
+		if c.Field != name.FieldWire || h.given(c.Head, i) {
+			continue
+		}
+		seen := map[string]bool{}
+		n, sure := 0, false
+		for _, r := range b.Rows {
+			if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || IsText(r) {
+				continue
+			}
+			cell := value.Fold(r.Cells[i])
+			plain := strings.Trim(cell, "0123456789") == ""
+			if plain && !slices.Contains(madeSizes(), cell) {
+				return // 6 or 101: the number of a wire, which may stand twice
+			}
+			if g, ok := value.ParseGauge(cell, value.BareAWG, b.Mark); !ok || g.Size == "" {
+				return
+			}
+			sure = sure || seen[cell] || !plain
+			seen[cell] = true
+			n++
+		}
+		if n > 1 && sure {
+			c.Field, c.Sizes = name.FieldGauge, true
+			return
+		}
+	}
+}
+
+// given reports whether a recipe says what a column means.
+func (h Headings) given(head string, i int) bool {
+	if h.Recipe == nil {
+		return false
+	}
+	for key := range h.Recipe.Columns {
+		if columnNumber(key) == i+1 || head != "" && value.Fold(key) == value.Fold(head) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,204 @@
+package value
+
+import (
+	"slices"
+	"strings"
+)
+
+// Colour is the colour of a wire: the base, then its stripes. The zero value is none.
+type Colour []Hue
+
+// Hue is one colour, with its shade where a list gives one.
+type Hue struct {
+	Of    int    // index of the hue: 0 to 9 as the digit code counts them
+	Shade string // "light", "dark", or ""
+}
+
+// hue is one row of the table of colours.
+type hue struct {
+	digit string // of the ten-colour code; "" where it has none
+	iec   string // of IEC 60757
+	name  string
+}
+
+// hues is the table of colours. Digits: the code of MIL-STD-681, from memory, not
+// verified; letters: IEC 60757, from memory, not verified. Neither has a code for a
+// light or a dark shade.
+func hues() [15]hue {
+	return [15]hue{
+		{"0", "BK", "black"}, {"1", "BN", "brown"}, {"2", "RD", "red"}, {"3", "OG", "orange"}, {"4", "YE", "yellow"},
+		{"5", "GN", "green"}, {"6", "BU", "blue"}, {"7", "VT", "violet"}, {"8", "GY", "grey"}, {"9", "WH", "white"},
+		{"", "PK", "pink"}, {"", "TQ", "turquoise"}, {"", "GD", "gold"}, {"", "SR", "silver"}, {"", "", "clear"},
+	}
+}
+
+// Letters is the IEC 60757 code, "WHRD"; ok is false where a hue has none. A shade is
+// not part of it.
+func (c Colour) Letters() (code string, ok bool) {
+	table := hues()
+	for _, h := range c {
+		if table[h.Of].iec == "" {
+			return "", false
+		}
+		code += table[h.Of].iec
+	}
+	return code, len(c) > 0
+}
+
+// Digits is the digit code, "92"; ok is false where a hue has none.
+func (c Colour) Digits() (code string, ok bool) {
+	table := hues()
+	for _, h := range c {
+		if table[h.Of].digit == "" {
+			return "", false
+		}
+		code += table[h.Of].digit
+	}
+	return code, len(c) > 0
+}
+
+// String prints words that ParseColour reads as the same: "white/light blue".
+func (c Colour) String() string {
+	table := hues()
+	var parts []string
+	for _, h := range c {
+		name := table[h.Of].name
+		if h.Shade != "" {
+			name = h.Shade + " " + name
+		}
+		parts = append(parts, name)
+	}
+	return strings.Join(parts, "/")
+}
+
+// Shaded reports whether a shade goes lost in a code.
+func (c Colour) Shaded() bool {
+	return slices.ContainsFunc(c, func(h Hue) bool { return h.Shade != "" })
+}
+
+// Equal compares two colours, shades included.
+func (c Colour) Equal(o Colour) bool { return slices.Equal(c, o) }
+
+// most hues of one wire: a base and three stripes (MIL-STD-681 has up to three, from memory).
+const MostHues = 4
+
+// ParseColour reads a colour cell: words of several languages, two-letter codes, a
+// digit code, base and stripes with anything between. lang, "de" or another code,
+// says whose short forms count where two languages differ ("gr" is grau and gris, but
+// no English colour); "" is none. ok is false where anything is not understood or
+// could be read in two ways.
+func ParseColour(text, lang string) (Colour, bool) {
+	s := Fold(strings.TrimSpace(text))
+	if c, ok := digitColour(s); ok {
+		return c, true
+	}
+	var c Colour
+	shade := ""
+	between, with := false, false
+	for _, t := range Scan(s) {
+		switch {
+		case t.Kind == '/' || t.Kind == '-' || t.Kind == '+' || t.Kind == ',' || t.Kind == '.' || t.Kind == '&' || t.Kind == '\\' ||
+			t.Kind == '|' || t.Kind == ';':
+			if between || len(c) == 0 || shade != "" {
+				return nil, false // a sign with nothing before it, or two
+			}
+			between = true
+			continue
+		case t.Kind == '(' || t.Kind == ')':
+			continue
+		case t.Kind != 'a':
+			return nil, false
+		}
+		if t.Text == "or" && len(c) > 0 && !between {
+			return nil, false // "red or blue" is a question, not three colours
+		}
+		if s, behind := isShade(t.Text); s != "" {
+			switch {
+			case shade != "":
+				return nil, false
+			case behind && len(c) > 0 && !between && c[len(c)-1].Shade == "":
+				c[len(c)-1].Shade = s // "bleu clair", "verde oscuro"
+			default:
+				shade = s
+			}
+			continue
+		}
+		if s, rest := compoundShade(t.Text); s != "" && shade == "" {
+			shade, t.Text = s, rest
+		}
+		switch t.Text {
+		case "stripe", "striped", "stripes", "streifen", "tracer", "trace", "band", "raya", "riga":
+			if len(c) == 0 || with || between {
+				return nil, false
+			}
+			continue
+		case "with", "mit", "avec", "con", "w":
+			if t.Text == "w" && (between || len(c) == 0) {
+				break // white: "R/W", "w"
+			}
+			if len(c) == 0 || with || between {
+				return nil, false
+			}
+			with = true
+			continue
+		}
+		hues, ok := wordColour(t.Text, lang)
+		if !ok || len(c)+len(hues) > MostHues || len(hues) > 1 && shade != "" {
+			return nil, false
+		}
+		for _, h := range hues {
+			if len(c) > 0 && c[len(c)-1] == (Hue{h, shade}) {
+				return nil, false // a stripe that nobody would see
+			}
+			c = append(c, Hue{h, shade})
+		}
+		shade, between, with = "", false, false
+	}
+	if len(c) == 0 || between || shade != "" || with {
+		return nil, false
+	}
+	return c, true
+}
+
+// digitColour reads "6", "92", "9/2", "901".
+func digitColour(s string) (Colour, bool) {
+	var c Colour
+	for i, d := range []byte(s) {
+		switch {
+		case IsDigit(d) && len(c) < MostHues && (len(c) == 0 || c[len(c)-1].Of != int(d-'0')):
+			c = append(c, Hue{Of: int(d - '0')})
+		case (d == '/' || d == '-') && i > 0 && i+1 < len(s) && IsDigit(s[i-1]) && IsDigit(s[i+1]):
+		default:
+			return nil, false
+		}
+	}
+	return c, len(c) > 0
+}
+
+// wordColour reads one word or code; a code may hold several hues.
+func wordColour(word, lang string) ([]int, bool) {
+	if i, ok := colourWord(word, lang); ok {
+		return []int{i}, true
+	}
+	if len(word)%2 != 0 || len(word) > 2*MostHues {
+		return nil, false
+	}
+	var all []int
+	for k := 0; k < len(word); k += 2 {
+		i, ok := colourCode(word[k : k+2])
+		if !ok {
+			return nil, false
+		}
+		all = append(all, i)
+	}
+	return all, len(all) > 0
+}
+
+func colourCode(two string) (int, bool) {
+	for i, h := range hues() {
+		if h.iec != "" && strings.EqualFold(h.iec, two) {
+			return i, true
+		}
+	}
+	return 0, false
+}

@@ -1,0 +1,2 @@
+// Package value reads the values in a cell: gauges, colours, currents, lengths, numbers.
+package value

@@ -1,0 +1,326 @@
+package value
+
+import (
+	"strconv"
+	"strings"
+
+	"contralay/model/catalogue"
+)
+
+// Gauge is what a gauge cell says: a size, and more where the cell holds a cable or
+// a part number.
+type Gauge struct {
+	Spec       string // "AS22759/32"; "" where the cell names none
+	Size       string // canonical, "22", "1/0" or "0.5mm2"; "" where it gives none
+	Colour     Colour // of a part number
+	Conductors int    // 0 where the cell does not count them
+	Shielded   bool
+	Twisted    bool
+}
+
+// Bare is how a whole number without unit in a gauge cell is read.
+type Bare int
+
+// A decimal number without unit is always mm²: no AWG size has decimals.
+const (
+	BareAWG Bare = iota
+	BareMM2
+)
+
+// largestMM2 is the largest cross-section that is read, in mm²: what is more is no
+// wire of a harness (ISO 6722-1 ends at 120).
+const largestMM2 = 120
+
+// ParseGauge reads a gauge cell: "22", "22 AWG", "AWG22", "22ga", "#22", "1/0",
+// "0.5mm²", "0,5", "2x24 AWG shielded", "2 core 0.35 mm²", "M22759/32-22-9". ok is false
+// where anything in it is not understood.
+func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
+	if g, ok := parsePart(text); ok {
+		return g, true
+	}
+	if spec, rest := CutSpec(text); spec.Spec != "" {
+		if rest == "" {
+			return spec, true
+		}
+		if spec.Spec == MetricSpec {
+			bare = BareMM2
+		}
+		g, ok = ParseGauge(rest, bare, mark)
+		if ok = ok && g.Spec == "" && (spec.Size == "" || g.Size == "" || g.Size == spec.Size); !ok {
+			return Gauge{}, false
+		}
+		if g.Spec, g.Colour = spec.Spec, spec.Colour; g.Size == "" {
+			g.Size = spec.Size
+		}
+		return g, true
+	}
+	all := Scan(Fold(squared(text)))
+	size, metric, awg := "", false, false
+	for i := 0; i < len(all); i++ {
+		t := all[i]
+		switch {
+		case t.Kind == '0' && g.Conductors == 0 && size == "" && i+1 < len(all) && IsCount(all, i+1):
+			n, err := strconv.Atoi(t.Text)
+			if err != nil || n < 1 || n > 99 {
+				return Gauge{}, false
+			}
+			g.Conductors = n
+			i++
+			if all[i].Kind == '-' {
+				i++
+			}
+		case t.Kind == '0' && size == "":
+			size = t.Text
+		case t.Text == "sq" && i+1 < len(all) && all[i+1].Text == "mm", t.Text == "mm" && i+1 < len(all) && all[i+1].Text == "sq":
+			metric = true
+			i++
+		case t.Text == "sq" && i+2 < len(all) && all[i+1].Kind == '.' && all[i+2].Text == "mm":
+			metric = true
+			i += 2
+		case t.Text == "mm2" || t.Text == "qmm" || t.Text == "sqmm":
+			metric = true
+		case t.Text == "awg" || t.Text == "ga" || t.Text == "gauge" || t.Text == "#":
+			awg = true
+		case !g.Cable(t.Text):
+			return Gauge{}, false
+		}
+	}
+	if metric && awg || size == "" && g.Conductors == 0 && !g.Shielded && !g.Twisted || size == "" && (metric || awg) {
+		return Gauge{}, false
+	}
+	if size == "" {
+		return g, true
+	}
+	g.Size, ok = canonical(size, metric, awg, bare, mark)
+	return g, ok
+}
+
+// SizeAndColour parts "RED-22", "22 BLU" and "WHT-RED 20 AWG": a size at one end of a cell, and
+// all the rest a colour.
+func SizeAndColour(text string, bare Bare, lang string, mark Mark) (Gauge, bool) {
+	text = strings.TrimSpace(text)
+	for i := 1; i < len(text); i++ {
+		if !strings.ContainsRune(" -/,", rune(text[i])) {
+			continue
+		}
+		front, back := strings.TrimSpace(text[:i]), strings.TrimSpace(text[i+1:])
+		for _, try := range [][2]string{{front, back}, {back, front}} {
+			if !strings.ContainsAny(try[0], "0123456789") || strings.ContainsAny(try[1], "0123456789") {
+				continue
+			}
+			g, ok := ParseGauge(try[0], bare, mark)
+			if !ok || g.Size == "" || IsCable(g) {
+				continue
+			}
+			if c, ok := ParseColour(try[1], lang); ok && len(c) > 0 {
+				g.Colour = c
+				return g, true
+			}
+		}
+	}
+	return Gauge{}, false
+}
+
+// IsCount: what follows a number makes it a count of conductors, not a size.
+func IsCount(all []token, i int) bool {
+	if all[i].Kind == '-' && i+1 < len(all) {
+		i++
+	}
+	switch all[i].Text {
+	case "x", "core", "cores", "conductor", "conductors", "cond", "c", "adrig", "aderig", "poli", "brins", "conducteurs", "hilos",
+		"conductores", "fili", "conduttori":
+		return true
+	}
+	return false
+}
+
+// Cable takes in one word about how a cable is made; false where it is no such word.
+func (g *Gauge) Cable(word string) bool {
+	switch word {
+	case "shielded", "screened", "shield", "screen", "shld", "shd", "sh", "scr", "scrn", "geschirmt", "gesch", "abgeschirmt", "abgesch",
+		"schirm", "blinde", "blindee", "blindage", "ecrante", "apantallado", "apantallada", "schermato", "schermata":
+		g.Shielded = true
+	case "twisted", "twist", "twstd", "tw", "twp", "verdrillt", "verdr", "torsade", "torsadee", "trenzado", "trenzada", "intrecciato",
+		"intrecciata":
+		g.Twisted = true
+	case "tp", "utp":
+		g.Twisted, g.Conductors = true, max(g.Conductors, 2)
+	case "tsp", "stp", "tspr":
+		g.Twisted, g.Shielded, g.Conductors = true, true, max(g.Conductors, 2)
+	case "pair", "pr", "paar", "paire", "par", "coppia":
+		g.Conductors = max(g.Conductors, 2)
+	case "triple":
+		g.Conductors = max(g.Conductors, 3)
+	case "quad":
+		g.Conductors = max(g.Conductors, 4)
+	case "cable", "wire", "kabel", "leitung", ",", ";", ".", "+", "/", "(", ")", "and", "und":
+	default:
+		return false
+	}
+	return true
+}
+
+// canonical is the one spelling of a size.
+func canonical(size string, metric, awg bool, bare Bare, mark Mark) (string, bool) {
+	if size == "0" && !awg {
+		return "", false // an empty cell of a spreadsheet as often as 1/0
+	}
+	if _, is := catalogue.AWGNumber(size); is && !metric && (awg || bare == BareAWG || strings.Contains(size, "/")) {
+		return catalogue.CanonicalSize(size), true
+	}
+	if awg || strings.Contains(size, "/") || !metric && bare == BareAWG && !strings.ContainsAny(size, ".,") {
+		return "", false
+	}
+	v, ok := mark.number(size)
+	if !ok || v <= 0 || v > largestMM2 {
+		return "", false
+	}
+	s := strconv.FormatFloat(v, 'f', -1, 64) + "mm2"
+	_, ok = catalogue.MetricArea(s)
+	return catalogue.CanonicalSize(s), ok
+}
+
+// parsePart reads an aerospace wire part number: M22759/32-22-9 is specification
+// sheet 32, AWG 22, white; "-01" to "-04" are 1/0 to 4/0. From memory of the
+// part number paragraph of the AS22759 sheets, not verified.
+func parsePart(text string) (g Gauge, ok bool) {
+	s := strings.ToLower(strings.ReplaceAll(text, " ", ""))
+	for _, lead := range []string{"mil-w-", "mil-dtl-", "sae", "as", "m"} {
+		s = strings.TrimPrefix(s, lead)
+	}
+	s, found := strings.CutPrefix(s, "22759/")
+	parts := strings.Split(s, "-")
+	if !found || len(parts) > 3 || parts[0] == "" || len(parts[0]) > 2 || strings.Trim(parts[0], "0123456789") != "" {
+		return Gauge{}, false
+	}
+	g.Spec = "AS22759/" + parts[0]
+	if len(parts) > 1 {
+		size := parts[1]
+		if len(size) == 2 && size[0] == '0' && size[1] >= '1' && size[1] <= '4' {
+			size = size[1:] + "/0"
+		}
+		if _, is := catalogue.AWGNumber(size); !is {
+			return Gauge{}, false
+		}
+		g.Size = catalogue.CanonicalSize(size)
+	}
+	if len(parts) > 2 {
+		if g.Colour, ok = digitColour(parts[2]); !ok {
+			return Gauge{}, false
+		}
+	}
+	return g, true
+}
+
+// CutSpec takes the specification out of a gauge cell that has a size beside it: "22AWG
+// M22759/16", "FLRY 0.5", "18 TXL". FLRY is the name that ISO 6722 wire with a thin wall
+// has in German lists (from memory, not verified); TXL, GXL and SXL are walls of SAE J1128.
+func CutSpec(text string) (spec Gauge, rest string) {
+	if !strings.ContainsAny(text, "/xXyY") {
+		return Gauge{}, text // no part number and none of the words
+	}
+	var left []string
+	for _, w := range strings.Fields(text) {
+		g, ok := parsePart(strings.Trim(w, ",;()"))
+		if name := specWord(Fold(strings.Trim(w, ",;()"))); !ok && name != "" {
+			g, ok = Gauge{Spec: name}, true
+		}
+		if !ok || spec.Spec != "" {
+			left = append(left, w)
+			continue
+		}
+		spec = g
+	}
+	return spec, strings.Join(left, " ")
+}
+
+const MetricSpec = "ISO 6722 thin"
+
+// specWord is the specification of the catalogue that one folded word names.
+func specWord(word string) string {
+	switch word {
+	case "flry", "flry-a", "flry-b", "flrya", "flryb":
+		return MetricSpec
+	case "txl", "gxl", "sxl":
+		return "SAE J1128 " + strings.ToUpper(word)
+	}
+	return ""
+}
+
+// SizeWithin finds the one size with its unit in a text that is more than a gauge, "22 AWG
+// high strand"; "" where there is none, or more than one. Of one size said both ways, "1.5mm²
+// (16 AWG)", the first counts.
+func SizeWithin(text string, mark Mark) string {
+	all := Scan(Fold(squared(text)))
+	found, inMetric := "", false
+	for i := range all {
+		if IsCount(all, i) && i > 0 && all[i-1].Kind == '0' {
+			return "" // a cable, which is not one wire of its size
+		}
+		metric := all[i].Text == "mm2" || all[i].Text == "qmm" || all[i].Text == "sqmm"
+		awg := all[i].Text == "awg" || all[i].Text == "ga"
+		if !metric && !awg {
+			continue
+		}
+		size := ""
+		switch {
+		case i > 0 && all[i-1].Kind == '0':
+			size = all[i-1].Text
+		case awg && i+1 < len(all) && all[i+1].Kind == '0':
+			size = all[i+1].Text
+		}
+		s, ok := canonical(size, metric, awg, BareAWG, mark)
+		switch {
+		case !ok, found != "" && found != s && inMetric == metric:
+			return ""
+		case found == "":
+			found, inMetric = s, metric
+		}
+	}
+	return found
+}
+
+// String prints a gauge in a way that ParseGauge reads as the same.
+func (g Gauge) String() string {
+	if g.Spec != "" && g.Conductors == 0 && !g.Shielded && !g.Twisted {
+		s := g.Spec
+		if g.Size != "" {
+			size := g.Size
+			if n, zero := strings.CutSuffix(size, "/0"); zero {
+				size = "0" + n
+			}
+			s += "-" + size
+			if digits, ok := g.Colour.Digits(); ok && digits != "" {
+				s += "-" + digits
+			}
+		}
+		return s
+	}
+	var parts []string
+	if g.Conductors > 0 {
+		parts = append(parts, strconv.Itoa(g.Conductors)+" x")
+	}
+	if n, metric := strings.CutSuffix(g.Size, "mm2"); metric {
+		parts = append(parts, n+" mm²")
+	} else if g.Size != "" {
+		parts = append(parts, g.Size+" AWG")
+	}
+	if g.Shielded {
+		parts = append(parts, "shielded")
+	}
+	if g.Twisted {
+		parts = append(parts, "twisted")
+	}
+	return strings.Join(parts, " ")
+}
+
+// squared writes mm² where a list has ² alone behind a number, "0,35²", which would be read
+// as one more digit.
+func squared(text string) string {
+	before, after, found := strings.Cut(text, "²")
+	num := strings.TrimRight(before, " ")
+	if !found || num == "" || num[len(num)-1] < '0' || num[len(num)-1] > '9' {
+		return text
+	}
+	return num + " mm²" + after
+}

@@ -1,0 +1,72 @@
+package value
+
+import (
+	"strings"
+)
+
+// token is one piece of a cell: a number, a word, or a sign.
+type token struct {
+	Kind byte // '0' number, 'a' word, or the sign itself
+	Text string
+}
+
+// Scan parts a folded text into tokens. A number is digits with marks and strokes
+// inside it: "0,5", "24-1/2" is three. What × means is written x; ² and ³ are digits
+// of the word before them.
+func Scan(s string) []token {
+	s = strings.Map(PlainSign, s)
+	var all []token
+	for i := 0; i < len(s); {
+		j := i
+		switch c := s[i]; {
+		case c == ' ':
+			i++
+			continue
+		case IsDigit(c) || (c == '.' || c == ',') && i+1 < len(s) && IsDigit(s[i+1]):
+			for j < len(s) && (IsDigit(s[j]) || (s[j] == '.' || s[j] == ',' || s[j] == '/') && j+1 < len(s) && IsDigit(s[j+1])) {
+				j++
+			}
+			all = append(all, token{'0', s[i:j]})
+		case IsLetter(c):
+			for j < len(s) && IsLetter(s[j]) {
+				j++
+			}
+			word := s[i:j]
+			if rest := strings.TrimPrefix(s[j:], "^"); (word == "mm" || word == "qmm") && strings.HasPrefix(rest, "2") &&
+				(len(rest) == 1 || !IsDigit(rest[1])) {
+				j = len(s) - len(rest) + 1
+				word = "mm2"
+			}
+			all = append(all, token{'a', word})
+		default:
+			j++
+			all = append(all, token{c, s[i:j]})
+		}
+		i = j
+	}
+	return all
+}
+
+// PlainSign is the ASCII sign for one that a word processor writes in its place.
+func PlainSign(r rune) rune {
+	switch r {
+	case '×':
+		return 'x'
+	case '²':
+		return '2'
+	case '·':
+		return '*'
+	case 'µ':
+		return 'u'
+	case '″', '”', '“':
+		return '"'
+	case '′', '’':
+		return '\''
+	}
+	return r
+}
+
+func IsDigit(c byte) bool { return c >= '0' && c <= '9' }
+
+// IsLetter takes every byte of a letter beyond ASCII too, so that one stays whole.
+func IsLetter(c byte) bool { return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= 0x80 }

@@ -1,0 +1,133 @@
+package board
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/calc"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+	"contralay/ui/paper"
+)
+
+// BuildPage is the page to read before the build: what stops, what is unmeasured
+// or from memory, then the lay card and the cut list, and saving.
+func BuildPage(m *desk.Model, w int) desk.Page {
+	mb, b, ok := m.B()
+	if !ok {
+		return desk.Page{Empty: "no branch yet"}
+	}
+	p := desk.Page{}
+	name := m.Path
+	if name == "" {
+		name = "a new file"
+	}
+	state := "saved"
+	if m.Dirty() || m.Path == "" {
+		state = "not saved"
+	}
+	p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("save to %s   (%s)", name, state),
+		Detail: "Enter saves; the file before stays beside it as .bak", Enter: func(m *desk.Model) { m.Save() }})
+	p.Rows = append(p.Rows, desk.Row{Key: "print", Text: "print the build sheet",
+		Detail: "Enter, or P anywhere on this step: a page for the printer and lists for a spreadsheet, in a folder beside the file",
+		Enter:  func(m *desk.Model) { Print(m) }})
+	p.Rows = append(p.Rows, m.Once("run row", func() []desk.Row {
+		rows := []desk.Row{RevisionRow(m), RunRow(m)}
+		if r, any := LearnedRow(m); any {
+			rows = append(rows, r)
+		}
+		return rows
+	})...)
+	line := func(mark, text string, why ...desk.Reason) {
+		for k, t := range words.Wrap(text, max(20, w-7)) {
+			if k > 0 {
+				mark, t = "", "   "+t
+			}
+			p.Rows = append(p.Rows, desk.Row{Text: t, Mark: mark, Detail: text, Why: why})
+		}
+	}
+	gs := sheet.Grouped(m.Sheet.Snags)
+	if len(gs) == 0 {
+		line("", "no snags")
+	}
+	for _, g := range gs {
+		mark := map[sheet.Level]string{sheet.Stop: "!", sheet.Warn: "?", sheet.Note: "-"}[g.Level]
+		line(mark, fmt.Sprintf("%s %s: %s%s", g.Level, g.Where, g.Says, g.More()), m.SnagReasons(g.Snag)...)
+	}
+	line("", fmt.Sprintf("LAY CARD %s %s, seen from %s, from %s outward", mb.ID, mb.Name.V, mb.From, mb.From))
+	line("", m.LengthText(mb))
+	for k := range b.Layers {
+		l := &b.Layers[k]
+		head := words.Capital(model.LayerName(k))
+		why := desk.Figs(mb.ID, k, "", "layer.over", "layer.lay", "layer.turns")
+		switch {
+		case l.LayMM > 0:
+			line("", fmt.Sprintf("%s: %d, %s, turn %s %s, %s turns, over %s %s", head, len(l.Members), l.Hand, m.Sys.Length(l.LayMM),
+				m.Sys.Name(), unit.Fixed(float64(l.Turns), 1), m.Sys.Diameter(l.OverMM), m.Sys.Name()), why...)
+		default:
+			line("", fmt.Sprintf("%s: %d, straight, over %s %s", head, len(l.Members), m.Sys.Diameter(l.OverMM), m.Sys.Name()), why...)
+		}
+		var ids []string
+		for j, c := range l.Members {
+			id := c.ID
+			if j == 0 && c.ID == l.Tracer && k > 0 {
+				id = "*" + id
+			}
+			ids = append(ids, id)
+		}
+		line("", "  "+strings.Join(ids, " "))
+	}
+	if b.Sheath.Part != "" {
+		line("", fmt.Sprintf("Sheath %s, cut %s, from %s to %s %s", b.Sheath.Part, m.Sys.Length(b.Sheath.CutMM),
+			m.Sys.Length(b.Sheath.FromMM), m.Sys.Length(b.Sheath.ToMM), m.Sys.Name()),
+			append(desk.Figs(mb.ID, 0, b.Sheath.Part, "tube.cut"), desk.Figs(mb.ID, 0, "", "sheath.from", "sheath.to")...)...)
+	}
+	line("", "CUT LIST "+m.Sys.Name())
+	for _, i := range m.WiresHere() {
+		hw, c := &m.H.Wires[i], &m.Sheet.Wires[i]
+		if c.Cut <= 0 {
+			continue
+		}
+		spec := fmt.Sprintf("%-14s", hw.Spec)
+		if w < 56 { // the specification stands in the detail
+			spec = ""
+		}
+		p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%-5s%s%-8s%-5s%6s  finished %5s", hw.ID, spec, paper.Size(hw), hw.Colour.V,
+			m.Sys.Length(c.Cut), m.Sys.Length(c.Finished)), Id: hw.ID, More: func() string { return m.WireDetail(i, hw.ID) },
+			WhyOf: func() []desk.Reason {
+				return append(m.WireReasons(i), desk.Figs(hw.ID, 0, "", "wire.finished")...)
+			}}.Of(m.Sys.Length(c.Cut), m.Sys.Name()+"  cut of wire "+hw.ID))
+	}
+	line("", "~ marks what rests on a value from memory: measure it, or check the part's sheet. "+cautionLine)
+	return p
+}
+
+// cautionLine is the shortest form of the cautions.
+const cautionLine = "A planning aid, not an approval: check makers' sheets, series rules and local codes. Fumes under a heat gun; " +
+	"disconnect the battery; sample crimps; ring out before any adhesive."
+
+// Print writes the build sheet. One made from work that is not saved says so on each page.
+func Print(m *desk.Model) {
+	if m.Cfg.Print == nil {
+		m.Refuse("there is nowhere to write a sheet to")
+		return
+	}
+	if len(m.H.Branches) == 0 {
+		m.Refuse("there is no branch yet, and nothing to print")
+		return
+	}
+	unsaved := m.Dirty() || m.Path == ""
+	where, err := m.Cfg.Print(m.Path, calc.Complete(m.H, m.Cfg.Cat, m.Sheet), unsaved)
+	if err != nil {
+		m.Refuse("not printed: " + err.Error())
+		return
+	}
+	says := "written: " + where
+	if unsaved {
+		says += "; it says on each page that this is not saved"
+	}
+	m.Tell(says)
+}

@@ -1,0 +1,174 @@
+package board
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/calc/query/run"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	wordsscreen "contralay/ui/bench/words"
+	"contralay/ui/paper"
+)
+
+// What each step of a run says.
+
+// instruction is one step in words: a title, what stands in large letters, and lines.
+type instruction struct {
+	title string
+	large []string
+	lines []string
+}
+
+func Instruct(m *desk.Model, s run.RunStep) instruction {
+	switch s.Kind {
+	case run.CutStep:
+		return SayCut(m, s)
+	case run.MakeStep:
+		return SayMake(m, s)
+	case run.LayStep:
+		return SayLay(m, s)
+	case run.JoinStep:
+		return SayJoin(m, s)
+	case run.ThreadStep:
+		i := instruction{title: "thread on", large: []string{"on: " + s.What, s.Of}, lines: []string{s.Part + ", from " + s.From}}
+		if s.CutMM > 0 {
+			i.lines[0] += fmt.Sprintf(", cut %s %s", m.Sys.Length(s.CutMM), m.Sys.Name())
+		}
+		return i
+	case run.PinStep:
+		return SayPins(m, s)
+	case run.ShrinkStep:
+		i := instruction{title: "shrink", large: []string{"shrink " + s.What, s.Of}, lines: []string{s.Part}}
+		if at := CoverWhere(m, s); at != "" {
+			i.lines[0] += ", " + at
+		}
+		i.lines = append(i.lines, "Fresh air, away from fuel. Full recovery all round, then let it cool before it is bent.")
+		return i
+	case run.GlueStep:
+		life := "its sheet says for how long it can be used"
+		if n := m.Sheet.Limits.PotLifeMin; n > 0 {
+			life = fmt.Sprintf("used within %d minutes", n)
+		}
+		return instruction{title: "adhesive", large: []string{s.Of},
+			lines: []string{strings.Join(s.Joints, "; "), "Abrade, wipe, recover, let cure; " + life + "."}}
+	}
+	if s.Key == run.HoldStops {
+		return instruction{title: "hold point", large: []string{"hold", "stops"},
+			lines: []string{wordsscreen.Capital(s.Says) + ".", "Mend it, or sign for building it all the same."}}
+	}
+	return instruction{title: "hold point", large: []string{"hold", s.What},
+		lines: []string{wordsscreen.Capital(s.Says) + ".", "It is signed before anything after it is done."}}
+}
+
+// inWords is a colour as it is grabbed: the words of its code.
+func inWords(code string) string {
+	_, words, both := strings.Cut(paper.Colour(code), "  ")
+	if !both {
+		return code
+	}
+	return words
+}
+
+func SayCut(m *desk.Model, s run.RunStep) instruction {
+	var ids []string
+	for _, k := range s.Cut.Wires {
+		w := &m.H.Wires[k]
+		ids = append(ids, strings.TrimSpace(w.ID+" "+inWords(w.Colour.V)))
+	}
+	return instruction{title: "cut", large: []string{fmt.Sprintf("cut %d x %s %s", len(ids), m.Sys.Length(s.Cut.CutMM), m.Sys.Name()),
+		sizeOf(s.Cut.Size)},
+		lines: []string{fmt.Sprintf("%s %s; flag both ends as you cut", s.Cut.Spec, sizeOf(s.Cut.Size)),
+			"Wire and colour: " + strings.Join(ids, ", ")}}
+}
+
+func SayMake(m *desk.Model, s run.RunStep) instruction {
+	i := m.Sheet.X.Unit[s.Of]
+	u, c := &m.H.Units[i], &m.Sheet.Units[i]
+	var wires []string
+	for _, id := range u.Wires {
+		if k, ok := m.Sheet.X.Wire[id]; ok {
+			wires = append(wires, strings.TrimSpace(id+" "+paper.Size(&m.H.Wires[k])+" "+inWords(m.H.Wires[k].Colour.V)))
+		}
+	}
+	out := instruction{title: "make up", large: []string{"twist " + u.ID},
+		lines: []string{strings.TrimSpace(u.Name.V + "  " + strings.Join(wires, ", "))}}
+	if c.LayMM > 0 {
+		out.large = append(out.large, "turn "+m.Sys.Length(paper.Turn(c.LayMM)))
+	}
+	if u.Shield.V {
+		out.lines = append(out.lines, "Shielded, drain "+wordsscreen.OrDash(u.DrainFrom.V)+" and "+wordsscreen.OrDash(u.DrainTo.V)+"; "+
+			m.ShieldText(i))
+	}
+	return out
+}
+
+// SayLay is one layer: which, which way, how long a turn, how many.
+func SayLay(m *desk.Model, s run.RunStep) instruction {
+	i := m.Sheet.X.Branch[s.Of]
+	mb, b := &m.H.Branches[i], &m.Sheet.Branches[i]
+	l := &b.Layers[s.Layer]
+	name := "layer " + fmt.Sprint(s.Layer)
+	if s.Layer == 0 {
+		name = "centre"
+	}
+	out := instruction{title: fmt.Sprintf("lay %s, %s", strings.TrimSpace(mb.ID+" "+mb.Name.V), model.LayerName(s.Layer)),
+		large: []string{mb.ID + " " + name + " " + map[bool]string{true: "", false: l.Hand}[l.Hand == "straight"],
+			fmt.Sprintf("%d pieces straight", len(l.Members))}}
+	how := fmt.Sprintf("Start at %s, straight", mb.From)
+	if l.LayMM > 0 {
+		turn := paper.Turn(l.LayMM)
+		out.large[1] = fmt.Sprintf("%d pieces turn %s", len(l.Members), m.Sys.Length(turn))
+		how = fmt.Sprintf("Start at %s, %s, one turn in %s %s, %s turns", mb.From, l.Hand, m.Sys.Length(turn), m.Sys.Name(),
+			unit.Fixed(float64(l.Turns), 1))
+	}
+	var ids []string
+	for k, c := range l.Members {
+		id := c.ID
+		if k == 0 && c.ID == l.Tracer && s.Layer > 0 {
+			id = "*" + id
+		}
+		ids = append(ids, id)
+	}
+	if e, ok := Explained(m, s, Build(m).ReadingOf(s.Of, s.Layer)); ok {
+		out.lines = append(out.lines, ReadingSays(m, e)...) // the verdict first: a low screen shows that much
+	}
+	out.lines = append(out.lines, how+fmt.Sprintf("; over %s %s when it is laid", m.Sys.Diameter(l.OverMM), m.Sys.Name()),
+		"Clockwise, seen from "+mb.From+": "+strings.Join(ids, " "))
+	return out
+}
+
+func SayJoin(m *desk.Model, s run.RunStep) instruction {
+	i := m.Sheet.X.Splice[s.Of]
+	sp, c := &m.H.Splices[i], &m.Sheet.Splices[i]
+	lies := "at the centre of " + sp.At
+	if sp.Toward.V != "" {
+		lies = fmt.Sprintf("%s %s from %s along %s", m.Sys.Length(sp.OffsetMM.V), m.Sys.Name(), sp.At, sp.Toward.V)
+	}
+	return instruction{title: "splice", large: []string{"splice " + s.Of},
+		lines: []string{wordsscreen.OrDash(c.Part) + ", its sleeve " + lies, "Barrels: " + m.JoinText(i)}}
+}
+
+// SayPins is which wire goes into which cavity.
+func SayPins(m *desk.Model, s run.RunStep) instruction {
+	t := m.Sheet.X.Termination[s.Of]
+	c := &m.Sheet.Terms[t]
+	var wired, shut []string
+	for _, name := range c.Cavities {
+		switch cav := c.State[name]; {
+		case len(cav.Wires) > 0:
+			wired = append(wired, name+" "+strings.Join(cav.Wires, "+"))
+		case cav.Drain != "":
+			wired = append(wired, name+" drain of "+cav.Drain)
+		case c.Sealed:
+			shut = append(shut, name)
+		}
+	}
+	out := instruction{title: "contacts", large: []string{"contacts", s.Of},
+		lines: []string{"Seen from the wire side. Cavity and wire: " + strings.Join(wired, ", ")}}
+	if len(shut) > 0 {
+		out.lines = append(out.lines, "Contact and plug: "+strings.Join(shut, " "))
+	}
+	return out
+}

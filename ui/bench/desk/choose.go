@@ -1,0 +1,69 @@
+package desk
+
+import (
+	"fmt"
+	"slices"
+)
+
+// Choice is one thing to choose from a list.
+type Choice struct {
+	Value string
+	Says  string
+	Used  int // how often this harness has it; those come first
+	Why   []Reason
+	Rank  int // put before others for another reason
+	More  func() string
+}
+
+// ChooseScreen lists what could be taken: what this harness uses already first,
+// oftenest first, then the rest as given. other opens a field for what is not listed.
+// there says whether what it is chosen for is still there: an undo may take it away.
+func ChooseScreen(what string, there func(m *Model) bool, list func(m *Model) []Choice, now func(m *Model) string,
+	take func(m *Model, value string), other *Field) Screen {
+	return Screen{Name: what, Safe: true, Pick: true, Page: func(m *Model, w int) Page {
+		if !there(m) {
+			return Page{Empty: "what this was for is gone; Esc goes back"}
+		}
+		all := list(m)
+		slices.SortStableFunc(all, func(a, b Choice) int { return b.Used + b.Rank - a.Used - a.Rank })
+		p := Page{Lines: []string{"Choose " + what + "; what this harness uses stands first."},
+			Empty: "nothing to choose from; Esc goes back"}
+		for _, c := range all {
+			in := "  "
+			if c.Value == now(m) {
+				in, p.Start = "= ", len(p.Rows)
+			}
+			used := ""
+			if c.Used > 0 {
+				used = fmt.Sprintf("   %d here", c.Used)
+			}
+			v := c.Value
+			p.Rows = append(p.Rows, Row{Key: v, Text: in + c.Says + used, Detail: "Enter takes it", More: c.More, Why: c.Why,
+				Enter: func(m *Model) {
+					m.Back()
+					take(m, v)
+				}})
+		}
+		if other != nil {
+			f := *other
+			f.Set = func(m *Model, text string) error {
+				if err := other.Set(m, text); err != nil {
+					return err
+				}
+				m.Back()
+				return nil
+			}
+			p.Rows = append(p.Rows, Row{Key: "other", Text: "  another: type it", Field: &f})
+		}
+		return p
+	}}
+}
+
+// Counted is how often each value comes.
+func Counted(values []string) map[string]int {
+	out := map[string]int{}
+	for _, v := range values {
+		out[v]++
+	}
+	return out
+}

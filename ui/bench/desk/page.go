@@ -1,0 +1,48 @@
+package desk
+
+// Page is a screen's content: a few lines, then rows to choose from.
+type Page struct {
+	Lines []string // above the rows; plain text
+	Cols  string   // column heads
+	Rows  []Row
+	Empty string   // said where there are no rows
+	Start int      // the row that a first visit begins on
+	Why   []Reason // the figures of the lines
+}
+
+// Row is one thing to choose.
+type Row struct {
+	Text    string
+	TextOf  func() string         // makes text only when the row is on the screen
+	Detail  string                // the row once more, in words
+	More    func() string         // makes detail only when the row is in hand
+	Key     string                // what the row is, where rows come and go above it
+	Show    func(m *Model) *Model // the bench as the row would have it; drawn, never changed
+	Id      string                // component to mark in the section
+	Mark    string                // "!" stop, "?" warning
+	Enter   func(m *Model)
+	Step    func(m *Model, by int) // + and −
+	Field   *Field                 // what digits open
+	Drop    func(m *Model)         // "." and Delete: take out
+	Why     []Reason               // its figures
+	WhyOf   func() []Reason        // makes them only when they are asked for
+	Big     string                 // the one number it is about, to be drawn large
+	BigSays string                 // its unit and name
+}
+
+// Line is the row's text.
+func (r *Row) Line() string {
+	if r.TextOf != nil {
+		return r.TextOf()
+	}
+	return r.Text
+}
+
+// Field is a value that can be typed.
+type Field struct {
+	Label  string
+	Unit   string // stands behind the value; never typed
+	Value  string
+	Number bool
+	Set    func(m *Model, text string) error
+}

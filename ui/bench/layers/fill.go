@@ -1,0 +1,391 @@
+package layers
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/calc"
+	"contralay/calc/phase/bundle"
+	"contralay/calc/phase/ends"
+	"contralay/calc/phase/planning"
+	"contralay/calc/query/offer"
+	"contralay/calc/query/why"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+	"contralay/ui/paper"
+)
+
+// FillPage lists, for each layer with room, what could fill it, best first: a
+// spare, a doubled ground or feed, the next size up, a filler in stock, or
+// nothing.
+func FillPage(m *desk.Model, w int) desk.Page {
+	mb, b, ok := m.B()
+	if !ok || len(b.Layers) == 0 {
+		return desk.Page{Empty: "nothing laid yet"}
+	}
+	p := desk.Page{Why: desk.Figs(mb.ID, 0, "", "branch.room")}
+	room := 0
+	for k := range b.Layers {
+		room += b.Layers[k].Room
+	}
+	n := 0
+	for k := range b.Layers {
+		n += b.Layers[k].Spares
+	}
+	p.Lines = []string{fmt.Sprintf("%d spares here, the shop wants %d; room for %d", n, m.Sheet.Limits.SparesWanted, room),
+		"free cavities: " + m.FreeText()}
+	if m.OffersFor != m.Sheet || m.OffersOf != m.Branch {
+		m.Offers, m.OffersFor, m.OffersOf = FindOffers(m), m.Sheet, m.Branch
+	}
+	last := -1
+	for _, o := range m.Offers {
+		if o.Layer != last {
+			last = o.Layer
+		}
+		p.Rows = append(p.Rows, desk.Row{
+			Text: fmt.Sprintf("%-8s%-8s%s", layerWord(o.Layer), o.What, o.Says),
+			Detail: fmt.Sprintf("%s: room for %d more; Enter or + does it", words.Capital(model.LayerName(o.Layer)),
+				b.Layers[o.Layer].Room),
+			Id:    firstID(&b.Layers[o.Layer]),
+			Why:   append(desk.Figs(mb.ID, o.Layer, "", "layer.room", "layer.takes"), o.Why...),
+			Enter: func(m *desk.Model) { Fill(m, o) }, Step: func(m *desk.Model, by int) {
+				if by > 0 {
+					Fill(m, o)
+				} else {
+					m.Tell("Backspace takes it back")
+				}
+			},
+		})
+	}
+	p.Rows = append(p.Rows, UnitRows(m)...)
+	for k := range b.Layers {
+		if b.Layers[k].Fillers > 0 && k > 0 {
+			p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%-8s%-8s%d of %s %s; + - more or fewer", layerWord(k), "has",
+				b.Layers[k].Fillers, m.Sys.Fine(b.Layers[k].FillerMM), m.Sys.Name()),
+				Detail: "what only keeps the layer round", Why: desk.Figs(mb.ID, k, "", "layer.filler"),
+				Step: func(m *desk.Model, by int) { AddFiller(m, k, by, 0) }})
+		}
+	}
+	p.Empty = "no vacant place: every layer is full"
+	if len(p.Rows) > 0 {
+		p.Cols = fmt.Sprintf("%-8s%-8s%s", "layer", "use", "how")
+	}
+	return p
+}
+
+func Fill(m *desk.Model, o desk.Offer) {
+	h, says := o.Make(m)
+	m.Change(h, says)
+}
+
+// FindOffers works out what could fill each layer that has room.
+func FindOffers(m *desk.Model) []desk.Offer {
+	mb, b, _ := m.B()
+	var out []desk.Offer
+	if b.Make != "laid" {
+		return nil
+	}
+	for k := 1; k < len(b.Layers); k++ {
+		l := &b.Layers[k]
+		if l.Room <= 0 {
+			continue
+		}
+		if o, ok := SpareOffer(m, k); ok {
+			out = append(out, o)
+		}
+		if o, ok := DoubleOffer(m, k); ok {
+			out = append(out, o)
+		}
+		if o, ok := UpOffer(m, k); ok {
+			out = append(out, o)
+		}
+		if o, ok := CentreOffer(m, k); ok {
+			out = append(out, o)
+		}
+		for _, d := range FillerSizes(m, l) {
+			out = append(out, desk.Offer{Layer: k, Says: FillerSays(m, d), What: "filler",
+				Make: func(m *desk.Model) (*model.Harness, string) {
+					h := m.Written()
+					n := h.Branches[m.Branch].Layers[k].Fillers.V + 1
+					return h.EditBranch(m.Branch, func(b *model.Branch) {
+						b.Layers[k].Fillers, b.Layers[k].FillerMM = model.Some(n), model.Some(d)
+					}), fmt.Sprintf("%s has %d of filler", model.LayerName(k), n)
+				}, Why: append(desk.Figs(mb.ID, k, "", "layer.filler"), desk.Figs("", k, thinnest(l), "component.over")...)})
+		}
+	}
+	return out
+}
+
+// FillerSays is one more filler of a size: what it is and what heat it stands.
+func FillerSays(m *desk.Model, d unit.Millimetre) string {
+	c, what, known := bundle.FillerC(m.Sheet, m.Branch, d)
+	heat := "its sheet says to what heat"
+	if known {
+		heat = fmt.Sprintf("to %s C", unit.Fixed(float64(c), 0))
+	}
+	return fmt.Sprintf("%s %s %s, one more, %s", m.Sys.Fine(d), m.Sys.Name(), what, heat)
+}
+
+// CentreOffer is the best option on another centre that leaves fewer places
+// vacant and takes no more filler; it stands once, at the outermost layer with
+// room.
+func CentreOffer(m *desk.Model, k int) (desk.Offer, bool) {
+	mb, b, _ := m.B()
+	room, fillers := 0, 0
+	for j := range b.Layers {
+		if j > k && b.Layers[j].Room > 0 {
+			return desk.Offer{}, false
+		}
+		room, fillers = room+b.Layers[j].Room, fillers+b.Layers[j].Fillers
+	}
+	for n, o := range m.Sheet.Proposals[bundle.PlanKey(m.Sheet, m.Branch)].Options {
+		left := 0
+		for j, l := range o.Plan.Layers {
+			if j > 0 {
+				left += l.Room
+			}
+		}
+		if len(o.Spares) > 0 || left >= room || o.Plan.Fillers > fillers || desk.SameSet(o.Layers[0].Of, b.As[0].Of) &&
+			o.Layers[0].BindMM == b.As[0].BindMM {
+			continue
+		}
+		aloud := paper.Aloud(paper.Counts(o.Plan), m.Cfg.ASCII)
+		return desk.Offer{Layer: k, Says: fmt.Sprintf("another: %s, %d vacant, over %s", aloud, left, m.Sys.Diameter(o.Plan.Over)),
+			What: "centre",
+			Make: func(m *desk.Model) (*model.Harness, string) {
+				return planning.Laid(m.Sheet, m.H, m.Branch, o), "laid as " + aloud
+			}, Why: desk.Figs(mb.ID, n, "", "option.over")}, true
+	}
+	return desk.Offer{}, false
+}
+
+// FillerSizes is what may be laid as filler: what lies there already, else the
+// stock sizes nearest to the layer's own, else white wire of its smallest size.
+func FillerSizes(m *desk.Model, l *sheet.Layer) []unit.Millimetre {
+	if l.Fillers > 0 {
+		return []unit.Millimetre{l.FillerMM}
+	}
+	least := smallest(l)
+	if stock := slices.Clone(m.Sheet.Limits.FillerStock); len(stock) > 0 {
+		slices.SortFunc(stock, func(a, b unit.Millimetre) int {
+			if (a-least)*(a-least) < (b-least)*(b-least) {
+				return -1
+			}
+			return 1
+		})
+		return stock[:min(2, len(stock))]
+	}
+	if least > 0 {
+		return []unit.Millimetre{least}
+	}
+	return nil
+}
+
+func smallest(l *sheet.Layer) unit.Millimetre {
+	d := unit.Millimetre(0)
+	for _, c := range l.Members {
+		if c.Kind != sheet.OfFiller && (d == 0 || c.D < d) {
+			d = c.D
+		}
+	}
+	return d
+}
+
+// thinnest is the id of a layer's thinnest component.
+func thinnest(l *sheet.Layer) string {
+	d := smallest(l)
+	for _, c := range l.Members {
+		if c.Kind != sheet.OfFiller && c.D == d {
+			return c.ID
+		}
+	}
+	return ""
+}
+
+// Likes is what a spare may be cut from, best first: the layer's own thinnest
+// single wire, then the sizes of the branch that are no thicker, commonest first.
+func Likes(m *desk.Model, l *sheet.Layer) []int {
+	least := smallest(l)
+	count, first := map[unit.Millimetre]int{}, map[unit.Millimetre]int{}
+	var sizes []unit.Millimetre
+	for _, i := range m.WiresHere() {
+		d := m.Sheet.Wires[i].Dia.Nominal
+		if d > least+sheet.SameSize {
+			continue
+		}
+		if count[d]++; count[d] == 1 {
+			sizes, first[d] = append(sizes, d), i
+		}
+	}
+	slices.SortStableFunc(sizes, func(a, b unit.Millimetre) int {
+		return cmp.Or(-cmp.Compare(own(a, least), own(b, least)), -cmp.Compare(count[a], count[b]))
+	})
+	var out []int
+	for _, d := range sizes {
+		out = append(out, first[d])
+	}
+	return out
+}
+
+func own(d, least unit.Millimetre) int {
+	if d >= least-sheet.SameSize {
+		return 1
+	}
+	return 0
+}
+
+// SpareOffer is a spare between the two terminations with most free cavities
+// whose way runs through this branch.
+func SpareOffer(m *desk.Model, k int) (desk.Offer, bool) {
+	_, b, _ := m.B()
+	for _, i := range Likes(m, &b.Layers[k]) {
+		places := bundle.SparePlaces(m.Sheet, m.Branch, i, 1)
+		if len(places) == 0 {
+			continue
+		}
+		p := places[0]
+		return desk.Offer{Layer: k, Says: fmt.Sprintf("%s, %s to %s", paper.Size(&m.H.Wires[i]), p.From, p.To), What: "spare",
+			Make: func(m *desk.Model) (*model.Harness, string) {
+				h, w := planning.AddSpare(m.Sheet, m.Written(), m.Branch, k, p)
+				return h, fmt.Sprintf("spare %s from %s to %s", w.ID, p.From, p.To)
+			}, Why: nil}, true
+	}
+	for _, i := range Likes(m, &b.Layers[k]) { // with a cavity at one end only
+		if p, ok := offer.DeadEnd(m.Sheet, m.Branch, i); ok {
+			return desk.Offer{Layer: k, Says: fmt.Sprintf("%s, %s, dead-ended at %s", paper.Size(&m.H.Wires[i]), p.From, p.CappedAt),
+				What: "spare", Make: func(m *desk.Model) (*model.Harness, string) {
+					h, w := planning.AddSpare(m.Sheet, m.Written(), m.Branch, k, p)
+					return h, fmt.Sprintf("spare %s from %s, capped and folded back at %s", w.ID, p.From, p.CappedAt)
+				}, Why: nil}, true
+		}
+	}
+	return desk.Offer{}, false
+}
+
+// LayInto adds a wire along a path: into layer k of this branch, outermost elsewhere.
+func LayInto(m *desk.Model, w model.Wire, path []int, k int) *model.Harness {
+	h := m.Written()
+	var others []int
+	for _, b := range path {
+		if b != m.Branch {
+			others = append(others, b)
+		}
+	}
+	return h.AddWire(w, others).EditBranch(m.Branch, func(b *model.Branch) { b.Layers[k].Of = append(b.Layers[k].Of, w.ID) })
+}
+
+// DoubleOffer doubles the ground or feed of this layer's size that carries most,
+// where both its connectors have a free cavity.
+func DoubleOffer(m *desk.Model, k int) (desk.Offer, bool) {
+	_, b, _ := m.B()
+	least := smallest(&b.Layers[k])
+	best, a, z := -1, "", ""
+	for _, i := range m.WiresHere() {
+		w := &m.H.Wires[i]
+		if (w.Role.V != "ground" && w.Role.V != "power") || w.Amps.V <= 0 || m.Sheet.Wires[i].Dia.Nominal > least+sheet.SameSize {
+			continue
+		}
+		if _, in := m.Sheet.X.UnitOf[w.ID]; in {
+			continue
+		}
+		fa, okA := FreeBeside(m, w.From.V, *w)
+		fz, okZ := FreeBeside(m, w.To.V, *w)
+		if okA && okZ && (best < 0 || w.Amps.V > m.H.Wires[best].Amps.V) {
+			best, a, z = i, fa, fz
+		}
+	}
+	if best < 0 {
+		return desk.Offer{}, false
+	}
+	src := m.H.Wires[best]
+	path := m.Sheet.Wires[best].Path
+	return desk.Offer{Layer: k, Says: fmt.Sprintf("%s %s again, %s to %s", src.Role.V, src.ID, a, z), What: "double",
+		Make: func(m *desk.Model) (*model.Harness, string) {
+			w := src
+			w.ID, w.From, w.To = m.H.NextID(src.ID), model.Some(a), model.Some(z)
+			w.Signal = model.Some(src.Signal.V + ", doubled")
+			w.Amps = model.Some(src.Amps.V / 2)
+			h := LayInto(m, w, path, k)
+			return h.EditWire(m.Sheet.X.Wire[src.ID], func(o *model.Wire) { o.Amps = model.Some(src.Amps.V / 2) }),
+				fmt.Sprintf("%s doubled by %s: half the current each", src.ID, w.ID)
+		}, Why: nil}, true
+}
+
+// FreeBeside is a free cavity of the same connector whose contact takes the wire,
+// or the same splice.
+func FreeBeside(m *desk.Model, text string, w model.Wire) (string, bool) {
+	return m.FreeBeyond(text, w, nil)
+}
+
+// UpOffer takes one wire of the layer a size up, where the layer still closes
+// with it: the one that carries most.
+func UpOffer(m *desk.Model, k int) (desk.Offer, bool) {
+	_, b, _ := m.B()
+	best := -1
+	for _, c := range b.Layers[k].Members {
+		i, ok := m.Sheet.X.Wire[c.ID]
+		if ok && m.H.Wires[i].Amps.V > 0 && (best < 0 || m.H.Wires[i].Amps.V > m.H.Wires[best].Amps.V) {
+			best = i
+		}
+	}
+	if best < 0 {
+		return desk.Offer{}, false
+	}
+	w := m.H.Wires[best]
+	sizes := m.Sheet.Cat.Sizes(w.Spec)
+	at := slices.Index(sizes, w.Size)
+	if at < 0 || at+1 >= len(sizes) || !EndsTake(m, w, sizes[at+1]) {
+		return desk.Offer{}, false
+	}
+	size := sizes[at+1]
+	trial := calc.Build(m.Written().EditWire(best, func(w *model.Wire) { w.Size = size }), m.Cfg.Cat, m.Sheet)
+	if ls := trial.Branches[m.Branch].Layers; k >= len(ls) || ls[k].Lift > m.Sheet.Limits.LiftMax {
+		return desk.Offer{}, false
+	}
+	return desk.Offer{Layer: k, Says: fmt.Sprintf("wire %s from %s to %s", w.ID, w.Size, size), What: "size up",
+		Make: func(m *desk.Model) (*model.Harness, string) {
+			return m.Written().EditWire(m.Sheet.X.Wire[w.ID], func(w *model.Wire) { w.Size = size }),
+				fmt.Sprintf("wire %s is now %s", w.ID, size)
+		}, Why: nil}, true
+}
+
+// EndsTake reports whether the cavities at both ends of a wire take another size.
+func EndsTake(m *desk.Model, w model.Wire, size string) bool {
+	for _, text := range []string{w.From.V, w.To.V} {
+		e, ok := m.Sheet.X.End(text)
+		if t, known := m.Sheet.X.Termination[e.Termination]; ok && known && !ends.Takes(m.Sheet, t, e.Cavity, w.Spec, size) {
+			return false
+		}
+	}
+	return true
+}
+
+// UnitRows is loose wires that would lie rounder made up into a unit.
+func UnitRows(m *desk.Model) []desk.Row {
+	var out []desk.Row
+	_, b, _ := m.B()
+	st := b.Standing
+	for _, o := range m.Units[bundle.PlanKey(m.Sheet, m.Branch)] {
+		aloud := paper.Aloud(o.Counts, m.Cfg.ASCII)
+		out = append(out, desk.Row{
+			Key: "unit " + strings.Join(o.Wires, " "),
+			Text: fmt.Sprintf("%-8s%-8s%s of %s: %s, over %s", "any", "unit", o.Build, strings.Join(o.Wires, " "), aloud,
+				m.Sys.Diameter(o.Over)),
+			Detail: fmt.Sprintf("they run the same way; twisted first and laid as one, %s instead of %s. Enter makes it, the options "+
+				"follow", words.Plural(o.Fillers, "filler", "fillers"), fmt.Sprint(o.Was().Fillers)),
+			Id:  o.Wires[0],
+			Why: []desk.Reason{{Made: func() (why.Why, bool) { return why.PlanOver(o.Plan, "over with that unit made up", st) }}},
+			Enter: func(m *desk.Model) {
+				id := m.H.NextID("U0")
+				m.Change(m.H.AddUnit(model.Unit{ID: id, Wires: o.Wires, Build: model.Some(o.Build)}),
+					fmt.Sprintf("%s is a %s of %s", id, o.Build, strings.Join(o.Wires, " ")))
+			},
+		})
+	}
+	return out
+}

@@ -1,0 +1,222 @@
+package layers
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/calc/phase/bundle"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+	"contralay/ui/draw"
+)
+
+// LayersPage is the lay-up: centre and layers, then the options.
+func LayersPage(m *desk.Model, w int) desk.Page {
+	mb, b, ok := m.B()
+	if !ok {
+		return desk.Page{Empty: "no branch yet"}
+	}
+	var p desk.Page
+	if len(b.Layers) == 0 {
+		p.Empty = "nothing laid: no wire runs here, or one has no known size"
+		if b.Waiting {
+			p.Empty = "working out a lay-up"
+		}
+		return p
+	}
+	says := "as in the file"
+	if b.Proposed {
+		says = "proposed"
+	}
+	p.Lines = []string{fmt.Sprintf("%s, %s, %s", m.Aloud(b.Layers), b.Make, says)}
+	wide, leave := max(8, w-30), 0
+	if w >= 64 {
+		leave = (wide - 4) / 2
+		wide -= leave
+	}
+	p.Cols = fmt.Sprintf("%-8s%-*s%-*s%-11s%8s", "layer", wide, "holds", leave, map[bool]string{true: "leaves at " + mb.To}[leave > 0],
+		"takes", "over "+m.Sys.Name())
+	for k := range b.Layers {
+		l := &b.Layers[k]
+		r := desk.Row{
+			Text: fmt.Sprintf("%-8s%s%s%-11s%8s", layerWord(k), draw.Fit(Holds(m, l), wide-1, m.Cfg.ASCII)+" ",
+				draw.Fit(LeavesText(m, l), max(0, leave-2), m.Cfg.ASCII)+map[bool]string{true: "  "}[leave > 0], takesText(k, l),
+				m.Sys.Diameter(l.OverMM)),
+			Key: "layer " + layerWord(k), Detail: LayerDetail(m, k, l), Id: firstID(l), Mark: layerMark(m, k, l),
+			Enter: func(m *desk.Model) { m.Open(layerScreen(k)) },
+			Step:  func(m *desk.Model, by int) { m.Shift(k, by) },
+			Why:   desk.Figs(mb.ID, k, "", layerFigures...),
+		}
+		p.Rows = append(p.Rows, m.DiameterOf(r, l.OverMM, "over of "+model.LayerName(k)))
+	}
+	if miss := Missing(m); len(miss) > 0 {
+		p.Rows = append(p.Rows, desk.Row{Text: "not laid " + strings.Join(miss, " "), Mark: "!", Id: miss[0],
+			Detail: "+ lays the first of them outermost", Step: func(m *desk.Model, _ int) { m.Move(miss[0], len(m.EditLayers())-1) }})
+	}
+	if b.Proposed { // what is to be decided first
+		p.Start = len(p.Rows)
+	}
+	p.Rows = append(p.Rows, OptionRows(m)...)
+	p.Rows = append(p.Rows, m.Once("layers", func() []desk.Row { return LaidLikeRows(m) })...)
+	p.Rows = append(p.Rows, AsideRows(m)...)
+	p.Rows = append(p.Rows, WishRows(m)...)
+	p.Rows = append(p.Rows,
+		desk.Row{Text: "outer layer laid   " + m.Outer(mb), Detail: "LH: going away from you over the top the wire passes to the left",
+			Step: func(m *desk.Model, _ int) { m.FlipOuter() }},
+		desk.Row{Text: "lay length         " + words.Trim(float64(m.Sheet.Limits.LayRatio)) + " x over",
+			Detail: "of each layer, shop rule for the whole harness; 8 to 16 is usual",
+			Field: &desk.Field{Label: "lay length, times over", Value: words.Trim(float64(m.Sheet.Limits.LayRatio)), Number: true,
+				Set: func(m *desk.Model, t string) error {
+					return m.SetNumber(t, 4, 40, "x over", func(v float64) *model.Harness {
+						n := *m.H
+						n.Rules.LayRatio = model.Some(unit.Ratio(v))
+						return &n
+					})
+				}},
+			Step: func(m *desk.Model, by int) {
+				n := *m.H
+				v := m.Sheet.Limits.LayRatio + unit.Ratio(by)
+				if v < 4 || v > 40 {
+					m.Tell("4 to 40 times over")
+					return
+				}
+				n.Rules.LayRatio = model.Some(v)
+				m.Change(&n, "lay length "+words.Trim(float64(v))+" x over")
+			}},
+		desk.Row{Text: "make               " + b.Make, Detail: "laid, twisted or straight",
+			Step: func(m *desk.Model, by int) { m.StepMake(by) }})
+	return p
+}
+
+// layerFigures is what a layer's row and its detail show.
+var layerFigures = []string{"layer.over", "layer.takes", "layer.room", "layer.proud", "layer.lay", "layer.turns", "layer.bent",
+	"layer.flat"}
+
+func layerWord(k int) string {
+	if k == 0 {
+		return "centre"
+	}
+	return fmt.Sprint(k)
+}
+
+func firstID(l *sheet.Layer) string {
+	if len(l.Members) == 0 {
+		return ""
+	}
+	return l.Members[0].ID
+}
+
+// Holds is what a layer has, by size: "C1 + 9 x 22 + 1 x 20".
+func Holds(m *desk.Model, l *sheet.Layer) string {
+	count := map[string]int{}
+	var order []string
+	for _, c := range l.Members {
+		name := c.ID
+		if i, ok := m.Sheet.X.Wire[c.ID]; ok {
+			name = m.H.Wires[i].Size
+		} else if c.Kind == sheet.OfFiller {
+			name = "filler"
+		}
+		if count[name]++; count[name] == 1 {
+			order = append(order, name)
+		}
+	}
+	var parts []string
+	for _, n := range order {
+		if _, isUnit := m.Sheet.X.Unit[n]; isUnit {
+			parts = append(parts, n)
+			continue
+		}
+		parts = append(parts, fmt.Sprintf("%d x %s", count[n], n))
+	}
+	return strings.Join(parts, " + ")
+}
+
+// LeavesText is where the members of a layer go on from the branch's to end, by
+// the next branch or the end itself: "R1 6, L2 1".
+func LeavesText(m *desk.Model, l *sheet.Layer) string {
+	count := map[string]int{}
+	var order []string
+	for _, c := range l.Members {
+		if c.Kind == sheet.OfFiller {
+			continue
+		}
+		to := bundle.NextAfter(m.Sheet, m.Branch, c.ID)
+		if count[to]++; count[to] == 1 {
+			order = append(order, to)
+		}
+	}
+	var parts []string
+	for _, to := range order {
+		parts = append(parts, fmt.Sprintf("%s %d", to, count[to]))
+	}
+	return strings.Join(parts, ", ")
+}
+
+func takesText(k int, l *sheet.Layer) string {
+	switch {
+	case k == 0:
+		return ""
+	case l.Room > 0:
+		return fmt.Sprintf("%d room %d", l.Takes, l.Room)
+	case l.Takes < len(l.Members):
+		return fmt.Sprintf("%d short %d", l.Takes, len(l.Members)-l.Takes)
+	}
+	return fmt.Sprint(l.Takes)
+}
+
+func layerMark(m *desk.Model, k int, l *sheet.Layer) string {
+	switch {
+	case k == 0:
+		return ""
+	case l.Lift > m.Sheet.Limits.LiftStop || !l.Closes:
+		return "!"
+	case l.Lift > m.Sheet.Limits.LiftTight:
+		return "?"
+	}
+	return ""
+}
+
+func LayerDetail(m *desk.Model, k int, l *sheet.Layer) string {
+	closes := "easy"
+	switch {
+	case k == 0:
+		closes = ""
+	case l.Lift > m.Sheet.Limits.LiftTight:
+		closes = fmt.Sprintf("will not close: stands %s mm proud", unit.Fixed(float64(l.ProudMM), 2))
+	case l.Lift > m.Sheet.Limits.LiftMax:
+		closes = fmt.Sprintf("tight: stands %s mm proud", unit.Fixed(float64(l.ProudMM), 2))
+	}
+	text := words.Capital(model.LayerName(k))
+	if closes != "" {
+		text += " " + closes
+	}
+	if l.LayMM > 0 {
+		text += fmt.Sprintf(", %s, turn %s %s, %s turns", l.Hand, m.Sys.Length(l.LayMM), m.Sys.Name(), unit.Fixed(float64(l.Turns), 1))
+	}
+	if l.FlatMM > 0 && k > 0 {
+		text += fmt.Sprintf(", in the bend %s of %s", m.Sys.Fine(l.BentMM), m.Sys.Fine(l.FlatMM))
+	}
+	if l.Tracer != "" {
+		text += ", tracer " + l.Tracer
+	}
+	return text
+}
+
+func Missing(m *desk.Model) []string {
+	b := &m.H.Branches[m.Branch]
+	if len(b.Layers) == 0 {
+		return nil
+	}
+	var out []string
+	for _, id := range m.Sheet.Branches[m.Branch].Components {
+		if !slices.ContainsFunc(b.Layers, func(l model.Layer) bool { return slices.Contains(l.Of, id) }) {
+			out = append(out, id)
+		}
+	}
+	return out
+}

@@ -1,0 +1,2 @@
+// Package lists is the screen on which a wire list is taken in.
+package lists

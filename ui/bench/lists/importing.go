@@ -1,0 +1,236 @@
+package lists
+
+import (
+	"fmt"
+	"path/filepath"
+	"strings"
+
+	"contralay/model"
+	"contralay/model/compare"
+	"contralay/model/wirelist"
+	"contralay/model/wirelist/draft"
+	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/value"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+	"contralay/ui/draw"
+)
+
+// Other people's wire lists, taken in on the bench: what each column means can be said, and
+// nothing changes before the harness they make is taken.
+
+// read makes the harness anew from what the columns mean by now.
+func ReadList(m *desk.Model, in desk.Importing) *desk.Importing {
+	in.Recipe.Unit = in.Unit
+	recipe := &in.Recipe
+	in.Cols = nil
+	for _, t := range in.Tables {
+		in.Cols = append(in.Cols, shape.Columns(t, recipe)...)
+	}
+	name := strings.TrimSuffix(filepath.Base(in.Path), filepath.Ext(in.Path))
+	in.H, in.Rep, in.Err = wirelist.Import(in.Tables, draft.Options{Recipe: recipe, Unit: in.Unit, Catalogue: m.Cfg.Cat, Name: name})
+	return &in
+}
+
+// ImportRow asks for a list.
+func ImportRow(m *desk.Model) desk.Row {
+	return desk.Row{Key: "import", Text: "take in a wire list",
+		Detail: "Enter, then the name of the file: CSV, TSV, Markdown, xlsx, ods; nothing changes before you take it",
+		Field: &desk.Field{Label: "wire list, file name", Set: func(m *desk.Model, text string) error {
+			if m.Cfg.ListBytes == nil {
+				return fmt.Errorf("lists cannot be read here")
+			}
+			if text == "" {
+				return fmt.Errorf("the name of a file is wanted")
+			}
+			data, err := m.Cfg.ListBytes(text)
+			if err != nil {
+				return err
+			}
+			tables, err := value.Read(filepath.Base(text), data, value.Limits{})
+			if err != nil {
+				return err
+			}
+			next := desk.Importing{Path: text, Tables: tables}
+			if was := m.Taking; was != nil && was.Path == text { // what was said of it before holds
+				next.Recipe, next.Unit = was.Recipe, was.Unit
+			}
+			m.Taking = ReadList(m, next)
+			m.Open(importScreen())
+			m.Tell("read; nothing is changed yet")
+			return nil
+		}}}
+}
+
+func importScreen() desk.Screen {
+	return desk.Screen{Name: "import", Safe: true, Page: func(m *desk.Model, w int) desk.Page {
+		in := m.Taking
+		if in == nil {
+			return desk.Page{Empty: "no list is open; Esc goes back"}
+		}
+		p := desk.Page{Lines: []string{fmt.Sprintf("%s: what it makes, and what each column means. Nothing changes before it is taken.",
+			filepath.Base(in.Path))}}
+		if in.Err != nil {
+			p.Lines = []string{in.Err.Error() + "."}
+			p.Rows = append(p.Rows, desk.Row{Key: "error", Text: "it makes no harness yet", Mark: "!",
+				Detail: "+ - on a column says what it means"})
+		} else {
+			p.Rows = append(p.Rows, TakeRow(m, in))
+			if len(m.H.Wires) > 0 {
+				p.Rows = append(p.Rows, AttachRow(m, in))
+			}
+		}
+		p.Rows = append(p.Rows, UnitRowOf(m, in))
+		for _, c := range in.Cols {
+			p.Rows = append(p.Rows, ColumnRow(m, in, c, w))
+		}
+		p.Rows = append(p.Rows, RecipeRow(m, in))
+		if in.Err == nil {
+			for _, t := range in.Rep.Lines() {
+				mark := ""
+				switch {
+				case strings.HasPrefix(t, "stop"):
+					mark = "!"
+				case strings.HasPrefix(t, "warn"):
+					mark = "?"
+				}
+				p.Rows = append(p.Rows, desk.Row{Key: "told " + t, Text: t, Mark: mark, Detail: t,
+					Enter: func(m *desk.Model) { m.Open(toldScreen(t)) }})
+			}
+		}
+		return p
+	}}
+}
+
+// toldScreen is one line of the report in full.
+func toldScreen(text string) desk.Screen {
+	return desk.Screen{Name: "told", Safe: true, Page: func(_ *desk.Model, w int) desk.Page {
+		var p desk.Page
+		for k, l := range words.Wrap(text, max(w-6, 20)) {
+			p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint(k), Text: l})
+		}
+		return p
+	}}
+}
+
+// Unsay takes back the last thing said of a list; the harness behind it is not touched.
+func Unsay(m *desk.Model) {
+	if m.Taking == nil || m.Taking.Before == nil {
+		m.Tell("nothing was said of this list; Esc goes back to the harness")
+		return
+	}
+	m.Taking = m.Taking.Before
+	m.Tell("taken back")
+}
+
+// TakeRow makes the list the harness; it can be undone like anything else.
+func TakeRow(m *desk.Model, in *desk.Importing) desk.Row {
+	what := fmt.Sprintf("take it: %s, %s", words.Plural(len(in.H.Terminations), "end", "ends"),
+		words.Plural(len(in.H.Wires), "wire", "wires"))
+	detail := "Enter: it becomes the harness here; Backspace brings back what was"
+	return desk.Row{Key: "take", Text: what, Detail: detail, Enter: func(m *desk.Model) {
+		h := in.H
+		h.Head.Units = m.H.Head.Units
+		h.Rules, h.Reels, h.Parts = m.H.Rules, m.H.Reels, m.H.Parts // the shop's own stay
+		m.Back()
+		m.Branch, m.Stack = 0, nil
+		m.Change(&h, "taken in: "+filepath.Base(in.Path)+"; Build tells what is open, Backspace brings back what was")
+		m.Branch = max(0, m.FirstBranch())
+	}}
+}
+
+// AttachRow keeps it beside the harness as its independent list.
+func AttachRow(m *desk.Model, in *desk.Importing) desk.Row {
+	nets := compare.Nets(in.H, *m.H)
+	return desk.Row{Key: "attach", Text: fmt.Sprintf("hold this harness against it: %s", words.Plural(len(nets), "net", "nets")),
+		Detail: "Enter: kept in the file; where the two join otherwise the sheet says stop", Enter: func(m *desk.Model) {
+			if len(nets) == 0 {
+				m.Refuse("the list names no cavity of this harness")
+				return
+			}
+			if strange, _ := compare.Unheld(in.H, *m.H); len(strange) > 0 {
+				m.Refuse("the list names what this harness does not have: " + strings.Join(strange, ", ") +
+					"; call it there by its id or its name")
+				return
+			}
+			h := *m.H
+			h.Listed, h.Head.ListedFrom = nets, model.Some(filepath.Base(in.Path))
+			m.Back()
+			m.Change(&h, fmt.Sprintf("held against %s: %s", filepath.Base(in.Path), words.Plural(len(nets), "net", "nets")))
+		}}
+}
+
+// UnitRowOf is the unit of lengths that state none.
+func UnitRowOf(m *desk.Model, in *desk.Importing) desk.Row {
+	now := string(in.Unit)
+	if now == "" {
+		now = "not read"
+	}
+	return desk.Row{Key: "unit", Text: "lengths without a unit   " + now, Detail: "+ - mm, cm, m, in, ft, or leave them as text",
+		Step: func(m *desk.Model, by int) {
+			all := []string{"", "mm", "cm", "m", "in", "ft"}
+			v, _ := words.Around(all, string(in.Unit), by)
+			n := *in
+			n.Before = in
+			n.Unit = value.LengthUnit(v)
+			m.Taking = ReadList(m, n)
+			m.Tell("lengths without a unit: " + words.OrDash(v))
+		}}
+}
+
+// ColumnRow says what a column means, with what stands in it.
+func ColumnRow(m *desk.Model, in *desk.Importing, c shape.Column, w int) desk.Row {
+	where := ""
+	if c.Sheet != "" || len(in.Tables) > 1 {
+		where = strings.TrimSpace(c.Sheet+" "+c.Place.Column) + " "
+	}
+	key := c.Key()
+	said, byHand := in.Recipe.Columns[key]
+	if !byHand {
+		said = c.Field
+	}
+	is := string(said)
+	if said != c.Field {
+		is += ", here " + string(c.Field) // nothing in this list takes what was said
+	}
+	text := fmt.Sprintf("column %s%s  is  %-11s %s", where, draw.Fit(key, min(18, max(8, w-50)), m.Cfg.ASCII), is,
+		strings.Join(c.Samples, " · "))
+	return desk.Row{Key: "column " + c.Place.String() + key, Text: text, Detail: "+ - says what it means; keep leaves it as text in a note",
+		Step: func(m *desk.Model, by int) {
+			var all []string
+			for _, f := range wirelistname.Fields() {
+				all = append(all, string(f))
+			}
+			v, _ := words.Around(all, string(said), by)
+			n := *in
+			n.Before = in
+			n.Recipe.Columns = map[string]wirelistname.Field{}
+			for k, f := range in.Recipe.Columns {
+				n.Recipe.Columns[k] = f
+			}
+			n.Recipe.Columns[key] = wirelistname.Field(v)
+			m.Taking = ReadList(m, n)
+			m.Tell(fmt.Sprintf("column %s is %s", key, v))
+		}}
+}
+
+// RecipeRow keeps what was said for the next list of the kind.
+func RecipeRow(m *desk.Model, in *desk.Importing) desk.Row {
+	n := len(in.Recipe.Columns)
+	return desk.Row{Key: "recipe", Text: fmt.Sprintf("keep as a recipe: %s said by hand", words.Plural(n, "column", "columns")),
+		Detail: "Enter, then a file name; contralay import --recipe takes it the next time",
+		Field: &desk.Field{Label: "recipe, file name", Set: func(m *desk.Model, text string) error {
+			if m.Cfg.WriteNew == nil {
+				return fmt.Errorf("nothing can be written here")
+			}
+			if text == "" {
+				return fmt.Errorf("the name of a file is wanted")
+			}
+			if err := m.Cfg.WriteNew(text, in.Recipe.Encode()); err != nil {
+				return err
+			}
+			m.Tell("kept in " + text)
+			return nil
+		}}}
+}

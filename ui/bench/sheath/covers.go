@@ -1,0 +1,260 @@
+package sheath
+
+import (
+	"fmt"
+	"slices"
+
+	"contralay/calc/query/why"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+	"contralay/ui/draw"
+)
+
+// Covers beside the sheath: what lies under it and what goes over a station.
+
+// CoverRows is one row a cover beside the sheath, inside out, and one that adds another.
+func CoverRows(m *desk.Model) []desk.Row {
+	mb, b, _ := m.B()
+	var out []desk.Row
+	for _, c := range b.Covers {
+		at := c.At
+		text := fmt.Sprintf("%-8s %s  %s to %s %s, over %s", c.What, draw.Fit(words.OrDash(c.Part), 18, m.Cfg.ASCII),
+			m.Sys.Length(c.FromMM), m.Sys.Length(c.ToMM), m.Sys.Name(), m.Sys.Diameter(c.OverMM)+words.MemMark(c.ThickGuess))
+		detail := "Enter opens it, . takes it off"
+		if c.Known {
+			detail = CoverSays(m, c) + "; " + detail
+		}
+		out = append(out, desk.Row{Key: fmt.Sprint("cover ", at), Text: text, Detail: detail,
+			Enter: func(m *desk.Model) { m.Open(CoverScreen(mb, at)) }, Drop: func(m *desk.Model) { DropCover(m, at) },
+			Why: desk.Figs(mb.ID, at, "", "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")})
+	}
+	return append(out, desk.Row{Key: "add cover", Text: "add      a tape, a braid, a sleeve, a second sheath",
+		Detail: "Enter lists what can lie under the sheath or over it", Enter: func(m *desk.Model) { m.Open(AddCoverScreen(mb.ID)) }})
+}
+
+func CoverSays(m *desk.Model, c sheet.Covered) string {
+	v := c.Verdict
+	switch {
+	case v.StopSlide:
+		return "it will not pass"
+	case v.StopLoose:
+		return "it stays loose"
+	}
+	return fmt.Sprintf("%s %s to slide, cut %s", m.Sys.Fine(v.SlideMM), m.Sys.Name(), m.Sys.Length(c.CutMM))
+}
+
+// addable is what can be added to a branch: under its sheath, or outermost.
+var addable = []struct {
+	says, what string
+	under      bool
+}{
+	{"a separator tape, under the sheath", "tape", true},
+	{"a braid, under the sheath", "braid", true},
+	{"a sleeve over it, where it rubs or passes heat", "sleeve", false},
+	{"a second sheath over it", "sheath", false},
+}
+
+// AddCoverScreen asks what is added to a branch.
+func AddCoverScreen(branch string) desk.Screen {
+	return desk.Screen{Name: "add cover", Of: branch, Safe: true, Pick: true, Page: func(m *desk.Model, w int) desk.Page {
+		p := desk.Page{Lines: []string{"Covers lie on one another from the inside out; each has a start and a stop."},
+			Empty: "branch " + branch + " is gone; Esc goes back"}
+		i, ok := m.Sheet.X.Branch[branch]
+		if !ok {
+			return p
+		}
+		sheathed := m.Sheet.Branches[i].Sheath.Part != ""
+		for _, a := range addable {
+			if a.what == "sheath" && !sheathed {
+				continue // a second needs a first
+			}
+			p.Rows = append(p.Rows, desk.Row{Key: a.what, Text: a.says, Detail: "Enter adds it; start and stop are set on its page",
+				Enter: func(m *desk.Model) {
+					m.Back()
+					AddCover(m, i, a.what, a.under)
+				}})
+		}
+		return p
+	}}
+}
+
+// AddCover puts a cover on a branch: beneath its sheath, or outermost. The sheath that is
+// only proposed is written down, or the branch would want none.
+func AddCover(m *desk.Model, i int, what string, under bool) {
+	sh := m.Sheet.Branches[i].Sheath.Part
+	at := 0
+	h := m.H.EditBranch(i, func(b *model.Branch) {
+		if !slices.ContainsFunc(b.Covers, func(c model.Cover) bool { return c.What == "sheath" }) && sh != "" {
+			b.Covers = append(b.Covers, model.Cover{What: "sheath", Part: model.Some(sh)})
+		}
+		at = len(b.Covers)
+		if under {
+			if k := slices.IndexFunc(b.Covers, func(c model.Cover) bool { return c.What == "sheath" }); k >= 0 {
+				at = k
+			}
+		}
+		n := model.Cover{What: what}
+		if !under && sh != "" { // the same tube does not go over itself: one size up is a start
+			n.Part = model.Some(SizeUp(m, sh))
+		}
+		b.Covers = slices.Insert(b.Covers, at, n)
+	})
+	m.Change(h, "added: "+what)
+	m.Open(CoverScreen(&m.H.Branches[i], at))
+}
+
+// SizeUp is the next wider tube of a tube's kind; itself where there is none.
+func SizeUp(m *desk.Model, id string) string {
+	t, ok := m.Sheet.Cat.Tube(id)
+	if !ok {
+		return id
+	}
+	all := m.Sheet.Cat.TubesOf(t.Kind)
+	for k := range all {
+		if all[k].ID == id && k+1 < len(all) {
+			return all[k+1].ID
+		}
+	}
+	return id
+}
+
+func DropCover(m *desk.Model, at int) {
+	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) {
+		if at < len(b.Covers) {
+			b.Covers = slices.Delete(b.Covers, at, at+1)
+		}
+		if len(b.Covers) == 0 {
+			b.Covers = nil
+		}
+	}), "taken off")
+}
+
+// CoverScreen is one cover of a branch: its part, its start and stop, what it adds. A cover
+// has no name: once the branch has more or fewer, this page cannot tell which was meant.
+func CoverScreen(b *model.Branch, at int) desk.Screen {
+	branch, n, what := b.ID, len(b.Covers), b.Covers[at].What
+	return desk.Screen{Name: "cover", Of: fmt.Sprint(branch, "\x00", at, "\x00", n, what), Page: func(m *desk.Model, w int) desk.Page {
+		i, ok := m.Sheet.X.Branch[branch]
+		gone := desk.Page{Empty: "this cover is gone; Esc goes back"}
+		if !ok {
+			return gone
+		}
+		k := slices.IndexFunc(m.Sheet.Branches[i].Covers, func(c sheet.Covered) bool { return c.At == at })
+		if all := m.H.Branches[i].Covers; k < 0 || len(all) != n || all[at].What != what {
+			return gone
+		}
+		return CoverPage(m, i, at, m.Sheet.Branches[i].Covers[k])
+	}}
+}
+
+func CoverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
+	mb := &m.H.Branches[i]
+	p := desk.Page{Lines: []string{fmt.Sprintf("%s of %s, on %s %s", c.What, mb.ID, m.Sys.Fine(c.UnderMM), m.Sys.Name())},
+		Why: desk.Figs(mb.ID, at, "", "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")}
+	edit := func(says string, f func(c *model.Cover)) func(m *desk.Model) {
+		return func(m *desk.Model) {
+			m.Change(m.H.EditBranch(i, func(b *model.Branch) { f(&b.Covers[at]) }), says)
+		}
+	}
+	there := func(m *desk.Model) bool { return i < len(m.H.Branches) && at < len(m.H.Branches[i].Covers) }
+	if c.What == "sleeve" || c.What == "sheath" {
+		p.Rows = append(p.Rows, desk.Row{Key: "part", Text: "part     " + words.OrDash(c.Part), Detail: "Enter lists the tubes",
+			Enter: func(m *desk.Model) {
+				m.Open(desk.ChooseScreen("tube", there, func(m *desk.Model) []desk.Choice { return TubeChoices(m, c.UnderMM) },
+					func(m *desk.Model) string { return m.H.Branches[i].Covers[at].Part.V },
+					func(m *desk.Model, v string) { edit("part "+v, func(c *model.Cover) { c.Part = model.Some(v) })(m) }, nil))
+			}})
+	}
+	station := func(label string, now, least, most unit.Millimetre, isSet bool, set func(c *model.Cover, v unit.Millimetre)) {
+		says := "as it is set"
+		if !isSet {
+			says = "nothing is set: what is wound runs through, a tube lies as the sheath does"
+		}
+		put := func(m *desk.Model, v unit.Millimetre) error {
+			if v < least || v > most {
+				return fmt.Errorf("%s %s is out of range: %s to %s %s, for the start lies before the stop", m.Sys.Length(v), m.Sys.Name(),
+					m.Sys.Length(least), m.Sys.Length(most), m.Sys.Name())
+			}
+			edit(label+" "+m.Sys.Length(v), func(c *model.Cover) { set(c, v) })(m)
+			return nil
+		}
+		p.Rows = append(p.Rows, desk.Row{Key: label, Text: fmt.Sprintf("%-8s %s %s", label, m.Sys.Length(now), m.Sys.Name()),
+			Detail: "+ - or digits; from " + mb.From,
+			Why: []desk.Reason{{Made: func() (why.Why, bool) {
+				return why.Stated(label, says, float64(now), why.Length, desk.Given), true
+			}}},
+			Step: func(m *desk.Model, by int) {
+				v := min(max(now+unit.Millimetre(5*by), least), most)
+				if v == now {
+					m.Refuse(fmt.Sprintf("%s lies between %s and %s %s", label, m.Sys.Length(least), m.Sys.Length(most), m.Sys.Name()))
+				} else if err := put(m, v); err != nil {
+					m.Refuse(err.Error())
+				}
+			},
+			Field: &desk.Field{Label: label + " of the " + c.What, Unit: m.Sys.Name(), Value: m.Sys.Length(now), Number: true,
+				Set: func(m *desk.Model, text string) error {
+					v, err := m.Sys.Parse(text)
+					if err != nil {
+						return err
+					}
+					return put(m, v)
+				}}})
+	}
+	mc := mb.Covers[at]
+	station("start", c.FromMM, 0, max(0, c.ToMM-1), mc.FromMM.Set, func(c *model.Cover, v unit.Millimetre) { c.FromMM = model.Some(v) })
+	station("stop", c.ToMM, min(c.FromMM+1, mb.LengthMM), mb.LengthMM, mc.ToMM.Set,
+		func(c *model.Cover, v unit.Millimetre) { c.ToMM = model.Some(v) })
+	if !c.Known {
+		p.Rows = append(p.Rows, desk.Row{Key: "thick", Text: fmt.Sprintf("adds     %s%s %s on each side", m.Sys.Fine(c.ThickMM),
+			words.MemMark(c.ThickGuess), m.Sys.Name()), Detail: "digits or + -: what it adds to the radius, measured",
+			Why: desk.Figs(mb.ID, at, "", "cover.over"),
+			Step: func(m *desk.Model, by int) {
+				v := unit.Millimetre(min(10, max(0, unit.RoundHalfUp(float64(c.ThickMM)+0.05*float64(by), 0.01))))
+				edit("adds "+m.Sys.Fine(v), func(c *model.Cover) { c.ThickMM = model.Some(v) })(m)
+			},
+			Field: &desk.Field{Label: "thickness of the " + c.What, Unit: m.Sys.Name(), Value: m.Sys.Fine(c.ThickMM), Number: true,
+				Set: func(m *desk.Model, text string) error {
+					v, err := m.Sys.Parse(text)
+					if err != nil {
+						return err
+					}
+					if v < 0 || v > 10 {
+						return fmt.Errorf("%s %s is out of range: %s to %s", text, m.Sys.Name(), m.Sys.Fine(0), m.Sys.Fine(10))
+					}
+					edit("adds "+m.Sys.Fine(v), func(c *model.Cover) { c.ThickMM = model.Some(v) })(m)
+					return nil
+				}}})
+	}
+	says := CoverSays(m, c)
+	if !c.Known {
+		says = "over it " + m.Sys.Fine(c.OverMM) + " " + m.Sys.Name()
+	}
+	p.Rows = append(p.Rows, desk.Row{Key: "verdict", Text: "verdict  " + says,
+		Detail: "what lies beneath it counts: it slides over that and grips that",
+		Why:    desk.Figs(mb.ID, at, "", "cover.slide", "cover.cut", "cover.over")},
+		desk.Row{Key: "off", Text: "take it off", Detail: "Enter or . takes it off",
+			Enter: func(m *desk.Model) { m.Back(); DropOf(m, i, at) }, Drop: func(m *desk.Model) { m.Back(); DropOf(m, i, at) }})
+	return p
+}
+
+func DropOf(m *desk.Model, i, at int) {
+	m.Branch = i
+	DropCover(m, at)
+}
+
+// TubeChoices are the tubes that go over a diameter and grip it, the lightest kinds as the
+// catalogue has them.
+func TubeChoices(m *desk.Model, on unit.Millimetre) []desk.Choice {
+	var out []desk.Choice
+	for _, kind := range m.Sheet.Cat.Kinds() {
+		for _, t := range m.Sheet.Cat.TubesOf(kind) {
+			if t.SuppliedMM > on && t.RecoveredMM < on {
+				out = append(out, desk.Choice{Value: t.ID, Says: t.ID + "   " + t.Material})
+			}
+		}
+	}
+	return out
+}

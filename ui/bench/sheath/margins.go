@@ -1,0 +1,54 @@
+package sheath
+
+import (
+	"fmt"
+
+	"contralay/calc/phase/threading"
+	"contralay/calc/query/why"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+	"contralay/ui/draw"
+)
+
+// MarginRow is what has least left to its temperature in the branch, and opens the list.
+func MarginRow(m *desk.Model) (desk.Row, bool) {
+	all := threading.Margins(m.Sheet, m.Branch)
+	if len(all) == 0 {
+		return desk.Row{}, false
+	}
+	r := MarginOf(m, all[0])
+	r.Key, r.Text = "margins", "least margin  "+r.Text
+	r.Detail = "Enter lists all that has a limit here, by what is left"
+	r.Enter = func(m *desk.Model) { m.Open(marginsScreen()) }
+	return r, true
+}
+
+func MarginOf(m *desk.Model, g threading.Margin) desk.Row {
+	mem := words.MemMark(g.Standing == catalogue.Memory)
+	mark := ""
+	if g.Left() < 0 {
+		mark = "!"
+	}
+	say := func(name string, v unit.Celsius, from catalogue.Origin) desk.Reason {
+		return desk.Reason{Made: func() (why.Why, bool) {
+			return why.Stated(name, "by "+from.Source, float64(v), why.Celsius, from), true
+		}}
+	}
+	return desk.Row{Key: g.What, Mark: mark, Text: fmt.Sprintf("%s C  %s, %s of %s%s", unit.Fixed(float64(g.Left()), 0),
+		draw.Cut(g.What, 30, m.Cfg.ASCII), unit.Fixed(float64(g.AtC), 0), unit.Fixed(float64(g.LimitC), 0), mem),
+		Why: []desk.Reason{say("what "+g.What+" stands", g.LimitC, g.Origin),
+			say("what it meets here", g.AtC, catalogue.Origin{Source: "the air, or the heat balance", Standing: catalogue.Memory})}}
+}
+
+func marginsScreen() desk.Screen {
+	return desk.Screen{Name: "margins", Pick: true, Page: func(m *desk.Model, w int) desk.Page {
+		p := desk.Page{Lines: []string{"What is left to the temperature each thing stands, least first."},
+			Empty: "nothing with a limit lies here; Esc goes back"}
+		for _, g := range threading.Margins(m.Sheet, m.Branch) {
+			p.Rows = append(p.Rows, MarginOf(m, g))
+		}
+		return p
+	}}
+}

@@ -1,0 +1,362 @@
+package sheath
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/calc"
+	"contralay/calc/formula/cover"
+	overphase "contralay/calc/phase/over"
+	"contralay/calc/query/why"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+	"contralay/ui/draw"
+)
+
+// listedTubes is how many tubes are shown side by side.
+const listedTubes = 3
+
+// SheathPage is three tubes with how they slide and grip, where the sheath lies,
+// the boots, and the order of threading on.
+func SheathPage(m *desk.Model, w int) desk.Page {
+	mb, b, ok := m.B()
+	if !ok || b.OverMM <= 0 {
+		return desk.Page{Empty: "nothing laid yet, so nothing to cover"}
+	}
+	p := desk.Page{Why: desk.Figs(mb.ID, 0, "", "branch.over", "branch.floor", "branch.tape", "sheath.pass")}
+	sh := &b.Sheath
+	p.Lines = []string{fmt.Sprintf("over %s (area alone %s), tape %s, pass %s", m.Sys.Fine(b.OverMM),
+		m.Sys.Fine(overphase.FloorMM(m.Sheet, m.Branch)), m.Sys.Fine(b.TapeMM), m.Sys.Fine(sh.PassMM))}
+	if says := Ranked(m, sh); says != "" {
+		p.Lines = append(p.Lines, says)
+		for _, c := range ShownTubes(m, sh) {
+			p.Why = append(p.Why, desk.Figs(mb.ID, 0, c.Tube.ID, "tube.mass", "tube.full", "tube.grip", "tube.slide")...)
+		}
+	}
+	wide, worst := max(16, w-31), w >= 47 // the worst case gives way on a narrow screen
+	if !worst {
+		wide = max(8, w-24)
+	}
+	p.Cols = fmt.Sprintf("  %-*s%6s %s%5s %5s", wide, "tube "+m.Sys.Name(), "slides", where(worst, " worst "), "grips", "over")
+	for _, c := range ShownTubes(m, sh) {
+		// A tube that is only offered and does not fit is no snag of the loom: it is
+		// told in a word. Only the one in use carries a mark.
+		in, mark := " ", ""
+		if c.Tube.ID == sh.Part {
+			in, mark = "=", levelMark(c.Level)
+		}
+		over := "-"
+		switch {
+		case c.Verdict.StopSlide:
+			over = "no"
+		case c.Verdict.StopLoose:
+			over = "loose"
+		case c.Verdict.Wraps:
+			over = m.Sys.Diameter(c.Verdict.OverMM)
+		}
+		id := c.Tube.ID
+		r := desk.Row{
+			Text: fmt.Sprintf("%s %s%6s %s%5s %5s", in, draw.Fit(c.Tube.ShelfLabel, wide-1, m.Cfg.ASCII)+" ", m.Sys.Fine(c.Verdict.SlideMM),
+				where(worst, fmt.Sprintf("%6s ", m.Sys.Fine(c.Verdict.WorstSlideMM))),
+				unit.Fixed(float64(c.Verdict.GripRatio), 2), over),
+			Detail: TubeSays(m, c), Mark: mark,
+			Enter: func(m *desk.Model) { TakeTube(m, id) },
+			Show: func(m *desk.Model) *desk.Model {
+				if id == sh.Part {
+					return m
+				}
+				return m.Try("tube "+id, func() *model.Harness {
+					return m.H.EditBranch(m.Branch, func(b *model.Branch) { desk.SheathOf(b).Part = model.Some(id) })
+				})
+			},
+			Why: desk.Figs(mb.ID, 0, id, "tube.slide", "tube.worst", "tube.grip", "tube.over", "tube.room", "tube.full", "tube.wall",
+				"tube.mass", "tube.cut"),
+		}
+		if c.Verdict.Wraps {
+			r.Field, r.Step = WallField(m, id), func(m *desk.Model, by int) { StepWall(m, id, by) }
+			r.Detail += "; digits: its wall, off the reel"
+		}
+		if at := sh.PassStationMM; at > 0 {
+			r.Why = append(r.Why, desk.Reason{Made: func() (why.Why, bool) {
+				return why.Stated("where that splice lies", "its station along "+mb.ID, float64(at), why.Length, desk.Given), true
+			}})
+		}
+		p.Rows = append(p.Rows, r.Of(m.Sys.Fine(c.Verdict.SlideMM), m.Sys.Name()+"  for "+c.Tube.ShelfLabel+" to slide"))
+	}
+	if len(sh.Others) == 0 {
+		p.Rows = append(p.Rows, desk.Row{Text: "no sheath on this branch", Detail: "+ - proposes one",
+			Step: func(m *desk.Model, by int) { StepKind(m, by) }})
+	}
+	part := "none"
+	if sh.Part != "" {
+		part = sh.Part
+		if sh.Proposed {
+			part += ", proposed"
+		}
+	}
+	kind := overphase.DefaultSheath
+	if len(sh.Others) > 0 {
+		kind = sh.Others[0].Tube.Kind
+	}
+	p.Rows = append(p.Rows,
+		desk.Row{Text: fmt.Sprintf("sheath   %s", part), Detail: "Enter takes the proposal, . leaves the branch bare",
+			Enter: func(m *desk.Model) {
+				if sh.Part != "" {
+					TakeTube(m, sh.Part)
+				} else {
+					m.Refuse("nothing to take: choose a tube or another kind")
+				}
+			}, Drop: func(m *desk.Model) { Bare(m) }},
+		desk.Row{Text: "kind     " + kind, Detail: "+ - another kind of tube, judged in this place",
+			Step: func(m *desk.Model, by int) { StepKind(m, by) }},
+		desk.Row{Text: fmt.Sprintf("start    %s %s", m.Sys.Length(sh.FromMM), m.Sys.Name()),
+			Detail: "from " + mb.From + "; left to itself it starts under the shortest boot", Field: CoverField(m, "start", true),
+			Step: StepCover(m, "start", true, sh.FromMM), Why: desk.Figs(mb.ID, 0, "", "sheath.from")},
+		desk.Row{Text: fmt.Sprintf("stop     %s %s   cut %s %s", m.Sys.Length(sh.ToMM), m.Sys.Name(), m.Sys.Length(sh.CutMM), m.Sys.Name()),
+			Detail: "from " + mb.From + "; without a transition it stops at the sorted zone", Field: CoverField(m, "stop", false),
+			Step: StepCover(m, "stop", false, sh.ToMM),
+			Why:  append(desk.Figs(mb.ID, 0, "", "sheath.to"), desk.Figs(mb.ID, 0, sh.Part, "tube.cut")...)})
+	for _, place := range []string{mb.From, mb.To} {
+		if t, ok := m.Sheet.X.Termination[place]; ok {
+			p.Rows = append(p.Rows, BootRow(m, t), LoopRow(m, t))
+		}
+	}
+	p.Rows = append(p.Rows, CoverRows(m)...)
+	if r, any := MarginRow(m); any {
+		p.Rows = append(p.Rows, r)
+	}
+	p.Rows = append(p.Rows, m.Once("thread", func() []desk.Row { return []desk.Row{ThreadRow(m)} })...)
+	return p
+}
+
+// where is text where there is room for it.
+func where(room bool, text string) string {
+	if room {
+		return text
+	}
+	return ""
+}
+
+// Ranked says in words why the first tube is the first, and what is wrong with each other.
+func Ranked(m *desk.Model, sh *sheet.Sheath) string {
+	all := ShownTubes(m, sh)
+	if len(all) < 2 || all[0].Verdict.Stops() {
+		return ""
+	}
+	first := all[0].Verdict
+	kept := fmt.Sprintf("keeps %d of 3", first.Kept())
+	if first.KeepsAll() {
+		kept = "keeps all"
+	}
+	out := fmt.Sprintf("1st %s, lightest, %s g", kept, unit.Fixed(float64(all[0].Gram), 1))
+	for k, c := range all[1:] {
+		out += fmt.Sprintf("; %s %s", []string{"2nd", "3rd"}[k], Fault(m, c, first))
+	}
+	return out
+}
+
+// Fault is what is wrong with a tube beside the first, in a word or two.
+func Fault(m *desk.Model, c sheet.Choice, first cover.Verdict) string {
+	v := c.Verdict
+	switch {
+	case v.StopSlide:
+		return "does not pass"
+	case v.StopLoose:
+		return "loose"
+	case !v.Stretch.Kept && first.Stretch.Kept:
+		return fmt.Sprintf("filled to %s %%", unit.Fixed(100*float64(v.StretchRatio), 0))
+	case !v.Grips.Kept && first.Grips.Kept:
+		return "grips by " + unit.Fixed(float64(v.GripRatio), 2)
+	case !v.Slides.Kept && first.Slides.Kept:
+		return m.Sys.Fine(v.SlideMM) + " " + m.Sys.Name() + " to slide"
+	}
+	return unit.Fixed(float64(c.Gram), 1) + " g"
+}
+
+// ShownTubes is the best three, and the one in use wherever it ranks.
+func ShownTubes(m *desk.Model, sh *sheet.Sheath) []sheet.Choice {
+	out := slices.Clone(sh.Others[:min(listedTubes, len(sh.Others))])
+	in := slices.IndexFunc(sh.Others, func(c sheet.Choice) bool { return c.Tube.ID == sh.Part })
+	if in >= listedTubes {
+		out[listedTubes-1] = sh.Others[in]
+	}
+	return out
+}
+
+func levelMark(l cover.Level) string {
+	switch l {
+	case cover.Stop:
+		return "!"
+	case cover.Warn:
+		return "?"
+	}
+	return ""
+}
+
+// TubeSays is a tube's verdict in words.
+func TubeSays(m *desk.Model, c sheet.Choice) string {
+	v := c.Verdict
+	switch {
+	case v.StopSlide:
+		return fmt.Sprintf("will not pass: %s %s too small at the largest", m.Sys.Fine(-v.WorstSlideMM), m.Sys.Name())
+	case v.StopLoose:
+		return fmt.Sprintf("loose: recovers to %s %s", m.Sys.Fine(c.Tube.RecoveredMM), m.Sys.Name())
+	}
+	slide, grip := "slides easily", "grips"
+	if !v.Slides.Kept {
+		slide = fmt.Sprintf("slides tight, %s %s is wanted", m.Sys.Fine(v.RoomMM), m.Sys.Name())
+	}
+	if !v.Grips.Kept {
+		grip = "grips little, 1.10 is wanted"
+	}
+	return fmt.Sprintf("%s, %s; wall %s %s, %s g, cut %s", slide, grip, m.Sys.Fine(v.WallMM), m.Sys.Name(), unit.Fixed(float64(c.Gram), 1),
+		m.Sys.Length(c.CutMM))
+}
+
+func TakeTube(m *desk.Model, id string) {
+	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { desk.SheathOf(b).Part = model.Some(id) }), "sheath "+id)
+}
+
+func Bare(m *desk.Model) {
+	if !slices.ContainsFunc(m.H.Branches[m.Branch].Covers, func(c model.Cover) bool { return c.What == "sheath" }) {
+		m.Refuse("the sheath is only proposed; a file that lists another cover and no sheath wants none")
+		return
+	}
+	says := "sheath taken off; one is proposed"
+	h := m.H.EditBranch(m.Branch, func(b *model.Branch) {
+		k := slices.IndexFunc(b.Covers, func(c model.Cover) bool { return c.What == "sheath" })
+		b.Covers = slices.Delete(b.Covers, k, k+1) // the first: what lies over it stays
+		if len(b.Covers) == 0 {
+			b.Covers = nil
+		} else {
+			says = "sheath taken off; the other covers stay"
+		}
+	})
+	m.Change(h, says)
+}
+
+// StepKind takes the best tube of another kind.
+func StepKind(m *desk.Model, by int) {
+	_, b, _ := m.B()
+	cur := overphase.DefaultSheath
+	if len(b.Sheath.Others) > 0 {
+		cur = b.Sheath.Others[0].Tube.Kind
+	}
+	kind, moved := words.Around(m.Sheet.Cat.Kinds(), cur, by)
+	ts := m.Sheet.Cat.TubesOf(kind)
+	if !moved || len(ts) == 0 {
+		m.Refuse("the catalogue has no other kind of tube")
+		return
+	}
+	trial := m.H.EditBranch(m.Branch, func(b *model.Branch) { desk.SheathOf(b).Part = model.Some(ts[0].ID) })
+	best := calc.Build(trial, m.Cfg.Cat, m.Sheet).Branches[m.Branch].Sheath.Others
+	if len(best) == 0 {
+		m.Refuse("no tube of " + kind + " can be judged here")
+		return
+	}
+	m.Change(trial.EditBranch(m.Branch, func(b *model.Branch) { desk.SheathOf(b).Part = model.Some(best[0].Tube.ID) }),
+		kind+": "+TubeSays(m, best[0]))
+}
+
+func CoverField(m *desk.Model, label string, start bool) *desk.Field {
+	return &desk.Field{Label: label + " of the sheath", Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
+		v, err := m.Sys.Parse(text)
+		if err != nil {
+			return err
+		}
+		return SetCover(m, label, start, v)
+	}}
+}
+
+// SetCover moves the start or stop of the sheath.
+func SetCover(m *desk.Model, label string, start bool, v unit.Millimetre) error {
+	mb, b, _ := m.B()
+	if v < 0 || v > mb.LengthMM {
+		return fmt.Errorf("%s %s is out of range: 0 to %s %s", m.Sys.Length(v), m.Sys.Name(), m.Sys.Length(mb.LengthMM), m.Sys.Name())
+	}
+	if (start && v >= b.Sheath.ToMM) || (!start && v <= b.Sheath.FromMM) {
+		return fmt.Errorf("the sheath would have no length")
+	}
+	part := b.Sheath.Part
+	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) {
+		c := desk.SheathOf(b)
+		if c.Part.V == "" && part != "" {
+			c.Part = model.Some(part)
+		}
+		if start {
+			c.FromMM = model.Some(v)
+		} else {
+			c.ToMM = model.Some(v)
+		}
+	}), fmt.Sprintf("%s at %s %s", label, m.Sys.Length(v), m.Sys.Name()))
+	return nil
+}
+
+// StepCover moves it by 5 mm.
+func StepCover(m *desk.Model, label string, start bool, now unit.Millimetre) func(m *desk.Model, by int) {
+	return func(m *desk.Model, by int) {
+		if err := SetCover(m, label, start, unit.Millimetre(unit.RoundHalfUp(float64(now), 5))+5*unit.Millimetre(by)); err != nil {
+			m.Refuse(err.Error())
+		}
+	}
+}
+
+func BootRow(m *desk.Model, t int) desk.Row {
+	term := &m.H.Terminations[t]
+	boot := words.OrDash(term.Boot.V)
+	detail := "+ - none, straight, 45 or 90 degrees for its shell"
+	if e, ok := m.Sheet.Cat.Boot(term.Boot.V); ok {
+		least, most := words.MemMark(e.From(e.Read.CableRecovered).Standing == catalogue.Memory),
+			words.MemMark(e.From(e.Read.CableSupplied).Standing == catalogue.Memory)
+		detail = fmt.Sprintf("Enter types its sizes off the part; takes a cable of %s%s to %s%s %s; %s",
+			m.Sys.Diameter(1.1*e.CableRecoveredMM), least, m.Sys.Diameter(0.8*e.CableSuppliedMM), most, m.Sys.Name(), detail)
+	}
+	r := desk.Row{Why: desk.Figs(term.ID, 0, "", "boot.least", "boot.most"), Text: fmt.Sprintf("boot %s  %s", term.ID, boot),
+		Detail: detail, Mark: m.MarkFor(term.ID), Step: func(m *desk.Model, by int) { StepBoot(m, t, by) }}
+	if id := term.Boot.V; id != "" {
+		r.Enter = func(m *desk.Model) { m.Open(BootScreen(id)) }
+	}
+	return r
+}
+
+func StepBoot(m *desk.Model, t, by int) {
+	term := &m.H.Terminations[t]
+	ins, ok := m.Sheet.Cat.Insert(term.Insert.V)
+	choices := []string{""}
+	for _, id := range m.Sheet.Cat.BootIDs() {
+		e, _ := m.Sheet.Cat.Boot(id)
+		if !ok || ins.Shell == 0 || e.Shell == ins.Shell {
+			choices = append(choices, id)
+		}
+	}
+	slices.SortStableFunc(choices, func(a, b string) int { return bootRank(a) - bootRank(b) })
+	id, moved := words.Around(choices, term.Boot.V, by)
+	if !moved {
+		m.Refuse("the catalogue has no boot for this shell")
+		return
+	}
+	says := term.ID + " without boot"
+	if id != "" {
+		says = term.ID + " takes " + id
+	}
+	m.Change(m.H.EditTermination(t, func(t *model.Termination) {
+		t.Boot = model.Opt[string]{}
+		if id != "" {
+			t.Boot = model.Some(id)
+		}
+	}), says)
+}
+
+func bootRank(id string) int {
+	for k, part := range []string{"straight", "-45-", "-90-"} {
+		if strings.Contains(id, part) {
+			return k + 1
+		}
+	}
+	return 0
+}

@@ -1,0 +1,250 @@
+package tree
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/calc/phase/planning"
+	"contralay/calc/phase/wires"
+	"contralay/calc/query/why"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+	"contralay/ui/draw"
+)
+
+// BranchesScreen is the map: the tree of branches with lengths, counts, diameters and
+// what is wrong, and what can be done to it.
+func BranchesScreen() desk.Screen {
+	return desk.Screen{Name: "branches", Page: func(m *desk.Model, w int) desk.Page { return BranchesPage(m, w) }}
+}
+
+func BranchesPage(m *desk.Model, w int) desk.Page {
+	p := desk.Page{Why: desk.Figs("", 0, "", "loom.wire", "loom.mass"),
+		Lines: []string{WholeText(m)},
+		Empty: "no branch yet: terminations, wires and branches are written in the file; Esc opens the menu"}
+	if stale := planning.Stale(m.Sheet); len(stale) > 0 {
+		p.Rows = append(p.Rows, StaleRow(m, stale))
+	}
+	tree := max(18, min(44, w-52))
+	p.Cols = fmt.Sprintf("%-*s%7s%7s%9s  %s", tree, "branch", m.Sys.Name(), "holds", "over", "sheath")
+	at := ""
+	for _, k := range wires.Walked(m.Sheet) {
+		if k.Deep == 0 && k.From != at {
+			at = k.From
+			p.Rows = append(p.Rows, PlaceRow(m, at, tree, ""))
+		}
+		p.Rows = append(p.Rows, BranchRow(m, k, tree))
+	}
+	if len(m.H.Branches) > 0 {
+		p.Rows = append(p.Rows, EndsRow(m), SplicesRow(m), ListsRow(m))
+	}
+	return p
+}
+
+// Twigs draws where a branch hangs.
+func Twigs(m *desk.Model, last []bool) string {
+	out := ""
+	for n, l := range last {
+		switch {
+		case n < len(last)-1 && l:
+			out += "  "
+		case n < len(last)-1:
+			out += "│ "
+		case l:
+			out += "└ "
+		default:
+			out += "├ "
+		}
+	}
+	if m.Cfg.ASCII {
+		out = strings.NewReplacer("│", "|", "└", "'", "├", "|").Replace(out)
+	}
+	return out
+}
+
+// PlaceRow is the termination the tree is walked from.
+func PlaceRow(m *desk.Model, id string, tree int, twig string) desk.Row {
+	r := desk.Row{Key: "place " + id, Text: twig + draw.Fit(id+ClockText(m, id)+"  "+PlaceName(m, id), tree, m.Cfg.ASCII),
+		Mark: m.MarkFor(id), Detail: "Enter opens it"}
+	if _, ok := m.Sheet.X.Termination[id]; ok {
+		r.Enter = func(m *desk.Model) { m.Open(endScreen(id)) }
+		return r
+	}
+	r.Detail = "a breakout"
+	return r
+}
+
+// ClockText is how a termination is clocked, seen from the wire side: its key, and where
+// its boot points.
+func ClockText(m *desk.Model, id string) string {
+	t, ok := m.Sheet.X.Termination[id]
+	if !ok {
+		return ""
+	}
+	h, out := &m.H.Terminations[t], ""
+	if h.Clock.Set {
+		out += fmt.Sprintf(" key %d", h.Clock.V)
+	}
+	if h.BootClock.Set {
+		out += fmt.Sprintf(" boot %d", h.BootClock.V)
+	}
+	return out
+}
+
+func PlaceName(m *desk.Model, id string) string {
+	if t, ok := m.Sheet.X.Termination[id]; ok {
+		return m.H.Terminations[t].Name.V
+	}
+	if t, ok := m.Sheet.X.Breakout[id]; ok {
+		return m.H.Breakouts[t].Name.V
+	}
+	return ""
+}
+
+func BranchRow(m *desk.Model, k wires.Walk, tree int) desk.Row {
+	i := k.Branch
+	mb, b := &m.H.Branches[i], &m.Sheet.Branches[i]
+	over := "-"
+	if b.OverMM > 0 {
+		over = m.Sys.Diameter(b.OverMM)
+	}
+	sheath := b.Sheath.Tube.ShelfLabel
+	if b.Sheath.Part == "" && b.OverMM > 0 {
+		sheath = "none"
+	}
+	id, to := mb.ID, k.To
+	name := mb.ID + " to " + to + ClockText(m, to)
+	if n := mb.Name.V; n != "" {
+		name += "  " + n
+	}
+	return desk.Row{
+		Key: "branch " + id,
+		Text: fmt.Sprintf("%s%7s%7d%9s  %s", draw.Fit(Twigs(m, k.Last)+name, tree, m.Cfg.ASCII), m.Sys.Length(mb.LengthMM),
+			len(b.Components), over, sheath),
+		Detail: fmt.Sprintf("Enter opens it, + a leg at %s, - splits it, digits its length; %s, %s", to, m.LengthText(mb), b.Make),
+		Mark:   m.MarkFor(id),
+		Why:    desk.Figs(id, 0, "", "branch.over", "branch.length"),
+		Enter: func(m *desk.Model) {
+			m.Branch, m.Stack, m.Zoom = m.Sheet.X.Branch[id], nil, false
+		},
+		Step: func(m *desk.Model, by int) {
+			if by < 0 {
+				m.Open(splitScreen(id))
+				return
+			}
+			AddLeg(m, to)
+		},
+		Field: &desk.Field{Label: "length of " + id, Unit: m.Sys.Name(), Value: m.Sys.Length(mb.LengthMM), Number: true,
+			Set: func(m *desk.Model, text string) error {
+				v, err := m.Sys.Parse(text)
+				if err != nil {
+					return err
+				}
+				if v < 1 || v > desk.LongestBranch {
+					return fmt.Errorf("%s %s is out of range: %s to %s %s", text, m.Sys.Name(), m.Sys.Length(1),
+						m.Sys.Length(desk.LongestBranch), m.Sys.Name())
+				}
+				m.Change(m.H.EditBranch(m.Sheet.X.Branch[id], func(b *model.Branch) { b.LengthMM = v }),
+					id+" is now "+text+" "+m.Sys.Name())
+				return nil
+			}},
+	}
+}
+
+// newLeg is what a leg added at the bench begins with: its length is typed next.
+const newLeg unit.Millimetre = 300
+
+// AddLeg puts a branch to a new termination on a breakout, or says why it cannot.
+func AddLeg(m *desk.Model, at string) {
+	if _, ok := m.Sheet.X.Breakout[at]; !ok {
+		m.Refuse(at + " is a termination: - splits a branch at a new breakout, legs hang on those")
+		return
+	}
+	h, branch, term := m.H.AddLeg(at, newLeg, 2)
+	m.Change(h, fmt.Sprintf("branch %s to %s; digits set its length, its ends are under terminations", branch, term))
+	m.On[m.CursorKey()] = "branch " + branch
+}
+
+// splitScreen asks where a branch is parted.
+func splitScreen(id string) desk.Screen {
+	return desk.Screen{Name: "split", Safe: true, Pick: true, Page: func(m *desk.Model, w int) desk.Page {
+		i, ok := m.Sheet.X.Branch[id]
+		if !ok {
+			return desk.Page{Empty: "branch " + id + " is gone; Esc goes back"}
+		}
+		b := &m.H.Branches[i]
+		p := desk.Page{Lines: []string{fmt.Sprintf("Split %s, %s %s long, at a new breakout.", id, m.Sys.Length(b.LengthMM), m.Sys.Name()),
+			"Both parts keep its lay-up; wires leave where legs hang on."}}
+		at := func(label string, v unit.Millimetre) desk.Row {
+			return desk.Row{Key: label, Text: fmt.Sprintf("%s: %s %s from %s", label, m.Sys.Length(v), m.Sys.Name(), b.From),
+				Detail: "Enter splits it there", Enter: func(m *desk.Model) { Split(m, id, v) },
+				Why: []desk.Reason{{Made: func() (why.Why, bool) {
+					return why.Stated("the middle of "+id, "half its length", float64(v), why.Length,
+						catalogue.Origin{Source: "given in the file", Standing: catalogue.House}), true
+				}}},
+				Field: &desk.Field{Label: "from " + b.From, Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
+					v, err := m.Sys.Parse(text)
+					if err != nil {
+						return err
+					}
+					if v <= 0 || v >= b.LengthMM {
+						return fmt.Errorf("%s %s is out of range: more than 0, less than %s", text, m.Sys.Name(), m.Sys.Length(b.LengthMM))
+					}
+					Split(m, id, v)
+					return nil
+				}}}
+		}
+		p.Rows = []desk.Row{at("in the middle, or type where", b.LengthMM/2),
+			{Key: "no", Text: "leave it whole", Enter: func(m *desk.Model) { m.Back() }}}
+		return p
+	}}
+}
+
+func Split(m *desk.Model, id string, at unit.Millimetre) {
+	h, j, err := m.H.Split(m.Sheet.X.Branch[id], at)
+	if err != nil {
+		m.Refuse(err.Error())
+		return
+	}
+	m.Back()
+	m.Change(h, fmt.Sprintf("%s now ends at the new breakout %s; + on it hangs a leg there", id, j))
+}
+
+func ListsRow(m *desk.Model) desk.Row {
+	return desk.Row{Key: "lists", Text: "lists: wire by reel, contacts, crimps, units", Detail: "Enter shows what is taken off the shelf",
+		Enter: func(m *desk.Model) { m.Open(listsScreen()) }}
+}
+
+// StaleRow offers to lay anew what no longer holds what runs there.
+func StaleRow(m *desk.Model, stale []int) desk.Row {
+	var ids []string
+	for _, i := range stale {
+		ids = append(ids, m.H.Branches[i].ID)
+	}
+	return desk.Row{Key: "stale", Mark: "!", Text: fmt.Sprintf("lay anew %s: what runs there has changed", words.Few(ids)),
+		Detail: "Enter takes these lay-ups away, so that new ones are proposed; a locked or pinned one stays", Enter: func(m *desk.Model) {
+			h, n := m.H.LayAnew(planning.Stale(m.Sheet))
+			if n == 0 {
+				m.Refuse("all of them hold something locked or pinned: open the branch")
+				return
+			}
+			m.Change(h, fmt.Sprintf("%d lay-ups taken away; new ones are proposed", n))
+		}}
+}
+
+func WholeText(m *desk.Model) string {
+	t := fmt.Sprintf("%d branches", len(m.H.Branches))
+	if m.Waiting() {
+		return t + "   lay-ups are being worked out"
+	}
+	clocked := ""
+	if slices.ContainsFunc(m.H.Terminations, func(t model.Termination) bool { return t.Clock.Set || t.BootClock.Set }) {
+		clocked = "   key and boot by the clock, from the wire side"
+	}
+	return t + fmt.Sprintf("   wire %s m   mass %s"+clocked, unit.Fixed(float64(m.Sheet.Totals.WireMM)/1000, 1),
+		words.Grams(m.Sheet.Totals.Gram, m.Sheet.Totals.GramKnown))
+}

@@ -1,0 +1,207 @@
+package tree
+
+import (
+	"cmp"
+	"fmt"
+	"strings"
+
+	"contralay/calc/formula/crimp"
+	"contralay/calc/phase/ends"
+	"contralay/calc/phase/threading"
+	"contralay/calc/query/lists"
+	whyquery "contralay/calc/query/why"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/wires"
+	"contralay/ui/bench/words"
+	"contralay/ui/paper"
+)
+
+// listsScreen is what is taken off the shelf: wire by reel, contacts, crimps, units made
+// first.
+func listsScreen() desk.Screen {
+	return desk.Screen{Name: "lists", Pick: true, Page: func(m *desk.Model, w int) desk.Page {
+		p := desk.Page{Lines: []string{"Off the shelf: wire by reel and longest first, contacts to buy, how to crimp, units made first."},
+			Empty: "nothing is cut yet; Esc goes back"}
+		p.Rows = m.Once(fmt.Sprint("lists ", m.Sys), func() []desk.Row { return ListRows(m) })
+		return p
+	}}
+}
+
+func ListRows(m *desk.Model) []desk.Row {
+	var out []desk.Row
+	head := func(t string) { out = append(out, desk.Row{Text: t}) }
+	head("WIRE BY REEL, " + m.Sys.Name())
+	reel := ""
+	need := map[string]lists.ReelRow{}
+	for _, r := range lists.ReelList(m.Sheet) {
+		need[r.Spec+" "+r.Size] = r
+	}
+	for _, c := range lists.CutList(m.Sheet) {
+		if name := c.Spec + " " + c.Size; name != reel {
+			reel = name
+			r := need[name]
+			text := fmt.Sprintf("%s %s: %s m", c.Spec, paper.Size(&model.Wire{Size: c.Size}), unit.Fixed(float64(r.NeedMM)/1000, 1))
+			mark := ""
+			if r.Shelved {
+				text += fmt.Sprintf(" of %s m on the shelf", unit.Fixed(float64(r.ShelfMM)/1000, 1))
+				if r.NeedMM > r.ShelfMM {
+					mark = "?"
+				}
+			}
+			out = append(out, desk.Row{Text: text, Mark: mark, Detail: "shelf_m of [[reel]] says how much there is",
+				Why: desk.Figs(c.Spec, 0, c.Size, "reel.need")})
+		}
+		ids, named := make([]string, 0, len(c.Wires)), make([]string, 0, len(c.Wires))
+		var why []desk.Reason
+		for _, k := range c.Wires {
+			ids = append(ids, m.H.Wires[k].ID)
+			named = append(named, strings.TrimSpace(m.H.Wires[k].ID+" "+m.H.Wires[k].Colour.V))
+			why = append(why, desk.Figs(m.H.Wires[k].ID, 0, "", "wire.cut")...)
+		}
+		out = append(out, desk.Row{Text: fmt.Sprintf("  %3d off %6s   %s", len(c.Wires), m.Sys.Length(c.CutMM), words.Few(ids)),
+			Detail: "wire and colour: " + strings.Join(named, ", "), Why: why})
+	}
+	if n := len(m.H.Wires); n > 0 {
+		out = append(out, desk.Row{Text: fmt.Sprintf("  wire flags %d", 2*n),
+			Detail: "one at each end of every wire, from the cutting on until its contact is in"})
+	}
+	if n := len(threading.Mixes(m.Sheet)); n > 0 {
+		out = append(out, desk.Row{Text: fmt.Sprintf("  adhesive, %s: %s", m.Sheet.Limits.Adhesive, words.Plural(n, "pack", "packs")),
+			Detail: "the threading list says which joints each does"})
+	}
+	head("CONTACTS TO BUY")
+	for _, b := range lists.BuyList(m.Sheet) {
+		part := words.OrDash(b.Part)
+		if b.Part == "" && b.Gender == "" {
+			part = "gender not given"
+		}
+		out = append(out, desk.Row{Text: fmt.Sprintf("  size %-4s %-18s %3d", b.Size, part, b.Buy()),
+			Detail: fmt.Sprintf("%d wired, %d in unwired sealed cavities, %d samples to pull, %d more", b.Wired, b.Unwired, b.Samples,
+				b.More)})
+		stubs := ""
+		if b.Stubs > 0 {
+			stubs = fmt.Sprintf("; %d of them in a firewall, with a stub of wire", b.Stubs)
+		}
+		if b.Plugs > 0 {
+			out = append(out, desk.Row{Text: fmt.Sprintf("  plug      %-18s %3d", words.OrDash(b.Plug), b.Plugs),
+				Detail: "one in each cavity that is not wired" + stubs})
+		}
+	}
+	head("CRIMPS")
+	for _, c := range lists.CrimpList(m.Sheet) {
+		out = append(out, CrimpRow(m, c))
+	}
+	if spares := SpareRows(m); len(spares) > 0 {
+		head("SPARES")
+		out = append(out, spares...)
+	}
+	if len(m.H.Units) > 0 {
+		head("UNITS MADE FIRST, " + m.Sys.Name())
+	}
+	for i := range m.H.Units {
+		out = append(out, UnitRow(m, i)...)
+	}
+	return out
+}
+
+func CrimpRow(m *desk.Model, c lists.CrimpRow) desk.Row {
+	text := fmt.Sprintf("  size %-4s on %-7s %3d", c.Contact, paper.Size(&model.Wire{Size: c.Size}), c.Count)
+	if !c.Circular {
+		text += "  of the device's own"
+	}
+	var why []desk.Reason
+	say := func(name string, v float64, k whyquery.Measure, from catalogue.Origin) {
+		why = append(why, desk.Reason{Made: func() (whyquery.Why, bool) {
+			return whyquery.Stated(name, "by "+from.Source, v, k, from),
+				true
+		}})
+	}
+	if c.StripMin > 0 {
+		text += fmt.Sprintf("  strip %s to %s mm", unit.Fixed(float64(c.StripMin), 1), unit.Fixed(float64(c.StripMax), 1))
+		gap := catalogue.Origin{Source: "well depth and gap (NASA-STD-8739.4 § 10.1.7)", Standing: catalogue.Practice}
+		say("strip at least", float64(c.StripMin), whyquery.Length, gap)
+		say("strip at most", float64(c.StripMax), whyquery.Length, gap)
+	}
+	if c.PullN > 0 {
+		text += fmt.Sprintf("  pull %s%s N", unit.Fixed(float64(c.PullN), 0), words.MemMark(c.PullBy.Standing == catalogue.Memory))
+		say("a sample must hold, N", float64(c.PullN), whyquery.Times, c.PullBy)
+	}
+	detail := "no tool is known for it: its maker's sheet"
+	if c.HasTool {
+		detail = fmt.Sprintf("%s with %s~", c.Tool.Frame, c.Tool.Positioner)
+		if c.Step > 0 {
+			detail += fmt.Sprintf(", step %d%s; the positioner's plate rules", c.Step, words.MemMark(c.StepGuess))
+		}
+	}
+	if c.Part != "" {
+		detail = c.Part + ": " + detail
+	}
+	if t, ok := crimp.Insertion(c.Contact); ok && c.Circular {
+		detail += "; insert with " + t
+	}
+	if c.Together != "" {
+		detail += "; together they count as " + c.Together + " AWG, strands side by side, not twisted"
+	}
+	if n, ok := catalogue.AWGNumber(cmp.Or(c.Together, c.Size)); ok {
+		if nicked, broken, ok := crimp.Damage(n); ok {
+			detail += fmt.Sprintf("; strands nicked at most %d, broken %d", nicked, broken)
+		}
+	}
+	if c.PullN > 0 {
+		detail += "; pull by " + c.PullBy.Source
+	}
+	return desk.Row{Text: text, Detail: detail, Why: why}
+}
+
+// UnitRow is what a unit is made of before anything is laid.
+func UnitRow(m *desk.Model, i int) []desk.Row {
+	u, s := &m.H.Units[i], &m.Sheet.Units[i]
+	text := fmt.Sprintf("  %-5s %s", u.ID, u.Name.V)
+	if s.LayMM > 0 {
+		text += fmt.Sprintf("  turn %s", m.Sys.Length(s.LayMM))
+	}
+	detail := "twist it before it is laid; a drain to the shell or to a cavity, never both ends of one loop unless meant"
+	if u.Shield.V {
+		text += "  shielded, drain " + words.OrDash(u.DrainFrom.V) + " and " + words.OrDash(u.DrainTo.V)
+		detail = m.ShieldText(i)
+	}
+	out := []desk.Row{{Text: text, Id: u.ID, Detail: detail}}
+	for _, id := range u.Wires {
+		k, ok := m.Sheet.X.Wire[id]
+		if !ok {
+			continue
+		}
+		w := &m.H.Wires[k]
+		out = append(out, desk.Row{Text: fmt.Sprintf("        %-5s %s  %s  cut %s", id, paper.Size(w), w.Colour.V,
+			m.Sys.Length(m.Sheet.Wires[k].Cut)), Id: id, Why: desk.Figs(id, 0, "", "wire.cut"),
+			Enter: func(m *desk.Model) { m.Open(wires.WireScreen(id)) }})
+	}
+	return out
+}
+
+// SpareRows is where every spare lies, and where the capped ones are found.
+func SpareRows(m *desk.Model) []desk.Row {
+	caps := map[int]ends.Cap{}
+	for _, c := range ends.Caps(m.Sheet) {
+		caps[c.Wire] = c
+	}
+	var out []desk.Row
+	for k := range m.H.Wires {
+		w := &m.H.Wires[k]
+		if w.Role.V != "spare" {
+			continue
+		}
+		text := fmt.Sprintf("  %-5s %s %s  %s to %s", w.ID, paper.Size(w), w.Colour.V, words.OrDash(w.From.V), words.OrDash(w.To.V))
+		detail := "a cavity at both ends"
+		if c, is := caps[k]; is {
+			text = fmt.Sprintf("  %-5s %s %s  %s, capped %s", w.ID, paper.Size(w), w.Colour.V, cmp.Or(w.From.V, w.To.V), m.CapText(c))
+			detail = fmt.Sprintf("cap it, fold back %s %s from %s and tie it down", m.Sys.Length(c.FoldMM), m.Sys.Name(), c.Place)
+		}
+		id := w.ID
+		out = append(out, desk.Row{Text: text, Detail: detail, Id: id, Enter: func(m *desk.Model) { m.Open(wires.WireScreen(id)) }})
+	}
+	return out
+}

@@ -1,0 +1,191 @@
+package wires
+
+import (
+	"fmt"
+
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+)
+
+// How a load comes and goes, and what was measured along its wire.
+
+func DutyRow(m *desk.Model, id string) desk.Row {
+	k := m.Sheet.X.Wire[id]
+	w := &m.H.Wires[k]
+	text := "always on"
+	if w.OnS.Set || w.PeriodS.Set {
+		text = fmt.Sprintf("on %s s in every %s s", secondsOf(w.OnS), secondsOf(w.PeriodS))
+		if w.RestA.Set {
+			text += fmt.Sprintf(", %s A between", ampsOf(w.RestA))
+		}
+		text += fmt.Sprintf("; heats as %s A", desk.CarriesText(m.Sheet, k))
+	}
+	return desk.Row{Key: "duty", Id: id, Text: fmt.Sprintf("%-12s %s", "duty", text),
+		Detail: "Enter: a fan that starts, an injector, a coil; heat goes by the mean of the square, drop by the peak",
+		Enter:  func(m *desk.Model) { m.Open(dutyScreen(id)) }, Why: desk.Figs(id, 0, "", "wire.heats")}
+}
+
+func dutyScreen(id string) desk.Screen {
+	return desk.Screen{Name: "duty", Of: id, Page: func(m *desk.Model, w int) desk.Page {
+		k, ok := m.Sheet.X.Wire[id]
+		if !ok {
+			return desk.Page{Empty: "wire " + id + " is gone; Esc goes back"}
+		}
+		hw := &m.H.Wires[k]
+		p := desk.Page{Lines: []string{"duty of wire " + id + ": " + ampsText(hw) + " A while it is on",
+			"heats as " + desk.CarriesText(m.Sheet, k) + " A; above 5 s on at a time it counts as always on"}, Why: desk.Figs(id, 0, "",
+			"wire.heats")}
+		add := func(key, label, name, value, detail string, most float64, put func(w *model.Wire, v float64), clear func(w *model.Wire)) {
+			shown := value
+			if value == "-" {
+				value = ""
+			}
+			p.Rows = append(p.Rows, desk.Row{Key: key, Id: id, Text: fmt.Sprintf("%-12s %s %s", label, shown, name), Detail: detail,
+				Step: func(m *desk.Model, by int) {
+					StepNumber(m, value, by, most, name, func(v float64) *model.Harness {
+						return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { put(w, v) })
+					})
+				}, Field: &desk.Field{Label: label + ", wire " + id, Unit: name, Value: value, Number: true,
+					Set: func(m *desk.Model, text string) error {
+						i := m.Sheet.X.Wire[id]
+						if text == "" {
+							m.Change(m.H.EditWire(i, clear), "taken away")
+							return nil
+						}
+						return m.SetNumber(text, 0, most, name, func(v float64) *model.Harness {
+							return m.H.EditWire(i, func(w *model.Wire) { put(w, v) })
+						})
+					}}})
+		}
+		add("on", "on for", "s", secondsOf(hw.OnS), "at a time; an empty value takes it away", 86_400,
+			func(w *model.Wire, v float64) { w.OnS = model.Some(unit.Second(v)) }, func(w *model.Wire) { w.OnS = model.Opt[unit.Second]{} })
+		add("every", "in every", "s", secondsOf(hw.PeriodS), "from one time it comes on to the next", 86_400,
+			func(w *model.Wire, v float64) { w.PeriodS = model.Some(unit.Second(v)) },
+			func(w *model.Wire) { w.PeriodS = model.Opt[unit.Second]{} })
+		add("between", "in between", "A", ampsOf(hw.RestA), "what it carries the rest of the time: the fan that has started", 1000,
+			func(w *model.Wire, v float64) { w.RestA = model.Some(unit.Ampere(v)) },
+			func(w *model.Wire) { w.RestA = model.Opt[unit.Ampere]{} })
+		return p
+	}}
+}
+
+// MeasuredRow is a drop that was measured along a wire, beside what the wire explains.
+func MeasuredRow(m *desk.Model, id string) desk.Row {
+	k := m.Sheet.X.Wire[id]
+	w, c := &m.H.Wires[k], &m.Sheet.Wires[k]
+	text, value := "not measured", ""
+	if w.DropV.Set {
+		value = words.Trim(float64(w.DropV.V))
+		text = value + " V measured"
+		if c.DropKnown {
+			text += fmt.Sprintf(", %s explained", unit.Fixed(float64(c.Drop), 2))
+		}
+	}
+	return desk.Row{Key: "measured", Id: id, Text: fmt.Sprintf("%-12s %s", "drop", text),
+		Detail: "measured from end to end at the current above; what the wire does not explain is lost in contacts, crimps, splices, the " +
+			"ground point", Why: desk.Figs(id, 0, "", "wire.lost", "wire.drop"), Step: func(m *desk.Model, by int) {
+			StepNumber(m, value, by, 60, "V", func(v float64) *model.Harness {
+				return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.DropV = model.Some(unit.Volt(v)) })
+			})
+		},
+		Field: &desk.Field{Label: "drop measured along wire " + id, Unit: "V", Value: value, Number: true,
+			Set: func(m *desk.Model, text string) error {
+				i := m.Sheet.X.Wire[id]
+				if text == "" {
+					m.Change(m.H.EditWire(i, func(w *model.Wire) { w.DropV = model.Opt[unit.Volt]{} }), "taken away")
+					return nil
+				}
+				return m.SetNumber(text, 0, 60, "V", func(v float64) *model.Harness {
+					return m.H.EditWire(i, func(w *model.Wire) { w.DropV = model.Some(unit.Volt(v)) })
+				})
+			}}}
+}
+
+// PairRows is what the pair of a data wire does to a signal.
+func PairRows(m *desk.Model, id string) []desk.Row {
+	u, in := m.Sheet.X.UnitOf[id]
+	if !in || !m.Sheet.Units[u].Pair.Known {
+		return nil
+	}
+	k := m.Sheet.X.Wire[id]
+	p, name := m.Sheet.Units[u].Pair, m.H.Units[u].ID
+	if m.H.Wires[k].Role.V != "data" && m.H.Units[u].Kbit.V <= 0 {
+		return nil
+	}
+	text := fmt.Sprintf("pair %s      about %s ohm alone in air, loop %s mohm/m", name, unit.Fixed(float64(p.Ohm), 0),
+		unit.Fixed(float64(p.Loop), 0))
+	detail := "a shield, a sheath and wires beside it lower it; the formula was fitted to tighter twist"
+	rows := []desk.Row{{Key: "pair", Id: name, Text: text, Detail: detail, Why: desk.Figs(name, 0, "", "unit.ohm", "unit.loop"),
+		Step: func(m *desk.Model, by int) { StepRate(m, name, by) },
+		Field: &desk.Field{Label: "bit rate of the bus of " + name, Unit: "kbit/s", Value: kbitText(&m.H.Units[u]), Number: true,
+			Set: func(m *desk.Model, text string) error {
+				return m.SetNumber(text, 0, 100_000, "kbit/s", func(v float64) *model.Harness {
+					return m.H.EditUnit(m.Sheet.X.Unit[name], func(u *model.Unit) { u.Kbit = model.Some(unit.KilobitPerSec(v)) })
+				})
+			}}}}
+	if p.Bus.Known {
+		t := fmt.Sprintf("bus %s       %s kbit/s, %s %s long", name, kbitText(&m.H.Units[u]), m.Sys.Length(p.Bus.MM), m.Sys.Name())
+		if p.Bus.StubMM > 0 {
+			t += fmt.Sprintf(", longest stub %s", m.Sys.Length(p.Bus.StubMM))
+		}
+		rows = append(rows, desk.Row{Key: "bus", Id: name, Text: t, Detail: "its longest way over splices; the rest are stubs",
+			Why: desk.Figs(name, 0, "", "unit.bus", "unit.stub")})
+	}
+	return rows
+}
+
+// busRates are the bit rates that + and - go through; digits give any other.
+var busRates = [...]unit.KilobitPerSec{0, 50, 125, 250, 500, 800, 1000}
+
+func StepRate(m *desk.Model, name string, by int) {
+	i := m.Sheet.X.Unit[name]
+	at := 0
+	for k, r := range busRates {
+		if r <= m.H.Units[i].Kbit.V {
+			at = k
+		}
+	}
+	if at+by < 0 || at+by >= len(busRates) {
+		m.Tell("that is the last")
+		return
+	}
+	v := busRates[at+by]
+	m.Change(m.H.EditUnit(i, func(u *model.Unit) { u.Kbit = model.Some(v) }), words.Trim(float64(v))+" kbit/s")
+}
+
+// StepNumber changes a number, "" for none, by one step as fine as it is small.
+func StepNumber(m *desk.Model, value string, by int, most float64, name string, make func(v float64) *model.Harness) {
+	v, _ := unit.ParseNumber(value)
+	step := stepOf(v)
+	if by < 0 && v > 0 {
+		step = stepOf(v - step/1e6)
+	}
+	v = unit.RoundHalfUp(max(0, v+float64(by)*step), 0.001)
+	switch {
+	case v > most:
+		m.Tell(words.Trim(most) + " " + name + " is the most")
+	case value != "" && words.Trim(v) == value:
+		m.Tell("0 " + name + " is the least")
+	default:
+		m.Change(make(v), fmt.Sprintf("set to %s %s", words.Trim(v), name))
+	}
+}
+
+// stepOf is a tenth of the power of ten below a number, at least a thousandth.
+func stepOf(v float64) float64 {
+	for _, s := range []float64{0.001, 0.01, 0.1, 1} {
+		if v < 10*s {
+			return s
+		}
+	}
+	return 10
+}
+
+func kbitText(u *model.Unit) string {
+	if u.Kbit.V <= 0 {
+		return ""
+	}
+	return words.Trim(float64(u.Kbit.V))
+}

@@ -1,0 +1,359 @@
+package wires
+
+import (
+	"fmt"
+	"slices"
+
+	"contralay/calc/formula/protect"
+	"contralay/calc/phase/current"
+	"contralay/calc/query/why"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+	"contralay/ui/draw"
+)
+
+// Fuses and electronic limits: what each feeds, carries and protects.
+
+// deviceText is what a feed is: "blade 5 A".
+func deviceText(f *model.Feed) string {
+	t := words.OrDash(f.Device.V)
+	if f.Amps.Set {
+		t += " " + words.Trim(float64(f.Amps.V)) + " A"
+	}
+	if f.Outputs.V > 1 {
+		t += fmt.Sprintf(" x %d", f.Outputs.V)
+	}
+	return t
+}
+
+// LoadText is what a feed carries of what it may.
+func LoadText(m *desk.Model, i int) string {
+	f := &m.Sheet.Feeds[i]
+	if !f.Known {
+		return "-"
+	}
+	return fmt.Sprintf("%s of %s A", unit.Fixed(float64(f.Load), 1), unit.Fixed(float64(f.Most), 1))
+}
+
+// FeedsRow opens the list of feeds.
+func FeedsRow(m *desk.Model) desk.Row {
+	text := "protection: none yet"
+	if n := len(m.H.Feeds); n > 0 {
+		text = fmt.Sprintf("protection: %d feeds", n)
+	}
+	mark := ""
+	for _, f := range m.H.Feeds {
+		if k := m.MarkFor(f.ID); k == "!" || mark == "" {
+			mark = k
+		}
+	}
+	return desk.Row{Key: "feeds", Text: text, Mark: mark, Detail: "Enter lists fuses and electronic limits, what they carry and protect",
+		Enter: func(m *desk.Model) { m.Open(feedsScreen()) }}
+}
+
+func feedsScreen() desk.Screen {
+	return desk.Screen{Name: "feeds", Page: func(m *desk.Model, w int) desk.Page {
+		p := desk.Page{Lines: []string{"Feeds: a fuse or an electronic limit each, and the wires that come out of it.",
+			"A wire gets one on its own page."}, Empty: "no feed yet: open a wire, its feed row makes one; Esc goes back"}
+		p.Cols = fmt.Sprintf("%-5s%-20s%-24s%-16s%s", "feed", "name", "device", "carries", "wires")
+		for i := range m.H.Feeds {
+			f := &m.H.Feeds[i]
+			id := f.ID
+			p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id),
+				Text: fmt.Sprintf("%s %s %s %s %d", draw.Fit(id, 4, m.Cfg.ASCII), draw.Fit(f.Name.V, 19, m.Cfg.ASCII),
+					draw.Fit(deviceText(f), 23, m.Cfg.ASCII), draw.Fit(LoadText(m, i), 15, m.Cfg.ASCII), len(f.Wires)),
+				Detail: "Enter opens it", Enter: func(m *desk.Model) { m.Open(feedScreen(id)) },
+				Why: desk.Figs(id, 0, "", "feed.load", "feed.most")})
+		}
+		return p
+	}}
+}
+
+func feedScreen(id string) desk.Screen {
+	return desk.Screen{Name: "feed", Of: id, Page: func(m *desk.Model, w int) desk.Page { return FeedPage(m, id) }}
+}
+
+func FeedPage(m *desk.Model, id string) desk.Page {
+	i, ok := m.Sheet.X.Feed[id]
+	if !ok {
+		return desk.Page{Empty: "feed " + id + " is gone; Esc goes back"}
+	}
+	f, fd := &m.H.Feeds[i], &m.Sheet.Feeds[i]
+	p := desk.Page{Lines: []string{"feed " + id + "   " + f.Name.V}, Why: desk.Figs(id, 0, "", "feed.load", "feed.most", "feed.opens")}
+	if fd.Known {
+		mem := ""
+		if fd.Device.Kind != protect.Electronic {
+			mem = "~"
+		}
+		p.Lines = append(p.Lines, fmt.Sprintf("carries %s; sure to open from %s%s A", LoadText(m, i),
+			unit.Fixed(float64(fd.Device.NeedsToOpen()), 1), mem))
+	}
+	there := func(m *desk.Model) bool { _, ok := m.Sheet.X.Feed[id]; return ok }
+	add := func(r desk.Row) { p.Rows = append(p.Rows, r) }
+	line := func(label, value string) string { return fmt.Sprintf("%-12s %s", label, words.OrDash(value)) }
+	add(desk.Row{Key: "device", Text: line("device", f.Device.V), Detail: "+ - blade, large blade (another table), electronic",
+		Step: func(m *desk.Model, by int) {
+			d, _ := words.Around(devices[:], f.Device.V, by)
+			m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.Device = model.Some(d) }), d)
+		}})
+	rating := desk.Row{Key: "rating", Text: line("rating", ampsOf(f.Amps)+" A"),
+		Detail: "+ - the next that is made; of an electronic one the limit it is set to, in whole amperes",
+		Why:    desk.Figs(id, 0, "", "feed.most"),
+		Step:   func(m *desk.Model, by int) { StepRating(m, id, by) },
+		Field: &desk.Field{Label: "rating of feed " + id, Unit: "A", Value: ampsOf(f.Amps), Number: true,
+			Set: func(m *desk.Model, text string) error {
+				return m.SetNumber(text, 0.1, 1000, "A", func(v float64) *model.Harness {
+					return m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.Amps = model.Some(unit.Ampere(v)) })
+				})
+			}}}
+	if made := protect.Ratings(fd.Device.Kind); made != nil {
+		rating.Enter = func(m *desk.Model) {
+			m.Open(desk.ChooseScreen("rating", there, func(m *desk.Model) []desk.Choice { return ratingChoices(made) },
+				func(m *desk.Model) string { return ampsOf(m.H.Feeds[m.Sheet.X.Feed[id]].Amps) },
+				func(m *desk.Model, v string) {
+					a, _ := unit.ParseNumber(v)
+					m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.Amps = model.Some(unit.Ampere(a)) }),
+						"rating "+v+" A")
+				}, nil))
+		}
+	}
+	add(rating)
+	add(desk.Row{Key: "outputs", Text: line("outputs", fmt.Sprint(max(f.Outputs.Or(1), 1))),
+		Detail: "how many are joined to one load; each leg is sized for its own limit", Step: func(m *desk.Model, by int) {
+			n := max(1, f.Outputs.Or(1)+by)
+			m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.Outputs = model.Some(n) }), fmt.Sprintf("%d outputs", n))
+		}})
+	if fd.Device.Kind == protect.Electronic {
+		add(desk.Row{Key: "trip", Text: line("opens within", secondsOf(f.TripS)+" s"),
+			Detail: "of a short, from its maker's sheet; - not known", Step: func(m *desk.Model, by int) {
+				StepNumber(m, secondsValue(f.TripS), by, 100, "s", func(v float64) *model.Harness {
+					return m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.TripS = model.Some(unit.Second(v)) })
+				})
+			}, Field: FeedNumber(m, id, "time it takes to open a short", "s", secondsOf(f.TripS), 0, 100,
+				func(f *model.Feed, v float64) { f.TripS = model.Some(unit.Second(v)) })})
+	}
+	before := ""
+	if f.BeforeMM.Set {
+		before = m.Sys.Length(f.BeforeMM.V)
+	}
+	add(desk.Row{Key: "before", Text: line("run before", words.OrDash(before)+" "+m.Sys.Name()),
+		Detail: "unprotected wire between supply and device", Step: func(m *desk.Model, by int) {
+			v := max(0, f.BeforeMM.V+10*unit.Millimetre(by))
+			m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.BeforeMM = model.Some(v) }),
+				"set to "+m.Sys.Length(v)+" "+m.Sys.Name())
+		}, Field: &desk.Field{Label: "unprotected run before " + id, Unit: m.Sys.Name(), Value: before, Number: true,
+			Set: func(m *desk.Model, text string) error {
+				v, err := m.Sys.Parse(text)
+				if err != nil {
+					return err
+				}
+				if v < 0 || v > 20_000 {
+					return fmt.Errorf("%s %s is out of range: 0 to %s %s", text, m.Sys.Name(), m.Sys.Length(20_000), m.Sys.Name())
+				}
+				m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.BeforeMM = model.Some(v) }),
+					"set to "+text+" "+m.Sys.Name())
+				return nil
+			}}})
+	add(desk.Row{Key: "name", Text: line("name", f.Name.V),
+		Field: &desk.Field{Label: "name of feed " + id, Value: f.Name.V, Set: func(m *desk.Model, text string) error {
+			m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.Name = model.Some(text) }), "set to "+text)
+			return nil
+		}}})
+	for n, k := range slices.Concat(fd.Legs, fd.Beyond, fd.Back) {
+		how := "hangs on it"
+		switch {
+		case n < len(fd.Legs):
+			how = "comes out"
+		case n >= len(fd.Legs)+len(fd.Beyond):
+			how = "comes back"
+		}
+		add(GuardRow(m, id, i, n, k, how))
+	}
+	for _, g := range sheet.Worst(m.Sheet.Snags) {
+		if g.Where != id {
+			continue
+		}
+		mark := map[sheet.Level]string{sheet.Stop: "!", sheet.Warn: "?", sheet.Note: "-"}[g.Level]
+		for k, t := range words.Wrap(g.Says, max(20, m.W-9)) {
+			if k > 0 {
+				mark = ""
+			}
+			add(desk.Row{Key: "snag " + g.Rule + fmt.Sprint(k), Mark: mark, Text: t, Detail: g.Says, Why: m.SnagReasons(g)})
+		}
+	}
+	add(desk.Row{Key: "drop", Text: "take this feed away", Detail: "Enter does; its wires stay. Backspace brings it back",
+		Enter: func(m *desk.Model) {
+			m.Back()
+			m.Change(m.H.RemoveFeed(m.Sheet.X.Feed[id]), "feed "+id+" taken away")
+		}})
+	return p
+}
+
+// GuardRow is one wire that a feed protects, directly or over splices.
+func GuardRow(m *desk.Model, feed string, i, n, k int, how string) desk.Row {
+	w := &m.H.Wires[k]
+	id := w.ID
+	r := desk.Row{Key: "wire " + id, Id: id, Mark: m.MarkFor(id), Enter: func(m *desk.Model) { m.Open(WireScreen(id)) },
+		WhyOf: func() []desk.Reason {
+			return append(append(desk.Figs(feed, 0, id, "short.far", "short.lets", "short.bears"), desk.Figs(id, 0, "", "wire.heats")...),
+				m.LimitReasons(id)...)
+		}}
+	if how == "comes out" {
+		r.Drop = func(m *desk.Model) { m.Change(m.H.Feed(id, -1), "wire "+id+" taken off feed "+feed) }
+	}
+	may := "-"
+	if b, ok := current.BoundBeside(m.Sheet, k); ok {
+		may = unit.Fixed(float64(b.Amps), 1) + words.MemMark(b.Standing == catalogue.Memory)
+	}
+	r.Text = fmt.Sprintf("%s %s %s %s A, may carry %s", draw.Fit(id, 5, m.Cfg.ASCII), draw.Fit(w.Signal.V, 17, m.Cfg.ASCII),
+		draw.Fit(how, 11, m.Cfg.ASCII), desk.CarriesText(m.Sheet, k), may)
+	if far, ok := current.ShortA(m.Sheet, i, n); ok {
+		r.Text += fmt.Sprintf(", shorted %s", unit.Fixed(float64(far), 0))
+	}
+	if lets, bears, mem, ok := current.ShortBears(m.Sheet, i, n); ok {
+		r.Detail = fmt.Sprintf("a short lets %s%s A2s through, its conductor bears %s%s; Enter opens the wire",
+			unit.Fixed(float64(lets), 0), words.MemMark(mem), unit.Fixed(float64(bears), 0), words.MemMark(mem))
+	}
+	return r
+}
+
+var devices = [...]string{"blade", "large blade", "electronic"}
+
+func ampsOf(a model.Opt[unit.Ampere]) string {
+	if !a.Set {
+		return "-"
+	}
+	return words.Trim(float64(a.V))
+}
+
+func secondsOf(a model.Opt[unit.Second]) string {
+	if !a.Set {
+		return "-"
+	}
+	return words.Trim(float64(a.V))
+}
+
+func secondsValue(a model.Opt[unit.Second]) string {
+	if !a.Set {
+		return ""
+	}
+	return secondsOf(a)
+}
+
+func ratingChoices(made []unit.Ampere) []desk.Choice {
+	var out []desk.Choice
+	for _, r := range made {
+		v := words.Trim(float64(r))
+		out = append(out, desk.Choice{Value: v, Says: v + " A~", Why: []desk.Reason{{Made: func() (why.Why, bool) {
+			return why.LookedUp("rating", float64(r), why.Amperes,
+				catalogue.Origin{Source: "made to ISO 8820-3, from memory", Standing: catalogue.Memory}), true
+		}}}})
+	}
+	return out
+}
+
+// StepRating takes the next rating that is made, or a whole ampere more or less.
+func StepRating(m *desk.Model, id string, by int) {
+	i := m.Sheet.X.Feed[id]
+	v := m.H.Feeds[i].Amps.V
+	next := unit.Ampere(max(1, int(float64(v))+by))
+	if made := protect.Ratings(m.Sheet.Feeds[i].Device.Kind); made != nil {
+		next = v
+		for k := range made {
+			if by > 0 && made[k] > v {
+				next = made[k]
+				break
+			}
+			if n := len(made) - 1 - k; by < 0 && made[n] < v {
+				next = made[n]
+				break
+			}
+		}
+	}
+	if next == v {
+		m.Tell("that is the last that is made")
+		return
+	}
+	m.Change(m.H.EditFeed(i, func(f *model.Feed) { f.Amps = model.Some(next) }), "rating "+words.Trim(float64(next))+" A")
+}
+
+func FeedNumber(m *desk.Model, id, label, name, value string, least, most float64, put func(f *model.Feed, v float64)) *desk.Field {
+	if value == "-" {
+		value = ""
+	}
+	return &desk.Field{Label: label, Unit: name, Value: value, Number: true, Set: func(m *desk.Model, text string) error {
+		return m.SetNumber(text, least, most, name, func(v float64) *model.Harness {
+			return m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { put(f, v) })
+		})
+	}}
+}
+
+// FeedRow is the feed of a wire: the one it is on, or the one it hangs on.
+func FeedRow(m *desk.Model, id string) desk.Row {
+	k := m.Sheet.X.Wire[id]
+	c := &m.Sheet.Wires[k]
+	text, now := "-", ""
+	switch i, on := m.Sheet.X.FeedOf[id]; {
+	case on:
+		now = m.H.Feeds[i].ID
+		text = now + "  " + m.H.Feeds[i].Name.V + ", " + deviceText(&m.H.Feeds[i])
+	case c.Guarded && c.Guard.By >= 0:
+		f := &m.H.Feeds[c.Guard.By]
+		text = "over a splice " + f.ID + "  " + f.Name.V + ", " + deviceText(f)
+	case c.Guarded:
+		text = "over splices, several"
+	}
+	there := func(m *desk.Model) bool { _, ok := m.Sheet.X.Wire[id]; return ok }
+	return desk.Row{Key: "feed", Id: id, Text: fmt.Sprintf("%-12s %s", "feed", text),
+		Detail: "the fuse or electronic limit it comes out of; Enter lists them, and makes a new one", Enter: func(m *desk.Model) {
+			m.Open(desk.ChooseScreen("feed", there, func(m *desk.Model) []desk.Choice { return FeedChoices(m, id) },
+				func(m *desk.Model) string { return now }, func(m *desk.Model, v string) { PutOnFeed(m, id, v) }, nil))
+		}}
+}
+
+const noFeed, newFeed = "none", "new "
+
+func FeedChoices(m *desk.Model, id string) []desk.Choice {
+	out := []desk.Choice{}
+	for i := range m.H.Feeds {
+		f := &m.H.Feeds[i]
+		out = append(out, desk.Choice{Value: f.ID, Says: f.ID + "  " + f.Name.V + ", " + deviceText(f), Used: len(f.Wires)})
+	}
+	for _, d := range devices {
+		out = append(out, desk.Choice{Value: newFeed + d, Says: "a new feed, " + d})
+	}
+	return append(out, desk.Choice{Value: noFeed, Says: "none"})
+}
+
+// PutOnFeed puts a wire on a feed, a new one with the least rating that its current
+// leaves a share of, or on none.
+func PutOnFeed(m *desk.Model, id, v string) {
+	if v == noFeed {
+		m.Change(m.H.Feed(id, -1), "wire "+id+" is on no feed")
+		return
+	}
+	if i, ok := m.Sheet.X.Feed[v]; ok {
+		m.Change(m.H.Feed(id, i), "wire "+id+" is on feed "+v)
+		return
+	}
+	device := v[len(newFeed):]
+	k := m.Sheet.X.Wire[id]
+	need := m.Sheet.Wires[k].Heats / unit.Ampere(max(m.Sheet.Limits.FeedLoadMax, 0.01))
+	amps := max(1, unit.Ampere(unit.UpTo(float64(need), 1)))
+	if made := protect.Ratings(map[string]protect.Kind{"blade": protect.Blade, "large blade": protect.LargeBlade,
+		"electronic": protect.Electronic}[device]); made != nil {
+		amps = made[len(made)-1]
+		for _, r := range made {
+			if r >= need {
+				amps = r
+				break
+			}
+		}
+	}
+	h := m.H.AddFeed(model.Feed{Device: model.Some(device), Amps: model.Some(amps)}, id)
+	m.Change(h, fmt.Sprintf("feed %s, %s", h.Feeds[len(h.Feeds)-1].ID, deviceText(&h.Feeds[len(h.Feeds)-1])))
+}

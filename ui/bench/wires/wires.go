@@ -1,0 +1,186 @@
+package wires
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"contralay/calc/phase/bundle"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/draw"
+	"contralay/ui/paper"
+)
+
+// WiresPage lists what runs through the branch: size, colour, current, where it
+// leaves.
+func WiresPage(m *desk.Model, w int) desk.Page {
+	_, b, ok := m.B()
+	if !ok {
+		return desk.Page{Empty: "no branch yet"}
+	}
+	var p desk.Page
+	ids := m.WiresHere()
+	p.Lines = append(p.Lines, fmt.Sprintf("%d things to lay, %d conductors", len(b.Components), len(ids)))
+	p.Lines = append(p.Lines, "free cavities: "+m.FreeText())
+	if r, ok := JudgeRow(m, ids); ok {
+		p.Rows, p.Start = append(p.Rows, r), 1
+	}
+	cut := w >= 66 // the cut length, where there is room for it
+	wide := max(6, w-33)
+	if cut {
+		wide -= 8 + 13
+	}
+	p.Cols = fmt.Sprintf("%-5s%-*s%-8s%-4s%5s  %-6s", "wire", wide, "signal", "size", "col", "A", "to")
+	if cut {
+		p.Cols += fmt.Sprintf("%7s%6s%8s", "most A", "C", "cut "+m.Sys.Name())
+	}
+	p.Rows = append(p.Rows, m.Once(fmt.Sprint("list ", w, m.Sys), func() []desk.Row { return WireRows(m, ids, wide, cut) })...)
+	if len(ids) > 0 {
+		p.Rows = append(p.Rows, MoreRow(m, m.H.Wires[ids[len(ids)-1]].ID))
+	}
+	if len(ids) > 0 {
+		p.Rows = append(p.Rows, SizesRow(m), FeedsRow(m))
+	}
+	p.Rows = append(p.Rows, m.Once("wires", func() []desk.Row { return append(LikeRows(m, ids), MirrorRows(m)...) })...)
+	p.Empty = "no wire runs here yet: its ends are written in the file, or taken from a branch like it"
+	return p
+}
+
+// WireRows is one row a wire; they hang on the sheet, the branch and the room there is,
+// so moving along them makes none of them again.
+func WireRows(m *desk.Model, ids []int, wide int, cut bool) []desk.Row {
+	mb := &m.H.Branches[m.Branch]
+	var rows []desk.Row
+	for _, i := range ids {
+		hw := &m.H.Wires[i]
+		id := hw.ID
+		comp := id
+		if u, in := m.Sheet.X.UnitOf[hw.ID]; in {
+			comp = m.H.Units[u].ID
+		}
+		r := desk.Row{
+			TextOf: func() string { return WireText(m, i, wide, cut, mb) },
+			More:   func() string { return m.WireDetail(i, comp) }, Id: comp, Mark: m.MarkFor(hw.ID),
+			Enter: func(m *desk.Model) { m.Open(WireScreen(id)) },
+			Field: AmpsField(m, i),
+			Step:  func(m *desk.Model, by int) { StepSize(m, m.Sheet.X.Wire[id], by) },
+			Drop:  func(m *desk.Model) { RemoveWire(m, id) },
+			WhyOf: func() []desk.Reason { return m.WireReasons(i) },
+		}
+		rows = append(rows, r.Of(strings.TrimPrefix(ampsText(hw), "-"), "A  in wire "+id))
+	}
+	return rows
+}
+
+// WireText is wire i's row of the list.
+func WireText(m *desk.Model, i, wide int, cut bool, mb *model.Branch) string {
+	hw, cw := &m.H.Wires[i], &m.Sheet.Wires[i]
+	cutText := ""
+	if cut {
+		cutText = "       -"
+		if cw.Cut > 0 {
+			cutText = fmt.Sprintf("%8s", m.Sys.Length(cw.Cut))
+		}
+		cutText = fmt.Sprintf("%7s%6s", desk.MostText(cw), desk.HotText(cw)) + cutText
+	}
+	return fmt.Sprintf("%s%s%s%s%5s  %s%s", draw.Fit(hw.ID, 4, m.Cfg.ASCII)+" ", draw.Fit(hw.Signal.V, wide-1, m.Cfg.ASCII)+" ",
+		draw.Fit(paper.Size(hw), 7, m.Cfg.ASCII)+" ", draw.Fit(hw.Colour.V, 3, m.Cfg.ASCII)+" ", ampsText(hw),
+		draw.Fit(Leaves(m, hw, mb), 6, m.Cfg.ASCII), cutText)
+}
+
+func ampsText(w *model.Wire) string {
+	if !w.Amps.Set {
+		return "-"
+	}
+	return strconv.FormatFloat(float64(w.Amps.V), 'f', -1, 64)
+}
+
+// Leaves is where a wire ends beyond the branch's to end.
+func Leaves(m *desk.Model, w *model.Wire, b *model.Branch) string {
+	to := bundle.FarEnd(m.Sheet, m.Branch, w.ID)
+	if e, ok := m.Sheet.X.End(to); ok {
+		if e.Splice != "" {
+			return e.Splice
+		}
+		return e.Termination
+	}
+	return b.To
+}
+
+// Closest is the wire here that is nearest to its limit of current.
+func Closest(m *desk.Model, ids []int) (at int, ok bool) {
+	worst := 0.0
+	for _, i := range ids {
+		if share, known := Share(m, i); known && share > worst {
+			worst, at, ok = share, i, true
+		}
+	}
+	return at, ok
+}
+
+func ClosestWhy(m *desk.Model, ids []int) []desk.Reason {
+	i, ok := Closest(m, ids)
+	if !ok {
+		return nil
+	}
+	return desk.Figs(m.H.Wires[i].ID, 0, "", "wire.bound", "wire.heats")
+}
+
+func RemoveWire(m *desk.Model, id string) {
+	i, ok := m.Sheet.X.Wire[id]
+	if !ok {
+		return
+	}
+	h, err := m.H.RemoveWire(i)
+	if err != nil {
+		m.Refuse(err.Error())
+		return
+	}
+	m.Change(h, "wire "+id+" taken out; Backspace brings it back")
+}
+
+// StepSize takes the next thicker or thinner size of the wire's specification.
+func StepSize(m *desk.Model, i, by int) {
+	w := m.H.Wires[i]
+	sizes := m.Sheet.Cat.Sizes(w.Spec)
+	at := slices.Index(sizes, w.Size)
+	if at < 0 {
+		m.Refuse(fmt.Sprintf("%s has no size %s in the catalogue", w.Spec, w.Size))
+		return
+	}
+	if at+by < 0 || at+by >= len(sizes) {
+		m.Tell(fmt.Sprintf("%s is the last size of %s", w.Size, w.Spec))
+		return
+	}
+	size := sizes[at+by]
+	m.Change(m.H.EditWire(i, func(w *model.Wire) { w.Size = size }), fmt.Sprintf("wire %s is now %s", w.ID, size))
+}
+
+func AmpsField(m *desk.Model, i int) *desk.Field {
+	id := m.H.Wires[i].ID
+	value := ""
+	if m.H.Wires[i].Amps.Set {
+		value = ampsText(&m.H.Wires[i])
+	}
+	return &desk.Field{Label: "current of wire " + id, Unit: "A", Value: value, Number: true, Set: func(m *desk.Model, text string) error {
+		return m.SetNumber(text, 0, 1000, "A", func(v float64) *model.Harness {
+			return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(v)) })
+		})
+	}}
+}
+
+// stepAmps is what + - changes a current by: as fine as it is small.
+func stepAmps(v unit.Ampere) unit.Ampere {
+	switch {
+	case v < 0.1:
+		return 0.01
+	case v < 1:
+		return 0.1
+	case v < 10:
+		return 0.5
+	}
+	return 1
+}

@@ -1,0 +1,2 @@
+// Package words puts values into words.
+package words

@@ -1,0 +1,3 @@
+package words
+
+func MemMark(mem bool) string { return map[bool]string{true: "~", false: ""}[mem] }

@@ -1,0 +1,76 @@
+package words
+
+import (
+	"strings"
+	"unicode"
+
+	tea "github.com/charmbracelet/bubbletea"
+)
+
+// Key is one key as the bench sees it: "up", "enter", "+", "5", "q". Letters are
+// without case; text holds the rune as typed, for a field that takes text.
+type Key struct {
+	Name  string
+	Text  string
+	Paste bool
+}
+
+// Split turns a message into single keys. The terminal library merges what is
+// typed fast, or sent by a calliper, into one message of many runes; here each
+// becomes a key of its own. A paste stays whole: only an open field takes it.
+// Escape that came together with a rune counts as escape, then the rune.
+func Split(msg tea.KeyMsg) []Key {
+	if msg.Paste {
+		return []Key{{Name: "paste", Text: clean(string(msg.Runes)), Paste: true}}
+	}
+	var out []Key
+	if msg.Alt {
+		out = append(out, Key{Name: "esc"})
+	}
+	switch msg.Type {
+	case tea.KeyRunes, tea.KeySpace:
+		for _, r := range msg.Runes {
+			out = append(out, Key{Name: runeName(r), Text: string(r)})
+		}
+		return out
+	case tea.KeyCtrlC:
+		return append(out, Key{Name: "ctrl+c"})
+	case tea.KeyDelete:
+		return append(out, Key{Name: "delete"})
+	}
+	return append(out, Key{Name: strings.ToLower(msg.String())})
+}
+
+func runeName(r rune) string {
+	switch r {
+	case '−', '–':
+		return "-"
+	case '×':
+		return "*"
+	case '÷':
+		return "/"
+	case ',':
+		return "."
+	case '=':
+		return "+" // the same key without Shift
+	case ' ':
+		return "space"
+	}
+	return string(unicode.ToLower(r))
+}
+
+// longestPaste bounds what a field takes from the clipboard.
+const longestPaste = 200
+
+func clean(s string) string {
+	s = strings.Map(func(r rune) rune {
+		if unicode.IsControl(r) {
+			return -1
+		}
+		return r
+	}, s)
+	if rs := []rune(s); len(rs) > longestPaste {
+		return string(rs[:longestPaste])
+	}
+	return s
+}

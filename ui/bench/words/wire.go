@@ -1,0 +1,18 @@
+package words
+
+import (
+	"slices"
+)
+
+// Around is the entry by places on from cur, round and round.
+func Around(all []string, cur string, by int) (string, bool) {
+	if len(all) == 0 {
+		return "", false
+	}
+	at := slices.Index(all, cur)
+	if at < 0 {
+		return all[0], true
+	}
+	next := all[((at+by)%len(all)+len(all))%len(all)]
+	return next, next != cur
+}
