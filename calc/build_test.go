@@ -76,7 +76,7 @@ func TestExample(t *testing.T) {
 	if l.Room != 1 || l.Takes != 11 || l.Fillers != 0 || l.Spares != 4 {
 		t.Errorf("room %d takes %d fillers %d spares %d, want 1 11 0 4", l.Room, l.Takes, l.Fillers, l.Spares)
 	}
-	if l.Hand != "LH" || b.Layers[0].Hand != "straight" {
+	if l.Hand != model.HandLeft || b.Layers[0].Hand != model.HandStraight {
 		t.Errorf("hands %s, %s", b.Layers[0].Hand, l.Hand)
 	}
 	// 12 × 5.44 = 65.28; laid on 450 − 25 (zone of J1) − 5.44 (one diameter) = 419.56.
@@ -345,7 +345,7 @@ func TestAnyLayers(t *testing.T) {
 				}
 				b.Layers = append(b.Layers, l)
 			}
-			b.Make = model.Some(rapid.SampledFrom([]string{"laid", "twisted", "straight"}).Draw(t, "make"))
+			b.Make = model.Some(rapid.SampledFrom(model.Makes).Draw(t, "make"))
 		})
 		s := calc.Build(g, cat, nil)
 		b, err := paper.Figures(s)

@@ -147,10 +147,11 @@ func TestStack(t *testing.T) {
 	var order []string
 	for _, th := range threading.Threading(s) {
 		if th.Of == "T" {
-			order = append(order, th.Part)
+			order = append(order, string(th.What)+" "+string(th.GoesOn)+" "+th.Part)
 		}
 	}
-	if !slices.Equal(order, []string{"as stocked", b.Sheath.Part, "AS23053/16 12.7"}) {
+	if !slices.Equal(order, []string{"tape wound as stocked", "braid threaded as stocked", "sheath shrunk " + b.Sheath.Part,
+		"sheath shrunk AS23053/16 12.7"}) {
 		t.Errorf("threaded %v", order)
 	}
 	for rule, cover := range map[string]string{
@@ -244,7 +245,7 @@ func TestSleevePassesWhatASheathPasses(t *testing.T) {
 			continue
 		}
 		n++
-		covers := []model.Cover{{What: "sleeve", Part: model.Some(b.Sheath.Part)}}
+		covers := []model.Cover{{What: model.CoverSleeve, Part: model.Some(b.Sheath.Part)}}
 		if got := calc.Build(s.H.EditBranch(i, func(b *model.Branch) { b.Covers = covers }), s.Cat,
 			s).Branches[i].Covers[0]; got.PassMM != b.Sheath.PassMM || got.PassAt != b.Sheath.PassAt {
 			t.Errorf("%s: the sheath passes %v, %s; the same tube as a sleeve %v, %s", s.H.Branches[i].ID, b.Sheath.PassMM, b.Sheath.PassAt,
@@ -305,7 +306,7 @@ func TestSpliceHasALength(t *testing.T) {
 		h := *s.H
 		h.Branches = append(slices.Clone(h.Branches), model.Branch{ID: "L", From: "J", To: "Q", LengthMM: 100})
 		h.Branches[0].To = "J"
-		h.Branches[0].Covers = []model.Cover{{What: "sheath", ToMM: model.Some(unit.Millimetre(to))}}
+		h.Branches[0].Covers = []model.Cover{{What: model.CoverSheath, ToMM: model.Some(unit.Millimetre(to))}}
 		h.Splices, h.Wires = slices.Clone(h.Splices), slices.Clone(h.Wires)
 		for k, to := range map[int]string{15: "S1", 16: "S1", 17: "S2", 18: "S2"} {
 			h.Wires[k].To = model.Some(to)
@@ -404,7 +405,7 @@ func TestSleeveAfterTheTransition(t *testing.T) {
 		}
 		done++
 		for far, want := range map[bool]bool{true: true, false: false} {
-			c := model.Cover{What: "sleeve", Part: model.Some("AS23053/16 25.4"), FromMM: model.Some[unit.Millimetre](80),
+			c := model.Cover{What: model.CoverSleeve, Part: model.Some("AS23053/16 25.4"), FromMM: model.Some[unit.Millimetre](80),
 				ToMM: model.Some[unit.Millimetre](100)}
 			if s.H.Branches[k.Branch].To == k.From {
 				c.FromMM, c.ToMM = model.Some(s.H.Branches[k.Branch].LengthMM-100), model.Some(s.H.Branches[k.Branch].LengthMM-80)
@@ -412,7 +413,8 @@ func TestSleeveAfterTheTransition(t *testing.T) {
 			if !far {
 				c.FromMM, c.ToMM = model.Opt[unit.Millimetre]{}, model.Opt[unit.Millimetre]{}
 			}
-			n := calc.Build(s.H.EditBranch(k.Branch, func(b *model.Branch) { b.Covers = []model.Cover{{What: "sheath"}, c} }), s.Cat, s)
+			n := calc.Build(s.H.EditBranch(k.Branch, func(b *model.Branch) { b.Covers = []model.Cover{{What: model.CoverSheath}, c} }),
+				s.Cat, s)
 			seen, after := false, false
 			for _, th := range threading.Threading(n) {
 				seen = seen || th.What == "transition" && th.Of == k.From

@@ -149,7 +149,9 @@ func TestHeatLimitIsAtTheRating(t *testing.T) {
 		if limit <= 0 {
 			t.Fatalf("w%d has no limit by heat: %+v", k, why.LimitsOf(s, k))
 		}
-		h := s.H.EditBranch(0, func(b *model.Branch) { b.Layers, b.Make = model.CloneLayers(s.Branches[0].As), model.Some("laid") })
+		h := s.H.EditBranch(0, func(b *model.Branch) {
+			b.Layers, b.Make = model.CloneLayers(s.Branches[0].As), model.Some(model.MakeLaid)
+		})
 		h = h.EditWire(k, func(w *model.Wire) { w.Amps = model.Some(limit / 0.85) })
 		at := calc.Build(h, s.Cat, nil)
 		for _, c := range at.Branches[0].Warm.Wires {
@@ -194,7 +196,7 @@ func heavy(t testing.TB) *sheet.Sheet {
 	s := loaded(t, 60, "", wires, nil, "")
 	return calc.Build(s.H.EditBranch(0, func(b *model.Branch) {
 		b.Layers, b.Make = model.CloneLayers(s.Branches[0].As),
-			model.Some("laid")
+			model.Some(model.MakeLaid)
 	}), s.Cat, s)
 }
 

@@ -101,7 +101,7 @@ func TestRefusals(t *testing.T) {
 		wire              bool // only that wire
 	}{
 		{"61 V", "supply", "harness", func(h *model.Harness) { h.Head.SupplyV = model.Some[unit.Volt](61) }, false},
-		{"an aircraft", "use", "harness", func(h *model.Harness) { h.Head.Use = model.Some("aircraft") }, false},
+		{"an aircraft", "use", "harness", func(h *model.Harness) { h.Head.Use = model.Some(model.UseAircraft) }, false},
 		{"brakes", "wire.safety", "w0", func(h *model.Harness) {
 			*h = *h.EditWire(0, func(w *model.Wire) { w.Safety = model.Some(true) })
 		}, true},
@@ -123,7 +123,7 @@ func TestRefusals(t *testing.T) {
 		}
 	}
 	h := *plain.H
-	h.Head.SupplyV, h.Head.Use = model.Some[unit.Volt](60), model.Some("vehicle")
+	h.Head.SupplyV, h.Head.Use = model.Some[unit.Volt](60), model.Some(model.UseVehicle)
 	if s := calc.Complete(&h, plain.Cat, nil); !s.Wires[0].Bounded {
 		t.Errorf("60 V in a vehicle: %+v", s.Snags)
 	}

@@ -373,7 +373,8 @@ func TestFoldInTheWay(t *testing.T) {
 	h.Branches[0].To = "J"
 	k := len(h.Wires) - 1
 	h.Wires = slices.Clone(h.Wires)
-	h.Wires[k].To, h.Wires[k].CappedAt, h.Wires[k].Role, h.Wires[k].FoldMM = model.Opt[string]{}, model.Some("J"), model.Some("spare"),
+	h.Wires[k].To, h.Wires[k].CappedAt, h.Wires[k].Role, h.Wires[k].FoldMM = model.Opt[string]{}, model.Some("J"),
+		model.Some(model.RoleSpare),
 		model.Some[unit.Millimetre](100)
 	n := calc.Build(&h, s.Cat, nil)
 	sh := n.Branches[0].Sheath

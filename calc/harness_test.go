@@ -145,7 +145,7 @@ func TestRunThroughOrLayAnew(t *testing.T) {
 		"or lay it anew LH") {
 		t.Errorf("%+v", g)
 	}
-	h := s.H.EditBranch(1, func(b *model.Branch) { b.Outer = model.Some("RH") })
+	h := s.H.EditBranch(1, func(b *model.Branch) { b.Outer = model.Some(model.HandRight) })
 	if g, ok := snag(calc.Build(h, s.Cat, s), "through.hand", ""); ok {
 		t.Errorf("RH outside: %s", g.Says)
 	}

@@ -40,7 +40,7 @@ func bare(n int, size, branch string, cavities ...int) string {
 // A leg of five on 90 mm is twisted and takes no rod.
 func TestFiveOnAShortLeg(t *testing.T) {
 	s := calc.Complete(parse(t, bare(5, "22", "length_mm = 90.0\n")), entries(t), nil)
-	if b := &s.Branches[0]; b.Make != "twisted" || s.Totals.Fillers != 0 || len(b.Layers) != 1 {
+	if b := &s.Branches[0]; b.Make != model.MakeTwisted || s.Totals.Fillers != 0 || len(b.Layers) != 1 {
 		t.Errorf("make %s, %d fillers, %d layers", b.Make, s.Totals.Fillers, len(b.Layers))
 	}
 }
@@ -233,7 +233,7 @@ func TestPinsAndLocks(t *testing.T) {
 	for range 60 {
 		h := someTrunk(t, rng).EditBranch(0, func(b *model.Branch) { b.LeaversOut = model.Some(false) })
 		s := calc.Complete(h, entries(t), nil)
-		if s.Branches[0].Make != "laid" {
+		if s.Branches[0].Make != model.MakeLaid {
 			continue
 		}
 		free, ok := firstOption(s)

@@ -34,7 +34,7 @@ func edit(t *rapid.T, h *model.Harness) *model.Harness {
 	case 4:
 		return w(func(w *model.Wire) { w.Colour = model.Some("3") })
 	case 5:
-		return w(func(w *model.Wire) { w.Role = model.Some("spare") })
+		return w(func(w *model.Wire) { w.Role = model.Some(model.RoleSpare) })
 	case 6:
 		return w(func(w *model.Wire) { w.From, w.To = h.Wires[other].From, h.Wires[other].To })
 	case 7:
@@ -48,9 +48,11 @@ func edit(t *rapid.T, h *model.Harness) *model.Harness {
 			b.LengthMM = unit.Millimetre(rapid.IntRange(10, 900).Draw(t, "length"))
 		})
 	case 11:
-		return b(func(b *model.Branch) { b.Environment = []string{"flexing", "fuel"} })
+		return b(func(b *model.Branch) { b.Environment = []model.Surrounding{model.Flexing, model.Fuel} })
 	case 12:
-		return b(func(b *model.Branch) { b.Covers = []model.Cover{{What: "sheath", Part: model.Some("AS23053/16 4.8")}} })
+		return b(func(b *model.Branch) {
+			b.Covers = []model.Cover{{What: model.CoverSheath, Part: model.Some("AS23053/16 4.8")}}
+		})
 	case 13:
 		return b(func(b *model.Branch) { b.AmbientC = model.Some[unit.Celsius](110) })
 	case 14:
@@ -81,12 +83,12 @@ func edit(t *rapid.T, h *model.Harness) *model.Harness {
 		}
 	case 22:
 		return w(func(w *model.Wire) {
-			w.To, w.Role, w.CappedAt = model.Opt[string]{}, model.Some("spare"), model.Some(h.Branches[branch].To)
+			w.To, w.Role, w.CappedAt = model.Opt[string]{}, model.Some(model.RoleSpare), model.Some(h.Branches[branch].To)
 		})
 	case 23:
 		return b(func(b *model.Branch) {
-			b.Covers = []model.Cover{{What: "tape"}, {What: "braid"}, {What: "sheath"},
-				{What: "sleeve", Part: model.Some("AS23053/16 9.5"), FromMM: model.Some[unit.Millimetre](20)}}
+			b.Covers = []model.Cover{{What: model.CoverTape}, {What: model.CoverBraid}, {What: model.CoverSheath},
+				{What: model.CoverSleeve, Part: model.Some("AS23053/16 9.5"), FromMM: model.Some[unit.Millimetre](20)}}
 		})
 	case 24:
 		return h.EditPart("AS23053/16 "+rapid.SampledFrom([]string{"3.2", "9.5", "15.9"}).Draw(t, "tube"), func(p *model.Part) {
@@ -99,7 +101,7 @@ func edit(t *rapid.T, h *model.Harness) *model.Harness {
 	case 26:
 		n.Rules.FillerOf, n.Rules.Adhesive = model.Some("polyethylene"), model.Some("hot melt")
 	case 21:
-		return h.AddFeed(model.Feed{Device: model.Some("blade"), Amps: model.Some[unit.Ampere](5)}, h.Wires[wire].ID)
+		return h.AddFeed(model.Feed{Device: model.Some(model.ProtectionBlade), Amps: model.Some[unit.Ampere](5)}, h.Wires[wire].ID)
 	}
 	return &n
 }

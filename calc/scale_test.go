@@ -66,7 +66,7 @@ func tree(t testing.TB, branches, wires int) *sheet.Sheet {
 			layers = append(layers, model.Layer{Of: rest[:k]})
 			rest = rest[k:]
 		}
-		h = h.EditBranch(i, func(b *model.Branch) { b.Layers, b.Make = layers, model.Some("laid") })
+		h = h.EditBranch(i, func(b *model.Branch) { b.Layers, b.Make = layers, model.Some(model.MakeLaid) })
 	}
 	return calc.Build(h, s.Cat, nil)
 }

@@ -70,7 +70,7 @@ func TestSplicePlaces(t *testing.T) {
 		{"past the end", "toward = \"L1\"\noffset_mm = 950.0", "splice.place", nil, sheet.Stop},
 		{"near a termination", "toward = \"L1\"\noffset_mm = 700.0", "splice.end", nil, sheet.Note},
 		{"in a run that flexes", "toward = \"L1\"\noffset_mm = 300.0", "splice.flex", func(h *model.Harness) *model.Harness {
-			return h.EditBranch(1, func(b *model.Branch) { b.Environment = []string{"flexing"} })
+			return h.EditBranch(1, func(b *model.Branch) { b.Environment = []model.Surrounding{model.Flexing} })
 		}, sheet.Warn},
 		{"in a boot", "toward = \"L1\"\noffset_mm = 880.0", "splice.boot", func(h *model.Harness) *model.Harness {
 			return h.EditTermination(1, func(t *model.Termination) { t.Boot = model.Some("boot-straight-10") })

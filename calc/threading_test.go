@@ -21,7 +21,7 @@ func TestThreadingFits(t *testing.T) {
 		s := laidFile(t, name)
 		n := map[string]int{}
 		for _, th := range threading.Threading(s) {
-			n[th.What+" "+th.Of]++
+			n[string(th.What)+" "+th.Of]++
 			if !th.Fits() {
 				said := false
 				for _, g := range s.Snags {
@@ -81,7 +81,7 @@ func TestTransitionOrder(t *testing.T) {
 	s := withTransition(t, outletsFor(bare, 1.4))
 	list := threading.Threading(s)
 	at := func(what, of string) int {
-		return slices.IndexFunc(list, func(th threading.Threaded) bool { return th.What == what && th.Of == of })
+		return slices.IndexFunc(list, func(th threading.Threaded) bool { return string(th.What) == what && th.Of == of })
 	}
 	if tr := at("transition", "J1"); tr < 0 || tr < at("sheath", "R1") || tr > at("sheath", "L1") || tr > at("boot", "P1") {
 		t.Errorf("sheath R1 at %d, transition at %d, sheath L1 beyond J2 at %d", at("sheath", "R1"), at("transition", "J1"),
@@ -132,7 +132,7 @@ func TestTailOf(t *testing.T) {
 	s := laidFile(t, "whole")
 	var got []string
 	for _, th := range threading.TailOf(s, "RRW1") {
-		got = append(got, th.What+" "+th.Of)
+		got = append(got, string(th.What)+" "+th.Of)
 	}
 	want := "sheath T1, sheath T2, sheath T3, sheath L8, label RRW1, contacts RRW1"
 	if strings.Join(got, ", ") != want {

@@ -48,7 +48,7 @@ func everyFigure(s *sheet.Sheet) (out []why.Figure) {
 		}
 		put(b.GramKnown, why.Figure{What: "branch.mass", Of: id})
 		for k, l := range b.Layers {
-			on := b.Make == "laid" && k > 0
+			on := b.Make == model.MakeLaid && k > 0
 			put(true, why.Figure{What: "layer.over", Of: id, K: k})
 			put(true, why.Figure{What: "layer.tape", Of: id, K: k})
 			put(l.LayMM > 0, why.Figure{What: "layer.lay", Of: id, K: k})
@@ -172,16 +172,16 @@ func TestEveryFigureIsExplained(t *testing.T) {
 		if strings.Contains(name, "demo") { // a branch that keeps data apart
 			h = h.EditBranch(0, func(b *model.Branch) {
 				b.DataApart = model.Some(true)
-				b.Covers = []model.Cover{{What: "tape"}, {What: "braid", ThickMM: model.Some[unit.Millimetre](0.25)},
-					{What: "sheath", Part: model.Some("AS23053/16 15.9")},
-					{What: "sleeve", Part: model.Some("AS23053/16 19.0"), FromMM: model.Some[unit.Millimetre](100),
+				b.Covers = []model.Cover{{What: model.CoverTape}, {What: model.CoverBraid, ThickMM: model.Some[unit.Millimetre](0.25)},
+					{What: model.CoverSheath, Part: model.Some("AS23053/16 15.9")},
+					{What: model.CoverSleeve, Part: model.Some("AS23053/16 19.0"), FromMM: model.Some[unit.Millimetre](100),
 						ToMM: model.Some[unit.Millimetre](200)}}
 			})
 			h = h.EditTermination(0, func(t *model.Termination) { t.LoopMM = model.Some[unit.Millimetre](40) })
 		}
 		s := calc.Complete(h, cat, nil)
 		for i := range s.Branches { // options of what the file lays, too
-			if s.Branches[i].Make == "laid" {
+			if s.Branches[i].Make == model.MakeLaid {
 				planning.Adopt(s, bundle.PlanKey(s, i), planning.Propose(s, i))
 			}
 		}

@@ -120,7 +120,7 @@ func TestFeed(t *testing.T) {
 		return strings.Join(parts, " | ")
 	}
 	h := bundle()
-	a := h.AddFeed(Feed{Device: Some("blade")}, "1")
+	a := h.AddFeed(Feed{Device: Some(ProtectionBlade)}, "1")
 	b := a.AddFeed(Feed{}, "2")
 	c := b.Feed("1", 1)
 	d, err := c.RemoveWire(0)

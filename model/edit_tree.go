@@ -112,7 +112,7 @@ func (h *Harness) LayAnew(branches []int) (*Harness, int) {
 			func(l Layer) bool { return l.Locked.V || len(l.Pinned) > 0 }) {
 			continue
 		}
-		out = out.EditBranch(i, func(b *Branch) { b.Layers, b.Make = nil, Opt[string]{} })
+		out = out.EditBranch(i, func(b *Branch) { b.Layers, b.Make = nil, Opt[Make]{} })
 		n++
 	}
 	return out, n

@@ -41,10 +41,10 @@ type Head struct {
 	Name, Number, Revision Opt[string]
 	SupplyV                Opt[unit.Volt]
 	ShortA                 Opt[unit.Ampere] // what the supply drives into a dead short at the devices
-	Use                    Opt[string]      // vehicle | aircraft
-	Units                  Opt[string]      // "mm" or "in": what a screen shows, never what a file holds
-	ListedFrom             Opt[string]      // listed_from: the independent list that [[listed]] was read from
-	MockUp                 Opt[string]      // who measured the lengths, and what with
+	Use                    Opt[Use]
+	Units                  Opt[string] // "mm" or "in": what a screen shows, never what a file holds
+	ListedFrom             Opt[string] // listed_from: the independent list that [[listed]] was read from
+	MockUp                 Opt[string] // who measured the lengths, and what with
 	Note                   Opt[string]
 }
 
@@ -80,10 +80,10 @@ type Termination struct {
 	ID           string
 	Name, Device Opt[string]
 	Insert       Opt[string] // catalogue arrangement
-	Gender       Opt[string] // pin | socket
+	Gender       Opt[Gender]
 	Key          Opt[string]
-	Mount        Opt[string]          // inline | flange | jam nut
-	Datum        Opt[string]          // boot lip | shell rear | grommet | mating face
+	Mount        Opt[Mount]
+	Datum        Opt[Datum]
 	PartMM       Opt[unit.Millimetre] // from its mating face to the rear of its shell
 	Clock        Opt[int]             // hours, seen from the wire side
 	Boot         Opt[string]
@@ -105,7 +105,7 @@ type Breakout struct {
 	ID         string
 	Name       Opt[string]
 	Transition Opt[string] // catalogue id; "" is none
-	Build      Opt[string] // taped | open
+	Build      Opt[Closure]
 	ZoneMM     Opt[unit.Millimetre]
 }
 
@@ -130,8 +130,8 @@ type Wire struct {
 	OnS      Opt[unit.Second] // how long it is on at a time; not given: always
 	PeriodS  Opt[unit.Second] // from one time it comes on to the next
 	RestA    Opt[unit.Ampere] // what it carries in between
-	Role     Opt[string]      // power | ground | signal | data | spare
-	Safety   Opt[bool]        // life hangs on it: outside what the sheet rates
+	Role     Opt[Role]
+	Safety   Opt[bool] // life hangs on it: outside what the sheet rates
 	Return   Opt[string]
 	CappedAt Opt[string]          // a spare with one end: where the other is capped, a breakout or a termination
 	FoldMM   Opt[unit.Millimetre] // how much of it is folded back there
@@ -143,7 +143,7 @@ type Wire struct {
 type Feed struct {
 	ID       string
 	Name     Opt[string]
-	Device   Opt[string]      // blade | large blade | electronic
+	Device   Opt[Protection]
 	Amps     Opt[unit.Ampere] // rating, or the limit it is set to; of each output
 	Outputs  Opt[int]         // joined to one load; 1 where none is given
 	TripS    Opt[unit.Second] // electronic: how long it takes to open a short
@@ -156,7 +156,7 @@ type Unit struct {
 	ID        string
 	Name      Opt[string]
 	Wires     []string
-	Build     Opt[string] // pair | triple | quad
+	Build     Opt[UnitBuild]
 	Shield    Opt[bool]
 	DrainFrom Opt[string]
 	DrainTo   Opt[string]
@@ -175,14 +175,14 @@ type Branch struct {
 	ToleranceMM []unit.Millimetre // minus, plus
 	BendMM      Opt[unit.Millimetre]
 	BendDeg     Opt[unit.Degree]
-	Environment []string
+	Environment []Surrounding
 	Supported   Opt[bool]
 	AmbientC    Opt[unit.Celsius]
-	Make        Opt[string] // laid | twisted | straight
-	Outer       Opt[string] // LH | RH
-	LeaversOut  Opt[bool]   // wish: what leaves first lies outermost
-	UnitsIn     Opt[bool]   // wish: units lie in the centre
-	DataApart   Opt[bool]   // wish: trigger and data do not lie beside power
+	Make        Opt[Make]
+	Outer       Opt[Hand]
+	LeaversOut  Opt[bool] // wish: what leaves first lies outermost
+	UnitsIn     Opt[bool] // wish: units lie in the centre
+	DataApart   Opt[bool] // wish: trigger and data do not lie beside power
 	Layers      []Layer
 	Covers      []Cover
 	AsBuilt     []AsBuilt
@@ -192,9 +192,10 @@ type Branch struct {
 // Aside is a lay-up set aside to compare with, or to come back to. Its layers may
 // name what the harness no longer holds.
 type Aside struct {
-	Name        string
-	Make, Outer Opt[string]
-	Layers      []Layer
+	Name   string
+	Make   Opt[Make]
+	Outer  Opt[Hand]
+	Layers []Layer
 }
 
 // Layer is one ring of a branch; the first is the centre.
@@ -210,7 +211,7 @@ type Layer struct {
 
 // Cover is one thing over a branch, inside out.
 type Cover struct {
-	What    string // tape | braid | sheath | sleeve
+	What    CoverKind
 	Part    Opt[string]
 	FromMM  Opt[unit.Millimetre]
 	ToMM    Opt[unit.Millimetre]

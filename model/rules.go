@@ -31,7 +31,7 @@ type Rules struct {
 	FeedLoadMax  Opt[unit.Ratio]
 	BeforeMaxMM  Opt[unit.Millimetre]
 	SizeMin      Opt[string]
-	Outer        Opt[string]
+	Outer        Opt[Hand]
 	Spec         Opt[string]
 	FillerStock  []unit.Millimetre // filler_stock_mm
 	FillerC      Opt[unit.Celsius] // what the stock filler stands
@@ -71,7 +71,7 @@ type Limits struct {
 	FeedLoadMax  unit.Ratio      // share of a device's rating that may be used
 	BeforeMaxMM  unit.Millimetre // unprotected run before a device
 	SizeMin      string          // thinnest conductor that is handled, AWG
-	Outer        string
+	Outer        Hand
 	Spec         string
 	FillerStock  []unit.Millimetre
 	FillerOf     string            // "" is not said
@@ -115,7 +115,7 @@ func (r Rules) Resolve() Limits {
 		FeedLoadMax:  r.FeedLoadMax.Or(0.8),
 		BeforeMaxMM:  r.BeforeMaxMM.Or(180),
 		SizeMin:      r.SizeMin.Or("24"),
-		Outer:        r.Outer.Or("LH"),
+		Outer:        r.Outer.Or(HandLeft),
 		Spec:         r.Spec.Or("AS22759/32"),
 		FillerStock:  r.FillerStock,
 		FillerC:      r.FillerC,

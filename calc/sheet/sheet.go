@@ -120,7 +120,7 @@ type Layer struct {
 	LayMM    unit.Millimetre // 0: straight
 	Turns    unit.Ratio
 	LayDeg   unit.Degree
-	Hand     string // LH | RH | straight
+	Hand     model.Hand
 	Loss     unit.Ratio
 	Lift     unit.Ratio
 	ProudMM  unit.Millimetre
@@ -134,9 +134,9 @@ type Layer struct {
 
 // Branch is what is worked out of a branch.
 type Branch struct {
-	Make       string // laid | twisted | straight
-	Proposed   bool   // the file does not lay it
-	Waiting    bool   // no proposal has been worked out yet
+	Make       model.Make
+	Proposed   bool // the file does not lay it
+	Waiting    bool // no proposal has been worked out yet
 	Components []string
 	As         []model.Layer // what it is laid as: the file's layers, or the proposal's
 	Layers     []Layer

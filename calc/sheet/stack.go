@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"contralay/calc/formula/cover"
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -10,7 +11,8 @@ import (
 type Covered struct {
 	At            int  // in the branch's list of covers
 	Under         bool // it lies beneath the sheath
-	What, Part    string
+	What          model.CoverKind
+	Part          string
 	FromMM, ToMM  unit.Millimetre
 	UnderMM       unit.Millimetre // over of what it lies on, where that is thickest
 	OverMM        unit.Millimetre // over of it there; UnderMM where it is not known

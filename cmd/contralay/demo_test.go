@@ -7,6 +7,7 @@ import (
 
 	"contralay/calc"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
 )
@@ -49,7 +50,7 @@ func TestDemonstrationHarness(t *testing.T) {
 	for i, w := range d.Harness.Wires {
 		sizes[w.Size] = true
 		leaving[w.From.V]++
-		if w.Role.V == "spare" && s.Wires[i].HasPath {
+		if w.Role.V == model.RoleSpare && s.Wires[i].HasPath {
 			spares++
 		}
 		if !s.Wires[i].HasPath || s.Wires[i].Cut <= 0 {
@@ -63,7 +64,7 @@ func TestDemonstrationHarness(t *testing.T) {
 	shielded, data := false, false
 	for _, u := range d.Harness.Units {
 		shielded = shielded || u.Shield.V
-		data = data || (!u.Shield.V && u.Build.V == "pair")
+		data = data || (!u.Shield.V && u.Build.V == model.BuildPair)
 	}
 	if len(d.Harness.Wires) < 40 || len(sizes) != 3 || spares < 3 || !four || !shielded || !data {
 		t.Errorf("wires %d, sizes %d, spares %d, a splice to four %v, a shielded pair %v, a data pair %v", len(d.Harness.Wires), len(sizes),

@@ -37,7 +37,7 @@ func TestDemonstrationWires(t *testing.T) {
 		if w.Colour.V == "" {
 			t.Errorf("wire %s has no colour", w.ID)
 		}
-		if w.Role.V != "spare" {
+		if w.Role.V != model.RoleSpare {
 			continue
 		}
 		if standsAlone(s, w.From.V) && standsAlone(s, w.To.V) {
@@ -66,7 +66,7 @@ func TestDemonstrationTrunk(t *testing.T) {
 		t.Fatal("there is no trunk T1")
 	}
 	b := s.Branches[i]
-	if b.Proposed || b.Make != "laid" || len(b.Layers) < 3 {
+	if b.Proposed || b.Make != model.MakeLaid || len(b.Layers) < 3 {
 		t.Fatalf("the file lays it as %q in %d layers; a centre and two layers are wanted", b.Make, len(b.Layers))
 	}
 	if b.Buried > 0 {

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/model"
 	"contralay/model/file"
 )
 
@@ -86,7 +87,7 @@ func TestIndependentList(t *testing.T) {
 	var first, second string
 	for _, w := range d.Harness.Wires {
 		from := w.From.V
-		if strings.Contains(from, ":") && strings.Contains(w.To.V, ":") && w.Role.V != "spare" {
+		if strings.Contains(from, ":") && strings.Contains(w.To.V, ":") && w.Role.V != model.RoleSpare {
 			switch {
 			case first == "":
 				first = from

@@ -96,13 +96,13 @@ func TestBetween(t *testing.T) {
 func TestWhole(t *testing.T) {
 	h := list(t, "Wire,Signal,From,To,AWG,Colour\n1,Pump,A:1,B:1,20,red\n2,Ground,A:2,B:2,20,black\n").Harness
 	for i := range h.Wires {
-		h.Wires[i].Role = model.Some([]string{"power", "ground"}[i])
+		h.Wires[i].Role = model.Some([]model.Role{model.RolePower, model.RoleGround}[i])
 	}
 	whole := func(h model.Harness) compare.List { return compare.List{Harness: h, Whole: true} }
 	bare := h
 	bare.Wires = append([]model.Wire{}, h.Wires...)
 	for i := range bare.Wires {
-		bare.Wires[i].Colour, bare.Wires[i].Role = model.Opt[string]{}, model.Opt[string]{}
+		bare.Wires[i].Colour, bare.Wires[i].Role = model.Opt[string]{}, model.Opt[model.Role]{}
 	}
 	if got := told(whole(h), whole(bare)); strings.Count(got, "colour is none") != 2 || strings.Count(got, "role is none") != 2 {
 		t.Errorf("%s", got)

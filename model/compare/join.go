@@ -3,6 +3,8 @@ package compare
 import (
 	"maps"
 	"slices"
+
+	"contralay/model"
 )
 
 // net is what is joined: cavities by common names, and the signals of the wires.
@@ -47,10 +49,10 @@ func netsOf(s *side) (nets []*net, at map[string]*net) {
 		if len(ends) == 2 {
 			root[find(ends[0])] = find(ends[1])
 		}
-		if len(ends) > 0 && w.Role.V != "spare" {
+		if len(ends) > 0 && w.Role.V != model.RoleSpare {
 			working = append(working, ends[0])
 		}
-		if len(ends) > 0 && w.Signal.V != "" && w.Role.V != "spare" {
+		if len(ends) > 0 && w.Signal.V != "" && w.Role.V != model.RoleSpare {
 			find(ends[0])
 			signal[ends[0]] = append(signal[ends[0]], w.Signal.V)
 		}

@@ -147,7 +147,7 @@ func fieldsOf(a, b *List) []field {
 	if !a.Whole || !b.Whole {
 		// An import knows roles by the signals, but for that of a spare.
 		all[len(all)-1].of = func(w *model.Wire) string {
-			if w.Role.V == "spare" {
+			if w.Role.V == model.RoleSpare {
 				return "spare"
 			}
 			return ""
@@ -179,7 +179,7 @@ func wireFields(files bool) []field {
 			}
 			return wirelistvalue.FormatCurrent(w.Amps.V)
 		}},
-		{"role", func(w *model.Wire) string { return w.Role.V }},
+		{"role", func(w *model.Wire) string { return string(w.Role.V) }},
 	}
 }
 

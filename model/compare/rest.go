@@ -182,7 +182,8 @@ func (c *comparer) terminations() {
 			c.say(Difference{Kind: Changed, Of: "termination", What: "id", Was: t.ID, Is: o.ID,
 				Says: fmt.Sprintf("termination %s is called %s now: it holds the same", t.ID, o.ID)})
 		}
-		for _, f := range []struct{ what, was, is string }{{"insert", t.Insert.V, o.Insert.V}, {"gender", t.Gender.V, o.Gender.V}} {
+		for _, f := range []struct{ what, was, is string }{{"insert", t.Insert.V, o.Insert.V},
+			{"gender", string(t.Gender.V), string(o.Gender.V)}} {
 			if f.was != f.is && f.was != "" && f.is != "" {
 				c.say(Difference{Kind: Changed, Of: "termination", What: f.what, Was: f.was, Is: f.is,
 					Says: fmt.Sprintf("termination %s: %s is %s, was %s", t.ID, f.what, f.is, f.was)})

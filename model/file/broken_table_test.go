@@ -152,7 +152,7 @@ f.toml:24: unit "U", key build: is the text "octet"; allowed: "pair", "triple", 
 f.toml:30: branch "T1", key environment: item 2 is the text "water"; allowed: "vibration", "abrasion", "oil", "fuel", "heat", "flexing"
 f.toml:31: branch "T1", key make: is the text "woven"; allowed: "laid", "twisted", "straight"
 f.toml:32: branch "T1", key outer: is the text "lh"; allowed: "LH", "RH"
-f.toml:34: branch "T1", cover no. 1, key what: is the text "paint"; allowed: "tape", "braid", "sheath", "sleeve"`},
+f.toml:34: branch "T1", cover no. 1, key what: is the text "paint"; allowed: "tape", "braid", "sleeve", "sheath"`},
 	{"pairs", `format = 1
 [[termination]]
 id = "P1"

@@ -61,8 +61,8 @@ func plainText[T any](name string, at func(*T) *string) key[T] {
 }
 
 // choice is one of some words.
-func choice[T any](name string, at func(*T) *model.Opt[string], words ...string) key[T] {
-	return optional(name, at, readWord(words), quote)
+func choice[T any, W ~string](name string, at func(*T) *model.Opt[W], words ...W) key[T] {
+	return optional(name, at, readWord(words), quoteWord[W])
 }
 
 func number[T any, Q ~float64](name string, at func(*T) *model.Opt[Q], b bound) key[T] {
@@ -106,8 +106,8 @@ func texts[T any](name string, at func(*T) *[]string) key[T] {
 	return listOf(name, at, readList(readText, "text in quotes"), quote)
 }
 
-func words[T any](name string, at func(*T) *[]string, of ...string) key[T] {
-	return listOf(name, at, readList(readWord(of), "text in quotes"), quote)
+func words[T any, W ~string](name string, at func(*T) *[]W, of ...W) key[T] {
+	return listOf(name, at, readList(readWord(of), "text in quotes"), quoteWord[W])
 }
 
 // numbers is a list of numbers; pair one of exactly two, rising where it must.
@@ -168,14 +168,22 @@ func readText(raw any) (string, problem) {
 	return "", bad("is "+describe(raw), `text in quotes, such as "22"`)
 }
 
-func readWord(words []string) func(any) (string, problem) {
-	return func(raw any) (string, problem) {
-		if v, ok := raw.(string); ok && slices.Contains(words, v) {
-			return v, ""
+// readWord takes one of a few words.
+func readWord[W ~string](words []W) func(any) (W, problem) {
+	return func(raw any) (W, problem) {
+		if v, ok := raw.(string); ok && slices.Contains(words, W(v)) {
+			return W(v), ""
 		}
-		return "", bad("is "+describe(raw), `"`+strings.Join(words, `", "`)+`"`)
+		var allowed []string
+		for _, w := range words {
+			allowed = append(allowed, string(w))
+		}
+		return "", bad("is "+describe(raw), `"`+strings.Join(allowed, `", "`)+`"`)
 	}
 }
+
+// quoteWord is a word of a few as it is written.
+func quoteWord[W ~string](w W) string { return quote(string(w)) }
 
 // readNumber takes a whole number for a float: 12 is 12.0.
 func readNumber[Q ~float64](b bound) func(any) (Q, problem) {

@@ -56,7 +56,7 @@ var (
 	volt    = from[unit.Volt](0)
 )
 
-func word(of []string) *rapid.Generator[string] { return rapid.SampledFrom(of) }
+func word[W any](of []W) *rapid.Generator[W] { return rapid.SampledFrom(of) }
 
 func harness(t *rapid.T) model.Harness {
 	h := model.Harness{
@@ -91,7 +91,7 @@ func rules(t *rapid.T) model.Rules {
 		FillerWeight: maybe(t, share), SpareGain: maybe(t, share), SparesWanted: maybe(t, some), LaidFrom: maybe(t, some),
 		LeaverWeight: maybe(t, mm), ZoneMM: maybe(t, mm), ZoneLump: maybe(t, share), CutStepMM: maybe(t, mm),
 		TailFirstMM: maybe(t, mm), TailSecondMM: maybe(t, mm), LoopMM: maybe(t, mm), BundleMargin: maybe(t, share),
-		AmbientC: maybe(t, warm), DropMaxV: maybe(t, volt), Outer: maybe(t, word([]string{"LH", "RH"})),
+		AmbientC: maybe(t, warm), DropMaxV: maybe(t, volt), Outer: maybe(t, word(model.Hands)),
 		Spec: maybe(t, anyText), FillerStock: maybeList(t, moreMM, 0, 3),
 	}
 }
@@ -105,9 +105,9 @@ func places(t *rapid.T, h *model.Harness) {
 	for i := range rapid.IntRange(1, 4).Draw(t, "terminations") {
 		x := model.Termination{
 			ID: id(t, "P", i), Name: maybe(t, anyText), Device: maybe(t, anyText), Insert: maybe(t, anyText),
-			Gender: maybe(t, word([]string{"pin", "socket"})), Key: maybe(t, anyText),
-			Mount: maybe(t, word([]string{"inline", "flange", "jam nut"})),
-			Datum: maybe(t, word([]string{"boot lip", "shell rear", "grommet", "mating face"})),
+			Gender: maybe(t, word(model.Genders)), Key: maybe(t, anyText),
+			Mount: maybe(t, word(model.Mounts)),
+			Datum: maybe(t, word(model.Data)),
 			Clock: maybe(t, hour), Boot: maybe(t, anyText), BootClock: maybe(t, hour),
 			Reserved: maybeList(t, anyText, 0, 2), LoopMM: maybe(t, mm), Cavities: maybeList(t, anyText, 0, 2),
 		}
@@ -122,7 +122,7 @@ func places(t *rapid.T, h *model.Harness) {
 	}
 	for i := range rapid.IntRange(1, 3).Draw(t, "breakouts") {
 		h.Breakouts = append(h.Breakouts, model.Breakout{ID: id(t, "J", i), Name: maybe(t, anyText), Transition: maybe(t, anyText),
-			Build: maybe(t, word([]string{"taped", "open"})), ZoneMM: maybe(t, mm)})
+			Build: maybe(t, word(model.Closures)), ZoneMM: maybe(t, mm)})
 	}
 	for i := range rapid.IntRange(0, 2).Draw(t, "splices") {
 		h.Splices = append(h.Splices, model.Splice{ID: id(t, "S", i), At: h.Breakouts[0].ID, OffsetMM: maybe(t, mm),
@@ -143,7 +143,7 @@ func wires(t *rapid.T, h *model.Harness) {
 	for i := range rapid.IntRange(0, 6).Draw(t, "wires") {
 		w := model.Wire{ID: id(t, "W", i), Signal: maybe(t, anyText), From: maybe(t, end), To: maybe(t, end),
 			Spec: anyText.Draw(t, "spec"), Size: anyText.Draw(t, "size"), Colour: maybe(t, anyText),
-			Amps: maybe(t, from[unit.Ampere](0)), Role: maybe(t, word([]string{"power", "ground", "signal", "data", "spare"})),
+			Amps: maybe(t, from[unit.Ampere](0)), Role: maybe(t, word(model.Roles)),
 			Note: maybe(t, anyText)}
 		free = append(free, w.ID)
 		w.Return = maybe(t, word(append([]string{""}, free...)))
@@ -153,7 +153,7 @@ func wires(t *rapid.T, h *model.Harness) {
 		n := rapid.IntRange(0, len(free)).Draw(t, "in the unit")
 		drain := word(append([]string{"shell", "cut"}, ends...))
 		h.Units = append(h.Units, model.Unit{ID: id(t, "U", i), Name: maybe(t, anyText), Wires: append([]string{}, free[:n]...),
-			Build: maybe(t, word([]string{"pair", "triple", "quad"})), Shield: maybe(t, yesNo),
+			Build: maybe(t, word(model.UnitBuilds)), Shield: maybe(t, yesNo),
 			DrainFrom: maybe(t, drain), DrainTo: maybe(t, drain), OverMM: maybe(t, mm)})
 		free = free[n:]
 	}
@@ -185,9 +185,9 @@ func branches(t *rapid.T, h *model.Harness) {
 		h.Branches = append(h.Branches, model.Branch{ID: id(t, "B", i), Name: maybe(t, anyText),
 			From: word(joined[:i]).Draw(t, "from"), To: joined[i], LengthMM: moreMM.Draw(t, "length"),
 			ToleranceMM: maybeList(t, mm, 2, 2), BendMM: maybe(t, mm), BendDeg: maybe(t, from[unit.Degree](0)),
-			Environment: maybeList(t, word([]string{"vibration", "abrasion", "oil", "fuel", "heat", "flexing"}), 0, 3),
-			Supported:   maybe(t, yesNo), AmbientC: maybe(t, warm), Make: maybe(t, word([]string{"laid", "twisted", "straight"})),
-			Outer: maybe(t, word([]string{"LH", "RH"})), Layers: layers(t, loose), Covers: covers(t), AsBuilt: asBuilt(t)})
+			Environment: maybeList(t, word(model.Surroundings), 0, 3),
+			Supported:   maybe(t, yesNo), AmbientC: maybe(t, warm), Make: maybe(t, word(model.Makes)),
+			Outer: maybe(t, word(model.Hands)), Layers: layers(t, loose), Covers: covers(t), AsBuilt: asBuilt(t)})
 	}
 }
 
@@ -207,7 +207,7 @@ func layers(t *rapid.T, free []string) (all []model.Layer) {
 
 func covers(t *rapid.T) (all []model.Cover) {
 	for range rapid.IntRange(0, 2).Draw(t, "covers") {
-		all = append(all, model.Cover{What: word([]string{"tape", "braid", "sheath", "sleeve"}).Draw(t, "what"),
+		all = append(all, model.Cover{What: word(model.CoverKinds()).Draw(t, "what"),
 			Part: maybe(t, anyText), FromMM: maybe(t, mm), ToMM: maybe(t, mm)})
 	}
 	return all

@@ -20,12 +20,11 @@ func branchTable() table[model.Branch] {
 			pair("tolerance_mm", func(v *b) *mms { return &v.ToleranceMM }, length, false, "what it may be shorter and what longer"),
 			number("bend_mm", func(v *b) *optMM { return &v.BendMM }, length),
 			number("bend_deg", func(v *b) *model.Opt[unit.Degree] { return &v.BendDeg }, degrees),
-			words("environment", func(v *b) *[]string { return &v.Environment },
-				"vibration", "abrasion", "oil", "fuel", "heat", "flexing"),
+			words("environment", func(v *b) *[]model.Surrounding { return &v.Environment }, model.Surroundings...),
 			flag("supported", func(v *b) *optFlag { return &v.Supported }),
 			number("ambient_c", func(v *b) *optC { return &v.AmbientC }, celsius),
-			choice("make", func(v *b) *optText { return &v.Make }, "laid", "twisted", "straight"),
-			choice("outer", func(v *b) *optText { return &v.Outer }, "LH", "RH"),
+			choice("make", func(v *b) *model.Opt[model.Make] { return &v.Make }, model.Makes...),
+			choice("outer", func(v *b) *model.Opt[model.Hand] { return &v.Outer }, model.Hands...),
 			flag("leavers_outside", func(v *b) *optFlag { return &v.LeaversOut }),
 			flag("units_inside", func(v *b) *optFlag { return &v.UnitsIn }),
 			flag("data_apart", func(v *b) *optFlag { return &v.DataApart }),
@@ -60,8 +59,8 @@ func coverTable() table[model.Cover] {
 	return table[c]{
 		what: "cover",
 		keys: []key[c]{
-			must(plain("what", func(v *c) *string { return &v.What },
-				readWord([]string{"tape", "braid", "sheath", "sleeve"}), quote)),
+			must(plain("what", func(v *c) *model.CoverKind { return &v.What },
+				readWord(model.CoverKinds()), quoteWord)),
 			text("part", func(v *c) *optText { return &v.Part }),
 			number("from_mm", func(v *c) *optMM { return &v.FromMM }, length),
 			number("to_mm", func(v *c) *optMM { return &v.ToMM }, length),
@@ -89,8 +88,8 @@ func asideTable() table[model.Aside] {
 		what: "aside",
 		keys: []key[a]{
 			must(plainText("name", func(v *a) *string { return &v.Name })),
-			choice("make", func(v *a) *optText { return &v.Make }, "laid", "twisted", "straight"),
-			choice("outer", func(v *a) *optText { return &v.Outer }, "LH", "RH"),
+			choice("make", func(v *a) *model.Opt[model.Make] { return &v.Make }, model.Makes...),
+			choice("outer", func(v *a) *model.Opt[model.Hand] { return &v.Outer }, model.Hands...),
 		},
 		parts: []part[a]{
 			many[a, model.Layer]{"layer", func(v *a) *[]model.Layer { return &v.Layers }, layerTable()},

@@ -3,6 +3,8 @@ package wirelist_test
 import (
 	"strings"
 	"testing"
+
+	"contralay/model"
 )
 
 // The pin table of two connectors, end to end: what a builder looks for in it.
@@ -12,7 +14,7 @@ func TestPinTable(t *testing.T) {
 		t.Errorf("%d terminations", n)
 	}
 	bulkhead := h.Terminations[0]
-	if bulkhead.Name.V != "Bulkhead, engine side" || bulkhead.Insert.V != "18-32" || bulkhead.Gender.V != "socket" ||
+	if bulkhead.Name.V != "Bulkhead, engine side" || bulkhead.Insert.V != "18-32" || bulkhead.Gender.V != model.GenderSocket ||
 		strings.Join(bulkhead.Reserved, " ") != "K" {
 		t.Errorf("bulkhead: %+v", bulkhead)
 	}
@@ -26,7 +28,8 @@ func TestPinTable(t *testing.T) {
 	unit := func(name, a, b string, shield bool) {
 		for _, u := range h.Units {
 			if u.Name.V == name {
-				if len(u.Wires) != 2 || u.Wires[0] != h.Wires[at[a]].ID || u.Wires[1] != h.Wires[at[b]].ID || u.Build.V != "pair" ||
+				if len(u.Wires) != 2 || u.Wires[0] != h.Wires[at[a]].ID || u.Wires[1] != h.Wires[at[b]].ID ||
+					u.Build.V != model.BuildPair ||
 					u.Shield.V != shield {
 					t.Errorf("%s: %+v", name, u)
 				}
@@ -37,7 +40,7 @@ func TestPinTable(t *testing.T) {
 	}
 	unit("CRANK", "Bulkhead:E", "Bulkhead:F", true)
 	unit("CAN", "Bulkhead:G", "Bulkhead:H", false)
-	if w := h.Wires[at["Bulkhead:J"]]; w.Role.V != "spare" || w.Colour.V != "9" || w.Size != "22" {
+	if w := h.Wires[at["Bulkhead:J"]]; w.Role.V != model.RoleSpare || w.Colour.V != "9" || w.Size != "22" {
 		t.Errorf("spare: %+v", w)
 	}
 	for _, free := range []string{"Bulkhead:D", "Bulkhead:K"} {

@@ -119,7 +119,7 @@ func TestFreePlaces(t *testing.T) {
 	}
 	for _, signal := range []string{"SPARE 1", "spare (capped)", "Spare-2", "wired spare", "Reserve 3", "spare, capped and stowed"} {
 		if h, report := of(t, "list.csv", "Pin,Function,Gauge\n1,Lamp,22\n2,\""+signal+"\",22\n"); len(h.Wires) != 2 ||
-			h.Wires[1].Role.V != "spare" {
+			h.Wires[1].Role.V != model.RoleSpare {
 			t.Errorf("%q: %+v\n%s", signal, h.Wires, report)
 		}
 	}

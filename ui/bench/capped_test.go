@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"contralay/calc/phase/ends"
+	"contralay/model"
 	"contralay/ui/bench"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/wires"
@@ -17,7 +18,7 @@ func TestCapASpare(t *testing.T) {
 	m := open(t, "demo.toml")
 	id := ""
 	for _, w := range m.H.Wires {
-		if w.Role.V == "spare" && w.To.V != "" {
+		if w.Role.V == model.RoleSpare && w.To.V != "" {
 			id = w.ID
 			break
 		}

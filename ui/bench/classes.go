@@ -137,11 +137,11 @@ func ClassName(m *desk.Model, c sheet.Member) string {
 	case m.By == byLeaving:
 		return bundle.NextAfter(m.Sheet, m.Branch, c.ID)
 	case m.By == byRole && isWire:
-		return words.OrDash(m.H.Wires[w].Role.V)
+		return words.OrDash(string(m.H.Wires[w].Role.V))
 	case m.By == byRole && isUnit:
 		for _, id := range m.H.Units[u].Wires {
 			if k, ok := m.Sheet.X.Wire[id]; ok {
-				return words.OrDash(m.H.Wires[k].Role.V)
+				return words.OrDash(string(m.H.Wires[k].Role.V))
 			}
 		}
 		return "-"

@@ -24,9 +24,9 @@ func covered(t *testing.T, covers ...model.Cover) *desk.Model {
 // What goes under the sheath goes over what is there where there is no sheath, and a
 // second sheath is offered where there is a first.
 func TestAddACover(t *testing.T) {
-	m := covered(t, model.Cover{What: "tape"})
-	sheath.AddCover(m, m.Branch, "braid", true)
-	if all := m.H.Branches[m.Branch].Covers; len(all) != 2 || all[0].What != "tape" || all[1].What != "braid" {
+	m := covered(t, model.Cover{What: model.CoverTape})
+	sheath.AddCover(m, m.Branch, model.CoverBraid)
+	if all := m.H.Branches[m.Branch].Covers; len(all) != 2 || all[0].What != model.CoverTape || all[1].What != model.CoverBraid {
 		t.Errorf("a braid was added to a tape: %+v", all)
 	}
 	m.Open(sheath.AddCoverScreen(m.H.Branches[m.Branch].ID))
@@ -34,9 +34,9 @@ func TestAddACover(t *testing.T) {
 		func(r desk.Row) bool { return strings.Contains(r.Line(), "second sheath") }) {
 		t.Error("a second sheath is offered and there is no first")
 	}
-	m = covered(t, model.Cover{What: "sheath"})
-	sheath.AddCover(m, m.Branch, "tape", true)
-	if all := m.H.Branches[m.Branch].Covers; len(all) != 2 || all[0].What != "tape" || all[1].What != "sheath" {
+	m = covered(t, model.Cover{What: model.CoverSheath})
+	sheath.AddCover(m, m.Branch, model.CoverTape)
+	if all := m.H.Branches[m.Branch].Covers; len(all) != 2 || all[0].What != model.CoverTape || all[1].What != model.CoverSheath {
 		t.Errorf("a tape was added under a sheath: %+v", all)
 	}
 }
@@ -44,8 +44,8 @@ func TestAddACover(t *testing.T) {
 // The page of a cover is that of one cover: once it is undone, or another comes under it,
 // the page is closed and takes nothing off.
 func TestCoverPageGoesStale(t *testing.T) {
-	m := covered(t, model.Cover{What: "tape"}, model.Cover{What: "sheath"})
-	sheath.AddCover(m, m.Branch, "tape", true)
+	m := covered(t, model.Cover{What: model.CoverTape}, model.Cover{What: model.CoverSheath})
+	sheath.AddCover(m, m.Branch, model.CoverTape)
 	if p := bench.Page(m, m.ListWidth()); len(p.Rows) == 0 {
 		t.Fatal("its page is not open")
 	}
@@ -61,8 +61,8 @@ func TestCoverPageGoesStale(t *testing.T) {
 // Stations stay in order and inside the branch, and stop there rather than refuse; a
 // thickness is written as it is read.
 func TestStationsAndThickness(t *testing.T) {
-	m := covered(t, model.Cover{What: "sheath"},
-		model.Cover{What: "sleeve", FromMM: model.Some[unit.Millimetre](3), ToMM: model.Some[unit.Millimetre](9),
+	m := covered(t, model.Cover{What: model.CoverSheath},
+		model.Cover{What: model.CoverSleeve, FromMM: model.Some[unit.Millimetre](3), ToMM: model.Some[unit.Millimetre](9),
 			ThickMM: model.Some[unit.Millimetre](0.35)})
 	i := m.Branch
 	m.Open(sheath.CoverScreen(&m.H.Branches[i], 1))
@@ -123,7 +123,7 @@ func TestBootSizesTakenBack(t *testing.T) {
 // One more like a capped spare is capped where that is.
 func TestOneMoreLikeACappedSpare(t *testing.T) {
 	m := open(t, "demo.toml")
-	k := slices.IndexFunc(m.H.Wires, func(w model.Wire) bool { return w.Role.V == "spare" && w.To.V != "" })
+	k := slices.IndexFunc(m.H.Wires, func(w model.Wire) bool { return w.Role.V == model.RoleSpare && w.To.V != "" })
 	id := m.H.Wires[k].ID
 	if err := wires.SetEnd(m, id, false, wires.CapAt+"J1"); err != nil {
 		t.Fatal(err)

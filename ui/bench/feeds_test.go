@@ -91,7 +91,7 @@ func TestFeedByKeys(t *testing.T) {
 		t.Errorf("nothing is said of 4.5 A on 5\n%s", bench.View(m))
 	}
 	goTo(t, m, "@device", "+", "+", "@rating", "1", "2", "enter")
-	if f := m.H.Feeds[0]; f.Device.V != "electronic" || f.Amps.V != 12 {
+	if f := m.H.Feeds[0]; f.Device.V != model.ProtectionElectronic || f.Amps.V != 12 {
 		t.Errorf("%+v: %s", f, m.Says)
 	}
 	goTo(t, m, "@comes out", ".")

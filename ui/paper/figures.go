@@ -14,13 +14,9 @@ import (
 func Figures(s *sheet.Sheet) ([]byte, error) {
 	h := s.H
 	out := figures{
-		Harness: figHarness{h.Head.Name.V, h.Head.Number.V, h.Head.Revision.V},
-		Totals: figTotals{s.Totals.Wires, s.Totals.Units, s.Totals.Spares, s.Totals.Fillers,
-			round(float64(s.Totals.WireMM)/1000, 4), nil},
+		Harness:  figHarness{h.Head.Name.V, h.Head.Number.V, h.Head.Revision.V},
+		Totals:   figureTotals(s),
 		Branches: []figBranch{}, Wires: []figWire{}, Terminations: []figTerm{}, Feeds: []figFeed{}, Snags: []figSnag{},
-	}
-	if s.Totals.GramKnown {
-		out.Totals.MassG = some(round(float64(s.Totals.Gram), 3))
 	}
 	for i := range s.Branches {
 		out.Branches = append(out.Branches, branch(s, i))
@@ -28,12 +24,8 @@ func Figures(s *sheet.Sheet) ([]byte, error) {
 	for i := range s.Wires {
 		out.Wires = append(out.Wires, wire(s, i))
 	}
-	for i, t := range s.Terms {
-		f := figTerm{ID: h.Terminations[i].ID, Used: t.Used, Spare: t.Spare, Reserved: t.Reserved, Blank: t.Blank}
-		if t.HasContacts {
-			f.Contacts, f.SealPlugs = &t.Contacts, &t.SealPlugs
-		}
-		out.Terminations = append(out.Terminations, f)
+	for i := range s.Terms {
+		out.Terminations = append(out.Terminations, term(s, i))
 	}
 	for i := range s.Feeds {
 		out.Feeds = append(out.Feeds, feed(s, i))
@@ -89,6 +81,7 @@ type figBranch struct {
 	Layers   []figLayer `json:"layers"`
 	Bend     *figBend   `json:"bend"`
 	Sheath   *figSheath `json:"sheath"`
+	Covers   []figCover `json:"covers"`
 }
 
 type figLayer struct {
@@ -129,6 +122,18 @@ type figSheath struct {
 	CutMM     *float64 `json:"cut_mm"`
 }
 
+// figCover is one cover of a branch, its sheath among them, inside out.
+type figCover struct {
+	What    string   `json:"what"`
+	Part    *string  `json:"part"`
+	FromMM  float64  `json:"from_mm"`
+	ToMM    float64  `json:"to_mm"`
+	ThickMM *float64 `json:"thick_mm"`
+	OverMM  *float64 `json:"over_mm"`
+	CutMM   *float64 `json:"cut_mm"`
+	GoesOn  string   `json:"goes_on"`
+}
+
 type figWire struct {
 	ID         string   `json:"id"`
 	CutMM      *float64 `json:"cut_mm"`
@@ -165,9 +170,27 @@ type figSnag struct {
 	Says  string `json:"says"`
 }
 
+func figureTotals(s *sheet.Sheet) figTotals {
+	f := figTotals{Wires: s.Totals.Wires, Units: s.Totals.Units, Spares: s.Totals.Spares, Fillers: s.Totals.Fillers,
+		WireM: round(float64(s.Totals.WireMM)/1000, 4)}
+	if s.Totals.GramKnown {
+		f.MassG = some(round(float64(s.Totals.Gram), 3))
+	}
+	return f
+}
+
+func term(s *sheet.Sheet, i int) figTerm {
+	t := &s.Terms[i]
+	f := figTerm{ID: s.H.Terminations[i].ID, Used: t.Used, Spare: t.Spare, Reserved: t.Reserved, Blank: t.Blank}
+	if t.HasContacts {
+		f.Contacts, f.SealPlugs = &t.Contacts, &t.SealPlugs
+	}
+	return f
+}
+
 func branch(s *sheet.Sheet, i int) figBranch {
 	b := &s.Branches[i]
-	f := figBranch{ID: s.H.Branches[i].ID, Make: b.Make, Proposed: b.Proposed, Layers: []figLayer{}}
+	f := figBranch{ID: s.H.Branches[i].ID, Make: string(b.Make), Proposed: b.Proposed, Layers: []figLayer{}, Covers: []figCover{}}
 	if b.OverMM <= 0 {
 		return f
 	}
@@ -189,13 +212,14 @@ func branch(s *sheet.Sheet, i int) figBranch {
 		f.Bend.MismatchMM = mm(b.Bend.MismatchMM)
 	}
 	f.Sheath = sheath(&b.Sheath)
+	f.Covers = covers(b)
 	return f
 }
 
 func layer(b *sheet.Branch, k int) figLayer {
 	l := &b.Layers[k]
 	f := figLayer{Index: k, Members: []string{}, Fillers: l.Fillers, Spares: l.Spares,
-		OverMM: *mm(l.OverMM), TapeMM: *mm(l.TapeMM), LayDeg: round(float64(l.LayDeg), 4), Hand: l.Hand,
+		OverMM: *mm(l.OverMM), TapeMM: *mm(l.TapeMM), LayDeg: round(float64(l.LayDeg), 4), Hand: string(l.Hand),
 		LayLoss: round(float64(l.Loss), 6), ProudMM: *mm(l.ProudMM)}
 	for _, m := range l.Members {
 		f.Members = append(f.Members, m.ID)
@@ -230,6 +254,36 @@ func sheath(sh *sheet.Sheath) *figSheath {
 	}
 	f.CutMM = mm(sh.CutMM)
 	return f
+}
+
+// covers are those of a branch, inside out. What is not known of one is null.
+func covers(b *sheet.Branch) []figCover {
+	out := []figCover{}
+	put := func(c *sheet.Covered) {
+		f := figCover{What: string(c.What), FromMM: *mm(c.FromMM), ToMM: *mm(c.ToMM), GoesOn: string(c.GoesOn())}
+		if c.Part != "" {
+			f.Part = some(c.Part)
+		}
+		if c.ThickMM > 0 {
+			f.ThickMM, f.OverMM = mm(c.ThickMM), mm(c.OverMM)
+		}
+		if c.CutMM > 0 {
+			f.CutMM = mm(c.CutMM)
+		}
+		out = append(out, f)
+	}
+	sheathed := b.Sheath.Part == ""
+	for k := range b.Covers {
+		if c := &b.Covers[k]; !sheathed && !c.Under {
+			put(b.Sheath.AsCover())
+			sheathed = true
+		}
+		put(&b.Covers[k])
+	}
+	if !sheathed {
+		put(b.Sheath.AsCover())
+	}
+	return out
 }
 
 func wire(s *sheet.Sheet, i int) figWire {

@@ -35,7 +35,7 @@ type card struct {
 // cardLayer is one layer of it.
 type cardLayer struct {
 	Name    string
-	Hand    string
+	Hand    model.Hand
 	Arrow   template.HTML
 	Turn    string
 	Turns   string
@@ -63,9 +63,9 @@ func Turn(v unit.Millimetre) unit.Millimetre {
 
 // arrow is how the wires of a layer run over the top of the bundle, which goes away from
 // whoever looks: to the left LH, to the right RH.
-func arrow(hand string) template.HTML {
-	x := map[string]string{"LH": "15 14 5 2", "RH": "5 14 15 2"}[hand]
-	head := map[string]string{"LH": "M5 2l5 .6M5 2l-.3 5", "RH": "M15 2l-5 .6M15 2l.3 5"}[hand]
+func arrow(hand model.Hand) template.HTML {
+	x := map[model.Hand]string{model.HandLeft: "15 14 5 2", model.HandRight: "5 14 15 2"}[hand]
+	head := map[model.Hand]string{model.HandLeft: "M5 2l5 .6M5 2l-.3 5", model.HandRight: "M15 2l-5 .6M15 2l.3 5"}[hand]
 	if x == "" {
 		x, head = "10 14 10 2", "M10 2l-2.5 3.5M10 2l2.5 3.5"
 	}
@@ -73,7 +73,8 @@ func arrow(hand string) template.HTML {
 	// #nosec: constants alone
 	return template.HTML(fmt.Sprintf(`<svg class="arrow" width="11mm" height="9mm" viewBox="0 0 20 16">`+
 		`<path d="M3 0V16M17 0V16" stroke="#000" stroke-width=".8"/>`+
-		`<path d="M%s %sL%s %s%s" fill="none" stroke="#000" stroke-width="1.8" stroke-linecap="round"/></svg>`, p[0], p[1], p[2], p[3], head))
+		`<path d="M%s %sL%s %s%s" fill="none" stroke="#000" stroke-width="1.8" stroke-linecap="round"/></svg>`, p[0], p[1], p[2], p[3],
+		head))
 }
 
 // section is a branch as it is drawn: every component where it lies.
@@ -157,7 +158,7 @@ func (m maker) card(i int) card {
 				fmt.Sprintf("loop %s %s, good for %d", m.sys.Length(l.LoopMM), m.sys.Name(), l.Again)), ", "))
 		} else if j, ok := m.s.X.Breakout[end]; ok {
 			br := &m.h.Breakouts[j]
-			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, br.Name.V, word("transition ", br.Transition.V), br.Build.V,
+			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, br.Name.V, word("transition ", br.Transition.V), string(br.Build.V),
 				fmt.Sprintf("zone %s %s", m.sys.Length(br.ZoneMM.Or(m.s.Limits.ZoneMM)), m.sys.Name())), ", "))
 		}
 	}
@@ -199,7 +200,7 @@ func (m maker) cardLayer(i, k int) cardLayer {
 		case c.Kind == sheet.OfFiller:
 			p.ID, p.What, p.Size = "filler", "", m.sys.Fine(c.D)+" "+m.sys.Name()
 		case is:
-			p.What, p.Size = cmp.Or(m.h.Units[u].Name.V, m.h.Units[u].Build.V), m.sys.Diameter(c.D)+" "+m.sys.Name()
+			p.What, p.Size = cmp.Or(m.h.Units[u].Name.V, string(m.h.Units[u].Build.V)), m.sys.Diameter(c.D)+" "+m.sys.Name()
 			p.Leads = m.leads(i, m.h.Units[u].Wires[:min(1, len(m.h.Units[u].Wires))], mb.From)
 		default:
 			w := m.wire(c.ID)
@@ -249,19 +250,22 @@ func (m maker) covers(i int) Table {
 		}
 	}
 	put := func(c sheet.Covered) {
-		t.add(c.What, dash(c.Part), dash(c.Tube.ShelfLabel), m.sys.Length(c.FromMM), m.sys.Length(c.ToMM),
+		t.add(string(c.What), dash(c.Part), dash(c.Tube.ShelfLabel), m.sys.Length(c.FromMM), m.sys.Length(c.ToMM),
 			map[bool]string{true: m.sys.Length(c.CutMM), false: "-"}[c.CutMM > 0],
 			m.sys.Diameter(c.OverMM)+map[bool]string{true: "~"}[c.ThickGuess], "")
 	}
 	for _, c := range b.Covers[:under] {
 		put(c)
 	}
-	if sh := &b.Sheath; sh.Known {
-		over := "-"
+	if sh := &b.Sheath; sh.Part != "" {
+		over, cut := "-", "-"
 		if sh.Verdict.Wraps {
 			over = m.sys.Diameter(sh.Verdict.OverMM) + mem(sh.Tube.WallStanding)
 		}
-		t.add("sheath", sh.Part, sh.Tube.ShelfLabel, m.sys.Length(sh.FromMM), m.sys.Length(sh.ToMM), m.sys.Length(sh.CutMM), over, "")
+		if sh.Known {
+			cut = m.sys.Length(sh.CutMM)
+		}
+		t.add(string(model.CoverSheath), sh.Part, dash(sh.Tube.ShelfLabel), m.sys.Length(sh.FromMM), m.sys.Length(sh.ToMM), cut, over, "")
 	}
 	for _, c := range b.Covers[under:] {
 		put(c)

@@ -122,7 +122,7 @@ func (m maker) units() Table {
 		if sleeve[i] > 0 {
 			size = fmt.Sprintf("size %d~", sleeve[i])
 		}
-		t.add(u.ID, u.Name.V, u.Build.V, strings.Join(wires, "; "), turn, m.sys.Diameter(s.Dia.Nominal)+mem(s.Dia.Standing),
+		t.add(u.ID, u.Name.V, string(u.Build.V), strings.Join(wires, "; "), turn, m.sys.Diameter(s.Dia.Nominal)+mem(s.Dia.Standing),
 			map[bool]string{true: "yes", false: "no"}[u.Shield.V], m.optLength(u.StripMM), m.optLength(u.DrainMM), size,
 			dash(u.DrainFrom.V), dash(u.DrainTo.V))
 	}
@@ -235,7 +235,7 @@ func (m maker) spares() Table {
 	}
 	for k := range m.h.Wires {
 		w := &m.h.Wires[k]
-		if w.Role.V != "spare" {
+		if w.Role.V != model.RoleSpare {
 			continue
 		}
 		var way []string
@@ -293,7 +293,7 @@ func (m maker) lots() Table {
 		put(r.Spec + " " + Size(&model.Wire{Size: r.Size}))
 	}
 	for _, r := range lists.Bill(m.s) {
-		if slices.Contains([]string{"sheath", "sleeve", "boot", "transition", "splice", "adhesive"}, r.Group) {
+		if sheet.PartKind(r.Group).IsCover() || slices.Contains([]string{"boot", "transition", "splice", "adhesive"}, r.Group) {
 			put(r.Group + " " + r.Part)
 		}
 	}

@@ -46,7 +46,8 @@ func (m maker) treeMap() string {
 	var b strings.Builder
 	fmt.Fprintf(&b,
 		`<svg xmlns="http://www.w3.org/2000/svg" class="map" width="%.0fmm" height="%.1fmm" `+
-			`viewBox="-3 -6 %.0f %.1f" font-family="sans-serif" font-size="%.2f" role="img" aria-label="map of the harness">`, mapWide, tall*sy+14, mapWide, tall*sy+14, font)
+			`viewBox="-3 -6 %.0f %.1f" font-family="sans-serif" font-size="%.2f" role="img" aria-label="map of the harness">`, mapWide,
+		tall*sy+14, mapWide, tall*sy+14, font)
 	for _, e := range edges {
 		a, z := nodes[e.from], nodes[e.to]
 		fmt.Fprintf(&b, `<path d="M%.2f %.2fV%.2fH%.2f" fill="none" stroke="#000" stroke-width=".5"/>`, a.x*sx, a.y*sy, z.y*sy, z.x*sx)
@@ -63,7 +64,7 @@ func (m maker) treeMap() string {
 			shape = `<rect x="%.2f" y="%.2f" width="2.6" height="2.6" ` +
 				`transform="translate(-1.3 -1.3)" fill="#fff" stroke="#000" stroke-width=".5"/>`
 			e := &m.h.Terminations[t]
-			says = strings.Join(nonEmpty(says, e.Datum.V, m.clock(e)), ", ")
+			says = strings.Join(nonEmpty(says, string(e.Datum.V), m.clock(e)), ", ")
 		}
 		fmt.Fprintf(&b, shape, n.x*sx, n.y*sy)
 		at, y, anchor := n.x*sx+2.4, n.y*sy+1, "start"

@@ -19,7 +19,7 @@ import (
 func (m maker) datum(id string) string {
 	if t, ok := m.s.X.Termination[id]; ok {
 		if d := m.h.Terminations[t].Datum.V; d != "" {
-			return d + " of " + id
+			return string(d) + " of " + id
 		}
 		return id
 	}
@@ -82,9 +82,13 @@ func (m maker) branches() Table {
 		if c.Sheath.Known && c.Sheath.Verdict.Wraps {
 			sheathed = m.sys.Diameter(c.Sheath.Verdict.OverMM)
 		}
-		around := strings.Join(append(slices.Clone(b.Environment), unit.Fixed(float64(c.Ambient), 0)+" C"), ", ")
+		var around []string
+		for _, e := range b.Environment {
+			around = append(around, string(e))
+		}
+		around = append(around, unit.Fixed(float64(c.Ambient), 0)+" C")
 		t.add(b.ID, b.Name.V, m.datum(b.From), m.datum(b.To), m.sys.Length(b.LengthMM), m.tolerance(b), fmt.Sprint(len(c.Components)),
-			m.band(c), sheathed, m.sys.Length(c.Bend.MinMM), around)
+			m.band(c), sheathed, m.sys.Length(c.Bend.MinMM), strings.Join(around, ", "))
 	}
 	return t
 }
@@ -95,7 +99,8 @@ func (m maker) ends() Table {
 			"blank", "plugs"}, Right: right(9, 10, 11, 12, 13)}
 	for k := range m.h.Terminations {
 		e, c := &m.h.Terminations[k], &m.s.Terms[k]
-		t.add(e.ID, e.Name.V, e.Device.V, dash(e.Insert.V), dash(e.Gender.V), dash(e.Key.V), dash(e.Mount.V), m.clock(e), dash(e.Boot.V),
+		t.add(e.ID, e.Name.V, e.Device.V, dash(e.Insert.V), dash(string(e.Gender.V)), dash(e.Key.V), dash(string(e.Mount.V)), m.clock(e),
+			dash(e.Boot.V),
 			fmt.Sprint(c.Used), fmt.Sprint(c.Spare), fmt.Sprint(c.Reserved), fmt.Sprint(c.Blank), fmt.Sprint(c.SealPlugs))
 	}
 	return t
@@ -110,7 +115,7 @@ func (m maker) state(t int, name string, c sheet.Cavity) string {
 		return "reserved"
 	case len(c.Wires) == 0:
 		return "blank"
-	case m.wire(c.Wires[0]).Role.V == "spare":
+	case m.wire(c.Wires[0]).Role.V == model.RoleSpare:
 		return "spare"
 	}
 	return "wired"
@@ -120,7 +125,7 @@ func (m maker) state(t int, name string, c sheet.Cavity) string {
 func (m maker) pins(k int) Table {
 	e, c := &m.h.Terminations[k], &m.s.Terms[k]
 	t := Table{Title: strings.TrimSpace("Pins of " + e.ID + "  " + e.Name.V),
-		Note: strings.Join(nonEmpty("seen from the wire side", e.Insert.V, e.Gender.V, word("key ", e.Key.V), m.clock(e),
+		Note: strings.Join(nonEmpty("seen from the wire side", e.Insert.V, string(e.Gender.V), word("key ", e.Key.V), m.clock(e),
 			word("boot ", e.Boot.V), word("fitted to ", e.Device.V)), "; "),
 		Head: []string{"cavity", "state", "wire", "signal", "size", "colour", "contact", "leads to", "in"}, Blank: right(8)}
 	for _, name := range c.Cavities {
@@ -290,7 +295,7 @@ func (m maker) feeds() Table {
 		if f.Amps.Set {
 			amps = unit.Fixed(float64(f.Amps.V), 1)
 		}
-		t.add(f.ID, f.Name.V, dash(f.Device.V), amps, fmt.Sprint(f.Outputs.Or(1)), strings.Join(f.Wires, ", "))
+		t.add(f.ID, f.Name.V, dash(string(f.Device.V)), amps, fmt.Sprint(f.Outputs.Or(1)), strings.Join(f.Wires, ", "))
 	}
 	return t
 }
@@ -304,7 +309,7 @@ func (m maker) threading(all []threading.Threaded, title, file string) Table {
 		if x.BoreMM > 0 {
 			bore, pass = m.sys.Fine(x.BoreMM)+mem(x.Standing), m.sys.Fine(x.PassMM)
 		}
-		t.add(fmt.Sprint(n+1), x.What, x.Of, x.Part, x.From, bore, pass, x.Over, "")
+		t.add(fmt.Sprint(n+1), string(x.What), x.Of, x.Part, x.From, bore, pass, x.Over, "")
 	}
 	return t
 }
@@ -313,7 +318,7 @@ func (m maker) threading(all []threading.Threaded, title, file string) Table {
 func (m maker) tail(all []threading.Threaded, title string) Table {
 	t := Table{Title: title, Head: []string{"no", "what", "of", "part", "on"}, Right: right(0), Blank: right(4)}
 	for n, x := range all {
-		t.add(fmt.Sprint(n+1), x.What, x.Of, x.Part, "")
+		t.add(fmt.Sprint(n+1), string(x.What), x.Of, x.Part, "")
 	}
 	return t
 }

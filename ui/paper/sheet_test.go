@@ -140,7 +140,7 @@ func TestPaperIsFigures(t *testing.T) {
 					OverMM  float64  `json:"over_mm"`
 					LayMM   *float64 `json:"lay_mm"`
 					Turns   *float64
-					Hand    string
+					Hand    model.Hand
 				}
 				Bend *struct {
 					MinMM float64 `json:"min_mm"`

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"contralay/calc/sheet"
+	"contralay/model"
 )
 
 // kin is what a component is for the wish to keep trigger and data from power.
@@ -31,11 +32,11 @@ func Kin(s *sheet.Sheet, id string) kin {
 			continue
 		}
 		switch s.H.Wires[k].Role.V {
-		case "power":
+		case model.RolePower:
 			return shouts
-		case "data":
+		case model.RoleData:
 			out = listens
-		case "signal":
+		case model.RoleSignal:
 			if c.Unit {
 				out = listens
 			}

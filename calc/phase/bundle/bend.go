@@ -7,6 +7,7 @@ import (
 
 	"contralay/calc/formula/lay"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/unit"
 )
 
@@ -58,7 +59,7 @@ func Bend(s *sheet.Sheet, i int) {
 		}
 	}
 	out.Bend.MismatchKnown = true
-	if long >= 0 && out.Make == "laid" {
+	if long >= 0 && out.Make == model.MakeLaid {
 		l := &out.Layers[long]
 		s.Say(sheet.Note, "bend.turn", b.ID,
 			fmt.Sprintf("not one whole turn of layer %d fits in its bend: a turn is %s mm, the bend %s mm along; its wires differ by %s "+

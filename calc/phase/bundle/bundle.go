@@ -42,7 +42,7 @@ func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
 		SayMissing(s, i)
 		out.Said = s.Since(mark)
 		if len(out.Components) == 0 && len(b.Layers) == 0 {
-			out.Make = "straight"
+			out.Make = model.MakeStraight
 			s.Say(sheet.Warn, "branch.empty", b.ID, "no wire runs through it")
 			out.Said = s.Since(mark)
 			continue
@@ -51,7 +51,7 @@ func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
 		out.Make = MakeOf(s, i, plan)
 		if plan == nil {
 			out.Proposed = true
-			if out.Make == "laid" {
+			if out.Make == model.MakeLaid {
 				if o, ok := s.Proposals[PlanKey(s, i)].Best(); ok {
 					plan = o.Layers
 					SayRelaxed(s, i, o)
@@ -152,29 +152,29 @@ const shortRun unit.Millimetre = 75
 // MakeOf is how a branch is made: as given; several layers are laid; one
 // component runs straight, up to four are twisted, five or six twisted or on a
 // short run straight, from laid_from on they are laid.
-func MakeOf(s *sheet.Sheet, i int, layers []model.Layer) string {
+func MakeOf(s *sheet.Sheet, i int, layers []model.Layer) model.Make {
 	b := &s.H.Branches[i]
 	n := len(s.Branches[i].Components)
 	switch {
 	case len(layers) > 1:
-		return "laid"
+		return model.MakeLaid
 	case b.Make.V != "":
 		return b.Make.V
 	case n <= 1:
-		return "straight"
+		return model.MakeStraight
 	case n >= s.Limits.LaidFrom:
-		return "laid"
+		return model.MakeLaid
 	case n < 5:
-		return "twisted"
+		return model.MakeTwisted
 	}
 	var d []unit.Millimetre
 	for _, id := range s.Branches[i].Components {
 		d = append(d, s.Dia(id).Nominal)
 	}
 	if b.LengthMM < shortRun || b.LengthMM < 2*unit.Millimetre(s.Limits.LayRatio)*lay.Pack(d).Over {
-		return "straight"
+		return model.MakeStraight
 	}
-	return "twisted"
+	return model.MakeTwisted
 }
 
 // Lay works a lay-up out, or takes the prior's where nothing it rests on changed.
@@ -190,7 +190,7 @@ func Lay(s *sheet.Sheet, i int, layers []model.Layer, prior *sheet.Sheet) {
 		return
 	}
 	out.Rank = ranks.Depth
-	if out.Make != "laid" {
+	if out.Make != model.MakeLaid {
 		LayGroup(s, i, layers)
 	} else {
 		LayRings(s, i, layers, ranks)
@@ -227,11 +227,11 @@ func Zones(s *sheet.Sheet, i int) []unit.Millimetre {
 func LayGroup(s *sheet.Sheet, i int, layers []model.Layer) {
 	out := &s.Branches[i]
 	ids := slices.Clone(layers[0].Of)
-	l := sheet.Layer{Hand: "straight", Loss: 1, Closes: true, Gap: 1}
+	l := sheet.Layer{Hand: model.HandStraight, Loss: 1, Closes: true, Gap: 1}
 	nom, lo, hi := Diameters(s, ids, 0, 0)
 	g := lay.Pack(nom)
 	l.OverMM, l.TapeMM = g.Over+layers[0].BindMM.V, g.Tape+layers[0].BindMM.V
-	if out.Make == "twisted" && len(ids) > 1 {
+	if out.Make == model.MakeTwisted && len(ids) > 1 {
 		l.Hand = Outer(s, i)
 		if l.LayMM = layers[0].LayMM.V; l.LayMM <= 0 {
 			l.LayMM = unit.Millimetre(s.Limits.LayRatio) * l.OverMM
@@ -291,21 +291,13 @@ func KindOf(s *sheet.Sheet, id string) sheet.Kind {
 	switch {
 	case ok && c.Unit:
 		return sheet.OfUnit
-	case ok && s.H.Wires[c.At].Role.V == "spare":
+	case ok && s.H.Wires[c.At].Role.V == model.RoleSpare:
 		return sheet.OfSpare
 	}
 	return sheet.OfWire
 }
 
-func Outer(s *sheet.Sheet, i int) string { return s.H.Branches[i].Outer.Or(s.Limits.Outer) }
-
-// OtherHand is the opposite hand of lay.
-func OtherHand(h string) string {
-	if h == "RH" {
-		return "LH"
-	}
-	return "RH"
-}
+func Outer(s *sheet.Sheet, i int) model.Hand { return s.H.Branches[i].Outer.Or(s.Limits.Outer) }
 
 // Key is everything a bundle is computed from, as bytes.
 func Key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
@@ -313,8 +305,8 @@ func Key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
 	buf := make([]byte, 0, 64*len(out.Components)+256)
 	num := func(v float64) { buf = binary.LittleEndian.AppendUint64(buf, math.Float64bits(v)) }
 	text := func(t string) { buf = append(append(buf, t...), 0) }
-	text(out.Make)
-	text(Outer(s, i))
+	text(string(out.Make))
+	text(string(Outer(s, i)))
 	num(float64(b.LengthMM))
 	num(float64(s.Limits.LayRatio))
 	num(float64(s.Limits.LiftMax))

@@ -188,9 +188,9 @@ func Colour(s *sheet.Sheet, id string) string {
 	case !c.Unit:
 		return s.H.Wires[c.At].Colour.V
 	case s.H.Units[c.At].Shield.V:
-		return "shielded " + s.H.Units[c.At].Build.V
+		return "shielded " + string(s.H.Units[c.At].Build.V)
 	}
-	return s.H.Units[c.At].Build.V
+	return string(s.H.Units[c.At].Build.V)
 }
 
 func permute[T any](in []T, by []int) []T {

@@ -19,7 +19,7 @@ func LayRings(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) {
 	for k, ml := range layers {
 		hand := Outer(s, i)
 		if (len(layers)-1-k)%2 == 1 {
-			hand = OtherHand(hand)
+			hand = hand.Other()
 		}
 		l := sheet.Layer{Hand: hand, BedMM: bed.Tape, Closes: true, Gap: 1, Loss: 1}
 		if k == 0 {
@@ -47,7 +47,7 @@ func LayCentre(s *sheet.Sheet, l *sheet.Layer, ml model.Layer, bed, bedLo, bedHi
 	g := lay.Centre(nom)
 	l.OverMM, l.TapeMM = g.Over+ml.BindMM.V, g.Tape+ml.BindMM.V
 	if len(nom) == 1 {
-		l.Hand = "straight"
+		l.Hand = model.HandStraight
 	} else if l.LayMM = ml.LayMM.V; l.LayMM <= 0 {
 		l.LayMM = unit.Millimetre(s.Limits.LayRatio) * l.OverMM
 	}

@@ -8,6 +8,7 @@ import (
 	"contralay/calc/formula/lay"
 	"contralay/calc/formula/plan"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/unit"
 )
 
@@ -88,7 +89,7 @@ func SayRelaxed(s *sheet.Sheet, i int, o sheet.Option) {
 func SayLayers(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	SayMake(s, i)
-	if out.Make != "laid" {
+	if out.Make != model.MakeLaid {
 		return
 	}
 	for k := 1; k < len(out.Layers); k++ {
@@ -137,7 +138,7 @@ func SayMake(s *sheet.Sheet, i int) {
 	if b.Make.Set && b.Make.V != out.Make {
 		s.Say(sheet.Note, "branch.make", b.ID, fmt.Sprintf("has layers, so it is laid and not %s", b.Make.V))
 	}
-	if out.Make != "laid" {
+	if out.Make != model.MakeLaid {
 		if n := b.Layers; len(n) > 0 && n[0].Fillers.V > 0 {
 			s.Say(sheet.Note, "branch.filler", b.ID, fmt.Sprintf("is %s, which takes no filler: %d are left out", out.Make, n[0].Fillers.V))
 		}

@@ -6,6 +6,7 @@ import (
 
 	"contralay/calc/phase/ends"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/unit"
 )
 
@@ -77,7 +78,7 @@ func SparesFor(s *sheet.Sheet, i int) []sheet.SparePlace {
 		if !ok || c.Unit {
 			continue
 		}
-		if s.H.Wires[c.At].Role.V == "spare" {
+		if s.H.Wires[c.At].Role.V == model.RoleSpare {
 			want--
 		}
 		d := s.Dia(id).Nominal

@@ -10,11 +10,15 @@ import (
 	"contralay/calc/formula/wire"
 	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
 
-var feedKinds = map[string]protect.Kind{"blade": protect.Blade, "large blade": protect.LargeBlade, "electronic": protect.Electronic}
+// DeviceKinds is each kind of protection in the terms of its formulas.
+var DeviceKinds = map[model.Protection]protect.Kind{
+	model.ProtectionBlade: protect.Blade, model.ProtectionLargeBlade: protect.LargeBlade, model.ProtectionElectronic: protect.Electronic,
+}
 
 // FeedWires finds what each device feeds and protects.
 func FeedWires(s *sheet.Sheet) {
@@ -32,7 +36,7 @@ func FeedWires(s *sheet.Sheet) {
 	}
 	for i := range s.H.Feeds {
 		f, out := &s.H.Feeds[i], &s.Feeds[i]
-		kind, is := feedKinds[f.Device.V]
+		kind, is := DeviceKinds[f.Device.V]
 		out.Device = protect.Device{Kind: kind, Rating: f.Amps.V, Trip: f.TripS.V}
 		out.Known = is && f.Amps.V > 0
 		if v, a := s.H.Head.SupplyV.V, s.H.Head.ShortA.V; v > 0 && a > 0 {
@@ -189,7 +193,7 @@ func SayFeeds(s *sheet.Sheet) {
 	}
 	for k := range s.H.Wires {
 		w := &s.H.Wires[k]
-		if _, named := s.X.FeedOf[w.ID]; w.Role.V != "power" || s.Wires[k].Guarded || w.Amps.V <= 0 || named {
+		if _, named := s.X.FeedOf[w.ID]; w.Role.V != model.RolePower || s.Wires[k].Guarded || w.Amps.V <= 0 || named {
 			continue
 		}
 		if !slices.ContainsFunc(Devices(s, k), func(t string) bool { return behind[t] }) {

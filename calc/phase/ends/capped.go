@@ -5,6 +5,7 @@ import (
 
 	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/unit"
 )
 
@@ -54,7 +55,7 @@ func Capped(s *sheet.Sheet) {
 		case w.CappedAt.V == "":
 		case w.From.V != "" && w.To.V != "":
 			s.Say(sheet.Warn, "wire.capped", w.ID, fmt.Sprintf("has two ends and is capped at %s: one of the three is wrong", w.CappedAt.V))
-		case wires.Capped(w) && w.Role.V != "spare":
+		case wires.Capped(w) && w.Role.V != model.RoleSpare:
 			s.Say(sheet.Warn, "wire.capped", w.ID, fmt.Sprintf("is capped at %s and is no spare: its circuit ends there", w.CappedAt.V))
 		case wires.Capped(w) && s.Wires[k].HasPath && len(s.Wires[k].Path) == 0:
 			s.Say(sheet.Warn, "wire.capped", w.ID, fmt.Sprintf("is capped at %s, where it begins: it runs nowhere", w.CappedAt.V))

@@ -136,7 +136,7 @@ func OpenTerm(s *sheet.Sheet, i int) {
 // no source.
 func Tight(s *sheet.Sheet, i int) {
 	t := &s.H.Terminations[i]
-	switch fixed := t.Mount.V == "flange" || t.Mount.V == "jam nut"; {
+	switch fixed := t.Mount.V == model.MountFlange || t.Mount.V == model.MountJamNut; {
 	case !t.Tight.V:
 	case !s.Terms[i].Sealed || !fixed:
 		s.Say(sheet.Stop, "wall.tight", t.ID,
@@ -209,7 +209,7 @@ func CountTerm(s *sheet.Sheet, i int) {
 
 func AllSpare(s *sheet.Sheet, ids []string) bool {
 	for _, id := range ids {
-		if k, ok := s.X.Wire[id]; ok && s.H.Wires[k].Role.V != "spare" {
+		if k, ok := s.X.Wire[id]; ok && s.H.Wires[k].Role.V != model.RoleSpare {
 			return false
 		}
 	}

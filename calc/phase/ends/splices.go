@@ -9,6 +9,7 @@ import (
 
 	"contralay/calc/formula/join"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -282,7 +283,7 @@ func Staggered(s *sheet.Sheet) {
 					unit.Fixed(float64(br.LengthMM), 0)))
 			continue
 		}
-		if slices.Contains(br.Environment, "flexing") {
+		if slices.Contains(br.Environment, model.Flexing) {
 			s.Say(sheet.Warn, "splice.flex", sp.ID, fmt.Sprintf("lies in %s, which flexes", br.ID))
 		}
 		long := Sleeve(s, i)

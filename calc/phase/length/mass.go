@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/unit"
 )
 
@@ -30,7 +31,7 @@ func Weigh(s *sheet.Sheet) {
 	}
 	s.Totals.Wires, s.Totals.Units = len(s.H.Wires), len(s.H.Units)
 	for i := range s.H.Wires {
-		if s.H.Wires[i].Role.V == "spare" {
+		if s.H.Wires[i].Role.V == model.RoleSpare {
 			s.Totals.Spares++
 		}
 		s.Totals.WireMM += s.Wires[i].Cut

@@ -59,7 +59,7 @@ func Cover(s *sheet.Sheet, i int) {
 	case k < len(b.Covers):
 		written = b.Covers[k].Part.V
 		if b.Covers[k].FromMM.Set || b.Covers[k].ToMM.Set {
-			sh.FromMM, sh.ToMM, there = Placed(s, i, "sheath", &b.Covers[k], sh.FromMM, sh.ToMM)
+			sh.FromMM, sh.ToMM, there = Placed(s, i, model.CoverSheath, &b.Covers[k], sh.FromMM, sh.ToMM)
 		}
 	case len(b.Covers) > 0: // a file that lists its covers and no sheath wants none
 		*sh = sheet.Sheath{}
@@ -130,7 +130,7 @@ func Cover(s *sheet.Sheet, i int) {
 
 // Fuel says what this sheet does not rate.
 func Fuel(s *sheet.Sheet, i int) {
-	if slices.Contains(s.H.Branches[i].Environment, "fuel") {
+	if slices.Contains(s.H.Branches[i].Environment, model.Fuel) {
 		s.Say(sheet.Stop, "fuel", s.H.Branches[i].ID,
 			"fuel wets it: outside what this sheet rates; leave it to those who are licensed for it")
 	}
@@ -140,7 +140,7 @@ func Fuel(s *sheet.Sheet, i int) {
 // supported. Common practice, no source.
 func ThinWall(s *sheet.Sheet, i int) {
 	b := &s.H.Branches[i]
-	if !slices.Contains(b.Environment, "vibration") || b.Supported.V {
+	if !slices.Contains(b.Environment, model.Vibration) || b.Supported.V {
 		return
 	}
 	for _, t := range Tubes(s, i) {
@@ -201,7 +201,7 @@ func coverTubes(in []catalogue.Tube) []cover.Tube {
 
 // SheathKind is the kind of tube a branch calls for by where it runs.
 func SheathKind(s *sheet.Sheet, i int) string {
-	if slices.Contains(s.H.Branches[i].Environment, "fuel") {
+	if slices.Contains(s.H.Branches[i].Environment, model.Fuel) {
 		return FuelSheath
 	}
 	if ts := s.Cat.TubesOf(DefaultSheath); len(ts) > 0 && s.Branches[i].Ambient > ts[0].ServiceMaxC {

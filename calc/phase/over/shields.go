@@ -42,7 +42,7 @@ func Sensitive(s *sheet.Sheet, i int) bool {
 		return true
 	}
 	for _, id := range u.Wires {
-		if k, ok := s.X.Wire[id]; ok && s.H.Wires[k].Role.V == "data" {
+		if k, ok := s.X.Wire[id]; ok && s.H.Wires[k].Role.V == model.RoleData {
 			return true
 		}
 	}

@@ -18,13 +18,6 @@ import (
 // over it, the sheath, a second sheath or a sleeve where something rubs or passes heat.
 // What lies beneath one adds to what it must pass and to what it grips.
 
-// Thickness of what has no table, where the file gives none (thick_mm): a lapped tape, and
-// a braid of thin tinned wire. Both from memory: measure them.
-const (
-	tapeThickMM  unit.Millimetre = 0.1
-	braidThickMM unit.Millimetre = 0.3
-)
-
 // Stack lays the covers of a branch on one another, inside out, its sheath among them.
 func Stack(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
@@ -43,7 +36,7 @@ func Stack(s *sheet.Sheet, i int) {
 // called so; after all of them where none is.
 func SheathAt(s *sheet.Sheet, i int) int {
 	for k, c := range s.H.Branches[i].Covers {
-		if c.What == "sheath" {
+		if c.What == model.CoverSheath {
 			return k
 		}
 	}
@@ -129,7 +122,7 @@ func OverFrom(s *sheet.Sheet, i int, place string, near, far unit.Millimetre) (m
 
 // laidTube is a tube that lies on a branch.
 type laidTube struct {
-	What string
+	What model.CoverKind
 	catalogue.Tube
 }
 
@@ -138,7 +131,7 @@ type laidTube struct {
 func Tubes(s *sheet.Sheet, i int) []laidTube {
 	var out []laidTube
 	if sh := &s.Branches[i].Sheath; sh.Known {
-		out = append(out, laidTube{"sheath", sh.Tube})
+		out = append(out, laidTube{model.CoverSheath, sh.Tube})
 	}
 	for _, c := range s.Branches[i].Covers {
 		if c.Known {
@@ -174,7 +167,8 @@ func station(v unit.Millimetre) string {
 
 // Placed holds the stations a file gives to the branch, and tells what it cuts off; ok is
 // false where nothing is left.
-func Placed(s *sheet.Sheet, i int, what string, c *model.Cover, from, to unit.Millimetre) (unit.Millimetre, unit.Millimetre, bool) {
+func Placed(s *sheet.Sheet, i int, what model.CoverKind, c *model.Cover, from, to unit.Millimetre) (unit.Millimetre, unit.Millimetre,
+	bool) {
 	b := &s.H.Branches[i]
 	from, to = c.FromMM.Or(from), c.ToMM.Or(to)
 	switch { // a station that the file leaves open gives way to the one it sets
@@ -234,17 +228,15 @@ func CoverWound(s *sheet.Sheet, i int, c *sheet.Covered, thick unit.Millimetre, 
 	switch {
 	case given:
 		c.ThickMM = thick
-	case c.What == "tape":
-		c.ThickMM, c.ThickGuess = tapeThickMM, true
-	case c.What == "braid":
-		c.ThickMM, c.ThickGuess = braidThickMM, true
+	case c.What.Trait().ThickMM > 0:
+		c.ThickMM, c.ThickGuess = c.What.Trait().ThickMM, true
 	case c.Part != "":
 		s.Say(sheet.Warn, "cover.part", id, fmt.Sprintf("%s %q is in no catalogue: thick_mm says what it adds", c.What, c.Part))
 	default:
 		s.Say(sheet.Warn, "cover.part", id, fmt.Sprintf("its %s names no part: part, or thick_mm, says what it adds", c.What))
 	}
 	c.OverMM = c.UnderMM + 2*c.ThickMM
-	if c.What == "braid" && OnWires(s, i, c.FromMM, c.ToMM) {
+	if c.What == model.CoverBraid && OnWires(s, i, c.FromMM, c.ToMM) {
 		s.Say(sheet.Note, "cover.tape", id, "its braid lies on the wires: a separator tape goes under it") // NASA-STD-8739.4 § 9.7, p. 47
 	}
 }

@@ -31,7 +31,7 @@ func RunThrough(s *sheet.Sheet) {
 
 func GoesOn(s *sheet.Sheet, at string, a, b int) {
 	x, y := &s.Branches[a], &s.Branches[b]
-	if x.Make != "laid" || y.Make != "laid" {
+	if x.Make != model.MakeLaid || y.Make != model.MakeLaid {
 		return
 	}
 	if len(x.Layers) < len(y.Layers) {

@@ -13,7 +13,7 @@ import (
 func Laid(s *sheet.Sheet, h *model.Harness, i int, o sheet.Option) *model.Harness {
 	h = h.EditBranch(i, func(b *model.Branch) {
 		b.Layers = model.CloneLayers(o.Layers)
-		b.Make = model.Some("laid")
+		b.Make = model.Some(model.MakeLaid)
 	})
 	for k, p := range o.Spares {
 		h, _ = AddSpare(s, h, i, o.SpareIn[k], p)

@@ -14,7 +14,7 @@ func AddSpare(s *sheet.Sheet, h *model.Harness, i, k int, p sheet.SparePlace) (*
 	like := &s.H.Wires[p.Like]
 	w := model.Wire{ID: h.NextID("SP0"), Signal: model.Some("Spare"), From: model.Some(p.From),
 		Spec: like.Spec, Size: like.Size, Colour: model.Some(FreeColour(s, h, i)), Amps: model.Some(unit.Ampere(0)),
-		Role: model.Some("spare")}
+		Role: model.Some(model.RoleSpare)}
 	if p.CappedAt != "" {
 		w.CappedAt = model.Some(p.CappedAt)
 	} else {

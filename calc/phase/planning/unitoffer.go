@@ -8,13 +8,14 @@ import (
 	"contralay/calc/formula/plan"
 	"contralay/calc/phase/bundle"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/unit"
 )
 
 // UnitOffer is loose wires that would lie rounder made up into a unit.
 type UnitOffer struct {
 	Wires   []string
-	Build   string // pair | triple | quad
+	Build   model.UnitBuild
 	Over    unit.Millimetre
 	Fillers int // of the best lay-up with it
 	Counts  []int
@@ -27,8 +28,8 @@ func (o UnitOffer) Was() plan.Plan { return o.was }
 
 var unitBuilds = []struct {
 	n    int
-	name string
-}{{2, "pair"}, {3, "triple"}, {4, "quad"}}
+	name model.UnitBuild
+}{{2, model.BuildPair}, {3, model.BuildTriple}, {4, model.BuildQuad}}
 
 // UnitOffers tries two to four loose wires of one size that run the same way, made
 // up into a unit, and gives those with which the best lay-up has fewer fillers or
@@ -36,7 +37,7 @@ var unitBuilds = []struct {
 // wires in contact. It plans once for each, so it belongs beside the screen.
 func UnitOffers(s *sheet.Sheet, i int) []UnitOffer {
 	b := &s.Branches[i]
-	if b.Make != "laid" {
+	if b.Make != model.MakeLaid {
 		return nil
 	}
 	r := bundle.RanksOfOrder(s, i)
@@ -53,7 +54,7 @@ func UnitOffers(s *sheet.Sheet, i int) []UnitOffer {
 			return nil
 		}
 		// The wires of a unit share their whole path, both ends at one connector.
-		if c.Unit || s.H.Wires[c.At].Role.V == "spare" {
+		if c.Unit || s.H.Wires[c.At].Role.V == model.RoleSpare {
 			continue
 		}
 		k := bunch{EndsOf(s, c.At), d}

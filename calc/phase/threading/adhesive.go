@@ -28,13 +28,13 @@ func Glue(s *sheet.Sheet) []Glued {
 	var out []Glued
 	for _, t := range Threading(s) {
 		switch t.What {
-		case "transition":
+		case sheet.PartTransition:
 			g := Glued{Of: t.Of, Part: t.Part}
 			for _, b := range s.X.Meeting(t.Of) {
 				g.Joints = append(g.Joints, s.H.Branches[b].ID)
 			}
 			out = append(out, g)
-		case "boot":
+		case sheet.PartBoot:
 			out = append(out, Glued{Of: t.Of, Part: t.Part, Joints: []string{"lip", "cable"}})
 		}
 	}

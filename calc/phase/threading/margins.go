@@ -69,7 +69,7 @@ func Margins(s *sheet.Sheet, i int) []Margin {
 	}
 	for _, t := range over.Tubes(s, i) {
 		if t.ServiceMaxC > 0 {
-			out = append(out, Margin{t.What + " " + t.ID, t.ServiceMaxC, inside, t.Origin})
+			out = append(out, Margin{string(t.What) + " " + t.ID, t.ServiceMaxC, inside, t.Origin})
 		}
 	}
 	if c, from, ok := over.AdhesiveC(s); ok {

@@ -11,20 +11,25 @@ import (
 	overphase "contralay/calc/phase/over"
 	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
 
-// Threaded is one thing that goes over tails before their contacts are on, or a point
-// where work stops to be tested.
+// Threaded is one part that is put on over the wires: over the tails before their contacts
+// are on, or wound on where it lies.
 type Threaded struct {
-	What             string // sheath | sleeve | transition | label | boot | contacts
-	Of               string // branch, breakout or termination it belongs to
+	What             sheet.PartKind
+	GoesOn           model.GoesOn // "" for contacts
+	Of               string       // branch, breakout or termination it belongs to
 	Part             string
-	From             string          // the ends it comes on from: a termination, or "the ends beyond J2"
+	Over             string          // the largest thing it must get over
+	From             string          // the ends it comes on from: a termination, or "the ends beyond J2"; "" where it is wound on
+	Outside          bool            // of a cover: it lies over the sheath
+	FromMM, ToMM     unit.Millimetre // of a cover: where it lies, from the branch's from end
+	CutMM            unit.Millimetre // of a cover: how long it is cut; 0 where it comes in its length
 	BoreMM           unit.Millimetre // as supplied; 0: not known, or nothing to pass
-	PassMM           unit.Millimetre // the largest thing it must get over then
-	Over             string          // what that is
+	PassMM           unit.Millimetre // Over's diameter
 	catalogue.Origin                 // of BoreMM
 }
 
@@ -86,16 +91,15 @@ func ThreadCovers(s *sheet.Sheet, k wires.Walk) (first, after []Threaded) {
 		if has && !put && !c.Under {
 			first, put = append(first, sheath), true
 		}
-		if !c.Known {
-			if c.What != "tape" { // which is wound: it goes over no tails
-				first = append(first, Threaded{What: c.What, Of: s.H.Branches[k.Branch].ID, Part: cmp.Or(c.Part, "as stocked"),
-					From: ComesFrom(s, k, [2]bool{})})
-			}
-			continue
+		t := Threaded{What: sheet.PartKind(c.What), GoesOn: c.GoesOn(), Of: s.H.Branches[k.Branch].ID, Part: cmp.Or(c.Part, "as stocked"),
+			Outside: !c.Under, FromMM: c.FromMM, ToMM: c.ToMM, CutMM: c.CutMM}
+		if t.GoesOn != model.WoundOn {
+			t.From = ComesFrom(s, k, c.Ends)
 		}
-		t := Threaded{What: c.What, Of: s.H.Branches[k.Branch].ID, Part: c.Part, From: ComesFrom(s, k, c.Ends), BoreMM: c.Tube.SuppliedMM,
-			PassMM: c.PassMM, Over: c.PassAt, Origin: c.Tube.Origin}
-		if !c.Under && !Reaches(s, k, c) {
+		if c.Known {
+			t.BoreMM, t.PassMM, t.Over, t.Origin = c.Tube.SuppliedMM, c.PassMM, c.PassAt, c.Tube.Origin
+		}
+		if c.Known && !c.Under && !Reaches(s, k, c) {
 			after = append(after, t)
 		} else {
 			first = append(first, t)
@@ -149,11 +153,14 @@ func ComesFrom(s *sheet.Sheet, k wires.Walk, ends [2]bool) string {
 // the sorted zone of the breakout beyond, whose tails are still bare.
 func ThreadSheath(s *sheet.Sheet, k wires.Walk) (Threaded, bool) {
 	sh := &s.Branches[k.Branch].Sheath
-	if sh.Part == "" || !sh.Known {
+	if sh.Part == "" {
 		return Threaded{}, false
 	}
-	t := Threaded{What: "sheath", Of: s.H.Branches[k.Branch].ID, Part: sh.Part, BoreMM: sh.Tube.SuppliedMM, PassMM: sh.PassMM,
-		Over: sh.PassAt, Origin: sh.Tube.Origin}
+	t := Threaded{What: sheet.PartSheath, GoesOn: model.ShrunkOn, Of: s.H.Branches[k.Branch].ID, Part: sh.Part, FromMM: sh.FromMM,
+		ToMM: sh.ToMM, CutMM: sh.CutMM}
+	if sh.Known {
+		t.BoreMM, t.PassMM, t.Over, t.Origin = sh.Tube.SuppliedMM, sh.PassMM, sh.PassAt, sh.Tube.Origin
+	}
 	t.From = ComesFrom(s, k, sh.Pass.Ends)
 	return t, true
 }
@@ -166,7 +173,8 @@ func ThreadTransition(s *sheet.Sheet, place string, next []wires.Walk) (Threaded
 	if !ok || s.H.Breakouts[j].Transition.V == "" {
 		return Threaded{}, false
 	}
-	t := Threaded{What: "transition", Of: place, Part: s.H.Breakouts[j].Transition.V, From: "the ends beyond " + place}
+	t := Threaded{What: sheet.PartTransition, GoesOn: model.ShrunkOn, Of: place, Part: s.H.Breakouts[j].Transition.V,
+		From: "the ends beyond " + place}
 	part, known := s.Cat.Transition(t.Part)
 	if !known {
 		return t, true
@@ -244,21 +252,22 @@ func ThreadEnd(s *sheet.Sheet, place string, branch int) []Threaded {
 	var out []Threaded
 	marked, _ := overphase.OverFrom(s, branch, place, part.LengthMM+label.OffLeast, part.LengthMM+label.OffMost)
 	if sleeve, ok := label.For(marked); ok {
-		out = append(out, Threaded{What: "label", Of: place,
+		out = append(out, Threaded{What: sheet.PartLabel, GoesOn: model.ShrunkOn, Of: place,
 			Part: fmt.Sprintf("marker sleeve %s", unit.Fixed(float64(sleeve.SuppliedMM), 1)), From: place, BoreMM: sleeve.SuppliedMM,
 			PassMM: marked, Over: "the sheathed end",
 			Origin: catalogue.Origin{Source: "a marker-tube specification", Standing: catalogue.Published}})
 	}
 	if boot != "" {
 		over, _ := overphase.OverFrom(s, branch, place, 0, part.LengthMM)
-		th := Threaded{What: "boot", Of: place, Part: boot, From: place, PassMM: over, Over: "the sheathed end"}
+		th := Threaded{What: sheet.PartBoot, GoesOn: model.ShrunkOn, Of: place, Part: boot, From: place, PassMM: over,
+			Over: "the sheathed end"}
 		if known {
 			over, _ = overphase.UnderBoot(s, branch, place, part)
 			th.PassMM, th.BoreMM, th.Origin = over, part.CableSuppliedMM, part.From(part.Read.CableSupplied)
 		}
 		out = append(out, th)
 	}
-	return append(out, Threaded{What: "contacts", Of: place, From: place})
+	return append(out, Threaded{What: sheet.PartContacts, Of: place, From: place})
 }
 
 // TailOf is what comes over the tails of one termination, in order: everything threaded
@@ -270,7 +279,7 @@ func TailOf(s *sheet.Sheet, termination string) []Threaded {
 		switch {
 		case t.From == termination:
 			out = append(out, t)
-		case t.What == "sheath" || t.What == "sleeve" || t.What == "transition":
+		case t.What.IsCover() || t.What == sheet.PartTransition:
 			if slices.Contains(way, t.From) {
 				out = append(out, t)
 			}
@@ -298,7 +307,7 @@ func WayFrom(s *sheet.Sheet, termination string) []string {
 // SayThreading tells what cannot be threaded on, and what does about it.
 func SayThreading(s *sheet.Sheet) {
 	for _, t := range Threading(s) {
-		if t.What != "transition" {
+		if t.What != sheet.PartTransition {
 			continue // sheaths, boots and labels are judged where they lie
 		}
 		j := s.X.Breakout[t.Of]

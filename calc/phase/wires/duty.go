@@ -14,7 +14,7 @@ import (
 // Duties works out what each wire carries as heat sees it, and refuses what the sheet
 // does not rate.
 func Duties(s *sheet.Sheet) {
-	if s.H.Head.Use.V == "aircraft" {
+	if s.H.Head.Use.V == model.UseAircraft {
 		s.Unrated = true
 		s.Say(sheet.Stop, "use", "harness", "it is for an aircraft: this sheet approves nothing that flies, and gives no electrical "+
 			"figures")

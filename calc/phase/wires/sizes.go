@@ -119,13 +119,13 @@ func SizeUnits(s *sheet.Sheet) {
 	}
 }
 
-func unitCount(build string) int {
+func unitCount(build model.UnitBuild) int {
 	switch build {
-	case "pair":
+	case model.BuildPair:
 		return 2
-	case "triple":
+	case model.BuildTriple:
 		return 3
-	case "quad":
+	case model.BuildQuad:
 		return 4
 	}
 	return 0

@@ -10,6 +10,7 @@ import (
 	"contralay/calc/phase/over"
 	"contralay/calc/phase/threading"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -45,7 +46,8 @@ func Bill(s *sheet.Sheet) []BillRow {
 	out = append(out, BillMoulded(s)...)
 	for _, b := range BuyList(s) {
 		part := cmp.Or(b.Part, "size "+b.Size)
-		out = append(out, BillRow{Group: "contact", Part: part, Says: "size " + b.Size + ", " + cmp.Or(b.Gender, "of the device's own"),
+		out = append(out, BillRow{Group: "contact", Part: part,
+			Says: "size " + b.Size + ", " + cmp.Or(string(b.Gender), "of the device's own"),
 			Need: float64(b.Wired + b.Unwired), Order: float64(b.Buy())})
 		if b.Plugs > 0 {
 			out = append(out, BillRow{Group: "seal plug", Part: cmp.Or(b.Plug, "for size "+b.Size),
@@ -113,7 +115,8 @@ func BillFiller(s *sheet.Sheet) []BillRow {
 
 func BillCovers(s *sheet.Sheet) []BillRow {
 	var out []BillRow
-	add := func(group, part string, cut unit.Millimetre) {
+	add := func(kind model.CoverKind, part string, cut unit.Millimetre) {
+		group := string(kind)
 		if cut <= 0 || part == "" {
 			return
 		}
@@ -126,7 +129,11 @@ func BillCovers(s *sheet.Sheet) []BillRow {
 	}
 	for i := range s.Branches {
 		b := &s.Branches[i]
-		add("sheath", b.Sheath.Part, b.Sheath.CutMM)
+		sheathMM := b.Sheath.CutMM
+		if !b.Sheath.Known { // in no catalogue: how much longer it is cut nobody knows
+			sheathMM = b.Sheath.ToMM - b.Sheath.FromMM
+		}
+		add(model.CoverSheath, b.Sheath.Part, sheathMM)
 		for _, c := range b.Covers {
 			if c.Known {
 				add(c.What, c.Part, c.CutMM)
@@ -163,7 +170,7 @@ func BillMoulded(s *sheet.Sheet) []BillRow {
 	var c counted
 	for t := range s.H.Terminations {
 		if ins := s.H.Terminations[t].Insert.V; ins != "" {
-			c.add("connector", ins, cmp.Or(s.H.Terminations[t].Gender.V, "gender not given"))
+			c.add("connector", ins, cmp.Or(string(s.H.Terminations[t].Gender.V), "gender not given"))
 		}
 	}
 	for t := range s.H.Terminations {
@@ -228,7 +235,7 @@ type Label struct {
 func Labels(s *sheet.Sheet) []Label {
 	var out []Label
 	for _, t := range threading.Threading(s) {
-		if t.What != "label" {
+		if t.What != sheet.PartLabel {
 			continue
 		}
 		term := &s.H.Terminations[s.X.Termination[t.Of]]

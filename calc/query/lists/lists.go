@@ -13,6 +13,7 @@ import (
 	"contralay/calc/phase/length"
 	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -166,7 +167,7 @@ func Together(s *sheet.Sheet, ids []string) (names, as string) {
 // areaAlike lets two 20 AWG (2432 circular mils) count as a 16 AWG (2426): within 1 %.
 const areaAlike = join.Slack
 
-func HowToCrimp(s *sheet.Sheet, r *CrimpRow, gender string) {
+func HowToCrimp(s *sheet.Sheet, r *CrimpRow, gender model.Gender) {
 	awg, ok := catalogue.AWGNumber(cmp.Or(r.Together, r.Size))
 	if !ok {
 		return
@@ -176,7 +177,7 @@ func HowToCrimp(s *sheet.Sheet, r *CrimpRow, gender string) {
 		r.StripMin, r.StripMax, _ = crimp.Strip(e.WellMM, awg)
 	}
 	if r.Circular && gender != "" {
-		r.Tool, r.HasTool = crimp.ToolFor(r.Contact, gender)
+		r.Tool, r.HasTool = crimp.ToolFor(r.Contact, string(gender))
 	}
 	if r.HasTool {
 		r.Step, r.StepGuess, _ = crimp.Setting(r.Tool.Frame, awg)
@@ -203,7 +204,7 @@ func ContactPart(s *sheet.Sheet, t int, size string) string {
 	switch {
 	case !ok || !known || term.Gender.V == "":
 		return ""
-	case term.Gender.V == "pin":
+	case term.Gender.V == model.GenderPin:
 		return e.Pin
 	case ins.ID == term.Insert.V && e.SocketII != "" && !slices.Contains(ins.Aliases, term.Insert.V):
 		return e.SocketII
@@ -215,7 +216,7 @@ func ContactPart(s *sheet.Sheet, t int, size string) string {
 // not wired.
 type BuyRow struct {
 	Size, Part     string
-	Gender         string
+	Gender         model.Gender
 	Wired, Unwired int
 	Samples, More  int
 	Plug           string

@@ -118,7 +118,7 @@ type Change struct {
 func Advise(s *sheet.Sheet) (changes []Change, h *model.Harness, none []int) {
 	want := map[int]string{}
 	for k := range s.H.Wires {
-		if c := &s.Wires[k]; wires.Carries(s, k) && s.H.Wires[k].Role.V != "spare" && c.Known && c.HasPath && wires.Rates(s, k) {
+		if c := &s.Wires[k]; wires.Carries(s, k) && s.H.Wires[k].Role.V != model.RoleSpare && c.Known && c.HasPath && wires.Rates(s, k) {
 			want[k] = s.H.Wires[k].Size
 		}
 	}

@@ -9,19 +9,19 @@ import (
 )
 
 // Data is where the length of a branch may start on a termination, from the front back.
-var Data = []string{"mating face", "grommet", "shell rear", "boot lip"}
+var Data = []model.Datum{model.DatumMatingFace, model.DatumGrommet, model.DatumShellRear, model.DatumBootLip}
 
 // DatumAt is how far behind the mating face a datum of a termination lies: the grommet
 // and the rear of the shell by the part's own length (part_mm), the lip of the boot by
 // the boot's length more. False where that length is not known.
-func DatumAt(s *sheet.Sheet, t int, datum string) (unit.Millimetre, bool) {
+func DatumAt(s *sheet.Sheet, t int, datum model.Datum) (unit.Millimetre, bool) {
 	term := &s.H.Terminations[t]
 	switch datum {
-	case "mating face":
+	case model.DatumMatingFace:
 		return 0, true
-	case "grommet", "shell rear": // the grommet stands flush with the shell's rear
+	case model.DatumGrommet, model.DatumShellRear: // the grommet stands flush with the shell's rear
 		return term.PartMM.V, term.PartMM.Set
-	case "boot lip":
+	case model.DatumBootLip:
 		b, ok := s.Cat.Boot(term.Boot.V)
 		return term.PartMM.V + b.LengthMM, ok && term.PartMM.Set && b.LengthMM > 0
 	}
@@ -31,7 +31,7 @@ func DatumAt(s *sheet.Sheet, t int, datum string) (unit.Millimetre, bool) {
 // Redatum gives a termination another datum and its branches the length that leaves
 // them as they are; converted is false where a part's length is not known, and then the
 // lengths stay as they stand.
-func Redatum(s *sheet.Sheet, t int, datum string) (h *model.Harness, converted bool) {
+func Redatum(s *sheet.Sheet, t int, datum model.Datum) (h *model.Harness, converted bool) {
 	term := &s.H.Terminations[t]
 	h = s.H.EditTermination(t, func(t *model.Termination) { t.Datum = model.Some(datum) })
 	was, ok1 := DatumAt(s, t, term.Datum.V)

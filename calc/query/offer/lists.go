@@ -29,7 +29,7 @@ func Substitutes(s *sheet.Sheet, k int) []Substitute {
 	var out []Substitute
 	for j := range s.H.Wires {
 		w := &s.H.Wires[j]
-		if j == k || w.Role.V != "spare" {
+		if j == k || w.Role.V != model.RoleSpare {
 			continue
 		}
 		x, ok1 := s.X.End(w.From.V)
@@ -77,7 +77,7 @@ func Pairings(s *sheet.Sheet, t int) []Pairing {
 			by[o] = &Pairing{A: t, B: o}
 		}
 		by[o].Wires++
-		if w.Role.V == "spare" {
+		if w.Role.V == model.RoleSpare {
 			by[o].Spares++
 		}
 	}
@@ -150,7 +150,7 @@ func OneMore(s *sheet.Sheet, p Pairing) (branch int, thicker unit.Millimetre, st
 		h = h.EditBranch(b, func(mb *model.Branch) {
 			switch {
 			case len(mb.Layers) == 0:
-			case room || s.Branches[b].Make != "laid":
+			case room || s.Branches[b].Make != model.MakeLaid:
 				mb.Layers[len(mb.Layers)-1].Of = append(mb.Layers[len(mb.Layers)-1].Of, w.ID)
 			default:
 				mb.Layers = append(mb.Layers, model.Layer{Of: []string{w.ID}})

@@ -345,7 +345,7 @@ func tailNumber(id string) string {
 // order. False where they do not match.
 func LaidLike(s *sheet.Sheet, of, to int) ([]model.Layer, bool) {
 	src, dst := &s.Branches[of], &s.Branches[to]
-	if of == to || len(src.As) == 0 || src.Make != "laid" || len(src.Components) != len(dst.Components) {
+	if of == to || len(src.As) == 0 || src.Make != model.MakeLaid || len(src.Components) != len(dst.Components) {
 		return nil, false
 	}
 	type class struct {
@@ -386,7 +386,7 @@ func LaidLike(s *sheet.Sheet, of, to int) ([]model.Layer, bool) {
 	return out, true
 }
 
-func RoleOf(s *sheet.Sheet, id string) string {
+func RoleOf(s *sheet.Sheet, id string) model.Role {
 	if k, ok := s.X.Wire[id]; ok {
 		return s.H.Wires[k].Role.V
 	}

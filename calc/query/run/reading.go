@@ -220,7 +220,7 @@ func Written(s *sheet.Sheet) *model.Harness {
 				n.Layers, n.Make = model.CloneLayers(b.As), model.Some(b.Make)
 			}
 			if sheath {
-				n.Covers = []model.Cover{{What: "sheath", Part: model.Some(b.Sheath.Part)}}
+				n.Covers = []model.Cover{{What: model.CoverSheath, Part: model.Some(b.Sheath.Part)}}
 			}
 		})
 	}

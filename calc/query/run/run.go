@@ -1,6 +1,7 @@
 package run
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -9,6 +10,7 @@ import (
 	"contralay/calc/phase/wires"
 	"contralay/calc/query/lists"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/unit"
 )
 
@@ -26,6 +28,7 @@ const (
 	ThreadStep                 // something over the tails
 	HoldStep                   // work stops until it is signed
 	PinStep                    // contacts of an end
+	WindStep                   // a cover that is wound on where it lies
 	ShrinkStep                 // a tube, a boot, a transition
 	GlueStep                   // a mix of adhesive
 )
@@ -34,21 +37,19 @@ const (
 type RunStep struct {
 	Key    string // the same as long as what it asks for is: a build remembers it as done
 	Kind   StepKind
-	Of     string          // branch, termination, breakout, unit, splice or reel
-	Layer  int             // of a LayStep
-	Cut    lists.CutRow    // of a CutStep
-	Part   string          // of a ThreadStep or ShrinkStep
-	What   string          // "sheath", "boot" …; of a HoldStep its name
-	From   string          // the ends a ThreadStep comes on from
-	Says   string          // of a HoldStep: what it holds
-	CutMM  unit.Millimetre // of a ThreadStep: how long the piece is cut
-	Joints []string        // of a GlueStep
-	cut    []string        // marks of a CutStep
+	Of     string             // branch, termination, breakout, unit, splice or reel
+	Layer  int                // of a LayStep
+	Cut    lists.CutRow       // of a CutStep
+	Put    threading.Threaded // of a ThreadStep, WindStep or ShrinkStep: the part
+	Name   string             // of a HoldStep
+	Says   string             // of a HoldStep: what it holds
+	Joints []string           // of a GlueStep
+	cut    []string           // marks of a CutStep
 }
 
 // Measured reports whether a step ends in a diameter that can be measured.
 func (r RunStep) Measured() bool {
-	return r.Kind == LayStep || r.Kind == ShrinkStep && r.What == "sheath"
+	return r.Kind == LayStep || r.Kind == ShrinkStep && r.Put.What == sheet.PartSheath
 }
 
 // Hold points, in the order they are met.
@@ -145,25 +146,36 @@ func Run(s *sheet.Sheet) []RunStep {
 	}
 	holds := Holds()
 	hold := func(n int) {
-		out = append(out, RunStep{Key: holds[n].Key, Kind: HoldStep, What: holds[n].Name, Says: holds[n].Says})
+		out = append(out, RunStep{Key: holds[n].Key, Kind: HoldStep, Name: holds[n].Name, Says: holds[n].Says})
 	}
 	hold(0)
 	var pins, shrinks []RunStep
 	threaded := map[string]int{}
 	for _, t := range threading.Threading(s) {
-		key := strings.Join([]string{t.What, t.Of, t.Part}, " ")
+		key := strings.Join([]string{string(t.What), t.Of, t.Part}, " ")
 		threaded[key]++
 		if n := threaded[key]; n > 1 {
 			key += fmt.Sprint(" ", n)
 		}
-		if t.What == "contacts" {
+		step := RunStep{Of: t.Of, Put: t}
+		switch {
+		case t.What == sheet.PartContacts:
 			pins = append(pins, RunStep{Key: "pin " + t.Of, Kind: PinStep, Of: t.Of})
-			continue
+		case t.GoesOn == model.WoundOn:
+			step.Key, step.Kind = "wind "+key, WindStep
+			if t.Outside { // once what it lies on is shrunk
+				shrinks = append(shrinks, step)
+			} else {
+				out = append(out, step)
+			}
+		default:
+			step.Key, step.Kind = "thread "+key, ThreadStep
+			out = append(out, step)
+			if t.GoesOn == model.ShrunkOn {
+				step.Key, step.Kind = "shrink "+key, ShrinkStep
+				shrinks = append(shrinks, step)
+			}
 		}
-		step := RunStep{Key: "thread " + key, Kind: ThreadStep, Of: t.Of, Part: t.Part, What: t.What, From: t.From, CutMM: PieceOf(s, t)}
-		out = append(out, step)
-		step.Key, step.Kind = "shrink "+key, ShrinkStep
-		shrinks = append(shrinks, step)
 	}
 	out = append(out, pins...)
 	hold(1)
@@ -176,35 +188,10 @@ func Run(s *sheet.Sheet) []RunStep {
 	return out
 }
 
-// PieceOf is how long a threaded tube is cut; 0 where it comes in its length.
-func PieceOf(s *sheet.Sheet, t threading.Threaded) unit.Millimetre {
-	i, ok := s.X.Branch[t.Of]
-	if !ok {
-		return 0
-	}
-	if b := &s.Branches[i]; b.Sheath.Part == t.Part && t.What == "sheath" {
-		return b.Sheath.CutMM
-	}
-	for _, c := range s.Branches[i].Covers {
-		if c.What == t.What && c.Part == t.Part {
-			return c.CutMM
-		}
-	}
-	return 0
-}
-
-// inShrinkOrder puts tubes before what comes over their ends: sheaths and sleeves, then
-// transitions, boots, labels, each in the order they were threaded on.
+// inShrinkOrder puts covers before what comes over their ends: then transitions, boots,
+// labels, each in the order they were threaded on. Nothing is left out.
 func inShrinkOrder(all []RunStep) []RunStep {
-	var out []RunStep
-	for _, group := range [][]string{{"sheath", "sleeve"}, {"transition"}, {"boot"}, {"label"}} {
-		for _, r := range all {
-			for _, what := range group {
-				if r.What == what {
-					out = append(out, r)
-				}
-			}
-		}
-	}
-	return out
+	late := map[sheet.PartKind]int{sheet.PartTransition: 1, sheet.PartBoot: 2, sheet.PartLabel: 3}
+	slices.SortStableFunc(all, func(a, b RunStep) int { return cmp.Compare(late[a.Put.What], late[b.Put.What]) })
+	return all
 }

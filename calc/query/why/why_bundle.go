@@ -64,7 +64,7 @@ func (e Explainer) band(i int, size func(d sheet.Dia) unit.Millimetre) (beds []l
 		bind := b.As[k].BindMM.V
 		on := unit.Millimetre(0)
 		switch {
-		case b.Make != "laid":
+		case b.Make != model.MakeLaid:
 			g := lay.Pack(d)
 			bed = lay.Bed{Crown: g.Over + bind, Tape: g.Tape + bind}
 		case k == 0:
@@ -119,7 +119,7 @@ func (e Explainer) branchBand(f Figure) (Why, bool) {
 			Says: "a tight string round it, divided by pi", In: []Input{known("tape diameter then", float64(beds[k].Tape), Diameter, from)},
 			make: first0}, true
 	}
-	if k == 0 || b.Make != "laid" {
+	if k == 0 || b.Make != model.MakeLaid {
 		return Why{Name: name, Value: float64(value), Measure: Diameter, Says: "the group packed as close as it goes, and its binder",
 			In: []Input{known("group", float64(beds[k].Crown-b.As[k].BindMM.V), Diameter, from), bind}, make: sum}, true
 	}

@@ -8,6 +8,7 @@ import (
 	"contralay/calc/formula/plan"
 	overphase "contralay/calc/phase/over"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -95,7 +96,7 @@ func (e Explainer) sheathEnd(f Figure) (Why, bool) {
 		if start {
 			set = c.FromMM
 		}
-		if c.What == "sheath" && set.Set {
+		if c.What == model.CoverSheath && set.Set {
 			w.Says, w.In = "as it is set", []Input{given(word, float64(v), Length)}
 			w.make = first0
 			return w, true

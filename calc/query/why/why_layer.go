@@ -20,7 +20,7 @@ func (e Explainer) layerOver(f Figure) (Why, bool) {
 	}
 	w := Why{Name: fmt.Sprintf("over of %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.OverMM), Measure: Diameter}
 	bind := given("binder", float64(b.As[f.K].BindMM.V), Diameter)
-	if b.Make == "laid" && f.K > 0 {
+	if b.Make == model.MakeLaid && f.K > 0 {
 		w.Says = "what it stands on or the crown below, whichever is thicker, then its thickest component on both sides, and the binder"
 		w.In = []Input{e.from("it stands on", Figure{What: "layer.stand", Of: f.Of, K: f.K}),
 			e.from("crown below", Figure{What: "layer.over", Of: f.Of, K: f.K - 1}),
@@ -114,7 +114,7 @@ func (e Explainer) closing(f Figure, b *sheet.Branch, l *sheet.Layer) ([]Input, 
 
 func (e Explainer) layerStand(f Figure) (Why, bool) {
 	_, b, l, ok := e.layerAt(f)
-	if !ok || f.K == 0 || b.Make != "laid" || !l.Closes {
+	if !ok || f.K == 0 || b.Make != model.MakeLaid || !l.Closes {
 		return Why{}, false
 	}
 	in, make := e.closing(f, b, l)
@@ -128,7 +128,7 @@ func (e Explainer) layerStand(f Figure) (Why, bool) {
 
 func (e Explainer) layerProud(f Figure) (Why, bool) {
 	_, b, l, ok := e.layerAt(f)
-	if !ok || f.K == 0 || b.Make != "laid" || !l.Closes {
+	if !ok || f.K == 0 || b.Make != model.MakeLaid || !l.Closes {
 		return Why{}, false
 	}
 	return Why{Name: fmt.Sprintf("how proud %s of %s stands", model.LayerName(f.K), f.Of), Value: float64(l.ProudMM), Measure: Diameter,
@@ -140,7 +140,7 @@ func (e Explainer) layerProud(f Figure) (Why, bool) {
 
 func (e Explainer) layerGap(f Figure) (Why, bool) {
 	_, b, l, ok := e.layerAt(f)
-	if !ok || f.K == 0 || b.Make != "laid" || !l.Closes || len(l.Members) < 3 {
+	if !ok || f.K == 0 || b.Make != model.MakeLaid || !l.Closes || len(l.Members) < 3 {
 		return Why{}, false
 	}
 	in, _ := e.closing(f, b, l)
@@ -169,7 +169,7 @@ func (e Explainer) layerTape(f Figure) (Why, bool) {
 	type at struct{ x, y float64 }
 	var dir []at
 	on := 0.0
-	if f.K > 0 && b.Make == "laid" {
+	if f.K > 0 && b.Make == model.MakeLaid {
 		on = float64(b.Layers[f.K-1].TapeMM)
 	}
 	w.In = append(w.In, given("binder", float64(b.As[f.K].BindMM.V), Diameter), exact("what it lies on", on, Diameter))
@@ -233,7 +233,7 @@ func (e Explainer) layerTurns(f Figure) (Why, bool) {
 // layerTakes and layerRoom try one more and one more again.
 func (e Explainer) layerRoom(f Figure) (Why, bool) {
 	i, b, l, ok := e.layerAt(f)
-	if !ok || f.K == 0 || b.Make != "laid" {
+	if !ok || f.K == 0 || b.Make != model.MakeLaid {
 		return Why{}, false
 	}
 	size := unit.Millimetre(0)
@@ -276,7 +276,7 @@ func (e Explainer) layerRoom(f Figure) (Why, bool) {
 
 func (e Explainer) layerTakes(f Figure) (Why, bool) {
 	_, b, l, ok := e.layerAt(f)
-	if !ok || f.K == 0 || b.Make != "laid" {
+	if !ok || f.K == 0 || b.Make != model.MakeLaid {
 		return Why{}, false
 	}
 	w := Why{Name: fmt.Sprintf("what %s of %s takes", model.LayerName(f.K), f.Of), Value: float64(l.Takes), Measure: Count}

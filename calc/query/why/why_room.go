@@ -112,7 +112,7 @@ func (e Explainer) coverOver(f Figure) (Why, bool) {
 		}
 		beneath := catalogue.Origin{Source: "the bundle, and the covers beneath", Standing: catalogue.Memory}
 		under := known("over what it lies on", float64(c.UnderMM), Diameter, beneath)
-		name := c.What + " of " + f.Of
+		name := string(c.What) + " of " + f.Of
 		switch {
 		case f.What == "cover.slide" && c.Known:
 			return Why{Name: "what the " + name + " has to slide", Value: float64(c.Verdict.SlideMM), Measure: Diameter,

@@ -211,7 +211,7 @@ func Alike(im *draft.Importer, a, b *draft.Item) bool {
 
 // MadeUp makes the units of the groups, now that the wires have ids.
 func MadeUp(im *draft.Importer) {
-	builds := map[int]string{2: "pair", 3: "triple", 4: "quad"}
+	builds := map[int]model.UnitBuild{2: model.BuildPair, 3: model.BuildTriple, 4: model.BuildQuad}
 	taken := map[string]int{} // the marks that the lists give their cables
 	for _, g := range im.Groups {
 		taken[withoutKind(g.Name)]++
@@ -237,7 +237,7 @@ func MadeUp(im *draft.Importer) {
 			im.Units++
 			u.ID = fmt.Sprintf("C%d", im.Units)
 		}
-		kind := u.Build.V
+		kind := string(u.Build.V)
 		if g.Gauge.Twisted {
 			kind = "twisted " + kind
 		}

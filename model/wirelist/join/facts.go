@@ -75,7 +75,7 @@ func TermFact(im *draft.Importer, t *draft.Term) string {
 	if t.Name.Set && t.Name.V != t.ID {
 		head += " (" + t.Name.V + ")"
 	}
-	return head + ": " + value.JoinNonEmpty(", ", value.JoinNonEmpty(" ", t.Insert.V, t.Gender.V), strings.Join(parts, ", "))
+	return head + ": " + value.JoinNonEmpty(", ", value.JoinNonEmpty(" ", t.Insert.V, string(t.Gender.V)), strings.Join(parts, ", "))
 }
 
 func shortList(all []string) string {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"contralay/model"
 	"contralay/model/wirelist/draft"
 	wirelistname "contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -41,7 +42,7 @@ func Cavities(im *draft.Importer) {
 				first[s] = it
 			case other.Place == it.Place: // said of the row
 			case wirelistname.IsGroundStud(e.Term.ID), wirelistname.IsOtherStud(e.Term.ID) &&
-				(roleOf(it).V == "ground") == (roleOf(other).V == "ground"):
+				(roleOf(it).V == model.RoleGround) == (roleOf(other).V == model.RoleGround):
 				// Said of the termination; ground and supply on one bolt is another matter.
 			case it.Signal != "" && other.Signal != "" && value.Fold(it.Signal) != value.Fold(other.Signal):
 				im.Say(report.Stop, "one cavity, two nets", it.Place,

@@ -60,7 +60,7 @@ func Tree(im *draft.Importer) {
 	for k := 2; im.Taken(j); k++ {
 		j = fmt.Sprintf("BO%d", k)
 	}
-	im.H.Breakouts = []model.Breakout{{ID: j, Build: model.Some("taped")}}
+	im.H.Breakouts = []model.Breakout{{ID: j, Build: model.Some(model.ClosureTaped)}}
 	for i := range im.H.Splices {
 		im.H.Splices[i].At = j
 	}

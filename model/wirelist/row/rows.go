@@ -208,7 +208,7 @@ func Connector(im *draft.Importer, b *shape.Block, titles []value.Row, only bool
 		im.Say(report.Warn, "unknown insert", place, info.Unknown, "its cavities are those of the table")
 	}
 	if info.Gender != "" && !t.Gender.Set {
-		t.Gender = model.Some(info.Gender)
+		t.Gender = model.Some(model.Gender(info.Gender))
 	}
 	if len(info.Other) > 0 && !t.Device.Set {
 		t.Device = model.Some(strings.Join(info.Other, ", "))

@@ -32,15 +32,19 @@ func Instruct(m *desk.Model, s run.RunStep) instruction {
 	case run.JoinStep:
 		return SayJoin(m, s)
 	case run.ThreadStep:
-		i := instruction{title: "thread on", large: []string{"on: " + s.What, s.Of}, lines: []string{s.Part + ", from " + s.From}}
-		if s.CutMM > 0 {
-			i.lines[0] += fmt.Sprintf(", cut %s %s", m.Sys.Length(s.CutMM), m.Sys.Name())
+		i := instruction{title: "thread on", large: []string{"on: " + string(s.Put.What), s.Of},
+			lines: []string{s.Put.Part + ", from " + s.Put.From}}
+		if s.Put.CutMM > 0 {
+			i.lines[0] += fmt.Sprintf(", cut %s %s", m.Sys.Length(s.Put.CutMM), m.Sys.Name())
 		}
 		return i
+	case run.WindStep:
+		return instruction{title: "wind on", large: []string{"wind " + string(s.Put.What), s.Of},
+			lines: []string{s.Put.Part + ", " + CoverWhere(m, s)}}
 	case run.PinStep:
 		return SayPins(m, s)
 	case run.ShrinkStep:
-		i := instruction{title: "shrink", large: []string{"shrink " + s.What, s.Of}, lines: []string{s.Part}}
+		i := instruction{title: "shrink", large: []string{"shrink " + string(s.Put.What), s.Of}, lines: []string{s.Put.Part}}
 		if at := CoverWhere(m, s); at != "" {
 			i.lines[0] += ", " + at
 		}
@@ -58,7 +62,7 @@ func Instruct(m *desk.Model, s run.RunStep) instruction {
 		return instruction{title: "hold point", large: []string{"hold", "stops"},
 			lines: []string{wordsscreen.Capital(s.Says) + ".", "Mend it, or sign for building it all the same."}}
 	}
-	return instruction{title: "hold point", large: []string{"hold", s.What},
+	return instruction{title: "hold point", large: []string{"hold", s.Name},
 		lines: []string{wordsscreen.Capital(s.Says) + ".", "It is signed before anything after it is done."}}
 }
 
@@ -114,7 +118,7 @@ func SayLay(m *desk.Model, s run.RunStep) instruction {
 		name = "centre"
 	}
 	out := instruction{title: fmt.Sprintf("lay %s, %s", strings.TrimSpace(mb.ID+" "+mb.Name.V), model.LayerName(s.Layer)),
-		large: []string{mb.ID + " " + name + " " + map[bool]string{true: "", false: l.Hand}[l.Hand == "straight"],
+		large: []string{mb.ID + " " + name + " " + map[bool]string{true: "", false: string(l.Hand)}[l.Hand == model.HandStraight],
 			fmt.Sprintf("%d pieces straight", len(l.Members))}}
 	how := fmt.Sprintf("Start at %s, straight", mb.From)
 	if l.LayMM > 0 {

@@ -196,7 +196,7 @@ func Tick(m *desk.Model, f func(b *model.Build)) {
 // stand below.
 func LayingNow(m *desk.Model) bool {
 	steps := RunSteps(m)
-	return m.Run.At < len(steps) && (steps[m.Run.At].Kind == run.LayStep || steps[m.Run.At].What == "sheath")
+	return m.Run.At < len(steps) && (steps[m.Run.At].Kind == run.LayStep || steps[m.Run.At].Put.What == sheet.PartSheath)
 }
 
 // Face turns the bench to the branch of the step in hand.
@@ -306,7 +306,7 @@ func RunRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 		out = append(out, HoldRow(m, s, b))
 	case s.Kind == run.LayStep:
 		out = append(out, ReadRow(m, s, b))
-	case s.Kind == run.ShrinkStep && s.What == "sheath":
+	case s.Kind == run.ShrinkStep && s.Put.What == sheet.PartSheath:
 		out = append(out, ShrunkRow(m, s, b))
 	default:
 		out = append(out, desk.Row{Key: "done", Text: "done, next", Detail: "Enter: it is done",
@@ -627,22 +627,14 @@ func ReadingSays(m *desk.Model, e run.Explained) []string {
 	return []string{head, fmt.Sprintf("If so: %sover comes to %s %s%s. Nothing is moved.", next, m.Sys.Diameter(e.OverMM), mm, sheath)}
 }
 
-// sleeveSays is where a tube lies.
+// CoverWhere is where a cover lies; "" of a part that is no cover.
 func CoverWhere(m *desk.Model, s run.RunStep) string {
 	i, ok := m.Sheet.X.Branch[s.Of]
 	if !ok {
 		return ""
 	}
-	b := &m.Sheet.Branches[i]
-	from, to := b.Sheath.FromMM, b.Sheath.ToMM
-	if s.What != "sheath" || b.Sheath.Part != s.Part {
-		for _, c := range b.Covers {
-			if c.What == s.What && c.Part == s.Part {
-				from, to = c.FromMM, c.ToMM
-			}
-		}
-	}
-	return fmt.Sprintf("from %s to %s %s, counted from %s", m.Sys.Length(from), m.Sys.Length(to), m.Sys.Name(), m.H.Branches[i].From)
+	return fmt.Sprintf("from %s to %s %s, counted from %s", m.Sys.Length(s.Put.FromMM), m.Sys.Length(s.Put.ToMM), m.Sys.Name(),
+		m.H.Branches[i].From)
 }
 
 // sizeOf is a size as it is said.

@@ -12,7 +12,7 @@ func (m *Model) LengthText(b *model.Branch) string {
 	end := func(id string) string {
 		if t, ok := m.Sheet.X.Termination[id]; ok {
 			if d := m.H.Terminations[t].Datum.V; d != "" {
-				return d + " of " + id
+				return string(d) + " of " + id
 			}
 			return id
 		}

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"slices"
 
-	"contralay/calc/phase/bundle"
 	"contralay/calc/phase/planning"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -113,7 +112,7 @@ func (m *Model) Move(id string, to int) bool {
 // that leaves first, inward the one that runs furthest; thin before thick.
 func (m *Model) Shift(k, by int) {
 	_, b, _ := m.B()
-	if b.Make != "laid" && by > 0 && len(b.Layers) == 1 && len(b.Layers[0].Members) < 2 {
+	if b.Make != model.MakeLaid && by > 0 && len(b.Layers) == 1 && len(b.Layers[0].Members) < 2 {
 		m.Refuse("one component runs alone")
 		return
 	}
@@ -141,12 +140,13 @@ func (m *Model) Shift(k, by int) {
 	m.Move(c.ID, k+by)
 }
 
-func (m *Model) Outer(b *model.Branch) string { return b.Outer.Or(m.Sheet.Limits.Outer) }
+func (m *Model) Outer(b *model.Branch) model.Hand { return b.Outer.Or(m.Sheet.Limits.Outer) }
 
 func (m *Model) FlipOuter() {
 	b := &m.H.Branches[m.Branch]
-	hand := bundle.OtherHand(m.Outer(b))
-	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Outer = model.Some(hand) }), "outer layer "+hand+", the others alternate")
+	hand := m.Outer(b).Other()
+	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Outer = model.Some(hand) }),
+		"outer layer "+string(hand)+", the others alternate")
 }
 
 func (m *Model) StepMake(by int) {
@@ -155,9 +155,9 @@ func (m *Model) StepMake(by int) {
 		m.Refuse("it has layers, so it is laid; undo the lay-up first")
 		return
 	}
-	mk, _ := words.Around([]string{"laid", "twisted", "straight"}, b.Make, by)
+	mk, _ := words.Around(model.Makes, b.Make, by)
 	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) {
 		b.Make = model.Some(mk)
 		b.Layers = nil // a proposal follows what it is made as
-	}), "make "+mk)
+	}), "make "+string(mk))
 }

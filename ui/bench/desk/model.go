@@ -192,7 +192,7 @@ func (m *Model) Plan() tea.Cmd {
 			continue
 		}
 		b := &m.Sheet.Branches[i]
-		if !b.Waiting && (b.Make != "laid" || len(b.Layers) == 0) {
+		if !b.Waiting && (b.Make != model.MakeLaid || len(b.Layers) == 0) {
 			continue
 		}
 		key := bundle.PlanKey(m.Sheet, i)
@@ -228,7 +228,7 @@ func (m *Model) advise() tea.Cmd {
 // planUnits asks, at the Fill step, which loose wires could be made up.
 func (m *Model) planUnits() tea.Cmd {
 	_, b, ok := m.B()
-	if m.Step != Fill || !ok || b.Make != "laid" || len(b.Layers) == 0 {
+	if m.Step != Fill || !ok || b.Make != model.MakeLaid || len(b.Layers) == 0 {
 		return nil
 	}
 	key := bundle.PlanKey(m.Sheet, m.Branch)

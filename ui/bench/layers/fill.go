@@ -87,7 +87,7 @@ func Fill(m *desk.Model, o desk.Offer) {
 func FindOffers(m *desk.Model) []desk.Offer {
 	mb, b, _ := m.B()
 	var out []desk.Offer
-	if b.Make != "laid" {
+	if b.Make != model.MakeLaid {
 		return nil
 	}
 	for k := 1; k < len(b.Layers); k++ {
@@ -287,7 +287,8 @@ func DoubleOffer(m *desk.Model, k int) (desk.Offer, bool) {
 	best, a, z := -1, "", ""
 	for _, i := range m.WiresHere() {
 		w := &m.H.Wires[i]
-		if (w.Role.V != "ground" && w.Role.V != "power") || w.Amps.V <= 0 || m.Sheet.Wires[i].Dia.Nominal > least+sheet.SameSize {
+		if (w.Role.V != model.RoleGround && w.Role.V != model.RolePower) || w.Amps.V <= 0 || m.Sheet.Wires[i].Dia.Nominal > least+
+			sheet.SameSize {
 			continue
 		}
 		if _, in := m.Sheet.X.UnitOf[w.ID]; in {

@@ -65,8 +65,9 @@ func LayersPage(m *desk.Model, w int) desk.Page {
 	p.Rows = append(p.Rows, AsideRows(m)...)
 	p.Rows = append(p.Rows, WishRows(m)...)
 	p.Rows = append(p.Rows,
-		desk.Row{Text: "outer layer laid   " + m.Outer(mb), Detail: "LH: going away from you over the top the wire passes to the left",
-			Step: func(m *desk.Model, _ int) { m.FlipOuter() }},
+		desk.Row{Text: "outer layer laid   " + string(m.Outer(mb)),
+			Detail: "LH: going away from you over the top the wire passes to the left",
+			Step:   func(m *desk.Model, _ int) { m.FlipOuter() }},
 		desk.Row{Text: "lay length         " + words.Trim(float64(m.Sheet.Limits.LayRatio)) + " x over",
 			Detail: "of each layer, shop rule for the whole harness; 8 to 16 is usual",
 			Field: &desk.Field{Label: "lay length, times over", Value: words.Trim(float64(m.Sheet.Limits.LayRatio)), Number: true,
@@ -87,7 +88,7 @@ func LayersPage(m *desk.Model, w int) desk.Page {
 				n.Rules.LayRatio = model.Some(v)
 				m.Change(&n, "lay length "+words.Trim(float64(v))+" x over")
 			}},
-		desk.Row{Text: "make               " + b.Make, Detail: "laid, twisted or straight",
+		desk.Row{Text: "make               " + string(b.Make), Detail: "laid, twisted or straight",
 			Step: func(m *desk.Model, by int) { m.StepMake(by) }})
 	return p
 }

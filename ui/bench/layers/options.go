@@ -23,7 +23,7 @@ const mostOptions = 8
 // Enter takes it.
 func OptionRows(m *desk.Model) []desk.Row {
 	mb, b, _ := m.B()
-	if b.Make != "laid" {
+	if b.Make != model.MakeLaid {
 		return nil
 	}
 	key := bundle.PlanKey(m.Sheet, m.Branch)
@@ -108,7 +108,7 @@ func optionExtras(o sheet.Option) string {
 // could change nothing here is not shown.
 func WishRows(m *desk.Model) []desk.Row {
 	mb, b, _ := m.B()
-	if b.Make != "laid" {
+	if b.Make != model.MakeLaid {
 		return nil
 	}
 	prop := m.Sheet.Proposals[bundle.PlanKey(m.Sheet, m.Branch)]

@@ -17,11 +17,11 @@ func LaidLikeRows(m *desk.Model) []desk.Row {
 			continue
 		}
 		src, hand := &m.H.Branches[of], m.Outer(&m.H.Branches[of])
-		other := map[string]string{"LH": "RH", "RH": "LH"}[hand]
-		lay := func(m *desk.Model, hand string) {
+		other := hand.Other()
+		lay := func(m *desk.Model, hand model.Hand) {
 			m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) {
-				b.Layers, b.Make, b.Outer = model.CloneLayers(ls), model.Some("laid"), model.Some(hand)
-			}), "laid as "+src.ID+" is, outer layer "+hand)
+				b.Layers, b.Make, b.Outer = model.CloneLayers(ls), model.Some(model.MakeLaid), model.Some(hand)
+			}), "laid as "+src.ID+" is, outer layer "+string(hand))
 		}
 		out = append(out, desk.Row{Key: "as " + src.ID, Text: fmt.Sprintf("lay it as %s  %s", src.ID, m.Aloud(m.Sheet.Branches[of].Layers)),
 			Detail: fmt.Sprintf("Enter: outer layer %s as there; + mirrored, %s", hand, other),

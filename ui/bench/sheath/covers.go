@@ -46,17 +46,6 @@ func CoverSays(m *desk.Model, c sheet.Covered) string {
 	return fmt.Sprintf("%s %s to slide, cut %s", m.Sys.Fine(v.SlideMM), m.Sys.Name(), m.Sys.Length(c.CutMM))
 }
 
-// addable is what can be added to a branch: under its sheath, or outermost.
-var addable = []struct {
-	says, what string
-	under      bool
-}{
-	{"a separator tape, under the sheath", "tape", true},
-	{"a braid, under the sheath", "braid", true},
-	{"a sleeve over it, where it rubs or passes heat", "sleeve", false},
-	{"a second sheath over it", "sheath", false},
-}
-
 // AddCoverScreen asks what is added to a branch.
 func AddCoverScreen(branch string) desk.Screen {
 	return desk.Screen{Name: "add cover", Of: branch, Safe: true, Pick: true, Page: func(m *desk.Model, w int) desk.Page {
@@ -67,14 +56,15 @@ func AddCoverScreen(branch string) desk.Screen {
 			return p
 		}
 		sheathed := m.Sheet.Branches[i].Sheath.Part != ""
-		for _, a := range addable {
-			if a.what == "sheath" && !sheathed {
+		for _, kind := range model.CoverTraits {
+			if kind.Again && !sheathed {
 				continue // a second needs a first
 			}
-			p.Rows = append(p.Rows, desk.Row{Key: a.what, Text: a.says, Detail: "Enter adds it; start and stop are set on its page",
+			p.Rows = append(p.Rows, desk.Row{Key: string(kind.Kind), Text: kind.Offer,
+				Detail: "Enter adds it; start and stop are set on its page",
 				Enter: func(m *desk.Model) {
 					m.Back()
-					AddCover(m, i, a.what, a.under)
+					AddCover(m, i, kind.Kind)
 				}})
 		}
 		return p
@@ -83,16 +73,17 @@ func AddCoverScreen(branch string) desk.Screen {
 
 // AddCover puts a cover on a branch: beneath its sheath, or outermost. The sheath that is
 // only proposed is written down, or the branch would want none.
-func AddCover(m *desk.Model, i int, what string, under bool) {
+func AddCover(m *desk.Model, i int, what model.CoverKind) {
+	under := what.Trait().Under
 	sh := m.Sheet.Branches[i].Sheath.Part
 	at := 0
 	h := m.H.EditBranch(i, func(b *model.Branch) {
-		if !slices.ContainsFunc(b.Covers, func(c model.Cover) bool { return c.What == "sheath" }) && sh != "" {
-			b.Covers = append(b.Covers, model.Cover{What: "sheath", Part: model.Some(sh)})
+		if !slices.ContainsFunc(b.Covers, func(c model.Cover) bool { return c.What == model.CoverSheath }) && sh != "" {
+			b.Covers = append(b.Covers, model.Cover{What: model.CoverSheath, Part: model.Some(sh)})
 		}
 		at = len(b.Covers)
 		if under {
-			if k := slices.IndexFunc(b.Covers, func(c model.Cover) bool { return c.What == "sheath" }); k >= 0 {
+			if k := slices.IndexFunc(b.Covers, func(c model.Cover) bool { return c.What == model.CoverSheath }); k >= 0 {
 				at = k
 			}
 		}
@@ -102,7 +93,7 @@ func AddCover(m *desk.Model, i int, what string, under bool) {
 		}
 		b.Covers = slices.Insert(b.Covers, at, n)
 	})
-	m.Change(h, "added: "+what)
+	m.Change(h, "added: "+string(what))
 	m.Open(CoverScreen(&m.H.Branches[i], at))
 }
 
@@ -160,7 +151,7 @@ func CoverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 		}
 	}
 	there := func(m *desk.Model) bool { return i < len(m.H.Branches) && at < len(m.H.Branches[i].Covers) }
-	if c.What == "sleeve" || c.What == "sheath" {
+	if c.What.Trait().Tube {
 		p.Rows = append(p.Rows, desk.Row{Key: "part", Text: "part     " + words.OrDash(c.Part), Detail: "Enter lists the tubes",
 			Enter: func(m *desk.Model) {
 				m.Open(desk.ChooseScreen("tube", there, func(m *desk.Model) []desk.Choice { return TubeChoices(m, c.UnderMM) },
@@ -194,7 +185,7 @@ func CoverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 					m.Refuse(err.Error())
 				}
 			},
-			Field: &desk.Field{Label: label + " of the " + c.What, Unit: m.Sys.Name(), Value: m.Sys.Length(now), Number: true,
+			Field: &desk.Field{Label: label + " of the " + string(c.What), Unit: m.Sys.Name(), Value: m.Sys.Length(now), Number: true,
 				Set: func(m *desk.Model, text string) error {
 					v, err := m.Sys.Parse(text)
 					if err != nil {
@@ -215,7 +206,8 @@ func CoverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 				v := unit.Millimetre(min(10, max(0, unit.RoundHalfUp(float64(c.ThickMM)+0.05*float64(by), 0.01))))
 				edit("adds "+m.Sys.Fine(v), func(c *model.Cover) { c.ThickMM = model.Some(v) })(m)
 			},
-			Field: &desk.Field{Label: "thickness of the " + c.What, Unit: m.Sys.Name(), Value: m.Sys.Fine(c.ThickMM), Number: true,
+			Field: &desk.Field{Label: string("thickness of the " + string(c.What)), Unit: m.Sys.Name(), Value: m.Sys.Fine(c.ThickMM),
+				Number: true,
 				Set: func(m *desk.Model, text string) error {
 					v, err := m.Sys.Parse(text)
 					if err != nil {

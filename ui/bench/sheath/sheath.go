@@ -223,13 +223,13 @@ func TakeTube(m *desk.Model, id string) {
 }
 
 func Bare(m *desk.Model) {
-	if !slices.ContainsFunc(m.H.Branches[m.Branch].Covers, func(c model.Cover) bool { return c.What == "sheath" }) {
+	if !slices.ContainsFunc(m.H.Branches[m.Branch].Covers, func(c model.Cover) bool { return c.What == model.CoverSheath }) {
 		m.Refuse("the sheath is only proposed; a file that lists another cover and no sheath wants none")
 		return
 	}
 	says := "sheath taken off; one is proposed"
 	h := m.H.EditBranch(m.Branch, func(b *model.Branch) {
-		k := slices.IndexFunc(b.Covers, func(c model.Cover) bool { return c.What == "sheath" })
+		k := slices.IndexFunc(b.Covers, func(c model.Cover) bool { return c.What == model.CoverSheath })
 		b.Covers = slices.Delete(b.Covers, k, k+1) // the first: what lies over it stays
 		if len(b.Covers) == 0 {
 			b.Covers = nil

@@ -7,6 +7,7 @@ import (
 	"contralay/calc/formula/label"
 	"contralay/calc/phase/threading"
 	whyquery "contralay/calc/query/why"
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
@@ -63,6 +64,9 @@ func ThreadRows(m *desk.Model, all []threading.Threaded, w int) []desk.Row {
 			mark = "!"
 		}
 		from := "from " + t.From
+		if t.GoesOn == model.WoundOn {
+			from = "wound on where it lies"
+		}
 		detail := strings.TrimPrefix(strings.Join([]string{room, from}, "; "), "; ")
 		if w >= 76 {
 			text = fmt.Sprintf("%s  %s", draw.Fit(text, 46, m.Cfg.ASCII), from)
@@ -84,7 +88,7 @@ func ThreadRow(m *desk.Model) desk.Row {
 		var parts []string
 		for _, t := range threading.TailOf(m.Sheet, end) {
 			if t.What != "contacts" {
-				parts = append(parts, strings.TrimSpace(t.What+" "+t.Of))
+				parts = append(parts, strings.TrimSpace(string(t.What)+" "+t.Of))
 			}
 		}
 		if len(parts) > 0 {

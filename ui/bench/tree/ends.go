@@ -61,16 +61,16 @@ func EndPage(m *desk.Model, id string) desk.Page {
 		p.Lines = append(p.Lines, fmt.Sprintf("every cavity that is not wired takes a contact and a seal plug: %d", s.SealPlugs))
 	}
 	wall := map[bool]string{false: "no", true: fmt.Sprintf("yes, %d stubs of wire beside the plugs", s.Stubs)}[h.Firewall.V]
-	datum := words.OrDash(h.Datum.V)
+	datum := words.OrDash(string(h.Datum.V))
 	p.Rows = append(p.Rows, desk.Row{Key: "datum", Text: "length from  " + datum,
 		Detail: "+ - where its branch's length starts; with part_mm and the boot known the length is converted",
 		Step: func(m *desk.Model, by int) {
 			t := m.Sheet.X.Termination[id]
 			d, _ := words.Around(offer.Data, m.H.Terminations[t].Datum.V, by)
 			h, converted := offer.Redatum(m.Sheet, t, d)
-			says := "length from the " + d + "; the number stays, for the part's length is not known"
+			says := "length from the " + string(d) + "; the number stays, for the part's length is not known"
 			if converted {
-				says = "length from the " + d + ", converted"
+				says = "length from the " + string(d) + ", converted"
 			}
 			m.Change(h, says)
 		}})
@@ -90,7 +90,7 @@ func EndPage(m *desk.Model, id string) desk.Page {
 func EndKind(m *desk.Model, h *model.Termination) string {
 	var parts []string
 	if h.Insert.V != "" {
-		parts = append(parts, strings.TrimSpace(h.Insert.V+" "+h.Gender.V))
+		parts = append(parts, strings.TrimSpace(h.Insert.V+" "+string(h.Gender.V)))
 	}
 	if h.Key.V != "" {
 		parts = append(parts, "key "+h.Key.V)
@@ -99,7 +99,7 @@ func EndKind(m *desk.Model, h *model.Termination) string {
 		parts = append(parts, fmt.Sprintf("clocked %d", h.Clock.V))
 	}
 	if h.Mount.V != "" {
-		parts = append(parts, h.Mount.V)
+		parts = append(parts, string(h.Mount.V))
 	}
 	return strings.Join(append(parts, "seen from the wire side"), ", ")
 }

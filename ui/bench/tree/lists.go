@@ -191,7 +191,7 @@ func SpareRows(m *desk.Model) []desk.Row {
 	var out []desk.Row
 	for k := range m.H.Wires {
 		w := &m.H.Wires[k]
-		if w.Role.V != "spare" {
+		if w.Role.V != model.RoleSpare {
 			continue
 		}
 		text := fmt.Sprintf("  %-5s %s %s  %s to %s", w.ID, paper.Size(w), w.Colour.V, words.OrDash(w.From.V), words.OrDash(w.To.V))

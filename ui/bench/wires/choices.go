@@ -126,19 +126,17 @@ func colourChoices(m *desk.Model) []desk.Choice {
 
 func roleChoices(m *desk.Model) []desk.Choice {
 	var out []desk.Choice
-	for _, r := range roles {
+	for _, r := range model.Roles {
 		n := 0
 		for k := range m.H.Wires {
 			if m.H.Wires[k].Role.V == r {
 				n++
 			}
 		}
-		out = append(out, desk.Choice{Value: r, Says: r, Used: n})
+		out = append(out, desk.Choice{Value: string(r), Says: string(r), Used: n})
 	}
 	return out
 }
-
-var roles = [...]string{"power", "ground", "signal", "data", "spare"}
 
 // EndChoices are the free cavities and splices a wire could end in, those of its own
 // connector first, then of connectors by how many wires they have.
@@ -160,7 +158,7 @@ func EndChoices(m *desk.Model, id string, from bool) []desk.Choice {
 			out = append(out, desk.Choice{Value: term.ID + ":" + c, Says: term.ID + ":" + c + "   " + term.Name.V, Rank: rank})
 		}
 	}
-	if w.Role.V == "spare" {
+	if w.Role.V == model.RoleSpare {
 		out = append(out, CapChoices(m, id, from)...)
 	}
 	for k := range m.H.Splices {

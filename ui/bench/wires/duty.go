@@ -111,7 +111,7 @@ func PairRows(m *desk.Model, id string) []desk.Row {
 	}
 	k := m.Sheet.X.Wire[id]
 	p, name := m.Sheet.Units[u].Pair, m.H.Units[u].ID
-	if m.H.Wires[k].Role.V != "data" && m.H.Units[u].Kbit.V <= 0 {
+	if m.H.Wires[k].Role.V != model.RoleData && m.H.Units[u].Kbit.V <= 0 {
 		return nil
 	}
 	text := fmt.Sprintf("pair %s      about %s ohm alone in air, loop %s mohm/m", name, unit.Fixed(float64(p.Ohm), 0),

@@ -20,7 +20,7 @@ import (
 
 // deviceText is what a feed is: "blade 5 A".
 func deviceText(f *model.Feed) string {
-	t := words.OrDash(f.Device.V)
+	t := words.OrDash(string(f.Device.V))
 	if f.Amps.Set {
 		t += " " + words.Trim(float64(f.Amps.V)) + " A"
 	}
@@ -95,10 +95,10 @@ func FeedPage(m *desk.Model, id string) desk.Page {
 	there := func(m *desk.Model) bool { _, ok := m.Sheet.X.Feed[id]; return ok }
 	add := func(r desk.Row) { p.Rows = append(p.Rows, r) }
 	line := func(label, value string) string { return fmt.Sprintf("%-12s %s", label, words.OrDash(value)) }
-	add(desk.Row{Key: "device", Text: line("device", f.Device.V), Detail: "+ - blade, large blade (another table), electronic",
+	add(desk.Row{Key: "device", Text: line("device", string(f.Device.V)), Detail: "+ - blade, large blade (another table), electronic",
 		Step: func(m *desk.Model, by int) {
-			d, _ := words.Around(devices[:], f.Device.V, by)
-			m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.Device = model.Some(d) }), d)
+			d, _ := words.Around(model.Protections, f.Device.V, by)
+			m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.Device = model.Some(d) }), string(d))
 		}})
 	rating := desk.Row{Key: "rating", Text: line("rating", ampsOf(f.Amps)+" A"),
 		Detail: "+ - the next that is made; of an electronic one the limit it is set to, in whole amperes",
@@ -221,8 +221,6 @@ func GuardRow(m *desk.Model, feed string, i, n, k int, how string) desk.Row {
 	return r
 }
 
-var devices = [...]string{"blade", "large blade", "electronic"}
-
 func ampsOf(a model.Opt[unit.Ampere]) string {
 	if !a.Set {
 		return "-"
@@ -323,8 +321,8 @@ func FeedChoices(m *desk.Model, id string) []desk.Choice {
 		f := &m.H.Feeds[i]
 		out = append(out, desk.Choice{Value: f.ID, Says: f.ID + "  " + f.Name.V + ", " + deviceText(f), Used: len(f.Wires)})
 	}
-	for _, d := range devices {
-		out = append(out, desk.Choice{Value: newFeed + d, Says: "a new feed, " + d})
+	for _, d := range model.Protections {
+		out = append(out, desk.Choice{Value: newFeed + string(d), Says: "a new feed, " + string(d)})
 	}
 	return append(out, desk.Choice{Value: noFeed, Says: "none"})
 }
@@ -340,12 +338,11 @@ func PutOnFeed(m *desk.Model, id, v string) {
 		m.Change(m.H.Feed(id, i), "wire "+id+" is on feed "+v)
 		return
 	}
-	device := v[len(newFeed):]
+	device := model.Protection(v[len(newFeed):])
 	k := m.Sheet.X.Wire[id]
 	need := m.Sheet.Wires[k].Heats / unit.Ampere(max(m.Sheet.Limits.FeedLoadMax, 0.01))
 	amps := max(1, unit.Ampere(unit.UpTo(float64(need), 1)))
-	if made := protect.Ratings(map[string]protect.Kind{"blade": protect.Blade, "large blade": protect.LargeBlade,
-		"electronic": protect.Electronic}[device]); made != nil {
+	if made := protect.Ratings(current.DeviceKinds[device]); made != nil {
 		amps = made[len(made)-1]
 		for _, r := range made {
 			if r >= need {

@@ -89,9 +89,9 @@ func WirePage(m *desk.Model, id string) desk.Page {
 		func(m *desk.Model, by int) { StepColour(m, id, by) }, colour)
 	choose("colour", colourChoices, func(m *desk.Model) string { return wire(m).Colour.V },
 		func(w *model.Wire, v string) { w.Colour = model.Some(v) }, colour)
-	add("role", w.Role.V, "Enter lists them", func(m *desk.Model, by int) { StepRole(m, id, by) }, nil)
-	choose("role", roleChoices, func(m *desk.Model) string { return wire(m).Role.V },
-		func(w *model.Wire, v string) { w.Role = model.Some(v) }, nil)
+	add("role", string(w.Role.V), "Enter lists them", func(m *desk.Model, by int) { StepRole(m, id, by) }, nil)
+	choose("role", roleChoices, func(m *desk.Model) string { return string(wire(m).Role.V) },
+		func(w *model.Wire, v string) { w.Role = model.Some(model.Role(v)) }, nil)
 	for _, from := range []bool{true, false} {
 		label, now := "to", End(m, id, from)
 		if from {
@@ -277,7 +277,7 @@ func StepColour(m *desk.Model, id string, by int) {
 
 func StepRole(m *desk.Model, id string, by int) {
 	i := m.Sheet.X.Wire[id]
-	r, _ := words.Around(roles[:], m.H.Wires[i].Role.V, by)
+	r, _ := words.Around(model.Roles, m.H.Wires[i].Role.V, by)
 	m.Change(m.H.EditWire(i, func(w *model.Wire) { w.Role = model.Some(r) }), fmt.Sprintf("wire %s is %s", id, r))
 }
 

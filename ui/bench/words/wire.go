@@ -5,7 +5,7 @@ import (
 )
 
 // Around is the entry by places on from cur, round and round.
-func Around(all []string, cur string, by int) (string, bool) {
+func Around[W ~string](all []W, cur W, by int) (W, bool) {
 	if len(all) == 0 {
 		return "", false
 	}
