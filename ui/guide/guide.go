@@ -13,185 +13,184 @@ type Topic struct {
 }
 
 // Topics are the pages in reading order: the steps first.
-func Topics() []Topic {
-	return []Topic{
-		{"start", "the first minute", []string{
-			"The bench opens on a demonstration; nothing of it is written before you give it a name. Up and down choose a row, left and " +
-				"right the step, Enter opens or takes, + and - change, Backspace undoes without limit.",
-			"Go right to Layers: the rows with A, B, C are lay-ups worth having; the section follows the cursor, Enter lays the branch " +
-				"so. Right again for the sheath, and Build for the lay card and the cut list.",
-			"Your own harness: contralay new FILE writes an empty one. Terminations, wires and branches are written in that file " +
-				"(contralay help file); the bench does the rest, and adds wires like those that are there.",
-			"W on any row says how its figures were made. H is this help; + and - turn its pages.",
-		}},
-		{"wires", "step 1, Wires", []string{
-			"What runs through this branch. Over the list: how many things there are to lay, which connectors have cavities free, and " +
-				"which wire is nearest its limit: Enter there lists them all, worst first.",
-			"+ and - take the next size, digits set the current. Enter opens the wire: the reel first, since every diameter hangs on it: " +
-				"lay ten side by side, divide by ten, type it. A calliper may send digits and Enter at once.",
-			"In lists what this harness uses already stands first. One more like this takes the next number and the next free cavities; " +
-				"a number there adds as many. All INJ1 again wires the connectors like it. A branch whose far ends are empty can be " +
-				"wired as another one is.",
-			"Under a wire stands all that bounds its current: each branch of its way by the public tables and by the heat of the bundle " +
-				"as laid, and its contacts; the least decides. Point takes a wire out. Below the list: the sizes that do for all wires " +
-				"at once, and the fuses.",
-		}},
-		{"protection", "current, duty, fuses", []string{
-			"A wire may carry the least of what its way allows: each branch by the public tables and by the heat of the bundle as laid, " +
-				"contacts, splices, its feed. A return without a current carries what names it.",
-			"Duty is for a load that comes and goes: heat goes by the mean of the square, drop by the peak against drop_short_v; five " +
-				"seconds on at a time is the most. A drop measured along a wire stands beside what the wire explains; the rest is in " +
-				"crimps, contacts, splices, the ground point.",
-			"A feed is a fuse or an electronic limit. It may be used to 80 % (feed_load_max), must not let more through for ever than " +
-				"its wires may carry, must be sure to open on a short at the far end, and before the conductor is past its rating. A " +
-				"blade carries 110 % for days. Of joined outputs each leg is sized for its own limit. short_a in [harness] is the " +
-				"supply's dead short.",
-			"Fuse for the wire, not for the load; as near to the supply as can be.",
-		}},
-		{"layers", "step 2, Layers", []string{
-			"The lay-up, said aloud from the inside: 1 . 6 . 12. Each row is a layer: what it holds, where that leaves, how many the " +
-				"layer takes, room for more or how many it is short, and over: what callipers read.",
-			"+ moves one component further out, - further in: outward what leaves first, inward what runs furthest. Enter opens the " +
-				"layer: there a component is pinned, the layer locked, its turn length and binder set. What is held stays, whatever is " +
-				"tried.",
-			"A, B, C are the lay-ups worth having, best first; = is the one in use. Lumpy is thick beside thin in a layer; buried is a " +
-				"wire that leaves early and lies under one that runs on. Set aside keeps a lay-up in the file, to compare and to come " +
-				"back to.",
-			"Wishes say what they cost. LH: going away from you over the top the wire passes to the left.",
-		}},
-		{"fill", "step 3, Fill", []string{
-			"A layer with room is not round yet, and a sealed harness cannot be changed later. What could fill each vacant place stands " +
-				"here in this order: a spare with a free cavity at both ends, a ground or feed doubled, the next size up, another " +
-				"centre, filler.",
-			"Enter or + does it. Loose wires of one destination that would lie rounder made up are offered as a unit.",
-			"Filler is white wire off the layer's own reel, or a size in stock (filler_stock_mm in [rules], with filler_c for what it " +
-				"stands).",
-		}},
-		{"sheath", "step 4, Sheath", []string{
-			"Three tubes, best first, and why. Slides: bore as supplied less the largest thing to pass; worst: every wire at its " +
-				"largest. Grips: tape diameter over the bore it recovers to; 1.10 is wanted.",
-			"No means it does not go on, loose that it does not end up tight. Enter takes the tube; kind tries another material in the " +
-				"same place.",
-			"Digits on a tube take its wall off the reel, Enter on a boot its sizes, in place of memory. Add puts a tape or braid under " +
-				"the sheath, a sleeve or second sheath over it.",
-			"Start and stop are along the branch from its first end; left alone it starts under the shortest boot and stops at the " +
-				"sorted zone. Thread on lists, numbered, what must go on before the contacts, and what is glued last.",
-			"Shrink in fresh air, away from fuel: the fumes of fluoropolymers harm. Ring out before any adhesive.",
-		}},
-		{"build", "step 5, Build", []string{
-			"What to read before a wire is cut: what stops (!), what passes a limit (?), what is only to be known (-); then the lay card " +
-				"of this branch, layer by layer from the centre, seen from its first end, and the cut list.",
-			"The first row saves, the second (or P) writes the sheet: a page to print and lists for a spreadsheet, in a folder beside " +
-				"the file. The file before stays beside it as .bak. Until you save, the work is in a journal, and offered at the next " +
-				"start if something cuts the bench off.",
-			"Point * marks a layer's tracer, which lies first.",
-		}},
-		{"run", "at the board", []string{
-			"On step Build, or contralay run FILE: one instruction a screen, in letters read from across the board. Enter ticks it and " +
-				"goes on, Backspace looks a step back and undoes nothing. All that is proposed is written down first, and is " +
-				"not planned anew.",
-			"After a layer type what callipers read, more than once if you like, or leave it. A reading is explained before anything " +
-				"follows from it: the tolerance of its wire, else a crossed wire, tape, a wire that is missing. Nothing is moved; what " +
-				"would help is offered.",
-			"A hold is passed by a number or a name. Work that is cut off goes on at its step. What was measured teaches: contralay " +
-				"learn FILE..., or measured and learned on step Build, shows bias and spread, and + there corrects this shop by it. " +
-				"Deviations, contacts made anew, wire taken off a reel and a hand-over note have rows of their own; each serial keeps " +
-				"its own, and the printed sheet shows them.",
-		}},
-		{"lists", "other people's wire lists", []string{
-			"The menu takes in a wire list: CSV, TSV, Markdown, xlsx, ods, with whatever habits. It shows what it makes of it and what " +
-				"each column means; + and - say it otherwise, and what was said is kept as a recipe for the next one. Nothing changes " +
-				"before you take it.",
-			"What is not understood stays as text in the note of its wire and in the report, with row and column. Lengths without a unit " +
-				"are read only once you name one. Rows struck out and sheets that are hidden stay out, rows that are hidden do not; each " +
-				"is told. A formula counts with the value saved beside it.",
-			"A second list, made by somebody else, can be held against the harness: where the two join otherwise the sheet says stop, " +
-				"and the ring-out sheet says what it was held against. contralay compare A B tells what changed between two, a swap once.",
-		}},
-		{"map", "the whole harness", []string{
-			"Esc from a step shows the tree: each branch under the one it hangs on, with length, count, over, sheath, and the mark of " +
-				"the worst that is wrong. Enter opens a branch, + hangs a leg on the breakout at its end, - splits it at a new one, " +
-				"digits set its length.",
-			"Where a change elsewhere leaves a lay-up that does not hold what runs there, nothing is moved: the map marks it, and Enter " +
-				"on its first row takes those lay-ups away so that new ones are proposed.",
-		}},
-		{"ends", "terminations, splices, spares, lists", []string{
-			"Terminations, from the map: each cavity and what it holds; + reserves a free one. How many wires two connectors still take, " +
-				"and what one more does. An unwired cavity of a sealed connector takes contact and plug, in a firewall a stub of wire too.",
-			"Splices: barrels, part, where the sleeve lies. Lists: wire by reel, longest first; contacts to buy with plugs, samples and " +
-				"5 % more; strip, tool and pull; spares; units made first.",
-			"A wire's page says which spare stands in for it, and what to re-pin. A spare with a cavity at one end only is dead-ended: " +
-				"capped at a breakout or termination and folded back; the lists say where its cap lies.",
-		}},
-		{"more", "what only the file says", []string{
-			"Keys that the bench shows and does not ask for, or asks for in one place only:",
-			"termination: aliases = { \"A\" = [\"+\"] } gives cavities other names, firewall = true, tight = true where the wall must " +
-				"be, space_mm what is free behind it, loop_mm its loop.",
-			"wire: capped_at where a spare ends without a cavity, fold_mm how much of it is folded back. unit: strip_mm from its " +
-				"shield's end to the contacts, drain_mm its lead.",
-			"branch.cover: what (tape, braid, sheath, sleeve), part, from_mm, to_mm, thick_mm on each side. part: id and what was read " +
-				"off one in hand: wall_mm of a tube; lip_, cable_recovered_mm and _supplied_mm, length_mm of a boot.",
-			"rules: filler_of and filler_c the filler in stock, adhesive (epoxy, hot melt), adhesive_c, pot_life_min, pack_joints.",
-		}},
-		{"why", "how a figure was made", []string{
-			"W on a row explains its figures and those of the strip below: the rule in words, the values it takes, where each comes " +
-				"from, and what would change the figure most. + and - go through the figures, Enter on a value that was worked out goes " +
-				"down to how that was made, Esc comes back.",
-			"The last row of each step lists all its figures. A value is measured or given here, as published, common practice, or from " +
-				"memory: ~ marks every figure that rests on memory. Measure it, or check the part's sheet.",
-		}},
-		{"marks", "the marks", []string{
-			" >   the row in hand",
-			" !   stop: cannot be built, or would burn, leak or come apart",
-			" ?   warn: a limit is passed",
-			" -   note: to be known",
-			" =   the lay-up or tube in use",
-			" *   tracer: the wire of a layer whose colour no other has; it lies first",
-			" ~   rests on a value from memory",
-			" [ ] the component in hand, in the section; ( ) its neighbours, o filler",
-			" +   in the section: no room for that label; * looks closer",
-		}},
-		{"words", "the words", []string{
-			" over      diameter over the high spots: what callipers read",
-			" tape      circumference of a tight string round it, over pi",
-			" LH, RH    away from you over the top to the left, to the right",
-			" lay       length of one turn along the bundle",
-			" takes     how many a layer takes; room, short: more, too many",
-			" proud     how far a tight layer stands off what it lies on",
-			" lay loss  wire length over bundle length, from the twist",
-			" loop      stays in the boot; tail: cut off after pinning",
-			" spare     a wire laid in for later, a cavity free at both ends",
-			" dead end  a spare with a cavity at one end, capped at the other",
-			" filler    what only keeps a layer round",
-			" unit      wires made up first and laid as one",
-			" zone      sorted and straight at a breakout; lay stops before",
-		}},
-		{"file", "the file", []string{
-			"One TOML file is one harness, in mm, A, V, C and g whatever the screen shows. The least that loads:",
-			" format = 1\n [[termination]]\n id = \"P1\"\n cavities = [\"1\", \"2\"]\n [[termination]]\n id = \"INJ1\"\n cavities = " +
-				"[\"1\", \"2\"]\n [[wire]]\n id = \"101\"\n from = \"P1:1\"\n to = \"INJ1:1\"\n spec = \"AS22759/32\"\n size = \"22\"\n " +
-				"[[branch]]\n id = \"T1\"\n from = \"P1\"\n to = \"INJ1\"\n length_mm = 450.0",
-			"Branches make a tree between terminations and breakouts ([[breakout]] id). H more: keys for what is rare; " +
-				"testdata/every-key.toml has them all.",
-		}},
-		{"recovery", "when something cuts the bench off", []string{
-			"After each change the work goes to a journal in the user's state folder ($XDG_STATE_HOME, else ~/.local/state, under " +
-				"contralay). The next start on the same file offers it and says what differs. Taking it up can be undone; leaving it " +
-				"keeps it for the next start; only + on its own row throws it away.",
-			"A save writes a new file, swaps it in and keeps the one before as .bak: the file is at every moment the old or the new one. " +
-				"A file that somebody else wrote since it was read is not written over unless you say so.",
-			"Where there can be no journal the head of the screen says so. If a killed program leaves the terminal odd: reset.",
-		}},
-		{"cautions", "the cautions", Cautions()},
-	}
+func Topics() []Topic { return topics }
+
+// topics is never written to.
+var topics = []Topic{
+	{"start", "the first minute", []string{
+		"The bench opens on a demonstration. Nothing is saved until you give it a file name. Up and down choose a row. Left and right go " +
+			"from step to step. Enter opens a row or takes what it offers, + and - change it, Backspace undoes without limit.",
+		"Go right to Layers. Rows A, B, C are lay-ups worth having. The section follows the row you are on; Enter lays the branch that " +
+			"way. Go right again for the sheath, and once more for Build: the lay card and the cut list.",
+		"For your own harness, contralay new FILE writes an empty one, and contralay import LIST -o FILE starts from a wire list. " +
+			"Terminations and branches are written in that file for now (contralay help file).",
+		"W on any row shows how its figures were made. H opens this help; + and - turn its pages.",
+	}},
+	{"wires", "step 1, Wires", []string{
+		"This step lists the wires that run through the branch. The lines above it count the pieces to lay and the " +
+			"free cavities. The first row names the wire nearest its limit; Enter lists all wires, worst first.",
+		"+ and - take the next size. Digits set the current. Enter opens the wire. Measure the reel first, because every diameter " +
+			"depends on it: lay ten wires side by side, divide by ten, type the result. A calliper may send digits and Enter at once.",
+		"Lists start with what this harness already uses. \"One more like this\" takes the next number and free cavities; type a number " +
+			"there to add several.",
+		"A wire's page lists every limit on its current: the public tables and the heat of the bundle on each branch, and both " +
+			"contacts. The lowest one counts. Press . to remove the wire. Rows below the list show the sizes that would satisfy all " +
+			"wires, and the fuses.",
+	}},
+	{"protection", "current, duty, fuses", []string{
+		"A wire may carry the lowest of its limits: each branch by the public tables and by the heat of the bundle as laid, its " +
+			"contacts, " +
+			"its splices, its fuse. A return wire without a current of its own carries what comes back through it.",
+		"Duty is for a load that switches on and off. Heating uses the RMS current, voltage drop the peak. A load may be on for five " +
+			"seconds at a time at most. Type a drop that you measured along a wire: what the wire does not explain is lost in crimps, " +
+			"contacts, splices or the ground point.",
+		"A feed is a fuse or an electronic limit. Load it to 80 % at most (feed_load_max). It must not pass more than its wires may " +
+			"carry all day, and must open on a short at the far end before the conductor passes its rating. A blade fuse carries 110 % " +
+			"for days. short_a in [harness] is what the supply drives into a dead short.",
+		"Fuse for the wire, not for the load, as near to the supply as you can.",
+	}},
+	{"layers", "step 2, Layers", []string{
+		"The lay-up is read from the inside out: 1 . 6 . 12. Each row is a layer: its pieces, how many it holds of how many it can " +
+			"hold, its OD (what callipers read), and how many more go in or how many too many it has.",
+		"+ moves one piece a layer out, - a layer in. What leaves first goes out, what runs furthest stays in. Enter opens the layer: " +
+			"pin a piece there, lock the layer, set its lay length or a binder. Nothing moves what you have pinned or locked.",
+		"A, B, C are lay-ups worth having, best first; = marks the one in use. Lumpy: thick wires lie beside thin ones in a layer. " +
+			"Buried: a wire that leaves early lies under one that runs on. \"Set aside\" keeps a lay-up in the file, to compare and to " +
+			"come back to.",
+		"Preferences say what they cost in diameter. LH: going away from you over the top, the wire passes to the left.",
+	}},
+	{"fill", "step 3, Fill", []string{
+		"A layer with room is not round yet, and a sealed harness cannot be changed later. For each free place this step offers, in " +
+			"this order: a spare with a free cavity at both ends, a second ground or feed, the next size up, another centre, filler.",
+		"Enter or + takes the offer. Loose wires that go to the same place and would lie rounder as one unit are offered as a unit.",
+		"Filler is white wire of the layer's own size, or a size that you stock: filler_stock_mm in [rules], with filler_c for the " +
+			"temperature it withstands.",
+	}},
+	{"sheath", "step 4, Sheath", []string{
+		"The step lists tubes, best first, and says why. \"Slides\" is the supplied bore less the largest thing it must pass; \"worst\" " +
+			"is the same with every wire at its largest. \"Grips\" is the tape diameter over the recovered bore; 1.10 is wanted.",
+		"No: the tube does not go on. Loose: it does not end up tight. Enter takes the tube. The row \"kind\" tries another material. " +
+			"Type a tube's wall off the reel, or open a boot and type its sizes: they replace values from memory.",
+		"Start and stop are measured from the branch's first end. If you set neither, the sheath starts under the shortest boot and " +
+			"stops " +
+			"at the sorted zone. \"Add\" puts a tape or braid under the sheath, a sleeve or second sheath over it. \"Thread on\" lists " +
+			"what must go on before the contacts.",
+		"Shrink in fresh air, away from fuel: the fumes of fluoropolymers harm you. Ring out before any adhesive.",
+	}},
+	{"build", "step 5, Build", []string{
+		"Read this step before you cut a wire. It lists the open points: stop (!), limit passed (?), worth knowing (-). Below them is " +
+			"the lay card of this branch, layer by layer from the centre, seen from its first end, and the cut list.",
+		"The first row saves. The second row, or P, writes the sheet into a folder beside the file: a page to print and lists for a " +
+			"spreadsheet. The file as it was before stays beside it as .bak. Until you save, your work is kept in a journal, and the " +
+			"next start offers it if something cut the bench off.",
+		"A star marks the tracer of a layer, which lies first.",
+	}},
+	{"run", "at the board", []string{
+		"Open it from the step Build, or with contralay run FILE. It shows one instruction a screen, in letters that you can read from " +
+			"across the board. Enter ticks it and goes on. Backspace looks a step back and undoes nothing. The run first writes down " +
+			"every lay-up that is only proposed, so that nothing is planned again while you build.",
+		"After a layer, type what the callipers read, as often as you like, or leave it. The bench explains a reading before anything " +
+			"follows from it: wire at the top of its tolerance, a crossed wire, tape, a missing wire. It moves nothing and offers what " +
+			"would help.",
+		"Sign a hold with a number or a name. A run that was cut off goes on at its step. Readings teach: contralay measured FILE..., or " +
+			"\"measured\" on the step Build, shows bias and spread, and + there corrects this shop by it. Deviations, contacts made " +
+			"again, " +
+			"wire used and a hand-over note have their own rows. Each serial keeps its own, and the printed sheet shows them.",
+	}},
+	{"lists", "other people's wire lists", []string{
+		"The menu takes in a wire list: CSV, TSV, Markdown, xlsx or ods. The screen shows what the bench makes of it and what each " +
+			"column " +
+			"means. + and - change a meaning. Your choices are kept as a recipe for the next list. Nothing changes until you take the list.",
+		"What the bench does not understand stays as text in the note of its wire, and the report names row and column. Lengths without " +
+			"a unit are read only after you name one. Rows struck out and hidden sheets are left out, hidden rows are kept; the report " +
+			"names each. A formula counts with the value that was saved beside it.",
+		"A second list, made by somebody else, can be checked against the harness. Where the two join differently the sheet says stop. " +
+			"contralay compare A B lists what changed between two lists or files, a swap once.",
+	}},
+	{"map", "the whole harness", []string{
+		"Esc from a step shows the tree. Each branch stands under the one it hangs on, with its length, pieces, OD, sheath, and the mark " +
+			"of its worst open point. Enter opens a branch. + hangs a leg on the breakout at its end, - splits it at a new breakout, " +
+			"digits set its length.",
+		"When a change elsewhere leaves a lay-up that does not match the wires, the bench moves nothing. It marks the lay-up, and Enter " +
+			"on the first row of the map takes such lay-ups away, so that new ones are proposed.",
+	}},
+	{"ends", "terminations, splices, spares, lists", []string{
+		"Terminations, from the map: each cavity and what is in it. + reserves a free one. The page says how many more wires two " +
+			"connectors can take, and what one more changes. A cavity without a wire in a sealed connector takes a contact and a plug; " +
+			"in a firewall it takes a stub of wire as well.",
+		"Splices: barrels, part, where the sleeve lies. Lists: wire by reel, longest first; contacts to buy with plugs, samples and 5 % " +
+			"more; strip, tool and pull; spares; units to make first.",
+		"A wire's page says which spare can replace it and what to re-pin. A spare with a cavity at one end only is dead-ended: it is " +
+			"capped at a breakout or termination and folded back. The lists say where its cap lies.",
+	}},
+	{"more", "what only the file says", []string{
+		"Keys that the bench shows but does not ask for, or asks for in one place only:",
+		"termination: aliases = { \"A\" = [\"+\"] } gives cavities other names, firewall = true, tight = true for a wall that must be " +
+			"tight, space_mm the free length behind it, loop_mm its loop.",
+		"wire: capped_at where a spare without a second cavity ends, fold_mm how much of it is folded back. unit: strip_mm from the end " +
+			"of its shield to the contacts, drain_mm the length of its drain lead.",
+		"branch.cover: what (tape, braid, sleeve, sheath), part, from_mm, to_mm, thick_mm on each side. part: id and what you read off " +
+			"one in hand: wall_mm of a tube; lip_, cable_recovered_mm and _supplied_mm, length_mm of a boot.",
+		"rules: filler_of and filler_c the filler in stock, adhesive (epoxy, hot melt), adhesive_c, pot_life_min, pack_joints.",
+	}},
+	{"why", "how a figure was made", []string{
+		"W on a row explains its figures and those of the strip below: the rule in words, the values it uses, the source of each, and " +
+			"what would change the figure most. + and - go from figure to figure. Enter on a value that was worked out shows how that " +
+			"was made; Esc comes back.",
+		"The last row of each step lists all its figures. The source of a value is: measured or given here, published, common practice, " +
+			"or from memory. ~ marks every figure that rests on memory: measure it, or check the part's sheet.",
+	}},
+	{"marks", "the marks", []string{
+		" >   the row you are on",
+		" !   stop: it cannot be built, or would burn, leak or come apart",
+		" ?   warning: a limit is passed",
+		" -   note: worth knowing",
+		" =   the lay-up or tube in use",
+		" *   tracer: the wire of a layer whose colour no other has; it lies first",
+		" ~   rests on a value from memory",
+		" [ ] the piece you are on, in the section; ( ) its neighbours, o filler",
+		" +   in the section: no room for that label; * looks closer",
+	}},
+	{"words", "the words", []string{
+		" OD        diameter over the high spots: what callipers read",
+		" tape dia. length of a tight string round it, divided by pi",
+		" LH, RH    away from you over the top to the left, to the right",
+		" lay       lay length: one turn of a wire, along the bundle",
+		" 22 of 23  a layer holds 22 of the 23 pieces it can hold",
+		" proud     how far a tight layer stands off what it lies on",
+		" lay loss  wire length over bundle length, from the twist",
+		" loop      stays in the boot; tail: cut off after pinning",
+		" spare     a wire laid in for later, a cavity free at both ends",
+		" dead end  a spare with a cavity at one end, capped at the other",
+		" filler    a piece that only keeps a layer round",
+		" unit      wires made up first and laid as one piece",
+		" zone      sorted and straight at a breakout; the lay stops before it",
+	}},
+	{"file", "the file", []string{
+		"One TOML file is one harness, in mm, A, V, C and g, whatever the screen shows. The least that loads:",
+		" format = 1\n [[termination]]\n id = \"P1\"\n cavities = [\"1\", \"2\"]\n [[termination]]\n id = \"INJ1\"\n cavities = " +
+			"[\"1\", \"2\"]\n [[wire]]\n id = \"101\"\n from = \"P1:1\"\n to = \"INJ1:1\"\n spec = \"AS22759/32\"\n size = \"22\"\n " +
+			"[[branch]]\n id = \"T1\"\n from = \"P1\"\n to = \"INJ1\"\n length_mm = 450.0",
+		"Branches make a tree between terminations and breakouts ([[breakout]] id). contralay help more names rare keys; " +
+			"testdata/every-key.toml has them all.",
+	}},
+	{"recovery", "when something cuts the bench off", []string{
+		"After each change your work goes to a journal in your state folder ($XDG_STATE_HOME, else ~/.local/state, under contralay). The " +
+			"next start on the same file offers it and says what differs. You can undo taking it. If you leave it, the next start offers " +
+			"it again. Only + on its own row throws it away.",
+		"A save writes a new file, swaps it in and keeps the one before as .bak: the file is always the old one or the new one, whole. " +
+			"If somebody else wrote the file since you opened it, a save asks before it writes over theirs.",
+		"Where no journal can be kept, the head of the screen says so. If a killed program leaves the terminal odd, type: reset.",
+	}},
+	{"cautions", "the cautions", Cautions()},
 }
 
 // Cautions stand at first start, in the help and in the README.
 func Cautions() []string {
 	return []string{
-		"A planning aid, not an approval. Check against the makers' sheets, the technical regulations of the series and local codes; " +
-			"leave to licensed practice what the law reserves to it.",
-		"Outside what it rates: fuel-wetted parts, safety-critical circuits, anything above 60 V DC.",
+		"This is a planning aid, not an approval. Check against the makers' sheets, the technical regulations of the series and local " +
+			"codes. Leave to licensed practice what the law reserves to it.",
+		"It does not rate fuel-wetted parts, safety-critical circuits or anything above 60 V DC.",
 		"Disconnect the battery. Work a heat gun in fresh air, away from fuel. Make and pull sample crimps. Ring out before any adhesive.",
 	}
 }
@@ -200,8 +199,8 @@ func Cautions() []string {
 func Welcome() []string {
 	return []string{
 		"Arrows choose, Enter takes, + - change.",
-		"Right: the lay-ups worth having, then sheaths.",
-		"W says how a figure was made. H is help.",
+		"Right: lay-ups worth having, then sheaths.",
+		"W shows how a figure was made. H is help.",
 	}
 }
 
