@@ -13,6 +13,31 @@ var xterm = [16][3]float64{
 	{127, 127, 127}, {255, 0, 0}, {0, 255, 0}, {255, 255, 0}, {92, 92, 255}, {255, 0, 255}, {0, 255, 255}, {255, 255, 255},
 }
 
+// xtermColour is a colour of xterm's 256. Source: 256colres.h of the xterm
+// distribution: a cube of six steps, then greys from 8 in steps of 10.
+func xtermColour(c uint8) [3]float64 {
+	n := int(c)
+	if n < 16 {
+		return xterm[n]
+	}
+	if n >= 232 {
+		v := float64(8 + 10*(n-232))
+		return [3]float64{v, v, v}
+	}
+	steps := [6]float64{0, 95, 135, 175, 215, 255}
+	n -= 16
+	return [3]float64{steps[n/36], steps[n/6%6], steps[n%6]}
+}
+
+func TestRGB(t *testing.T) {
+	for c := range 256 {
+		r, g, b := RGB(uint8(c))
+		if got := [3]float64{float64(r), float64(g), float64(b)}; got != xtermColour(uint8(c)) {
+			t.Errorf("colour %d is %v, want %v", c, got, xtermColour(uint8(c)))
+		}
+	}
+}
+
 // luminance is the relative luminance of WCAG 2.1.
 func luminance(c uint8) float64 {
 	lin := func(v float64) float64 {
@@ -22,7 +47,7 @@ func luminance(c uint8) float64 {
 		}
 		return math.Pow((v+0.055)/1.055, 2.4)
 	}
-	rgb := xterm[c]
+	rgb := xtermColour(c)
 	return 0.2126*lin(rgb[0]) + 0.7152*lin(rgb[1]) + 0.0722*lin(rgb[2])
 }
 
@@ -43,7 +68,10 @@ func TestPaletteContrast(t *testing.T) {
 		name       string
 		th         theme
 		background uint8
-	}{{"dark", darkTheme(), black}, {"light", lightTheme(), fullWhite}} {
+	}{
+		{"dark", darkTheme(), black}, {"light", lightTheme(), fullWhite},
+		{"dark, 256", darkFine(), inkBlack}, {"light, 256", lightFine(), inkWhite},
+	} {
 		t.Run(tt.name, func(t *testing.T) {
 			seen := map[uint8]Ink{}
 			for ink := InkSelected; ink < inkEnd; ink++ {
@@ -58,8 +86,7 @@ func TestPaletteContrast(t *testing.T) {
 				if p.ground == tt.background {
 					t.Errorf("ink %d is the terminal's own background", ink)
 				}
-				alarm := p.ground == 1 || p.ground == 3 || p.ground == 9 || p.ground == 11
-				if alarm != (ink == InkFlag) {
+				if alarm := alarming(p.ground); alarm != (ink == InkFlag) {
 					t.Errorf("ink %d has ground %d: red and yellow are for what is flagged", ink, p.ground)
 				}
 			}
@@ -81,6 +108,14 @@ func TestPaletteContrast(t *testing.T) {
 	}
 }
 
+// alarming reports whether a colour is of the hues kept for what is wrong: red to
+// yellow (hue 0 to 60 degrees, CSS Color 3, 4.2.4) and strong.
+func alarming(colour uint8) bool {
+	c := xtermColour(colour)
+	r, g, b := c[0], c[1], c[2]
+	return r >= g && g >= b && r-b > 127
+}
+
 func TestAppendSGR(t *testing.T) {
 	dark, light := Palette{Colour: true, Dark: true}, Palette{Colour: true}
 	tests := []struct {
@@ -100,6 +135,12 @@ func TestAppendSGR(t *testing.T) {
 		{"flagged", dark, MakeStyle(InkOnGround, InkFlag, false), "\x1b[0;97;41m"},
 		{"a line", dark, MakeStyle(InkLine, InkNone, false), "\x1b[0;90m"},
 		{"half block", dark, MakeStyle(InkClass, InkClass+3, false), "\x1b[0;36;42m"},
+		{"no colours", NewPalette(NoColour, true), ClassStyle(0), ""},
+		{"16 by profile", NewPalette(Colours16, true), ClassStyle(0), "\x1b[0;30;46m"},
+		{"256", NewPalette(Colours256, true), ClassStyle(0), "\x1b[0;38;5;16;48;5;73m"},
+		{"true colour", NewPalette(TrueColour, true), ClassStyle(0), "\x1b[0;38;2;0;0;0;48;2;95;175;175m"},
+		{"256, half block", NewPalette(Colours256, true), MakeStyle(InkClass, InkClass+3, false), "\x1b[0;38;5;73;48;5;107m"},
+		{"256, a line", NewPalette(Colours256, false), MakeStyle(InkLine, InkNone, false), "\x1b[0;38;5;242m"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -110,10 +151,15 @@ func TestAppendSGR(t *testing.T) {
 	}
 }
 
-// Only 16 colours, each line ended as it began, and the text is that of Lines.
+// Colours of the profile only, each line ended as it began, and the text is that of Lines.
 func TestStyled(t *testing.T) {
-	sgr := regexp.MustCompile("\x1b\\[0(;1)?(;(3|9)[0-7])?(;(4|10)[0-7])?m")
-	for _, p := range []Palette{{Colour: true, Dark: true}, {Colour: true}} {
+	sixteen := regexp.MustCompile("\x1b\\[0(;1)?(;(3|9)[0-7])?(;(4|10)[0-7])?m")
+	indexed := regexp.MustCompile("\x1b\\[0(;1)?(;38;5;\\d+)?(;48;5;\\d+)?m")
+	all := regexp.MustCompile("\x1b\\[0(;1)?(;38;2;\\d+;\\d+;\\d+)?(;48;2;\\d+;\\d+;\\d+)?m")
+	for _, p := range []Palette{
+		{Colour: true, Dark: true}, {Colour: true}, NewPalette(Colours256, true), NewPalette(TrueColour, false),
+	} {
+		sgr := map[Profile]*regexp.Regexp{Colours16: sixteen, Colours256: indexed, TrueColour: all}[p.Depth()]
 		for _, m := range []Mode{ASCII, Blocks} {
 			c := Picture(states(), 46, 20, m, p)
 			plain := c.Lines()

@@ -13,8 +13,8 @@
 //     neighbour, !12 flagged, *12 tracer; o is a filler
 //   - boundary: the dotted line round the bundle; a line of : is the sheath
 //   - ground: the background colour of a cell
-//   - ink: a colour by its meaning; a Palette turns it into one of the 16 ANSI
-//     colours
+//   - ink: a colour by its meaning; a Palette turns it into a colour of 16, of
+//     256 or of all
 //
 // The map is made of labels first: it is complete in ASCII without colour.
 // Colour and half blocks repeat what the marks already say. Two labels that

@@ -1,13 +1,45 @@
 package draw
 
-import "contralay/model/unit"
+import (
+	"strconv"
+
+	"contralay/model/unit"
+)
+
+// Profile is how many colours a terminal shows. The zero value is none.
+type Profile uint8
+
+// The profiles, fewest colours first.
+const (
+	NoColour   Profile = iota
+	Colours16          // the colours of the terminal's own scheme, ECMA-48 and the bright eight
+	Colours256         // xterm's cube and greys
+	TrueColour         // 24 bits
+)
 
 // Palette says what the terminal can show. The zero value is plain text.
 type Palette struct {
-	Colour bool // write colour at all
-	Dark   bool // the terminal's own background is dark
+	Colour  bool    // write colour at all
+	Profile Profile // how many colours, where colour is written; none given counts as 16
+	Dark    bool    // the terminal's own background is dark
 	// CellAspect is width ÷ height of a cell; 0 is DefaultCellAspect.
 	CellAspect unit.Ratio
+}
+
+// NewPalette is the palette of a terminal of this profile and background.
+func NewPalette(profile Profile, dark bool) Palette {
+	return Palette{Colour: profile > NoColour, Profile: profile, Dark: dark}
+}
+
+// Depth is how many colours are written.
+func (p Palette) Depth() Profile {
+	switch {
+	case !p.Colour:
+		return NoColour
+	case p.Profile == NoColour:
+		return Colours16
+	}
+	return min(p.Profile, TrueColour)
 }
 
 // DefaultCellAspect is width ÷ height of a terminal cell. Common practice, no
@@ -73,7 +105,8 @@ func (s Style) Heavy() bool { return s&bold != 0 }
 // ClassLetter is the letter that stands for a class where there is no colour: a to h.
 func ClassLetter(class int) string { return string(rune('a' + Disc{Class: class}.class())) }
 
-// A pair is the ANSI number (0 to 15) of a ground and of the text on it.
+// A pair is the number of a ground and of the text on it: of 16 colours, or of
+// xterm's 256.
 type pair struct{ ground, text uint8 }
 
 // theme gives each ink its pair. Text on its ground has a contrast of at least
@@ -86,6 +119,9 @@ const (
 	black, red, green, blue, magenta, cyan, silver = 0, 1, 2, 4, 5, 6, 7
 	grey, brightBlue, pink, brightCyan, fullWhite  = 8, 12, 13, 14, 15
 )
+
+// Black and white of the 256, which no colour scheme changes.
+const inkBlack, inkWhite = 16, 231
 
 func darkTheme() theme {
 	return theme{
@@ -114,10 +150,46 @@ func lightTheme() theme {
 	return t
 }
 
-// theme is the table for this terminal's background.
+// darkFine is the table of 256 colours and more. The classes keep the hues that they
+// have with 16, softened: of middling lightness, so that they are seen as shapes and
+// black is read on them.
+func darkFine() theme {
+	return theme{
+		InkLine:      {245, inkBlack},
+		InkSelected:  {inkWhite, inkBlack},
+		InkFlag:      {160, inkWhite},
+		InkClass + 0: {73, inkBlack},  // teal
+		InkClass + 1: {68, inkBlack},  // blue
+		InkClass + 2: {250, inkBlack}, // silver
+		InkClass + 3: {107, inkBlack}, // green
+		InkClass + 4: {140, inkBlack}, // violet
+		InkClass + 5: {243, inkBlack}, // grey
+		InkClass + 6: {117, inkBlack}, // pale blue
+		InkClass + 7: {182, inkBlack}, // pale pink
+	}
+}
+
+func lightFine() theme {
+	t := darkFine()
+	t[InkLine] = pair{242, inkWhite}
+	t[InkSelected] = pair{inkBlack, inkWhite}
+	t[InkClass+1] = pair{25, inkWhite}  // blue
+	t[InkClass+2] = pair{247, inkBlack} // silver
+	t[InkClass+5] = pair{240, inkWhite} // grey
+	t[InkClass+6] = pair{175, inkBlack} // pink
+	t[InkClass+7] = pair{145, inkBlack} // pale grey blue, the palest last
+	return t
+}
+
+// theme is the table for this terminal's colours and background.
 func (p Palette) theme() theme {
-	if p.Dark {
+	switch fine := p.Depth() > Colours16; {
+	case p.Dark && fine:
+		return darkFine()
+	case p.Dark:
 		return darkTheme()
+	case fine:
+		return lightFine()
 	}
 	return lightTheme()
 }
@@ -136,7 +208,7 @@ func (p Palette) AppendSGR(dst []byte, s Style) []byte {
 	if !p.Colour {
 		return dst
 	}
-	t := p.theme()
+	t, depth := p.theme(), p.Depth()
 	dst = append(dst, "\x1b[0"...)
 	if s.Heavy() {
 		dst = append(dst, ";1"...)
@@ -144,27 +216,64 @@ func (p Palette) AppendSGR(dst []byte, s Style) []byte {
 	text, ground := s.Text(), s.Ground()
 	switch {
 	case text == InkOnGround && ground > InkOnGround && ground < inkEnd:
-		dst = appendColour(dst, 30, t[ground].text)
+		dst = appendColour(dst, depth, onText, t[ground].text)
 	case text > InkOnGround && text < inkEnd:
-		dst = appendColour(dst, 30, t[text].ground)
+		dst = appendColour(dst, depth, onText, t[text].ground)
 	}
 	if ground > InkOnGround && ground < inkEnd {
-		dst = appendColour(dst, 40, t[ground].ground)
+		dst = appendColour(dst, depth, onGround, t[ground].ground)
 	}
 	return append(dst, 'm')
 }
 
-// appendColour appends ;30 to ;37 or ;90 to ;97 (base 30), or the same for the
-// ground (base 40), as in ECMA-48 8.3.117 and the aixterm bright colours.
-func appendColour(dst []byte, base, ansi uint8) []byte {
-	n := base + ansi
-	if ansi >= 8 {
-		n = base + 60 + ansi - 8
+// What a colour is set on: the first numbers of ECMA-48 8.3.117.
+const onText, onGround = 30, 40
+
+// appendColour appends a colour for the text or the ground. Of 16 it is ;30 to ;37 or
+// ;90 to ;97, as in ECMA-48 8.3.117 and the aixterm bright colours; of 256 ;38;5;n, of
+// all ;38;2;r;g;b, as in ITU-T T.416 13.1.8 with the semicolons of xterm.
+func appendColour(dst []byte, depth Profile, base, colour uint8) []byte {
+	number := func(n uint8) { dst = strconv.AppendUint(append(dst, ';'), uint64(n), 10) }
+	switch {
+	case depth == TrueColour:
+		r, g, b := RGB(colour)
+		number(base + 8)
+		number(2)
+		number(r)
+		number(g)
+		number(b)
+	case depth == Colours256:
+		number(base + 8)
+		number(5)
+		number(colour)
+	case colour < 8:
+		number(base + colour)
+	default:
+		number(base + 60 + colour - 8)
 	}
-	dst = append(dst, ';')
-	if n >= 100 {
-		dst = append(dst, '1')
-		n -= 100
+	return dst
+}
+
+// RGB is a colour of xterm's 256 in red, green and blue. The first sixteen belong to
+// the terminal's own scheme; here they are those of xterm (XTerm-col.ad, 256colres.h).
+func RGB(colour uint8) (r, g, b uint8) {
+	if colour < 16 {
+		c := [16][3]uint8{
+			{0, 0, 0}, {205, 0, 0}, {0, 205, 0}, {205, 205, 0}, {0, 0, 238}, {205, 0, 205}, {0, 205, 205}, {229, 229, 229},
+			{127, 127, 127}, {255, 0, 0}, {0, 255, 0}, {255, 255, 0}, {92, 92, 255}, {255, 0, 255}, {0, 255, 255}, {255, 255, 255},
+		}[colour]
+		return c[0], c[1], c[2]
 	}
-	return append(dst, '0'+n/10, '0'+n%10)
+	if colour >= 232 { // 24 greys
+		v := 8 + 10*(colour-232)
+		return v, v, v
+	}
+	side := func(n uint8) uint8 { // a cube of six
+		if n == 0 {
+			return 0
+		}
+		return 55 + 40*n
+	}
+	n := colour - 16
+	return side(n / 36), side(n / 6 % 6), side(n % 6)
 }

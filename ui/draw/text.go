@@ -6,10 +6,6 @@ import (
 	"github.com/charmbracelet/x/ansi"
 )
 
-// Width is how many cells a line of text takes. Escape sequences take none;
-// what is read as one character counts once; ambiguous characters count one.
-func Width(s string) int { return ansi.StringWidth(s) }
-
 // Cut shortens a line to at most w cells. Where something is lost the last cell
 // is ~ in ASCII and … otherwise. Escape sequences after the cut are kept, so that
 // a colour that was begun is ended.
@@ -24,7 +20,13 @@ func Cut(s string, w int, ascii bool) string {
 	if ascii {
 		mark = "~"
 	}
-	return ansi.Truncate(s, w, mark)
+	// The library cuts by one measure and counts by another where a sign asks for the
+	// form of a picture, so what it cut is measured.
+	cut := ansi.Truncate(s, w, mark)
+	for k := w - 1; k >= 0 && Width(cut) > w; k-- {
+		cut = ansi.Truncate(s, k, mark)
+	}
+	return cut
 }
 
 // Pad fills a line with blanks to w cells; a longer one is left as it is.
