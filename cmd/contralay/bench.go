@@ -5,6 +5,7 @@ import (
 	_ "embed"
 	"errors"
 	"fmt"
+	"io"
 	"os"
 	"os/signal"
 	"strings"
@@ -12,6 +13,7 @@ import (
 
 	tea "github.com/charmbracelet/bubbletea"
 	"github.com/mattn/go-isatty"
+	"github.com/muesli/termenv"
 
 	"contralay/calc/sheet"
 	"contralay/model/catalogue"
@@ -62,7 +64,7 @@ func benchOn(name string, o options, w world) (int, error) {
 	left, notice := unsaved(name, d, w)
 	cfg := desk.Config{
 		Doc: d, Path: name, Cat: sh.cat, ASCII: o.ascii || !utf8Locale(w.env) || w.env("TERM") == "linux",
-		Palette:   draw.Palette{Colour: colourWanted(o, w), Dark: !o.light && !lightBackground(w.env)},
+		Palette:   draw.NewPalette(colours(o, w.env), !o.light && !lightBackground(w.env)),
 		Welcome:   first || name == "",
 		Run:       o.run,
 		Serial:    o.serial,
@@ -151,15 +153,35 @@ func isTerminal(f *os.File) bool {
 	return f != nil && (isatty.IsTerminal(f.Fd()) || isatty.IsCygwinTerminal(f.Fd()))
 }
 
-func colourWanted(o options, w world) bool {
-	switch o.colour {
-	case "always":
-		return true
-	case "never":
-		return false
+// colours is how many colours the terminal shows, as far as its environment says; it is
+// not asked. Where colour is wanted and nothing is known, 16 are shown: a terminal that
+// shows none at all is rare, and its name says so.
+func colours(o options, env func(string) string) draw.Profile {
+	if o.colour == "never" || o.colour != "always" && env("NO_COLOR") != "" {
+		return draw.NoColour
 	}
-	return w.env("NO_COLOR") == ""
+	known := termenv.NewOutput(io.Discard, termenv.WithTTY(true), termenv.WithEnvironment(only(env))).ColorProfile()
+	switch known {
+	case termenv.TrueColor:
+		return draw.TrueColour
+	case termenv.ANSI256:
+		return draw.Colours256
+	}
+	if term := env("TERM"); o.colour != "always" && (strings.HasPrefix(term, "vt1") || strings.HasPrefix(term, "vt2") ||
+		strings.HasSuffix(term, "-mono") || strings.HasSuffix(term, "-m")) {
+		return draw.NoColour
+	}
+	return draw.Colours16
 }
+
+// only is an environment that the terminal library reads from an argument.
+type only func(string) string
+
+// Getenv implements termenv.Environ.
+func (o only) Getenv(name string) string { return o(name) }
+
+// Environ implements termenv.Environ. Nothing that is asked here goes through it.
+func (o only) Environ() []string { return nil }
 
 // lightBackground reads the background from COLORFGBG, where the terminal sets it.
 func lightBackground(env func(string) string) bool {

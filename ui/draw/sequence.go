@@ -21,7 +21,7 @@ const escape = '\x1b'
 //
 // It is the one measure of the screen: lipgloss measures with the same library. A
 // line that holds nothing but characters of one cell and colours is counted here
-// (a picture of 500 bytes in 0.5 µs instead of 9); every other goes to the library.
+// (a line of a picture in a fifth of the time); every other goes to the library.
 func Width(s string) int {
 	cells := 0
 	for i := 0; i < len(s); {
@@ -58,7 +58,7 @@ func oneCell(r rune) bool {
 	case r >= 0xA1 && r <= 0xFF && r != 0xAD: // Latin letters and signs, no soft hyphen
 	case r >= 0x2010 && r <= 0x2027: // dashes, quotes, …
 	case r >= 0x2190 && r <= 0x2193: // arrows
-	case r == 0x2212, r == 0x25B8, r == 0x25CF, r == 0x25CB: // − ▸ ● ○
+	case r == 0x2212, r == 0x232B, r == 0x25B8, r == 0x25CF, r == 0x25CB: // − ⌫ ▸ ● ○
 	default:
 		return false
 	}

@@ -7,5 +7,7 @@
 // two per cent of a processor. Here a frame goes out at once, and frames that follow
 // each other faster than an eye can see are folded into one.
 //
-// It knows no keys and no sizes but the width a line may fill.
+// It knows no keys and no sizes but the width a line may fill. A line may carry colours,
+// written by lipgloss or by the canvas of contralay/ui/draw, and nothing that moves the
+// cursor: that is written here alone.
 package screen

@@ -16,7 +16,8 @@ const (
 	enter = "\x1b[?1049h\x1b[2J\x1b[H\x1b[?25l\x1b[?2004h"
 	leave = "\x1b[?2004l\x1b[?25h\x1b[?1049l"
 	clear = "\x1b[2J"
-	erase = "\x1b[K" // from the cursor to the end of the line
+	erase = "\x1b[K"  // from the cursor to the end of the line
+	reset = "\x1b[0m" // ends every colour and weight
 )
 
 // apart is how long two frames stand apart at least: 120 a second.
@@ -96,6 +97,11 @@ func (s *Screen) draw() {
 			continue
 		}
 		b.WriteString("\x1b[" + strconv.Itoa(k+1) + ";1H" + line)
+		// Lines are written by themselves and in any order, so none may leave its colour
+		// to the next; and what is erased takes the ground that is set.
+		if strings.IndexByte(line, '\x1b') >= 0 && !strings.HasSuffix(line, reset) {
+			b.WriteString(reset)
+		}
 		// After a full line the cursor waits at its last cell, which erasing would
 		// take away.
 		if ansi.StringWidth(line) < s.width {

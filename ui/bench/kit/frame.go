@@ -54,7 +54,7 @@ const longRule = 512
 
 // cut makes the pieces of a theme. lipgloss gives the characters; the border itself
 // is put together here: its Border and JoinHorizontal know no title in the border and
-// take 1.1 ms for two panes of 120×40 (BenchmarkFrameByLipgloss), this 0.05.
+// take 0.8 ms for two panes of 120×40 (BenchmarkFrameByLipgloss), this 0.05.
 func cut(t *Theme) pieces {
 	b := lipgloss.RoundedBorder()
 	if t.ASCII {
