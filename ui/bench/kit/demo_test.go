@@ -77,7 +77,8 @@ func picture(t *Theme, s Size) []string {
 // palettes are the terminals there are.
 func palettes() map[string]draw.Palette {
 	out := map[string]draw.Palette{}
-	for name, p := range map[string]draw.Profile{"none": draw.NoColour, "16": draw.Colours16, "256": draw.Colours256, "all": draw.TrueColour} {
+	for name, p := range map[string]draw.Profile{"none": draw.NoColour, "16": draw.Colours16, "256": draw.Colours256,
+		"all": draw.TrueColour} {
 		out[name+" dark"], out[name+" light"] = draw.NewPalette(p, true), draw.NewPalette(p, false)
 	}
 	return out

@@ -138,7 +138,8 @@ func TestFieldDrawn(t *testing.T) {
 // Wherever the cursor stands in whatever was typed, the line keeps its width and the
 // letter under the cursor is seen.
 func TestFieldKeepsItsWidth(t *testing.T) {
-	themes := []*Theme{NewTheme(draw.Palette{}, true), NewTheme(draw.NewPalette(draw.TrueColour, true), false), NewTheme(draw.Palette{}, false)}
+	themes := []*Theme{NewTheme(draw.Palette{}, true), NewTheme(draw.NewPalette(draw.TrueColour, true), false),
+		NewTheme(draw.Palette{}, false)}
 	keys := []string{"left", "right", "home", "end", "backspace", "delete", "ctrl+w", "a", " ", "7", "線", "é", "🔧", "."}
 	rapid.Check(t, func(r *rapid.T) {
 		f := OpenField(FieldOf{Label: "file", Unit: "mm", Value: rapid.StringN(0, 30, -1).Draw(r, "value")}, "")

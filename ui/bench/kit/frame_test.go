@@ -122,7 +122,8 @@ func TestFrameFitsEverySize(t *testing.T) {
 				l, f := demo(th, w, h)
 				if (w+h)%2 == 0 {
 					f = Frame{
-						Head:  Head{Number: awkward[0], Name: awkward[2], Branch: awkward[(w+h)%len(awkward)], State: awkward[4], Change: w%3 == 0},
+						Head: Head{Number: awkward[0], Name: awkward[2], Branch: awkward[(w+h)%len(awkward)], State: awkward[4],
+							Change: w%3 == 0},
 						Steps: Steps{Names: awkward[:5], Now: w % 6, Place: awkward[6], Says: awkward[3], Counts: awkward},
 						Left:  Pane{{awkward[w%len(awkward)], awkward}, {awkward[0], awkward}},
 						Right: Pane{{awkward[h%len(awkward)], awkward}, {awkward[2], awkward}}, Foot: awkward,
@@ -171,9 +172,11 @@ func TestArrange(t *testing.T) {
 		wide bool
 		want Layout
 	}{
-		{120, 40, false, Layout{W: 120, H: 40, Head: true, Steps: true, Top: true, Sides: true, Left: Size{70, 32}, Right: Size{46, 32}, Foot: 4, Margin: " "}},
+		{120, 40, false, Layout{W: 120, H: 40, Head: true, Steps: true, Top: true, Sides: true, Left: Size{70, 32}, Right: Size{46, 32},
+			Foot: 4, Margin: " "}},
 		{120, 40, true, Layout{W: 120, H: 40, Head: true, Steps: true, Top: true, Sides: true, Left: Size{118, 32}, Foot: 4, Margin: " "}},
-		{80, 24, false, Layout{W: 80, H: 24, Head: true, Steps: true, Top: true, Sides: true, Left: Size{50, 16}, Right: Size{26, 16}, Foot: 4, Margin: " "}},
+		{80, 24, false, Layout{W: 80, H: 24, Head: true, Steps: true, Top: true, Sides: true, Left: Size{50, 16}, Right: Size{26, 16},
+			Foot: 4, Margin: " "}},
 		{40, 12, false, Layout{W: 40, H: 12, Head: true, Steps: true, Top: true, Left: Size{40, 5}, Foot: 4}},
 		{20, 9, false, Layout{W: 20, H: 9, Head: true, Steps: true, Top: true, Left: Size{20, 3}, Foot: 3}},
 	} {

@@ -95,7 +95,7 @@ func (p *Picker) read(on string) {
 			}
 			return 1
 		}
-		return cmp.Or(cmp.Compare(fold[a.Name], fold[b.Name]), cmp.Compare(a.Name, b.Name))
+		return cmp.Or(counted(fold[a.Name], fold[b.Name]), cmp.Compare(a.Name, b.Name))
 	})
 	p.at = min(first, len(p.entries)-1)
 	for k, e := range p.entries {
@@ -104,6 +104,43 @@ func (p *Picker) read(on string) {
 		}
 	}
 	p.at = max(p.at, 0)
+}
+
+// counted compares names as they are counted: revision 9 before revision 10.
+func counted(a, b string) int {
+	for a != "" && b != "" {
+		n, m := digits(a), digits(b)
+		if n > 0 && m > 0 {
+			x, y := strings.TrimLeft(a[:n], "0"), strings.TrimLeft(b[:m], "0")
+			if c := cmp.Or(cmp.Compare(len(x), len(y)), cmp.Compare(x, y)); c != 0 {
+				return c
+			}
+			a, b = a[n:], b[m:]
+			continue
+		}
+		if a[0] != b[0] {
+			return cmp.Compare(a[0], b[0])
+		}
+		a, b = a[1:], b[1:]
+	}
+	return cmp.Compare(len(a), len(b))
+}
+
+// digits is how many digits a text begins with.
+func digits(s string) int {
+	n := 0
+	for n < len(s) && s[n] >= '0' && s[n] <= '9' {
+		n++
+	}
+	return n
+}
+
+// InHand is the path of the entry in hand, made safe to show; "" where there is none.
+func (p *Picker) InHand() string {
+	if len(p.entries) == 0 {
+		return ""
+	}
+	return draw.Clean(filepath.Join(p.Folder, p.entries[p.at].Name))
 }
 
 func (p *Picker) takes(name string) bool {
@@ -241,8 +278,7 @@ func (p *Picker) wanted() string {
 	return " (" + strings.Join(p.Ends, ", ") + ")"
 }
 
-// entry is one row: name, size, day. A name that is too long keeps its end, where
-// copies and numbers differ.
+// entry is one row: name, size, day.
 func (t *Theme) entry(p *Picker, e Entry, w int) string {
 	const sizeW, dayW, gap = 7, 12, 2
 	name := t.Plain(draw.Clean(e.Name))
@@ -263,13 +299,29 @@ func (t *Theme) entry(p *Picker, e Entry, w int) string {
 		room, day = w-gap-sizeW, ""
 	}
 	if room < 8 {
-		return tail(name, w, t.ASCII)
+		return middle(name, w, t.ASCII)
 	}
-	line := draw.Pad(tail(name, room, t.ASCII), room+gap) + draw.PadLeft(size, sizeW)
+	line := draw.Pad(middle(name, room, t.ASCII), room+gap) + draw.PadLeft(size, sizeW)
 	if day != "" {
 		line += "  " + day
 	}
 	return line
+}
+
+// middle leaves out the middle of a name that is too long: it is known by how it begins,
+// and told from its copies by how it ends.
+func middle(s string, w int, ascii bool) string {
+	if draw.Width(s) <= w {
+		return s
+	}
+	begin := ""
+	for _, c := range clusters(s) {
+		if draw.Width(begin)+draw.Width(c) > w/3 {
+			break
+		}
+		begin += c
+	}
+	return begin + tail(s, w-draw.Width(begin), ascii)
 }
 
 // tail is the end of a text that is too long for its place.

@@ -49,7 +49,8 @@ func TestBarKeepsTheHelp(t *testing.T) {
 
 func TestKeysPage(t *testing.T) {
 	th := NewTheme(draw.Palette{}, true)
-	got := th.Keys([]key.Binding{NewKey([]string{"enter"}, "Enter", "open the row, or take what it offers"), NewKey([]string{"s"}, "S", "save")}, 26)
+	got := th.Keys([]key.Binding{NewKey([]string{"enter"}, "Enter", "open the row, or take what it offers"),
+		NewKey([]string{"s"}, "S", "save")}, 26)
 	want := "Enter open the row, or\n      take what it offers\nS     save"
 	if joined(got) != want {
 		t.Errorf("%s\nwant\n%s", joined(got), want)
@@ -273,6 +274,26 @@ func TestPickerFits(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+func TestNamesAreCounted(t *testing.T) {
+	want := []string{"a.csv", "revision 2.csv", "revision 09.csv", "revision 10.csv", "revision 10b.csv", "revision x.csv"}
+	var all []Entry
+	for k := range want {
+		all = append(all, Entry{Name: want[(k*5+2)%len(want)]})
+	}
+	p := OpenPicker(PickerOf{List: func(string) ([]Entry, error) { return all, nil }, Folder: "/"})
+	for k, name := range want {
+		if p.entries[k].Name != name {
+			t.Errorf("place %d: %q, want %q", k, p.entries[k].Name, name)
+		}
+	}
+	if got := p.InHand(); got != "/a.csv" {
+		t.Errorf("%q in hand", got)
+	}
+	if got := middle("wire list of the engine loom, revision 10.csv", 24, true); got != "wire lis~revision 10.csv" {
+		t.Errorf("%q", got)
 	}
 }
 
