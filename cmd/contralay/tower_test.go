@@ -132,11 +132,15 @@ func mayImport(pkg, own string) string {
 	if under(pkg, "ui/draw", "ui/paper") && under(own, "ui/bench") {
 		return "the bench uses draw and paper, not the other way"
 	}
+	if pkg == "ui/bench/kit" && (under(own, "ui/bench", "calc") || under(own, "model") && own != "model/unit") {
+		return "a widget knows no harness and no desk"
+	}
 	if family, is := strings.CutPrefix(pkg, "ui/bench/"); is {
 		if pkg == "ui/bench/tree" && own == "ui/bench/wires" {
 			return "" // a list of the map opens a wire's page
 		}
-		if own == "ui/bench" || under(family, screens...) && under(own, "ui/bench") && !under(own, "ui/bench/desk", "ui/bench/words") &&
+		if own == "ui/bench" || under(family, screens...) && under(own, "ui/bench") && !under(own, "ui/bench/desk", "ui/bench/kit",
+			"ui/bench/words") &&
 			!under(own, pkg) {
 			return "a screen stands on the desk, not on the shell or another screen"
 		}
@@ -178,7 +182,9 @@ func TestMayImport(t *testing.T) {
 		{"calc/phase/ends", "calc/phase/wires", true}, {"calc/phase/wires", "calc/phase/ends", false}, {"calc/phase/wires", "calc", false},
 		{"calc/phase/new", "calc/sheet", false}, {"calc/phase/over", "calc/query/why", false}, {"calc/query/why", "calc", true},
 		{"calc", "calc/query/why", false}, {"ui/paper", "ui/bench/desk", false}, {"ui/bench/wires", "ui/bench/tree", false},
-		{"ui/bench/wires", "ui/bench/desk", true}, {"ui/bench/desk", "ui/bench", false}, {"ui/bench", "ui/bench/tree", true},
+		{"ui/bench/wires", "ui/bench/desk", true}, {"ui/bench/desk", "ui/bench", false}, {"ui/bench/kit", "ui/bench/desk", false},
+		{"ui/bench/kit", "model", false},
+		{"ui/bench/kit", "ui/draw", true}, {"ui/bench/wires", "ui/bench/kit", true}, {"ui/bench", "ui/bench/tree", true},
 	} {
 		if why := mayImport(c.pkg, c.own); (why == "") != c.may {
 			t.Errorf("%s imports %s: %q", c.pkg, c.own, why)
