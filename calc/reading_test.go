@@ -22,7 +22,7 @@ func TestReadingIsExplained(t *testing.T) {
 	if !ok || e.Told != runquery.AsWire || !e.Top || e.NextHolds != 12 || e.NextTakes < 12 {
 		t.Errorf("%v %+v", ok, e)
 	}
-	if unit.Fixed(float64(e.SheetMM), 1) != "3.3" || unit.Fixed(float64(e.AsIfMM), 2) != "1.14" {
+	if unit.Fixed(e.SheetMM, 1) != "3.3" || unit.Fixed(e.AsIfMM, 2) != "1.14" {
 		t.Errorf("the sheet has %v, as if the wire were %v", e.SheetMM, e.AsIfMM)
 	}
 	if s.H != was {

@@ -42,7 +42,7 @@ type Limit struct {
 
 // PlainAmps writes a current to 0.1 A, without noughts that say nothing.
 func PlainAmps(v unit.Ampere) string {
-	t := unit.Fixed(float64(v), 1)
+	t := unit.Fixed(v, 1)
 	if len(t) > 2 && t[len(t)-2:] == ".0" {
 		return t[:len(t)-2]
 	}

@@ -82,8 +82,8 @@ func fixed(v float64, n int) string {
 	return strconv.FormatFloat(r, 'f', n, 64)
 }
 
-// Fixed prints a pure number with n decimals, halves away from zero.
-func Fixed(v float64, n int) string { return fixed(v, n) }
+// Fixed prints the number of a quantity, or a pure number, with n decimals, halves away from zero.
+func Fixed[T ~float64](v T, n int) string { return fixed(float64(v), n) }
 
 func sixteenths(in float64) string {
 	sign := ""

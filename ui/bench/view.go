@@ -293,13 +293,13 @@ func Figures(m *desk.Model, l desk.Layout) string {
 		more = append([]string{"in sheath " + m.Sys.Diameter(b.Sheath.Verdict.OverMM)}, more...)
 	}
 	if b.Warm.Known {
-		more = append(more, "hottest "+unit.Fixed(float64(b.Warm.HottestC), 0)+" C")
+		more = append(more, "hottest "+unit.Fixed(b.Warm.HottestC, 0)+" C")
 	}
 	if mem != "" {
 		more = append(more, "~ from memory")
 	}
 	if !m.Waiting() { // a sum that lacks a branch would mislead
-		more = append(more, "whole loom "+unit.Fixed(float64(m.Sheet.Totals.WireMM)/1000, 1)+" m, "+words.Grams(m.Sheet.Totals.Gram,
+		more = append(more, "whole loom "+unit.Fixed(m.Sheet.Totals.WireMM/1000, 1)+" m, "+words.Grams(m.Sheet.Totals.Gram,
 			m.Sheet.Totals.GramKnown))
 	}
 	for _, s := range more {

@@ -177,7 +177,7 @@ func (m maker) cardLayer(i, k int) cardLayer {
 		Count: len(l.Members), Over: m.sys.Diameter(l.OverMM), Binder: "-", Fillers: "-", Spares: "-"}
 	if l.LayMM > 0 {
 		out.Turn = m.sys.Length(Turn(l.LayMM))
-		out.Turns = unit.Fixed(float64(l.Turns), 1)
+		out.Turns = unit.Fixed(l.Turns, 1)
 	}
 	if k < len(b.As) && b.As[k].BindMM.V > 0 {
 		out.Binder = "adds " + m.sys.Fine(b.As[k].BindMM.V)

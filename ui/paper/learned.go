@@ -82,5 +82,5 @@ func InUse(c *catalogue.Catalogue, of string) string {
 		return of + ": not corrected; " + strings.Join(was, ", then ")
 	}
 	return fmt.Sprintf("%s: %s, spread %s %%, %d readings; accepted: %s", of, percent(float64(x.Bias)),
-		unit.Fixed(100*float64(x.Spread), 1), x.Readings, strings.Join(was, ", then "))
+		unit.Fixed(100*x.Spread, 1), x.Readings, strings.Join(was, ", then "))
 }

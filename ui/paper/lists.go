@@ -147,7 +147,7 @@ func (m maker) crimps() Table {
 	for _, c := range lists.CrimpList(m.s) {
 		strip, tool, step, insert, hurt, pull := "-", "its maker's sheet", "-", "-", "-", "-"
 		if c.StripMin > 0 {
-			strip = fmt.Sprintf("%s to %s", unit.Fixed(float64(c.StripMin), 1), unit.Fixed(float64(c.StripMax), 1))
+			strip = fmt.Sprintf("%s to %s", unit.Fixed(c.StripMin, 1), unit.Fixed(c.StripMax, 1))
 		}
 		if c.HasTool {
 			tool = fmt.Sprintf("%s with %s~", c.Tool.Frame, c.Tool.Positioner)
@@ -164,7 +164,7 @@ func (m maker) crimps() Table {
 			}
 		}
 		if c.PullN > 0 {
-			pull = unit.Fixed(float64(c.PullN), 0) + mem(c.PullBy.Standing)
+			pull = unit.Fixed(c.PullN, 0) + mem(c.PullBy.Standing)
 		}
 		size := Size(&model.Wire{Size: c.Size})
 		if c.Together != "" {

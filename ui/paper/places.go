@@ -86,7 +86,7 @@ func (m maker) branches() Table {
 		for _, e := range b.Environment {
 			around = append(around, string(e))
 		}
-		around = append(around, unit.Fixed(float64(c.Ambient), 0)+" C")
+		around = append(around, unit.Fixed(c.Ambient, 0)+" C")
 		t.add(b.ID, b.Name.V, m.datum(b.From), m.datum(b.To), m.sys.Length(b.LengthMM), m.tolerance(b), fmt.Sprint(len(c.Components)),
 			m.band(c), sheathed, m.sys.Length(c.Bend.MinMM), strings.Join(around, ", "))
 	}
@@ -218,7 +218,7 @@ func (m maker) ringOut() Table {
 		for _, to := range r.To {
 			ohm := "rings"
 			if to.OhmKnown {
-				ohm = unit.Fixed(float64(to.Ohm), 3) + mem(to.Standing)
+				ohm = unit.Fixed(to.Ohm, 3) + mem(to.Standing)
 			}
 			t.add(id, r.Cavity, wire, to.End, strings.Join(to.Via, ", "), ohm, "", "")
 		}
@@ -249,7 +249,7 @@ func (m maker) isolation() Table {
 	t := Table{Title: "Isolation",
 		Note: fmt.Sprintf("Each net against every other, against shields and shells: %s megohm at least, at %s to %s V DC, within %s min "+
 			"(%s). Devices off; never more volts than the least rated part stands.", unit.Fixed(x.Megohm, 0),
-			unit.Fixed(float64(x.Least), 0), unit.Fixed(float64(x.Top), 0), unit.Fixed(x.Minutes, 0), x.Source),
+			unit.Fixed(x.Least, 0), unit.Fixed(x.Top, 0), unit.Fixed(x.Minutes, 0), x.Source),
 		Head: []string{"at", "volts used", "least reading, megohm", "between", "by"}, Blank: right(1, 2, 3, 4)}
 	for k := range m.h.Terminations {
 		if m.s.Terms[k].Used+m.s.Terms[k].Spare > 0 {
@@ -273,15 +273,15 @@ func (m maker) loads() Table {
 		}
 		most, by, hot, drop := "-", "", "-", "-"
 		if c.Bounded {
-			most, by = unit.Fixed(float64(c.Bound.Amps), 1)+mem(c.Bound.Standing), c.Bound.By
+			most, by = unit.Fixed(c.Bound.Amps, 1)+mem(c.Bound.Standing), c.Bound.By
 		}
 		if c.HottestKnown {
-			hot = unit.Fixed(float64(c.HottestC), 0)
+			hot = unit.Fixed(c.HottestC, 0)
 		}
 		if c.DropKnown {
-			drop = unit.Fixed(float64(c.Circuit), 2)
+			drop = unit.Fixed(c.Circuit, 2)
 		}
-		t.add(w.ID, w.Signal.V, Size(w), unit.Fixed(float64(w.Amps.V), 2), unit.Fixed(float64(c.Heats), 2), most, by, hot, c.HottestIn,
+		t.add(w.ID, w.Signal.V, Size(w), unit.Fixed(w.Amps.V, 2), unit.Fixed(c.Heats, 2), most, by, hot, c.HottestIn,
 			drop, "")
 	}
 	return t
@@ -293,7 +293,7 @@ func (m maker) feeds() Table {
 		f := &m.h.Feeds[i]
 		amps := "-"
 		if f.Amps.Set {
-			amps = unit.Fixed(float64(f.Amps.V), 1)
+			amps = unit.Fixed(f.Amps.V, 1)
 		}
 		t.add(f.ID, f.Name.V, dash(string(f.Device.V)), amps, fmt.Sprint(f.Outputs.Or(1)), strings.Join(f.Wires, ", "))
 	}

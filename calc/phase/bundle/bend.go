@@ -33,8 +33,8 @@ func Bend(s *sheet.Sheet, i int) {
 		return
 	}
 	if b.BendMM.V < out.Bend.MinMM {
-		s.Say(sheet.Warn, "bend", b.ID, fmt.Sprintf("is bent to %s mm inside; %s mm is the least (%s)", unit.Fixed(float64(b.BendMM.V), 0),
-			unit.Fixed(float64(out.Bend.MinMM), 0), out.Bend.Rule))
+		s.Say(sheet.Warn, "bend", b.ID, fmt.Sprintf("is bent to %s mm inside; %s mm is the least (%s)", unit.Fixed(b.BendMM.V, 0),
+			unit.Fixed(out.Bend.MinMM, 0), out.Bend.Rule))
 	}
 	if !b.BendDeg.Set {
 		return
@@ -64,7 +64,7 @@ func Bend(s *sheet.Sheet, i int) {
 		s.Say(sheet.Note, "bend.turn", b.ID,
 			fmt.Sprintf("not one whole turn of layer %d fits in its bend: a turn is %s mm, the bend %s mm along; its wires differ by %s "+
 				"mm there, laid straight by %s",
-				long, unit.Fixed(float64(l.LayMM), 0), unit.Fixed(float64(arc), 0), unit.Fixed(float64(l.BentMM), 1),
-				unit.Fixed(float64(l.FlatMM), 1)))
+				long, unit.Fixed(l.LayMM, 0), unit.Fixed(arc, 0), unit.Fixed(l.BentMM, 1),
+				unit.Fixed(l.FlatMM, 1)))
 	}
 }

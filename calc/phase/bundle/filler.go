@@ -40,7 +40,7 @@ func SayFiller(s *sheet.Sheet, i int) {
 		}
 		if c, _, known := FillerC(s, i, l.FillerMM); known && out.Ambient > c {
 			s.Say(sheet.Stop, "filler.heat", b.ID, fmt.Sprintf("its filler of %s mm stands %s C, and it is %s C hot there",
-				unit.Fixed(float64(l.FillerMM), 2), unit.Fixed(float64(c), 0), unit.Fixed(float64(out.Ambient), 0)))
+				unit.Fixed(l.FillerMM, 2), unit.Fixed(c, 0), unit.Fixed(out.Ambient, 0)))
 			return
 		}
 	}

@@ -98,11 +98,11 @@ func SayLayers(s *sheet.Sheet, i int) {
 		if k == len(out.Layers)-1 {
 			limit = s.Limits.GapOuter
 		}
-		proud := unit.Fixed(float64(l.ProudMM), 2)
+		proud := unit.Fixed(l.ProudMM, 2)
 		switch {
 		case !l.Closes:
 			s.Say(sheet.Stop, "layer.lay", b.ID, fmt.Sprintf("layer %d closes at no diameter with a lay length of %s mm: it is too short",
-				k, unit.Fixed(float64(l.LayMM), 0)))
+				k, unit.Fixed(l.LayMM, 0)))
 		case l.Lift > s.Limits.LiftStop:
 			s.Say(sheet.Stop, "layer.full", b.ID, fmt.Sprintf("layer %d holds %d and takes %d: it would stand %s mm proud", k,
 				len(l.Members), l.Takes, proud))
@@ -114,7 +114,7 @@ func SayLayers(s *sheet.Sheet, i int) {
 			s.Say(sheet.Note, "layer.tight", b.ID, fmt.Sprintf("layer %d is tight: it stands %s mm proud", k, proud))
 		case l.Gap > limit:
 			s.Say(sheet.Note, "layer.gap", b.ID,
-				fmt.Sprintf("layer %d is %s %% open and has room for %d", k, unit.Fixed(100*float64(l.Gap), 0), l.Room))
+				fmt.Sprintf("layer %d is %s %% open and has room for %d", k, unit.Fixed(100*l.Gap, 0), l.Room))
 		}
 		if l.ZigZag {
 			s.Say(sheet.Note, "layer.order", b.ID,

@@ -52,12 +52,12 @@ func SayPair(s *sheet.Sheet, i int, bus bool) {
 	if p.Ohm < pair.LeastOhm || p.Ohm > pair.MostOhm {
 		s.Say(sheet.Note, "unit.impedance", u.ID,
 			fmt.Sprintf("%s %s makes a pair of about %s ohm alone in air; a bus of ISO 11898-2 wants %s to %s", spec.Spec, spec.Size,
-				unit.Fixed(float64(p.Ohm), 0), unit.Fixed(float64(pair.LeastOhm), 0), unit.Fixed(float64(pair.MostOhm), 0)))
+				unit.Fixed(p.Ohm, 0), unit.Fixed(pair.LeastOhm, 0), unit.Fixed(pair.MostOhm, 0)))
 	}
 	if spec.OhmPerKm > pair.ConductorMax {
 		s.Say(sheet.Note, "unit.resistance", u.ID,
 			fmt.Sprintf("%s mohm a metre and conductor; a bus of ISO 11898-2 wants %s, which matters on tens of metres",
-				unit.Fixed(float64(spec.OhmPerKm), 0), unit.Fixed(float64(pair.ConductorMax), 0)))
+				unit.Fixed(spec.OhmPerKm, 0), unit.Fixed(pair.ConductorMax, 0)))
 	}
 	if !bus || !p.Bus.Known {
 		return

@@ -183,9 +183,9 @@ func Bundle(s *sheet.Sheet, b int, through []int) bundled {
 	if !ok || !up {
 		return bundled{}
 	}
-	says := "free air and bundle factor " + unit.Fixed(float64(f), 2)
+	says := "free air and bundle factor " + unit.Fixed(f, 2)
 	if high < 1 {
-		says += fmt.Sprintf(", %s m up", unit.Fixed(float64(s.Limits.AltitudeM), 0))
+		says += fmt.Sprintf(", %s m up", unit.Fixed(s.Limits.AltitudeM, 0))
 	}
 	return bundled{f, high, says + " in " + s.H.Branches[b].ID, true}
 }

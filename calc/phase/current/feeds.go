@@ -231,8 +231,8 @@ func SayFeed(s *sheet.Sheet, i int) {
 	}
 	if f.BeforeMM.V > s.Limits.BeforeMaxMM {
 		s.Say(sheet.Warn, "feed.before", f.ID,
-			fmt.Sprintf("%s mm run unprotected before it; the shop allows %s mm", unit.Fixed(float64(f.BeforeMM.V), 0),
-				unit.Fixed(float64(s.Limits.BeforeMaxMM), 0)))
+			fmt.Sprintf("%s mm run unprotected before it; the shop allows %s mm", unit.Fixed(f.BeforeMM.V, 0),
+				unit.Fixed(s.Limits.BeforeMaxMM, 0)))
 	}
 	switch n := f.Outputs.Or(1); {
 	case n > 1 && out.Device.Kind != protect.Electronic:
@@ -247,7 +247,7 @@ func SayFeed(s *sheet.Sheet, i int) {
 	}
 	if out.Load > out.Most {
 		s.Say(sheet.Warn, "feed.load", f.ID, fmt.Sprintf("carries %s of %s: %s at most, %s %% of it", a(out.Load), a(out.All), a(out.Most),
-			unit.Fixed(100*float64(s.Limits.FeedLoadMax), 0)))
+			unit.Fixed(100*s.Limits.FeedLoadMax, 0)))
 	}
 	SayStart(s, i)
 	SayGuards(s, i)

@@ -64,8 +64,8 @@ func Capped(s *sheet.Sheet) {
 	for _, c := range Caps(s) {
 		if c.Branch >= 0 && c.FoldMM > s.H.Branches[c.Branch].LengthMM {
 			s.Say(sheet.Note, "wire.fold", s.H.Wires[c.Wire].ID,
-				fmt.Sprintf("is folded back %s mm along %s, which is %s mm long", unit.Fixed(float64(c.FoldMM), 0),
-					s.H.Branches[c.Branch].ID, unit.Fixed(float64(s.H.Branches[c.Branch].LengthMM), 0)))
+				fmt.Sprintf("is folded back %s mm along %s, which is %s mm long", unit.Fixed(c.FoldMM, 0),
+					s.H.Branches[c.Branch].ID, unit.Fixed(s.H.Branches[c.Branch].LengthMM, 0)))
 		}
 	}
 }

@@ -250,15 +250,15 @@ func TestBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name stri
 	case len(t.SealMM) == 2:
 		if mm.Nominal < t.SealMM[0] || mm.Nominal > t.SealMM[1] {
 			s.SayLike(sheet.Stop, "cavity.seal", where, fmt.Sprint("seal ", t.SealMM, mm.Nominal),
-				fmt.Sprintf("wire %s of %s mm does not seal: %s to %s mm", c.Wires[0], unit.Fixed(float64(mm.Nominal), 2),
-					unit.Fixed(float64(t.SealMM[0]), 2), unit.Fixed(float64(t.SealMM[1]), 2)))
+				fmt.Sprintf("wire %s of %s mm does not seal: %s to %s mm", c.Wires[0], unit.Fixed(mm.Nominal, 2),
+					unit.Fixed(t.SealMM[0], 2), unit.Fixed(t.SealMM[1], 2)))
 		}
 	case known && t.Insert.V != "" && entry.SealMaxMM > 0:
 		if mm.Nominal < entry.SealMinMM || mm.Nominal > entry.SealMaxMM {
 			s.SayLike(sheet.AtMost(weaker(entry.SealStanding), sheet.Stop), "cavity.seal", where, fmt.Sprint("seal ", c.Size, mm.Nominal),
 				fmt.Sprintf("wire %s of %s mm is outside the seal of a size %s cavity, %s to %s mm; check the part's sheet", c.Wires[0],
-					unit.Fixed(float64(mm.Nominal), 2), c.Size, unit.Fixed(float64(entry.SealMinMM), 2),
-					unit.Fixed(float64(entry.SealMaxMM), 2)))
+					unit.Fixed(mm.Nominal, 2), c.Size, unit.Fixed(entry.SealMinMM, 2),
+					unit.Fixed(entry.SealMaxMM, 2)))
 		}
 	}
 }

@@ -196,7 +196,7 @@ func milsOf(e catalogue.Wire) unit.CircularMil {
 	return unit.CircularMil(math.Round(float64(e.AreaMM2.CircularMils())))
 }
 
-func mils(v unit.CircularMil) string { return unit.Fixed(float64(v), 0) }
+func mils(v unit.CircularMil) string { return unit.Fixed(v, 0) }
 
 func Side(s *sheet.Sheet, wires []int) join.Side {
 	var out join.Side
@@ -279,8 +279,8 @@ func Staggered(s *sheet.Sheet) {
 		br := &s.H.Branches[b]
 		if at < 0 || at > br.LengthMM {
 			s.Say(sheet.Stop, "splice.place", sp.ID,
-				fmt.Sprintf("lies %s mm along %s, which is %s mm long", unit.Fixed(float64(sp.OffsetMM.V), 0), br.ID,
-					unit.Fixed(float64(br.LengthMM), 0)))
+				fmt.Sprintf("lies %s mm along %s, which is %s mm long", unit.Fixed(sp.OffsetMM.V, 0), br.ID,
+					unit.Fixed(br.LengthMM, 0)))
 			continue
 		}
 		if slices.Contains(br.Environment, model.Flexing) {
@@ -297,9 +297,9 @@ func Staggered(s *sheet.Sheet) {
 			case !is:
 			case has && off-long/2 < boot.LengthMM:
 				s.Say(sheet.Warn, "splice.boot", sp.ID,
-					fmt.Sprintf("lies in the boot of %s, %s mm from its end", end, unit.Fixed(float64(off), 0)))
+					fmt.Sprintf("lies in the boot of %s, %s mm from its end", end, unit.Fixed(off, 0)))
 			case off < endMM:
-				s.Say(sheet.Note, "splice.end", sp.ID, fmt.Sprintf("lies within %s mm of a termination", unit.Fixed(float64(endMM), 0)))
+				s.Say(sheet.Note, "splice.end", sp.ID, fmt.Sprintf("lies within %s mm of a termination", unit.Fixed(endMM, 0)))
 			}
 		}
 		for j := range i {
@@ -309,7 +309,7 @@ func Staggered(s *sheet.Sheet) {
 			}
 			if want := (long+Sleeve(s, j))/2 + betweenMM; max(at-other, other-at) < want {
 				s.Say(sheet.Note, "splice.stack", sp.ID, fmt.Sprintf("lies %s mm from %s on %s: %s apart the bundle does not swell",
-					unit.Fixed(float64(max(at-other, other-at)), 0), s.H.Splices[j].ID, br.ID, unit.Fixed(float64(want), 0)))
+					unit.Fixed(max(at-other, other-at), 0), s.H.Splices[j].ID, br.ID, unit.Fixed(want, 0)))
 			}
 		}
 	}

@@ -47,7 +47,7 @@ func CutWires(s *sheet.Sheet) {
 				what = "with its return"
 			}
 			s.Say(sheet.Warn, "wire.drop", w.ID, fmt.Sprintf("drops %s V at %s A %s; the shop allows %s V",
-				unit.Fixed(float64(out.Circuit), 2), unit.Fixed(float64(w.Amps.V), 2), what, unit.Fixed(float64(most), 2)))
+				unit.Fixed(out.Circuit, 2), unit.Fixed(w.Amps.V, 2), what, unit.Fixed(most, 2)))
 		}
 	}
 }

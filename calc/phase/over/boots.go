@@ -38,19 +38,19 @@ func Boots(s *sheet.Sheet, i int) {
 		case held < boot.CableRecoveredMM:
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableRecovered).Standing, sheet.Stop), "boot.grip", t.ID,
 				fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm; build it up, and check the part's sheet", boot.ID,
-					unit.Fixed(float64(boot.CableRecoveredMM), 1), unit.Fixed(float64(held), 1)))
+					unit.Fixed(boot.CableRecoveredMM, 1), unit.Fixed(held, 1)))
 		case boot.CableSuppliedMM > 0 && d > boot.CableSuppliedMM:
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableSupplied).Standing, sheet.Stop), "boot.slide", t.ID,
 				fmt.Sprintf("%s will not pass: it opens to %s mm and the branch is %s mm; check the part's sheet", boot.ID,
-					unit.Fixed(float64(boot.CableSuppliedMM), 1), unit.Fixed(float64(d), 1)))
+					unit.Fixed(boot.CableSuppliedMM, 1), unit.Fixed(d, 1)))
 		case boot.From(boot.Read.CableRecovered).Standing != catalogue.Memory && held < cover.MinGrip*boot.CableRecoveredMM:
 			// of a size from memory it would say nothing
 			s.Say(sheet.Note, "boot.gripslittle", t.ID, fmt.Sprintf("%s grips little: %s times its recovered bore; 1.10 is wanted", boot.ID,
-				unit.Fixed(float64(held/boot.CableRecoveredMM), 2)))
+				unit.Fixed(held/boot.CableRecoveredMM, 2)))
 		case boot.From(boot.Read.CableSupplied).Standing != catalogue.Memory && boot.CableSuppliedMM > 0 &&
 			d > cover.MaxStretch*boot.CableSuppliedMM:
 			s.Say(sheet.Note, "boot.filled", t.ID, fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", boot.ID,
-				unit.Fixed(100*float64(d/boot.CableSuppliedMM), 0)))
+				unit.Fixed(100*(d/boot.CableSuppliedMM), 0)))
 		}
 	}
 }

@@ -116,7 +116,7 @@ func Cover(s *sheet.Sheet, i int) {
 		}
 		s.Say(level, "sheath.none", b.ID,
 			fmt.Sprintf("no %s tube goes over %s mm (%s) and still grips %s mm by tape: take another kind, build it up, or leave it bare",
-				kind, unit.Fixed(float64(pass.MaxMM), 1), sh.PassAt, unit.Fixed(float64(out.TapeMinMM+sh.BeneathMinMM), 1)))
+				kind, unit.Fixed(pass.MaxMM, 1), sh.PassAt, unit.Fixed(out.TapeMinMM+sh.BeneathMinMM, 1)))
 		return
 	}
 	c := sh.Others[use]
@@ -166,15 +166,15 @@ func Hot(s *sheet.Sheet, i int) {
 		}
 		seen[e.Spec] = true
 		s.Say(sheet.AtMost(wires.RatedStanding(e), sheet.Stop), "hot.wire", b.ID,
-			fmt.Sprintf("is %s degrees C around and %s is rated %s", unit.Fixed(float64(out.Ambient), 0), e.Spec,
-				unit.Fixed(float64(e.RatedC), 0)))
+			fmt.Sprintf("is %s degrees C around and %s is rated %s", unit.Fixed(out.Ambient, 0), e.Spec,
+				unit.Fixed(e.RatedC, 0)))
 	}
 	for _, t := range Tubes(s, i) {
 		if t.ServiceMaxC > 0 && out.Ambient > t.ServiceMaxC && !seen[t.Kind] {
 			seen[t.Kind] = true
 			s.Say(sheet.AtMost(t.Standing, sheet.Stop), "hot.sheath", b.ID,
-				fmt.Sprintf("is %s degrees C around and %s is for %s at most", unit.Fixed(float64(out.Ambient), 0), t.Kind,
-					unit.Fixed(float64(t.ServiceMaxC), 0)))
+				fmt.Sprintf("is %s degrees C around and %s is for %s at most", unit.Fixed(out.Ambient, 0), t.Kind,
+					unit.Fixed(t.ServiceMaxC, 0)))
 		}
 	}
 }
@@ -258,7 +258,7 @@ func SheathEnds(s *sheet.Sheet, i int) (from, to unit.Millimetre) {
 func SaySheath(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	sh, v := &out.Sheath, out.Sheath.Verdict
-	fine := func(x unit.Millimetre) string { return unit.Fixed(float64(x), 2) }
+	fine := func(x unit.Millimetre) string { return unit.Fixed(x, 2) }
 	if v.StopSlide {
 		s.Say(sheet.Stop, "sheath.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s mm too small over %s",
 			sh.Part, fine(sh.Tube.SuppliedMM), fine(-v.WorstSlideMM), sh.PassAt))
@@ -272,11 +272,11 @@ func SaySheath(s *sheet.Sheet, i int) {
 		return
 	}
 	Advise(s, i, v.Stretch, "sheath.stretch",
-		fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", sh.Part, unit.Fixed(100*float64(v.StretchRatio), 1)),
+		fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", sh.Part, unit.Fixed(100*v.StretchRatio, 1)),
 		fmt.Sprintf("%s is filled past 80 %% of its bore where every wire is at its largest", sh.Part))
 	Advise(s, i, v.Grips, "sheath.grip",
 		fmt.Sprintf("%s grips little: the bundle is %s times its recovered bore by tape; 1.10 is wanted", sh.Part,
-			unit.Fixed(float64(v.GripRatio), 2)),
+			unit.Fixed(v.GripRatio, 2)),
 		fmt.Sprintf("%s grips little where every wire is at its smallest", sh.Part))
 	Advise(s, i, v.Slides, "sheath.room",
 		fmt.Sprintf("%s has %s mm to slide over %s; %s is wanted", sh.Part, fine(v.SlideMM), sh.PassAt, fine(v.RoomMM)),

@@ -31,7 +31,7 @@ func SayRecovery(s *sheet.Sheet, i int) {
 		if _, kind, _ := bundle.FillerC(s, i, l.FillerMM); kind == "stock" {
 			s.SayLike(sheet.Stop, "filler.melts", s.H.Branches[i].ID, what,
 				fmt.Sprintf("its %s filler melts at some %s C, and %s is shrunk at %s: lay fluoropolymer or polyester, or white wire", what,
-					unit.Fixed(float64(most), 0), hot.Kind, unit.Fixed(float64(hot.RecoveryC), 0)))
+					unit.Fixed(most, 0), hot.Kind, unit.Fixed(hot.RecoveryC, 0)))
 			return
 		}
 	}

@@ -13,8 +13,8 @@ func SayMargins(s *sheet.Sheet, i int) {
 	air := s.Branches[i].Ambient
 	id := s.H.Branches[i].ID
 	if c, _, ok := AdhesiveC(s); ok && air > c {
-		s.Say(sheet.Stop, "hot.adhesive", id, fmt.Sprintf("is %s C around and the adhesive is for %s at most", unit.Fixed(float64(air), 0),
-			unit.Fixed(float64(c), 0)))
+		s.Say(sheet.Stop, "hot.adhesive", id, fmt.Sprintf("is %s C around and the adhesive is for %s at most", unit.Fixed(air, 0),
+			unit.Fixed(c, 0)))
 	}
 	for _, end := range []string{s.H.Branches[i].From, s.H.Branches[i].To} {
 		t, ok := s.X.Termination[end]
@@ -22,8 +22,8 @@ func SayMargins(s *sheet.Sheet, i int) {
 			continue
 		}
 		if l := s.H.Terminations[t].LimitC; l.Set && air > l.V {
-			s.Say(sheet.Stop, "hot.device", end, fmt.Sprintf("stands %s C and it is %s around %s", unit.Fixed(float64(l.V), 0),
-				unit.Fixed(float64(air), 0), id))
+			s.Say(sheet.Stop, "hot.device", end, fmt.Sprintf("stands %s C and it is %s around %s", unit.Fixed(l.V, 0),
+				unit.Fixed(air, 0), id))
 		}
 	}
 }

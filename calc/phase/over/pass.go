@@ -58,7 +58,7 @@ func PassFrom(s *sheet.Sheet, i, end int, from, to unit.Millimetre, lumped bool,
 	over, most := out.OverMM, max(out.OverMM, out.OverMaxMM)
 	add, _ := Beneath(s, i, first, last)
 	p := sheet.Passing{Pass: cover.Pass{NominalMM: over + add, MaxMM: most + add}, AddMM: add,
-		Over: fmt.Sprintf("the bundle, from %s to %s mm of %s", unit.Fixed(float64(from), 0), unit.Fixed(float64(to), 0), b.ID)}
+		Over: fmt.Sprintf("the bundle, from %s to %s mm of %s", unit.Fixed(from, 0), unit.Fixed(to, 0), b.ID)}
 	if add > 0 {
 		p.Over = "what lies beneath it on " + b.ID
 	}
@@ -114,7 +114,7 @@ func Bulges(s *sheet.Sheet, i int) []bulge {
 		}
 		if mm := part.OverMM - SpliceWire(s, sp.ID); mm > 0 {
 			out = append(out, bulge{at - part.LengthMM/2, at + part.LengthMM/2, mm, at,
-				fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(float64(at), 0), b.ID)})
+				fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(at, 0), b.ID)})
 		}
 	}
 	for _, c := range endsphase.Caps(s) { // a folded end lies along the bundle beside the rest
@@ -127,7 +127,7 @@ func Bulges(s *sheet.Sheet, i int) []bulge {
 		}
 		if mm := StandsOut(s, i, s.Wires[c.Wire].Dia.Nominal); mm > 0 {
 			out = append(out, bulge{from, to, mm, from, fmt.Sprintf("the folded end of %s, from %s to %s mm of %s", s.H.Wires[c.Wire].ID,
-				unit.Fixed(float64(from), 0), unit.Fixed(float64(to), 0), b.ID)})
+				unit.Fixed(from, 0), unit.Fixed(to, 0), b.ID)})
 		}
 	}
 	return out

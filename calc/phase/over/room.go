@@ -75,12 +75,12 @@ func Loops(s *sheet.Sheet) {
 		case !l.Fits && LoopJudged(s, term):
 			s.SayLike(sheet.Note, "loop.room", term.ID, "",
 				fmt.Sprintf("its loop of %s mm does not lie in %s, which has room of %s mm beside the bundle: the longest that lies in "+
-					"it is %s mm", unit.Fixed(float64(l.LoopMM), 0), term.Boot.V, unit.Fixed(float64(l.RoomMM), 1),
-					unit.Fixed(float64(l.LongestMM), 0)))
+					"it is %s mm", unit.Fixed(l.LoopMM, 0), term.Boot.V, unit.Fixed(l.RoomMM, 1),
+					unit.Fixed(l.LongestMM, 0)))
 		case l.Known && l.LoopMM > 0 && l.TurnMM > l.LoopMM:
 			s.SayLike(sheet.Note, "loop.turn", term.ID, "",
 				fmt.Sprintf("the bend of %s takes %s mm from its outer wires and the loop is %s mm: nothing is left of it there",
-					term.Boot.V, unit.Fixed(float64(l.TurnMM), 0), unit.Fixed(float64(l.LoopMM), 0)))
+					term.Boot.V, unit.Fixed(l.TurnMM, 0), unit.Fixed(l.LoopMM, 0)))
 		}
 		Space(s, term)
 	}
@@ -108,7 +108,7 @@ func Space(s *sheet.Sheet, term *model.Termination) {
 		if bend := s.Branches[b].Bend.MinMM; bend > 0 && need > term.SpaceMM.V {
 			s.Say(sheet.AtMost(boot.From(boot.Read.Length).Standing, sheet.Warn), "boot.space", term.ID,
 				fmt.Sprintf("has %s mm behind it and a straight boot with its bend takes %s: a boot of 90 degrees, or another place",
-					unit.Fixed(float64(term.SpaceMM.V), 0), unit.Fixed(float64(need), 0)))
+					unit.Fixed(term.SpaceMM.V, 0), unit.Fixed(need, 0)))
 		}
 	}
 }

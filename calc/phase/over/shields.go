@@ -85,12 +85,12 @@ func Shields(s *sheet.Sheet) {
 
 // ShieldLength judges one length by NASA-STD-8739.4 § 11.6.
 func ShieldLength(s *sheet.Sheet, id, says string, v, most, mostSensitive unit.Millimetre, sensitive bool) {
-	text := fmt.Sprintf(says, unit.Fixed(float64(v), 0))
+	text := fmt.Sprintf(says, unit.Fixed(v, 0))
 	switch {
 	case v > most:
-		s.Say(sheet.Warn, "shield.length", id, fmt.Sprintf("%s; %s at most", text, unit.Fixed(float64(most), 0)))
+		s.Say(sheet.Warn, "shield.length", id, fmt.Sprintf("%s; %s at most", text, unit.Fixed(most, 0)))
 	case sensitive && v > mostSensitive:
 		s.Say(sheet.Note, "shield.length", id,
-			fmt.Sprintf("%s; %s at most where noise matters", text, unit.Fixed(float64(mostSensitive), 0)))
+			fmt.Sprintf("%s; %s at most where noise matters", text, unit.Fixed(mostSensitive, 0)))
 	}
 }

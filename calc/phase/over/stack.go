@@ -160,9 +160,9 @@ func CoverEnds(s *sheet.Sheet, i, k int) (from, to unit.Millimetre) {
 // station is a station in words, to the tenth where it does not lie on a millimetre.
 func station(v unit.Millimetre) string {
 	if r := math.Round(float64(v)); math.Abs(float64(v)-r) >= 0.05 {
-		return unit.Fixed(float64(v), 1)
+		return unit.Fixed(v, 1)
 	}
-	return unit.Fixed(float64(v), 0)
+	return unit.Fixed(v, 0)
 }
 
 // Placed holds the stations a file gives to the branch, and tells what it cuts off; ok is
@@ -279,20 +279,20 @@ func CoverTube(s *sheet.Sheet, i int, c *sheet.Covered, held unit.Millimetre) {
 	switch {
 	case v.StopSlide:
 		s.Say(sheet.Stop, "cover.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s too small over %s", name,
-			unit.Fixed(float64(c.Tube.SuppliedMM), 2), unit.Fixed(float64(-v.WorstSlideMM), 2), c.PassAt))
+			unit.Fixed(c.Tube.SuppliedMM, 2), unit.Fixed(-v.WorstSlideMM, 2), c.PassAt))
 	case v.StopLoose:
 		s.Say(sheet.Stop, "cover.loose", b.ID, fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s by tape at its smallest",
-			name, unit.Fixed(float64(c.Tube.RecoveredMM), 2), unit.Fixed(float64(c.UnderTapeMin), 2)))
+			name, unit.Fixed(c.Tube.RecoveredMM, 2), unit.Fixed(c.UnderTapeMin, 2)))
 	case !v.Stretch.Kept:
 		s.Say(sheet.Note, "cover.stretch", b.ID, fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", name,
-			unit.Fixed(100*float64(v.StretchRatio), 1)))
+			unit.Fixed(100*v.StretchRatio, 1)))
 	case !v.Grips.Kept:
 		s.Say(sheet.Note, "cover.grip", b.ID, fmt.Sprintf("%s grips little: %s times its recovered bore; 1.10 is wanted", name,
-			unit.Fixed(float64(v.GripRatio), 2)))
+			unit.Fixed(v.GripRatio, 2)))
 	case !v.Slides.Kept:
 		s.Say(sheet.Note, "cover.room", b.ID,
-			fmt.Sprintf("%s has %s mm to slide over %s; %s is wanted", name, unit.Fixed(float64(v.SlideMM), 2), c.PassAt,
-				unit.Fixed(float64(v.RoomMM), 2)))
+			fmt.Sprintf("%s has %s mm to slide over %s; %s is wanted", name, unit.Fixed(v.SlideMM, 2), c.PassAt,
+				unit.Fixed(v.RoomMM, 2)))
 	case len(loose) > 0:
 		s.Say(sheet.Note, "cover.held", b.ID, fmt.Sprintf("%s %s", name, heldSays(loose)))
 	}

@@ -94,7 +94,7 @@ func Clocked(s *sheet.Sheet) {
 			if over > 0 && long < turnIn*over {
 				s.Say(sheet.Warn, "clock", a.ID,
 					fmt.Sprintf("is clocked %d and %s %d, %s mm apart: under %s mm (%d x over) the run does not take up the turn",
-						a.Clock.V, b.ID, b.Clock.V, unit.Fixed(float64(long), 0), unit.Fixed(float64(turnIn*over), 0), turnIn))
+						a.Clock.V, b.ID, b.Clock.V, unit.Fixed(long, 0), unit.Fixed(turnIn*over, 0), turnIn))
 			}
 		}
 	}
@@ -129,7 +129,7 @@ func Twins(s *sheet.Sheet) {
 				}
 				s.SayLike(level, "twins", a.ID, "",
 					fmt.Sprintf("is like %s, %s of it along the loom: same insert, gender and key, so the two can be swapped; key one "+
-						"otherwise", b.ID, unit.Fixed(float64(long), 0)+" mm"))
+						"otherwise", b.ID, unit.Fixed(long, 0)+" mm"))
 			}
 		}
 		if t := &s.Terms[i]; a.Insert.V == "" && len(t.Cavities) <= smallConnector {

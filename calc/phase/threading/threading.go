@@ -253,7 +253,7 @@ func ThreadEnd(s *sheet.Sheet, place string, branch int) []Threaded {
 	marked, _ := overphase.OverFrom(s, branch, place, part.LengthMM+label.OffLeast, part.LengthMM+label.OffMost)
 	if sleeve, ok := label.For(marked); ok {
 		out = append(out, Threaded{What: sheet.PartLabel, GoesOn: model.ShrunkOn, Of: place,
-			Part: fmt.Sprintf("marker sleeve %s", unit.Fixed(float64(sleeve.SuppliedMM), 1)), From: place, BoreMM: sleeve.SuppliedMM,
+			Part: fmt.Sprintf("marker sleeve %s", unit.Fixed(sleeve.SuppliedMM, 1)), From: place, BoreMM: sleeve.SuppliedMM,
 			PassMM: marked, Over: "the sheathed end",
 			Origin: catalogue.Origin{Source: "a marker-tube specification", Standing: catalogue.Published}})
 	}
@@ -330,7 +330,7 @@ func SayThreading(s *sheet.Sheet) {
 		if !t.Fits() {
 			s.Say(sheet.AtMost(part.Standing, sheet.Stop), "transition.slide", t.Of,
 				fmt.Sprintf("%s does not pass %s, %s mm, with an outlet of %s: a wider one, one that is split, or build it taped", t.Part,
-					t.Over, unit.Fixed(float64(t.PassMM), 1), unit.Fixed(float64(t.BoreMM), 1)))
+					t.Over, unit.Fixed(t.PassMM, 1), unit.Fixed(t.BoreMM, 1)))
 			continue
 		}
 		SayOutlets(s, s.H.Breakouts[j].ID, t.Part, next)
@@ -351,11 +351,11 @@ func SayOutlets(s *sheet.Sheet, place, id string, next []wires.Walk) {
 		case held < o.RecoveredMM:
 			s.Say(sheet.AtMost(part.Standing, sheet.Stop), "transition.grip", place,
 				fmt.Sprintf("its outlet for %s recovers to %s mm and lies on %s: it stays loose", name,
-					unit.Fixed(float64(o.RecoveredMM), 1), unit.Fixed(float64(held), 1)))
+					unit.Fixed(o.RecoveredMM, 1), unit.Fixed(held, 1)))
 		case d > cover.MaxStretch*o.ExpandedMM:
 			s.Say(sheet.Note, "transition.stretch", place,
 				fmt.Sprintf("its outlet for %s is filled to %s %% of its bore; 80 at most is advised", name,
-					unit.Fixed(100*float64(d/o.ExpandedMM), 0)))
+					unit.Fixed(100*(d/o.ExpandedMM), 0)))
 		}
 	}
 }

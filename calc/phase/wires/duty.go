@@ -160,7 +160,7 @@ func Pulses(s *sheet.Sheet, k int) {
 		out.Burns = true
 		s.Say(sheet.AtMost(catalogue.Weakest(out.Entry.Standing, RatedStanding(out.Entry)), sheet.Stop), "wire.pulse", w.ID,
 			fmt.Sprintf("%s A for %s s brings its conductor above %s C in one go: take a thicker size", sheet.PlainAmps(amps),
-				sheet.Plain(float64(on)), unit.Fixed(float64(out.Entry.RatedC), 0)))
+				sheet.Plain(float64(on)), unit.Fixed(out.Entry.RatedC, 0)))
 	}
 }
 
@@ -190,12 +190,12 @@ func Measured(s *sheet.Sheet, k int) {
 		s.Say(sheet.Warn, "wire.measured", w.ID,
 			fmt.Sprintf("%s V measured, and the wire explains %s V at %s A: %s V are lost elsewhere, in contacts, crimps, splices or the "+
 				"ground point, and make %s W there",
-				unit.Fixed(float64(w.DropV.V), 2), unit.Fixed(float64(out.Drop), 2), sheet.PlainAmps(w.Amps.V),
-				unit.Fixed(float64(lost), 2),
+				unit.Fixed(w.DropV.V, 2), unit.Fixed(out.Drop, 2), sheet.PlainAmps(w.Amps.V),
+				unit.Fixed(lost, 2),
 				unit.Fixed(float64(lost)*float64(w.Amps.V), 0)))
 	case w.DropV.V < out.Drop/2:
 		s.Say(sheet.Note, "wire.measured", w.ID,
 			fmt.Sprintf("%s V measured where the wire alone explains %s V at %s A: was it carrying that?",
-				unit.Fixed(float64(w.DropV.V), 2), unit.Fixed(float64(out.Drop), 2), sheet.PlainAmps(w.Amps.V)))
+				unit.Fixed(w.DropV.V, 2), unit.Fixed(out.Drop, 2), sheet.PlainAmps(w.Amps.V)))
 	}
 }

@@ -67,7 +67,7 @@ func SayParts(s *sheet.Sheet) {
 		case tube && p.WallMM.Set && p.WallMM.V > MostWall(t):
 			s.Say(sheet.Stop, "part.size", p.ID,
 				fmt.Sprintf("its wall is read off as %s mm and it recovers to %s mm: %s at most is taken for a wall",
-					unit.Fixed(float64(p.WallMM.V), 2), unit.Fixed(float64(t.RecoveredMM), 2), unit.Fixed(float64(MostWall(t)), 2)))
+					unit.Fixed(p.WallMM.V, 2), unit.Fixed(t.RecoveredMM, 2), unit.Fixed(MostWall(t), 2)))
 		case boot:
 			if says, ok := Shrinks(b); !ok {
 				s.Say(sheet.Stop, "part.size", p.ID, says)
@@ -89,7 +89,7 @@ func Shrinks(b catalogue.Boot) (says string, ok bool) {
 	}{{"cable", b.CableRecoveredMM, b.CableSuppliedMM}, {"connector", b.LipRecoveredMM, b.LipSuppliedMM}} {
 		if two.least > 0 && two.biggest > 0 && two.least >= two.biggest {
 			return fmt.Sprintf("at the %s it would shrink to %s mm from %s: the bore recovered is the lesser one", two.where,
-				unit.Fixed(float64(two.least), 2), unit.Fixed(float64(two.biggest), 2)), false
+				unit.Fixed(two.least, 2), unit.Fixed(two.biggest, 2)), false
 		}
 	}
 	return "", true

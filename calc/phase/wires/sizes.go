@@ -20,7 +20,7 @@ const MaxVolts unit.Volt = 60
 func SizeWires(s *sheet.Sheet) {
 	if s.H.Head.SupplyV.V > MaxVolts {
 		s.Say(sheet.Stop, "supply", "harness", fmt.Sprintf("supply is %s V; above %s V DC is outside what this sheet rates",
-			unit.Fixed(float64(s.H.Head.SupplyV.V), 0), unit.Fixed(float64(MaxVolts), 0)))
+			unit.Fixed(s.H.Head.SupplyV.V, 0), unit.Fixed(MaxVolts, 0)))
 	}
 	if s.Limits.LayRatio <= 0 {
 		s.Say(sheet.Stop, "lay.ratio", "rules", "lay_ratio must be more than 0; 8 to 16 is usual")

@@ -78,7 +78,7 @@ func BillWire(s *sheet.Sheet) []BillRow {
 		more := unit.Millimetre(orderMore)
 		if c, ok := s.Cat.Correction("wire used, " + r.Spec + " " + r.Size); ok { // what this shop takes off a reel
 			more = max(0, unit.Millimetre(c.Bias+2*c.Spread))
-			says = append(says, fmt.Sprintf("this shop takes %s %% more than it cuts", unit.Fixed(100*float64(c.Bias), 1)))
+			says = append(says, fmt.Sprintf("this shop takes %s %% more than it cuts", unit.Fixed(100*c.Bias, 1)))
 		}
 		want := r.NeedMM*(1+more) + unit.Millimetre(crimps[[2]string{r.Spec, r.Size}])*sampleMM
 		if row.Order = metres(max(0, want-r.ShelfMM)); r.Shelved {
@@ -107,7 +107,7 @@ func BillFiller(s *sheet.Sheet) []BillRow {
 	slices.Sort(sizes)
 	var out []BillRow
 	for _, d := range sizes {
-		out = append(out, BillRow{Group: "filler", Part: unit.Fixed(float64(d), 2) + " mm", Says: s.Limits.FillerOf,
+		out = append(out, BillRow{Group: "filler", Part: unit.Fixed(d, 2) + " mm", Says: s.Limits.FillerOf,
 			Need: metres(length[d]), Order: metres(length[d] * (1 + orderMore)), Metres: true})
 	}
 	return out

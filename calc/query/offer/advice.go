@@ -57,7 +57,7 @@ func Doubts(s *sheet.Sheet, k int) string {
 	}
 	for _, i := range append(slices.Clone(wires.Serves(s, k)), k) {
 		if most := wires.DropLimit(s, i); s.Wires[i].DropKnown && s.Wires[i].Circuit > most {
-			return fmt.Sprintf("drops %s V of %s", unit.Fixed(float64(s.Wires[i].Circuit), 2), unit.Fixed(float64(most), 2))
+			return fmt.Sprintf("drops %s V of %s", unit.Fixed(s.Wires[i].Circuit, 2), unit.Fixed(most, 2))
 		}
 	}
 	return ""
@@ -128,7 +128,7 @@ func Advise(s *sheet.Sheet) (changes []Change, h *model.Harness, none []int) {
 	for _, k := range slices.Sorted(maps.Keys(want)) {
 		w, c := &sound.H.Wires[k], &sound.Wires[k]
 		key := fmt.Sprint(w.Spec, w.Size, w.Amps, w.OnS, w.PeriodS, w.RestA, w.Return, c.Heats, c.Path, c.Guard,
-			unit.Fixed(float64(c.Bound.Amps), 2), unit.Fixed(float64(c.Circuit), 4), EndSizes(s, k))
+			unit.Fixed(c.Bound.Amps, 2), unit.Fixed(c.Circuit, 4), EndSizes(s, k))
 		size, tried := like[key]
 		if !tried {
 			size, _ = SmallestThatDoes(sound, k)

@@ -121,7 +121,7 @@ func Run(s *sheet.Sheet) []RunStep {
 		out = append(out, h)
 	}
 	for _, c := range lists.CutList(s) {
-		step := RunStep{Key: fmt.Sprintf("cut %s %s %s", c.Spec, c.Size, unit.Fixed(float64(c.CutMM), 0)), Kind: CutStep,
+		step := RunStep{Key: fmt.Sprintf("cut %s %s %s", c.Spec, c.Size, unit.Fixed(c.CutMM, 0)), Kind: CutStep,
 			Of: c.Spec + " " + c.Size, Cut: c}
 		for _, k := range c.Wires {
 			step.cut = append(step.cut, "cut "+s.H.Wires[k].ID)

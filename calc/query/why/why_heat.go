@@ -67,7 +67,7 @@ func (e Explainer) wireLimit(f Figure) (Why, bool) {
 				margin := float64(e.Limits.BundleMargin)
 				w.Says = "the current that brings its conductor to its rating in the steady heat balance, the others as entered, times " +
 					"the margin: the balance comes out 10 to 20 % too favourable for dense bundles"
-				w.In = []Input{known(fmt.Sprintf("brings it to %s C", unit.Fixed(float64(e.Wires[k].Entry.RatedC), 0)),
+				w.In = []Input{known(fmt.Sprintf("brings it to %s C", unit.Fixed(e.Wires[k].Entry.RatedC, 0)),
 					float64(c.Limit)/margin, Amperes, fromMemory), shop("margin", margin, Times, e.H.Rules.BundleMargin.Set)}
 				w.make = func(in []float64) float64 { return in[0] * in[1] }
 				return w, true
@@ -91,13 +91,13 @@ func (e Explainer) wireLimit(f Figure) (Why, bool) {
 		high, _ := derate.Altitude(unit.Millimetre(e.Limits.AltitudeM * 1000))
 		w.Says = "the current of one wire in free air for its rise over the air, times the factor of a bundle of so many wires with so " +
 			"much of it in use"
-		w.In = []Input{known(fmt.Sprintf("free air, %s C over the air", unit.Fixed(float64(ent.RatedC-air), 0)), float64(free), Amperes,
+		w.In = []Input{known(fmt.Sprintf("free air, %s C over the air", unit.Fixed(ent.RatedC-air, 0)), float64(free), Amperes,
 			ac),
 			known(fmt.Sprintf("factor of %d wires", len(through)), float64(in.F), Times,
 				catalogue.Origin{Source: "bundle chart of MIL-W-5088L", Standing: ac.Standing})}
 		w.make = func(in []float64) float64 { return in[0] * in[1] }
 		if high < 1 {
-			w.In = append(w.In, known("thin air at "+unit.Fixed(float64(e.Limits.AltitudeM), 0)+" m", float64(high), Times, fromMemory))
+			w.In = append(w.In, known("thin air at "+unit.Fixed(e.Limits.AltitudeM, 0)+" m", float64(high), Times, fromMemory))
 			w.make = func(in []float64) float64 { return in[0] * in[1] * in[2] }
 		}
 		return w, true

@@ -3,6 +3,7 @@ package why
 import (
 	"fmt"
 	"math"
+	"strconv"
 
 	"contralay/calc/sheet"
 	"contralay/model/catalogue"
@@ -19,7 +20,7 @@ func (e Explainer) asLearned(b *sheet.Branch, w Why) Why {
 		return w
 	}
 	w.Says += fmt.Sprintf(", and what the shop has measured of it: %s readings, spread %s %%, accepted %s",
-		unit.Fixed(float64(l.Readings), 0), unit.Fixed(100*float64(l.Spread), 1), l.On)
+		strconv.Itoa(l.Readings), unit.Fixed(100*l.Spread, 1), l.On)
 	w.In = append(w.In, e.learned(l))
 	w.make = func(in []float64) float64 { return in[0] * (1 + in[1]) }
 	return w
@@ -29,7 +30,7 @@ func (e Explainer) asLearned(b *sheet.Branch, w Why) Why {
 func (e Explainer) learned(l *sheet.Learned) Input {
 	return known("measured stands over predicted by", float64(l.Bias), Percent,
 		catalogue.Origin{Source: fmt.Sprintf("%s: %d readings of this shop, %s to %s %%, of %s", l.Of, l.Readings,
-			unit.Fixed(100*float64(l.Low), 1), unit.Fixed(100*float64(l.High), 1), l.From), Standing: catalogue.House})
+			unit.Fixed(100*l.Low, 1), unit.Fixed(100*l.High, 1), l.From), Standing: catalogue.House})
 }
 
 // learnedBand is an end of the band: that of the wires with the correction, or twice the

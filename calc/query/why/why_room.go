@@ -39,7 +39,7 @@ func (e Explainer) branchFloor(f Figure) (Why, bool) {
 			return math.Sqrt(sum)
 		}}
 	for _, d := range sizes {
-		w.In = append(w.In, exact(fmt.Sprintf("how many of %s mm", unit.Fixed(float64(d), 2)), float64(n[d]), Times),
+		w.In = append(w.In, exact(fmt.Sprintf("how many of %s mm", unit.Fixed(d, 2)), float64(n[d]), Times),
 			known("their diameter", float64(d), Diameter, catalogue.Origin{Source: "over of the components", Standing: b.Standing}))
 	}
 	return w, true

@@ -66,7 +66,7 @@ func BuildPage(m *desk.Model, w int) desk.Page {
 		switch {
 		case l.LayMM > 0:
 			line("", fmt.Sprintf("%s: %d, %s, turn %s %s, %s turns, over %s %s", head, len(l.Members), l.Hand, m.Sys.Length(l.LayMM),
-				m.Sys.Name(), unit.Fixed(float64(l.Turns), 1), m.Sys.Diameter(l.OverMM), m.Sys.Name()), why...)
+				m.Sys.Name(), unit.Fixed(l.Turns, 1), m.Sys.Diameter(l.OverMM), m.Sys.Name()), why...)
 		default:
 			line("", fmt.Sprintf("%s: %d, straight, over %s %s", head, len(l.Members), m.Sys.Diameter(l.OverMM), m.Sys.Name()), why...)
 		}

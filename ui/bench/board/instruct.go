@@ -125,7 +125,7 @@ func SayLay(m *desk.Model, s run.RunStep) instruction {
 		turn := paper.Turn(l.LayMM)
 		out.large[1] = fmt.Sprintf("%d pieces turn %s", len(l.Members), m.Sys.Length(turn))
 		how = fmt.Sprintf("Start at %s, %s, one turn in %s %s, %s turns", mb.From, l.Hand, m.Sys.Length(turn), m.Sys.Name(),
-			unit.Fixed(float64(l.Turns), 1))
+			unit.Fixed(l.Turns, 1))
 	}
 	var ids []string
 	for k, c := range l.Members {

@@ -54,7 +54,7 @@ func (m *Model) WireDetail(i int, comp string) string {
 		text += fmt.Sprintf(", over %s %s", m.diaText(c.Dia.Nominal, c.Dia), m.Sys.Name())
 	}
 	if c.DropKnown {
-		text += fmt.Sprintf(", drops %s V", unit.Fixed(float64(c.Circuit), 2))
+		text += fmt.Sprintf(", drops %s V", unit.Fixed(c.Circuit, 2))
 	}
 	if comp != w.ID {
 		text += ", in " + comp
@@ -77,7 +77,7 @@ func MostText(c *sheet.Wire) string {
 	if !c.Bounded {
 		return "-"
 	}
-	t := unit.Fixed(float64(c.Bound.Amps), 1)
+	t := unit.Fixed(c.Bound.Amps, 1)
 	if c.Bound.Standing == catalogue.Memory {
 		t += "~"
 	}
@@ -89,7 +89,7 @@ func HotText(c *sheet.Wire) string {
 	if !c.HottestKnown {
 		return "-"
 	}
-	return unit.Fixed(float64(c.HottestC), 0)
+	return unit.Fixed(c.HottestC, 0)
 }
 
 func (m *Model) diaText(v unit.Millimetre, d sheet.Dia) string {

@@ -126,7 +126,7 @@ func FillerSays(m *desk.Model, d unit.Millimetre) string {
 	c, what, known := bundle.FillerC(m.Sheet, m.Branch, d)
 	heat := "its sheet says to what heat"
 	if known {
-		heat = fmt.Sprintf("to %s C", unit.Fixed(float64(c), 0))
+		heat = fmt.Sprintf("to %s C", unit.Fixed(c, 0))
 	}
 	return fmt.Sprintf("%s %s %s, one more, %s", m.Sys.Fine(d), m.Sys.Name(), what, heat)
 }

@@ -188,16 +188,16 @@ func LayerDetail(m *desk.Model, k int, l *sheet.Layer) string {
 	case k == 0:
 		closes = ""
 	case l.Lift > m.Sheet.Limits.LiftTight:
-		closes = fmt.Sprintf("will not close: stands %s mm proud", unit.Fixed(float64(l.ProudMM), 2))
+		closes = fmt.Sprintf("will not close: stands %s mm proud", unit.Fixed(l.ProudMM, 2))
 	case l.Lift > m.Sheet.Limits.LiftMax:
-		closes = fmt.Sprintf("tight: stands %s mm proud", unit.Fixed(float64(l.ProudMM), 2))
+		closes = fmt.Sprintf("tight: stands %s mm proud", unit.Fixed(l.ProudMM, 2))
 	}
 	text := words.Capital(model.LayerName(k))
 	if closes != "" {
 		text += " " + closes
 	}
 	if l.LayMM > 0 {
-		text += fmt.Sprintf(", %s, turn %s %s, %s turns", l.Hand, m.Sys.Length(l.LayMM), m.Sys.Name(), unit.Fixed(float64(l.Turns), 1))
+		text += fmt.Sprintf(", %s, turn %s %s, %s turns", l.Hand, m.Sys.Length(l.LayMM), m.Sys.Name(), unit.Fixed(l.Turns, 1))
 	}
 	if l.FlatMM > 0 && k > 0 {
 		text += fmt.Sprintf(", in the bend %s of %s", m.Sys.Fine(l.BentMM), m.Sys.Fine(l.FlatMM))

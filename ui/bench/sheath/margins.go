@@ -36,8 +36,8 @@ func MarginOf(m *desk.Model, g threading.Margin) desk.Row {
 			return why.Stated(name, "by "+from.Source, float64(v), why.Celsius, from), true
 		}}
 	}
-	return desk.Row{Key: g.What, Mark: mark, Text: fmt.Sprintf("%s C  %s, %s of %s%s", unit.Fixed(float64(g.Left()), 0),
-		draw.Cut(g.What, 30, m.Cfg.ASCII), unit.Fixed(float64(g.AtC), 0), unit.Fixed(float64(g.LimitC), 0), mem),
+	return desk.Row{Key: g.What, Mark: mark, Text: fmt.Sprintf("%s C  %s, %s of %s%s", unit.Fixed(g.Left(), 0),
+		draw.Cut(g.What, 30, m.Cfg.ASCII), unit.Fixed(g.AtC, 0), unit.Fixed(g.LimitC, 0), mem),
 		Why: []desk.Reason{say("what "+g.What+" stands", g.LimitC, g.Origin),
 			say("what it meets here", g.AtC, catalogue.Origin{Source: "the air, or the heat balance", Standing: catalogue.Memory})}}
 }

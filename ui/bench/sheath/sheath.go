@@ -63,7 +63,7 @@ func SheathPage(m *desk.Model, w int) desk.Page {
 		r := desk.Row{
 			Text: fmt.Sprintf("%s %s%6s %s%5s %5s", in, draw.Fit(c.Tube.ShelfLabel, wide-1, m.Cfg.ASCII)+" ", m.Sys.Fine(c.Verdict.SlideMM),
 				where(worst, fmt.Sprintf("%6s ", m.Sys.Fine(c.Verdict.WorstSlideMM))),
-				unit.Fixed(float64(c.Verdict.GripRatio), 2), over),
+				unit.Fixed(c.Verdict.GripRatio, 2), over),
 			Detail: TubeSays(m, c), Mark: mark,
 			Enter: func(m *desk.Model) { TakeTube(m, id) },
 			Show: func(m *desk.Model) *desk.Model {
@@ -153,7 +153,7 @@ func Ranked(m *desk.Model, sh *sheet.Sheath) string {
 	if first.KeepsAll() {
 		kept = "keeps all"
 	}
-	out := fmt.Sprintf("1st %s, lightest, %s g", kept, unit.Fixed(float64(all[0].Gram), 1))
+	out := fmt.Sprintf("1st %s, lightest, %s g", kept, unit.Fixed(all[0].Gram, 1))
 	for k, c := range all[1:] {
 		out += fmt.Sprintf("; %s %s", []string{"2nd", "3rd"}[k], Fault(m, c, first))
 	}
@@ -169,13 +169,13 @@ func Fault(m *desk.Model, c sheet.Choice, first cover.Verdict) string {
 	case v.StopLoose:
 		return "loose"
 	case !v.Stretch.Kept && first.Stretch.Kept:
-		return fmt.Sprintf("filled to %s %%", unit.Fixed(100*float64(v.StretchRatio), 0))
+		return fmt.Sprintf("filled to %s %%", unit.Fixed(100*v.StretchRatio, 0))
 	case !v.Grips.Kept && first.Grips.Kept:
-		return "grips by " + unit.Fixed(float64(v.GripRatio), 2)
+		return "grips by " + unit.Fixed(v.GripRatio, 2)
 	case !v.Slides.Kept && first.Slides.Kept:
 		return m.Sys.Fine(v.SlideMM) + " " + m.Sys.Name() + " to slide"
 	}
-	return unit.Fixed(float64(c.Gram), 1) + " g"
+	return unit.Fixed(c.Gram, 1) + " g"
 }
 
 // ShownTubes is the best three, and the one in use wherever it ranks.
@@ -214,7 +214,7 @@ func TubeSays(m *desk.Model, c sheet.Choice) string {
 	if !v.Grips.Kept {
 		grip = "grips little, 1.10 is wanted"
 	}
-	return fmt.Sprintf("%s, %s; wall %s %s, %s g, cut %s", slide, grip, m.Sys.Fine(v.WallMM), m.Sys.Name(), unit.Fixed(float64(c.Gram), 1),
+	return fmt.Sprintf("%s, %s; wall %s %s, %s g, cut %s", slide, grip, m.Sys.Fine(v.WallMM), m.Sys.Name(), unit.Fixed(c.Gram, 1),
 		m.Sys.Length(c.CutMM))
 }
 

@@ -50,8 +50,8 @@ func ThreadRows(m *desk.Model, all []threading.Threaded, w int) []desk.Row {
 			}
 		}
 		if t.What == "label" {
-			room += fmt.Sprintf("; sits %s to %s mm off the boot's tail", unit.Fixed(float64(label.OffLeast), 0),
-				unit.Fixed(float64(label.OffMost), 0))
+			room += fmt.Sprintf("; sits %s to %s mm off the boot's tail", unit.Fixed(label.OffLeast, 0),
+				unit.Fixed(label.OffMost, 0))
 			for _, v := range []unit.Millimetre{label.OffLeast, label.OffMost} {
 				why = append(why, desk.Reason{Made: func() (whyquery.Why, bool) {
 					return whyquery.Stated("where a label sits", "read from the connector, on the clocked side", float64(v),

@@ -245,6 +245,6 @@ func WholeText(m *desk.Model) string {
 	if slices.ContainsFunc(m.H.Terminations, func(t model.Termination) bool { return t.Clock.Set || t.BootClock.Set }) {
 		clocked = "   key and boot by the clock, from the wire side"
 	}
-	return t + fmt.Sprintf("   wire %s m   mass %s"+clocked, unit.Fixed(float64(m.Sheet.Totals.WireMM)/1000, 1),
+	return t + fmt.Sprintf("   wire %s m   mass %s"+clocked, unit.Fixed(m.Sheet.Totals.WireMM/1000, 1),
 		words.Grams(m.Sheet.Totals.Gram, m.Sheet.Totals.GramKnown))
 }

@@ -43,10 +43,10 @@ func ListRows(m *desk.Model) []desk.Row {
 		if name := c.Spec + " " + c.Size; name != reel {
 			reel = name
 			r := need[name]
-			text := fmt.Sprintf("%s %s: %s m", c.Spec, paper.Size(&model.Wire{Size: c.Size}), unit.Fixed(float64(r.NeedMM)/1000, 1))
+			text := fmt.Sprintf("%s %s: %s m", c.Spec, paper.Size(&model.Wire{Size: c.Size}), unit.Fixed(r.NeedMM/1000, 1))
 			mark := ""
 			if r.Shelved {
-				text += fmt.Sprintf(" of %s m on the shelf", unit.Fixed(float64(r.ShelfMM)/1000, 1))
+				text += fmt.Sprintf(" of %s m on the shelf", unit.Fixed(r.ShelfMM/1000, 1))
 				if r.NeedMM > r.ShelfMM {
 					mark = "?"
 				}
@@ -120,13 +120,13 @@ func CrimpRow(m *desk.Model, c lists.CrimpRow) desk.Row {
 		}})
 	}
 	if c.StripMin > 0 {
-		text += fmt.Sprintf("  strip %s to %s mm", unit.Fixed(float64(c.StripMin), 1), unit.Fixed(float64(c.StripMax), 1))
+		text += fmt.Sprintf("  strip %s to %s mm", unit.Fixed(c.StripMin, 1), unit.Fixed(c.StripMax, 1))
 		gap := catalogue.Origin{Source: "well depth and gap (NASA-STD-8739.4 § 10.1.7)", Standing: catalogue.Practice}
 		say("strip at least", float64(c.StripMin), whyquery.Length, gap)
 		say("strip at most", float64(c.StripMax), whyquery.Length, gap)
 	}
 	if c.PullN > 0 {
-		text += fmt.Sprintf("  pull %s%s N", unit.Fixed(float64(c.PullN), 0), words.MemMark(c.PullBy.Standing == catalogue.Memory))
+		text += fmt.Sprintf("  pull %s%s N", unit.Fixed(c.PullN, 0), words.MemMark(c.PullBy.Standing == catalogue.Memory))
 		say("a sample must hold, N", float64(c.PullN), whyquery.Times, c.PullBy)
 	}
 	detail := "no tool is known for it: its maker's sheet"

@@ -80,7 +80,7 @@ func MeasuredRow(m *desk.Model, id string) desk.Row {
 		value = words.Trim(float64(w.DropV.V))
 		text = value + " V measured"
 		if c.DropKnown {
-			text += fmt.Sprintf(", %s explained", unit.Fixed(float64(c.Drop), 2))
+			text += fmt.Sprintf(", %s explained", unit.Fixed(c.Drop, 2))
 		}
 	}
 	return desk.Row{Key: "measured", Id: id, Text: fmt.Sprintf("%-12s %s", "drop", text),
@@ -114,8 +114,8 @@ func PairRows(m *desk.Model, id string) []desk.Row {
 	if m.H.Wires[k].Role.V != model.RoleData && m.H.Units[u].Kbit.V <= 0 {
 		return nil
 	}
-	text := fmt.Sprintf("pair %s      about %s ohm alone in air, loop %s mohm/m", name, unit.Fixed(float64(p.Ohm), 0),
-		unit.Fixed(float64(p.Loop), 0))
+	text := fmt.Sprintf("pair %s      about %s ohm alone in air, loop %s mohm/m", name, unit.Fixed(p.Ohm, 0),
+		unit.Fixed(p.Loop, 0))
 	detail := "a shield, a sheath and wires beside it lower it; the formula was fitted to tighter twist"
 	rows := []desk.Row{{Key: "pair", Id: name, Text: text, Detail: detail, Why: desk.Figs(name, 0, "", "unit.ohm", "unit.loop"),
 		Step: func(m *desk.Model, by int) { StepRate(m, name, by) },

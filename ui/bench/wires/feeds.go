@@ -36,7 +36,7 @@ func LoadText(m *desk.Model, i int) string {
 	if !f.Known {
 		return "-"
 	}
-	return fmt.Sprintf("%s of %s A", unit.Fixed(float64(f.Load), 1), unit.Fixed(float64(f.Most), 1))
+	return fmt.Sprintf("%s of %s A", unit.Fixed(f.Load, 1), unit.Fixed(f.Most, 1))
 }
 
 // FeedsRow opens the list of feeds.
@@ -90,7 +90,7 @@ func FeedPage(m *desk.Model, id string) desk.Page {
 			mem = "~"
 		}
 		p.Lines = append(p.Lines, fmt.Sprintf("carries %s; sure to open from %s%s A", LoadText(m, i),
-			unit.Fixed(float64(fd.Device.NeedsToOpen()), 1), mem))
+			unit.Fixed(fd.Device.NeedsToOpen(), 1), mem))
 	}
 	there := func(m *desk.Model) bool { _, ok := m.Sheet.X.Feed[id]; return ok }
 	add := func(r desk.Row) { p.Rows = append(p.Rows, r) }
@@ -207,16 +207,16 @@ func GuardRow(m *desk.Model, feed string, i, n, k int, how string) desk.Row {
 	}
 	may := "-"
 	if b, ok := current.BoundBeside(m.Sheet, k); ok {
-		may = unit.Fixed(float64(b.Amps), 1) + words.MemMark(b.Standing == catalogue.Memory)
+		may = unit.Fixed(b.Amps, 1) + words.MemMark(b.Standing == catalogue.Memory)
 	}
 	r.Text = fmt.Sprintf("%s %s %s %s A, may carry %s", draw.Fit(id, 5, m.Cfg.ASCII), draw.Fit(w.Signal.V, 17, m.Cfg.ASCII),
 		draw.Fit(how, 11, m.Cfg.ASCII), desk.CarriesText(m.Sheet, k), may)
 	if far, ok := current.ShortA(m.Sheet, i, n); ok {
-		r.Text += fmt.Sprintf(", shorted %s", unit.Fixed(float64(far), 0))
+		r.Text += fmt.Sprintf(", shorted %s", unit.Fixed(far, 0))
 	}
 	if lets, bears, mem, ok := current.ShortBears(m.Sheet, i, n); ok {
 		r.Detail = fmt.Sprintf("a short lets %s%s A2s through, its conductor bears %s%s; Enter opens the wire",
-			unit.Fixed(float64(lets), 0), words.MemMark(mem), unit.Fixed(float64(bears), 0), words.MemMark(mem))
+			unit.Fixed(lets, 0), words.MemMark(mem), unit.Fixed(bears, 0), words.MemMark(mem))
 	}
 	return r
 }

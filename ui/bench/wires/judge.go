@@ -70,7 +70,7 @@ func judgeScreen() desk.Screen {
 			hw, c := &m.H.Wires[i], &m.Sheet.Wires[i]
 			drop, by := "-", "-"
 			if c.DropKnown {
-				drop = unit.Fixed(float64(c.Circuit), 2)
+				drop = unit.Fixed(c.Circuit, 2)
 			}
 			if c.Bounded {
 				by = c.Bound.By

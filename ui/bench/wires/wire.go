@@ -133,7 +133,7 @@ func WirePage(m *desk.Model, id string) desk.Page {
 			in = "= "
 		}
 		p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint("limit ", n), Id: comp,
-			Text:   fmt.Sprintf("%smay carry %s%s A  %s", in, unit.Fixed(float64(l.Amps), 1), mem, l.By),
+			Text:   fmt.Sprintf("%smay carry %s%s A  %s", in, unit.Fixed(l.Amps, 1), mem, l.By),
 			Detail: l.By + "; Enter says how it was made, and what it assumes", Why: desk.Figs(id, n, "", "wire.limit")})
 	}
 	if c.Finished > 0 {

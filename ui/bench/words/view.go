@@ -23,5 +23,5 @@ func Grams(g unit.Gram, known bool) string {
 	if !known {
 		return "-"
 	}
-	return unit.Fixed(float64(g), 0) + " g"
+	return unit.Fixed(g, 0) + " g"
 }
