@@ -108,6 +108,10 @@ func mayImport(pkg, own string) string {
 		if under(own, "calc") && !under(own, "calc/formula") || under(own, "model") && own != "model/unit" {
 			return "a formula knows quantities, not nouns"
 		}
+	case pkg == "model/file/schema":
+		if own != "model" && own != "model/unit" {
+			return "a schema knows the nouns and their quantities; the file reads and saves"
+		}
 	case pkg == "calc/sheet":
 		if under(own, "calc") && !under(own, "calc/formula") {
 			return "a sheet knows no phase and no query"
@@ -177,6 +181,7 @@ func TestMayImport(t *testing.T) {
 		may      bool
 	}{
 		{"calc", "ui/bench", false}, {"model", "calc/sheet", false}, {"cmd/contralay", "calc", true},
+		{"model/file", "model/file/schema", true}, {"model/file/schema", "model/file", false}, {"model/file/schema", "model", true},
 		{"calc/formula/lay", "model", false}, {"calc/formula/lay", "model/unit", true}, {"calc/formula/plan", "calc/formula/lay", true},
 		{"calc/formula/lay", "calc/sheet", false}, {"calc/sheet", "calc/phase/wires", false}, {"calc/sheet", "calc/formula/lay", true},
 		{"calc/phase/ends", "calc/phase/wires", true}, {"calc/phase/wires", "calc/phase/ends", false}, {"calc/phase/wires", "calc", false},

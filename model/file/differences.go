@@ -1,6 +1,7 @@
 package file
 
 import (
+	"contralay/model/file/schema"
 	"fmt"
 	"slices"
 	"strings"
@@ -40,6 +41,9 @@ type written struct {
 	name string // "wire 101", "branch T1, layer 2"
 	keys []line
 }
+
+// line is one key and the text of its value.
+type line struct{ name, value string }
 
 // writtenTables parts the text of a document into its tables, each under the name a
 // person would give it: by its id, else by its place.
@@ -99,14 +103,14 @@ func differing(was, is written) []string {
 		switch o := value(was, l.name); {
 		case o == l.value:
 		case o == "":
-			out = append(out, fmt.Sprintf("%s: %s is %s, was not given", is.name, l.name, short(l.value)))
+			out = append(out, fmt.Sprintf("%s: %s is %s, was not given", is.name, l.name, schema.Short(l.value)))
 		default:
-			out = append(out, fmt.Sprintf("%s: %s is %s, was %s", is.name, l.name, short(l.value), short(o)))
+			out = append(out, fmt.Sprintf("%s: %s is %s, was %s", is.name, l.name, schema.Short(l.value), schema.Short(o)))
 		}
 	}
 	for _, l := range was.keys {
 		if value(is, l.name) == "" {
-			out = append(out, fmt.Sprintf("%s: %s was %s, is not given", is.name, l.name, short(l.value)))
+			out = append(out, fmt.Sprintf("%s: %s was %s, is not given", is.name, l.name, schema.Short(l.value)))
 		}
 	}
 	return out

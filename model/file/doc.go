@@ -11,8 +11,8 @@
 // within a table, floats with a decimal point; what was left out stays out. A text
 // that was written here is read and written again byte for byte.
 //
-// One schema per table (schema.go) names the keys in order, each with its kind and
-// its place in the Go struct, and drives both ways, so that they cannot drift.
+// The package schema names the keys of each table in order, each with its kind and its
+// place in the Go struct, and drives both ways, so that they cannot drift.
 //
 // The comment block at the head of a file is kept. Other comments are counted
 // (Document.LostComments) so that a program can say what a save would lose.

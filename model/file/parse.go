@@ -10,6 +10,7 @@ import (
 	"github.com/BurntSushi/toml"
 
 	"contralay/model"
+	"contralay/model/file/schema"
 )
 
 // Document is a file in memory.
@@ -62,14 +63,8 @@ func Parse(text []byte, name string) (Document, error) {
 	if _, err := toml.Decode(source, &raw); err != nil {
 		return Document{}, Errors{syntax(name, err)}
 	}
-	d := &decoder{file: name, lines: s.lines, at: map[string]bool{}}
 	var doc Document
-	if d.format(raw); len(d.errs) > 0 {
-		return Document{}, d.errs
-	}
-	readTable(d, document(), &doc.Harness, raw, place{})
-	d.check(&doc.Harness)
-	if err := limited(name, d.errs); err != nil {
+	if err := limited(name, located(schema.Read(raw, &doc.Harness), name, s.lines)); err != nil {
 		return Document{}, err
 	}
 	doc.Head = headOf(source)
@@ -77,40 +72,17 @@ func Parse(text []byte, name string) (Document, error) {
 	return doc, nil
 }
 
-// format is judged before anything else: of another format nothing is known.
-func (d *decoder) format(raw map[string]any) {
-	k := formatKey()
-	at := place{}.key(k.name)
-	v, given := raw[k.name]
-	if !given {
-		d.errs = append(d.errs, &Error{d.file, 1, at.where, fmt.Sprintf("is missing; this program reads format = %d", Format)})
-		return
-	}
-	if p := k.put(nil, v); p != "" {
-		d.say(at, p)
-	}
-}
-
-// check adds what the model finds, where the value was read without a complaint.
-// Without its ids, or a whole table, a file would only be blamed for what was said
-// already.
-func (d *decoder) check(h *model.Harness) {
-	for at := range d.at {
-		if strings.HasSuffix(at, ".id") || strings.Count(at, ".") == 1 {
-			return
+// located gives each fault of a file its line.
+func located(faults []schema.Fault, name string, lines positions) Errors {
+	all := make(Errors, len(faults))
+	for i, f := range faults {
+		line := lines.line(f.Path)
+		if f.Path == schema.FormatPath {
+			line = max(1, line) // where it is missing it belongs at the head
 		}
+		all[i] = &Error{File: name, Line: line, Where: f.Where, Says: f.Says}
 	}
-	for _, f := range h.Check() {
-		at := place{fmt.Sprintf(".%s[%d]", f.Table, f.Index), calls(f.Table, f.ID, f.Index)}
-		if f.Sub != "" {
-			at = place{fmt.Sprintf("%s.%s[%d]", at.path, f.Sub, f.SubIndex), comma(at.where, calls(f.Sub, "", f.SubIndex))}
-		}
-		at = at.key(f.Key)
-		if d.at[at.path] {
-			continue
-		}
-		d.errs = append(d.errs, &Error{d.file, d.lines.line(at.path), at.where, string(bad(f.Says, f.Allowed))})
-	}
+	return all
 }
 
 func syntax(name string, err error) *Error {

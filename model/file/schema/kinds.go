@@ -1,4 +1,4 @@
-package file
+package schema
 
 import (
 	"fmt"
@@ -144,7 +144,7 @@ func textMap[T any](name string, at func(*T) *map[string][]string) key[T] {
 		for k, v := range m {
 			list, p := each(v)
 			if p != "" {
-				return nil, problem(quote(short(k)) + " " + string(p))
+				return nil, problem(quote(Short(k)) + " " + string(p))
 			}
 			got[k] = list
 		}

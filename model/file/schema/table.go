@@ -1,4 +1,4 @@
-package file
+package schema
 
 import (
 	"fmt"
@@ -29,49 +29,6 @@ type part[T any] interface {
 	name() string
 	read(d *decoder, v *T, raw any, at place)
 	write(w *writer, v *T, at string)
-}
-
-// place says where a decoder is: the path that the scan of the text knows, and
-// the words for a person.
-type place struct{ path, where string }
-
-func (p place) key(name string) place {
-	shown := name
-	if strings.ContainsFunc(name, notBare) {
-		shown = quote(name) // no control character reaches a terminal
-	}
-	return place{p.path + "." + name, comma(p.where, "key "+short(shown))}
-}
-
-// notBare is what a TOML key may hold only in quotes.
-func notBare(r rune) bool {
-	return !(r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9' || r == '_' || r == '-')
-}
-
-// comma joins two parts of a place.
-func comma(a, b string) string {
-	if a == "" || b == "" {
-		return a + b
-	}
-	return a + ", " + b
-}
-
-// problem is what is wrong with a value and what is allowed; "" is nothing.
-type problem string
-
-func bad(says, allowed string) problem { return problem(says + "; allowed: " + allowed) }
-
-// decoder gathers what is wrong on the way through a file.
-type decoder struct {
-	file  string
-	lines positions
-	errs  Errors
-	at    map[string]bool // paths something was said about
-}
-
-func (d *decoder) say(at place, p problem) {
-	d.at[at.path] = true
-	d.errs = append(d.errs, &Error{File: d.file, Line: d.lines.line(at.path), Where: at.where, Says: string(p)})
 }
 
 // readTable fills v from a decoded table.

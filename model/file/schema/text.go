@@ -1,4 +1,4 @@
-package file
+package schema
 
 import (
 	"fmt"
@@ -9,50 +9,6 @@ import (
 	"strings"
 	"unicode/utf8"
 )
-
-// line is one key and the text of its value.
-type line struct{ name, value string }
-
-// lines are the keys of v that are given, in the order of the schema.
-func (t table[T]) lines(v *T) []line {
-	var all []line
-	for _, k := range t.keys {
-		if value := k.get(v); value != "" {
-			all = append(all, line{k.name, value})
-		}
-	}
-	return all
-}
-
-// writer gathers the text of a file.
-type writer struct {
-	strings.Builder
-	depth int // how deep a table stands in others; two spaces each
-}
-
-// table writes a blank line, the header and the keys, "=" aligned to the longest.
-func (w *writer) table(header string, lines []line) {
-	indent := strings.Repeat("  ", w.depth)
-	w.WriteString("\n" + indent + header + "\n")
-	w.keys(indent, lines)
-}
-
-func (w *writer) keys(indent string, lines []line) {
-	longest := 0
-	for _, l := range lines {
-		longest = max(longest, len(l.name))
-	}
-	for _, l := range lines {
-		w.WriteString(indent)
-		w.WriteString(l.name)
-		for range longest - len(l.name) { // names are plain letters, a byte each
-			w.WriteByte(' ')
-		}
-		w.WriteString(" = ")
-		w.WriteString(l.value)
-		w.WriteByte('\n')
-	}
-}
 
 // floatText is the shortest text that reads back as v, always with a decimal
 // point. NaN and Inf cannot be in a file that loads; they are written as TOML
@@ -133,7 +89,7 @@ func mapText(m map[string][]string) string {
 func describe(raw any) string {
 	switch v := raw.(type) {
 	case string:
-		return "the text " + quote(short(v))
+		return "the text " + quote(Short(v))
 	case bool:
 		return strconv.FormatBool(v)
 	case int64:
@@ -156,8 +112,8 @@ func describe(raw any) string {
 	return "a date or time"
 }
 
-// short cuts a text that would fill the screen.
-func short(s string) string {
+// Short cuts a text that would fill the screen.
+func Short(s string) string {
 	const most = 40
 	r := []rune(s)
 	if len(r) <= most {

@@ -1,15 +1,9 @@
-package file
+package schema
 
 import (
-	"fmt"
-	"strconv"
-
 	"contralay/model"
 	"contralay/model/unit"
 )
-
-// Format is the format of the files this program reads and writes.
-const Format = 1
 
 // maxCount is more than any bundle holds (no source): it keeps a slip of the
 // finger from asking for a million fillers.
@@ -48,20 +42,6 @@ func document() table[model.Harness] {
 			many[h, model.Listed]{"listed", func(v *h) *[]model.Listed { return &v.Listed }, listedTable()},
 		},
 	}
-}
-
-// formatKey holds no value of a harness: it is the same in every file.
-func formatKey() key[model.Harness] {
-	return must(key[model.Harness]{
-		name: "format",
-		put: func(_ *model.Harness, raw any) problem {
-			if v, ok := raw.(int64); ok && v == Format {
-				return ""
-			}
-			return bad("is "+describe(raw), fmt.Sprintf("%d, the only format this program reads", Format))
-		},
-		get: func(*model.Harness) string { return strconv.Itoa(Format) },
-	})
 }
 
 func headTable() table[model.Head] {
@@ -133,17 +113,4 @@ func reelTable() table[model.Reel] {
 			number("shelf_m", func(v *r) *model.Opt[unit.Metre] { return &v.ShelfM }, metres),
 		},
 	}
-}
-
-// calls is the word for the i-th (from 0) table of a kind.
-func calls(what, id string, i int) string {
-	switch {
-	case id != "":
-		return what + " " + quote(short(id))
-	case what == "layer" && i == 0:
-		return "centre"
-	case what == "layer":
-		return fmt.Sprintf("layer %d", i) // the first layer round the centre is layer 1
-	}
-	return fmt.Sprintf("%s no. %d", what, i+1)
 }

@@ -1,0 +1,63 @@
+package schema
+
+import (
+	"strings"
+
+	"contralay/model"
+)
+
+// Text is a harness as a file has it: the keys of the file itself, then table after
+// table in the order of the schema.
+func Text(h *model.Harness) string {
+	t := document()
+	w := &writer{}
+	w.keys("", t.lines(h))
+	for _, p := range t.parts {
+		p.write(w, h, "")
+	}
+	return w.String()
+}
+
+// line is one key and the text of its value.
+type line struct{ name, value string }
+
+// lines are the keys of v that are given, in the order of the schema.
+func (t table[T]) lines(v *T) []line {
+	var all []line
+	for _, k := range t.keys {
+		if value := k.get(v); value != "" {
+			all = append(all, line{k.name, value})
+		}
+	}
+	return all
+}
+
+// writer gathers the text of a file.
+type writer struct {
+	strings.Builder
+	depth int // how deep a table stands in others; two spaces each
+}
+
+// table writes a blank line, the header and the keys, "=" aligned to the longest.
+func (w *writer) table(header string, lines []line) {
+	indent := strings.Repeat("  ", w.depth)
+	w.WriteString("\n" + indent + header + "\n")
+	w.keys(indent, lines)
+}
+
+func (w *writer) keys(indent string, lines []line) {
+	longest := 0
+	for _, l := range lines {
+		longest = max(longest, len(l.name))
+	}
+	for _, l := range lines {
+		w.WriteString(indent)
+		w.WriteString(l.name)
+		for range longest - len(l.name) { // names are plain letters, a byte each
+			w.WriteByte(' ')
+		}
+		w.WriteString(" = ")
+		w.WriteString(l.value)
+		w.WriteByte('\n')
+	}
+}
