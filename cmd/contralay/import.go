@@ -18,6 +18,7 @@ import (
 	"contralay/model/wirelist/draft"
 	wirelistname "contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -89,7 +90,7 @@ func readLists(names []string, o options, cat *catalogue.Catalogue, w world) (mo
 			report.Report{Facts: []string{fmt.Sprintf("%s: a harness already: %d terminations, %d wires", filepath.Base(names[0]),
 				len(d.Harness.Terminations), len(d.Harness.Wires))}}, nil
 	}
-	var tables []value.Table
+	var tables []table.Table
 	for _, name := range names {
 		if isHarness(name) {
 			return model.Harness{}, report.Report{}, fmt.Errorf("%s is a harness and no list: it goes in by itself", name)
@@ -98,7 +99,7 @@ func readLists(names []string, o options, cat *catalogue.Catalogue, w world) (mo
 		if err != nil {
 			return model.Harness{}, report.Report{}, err
 		}
-		ts, err := value.Read(filepath.Base(name), data, value.Limits{})
+		ts, err := table.Read(filepath.Base(name), data, table.Limits{})
 		if err != nil {
 			return model.Harness{}, report.Report{}, err
 		}
@@ -124,7 +125,7 @@ func isHarness(name string) bool { return strings.EqualFold(filepath.Ext(name), 
 
 // listBytes reads a list, and no more of it than a list may be.
 func listBytes(name string, w world) ([]byte, error) {
-	return bytesOf(name, "the list", int64(value.DefaultLimits().FileBytes), w)
+	return bytesOf(name, "the list", int64(table.DefaultLimits().FileBytes), w)
 }
 
 // bytesOf is the text of a plain file, or of standard input, as it stands; of what is

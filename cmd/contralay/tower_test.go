@@ -5,6 +5,7 @@ import (
 	"go/token"
 	"io/fs"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -96,6 +97,9 @@ var phases = map[string][]string{
 // screens are the families of screens: each stands on desk, words and what is below.
 var screens = []string{"board", "layers", "lists", "sheath", "tree", "wires"}
 
+// lists are the parts of the reader of lists, the lowest first: each may use those before it.
+var lists = []string{"table", "value", "report", "name", "shape", "draft", "row", "join"}
+
 // mayImport says why a package of ours may not import another, or "".
 func mayImport(pkg, own string) string {
 	if floor(own) > floor(pkg) {
@@ -103,7 +107,18 @@ func mayImport(pkg, own string) string {
 	}
 	phase, isPhase := strings.CutPrefix(pkg, "calc/phase/")
 	to, toPhase := strings.CutPrefix(own, "calc/phase/")
+	part, isPart := strings.CutPrefix(pkg, "model/wirelist/")
+	toPart, _ := strings.CutPrefix(own, "model/wirelist/")
 	switch {
+	case own == "model/wirelist/listtest":
+		return "only tests use it"
+	case isPart && part != "listtest":
+		if own == "model/wirelist" || slices.Contains(lists, toPart) && slices.Index(lists, part) < slices.Index(lists, toPart) {
+			return "a part of the reader of lists uses those below it"
+		}
+		if !slices.Contains(lists, part) {
+			return "it is in no list of the parts of the reader of lists"
+		}
 	case under(pkg, "calc/formula"):
 		if under(own, "calc") && !under(own, "calc/formula") || under(own, "model") && own != "model/unit" {
 			return "a formula knows quantities, not nouns"
@@ -181,6 +196,10 @@ func TestMayImport(t *testing.T) {
 		may      bool
 	}{
 		{"calc", "ui/bench", false}, {"model", "calc/sheet", false}, {"cmd/contralay", "calc", true},
+		{"model/wirelist/row", "model/wirelist/shape", true}, {"model/wirelist/shape", "model/wirelist/row", false},
+		{"model/wirelist/value", "model/wirelist", false}, {"model/wirelist/new", "model/wirelist/table", false},
+		{"model/wirelist", "model/wirelist/join", true}, {"model/wirelist", "model/wirelist/listtest", false},
+		{"model/wirelist/listtest", "model/wirelist/table", true},
 		{"model/file", "model/file/schema", true}, {"model/file/schema", "model/file", false}, {"model/file/schema", "model", true},
 		{"calc/formula/lay", "model", false}, {"calc/formula/lay", "model/unit", true}, {"calc/formula/plan", "calc/formula/lay", true},
 		{"calc/formula/lay", "calc/sheet", false}, {"calc/sheet", "calc/phase/wires", false}, {"calc/sheet", "calc/formula/lay", true},

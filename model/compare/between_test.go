@@ -8,13 +8,13 @@ import (
 	"contralay/model/compare"
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/table"
 )
 
 // list imports a list with what it has a place for.
 func list(t testing.TB, text string) compare.List {
 	t.Helper()
-	tables, err := value.Read("list.csv", []byte(text), value.Limits{})
+	tables, err := table.Read("list.csv", []byte(text), table.Limits{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -8,7 +8,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/catalogue"
-	wirelistvalue "contralay/model/wirelist/value"
+	"contralay/model/wirelist/value"
 )
 
 // termination is the part of an end before its cavity; of a splice, itself.
@@ -162,11 +162,11 @@ func fieldsOf(a, b *List) []field {
 // wireFields is what a wire may have, its role last. Of two files the note is compared as it
 // is; else a value that was not understood is looked for there.
 func wireFields(files bool) []field {
-	orNoted := func(w *model.Wire, value, what string) string {
+	orNoted := func(w *model.Wire, stated, what string) string {
 		if files {
-			return value
+			return stated
 		}
-		return orNoted(w, value, what)
+		return orNoted(w, stated, what)
 	}
 	return []field{
 		{"signal", func(w *model.Wire) string { return w.Signal.V }},
@@ -177,7 +177,7 @@ func wireFields(files bool) []field {
 			if !w.Amps.Set {
 				return orNoted(w, "", "current")
 			}
-			return wirelistvalue.FormatCurrent(w.Amps.V)
+			return value.FormatCurrent(w.Amps.V)
 		}},
 		{"role", func(w *model.Wire) string { return string(w.Role.V) }},
 	}
@@ -185,9 +185,9 @@ func wireFields(files bool) []field {
 
 // orNoted is a value, or where there is none the text of it that an import did not understand
 // and left in the note: "mauve" of "colour: mauve; at the board".
-func orNoted(w *model.Wire, value, what string) string {
-	if value != "" || w.Note.V == "" {
-		return value
+func orNoted(w *model.Wire, stated, what string) string {
+	if stated != "" || w.Note.V == "" {
+		return stated
 	}
 	for piece := range strings.SplitSeq(w.Note.V, "; ") {
 		if text, ok := strings.CutPrefix(piece, what+": "); ok {
@@ -207,7 +207,7 @@ func assumed(h *model.Harness) bool {
 // Colour is a colour in words, so that "29", "RDWH" and "red/white" are one; what is
 // none stays as it is.
 func Colour(code string) string {
-	if c, ok := wirelistvalue.ParseColour(code, ""); ok {
+	if c, ok := value.ParseColour(code, ""); ok {
 		return c.String()
 	}
 	return code

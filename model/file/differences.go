@@ -1,10 +1,11 @@
 package file
 
 import (
-	"contralay/model/file/schema"
 	"fmt"
 	"slices"
 	"strings"
+
+	"contralay/model/file/schema"
 )
 
 // Differences says in plain lines what b has other than a, in the order of the

@@ -5,7 +5,7 @@ import (
 
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/table"
 )
 
 // A pin table without far ends, with a pair, a spare and a cavity of each kind.
@@ -18,7 +18,7 @@ func ExampleImport() {
 | D | N/C | | | |
 | E | Not used | | | reserved |
 `
-	tables, err := value.Read("wheel.md", []byte(list), value.DefaultLimits())
+	tables, err := table.Read("wheel.md", []byte(list), table.DefaultLimits())
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -39,18 +39,4 @@ func ExampleImport() {
 	// wires without specification: AS22759/32 for 3 taken; no branch: the list names one termination
 	// warn: no far end in the lists: 3 wires: wheel:A, wheel:B, wheel:C (spare); kept with one end
 	// wheel:A 9 [E]
-}
-
-// Parts of a gauge column as lists have them.
-func ExampleParseGauge() {
-	for _, cell := range []string{"AWG22", "0,5", "2x24 AWG shielded", "M22759/32-22-9", "thick"} {
-		g, ok := value.ParseGauge(cell, value.BareAWG, value.MarkUnknown)
-		fmt.Println(g, ok)
-	}
-	// Output:
-	// 22 AWG true
-	// 0.5 mm² true
-	// 2 x 24 AWG shielded true
-	// AS22759/32-22-9 true
-	//  false
 }

@@ -14,6 +14,7 @@ import (
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/row"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -22,7 +23,7 @@ import (
 // The error is an *Error: there is no table that names its columns, or a sheet was
 // asked for that is not there. Then the harness is empty. Everything else is a finding
 // of the report, and the harness passes model.Harness.Check.
-func Import(tables []value.Table, opt draft.Options) (model.Harness, report.Report, error) {
+func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Report, error) {
 	im := &draft.Importer{Opt: opt, Cat: opt.Catalogue, ByKey: map[string]*draft.Term{}, WireIDs: map[string]bool{},
 		SpliceIDs: map[string]bool{}}
 	if im.Cat == nil {
@@ -33,20 +34,20 @@ func Import(tables []value.Table, opt draft.Options) (model.Harness, report.Repo
 		im.Cat = cat
 	}
 	im.Rep.States, im.Rep.Taken, im.Rep.Lengths = map[string]bool{}, map[string]bool{}, map[string]unit.Millimetre{}
-	Defaults(im)
+	defaults(im)
 	tables, err := chosen(tables, opt.Sheets)
 	if err != nil {
 		return model.Harness{}, report.Report{}, err
 	}
 	h := shape.Headings{Words: name.Vocabulary(), Recipe: im.Opt.Recipe.OfColumns()}
 	for i := range tables {
-		if o := slices.IndexFunc(tables[:i], func(t value.Table) bool { return sameRows(t.Rows, tables[i].Rows) }); o >= 0 &&
+		if o := slices.IndexFunc(tables[:i], func(t table.Table) bool { return sameRows(t.Rows, tables[i].Rows) }); o >= 0 &&
 			len(tables[i].Rows) > 0 {
-			im.Say(report.Warn, "the same table twice", value.Place{File: tables[i].File, Sheet: tables[i].Sheet},
-				value.Place{File: tables[o].File, Sheet: tables[o].Sheet}.String(), "read once")
+			im.Say(report.Warn, "the same table twice", table.Place{File: tables[i].File, Sheet: tables[i].Sheet},
+				table.Place{File: tables[o].File, Sheet: tables[o].Sheet}.String(), "read once")
 			continue
 		}
-		Table(im, h, &tables[i])
+		readTable(im, h, &tables[i])
 	}
 	if im.Pages == 0 {
 		return model.Harness{}, report.Report{}, noHeader(tables)
@@ -58,7 +59,7 @@ func Import(tables []value.Table, opt draft.Options) (model.Harness, report.Repo
 	join.Nets(im)
 	join.Cables(im)
 	join.Wires(im)
-	join.MadeUp(im)
+	join.Units(im)
 	join.Feeds(im)
 	join.Notes(im)
 	join.Terminations(im)
@@ -73,20 +74,20 @@ func Import(tables []value.Table, opt draft.Options) (model.Harness, report.Repo
 		}
 	}
 	if opt.Name != "" && !im.H.Head.Name.Set {
-		im.H.Head.Name = model.Some(value.Tidy(opt.Name))
+		im.H.Head.Name = model.Some(table.Tidy(opt.Name))
 	}
 	join.Facts(im, tables)
-	draft.Sort(&im.Rep, tables)
+	im.Rep.Sort(tables)
 	return im.H, im.Rep, nil
 }
 
-// sameRows: every cell of two tables is the same.
-func sameRows(a, b []value.Row) bool {
-	return slices.EqualFunc(a, b, func(x, y value.Row) bool { return x.Line == y.Line && slices.Equal(x.Cells, y.Cells) })
+// sameRows reports whether every cell of two tables is the same.
+func sameRows(a, b []table.Row) bool {
+	return slices.EqualFunc(a, b, func(x, y table.Row) bool { return x.Line == y.Line && slices.Equal(x.Cells, y.Cells) })
 }
 
-// Defaults takes what the recipe says where the options say nothing.
-func Defaults(im *draft.Importer) {
+// defaults takes what the recipe says where the options say nothing.
+func defaults(im *draft.Importer) {
 	o := &im.Opt
 	if r := o.Recipe; r != nil {
 		if o.Unit == "" {
@@ -108,12 +109,12 @@ func Defaults(im *draft.Importer) {
 }
 
 // chosen is the tables of the sheets that were asked for.
-func chosen(tables []value.Table, sheets []string) ([]value.Table, error) {
+func chosen(tables []table.Table, sheets []string) ([]table.Table, error) {
 	if sheets == nil {
 		return tables, nil
 	}
 	var names []string
-	var out []value.Table
+	var out []table.Table
 	for _, t := range tables {
 		if t.Sheet == "" || slices.Contains(sheets, t.Sheet) {
 			out = append(out, t)
@@ -123,16 +124,16 @@ func chosen(tables []value.Table, sheets []string) ([]value.Table, error) {
 		}
 	}
 	for _, s := range sheets {
-		if !slices.ContainsFunc(tables, func(t value.Table) bool { return t.Sheet == s }) {
-			return nil, &value.Error{Says: fmt.Sprintf("no sheet is called %q", s),
+		if !slices.ContainsFunc(tables, func(t table.Table) bool { return t.Sheet == s }) {
+			return nil, &table.Error{Says: fmt.Sprintf("no sheet is called %q", s),
 				Allowed: value.JoinNonEmpty("", strings.Join(names, ", "))}
 		}
 	}
 	return out, nil
 }
 
-func noHeader(tables []value.Table) error {
-	e := &value.Error{Says: "no row names its columns",
+func noHeader(tables []table.Table) error {
+	e := &table.Error{Says: "no row names its columns",
 		Allowed: "a row with two headings or more, such as Pin and Description, or From and To; or columns named by a recipe"}
 	if len(tables) > 0 {
 		e.File = tables[0].File
@@ -140,30 +141,30 @@ func noHeader(tables []value.Table) error {
 	return e
 }
 
-func noRows(tables []value.Table) error {
-	return &value.Error{Place: value.Place{File: tables[0].File}, Says: "has headings and no row below them that is read",
+func noRows(tables []table.Table) error {
+	return &table.Error{Place: table.Place{File: tables[0].File}, Says: "has headings and no row below them that is read",
 		Allowed: "a row or more for each wire or cavity"}
 }
 
-// Table reads one sheet.
-func Table(im *draft.Importer, h shape.Headings, t *value.Table) {
+// readTable reads one sheet.
+func readTable(im *draft.Importer, h shape.Headings, t *table.Table) {
 	if t.Hidden && !slices.Contains(im.Opt.Sheets, t.Sheet) {
-		im.Say(report.Warn, "hidden sheet", value.Place{File: t.File, Sheet: t.Sheet}, "", "left out; named as a sheet it is read")
+		im.Say(report.Warn, "hidden sheet", table.Place{File: t.File, Sheet: t.Sheet}, "", "left out; named as a sheet it is read")
 		return
 	}
-	row.Looks(im, t)
-	parts := h.SideBySide(shape.Standing(*t))
+	row.StruckAndHidden(im, t)
+	parts := h.SideBySide(shape.WithoutStruckRows(*t))
 	for k := range parts {
 		all, over := h.Blocks(&parts[k])
 		if len(all) == 0 && len(over) > 0 {
-			im.Say(report.Note, "sheet without headings", value.Place{File: t.File, Sheet: t.Sheet, Row: over[0].Line}, "", "left out")
+			im.Say(report.Note, "sheet without headings", table.Place{File: t.File, Sheet: t.Sheet, Row: over[0].Line}, "", "left out")
 		}
 		for _, b := range all {
 			im.Pages++
 			if im.Opt.Recipe != nil && im.Opt.Recipe.Language != "" {
 				b.Lang = im.Opt.Recipe.Language
 			}
-			row.Block(im, b, len(all) == 1 && len(parts) == 1)
+			row.Read(im, b, len(all) == 1 && len(parts) == 1)
 		}
 	}
 }

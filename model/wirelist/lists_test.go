@@ -14,9 +14,9 @@ import (
 	"contralay/model/file"
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
-	wirelistname "contralay/model/wirelist/name"
-	wirelistreport "contralay/model/wirelist/report"
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/table"
 )
 
 var update = flag.Bool("update", false, "write the expected harness and report of each list anew")
@@ -50,17 +50,16 @@ func TestLists(t *testing.T) {
 
 // imported reads one list, with the recipe beside it where there is one, and holds
 // the harness to what every harness must be.
-func imported(t *testing.T, path string) (model.Harness, wirelistreport.Report) {
+func imported(t *testing.T, path string) (model.Harness, report.Report) {
 	t.Helper()
 	data, err := os.ReadFile(path)
 	if err != nil {
 		t.Fatal(err)
 	}
-	name := filepath.Base(path)
 	var opt draft.Options
 	recipe, err := os.ReadFile(strings.TrimSuffix(path, filepath.Ext(path)) + ".recipe.toml")
 	if err == nil {
-		r, err := wirelistname.DecodeRecipe("recipe", recipe)
+		r, err := name.DecodeRecipe("recipe", recipe)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -68,7 +67,7 @@ func imported(t *testing.T, path string) (model.Harness, wirelistreport.Report) 
 	} else if !errors.Is(err, os.ErrNotExist) {
 		t.Fatal(err)
 	}
-	tables, err := value.Read(name, data, value.Limits{})
+	tables, err := table.Read(filepath.Base(path), data, table.Limits{})
 	if err != nil {
 		t.Fatal(err)
 	}

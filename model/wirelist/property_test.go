@@ -1,6 +1,7 @@
 package wirelist_test
 
 import (
+	"maps"
 	"slices"
 	"strings"
 	"testing"
@@ -11,6 +12,8 @@ import (
 	"contralay/model/file"
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -56,11 +59,11 @@ func TestAnyListIsSoundAndLosesNothing(t *testing.T) {
 			}
 			rows = append(rows, row)
 		}
-		table := value.Table{File: "list", Comma: true}
+		list := table.Table{File: "list", Comma: true}
 		for i, r := range rows {
-			table.Rows = append(table.Rows, value.Row{Line: i + 1, Cells: r})
+			list.Rows = append(list.Rows, table.Row{Line: i + 1, Cells: r})
 		}
-		h, report, err := wirelist.Import([]value.Table{table}, draft.Options{})
+		h, report, err := wirelist.Import([]table.Table{list}, draft.Options{})
 		if err != nil && strings.Contains(err.Error(), "no row below") {
 			return // a remark is all there is
 		}
@@ -69,7 +72,7 @@ func TestAnyListIsSoundAndLosesNothing(t *testing.T) {
 		}
 		sound(t, h)
 		text := string(file.Encode(file.Document{Harness: h}))
-		again, second, _ := wirelist.Import([]value.Table{table}, draft.Options{})
+		again, second, _ := wirelist.Import([]table.Table{list}, draft.Options{})
 		if text != string(file.Encode(file.Document{Harness: again})) || cmp.Diff(report, second) != "" {
 			t.Fatal("twice the same list, and not the same harness and report")
 		}
@@ -121,7 +124,7 @@ func understood(head, cell string) bool {
 // Whatever headings a shop puts beside those that a wire hangs on, in whatever order and
 // however often: no cell below them is dropped without a word.
 func TestNoColumnIsDropped(t *testing.T) {
-	known := Headings()
+	known := slices.Sorted(maps.Keys(name.Vocabulary()))
 	rapid.Check(t, func(t *rapid.T) {
 		heads := slices.Clone(rapid.SampledFrom([][]string{
 			{"Wire", "From", "Pin", "To", "Pin"},
@@ -135,7 +138,7 @@ func TestNoColumnIsDropped(t *testing.T) {
 			at := rapid.IntRange(0, len(heads)).Draw(t, "at")
 			heads = slices.Insert(heads, at, rapid.SampledFrom(known).Draw(t, "head"))
 		}
-		table := value.Table{File: "list", Rows: []value.Row{{Line: 1, Cells: heads}}}
+		list := table.Table{File: "list", Rows: []table.Row{{Line: 1, Cells: heads}}}
 		n := 0
 		for i := range rapid.IntRange(1, 3).Draw(t, "rows") {
 			row := make([]string, len(heads))
@@ -145,14 +148,14 @@ func TestNoColumnIsDropped(t *testing.T) {
 					row[k] = "xo" + string(rune('a'+n/20)) + string(rune('a'+n%20)) + "ux" // no word of any language
 				}
 			}
-			table.Rows = append(table.Rows, value.Row{Line: 2 + i, Cells: row})
+			list.Rows = append(list.Rows, table.Row{Line: 2 + i, Cells: row})
 		}
-		h, report, err := wirelist.Import([]value.Table{table}, draft.Options{})
+		h, report, err := wirelist.Import([]table.Table{list}, draft.Options{})
 		if err != nil {
 			return // no row names its columns: said
 		}
 		said := string(file.Encode(file.Document{Harness: h})) + strings.Join(report.Full(), "\n")
-		for _, r := range table.Rows[1:] {
+		for _, r := range list.Rows[1:] {
 			for k, cell := range r.Cells {
 				if !strings.Contains(said, cell) {
 					t.Fatalf("%q below %q is lost\n%q\n%q\n%s", cell, heads[k], heads, r.Cells, said)

@@ -8,6 +8,7 @@ import (
 	"contralay/model"
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -20,7 +21,7 @@ func of(t *testing.T, name, text string) (model.Harness, string) {
 // with reads it so.
 func with(t *testing.T, name, text string, opt draft.Options) (model.Harness, string) {
 	t.Helper()
-	tables, err := value.Read(name, []byte(text), value.Limits{})
+	tables, err := table.Read(name, []byte(text), table.Limits{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -253,17 +254,17 @@ func TestWhatIsNoValue(t *testing.T) {
 		!strings.Contains(report, "error value of a spreadsheet: #REF!") || h.Wires[0].Note.V != "From: =A:2" {
 		t.Errorf("%s\n%s", ends(h), report)
 	}
-	one, err := value.Read("a.csv", []byte("Wire,From,To\n1,A:1,B:1\n"), value.Limits{})
+	one, err := table.Read("a.csv", []byte("Wire,From,To\n1,A:1,B:1\n"), table.Limits{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	two, _ := value.Read("b.csv", []byte("Wire,From,To\n1,A:1,B:1\n"), value.Limits{})
+	two, _ := table.Read("b.csv", []byte("Wire,From,To\n1,A:1,B:1\n"), table.Limits{})
 	if h, rep, err := wirelist.Import(append(one, two...), draft.Options{}); err != nil || len(h.Wires) != 1 ||
 		!strings.Contains(strings.Join(rep.Full(), "\n"), "the same table twice: a.csv; read once") {
 		t.Errorf("%v %s", err, rep.Full())
 	}
 	// Of two lists the row alone does not say where the first one stands.
-	two, _ = value.Read("b.csv", []byte("Wire,From,To\n1,A:1,B:2\n"), value.Limits{})
+	two, _ = table.Read("b.csv", []byte("Wire,From,To\n1,A:1,B:2\n"), table.Limits{})
 	if _, rep, err := wirelist.Import(append(one, two...), draft.Options{}); err != nil || !strings.Contains(strings.Join(rep.Full(), "\n"),
 		"1 as in a.csv row 2, now 1-2") {
 		t.Errorf("%v %s", err, rep.Full())

@@ -9,7 +9,8 @@ import (
 
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/listtest"
+	"contralay/model/wirelist/table"
 )
 
 // flat is a workbook as one plain text, which a spreadsheet program makes into others: a
@@ -40,7 +41,7 @@ const flat = `<?xml version="1.0" encoding="UTF-8"?>
 // shownAsIs holds what is read of that workbook, of whatever kind.
 func shownAsIs(t *testing.T, name string, data []byte) {
 	t.Helper()
-	tables, err := value.Read(name, data, value.Limits{})
+	tables, err := table.Read(name, data, table.Limits{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -69,24 +70,23 @@ func shownAsIs(t *testing.T, name string, data []byte) {
 }
 
 func TestShownInAPlainWorkbook(t *testing.T) {
-	shownAsIs(t, "book.ods", packed(t, map[string]string{"content.xml": flat}))
-	parts := workbook(`<worksheet><sheetData><row r="1"><c r="A1" t="str"><v>Pin</v></c><c r="B1" t="str"><v>Function</v></c><c r="C1" t="str"><v>Gauge</v></c></row>
+	shownAsIs(t, "book.ods", listtest.Packed(t, map[string]string{"content.xml": flat}))
+	parts := listtest.Workbook(`<worksheet><sheetData><row r="1"><c r="A1" t="str"><v>Pin</v></c><c r="B1" t="str"><v>Function</v></c><c r="C1" t="str"><v>Gauge</v></c></row>
 <row r="2"><c r="A2" t="str"><v>A</v></c><c r="B2" t="str"><v>Lamp</v></c><c r="C2" t="str"><v>20 AWG</v></c></row>
 <row r="3" hidden="1"><c r="A3" t="str"><v>B</v></c><c r="B3" t="str"><v>Horn</v></c><c r="C3"/></row>
 <row r="4"><c r="A4" t="str"><v>C</v></c><c r="B4" t="str"><v>Pump</v></c></row>
 <row r="5"><c r="A5" t="str" s="1"><v>D</v></c><c r="B5" t="str" s="1"><v>Old fan</v></c><c r="C5" t="str" s="1"><v>16 AWG</v></c></row>
 <row r="6"><c r="A6" t="str" s="1"><v>E</v></c><c r="B6" t="str"><v>Wiper</v></c><c r="C6" t="str"><v>22 AWG</v></c></row></sheetData>
 <mergeCells><mergeCell ref="C2:C4"/><mergeCell ref="A7:C7"/><mergeCell ref="nonsense"/></mergeCells></worksheet>`)
-	const office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships"
-	parts["xl/workbook.xml"] = `<workbook xmlns:r="` + office +
+	parts["xl/workbook.xml"] = `<workbook xmlns:r="` + listtest.Office +
 		`"><sheets><sheet name="J1" r:id="r1"/><sheet name="old" state="hidden" r:id="r3"/></sheets></workbook>`
-	parts["xl/_rels/workbook.xml.rels"] = `<Relationships><Relationship Id="r1" Type="` + office +
-		`/worksheet" Target="worksheets/sheet1.xml"/><Relationship Id="r2" Type="` + office +
-		`/styles" Target="styles.xml"/><Relationship Id="r3" Type="` + office +
+	parts["xl/_rels/workbook.xml.rels"] = `<Relationships><Relationship Id="r1" Type="` + listtest.Office +
+		`/worksheet" Target="worksheets/sheet1.xml"/><Relationship Id="r2" Type="` + listtest.Office +
+		`/styles" Target="styles.xml"/><Relationship Id="r3" Type="` + listtest.Office +
 		`/worksheet" Target="worksheets/sheet2.xml"/></Relationships>`
 	parts["xl/styles.xml"] = `<styleSheet><fonts><font/><font><strike/></font><font><strike val="0"/></font></fonts><cellXfs><xf fontId="0"/><xf fontId="1"/><xf fontId="2"/></cellXfs></styleSheet>`
 	parts["xl/worksheets/sheet2.xml"] = `<worksheet><row r="1"><c r="A1" t="str"><v>Pin</v></c><c r="B1" t="str"><v>Function</v></c></row><row r="2"><c r="A2" t="str"><v>A</v></c><c r="B2" t="str"><v>Old lamp</v></c></row></worksheet>`
-	shownAsIs(t, "book.xlsx", packed(t, parts))
+	shownAsIs(t, "book.xlsx", listtest.Packed(t, parts))
 }
 
 // The same as a spreadsheet program writes it.
@@ -114,23 +114,6 @@ func TestShownInAWorkbook(t *testing.T) {
 			t.Fatal(err)
 		}
 		shownAsIs(t, "book."+kind, book)
-	}
-}
-
-// A range that goes over more rows than a list may have cells costs no more than they do.
-func TestMergedFarDown(t *testing.T) {
-	var b strings.Builder
-	b.WriteString(`<worksheet><sheetData>`)
-	for i := 1; i <= 500; i++ {
-		b.WriteString(`<row><c t="str"><v>x</v></c></row>`)
-	}
-	b.WriteString(`</sheetData><mergeCells>`)
-	for range 2000 {
-		b.WriteString(`<mergeCell ref="B1:B1048576"/><mergeCell ref="A1:A1048576"/>`)
-	}
-	b.WriteString(`</mergeCells></worksheet>`)
-	if _, err := value.Read("book.xlsx", packed(t, workbook(b.String())), value.Limits{Cells: 2000}); err != nil {
-		t.Error(err)
 	}
 }
 

@@ -7,7 +7,7 @@ import (
 	"contralay/model/file"
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/table"
 )
 
 // Lists of teams and shops, and what a builder reads in them: the ends of every wire, and
@@ -208,7 +208,7 @@ func TestListsOfTeams(t *testing.T) {
 // Headings with nothing below them are no list.
 func TestOnlyHeadings(t *testing.T) {
 	for _, list := range []string{"Wire,From,To,AWG\n", "Wire,From,To,AWG\nDrawn by: K. M.,,,\n"} {
-		tables, err := value.Read("a.csv", []byte(list), value.Limits{})
+		tables, err := table.Read("a.csv", []byte(list), table.Limits{})
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -1,11 +1,12 @@
 package schema_test
 
 import (
-	"contralay/model/file"
 	"os"
 	"reflect"
 	"strings"
 	"testing"
+
+	"contralay/model/file"
 )
 
 // Each field of each type of model is set somewhere in every-key.toml: a field

@@ -2,13 +2,10 @@ package join
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
-	"strings"
 
-	"contralay/model"
 	"contralay/model/wirelist/draft"
-	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/value"
 )
@@ -17,13 +14,13 @@ import (
 // those that name each other, and neighbours that say the same about a cable. Rows about
 // the drain of a shield are no wires.
 func Cables(im *draft.Importer) {
-	drains := Drains(im)
+	drains := takeDrains(im)
 	in := map[*draft.Item]int{} // number of the group it is in, from 1
-	ByColumn(im, in)
-	ByName(im, in)
-	ByNeighbour(im, in)
-	Shields(im, in)
-	Drained(im, drains)
+	byColumn(im, in)
+	byName(im, in)
+	byNeighbour(im, in)
+	shieldsOver(im, in)
+	giveDrains(im, drains)
 	for _, it := range im.Items {
 		if it.Cable != "" {
 			it.Notes = append(it.Notes, "cable: "+it.Cable)
@@ -33,7 +30,7 @@ func Cables(im *draft.Importer) {
 		if in[it] > 0 {
 			continue
 		}
-		if value.IsCable(it.Cue) {
+		if it.Cue.IsCable() {
 			says := it.CueText
 			if says == "" {
 				says = it.Cue.String()
@@ -46,8 +43,8 @@ func Cables(im *draft.Importer) {
 	}
 }
 
-// ByColumn groups the wires with one text in the cable column.
-func ByColumn(im *draft.Importer, in map[*draft.Item]int) {
+// byColumn groups the wires with one text in the cable column.
+func byColumn(im *draft.Importer, in map[*draft.Item]int) {
 	of := map[string][]*draft.Item{}
 	var order []string
 	for _, it := range im.Items {
@@ -61,13 +58,13 @@ func ByColumn(im *draft.Importer, in map[*draft.Item]int) {
 	}
 	for _, text := range order {
 		g, _ := value.ParseGauge(text, value.BareAWG, value.MarkUnknown)
-		if wirelistname.IsMark(text) {
+		if name.IsMark(text) {
 			g = value.Gauge{} // its number counts the cables
 		}
-		more := wirelistname.Loose(text)
+		more := name.CableWords(text)
 		g.Shielded, g.Twisted = g.Shielded || more.Shielded, g.Twisted || more.Twisted
 		// A word about the kind of cable, not its name: neighbours go together.
-		if kind, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown); ok && value.IsCable(kind) && !wirelistname.IsMark(text) {
+		if kind, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown); ok && kind.IsCable() && !name.IsMark(text) {
 			for _, it := range of[text] {
 				it.Cue, it.CueText, it.Cable = g, text, ""
 			}
@@ -88,9 +85,9 @@ func ByColumn(im *draft.Importer, in map[*draft.Item]int) {
 	}
 }
 
-// Shields puts the shields that have a name of their own over the groups: one over each
+// shieldsOver puts the shields that have a name of their own over the groups: one over each
 // group that is all under it. One over several, or over a part, stays in the notes.
-func Shields(im *draft.Importer, in map[*draft.Item]int) {
+func shieldsOver(im *draft.Importer, in map[*draft.Item]int) {
 	under := map[string]map[int]bool{}
 	for _, it := range im.Items {
 		if it.Shield != "" {
@@ -124,9 +121,9 @@ func Shields(im *draft.Importer, in map[*draft.Item]int) {
 	}
 }
 
-// ByName groups a wire with those that its note names: by their ids, and in a table that
+// byName groups a wire with those that its note names: by their ids, and in a table that
 // gives its wires none by their cavities.
-func ByName(im *draft.Importer, in map[*draft.Item]int) {
+func byName(im *draft.Importer, in map[*draft.Item]int) {
 	if !slices.ContainsFunc(im.Items, func(it *draft.Item) bool { return len(it.With) > 0 }) {
 		return
 	}
@@ -145,7 +142,7 @@ func ByName(im *draft.Importer, in map[*draft.Item]int) {
 		if o := cmp.Or(byID[id], byCount[id]); o != nil || it.OwnID != "" || it.From.Term == nil {
 			return o
 		}
-		return pins[draft.End{Term: it.From.Term, Pin: wirelistname.WithoutPinWord(id)}]
+		return pins[draft.End{Term: it.From.Term, Pin: name.WithoutPinWord(id)}]
 	}
 	for _, it := range im.Items {
 		if len(it.With) == 0 {
@@ -177,18 +174,18 @@ func ByName(im *draft.Importer, in map[*draft.Item]int) {
 	}
 }
 
-// ByNeighbour groups rows that follow each other in one table, start at one
+// byNeighbour groups rows that follow each other in one table, start at one
 // connector and say the same of a cable, as many as the cable has conductors (two
 // where it is not said, or three where there are three).
-func ByNeighbour(im *draft.Importer, in map[*draft.Item]int) {
+func byNeighbour(im *draft.Importer, in map[*draft.Item]int) {
 	for i := 0; i < len(im.Items); {
 		it := im.Items[i]
-		if in[it] > 0 || !value.IsCable(it.Cue) {
+		if in[it] > 0 || !it.Cue.IsCable() {
 			i++
 			continue
 		}
 		run := []*draft.Item{it}
-		for j := i + 1; j < len(im.Items) && Alike(im, it, im.Items[j]) && in[im.Items[j]] == 0; j++ {
+		for j := i + 1; j < len(im.Items) && sameCable(im, it, im.Items[j]) && in[im.Items[j]] == 0; j++ {
 			run = append(run, im.Items[j])
 		}
 		n := max(it.Cue.Conductors, 2)
@@ -203,75 +200,8 @@ func ByNeighbour(im *draft.Importer, in map[*draft.Item]int) {
 	}
 }
 
-func Alike(im *draft.Importer, a, b *draft.Item) bool {
-	return value.IsCable(b.Cue) && a.Block == b.Block && a.From.Term == b.From.Term && a.To.Term == b.To.Term &&
+func sameCable(im *draft.Importer, a, b *draft.Item) bool {
+	return b.Cue.IsCable() && a.Block == b.Block && a.From.Term == b.From.Term && a.To.Term == b.To.Term &&
 		a.Cue.Conductors == b.Cue.Conductors && a.Cue.Shielded == b.Cue.Shielded && a.Cue.Twisted == b.Cue.Twisted &&
 		a.Gauge.Size == b.Gauge.Size
-}
-
-// MadeUp makes the units of the groups, now that the wires have ids.
-func MadeUp(im *draft.Importer) {
-	builds := map[int]model.UnitBuild{2: model.BuildPair, 3: model.BuildTriple, 4: model.BuildQuad}
-	taken := map[string]int{} // the marks that the lists give their cables
-	for _, g := range im.Groups {
-		taken[withoutKind(g.Name)]++
-	}
-	for _, g := range im.Groups {
-		u := model.Unit{Build: model.Some(builds[len(g.Items)])}
-		var signals []string
-		for _, it := range g.Items {
-			u.Wires = append(u.Wires, im.H.Wires[it.Wire].ID)
-			signals = append(signals, it.Signal)
-		}
-		name := withoutKind(g.Name)
-		if name == "" {
-			name = stem(signals)
-		}
-		if wirelistname.IsDesignator(name) && taken[name] == 1 && !im.WireIDs[name] && !im.SpliceIDs[name] {
-			u.ID, name = name, ""
-		}
-		if name != "" {
-			u.Name = model.Some(name)
-		}
-		for u.ID == "" || im.WireIDs[u.ID] || u.ID != withoutKind(g.Name) && taken[u.ID] > 0 {
-			im.Units++
-			u.ID = fmt.Sprintf("C%d", im.Units)
-		}
-		kind := string(u.Build.V)
-		if g.Gauge.Twisted {
-			kind = "twisted " + kind
-		}
-		if g.Gauge.Shielded {
-			u.Shield = model.Some(true)
-			kind = "shielded " + kind
-		}
-		for _, d := range g.Drains {
-			Ground(im, &u, g, d)
-		}
-		im.H.Units = append(im.H.Units, u)
-		im.Kinds = append(im.Kinds, kind)
-	}
-}
-
-// withoutKind takes the words about the kind of a cable out of its name.
-func withoutKind(name string) string {
-	return strings.Join(slices.DeleteFunc(strings.Fields(name), func(w string) bool {
-		var g value.Gauge
-		return g.Cable(strings.Trim(value.Fold(w), ",.()"))
-	}), " ")
-}
-
-// stem is the words that all signals start with, "CRANK" of "CRANK +" and "CRANK -".
-func stem(signals []string) string {
-	first := strings.Fields(signals[0])
-	n := len(first)
-	for _, s := range signals[1:] {
-		f := strings.Fields(s)
-		k := 0
-		for k < min(n, len(f)) && strings.EqualFold(f[k], first[k]) {
-			k++
-		}
-		n = k
-	}
-	return strings.Join(first[:n], " ")
 }

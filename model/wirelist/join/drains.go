@@ -8,11 +8,12 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
-// Drains takes the rows that could be about the drain of a shield out of the wires.
-func Drains(im *draft.Importer) []*draft.Item {
+// takeDrains takes the rows that could be about the drain of a shield out of the wires.
+func takeDrains(im *draft.Importer) []*draft.Item {
 	var all []*draft.Item
 	im.Items = slices.DeleteFunc(im.Items, func(it *draft.Item) bool {
 		if !it.Drain || it.From.String() == "" || it.State != name.Used {
@@ -24,12 +25,12 @@ func Drains(im *draft.Importer) []*draft.Item {
 	return all
 }
 
-// Drained gives each drain to the group that it is of: by the name of its cable, by what
+// giveDrains gives each drain to the group that it is of: by the name of its cable, by what
 // its signal says, or as the row beside the one shielded group. A drain of nothing that the
 // lists make up is a wire after all.
-func Drained(im *draft.Importer, drains []*draft.Item) {
+func giveDrains(im *draft.Importer, drains []*draft.Item) {
 	for _, d := range drains {
-		k := GroupOf(im, d)
+		k := groupOfDrain(im, d)
 		if k < 0 {
 			at := slices.IndexFunc(im.Items, func(it *draft.Item) bool { return it.Order > d.Order })
 			if at < 0 {
@@ -44,9 +45,9 @@ func Drained(im *draft.Importer, drains []*draft.Item) {
 	}
 }
 
-// GroupOf is the group that a drain is of; −1 where there is none, or more than one.
-func GroupOf(im *draft.Importer, d *draft.Item) int {
-	of, _ := draft.DrainOf(d.Signal)
+// groupOfDrain is the group that a drain is of; −1 where there is none, or more than one.
+func groupOfDrain(im *draft.Importer, d *draft.Item) int {
+	of, _ := name.DrainOf(d.Signal)
 	one := func(is func(g *draft.Group) bool) int {
 		found := -1
 		for k := range im.Groups {
@@ -72,7 +73,7 @@ func GroupOf(im *draft.Importer, d *draft.Item) int {
 				return true
 			}
 			return !slices.ContainsFunc(g.Items, func(it *draft.Item) bool {
-				w := name.Words(value.Fold(it.Signal))
+				w := name.Words(table.Fold(it.Signal))
 				return len(w) < len(of) || !slices.Equal(w[:len(of)], of)
 			})
 		})
@@ -89,8 +90,8 @@ func GroupOf(im *draft.Importer, d *draft.Item) int {
 	return -1
 }
 
-// Ground writes where a shield is grounded into its unit.
-func Ground(im *draft.Importer, u *model.Unit, g draft.Group, d *draft.Item) {
+// groundShield writes where a shield is grounded into its unit.
+func groundShield(im *draft.Importer, u *model.Unit, g draft.Group, d *draft.Item) {
 	from := g.Items[0].From.Term
 	for _, e := range []draft.End{d.From, d.To} {
 		s := e.String()

@@ -7,7 +7,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/wirelist/draft"
-	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/value"
 )
@@ -23,7 +23,7 @@ func Ends(im *draft.Importer) {
 		}
 	}
 	each(func(_ *draft.Item, e *draft.End) {
-		switch k := wirelistname.Key(e.Text); {
+		switch k := name.Key(e.Text); {
 		case e.Term != nil || e.Text == "":
 		case e.Pin == "":
 			bare[k]++
@@ -37,13 +37,13 @@ func Ends(im *draft.Importer) {
 		}
 		// "J1 8" where J1 has cavities elsewhere: a blank, or the end of a line, parts the two.
 		if at := strings.LastIndexByte(e.Text, ' '); e.Pin == "" && at > 0 && strings.ContainsAny(e.Text[at:], "0123456789") &&
-			wirelistname.IsCavity(e.Text[at+1:]) {
-			name := strings.TrimSpace(e.Text[:at])
-			if t := im.ByKey[wirelistname.Key(name)]; pinned[wirelistname.Key(name)] || t != nil && t.Titled {
-				e.Text, e.Pin = name, e.Text[at+1:]
+			name.IsCavity(e.Text[at+1:]) {
+			connector := strings.TrimSpace(e.Text[:at])
+			if t := im.ByKey[name.Key(connector)]; pinned[name.Key(connector)] || t != nil && t.Titled {
+				e.Text, e.Pin = connector, e.Text[at+1:]
 			}
 		}
-		k, stud := wirelistname.Key(e.Text), false
+		k, stud := name.Key(e.Text), false
 		t := im.ByKey[k]
 		switch {
 		case e.Text == "":
@@ -51,15 +51,15 @@ func Ends(im *draft.Importer) {
 			im.Say(report.Warn, "cavity without connector", it.Place, e.Pin, "kept in the note")
 			*e = draft.End{}
 			return
-		case wirelistname.StateOf(e.Text) != wirelistname.Used || wirelistname.IsUnknown(e.Text):
-			if text := value.JoinNonEmpty(" ", e.Text, e.Pin); wirelistname.StateOf(text) == wirelistname.Used {
+		case name.StateOf(e.Text) != name.Used || name.IsUnknown(e.Text):
+			if text := value.JoinNonEmpty(" ", e.Text, e.Pin); name.StateOf(text) == name.Used {
 				it.Notes = append(it.Notes, "end: "+text)
 				im.Say(report.Note, "end not known", it.Place, text, "kept in the note")
 			}
 			*e = draft.End{}
 			return
-		case e.Pin == "" && !pinned[k] && wirelistname.IsSpliceName(e.Text):
-			e.Splice = Splice(im, e.Text)
+		case e.Pin == "" && !pinned[k] && name.IsSpliceName(e.Text):
+			e.Splice = splice(im, e.Text)
 			return
 		case e.Pin == "" && strings.Contains(e.Text, ":"):
 			it.Notes = append(it.Notes, "end: "+e.Text)
@@ -69,7 +69,7 @@ func Ends(im *draft.Importer) {
 		case e.Pin == "" && bare[k] == 1 && !pinned[k] && (t == nil || !t.Titled):
 			e.Pin = "1"
 			im.Say(report.Note, "end without cavity", it.Place, e.Text, "taken as a termination of one cavity")
-		case e.Pin == "" && wirelistname.IsStud(e.Text) && !pinned[k] && (t == nil || !t.Titled):
+		case e.Pin == "" && name.IsStud(e.Text) && !pinned[k] && (t == nil || !t.Titled):
 			e.Pin, stud = "1", true
 		case e.Pin == "":
 			it.Notes = append(it.Notes, "end at "+e.Text)
@@ -89,7 +89,7 @@ func Ends(im *draft.Importer) {
 		if it.From.String() == "" && it.To.String() != "" {
 			it.From, it.To = it.To, it.From
 		}
-		if it.State != wirelistname.Blank && it.State != wirelistname.Reserved {
+		if it.State != name.Blank && it.State != name.Reserved {
 			return false
 		}
 		im.RestOf(it, value.JoinNonEmpty(" to ", it.From.String(), it.To.String()))
@@ -97,9 +97,9 @@ func Ends(im *draft.Importer) {
 	})
 }
 
-// Splice makes or finds a splice; where it stands is settled with the tree.
-func Splice(im *draft.Importer, name string) string {
-	id := strings.Join(strings.Fields(strings.ReplaceAll(wirelistname.SpliceID(name), ":", "-")), "-")
+// splice makes or finds a splice; where it stands is settled with the tree.
+func splice(im *draft.Importer, called string) string {
+	id := strings.Join(strings.Fields(strings.ReplaceAll(name.SpliceID(called), ":", "-")), "-")
 	if !im.SpliceIDs[id] {
 		im.SpliceIDs[id] = true
 		im.H.Splices = append(im.H.Splices, model.Splice{ID: id})
@@ -107,12 +107,12 @@ func Splice(im *draft.Importer, name string) string {
 	return id
 }
 
-// NextSplice is the first free S1, S2 ….
-func NextSplice(im *draft.Importer) string {
+// nextSplice is the first free S1, S2 ….
+func nextSplice(im *draft.Importer) string {
 	for {
 		im.Splices++
 		if id := fmt.Sprintf("S%d", im.Splices); !im.SpliceIDs[id] {
-			return Splice(im, id)
+			return splice(im, id)
 		}
 	}
 }

@@ -8,11 +8,12 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
 // Facts says what was made.
-func Facts(im *draft.Importer, tables []value.Table) {
+func Facts(im *draft.Importer, tables []table.Table) {
 	say := func(format string, a ...any) { im.Rep.Facts = append(im.Rep.Facts, fmt.Sprintf(format, a...)) }
 	h := &im.H
 	files := map[string]bool{}
@@ -30,7 +31,7 @@ func Facts(im *draft.Importer, tables []value.Table) {
 	const most = 12 // terminations with a line of their own (no source)
 	for i, t := range im.Terms {
 		if i < most {
-			im.Rep.Facts = append(im.Rep.Facts, TermFact(im, t))
+			im.Rep.Facts = append(im.Rep.Facts, terminationFact(im, t))
 		}
 	}
 	if more := len(im.Terms) - most; more > 0 {
@@ -48,11 +49,11 @@ func Facts(im *draft.Importer, tables []value.Table) {
 	for k := 0; k < len(units); k += 2 { // two fit a line
 		im.Rep.Facts = append(im.Rep.Facts, strings.Join(units[k:min(k+2, len(units))], "; "))
 	}
-	im.Rep.Facts = append(im.Rep.Facts, value.JoinNonEmpty("; ", SpecFact(im), BranchFact(im)))
+	im.Rep.Facts = append(im.Rep.Facts, value.JoinNonEmpty("; ", specFact(im), branchFact(im)))
 }
 
-// TermFact is one line about a termination.
-func TermFact(im *draft.Importer, t *draft.Term) string {
+// terminationFact is one line about a termination.
+func terminationFact(im *draft.Importer, t *draft.Term) string {
 	by := map[name.State][]string{}
 	for _, p := range t.Pins {
 		by[t.State[p]] = append(by[t.State[p]], p)
@@ -86,8 +87,8 @@ func shortList(all []string) string {
 	return strings.Join(all, ", ")
 }
 
-// SpecFact says which specification was taken where the list states none.
-func SpecFact(im *draft.Importer) string {
+// specFact says which specification was taken where the list states none.
+func specFact(im *draft.Importer) string {
 	awg, metric := 0, 0
 	for _, it := range im.Items {
 		if it.Gauge.Spec == "" {
@@ -111,23 +112,23 @@ func SpecFact(im *draft.Importer) string {
 	return "wires without specification: " + strings.Join(says, ", ") + " taken"
 }
 
-// BranchFact says what the branches are.
-func BranchFact(im *draft.Importer) string {
+// branchFact says what the branches are.
+func branchFact(im *draft.Importer) string {
 	h := &im.H
 	switch n := len(h.Branches); {
 	case n == 1:
-		return fmt.Sprintf("branch %s from %s to %s, %s", h.Branches[0].ID, h.Branches[0].From, h.Branches[0].To, LengthText(im))
+		return fmt.Sprintf("branch %s from %s to %s, %s", h.Branches[0].ID, h.Branches[0].From, h.Branches[0].To, lengthText(im))
 	case n > 1:
 		return fmt.Sprintf("a star of %d branches about %s, %s: the list does not say where the bundle parts", n, h.Breakouts[0].ID,
-			LengthText(im))
+			lengthText(im))
 	case len(h.Terminations) == 0:
 		return "no branch: the list names no termination"
 	}
 	return "no branch: the list names one termination"
 }
 
-// LengthText says which lengths are known.
-func LengthText(im *draft.Importer) string {
+// lengthText says which lengths are known.
+func lengthText(im *draft.Importer) string {
 	n := len(im.H.Branches)
 	switch {
 	case n == 1 && im.Unknown == 0:

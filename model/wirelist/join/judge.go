@@ -6,25 +6,25 @@ import (
 
 	"contralay/model"
 	"contralay/model/wirelist/draft"
-	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/table"
 )
 
 // Judge looks for what in the lists contradicts itself.
 func Judge(im *draft.Importer) {
-	Cavities(im)
-	FarEnds(im)
+	sharedCavities(im)
+	openEnds(im)
 	for _, t := range im.Terms {
-		Inserts(im, t)
-		Freed(im, t)
-		DatesOf(im, t)
-		Counted(im, t)
+		cavitiesOfInsert(im, t)
+		freeAndWired(im, t)
+		datesAsCavities(im, t)
+		checkCounts(im, t)
 	}
 }
 
-// Cavities finds those that two wires are in.
-func Cavities(im *draft.Importer) {
+// sharedCavities finds those that two wires are in.
+func sharedCavities(im *draft.Importer) {
 	first := map[string]*draft.Item{}
 	for _, it := range im.Items {
 		if s := it.From.String(); s != "" && s == it.To.String() {
@@ -41,10 +41,10 @@ func Cavities(im *draft.Importer) {
 			case other == nil:
 				first[s] = it
 			case other.Place == it.Place: // said of the row
-			case wirelistname.IsGroundStud(e.Term.ID), wirelistname.IsOtherStud(e.Term.ID) &&
+			case name.IsGroundStud(e.Term.ID), name.IsOtherStud(e.Term.ID) &&
 				(roleOf(it).V == model.RoleGround) == (roleOf(other).V == model.RoleGround):
 				// Said of the termination; ground and supply on one bolt is another matter.
-			case it.Signal != "" && other.Signal != "" && value.Fold(it.Signal) != value.Fold(other.Signal):
+			case it.Signal != "" && other.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal):
 				im.Say(report.Stop, "one cavity, two nets", it.Place,
 					fmt.Sprintf("%s %q and, %s, %q", s, it.Signal, rowOf(other.Place, it.Place), other.Signal), "both kept")
 			default:
@@ -55,10 +55,10 @@ func Cavities(im *draft.Importer) {
 	}
 }
 
-// FarEnds says which wires end in the list alone.
-func FarEnds(im *draft.Importer) {
+// openEnds says which wires end in the list alone.
+func openEnds(im *draft.Importer) {
 	var open []string
-	var at value.Place
+	var at table.Place
 	for _, it := range im.Items {
 		w := &im.H.Wires[it.Wire]
 		if w.From.V != "" && w.To.V != "" {
@@ -71,11 +71,11 @@ func FarEnds(im *draft.Importer) {
 			im.Say(report.Warn, "wire without ends", it.Place, w.ID, "kept")
 			continue
 		}
-		name := w.From.V
-		if it.State == wirelistname.Spare {
-			name += " (spare)"
+		cavity := w.From.V
+		if it.State == name.Spare {
+			cavity += " (spare)"
 		}
-		open = append(open, name)
+		open = append(open, cavity)
 	}
 	if len(open) > 0 {
 		at.Row = 0
@@ -84,8 +84,8 @@ func FarEnds(im *draft.Importer) {
 	}
 }
 
-// Inserts finds cavities that an insert does not have.
-func Inserts(im *draft.Importer, t *draft.Term) {
+// cavitiesOfInsert finds cavities that an insert does not have.
+func cavitiesOfInsert(im *draft.Importer, t *draft.Term) {
 	ins, ok := im.Cat.Insert(t.Insert.V)
 	if !ok {
 		return
@@ -98,17 +98,17 @@ func Inserts(im *draft.Importer, t *draft.Term) {
 	}
 }
 
-// Freed finds cavities that one place of the lists says are free, and another gives a wire.
-func Freed(im *draft.Importer, t *draft.Term) {
+// freeAndWired finds cavities that one place of the lists says are free, and another gives a wire.
+func freeAndWired(im *draft.Importer, t *draft.Term) {
 	for _, p := range t.Pins {
-		if at, ok := t.Free[p]; ok && (t.State[p] == wirelistname.Used || t.State[p] == wirelistname.Spare) {
+		if at, ok := t.Free[p]; ok && (t.State[p] == name.Used || t.State[p] == name.Spare) {
 			im.Say(report.Stop, "free in one place, wired in another", at, t.ID+":"+p, "the wire is kept")
 		}
 	}
 }
 
-// DatesOf finds cavities that a spreadsheet took for a date, as it does with "1-2".
-func DatesOf(im *draft.Importer, t *draft.Term) {
+// datesAsCavities finds cavities that a spreadsheet took for a date, as it does with "1-2".
+func datesAsCavities(im *draft.Importer, t *draft.Term) {
 	for _, p := range t.Pins {
 		if len(p) == 10 && p[4] == '-' && p[7] == '-' && strings.Trim(p, "0123456789-") == "" {
 			im.Say(report.Warn, "a date where a cavity belongs", t.At[p], t.ID+":"+p, "kept; a spreadsheet makes one of 1-2")
@@ -116,11 +116,11 @@ func DatesOf(im *draft.Importer, t *draft.Term) {
 	}
 }
 
-// Counted holds what stands above a pin table against the table.
-func Counted(im *draft.Importer, t *draft.Term) {
+// checkCounts holds what stands above a pin table against the table.
+func checkCounts(im *draft.Importer, t *draft.Term) {
 	n := map[string]int{"cavities": len(t.Pins)}
 	for _, p := range t.Pins {
-		if t.State[p] == wirelistname.Used || t.State[p] == wirelistname.Spare {
+		if t.State[p] == name.Used || t.State[p] == name.Spare {
 			n["contacts"]++
 		} else {
 			n["plugs"]++

@@ -6,11 +6,10 @@ import (
 	"slices"
 	"strings"
 
-	"contralay/model"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/table"
 )
 
 // Nets joins the cavities of pin tables that say no far end: two cavities of two
@@ -18,9 +17,9 @@ import (
 // the other are wires side by side; any other number meets on a splice. Cavities of
 // one connector alone stay wires with one end.
 func Nets(im *draft.Importer) {
-	BothWays(im)
-	OneWay(im)
-	ByID(im)
+	bothWays(im)
+	oneWay(im)
+	byID(im)
 	of := map[string][]*draft.Item{}
 	var order []string
 	for _, it := range im.Items {
@@ -47,20 +46,20 @@ func Nets(im *draft.Importer) {
 		}
 		a, b := by[terms[0]], by[terms[1]]
 		if len(terms) == 2 && len(a) == len(b) {
-			Colours(im, of[net], "the first is kept, the second in the note")
+			differingColours(im, of[net], "the first is kept, the second in the note")
 			if len(a) > 1 {
 				im.Say(report.Warn, "net with several cavities at both ends", a[0].Place, fmt.Sprintf("%q", a[0].Signal),
 					"joined in the order of the lists")
 			}
 			for k := range a {
 				a[k].To = b[k].From
-				Merge(im, a[k], b[k])
+				merge(im, a[k], b[k])
 				gone[b[k]] = true
 			}
 			continue
 		}
-		Colours(im, of[net], "each wire keeps its own")
-		id := NextSplice(im)
+		differingColours(im, of[net], "each wire keeps its own")
+		id := nextSplice(im)
 		im.Say(report.Note, "net of more than two cavities", of[net][0].Place, fmt.Sprintf("%q %d", of[net][0].Signal, len(of[net])),
 			"its wires meet on a splice")
 		for _, it := range of[net] {
@@ -70,9 +69,9 @@ func Nets(im *draft.Importer) {
 	im.Items = slices.DeleteFunc(im.Items, func(it *draft.Item) bool { return gone[it] })
 }
 
-// BothWays merges the rows of two pin tables that each name the other's cavity, and two rows
+// bothWays merges the rows of two pin tables that each name the other's cavity, and two rows
 // of one table that tell one wire at each of its ends.
-func BothWays(im *draft.Importer) {
+func bothWays(im *draft.Importer) {
 	first := map[string]*draft.Item{}
 	im.Items = slices.DeleteFunc(im.Items, func(it *draft.Item) bool {
 		if it.From.Term == nil || it.To.Term == nil {
@@ -85,15 +84,16 @@ func BothWays(im *draft.Importer) {
 			first[from+" "+to] = it
 			return false
 		}
-		Colours(im, []*draft.Item{other, it}, "the first is kept, the second in the note")
-		Merge(im, other, it)
+		differingColours(im, []*draft.Item{other, it}, "the first is kept, the second in the note")
+		merge(im, other, it)
 		delete(first, to+" "+from)
 		return true
 	})
 }
 
-// oneWire: two rows that name each other's ends tell of one wire. Two pin tables do, unless one
-// table numbers them otherwise; in a list of two ends they must say the same of it.
+// oneWire reports whether two rows that name each other's ends tell of one wire. Two pin tables
+// do, unless one table numbers them otherwise; in a list of two ends they must say the same of
+// it.
 func oneWire(a, b *draft.Item, titled bool) bool {
 	if titled {
 		return a.OwnID == b.OwnID || a.Block != b.Block || a.OwnID == "" || b.OwnID == ""
@@ -101,10 +101,10 @@ func oneWire(a, b *draft.Item, titled bool) bool {
 	return a.OwnID == b.OwnID && a.Gauge.Size == b.Gauge.Size && a.Colour.Equal(b.Colour) && a.Signal == b.Signal
 }
 
-// OneWay merges the row of a pin table that gives no far end with the one wire that another
+// oneWay merges the row of a pin table that gives no far end with the one wire that another
 // table, or list, says ends in its cavity: the two are one wire, told at each of its ends.
 // Where the names of the two differ they may be two nets, and both stay.
-func OneWay(im *draft.Importer) {
+func oneWay(im *draft.Importer) {
 	ends := map[string][]*draft.Item{} // by their far ends
 	for _, it := range im.Items {
 		if s := it.To.String(); s != "" && it.To.Term != nil && it.To.Term.Titled {
@@ -125,22 +125,23 @@ func OneWay(im *draft.Importer) {
 		}
 		if other.Signal == "" {
 			other.Signal, other.Drain = it.Signal, it.Drain
-		} else if it.Signal != "" && value.Fold(it.Signal) != value.Fold(other.Signal) {
+		} else if it.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal) {
 			other.Notes = append(other.Notes, "name at "+it.From.String()+": "+it.Signal)
 		}
-		Colours(im, []*draft.Item{other, it}, "the first is kept, the second in the note")
-		Merge(im, other, it)
+		differingColours(im, []*draft.Item{other, it}, "the first is kept, the second in the note")
+		merge(im, other, it)
 		return true
 	})
 }
 
-// sameNet: two names of one thing, read without signs: equal, or one with every word of the
-// other, as the sensor's own table says "signal" of what the main one calls "oil signal".
+// sameNet reports whether two names, read without signs, are of one thing: equal, or one with
+// every word of the other, as the sensor's own table says "signal" of what the main one calls
+// "oil signal".
 func sameNet(a, b string) bool {
-	if strings.Join(value.PlusMinus(a), "") != strings.Join(value.PlusMinus(b), "") {
+	if strings.Join(name.PlusMinus(a), "") != strings.Join(name.PlusMinus(b), "") {
 		return false
 	}
-	x, y := name.Words(value.Fold(a)), name.Words(value.Fold(b))
+	x, y := name.Words(table.Fold(a)), name.Words(table.Fold(b))
 	if len(x) > len(y) {
 		x, y = y, x
 	}
@@ -152,9 +153,9 @@ func sameNet(a, b string) bool {
 	return len(x) > 0
 }
 
-// ByID joins two cavities of pin tables that hold the wire of one id: a list with a
+// byID joins two cavities of pin tables that hold the wire of one id: a list with a
 // row for each end. More than two, or two of one row, it leaves.
-func ByID(im *draft.Importer) {
+func byID(im *draft.Importer) {
 	of := map[string][]*draft.Item{}
 	for _, it := range im.Items {
 		if it.OwnID != "" && it.From.Term != nil && it.From.Term.Titled && it.To.String() == "" {
@@ -167,7 +168,7 @@ func ByID(im *draft.Importer) {
 		if len(all) < 3 || !apart(all) || oneNet { // a net joins them below
 			continue
 		}
-		s := NextSplice(im)
+		s := nextSplice(im)
 		im.Say(report.Warn, "one wire at more than two ends", all[0].Place, id+" "+report.Counted(len(all), "end", "ends"),
 			"they meet on a splice, "+s)
 		for _, it := range all {
@@ -181,21 +182,21 @@ func ByID(im *draft.Importer) {
 			return false
 		}
 		a := pair[0]
-		Colours(im, pair, "the first is kept, the second in the note")
+		differingColours(im, pair, "the first is kept, the second in the note")
 		if a.Signal == "" {
 			a.Signal, a.Drain = b.Signal, b.Drain
-		} else if b.Signal != "" && value.Fold(a.Signal) != value.Fold(b.Signal) {
+		} else if b.Signal != "" && table.Fold(a.Signal) != table.Fold(b.Signal) {
 			im.Say(report.Warn, "two names for one wire", b.Place, fmt.Sprintf("%s %q and %q", a.OwnID, a.Signal, b.Signal),
 				"the first is kept, the second in the note")
 			a.Notes = append(a.Notes, "name at "+b.From.String()+": "+b.Signal)
 		}
 		a.To = b.From
-		Merge(im, a, b)
+		merge(im, a, b)
 		return true
 	})
 }
 
-// apart: no two of them are told in one row.
+// apart reports whether no two items are told in one row.
 func apart(all []*draft.Item) bool {
 	for k, it := range all {
 		if slices.ContainsFunc(all[:k], func(o *draft.Item) bool { return o.Place == it.Place }) {
@@ -203,117 +204,4 @@ func apart(all []*draft.Item) bool {
 		}
 	}
 	return true
-}
-
-// Called is the name of a wire for a message: its signal, else its id, else its ends.
-func Called(it *draft.Item) string {
-	switch {
-	case it.Signal != "":
-		return fmt.Sprintf("%q", it.Signal)
-	case it.OwnID != "":
-		return it.OwnID
-	}
-	return value.JoinNonEmpty(" to ", it.From.String(), it.To.String())
-}
-
-// Merge takes into one item what another says of the same wire. Where both say
-// something and not the same, the first holds and the second goes into the note.
-func Merge(im *draft.Importer, a, b *draft.Item) {
-	differs := func(what, first, second string) {
-		im.Say(report.Warn, "two "+what+"s for one wire", b.Place, fmt.Sprintf("%s %s and %s", Called(a), first, second),
-			"the first is kept, the second in the note")
-		a.Notes = append(a.Notes, what+" at "+b.From.String()+": "+second)
-	}
-	switch {
-	case a.Gauge.Size == "":
-		a.Gauge.Size = b.Gauge.Size
-	case b.Gauge.Size != "" && b.Gauge.Size != a.Gauge.Size:
-		differs("size", a.Gauge.Size, b.Gauge.Size)
-	}
-	if a.Gauge.Spec == "" {
-		a.Gauge.Spec = b.Gauge.Spec
-	} else if b.Gauge.Spec != "" && a.Gauge.Spec != b.Gauge.Spec {
-		differs("specification", a.Gauge.Spec, b.Gauge.Spec)
-	}
-	switch {
-	case len(a.Colour) == 0:
-		a.Colour = b.Colour
-	case len(b.Colour) > 0 && !a.Colour.Equal(b.Colour):
-		a.Notes = append(a.Notes, "colour at "+b.From.String()+": "+b.Colour.String())
-	}
-	if a.OwnID == "" {
-		a.OwnID = b.OwnID
-	} else if b.OwnID != "" && b.OwnID != a.OwnID {
-		differs("id", a.OwnID, b.OwnID)
-	}
-	if !a.Length.Set {
-		a.Length = b.Length
-	} else if b.Length.Set && b.Length.V != a.Length.V {
-		differs("length", value.FormatLength(a.Length.V), value.FormatLength(b.Length.V))
-	}
-	if !a.Amps.Set {
-		a.Amps = b.Amps
-	} else if b.Amps.Set && b.Amps.V != a.Amps.V {
-		differs("current", value.FormatCurrent(a.Amps.V), value.FormatCurrent(b.Amps.V))
-	}
-	if !a.Fuse.Set {
-		a.Fuse = b.Fuse
-	} else if b.Fuse.Set && b.Fuse.V != a.Fuse.V {
-		differs("fuse", value.FormatCurrent(a.Fuse.V), value.FormatCurrent(b.Fuse.V))
-	}
-	if a.FuseName == "" {
-		a.FuseName = b.FuseName
-	}
-	if a.Cue.Conductors == 0 && !a.Cue.Shielded && !a.Cue.Twisted {
-		a.Cue, a.CueText = b.Cue, b.CueText
-	}
-	if a.Cable == "" {
-		a.Cable, a.Shield, a.Kind = b.Cable, b.Shield, b.Kind
-	} else if b.Cable != "" && b.Cable != a.Cable {
-		differs("cable", a.Cable, b.Cable)
-	}
-	a.With = append(a.With, b.With...)
-	for _, n := range b.Notes {
-		if !slices.Contains(a.Notes, n) {
-			a.Notes = append(a.Notes, n)
-		}
-	}
-}
-
-// Colours says where the rows of one net do not have one colour.
-func Colours(im *draft.Importer, all []*draft.Item, did string) {
-	var first *draft.Item
-	for _, it := range all {
-		switch {
-		case len(it.Colour) == 0:
-		case first == nil:
-			first = it
-		case !first.Colour.Equal(it.Colour):
-			im.Say(report.Warn, "one net, two colours", it.Place,
-				fmt.Sprintf("%s %s %s, %s %s", Called(first), first.From.String(), first.Colour, it.From.String(), it.Colour),
-				did)
-			return
-		}
-	}
-}
-
-// roleOf is what a wire is for, where its name leaves no doubt.
-func roleOf(it *draft.Item) model.Opt[model.Role] {
-	if it.State == name.Spare {
-		return model.Some(model.RoleSpare)
-	}
-	w := name.Words(value.Fold(it.Signal))
-	if len(w) == 0 {
-		return model.Opt[model.Role]{}
-	}
-	last := w[len(w)-1]
-	switch {
-	case len(w) > 1 && slices.Contains(w[:len(w)-1], "can") && slices.Contains([]string{"h", "l", "hi", "lo", "high", "low"}, last):
-		return model.Some(model.RoleData)
-	case len(w) == 1 && (strings.HasPrefix(last, "canh") || strings.HasPrefix(last, "canl")) && len(last) == 4:
-		return model.Some(model.RoleData)
-	case slices.Contains([]string{"ground", "gnd", "masse", "earth", "tierra", "massa"}, last):
-		return model.Some(model.RoleGround)
-	}
-	return model.Opt[model.Role]{}
 }

@@ -3,16 +3,19 @@ package name
 import (
 	"strings"
 
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
-// IsBracket: signs that are drawn beside rows to join them.
+// IsBracket reports whether a text is nothing but signs that are drawn beside rows to join
+// them.
 func IsBracket(text string) bool {
 	return strings.Trim(text, "┐┘│├┤┌└─┼╮╯╭╰{}[]()⎫⎬⎭⎧⎨⎩⎤⎦⎡⎣|/<>") == ""
 }
 
+// YesOrNo reads a mark in a column that asks a question: "yes", "no", or "" for anything else.
 func YesOrNo(text string) string {
-	switch strings.Trim(value.Fold(text), " .") {
+	switch strings.Trim(table.Fold(text), " .") {
 	case "y", "yes", "x", "ja", "j", "oui", "si", "s", "true":
 		return "yes"
 	case "n", "no", "nein", "non", "false", "none", "keine", "aucun":
@@ -32,9 +35,50 @@ func CableNames(text string) []string {
 	return all
 }
 
-// IsMark: letters and a number behind them: "TP1", "SH 3", "Pair-2".
+// IsMark reports whether a name is letters and a number behind them: "TP1", "SH 3", "Pair-2".
 func IsMark(name string) bool {
 	letters := strings.TrimRight(name, "0123456789")
-	return letters != name && len(name)-len(letters) <= 3 && strings.Trim(value.Fold(strings.TrimRight(letters, " -_#.")),
+	return letters != name && len(name)-len(letters) <= 3 && strings.Trim(table.Fold(strings.TrimRight(letters, " -_#.")),
 		"abcdefghijklmnopqrstuvwxyz") == "" && strings.Trim(letters, " -_#.") != ""
+}
+
+// CableWords finds the words shielded and twisted in any note.
+func CableWords(note string) (g value.Gauge) {
+	for _, t := range value.Scan(table.Fold(note)) {
+		if t.Kind == 'a' {
+			g.Cable(t.Text)
+		}
+	}
+	return g
+}
+
+// Partners reads "pair with 105", "twisted with 105 and 106", "paired 105", "verdrillt
+// mit 12": the ids behind the word "with". Nothing else may stand there.
+func Partners(note string) []string {
+	f := strings.Fields(table.Fold(note))
+	own := strings.Fields(note)
+	for i, w := range f {
+		if w != "with" && w != "w/" && w != "mit" && w != "avec" && w != "con" || i == 0 || i+1 == len(f) {
+			continue
+		}
+		switch f[i-1] {
+		case "pair", "paired", "twisted", "twist", "shielded", "triple", "paar", "gepaart", "verdrillt", "paire", "torsade", "par",
+			"trenzado", "coppia", "intrecciato":
+		default:
+			return nil
+		}
+		var ids []string
+		for k := i + 1; k < len(f) && k < len(own); k++ {
+			switch strings.TrimRight(f[k], ".:") {
+			case "pos", "position", "no", "nr", "row", "line", "zeile", "item", "and", "und", "et", "y", "e", "&", "+", "wire", "wires",
+				"ader":
+			default:
+				for id := range strings.FieldsFuncSeq(own[k], func(r rune) bool { return r == ',' || r == '&' || r == '+' }) {
+					ids = append(ids, id)
+				}
+			}
+		}
+		return ids
+	}
+	return nil
 }

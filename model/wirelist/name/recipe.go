@@ -10,6 +10,7 @@ import (
 
 	"github.com/BurntSushi/toml"
 
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -30,7 +31,7 @@ type Recipe struct {
 // key and what is allowed.
 func DecodeRecipe(name string, data []byte) (Recipe, error) {
 	refuse := func(key, says, allowed string) error {
-		return &value.Error{Place: value.Place{File: name}, Says: strings.TrimPrefix(key+": ", ": ") + says, Allowed: allowed}
+		return &table.Error{Place: table.Place{File: name}, Says: strings.TrimPrefix(key+": ", ": ") + says, Allowed: allowed}
 	}
 	if len(data) > 1<<20 {
 		return Recipe{}, refuse("", fmt.Sprintf("is %d bytes, which is no recipe", len(data)), "up to 1048576")
@@ -39,7 +40,7 @@ func DecodeRecipe(name string, data []byte) (Recipe, error) {
 	if _, err := toml.Decode(string(data), &raw); err != nil {
 		var at toml.ParseError
 		if errors.As(err, &at) {
-			return Recipe{}, &value.Error{Place: value.Place{File: name, Row: at.Position.Line}, Says: "not TOML: " + at.Message}
+			return Recipe{}, &table.Error{Place: table.Place{File: name, Row: at.Position.Line}, Says: "not TOML: " + at.Message}
 		}
 		return Recipe{}, refuse("", "not TOML: "+err.Error(), "")
 	}
@@ -48,20 +49,20 @@ func DecodeRecipe(name string, data []byte) (Recipe, error) {
 		var err error
 		switch key {
 		case "columns":
-			table, ok := raw[key].(map[string]any)
+			columns, ok := raw[key].(map[string]any)
 			if !ok {
 				return Recipe{}, refuse(key, "is no table", `headings and their meanings, "Ader" = "wire"`)
 			}
 			r.Columns = map[string]Field{}
-			for _, head := range slices.Sorted(maps.Keys(table)) {
-				meant, _ := table[head].(string)
+			for _, head := range slices.Sorted(maps.Keys(columns)) {
+				meant, _ := columns[head].(string)
 				if !slices.Contains(Fields(), Field(meant)) {
-					return Recipe{}, refuse("columns."+strconv.Quote(head), fmt.Sprintf("%v is no meaning", table[head]), fieldList())
+					return Recipe{}, refuse("columns."+strconv.Quote(head), fmt.Sprintf("%v is no meaning", columns[head]), fieldList())
 				}
 				if n, numbered := strings.CutPrefix(head, "#"); numbered && n != "" {
-					if k, err := strconv.Atoi(n); err != nil || k < 1 || k > value.DefaultLimits().Columns {
+					if k, err := strconv.Atoi(n); err != nil || k < 1 || k > table.DefaultLimits().Columns {
 						return Recipe{}, refuse("columns."+strconv.Quote(head), "is no column",
-							fmt.Sprintf("#1 to #%d, or a heading", value.DefaultLimits().Columns))
+							fmt.Sprintf("#1 to #%d, or a heading", table.DefaultLimits().Columns))
 					}
 				}
 				r.Columns[head] = Field(meant)

@@ -3,7 +3,7 @@ package name
 import (
 	"strings"
 
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/table"
 )
 
 // State is what a row says its cavity is for.
@@ -21,7 +21,7 @@ const (
 // "spare 2", and for what a place is kept for, "reserved for the pump": "spare injector 3"
 // is a signal. Of several words the one that says more counts.
 func StateOf(cell string) State {
-	f := strings.Trim(value.Fold(cell), " .:()[]*")
+	f := strings.Trim(table.Fold(cell), " .:()[]*")
 	if s := stateWord(cell); s != Used {
 		return s
 	}
@@ -44,7 +44,8 @@ func StateOf(cell string) State {
 	return most
 }
 
-// isKeptFor: the words of a place that is kept for something, which is said behind them.
+// isKeptFor reports whether a text begins with the words of a place that is kept for something,
+// and says for what.
 func isKeptFor(folded string) bool {
 	for _, lead := range []string{"reserved for ", "reserve for ", "reserved - ", "reserved: ", "held for ", "future ", "reserviert fur ",
 		"reserviert fuer ", "reserve pour ", "reserve au ", "reservado para ", "reservada para ", "riservato a ", "riservato per "} {
@@ -57,15 +58,15 @@ func isKeptFor(folded string) bool {
 
 // OnlyState reports whether a cell says its state and nothing else.
 func OnlyState(cell string) bool {
-	return StateOf(cell) != Used && (stateWord(cell) != Used || !isKeptFor(strings.Trim(value.Fold(cell), " .:()[]*")))
+	return StateOf(cell) != Used && (stateWord(cell) != Used || !isKeptFor(strings.Trim(table.Fold(cell), " .:()[]*")))
 }
 
-// OnlyFree: a name of a net that says no more than that there is none yet.
+// OnlyFree reports whether the name of a net says no more than that there is none yet.
 func OnlyFree(signal string) bool { return StateOf(signal) == Used && StateOfSignal(signal) != Used }
 
 // StateOfSignal reads the name of a net: a place that nobody has decided on is kept free.
 func StateOfSignal(cell string) State {
-	switch f := strings.Trim(value.Fold(cell), " .:()[]*"); {
+	switch f := strings.Trim(table.Fold(cell), " .:()[]*"); {
 	case f == "open":
 		return Blank
 	case f != "" && IsUnknown(f):
@@ -88,7 +89,7 @@ func StateOfNote(note string) State {
 
 // stateWord is the state that one word or phrase names; used where it names none.
 func stateWord(cell string) State {
-	f := strings.Trim(value.Fold(cell), " .:()[]*")
+	f := strings.Trim(table.Fold(cell), " .:()[]*")
 	switch f {
 	case "n/c", "nc", "n.c", "n/a", "n.a", "not connected", "no connection", "no connect", "do not connect", "dnc", "blank", "blanked",
 		"empty", "vacant", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin", "free",
@@ -117,7 +118,8 @@ func stateWord(cell string) State {
 	return Used
 }
 
-// isClosing: what is done with a place that has no wire, or with the end of a spare.
+// isClosing reports whether a piece says what is done with a place that has no wire, or with
+// the end of a spare.
 func isClosing(piece string) bool {
 	switch piece {
 	case "plug", "plugged", "fit plug", "cap", "capped", "seal", "sealed", "fit seal", "leave empty", "leave open", "leave blank",
@@ -126,4 +128,11 @@ func isClosing(piece string) bool {
 		return true
 	}
 	return stateWord(piece) != Used
+}
+
+// IsUnknown reports whether s is a mark that says the list's maker does not know either.
+func IsUnknown(s string) bool {
+	f := strings.Trim(table.Fold(s), " .")
+	return strings.Trim(f, "?") == "" || f == "tbd" || f == "tba" || f == "tbc" || f == "to be decided" || f == "to be confirmed" ||
+		f == "offen" || f == "unknown" || f == "see note" || f == "see notes" || f == "unbekannt"
 }

@@ -3,17 +3,19 @@ package name
 import (
 	"strings"
 
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/table"
 )
 
-// IsStud: a name for a bolt or a point that several wires are taken to, which has no cavities:
+// IsStud reports whether a name is one for a bolt or a point that several wires are taken to,
+// which has no cavities:
 // a ground, "G1", "GND STAR", "chassis", a pole of the battery. A battery alone has two poles,
 // and "Battery current sensor" is a sensor: neither is one.
 func IsStud(name string) bool { return IsGroundStud(name) || IsOtherStud(name) }
 
-// IsGroundStud: a ground, whatever the nets are called that meet there.
+// IsGroundStud reports whether a name is one for a ground, whatever the nets are called that
+// meet there.
 func IsGroundStud(name string) bool {
-	f := value.Fold(name)
+	f := table.Fold(name)
 	if g := strings.TrimRight(f, "0123456789"); g == "g" && g != f {
 		return true
 	}
@@ -26,10 +28,10 @@ func IsGroundStud(name string) bool {
 	})
 }
 
-// IsOtherStud: a bolt, a bar, or one pole of the battery.
+// IsOtherStud reports whether a name is one for a bolt, a bar, or one pole of the battery.
 func IsOtherStud(name string) bool {
-	pole := len(value.PlusMinus(name)) > 0
-	for _, w := range Words(value.Fold(name)) {
+	pole := len(PlusMinus(name)) > 0
+	for _, w := range Words(table.Fold(name)) {
 		switch w {
 		case "pos", "neg", "positive", "negative", "plus", "minus":
 			pole = true
@@ -46,10 +48,11 @@ func IsOtherStud(name string) bool {
 	})
 }
 
-// studOf: one word of a name is of the kind, and every other one only says which or where.
+// studOf reports whether one word of a name is of the kind, and every other one only says which
+// or where.
 func studOf(name string, kind func(w string) bool) bool {
 	is := false
-	for _, w := range Words(value.Fold(name)) {
+	for _, w := range Words(table.Fold(name)) {
 		switch w = strings.TrimRight(w, "0123456789"); {
 		case kind(w):
 			is = true

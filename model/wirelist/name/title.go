@@ -5,11 +5,12 @@ import (
 	"strings"
 
 	"contralay/model/catalogue"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
-// title is what the rows above a pin table say about its connector.
-type title struct {
+// Title is what the rows above a pin table say about its connector.
+type Title struct {
 	Name    string // "" where they do not name it
 	Row     int
 	Insert  string // a name of the catalogue
@@ -33,8 +34,8 @@ type Count struct {
 // is more than an insert, as those above it are of the whole paper; then the first row
 // that begins with a designator, "J1 - ECU"; then the first row at all, of those that no
 // empty row parts from the table.
-func ReadTitle(rows []value.Row, cat *catalogue.Catalogue) title {
-	var t title
+func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
+	var t Title
 	const plain, near, designated, heading, said = 1, 2, 3, 4, 5
 	rank, level := 0, 0
 	for i, r := range rows {
@@ -75,7 +76,7 @@ func ReadTitle(rows []value.Row, cat *catalogue.Catalogue) title {
 }
 
 // pieces takes counts, insert and gender out of a row and gives what is left.
-func (t *title) pieces(text string, row int, cat *catalogue.Catalogue) string {
+func (t *Title) pieces(text string, row int, cat *catalogue.Catalogue) string {
 	all := strings.Split(text, ",")
 	if c, ok := ReadCount(text); ok {
 		all = nil
@@ -96,11 +97,11 @@ func (t *title) pieces(text string, row int, cat *catalogue.Catalogue) string {
 }
 
 // shell takes insert and gender out of a title; it reports whether there is more to it.
-func (t *title) shell(text string, cat *catalogue.Catalogue) (more bool) {
+func (t *Title) shell(text string, cat *catalogue.Catalogue) (more bool) {
 	insert, gender := "", ""
 	for w := range strings.FieldsSeq(text) {
 		w = strings.Trim(w, ",;:()[].")
-		switch f := value.Fold(w); {
+		switch f := table.Fold(w); {
 		case looksLikeInsert(w) && insert == "":
 			insert = w
 		case f == "socket" || f == "sockets" || f == "female" || f == "buchse" || f == "buchsen" || f == "femelle" || f == "hembra" ||
@@ -128,7 +129,7 @@ func (t *title) shell(text string, cat *catalogue.Catalogue) (more bool) {
 	return more
 }
 
-// looksLikeInsert: one or two digits, a dash, one to three digits.
+// looksLikeInsert reports whether w is one or two digits, a dash, one to three digits.
 func looksLikeInsert(w string) bool {
 	a, b, ok := strings.Cut(w, "-")
 	return ok && len(a) >= 1 && len(a) <= 2 && len(b) >= 1 && len(b) <= 3 && strings.Trim(a+b, "0123456789") == ""
@@ -138,7 +139,7 @@ func looksLikeInsert(w string) bool {
 func ConnectorName(text string) string {
 	for _, lead := range []string{"connector", "stecker", "steckverbinder", "connecteur", "conector", "connettore", "plug", "pin table",
 		"pinout", "conn"} {
-		if f := value.Fold(text); len(f) == len(text) && strings.HasPrefix(f, lead) {
+		if f := table.Fold(text); len(f) == len(text) && strings.HasPrefix(f, lead) {
 			rest := text[len(lead):]
 			if name := strings.TrimLeft(rest, " :.#-"); name != "" && rest != "" && strings.ContainsAny(rest[:1], " :.#-") {
 				return name
@@ -152,7 +153,7 @@ func ConnectorName(text string) string {
 // number and the word of what is counted, with nothing but sizes beside.
 func ReadCount(text string) (Count, bool) {
 	c := Count{Text: text}
-	all := value.Scan(value.Fold(text))
+	all := value.Scan(table.Fold(text))
 	found := false
 	for i := 0; i < len(all); i++ {
 		t := all[i]
@@ -184,6 +185,8 @@ func ReadCount(text string) (Count, bool) {
 	return c, found && c.Of != ""
 }
 
+// CountWord is what a folded word says is counted: "cavities", "contacts", "plugs", "wires",
+// or "" where it is no such word.
 func CountWord(word string) string {
 	switch word {
 	case "contact", "contacts", "pins", "sockets", "kontakte", "contactos", "contatti", "terminals":
@@ -196,4 +199,11 @@ func CountWord(word string) string {
 		return "cavities"
 	}
 	return ""
+}
+
+// SaysConnector reports whether a text names a connector: with the word for one, or with a
+// designator at its head.
+func SaysConnector(text string) bool {
+	first, _, _ := strings.Cut(text, " ")
+	return ConnectorName(text) != text || IsDesignator(strings.TrimRight(first, ":,"))
 }

@@ -1,165 +1,21 @@
 package name
 
 import (
+	"strings"
+
 	"contralay/model/wirelist/value"
 )
 
-// Field is what a column means.
-type Field string
-
-// The fields, as a recipe writes them.
-const (
-	FieldWire      Field = "wire" // id of the wire
-	FieldFrom      Field = "from" // connector, with or without its cavity
-	FieldFromPin   Field = "from pin"
-	FieldTo        Field = "to"
-	FieldToPin     Field = "to pin"
-	FieldRun       Field = "from and to" // both in one cell, "P1-A -> J1-3"
-	FieldConnector Field = "connector"   // of a pin table that holds several
-	FieldPin       Field = "pin"
-	FieldSignal    Field = "signal" // what the wire is for; in a pin table the name of the net
-	FieldGauge     Field = "gauge"  // size, or a cable
-	FieldSpec      Field = "spec"   // specification or part number of the wire
-	FieldColour    Field = "colour"
-	FieldStripe    Field = "stripe" // second colour in a column of its own
-	FieldLength    Field = "length"
-	FieldCurrent   Field = "current"
-	FieldUnit      Field = "unit" // of the gauge, length or current in the column before
-	FieldFuse      Field = "fuse"
-	FieldNote      Field = "note"
-	FieldCable     Field = "cable"  // wires with one text here are one cable
-	FieldKeep      Field = "keep"   // not understood: goes into the note with its heading
-	FieldIgnore    Field = "ignore" // left out
-
-	FieldNumber Field = "number" // "No.": id of a wire or number of a pin, as the others say
-)
-
-// Fields lists the fields that a recipe may give.
-func Fields() []Field {
-	return []Field{FieldWire, FieldFrom, FieldFromPin, FieldTo, FieldToPin, FieldRun, FieldConnector, FieldPin, FieldSignal, FieldGauge,
-		FieldSpec, FieldColour, FieldStripe, FieldLength, FieldCurrent, FieldUnit, FieldFuse, FieldNote, FieldCable, FieldKeep, FieldIgnore}
-}
-
-// Meaning is what one heading says.
-type Meaning struct {
-	Field Field
-	Lang  string // the one language that has the word; "" where several do
-	Weak  bool   // a word of one or two letters, which a cavity could be as well
-}
-
-// Vocabulary is the headings by folded words. Words of English, German, French,
-// Spanish and Italian as lists of builders use them; common practice, no source.
-func Vocabulary() map[string]Meaning {
-	m := map[string]Meaning{}
-	add := func(f Field, lang string, words ...string) {
-		for _, w := range words {
-			of := lang
-			if old, taken := m[w]; taken && old.Field == f && old.Lang != lang {
-				of = "" // several languages have it
-			}
-			m[w] = Meaning{f, of, len(w) <= 2 && w != "to"}
-		}
+// Words parts a heading into words of letters and digits, "#" and marks left out.
+func Words(s string) []string {
+	s = strings.ReplaceAll(strings.ReplaceAll(s, "²", "2"), "mm^2", "mm2")
+	if strings.Trim(s, " .:") == "#" {
+		return []string{"#"}
 	}
-	add(FieldWire, "", "wire", "wire id", "wire no", "wire number", "id", "circuit", "circuit no", "circuit number", "conductor",
-		"conductor no")
-	add(FieldWire, "de", "ader", "adernummer", "ader nr", "aderbezeichnung", "leitung", "leitungsnummer", "leitung nr", "ltg nr", "ltg",
-		"leitungs nr", "kabel nr", "draht", "drahtnummer", "kabelnummer")
-	add(FieldWire, "fr", "fil", "numero de fil", "fil no", "numero fil", "n fil", "no fil", "repere", "rep", "rep fil")
-	add(FieldWire, "es", "hilo", "numero de hilo", "hilo no", "numero de cable", "n cable", "no cable", "n hilo", "cable no", "num cable")
-	add(FieldWire, "it", "filo", "numero filo", "filo no", "cavo", "numero cavo", "n filo", "n cavo", "no filo")
-	add(FieldNumber, "", "no", "number", "item", "nr", "#", "num", "pos", "ref")
-	add(FieldNumber, "de", "nummer", "lfd nr", "position")
-	add(FieldNumber, "fr", "numero")
-	add(FieldFrom, "", "from", "source", "start", "origin", "end a", "end 1", "side a", "from connector", "from device", "source connector",
-		"start point")
-	add(FieldFrom, "de", "von", "quelle", "anfang", "von stecker", "startpunkt", "ausgangspunkt")
-	add(FieldFrom, "fr", "depuis", "depart", "origine", "tenant")
-	add(FieldFrom, "es", "desde", "origen")
-	add(FieldFrom, "it", "da", "partenza", "provenienza")
-	add(FieldFrom, "", "de")
-	add(FieldTo, "", "to", "destination", "dest", "target", "end b", "end 2", "side b", "to connector", "to device",
-		"destination connector", "goes to", "end point")
-	add(FieldTo, "de", "nach", "ziel", "nach stecker", "zielpunkt")
-	add(FieldTo, "fr", "vers", "arrivee", "aboutissant")
-	add(FieldTo, "es", "hasta", "hacia", "destino")
-	add(FieldTo, "it", "verso", "arrivo", "destinazione")
-	add(FieldTo, "", "a")
-	add(FieldRun, "", "from to", "run", "from and to", "connection", "connections", "point to point", "route from to")
-	add(FieldRun, "de", "von nach", "verbindung", "von bis")
-	add(FieldRun, "fr", "de vers", "de a", "liaison", "connexion")
-	add(FieldRun, "es", "desde hasta", "conexion")
-	add(FieldRun, "it", "da a", "collegamento")
-	add(FieldConnector, "", "connector", "conn", "connector name", "connector id", "device", "component", "plug", "plug name", "receptacle",
-		"socket", "module", "unit")
-	add(FieldConnector, "de", "stecker", "steckverbinder", "gerat", "bauteil")
-	add(FieldConnector, "fr", "connecteur", "prise", "appareil")
-	add(FieldConnector, "es", "conector", "aparato")
-	add(FieldConnector, "it", "connettore", "dispositivo")
-	add(FieldPin, "", "pin", "pin no", "pin number", "pin id", "cavity", "cavity no", "cav", "way", "contact", "terminal", "terminal no")
-	add(FieldPin, "de", "stift", "kontakt", "kammer", "klemme", "anschluss", "polnummer")
-	add(FieldPin, "fr", "broche", "borne", "alveole", "voie")
-	add(FieldPin, "es", "patilla", "clavija", "contacto", "via")
-	add(FieldPin, "it", "piedino", "morsetto", "contatto", "polo")
-	add(FieldFromPin, "", "from pin", "from cavity", "from terminal", "source pin", "start pin", "pin a", "pin 1")
-	add(FieldToPin, "", "to pin", "to cavity", "to terminal", "destination pin", "dest pin", "end pin", "pin b", "pin 2")
-	add(FieldSignal, "", "signal", "signal name", "description", "desc", "function", "name", "net", "net name", "circuit name", "label",
-		"purpose", "pin name", "pin function", "wire name", "use")
-	add(FieldSignal, "de", "funktion", "bezeichnung", "beschreibung", "signalname", "belegung", "potential")
-	add(FieldSignal, "fr", "fonction", "designation", "nom")
-	add(FieldSignal, "es", "senal", "funcion", "descripcion", "nombre")
-	add(FieldSignal, "it", "segnale", "funzione", "descrizione", "nome")
-	add(FieldGauge, "", "gauge", "awg", "size", "wire size", "wire gauge", "csa", "cross section", "cross sectional area", "mm2", "section",
-		"ga")
-	add(FieldGauge, "de", "querschnitt", "leiterquerschnitt", "aderquerschnitt")
-	add(FieldGauge, "fr", "jauge", "section de fil")
-	add(FieldGauge, "es", "seccion", "calibre")
-	add(FieldGauge, "it", "sezione", "calibro")
-	add(FieldSpec, "", "spec", "specification", "wire spec", "wire type", "type", "part number", "part no", "p/n", "pn", "wire part number",
-		"material")
-	add(FieldSpec, "de", "typ", "leitungstyp", "adertyp")
-	add(FieldSpec, "fr", "type de fil", "type fil")
-	add(FieldSpec, "es", "tipo", "tipo de cable")
-	add(FieldColour, "", "colour", "color", "col", "wire colour", "wire color", "base colour", "base color", "primary colour",
-		"primary color", "colour code", "color code")
-	add(FieldColour, "de", "farbe", "aderfarbe", "leitungsfarbe", "farbcode", "grundfarbe")
-	add(FieldColour, "fr", "couleur")
-	add(FieldColour, "it", "colore")
-	add(FieldStripe, "", "stripe", "tracer", "stripe colour", "stripe color", "tracer colour", "tracer color", "secondary colour",
-		"secondary color")
-	add(FieldStripe, "de", "kennfarbe", "streifen", "zweitfarbe")
-	add(FieldLength, "", "length", "len", "wire length", "cut length")
-	add(FieldLength, "de", "lange", "laenge", "leitungslange", "aderlange")
-	add(FieldLength, "fr", "longueur")
-	add(FieldLength, "es", "longitud", "largo")
-	add(FieldLength, "it", "lunghezza")
-	add(FieldCurrent, "", "current", "amps", "amperage", "amp", "amperes", "max current", "load", "load current", "current draw", "ma")
-	add(FieldCurrent, "de", "strom", "stromstarke", "last", "belastung")
-	add(FieldCurrent, "fr", "courant", "intensite")
-	add(FieldCurrent, "es", "corriente", "intensidad")
-	add(FieldCurrent, "it", "corrente")
-	add(FieldFuse, "", "fuse", "fuse rating", "breaker", "protection", "circuit breaker")
-	add(FieldFuse, "de", "sicherung", "absicherung")
-	add(FieldFuse, "fr", "fusible")
-	add(FieldFuse, "it", "fusibile")
-	add(FieldNote, "", "note", "notes", "remark", "remarks", "comment", "comments", "status", "state", "info")
-	add(FieldNote, "de", "bemerkung", "bemerkungen", "anmerkung", "anmerkungen", "hinweis", "notiz", "kommentar")
-	add(FieldNote, "fr", "remarque", "remarques", "observation", "observations", "commentaire")
-	add(FieldNote, "es", "nota", "notas", "observaciones", "comentario", "comentarios")
-	add(FieldNote, "it", "osservazioni", "annotazioni", "commento")
-	add(FieldCable, "", "cable", "cable id", "cable no", "pair", "group", "twist", "twisted with", "shield", "shield group", "bundle id")
-	add(FieldCable, "de", "kabel", "paar", "schirm", "verdrillt mit")
-	add(FieldCable, "fr", "paire", "blindage", "torsade")
-	return m
-}
-
-// IsTotal: the first text of a row that sums a list up.
-func IsTotal(cell string) bool {
-	word, _, _ := CutWord(value.Fold(cell))
-	switch word {
-	case "total", "totals", "sum", "summe", "gesamt", "insgesamt", "somme", "totaux", "suma", "totale", "totali", "somma":
-		return true
+	if s == "p/n" {
+		return []string{"p/n"}
 	}
-	return false
+	return strings.FieldsFunc(s, func(r rune) bool { return !(r < 0x80 && (value.IsLetter(byte(r)) || value.IsDigit(byte(r)))) })
 }
 
 // CutWord takes the first word of a folded text, signs behind it left out.

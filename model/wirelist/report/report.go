@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/unit"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -23,7 +24,7 @@ const (
 type Finding struct {
 	Level Level
 	Rule  string // what kind of thing: "no colour"
-	value.Place
+	table.Place
 	What string // what stands there
 	Did  string // what was done about it
 }
@@ -42,18 +43,6 @@ type Report struct {
 	States  map[string]bool
 	Taken   map[string]bool            // wires whose specification the lists do not say, by id
 	Lengths map[string]unit.Millimetre // what they say of the length of a wire, by its id
-}
-
-// Worst is the worst level found, "" where nothing was.
-func (r Report) Worst() Level {
-	for _, l := range []Level{Stop, Warn, Note} {
-		for _, f := range r.Findings {
-			if f.Level == l {
-				return l
-			}
-		}
-	}
-	return ""
 }
 
 // mostPlaces is how many places a line of the short report names (no source).
@@ -113,7 +102,7 @@ func (r Report) Full() []string {
 // briefly is what stands where, the file only where there are several.
 func briefly(f Finding, file bool) string {
 	where := ""
-	f.What = value.Short(f.What)
+	f.What = table.Short(f.What)
 	if f.Row > 0 {
 		where = fmt.Sprintf("row %d", f.Row)
 	}

@@ -4,29 +4,29 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/draft"
-	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/value"
 )
 
-// CableCells reads the columns about cables of one row: the name of a cable or of a shield,
+// cableCells reads the columns about cables of one row: the name of a cable or of a shield,
 // a mark that says yes, the wires it pairs with.
-func CableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item) {
+func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item) {
 	var names, shields []string
 	for i, c := range b.Cols {
-		if c.Field != wirelistname.FieldCable || i >= len(cells) || value.IsNothing(cells[i]) {
+		if c.Field != name.FieldCable || i >= len(cells) || value.IsNothing(cells[i]) {
 			continue
 		}
-		head := wirelistname.Loose(c.Head)
+		head := name.CableWords(c.Head)
 		if head.Shielded && (head.Twisted || head.Conductors > 0) && strings.ContainsAny(c.Head, "/,&") {
 			head = value.Gauge{} // "Twist/Shield": the cell says which
 		}
-		switch text := cells[i]; wirelistname.YesOrNo(text) {
+		switch text := cells[i]; name.YesOrNo(text) {
 		case "no":
 			continue
 		case "yes":
-			if value.IsCable(head) {
+			if head.IsCable() {
 				it.Cue.Twisted, it.Cue.Shielded = it.Cue.Twisted || head.Twisted, it.Cue.Shielded || head.Shielded
 				it.Cue.Conductors = max(it.Cue.Conductors, head.Conductors)
 				it.CueText = value.JoinNonEmpty("; ", it.CueText, c.Head)
@@ -34,32 +34,32 @@ func CableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 			}
 			names = append(names, text)
 		default:
-			if wirelistname.IsBracket(text) && value.IsCable(head) { // it joins the rows beside
+			if name.IsBracket(text) && head.IsCable() { // it joins the rows beside
 				it.Cue.Twisted, it.Cue.Shielded = it.Cue.Twisted || head.Twisted, it.Cue.Shielded || head.Shielded
 				it.Cue.Conductors = max(it.Cue.Conductors, head.Conductors)
 				it.CueText = value.JoinNonEmpty("; ", it.CueText, c.Head)
 				continue
 			}
-			if ids := wirelistname.Partners(text); len(ids) > 0 {
+			if ids := name.Partners(text); len(ids) > 0 {
 				it.With, it.CueText = append(it.With, ids...), value.JoinNonEmpty("; ", it.CueText, text)
-				g := wirelistname.Loose(text)
+				g := name.CableWords(text)
 				it.Cue.Shielded, it.Cue.Twisted = it.Cue.Shielded || g.Shielded, it.Cue.Twisted || g.Twisted
 				continue
 			}
-			if _, pin, ok := wirelistname.SplitEnd(text); ok && strings.Contains(text, ":") && wirelistname.IsCavity(pin) && head.Shielded {
+			if _, pin, ok := name.SplitEnd(text); ok && strings.Contains(text, ":") && name.IsCavity(pin) && head.Shielded {
 				// Where the shield is grounded; the row of its drain would say so, too.
 				it.Cue.Shielded, it.CueText = true, value.JoinNonEmpty("; ", it.CueText, c.Head)
 				it.Notes = append(it.Notes, value.JoinNonEmpty(": ", c.Head, text))
 				im.Say(report.Note, "shield taken to a cavity", it.Place, text, "kept in the note, no drain made")
 				continue
 			}
-			for _, name := range wirelistname.CableNames(text) {
-				g := wirelistname.Loose(name)
+			for _, cable := range name.CableNames(text) {
+				g := name.CableWords(cable)
 				switch {
-				case g.Shielded && !g.Twisted && g.Conductors == 0 && wirelistname.IsMark(name), head.Shielded && !value.IsCable(g):
-					shields = append(shields, name)
+				case g.Shielded && !g.Twisted && g.Conductors == 0 && name.IsMark(cable), head.Shielded && !g.IsCable():
+					shields = append(shields, cable)
 				default:
-					names = append(names, name)
+					names = append(names, cable)
 					it.Kind.Twisted, it.Kind.Shielded = it.Kind.Twisted || head.Twisted, it.Kind.Shielded || head.Shielded
 				}
 			}

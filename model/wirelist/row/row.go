@@ -9,14 +9,15 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
-// Row makes the items of one row: one for each cavity or wire that it names. notes is
+// readRow makes the items of one row: one for each cavity or wire that it names. notes is
 // what else is to be kept of it.
-func Row(im *draft.Importer, b *shape.Block, cells, notes []string, owner *draft.Term, place value.Place) {
+func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *draft.Term, place table.Place) {
 	it := draft.Item{Place: place, Wire: -1, Block: im.Pages, Notes: notes}
-	column := func(i int) value.Place { p := place; p.Column = shape.At(b.Cols, i); return p }
+	column := func(i int) table.Place { p := place; p.Column = shape.At(b.Cols, i); return p }
 	for i, c := range cells {
 		if i >= len(b.Cols) && c != "" {
 			it.Notes = append(it.Notes, c)
@@ -32,11 +33,11 @@ func Row(im *draft.Importer, b *shape.Block, cells, notes []string, owner *draft
 	}
 	it.Signal = b.Cell(cells, name.FieldSignal)
 	for i, c := range cells {
-		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && it.Signal == "" && name.DrainWord(value.Fold(c)) {
+		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && it.Signal == "" && name.IsDrainWord(table.Fold(c)) {
 			it.Signal = c // a shield among the numbers of the cores
 		}
 	}
-	if it.Signal == "" && it.OwnID != "" && name.DrainWord(strings.TrimRight(value.Fold(it.OwnID), "0123456789 ")) {
+	if it.Signal == "" && it.OwnID != "" && name.IsDrainWord(strings.TrimRight(table.Fold(it.OwnID), "0123456789 ")) {
 		it.Signal, it.OwnID = it.OwnID, "" // a shield in the column of the wires
 	}
 	for i, c := range cells {
@@ -44,11 +45,11 @@ func Row(im *draft.Importer, b *shape.Block, cells, notes []string, owner *draft
 			it.Counted = strings.TrimRight(c, ".)")
 		}
 	}
-	Values(im, b, cells, &it, column)
-	_, it.Drain = draft.DrainOf(it.Signal)
-	NoteOf(im, b, cells, &it)
-	CableCells(im, b, cells, &it)
-	StateOf(im, b, cells, &it)
+	readValues(im, b, cells, &it, column)
+	_, it.Drain = name.DrainOf(it.Signal)
+	readNote(im, b, cells, &it)
+	cableCells(im, b, cells, &it)
+	readState(im, b, cells, &it)
 	for i, c := range cells {
 		if i < len(b.Cols) && b.Cols[i].Spared && c != "" {
 			it.Notes = append(it.Notes, value.JoinNonEmpty(": ", b.Cols[i].Head, c))
@@ -58,27 +59,27 @@ func Row(im *draft.Importer, b *shape.Block, cells, notes []string, owner *draft
 	im.Rows++
 
 	if !b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin) || owner != nil && !b.Has(name.FieldFrom) {
-		PinRow(im, b, cells, it, owner, column)
+		pinRow(im, b, cells, it, owner, column)
 		return
 	}
 	if pin, col := b.CellAt(cells, name.FieldPin); pin != "" && owner == nil {
 		it.Notes = append(it.Notes, "cavity: "+pin)
 		im.Say(report.Warn, "cavity of no connector", column(col), pin, "kept in the note")
 	}
-	froms, fromCol := EndsOf(im, b, cells, name.FieldFrom, name.FieldFromPin, &it, column)
-	tos, toCol := EndsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
+	froms, fromCol := endsOf(im, b, cells, name.FieldFrom, name.FieldFromPin, &it, column)
+	tos, toCol := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
 	col := toCol
 	if len(froms) > 1 || col < 0 {
 		col = max(fromCol, 0)
 	}
-	Between(im, it, froms, tos, column(col))
+	betweenEnds(im, it, froms, tos, column(col))
 }
 
-// PinRow makes an item for each cavity of a row of a pin table.
-func PinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, owner *draft.Term, column func(int) value.Place) {
+// pinRow makes an item for each cavity of a row of a pin table.
+func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, owner *draft.Term, column func(int) table.Place) {
 	cell, col := b.CellAt(cells, name.FieldPin)
 	if cell == "" || owner == nil {
-		im.Say(report.Warn, "row without cavity", it.Place, value.Tidy(strings.Join(cells, " ")), "left out")
+		im.Say(report.Warn, "row without cavity", it.Place, table.Tidy(strings.Join(cells, " ")), "left out")
 		return
 	}
 	var ins *catalogue.Insert
@@ -90,7 +91,7 @@ func PinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 		pins = []string{cell}
 	} else {
 		for _, p := range name.SplitPins(cell) {
-			pins = append(pins, SpreadPin(im, b, p, ins, column(col))...)
+			pins = append(pins, spreadPin(im, b, p, ins, column(col))...)
 		}
 	}
 	if len(pins) == 0 {
@@ -108,9 +109,9 @@ func PinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 		}
 		im.Say(report.Note, twoOrMore(len(pins))+" cavities of one net", column(col), cell+" "+net, "a wire in each")
 	}
-	tos, toCol := EndsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
+	tos, toCol := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
 	if it.Signal != "" && len(tos) == 0 {
-		it.Net = strings.Join(append(name.Words(value.Fold(it.Signal)), value.PlusMinus(it.Signal)...), " ")
+		it.Net = strings.Join(append(name.Words(table.Fold(it.Signal)), name.PlusMinus(it.Signal)...), " ")
 	}
 	var froms []draft.End
 	for _, p := range pins {
@@ -129,10 +130,10 @@ func PinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 	case free:
 	case len(froms) > 1 && len(tos) < 2: // said above
 		for _, from := range froms {
-			Between(im, it, []draft.End{from}, tos, column(col))
+			betweenEnds(im, it, []draft.End{from}, tos, column(col))
 		}
 	default:
-		Between(im, it, froms, tos, column(max(toCol, col)))
+		betweenEnds(im, it, froms, tos, column(max(toCol, col)))
 	}
 }
 

@@ -8,13 +8,14 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
-// Looks says which rows of a table are struck out and which its workbook does not show.
-func Looks(im *draft.Importer, t *value.Table) {
+// StruckAndHidden says which rows of a table are struck out and which its workbook does not show.
+func StruckAndHidden(im *draft.Importer, t *table.Table) {
 	for _, r := range t.Rows {
-		at := value.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
+		at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
 		switch {
 		case r.Struck:
 			im.Say(report.Warn, "row struck out", at, shape.RowText(r.Cells), "left out")
@@ -24,9 +25,9 @@ func Looks(im *draft.Importer, t *value.Table) {
 	}
 }
 
-// WithoutStruck leaves out what a cell strikes through, "~~4~~ 5". What is left counts, and
+// withoutStruck leaves out what a cell strikes through, "~~4~~ 5". What is left counts, and
 // what was struck out is reported; where nothing is left it stays in the note.
-func WithoutStruck(im *draft.Importer, b *shape.Block, cells, notes []string, place value.Place) ([]string, []string) {
+func withoutStruck(im *draft.Importer, b *shape.Block, cells, notes []string, place table.Place) ([]string, []string) {
 	for i := range cells {
 		for {
 			front, rest, open := strings.Cut(cells[i], "~~")
@@ -35,7 +36,7 @@ func WithoutStruck(im *draft.Importer, b *shape.Block, cells, notes []string, pl
 				break
 			}
 			cells = slices.Clone(cells)
-			cells[i] = value.Tidy(front + " " + back)
+			cells[i] = table.Tidy(front + " " + back)
 			where, did := place, "left out"
 			where.Column = shape.At(b.Cols, i)
 			if cells[i] == "" {

@@ -10,18 +10,19 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
-// Values reads gauge, spec, colour, length, current and fuse of one row.
-func Values(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item, column func(int) value.Place) {
+// readValues reads gauge, spec, colour, length, current and fuse of one row.
+func readValues(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item, column func(int) table.Place) {
 	v := valueReader{im, b, cells, it, column}
 	v.size()
 	v.colour()
 	v.length()
 	v.current()
 	if cell, _ := b.CellAt(cells, name.FieldFuse); cell != "" && !value.IsNothing(cell) && !isNone(cell) {
-		FuseCell(im, b, cell, it)
+		fuseCell(im, b, cell, it)
 	}
 }
 
@@ -31,7 +32,7 @@ type valueReader struct {
 	b      *shape.Block
 	cells  []string
 	it     *draft.Item
-	column func(int) value.Place
+	column func(int) table.Place
 }
 
 // keep leaves what is not understood as text.
@@ -65,10 +66,10 @@ func (v *valueReader) size() {
 	if cell := b.Cell(v.cells, name.FieldSpec); cell != "" {
 		if g, rest := value.CutSpec(cell); g.Spec != "" && rest == "" {
 			it.Gauge = g
-		} else if more, ok := value.ParseGauge(cell, value.BareAWG, b.Mark); ok && (more.Spec != "" || value.IsCable(more) &&
-			!name.DrainWord(value.Fold(cell)) || more.Size != "" && strings.Trim(cell, "0123456789") != "") {
+		} else if more, ok := value.ParseGauge(cell, value.BareAWG, b.Mark); ok && (more.Spec != "" || more.IsCable() &&
+			!name.IsDrainWord(table.Fold(cell)) || more.Size != "" && strings.Trim(cell, "0123456789") != "") {
 			it.Gauge = more
-		} else if name.DrainWord(value.Fold(cell)) && it.Signal == "" {
+		} else if name.IsDrainWord(table.Fold(cell)) && it.Signal == "" {
 			it.Signal = cell
 		} else {
 			it.Gauge.Spec = cell
@@ -101,7 +102,7 @@ func (v *valueReader) size() {
 			it.Gauge.Size = within
 			v.keep("more than a size", "size", cell, col)
 		default:
-			v.keep(WrongColumn(v.im, "size", cell, b), "size", cell, col)
+			v.keep(wrongColumn(v.im, "size", cell, b), "size", cell, col)
 		}
 	}
 	it.Colour = it.Gauge.Colour
@@ -141,7 +142,7 @@ func (v *valueReader) colour() {
 	case stripe == "" && (name.StateOf(cell) == name.Spare || name.StateOf(cell) == name.Reserved):
 		// A status stands where a colour belongs: stateOf of the row reads it.
 	default:
-		v.keep(WrongColumn(v.im, "colour", cell, b), "colour", whole, col)
+		v.keep(wrongColumn(v.im, "colour", cell, b), "colour", whole, col)
 	}
 }
 
@@ -164,7 +165,7 @@ func (v *valueReader) length() {
 	} else if _, bare := value.LengthWithin(cell, "mm", v.b.Mark); bare {
 		v.keep("length without unit", "length", cell, col)
 	} else {
-		v.keep(WrongColumn(v.im, "length", cell, v.b), "length", cell, col)
+		v.keep(wrongColumn(v.im, "length", cell, v.b), "length", cell, col)
 	}
 }
 
@@ -176,13 +177,13 @@ func (v *valueReader) current() {
 	if a, ok := value.ParseCurrent(cell, v.b.Cols[col].Milli, v.b.Mark); ok {
 		v.it.Amps = model.Some(a)
 	} else {
-		v.keep(WrongColumn(v.im, "current", cell, v.b), "current", cell, col)
+		v.keep(wrongColumn(v.im, "current", cell, v.b), "current", cell, col)
 	}
 }
 
 // isNone is a word for none, where a fuse would be named.
 func isNone(cell string) bool {
-	switch value.Fold(strings.TrimSpace(cell)) {
+	switch table.Fold(strings.TrimSpace(cell)) {
 	case "none", "no", "nil", "n/a", "na", "without", "unfused", "not fused", "keine", "kein", "ohne", "aucun", "sans", "ninguno", "sin",
 		"nessuno", "senza":
 		return true
@@ -190,8 +191,8 @@ func isNone(cell string) bool {
 	return false
 }
 
-// WrongColumn is the rule for a cell that is no such thing: it may be another.
-func WrongColumn(im *draft.Importer, what, cell string, b *shape.Block) string {
+// wrongColumn is the rule for a cell that is no such thing: it may be another.
+func wrongColumn(im *draft.Importer, what, cell string, b *shape.Block) string {
 	if _, ok := value.ParseGauge(cell, value.BareAWG, b.Mark); ok && what != "size" && strings.Trim(cell, "0123456789.,") != "" {
 		return "a size in the column of the " + what
 	}
@@ -204,7 +205,7 @@ func WrongColumn(im *draft.Importer, what, cell string, b *shape.Block) string {
 	if _, ok := value.ParseCurrent(cell, false, b.Mark); ok && what != "current" && strings.Trim(cell, "0123456789.,") != "" {
 		return "a current in the column of the " + what
 	}
-	all := value.Scan(value.Fold(cell))
+	all := value.Scan(table.Fold(cell))
 	for i := 1; i < len(all); i++ {
 		if all[i-1].Kind == '0' && value.IsCount(all, i) && all[i-1].Text != "1" {
 			return "a cable in a list of single wires"

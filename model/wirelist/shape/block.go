@@ -6,25 +6,26 @@ import (
 	"unicode"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
 // Block is a header row and what belongs to it.
 type Block struct {
-	Table  *value.Table
-	Titles []value.Row // above the header
+	Table  *table.Table
+	Titles []table.Row // above the header
 	Head   int         // its line; 0 where the columns have numbers only
-	Cols   []column
+	Cols   []Column
 	Lang   string
 	Mark   value.Mark
-	Rows   []value.Row
+	Rows   []table.Row
 
 	Ranges bool            // "10-12" is three cavities, not the name of one
 	Named  map[string]bool // cavities that stand alone in a cell
 }
 
 // Blocks parts a table at its headers. Rows that belong to none are left over.
-func (h Headings) Blocks(t *value.Table) (all []*Block, over []value.Row) {
+func (h Headings) Blocks(t *table.Table) (all []*Block, over []table.Row) {
 	mark := value.MarksOf(t)
 	if h.Recipe != nil {
 		if h.Recipe.Mark != value.MarkUnknown {
@@ -37,7 +38,7 @@ func (h Headings) Blocks(t *value.Table) (all []*Block, over []value.Row) {
 		}
 	}
 	var current *Block
-	var pending []value.Row
+	var pending []table.Row
 	for _, r := range t.Rows {
 		cols, lang, ok := h.headerAt(r)
 		switch {
@@ -53,7 +54,7 @@ func (h Headings) Blocks(t *value.Table) (all []*Block, over []value.Row) {
 				titles = current.giveTitles()
 			}
 			if current != nil && sameColumns(current.Cols, cols) &&
-				(!current.IsPinTable() || !slices.ContainsFunc(titles, func(r value.Row) bool { return !IsSignOff(r) })) {
+				(!current.IsPinTable() || !slices.ContainsFunc(titles, func(r table.Row) bool { return !IsSignOff(r) })) {
 				current.Rows = append(current.Rows, titles...)
 				continue // the header once more, at the head of a page
 			}
@@ -72,16 +73,16 @@ func (h Headings) Blocks(t *value.Table) (all []*Block, over []value.Row) {
 	return all, pending
 }
 
-func (h Headings) headerAt(r value.Row) ([]column, string, bool) {
+func (h Headings) headerAt(r table.Row) ([]Column, string, bool) {
 	if h.Recipe != nil && h.Recipe.HeaderRow > 0 {
 		if r.Line != h.Recipe.HeaderRow {
 			return nil, "", false
 		}
 		cols, lang, ok := h.header(r)
 		if !ok { // a person said so: what is not known is kept
-			cols = make([]column, len(r.Cells))
+			cols = make([]Column, len(r.Cells))
 			for i, cell := range r.Cells {
-				cols[i] = column{Field: name.FieldKeep, Head: cell}
+				cols[i] = Column{Field: name.FieldKeep, Head: cell}
 				if m, known := h.mean(cell, &cols[i]); known {
 					cols[i].Field = m.Field
 				}
@@ -94,7 +95,7 @@ func (h Headings) headerAt(r value.Row) ([]column, string, bool) {
 }
 
 // numbered is the one block of a table whose columns the recipe names by number.
-func (h Headings) numbered(t *value.Table) *Block {
+func (h Headings) numbered(t *table.Table) *Block {
 	n := 0
 	for head := range h.Recipe.Columns {
 		n = max(n, columnNumber(head))
@@ -102,7 +103,7 @@ func (h Headings) numbered(t *value.Table) *Block {
 	if n == 0 {
 		return nil
 	}
-	b := &Block{Table: t, Head: h.Recipe.HeaderRow, Cols: make([]column, n)}
+	b := &Block{Table: t, Head: h.Recipe.HeaderRow, Cols: make([]Column, n)}
 	for i := range b.Cols {
 		b.Cols[i].Field = name.FieldKeep
 	}
@@ -113,7 +114,7 @@ func (h Headings) numbered(t *value.Table) *Block {
 		case r.Line == b.Head:
 			for i, cell := range r.Cells {
 				for len(b.Cols) <= i {
-					b.Cols = append(b.Cols, column{Field: name.FieldKeep})
+					b.Cols = append(b.Cols, Column{Field: name.FieldKeep})
 				}
 				b.Cols[i].Head = cell
 				if m, ok := h.mean(cell, &b.Cols[i]); ok {
@@ -148,7 +149,7 @@ func columnNumber(head string) int {
 
 // giveTitles takes the rows of one text off the end of a block: they are the title of
 // the next one. A lone short text in a row of cells is a cavity and stays.
-func (b *Block) giveTitles() []value.Row {
+func (b *Block) giveTitles() []table.Row {
 	alone := func(i int) bool { n, _ := b.Rows[i].Filled(); return n == 1 }
 	i := len(b.Rows)
 	for i > 0 && IsText(b.Rows[i-1]) {
@@ -168,7 +169,7 @@ func (b *Block) giveTitles() []value.Row {
 }
 
 // IsText is a row that holds one text and no data.
-func IsText(r value.Row) bool {
+func IsText(r table.Row) bool {
 	n, first := r.Filled()
 	switch {
 	case n != 1:
@@ -189,29 +190,29 @@ func IsText(r value.Row) bool {
 	return false
 }
 
-// isGroup: a from and a to, and cells between them that nothing names.
-func isGroup(cols []column) bool {
-	from := slices.IndexFunc(cols, func(c column) bool { return c.Field == name.FieldFrom })
-	to := slices.IndexFunc(cols, func(c column) bool { return c.Field == name.FieldTo })
+// isGroup reports whether the columns are a from and a to, and cells between them that nothing names.
+func isGroup(cols []Column) bool {
+	from := slices.IndexFunc(cols, func(c Column) bool { return c.Field == name.FieldFrom })
+	to := slices.IndexFunc(cols, func(c Column) bool { return c.Field == name.FieldTo })
 	return from >= 0 && to > from+1 && cols[from+1].Head == ""
 }
 
-// sideless: connectors or pins that the row itself gives no side; what sides gave
+// sideless reports whether the row itself gives its connectors or pins no side; what sides gave
 // them is no heading of the list.
-func sideless(cols []column) bool {
-	return !slices.ContainsFunc(cols, func(c column) bool {
+func sideless(cols []Column) bool {
+	return !slices.ContainsFunc(cols, func(c Column) bool {
 		return (c.Field == name.FieldFrom || c.Field == name.FieldTo) &&
-			slices.Contains([]string{"from", "to", "von", "nach", "da", "a", "de", "vers", "desde", "hasta"}, value.Fold(c.Head))
+			slices.Contains([]string{"from", "to", "von", "nach", "da", "a", "de", "vers", "desde", "hasta"}, table.Fold(c.Head))
 	})
 }
 
 // under gives the columns of a second header row the side that the first row says.
-func (h Headings) under(groups []column, r value.Row) []column {
+func (h Headings) under(groups []Column, r table.Row) []Column {
 	second, _, _ := h.header(r)
-	raw := make([]column, len(r.Cells))
+	raw := make([]Column, len(r.Cells))
 	side := name.Field("")
 	for i, cell := range r.Cells {
-		raw[i] = column{Field: name.FieldKeep, Head: cell}
+		raw[i] = Column{Field: name.FieldKeep, Head: cell}
 		if m, ok := h.mean(cell, &raw[i]); ok {
 			raw[i].Field = m.Field
 		}
@@ -232,6 +233,6 @@ func (h Headings) under(groups []column, r value.Row) []column {
 	return raw
 }
 
-func sameColumns(a, b []column) bool {
-	return slices.EqualFunc(a, b, func(x, y column) bool { return x.Head == y.Head && x.Field == y.Field })
+func sameColumns(a, b []Column) bool {
+	return slices.EqualFunc(a, b, func(x, y Column) bool { return x.Head == y.Head && x.Field == y.Field })
 }

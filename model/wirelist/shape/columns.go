@@ -4,13 +4,13 @@ import (
 	"fmt"
 
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/table"
 )
 
-// Column is one column of a list as a screen shows it, for a person to say what it
+// ShownColumn is one column of a list as a screen shows it, for a person to say what it
 // means.
-type Column struct {
-	value.Place            // its header row; Row is 0 where the table has none
+type ShownColumn struct {
+	table.Place            // its header row; Row is 0 where the table has none
 	Number      int        // from 1
 	Head        string     // "" where the table has no headings
 	Field       name.Field // what it is taken for
@@ -18,7 +18,7 @@ type Column struct {
 }
 
 // Key is the name of the column in a recipe: its heading, else its number.
-func (c Column) Key() string {
+func (c ShownColumn) Key() string {
 	if c.Head != "" {
 		return c.Head
 	}
@@ -31,8 +31,8 @@ const mostSamples = 3
 // Columns lists the columns of every block of a table and what each is taken for with
 // a recipe, which may be nil. A table that names no columns has one block without
 // headings, its columns kept as text: a recipe may name them by number.
-func Columns(t value.Table, recipe *name.Recipe) []Column {
-	t = Standing(t)
+func Columns(t table.Table, recipe *name.Recipe) []ShownColumn {
+	t = WithoutStruckRows(t)
 	h := Headings{Words: name.Vocabulary(), Recipe: recipe.OfColumns()}
 	var blocks []*Block
 	for _, part := range h.SideBySide(t) {
@@ -44,16 +44,16 @@ func Columns(t value.Table, recipe *name.Recipe) []Column {
 		for _, r := range t.Rows {
 			n = max(n, len(r.Cells))
 		}
-		b := &Block{Table: &t, Rows: t.Rows, Cols: make([]column, n)}
+		b := &Block{Table: &t, Rows: t.Rows, Cols: make([]Column, n)}
 		for i := range b.Cols {
 			b.Cols[i].Field = name.FieldKeep
 		}
 		blocks = []*Block{b}
 	}
-	var all []Column
+	var all []ShownColumn
 	for _, b := range blocks {
 		for i, c := range b.Cols {
-			col := Column{Place: value.Place{File: t.File, Sheet: t.Sheet, Row: b.Head, Column: value.ColumnLetter(i)}, Number: i + 1,
+			col := ShownColumn{Place: table.Place{File: t.File, Sheet: t.Sheet, Row: b.Head, Column: table.ColumnLetter(i)}, Number: i + 1,
 				Head: c.Head, Field: c.Field}
 			for _, r := range b.Rows {
 				if i < len(r.Cells) && r.Cells[i] != "" && len(col.Samples) < mostSamples {

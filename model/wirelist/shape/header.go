@@ -5,11 +5,12 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
-// column is one column of a block.
-type column struct {
+// Column is one column of a block.
+type Column struct {
 	Field   name.Field
 	Of      string           // the device that its heading names, "ECU" of "ECU pin"; "" where it names none
 	Head    string           // its heading as it stands in the list
@@ -29,14 +30,15 @@ type column struct {
 }
 
 // At is how a finding names the column.
-func At(cols []column, i int) string {
+func At(cols []Column, i int) string {
 	if i < len(cols) && cols[i].Head != "" {
 		return cols[i].Head
 	}
-	return value.ColumnLetter(i)
+	return table.ColumnLetter(i)
 }
 
-// reader knows the headings.
+// Headings is what a table is read with: the headings that are known, and what a person said of
+// the columns of this one, which may be nil.
 type Headings struct {
 	Words  map[string]name.Meaning
 	Recipe *name.Recipe
@@ -46,16 +48,16 @@ type Headings struct {
 // with a known meaning, fewer than half of those that are filled, or none that a wire
 // could hang on. Words of one or two letters, which could be cavities, count only
 // beside two others, or as a from and a to.
-func (h Headings) header(r value.Row) (cols []column, lang string, ok bool) {
+func (h Headings) header(r table.Row) (cols []Column, lang string, ok bool) {
 	if h.Recipe == nil && hasNumber(r) {
 		return nil, "", false
 	}
 	filled, strong, keys := 0, 0, 0
 	votes := map[string]int{}
-	cols = make([]column, len(r.Cells))
+	cols = make([]Column, len(r.Cells))
 	weak := map[name.Field]bool{}
 	for i, cell := range r.Cells {
-		c := column{Field: name.FieldKeep, Head: cell}
+		c := Column{Field: name.FieldKeep, Head: cell}
 		if cell == "" {
 			cols[i] = c
 			continue
@@ -94,13 +96,13 @@ func (h Headings) header(r value.Row) (cols []column, lang string, ok bool) {
 	return cols, lang, true
 }
 
-// hasNumber: a cell is a number alone, which no heading is. It spares most rows the
+// hasNumber reports whether a cell is a number alone, which no heading is. It spares most rows the
 // looking up.
-func hasNumber(r value.Row) bool {
+func hasNumber(r table.Row) bool {
 	return slices.ContainsFunc(r.Cells, func(c string) bool { return c != "" && strings.Trim(c, "0123456789.,") == "" })
 }
 
-// isKey: a column that a row can hang on.
+// isKey is 1 for a column that a row can hang on, else 0.
 func isKey(f name.Field) int {
 	if slices.Contains([]name.Field{name.FieldWire, name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldToPin, name.FieldRun,
 		name.FieldPin}, f) {

@@ -5,38 +5,39 @@ import (
 	"slices"
 	"strings"
 
-	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
 // mean looks one heading up: as it stands in the recipe, then its words, units and
 // brackets taken off.
-func (h Headings) mean(cell string, c *column) (wirelistname.Meaning, bool) {
+func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 	const longest = 60 // no heading is longer
 	if len(cell) > longest {
-		return wirelistname.Meaning{}, false
+		return name.Meaning{}, false
 	}
-	f := value.Fold(cell)
+	f := table.Fold(cell)
 	if h.Recipe != nil {
-		for _, name := range slices.Sorted(maps.Keys(h.Recipe.Columns)) {
-			if value.Fold(name) == f {
-				unitOf(wirelistname.Words(f), c)
-				return wirelistname.Meaning{Field: h.Recipe.Columns[name]}, true
+		for _, key := range slices.Sorted(maps.Keys(h.Recipe.Columns)) {
+			if table.Fold(key) == f {
+				unitOf(name.Words(f), c)
+				return name.Meaning{Field: h.Recipe.Columns[key]}, true
 			}
 		}
 	}
-	all := wirelistname.Words(f)
+	all := name.Words(f)
 	if m, ok := h.Words[strings.Join(all, " ")]; ok {
 		unitOf(all, c)
 		return m, true
 	}
-	bare := wirelistname.Words(withoutBrackets(f))
+	bare := name.Words(withoutBrackets(f))
 	unitOf(all, c)
 	if isAmps(all) {
-		return wirelistname.Meaning{Field: wirelistname.FieldCurrent}, true
+		return name.Meaning{Field: name.FieldCurrent}, true
 	}
 	if h.sizeAndColour(all) {
-		return wirelistname.Meaning{Field: wirelistname.FieldGauge}, true
+		return name.Meaning{Field: name.FieldGauge}, true
 	}
 	for _, try := range [][]string{bare, withoutUnit(bare)} {
 		if m, ok := h.Words[strings.Join(try, " ")]; ok {
@@ -55,19 +56,19 @@ func (h Headings) mean(cell string, c *column) (wirelistname.Meaning, bool) {
 		}
 	}
 	if isCableHeading(bare) {
-		return wirelistname.Meaning{Field: wirelistname.FieldCable}, true
+		return name.Meaning{Field: name.FieldCable}, true
 	}
-	return wirelistname.Meaning{}, false
+	return name.Meaning{}, false
 }
 
-// sizeAndColour: a heading that names both, "Colour/Size", "Wire gauge & color".
+// sizeAndColour reports whether a heading names both, "Colour/Size", "Wire gauge & color".
 func (h Headings) sizeAndColour(all []string) bool {
 	size, colour := false, false
 	for _, w := range all {
 		switch f := h.Words[w].Field; {
-		case f == wirelistname.FieldGauge:
+		case f == name.FieldGauge:
 			size = true
-		case f == wirelistname.FieldColour:
+		case f == name.FieldColour:
 			colour = true
 		case w != "wire" && w != "and" && w != "und" && w != "et" && w != "y" && w != "e":
 			return false
@@ -76,7 +77,8 @@ func (h Headings) sizeAndColour(all []string) bool {
 	return size && colour
 }
 
-// isAmps: a heading of two words or more that is nothing but a current: "Max A", "I max [A]".
+// isAmps reports whether a heading of two words or more is nothing but a current: "Max A", "I
+// max [A]".
 func isAmps(all []string) bool {
 	amps := false
 	for _, w := range all {
@@ -92,7 +94,8 @@ func isAmps(all []string) bool {
 	return amps && len(all) > 1
 }
 
-// isCableHeading: nothing but words about cables: "Twist/Shield", "Twisted pair", "Shield ID".
+// isCableHeading reports whether a heading is nothing but words about cables: "Twist/Shield",
+// "Twisted pair", "Shield ID".
 func isCableHeading(all []string) bool {
 	is := false
 	for _, w := range all {
@@ -101,7 +104,7 @@ func isCableHeading(all []string) bool {
 		case w == "cable" || w == "group" || w == "no" || w == "nr" || w == "id" || w == "ref" || w == "with" || w == "type" || w == "or" ||
 			w == "and":
 		case value.IsLetter(w[0]) && g.Cable(w):
-			is = is || value.IsCable(g)
+			is = is || g.IsCable()
 		default:
 			return false
 		}
@@ -111,29 +114,29 @@ func isCableHeading(all []string) bool {
 
 // twoSided reads a heading of a side and a thing: "von pin", "connector from", "to
 // terminal", "pin 2", "broche depart".
-func (h Headings) twoSided(try []string) (wirelistname.Meaning, bool) {
+func (h Headings) twoSided(try []string) (name.Meaning, bool) {
 	if len(try) != 2 {
-		return wirelistname.Meaning{}, false
+		return name.Meaning{}, false
 	}
 	for i, word := range try {
 		other := h.Words[try[1-i]]
 		side := h.Words[word].Field
 		switch word {
 		case "a", "1":
-			side = wirelistname.FieldFrom
+			side = name.FieldFrom
 		case "b", "2":
-			side = wirelistname.FieldTo
+			side = name.FieldTo
 		}
 		switch {
-		case side == wirelistname.FieldFrom && other.Field == wirelistname.FieldPin:
-			return wirelistname.Meaning{Field: wirelistname.FieldFromPin, Lang: other.Lang}, true
-		case side == wirelistname.FieldTo && other.Field == wirelistname.FieldPin:
-			return wirelistname.Meaning{Field: wirelistname.FieldToPin, Lang: other.Lang}, true
-		case (side == wirelistname.FieldFrom || side == wirelistname.FieldTo) && other.Field == wirelistname.FieldConnector:
-			return wirelistname.Meaning{Field: side, Lang: other.Lang}, true
+		case side == name.FieldFrom && other.Field == name.FieldPin:
+			return name.Meaning{Field: name.FieldFromPin, Lang: other.Lang}, true
+		case side == name.FieldTo && other.Field == name.FieldPin:
+			return name.Meaning{Field: name.FieldToPin, Lang: other.Lang}, true
+		case (side == name.FieldFrom || side == name.FieldTo) && other.Field == name.FieldConnector:
+			return name.Meaning{Field: side, Lang: other.Lang}, true
 		}
 	}
-	return wirelistname.Meaning{}, false
+	return name.Meaning{}, false
 }
 
 func withoutBrackets(s string) string {
@@ -161,7 +164,7 @@ func withoutUnit(all []string) []string {
 }
 
 // unitOf takes in what a heading says about its numbers.
-func unitOf(all []string, c *column) {
+func unitOf(all []string, c *Column) {
 	for i, w := range all {
 		if w == "mm2" || w == "qmm" {
 			c.Bare, c.Said = value.BareMM2, true

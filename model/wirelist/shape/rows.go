@@ -2,12 +2,14 @@ package shape
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/table"
 )
 
-// Deleted: what the row is for, its note, or a column of no meaning says that it is gone.
+// Deleted reports whether what a row is for, its note, or a column of no meaning says that the
+// row is gone.
 func (b *Block) Deleted(cells []string) bool {
 	for i, c := range cells {
 		if c == "" || !name.IsDeleted(c) {
@@ -35,8 +37,8 @@ func (b *Block) LastData() int {
 	return -1
 }
 
-// StartsAgain: rows of one text part the rows of a pin table, and behind a later one the
-// cavities begin anew: the first names a connector as well.
+// StartsAgain reports whether rows of one text part the rows of a pin table, and behind a later
+// one the cavities begin anew: the first names a connector as well.
 func (b *Block) StartsAgain() bool {
 	seen := map[string]bool{}
 	parted := false
@@ -54,31 +56,7 @@ func (b *Block) StartsAgain() bool {
 	return false
 }
 
-func (b *Block) Has(fields ...name.Field) bool {
-	return slices.ContainsFunc(b.Cols, func(c column) bool { return slices.Contains(fields, c.Field) })
-}
-
-// Cell is what a row holds of a field: the first cell of those that have one value, the
-// others joined.
-func (b *Block) Cell(cells []string, f name.Field) string {
-	s, _ := b.CellAt(cells, f)
-	return s
-}
-
-func (b *Block) CellAt(cells []string, f name.Field) (text string, col int) {
-	col = -1
-	for i, c := range b.Cols {
-		if c.Field != f || i >= len(cells) || cells[i] == "" {
-			continue
-		}
-		if col < 0 {
-			text, col = cells[i], i
-			if slices.Contains(Once(), f) {
-				break
-			}
-			continue
-		}
-		text = value.JoinNonEmpty(map[bool]string{true: " ", false: "; "}[b.Cols[col].several], text, cells[i])
-	}
-	return text, col
+// RowText is a row for a message.
+func RowText(cells []string) string {
+	return table.Tidy(strings.Join(slices.DeleteFunc(slices.Clone(cells), func(c string) bool { return c == "" }), " "))
 }

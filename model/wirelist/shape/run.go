@@ -25,7 +25,8 @@ func splitRun(cell string) (from, to string, ok bool) {
 	return "", "", false
 }
 
-// hasArrow: an arrow stands in the cell, which nobody writes into the name of one end.
+// hasArrow reports whether an arrow stands in the cell, which nobody writes into the name of
+// one end.
 func hasArrow(cell string) bool {
 	return strings.Contains(cell, "->") || strings.ContainsAny(cell, "→⇒↔") || strings.Contains(cell, "=>")
 }
@@ -53,7 +54,7 @@ func (b *Block) settleRun(i int) {
 			one++
 		}
 	}
-	another := slices.IndexFunc(b.Cols, func(c column) bool { return c.Field == name.FieldRun }) != i
+	another := slices.IndexFunc(b.Cols, func(c Column) bool { return c.Field == name.FieldRun }) != i
 	switch c := &b.Cols[i]; {
 	case another || b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin):
 		c.Field, c.Spared = name.FieldKeep, true
@@ -67,7 +68,7 @@ func (b *Block) settleRun(i int) {
 // PartRuns gives the rows with both ends in one cell a cell for each: the first stays in its
 // column, the other comes behind the last. Where From holds both and To none, they part too.
 func (b *Block) PartRuns() {
-	from := slices.IndexFunc(b.Cols, func(c column) bool { return c.Field == name.FieldRun || c.Field == name.FieldFrom })
+	from := slices.IndexFunc(b.Cols, func(c Column) bool { return c.Field == name.FieldRun || c.Field == name.FieldFrom })
 	if from < 0 {
 		return
 	}
@@ -79,12 +80,12 @@ func (b *Block) PartRuns() {
 		}
 		b.Cols = slices.Clone(b.Cols)
 		for len(b.Cols) < wide {
-			b.Cols = append(b.Cols, column{Field: name.FieldKeep})
+			b.Cols = append(b.Cols, Column{Field: name.FieldKeep})
 		}
 		b.Cols[from].Field = name.FieldFrom
-		b.Cols = append(b.Cols, column{Field: name.FieldTo, Head: b.Cols[from].Head})
+		b.Cols = append(b.Cols, Column{Field: name.FieldTo, Head: b.Cols[from].Head})
 	}
-	to := slices.IndexFunc(b.Cols, func(c column) bool { return c.Field == name.FieldTo })
+	to := slices.IndexFunc(b.Cols, func(c Column) bool { return c.Field == name.FieldTo })
 	if to < 0 {
 		return
 	}

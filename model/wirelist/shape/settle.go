@@ -1,11 +1,11 @@
 package shape
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -40,7 +40,7 @@ func (h Headings) cablesAsWires(b *Block) {
 	}
 	for i := range b.Cols {
 		c := &b.Cols[i]
-		if f := strings.Join(name.Words(value.Fold(c.Head)), " "); c.Field != name.FieldCable || f != "cable" && f != "kabel" ||
+		if f := strings.Join(name.Words(table.Fold(c.Head)), " "); c.Field != name.FieldCable || f != "cable" && f != "kabel" ||
 			h.given(c.Head, i) {
 			continue
 		}
@@ -49,9 +49,9 @@ func (h Headings) cablesAsWires(b *Block) {
 			if i >= len(r.Cells) || IsText(r) {
 				continue
 			}
-			cell := value.Fold(r.Cells[i])
+			cell := table.Fold(r.Cells[i])
 			if g, ok := value.ParseGauge(cell, value.BareAWG, b.Mark); value.IsNothing(cell) || seen[cell] ||
-				value.IsCable(name.Loose(cell)) || ok && value.IsCable(g) || name.YesOrNo(cell) != "" || len(name.Partners(cell)) > 0 {
+				name.CableWords(cell).IsCable() || ok && g.IsCable() || name.YesOrNo(cell) != "" || len(name.Partners(cell)) > 0 {
 				return
 			}
 			seen[cell] = true
@@ -63,12 +63,13 @@ func (h Headings) cablesAsWires(b *Block) {
 	}
 }
 
-// IsPinTable: its rows are cavities; both ends of a wire are not named.
+// IsPinTable reports whether the rows are cavities: both ends of a wire are not named.
 func (b *Block) IsPinTable() bool {
 	return b.Has(name.FieldPin) && !b.Has(name.FieldFrom, name.FieldFromPin, name.FieldRun)
 }
 
-// runs: a column counts its rows, whole numbers that rise: nothing is lost without it.
+// runs reports whether a column counts its rows, whole numbers that rise: nothing is lost
+// without it.
 func (b *Block) runs(i int) bool {
 	last := -1
 	for _, r := range b.Rows {
@@ -101,7 +102,7 @@ func (b *Block) partConnectors(f name.Field) {
 		if of[1] >= len(r.Cells) || r.Cells[of[0]] == "" || r.Cells[of[1]] == "" {
 			continue
 		}
-		first, plug := value.Fold(r.Cells[of[0]]), value.Fold(r.Cells[of[1]])
+		first, plug := table.Fold(r.Cells[of[0]]), table.Fold(r.Cells[of[1]])
 		if known, ok := second[first]; ok && known != plug {
 			b.Cols[of[0]].several = true
 			return
@@ -110,82 +111,12 @@ func (b *Block) partConnectors(f name.Field) {
 	}
 }
 
-// Once lists the fields that have one value in a row.
-func Once() []name.Field {
-	return []name.Field{name.FieldWire, name.FieldPin, name.FieldFromPin, name.FieldToPin, name.FieldGauge, name.FieldSpec,
-		name.FieldColour, name.FieldStripe, name.FieldLength, name.FieldCurrent, name.FieldFuse}
-}
-
-// Beside is what a row holds in columns that no value is read from: the second of two of
-// a kind, where it says something else than the first, and those that were spared.
-func (b *Block) Beside(cells []string) (all []string) {
-	first := map[name.Field]string{}
-	for i, c := range b.Cols {
-		if i >= len(cells) || cells[i] == "" {
-			continue
-		}
-		if c.Field == name.FieldUnit && !isUnitWord(cells[i]) {
-			all = append(all, value.JoinNonEmpty(": ", c.Head, cells[i]))
-		}
-		if !slices.Contains(Once(), c.Field) {
-			continue
-		}
-		if v, ok := first[c.Field]; !ok {
-			first[c.Field] = cells[i]
-		} else if value.Fold(v) != value.Fold(cells[i]) && !value.IsNothing(cells[i]) {
-			all = append(all, value.JoinNonEmpty(": ", c.Head, cells[i]))
-		}
-	}
-	return all
-}
-
-// isUnitWord: it measures lengths, sizes of wire or currents.
+// isUnitWord reports whether a cell is a unit that measures lengths, sizes of wire or currents.
 func isUnitWord(cell string) bool {
-	switch w := strings.TrimSuffix(strings.Map(value.PlainSign, value.Fold(cell)), "."); w {
+	switch w := strings.TrimSuffix(strings.Map(value.PlainSign, table.Fold(cell)), "."); w {
 	case "mm2", "mm^2", "qmm", "awg", "ga", "a", "ma", "amp", "amps", "-":
 		return true
 	default:
 		return value.LengthWord(w) != ""
 	}
-}
-
-// WithoutZeros reads the whole numbers of a column as they are where a program wrote them all
-// with a decimal, "22.0": cavities, ids, and gauges where one of them can be no cross section.
-func (b *Block) WithoutZeros() {
-	for i, c := range b.Cols {
-		if !slices.Contains([]name.Field{name.FieldWire, name.FieldPin, name.FieldFromPin, name.FieldToPin, name.FieldGauge}, c.Field) {
-			continue
-		}
-		n, gauge := 0, c.Said && c.Bare == value.BareAWG
-		for _, r := range b.Rows {
-			if i >= len(r.Cells) || strings.Trim(r.Cells[i], "0123456789.") != "" || r.Cells[i] == "" {
-				continue
-			}
-			whole, ok := strings.CutSuffix(r.Cells[i], ".0")
-			if strings.Contains(whole, ".") {
-				n = 0
-				break
-			}
-			gauge = gauge || IsOnlyAWG(whole)
-			if ok {
-				n++
-			}
-		}
-		if n == 0 || n < 2 && c.Field != name.FieldGauge || c.Field == name.FieldGauge && !gauge {
-			continue
-		}
-		b.Rows = slices.Clone(b.Rows)
-		for k := range b.Rows {
-			r := &b.Rows[k]
-			if i < len(r.Cells) && strings.Trim(r.Cells[i], "0123456789.") == "" {
-				r.Cells = slices.Clone(r.Cells)
-				r.Cells[i] = strings.TrimSuffix(r.Cells[i], ".0")
-			}
-		}
-	}
-}
-
-// IsOnlyAWG: a whole number that is a gauge and no cross section in mm² that is made.
-func IsOnlyAWG(cell string) bool {
-	return cell == "8" || len(cell) == 2 && cell >= "12" && cell <= "40" && cell != "16" && cell != "25" && cell != "35"
 }

@@ -5,15 +5,15 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/table"
 )
 
 // devicePins settles two headings "ECU pin" and "Sensor pin" of a row that names no
 // other ends: the wires run from the one device to the other.
-func (h Headings) devicePins(cols []column) bool {
+func (h Headings) devicePins(cols []Column) bool {
 	var of []int
 	for i, c := range cols {
-		w := name.Words(value.Fold(c.Head))
+		w := name.Words(table.Fold(c.Head))
 		switch {
 		case c.Field == name.FieldKeep && len(w) > 1 && h.Words[w[len(w)-1]].Field == name.FieldPin:
 			of = append(of, i)
@@ -38,9 +38,9 @@ func (h Headings) devicePins(cols []column) bool {
 // sides settles what one heading alone does not say: of two headings "pin" the one
 // behind "from" is its, a "No." is the wire's id in a from-to list and the pin in a
 // table that has no other.
-func (h Headings) sides(cols []column) {
+func (h Headings) sides(cols []Column) {
 	has := func(f name.Field) bool {
-		return slices.ContainsFunc(cols, func(c column) bool { return c.Field == f })
+		return slices.ContainsFunc(cols, func(c Column) bool { return c.Field == f })
 	}
 	ends := has(name.FieldFrom) || has(name.FieldTo) || has(name.FieldFromPin) || has(name.FieldRun)
 	h.italian(cols)
@@ -124,10 +124,10 @@ func (h Headings) sides(cols []column) {
 
 // italian settles the one word "a": it is "to" where another heading says "from" and none
 // "to", ampere where there is one, and in "A connettore" beside "Da connettore" no side A.
-func (h Headings) italian(cols []column) {
+func (h Headings) italian(cols []Column) {
 	from, to := false, false
 	for _, c := range cols {
-		switch f := value.Fold(c.Head); {
+		switch f := table.Fold(c.Head); {
 		case f == "a" || strings.HasPrefix(f, "a "):
 		case c.Field == name.FieldFrom || c.Field == name.FieldFromPin:
 			from = true
@@ -136,7 +136,7 @@ func (h Headings) italian(cols []column) {
 		}
 	}
 	for i, c := range cols {
-		f := value.Fold(c.Head)
+		f := table.Fold(c.Head)
 		switch {
 		case h.given(c.Head, i):
 		case f == "a" && c.Field == name.FieldTo && to:
@@ -149,9 +149,9 @@ func (h Headings) italian(cols []column) {
 	}
 }
 
-// isUnitHeading: a column of units, behind one of values.
+// isUnitHeading reports whether a heading is of a column of units, behind one of values.
 func isUnitHeading(head string) bool {
-	switch strings.Join(name.Words(value.Fold(head)), " ") {
+	switch strings.Join(name.Words(table.Fold(head)), " ") {
 	case "unit", "units", "uom", "unit of measure", "einheit", "unite", "unidad", "unita", "u m", "um":
 		return true
 	}

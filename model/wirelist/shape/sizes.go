@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -31,7 +32,7 @@ func (h Headings) sizesAsWires(b *Block) {
 			if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || IsText(r) {
 				continue
 			}
-			cell := value.Fold(r.Cells[i])
+			cell := table.Fold(r.Cells[i])
 			plain := strings.Trim(cell, "0123456789") == ""
 			if plain && !slices.Contains(madeSizes(), cell) {
 				return // 6 or 101: the number of a wire, which may stand twice
@@ -56,7 +57,7 @@ func (h Headings) given(head string, i int) bool {
 		return false
 	}
 	for key := range h.Recipe.Columns {
-		if columnNumber(key) == i+1 || head != "" && value.Fold(key) == value.Fold(head) {
+		if columnNumber(key) == i+1 || head != "" && table.Fold(key) == table.Fold(head) {
 			return true
 		}
 	}

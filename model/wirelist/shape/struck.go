@@ -2,20 +2,14 @@ package shape
 
 import (
 	"slices"
-	"strings"
 
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/table"
 )
 
-// Standing is a table without the rows that its workbook strikes out.
-func Standing(t value.Table) value.Table {
-	if slices.ContainsFunc(t.Rows, func(r value.Row) bool { return r.Struck }) {
-		t.Rows = slices.DeleteFunc(slices.Clone(t.Rows), func(r value.Row) bool { return r.Struck })
+// WithoutStruckRows is a table without the rows that its workbook strikes out.
+func WithoutStruckRows(t table.Table) table.Table {
+	if slices.ContainsFunc(t.Rows, func(r table.Row) bool { return r.Struck }) {
+		t.Rows = slices.DeleteFunc(slices.Clone(t.Rows), func(r table.Row) bool { return r.Struck })
 	}
 	return t
-}
-
-// RowText is a row for a message.
-func RowText(cells []string) string {
-	return value.Tidy(strings.Join(slices.DeleteFunc(slices.Clone(cells), func(c string) bool { return c == "" }), " "))
 }

@@ -33,7 +33,7 @@ func gapped(line string) (all []field) {
 	return all
 }
 
-// inColumns: no sign parts the cells of the text and most of its lines have gaps.
+// inColumns reports whether no sign parts the cells of the text and most of its lines have gaps.
 func inColumns(text string) bool {
 	if strings.ContainsAny(text, ";\t|") {
 		return false

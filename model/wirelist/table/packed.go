@@ -55,7 +55,7 @@ func (b *book) refuse(sheet, says, allowed string) error {
 	return &Error{Place{File: b.name, Sheet: sheet}, says, allowed}
 }
 
-// errTooMuch: the workbook unpacks to more than is allowed.
+// errTooMuch says that the workbook unpacks to more than is allowed.
 var errTooMuch = errors.New("unpacks to too much")
 
 // limited reads until the workbook's allowance is used up.

@@ -43,9 +43,9 @@ func (x *xlsxBook) readStrings(part string) error {
 	})
 }
 
-// readStyles finds the styles that strike a text out, and those that show a number as a
-// date: a cavity "1-2" that a spreadsheet took for one is then seen for what it is. Built-in formats 14 to 22 and
-// 45 to 47 are dates and times (ECMA-376 part 1, 18.8.30).
+// readStyles finds the styles that strike a text out, and those that show a number as a date: a
+// cavity "1-2" that a spreadsheet took for one is then seen for what it is. Built-in formats 14
+// to 22 and 45 to 47 are dates and times (ECMA-376 part 1, 18.8.30).
 func (x *xlsxBook) readStyles(part string) error {
 	custom := map[string]bool{}
 	inXfs, inFonts := false, false
@@ -89,7 +89,8 @@ func (x *xlsxBook) readStyles(part string) error {
 	})
 }
 
-// isDateFormat: day, month or year outside quotation marks, brackets and escapes.
+// isDateFormat reports whether a format shows day, month or year outside quotation marks,
+// brackets and escapes.
 func isDateFormat(code string) bool {
 	quoted, bracket := false, false
 	for i := 0; i < len(code); i++ {

@@ -3,6 +3,8 @@ package value
 import (
 	"slices"
 	"strings"
+
+	"contralay/model/wirelist/table"
 )
 
 // Colour is the colour of a wire: the base, then its stripes. The zero value is none.
@@ -35,34 +37,34 @@ func hues() [15]hue {
 // Letters is the IEC 60757 code, "WHRD"; ok is false where a hue has none. A shade is
 // not part of it.
 func (c Colour) Letters() (code string, ok bool) {
-	table := hues()
+	known := hues()
 	for _, h := range c {
-		if table[h.Of].iec == "" {
+		if known[h.Of].iec == "" {
 			return "", false
 		}
-		code += table[h.Of].iec
+		code += known[h.Of].iec
 	}
 	return code, len(c) > 0
 }
 
 // Digits is the digit code, "92"; ok is false where a hue has none.
 func (c Colour) Digits() (code string, ok bool) {
-	table := hues()
+	known := hues()
 	for _, h := range c {
-		if table[h.Of].digit == "" {
+		if known[h.Of].digit == "" {
 			return "", false
 		}
-		code += table[h.Of].digit
+		code += known[h.Of].digit
 	}
 	return code, len(c) > 0
 }
 
 // String prints words that ParseColour reads as the same: "white/light blue".
 func (c Colour) String() string {
-	table := hues()
+	known := hues()
 	var parts []string
 	for _, h := range c {
-		name := table[h.Of].name
+		name := known[h.Of].name
 		if h.Shade != "" {
 			name = h.Shade + " " + name
 		}
@@ -79,7 +81,8 @@ func (c Colour) Shaded() bool {
 // Equal compares two colours, shades included.
 func (c Colour) Equal(o Colour) bool { return slices.Equal(c, o) }
 
-// most hues of one wire: a base and three stripes (MIL-STD-681 has up to three, from memory).
+// MostHues is how many hues one wire can have: a base and three stripes (MIL-STD-681 has up to
+// three, from memory).
 const MostHues = 4
 
 // ParseColour reads a colour cell: words of several languages, two-letter codes, a
@@ -88,7 +91,7 @@ const MostHues = 4
 // no English colour); "" is none. ok is false where anything is not understood or
 // could be read in two ways.
 func ParseColour(text, lang string) (Colour, bool) {
-	s := Fold(strings.TrimSpace(text))
+	s := table.Fold(strings.TrimSpace(text))
 	if c, ok := digitColour(s); ok {
 		return c, true
 	}

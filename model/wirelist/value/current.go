@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/unit"
+	"contralay/model/wirelist/table"
 )
 
 // largestA is the largest current that is read, in A (no source: starters of cars
@@ -15,7 +16,7 @@ const largestA = 2000
 // A, or in mA where the heading says so (milli). ok is false where anything is not
 // understood, below 0 or over 2000 A.
 func ParseCurrent(text string, milli bool, mark Mark) (unit.Ampere, bool) {
-	all := Scan(Fold(text))
+	all := Scan(table.Fold(text))
 	if len(all) == 0 || len(all) > 2 || all[0].Kind != '0' || strings.Contains(all[0].Text, "/") {
 		return 0, false
 	}
@@ -41,7 +42,7 @@ func FormatCurrent(a unit.Ampere) string {
 	return strconv.FormatFloat(float64(a), 'f', -1, 64) + " A"
 }
 
-// fuseWord: the word of a protective device, folded.
+// fuseWord reports whether a folded word names a protective device.
 func fuseWord(word string) bool {
 	switch word {
 	case "fuse", "fused", "fuses", "sicherung", "abgesichert", "fusible", "fusibile", "breaker":
@@ -81,7 +82,7 @@ func FuseIn(note string, mark Mark) (rating unit.Ampere, rest string, ok bool) {
 func CutFuseWord(piece string) (found bool, rest string) {
 	var left []string
 	for _, w := range strings.Fields(piece) {
-		if fuseWord(strings.Trim(Fold(w), ":,.=")) && !found {
+		if fuseWord(strings.Trim(table.Fold(w), ":,.=")) && !found {
 			found = true
 			continue
 		}

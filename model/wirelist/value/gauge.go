@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/catalogue"
+	"contralay/model/wirelist/table"
 )
 
 // Gauge is what a gauge cell says: a size, and more where the cell holds a cable or
@@ -54,7 +55,7 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 		}
 		return g, true
 	}
-	all := Scan(Fold(squared(text)))
+	all := Scan(table.Fold(squared(text)))
 	size, metric, awg := "", false, false
 	for i := 0; i < len(all); i++ {
 		t := all[i]
@@ -109,7 +110,7 @@ func SizeAndColour(text string, bare Bare, lang string, mark Mark) (Gauge, bool)
 				continue
 			}
 			g, ok := ParseGauge(try[0], bare, mark)
-			if !ok || g.Size == "" || IsCable(g) {
+			if !ok || g.Size == "" || g.IsCable() {
 				continue
 			}
 			if c, ok := ParseColour(try[1], lang); ok && len(c) > 0 {
@@ -121,8 +122,8 @@ func SizeAndColour(text string, bare Bare, lang string, mark Mark) (Gauge, bool)
 	return Gauge{}, false
 }
 
-// IsCount: what follows a number makes it a count of conductors, not a size.
-func IsCount(all []token, i int) bool {
+// IsCount reports whether what follows a number makes it a count of conductors, not a size.
+func IsCount(all []Token, i int) bool {
 	if all[i].Kind == '-' && i+1 < len(all) {
 		i++
 	}
@@ -222,7 +223,7 @@ func CutSpec(text string) (spec Gauge, rest string) {
 	var left []string
 	for _, w := range strings.Fields(text) {
 		g, ok := parsePart(strings.Trim(w, ",;()"))
-		if name := specWord(Fold(strings.Trim(w, ",;()"))); !ok && name != "" {
+		if name := specWord(table.Fold(strings.Trim(w, ",;()"))); !ok && name != "" {
 			g, ok = Gauge{Spec: name}, true
 		}
 		if !ok || spec.Spec != "" {
@@ -234,6 +235,7 @@ func CutSpec(text string) (spec Gauge, rest string) {
 	return spec, strings.Join(left, " ")
 }
 
+// MetricSpec is the specification of mm² wires that state none.
 const MetricSpec = "ISO 6722 thin"
 
 // specWord is the specification of the catalogue that one folded word names.
@@ -251,7 +253,7 @@ func specWord(word string) string {
 // high strand"; "" where there is none, or more than one. Of one size said both ways, "1.5mm²
 // (16 AWG)", the first counts.
 func SizeWithin(text string, mark Mark) string {
-	all := Scan(Fold(squared(text)))
+	all := Scan(table.Fold(squared(text)))
 	found, inMetric := "", false
 	for i := range all {
 		if IsCount(all, i) && i > 0 && all[i-1].Kind == '0' {
@@ -323,4 +325,9 @@ func squared(text string) string {
 		return text
 	}
 	return num + " mm²" + after
+}
+
+// IsCable reports whether g is of several wires or of one that is shielded or twisted.
+func (g Gauge) IsCable() bool {
+	return g.Conductors > 1 || g.Shielded || g.Twisted
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"contralay/model/unit"
+	"contralay/model/wirelist/table"
 )
 
 // LengthUnit is what a length is stated in: "mm", "cm", "m", "in", "ft", or "" where
@@ -55,7 +56,7 @@ const longest = 100_000
 // number without unit takes bare; where that is "" it is not a length. ok is false
 // where anything is not understood, below 0 or over 100 m.
 func ParseLength(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, ok bool) {
-	all := Scan(Fold(text))
+	all := Scan(table.Fold(text))
 	total, parts := 0.0, 0
 	sign := "" // the sign or word of the unit before
 	last := math.Inf(1)
@@ -110,7 +111,7 @@ func ParseLength(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, o
 // or a word before or behind that says how sure it is, "approx. 900", "900 min". A range,
 // "1200-1250", is none.
 func LengthWithin(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, ok bool) {
-	s := strings.TrimLeft(strings.Map(PlainSign, Fold(text)), "~<>=±≈ ")
+	s := strings.TrimLeft(strings.Map(PlainSign, table.Fold(text)), "~<>=±≈ ")
 	isAbout := func(w string) bool {
 		switch strings.Trim(w, ".,()") {
 		case "about", "approx", "approximately", "appr", "ca", "circa", "zirka", "etwa", "ungefahr", "environ", "env", "aprox", "min",
@@ -157,7 +158,7 @@ func thousands(s string) (float64, bool) {
 }
 
 // amount reads a number and the fraction behind it: "24", "24 1/2", "24-1/2", "5/8".
-func amount(all []token, mark Mark) (v float64, n int, ok bool) {
+func amount(all []Token, mark Mark) (v float64, n int, ok bool) {
 	if strings.Contains(all[0].Text, "/") {
 		v, ok := fraction(all[0].Text)
 		return v, 1, ok
@@ -191,4 +192,9 @@ func fraction(text string) (float64, bool) {
 // shortest decimal of its mm, with the unit.
 func FormatLength(mm unit.Millimetre) string {
 	return strconv.FormatFloat(float64(mm), 'f', -1, 64) + " mm"
+}
+
+// MmText is a length to 0.1 mm, for a message.
+func MmText(mm unit.Millimetre) string {
+	return FormatLength(unit.Millimetre(math.Round(float64(mm)*10) / 10))
 }

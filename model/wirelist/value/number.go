@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"contralay/model/unit"
+	"contralay/model/wirelist/table"
 )
 
 // Mark is how a list writes its decimals.
@@ -46,14 +47,15 @@ func (m Mark) number(s string) (float64, bool) {
 	return v, err == nil && v >= 0
 }
 
-// couldBeThousands: one to three digits that do not start with 0, the mark, three digits.
+// couldBeThousands reports whether s is one to three digits that do not start with 0, the mark,
+// three digits.
 func couldBeThousands(s string, mark byte) bool {
 	i := strings.IndexByte(s, mark)
 	return i >= 1 && i <= 3 && s[0] != '0' && len(s)-i-1 == 3
 }
 
 // MarksOf looks at how a list writes its numbers.
-func MarksOf(t *Table) Mark {
+func MarksOf(t *table.Table) Mark {
 	comma, point := 0, 0
 	for _, r := range t.Rows {
 		for _, c := range r.Cells {

@@ -4,8 +4,8 @@ import (
 	"strings"
 )
 
-// token is one piece of a cell: a number, a word, or a sign.
-type token struct {
+// Token is one piece of a cell: a number, a word, or a sign.
+type Token struct {
 	Kind byte // '0' number, 'a' word, or the sign itself
 	Text string
 }
@@ -13,9 +13,9 @@ type token struct {
 // Scan parts a folded text into tokens. A number is digits with marks and strokes
 // inside it: "0,5", "24-1/2" is three. What × means is written x; ² and ³ are digits
 // of the word before them.
-func Scan(s string) []token {
+func Scan(s string) []Token {
 	s = strings.Map(PlainSign, s)
-	var all []token
+	var all []Token
 	for i := 0; i < len(s); {
 		j := i
 		switch c := s[i]; {
@@ -26,7 +26,7 @@ func Scan(s string) []token {
 			for j < len(s) && (IsDigit(s[j]) || (s[j] == '.' || s[j] == ',' || s[j] == '/') && j+1 < len(s) && IsDigit(s[j+1])) {
 				j++
 			}
-			all = append(all, token{'0', s[i:j]})
+			all = append(all, Token{'0', s[i:j]})
 		case IsLetter(c):
 			for j < len(s) && IsLetter(s[j]) {
 				j++
@@ -37,10 +37,10 @@ func Scan(s string) []token {
 				j = len(s) - len(rest) + 1
 				word = "mm2"
 			}
-			all = append(all, token{'a', word})
+			all = append(all, Token{'a', word})
 		default:
 			j++
-			all = append(all, token{c, s[i:j]})
+			all = append(all, Token{c, s[i:j]})
 		}
 		i = j
 	}
@@ -66,6 +66,7 @@ func PlainSign(r rune) rune {
 	return r
 }
 
+// IsDigit reports whether c is one of 0 to 9.
 func IsDigit(c byte) bool { return c >= '0' && c <= '9' }
 
 // IsLetter takes every byte of a letter beyond ASCII too, so that one stays whole.

@@ -11,6 +11,7 @@ import (
 	"contralay/model/wirelist/draft"
 	wirelistname "contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
@@ -48,7 +49,7 @@ func ImportRow(m *desk.Model) desk.Row {
 			if err != nil {
 				return err
 			}
-			tables, err := value.Read(filepath.Base(text), data, value.Limits{})
+			tables, err := table.Read(filepath.Base(text), data, table.Limits{})
 			if err != nil {
 				return err
 			}
@@ -180,7 +181,7 @@ func UnitRowOf(m *desk.Model, in *desk.Importing) desk.Row {
 }
 
 // ColumnRow says what a column means, with what stands in it.
-func ColumnRow(m *desk.Model, in *desk.Importing, c shape.Column, w int) desk.Row {
+func ColumnRow(m *desk.Model, in *desk.Importing, c shape.ShownColumn, w int) desk.Row {
 	where := ""
 	if c.Sheet != "" || len(in.Tables) > 1 {
 		where = strings.TrimSpace(c.Sheet+" "+c.Place.Column) + " "

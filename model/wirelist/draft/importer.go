@@ -1,0 +1,91 @@
+package draft
+
+import (
+	"fmt"
+
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// Options say what a list does not.
+type Options struct {
+	Recipe    *name.Recipe         // nil: every column is found by meaning
+	Unit      value.LengthUnit     // of lengths that state none; "": they are not read
+	Spec      string               // of AWG wires that state none; "": AS22759/32
+	Metric    string               // of mm² wires that state none; "": ISO 6722 thin
+	Sheets    []string             // of workbooks, by name; nil: all
+	Catalogue *catalogue.Catalogue // inserts and sizes; nil: the one that comes with the program
+	Name      string               // of the harness
+}
+
+// Importer is one import on its way.
+type Importer struct {
+	Opt   Options
+	Cat   *catalogue.Catalogue
+	Rep   report.Report
+	Terms []*Term
+	ByKey map[string]*Term
+	Items []*Item
+
+	Groups []Group // of wires that are made up together
+	Count  int     // of items made
+	Pages  int     // header rows met
+	Rows   int     // rows that said something about a cavity or a wire
+	H      model.Harness
+
+	WireIDs   map[string]bool // of h, once they are all made
+	SpliceIDs map[string]bool // of h
+	Units     int             // number of the last C1, C2 …
+	Kinds     []string        // of the units, in words
+	Splices   int             // number of the last S1, S2 …
+	Unknown   int             // branches whose length the lists do not give
+}
+
+// Say enters a finding.
+func (im *Importer) Say(level report.Level, rule string, at table.Place, what, did string) {
+	im.Rep.Findings = append(im.Rep.Findings, report.Finding{Level: level, Rule: rule, Place: at, What: what, Did: did})
+}
+
+// Named finds or makes the termination of a name.
+func (im *Importer) Named(called string, place table.Place, titled bool) *Term {
+	full := name.Key(called)
+	id := name.Designator(called)
+	short := name.Key(id)
+	t := im.ByKey[full]
+	if t == nil && (full == short || titled) {
+		// "Bulkhead" of one list is "Bulkhead, engine side" of another.
+		if c := im.ByKey[short]; c != nil && (full == short || !c.Titled) {
+			t = c
+		}
+	}
+	if t == nil {
+		for n := 2; im.Taken(id); n++ {
+			id = fmt.Sprintf("%s-%d", name.Designator(called), n)
+		}
+		t = &Term{Index: len(im.Terms), Place: place, At: map[string]table.Place{}, State: map[string]name.State{},
+			Free: map[string]table.Place{}}
+		t.ID = id
+		im.Terms = append(im.Terms, t)
+		im.ByKey["\x00"+id] = t
+	}
+	if full != "" && im.ByKey[full] == nil {
+		im.ByKey[full] = t
+	}
+	if short != "" && im.ByKey[short] == nil {
+		im.ByKey[short] = t
+	}
+	if called != t.ID && (titled || !t.Name.Set) {
+		t.Name = model.Some(called)
+	}
+	if titled && !t.Titled {
+		t.Titled, t.Place = true, place
+	}
+	return t
+}
+
+// Taken reports whether a termination has the id.
+func (im *Importer) Taken(id string) bool { return im.ByKey["\x00"+id] != nil }

@@ -1,0 +1,27 @@
+package join
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+)
+
+// Terminations puts the terminations into the harness. One without an insert of the
+// catalogue lists its own cavities: those of a pin table in its order, else sorted.
+func Terminations(im *draft.Importer) {
+	for _, t := range im.Terms {
+		for _, p := range t.Pins {
+			if t.State[p] == name.Reserved {
+				t.Reserved = append(t.Reserved, p)
+			}
+		}
+		if !t.Insert.Set {
+			t.Cavities = slices.Clone(t.Pins)
+			if !t.Titled {
+				slices.SortFunc(t.Cavities, name.CompareCavities)
+			}
+		}
+		im.H.Terminations = append(im.H.Terminations, t.Termination)
+	}
+}

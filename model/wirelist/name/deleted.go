@@ -1,0 +1,23 @@
+package name
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/table"
+)
+
+// IsDeleted reports whether a cell says that its row is not to be built: "DELETED", "deleted
+// rev C", "obsolete", "entfällt". "Removed" alone, as it is also said of sleeves and seals.
+func IsDeleted(cell string) bool {
+	f := strings.Trim(table.Fold(cell), " .:!*()[]")
+	if strings.Contains(f, " if ") || strings.Contains(f, " unless ") {
+		return false // somebody is to decide
+	}
+	word, _, _ := CutWord(f)
+	switch word {
+	case "deleted", "delete", "cancelled", "canceled", "obsolete", "superseded", "entfallt", "entfallen", "gestrichen", "geloscht",
+		"supprime", "supprimee", "annule", "annulee", "eliminado", "eliminada", "anulado", "eliminato", "eliminata", "annullato":
+		return true
+	}
+	return f == "removed" || strings.HasPrefix(f, "removed rev") || strings.HasPrefix(f, "removed in rev") || f == "del"
+}

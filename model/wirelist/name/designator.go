@@ -1,0 +1,35 @@
+package name
+
+import (
+	"strings"
+)
+
+// Designator is the id of a connector: its name up to a comma, a bracket or a dash
+// between blanks, without colons, blanks as dashes.
+func Designator(name string) string {
+	if first, _, more := strings.Cut(name, " "); more && IsDesignator(first) {
+		return first // "P7 Dash plug" is P7
+	}
+	for _, stop := range []string{",", "(", " - ", " – ", ";", "/"} {
+		if i := strings.Index(name, stop); i > 0 {
+			name = name[:i]
+		}
+	}
+	name = strings.Join(strings.Fields(strings.ReplaceAll(name, ":", " ")), "-")
+	const most = 24 // what a label holds (no source)
+	if r := []rune(name); len(r) > most {
+		name = strings.TrimRight(string(r[:most]), "-")
+	}
+	if name == "" {
+		return "X"
+	}
+	return name
+}
+
+// IsDesignator reports whether s is one to four letters, then one to three digits: "P7", "CONN12".
+func IsDesignator(s string) bool {
+	letters := strings.TrimRight(s, "0123456789")
+	digits := len(s) - len(letters)
+	return len(letters) >= 1 && len(letters) <= 4 && digits >= 1 && digits <= 3 &&
+		strings.Trim(strings.ToUpper(letters), "ABCDEFGHIJKLMNOPQRSTUVWXYZ") == ""
+}

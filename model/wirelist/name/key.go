@@ -1,0 +1,23 @@
+package name
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/table"
+)
+
+// Key is a name without case and signs, but for the one that tells the two poles apart.
+func Key(name string) string {
+	return strings.Join(append(Words(table.Fold(name)), PlusMinus(name)...), " ")
+}
+
+// PlusMinus keeps what tells the two sides of a pair apart, which words drop.
+func PlusMinus(signal string) []string {
+	switch s := strings.TrimSpace(signal); {
+	case strings.HasSuffix(s, "+"):
+		return []string{"+"}
+	case strings.HasSuffix(s, "-") || strings.HasSuffix(s, "−"):
+		return []string{"-"}
+	}
+	return nil
+}

@@ -1,0 +1,68 @@
+package name_test
+
+import (
+	"errors"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"contralay/model/wirelist/listtest"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+func FuzzRecipe(f *testing.F) {
+	listtest.Seed(f, ".recipe.toml")
+	f.Fuzz(func(t *testing.T, data []byte) {
+		r, err := name.DecodeRecipe("recipe", data)
+		if err != nil {
+			return
+		}
+		text := r.Encode()
+		again, err := name.DecodeRecipe("recipe", text)
+		if err != nil || string(again.Encode()) != string(text) {
+			t.Fatalf("%v\n%s\n%s", err, text, again.Encode())
+		}
+	})
+}
+
+func TestRecipeRefused(t *testing.T) {
+	for text, want := range map[string]string{
+		"columns = 3":            "r: columns: is no table; allowed: headings and their meanings, \"Ader\" = \"wire\"",
+		"length_unit = \"yard\"": "r: length_unit: yard is not one of the words; allowed: mm, cm, m, in, ft",
+		"[columns]\nA = \"weight\"": "r: columns.\"A\": weight is no meaning; allowed: wire, from, from pin, to, to pin, from and to, " +
+			"connector, pin, signal, gauge, spec, colour, stripe, length, current, unit, fuse, note, cable, keep, ignore",
+		"[columns]\n\"#0\" = \"pin\"": "r: columns.\"#0\": is no column; allowed: #1 to #256, or a heading",
+		"header = 3": "r: header: unknown key; allowed: columns, connector, decimal, header_row, language, length_unit, " +
+			"spec, spec_metric",
+		"header_row = -1": "r: header_row: -1 is no row; allowed: a whole number from 0 to 1000000",
+	} {
+		if _, err := name.DecodeRecipe("r", []byte(text)); err == nil || err.Error() != want {
+			t.Errorf("%q: %v\nwant %s", text, err, want)
+		}
+	}
+	var bad *table.Error
+	if _, err := name.DecodeRecipe("r", []byte("a = = b")); !errors.As(err, &bad) || bad.Row != 1 {
+		t.Errorf("%v", err)
+	}
+}
+
+// A recipe that is written is read as the same.
+func TestRecipeRoundTrip(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		word := func(all ...string) string { return rapid.SampledFrom(all).Draw(t, "word") }
+		r := name.Recipe{
+			HeaderRow: rapid.IntRange(0, 99).Draw(t, "row"), Unit: value.LengthUnit(word("", "mm", "cm", "m", "in", "ft")),
+			Mark: value.Mark(rapid.IntRange(0, 2).Draw(t, "mark")), Language: word("", "en", "de", "fr", "es", "it"),
+			Spec: word("", "AS22759/32"), Metric: word("", "ISO 6722 thin"), Connector: word("", "P1", `a "b" \ c`),
+		}
+		if rapid.Bool().Draw(t, "columns") {
+			r.Columns = rapid.MapOf(rapid.StringMatching(`[^#\x00]{0,12}|#[1-9]`), rapid.SampledFrom(name.Fields())).Draw(t, "columns")
+		}
+		again, err := name.DecodeRecipe("r", r.Encode())
+		if err != nil || string(again.Encode()) != string(r.Encode()) || len(again.Columns) != len(r.Columns) {
+			t.Fatalf("%v\n%s\n%s", err, r.Encode(), again.Encode())
+		}
+	})
+}

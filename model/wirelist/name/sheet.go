@@ -1,0 +1,23 @@
+package name
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/table"
+)
+
+// IsPlainSheet reports whether a sheet has the name that it gets when nobody names it.
+func IsPlainSheet(name string) bool {
+	f := strings.TrimRight(table.Fold(name), "0123456789 ")
+	return slices.Contains([]string{"sheet", "tabelle", "feuil", "feuille", "hoja", "foglio", "table"}, f)
+}
+
+// BaseName is a file name without folders and ending.
+func BaseName(file string) string {
+	file = file[strings.LastIndexAny(file, `/\`)+1:]
+	if i := strings.LastIndexByte(file, '.'); i > 0 {
+		file = file[:i]
+	}
+	return strings.ReplaceAll(file, ":", "-")
+}

@@ -1,0 +1,15 @@
+package name
+
+import (
+	"contralay/model/wirelist/table"
+)
+
+// IsTotal reports whether the first text of a row says that the row sums the list up.
+func IsTotal(cell string) bool {
+	word, _, _ := CutWord(table.Fold(cell))
+	switch word {
+	case "total", "totals", "sum", "summe", "gesamt", "insgesamt", "somme", "totaux", "suma", "totale", "totali", "somma":
+		return true
+	}
+	return false
+}

@@ -1,0 +1,19 @@
+package report
+
+import (
+	"cmp"
+	"slices"
+
+	"contralay/model/wirelist/table"
+)
+
+// Sort puts the findings in the order of the lists and their rows.
+func (r *Report) Sort(tables []table.Table) {
+	order := map[[2]string]int{}
+	for i, t := range tables {
+		order[[2]string{t.File, t.Sheet}] = i
+	}
+	slices.SortStableFunc(r.Findings, func(a, b Finding) int {
+		return cmp.Or(cmp.Compare(order[[2]string{a.File, a.Sheet}], order[[2]string{b.File, b.Sheet}]), cmp.Compare(a.Row, b.Row))
+	})
+}

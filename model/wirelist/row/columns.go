@@ -1,0 +1,82 @@
+package row
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// columnsTwice says which columns are read only where the one before them is empty.
+func columnsTwice(b *shape.Block, im *draft.Importer, at table.Place) {
+	for _, f := range shape.Once() {
+		var heads []string
+		for _, c := range b.Cols {
+			if c.Field == f {
+				heads = append(heads, c.Head)
+			}
+		}
+		if len(heads) < 2 {
+			continue
+		}
+		for _, r := range b.Rows {
+			if len(b.Beside(r.Cells)) > 0 {
+				at.Column = heads[0]
+				im.Say(report.Note, "two columns of one kind", at, strings.Join(heads, " | "),
+					"the first that is filled counts, the other is kept in the notes")
+				break
+			}
+		}
+	}
+}
+
+// columnsGiven notes what a block has a place for.
+func columnsGiven(im *draft.Importer, b *shape.Block, pinTable bool) {
+	all := map[name.Field]string{name.FieldWire: "id", name.FieldSignal: "signal", name.FieldGauge: "size",
+		name.FieldSpec: "specification", name.FieldColour: "colour", name.FieldCurrent: "current",
+		name.FieldFuse: "fuse", name.FieldLength: "length", name.FieldCable: "unit"}
+	for _, c := range b.Cols {
+		if what := all[c.Field]; what != "" {
+			im.Rep.States[what] = true
+		}
+	}
+	if pinTable {
+		im.Rep.States["reserved"] = true // each cavity has a row
+	}
+}
+
+// settleBareSizes decides how whole numbers without unit of a gauge column are read where
+// its heading does not say: as mm² where others of the column have decimals and none
+// is a size that only AWG has.
+func settleBareSizes(b *shape.Block, im *draft.Importer) {
+	for i := range b.Cols {
+		c := &b.Cols[i]
+		if c.Field != name.FieldGauge || c.Said {
+			continue
+		}
+		decimals, gauges := false, false
+		for _, r := range b.Rows {
+			if i >= len(r.Cells) {
+				continue
+			}
+			switch cell := r.Cells[i]; {
+			case shape.IsOnlyAWG(cell):
+				gauges = true
+			case strings.ContainsAny(cell, ".,") && strings.Trim(cell, "0123456789.,") == "":
+				decimals = true
+			case cell != "" && strings.Trim(cell, "0123456789") == "":
+				c.Whole = true
+			}
+		}
+		switch {
+		case c.Section && gauges:
+			c.Bare = value.BareAWG // no wire has 22 mm²
+		case decimals && !gauges:
+			c.Bare = value.BareMM2
+		}
+	}
+}

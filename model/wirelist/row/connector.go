@@ -1,0 +1,88 @@
+package row
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/model"
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// namesConnector reports whether a row of one text between the rows of a pin table starts the next
+// connector where it says so, where it begins with a designator, and where the cavities
+// begin anew behind it.
+func namesConnector(b *shape.Block, text string, i int, t *draft.Term) bool {
+	if name.SaysConnector(text) {
+		return true
+	}
+	for _, r := range b.Rows[i+1:] {
+		if shape.IsText(r) {
+			continue
+		}
+		pin := b.Cell(r.Cells, name.FieldPin)
+		_, named := t.At[pin]
+		return pin != "" && named
+	}
+	return false
+}
+
+// connectorOf makes the termination of a pin table; nil where each row names its own.
+func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bool) *draft.Term {
+	info := name.ReadTitle(titles, im.Cat)
+	row := info.Row
+	if row == 0 {
+		row = b.Head
+	}
+	place := table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: row}
+	if b.Has(name.FieldConnector) {
+		for _, text := range append(info.Other, info.Name) {
+			if text != "" {
+				im.Say(report.Note, "above the table", place, text, "left out")
+			}
+		}
+		return nil
+	}
+	if info.Paper != "" && !im.H.Head.Name.Set {
+		im.H.Head.Name = model.Some(info.Paper)
+		im.Say(report.Note, "heading of the whole list", table.Place{File: place.File, Sheet: place.Sheet}, info.Paper,
+			"taken as the name of the harness")
+	} else if info.Paper != "" && info.Paper != im.H.Head.Name.V {
+		im.Say(report.Note, "above the table", place, info.Paper, "left out")
+	}
+	called := info.Name
+	switch {
+	case called != "":
+	case im.Opt.Recipe != nil && im.Opt.Recipe.Connector != "":
+		called = im.Opt.Recipe.Connector
+	case b.Table.Sheet != "" && only && !name.IsPlainSheet(b.Table.Sheet):
+		called = b.Table.Sheet
+	case only:
+		called = name.BaseName(b.Table.File)
+	default:
+		called = fmt.Sprintf("Connector %d", len(im.Terms)+1)
+		im.Say(report.Warn, "no heading names the connector", place, "", "called by a number")
+	}
+	if n, first := im.ByKey[name.Key(called)], place; n != nil && n.Titled {
+		im.Say(report.Note, "second table of one connector", first, called, "read as one connector")
+	}
+	t := im.Named(called, place, true)
+	if info.Insert != "" && !t.Insert.Set {
+		t.Insert = model.Some(info.Insert)
+	}
+	if info.Unknown != "" {
+		info.Other = append(info.Other, "insert "+info.Unknown)
+		im.Say(report.Warn, "unknown insert", place, info.Unknown, "its cavities are those of the table")
+	}
+	if info.Gender != "" && !t.Gender.Set {
+		t.Gender = model.Some(model.Gender(info.Gender))
+	}
+	if len(info.Other) > 0 && !t.Device.Set {
+		t.Device = model.Some(strings.Join(info.Other, ", "))
+	}
+	t.Counts = append(t.Counts, info.Counts...)
+	return t
+}

@@ -1,0 +1,28 @@
+package row
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/table"
+)
+
+// ditto fills in marks that say "as above".
+func ditto(im *draft.Importer, r table.Row, above []string, place table.Place) []string {
+	cells := r.Cells
+	for i, c := range cells {
+		switch strings.Trim(table.Fold(c), ". ") {
+		case `"`, `''`, "ditto", "dito", "dto", "idem", "do", "„", "″", "〃":
+			if i < len(above) {
+				if &cells[0] == &r.Cells[0] {
+					cells = slices.Clone(cells)
+				}
+				cells[i] = above[i]
+				im.Say(report.Note, "as above", place, c, "taken from the row above")
+			}
+		}
+	}
+	return cells
+}

@@ -1,0 +1,71 @@
+package row
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/value"
+)
+
+// readState settles what the cavity of a row is for. Of several words the one that says
+// more counts: "not used, reserved" is reserved. A row with a wire of its own is a
+// wired spare, whatever it is called.
+func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item) {
+	s := name.Used
+	for _, f := range []name.Field{name.FieldSignal, name.FieldWire, name.FieldNote, name.FieldColour, name.FieldGauge, name.FieldFrom,
+		name.FieldTo} {
+		cell := b.Cell(cells, f)
+		if cell == "" || f != name.FieldSignal && value.IsNothing(cell) || (f == name.FieldColour || f == name.FieldGauge) &&
+			isNone(cell) || f == name.FieldGauge && name.StateOf(cell) == name.Blank {
+			continue
+		}
+		if (f == name.FieldWire || f == name.FieldFrom || f == name.FieldTo) && isPlainName(cell) {
+			continue // most are
+		}
+		if it.Drain && f == name.FieldTo {
+			continue // the far end of a shield is often open
+		}
+		got := name.StateOf(cell)
+		switch f {
+		case name.FieldSignal:
+			got = name.StateOfSignal(cell)
+		case name.FieldNote:
+			got = name.StateOfNote(cell)
+		}
+		s = max(s, got)
+	}
+	wired := it.Gauge.Size != "" || it.Gauge.Spec != "" || len(it.Colour) > 0 || it.Length.Set
+	nothing := it.Signal == "" && !wired && it.OwnID == "" && len(it.Notes) == 0 && value.IsNothing(b.Cell(cells, name.FieldTo)) &&
+		value.IsNothing(b.Cell(cells, name.FieldFrom))
+	switch {
+	case s == name.Used && nothing && b.Has(name.FieldPin) && !it.Amps.Set:
+		s = name.Blank // a cavity with nothing beside it
+	case s == name.Used:
+	case s == name.Blank && wired:
+		im.Say(report.Warn, "no connection, and yet a wire", it.Place,
+			value.JoinNonEmpty(" ", it.Signal, it.Gauge.String(), it.Colour.String()), "laid in as a spare")
+		s = name.Spare
+	case s == name.Reserved && wired:
+		s = name.Spare // a wire for future use
+	case s == name.Spare && !wired:
+		im.Say(report.Note, "spare without a wire", it.Place, it.Signal, "taken as a blank cavity")
+		s = name.Blank
+	}
+	it.State = s
+	if it.Signal != "" && name.IsUnknown(it.Signal) {
+		im.Say(report.Warn, "not decided in the list", it.Place, it.Signal,
+			map[bool]string{true: "laid in as a spare", false: "the cavity is kept free"}[s == name.Spare])
+	}
+	if note := b.Cell(cells, name.FieldNote); name.StateOf(note) != name.Used && (s == name.Spare || !name.OnlyState(note)) {
+		it.Notes = append(it.Notes, note)
+	}
+}
+
+// isPlainName reports whether a cell is one word with a number in it, as ends and wires are
+// named, and as no state is but "spare2" and "reserve1".
+func isPlainName(cell string) bool {
+	return strings.ContainsAny(cell, "0123456789") && !strings.Contains(cell, " ") && !strings.ContainsAny(cell[:1], "sSrR")
+}

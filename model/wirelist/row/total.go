@@ -1,0 +1,92 @@
+package row
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"contralay/model/unit"
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// checkTotal holds a line that sums the list up against its rows, column by column: the
+// sum of lengths and currents, the number of rows for any other number.
+func checkTotal(im *draft.Importer, b *shape.Block, r table.Row) {
+	place := table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: r.Line}
+	rows := 0
+	for _, row := range b.Rows {
+		if _, first := row.Filled(); row.Line < r.Line && !name.IsTotal(first) && !shape.IsText(row) {
+			rows++
+		}
+	}
+	wired := 0
+	for k := len(im.Items) - 1; k >= 0 && im.Items[k].Block == im.Pages; k-- {
+		wired++
+	}
+	var wrong []string
+	for i, cell := range r.Cells {
+		if cell == "" || i >= len(b.Cols) {
+			continue
+		}
+		switch c := b.Cols[i]; c.Field {
+		case name.FieldLength:
+			u := c.Unit
+			if u == "" {
+				u = im.Opt.Unit
+			}
+			said, ok := value.ParseLength(cell, u, b.Mark)
+			if sum, all := sumOf(b, i, r.Line, func(s string) (float64, bool) {
+				mm, ok := value.ParseLength(s, u, b.Mark)
+				return float64(mm), ok
+			}); ok && all && math.Abs(sum-float64(said)) > 0.5 {
+				wrong = append(wrong, fmt.Sprintf("%s %s, the rows have %s", c.Head, cell, value.MmText(unit.Millimetre(sum))))
+			}
+		case name.FieldCurrent:
+			said, ok := value.ParseCurrent(cell, c.Milli, b.Mark)
+			if sum, all := sumOf(b, i, r.Line, func(s string) (float64, bool) {
+				a, ok := value.ParseCurrent(s, c.Milli, b.Mark)
+				return float64(a), ok
+			}); ok && all && math.Abs(sum-float64(said)) > 0.01 {
+				wrong = append(wrong, fmt.Sprintf("%s %s, the rows have %s", c.Head, cell,
+					value.FormatCurrent(unit.Ampere(math.Round(sum*1000)/1000))))
+			}
+		default:
+			ofWires := false
+			for w := range strings.FieldsSeq(table.Fold(cell)) {
+				ofWires = ofWires || name.CountWord(w) == "wires"
+			}
+			for w := range strings.FieldsSeq(cell) {
+				if n, err := strconv.Atoi(strings.Trim(w, ":=()")); err == nil && n != wired && (n != rows || ofWires) {
+					wrong = append(wrong, fmt.Sprintf("%d, the list has %s and %s", n, report.Counted(rows, "row", "rows"),
+						report.Counted(wired, "wire", "wires")))
+				}
+			}
+		}
+	}
+	if len(wrong) > 0 {
+		im.Say(report.Warn, "total against the rows", place, strings.Join(wrong, ", "), "the rows hold")
+	} else {
+		im.Say(report.Note, "total", place, "", "left out")
+	}
+}
+
+// sumOf adds a column up to a row; all is false where a cell of it is not understood.
+func sumOf(b *shape.Block, col, before int, read func(string) (float64, bool)) (sum float64, all bool) {
+	for _, r := range b.Rows {
+		if r.Line >= before || col >= len(r.Cells) || r.Cells[col] == "" || value.IsNothing(r.Cells[col]) {
+			continue
+		}
+		v, ok := read(r.Cells[col])
+		if !ok {
+			return 0, false
+		}
+		sum += v
+	}
+	return sum, true
+}

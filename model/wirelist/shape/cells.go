@@ -1,0 +1,70 @@
+package shape
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// Has reports whether the block has a column of one of some fields.
+func (b *Block) Has(fields ...name.Field) bool {
+	return slices.ContainsFunc(b.Cols, func(c Column) bool { return slices.Contains(fields, c.Field) })
+}
+
+// Cell is what a row holds of a field: the first cell of those that have one value, the
+// others joined.
+func (b *Block) Cell(cells []string, f name.Field) string {
+	s, _ := b.CellAt(cells, f)
+	return s
+}
+
+// CellAt is what Cell gives, and the index of the column it begins in; −1 where no cell of the
+// field is filled.
+func (b *Block) CellAt(cells []string, f name.Field) (text string, col int) {
+	col = -1
+	for i, c := range b.Cols {
+		if c.Field != f || i >= len(cells) || cells[i] == "" {
+			continue
+		}
+		if col < 0 {
+			text, col = cells[i], i
+			if slices.Contains(Once(), f) {
+				break
+			}
+			continue
+		}
+		text = value.JoinNonEmpty(map[bool]string{true: " ", false: "; "}[b.Cols[col].several], text, cells[i])
+	}
+	return text, col
+}
+
+// Once lists the fields that have one value in a row.
+func Once() []name.Field {
+	return []name.Field{name.FieldWire, name.FieldPin, name.FieldFromPin, name.FieldToPin, name.FieldGauge, name.FieldSpec,
+		name.FieldColour, name.FieldStripe, name.FieldLength, name.FieldCurrent, name.FieldFuse}
+}
+
+// Beside is what a row holds in columns that no value is read from: the second of two of
+// a kind, where it says something else than the first, and those that were spared.
+func (b *Block) Beside(cells []string) (all []string) {
+	first := map[name.Field]string{}
+	for i, c := range b.Cols {
+		if i >= len(cells) || cells[i] == "" {
+			continue
+		}
+		if c.Field == name.FieldUnit && !isUnitWord(cells[i]) {
+			all = append(all, value.JoinNonEmpty(": ", c.Head, cells[i]))
+		}
+		if !slices.Contains(Once(), c.Field) {
+			continue
+		}
+		if v, ok := first[c.Field]; !ok {
+			first[c.Field] = cells[i]
+		} else if table.Fold(v) != table.Fold(cells[i]) && !value.IsNothing(cells[i]) {
+			all = append(all, value.JoinNonEmpty(": ", c.Head, cells[i]))
+		}
+	}
+	return all
+}

@@ -1,0 +1,124 @@
+package shape
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// What stands among the rows of a list and is none: who drew it, which page it is, what
+// was changed in which revision.
+
+// IsSignOff reports whether the first cell of a row says who made or released the paper, of
+// when it is, or which page: "Drawn by: K. M. | Date: 12/03", "Rev: B", "Sheet 1 of 2". "Data"
+// and "Rev" are names of nets as well: alone they say nothing.
+func IsSignOff(r table.Row) bool {
+	n, first := r.Filled()
+	if n == 0 || !value.IsLetter(first[0]) || !strings.ContainsAny(first, " :") && strings.ContainsAny(first, "0123456789") {
+		return false // most rows
+	}
+	f := table.Fold(first)
+	if isPageMark(f) {
+		return true
+	}
+	word, rest, _ := name.CutWord(f)
+	rest = strings.TrimLeft(rest, " .")
+	for _, w := range []string{"by", "no", "nr", "number", "date", "von", "am", "par", "le", "por", "da", "il"} {
+		if after, ok := strings.CutPrefix(rest, w); ok && (after == "" || strings.ContainsAny(after[:1], " .:")) {
+			rest = strings.TrimLeft(after, " .")
+			break
+		}
+	}
+	says, colon := strings.CutPrefix(rest, ":")
+	if says = strings.TrimSpace(says); says == "" {
+		says = behind(r, first)
+	}
+	return saysSignOff(word, rest, says, colon, n > 1 || strings.Contains(f, " ")) && !holdsEnd(r)
+}
+
+// saysSignOff reports whether a word and what stands behind it say who made the paper, or when;
+// more says that it is not the word alone.
+func saysSignOff(word, rest, says string, colon, more bool) bool {
+	switch word {
+	case "prepared", "drawn", "checked", "approved", "designed", "released", "issued", "signed",
+		"gezeichnet", "gez", "gepruft", "gepr", "freigegeben", "erstellt", "bearbeiter",
+		"dessine", "verifie", "approuve", "etabli", "dibujado", "revisado", "aprobado", "disegnato", "verificato", "approvato":
+		return colon || rest == "" && more
+	case "date", "datum", "fecha", "data", "stand":
+		return (colon || rest == "") && isDay(says)
+	case "rev", "revision", "issue", "drawing", "dwg", "drg", "zeichnung", "indice", "plano", "disegno", "author":
+		return colon
+	}
+	return false
+}
+
+// holdsEnd reports whether some cell names a cavity of a connector, so that the row is a wire.
+func holdsEnd(r table.Row) bool {
+	for _, c := range r.Cells {
+		if _, pin, ok := name.SplitEnd(c); ok && name.IsCavity(pin) && strings.Contains(c, ":") && !strings.Contains(c, " ") {
+			return true
+		}
+	}
+	return false
+}
+
+// behind is the cell after the first that is filled.
+func behind(r table.Row, first string) string {
+	seen := false
+	for _, c := range r.Cells {
+		if c != "" && seen {
+			return c
+		}
+		seen = seen || c == first
+	}
+	return ""
+}
+
+// isDay reports whether s is numbers with strokes, dots or dashes between, or with the name of
+// a month.
+func isDay(s string) bool {
+	parts := strings.FieldsFunc(s, func(r rune) bool { return strings.ContainsRune("/.- ,", r) })
+	return len(parts) == 3 && strings.Trim(parts[0], "0123456789") == "" && strings.Trim(parts[2], "0123456789") == ""
+}
+
+// isPageMark reports whether a text says which page it is: "Page 2", "Sheet 1 of 3", "Blatt
+// 2/3", "continued".
+func isPageMark(folded string) bool {
+	word, rest, _ := name.CutWord(strings.Trim(folded, " .:()-*"))
+	switch word {
+	case "page", "sheet", "blatt", "seite", "feuille", "hoja", "pagina", "foglio", "folio":
+		some := false
+		for _, w := range strings.FieldsFunc(rest, func(r rune) bool { return strings.ContainsRune(" /.:-", r) }) {
+			switch {
+			case strings.Trim(w, "0123456789") == "":
+				some = true
+			case w != "of" && w != "von" && w != "de" && w != "sur" && w != "di":
+				return false
+			}
+		}
+		return some
+	case "continued", "cont", "contd", "fortsetzung", "suite", "continuacion", "segue":
+		return len(rest) <= 2 || strings.HasPrefix(rest, " from") || strings.HasPrefix(rest, " on")
+	}
+	return false
+}
+
+// IsRevisionHead reports whether a row is the headings of a table of changes: a revision and a
+// day.
+func IsRevisionHead(r table.Row) bool {
+	rev, day := false, false
+	for _, c := range r.Cells {
+		if len(c) < 2 || len(c) > 12 || strings.ContainsAny(c, "0123456789") {
+			continue
+		}
+		switch f := strings.Trim(table.Fold(c), " .:"); f {
+		case "rev", "revision", "issue", "index", "ind", "indice", "anderung", "ausgabe", "revisione", "ver", "version":
+			rev = true
+		case "date", "datum", "fecha", "data", "day", "tag":
+			day = true
+		}
+	}
+	return rev && day
+}

@@ -1,0 +1,19 @@
+package value
+
+import (
+	"strings"
+)
+
+// JoinNonEmpty joins those of some parts that are not empty.
+func JoinNonEmpty(sep string, parts ...string) string {
+	var all []string
+	for _, p := range parts {
+		if p != "" {
+			all = append(all, p)
+		}
+	}
+	return strings.Join(all, sep)
+}
+
+// IsNothing reports whether a cell is empty, or holds a dash that fills it.
+func IsNothing(cell string) bool { return strings.Trim(cell, "-–—. ") == "" }
