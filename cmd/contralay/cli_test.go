@@ -201,7 +201,7 @@ func TestPlan(t *testing.T) {
 		}
 	}
 	for _, kind := range []string{"equal", "unequal", "built"} {
-		if got := call(t, "", "plan", "34x22", "4x16", "2x2.9mm", "--centres", kind); got.code != 0 || strings.Count(got.out, "\n") < 2 {
+		if got := call(t, "", "plan", "32x22", "4x20", "2x2.9mm", "--centres", kind); got.code != 0 || strings.Count(got.out, "\n") < 2 {
 			t.Errorf("--centres %s: exit %d, %s%s", kind, got.code, got.out, got.err)
 		}
 	}

@@ -127,7 +127,7 @@ func figuresOf(name string, o options, w world) (int, error) {
 
 func planOf(args []string, o options, w world) (int, error) {
 	if len(args) == 0 {
-		return usage, misuse{"plan needs sizes, quantity first: 34x22 4x16 2x2.9mm (contralay --help)"}
+		return usage, misuse{"plan needs sizes, quantity first: 32x22 4x20 2x2.9mm (contralay --help)"}
 	}
 	cat, err := entries(o, w)
 	if err != nil {
@@ -169,7 +169,7 @@ func sizeArg(a, spec string, cat *catalogue.Catalogue) (plan.Size, error) {
 	q, size, found := strings.Cut(strings.ToLower(a), "x")
 	n, err := strconv.Atoi(q)
 	if !found || err != nil || n < 1 || n > mostOfOne {
-		return plan.Size{}, misuse{fmt.Sprintf("%q: write quantity x size, as 34x22 or 2x2.9mm, quantity 1 to %d", a, mostOfOne)}
+		return plan.Size{}, misuse{fmt.Sprintf("%q: write quantity x size, as 32x22 or 2x2.9mm, quantity 1 to %d", a, mostOfOne)}
 	}
 	if t, isMM := strings.CutSuffix(size, "mm"); isMM {
 		d, err := unit.ParseNumber(t)

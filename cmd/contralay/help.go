@@ -68,7 +68,7 @@ func ofCommand(name string) string {
 
 // commands and flags are what a shell may complete.
 func commands() []string {
-	return []string{"new", "check", "figures", "compare", "import", "learn", "plan", "run", "sheet", "help", "completion", "version"}
+	return []string{"new", "check", "figures", "compare", "import", "measured", "plan", "run", "sheet", "help", "completion", "version"}
 }
 
 func flags() []string {

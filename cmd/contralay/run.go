@@ -44,7 +44,7 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
   contralay compare A B        what changed, lists or harnesses; exit 1 if anything did; --json
   contralay check FILE         print snags, worst first; exit 1 if one is a stop
   contralay figures FILE       every computed number as JSON
-  contralay plan 34x22 4x16 2x2.9mm
+  contralay plan 32x22 4x20 2x2.9mm
                                rank lay-ups: quantity x size (AWG of the default spec, or mm)
       --spares N               up to N spares of the commonest size
       --lay-ratio R            lay length over diameter (12)
@@ -52,7 +52,7 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --json                   as JSON
   contralay run FILE           build it at the board, one instruction a screen
       --serial N               which one is built (the one that is not through)
-  contralay learn FILE...      what was measured beside what was predicted
+  contralay measured FILE...   what was measured beside what was predicted
       --accept GROUP           correct by it from now on ("all": every one)
       --without NAME           leave a reading out; may be given again
       --keep-odd               accept an odd one out with the rest
@@ -137,8 +137,8 @@ func dispatch(args []string, w world) (int, error) {
 		return importLists(more, o, w)
 	case "compare":
 		return compareTwo(more, o, w)
-	case "learn":
-		return learnFrom(more, o, w)
+	case "measured":
+		return measuredOf(more, o, w)
 	case "run":
 		f, err := one(cmd, more)
 		if err != nil {
@@ -152,10 +152,12 @@ func dispatch(args []string, w world) (int, error) {
 			return usage, err
 		}
 		return sheetFor(f, o, w)
+	case "learn":
+		return usage, misuse{"learn is called measured now: contralay measured FILE... shows what was measured beside what was predicted"}
 	default:
 		if len(more) > 0 {
 			return usage,
-				misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, sheet, run, learn, import, compare, help, "+
+				misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, sheet, run, measured, import, compare, help, "+
 					"completion, version (contralay --help)", cmd)}
 		}
 		return benchOn(cmd, o, w)

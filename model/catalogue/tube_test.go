@@ -78,7 +78,7 @@ func TestTubeWalls(t *testing.T) {
 		var last Tube
 		for _, tube := range c.TubesOf(kind) {
 			// 0.02: /4 class 2 is printed 0.76 and 0.74 for one size and the next; /13 takes its small sizes from maker A (0.89) and the
-			// next from RT-1148 (0.88).
+			// next from the component specification (0.88).
 			const slack = 0.021
 			if tube.WallMM < last.WallMM-slack || tube.SuppliedMM <= last.SuppliedMM {
 				t.Errorf("%s is thinner than %s", tube.ID, last.ID)
@@ -100,7 +100,7 @@ func TestTubeWalls(t *testing.T) {
 		{"AS23053/5 6.4", 0.64, Published, "maker A's AS23053/5 data sheet"},
 		{"AS23053/5 1.2", 0.46, Published, "maker A's AS23053/5 data sheet"},
 		{"AS23053/8 4.8", 0.25, Published, "maker A's M23053/8 data sheet"},
-		{"AS23053/13 25.4", 1.24, Published, "RT-1148 rev 9, 2017"},
+		{"AS23053/13 25.4", 1.24, Published, "component specification of fluoroelastomer tube, rev 9, 2017"},
 		{"AS23053/1 50.8", 1.65, Published, "maker A's M23053/1 data sheet"},
 	} {
 		tube, ok := c.Tube(tt.id)
@@ -159,7 +159,7 @@ func TestSplices(t *testing.T) {
 }
 
 // Every wall that is printed for /5, /13, /16 and /4, size by size. Sources: maker A's data
-// sheets of each; /13 from 1/2 in on RT-1148 rev 9; /4 class 1 also a vehicle maker's
+// sheets of each; /13 from 1/2 in on a maker's component specification, rev 9; /4 class 1 also a vehicle maker's
 // specification. What no admissible table prints is from memory and says so.
 func TestPublishedWalls(t *testing.T) {
 	printed := map[string]string{

@@ -30,7 +30,7 @@ func pools() map[string][]string {
 		"Length": {"", "610mm", "24 in", "720", "?", "1,250", "red"},
 		"Amps":   {"", "1", "20 mA", "lots", "7.5A"},
 		"Signal": {"", "INJ 1", "INJ 2", "CAN H", "CAN L", "spare", "N/C", "Reserved", "Sensor ground"},
-		"Notes": {"", "fused 7.5 A", "twisted", "2x24 shielded", "pair with 101", "pair with 999", "ask K.", "feeds four, fuse 5 A",
+		"Notes": {"", "fused 7.5 A", "twisted", "2x24 shielded", "pair with 101", "pair with 999", "ask the driver", "feeds four, fuse 5 A",
 			"reserved", "F3"},
 		"Fuse":  {"", "5", "F3", "F3 10A", "big one"},
 		"Cable": {"", "CB1", "TSP", "2 core", "-"},

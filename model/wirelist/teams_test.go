@@ -50,7 +50,7 @@ func TestListsOfTeams(t *testing.T) {
 				"mm tail\n5,ECU:5,TPS:1,22,\n", "ECU:1, ECU:2, ECU:3, ECU:4, ECU:5 TPS:1", []string{"4 wired spare (1, 2, 3, 4)"}, nil,
 			nil},
 		"who drew it": {"a.csv",
-			head + "1,P1:1,J1:1,22\nPrepared by: K. M.,Date: 12/03/24,Approved: J. D.,\nRev,Date,Description,By\nA,12/03/24,First " +
+			head + "1,P1:1,J1:1,22\nPrepared by: 14,Date: 12/03/24,Approved: 9,\nRev,Date,Description,By\nA,12/03/24,First " +
 				"issue,KM\n", "P1:1 J1:1", []string{"about the paper: A 12/03/24 First issue KM"}, []string{"warn"}, nil},
 		"who drew it, pin table": {"a.csv", "Pin,Function,AWG,To\n1,INJ1,22,J2-1\nDrawn: PJ,,,Sheet 1 of 1\n", "a:1 J2:1",
 			[]string{"about the paper"}, []string{"warn"}, nil},
@@ -207,7 +207,7 @@ func TestListsOfTeams(t *testing.T) {
 
 // Headings with nothing below them are no list.
 func TestOnlyHeadings(t *testing.T) {
-	for _, list := range []string{"Wire,From,To,AWG\n", "Wire,From,To,AWG\nDrawn by: K. M.,,,\n"} {
+	for _, list := range []string{"Wire,From,To,AWG\n", "Wire,From,To,AWG\nDrawn by: the shop,,,\n"} {
 		tables, err := table.Read("a.csv", []byte(list), table.Limits{})
 		if err != nil {
 			t.Fatal(err)

@@ -31,7 +31,7 @@ var (
 	polyolefin95  = cover.Tube{SuppliedMM: 9.53, RecoveredMM: 4.75, WallMM: 0.64}
 	polyolefin127 = cover.Tube{SuppliedMM: 12.70, RecoveredMM: 6.35, WallMM: 0.64}
 
-	// source: RT-1148 rev 9, fluoroelastomer tubing, size table.
+	// source: a maker's component specification of fluoroelastomer tube, rev 9, size table.
 	fluoro127 = cover.Tube{SuppliedMM: 12.70, RecoveredMM: 6.35, WallMM: 0.88}
 	fluoro254 = cover.Tube{SuppliedMM: 25.40, RecoveredMM: 12.70, WallMM: 1.24}
 )

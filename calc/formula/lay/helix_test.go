@@ -156,7 +156,7 @@ func TestTakeUp(t *testing.T) {
 			}
 		}
 	}
-	// Source: mathforum 53155: two 0.040 in wires, one turn to the inch, take
+	// Source: a published answer on two 0.040 in wires, one turn to the inch: they take
 	// 100.79 ft each for 100 ft; printed to 0.01 ft.
 	if ft := 100 * TakeUp(0.020*unit.MillimetrePerInch, unit.MillimetrePerInch); !near(float64(ft), 100.79, 0.005) {
 		t.Errorf("pair: %.4f ft, want 100.79", ft)

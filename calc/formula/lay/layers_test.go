@@ -99,8 +99,8 @@ func TestRealCapacity(t *testing.T) {
 	}
 }
 
-// Concentric stranding factors. Source: electricalengineeringtoolbox.com, "How
-// to calculate conductor diameter" (2015), printed to 0.001, for wires that lie
+// Concentric stranding factors. Source: a cable engineering article on
+// conductor diameters, 2015, printed to 0.001, for wires that lie
 // on the crests of the layer below: a lay long enough to count as straight.
 func TestStrandingFactors(t *testing.T) {
 	factors := map[int]float64{7: 3, 12: 4.155, 19: 5, 37: 7, 61: 9, 91: 11, 127: 13, 169: 15, 217: 17, 271: 19}

@@ -28,8 +28,8 @@ func TestNoPlanBeatsThePackings(t *testing.T) {
 
 // At a full count of a family the bundle is as thick as the concentric stranding
 // factors say, within 0.03 d at ratio 12, by which the layers stand off. Source:
-// published factors 7, 12, 19, 37, 61, 91 (electrical engineering toolbox, conductor
-// diameter); the others are the same rule, centre + 2 d a layer.
+// published factors 7, 12, 19, 37, 61, 91 (a cable engineering article on conductor
+// diameters, 2015); the others are the same rule, centre + 2 d a layer.
 func TestConcentricFactors(t *testing.T) {
 	for _, c := range []struct {
 		n      int

@@ -12,7 +12,7 @@ import (
 // was changed in which revision.
 
 // IsSignOff reports whether the first cell of a row says who made or released the paper, of
-// when it is, or which page: "Drawn by: K. M. | Date: 12/03", "Rev: B", "Sheet 1 of 2". "Data"
+// when it is, or which page: "Drawn by: the shop | Date: 12/03", "Rev: B", "Sheet 1 of 2". "Data"
 // and "Rev" are names of nets as well: alone they say nothing.
 func IsSignOff(r table.Row) bool {
 	n, first := r.Filled()

@@ -33,7 +33,7 @@ func FileName(m *desk.Model) string {
 
 func LearnedScreen() desk.Screen {
 	return desk.Screen{Name: "learned", Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Measured beside predicted, of this harness alone: contralay learn FILE... takes many. Few " +
+		p := desk.Page{Lines: []string{"Measured beside predicted, of this harness alone: contralay measured FILE... takes many. Few " +
 			"readings, many groups and one reel behind them all teach less than they seem to."},
 			Empty: "nothing is measured yet; Esc goes back"}
 		for _, l := range Lessons(m) {
@@ -51,7 +51,7 @@ func LearnedScreen() desk.Screen {
 						return
 					}
 					if len(l.Outliers) > 0 {
-						m.Refuse("an odd one out, " + l.Outliers[0].Of + ": contralay learn leaves it out, or takes it, by name")
+						m.Refuse("an odd one out, " + l.Outliers[0].Of + ": contralay measured leaves it out, or takes it, by name")
 						return
 					}
 					c, ok := paper.Accepted(l, Today(m), FileName(m))

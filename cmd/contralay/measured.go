@@ -18,11 +18,11 @@ import (
 	"contralay/ui/paper"
 )
 
-// learnFrom compares what was measured of many harnesses with what was predicted, and
+// measuredOf compares what was measured of many harnesses with what was predicted, and
 // accepts what it is told to.
-func learnFrom(names []string, o options, w world) (int, error) {
+func measuredOf(names []string, o options, w world) (int, error) {
 	if len(names) == 0 {
-		return usage, misuse{"learn takes one FILE or more, with what was measured in them (contralay --help)"}
+		return usage, misuse{"measured takes one FILE or more, with what was measured in them (contralay --help)"}
 	}
 	cat, err := entries(o, w)
 	if err != nil {

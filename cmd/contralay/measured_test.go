@@ -45,7 +45,7 @@ func TestLearnAndAccept(t *testing.T) {
 	home := t.TempDir()
 	env := environ(t, "XDG_CONFIG_HOME="+home)
 	name := fileOf(t, "loom.toml", shopOf(t, 24, 0.02, 0.006))
-	r := callIn(t, env, "", "learn", name)
+	r := callIn(t, env, "", "measured", name)
 	if r.code != ok || !strings.Contains(r.out, "over, 3 layers: 24 readings") || !strings.Contains(r.out, "enough to correct by") {
 		t.Fatalf("%+v", r)
 	}
@@ -70,7 +70,7 @@ func TestLearnAndAccept(t *testing.T) {
 	if none != 0 {
 		t.Errorf("learned %v before anything is accepted", none)
 	}
-	if r := callIn(t, env, "", "learn", name, "--accept", "over, 3 layers"); r.code != ok || !strings.Contains(r.out, "corrections.toml") {
+	if r := callIn(t, env, "", "measured", name, "--accept", "over, 3 layers"); r.code != ok || !strings.Contains(r.out, "corrections.toml") {
 		t.Fatalf("%+v", r)
 	}
 	after, learned := overOf()
@@ -84,7 +84,7 @@ func TestLearnAndAccept(t *testing.T) {
 		t.Error("the sheet says nothing of what was learned")
 	}
 	// Accepted again, the first stays as history; the file is read by the program itself.
-	callIn(t, env, "", "learn", name, "--accept", "all")
+	callIn(t, env, "", "measured", name, "--accept", "all")
 	kept := readFile(t, filepath.Join(home, "contralay", "corrections.toml"))
 	if strings.Count(kept, `of       = "over, 3 layers"`) != 2 || !strings.Contains(kept, "loom.toml") {
 		t.Errorf("%s", kept)
@@ -100,44 +100,44 @@ func TestLearnTooLittle(t *testing.T) {
 	home := t.TempDir()
 	env := environ(t, "XDG_CONFIG_HOME="+home)
 	few := fileOf(t, "few.toml", shopOf(t, 4, 0.02, 0.006))
-	if r := callIn(t, env, "", "learn", few); !strings.Contains(r.out, "too few: 8 at least; nothing is corrected") {
+	if r := callIn(t, env, "", "measured", few); !strings.Contains(r.out, "too few: 8 at least; nothing is corrected") {
 		t.Errorf("%+v", r)
 	}
-	if r := callIn(t, env, "", "learn", few, "--accept", "over, 3 layers"); r.code != usage ||
+	if r := callIn(t, env, "", "measured", few, "--accept", "over, 3 layers"); r.code != usage ||
 		!strings.Contains(r.err, "nothing was written") {
 		t.Errorf("%+v", r)
 	}
 	odd := strings.Replace(shopOf(t, 20, 0, 0.004), "over_mm = [5.", "over_mm = [6.", 1)
 	name := fileOf(t, "odd.toml", odd)
-	r := callIn(t, env, "", "learn", name)
+	r := callIn(t, env, "", "measured", name)
 	if !strings.Contains(r.out, "odd one out: odd.toml serial 1 T1 layer 2") {
 		t.Fatalf("%s", r.out)
 	}
-	if r := callIn(t, env, "", "learn", name, "--accept", "over, 3 layers"); r.code != usage || !strings.Contains(r.err, "odd one out") {
+	if r := callIn(t, env, "", "measured", name, "--accept", "over, 3 layers"); r.code != usage || !strings.Contains(r.err, "odd one out") {
 		t.Errorf("an odd one was accepted: %+v", r)
 	}
-	if r := callIn(t, env, "", "learn", name, "--without", "nobody"); r.code != usage || !strings.Contains(r.err, "nobody") {
+	if r := callIn(t, env, "", "measured", name, "--without", "nobody"); r.code != usage || !strings.Contains(r.err, "nobody") {
 		t.Errorf("%+v", r)
 	}
 	again := fileOf(t, "again.toml", shopOf(t, 4, 0.02, 0.006))
-	if r := callIn(t, env, "", "learn", few, few, again); !strings.Contains(r.out, "over, 3 layers: 4 readings") ||
+	if r := callIn(t, env, "", "measured", few, few, again); !strings.Contains(r.out, "over, 3 layers: 4 readings") ||
 		!strings.Contains(r.out, "more than once, and counted once: 16") {
 		t.Errorf("the same three times: %s", r.out)
 	}
-	if r := callIn(t, env, "", "learn", fileOf(t, "lost.toml",
+	if r := callIn(t, env, "", "measured", fileOf(t, "lost.toml",
 		strings.Replace(shopOf(t, 3, 0, 0.001), "branch  = \"T1\"", "branch  = \"ZZ\"", 1))); !strings.Contains(r.out,
 		"does not have, and not counted: 1") {
 		t.Errorf("%s", r.out)
 	}
-	if r := callIn(t, env, "", "learn", name, "--without", "odd.toml serial 1 T1 layer 2"); strings.Contains(r.out, "odd one out") ||
+	if r := callIn(t, env, "", "measured", name, "--without", "odd.toml serial 1 T1 layer 2"); strings.Contains(r.out, "odd one out") ||
 		!strings.Contains(r.out, "left out: odd.toml serial 1") {
 		t.Errorf("%s", r.out)
 	}
-	if r := callIn(t, env, "", "learn", fileOf(t, "none.toml", nineteen())); r.code != ok ||
+	if r := callIn(t, env, "", "measured", fileOf(t, "none.toml", nineteen())); r.code != ok ||
 		!strings.Contains(r.out, "nothing was measured") {
 		t.Errorf("%+v", r)
 	}
-	if r := callIn(t, env, "", "learn"); r.code != usage {
+	if r := callIn(t, env, "", "measured"); r.code != usage {
 		t.Errorf("%+v", r)
 	}
 	if _, err := os.Stat(filepath.Join(home, "contralay", "corrections.toml")); err == nil {
