@@ -214,17 +214,21 @@ func parsePart(text string) (g Gauge, ok bool) {
 }
 
 // CutSpec takes the specification out of a gauge cell that has a size beside it: "22AWG
-// M22759/16", "FLRY 0.5", "18 TXL". FLRY is the name that ISO 6722 wire with a thin wall
-// has in German lists (from memory, not verified); TXL, GXL and SXL are walls of SAE J1128.
+// M22759/16", "FLRY 0.5", "18 TXL", "ISO 6722 thin 0.5". FLRY is the name that ISO 6722 wire
+// with a thin wall has in German lists (from memory, not verified); TXL, GXL and SXL are walls
+// of SAE J1128.
 func CutSpec(text string) (spec Gauge, rest string) {
-	if !strings.ContainsAny(text, "/xXyY") {
+	if !strings.ContainsAny(text, "/xXyY") && !strings.Contains(text, "6722") {
 		return Gauge{}, text // no part number and none of the words
 	}
 	var left []string
-	for _, w := range strings.Fields(text) {
+	words := strings.Fields(text)
+	for i := 0; i < len(words); i++ {
+		w := words[i]
 		g, ok := parsePart(strings.Trim(w, ",;()"))
-		if name := specWord(table.Fold(strings.Trim(w, ",;()"))); !ok && name != "" {
+		if name, n := specNamed(words[i:]); !ok && n > 0 {
 			g, ok = Gauge{Spec: name}, true
+			i += n - 1
 		}
 		if !ok || spec.Spec != "" {
 			left = append(left, w)
@@ -238,15 +242,25 @@ func CutSpec(text string) (spec Gauge, rest string) {
 // MetricSpec is the specification of mm² wires that state none.
 const MetricSpec = "ISO 6722 thin"
 
-// specWord is the specification of the catalogue that one folded word names.
-func specWord(word string) string {
-	switch word {
-	case "flry", "flry-a", "flry-b", "flrya", "flryb":
-		return MetricSpec
-	case "txl", "gxl", "sxl":
-		return "SAE J1128 " + strings.ToUpper(word)
+// specNamed is the specification of the catalogue that some words begin with, by its name there
+// or by the one word that lists have for it, and how many of the words name it; 0 where none do.
+func specNamed(words []string) (name string, n int) {
+	plain := func(w string) string { return table.Fold(strings.Trim(w, ",;()")) }
+	if len(words) >= 3 {
+		whole := plain(words[0]) + " " + plain(words[1]) + " " + plain(words[2])
+		for _, name := range []string{MetricSpec, "SAE J1128 TXL", "SAE J1128 GXL", "SAE J1128 SXL"} {
+			if whole == table.Fold(name) {
+				return name, 3
+			}
+		}
 	}
-	return ""
+	switch w := plain(words[0]); w {
+	case "flry", "flry-a", "flry-b", "flrya", "flryb":
+		return MetricSpec, 1
+	case "txl", "gxl", "sxl":
+		return "SAE J1128 " + strings.ToUpper(w), 1
+	}
+	return "", 0
 }
 
 // SizeWithin finds the one size with its unit in a text that is more than a gauge, "22 AWG
@@ -282,9 +296,10 @@ func SizeWithin(text string, mark Mark) string {
 	return found
 }
 
-// String prints a gauge in a way that ParseGauge reads as the same.
+// String prints a gauge in a way that ParseGauge reads as the same: a wire of a sheet of AS22759
+// as its part number, all else in words, "ISO 6722 thin 0.5 mm²", "2 x 24 AWG shielded".
 func (g Gauge) String() string {
-	if g.Spec != "" && g.Conductors == 0 && !g.Shielded && !g.Twisted {
+	if g.isPart() {
 		s := g.Spec
 		if g.Size != "" {
 			size := g.Size
@@ -299,6 +314,9 @@ func (g Gauge) String() string {
 		return s
 	}
 	var parts []string
+	if g.Spec != "" {
+		parts = append(parts, g.Spec)
+	}
 	if g.Conductors > 0 {
 		parts = append(parts, strconv.Itoa(g.Conductors)+" x")
 	}
@@ -314,6 +332,12 @@ func (g Gauge) String() string {
 		parts = append(parts, "twisted")
 	}
 	return strings.Join(parts, " ")
+}
+
+// isPart reports whether a part number says all of the gauge: one wire of a sheet of AS22759,
+// which has AWG sizes alone.
+func (g Gauge) isPart() bool {
+	return strings.HasPrefix(g.Spec, "AS22759/") && !g.IsCable() && g.Conductors == 0 && !strings.HasSuffix(g.Size, "mm2")
 }
 
 // squared writes mm² where a list has ² alone behind a number, "0,35²", which would be read

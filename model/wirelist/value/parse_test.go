@@ -219,3 +219,28 @@ func TestMarksOfSizesAndColours(t *testing.T) {
 		t.Error("red/blue is no colour")
 	}
 }
+
+// A specification beside a size, of one wire or of a cable, is printed so that it is read as the
+// same, whatever sheet and unit stand together in a cell.
+func TestGaugeWithSpecIsReadBack(t *testing.T) {
+	for _, c := range []struct{ cell, prints string }{
+		{"M22759/32-22-9", "AS22759/32-22-9"},
+		{"M22759/0 ,1", "AS22759/0 0.1 mm²"},
+		{"M22759/32 0.5mm²", "AS22759/32 0.5 mm²"},
+		{"2x24 M22759/32", "AS22759/32 2 x 24 AWG"},
+		{"M22759/32 24 AWG shielded", "AS22759/32 24 AWG shielded"},
+		{"FLRY 0.5", "ISO 6722 thin 0.5 mm²"},
+		{"18 TXL", "SAE J1128 TXL 18 AWG"},
+		{"ISO 6722 thin", "ISO 6722 thin"},
+	} {
+		g, ok := value.ParseGauge(c.cell, value.BareAWG, value.MarkUnknown)
+		if !ok || g.String() != c.prints {
+			t.Errorf("%q is printed %q (%v), want %q", c.cell, g, ok, c.prints)
+			continue
+		}
+		again, ok := value.ParseGauge(g.String(), value.BareAWG, value.MarkPoint)
+		if !ok || again.Spec != g.Spec || again.Size != g.Size || again.Conductors != g.Conductors || again.Shielded != g.Shielded {
+			t.Errorf("%q: %+v is read back as %+v, %v", c.cell, g, again, ok)
+		}
+	}
+}
