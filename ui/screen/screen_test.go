@@ -6,6 +6,7 @@ import (
 	"strings"
 	"sync"
 	"testing"
+	"testing/synctest"
 	"time"
 
 	"github.com/charmbracelet/x/vt"
@@ -42,31 +43,43 @@ func (t *tube) sent() int {
 	return t.all.Len()
 }
 
-// Whatever frames were shown, the terminal shows the last, full lines included.
+// Whatever frames were shown, the terminal shows the last, full lines included. The clock is that
+// of the test: nobody waits for the pauses.
 func TestTheLastFrameStands(t *testing.T) {
+	const w, h = 20, 6
+	type step struct {
+		text          string
+		resize, pause bool
+	}
 	rapid.Check(t, func(r *rapid.T) {
-		const w, h = 20, 6
-		out := &tube{vt: vt.NewEmulator(w, h)}
-		s := New(out, w)
 		line := rapid.StringMatching(`[ab .]{0,20}`)
-		frame := ""
+		var steps []step
 		for range rapid.IntRange(1, 12).Draw(r, "frames") {
 			lines := rapid.SliceOfN(line, 1, h).Draw(r, "lines")
-			frame = strings.Join(lines, "\n")
-			if rapid.IntRange(0, 5).Draw(r, "resize") == 0 {
-				s.Resize(w)
-			}
-			s.Show(frame)
-			if rapid.Bool().Draw(r, "pause") {
-				time.Sleep(apart)
-			}
+			steps = append(steps, step{text: strings.Join(lines, "\n"), resize: rapid.IntRange(0, 5).Draw(r, "resize") == 0,
+				pause: rapid.Bool().Draw(r, "pause")})
 		}
-		time.Sleep(2 * apart)
+		got := ""
+		synctest.Test(t, func(*testing.T) {
+			out := &tube{vt: vt.NewEmulator(w, h)}
+			s := New(out, w)
+			for _, step := range steps {
+				if step.resize {
+					s.Resize(w)
+				}
+				s.Show(step.text)
+				if step.pause {
+					time.Sleep(apart)
+				}
+			}
+			time.Sleep(2 * apart)
+			got = out.shows()
+		})
 		var want []string
-		for _, l := range strings.Split(frame, "\n") {
+		for _, l := range strings.Split(steps[len(steps)-1].text, "\n") {
 			want = append(want, strings.TrimRight(l, " "))
 		}
-		if got := out.shows(); got != strings.TrimRight(strings.Join(want, "\n"), "\n") {
+		if got != strings.TrimRight(strings.Join(want, "\n"), "\n") {
 			r.Fatalf("it shows\n%q\nwant\n%q", got, want)
 		}
 	})
