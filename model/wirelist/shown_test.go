@@ -98,22 +98,25 @@ func TestShownInAWorkbook(t *testing.T) {
 	if testing.Short() {
 		t.Skip("starts a program twice")
 	}
-	dir := t.TempDir()
-	source := filepath.Join(dir, "book.fods")
-	if err := os.WriteFile(source, []byte(flat), 0o600); err != nil {
-		t.Fatal(err)
-	}
 	for _, kind := range []string{"xlsx", "ods"} {
-		cmd := exec.Command(program, "-env:UserInstallation=file://"+filepath.Join(dir, "profile"), "--headless", "--convert-to", kind,
-			"--outdir", dir, source)
-		if out, err := cmd.CombinedOutput(); err != nil {
-			t.Fatalf("%v: %s", err, out)
-		}
-		book, err := os.ReadFile(filepath.Join(dir, "book."+kind))
-		if err != nil {
-			t.Fatal(err)
-		}
-		shownAsIs(t, "book."+kind, book)
+		t.Run(kind, func(t *testing.T) {
+			t.Parallel()
+			dir := t.TempDir()
+			source := filepath.Join(dir, "book.fods")
+			if err := os.WriteFile(source, []byte(flat), 0o600); err != nil {
+				t.Fatal(err)
+			}
+			cmd := exec.Command(program, "-env:UserInstallation=file://"+filepath.Join(dir, "profile"), "--headless", "--convert-to", kind,
+				"--outdir", dir, source)
+			if out, err := cmd.CombinedOutput(); err != nil {
+				t.Fatalf("%v: %s", err, out)
+			}
+			book, err := os.ReadFile(filepath.Join(dir, "book."+kind))
+			if err != nil {
+				t.Fatal(err)
+			}
+			shownAsIs(t, "book."+kind, book)
+		})
 	}
 }
 

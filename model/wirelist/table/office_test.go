@@ -21,39 +21,46 @@ func TestWorkbooksAsSeparated(t *testing.T) {
 		t.Skip("no LibreOffice here: workbooks are held by the two that are checked in alone")
 	}
 	if testing.Short() {
-		t.Skip("starts a program six times")
+		t.Skip("starts a program four times")
 	}
-	for _, name := range []string{"stacked.csv", "cables.csv", "french.tsv"} {
-		dir := t.TempDir()
-		data := listtest.Read(t, name)
-		want := texts(t, name, data)
-		sep := "44"
-		if strings.HasSuffix(name, ".tsv") {
-			sep = "9"
-		}
-		source := filepath.Join(dir, "list.csv")
-		if err := os.WriteFile(source, data, 0o600); err != nil {
-			t.Fatal(err)
-		}
-		for _, kind := range []string{"xlsx", "ods"} {
+	for _, c := range []struct {
+		sep   string // the sign between cells, as the program counts it
+		kind  string
+		lists []string // one start of the program makes workbooks of all of them
+	}{
+		{"44", "xlsx", []string{"stacked.csv", "cables.csv"}}, {"44", "ods", []string{"stacked.csv", "cables.csv"}},
+		{"9", "xlsx", []string{"french.tsv"}}, {"9", "ods", []string{"french.tsv"}},
+	} {
+		t.Run(c.kind+" of "+strings.Join(c.lists, ", "), func(t *testing.T) {
+			t.Parallel()
+			dir := t.TempDir()
 			// Every column as text (2), in UTF-8 (76): a cavity is no number and 1/2 no date.
 			columns := "1/2"
 			for _, k := range []string{"2", "3", "4", "5", "6", "7", "8", "9", "10", "11"} {
 				columns += "/" + k + "/2"
 			}
-			cmd := exec.Command(program, "-env:UserInstallation=file://"+filepath.Join(dir, "profile"), "--headless",
-				"--infilter=CSV:"+sep+",34,76,1,"+columns, "--convert-to", kind, "--outdir", dir, source)
-			if out, err := cmd.CombinedOutput(); err != nil {
+			args := []string{"-env:UserInstallation=file://" + filepath.Join(dir, "profile"), "--headless",
+				"--infilter=CSV:" + c.sep + ",34,76,1," + columns, "--convert-to", c.kind, "--outdir", dir}
+			for _, name := range c.lists {
+				source := filepath.Join(dir, name+".csv")
+				if err := os.WriteFile(source, listtest.Read(t, name), 0o600); err != nil {
+					t.Fatal(err)
+				}
+				args = append(args, source)
+			}
+			if out, err := exec.Command(program, args...).CombinedOutput(); err != nil {
 				t.Fatalf("%v: %s", err, out)
 			}
-			book, err := os.ReadFile(filepath.Join(dir, "list."+kind))
-			if err != nil {
-				t.Fatal(err)
+			for _, name := range c.lists {
+				book, err := os.ReadFile(filepath.Join(dir, name+"."+c.kind))
+				if err != nil {
+					t.Fatal(err)
+				}
+				if d := cmp.Diff(texts(t, name, listtest.Read(t, name)), texts(t, "list."+c.kind, book)); d != "" {
+					t.Errorf("%s as %s (-list +workbook):\n%s", name, c.kind, d)
+				}
 			}
-			if d := cmp.Diff(want, texts(t, "list."+kind, book)); d != "" {
-				t.Errorf("%s as %s (-list +workbook):\n%s", name, kind, d)
-			}
-		}
+		})
 	}
 }
 
