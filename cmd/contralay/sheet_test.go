@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"context"
+	"encoding/base64"
 	"encoding/csv"
 	"fmt"
 	"os"
@@ -86,38 +87,33 @@ func TestSheetNameIsNoPath(t *testing.T) {
 	}
 }
 
-// inBrowser opens a page in headless Chromium and gives what it wrote; it skips where there
-// is none.
-func inBrowser(t *testing.T, args ...string) []byte {
-	t.Helper()
-	browser, err := exec.LookPath("chromium")
-	if err != nil {
-		t.Skip("no chromium here: the page is not opened")
-	}
-	ctx, cancel := context.WithTimeout(context.Background(), 90*time.Second)
-	defer cancel()
-	base := []string{"--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-		"--disable-component-update", "--disable-sync", "--user-data-dir=" + t.TempDir()}
-	out, err := exec.CommandContext(ctx, browser, append(base, args...)...).Output()
-	if err != nil {
-		t.Fatalf("chromium: %v", err)
-	}
-	return out
-}
-
-// overTheEdge tells, in the title of the page, what stands over the edge of the paper: laid
-// out 186 mm wide as A4 prints it, in the fonts of the page and in the widest a machine
-// may have in their place.
-const overTheEdge = `<style>body { padding: 0 !important; width: 186mm; margin: 0 !important; }</style><script>
+// overTheEdge tells what stands over the edge of the paper: laid out 186 mm wide as A4 prints
+// it, in the fonts of the page and in the widest a machine may have in their place.
+const overTheEdge = `(() => {
+const style = document.createElement("style");
+style.textContent = "body { padding: 0 !important; width: 186mm; margin: 0 !important; }";
+document.body.append(style);
 const over = new Set();
 for (const font of ["", "Verdana, 'DejaVu Sans', sans-serif"]) {
   document.body.style.fontFamily = font;
   const edge = document.body.getBoundingClientRect().right + 1;
-  for (const e of document.querySelectorAll("table, svg, p, div, h1, h2, h3, td, th"))
-    if (e.getBoundingClientRect().right > edge || e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0 && /^(P|DIV|TD|TH|H.)$/.test(e.tagName)) over.add(e.tagName + " " + e.textContent.slice(0, 60));
+  for (const e of document.querySelectorAll("table, svg, p, div, h1, h2, h3, td, th")) {
+    const wider = e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0 && /^(P|DIV|TD|TH|H.)$/.test(e.tagName);
+    if (e.getBoundingClientRect().right > edge || wider) over.add(e.tagName + " " + e.textContent.slice(0, 60));
+  }
 }
-document.title = over.size + " over the edge: " + [...over].slice(0, 40).join("; ");
-</script></body>`
+return over.size + " over the edge: " + [...over].slice(0, 40).join("; ");
+})()`
+
+// paperSize asks for a size of paper before the page's own rules, which may still ask for
+// another.
+const paperSize = `(() => {
+document.getElementById("size")?.remove();
+const style = document.createElement("style");
+style.id = "size";
+style.textContent = "@page { size: %s; }";
+document.head.prepend(style);
+})()`
 
 // On A4 and on Letter the page prints: no table, drawing or word stands over the edge of
 // the paper, whatever the font and however long the part numbers are, and every page of the
@@ -126,6 +122,8 @@ func TestPagePrints(t *testing.T) {
 	if testing.Short() {
 		t.Skip("the browser takes long")
 	}
+	t.Parallel()
+	b := openBrowser(t)
 	for _, name := range []string{"demo", "whole", "long"} {
 		dir := t.TempDir()
 		from := "../../testdata/" + name + ".toml"
@@ -134,43 +132,34 @@ func TestPagePrints(t *testing.T) {
 		}
 		call(t, "", "sheet", from, "-o", dir, "--on", "2026-05-11")
 		pages, _ := filepath.Glob(filepath.Join(dir, "*.html"))
-		text, err := os.ReadFile(pages[0])
-		if err != nil {
-			t.Fatal(err)
+		if len(pages) != 1 {
+			t.Fatalf("%s: pages %v", name, pages)
 		}
-		at := filepath.Join(dir, "measured.html")
-		if err := os.WriteFile(at, []byte(strings.Replace(string(text), "</body>", overTheEdge, 1)), 0o644); err != nil {
-			t.Fatal(err)
-		}
-		dom := inBrowser(t, "--window-size=1000,900", "--dump-dom", "file://"+at)
-		if title := regexp.MustCompile(`<title>(.*?)</title>`).FindSubmatch(dom); title == nil ||
-			!bytes.HasPrefix(title[1], []byte("0 over the edge")) {
-			t.Errorf("%s: %s", name, title)
-		}
-		if name == "long" {
-			continue
-		}
+		b.open(pages[0])
 		for size, points := range map[string]string{"A4": "595", "letter": "612"} {
-			copied := strings.Replace(string(text), "@page {", "@page { size: "+size+";", 1)
-			at := filepath.Join(dir, size+".html")
-			if err := os.WriteFile(at, []byte(copied), 0o644); err != nil {
-				t.Fatal(err)
+			if name == "long" {
+				continue
 			}
-			pdf := filepath.Join(dir, size+".pdf")
-			inBrowser(t, "--no-pdf-header-footer", "--print-to-pdf="+pdf, "file://"+at)
-			raw, err := os.ReadFile(pdf)
+			b.run(fmt.Sprintf(paperSize, size))
+			printed := b.ask("Page.printToPDF", map[string]any{"preferCSSPageSize": true, "printBackground": true,
+				"generateTaggedPDF": false})
+			data, _ := printed["data"].(string)
+			raw, err := base64.StdEncoding.DecodeString(data)
 			if err != nil {
 				t.Fatal(err)
 			}
 			boxes := regexp.MustCompile(`/MediaBox \[0 0 ([0-9]+)`).FindAllSubmatch(raw, -1)
-			for _, b := range boxes {
-				if string(b[1]) != points && string(b[1]) != strconv.Itoa(atoi(points)-1) {
-					t.Errorf("%s on %s: a page %s points wide", name, size, b[1])
+			for _, box := range boxes {
+				if string(box[1]) != points && string(box[1]) != strconv.Itoa(atoi(points)-1) {
+					t.Errorf("%s on %s: a page %s points wide", name, size, box[1])
 				}
 			}
 			if len(boxes) < 5 {
 				t.Errorf("%s on %s: %d pages", name, size, len(boxes))
 			}
+		}
+		if over := b.run(overTheEdge); !strings.HasPrefix(over, "0 over the edge") {
+			t.Errorf("%s: %s", name, over)
 		}
 	}
 }
