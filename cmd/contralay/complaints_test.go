@@ -87,6 +87,7 @@ func TestFewBytes(t *testing.T) {
 // A locale whose terminals draw some signs twice as wide, a build machine's setting,
 // and a plain one give the same screens.
 func TestLocalesAndSettings(t *testing.T) {
+	t.Parallel()
 	var want []string
 	for _, env := range [][]string{nil, {"LANG=zh_CN.UTF-8"}, {"LC_ALL=ja_JP.UTF-8"}, {"CI=1"}, {"TERM=screen-256color"},
 		{"TERM=tmux-256color"}, {"COLORTERM=truecolor"}} {

@@ -74,6 +74,7 @@ func optionRow(letter string) string { return `^[> ][ !?] [= ] ` + letter + `  `
 
 // A whole job with arrows, Enter, Backspace, digits, the point and + - alone.
 func TestWholeJob(t *testing.T) {
+	t.Parallel()
 	name := fileOf(t, "job.toml", unlaid())
 	before := readFile(t, name)
 	s := start(t, 110, 40, nil, name)

@@ -32,6 +32,7 @@ func amps(t *testing.T, name string) float64 {
 
 // A calliper or a scanner sends digits and Enter in one burst.
 func TestBurst(t *testing.T) {
+	t.Parallel()
 	var screens, files []string
 	for _, keys := range [][]string{{"12.5" + enter}, {"1", "2", ".", "5", enter}, {"12", ".5", enter}} {
 		name := copyOfExample(t)
@@ -113,6 +114,7 @@ func TestPasteInField(t *testing.T) {
 
 // Confirming with the key that asked would throw work away when a key bounces.
 func TestSameKeyNeverDiscards(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct{ name, key string }{{"Ctrl+C", ctrlC}, {"Q", "q"}} {
 		t.Run(c.name, func(t *testing.T) {
 			s, name := dirty(t)

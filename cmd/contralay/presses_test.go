@@ -36,6 +36,7 @@ func (c *counted) typed(value string) {
 // laid in and a sheath chosen. At most 30 where the proposal is taken, at most 60
 // where two layers are changed by hand.
 func TestKeyPresses(t *testing.T) {
+	t.Parallel()
 	for _, way := range []struct {
 		name   string
 		most   int

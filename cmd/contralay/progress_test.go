@@ -13,6 +13,7 @@ import (
 // What takes long says so where somebody reads, takes the line away again, and says
 // nothing where nobody does or nothing is slow.
 func TestSlowly(t *testing.T) {
+	t.Parallel()
 	master, slave, err := pty.Open()
 	if err != nil {
 		t.Skipf("no pseudo-terminal can be opened here: %v", err)

@@ -29,6 +29,7 @@ func state(t testing.TB) (dir, env string) {
 // However the bench is cut off, the harness stays as it was and the work is offered
 // at the next start; taken up and saved, nothing of it is left lying.
 func TestStoppedWithUnsavedWork(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		name string
 		stop func(s *terminal)
@@ -102,6 +103,7 @@ func TestStoppedWithoutWork(t *testing.T) {
 // What is left for later is offered again; what is thrown away is gone, and Enter
 // does not throw it away.
 func TestLeftForLaterOrThrownAway(t *testing.T) {
+	t.Parallel()
 	dir, env := state(t)
 	s, name := dirty(t, env)
 	s.signal(syscall.SIGKILL)
@@ -133,6 +135,7 @@ func TestLeftForLaterOrThrownAway(t *testing.T) {
 
 // Without a file, too: and where the harness was given a name, under that.
 func TestWorkWithoutAFile(t *testing.T) {
+	t.Parallel()
 	_, env := state(t)
 	s := start(t, 100, 30, []string{env})
 	s.see("> WIRES <")

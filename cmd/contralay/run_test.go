@@ -42,6 +42,7 @@ var stepOf = regexp.MustCompile(`step (\d+) of (\d+)   (.*)`)
 // both are explained, and nothing is moved. The window is closed in the middle, and the
 // next start goes on at the step that was in hand.
 func TestBenchRun(t *testing.T) {
+	t.Parallel()
 	_, env := state(t)
 	name := fileOf(t, "loom.toml", nineteen())
 	s := start(t, 150, 40, []string{env}, "run", name)

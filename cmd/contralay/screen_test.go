@@ -89,6 +89,7 @@ func foreign(t *testing.T) string {
 }
 
 func TestPlainCharacters(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		name string
 		env  []string
@@ -119,6 +120,7 @@ func TestPlainCharacters(t *testing.T) {
 }
 
 func TestNoColour(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		name string
 		env  []string
@@ -242,6 +244,7 @@ func TestHalfTerminal(t *testing.T) {
 }
 
 func TestResizeStorm(t *testing.T) {
+	t.Parallel()
 	s := start(t, 120, 40, nil, example)
 	s.see("> WIRES <", "HC2-INJ-01")
 	s.press(right)

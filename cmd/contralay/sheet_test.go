@@ -193,6 +193,7 @@ func TestListsInAnOffice(t *testing.T) {
 	if testing.Short() {
 		t.Skip("the office program takes long")
 	}
+	t.Parallel()
 	office, err := exec.LookPath("soffice")
 	if err != nil {
 		t.Skip("no soffice here: the lists are not opened")
