@@ -70,7 +70,8 @@ func TestLearnAndAccept(t *testing.T) {
 	if none != 0 {
 		t.Errorf("learned %v before anything is accepted", none)
 	}
-	if r := callIn(t, env, "", "measured", name, "--accept", "over, 3 layers"); r.code != ok || !strings.Contains(r.out, "corrections.toml") {
+	if r := callIn(t, env, "", "measured", name, "--accept", "over, 3 "+
+		"layers"); r.code != ok || !strings.Contains(r.out, "corrections.toml") {
 		t.Fatalf("%+v", r)
 	}
 	after, learned := overOf()

@@ -82,7 +82,8 @@ var (
 // foreign is the example under a name that plain characters cannot write.
 func foreign(t *testing.T) string {
 	t.Helper()
-	text := strings.NewReplacer("Hill-climb single-seater, injector loom", "Bergrennwagen, Kabelbaum für 4 Düsen — µΩ", "Trunk", "Trünk",
+	text := strings.NewReplacer("Hill-climb single-seater, injector loom", "Bergrennwagen, Kabelbaum für 4 Düsen — µΩ",
+		"Trunk", "Trünk",
 		"Coolant switch", "Kühlmittel °C").
 		Replace(readFile(t, example))
 	return fileOf(t, "foreign.toml", text)

@@ -118,7 +118,9 @@ func TestBrokenFiles(t *testing.T) {
 		{"copper too large", with(goodWire, "area_mm2", "area_mm2 = 1"),
 			wire + "area_mm2: 1 does not fit into over_mm; allowed: the copper of the strands"},
 		{"unknown key", with(goodContact, "colour", `colour = "red"`),
-			`shop.toml: contact "20": colour: unknown key; allowed: size, max_a, largest_awg, smallest_awg, seal_min_mm, seal_max_mm, well_mm, well_bore_mm, pin, socket, socket_ii, seal_plug, source, standing, awg_standing, smallest_standing, seal_standing`},
+			`shop.toml: contact "20": colour: unknown key; allowed: size, max_a, largest_awg, smallest_awg, seal_min_mm, ` +
+				`seal_max_mm, well_mm, well_bore_mm, pin, socket, socket_ii, seal_plug, source, standing, awg_standing, ` +
+				`smallest_standing, seal_standing`},
 		{
 			"a key in another case", strings.Replace(goodWire, "over_mm ", "Over_mm", 1),
 			wire + "over_mm: missing" + over + "\n" + wire +

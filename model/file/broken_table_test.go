@@ -46,15 +46,19 @@ var broken = []struct{ name, text, want string }{
 	{"too many parts", "format = 1\n" + strings.Repeat("a.", 100) + "a = 1\n",
 		`f.toml:2: brackets in brackets, or parts of a key, go too deep; allowed: 32`},
 	{"unknown table", whole + "[[wires]]\nid = \"a\"\n",
-		`f.toml:22: key wires: is not known (did you mean wire?); allowed: format, harness, rules, reel, part, termination, breakout, splice, wire, feed, unit, branch, build, listed`},
+		`f.toml:22: key wires: is not known (did you mean wire?); allowed: format, harness, rules, reel, part, termination, ` +
+			`breakout, splice, wire, feed, unit, branch, build, listed`},
 	{"unknown key, near", whole + "\n[[wire]]\nid = \"2\"\nspec = \"x\"\nsize = \"22\"\ncolor = \"6\"\n",
-		`f.toml:27: wire "2", key color: is not known (did you mean colour?); allowed: id, signal, from, to, spec, size, colour, amps, on_s, period_s, rest_a, role, safety, return, capped_at, fold_mm, measured_drop_v, note`},
+		`f.toml:27: wire "2", key color: is not known (did you mean colour?); allowed: id, signal, from, to, spec, size, ` +
+			`colour, amps, on_s, period_s, rest_a, role, safety, return, capped_at, fold_mm, measured_drop_v, note`},
 	{"unknown key, by case", "format = 1\n[harness]\nName = \"a\"\n",
-		`f.toml:3: harness, key Name: is not known (did you mean name?); allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note`},
+		`f.toml:3: harness, key Name: is not known (did you mean name?); allowed: name, number, revision, supply_v, short_a, ` +
+			`use, units, listed_from, mock_up, note`},
 	{"unknown key, far", "format = 1\n[[breakout]]\nid = \"J\"\nhardware = 1\n",
 		`f.toml:4: breakout "J", key hardware: is not known; allowed: id, name, transition, build, zone_mm`},
 	{"unknown key that a terminal would obey", "format = 1\n\"\\u001B[2J\" = 1\n",
-		`f.toml:2: key "\u001B[2J": is not known; allowed: format, harness, rules, reel, part, termination, breakout, splice, wire, feed, unit, branch, build, listed`},
+		`f.toml:2: key "\u001B[2J": is not known; allowed: format, harness, rules, reel, part, termination, breakout, splice, ` +
+			`wire, feed, unit, branch, build, listed`},
 	{"dotted key", "format = 1\nharness.\"units\" = \"cm\"\n", `f.toml:2: harness, key units: is the text "cm"; allowed: "mm", "in"`},
 	{"list for table", "format = 1\n[[harness]]\nname = \"a\"\n", `f.toml:2: harness: is a list of tables; allowed: one table, [harness]`},
 	{"table for list", "format = 1\n[wire]\nid = \"a\"\n",
@@ -220,7 +224,8 @@ id = "1"
 wires = ["1"]
 `, `
 f.toml:24: termination "P1", key id: "P1" is given twice; allowed: an id that no other termination has
-f.toml:26: breakout "P2", key id: "P2" is the id of a termination; allowed: an id that no breakout and no termination has: a branch names both
+f.toml:26: breakout "P2", key id: "P2" is the id of a termination; allowed: an id that no breakout and no termination has: a ` +
+		`branch names both
 f.toml:28: splice "a:b", key id: "a:b" has a colon; allowed: an id without colon: wires write TERMINATION:CAVITY
 f.toml:31: wire no. 2, key id: is empty; allowed: any text that no other wire has as its id
 f.toml:35: unit "1", key id: "1" is the id of a wire; allowed: an id that no unit and no wire has: a layer names both`},
@@ -260,16 +265,21 @@ pinned = ["8"]
 `, `
 f.toml:25: splice "S1", key at: no breakout has the id "P1"; allowed: a breakout of this file: "J1"
 f.toml:26: splice "S1", key toward: no branch has the id "T9"; allowed: a branch of this file: "T1", "T2"
-f.toml:29: wire "2", key from: no termination has the id "P9"; allowed: TERMINATION:CAVITY, TERMINATION being a termination of this file: "P1", "P2"
+f.toml:29: wire "2", key from: no termination has the id "P9"; allowed: TERMINATION:CAVITY, TERMINATION being a termination of ` +
+		`this file: "P1", "P2"
 f.toml:30: wire "2", key to: no splice has the id "S9"; allowed: TERMINATION:CAVITY, or the id of a splice of this file: "S1"
 f.toml:33: wire "2", key return: no wire has the id "9"; allowed: a wire of this file: "1", "2", "3"
 f.toml:36: wire "3", key from: "P1:" names no cavity; allowed: TERMINATION:CAVITY, or the id of a splice
 f.toml:41: unit "U1", key wires: no wire has the id "9"; allowed: a wire of this file: "1", "2", "3"
-f.toml:42: unit "U1", key drain_from: no splice has the id "shelf"; allowed: "shell", "cut", TERMINATION:CAVITY, or the id of a splice of this file: "S1"
+f.toml:42: unit "U1", key drain_from: no splice has the id "shelf"; allowed: "shell", "cut", TERMINATION:CAVITY, or the id of a ` +
+		`splice of this file: "S1"
 f.toml:45: unit "U2", key wires: wire "2" is in unit "U1" already; allowed: each wire in one unit, once
-f.toml:48: branch "T2", key from: no termination or breakout has the id "J9"; allowed: a breakout of this file: "J1"; or a termination of this file: "P1", "P2"
-f.toml:52: branch "T2", centre, key of: no wire or unit has the id "9"; allowed: a unit of this file: "U1", "U2"; or a wire of this file: "1", "2", "3"
-f.toml:54: branch "T2", layer 1, key pinned: no wire or unit has the id "8"; allowed: a unit of this file: "U1", "U2"; or a wire of this file: "1", "2", "3"`},
+f.toml:48: branch "T2", key from: no termination or breakout has the id "J9"; allowed: a breakout of this file: "J1"; or a ` +
+		`termination of this file: "P1", "P2"
+f.toml:52: branch "T2", centre, key of: no wire or unit has the id "9"; allowed: a unit of this file: "U1", "U2"; or a wire of ` +
+		`this file: "1", "2", "3"
+f.toml:54: branch "T2", layer 1, key pinned: no wire or unit has the id "8"; allowed: a unit of this file: "U1", "U2"; or a ` +
+		`wire of this file: "1", "2", "3"`},
 	{"loop", whole + `
 [[branch]]
 id = "T2"
@@ -287,7 +297,8 @@ from = "P2"
 to = "P2"
 length_mm = 1
 `, `
-f.toml:31: branch "T3", key to: the branch closes a loop: "P2" and "P1" are joined already; allowed: a tree: one way from any place to any other
+f.toml:31: branch "T3", key to: the branch closes a loop: "P2" and "P1" are joined already; allowed: a tree: one way from any ` +
+		`place to any other
 f.toml:36: branch "T4", key to: the branch runs from "P2" to itself; allowed: two places`},
 	{"component twice", whole + `
   [[branch.layer]]
@@ -337,16 +348,26 @@ f.toml:9: harness, key xyyyyyy: is not known; allowed: name, number, revision, s
 f.toml:10: harness, key xyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
 f.toml:11: harness, key xyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
 f.toml:12: harness, key xyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
-f.toml:13: harness, key xyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
-f.toml:14: harness, key xyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
-f.toml:15: harness, key xyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
-f.toml:16: harness, key xyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
-f.toml:17: harness, key xyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
-f.toml:18: harness, key xyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
-f.toml:19: harness, key xyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
-f.toml:20: harness, key xyyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
-f.toml:21: harness, key xyyyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
-f.toml:22: harness, key xyyyyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, mock_up, note
+f.toml:13: harness, key xyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, listed_from, ` +
+		`mock_up, note
+f.toml:14: harness, key xyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, ` +
+		`listed_from, mock_up, note
+f.toml:15: harness, key xyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, ` +
+		`listed_from, mock_up, note
+f.toml:16: harness, key xyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, ` +
+		`listed_from, mock_up, note
+f.toml:17: harness, key xyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, ` +
+		`listed_from, mock_up, note
+f.toml:18: harness, key xyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, ` +
+		`listed_from, mock_up, note
+f.toml:19: harness, key xyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, ` +
+		`listed_from, mock_up, note
+f.toml:20: harness, key xyyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, ` +
+		`listed_from, mock_up, note
+f.toml:21: harness, key xyyyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, ` +
+		`listed_from, mock_up, note
+f.toml:22: harness, key xyyyyyyyyyyyyyyyyyyy: is not known; allowed: name, number, revision, supply_v, short_a, use, units, ` +
+		`listed_from, mock_up, note
 f.toml: and 5 more`},
 }
 

@@ -66,7 +66,8 @@ func FuzzWorkbook(f *testing.F) {
 
 // FuzzContent reaches the parts of a workbook past its zip.
 func FuzzContent(f *testing.F) {
-	f.Add([]byte(`<d><table name="A"><table-row number-rows-repeated="3"><table-cell value-type="string"><p>Pin</p></table-cell></table-row></table></d>`), true)
+	f.Add([]byte(`<d><table name="A"><table-row number-rows-repeated="3"><table-cell value-type="string"><p>Pin</p></table-cell>`+
+		`</table-row></table></d>`), true)
 	f.Add([]byte(`<worksheet><sheetData><row r="2"><c r="B2" t="inlineStr"><is><t>Pin</t></is></c></row></sheetData></worksheet>`), false)
 	f.Fuzz(func(t *testing.T, data []byte, ods bool) {
 		if ods {

@@ -16,25 +16,42 @@ import (
 // flat is a workbook as one plain text, which a spreadsheet program makes into others: a
 // gauge merged over three rows, a row struck out, a row and a sheet that are not shown.
 const flat = `<?xml version="1.0" encoding="UTF-8"?>
-<office:document xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0" xmlns:style="urn:oasis:names:tc:opendocument:xmlns:style:1.0" xmlns:text="urn:oasis:names:tc:opendocument:xmlns:text:1.0" xmlns:table="urn:oasis:names:tc:opendocument:xmlns:table:1.0" xmlns:fo="urn:oasis:names:tc:opendocument:xmlns:xsl-fo-compatible:1.0" office:version="1.2" office:mimetype="application/vnd.oasis.opendocument.spreadsheet">
+<office:document xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0" ` +
+	`xmlns:style="urn:oasis:names:tc:opendocument:xmlns:style:1.0" xmlns:text="urn:oasis:names:tc:opendocument:xmlns:text:1.0" ` +
+	`xmlns:table="urn:oasis:names:tc:opendocument:xmlns:table:1.0" ` +
+	`xmlns:fo="urn:oasis:names:tc:opendocument:xmlns:xsl-fo-compatible:1.0" office:version="1.2" ` +
+	`office:mimetype="application/vnd.oasis.opendocument.spreadsheet">
 <office:automatic-styles>
-<style:style style:name="gone" style:family="table-cell"><style:text-properties style:text-line-through-style="solid" style:text-line-through-type="single"/></style:style>
+<style:style style:name="gone" style:family="table-cell"><style:text-properties style:text-line-through-style="solid" ` +
+	`style:text-line-through-type="single"/></style:style>
 <style:style style:name="shown" style:family="table"><style:table-properties table:display="true"/></style:style>
 <style:style style:name="away" style:family="table"><style:table-properties table:display="false"/></style:style>
 </office:automatic-styles>
 <office:body><office:spreadsheet>
 <table:table table:name="J1" table:style-name="shown">
 <table:table-row>` +
-	`<table:table-cell office:value-type="string"><text:p>Pin</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Function</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Gauge</text:p></table:table-cell></table:table-row>
-<table:table-row><table:table-cell office:value-type="string"><text:p>A</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Lamp</text:p></table:table-cell><table:table-cell table:number-rows-spanned="3" office:value-type="string"><text:p>20 AWG</text:p></table:table-cell></table:table-row>
-<table:table-row table:visibility="collapse"><table:table-cell office:value-type="string"><text:p>B</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Horn</text:p></table:table-cell><table:covered-table-cell/></table:table-row>
-<table:table-row><table:table-cell office:value-type="string"><text:p>C</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Pump</text:p></table:table-cell><table:covered-table-cell/></table:table-row>
-<table:table-row><table:table-cell table:style-name="gone" office:value-type="string"><text:p>D</text:p></table:table-cell><table:table-cell table:style-name="gone" office:value-type="string"><text:p>Old fan</text:p></table:table-cell><table:table-cell table:style-name="gone" office:value-type="string"><text:p>16 AWG</text:p></table:table-cell></table:table-row>
-<table:table-row><table:table-cell table:style-name="gone" office:value-type="string"><text:p>E</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Wiper</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>22 AWG</text:p></table:table-cell></table:table-row>
+	`<table:table-cell office:value-type="string"><text:p>Pin</text:p></table:table-cell>` +
+	`<table:table-cell office:value-type="string"><text:p>Function</text:p></table:table-cell>` +
+	`<table:table-cell office:value-type="string"><text:p>Gauge</text:p></table:table-cell></table:table-row>
+<table:table-row><table:table-cell office:value-type="string"><text:p>A</text:p></table:table-cell>` +
+	`<table:table-cell office:value-type="string"><text:p>Lamp</text:p></table:table-cell>` +
+	`<table:table-cell table:number-rows-spanned="3" office:value-type="string"><text:p>20 AWG</text:p></table:table-cell></table:table-row>
+<table:table-row table:visibility="collapse"><table:table-cell office:value-type="string"><text:p>B</text:p></table:table-cell>` +
+	`<table:table-cell office:value-type="string"><text:p>Horn</text:p></table:table-cell><table:covered-table-cell/></table:table-row>
+<table:table-row><table:table-cell office:value-type="string"><text:p>C</text:p></table:table-cell>` +
+	`<table:table-cell office:value-type="string"><text:p>Pump</text:p></table:table-cell><table:covered-table-cell/></table:table-row>
+<table:table-row><table:table-cell table:style-name="gone" office:value-type="string"><text:p>D</text:p></table:table-cell>` +
+	`<table:table-cell table:style-name="gone" office:value-type="string"><text:p>Old fan</text:p></table:table-cell>` +
+	`<table:table-cell table:style-name="gone" office:value-type="string"><text:p>16 AWG</text:p></table:table-cell></table:table-row>
+<table:table-row><table:table-cell table:style-name="gone" office:value-type="string"><text:p>E</text:p></table:table-cell>` +
+	`<table:table-cell office:value-type="string"><text:p>Wiper</text:p></table:table-cell>` +
+	`<table:table-cell office:value-type="string"><text:p>22 AWG</text:p></table:table-cell></table:table-row>
 </table:table>
 <table:table table:name="old" table:style-name="away">
-<table:table-row><table:table-cell office:value-type="string"><text:p>Pin</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Function</text:p></table:table-cell></table:table-row>
-<table:table-row><table:table-cell office:value-type="string"><text:p>A</text:p></table:table-cell><table:table-cell office:value-type="string"><text:p>Old lamp</text:p></table:table-cell></table:table-row>
+<table:table-row><table:table-cell office:value-type="string"><text:p>Pin</text:p></table:table-cell>` +
+	`<table:table-cell office:value-type="string"><text:p>Function</text:p></table:table-cell></table:table-row>
+<table:table-row><table:table-cell office:value-type="string"><text:p>A</text:p></table:table-cell>` +
+	`<table:table-cell office:value-type="string"><text:p>Old lamp</text:p></table:table-cell></table:table-row>
 </table:table>
 </office:spreadsheet></office:body></office:document>`
 
@@ -71,7 +88,8 @@ func shownAsIs(t *testing.T, name string, data []byte) {
 
 func TestShownInAPlainWorkbook(t *testing.T) {
 	shownAsIs(t, "book.ods", listtest.Packed(t, map[string]string{"content.xml": flat}))
-	parts := listtest.Workbook(`<worksheet><sheetData><row r="1"><c r="A1" t="str"><v>Pin</v></c><c r="B1" t="str"><v>Function</v></c><c r="C1" t="str"><v>Gauge</v></c></row>
+	parts := listtest.Workbook(`<worksheet><sheetData><row r="1"><c r="A1" t="str"><v>Pin</v></c><c r="B1" t="str">` +
+		`<v>Function</v></c><c r="C1" t="str"><v>Gauge</v></c></row>
 <row r="2"><c r="A2" t="str"><v>A</v></c><c r="B2" t="str"><v>Lamp</v></c><c r="C2" t="str"><v>20 AWG</v></c></row>
 <row r="3" hidden="1"><c r="A3" t="str"><v>B</v></c><c r="B3" t="str"><v>Horn</v></c><c r="C3"/></row>
 <row r="4"><c r="A4" t="str"><v>C</v></c><c r="B4" t="str"><v>Pump</v></c></row>
@@ -84,8 +102,10 @@ func TestShownInAPlainWorkbook(t *testing.T) {
 		`/worksheet" Target="worksheets/sheet1.xml"/><Relationship Id="r2" Type="` + listtest.Office +
 		`/styles" Target="styles.xml"/><Relationship Id="r3" Type="` + listtest.Office +
 		`/worksheet" Target="worksheets/sheet2.xml"/></Relationships>`
-	parts["xl/styles.xml"] = `<styleSheet><fonts><font/><font><strike/></font><font><strike val="0"/></font></fonts><cellXfs><xf fontId="0"/><xf fontId="1"/><xf fontId="2"/></cellXfs></styleSheet>`
-	parts["xl/worksheets/sheet2.xml"] = `<worksheet><row r="1"><c r="A1" t="str"><v>Pin</v></c><c r="B1" t="str"><v>Function</v></c></row><row r="2"><c r="A2" t="str"><v>A</v></c><c r="B2" t="str"><v>Old lamp</v></c></row></worksheet>`
+	parts["xl/styles.xml"] = `<styleSheet><fonts><font/><font><strike/></font><font><strike val="0"/></font></fonts><cellXfs>` +
+		`<xf fontId="0"/><xf fontId="1"/><xf fontId="2"/></cellXfs></styleSheet>`
+	parts["xl/worksheets/sheet2.xml"] = `<worksheet><row r="1"><c r="A1" t="str"><v>Pin</v></c><c r="B1" t="str"><v>Function</v>` +
+		`</c></row><row r="2"><c r="A2" t="str"><v>A</v></c><c r="B2" t="str"><v>Old lamp</v></c></row></worksheet>`
 	shownAsIs(t, "book.xlsx", listtest.Packed(t, parts))
 }
 

@@ -33,7 +33,8 @@ func TestRefused(t *testing.T) {
 		{"no zip", []byte("PK\x03\x04 and no more"), "list: is a broken zip: zip: not a valid zip file; allowed: a whole .xlsx or .ods"},
 		{"zip of something", listtest.Packed(t, map[string]string{"../../etc/passwd": "x"}),
 			"list: is a zip, and no workbook in it; allowed: .xlsx, .ods; unpack it first if lists are in it"},
-		{"bomb", listtest.Packed(t, listtest.OpenDocument(strings.Repeat(" ", 5<<20))), "list: unpacks to more than 4194304 bytes; allowed: a smaller workbook"},
+		{"bomb", listtest.Packed(t, listtest.OpenDocument(strings.Repeat(" ", 5<<20))), "list: unpacks to more than 4194304 " +
+			"bytes; allowed: a smaller workbook"},
 		{"deep", listtest.Packed(t, listtest.OpenDocument(strings.Repeat("<a>", 40)+strings.Repeat("</a>", 40))),
 			`list: part "content.xml" has elements more than 32 deep; allowed: what a spreadsheet program writes`},
 		{"entities", listtest.Packed(t, map[string]string{"content.xml": `<!DOCTYPE d [<!ENTITY a "b">]><d>&a;</d>`}),
@@ -42,13 +43,16 @@ func TestRefused(t *testing.T) {
 			`list: part "content.xml" is broken: </doc> closes no element of its name; allowed: a whole workbook`},
 		{"rows said to repeat",
 			listtest.Packed(t,
-				listtest.OpenDocument(`<table name="A"><table-row number-rows-repeated="1000000"><table-cell><p>x</p></table-cell></table-row></table>`)),
+				listtest.OpenDocument(`<table name="A"><table-row number-rows-repeated="1000000"><table-cell><p>x</p>`+
+					`</table-cell></table-row></table>`)),
 			`list, sheet "A", row 2001: is one row too many; allowed: up to 2000 rows in a file`},
 		{"cells said to repeat",
 			listtest.Packed(t,
-				listtest.OpenDocument(`<table name="A"><table-row><table-cell number-columns-repeated="100000"><p>x</p></table-cell></table-row></table>`)),
+				listtest.OpenDocument(`<table name="A"><table-row><table-cell number-columns-repeated="100000"><p>x</p>`+
+					`</table-cell></table-row></table>`)),
 			`list, sheet "A", row 1, column A: is a column too far; allowed: up to 64 columns`},
-		{"sheets", listtest.Packed(t, listtest.OpenDocument(strings.Repeat("<table/>", 9))), "list: has more than 8 sheets; allowed: fewer"},
+		{"sheets", listtest.Packed(t, listtest.OpenDocument(strings.Repeat("<table/>", 9))), "list: has more than 8 sheets; " +
+			"allowed: fewer"},
 		{"column far out", listtest.Packed(t, listtest.Workbook(`<worksheet><row r="1"><c r="XFD1"><v>1</v></c></row></worksheet>`)),
 			`list, sheet "One", row 1, column XFD: is a column too far; allowed: up to 64 columns`},
 		{"cell nowhere", listtest.Packed(t, listtest.Workbook(`<worksheet><row r="1"><c r="1A"><v>1</v></c></row></worksheet>`)),

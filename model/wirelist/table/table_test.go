@@ -46,8 +46,9 @@ func TestDresses(t *testing.T) {
 		"its separator said":                 "sep=;\n" + semicolons,
 		"empty rows and blanks":              "\n Ader ; Farbe;Maß\n;;\n1;grün;24\"  lang\n\n2;weiß; 1,35 \n",
 		"a line break in a cell":             "Ader;Farbe;Maß\n1;grün;\"24\"\"\nlang\"\n2;weiß;1,35\n",
-		"Markdown":                           "| Ader | Farbe | Maß |\n|---|:-:|--|\n| 1 | **grün** | 24\" lang |\n| `2` | weiß | 1,35 |\n",
-		"Markdown without outer bars":        "Ader | Farbe | Maß\n--- | --- | ---\n1 | grün | 24\" lang\n2 | weiß | 1,35\n",
+		"Markdown": "| Ader | Farbe | Maß |\n|---|:-:|--|\n" +
+			"| 1 | **grün** | 24\" lang |\n| `2` | weiß | 1,35 |\n",
+		"Markdown without outer bars": "Ader | Farbe | Maß\n--- | --- | ---\n1 | grün | 24\" lang\n2 | weiß | 1,35\n",
 	} {
 		tables, err := table.Read("list", []byte(text), table.Limits{})
 		if err != nil || len(tables) != 1 {

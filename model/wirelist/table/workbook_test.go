@@ -18,11 +18,14 @@ func TestCellsOfAWorkbook(t *testing.T) {
 <c r="F3" t="s"><v>1</v></c><c r="G3" s="1"><v>46054</v></c><c r="H3" t="s"><v>99</v></c></row></sheetData></worksheet>`)
 	parts["xl/_rels/workbook.xml.rels"] = `<Relationships><Relationship Id="r1" Type="` + listtest.Office +
 		`/worksheet" Target="/xl/worksheets/sheet1.xml"/>
-<Relationship Id="r2" Type="` + listtest.Office + `/sharedStrings" Target="sharedStrings.xml"/><Relationship Id="r3" Type="` + listtest.Office +
+<Relationship Id="r2" Type="` + listtest.Office + `/sharedStrings" Target="sharedStrings.xml"/>` +
+		`<Relationship Id="r3" Type="` + listtest.Office +
 		`/styles" Target="styles.xml"/>
 <Relationship Id="r4" Type="` + listtest.Office + `/externalLink" TargetMode="External" Target="file:///etc/passwd"/></Relationships>`
-	parts["xl/sharedStrings.xml"] = `<sst><si><t>zero</t></si><si><r><t>red</t></r><r><t xml:space="preserve"> /white</t></r><rPh><t>no</t></rPh></si></sst>`
-	parts["xl/styles.xml"] = `<styleSheet><numFmts><numFmt numFmtId="164" formatCode="d\-mmm"/></numFmts><cellStyleXfs><xf numFmtId="14"/></cellStyleXfs><cellXfs><xf numFmtId="0"/><xf numFmtId="164"/></cellXfs></styleSheet>`
+	parts["xl/sharedStrings.xml"] = `<sst><si><t>zero</t></si><si><r><t>red</t></r><r><t xml:space="preserve"> /white</t></r>` +
+		`<rPh><t>no</t></rPh></si></sst>`
+	parts["xl/styles.xml"] = `<styleSheet><numFmts><numFmt numFmtId="164" formatCode="d\-mmm"/></numFmts><cellStyleXfs>` +
+		`<xf numFmtId="14"/></cellStyleXfs><cellXfs><xf numFmtId="0"/><xf numFmtId="164"/></cellXfs></styleSheet>`
 	tables, err := table.Read("book.xlsx", listtest.Packed(t, parts), table.Limits{})
 	if err != nil {
 		t.Fatal(err)

@@ -7,7 +7,8 @@ import (
 )
 
 func FuzzGauge(f *testing.F) {
-	for _, s := range []string{"22", "2x24 AWG shielded", "M22759/32-22-9", "0,5", "1/0", "0.35 mm²", "M22759/0 ,1", "FLRY 0.5", "18 TXL", "2x24 M22759/32"} {
+	for _, s := range []string{"22", "2x24 AWG " +
+		"shielded", "M22759/32-22-9", "0,5", "1/0", "0.35 mm²", "M22759/0 ,1", "FLRY 0.5", "18 TXL", "2x24 M22759/32"} {
 		f.Add(s, false)
 	}
 	f.Fuzz(func(t *testing.T, text string, metric bool) {
