@@ -12,4 +12,12 @@
 // in the other are no difference.
 //
 // Two wires, or two nets, that changed places are one difference, a swap.
+//
+// Its words: a side is one of the two harnesses with the common names of its terminations
+// and splices, those of the first; a placed wire is a wire with its ends by these names; a
+// pair is a wire of the first list and the one of the second that it is; a net is all
+// cavities that are joined, over splices and wires.
+//
+// It compares what two lists say, not what can be built; it reads no file, and it changes
+// neither side.
 package compare

@@ -12,22 +12,22 @@ import (
 
 // lengths compares what two lists say of the lengths of their wires. Wires between the same
 // connectors that changed alike are told together.
-func (c *comparer) lengths(pairs []twin) {
-	if !c.a.states("length", len(c.a.Lengths) > 0) || !c.b.states("length", len(c.b.Lengths) > 0) || c.a.Whole || c.b.Whole {
+func (c *comparer) lengths(pairs []pair) {
+	if !c.first.states("length", len(c.first.Lengths) > 0) || !c.second.states("length", len(c.second.Lengths) > 0) || c.first.Whole || c.second.Whole {
 		return
 	}
 	const alike = 0.5 // mm: what is left of a length said in another unit
 	type way struct{ between, was, is string }
-	of := map[way][]twin{}
+	of := map[way][]pair{}
 	var order []way
 	for _, p := range pairs {
-		a, given := c.a.Lengths[p.was.w.ID]
-		b, still := c.b.Lengths[p.is.w.ID]
+		a, given := c.first.Lengths[p.was.wire.ID]
+		b, still := c.second.Lengths[p.is.wire.ID]
 		if given && still && math.Abs(float64(a-b)) <= alike {
 			continue
 		}
-		w := way{termination(p.was.one) + " " + termination(p.was.two), orNoted(p.was.w, millimetres(a, given), "length"),
-			orNoted(p.is.w, millimetres(b, still), "length")}
+		w := way{termination(p.was.one) + " " + termination(p.was.two), orNoted(p.was.wire, millimetres(a, given), "length"),
+			orNoted(p.is.wire, millimetres(b, still), "length")}
 		if w.was == w.is {
 			continue
 		}
@@ -39,7 +39,7 @@ func (c *comparer) lengths(pairs []twin) {
 	for _, w := range order {
 		var wires []string
 		for _, p := range of[w] {
-			wires = append(wires, p.was.w.ID)
+			wires = append(wires, p.was.wire.ID)
 		}
 		first := of[w][0].was
 		d := Difference{Kind: Changed, Of: "wire", Wires: wires, Cavities: first.list(), What: "length", Was: w.was, Is: w.is}

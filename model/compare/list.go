@@ -16,18 +16,18 @@ type List struct {
 	Whole   bool                       // it is the file of a harness, which states all there is
 }
 
-// has: a wire of it has a value of the field.
+// has reports whether a wire of the list has a value of the field.
 func (l *List) has(f field) bool {
 	return slices.ContainsFunc(l.Harness.Wires, func(w model.Wire) bool { return f.of(&w) != "" })
 }
 
-// states: it has a place for a thing, or holds one.
+// states reports whether the list has a place for a thing, or holds one.
 func (l *List) states(what string, has bool) bool { return l.Whole || l.States[what] || has }
 
-// guesses: it is not known which of its specifications the list says.
+// guesses reports whether it is not known which of its specifications the list says.
 func (l *List) guesses() bool { return !l.Whole && l.Taken == nil }
 
-// hasIDs: its ids are its own, and not the numbers that an import gives.
+// hasIDs reports whether its ids are its own, and not the numbers that an import gives.
 func (l *List) hasIDs() bool { return l.Whole || l.States == nil || l.States["id"] }
 
 // Unstated is what one of two lists gives and the other has no place for, which is not

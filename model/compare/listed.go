@@ -48,7 +48,7 @@ func Unheld(list, harness model.Harness) (ofList, ofHarness []string) {
 	}
 	named := map[string]bool{}
 	for _, t := range list.Terminations {
-		name := is.term[t.ID]
+		name := is.nameOf[t.ID]
 		if named[name] = true; !there[name] && !slices.Contains(ofList, t.ID) {
 			ofList = append(ofList, t.ID)
 		}

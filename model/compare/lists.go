@@ -7,8 +7,6 @@ import (
 	"strings"
 
 	"contralay/model"
-	"contralay/model/catalogue"
-	"contralay/model/wirelist/value"
 )
 
 // termination is the part of an end before its cavity; of a splice, itself.
@@ -36,35 +34,36 @@ func Lists(a, b model.Harness) []Difference { return Between(List{Harness: a}, L
 // where only one fills it.
 func Between(a, b List) []Difference {
 	was, is := bothByContent(&a.Harness, &b.Harness)
-	c := comparer{was: was, is: is, a: a, b: b, fields: fieldsOf(&a, &b), part: oneEnded(&a.Harness) || oneEnded(&b.Harness),
+	c := comparer{was: was, is: is, first: a, second: b, fields: fieldsOf(&a, &b), sharedOnly: oneEnded(&a.Harness) || oneEnded(&b.Harness),
 		shared: sharedBy(was, is)}
 	named := a.hasIDs() && b.hasIDs()
-	pairs, gone, added := match(c.strands(was), c.strands(is), named)
-	c.ids = named && idsMean(pairs)
+	pairs, gone, added := match(c.placed(was), c.placed(is), named)
+	c.sameIDs = named && idsMean(pairs)
 	c.pairs(pairs)
 	for _, s := range gone {
-		c.say(Difference{Kind: Removed, Of: "wire", Wires: []string{s.w.ID}, Cavities: s.list(), Says: c.called(s) + " removed"})
+		c.say(Difference{Kind: Removed, Of: "wire", Wires: []string{s.wire.ID}, Cavities: s.list(), Says: c.called(s) + " removed"})
 	}
 	for _, s := range added {
-		c.say(Difference{Kind: Added, Of: "wire", Wires: []string{s.w.ID}, Cavities: s.list(), Says: c.called(s) + " added"})
+		c.say(Difference{Kind: Added, Of: "wire", Wires: []string{s.wire.ID}, Cavities: s.list(), Says: c.called(s) + " added"})
 	}
-	c.rest(pairs)
-	return c.out
+	c.others(pairs)
+	return c.found
 }
 
+// comparer is a comparison of two lists on its way.
 type comparer struct {
-	was, is *side
-	a, b    List
-	fields  []field
-	ids     bool            // the ids mean the same in both
-	part    bool            // one of the lists gives no far ends: only what is at connectors of both is compared
-	shared  map[string]bool // terminations of both, by common names
-	out     []Difference
+	was, is       *side
+	first, second List
+	fields        []field
+	sameIDs       bool            // the ids mean the same in both
+	sharedOnly    bool            // one of the lists gives no far ends: only what is at connectors of both is compared
+	shared        map[string]bool // terminations of both, by common names
+	found         []Difference
 }
 
-func (c *comparer) say(d Difference) { c.out = append(c.out, d) }
+func (c *comparer) say(d Difference) { c.found = append(c.found, d) }
 
-// oneEnded: a pin table without a column of far ends.
+// oneEnded reports whether no wire has two ends: a pin table without a column of far ends.
 func oneEnded(h *model.Harness) bool {
 	return len(h.Wires) > 0 && !slices.ContainsFunc(h.Wires, func(w model.Wire) bool { return w.From.V != "" && w.To.V != "" })
 }
@@ -72,21 +71,21 @@ func oneEnded(h *model.Harness) bool {
 // sharedBy is the terminations that both lists know.
 func sharedBy(was, is *side) map[string]bool {
 	mine := map[string]bool{}
-	for _, name := range was.term {
+	for _, name := range was.nameOf {
 		mine[name] = true
 	}
 	both := map[string]bool{}
-	for _, name := range is.term {
+	for _, name := range is.nameOf {
 		both[name] = mine[name]
 	}
 	return both
 }
 
-// strands is the wires of a list, where only a part is compared with their ends at
+// placed is the wires of a list, where only a part is compared with their ends at
 // connectors of both alone; a wire that has none left is not the subject.
-func (c *comparer) strands(s *side) []*strand {
-	all := strands(s)
-	if !c.part {
+func (c *comparer) placed(s *side) []*placed {
+	all := placedWires(s)
+	if !c.sharedOnly {
 		return all
 	}
 	for _, w := range all {
@@ -97,11 +96,11 @@ func (c *comparer) strands(s *side) []*strand {
 			w.one, w.two = w.two, ""
 		}
 	}
-	return slices.DeleteFunc(all, func(w *strand) bool { return w.one == "" })
+	return slices.DeleteFunc(all, func(w *placed) bool { return w.one == "" })
 }
 
 // list is the ends that are given, as the wire runs.
-func (s *strand) list() []string {
+func (s *placed) list() []string {
 	if s.turned {
 		return slices.DeleteFunc([]string{s.two, s.one}, func(e string) bool { return e == "" })
 	}
@@ -109,10 +108,10 @@ func (s *strand) list() []string {
 }
 
 // called is a wire as a person finds it: its id, its signal, its ends.
-func (c *comparer) called(s *strand) string {
-	name := "wire " + s.w.ID
-	if s.w.Signal.V != "" {
-		name += " " + strconv.Quote(s.w.Signal.V)
+func (c *comparer) called(s *placed) string {
+	name := "wire " + s.wire.ID
+	if s.wire.Signal.V != "" {
+		name += " " + strconv.Quote(s.wire.Signal.V)
 	}
 	if ends := s.list(); len(ends) > 0 {
 		name += " " + strings.Join(ends, " to ")
@@ -122,12 +121,12 @@ func (c *comparer) called(s *strand) string {
 
 // idsMean: most wires that are the same by their ends have one id in both lists.
 // Where one of them numbers as it likes, another id is no difference.
-func idsMean(pairs []twin) bool {
+func idsMean(pairs []pair) bool {
 	same, n := 0, 0
 	for _, p := range pairs {
 		if p.was.ends() == p.is.ends() {
 			n++
-			if p.was.w.ID == p.is.w.ID {
+			if p.was.wire.ID == p.is.wire.ID {
 				same++
 			}
 		}
@@ -135,106 +134,8 @@ func idsMean(pairs []twin) bool {
 	return 2*same > n
 }
 
-// field is something a wire may have, as text that compares.
-type field struct {
-	name string
-	of   func(*model.Wire) string
-}
-
-// fieldsOf is what both lists give of any wire.
-func fieldsOf(a, b *List) []field {
-	all := wireFields(a.Whole && b.Whole)
-	if !a.Whole || !b.Whole {
-		// An import knows roles by the signals, but for that of a spare.
-		all[len(all)-1].of = func(w *model.Wire) string {
-			if w.Role.V == model.RoleSpare {
-				return "spare"
-			}
-			return ""
-		}
-	}
-	return slices.DeleteFunc(all, func(f field) bool {
-		return !a.states(f.name, a.has(f)) || !b.states(f.name, b.has(f)) || f.name == "specification" && (a.guesses() || b.guesses()) &&
-			assumed(&a.Harness) != assumed(&b.Harness)
-	})
-}
-
-// wireFields is what a wire may have, its role last. Of two files the note is compared as it
-// is; else a value that was not understood is looked for there.
-func wireFields(files bool) []field {
-	orNoted := func(w *model.Wire, stated, what string) string {
-		if files {
-			return stated
-		}
-		return orNoted(w, stated, what)
-	}
-	return []field{
-		{"signal", func(w *model.Wire) string { return w.Signal.V }},
-		{"size", func(w *model.Wire) string { return orNoted(w, catalogue.CanonicalSize(w.Size), "size") }},
-		{"specification", func(w *model.Wire) string { return w.Spec }},
-		{"colour", func(w *model.Wire) string { return orNoted(w, Colour(w.Colour.V), "colour") }},
-		{"current", func(w *model.Wire) string {
-			if !w.Amps.Set {
-				return orNoted(w, "", "current")
-			}
-			return value.FormatCurrent(w.Amps.V)
-		}},
-		{"role", func(w *model.Wire) string { return string(w.Role.V) }},
-	}
-}
-
-// orNoted is a value, or where there is none the text of it that an import did not understand
-// and left in the note: "mauve" of "colour: mauve; at the board".
-func orNoted(w *model.Wire, stated, what string) string {
-	if stated != "" || w.Note.V == "" {
-		return stated
-	}
-	for piece := range strings.SplitSeq(w.Note.V, "; ") {
-		if text, ok := strings.CutPrefix(piece, what+": "); ok {
-			return text
-		}
-	}
-	return ""
-}
-
-// assumed: every wire has the specification that an import gives to those without, so
-// that the list may not state any.
-func assumed(h *model.Harness) bool {
-	usual := model.Rules{}.Resolve().Spec
-	return !slices.ContainsFunc(h.Wires, func(w model.Wire) bool { return w.Spec != usual && w.Spec != "ISO 6722 thin" })
-}
-
-// Colour is a colour in words, so that "29", "RDWH" and "red/white" are one; what is
-// none stays as it is.
-func Colour(code string) string {
-	if c, ok := value.ParseColour(code, ""); ok {
-		return c.String()
-	}
-	return code
-}
-
-// change is one field of one pair that is not the same.
-type change struct{ what, was, is string }
-
-func (c *comparer) changes(p twin) []change {
-	var all []change
-	for _, f := range c.fields {
-		was, is := f.of(p.was.w), f.of(p.is.w)
-		if f.name == "specification" && (c.a.Taken[p.was.w.ID] || c.b.Taken[p.is.w.ID]) {
-			continue // one of the two was only taken for it
-		}
-		if was != is && (f.name != "signal" || plain(was) != plain(is)) {
-			all = append(all, change{f.name, was, is})
-		}
-	}
-	if c.ids && p.was.w.ID != p.is.w.ID {
-		all = append(all, change{"id", p.was.w.ID, p.is.w.ID})
-	}
-	return all
-}
-
 // pairs says what became of each wire that both lists have.
-func (c *comparer) pairs(pairs []twin) {
+func (c *comparer) pairs(pairs []pair) {
 	swapped := c.swaps(pairs)
 	for k, p := range pairs {
 		s := swapped[k]
@@ -248,7 +149,7 @@ func (c *comparer) pairs(pairs []twin) {
 			if s != nil && slices.Contains(s.fields, ch.what) {
 				continue
 			}
-			c.say(Difference{Kind: Changed, Of: "wire", Wires: []string{p.was.w.ID}, Cavities: p.was.list(), What: ch.what, Was: ch.was,
+			c.say(Difference{Kind: Changed, Of: "wire", Wires: []string{p.was.wire.ID}, Cavities: p.was.list(), What: ch.what, Was: ch.was,
 				Is:   ch.is,
 				Says: fmt.Sprintf("%s: %s is %s, was %s", c.called(p.was), ch.what, quoted(ch.is), quoted(ch.was))})
 		}
@@ -256,16 +157,16 @@ func (c *comparer) pairs(pairs []twin) {
 }
 
 // moved says which end is elsewhere.
-func (c *comparer) moved(p twin) {
+func (c *comparer) moved(p pair) {
 	was, is := p.was.list(), p.is.list()
 	stays := func(e string) bool { return slices.Contains(was, e) && slices.Contains(is, e) }
 	from := slices.DeleteFunc(slices.Clone(was), stays)
 	to := slices.DeleteFunc(slices.Clone(is), stays)
-	d := Difference{Kind: Moved, Of: "wire", Wires: []string{p.was.w.ID}, Cavities: was, Was: strings.Join(from, " and "),
+	d := Difference{Kind: Moved, Of: "wire", Wires: []string{p.was.wire.ID}, Cavities: was, Was: strings.Join(from, " and "),
 		Is: strings.Join(to, " and ")}
-	name := "wire " + p.was.w.ID
-	if p.was.w.Signal.V != "" {
-		name += " " + strconv.Quote(p.was.w.Signal.V)
+	name := "wire " + p.was.wire.ID
+	if p.was.wire.Signal.V != "" {
+		name += " " + strconv.Quote(p.was.wire.Signal.V)
 	}
 	// An end at a connector that the other list does not have is told with the connector.
 	if len(to) == 0 && !slices.ContainsFunc(from, c.known) || len(from) == 0 && !slices.ContainsFunc(to, c.known) {
@@ -282,7 +183,7 @@ func (c *comparer) moved(p twin) {
 	c.say(d)
 }
 
-// known: an end at a connector of both lists, or on a splice.
+// known reports whether an end is at a connector of both lists, or on a splice.
 func (c *comparer) known(end string) bool {
 	at := termination(end)
 	return c.shared[at] || at == end

@@ -4,56 +4,56 @@ import (
 	"contralay/model"
 )
 
-// strand is a wire with its ends by common names; ends without order, "" last.
-type strand struct {
-	w        *model.Wire
+// placed is a wire with its ends by common names; ends without order, "" last.
+type placed struct {
+	wire     *model.Wire
 	one, two string
 	turned   bool // the wire runs from two to one
 }
 
-func strands(s *side) []*strand {
-	var all []*strand
-	for i := range s.h.Wires {
-		w := &s.h.Wires[i]
+func placedWires(s *side) []*placed {
+	var all []*placed
+	for i := range s.harness.Wires {
+		w := &s.harness.Wires[i]
 		one, two := s.end(w.From.V), s.end(w.To.V)
 		turned := one == "" || two != "" && two < one
 		if turned {
 			one, two = two, one
 		}
-		all = append(all, &strand{w, one, two, turned})
+		all = append(all, &placed{w, one, two, turned})
 	}
 	return all
 }
 
-func (s *strand) ends() string { return s.one + " " + s.two }
+func (s *placed) ends() string { return s.one + " " + s.two }
 
-// twin is a wire of the first list and the one of the second that it is.
-type twin struct{ was, is *strand }
+// pair is a wire of the first list and the one of the second that it is.
+type pair struct{ was, is *placed }
 
 // match pairs the wires of two lists, the surest way first: ends, id and signal; ends
 // and signal; two ends and id; two ends; id and signal; signal, where both lists have
 // it once; the only end; id; any end that no other wire has. Where not ids, those of one list
 // mean nothing in the other.
-func match(was, is []*strand, ids bool) (pairs []twin, gone, new []*strand) {
-	m := matcher{was: was, is: is, done: map[*strand]bool{}, to: map[*strand]*strand{}}
-	id := func(s *strand) string {
+func match(was, is []*placed, ids bool) (pairs []pair, gone, new []*placed) {
+	m := matcher{was: was, is: is, done: map[*placed]bool{}, partner: map[*placed]*placed{}}
+	id := func(s *placed) string {
 		if !ids {
 			return ""
 		}
-		return s.w.ID
+		return s.wire.ID
 	}
-	signal := func(s *strand) string { return plain(s.w.Signal.V) }
-	named := func(more func(*strand) string) func(*strand) string {
-		return func(s *strand) string {
+	signal := func(s *placed) string { return plain(s.wire.Signal.V) }
+	named := func(more func(*placed) string) func(*placed) string {
+		return func(s *placed) string {
 			if signal(s) == "" {
 				return ""
 			}
 			return more(s) + "\x00" + signal(s)
 		}
 	}
-	m.pass(named(func(s *strand) string { return s.ends() + "\x00" + id(s) }), false)
-	m.pass(named((*strand).ends), false)
-	m.pass(func(s *strand) string {
+	m.pass(named(func(s *placed) string { return s.ends() + "\x00" + id(s) }), false)
+	m.pass(named((*placed).ends), false)
+	m.pass(func(s *placed) string {
 		if s.two == "" {
 			return ""
 		}
@@ -61,7 +61,7 @@ func match(was, is []*strand, ids bool) (pairs []twin, gone, new []*strand) {
 	}, false)
 	// One end alone is a place in a table, which another wire can have: the name of
 	// what is there says more.
-	m.pass(func(s *strand) string {
+	m.pass(func(s *placed) string {
 		if s.two == "" {
 			return ""
 		}
@@ -69,7 +69,7 @@ func match(was, is []*strand, ids bool) (pairs []twin, gone, new []*strand) {
 	}, false)
 	m.pass(named(id), true)
 	m.pass(signal, true)
-	m.pass(func(s *strand) string {
+	m.pass(func(s *placed) string {
 		if s.two != "" {
 			return ""
 		}
@@ -78,8 +78,8 @@ func match(was, is []*strand, ids bool) (pairs []twin, gone, new []*strand) {
 	m.pass(id, true)
 	m.shared()
 	for _, s := range was {
-		if t := m.to[s]; t != nil {
-			pairs = append(pairs, twin{s, t})
+		if t := m.partner[s]; t != nil {
+			pairs = append(pairs, pair{s, t})
 		} else {
 			gone = append(gone, s)
 		}
@@ -92,18 +92,19 @@ func match(was, is []*strand, ids bool) (pairs []twin, gone, new []*strand) {
 	return pairs, gone, new
 }
 
+// matcher pairs the wires of two lists.
 type matcher struct {
-	was, is []*strand
-	done    map[*strand]bool
-	to      map[*strand]*strand
+	was, is []*placed
+	done    map[*placed]bool
+	partner map[*placed]*placed
 }
 
-func (m *matcher) pair(a, b *strand) { m.to[a], m.done[a], m.done[b] = b, true, true }
+func (m *matcher) pair(a, b *placed) { m.partner[a], m.done[a], m.done[b] = b, true, true }
 
 // pass pairs what has one key in both lists; once says that a key which stands twice
 // in a list is no key.
-func (m *matcher) pass(key func(*strand) string, once bool) {
-	by := map[string][]*strand{}
+func (m *matcher) pass(key func(*placed) string, once bool) {
+	by := map[string][]*placed{}
 	n := map[string]int{}
 	for _, b := range m.is {
 		if k := key(b); k != "" && !m.done[b] {
@@ -127,8 +128,8 @@ func (m *matcher) pass(key func(*strand) string, once bool) {
 
 // shared pairs wires that have one end in common, where no other has it.
 func (m *matcher) shared() {
-	at := func(all []*strand) map[string][]*strand {
-		by := map[string][]*strand{}
+	at := func(all []*placed) map[string][]*placed {
+		by := map[string][]*placed{}
 		for _, s := range all {
 			if m.done[s] {
 				continue

@@ -16,7 +16,7 @@ type swap struct {
 }
 
 // swaps finds pairs of wires that changed places, each wire in one swap at most.
-func (c *comparer) swaps(pairs []twin) map[int]*swap {
+func (c *comparer) swaps(pairs []pair) map[int]*swap {
 	out := map[int]*swap{}
 	went := map[[2]string][]int{} // from, to → pairs
 	crossed := map[string][]int{}
@@ -62,11 +62,11 @@ func (c *comparer) swaps(pairs []twin) map[int]*swap {
 	return out
 }
 
-// tells: a field that few wires share, so that two that crossed are no chance.
+// tells reports whether few wires share a field, so that two that crossed are no chance.
 func tells(field string) bool { return field == "signal" || field == "colour" || field == "id" }
 
 // exchanged is the one end that a pair left and the one it went to, at one connector.
-func exchanged(p twin) (from, to string, ok bool) {
+func exchanged(p pair) (from, to string, ok bool) {
 	switch {
 	case p.was.ends() == p.is.ends():
 		return "", "", false
@@ -87,23 +87,23 @@ func exchanged(p twin) (from, to string, ok bool) {
 // swapEnds tells two wires that have each other's end. Where those ends are at two
 // connectors and the others at one, it is told there: the same two cavities hold each
 // other's wire. Both names of the wires are said, that of their cavities first.
-func (c *comparer) swapEnds(out map[int]*swap, pairs []twin, k, o int, from, to string) {
+func (c *comparer) swapEnds(out map[int]*swap, pairs []pair, k, o int, from, to string) {
 	a, b := pairs[k], pairs[o]
 	s := &swap{first: k, ends: true}
 	// Ids that crossed too are the numbers of a list that counts as it goes.
-	if a.was.w.ID == b.is.w.ID && b.was.w.ID == a.is.w.ID {
+	if a.was.wire.ID == b.is.wire.ID && b.was.wire.ID == a.is.wire.ID {
 		s.fields = append(s.fields, "id")
 	}
 	far := ""
 	if x, y := a.was.other(from), b.was.other(to); termination(from) != termination(to) && x != "" && x != y &&
 		termination(x) == termination(y) {
-		far = fmt.Sprintf(", %s now leads to %s and %s to %s", a.was.w.ID, to, b.was.w.ID, from)
+		far = fmt.Sprintf(", %s now leads to %s and %s to %s", a.was.wire.ID, to, b.was.wire.ID, from)
 		from, to = x, y
 	}
 	if termination(from) == termination(to) && after(cavity(from), cavity(to)) { // in the order of the connector
 		a, b, from, to = b, a, to, from
 	}
-	d := Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.w.ID, b.was.w.ID}, Cavities: []string{from, to}}
+	d := Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.wire.ID, b.was.wire.ID}, Cavities: []string{from, to}}
 	if a.was.two == "" && b.was.two == "" {
 		d.Of = "cavity"
 	}
@@ -111,8 +111,8 @@ func (c *comparer) swapEnds(out map[int]*swap, pairs []twin, k, o int, from, to 
 	if termination(from) == termination(to) {
 		d.Says = fmt.Sprintf("%s and %s swapped at %s", cavity(from), cavity(to), termination(from))
 	}
-	if d.Of == "wire" && (a.was.w.ID != cavity(from) || b.was.w.ID != cavity(to)) {
-		d.Says += fmt.Sprintf(": wires %s and %s swapped places", a.was.w.ID, b.was.w.ID)
+	if d.Of == "wire" && (a.was.wire.ID != cavity(from) || b.was.wire.ID != cavity(to)) {
+		d.Says += fmt.Sprintf(": wires %s and %s swapped places", a.was.wire.ID, b.was.wire.ID)
 	}
 	d.Says += signals(a, b) + far
 	s.says = d
@@ -120,14 +120,15 @@ func (c *comparer) swapEnds(out map[int]*swap, pairs []twin, k, o int, from, to 
 }
 
 // other is the end of a wire that is not the one given.
-func (s *strand) other(end string) string {
+func (s *placed) other(end string) string {
 	if s.one == end {
 		return s.two
 	}
 	return s.one
 }
 
-// after: of two numbers the larger, else the later in the alphabet.
+// after reports whether a comes after b: the larger of two numbers, else the later in the
+// alphabet.
 func after(a, b string) bool {
 	m, err1 := strconv.Atoi(a)
 	n, err2 := strconv.Atoi(b)
@@ -138,14 +139,14 @@ func after(a, b string) bool {
 }
 
 // signals names what two wires carry, in brackets; "" where one has no name.
-func signals(a, b twin) string {
-	if a.was.w.Signal.V == "" || b.was.w.Signal.V == "" {
+func signals(a, b pair) string {
+	if a.was.wire.Signal.V == "" || b.was.wire.Signal.V == "" {
 		return ""
 	}
-	return fmt.Sprintf(" (%q and %q)", a.was.w.Signal.V, b.was.w.Signal.V)
+	return fmt.Sprintf(" (%q and %q)", a.was.wire.Signal.V, b.was.wire.Signal.V)
 }
 
-// crossing: what each of two wires was in a field the other is.
+// crossing reports whether each of two wires has in a field what the other had.
 func crossing(a, b []change, what string) bool {
 	x := slices.IndexFunc(a, func(c change) bool { return c.what == what })
 	y := slices.IndexFunc(b, func(c change) bool { return c.what == what })
@@ -155,7 +156,7 @@ func crossing(a, b []change, what string) bool {
 // swapFields tells two wires whose signal, colour or id crossed, with all that crossed
 // beside. Where both lists give the wires one end each, at one connector, it is the
 // cavities that were swapped.
-func (c *comparer) swapFields(out map[int]*swap, pairs []twin, crosses [][]change, k, o int) {
+func (c *comparer) swapFields(out map[int]*swap, pairs []pair, crosses [][]change, k, o int) {
 	s := &swap{first: k}
 	for _, ch := range crosses[k] {
 		if crossing(crosses[k], crosses[o], ch.what) {
@@ -163,7 +164,7 @@ func (c *comparer) swapFields(out map[int]*swap, pairs []twin, crosses [][]chang
 		}
 	}
 	a, b := pairs[k], pairs[o]
-	d := Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.w.ID, b.was.w.ID}, Cavities: slices.Concat(a.was.list(), b.was.list()),
+	d := Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.wire.ID, b.was.wire.ID}, Cavities: slices.Concat(a.was.list(), b.was.list()),
 		What: s.fields[0]}
 	if a.was.two == "" && b.was.two == "" && termination(a.was.one) == termination(b.was.one) &&
 		(slices.Contains(s.fields, "signal") || slices.Contains(s.fields, "id")) {
@@ -172,10 +173,10 @@ func (c *comparer) swapFields(out map[int]*swap, pairs []twin, crosses [][]chang
 	} else if whole := len(s.fields) > 1 && (slices.Contains(s.fields, "signal") || slices.Contains(s.fields, "id")); whole &&
 		a.was.two != "" && b.was.two != "" {
 		// What each is, and not its name alone, lies where the other lay.
-		d.Says = fmt.Sprintf("wires %s and %s swapped at both ends: %s with %s%s", a.was.w.ID, b.was.w.ID,
+		d.Says = fmt.Sprintf("wires %s and %s swapped at both ends: %s with %s%s", a.was.wire.ID, b.was.wire.ID,
 			strings.Join(a.was.list(), " to "), strings.Join(b.was.list(), " to "), signals(a, b))
 	} else {
-		d.Says = fmt.Sprintf("%s and %s swapped: %s%s", a.was.w.ID, b.was.w.ID, strings.Join(s.fields, ", "), signals(a, b))
+		d.Says = fmt.Sprintf("%s and %s swapped: %s%s", a.was.wire.ID, b.was.wire.ID, strings.Join(s.fields, ", "), signals(a, b))
 	}
 	s.says = d
 	out[k], out[o] = s, s

@@ -9,12 +9,12 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// rest compares what is no wire: reserved cavities, units, fuses, terminations, lengths. What
+// others compares what is no wire: reserved cavities, units, fuses, terminations, lengths. What
 // one list gives none of is not compared.
-func (c *comparer) rest(pairs []twin) {
+func (c *comparer) others(pairs []pair) {
 	same := map[string]string{} // wire of the second list → wire of the first
 	for _, p := range pairs {
-		same[p.is.w.ID] = p.was.w.ID
+		same[p.is.wire.ID] = p.was.wire.ID
 	}
 	c.reserved()
 	c.units(same)
@@ -26,8 +26,8 @@ func (c *comparer) rest(pairs []twin) {
 // reserved compares which cavities are kept free.
 func (c *comparer) reserved() {
 	of := func(s *side) (all []string) {
-		for i := range s.h.Terminations {
-			t := &s.h.Terminations[i]
+		for i := range s.harness.Terminations {
+			t := &s.harness.Terminations[i]
 			for _, p := range t.Reserved {
 				all = append(all, s.cavity(model.End{Termination: t.ID, Cavity: t.CavityOf(p)}))
 			}
@@ -35,7 +35,7 @@ func (c *comparer) reserved() {
 		return all
 	}
 	was, is := of(c.was), of(c.is)
-	if !c.a.states("reserved", len(was) > 0) || !c.b.states("reserved", len(is) > 0) {
+	if !c.first.states("reserved", len(was) > 0) || !c.second.states("reserved", len(is) > 0) {
 		return
 	}
 	for _, p := range was {
@@ -54,7 +54,7 @@ func (c *comparer) reserved() {
 
 // units compares which wires are made up together, and shielded.
 func (c *comparer) units(same map[string]string) {
-	if !c.a.states("unit", len(c.was.h.Units) > 0) || !c.b.states("unit", len(c.is.h.Units) > 0) {
+	if !c.first.states("unit", len(c.was.harness.Units) > 0) || !c.second.states("unit", len(c.is.harness.Units) > 0) {
 		return
 	}
 	key := func(wires []string, name func(string) string) string {
@@ -73,8 +73,8 @@ func (c *comparer) units(same map[string]string) {
 		return "\x01" + w // the second list alone has it
 	}
 	is := map[string]*model.Unit{}
-	for i := range c.is.h.Units {
-		u := &c.is.h.Units[i]
+	for i := range c.is.harness.Units {
+		u := &c.is.harness.Units[i]
 		is[key(u.Wires, first)] = u
 	}
 	shielded := func(u *model.Unit) string {
@@ -83,8 +83,8 @@ func (c *comparer) units(same map[string]string) {
 		}
 		return "not shielded"
 	}
-	for i := range c.was.h.Units {
-		u := &c.was.h.Units[i]
+	for i := range c.was.harness.Units {
+		u := &c.was.harness.Units[i]
 		k := key(u.Wires, own)
 		o := is[k]
 		delete(is, k)
@@ -105,8 +105,8 @@ func (c *comparer) units(same map[string]string) {
 		}
 		c.say(d)
 	}
-	for i := range c.is.h.Units {
-		u := &c.is.h.Units[i]
+	for i := range c.is.harness.Units {
+		u := &c.is.harness.Units[i]
 		if is[key(u.Wires, first)] == u {
 			c.say(Difference{Kind: Added, Of: "unit", Wires: u.Wires, Says: "unit of wires " + strings.Join(u.Wires, ", ") +
 				" is made up now"})
@@ -137,24 +137,24 @@ func (s *side) drains(u *model.Unit) string {
 }
 
 // fuses compares the rating in front of each wire.
-func (c *comparer) fuses(pairs []twin) {
-	if !c.a.states("fuse", len(c.was.h.Feeds) > 0) || !c.b.states("fuse", len(c.is.h.Feeds) > 0) {
+func (c *comparer) fuses(pairs []pair) {
+	if !c.first.states("fuse", len(c.was.harness.Feeds) > 0) || !c.second.states("fuse", len(c.is.harness.Feeds) > 0) {
 		return
 	}
 	rating := func(s *side, id string) string {
-		f, ok := s.x.FeedOf[id]
+		f, ok := s.index.FeedOf[id]
 		switch {
 		case !ok:
 			return ""
-		case !s.h.Feeds[f].Amps.Set:
+		case !s.harness.Feeds[f].Amps.Set:
 			return "no rating"
 		}
-		return value.FormatCurrent(s.h.Feeds[f].Amps.V)
+		return value.FormatCurrent(s.harness.Feeds[f].Amps.V)
 	}
 	for _, p := range pairs {
-		was, is := rating(c.was, p.was.w.ID), rating(c.is, p.is.w.ID)
+		was, is := rating(c.was, p.was.wire.ID), rating(c.is, p.is.wire.ID)
 		if was != is {
-			c.say(Difference{Kind: Changed, Of: "fuse", Wires: []string{p.was.w.ID}, What: "fuse", Was: was, Is: is,
+			c.say(Difference{Kind: Changed, Of: "fuse", Wires: []string{p.was.wire.ID}, What: "fuse", Was: was, Is: is,
 				Says: fmt.Sprintf("%s: fuse is %s, was %s", c.called(p.was), quoted(is), quoted(was))})
 		}
 	}
@@ -163,22 +163,22 @@ func (c *comparer) fuses(pairs []twin) {
 // terminations compares which there are, and insert and gender where both say.
 func (c *comparer) terminations() {
 	is := map[string]*model.Termination{}
-	for i := range c.is.h.Terminations {
-		t := &c.is.h.Terminations[i]
-		is[c.is.term[t.ID]] = t
+	for i := range c.is.harness.Terminations {
+		t := &c.is.harness.Terminations[i]
+		is[c.is.nameOf[t.ID]] = t
 	}
-	for i := range c.was.h.Terminations {
-		t := &c.was.h.Terminations[i]
+	for i := range c.was.harness.Terminations {
+		t := &c.was.harness.Terminations[i]
 		o := is[t.ID]
 		delete(is, t.ID)
-		if o == nil && c.part {
+		if o == nil && c.sharedOnly {
 			continue
 		}
 		if o == nil {
 			c.say(Difference{Kind: Removed, Of: "termination", Was: t.ID, Says: "termination " + t.ID + " removed"})
 			continue
 		}
-		if c.is.anew[o.ID] {
+		if c.is.renamed[o.ID] {
 			c.say(Difference{Kind: Changed, Of: "termination", What: "id", Was: t.ID, Is: o.ID,
 				Says: fmt.Sprintf("termination %s is called %s now: it holds the same", t.ID, o.ID)})
 		}
@@ -190,9 +190,9 @@ func (c *comparer) terminations() {
 			}
 		}
 	}
-	for i := range c.is.h.Terminations {
-		t := &c.is.h.Terminations[i]
-		if is[c.is.term[t.ID]] == t && !c.part {
+	for i := range c.is.harness.Terminations {
+		t := &c.is.harness.Terminations[i]
+		if is[c.is.nameOf[t.ID]] == t && !c.sharedOnly {
 			c.say(Difference{Kind: Added, Of: "termination", Is: t.ID, Says: "termination " + t.ID + " added"})
 		}
 	}

@@ -21,30 +21,30 @@ import (
 // is a spare that the harness has and the list does not: a shop lays in what it likes.
 func Disagreements(harness, independent model.Harness) []Difference {
 	was, is := both(&harness, &independent)
-	j := joint{c: comparer{was: was, is: is, fields: fieldsOf(&List{Harness: harness}, &List{Harness: independent})}}
-	j.mine, j.at = netsOf(was)
-	j.theirs, j.other = netsOf(is)
-	j.alone()
+	j := netComparison{wires: comparer{was: was, is: is, fields: fieldsOf(&List{Harness: harness}, &List{Harness: independent})}}
+	j.harnessNets, j.netAt = netsOf(was)
+	j.listNets, j.listNetAt = netsOf(is)
+	j.onlyInOne()
 	j.match()
 	j.swapped()
-	j.apart()
+	j.joinedOtherwise()
 	j.values()
-	return j.c.out
+	return j.wires.found
 }
 
-// joint is a comparison of nets on its way.
-type joint struct {
-	c            comparer
-	mine, theirs []*net
-	at, other    map[string]*net // by cavity
-	twin         map[*net]*net   // net of the harness → net of the list
-	back         map[*net]*net
-	told         map[string]bool // cavities
+// netComparison is a comparison of nets on its way.
+type netComparison struct {
+	wires                 comparer
+	harnessNets, listNets []*net
+	netAt, listNetAt      map[string]*net // by cavity
+	listNet               map[*net]*net   // net of the harness → net of the list
+	harnessNet            map[*net]*net
+	said                  map[string]bool // cavities
 }
 
-// alone says which cavities only one of the two wires, at connectors both know.
-func (j *joint) alone() {
-	j.told = map[string]bool{}
+// onlyInOne says which cavities only one of the two wires, at connectors both know.
+func (j *netComparison) onlyInOne() {
+	j.said = map[string]bool{}
 	known := func(of map[string]*net) map[string]bool {
 		all := map[string]bool{}
 		for c := range of {
@@ -52,21 +52,21 @@ func (j *joint) alone() {
 		}
 		return all
 	}
-	mine, theirs := known(j.at), known(j.other)
-	for _, n := range j.mine {
+	mine, theirs := known(j.netAt), known(j.listNetAt)
+	for _, n := range j.harnessNets {
 		for _, c := range n.cavities {
-			if j.other[c] == nil && theirs[termination(c)] && n.working {
-				j.told[c] = true
-				j.c.say(Difference{Kind: Added, Of: "cavity", Cavities: []string{c}, Is: n.name,
+			if j.listNetAt[c] == nil && theirs[termination(c)] && n.working {
+				j.said[c] = true
+				j.wires.say(Difference{Kind: Added, Of: "cavity", Cavities: []string{c}, Is: n.name,
 					Says: c + named(n) + " is wired, not in the list"})
 			}
 		}
 	}
-	for _, n := range j.theirs {
+	for _, n := range j.listNets {
 		for _, c := range n.cavities {
-			if j.at[c] == nil && mine[termination(c)] {
-				j.told[c] = true
-				j.c.say(Difference{Kind: Removed, Of: "cavity", Cavities: []string{c}, Was: n.name,
+			if j.netAt[c] == nil && mine[termination(c)] {
+				j.said[c] = true
+				j.wires.say(Difference{Kind: Removed, Of: "cavity", Cavities: []string{c}, Was: n.name,
 					Says: c + named(n) + " is in the list, not wired"})
 			}
 		}
@@ -84,9 +84,9 @@ func named(n *net) string {
 // shares most cavities, then that of the same name, then that with more of a small
 // connector than of a large one (what is swapped is more often in the large one, no
 // source).
-func (j *joint) match() {
+func (j *netComparison) match() {
 	size := map[string]int{}
-	for c := range j.at {
+	for c := range j.netAt {
 		size[termination(c)]++
 	}
 	type fit struct {
@@ -96,11 +96,11 @@ func (j *joint) match() {
 		name         bool
 	}
 	var all []fit
-	for _, n := range j.mine {
+	for _, n := range j.harnessNets {
 		shared, count := map[*net]float64{}, map[*net]int{}
 		var order []*net
 		for _, c := range n.cavities {
-			if o := j.other[c]; o != nil {
+			if o := j.listNetAt[c]; o != nil {
 				if shared[o] == 0 {
 					order = append(order, o)
 				}
@@ -123,20 +123,20 @@ func (j *joint) match() {
 		}
 		return cmp.Or(-cmp.Compare(a.cavities, b.cavities), names, -cmp.Compare(a.shared, b.shared))
 	})
-	j.twin, j.back = map[*net]*net{}, map[*net]*net{}
+	j.listNet, j.harnessNet = map[*net]*net{}, map[*net]*net{}
 	for _, f := range all {
-		if j.twin[f.mine] == nil && j.back[f.theirs] == nil {
-			j.twin[f.mine], j.back[f.theirs] = f.theirs, f.mine
+		if j.listNet[f.mine] == nil && j.harnessNet[f.theirs] == nil {
+			j.listNet[f.mine], j.harnessNet[f.theirs] = f.theirs, f.mine
 		}
 	}
 }
 
 // strays is the cavities that the list has on another net, in the order of the harness.
-func (j *joint) strays() []string {
+func (j *netComparison) strays() []string {
 	var all []string
-	for _, n := range j.mine {
+	for _, n := range j.harnessNets {
 		for _, c := range n.cavities {
-			if o := j.other[c]; o != nil && o != j.twin[n] && !j.told[c] {
+			if o := j.listNetAt[c]; o != nil && o != j.listNet[n] && !j.said[c] {
 				all = append(all, c)
 			}
 		}
@@ -146,22 +146,22 @@ func (j *joint) strays() []string {
 
 // swapped tells pairs of cavities, at one connector first, that have each other's net,
 // and pairs of cavities whose nets, of one cavity each, have each other's name.
-func (j *joint) swapped() {
+func (j *netComparison) swapped() {
 	type way struct{ from, to *net } // nets of the list: where a stray should be, where it is
 	strays := j.strays()
 	of := map[way][]string{}
 	for _, c := range strays {
-		w := way{j.twin[j.at[c]], j.other[c]}
+		w := way{j.listNet[j.netAt[c]], j.listNetAt[c]}
 		of[w] = append(of[w], c)
 	}
 	for _, one := range []bool{true, false} {
 		for _, a := range strays {
-			from, to := j.twin[j.at[a]], j.other[a]
-			if j.told[a] || from == nil {
+			from, to := j.listNet[j.netAt[a]], j.listNetAt[a]
+			if j.said[a] || from == nil {
 				continue
 			}
 			for _, b := range of[way{to, from}] {
-				if !j.told[b] && one == (termination(a) == termination(b)) {
+				if !j.said[b] && one == (termination(a) == termination(b)) {
 					j.swap(a, b)
 					break
 				}
@@ -169,21 +169,21 @@ func (j *joint) swapped() {
 		}
 	}
 	by := map[string][]string{} // plain signal of a net of the list → cavities
-	for _, n := range j.theirs {
+	for _, n := range j.listNets {
 		for _, s := range n.signals {
 			by[s] = append(by[s], n.cavities...)
 		}
 	}
-	for _, n := range j.mine {
+	for _, n := range j.harnessNets {
 		for _, a := range n.cavities {
-			o := j.other[a]
-			if o == nil || j.told[a] || slices.ContainsFunc(n.cavities, func(c string) bool { return j.told[c] }) || len(n.signals) == 0 ||
+			o := j.listNetAt[a]
+			if o == nil || j.said[a] || slices.ContainsFunc(n.cavities, func(c string) bool { return j.said[c] }) || len(n.signals) == 0 ||
 				len(o.signals) == 0 || o.signals[0] == n.signals[0] {
 				continue
 			}
 			for _, b := range by[n.signals[0]] {
-				m := j.at[b]
-				if m != nil && b != a && !j.told[b] && termination(a) == termination(b) && len(m.signals) > 0 &&
+				m := j.netAt[b]
+				if m != nil && b != a && !j.said[b] && termination(a) == termination(b) && len(m.signals) > 0 &&
 					m.signals[0] == o.signals[0] {
 					j.swap(a, b)
 					break
@@ -193,38 +193,38 @@ func (j *joint) swapped() {
 	}
 }
 
-func (j *joint) swap(a, b string) {
-	j.told[a], j.told[b] = true, true
+func (j *netComparison) swap(a, b string) {
+	j.said[a], j.said[b] = true, true
 	says := fmt.Sprintf("%s and %s swapped", a, b)
 	if termination(a) == termination(b) {
 		says = fmt.Sprintf("%s and %s swapped at %s", cavity(a), cavity(b), termination(a))
 	}
-	if x, y := j.at[a], j.at[b]; x.name != "" && y.name != "" {
+	if x, y := j.netAt[a], j.netAt[b]; x.name != "" && y.name != "" {
 		says += fmt.Sprintf(" (%q and %q)", x.name, y.name)
 	}
-	j.c.say(Difference{Kind: Swapped, Of: "net", Cavities: []string{a, b}, Says: says})
+	j.wires.say(Difference{Kind: Swapped, Of: "net", Cavities: []string{a, b}, Says: says})
 }
 
-// apart says what else the list joins otherwise.
-func (j *joint) apart() {
+// joinedOtherwise says what else the list joins otherwise.
+func (j *netComparison) joinedOtherwise() {
 	for _, c := range j.strays() {
-		mine, theirs := j.at[c], j.other[c]
+		mine, theirs := j.netAt[c], j.listNetAt[c]
 		d := Difference{Kind: Moved, Of: "net", Cavities: []string{c}, Was: others(theirs, c), Is: others(mine, c)}
 		d.Says = fmt.Sprintf("%s%s is joined to %s, in the list to %s", c, named(mine), d.Is, d.Was)
-		j.told[c] = true
-		j.c.say(d)
+		j.said[c] = true
+		j.wires.say(d)
 	}
 	// What the list leaves out of a net that it has: joined here, open there.
-	for _, n := range j.mine {
-		o := j.twin[n]
+	for _, n := range j.harnessNets {
+		o := j.listNet[n]
 		if o == nil {
 			continue
 		}
 		for _, c := range o.cavities {
-			if j.at[c] != nil && j.at[c] != n && !j.told[c] {
-				j.told[c] = true
-				j.c.say(Difference{Kind: Moved, Of: "net", Cavities: []string{c}, Was: others(o, c), Is: others(j.at[c], c),
-					Says: fmt.Sprintf("%s%s is joined to %s, in the list to %s", c, named(j.at[c]), others(j.at[c], c), others(o, c))})
+			if j.netAt[c] != nil && j.netAt[c] != n && !j.said[c] {
+				j.said[c] = true
+				j.wires.say(Difference{Kind: Moved, Of: "net", Cavities: []string{c}, Was: others(o, c), Is: others(j.netAt[c], c),
+					Says: fmt.Sprintf("%s%s is joined to %s, in the list to %s", c, named(j.netAt[c]), others(j.netAt[c], c), others(o, c))})
 			}
 		}
 	}
@@ -240,13 +240,13 @@ func others(n *net, but string) string {
 }
 
 // values compares what both say of the one wire in a cavity: colour and size.
-func (j *joint) values() {
+func (j *netComparison) values() {
 	one := func(s *side) map[string]*model.Wire {
 		all, twice := map[string]*model.Wire{}, map[string]bool{}
-		for i := range s.h.Wires {
-			w := &s.h.Wires[i]
+		for i := range s.harness.Wires {
+			w := &s.harness.Wires[i]
 			for _, text := range []string{w.From.V, w.To.V} {
-				if e, ok := s.x.End(text); ok && e.Splice == "" {
+				if e, ok := s.index.End(text); ok && e.Splice == "" {
 					c := s.cavity(e)
 					twice[c] = all[c] != nil
 					all[c] = w
@@ -256,21 +256,21 @@ func (j *joint) values() {
 		maps.DeleteFunc(all, func(c string, _ *model.Wire) bool { return twice[c] })
 		return all
 	}
-	mine, theirs := one(j.c.was), one(j.c.is)
+	mine, theirs := one(j.wires.was), one(j.wires.is)
 	said := map[string]bool{}
-	for _, n := range j.mine {
+	for _, n := range j.harnessNets {
 		for _, c := range n.cavities {
 			w, o := mine[c], theirs[c]
-			if w == nil || o == nil || j.told[c] {
+			if w == nil || o == nil || j.said[c] {
 				continue
 			}
-			for _, f := range []change{{"colour", Colour(o.Colour.V), Colour(w.Colour.V)},
+			for _, f := range []change{{"colour", colourWords(o.Colour.V), colourWords(w.Colour.V)},
 				{"size", catalogue.CanonicalSize(o.Size), catalogue.CanonicalSize(w.Size)}} {
 				if f.was == f.is || f.was == "" || f.is == "" || said[w.ID+"\x00"+f.what] {
 					continue
 				}
 				said[w.ID+"\x00"+f.what] = true // once, not at each end
-				j.c.say(Difference{Kind: Changed, Of: "wire", Wires: []string{w.ID}, Cavities: []string{c}, What: f.what, Was: f.was,
+				j.wires.say(Difference{Kind: Changed, Of: "wire", Wires: []string{w.ID}, Cavities: []string{c}, What: f.what, Was: f.was,
 					Is:   f.is,
 					Says: fmt.Sprintf("%s%s: %s is %s, in the list %s", c, named(n), f.what, f.is, f.was)})
 			}

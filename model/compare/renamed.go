@@ -2,33 +2,33 @@ package compare
 
 import "maps"
 
-// held is what one cavity holds: the plain names of its signals, and its far ends by common
+// content is what one cavity holds: the plain names of its signals, and its far ends by common
 // names.
-type held struct{ signals, far []string }
+type content struct{ signals, far []string }
 
 // contents is what each cavity of each termination holds.
-func (s *side) contents() map[string]map[string]*held {
-	all := map[string]map[string]*held{}
+func (s *side) contents() map[string]map[string]*content {
+	all := map[string]map[string]*content{}
 	common := func(text string) string {
-		e, ok := s.x.End(text)
-		if !ok || e.Splice != "" || s.term[e.Termination] == "" {
+		e, ok := s.index.End(text)
+		if !ok || e.Splice != "" || s.nameOf[e.Termination] == "" {
 			return ""
 		}
 		return s.cavity(e)
 	}
-	for i := range s.h.Wires {
-		w := &s.h.Wires[i]
+	for i := range s.harness.Wires {
+		w := &s.harness.Wires[i]
 		for _, ends := range [][2]string{{w.From.V, w.To.V}, {w.To.V, w.From.V}} {
-			e, ok := s.x.End(ends[0])
+			e, ok := s.index.End(ends[0])
 			if !ok || e.Splice != "" {
 				continue
 			}
 			if all[e.Termination] == nil {
-				all[e.Termination] = map[string]*held{}
+				all[e.Termination] = map[string]*content{}
 			}
 			h := all[e.Termination][e.Cavity]
 			if h == nil {
-				h = &held{}
+				h = &content{}
 				all[e.Termination][e.Cavity] = h
 			}
 			if name := plain(w.Signal.V); name != "" {
@@ -43,7 +43,7 @@ func (s *side) contents() map[string]map[string]*held {
 }
 
 // keys are what is looked for in the other list: each cavity with each thing it holds.
-func (h *held) keys(cavity string) []string {
+func (h *content) keys(cavity string) []string {
 	var all []string
 	for _, n := range h.signals {
 		all = append(all, cavity+"\x00"+n)
@@ -54,19 +54,19 @@ func (h *held) keys(cavity string) []string {
 	return all
 }
 
-// commonplace is how many connectors may hold the same in a cavity before it tells nothing of
+// tellsNothing is how many connectors may hold the same in a cavity before it tells nothing of
 // which one it is, as "1: ground" does (no source).
-const commonplace = 64
+const tellsNothing = 64
 
-// calledAnew finds for each termination without a name of the other list the one there that
+// findRenamed finds for each termination without a name of the other list the one there that
 // has none either and holds the same in more than half of the cavities of both; of two that
 // fit as well it takes none.
-func (s *side) calledAnew(was *side, taken map[string]bool) {
-	s.anew = map[string]bool{}
+func (s *side) findRenamed(was *side, taken map[string]bool) {
+	s.renamed = map[string]bool{}
 	mine, theirs := s.contents(), was.contents()
 	at := map[string][]string{} // key → terminations of was
-	for i := range was.h.Terminations {
-		id := was.h.Terminations[i].ID
+	for i := range was.harness.Terminations {
+		id := was.harness.Terminations[i].ID
 		if taken[id] {
 			continue
 		}
@@ -78,16 +78,16 @@ func (s *side) calledAnew(was *side, taken map[string]bool) {
 	}
 	fits := map[string]map[string]int{} // termination of was → of s → cavities that hold the same
 	best := map[string]string{}         // of s → of was
-	for i := range s.h.Terminations {
-		id := s.h.Terminations[i].ID
-		if s.term[id] != "" {
+	for i := range s.harness.Terminations {
+		id := s.harness.Terminations[i].ID
+		if s.nameOf[id] != "" {
 			continue
 		}
 		n := map[string]int{}
 		for c, h := range mine[id] {
 			same := map[string]bool{}
 			for _, k := range h.keys(c) {
-				if len(at[k]) > commonplace {
+				if len(at[k]) > tellsNothing {
 					continue
 				}
 				for _, o := range at[k] {
@@ -109,7 +109,7 @@ func (s *side) calledAnew(was *side, taken map[string]bool) {
 	}
 	for t, o := range best {
 		if o != "" && most(fits[o]) == t {
-			s.term[t], taken[o], s.anew[t] = o, true, true
+			s.nameOf[t], taken[o], s.renamed[t] = o, true, true
 		}
 	}
 }

@@ -10,11 +10,11 @@ import (
 
 // side is one of the two harnesses, its cavities and splices under common names.
 type side struct {
-	h      *model.Harness
-	x      *model.Index
-	term   map[string]string // id of a termination → common name
-	splice map[string]string // id of a splice → common name
-	anew   map[string]bool   // terminations that have no name of the other's, by id
+	harness    *model.Harness
+	index      *model.Index
+	nameOf     map[string]string // id of a termination → common name
+	spliceName map[string]string // id of a splice → common name
+	renamed    map[string]bool   // terminations that have no name of the other's, by id
 }
 
 // both reads two harnesses. The common names are those of a. A termination is the same in
@@ -26,25 +26,25 @@ func both(a, b *model.Harness) (was, is *side) { return sides(a, b, false) }
 func bothByContent(a, b *model.Harness) (was, is *side) { return sides(a, b, true) }
 
 func sides(a, b *model.Harness, content bool) (was, is *side) {
-	was = &side{h: a, x: model.NewIndex(a), term: map[string]string{}, splice: map[string]string{}}
-	is = &side{h: b, x: model.NewIndex(b), term: map[string]string{}, splice: map[string]string{}}
+	was = &side{harness: a, index: model.NewIndex(a), nameOf: map[string]string{}, spliceName: map[string]string{}}
+	is = &side{harness: b, index: model.NewIndex(b), nameOf: map[string]string{}, spliceName: map[string]string{}}
 	for _, t := range a.Terminations {
-		was.term[t.ID] = t.ID
+		was.nameOf[t.ID] = t.ID
 	}
 	taken := is.nameTerminations(a)
 	if content {
-		is.calledAnew(was, taken)
+		is.findRenamed(was, taken)
 	}
 	for _, t := range b.Terminations {
-		if is.term[t.ID] == "" {
-			is.term[t.ID] = t.ID
+		if is.nameOf[t.ID] == "" {
+			is.nameOf[t.ID] = t.ID
 			if taken[t.ID] { // another termination of this id took the name
-				is.term[t.ID] = t.ID + "'"
+				is.nameOf[t.ID] = t.ID + "'"
 			}
 		}
 	}
 	for _, s := range a.Splices {
-		was.splice[s.ID] = s.ID
+		was.spliceName[s.ID] = s.ID
 	}
 	is.nameSplices(was)
 	return was, is
@@ -60,9 +60,9 @@ func plain(s string) string {
 	}, s)
 }
 
-// calls are the names of a termination, the surest first: its id, its name, its name
+// namesOf are the names of a termination, the surest first: its id, its name, its name
 // up to a comma.
-func calls(t *model.Termination) []string {
+func namesOf(t *model.Termination) []string {
 	short, _, _ := strings.Cut(t.Name.V, ",")
 	return []string{plain(t.ID), plain(t.Name.V), plain(short)}
 }
@@ -73,15 +73,15 @@ func calls(t *model.Termination) []string {
 func (s *side) nameTerminations(a *model.Harness) map[string]bool {
 	taken := map[string]bool{}
 	pass := func(same func(mine, other []string) bool) {
-		for i := range s.h.Terminations {
-			t := &s.h.Terminations[i]
-			if s.term[t.ID] != "" {
+		for i := range s.harness.Terminations {
+			t := &s.harness.Terminations[i]
+			if s.nameOf[t.ID] != "" {
 				continue
 			}
 			for k := range a.Terminations {
 				o := &a.Terminations[k]
-				if !taken[o.ID] && same(calls(t), calls(o)) {
-					s.term[t.ID], taken[o.ID] = o.ID, true
+				if !taken[o.ID] && same(namesOf(t), namesOf(o)) {
+					s.nameOf[t.ID], taken[o.ID] = o.ID, true
 					break
 				}
 			}
@@ -100,9 +100,9 @@ func (s *side) nameTerminations(a *model.Harness) map[string]bool {
 func (s *side) nameSplices(was *side) {
 	joins := func(w *side) map[string]map[string]bool {
 		out := map[string]map[string]bool{}
-		for i := range w.h.Wires {
-			from, ok1 := w.x.End(w.h.Wires[i].From.V)
-			to, ok2 := w.x.End(w.h.Wires[i].To.V)
+		for i := range w.harness.Wires {
+			from, ok1 := w.index.End(w.harness.Wires[i].From.V)
+			to, ok2 := w.index.End(w.harness.Wires[i].To.V)
 			for _, e := range [][2]model.End{{from, to}, {to, from}} {
 				if !ok1 || !ok2 || e[0].Splice == "" || e[1].Splice != "" {
 					continue
@@ -117,7 +117,7 @@ func (s *side) nameSplices(was *side) {
 	}
 	mine, theirs := joins(s), joins(was)
 	at := map[string][]string{} // cavity → splices of was
-	for _, o := range was.h.Splices {
+	for _, o := range was.harness.Splices {
 		for c := range theirs[o.ID] {
 			at[c] = append(at[c], o.ID)
 		}
@@ -127,14 +127,14 @@ func (s *side) nameSplices(was *side) {
 		n           int
 	}
 	var all []match
-	for _, m := range s.h.Splices {
+	for _, m := range s.harness.Splices {
 		n := map[string]int{}
 		for c := range mine[m.ID] {
 			for _, o := range at[c] {
 				n[o]++
 			}
 		}
-		for _, o := range was.h.Splices {
+		for _, o := range was.harness.Splices {
 			if n[o.ID] > 0 {
 				all = append(all, match{m.ID, o.ID, n[o.ID]})
 			}
@@ -143,15 +143,15 @@ func (s *side) nameSplices(was *side) {
 	slices.SortStableFunc(all, func(p, q match) int { return q.n - p.n })
 	taken := map[string]bool{}
 	for _, m := range all {
-		if s.splice[m.mine] == "" && !taken[m.other] {
-			s.splice[m.mine], taken[m.other] = m.other, true
+		if s.spliceName[m.mine] == "" && !taken[m.other] {
+			s.spliceName[m.mine], taken[m.other] = m.other, true
 		}
 	}
-	for _, m := range s.h.Splices {
-		if s.splice[m.ID] == "" {
-			s.splice[m.ID] = m.ID
-			if was.splice[m.ID] != "" {
-				s.splice[m.ID] = m.ID + "'"
+	for _, m := range s.harness.Splices {
+		if s.spliceName[m.ID] == "" {
+			s.spliceName[m.ID] = m.ID
+			if was.spliceName[m.ID] != "" {
+				s.spliceName[m.ID] = m.ID + "'"
 			}
 		}
 	}
@@ -159,7 +159,7 @@ func (s *side) nameSplices(was *side) {
 
 // cavity is an end at a termination by its common name.
 func (s *side) cavity(e model.End) string {
-	t := s.term[e.Termination]
+	t := s.nameOf[e.Termination]
 	if t == "" {
 		t = e.Termination
 	}
@@ -168,12 +168,12 @@ func (s *side) cavity(e model.End) string {
 
 // end is any end by its common name; "" where there is none.
 func (s *side) end(text string) string {
-	e, ok := s.x.End(text)
+	e, ok := s.index.End(text)
 	switch {
 	case !ok:
 		return ""
 	case e.Splice != "":
-		if n := s.splice[e.Splice]; n != "" {
+		if n := s.spliceName[e.Splice]; n != "" {
 			return n
 		}
 		return e.Splice

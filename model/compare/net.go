@@ -33,11 +33,11 @@ func netsOf(s *side) (nets []*net, at map[string]*net) {
 	isCavity := map[string]bool{}
 	signal := map[string][]string{}
 	var working []string // an end of each wire that is no spare
-	for i := range s.h.Wires {
-		w := &s.h.Wires[i]
+	for i := range s.harness.Wires {
+		w := &s.harness.Wires[i]
 		var ends []string
 		for _, text := range []string{w.From.V, w.To.V} {
-			if e, ok := s.x.End(text); ok {
+			if e, ok := s.index.End(text); ok {
 				name := s.end(text)
 				ends = append(ends, name)
 				if e.Splice == "" && !isCavity[name] {
