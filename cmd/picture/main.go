@@ -198,6 +198,7 @@ func put(out io.Writer, x, y, n int, text string, l look, ground string) {
 	if l.faint {
 		more += ` opacity=".65"`
 	}
-	fmt.Fprintf(out, `<text x="%d" y="%d" fill="%s"%s textLength="%d">%s</text>`+"\n", x*cellWide, y*cellHigh+baseline, l.ink, more, n*cellWide,
+	fmt.Fprintf(out, `<text x="%d" y="%d" fill="%s"%s textLength="%d">%s</text>`+"\n", x*cellWide, y*cellHigh+baseline, l.ink, more,
+		n*cellWide,
 		strings.ReplaceAll(html.EscapeString(text), " ", "\u00a0")) // plain spaces in a row would be drawn as one
 }

@@ -224,7 +224,8 @@ func (j *netComparison) joinedOtherwise() {
 			if j.netAt[c] != nil && j.netAt[c] != n && !j.said[c] {
 				j.said[c] = true
 				j.wires.say(Difference{Kind: Moved, Of: "net", Cavities: []string{c}, Was: others(o, c), Is: others(j.netAt[c], c),
-					Says: fmt.Sprintf("%s%s is joined to %s, in the list to %s", c, named(j.netAt[c]), others(j.netAt[c], c), others(o, c))})
+					Says: fmt.Sprintf("%s%s is joined to %s, in the list to %s", c, named(j.netAt[c]), others(j.netAt[c], c),
+						others(o, c))})
 			}
 		}
 	}

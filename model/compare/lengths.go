@@ -13,7 +13,8 @@ import (
 // lengths compares what two lists say of the lengths of their wires. Wires between the same
 // connectors that changed alike are told together.
 func (c *comparer) lengths(pairs []pair) {
-	if !c.first.states("length", len(c.first.Lengths) > 0) || !c.second.states("length", len(c.second.Lengths) > 0) || c.first.Whole || c.second.Whole {
+	if !c.first.states("length", len(c.first.Lengths) > 0) || !c.second.states("length", len(c.second.Lengths) > 0) || c.first.Whole ||
+		c.second.Whole {
 		return
 	}
 	const alike = 0.5 // mm: what is left of a length said in another unit

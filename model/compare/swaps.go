@@ -164,8 +164,9 @@ func (c *comparer) swapFields(out map[int]*swap, pairs []pair, crosses [][]chang
 		}
 	}
 	a, b := pairs[k], pairs[o]
-	d := Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.wire.ID, b.was.wire.ID}, Cavities: slices.Concat(a.was.list(), b.was.list()),
-		What: s.fields[0]}
+	d := Difference{Kind: Swapped, Of: "wire", Wires: []string{a.was.wire.ID, b.was.wire.ID},
+		Cavities: slices.Concat(a.was.list(), b.was.list()),
+		What:     s.fields[0]}
 	if a.was.two == "" && b.was.two == "" && termination(a.was.one) == termination(b.was.one) &&
 		(slices.Contains(s.fields, "signal") || slices.Contains(s.fields, "id")) {
 		d.Of = "cavity"
