@@ -127,18 +127,18 @@ func TestBuiltOnAnotherIsBuiltFromNothing(t *testing.T) {
 			h := edit(t, s.H)
 			s = calc.Build(h, cat, s)
 			fresh := &sheet.Sheet{Proposals: s.Proposals}
-			fresh = calc.Build(h, cat, With(fresh, s.Proposals))
+			fresh = calc.Build(h, cat, withProposals(fresh, s.Proposals))
 			sameSheets(t, s, fresh)
 			if rapid.IntRange(0, 3).Draw(t, "plan") == 0 && len(s.Branches) < 12 { // a lay-up comes in
 				s = calc.Complete(h, cat, s)
-				sameSheets(t, s, calc.Build(h, cat, With(fresh, s.Proposals)))
+				sameSheets(t, s, calc.Build(h, cat, withProposals(fresh, s.Proposals)))
 			}
 		}
 	})
 }
 
 // with is a prior that knows proposals and nothing else.
-func With(s *sheet.Sheet, p map[string]sheet.Proposal) *sheet.Sheet {
+func withProposals(s *sheet.Sheet, p map[string]sheet.Proposal) *sheet.Sheet {
 	return &sheet.Sheet{H: &model.Harness{}, Proposals: p}
 }
 

@@ -17,7 +17,7 @@ import (
 // bend is what the branch can be bent to: the larger of 10 × its thickest
 // component (AS50881 as quoted; TM 1-1500-204-23-4) and 6 × over (NASA
 // workmanship sheet 4.03).
-func Bend(s *sheet.Sheet, i int) {
+func bend(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	thick := unit.Millimetre(0)
 	for _, l := range out.Layers {

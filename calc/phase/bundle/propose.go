@@ -17,7 +17,7 @@ func PlanKey(s *sheet.Sheet, i int) string {
 	if k := s.Branches[i].PlanKey; k != "" {
 		return k
 	}
-	r := RanksOfOrder(s, i)
+	r := RanksOf(s, i)
 	var buf []byte
 	num := func(v float64) { buf = binary.LittleEndian.AppendUint64(buf, math.Float64bits(v)) }
 	text := func(t string) { buf = append(append(buf, t...), 0) }
@@ -57,6 +57,7 @@ func PlanKey(s *sheet.Sheet, i int) string {
 	return s.Branches[i].PlanKey
 }
 
+// PlanRules are the rules of the shop that the planner keeps to.
 func PlanRules(s *sheet.Sheet) plan.Rules {
 	l := s.Limits
 	return plan.Rules{LayRatio: l.LayRatio, LiftMax: l.LiftMax, LiftTight: l.LiftTight, GapInner: l.GapInner, GapOuter: l.GapOuter,

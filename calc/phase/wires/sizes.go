@@ -70,6 +70,7 @@ func overStanding(e catalogue.Wire) catalogue.Standing {
 	return e.Standing
 }
 
+// Reel is what was measured of the wire on a reel; false where nothing was.
 func Reel(s *sheet.Sheet, spec, size string) (model.Reel, bool) {
 	for _, r := range s.H.Reels {
 		if r.Spec == spec && catalogue.CanonicalSize(r.Size) == catalogue.CanonicalSize(size) {

@@ -88,7 +88,7 @@ func Explain(s *sheet.Sheet, f Figure) (Why, bool) {
 	if !ok {
 		return Why{}, false
 	}
-	w.Most = MostBy(s, f, w)
+	w.Most = mostBy(s, f, w)
 	return w, true
 }
 
@@ -102,8 +102,8 @@ func Stated(name, says string, v float64, m Measure, from catalogue.Origin) Why 
 	return Why{Name: name, Value: v, Measure: m, Says: says, In: []Input{known(name, v, m, from)}, Standing: from.Standing, make: first0}
 }
 
-// Figure is Explain without Most, which takes a build for each thing it tries.
-func FigureOfWhy(s *sheet.Sheet, f Figure) (Why, bool) {
+// Brief is Explain without Most, which takes a build for each thing it tries.
+func Brief(s *sheet.Sheet, f Figure) (Why, bool) {
 	return Explainer{s, map[Figure]*Why{}}.Why(f)
 }
 
@@ -114,6 +114,7 @@ type Explainer struct {
 	Known map[Figure]*Why
 }
 
+// Why explains a figure, or takes the explanation that is known; false where there is none.
 func (e Explainer) Why(f Figure) (Why, bool) {
 	if w, ok := e.Known[f]; ok {
 		if w == nil {
@@ -256,8 +257,8 @@ func sum(in []float64) float64 {
 
 func first0(in []float64) float64 { return in[0] }
 
-// RunsThrough is the branches that can have a say in a figure.
-func RunsThrough(s *sheet.Sheet, f Figure) map[int]bool {
+// runsThrough is the branches that can have a say in a figure.
+func runsThrough(s *sheet.Sheet, f Figure) map[int]bool {
 	runs := map[int]bool{}
 	if i, ok := s.X.Branch[f.Of]; ok {
 		runs[i] = true
@@ -283,9 +284,9 @@ type lever struct {
 	cat  *catalogue.Catalogue
 }
 
-// Thicker makes a size of wire thicker where it was measured, else in the catalogue,
+// thicker makes a size of wire thicker where it was measured, else in the catalogue,
 // so that its band stays what it is.
-func Thicker(s *sheet.Sheet, h *model.Harness, w *model.Wire, d unit.Millimetre) lever {
+func thicker(s *sheet.Sheet, h *model.Harness, w *model.Wire, d unit.Millimetre) lever {
 	name := "the diameter of " + w.Spec + " " + w.Size
 	e, ok := s.Cat.Wire(w.Spec, w.Size)
 	if _, measured := wires.Reel(s, w.Spec, w.Size); measured || !ok {
@@ -295,13 +296,13 @@ func Thicker(s *sheet.Sheet, h *model.Harness, w *model.Wire, d unit.Millimetre)
 	return lever{name, h, catalogue.Merge(s.Cat, &catalogue.Catalogue{Wires: map[catalogue.WireKey]catalogue.Wire{e.Key(): e}})}
 }
 
-// MostBy tries which input from outside moves a figure most: each is made 1 %
+// mostBy tries which input from outside moves a figure most: each is made 1 %
 // larger in turn and the sheet built anew.
-func MostBy(s *sheet.Sheet, f Figure, was Why) string {
+func mostBy(s *sheet.Sheet, f Figure, was Why) string {
 	h := offer.AsLaid(s) // so that nothing is planned anew
 	const more = 1.01
 	var levers []lever
-	runs := RunsThrough(s, f)
+	runs := runsThrough(s, f)
 	seen := map[string]bool{}
 	for k := range h.Wires {
 		w, d := &h.Wires[k], s.Wires[k].Dia.Nominal
@@ -310,7 +311,7 @@ func MostBy(s *sheet.Sheet, f Figure, was Why) string {
 			continue
 		}
 		if d > 0 && !seen[name] {
-			levers = append(levers, Thicker(s, h, w, d*more))
+			levers = append(levers, thicker(s, h, w, d*more))
 		}
 		seen[name] = true
 	}

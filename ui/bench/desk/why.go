@@ -172,7 +172,7 @@ func (r Reason) FigureOnly(m *Model) (why.Why, bool) {
 	if r.Of != nil {
 		s = r.Of(m)
 	}
-	return why.FigureOfWhy(s, r.Figure)
+	return why.Brief(s, r.Figure)
 }
 
 // Known reports whether a sheet has the figure at all.

@@ -1,4 +1,4 @@
-package calc_test
+package offer_test
 
 import (
 	"fmt"
@@ -6,12 +6,9 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/calc"
+	"contralay/calc/calctest"
 	"contralay/calc/query/offer"
-	"contralay/calc/sheet"
 	"contralay/model"
-	"contralay/model/catalogue"
-	"contralay/model/file"
 )
 
 // twoBanks is a plug, two rails and two like legs on each; only the first rail's
@@ -111,25 +108,12 @@ to = "OIL"
 length_mm = 90
 `
 
-func sheetOf(t testing.TB, text string) *sheet.Sheet {
-	t.Helper()
-	d, err := file.Parse([]byte(text), "test")
-	if err != nil {
-		t.Fatal(err)
-	}
-	cat, err := catalogue.Default()
-	if err != nil {
-		t.Fatal(err)
-	}
-	return calc.Build(&d.Harness, cat, nil)
-}
-
 func wireSays(w *model.Wire) string {
 	return fmt.Sprintf("%s %q %s %s %s", w.ID, w.Signal.V, w.From.V, w.To.V, w.Return.V)
 }
 
 func TestRepeatedToLikeEnds(t *testing.T) {
-	s := sheetOf(t, twoBanks)
+	s := calctest.Built(t, twoBanks)
 	one := s.X.Termination["INJ1"]
 	var like []string
 	for _, k := range offer.Like(s, one) {
@@ -156,7 +140,7 @@ func TestRepeatedToLikeEnds(t *testing.T) {
 	}
 	// No way leads from the left splice to the right bank but through the trunk: the
 	// path exists, and so the wire is made; a termination that nothing leads to is refused.
-	if _, _, err := offer.Repeated(sheetOf(t,
+	if _, _, err := offer.Repeated(calctest.Built(t,
 		strings.Replace(twoBanks, "id = \"L4\"\nfrom = \"JR\"\nto = \"INJ4\"", "id = \"L4\"\nfrom = \"JR\"\nto = \"OIL2\"", 1)+
 			"[[termination]]\nid = \"OIL2\"\ncavities = [\"A\"]\n"), one, 4); err == nil || !strings.Contains(err.Error(),
 		"no branch leads") {
@@ -165,7 +149,7 @@ func TestRepeatedToLikeEnds(t *testing.T) {
 }
 
 func TestMirroredBank(t *testing.T) {
-	s := sheetOf(t, twoBanks)
+	s := calctest.Built(t, twoBanks)
 	left, right := s.X.Branch["RL"], s.X.Branch["RR"]
 	if got := offer.LikeBanks(s, right); !slices.Equal(got, []int{left}) {
 		t.Fatalf("banks like RR's: %v", got)
@@ -187,7 +171,8 @@ func TestMirroredBank(t *testing.T) {
 		t.Errorf("%q\nwant %q", got, want)
 	}
 	// A plug without room refuses, and changes nothing.
-	small := sheetOf(t, strings.Replace(twoBanks, `"1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12"`, `"1", "2", "3"`, 1))
+	small := calctest.Built(t, strings.Replace(twoBanks, `"1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12"`, `"1", "2", "3"`,
+		1))
 	if same, _, err := offer.Mirrored(small, left, right); err == nil || same != small.H ||
 		!strings.Contains(err.Error(), "P1 has no free cavity") {
 		t.Errorf("%v", err)
@@ -196,7 +181,7 @@ func TestMirroredBank(t *testing.T) {
 
 // A repeated unit is a unit, and its layers hold it where the others are laid.
 func TestRepeatedUnit(t *testing.T) {
-	s := sheetOf(t, twoBanks+"[[unit]]\nid = \"C1\"\nwires = [\"101\", \"113\"]\nbuild = \"pair\"\n[[wire]]\nid = \"113\"\nfrom = "+
+	s := calctest.Built(t, twoBanks+"[[unit]]\nid = \"C1\"\nwires = [\"101\", \"113\"]\nbuild = \"pair\"\n[[wire]]\nid = \"113\"\nfrom = "+
 		"\"P1:5\"\nto = \"INJ1:2\"\nspec = \"AS22759/32\"\nsize = \"22\"\n")
 	_, _, err := offer.Repeated(s, s.X.Termination["INJ1"], s.X.Termination["INJ2"])
 	if err != nil {
@@ -209,7 +194,7 @@ func TestRepeatedUnit(t *testing.T) {
 }
 
 func TestLaidLike(t *testing.T) {
-	s := sheetOf(t, strings.ReplaceAll(`format = 1
+	s := calctest.Built(t, strings.ReplaceAll(`format = 1
 [[termination]]
 id = "A"
 cavities = ["1","2","3","4","5","6","7","8","9","10","11","12","13","14","15","16"]
@@ -273,7 +258,7 @@ func TestRepeatedWithACappedSpare(t *testing.T) {
 	text := strings.NewReplacer("id = \"INJ1\"\ncavities = [\"1\", \"2\"]", "id = \"INJ1\"\ncavities = [\"1\", \"2\", \"3\"]",
 		"id = \"INJ2\"\ncavities = [\"1\", \"2\"]", "id = \"INJ2\"\ncavities = [\"1\", \"2\", \"3\"]").Replace(twoBanks) +
 		"[[wire]]\nid = \"121\"\nfrom = \"INJ1:3\"\ncapped_at = \"J1\"\nspec = \"AS22759/32\"\nsize = \"22\"\nrole = \"spare\"\n"
-	s := sheetOf(t, text)
+	s := calctest.Built(t, text)
 	h, ids, err := offer.Repeated(s, s.X.Termination["INJ1"], s.X.Termination["INJ2"])
 	if err != nil || len(ids) != 3 {
 		t.Fatalf("%v, %v", ids, err)
@@ -292,7 +277,7 @@ func TestMirroredWithACappedSpare(t *testing.T) {
 		text = strings.Replace(text, "id = \""+id+"\"\ncavities = [\"1\", \"2\"]", "id = \""+id+"\"\ncavities = [\"1\", \"2\", \"3\"]", 1)
 	}
 	text += "[[wire]]\nid = \"121\"\nfrom = \"INJ1:3\"\ncapped_at = \"JL\"\nspec = \"AS22759/32\"\nsize = \"22\"\nrole = \"spare\"\n"
-	s := sheetOf(t, text)
+	s := calctest.Built(t, text)
 	h, ids, err := offer.Mirrored(s, s.X.Branch["RL"], s.X.Branch["RR"])
 	if err != nil {
 		t.Fatal(err)

@@ -1,4 +1,4 @@
-package calc_test
+package threading_test
 
 import (
 	"slices"
@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/calctest"
 	"contralay/calc/phase/threading"
 	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
@@ -18,7 +19,7 @@ import (
 // sheet says so; every sheath, boot and end stands in the list once.
 func TestThreadingFits(t *testing.T) {
 	for _, name := range []string{"demo", "whole", "feeds", "trunk", "example"} {
-		s := laidFile(t, name)
+		s := calctest.Laid(t, name)
 		n := map[string]int{}
 		for _, th := range threading.Threading(s) {
 			n[string(th.What)+" "+th.Of]++
@@ -50,7 +51,7 @@ func TestThreadingFits(t *testing.T) {
 // withTransition closes J1 of the demonstration with a part of the shop's own.
 func withTransition(t *testing.T, outlets []catalogue.Outlet) *sheet.Sheet {
 	t.Helper()
-	s := laidFile(t, "demo")
+	s := calctest.Laid(t, "demo")
 	h := *s.H
 	h.Breakouts = slices.Clone(h.Breakouts)
 	h.Breakouts[s.X.Breakout["J1"]].Transition = model.Some("own-1")
@@ -77,7 +78,7 @@ func outletsFor(s *sheet.Sheet, by unit.Ratio) []catalogue.Outlet {
 // breakout: bare, the tails there gather to less than in their sheaths. One that is too
 // narrow stops, by name; one with a leg too many, too.
 func TestTransitionOrder(t *testing.T) {
-	bare := laidFile(t, "demo")
+	bare := calctest.Laid(t, "demo")
 	s := withTransition(t, outletsFor(bare, 1.4))
 	list := threading.Threading(s)
 	at := func(what, of string) int {
@@ -97,22 +98,23 @@ func TestTransitionOrder(t *testing.T) {
 	if g := threading.Gathered(s, beyond); g <= rail.OverMM*unit.Millimetre(s.Limits.ZoneLump) {
 		t.Errorf("sheathed they gather to %v, bare to %v", g, rail.OverMM*unit.Millimetre(s.Limits.ZoneLump))
 	}
-	if g, ok := snag(s, "transition.slide", ""); ok {
+	if g, ok := calctest.Snag(s, "transition.slide", ""); ok {
 		t.Error(g.Says)
 	}
 	tight := withTransition(t, outletsFor(bare, 0.9))
-	if g, ok := snag(tight, "transition.slide", "J1"); !ok || g.Level != sheet.Stop || !strings.Contains(g.Says, "own-1 does not pass") {
+	if g, ok := calctest.Snag(tight, "transition.slide", "J1"); !ok || g.Level != sheet.Stop ||
+		!strings.Contains(g.Says, "own-1 does not pass") {
 		t.Errorf("%+v", g)
 	}
-	if g, ok := snag(withTransition(t, outletsFor(bare, 1.4)[:3]), "transition.outlets", "J1"); !ok || g.Level != sheet.Stop {
+	if g, ok := calctest.Snag(withTransition(t, outletsFor(bare, 1.4)[:3]), "transition.outlets", "J1"); !ok || g.Level != sheet.Stop {
 		t.Errorf("%+v", g)
 	}
-	if g, ok := snag(withTransition(t, outletsFor(bare, 1.01)), "transition.stretch", "J1"); !ok || g.Level != sheet.Note {
+	if g, ok := calctest.Snag(withTransition(t, outletsFor(bare, 1.01)), "transition.stretch", "J1"); !ok || g.Level != sheet.Note {
 		t.Errorf("filled past four fifths: %+v", g)
 	}
 	loose := outletsFor(bare, 1.4)
 	loose[1].RecoveredMM = loose[1].ExpandedMM * 0.9
-	if g, ok := snag(withTransition(t, loose), "transition.grip", "J1"); !ok || g.Level != sheet.Stop {
+	if g, ok := calctest.Snag(withTransition(t, loose), "transition.grip", "J1"); !ok || g.Level != sheet.Stop {
 		t.Errorf("loose: %+v", g)
 	}
 }
@@ -129,7 +131,7 @@ func TestGathered(t *testing.T) {
 // What comes over a tail is in the order of the whole list, from the trunk outward, and
 // ends with its contacts.
 func TestTailOf(t *testing.T) {
-	s := laidFile(t, "whole")
+	s := calctest.Laid(t, "whole")
 	var got []string
 	for _, th := range threading.TailOf(s, "RRW1") {
 		got = append(got, string(th.What)+" "+th.Of)

@@ -1,10 +1,11 @@
-package calc_test
+package current_test
 
 import (
 	"strings"
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/calctest"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
@@ -13,7 +14,7 @@ import (
 // fed is wires from A to Z, "size amps" each, with feeds and a supply.
 func fed(t testing.TB, wires []string, feeds string) *sheet.Sheet {
 	t.Helper()
-	s := loaded(t, 40, "", wires, nil, feeds)
+	s := calctest.Carrying(t, 40, "", wires, nil, feeds)
 	h := *s.H
 	h.Head.SupplyV = model.Some[unit.Volt](13.8)
 	return calc.Complete(&h, s.Cat, nil)
@@ -79,7 +80,7 @@ wires = ["w0"]`, "feed.short", "than the conductor bears up to its rating: w0"},
 			if c.rule == "" && len(said) > 0 {
 				t.Errorf("said %q", said)
 			}
-			if g, ok := snag(s, c.rule, "F1"); c.rule != "" && (!ok || !strings.Contains(g.Says, c.says)) {
+			if g, ok := calctest.Snag(s, c.rule, "F1"); c.rule != "" && (!ok || !strings.Contains(g.Says, c.says)) {
 				t.Errorf("said %q, want %s: %s", said, c.rule, c.says)
 			}
 		})
@@ -92,17 +93,17 @@ wires = ["w0"]`, "feed.short", "than the conductor bears up to its rating: w0"},
 // wire.
 func TestNeverOpens(t *testing.T) {
 	s := fed(t, []string{"24 1.0\nreturn = \"w1\"", "24 1.0"}, feed("device = \"blade\"\namps = 3.0\nwires = [\"w0\"]\n"))
-	if g, ok := snag(s, "feed.never", ""); ok {
+	if g, ok := calctest.Snag(s, "feed.never", ""); ok {
 		t.Errorf("one metre: %s", g.Says)
 	}
 	h := s.H.EditBranch(0, func(b *model.Branch) { b.LengthMM = 20_000 })
 	s = calc.Build(h, s.Cat, nil)
-	if g, ok := snag(s, "feed.never", "F1"); !ok || !strings.Contains(g.Says, "it takes 4.1 A: w0 (2.6 A), w1 (2.6 A)") {
+	if g, ok := calctest.Snag(s, "feed.never", "F1"); !ok || !strings.Contains(g.Says, "it takes 4.1 A: w0 (2.6 A), w1 (2.6 A)") {
 		t.Errorf("20 m: %+v", g)
 	}
 	weak := *h.EditBranch(0, func(b *model.Branch) { b.LengthMM = 1000 })
 	weak.Head.ShortA = model.Some[unit.Ampere](4)
-	if _, ok := snag(calc.Build(&weak, s.Cat, nil), "feed.never", "F1"); !ok {
+	if _, ok := calctest.Snag(calc.Build(&weak, s.Cat, nil), "feed.never", "F1"); !ok {
 		t.Error("4 A of dead short open a 3 A blade")
 	}
 }
@@ -113,18 +114,18 @@ func TestNeverOpens(t *testing.T) {
 func TestJoinedOutputs(t *testing.T) {
 	one := feed("device = \"electronic\"\namps = 12.0\noutputs = 2\ntrip_s = 0.002\nwires = [\"w0\", \"w1\"]\n")
 	s := fed(t, []string{"14 8.0", "14 8.0"}, one)
-	if g, ok := snag(s, "feed.load", "F1"); ok {
+	if g, ok := calctest.Snag(s, "feed.load", "F1"); ok {
 		t.Error(g.Says)
 	}
 	if g := s.Wires[0].Guard; g.Amps != 12 || g.By != 0 {
 		t.Errorf("leg: %+v", g)
 	}
 	s = fed(t, []string{"14 10.0", "14 10.0"}, one)
-	if g, ok := snag(s, "feed.load", "F1"); !ok || !strings.Contains(g.Says, "carries 20 A of 24 A: 19.2 A at most") {
+	if g, ok := calctest.Snag(s, "feed.load", "F1"); !ok || !strings.Contains(g.Says, "carries 20 A of 24 A: 19.2 A at most") {
 		t.Errorf("%+v", g)
 	}
 	s = fed(t, []string{"24 3.0", "24 3.0"}, one)
-	if g, ok := snag(s, "feed.wire", "F1"); !ok || !strings.Contains(g.Says, "w0 (") || !strings.Contains(g.Says, "w1 (") {
+	if g, ok := calctest.Snag(s, "feed.wire", "F1"); !ok || !strings.Contains(g.Says, "w0 (") || !strings.Contains(g.Says, "w1 (") {
 		t.Errorf("two thin legs that share 6 A: %+v", s.Snags)
 	}
 }
@@ -176,7 +177,7 @@ from = "J1"
 to = "Z"
 length_mm = 500.0
 `
-	s := sheetOf(t, text)
+	s := calctest.Built(t, text)
 	s = calc.Complete(s.H, s.Cat, s)
 	for id, want := range map[string]struct {
 		amps unit.Ampere
@@ -187,7 +188,7 @@ length_mm = 500.0
 			t.Errorf("%s: %+v, want %+v", id, g, want)
 		}
 	}
-	if _, ok := snag(s, "feed.none", "back"); ok {
+	if _, ok := calctest.Snag(s, "feed.none", "back"); ok {
 		t.Error("a wire behind a load was called unprotected")
 	}
 }
@@ -206,19 +207,19 @@ func TestOutputsThatAreNone(t *testing.T) {
 		{"fuses side by side", "device = \"blade\"\namps = 10.0\noutputs = 2\nwires = [\"w0\", \"w1\"]\n", 8, true},
 	} {
 		s := fed(t, []string{"14 1.0", "14 1.0"}, feed(c.feed))
-		if _, said := snag(s, "feed.outputs", "F1"); said != c.said || s.Feeds[0].Most != c.most {
+		if _, said := calctest.Snag(s, "feed.outputs", "F1"); said != c.said || s.Feeds[0].Most != c.most {
 			t.Errorf("%s: may carry %v, said %v", c.name, s.Feeds[0].Most, said)
 		}
 	}
 	s := fed(t, []string{"12 36.0\non_s = 1.5\nperiod_s = 60.0\nrest_a = 11.0"},
 		feed("device = \"blade\"\namps = 10.0\nwires = [\"w0\"]\n"))
-	if _, a := snag(s, "feed.load", "F1"); !a {
+	if _, a := calctest.Snag(s, "feed.load", "F1"); !a {
 		t.Error("the load is not told")
 	}
-	if _, b := snag(s, "feed.start", "F1"); !b {
+	if _, b := calctest.Snag(s, "feed.start", "F1"); !b {
 		t.Error("the start is not told")
 	}
-	if _, c := snag(fed(t, []string{"14 1.0"}, feed("device = \"blade\"\namps = 10.0\n")), "feed.empty", "F1"); !c {
+	if _, c := calctest.Snag(fed(t, []string{"14 1.0"}, feed("device = \"blade\"\namps = 10.0\n")), "feed.empty", "F1"); !c {
 		t.Error("a feed of nothing is not told")
 	}
 }

@@ -1,4 +1,4 @@
-package calc_test
+package why_test
 
 import (
 	"math"
@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/calctest"
 	"contralay/calc/phase/bundle"
 	"contralay/calc/phase/current"
 	overphase "contralay/calc/phase/over"
@@ -112,7 +113,7 @@ func everyFigure(s *sheet.Sheet) (out []why.Figure) {
 		}
 		for n, k := range current.AllWires(&fd) {
 			v := current.ShortOf(s, i, n, k)
-			put(fd.Known && v.Far > 0, why.Figure{What: "short.far", Of: id, Part: s.H.Wires[k].ID})
+			put(fd.Known && fd.Far[n] > 0, why.Figure{What: "short.far", Of: id, Part: s.H.Wires[k].ID})
 			put(fd.Known && v.Known, why.Figure{What: "short.lets", Of: id, Part: s.H.Wires[k].ID})
 			put(fd.Known && v.Known, why.Figure{What: "short.bears", Of: id, Part: s.H.Wires[k].ID})
 		}
@@ -164,7 +165,7 @@ func TestEveryFigureIsExplained(t *testing.T) {
 	}
 	met := map[string]int{}
 	for _, name := range []string{"testdata/example.toml", "testdata/trunk.toml", "testdata/feeds.toml", "cmd/contralay/demo.toml"} {
-		d, err := file.Load(filepath.Join("..", name))
+		d, err := file.Load(filepath.Join("..", "..", "..", name))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -220,15 +221,7 @@ func TestEveryFigureIsExplained(t *testing.T) {
 
 // An explanation is of its inputs: change one and it comes to something else.
 func TestExplanationsHangOnTheirInputs(t *testing.T) {
-	cat, err := catalogue.Default()
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := file.Load(filepath.Join("..", "testdata", "example.toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	s := calc.Complete(&d.Harness, cat, nil)
+	s := calctest.Laid(t, "example")
 	e := why.Explainer{Sheet: s, Known: map[why.Figure]*why.Why{}}
 	for _, f := range everyFigure(s) {
 		w, ok := e.Why(f)
@@ -252,15 +245,7 @@ func TestExplanationsHangOnTheirInputs(t *testing.T) {
 
 // What it says would change a figure most does so.
 func TestMost(t *testing.T) {
-	cat, err := catalogue.Default()
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := file.Load(filepath.Join("..", "testdata", "example.toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	s := calc.Complete(&d.Harness, cat, nil)
+	s := calctest.Laid(t, "example")
 	for _, c := range []struct {
 		f    why.Figure
 		want string
@@ -275,10 +260,10 @@ func TestMost(t *testing.T) {
 		}
 	}
 	over := func(size string) float64 { // with 1 % more of one size
-		for k, w := range d.Harness.Wires {
+		for k, w := range s.H.Wires {
 			if w.Size == size {
-				h := d.Harness.SetReel(w.Spec, size, 1.01*s.Wires[k].Dia.Nominal)
-				return float64(calc.Build(h, cat, nil).Branches[0].OverMM)
+				h := s.H.SetReel(w.Spec, size, 1.01*s.Wires[k].Dia.Nominal)
+				return float64(calc.Build(h, s.Cat, nil).Branches[0].OverMM)
 			}
 		}
 		return 0

@@ -1,4 +1,4 @@
-package calc_test
+package ends_test
 
 import (
 	"fmt"
@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/calctest"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
@@ -27,7 +28,7 @@ func spliced(t testing.TB, feed, branch string, n int, keys string) *sheet.Sheet
 	}
 	b.WriteString("[[branch]]\nid = \"T1\"\nfrom = \"A\"\nto = \"J1\"\nlength_mm = 900.0\n[[branch]]\nid = \"L1\"\nfrom = \"J1\"\nto = " +
 		"\"Z\"\nlength_mm = 900.0\n")
-	s := sheetOf(t, b.String())
+	s := calctest.Built(t, b.String())
 	return calc.Complete(s.H, s.Cat, s)
 }
 
@@ -37,7 +38,7 @@ func spliced(t testing.TB, feed, branch string, n int, keys string) *sheet.Sheet
 func TestSpliceBarrels(t *testing.T) {
 	for _, part := range []string{"AS81824/1-2", "AS81824/1-3"} {
 		s := spliced(t, "20", "22", 4, `part = "`+part+`"`)
-		g, ok := snag(s, "splice.barrel", "S1")
+		g, ok := calctest.Snag(s, "splice.barrel", "S1")
 		if !ok || g.Level != sheet.Warn {
 			t.Fatalf("%s: %+v", part, s.Snags)
 		}
@@ -50,7 +51,7 @@ func TestSpliceBarrels(t *testing.T) {
 	}
 	for _, c := range []struct{ feed, part string }{{"18", `part = "AS81824/1-3"`}, {"20", `part = "stub-3"`}, {"20", ""}} {
 		s := spliced(t, c.feed, "22", 4, c.part)
-		if g, ok := snag(s, "splice.barrel", ""); ok {
+		if g, ok := calctest.Snag(s, "splice.barrel", ""); ok {
 			t.Errorf("%s, %s: %s", c.feed, c.part, g.Says)
 		}
 		if p := s.Splices[0]; !p.Fits || c.part == "" && p.Part != "stub-3" {

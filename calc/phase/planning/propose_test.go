@@ -1,4 +1,4 @@
-package calc_test
+package planning_test
 
 import (
 	"fmt"
@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/calctest"
 	"contralay/calc/formula/lay"
 	"contralay/calc/phase/bundle"
 	"contralay/calc/phase/planning"
@@ -16,30 +17,9 @@ import (
 	"contralay/model/unit"
 )
 
-// bare is a harness of n wires of one size along one branch, with what the branch
-// says beside its ends; cavities is how many each end has.
-func bare(n int, size, branch string, cavities ...int) string {
-	var b strings.Builder
-	b.WriteString("format = 1\n")
-	for _, id := range []string{"A", "Z"} {
-		fmt.Fprintf(&b, "[[termination]]\nid = %q\n", id)
-		if len(cavities) > 0 {
-			var c []string
-			for k := range cavities[0] {
-				c = append(c, fmt.Sprintf("%q", fmt.Sprint(k)))
-			}
-			fmt.Fprintf(&b, "cavities = [%s]\n", strings.Join(c, ", "))
-		}
-	}
-	for i := range n {
-		fmt.Fprintf(&b, "[[wire]]\nid = \"%d\"\nfrom = \"A:%d\"\nto = \"Z:%d\"\nspec = \"AS22759/32\"\nsize = %q\n", i, i, i, size)
-	}
-	return b.String() + "[[branch]]\nid = \"T1\"\nfrom = \"A\"\nto = \"Z\"\n" + branch
-}
-
 // A leg of five on 90 mm is twisted and takes no rod.
 func TestFiveOnAShortLeg(t *testing.T) {
-	s := calc.Complete(parse(t, bare(5, "22", "length_mm = 90.0\n")), entries(t), nil)
+	s := calc.Complete(calctest.Parse(t, calctest.OneSize(5, "22", "length_mm = 90.0\n")), calctest.Catalogue(t), nil)
 	if b := &s.Branches[0]; b.Make != model.MakeTwisted || s.Totals.Fillers != 0 || len(b.Layers) != 1 {
 		t.Errorf("make %s, %d fillers, %d layers", b.Make, s.Totals.Fillers, len(b.Layers))
 	}
@@ -68,13 +48,13 @@ func fork() string {
 // What leaves together lies side by side: in a layer of both tails each is one arc,
 // and the bundle is at most 0.02 mm thicker than in zig-zag.
 func TestTwoTailsAreTwoArcs(t *testing.T) {
-	h := parse(t, fork()).EditBranch(0, func(b *model.Branch) {
+	h := calctest.Parse(t, fork()).EditBranch(0, func(b *model.Branch) {
 		one := model.Layer{Of: []string{"8"}}
 		in := model.Layer{Of: []string{"9", "10", "11", "12", "13"}, Fillers: model.Some(1)}
 		out := model.Layer{Of: []string{"14", "15", "0", "1", "2", "3", "4", "5", "6", "7"}}
 		b.Layers = []model.Layer{one, in, out}
 	})
-	s := calc.Complete(h, entries(t), nil)
+	s := calc.Complete(h, calctest.Catalogue(t), nil)
 	l := s.Branches[0].Layers[2]
 	turns := 0
 	for k, m := range l.Members {
@@ -98,7 +78,7 @@ func TestTwoTailsAreTwoArcs(t *testing.T) {
 
 // Where nothing is laid, what leaves first has nothing over it that leaves later.
 func TestLeaversLieOutside(t *testing.T) {
-	s := calc.Complete(parse(t, fork()), entries(t), nil)
+	s := calc.Complete(calctest.Parse(t, fork()), calctest.Catalogue(t), nil)
 	if b := &s.Branches[0]; b.Buried != 0 {
 		t.Errorf("%d buried", b.Buried)
 	}
@@ -107,8 +87,8 @@ func TestLeaversLieOutside(t *testing.T) {
 // A trunk of 42 things: two shielded pairs and a bare one go to the centre, and no
 // early leaver lies under a wire that runs on.
 func TestTrunkOfFortyTwo(t *testing.T) {
-	h := load(t, "trunk.toml")
-	s := calc.Complete(h, entries(t), nil)
+	h := calctest.Load(t, "trunk.toml")
+	s := calc.Complete(h, calctest.Catalogue(t), nil)
 	b := &s.Branches[0]
 	if n := len(b.Components); n != 42 {
 		t.Fatalf("%d things to lay", n)
@@ -139,8 +119,8 @@ func TestTrunkOfFortyTwo(t *testing.T) {
 // The builder lays all 27 x 22 in one outer layer over 8 x 20 and 4 x 16: that is
 // tight, 0.06 mm proud, a note and no refusal.
 func TestTwentySevenAreTight(t *testing.T) {
-	h := load(t, "trunk.toml")
-	s := calc.Build(h, entries(t), nil)
+	h := calctest.Load(t, "trunk.toml")
+	s := calc.Build(h, calctest.Catalogue(t), nil)
 	layers := []model.Layer{{Of: []string{"U1", "U2", "U3"}}, {}, {}}
 	for _, id := range s.Branches[0].Components[3:] {
 		k := 1
@@ -149,17 +129,17 @@ func TestTwentySevenAreTight(t *testing.T) {
 		}
 		layers[k].Of = append(layers[k].Of, id)
 	}
-	s = calc.Complete(h.EditBranch(0, func(b *model.Branch) { b.Layers = layers }), entries(t), nil)
+	s = calc.Complete(h.EditBranch(0, func(b *model.Branch) { b.Layers = layers }), calctest.Catalogue(t), nil)
 	l := s.Branches[0].Layers[2]
 	if len(l.Members) != 27 {
 		t.Fatalf("%d in the outer layer", len(l.Members))
 	}
-	near(t, "proud", float64(l.ProudMM), 0.06, 0.005)
-	if g, ok := has(s, "layer.tight", "T1"); !ok || g.Level != sheet.Note || !strings.Contains(g.Says, "0.06 mm proud") {
+	calctest.Near(t, "proud", float64(l.ProudMM), 0.06, 0.005)
+	if g, ok := calctest.Snag(s, "layer.tight", "T1"); !ok || g.Level != sheet.Note || !strings.Contains(g.Says, "0.06 mm proud") {
 		t.Errorf("%v %+v", ok, g)
 	}
 	for _, rule := range []string{"layer.close", "layer.full"} {
-		if g, ok := has(s, rule, "T1"); ok {
+		if g, ok := calctest.Snag(s, rule, "T1"); ok {
 			t.Errorf("refused: %+v", g)
 		}
 	}
@@ -170,9 +150,9 @@ func TestTwentySevenAreTight(t *testing.T) {
 // Taken, every spare has its cavities. With two free it offers no third.
 func TestSparesArePartOfTheSearch(t *testing.T) {
 	for _, c := range []struct{ cavities, wanted, spares int }{{19, 3, 3}, {19, 2, 2}, {18, 3, 2}, {16, 3, 0}, {19, 0, 0}} {
-		h := parse(t, strings.Replace(bare(16, "22", "length_mm = 400.0\n", c.cavities), "format = 1\n",
+		h := calctest.Parse(t, strings.Replace(calctest.OneSize(16, "22", "length_mm = 400.0\n", c.cavities), "format = 1\n",
 			fmt.Sprintf("format = 1\n[rules]\nspares_wanted = %d\n", c.wanted), 1))
-		s := calc.Complete(h, entries(t), nil)
+		s := calc.Complete(h, calctest.Catalogue(t), nil)
 		if n := s.Totals.Spares; n != 0 {
 			t.Errorf("%+v: proposed with %d spares that the file does not have", c, n)
 		}
@@ -182,7 +162,7 @@ func TestSparesArePartOfTheSearch(t *testing.T) {
 			if len(o.Spares) == 0 {
 				continue
 			}
-			with := calc.Complete(planning.Laid(s, h, 0, o), entries(t), nil)
+			with := calc.Complete(planning.Laid(s, h, 0, o), calctest.Catalogue(t), nil)
 			if with.Totals.Spares != len(o.Spares) || sheet.Worst(with.Snags)[0].Level == sheet.Stop {
 				t.Errorf("%+v: %d spares laid of %d; %+v", c, with.Totals.Spares, len(o.Spares), sheet.Worst(with.Snags)[0])
 			}
@@ -191,8 +171,9 @@ func TestSparesArePartOfTheSearch(t *testing.T) {
 			t.Errorf("%+v: offers %d spares", c, most)
 		}
 	}
-	h := parse(t, strings.Replace(bare(16, "22", "length_mm = 400.0\n", 19), "format = 1\n", "format = 1\n[rules]\nspares_wanted = 3\n", 1))
-	s := calc.Complete(h, entries(t), nil)
+	h := calctest.Parse(t, strings.Replace(calctest.OneSize(16, "22", "length_mm = 400.0\n", 19), "format = 1\n",
+		"format = 1\n[rules]\nspares_wanted = 3\n", 1))
+	s := calc.Complete(h, calctest.Catalogue(t), nil)
 	if o := s.Proposals[bundle.PlanKey(s, 0)].Options[0]; len(o.Spares) != 3 || len(o.Layers) != 3 || len(o.Layers[2].Of) != 9 {
 		t.Errorf("first option %+v", o)
 	}
@@ -213,7 +194,7 @@ func someTrunk(t testing.TB, rng *rand.Rand) *model.Harness {
 		f := strings.Fields(r)
 		fmt.Fprintf(&b, "[[branch]]\nid = %q\nfrom = %q\nto = %q\nlength_mm = 300\n", f[0], f[1], f[2])
 	}
-	return parse(t, b.String())
+	return calctest.Parse(t, b.String())
 }
 
 // firstOption is the best a branch can be, and whether anything can.
@@ -232,7 +213,7 @@ func TestPinsAndLocks(t *testing.T) {
 	rng := rand.New(rand.NewPCG(5, 5))
 	for range 60 {
 		h := someTrunk(t, rng).EditBranch(0, func(b *model.Branch) { b.LeaversOut = model.Some(false) })
-		s := calc.Complete(h, entries(t), nil)
+		s := calc.Complete(h, calctest.Catalogue(t), nil)
 		if s.Branches[0].Make != model.MakeLaid {
 			continue
 		}
@@ -249,7 +230,7 @@ func TestPinsAndLocks(t *testing.T) {
 		}
 		at := slices.IndexFunc(pinned.Branches[0].Layers, func(l model.Layer) bool { return slices.Contains(l.Of, id) })
 		pinned = pinned.EditBranch(0, func(b *model.Branch) { b.Layers[at].Pinned = []string{id} })
-		with := calc.Build(pinned, entries(t), nil)
+		with := calc.Build(pinned, calctest.Catalogue(t), nil)
 		for n, o := range planning.Propose(with, 0).Options {
 			if !slices.Contains(o.Layers[at].Of, id) {
 				t.Errorf("an option moves %s, pinned to layer %d", id, at)
@@ -260,7 +241,7 @@ func TestPinsAndLocks(t *testing.T) {
 		}
 		locked := pinned.EditBranch(0, func(b *model.Branch) { b.Layers[at].Locked, b.Layers[at].Pinned = model.Some(true), nil })
 		now := locked.Branches[0].Layers
-		for _, o := range planning.Propose(calc.Build(locked, entries(t), nil), 0).Options {
+		for _, o := range planning.Propose(calc.Build(locked, calctest.Catalogue(t), nil), 0).Options {
 			a, z := slices.Sorted(slices.Values(now[at].Of)), slices.Sorted(slices.Values(o.Layers[at].Of))
 			if !slices.Equal(a, z) || o.Layers[at].Fillers.V != now[at].Fillers.V || (len(now)-len(o.Layers))%2 != 0 {
 				t.Errorf("layer %d is locked with %v of %d layers; an option has %v of %d", at, a, len(now), z, len(o.Layers))
@@ -271,10 +252,10 @@ func TestPinsAndLocks(t *testing.T) {
 
 // A wish changes nothing where it is kept already, nor any branch but its own.
 func TestWishesChangeWhatTheyName(t *testing.T) {
-	h := load(t, "trunk.toml")
-	s := calc.Complete(h, entries(t), nil)
+	h := calctest.Load(t, "trunk.toml")
+	s := calc.Complete(h, calctest.Catalogue(t), nil)
 	off := calc.Complete(h.EditBranch(0, func(b *model.Branch) { b.UnitsIn, b.LeaversOut = model.Some(false), model.Some(false) }),
-		entries(t), nil)
+		calctest.Catalogue(t), nil)
 	for i := range s.Branches {
 		if i > 0 && fmt.Sprint(s.Branches[i].Layers) != fmt.Sprint(off.Branches[i].Layers) {
 			t.Errorf("branch %s changed with the wishes of T1", s.H.Branches[i].ID)
@@ -283,8 +264,9 @@ func TestWishesChangeWhatTheyName(t *testing.T) {
 	rng := rand.New(rand.NewPCG(6, 6))
 	for range 20 {
 		h := someTrunk(t, rng)
-		free, ok := firstOption(calc.Build(h.EditBranch(0, func(b *model.Branch) { b.LeaversOut = model.Some(false) }), entries(t), nil))
-		with, _ := firstOption(calc.Build(h, entries(t), nil))
+		free, ok := firstOption(calc.Build(h.EditBranch(0, func(b *model.Branch) { b.LeaversOut = model.Some(false) }),
+			calctest.Catalogue(t), nil))
+		with, _ := firstOption(calc.Build(h, calctest.Catalogue(t), nil))
 		if ok && free.Buried == 0 && with.Plan.Over != free.Plan.Over {
 			t.Errorf("nothing is buried, yet the wish changes over from %v to %v", free.Plan.Over, with.Plan.Over)
 		}
@@ -292,7 +274,7 @@ func TestWishesChangeWhatTheyName(t *testing.T) {
 }
 
 func BenchmarkProposeTrunk(b *testing.B) {
-	s := calc.Build(load(b, "trunk.toml"), entries(b), nil)
+	s := calc.Build(calctest.Load(b, "trunk.toml"), calctest.Catalogue(b), nil)
 	for b.Loop() {
 		planning.Propose(s, 0)
 	}

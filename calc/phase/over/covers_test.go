@@ -1,52 +1,20 @@
-package calc_test
+package over_test
 
 import (
-	"fmt"
 	"math"
 	"slices"
 	"strings"
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/calctest"
 	overphase "contralay/calc/phase/over"
 	"contralay/calc/phase/threading"
-	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
-
-// ringed is wires of one size and diameter on a branch of a length, laid in rings of so
-// many.
-func ringed(t *testing.T, over, tol unit.Millimetre, length float64, rings []int, more, branch string) *sheet.Sheet {
-	t.Helper()
-	var b strings.Builder
-	b.WriteString("format = 1\n" + more + "\n[[termination]]\nid = \"Q\"\n")
-	if !strings.Contains(more, `id = "P"`) {
-		b.WriteString("[[termination]]\nid = \"P\"\n")
-	}
-	layers, k := "", 0
-	for _, n := range rings {
-		var of []string
-		for range n {
-			fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"P:%d\"\nto = \"Q:%d\"\nspec = \"own\"\nsize = \"16\"\n", k, k, k)
-			of = append(of, fmt.Sprintf("\"w%d\"", k))
-			k++
-		}
-		layers += "  [[branch.layer]]\n  of = [" + strings.Join(of, ", ") + "]\n"
-	}
-	make := "laid"
-	if len(rings) == 1 {
-		make = "twisted"
-	}
-	fmt.Fprintf(&b, "[[branch]]\nid = \"T\"\nfrom = \"P\"\nto = \"Q\"\nlength_mm = %v\nmake = %q\n%s%s", length, make, branch, layers)
-	s := sheetOf(t, b.String())
-	own := catalogue.Wire{Spec: "own", Size: "16", OverMM: over, TolMM: tol, RatedC: 150,
-		Origin: catalogue.Origin{Source: "measured", Standing: catalogue.House}}
-	cat := catalogue.Merge(s.Cat, &catalogue.Catalogue{Wires: map[catalogue.WireKey]catalogue.Wire{{Spec: "own", Size: "16"}: own}})
-	return calc.Build(s.H, cat, nil)
-}
 
 // choice is what is said of one tube for branch 0.
 func choice(t *testing.T, s *sheet.Sheet, id string) sheet.Choice {
@@ -65,7 +33,7 @@ func choice(t *testing.T, s *sheet.Sheet, id string) sheet.Choice {
 // (88 % of its bore), 25.4 grips by 1.09 only; with every wire at its largest 19.0 is tight
 // and the sheet says so. Worked out from the published bores by hand.
 func TestThirtyOfTwo(t *testing.T) {
-	s := ringed(t, 2.0, 0.1, 500, []int{1, 6, 12, 11}, "", "")
+	s := calctest.Ringed(t, 2.0, 0.1, 500, []int{1, 6, 12, 11}, "", "")
 	b := &s.Branches[0]
 	if math.Abs(float64(b.OverMM)-14.05) > 0.01 || math.Abs(float64(overphase.FloorMM(s, 0))-10.95) > 0.01 {
 		t.Errorf("over %v, floor %v; want 14.05, 10.95", b.OverMM, overphase.FloorMM(s, 0))
@@ -86,8 +54,8 @@ func TestThirtyOfTwo(t *testing.T) {
 	if g := choice(t, s, "AS23053/16 25.4").Verdict.GripRatio; math.Abs(float64(g)-1.09) > 0.005 {
 		t.Errorf("25.4 grips by %v", g)
 	}
-	s = ringed(t, 2.0, 0.2, 500, []int{1, 6, 12, 11}, "", "")
-	if g, ok := snag(s, "sheath.stretch", "T"); !ok || g.Level != sheet.Note ||
+	s = calctest.Ringed(t, 2.0, 0.2, 500, []int{1, 6, 12, 11}, "", "")
+	if g, ok := calctest.Snag(s, "sheath.stretch", "T"); !ok || g.Level != sheet.Note ||
 		!strings.Contains(g.Says, "where every wire is at its largest") {
 		t.Errorf("19.0 at the largest: %+v", s.Snags)
 	}
@@ -98,7 +66,7 @@ func TestThirtyOfTwo(t *testing.T) {
 // centre, is 402 long when shrunk and cut 450 (446, up to the next 10).
 func TestSheathOfFourFifty(t *testing.T) {
 	const more = "[[termination]]\nid = \"P\"\nboot = \"boot-straight-10\"\n[[breakout]]\nid = \"J\"\ntransition = \"own-1\"\n"
-	s := ringed(t, 1.09, 0.05, 300, []int{1, 6}, more, "")
+	s := calctest.Ringed(t, 1.09, 0.05, 300, []int{1, 6}, more, "")
 	h := *s.H
 	h.Branches = []model.Branch{h.Branches[0], {ID: "L", From: "J", To: "Q", LengthMM: 100}}
 	h.Branches[0].To, h.Branches[0].LengthMM = "J", 450
@@ -111,17 +79,15 @@ func TestSheathOfFourFifty(t *testing.T) {
 	}
 }
 
-const tenPack = "  [[branch.cover]]\n  what = %q\n%s"
-
-func coverText(what, keys string) string { return fmt.Sprintf(tenPack, what, keys) }
-
 // Covers add up outward: a tape of 0.1 and a braid of 0.3 add 0.8 to the diameter, the
 // sheath is judged and shrunk on that, and a second sheath over a station on the first.
 func TestStack(t *testing.T) {
-	plain := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", "")
+	plain := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", "")
 	over := plain.Branches[0].OverMM
-	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", coverText("tape", "  thick_mm = 0.1\n")+coverText("braid", "  thick_mm = 0.3\n")+
-		coverText("sheath", "")+coverText("sheath", "  part = \"AS23053/16 12.7\"\n  from_mm = 100.0\n  to_mm = 200.0\n"))
+	s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "",
+		calctest.CoverText("tape", "  thick_mm = 0.1\n")+calctest.CoverText("braid", "  thick_mm = 0.3\n")+
+			calctest.CoverText("sheath", "")+calctest.CoverText("sheath",
+			"  part = \"AS23053/16 12.7\"\n  from_mm = 100.0\n  to_mm = 200.0\n"))
 	b := &s.Branches[0]
 	if len(b.Covers) != 3 {
 		t.Fatalf("%d covers beside the sheath", len(b.Covers))
@@ -155,14 +121,14 @@ func TestStack(t *testing.T) {
 		t.Errorf("threaded %v", order)
 	}
 	for rule, cover := range map[string]string{
-		"cover.slide": coverText("sheath", "") + coverText("sleeve", "  part = \"AS23053/16 4.8\"\n  from_mm = 100.0\n"),
-		"cover.loose": coverText("sheath", "") + coverText("sleeve", "  part = \"AS23053/16 50.8\"\n"),
-		"cover.tape":  coverText("braid", ""),
-		"cover.part":  coverText("sleeve", "  part = \"woven\"\n"),
-		"cover.place": coverText("tape", "  from_mm = 300.0\n  to_mm = 300.0\n"),
+		"cover.slide": calctest.CoverText("sheath", "") + calctest.CoverText("sleeve", "  part = \"AS23053/16 4.8\"\n  from_mm = 100.0\n"),
+		"cover.loose": calctest.CoverText("sheath", "") + calctest.CoverText("sleeve", "  part = \"AS23053/16 50.8\"\n"),
+		"cover.tape":  calctest.CoverText("braid", ""),
+		"cover.part":  calctest.CoverText("sleeve", "  part = \"woven\"\n"),
+		"cover.place": calctest.CoverText("tape", "  from_mm = 300.0\n  to_mm = 300.0\n"),
 	} {
-		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", cover)
-		if _, ok := snag(s, rule, "T"); !ok {
+		s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", cover)
+		if _, ok := calctest.Snag(s, rule, "T"); !ok {
 			t.Errorf("nothing by %s: %v", rule, s.Snags)
 		}
 	}
@@ -175,12 +141,13 @@ func TestStack(t *testing.T) {
 func TestSecondSheathLiesOnTheFirst(t *testing.T) {
 	const boot = "[[termination]]\nid = \"P\"\ninsert = \"18-32\"\nboot = \"boot-straight-18\"\nloop_mm = 4.0\n"
 	for _, what := range []string{"sheath", "sleeve"} {
-		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, boot, coverText("sheath", "")+coverText(what, "  part = \"AS23053/16 12.7\"\n"))
+		s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, boot,
+			calctest.CoverText("sheath", "")+calctest.CoverText(what, "  part = \"AS23053/16 12.7\"\n"))
 		b := &s.Branches[0]
 		if c := b.Covers[0]; b.Sheath.FromMM <= 15 || c.FromMM != b.Sheath.FromMM || c.ToMM != b.Sheath.ToMM {
 			t.Errorf("%s from %v to %v, the sheath from %v to %v", what, c.FromMM, c.ToMM, b.Sheath.FromMM, b.Sheath.ToMM)
 		}
-		if g, ok := snag(s, "cover.loose", "T"); ok {
+		if g, ok := calctest.Snag(s, "cover.loose", "T"); ok {
 			t.Errorf("%s: %+v", what, g)
 		}
 	}
@@ -188,10 +155,10 @@ func TestSecondSheathLiesOnTheFirst(t *testing.T) {
 		"  from_mm = 20.0\n  to_mm = 200.0\n": "cover.held", "  from_mm = 90.0\n  to_mm = 200.0\n": "",
 		"  from_mm = 20.0\n  to_mm = 120.0\n": "cover.loose",
 	} {
-		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "",
-			coverText("sheath", "  from_mm = 100.0\n")+coverText("sleeve", "  part = \"AS23053/16 12.7\"\n"+keys))
+		s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "",
+			calctest.CoverText("sheath", "  from_mm = 100.0\n")+calctest.CoverText("sleeve", "  part = \"AS23053/16 12.7\"\n"+keys))
 		for _, rule := range []string{"cover.held", "cover.loose"} {
-			if g, ok := snag(s, rule, "T"); ok != (rule == want) {
+			if g, ok := calctest.Snag(s, rule, "T"); ok != (rule == want) {
 				t.Errorf("%q: %s %v %+v", keys, rule, ok, g)
 			}
 		}
@@ -203,14 +170,14 @@ func TestSecondSheathLiesOnTheFirst(t *testing.T) {
 func TestBootLiesOnWhatIsThere(t *testing.T) {
 	const boot = "[[part]]\nid = \"boot-straight-18\"\ncable_recovered_mm = 9.0\n[[termination]]\nid = \"P\"\ninsert = \"18-32\"\nboot = " +
 		"\"boot-straight-18\"\nloop_mm = 4.0\n"
-	up := coverText("tape", "  thick_mm = 1.5\n")
+	up := calctest.CoverText("tape", "  thick_mm = 1.5\n")
 	for covers, want := range map[string]bool{
-		"": true, up + coverText("sheath", ""): false,
-		coverText("sheath", "") + coverText("sleeve", "  thick_mm = 1.0\n  from_mm = 200.0\n"): true,
-		coverText("sheath", "") + coverText("sleeve", "  thick_mm = 1.0\n"):                    false,
+		"": true, up + calctest.CoverText("sheath", ""): false,
+		calctest.CoverText("sheath", "") + calctest.CoverText("sleeve", "  thick_mm = 1.0\n  from_mm = 200.0\n"): true,
+		calctest.CoverText("sheath", "") + calctest.CoverText("sleeve", "  thick_mm = 1.0\n"):                    false,
 	} {
-		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, boot, covers)
-		if g, ok := snag(s, "boot.grip", "P"); ok != want {
+		s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, boot, covers)
+		if g, ok := calctest.Snag(s, "boot.grip", "P"); ok != want {
 			t.Errorf("%q: %v %+v, over the sheath %v", covers, ok, g, s.Branches[0].Sheath.Verdict.OverMM)
 		}
 	}
@@ -220,12 +187,13 @@ func TestBootLiesOnWhatIsThere(t *testing.T) {
 // of the sheath.
 func TestEveryTubeCounts(t *testing.T) {
 	const sleeve = "  part = \"AS23053/4 12.7\"\n"
-	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", "ambient_c = 145.0\n"+coverText("sheath", "  part = \"AS23053/13 9.5\"\n")+
-		coverText("sleeve", sleeve))
+	s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "",
+		"ambient_c = 145.0\n"+calctest.CoverText("sheath", "  part = \"AS23053/13 9.5\"\n")+
+			calctest.CoverText("sleeve", sleeve))
 	if len(overphase.Tubes(s, 0)) != 2 {
 		t.Fatalf("%d tubes: %v", len(overphase.Tubes(s, 0)), s.Snags)
 	}
-	if g, ok := snag(s, "hot.sheath", "T"); !ok || !strings.Contains(g.Says, "AS23053/4") {
+	if g, ok := calctest.Snag(s, "hot.sheath", "T"); !ok || !strings.Contains(g.Says, "AS23053/4") {
 		t.Errorf("the sleeve stands 135 and it is 145: %v", s.Snags)
 	}
 	if !slices.ContainsFunc(threading.Margins(s, 0),
@@ -237,7 +205,7 @@ func TestEveryTubeCounts(t *testing.T) {
 // From the end a sleeve comes on, everything on the way is passed: a splice, and what a
 // breakout's zone stands thicker by where it lies between two.
 func TestSleevePassesWhatASheathPasses(t *testing.T) {
-	s := laidFile(t, "whole")
+	s := calctest.Laid(t, "whole")
 	n := 0
 	for i := range s.Branches {
 		b := &s.Branches[i]
@@ -265,12 +233,12 @@ func TestCoverOutOfPlace(t *testing.T) {
 		"  from_mm = 500.0\n  to_mm = 600.0\n": "the branch is 400 mm long",
 	} {
 		for _, what := range []string{"sheath", "sleeve"} {
-			covers := coverText("sheath", keys)
+			covers := calctest.CoverText("sheath", keys)
 			if what == "sleeve" {
-				covers = coverText("sheath", "") + coverText("sleeve", "  part = \"AS23053/16 12.7\"\n"+keys)
+				covers = calctest.CoverText("sheath", "") + calctest.CoverText("sleeve", "  part = \"AS23053/16 12.7\"\n"+keys)
 			}
-			s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", covers)
-			g, ok := snag(s, "cover.place", "T")
+			s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", covers)
+			g, ok := calctest.Snag(s, "cover.place", "T")
 			if !ok || !strings.Contains(g.Says, want) {
 				t.Errorf("%s %q: %+v", what, keys, g)
 			}
@@ -286,9 +254,10 @@ func TestCoverOutOfPlace(t *testing.T) {
 // A second length of tube goes on where the first ends, and where one station is set the
 // other gives way to it.
 func TestOneStationSet(t *testing.T) {
-	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", coverText("sheath", "  part = \"AS23053/16 9.5\"\n  to_mm = 200.0\n")+
-		coverText("sheath", "  part = \"AS23053/16 9.5\"\n  from_mm = 200.0\n"))
-	if g, ok := snag(s, "cover.place", "T"); ok {
+	s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "",
+		calctest.CoverText("sheath", "  part = \"AS23053/16 9.5\"\n  to_mm = 200.0\n")+
+			calctest.CoverText("sheath", "  part = \"AS23053/16 9.5\"\n  from_mm = 200.0\n"))
+	if g, ok := calctest.Snag(s, "cover.place", "T"); ok {
 		t.Errorf("%+v", g)
 	}
 	if c := s.Branches[0].Covers[0]; c.FromMM != 200 || c.ToMM != 400 {
@@ -302,7 +271,7 @@ func TestSpliceHasALength(t *testing.T) {
 	at := func(one, two unit.Millimetre, to float64) sheet.Sheath {
 		more := "[[breakout]]\nid = \"J\"\n[[termination]]\nid = \"P\"\n[[splice]]\nid = \"S1\"\nat = \"J\"\ntoward = \"T\"\npart = " +
 			"\"stub-1\"\n[[splice]]\nid = \"S2\"\nat = \"J\"\ntoward = \"T\"\npart = \"stub-1\"\n"
-		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, more, "")
+		s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, more, "")
 		h := *s.H
 		h.Branches = append(slices.Clone(h.Branches), model.Branch{ID: "L", From: "J", To: "Q", LengthMM: 100})
 		h.Branches[0].To = "J"
@@ -337,12 +306,12 @@ func TestSpliceHasALength(t *testing.T) {
 // A boot whose size was read off it is advised on like a sheath.
 func TestBootAdvice(t *testing.T) {
 	const boot = "[[termination]]\nid = \"P\"\ninsert = \"18-32\"\nboot = \"boot-straight-18\"\nloop_mm = 4.0\n"
-	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, boot, "")
+	s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, boot, "")
 	d := s.Branches[0].Sheath.Verdict.OverMM
 	for read, want := range map[unit.Millimetre]bool{d / 1.05: true, d / 1.2: false} {
 		h := *s.H
 		h.Parts = []model.Part{{ID: "boot-straight-18", CableRecMM: model.Some(read)}}
-		if g, ok := snag(calc.Build(&h, s.Base, nil), "boot.gripslittle", "P"); ok != want || ok && g.Level != sheet.Note {
+		if g, ok := calctest.Snag(calc.Build(&h, s.Base, nil), "boot.gripslittle", "P"); ok != want || ok && g.Level != sheet.Note {
 			t.Errorf("read %v on %v: %v %+v", read, d, ok, g)
 		}
 	}
@@ -351,15 +320,19 @@ func TestBootAdvice(t *testing.T) {
 // A braid over a sheath lies on no wire; one over two tapes that meet neither.
 func TestBraidOnWhat(t *testing.T) {
 	for covers, want := range map[string]bool{
-		coverText("braid", ""):                           true,
-		coverText("sheath", "") + coverText("braid", ""): false,
-		coverText("tape", "  to_mm = 200.0\n") + coverText("tape", "  from_mm = 200.0\n") + coverText("braid", ""): false,
-		coverText("tape", "  to_mm = 200.0\n") + coverText("braid", ""):                                            true,
-		coverText("sheath", "  from_mm = 30.0\n  to_mm = 370.0\n") + coverText("braid", ""):                        false,
-		coverText("tape", "  thick_mm = 0.0\n") + coverText("braid", ""):                                           false,
+		calctest.CoverText("braid", ""):                                    true,
+		calctest.CoverText("sheath", "") + calctest.CoverText("braid", ""): false,
+		calctest.CoverText("tape", "  to_mm = 200.0\n") + calctest.CoverText("tape", "  from_mm = 200.0\n") + calctest.CoverText("braid",
+			""): false,
+		calctest.CoverText("tape", "  to_mm = 200.0\n") + calctest.CoverText("braid",
+			""): true,
+		calctest.CoverText("sheath", "  from_mm = 30.0\n  to_mm = 370.0\n") + calctest.CoverText("braid",
+			""): false,
+		calctest.CoverText("tape", "  thick_mm = 0.0\n") + calctest.CoverText("braid",
+			""): false,
 	} {
-		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", covers)
-		if g, ok := snag(s, "cover.tape", "T"); ok != want {
+		s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", covers)
+		if g, ok := calctest.Snag(s, "cover.tape", "T"); ok != want {
 			t.Errorf("%s: %v %+v", covers, ok, g)
 		}
 	}
@@ -372,7 +345,7 @@ func TestImpossibleParts(t *testing.T) {
 		"id = \"boot-straight-18\"\ncable_recovered_mm = 60.0\n": "the bore recovered is the lesser one",
 		"id = \"boot-straight-18\"\nlip_supplied_mm = 1.0\n":     "the bore recovered is the lesser one",
 	} {
-		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "[[part]]\n"+part, "")
+		s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "[[part]]\n"+part, "")
 		if i := slices.IndexFunc(s.Snags, func(g sheet.Snag) bool { return g.Rule == "part.size" && g.Level == sheet.Stop }); i < 0 ||
 			!strings.Contains(s.Snags[i].Says, want) {
 			t.Errorf("%s: %v", part, s.Snags)
@@ -384,59 +357,23 @@ func TestImpossibleParts(t *testing.T) {
 // written down is.
 func TestDefaultLoopIsNoFinding(t *testing.T) {
 	for keys, want := range map[string]bool{"": false, "loop_mm = 60.0\n": true} {
-		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "[[termination]]\nid = \"P\"\ninsert = \"8-35\"\nboot = \"boot-90-8\"\n"+keys, "")
+		s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "[[termination]]\nid = \"P\"\ninsert = \"8-35\"\nboot = \"boot-90-8\"\n"+
+			keys, "")
 		if l := overphase.LoopRoomOf(s, 0); l.Fits && want {
 			t.Fatalf("the loop fits: %+v", l)
 		}
-		if g, ok := snag(s, "loop.room", ""); ok != want {
+		if g, ok := calctest.Snag(s, "loop.room", ""); ok != want {
 			t.Errorf("%q: %v %+v", keys, ok, g)
 		}
-	}
-}
-
-// A sleeve clear of a transition goes on after it, and does not stop it; one beneath it
-// goes on before.
-func TestSleeveAfterTheTransition(t *testing.T) {
-	s := withTransition(t, outletsFor(laidFile(t, "demo"), 1.4))
-	done := 0
-	for _, k := range wires.Walked(s) {
-		if k.From != "J1" || s.H.Branches[k.Branch].LengthMM < 120 {
-			continue
-		}
-		done++
-		for far, want := range map[bool]bool{true: true, false: false} {
-			c := model.Cover{What: model.CoverSleeve, Part: model.Some("AS23053/16 25.4"), FromMM: model.Some[unit.Millimetre](80),
-				ToMM: model.Some[unit.Millimetre](100)}
-			if s.H.Branches[k.Branch].To == k.From {
-				c.FromMM, c.ToMM = model.Some(s.H.Branches[k.Branch].LengthMM-100), model.Some(s.H.Branches[k.Branch].LengthMM-80)
-			}
-			if !far {
-				c.FromMM, c.ToMM = model.Opt[unit.Millimetre]{}, model.Opt[unit.Millimetre]{}
-			}
-			n := calc.Build(s.H.EditBranch(k.Branch, func(b *model.Branch) { b.Covers = []model.Cover{{What: model.CoverSheath}, c} }),
-				s.Cat, s)
-			seen, after := false, false
-			for _, th := range threading.Threading(n) {
-				seen = seen || th.What == "transition" && th.Of == k.From
-				if th.What == "sleeve" {
-					after = seen
-				}
-			}
-			if after != want {
-				t.Errorf("%s, far %v: after its transition: %v", s.H.Branches[k.Branch].ID, far, after)
-			}
-		}
-	}
-	if done == 0 {
-		t.Fatal("no branch of the demonstration goes on from J1")
 	}
 }
 
 // A sleeve that begins where the sheath ends lies partly on the bare bundle: it must pass
 // the sheath only from the side it comes, and grip the bundle.
 func TestSleeveOnTheBareEnd(t *testing.T) {
-	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "",
-		coverText("sheath", "  to_mm = 200.0\n")+coverText("sleeve", "  part = \"AS23053/16 9.5\"\n  from_mm = 250.0\n  to_mm = 350.0\n"))
+	s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "",
+		calctest.CoverText("sheath", "  to_mm = 200.0\n")+calctest.CoverText("sleeve",
+			"  part = \"AS23053/16 9.5\"\n  from_mm = 250.0\n  to_mm = 350.0\n"))
 	b := &s.Branches[0]
 	if c := b.Covers[0]; math.Abs(float64(c.UnderMM-b.OverMM)) > 1e-9 || math.Abs(float64(c.PassMM-b.OverMM)) > 1e-9 {
 		t.Errorf("it lies on %v and passes %v; the bundle is %v", c.UnderMM, c.PassMM, b.OverMM)
@@ -448,22 +385,23 @@ func TestSleeveOnTheBareEnd(t *testing.T) {
 // stop each.
 func TestPlaceDecides(t *testing.T) {
 	vibrates := "environment = [\"vibration\"]\nsupported = true\n"
-	plain := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "[rules]\nfiller_stock_mm = [1.5]\nfiller_of = \"fluoropolymer\"\n", vibrates)
+	plain := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "[rules]\nfiller_stock_mm = [1.5]\nfiller_of = \"fluoropolymer\"\n",
+		vibrates)
 	for _, g := range plain.Snags {
 		if g.Level > sheet.Note {
 			t.Errorf("a plain loom: %+v", g)
 		}
 	}
-	thin := coverText("sheath", "  part = \"AS23053/16 thin 12.7\"\n")
+	thin := calctest.CoverText("sheath", "  part = \"AS23053/16 thin 12.7\"\n")
 	for branch, want := range map[string]bool{vibrates + thin: false, "environment = [\"vibration\"]\nsupported = false\n" + thin: true,
 		"environment = [\"vibration\"]\n" + thin: true, thin: false} {
-		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", branch)
-		if g, ok := snag(s, "sheath.thin", "T"); ok != want || ok && g.Level != sheet.Stop {
+		s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", branch)
+		if g, ok := calctest.Snag(s, "sheath.thin", "T"); ok != want || ok && g.Level != sheet.Stop {
 			t.Errorf("%s: %v, %+v", branch, ok, g)
 		}
 	}
 	for of, want := range map[string]int{"polyethylene": 1, "polyester": 0, "fluoropolymer": 0, "nylon": 0} {
-		s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 11}, "[rules]\nfiller_stock_mm = [1.2]\nfiller_of = \""+of+"\"\n", vibrates)
+		s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 11}, "[rules]\nfiller_stock_mm = [1.2]\nfiller_of = \""+of+"\"\n", vibrates)
 		h := s.H.EditBranch(0, func(b *model.Branch) {
 			b.Layers[2].Fillers, b.Layers[2].FillerMM = model.Some(1), model.Some[unit.Millimetre](1.2)
 		})
@@ -483,52 +421,11 @@ func TestPlaceDecides(t *testing.T) {
 	}
 }
 
-// What is read off a part takes the place of the catalogue's, and what hung on memory hangs
-// on it no longer; taken away again, memory is back.
-func TestReadOffThePart(t *testing.T) {
-	const boot = "[[termination]]\nid = \"P\"\ninsert = \"18-32\"\nboot = \"boot-straight-18\"\n"
-	s := ringed(t, 2.0, 0.1, 500, []int{1, 6}, boot, "")
-	g, ok := snag(s, "boot.grip", "P")
-	if !ok || g.Level != sheet.Warn {
-		t.Fatalf("by memory: %+v", g)
-	}
-	h := *s.H
-	h.Parts = []model.Part{{ID: "boot-straight-18", CableRecMM: model.Some[unit.Millimetre](5.5), LengthMM: model.Some[unit.Millimetre](70),
-		SuppliedMM: model.Some[unit.Millimetre](18.5)}}
-	n := calc.Build(&h, s.Base, s)
-	if g, ok := snag(n, "boot.grip", "P"); ok {
-		t.Errorf("it recovers to 5.5: %+v", g)
-	}
-	if b, _ := n.Cat.Boot("boot-straight-18"); b.CableRecoveredMM != 5.5 || b.LengthMM != 70 ||
-		b.From(b.Read.CableRecovered).Standing != catalogue.House || b.From(b.Read.CableSupplied).Standing != catalogue.Memory ||
-		!b.Read.Length {
-		t.Errorf("%+v", b)
-	}
-	wide := *s.H
-	wide.Parts = []model.Part{{ID: "boot-straight-18", CableRecMM: model.Some[unit.Millimetre](9)}}
-	if g, ok := snag(calc.Build(&wide, s.Base, n), "boot.grip", "P"); !ok || g.Level != sheet.Stop {
-		t.Errorf("read off and too wide: %+v", g)
-	}
-	back := calc.Build(s.H, s.Base, n)
-	if g, ok := snag(back, "boot.grip", "P"); !ok || g.Level != sheet.Warn {
-		t.Errorf("memory again: %+v", g)
-	}
-	wall := *s.H
-	wall.Parts = []model.Part{{ID: "AS23053/16 15.9", WallMM: model.Some[unit.Millimetre](1.4)}, {ID: "nobody"}}
-	n = calc.Build(&wall, s.Base, s)
-	if tube, _ := n.Cat.Tube("AS23053/16 15.9"); tube.WallMM != 1.4 || tube.WallStanding != catalogue.House {
-		t.Errorf("%+v", tube)
-	}
-	if _, ok := snag(n, "part.none", "nobody"); !ok {
-		t.Errorf("nothing of a part that nobody knows: %v", n.Snags)
-	}
-}
-
 // A boot of 39 mm recovered, within 10 %, measured 18.5 mm as supplied: nothing is said,
 // for no maker holds to the length as supplied.
 func TestSuppliedLengthSaysNothing(t *testing.T) {
 	const boot = "[[termination]]\nid = \"P\"\ninsert = \"8-35\"\nloop_mm = 5.0\nboot = \"boot-straight-8\"\n"
-	s := ringed(t, 1.2, 0.05, 300, []int{1, 6, 12}, boot, "")
+	s := calctest.Ringed(t, 1.2, 0.05, 300, []int{1, 6, 12}, boot, "")
 	h := *s.H
 	h.Parts = []model.Part{{ID: "boot-straight-8", SuppliedMM: model.Some[unit.Millimetre](18.5)}}
 	n := calc.Build(&h, s.Base, nil)
@@ -540,43 +437,12 @@ func TestSuppliedLengthSaysNothing(t *testing.T) {
 	}
 }
 
-// Joints of one mix are glued together; a part is not torn over two packs where it fits one.
-func TestMixes(t *testing.T) {
-	s := laidFile(t, "demo")
-	if threading.Glue(s) != nil || threading.Mixes(s) != nil {
-		t.Error("no adhesive is named and something is glued")
-	}
-	h := *s.H
-	h.Rules.Adhesive, h.Rules.PackJoints = model.Some("epoxy"), model.Some(4)
-	s = calc.Build(&h, s.Base, s)
-	joints := 0
-	for _, g := range threading.Glue(s) {
-		joints += len(g.Joints)
-	}
-	if joints == 0 || len(threading.Mixes(s)) < (joints+3)/4 {
-		t.Errorf("%d joints in %d packs", joints, len(threading.Mixes(s)))
-	}
-	for _, m := range threading.Mixes(s) {
-		if len(m.Joints) > 2 {
-			t.Errorf("boots have two joints each, and one pack does %v", m.Joints)
-		}
-	}
-	h.Rules.Adhesive = model.Some("hot melt")
-	s = calc.Build(h.EditBranch(0, func(b *model.Branch) { b.AmbientC = model.Some[unit.Celsius](95) }), s.Base, s)
-	if g, ok := snag(s, "adhesive.pair", ""); !ok || g.Level != sheet.Note {
-		t.Errorf("hot melt on an elastomer: %+v", s.Snags)
-	}
-	if _, ok := snag(s, "hot.adhesive", ""); !ok {
-		t.Error("hot melt stands 90 C, and nothing is said of a branch at 95")
-	}
-}
-
 // A straight boot and the bend behind it need their room; a boot of 90 degrees does not.
 func TestSpaceBehind(t *testing.T) {
 	for boot, want := range map[string]bool{"boot-straight-18": true, "boot-90-18": false} {
 		more := "[[termination]]\nid = \"P\"\ninsert = \"18-32\"\nboot = \"" + boot + "\"\nspace_mm = 90.0\n"
-		s := ringed(t, 2.0, 0.1, 500, []int{1, 6, 12, 11}, more, "")
-		if _, ok := snag(s, "boot.space", "P"); ok != want {
+		s := calctest.Ringed(t, 2.0, 0.1, 500, []int{1, 6, 12, 11}, more, "")
+		if _, ok := calctest.Snag(s, "boot.space", "P"); ok != want {
 			t.Errorf("%s: %v, want %v", boot, ok, want)
 		}
 	}

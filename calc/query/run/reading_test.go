@@ -1,4 +1,4 @@
-package calc_test
+package run_test
 
 import (
 	"math"
@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/calctest"
 	runquery "contralay/calc/query/run"
 	"contralay/model"
 	"contralay/model/unit"
@@ -15,7 +16,7 @@ import (
 // reading of 3.45 is what wire at the top of its tolerance gives; layer 2 stays at 12 and
 // nothing is moved.
 func TestReadingIsExplained(t *testing.T) {
-	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", "")
+	s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", "")
 	was := s.H
 	e, ok := runquery.ExplainReading(s, 0, 1, []unit.Millimetre{3.45})
 	t.Logf("%+v", e)
@@ -53,7 +54,7 @@ func TestReadingIsExplained(t *testing.T) {
 // A bundle that comes out too thick for its sheath says so at the first layer that shows
 // it, and names a tube that does.
 func TestReadingAndSheath(t *testing.T) {
-	s := ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", coverText("sheath", "  part = \"AS23053/16 6.4\"\n"))
+	s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", calctest.CoverText("sheath", "  part = \"AS23053/16 6.4\"\n"))
 	e, ok := runquery.ExplainReading(s, 0, 1, []unit.Millimetre{3.9})
 	if !ok || e.Sheath != "AS23053/16 6.4" || e.SheathFits || e.OtherSheath == "" {
 		t.Errorf("%+v", e)
@@ -67,7 +68,7 @@ func TestReadingAndSheath(t *testing.T) {
 // stand between what they part, and nothing is shrunk before it is threaded on.
 func TestRunIsWhole(t *testing.T) {
 	for _, name := range []string{"demo", "whole", "feeds", "example"} {
-		s := laidFile(t, name)
+		s := calctest.Laid(t, name)
 		h := runquery.Written(s)
 		n := calc.Build(h, s.Base, s)
 		for i := range n.Branches {
@@ -121,7 +122,7 @@ func TestRunIsWhole(t *testing.T) {
 		}
 	}
 	var none model.Harness
-	if run := runquery.Run(calc.Build(&none, laidFile(t, "demo").Cat, nil)); len(run) != 4 {
+	if run := runquery.Run(calc.Build(&none, calctest.Laid(t, "demo").Cat, nil)); len(run) != 4 {
 		t.Errorf("of nothing: %v", run)
 	}
 }

@@ -1,4 +1,4 @@
-package calc_test
+package bundle_test
 
 import (
 	"fmt"
@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/calctest"
 	"contralay/calc/sheet"
 	"contralay/model"
 )
@@ -22,13 +23,13 @@ func TestDataApart(t *testing.T) {
 			i, i, role)
 	}
 	b.WriteString("[[branch]]\nid = \"T1\"\nfrom = \"A\"\nto = \"Z\"\nlength_mm = 400\n")
-	h := parse(t, b.String())
+	h := calctest.Parse(t, b.String())
 	h = h.EditBranch(0, func(b *model.Branch) {
 		b.Layers = []model.Layer{{Of: []string{"00", "03", "06"}},
 			{Of: []string{"01", "02", "04", "05", "07", "08", "09", "10", "11", "12"}}}
 	})
 	set := func(on bool) *sheet.Branch {
-		s := calc.Complete(h.EditBranch(0, func(b *model.Branch) { b.DataApart = model.Some(on) }), entries(t), nil)
+		s := calc.Complete(h.EditBranch(0, func(b *model.Branch) { b.DataApart = model.Some(on) }), calctest.Catalogue(t), nil)
 		return &s.Branches[0]
 	}
 	off, on := set(false), set(true)

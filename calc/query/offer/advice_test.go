@@ -1,10 +1,11 @@
-package calc_test
+package offer_test
 
 import (
 	"strings"
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/calctest"
 	"contralay/calc/query/offer"
 	"contralay/model"
 	"contralay/model/unit"
@@ -24,7 +25,7 @@ func TestSmallestThatDoes(t *testing.T) {
 		{"the contact allows no more", "20", "20 9.0", "", false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			s := loaded(t, 60, c.contact, append(repeated(6, "22 1.0"), c.wire), nil, "")
+			s := calctest.Carrying(t, 60, c.contact, append(calctest.Repeated(6, "22 1.0"), c.wire), nil, "")
 			size, ok := offer.SmallestThatDoes(s, 6)
 			if ok != c.ok {
 				t.Fatalf("%q %v", size, ok)
@@ -43,7 +44,7 @@ func TestSmallestThatDoes(t *testing.T) {
 			}
 		})
 	}
-	s := loaded(t, 60, "", []string{"22 1.0", "22 1.0"}, nil, "")
+	s := calctest.Carrying(t, 60, "", []string{"22 1.0", "22 1.0"}, nil, "")
 	s = calc.Build(s.H.EditWire(0, func(w *model.Wire) { w.Amps = model.Opt[unit.Ampere]{} }), s.Cat, nil)
 	if size, ok := offer.SmallestThatDoes(s, 0); ok {
 		t.Errorf("without a current: %s", size)
@@ -53,8 +54,8 @@ func TestSmallestThatDoes(t *testing.T) {
 // What is advised for all wires at once does for all at once; nothing is taken that a
 // wire alone would need thicker, and the harness in hand stays as it is.
 func TestAdvise(t *testing.T) {
-	wires := append(repeated(12, "20 1.0"), repeated(12, "22 6.5")...)
-	s := loaded(t, 70, "", append(wires, "16 0.2", "12 12.0"), nil, "")
+	wires := append(calctest.Repeated(12, "20 1.0"), calctest.Repeated(12, "22 6.5")...)
+	s := calctest.Carrying(t, 70, "", append(wires, "16 0.2", "12 12.0"), nil, "")
 	changes, h, none := offer.Advise(s)
 	if len(none) > 0 {
 		t.Errorf("no size for %v", none)
@@ -99,7 +100,7 @@ func withSizes(h, sizes *model.Harness) *model.Harness {
 
 // Why a size does not do is said.
 func TestDoubt(t *testing.T) {
-	s := loaded(t, 60, "20", append(repeated(6, "22 1.0"), "20 6.0"), nil, "")
+	s := calctest.Carrying(t, 60, "20", append(calctest.Repeated(6, "22 1.0"), "20 6.0"), nil, "")
 	for _, c := range []struct {
 		size, says string
 	}{{"20", ""}, {"26", "thinner than the shop handles, 24"}, {"12", "A:6 does not take it"}, {"24", "drops 0.61 V of 0.50"},

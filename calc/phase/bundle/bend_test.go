@@ -1,4 +1,4 @@
-package calc_test
+package bundle_test
 
 import (
 	"fmt"
@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/calctest"
 	"contralay/calc/sheet"
 )
 
@@ -18,8 +19,9 @@ func TestBendOfEachLayer(t *testing.T) {
 		bend, deg float64
 		noted     bool
 	}{{30, 90, true}, {60, 180, false}} {
-		h := parse(t, bare(19, "22", fmt.Sprintf("length_mm = 600.0\nbend_mm = %.1f\nbend_deg = %.1f\n", c.bend, c.deg)))
-		s := calc.Complete(h, entries(t), nil)
+		h := calctest.Parse(t, calctest.OneSize(19, "22", fmt.Sprintf("length_mm = 600.0\nbend_mm = %.1f\nbend_deg = %.1f\n", c.bend,
+			c.deg)))
+		s := calc.Complete(h, calctest.Catalogue(t), nil)
 		b := &s.Branches[0]
 		rho, th := c.bend+float64(b.OverMM)/2, c.deg*math.Pi/180
 		worst := 0.0
@@ -29,12 +31,12 @@ func TestBendOfEachLayer(t *testing.T) {
 			}
 			r, L := math.Hypot(float64(l.Members[0].X), float64(l.Members[0].Y)), float64(l.LayMM)
 			want := 2 * r / rho * math.Cos(math.Atan(2*math.Pi*r/L)) * L / math.Pi * math.Abs(math.Sin(math.Pi*rho*th/L))
-			near(t, fmt.Sprintf("layer %d bent", k), float64(l.BentMM), want, 1e-9)
-			near(t, fmt.Sprintf("layer %d straight", k), float64(l.FlatMM), 2*r*th, 1e-9)
+			calctest.Near(t, fmt.Sprintf("layer %d bent", k), float64(l.BentMM), want, 1e-9)
+			calctest.Near(t, fmt.Sprintf("layer %d straight", k), float64(l.FlatMM), 2*r*th, 1e-9)
 			worst = math.Max(worst, want)
 		}
-		near(t, "branch", float64(b.Bend.MismatchMM), worst, 1e-9)
-		g, ok := has(s, "bend.turn", "T1")
+		calctest.Near(t, "branch", float64(b.Bend.MismatchMM), worst, 1e-9)
+		g, ok := calctest.Snag(s, "bend.turn", "T1")
 		if ok != c.noted || ok && (g.Level != sheet.Note || !strings.Contains(g.Says, "layer 2")) {
 			t.Errorf("bend %v mm %v°: %v %+v", c.bend, c.deg, ok, g)
 		}

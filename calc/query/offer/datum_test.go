@@ -1,9 +1,10 @@
-package calc_test
+package offer_test
 
 import (
 	"testing"
 
 	"contralay/calc"
+	"contralay/calc/calctest"
 	"contralay/calc/query/offer"
 	"contralay/model"
 	"contralay/model/unit"
@@ -12,7 +13,7 @@ import (
 // A length taken from another place of the connector is another length of the same
 // branch; there and back it is what it was.
 func TestRedatum(t *testing.T) {
-	s := loaded(t, 40, "", []string{"20 1.0"}, nil, "")
+	s := calctest.Carrying(t, 40, "", []string{"20 1.0"}, nil, "")
 	h := s.H.EditTermination(0, func(t *model.Termination) {
 		t.Datum, t.PartMM, t.Boot = model.Some(model.DatumMatingFace), model.Some[unit.Millimetre](31), model.Some("boot-straight-10")
 	})
