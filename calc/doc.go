@@ -4,4 +4,10 @@
 // Nothing here reads a clock, a file or the environment; nothing panics, and no
 // result is NaN. What cannot be computed is marked as not known and, where a
 // person must act, said as a snag.
+//
+//	reads Branch: Proposed, Waiting
+//	reads Sheet: Branches, Same, Wires
+//	reads Wire: Path
+//	writes Sheet: Base, Cat, H, LaidBy, Limits, Proposals, X
+//	writes same: All, Branches, Ids, Places, Planned, Prior, Wires
 package calc

@@ -63,7 +63,8 @@ type Wire struct {
 	Heats        unit.Ampere // what it carries as heat sees it: r.m.s.
 	Guard        Guard       // what protects it
 	Guarded      bool
-	Burns        bool  // a pulse, or what its device lets through, is more than it bears
+	PulseBurns   bool  // a pulse is more than it bears
+	FeedBurns    bool  // what its device lets through is more than it bears
 	Bound        Limit // what bounds its current
 	BoundAt      int   // which of LimitsOf that is
 	Bounded      bool

@@ -165,7 +165,7 @@ func SayFeeds(s *sheet.Sheet) {
 	for k := range s.Wires {
 		w := &s.Wires[k]
 		if b, ok := boundWithoutFeed(s, k); ok && w.Guarded && w.Guard.By < 0 && w.Guard.Amps > b.Amps {
-			w.Burns = true
+			w.FeedBurns = true
 			s.Say(sheet.Warn, "feed.joined", s.H.Wires[k].ID,
 				fmt.Sprintf("several feeds let %s A through for ever together, and it may carry %s", sheet.PlainAmps(w.Guard.Amps),
 					sheet.PlainAmps(b.Amps)))
@@ -295,13 +295,13 @@ func sayGuards(s *sheet.Sheet, i int) {
 		}
 		if b, ok := boundWithoutFeed(s, k); ok && amps > b.Amps && (w.Guard.By >= 0 || !w.Guarded) {
 			over = append(over, fmt.Sprintf("%s (%s A)", id, sheet.PlainAmps(b.Amps)))
-			w.Burns = true
+			w.FeedBurns = true
 		}
 		switch v := ShortOf(s, i, n, k); {
 		case v.never:
-			never, w.Burns = append(never, fmt.Sprintf("%s (%s A)", id, sheet.PlainAmps(v.far))), true
+			never, w.FeedBurns = append(never, fmt.Sprintf("%s (%s A)", id, sheet.PlainAmps(v.far))), true
 		case v.burns:
-			burnt, w.Burns = append(burnt, id), true
+			burnt, w.FeedBurns = append(burnt, id), true
 			level = max(level, sheet.AtMost(v.Standing, sheet.Stop))
 		}
 	}

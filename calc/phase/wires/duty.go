@@ -157,7 +157,7 @@ func Pulses(s *sheet.Sheet, k int) {
 		return
 	}
 	if bears, ok := protect.Withstand(out.Entry.AreaMM2, Warmest(s, k), out.Entry.RatedC); !ok || p > bears {
-		out.Burns = true
+		out.PulseBurns = true
 		s.Say(sheet.AtMost(catalogue.Weakest(out.Entry.Standing, RatedStanding(out.Entry)), sheet.Stop), "wire.pulse", w.ID,
 			fmt.Sprintf("%s A for %s s brings its conductor above %s C in one go: take a thicker size", sheet.PlainAmps(amps),
 				sheet.Plain(float64(on)), unit.Fixed(float64(out.Entry.RatedC), 0)))

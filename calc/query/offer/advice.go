@@ -50,7 +50,7 @@ func Doubts(s *sheet.Sheet, k int) string {
 		return "nothing is known of what it may carry"
 	case c.Heats > c.Bound.Amps:
 		return fmt.Sprintf("may carry %s A: %s", sheet.PlainAmps(c.Bound.Amps), c.Bound.By)
-	case c.Burns:
+	case c.PulseBurns || c.FeedBurns:
 		return "its device does not protect it, or a pulse is too much for it"
 	case !c.DropKnown && s.H.Wires[k].Amps.Set:
 		return "its drop is not known"
