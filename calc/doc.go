@@ -5,9 +5,8 @@
 // result is NaN. What cannot be computed is marked as not known and, where a
 // person must act, said as a snag.
 //
-//	reads Branch: Proposed, Waiting
-//	reads Sheet: Branches, Same, Wires
-//	reads Wire: Path
+//	reads Branch: Waiting
+//	reads Sheet: Branches, Reuse
+//	writes Reuse: All, Branches, Ids, Places, Planned, Prior, Wires
 //	writes Sheet: Base, Cat, H, LaidBy, Limits, Proposals, X
-//	writes same: All, Branches, Ids, Places, Planned, Prior, Wires
 package calc

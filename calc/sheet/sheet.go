@@ -24,7 +24,7 @@ type Sheet struct {
 	Snags    []Snag
 	Unrated  bool // no electrical figures at all: see duties
 
-	Same       same
+	Reuse      Reuse
 	Base       *catalogue.Catalogue // Cat without what was read off parts
 	Back       map[int][]int        // return → the wires that name it, in file order
 	LaidBy     map[string]Proposal  // Proposals as Build had them; Adopt may put others there since

@@ -25,6 +25,7 @@ func bend(s *sheet.Sheet, i int) {
 			thick = max(thick, m.D)
 		}
 	}
+	straighten(out)
 	out.Bend.MinMM, out.Bend.Rule = 10*thick, "10 x thickest component"
 	if six := 6 * out.OverMM; six > out.Bend.MinMM {
 		out.Bend.MinMM, out.Bend.Rule = six, "6 x over"
@@ -41,11 +42,10 @@ func bend(s *sheet.Sheet, i int) {
 	}
 	axis := b.BendMM.V + out.OverMM/2
 	arc := axis * unit.Millimetre(float64(b.BendDeg.V)*math.Pi/180)
-	long := -1                            // the outermost layer of which not one whole turn fits in the bend
-	out.Layers = slices.Clone(out.Layers) // the prior's may stand behind them
+	long := -1 // the outermost layer of which not one whole turn fits in the bend
+	out.Layers = slices.Clone(out.Layers)
 	for k := range out.Layers {
 		l := &out.Layers[k]
-		l.BentMM, l.FlatMM = 0, 0
 		for _, m := range l.Members {
 			r := unit.Millimetre(math.Hypot(float64(m.X), float64(m.Y)))
 			l.BentMM = max(l.BentMM, lay.Mismatch(r, l.LayMM, axis, b.BendDeg.V))
@@ -66,5 +66,17 @@ func bend(s *sheet.Sheet, i int) {
 				"mm there, laid straight by %s",
 				long, unit.Fixed(float64(l.LayMM), 0), unit.Fixed(float64(arc), 0), unit.Fixed(float64(l.BentMM), 1),
 				unit.Fixed(float64(l.FlatMM), 1)))
+	}
+}
+
+// straighten takes off the layers what a bend made of them that the branch had before: they
+// may be the prior's, taken over for the sake of what they lie by.
+func straighten(out *sheet.Branch) {
+	if !slices.ContainsFunc(out.Layers, func(l sheet.Layer) bool { return l.BentMM != 0 || l.FlatMM != 0 }) {
+		return
+	}
+	out.Layers = slices.Clone(out.Layers) // the prior keeps its own
+	for k := range out.Layers {
+		out.Layers[k].BentMM, out.Layers[k].FlatMM = 0, 0
 	}
 }

@@ -19,11 +19,11 @@ import (
 func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
 	s.Branches = make([]sheet.Branch, len(s.H.Branches))
 	var comps [][]string
-	if s.Same.Branches == nil || slices.Contains(s.Same.Branches, false) {
+	if s.Reuse.Branches == nil || slices.Contains(s.Reuse.Branches, false) {
 		comps = components(s)
 	}
 	for i := range s.H.Branches {
-		if s.Same.Branch(i) {
+		if s.Reuse.Branch(i) {
 			keepBranch(s, i)
 			continue
 		}
@@ -77,8 +77,8 @@ func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
 
 // keepBranch takes a branch over from the prior sheet as it lies.
 func keepBranch(s *sheet.Sheet, i int) {
-	s.Branches[i] = s.Same.Prior.Branches[i]
-	if !s.Same.All {
+	s.Branches[i] = s.Reuse.Prior.Branches[i]
+	if !s.Reuse.All {
 		s.Branches[i].PlanKey = "" // it hangs on what is free and coloured elsewhere, too
 	}
 	s.Kept(s.Branches[i].Said)

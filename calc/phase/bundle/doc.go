@@ -6,11 +6,11 @@
 //	reads Branch: Bend
 //	reads Dia: Origin
 //	reads Option: Layers, Plan
-//	reads Sheet: Cat, H, Limits, Proposals, Same, Snags, Terms, Units, Wires, X
+//	reads Reuse: All, Branches, Planned, Prior
+//	reads Sheet: Cat, H, Limits, Proposals, Reuse, Snags, Terms, Units, Wires, X
 //	reads Term: Cavities, Free
 //	reads Unit: HasPath, Path
 //	reads Wire: Dia, Entry, HasPath, Known, Path
-//	reads same: All, Branches, Prior
 //	writes Bend: MinMM, MismatchKnown, MismatchMM, Rule
 //	writes Branch: Ambient, As, Buried, Components, Key, LaidMM, Layers, Learned, Make,
 //	    OverMM, OverMaxMM, OverMinMM, PlanKey, Proposed, Rank, Raw, Said, Standing, TapeMM,

@@ -16,8 +16,8 @@ import (
 // Every unwired cavity of a sealed connector is closed by a contact and a seal
 // plug, reserved ones too.
 func FillCavities(s *sheet.Sheet) {
-	if s.Same.All {
-		s.Terms, s.SaidTerm = s.Same.Prior.Terms, s.Same.Prior.SaidTerm
+	if s.Reuse.All {
+		s.Terms, s.SaidTerm = s.Reuse.Prior.Terms, s.Reuse.Prior.SaidTerm
 		s.Kept(s.SaidTerm)
 		return
 	}

@@ -3,9 +3,9 @@
 // wires and their ways.
 //
 //	reads Dia: Nominal
-//	reads Sheet: Cat, H, Same, Snags, Wires, X
+//	reads Reuse: All, Branches, Prior
+//	reads Sheet: Cat, H, Reuse, Snags, Wires, X
 //	reads Wire: Dia, Entry, HasPath, Path
-//	reads same: All, Branches, Prior
 //	writes Cavity: Drain, Size, Wires
 //	writes Sheet: SaidJoin, SaidListed, SaidTerm, Splices, Terms
 //	writes Splice: Far, Fits, Given, Known, Near, Origin, Part, Wires

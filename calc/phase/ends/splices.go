@@ -20,8 +20,8 @@ func JoinWires(s *sheet.Sheet) {
 	if len(s.H.Splices) == 0 {
 		return
 	}
-	if s.Same.All && !slices.Contains(s.Same.Branches, false) {
-		s.Splices, s.SaidJoin = s.Same.Prior.Splices, s.Same.Prior.SaidJoin
+	if s.Reuse.All && !slices.Contains(s.Reuse.Branches, false) {
+		s.Splices, s.SaidJoin = s.Reuse.Prior.Splices, s.Reuse.Prior.SaidJoin
 		s.Kept(s.SaidJoin)
 		return
 	}

@@ -5,10 +5,10 @@
 //	reads Dia: Nominal
 //	reads Layer: Fillers, Members
 //	reads Member: D, ID, Kind, Loss
-//	reads Sheet: Branches, H, Limits, Same, Totals, Units, Wires, X
+//	reads Reuse: Prior
+//	reads Sheet: Branches, H, Limits, Reuse, Totals, Units, Wires, X
 //	reads Unit: BareMM, Dia, Loss
 //	reads Wire: Entry, GramPerM, HasPath, Known, Path
-//	reads same: Prior
 //	writes Branch: Gram, GramKnown
 //	writes Totals: Fillers, Gram, GramKnown, Spares, Units, WireMM, Wires
 //	writes Wire: Circuit, Cut, Drop, DropKnown, Finished

@@ -100,12 +100,12 @@ func cutWire(s *sheet.Sheet, i int, losses []map[string]unit.Ratio) {
 // keepLength takes the length of a wire over from the prior sheet where every branch on
 // its way is kept.
 func keepLength(s *sheet.Sheet, i int) bool {
-	if !s.Same.Wire(i) || s.Same.Prior.Wires[i].Finished <= 0 {
+	if !s.Reuse.Wire(i) || s.Reuse.Prior.Wires[i].Finished <= 0 {
 		return false
 	}
-	out, old := &s.Wires[i], &s.Same.Prior.Wires[i]
+	out, old := &s.Wires[i], &s.Reuse.Prior.Wires[i]
 	for _, b := range out.Path {
-		if !s.Same.Branch(b) {
+		if !s.Reuse.Branch(b) {
 			return false
 		}
 	}

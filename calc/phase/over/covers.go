@@ -25,7 +25,7 @@ const (
 func CoverBranches(s *sheet.Sheet) {
 	for i := range s.H.Branches {
 		out := &s.Branches[i]
-		if s.Same.Branch(i) && (s.Same.All || !spliceOn(s, i)) {
+		if s.Reuse.Branch(i) && (s.Reuse.All || !spliceOn(s, i)) {
 			s.Kept(out.SaidOver)
 			continue
 		}

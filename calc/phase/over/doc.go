@@ -9,12 +9,12 @@
 //	reads Dia: Nominal, Origin
 //	reads Layer: FillerMM, Fillers, Hand, Members
 //	reads Member: D, ID
-//	reads Sheet: Branches, Cat, H, Limits, Same, Snags, Splices, Terms, Units, Wires, X
+//	reads Reuse: All
+//	reads Sheet: Branches, Cat, H, Limits, Reuse, Snags, Splices, Terms, Units, Wires, X
 //	reads Splice: Part
 //	reads Term: Cavities, State
 //	reads Unit: Dia
 //	reads Wire: Dia, Entry, Path
-//	reads same: All
 //	writes Branch: Covers, SaidOver, Sheath
 //	writes Choice: CutMM, Gram, Level, Tube, Verdict
 //	writes Covered: At, CutMM, Ends, FromMM, Gram, Known, OverMM, Part, PassAt, PassMM,

@@ -4,10 +4,10 @@
 // and of the order of the tree run later, on what the later phases found.
 //
 //	reads Branch: Ambient
-//	reads Sheet: Base, Branches, Cat, H, Limits, Same, Terms, X
+//	reads Reuse: Prior
+//	reads Sheet: Base, Branches, Cat, H, Limits, Reuse, Terms, X
 //	reads Term: Used
 //	reads Wire: Drop, DropKnown, HottestC, HottestKnown
-//	reads same: Prior
 //	writes Sheet: Back, Units, Unrated, Wires
 //	writes Unit: BareMM, Dia, HasPath, LayMM, Loss, Path
 //	writes Wire: Dia, Entry, GramPerM, HasPath, Heats, Known, Path, PulseBurns

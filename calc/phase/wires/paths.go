@@ -12,8 +12,8 @@ import (
 func FindPaths(s *sheet.Sheet) {
 	for i := range s.H.Wires {
 		w, out := &s.H.Wires[i], &s.Wires[i]
-		if s.Same.Wire(i) && s.Same.Prior.Wires[i].HasPath {
-			out.Path, out.HasPath = s.Same.Prior.Wires[i].Path, true
+		if s.Reuse.Wire(i) && s.Reuse.Prior.Wires[i].HasPath {
+			out.Path, out.HasPath = s.Reuse.Prior.Wires[i].Path, true
 			continue
 		}
 		out.Path, out.HasPath = Path(s, w)

@@ -28,8 +28,8 @@ func SizeWires(s *sheet.Sheet) {
 	s.Wires = make([]sheet.Wire, len(s.H.Wires))
 	for i := range s.H.Wires {
 		w, out := &s.H.Wires[i], &s.Wires[i]
-		if s.Same.Wire(i) {
-			if old := &s.Same.Prior.Wires[i]; old.Known && old.Dia.Known() {
+		if s.Reuse.Wire(i) {
+			if old := &s.Reuse.Prior.Wires[i]; old.Known && old.Dia.Known() {
 				out.Entry, out.Known, out.Dia, out.GramPerM = old.Entry, true, old.Dia, old.GramPerM
 				continue
 			}
