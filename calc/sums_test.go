@@ -26,7 +26,7 @@ func TestHarnessAddsUp(t *testing.T) {
 				if u, in := s.X.UnitOf[id]; in {
 					id = s.H.Units[u].ID
 				}
-				want := map[bool]int{true: 1}[slices.Contains(s.Wires[k].Path, i)]
+				want := calctest.Once(slices.Contains(s.Wires[k].Path, i))
 				if n[id] != want {
 					t.Errorf("%s: %s is %d times in %s, want %d", name, id, n[id], s.H.Branches[i].ID, want)
 				}

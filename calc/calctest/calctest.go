@@ -159,6 +159,14 @@ func Carrying(t testing.TB, ambient float64, contact string, wires []string, lay
 	return calc.Complete(s.H, s.Cat, s)
 }
 
+// Once is how often a list must have something: once where it is there, else never.
+func Once(there bool) int {
+	if there {
+		return 1
+	}
+	return 0
+}
+
 // Repeated is n times the same wire for Carrying.
 func Repeated(n int, w string) []string {
 	out := make([]string, n)

@@ -299,6 +299,14 @@ func kindOf(s *sheet.Sheet, id string) sheet.Kind {
 
 func outer(s *sheet.Sheet, i int) model.Hand { return s.H.Branches[i].Outer.Or(s.Limits.Outer) }
 
+// flag is a yes or no as a byte of a key.
+func flag(is bool) byte {
+	if is {
+		return 1
+	}
+	return 0
+}
+
 // key is everything a bundle is computed from, as bytes.
 func key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
 	b, out := &s.H.Branches[i], &s.Branches[i]
@@ -328,7 +336,7 @@ func key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
 			buf = append(buf, byte(kindOf(s, id)))
 			text(r.Way[id])
 			text(colour(s, id))
-			buf = append(buf, byte(kinOf(s, id)), map[bool]byte{true: 1}[r.apart])
+			buf = append(buf, byte(kinOf(s, id)), flag(r.apart))
 			num(float64(r.Depth[id]))
 		}
 	}

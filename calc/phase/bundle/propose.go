@@ -41,7 +41,7 @@ func PlanKey(s *sheet.Sheet, i int) string {
 		num(float64(h.FillerMM))
 		num(float64(h.Lay))
 		num(float64(h.Bind))
-		buf = append(buf, map[bool]byte{true: 1}[h.Locked])
+		buf = append(buf, flag(h.Locked))
 	}
 	num(float64(LikeNow(s, i)))
 	for _, p := range SparesFor(s, i) {
@@ -51,7 +51,7 @@ func PlanKey(s *sheet.Sheet, i int) string {
 	}
 	b := &s.H.Branches[i]
 	for _, w := range []model.Opt[bool]{b.LeaversOut, b.UnitsIn} {
-		buf = append(buf, map[bool]byte{true: 1}[w.Or(true)])
+		buf = append(buf, flag(w.Or(true)))
 	}
 	s.Branches[i].PlanKey = string(buf)
 	return s.Branches[i].PlanKey

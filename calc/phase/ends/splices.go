@@ -86,7 +86,10 @@ func spliceParts(s *sheet.Sheet) []join.Part {
 	}
 	slices.SortStableFunc(out, func(a, b join.Part) int {
 		if a.Parallel != b.Parallel {
-			return map[bool]int{true: 1, false: -1}[a.Parallel]
+			if a.Parallel {
+				return 1
+			}
+			return -1
 		}
 		return int(a.Most - b.Most)
 	})

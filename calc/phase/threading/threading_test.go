@@ -35,13 +35,13 @@ func TestThreadingFits(t *testing.T) {
 		}
 		for i := range s.Branches {
 			id := s.H.Branches[i].ID
-			if want := map[bool]int{true: 1}[s.Branches[i].Sheath.Known]; n["sheath "+id] != want {
+			if want := calctest.Once(s.Branches[i].Sheath.Known); n["sheath "+id] != want {
 				t.Errorf("%s: sheath of %s %d times", name, id, n["sheath "+id])
 			}
 		}
 		for i := range s.H.Terminations {
 			id := s.H.Terminations[i].ID
-			if n["contacts "+id] != 1 || n["boot "+id] != map[bool]int{true: 1}[s.H.Terminations[i].Boot.V != ""] {
+			if n["contacts "+id] != 1 || n["boot "+id] != calctest.Once(s.H.Terminations[i].Boot.V != "") {
 				t.Errorf("%s: %s: contacts %d, boot %d times", name, id, n["contacts "+id], n["boot "+id])
 			}
 		}

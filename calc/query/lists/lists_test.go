@@ -32,7 +32,7 @@ func TestCutList(t *testing.T) {
 			need += r.NeedMM
 		}
 		for k := range s.Wires {
-			if want := map[bool]int{true: 1}[s.Wires[k].Cut > 0]; seen[k] != want {
+			if want := calctest.Once(s.Wires[k].Cut > 0); seen[k] != want {
 				t.Errorf("%s: wire %s stands %d times", name, s.H.Wires[k].ID, seen[k])
 			}
 		}

@@ -1,4 +1,4 @@
-package why_test
+package explain_test
 
 import (
 	"math"
@@ -8,6 +8,7 @@ import (
 	"contralay/calc"
 	"contralay/calc/calctest"
 	"contralay/calc/query/why"
+	"contralay/calc/query/why/explain"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
@@ -40,12 +41,12 @@ func TestLearnedCorrects(t *testing.T) {
 	near("over once more", again.Branches[0].OverMM, was.OverMM*1.03)
 	moved := calc.Build(n.H.EditBranch(0, func(b *model.Branch) { b.LengthMM = 410 }), n.Base, n)
 	near("over of a longer one", moved.Branches[0].OverMM, was.OverMM*1.03)
-	w, ok := why.Explain(n, why.Figure{What: "branch.over", Of: "T"})
+	w, ok := explain.Figure(n, why.Figure{What: "branch.over", Of: "T"})
 	if !ok || math.Abs(w.Made()-w.Value) > 1e-9 || !strings.Contains(w.Says, "12 readings") {
 		t.Errorf("%v %+v", ok, w)
 	}
 	for _, f := range []string{"branch.least", "branch.most", "branch.tapeleast", "branch.tape"} {
-		if w, ok := why.Explain(n, why.Figure{What: f, Of: "T"}); !ok || math.Abs(w.Made()-w.Value) > 1e-9 {
+		if w, ok := explain.Figure(n, why.Figure{What: f, Of: "T"}); !ok || math.Abs(w.Made()-w.Value) > 1e-9 {
 			t.Errorf("%s: made %v, is %v", f, w.Made(), w.Value)
 		}
 	}

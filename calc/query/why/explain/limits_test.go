@@ -1,4 +1,4 @@
-package why_test
+package explain_test
 
 import (
 	"fmt"
@@ -10,7 +10,8 @@ import (
 
 	"contralay/calc"
 	"contralay/calc/calctest"
-	"contralay/calc/query/why"
+	"contralay/calc/query/why/explain"
+	"contralay/calc/query/why/power"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
@@ -28,7 +29,7 @@ func TestTableDecides(t *testing.T) {
 		over bool
 	}{39: {5, false}, 40: {7, true}, 41: {19, true}} {
 		var table sheet.Limit
-		for _, l := range why.LimitsOf(s, k) {
+		for _, l := range power.LimitsOf(s, k) {
 			if strings.HasPrefix(l.By, "table 11-9") {
 				table = l
 			}
@@ -53,13 +54,13 @@ func TestHeatLimitIsAtTheRating(t *testing.T) {
 	s := calctest.Carrying(t, 60, "", wires, nil, "")
 	for _, k := range []int{0, 9, 18} {
 		var limit unit.Ampere
-		for _, l := range why.LimitsOf(s, k) {
+		for _, l := range power.LimitsOf(s, k) {
 			if l.By == "heat in T1" {
 				limit = l.Amps
 			}
 		}
 		if limit <= 0 {
-			t.Fatalf("w%d has no limit by heat: %+v", k, why.LimitsOf(s, k))
+			t.Fatalf("w%d has no limit by heat: %+v", k, power.LimitsOf(s, k))
 		}
 		h := s.H.EditBranch(0, func(b *model.Branch) {
 			b.Layers, b.Make = model.CloneLayers(s.Branches[0].As), model.Some(model.MakeLaid)
@@ -114,7 +115,7 @@ func TestAnyCurrents(t *testing.T) {
 				}
 			}
 		}
-		e := why.Explainer{Sheet: s, Known: map[why.Figure]*why.Why{}}
+		e := explain.Of(s)
 		for _, f := range everyFigure(s) {
 			if w, ok := e.Why(f); ok && (!unit.Finite(w.Value) || !unit.Finite(w.Made())) {
 				r.Fatalf("%s: %v, %v", w.Name, w.Value, w.Made())
@@ -150,7 +151,7 @@ func TestLimitsSayTheirStanding(t *testing.T) {
 	} {
 		s := calctest.Carrying(t, 70, "", calctest.Repeated(c.wires, c.size+" 0.1"), nil, "")
 		found := false
-		for _, l := range why.LimitsOf(s, 0) {
+		for _, l := range power.LimitsOf(s, 0) {
 			if strings.HasPrefix(l.By, c.by) {
 				found = true
 				if l.Standing != c.want {
@@ -159,7 +160,7 @@ func TestLimitsSayTheirStanding(t *testing.T) {
 			}
 		}
 		if !found {
-			t.Errorf("%s: no such limit among %+v", c.name, why.LimitsOf(s, 0))
+			t.Errorf("%s: no such limit among %+v", c.name, power.LimitsOf(s, 0))
 		}
 	}
 	for _, g := range calctest.Carrying(t, 70, "", calctest.Repeated(12, "22 20.0"), nil, "").Snags {

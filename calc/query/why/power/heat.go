@@ -1,4 +1,4 @@
-package why
+package power
 
 import (
 	"fmt"
@@ -8,6 +8,7 @@ import (
 	"contralay/calc/formula/heat"
 	"contralay/calc/phase/current"
 	"contralay/calc/phase/over"
+	"contralay/calc/query/why"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
@@ -25,15 +26,15 @@ func LimitsOf(s *sheet.Sheet, k int) []sheet.Limit {
 	return s.Wires[k].Limits
 }
 
-func (e Explainer) wireBound(f Figure) (Why, bool) {
+func wireBound(e why.Explainer, f why.Figure) (why.Why, bool) {
 	k, ok := e.X.Wire[f.Of]
 	if !ok || !e.Wires[k].Bounded {
-		return Why{}, false
+		return why.Why{}, false
 	}
-	w := Why{Name: "limit of wire " + f.Of, Value: float64(e.Wires[k].Bound.Amps), Measure: Amperes,
+	w := why.Why{Name: "limit of wire " + f.Of, Value: float64(e.Wires[k].Bound.Amps), Measure: why.Amperes,
 		Says: "the least of what its way allows: each branch by the public tables and by the heat balance, contacts and splices at its " +
 			"ends, and its device",
-		make: func(in []float64) float64 {
+		Formula: func(in []float64) float64 {
 			least := math.Inf(1)
 			for _, v := range in {
 				least = math.Min(least, v)
@@ -41,24 +42,24 @@ func (e Explainer) wireBound(f Figure) (Why, bool) {
 			return least
 		}}
 	for n, l := range LimitsOf(e.Sheet, k) {
-		w.In = append(w.In, e.from(l.By, Figure{What: "wire.limit", Of: f.Of, K: n}))
+		w.In = append(w.In, e.From(l.By, why.Figure{What: "wire.limit", Of: f.Of, K: n}))
 	}
 	return w, len(w.In) > 0
 }
 
-func (e Explainer) wireLimit(f Figure) (Why, bool) {
+func wireLimit(e why.Explainer, f why.Figure) (why.Why, bool) {
 	k, ok := e.X.Wire[f.Of]
 	if !ok {
-		return Why{}, false
+		return why.Why{}, false
 	}
 	all := LimitsOf(e.Sheet, k)
 	if f.K < 0 || f.K >= len(all) {
-		return Why{}, false
+		return why.Why{}, false
 	}
 	l := all[f.K]
-	w := Why{Name: "what wire " + f.Of + " may carry by " + l.By, Value: float64(l.Amps), Measure: Amperes}
+	w := why.Why{Name: "what wire " + f.Of + " may carry by " + l.By, Value: float64(l.Amps), Measure: why.Amperes}
 	if l.Feed {
-		return e.feedLeaves(k, w)
+		return feedLeaves(e, k, w)
 	}
 	for _, b := range e.Wires[k].Path {
 		id := e.H.Branches[b].ID
@@ -67,9 +68,9 @@ func (e Explainer) wireLimit(f Figure) (Why, bool) {
 				margin := float64(e.Limits.BundleMargin)
 				w.Says = "the current that brings its conductor to its rating in the steady heat balance, the others as entered, times " +
 					"the margin: the balance comes out 10 to 20 % too favourable for dense bundles"
-				w.In = []Input{known(fmt.Sprintf("brings it to %s C", unit.Fixed(float64(e.Wires[k].Entry.RatedC), 0)),
-					float64(c.Limit)/margin, Amperes, fromMemory), shop("margin", margin, Times, e.H.Rules.BundleMargin.Set)}
-				w.make = func(in []float64) float64 { return in[0] * in[1] }
+				w.In = []why.Input{why.LookUp(fmt.Sprintf("brings it to %s C", unit.Fixed(float64(e.Wires[k].Entry.RatedC), 0)),
+					float64(c.Limit)/margin, why.Amperes, fromMemory), why.Shop("margin", margin, why.Times, e.H.Rules.BundleMargin.Set)}
+				w.Formula = func(in []float64) float64 { return in[0] * in[1] }
 				return w, true
 			}
 		}
@@ -84,51 +85,54 @@ func (e Explainer) wireLimit(f Figure) (Why, bool) {
 		if _, is := derate.Table(size, ent.RatedC, len(through), air); is {
 			w.Says = "AC 43.13-1B table 11-9: 70 C around, 33 wires or more (9 for 8 AWG and thicker), at most 20 % of the harness's " +
 				"capacity in use, 60,000 ft"
-			w.In, w.make = []Input{known("table 11-9", float64(a), Amperes, ac)}, first0
+			w.In, w.Formula = []why.Input{why.LookUp("table 11-9", float64(a), why.Amperes, ac)}, why.First
 			return w, true
 		}
 		free, _ := derate.FreeAir(size, ent.RatedC-air)
 		high, _ := derate.Altitude(unit.Millimetre(e.Limits.AltitudeM * 1000))
 		w.Says = "the current of one wire in free air for its rise over the air, times the factor of a bundle of so many wires with so " +
 			"much of it in use"
-		w.In = []Input{known(fmt.Sprintf("free air, %s C over the air", unit.Fixed(float64(ent.RatedC-air), 0)), float64(free), Amperes,
+		w.In = []why.Input{why.LookUp(fmt.Sprintf("free air, %s C over the air", unit.Fixed(float64(ent.RatedC-air), 0)), float64(free),
+			why.Amperes,
 			ac),
-			known(fmt.Sprintf("factor of %d wires", len(through)), float64(in.F), Times,
+			why.LookUp(fmt.Sprintf("factor of %d wires", len(through)), float64(in.F), why.Times,
 				catalogue.Origin{Source: "bundle chart of MIL-W-5088L", Standing: ac.Standing})}
-		w.make = func(in []float64) float64 { return in[0] * in[1] }
+		w.Formula = func(in []float64) float64 { return in[0] * in[1] }
 		if high < 1 {
-			w.In = append(w.In, known("thin air at "+unit.Fixed(float64(e.Limits.AltitudeM), 0)+" m", float64(high), Times, fromMemory))
-			w.make = func(in []float64) float64 { return in[0] * in[1] * in[2] }
+			w.In = append(w.In, why.LookUp("thin air at "+unit.Fixed(float64(e.Limits.AltitudeM), 0)+" m", float64(high), why.Times,
+				fromMemory))
+			w.Formula = func(in []float64) float64 { return in[0] * in[1] * in[2] }
 		}
 		return w, true
 	}
 	return oneLimit(l, w)
 }
 
-func (e Explainer) wireHottest(f Figure) (Why, bool) {
+func wireHottest(e why.Explainer, f why.Figure) (why.Why, bool) {
 	k, ok := e.X.Wire[f.Of]
 	if !ok || !e.Wires[k].HottestKnown {
-		return Why{}, false
+		return why.Why{}, false
 	}
 	id := e.Wires[k].HottestIn
-	return Why{Name: "hottest of wire " + f.Of, Value: float64(e.Wires[k].HottestC), Measure: Celsius,
+	return why.Why{Name: "hottest of wire " + f.Of, Value: float64(e.Wires[k].HottestC), Measure: why.Celsius,
 		Says: "where it is hottest along its way",
-		In:   []Input{e.from("its conductor in "+id, Figure{What: "conductor.hot", Of: id, Part: f.Of})}, make: first0}, true
+		In:   []why.Input{e.From("its conductor in "+id, why.Figure{What: "conductor.hot", Of: id, Part: f.Of})}, Formula: why.First}, true
 }
 
-func (e Explainer) branchHottest(f Figure) (Why, bool) {
-	_, _, b, ok := e.branchAt(f.Of)
+func branchHottest(e why.Explainer, f why.Figure) (why.Why, bool) {
+	_, _, b, ok := e.BranchAt(f.Of)
 	if !ok || !b.Warm.Known {
-		return Why{}, false
+		return why.Why{}, false
 	}
-	return Why{Name: "hottest conductor of " + f.Of, Value: float64(b.Warm.HottestC), Measure: Celsius,
-		Says: "at the currents entered, without margin, in still air",
-		In:   []Input{e.from("wire "+b.Warm.Hottest, Figure{What: "conductor.hot", Of: f.Of, Part: b.Warm.Hottest})}, make: first0}, true
+	return why.Why{Name: "hottest conductor of " + f.Of, Value: float64(b.Warm.HottestC), Measure: why.Celsius,
+		Says:    "at the currents entered, without margin, in still air",
+		In:      []why.Input{e.From("wire "+b.Warm.Hottest, why.Figure{What: "conductor.hot", Of: f.Of, Part: b.Warm.Hottest})},
+		Formula: why.First}, true
 }
 
 // conductorIn is a conductor of a branch and the bundle it lies in.
-func (e Explainer) conductorIn(f Figure) (*sheet.Branch, heat.Bundle, current.Conductor, bool) {
-	i, _, b, ok := e.branchAt(f.Of)
+func conductorIn(e why.Explainer, f why.Figure) (*sheet.Branch, heat.Bundle, current.Conductor, bool) {
+	i, _, b, ok := e.BranchAt(f.Of)
 	if !ok || !b.Warm.Known {
 		return nil, heat.Bundle{}, current.Conductor{}, false
 	}
@@ -141,12 +145,12 @@ func (e Explainer) conductorIn(f Figure) (*sheet.Branch, heat.Bundle, current.Co
 	return nil, heat.Bundle{}, current.Conductor{}, false
 }
 
-func (e Explainer) conductorHot(f Figure) (Why, bool) {
-	b, bundle, c, ok := e.conductorIn(f)
+func conductorHot(e why.Explainer, f why.Figure) (why.Why, bool) {
+	b, bundle, c, ok := conductorIn(e, f)
 	if !ok {
-		return Why{}, false
+		return why.Why{}, false
 	}
-	w := Why{Name: "conductor of " + f.Part + " in " + f.Of, Measure: Celsius}
+	w := why.Why{Name: "conductor of " + f.Part + " in " + f.Of, Measure: why.Celsius}
 	for _, m := range b.Warm.Wires {
 		if m.At == c.At {
 			w.Value = float64(m.C)
@@ -155,33 +159,33 @@ func (e Explainer) conductorHot(f Figure) (Why, bool) {
 	t := b.Warm.ShellC[c.Layer]
 	grow := (234.5 + float64(t)) / 254.5
 	own, mean := c.Q20(float64(c.Amps))*grow, float64(bundle.Shells[c.Layer].At20)*grow/float64(max(c.Count, 1))
-	base := e.from("its layer", Figure{What: "branch.shell", Of: f.Of, K: c.Layer})
+	base := e.From("its layer", why.Figure{What: "branch.shell", Of: f.Of, K: c.Layer})
 	w.Says = "its layer, and what it makes more than the mean of the layer across its own insulation: q ln(d/d_c) / (2 pi k)"
 	if len(bundle.Shells) == 1 && c.Count == 1 {
-		base, mean = e.from("outside of the wire", Figure{What: "branch.under", Of: f.Of}), 0
+		base, mean = e.From("outside of the wire", why.Figure{What: "branch.under", Of: f.Of}), 0
 		w.Says = "the outside of the wire, and what it makes across its insulation: q ln(d/d_c) / (2 pi k)"
 	}
-	w.In = []Input{base, known("heat it makes at that temperature", own, WattsPerM,
+	w.In = []why.Input{base, why.LookUp("heat it makes at that temperature", own, why.WattsPerM,
 		catalogue.Origin{Source: "current squared times resistance, lay loss in it", Standing: catalogue.Published}),
-		known("mean of its layer", mean, WattsPerM,
-			catalogue.Origin{Source: "the same for all of the layer", Standing: catalogue.Published}), known("finished diameter",
-			float64(c.D), Diameter, e.Wires[c.At].Dia.Origin),
-		known("conductor", float64(c.Dc), Diameter, e.Wires[c.At].Entry.Origin),
-		known("conductivity of the insulation", float64(heat.InsulationK), Times, fromMemory)}
-	w.make = func(in []float64) float64 {
+		why.LookUp("mean of its layer", mean, why.WattsPerM,
+			catalogue.Origin{Source: "the same for all of the layer", Standing: catalogue.Published}), why.LookUp("finished diameter",
+			float64(c.D), why.Diameter, e.Wires[c.At].Dia.Origin),
+		why.LookUp("conductor", float64(c.Dc), why.Diameter, e.Wires[c.At].Entry.Origin),
+		why.LookUp("conductivity of the insulation", float64(heat.InsulationK), why.Times, fromMemory)}
+	w.Formula = func(in []float64) float64 {
 		return in[0] + math.Max(0, in[1]-in[2])*math.Log(in[3]/in[4])/(2*math.Pi*in[5])
 	}
 	return w, true
 }
 
-func (e Explainer) branchShell(f Figure) (Why, bool) {
-	i, _, b, ok := e.branchAt(f.Of)
+func branchShell(e why.Explainer, f why.Figure) (why.Why, bool) {
+	i, _, b, ok := e.BranchAt(f.Of)
 	if !ok || !b.Warm.Known || f.K < 0 || f.K >= len(b.Warm.ShellC) {
-		return Why{}, false
+		return why.Why{}, false
 	}
 	bundle, _, ok := current.HeatOf(e.Sheet, i)
 	if !ok {
-		return Why{}, false
+		return why.Why{}, false
 	}
 	made := func(k int) float64 {
 		return float64(bundle.Shells[k].At20) * (234.5 + float64(b.Warm.ShellC[k])) / 254.5
@@ -190,9 +194,9 @@ func (e Explainer) branchShell(f Figure) (Why, bool) {
 	for k := range f.K {
 		inside += made(k)
 	}
-	outer := e.from("under the sheath, or the surface", Figure{What: "branch.under", Of: f.Of})
+	outer := e.From("under the sheath, or the surface", why.Figure{What: "branch.under", Of: f.Of})
 	if f.K+1 < len(b.Warm.ShellC) {
-		outer = e.from(model.LayerName(f.K+1), Figure{What: "branch.shell", Of: f.Of, K: f.K + 1})
+		outer = e.From(model.LayerName(f.K+1), why.Figure{What: "branch.shell", Of: f.Of, K: f.K + 1})
 	}
 	ra := 0.0
 	if f.K > 0 {
@@ -200,14 +204,15 @@ func (e Explainer) branchShell(f Figure) (Why, bool) {
 	}
 	kEff := float64(heat.Effective(bundle.WireK, bundle.Fill, (b.Warm.BundleC+b.Warm.ShellC[0])/2))
 	amps := catalogue.Origin{Source: "current squared times resistance", Standing: catalogue.Published}
-	return Why{Name: fmt.Sprintf("temperature in %s of %s", model.LayerName(f.K), f.Of), Value: float64(b.Warm.ShellC[f.K]),
-		Measure: Celsius,
+	return why.Why{Name: fmt.Sprintf("temperature in %s of %s", model.LayerName(f.K), f.Of), Value: float64(b.Warm.ShellC[f.K]),
+		Measure: why.Celsius,
 		Says: "the layer outside it, and what heat from within and its own needs to get through it: Q ln(b/a) / (2 pi k) and q / (2 pi " +
 			"k) (1/2 - a a ln(b/a) / (b b - a a)); q / (4 pi k) on the axis",
-		In: []Input{outer, known("heat from within", inside, WattsPerM, amps), known("its own", made(f.K), WattsPerM, amps),
-			exact("inner diameter", ra, Diameter), exact("outer diameter", float64(bundle.Shells[f.K].OuterMM), Diameter),
-			known("conductivity across wires and air", kEff, Times, fromMemory)},
-		make: func(in []float64) float64 {
+		In: []why.Input{outer, why.LookUp("heat from within", inside, why.WattsPerM, amps),
+			why.LookUp("its own", made(f.K), why.WattsPerM, amps),
+			why.Exact("inner diameter", ra, why.Diameter), why.Exact("outer diameter", float64(bundle.Shells[f.K].OuterMM), why.Diameter),
+			why.LookUp("conductivity across wires and air", kEff, why.Times, fromMemory)},
+		Formula: func(in []float64) float64 {
 			k2 := 2 * math.Pi * in[5]
 			if in[3] <= 0 {
 				return in[0] + in[2]/(2*k2)
@@ -217,42 +222,42 @@ func (e Explainer) branchShell(f Figure) (Why, bool) {
 		}}, true
 }
 
-func (e Explainer) branchUnder(f Figure) (Why, bool) {
-	i, _, b, ok := e.branchAt(f.Of)
+func branchUnder(e why.Explainer, f why.Figure) (why.Why, bool) {
+	i, _, b, ok := e.BranchAt(f.Of)
 	bundle, _, known2 := current.HeatOf(e.Sheet, max(i, 0))
 	if !ok || !b.Warm.Known || !known2 {
-		return Why{}, false
+		return why.Why{}, false
 	}
-	w := Why{Name: "under the sheath of " + f.Of, Value: float64(b.Warm.BundleC), Measure: Celsius,
-		In: []Input{e.from("surface", Figure{What: "branch.surface", Of: f.Of})}}
+	w := why.Why{Name: "under the sheath of " + f.Of, Value: float64(b.Warm.BundleC), Measure: why.Celsius,
+		In: []why.Input{e.From("surface", why.Figure{What: "branch.surface", Of: f.Of})}}
 	if bundle.SheathMM <= b.OverMM {
-		w.Name, w.Says, w.make = "surface of the bundle of "+f.Of, "it is bare", first0
+		w.Name, w.Says, w.Formula = "surface of the bundle of "+f.Of, "it is bare", why.First
 		return w, true
 	}
 	w.Says = "the surface, and what heat needs to get through the sheath: Q ln(outside / inside) / (2 pi k)"
-	w.In = append(w.In, known("heat", float64(b.Warm.WattPerM), WattsPerM,
-		catalogue.Origin{Source: "currents squared times resistance", Standing: catalogue.Published}), e.from("over the sheath",
-		Figure{What: "tube.over", Of: f.Of, Part: b.Sheath.Part}), e.from("over", Figure{What: "branch.over", Of: f.Of}),
-		known("conductivity of the sheath", float64(heat.SheathK), Times, fromMemory))
-	w.make = func(in []float64) float64 { return in[0] + in[1]*math.Log(in[2]/in[3])/(2*math.Pi*in[4]) }
+	w.In = append(w.In, why.LookUp("heat", float64(b.Warm.WattPerM), why.WattsPerM,
+		catalogue.Origin{Source: "currents squared times resistance", Standing: catalogue.Published}), e.From("over the sheath",
+		why.Figure{What: "tube.over", Of: f.Of, Part: b.Sheath.Part}), e.From("over", why.Figure{What: "branch.over", Of: f.Of}),
+		why.LookUp("conductivity of the sheath", float64(heat.SheathK), why.Times, fromMemory))
+	w.Formula = func(in []float64) float64 { return in[0] + in[1]*math.Log(in[2]/in[3])/(2*math.Pi*in[4]) }
 	return w, true
 }
 
-func (e Explainer) branchSurface(f Figure) (Why, bool) {
-	i, _, b, ok := e.branchAt(f.Of)
+func branchSurface(e why.Explainer, f why.Figure) (why.Why, bool) {
+	i, _, b, ok := e.BranchAt(f.Of)
 	bundle, _, known2 := current.HeatOf(e.Sheet, max(i, 0))
 	if !ok || !b.Warm.Known || !known2 {
-		return Why{}, false
+		return why.Why{}, false
 	}
 	d := max(bundle.SheathMM, b.OverMM)
-	return Why{Name: "surface of " + f.Of, Value: float64(b.Warm.SurfaceC), Measure: Celsius,
+	return why.Why{Name: "surface of " + f.Of, Value: float64(b.Warm.SurfaceC), Measure: why.Celsius,
 		Says: "where still air takes what the wires make: natural convection by Churchill and Chu for a level cylinder, and radiation",
-		In: []Input{e.air(i), known("heat", float64(b.Warm.WattPerM), WattsPerM,
+		In: []why.Input{air(e, i), why.LookUp("heat", float64(b.Warm.WattPerM), why.WattsPerM,
 			catalogue.Origin{Source: "currents squared times resistance", Standing: catalogue.Published}),
-			exact("outside diameter", float64(d), Diameter),
-			known("emissivity", float64(heat.Emissivity), Times,
+			why.Exact("outside diameter", float64(d), why.Diameter),
+			why.LookUp("emissivity", float64(heat.Emissivity), why.Times,
 				catalogue.Origin{Source: "common practice", Standing: catalogue.Practice})},
-		make: func(in []float64) float64 {
+		Formula: func(in []float64) float64 {
 			lo, hi := in[0], in[0]+2000
 			for range 80 {
 				t := (lo + hi) / 2
@@ -268,7 +273,7 @@ func (e Explainer) branchSurface(f Figure) (Why, bool) {
 }
 
 // air is the temperature round a branch: its own, the shop's or the default.
-func (e Explainer) air(i int) Input {
+func air(e why.Explainer, i int) why.Input {
 	b := &e.H.Branches[i]
-	return shop("air round "+b.ID, float64(e.Branches[i].Ambient), Celsius, b.AmbientC.Set || e.H.Rules.AmbientC.Set)
+	return why.Shop("air round "+b.ID, float64(e.Branches[i].Ambient), why.Celsius, b.AmbientC.Set || e.H.Rules.AmbientC.Set)
 }

@@ -1,4 +1,4 @@
-package why_test
+package explain_test
 
 import (
 	"fmt"
@@ -8,7 +8,7 @@ import (
 
 	"contralay/calc"
 	"contralay/calc/calctest"
-	"contralay/calc/query/why"
+	"contralay/calc/query/why/power"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
@@ -21,7 +21,7 @@ func TestAltitude(t *testing.T) {
 		h := *was.H
 		h.Rules.AltitudeM = model.Some(m)
 		s := calc.Complete(&h, was.Cat, nil)
-		a, b := why.LimitsOf(was, 0), why.LimitsOf(s, 0)
+		a, b := power.LimitsOf(was, 0), power.LimitsOf(s, 0)
 		for n := range b {
 			if !(b[n].Amps < a[n].Amps) {
 				t.Errorf("%v m: %s %v A, below %v", m, b[n].By, b[n].Amps, a[n].Amps)
@@ -38,7 +38,7 @@ func TestAltitude(t *testing.T) {
 	h.Rules.AltitudeM = model.Some[unit.Metre](6096)
 	s := calc.Complete(&h, sea.Cat, nil)
 	table := func(s *sheet.Sheet) float64 {
-		for _, l := range why.LimitsOf(s, 0) {
+		for _, l := range power.LimitsOf(s, 0) {
 			if strings.HasPrefix(l.By, "free air") {
 				return float64(l.Amps)
 			}
@@ -51,6 +51,6 @@ func TestAltitude(t *testing.T) {
 	h.Rules.AltitudeM = model.Some[unit.Metre](30_000)
 	s = calc.Complete(&h, sea.Cat, nil)
 	if table(s) != 0 {
-		t.Errorf("30 km up the method has a value: %v", fmt.Sprint(why.LimitsOf(s, 0)))
+		t.Errorf("30 km up the method has a value: %v", fmt.Sprint(power.LimitsOf(s, 0)))
 	}
 }

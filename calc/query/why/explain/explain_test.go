@@ -1,4 +1,4 @@
-package why_test
+package explain_test
 
 import (
 	"math"
@@ -15,6 +15,8 @@ import (
 	"contralay/calc/phase/wires"
 	"contralay/calc/query/lists"
 	"contralay/calc/query/why"
+	"contralay/calc/query/why/explain"
+	"contralay/calc/query/why/power"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
@@ -102,7 +104,7 @@ func everyFigure(s *sheet.Sheet) (out []why.Figure) {
 		put(w.HottestKnown, why.Figure{What: "wire.hottest", Of: id})
 		put(wires.Carries(s, k), why.Figure{What: "wire.heats", Of: id})
 		put(w.DropKnown && s.H.Wires[k].DropV.Set, why.Figure{What: "wire.lost", Of: id})
-		for n := range why.LimitsOf(s, k) {
+		for n := range power.LimitsOf(s, k) {
 			put(true, why.Figure{What: "wire.limit", Of: id, K: n})
 		}
 	}
@@ -165,7 +167,7 @@ func TestEveryFigureIsExplained(t *testing.T) {
 	}
 	met := map[string]int{}
 	for _, name := range []string{"testdata/example.toml", "testdata/trunk.toml", "testdata/feeds.toml", "cmd/contralay/demo.toml"} {
-		d, err := file.Load(filepath.Join("..", "..", "..", name))
+		d, err := file.Load(filepath.Join("..", "..", "..", "..", name))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -186,7 +188,7 @@ func TestEveryFigureIsExplained(t *testing.T) {
 				planning.Adopt(s, bundle.PlanKey(s, i), planning.Propose(s, i))
 			}
 		}
-		e := why.Explainer{Sheet: s, Known: map[why.Figure]*why.Why{}}
+		e := explain.Of(s)
 		for _, f := range everyFigure(s) {
 			w, ok := e.Why(f)
 			if !ok {
@@ -212,7 +214,7 @@ func TestEveryFigureIsExplained(t *testing.T) {
 			}
 		}
 	}
-	for _, n := range why.FigureNames() {
+	for _, n := range explain.FigureNames() {
 		if met[n] == 0 {
 			t.Errorf("no sheet here has a %s", n)
 		}
@@ -222,7 +224,7 @@ func TestEveryFigureIsExplained(t *testing.T) {
 // An explanation is of its inputs: change one and it comes to something else.
 func TestExplanationsHangOnTheirInputs(t *testing.T) {
 	s := calctest.Laid(t, "example")
-	e := why.Explainer{Sheet: s, Known: map[why.Figure]*why.Why{}}
+	e := explain.Of(s)
 	for _, f := range everyFigure(s) {
 		w, ok := e.Why(f)
 		if !ok {
@@ -254,7 +256,7 @@ func TestMost(t *testing.T) {
 		{why.Figure{What: "wire.drop", Of: "101"}, "its current: 1 % more of it makes this 1.0 % more"},
 		{why.Figure{What: "layer.turns", Of: "T1", K: 1}, "the length of T1"},
 	} {
-		w, ok := why.Explain(s, c.f)
+		w, ok := explain.Figure(s, c.f)
 		if !ok || !strings.Contains(w.Most, c.want) {
 			t.Errorf("%+v: %q, want %q", c.f, w.Most, c.want)
 		}
