@@ -30,13 +30,13 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *sheet.Sheet) *shee
 		s.Proposals = prior.Proposals
 	}
 	s.LaidBy = s.Proposals
-	Compare(s, prior)
-	s.X = Index(s)
+	compareWires(s, prior)
+	s.X = index(s)
 	wires.SizeWires(s)
 	wires.Duties(s)
 	wires.SizeUnits(s)
 	wires.FindPaths(s)
-	CompareBranches(s)
+	compareBranches(s)
 	ends.FillCavities(s)
 	ends.JoinWires(s)
 	bundle.LayBranches(s, prior)
@@ -59,7 +59,7 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *sheet.Sheet) *shee
 	length.Weigh(s)
 	over.Standing(s)
 	bundle.BuiltOver(s)
-	s.Same.Prior = nil // or every sheet would hold all before it
+	s.Reuse.Prior = nil // or every sheet would hold all before it
 	return s
 }
 

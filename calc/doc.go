@@ -4,4 +4,9 @@
 // Nothing here reads a clock, a file or the environment; nothing panics, and no
 // result is NaN. What cannot be computed is marked as not known and, where a
 // person must act, said as a snag.
+//
+//	reads Branch: Waiting
+//	reads Sheet: Branches, Reuse
+//	writes Reuse: All, Branches, Ids, Places, Planned, Prior, Wires
+//	writes Sheet: Base, Cat, H, LaidBy, Limits, Proposals, X
 package calc

@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"contralay/calc"
+	"contralay/calc/calctest"
 	"contralay/calc/query/offer"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -53,7 +54,7 @@ func tree(t testing.TB, branches, wires int) *sheet.Sheet {
 	for k := range legs {
 		fmt.Fprintf(&b, "[[branch]]\nid = \"L%d\"\nfrom = \"J%d\"\nto = \"D%d\"\nlength_mm = 300.0\n", k, k%subs, k)
 	}
-	s := sheetOf(t, b.String())
+	s := calctest.Built(t, b.String())
 	h := s.H
 	for i := range s.Branches { // one layer after another, as many as it takes: no planning here
 		var layers []model.Layer
@@ -114,18 +115,4 @@ func BenchmarkWhole(b *testing.B) {
 	b.Run("size", func(b *testing.B) {
 		p95(b, s, func(w *model.Wire, n int) { w.Size = map[string]string{"22": "24", "24": "22", "20": "22"}[w.Size] })
 	})
-}
-
-// laidFile is a file of testdata with every branch laid.
-func laidFile(t testing.TB, name string) *sheet.Sheet {
-	t.Helper()
-	d, err := file.Load(filepath.Join("..", "testdata", name+".toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	cat, err := catalogue.Default()
-	if err != nil {
-		t.Fatal(err)
-	}
-	return calc.Complete(&d.Harness, cat, nil)
 }

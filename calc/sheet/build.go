@@ -1,5 +1,6 @@
 package sheet
 
+// Say adds an open point: how bad, by which rule, about what, in a sentence.
 func (s *Sheet) Say(l Level, rule, where, says string) {
 	s.Snags = append(s.Snags, Snag{Level: l, Rule: rule, Where: where, Says: says})
 }

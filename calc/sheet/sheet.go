@@ -24,7 +24,7 @@ type Sheet struct {
 	Snags    []Snag
 	Unrated  bool // no electrical figures at all: see duties
 
-	Same       same
+	Reuse      Reuse
 	Base       *catalogue.Catalogue // Cat without what was read off parts
 	Back       map[int][]int        // return → the wires that name it, in file order
 	LaidBy     map[string]Proposal  // Proposals as Build had them; Adopt may put others there since
@@ -63,7 +63,8 @@ type Wire struct {
 	Heats        unit.Ampere // what it carries as heat sees it: r.m.s.
 	Guard        Guard       // what protects it
 	Guarded      bool
-	Burns        bool  // a pulse, or what its device lets through, is more than it bears
+	PulseBurns   bool  // a pulse is more than it bears
+	FeedBurns    bool  // what its device lets through is more than it bears
 	Bound        Limit // what bounds its current
 	BoundAt      int   // which of LimitsOf that is
 	Bounded      bool

@@ -253,8 +253,8 @@ func FuzzParse(f *testing.F) {
 		f.Add([]byte(b.text))
 	}
 	f.Add([]byte("\xef\xbb\xbf# h\r\n\r\nformat=1\r\n[harness]\r\nname='''\r\na'''\r\nnote=\"\"\"a\\\r\n  b\"\"\"\"\r\nsupply_v=0x10\r\n"))
-	f.Add([]byte("#\t\u00a0\u2028\nformat=1\nbranch=[]\n" +
-		"rules={lay_ratio=1e-400,zone_mm=9007199254740993,ambient_c=-0.0,filler_stock_mm=[1_0,1e3,]}\n"))
+	f.Add([]byte("#\t\u00a0\u2028\nformat=1\nbranch=[]\nrules={lay_ratio=1e-400," +
+		"zone_mm=9007199254740993,ambient_c=-0.0,filler_stock_mm=[1_0,1e3,]}\n"))
 	f.Fuzz(func(t *testing.T, text []byte) {
 		d, err := file.Parse(text, "f.toml")
 		if err != nil {

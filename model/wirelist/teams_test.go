@@ -129,8 +129,8 @@ func TestListsOfTeams(t *testing.T) {
 			"E:1 C:1, E:2 C:2", []string{"shielded pair of wires 1 and 2", "shield taken to a cavity: E:9"}, []string{"warn"},
 			[]string{"Shield: E:9"}},
 		"nets called as papers are": {"a.csv",
-			"Signal,From,To,AWG\nData,ECU:1,DASH:1,24\nRev,ECU:2,DASH:2,24\n" +
-				"Date,ECU:3,DASH:3,24\nIssue,ECU:4,DASH:4,24\nDrawn,ECU:5,DASH:5,24\n",
+			"Signal,From,To,AWG\nData,ECU:1,DASH:1,24\nRev,ECU:2,DASH:2,24\nDate,ECU:3,DASH:3,24\n" +
+				"Issue,ECU:4,DASH:4,24\nDrawn,ECU:5,DASH:5,24\n",
 			"ECU:1 DASH:1, ECU:2 DASH:2, ECU:3 DASH:3, ECU:4 DASH:4, ECU:5 DASH:5", nil, []string{"about"}, nil},
 		"a day in two cells": {"a.csv", "Wire,From,To,AWG\n1,ECU:1,DASH:1,24\nDate,12/03/24,,\nRev: B,,Datum: 12.3.2024,\n",
 			"ECU:1 DASH:1", []string{"about the paper"}, []string{"warn"}, nil},
@@ -161,9 +161,8 @@ func TestListsOfTeams(t *testing.T) {
 		"feet and a number": {"a.csv", "Wire,From,To,AWG,Length\n1,ECU:1,INJ:1,22,2'3\n", "ECU:1 INJ:1", nil,
 			[]string{"no length"}, []string{"length_mm = 685.8"}},
 		"a cable of seven": {"a.csv",
-			"Cable,Wire,From,To,AWG\n7x22,1,A:1,B:1,22\n7x22,2,A:2,B:2,22\n" +
-				"7x22,3,A:3,B:3,22\n7x22,4,A:4,B:4,22\n7x22,5,A:5,B:5,22\n" +
-				"7x22,6,A:6,B:6,22\n7x22,7,A:7,B:7,22\n",
+			"Cable,Wire,From,To,AWG\n7x22,1,A:1,B:1,22\n7x22,2,A:2,B:2,22\n7x22,3,A:3,B:3,22\n" +
+				"7x22,4,A:4,B:4,22\n7x22,5,A:5,B:5,22\n7x22,6,A:6,B:6,22\n7x22,7,A:7,B:7,22\n",
 			"A:1 B:1, A:2 B:2, A:3 B:3, A:4 B:4, A:5 B:5, A:6 B:6, A:7 B:7",
 			[]string{"a unit of more wires than a quad"}, []string{"no other wire beside"}, []string{"7x22"}},
 		"a word below a table": {"a.md", "| Wire | From | To | AWG |\n|--|--|--|--|\n| 1 | A:1 | B:1 | 22 |\n\nend\n", "A:1 B:1",

@@ -125,7 +125,8 @@ func TestSayingWhatColumnsMean(t *testing.T) {
 	m := open(t, "example.toml")
 	was := m.H
 	m.Cfg.ListBytes = func(string) ([]byte, error) {
-		return []byte("Wire,From,To,Sz,Col,Length\n1,P1:1,P2:1,22,red,850\n2,P1:2,P2:2,22,blue,900\n3,P1:3,P2:3,22,blue,900\n4,P1:4,P2:4,22,blue,900\n"), nil
+		return []byte("Wire,From,To,Sz,Col,Length\n1,P1:1,P2:1,22,red,850\n" +
+			"2,P1:2,P2:2,22,blue,900\n3,P1:3,P2:3,22,blue,900\n4,P1:4,P2:4,22,blue,900\n"), nil
 	}
 	take := func() {
 		t.Helper()

@@ -99,8 +99,8 @@ var topics = []Topic{
 	}},
 	{"lists", "other people's wire lists", []string{
 		"The menu takes in a wire list: CSV, TSV, Markdown, xlsx or ods. The screen shows what the bench makes of it and what each " +
-			"column " +
-			"means. + and - change a meaning. Your choices are kept as a recipe for the next list. Nothing changes until you take the list.",
+			"column means. + and - change a meaning. Your choices are kept as a recipe for the next list. Nothing changes until you " +
+			"take the list.",
 		"What the bench does not understand stays as text in the note of its wire, and the report names row and column. Lengths without " +
 			"a unit are read only after you name one. Rows struck out and hidden sheets are left out, hidden rows are kept; the report " +
 			"names each. A formula counts with the value that was saved beside it.",

@@ -7,7 +7,7 @@ import (
 	"contralay/model"
 )
 
-// kin is what a component is for the wish to keep trigger and data from power.
+// kinOf is what a component is for the wish to keep trigger and data from power.
 type kin byte
 
 const (
@@ -16,7 +16,7 @@ const (
 	shouts      // power, which is switched
 )
 
-func Kin(s *sheet.Sheet, id string) kin {
+func kinOf(s *sheet.Sheet, id string) kin {
 	c, ok := s.X.Component(id)
 	if !ok {
 		return neutral
@@ -45,35 +45,35 @@ func Kin(s *sheet.Sheet, id string) kin {
 	return out
 }
 
-// Besides counts the places round a layer where one that listens lies beside one
+// besides counts the places round a layer where one that listens lies beside one
 // that shouts; a filler between them parts them.
-func Besides(s *sheet.Sheet, ids []string) int {
+func besides(s *sheet.Sheet, ids []string) int {
 	n := 0
 	for k, id := range ids {
-		if len(ids) > 1 && Clash(s, id, ids[(k+1)%len(ids)]) {
+		if len(ids) > 1 && clash(s, id, ids[(k+1)%len(ids)]) {
 			n++
 		}
 	}
 	return n
 }
 
-func Clash(s *sheet.Sheet, a, b string) bool {
-	x, y := Kin(s, a), Kin(s, b)
+func clash(s *sheet.Sheet, a, b string) bool {
+	x, y := kinOf(s, a), kinOf(s, b)
 	return x == listens && y == shouts || x == shouts && y == listens
 }
 
-// SetApart turns tails round, or sorts one from listening over neutral to shouting,
+// setApart turns tails round, or sorts one from listening over neutral to shouting,
 // where that leaves fewer listening ones beside shouting ones. The tails stay side
 // by side and in their order. Each is tried in turn against the others as they
 // lie, so it is good rather than best, and the same each time.
-func SetApart(s *sheet.Sheet, tails [][]string) {
-	all := func() int { return Besides(s, slices.Concat(tails...)) }
+func setApart(s *sheet.Sheet, tails [][]string) {
+	all := func() int { return besides(s, slices.Concat(tails...)) }
 	for range 2 { // a second round, for the first tail was set before the last
 		for _, t := range tails {
 			best, least := slices.Clone(t), all()
 			sorted := slices.Clone(t)
-			slices.SortStableFunc(sorted, func(a, b string) int { return order3(Kin(s, a)) - order3(Kin(s, b)) })
-			for _, try := range [][]string{reversed(t), sorted, reversed(sorted), Between(s, sorted)} {
+			slices.SortStableFunc(sorted, func(a, b string) int { return order3(kinOf(s, a)) - order3(kinOf(s, b)) })
+			for _, try := range [][]string{reversed(t), sorted, reversed(sorted), between(s, sorted)} {
 				copy(t, try)
 				if n := all(); n < least {
 					best, least = slices.Clone(t), n
@@ -84,12 +84,12 @@ func SetApart(s *sheet.Sheet, tails [][]string) {
 	}
 }
 
-// Between sets the neutral ones half on each side of the shouting ones, for a tail
+// between sets the neutral ones half on each side of the shouting ones, for a tail
 // that goes all the way round.
-func Between(s *sheet.Sheet, sorted []string) []string {
+func between(s *sheet.Sheet, sorted []string) []string {
 	var of [3][]string
 	for _, id := range sorted {
-		k := order3(Kin(s, id))
+		k := order3(kinOf(s, id))
 		of[k] = append(of[k], id)
 	}
 	half := len(of[1]) / 2

@@ -17,7 +17,7 @@ import (
 // bend is what the branch can be bent to: the larger of 10 × its thickest
 // component (AS50881 as quoted; TM 1-1500-204-23-4) and 6 × over (NASA
 // workmanship sheet 4.03).
-func Bend(s *sheet.Sheet, i int) {
+func bend(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	thick := unit.Millimetre(0)
 	for _, l := range out.Layers {
@@ -25,6 +25,7 @@ func Bend(s *sheet.Sheet, i int) {
 			thick = max(thick, m.D)
 		}
 	}
+	straighten(out)
 	out.Bend.MinMM, out.Bend.Rule = 10*thick, "10 x thickest component"
 	if six := 6 * out.OverMM; six > out.Bend.MinMM {
 		out.Bend.MinMM, out.Bend.Rule = six, "6 x over"
@@ -41,11 +42,10 @@ func Bend(s *sheet.Sheet, i int) {
 	}
 	axis := b.BendMM.V + out.OverMM/2
 	arc := axis * unit.Millimetre(float64(b.BendDeg.V)*math.Pi/180)
-	long := -1                            // the outermost layer of which not one whole turn fits in the bend
-	out.Layers = slices.Clone(out.Layers) // the prior's may stand behind them
+	long := -1 // the outermost layer of which not one whole turn fits in the bend
+	out.Layers = slices.Clone(out.Layers)
 	for k := range out.Layers {
 		l := &out.Layers[k]
-		l.BentMM, l.FlatMM = 0, 0
 		for _, m := range l.Members {
 			r := unit.Millimetre(math.Hypot(float64(m.X), float64(m.Y)))
 			l.BentMM = max(l.BentMM, lay.Mismatch(r, l.LayMM, axis, b.BendDeg.V))
@@ -66,5 +66,17 @@ func Bend(s *sheet.Sheet, i int) {
 				"mm there, laid straight by %s",
 				long, unit.Fixed(l.LayMM, 0), unit.Fixed(arc, 0), unit.Fixed(l.BentMM, 1),
 				unit.Fixed(l.FlatMM, 1)))
+	}
+}
+
+// straighten takes off the layers what a bend made of them that the branch had before: they
+// may be the prior's, taken over for the sake of what they lie by.
+func straighten(out *sheet.Branch) {
+	if !slices.ContainsFunc(out.Layers, func(l sheet.Layer) bool { return l.BentMM != 0 || l.FlatMM != 0 }) {
+		return
+	}
+	out.Layers = slices.Clone(out.Layers) // the prior keeps its own
+	for k := range out.Layers {
+		out.Layers[k].BentMM, out.Layers[k].FlatMM = 0, 0
 	}
 }

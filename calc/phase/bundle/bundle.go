@@ -19,12 +19,12 @@ import (
 func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
 	s.Branches = make([]sheet.Branch, len(s.H.Branches))
 	var comps [][]string
-	if s.Same.Branches == nil || slices.Contains(s.Same.Branches, false) {
-		comps = Components(s)
+	if s.Reuse.Branches == nil || slices.Contains(s.Reuse.Branches, false) {
+		comps = components(s)
 	}
 	for i := range s.H.Branches {
-		if s.Same.Branch(i) {
-			KeepBranch(s, i)
+		if s.Reuse.Branch(i) {
+			keepBranch(s, i)
 			continue
 		}
 		b := &s.H.Branches[i]
@@ -39,7 +39,7 @@ func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
 			known = known && d.Known()
 			out.Standing = catalogue.Weakest(out.Standing, d.Standing)
 		}
-		SayMissing(s, i)
+		sayMissing(s, i)
 		out.Said = s.Since(mark)
 		if len(out.Components) == 0 && len(b.Layers) == 0 {
 			out.Make = model.MakeStraight
@@ -48,13 +48,13 @@ func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
 			continue
 		}
 		plan := LayersOf(s, i)
-		out.Make = MakeOf(s, i, plan)
+		out.Make = makeOf(s, i, plan)
 		if plan == nil {
 			out.Proposed = true
 			if out.Make == model.MakeLaid {
 				if o, ok := s.Proposals[PlanKey(s, i)].Best(); ok {
 					plan = o.Layers
-					SayRelaxed(s, i, o)
+					sayRelaxed(s, i, o)
 				} else {
 					out.Waiting = known
 				}
@@ -62,31 +62,31 @@ func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
 				plan = []model.Layer{{Of: out.Components}}
 			}
 		}
-		if !known || out.Waiting || !AllKnown(s, plan) || !Layable(s, i, plan) {
+		if !known || out.Waiting || !allKnown(s, plan) || !layable(s, i, plan) {
 			out.Said = s.Since(mark)
 			continue
 		}
 		out.As = plan
-		Lay(s, i, plan, prior)
-		Bend(s, i)
-		SayLayers(s, i)
-		SayFiller(s, i)
+		layBranch(s, i, plan, prior)
+		bend(s, i)
+		sayLayers(s, i)
+		sayFiller(s, i)
 		out.Said = s.Since(mark)
 	}
 }
 
-// KeepBranch takes a branch over from the prior sheet as it lies.
-func KeepBranch(s *sheet.Sheet, i int) {
-	s.Branches[i] = s.Same.Prior.Branches[i]
-	if !s.Same.All {
+// keepBranch takes a branch over from the prior sheet as it lies.
+func keepBranch(s *sheet.Sheet, i int) {
+	s.Branches[i] = s.Reuse.Prior.Branches[i]
+	if !s.Reuse.All {
 		s.Branches[i].PlanKey = "" // it hangs on what is free and coloured elsewhere, too
 	}
 	s.Kept(s.Branches[i].Said)
 }
 
-// Components lists what runs through each branch: units first, then single
+// components lists what runs through each branch: units first, then single
 // wires, in file order.
-func Components(s *sheet.Sheet) [][]string {
+func components(s *sheet.Sheet) [][]string {
 	out := make([][]string, len(s.H.Branches))
 	for i, u := range s.Units {
 		if u.HasPath {
@@ -106,7 +106,7 @@ func Components(s *sheet.Sheet) [][]string {
 	return out
 }
 
-func AllKnown(s *sheet.Sheet, layers []model.Layer) bool {
+func allKnown(s *sheet.Sheet, layers []model.Layer) bool {
 	for _, l := range layers {
 		for _, id := range l.Of {
 			if !s.Dia(id).Known() {
@@ -117,9 +117,9 @@ func AllKnown(s *sheet.Sheet, layers []model.Layer) bool {
 	return true
 }
 
-// Layable says what keeps a lay-up from being drawn at all: a centre of nothing,
+// layable says what keeps a lay-up from being drawn at all: a centre of nothing,
 // or a layer of nothing but filler whose size is not given.
-func Layable(s *sheet.Sheet, i int, layers []model.Layer) bool {
+func layable(s *sheet.Sheet, i int, layers []model.Layer) bool {
 	id := s.H.Branches[i].ID
 	for k, l := range layers {
 		switch {
@@ -149,10 +149,10 @@ func LayersOf(s *sheet.Sheet, i int) []model.Layer {
 // shortRun is the length below which five or six components need no twist.
 const shortRun unit.Millimetre = 75
 
-// MakeOf is how a branch is made: as given; several layers are laid; one
+// makeOf is how a branch is made: as given; several layers are laid; one
 // component runs straight, up to four are twisted, five or six twisted or on a
 // short run straight, from laid_from on they are laid.
-func MakeOf(s *sheet.Sheet, i int, layers []model.Layer) model.Make {
+func makeOf(s *sheet.Sheet, i int, layers []model.Layer) model.Make {
 	b := &s.H.Branches[i]
 	n := len(s.Branches[i].Components)
 	switch {
@@ -177,32 +177,32 @@ func MakeOf(s *sheet.Sheet, i int, layers []model.Layer) model.Make {
 	return model.MakeTwisted
 }
 
-// Lay works a lay-up out, or takes the prior's where nothing it rests on changed.
-func Lay(s *sheet.Sheet, i int, layers []model.Layer, prior *sheet.Sheet) {
+// layBranch works a lay-up out, or takes the prior's where nothing it rests on changed.
+func layBranch(s *sheet.Sheet, i int, layers []model.Layer, prior *sheet.Sheet) {
 	out := &s.Branches[i]
-	ranks := RanksOfOrder(s, i)
-	out.Key = Key(s, i, layers, ranks)
+	ranks := RanksOf(s, i)
+	out.Key = key(s, i, layers, ranks)
 	if prior != nil && i < len(prior.Branches) && prior.Branches[i].Key == out.Key {
 		old := prior.Branches[i]
 		out.Layers, out.OverMM, out.OverMinMM, out.OverMaxMM = old.Layers, old.Raw.Over, old.Raw.Least, old.Raw.Most
 		out.TapeMM, out.TapeMinMM, out.LaidMM, out.Buried, out.Rank = old.Raw.Tape, old.Raw.TapeLeast, old.LaidMM, old.Buried, ranks.Depth
-		Learn(s, i)
+		learn(s, i)
 		return
 	}
 	out.Rank = ranks.Depth
 	if out.Make != model.MakeLaid {
-		LayGroup(s, i, layers)
+		layGroup(s, i, layers)
 	} else {
-		LayRings(s, i, layers, ranks)
+		layRings(s, i, layers, ranks)
 	}
-	Turns(s, i)
+	turns(s, i)
 	out.Buried = buried(out.Layers)
-	Learn(s, i)
+	learn(s, i)
 }
 
-// Turns fills in laid length and turns: lay stops at the zone of a breakout and
+// turns fills in laid length and turns: lay stops at the zone of a breakout and
 // one diameter before it.
-func Turns(s *sheet.Sheet, i int) {
+func turns(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	out.LaidMM, _ = cut.LaidLength(b.LengthMM, Zones(s, i), out.OverMM)
 	for k := range out.Layers {
@@ -223,21 +223,21 @@ func Zones(s *sheet.Sheet, i int) []unit.Millimetre {
 	return z
 }
 
-// LayGroup twists or runs straight what has no core.
-func LayGroup(s *sheet.Sheet, i int, layers []model.Layer) {
+// layGroup twists or runs straight what has no core.
+func layGroup(s *sheet.Sheet, i int, layers []model.Layer) {
 	out := &s.Branches[i]
 	ids := slices.Clone(layers[0].Of)
 	l := sheet.Layer{Hand: model.HandStraight, Loss: 1, Closes: true, Gap: 1}
-	nom, lo, hi := Diameters(s, ids, 0, 0)
+	nom, lo, hi := diameters(s, ids, 0, 0)
 	g := lay.Pack(nom)
 	l.OverMM, l.TapeMM = g.Over+layers[0].BindMM.V, g.Tape+layers[0].BindMM.V
 	if out.Make == model.MakeTwisted && len(ids) > 1 {
-		l.Hand = Outer(s, i)
+		l.Hand = outer(s, i)
 		if l.LayMM = layers[0].LayMM.V; l.LayMM <= 0 {
 			l.LayMM = unit.Millimetre(s.Limits.LayRatio) * l.OverMM
 		}
 	}
-	Members(s, &l, ids, 0, nom, g.X, g.Y)
+	members(s, &l, ids, 0, nom, g.X, g.Y)
 	out.Layers = []sheet.Layer{l}
 	out.OverMM, out.TapeMM = l.OverMM, l.TapeMM
 	small, large := lay.Pack(lo), lay.Pack(hi)
@@ -245,10 +245,10 @@ func LayGroup(s *sheet.Sheet, i int, layers []model.Layer) {
 	out.OverMaxMM = large.Over + layers[0].BindMM.V
 }
 
-// Diameters of components and fillers, nominal, small and large. A filler with
+// diameters of components and fillers, nominal, small and large. A filler with
 // the diameter of a component of its layer is white wire off the same reel and
 // shares its band; another size is taken as given.
-func Diameters(s *sheet.Sheet, ids []string, fillers int, fillerMM unit.Millimetre) (nom, lo, hi []unit.Millimetre) {
+func diameters(s *sheet.Sheet, ids []string, fillers int, fillerMM unit.Millimetre) (nom, lo, hi []unit.Millimetre) {
 	f := sheet.Dia{Nominal: fillerMM, Min: fillerMM, Max: fillerMM}
 	for _, id := range ids {
 		d := s.Dia(id)
@@ -263,15 +263,15 @@ func Diameters(s *sheet.Sheet, ids []string, fillers int, fillerMM unit.Millimet
 	return nom, lo, hi
 }
 
-// Members fills a layer's members in; fillers come after ids in d.
-func Members(s *sheet.Sheet, l *sheet.Layer, ids []string, fillers int, d []unit.Millimetre, x, y []unit.Millimetre) {
+// members fills a layer's members in; fillers come after ids in d.
+func members(s *sheet.Sheet, l *sheet.Layer, ids []string, fillers int, d []unit.Millimetre, x, y []unit.Millimetre) {
 	l.Members = make([]sheet.Member, 0, len(ids)+fillers)
 	top := 0.0
 	for k := range d {
 		m := sheet.Member{ID: "filler", Kind: sheet.OfFiller, D: d[k], X: x[k], Y: y[k], Loss: 1}
 		if k < len(ids) {
 			m.ID = ids[k]
-			m.Kind = KindOf(s, m.ID)
+			m.Kind = kindOf(s, m.ID)
 		}
 		if m.Kind == sheet.OfSpare {
 			l.Spares++
@@ -286,7 +286,7 @@ func Members(s *sheet.Sheet, l *sheet.Layer, ids []string, fillers int, d []unit
 	l.Fillers = fillers
 }
 
-func KindOf(s *sheet.Sheet, id string) sheet.Kind {
+func kindOf(s *sheet.Sheet, id string) sheet.Kind {
 	c, ok := s.X.Component(id)
 	switch {
 	case ok && c.Unit:
@@ -297,16 +297,24 @@ func KindOf(s *sheet.Sheet, id string) sheet.Kind {
 	return sheet.OfWire
 }
 
-func Outer(s *sheet.Sheet, i int) model.Hand { return s.H.Branches[i].Outer.Or(s.Limits.Outer) }
+func outer(s *sheet.Sheet, i int) model.Hand { return s.H.Branches[i].Outer.Or(s.Limits.Outer) }
 
-// Key is everything a bundle is computed from, as bytes.
-func Key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
+// flag is a yes or no as a byte of a key.
+func flag(is bool) byte {
+	if is {
+		return 1
+	}
+	return 0
+}
+
+// key is everything a bundle is computed from, as bytes.
+func key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	buf := make([]byte, 0, 64*len(out.Components)+256)
 	num := func(v float64) { buf = binary.LittleEndian.AppendUint64(buf, math.Float64bits(v)) }
 	text := func(t string) { buf = append(append(buf, t...), 0) }
 	text(string(out.Make))
-	text(string(Outer(s, i)))
+	text(string(outer(s, i)))
 	num(float64(b.LengthMM))
 	num(float64(s.Limits.LayRatio))
 	num(float64(s.Limits.LiftMax))
@@ -325,10 +333,10 @@ func Key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
 			num(float64(d.Nominal))
 			num(float64(d.Min))
 			num(float64(d.Max))
-			buf = append(buf, byte(KindOf(s, id)))
+			buf = append(buf, byte(kindOf(s, id)))
 			text(r.Way[id])
-			text(Colour(s, id))
-			buf = append(buf, byte(Kin(s, id)), map[bool]byte{true: 1}[r.apart])
+			text(colour(s, id))
+			buf = append(buf, byte(kinOf(s, id)), flag(r.apart))
 			num(float64(r.Depth[id]))
 		}
 	}

@@ -1,2 +1,25 @@
-// Package bundle is the phase in which each branch is laid: layers, order, bend.
+// Package bundle is the phase in which each branch is laid: what runs in it, its layers and
+// where each component lies in them, its diameters, what it can be bent to. It stands on
+// the wires, on the ends (a spare needs a free cavity) and on proposals for branches that
+// the file does not lay.
+//
+//	reads Branch: Bend
+//	reads Dia: Origin
+//	reads Option: Layers, Plan
+//	reads Reuse: All, Branches, Planned, Prior
+//	reads Sheet: Cat, H, Limits, Proposals, Reuse, Snags, Terms, Units, Wires, X
+//	reads Term: Cavities, Free
+//	reads Unit: HasPath, Path
+//	reads Wire: Dia, Entry, HasPath, Known, Path
+//	writes Bend: MinMM, MismatchKnown, MismatchMM, Rule
+//	writes Branch: Ambient, As, Buried, Components, Key, LaidMM, Layers, Learned, Make,
+//	    OverMM, OverMaxMM, OverMinMM, PlanKey, Proposed, Rank, Raw, Said, Standing, TapeMM,
+//	    TapeMinMM, Waiting
+//	writes Layer: BedMM, BentMM, Beside, Closes, FillerMM, Fillers, FlatMM, Gap, Hand, LayDeg,
+//	    LayMM, Lift, Loss, Members, OverMM, ProudMM, Room, Spares, Takes, TapeMM, Tracer,
+//	    Turns, ZigZag
+//	writes Learned: Correction, PredictedMM
+//	writes Member: D, ID, Kind, Leaves, Loss, X, Y
+//	writes Raw: Least, Most, Over, Tape, TapeLeast
+//	writes Sheet: Branches
 package bundle

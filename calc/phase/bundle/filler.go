@@ -31,8 +31,8 @@ var Melts = map[string]unit.Celsius{"polyethylene": 110, "polypropylene": 160, "
 // FillerMaterials are what rules.filler_of may say.
 var FillerMaterials = []string{"fluoropolymer", "polyester", "aramid", "nylon", "polypropylene", "polyethylene"}
 
-// SayFiller stops where filler stands less than the branch gets.
-func SayFiller(s *sheet.Sheet, i int) {
+// sayFiller stops where filler stands less than the branch gets.
+func sayFiller(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	for _, l := range out.Layers {
 		if l.Fillers == 0 {

@@ -20,10 +20,10 @@ type Ranks struct {
 	apart bool // trigger and data are kept from power round the layer
 }
 
-// ranks reads the tree beyond the to end of branch i: by the next branch, the
+// RanksOf reads the tree beyond the to end of branch i: by the next branch, the
 // one after, to the termination or splice; branches in file order, cavities in
 // the order of their termination.
-func RanksOfOrder(s *sheet.Sheet, i int) Ranks {
+func RanksOf(s *sheet.Sheet, i int) Ranks {
 	r := Ranks{make(map[string]string, len(s.Branches[i].Components)), make(map[string]int, len(s.Branches[i].Components)),
 		s.H.Branches[i].DataApart.V}
 	for _, id := range s.Branches[i].Components {
@@ -36,21 +36,21 @@ func RanksOfOrder(s *sheet.Sheet, i int) Ranks {
 		} else {
 			w, path = &s.H.Wires[c.At], s.Wires[c.At].Path
 		}
-		beyond, end := Beyond(s, i, path, w)
+		beyond, end := beyond(s, i, path, w)
 		way := ""
 		for _, b := range beyond {
 			way += fmt.Sprintf("%05d.", b+1)
 		}
-		r.Way[id] = way + EndOrder(s, end)
-		r.Depth[id] = Depth(s, i, len(beyond), len(path)-1-len(beyond))
+		r.Way[id] = way + endOrder(s, end)
+		r.Depth[id] = depth(s, i, len(beyond), len(path)-1-len(beyond))
 	}
 	return r
 }
 
-// Depth is how many branches a component still runs through where branch i parts:
+// depth is how many branches a component still runs through where branch i parts:
 // beyond its to end, or where that is a termination and the other a breakout,
 // beyond its from end; between two breakouts the larger.
-func Depth(s *sheet.Sheet, i, beyondTo, beyondFrom int) int {
+func depth(s *sheet.Sheet, i, beyondTo, beyondFrom int) int {
 	_, to := s.X.Breakout[s.H.Branches[i].To]
 	_, from := s.X.Breakout[s.H.Branches[i].From]
 	switch {
@@ -62,9 +62,9 @@ func Depth(s *sheet.Sheet, i, beyondTo, beyondFrom int) int {
 	return beyondTo
 }
 
-// Beyond is the part of a path past the to end of branch i, walking away from
+// beyond is the part of a path past the to end of branch i, walking away from
 // it, and the end the wire has there.
-func Beyond(s *sheet.Sheet, i int, path []int, w *model.Wire) ([]int, string) {
+func beyond(s *sheet.Sheet, i int, path []int, w *model.Wire) ([]int, string) {
 	k := slices.Index(path, i)
 	if k < 0 {
 		return nil, ""
@@ -82,9 +82,9 @@ func Beyond(s *sheet.Sheet, i int, path []int, w *model.Wire) ([]int, string) {
 	return back, w.From.V
 }
 
-// EndOrder sorts ends: splices first, then terminations in file order, then their
+// endOrder sorts ends: splices first, then terminations in file order, then their
 // cavities in the order the termination has them.
-func EndOrder(s *sheet.Sheet, text string) string {
+func endOrder(s *sheet.Sheet, text string) string {
 	e, ok := s.X.End(text)
 	if !ok {
 		return "~"
@@ -109,10 +109,10 @@ func Group(way string) string {
 	return way
 }
 
-// Order is the order of leaving: groups that come off as one tail side by side;
+// order is the order of leaving: groups that come off as one tail side by side;
 // inside a group zig-zag where sizes differ, else by cavity. Fillers are spread
 // evenly between. The result holds "filler" where one lies.
-func Order(s *sheet.Sheet, ml model.Layer, r Ranks, apart bool) ([]string, []bool) {
+func order(s *sheet.Sheet, ml model.Layer, r Ranks, apart bool) ([]string, []bool) {
 	ids := slices.Clone(ml.Of)
 	at := make(map[string]int, len(ids))
 	for k, id := range ids {
@@ -127,12 +127,12 @@ func Order(s *sheet.Sheet, ml model.Layer, r Ranks, apart bool) ([]string, []boo
 		for hi < len(ids) && Group(r.Way[ids[hi]]) == Group(r.Way[ids[lo]]) {
 			hi++
 		}
-		ZigzagGroup(s, ids[lo:hi])
+		zigzagGroup(s, ids[lo:hi])
 		tails = append(tails, ids[lo:hi])
 		lo = hi
 	}
 	if apart {
-		SetApart(s, tails)
+		setApart(s, tails)
 	}
 	n, f := len(ids), ml.Fillers.V
 	out, filler := make([]string, 0, n+f), make([]bool, 0, n+f)
@@ -148,7 +148,7 @@ func Order(s *sheet.Sheet, ml model.Layer, r Ranks, apart bool) ([]string, []boo
 	return out, filler
 }
 
-func ZigzagGroup(s *sheet.Sheet, ids []string) {
+func zigzagGroup(s *sheet.Sheet, ids []string) {
 	d := make([]unit.Millimetre, len(ids))
 	differ := false
 	for k, id := range ids {
@@ -161,23 +161,23 @@ func ZigzagGroup(s *sheet.Sheet, ids []string) {
 	copy(ids, permute(slices.Clone(ids), lay.ZigZag(d)))
 }
 
-// Tracer is the place of the first component whose colour no other of the layer
+// tracer is the place of the first component whose colour no other of the layer
 // has; −1 where there is none. A unit is told by its make.
-func Tracer(s *sheet.Sheet, ids []string) int {
+func tracer(s *sheet.Sheet, ids []string) int {
 	seen := map[string]int{}
 	for _, id := range ids {
-		seen[Colour(s, id)]++
+		seen[colour(s, id)]++
 	}
 	for k, id := range ids {
-		if c := Colour(s, id); id != "filler" && c != "" && seen[c] == 1 {
+		if c := colour(s, id); id != "filler" && c != "" && seen[c] == 1 {
 			return k
 		}
 	}
 	return -1
 }
 
-// Colour is what tells a component by eye.
-func Colour(s *sheet.Sheet, id string) string {
+// colour is what tells a component by eye.
+func colour(s *sheet.Sheet, id string) string {
 	if id == "filler" {
 		return "9" // white wire off the reel, or a white rod
 	}
@@ -210,7 +210,7 @@ func FarEnd(s *sheet.Sheet, i int, id string) string {
 	if !ok {
 		return ""
 	}
-	_, end := Beyond(s, i, s.Wires[k].Path, &s.H.Wires[k])
+	_, end := beyond(s, i, s.Wires[k].Path, &s.H.Wires[k])
 	return end
 }
 
@@ -228,7 +228,7 @@ func NextAfter(s *sheet.Sheet, i int, id string) string {
 		}
 		k = s.X.Wire[s.H.Units[c.At].Wires[0]]
 	}
-	beyond, end := Beyond(s, i, s.Wires[k].Path, &s.H.Wires[k])
+	beyond, end := beyond(s, i, s.Wires[k].Path, &s.H.Wires[k])
 	if len(beyond) > 0 {
 		return s.H.Branches[beyond[0]].ID
 	}

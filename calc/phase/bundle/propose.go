@@ -17,7 +17,7 @@ func PlanKey(s *sheet.Sheet, i int) string {
 	if k := s.Branches[i].PlanKey; k != "" {
 		return k
 	}
-	r := RanksOfOrder(s, i)
+	r := RanksOf(s, i)
 	var buf []byte
 	num := func(v float64) { buf = binary.LittleEndian.AppendUint64(buf, math.Float64bits(v)) }
 	text := func(t string) { buf = append(append(buf, t...), 0) }
@@ -41,7 +41,7 @@ func PlanKey(s *sheet.Sheet, i int) string {
 		num(float64(h.FillerMM))
 		num(float64(h.Lay))
 		num(float64(h.Bind))
-		buf = append(buf, map[bool]byte{true: 1}[h.Locked])
+		buf = append(buf, flag(h.Locked))
 	}
 	num(float64(LikeNow(s, i)))
 	for _, p := range SparesFor(s, i) {
@@ -51,12 +51,13 @@ func PlanKey(s *sheet.Sheet, i int) string {
 	}
 	b := &s.H.Branches[i]
 	for _, w := range []model.Opt[bool]{b.LeaversOut, b.UnitsIn} {
-		buf = append(buf, map[bool]byte{true: 1}[w.Or(true)])
+		buf = append(buf, flag(w.Or(true)))
 	}
 	s.Branches[i].PlanKey = string(buf)
 	return s.Branches[i].PlanKey
 }
 
+// PlanRules are the rules of the shop that the planner keeps to.
 func PlanRules(s *sheet.Sheet) plan.Rules {
 	l := s.Limits
 	return plan.Rules{LayRatio: l.LayRatio, LiftMax: l.LiftMax, LiftTight: l.LiftTight, GapInner: l.GapInner, GapOuter: l.GapOuter,

@@ -12,7 +12,7 @@ const ReadSame unit.Millimetre = 0.05
 
 // LearnedBy is what a layer stands over its prediction by what the shop has learned.
 func LearnedBy(s *sheet.Sheet, i, layer int) unit.Millimetre {
-	c, ok := OverCorrection(s, i, layer)
+	c, ok := overCorrection(s, i, layer)
 	if !ok {
 		return 1
 	}

@@ -10,22 +10,22 @@ import (
 	"contralay/model/unit"
 )
 
-// LayRings lays centre and layers from the inside out. Three bundles run side by
+// layRings lays centre and layers from the inside out. Three bundles run side by
 // side: nominal, all wires small, all large; they keep the nominal order.
-func LayRings(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) {
+func layRings(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) {
 	out := &s.Branches[i]
 	out.Layers = make([]sheet.Layer, 0, len(layers))
 	var bed, bedLo, bedHi lay.Bed
 	for k, ml := range layers {
-		hand := Outer(s, i)
+		hand := outer(s, i)
 		if (len(layers)-1-k)%2 == 1 {
 			hand = hand.Other()
 		}
 		l := sheet.Layer{Hand: hand, BedMM: bed.Tape, Closes: true, Gap: 1, Loss: 1}
 		if k == 0 {
-			LayCentre(s, &l, ml, &bed, &bedLo, &bedHi)
+			layCentre(s, &l, ml, &bed, &bedLo, &bedHi)
 		} else {
-			LayRing(s, &l, ml, r, &bed, &bedLo, &bedHi)
+			layRing(s, &l, ml, r, &bed, &bedLo, &bedHi)
 		}
 		for m := range l.Members {
 			l.Members[m].Leaves = r.Depth[l.Members[m].ID]
@@ -36,14 +36,14 @@ func LayRings(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) {
 	out.OverMinMM, out.OverMaxMM, out.TapeMinMM = bedLo.Crown, bedHi.Crown, bedLo.Tape
 }
 
-func LayCentre(s *sheet.Sheet, l *sheet.Layer, ml model.Layer, bed, bedLo, bedHi *lay.Bed) {
+func layCentre(s *sheet.Sheet, l *sheet.Layer, ml model.Layer, bed, bedLo, bedHi *lay.Bed) {
 	ids := slices.Clone(ml.Of)
-	l.FillerMM = FillerMM(s, ml, ids)
+	l.FillerMM = fillerMM(s, ml, ids)
 	extra := ml.Fillers.V
-	if extra == 1 && IsRod(s, ml) {
+	if extra == 1 && isRod(s, ml) {
 		extra = 0 // the rod in the middle of five, not a sixth component
 	}
-	nom, lo, hi := Diameters(s, ids, extra, l.FillerMM)
+	nom, lo, hi := diameters(s, ids, extra, l.FillerMM)
 	g := lay.Centre(nom)
 	l.OverMM, l.TapeMM = g.Over+ml.BindMM.V, g.Tape+ml.BindMM.V
 	if len(nom) == 1 {
@@ -51,7 +51,7 @@ func LayCentre(s *sheet.Sheet, l *sheet.Layer, ml model.Layer, bed, bedLo, bedHi
 	} else if l.LayMM = ml.LayMM.V; l.LayMM <= 0 {
 		l.LayMM = unit.Millimetre(s.Limits.LayRatio) * l.OverMM
 	}
-	Members(s, l, ids, extra, nom, g.X, g.Y)
+	members(s, l, ids, extra, nom, g.X, g.Y)
 	if g.Rod > 0 {
 		l.Fillers, l.FillerMM = l.Fillers+1, g.Rod
 		l.Members = append(l.Members, sheet.Member{ID: "filler", Kind: sheet.OfFiller, D: g.Rod, Loss: 1})
@@ -62,9 +62,9 @@ func LayCentre(s *sheet.Sheet, l *sheet.Layer, ml model.Layer, bed, bedLo, bedHi
 	*bedLo, *bedHi = lay.Bed{Crown: small.Over + b, Tape: small.Tape + b}, lay.Bed{Crown: large.Over + b, Tape: large.Tape + b}
 }
 
-// IsRod reports whether a centre's one filler is the rod in the middle of five
+// isRod reports whether a centre's one filler is the rod in the middle of five
 // equal ones, rather than a sixth component.
-func IsRod(s *sheet.Sheet, ml model.Layer) bool {
+func isRod(s *sheet.Sheet, ml model.Layer) bool {
 	if len(ml.Of) != 5 {
 		return false
 	}
@@ -78,8 +78,8 @@ func IsRod(s *sheet.Sheet, ml model.Layer) bool {
 	return !ml.FillerMM.Set || math.Abs(float64(ml.FillerMM.V-d*unit.Millimetre(lay.RodOfFive))) <= off
 }
 
-// FillerMM is the filler's diameter: as given, else the layer's smallest size.
-func FillerMM(s *sheet.Sheet, ml model.Layer, ids []string) unit.Millimetre {
+// fillerMM is the filler's diameter: as given, else the layer's smallest size.
+func fillerMM(s *sheet.Sheet, ml model.Layer, ids []string) unit.Millimetre {
 	if ml.FillerMM.V > 0 {
 		return ml.FillerMM.V
 	}
@@ -95,11 +95,11 @@ func FillerMM(s *sheet.Sheet, ml model.Layer, ids []string) unit.Millimetre {
 	return least
 }
 
-func LayRing(s *sheet.Sheet, l *sheet.Layer, ml model.Layer, r Ranks, bed, bedLo, bedHi *lay.Bed) {
+func layRing(s *sheet.Sheet, l *sheet.Layer, ml model.Layer, r Ranks, bed, bedLo, bedHi *lay.Bed) {
 	how := lay.Laying{Ratio: s.Limits.LayRatio, Lay: ml.LayMM.V, Bind: ml.BindMM.V}
-	l.FillerMM = FillerMM(s, ml, ml.Of)
-	ids, fillerAt := Order(s, ml, r, r.apart)
-	nom, lo, hi := LaidDiameters(s, ids, fillerAt, l.FillerMM)
+	l.FillerMM = fillerMM(s, ml, ml.Of)
+	ids, fillerAt := order(s, ml, r, r.apart)
+	nom, lo, hi := laidDiameters(s, ids, fillerAt, l.FillerMM)
 	ring := lay.Lay(nom, *bed, how)
 	if ring.Lift > s.Limits.LiftMax {
 		if zz := lay.ZigZag(nom); lay.Closes(nom, *bed, how, s.Limits.LiftMax) {
@@ -108,25 +108,25 @@ func LayRing(s *sheet.Sheet, l *sheet.Layer, ml model.Layer, r Ranks, bed, bedLo
 			ring = lay.Lay(nom, *bed, how)
 		}
 	}
-	if t := Tracer(s, ids); t > 0 {
+	if t := tracer(s, ids); t > 0 {
 		ids, nom, lo, hi = rotate(ids, t), rotate(nom, t), rotate(lo, t), rotate(hi, t)
 		ring = lay.Lay(nom, *bed, how)
 		l.Tracer = ids[0]
 	} else if t == 0 {
 		l.Tracer = ids[0]
 	}
-	Place(s, l, ids, nom, ring)
+	place(s, l, ids, nom, ring)
 	l.OverMM, l.TapeMM, l.LayMM, l.Lift, l.ProudMM, l.Gap, l.Closes = ring.Over, ring.Tape, ring.Lay, ring.Lift, ring.Proud, ring.Gap,
 		ring.Closes
-	Room(s, l, nom, *bed, how)
+	room(s, l, nom, *bed, how)
 	small, large := lay.Lay(lo, *bedLo, how), lay.Lay(hi, *bedHi, how)
 	*bed = lay.Bed{Crown: ring.Over, Tape: ring.Tape}
 	*bedLo, *bedHi = lay.Bed{Crown: small.Over, Tape: small.Tape}, lay.Bed{Crown: large.Over, Tape: large.Tape}
 }
 
-// Place writes members where they lie: the first at the top, then clockwise as
+// place writes members where they lie: the first at the top, then clockwise as
 // seen from the from end.
-func Place(s *sheet.Sheet, l *sheet.Layer, ids []string, d []unit.Millimetre, ring lay.Ring) {
+func place(s *sheet.Sheet, l *sheet.Layer, ids []string, d []unit.Millimetre, ring lay.Ring) {
 	l.Members = make([]sheet.Member, len(ids))
 	for k, id := range ids {
 		sin, cos := math.Sincos(float64(ring.Angles[k]))
@@ -135,17 +135,17 @@ func Place(s *sheet.Sheet, l *sheet.Layer, ids []string, d []unit.Millimetre, ri
 			Loss: lay.TakeUp(stand, ring.Lay)}
 		if id == "filler" {
 			l.Fillers++
-		} else if m.Kind = KindOf(s, id); m.Kind == sheet.OfSpare {
+		} else if m.Kind = kindOf(s, id); m.Kind == sheet.OfSpare {
 			l.Spares++
 		}
 		l.Members[k] = m
 	}
 	l.Loss, l.LayDeg = ring.Loss, ring.Angle
-	l.Beside = Besides(s, ids)
+	l.Beside = besides(s, ids)
 }
 
-// Room counts places of the layer's smallest size, fillers not counted as a size.
-func Room(s *sheet.Sheet, l *sheet.Layer, d []unit.Millimetre, bed lay.Bed, how lay.Laying) {
+// room counts places of the layer's smallest size, fillers not counted as a size.
+func room(s *sheet.Sheet, l *sheet.Layer, d []unit.Millimetre, bed lay.Bed, how lay.Laying) {
 	size := unit.Millimetre(0)
 	for k, m := range l.Members {
 		if m.Kind != sheet.OfFiller && (size == 0 || d[k] < size) {
@@ -163,7 +163,7 @@ func Room(s *sheet.Sheet, l *sheet.Layer, d []unit.Millimetre, bed lay.Bed, how 
 	}
 }
 
-func LaidDiameters(s *sheet.Sheet, ids []string, filler []bool, fillerMM unit.Millimetre) (nom, lo, hi []unit.Millimetre) {
+func laidDiameters(s *sheet.Sheet, ids []string, filler []bool, fillerMM unit.Millimetre) (nom, lo, hi []unit.Millimetre) {
 	var real []string
 	n := 0
 	for k, id := range ids {
@@ -173,7 +173,7 @@ func LaidDiameters(s *sheet.Sheet, ids []string, filler []bool, fillerMM unit.Mi
 			real = append(real, id)
 		}
 	}
-	a, b, c := Diameters(s, real, n, fillerMM)
+	a, b, c := diameters(s, real, n, fillerMM)
 	r, f := 0, len(real)
 	for k := range ids {
 		j := r

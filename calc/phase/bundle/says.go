@@ -12,8 +12,8 @@ import (
 	"contralay/model/unit"
 )
 
-// SayMissing compares what the file lays with what runs through the branch.
-func SayMissing(s *sheet.Sheet, i int) {
+// sayMissing compares what the file lays with what runs through the branch.
+func sayMissing(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	if LayersOf(s, i) == nil {
 		return
@@ -42,6 +42,7 @@ func SayMissing(s *sheet.Sheet, i int) {
 	}
 }
 
+// Without is a list less what stands in another, in its order.
 func Without(a, b []string) []string {
 	in := make(map[string]bool, len(b))
 	for _, id := range b {
@@ -73,7 +74,7 @@ func doDoes(ids []string) string {
 	return "do"
 }
 
-func SayRelaxed(s *sheet.Sheet, i int, o sheet.Option) {
+func sayRelaxed(s *sheet.Sheet, i int, o sheet.Option) {
 	id := s.H.Branches[i].ID
 	switch o.Plan.Relaxed {
 	case plan.Gaps:
@@ -85,10 +86,10 @@ func SayRelaxed(s *sheet.Sheet, i int, o sheet.Option) {
 	}
 }
 
-// SayLayers tells what is tight, open or without a tracer.
-func SayLayers(s *sheet.Sheet, i int) {
+// sayLayers tells what is tight, open or without a tracer.
+func sayLayers(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
-	SayMake(s, i)
+	sayMake(s, i)
 	if out.Make != model.MakeLaid {
 		return
 	}
@@ -130,10 +131,10 @@ func SayLayers(s *sheet.Sheet, i int) {
 	}
 }
 
-// SayMake tells what the file asks of a branch and does not get: a kind of make
+// sayMake tells what the file asks of a branch and does not get: a kind of make
 // that its layers rule out, filler where there is no layer to keep round, a centre
 // that is none.
-func SayMake(s *sheet.Sheet, i int) {
+func sayMake(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	if b.Make.Set && b.Make.V != out.Make {
 		s.Say(sheet.Note, "branch.make", b.ID, fmt.Sprintf("has layers, so it is laid and not %s", b.Make.V))

@@ -35,7 +35,7 @@ func SparePlaces(s *sheet.Sheet, i, like, most int) []sheet.SparePlace {
 			ta := s.H.Terminations[a].ID
 			way, there := s.X.Between(ta, s.H.Terminations[z].ID)
 			at := slices.Index(way, i)
-			if there && at >= 0 && Walk(s, ta, way[:at]) == s.H.Branches[i].From {
+			if there && at >= 0 && walk(s, ta, way[:at]) == s.H.Branches[i].From {
 				pairs = append(pairs, pair{a, z, way})
 			}
 		}
@@ -59,8 +59,8 @@ func SparePlaces(s *sheet.Sheet, i, like, most int) []sheet.SparePlace {
 	return out
 }
 
-// Walk is the place a way along branches leads to.
-func Walk(s *sheet.Sheet, at string, way []int) string {
+// walk is the place a way along branches leads to.
+func walk(s *sheet.Sheet, at string, way []int) string {
 	for _, b := range way {
 		at = s.X.Other(b, at)
 	}

@@ -9,17 +9,17 @@ import (
 	"contralay/model/unit"
 )
 
-// Learn corrects the diameters of branch i by what the shop measured of bundles of as many
+// learn corrects the diameters of branch i by what the shop measured of bundles of as many
 // layers; where it has nothing of those, by what it measured of the reel most of it is of.
 // The band is that of the wires, or twice the spread to each side where that is wider.
-func Learn(s *sheet.Sheet, i int) {
+func learn(s *sheet.Sheet, i int) {
 	out := &s.Branches[i]
 	out.Raw = sheet.Raw{Over: out.OverMM, Least: out.OverMinMM, Most: out.OverMaxMM, Tape: out.TapeMM, TapeLeast: out.TapeMinMM}
 	out.Learned = sheet.Learned{}
 	if len(s.Cat.Corrections) == 0 || len(out.Layers) == 0 || out.OverMM <= 0 {
 		return
 	}
-	c, ok := OverCorrection(s, i, len(out.Layers)-1)
+	c, ok := overCorrection(s, i, len(out.Layers)-1)
 	if !ok {
 		return
 	}
@@ -32,8 +32,8 @@ func Learn(s *sheet.Sheet, i int) {
 	out.TapeMinMM = min(out.TapeMinMM, out.TapeMM*(1-wide))
 }
 
-// OverCorrection is what is known of bundles up to a layer of branch i.
-func OverCorrection(s *sheet.Sheet, i, layer int) (catalogue.Correction, bool) {
+// overCorrection is what is known of bundles up to a layer of branch i.
+func overCorrection(s *sheet.Sheet, i, layer int) (catalogue.Correction, bool) {
 	if c, ok := s.Cat.Correction(OverGroup(layer + 1)); ok {
 		return c, true
 	}
@@ -43,6 +43,7 @@ func OverCorrection(s *sheet.Sheet, i, layer int) (catalogue.Correction, bool) {
 	return catalogue.Correction{}, false
 }
 
+// OverGroup names the bundles that one correction of the diameter is for: those of as many layers.
 func OverGroup(layers int) string {
 	if layers == 1 {
 		return "over, 1 layer"
@@ -50,6 +51,7 @@ func OverGroup(layers int) string {
 	return fmt.Sprintf("over, %d layers", layers)
 }
 
+// ReelName names the reel a wire is cut from: its specification and size as the catalogue writes it.
 func ReelName(w *model.Wire) string { return w.Spec + " " + catalogue.CanonicalSize(w.Size) }
 
 // BuiltOver warns of what was measured of a layer and stands outside what its wires explain:

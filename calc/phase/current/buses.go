@@ -36,17 +36,17 @@ func Pairs(s *sheet.Sheet) {
 		if u.Kbit.V <= 0 {
 			continue
 		}
-		way, wires := Bus(s, a)
+		way, wires := bus(s, a)
 		out.Pair.Bus = way
 		first := !slices.ContainsFunc(wires, func(k int) bool { return said[k] })
 		for _, k := range wires {
 			said[k] = true
 		}
-		SayPair(s, i, first)
+		sayPair(s, i, first)
 	}
 }
 
-func SayPair(s *sheet.Sheet, i int, bus bool) {
+func sayPair(s *sheet.Sheet, i int, bus bool) {
 	u, p := &s.H.Units[i], &s.Units[i].Pair
 	spec := s.Wires[p.Bus.Wire].Entry
 	if p.Ohm < pair.LeastOhm || p.Ohm > pair.MostOhm {
@@ -80,9 +80,9 @@ func SayPair(s *sheet.Sheet, i int, bus bool) {
 	}
 }
 
-// Bus is the line a wire belongs to, over splices and cavities it shares, and the wires
+// bus is the line a wire belongs to, over splices and cavities it shares, and the wires
 // of that line.
-func Bus(s *sheet.Sheet, first int) (sheet.Bus, []int) {
+func bus(s *sheet.Sheet, first int) (sheet.Bus, []int) {
 	at := map[string][]int{} // end → wires
 	for k := range s.H.Wires {
 		for _, e := range ends(&s.H.Wires[k]) {
@@ -110,8 +110,8 @@ func Bus(s *sheet.Sheet, first int) (sheet.Bus, []int) {
 	if !known || len(node) == 0 {
 		return sheet.Bus{Wire: first}, wires
 	}
-	a, _ := Farthest(s, node[0], at, nil)
-	b, way := Farthest(s, a, at, nil)
+	a, _ := farthest(s, node[0], at, nil)
+	b, way := farthest(s, a, at, nil)
 	out := sheet.Bus{Known: true, Wire: first, MM: way[b].far}
 	on := map[string]bool{a: true}
 	out.Way[0] = track(way, a, b, func(e string) { on[e] = true })
@@ -128,7 +128,7 @@ func Bus(s *sheet.Sheet, first int) (sheet.Bus, []int) {
 	}
 	slices.Sort(main)
 	for _, e := range main {
-		to, off := Farthest(s, e, at, on)
+		to, off := farthest(s, e, at, on)
 		if d := off[to].far; d > out.StubMM {
 			out.StubMM, out.StubAt = d, to
 			out.Way[1] = track(off, e, to, func(string) {})
@@ -154,9 +154,9 @@ func track(way map[string]hop, from, to string, met func(string)) []int {
 	return out
 }
 
-// Farthest is the end farthest from one along wires, and how each is reached; ends in
+// farthest is the end farthest from one along wires, and how each is reached; ends in
 // not are not entered.
-func Farthest(s *sheet.Sheet, from string, at map[string][]int, not map[string]bool) (string, map[string]hop) {
+func farthest(s *sheet.Sheet, from string, at map[string][]int, not map[string]bool) (string, map[string]hop) {
 	way := map[string]hop{from: {}}
 	best := from
 	for queue := []string{from}; len(queue) > 0; queue = queue[1:] {

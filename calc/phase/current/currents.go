@@ -26,7 +26,7 @@ func Currents(s *sheet.Sheet, prior *sheet.Sheet) {
 		}
 	}
 	for i := range s.Branches {
-		Warm(s, i, prior)
+		warm(s, i, prior)
 	}
 	// What each wire meets on its way is gathered branch by branch, once.
 	met := make([][]hotPlace, len(s.H.Wires))
@@ -41,7 +41,7 @@ func Currents(s *sheet.Sheet, prior *sheet.Sheet) {
 	for k := range s.H.Wires {
 		w := &s.Wires[k]
 		best := sheet.Limit{}
-		w.Limits = Limits(s, k, through, factor, met[k])
+		w.Limits = limits(s, k, through, factor, met[k])
 		for n, l := range w.Limits {
 			if best.By == "" || l.Amps < best.Amps {
 				best, w.BoundAt = l, n
@@ -57,10 +57,10 @@ func Currents(s *sheet.Sheet, prior *sheet.Sheet) {
 		}
 		wiresphase.Pulses(s, k)
 		// What its device leaves it is said of the device.
-		if l, ok := Passed(s, k); ok {
+		if l, ok := passed(s, k); ok {
 			s.Say(sheet.AtMost(l.Standing, sheet.Stop), "wire.current", s.H.Wires[k].ID,
 				fmt.Sprintf("carries %s A and may carry %s: %s", sheet.PlainAmps(w.Heats), sheet.PlainAmps(l.Amps), l.By))
-		} else if l, ok := Peaks(s, k); ok {
+		} else if l, ok := peaks(s, k); ok {
 			s.Say(sheet.Note, "wire.peak", s.H.Wires[k].ID,
 				fmt.Sprintf("passes %s A for %s s through %s, which is for %s A steadily: ask its maker",
 					sheet.PlainAmps(s.H.Wires[k].Amps.V), sheet.Plain(float64(s.H.Wires[k].OnS.V)), l.By, sheet.PlainAmps(l.Amps)))
@@ -68,9 +68,9 @@ func Currents(s *sheet.Sheet, prior *sheet.Sheet) {
 	}
 }
 
-// Passed is the limit a wire passes that weighs most: one that may stop before one from
+// passed is the limit a wire passes that weighs most: one that may stop before one from
 // memory, the least of each.
-func Passed(s *sheet.Sheet, k int) (worst sheet.Limit, ok bool) {
+func passed(s *sheet.Sheet, k int) (worst sheet.Limit, ok bool) {
 	for _, l := range s.Wires[k].Limits {
 		if l.Feed || s.Wires[k].Heats <= l.Amps {
 			continue
@@ -83,8 +83,8 @@ func Passed(s *sheet.Sheet, k int) (worst sheet.Limit, ok bool) {
 	return worst, ok
 }
 
-// Peaks is a contact or splice that a load which comes and goes passes while it is on.
-func Peaks(s *sheet.Sheet, k int) (sheet.Limit, bool) {
+// peaks is a contact or splice that a load which comes and goes passes while it is on.
+func peaks(s *sheet.Sheet, k int) (sheet.Limit, bool) {
 	w := &s.H.Wires[k]
 	if !wiresphase.DutyOf(w).Comes() {
 		return sheet.Limit{}, false
@@ -110,8 +110,8 @@ type bundled struct {
 	ok      bool
 }
 
-// Limits is all that bounds the current of a wire, in the order of its way.
-func Limits(s *sheet.Sheet, k int, through [][]int, factor []bundled, met []hotPlace) []sheet.Limit {
+// limits is all that bounds the current of a wire, in the order of its way.
+func limits(s *sheet.Sheet, k int, through [][]int, factor []bundled, met []hotPlace) []sheet.Limit {
 	w, mw := &s.Wires[k], &s.H.Wires[k]
 	if !w.Known || !wiresphase.Rates(s, k) {
 		return nil
@@ -145,7 +145,7 @@ func Limits(s *sheet.Sheet, k int, through [][]int, factor []bundled, met []hotP
 			}
 		}
 	}
-	if l, ok := FeedLimit(s, k); ok {
+	if l, ok := feedLimit(s, k); ok {
 		out = append(out, l)
 	}
 	return out
@@ -178,7 +178,7 @@ func Derated(s *sheet.Sheet, k, b, through int, factor bundled) (unit.Ampere, st
 // Bundle is the bundle factor of a branch and that of thin air, and what is said of
 // them, once for all its wires.
 func Bundle(s *sheet.Sheet, b int, through []int) bundled {
-	f, ok := BundleFactor(s, b, through)
+	f, ok := bundleFactor(s, b, through)
 	high, up := derate.Altitude(unit.Millimetre(s.Limits.AltitudeM * 1000))
 	if !ok || !up {
 		return bundled{}
@@ -190,9 +190,9 @@ func Bundle(s *sheet.Sheet, b int, through []int) bundled {
 	return bundled{f, high, says + " in " + s.H.Branches[b].ID, true}
 }
 
-// BundleFactor is that of the lowest curve whose share of the capacity is enough for
+// bundleFactor is that of the lowest curve whose share of the capacity is enough for
 // the currents entered.
-func BundleFactor(s *sheet.Sheet, b int, through []int) (unit.Ratio, bool) {
+func bundleFactor(s *sheet.Sheet, b int, through []int) (unit.Ratio, bool) {
 	used, all := 0.0, 0.0
 	for _, k := range through {
 		e := s.Wires[k].Entry
@@ -214,8 +214,8 @@ func BundleFactor(s *sheet.Sheet, b int, through []int) (unit.Ratio, bool) {
 	return derate.Bundle(len(through), 1)
 }
 
-// Warm balances the heat of a branch, or takes the prior's where nothing changed.
-func Warm(s *sheet.Sheet, i int, prior *sheet.Sheet) {
+// warm balances the heat of a branch, or takes the prior's where nothing changed.
+func warm(s *sheet.Sheet, i int, prior *sheet.Sheet) {
 	out := &s.Branches[i]
 	out.Warm = sheet.Warm{}
 	if len(out.Layers) == 0 || out.OverMM <= 0 || s.Unrated {
@@ -225,7 +225,7 @@ func Warm(s *sheet.Sheet, i int, prior *sheet.Sheet) {
 	if !ok {
 		return
 	}
-	key := WarmKey(s, b, wires)
+	key := warmKey(s, b, wires)
 	if prior != nil && i < len(prior.Branches) && prior.Branches[i].Warm.Key == key && prior.Branches[i].Warm.Known {
 		out.Warm = prior.Branches[i].Warm
 		for n := range out.Warm.Wires { // the same wires, which may stand elsewhere in the file now
@@ -237,7 +237,7 @@ func Warm(s *sheet.Sheet, i int, prior *sheet.Sheet) {
 				break
 			}
 		}
-		NameHottest(&out.Warm, s.H)
+		nameHottest(&out.Warm, s.H)
 		return
 	}
 	r, ok := b.Solve(nil)
@@ -247,7 +247,7 @@ func Warm(s *sheet.Sheet, i int, prior *sheet.Sheet) {
 	}
 	w := sheet.Warm{Known: true, SurfaceC: r.Surface, BundleC: r.Bundle, ShellC: r.Shells, WattPerM: r.Heat, Key: key}
 	single := len(wires) == 1 && len(out.Layers) == 1
-	limits := WarmLimits(s, b, r, wires, single)
+	limits := warmLimits(s, b, r, wires, single)
 	for n, c := range wires {
 		m := sheet.WarmWire{At: c.At, Layer: c.Layer, C: c.temperature(r, b, single)}
 		if s.Wires[c.At].Entry.RatedC > 0 {
@@ -256,20 +256,20 @@ func Warm(s *sheet.Sheet, i int, prior *sheet.Sheet) {
 		w.Wires = append(w.Wires, m)
 	}
 	if len(w.Wires) > 0 {
-		NameHottest(&w, s.H)
+		nameHottest(&w, s.H)
 		out.Warm = w
 	}
 }
 
-// WarmLimits is the current that brings each rated conductor of a bundle in balance to
+// warmLimits is the current that brings each rated conductor of a bundle in balance to
 // its rating, by the shop's margin. Conductors that are alike are worked out once, and
 // each layer beside the others: they are most of what a key costs.
-func WarmLimits(s *sheet.Sheet, b heat.Bundle, r heat.Result, wires []Conductor, single bool) []unit.Ampere {
+func warmLimits(s *sheet.Sheet, b heat.Bundle, r heat.Result, wires []Conductor, single bool) []unit.Ampere {
 	type like struct {
 		layer                   int
 		amps, ohm, d, dc, rated float64
 	}
-	hottest := HottestRating(s, wires)
+	hottest := hottestRating(s, wires)
 	out := make([]unit.Ampere, len(wires))
 	sheet.Beside(len(b.Shells), func(layer int) {
 		var v *curve
@@ -294,8 +294,8 @@ func WarmLimits(s *sheet.Sheet, b heat.Bundle, r heat.Result, wires []Conductor,
 	return out
 }
 
-// NameHottest finds the hottest conductor; the first of equals.
-func NameHottest(w *sheet.Warm, h *model.Harness) {
+// nameHottest finds the hottest conductor; the first of equals.
+func nameHottest(w *sheet.Warm, h *model.Harness) {
 	w.HottestC = unit.Celsius(math.Inf(-1))
 	for _, c := range w.Wires {
 		if c.C > w.HottestC {
@@ -304,8 +304,8 @@ func NameHottest(w *sheet.Warm, h *model.Harness) {
 	}
 }
 
-// HottestRating is the highest rating of the wires.
-func HottestRating(s *sheet.Sheet, wires []Conductor) unit.Celsius {
+// hottestRating is the highest rating of the wires.
+func hottestRating(s *sheet.Sheet, wires []Conductor) unit.Celsius {
 	t := unit.Celsius(0)
 	for _, c := range wires {
 		t = max(t, s.Wires[c.At].Entry.RatedC)
@@ -397,8 +397,8 @@ func HeatOf(s *sheet.Sheet, i int) (heat.Bundle, []Conductor, bool) {
 	return b, wires, true
 }
 
-// WarmKey is everything the heat of a branch rests on, as bytes.
-func WarmKey(s *sheet.Sheet, b heat.Bundle, wires []Conductor) string {
+// warmKey is everything the heat of a branch rests on, as bytes.
+func warmKey(s *sheet.Sheet, b heat.Bundle, wires []Conductor) string {
 	buf := make([]byte, 0, 32*len(wires)+128)
 	num := func(v float64) { buf = binary.LittleEndian.AppendUint64(buf, math.Float64bits(v)) }
 	num(float64(b.Ambient))

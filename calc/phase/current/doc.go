@@ -1,2 +1,28 @@
-// Package current is the phase of currents, heat, voltage drop, fuses and pairs.
+// Package current is the phase of what hangs on current: the heat of each branch in
+// balance, what each wire may carry, fuses and what they let through, and pairs as lines
+// for signals. It stands on the wires, the lay of the branches and their sheaths.
+//
+//	reads Branch: Ambient, Layers, OverMM, Sheath
+//	reads Cavity: Size
+//	reads Dia: Nominal
+//	reads Layer: Members, OverMM
+//	reads Member: D, ID, Loss
+//	reads Sheath: Known, Verdict
+//	reads Sheet: Branches, Cat, H, Limits, Terms, Units, Unrated, Wires, X
+//	reads Term: State
+//	reads Unit: LayMM, Loss
+//	reads Wire: Dia, Entry, Finished, Guard, Heats, Known, Path
+//	writes Branch: Warm
+//	writes Bus: AllMM, Known, MM, StubAt, StubMM, Way, Wire
+//	writes Feed: All, Back, Beyond, Device, Far, Known, Legs, Load, Most, Near, Outputs,
+//	    Short
+//	writes Guard: Amps, By
+//	writes Limit: Amps, By, Feed, Origin
+//	writes Pair: Bus, Known, Loop, Ohm, Shielded, Twist
+//	writes Sheet: Feeds
+//	writes Unit: Pair
+//	writes Warm: BundleC, Hottest, HottestC, Key, Known, ShellC, SurfaceC, WattPerM, Wires
+//	writes WarmWire: At, C, Heated, Layer, Limit
+//	writes Wire: Bound, BoundAt, Bounded, FeedBurns, Guarded, HottestC, HottestIn,
+//	    HottestKnown, Limits
 package current

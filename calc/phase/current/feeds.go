@@ -73,10 +73,10 @@ func FeedWires(s *sheet.Sheet) {
 				out.Beyond = append(out.Beyond, w.k)
 			}
 			w.known = w.known && s.Wires[w.k].Known && s.Wires[w.k].Finished > 0
-			w.ohm += HotOhm(s, w.k)
+			w.ohm += hotOhm(s, w.k)
 			r, returns := s.X.Wire[s.H.Wires[w.k].Return.V]
 			if returns = returns && r != w.k; returns {
-				w.back = HotOhm(s, r)
+				w.back = hotOhm(s, r)
 				w.known = w.known && s.Wires[r].Known && s.Wires[r].Finished > 0
 			}
 			if v := s.H.Head.SupplyV.V; w.known && v > 0 {
@@ -125,19 +125,19 @@ func FeedWires(s *sheet.Sheet) {
 	}
 }
 
-// all is every wire the device protects: those that come out of it, hang on them, and
+// AllWires is every wire the device protects: those that come out of it, hang on them, and
 // bring their current back.
 func AllWires(f *sheet.Feed) []int { return slices.Concat(f.Legs, f.Beyond, f.Back) }
 
-// HotOhm is the resistance of a wire at its rating, the most it has.
-func HotOhm(s *sheet.Sheet, k int) unit.Ohm {
+// hotOhm is the resistance of a wire at its rating, the most it has.
+func hotOhm(s *sheet.Sheet, k int) unit.Ohm {
 	c := &s.Wires[k]
 	r, _ := wire.ResistanceAt(c.Entry.OhmPerKm, c.Entry.RatedC)
 	return unit.Ohm(float64(r) * float64(c.Finished) / 1e6)
 }
 
-// FeedLimit is what the devices of a wire leave it, the others as entered.
-func FeedLimit(s *sheet.Sheet, k int) (sheet.Limit, bool) {
+// feedLimit is what the devices of a wire leave it, the others as entered.
+func feedLimit(s *sheet.Sheet, k int) (sheet.Limit, bool) {
 	if !s.Wires[k].Guarded || s.Wires[k].Guard.By < 0 {
 		return sheet.Limit{}, false
 	}
@@ -160,12 +160,12 @@ func SayFeeds(s *sheet.Sheet) {
 		return
 	}
 	for i := range s.Feeds {
-		SayFeed(s, i)
+		sayFeed(s, i)
 	}
 	for k := range s.Wires {
 		w := &s.Wires[k]
-		if b, ok := BoundWithoutFeed(s, k); ok && w.Guarded && w.Guard.By < 0 && w.Guard.Amps > b.Amps {
-			w.Burns = true
+		if b, ok := boundWithoutFeed(s, k); ok && w.Guarded && w.Guard.By < 0 && w.Guard.Amps > b.Amps {
+			w.FeedBurns = true
 			s.Say(sheet.Warn, "feed.joined", s.H.Wires[k].ID,
 				fmt.Sprintf("several feeds let %s A through for ever together, and it may carry %s", sheet.PlainAmps(w.Guard.Amps),
 					sheet.PlainAmps(b.Amps)))
@@ -179,7 +179,7 @@ func SayFeeds(s *sheet.Sheet) {
 	behind := map[string]bool{}
 	for k := range s.H.Wires {
 		if s.Wires[k].Guarded {
-			for _, t := range Devices(s, k) {
+			for _, t := range devices(s, k) {
 				behind[t] = true
 			}
 		}
@@ -196,15 +196,15 @@ func SayFeeds(s *sheet.Sheet) {
 		if _, named := s.X.FeedOf[w.ID]; w.Role.V != model.RolePower || s.Wires[k].Guarded || w.Amps.V <= 0 || named {
 			continue
 		}
-		if !slices.ContainsFunc(Devices(s, k), func(t string) bool { return behind[t] }) {
+		if !slices.ContainsFunc(devices(s, k), func(t string) bool { return behind[t] }) {
 			s.Say(sheet.Note, "feed.none", w.ID, "no feed of this sheet protects it")
 		}
 	}
 }
 
-// Devices is the terminations a wire ends at that are one device's own: without a
+// devices is the terminations a wire ends at that are one device's own: without a
 // connector of the catalogue, which many share.
-func Devices(s *sheet.Sheet, k int) []string {
+func devices(s *sheet.Sheet, k int) []string {
 	var out []string
 	for _, text := range ends(&s.H.Wires[k]) {
 		e, _ := s.X.End(text)
@@ -215,7 +215,7 @@ func Devices(s *sheet.Sheet, k int) []string {
 	return out
 }
 
-func SayFeed(s *sheet.Sheet, i int) {
+func sayFeed(s *sheet.Sheet, i int) {
 	f, out := &s.H.Feeds[i], &s.Feeds[i]
 	if !out.Known {
 		s.Say(sheet.Note, "feed.device", f.ID,
@@ -249,13 +249,13 @@ func SayFeed(s *sheet.Sheet, i int) {
 		s.Say(sheet.Warn, "feed.load", f.ID, fmt.Sprintf("carries %s of %s: %s at most, %s %% of it", a(out.Load), a(out.All), a(out.Most),
 			unit.Fixed(100*s.Limits.FeedLoadMax, 0)))
 	}
-	SayStart(s, i)
-	SayGuards(s, i)
+	sayStart(s, i)
+	sayGuards(s, i)
 }
 
-// SayStart tells whether a load that comes and goes can open the device while the
+// sayStart tells whether a load that comes and goes can open the device while the
 // others are on.
-func SayStart(s *sheet.Sheet, i int) {
+func sayStart(s *sheet.Sheet, i int) {
 	f, out := &s.H.Feeds[i], &s.Feeds[i]
 	outputs := unit.Ampere(out.Outputs)
 	for _, k := range out.Legs {
@@ -277,9 +277,9 @@ func SayStart(s *sheet.Sheet, i int) {
 	}
 }
 
-// SayGuards tells which wires the device does not protect: from being overloaded for
+// sayGuards tells which wires the device does not protect: from being overloaded for
 // long, from a short that never opens it, from what a short lets through.
-func SayGuards(s *sheet.Sheet, i int) {
+func sayGuards(s *sheet.Sheet, i int) {
 	f, out := &s.H.Feeds[i], &s.Feeds[i]
 	var over, never, burnt []string
 	level := sheet.Note
@@ -293,15 +293,15 @@ func SayGuards(s *sheet.Sheet, i int) {
 		if n >= len(out.Legs)+len(out.Beyond) {
 			amps = out.All // a return bears what its feed lets through
 		}
-		if b, ok := BoundWithoutFeed(s, k); ok && amps > b.Amps && (w.Guard.By >= 0 || !w.Guarded) {
+		if b, ok := boundWithoutFeed(s, k); ok && amps > b.Amps && (w.Guard.By >= 0 || !w.Guarded) {
 			over = append(over, fmt.Sprintf("%s (%s A)", id, sheet.PlainAmps(b.Amps)))
-			w.Burns = true
+			w.FeedBurns = true
 		}
 		switch v := ShortOf(s, i, n, k); {
 		case v.never:
-			never, w.Burns = append(never, fmt.Sprintf("%s (%s A)", id, sheet.PlainAmps(v.Far))), true
+			never, w.FeedBurns = append(never, fmt.Sprintf("%s (%s A)", id, sheet.PlainAmps(v.far))), true
 		case v.burns:
-			burnt, w.Burns = append(burnt, id), true
+			burnt, w.FeedBurns = append(burnt, id), true
 			level = max(level, sheet.AtMost(v.Standing, sheet.Stop))
 		}
 	}
@@ -329,7 +329,7 @@ func SayGuards(s *sheet.Sheet, i int) {
 }
 
 // BoundBeside is the least of a wire's limits but what its feed leaves it.
-func BoundBeside(s *sheet.Sheet, k int) (sheet.Limit, bool) { return BoundWithoutFeed(s, k) }
+func BoundBeside(s *sheet.Sheet, k int) (sheet.Limit, bool) { return boundWithoutFeed(s, k) }
 
 // ShortA is the least short at the far end of the n-th wire of a feed, those that hang
 // on it by splices after its own; false where the supply or the way is not known.
@@ -355,7 +355,7 @@ func ShortBears(s *sheet.Sheet, feed, n int) (lets, bears unit.AmpereSqSecond, m
 
 // Shorted is what a short on a wire does.
 type Shorted struct {
-	Far, At unit.Ampere // the least short, and the one that lets most through
+	far, At unit.Ampere // the least short, and the one that lets most through
 	Lets    unit.AmpereSqSecond
 	Bears   unit.AmpereSqSecond
 	Known   bool // lets and bears are
@@ -369,28 +369,28 @@ type Shorted struct {
 // least current, at its far end, to one right behind the device.
 func ShortOf(s *sheet.Sheet, i, n, k int) Shorted {
 	out := &s.Feeds[i]
-	v := Shorted{Far: out.Far[n]}
-	if v.Far <= 0 {
+	v := Shorted{far: out.Far[n]}
+	if v.far <= 0 {
 		return v
 	}
 	d := out.Device
 	if n >= len(out.Legs) {
 		d.Rating = out.All // beyond a splice joined outputs feed a short together
 	}
-	if need := d.NeedsToOpen(); v.Far <= need && d.Kind == protect.Electronic || v.Far < need {
+	if need := d.NeedsToOpen(); v.far <= need && d.Kind == protect.Electronic || v.far < need {
 		v.never = true
 		return v
 	}
 	near := out.Near
 	switch {
 	case d.Kind == protect.Electronic && near <= 0:
-		near = v.Far // what the supply drives into a nearer short is not known
+		near = v.far // what the supply drives into a nearer short is not known
 	case near <= 0:
-		near = max(v.Far, d.Rating*100)
+		near = max(v.far, d.Rating*100)
 	}
 	e := s.Wires[k].Entry
 	v.From = wires.Warmest(s, k)
-	lets, at, ok := d.LetThrough(min(v.Far, near), near)
+	lets, at, ok := d.LetThrough(min(v.far, near), near)
 	bears, can := protect.Withstand(e.AreaMM2, v.From, e.RatedC)
 	v.Lets, v.At, v.Bears, v.Known = lets, at, bears, ok && can
 	v.burns = v.Known && lets > bears || ok && !can && e.AreaMM2 > 0 || d.Kind == protect.Electronic && d.Trip > protect.AdiabaticFor
@@ -401,8 +401,8 @@ func ShortOf(s *sheet.Sheet, i, n, k int) Shorted {
 	return v
 }
 
-// BoundWithoutFeed is the least of a wire's limits but those of its feed.
-func BoundWithoutFeed(s *sheet.Sheet, k int) (sheet.Limit, bool) {
+// boundWithoutFeed is the least of a wire's limits but those of its feed.
+func boundWithoutFeed(s *sheet.Sheet, k int) (sheet.Limit, bool) {
 	best, ok := sheet.Limit{}, false
 	for _, l := range s.Wires[k].Limits {
 		if !l.Feed && (!ok || l.Amps < best.Amps) {

@@ -16,8 +16,8 @@ import (
 // Every unwired cavity of a sealed connector is closed by a contact and a seal
 // plug, reserved ones too.
 func FillCavities(s *sheet.Sheet) {
-	if s.Same.All {
-		s.Terms, s.SaidTerm = s.Same.Prior.Terms, s.Same.Prior.SaidTerm
+	if s.Reuse.All {
+		s.Terms, s.SaidTerm = s.Reuse.Prior.Terms, s.Reuse.Prior.SaidTerm
 		s.Kept(s.SaidTerm)
 		return
 	}
@@ -25,30 +25,30 @@ func FillCavities(s *sheet.Sheet) {
 	defer func() { s.SaidTerm = s.Since(mark) }()
 	s.Terms = make([]sheet.Term, len(s.H.Terminations))
 	for i := range s.H.Terminations {
-		OpenTerm(s, i)
+		openTerm(s, i)
 	}
 	for i := range s.H.Wires {
 		w := &s.H.Wires[i]
 		for _, text := range []string{w.From.V, w.To.V} {
-			if t, c, e, ok := Cavity(s, text, w.ID); ok {
+			if t, c, e, ok := cavity(s, text, w.ID); ok {
 				c.Wires = append(c.Wires, w.ID)
 				t.State[e.Cavity] = c
 			}
 		}
 	}
-	PlaceDrains(s)
+	placeDrains(s)
 	for i := range s.Terms {
-		CountTerm(s, i)
+		countTerm(s, i)
 	}
 }
 
-// PlaceDrains takes the cavities that a shield's drain ends in; a drain to a
+// placeDrains takes the cavities that a shield's drain ends in; a drain to a
 // splice, to the shell, or cut takes none.
-func PlaceDrains(s *sheet.Sheet) {
+func placeDrains(s *sheet.Sheet) {
 	for i := range s.H.Units {
 		u := &s.H.Units[i]
 		for _, text := range []string{u.DrainFrom.V, u.DrainTo.V} {
-			t, c, e, ok := Cavity(s, text, u.ID)
+			t, c, e, ok := cavity(s, text, u.ID)
 			if !ok {
 				continue
 			}
@@ -62,10 +62,10 @@ func PlaceDrains(s *sheet.Sheet) {
 	}
 }
 
-// Cavity finds the cavity that an end of something stands in. A termination whose
+// cavity finds the cavity that an end of something stands in. A termination whose
 // cavities are not known has whichever are used; one whose cavities are known and
 // lacks this one is a stop. ok is false where there is no cavity to stand in.
-func Cavity(s *sheet.Sheet, text, who string) (t *sheet.Term, c sheet.Cavity, e model.End, ok bool) {
+func cavity(s *sheet.Sheet, text, who string) (t *sheet.Term, c sheet.Cavity, e model.End, ok bool) {
 	e, ok = s.X.End(text)
 	k, known := s.X.Termination[e.Termination]
 	if !ok || e.Splice != "" || !known {
@@ -76,7 +76,7 @@ func Cavity(s *sheet.Sheet, text, who string) (t *sheet.Term, c sheet.Cavity, e 
 	if there {
 		return t, c, e, true
 	}
-	if HasCavities(s, k) {
+	if hasCavities(s, k) {
 		s.Say(sheet.Stop, "cavity.none", who, fmt.Sprintf("%s has no cavity %q", e.Termination, e.Cavity))
 		return nil, c, e, false
 	}
@@ -84,14 +84,14 @@ func Cavity(s *sheet.Sheet, text, who string) (t *sheet.Term, c sheet.Cavity, e 
 	return t, c, e, true
 }
 
-// HasCavities reports whether the cavities of a termination are known before its
+// hasCavities reports whether the cavities of a termination are known before its
 // wires are: its own list, or an insert that the catalogue has.
-func HasCavities(s *sheet.Sheet, t int) bool {
+func hasCavities(s *sheet.Sheet, t int) bool {
 	_, known := s.Cat.Insert(s.H.Terminations[t].Insert.V)
 	return known || len(s.H.Terminations[t].Cavities) > 0
 }
 
-func OpenTerm(s *sheet.Sheet, i int) {
+func openTerm(s *sheet.Sheet, i int) {
 	t, out := &s.H.Terminations[i], &s.Terms[i]
 	out.State = map[string]sheet.Cavity{}
 	size := map[string]string{}
@@ -122,19 +122,19 @@ func OpenTerm(s *sheet.Sheet, i int) {
 	for _, c := range out.Cavities {
 		out.State[c] = sheet.Cavity{Size: size[c]}
 	}
-	Tight(s, i)
-	Aliases(s, i)
+	tight(s, i)
+	aliases(s, i)
 	for _, c := range t.Reserved {
-		if _, ok := out.State[t.CavityOf(c)]; !ok && HasCavities(s, i) && len(out.Cavities) > 0 {
+		if _, ok := out.State[t.CavityOf(c)]; !ok && hasCavities(s, i) && len(out.Cavities) > 0 {
 			s.Say(sheet.Stop, "cavity.none", t.ID, fmt.Sprintf("reserves cavity %q, which it does not have", c))
 		}
 	}
 }
 
-// Tight stops where a wall that must be tight is passed by anything but a sealed connector
+// tight stops where a wall that must be tight is passed by anything but a sealed connector
 // that is fixed in it; that it is rated for what is behind, its maker says. Common practice,
 // no source.
-func Tight(s *sheet.Sheet, i int) {
+func tight(s *sheet.Sheet, i int) {
 	t := &s.H.Terminations[i]
 	switch fixed := t.Mount.V == model.MountFlange || t.Mount.V == model.MountJamNut; {
 	case !t.Tight.V:
@@ -148,12 +148,12 @@ func Tight(s *sheet.Sheet, i int) {
 	}
 }
 
-// Aliases tells which other names of cavities cannot be told apart.
-func Aliases(s *sheet.Sheet, i int) {
+// aliases tells which other names of cavities cannot be told apart.
+func aliases(s *sheet.Sheet, i int) {
 	t, out := &s.H.Terminations[i], &s.Terms[i]
 	of := map[string]string{}
 	for _, c := range slices.Sorted(maps.Keys(t.Aliases)) {
-		if _, there := out.State[c]; !there && HasCavities(s, i) {
+		if _, there := out.State[c]; !there && hasCavities(s, i) {
 			s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("gives another name to cavity %q, which it does not have", c))
 		}
 		for _, a := range t.Aliases[c] {
@@ -168,7 +168,7 @@ func Aliases(s *sheet.Sheet, i int) {
 	}
 }
 
-func CountTerm(s *sheet.Sheet, i int) {
+func countTerm(s *sheet.Sheet, i int) {
 	t, out := &s.H.Terminations[i], &s.Terms[i]
 	for _, name := range out.Cavities {
 		c := out.State[name]
@@ -181,7 +181,7 @@ func CountTerm(s *sheet.Sheet, i int) {
 		case len(c.Wires) == 0:
 			out.Blank++
 			out.Free = append(out.Free, name)
-		case AllSpare(s, c.Wires):
+		case allSpare(s, c.Wires):
 			out.Spare++
 		default:
 			out.Used++
@@ -195,7 +195,7 @@ func CountTerm(s *sheet.Sheet, i int) {
 				s.Say(sheet.Warn, "cavity.reserved", t.ID,
 					fmt.Sprintf("cavity %s is reserved and holds wire %s", name, strings.Join(c.Wires, ", ")))
 			}
-			TestBarrel(s, t, out, name, c)
+			testBarrel(s, t, out, name, c)
 		}
 	}
 	if out.Sealed {
@@ -207,7 +207,7 @@ func CountTerm(s *sheet.Sheet, i int) {
 	}
 }
 
-func AllSpare(s *sheet.Sheet, ids []string) bool {
+func allSpare(s *sheet.Sheet, ids []string) bool {
 	for _, id := range ids {
 		if k, ok := s.X.Wire[id]; ok && s.H.Wires[k].Role.V != model.RoleSpare {
 			return false
@@ -216,10 +216,10 @@ func AllSpare(s *sheet.Sheet, ids []string) bool {
 	return true
 }
 
-// TestBarrel tests conductor and seal of one cavity. Two wires under one seal are
+// testBarrel tests conductor and seal of one cavity. Two wires under one seal are
 // refused; in an unsealed barrel their circular mils add up (NASA-STD-8739.4
 // § 19.11). A range that is only from memory gives no more than a warning.
-func TestBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name string, c sheet.Cavity) {
+func testBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name string, c sheet.Cavity) {
 	where := t.ID + ":" + name
 	if len(c.Wires) > 1 && out.Sealed {
 		s.Say(sheet.Stop, "cavity.twice", where, fmt.Sprintf("holds wires %s; a sealed cavity takes one", strings.Join(c.Wires, " and ")))
@@ -235,11 +235,11 @@ func TestBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name stri
 	if known && area > 0 {
 		if most, ok := StrandedArea(s, entry.LargestAWG); ok && area > float64(most)*areaSlack {
 			s.SayLike(sheet.AtMost(entry.AWGStanding, sheet.Stop), "cavity.barrel", where, "thick "+c.Size,
-				fmt.Sprintf("%s for a size %s contact: %s AWG at most", TooThick(s, c.Wires), c.Size, entry.LargestAWG))
+				fmt.Sprintf("%s for a size %s contact: %s AWG at most", tooThick(s, c.Wires), c.Size, entry.LargestAWG))
 		}
 		if least, ok := StrandedArea(s, entry.SmallestAWG); ok && area*areaSlack < float64(least) {
 			s.SayLike(sheet.AtMost(weaker(entry.SmallestStanding), sheet.Stop), "cavity.barrel", where, "thin "+c.Size,
-				fmt.Sprintf("%s is too thin for a size %s contact: %s AWG at least; check the part's sheet", WhichWires(s, c.Wires), c.Size,
+				fmt.Sprintf("%s is too thin for a size %s contact: %s AWG at least; check the part's sheet", whichWires(s, c.Wires), c.Size,
 					entry.SmallestAWG))
 		}
 	}
@@ -263,11 +263,11 @@ func TestBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name stri
 	}
 }
 
-func TooThick(s *sheet.Sheet, ids []string) string {
+func tooThick(s *sheet.Sheet, ids []string) string {
 	if len(ids) > 1 {
-		return WhichWires(s, ids) + " are together too thick"
+		return whichWires(s, ids) + " are together too thick"
 	}
-	return WhichWires(s, ids) + " is too thick"
+	return whichWires(s, ids) + " is too thick"
 }
 
 // areaSlack lets a conductor through that differs from the nominal area of its
@@ -284,7 +284,7 @@ func StrandedArea(s *sheet.Sheet, awg string) (unit.SquareMM, bool) {
 	return 0, false
 }
 
-func WhichWires(s *sheet.Sheet, ids []string) string {
+func whichWires(s *sheet.Sheet, ids []string) string {
 	if len(ids) == 1 {
 		if k, ok := s.X.Wire[ids[0]]; ok {
 			return fmt.Sprintf("wire %s (%s)", ids[0], s.H.Wires[k].Size)

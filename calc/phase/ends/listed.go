@@ -13,9 +13,9 @@ func Listed(s *sheet.Sheet) {
 	if len(s.H.Listed) == 0 {
 		return
 	}
-	if s.Same.All && sheet.Shares(s.H.Listed, s.Same.Prior.H.Listed) {
-		s.Kept(s.Same.Prior.SaidListed)
-		s.SaidListed = s.Same.Prior.SaidListed
+	if s.Reuse.All && sameListed(s.Reuse.Prior.H, s.H) {
+		s.Kept(s.Reuse.Prior.SaidListed)
+		s.SaidListed = s.Reuse.Prior.SaidListed
 		return
 	}
 	mark := len(s.Snags)

@@ -20,8 +20,8 @@ func JoinWires(s *sheet.Sheet) {
 	if len(s.H.Splices) == 0 {
 		return
 	}
-	if s.Same.All && !slices.Contains(s.Same.Branches, false) {
-		s.Splices, s.SaidJoin = s.Same.Prior.Splices, s.Same.Prior.SaidJoin
+	if s.Reuse.All && !slices.Contains(s.Reuse.Branches, false) {
+		s.Splices, s.SaidJoin = s.Reuse.Prior.Splices, s.Reuse.Prior.SaidJoin
 		s.Kept(s.SaidJoin)
 		return
 	}
@@ -37,18 +37,18 @@ func JoinWires(s *sheet.Sheet) {
 			}
 		}
 	}
-	parts := SpliceParts(s)
+	parts := spliceParts(s)
 	for i := range s.Splices {
-		JoinAt(s, i, parts)
+		joinAt(s, i, parts)
 	}
-	Staggered(s)
-	InSeries(s)
+	staggered(s)
+	inSeries(s)
 }
 
-// InSeries tells of a wire that is spliced at both ends where one of the splices only
+// inSeries tells of a wire that is spliced at both ends where one of the splices only
 // lengthens it. Source: AC 43.13-1B ¶ 11-167 c: one splice in a wire between connectors,
 // but for several into one, a change of size, and repair.
-func InSeries(s *sheet.Sheet) {
+func inSeries(s *sheet.Sheet) {
 	only := func(text string) string { // the splice joins two wires of one size and nothing else
 		e, ok := s.X.End(text)
 		i, known := s.X.Splice[e.Splice]
@@ -76,8 +76,8 @@ func InSeries(s *sheet.Sheet) {
 	}
 }
 
-// SpliceParts are those of the catalogue, the smallest first, butt before parallel.
-func SpliceParts(s *sheet.Sheet) []join.Part {
+// spliceParts are those of the catalogue, the smallest first, butt before parallel.
+func spliceParts(s *sheet.Sheet) []join.Part {
 	var out []join.Part
 	for _, id := range s.Cat.SpliceIDs() {
 		p, _ := s.Cat.Splice(id)
@@ -86,14 +86,17 @@ func SpliceParts(s *sheet.Sheet) []join.Part {
 	}
 	slices.SortStableFunc(out, func(a, b join.Part) int {
 		if a.Parallel != b.Parallel {
-			return map[bool]int{true: 1, false: -1}[a.Parallel]
+			if a.Parallel {
+				return 1
+			}
+			return -1
 		}
 		return int(a.Most - b.Most)
 	})
 	return out
 }
 
-func JoinAt(s *sheet.Sheet, i int, parts []join.Part) {
+func joinAt(s *sheet.Sheet, i int, parts []join.Part) {
 	sp, out := &s.H.Splices[i], &s.Splices[i]
 	if len(out.Wires) < 2 {
 		says := "joins nothing yet: no wire ends on it"
@@ -103,8 +106,8 @@ func JoinAt(s *sheet.Sheet, i int, parts []join.Part) {
 		s.Say(sheet.Warn, "splice.one", sp.ID, says)
 		return
 	}
-	Sides(s, i)
-	near, far, known := Side(s, out.Near), Side(s, out.Far), true
+	sides(s, i)
+	near, far, known := side(s, out.Near), side(s, out.Far), true
 	for _, k := range out.Wires {
 		known = known && s.Wires[k].Entry.AreaMM2 > 0
 	}
@@ -120,7 +123,7 @@ func JoinAt(s *sheet.Sheet, i int, parts []join.Part) {
 	fitting := slices.IndexFunc(parts, func(p join.Part) bool { return p.Fits(near, far) })
 	if !out.Given {
 		if fitting < 0 {
-			SayNoSplice(s, i, near, far, parts)
+			sayNoSplice(s, i, near, far, parts)
 			return
 		}
 		out.Part = parts[fitting].ID
@@ -140,12 +143,12 @@ func JoinAt(s *sheet.Sheet, i int, parts []join.Part) {
 	if like := slices.IndexFunc(parts, func(p join.Part) bool { return p.Parallel == mine.Parallel && p.Fits(near, far) }); like >= 0 {
 		text += "; " + parts[like].ID + " takes them"
 	} else {
-		text += CuresText(s, i, near, far, parts)
+		text += curesText(s, i, near, far, parts)
 	}
 	s.Say(sheet.AtMost(p.Standing, sheet.Stop), "splice.barrel", sp.ID, text)
 }
 
-func SayNoSplice(s *sheet.Sheet, i int, near, far join.Side, parts []join.Part) {
+func sayNoSplice(s *sheet.Sheet, i int, near, far join.Side, parts []join.Part) {
 	st := catalogue.House
 	for _, id := range s.Cat.SpliceIDs() {
 		p, _ := s.Cat.Splice(id)
@@ -153,11 +156,11 @@ func SayNoSplice(s *sheet.Sheet, i int, near, far join.Side, parts []join.Part) 
 	}
 	s.Say(sheet.AtMost(st, sheet.Stop), "splice.barrel", s.H.Splices[i].ID,
 		fmt.Sprintf("%s circular mils on one side and %s on the other fit no splice of the catalogue", mils(near.Sum()), mils(far.Sum()))+
-			CuresText(s, i, near, far, parts))
+			curesText(s, i, near, far, parts))
 }
 
-// CuresText is the ways out, in words.
-func CuresText(s *sheet.Sheet, i int, near, far join.Side, parts []join.Part) string {
+// curesText is the ways out, in words.
+func curesText(s *sheet.Sheet, i int, near, far join.Side, parts []join.Part) string {
 	out := &s.Splices[i]
 	feed, branch, of := near, far, out.Near
 	if len(far) == 1 && len(near) > 1 {
@@ -198,7 +201,7 @@ func milsOf(e catalogue.Wire) unit.CircularMil {
 
 func mils(v unit.CircularMil) string { return unit.Fixed(v, 0) }
 
-func Side(s *sheet.Sheet, wires []int) join.Side {
+func side(s *sheet.Sheet, wires []int) join.Side {
 	var out join.Side
 	for _, k := range wires {
 		out = append(out, milsOf(s.Wires[k].Entry))
@@ -206,10 +209,10 @@ func Side(s *sheet.Sheet, wires []int) join.Side {
 	return out
 }
 
-// Sides puts wires into two barrels: those that go on along the branch that the sleeve
+// sides puts wires into two barrels: those that go on along the branch that the sleeve
 // lies on into one, the rest into the other; where that leaves one empty, the thickest
 // wire stands alone.
-func Sides(s *sheet.Sheet, i int) {
+func sides(s *sheet.Sheet, i int) {
 	sp, out := &s.H.Splices[i], &s.Splices[i]
 	if b, ok := s.X.Branch[sp.Toward.V]; ok {
 		for _, k := range out.Wires {
@@ -263,9 +266,9 @@ func StationOf(s *sheet.Sheet, i int) (branch int, at unit.Millimetre, ok bool) 
 	return 0, 0, false
 }
 
-// Staggered tells which splices stand where they should not: beside one another, in a
+// staggered tells which splices stand where they should not: beside one another, in a
 // boot, in a run that flexes, off their branch, near a termination.
-func Staggered(s *sheet.Sheet) {
+func staggered(s *sheet.Sheet) {
 	for i := range s.H.Splices {
 		sp := &s.H.Splices[i]
 		if sp.Toward.V == "" {
@@ -286,7 +289,7 @@ func Staggered(s *sheet.Sheet) {
 		if slices.Contains(br.Environment, model.Flexing) {
 			s.Say(sheet.Warn, "splice.flex", sp.ID, fmt.Sprintf("lies in %s, which flexes", br.ID))
 		}
-		long := Sleeve(s, i)
+		long := sleeve(s, i)
 		for _, end := range []string{br.From, br.To} {
 			t, is := s.X.Termination[end]
 			off := at
@@ -307,7 +310,7 @@ func Staggered(s *sheet.Sheet) {
 			if !ok || c != b {
 				continue
 			}
-			if want := (long+Sleeve(s, j))/2 + betweenMM; max(at-other, other-at) < want {
+			if want := (long+sleeve(s, j))/2 + betweenMM; max(at-other, other-at) < want {
 				s.Say(sheet.Note, "splice.stack", sp.ID, fmt.Sprintf("lies %s mm from %s on %s: %s apart the bundle does not swell",
 					unit.Fixed(max(at-other, other-at), 0), s.H.Splices[j].ID, br.ID, unit.Fixed(want, 0)))
 			}
@@ -315,8 +318,8 @@ func Staggered(s *sheet.Sheet) {
 	}
 }
 
-// Sleeve is how long a splice is; 28 mm, the commonest, where its part is not known.
-func Sleeve(s *sheet.Sheet, i int) unit.Millimetre {
+// sleeve is how long a splice is; 28 mm, the commonest, where its part is not known.
+func sleeve(s *sheet.Sheet, i int) unit.Millimetre {
 	if p, ok := s.Cat.Splice(s.Splices[i].Part); ok {
 		return p.LengthMM
 	}

@@ -1,2 +1,15 @@
-// Package length is the phase of cut lengths and mass.
+// Package length is the phase of finished and cut lengths, of voltage drop along them, and
+// of mass. It stands on the lay of each branch and on the ways of the wires.
+//
+//	reads Branch: Ambient, Components, LaidMM, Layers
+//	reads Dia: Nominal
+//	reads Layer: Fillers, Members
+//	reads Member: D, ID, Kind, Loss
+//	reads Reuse: Prior
+//	reads Sheet: Branches, H, Limits, Reuse, Totals, Units, Wires, X
+//	reads Unit: BareMM, Dia, Loss
+//	reads Wire: Entry, GramPerM, HasPath, Known, Path
+//	writes Branch: Gram, GramKnown
+//	writes Totals: Fillers, Gram, GramKnown, Spares, Units, WireMM, Wires
+//	writes Wire: Circuit, Cut, Drop, DropKnown, Finished
 package length

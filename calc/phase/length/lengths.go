@@ -15,7 +15,7 @@ func CutWires(s *sheet.Sheet) {
 	losses := make([]map[string]unit.Ratio, len(s.H.Branches))
 	for i := range s.H.Wires {
 		if s.Wires[i].HasPath {
-			CutWire(s, i, losses)
+			cutWire(s, i, losses)
 		}
 	}
 	isReturn := map[string]bool{}
@@ -52,9 +52,9 @@ func CutWires(s *sheet.Sheet) {
 	}
 }
 
-func CutWire(s *sheet.Sheet, i int, losses []map[string]unit.Ratio) {
+func cutWire(s *sheet.Sheet, i int, losses []map[string]unit.Ratio) {
 	w, out := &s.H.Wires[i], &s.Wires[i]
-	if KeepLength(s, i) {
+	if keepLength(s, i) {
 		return
 	}
 	in := cut.Wire{StepMM: s.Limits.CutStepMM}
@@ -68,7 +68,7 @@ func CutWire(s *sheet.Sheet, i int, losses []map[string]unit.Ratio) {
 			return // the branch is not laid yet, so the length is not known
 		}
 		if losses[b] == nil {
-			losses[b] = LossesIn(s, b)
+			losses[b] = lossesIn(s, b)
 		}
 		loss, ok := losses[b][id]
 		if !ok {
@@ -97,15 +97,15 @@ func CutWire(s *sheet.Sheet, i int, losses []map[string]unit.Ratio) {
 	out.DropKnown = out.Known && w.Amps.Set && wires.Rates(s, i)
 }
 
-// KeepLength takes the length of a wire over from the prior sheet where every branch on
+// keepLength takes the length of a wire over from the prior sheet where every branch on
 // its way is kept.
-func KeepLength(s *sheet.Sheet, i int) bool {
-	if !s.Same.Wire(i) || s.Same.Prior.Wires[i].Finished <= 0 {
+func keepLength(s *sheet.Sheet, i int) bool {
+	if !s.Reuse.Wire(i) || s.Reuse.Prior.Wires[i].Finished <= 0 {
 		return false
 	}
-	out, old := &s.Wires[i], &s.Same.Prior.Wires[i]
+	out, old := &s.Wires[i], &s.Reuse.Prior.Wires[i]
 	for _, b := range out.Path {
-		if !s.Same.Branch(b) {
+		if !s.Reuse.Branch(b) {
 			return false
 		}
 	}
@@ -115,8 +115,8 @@ func KeepLength(s *sheet.Sheet, i int) bool {
 	return true
 }
 
-// LossesIn is the lay loss of each component of a branch.
-func LossesIn(s *sheet.Sheet, b int) map[string]unit.Ratio {
+// lossesIn is the lay loss of each component of a branch.
+func lossesIn(s *sheet.Sheet, b int) map[string]unit.Ratio {
 	out := make(map[string]unit.Ratio, len(s.Branches[b].Components))
 	for _, l := range s.Branches[b].Layers {
 		for _, m := range l.Members {

@@ -42,6 +42,7 @@ func Weigh(s *sheet.Sheet) {
 // ETFE sheet). A filler of a wire's own size is that wire.
 const fillerDensity = 1.70
 
+// GramPerM is the mass of a member of a layer along itself; 0 where it is not known.
 func GramPerM(s *sheet.Sheet, m sheet.Member, l sheet.Layer) unit.GramPerMetre {
 	if m.Kind == sheet.OfFiller {
 		for _, o := range l.Members {
@@ -56,14 +57,14 @@ func GramPerM(s *sheet.Sheet, m sheet.Member, l sheet.Layer) unit.GramPerMetre {
 	case !ok:
 		return 0
 	case c.Unit:
-		return UnitGramPerM(s, c.At)
+		return unitGramPerM(s, c.At)
 	}
 	return s.Wires[c.At].GramPerM
 }
 
-// UnitGramPerM is the mass of a unit: its wires with their lay loss, and where it
+// unitGramPerM is the mass of a unit: its wires with their lay loss, and where it
 // is shielded the ring of braid and jacket.
-func UnitGramPerM(s *sheet.Sheet, i int) unit.GramPerMetre {
+func unitGramPerM(s *sheet.Sheet, i int) unit.GramPerMetre {
 	// Braid and jacket together, half metal by volume at best. From memory, not
 	// verified; it weighs some 3 g/m on a small pair.
 	const braidAndJacket = 2.5

@@ -10,10 +10,10 @@ import (
 	"contralay/model/unit"
 )
 
-// Boots tests the cable end of the boots at a branch's terminations. Their sizes
+// boots tests the cable end of the boots at a branch's terminations. Their sizes
 // stand in the catalogue from memory, so no more than a warning comes of them
 // unless the shop's own catalogue has them.
-func Boots(s *sheet.Sheet, i int) {
+func boots(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	for _, place := range []string{b.From, b.To} {
 		k, ok := s.X.Termination[place]
@@ -26,7 +26,7 @@ func Boots(s *sheet.Sheet, i int) {
 			s.Say(sheet.Warn, "boot.part", t.ID, fmt.Sprintf("boot %q is in no catalogue", t.Boot.V))
 			continue
 		}
-		BootShell(s, t, boot)
+		bootShell(s, t, boot)
 		if out.Sheath.Known && out.Sheath.Verdict.Stops() {
 			continue // what the boot lies on is not settled, and that is said already
 		}
@@ -61,7 +61,7 @@ func UnderBoot(s *sheet.Sheet, i int, place string, boot catalogue.Boot) (most, 
 	return OverFrom(s, i, place, ShortestPart*boot.LengthMM-cover.OverlapMM, boot.LengthMM)
 }
 
-func BootShell(s *sheet.Sheet, t *model.Termination, boot catalogue.Boot) {
+func bootShell(s *sheet.Sheet, t *model.Termination, boot catalogue.Boot) {
 	if ins, ok := s.Cat.Insert(t.Insert.V); ok && ins.Shell > 0 && ins.Shell != boot.Shell {
 		s.Say(sheet.Warn, "boot.shell", t.ID, fmt.Sprintf("%s is for shell %d and the insert has shell %d", boot.ID, boot.Shell, ins.Shell))
 	}

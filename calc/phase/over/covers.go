@@ -25,48 +25,48 @@ const (
 func CoverBranches(s *sheet.Sheet) {
 	for i := range s.H.Branches {
 		out := &s.Branches[i]
-		if s.Same.Branch(i) && (s.Same.All || !SpliceOn(s, i)) {
+		if s.Reuse.Branch(i) && (s.Reuse.All || !spliceOn(s, i)) {
 			s.Kept(out.SaidOver)
 			continue
 		}
 		mark := len(s.Snags)
 		out.Sheath, out.Covers = sheet.Sheath{}, nil
-		Fuel(s, i)
+		fuel(s, i)
 		if s.Branches[i].OverMM > 0 {
-			Stack(s, i)
+			stack(s, i)
 		}
-		ThinWall(s, i)
-		SayRecovery(s, i)
-		Hot(s, i)
-		SayMargins(s, i)
-		Boots(s, i)
+		thinWall(s, i)
+		sayRecovery(s, i)
+		hot(s, i)
+		sayMargins(s, i)
+		boots(s, i)
 		out.SaidOver = s.Since(mark)
 	}
 }
 
-// SpliceOn reports whether a splice lies on a branch: its bulge hangs on wires that need
+// spliceOn reports whether a splice lies on a branch: its bulge hangs on wires that need
 // not run there.
-func SpliceOn(s *sheet.Sheet, i int) bool {
+func spliceOn(s *sheet.Sheet, i int) bool {
 	return slices.ContainsFunc(s.H.Splices, func(sp model.Splice) bool { return sp.Toward.V == s.H.Branches[i].ID })
 }
 
-func Cover(s *sheet.Sheet, i int) {
+func coverBranch(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	sh := &out.Sheath
 	written, there := "", true
 	sh.FromMM, sh.ToMM = SheathEnds(s, i)
-	switch k := SheathAt(s, i); { // the first; what lies over it is no sheath of the branch
+	switch k := sheathAt(s, i); { // the first; what lies over it is no sheath of the branch
 	case k < len(b.Covers):
 		written = b.Covers[k].Part.V
 		if b.Covers[k].FromMM.Set || b.Covers[k].ToMM.Set {
-			sh.FromMM, sh.ToMM, there = Placed(s, i, model.CoverSheath, &b.Covers[k], sh.FromMM, sh.ToMM)
+			sh.FromMM, sh.ToMM, there = placed(s, i, model.CoverSheath, &b.Covers[k], sh.FromMM, sh.ToMM)
 		}
 	case len(b.Covers) > 0: // a file that lists its covers and no sheath wants none
 		*sh = sheet.Sheath{}
 		return
 	}
-	sh.BeneathMM, sh.BeneathMinMM = Beneath(s, i, sh.FromMM, sh.ToMM)
-	kind := SheathKind(s, i)
+	sh.BeneathMM, sh.BeneathMinMM = beneath(s, i, sh.FromMM, sh.ToMM)
+	kind := sheathKind(s, i)
 	if written != "" {
 		t, ok := s.Cat.Tube(written)
 		if !ok {
@@ -76,7 +76,7 @@ func Cover(s *sheet.Sheet, i int) {
 		}
 		kind = t.Kind
 	}
-	pass := Pass(s, i, sh.FromMM, sh.ToMM)
+	pass := pass(s, i, sh.FromMM, sh.ToMM)
 	sh.PassMM, sh.PassAt, sh.PassStationMM, sh.Pass = pass.NominalMM, pass.Over, pass.StationMM, pass
 	tubes := s.Cat.TubesOf(kind)
 	length := sh.ToMM - sh.FromMM
@@ -120,25 +120,25 @@ func Cover(s *sheet.Sheet, i int) {
 		return
 	}
 	c := sh.Others[use]
-	loose := NotHeld(s, i, c.Tube, sh.FromMM, sh.ToMM)
+	loose := notHeld(s, i, c.Tube, sh.FromMM, sh.ToMM)
 	sh.Part, sh.Tube, sh.Known, sh.Verdict, sh.CutMM, sh.Gram = c.Tube.ID, c.Tube, true, c.Verdict, c.CutMM, c.Gram
-	SaySheath(s, i)
+	saySheath(s, i)
 	if !sh.Verdict.Stops() && len(loose) > 0 {
 		s.Say(sheet.Note, "cover.held", b.ID, "its sheath "+heldSays(loose))
 	}
 }
 
-// Fuel says what this sheet does not rate.
-func Fuel(s *sheet.Sheet, i int) {
+// fuel says what this sheet does not rate.
+func fuel(s *sheet.Sheet, i int) {
 	if slices.Contains(s.H.Branches[i].Environment, model.Fuel) {
 		s.Say(sheet.Stop, "fuel", s.H.Branches[i].ID,
 			"fuel wets it: outside what this sheet rates; leave it to those who are licensed for it")
 	}
 }
 
-// ThinWall refuses a thin wall where it chafes through: in vibration, on a run that is not
+// thinWall refuses a thin wall where it chafes through: in vibration, on a run that is not
 // supported. Common practice, no source.
-func ThinWall(s *sheet.Sheet, i int) {
+func thinWall(s *sheet.Sheet, i int) {
 	b := &s.H.Branches[i]
 	if !slices.Contains(b.Environment, model.Vibration) || b.Supported.V {
 		return
@@ -153,10 +153,10 @@ func ThinWall(s *sheet.Sheet, i int) {
 	}
 }
 
-// Hot tests wire and sheath against the air they lie in, currents aside: what is
+// hot tests wire and sheath against the air they lie in, currents aside: what is
 // over its rating before any current flows is a stop, a warning where the rating
 // is only from memory.
-func Hot(s *sheet.Sheet, i int) {
+func hot(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	seen := map[string]bool{}
 	for _, k := range WiresOf(s, i) {
@@ -199,8 +199,8 @@ func coverTubes(in []catalogue.Tube) []cover.Tube {
 	return out
 }
 
-// SheathKind is the kind of tube a branch calls for by where it runs.
-func SheathKind(s *sheet.Sheet, i int) string {
+// sheathKind is the kind of tube a branch calls for by where it runs.
+func sheathKind(s *sheet.Sheet, i int) string {
 	if slices.Contains(s.H.Branches[i].Environment, model.Fuel) {
 		return FuelSheath
 	}
@@ -214,9 +214,9 @@ func SheathKind(s *sheet.Sheet, i int) string {
 // lengths of moulded shapes are given ± 10 % (as quoted for one size).
 const ShortestPart = 0.9
 
-// OutletOf is which outlet of the transition at a place a branch goes into: 0 where the
+// outletOf is which outlet of the transition at a place a branch goes into: 0 where the
 // tree comes to it, then those that go on, as they are walked.
-func OutletOf(s *sheet.Sheet, i int, place string) int {
+func outletOf(s *sheet.Sheet, i int, place string) int {
 	n := 0
 	for _, k := range wires.Walked(s) {
 		if k.From == place {
@@ -247,7 +247,7 @@ func SheathEnds(s *sheet.Sheet, i int) (from, to unit.Millimetre) {
 		k := s.X.Breakout[place]
 		br := &s.H.Breakouts[k]
 		if t, ok := s.Cat.Transition(br.Transition.V); ok && len(t.Outlets) > 0 {
-			return max(0, ShortestPart*t.Outlets[min(OutletOf(s, i, place), len(t.Outlets)-1)].PortMM-cover.OverlapMM)
+			return max(0, ShortestPart*t.Outlets[min(outletOf(s, i, place), len(t.Outlets)-1)].PortMM-cover.OverlapMM)
 		}
 		return br.ZoneMM.Or(s.Limits.ZoneMM)
 	}
@@ -255,7 +255,7 @@ func SheathEnds(s *sheet.Sheet, i int) (from, to unit.Millimetre) {
 	return from, max(from, to)
 }
 
-func SaySheath(s *sheet.Sheet, i int) {
+func saySheath(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	sh, v := &out.Sheath, out.Sheath.Verdict
 	fine := func(x unit.Millimetre) string { return unit.Fixed(x, 2) }
@@ -271,21 +271,21 @@ func SaySheath(s *sheet.Sheet, i int) {
 	if v.Stops() {
 		return
 	}
-	Advise(s, i, v.Stretch, "sheath.stretch",
-		fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", sh.Part, unit.Fixed(100*v.StretchRatio, 1)),
+	advise(s, i, v.Stretch, "sheath.stretch",
+		fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", sh.Part, unit.Fixed(100*float64(v.StretchRatio), 1)),
 		fmt.Sprintf("%s is filled past 80 %% of its bore where every wire is at its largest", sh.Part))
-	Advise(s, i, v.Grips, "sheath.grip",
+	advise(s, i, v.Grips, "sheath.grip",
 		fmt.Sprintf("%s grips little: the bundle is %s times its recovered bore by tape; 1.10 is wanted", sh.Part,
 			unit.Fixed(v.GripRatio, 2)),
 		fmt.Sprintf("%s grips little where every wire is at its smallest", sh.Part))
-	Advise(s, i, v.Slides, "sheath.room",
+	advise(s, i, v.Slides, "sheath.room",
 		fmt.Sprintf("%s has %s mm to slide over %s; %s is wanted", sh.Part, fine(v.SlideMM), sh.PassAt, fine(v.RoomMM)),
 		fmt.Sprintf("%s slides with little room where every wire is at its largest", sh.Part))
 }
 
-// Advise says what one piece of advice comes to: missed, or missed only at an end
+// advise says what one piece of advice comes to: missed, or missed only at an end
 // of the wire tolerance.
-func Advise(s *sheet.Sheet, i int, a cover.Advice, rule, missed, atExtreme string) {
+func advise(s *sheet.Sheet, i int, a cover.Advice, rule, missed, atExtreme string) {
 	says := missed
 	if a.Kept {
 		says = atExtreme

@@ -8,10 +8,10 @@ import (
 	"contralay/model/unit"
 )
 
-// SayRecovery stops where a stock filler melts under the heat that the sheath is shrunk
+// sayRecovery stops where a stock filler melts under the heat that the sheath is shrunk
 // with. Wire of 150 °C under a tube that recovers at 175 °C is sound: it is hot for
 // minutes; what melts is gone at once.
-func SayRecovery(s *sheet.Sheet, i int) {
+func sayRecovery(s *sheet.Sheet, i int) {
 	out := &s.Branches[i]
 	what := s.Limits.FillerOf
 	most, does := bundle.Melts[what]

@@ -7,9 +7,9 @@ import (
 	"contralay/model/unit"
 )
 
-// SayMargins tells what a place is too warm for, wires and sheaths apart: those are said
+// sayMargins tells what a place is too warm for, wires and sheaths apart: those are said
 // where they are judged.
-func SayMargins(s *sheet.Sheet, i int) {
+func sayMargins(s *sheet.Sheet, i int) {
 	air := s.Branches[i].Ambient
 	id := s.H.Branches[i].ID
 	if c, _, ok := AdhesiveC(s); ok && air > c {

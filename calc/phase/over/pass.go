@@ -19,11 +19,11 @@ type bulge struct {
 	name         string
 }
 
-// Pass is the largest thing a tube that lies between two stations must get over. It comes
+// pass is the largest thing a tube that lies between two stations must get over. It comes
 // on from a termination, before that is fitted; between two breakouts it comes over the
 // sorted zone of one of them, where the bundle stands thicker. From there it passes what
 // lies on the branch up to the far end of its place: covers, splices, folded ends.
-func Pass(s *sheet.Sheet, i int, from, to unit.Millimetre) sheet.Passing {
+func pass(s *sheet.Sheet, i int, from, to unit.Millimetre) sheet.Passing {
 	b := &s.H.Branches[i]
 	_, a := s.X.Termination[b.From]
 	_, z := s.X.Termination[b.To]
@@ -33,7 +33,7 @@ func Pass(s *sheet.Sheet, i int, from, to unit.Millimetre) sheet.Passing {
 		if !open {
 			continue
 		}
-		p := PassFrom(s, i, end, from, to, !a && !z, bulges)
+		p := passFrom(s, i, end, from, to, !a && !z, bulges)
 		switch {
 		case best.NominalMM == 0 || p.NominalMM < best.NominalMM:
 			ends := [2]bool{}
@@ -49,14 +49,14 @@ func Pass(s *sheet.Sheet, i int, from, to unit.Millimetre) sheet.Passing {
 	return best
 }
 
-func PassFrom(s *sheet.Sheet, i, end int, from, to unit.Millimetre, lumped bool, bulges []bulge) sheet.Passing {
+func passFrom(s *sheet.Sheet, i, end int, from, to unit.Millimetre, lumped bool, bulges []bulge) sheet.Passing {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	first, last, place := unit.Millimetre(0), to, b.From
 	if end == 1 {
 		first, last, place = from, b.LengthMM, b.To
 	}
 	over, most := out.OverMM, max(out.OverMM, out.OverMaxMM)
-	add, _ := Beneath(s, i, first, last)
+	add, _ := beneath(s, i, first, last)
 	p := sheet.Passing{Pass: cover.Pass{NominalMM: over + add, MaxMM: most + add}, AddMM: add,
 		Over: fmt.Sprintf("the bundle, from %s to %s mm of %s", unit.Fixed(from, 0), unit.Fixed(to, 0), b.ID)}
 	if add > 0 {
@@ -67,7 +67,7 @@ func PassFrom(s *sheet.Sheet, i, end int, from, to unit.Millimetre, lumped bool,
 		if end == 1 {
 			at = stretch{from: max(first, last-zoneReach), to: last}
 		}
-		add, _ := Beneath(s, i, at.from, at.to)
+		add, _ := beneath(s, i, at.from, at.to)
 		if lump := unit.Millimetre(s.Limits.ZoneLump); (over+add)*lump > p.NominalMM {
 			p = sheet.Passing{Pass: cover.Pass{NominalMM: (over + add) * lump, MaxMM: (most + add) * lump}, AddMM: add, Lumped: true,
 				Over: "the sorted zone at " + place}
@@ -85,7 +85,7 @@ func PassFrom(s *sheet.Sheet, i, end int, from, to unit.Millimetre, lumped bool,
 				mm, name = mm+o.Mm, name+" beside "+o.name
 			}
 		}
-		add, _ := Beneath(s, i, f, t)
+		add, _ := beneath(s, i, f, t)
 		if over+add+mm > p.NominalMM {
 			p = sheet.Passing{Pass: cover.Pass{NominalMM: over + add + mm, MaxMM: most + add + mm}, AddMM: add, BulgeMM: mm,
 				StationMM: g.at, Over: name}
@@ -112,7 +112,7 @@ func Bulges(s *sheet.Sheet, i int) []bulge {
 		if b.To == sp.At {
 			at = b.LengthMM - at
 		}
-		if mm := part.OverMM - SpliceWire(s, sp.ID); mm > 0 {
+		if mm := part.OverMM - spliceWire(s, sp.ID); mm > 0 {
 			out = append(out, bulge{at - part.LengthMM/2, at + part.LengthMM/2, mm, at,
 				fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(at, 0), b.ID)})
 		}
@@ -150,8 +150,8 @@ func StandsOut(s *sheet.Sheet, i int, d unit.Millimetre) unit.Millimetre {
 // few is as many as lay.Pack packs closely with one more.
 const few = 6
 
-// SpliceWire is the thickest wire on a splice: what the splice stands in place of.
-func SpliceWire(s *sheet.Sheet, id string) unit.Millimetre {
+// spliceWire is the thickest wire on a splice: what the splice stands in place of.
+func spliceWire(s *sheet.Sheet, id string) unit.Millimetre {
 	d := unit.Millimetre(0)
 	for k := range s.H.Wires {
 		if s.H.Wires[k].From.V == id || s.H.Wires[k].To.V == id {

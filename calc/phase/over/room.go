@@ -72,7 +72,7 @@ func Loops(s *sheet.Sheet) {
 		term := &s.H.Terminations[t]
 		l := LoopRoomOf(s, t)
 		switch {
-		case !l.Fits && LoopJudged(s, term):
+		case !l.Fits && loopJudged(s, term):
 			s.SayLike(sheet.Note, "loop.room", term.ID, "",
 				fmt.Sprintf("its loop of %s mm does not lie in %s, which has room of %s mm beside the bundle: the longest that lies in "+
 					"it is %s mm", unit.Fixed(l.LoopMM, 0), term.Boot.V, unit.Fixed(l.RoomMM, 1),
@@ -82,19 +82,19 @@ func Loops(s *sheet.Sheet) {
 				fmt.Sprintf("the bend of %s takes %s mm from its outer wires and the loop is %s mm: nothing is left of it there",
 					term.Boot.V, unit.Fixed(l.TurnMM, 0), unit.Fixed(l.LoopMM, 0)))
 		}
-		Space(s, term)
+		space(s, term)
 	}
 }
 
-// LoopJudged reports whether a loop that has no room is worth a word: it was asked for, or
+// loopJudged reports whether a loop that has no room is worth a word: it was asked for, or
 // the boot's sizes were read off it. Our own default in a boot from memory is neither.
-func LoopJudged(s *sheet.Sheet, term *model.Termination) bool {
+func loopJudged(s *sheet.Sheet, term *model.Termination) bool {
 	boot, _ := s.Cat.Boot(term.Boot.V)
 	return term.LoopMM.Set || s.H.Rules.LoopMM.Set || boot.Read.LipSupplied && boot.Read.Length
 }
 
-// Space tells where a straight boot and the bend behind it need more than there is.
-func Space(s *sheet.Sheet, term *model.Termination) {
+// space tells where a straight boot and the bend behind it need more than there is.
+func space(s *sheet.Sheet, term *model.Termination) {
 	if !term.SpaceMM.Set {
 		return
 	}

@@ -35,8 +35,8 @@ func ShieldEnds(s *sheet.Sheet) []ShieldEnd {
 	return out
 }
 
-// Sensitive reports whether a unit carries what noise spoils: data, or a trigger.
-func Sensitive(s *sheet.Sheet, i int) bool {
+// sensitive reports whether a unit carries what noise spoils: data, or a trigger.
+func sensitive(s *sheet.Sheet, i int) bool {
 	u := &s.H.Units[i]
 	if u.Kbit.Set {
 		return true
@@ -71,10 +71,10 @@ func Shields(s *sheet.Sheet) {
 		if !u.Shield.V {
 			continue
 		}
-		sensitive := Sensitive(s, i)
-		ShieldLength(s, u.ID, "its shield ends %s mm before the contacts", u.StripMM.V, shield.MostStrip, shield.MostStripSensitive,
+		sensitive := sensitive(s, i)
+		shieldLength(s, u.ID, "its shield ends %s mm before the contacts", u.StripMM.V, shield.MostStrip, shield.MostStripSensitive,
 			sensitive)
-		ShieldLength(s, u.ID, "the lead of its shield is %s mm long", u.DrainMM.V, shield.MostLead, shield.MostLeadSensitive, sensitive)
+		shieldLength(s, u.ID, "the lead of its shield is %s mm long", u.DrainMM.V, shield.MostLead, shield.MostLeadSensitive, sensitive)
 		if u.DrainFrom.V != "" && u.DrainTo.V != "" && u.DrainFrom.V != "cut" && u.DrainTo.V != "cut" {
 			s.Say(sheet.Note, "shield.both", u.ID,
 				fmt.Sprintf("its shield is grounded at both ends, %s and %s: right only where that loop is wanted", u.DrainFrom.V,
@@ -83,8 +83,8 @@ func Shields(s *sheet.Sheet) {
 	}
 }
 
-// ShieldLength judges one length by NASA-STD-8739.4 § 11.6.
-func ShieldLength(s *sheet.Sheet, id, says string, v, most, mostSensitive unit.Millimetre, sensitive bool) {
+// shieldLength judges one length by NASA-STD-8739.4 § 11.6.
+func shieldLength(s *sheet.Sheet, id, says string, v, most, mostSensitive unit.Millimetre, sensitive bool) {
 	text := fmt.Sprintf(says, unit.Fixed(v, 0))
 	switch {
 	case v > most:

@@ -18,23 +18,23 @@ import (
 // over it, the sheath, a second sheath or a sleeve where something rubs or passes heat.
 // What lies beneath one adds to what it must pass and to what it grips.
 
-// Stack lays the covers of a branch on one another, inside out, its sheath among them.
-func Stack(s *sheet.Sheet, i int) {
+// stack lays the covers of a branch on one another, inside out, its sheath among them.
+func stack(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	out.Covers = nil
-	at := SheathAt(s, i)
+	at := sheathAt(s, i)
 	for k := range b.Covers[:at] {
-		CoverOn(s, i, k)
+		coverOn(s, i, k)
 	}
-	Cover(s, i)
+	coverBranch(s, i)
 	for k := min(at+1, len(b.Covers)); k < len(b.Covers); k++ {
-		CoverOn(s, i, k)
+		coverOn(s, i, k)
 	}
 }
 
-// SheathAt is where the sheath stands in a branch's list of covers: the first that is
+// sheathAt is where the sheath stands in a branch's list of covers: the first that is
 // called so; after all of them where none is.
-func SheathAt(s *sheet.Sheet, i int) int {
+func sheathAt(s *sheet.Sheet, i int) int {
 	for k, c := range s.H.Branches[i].Covers {
 		if c.What == model.CoverSheath {
 			return k
@@ -49,9 +49,9 @@ type stretch struct {
 	covers        int // how many lie there
 }
 
-// Profile is what the covers laid so far add between two stations: stretch by stretch,
+// profile is what the covers laid so far add between two stations: stretch by stretch,
 // without a gap, in order.
-func Profile(s *sheet.Sheet, i int, from, to unit.Millimetre) []stretch {
+func profile(s *sheet.Sheet, i int, from, to unit.Millimetre) []stretch {
 	out := &s.Branches[i]
 	var pieces []stretch
 	for _, c := range out.Covers {
@@ -89,11 +89,11 @@ func Profile(s *sheet.Sheet, i int, from, to unit.Millimetre) []stretch {
 	return all
 }
 
-// Beneath is what the covers laid so far add to the diameter between two stations: where
+// beneath is what the covers laid so far add to the diameter between two stations: where
 // they add most, and what they add over half of the length at least, which is what holds
 // what lies over them (half is ours, no source). A tube that overhangs the end of another is held by the rest of it.
-func Beneath(s *sheet.Sheet, i int, from, to unit.Millimetre) (most, held unit.Millimetre) {
-	all := Profile(s, i, from, to)
+func beneath(s *sheet.Sheet, i int, from, to unit.Millimetre) (most, held unit.Millimetre) {
+	all := profile(s, i, from, to)
 	for _, p := range all {
 		most = max(most, p.add)
 	}
@@ -116,7 +116,7 @@ func OverFrom(s *sheet.Sheet, i int, place string, near, far unit.Millimetre) (m
 	if b.To == place {
 		near, far = b.LengthMM-far, b.LengthMM-near
 	}
-	most, held = Beneath(s, i, near, far)
+	most, held = beneath(s, i, near, far)
 	return s.Branches[i].OverMM + most, s.Branches[i].OverMM + held
 }
 
@@ -141,11 +141,11 @@ func Tubes(s *sheet.Sheet, i int) []laidTube {
 	return out
 }
 
-// CoverEnds is where a cover that says nothing starts and stops: what is wound or braided
+// coverEnds is where a cover that says nothing starts and stops: what is wound or braided
 // runs through; over the sheath it lies as that does; another tube as a sheath would.
-func CoverEnds(s *sheet.Sheet, i, k int) (from, to unit.Millimetre) {
+func coverEnds(s *sheet.Sheet, i, k int) (from, to unit.Millimetre) {
 	b := &s.H.Branches[i]
-	if sh := &s.Branches[i].Sheath; sh.Known && k > SheathAt(s, i) {
+	if sh := &s.Branches[i].Sheath; sh.Known && k > sheathAt(s, i) {
 		return sh.FromMM, sh.ToMM
 	}
 	if _, tube := s.Cat.Tube(b.Covers[k].Part.V); !tube {
@@ -165,9 +165,9 @@ func station(v unit.Millimetre) string {
 	return unit.Fixed(v, 0)
 }
 
-// Placed holds the stations a file gives to the branch, and tells what it cuts off; ok is
+// placed holds the stations a file gives to the branch, and tells what it cuts off; ok is
 // false where nothing is left.
-func Placed(s *sheet.Sheet, i int, what model.CoverKind, c *model.Cover, from, to unit.Millimetre) (unit.Millimetre, unit.Millimetre,
+func placed(s *sheet.Sheet, i int, what model.CoverKind, c *model.Cover, from, to unit.Millimetre) (unit.Millimetre, unit.Millimetre,
 	bool) {
 	b := &s.H.Branches[i]
 	from, to = c.FromMM.Or(from), c.ToMM.Or(to)
@@ -199,31 +199,31 @@ func Placed(s *sheet.Sheet, i int, what model.CoverKind, c *model.Cover, from, t
 	return from, to, true
 }
 
-// CoverOn lays cover k of a branch on what is there.
-func CoverOn(s *sheet.Sheet, i, k int) {
+// coverOn lays cover k of a branch on what is there.
+func coverOn(s *sheet.Sheet, i, k int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	mc := &b.Covers[k]
-	c := sheet.Covered{At: k, Under: k < SheathAt(s, i), What: mc.What, Part: mc.Part.V}
-	from, to := CoverEnds(s, i, k)
+	c := sheet.Covered{At: k, Under: k < sheathAt(s, i), What: mc.What, Part: mc.Part.V}
+	from, to := coverEnds(s, i, k)
 	there := false
-	c.FromMM, c.ToMM, there = Placed(s, i, c.What, mc, from, to)
-	most, held := Beneath(s, i, c.FromMM, c.ToMM)
+	c.FromMM, c.ToMM, there = placed(s, i, c.What, mc, from, to)
+	most, held := beneath(s, i, c.FromMM, c.ToMM)
 	c.UnderMM, c.UnderOverMost = out.OverMM+most, max(out.OverMaxMM, out.OverMM)+most
 	c.UnderTapeMin = out.TapeMinMM + held
 	c.OverMM = c.UnderMM
 	if t, ok := s.Cat.Tube(c.Part); ok {
 		c.Tube, c.Known = t, true
 		if there {
-			CoverTube(s, i, &c, held)
+			coverTube(s, i, &c, held)
 		}
 	} else {
-		CoverWound(s, i, &c, mc.ThickMM.V, mc.ThickMM.Set)
+		coverWound(s, i, &c, mc.ThickMM.V, mc.ThickMM.Set)
 	}
 	out.Covers = append(out.Covers, c)
 }
 
-// CoverWound is a cover that is wound, braided or cut to fit: it has a thickness alone.
-func CoverWound(s *sheet.Sheet, i int, c *sheet.Covered, thick unit.Millimetre, given bool) {
+// coverWound is a cover that is wound, braided or cut to fit: it has a thickness alone.
+func coverWound(s *sheet.Sheet, i int, c *sheet.Covered, thick unit.Millimetre, given bool) {
 	id := s.H.Branches[i].ID
 	switch {
 	case given:
@@ -236,15 +236,15 @@ func CoverWound(s *sheet.Sheet, i int, c *sheet.Covered, thick unit.Millimetre, 
 		s.Say(sheet.Warn, "cover.part", id, fmt.Sprintf("its %s names no part: part, or thick_mm, says what it adds", c.What))
 	}
 	c.OverMM = c.UnderMM + 2*c.ThickMM
-	if c.What == model.CoverBraid && OnWires(s, i, c.FromMM, c.ToMM) {
+	if c.What == model.CoverBraid && onWires(s, i, c.FromMM, c.ToMM) {
 		s.Say(sheet.Note, "cover.tape", id, "its braid lies on the wires: a separator tape goes under it") // NASA-STD-8739.4 § 9.7, p. 47
 	}
 }
 
-// OnWires reports whether something between two stations lies on the wires themselves for
+// onWires reports whether something between two stations lies on the wires themselves for
 // longer than an overlap is: neither tape nor tube nor another braid lies beneath it there.
-func OnWires(s *sheet.Sheet, i int, from, to unit.Millimetre) bool {
-	for _, p := range Profile(s, i, from, to) {
+func onWires(s *sheet.Sheet, i int, from, to unit.Millimetre) bool {
+	for _, p := range profile(s, i, from, to) {
 		if p.covers == 0 && p.to-p.from > cover.OverlapMM {
 			return true
 		}
@@ -252,11 +252,11 @@ func OnWires(s *sheet.Sheet, i int, from, to unit.Millimetre) bool {
 	return false
 }
 
-// CoverTube is a tube that shrinks onto what lies beneath it; it comes on over whatever
+// coverTube is a tube that shrinks onto what lies beneath it; it comes on over whatever
 // stands between an end and its place.
-func CoverTube(s *sheet.Sheet, i int, c *sheet.Covered, held unit.Millimetre) {
+func coverTube(s *sheet.Sheet, i int, c *sheet.Covered, held unit.Millimetre) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
-	pass := Pass(s, i, c.FromMM, c.ToMM)
+	pass := pass(s, i, c.FromMM, c.ToMM)
 	c.PassMM, c.PassAt, c.Ends = pass.NominalMM, pass.Over, pass.Ends
 	bundle := cover.Bundle{OverMM: c.UnderMM, OverMaxMM: c.UnderOverMost, TapeMM: out.TapeMM + held, TapeMinMM: c.UnderTapeMin}
 	length := c.ToMM - c.FromMM
@@ -264,7 +264,7 @@ func CoverTube(s *sheet.Sheet, i int, c *sheet.Covered, held unit.Millimetre) {
 	if !ok {
 		return
 	}
-	loose := NotHeld(s, i, c.Tube, c.FromMM, c.ToMM)
+	loose := notHeld(s, i, c.Tube, c.FromMM, c.ToMM)
 	c.Verdict = v
 	if v.Wraps {
 		c.OverMM, c.ThickMM = v.OverMM, v.WallMM
@@ -298,11 +298,11 @@ func CoverTube(s *sheet.Sheet, i int, c *sheet.Covered, held unit.Millimetre) {
 	}
 }
 
-// NotHeld is where a tube between two stations would lie loose on what is there now, with
+// notHeld is where a tube between two stations would lie loose on what is there now, with
 // every wire at its smallest, for longer than an overlap is.
-func NotHeld(s *sheet.Sheet, i int, t catalogue.Tube, from, to unit.Millimetre) []stretch {
+func notHeld(s *sheet.Sheet, i int, t catalogue.Tube, from, to unit.Millimetre) []stretch {
 	tape := s.Branches[i].TapeMinMM
-	return slices.DeleteFunc(Profile(s, i, from, to), func(p stretch) bool {
+	return slices.DeleteFunc(profile(s, i, from, to), func(p stretch) bool {
 		return tape+p.add >= t.RecoveredMM || p.to-p.from <= cover.OverlapMM
 	})
 }

@@ -23,13 +23,13 @@ func RunThrough(s *sheet.Sheet) {
 		meet := s.X.Meeting(id)
 		for x, a := range meet {
 			for _, b := range meet[x+1:] {
-				GoesOn(s, id, a, b)
+				goesOn(s, id, a, b)
 			}
 		}
 	}
 }
 
-func GoesOn(s *sheet.Sheet, at string, a, b int) {
+func goesOn(s *sheet.Sheet, at string, a, b int) {
 	x, y := &s.Branches[a], &s.Branches[b]
 	if x.Make != model.MakeLaid || y.Make != model.MakeLaid {
 		return

@@ -1,3 +1,14 @@
-// Package planning proposes how a branch could be laid. It runs beside the screen,
-// never on the way from a key to the screen.
+// Package planning proposes how a branch could be laid. It runs beside the screen, never
+// on the way from a key to the screen: Build takes over what Adopt has put into the sheet.
+// It stands on the components of a branch and on their diameters.
+//
+//	reads Branch: Components, Make
+//	reads Dia: Nominal
+//	reads Sheet: Branches, H, Limits, Wires, X
+//	reads SparePlace: CappedAt, From, Like, Path, To
+//	reads Wire: Dia
+//	writes Option: Buried, Cost, Layers, Plan, SpareIn, Spares
+//	writes Proposal: LeaversFree, LeaversKnown, LeaversMM, LeaversWith, Options, Plain,
+//	    UnitsFree, UnitsKnown, UnitsMM, UnitsWith
+//	writes Sheet: Proposals
 package planning

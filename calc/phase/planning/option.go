@@ -38,22 +38,22 @@ func worthHaving(in []sheet.Option) []sheet.Option {
 		if len(out) > 0 && (o.Plan.Relaxed > out[0].Plan.Relaxed || o.Cost > out[0].Cost*(1+tooDear)) {
 			continue
 		}
-		if !slices.ContainsFunc(out, func(p sheet.Option) bool { return Beats(p, o) }) {
+		if !slices.ContainsFunc(out, func(p sheet.Option) bool { return beats(p, o) }) {
 			out = append(out, o)
 		}
 	}
 	return out
 }
 
-// Beats reports whether o is at least as good as p in every figure. The dearer one
+// beats reports whether o is at least as good as p in every figure. The dearer one
 // stands later, so it need not be asked the other way.
-func Beats(o sheet.Option, p sheet.Option) bool {
+func beats(o sheet.Option, p sheet.Option) bool {
 	return o.Plan.Fillers <= p.Plan.Fillers && unit.RoundHalfUp(float64(o.Plan.Over), 0.01) <= unit.RoundHalfUp(float64(p.Plan.Over),
 		0.01) &&
 		o.Plan.Lumpy <= p.Plan.Lumpy && len(o.Spares) >= len(p.Spares) && o.Buried <= p.Buried
 }
 
-func Same(o sheet.Option, p sheet.Option) bool {
+func same(o sheet.Option, p sheet.Option) bool {
 	return slices.EqualFunc(o.Layers, p.Layers, func(a, b model.Layer) bool {
 		return slices.Equal(a.Of, b.Of) && a.Fillers == b.Fillers && a.BindMM == b.BindMM
 	})

@@ -13,7 +13,7 @@ import (
 	"contralay/model/unit"
 )
 
-// question is one planning question of a branch with its components by id.
+// questionOf is one planning question of a branch with its components by id.
 type question struct {
 	ask  plan.Ask
 	held []bundle.Holding
@@ -28,7 +28,7 @@ func Propose(s *sheet.Sheet, i int) sheet.Proposal { return Search(s, i, 0, nil)
 // Search is Propose with more effort: it may take many seconds. watch, where
 // given, is told what share is done and ends the search by returning false.
 func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet.Proposal {
-	r := bundle.RanksOfOrder(s, i)
+	r := bundle.RanksOf(s, i)
 	b := &s.H.Branches[i]
 	leavers, units := b.LeaversOut.Or(true), b.UnitsIn.Or(true)
 	differ := false
@@ -41,7 +41,7 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 	}
 	spares := bundle.SparesFor(s, i)
 	held := bundle.Held(s, i)
-	inCentre := CentreUnits(s, i, held)
+	inCentre := centreUnits(s, i, held)
 	runs := 2
 	if leavers && differ {
 		runs++
@@ -51,7 +51,7 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 	}
 	done := 0
 	ask := func(unitsIn, inOrder bool, spares []sheet.SparePlace) []sheet.Option {
-		q := Question(s, i, r, held)
+		q := questionOf(s, i, r, held)
 		if unitsIn {
 			q.hold(s, r, inCentre)
 		}
@@ -64,7 +64,7 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 		}
 		var out []sheet.Option
 		for _, p := range plan.Make(q.ask) {
-			out = append(out, Option(s, i, p, r, q.held, spares, weight))
+			out = append(out, option(s, i, p, r, q.held, spares, weight))
 		}
 		done++
 		return out
@@ -103,7 +103,7 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 	out.Options = worthHaving(with)
 	if best := worthHaving(plain); len(best) > 0 {
 		// The branch is proposed without spares that the file does not have.
-		out.Plain = slices.IndexFunc(out.Options, func(o sheet.Option) bool { return Same(o, best[0]) })
+		out.Plain = slices.IndexFunc(out.Options, func(o sheet.Option) bool { return same(o, best[0]) })
 		if out.Plain < 0 {
 			out.Options = append(out.Options, best[0])
 			out.Plain = len(out.Options) - 1
@@ -112,8 +112,8 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 	return out
 }
 
-// Question is what there is to lay, as sizes.
-func Question(s *sheet.Sheet, i int, r bundle.Ranks, held []bundle.Holding) question {
+// questionOf is what there is to lay, as sizes.
+func questionOf(s *sheet.Sheet, i int, r bundle.Ranks, held []bundle.Holding) question {
 	q := question{held: slices.Clone(held)}
 	for _, id := range s.Branches[i].Components {
 		q.ask.Sizes = append(q.ask.Sizes, plan.Size{D: s.Dia(id).Nominal, N: 1, Leaves: r.Depth[id]})
@@ -144,9 +144,9 @@ func (q *question) hold(s *sheet.Sheet, r bundle.Ranks, ids []string) {
 	q.sizes(s, r)
 }
 
-// CentreUnits is the units that can lie in the centre together: all of them, else
+// centreUnits is the units that can lie in the centre together: all of them, else
 // the shielded ones; none where something held forbids it.
-func CentreUnits(s *sheet.Sheet, i int, held []bundle.Holding) []string {
+func centreUnits(s *sheet.Sheet, i int, held []bundle.Holding) []string {
 	var all, shielded []string
 	for _, id := range s.Branches[i].Components {
 		c, ok := s.X.Component(id)
@@ -175,21 +175,21 @@ func CentreUnits(s *sheet.Sheet, i int, held []bundle.Holding) []string {
 	return nil
 }
 
-// Option names the components of a plan.
-func Option(s *sheet.Sheet, i int, p plan.Plan, r bundle.Ranks, held []bundle.Holding, spares []sheet.SparePlace,
+// option names the components of a plan.
+func option(s *sheet.Sheet, i int, p plan.Plan, r bundle.Ranks, held []bundle.Holding, spares []sheet.SparePlace,
 	weight unit.Millimetre) sheet.Option {
 	o := sheet.Option{Plan: p}
-	o.Layers, o.SpareIn = Name(s, i, p, r, held)
+	o.Layers, o.SpareIn = name(s, i, p, r, held)
 	o.Spares = spares[:min(len(o.SpareIn), len(spares))]
 	o.Buried = buriedIn(o.Layers, r)
 	o.Cost = p.Cost + unit.Ratio(float64(weight)*float64(o.Buried))
 	return o
 }
 
-// Name deals components out to the layers of a plan, from the centre outward: what
+// name deals components out to the layers of a plan, from the centre outward: what
 // is held where it is held, then those that run furthest, those that part together
 // one after another. spareIn is the layers that hold a place for a spare.
-func Name(s *sheet.Sheet, i int, p plan.Plan, r bundle.Ranks, held []bundle.Holding) (out []model.Layer, spareIn []int) {
+func name(s *sheet.Sheet, i int, p plan.Plan, r bundle.Ranks, held []bundle.Holding) (out []model.Layer, spareIn []int) {
 	ids := slices.Clone(s.Branches[i].Components) // units first, as Components has them
 	together := map[string]int{}
 	for _, id := range ids {

@@ -13,7 +13,7 @@ import (
 func AddSpare(s *sheet.Sheet, h *model.Harness, i, k int, p sheet.SparePlace) (*model.Harness, model.Wire) {
 	like := &s.H.Wires[p.Like]
 	w := model.Wire{ID: h.NextID("SP0"), Signal: model.Some("Spare"), From: model.Some(p.From),
-		Spec: like.Spec, Size: like.Size, Colour: model.Some(FreeColour(s, h, i)), Amps: model.Some(unit.Ampere(0)),
+		Spec: like.Spec, Size: like.Size, Colour: model.Some(freeColour(s, h, i)), Amps: model.Some(unit.Ampere(0)),
 		Role: model.Some(model.RoleSpare)}
 	if p.CappedAt != "" {
 		w.CappedAt = model.Some(p.CappedAt)
@@ -24,8 +24,8 @@ func AddSpare(s *sheet.Sheet, h *model.Harness, i, k int, p sheet.SparePlace) (*
 		EditBranch(i, func(b *model.Branch) { b.Layers[k].Of = append(b.Layers[k].Of, w.ID) }), w
 }
 
-// FreeColour is white with stripes that no wire laid in the branch has.
-func FreeColour(s *sheet.Sheet, h *model.Harness, i int) string {
+// freeColour is white with stripes that no wire laid in the branch has.
+func freeColour(s *sheet.Sheet, h *model.Harness, i int) string {
 	here := map[string]bool{}
 	for _, id := range s.Branches[i].Components {
 		here[id] = true

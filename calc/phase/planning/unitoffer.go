@@ -40,7 +40,7 @@ func UnitOffers(s *sheet.Sheet, i int) []UnitOffer {
 	if b.Make != model.MakeLaid {
 		return nil
 	}
-	r := bundle.RanksOfOrder(s, i)
+	r := bundle.RanksOf(s, i)
 	type bunch struct {
 		way string
 		d   unit.Millimetre
@@ -57,7 +57,7 @@ func UnitOffers(s *sheet.Sheet, i int) []UnitOffer {
 		if c.Unit || s.H.Wires[c.At].Role.V == model.RoleSpare {
 			continue
 		}
-		k := bunch{EndsOf(s, c.At), d}
+		k := bunch{endsOf(s, c.At), d}
 		if loose[k] = append(loose[k], id); len(loose[k]) == 1 {
 			order = append(order, k)
 		}
@@ -70,7 +70,7 @@ func UnitOffers(s *sheet.Sheet, i int) []UnitOffer {
 		}
 		return ps[0], true
 	}
-	now, keeps := best(Question(s, i, r, held))
+	now, keeps := best(questionOf(s, i, r, held))
 	var out []UnitOffer
 	for _, k := range order {
 		for _, u := range unitBuilds {
@@ -84,7 +84,7 @@ func UnitOffers(s *sheet.Sheet, i int) []UnitOffer {
 				continue
 			}
 			over := lay.Centre(slices.Repeat([]unit.Millimetre{k.d}, u.n)).Over
-			q := Question(s, i, r, held)
+			q := questionOf(s, i, r, held)
 			left := u.n
 			q.ask.Sizes = slices.DeleteFunc(q.ask.Sizes, func(z plan.Size) bool {
 				if left > 0 && z.D == k.d {
@@ -115,8 +115,8 @@ func UnitOffers(s *sheet.Sheet, i int) []UnitOffer {
 	return out[:min(len(out), 3)]
 }
 
-// EndsOf names the two places a wire runs between, whichever way it is written.
-func EndsOf(s *sheet.Sheet, w int) string {
+// endsOf names the two places a wire runs between, whichever way it is written.
+func endsOf(s *sheet.Sheet, w int) string {
 	a, z := place(s.H.Wires[w].From.V), place(s.H.Wires[w].To.V)
 	if z < a {
 		a, z = z, a

@@ -14,8 +14,8 @@ import (
 
 // Glued is one moulded part and the joints it is glued at.
 type Glued struct {
-	Of     string   // termination or breakout
-	Part   string   // boot or transition
+	of     string   // termination or breakout
+	part   string   // boot or transition
 	Joints []string // "lip", "cable", or the branch of an outlet
 }
 
@@ -29,13 +29,13 @@ func Glue(s *sheet.Sheet) []Glued {
 	for _, t := range Threading(s) {
 		switch t.What {
 		case sheet.PartTransition:
-			g := Glued{Of: t.Of, Part: t.Part}
+			g := Glued{of: t.Of, part: t.Part}
 			for _, b := range s.X.Meeting(t.Of) {
 				g.Joints = append(g.Joints, s.H.Branches[b].ID)
 			}
 			out = append(out, g)
 		case sheet.PartBoot:
-			out = append(out, Glued{Of: t.Of, Part: t.Part, Joints: []string{"lip", "cable"}})
+			out = append(out, Glued{of: t.Of, part: t.Part, Joints: []string{"lip", "cable"}})
 		}
 	}
 	return out
@@ -55,7 +55,7 @@ func Mixes(s *sheet.Sheet) []Mix {
 				out, room = append(out, Mix{}), s.Limits.PackJoints
 			}
 			n := min(room, len(rest))
-			out[len(out)-1].Joints = append(out[len(out)-1].Joints, fmt.Sprintf("%s %s", g.Of, strings.Join(rest[:n], ", ")))
+			out[len(out)-1].Joints = append(out[len(out)-1].Joints, fmt.Sprintf("%s %s", g.of, strings.Join(rest[:n], ", ")))
 			rest, room = rest[n:], room-n
 		}
 	}
@@ -70,9 +70,9 @@ func SayAdhesive(s *sheet.Sheet) {
 		return
 	}
 	for _, g := range Glue(s) {
-		for _, b := range s.X.Meeting(g.Of) {
-			if t, ok := OutermostAt(s, b, g.Of); ok && strings.Contains(t.Material, "elastomer") {
-				s.SayLike(sheet.Note, "adhesive.pair", g.Of, t.Kind,
+		for _, b := range s.X.Meeting(g.of) {
+			if t, ok := outermostAt(s, b, g.of); ok && strings.Contains(t.Material, "elastomer") {
+				s.SayLike(sheet.Note, "adhesive.pair", g.of, t.Kind,
 					fmt.Sprintf("is to be glued by hot melt on %s: that takes epoxy", t.Kind))
 				break
 			}
@@ -80,9 +80,9 @@ func SayAdhesive(s *sheet.Sheet) {
 	}
 }
 
-// OutermostAt is the tube that a moulded part at a place of branch b lies on: the last put
+// outermostAt is the tube that a moulded part at a place of branch b lies on: the last put
 // over the branch that reaches within a hand's breadth of it.
-func OutermostAt(s *sheet.Sheet, b int, place string) (catalogue.Tube, bool) {
+func outermostAt(s *sheet.Sheet, b int, place string) (catalogue.Tube, bool) {
 	out, mb := &s.Branches[b], &s.H.Branches[b]
 	best, found := catalogue.Tube{}, false
 	near := func(from, to unit.Millimetre) bool {

@@ -1,2 +1,15 @@
-// Package threading is the phase of the order in which everything is threaded on.
+// Package threading is the last phase: the order in which everything is threaded on, where
+// adhesive is spread, and how near each part comes to its temperature. It writes nothing
+// into the sheet but open points; its lists are worked out when they are asked for.
+//
+//	reads Branch: Ambient, Covers, Layers, OverMM, OverMaxMM, Sheath, Warm
+//	reads Covered: CutMM, Ends, FromMM, Known, OverMM, Part, PassAt, PassMM, ToMM, Tube,
+//	    Under, What
+//	reads Layer: Fillers
+//	reads Passing: Ends
+//	reads Sheath: CutMM, FromMM, Known, Part, Pass, PassAt, PassMM, ToMM, Tube, Verdict
+//	reads Sheet: Branches, Cat, H, Limits, Wires, X
+//	reads Warm: BundleC, Known, Wires
+//	reads WarmWire: At, C
+//	reads Wire: Entry
 package threading

@@ -53,10 +53,10 @@ func Threading(s *sheet.Sheet) []Threaded {
 		next := beyond[place]
 		var after []Threaded
 		for _, k := range next {
-			first, later := ThreadCovers(s, k)
+			first, later := threadCovers(s, k)
 			out, after = append(out, first...), append(after, later...)
 		}
-		if t, ok := ThreadTransition(s, place, next); ok {
+		if t, ok := threadTransition(s, place, next); ok {
 			out = append(out, t)
 		}
 		out = append(out, after...)
@@ -74,19 +74,19 @@ func Threading(s *sheet.Sheet) []Threaded {
 	for _, k := range walk {
 		for _, place := range []string{k.From, k.To} {
 			if place == k.To || k.Deep == 0 {
-				out = append(out, ThreadEnd(s, place, k.Branch)...)
+				out = append(out, threadEnd(s, place, k.Branch)...)
 			}
 		}
 	}
 	return out
 }
 
-// ThreadCovers is every tube over a branch, inside out: the inner one is shrunk before the
+// threadCovers is every tube over a branch, inside out: the inner one is shrunk before the
 // outer one slides over it, and both are on the tails before their contacts. What lies
 // clear of the transition it is walked from goes on after that, which need not pass it.
-func ThreadCovers(s *sheet.Sheet, k wires.Walk) (first, after []Threaded) {
+func threadCovers(s *sheet.Sheet, k wires.Walk) (first, after []Threaded) {
 	put := false
-	sheath, has := ThreadSheath(s, k)
+	sheath, has := threadSheath(s, k)
 	for _, c := range s.Branches[k.Branch].Covers {
 		if has && !put && !c.Under {
 			first, put = append(first, sheath), true
@@ -94,12 +94,12 @@ func ThreadCovers(s *sheet.Sheet, k wires.Walk) (first, after []Threaded) {
 		t := Threaded{What: sheet.PartKind(c.What), GoesOn: c.GoesOn(), Of: s.H.Branches[k.Branch].ID, Part: cmp.Or(c.Part, "as stocked"),
 			Outside: !c.Under, FromMM: c.FromMM, ToMM: c.ToMM, CutMM: c.CutMM}
 		if t.GoesOn != model.WoundOn {
-			t.From = ComesFrom(s, k, c.Ends)
+			t.From = comesFrom(s, k, c.Ends)
 		}
 		if c.Known {
 			t.BoreMM, t.PassMM, t.Over, t.Origin = c.Tube.SuppliedMM, c.PassMM, c.PassAt, c.Tube.Origin
 		}
-		if c.Known && !c.Under && !Reaches(s, k, c) {
+		if c.Known && !c.Under && !reaches(s, k, c) {
 			after = append(after, t)
 		} else {
 			first = append(first, t)
@@ -111,8 +111,8 @@ func ThreadCovers(s *sheet.Sheet, k wires.Walk) (first, after []Threaded) {
 	return first, after
 }
 
-// Reaches reports whether a cover lies under the transition that its branch is walked from.
-func Reaches(s *sheet.Sheet, k wires.Walk, c sheet.Covered) bool {
+// reaches reports whether a cover lies under the transition that its branch is walked from.
+func reaches(s *sheet.Sheet, k wires.Walk, c sheet.Covered) bool {
 	j, ok := s.X.Breakout[k.From]
 	if !ok {
 		return false
@@ -131,9 +131,9 @@ func Reaches(s *sheet.Sheet, k wires.Walk, c sheet.Covered) bool {
 	return c.ToMM > s.H.Branches[k.Branch].LengthMM-port
 }
 
-// ComesFrom is the end a cover of a branch comes on from: of those that are equally easy,
+// comesFrom is the end a cover of a branch comes on from: of those that are equally easy,
 // the one further out.
-func ComesFrom(s *sheet.Sheet, k wires.Walk, ends [2]bool) string {
+func comesFrom(s *sheet.Sheet, k wires.Walk, ends [2]bool) string {
 	b := &s.H.Branches[k.Branch]
 	order := [2]string{k.To, k.From}
 	if ends != [2]bool{} && !ends[0] {
@@ -149,9 +149,9 @@ func ComesFrom(s *sheet.Sheet, k wires.Walk, ends [2]bool) string {
 	return "the ends beyond " + order[0]
 }
 
-// ThreadSheath is the sheath of a branch: from a termination at either end, else over
+// threadSheath is the sheath of a branch: from a termination at either end, else over
 // the sorted zone of the breakout beyond, whose tails are still bare.
-func ThreadSheath(s *sheet.Sheet, k wires.Walk) (Threaded, bool) {
+func threadSheath(s *sheet.Sheet, k wires.Walk) (Threaded, bool) {
 	sh := &s.Branches[k.Branch].Sheath
 	if sh.Part == "" {
 		return Threaded{}, false
@@ -161,14 +161,14 @@ func ThreadSheath(s *sheet.Sheet, k wires.Walk) (Threaded, bool) {
 	if sh.Known {
 		t.BoreMM, t.PassMM, t.Over, t.Origin = sh.Tube.SuppliedMM, sh.PassMM, sh.PassAt, sh.Tube.Origin
 	}
-	t.From = ComesFrom(s, k, sh.Pass.Ends)
+	t.From = comesFrom(s, k, sh.Pass.Ends)
 	return t, true
 }
 
-// ThreadTransition is the moulded part that closes a breakout: each outlet comes over
+// threadTransition is the moulded part that closes a breakout: each outlet comes over
 // the tails of its branch, bare and gathered at the breakout beyond, and over the
 // branch's own sheath, which is on by then.
-func ThreadTransition(s *sheet.Sheet, place string, next []wires.Walk) (Threaded, bool) {
+func threadTransition(s *sheet.Sheet, place string, next []wires.Walk) (Threaded, bool) {
 	j, ok := s.X.Breakout[place]
 	if !ok || s.H.Breakouts[j].Transition.V == "" {
 		return Threaded{}, false
@@ -200,7 +200,7 @@ func Tails(s *sheet.Sheet, k wires.Walk) (unit.Millimetre, string) {
 	b := &s.Branches[k.Branch]
 	id := s.H.Branches[k.Branch].ID
 	d, over := b.OverMaxMM, id+" bare"
-	if covered := PassedBy(s, k); covered > d {
+	if covered := passedBy(s, k); covered > d {
 		d, over = covered, id+" in its sheath"
 	}
 	if _, ok := s.X.Breakout[k.To]; ok {
@@ -211,16 +211,16 @@ func Tails(s *sheet.Sheet, k wires.Walk) (unit.Millimetre, string) {
 	return d, over
 }
 
-// PassedBy is the diameter of a branch over what is on it when the transition it is walked
+// passedBy is the diameter of a branch over what is on it when the transition it is walked
 // from comes, at its largest, a splice on it included: all but what goes on after that.
-func PassedBy(s *sheet.Sheet, k wires.Walk) unit.Millimetre {
+func passedBy(s *sheet.Sheet, k wires.Walk) unit.Millimetre {
 	b := &s.Branches[k.Branch]
 	d := b.OverMM
 	if b.Sheath.Known && b.Sheath.Verdict.Wraps {
 		d = max(d, b.Sheath.Verdict.OverMM)
 	}
 	for _, c := range b.Covers {
-		if c.Under || Reaches(s, k, c) {
+		if c.Under || reaches(s, k, c) {
 			d = max(d, c.OverMM)
 		}
 	}
@@ -241,8 +241,8 @@ func Gathered(s *sheet.Sheet, branches []int) unit.Millimetre {
 	return lay.Pack(d).Over
 }
 
-// ThreadEnd is what goes over the tails of a termination last.
-func ThreadEnd(s *sheet.Sheet, place string, branch int) []Threaded {
+// threadEnd is what goes over the tails of a termination last.
+func threadEnd(s *sheet.Sheet, place string, branch int) []Threaded {
 	t, ok := s.X.Termination[place]
 	if !ok {
 		return nil
@@ -273,7 +273,7 @@ func ThreadEnd(s *sheet.Sheet, place string, branch int) []Threaded {
 // TailOf is what comes over the tails of one termination, in order: everything threaded
 // on from it, or from the ends beyond a breakout it lies behind.
 func TailOf(s *sheet.Sheet, termination string) []Threaded {
-	way := WayFrom(s, termination)
+	way := wayFrom(s, termination)
 	var out []Threaded
 	for _, t := range Threading(s) {
 		switch {
@@ -288,9 +288,9 @@ func TailOf(s *sheet.Sheet, termination string) []Threaded {
 	return out
 }
 
-// WayFrom is "the ends beyond J" of every breakout between a termination and the end the
+// wayFrom is "the ends beyond J" of every breakout between a termination and the end the
 // tree is walked from.
-func WayFrom(s *sheet.Sheet, termination string) []string {
+func wayFrom(s *sheet.Sheet, termination string) []string {
 	up := map[string]string{}
 	for _, k := range wires.Walked(s) {
 		up[k.To] = k.From
@@ -333,12 +333,12 @@ func SayThreading(s *sheet.Sheet) {
 					t.Over, unit.Fixed(t.PassMM, 1), unit.Fixed(t.BoreMM, 1)))
 			continue
 		}
-		SayOutlets(s, s.H.Breakouts[j].ID, t.Part, next)
+		sayOutlets(s, s.H.Breakouts[j].ID, t.Part, next)
 	}
 }
 
-// SayOutlets tests the outlets of a transition against what they end up on.
-func SayOutlets(s *sheet.Sheet, place, id string, next []wires.Walk) {
+// sayOutlets tests the outlets of a transition against what they end up on.
+func sayOutlets(s *sheet.Sheet, place, id string, next []wires.Walk) {
 	part, _ := s.Cat.Transition(id)
 	for n, k := range next {
 		o := part.Outlets[n+1]

@@ -39,7 +39,7 @@ func Duties(s *sheet.Sheet) {
 				sheet.Plain(float64(w.OnS.V)), sheet.Plain(float64(protect.AdiabaticFor))))
 		}
 	}
-	ComeBack(s)
+	comeBack(s)
 }
 
 // dutyText is what is wrong with a duty that is none.
@@ -53,9 +53,9 @@ func dutyText(w *model.Wire) string {
 	return fmt.Sprintf("is on for %s s in every %s s, which is always", sheet.Plain(float64(w.OnS.V)), sheet.Plain(float64(w.PeriodS.V)))
 }
 
-// ComeBack gives a return for which no current is entered what comes through the wires
+// comeBack gives a return for which no current is entered what comes through the wires
 // that name it, so that it is judged and heats its bundle.
-func ComeBack(s *sheet.Sheet) {
+func comeBack(s *sheet.Sheet) {
 	s.Back = map[int][]int{}
 	for k := range s.H.Wires {
 		if r, ok := s.X.Wire[s.H.Wires[k].Return.V]; ok && r != k {
@@ -93,9 +93,9 @@ func ComesBack(s *sheet.Sheet, r int) unit.Ampere {
 	return sum
 }
 
-// PulseOf is what one time on puts into a wire, A²s: its own load, or that of all wires
+// pulseOf is what one time on puts into a wire, A²s: its own load, or that of all wires
 // it is the return of, at once and for the longest of them.
-func PulseOf(s *sheet.Sheet, k int) (a2s unit.AmpereSqSecond, amps unit.Ampere, on unit.Second) {
+func pulseOf(s *sheet.Sheet, k int) (a2s unit.AmpereSqSecond, amps unit.Ampere, on unit.Second) {
 	if w := &s.H.Wires[k]; w.Amps.Set {
 		return DutyOf(w).Pulse(), w.Amps.V, w.OnS.V
 	}
@@ -152,22 +152,24 @@ func DropLimit(s *sheet.Sheet, k int) unit.Volt {
 // steady temperature up to its rating.
 func Pulses(s *sheet.Sheet, k int) {
 	w, out := &s.H.Wires[k], &s.Wires[k]
-	p, amps, on := PulseOf(s, k)
+	p, amps, on := pulseOf(s, k)
 	if p <= 0 || !out.Known || out.Entry.AreaMM2 <= 0 || !Rates(s, k) {
 		return
 	}
 	if bears, ok := protect.Withstand(out.Entry.AreaMM2, Warmest(s, k), out.Entry.RatedC); !ok || p > bears {
-		out.Burns = true
+		out.PulseBurns = true
 		s.Say(sheet.AtMost(catalogue.Weakest(out.Entry.Standing, RatedStanding(out.Entry)), sheet.Stop), "wire.pulse", w.ID,
 			fmt.Sprintf("%s A for %s s brings its conductor above %s C in one go: take a thicker size", sheet.PlainAmps(amps),
 				sheet.Plain(float64(on)), unit.Fixed(out.Entry.RatedC, 0)))
 	}
 }
 
+// RatedStanding is how far a wire's temperature rating can be trusted: its own standing, else that of its entry.
 func RatedStanding(e catalogue.Wire) catalogue.Standing {
 	return cmp.Or(e.RatedStanding, e.Standing)
 }
 
+// OhmStanding is how far a wire's resistance can be trusted: its own standing, else that of its entry.
 func OhmStanding(e catalogue.Wire) catalogue.Standing { return cmp.Or(e.OhmStanding, e.Standing) }
 
 // contactDrop is what the two ends of a wire may drop together before a measured drop

@@ -12,8 +12,8 @@ import (
 func FindPaths(s *sheet.Sheet) {
 	for i := range s.H.Wires {
 		w, out := &s.H.Wires[i], &s.Wires[i]
-		if s.Same.Wire(i) && s.Same.Prior.Wires[i].HasPath {
-			out.Path, out.HasPath = s.Same.Prior.Wires[i].Path, true
+		if s.Reuse.Wire(i) && s.Reuse.Prior.Wires[i].HasPath {
+			out.Path, out.HasPath = s.Reuse.Prior.Wires[i].Path, true
 			continue
 		}
 		out.Path, out.HasPath = Path(s, w)
@@ -33,10 +33,11 @@ func FindPaths(s *sheet.Sheet) {
 		}
 	}
 	for i := range s.H.Units {
-		UnitPath(s, i)
+		unitPath(s, i)
 	}
 }
 
+// Path is the branches from one end of a wire to the other, in their order; false where there is no way.
 func Path(s *sheet.Sheet, w *model.Wire) ([]int, bool) {
 	from, to, ok := s.X.Places(w)
 	if !ok {
@@ -45,8 +46,8 @@ func Path(s *sheet.Sheet, w *model.Wire) ([]int, bool) {
 	return s.X.Between(from, to)
 }
 
-// UnitPath is the way its wires share; a unit whose wires part is a stop.
-func UnitPath(s *sheet.Sheet, i int) {
+// unitPath is the way its wires share; a unit whose wires part is a stop.
+func unitPath(s *sheet.Sheet, i int) {
 	u := &s.H.Units[i]
 	for n, id := range u.Wires {
 		k, ok := s.X.Wire[id]

@@ -28,8 +28,8 @@ func SizeWires(s *sheet.Sheet) {
 	s.Wires = make([]sheet.Wire, len(s.H.Wires))
 	for i := range s.H.Wires {
 		w, out := &s.H.Wires[i], &s.Wires[i]
-		if s.Same.Wire(i) {
-			if old := &s.Same.Prior.Wires[i]; old.Known && old.Dia.Known() {
+		if s.Reuse.Wire(i) {
+			if old := &s.Reuse.Prior.Wires[i]; old.Known && old.Dia.Known() {
 				out.Entry, out.Known, out.Dia, out.GramPerM = old.Entry, true, old.Dia, old.GramPerM
 				continue
 			}
@@ -70,6 +70,7 @@ func overStanding(e catalogue.Wire) catalogue.Standing {
 	return e.Standing
 }
 
+// Reel is what was measured of the wire on a reel; false where nothing was.
 func Reel(s *sheet.Sheet, spec, size string) (model.Reel, bool) {
 	for _, r := range s.H.Reels {
 		if r.Spec == spec && catalogue.CanonicalSize(r.Size) == catalogue.CanonicalSize(size) {

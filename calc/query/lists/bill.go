@@ -40,10 +40,10 @@ const sampleMM unit.Millimetre = 150
 // plugs, splices, solder sleeves, labels, flags, adhesive. Groups stand in that order.
 func Bill(s *sheet.Sheet) []BillRow {
 	var out []BillRow
-	out = append(out, BillWire(s)...)
-	out = append(out, BillFiller(s)...)
-	out = append(out, BillCovers(s)...)
-	out = append(out, BillMoulded(s)...)
+	out = append(out, billWire(s)...)
+	out = append(out, billFiller(s)...)
+	out = append(out, billCovers(s)...)
+	out = append(out, billMoulded(s)...)
 	for _, b := range BuyList(s) {
 		part := cmp.Or(b.Part, "size "+b.Size)
 		out = append(out, BillRow{Group: "contact", Part: part,
@@ -54,8 +54,8 @@ func Bill(s *sheet.Sheet) []BillRow {
 				Says: "one in each cavity without a wire", Need: float64(b.Plugs), Order: math.Ceil(float64(b.Plugs) * (1 + buyMore))})
 		}
 	}
-	out = append(out, BillJoints(s)...)
-	out = append(out, BillMarks(s)...)
+	out = append(out, billJoints(s)...)
+	out = append(out, billMarks(s)...)
 	if n := len(threading.Mixes(s)); n > 0 {
 		out = append(out, BillRow{Group: "adhesive", Part: s.Limits.Adhesive, Says: fmt.Sprintf("packs of %d joints", s.Limits.PackJoints),
 			Need: float64(n), Order: float64(n)})
@@ -66,7 +66,7 @@ func Bill(s *sheet.Sheet) []BillRow {
 // metres rounds a length up to whole tenths of a metre.
 func metres(v unit.Millimetre) float64 { return math.Ceil(float64(v)/100-1e-9) / 10 }
 
-func BillWire(s *sheet.Sheet) []BillRow {
+func billWire(s *sheet.Sheet) []BillRow {
 	crimps := map[[2]string]int{}
 	for _, c := range CrimpList(s) {
 		crimps[[2]string{c.Spec, c.Size}] += samples
@@ -90,8 +90,8 @@ func BillWire(s *sheet.Sheet) []BillRow {
 	return out
 }
 
-// BillFiller is filler by size: the length of each branch with its lay.
-func BillFiller(s *sheet.Sheet) []BillRow {
+// billFiller is filler by size: the length of each branch with its lay.
+func billFiller(s *sheet.Sheet) []BillRow {
 	length := map[unit.Millimetre]unit.Millimetre{}
 	for i := range s.Branches {
 		for _, l := range s.Branches[i].Layers {
@@ -113,7 +113,7 @@ func BillFiller(s *sheet.Sheet) []BillRow {
 	return out
 }
 
-func BillCovers(s *sheet.Sheet) []BillRow {
+func billCovers(s *sheet.Sheet) []BillRow {
 	var out []BillRow
 	add := func(kind model.CoverKind, part string, cut unit.Millimetre) {
 		group := string(kind)
@@ -166,7 +166,7 @@ func (c *counted) add(group, part, says string) {
 	c.rows[at].Order++
 }
 
-func BillMoulded(s *sheet.Sheet) []BillRow {
+func billMoulded(s *sheet.Sheet) []BillRow {
 	var c counted
 	for t := range s.H.Terminations {
 		if ins := s.H.Terminations[t].Insert.V; ins != "" {
@@ -186,8 +186,8 @@ func BillMoulded(s *sheet.Sheet) []BillRow {
 	return c.rows
 }
 
-// BillJoints is splices, with samples of each part, and the solder sleeves of shields.
-func BillJoints(s *sheet.Sheet) []BillRow {
+// billJoints is splices, with samples of each part, and the solder sleeves of shields.
+func billJoints(s *sheet.Sheet) []BillRow {
 	var c counted
 	for i := range s.Splices {
 		if part := s.Splices[i].Part; part != "" {
@@ -209,8 +209,8 @@ func BillJoints(s *sheet.Sheet) []BillRow {
 	return c.rows
 }
 
-// BillMarks is labels, and the flags that every wire wears until its contact is in.
-func BillMarks(s *sheet.Sheet) []BillRow {
+// billMarks is labels, and the flags that every wire wears until its contact is in.
+func billMarks(s *sheet.Sheet) []BillRow {
 	var c counted
 	for _, l := range Labels(s) {
 		c.add("label", l.Sleeve, "")

@@ -118,16 +118,16 @@ func CrimpList(s *sheet.Sheet) []CrimpRow {
 			}
 			w := &s.H.Wires[s.X.Wire[c.Wires[0]]]
 			_, circular := s.Cat.Insert(s.H.Terminations[t].Insert.V)
-			r := CrimpRow{Contact: c.Size, Part: ContactPart(s, t, c.Size), Circular: circular, Spec: w.Spec,
+			r := CrimpRow{Contact: c.Size, Part: contactPart(s, t, c.Size), Circular: circular, Spec: w.Spec,
 				Size: catalogue.CanonicalSize(w.Size)}
 			if len(c.Wires) > 1 {
-				r.Size, r.Together = Together(s, c.Wires)
+				r.Size, r.Together = together(s, c.Wires)
 			}
 			at := slices.IndexFunc(out, func(o CrimpRow) bool {
 				return o.Contact == r.Contact && o.Part == r.Part && o.Circular == r.Circular && o.Spec == r.Spec && o.Size == r.Size
 			})
 			if at < 0 {
-				HowToCrimp(s, &r, s.H.Terminations[t].Gender.V)
+				howToCrimp(s, &r, s.H.Terminations[t].Gender.V)
 				out = append(out, r)
 				at = len(out) - 1
 			}
@@ -140,10 +140,10 @@ func CrimpList(s *sheet.Sheet) []CrimpRow {
 	return out
 }
 
-// Together is the sizes of wires that share one contact, and the size their circular
+// together is the sizes of wires that share one contact, and the size their circular
 // mils come to: equal, or the next larger. Source: NASA-STD-8739.4 § 19.11, p. 86. "" where
 // no size is known for them.
-func Together(s *sheet.Sheet, ids []string) (names, as string) {
+func together(s *sheet.Sheet, ids []string) (names, as string) {
 	var sizes []string
 	area, known := unit.SquareMM(0), true
 	for _, id := range ids {
@@ -167,7 +167,7 @@ func Together(s *sheet.Sheet, ids []string) (names, as string) {
 // areaAlike lets two 20 AWG (2432 circular mils) count as a 16 AWG (2426): within 1 %.
 const areaAlike = join.Slack
 
-func HowToCrimp(s *sheet.Sheet, r *CrimpRow, gender model.Gender) {
+func howToCrimp(s *sheet.Sheet, r *CrimpRow, gender model.Gender) {
 	awg, ok := catalogue.AWGNumber(cmp.Or(r.Together, r.Size))
 	if !ok {
 		return
@@ -194,10 +194,10 @@ func HowToCrimp(s *sheet.Sheet, r *CrimpRow, gender model.Gender) {
 	}
 }
 
-// ContactPart is the part number of a contact size in a termination: a pin, or the
+// contactPart is the part number of a contact size in a termination: a pin, or the
 // socket of its connector's series, which is the second where the arrangement is called
 // by that series' name. "" where the gender is not given or the catalogue has none.
-func ContactPart(s *sheet.Sheet, t int, size string) string {
+func contactPart(s *sheet.Sheet, t int, size string) string {
 	term := &s.H.Terminations[t]
 	e, ok := s.Cat.Contact(size)
 	ins, known := s.Cat.Insert(term.Insert.V)
@@ -232,7 +232,7 @@ func (b BuyRow) Buy() int { return b.Wired + b.Unwired + b.Samples + b.More }
 func BuyList(s *sheet.Sheet) []BuyRow {
 	var out []BuyRow
 	row := func(t int, size string) *BuyRow {
-		part, gender := ContactPart(s, t, size), s.H.Terminations[t].Gender.V
+		part, gender := contactPart(s, t, size), s.H.Terminations[t].Gender.V
 		at := slices.IndexFunc(out, func(r BuyRow) bool { return r.Size == size && r.Part == part && r.Gender == gender })
 		if at < 0 {
 			e, _ := s.Cat.Contact(size)

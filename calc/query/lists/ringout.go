@@ -42,7 +42,7 @@ func RingOut(s *sheet.Sheet) []Ring {
 	leads := map[string][]lead{}
 	for k := range s.H.Wires {
 		w := &s.H.Wires[k]
-		a, z := EndName(s, w.From.V), EndName(s, w.To.V)
+		a, z := endName(s, w.From.V), endName(s, w.To.V)
 		if a != "" {
 			leads[a] = append(leads[a], lead{k, z})
 		}
@@ -53,7 +53,7 @@ func RingOut(s *sheet.Sheet) []Ring {
 	drains := map[string][]string{} // end → units whose shield it takes
 	for i := range s.H.Units {
 		for _, text := range []string{s.H.Units[i].DrainFrom.V, s.H.Units[i].DrainTo.V} {
-			if at := EndName(s, text); at != "" {
+			if at := endName(s, text); at != "" {
 				drains[at] = append(drains[at], s.H.Units[i].ID)
 			}
 		}
@@ -69,15 +69,15 @@ func RingOut(s *sheet.Sheet) []Ring {
 			if len(c.Wires) > 0 {
 				r.Wire = s.X.Wire[c.Wires[0]]
 			}
-			r.To = RungFrom(s, s.H.Terminations[t].ID+":"+name, leads, drains)
+			r.To = rungFrom(s, s.H.Terminations[t].ID+":"+name, leads, drains)
 			out = append(out, r)
 		}
 	}
 	return out
 }
 
-// EndName is an end in one spelling; "" where it is none.
-func EndName(s *sheet.Sheet, text string) string {
+// endName is an end in one spelling; "" where it is none.
+func endName(s *sheet.Sheet, text string) string {
 	e, ok := s.X.End(text)
 	switch {
 	case !ok || text == "shell" || text == "cut":
@@ -88,9 +88,9 @@ func EndName(s *sheet.Sheet, text string) string {
 	return e.Termination + ":" + e.Cavity
 }
 
-// RungFrom walks the net of one end: along each wire, and on through splices and through
+// rungFrom walks the net of one end: along each wire, and on through splices and through
 // cavities that hold several.
-func RungFrom(s *sheet.Sheet, start string, leads map[string][]lead, drains map[string][]string) []RungTo {
+func rungFrom(s *sheet.Sheet, start string, leads map[string][]lead, drains map[string][]string) []RungTo {
 	type at struct {
 		end string
 		RungTo

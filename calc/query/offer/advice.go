@@ -31,10 +31,10 @@ func Doubt(s *sheet.Sheet, k int, size string) string {
 		return fmt.Sprintf("%s has no size %s", w.Spec, size)
 	case !wires.Carries(s, k):
 		return "no current is entered to judge by"
-	case Thin(s, e):
+	case thin(s, e):
 		return "thinner than the shop handles, " + s.Limits.SizeMin
 	}
-	if end := EndRefuses(s, k, size); end != "" {
+	if end := endRefuses(s, k, size); end != "" {
 		return end + " does not take it"
 	}
 	t := calc.Build(AsLaid(s).EditWire(k, func(w *model.Wire) { w.Size = size }), s.Cat, s)
@@ -50,7 +50,7 @@ func Doubts(s *sheet.Sheet, k int) string {
 		return "nothing is known of what it may carry"
 	case c.Heats > c.Bound.Amps:
 		return fmt.Sprintf("may carry %s A: %s", sheet.PlainAmps(c.Bound.Amps), c.Bound.By)
-	case c.Burns:
+	case c.PulseBurns || c.FeedBurns:
 		return "its device does not protect it, or a pulse is too much for it"
 	case !c.DropKnown && s.H.Wires[k].Amps.Set:
 		return "its drop is not known"
@@ -63,8 +63,8 @@ func Doubts(s *sheet.Sheet, k int) string {
 	return ""
 }
 
-// EndRefuses is the first end of a wire that does not take a size, "" where both do.
-func EndRefuses(s *sheet.Sheet, k int, size string) string {
+// endRefuses is the first end of a wire that does not take a size, "" where both do.
+func endRefuses(s *sheet.Sheet, k int, size string) string {
 	w := &s.H.Wires[k]
 	for _, text := range []string{w.From.V, w.To.V} {
 		e, ok := s.X.End(text)
@@ -75,8 +75,8 @@ func EndRefuses(s *sheet.Sheet, k int, size string) string {
 	return ""
 }
 
-// Thin reports whether a wire is thinner than the shop handles.
-func Thin(s *sheet.Sheet, e catalogue.Wire) bool {
+// thin reports whether a wire is thinner than the shop handles.
+func thin(s *sheet.Sheet, e catalogue.Wire) bool {
 	least, gauge := catalogue.AWGNumber(s.Limits.SizeMin)
 	if n, ok := catalogue.AWGNumber(e.Size); ok && gauge {
 		return n > least
@@ -123,12 +123,12 @@ func Advise(s *sheet.Sheet) (changes []Change, h *model.Harness, none []int) {
 		}
 	}
 	all := maps.Clone(want)
-	sound := Settle(s, want)
+	sound := settle(s, want)
 	like := map[string]string{}
 	for _, k := range slices.Sorted(maps.Keys(want)) {
 		w, c := &sound.H.Wires[k], &sound.Wires[k]
 		key := fmt.Sprint(w.Spec, w.Size, w.Amps, w.OnS, w.PeriodS, w.RestA, w.Return, c.Heats, c.Path, c.Guard,
-			unit.Fixed(c.Bound.Amps, 2), unit.Fixed(c.Circuit, 4), EndSizes(s, k))
+			unit.Fixed(c.Bound.Amps, 2), unit.Fixed(c.Circuit, 4), endSizes(s, k))
 		size, tried := like[key]
 		if !tried {
 			size, _ = SmallestThatDoes(sound, k)
@@ -138,7 +138,7 @@ func Advise(s *sheet.Sheet) (changes []Change, h *model.Harness, none []int) {
 			want[k] = size
 		}
 	}
-	Settle(s, want)
+	settle(s, want)
 	for _, k := range slices.Sorted(maps.Keys(all)) {
 		if _, ok := want[k]; !ok {
 			none = append(none, k)
@@ -155,11 +155,11 @@ func Advise(s *sheet.Sheet) (changes []Change, h *model.Harness, none []int) {
 	return out, done, none
 }
 
-// Settle takes sizes for wires and lets those go up that do not do in each other's
+// settle takes sizes for wires and lets those go up that do not do in each other's
 // company, until all do; one that no size does for leaves want and keeps its own. What
 // makes the most heat goes first: a wire that others warm does not go up before them.
 // It returns the sheet it came to.
-func Settle(s *sheet.Sheet, want map[int]string) *sheet.Sheet {
+func settle(s *sheet.Sheet, want map[int]string) *sheet.Sheet {
 	for { // sizes only go up, one at least a round, so this ends
 		h := AsLaid(s)
 		for k, size := range want {
@@ -168,20 +168,20 @@ func Settle(s *sheet.Sheet, want map[int]string) *sheet.Sheet {
 		t := calc.Build(h, s.Cat, s)
 		hot, bad := 0.0, map[int]bool{}
 		for k := range want {
-			if Doubts(t, k) != "" || Thin(t, t.Wires[k].Entry) || EndRefuses(t, k, want[k]) != "" {
-				bad[k], hot = true, math.Max(hot, MadeBy(t, k))
+			if Doubts(t, k) != "" || thin(t, t.Wires[k].Entry) || endRefuses(t, k, want[k]) != "" {
+				bad[k], hot = true, math.Max(hot, madeBy(t, k))
 			}
 		}
 		if len(bad) == 0 {
 			return t
 		}
 		for k := range bad {
-			if MadeBy(t, k) < hot/2 {
+			if madeBy(t, k) < hot/2 {
 				continue
 			}
 			sizes := s.Cat.Sizes(s.H.Wires[k].Spec)
 			n := slices.Index(sizes, want[k]) + 1
-			for n < len(sizes) && EndRefuses(s, k, sizes[n]) != "" {
+			for n < len(sizes) && endRefuses(s, k, sizes[n]) != "" {
 				n++
 			}
 			if n >= len(sizes) {
@@ -193,14 +193,14 @@ func Settle(s *sheet.Sheet, want map[int]string) *sheet.Sheet {
 	}
 }
 
-// MadeBy is the heat a wire makes, W/m at 20 °C.
-func MadeBy(s *sheet.Sheet, k int) float64 {
+// madeBy is the heat a wire makes, W/m at 20 °C.
+func madeBy(s *sheet.Sheet, k int) float64 {
 	c := &s.Wires[k]
 	return float64(c.Heats) * float64(c.Heats) * float64(c.Entry.OhmPerKm) / 1000
 }
 
-// EndSizes is the contact sizes at both ends of a wire.
-func EndSizes(s *sheet.Sheet, k int) [2]string {
+// endSizes is the contact sizes at both ends of a wire.
+func endSizes(s *sheet.Sheet, k int) [2]string {
 	var out [2]string
 	for n, text := range []string{s.H.Wires[k].From.V, s.H.Wires[k].To.V} {
 		e, _ := s.X.End(text)

@@ -20,7 +20,7 @@ func Broken(s *sheet.Sheet, i int, layers []model.Layer) int {
 		for _, l := range layers {
 			first, met := -1, false
 			for _, id := range l.Of {
-				next, ok := NextAt(s, i, end, id)
+				next, ok := nextAt(s, i, end, id)
 				if !ok {
 					continue
 				}
@@ -35,9 +35,9 @@ func Broken(s *sheet.Sheet, i int, layers []model.Layer) int {
 	return n
 }
 
-// NextAt is the branch a component goes on into at one end of branch i; −1 where it ends
+// nextAt is the branch a component goes on into at one end of branch i; −1 where it ends
 // there. False for what does not run through branch i.
-func NextAt(s *sheet.Sheet, i int, end, id string) (int, bool) {
+func nextAt(s *sheet.Sheet, i int, end, id string) (int, bool) {
 	c, ok := s.X.Component(id)
 	if !ok {
 		return 0, false

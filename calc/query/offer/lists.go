@@ -87,16 +87,16 @@ func Pairings(s *sheet.Sheet, t int) []Pairing {
 		if p == nil {
 			continue
 		}
-		size := CommonSize(s, t, o)
-		p.More = min(FreeTaking(s, t, size), FreeTaking(s, o, size))
+		size := commonSize(s, t, o)
+		p.More = min(freeTaking(s, t, size), freeTaking(s, o, size))
 		out = append(out, *p)
 	}
 	slices.SortStableFunc(out, func(a, b Pairing) int { return -cmp.Compare(a.Wires, b.Wires) })
 	return out
 }
 
-// CommonSize is the wire most used between two terminations.
-func CommonSize(s *sheet.Sheet, a, b int) [2]string {
+// commonSize is the wire most used between two terminations.
+func commonSize(s *sheet.Sheet, a, b int) [2]string {
 	n := map[[2]string]int{}
 	best := [2]string{s.Limits.Spec, "22"}
 	for k := range s.H.Wires {
@@ -115,7 +115,7 @@ func CommonSize(s *sheet.Sheet, a, b int) [2]string {
 	return best
 }
 
-func FreeTaking(s *sheet.Sheet, t int, size [2]string) int {
+func freeTaking(s *sheet.Sheet, t int, size [2]string) int {
 	n := 0
 	for _, c := range s.Terms[t].Free {
 		if ends.Takes(s, t, c, size[0], size[1]) {
@@ -133,7 +133,7 @@ func OneMore(s *sheet.Sheet, p Pairing) (branch int, thicker unit.Millimetre, st
 	if !ok || p.More == 0 {
 		return 0, 0, 0, false
 	}
-	size := CommonSize(s, p.A, p.B)
+	size := commonSize(s, p.A, p.B)
 	h := AsLaid(s)
 	w := model.Wire{ID: "one more", Spec: size[0], Size: size[1], From: model.Some(s.H.Terminations[p.A].ID + ":" + s.Terms[p.A].Free[0]),
 		To: model.Some(s.H.Terminations[p.B].ID + ":" + s.Terms[p.B].Free[0])}

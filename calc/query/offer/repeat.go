@@ -25,7 +25,7 @@ func Like(s *sheet.Sheet, t int) []int {
 	}
 	for k := range s.H.Terminations {
 		// Where nothing is free there is no room for anything, which is soon told.
-		if k == t || len(s.Terms[k].Free) == 0 || !SameCavities(s, t, k) {
+		if k == t || len(s.Terms[k].Free) == 0 || !sameCavities(s, t, k) {
 			continue
 		}
 		free := true
@@ -41,7 +41,7 @@ func Like(s *sheet.Sheet, t int) []int {
 	return out
 }
 
-func SameCavities(s *sheet.Sheet, a, b int) bool {
+func sameCavities(s *sheet.Sheet, a, b int) bool {
 	if !slices.Equal(s.Terms[a].Cavities, s.Terms[b].Cavities) {
 		return false
 	}
@@ -102,7 +102,7 @@ func LikeBanks(s *sheet.Sheet, i int) []int {
 		used := false
 		for n := range t {
 			used = used || s.Terms[t[n]].Used > 0
-			if !SameCavities(s, t[n], terms[n]) {
+			if !sameCavities(s, t[n], terms[n]) {
 				t = nil
 				break
 			}
@@ -119,7 +119,7 @@ func LikeBanks(s *sheet.Sheet, i int) []int {
 // to the next free cavities of their other end. What stands in the way is said in
 // the error, and nothing is changed then.
 func Repeated(s *sheet.Sheet, of, to int) (*model.Harness, []string, error) {
-	return Repeat(s, map[int]int{of: to}, nil, nil)
+	return repeat(s, map[int]int{of: to}, nil, nil)
 }
 
 // Mirrored is the harness with all wires of the bank of one branch once more on the
@@ -137,18 +137,18 @@ func Mirrored(s *sheet.Sheet, of, to int) (*model.Harness, []string, error) {
 	for k := range as {
 		splices[s.H.Splices[as[k]].ID] = s.H.Splices[bs[k]].ID
 	}
-	ja, jb := BankBreakouts(s, of), BankBreakouts(s, to)
+	ja, jb := bankBreakouts(s, of), bankBreakouts(s, to)
 	places := map[string]string{}
 	for k := range ja {
 		if places[ja[k]] = ""; len(ja) == len(jb) {
 			places[ja[k]] = jb[k]
 		}
 	}
-	return Repeat(s, terms, splices, places)
+	return repeat(s, terms, splices, places)
 }
 
-// BankBreakouts are the breakouts of the bank beyond the to end of a branch, in file order.
-func BankBreakouts(s *sheet.Sheet, i int) []string {
+// bankBreakouts are the breakouts of the bank beyond the to end of a branch, in file order.
+func bankBreakouts(s *sheet.Sheet, i int) []string {
 	seen := map[string]bool{s.H.Branches[i].From: true}
 	todo, in := []string{s.H.Branches[i].To}, map[string]bool{}
 	for len(todo) > 0 {
@@ -173,9 +173,9 @@ func BankBreakouts(s *sheet.Sheet, i int) []string {
 	return out
 }
 
-// Repeat copies the wires of a set; places are the breakouts of it and their likes, "" for
+// repeat copies the wires of a set; places are the breakouts of it and their likes, "" for
 // one that has none.
-func Repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string) (*model.Harness, []string, error) {
+func repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string) (*model.Harness, []string, error) {
 	h := s.H
 	taken := map[string]bool{}
 	newID := map[string]string{}
@@ -221,7 +221,7 @@ func Repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string
 	}
 	for k := range s.H.Wires {
 		w := s.H.Wires[k]
-		if !Touches(s, &w, terms, splices) {
+		if !touches(s, &w, terms, splices) {
 			continue
 		}
 		a, _, err := end(w.From.V, &w)
@@ -244,7 +244,7 @@ func Repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string
 			}
 			n.CappedAt = model.Some(at)
 		}
-		n.Signal = Renumbered(s, w.Signal, &w, terms)
+		n.Signal = renumbered(s, w.Signal, &w, terms)
 		newID[w.ID] = n.ID
 		path, ok := wires.Path(s, &n)
 		if !ok {
@@ -282,9 +282,9 @@ func Repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string
 	return h, ids, nil
 }
 
-// Touches reports whether a wire belongs to what is repeated: one end in a
+// touches reports whether a wire belongs to what is repeated: one end in a
 // termination of the set, or both on its splices or beyond them.
-func Touches(s *sheet.Sheet, w *model.Wire, terms map[int]int, splices map[string]string) bool {
+func touches(s *sheet.Sheet, w *model.Wire, terms map[int]int, splices map[string]string) bool {
 	for _, text := range []string{w.From.V, w.To.V} {
 		e, ok := s.X.End(text)
 		t, known := s.X.Termination[e.Termination]
@@ -302,9 +302,9 @@ func Touches(s *sheet.Sheet, w *model.Wire, terms map[int]int, splices map[strin
 	return false
 }
 
-// Renumbered puts the number of the new termination where the signal has that of the
+// renumbered puts the number of the new termination where the signal has that of the
 // old: "Injector 1 feed" to INJ1 becomes "Injector 2 feed" to INJ2.
-func Renumbered(s *sheet.Sheet, signal model.Opt[string], w *model.Wire, terms map[int]int) model.Opt[string] {
+func renumbered(s *sheet.Sheet, signal model.Opt[string], w *model.Wire, terms map[int]int) model.Opt[string] {
 	for _, text := range []string{w.From.V, w.To.V} {
 		e, _ := s.X.End(text)
 		t, known := s.X.Termination[e.Termination]
@@ -378,7 +378,7 @@ func LaidLike(s *sheet.Sheet, of, to int) ([]model.Layer, bool) {
 			if len(ids) == 0 {
 				return nil, false
 			}
-			at := max(0, slices.IndexFunc(ids, func(o string) bool { return RoleOf(s, o) == RoleOf(s, id) }))
+			at := max(0, slices.IndexFunc(ids, func(o string) bool { return roleOf(s, o) == roleOf(s, id) }))
 			out[k].Of[j] = ids[at]
 			pool[kind(id)] = slices.Delete(slices.Clone(ids), at, at+1)
 		}
@@ -386,7 +386,7 @@ func LaidLike(s *sheet.Sheet, of, to int) ([]model.Layer, bool) {
 	return out, true
 }
 
-func RoleOf(s *sheet.Sheet, id string) model.Role {
+func roleOf(s *sheet.Sheet, id string) model.Role {
 	if k, ok := s.X.Wire[id]; ok {
 		return s.H.Wires[k].Role.V
 	}

@@ -59,7 +59,7 @@ func ExplainReading(s *sheet.Sheet, i, layer int, read []unit.Millimetre) (Expla
 	if !(e.ReadMM > 0) || math.IsInf(float64(e.ReadMM), 0) || !(e.SheetMM > 0) {
 		return Explained{}, false
 	}
-	e.LeastMM, e.MostMM = LayerBand(s, i, layer)
+	e.LeastMM, e.MostMM = layerBand(s, i, layer)
 	e.Told = told(e)
 	k := bundle.Commonest(s, i, layer)
 	if k < 0 {
@@ -69,10 +69,10 @@ func ExplainReading(s *sheet.Sheet, i, layer int, read []unit.Millimetre) (Expla
 	d := s.Wires[k].Dia
 	e.Spec, e.Size, e.NominalMM, e.AsIfMM = w.Spec, w.Size, d.Nominal, d.Nominal
 	if e.Told != AsSheet {
-		e.AsIfMM = AsIf(s, i, layer, k, e)
+		e.AsIfMM = asIf(s, i, layer, k, e)
 		e.Top, e.Bottom = e.AsIfMM > d.Max-sameEnd && d.Max > d.Nominal, e.AsIfMM < d.Min+sameEnd && d.Min < d.Nominal
 	}
-	Restate(s, i, layer, k, &e)
+	restate(s, i, layer, k, &e)
 	return e, true
 }
 
@@ -91,9 +91,9 @@ func told(e Explained) Told {
 	return AsWire
 }
 
-// WithReels is the sheet as it would be with other diameters of some sizes. What a file
+// withReels is the sheet as it would be with other diameters of some sizes. What a file
 // lays stays as it lies: nothing is planned.
-func WithReels(s *sheet.Sheet, d map[[2]string]unit.Millimetre) *sheet.Sheet {
+func withReels(s *sheet.Sheet, d map[[2]string]unit.Millimetre) *sheet.Sheet {
 	h := s.H
 	for size, v := range d {
 		h = h.SetReel(size[0], size[1], v)
@@ -101,8 +101,8 @@ func WithReels(s *sheet.Sheet, d map[[2]string]unit.Millimetre) *sheet.Sheet {
 	return calc.Build(h, s.Base, s)
 }
 
-// SizesTo is every size of wire in a branch's layers up to one, and a wire of each.
-func SizesTo(s *sheet.Sheet, i, layer int) map[[2]string]int {
+// sizesTo is every size of wire in a branch's layers up to one, and a wire of each.
+func sizesTo(s *sheet.Sheet, i, layer int) map[[2]string]int {
 	out := map[[2]string]int{}
 	put := func(k int) { out[[2]string{s.H.Wires[k].Spec, s.H.Wires[k].Size}] = k }
 	for _, l := range s.Branches[i].Layers[:layer+1] {
@@ -121,12 +121,12 @@ func SizesTo(s *sheet.Sheet, i, layer int) map[[2]string]int {
 	return out
 }
 
-// LayerBand is over of one layer with every wire so far at its smallest, at its largest.
-func LayerBand(s *sheet.Sheet, i, layer int) (least, most unit.Millimetre) {
+// layerBand is over of one layer with every wire so far at its smallest, at its largest.
+func layerBand(s *sheet.Sheet, i, layer int) (least, most unit.Millimetre) {
 	by := bundle.LearnedBy(s, i, layer)
 	over := s.Branches[i].Layers[layer].OverMM * by
 	small, large := map[[2]string]unit.Millimetre{}, map[[2]string]unit.Millimetre{}
-	for size, k := range SizesTo(s, i, layer) {
+	for size, k := range sizesTo(s, i, layer) {
 		if d := s.Wires[k].Dia; d.Max > d.Min {
 			small[size], large[size] = d.Min, d.Max
 		}
@@ -135,23 +135,23 @@ func LayerBand(s *sheet.Sheet, i, layer int) (least, most unit.Millimetre) {
 		return over, over
 	}
 	least, most = over, over
-	if l := WithReels(s, small).Branches[i].Layers; layer < len(l) {
+	if l := withReels(s, small).Branches[i].Layers; layer < len(l) {
 		least = min(over, l[layer].OverMM*by)
 	}
-	if l := WithReels(s, large).Branches[i].Layers; layer < len(l) {
+	if l := withReels(s, large).Branches[i].Layers; layer < len(l) {
 		most = max(over, l[layer].OverMM*by)
 	}
 	return least, most
 }
 
-// AsIf is the diameter of a size of wire with which a layer would stand as it was read, all
+// asIf is the diameter of a size of wire with which a layer would stand as it was read, all
 // else as it is. Over runs all but straight with it, so that three steps of the secant come
 // within a hundredth.
-func AsIf(s *sheet.Sheet, i, layer, k int, e Explained) unit.Millimetre {
+func asIf(s *sheet.Sheet, i, layer, k int, e Explained) unit.Millimetre {
 	w := &s.H.Wires[k]
 	size := [2]string{w.Spec, w.Size}
 	over := func(d unit.Millimetre) (unit.Millimetre, bool) {
-		l := WithReels(s, map[[2]string]unit.Millimetre{size: d}).Branches[i].Layers
+		l := withReels(s, map[[2]string]unit.Millimetre{size: d}).Branches[i].Layers
 		if layer >= len(l) {
 			return 0, false
 		}
@@ -171,13 +171,13 @@ func AsIf(s *sheet.Sheet, i, layer, k int, e Explained) unit.Millimetre {
 	return b
 }
 
-// Restate is what a reading would mean for the layer after it, for the branch and for its
+// restate is what a reading would mean for the layer after it, for the branch and for its
 // sheath.
-func Restate(s *sheet.Sheet, i, layer, k int, e *Explained) {
+func restate(s *sheet.Sheet, i, layer, k int, e *Explained) {
 	w := &s.H.Wires[k]
 	n := s
 	if e.AsIfMM != e.NominalMM {
-		n = WithReels(s, map[[2]string]unit.Millimetre{{w.Spec, w.Size}: e.AsIfMM})
+		n = withReels(s, map[[2]string]unit.Millimetre{{w.Spec, w.Size}: e.AsIfMM})
 	}
 	b := &n.Branches[i]
 	e.OverMM = b.OverMM

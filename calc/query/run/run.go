@@ -47,8 +47,8 @@ type RunStep struct {
 	cut    []string           // marks of a CutStep
 }
 
-// Measured reports whether a step ends in a diameter that can be measured.
-func (r RunStep) Measured() bool {
+// measured reports whether a step ends in a diameter that can be measured.
+func (r RunStep) measured() bool {
 	return r.Kind == LayStep || r.Kind == ShrinkStep && r.Put.What == sheet.PartSheath
 }
 
@@ -97,9 +97,9 @@ func (r RunStep) In(done []string) bool {
 	return true
 }
 
-// StopsHold is the hold before a harness that the sheet says stop to; false where it does
+// stopsHold is the hold before a harness that the sheet says stop to; false where it does
 // not.
-func StopsHold(s *sheet.Sheet) (RunStep, bool) {
+func stopsHold(s *sheet.Sheet) (RunStep, bool) {
 	n, first := 0, ""
 	for _, g := range sheet.Worst(s.Snags) {
 		if g.Level == sheet.Stop {
@@ -117,7 +117,7 @@ func StopsHold(s *sheet.Sheet) (RunStep, bool) {
 // shrink, ring out with contacts in; glue; loaded drop.
 func Run(s *sheet.Sheet) []RunStep {
 	var out []RunStep
-	if h, stops := StopsHold(s); stops {
+	if h, stops := stopsHold(s); stops {
 		out = append(out, h)
 	}
 	for _, c := range lists.CutList(s) {

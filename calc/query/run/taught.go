@@ -22,7 +22,7 @@ func Measured(s *sheet.Sheet, file string) []learn.Reading {
 	var out []learn.Reading
 	for i := range s.H.Branches {
 		for _, a := range s.H.Branches[i].AsBuilt {
-			out = append(out, OverReadings(s, fmt.Sprintf("%s %s", file, s.H.Branches[i].ID), i, a.Layer, a.OverMM)...)
+			out = append(out, overReadings(s, fmt.Sprintf("%s %s", file, s.H.Branches[i].ID), i, a.Layer, a.OverMM)...)
 		}
 	}
 	for k := range s.H.Builds {
@@ -30,12 +30,12 @@ func Measured(s *sheet.Sheet, file string) []learn.Reading {
 		name := fmt.Sprintf("%s serial %s", file, b.Serial)
 		for _, r := range b.Readings {
 			if i, ok := s.X.Branch[r.Branch]; ok {
-				out = append(out, OverReadings(s, name+" "+r.Branch, i, r.Layer, r.OverMM)...)
+				out = append(out, overReadings(s, name+" "+r.Branch, i, r.Layer, r.OverMM)...)
 			}
 		}
 		for _, r := range b.Tubes {
 			if i, ok := s.X.Branch[r.Branch]; ok {
-				out = append(out, WallReading(s, name, i, b, r)...)
+				out = append(out, wallReading(s, name, i, b, r)...)
 			}
 		}
 		for _, u := range b.Used {
@@ -50,7 +50,7 @@ func Measured(s *sheet.Sheet, file string) []learn.Reading {
 	return out
 }
 
-func OverReadings(s *sheet.Sheet, name string, i, layer int, read []unit.Millimetre) []learn.Reading {
+func overReadings(s *sheet.Sheet, name string, i, layer int, read []unit.Millimetre) []learn.Reading {
 	b := &s.Branches[i]
 	if layer >= len(b.Layers) || len(read) == 0 {
 		return nil
@@ -69,10 +69,10 @@ func OverReadings(s *sheet.Sheet, name string, i, layer int, read []unit.Millime
 	return out
 }
 
-// WallReading is the recovered wall of a tube that a diameter over it comes to, on what was
+// wallReading is the recovered wall of a tube that a diameter over it comes to, on what was
 // measured of the bundle beneath it where that was measured, else on what is predicted of
 // it. The wall keeps its cross-section: over² = under² + 4·w·(bore + w), solved for w.
-func WallReading(s *sheet.Sheet, name string, i int, b *model.Build, r model.Recovered) []learn.Reading {
+func wallReading(s *sheet.Sheet, name string, i int, b *model.Build, r model.Recovered) []learn.Reading {
 	out := &s.Branches[i]
 	sh := &out.Sheath
 	t, known := s.Base.Tube(sh.Part) // before what was learned of it

@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"contralay/calc/query/why"
+	"contralay/calc/query/why/explain"
+	"contralay/calc/query/why/power"
 	"contralay/calc/sheet"
 	"contralay/model/unit"
 	"contralay/ui/bench/words"
@@ -47,9 +49,9 @@ func (r Reason) Explain(m *Model) (why.Why, bool) {
 	case r.Made != nil:
 		return r.Made()
 	case r.Of != nil:
-		return why.Explain(r.Of(m), r.Figure)
+		return explain.Figure(r.Of(m), r.Figure)
 	}
-	return why.Explain(m.Sheet, r.Figure)
+	return explain.Figure(m.Sheet, r.Figure)
 }
 
 // Reasons is every figure that can be asked about now: those of the row in hand
@@ -91,7 +93,7 @@ func (m *Model) StripReasons() []Reason {
 
 // LimitReasons is every limit of a wire.
 func (m *Model) LimitReasons(id string) (out []Reason) {
-	for n := range why.LimitsOf(m.Sheet, m.Sheet.X.Wire[id]) {
+	for n := range power.LimitsOf(m.Sheet, m.Sheet.X.Wire[id]) {
 		out = append(out, Figs(id, n, "", "wire.limit")...)
 	}
 	return out
@@ -172,7 +174,7 @@ func (r Reason) FigureOnly(m *Model) (why.Why, bool) {
 	if r.Of != nil {
 		s = r.Of(m)
 	}
-	return why.FigureOfWhy(s, r.Figure)
+	return explain.Brief(s, r.Figure)
 }
 
 // Known reports whether a sheet has the figure at all.

@@ -12,6 +12,7 @@ import (
 	"contralay/calc/phase/planning"
 	"contralay/calc/query/offer"
 	"contralay/calc/query/why"
+	"contralay/calc/query/why/shape"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
@@ -380,7 +381,7 @@ func UnitRows(m *desk.Model) []desk.Row {
 			Detail: fmt.Sprintf("they run the same way; twisted first and laid as one, %s instead of %s. Enter makes it, the options "+
 				"follow", words.Plural(o.Fillers, "filler", "fillers"), fmt.Sprint(o.Was().Fillers)),
 			Id:  o.Wires[0],
-			Why: []desk.Reason{{Made: func() (why.Why, bool) { return why.PlanOver(o.Plan, "over with that unit made up", st) }}},
+			Why: []desk.Reason{{Made: func() (why.Why, bool) { return shape.PlanOver(o.Plan, "over with that unit made up", st) }}},
 			Enter: func(m *desk.Model) {
 				id := m.H.NextID("U0")
 				m.Change(m.H.AddUnit(model.Unit{ID: id, Wires: o.Wires, Build: model.Some(o.Build)}),

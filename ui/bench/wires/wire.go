@@ -8,7 +8,7 @@ import (
 
 	"contralay/calc/phase/wires"
 	"contralay/calc/query/lists"
-	"contralay/calc/query/why"
+	"contralay/calc/query/why/power"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
@@ -124,7 +124,7 @@ func WirePage(m *desk.Model, id string) desk.Page {
 		p.Rows = append(p.Rows, r)
 	}
 	p.Why = desk.Figs(id, 0, "", "wire.bound", "wire.heats", "wire.hottest", "wire.cut", "wire.finished", "wire.circuit")
-	for n, l := range why.LimitsOf(m.Sheet, i) {
+	for n, l := range power.LimitsOf(m.Sheet, i) {
 		mem, in := "", "  "
 		if l.Standing == catalogue.Memory {
 			mem = "~"

@@ -1,0 +1,86 @@
+package length_test
+
+import (
+	"math"
+	"testing"
+
+	"contralay/calc"
+	"contralay/calc/calctest"
+)
+
+// Wire 101 of the example by hand. T1: lay loss √(1+(π·(2.9+1.09)/65.28)²) on
+// 419.56, the rest of 450 straight; L1: twisted pair, L = 12·2.18, pitch diameter
+// 1.09, laid on 90 − 25 − 2.18; loops 16 at P1 (insert) and 8 at INJ1; tails 100
+// and 75; up to 10.
+func TestCutLengthByHand(t *testing.T) {
+	s := calc.Complete(calctest.Load(t, "example.toml"), calctest.Catalogue(t), nil)
+	k1 := math.Sqrt(1 + math.Pow(math.Pi*3.99/65.28, 2))
+	k2 := math.Sqrt(1 + math.Pow(math.Pi*1.09/26.16, 2))
+	finished := 419.56*k1 + 30.44 + 62.82*k2 + 27.18 + 16 + 8
+	w := s.Wires[s.X.Wire["101"]]
+	calctest.Near(t, "finished", float64(w.Finished), finished, 1e-6)
+	calctest.Near(t, "cut", float64(w.Cut), math.Ceil((finished+175)/10)*10, 1e-9)
+	// 22 AWG tin: 16.20 Ω/1000 ft (AC 43.13-1B table 11-9), 1 A, 90 °C.
+	calctest.Near(t, "drop", float64(w.Drop), finished/1e6*16.20/0.3048*(234.5+90)/254.5, 1e-5)
+	// A splice off its breakout: S1 stands 55 mm along R1. 110 comes to J1 and goes on
+	// to it; 112 leaves along R1 and is that much shorter.
+	calctest.Near(t, "110 past J1", float64(s.Wires[s.X.Wire["110"]].Finished-16-55),
+		419.56*math.Sqrt(1+math.Pow(math.Pi*(2.9+1.27)/65.28, 2))+
+			30.44, 1e-6)
+	if a, b := s.Wires[s.X.Wire["112"]].Finished, s.Wires[s.X.Wire["113"]].Finished; a >= b {
+		t.Errorf("112 (%v) must be shorter than 113 (%v)", a, b)
+	}
+}
+
+// A return without amps of its own carries what comes through the wire: 22 AWG tin,
+// 16.20 Ω/1000 ft (AC 43.13-1B table 11-9), 10 A there and back at 40 °C. Two wires
+// that name each other are one circuit and warn once.
+func TestDropWithReturn(t *testing.T) {
+	for _, c := range []struct {
+		name, there, back string
+		warns             int
+	}{{"its current unsaid", "return = \"2\"\n", "", 1}, {"naming each other", "return = \"2\"\n", "amps = 10\nreturn = \"1\"\n", 1},
+		{"naming itself", "return = \"1\"\n", "amps = 0\n", 1}} {
+		t.Run(c.name, func(t *testing.T) {
+			s := calc.Complete(calctest.Parse(t, `format = 1
+[[termination]]
+id = "A"
+[[termination]]
+id = "Z"
+[[wire]]
+id = "1"
+from = "A:1"
+to = "Z:1"
+spec = "AS22759/32"
+size = "22"
+amps = 10
+`+c.there+`[[wire]]
+id = "2"
+from = "A:2"
+to = "Z:2"
+spec = "AS22759/32"
+size = "22"
+`+c.back+`[[branch]]
+id = "T"
+from = "A"
+to = "Z"
+length_mm = 1500
+`), calctest.Catalogue(t), nil)
+			one := float64(s.Wires[0].Finished) / 1e6 * 16.20 / 0.3048 * (234.5 + 40) / 254.5 * 10
+			want := 2 * one
+			if c.name == "naming itself" {
+				want = one
+			}
+			calctest.Near(t, "circuit", float64(s.Wires[0].Circuit), want, 2e-4)
+			n := 0
+			for _, g := range s.Snags {
+				if g.Rule == "wire.drop" {
+					n++
+				}
+			}
+			if n != c.warns {
+				t.Errorf("%d warnings of drop, want %d", n, c.warns)
+			}
+		})
+	}
+}

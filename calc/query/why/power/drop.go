@@ -1,0 +1,70 @@
+package power
+
+import (
+	"contralay/calc/phase/length"
+	"contralay/calc/phase/wires"
+	"contralay/calc/query/why"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+func wireDrop(e why.Explainer, f why.Figure) (why.Why, bool) {
+	k, ok := e.X.Wire[f.Of]
+	if !ok || !e.Wires[k].DropKnown {
+		return why.Why{}, false
+	}
+	return dropOf(e, k, float64(e.H.Wires[k].Amps.V), "drop of "+f.Of), true
+}
+
+// dropOf explains amps through a wire: each branch at its own temperature.
+func dropOf(e why.Explainer, k int, amps float64, name string) why.Why {
+	w, id := &e.Wires[k], e.H.Wires[k].ID
+	out := why.Why{Name: name, Measure: why.Volts, Value: float64(length.DropAt(e.Sheet, k, unit.Ampere(amps))),
+		Says: "current times resistance times finished length; the resistance at 20 C grows by (234.5 + T) / 254.5, each branch at its " +
+			"own T for its share of the length"}
+	out.In = []why.Input{why.Given("current", amps, why.Amperes),
+		why.LookUp("resistance at 20 C at most", float64(w.Entry.OhmPerKm), why.OhmsPerKm,
+			catalogue.Origin{Source: w.Entry.Source, Standing: wires.OhmStanding(w.Entry)}),
+		e.From("finished length", why.Figure{What: "wire.finished", Of: id})}
+	for _, b := range w.Path {
+		out.In = append(out.In, why.Given("length of "+e.H.Branches[b].ID, float64(e.H.Branches[b].LengthMM), why.Length), air(e, b))
+	}
+	out.Formula = func(in []float64) float64 {
+		whole, t := 0.0, 0.0
+		for n := 3; n < len(in); n += 2 {
+			whole += in[n]
+		}
+		for n := 3; n < len(in); n += 2 {
+			t += in[n] / whole * (234.5 + in[n+1]) / 254.5
+		}
+		return in[0] * in[1] * in[2] * t / 1e6
+	}
+	if len(w.Path) == 0 {
+		out.In = append(out.In, why.Shop("temperature", float64(e.Limits.AmbientC), why.Celsius, e.H.Rules.AmbientC.Set))
+		out.Formula = func(in []float64) float64 { return in[0] * in[1] * in[2] * (234.5 + in[3]) / 254.5 / 1e6 }
+	}
+	return out
+}
+
+func wireCircuit(e why.Explainer, f why.Figure) (why.Why, bool) {
+	k, ok := e.X.Wire[f.Of]
+	if !ok || !e.Wires[k].DropKnown {
+		return why.Why{}, false
+	}
+	mw := &e.H.Wires[k]
+	out := why.Why{Name: "drop of the circuit of " + f.Of, Value: float64(e.Wires[k].Circuit), Measure: why.Volts,
+		Says: "its own drop and that of its return",
+		In:   []why.Input{e.From("drop of "+f.Of, why.Figure{What: "wire.drop", Of: f.Of})}, Formula: why.Sum}
+	if r, has := e.X.Wire[mw.Return.V]; has && r != k {
+		amps := wires.ComesBack(e.Sheet, r)
+		if e.H.Wires[r].Amps.Set {
+			amps = e.H.Wires[r].Amps.V
+		}
+		back := dropOf(e, r, float64(amps), "")
+		out.In = append(out.In, why.LookUp("drop of its return "+mw.Return.V, back.Made(), why.Volts,
+			catalogue.Origin{Source: "worked out the same way", Standing: back.In[1].Standing}))
+	} else {
+		out.Says = "its own drop: no return is named"
+	}
+	return out, true
+}

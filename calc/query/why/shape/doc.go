@@ -1,0 +1,3 @@
+// Package shape explains the figures of form: layers, bundles, covers, rooms, lengths and
+// masses.
+package shape
