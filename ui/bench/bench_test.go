@@ -21,6 +21,7 @@ import (
 	"contralay/model/unit"
 	"contralay/ui/bench"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/layers"
 	"contralay/ui/draw"
 )
 
@@ -80,7 +81,7 @@ func goTo(t testing.TB, m *desk.Model, keys ...string) {
 	t.Helper()
 	for _, k := range keys {
 		if want, is := strings.CutPrefix(k, "@"); is {
-			p := bench.Page(m, m.ListWidth())
+			p := m.Page(m.ListWidth())
 			if at := slices.IndexFunc(p.Rows, func(r desk.Row) bool { return strings.Contains(r.Line(), want) }); at >= 0 {
 				m.Cursor[m.CursorKey()] = at
 				delete(m.On, m.CursorKey())
@@ -309,7 +310,7 @@ func BenchmarkUpdate(b *testing.B) {
 func BenchmarkView(b *testing.B) {
 	for _, n := range sizes {
 		m := benchModel(b, n)
-		m.Step = desk.Layers
+		m.Step = layers.Step
 		b.Run(fmt.Sprint(n), func(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {

@@ -21,7 +21,7 @@ func TestTreeByKeys(t *testing.T) {
 		t.Fatalf("%d branches: %s", n, m.Says)
 	}
 	leg := m.H.Branches[len(m.H.Branches)-1]
-	if row := bench.Page(m, m.ListWidth()).Rows[m.At(bench.Page(m, m.ListWidth()))]; row.Key != "branch "+leg.ID {
+	if row := m.Page(m.ListWidth()).Rows[m.At(m.Page(m.ListWidth()))]; row.Key != "branch "+leg.ID {
 		t.Errorf("the cursor is on %q, not on the new leg", row.Line())
 	}
 	press(m, "1", "8", "0", "enter")

@@ -7,7 +7,6 @@ import (
 
 	"contralay/calc/phase/ends"
 	"contralay/model"
-	"contralay/ui/bench"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/wires"
 )
@@ -27,7 +26,7 @@ func TestCapASpare(t *testing.T) {
 		t.Fatal("no spare")
 	}
 	was := m.H
-	m.Open(wires.WireScreen(id))
+	m.Show(desk.KindWire, id)
 	choices := wires.EndChoices(m, id, false)
 	at := slices.IndexFunc(choices, func(c desk.Choice) bool { return strings.HasPrefix(c.Value, wires.CapAt+"J1") })
 	if at < 0 {
@@ -38,7 +37,7 @@ func TestCapASpare(t *testing.T) {
 	if w.To.Set || w.CappedAt.V != "J1" || wires.End(m, id, false) != wires.CapAt+"J1" || len(ends.Caps(m.Sheet)) != 1 {
 		t.Errorf("capped: %+v, caps %v", w, ends.Caps(m.Sheet))
 	}
-	p := bench.Page(m, m.ListWidth())
+	p := m.Page(m.ListWidth())
 	if !slices.ContainsFunc(p.Rows, func(r desk.Row) bool { return strings.HasPrefix(r.Line(), "folded back") }) {
 		t.Error("its page does not say where it is folded back")
 	}

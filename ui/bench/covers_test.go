@@ -29,8 +29,8 @@ func TestAddACover(t *testing.T) {
 	if all := m.H.Branches[m.Branch].Covers; len(all) != 2 || all[0].What != model.CoverTape || all[1].What != model.CoverBraid {
 		t.Errorf("a braid was added to a tape: %+v", all)
 	}
-	m.Open(sheath.AddCoverScreen(m.H.Branches[m.Branch].ID))
-	if slices.ContainsFunc(bench.Page(m, m.ListWidth()).Rows,
+	m.Show(sheath.AddCoverKind, m.H.Branches[m.Branch].ID)
+	if slices.ContainsFunc(m.Page(m.ListWidth()).Rows,
 		func(r desk.Row) bool { return strings.Contains(r.Line(), "second sheath") }) {
 		t.Error("a second sheath is offered and there is no first")
 	}
@@ -46,11 +46,11 @@ func TestAddACover(t *testing.T) {
 func TestCoverPageGoesStale(t *testing.T) {
 	m := covered(t, model.Cover{What: model.CoverTape}, model.Cover{What: model.CoverSheath})
 	sheath.AddCover(m, m.Branch, model.CoverTape)
-	if p := bench.Page(m, m.ListWidth()); len(p.Rows) == 0 {
+	if p := m.Page(m.ListWidth()); len(p.Rows) == 0 {
 		t.Fatal("its page is not open")
 	}
 	press(m, "backspace")
-	if p := bench.Page(m, m.ListWidth()); m.Top() == "cover" && len(p.Rows) > 0 {
+	if p := m.Page(m.ListWidth()); m.Top() == "cover" && len(p.Rows) > 0 {
 		t.Errorf("the added tape is undone and its page shows %q", p.Rows[0].Line())
 	}
 	if n := len(m.H.Branches[m.Branch].Covers); n != 2 {
@@ -65,11 +65,12 @@ func TestStationsAndThickness(t *testing.T) {
 		model.Cover{What: model.CoverSleeve, FromMM: model.Some[unit.Millimetre](3), ToMM: model.Some[unit.Millimetre](9),
 			ThickMM: model.Some[unit.Millimetre](0.35)})
 	i := m.Branch
-	m.Open(sheath.CoverScreen(&m.H.Branches[i], 1))
+	m.Step = sheath.Step
 	row := func(key string) desk.Row {
-		p := bench.Page(m, m.ListWidth())
+		p := m.Page(m.ListWidth())
 		return p.Rows[slices.IndexFunc(p.Rows, func(r desk.Row) bool { return r.Key == key })]
 	}
+	row("cover 1").Enter(m)
 	row("start").Step(m, -1)
 	if v := m.H.Branches[i].Covers[1].FromMM.V; v != 0 {
 		t.Errorf("start %v", v)
@@ -99,9 +100,9 @@ func TestStationsAndThickness(t *testing.T) {
 // still shrink.
 func TestBootSizesTakenBack(t *testing.T) {
 	m := open(t, "demo.toml")
-	m.Open(sheath.BootScreen("boot-straight-18"))
+	m.Show(sheath.BootKind, "boot-straight-18")
 	field := func(key string) *desk.Field {
-		p := bench.Page(m, m.ListWidth())
+		p := m.Page(m.ListWidth())
 		return p.Rows[slices.IndexFunc(p.Rows, func(r desk.Row) bool { return r.Key == key })].Field
 	}
 	if err := field("cable least").Set(m, "40"); err == nil {

@@ -19,7 +19,7 @@ func TestWorstFirst(t *testing.T) {
 	m := openAt(t, "demo.toml", "worst first")
 	last := 10.0
 	seen := 0
-	for _, r := range bench.Page(m, m.ListWidth()).Rows {
+	for _, r := range m.Page(m.ListWidth()).Rows {
 		i, ok := m.Sheet.X.Wire[r.Key]
 		if !ok {
 			continue
@@ -37,7 +37,7 @@ func TestWorstFirst(t *testing.T) {
 	if seen != len(m.WiresHere()) {
 		t.Errorf("%d of %d wires", seen, len(m.WiresHere()))
 	}
-	first := bench.Page(m, m.ListWidth()).Rows[0].Key
+	first := m.Page(m.ListWidth()).Rows[0].Key
 	press(m, "enter")
 	if m.Top() != "wire" || !strings.Contains(bench.View(m), "wire "+first) {
 		t.Errorf("Enter opens %s", m.Top())
@@ -48,7 +48,7 @@ func TestWorstFirst(t *testing.T) {
 func TestSizesForAllAtOnce(t *testing.T) {
 	m := openAt(t, "demo.toml", "sizes")
 	was := m.H
-	p := bench.Page(m, m.ListWidth())
+	p := m.Page(m.ListWidth())
 	if len(p.Rows) < 3 || !strings.Contains(p.Rows[0].Line(), "take all: ") {
 		t.Fatalf("%d rows", len(p.Rows))
 	}
@@ -109,7 +109,7 @@ func TestSizesSayWhatTheyDo(t *testing.T) {
 	m := openAt(t, "demo.toml", "wires")
 	goTo(t, m, "@Injector feed", "enter", "@size  ", "enter")
 	said := map[string]string{}
-	for _, r := range bench.Page(m, m.ListWidth()).Rows {
+	for _, r := range m.Page(m.ListWidth()).Rows {
 		if r.More != nil {
 			said[r.Key] = r.More()
 		}
@@ -147,7 +147,7 @@ func TestListsAreSafe(t *testing.T) {
 		t.Errorf("what was undone is not named: %q", m.Says)
 	}
 	goTo(t, m, "@to  ", "esc", "@Lambda ground", "enter")
-	if p := bench.Page(m, m.ListWidth()); m.At(p) != 0 {
+	if p := m.Page(m.ListWidth()); m.At(p) != 0 {
 		t.Errorf("another wire opens on %q", p.Rows[m.At(p)].Line())
 	}
 }

@@ -50,10 +50,10 @@ func TestNoLettersInNumbers(t *testing.T) {
 func TestMovedComponentStaysInHand(t *testing.T) {
 	m := openAt(t, "demo.toml", "layer")
 	before := m.H
-	p := bench.Page(m, m.ListWidth())
+	p := m.Page(m.ListWidth())
 	id := p.Rows[m.At(p)].Id
 	press(m, "+")
-	p = bench.Page(m, m.ListWidth())
+	p = m.Page(m.ListWidth())
 	if got := p.Rows[m.At(p)].Id; got != id || m.Trouble {
 		t.Fatalf("moved %s, in hand is %s: %s", id, got, m.Says)
 	}
@@ -105,13 +105,13 @@ func TestBackspaceOnPagesToRead(t *testing.T) {
 
 func TestPageKeys(t *testing.T) {
 	m := openAt(t, "demo.toml", "build")
-	last := len(bench.Page(m, m.ListWidth()).Rows) - 1
+	last := len(m.Page(m.ListWidth()).Rows) - 1
 	for _, c := range []struct {
 		key  tea.KeyType
 		want int
 	}{{tea.KeyEnd, last}, {tea.KeyHome, 0}, {tea.KeyPgDown, 10}, {tea.KeyPgDown, 20}, {tea.KeyPgUp, 10}} {
 		bench.Update(m, tea.KeyMsg{Type: c.key})
-		if at := m.At(bench.Page(m, m.ListWidth())); at != c.want {
+		if at := m.At(m.Page(m.ListWidth())); at != c.want {
 			t.Errorf("key %v: row %d, want %d", c.key, at, c.want)
 		}
 	}

@@ -16,7 +16,7 @@ import (
 func helpScreen(name string) desk.Screen {
 	pages := append([]string{"keys"}, guide.Names()...)
 	at := max(0, slices.Index(pages, name))
-	return desk.Screen{Name: "help", Page: func(m *desk.Model, w int) desk.Page {
+	return desk.Screen{Kind: helpKind, Page: func(m *desk.Model, w int) desk.Page {
 		turn := func(m *desk.Model, by int) {
 			at = (at + by + len(pages)) % len(pages)
 			delete(m.Cursor, m.CursorKey())
@@ -37,34 +37,6 @@ func helpScreen(name string) desk.Screen {
 		}
 		return p
 	}}
-}
-
-// HelpFor is the page about what is in front.
-func HelpFor(m *desk.Model) string {
-	switch m.Top() {
-	case "why", "figures":
-		return "why"
-	case "unsaved work", "file changed":
-		return "recovery"
-	case "branches", "menu", "quit":
-		return "start"
-	case "layer", "compare":
-		return "layers"
-	case "run", "learned":
-		return "run"
-	case "import", "told":
-		return "lists"
-	case "ends", "end", "splices", "splice", "lists":
-		return "ends"
-	case "cover", "add cover", "boot", "threading", "margins":
-		return "sheath"
-	case "feeds", "feed":
-		return "protection"
-	}
-	if len(m.Stack) > 0 {
-		return "wires" // a wire, or a list to choose from for one
-	}
-	return strings.ToLower(desk.StepNames[m.Step])
 }
 
 // keyLines is the key table in lines of at most w cells.

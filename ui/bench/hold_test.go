@@ -14,7 +14,7 @@ import (
 // onRow puts the cursor on the first row whose text holds words.
 func onRow(t *testing.T, m *desk.Model, words string) desk.Row {
 	t.Helper()
-	p := bench.Page(m, m.ListWidth())
+	p := m.Page(m.ListWidth())
 	i := slices.IndexFunc(p.Rows, func(r desk.Row) bool { return strings.Contains(r.Line(), words) })
 	if i < 0 {
 		t.Fatalf("no row with %q", words)
@@ -28,7 +28,7 @@ func onRow(t *testing.T, m *desk.Model, words string) desk.Row {
 func TestHeldStays(t *testing.T) {
 	held := func(lock bool) *desk.Model {
 		m := open(t, "demo.toml")
-		m.Step = desk.Layers
+		m.Step = layers.Step
 		m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) {
 			if lock {
 				b.Layers[1].Locked = model.Some(true)
@@ -76,7 +76,7 @@ func TestHeldStays(t *testing.T) {
 // the cursor stays on its row though rows come above it.
 func TestAsideAndBack(t *testing.T) {
 	m := open(t, "demo.toml")
-	m.Step = desk.Layers
+	m.Step = layers.Step
 	before := m.Tally()
 	onRow(t, m, "set this lay-up aside")
 	bench.Update(m, message("enter"))
@@ -84,7 +84,7 @@ func TestAsideAndBack(t *testing.T) {
 	if n := len(m.H.Branches[m.Branch].Asides); n != 1 {
 		t.Fatalf("%d aside: %q", n, m.Says)
 	}
-	if p := bench.Page(m, m.ListWidth()); p.Rows[m.At(p)].Key != "set aside" {
+	if p := m.Page(m.ListWidth()); p.Rows[m.At(p)].Key != "set aside" {
 		t.Errorf("the cursor is on %q now", p.Rows[m.At(p)].Line())
 	}
 	m.Shift(2, -1)
@@ -105,7 +105,7 @@ func TestAsideAndBack(t *testing.T) {
 // drawn.
 func TestOptionIsDrawnBeforeItIsTaken(t *testing.T) {
 	m := open(t, "demo.toml")
-	m.Step = desk.Layers
+	m.Step = layers.Step
 	was, h := bench.View(m), m.H
 	r := onRow(t, m, " A  ")
 	seen := bench.View(m)

@@ -31,7 +31,7 @@ func TestImportScreen(t *testing.T) {
 	}
 	at := func(key string) desk.Row {
 		t.Helper()
-		p := bench.Page(m, m.ListWidth())
+		p := m.Page(m.ListWidth())
 		k := slices.IndexFunc(p.Rows, func(r desk.Row) bool { return strings.HasPrefix(r.Key, key) || strings.Contains(r.Text, key) })
 		if k < 0 {
 			t.Fatalf("no row %q:\n%s", key, bench.View(m))
@@ -99,7 +99,7 @@ func TestHeldAgainstAList(t *testing.T) {
 	if err := lists.ImportRow(m).Field.Set(m, "second.csv"); err != nil {
 		t.Fatal(err)
 	}
-	p := bench.Page(m, m.ListWidth())
+	p := m.Page(m.ListWidth())
 	p.Rows[slices.IndexFunc(p.Rows, func(r desk.Row) bool { return r.Key == "attach" })].Enter(m)
 	n := 0
 	for _, g := range m.Sheet.Snags {
@@ -135,7 +135,7 @@ func TestSayingWhatColumnsMean(t *testing.T) {
 	}
 	find := func(is func(r desk.Row) bool) desk.Row {
 		t.Helper()
-		p := bench.Page(m, m.ListWidth())
+		p := m.Page(m.ListWidth())
 		k := slices.IndexFunc(p.Rows, is)
 		if k < 0 {
 			t.Fatalf("no such row:\n%s", bench.View(m))
@@ -179,10 +179,10 @@ func TestSayingWhatColumnsMean(t *testing.T) {
 	}
 	find(func(r desk.Row) bool { return strings.Contains(r.Text, "length without unit") }).Enter(m)
 	said := ""
-	for _, r := range bench.Page(m, 40).Rows {
+	for _, r := range m.Page(40).Rows {
 		said += r.Text + " "
 	}
-	if !m.WideTop() || m.Top() != "told" || !strings.Contains(said, "kept in the note") {
+	if !m.Here().Wide || m.Top() != "told" || !strings.Contains(said, "kept in the note") {
 		t.Errorf("on %s: %q", m.Top(), said)
 	}
 	press(m, "backspace")

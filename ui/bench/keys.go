@@ -6,9 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/file"
-	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
-	"contralay/ui/bench/lists"
 	"contralay/ui/bench/tree"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
@@ -35,7 +33,7 @@ func table() []binding {
 			do: func(m *desk.Model, _ *desk.Row, k words.Key) { Sideways(m, k) }},
 		{keys: []string{"up", "down", "pgup", "pgdown", "home", "end"}, name: "^ v", bar: "row",
 			help: "the row above or below; page and end keys go further",
-			do:   func(m *desk.Model, _ *desk.Row, k words.Key) { UpDown(m, Page(m, m.ListWidth()), k) }},
+			do:   func(m *desk.Model, _ *desk.Row, k words.Key) { UpDown(m, m.Page(m.ListWidth()), k) }},
 		{keys: []string{"+", "-"}, name: "+ -", bar: "change", help: "one more or less, the next or the one before, further out or in",
 			on: func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Step != nil },
 			do: func(m *desk.Model, r *desk.Row, k words.Key) {
@@ -74,13 +72,11 @@ func table() []binding {
 		{keys: []string{"backspace", "u", "ctrl+z"}, name: "Backspace", bar: "undo",
 			help: "undo, without limit; on a page that is only read, and in a run, back; on a list the last thing said of it",
 			do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
-				switch {
-				case m.Top() == "import":
-					lists.Unsay(m)
-				case OnlyRead(m):
+				switch here := m.Here(); {
+				case here.Backspace != nil:
+					here.Backspace(m)
+				case here.ReadOnly:
 					m.Back()
-				case m.Top() == "run":
-					board.RunBack(m)
 				default:
 					UndoOne(m)
 				}
@@ -94,11 +90,11 @@ func table() []binding {
 			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { NextBranch(m) }},
 		{keys: []string{"*", "z"}, name: "*",
 			help: "the section by size, by role, by where it leaves, by temperature, or the part round the row in hand",
-			on:   func(m *desk.Model, _ *desk.Row) bool { return !m.WideTop() },
+			on:   func(m *desk.Model, _ *desk.Row) bool { return !m.Here().Wide },
 			do:   func(m *desk.Model, _ *desk.Row, _ words.Key) { Look(m) }},
 		{keys: []string{"w"}, name: "W", bar: "why", help: "why: how the figures of the row in hand were made, and what would change them",
 			do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
-				if m.Top() == "why" {
+				if m.Top() == whyKind {
 					m.Tell("this is the why; + - the next figure, Enter how an input was made, Esc back")
 					return
 				}
@@ -110,17 +106,17 @@ func table() []binding {
 				m.Tell("lengths in " + m.Sys.Name())
 			}},
 		{keys: []string{"p"}, name: "P", help: "at the step Build: write the build sheet, to be printed, beside the file",
-			on: func(m *desk.Model, r *desk.Row) bool { return onStep(m, r) && m.Step == desk.Build },
-			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { board.Print(m) }},
+			on: func(m *desk.Model, r *desk.Row) bool { return m.Here().Print != nil },
+			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { m.Here().Print(m) }},
 		{keys: []string{"s"}, name: "S", help: "save",
 			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { m.Save() }},
 		{keys: []string{"h", "?"}, name: "H", help: "help on what is in front; + - turns its pages",
 			do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
-				if m.Top() == "help" {
+				if m.Top() == helpKind {
 					m.Tell("this is the help; + - turns the page, Esc goes back")
 					return
 				}
-				m.Open(helpScreen(HelpFor(m)))
+				m.Open(helpScreen(m.Here().Help))
 			}},
 		{keys: []string{"q", "ctrl+c"}, name: "Q", help: "quit; unsaved work is asked for",
 			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { AskQuit(m) }},
@@ -143,7 +139,7 @@ func Key(m *desk.Model, k words.Key) {
 		m.Refuse("a paste needs an open field: press Enter on one first")
 		return
 	}
-	p := Page(m, m.ListWidth())
+	p := m.Page(m.ListWidth())
 	var r *desk.Row
 	if len(p.Rows) > 0 {
 		at := m.At(p)
@@ -180,11 +176,11 @@ func Bar(m *desk.Model, r *desk.Row) string {
 			continue
 		}
 		what := b.bar
-		if what == "undo" && (OnlyRead(m) || m.Top() == "run") {
-			what = "back"
-		}
-		if what == "open" && m.Top() == "run" && r != nil && r.Key == "done" {
-			what = "done"
+		switch {
+		case what == "undo":
+			what = m.Here().Undoes()
+		case what == "open" && r != nil && r.Does != "":
+			what = r.Does
 		}
 		if b.keys[0] == "left" && len(m.Stack) > 0 {
 			continue
@@ -197,15 +193,6 @@ func Bar(m *desk.Model, r *desk.Row) string {
 		out = slices.Delete(out, drop(out), drop(out)+1)
 	}
 	return strings.Join(append(out, tail), "  ")
-}
-
-// OnlyRead reports whether what is in front shows nothing that an undo would change.
-func OnlyRead(m *desk.Model) bool {
-	switch m.Top() {
-	case "why", "figures", "help", "told":
-		return true
-	}
-	return len(m.Stack) > 0 && m.Stack[len(m.Stack)-1].Pick
 }
 
 // drop is which entry of the bar goes first: rows are moved along by heart, Esc is known to
@@ -228,15 +215,18 @@ func Sideways(m *desk.Model, k words.Key) {
 		m.Tell("Enter opens the row; left or Esc goes back")
 		return
 	}
-	s := m.Step + 1
+	all, by := m.Tables.Steps, 1
 	if k.Name == "left" {
-		s = m.Step - 1
+		by = -1
 	}
-	if s < 0 || s >= desk.Steps {
-		m.Tell(map[bool]string{true: "Wires is the first step", false: "Build is the last step"}[s < 0])
-		return
+	switch to := slices.IndexFunc(all, func(p desk.Place) bool { return p.Kind == m.Step }) + by; {
+	case to < 0:
+		m.Tell(all[0].Title + " is the first step")
+	case to >= len(all):
+		m.Tell(all[len(all)-1].Title + " is the last step")
+	default:
+		m.Step = all[to].Kind
 	}
-	m.Step = s
 }
 
 func UpDown(m *desk.Model, p desk.Page, k words.Key) {
@@ -268,19 +258,13 @@ func UpDown(m *desk.Model, p desk.Page, k words.Key) {
 }
 
 func Escape(m *desk.Model) {
-	switch m.Top() {
-	case "branches":
-		if len(m.H.Branches) > 0 && StackHas(m, "menu") {
-			m.Back()
-			return
-		}
-		m.Open(menuScreen())
+	switch here := m.Here(); {
+	case here.Escape != nil:
+		here.Escape(m)
+	case len(m.Stack) > 0:
+		m.Back()
 	default:
-		if len(m.Stack) > 0 {
-			m.Back()
-			return
-		}
-		m.Open(tree.BranchesScreen())
+		m.Show(tree.BranchesKind, "")
 		if m.Branch < len(m.H.Branches) {
 			m.On[m.CursorKey()] = "branch " + m.H.Branches[m.Branch].ID
 			m.Cursor[m.CursorKey()] = 0
@@ -288,8 +272,13 @@ func Escape(m *desk.Model) {
 	}
 }
 
-func StackHas(m *desk.Model, name string) bool {
-	return slices.ContainsFunc(m.Stack, func(s desk.Screen) bool { return s.Name == name })
+// leaveBranches opens the menu, or goes back to it where the branches were opened from there.
+func leaveBranches(m *desk.Model) {
+	if len(m.H.Branches) > 0 && slices.ContainsFunc(m.Stack, func(s desk.Screen) bool { return s.Kind == menuKind }) {
+		m.Back()
+		return
+	}
+	m.Show(menuKind, "")
 }
 
 func NextBranch(m *desk.Model) {
@@ -341,7 +330,7 @@ func LeaveGone(m *desk.Model) {
 	if m.Branch >= len(m.H.Branches) {
 		m.Branch = 0
 	}
-	for len(m.Stack) > 0 && m.Top() != "branches" && len(Page(m, m.ListWidth()).Rows) == 0 {
+	for len(m.Stack) > 0 && !m.Here().Lasting && len(m.Page(m.ListWidth()).Rows) == 0 {
 		m.Back()
 	}
 }

@@ -156,7 +156,7 @@ func TestSaveFailsLoudlyAndKeepsWork(t *testing.T) {
 func TestBarIsShortAndLive(t *testing.T) {
 	for name := range everyScreen {
 		m := openAt(t, "example.toml", name)
-		p := bench.Page(m, m.ListWidth())
+		p := m.Page(m.ListWidth())
 		var r *desk.Row
 		if len(p.Rows) > 0 {
 			r = &p.Rows[m.At(p)]

@@ -32,10 +32,10 @@ func TestLearnedScreen(t *testing.T) {
 		})
 	}
 	m.Change(h, "measured")
-	m.Open(board.LearnedScreen())
+	m.Show(board.LearnedKind, "")
 	at := func(text string) desk.Row {
 		t.Helper()
-		p := bench.Page(m, m.ListWidth())
+		p := m.Page(m.ListWidth())
 		k := slices.IndexFunc(p.Rows, func(r desk.Row) bool { return strings.HasPrefix(r.Key, text) })
 		if k < 0 {
 			t.Fatalf("no row %q:\n%s", text, bench.View(m))

@@ -10,17 +10,15 @@ import (
 	"contralay/model/unit"
 	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
-	"contralay/ui/bench/layers"
-	"contralay/ui/bench/sheath"
 	"contralay/ui/bench/tree"
-	"contralay/ui/bench/wires"
 	"contralay/ui/bench/words"
 )
 
 // New opens a bench.
 func New(cfg desk.Config) *desk.Model {
 	m := &desk.Model{Cfg: cfg, Path: cfg.Path, Cursor: map[string]int{}, On: map[string]string{}, Units: map[string][]planning.UnitOffer{},
-		Pending: map[string]bool{}, W: 80, Height: 24, Says: cfg.Notice, Greet: cfg.Welcome}
+		Pending: map[string]bool{}, W: 80, Height: 24, Says: cfg.Notice, Greet: cfg.Welcome,
+		Tables: desk.Tables{Steps: steps, Screens: screens, Last: whyRow}, Step: steps[0].Kind}
 	m.Bounce = min(max(cfg.Bounce, 0), desk.MostBounce)
 	h := cfg.Doc.Harness
 	m.H, m.Saved, m.Kept = &h, &h, &h
@@ -31,7 +29,7 @@ func New(cfg desk.Config) *desk.Model {
 	m.Branch = m.FirstBranch()
 	if m.Branch < 0 {
 		m.Branch = 0
-		m.Stack = []desk.Screen{tree.BranchesScreen()}
+		m.Show(tree.BranchesKind, "")
 	}
 	switch {
 	case len(cfg.Left) > 0:
@@ -87,29 +85,4 @@ func Update(m *desk.Model, msg tea.Msg) (tea.Model, tea.Cmd) {
 		return Program{m}, tea.Batch(m.Plan(), m.RunSearch())
 	}
 	return Program{m}, nil
-}
-
-func Page(m *desk.Model, w int) desk.Page {
-	if n := len(m.Stack); n > 0 {
-		return m.Stack[n-1].Page(m, w)
-	}
-	p := StepPage(m, w)
-	if len(p.Rows) > 0 {
-		p.Rows = append(p.Rows, whyRow(func(m *desk.Model) []desk.Row { return StepPage(m, m.ListWidth()).Rows }))
-	}
-	return p
-}
-
-func StepPage(m *desk.Model, w int) desk.Page {
-	switch m.Step {
-	case desk.Wires:
-		return wires.WiresPage(m, w)
-	case desk.Layers:
-		return layers.LayersPage(m, w)
-	case desk.Fill:
-		return layers.FillPage(m, w)
-	case desk.Sheath:
-		return sheath.SheathPage(m, w)
-	}
-	return board.BuildPage(m, w)
 }

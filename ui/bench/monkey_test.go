@@ -101,7 +101,7 @@ func AsksToSave(m *desk.Model, k string) bool {
 	if m.Entry != nil {
 		return k == "enter" && strings.HasPrefix(m.Entry.Label, "save")
 	}
-	p := bench.Page(m, m.ListWidth())
+	p := m.Page(m.ListWidth())
 	if len(p.Rows) == 0 {
 		return k == "s"
 	}

@@ -8,7 +8,6 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/ui/bench/board"
-	"contralay/ui/bench/desk"
 )
 
 // P at the step Build writes the sheet of what is on the bench, whole, and says whether it
@@ -32,7 +31,7 @@ func TestPrint(t *testing.T) {
 	if n != 0 {
 		t.Fatal("printed at the first step")
 	}
-	m.Step = desk.Build
+	m.Step = board.Step
 	press(m, "p")
 	if n != 1 || path != "loom.toml" || unsaved || !strings.Contains(m.Says, "loom-sheet/x.html") {
 		t.Errorf("%d, %q, unsaved %v: %s", n, path, unsaved, m.Says)

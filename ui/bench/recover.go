@@ -12,7 +12,7 @@ import (
 // leftScreen offers unsaved work: to take up, to leave for later, or to throw
 // away. Taking it up is a change like any other and can be undone.
 func leftScreen(left []desk.Left) desk.Screen {
-	return desk.Screen{Name: "unsaved work", Safe: true, Page: func(m *desk.Model, w int) desk.Page {
+	return desk.Screen{Kind: leftKind, Page: func(m *desk.Model, w int) desk.Page {
 		l := left[0]
 		what := m.Path
 		if what == "" {

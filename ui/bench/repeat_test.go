@@ -15,7 +15,7 @@ import (
 // rowWith is where a row stands whose text has these words.
 func rowWith(t *testing.T, m *desk.Model, words string) int {
 	t.Helper()
-	p := bench.Page(m, m.ListWidth())
+	p := m.Page(m.ListWidth())
 	at := slices.IndexFunc(p.Rows, func(r desk.Row) bool { return strings.Contains(r.Line(), words) })
 	if at < 0 {
 		t.Fatalf("no row with %q on %s:\n%s", words, m.Top(), bench.View(m))
@@ -28,7 +28,7 @@ func to(t *testing.T, m *desk.Model, words string) int {
 	t.Helper()
 	n := 0
 	for want := rowWith(t, m, words); ; n++ {
-		switch at := m.At(bench.Page(m, m.ListWidth())); {
+		switch at := m.At(m.Page(m.ListWidth())); {
 		case at < want:
 			press(m, "down")
 		case at > want:
@@ -155,7 +155,7 @@ func TestListsBeginWithWhatIsUsed(t *testing.T) {
 	press(m, "enter")
 	to(t, m, "size ")
 	press(m, "enter")
-	p := bench.Page(m, m.ListWidth())
+	p := m.Page(m.ListWidth())
 	used := map[string]int{}
 	for _, w := range m.H.Wires {
 		used[w.Size]++
@@ -180,7 +180,7 @@ func TestNumbersStep(t *testing.T) {
 		"feed": {"@protection", "enter", "enter"}, "layer": {"right", "down", "enter"}, "sheath": {"right", "right", "right"}} {
 		m := openAt(t, map[bool]string{true: "feeds.toml", false: "example.toml"}[name == "feed" || name == "duty"], "wires")
 		goTo(t, m, keys...)
-		for at, r := range bench.Page(m, m.ListWidth()).Rows {
+		for at, r := range m.Page(m.ListWidth()).Rows {
 			if r.Field == nil || !r.Field.Number || r.Key == "more" {
 				continue
 			}
@@ -194,7 +194,7 @@ func TestNumbersStep(t *testing.T) {
 			if m.Trouble {
 				t.Errorf("%s: %q: %s", name, r.Line(), m.Says)
 			}
-			up := bench.Page(m, m.ListWidth()).Rows[at].Line()
+			up := m.Page(m.ListWidth()).Rows[at].Line()
 			if up == r.Line() {
 				t.Errorf("%s: + leaves %q (%s)", name, r.Line(), m.Says)
 			}

@@ -57,7 +57,7 @@ func TestHoldIsSigned(t *testing.T) {
 	if !strings.Contains(bench.View(m), "signed by 14") {
 		t.Errorf("a look back:\n%s", bench.View(m))
 	}
-	p := bench.Page(m, m.ListWidth())
+	p := m.Page(m.ListWidth())
 	p.Rows[slices.IndexFunc(p.Rows, func(r desk.Row) bool { return r.Key == "not done" })].Enter(m)
 	if b := board.Build(m); len(b.Signed) != 0 || slices.Contains(b.Done, run.HoldBare) {
 		t.Errorf("%+v", b)
@@ -155,7 +155,7 @@ func TestReadingsAreSure(t *testing.T) {
 	// On a screen of 40 x 12 everything can be read by the arrows.
 	m.W, m.Height = 40, 12
 	board.RunBack(m)
-	p := bench.Page(m, m.ListWidth())
+	p := m.Page(m.ListWidth())
 	text := ""
 	for _, r := range p.Rows {
 		text += r.Line() + " "
@@ -169,7 +169,7 @@ func TestReadingsAreSure(t *testing.T) {
 	h := m.H
 	press(m, "esc")
 	press(m, "1")
-	if m.Step != desk.Build || m.Entry != nil && m.Entry.Number || m.H != h {
+	if m.Step != board.Step || m.Entry != nil && m.Entry.Number || m.H != h {
 		t.Errorf("after Esc: step %v, entry %+v", m.Step, m.Entry)
 	}
 }

@@ -1,12 +1,12 @@
 package bench
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
 	"contralay/calc/sheet"
 	"contralay/model/unit"
-	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
@@ -22,12 +22,11 @@ func View(m *desk.Model) string {
 }
 
 func Frame(m *desk.Model) []string {
-	wide := len(m.Stack) > 0 && m.WideTop()
-	l := desk.Arrange(m.W, m.Height, wide)
+	l := desk.Arrange(m.W, m.Height, m.Here().Wide)
 	if l.Tiny {
 		return TinyFrame(m)
 	}
-	p := Page(m, l.List)
+	p := m.Page(l.List)
 	at := m.At(p)
 	var r *desk.Row
 	if len(p.Rows) > 0 {
@@ -135,22 +134,16 @@ func Head(m *desk.Model) string {
 
 // Rail is the five steps, the one in hand in capitals between signs.
 func Rail(m *desk.Model) string {
-	if len(m.Stack) > 0 {
-		if top := m.Top(); m.WideTop() {
-			esc := "Esc goes back"
-			if top == "branches" {
-				esc = "Enter opens one, Esc opens the menu"
-			}
-			return Paint(m, styleRail, "> "+strings.ToUpper(top)+" <") + "   " + esc
-		}
+	if here := m.Here(); len(m.Stack) > 0 && here.Wide {
+		return Paint(m, styleRail, "> "+strings.ToUpper(m.Title())+" <") + "   " + cmp.Or(here.Rail, "Esc goes back")
 	}
 	var parts []string
-	for s := range desk.Steps {
-		if s == m.Step {
-			parts = append(parts, Paint(m, styleRail, "> "+strings.ToUpper(desk.StepNames[s])+" <"))
+	for _, s := range m.Tables.Steps {
+		if s.Kind == m.Step {
+			parts = append(parts, Paint(m, styleRail, "> "+strings.ToUpper(s.Title)+" <"))
 			continue
 		}
-		parts = append(parts, desk.StepNames[s])
+		parts = append(parts, s.Title)
 	}
 	gap := "   "
 	if m.W < 60 {
@@ -158,7 +151,7 @@ func Rail(m *desk.Model) string {
 	}
 	t := strings.Join(parts, gap)
 	if len(m.Stack) > 0 {
-		t += "   (" + m.Top() + ", Esc goes back)"
+		t += "   (" + m.Title() + ", Esc goes back)"
 	}
 	return t
 }
@@ -168,7 +161,7 @@ func List(m *desk.Model, p desk.Page, at, w, h int) []string {
 	var out []string
 	put := func(s string) { out = append(out, draw.Fit(Plain(m, s), w, m.Cfg.ASCII)) }
 	said := p.Lines
-	if m.Greet && m.Top() != "run" {
+	if m.Greet && !m.Here().Unasked {
 		said = append(guide.Welcome(), said...)
 	}
 	for _, t := range said {
@@ -264,9 +257,10 @@ func InHand(m *desk.Model, r *desk.Row) string {
 // Figures is the strip of the numbers worked on.
 func Figures(m *desk.Model, l desk.Layout) string {
 	_, b, ok := m.B()
-	if m.Top() == "run" && !board.LayingNow(m) {
-		return Paint(m, styleRail, fmt.Sprintf("%d of %d steps done", board.StepsDone(board.RunSteps(m), board.Build(m)),
-			len(board.RunSteps(m))))
+	if strip := m.Here().Strip; strip != nil {
+		if text, is := strip(m); is {
+			return Paint(m, styleRail, text)
+		}
 	}
 	if !ok || b.OverMM <= 0 {
 		return "OVER -"
@@ -346,7 +340,7 @@ func Answer(m *desk.Model, l desk.Layout) string {
 	if t == "" && m.NoJournal != "" {
 		t = "a crash would lose unsaved work, there is no journal: " + m.NoJournal
 	}
-	if t == "" && l.Pic == 0 && !m.WideTop() {
+	if t == "" && l.Pic == 0 && !m.Here().Wide {
 		t = fmt.Sprintf("no section: it needs %d x %d", desk.RoomyW, desk.RoomyH)
 	}
 	if m.Trouble {

@@ -12,7 +12,7 @@ import (
 
 // AskWhy opens the explanation of the figures that can be asked about.
 func AskWhy(m *desk.Model) {
-	p := Page(m, m.ListWidth())
+	p := m.Page(m.ListWidth())
 	var r *desk.Row
 	if len(p.Rows) > 0 {
 		r = &p.Rows[m.At(p)]
@@ -32,20 +32,18 @@ func AskWhy(m *desk.Model) {
 }
 
 // whyRow stands at the end of each step, so that no letter is needed to ask.
-func whyRow(all func(m *desk.Model) []desk.Row) desk.Row {
-	return desk.Row{Key: "why", Text: "how the figures here were made", Detail: "Enter lists them; W asks about the row in hand",
-		Enter: func(m *desk.Model) {
-			var have []desk.Reason
-			for _, r := range all(m) {
-				have = append(have, r.Reasons()...)
-			}
-			m.Open(figuresScreen(have))
-		}}
-}
+var whyRow = desk.Row{Key: "why", Text: "how the figures here were made", Detail: "Enter lists them; W asks about the row in hand",
+	Enter: func(m *desk.Model) {
+		var have []desk.Reason
+		for _, r := range m.Page(m.ListWidth()).Rows {
+			have = append(have, r.Reasons()...)
+		}
+		m.Open(figuresScreen(have))
+	}}
 
 // figuresScreen lists figures with their values.
 func figuresScreen(all []desk.Reason) desk.Screen {
-	return desk.Screen{Name: "figures", Page: func(m *desk.Model, w int) desk.Page {
+	return desk.Screen{Kind: figuresKind, Page: func(m *desk.Model, w int) desk.Page {
 		p := desk.Page{Lines: []string{"Enter says how a figure was made."}, Empty: "no figure here yet"}
 		for _, re := range append(all, m.StripReasons()...) {
 			if !re.Known(m) {
@@ -70,7 +68,7 @@ func whyScreen(all []desk.Reason, at int) desk.Screen {
 	var lastAt int
 	var why whyquery.Why
 	var ok bool
-	return desk.Screen{Name: "why", Safe: true, Page: func(m *desk.Model, w int) desk.Page {
+	return desk.Screen{Kind: whyKind, Page: func(m *desk.Model, w int) desk.Page {
 		if last != m.Sheet || lastAt != at { // made once: a frame must not wait for it
 			why, ok = all[at].Explain(m)
 			last, lastAt = m.Sheet, at

@@ -1,7 +1,6 @@
 package bench_test
 
 import (
-	"fmt"
 	"regexp"
 	"strings"
 	"testing"
@@ -90,11 +89,11 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 						given[unit.Fixed(v, 0)], given[unit.Fixed(v, 1)], given[unit.Fixed(v, 2)] = true, true, true
 					}
 				}
-				p := bench.Page(m, m.ListWidth())
+				p := m.Page(m.ListWidth())
 				for at := range p.Rows {
 					m.Cursor[m.CursorKey()] = at
 					delete(m.On, m.CursorKey())
-					q := bench.Page(m, m.ListWidth())
+					q := m.Page(m.ListWidth())
 					if at >= len(q.Rows) {
 						continue
 					}
@@ -170,7 +169,7 @@ func numbersGiven(m *desk.Model) []string {
 func TestWhyFromEveryRow(t *testing.T) {
 	for _, screen := range []string{"wires", "layers", "fill", "sheath", "build", "wire", "layer", "branches"} {
 		m := openAt(t, "example.toml", screen)
-		for at := range bench.Page(m, m.ListWidth()).Rows {
+		for at := range m.Page(m.ListWidth()).Rows {
 			m.Cursor[m.CursorKey()] = at
 			delete(m.On, m.CursorKey())
 			before := bench.View(m)
@@ -203,7 +202,7 @@ func TestWhyGoesDownToWhatIsGiven(t *testing.T) {
 		if depth > 40 {
 			t.Fatal("it goes round in circles")
 		}
-		p := bench.Page(m, m.ListWidth())
+		p := m.Page(m.ListWidth())
 		next := -1
 		for k, r := range p.Rows {
 			if r.Detail == "Enter: how that was made" {
@@ -219,7 +218,7 @@ func TestWhyGoesDownToWhatIsGiven(t *testing.T) {
 		}
 		press(m, "enter")
 	}
-	if fmt.Sprint(m.Top()) != "why" || len(m.Stack) < 2 {
+	if m.Top() != "why" || len(m.Stack) < 2 {
 		t.Errorf("it went nowhere: %s", m.Top())
 	}
 }

@@ -13,9 +13,12 @@ import (
 	"contralay/ui/paper"
 )
 
+// Step is the last step of a branch.
+const Step desk.Kind = "build"
+
 // BuildPage is the page to read before the build: what stops, what is unmeasured
 // or from memory, then the lay card and the cut list, and saving.
-func BuildPage(m *desk.Model, w int) desk.Page {
+func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 	mb, b, ok := m.B()
 	if !ok {
 		return desk.Page{Empty: "no branch yet"}

@@ -21,7 +21,7 @@ func LearnedRow(m *desk.Model) (desk.Row, bool) {
 	}
 	return desk.Row{Key: "learned", Text: fmt.Sprintf("measured and learned: %s", words.Plural(n, "figure", "figures")),
 		Detail: "Enter: what was measured beside what was predicted, and what the shop corrects by",
-		Enter:  func(m *desk.Model) { m.Open(LearnedScreen()) }}, true
+		Enter:  func(m *desk.Model) { m.Show(LearnedKind, "") }}, true
 }
 
 func FileName(m *desk.Model) string {
@@ -31,60 +31,62 @@ func FileName(m *desk.Model) string {
 	return m.Path
 }
 
-func LearnedScreen() desk.Screen {
-	return desk.Screen{Name: "learned", Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Measured beside predicted, of this harness alone: contralay learn FILE... takes many. Few " +
-			"readings, many groups and one reel behind them all teach less than they seem to."},
-			Empty: "nothing is measured yet; Esc goes back"}
-		for _, l := range Lessons(m) {
-			var text []string
-			for _, t := range paper.Lesson(l) {
-				text = append(text, words.Wrap(t, max(20, w-3))...)
-			}
-			r := desk.Row{Key: l.Group, Text: text[0], Detail: "too few to correct by",
-				Enter: func(m *desk.Model) { m.Tell("+ accepts it for every harness of this shop, . withdraws it") }}
-			if l.Enough && m.Cfg.Learn != nil {
-				r.Detail = "+ corrects every harness of this shop by it, . takes that back; the history stays"
-				r.Step = func(m *desk.Model, by int) {
-					if by < 0 {
-						m.Tell("+ accepts it")
-						return
-					}
-					if len(l.Outliers) > 0 {
-						m.Refuse("an odd one out, " + l.Outliers[0].Of + ": contralay learn leaves it out, or takes it, by name")
-						return
-					}
-					c, ok := paper.Accepted(l, Today(m), FileName(m))
-					if !ok {
-						m.Refuse("too few readings: nothing is corrected")
-						return
-					}
-					GoBy(m, c, "corrected by "+l.Group)
+// LearnedKind is the screen of what was measured.
+const LearnedKind desk.Kind = "learned"
+
+// LearnedPage lists what was measured beside what was predicted, and what the shop corrects by.
+func LearnedPage(m *desk.Model, w int, _ string) desk.Page {
+	p := desk.Page{Lines: []string{"Measured beside predicted, of this harness alone: contralay learn FILE... takes many. Few " +
+		"readings, many groups and one reel behind them all teach less than they seem to."},
+		Empty: "nothing is measured yet; Esc goes back"}
+	for _, l := range Lessons(m) {
+		var text []string
+		for _, t := range paper.Lesson(l) {
+			text = append(text, words.Wrap(t, max(20, w-3))...)
+		}
+		r := desk.Row{Key: l.Group, Text: text[0], Detail: "too few to correct by",
+			Enter: func(m *desk.Model) { m.Tell("+ accepts it for every harness of this shop, . withdraws it") }}
+		if l.Enough && m.Cfg.Learn != nil {
+			r.Detail = "+ corrects every harness of this shop by it, . takes that back; the history stays"
+			r.Step = func(m *desk.Model, by int) {
+				if by < 0 {
+					m.Tell("+ accepts it")
+					return
 				}
-			}
-			Withdraws(m, &r, l.Group)
-			p.Rows = append(p.Rows, r)
-			for _, t := range text[1:] {
-				p.Rows = append(p.Rows, desk.Row{Text: t, Detail: t})
-			}
-		}
-		seen := map[string]bool{}
-		for _, c := range m.Cfg.Cat.Corrections {
-			if seen[c.Of] {
-				continue
-			}
-			seen[c.Of] = true
-			text := paper.InUse(m.Cfg.Cat, c.Of)
-			lines := words.Wrap(text, max(20, w-3))
-			r := desk.Row{Key: "in use " + c.Of, Text: lines[0], Detail: text}
-			Withdraws(m, &r, c.Of)
-			p.Rows = append(p.Rows, r)
-			for _, t := range lines[1:] {
-				p.Rows = append(p.Rows, desk.Row{Text: "  " + t, Detail: text})
+				if len(l.Outliers) > 0 {
+					m.Refuse("an odd one out, " + l.Outliers[0].Of + ": contralay learn leaves it out, or takes it, by name")
+					return
+				}
+				c, ok := paper.Accepted(l, Today(m), FileName(m))
+				if !ok {
+					m.Refuse("too few readings: nothing is corrected")
+					return
+				}
+				GoBy(m, c, "corrected by "+l.Group)
 			}
 		}
-		return p
-	}}
+		Withdraws(m, &r, l.Group)
+		p.Rows = append(p.Rows, r)
+		for _, t := range text[1:] {
+			p.Rows = append(p.Rows, desk.Row{Text: t, Detail: t})
+		}
+	}
+	seen := map[string]bool{}
+	for _, c := range m.Cfg.Cat.Corrections {
+		if seen[c.Of] {
+			continue
+		}
+		seen[c.Of] = true
+		text := paper.InUse(m.Cfg.Cat, c.Of)
+		lines := words.Wrap(text, max(20, w-3))
+		r := desk.Row{Key: "in use " + c.Of, Text: lines[0], Detail: text}
+		Withdraws(m, &r, c.Of)
+		p.Rows = append(p.Rows, r)
+		for _, t := range lines[1:] {
+			p.Rows = append(p.Rows, desk.Row{Text: "  " + t, Detail: text})
+		}
+	}
+	return p
 }
 
 // Lessons are those of this harness.

@@ -133,8 +133,8 @@ func StartRun(m *desk.Model, serial string) {
 	}
 	m.Run.At = FirstOpen(m)
 	Face(m)
-	m.Step = desk.Build // whoever leaves the run stands where no digit changes a wire
-	m.Open(runScreen())
+	m.Step = Step // whoever leaves the run stands where no digit changes a wire
+	m.Show(RunKind, "")
 }
 
 // FirstOpen is the first step that is not done; as many as there are where all are.
@@ -148,9 +148,8 @@ func FirstOpen(m *desk.Model) int {
 	return k
 }
 
-func runScreen() desk.Screen {
-	return desk.Screen{Name: "run", Safe: true, Page: func(m *desk.Model, w int) desk.Page { return RunPage(m, w) }}
-}
+// RunKind is the screen of a bench run.
+const RunKind desk.Kind = "run"
 
 // RunBack goes a step back; nothing is undone by that.
 func RunBack(m *desk.Model) {
@@ -199,6 +198,14 @@ func LayingNow(m *desk.Model) bool {
 	return m.Run.At < len(steps) && (steps[m.Run.At].Kind == run.LayStep || steps[m.Run.At].Put.What == sheet.PartSheath)
 }
 
+// Strip is how far the run is, but where a branch is laid or shrunk, whose figures stand there.
+func Strip(m *desk.Model) (string, bool) {
+	if LayingNow(m) {
+		return "", false
+	}
+	return fmt.Sprintf("%d of %d steps done", StepsDone(RunSteps(m), Build(m)), len(RunSteps(m))), true
+}
+
 // Face turns the bench to the branch of the step in hand.
 func Face(m *desk.Model) {
 	steps := RunSteps(m)
@@ -210,7 +217,7 @@ func Face(m *desk.Model) {
 }
 
 // RunPage is one instruction.
-func RunPage(m *desk.Model, w int) desk.Page {
+func RunPage(m *desk.Model, w int, _ string) desk.Page {
 	steps := RunSteps(m)
 	if m.H.BuildOf(m.Run.Serial) < 0 {
 		return desk.Page{Empty: "serial " + m.Run.Serial + " is gone; Esc goes back"}
@@ -309,7 +316,7 @@ func RunRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	case s.Kind == run.ShrinkStep && s.Put.What == sheet.PartSheath:
 		out = append(out, ShrunkRow(m, s, b))
 	default:
-		out = append(out, desk.Row{Key: "done", Text: "done, next", Detail: "Enter: it is done",
+		out = append(out, desk.Row{Key: "done", Does: "done", Text: "done, next", Detail: "Enter: it is done",
 			Enter: func(m *desk.Model) { Tick(m, nil) }})
 	}
 	if s.Kind == run.LayStep {
@@ -405,7 +412,7 @@ func ReadRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	if r := b.ReadingOf(s.Of, s.Layer); r != nil && len(r.OverMM) > 0 {
 		text = fmt.Sprintf("done, next; digits: another reading, %d so far", len(r.OverMM))
 	}
-	return desk.Row{Key: "done", Text: text, Detail: "turn the bundle between readings; measuring can be left out",
+	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "turn the bundle between readings; measuring can be left out",
 		Enter: func(m *desk.Model) {
 			if e, ok := Explained(m, s, Build(m).ReadingOf(s.Of, s.Layer)); ok && (e.Told == run.TooThick || e.Told == run.TooThin) &&
 				!s.In(Build(m).Done) && !Again(m, s.Key+" as it is") {
@@ -501,7 +508,8 @@ func ShrunkRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 			text = fmt.Sprintf("done, next; measured %s %s", m.Sys.Fine(r.OverMM), m.Sys.Name())
 		}
 	}
-	return desk.Row{Key: "done", Text: text, Detail: "measured cold; it can be left out", Enter: func(m *desk.Model) { Tick(m, nil) },
+	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "measured cold; it can be left out",
+		Enter: func(m *desk.Model) { Tick(m, nil) },
 		Field: &desk.Field{Label: "over the sheath of " + s.Of, Unit: m.Sys.Name(), Number: true,
 			Set: func(m *desk.Model, text string) error {
 				v, err := m.PartSize(text, desk.MostPart)

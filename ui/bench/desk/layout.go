@@ -57,14 +57,4 @@ func Arrange(w, h int, wide bool) Layout {
 }
 
 // ListWidth is the width rows are made for.
-func (m *Model) ListWidth() int { return Arrange(m.W, m.Height, len(m.Stack) > 0 && m.WideTop()).List }
-
-// WideTop reports whether the screen in front takes the whole width.
-func (m *Model) WideTop() bool {
-	switch m.Top() {
-	case "branches", "menu", "help", "quit", "compare", "unsaved work", "file changed", "why", "figures", "worst first", "sizes", "feeds",
-		"feed", "split", "ends", "end", "splices", "splice", "lists", "threading", "run", "learned", "import", "told":
-		return true
-	}
-	return false
-}
+func (m *Model) ListWidth() int { return Arrange(m.W, m.Height, m.Here().Wide).List }

@@ -35,7 +35,7 @@ func (m *Model) SaveThen(then func(m *Model)) {
 		return
 	}
 	if m.Cfg.Changed != nil && m.Cfg.Changed(m.Path) {
-		if m.Top() == "file changed" {
+		if m.Top() == KindFileChanged {
 			m.Tell("choose with the arrows, Enter takes the row")
 			return
 		}

@@ -49,35 +49,21 @@ type Config struct {
 	Left      []Left                                                          // unsaved work of benches that are gone, newest first
 }
 
-// Step is one of the five steps of a branch.
-type Step int
-
-// The steps, left to right.
-const (
-	Wires Step = iota
-	Layers
-	Fill
-	Sheath
-	Build
-	Steps
-)
-
-var StepNames = [Steps]string{"Wires", "Layers", "Fill", "Sheath", "Build"}
-
 // Model is the whole bench. It is changed by Update alone.
 type Model struct {
-	Cfg   Config
-	H     *model.Harness
-	Saved *model.Harness
-	Kept  *model.Harness // what the journal has
-	Sheet *sheet.Sheet
-	Path  string
-	Sys   unit.System
+	Cfg    Config
+	Tables Tables
+	H      *model.Harness
+	Saved  *model.Harness
+	Kept   *model.Harness // what the journal has
+	Sheet  *sheet.Sheet
+	Path   string
+	Sys    unit.System
 
 	Undo, Redo []*model.Harness
 
 	Branch int
-	Step   Step
+	Step   Kind
 	Stack  []Screen // screens opened over the step; the last is on top
 	Cursor map[string]int
 	On     map[string]string // key of the row the cursor was put on
@@ -120,15 +106,6 @@ type Model struct {
 	Units     map[string][]planning.UnitOffer // by plan key: what could be made up, worked out beside the Fill step
 
 	W, Height int
-}
-
-// Screen is something opened over a step.
-type Screen struct {
-	Name string // for the cursor and the key table
-	Page func(m *Model, w int) Page
-	Safe bool   // a question: it always opens on its first row, which harms nothing
-	Of   string // the thing it is about
-	Pick bool   // only chosen from or read: Backspace goes back
 }
 
 // FirstBranch is the one with most to lay.
@@ -178,7 +155,7 @@ func (m *Model) Plan() tea.Cmd {
 	if len(m.Pending) > 0 {
 		return nil
 	}
-	if cmd := m.advise(); cmd != nil {
+	if cmd := m.beside(); cmd != nil {
 		return cmd
 	}
 	order := []int{m.Branch}
@@ -203,15 +180,23 @@ func (m *Model) Plan() tea.Cmd {
 		s := m.Sheet
 		return func() tea.Msg { return Proposed{key, planning.Propose(s, i)} }
 	}
-	return m.planUnits()
+	if begin := m.StepHere().Beside; begin != nil {
+		return begin(m)
+	}
+	return nil
 }
 
-// advise asks for the size that does for the wire whose page is in front: it takes a
-// build for each size it tries, which is more than a key may.
-func (m *Model) advise() tea.Cmd {
-	if m.Top() != "wire" {
-		return nil
+// beside begins what the screen in front wants worked out.
+func (m *Model) beside() tea.Cmd {
+	if begin := m.Here().Beside; begin != nil && len(m.Stack) > 0 {
+		return begin(m)
 	}
+	return nil
+}
+
+// Advise asks for the size that does for the wire whose page is in front: it takes a
+// build for each size it tries, which is more than a key may.
+func Advise(m *Model) tea.Cmd {
 	id := m.Stack[len(m.Stack)-1].Of
 	k, ok := m.Sheet.X.Wire[id]
 	if !ok || !wires.Carries(m.Sheet, k) || m.Advice.Sheet == m.Sheet && m.Advice.Id == id {
@@ -225,10 +210,10 @@ func (m *Model) advise() tea.Cmd {
 	}
 }
 
-// planUnits asks, at the Fill step, which loose wires could be made up.
-func (m *Model) planUnits() tea.Cmd {
+// PlanUnits asks, at the Fill step, which loose wires could be made up.
+func PlanUnits(m *Model) tea.Cmd {
 	_, b, ok := m.B()
-	if m.Step != Fill || !ok || b.Make != model.MakeLaid || len(b.Layers) == 0 {
+	if !ok || b.Make != model.MakeLaid || len(b.Layers) == 0 {
 		return nil
 	}
 	key := bundle.PlanKey(m.Sheet, m.Branch)
@@ -293,23 +278,16 @@ func (m *Model) Tell(says string) { m.Says, m.Trouble = says, false }
 
 func (m *Model) Refuse(says string) { m.Says, m.Trouble = says, true }
 
-// Top is the name of what is in front.
-func (m *Model) Top() string {
-	if n := len(m.Stack); n > 0 {
-		return m.Stack[n-1].Name
-	}
-	return StepNames[m.Step]
-}
-
 // CursorKey keeps a cursor for each screen of each branch.
 func (m *Model) CursorKey() string {
+	top := string(m.Top())
 	if n := len(m.Stack); n > 0 && m.Stack[n-1].Of != "" {
-		return m.Top() + "\x00\x00" + m.Stack[n-1].Of
+		return top + "\x00\x00" + m.Stack[n-1].Of
 	}
 	if m.Branch < len(m.H.Branches) {
-		return m.Top() + "\x00" + m.H.Branches[m.Branch].ID
+		return top + "\x00" + m.H.Branches[m.Branch].ID
 	}
-	return m.Top()
+	return top
 }
 
 // At is the row in hand, kept within the page. Where rows came or went above it,
@@ -326,20 +304,6 @@ func (m *Model) At(p Page) int {
 		}
 	}
 	return at
-}
-
-func (m *Model) Open(s Screen) {
-	m.Stack = append(m.Stack, s)
-	if s.Safe {
-		delete(m.Cursor, m.CursorKey())
-		delete(m.On, m.CursorKey())
-	}
-}
-
-func (m *Model) Back() {
-	if n := len(m.Stack); n > 0 {
-		m.Stack = m.Stack[:n-1]
-	}
 }
 
 // B is the branch in hand; ok is false in a harness without branches.

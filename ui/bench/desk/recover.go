@@ -40,7 +40,7 @@ func (m *Model) keeping() (wait func()) {
 // changedScreen stands before a save over a file that somebody else has written
 // since it was read. The key that saves never writes over it.
 func changedScreen(path string, then func(m *Model)) Screen {
-	return Screen{Name: "file changed", Safe: true, Page: func(m *Model, w int) Page {
+	return Screen{Kind: KindFileChanged, Page: func(m *Model, w int) Page {
 		return Page{Lines: []string{fmt.Sprintf("%s was written or taken away by somebody else since it was opened.", path)}, Rows: []Row{
 			{Key: "work", Text: "keep working", Enter: func(m *Model) { m.Back(); m.Tell("not saved yet") }},
 			{Key: "name", Text: "save under another name", Enter: func(m *Model) { m.Back(); m.OpenField(m.NameField(), "") }},

@@ -43,7 +43,7 @@ func AsideRows(m *desk.Model) []desk.Row {
 		Field:  &desk.Field{Label: "set aside as", Value: name, Set: func(m *desk.Model, text string) error { return SetAside(m, text) }}})
 	if len(mb.Asides) > 0 {
 		out = append(out, desk.Row{Key: "compare", Text: "compare side by side", Detail: "this lay-up and those set aside",
-			Enter: func(m *desk.Model) { m.Open(compareScreen()) }})
+			Enter: func(m *desk.Model) { m.Show(CompareKind, "") }})
 	}
 	return out
 }
@@ -104,36 +104,37 @@ func TakeUp(m *desk.Model, k int) {
 	m.Change(h, says)
 }
 
-// compareScreen sets the lay-up in hand and those set aside side by side.
-func compareScreen() desk.Screen {
-	return desk.Screen{Name: "compare", Page: func(m *desk.Model, w int) desk.Page {
-		mb, _, _ := m.B()
-		all := []*desk.Model{m}
-		names := []string{"now"}
-		for k, a := range mb.Asides {
-			all = append(all, m.Try(fmt.Sprintf("aside %d %s", k, a.Name), func() *model.Harness { h, _ := TakenUp(m, k); return h }))
-			names = append(names, a.Name)
+// CompareKind is the screen of lay-ups side by side.
+const CompareKind desk.Kind = "compare"
+
+// ComparePage sets the lay-up in hand and those set aside side by side.
+func ComparePage(m *desk.Model, _ int, _ string) desk.Page {
+	mb, _, _ := m.B()
+	all := []*desk.Model{m}
+	names := []string{"now"}
+	for k, a := range mb.Asides {
+		all = append(all, m.Try(fmt.Sprintf("aside %d %s", k, a.Name), func() *model.Harness { h, _ := TakenUp(m, k); return h }))
+		names = append(names, a.Name)
+	}
+	p := desk.Page{Lines: []string{"Lay-ups of " + mb.ID + " side by side; Enter takes the row's up."},
+		Cols: fmt.Sprintf("%-14s %-20s %7s %7s %8s %6s %6s %6s  %s", "", "lay-up", "over", "mass g", "wire m", "spare", "filler",
+			"buried", "sheath")}
+	for k, t := range all {
+		_, b, _ := t.B()
+		y := t.Tally()
+		r := desk.Row{Key: names[k], Text: fmt.Sprintf("%s %s %7s %7s %8.1f %6d %6d %6d  %s", draw.Fit(names[k], 14, m.Cfg.ASCII),
+			draw.Fit(m.Aloud(b.Layers), 20, m.Cfg.ASCII),
+			m.Sys.Diameter(y.Over), grams0(y), float64(y.Wire)/1000, y.Spares, y.Fillers, y.Buried, sheathText(t)),
+			Detail: "as it is laid now", Why: desk.Figs(mb.ID, 0, "", "branch.over", "branch.mass", "branch.wire")}
+		if k > 0 {
+			r.Detail = m.Differs(all[0].Tally(), y)
+			r.Enter = func(m *desk.Model) { m.Back(); TakeUp(m, k-1) }
+			r.Show = func(m *desk.Model) *desk.Model { return t }
+			r.Why = desk.InTrial(r.Show, r.Why)
 		}
-		p := desk.Page{Lines: []string{"Lay-ups of " + mb.ID + " side by side; Enter takes the row's up."},
-			Cols: fmt.Sprintf("%-14s %-20s %7s %7s %8s %6s %6s %6s  %s", "", "lay-up", "over", "mass g", "wire m", "spare", "filler",
-				"buried", "sheath")}
-		for k, t := range all {
-			_, b, _ := t.B()
-			y := t.Tally()
-			r := desk.Row{Key: names[k], Text: fmt.Sprintf("%s %s %7s %7s %8.1f %6d %6d %6d  %s", draw.Fit(names[k], 14, m.Cfg.ASCII),
-				draw.Fit(m.Aloud(b.Layers), 20, m.Cfg.ASCII),
-				m.Sys.Diameter(y.Over), grams0(y), float64(y.Wire)/1000, y.Spares, y.Fillers, y.Buried, sheathText(t)),
-				Detail: "as it is laid now", Why: desk.Figs(mb.ID, 0, "", "branch.over", "branch.mass", "branch.wire")}
-			if k > 0 {
-				r.Detail = m.Differs(all[0].Tally(), y)
-				r.Enter = func(m *desk.Model) { m.Back(); TakeUp(m, k-1) }
-				r.Show = func(m *desk.Model) *desk.Model { return t }
-				r.Why = desk.InTrial(r.Show, r.Why)
-			}
-			p.Rows = append(p.Rows, r)
-		}
-		return p
-	}}
+		p.Rows = append(p.Rows, r)
+	}
+	return p
 }
 
 func grams0(t desk.Tally) string {

@@ -23,7 +23,7 @@ import (
 // FillPage lists, for each layer with room, what could fill it, best first: a
 // spare, a doubled ground or feed, the next size up, a filler in stock, or
 // nothing.
-func FillPage(m *desk.Model, w int) desk.Page {
+func FillPage(m *desk.Model, _ int, _ string) desk.Page {
 	mb, b, ok := m.B()
 	if !ok || len(b.Layers) == 0 {
 		return desk.Page{Empty: "nothing laid yet"}

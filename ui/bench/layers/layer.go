@@ -12,12 +12,16 @@ import (
 	"contralay/ui/paper"
 )
 
-// layerScreen is one layer: each member, and what can be set on the layer.
-func layerScreen(k int) desk.Screen {
-	return desk.Screen{Name: "layer", Page: func(m *desk.Model, w int) desk.Page { return LayerPage(m, k) }}
+// LayerKind is the screen of one layer.
+const LayerKind desk.Kind = "layer"
+
+// openLayer opens layer k. All layers of a branch share a cursor, so the screen is about none.
+func openLayer(m *desk.Model, k int) {
+	m.Open(desk.Screen{Kind: LayerKind, Page: func(m *desk.Model, _ int) desk.Page { return layerPage(m, k) }})
 }
 
-func LayerPage(m *desk.Model, k int) desk.Page {
+// layerPage is one layer: each member, and what can be set on the layer.
+func layerPage(m *desk.Model, k int) desk.Page {
 	mb, b, ok := m.B()
 	if !ok || k >= len(b.Layers) {
 		return desk.Page{Empty: "that layer is gone; Esc goes back"}
@@ -53,7 +57,7 @@ func LayerPage(m *desk.Model, k int) desk.Page {
 				}
 				if m.Move(id, k+by) { // the screen goes with it, so that - takes back what + did
 					m.Back()
-					m.Open(layerScreen(LayerOf(m, id)))
+					openLayer(m, LayerOf(m, id))
 					m.On[m.CursorKey()] = id
 				}
 			},

@@ -14,8 +14,14 @@ import (
 	"contralay/ui/draw"
 )
 
+// The steps of the lay-up.
+const (
+	Step     desk.Kind = "layers"
+	FillStep desk.Kind = "fill"
+)
+
 // LayersPage is the lay-up: centre and layers, then the options.
-func LayersPage(m *desk.Model, w int) desk.Page {
+func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 	mb, b, ok := m.B()
 	if !ok {
 		return desk.Page{Empty: "no branch yet"}
@@ -47,7 +53,7 @@ func LayersPage(m *desk.Model, w int) desk.Page {
 				draw.Fit(LeavesText(m, l), max(0, leave-2), m.Cfg.ASCII)+map[bool]string{true: "  "}[leave > 0], takesText(k, l),
 				m.Sys.Diameter(l.OverMM)),
 			Key: "layer " + layerWord(k), Detail: LayerDetail(m, k, l), Id: firstID(l), Mark: layerMark(m, k, l),
-			Enter: func(m *desk.Model) { m.Open(layerScreen(k)) },
+			Enter: func(m *desk.Model) { openLayer(m, k) },
 			Step:  func(m *desk.Model, by int) { m.Shift(k, by) },
 			Why:   desk.Figs(mb.ID, k, "", layerFigures...),
 		}

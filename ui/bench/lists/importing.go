@@ -57,61 +57,64 @@ func ImportRow(m *desk.Model) desk.Row {
 				next.Recipe, next.Unit = was.Recipe, was.Unit
 			}
 			m.Taking = ReadList(m, next)
-			m.Open(importScreen())
+			m.Show(ImportKind, "")
 			m.Tell("read; nothing is changed yet")
 			return nil
 		}}}
 }
 
-func importScreen() desk.Screen {
-	return desk.Screen{Name: "import", Safe: true, Page: func(m *desk.Model, w int) desk.Page {
-		in := m.Taking
-		if in == nil {
-			return desk.Page{Empty: "no list is open; Esc goes back"}
+// The screens of taking in a list.
+const (
+	ImportKind desk.Kind = "import"
+	ToldKind   desk.Kind = "told"
+)
+
+// ImportPage is the list that is open: what it makes, and what each column means.
+func ImportPage(m *desk.Model, w int, _ string) desk.Page {
+	in := m.Taking
+	if in == nil {
+		return desk.Page{Empty: "no list is open; Esc goes back"}
+	}
+	p := desk.Page{Lines: []string{fmt.Sprintf("%s: what it makes, and what each column means. Nothing changes before it is taken.",
+		filepath.Base(in.Path))}}
+	if in.Err != nil {
+		p.Lines = []string{in.Err.Error() + "."}
+		p.Rows = append(p.Rows, desk.Row{Key: "error", Text: "it makes no harness yet", Mark: "!",
+			Detail: "+ - on a column says what it means"})
+	} else {
+		p.Rows = append(p.Rows, TakeRow(m, in))
+		if len(m.H.Wires) > 0 {
+			p.Rows = append(p.Rows, AttachRow(m, in))
 		}
-		p := desk.Page{Lines: []string{fmt.Sprintf("%s: what it makes, and what each column means. Nothing changes before it is taken.",
-			filepath.Base(in.Path))}}
-		if in.Err != nil {
-			p.Lines = []string{in.Err.Error() + "."}
-			p.Rows = append(p.Rows, desk.Row{Key: "error", Text: "it makes no harness yet", Mark: "!",
-				Detail: "+ - on a column says what it means"})
-		} else {
-			p.Rows = append(p.Rows, TakeRow(m, in))
-			if len(m.H.Wires) > 0 {
-				p.Rows = append(p.Rows, AttachRow(m, in))
+	}
+	p.Rows = append(p.Rows, UnitRowOf(m, in))
+	for _, c := range in.Cols {
+		p.Rows = append(p.Rows, ColumnRow(m, in, c, w))
+	}
+	p.Rows = append(p.Rows, RecipeRow(m, in))
+	if in.Err == nil {
+		for _, t := range in.Rep.Lines() {
+			mark := ""
+			switch {
+			case strings.HasPrefix(t, "stop"):
+				mark = "!"
+			case strings.HasPrefix(t, "warn"):
+				mark = "?"
 			}
+			p.Rows = append(p.Rows, desk.Row{Key: "told " + t, Text: t, Mark: mark, Detail: t,
+				Enter: func(m *desk.Model) { m.Show(ToldKind, t) }})
 		}
-		p.Rows = append(p.Rows, UnitRowOf(m, in))
-		for _, c := range in.Cols {
-			p.Rows = append(p.Rows, ColumnRow(m, in, c, w))
-		}
-		p.Rows = append(p.Rows, RecipeRow(m, in))
-		if in.Err == nil {
-			for _, t := range in.Rep.Lines() {
-				mark := ""
-				switch {
-				case strings.HasPrefix(t, "stop"):
-					mark = "!"
-				case strings.HasPrefix(t, "warn"):
-					mark = "?"
-				}
-				p.Rows = append(p.Rows, desk.Row{Key: "told " + t, Text: t, Mark: mark, Detail: t,
-					Enter: func(m *desk.Model) { m.Open(toldScreen(t)) }})
-			}
-		}
-		return p
-	}}
+	}
+	return p
 }
 
-// toldScreen is one line of the report in full.
-func toldScreen(text string) desk.Screen {
-	return desk.Screen{Name: "told", Safe: true, Page: func(_ *desk.Model, w int) desk.Page {
-		var p desk.Page
-		for k, l := range words.Wrap(text, max(w-6, 20)) {
-			p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint(k), Text: l})
-		}
-		return p
-	}}
+// ToldPage is one line of the report in full.
+func ToldPage(_ *desk.Model, w int, text string) desk.Page {
+	var p desk.Page
+	for k, l := range words.Wrap(text, max(w-6, 20)) {
+		p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint(k), Text: l})
+	}
+	return p
 }
 
 // Unsay takes back the last thing said of a list; the harness behind it is not touched.

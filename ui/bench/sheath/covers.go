@@ -28,11 +28,11 @@ func CoverRows(m *desk.Model) []desk.Row {
 			detail = CoverSays(m, c) + "; " + detail
 		}
 		out = append(out, desk.Row{Key: fmt.Sprint("cover ", at), Text: text, Detail: detail,
-			Enter: func(m *desk.Model) { m.Open(CoverScreen(mb, at)) }, Drop: func(m *desk.Model) { DropCover(m, at) },
+			Enter: func(m *desk.Model) { openCover(m, mb, at) }, Drop: func(m *desk.Model) { DropCover(m, at) },
 			Why: desk.Figs(mb.ID, at, "", "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")})
 	}
 	return append(out, desk.Row{Key: "add cover", Text: "add      a tape, a braid, a sleeve, a second sheath",
-		Detail: "Enter lists what can lie under the sheath or over it", Enter: func(m *desk.Model) { m.Open(AddCoverScreen(mb.ID)) }})
+		Detail: "Enter lists what can lie under the sheath or over it", Enter: func(m *desk.Model) { m.Show(AddCoverKind, mb.ID) }})
 }
 
 func CoverSays(m *desk.Model, c sheet.Covered) string {
@@ -46,29 +46,33 @@ func CoverSays(m *desk.Model, c sheet.Covered) string {
 	return fmt.Sprintf("%s %s to slide, cut %s", m.Sys.Fine(v.SlideMM), m.Sys.Name(), m.Sys.Length(c.CutMM))
 }
 
-// AddCoverScreen asks what is added to a branch.
-func AddCoverScreen(branch string) desk.Screen {
-	return desk.Screen{Name: "add cover", Of: branch, Safe: true, Pick: true, Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Covers lie on one another from the inside out; each has a start and a stop."},
-			Empty: "branch " + branch + " is gone; Esc goes back"}
-		i, ok := m.Sheet.X.Branch[branch]
-		if !ok {
-			return p
-		}
-		sheathed := m.Sheet.Branches[i].Sheath.Part != ""
-		for _, kind := range model.CoverTraits {
-			if kind.Again && !sheathed {
-				continue // a second needs a first
-			}
-			p.Rows = append(p.Rows, desk.Row{Key: string(kind.Kind), Text: kind.Offer,
-				Detail: "Enter adds it; start and stop are set on its page",
-				Enter: func(m *desk.Model) {
-					m.Back()
-					AddCover(m, i, kind.Kind)
-				}})
-		}
+// The screens of covers.
+const (
+	CoverKind    desk.Kind = "cover"
+	AddCoverKind desk.Kind = "add cover"
+)
+
+// AddCoverPage asks what is added to a branch.
+func AddCoverPage(m *desk.Model, _ int, branch string) desk.Page {
+	p := desk.Page{Lines: []string{"Covers lie on one another from the inside out; each has a start and a stop."},
+		Empty: "branch " + branch + " is gone; Esc goes back"}
+	i, ok := m.Sheet.X.Branch[branch]
+	if !ok {
 		return p
-	}}
+	}
+	sheathed := m.Sheet.Branches[i].Sheath.Part != ""
+	for _, kind := range model.CoverTraits {
+		if kind.Again && !sheathed {
+			continue // a second needs a first
+		}
+		p.Rows = append(p.Rows, desk.Row{Key: string(kind.Kind), Text: kind.Offer,
+			Detail: "Enter adds it; start and stop are set on its page",
+			Enter: func(m *desk.Model) {
+				m.Back()
+				AddCover(m, i, kind.Kind)
+			}})
+	}
+	return p
 }
 
 // AddCover puts a cover on a branch: beneath its sheath, or outermost. The sheath that is
@@ -94,7 +98,7 @@ func AddCover(m *desk.Model, i int, what model.CoverKind) {
 		b.Covers = slices.Insert(b.Covers, at, n)
 	})
 	m.Change(h, "added: "+string(what))
-	m.Open(CoverScreen(&m.H.Branches[i], at))
+	openCover(m, &m.H.Branches[i], at)
 }
 
 // SizeUp is the next wider tube of a tube's kind; itself where there is none.
@@ -123,11 +127,11 @@ func DropCover(m *desk.Model, at int) {
 	}), "taken off")
 }
 
-// CoverScreen is one cover of a branch: its part, its start and stop, what it adds. A cover
+// openCover opens one cover of a branch: its part, its start and stop, what it adds. A cover
 // has no name: once the branch has more or fewer, this page cannot tell which was meant.
-func CoverScreen(b *model.Branch, at int) desk.Screen {
+func openCover(m *desk.Model, b *model.Branch, at int) {
 	branch, n, what := b.ID, len(b.Covers), b.Covers[at].What
-	return desk.Screen{Name: "cover", Of: fmt.Sprint(branch, "\x00", at, "\x00", n, what), Page: func(m *desk.Model, w int) desk.Page {
+	m.Open(desk.Screen{Kind: CoverKind, Of: fmt.Sprint(branch, "\x00", at, "\x00", n, what), Page: func(m *desk.Model, _ int) desk.Page {
 		i, ok := m.Sheet.X.Branch[branch]
 		gone := desk.Page{Empty: "this cover is gone; Esc goes back"}
 		if !ok {
@@ -138,7 +142,7 @@ func CoverScreen(b *model.Branch, at int) desk.Screen {
 			return gone
 		}
 		return CoverPage(m, i, at, m.Sheet.Branches[i].Covers[k])
-	}}
+	}})
 }
 
 func CoverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {

@@ -21,9 +21,12 @@ import (
 // listedTubes is how many tubes are shown side by side.
 const listedTubes = 3
 
+// Step is the step of what goes over a branch.
+const Step desk.Kind = "sheath"
+
 // SheathPage is three tubes with how they slide and grip, where the sheath lies,
 // the boots, and the order of threading on.
-func SheathPage(m *desk.Model, w int) desk.Page {
+func SheathPage(m *desk.Model, w int, _ string) desk.Page {
 	mb, b, ok := m.B()
 	if !ok || b.OverMM <= 0 {
 		return desk.Page{Empty: "nothing laid yet, so nothing to cover"}
@@ -319,7 +322,7 @@ func BootRow(m *desk.Model, t int) desk.Row {
 	r := desk.Row{Why: desk.Figs(term.ID, 0, "", "boot.least", "boot.most"), Text: fmt.Sprintf("boot %s  %s", term.ID, boot),
 		Detail: detail, Mark: m.MarkFor(term.ID), Step: func(m *desk.Model, by int) { StepBoot(m, t, by) }}
 	if id := term.Boot.V; id != "" {
-		r.Enter = func(m *desk.Model) { m.Open(BootScreen(id)) }
+		r.Enter = func(m *desk.Model) { m.Show(BootKind, id) }
 	}
 	return r
 }

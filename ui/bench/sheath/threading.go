@@ -17,16 +17,18 @@ import (
 
 // The order in which everything is threaded on.
 
-func threadScreen() desk.Screen {
-	return desk.Screen{Name: "threading", Pick: true, Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Threaded on in this order, before the contacts; legs that do not meet may go in any order. " +
-			"Below, end by end.", "Hold: ring out bare first; trial fit before anything shrinks for good; ring out pinned before any " +
-			"adhesive."}, Empty: "nothing to thread on; Esc goes back"}
-		p.Rows = m.Once(fmt.Sprint("threading ", w, m.Sys), func() []desk.Row {
-			return append(append(ThreadRows(m, threading.Threading(m.Sheet), w), GlueRows(m)...), EndThreadRows(m, w)...)
-		})
-		return p
-	}}
+// ThreadingKind is the screen of that order.
+const ThreadingKind desk.Kind = "threading"
+
+// ThreadingPage is everything in the order it is threaded on.
+func ThreadingPage(m *desk.Model, w int, _ string) desk.Page {
+	p := desk.Page{Lines: []string{"Threaded on in this order, before the contacts; legs that do not meet may go in any order. " +
+		"Below, end by end.", "Hold: ring out bare first; trial fit before anything shrinks for good; ring out pinned before any " +
+		"adhesive."}, Empty: "nothing to thread on; Esc goes back"}
+	p.Rows = m.Once(fmt.Sprint("threading ", w, m.Sys), func() []desk.Row {
+		return append(append(ThreadRows(m, threading.Threading(m.Sheet), w), GlueRows(m)...), EndThreadRows(m, w)...)
+	})
+	return p
 }
 
 func ThreadRows(m *desk.Model, all []threading.Threaded, w int) []desk.Row {
@@ -101,7 +103,7 @@ func ThreadRow(m *desk.Model) desk.Row {
 	}
 	return desk.Row{Key: "thread", Text: strings.TrimRight(text, " "),
 		Detail: "Enter lists it for the whole harness: what cannot go on later, in this order",
-		Enter:  func(m *desk.Model) { m.Open(threadScreen()) }}
+		Enter:  func(m *desk.Model) { m.Show(ThreadingKind, "") }}
 }
 
 // GlueRows is what is done with adhesive once all is rung out, mix by mix.

@@ -16,13 +16,15 @@ import (
 	"contralay/ui/draw"
 )
 
-// BranchesScreen is the map: the tree of branches with lengths, counts, diameters and
-// what is wrong, and what can be done to it.
-func BranchesScreen() desk.Screen {
-	return desk.Screen{Name: "branches", Page: func(m *desk.Model, w int) desk.Page { return BranchesPage(m, w) }}
-}
+// The screens of the tree of branches.
+const (
+	BranchesKind desk.Kind = "branches"
+	SplitKind    desk.Kind = "split"
+)
 
-func BranchesPage(m *desk.Model, w int) desk.Page {
+// BranchesPage is the map: the tree of branches with lengths, counts, diameters and
+// what is wrong, and what can be done to it.
+func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 	p := desk.Page{Why: desk.Figs("", 0, "", "loom.wire", "loom.mass"),
 		Lines: []string{WholeText(m)},
 		Empty: "no branch yet: terminations, wires and branches are written in the file; Esc opens the menu"}
@@ -71,7 +73,7 @@ func PlaceRow(m *desk.Model, id string, tree int, twig string) desk.Row {
 	r := desk.Row{Key: "place " + id, Text: twig + draw.Fit(id+ClockText(m, id)+"  "+PlaceName(m, id), tree, m.Cfg.ASCII),
 		Mark: m.MarkFor(id), Detail: "Enter opens it"}
 	if _, ok := m.Sheet.X.Termination[id]; ok {
-		r.Enter = func(m *desk.Model) { m.Open(endScreen(id)) }
+		r.Enter = func(m *desk.Model) { m.Show(EndKind, id) }
 		return r
 	}
 	r.Detail = "a breakout"
@@ -133,7 +135,7 @@ func BranchRow(m *desk.Model, k wires.Walk, tree int) desk.Row {
 		},
 		Step: func(m *desk.Model, by int) {
 			if by < 0 {
-				m.Open(splitScreen(id))
+				m.Show(SplitKind, id)
 				return
 			}
 			AddLeg(m, to)
@@ -169,39 +171,37 @@ func AddLeg(m *desk.Model, at string) {
 	m.On[m.CursorKey()] = "branch " + branch
 }
 
-// splitScreen asks where a branch is parted.
-func splitScreen(id string) desk.Screen {
-	return desk.Screen{Name: "split", Safe: true, Pick: true, Page: func(m *desk.Model, w int) desk.Page {
-		i, ok := m.Sheet.X.Branch[id]
-		if !ok {
-			return desk.Page{Empty: "branch " + id + " is gone; Esc goes back"}
-		}
-		b := &m.H.Branches[i]
-		p := desk.Page{Lines: []string{fmt.Sprintf("Split %s, %s %s long, at a new breakout.", id, m.Sys.Length(b.LengthMM), m.Sys.Name()),
-			"Both parts keep its lay-up; wires leave where legs hang on."}}
-		at := func(label string, v unit.Millimetre) desk.Row {
-			return desk.Row{Key: label, Text: fmt.Sprintf("%s: %s %s from %s", label, m.Sys.Length(v), m.Sys.Name(), b.From),
-				Detail: "Enter splits it there", Enter: func(m *desk.Model) { Split(m, id, v) },
-				Why: []desk.Reason{{Made: func() (why.Why, bool) {
-					return why.Stated("the middle of "+id, "half its length", float64(v), why.Length,
-						catalogue.Origin{Source: "given in the file", Standing: catalogue.House}), true
-				}}},
-				Field: &desk.Field{Label: "from " + b.From, Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
-					v, err := m.Sys.Parse(text)
-					if err != nil {
-						return err
-					}
-					if v <= 0 || v >= b.LengthMM {
-						return fmt.Errorf("%s %s is out of range: more than 0, less than %s", text, m.Sys.Name(), m.Sys.Length(b.LengthMM))
-					}
-					Split(m, id, v)
-					return nil
-				}}}
-		}
-		p.Rows = []desk.Row{at("in the middle, or type where", b.LengthMM/2),
-			{Key: "no", Text: "leave it whole", Enter: func(m *desk.Model) { m.Back() }}}
-		return p
-	}}
+// SplitPage asks where a branch is parted.
+func SplitPage(m *desk.Model, _ int, id string) desk.Page {
+	i, ok := m.Sheet.X.Branch[id]
+	if !ok {
+		return desk.Page{Empty: "branch " + id + " is gone; Esc goes back"}
+	}
+	b := &m.H.Branches[i]
+	p := desk.Page{Lines: []string{fmt.Sprintf("Split %s, %s %s long, at a new breakout.", id, m.Sys.Length(b.LengthMM), m.Sys.Name()),
+		"Both parts keep its lay-up; wires leave where legs hang on."}}
+	at := func(label string, v unit.Millimetre) desk.Row {
+		return desk.Row{Key: label, Text: fmt.Sprintf("%s: %s %s from %s", label, m.Sys.Length(v), m.Sys.Name(), b.From),
+			Detail: "Enter splits it there", Enter: func(m *desk.Model) { Split(m, id, v) },
+			Why: []desk.Reason{{Made: func() (why.Why, bool) {
+				return why.Stated("the middle of "+id, "half its length", float64(v), why.Length,
+					catalogue.Origin{Source: "given in the file", Standing: catalogue.House}), true
+			}}},
+			Field: &desk.Field{Label: "from " + b.From, Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
+				v, err := m.Sys.Parse(text)
+				if err != nil {
+					return err
+				}
+				if v <= 0 || v >= b.LengthMM {
+					return fmt.Errorf("%s %s is out of range: more than 0, less than %s", text, m.Sys.Name(), m.Sys.Length(b.LengthMM))
+				}
+				Split(m, id, v)
+				return nil
+			}}}
+	}
+	p.Rows = []desk.Row{at("in the middle, or type where", b.LengthMM/2),
+		{Key: "no", Text: "leave it whole", Enter: func(m *desk.Model) { m.Back() }}}
+	return p
 }
 
 func Split(m *desk.Model, id string, at unit.Millimetre) {
@@ -216,7 +216,7 @@ func Split(m *desk.Model, id string, at unit.Millimetre) {
 
 func ListsRow(m *desk.Model) desk.Row {
 	return desk.Row{Key: "lists", Text: "lists: wire by reel, contacts, crimps, units", Detail: "Enter shows what is taken off the shelf",
-		Enter: func(m *desk.Model) { m.Open(listsScreen()) }}
+		Enter: func(m *desk.Model) { m.Show(ListsKind, "") }}
 }
 
 // StaleRow offers to lay anew what no longer holds what runs there.

@@ -14,20 +14,20 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
-	"contralay/ui/bench/wires"
 	"contralay/ui/bench/words"
 	"contralay/ui/paper"
 )
 
-// listsScreen is what is taken off the shelf: wire by reel, contacts, crimps, units made
+// ListsKind is the screen of what is taken off the shelf.
+const ListsKind desk.Kind = "lists"
+
+// ListsPage is what is taken off the shelf: wire by reel, contacts, crimps, units made
 // first.
-func listsScreen() desk.Screen {
-	return desk.Screen{Name: "lists", Pick: true, Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Off the shelf: wire by reel and longest first, contacts to buy, how to crimp, units made first."},
-			Empty: "nothing is cut yet; Esc goes back"}
-		p.Rows = m.Once(fmt.Sprint("lists ", m.Sys), func() []desk.Row { return ListRows(m) })
-		return p
-	}}
+func ListsPage(m *desk.Model, _ int, _ string) desk.Page {
+	p := desk.Page{Lines: []string{"Off the shelf: wire by reel and longest first, contacts to buy, how to crimp, units made first."},
+		Empty: "nothing is cut yet; Esc goes back"}
+	p.Rows = m.Once(fmt.Sprint("lists ", m.Sys), func() []desk.Row { return ListRows(m) })
+	return p
 }
 
 func ListRows(m *desk.Model) []desk.Row {
@@ -177,7 +177,7 @@ func UnitRow(m *desk.Model, i int) []desk.Row {
 		w := &m.H.Wires[k]
 		out = append(out, desk.Row{Text: fmt.Sprintf("        %-5s %s  %s  cut %s", id, paper.Size(w), w.Colour.V,
 			m.Sys.Length(m.Sheet.Wires[k].Cut)), Id: id, Why: desk.Figs(id, 0, "", "wire.cut"),
-			Enter: func(m *desk.Model) { m.Open(wires.WireScreen(id)) }})
+			Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) }})
 	}
 	return out
 }
@@ -201,7 +201,7 @@ func SpareRows(m *desk.Model) []desk.Row {
 			detail = fmt.Sprintf("cap it, fold back %s %s from %s and tie it down", m.Sys.Length(c.FoldMM), m.Sys.Name(), c.Place)
 		}
 		id := w.ID
-		out = append(out, desk.Row{Text: text, Detail: detail, Id: id, Enter: func(m *desk.Model) { m.Open(wires.WireScreen(id)) }})
+		out = append(out, desk.Row{Text: text, Detail: detail, Id: id, Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) }})
 	}
 	return out
 }

@@ -24,51 +24,53 @@ func DutyRow(m *desk.Model, id string) desk.Row {
 	}
 	return desk.Row{Key: "duty", Id: id, Text: fmt.Sprintf("%-12s %s", "duty", text),
 		Detail: "Enter: a fan that starts, an injector, a coil; heat goes by the mean of the square, drop by the peak",
-		Enter:  func(m *desk.Model) { m.Open(dutyScreen(id)) }, Why: desk.Figs(id, 0, "", "wire.heats")}
+		Enter:  func(m *desk.Model) { m.Show(DutyKind, id) }, Why: desk.Figs(id, 0, "", "wire.heats")}
 }
 
-func dutyScreen(id string) desk.Screen {
-	return desk.Screen{Name: "duty", Of: id, Page: func(m *desk.Model, w int) desk.Page {
-		k, ok := m.Sheet.X.Wire[id]
-		if !ok {
-			return desk.Page{Empty: "wire " + id + " is gone; Esc goes back"}
+// DutyKind is the screen of how a load comes and goes.
+const DutyKind desk.Kind = "duty"
+
+// DutyPage is how the load of a wire comes and goes.
+func DutyPage(m *desk.Model, _ int, id string) desk.Page {
+	k, ok := m.Sheet.X.Wire[id]
+	if !ok {
+		return desk.Page{Empty: "wire " + id + " is gone; Esc goes back"}
+	}
+	hw := &m.H.Wires[k]
+	p := desk.Page{Lines: []string{"duty of wire " + id + ": " + ampsText(hw) + " A while it is on",
+		"heats as " + desk.CarriesText(m.Sheet, k) + " A; above 5 s on at a time it counts as always on"}, Why: desk.Figs(id, 0, "",
+		"wire.heats")}
+	add := func(key, label, name, value, detail string, most float64, put func(w *model.Wire, v float64), clear func(w *model.Wire)) {
+		shown := value
+		if value == "-" {
+			value = ""
 		}
-		hw := &m.H.Wires[k]
-		p := desk.Page{Lines: []string{"duty of wire " + id + ": " + ampsText(hw) + " A while it is on",
-			"heats as " + desk.CarriesText(m.Sheet, k) + " A; above 5 s on at a time it counts as always on"}, Why: desk.Figs(id, 0, "",
-			"wire.heats")}
-		add := func(key, label, name, value, detail string, most float64, put func(w *model.Wire, v float64), clear func(w *model.Wire)) {
-			shown := value
-			if value == "-" {
-				value = ""
-			}
-			p.Rows = append(p.Rows, desk.Row{Key: key, Id: id, Text: fmt.Sprintf("%-12s %s %s", label, shown, name), Detail: detail,
-				Step: func(m *desk.Model, by int) {
-					StepNumber(m, value, by, most, name, func(v float64) *model.Harness {
-						return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { put(w, v) })
+		p.Rows = append(p.Rows, desk.Row{Key: key, Id: id, Text: fmt.Sprintf("%-12s %s %s", label, shown, name), Detail: detail,
+			Step: func(m *desk.Model, by int) {
+				StepNumber(m, value, by, most, name, func(v float64) *model.Harness {
+					return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { put(w, v) })
+				})
+			}, Field: &desk.Field{Label: label + ", wire " + id, Unit: name, Value: value, Number: true,
+				Set: func(m *desk.Model, text string) error {
+					i := m.Sheet.X.Wire[id]
+					if text == "" {
+						m.Change(m.H.EditWire(i, clear), "taken away")
+						return nil
+					}
+					return m.SetNumber(text, 0, most, name, func(v float64) *model.Harness {
+						return m.H.EditWire(i, func(w *model.Wire) { put(w, v) })
 					})
-				}, Field: &desk.Field{Label: label + ", wire " + id, Unit: name, Value: value, Number: true,
-					Set: func(m *desk.Model, text string) error {
-						i := m.Sheet.X.Wire[id]
-						if text == "" {
-							m.Change(m.H.EditWire(i, clear), "taken away")
-							return nil
-						}
-						return m.SetNumber(text, 0, most, name, func(v float64) *model.Harness {
-							return m.H.EditWire(i, func(w *model.Wire) { put(w, v) })
-						})
-					}}})
-		}
-		add("on", "on for", "s", secondsOf(hw.OnS), "at a time; an empty value takes it away", 86_400,
-			func(w *model.Wire, v float64) { w.OnS = model.Some(unit.Second(v)) }, func(w *model.Wire) { w.OnS = model.Opt[unit.Second]{} })
-		add("every", "in every", "s", secondsOf(hw.PeriodS), "from one time it comes on to the next", 86_400,
-			func(w *model.Wire, v float64) { w.PeriodS = model.Some(unit.Second(v)) },
-			func(w *model.Wire) { w.PeriodS = model.Opt[unit.Second]{} })
-		add("between", "in between", "A", ampsOf(hw.RestA), "what it carries the rest of the time: the fan that has started", 1000,
-			func(w *model.Wire, v float64) { w.RestA = model.Some(unit.Ampere(v)) },
-			func(w *model.Wire) { w.RestA = model.Opt[unit.Ampere]{} })
-		return p
-	}}
+				}}})
+	}
+	add("on", "on for", "s", secondsOf(hw.OnS), "at a time; an empty value takes it away", 86_400,
+		func(w *model.Wire, v float64) { w.OnS = model.Some(unit.Second(v)) }, func(w *model.Wire) { w.OnS = model.Opt[unit.Second]{} })
+	add("every", "in every", "s", secondsOf(hw.PeriodS), "from one time it comes on to the next", 86_400,
+		func(w *model.Wire, v float64) { w.PeriodS = model.Some(unit.Second(v)) },
+		func(w *model.Wire) { w.PeriodS = model.Opt[unit.Second]{} })
+	add("between", "in between", "A", ampsOf(hw.RestA), "what it carries the rest of the time: the fan that has started", 1000,
+		func(w *model.Wire, v float64) { w.RestA = model.Some(unit.Ampere(v)) },
+		func(w *model.Wire) { w.RestA = model.Opt[unit.Ampere]{} })
+	return p
 }
 
 // MeasuredRow is a drop that was measured along a wire, beside what the wire explains.

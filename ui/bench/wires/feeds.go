@@ -18,6 +18,12 @@ import (
 
 // Fuses and electronic limits: what each feeds, carries and protects.
 
+// The screens of feeds.
+const (
+	FeedsKind desk.Kind = "feeds"
+	FeedKind  desk.Kind = "feed"
+)
+
 // deviceText is what a feed is: "blade 5 A".
 func deviceText(f *model.Feed) string {
 	t := words.OrDash(string(f.Device.V))
@@ -52,32 +58,28 @@ func FeedsRow(m *desk.Model) desk.Row {
 		}
 	}
 	return desk.Row{Key: "feeds", Text: text, Mark: mark, Detail: "Enter lists fuses and electronic limits, what they carry and protect",
-		Enter: func(m *desk.Model) { m.Open(feedsScreen()) }}
+		Enter: func(m *desk.Model) { m.Show(FeedsKind, "") }}
 }
 
-func feedsScreen() desk.Screen {
-	return desk.Screen{Name: "feeds", Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Feeds: a fuse or an electronic limit each, and the wires that come out of it.",
-			"A wire gets one on its own page."}, Empty: "no feed yet: open a wire, its feed row makes one; Esc goes back"}
-		p.Cols = fmt.Sprintf("%-5s%-20s%-24s%-16s%s", "feed", "name", "device", "carries", "wires")
-		for i := range m.H.Feeds {
-			f := &m.H.Feeds[i]
-			id := f.ID
-			p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id),
-				Text: fmt.Sprintf("%s %s %s %s %d", draw.Fit(id, 4, m.Cfg.ASCII), draw.Fit(f.Name.V, 19, m.Cfg.ASCII),
-					draw.Fit(deviceText(f), 23, m.Cfg.ASCII), draw.Fit(LoadText(m, i), 15, m.Cfg.ASCII), len(f.Wires)),
-				Detail: "Enter opens it", Enter: func(m *desk.Model) { m.Open(feedScreen(id)) },
-				Why: desk.Figs(id, 0, "", "feed.load", "feed.most")})
-		}
-		return p
-	}}
+// FeedsPage lists the feeds.
+func FeedsPage(m *desk.Model, _ int, _ string) desk.Page {
+	p := desk.Page{Lines: []string{"Feeds: a fuse or an electronic limit each, and the wires that come out of it.",
+		"A wire gets one on its own page."}, Empty: "no feed yet: open a wire, its feed row makes one; Esc goes back"}
+	p.Cols = fmt.Sprintf("%-5s%-20s%-24s%-16s%s", "feed", "name", "device", "carries", "wires")
+	for i := range m.H.Feeds {
+		f := &m.H.Feeds[i]
+		id := f.ID
+		p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id),
+			Text: fmt.Sprintf("%s %s %s %s %d", draw.Fit(id, 4, m.Cfg.ASCII), draw.Fit(f.Name.V, 19, m.Cfg.ASCII),
+				draw.Fit(deviceText(f), 23, m.Cfg.ASCII), draw.Fit(LoadText(m, i), 15, m.Cfg.ASCII), len(f.Wires)),
+			Detail: "Enter opens it", Enter: func(m *desk.Model) { m.Show(FeedKind, id) },
+			Why: desk.Figs(id, 0, "", "feed.load", "feed.most")})
+	}
+	return p
 }
 
-func feedScreen(id string) desk.Screen {
-	return desk.Screen{Name: "feed", Of: id, Page: func(m *desk.Model, w int) desk.Page { return FeedPage(m, id) }}
-}
-
-func FeedPage(m *desk.Model, id string) desk.Page {
+// FeedPage is one feed: what it is, what it carries, and the wires that it protects.
+func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 	i, ok := m.Sheet.X.Feed[id]
 	if !ok {
 		return desk.Page{Empty: "feed " + id + " is gone; Esc goes back"}
@@ -197,7 +199,7 @@ func FeedPage(m *desk.Model, id string) desk.Page {
 func GuardRow(m *desk.Model, feed string, i, n, k int, how string) desk.Row {
 	w := &m.H.Wires[k]
 	id := w.ID
-	r := desk.Row{Key: "wire " + id, Id: id, Mark: m.MarkFor(id), Enter: func(m *desk.Model) { m.Open(WireScreen(id)) },
+	r := desk.Row{Key: "wire " + id, Id: id, Mark: m.MarkFor(id), Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) },
 		WhyOf: func() []desk.Reason {
 			return append(append(desk.Figs(feed, 0, id, "short.far", "short.lets", "short.bears"), desk.Figs(id, 0, "", "wire.heats")...),
 				m.LimitReasons(id)...)

@@ -18,12 +18,8 @@ import (
 	"contralay/ui/paper"
 )
 
-// WireScreen is one wire: what it is, where it ends, and the reel it comes from.
-func WireScreen(id string) desk.Screen {
-	return desk.Screen{Name: "wire", Of: id, Page: func(m *desk.Model, w int) desk.Page { return WirePage(m, id) }}
-}
-
-func WirePage(m *desk.Model, id string) desk.Page {
+// WirePage is one wire: what it is, where it ends, and the reel it comes from.
+func WirePage(m *desk.Model, _ int, id string) desk.Page {
 	i, ok := m.Sheet.X.Wire[id]
 	if !ok {
 		return desk.Page{Empty: "wire " + id + " is gone; Esc goes back"}

@@ -14,9 +14,12 @@ import (
 	"contralay/ui/paper"
 )
 
+// Step is the first step of a branch: the wires that run through it.
+const Step desk.Kind = "wires"
+
 // WiresPage lists what runs through the branch: size, colour, current, where it
 // leaves.
-func WiresPage(m *desk.Model, w int) desk.Page {
+func WiresPage(m *desk.Model, w int, _ string) desk.Page {
 	_, b, ok := m.B()
 	if !ok {
 		return desk.Page{Empty: "no branch yet"}
@@ -64,7 +67,7 @@ func WireRows(m *desk.Model, ids []int, wide int, cut bool) []desk.Row {
 		r := desk.Row{
 			TextOf: func() string { return WireText(m, i, wide, cut, mb) },
 			More:   func() string { return m.WireDetail(i, comp) }, Id: comp, Mark: m.MarkFor(hw.ID),
-			Enter: func(m *desk.Model) { m.Open(WireScreen(id)) },
+			Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) },
 			Field: AmpsField(m, i),
 			Step:  func(m *desk.Model, by int) { StepSize(m, m.Sheet.X.Wire[id], by) },
 			Drop:  func(m *desk.Model) { RemoveWire(m, id) },
