@@ -136,9 +136,6 @@ func mayImport(pkg, own string) string {
 		return "a widget knows no harness and no desk"
 	}
 	if family, is := strings.CutPrefix(pkg, "ui/bench/"); is {
-		if pkg == "ui/bench/tree" && own == "ui/bench/wires" {
-			return "" // a list of the map opens a wire's page
-		}
 		if own == "ui/bench" || under(family, screens...) && under(own, "ui/bench") && !under(own, "ui/bench/desk", "ui/bench/kit",
 			"ui/bench/words") &&
 			!under(own, pkg) {
@@ -182,6 +179,7 @@ func TestMayImport(t *testing.T) {
 		{"calc/phase/ends", "calc/phase/wires", true}, {"calc/phase/wires", "calc/phase/ends", false}, {"calc/phase/wires", "calc", false},
 		{"calc/phase/new", "calc/sheet", false}, {"calc/phase/over", "calc/query/why", false}, {"calc/query/why", "calc", true},
 		{"calc", "calc/query/why", false}, {"ui/paper", "ui/bench/desk", false}, {"ui/bench/wires", "ui/bench/tree", false},
+		{"ui/bench/tree", "ui/bench/wires", false},
 		{"ui/bench/wires", "ui/bench/desk", true}, {"ui/bench/desk", "ui/bench", false}, {"ui/bench/kit", "ui/bench/desk", false},
 		{"ui/bench/kit", "model", false},
 		{"ui/bench/kit", "ui/draw", true}, {"ui/bench/wires", "ui/bench/kit", true}, {"ui/bench", "ui/bench/tree", true},
