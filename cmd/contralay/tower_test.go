@@ -96,6 +96,9 @@ var phases = map[string][]string{
 // screens are the families of screens: each stands on desk, words and what is below.
 var screens = []string{"board", "layers", "lists", "sheath", "tree", "wires"}
 
+// benchtest opens the whole bench for the tests of its parts.
+const benchtest = "ui/bench/benchtest"
+
 // mayImport says why a package of ours may not import another, or "".
 func mayImport(pkg, own string) string {
 	if floor(own) > floor(pkg) {
@@ -132,10 +135,13 @@ func mayImport(pkg, own string) string {
 	if under(pkg, "ui/draw", "ui/paper") && under(own, "ui/bench") {
 		return "the bench uses draw and paper, not the other way"
 	}
+	if own == benchtest {
+		return "it is for tests alone"
+	}
 	if pkg == "ui/bench/kit" && (under(own, "ui/bench", "calc") || under(own, "model") && own != "model/unit") {
 		return "a widget knows no harness and no desk"
 	}
-	if family, is := strings.CutPrefix(pkg, "ui/bench/"); is {
+	if family, is := strings.CutPrefix(pkg, "ui/bench/"); is && pkg != benchtest {
 		if own == "ui/bench" || under(family, screens...) && under(own, "ui/bench") && !under(own, "ui/bench/desk", "ui/bench/kit",
 			"ui/bench/words") &&
 			!under(own, pkg) {
@@ -183,6 +189,7 @@ func TestMayImport(t *testing.T) {
 		{"ui/bench/wires", "ui/bench/desk", true}, {"ui/bench/desk", "ui/bench", false}, {"ui/bench/kit", "ui/bench/desk", false},
 		{"ui/bench/kit", "model", false},
 		{"ui/bench/kit", "ui/draw", true}, {"ui/bench/wires", "ui/bench/kit", true}, {"ui/bench", "ui/bench/tree", true},
+		{"ui/bench/benchtest", "ui/bench", true}, {"cmd/contralay", "ui/bench/benchtest", false}, {"ui/bench/wires", "ui/bench/benchtest", false},
 	} {
 		if why := mayImport(c.pkg, c.own); (why == "") != c.may {
 			t.Errorf("%s imports %s: %q", c.pkg, c.own, why)

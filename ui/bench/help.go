@@ -11,38 +11,42 @@ import (
 	"contralay/ui/guide"
 )
 
-// helpScreen is one page of the guide for what is in front, or the key table; + and
-// - turn the pages.
-func helpScreen(name string) desk.Screen {
-	pages := append([]string{"keys"}, guide.Names()...)
-	at := max(0, slices.Index(pages, name))
-	return desk.Screen{Kind: helpKind, Page: func(m *desk.Model, w int) desk.Page {
-		turn := func(m *desk.Model, by int) {
-			at = (at + by + len(pages)) % len(pages)
-			delete(m.Cursor, m.CursorKey())
-			delete(m.On, m.CursorKey())
-		}
-		p := desk.Page{}
-		var lines []string
-		if pages[at] == "keys" {
-			lines = keyLines(w - 4)
-			p.Lines = []string{fmt.Sprintf("keys   page %d of %d, + - turns", at+1, len(pages))}
-		} else {
-			t, _ := guide.Find(pages[at])
-			lines = t.Lines(max(20, w-4))
-			p.Lines = []string{fmt.Sprintf("%s   page %d of %d, + - turns", t.Title, at+1, len(pages))}
-		}
-		for _, l := range lines {
-			p.Rows = append(p.Rows, desk.Row{Text: l, Step: turn})
-		}
-		return p
-	}}
+// helping is which page of the help is open.
+type helping struct{ at int }
+
+// helpPages are the key table and the pages of the guide, in their order.
+var helpPages = append([]string{"keys"}, guide.Names()...)
+
+// openHelp opens the help at a topic; at the keys where there is no such topic.
+func openHelp(m *desk.Model, topic string) {
+	desk.State[helping](m).at = max(0, slices.Index(helpPages, topic))
+	m.Show(helpKind, "")
+}
+
+// helpPage is one page of the guide, or the key table; + and - turn the pages.
+func helpPage(m *desk.Model, w int, _ string) desk.Page {
+	at := desk.State[helping](m).at
+	turn := func(m *desk.Model, by int) {
+		desk.State[helping](m).at = (at + by + len(helpPages)) % len(helpPages)
+		m.Unput()
+	}
+	title, lines := "keys", []string(nil)
+	if t, is := guide.Find(helpPages[at]); is {
+		title, lines = t.Title, t.Lines(max(20, w-4))
+	} else {
+		lines = keyLines(w - 4)
+	}
+	p := desk.Page{Lines: []string{fmt.Sprintf("%s   page %d of %d, + - turns", title, at+1, len(helpPages))}}
+	for _, l := range lines {
+		p.Rows = append(p.Rows, desk.Row{Text: l, Step: turn})
+	}
+	return p
 }
 
 // keyLines is the key table in lines of at most w cells.
 func keyLines(w int) []string {
 	var out []string
-	for _, b := range table() {
+	for _, b := range keyTable {
 		for k, t := range words.Wrap(b.help, max(20, w-12)) {
 			name := b.name
 			if k > 0 {

@@ -14,22 +14,22 @@ func menuPage(m *desk.Model, _ int, _ string) desk.Page {
 	p := desk.Page{Lines: []string{"menu"}}
 	p.Rows = []desk.Row{
 		{Text: "back to the branches", Enter: func(m *desk.Model) { m.Back() }},
-		{Text: "save", Detail: m.Path, Enter: func(m *desk.Model) { m.Save() }},
+		{Text: "save", Detail: m.File.Path, Enter: func(m *desk.Model) { m.Save() }},
 		{Text: "save under another name", Enter: func(m *desk.Model) { m.OpenField(m.NameField(), "") }},
 		lists.ImportRow(m),
-		{Text: "do again what was undone", Detail: fmt.Sprintf("%d steps", len(m.Redo)), Enter: func(m *desk.Model) { RedoOne(m) }},
+		{Text: "do again what was undone", Detail: fmt.Sprintf("%d steps", m.History.Undone()), Enter: func(m *desk.Model) { m.Redo() }},
 		{Text: "lengths in " + m.Sys.Name(), Detail: "+ - mm or inch",
 			Step: func(m *desk.Model, _ int) { m.Sys = 1 - m.Sys; m.Tell("lengths in " + m.Sys.Name()) }},
-		BounceRow(m),
-		{Text: "help: the first minute, keys, cautions", Enter: func(m *desk.Model) { m.Open(helpScreen("start")) }},
-		{Text: "quit", Enter: func(m *desk.Model) { AskQuit(m) }},
+		bounceRow(m),
+		{Text: "help: the first minute, keys, cautions", Enter: func(m *desk.Model) { openHelp(m, "start") }},
+		{Text: "quit", Enter: func(m *desk.Model) { askQuit(m) }},
 	}
 	return p
 }
 
-// AskQuit quits, or asks where work would be lost. The key that asked never
+// askQuit quits, or asks where work would be lost. The key that asked never
 // answers: discarding takes another one.
-func AskQuit(m *desk.Model) {
+func askQuit(m *desk.Model) {
 	if m.Top() == quitKind {
 		m.Tell("choose with the arrows, Enter takes the row")
 		return
@@ -44,7 +44,7 @@ func AskQuit(m *desk.Model) {
 // quitPage asks what becomes of unsaved work.
 func quitPage(m *desk.Model, _ int, _ string) desk.Page {
 	n := len(file.Differences(m.SavedDoc(), m.Doc()))
-	what := m.Path
+	what := m.File.Path
 	if what == "" {
 		what = "the harness, which has no file yet"
 	}

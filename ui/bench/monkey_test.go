@@ -2,7 +2,6 @@ package bench_test
 
 import (
 	"math/rand/v2"
-	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -10,7 +9,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"contralay/model/file"
-	"contralay/ui/bench"
+	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/draw"
 )
@@ -23,7 +22,7 @@ const monkeyKeys = 20_000
 // that were there.
 func TestMonkey(t *testing.T) {
 	screens := slices.Sorted(func(yield func(string) bool) {
-		for s := range everyScreen {
+		for s := range benchtest.EveryScreen {
 			if !yield(s) {
 				return
 			}
@@ -33,16 +32,13 @@ func TestMonkey(t *testing.T) {
 	if testing.Short() {
 		each /= 20
 	}
-	d, err := file.Load(filepath.Join("..", "..", "testdata", "example.toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
+	d := benchtest.Load(t, "example.toml")
 	start := string(file.Encode(d))
 	pressed := 0
 	for n, screen := range screens {
 		rng := rand.New(rand.NewPCG(uint64(n), 2026))
 		for left := each; left > 0; {
-			m := openAt(t, "example.toml", screen)
+			m := benchtest.OpenAt(t, "example.toml", screen)
 			asked := false
 			m.Cfg.Save = func(path string, d file.Document) error {
 				if !asked {
@@ -53,17 +49,17 @@ func TestMonkey(t *testing.T) {
 			m.Cfg.Changed = func(string) bool { return rng.IntN(3) == 0 }
 			sizes := [][2]int{{80, 24}, {120, 40}, {40, 12}, {33, 9}}
 			for ; left > 0 && !m.Quit; left-- {
-				k := everyKey[rng.IntN(len(everyKey))]
+				k := benchtest.EveryKey[rng.IntN(len(benchtest.EveryKey))]
 				if rng.IntN(50) == 0 {
 					z := sizes[rng.IntN(len(sizes))]
-					bench.Update(m, tea.WindowSizeMsg{Width: z[0], Height: z[1]})
+					benchtest.Size(m, z[0], z[1])
 				}
-				asked = AsksToSave(m, k)
-				_, cmd := bench.Update(m, message(k))
-				if cmd != nil && rng.IntN(20) == 0 && m.Search == nil { // plans join now and then
+				asked = asksToSave(m, k)
+				cmd := benchtest.Update(m, benchtest.Message(k))
+				if cmd != nil && rng.IntN(20) == 0 && !m.Search.Busy() { // plans join now and then
 					if msg := cmd(); msg != nil {
 						if _, quit := msg.(tea.QuitMsg); !quit {
-							bench.Update(m, msg)
+							benchtest.Update(m, msg)
 						}
 					}
 				} else if cmd != nil {
@@ -73,7 +69,7 @@ func TestMonkey(t *testing.T) {
 				if m.Quit {
 					break
 				}
-				lines := strings.Split(bench.View(m), "\n")
+				lines := strings.Split(benchtest.View(m), "\n")
 				if len(lines) != m.Height {
 					t.Fatalf("%s: after %q %d lines on a screen of %d", screen, k, len(lines), m.Height)
 				}
@@ -84,8 +80,8 @@ func TestMonkey(t *testing.T) {
 				}
 			}
 			m.Entry, m.Quit = nil, false
-			for len(m.Undo) > 0 {
-				bench.UndoOne(m)
+			for m.History.Steps() > 0 {
+				m.Undo()
 			}
 			if got := string(file.Encode(m.Doc())); got != start {
 				t.Fatalf("%s: undo does not reach the start", screen)
@@ -97,7 +93,7 @@ func TestMonkey(t *testing.T) {
 
 // asksToSave reports whether a key asks for the file to be written, as a person reads
 // the screen.
-func AsksToSave(m *desk.Model, k string) bool {
+func asksToSave(m *desk.Model, k string) bool {
 	if m.Entry != nil {
 		return k == "enter" && strings.HasPrefix(m.Entry.Label, "save")
 	}

@@ -24,7 +24,7 @@ const (
 var steps = []desk.Place{
 	{Kind: wires.Step, Title: "Wires", Help: "wires", Page: wires.WiresPage},
 	{Kind: layers.Step, Title: "Layers", Help: "layers", Page: layers.LayersPage},
-	{Kind: layers.FillStep, Title: "Fill", Help: "fill", Page: layers.FillPage, Beside: desk.PlanUnits},
+	{Kind: layers.FillStep, Title: "Fill", Help: "fill", Page: layers.FillPage, Beside: layers.PlanUnits},
 	{Kind: sheath.Step, Title: "Sheath", Help: "sheath", Page: sheath.SheathPage},
 	{Kind: board.Step, Title: "Build", Help: "build", Page: board.BuildPage, Print: board.Print},
 }
@@ -34,7 +34,7 @@ var steps = []desk.Place{
 var screens = []desk.Place{
 	// the shell
 	{Kind: menuKind, Help: "start", Wide: true, Page: menuPage},
-	{Kind: helpKind, Help: "wires", Wide: true, ReadOnly: true},
+	{Kind: helpKind, Help: "wires", Wide: true, ReadOnly: true, Page: helpPage},
 	{Kind: quitKind, Help: "start", Wide: true, Safe: true, Page: quitPage},
 	{Kind: whyKind, Help: "why", Wide: true, Safe: true, ReadOnly: true},
 	{Kind: figuresKind, Help: "why", Wide: true, ReadOnly: true},
@@ -43,7 +43,7 @@ var screens = []desk.Place{
 	{Kind: desk.KindChoice, Help: "wires", Safe: true, ReadOnly: true},
 
 	// wires
-	{Kind: desk.KindWire, Help: "wires", Page: wires.WirePage, Beside: desk.Advise},
+	{Kind: desk.KindWire, Help: "wires", Page: wires.WirePage, Beside: wires.Advise},
 	{Kind: wires.DutyKind, Help: "wires", Page: wires.DutyPage},
 	{Kind: wires.JudgeKind, Help: "wires", Wide: true, ReadOnly: true, Page: wires.JudgePage},
 	{Kind: wires.SizesKind, Help: "wires", Wide: true, Page: wires.SizesPage},

@@ -5,11 +5,10 @@ import (
 	"strings"
 	"testing"
 
-	tea "github.com/charmbracelet/bubbletea"
-
 	"contralay/model/file"
 	"contralay/model/unit"
 	"contralay/ui/bench"
+	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/paper"
 )
@@ -53,7 +52,7 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 		names = names[1:2] // the race detector makes it ten times as long and finds nothing more in the rest
 	}
 	for _, name := range names {
-		for screen := range everyScreen {
+		for screen := range benchtest.EveryScreen {
 			switch screen {
 			case "why", "figures", "unsaved work", "file changed", "help", "quit", "menu", "field":
 				continue // explanations themselves, or nothing is worked out there
@@ -62,9 +61,9 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 				if sys == unit.Inch && name == "demo.toml" {
 					continue // the large one once
 				}
-				m := openAt(t, name, screen)
+				m := benchtest.OpenAt(t, name, screen)
 				m.Sys = sys
-				bench.Update(m, tea.WindowSizeMsg{Width: 200, Height: 60})
+				benchtest.Size(m, 200, 60)
 				given := numbers(string(file.Encode(m.Doc())))
 				for _, b := range m.Sheet.Branches {
 					for _, c := range b.Sheath.Others {
@@ -91,15 +90,14 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 				}
 				p := m.Page(m.ListWidth())
 				for at := range p.Rows {
-					m.Cursor[m.CursorKey()] = at
-					delete(m.On, m.CursorKey())
+					m.Put(at, "")
 					q := m.Page(m.ListWidth())
 					if at >= len(q.Rows) {
 						continue
 					}
 					r := &q.Rows[at]
 					ok := map[string]bool{}
-					for _, re := range m.Reasons(q, r) {
+					for _, re := range bench.Reasons(m, q, r) {
 						w, is := re.FigureOnly(m)
 						if !is {
 							continue
@@ -168,21 +166,20 @@ func numbersGiven(m *desk.Model) []string {
 // W opens the why on every row of every step, and Esc goes back to the same row.
 func TestWhyFromEveryRow(t *testing.T) {
 	for _, screen := range []string{"wires", "layers", "fill", "sheath", "build", "wire", "layer", "branches"} {
-		m := openAt(t, "example.toml", screen)
+		m := benchtest.OpenAt(t, "example.toml", screen)
 		for at := range m.Page(m.ListWidth()).Rows {
-			m.Cursor[m.CursorKey()] = at
-			delete(m.On, m.CursorKey())
-			before := bench.View(m)
-			press(m, "w")
+			m.Put(at, "")
+			before := benchtest.View(m)
+			benchtest.Press(m, "w")
 			if m.Top() != "why" {
 				t.Fatalf("%s row %d: W opens %s: %s", screen, at, m.Top(), m.Says)
 			}
-			if v := bench.View(m); !strings.Contains(v, " = ") {
+			if v := benchtest.View(m); !strings.Contains(v, " = ") {
 				t.Errorf("%s row %d:\n%s", screen, at, v)
 			}
-			press(m, "esc")
-			if m.Says = ""; stripAnswer(bench.View(m)) != stripAnswer(before) {
-				t.Fatalf("%s row %d: Esc goes elsewhere\n%s", screen, at, bench.View(m))
+			benchtest.Press(m, "esc")
+			if m.Says = ""; stripAnswer(benchtest.View(m)) != stripAnswer(before) {
+				t.Fatalf("%s row %d: Esc goes elsewhere\n%s", screen, at, benchtest.View(m))
 			}
 		}
 	}
@@ -196,8 +193,8 @@ func stripAnswer(v string) string {
 // Down to what is given: Enter on inputs ends, for every figure of the strip, at
 // inputs that nobody works out.
 func TestWhyGoesDownToWhatIsGiven(t *testing.T) {
-	m := openAt(t, "demo.toml", "layers")
-	press(m, "w")
+	m := benchtest.OpenAt(t, "demo.toml", "layers")
+	benchtest.Press(m, "w")
 	for depth := 0; ; depth++ {
 		if depth > 40 {
 			t.Fatal("it goes round in circles")
@@ -214,9 +211,9 @@ func TestWhyGoesDownToWhatIsGiven(t *testing.T) {
 			break
 		}
 		for range next {
-			press(m, "down")
+			benchtest.Press(m, "down")
 		}
-		press(m, "enter")
+		benchtest.Press(m, "enter")
 	}
 	if m.Top() != "why" || len(m.Stack) < 2 {
 		t.Errorf("it went nowhere: %s", m.Top())

@@ -24,12 +24,12 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 		return desk.Page{Empty: "no branch yet"}
 	}
 	p := desk.Page{}
-	name := m.Path
+	name := m.File.Path
 	if name == "" {
 		name = "a new file"
 	}
 	state := "saved"
-	if m.Dirty() || m.Path == "" {
+	if m.Dirty() || m.File.Path == "" {
 		state = "not saved"
 	}
 	p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("save to %s   (%s)", name, state),
@@ -38,8 +38,8 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 		Detail: "Enter, or P anywhere on this step: a page for the printer and lists for a spreadsheet, in a folder beside the file",
 		Enter:  func(m *desk.Model) { Print(m) }})
 	p.Rows = append(p.Rows, m.Once("run row", func() []desk.Row {
-		rows := []desk.Row{RevisionRow(m), RunRow(m)}
-		if r, any := LearnedRow(m); any {
+		rows := []desk.Row{revisionRow(m), runRow(m)}
+		if r, any := learnedRow(m); any {
 			rows = append(rows, r)
 		}
 		return rows
@@ -58,10 +58,10 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	for _, g := range gs {
 		mark := map[sheet.Level]string{sheet.Stop: "!", sheet.Warn: "?", sheet.Note: "-"}[g.Level]
-		line(mark, fmt.Sprintf("%s %s: %s%s", g.Level, g.Where, g.Says, g.More()), m.SnagReasons(g.Snag)...)
+		line(mark, fmt.Sprintf("%s %s: %s%s", g.Level, g.Where, g.Says, g.More()), desk.SnagReasons(m.Sheet, g.Snag)...)
 	}
 	line("", fmt.Sprintf("LAY CARD %s %s, seen from %s, from %s outward", mb.ID, mb.Name.V, mb.From, mb.From))
-	line("", m.LengthText(mb))
+	line("", desk.LengthText(m, mb))
 	for k := range b.Layers {
 		l := &b.Layers[k]
 		head := words.Capital(model.LayerName(k))
@@ -99,9 +99,9 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 			spec = ""
 		}
 		p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%-5s%s%-8s%-5s%6s  finished %5s", hw.ID, spec, paper.Size(hw), hw.Colour.V,
-			m.Sys.Length(c.Cut), m.Sys.Length(c.Finished)), Id: hw.ID, More: func() string { return m.WireDetail(i, hw.ID) },
+			m.Sys.Length(c.Cut), m.Sys.Length(c.Finished)), Id: hw.ID, More: func() string { return desk.WireDetail(m, i, hw.ID) },
 			WhyOf: func() []desk.Reason {
-				return append(m.WireReasons(i), desk.Figs(hw.ID, 0, "", "wire.finished")...)
+				return append(desk.WireReasons(m, i), desk.Figs(hw.ID, 0, "", "wire.finished")...)
 			}}.Of(m.Sys.Length(c.Cut), m.Sys.Name()+"  cut of wire "+hw.ID))
 	}
 	line("", "~ marks what rests on a value from memory: measure it, or check the part's sheet. "+cautionLine)
@@ -122,8 +122,8 @@ func Print(m *desk.Model) {
 		m.Refuse("there is no branch yet, and nothing to print")
 		return
 	}
-	unsaved := m.Dirty() || m.Path == ""
-	where, err := m.Cfg.Print(m.Path, calc.Complete(m.H, m.Cfg.Cat, m.Sheet), unsaved)
+	unsaved := m.Dirty() || m.File.Path == ""
+	where, err := m.Cfg.Print(m.File.Path, calc.Complete(m.H, m.Cfg.Cat, m.Sheet), unsaved)
 	if err != nil {
 		m.Refuse("not printed: " + err.Error())
 		return

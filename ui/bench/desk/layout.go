@@ -48,7 +48,11 @@ func Arrange(w, h int, wide bool) Layout {
 	if !wide && w >= RoomyW && h >= RoomyH {
 		// The list is worth more than the section until it has what its columns need.
 		l.Pic = min(max(28, w-72, w*7/20), 72)
-		if most := (l.Work + map[bool]int{true: words.BigH}[l.Big]) * 2; l.Pic > most+6 {
+		tall := l.Work
+		if l.Big {
+			tall += words.BigH
+		}
+		if most := tall * 2; l.Pic > most+6 {
 			l.Pic = most + 6
 		}
 		l.List = w - l.Pic - 3

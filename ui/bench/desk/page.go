@@ -47,3 +47,9 @@ type Field struct {
 	Number bool
 	Set    func(m *Model, text string) error
 }
+
+// Of fills in a row's large figure.
+func (r Row) Of(figure, words string) Row {
+	r.Big, r.BigSays = figure, words
+	return r
+}

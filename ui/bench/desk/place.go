@@ -2,8 +2,6 @@ package desk
 
 import (
 	"slices"
-
-	tea "github.com/charmbracelet/bubbletea"
 )
 
 // Kind names a step, or a kind of screen, apart from the words of its title.
@@ -39,8 +37,8 @@ type Place struct {
 	Rail      string                                // beside the title, in place of "Esc goes back"
 	Strip     func(m *Model) (text string, ok bool) // the strip of figures, in place of the branch's
 
-	Print  func(m *Model)         // what P does there
-	Beside func(m *Model) tea.Cmd // what is to be worked out beside the screen, or nil
+	Print  func(m *Model)              // what P does there
+	Beside func(m *Model) (Work, bool) // what it wants worked out beside the screen, if anything
 }
 
 // Undoes is what the bar calls Backspace.
@@ -58,7 +56,8 @@ func (p *Place) Undoes() string {
 // opened over them.
 type Tables struct {
 	Steps, Screens []Place
-	Last           Row // stands at the end of every step that has rows
+	Last           Row            // stands at the end of every step that has rows
+	OnBranch       func(m *Model) // hears that another branch is taken in hand
 }
 
 // find is the entry of a kind.
@@ -136,13 +135,20 @@ func (m *Model) Open(s Screen) {
 	s.place = p
 	m.Stack = append(m.Stack, s)
 	if p.Safe {
-		delete(m.Cursor, m.CursorKey())
-		delete(m.On, m.CursorKey())
+		m.Unput()
 	}
 }
 
 // Show opens the screen of a kind on a thing; of is "" where it is about none.
 func (m *Model) Show(k Kind, of string) { m.Open(Screen{Kind: k, Of: of}) }
+
+// Subject is the thing that the screen in front is about; "" where it is about none.
+func (m *Model) Subject() string {
+	if n := len(m.Stack); n > 0 {
+		return m.Stack[n-1].Of
+	}
+	return ""
+}
 
 // Back closes what is in front.
 func (m *Model) Back() {

@@ -12,24 +12,24 @@ import (
 // mostAsides is how many lay-ups a branch keeps aside.
 const mostAsides = 9
 
-// AsideRows is the lay-ups set aside, and the row that sets one more aside.
-func AsideRows(m *desk.Model) []desk.Row {
+// asideRows is the lay-ups set aside, and the row that sets one more aside.
+func asideRows(m *desk.Model) []desk.Row {
 	mb, _, _ := m.B()
 	var out []desk.Row
 	for k, a := range mb.Asides {
 		name := fmt.Sprintf("aside %d %s", k, a.Name)
 		show := func(m *desk.Model) *desk.Model {
-			return m.Try(name, func() *model.Harness { h, _ := TakenUp(m, k); return h })
+			return m.Try(name, func() *model.Harness { h, _ := takenUp(m, k); return h })
 		}
 		t := show(m)
 		_, b, _ := t.B()
 		out = append(out, desk.Row{
 			Key:  "aside " + a.Name,
-			Text: fmt.Sprintf("  %d  %s %5s  %s", k+1, draw.Fit(m.Aloud(b.Layers), 17, m.Cfg.ASCII), m.Sys.Diameter(b.OverMM), a.Name),
+			Text: fmt.Sprintf("  %d  %s %5s  %s", k+1, draw.Fit(aloud(m, b.Layers), 17, m.Cfg.ASCII), m.Sys.Diameter(b.OverMM), a.Name),
 			Show: show,
-			More: func() string { return a.Name + ", Enter takes it up: " + m.Differs(m.Tally(), t.Tally()) },
+			More: func() string { return a.Name + ", Enter takes it up: " + t.Tally().Differs(m.Tally(), m.Sys) },
 			Enter: func(m *desk.Model) {
-				TakeUp(m, k)
+				takeUp(m, k)
 			},
 			Drop: func(m *desk.Model) {
 				m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Asides = slices.Delete(b.Asides, k, k+1) }),
@@ -37,10 +37,10 @@ func AsideRows(m *desk.Model) []desk.Row {
 			},
 		})
 	}
-	name := AsideName(m)
+	name := asideName(m)
 	out = append(out, desk.Row{Key: "set aside", Text: "set this lay-up aside",
 		Detail: "to compare with or to come back to; kept in the file. Enter names it",
-		Field:  &desk.Field{Label: "set aside as", Value: name, Set: func(m *desk.Model, text string) error { return SetAside(m, text) }}})
+		Field:  &desk.Field{Label: "set aside as", Value: name, Set: func(m *desk.Model, text string) error { return setAside(m, text) }}})
 	if len(mb.Asides) > 0 {
 		out = append(out, desk.Row{Key: "compare", Text: "compare side by side", Detail: "this lay-up and those set aside",
 			Enter: func(m *desk.Model) { m.Show(CompareKind, "") }})
@@ -48,8 +48,8 @@ func AsideRows(m *desk.Model) []desk.Row {
 	return out
 }
 
-// AsideName is the first name that is free.
-func AsideName(m *desk.Model) string {
+// asideName is the first name that is free.
+func asideName(m *desk.Model) string {
 	for n := 1; ; n++ {
 		name := fmt.Sprintf("lay-up %d", n)
 		if !slices.ContainsFunc(m.H.Branches[m.Branch].Asides, func(a model.Aside) bool { return a.Name == name }) {
@@ -58,7 +58,7 @@ func AsideName(m *desk.Model) string {
 	}
 }
 
-func SetAside(m *desk.Model, name string) error {
+func setAside(m *desk.Model, name string) error {
 	mb, b, _ := m.B()
 	switch {
 	case name == "":
@@ -68,13 +68,13 @@ func SetAside(m *desk.Model, name string) error {
 	case slices.ContainsFunc(mb.Asides, func(a model.Aside) bool { return a.Name == name }):
 		return fmt.Errorf("%s is aside already: give another name", name)
 	}
-	a := model.Aside{Name: name, Make: model.Some(b.Make), Outer: mb.Outer, Layers: m.EditLayers()}
+	a := model.Aside{Name: name, Make: model.Some(b.Make), Outer: mb.Outer, Layers: editLayers(m)}
 	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Asides = append(b.Asides, a) }), "set aside as "+name)
 	return nil
 }
 
-// TakenUp is the harness laid as aside k, and what of it no longer runs here.
-func TakenUp(m *desk.Model, k int) (*model.Harness, []string) {
+// takenUp is the harness laid as aside k, and what of it no longer runs here.
+func takenUp(m *desk.Model, k int) (*model.Harness, []string) {
 	mb, b, _ := m.B()
 	a := mb.Asides[k]
 	layers := model.CloneLayers(a.Layers)
@@ -93,10 +93,10 @@ func TakenUp(m *desk.Model, k int) (*model.Harness, []string) {
 	return m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Layers, b.Make, b.Outer = layers, a.Make, a.Outer }), gone
 }
 
-func TakeUp(m *desk.Model, k int) {
+func takeUp(m *desk.Model, k int) {
 	mb, _, _ := m.B()
 	a := mb.Asides[k]
-	h, gone := TakenUp(m, k)
+	h, gone := takenUp(m, k)
 	says := "laid as " + a.Name
 	if len(gone) > 0 {
 		says += fmt.Sprintf("; %v no longer run here and are left out", gone)
@@ -113,7 +113,7 @@ func ComparePage(m *desk.Model, _ int, _ string) desk.Page {
 	all := []*desk.Model{m}
 	names := []string{"now"}
 	for k, a := range mb.Asides {
-		all = append(all, m.Try(fmt.Sprintf("aside %d %s", k, a.Name), func() *model.Harness { h, _ := TakenUp(m, k); return h }))
+		all = append(all, m.Try(fmt.Sprintf("aside %d %s", k, a.Name), func() *model.Harness { h, _ := takenUp(m, k); return h }))
 		names = append(names, a.Name)
 	}
 	p := desk.Page{Lines: []string{"Lay-ups of " + mb.ID + " side by side; Enter takes the row's up."},
@@ -123,12 +123,12 @@ func ComparePage(m *desk.Model, _ int, _ string) desk.Page {
 		_, b, _ := t.B()
 		y := t.Tally()
 		r := desk.Row{Key: names[k], Text: fmt.Sprintf("%s %s %7s %7s %8.1f %6d %6d %6d  %s", draw.Fit(names[k], 14, m.Cfg.ASCII),
-			draw.Fit(m.Aloud(b.Layers), 20, m.Cfg.ASCII),
+			draw.Fit(aloud(m, b.Layers), 20, m.Cfg.ASCII),
 			m.Sys.Diameter(y.Over), grams0(y), float64(y.Wire)/1000, y.Spares, y.Fillers, y.Buried, sheathText(t)),
 			Detail: "as it is laid now", Why: desk.Figs(mb.ID, 0, "", "branch.over", "branch.mass", "branch.wire")}
 		if k > 0 {
-			r.Detail = m.Differs(all[0].Tally(), y)
-			r.Enter = func(m *desk.Model) { m.Back(); TakeUp(m, k-1) }
+			r.Detail = y.Differs(all[0].Tally(), m.Sys)
+			r.Enter = func(m *desk.Model) { m.Back(); takeUp(m, k-1) }
 			r.Show = func(m *desk.Model) *desk.Model { return t }
 			r.Why = desk.InTrial(r.Show, r.Why)
 		}

@@ -15,8 +15,8 @@ import (
 
 // Covers beside the sheath: what lies under it and what goes over a station.
 
-// CoverRows is one row a cover beside the sheath, inside out, and one that adds another.
-func CoverRows(m *desk.Model) []desk.Row {
+// coverRows is one row a cover beside the sheath, inside out, and one that adds another.
+func coverRows(m *desk.Model) []desk.Row {
 	mb, b, _ := m.B()
 	var out []desk.Row
 	for _, c := range b.Covers {
@@ -25,17 +25,17 @@ func CoverRows(m *desk.Model) []desk.Row {
 			m.Sys.Length(c.FromMM), m.Sys.Length(c.ToMM), m.Sys.Name(), m.Sys.Diameter(c.OverMM)+words.MemMark(c.ThickGuess))
 		detail := "Enter opens it, . takes it off"
 		if c.Known {
-			detail = CoverSays(m, c) + "; " + detail
+			detail = coverSays(m, c) + "; " + detail
 		}
 		out = append(out, desk.Row{Key: fmt.Sprint("cover ", at), Text: text, Detail: detail,
-			Enter: func(m *desk.Model) { openCover(m, mb, at) }, Drop: func(m *desk.Model) { DropCover(m, at) },
+			Enter: func(m *desk.Model) { openCover(m, mb, at) }, Drop: func(m *desk.Model) { dropCover(m, at) },
 			Why: desk.Figs(mb.ID, at, "", "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")})
 	}
 	return append(out, desk.Row{Key: "add cover", Text: "add      a tape, a braid, a sleeve, a second sheath",
 		Detail: "Enter lists what can lie under the sheath or over it", Enter: func(m *desk.Model) { m.Show(AddCoverKind, mb.ID) }})
 }
 
-func CoverSays(m *desk.Model, c sheet.Covered) string {
+func coverSays(m *desk.Model, c sheet.Covered) string {
 	v := c.Verdict
 	switch {
 	case v.StopSlide:
@@ -69,15 +69,15 @@ func AddCoverPage(m *desk.Model, _ int, branch string) desk.Page {
 			Detail: "Enter adds it; start and stop are set on its page",
 			Enter: func(m *desk.Model) {
 				m.Back()
-				AddCover(m, i, kind.Kind)
+				addCover(m, i, kind.Kind)
 			}})
 	}
 	return p
 }
 
-// AddCover puts a cover on a branch: beneath its sheath, or outermost. The sheath that is
+// addCover puts a cover on a branch: beneath its sheath, or outermost. The sheath that is
 // only proposed is written down, or the branch would want none.
-func AddCover(m *desk.Model, i int, what model.CoverKind) {
+func addCover(m *desk.Model, i int, what model.CoverKind) {
 	under := what.Trait().Under
 	sh := m.Sheet.Branches[i].Sheath.Part
 	at := 0
@@ -93,7 +93,7 @@ func AddCover(m *desk.Model, i int, what model.CoverKind) {
 		}
 		n := model.Cover{What: what}
 		if !under && sh != "" { // the same tube does not go over itself: one size up is a start
-			n.Part = model.Some(SizeUp(m, sh))
+			n.Part = model.Some(sizeUp(m, sh))
 		}
 		b.Covers = slices.Insert(b.Covers, at, n)
 	})
@@ -101,8 +101,8 @@ func AddCover(m *desk.Model, i int, what model.CoverKind) {
 	openCover(m, &m.H.Branches[i], at)
 }
 
-// SizeUp is the next wider tube of a tube's kind; itself where there is none.
-func SizeUp(m *desk.Model, id string) string {
+// sizeUp is the next wider tube of a tube's kind; itself where there is none.
+func sizeUp(m *desk.Model, id string) string {
 	t, ok := m.Sheet.Cat.Tube(id)
 	if !ok {
 		return id
@@ -116,7 +116,7 @@ func SizeUp(m *desk.Model, id string) string {
 	return id
 }
 
-func DropCover(m *desk.Model, at int) {
+func dropCover(m *desk.Model, at int) {
 	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) {
 		if at < len(b.Covers) {
 			b.Covers = slices.Delete(b.Covers, at, at+1)
@@ -141,11 +141,11 @@ func openCover(m *desk.Model, b *model.Branch, at int) {
 		if all := m.H.Branches[i].Covers; k < 0 || len(all) != n || all[at].What != what {
 			return gone
 		}
-		return CoverPage(m, i, at, m.Sheet.Branches[i].Covers[k])
+		return coverPage(m, i, at, m.Sheet.Branches[i].Covers[k])
 	}})
 }
 
-func CoverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
+func coverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 	mb := &m.H.Branches[i]
 	p := desk.Page{Lines: []string{fmt.Sprintf("%s of %s, on %s %s", c.What, mb.ID, m.Sys.Fine(c.UnderMM), m.Sys.Name())},
 		Why: desk.Figs(mb.ID, at, "", "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")}
@@ -158,7 +158,7 @@ func CoverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 	if c.What.Trait().Tube {
 		p.Rows = append(p.Rows, desk.Row{Key: "part", Text: "part     " + words.OrDash(c.Part), Detail: "Enter lists the tubes",
 			Enter: func(m *desk.Model) {
-				m.Open(desk.ChooseScreen("tube", there, func(m *desk.Model) []desk.Choice { return TubeChoices(m, c.UnderMM) },
+				m.Open(desk.ChooseScreen("tube", there, func(m *desk.Model) []desk.Choice { return tubeChoices(m, c.UnderMM) },
 					func(m *desk.Model) string { return m.H.Branches[i].Covers[at].Part.V },
 					func(m *desk.Model, v string) { edit("part "+v, func(c *model.Cover) { c.Part = model.Some(v) })(m) }, nil))
 			}})
@@ -224,7 +224,7 @@ func CoverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 					return nil
 				}}})
 	}
-	says := CoverSays(m, c)
+	says := coverSays(m, c)
 	if !c.Known {
 		says = "over it " + m.Sys.Fine(c.OverMM) + " " + m.Sys.Name()
 	}
@@ -232,18 +232,18 @@ func CoverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 		Detail: "what lies beneath it counts: it slides over that and grips that",
 		Why:    desk.Figs(mb.ID, at, "", "cover.slide", "cover.cut", "cover.over")},
 		desk.Row{Key: "off", Text: "take it off", Detail: "Enter or . takes it off",
-			Enter: func(m *desk.Model) { m.Back(); DropOf(m, i, at) }, Drop: func(m *desk.Model) { m.Back(); DropOf(m, i, at) }})
+			Enter: func(m *desk.Model) { m.Back(); dropOf(m, i, at) }, Drop: func(m *desk.Model) { m.Back(); dropOf(m, i, at) }})
 	return p
 }
 
-func DropOf(m *desk.Model, i, at int) {
+func dropOf(m *desk.Model, i, at int) {
 	m.Branch = i
-	DropCover(m, at)
+	dropCover(m, at)
 }
 
-// TubeChoices are the tubes that go over a diameter and grip it, the lightest kinds as the
+// tubeChoices are the tubes that go over a diameter and grip it, the lightest kinds as the
 // catalogue has them.
-func TubeChoices(m *desk.Model, on unit.Millimetre) []desk.Choice {
+func tubeChoices(m *desk.Model, on unit.Millimetre) []desk.Choice {
 	var out []desk.Choice
 	for _, kind := range m.Sheet.Cat.Kinds() {
 		for _, t := range m.Sheet.Cat.TubesOf(kind) {

@@ -17,9 +17,9 @@ import (
 // What is read off a part in hand, entered where it decides; it takes the place of what the
 // catalogue has from memory.
 
-// WallField takes the wall read off a tube's reel; an empty value gives the catalogue's
+// wallField takes the wall read off a tube's reel; an empty value gives the catalogue's
 // back.
-func WallField(m *desk.Model, id string) *desk.Field {
+func wallField(m *desk.Model, id string) *desk.Field {
 	t, ok := m.Sheet.Cat.Tube(id)
 	if !ok {
 		return nil
@@ -40,8 +40,8 @@ func WallField(m *desk.Model, id string) *desk.Field {
 		}}
 }
 
-// StepWall makes it thicker or thinner by what a reel's sheet tells apart.
-func StepWall(m *desk.Model, id string, by int) {
+// stepWall makes it thicker or thinner by what a reel's sheet tells apart.
+func stepWall(m *desk.Model, id string, by int) {
 	t, ok := m.Sheet.Cat.Tube(id)
 	if !ok {
 		return
@@ -75,7 +75,7 @@ func BootPage(m *desk.Model, _ int, id string) desk.Page {
 				Set: func(m *desk.Model, t string) error {
 					if t == "" {
 						h := m.H.EditPart(id, func(p *model.Part) { *at(p) = model.Opt[unit.Millimetre]{} })
-						if err := Sound(m, h, id); err != nil {
+						if err := sound(m, h, id); err != nil {
 							return err
 						}
 						m.Change(h, "back to the catalogue's")
@@ -86,7 +86,7 @@ func BootPage(m *desk.Model, _ int, id string) desk.Page {
 						return err
 					}
 					h := m.H.EditPart(id, func(p *model.Part) { *at(p) = model.Some(v) })
-					if err := Sound(m, h, id); err != nil {
+					if err := sound(m, h, id); err != nil {
 						return err
 					}
 					m.Change(h, fmt.Sprintf("%s of %s is %s %s, read off the part", text, id, m.Sys.Fine(v), m.Sys.Name()))
@@ -106,8 +106,8 @@ func BootPage(m *desk.Model, _ int, id string) desk.Page {
 	return p
 }
 
-// Sound refuses a boot whose bore recovered is not less than that as supplied.
-func Sound(m *desk.Model, h *model.Harness, id string) error {
+// sound refuses a boot whose bore recovered is not less than that as supplied.
+func sound(m *desk.Model, h *model.Harness, id string) error {
 	b, known := m.Built(h).Cat.Boot(id)
 	if says, ok := wires.Shrinks(b); known && !ok {
 		return errors.New(says)
@@ -115,8 +115,8 @@ func Sound(m *desk.Model, h *model.Harness, id string) error {
 	return nil
 }
 
-// LoopRow is the service loop of a termination and what it has in its boot.
-func LoopRow(m *desk.Model, t int) desk.Row {
+// loopRow is the service loop of a termination and what it has in its boot.
+func loopRow(m *desk.Model, t int) desk.Row {
 	term := &m.H.Terminations[t]
 	id := term.ID
 	l := over.LoopRoomOf(m.Sheet, t)

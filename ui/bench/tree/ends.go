@@ -16,7 +16,7 @@ import (
 
 // Terminations: what each cavity holds, what is free and for what.
 
-func EndsRow(m *desk.Model) desk.Row {
+func endsRow(m *desk.Model) desk.Row {
 	return desk.Row{Key: "ends", Text: fmt.Sprintf("terminations: %d", len(m.H.Terminations)),
 		Detail: "Enter lists them: cavities, contacts, plugs, what they still take", Enter: func(m *desk.Model) { m.Show(EndsKind, "") }}
 }
@@ -62,7 +62,7 @@ func EndPage(m *desk.Model, _ int, id string) desk.Page {
 	if s.Sealed && s.SealPlugs > 0 {
 		p.Lines = append(p.Lines, fmt.Sprintf("every cavity that is not wired takes a contact and a seal plug: %d", s.SealPlugs))
 	}
-	wall := map[bool]string{false: "no", true: fmt.Sprintf("yes, %d stubs of wire beside the plugs", s.Stubs)}[h.Firewall.V]
+	wall := words.Either(h.Firewall.V, fmt.Sprintf("yes, %d stubs of wire beside the plugs", s.Stubs), "no")
 	datum := words.OrDash(string(h.Datum.V))
 	p.Rows = append(p.Rows, desk.Row{Key: "datum", Text: "length from  " + datum,
 		Detail: "+ - where its branch's length starts; with part_mm and the boot known the length is converted",
@@ -79,11 +79,11 @@ func EndPage(m *desk.Model, _ int, id string) desk.Page {
 	p.Rows = append(p.Rows, desk.Row{Key: "firewall", Text: "firewall     " + wall,
 		Detail: "+ - where it stands in one, an unwired cavity takes contact, plug and a stub of wire", Step: func(m *desk.Model, _ int) {
 			m.Change(m.H.EditTermination(m.Sheet.X.Termination[id], func(t *model.Termination) { t.Firewall = model.Some(!t.Firewall.V) }),
-				map[bool]string{true: id + " stands in no firewall", false: id + " stands in a firewall"}[h.Firewall.V])
+				id+words.Either(h.Firewall.V, " stands in no firewall", " stands in a firewall"))
 		}})
-	p.Rows = append(p.Rows, m.Once("pairs "+id, func() []desk.Row { return PairingRows(m, t) })...)
+	p.Rows = append(p.Rows, m.Once("pairs "+id, func() []desk.Row { return pairingRows(m, t) })...)
 	for _, c := range s.Cavities {
-		p.Rows = append(p.Rows, CavityRow(m, t, c))
+		p.Rows = append(p.Rows, cavityRow(m, t, c))
 	}
 	return p
 }
@@ -106,7 +106,7 @@ func endSays(m *desk.Model, h *model.Termination) string {
 	return strings.Join(append(parts, "seen from the wire side"), ", ")
 }
 
-func CavityRow(m *desk.Model, t int, name string) desk.Row {
+func cavityRow(m *desk.Model, t int, name string) desk.Row {
 	h, c := &m.H.Terminations[t], m.Sheet.Terms[t].State[name]
 	id := h.ID
 	where := id + ":" + name
@@ -137,17 +137,17 @@ func CavityRow(m *desk.Model, t int, name string) desk.Row {
 	case h.Reserves(name):
 		say("reserved")
 		r.Detail = "+ - gives it free"
-		r.Step = func(m *desk.Model, _ int) { Reserve(m, id, name, false) }
+		r.Step = func(m *desk.Model, _ int) { reserve(m, id, name, false) }
 	default:
 		say("free")
 		r.Detail = "+ - keeps it reserved"
-		r.Step = func(m *desk.Model, _ int) { Reserve(m, id, name, true) }
+		r.Step = func(m *desk.Model, _ int) { reserve(m, id, name, true) }
 	}
 	return r
 }
 
-// Reserve keeps a cavity, or gives it free.
-func Reserve(m *desk.Model, id, name string, keep bool) {
+// reserve keeps a cavity, or gives it free.
+func reserve(m *desk.Model, id, name string, keep bool) {
 	says := "cavity " + name + " of " + id + " is free"
 	if keep {
 		says = "cavity " + name + " of " + id + " is reserved"
@@ -160,22 +160,22 @@ func Reserve(m *desk.Model, id, name string, keep bool) {
 	}), says)
 }
 
-// PairingRows is what could still run from a termination to those it shares wires with.
-func PairingRows(m *desk.Model, t int) []desk.Row {
+// pairingRows is what could still run from a termination to those it shares wires with.
+func pairingRows(m *desk.Model, t int) []desk.Row {
 	var out []desk.Row
 	for _, q := range offer.Pairings(m.Sheet, t) {
 		o := m.H.Terminations[q.B].ID
 		text := fmt.Sprintf("to %s: %d wires, %d of them spare, takes %d more", o, q.Wires, q.Spares, q.More)
 		r := desk.Row{Key: "to " + o, Text: text, Detail: "Enter opens " + o, Enter: func(m *desk.Model) { m.Show(EndKind, o) }}
 		if q.More > 0 {
-			r.More = func() string { return OneMoreText(m, q) }
+			r.More = func() string { return oneMoreText(m, q) }
 		}
 		out = append(out, r)
 	}
 	return out
 }
 
-func OneMoreText(m *desk.Model, q offer.Pairing) string {
+func oneMoreText(m *desk.Model, q offer.Pairing) string {
 	b, d, starts, ok := offer.OneMore(m.Sheet, q)
 	switch {
 	case !ok:
@@ -188,7 +188,7 @@ func OneMoreText(m *desk.Model, q offer.Pairing) string {
 	return "one more makes " + m.H.Branches[b].ID + " a little thicker"
 }
 
-func SplicesRow(m *desk.Model) desk.Row {
+func splicesRow(m *desk.Model) desk.Row {
 	return desk.Row{Key: "splices", Text: fmt.Sprintf("splices: %d", len(m.H.Splices)), Detail: "Enter lists them: barrels, places",
 		Enter: func(m *desk.Model) { m.Show(SplicesKind, "") }}
 }
@@ -207,15 +207,15 @@ func SplicesPage(m *desk.Model, _ int, _ string) desk.Page {
 		}
 		p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id),
 			Text: fmt.Sprintf("%s%s%8s  %s%s", draw.Fit(id, 5, m.Cfg.ASCII)+" ", draw.Fit(lies, 19, m.Cfg.ASCII)+" ",
-				m.Sys.Length(sp.OffsetMM.V), draw.Fit(words.OrDash(s.Part), 15, m.Cfg.ASCII)+" ", m.JoinText(i)),
+				m.Sys.Length(sp.OffsetMM.V), draw.Fit(words.OrDash(s.Part), 15, m.Cfg.ASCII)+" ", desk.JoinText(m, i)),
 			Detail: "Enter opens it; + - moves the sleeve", Enter: func(m *desk.Model) { m.Show(SpliceKind, id) },
-			Step: func(m *desk.Model, by int) { MoveSplice(m, id, by) }})
+			Step: func(m *desk.Model, by int) { moveSplice(m, id, by) }})
 	}
 	return p
 }
 
-// MoveSplice moves a sleeve by five millimetres.
-func MoveSplice(m *desk.Model, id string, by int) {
+// moveSplice moves a sleeve by five millimetres.
+func moveSplice(m *desk.Model, id string, by int) {
 	i := m.Sheet.X.Splice[id]
 	v := max(0, m.H.Splices[i].OffsetMM.V+unit.Millimetre(5*by))
 	m.Change(m.H.EditSplice(i, func(s *model.Splice) { s.OffsetMM = model.Some(v) }),
@@ -236,7 +236,7 @@ func SplicePage(m *desk.Model, _ int, id string) desk.Page {
 		part += "  proposed"
 	}
 	p.Rows = append(p.Rows, desk.Row{Key: "part", Text: "part         " + part, Detail: "Enter lists them", Enter: func(m *desk.Model) {
-		m.Open(desk.ChooseScreen("part", there, func(m *desk.Model) []desk.Choice { return SpliceChoices(m) },
+		m.Open(desk.ChooseScreen("part", there, func(m *desk.Model) []desk.Choice { return spliceChoices(m) },
 			func(m *desk.Model) string { return m.H.Splices[m.Sheet.X.Splice[id]].Part.V }, func(m *desk.Model, v string) {
 				m.Change(m.H.EditSplice(m.Sheet.X.Splice[id], func(s *model.Splice) { s.Part = model.Some(v) }), "part "+v)
 			}, nil))
@@ -252,7 +252,7 @@ func SplicePage(m *desk.Model, _ int, id string) desk.Page {
 			}
 		}})
 	p.Rows = append(p.Rows, desk.Row{Key: "offset", Text: fmt.Sprintf("middle       %s %s along it", m.Sys.Length(sp.OffsetMM.V),
-		m.Sys.Name()), Detail: "+ - moves it", Step: func(m *desk.Model, by int) { MoveSplice(m, id, by) }})
+		m.Sys.Name()), Detail: "+ - moves it", Step: func(m *desk.Model, by int) { moveSplice(m, id, by) }})
 	for n, side := range [][]int{s.Near, s.Far} {
 		for _, k := range side {
 			w := &m.H.Wires[k]
@@ -265,7 +265,7 @@ func SplicePage(m *desk.Model, _ int, id string) desk.Page {
 	return p
 }
 
-func SpliceChoices(m *desk.Model) []desk.Choice {
+func spliceChoices(m *desk.Model) []desk.Choice {
 	used := map[string]int{}
 	for i := range m.H.Splices {
 		used[m.H.Splices[i].Part.V]++

@@ -26,11 +26,11 @@ const ListsKind desk.Kind = "lists"
 func ListsPage(m *desk.Model, _ int, _ string) desk.Page {
 	p := desk.Page{Lines: []string{"Off the shelf: wire by reel and longest first, contacts to buy, how to crimp, units made first."},
 		Empty: "nothing is cut yet; Esc goes back"}
-	p.Rows = m.Once(fmt.Sprint("lists ", m.Sys), func() []desk.Row { return ListRows(m) })
+	p.Rows = m.Once(fmt.Sprint("lists ", m.Sys), func() []desk.Row { return listRows(m) })
 	return p
 }
 
-func ListRows(m *desk.Model) []desk.Row {
+func listRows(m *desk.Model) []desk.Row {
 	var out []desk.Row
 	head := func(t string) { out = append(out, desk.Row{Text: t}) }
 	head("WIRE BY REEL, " + m.Sys.Name())
@@ -92,9 +92,9 @@ func ListRows(m *desk.Model) []desk.Row {
 	}
 	head("CRIMPS")
 	for _, c := range lists.CrimpList(m.Sheet) {
-		out = append(out, CrimpRow(m, c))
+		out = append(out, crimpRow(m, c))
 	}
-	if spares := SpareRows(m); len(spares) > 0 {
+	if spares := spareRows(m); len(spares) > 0 {
 		head("SPARES")
 		out = append(out, spares...)
 	}
@@ -102,12 +102,12 @@ func ListRows(m *desk.Model) []desk.Row {
 		head("UNITS MADE FIRST, " + m.Sys.Name())
 	}
 	for i := range m.H.Units {
-		out = append(out, UnitRow(m, i)...)
+		out = append(out, unitRow(m, i)...)
 	}
 	return out
 }
 
-func CrimpRow(m *desk.Model, c lists.CrimpRow) desk.Row {
+func crimpRow(m *desk.Model, c lists.CrimpRow) desk.Row {
 	text := fmt.Sprintf("  size %-4s on %-7s %3d", c.Contact, paper.Size(&model.Wire{Size: c.Size}), c.Count)
 	if !c.Circular {
 		text += "  of the device's own"
@@ -156,8 +156,8 @@ func CrimpRow(m *desk.Model, c lists.CrimpRow) desk.Row {
 	return desk.Row{Text: text, Detail: detail, Why: why}
 }
 
-// UnitRow is what a unit is made of before anything is laid.
-func UnitRow(m *desk.Model, i int) []desk.Row {
+// unitRow is what a unit is made of before anything is laid.
+func unitRow(m *desk.Model, i int) []desk.Row {
 	u, s := &m.H.Units[i], &m.Sheet.Units[i]
 	text := fmt.Sprintf("  %-5s %s", u.ID, u.Name.V)
 	if s.LayMM > 0 {
@@ -166,7 +166,7 @@ func UnitRow(m *desk.Model, i int) []desk.Row {
 	detail := "twist it before it is laid; a drain to the shell or to a cavity, never both ends of one loop unless meant"
 	if u.Shield.V {
 		text += "  shielded, drain " + words.OrDash(u.DrainFrom.V) + " and " + words.OrDash(u.DrainTo.V)
-		detail = m.ShieldText(i)
+		detail = desk.ShieldText(m, i)
 	}
 	out := []desk.Row{{Text: text, Id: u.ID, Detail: detail}}
 	for _, id := range u.Wires {
@@ -182,8 +182,8 @@ func UnitRow(m *desk.Model, i int) []desk.Row {
 	return out
 }
 
-// SpareRows is where every spare lies, and where the capped ones are found.
-func SpareRows(m *desk.Model) []desk.Row {
+// spareRows is where every spare lies, and where the capped ones are found.
+func spareRows(m *desk.Model) []desk.Row {
 	caps := map[int]ends.Cap{}
 	for _, c := range ends.Caps(m.Sheet) {
 		caps[c.Wire] = c
@@ -197,7 +197,7 @@ func SpareRows(m *desk.Model) []desk.Row {
 		text := fmt.Sprintf("  %-5s %s %s  %s to %s", w.ID, paper.Size(w), w.Colour.V, words.OrDash(w.From.V), words.OrDash(w.To.V))
 		detail := "a cavity at both ends"
 		if c, is := caps[k]; is {
-			text = fmt.Sprintf("  %-5s %s %s  %s, capped %s", w.ID, paper.Size(w), w.Colour.V, cmp.Or(w.From.V, w.To.V), m.CapText(c))
+			text = fmt.Sprintf("  %-5s %s %s  %s, capped %s", w.ID, paper.Size(w), w.Colour.V, cmp.Or(w.From.V, w.To.V), desk.CapText(m, c))
 			detail = fmt.Sprintf("cap it, fold back %s %s from %s and tie it down", m.Sys.Length(c.FoldMM), m.Sys.Name(), c.Place)
 		}
 		id := w.ID

@@ -11,7 +11,7 @@ import (
 
 // How a load comes and goes, and what was measured along its wire.
 
-func DutyRow(m *desk.Model, id string) desk.Row {
+func dutyRow(m *desk.Model, id string) desk.Row {
 	k := m.Sheet.X.Wire[id]
 	w := &m.H.Wires[k]
 	text := "always on"
@@ -47,7 +47,7 @@ func DutyPage(m *desk.Model, _ int, id string) desk.Page {
 		}
 		p.Rows = append(p.Rows, desk.Row{Key: key, Id: id, Text: fmt.Sprintf("%-12s %s %s", label, shown, name), Detail: detail,
 			Step: func(m *desk.Model, by int) {
-				StepNumber(m, value, by, most, name, func(v float64) *model.Harness {
+				stepNumber(m, value, by, most, name, func(v float64) *model.Harness {
 					return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { put(w, v) })
 				})
 			}, Field: &desk.Field{Label: label + ", wire " + id, Unit: name, Value: value, Number: true,
@@ -73,8 +73,8 @@ func DutyPage(m *desk.Model, _ int, id string) desk.Page {
 	return p
 }
 
-// MeasuredRow is a drop that was measured along a wire, beside what the wire explains.
-func MeasuredRow(m *desk.Model, id string) desk.Row {
+// measuredRow is a drop that was measured along a wire, beside what the wire explains.
+func measuredRow(m *desk.Model, id string) desk.Row {
 	k := m.Sheet.X.Wire[id]
 	w, c := &m.H.Wires[k], &m.Sheet.Wires[k]
 	text, value := "not measured", ""
@@ -88,7 +88,7 @@ func MeasuredRow(m *desk.Model, id string) desk.Row {
 	return desk.Row{Key: "measured", Id: id, Text: fmt.Sprintf("%-12s %s", "drop", text),
 		Detail: "measured from end to end at the current above; what the wire does not explain is lost in contacts, crimps, splices, the " +
 			"ground point", Why: desk.Figs(id, 0, "", "wire.lost", "wire.drop"), Step: func(m *desk.Model, by int) {
-			StepNumber(m, value, by, 60, "V", func(v float64) *model.Harness {
+			stepNumber(m, value, by, 60, "V", func(v float64) *model.Harness {
 				return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.DropV = model.Some(unit.Volt(v)) })
 			})
 		},
@@ -105,8 +105,8 @@ func MeasuredRow(m *desk.Model, id string) desk.Row {
 			}}}
 }
 
-// PairRows is what the pair of a data wire does to a signal.
-func PairRows(m *desk.Model, id string) []desk.Row {
+// pairRows is what the pair of a data wire does to a signal.
+func pairRows(m *desk.Model, id string) []desk.Row {
 	u, in := m.Sheet.X.UnitOf[id]
 	if !in || !m.Sheet.Units[u].Pair.Known {
 		return nil
@@ -120,7 +120,7 @@ func PairRows(m *desk.Model, id string) []desk.Row {
 		unit.Fixed(float64(p.Loop), 0))
 	detail := "a shield, a sheath and wires beside it lower it; the formula was fitted to tighter twist"
 	rows := []desk.Row{{Key: "pair", Id: name, Text: text, Detail: detail, Why: desk.Figs(name, 0, "", "unit.ohm", "unit.loop"),
-		Step: func(m *desk.Model, by int) { StepRate(m, name, by) },
+		Step: func(m *desk.Model, by int) { stepRate(m, name, by) },
 		Field: &desk.Field{Label: "bit rate of the bus of " + name, Unit: "kbit/s", Value: kbitText(&m.H.Units[u]), Number: true,
 			Set: func(m *desk.Model, text string) error {
 				return m.SetNumber(text, 0, 100_000, "kbit/s", func(v float64) *model.Harness {
@@ -141,7 +141,7 @@ func PairRows(m *desk.Model, id string) []desk.Row {
 // busRates are the bit rates that + and - go through; digits give any other.
 var busRates = [...]unit.KilobitPerSec{0, 50, 125, 250, 500, 800, 1000}
 
-func StepRate(m *desk.Model, name string, by int) {
+func stepRate(m *desk.Model, name string, by int) {
 	i := m.Sheet.X.Unit[name]
 	at := 0
 	for k, r := range busRates {
@@ -157,8 +157,8 @@ func StepRate(m *desk.Model, name string, by int) {
 	m.Change(m.H.EditUnit(i, func(u *model.Unit) { u.Kbit = model.Some(v) }), words.Trim(float64(v))+" kbit/s")
 }
 
-// StepNumber changes a number, "" for none, by one step as fine as it is small.
-func StepNumber(m *desk.Model, value string, by int, most float64, name string, make func(v float64) *model.Harness) {
+// stepNumber changes a number, "" for none, by one step as fine as it is small.
+func stepNumber(m *desk.Model, value string, by int, most float64, name string, make func(v float64) *model.Harness) {
 	v, _ := unit.ParseNumber(value)
 	step := stepOf(v)
 	if by < 0 && v > 0 {

@@ -7,8 +7,8 @@ import (
 	"contralay/ui/bench/desk"
 )
 
-// DamagedRow says which spare stands in for a wire.
-func DamagedRow(m *desk.Model, id string) (desk.Row, bool) {
+// damagedRow says which spare stands in for a wire.
+func damagedRow(m *desk.Model, id string) (desk.Row, bool) {
 	all := offer.Substitutes(m.Sheet, m.Sheet.X.Wire[id])
 	if len(all) == 0 {
 		return desk.Row{}, false

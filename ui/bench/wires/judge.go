@@ -20,8 +20,8 @@ import (
 // that would do for all of them. The list of the Wires step keeps the order of the
 // file: it is what currents are entered along.
 
-// Share is how much of its limit a wire carries; false where either is not known.
-func Share(m *desk.Model, i int) (float64, bool) {
+// shareOf is how much of its limit a wire carries; false where either is not known.
+func shareOf(m *desk.Model, i int) (float64, bool) {
 	c := &m.Sheet.Wires[i]
 	if !wires.Carries(m.Sheet, i) || !c.Bounded {
 		return 0, false
@@ -32,16 +32,16 @@ func Share(m *desk.Model, i int) (float64, bool) {
 	return float64(c.Heats / c.Bound.Amps), true
 }
 
-// JudgeRow opens the list, worst first.
-func JudgeRow(m *desk.Model, ids []int) (desk.Row, bool) {
-	i, ok := Closest(m, ids)
+// judgeRow opens the list, worst first.
+func judgeRow(m *desk.Model, ids []int) (desk.Row, bool) {
+	i, ok := closest(m, ids)
 	if !ok {
 		return desk.Row{}, false
 	}
 	text := fmt.Sprintf("nearest its limit here: %s, %s of %s A", m.H.Wires[i].ID, desk.CarriesText(m.Sheet, i),
 		desk.MostText(&m.Sheet.Wires[i]))
 	return desk.Row{Key: "judge", Text: text, Detail: "Enter lists them, worst first: current, limit, drop, temperature, and what decides",
-		Enter: func(m *desk.Model) { m.Show(JudgeKind, "") }, Why: ClosestWhy(m, ids)}, true
+		Enter: func(m *desk.Model) { m.Show(JudgeKind, "") }, Why: closestWhy(m, ids)}, true
 }
 
 // The screens of what wires carry of what they may.
@@ -60,10 +60,13 @@ func JudgePage(m *desk.Model, w int, _ string) desk.Page {
 		Empty: "no wire runs here; Esc goes back"}
 	ids := m.WiresHere()
 	slices.SortStableFunc(ids, func(a, b int) int {
-		x, okX := Share(m, a)
-		y, okY := Share(m, b)
-		if okX != okY {
-			return map[bool]int{true: -1, false: 1}[okX]
+		x, okX := shareOf(m, a)
+		y, okY := shareOf(m, b)
+		switch { // what is not known comes last
+		case okX && !okY:
+			return -1
+		case okY && !okX:
+			return 1
 		}
 		return cmp.Compare(y, x)
 	})
@@ -89,16 +92,16 @@ func JudgePage(m *desk.Model, w int, _ string) desk.Page {
 		}
 		id := hw.ID
 		p.Rows = append(p.Rows, desk.Row{Key: id, Id: id, Mark: m.MarkFor(id), Text: strings.TrimRight(text, " "),
-			More:  func() string { return "Enter opens it; " + m.WireDetail(i, id) },
+			More:  func() string { return "Enter opens it; " + desk.WireDetail(m, i, id) },
 			Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) }, WhyOf: func() []desk.Reason {
-				return append(desk.Figs(id, 0, "", "wire.bound", "wire.hottest", "wire.circuit", "wire.heats"), m.WireReasons(i)...)
+				return append(desk.Figs(id, 0, "", "wire.bound", "wire.hottest", "wire.circuit", "wire.heats"), desk.WireReasons(m, i)...)
 			}})
 	}
 	return p
 }
 
-// SizesRow opens what would do for all wires at once.
-func SizesRow(m *desk.Model) desk.Row {
+// sizesRow opens what would do for all wires at once.
+func sizesRow(m *desk.Model) desk.Row {
 	return desk.Row{Key: "sizes", Text: "the sizes that do, for all wires at once",
 		Detail: "Enter works them out for the whole loom; nothing changes before you take them",
 		Enter:  func(m *desk.Model) { m.Show(SizesKind, "") }}
@@ -109,11 +112,11 @@ func SizesPage(m *desk.Model, _ int, _ string) desk.Page {
 	p := desk.Page{Lines: []string{"The thinnest size that does for heat, drop, its device and both ends, all taken together.",
 		"Thinner than " + m.Sheet.Limits.SizeMin + " is not handled here (size_min in [rules])."},
 		Empty: "every wire with a current has the size that does; Esc goes back"}
-	p.Rows = m.Once("sizes", func() []desk.Row { return SizeRows(m) })
+	p.Rows = m.Once("sizes", func() []desk.Row { return sizeRows(m) })
 	return p
 }
 
-func SizeRows(m *desk.Model) []desk.Row {
+func sizeRows(m *desk.Model) []desk.Row {
 	changes, h, none := offer.Advise(m.Sheet)
 	var stuck []desk.Row
 	for _, k := range none {
@@ -121,7 +124,9 @@ func SizeRows(m *desk.Model) []desk.Row {
 		stuck = append(stuck, desk.Row{Key: "none " + id, Id: id, Mark: "?",
 			Text:   fmt.Sprintf("%s no size does: %s", draw.Fit(id, 5, m.Cfg.ASCII), offer.Doubt(m.Sheet, k, m.H.Wires[k].Size)),
 			Detail: "Enter opens the wire", Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) },
-			WhyOf: func() []desk.Reason { return append(m.WireReasons(m.Sheet.X.Wire[id]), m.LimitReasons(id)...) }})
+			WhyOf: func() []desk.Reason {
+				return append(desk.WireReasons(m, m.Sheet.X.Wire[id]), desk.LimitReasons(m.Sheet, id)...)
+			}})
 	}
 	if len(changes) == 0 {
 		return stuck
@@ -140,7 +145,7 @@ func SizeRows(m *desk.Model) []desk.Row {
 		if _, b, _ := t.B(); b.Waiting || len(b.Layers) == 0 {
 			return "Enter takes it, Backspace takes it back; the lay-up follows"
 		}
-		return "Enter takes it: " + m.Differs(m.Tally(), t.Tally())
+		return "Enter takes it: " + t.Tally().Differs(m.Tally(), m.Sys)
 	}, Enter: func(m *desk.Model) {
 		m.Back()
 		m.Change(h, fmt.Sprintf("%d wires have another size; Backspace takes it back", len(changes)))
@@ -152,7 +157,7 @@ func SizeRows(m *desk.Model) []desk.Row {
 		rows = append(rows, desk.Row{Key: id, Id: id, Text: fmt.Sprintf("%s %-18s%6s of %s A   %s", draw.Fit(id, 5, m.Cfg.ASCII),
 			w.Size+" -> "+paper.Size(&model.Wire{Size: to}), desk.CarriesText(m.Sheet, c.Wire), desk.MostText(&m.Sheet.Wires[c.Wire]),
 			w.Signal.V),
-			Detail: "Enter takes this one alone", WhyOf: func() []desk.Reason { return m.WireReasons(m.Sheet.X.Wire[id]) },
+			Detail: "Enter takes this one alone", WhyOf: func() []desk.Reason { return desk.WireReasons(m, m.Sheet.X.Wire[id]) },
 			Enter: func(m *desk.Model) {
 				m.Change(m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.Size = to }), fmt.Sprintf("wire %s is now %s", id, to))
 			}})

@@ -1,0 +1,143 @@
+package desk
+
+import (
+	"slices"
+
+	"contralay/calc/query/why"
+	"contralay/calc/sheet"
+)
+
+// Reason is a figure on a screen and how to have it explained.
+type Reason struct {
+	Figure why.Figure
+	Of     func(m *Model) *sheet.Sheet // nil: the sheet in hand
+	Made   func() (why.Why, bool)      // of a figure that stands in no sheet; else nil
+}
+
+// Figs are figures of one thing, by their names.
+func Figs(of string, k int, part string, what ...string) []Reason {
+	var out []Reason
+	for _, w := range what {
+		out = append(out, Reason{Figure: why.Figure{What: w, Of: of, K: k, Part: part}})
+	}
+	return out
+}
+
+// Reasons is the figures of a row.
+func (r *Row) Reasons() []Reason {
+	if r.WhyOf != nil {
+		return r.WhyOf()
+	}
+	return r.Why
+}
+
+// InTrial makes reasons those of a lay-up that is only looked at.
+func InTrial(show func(m *Model) *Model, rs []Reason) []Reason {
+	for k := range rs {
+		rs[k].Of = func(m *Model) *sheet.Sheet { return show(m).Sheet }
+	}
+	return rs
+}
+
+// Explain is the whole explanation, with what would change it most.
+func (r Reason) Explain(m *Model) (why.Why, bool) {
+	switch {
+	case r.Made != nil:
+		return r.Made()
+	case r.Of != nil:
+		return why.Explain(r.Of(m), r.Figure)
+	}
+	return why.Explain(m.Sheet, r.Figure)
+}
+
+// LimitReasons is every limit of a wire.
+func LimitReasons(s *sheet.Sheet, id string) (out []Reason) {
+	for n := range why.LimitsOf(s, s.X.Wire[id]) {
+		out = append(out, Figs(id, n, "", "wire.limit")...)
+	}
+	return out
+}
+
+// feedReasons is every figure of a feed and of what it protects.
+func feedReasons(s *sheet.Sheet, id string) []Reason {
+	out := Figs(id, 0, "", "feed.load", "feed.most", "feed.opens")
+	f := &s.Feeds[s.X.Feed[id]]
+	for _, k := range slices.Concat(f.Legs, f.Beyond, f.Back) {
+		w := s.H.Wires[k].ID
+		out = append(append(out, Figs(id, 0, w, "short.far", "short.lets", "short.bears")...), LimitReasons(s, w)...)
+	}
+	return out
+}
+
+// SnagReasons is the figures a snag speaks of.
+func SnagReasons(s *sheet.Sheet, g sheet.Snag) []Reason {
+	i, isBranch := s.X.Branch[g.Where]
+	if !isBranch {
+		switch g.Rule {
+		case "wire.drop":
+			return Figs(g.Where, 0, "", "wire.circuit", "wire.drop")
+		case "wire.current", "wire.pulse":
+			return append(Figs(g.Where, 0, "", "wire.heats", "wire.bound", "wire.hottest"), LimitReasons(s, g.Where)...)
+		case "wire.measured":
+			return Figs(g.Where, 0, "", "wire.drop", "wire.lost")
+		case "unit.impedance", "unit.resistance", "unit.bus", "unit.stub":
+			return Figs(g.Where, 0, "", "unit.ohm", "unit.loop", "unit.bus", "unit.stub", "unit.stubs")
+		case "feed.load", "feed.start":
+			return Figs(g.Where, 0, "", "feed.load", "feed.most")
+		case "feed.wire", "feed.never", "feed.short":
+			return feedReasons(s, g.Where)
+		case "boot.grip", "boot.slide":
+			for k := range s.H.Branches {
+				if mb := &s.H.Branches[k]; mb.From == g.Where || mb.To == g.Where {
+					return append(Figs(g.Where, 0, "", "boot.least", "boot.most"),
+						Figs(mb.ID, 0, s.Branches[k].Sheath.Part, "tube.over")...)
+				}
+			}
+		}
+		return nil
+	}
+	b := &s.Branches[i]
+	each := func(what ...string) (out []Reason) {
+		for k := range b.Layers {
+			out = append(out, Figs(g.Where, k, "", what...)...)
+		}
+		return out
+	}
+	switch g.Rule {
+	case "layer.full", "layer.close", "layer.tight":
+		return each("layer.proud", "layer.takes")
+	case "layer.gap":
+		return each("layer.gap", "layer.room")
+	case "layer.lay":
+		return each("layer.lay")
+	case "bend":
+		return Figs(g.Where, 0, "", "branch.bend")
+	case "bend.turn":
+		return each("layer.lay", "layer.bent", "layer.flat")
+	case "sheath.none":
+		return Figs(g.Where, 0, "", "sheath.passmost", "branch.tapeleast", "sheath.pass")
+	case "sheath.slide", "sheath.loose", "sheath.stretch", "sheath.grip", "sheath.room":
+		return append(Figs(g.Where, 0, b.Sheath.Part, "tube.worst", "tube.full", "tube.grip", "tube.slide", "tube.room"),
+			Figs(g.Where, 0, "", "branch.tapeleast", "sheath.from", "sheath.to")...)
+	}
+	return nil
+}
+
+// FigureOnly is the explanation without what would change it most, which takes a
+// build for each lever.
+func (r Reason) FigureOnly(m *Model) (why.Why, bool) {
+	if r.Made != nil {
+		return r.Made()
+	}
+	s := m.Sheet
+	if r.Of != nil {
+		s = r.Of(m)
+	}
+	return why.FigureOfWhy(s, r.Figure)
+}
+
+// Known reports whether a sheet has the figure at all.
+func (r Reason) Known(m *Model) bool {
+	_, ok := r.FigureOnly(m)
+	return ok
+}
