@@ -24,23 +24,23 @@ import (
 var update = flag.Bool("update", false, "write the golden screens anew; look at them before accepting")
 
 func TestFrameFitsEverySize(t *testing.T) {
-	for name := range benchtest.EveryScreen {
-		m := benchtest.OpenAt(t, "example.toml", name)
+	benchtest.EachScreen(t, func(t *testing.T, screen string) {
+		m := benchtest.OpenAt(t, "example.toml", screen)
 		for w := 20; w <= 200; w += 7 {
 			for h := 8; h <= 60; h += 3 {
 				benchtest.Size(m, w, h)
 				lines := strings.Split(benchtest.View(m), "\n")
 				if len(lines) != h {
-					t.Fatalf("%s at %d x %d: %d lines", name, w, h, len(lines))
+					t.Fatalf("%d x %d: %d lines", w, h, len(lines))
 				}
 				for _, l := range lines {
 					if draw.Width(l) > w {
-						t.Fatalf("%s at %d x %d: a line of %d cells: %q", name, w, h, draw.Width(l), l)
+						t.Fatalf("%d x %d: a line of %d cells: %q", w, h, draw.Width(l), l)
 					}
 				}
 			}
 		}
-	}
+	})
 }
 
 func TestASCIIOnly(t *testing.T) {
@@ -73,6 +73,7 @@ func TestGoldenScreens(t *testing.T) {
 		"why", "unsaved work", "file changed", "help"} {
 		shots = append(shots, shot{screen, 80, 24})
 	}
+	t.Parallel()
 	for _, c := range shots {
 		t.Run(fmt.Sprintf("%s %dx%d", c.screen, c.w, c.h), func(t *testing.T) {
 			m := benchtest.OpenAt(t, "demo.toml", c.screen)

@@ -11,23 +11,19 @@ import (
 	"contralay/ui/guide"
 )
 
-// helping is which page of the help is open.
-type helping struct{ at int }
-
 // helpPages are the key table and the pages of the guide, in their order.
 var helpPages = append([]string{"keys"}, guide.Names()...)
 
 // openHelp opens the help at a topic; at the keys where there is no such topic.
 func openHelp(m *desk.Model, topic string) {
-	desk.State[helping](m).at = max(0, slices.Index(helpPages, topic))
-	m.Show(helpKind, "")
+	m.Open(desk.Screen{Kind: helpKind, Turn: max(0, slices.Index(helpPages, topic))})
 }
 
 // helpPage is one page of the guide, or the key table; + and - turn the pages.
 func helpPage(m *desk.Model, w int, _ string) desk.Page {
-	at := desk.State[helping](m).at
+	at := m.Front().Turn
 	turn := func(m *desk.Model, by int) {
-		desk.State[helping](m).at = (at + by + len(helpPages)) % len(helpPages)
+		m.Front().Turn = (at + by + len(helpPages)) % len(helpPages)
 		m.Unput()
 	}
 	title, lines := "keys", []string(nil)

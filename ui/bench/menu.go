@@ -43,13 +43,18 @@ func askQuit(m *desk.Model) {
 
 // quitPage asks what becomes of unsaved work.
 func quitPage(m *desk.Model, _ int, _ string) desk.Page {
-	n := len(file.Differences(m.SavedDoc(), m.Doc()))
 	what := m.File.Path
 	if what == "" {
 		what = "the harness, which has no file yet"
 	}
 	p := desk.Page{Lines: []string{fmt.Sprintf("There is unsaved work on %s.", what)}}
-	p.Rows = []desk.Row{
+	p.Rows = m.Once("quit", func() []desk.Row { return quitRows(len(file.Differences(m.SavedDoc(), m.Doc()))) })
+	return p
+}
+
+// quitRows are the ways out of the question, with so many changes that are not saved.
+func quitRows(n int) []desk.Row {
+	return []desk.Row{
 		{Text: "keep working", Enter: func(m *desk.Model) { m.Back(); m.Tell("still here") }},
 		{Text: "save, then quit", Enter: func(m *desk.Model) { m.Back(); m.SaveThen(func(m *desk.Model) { m.Quit = true }) }},
 		{Text: fmt.Sprintf("discard %s: press + on this row", words.Changes(n)), Step: func(m *desk.Model, by int) {
@@ -58,5 +63,4 @@ func quitPage(m *desk.Model, _ int, _ string) desk.Page {
 			}
 		}, Enter: func(m *desk.Model) { m.Tell("Enter does not discard; + does") }},
 	}
-	return p
 }

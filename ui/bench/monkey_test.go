@@ -21,28 +21,22 @@ const monkeyKeys = 20_000
 // written only where a save was asked for, and undo to the start gives the bytes
 // that were there.
 func TestMonkey(t *testing.T) {
-	screens := slices.Sorted(func(yield func(string) bool) {
-		for s := range benchtest.EveryScreen {
-			if !yield(s) {
-				return
-			}
-		}
-	})
+	screens := benchtest.Screens()
 	each := monkeyKeys / len(screens)
 	if testing.Short() {
 		each /= 20
 	}
 	d := benchtest.Load(t, "example.toml")
 	start := string(file.Encode(d))
-	pressed := 0
-	for n, screen := range screens {
+	benchtest.EachScreen(t, func(t *testing.T, screen string) {
+		n := slices.Index(screens, screen)
 		rng := rand.New(rand.NewPCG(uint64(n), 2026))
 		for left := each; left > 0; {
 			m := benchtest.OpenAt(t, "example.toml", screen)
 			asked := false
 			m.Cfg.Save = func(path string, d file.Document) error {
 				if !asked {
-					t.Fatalf("%s: written to %s by a key that asks for nothing", screen, path)
+					t.Fatalf("written to %s by a key that asks for nothing", path)
 				}
 				return nil
 			}
@@ -65,17 +59,16 @@ func TestMonkey(t *testing.T) {
 				} else if cmd != nil {
 					m.Pending = map[string]bool{}
 				}
-				pressed++
 				if m.Quit {
 					break
 				}
 				lines := strings.Split(benchtest.View(m), "\n")
 				if len(lines) != m.Height {
-					t.Fatalf("%s: after %q %d lines on a screen of %d", screen, k, len(lines), m.Height)
+					t.Fatalf("after %q %d lines on a screen of %d", k, len(lines), m.Height)
 				}
 				for _, l := range lines {
 					if draw.Width(l) > m.W {
-						t.Fatalf("%s: after %q a line of %d cells on a screen of %d: %q", screen, k, draw.Width(l), m.W, l)
+						t.Fatalf("after %q a line of %d cells on a screen of %d: %q", k, draw.Width(l), m.W, l)
 					}
 				}
 			}
@@ -84,11 +77,10 @@ func TestMonkey(t *testing.T) {
 				m.Undo()
 			}
 			if got := string(file.Encode(m.Doc())); got != start {
-				t.Fatalf("%s: undo does not reach the start", screen)
+				t.Fatal("undo does not reach the start")
 			}
 		}
-	}
-	t.Logf("%d keys", pressed)
+	})
 }
 
 // asksToSave reports whether a key asks for the file to be written, as a person reads

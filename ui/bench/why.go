@@ -2,6 +2,7 @@ package bench
 
 import (
 	"fmt"
+	"slices"
 
 	whyquery "contralay/calc/query/why"
 	"contralay/model/catalogue"
@@ -38,22 +39,25 @@ var whyRow = desk.Row{Key: "why", Text: "how the figures here were made", Detail
 
 // figuresScreen lists figures with their values.
 func figuresScreen(all []desk.Reason) desk.Screen {
+	var made desk.Kept[desk.Page] // a frame must not wait for it
 	return desk.Screen{Kind: figuresKind, Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Enter says how a figure was made."}, Empty: "no figure here yet"}
-		for _, re := range append(all, stripReasons(m)...) {
-			if !re.Known(m) {
-				continue
-			}
-			y, ok := re.FigureOnly(m)
-			if !ok {
-				continue
-			}
-			one := []desk.Reason{re}
-			p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%12s  %s", measured(m, y.Value, y.Measure), y.Name),
-				Key: fmt.Sprint(re.Figure), Why: one, Enter: func(m *desk.Model) { m.Open(whyScreen(one, 0)) }})
-		}
-		return p
+		return made.Get(m.Sheet, m.Branch, m.Sys.Name(), func() desk.Page { return figuresPage(m, all) })
 	}}
+}
+
+// figuresPage is the figures that there are.
+func figuresPage(m *desk.Model, all []desk.Reason) desk.Page {
+	p := desk.Page{Lines: []string{"Enter says how a figure was made."}, Empty: "no figure here yet"}
+	for _, re := range slices.Concat(all, stripReasons(m)) {
+		y, ok := re.FigureOnly(m)
+		if !ok {
+			continue
+		}
+		one := []desk.Reason{re}
+		p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%12s  %s", measured(m, y.Value, y.Measure), y.Name),
+			Key: fmt.Sprint(re.Figure), Why: one, Enter: func(m *desk.Model) { m.Open(whyScreen(one, 0)) }})
+	}
+	return p
 }
 
 // whyScreen explains one of several figures. + - goes to the next, Enter on an input

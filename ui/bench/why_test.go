@@ -5,6 +5,8 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/calc/query/why"
+	"contralay/calc/sheet"
 	"contralay/model/file"
 	"contralay/model/unit"
 	"contralay/ui/bench"
@@ -51,12 +53,12 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 	if testing.Short() {
 		names = names[1:2] // the race detector makes it ten times as long and finds nothing more in the rest
 	}
-	for _, name := range names {
-		for screen := range benchtest.EveryScreen {
-			switch screen {
-			case "why", "figures", "unsaved work", "file changed", "help", "quit", "menu", "field":
-				continue // explanations themselves, or nothing is worked out there
-			}
+	benchtest.EachScreen(t, func(t *testing.T, screen string) {
+		switch screen {
+		case "why", "figures", "unsaved work", "file changed", "help", "quit", "menu", "field":
+			return // explanations themselves, or nothing is worked out there
+		}
+		for _, name := range names {
 			for _, sys := range []unit.System{unit.MM, unit.Inch} {
 				if sys == unit.Inch && name == "demo.toml" {
 					continue // the large one once
@@ -88,6 +90,7 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 						given[unit.Fixed(v, 0)], given[unit.Fixed(v, 1)], given[unit.Fixed(v, 2)] = true, true, true
 					}
 				}
+				figures := figuresOf{}
 				p := m.Page(m.ListWidth())
 				for at := range p.Rows {
 					m.Put(at, "")
@@ -98,17 +101,8 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 					r := &q.Rows[at]
 					ok := map[string]bool{}
 					for _, re := range bench.Reasons(m, q, r) {
-						w, is := re.FigureOnly(m)
-						if !is {
-							continue
-						}
-						for _, n := range written(w.Value) {
+						for _, n := range figures.written(m, re) {
 							ok[n] = true
-						}
-						for _, in := range w.In {
-							for _, n := range written(in.Value) {
-								ok[n] = true
-							}
 						}
 					}
 					seen := m
@@ -135,7 +129,40 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 				}
 			}
 		}
+	})
+}
+
+// figuresOf keeps what figures and their inputs are written as: the strip has the same ones in
+// every row.
+type figuresOf map[figureIn][]string
+
+// figureIn is a figure of a sheet.
+type figureIn struct {
+	of     *sheet.Sheet
+	figure why.Figure
+}
+
+// written is every way the figure of a reason, and each of its inputs, may be written.
+func (f figuresOf) written(m *desk.Model, r desk.Reason) []string {
+	key := figureIn{m.Sheet, r.Figure}
+	if r.Of != nil {
+		key.of = r.Of(m)
 	}
+	if out, known := f[key]; known && r.Made == nil {
+		return out
+	}
+	y, is := r.FigureOnly(m)
+	var out []string
+	if is {
+		out = written(y.Value)
+		for _, in := range y.In {
+			out = append(out, written(in.Value)...)
+		}
+	}
+	if r.Made == nil {
+		f[key] = out
+	}
+	return out
 }
 
 // numbersGiven is what a person set that stands on screens in the other system.

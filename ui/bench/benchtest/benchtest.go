@@ -4,6 +4,7 @@ package benchtest
 
 import (
 	"fmt"
+	"maps"
 	"os"
 	"path/filepath"
 	"slices"
@@ -60,13 +61,20 @@ func Path(t testing.TB, name string) string {
 	return filepath.Join(r, filepath.FromSlash(name))
 }
 
+// read holds the files of testdata that were read: a harness is a value, and edits share it.
+var read sync.Map
+
 // Load reads a file of testdata.
 func Load(t testing.TB, name string) file.Document {
 	t.Helper()
+	if d, ok := read.Load(name); ok {
+		return d.(file.Document)
+	}
 	d, err := file.Load(Path(t, "testdata/"+name))
 	if err != nil {
 		t.Fatal(err)
 	}
+	read.Store(name, d)
 	return d
 }
 
@@ -101,14 +109,19 @@ func OpenAt(t testing.TB, name, screen string) *desk.Model {
 	return m
 }
 
-// worked holds the proposals of each file: planning is the slow part, and they are only read.
-var worked sync.Map
+// worked holds the proposals of each file, and beside what its steps wanted worked out:
+// planning is the slow part, and what came of it is only read.
+var worked, beside sync.Map
 
 // OpenWith is a bench with every proposal worked out. name tells harnesses apart: what was
 // worked out for one is taken again for the next of its name.
 func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 	t.Helper()
 	m := bench.New(c)
+	m.Tables.Steps = slices.Clone(m.Tables.Steps)
+	for k := range m.Tables.Steps {
+		m.Tables.Steps[k].Beside = once(name, m.Tables.Steps[k].Beside)
+	}
 	if known, ok := worked.Load(name); ok {
 		m.Sheet.Proposals = known.(map[string]sheet.Proposal)
 		m.Rebuild()
@@ -117,6 +130,41 @@ func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 	worked.Store(name, m.Sheet.Proposals)
 	return m
 }
+
+// once is what a step wants worked out beside it, worked out once for the harness of a name.
+// The bench itself takes it for settled by its key.
+func once(name string, wants func(m *desk.Model) (desk.Work, bool)) func(m *desk.Model) (desk.Work, bool) {
+	if wants == nil {
+		return nil
+	}
+	return func(m *desk.Model) (desk.Work, bool) {
+		w, ok := wants(m)
+		do := w.Do
+		w.Do = func() func(m *desk.Model) {
+			if take, known := beside.Load(name + w.Key); known {
+				return take.(func(m *desk.Model))
+			}
+			take := do()
+			beside.Store(name+w.Key, take)
+			return take
+		}
+		return w, ok
+	}
+}
+
+// EachScreen runs a test of every screen, side by side.
+func EachScreen(t *testing.T, test func(t *testing.T, screen string)) {
+	t.Parallel()
+	for _, screen := range Screens() {
+		t.Run(screen, func(t *testing.T) {
+			t.Parallel()
+			test(t, screen)
+		})
+	}
+}
+
+// Screens are the names of every screen, in the order of the alphabet.
+func Screens() []string { return slices.Sorted(maps.Keys(EveryScreen)) }
 
 // Typed is a bench on the text of a file.
 func Typed(t testing.TB, text string) *desk.Model {

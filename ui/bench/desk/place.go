@@ -121,6 +121,7 @@ type Screen struct {
 	Kind  Kind
 	Title string                     // "" is that of its kind
 	Of    string                     // the thing it is about
+	Turn  int                        // which of its pages is open, where it has several
 	Page  func(m *Model, w int) Page // nil is that of its kind
 	place *Place
 }
@@ -142,10 +143,18 @@ func (m *Model) Open(s Screen) {
 // Show opens the screen of a kind on a thing; of is "" where it is about none.
 func (m *Model) Show(k Kind, of string) { m.Open(Screen{Kind: k, Of: of}) }
 
+// Front is the screen in front; nil on a step.
+func (m *Model) Front() *Screen {
+	if n := len(m.Stack); n > 0 {
+		return &m.Stack[n-1]
+	}
+	return nil
+}
+
 // Subject is the thing that the screen in front is about; "" where it is about none.
 func (m *Model) Subject() string {
-	if n := len(m.Stack); n > 0 {
-		return m.Stack[n-1].Of
+	if s := m.Front(); s != nil {
+		return s.Of
 	}
 	return ""
 }
