@@ -15,12 +15,12 @@ func TestTypedStandsLarge(t *testing.T) {
 		want []string
 	}{
 		{[]string{"2", ".", "5"}, words.Large("2.5", "A  current of wire 101")},
-		{[]string{"m", "right", "right", "right", "down", "down", "down", "down", "down", "enter", "1", " ", "3", "/", "8"},
+		{[]string{"m", "to sheath", "down", "down", "down", "down", "down", "enter", "1", " ", "3", "/", "8"},
 			words.Large("1 3/8", "in  start of the sheath")},
 	} {
 		m := benchtest.Open(t, "example.toml")
 		benchtest.Size(m, 80, 24)
-		benchtest.Press(m, c.keys...)
+		benchtest.GoTo(t, m, c.keys...)
 		v := benchtest.View(m)
 		for _, l := range c.want {
 			if !strings.Contains(v, strings.TrimRight(l, " ")) {

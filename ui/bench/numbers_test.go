@@ -11,7 +11,7 @@ import (
 // it was.
 func TestNumbersStep(t *testing.T) {
 	for name, keys := range map[string][]string{"wire": {"enter"}, "duty": {"enter", "@duty", "enter"},
-		"feed": {"@protection", "enter", "enter"}, "layer": {"right", "down", "enter"}, "sheath": {"right", "right", "right"}} {
+		"feed": {"@protection", "enter", "enter"}, "layer": {"to layers", "down", "enter"}, "sheath": {"to sheath"}} {
 		m := benchtest.OpenAt(t, words.Either(name == "feed" || name == "duty", "feeds.toml", "example.toml"), "wires")
 		benchtest.GoTo(t, m, keys...)
 		for at, r := range m.Page(m.ListWidth()).Rows {

@@ -17,7 +17,7 @@ func TestBackspaceOnPagesToRead(t *testing.T) {
 		top := m.Top()
 		m = benchtest.OpenAt(t, "demo.toml", "")
 		benchtest.Press(m, "+")
-		benchtest.Press(m, benchtest.EveryScreen[screen]...)
+		benchtest.GoTo(t, m, benchtest.EveryScreen[screen]...)
 		if !strings.Contains(benchtest.View(m), "Backspace back") {
 			t.Errorf("%s: the bar says otherwise", screen)
 		}
@@ -46,7 +46,7 @@ func TestPageKeys(t *testing.T) {
 func TestLongSnagTakesTwoLines(t *testing.T) {
 	m := benchtest.Open(t, "example.toml")
 	benchtest.Size(m, 80, 24)
-	benchtest.Press(m, "right", "right", "right")
+	benchtest.GoTo(t, m, "to sheath")
 	m.Says = ""
 	v := strings.Split(benchtest.View(m), "\n")
 	if n := len(v); !strings.HasPrefix(v[n-3], "? warn P1") || strings.Contains(v[n-3], "…") || !strings.Contains(v[n-2], "on Build") {

@@ -30,16 +30,16 @@ func reasons(m *desk.Model, p desk.Page, r *desk.Row) []desk.Reason {
 
 // stripReasons is the figures of the strip and of the snag over the keys.
 func stripReasons(m *desk.Model) []desk.Reason {
-	mb, b, ok := m.B()
+	mb, b, ok := m.BranchHere()
 	if !ok {
 		return nil
 	}
-	out := desk.Figs(mb.ID, 0, "", "branch.over", "branch.least", "branch.most")
+	out := desk.FiguresOf(mb.ID, "branch.over", "branch.least", "branch.most")
 	if b.Sheath.Part != "" {
-		out = append(out, desk.Figs(mb.ID, 0, b.Sheath.Part, "tube.over")...)
+		out = append(out, desk.FiguresOfPart(mb.ID, b.Sheath.Part, "tube.over")...)
 	}
-	out = append(out, desk.Figs(mb.ID, 0, "", "branch.mass", "branch.bend", "branch.hottest", "branch.length")...)
-	out = append(out, desk.Figs("", 0, "", "loom.wire", "loom.mass")...)
+	out = append(out, desk.FiguresOf(mb.ID, "branch.mass", "branch.bend", "branch.hottest", "branch.length")...)
+	out = append(out, desk.FiguresOf(desk.WholeLoom, "loom.wire", "loom.mass")...)
 	if g, _, any := desk.Worst(m.Sheet); any {
 		out = append(out, desk.SnagReasons(m.Sheet, g.Snag)...)
 	}

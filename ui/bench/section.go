@@ -13,7 +13,7 @@ import (
 
 // discs turns a branch into discs to draw. mark is the component in hand.
 func discs(m *desk.Model, mark string) draw.Section {
-	mb, b, ok := m.B()
+	mb, b, ok := m.BranchHere()
 	if !ok {
 		return draw.Section{}
 	}
@@ -51,7 +51,7 @@ const keyFrom = 10
 // picture is the section as styled lines of exactly w cells; under it which end it is
 // seen from and how many labels had no room, then the key of its classes.
 func picture(m *desk.Model, mark string, w, h int) []string {
-	_, b, ok := m.B()
+	_, b, ok := m.BranchHere()
 	if !ok {
 		return blank(w, h)
 	}

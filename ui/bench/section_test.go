@@ -21,7 +21,7 @@ func TestTemperatureByDigits(t *testing.T) {
 		t.Errorf("no key of digits:\n%s", v)
 	}
 	last := map[string]float64{}
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	for _, d := range bench.Section(m, "").Discs {
 		if c, ok := current.ConductorC(m.Sheet, m.Branch, d.ID); ok {
 			if len(d.Label) != 1 || d.Label < "1" || d.Label > "8" {

@@ -16,7 +16,7 @@ func TestASCIIKeepsColour(t *testing.T) {
 	for name, keys := range benchtest.EveryScreen {
 		m := benchtest.Open(t, "example.toml")
 		m.Cfg.ASCII, m.Cfg.Palette = true, draw.Palette{Colour: true, Dark: true}
-		benchtest.Press(m, keys...)
+		benchtest.GoTo(t, m, keys...)
 		benchtest.Size(m, 80, 24)
 		v := benchtest.View(m)
 		if !strings.Contains(v, "\x1b[") {

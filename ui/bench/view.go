@@ -106,7 +106,7 @@ func head(m *desk.Model) string {
 	hd := m.H.Head
 	left := strings.TrimSpace(hd.Number.V + " " + hd.Revision.V + "  " + hd.Name.V)
 	mid := ""
-	if mb, _, ok := m.B(); ok {
+	if mb, _, ok := m.BranchHere(); ok {
 		mid = fmt.Sprintf("%s %s  %s to %s  %s %s", mb.ID, mb.Name.V, mb.From, mb.To, m.Sys.Length(mb.LengthMM), m.Sys.Name())
 	}
 	state := "saved"
@@ -253,7 +253,7 @@ func inHand(m *desk.Model, r *desk.Row) string {
 
 // figures is the strip of the numbers worked on.
 func figures(m *desk.Model, l desk.Layout) string {
-	_, b, ok := m.B()
+	_, b, ok := m.BranchHere()
 	if strip := m.Here().Strip; strip != nil {
 		if text, is := strip(m); is {
 			return paint(m, styleRail, text)
@@ -362,7 +362,7 @@ func large(m *desk.Model, r *desk.Row) (figure, words string) {
 	if r != nil && r.Show != nil {
 		seen = r.Show(m)
 	}
-	mb, b, ok := seen.B()
+	mb, b, ok := seen.BranchHere()
 	if !ok || b.OverMM <= 0 {
 		return "", ""
 	}

@@ -224,15 +224,25 @@ func Message(k string) tea.KeyMsg {
 	return tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune(k)}
 }
 
-// GoTo presses keys; "@text" puts the cursor on the row that has the text, if one has.
+// GoTo presses keys; "@text" puts the cursor on the row that has the text, if one has, and
+// "to step" goes right as far as that step.
 func GoTo(t testing.TB, m *desk.Model, keys ...string) {
 	t.Helper()
 	for _, k := range keys {
-		want, is := strings.CutPrefix(k, "@")
+		if want, is := strings.CutPrefix(k, "@"); is {
+			if at := rowWith(m, want); at >= 0 {
+				m.Put(at, "")
+			}
+			continue
+		}
+		step, is := strings.CutPrefix(k, "to ")
 		if !is {
 			Press(m, k)
-		} else if at := rowWith(m, want); at >= 0 {
-			m.Put(at, "")
+		}
+		for range m.Tables.Steps {
+			if is && m.Step != desk.Kind(step) {
+				Press(m, "right")
+			}
 		}
 	}
 }
@@ -275,8 +285,8 @@ func To(t testing.TB, m *desk.Model, words string) {
 
 // EveryScreen is every screen, by the keys that open it from the first step.
 var EveryScreen = map[string][]string{
-	"wires": nil, "layers": {"right"}, "fill": {"right", "right"}, "sheath": {"right", "right", "right"},
-	"build": {"right", "right", "right", "right"}, "wire": {"enter"}, "layer": {"right", "down", "enter"},
+	"wires": nil, "layers": {"to layers"}, "fill": {"to fill"}, "sheath": {"to sheath"},
+	"build": {"to build"}, "wire": {"enter"}, "layer": {"to layers", "down", "enter"},
 	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
 	"size": {"enter", "down", "down", "enter"}, "to": {"enter", "down", "down", "down", "down", "down", "down", "down", "enter"},
 	"worst first": {"@nearest its limit", "enter"}, "sizes": {"@the sizes that do", "enter"}, "feeds": {"@protection", "enter"},
@@ -284,14 +294,14 @@ var EveryScreen = map[string][]string{
 	"duty": {"enter", "@duty", "enter"}, "feed to choose": {"enter", "@feed  ", "enter"}, "data wire": {"@331", "enter"},
 	"ends": {"esc", "@terminations", "enter"}, "end": {"esc", "@terminations", "enter", "enter"}, "splices": {"esc", "@splices", "enter"},
 	"splice": {"esc", "@splices", "enter", "enter"},
-	"lists":  {"esc", "@lists", "enter"}, "split": {"esc", "-"}, "margins": {"right", "right", "right", "@least margin", "enter"},
-	"threading": {"right", "right", "right", "@thread on", "enter"},
-	"boot":      {"right", "right", "right", "@boot P1", "enter"}, "add cover": {"right", "right", "right", "@add  ", "enter"},
-	"cover": {"right", "right", "right", "@add  ", "enter", "down", "down", "enter"},
-	"run":   {"right", "right", "right", "right", "@bench run", "enter"},
-	"run layer": {"right", "right", "right", "right", "@bench run", "enter", "enter", "enter", "enter", "enter", "enter", "5", ".", "3",
+	"lists":  {"esc", "@lists", "enter"}, "split": {"esc", "-"}, "margins": {"to sheath", "@least margin", "enter"},
+	"threading": {"to sheath", "@thread on", "enter"},
+	"boot":      {"to sheath", "@boot P1", "enter"}, "add cover": {"to sheath", "@add  ", "enter"},
+	"cover": {"to sheath", "@add  ", "enter", "down", "down", "enter"},
+	"run":   {"to build", "@bench run", "enter"},
+	"run layer": {"to build", "@bench run", "enter", "enter", "enter", "enter", "enter", "enter", "5", ".", "3",
 		"enter"},
-	"why": {"w"}, "figures": {"right", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
+	"why": {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 
 // EveryKey is every key that means something, and some that mean nothing.

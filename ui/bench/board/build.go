@@ -19,7 +19,7 @@ const Step desk.Kind = "build"
 // BuildPage is the page to read before the build: what stops, what is unmeasured
 // or from memory, then the lay card and the cut list, and saving.
 func BuildPage(m *desk.Model, w int, _ string) desk.Page {
-	mb, b, ok := m.B()
+	mb, b, ok := m.BranchHere()
 	if !ok {
 		return desk.Page{Empty: "no branch yet"}
 	}
@@ -65,7 +65,7 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 	for k := range b.Layers {
 		l := &b.Layers[k]
 		head := words.Capital(model.LayerName(k))
-		why := desk.Figs(mb.ID, k, "", "layer.over", "layer.lay", "layer.turns")
+		why := desk.FiguresAt(mb.ID, k, "layer.over", "layer.lay", "layer.turns")
 		switch {
 		case l.LayMM > 0:
 			line("", fmt.Sprintf("%s: %d, %s, turn %s %s, %s turns, over %s %s", head, len(l.Members), l.Hand, m.Sys.Length(l.LayMM),
@@ -86,7 +86,7 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 	if b.Sheath.Part != "" {
 		line("", fmt.Sprintf("Sheath %s, cut %s, from %s to %s %s", b.Sheath.Part, m.Sys.Length(b.Sheath.CutMM),
 			m.Sys.Length(b.Sheath.FromMM), m.Sys.Length(b.Sheath.ToMM), m.Sys.Name()),
-			append(desk.Figs(mb.ID, 0, b.Sheath.Part, "tube.cut"), desk.Figs(mb.ID, 0, "", "sheath.from", "sheath.to")...)...)
+			append(desk.FiguresOfPart(mb.ID, b.Sheath.Part, "tube.cut"), desk.FiguresOf(mb.ID, "sheath.from", "sheath.to")...)...)
 	}
 	line("", "CUT LIST "+m.Sys.Name())
 	for _, i := range m.WiresHere() {
@@ -101,7 +101,7 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 		p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%-5s%s%-8s%-5s%6s  finished %5s", hw.ID, spec, paper.Size(hw), hw.Colour.V,
 			m.Sys.Length(c.Cut), m.Sys.Length(c.Finished)), Id: hw.ID, More: func() string { return desk.WireDetail(m, i, hw.ID) },
 			WhyOf: func() []desk.Reason {
-				return append(desk.WireReasons(m, i), desk.Figs(hw.ID, 0, "", "wire.finished")...)
+				return append(desk.WireReasons(m, i), desk.FiguresOf(hw.ID, "wire.finished")...)
 			}}.Of(m.Sys.Length(c.Cut), m.Sys.Name()+"  cut of wire "+hw.ID))
 	}
 	line("", "~ marks what rests on a value from memory: measure it, or check the part's sheet. "+cautionLine)

@@ -115,8 +115,8 @@ func (m *Model) Tell(says string) { m.Says, m.Trouble = says, false }
 // Refuse says why a key did nothing.
 func (m *Model) Refuse(says string) { m.Says, m.Trouble = says, true }
 
-// B is the branch in hand; ok is false in a harness without branches.
-func (m *Model) B() (*model.Branch, *sheet.Branch, bool) {
+// BranchHere is the branch in hand; ok is false in a harness without branches.
+func (m *Model) BranchHere() (*model.Branch, *sheet.Branch, bool) {
 	if m.Branch >= len(m.H.Branches) {
 		return nil, nil, false
 	}

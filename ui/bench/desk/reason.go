@@ -14,11 +14,27 @@ type Reason struct {
 	Made   func() (why.Why, bool)      // of a figure that stands in no sheet; else nil
 }
 
-// Figs are figures of one thing, by their names.
-func Figs(of string, k int, part string, what ...string) []Reason {
+// WholeLoom stands for the harness itself, where a figure is of no one thing.
+const WholeLoom = ""
+
+// FiguresOf are figures of one thing, by their names.
+func FiguresOf(of string, names ...string) []Reason { return FiguresIn(of, 0, "", names...) }
+
+// FiguresAt are figures of a layer, a limit or a cover of one thing, by its number.
+func FiguresAt(of string, number int, names ...string) []Reason {
+	return FiguresIn(of, number, "", names...)
+}
+
+// FiguresOfPart are figures of a part or a component in one thing.
+func FiguresOfPart(of, part string, names ...string) []Reason {
+	return FiguresIn(of, 0, part, names...)
+}
+
+// FiguresIn are figures of a part in a numbered layer of one thing.
+func FiguresIn(of string, number int, part string, names ...string) []Reason {
 	var out []Reason
-	for _, w := range what {
-		out = append(out, Reason{Figure: why.Figure{What: w, Of: of, K: k, Part: part}})
+	for _, name := range names {
+		out = append(out, Reason{Figure: why.Figure{What: name, Of: of, K: number, Part: part}})
 	}
 	return out
 }
@@ -53,18 +69,18 @@ func (r Reason) Explain(m *Model) (why.Why, bool) {
 // LimitReasons is every limit of a wire.
 func LimitReasons(s *sheet.Sheet, id string) (out []Reason) {
 	for n := range why.LimitsOf(s, s.X.Wire[id]) {
-		out = append(out, Figs(id, n, "", "wire.limit")...)
+		out = append(out, FiguresAt(id, n, "wire.limit")...)
 	}
 	return out
 }
 
 // feedReasons is every figure of a feed and of what it protects.
 func feedReasons(s *sheet.Sheet, id string) []Reason {
-	out := Figs(id, 0, "", "feed.load", "feed.most", "feed.opens")
+	out := FiguresOf(id, "feed.load", "feed.most", "feed.opens")
 	f := &s.Feeds[s.X.Feed[id]]
 	for _, k := range slices.Concat(f.Legs, f.Beyond, f.Back) {
 		w := s.H.Wires[k].ID
-		out = append(append(out, Figs(id, 0, w, "short.far", "short.lets", "short.bears")...), LimitReasons(s, w)...)
+		out = append(append(out, FiguresOfPart(id, w, "short.far", "short.lets", "short.bears")...), LimitReasons(s, w)...)
 	}
 	return out
 }
@@ -75,22 +91,22 @@ func SnagReasons(s *sheet.Sheet, g sheet.Snag) []Reason {
 	if !isBranch {
 		switch g.Rule {
 		case "wire.drop":
-			return Figs(g.Where, 0, "", "wire.circuit", "wire.drop")
+			return FiguresOf(g.Where, "wire.circuit", "wire.drop")
 		case "wire.current", "wire.pulse":
-			return append(Figs(g.Where, 0, "", "wire.heats", "wire.bound", "wire.hottest"), LimitReasons(s, g.Where)...)
+			return append(FiguresOf(g.Where, "wire.heats", "wire.bound", "wire.hottest"), LimitReasons(s, g.Where)...)
 		case "wire.measured":
-			return Figs(g.Where, 0, "", "wire.drop", "wire.lost")
+			return FiguresOf(g.Where, "wire.drop", "wire.lost")
 		case "unit.impedance", "unit.resistance", "unit.bus", "unit.stub":
-			return Figs(g.Where, 0, "", "unit.ohm", "unit.loop", "unit.bus", "unit.stub", "unit.stubs")
+			return FiguresOf(g.Where, "unit.ohm", "unit.loop", "unit.bus", "unit.stub", "unit.stubs")
 		case "feed.load", "feed.start":
-			return Figs(g.Where, 0, "", "feed.load", "feed.most")
+			return FiguresOf(g.Where, "feed.load", "feed.most")
 		case "feed.wire", "feed.never", "feed.short":
 			return feedReasons(s, g.Where)
 		case "boot.grip", "boot.slide":
 			for k := range s.H.Branches {
 				if mb := &s.H.Branches[k]; mb.From == g.Where || mb.To == g.Where {
-					return append(Figs(g.Where, 0, "", "boot.least", "boot.most"),
-						Figs(mb.ID, 0, s.Branches[k].Sheath.Part, "tube.over")...)
+					return append(FiguresOf(g.Where, "boot.least", "boot.most"),
+						FiguresOfPart(mb.ID, s.Branches[k].Sheath.Part, "tube.over")...)
 				}
 			}
 		}
@@ -99,7 +115,7 @@ func SnagReasons(s *sheet.Sheet, g sheet.Snag) []Reason {
 	b := &s.Branches[i]
 	each := func(what ...string) (out []Reason) {
 		for k := range b.Layers {
-			out = append(out, Figs(g.Where, k, "", what...)...)
+			out = append(out, FiguresAt(g.Where, k, what...)...)
 		}
 		return out
 	}
@@ -111,14 +127,14 @@ func SnagReasons(s *sheet.Sheet, g sheet.Snag) []Reason {
 	case "layer.lay":
 		return each("layer.lay")
 	case "bend":
-		return Figs(g.Where, 0, "", "branch.bend")
+		return FiguresOf(g.Where, "branch.bend")
 	case "bend.turn":
 		return each("layer.lay", "layer.bent", "layer.flat")
 	case "sheath.none":
-		return Figs(g.Where, 0, "", "sheath.passmost", "branch.tapeleast", "sheath.pass")
+		return FiguresOf(g.Where, "sheath.passmost", "branch.tapeleast", "sheath.pass")
 	case "sheath.slide", "sheath.loose", "sheath.stretch", "sheath.grip", "sheath.room":
-		return append(Figs(g.Where, 0, b.Sheath.Part, "tube.worst", "tube.full", "tube.grip", "tube.slide", "tube.room"),
-			Figs(g.Where, 0, "", "branch.tapeleast", "sheath.from", "sheath.to")...)
+		return append(FiguresOfPart(g.Where, b.Sheath.Part, "tube.worst", "tube.full", "tube.grip", "tube.slide", "tube.room"),
+			FiguresOf(g.Where, "branch.tapeleast", "sheath.from", "sheath.to")...)
 	}
 	return nil
 }

@@ -39,7 +39,7 @@ type Tally struct {
 
 // Tally counts up the branch in hand.
 func (m *Model) Tally() Tally {
-	_, b, ok := m.B()
+	_, b, ok := m.BranchHere()
 	if !ok {
 		return Tally{}
 	}

@@ -49,11 +49,11 @@ func WireDetail(m *Model, i int, comp string) string {
 // WireReasons is the figures of a wire in a list and in its detail.
 func WireReasons(m *Model, i int) []Reason {
 	id := m.H.Wires[i].ID
-	out := Figs(id, 0, "", "wire.cut", "wire.heats", "wire.bound", "wire.hottest", "wire.circuit", "wire.drop")
+	out := FiguresOf(id, "wire.cut", "wire.heats", "wire.bound", "wire.hottest", "wire.circuit", "wire.drop")
 	if c := &m.Sheet.Wires[i]; c.Bounded {
-		out = append(out, Figs(id, c.BoundAt, "", "wire.limit")...)
+		out = append(out, FiguresAt(id, c.BoundAt, "wire.limit")...)
 	}
-	return append(out, Figs("", 0, id, "component.over")...)
+	return append(out, FiguresOfPart(WholeLoom, id, "component.over")...)
 }
 
 // MostText is a wire's limit of current, marked where it rests on memory.

@@ -14,7 +14,7 @@ const mostAsides = 9
 
 // asideRows is the lay-ups set aside, and the row that sets one more aside.
 func asideRows(m *desk.Model) []desk.Row {
-	mb, _, _ := m.B()
+	mb, _, _ := m.BranchHere()
 	var out []desk.Row
 	for k, a := range mb.Asides {
 		name := fmt.Sprintf("aside %d %s", k, a.Name)
@@ -22,7 +22,7 @@ func asideRows(m *desk.Model) []desk.Row {
 			return m.Try(name, func() *model.Harness { h, _ := takenUp(m, k); return h })
 		}
 		t := show(m)
-		_, b, _ := t.B()
+		_, b, _ := t.BranchHere()
 		out = append(out, desk.Row{
 			Key:  "aside " + a.Name,
 			Text: fmt.Sprintf("  %d  %s %5s  %s", k+1, draw.Fit(aloud(m, b.Layers), 17, m.Cfg.ASCII), m.Sys.Diameter(b.OverMM), a.Name),
@@ -59,7 +59,7 @@ func asideName(m *desk.Model) string {
 }
 
 func setAside(m *desk.Model, name string) error {
-	mb, b, _ := m.B()
+	mb, b, _ := m.BranchHere()
 	switch {
 	case name == "":
 		return fmt.Errorf("a name is wanted")
@@ -75,7 +75,7 @@ func setAside(m *desk.Model, name string) error {
 
 // takenUp is the harness laid as aside k, and what of it no longer runs here.
 func takenUp(m *desk.Model, k int) (*model.Harness, []string) {
-	mb, b, _ := m.B()
+	mb, b, _ := m.BranchHere()
 	a := mb.Asides[k]
 	layers := model.CloneLayers(a.Layers)
 	var gone []string
@@ -94,7 +94,7 @@ func takenUp(m *desk.Model, k int) (*model.Harness, []string) {
 }
 
 func takeUp(m *desk.Model, k int) {
-	mb, _, _ := m.B()
+	mb, _, _ := m.BranchHere()
 	a := mb.Asides[k]
 	h, gone := takenUp(m, k)
 	says := "laid as " + a.Name
@@ -109,7 +109,7 @@ const CompareKind desk.Kind = "compare"
 
 // ComparePage sets the lay-up in hand and those set aside side by side.
 func ComparePage(m *desk.Model, _ int, _ string) desk.Page {
-	mb, _, _ := m.B()
+	mb, _, _ := m.BranchHere()
 	all := []*desk.Model{m}
 	names := []string{"now"}
 	for k, a := range mb.Asides {
@@ -120,12 +120,12 @@ func ComparePage(m *desk.Model, _ int, _ string) desk.Page {
 		Cols: fmt.Sprintf("%-14s %-20s %7s %7s %8s %6s %6s %6s  %s", "", "lay-up", "over", "mass g", "wire m", "spare", "filler",
 			"buried", "sheath")}
 	for k, t := range all {
-		_, b, _ := t.B()
+		_, b, _ := t.BranchHere()
 		y := t.Tally()
 		r := desk.Row{Key: names[k], Text: fmt.Sprintf("%s %s %7s %7s %8.1f %6d %6d %6d  %s", draw.Fit(names[k], 14, m.Cfg.ASCII),
 			draw.Fit(aloud(m, b.Layers), 20, m.Cfg.ASCII),
 			m.Sys.Diameter(y.Over), grams0(y), float64(y.Wire)/1000, y.Spares, y.Fillers, y.Buried, sheathText(t)),
-			Detail: "as it is laid now", Why: desk.Figs(mb.ID, 0, "", "branch.over", "branch.mass", "branch.wire")}
+			Detail: "as it is laid now", Why: desk.FiguresOf(mb.ID, "branch.over", "branch.mass", "branch.wire")}
 		if k > 0 {
 			r.Detail = y.Differs(all[0].Tally(), m.Sys)
 			r.Enter = func(m *desk.Model) { m.Back(); takeUp(m, k-1) }
@@ -145,7 +145,7 @@ func grams0(t desk.Tally) string {
 }
 
 func sheathText(m *desk.Model) string {
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	if b.Sheath.Part == "" {
 		return "-"
 	}

@@ -37,7 +37,7 @@ type filling struct {
 
 // PlanUnits asks which loose wires could be made up into units.
 func PlanUnits(m *desk.Model) (desk.Work, bool) {
-	_, b, ok := m.B()
+	_, b, ok := m.BranchHere()
 	if !ok || b.Make != model.MakeLaid || len(b.Layers) == 0 {
 		return desk.Work{}, false
 	}
@@ -62,11 +62,11 @@ func PlanUnits(m *desk.Model) (desk.Work, bool) {
 // spare, a doubled ground or feed, the next size up, a filler in stock, or
 // nothing.
 func FillPage(m *desk.Model, _ int, _ string) desk.Page {
-	mb, b, ok := m.B()
+	mb, b, ok := m.BranchHere()
 	if !ok || len(b.Layers) == 0 {
 		return desk.Page{Empty: "nothing laid yet"}
 	}
-	p := desk.Page{Why: desk.Figs(mb.ID, 0, "", "branch.room")}
+	p := desk.Page{Why: desk.FiguresOf(mb.ID, "branch.room")}
 	room := 0
 	for k := range b.Layers {
 		room += b.Layers[k].Room
@@ -88,7 +88,7 @@ func FillPage(m *desk.Model, _ int, _ string) desk.Page {
 			Detail: fmt.Sprintf("%s: room for %d more; Enter or + does it", words.Capital(model.LayerName(o.Layer)),
 				b.Layers[o.Layer].Room),
 			Id:    firstID(&b.Layers[o.Layer]),
-			Why:   append(desk.Figs(mb.ID, o.Layer, "", "layer.room", "layer.takes"), o.Why...),
+			Why:   append(desk.FiguresAt(mb.ID, o.Layer, "layer.room", "layer.takes"), o.Why...),
 			Enter: func(m *desk.Model) { fill(m, o) }, Step: func(m *desk.Model, by int) {
 				if by > 0 {
 					fill(m, o)
@@ -103,7 +103,7 @@ func FillPage(m *desk.Model, _ int, _ string) desk.Page {
 		if b.Layers[k].Fillers > 0 && k > 0 {
 			p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%-8s%-8s%d of %s %s; + - more or fewer", layerWord(k), "has",
 				b.Layers[k].Fillers, m.Sys.Fine(b.Layers[k].FillerMM), m.Sys.Name()),
-				Detail: "what only keeps the layer round", Why: desk.Figs(mb.ID, k, "", "layer.filler"),
+				Detail: "what only keeps the layer round", Why: desk.FiguresAt(mb.ID, k, "layer.filler"),
 				Step: func(m *desk.Model, by int) { addFiller(m, k, by, 0) }})
 		}
 	}
@@ -121,7 +121,7 @@ func fill(m *desk.Model, o vacancy) {
 
 // findOffers works out what could fill each layer that has room.
 func findOffers(m *desk.Model) []vacancy {
-	mb, b, _ := m.B()
+	mb, b, _ := m.BranchHere()
 	var out []vacancy
 	if b.Make != model.MakeLaid {
 		return nil
@@ -151,7 +151,7 @@ func findOffers(m *desk.Model) []vacancy {
 					return h.EditBranch(m.Branch, func(b *model.Branch) {
 						b.Layers[k].Fillers, b.Layers[k].FillerMM = model.Some(n), model.Some(d)
 					}), fmt.Sprintf("%s has %d of filler", model.LayerName(k), n)
-				}, Why: append(desk.Figs(mb.ID, k, "", "layer.filler"), desk.Figs("", k, thinnest(l), "component.over")...)})
+				}, Why: append(desk.FiguresAt(mb.ID, k, "layer.filler"), desk.FiguresIn("", k, thinnest(l), "component.over")...)})
 		}
 	}
 	return out
@@ -171,7 +171,7 @@ func fillerSays(m *desk.Model, d unit.Millimetre) string {
 // vacant and takes no more filler; it stands once, at the outermost layer with
 // room.
 func centreOffer(m *desk.Model, k int) (vacancy, bool) {
-	mb, b, _ := m.B()
+	mb, b, _ := m.BranchHere()
 	room, fillers := 0, 0
 	for j := range b.Layers {
 		if j > k && b.Layers[j].Room > 0 {
@@ -195,7 +195,7 @@ func centreOffer(m *desk.Model, k int) (vacancy, bool) {
 			What: "centre",
 			Make: func(m *desk.Model) (*model.Harness, string) {
 				return planning.Laid(m.Sheet, m.H, m.Branch, o), "laid as " + aloud
-			}, Why: desk.Figs(mb.ID, n, "", "option.over")}, true
+			}, Why: desk.FiguresAt(mb.ID, n, "option.over")}, true
 	}
 	return vacancy{}, false
 }
@@ -278,7 +278,7 @@ func own(d, least unit.Millimetre) int {
 // spareOffer is a spare between the two terminations with most free cavities
 // whose way runs through this branch.
 func spareOffer(m *desk.Model, k int) (vacancy, bool) {
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	for _, i := range likes(m, &b.Layers[k]) {
 		places := bundle.SparePlaces(m.Sheet, m.Branch, i, 1)
 		if len(places) == 0 {
@@ -318,7 +318,7 @@ func layInto(m *desk.Model, w model.Wire, path []int, k int) *model.Harness {
 // doubleOffer doubles the ground or feed of this layer's size that carries most,
 // where both its connectors have a free cavity.
 func doubleOffer(m *desk.Model, k int) (vacancy, bool) {
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	least := smallest(&b.Layers[k])
 	best, a, z := -1, "", ""
 	for _, i := range m.WiresHere() {
@@ -362,7 +362,7 @@ func freeBeside(m *desk.Model, text string, w model.Wire) (string, bool) {
 // upOffer takes one wire of the layer a size up, where the layer still closes
 // with it: the one that carries most.
 func upOffer(m *desk.Model, k int) (vacancy, bool) {
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	best := -1
 	for _, c := range b.Layers[k].Members {
 		i, ok := m.Sheet.X.Wire[c.ID]
@@ -405,7 +405,7 @@ func endsTake(m *desk.Model, w model.Wire, size string) bool {
 // unitRows is loose wires that would lie rounder made up into a unit.
 func unitRows(m *desk.Model) []desk.Row {
 	var out []desk.Row
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	st := b.Standing
 	for _, o := range desk.State[filling](m).units[bundle.PlanKey(m.Sheet, m.Branch)] {
 		aloud := paper.Aloud(o.Counts, m.Cfg.ASCII)

@@ -22,13 +22,13 @@ func openLayer(m *desk.Model, k int) {
 
 // layerPage is one layer: each member, and what can be set on the layer.
 func layerPage(m *desk.Model, k int) desk.Page {
-	mb, b, ok := m.B()
+	mb, b, ok := m.BranchHere()
 	if !ok || k >= len(b.Layers) {
 		return desk.Page{Empty: "that layer is gone; Esc goes back"}
 	}
 	l := &b.Layers[k]
 	p := desk.Page{Lines: []string{layerDetail(m, k, l), "+ further out, - further in, Enter pins, . takes it out of the lay-up"}}
-	p.Why = desk.Figs(mb.ID, k, "", layerFigures...)
+	p.Why = desk.FiguresAt(mb.ID, k, layerFigures...)
 	for j, c := range l.Members {
 		if c.Kind == sheet.OfFiller {
 			continue
@@ -48,7 +48,7 @@ func layerPage(m *desk.Model, k int) desk.Page {
 		p.Rows = append(p.Rows, desk.Row{Text: text, Id: id, Key: id,
 			Detail: fmt.Sprintf("%s, over %s %s; Enter %s", id, m.Sys.Fine(c.D), m.Sys.Name(),
 				words.Either(pin != "", "lets it move again", "pins it to this layer")),
-			Why:   desk.Figs(mb.ID, k, id, "component.over", "component.loss", "component.run"),
+			Why:   desk.FiguresIn(mb.ID, k, id, "component.over", "component.loss", "component.run"),
 			Enter: func(m *desk.Model) { pinTo(m, k, id) },
 			Step: func(m *desk.Model, by int) {
 				if k+by < 0 {
@@ -69,14 +69,14 @@ func layerPage(m *desk.Model, k int) desk.Page {
 	if k > 0 {
 		p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("fillers      %d", l.Fillers),
 			Detail: "white wire off the layer's own reel, or a stock size in the Fill step",
-			Why:    desk.Figs(mb.ID, k, "", "layer.filler"),
+			Why:    desk.FiguresAt(mb.ID, k, "layer.filler"),
 			Step:   func(m *desk.Model, by int) { addFiller(m, k, by, 0) }})
 	}
 	if l.LayMM > 0 {
 		p.Rows = append(p.Rows, desk.Row{Big: m.Sys.Length(l.LayMM), BigSays: m.Sys.Name() + "  one turn of " + model.LayerName(k),
 			Text: fmt.Sprintf("turn length  %s %s", m.Sys.Length(l.LayMM), m.Sys.Name()), Detail: "+ - 5 mm; 0 follows the lay ratio",
 			Step:  layerStep(m, k, "turn length", 5, 2000, l.LayMM, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) }),
-			Why:   desk.Figs(mb.ID, k, "", "layer.lay", "layer.turns"),
+			Why:   desk.FiguresAt(mb.ID, k, "layer.lay", "layer.turns"),
 			Field: layerField(m, k, "turn length", 0, 2000, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) })})
 	}
 	p.Rows = append(p.Rows, desk.Row{Text: "binder       " + m.Sys.Fine(bind(m, k)) + " " + m.Sys.Name(),
@@ -88,7 +88,7 @@ func layerPage(m *desk.Model, k int) desk.Page {
 
 // layerOf is the layer a component lies in now.
 func layerOf(m *desk.Model, id string) int {
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	for k := range b.Layers {
 		if slices.ContainsFunc(b.Layers[k].Members, func(c sheet.Member) bool { return c.ID == id }) {
 			return k

@@ -22,7 +22,7 @@ const (
 
 // LayersPage is the lay-up: centre and layers, then the options.
 func LayersPage(m *desk.Model, w int, _ string) desk.Page {
-	mb, b, ok := m.B()
+	mb, b, ok := m.BranchHere()
 	if !ok {
 		return desk.Page{Empty: "no branch yet"}
 	}
@@ -55,7 +55,7 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 			Key: "layer " + layerWord(k), Detail: layerDetail(m, k, l), Id: firstID(l), Mark: layerMark(m, k, l),
 			Enter: func(m *desk.Model) { openLayer(m, k) },
 			Step:  func(m *desk.Model, by int) { shift(m, k, by) },
-			Why:   desk.Figs(mb.ID, k, "", layerFigures...),
+			Why:   desk.FiguresAt(mb.ID, k, layerFigures...),
 		}
 		p.Rows = append(p.Rows, r.Of(m.Sys.Diameter(l.OverMM), m.Sys.Name()+"  over of "+model.LayerName(k)))
 	}

@@ -32,7 +32,7 @@ func takeOption(m *desk.Model, o sheet.Option) {
 // EditLayers is the lay-up of the branch as the file would hold it: its own, or
 // the proposal taken as written.
 func editLayers(m *desk.Model) []model.Layer {
-	mb, b, ok := m.B()
+	mb, b, ok := m.BranchHere()
 	if !ok {
 		return nil
 	}
@@ -45,7 +45,7 @@ func editLayers(m *desk.Model) []model.Layer {
 // Written is the harness with the branch's proposal written into it, so that a
 // change by hand has something to change.
 func written(m *desk.Model) *model.Harness {
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	if !b.Proposed {
 		return m.H
 	}
@@ -76,7 +76,7 @@ func move(m *desk.Model, id string, to int) bool {
 // Shift moves one component of a layer outward (+) or inward (−): outward the one
 // that leaves first, inward the one that runs furthest; thin before thick.
 func shift(m *desk.Model, k, by int) {
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	if b.Make != model.MakeLaid && by > 0 && len(b.Layers) == 1 && len(b.Layers[0].Members) < 2 {
 		m.Refuse("one component runs alone")
 		return
@@ -112,7 +112,7 @@ func flipOuter(m *desk.Model) {
 }
 
 func stepMake(m *desk.Model, by int) {
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	if len(m.H.Branches[m.Branch].Layers) > 1 {
 		m.Refuse("it has layers, so it is laid; undo the lay-up first")
 		return
@@ -138,7 +138,7 @@ func aloud(m *desk.Model, ls []sheet.Layer) string {
 
 // Uses reports whether the branch is laid as an option.
 func usesOption(m *desk.Model, o sheet.Option) bool {
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	if len(o.Layers) != len(b.Layers) || len(o.Spares) > 0 {
 		return false
 	}
@@ -165,7 +165,7 @@ func usesOption(m *desk.Model, o sheet.Option) bool {
 
 // SameLayers reports whether the branch in hand is laid so.
 func sameLayers(m *desk.Model, ls []model.Layer) bool {
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	if len(ls) != len(b.As) {
 		return false
 	}

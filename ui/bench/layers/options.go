@@ -22,7 +22,7 @@ const mostOptions = 8
 // optionRows is the table of lay-ups worth having. Moving along it draws each;
 // Enter takes it.
 func optionRows(m *desk.Model) []desk.Row {
-	mb, b, _ := m.B()
+	mb, b, _ := m.BranchHere()
 	if b.Make != model.MakeLaid {
 		return nil
 	}
@@ -58,7 +58,7 @@ func optionRows(m *desk.Model) []desk.Row {
 				t := m.Try(name, func() *model.Harness { return planning.Laid(m.Sheet, m.H, m.Branch, o) })
 				return fmt.Sprintf("option %c, %s, Enter takes it: %s", 'A'+k, brokenText(m, o), t.Tally().Differs(m.Tally(), m.Sys))
 			},
-			Why:   desk.Figs(mb.ID, k, "", "option.over"),
+			Why:   desk.FiguresAt(mb.ID, k, "option.over"),
 			Enter: func(m *desk.Model) { takeOption(m, o) },
 		})
 	}
@@ -108,7 +108,7 @@ func optionExtras(o sheet.Option) string {
 // wishRows is what the options should keep to, with what each costs; a wish that
 // could change nothing here is not shown.
 func wishRows(m *desk.Model) []desk.Row {
-	mb, b, _ := m.B()
+	mb, b, _ := m.BranchHere()
 	if b.Make != model.MakeLaid {
 		return nil
 	}
@@ -124,7 +124,7 @@ func wishRows(m *desk.Model) []desk.Row {
 			}
 		}
 		what := words.Either(strings.HasPrefix(name, "leavers"), "wish.leavers", "wish.units")
-		return desk.Row{Key: "wish " + name, Why: desk.Figs(mb.ID, 0, "", what), Text: fmt.Sprintf("%-21s%s", name, says),
+		return desk.Row{Key: "wish " + name, Why: desk.FiguresOf(mb.ID, what), Text: fmt.Sprintf("%-21s%s", name, says),
 			Detail: why + "; + - changes the wish, and the options with it",
 			Step: func(m *desk.Model, _ int) {
 				m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { set(b, !on) }),
@@ -158,7 +158,7 @@ func wishRows(m *desk.Model) []desk.Row {
 // apartRow is the wish to keep trigger and data from power, shown where one lies
 // beside the other or would without it.
 func apartRow(m *desk.Model) (desk.Row, bool) {
-	mb, b, _ := m.B()
+	mb, b, _ := m.BranchHere()
 	on := mb.DataApart.V
 	flip := func() *model.Harness {
 		return m.H.EditBranch(m.Branch, func(b *model.Branch) { b.DataApart = model.Some(!on) })
@@ -172,7 +172,7 @@ func apartRow(m *desk.Model) (desk.Row, bool) {
 	now := beside(b)
 	says := fmt.Sprintf("not wished, %s", words.Plural(now, "place beside power", "places beside power"))
 	if on {
-		_, other, _ := m.Try("apart", flip).B()
+		_, other, _ := m.Try("apart", flip).BranchHere()
 		if beside(other) == 0 && now == 0 {
 			return desk.Row{}, false
 		}
@@ -185,7 +185,7 @@ func apartRow(m *desk.Model) (desk.Row, bool) {
 	} else if now == 0 {
 		return desk.Row{}, false
 	}
-	return desk.Row{Key: "wish apart", Why: desk.Figs(mb.ID, 0, "", "wish.apart"), Text: fmt.Sprintf("%-21s%s", "data apart", says),
+	return desk.Row{Key: "wish apart", Why: desk.FiguresOf(mb.ID, "wish.apart"), Text: fmt.Sprintf("%-21s%s", "data apart", says),
 		Detail: "trigger and data do not lie beside power in a layer; + - changes the wish, and nothing but their order",
 		Step: func(m *desk.Model, _ int) {
 			m.Change(flip(), "data apart: "+words.Either(on, "not wished", "wished"))

@@ -17,7 +17,7 @@ import (
 
 // coverRows is one row a cover beside the sheath, inside out, and one that adds another.
 func coverRows(m *desk.Model) []desk.Row {
-	mb, b, _ := m.B()
+	mb, b, _ := m.BranchHere()
 	var out []desk.Row
 	for _, c := range b.Covers {
 		at := c.At
@@ -29,7 +29,7 @@ func coverRows(m *desk.Model) []desk.Row {
 		}
 		out = append(out, desk.Row{Key: fmt.Sprint("cover ", at), Text: text, Detail: detail,
 			Enter: func(m *desk.Model) { openCover(m, mb, at) }, Drop: func(m *desk.Model) { dropCover(m, at) },
-			Why: desk.Figs(mb.ID, at, "", "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")})
+			Why: desk.FiguresAt(mb.ID, at, "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")})
 	}
 	return append(out, desk.Row{Key: "add cover", Text: "add      a tape, a braid, a sleeve, a second sheath",
 		Detail: "Enter lists what can lie under the sheath or over it", Enter: func(m *desk.Model) { m.Show(AddCoverKind, mb.ID) }})
@@ -148,7 +148,7 @@ func openCover(m *desk.Model, b *model.Branch, at int) {
 func coverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 	mb := &m.H.Branches[i]
 	p := desk.Page{Lines: []string{fmt.Sprintf("%s of %s, on %s %s", c.What, mb.ID, m.Sys.Fine(c.UnderMM), m.Sys.Name())},
-		Why: desk.Figs(mb.ID, at, "", "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")}
+		Why: desk.FiguresAt(mb.ID, at, "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")}
 	edit := func(says string, f func(c *model.Cover)) func(m *desk.Model) {
 		return func(m *desk.Model) {
 			m.Change(m.H.EditBranch(i, func(b *model.Branch) { f(&b.Covers[at]) }), says)
@@ -205,7 +205,7 @@ func coverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 	if !c.Known {
 		p.Rows = append(p.Rows, desk.Row{Key: "thick", Text: fmt.Sprintf("adds     %s%s %s on each side", m.Sys.Fine(c.ThickMM),
 			words.MemMark(c.ThickGuess), m.Sys.Name()), Detail: "digits or + -: what it adds to the radius, measured",
-			Why: desk.Figs(mb.ID, at, "", "cover.over"),
+			Why: desk.FiguresAt(mb.ID, at, "cover.over"),
 			Step: func(m *desk.Model, by int) {
 				v := unit.Millimetre(min(10, max(0, unit.RoundHalfUp(float64(c.ThickMM)+0.05*float64(by), 0.01))))
 				edit("adds "+m.Sys.Fine(v), func(c *model.Cover) { c.ThickMM = model.Some(v) })(m)
@@ -230,7 +230,7 @@ func coverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 	}
 	p.Rows = append(p.Rows, desk.Row{Key: "verdict", Text: "verdict  " + says,
 		Detail: "what lies beneath it counts: it slides over that and grips that",
-		Why:    desk.Figs(mb.ID, at, "", "cover.slide", "cover.cut", "cover.over")},
+		Why:    desk.FiguresAt(mb.ID, at, "cover.slide", "cover.cut", "cover.over")},
 		desk.Row{Key: "off", Text: "take it off", Detail: "Enter or . takes it off",
 			Enter: func(m *desk.Model) { m.Back(); dropOf(m, i, at) }, Drop: func(m *desk.Model) { m.Back(); dropOf(m, i, at) }})
 	return p

@@ -122,9 +122,9 @@ func loopRow(m *desk.Model, t int) desk.Row {
 	l := over.LoopRoomOf(m.Sheet, t)
 	text := fmt.Sprintf("loop %s  %s %s, good for %d", id, m.Sys.Length(l.LoopMM), m.Sys.Name(), l.Again)
 	detail := "how often a contact can be made anew from it; + - changes it"
-	why := desk.Figs(id, 0, "", "loop.length")
+	why := desk.FiguresOf(id, "loop.length")
 	if l.Known {
-		why = desk.Figs(id, 0, "", "loop.length", "loop.bow", "loop.room", "loop.longest", "loop.turn")
+		why = desk.FiguresOf(id, "loop.length", "loop.bow", "loop.room", "loop.longest", "loop.turn")
 		switch {
 		case l.LoopMM <= 0:
 		case l.Fits:

@@ -27,18 +27,18 @@ const Step desk.Kind = "sheath"
 // SheathPage is three tubes with how they slide and grip, where the sheath lies,
 // the boots, and the order of threading on.
 func SheathPage(m *desk.Model, w int, _ string) desk.Page {
-	mb, b, ok := m.B()
+	mb, b, ok := m.BranchHere()
 	if !ok || b.OverMM <= 0 {
 		return desk.Page{Empty: "nothing laid yet, so nothing to cover"}
 	}
-	p := desk.Page{Why: desk.Figs(mb.ID, 0, "", "branch.over", "branch.floor", "branch.tape", "sheath.pass")}
+	p := desk.Page{Why: desk.FiguresOf(mb.ID, "branch.over", "branch.floor", "branch.tape", "sheath.pass")}
 	sh := &b.Sheath
 	p.Lines = []string{fmt.Sprintf("over %s (area alone %s), tape %s, pass %s", m.Sys.Fine(b.OverMM),
 		m.Sys.Fine(overphase.FloorMM(m.Sheet, m.Branch)), m.Sys.Fine(b.TapeMM), m.Sys.Fine(sh.PassMM))}
 	if says := ranked(m, sh); says != "" {
 		p.Lines = append(p.Lines, says)
 		for _, c := range shownTubes(m, sh) {
-			p.Why = append(p.Why, desk.Figs(mb.ID, 0, c.Tube.ID, "tube.mass", "tube.full", "tube.grip", "tube.slide")...)
+			p.Why = append(p.Why, desk.FiguresOfPart(mb.ID, c.Tube.ID, "tube.mass", "tube.full", "tube.grip", "tube.slide")...)
 		}
 	}
 	wide, worst := max(16, w-31), w >= 47 // the worst case gives way on a narrow screen
@@ -77,7 +77,7 @@ func SheathPage(m *desk.Model, w int, _ string) desk.Page {
 					return m.H.EditBranch(m.Branch, func(b *model.Branch) { desk.SheathOf(b).Part = model.Some(id) })
 				})
 			},
-			Why: desk.Figs(mb.ID, 0, id, "tube.slide", "tube.worst", "tube.grip", "tube.over", "tube.room", "tube.full", "tube.wall",
+			Why: desk.FiguresOfPart(mb.ID, id, "tube.slide", "tube.worst", "tube.grip", "tube.over", "tube.room", "tube.full", "tube.wall",
 				"tube.mass", "tube.cut"),
 		}
 		if c.Verdict.Wraps {
@@ -119,11 +119,11 @@ func SheathPage(m *desk.Model, w int, _ string) desk.Page {
 			Step: func(m *desk.Model, by int) { stepKind(m, by) }},
 		desk.Row{Text: fmt.Sprintf("start    %s %s", m.Sys.Length(sh.FromMM), m.Sys.Name()),
 			Detail: "from " + mb.From + "; left to itself it starts under the shortest boot", Field: coverField(m, "start", true),
-			Step: stepCover(m, "start", true, sh.FromMM), Why: desk.Figs(mb.ID, 0, "", "sheath.from")},
+			Step: stepCover(m, "start", true, sh.FromMM), Why: desk.FiguresOf(mb.ID, "sheath.from")},
 		desk.Row{Text: fmt.Sprintf("stop     %s %s   cut %s %s", m.Sys.Length(sh.ToMM), m.Sys.Name(), m.Sys.Length(sh.CutMM), m.Sys.Name()),
 			Detail: "from " + mb.From + "; without a transition it stops at the sorted zone", Field: coverField(m, "stop", false),
 			Step: stepCover(m, "stop", false, sh.ToMM),
-			Why:  append(desk.Figs(mb.ID, 0, "", "sheath.to"), desk.Figs(mb.ID, 0, sh.Part, "tube.cut")...)})
+			Why:  append(desk.FiguresOf(mb.ID, "sheath.to"), desk.FiguresOfPart(mb.ID, sh.Part, "tube.cut")...)})
 	for _, place := range []string{mb.From, mb.To} {
 		if t, ok := m.Sheet.X.Termination[place]; ok {
 			p.Rows = append(p.Rows, bootRow(m, t), loopRow(m, t))
@@ -245,7 +245,7 @@ func bare(m *desk.Model) {
 
 // stepKind takes the best tube of another kind.
 func stepKind(m *desk.Model, by int) {
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	cur := overphase.DefaultSheath
 	if len(b.Sheath.Others) > 0 {
 		cur = b.Sheath.Others[0].Tube.Kind
@@ -278,7 +278,7 @@ func coverField(m *desk.Model, label string, start bool) *desk.Field {
 
 // setCover moves the start or stop of the sheath.
 func setCover(m *desk.Model, label string, start bool, v unit.Millimetre) error {
-	mb, b, _ := m.B()
+	mb, b, _ := m.BranchHere()
 	if v < 0 || v > mb.LengthMM {
 		return fmt.Errorf("%s %s is out of range: 0 to %s %s", m.Sys.Length(v), m.Sys.Name(), m.Sys.Length(mb.LengthMM), m.Sys.Name())
 	}
@@ -319,7 +319,7 @@ func bootRow(m *desk.Model, t int) desk.Row {
 		detail = fmt.Sprintf("Enter types its sizes off the part; takes a cable of %s%s to %s%s %s; %s",
 			m.Sys.Diameter(1.1*e.CableRecoveredMM), least, m.Sys.Diameter(0.8*e.CableSuppliedMM), most, m.Sys.Name(), detail)
 	}
-	r := desk.Row{Why: desk.Figs(term.ID, 0, "", "boot.least", "boot.most"), Text: fmt.Sprintf("boot %s  %s", term.ID, boot),
+	r := desk.Row{Why: desk.FiguresOf(term.ID, "boot.least", "boot.most"), Text: fmt.Sprintf("boot %s  %s", term.ID, boot),
 		Detail: detail, Mark: m.MarkFor(term.ID), Step: func(m *desk.Model, by int) { stepBoot(m, t, by) }}
 	if id := term.Boot.V; id != "" {
 		r.Enter = func(m *desk.Model) { m.Show(BootKind, id) }

@@ -43,7 +43,7 @@ func threadRows(m *desk.Model, all []threading.Threaded, w int) []desk.Row {
 				return whyquery.LookedUp("bore of "+t.Part, float64(t.BoreMM), whyquery.Diameter, t.Origin), true
 			}})
 			if t.What == "sheath" {
-				why = append(why, desk.Figs(t.Of, 0, "", "sheath.pass")...)
+				why = append(why, desk.FiguresOf(t.Of, "sheath.pass")...)
 			} else {
 				why = append(why, desk.Reason{Made: func() (whyquery.Why, bool) { // wire and wall are from memory in most looms
 					return whyquery.Stated("to pass "+t.Over, "worked out on the page of its branch", float64(t.PassMM), whyquery.Diameter,

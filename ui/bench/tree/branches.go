@@ -25,7 +25,7 @@ const (
 // BranchesPage is the map: the tree of branches with lengths, counts, diameters and
 // what is wrong, and what can be done to it.
 func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
-	p := desk.Page{Why: desk.Figs("", 0, "", "loom.wire", "loom.mass"),
+	p := desk.Page{Why: desk.FiguresOf(desk.WholeLoom, "loom.wire", "loom.mass"),
 		Lines: []string{wholeText(m)},
 		Empty: "no branch yet: terminations, wires and branches are written in the file; Esc opens the menu"}
 	if stale := planning.Stale(m.Sheet); len(stale) > 0 {
@@ -129,7 +129,7 @@ func branchRow(m *desk.Model, k wires.Walk, tree int) desk.Row {
 			len(b.Components), over, sheath),
 		Detail: fmt.Sprintf("Enter opens it, + a leg at %s, - splits it, digits its length; %s, %s", to, desk.LengthText(m, mb), b.Make),
 		Mark:   m.MarkFor(id),
-		Why:    desk.Figs(id, 0, "", "branch.over", "branch.length"),
+		Why:    desk.FiguresOf(id, "branch.over", "branch.length"),
 		Enter: func(m *desk.Model) {
 			m.TakeBranch(m.Sheet.X.Branch[id])
 		},

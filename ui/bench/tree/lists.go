@@ -52,14 +52,14 @@ func listRows(m *desk.Model) []desk.Row {
 				}
 			}
 			out = append(out, desk.Row{Text: text, Mark: mark, Detail: "shelf_m of [[reel]] says how much there is",
-				Why: desk.Figs(c.Spec, 0, c.Size, "reel.need")})
+				Why: desk.FiguresOfPart(c.Spec, c.Size, "reel.need")})
 		}
 		ids, named := make([]string, 0, len(c.Wires)), make([]string, 0, len(c.Wires))
 		var why []desk.Reason
 		for _, k := range c.Wires {
 			ids = append(ids, m.H.Wires[k].ID)
 			named = append(named, strings.TrimSpace(m.H.Wires[k].ID+" "+m.H.Wires[k].Colour.V))
-			why = append(why, desk.Figs(m.H.Wires[k].ID, 0, "", "wire.cut")...)
+			why = append(why, desk.FiguresOf(m.H.Wires[k].ID, "wire.cut")...)
 		}
 		out = append(out, desk.Row{Text: fmt.Sprintf("  %3d off %6s   %s", len(c.Wires), m.Sys.Length(c.CutMM), words.Few(ids)),
 			Detail: "wire and colour: " + strings.Join(named, ", "), Why: why})
@@ -176,7 +176,7 @@ func unitRow(m *desk.Model, i int) []desk.Row {
 		}
 		w := &m.H.Wires[k]
 		out = append(out, desk.Row{Text: fmt.Sprintf("        %-5s %s  %s  cut %s", id, paper.Size(w), w.Colour.V,
-			m.Sys.Length(m.Sheet.Wires[k].Cut)), Id: id, Why: desk.Figs(id, 0, "", "wire.cut"),
+			m.Sys.Length(m.Sheet.Wires[k].Cut)), Id: id, Why: desk.FiguresOf(id, "wire.cut"),
 			Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) }})
 	}
 	return out

@@ -57,7 +57,7 @@ func sizeSays(m *desk.Model, id, size string) string {
 	t := m.Try("size "+id+size, func() *model.Harness {
 		return m.H.EditWire(i, func(w *model.Wire) { w.Size = size })
 	})
-	if _, b, ok := t.B(); ok && !b.Waiting && len(b.Layers) > 0 {
+	if _, b, ok := t.BranchHere(); ok && !b.Waiting && len(b.Layers) > 0 {
 		text += ": " + t.Tally().Differs(m.Tally(), m.Sys)
 	}
 	return text

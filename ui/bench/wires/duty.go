@@ -24,7 +24,7 @@ func dutyRow(m *desk.Model, id string) desk.Row {
 	}
 	return desk.Row{Key: "duty", Id: id, Text: fmt.Sprintf("%-12s %s", "duty", text),
 		Detail: "Enter: a fan that starts, an injector, a coil; heat goes by the mean of the square, drop by the peak",
-		Enter:  func(m *desk.Model) { m.Show(DutyKind, id) }, Why: desk.Figs(id, 0, "", "wire.heats")}
+		Enter:  func(m *desk.Model) { m.Show(DutyKind, id) }, Why: desk.FiguresOf(id, "wire.heats")}
 }
 
 // DutyKind is the screen of how a load comes and goes.
@@ -38,7 +38,7 @@ func DutyPage(m *desk.Model, _ int, id string) desk.Page {
 	}
 	hw := &m.H.Wires[k]
 	p := desk.Page{Lines: []string{"duty of wire " + id + ": " + ampsText(hw) + " A while it is on",
-		"heats as " + desk.CarriesText(m.Sheet, k) + " A; above 5 s on at a time it counts as always on"}, Why: desk.Figs(id, 0, "",
+		"heats as " + desk.CarriesText(m.Sheet, k) + " A; above 5 s on at a time it counts as always on"}, Why: desk.FiguresOf(id,
 		"wire.heats")}
 	add := func(key, label, name, value, detail string, most float64, put func(w *model.Wire, v float64), clear func(w *model.Wire)) {
 		shown := value
@@ -87,7 +87,7 @@ func measuredRow(m *desk.Model, id string) desk.Row {
 	}
 	return desk.Row{Key: "measured", Id: id, Text: fmt.Sprintf("%-12s %s", "drop", text),
 		Detail: "measured from end to end at the current above; what the wire does not explain is lost in contacts, crimps, splices, the " +
-			"ground point", Why: desk.Figs(id, 0, "", "wire.lost", "wire.drop"), Step: func(m *desk.Model, by int) {
+			"ground point", Why: desk.FiguresOf(id, "wire.lost", "wire.drop"), Step: func(m *desk.Model, by int) {
 			stepNumber(m, value, by, 60, "V", func(v float64) *model.Harness {
 				return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.DropV = model.Some(unit.Volt(v)) })
 			})
@@ -119,7 +119,7 @@ func pairRows(m *desk.Model, id string) []desk.Row {
 	text := fmt.Sprintf("pair %s      about %s ohm alone in air, loop %s mohm/m", name, unit.Fixed(float64(p.Ohm), 0),
 		unit.Fixed(float64(p.Loop), 0))
 	detail := "a shield, a sheath and wires beside it lower it; the formula was fitted to tighter twist"
-	rows := []desk.Row{{Key: "pair", Id: name, Text: text, Detail: detail, Why: desk.Figs(name, 0, "", "unit.ohm", "unit.loop"),
+	rows := []desk.Row{{Key: "pair", Id: name, Text: text, Detail: detail, Why: desk.FiguresOf(name, "unit.ohm", "unit.loop"),
 		Step: func(m *desk.Model, by int) { stepRate(m, name, by) },
 		Field: &desk.Field{Label: "bit rate of the bus of " + name, Unit: "kbit/s", Value: kbitText(&m.H.Units[u]), Number: true,
 			Set: func(m *desk.Model, text string) error {
@@ -133,7 +133,7 @@ func pairRows(m *desk.Model, id string) []desk.Row {
 			t += fmt.Sprintf(", longest stub %s", m.Sys.Length(p.Bus.StubMM))
 		}
 		rows = append(rows, desk.Row{Key: "bus", Id: name, Text: t, Detail: "its longest way over splices; the rest are stubs",
-			Why: desk.Figs(name, 0, "", "unit.bus", "unit.stub")})
+			Why: desk.FiguresOf(name, "unit.bus", "unit.stub")})
 	}
 	return rows
 }

@@ -73,7 +73,7 @@ func FeedsPage(m *desk.Model, _ int, _ string) desk.Page {
 			Text: fmt.Sprintf("%s %s %s %s %d", draw.Fit(id, 4, m.Cfg.ASCII), draw.Fit(f.Name.V, 19, m.Cfg.ASCII),
 				draw.Fit(deviceText(f), 23, m.Cfg.ASCII), draw.Fit(loadText(m, i), 15, m.Cfg.ASCII), len(f.Wires)),
 			Detail: "Enter opens it", Enter: func(m *desk.Model) { m.Show(FeedKind, id) },
-			Why: desk.Figs(id, 0, "", "feed.load", "feed.most")})
+			Why: desk.FiguresOf(id, "feed.load", "feed.most")})
 	}
 	return p
 }
@@ -85,7 +85,7 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 		return desk.Page{Empty: "feed " + id + " is gone; Esc goes back"}
 	}
 	f, fd := &m.H.Feeds[i], &m.Sheet.Feeds[i]
-	p := desk.Page{Lines: []string{"feed " + id + "   " + f.Name.V}, Why: desk.Figs(id, 0, "", "feed.load", "feed.most", "feed.opens")}
+	p := desk.Page{Lines: []string{"feed " + id + "   " + f.Name.V}, Why: desk.FiguresOf(id, "feed.load", "feed.most", "feed.opens")}
 	if fd.Known {
 		mem := ""
 		if fd.Device.Kind != protect.Electronic {
@@ -104,7 +104,7 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 		}})
 	rating := desk.Row{Key: "rating", Text: line("rating", ampsOf(f.Amps)+" A"),
 		Detail: "+ - the next that is made; of an electronic one the limit it is set to, in whole amperes",
-		Why:    desk.Figs(id, 0, "", "feed.most"),
+		Why:    desk.FiguresOf(id, "feed.most"),
 		Step:   func(m *desk.Model, by int) { stepRating(m, id, by) },
 		Field: &desk.Field{Label: "rating of feed " + id, Unit: "A", Value: ampsOf(f.Amps), Number: true,
 			Set: func(m *desk.Model, text string) error {
@@ -201,7 +201,8 @@ func guardRow(m *desk.Model, feed string, i, n, k int, how string) desk.Row {
 	id := w.ID
 	r := desk.Row{Key: "wire " + id, Id: id, Mark: m.MarkFor(id), Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) },
 		WhyOf: func() []desk.Reason {
-			return append(append(desk.Figs(feed, 0, id, "short.far", "short.lets", "short.bears"), desk.Figs(id, 0, "", "wire.heats")...),
+			return append(append(desk.FiguresOfPart(feed, id, "short.far", "short.lets", "short.bears"),
+				desk.FiguresOf(id, "wire.heats")...),
 				desk.LimitReasons(m.Sheet, id)...)
 		}}
 	if how == "comes out" {

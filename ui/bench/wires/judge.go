@@ -52,7 +52,7 @@ const (
 
 // JudgePage lists the wires of the branch, worst first.
 func JudgePage(m *desk.Model, w int, _ string) desk.Page {
-	_, _, ok := m.B()
+	_, _, ok := m.BranchHere()
 	if !ok {
 		return desk.Page{Empty: "no branch; Esc goes back"}
 	}
@@ -94,7 +94,7 @@ func JudgePage(m *desk.Model, w int, _ string) desk.Page {
 		p.Rows = append(p.Rows, desk.Row{Key: id, Id: id, Mark: m.MarkFor(id), Text: strings.TrimRight(text, " "),
 			More:  func() string { return "Enter opens it; " + desk.WireDetail(m, i, id) },
 			Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) }, WhyOf: func() []desk.Reason {
-				return append(desk.Figs(id, 0, "", "wire.bound", "wire.hottest", "wire.circuit", "wire.heats"), desk.WireReasons(m, i)...)
+				return append(desk.FiguresOf(id, "wire.bound", "wire.hottest", "wire.circuit", "wire.heats"), desk.WireReasons(m, i)...)
 			}})
 	}
 	return p
@@ -142,7 +142,7 @@ func sizeRows(m *desk.Model) []desk.Row {
 	says := fmt.Sprintf("take all: %d thinner, %d thicker", thinner, len(changes)-thinner)
 	rows := []desk.Row{{Key: "all", Text: says, More: func() string {
 		t := m.Try("sizes", func() *model.Harness { return h })
-		if _, b, _ := t.B(); b.Waiting || len(b.Layers) == 0 {
+		if _, b, _ := t.BranchHere(); b.Waiting || len(b.Layers) == 0 {
 			return "Enter takes it, Backspace takes it back; the lay-up follows"
 		}
 		return "Enter takes it: " + t.Tally().Differs(m.Tally(), m.Sys)

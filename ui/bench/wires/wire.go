@@ -35,7 +35,7 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 		r := desk.Row{Text: fmt.Sprintf("%-12s %s", label, words.OrDash(value)), Detail: detail, Id: comp, Step: step, Field: f}
 		switch label {
 		case "reel", "size":
-			r.Why = desk.Figs("", 0, id, "component.over")
+			r.Why = desk.FiguresOfPart(desk.WholeLoom, id, "component.over")
 			if c.Dia.Known() {
 				r.Big, r.BigSays = m.Sys.Fine(c.Dia.Nominal), m.Sys.Name()+"  over of "+id
 			}
@@ -120,7 +120,7 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 	if r, any := likeRow(m, id); any {
 		p.Rows = append(p.Rows, r)
 	}
-	p.Why = desk.Figs(id, 0, "", "wire.bound", "wire.heats", "wire.hottest", "wire.cut", "wire.finished", "wire.circuit")
+	p.Why = desk.FiguresOf(id, "wire.bound", "wire.heats", "wire.hottest", "wire.cut", "wire.finished", "wire.circuit")
 	for n, l := range why.LimitsOf(m.Sheet, i) {
 		mem, in := "", "  "
 		if l.Standing == catalogue.Memory {
@@ -131,7 +131,7 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 		}
 		p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint("limit ", n), Id: comp,
 			Text:   fmt.Sprintf("%smay carry %s%s A  %s", in, unit.Fixed(float64(l.Amps), 1), mem, l.By),
-			Detail: l.By + "; Enter says how it was made, and what it assumes", Why: desk.Figs(id, n, "", "wire.limit")})
+			Detail: l.By + "; Enter says how it was made, and what it assumes", Why: desk.FiguresAt(id, n, "wire.limit")})
 	}
 	if c.Finished > 0 {
 		p.Lines = append(p.Lines, fmt.Sprintf("cut %s %s, finished %s with loops", m.Sys.Length(c.Cut), m.Sys.Name(),
@@ -139,7 +139,7 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 		if laid, flat, ok := lists.TakeUp(m.Sheet, i); ok {
 			p.Lines = append(p.Lines, fmt.Sprintf("the twist adds %s %s; a flat fifth would add %s", m.Sys.Length(laid), m.Sys.Name(),
 				m.Sys.Length(flat)))
-			p.Why = append(p.Why, desk.Figs(id, 0, "", "wire.takeup", "wire.flat")...)
+			p.Why = append(p.Why, desk.FiguresOf(id, "wire.takeup", "wire.flat")...)
 		}
 	}
 	return p
@@ -194,7 +194,8 @@ func adviceRow(m *desk.Model, i int, comp string) (desk.Row, bool) {
 				Detail: "for heat, drop, its device and both ends"}}
 		case !a.ok:
 			return []desk.Row{{Key: "advice", Id: comp, Mark: "?", Text: "advice       no size does",
-				Detail: w.Spec + " " + paper.Size(&w) + ": " + a.doubt, WhyOf: func() []desk.Reason { return desk.LimitReasons(m.Sheet, w.ID) }}}
+				Detail: w.Spec + " " + paper.Size(&w) + ": " + a.doubt,
+				WhyOf:  func() []desk.Reason { return desk.LimitReasons(m.Sheet, w.ID) }}}
 		}
 		edit := func(m *desk.Model) *model.Harness {
 			return m.H.EditWire(m.Sheet.X.Wire[w.ID], func(w *model.Wire) { w.Size = size })
@@ -203,7 +204,7 @@ func adviceRow(m *desk.Model, i int, comp string) (desk.Row, bool) {
 			" is the smallest that does",
 			More: func() string {
 				t := m.Try("advice "+w.ID+size, func() *model.Harness { return edit(m) })
-				if _, b, _ := t.B(); b.Waiting || len(b.Layers) == 0 {
+				if _, b, _ := t.BranchHere(); b.Waiting || len(b.Layers) == 0 {
 					return "Enter takes it; the lay-up follows"
 				}
 				return "Enter takes it: " + t.Tally().Differs(m.Tally(), m.Sys)

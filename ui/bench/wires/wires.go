@@ -20,7 +20,7 @@ const Step desk.Kind = "wires"
 // WiresPage lists what runs through the branch: size, colour, current, where it
 // leaves.
 func WiresPage(m *desk.Model, w int, _ string) desk.Page {
-	_, b, ok := m.B()
+	_, b, ok := m.BranchHere()
 	if !ok {
 		return desk.Page{Empty: "no branch yet"}
 	}
@@ -129,7 +129,7 @@ func closestWhy(m *desk.Model, ids []int) []desk.Reason {
 	if !ok {
 		return nil
 	}
-	return desk.Figs(m.H.Wires[i].ID, 0, "", "wire.bound", "wire.heats")
+	return desk.FiguresOf(m.H.Wires[i].ID, "wire.bound", "wire.heats")
 }
 
 func removeWire(m *desk.Model, id string) {
