@@ -187,3 +187,27 @@ func filesIn(t *testing.T, dir string) []string {
 	}
 	return names
 }
+
+// Esc with Enter close behind it arrives in one piece, as Alt with Enter does: it is two keys,
+// and so is Esc with an arrow, a letter or another Esc behind it. Arrows of their own and a
+// paste stay what they are.
+func TestEscThenKey(t *testing.T) {
+	s := start(t, 100, 30, nil, copyOfExample(t))
+	s.see("> WIRES <")
+	s.press("h")
+	s.see("> HELP <")
+	s.press(esc + enter)
+	s.see("(wire, Esc goes back)")
+	s.press(esc + right)
+	s.see("> LAYERS <")
+	s.press("h")
+	s.see("> HELP <")
+	s.press(esc + esc)
+	s.see("> BRANCHES <")
+	s.press(esc)
+	s.see("> MENU <")
+	s.press(esc + "h")
+	s.see("> HELP <")
+	s.press(left + left) // closes the help over the branches, then opens the menu
+	s.see("> MENU <")
+}

@@ -100,13 +100,19 @@ var screens = []string{"board", "layers", "lists", "sheath", "tree", "wires"}
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"table", "value", "report", "name", "shape", "draft", "row", "join"}
 
+// benchtest opens the whole bench for the tests of its parts.
+const benchtest = "ui/bench/benchtest"
+
 // mayImport says why a package of ours may not import another, or "".
 func mayImport(pkg, own string) string {
 	if floor(own) > floor(pkg) {
 		return "every arrow points down"
 	}
-	if own == "calc/calctest" {
+	if own == "calc/calctest" || own == benchtest {
 		return "it is for tests only"
+	}
+	if pkg == "ui/bench/kit" && !under(own, "ui/draw", "model/unit") {
+		return "a widget knows text and quantities, nothing of the bench"
 	}
 	phase, isPhase := strings.CutPrefix(pkg, "calc/phase/")
 	to, toPhase := strings.CutPrefix(own, "calc/phase/")
@@ -154,13 +160,13 @@ func mayImport(pkg, own string) string {
 	if under(pkg, "ui/draw", "ui/paper") && under(own, "ui/bench") {
 		return "the bench uses draw and paper, not the other way"
 	}
+	if own == benchtest {
+		return "it is for tests alone"
+	}
 	if pkg == "ui/bench/kit" && (under(own, "ui/bench", "calc") || under(own, "model") && own != "model/unit") {
 		return "a widget knows no harness and no desk"
 	}
-	if family, is := strings.CutPrefix(pkg, "ui/bench/"); is {
-		if pkg == "ui/bench/tree" && own == "ui/bench/wires" {
-			return "" // a list of the map opens a wire's page
-		}
+	if family, is := strings.CutPrefix(pkg, "ui/bench/"); is && pkg != benchtest {
 		if own == "ui/bench" || under(family, screens...) && under(own, "ui/bench") && !under(own, "ui/bench/desk", "ui/bench/kit",
 			"ui/bench/words") &&
 			!under(own, pkg) {
@@ -208,11 +214,13 @@ func TestMayImport(t *testing.T) {
 		{"calc/formula/lay", "calc/sheet", false}, {"calc/sheet", "calc/phase/wires", false}, {"calc/sheet", "calc/formula/lay", true},
 		{"calc/phase/ends", "calc/phase/wires", true}, {"calc/phase/wires", "calc/phase/ends", false}, {"calc/phase/wires", "calc", false},
 		{"calc/phase/new", "calc/sheet", false}, {"calc/phase/over", "calc/query/why", false}, {"calc/query/why", "calc", true},
-		{"calc", "calc/query/why", false}, {"calc", "calc/calctest", false}, {"ui/paper", "ui/bench/desk", false},
-		{"ui/bench/wires", "ui/bench/tree", false},
-		{"ui/bench/wires", "ui/bench/desk", true}, {"ui/bench/desk", "ui/bench", false}, {"ui/bench/kit", "ui/bench/desk", false},
+		{"calc", "calc/query/why", false}, {"ui/paper", "ui/bench/desk", false}, {"ui/bench/wires", "ui/bench/tree", false},
+		{"ui/bench/tree", "ui/bench/wires", false},
+		{"ui/bench/wires", "ui/bench/desk", true}, {"ui/bench/desk", "ui/bench/benchtest", false},
+		{"ui/bench/kit", "ui/bench/desk", false}, {"ui/bench/kit", "ui/draw", true}, {"ui/bench/desk", "ui/bench", false}, {"ui/bench/kit", "ui/bench/desk", false},
 		{"ui/bench/kit", "model", false},
 		{"ui/bench/kit", "ui/draw", true}, {"ui/bench/wires", "ui/bench/kit", true}, {"ui/bench", "ui/bench/tree", true},
+		{"ui/bench/benchtest", "ui/bench", true}, {"cmd/contralay", "ui/bench/benchtest", false}, {"ui/bench/wires", "ui/bench/benchtest", false},
 	} {
 		if why := mayImport(c.pkg, c.own); (why == "") != c.may {
 			t.Errorf("%s imports %s: %q", c.pkg, c.own, why)

@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"contralay/ui/bench"
+	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 )
 
@@ -13,14 +14,14 @@ import (
 func TestBounce(t *testing.T) {
 	clock := time.Unix(0, 0)
 	with := func(d time.Duration) *desk.Model {
-		m := open(t, "example.toml")
-		m.Cfg.Now, m.Bounce = func() time.Time { return clock }, d
+		m := benchtest.Open(t, "example.toml")
+		m.Cfg.Now, m.Bounce.Within = func() time.Time { return clock }, d
 		return m
 	}
 	after := func(m *desk.Model, ms int, keys ...string) *desk.Model {
 		for _, k := range keys {
 			clock = clock.Add(time.Duration(ms) * time.Millisecond)
-			press(m, k)
+			benchtest.Press(m, k)
 		}
 		return m
 	}
@@ -46,8 +47,8 @@ func TestBounce(t *testing.T) {
 		})
 	}
 	m := after(with(80*time.Millisecond), 5, "down", "down", "down")
-	if m.Cursor[m.CursorKey()] != 1+3 { // a first visit begins on the first wire
-		t.Errorf("arrows are held back: row %d", m.Cursor[m.CursorKey()])
+	if m.At(m.Page(m.ListWidth())) != 1+3 { // a first visit begins on the first wire
+		t.Errorf("arrows are held back: row %d", m.At(m.Page(m.ListWidth())))
 	}
 	if m = after(m, 5, "h", "h"); m.Top() != "help" || m.Says == "" {
 		t.Error("a key that counts once says nothing")
@@ -56,7 +57,7 @@ func TestBounce(t *testing.T) {
 	for range 40 {
 		bench.BounceRow(m).Step(m, 1)
 	}
-	if m.Bounce != desk.MostBounce {
-		t.Errorf("it goes to %v", m.Bounce)
+	if m.Bounce.Within != desk.MostBounce {
+		t.Errorf("it goes to %v", m.Bounce.Within)
 	}
 }

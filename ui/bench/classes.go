@@ -18,48 +18,64 @@ import (
 	"contralay/ui/paper"
 )
 
+// colouring is what the colours of the section tell apart. Without colour, letters
+// do: a to h, with a key under the section; temperature has digits, which rise with it.
+type colouring int
+
 const (
-	bySize desk.Colouring = iota
+	bySize colouring = iota
 	byRole
 	byLeaving
-	ByHeat
+	byHeat
 	colourings
 )
 
-func String(c desk.Colouring) string {
+func (c colouring) String() string {
 	return [colourings]string{"size", "role", "where it leaves", "temperature"}[c]
 }
 
-// Look goes on to the next way of drawing the section: by size, by role, by where
+// section is how the section is drawn.
+type section struct {
+	zoom bool // the part round the row in hand
+	by   colouring
+}
+
+func sectionOf(m *desk.Model) *section { return desk.State[section](m) }
+
+// wholeSection draws the whole section again: another branch is taken in hand.
+func wholeSection(m *desk.Model) { sectionOf(m).zoom = false }
+
+// look goes on to the next way of drawing the section: by size, by role, by where
 // it leaves, then a closer look at what is round the row in hand.
-func Look(m *desk.Model) {
+func look(m *desk.Model) {
+	s := sectionOf(m)
 	switch {
-	case m.Zoom:
-		m.Zoom, m.By = false, bySize
-	case m.By+1 == colourings:
-		m.Zoom, m.By = true, bySize
+	case s.zoom:
+		s.zoom, s.by = false, bySize
+	case s.by+1 == colourings:
+		s.zoom, s.by = true, bySize
 	default:
-		m.By++
+		s.by++
 	}
-	if m.Zoom {
+	if s.zoom {
 		m.Tell("section: the part round the row in hand")
 		return
 	}
-	m.Tell("section: whole, by " + String(m.By))
+	m.Tell("section: whole, by " + s.by.String())
 }
 
-// Classes gives each component of the branch its class and each class its name, in
+// classes gives each component of the branch its class and each class its name, in
 // the order they are met from the centre outward; sizes from thin to thick.
-func Classes(m *desk.Model, b *sheet.Branch) (of func(c sheet.Member) int, names []string) {
+func classes(m *desk.Model, b *sheet.Branch) (of func(c sheet.Member) int, names []string) {
 	step := 1
-	if m.By == ByHeat {
-		step = HeatStep(m, b)
+	if sectionOf(m).by == byHeat {
+		step = heatStep(m, b)
 	}
 	name := func(c sheet.Member) string {
-		if m.By == ByHeat {
-			return HeatBand(m, c.ID, step)
+		if sectionOf(m).by == byHeat {
+			return heatBand(m, c.ID, step)
 		}
-		return ClassName(m, c)
+		return className(m, c)
 	}
 	var keys []string
 	var ds []unit.Millimetre
@@ -70,20 +86,15 @@ func Classes(m *desk.Model, b *sheet.Branch) (of func(c sheet.Member) int, names
 			}
 		}
 	}
-	if m.By == ByHeat { // from cool to hot
+	if sectionOf(m).by == byHeat { // from cool to hot
 		slices.SortFunc(keys, func(a, b string) int { return cmp.Or(cmp.Compare(len(a), len(b)), cmp.Compare(a, b)) })
 	}
-	if m.By == bySize {
+	if sectionOf(m).by == bySize {
 		order := make([]int, len(keys))
 		for k := range order {
 			order[k] = k
 		}
-		slices.SortStableFunc(order, func(a, z int) int {
-			if ds[a] < ds[z] {
-				return -1
-			}
-			return map[bool]int{true: 1}[ds[a] > ds[z]]
-		})
+		slices.SortStableFunc(order, func(a, z int) int { return cmp.Compare(ds[a], ds[z]) })
 		sorted := make([]string, len(keys))
 		for k, at := range order {
 			sorted[k] = keys[at]
@@ -100,9 +111,9 @@ func Classes(m *desk.Model, b *sheet.Branch) (of func(c sheet.Member) int, names
 	}, names
 }
 
-// HeatStep is how many degrees one colour of the section stands for: few enough that
+// heatStep is how many degrees one colour of the section stands for: few enough that
 // a branch's own range shows, and no more colours than can be told apart.
-func HeatStep(m *desk.Model, b *sheet.Branch) int {
+func heatStep(m *desk.Model, b *sheet.Branch) int {
 	lo, hi := math.Inf(1), math.Inf(-1)
 	for _, l := range b.Layers {
 		for _, c := range l.Members {
@@ -119,9 +130,9 @@ func HeatStep(m *desk.Model, b *sheet.Branch) int {
 	return 50
 }
 
-// HeatBand is the temperature of a component's hottest conductor in this branch, in
+// heatBand is the temperature of a component's hottest conductor in this branch, in
 // steps.
-func HeatBand(m *desk.Model, id string, step int) string {
+func heatBand(m *desk.Model, id string, step int) string {
 	t, ok := current.ConductorC(m.Sheet, m.Branch, id)
 	if !ok {
 		return "-"
@@ -129,16 +140,16 @@ func HeatBand(m *desk.Model, id string, step int) string {
 	return fmt.Sprintf("%d C", int(math.Floor(float64(t)/float64(step)))*step)
 }
 
-// ClassName is what a component is told apart by.
-func ClassName(m *desk.Model, c sheet.Member) string {
+// className is what a component is told apart by.
+func className(m *desk.Model, c sheet.Member) string {
 	w, isWire := m.Sheet.X.Wire[c.ID]
 	u, isUnit := m.Sheet.X.Unit[c.ID]
 	switch {
-	case m.By == byLeaving:
+	case sectionOf(m).by == byLeaving:
 		return bundle.NextAfter(m.Sheet, m.Branch, c.ID)
-	case m.By == byRole && isWire:
+	case sectionOf(m).by == byRole && isWire:
 		return words.OrDash(string(m.H.Wires[w].Role.V))
-	case m.By == byRole && isUnit:
+	case sectionOf(m).by == byRole && isUnit:
 		for _, id := range m.H.Units[u].Wires {
 			if k, ok := m.Sheet.X.Wire[id]; ok {
 				return words.OrDash(string(m.H.Wires[k].Role.V))
@@ -151,10 +162,10 @@ func ClassName(m *desk.Model, c sheet.Member) string {
 	return m.Sys.Diameter(c.D) + " " + m.Sys.Name()
 }
 
-// ClassMark is what marks a class where there is no colour: a digit that rises with the
+// classMark is what marks a class where there is no colour: a digit that rises with the
 // temperature, a letter for what has no order.
-func ClassMark(m *desk.Model, class int) string {
-	if m.By == ByHeat {
+func classMark(m *desk.Model, class int) string {
+	if sectionOf(m).by == byHeat {
 		return strconv.Itoa(class%draw.Classes + 1)
 	}
 	return draw.ClassLetter(class)
@@ -163,11 +174,11 @@ func ClassMark(m *desk.Model, class int) string {
 // legendLines is how many lines a key may take.
 const legendLines = 2
 
-// Legend is the key of the classes, in lines of exactly w cells; none where nothing
+// legend is the key of the classes, in lines of exactly w cells; none where nothing
 // needs one: by size, without colour, the map shows ids alone.
-func Legend(m *desk.Model, names []string, w int) []string {
+func legend(m *desk.Model, names []string, w int) []string {
 	colour := m.Cfg.Palette.Colour
-	if m.By == bySize && !colour {
+	if sectionOf(m).by == bySize && !colour {
 		return nil
 	}
 	var out []string
@@ -178,9 +189,9 @@ func Legend(m *desk.Model, names []string, w int) []string {
 		plain, line = "", ""
 	}
 	for k, n := range names {
-		word := Plain(m, " "+n+" ")
+		word := plainly(m, " "+n+" ")
 		if !colour {
-			word = Plain(m, ClassMark(m, k)+" "+n)
+			word = plainly(m, classMark(m, k)+" "+n)
 		}
 		word = draw.Cut(word, w, m.Cfg.ASCII)
 		sep := "  "

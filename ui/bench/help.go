@@ -11,66 +11,38 @@ import (
 	"contralay/ui/guide"
 )
 
-// helpScreen is one page of the guide for what is in front, or the key table; + and
-// - turn the pages.
-func helpScreen(name string) desk.Screen {
-	pages := append([]string{"keys"}, guide.Names()...)
-	at := max(0, slices.Index(pages, name))
-	return desk.Screen{Name: "help", Page: func(m *desk.Model, w int) desk.Page {
-		turn := func(m *desk.Model, by int) {
-			at = (at + by + len(pages)) % len(pages)
-			delete(m.Cursor, m.CursorKey())
-			delete(m.On, m.CursorKey())
-		}
-		p := desk.Page{}
-		var lines []string
-		if pages[at] == "keys" {
-			lines = keyLines(w - 4)
-			p.Lines = []string{fmt.Sprintf("keys   page %d of %d, + - turns", at+1, len(pages))}
-		} else {
-			t, _ := guide.Find(pages[at])
-			lines = t.Lines(max(20, w-4))
-			p.Lines = []string{fmt.Sprintf("%s   page %d of %d, + - turns", t.Title, at+1, len(pages))}
-		}
-		for _, l := range lines {
-			p.Rows = append(p.Rows, desk.Row{Text: l, Step: turn})
-		}
-		return p
-	}}
+// helpPages are the key table and the pages of the guide, in their order.
+var helpPages = append([]string{"keys"}, guide.Names()...)
+
+// openHelp opens the help at a topic; at the keys where there is no such topic.
+func openHelp(m *desk.Model, topic string) {
+	m.Open(desk.Screen{Kind: helpKind, Turn: max(0, slices.Index(helpPages, topic))})
 }
 
-// HelpFor is the page about what is in front.
-func HelpFor(m *desk.Model) string {
-	switch m.Top() {
-	case "why", "figures":
-		return "why"
-	case "unsaved work", "file changed":
-		return "recovery"
-	case "branches", "menu", "quit":
-		return "start"
-	case "layer", "compare":
-		return "layers"
-	case "run", "learned":
-		return "run"
-	case "import", "told":
-		return "lists"
-	case "ends", "end", "splices", "splice", "lists":
-		return "ends"
-	case "cover", "add cover", "boot", "threading", "margins":
-		return "sheath"
-	case "feeds", "feed":
-		return "protection"
+// helpPage is one page of the guide, or the key table; + and - turn the pages.
+func helpPage(m *desk.Model, w int, _ string) desk.Page {
+	at := m.Front().Turn
+	turn := func(m *desk.Model, by int) {
+		m.Front().Turn = (at + by + len(helpPages)) % len(helpPages)
+		m.Unput()
 	}
-	if len(m.Stack) > 0 {
-		return "wires" // a wire, or a list to choose from for one
+	title, lines := "keys", []string(nil)
+	if t, is := guide.Find(helpPages[at]); is {
+		title, lines = t.Title, t.Lines(max(20, w-4))
+	} else {
+		lines = keyLines(w - 4)
 	}
-	return strings.ToLower(desk.StepNames[m.Step])
+	p := desk.Page{Lines: []string{fmt.Sprintf("%s   page %d of %d, + - turns", title, at+1, len(helpPages))}}
+	for _, l := range lines {
+		p.Rows = append(p.Rows, desk.Row{Text: l, Step: turn})
+	}
+	return p
 }
 
 // keyLines is the key table in lines of at most w cells.
 func keyLines(w int) []string {
 	var out []string
-	for _, b := range table() {
+	for _, b := range keyTable {
 		for k, t := range words.Wrap(b.help, max(20, w-12)) {
 			name := b.name
 			if k > 0 {

@@ -5,10 +5,7 @@ import (
 	"slices"
 	"strings"
 
-	"contralay/model/file"
-	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
-	"contralay/ui/bench/lists"
 	"contralay/ui/bench/tree"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
@@ -28,131 +25,120 @@ type binding struct {
 
 func onStep(m *desk.Model, _ *desk.Row) bool { return len(m.Stack) == 0 }
 
-// table is the key table, in the order of the bar.
-func table() []binding {
-	return []binding{
-		{keys: []string{"left", "right"}, name: "< >", bar: "step", help: "the step before or after; inside a list, left goes back",
-			do: func(m *desk.Model, _ *desk.Row, k words.Key) { Sideways(m, k) }},
-		{keys: []string{"up", "down", "pgup", "pgdown", "home", "end"}, name: "^ v", bar: "row",
-			help: "the row above or below; page and end keys go further",
-			do:   func(m *desk.Model, _ *desk.Row, k words.Key) { UpDown(m, Page(m, m.ListWidth()), k) }},
-		{keys: []string{"+", "-"}, name: "+ -", bar: "change", help: "one more or less, the next or the one before, further out or in",
-			on: func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Step != nil },
-			do: func(m *desk.Model, r *desk.Row, k words.Key) {
-				by := 1
-				if k.Name == "-" {
-					by = -1
-				}
-				r.Step(m, by)
-			}},
-		{keys: []string{"enter"}, name: "Enter", bar: "open", help: "open the row, or take what it offers",
-			on: func(_ *desk.Model, r *desk.Row) bool {
-				return r != nil && (r.Enter != nil || r.Field != nil || len(r.Why) > 0 || r.WhyOf != nil)
-			},
-			do: func(m *desk.Model, r *desk.Row, _ words.Key) {
-				switch {
-				case r.Enter != nil:
-					r.Enter(m)
-				case r.Field != nil:
-					m.OpenField(*r.Field, "")
-				default:
-					AskWhy(m)
-				}
-			}},
-		{keys: []string{"0", "1", "2", "3", "4", "5", "6", "7", "8", "9"}, name: "0-9",
-			help: "type the row's value; a calliper may send digits and Enter at once",
-			on:   func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Field != nil },
-			do:   func(m *desk.Model, r *desk.Row, k words.Key) { m.OpenField(*r.Field, k.Text) }},
-		{keys: []string{"."}, name: ". 5", help: "a value that begins with a point",
-			on: func(_ *desk.Model, r *desk.Row) bool {
-				return r != nil && r.Drop == nil && r.Field != nil && r.Field.Number
-			},
-			do: func(m *desk.Model, r *desk.Row, _ words.Key) { m.OpenField(*r.Field, "0.") }},
-		{keys: []string{".", "delete"}, name: ".", help: "take the row's component or wire out",
-			on: func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Drop != nil },
-			do: func(m *desk.Model, r *desk.Row, _ words.Key) { r.Drop(m) }},
-		{keys: []string{"backspace", "u", "ctrl+z"}, name: "Backspace", bar: "undo",
-			help: "undo, without limit; on a page that is only read, and in a run, back; on a list the last thing said of it",
-			do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
-				switch {
-				case m.Top() == "import":
-					lists.Unsay(m)
-				case OnlyRead(m):
-					m.Back()
-				case m.Top() == "run":
-					board.RunBack(m)
-				default:
-					UndoOne(m)
-				}
-			}},
-		{keys: []string{"esc"}, name: "Esc", bar: "back",
-			help: "back; from a step to the branches, from there to the menu (save, help, quit)",
-			do:   func(m *desk.Model, _ *desk.Row, _ words.Key) { Escape(m) }},
-		{keys: []string{"r"}, name: "R", help: "do again what was undone",
-			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { RedoOne(m) }},
-		{keys: []string{"/", "b"}, name: "/", help: "the next branch", on: onStep,
-			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { NextBranch(m) }},
-		{keys: []string{"*", "z"}, name: "*",
-			help: "the section by size, by role, by where it leaves, by temperature, or the part round the row in hand",
-			on:   func(m *desk.Model, _ *desk.Row) bool { return !m.WideTop() },
-			do:   func(m *desk.Model, _ *desk.Row, _ words.Key) { Look(m) }},
-		{keys: []string{"w"}, name: "W", bar: "why", help: "why: how the figures of the row in hand were made, and what would change them",
-			do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
-				if m.Top() == "why" {
-					m.Tell("this is the why; + - the next figure, Enter how an input was made, Esc back")
-					return
-				}
-				AskWhy(m)
-			}},
-		{keys: []string{"m"}, name: "M", help: "mm or inch on the screen; the file stays in mm",
-			do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
-				m.Sys = 1 - m.Sys
-				m.Tell("lengths in " + m.Sys.Name())
-			}},
-		{keys: []string{"p"}, name: "P", help: "at the step Build: write the build sheet, to be printed, beside the file",
-			on: func(m *desk.Model, r *desk.Row) bool { return onStep(m, r) && m.Step == desk.Build },
-			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { board.Print(m) }},
-		{keys: []string{"s"}, name: "S", help: "save",
-			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { m.Save() }},
-		{keys: []string{"h", "?"}, name: "H", help: "help on what is in front; + - turns its pages",
-			do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
-				if m.Top() == "help" {
-					m.Tell("this is the help; + - turns the page, Esc goes back")
-					return
-				}
-				m.Open(helpScreen(HelpFor(m)))
-			}},
-		{keys: []string{"q", "ctrl+c"}, name: "Q", help: "quit; unsaved work is asked for",
-			do: func(m *desk.Model, _ *desk.Row, _ words.Key) { AskQuit(m) }},
-	}
+// keyTable is the key table, in the order of the bar.
+var keyTable = []binding{
+	{keys: []string{"left", "right"}, name: "< >", bar: "step", help: "the step before or after; inside a list, left goes back",
+		do: func(m *desk.Model, _ *desk.Row, k words.Key) { sideways(m, k) }},
+	{keys: []string{"up", "down", "pgup", "pgdown", "home", "end"}, name: "^ v", bar: "row",
+		help: "the row above or below; page and end keys go further",
+		do:   func(m *desk.Model, _ *desk.Row, k words.Key) { upDown(m, m.Page(m.ListWidth()), k) }},
+	{keys: []string{"+", "-"}, name: "+ -", bar: "change", help: "one more or less, the next or the one before, further out or in",
+		on: func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Step != nil },
+		do: func(m *desk.Model, r *desk.Row, k words.Key) {
+			by := 1
+			if k.Name == "-" {
+				by = -1
+			}
+			r.Step(m, by)
+		}},
+	{keys: []string{"enter"}, name: "Enter", bar: "open", help: "open the row, or take what it offers",
+		on: func(_ *desk.Model, r *desk.Row) bool {
+			return r != nil && (r.Enter != nil || r.Field != nil || len(r.Why) > 0 || r.WhyOf != nil)
+		},
+		do: func(m *desk.Model, r *desk.Row, _ words.Key) {
+			switch {
+			case r.Enter != nil:
+				r.Enter(m)
+			case r.Field != nil:
+				m.OpenField(*r.Field, "")
+			default:
+				askWhy(m)
+			}
+		}},
+	{keys: []string{"0", "1", "2", "3", "4", "5", "6", "7", "8", "9"}, name: "0-9",
+		help: "type the row's value; a calliper may send digits and Enter at once",
+		on:   func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Field != nil },
+		do:   func(m *desk.Model, r *desk.Row, k words.Key) { m.OpenField(*r.Field, k.Text) }},
+	{keys: []string{"."}, name: ". 5", help: "a value that begins with a point",
+		on: func(_ *desk.Model, r *desk.Row) bool {
+			return r != nil && r.Drop == nil && r.Field != nil && r.Field.Number
+		},
+		do: func(m *desk.Model, r *desk.Row, _ words.Key) { m.OpenField(*r.Field, "0.") }},
+	{keys: []string{".", "delete"}, name: ".", help: "take the row's component or wire out",
+		on: func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Drop != nil },
+		do: func(m *desk.Model, r *desk.Row, _ words.Key) { r.Drop(m) }},
+	{keys: []string{"backspace", "u", "ctrl+z"}, name: "Backspace", bar: "undo",
+		help: "undo, without limit; on a page that is only read, and in a run, back; on a list the last thing said of it",
+		do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
+			switch here := m.Here(); {
+			case here.Backspace != nil:
+				here.Backspace(m)
+			case here.ReadOnly:
+				m.Back()
+			default:
+				m.Undo()
+			}
+		}},
+	{keys: []string{"esc"}, name: "Esc", bar: "back",
+		help: "back; from a step to the branches, from there to the menu (save, help, quit)",
+		do:   func(m *desk.Model, _ *desk.Row, _ words.Key) { escape(m) }},
+	{keys: []string{"r"}, name: "R", help: "do again what was undone",
+		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { m.Redo() }},
+	{keys: []string{"/", "b"}, name: "/", help: "the next branch", on: onStep,
+		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { nextBranch(m) }},
+	{keys: []string{"*", "z"}, name: "*",
+		help: "the section by size, by role, by where it leaves, by temperature, or the part round the row in hand",
+		on:   func(m *desk.Model, _ *desk.Row) bool { return !m.Here().Wide },
+		do:   func(m *desk.Model, _ *desk.Row, _ words.Key) { look(m) }},
+	{keys: []string{"w"}, name: "W", bar: "why", help: "why: how the figures of the row in hand were made, and what would change them",
+		do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
+			if m.Top() == whyKind {
+				m.Tell("this is the why; + - the next figure, Enter how an input was made, Esc back")
+				return
+			}
+			askWhy(m)
+		}},
+	{keys: []string{"m"}, name: "M", help: "mm or inch on the screen; the file stays in mm",
+		do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
+			m.Sys = 1 - m.Sys
+			m.Tell("lengths in " + m.Sys.Name())
+		}},
+	{keys: []string{"p"}, name: "P", help: "at the step Build: write the build sheet, to be printed, beside the file",
+		on: func(m *desk.Model, r *desk.Row) bool { return m.Here().Print != nil },
+		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { m.Here().Print(m) }},
+	{keys: []string{"s"}, name: "S", help: "save",
+		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { m.Save() }},
+	{keys: []string{"h", "?"}, name: "H", help: "help on what is in front; + - turns its pages",
+		do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
+			if m.Top() == helpKind {
+				m.Tell("this is the help; + - turns the page, Esc goes back")
+				return
+			}
+			openHelp(m, m.Here().Help)
+		}},
+	{keys: []string{"q", "ctrl+c"}, name: "Q", help: "quit; unsaved work is asked for",
+		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { askQuit(m) }},
 }
 
-// Key dispatches one key. Every key answers: a change, or one plain line.
-func Key(m *desk.Model, k words.Key) {
+// dispatch dispatches one key. Every key answers: a change, or one plain line.
+func dispatch(m *desk.Model, k words.Key) {
 	m.Greet = false
 	if m.Entry != nil {
 		if k.Name == "ctrl+c" {
 			m.Entry = nil
-			AskQuit(m)
+			askQuit(m)
 			return
 		}
-		m.EntryKey(k)
+		m.Entry.Key(m, k)
 		return
 	}
 	if k.Paste {
 		m.Refuse("a paste needs an open field: press Enter on one first")
 		return
 	}
-	p := Page(m, m.ListWidth())
-	var r *desk.Row
-	if len(p.Rows) > 0 {
-		at := m.At(p)
-		r = &p.Rows[at]
-		if _, been := m.Cursor[m.CursorKey()]; !been { // where it began is where it stays
-			m.Cursor[m.CursorKey()], m.On[m.CursorKey()] = at, r.Key
-		}
-	}
-	for _, b := range table() {
+	p, r := m.Hand()
+	m.Settle(p)
+	for _, b := range keyTable {
 		if !slices.Contains(b.keys, k.Name) {
 			continue
 		}
@@ -163,11 +149,11 @@ func Key(m *desk.Model, k words.Key) {
 		b.do(m, r, k)
 		return
 	}
-	m.Tell(fmt.Sprintf("no action for %s here; H shows the keys", desk.Shown(k.Name)))
+	m.Tell(fmt.Sprintf("no action for %s here; H shows the keys", k.Cap()))
 }
 
-// Bar is the keys that work now, as printed on the last line.
-func Bar(m *desk.Model, r *desk.Row) string {
+// keyBar is the keys that work now, as printed on the last line.
+func keyBar(m *desk.Model, r *desk.Row) string {
 	if m.Entry != nil {
 		if m.Entry.Number {
 			return "digits type   Enter take   Backspace delete   Esc leave as it was"
@@ -175,16 +161,16 @@ func Bar(m *desk.Model, r *desk.Row) string {
 		return "type it   Enter take   Backspace delete   Esc leave as it was"
 	}
 	var out []string
-	for _, b := range table() {
+	for _, b := range keyTable {
 		if b.bar == "" || (b.on != nil && !b.on(m, r)) {
 			continue
 		}
 		what := b.bar
-		if what == "undo" && (OnlyRead(m) || m.Top() == "run") {
-			what = "back"
-		}
-		if what == "open" && m.Top() == "run" && r != nil && r.Key == "done" {
-			what = "done"
+		switch {
+		case what == "undo":
+			what = m.Here().Undoes()
+		case what == "open" && r != nil && r.Does != "":
+			what = r.Does
 		}
 		if b.keys[0] == "left" && len(m.Stack) > 0 {
 			continue
@@ -199,15 +185,6 @@ func Bar(m *desk.Model, r *desk.Row) string {
 	return strings.Join(append(out, tail), "  ")
 }
 
-// OnlyRead reports whether what is in front shows nothing that an undo would change.
-func OnlyRead(m *desk.Model) bool {
-	switch m.Top() {
-	case "why", "figures", "help", "told":
-		return true
-	}
-	return len(m.Stack) > 0 && m.Stack[len(m.Stack)-1].Pick
-}
-
 // drop is which entry of the bar goes first: rows are moved along by heart, Esc is known to
 // go back, and what the row in hand takes stays longest.
 func drop(out []string) int {
@@ -219,27 +196,30 @@ func drop(out []string) int {
 	return 0
 }
 
-func Sideways(m *desk.Model, k words.Key) {
+func sideways(m *desk.Model, k words.Key) {
 	if len(m.Stack) > 0 {
 		if k.Name == "left" {
-			Escape(m)
+			escape(m)
 			return
 		}
 		m.Tell("Enter opens the row; left or Esc goes back")
 		return
 	}
-	s := m.Step + 1
+	all, by := m.Tables.Steps, 1
 	if k.Name == "left" {
-		s = m.Step - 1
+		by = -1
 	}
-	if s < 0 || s >= desk.Steps {
-		m.Tell(map[bool]string{true: "Wires is the first step", false: "Build is the last step"}[s < 0])
-		return
+	switch to := slices.IndexFunc(all, func(p desk.Place) bool { return p.Kind == m.Step }) + by; {
+	case to < 0:
+		m.Tell(all[0].Title + " is the first step")
+	case to >= len(all):
+		m.Tell(all[len(all)-1].Title + " is the last step")
+	default:
+		m.Step = all[to].Kind
 	}
-	m.Step = s
 }
 
-func UpDown(m *desk.Model, p desk.Page, k words.Key) {
+func upDown(m *desk.Model, p desk.Page, k words.Key) {
 	if len(p.Rows) == 0 {
 		m.Tell("no rows here")
 		return
@@ -260,96 +240,47 @@ func UpDown(m *desk.Model, p desk.Page, k words.Key) {
 		to = last
 	}
 	if to < 0 || to > last || to == at {
-		m.Tell(map[bool]string{true: "first row", false: "last row"}[to <= 0])
+		m.Tell(words.Either(to <= 0, "first row", "last row"))
 		return
 	}
-	m.Cursor[m.CursorKey()] = to
-	m.On[m.CursorKey()] = p.Rows[to].Key
+	m.Put(to, p.Rows[to].Key)
 }
 
-func Escape(m *desk.Model) {
-	switch m.Top() {
-	case "branches":
-		if len(m.H.Branches) > 0 && StackHas(m, "menu") {
-			m.Back()
-			return
-		}
-		m.Open(menuScreen())
+func escape(m *desk.Model) {
+	switch here := m.Here(); {
+	case here.Escape != nil:
+		here.Escape(m)
+	case len(m.Stack) > 0:
+		m.Back()
 	default:
-		if len(m.Stack) > 0 {
-			m.Back()
-			return
-		}
-		m.Open(tree.BranchesScreen())
+		m.Show(tree.BranchesKind, "")
 		if m.Branch < len(m.H.Branches) {
-			m.On[m.CursorKey()] = "branch " + m.H.Branches[m.Branch].ID
-			m.Cursor[m.CursorKey()] = 0
+			m.Put(0, "branch "+m.H.Branches[m.Branch].ID)
 		}
 	}
 }
 
-func StackHas(m *desk.Model, name string) bool {
-	return slices.ContainsFunc(m.Stack, func(s desk.Screen) bool { return s.Name == name })
+// leaveBranches opens the menu, or goes back to it where the branches were opened from there.
+func leaveBranches(m *desk.Model) {
+	if len(m.H.Branches) > 0 && slices.ContainsFunc(m.Stack, func(s desk.Screen) bool { return s.Kind == menuKind }) {
+		m.Back()
+		return
+	}
+	m.Show(menuKind, "")
 }
 
-func NextBranch(m *desk.Model) {
+func nextBranch(m *desk.Model) {
 	if len(m.H.Branches) == 0 {
 		m.Tell("there is no branch")
 		return
 	}
-	m.Branch = (m.Branch + 1) % len(m.H.Branches)
-	m.Zoom = false
+	m.TakeBranch((m.Branch + 1) % len(m.H.Branches))
 }
 
-func UndoOne(m *desk.Model) {
-	n := len(m.Undo)
-	if n == 0 {
-		m.Tell("nothing left to undo")
-		return
-	}
-	was := m.Doc()
-	m.Redo = append(m.Redo, m.H)
-	m.H, m.Undo = m.Undo[n-1], m.Undo[:n-1]
-	m.Rebuild()
-	// What came back may stand on another page, so it is named.
-	says := ""
-	if d := file.Differences(was, m.Doc()); len(d) > 0 {
-		says = ": " + d[0]
-		if len(d) > 1 {
-			says += " ..."
-		}
-	}
-	m.Tell(fmt.Sprintf("undone; %d more%s", n-1, says))
-	LeaveGone(m)
-}
-
-func RedoOne(m *desk.Model) {
-	n := len(m.Redo)
-	if n == 0 {
-		m.Tell("nothing to do again")
-		return
-	}
-	m.Undo = append(m.Undo, m.H)
-	m.H, m.Redo = m.Redo[n-1], m.Redo[:n-1]
-	m.Rebuild()
-	m.Tell("done again")
-	LeaveGone(m)
-}
-
-// LeaveGone closes screens of a thing that an undo took away.
-func LeaveGone(m *desk.Model) {
-	if m.Branch >= len(m.H.Branches) {
-		m.Branch = 0
-	}
-	for len(m.Stack) > 0 && m.Top() != "branches" && len(Page(m, m.ListWidth()).Rows) == 0 {
-		m.Back()
-	}
-}
-
-// KeyList is the key table as the README shows it.
-func KeyList() string {
+// keyList is the key table as the README shows it.
+func keyList() string {
 	var b strings.Builder
-	for _, k := range table() {
+	for _, k := range keyTable {
 		fmt.Fprintf(&b, "| `%s` | %s |\n", k.name, k.help)
 	}
 	return b.String()

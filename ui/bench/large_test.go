@@ -1,14 +1,12 @@
 package bench_test
 
 import (
-	"path/filepath"
 	"testing"
 	"time"
 
-	tea "github.com/charmbracelet/bubbletea"
-
 	"contralay/model/file"
 	"contralay/ui/bench"
+	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/draw"
 )
@@ -16,11 +14,8 @@ import (
 // BenchmarkLarge is what a key that changes a wire of testdata/whole.toml takes without
 // the terminal: the edit with its journal, and the frame.
 func BenchmarkLarge(b *testing.B) {
-	d, err := file.Load(filepath.Join("..", "..", "testdata", "whole.toml"))
-	if err != nil {
-		b.Fatal(err)
-	}
-	cat := entries(b)
+	d := benchtest.Load(b, "whole.toml")
+	cat := benchtest.Catalogue(b)
 	j, err := file.OpenJournal(b.TempDir(), "")
 	if err != nil {
 		b.Fatal(err)
@@ -33,30 +28,30 @@ func BenchmarkLarge(b *testing.B) {
 		j.Clear()
 		return nil
 	}
-	m := ready(bench.New(desk.Config{Doc: d, Path: "x", Cat: cat, Palette: draw.Palette{Colour: true, Dark: true}, Keep: keep}))
-	bench.Update(m, tea.WindowSizeMsg{Width: 80, Height: 24})
-	bench.Update(m, message("enter"))
-	bench.Update(m, message("down"))
+	m := benchtest.Ready(bench.New(desk.Config{Doc: d, Path: "x", Cat: cat, Palette: draw.Palette{Colour: true, Dark: true}, Keep: keep}))
+	benchtest.Size(m, 80, 24)
+	benchtest.Update(m, benchtest.Message("enter"))
+	benchtest.Update(m, benchtest.Message("down"))
 	keys := []string{"+", "-"}
 	n := 0
 	b.Run("update", func(b *testing.B) {
 		b.ReportAllocs()
 		for b.Loop() {
-			bench.Update(m, message(keys[n%2]))
+			benchtest.Update(m, benchtest.Message(keys[n%2]))
 			n++
 		}
 	})
 	b.Run("view", func(b *testing.B) {
 		b.ReportAllocs()
 		for b.Loop() {
-			_ = bench.View(m)
+			_ = benchtest.View(m)
 		}
 	})
 	b.Run("both", func(b *testing.B) {
 		b.ReportAllocs()
 		for b.Loop() {
-			bench.Update(m, message(keys[n%2]))
-			_ = bench.View(m)
+			benchtest.Update(m, benchtest.Message(keys[n%2]))
+			_ = benchtest.View(m)
 			n++
 		}
 	})

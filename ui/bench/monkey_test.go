@@ -2,7 +2,6 @@ package bench_test
 
 import (
 	"math/rand/v2"
-	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -10,7 +9,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"contralay/model/file"
-	"contralay/ui/bench"
+	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/draw"
 )
@@ -22,86 +21,75 @@ const monkeyKeys = 20_000
 // written only where a save was asked for, and undo to the start gives the bytes
 // that were there.
 func TestMonkey(t *testing.T) {
-	screens := slices.Sorted(func(yield func(string) bool) {
-		for s := range everyScreen {
-			if !yield(s) {
-				return
-			}
-		}
-	})
+	screens := benchtest.Screens()
 	each := monkeyKeys / len(screens)
 	if testing.Short() {
 		each /= 20
 	}
-	d, err := file.Load(filepath.Join("..", "..", "testdata", "example.toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
+	d := benchtest.Load(t, "example.toml")
 	start := string(file.Encode(d))
-	pressed := 0
-	for n, screen := range screens {
+	benchtest.EachScreen(t, func(t *testing.T, screen string) {
+		n := slices.Index(screens, screen)
 		rng := rand.New(rand.NewPCG(uint64(n), 2026))
 		for left := each; left > 0; {
-			m := openAt(t, "example.toml", screen)
+			m := benchtest.OpenAt(t, "example.toml", screen)
 			asked := false
 			m.Cfg.Save = func(path string, d file.Document) error {
 				if !asked {
-					t.Fatalf("%s: written to %s by a key that asks for nothing", screen, path)
+					t.Fatalf("written to %s by a key that asks for nothing", path)
 				}
 				return nil
 			}
 			m.Cfg.Changed = func(string) bool { return rng.IntN(3) == 0 }
 			sizes := [][2]int{{80, 24}, {120, 40}, {40, 12}, {33, 9}}
 			for ; left > 0 && !m.Quit; left-- {
-				k := everyKey[rng.IntN(len(everyKey))]
+				k := benchtest.EveryKey[rng.IntN(len(benchtest.EveryKey))]
 				if rng.IntN(50) == 0 {
 					z := sizes[rng.IntN(len(sizes))]
-					bench.Update(m, tea.WindowSizeMsg{Width: z[0], Height: z[1]})
+					benchtest.Size(m, z[0], z[1])
 				}
-				asked = AsksToSave(m, k)
-				_, cmd := bench.Update(m, message(k))
-				if cmd != nil && rng.IntN(20) == 0 && m.Search == nil { // plans join now and then
+				asked = asksToSave(m, k)
+				cmd := benchtest.Update(m, benchtest.Message(k))
+				if cmd != nil && rng.IntN(20) == 0 && !m.Search.Busy() { // plans join now and then
 					if msg := cmd(); msg != nil {
 						if _, quit := msg.(tea.QuitMsg); !quit {
-							bench.Update(m, msg)
+							benchtest.Update(m, msg)
 						}
 					}
 				} else if cmd != nil {
 					m.Pending = map[string]bool{}
 				}
-				pressed++
 				if m.Quit {
 					break
 				}
-				lines := strings.Split(bench.View(m), "\n")
+				lines := strings.Split(benchtest.View(m), "\n")
 				if len(lines) != m.Height {
-					t.Fatalf("%s: after %q %d lines on a screen of %d", screen, k, len(lines), m.Height)
+					t.Fatalf("after %q %d lines on a screen of %d", k, len(lines), m.Height)
 				}
 				for _, l := range lines {
 					if draw.Width(l) > m.W {
-						t.Fatalf("%s: after %q a line of %d cells on a screen of %d: %q", screen, k, draw.Width(l), m.W, l)
+						t.Fatalf("after %q a line of %d cells on a screen of %d: %q", k, draw.Width(l), m.W, l)
 					}
 				}
 			}
 			m.Entry, m.Quit = nil, false
-			for len(m.Undo) > 0 {
-				bench.UndoOne(m)
+			for m.History.Steps() > 0 {
+				m.Undo()
 			}
 			if got := string(file.Encode(m.Doc())); got != start {
-				t.Fatalf("%s: undo does not reach the start", screen)
+				t.Fatal("undo does not reach the start")
 			}
 		}
-	}
-	t.Logf("%d keys", pressed)
+	})
 }
 
 // asksToSave reports whether a key asks for the file to be written, as a person reads
 // the screen.
-func AsksToSave(m *desk.Model, k string) bool {
+func asksToSave(m *desk.Model, k string) bool {
 	if m.Entry != nil {
 		return k == "enter" && strings.HasPrefix(m.Entry.Label, "save")
 	}
-	p := bench.Page(m, m.ListWidth())
+	p := m.Page(m.ListWidth())
 	if len(p.Rows) == 0 {
 		return k == "s"
 	}

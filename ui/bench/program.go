@@ -1,19 +1,57 @@
 package bench
 
 import (
+	"fmt"
+	"strings"
+
 	tea "github.com/charmbracelet/bubbletea"
 
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
 )
 
-// Program is a desk as the terminal library runs it.
+// Program is a bench as the terminal library runs it.
 type Program struct{ *desk.Model }
 
-// Init implements tea.Model.
-func (p Program) Init() tea.Cmd { return Init(p.Model) }
+// Init starts the first planning.
+func (p Program) Init() tea.Cmd { return p.Plan() }
 
-// Update implements tea.Model.
-func (p Program) Update(msg tea.Msg) (tea.Model, tea.Cmd) { return Update(p.Model, msg) }
+// Update takes one message.
+func (p Program) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
+	m := p.Model
+	switch msg := msg.(type) {
+	case tea.WindowSizeMsg:
+		m.W, m.Height = msg.Width, msg.Height
+	case desk.Outcome:
+		return p, m.Finish(msg)
+	case desk.Tick:
+		return p, m.Search.Redraw()
+	case tea.KeyMsg:
+		return p, pressed(m, words.Split(msg))
+	}
+	return p, nil
+}
 
-// View implements tea.Model.
-func (p Program) View() string { return View(p.Model) }
+// pressed gives the bench the keys of one message.
+func pressed(m *desk.Model, keys []words.Key) tea.Cmd {
+	if len(keys) == 1 && m.Bounce.Again(keys[0], m.Cfg.Now) {
+		m.Tell(fmt.Sprintf("%s came twice within %d ms and counts once; the menu sets that", keys[0].Cap(),
+			m.Bounce.Within.Milliseconds()))
+		return nil
+	}
+	for _, k := range keys {
+		dispatch(m, k)
+	}
+	if m.Quit {
+		return tea.Quit
+	}
+	return tea.Batch(m.Plan(), m.Search.Run())
+}
+
+// View draws the screen: exactly height lines of at most w cells.
+func (p Program) View() string {
+	if p.Quit {
+		return ""
+	}
+	return strings.Join(frame(p.Model), "\n")
+}

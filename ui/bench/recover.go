@@ -12,9 +12,9 @@ import (
 // leftScreen offers unsaved work: to take up, to leave for later, or to throw
 // away. Taking it up is a change like any other and can be undone.
 func leftScreen(left []desk.Left) desk.Screen {
-	return desk.Screen{Name: "unsaved work", Safe: true, Page: func(m *desk.Model, w int) desk.Page {
+	return desk.Screen{Kind: leftKind, Page: func(m *desk.Model, w int) desk.Page {
 		l := left[0]
-		what := m.Path
+		what := m.File.Path
 		if what == "" {
 			what = "a harness without a file"
 		}
@@ -38,7 +38,7 @@ func leftScreen(left []desk.Left) desk.Screen {
 		p.Rows = []desk.Row{
 			{Key: "take", Text: "take it up: " + leftText(l), Detail: "Enter goes on where it stopped; Backspace goes back to the file",
 				Enter: func(m *desk.Model) {
-					TakeLeft(m, l)
+					m.TakeUp(l)
 					says := "the unsaved work is taken up; S saves it, Backspace goes back to the file"
 					if n := len(left) - 1; n > 0 { // a second would take the place of the first
 						says += fmt.Sprintf("; %s more, offered at the next start", words.Plural(n, "piece stays", "pieces stay"))
@@ -92,17 +92,4 @@ func leftText(l desk.Left) string {
 			words.Plural(n, "reading", "readings"))
 	}
 	return text + words.Changes(len(l.Says))
-}
-
-// TakeLeft makes left work the harness. It is taken away from where it lay once it
-// is in this bench's own journal.
-func TakeLeft(m *desk.Model, l desk.Left) {
-	h := l.Doc.Harness
-	m.Undo, m.Redo = append(m.Undo, m.H), nil
-	m.H = &h
-	m.Branch = min(m.Branch, max(0, len(h.Branches)-1))
-	m.Rebuild()
-	if m.NoJournal == "" {
-		_ = l.Discard() // else it stays, and is offered once more
-	}
 }

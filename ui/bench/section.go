@@ -11,9 +11,9 @@ import (
 	"contralay/ui/paper"
 )
 
-// Section turns a branch into discs to draw. mark is the component in hand.
-func Section(m *desk.Model, mark string) draw.Section {
-	mb, b, ok := m.B()
+// discs turns a branch into discs to draw. mark is the component in hand.
+func discs(m *desk.Model, mark string) draw.Section {
+	mb, b, ok := m.BranchHere()
 	if !ok {
 		return draw.Section{}
 	}
@@ -21,8 +21,8 @@ func Section(m *desk.Model, mark string) draw.Section {
 	if b.Sheath.Known && b.Sheath.Verdict.Wraps {
 		s.SheathMM = b.Sheath.Verdict.OverMM
 	}
-	class, _ := Classes(m, b)
-	letters := m.By != bySize && !m.Cfg.Palette.Colour
+	class, _ := classes(m, b)
+	letters := sectionOf(m).by != bySize && !m.Cfg.Palette.Colour
 	filler := 0
 	for k, l := range b.Layers {
 		at := slices.IndexFunc(l.Members, func(c sheet.Member) bool { return c.ID == mark })
@@ -30,7 +30,7 @@ func Section(m *desk.Model, mark string) draw.Section {
 			d := draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: paper.KindOf(c.Kind),
 				Class: class(c), Selected: c.ID == mark && mark != "", Tracer: c.ID == l.Tracer && k > 0}
 			if letters {
-				d.Label = ClassMark(m, d.Class)
+				d.Label = classMark(m, d.Class)
 			}
 			if c.Kind == sheet.OfFiller {
 				filler++
@@ -48,10 +48,10 @@ func Section(m *desk.Model, mark string) draw.Section {
 // keyFrom is the height from which the section has room for a key under it.
 const keyFrom = 10
 
-// Picture is the section as styled lines of exactly w cells; under it which end it is
+// picture is the section as styled lines of exactly w cells; under it which end it is
 // seen from and how many labels had no room, then the key of its classes.
-func Picture(m *desk.Model, mark string, w, h int) []string {
-	_, b, ok := m.B()
+func picture(m *desk.Model, mark string, w, h int) []string {
+	_, b, ok := m.BranchHere()
 	if !ok {
 		return blank(w, h)
 	}
@@ -66,16 +66,16 @@ func Picture(m *desk.Model, mark string, w, h int) []string {
 		}
 		return out
 	}
-	s := Section(m, mark)
-	if m.Zoom && mark != "" {
+	s := discs(m, mark)
+	if sectionOf(m).zoom && mark != "" {
 		s = draw.Zoomed(s, mark)
 	}
 	mode := draw.ASCII
 	if !m.Cfg.ASCII && m.Cfg.Palette.Colour {
 		mode = draw.Blocks
 	}
-	_, names := Classes(m, b)
-	key := Legend(m, names, w)
+	_, names := classes(m, b)
+	key := legend(m, names, w)
 	if h < keyFrom {
 		key = nil
 	}
@@ -83,7 +83,7 @@ func Picture(m *desk.Model, mark string, w, h int) []string {
 	out := c.Styled(m.Cfg.Palette)
 	if n := len(c.NotShown); n > 0 && len(out) > 1 {
 		if says := fmt.Sprintf("%s, + %d: * closer", s.Seen, n); draw.Width(says) <= w {
-			out[len(out)-1] = draw.Centre(Plain(m, says), w)
+			out[len(out)-1] = draw.Centre(plainly(m, says), w)
 		}
 	}
 	return append(out, key...)

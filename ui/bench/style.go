@@ -9,27 +9,27 @@ import (
 type style int
 
 const (
-	StyleHead style = iota
+	styleHead style = iota
 	styleRail
 	styleHand
 	styleStop
-	StyleWarn
+	styleWarn
 )
 
-// Paint sets a line in a style; without colour it is the line itself, so no state
+// paint sets a line in a style; without colour it is the line itself, so no state
 // may hang on it.
-func Paint(m *desk.Model, s style, text string) string {
-	text = Plain(m, text) // before the codes: spelling a line out strips them
+func paint(m *desk.Model, s style, text string) string {
+	text = plainly(m, text) // before the codes: spelling a line out strips them
 	if !m.Cfg.Palette.Colour || text == "" {
 		return text
 	}
-	code := s.Code(m.Cfg.Palette.Dark)
+	code := s.code(m.Cfg.Palette.Dark)
 	return "\x1b[" + code + "m" + text + "\x1b[0m"
 }
 
 // Code is the style in SGR terms (ECMA-48 8.3.117). Red and yellow or blue are told
 // apart by those who see no red from green; the mark at the line says the same.
-func (s style) Code(dark bool) string {
+func (s style) code(dark bool) string {
 	switch s {
 	case styleHand:
 		return "1;7"
@@ -38,7 +38,7 @@ func (s style) Code(dark bool) string {
 			return "1;91"
 		}
 		return "1;31"
-	case StyleWarn:
+	case styleWarn:
 		if dark {
 			return "1;93"
 		}

@@ -5,21 +5,20 @@ import (
 	"strings"
 	"testing"
 
-	tea "github.com/charmbracelet/bubbletea"
-
 	"contralay/ui/bench"
+	"contralay/ui/bench/benchtest"
 	"contralay/ui/draw"
 )
 
 // Plain characters and colour go together: every screen in ASCII keeps its codes,
 // and between them stand plain bytes only.
 func TestASCIIKeepsColour(t *testing.T) {
-	for name, keys := range everyScreen {
-		m := open(t, "example.toml")
+	for name, keys := range benchtest.EveryScreen {
+		m := benchtest.Open(t, "example.toml")
 		m.Cfg.ASCII, m.Cfg.Palette = true, draw.Palette{Colour: true, Dark: true}
-		press(m, keys...)
-		bench.Update(m, tea.WindowSizeMsg{Width: 80, Height: 24})
-		v := bench.View(m)
+		benchtest.GoTo(t, m, keys...)
+		benchtest.Size(m, 80, 24)
+		v := benchtest.View(m)
 		if !strings.Contains(v, "\x1b[") {
 			t.Errorf("%s: no colour left", name)
 		}
@@ -53,8 +52,8 @@ func TestLineContrast(t *testing.T) {
 		if dark {
 			ground = [3]float64{}
 		}
-		for s := bench.StyleHead; s <= bench.StyleWarn; s++ {
-			_, colour, is := strings.Cut(s.Code(dark), ";")
+		for s, code := range bench.Codes(dark) {
+			_, colour, is := strings.Cut(code, ";")
 			if !is || colour == "7" {
 				continue // the terminal's own colours, or those swapped
 			}

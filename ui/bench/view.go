@@ -1,43 +1,35 @@
 package bench
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
 	"contralay/calc/sheet"
 	"contralay/model/unit"
-	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
 	"contralay/ui/guide"
 )
 
-// View draws the screen: exactly height lines of at most w cells.
-func View(m *desk.Model) string {
-	if m.Quit {
-		return ""
-	}
-	return strings.Join(Frame(m), "\n")
-}
-
-func Frame(m *desk.Model) []string {
-	wide := len(m.Stack) > 0 && m.WideTop()
-	l := desk.Arrange(m.W, m.Height, wide)
+// frame is the screen line by line.
+func frame(m *desk.Model) []string {
+	l := desk.Arrange(m.W, m.Height, m.Here().Wide)
 	if l.Tiny {
-		return TinyFrame(m)
+		return tinyFrame(m)
 	}
-	p := Page(m, l.List)
+	p := m.Page(l.List)
 	at := m.At(p)
 	var r *desk.Row
 	if len(p.Rows) > 0 {
 		r = &p.Rows[at]
 	}
-	out := []string{Paint(m, StyleHead, Head(m)), Rail(m)}
+	out := []string{paint(m, styleHead, head(m)), rail(m)}
 	if m.Height >= 20 {
 		out = append(out, "")
 	}
-	list := List(m, p, at, l.List, l.Work)
+	list := listLines(m, p, at, l.List, l.Work)
 	mark, seen := "", m
 	if r != nil {
 		mark = r.Id
@@ -46,17 +38,17 @@ func Frame(m *desk.Model) []string {
 		}
 	}
 	if l.Big {
-		lines := words.Large(m.Big(r))
+		lines := words.Large(large(m, r))
 		for k := range words.BigH {
 			t := ""
 			if k < len(lines) {
 				t = lines[k]
 			}
-			list = append(list, Paint(m, styleRail, draw.Fit(Plain(m, t), l.List, m.Cfg.ASCII)))
+			list = append(list, paint(m, styleRail, draw.Fit(plainly(m, t), l.List, m.Cfg.ASCII)))
 		}
 	}
 	if l.Pic > 0 {
-		pic := Picture(seen, mark, l.Pic, len(list))
+		pic := picture(seen, mark, l.Pic, len(list))
 		for k := range list {
 			out = append(out, list[k]+" | "+pic[k])
 		}
@@ -67,18 +59,22 @@ func Frame(m *desk.Model) []string {
 		out = append(out, "")
 	}
 	if l.Detail {
-		out = append(out, InHand(m, r))
+		out = append(out, inHand(m, r))
 	}
-	answer := Answer(m, l)
-	snag := SnagLines(seen, map[bool]int{true: 2, false: 1}[answer == ""])
-	out = append(out, Figures(seen, l), snag[0])
+	answer := answerLine(m, l)
+	most := 1
+	if answer == "" {
+		most = 2
+	}
+	snag := snagLines(seen, most)
+	out = append(out, figures(seen, l), snag[0])
 	if len(snag) > 1 {
 		answer = snag[1]
 	}
-	out = append(out, answer, Bar(m, r))
+	out = append(out, answer, keyBar(m, r))
 	for k, line := range out {
 		if draw.Width(line) > m.W {
-			out[k] = draw.Cut(Plain(m, line), m.W, m.Cfg.ASCII)
+			out[k] = draw.Cut(plainly(m, line), m.W, m.Cfg.ASCII)
 		}
 		if m.Cfg.ASCII && !strings.Contains(out[k], "\x1b") {
 			out[k] = draw.Plain(out[k]) // a painted line was spelled out as it was made
@@ -87,14 +83,14 @@ func Frame(m *desk.Model) []string {
 	return out
 }
 
-func Plain(m *desk.Model, s string) string {
+func plainly(m *desk.Model, s string) string {
 	if m.Cfg.ASCII {
 		return draw.Plain(s)
 	}
 	return s
 }
 
-func TinyFrame(m *desk.Model) []string {
+func tinyFrame(m *desk.Model) []string {
 	out := make([]string, max(1, m.Height))
 	for k, t := range words.Wrap(fmt.Sprintf("The bench needs %d x %d; this is %d x %d. Nothing is lost. Q quits.", desk.TinyW, desk.TinyH,
 		m.W, m.Height), max(1, m.W)) {
@@ -105,22 +101,22 @@ func TinyFrame(m *desk.Model) []string {
 	return out
 }
 
-// Head is number, revision and name, the branch, and whether it is saved.
-func Head(m *desk.Model) string {
+// head is number, revision and name, the branch, and whether it is saved.
+func head(m *desk.Model) string {
 	hd := m.H.Head
 	left := strings.TrimSpace(hd.Number.V + " " + hd.Revision.V + "  " + hd.Name.V)
 	mid := ""
-	if mb, _, ok := m.B(); ok {
+	if mb, _, ok := m.BranchHere(); ok {
 		mid = fmt.Sprintf("%s %s  %s to %s  %s %s", mb.ID, mb.Name.V, mb.From, mb.To, m.Sys.Length(mb.LengthMM), m.Sys.Name())
 	}
 	state := "saved"
 	switch {
 	case m.Dirty():
 		state = "not saved"
-		if m.NoJournal != "" {
+		if m.Journal.Trouble != "" {
 			state = "NOT SAVED, no journal"
 		}
-	case m.Path == "":
+	case m.File.Path == "":
 		state = "demonstration"
 		if len(m.H.Branches) == 0 {
 			state = "new"
@@ -133,24 +129,18 @@ func Head(m *desk.Model) string {
 	return draw.Fit(left, room, m.Cfg.ASCII) + "   " + mid + "   " + state
 }
 
-// Rail is the five steps, the one in hand in capitals between signs.
-func Rail(m *desk.Model) string {
-	if len(m.Stack) > 0 {
-		if top := m.Top(); m.WideTop() {
-			esc := "Esc goes back"
-			if top == "branches" {
-				esc = "Enter opens one, Esc opens the menu"
-			}
-			return Paint(m, styleRail, "> "+strings.ToUpper(top)+" <") + "   " + esc
-		}
+// rail is the five steps, the one in hand in capitals between signs.
+func rail(m *desk.Model) string {
+	if here := m.Here(); len(m.Stack) > 0 && here.Wide {
+		return paint(m, styleRail, "> "+strings.ToUpper(m.Title())+" <") + "   " + cmp.Or(here.Rail, "Esc goes back")
 	}
 	var parts []string
-	for s := range desk.Steps {
-		if s == m.Step {
-			parts = append(parts, Paint(m, styleRail, "> "+strings.ToUpper(desk.StepNames[s])+" <"))
+	for _, s := range m.Tables.Steps {
+		if s.Kind == m.Step {
+			parts = append(parts, paint(m, styleRail, "> "+strings.ToUpper(s.Title)+" <"))
 			continue
 		}
-		parts = append(parts, desk.StepNames[s])
+		parts = append(parts, s.Title)
 	}
 	gap := "   "
 	if m.W < 60 {
@@ -158,17 +148,17 @@ func Rail(m *desk.Model) string {
 	}
 	t := strings.Join(parts, gap)
 	if len(m.Stack) > 0 {
-		t += "   (" + m.Top() + ", Esc goes back)"
+		t += "   (" + m.Title() + ", Esc goes back)"
 	}
 	return t
 }
 
-// List is the page's lines and a window on its rows round the one in hand.
-func List(m *desk.Model, p desk.Page, at, w, h int) []string {
+// listLines is the page's lines and a window on its rows round the one in hand.
+func listLines(m *desk.Model, p desk.Page, at, w, h int) []string {
 	var out []string
-	put := func(s string) { out = append(out, draw.Fit(Plain(m, s), w, m.Cfg.ASCII)) }
+	put := func(s string) { out = append(out, draw.Fit(plainly(m, s), w, m.Cfg.ASCII)) }
 	said := p.Lines
-	if m.Greet && m.Top() != "run" {
+	if m.Greet && !m.Here().Unasked {
 		said = append(guide.Welcome(), said...)
 	}
 	for _, t := range said {
@@ -205,14 +195,14 @@ func List(m *desk.Model, p desk.Page, at, w, h int) []string {
 		if mark == "" {
 			mark = " "
 		}
-		t := draw.Fit(Plain(m, sign+mark+" "+r.Line()), w, m.Cfg.ASCII)
+		t := draw.Fit(plainly(m, sign+mark+" "+r.Line()), w, m.Cfg.ASCII)
 		switch {
 		case k == at:
-			t = Paint(m, styleHand, t)
+			t = paint(m, styleHand, t)
 		case r.Mark == "!":
-			t = Paint(m, styleStop, t)
+			t = paint(m, styleStop, t)
 		case r.Mark == "?":
-			t = Paint(m, StyleWarn, t)
+			t = paint(m, styleWarn, t)
 		}
 		out = append(out, t)
 	}
@@ -237,8 +227,8 @@ func window(n, at, room int) (first, last int) {
 	return first, first + room
 }
 
-// InHand repeats the row in hand in words, or shows the open field.
-func InHand(m *desk.Model, r *desk.Row) string {
+// inHand repeats the row in hand in words, or shows the open field.
+func inHand(m *desk.Model, r *desk.Row) string {
 	if e := m.Entry; e != nil {
 		was := ""
 		if e.Value != "" {
@@ -248,7 +238,7 @@ func InHand(m *desk.Model, r *desk.Row) string {
 		if e.Unit != "" {
 			u = " " + e.Unit
 		}
-		return Paint(m, styleRail, fmt.Sprintf("%s: [%s]%s%s", e.Label, words.Tail(e.Draft, m.W-draw.Width(e.Label)-5-len(u)), u, was))
+		return paint(m, styleRail, fmt.Sprintf("%s: [%s]%s%s", e.Label, words.Tail(e.Draft, m.W-draw.Width(e.Label)-5-len(u)), u, was))
 	}
 	switch {
 	case r == nil:
@@ -261,12 +251,13 @@ func InHand(m *desk.Model, r *desk.Row) string {
 	return "> " + r.Detail
 }
 
-// Figures is the strip of the numbers worked on.
-func Figures(m *desk.Model, l desk.Layout) string {
-	_, b, ok := m.B()
-	if m.Top() == "run" && !board.LayingNow(m) {
-		return Paint(m, styleRail, fmt.Sprintf("%d of %d steps done", board.StepsDone(board.RunSteps(m), board.Build(m)),
-			len(board.RunSteps(m))))
+// figures is the strip of the numbers worked on.
+func figures(m *desk.Model, l desk.Layout) string {
+	_, b, ok := m.BranchHere()
+	if strip := m.Here().Strip; strip != nil {
+		if text, is := strip(m); is {
+			return paint(m, styleRail, text)
+		}
 	}
 	if !ok || b.OverMM <= 0 {
 		return "OVER -"
@@ -278,7 +269,7 @@ func Figures(m *desk.Model, l desk.Layout) string {
 	t := fmt.Sprintf("OVER %s%s (%s - %s) %s", m.Sys.Diameter(b.OverMM), mem, m.Sys.Diameter(b.OverMinMM), m.Sys.Diameter(b.OverMaxMM),
 		m.Sys.Name())
 	if c := &b.Learned; c.Of != "" {
-		t += fmt.Sprintf(", predicted %s %s, spread %s", m.Sys.Diameter(c.PredictedMM), m.PlusMinus(b.OverMM-c.PredictedMM),
+		t += fmt.Sprintf(", predicted %s %s, spread %s", m.Sys.Diameter(c.PredictedMM), plusMinus(m, b.OverMM-c.PredictedMM),
 			m.Sys.Fine(b.OverMM*unit.Millimetre(c.Spread)))
 	}
 	wire := unit.Millimetre(0)
@@ -298,8 +289,8 @@ func Figures(m *desk.Model, l desk.Layout) string {
 	if mem != "" {
 		more = append(more, "~ from memory")
 	}
-	if !m.Waiting() { // a sum that lacks a branch would mislead
-		more = append(more, "whole loom "+unit.Fixed(m.Sheet.Totals.WireMM/1000, 1)+" m, "+words.Grams(m.Sheet.Totals.Gram,
+	if !desk.Waiting(m.Sheet) { // a sum that lacks a branch would mislead
+		more = append(more, "whole loom "+unit.Fixed(float64(m.Sheet.Totals.WireMM)/1000, 1)+" m, "+words.Grams(m.Sheet.Totals.Gram,
 			m.Sheet.Totals.GramKnown))
 	}
 	for _, s := range more {
@@ -307,19 +298,19 @@ func Figures(m *desk.Model, l desk.Layout) string {
 			t += "   " + s
 		}
 	}
-	return Paint(m, styleRail, t)
+	return paint(m, styleRail, t)
 }
 
-// SnagLine is the worst snag in one line; a sound loom leaves it empty.
-func SnagLine(m *desk.Model) string { return SnagLines(m, 1)[0] }
+// snagLine is the worst snag in one line; a sound loom leaves it empty.
+func snagLine(m *desk.Model) string { return snagLines(m, 1)[0] }
 
-// SnagLines is the worst snag, once, in up to so many lines.
-func SnagLines(m *desk.Model, most int) []string {
-	g, n, any := m.Worst()
+// snagLines is the worst snag, once, in up to so many lines.
+func snagLines(m *desk.Model, most int) []string {
+	g, n, any := desk.Worst(m.Sheet)
 	if !any {
 		return []string{""}
 	}
-	mark, st := "?", StyleWarn
+	mark, st := "?", styleWarn
 	if g.Level == sheet.Stop {
 		mark, st = "!", styleStop
 	}
@@ -331,26 +322,57 @@ func SnagLines(m *desk.Model, most int) []string {
 	if n > 1 {
 		tail = fmt.Sprintf("  +%d on Build", n-1)
 	}
-	text := Plain(m, fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, g.Says, more))
+	text := plainly(m, fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, g.Says, more))
 	if most < 2 || draw.Width(text)+draw.Width(tail) <= m.W {
-		return []string{Paint(m, st, draw.Cut(text, m.W-draw.Width(tail), m.Cfg.ASCII)+tail)}
+		return []string{paint(m, st, draw.Cut(text, m.W-draw.Width(tail), m.Cfg.ASCII)+tail)}
 	}
 	first := words.Wrap(text, m.W)[0]
 	rest := "  " + strings.TrimSpace(strings.TrimPrefix(text, first))
-	return []string{Paint(m, st, first), Paint(m, st, draw.Cut(rest, m.W-draw.Width(tail), m.Cfg.ASCII)+tail)}
+	return []string{paint(m, st, first), paint(m, st, draw.Cut(rest, m.W-draw.Width(tail), m.Cfg.ASCII)+tail)}
 }
 
-// Answer is what the last key did; else that the screen is too small for the section.
-func Answer(m *desk.Model, l desk.Layout) string {
+// answerLine is what the last key did; else that the screen is too small for the section.
+func answerLine(m *desk.Model, l desk.Layout) string {
 	t := m.Says
-	if t == "" && m.NoJournal != "" {
-		t = "a crash would lose unsaved work, there is no journal: " + m.NoJournal
+	if t == "" && m.Journal.Trouble != "" {
+		t = "a crash would lose unsaved work, there is no journal: " + m.Journal.Trouble
 	}
-	if t == "" && l.Pic == 0 && !m.WideTop() {
+	if t == "" && l.Pic == 0 && !m.Here().Wide {
 		t = fmt.Sprintf("no section: it needs %d x %d", desk.RoomyW, desk.RoomyH)
 	}
 	if m.Trouble {
-		return Paint(m, StyleWarn, draw.Cut("? "+t, m.W, m.Cfg.ASCII))
+		return paint(m, styleWarn, draw.Cut("? "+t, m.W, m.Cfg.ASCII))
 	}
 	return draw.Cut(t, m.W, m.Cfg.ASCII)
+}
+
+// large is the one number that is being worked on: what is typed, else that of the
+// row in hand, else over.
+func large(m *desk.Model, r *desk.Row) (figure, words string) {
+	if e := m.Entry; e != nil {
+		if e.Number {
+			return e.Draft, strings.TrimSpace(e.Unit + "  " + e.Label)
+		}
+		return "", ""
+	}
+	if r != nil && r.Big != "" {
+		return r.Big, r.BigSays
+	}
+	seen := m
+	if r != nil && r.Show != nil {
+		seen = r.Show(m)
+	}
+	mb, b, ok := seen.BranchHere()
+	if !ok || b.OverMM <= 0 {
+		return "", ""
+	}
+	return m.Sys.Diameter(b.OverMM), m.Sys.Name() + "  over of " + mb.ID
+}
+
+// plusMinus is a difference with its sign.
+func plusMinus(m *desk.Model, v unit.Millimetre) string {
+	if v < 0 {
+		return "-" + m.Sys.Fine(-v)
+	}
+	return "+" + m.Sys.Fine(v)
 }

@@ -2,23 +2,19 @@ package bench
 
 import (
 	"fmt"
+	"slices"
 
 	whyquery "contralay/calc/query/why"
-	"contralay/calc/sheet"
 	"contralay/model/catalogue"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 )
 
-// AskWhy opens the explanation of the figures that can be asked about.
-func AskWhy(m *desk.Model) {
-	p := Page(m, m.ListWidth())
-	var r *desk.Row
-	if len(p.Rows) > 0 {
-		r = &p.Rows[m.At(p)]
-	}
+// askWhy opens the explanation of the figures that can be asked about.
+func askWhy(m *desk.Model) {
+	p, r := m.Hand()
 	var have []desk.Reason
-	for _, re := range m.Reasons(p, r) {
+	for _, re := range reasons(m, p, r) {
 		if !re.Known(m) {
 			continue
 		}
@@ -32,58 +28,60 @@ func AskWhy(m *desk.Model) {
 }
 
 // whyRow stands at the end of each step, so that no letter is needed to ask.
-func whyRow(all func(m *desk.Model) []desk.Row) desk.Row {
-	return desk.Row{Key: "why", Text: "how the figures here were made", Detail: "Enter lists them; W asks about the row in hand",
-		Enter: func(m *desk.Model) {
-			var have []desk.Reason
-			for _, r := range all(m) {
-				have = append(have, r.Reasons()...)
-			}
-			m.Open(figuresScreen(have))
-		}}
-}
+var whyRow = desk.Row{Key: "why", Text: "how the figures here were made", Detail: "Enter lists them; W asks about the row in hand",
+	Enter: func(m *desk.Model) {
+		var have []desk.Reason
+		for _, r := range m.Page(m.ListWidth()).Rows {
+			have = append(have, r.Reasons()...)
+		}
+		m.Open(figuresScreen(have))
+	}}
 
 // figuresScreen lists figures with their values.
 func figuresScreen(all []desk.Reason) desk.Screen {
-	return desk.Screen{Name: "figures", Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Enter says how a figure was made."}, Empty: "no figure here yet"}
-		for _, re := range append(all, m.StripReasons()...) {
-			if !re.Known(m) {
-				continue
-			}
-			y, ok := re.FigureOnly(m)
-			if !ok {
-				continue
-			}
-			one := []desk.Reason{re}
-			p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%12s  %s", m.Measured(y.Value, y.Measure), y.Name),
-				Key: fmt.Sprint(re.Figure), Why: one, Enter: func(m *desk.Model) { m.Open(whyScreen(one, 0)) }})
-		}
-		return p
+	var made desk.Kept[desk.Page] // a frame must not wait for it
+	return desk.Screen{Kind: figuresKind, Page: func(m *desk.Model, w int) desk.Page {
+		return made.Get(m.Sheet, m.Branch, m.Sys.Name(), func() desk.Page { return figuresPage(m, all) })
 	}}
+}
+
+// figuresPage is the figures that there are.
+func figuresPage(m *desk.Model, all []desk.Reason) desk.Page {
+	p := desk.Page{Lines: []string{"Enter says how a figure was made."}, Empty: "no figure here yet"}
+	for _, re := range slices.Concat(all, stripReasons(m)) {
+		y, ok := re.FigureOnly(m)
+		if !ok {
+			continue
+		}
+		one := []desk.Reason{re}
+		p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%12s  %s", measured(m, y.Value, y.Measure), y.Name),
+			Key: fmt.Sprint(re.Figure), Why: one, Enter: func(m *desk.Model) { m.Open(whyScreen(one, 0)) }})
+	}
+	return p
 }
 
 // whyScreen explains one of several figures. + - goes to the next, Enter on an input
 // to how that was made.
 func whyScreen(all []desk.Reason, at int) desk.Screen {
-	var last *sheet.Sheet
-	var lastAt int
-	var why whyquery.Why
-	var ok bool
-	return desk.Screen{Name: "why", Safe: true, Page: func(m *desk.Model, w int) desk.Page {
-		if last != m.Sheet || lastAt != at { // made once: a frame must not wait for it
-			why, ok = all[at].Explain(m)
-			last, lastAt = m.Sheet, at
-		}
+	type explained struct {
+		whyquery.Why
+		ok bool
+	}
+	var made desk.Kept[explained] // a frame must not wait for it
+	return desk.Screen{Kind: whyKind, Page: func(m *desk.Model, w int) desk.Page {
+		why := made.Get(m.Sheet, 0, fmt.Sprint(at), func() explained {
+			y, ok := all[at].Explain(m)
+			return explained{y, ok}
+		})
 		next := func(m *desk.Model, by int) {
 			at = (at + by + len(all)) % len(all)
 		}
 		p := desk.Page{}
-		if !ok {
+		if !why.ok {
 			p.Lines = []string{"this figure is gone; Esc goes back"}
 			return p
 		}
-		p.Lines = append(p.Lines, fmt.Sprintf("%s = %s", words.Capital(why.Name), m.Measured(why.Value, why.Measure)),
+		p.Lines = append(p.Lines, fmt.Sprintf("%s = %s", words.Capital(why.Name), measured(m, why.Value, why.Measure)),
 			words.Capital(why.Says)+".")
 		if why.Standing == catalogue.Memory {
 			p.Lines = append(p.Lines, "~ It "+standingSays(why.Standing)+".")
@@ -100,7 +98,7 @@ func whyScreen(all []desk.Reason, at int) desk.Screen {
 			if in.Standing == catalogue.Memory {
 				mem = "~"
 			}
-			r := desk.Row{Text: fmt.Sprintf("%14s%s %s", m.Measured(in.Value, in.Measure), mem, in.Name),
+			r := desk.Row{Text: fmt.Sprintf("%14s%s %s", measured(m, in.Value, in.Measure), mem, in.Name),
 				Detail: in.Source + ": " + standingSays(in.Standing), Step: next}
 			if in.From != nil {
 				f := *in.From

@@ -1,16 +1,16 @@
 package bench_test
 
 import (
-	"fmt"
 	"regexp"
 	"strings"
 	"testing"
 
-	tea "github.com/charmbracelet/bubbletea"
-
+	"contralay/calc/query/why"
+	"contralay/calc/sheet"
 	"contralay/model/file"
 	"contralay/model/unit"
 	"contralay/ui/bench"
+	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/paper"
 )
@@ -53,19 +53,19 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 	if testing.Short() {
 		names = names[1:2] // the race detector makes it ten times as long and finds nothing more in the rest
 	}
-	for _, name := range names {
-		for screen := range everyScreen {
-			switch screen {
-			case "why", "figures", "unsaved work", "file changed", "help", "quit", "menu", "field":
-				continue // explanations themselves, or nothing is worked out there
-			}
+	benchtest.EachScreen(t, func(t *testing.T, screen string) {
+		switch screen {
+		case "why", "figures", "unsaved work", "file changed", "help", "quit", "menu", "field":
+			return // explanations themselves, or nothing is worked out there
+		}
+		for _, name := range names {
 			for _, sys := range []unit.System{unit.MM, unit.Inch} {
 				if sys == unit.Inch && name == "demo.toml" {
 					continue // the large one once
 				}
-				m := openAt(t, name, screen)
+				m := benchtest.OpenAt(t, name, screen)
 				m.Sys = sys
-				bench.Update(m, tea.WindowSizeMsg{Width: 200, Height: 60})
+				benchtest.Size(m, 200, 60)
 				given := numbers(string(file.Encode(m.Doc())))
 				for _, b := range m.Sheet.Branches {
 					for _, c := range b.Sheath.Others {
@@ -90,28 +90,19 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 						given[unit.Fixed(v, 0)], given[unit.Fixed(v, 1)], given[unit.Fixed(v, 2)] = true, true, true
 					}
 				}
-				p := bench.Page(m, m.ListWidth())
+				figures := figuresOf{}
+				p := m.Page(m.ListWidth())
 				for at := range p.Rows {
-					m.Cursor[m.CursorKey()] = at
-					delete(m.On, m.CursorKey())
-					q := bench.Page(m, m.ListWidth())
+					m.Put(at, "")
+					q := m.Page(m.ListWidth())
 					if at >= len(q.Rows) {
 						continue
 					}
 					r := &q.Rows[at]
 					ok := map[string]bool{}
-					for _, re := range m.Reasons(q, r) {
-						w, is := re.FigureOnly(m)
-						if !is {
-							continue
-						}
-						for _, n := range written(w.Value) {
+					for _, re := range bench.Reasons(m, q, r) {
+						for _, n := range figures.written(m, re) {
 							ok[n] = true
-						}
-						for _, in := range w.In {
-							for _, n := range written(in.Value) {
-								ok[n] = true
-							}
 						}
 					}
 					seen := m
@@ -138,7 +129,40 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 				}
 			}
 		}
+	})
+}
+
+// figuresOf keeps what figures and their inputs are written as: the strip has the same ones in
+// every row.
+type figuresOf map[figureIn][]string
+
+// figureIn is a figure of a sheet.
+type figureIn struct {
+	of     *sheet.Sheet
+	figure why.Figure
+}
+
+// written is every way the figure of a reason, and each of its inputs, may be written.
+func (f figuresOf) written(m *desk.Model, r desk.Reason) []string {
+	key := figureIn{m.Sheet, r.Figure}
+	if r.Of != nil {
+		key.of = r.Of(m)
 	}
+	if out, known := f[key]; known && r.Made == nil {
+		return out
+	}
+	y, is := r.FigureOnly(m)
+	var out []string
+	if is {
+		out = written(y.Value)
+		for _, in := range y.In {
+			out = append(out, written(in.Value)...)
+		}
+	}
+	if r.Made == nil {
+		f[key] = out
+	}
+	return out
 }
 
 // numbersGiven is what a person set that stands on screens in the other system.
@@ -169,21 +193,20 @@ func numbersGiven(m *desk.Model) []string {
 // W opens the why on every row of every step, and Esc goes back to the same row.
 func TestWhyFromEveryRow(t *testing.T) {
 	for _, screen := range []string{"wires", "layers", "fill", "sheath", "build", "wire", "layer", "branches"} {
-		m := openAt(t, "example.toml", screen)
-		for at := range bench.Page(m, m.ListWidth()).Rows {
-			m.Cursor[m.CursorKey()] = at
-			delete(m.On, m.CursorKey())
-			before := bench.View(m)
-			press(m, "w")
+		m := benchtest.OpenAt(t, "example.toml", screen)
+		for at := range m.Page(m.ListWidth()).Rows {
+			m.Put(at, "")
+			before := benchtest.View(m)
+			benchtest.Press(m, "w")
 			if m.Top() != "why" {
 				t.Fatalf("%s row %d: W opens %s: %s", screen, at, m.Top(), m.Says)
 			}
-			if v := bench.View(m); !strings.Contains(v, " = ") {
+			if v := benchtest.View(m); !strings.Contains(v, " = ") {
 				t.Errorf("%s row %d:\n%s", screen, at, v)
 			}
-			press(m, "esc")
-			if m.Says = ""; stripAnswer(bench.View(m)) != stripAnswer(before) {
-				t.Fatalf("%s row %d: Esc goes elsewhere\n%s", screen, at, bench.View(m))
+			benchtest.Press(m, "esc")
+			if m.Says = ""; stripAnswer(benchtest.View(m)) != stripAnswer(before) {
+				t.Fatalf("%s row %d: Esc goes elsewhere\n%s", screen, at, benchtest.View(m))
 			}
 		}
 	}
@@ -197,13 +220,13 @@ func stripAnswer(v string) string {
 // Down to what is given: Enter on inputs ends, for every figure of the strip, at
 // inputs that nobody works out.
 func TestWhyGoesDownToWhatIsGiven(t *testing.T) {
-	m := openAt(t, "demo.toml", "layers")
-	press(m, "w")
+	m := benchtest.OpenAt(t, "demo.toml", "layers")
+	benchtest.Press(m, "w")
 	for depth := 0; ; depth++ {
 		if depth > 40 {
 			t.Fatal("it goes round in circles")
 		}
-		p := bench.Page(m, m.ListWidth())
+		p := m.Page(m.ListWidth())
 		next := -1
 		for k, r := range p.Rows {
 			if r.Detail == "Enter: how that was made" {
@@ -215,11 +238,11 @@ func TestWhyGoesDownToWhatIsGiven(t *testing.T) {
 			break
 		}
 		for range next {
-			press(m, "down")
+			benchtest.Press(m, "down")
 		}
-		press(m, "enter")
+		benchtest.Press(m, "enter")
 	}
-	if fmt.Sprint(m.Top()) != "why" || len(m.Stack) < 2 {
+	if m.Top() != "why" || len(m.Stack) < 2 {
 		t.Errorf("it went nowhere: %s", m.Top())
 	}
 }

@@ -13,20 +13,23 @@ import (
 	"contralay/ui/paper"
 )
 
+// Step is the last step of a branch.
+const Step desk.Kind = "build"
+
 // BuildPage is the page to read before the build: what stops, what is unmeasured
 // or from memory, then the lay card and the cut list, and saving.
-func BuildPage(m *desk.Model, w int) desk.Page {
-	mb, b, ok := m.B()
+func BuildPage(m *desk.Model, w int, _ string) desk.Page {
+	mb, b, ok := m.BranchHere()
 	if !ok {
 		return desk.Page{Empty: "no branch yet"}
 	}
 	p := desk.Page{}
-	name := m.Path
+	name := m.File.Path
 	if name == "" {
 		name = "a new file"
 	}
 	state := "saved"
-	if m.Dirty() || m.Path == "" {
+	if m.Dirty() || m.File.Path == "" {
 		state = "not saved"
 	}
 	p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("save to %s   (%s)", name, state),
@@ -35,8 +38,8 @@ func BuildPage(m *desk.Model, w int) desk.Page {
 		Detail: "Enter, or P anywhere on this step: a page for the printer and lists for a spreadsheet, in a folder beside the file",
 		Enter:  func(m *desk.Model) { Print(m) }})
 	p.Rows = append(p.Rows, m.Once("run row", func() []desk.Row {
-		rows := []desk.Row{RevisionRow(m), RunRow(m)}
-		if r, any := LearnedRow(m); any {
+		rows := []desk.Row{revisionRow(m), runRow(m)}
+		if r, any := learnedRow(m); any {
 			rows = append(rows, r)
 		}
 		return rows
@@ -55,14 +58,14 @@ func BuildPage(m *desk.Model, w int) desk.Page {
 	}
 	for _, g := range gs {
 		mark := map[sheet.Level]string{sheet.Stop: "!", sheet.Warn: "?", sheet.Note: "-"}[g.Level]
-		line(mark, fmt.Sprintf("%s %s: %s%s", g.Level, g.Where, g.Says, g.More()), m.SnagReasons(g.Snag)...)
+		line(mark, fmt.Sprintf("%s %s: %s%s", g.Level, g.Where, g.Says, g.More()), desk.SnagReasons(m.Sheet, g.Snag)...)
 	}
 	line("", fmt.Sprintf("LAY CARD %s %s, seen from %s, from %s outward", mb.ID, mb.Name.V, mb.From, mb.From))
-	line("", m.LengthText(mb))
+	line("", desk.LengthText(m, mb))
 	for k := range b.Layers {
 		l := &b.Layers[k]
 		head := words.Capital(model.LayerName(k))
-		why := desk.Figs(mb.ID, k, "", "layer.over", "layer.lay", "layer.turns")
+		why := desk.FiguresAt(mb.ID, k, "layer.over", "layer.lay", "layer.turns")
 		switch {
 		case l.LayMM > 0:
 			line("", fmt.Sprintf("%s: %d, %s, turn %s %s, %s turns, over %s %s", head, len(l.Members), l.Hand, m.Sys.Length(l.LayMM),
@@ -83,7 +86,7 @@ func BuildPage(m *desk.Model, w int) desk.Page {
 	if b.Sheath.Part != "" {
 		line("", fmt.Sprintf("Sheath %s, cut %s, from %s to %s %s", b.Sheath.Part, m.Sys.Length(b.Sheath.CutMM),
 			m.Sys.Length(b.Sheath.FromMM), m.Sys.Length(b.Sheath.ToMM), m.Sys.Name()),
-			append(desk.Figs(mb.ID, 0, b.Sheath.Part, "tube.cut"), desk.Figs(mb.ID, 0, "", "sheath.from", "sheath.to")...)...)
+			append(desk.FiguresOfPart(mb.ID, b.Sheath.Part, "tube.cut"), desk.FiguresOf(mb.ID, "sheath.from", "sheath.to")...)...)
 	}
 	line("", "CUT LIST "+m.Sys.Name())
 	for _, i := range m.WiresHere() {
@@ -96,9 +99,9 @@ func BuildPage(m *desk.Model, w int) desk.Page {
 			spec = ""
 		}
 		p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%-5s%s%-8s%-5s%6s  finished %5s", hw.ID, spec, paper.Size(hw), hw.Colour.V,
-			m.Sys.Length(c.Cut), m.Sys.Length(c.Finished)), Id: hw.ID, More: func() string { return m.WireDetail(i, hw.ID) },
+			m.Sys.Length(c.Cut), m.Sys.Length(c.Finished)), Id: hw.ID, More: func() string { return desk.WireDetail(m, i, hw.ID) },
 			WhyOf: func() []desk.Reason {
-				return append(m.WireReasons(i), desk.Figs(hw.ID, 0, "", "wire.finished")...)
+				return append(desk.WireReasons(m, i), desk.FiguresOf(hw.ID, "wire.finished")...)
 			}}.Of(m.Sys.Length(c.Cut), m.Sys.Name()+"  cut of wire "+hw.ID))
 	}
 	line("", "~ marks what rests on a value from memory: measure it, or check the part's sheet. "+cautionLine)
@@ -119,8 +122,8 @@ func Print(m *desk.Model) {
 		m.Refuse("there is no branch yet, and nothing to print")
 		return
 	}
-	unsaved := m.Dirty() || m.Path == ""
-	where, err := m.Cfg.Print(m.Path, calc.Complete(m.H, m.Cfg.Cat, m.Sheet), unsaved)
+	unsaved := m.Dirty() || m.File.Path == ""
+	where, err := m.Cfg.Print(m.File.Path, calc.Complete(m.H, m.Cfg.Cat, m.Sheet), unsaved)
 	if err != nil {
 		m.Refuse("not printed: " + err.Error())
 		return

@@ -21,16 +21,16 @@ type instruction struct {
 	lines []string
 }
 
-func Instruct(m *desk.Model, s run.RunStep) instruction {
+func instruct(m *desk.Model, s run.RunStep) instruction {
 	switch s.Kind {
 	case run.CutStep:
-		return SayCut(m, s)
+		return sayCut(m, s)
 	case run.MakeStep:
-		return SayMake(m, s)
+		return sayMake(m, s)
 	case run.LayStep:
-		return SayLay(m, s)
+		return sayLay(m, s)
 	case run.JoinStep:
-		return SayJoin(m, s)
+		return sayJoin(m, s)
 	case run.ThreadStep:
 		i := instruction{title: "thread on", large: []string{"on: " + string(s.Put.What), s.Of},
 			lines: []string{s.Put.Part + ", from " + s.Put.From}}
@@ -40,12 +40,12 @@ func Instruct(m *desk.Model, s run.RunStep) instruction {
 		return i
 	case run.WindStep:
 		return instruction{title: "wind on", large: []string{"wind " + string(s.Put.What), s.Of},
-			lines: []string{s.Put.Part + ", " + CoverWhere(m, s)}}
+			lines: []string{s.Put.Part + ", " + coverWhere(m, s)}}
 	case run.PinStep:
-		return SayPins(m, s)
+		return sayPins(m, s)
 	case run.ShrinkStep:
 		i := instruction{title: "shrink", large: []string{"shrink " + string(s.Put.What), s.Of}, lines: []string{s.Put.Part}}
-		if at := CoverWhere(m, s); at != "" {
+		if at := coverWhere(m, s); at != "" {
 			i.lines[0] += ", " + at
 		}
 		i.lines = append(i.lines, "Fresh air, away from fuel. Full recovery all round, then let it cool before it is bent.")
@@ -75,7 +75,7 @@ func inWords(code string) string {
 	return words
 }
 
-func SayCut(m *desk.Model, s run.RunStep) instruction {
+func sayCut(m *desk.Model, s run.RunStep) instruction {
 	var ids []string
 	for _, k := range s.Cut.Wires {
 		w := &m.H.Wires[k]
@@ -87,7 +87,7 @@ func SayCut(m *desk.Model, s run.RunStep) instruction {
 			"Wire and colour: " + strings.Join(ids, ", ")}}
 }
 
-func SayMake(m *desk.Model, s run.RunStep) instruction {
+func sayMake(m *desk.Model, s run.RunStep) instruction {
 	i := m.Sheet.X.Unit[s.Of]
 	u, c := &m.H.Units[i], &m.Sheet.Units[i]
 	var wires []string
@@ -103,13 +103,13 @@ func SayMake(m *desk.Model, s run.RunStep) instruction {
 	}
 	if u.Shield.V {
 		out.lines = append(out.lines, "Shielded, drain "+wordsscreen.OrDash(u.DrainFrom.V)+" and "+wordsscreen.OrDash(u.DrainTo.V)+"; "+
-			m.ShieldText(i))
+			desk.ShieldText(m, i))
 	}
 	return out
 }
 
-// SayLay is one layer: which, which way, how long a turn, how many.
-func SayLay(m *desk.Model, s run.RunStep) instruction {
+// sayLay is one layer: which, which way, how long a turn, how many.
+func sayLay(m *desk.Model, s run.RunStep) instruction {
 	i := m.Sheet.X.Branch[s.Of]
 	mb, b := &m.H.Branches[i], &m.Sheet.Branches[i]
 	l := &b.Layers[s.Layer]
@@ -118,7 +118,7 @@ func SayLay(m *desk.Model, s run.RunStep) instruction {
 		name = "centre"
 	}
 	out := instruction{title: fmt.Sprintf("lay %s, %s", strings.TrimSpace(mb.ID+" "+mb.Name.V), model.LayerName(s.Layer)),
-		large: []string{mb.ID + " " + name + " " + map[bool]string{true: "", false: string(l.Hand)}[l.Hand == model.HandStraight],
+		large: []string{mb.ID + " " + name + " " + wordsscreen.Either(l.Hand == model.HandStraight, "", string(l.Hand)),
 			fmt.Sprintf("%d pieces straight", len(l.Members))}}
 	how := fmt.Sprintf("Start at %s, straight", mb.From)
 	if l.LayMM > 0 {
@@ -135,15 +135,15 @@ func SayLay(m *desk.Model, s run.RunStep) instruction {
 		}
 		ids = append(ids, id)
 	}
-	if e, ok := Explained(m, s, Build(m).ReadingOf(s.Of, s.Layer)); ok {
-		out.lines = append(out.lines, ReadingSays(m, e)...) // the verdict first: a low screen shows that much
+	if e, ok := explained(m, s, build(m).ReadingOf(s.Of, s.Layer)); ok {
+		out.lines = append(out.lines, readingSays(m, e)...) // the verdict first: a low screen shows that much
 	}
 	out.lines = append(out.lines, how+fmt.Sprintf("; over %s %s when it is laid", m.Sys.Diameter(l.OverMM), m.Sys.Name()),
 		"Clockwise, seen from "+mb.From+": "+strings.Join(ids, " "))
 	return out
 }
 
-func SayJoin(m *desk.Model, s run.RunStep) instruction {
+func sayJoin(m *desk.Model, s run.RunStep) instruction {
 	i := m.Sheet.X.Splice[s.Of]
 	sp, c := &m.H.Splices[i], &m.Sheet.Splices[i]
 	lies := "at the centre of " + sp.At
@@ -151,11 +151,11 @@ func SayJoin(m *desk.Model, s run.RunStep) instruction {
 		lies = fmt.Sprintf("%s %s from %s along %s", m.Sys.Length(sp.OffsetMM.V), m.Sys.Name(), sp.At, sp.Toward.V)
 	}
 	return instruction{title: "splice", large: []string{"splice " + s.Of},
-		lines: []string{wordsscreen.OrDash(c.Part) + ", its sleeve " + lies, "Barrels: " + m.JoinText(i)}}
+		lines: []string{wordsscreen.OrDash(c.Part) + ", its sleeve " + lies, "Barrels: " + desk.JoinText(m, i)}}
 }
 
-// SayPins is which wire goes into which cavity.
-func SayPins(m *desk.Model, s run.RunStep) instruction {
+// sayPins is which wire goes into which cavity.
+func sayPins(m *desk.Model, s run.RunStep) instruction {
 	t := m.Sheet.X.Termination[s.Of]
 	c := &m.Sheet.Terms[t]
 	var wired, shut []string

@@ -13,104 +13,106 @@ import (
 
 // What was measured of this harness beside what was predicted, and what the shop goes by.
 
-// LearnedRow opens it; it is there once something is measured, or corrected by.
-func LearnedRow(m *desk.Model) (desk.Row, bool) {
-	n := len(run.Measured(m.Sheet, FileName(m)))
+// learnedRow opens it; it is there once something is measured, or corrected by.
+func learnedRow(m *desk.Model) (desk.Row, bool) {
+	n := len(run.Measured(m.Sheet, fileName(m)))
 	if n == 0 && len(m.Sheet.Cat.Corrections) == 0 {
 		return desk.Row{}, false
 	}
 	return desk.Row{Key: "learned", Text: fmt.Sprintf("measured and learned: %s", words.Plural(n, "figure", "figures")),
 		Detail: "Enter: what was measured beside what was predicted, and what the shop corrects by",
-		Enter:  func(m *desk.Model) { m.Open(LearnedScreen()) }}, true
+		Enter:  func(m *desk.Model) { m.Show(LearnedKind, "") }}, true
 }
 
-func FileName(m *desk.Model) string {
-	if m.Path == "" {
+func fileName(m *desk.Model) string {
+	if m.File.Path == "" {
 		return "this one"
 	}
-	return m.Path
+	return m.File.Path
 }
 
-func LearnedScreen() desk.Screen {
-	return desk.Screen{Name: "learned", Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Measured beside predicted, of this harness alone: contralay measured FILE... takes many. Few " +
-			"readings, many groups and one reel behind them all teach less than they seem to."},
-			Empty: "nothing is measured yet; Esc goes back"}
-		for _, l := range Lessons(m) {
-			var text []string
-			for _, t := range paper.Lesson(l) {
-				text = append(text, words.Wrap(t, max(20, w-3))...)
-			}
-			r := desk.Row{Key: l.Group, Text: text[0], Detail: "too few to correct by",
-				Enter: func(m *desk.Model) { m.Tell("+ accepts it for every harness of this shop, . withdraws it") }}
-			if l.Enough && m.Cfg.Learn != nil {
-				r.Detail = "+ corrects every harness of this shop by it, . takes that back; the history stays"
-				r.Step = func(m *desk.Model, by int) {
-					if by < 0 {
-						m.Tell("+ accepts it")
-						return
-					}
-					if len(l.Outliers) > 0 {
-						m.Refuse("an odd one out, " + l.Outliers[0].Of + ": contralay measured leaves it out, or takes it, by name")
-						return
-					}
-					c, ok := paper.Accepted(l, Today(m), FileName(m))
-					if !ok {
-						m.Refuse("too few readings: nothing is corrected")
-						return
-					}
-					GoBy(m, c, "corrected by "+l.Group)
+// LearnedKind is the screen of what was measured.
+const LearnedKind desk.Kind = "learned"
+
+// LearnedPage lists what was measured beside what was predicted, and what the shop corrects by.
+func LearnedPage(m *desk.Model, w int, _ string) desk.Page {
+	p := desk.Page{Lines: []string{"Measured beside predicted, of this harness alone: contralay learn FILE... takes many. Few " +
+		"readings, many groups and one reel behind them all teach less than they seem to."},
+		Empty: "nothing is measured yet; Esc goes back"}
+	for _, l := range lessons(m) {
+		var text []string
+		for _, t := range paper.Lesson(l) {
+			text = append(text, words.Wrap(t, max(20, w-3))...)
+		}
+		r := desk.Row{Key: l.Group, Text: text[0], Detail: "too few to correct by",
+			Enter: func(m *desk.Model) { m.Tell("+ accepts it for every harness of this shop, . withdraws it") }}
+		if l.Enough && m.Cfg.Learn != nil {
+			r.Detail = "+ corrects every harness of this shop by it, . takes that back; the history stays"
+			r.Step = func(m *desk.Model, by int) {
+				if by < 0 {
+					m.Tell("+ accepts it")
+					return
 				}
-			}
-			Withdraws(m, &r, l.Group)
-			p.Rows = append(p.Rows, r)
-			for _, t := range text[1:] {
-				p.Rows = append(p.Rows, desk.Row{Text: t, Detail: t})
-			}
-		}
-		seen := map[string]bool{}
-		for _, c := range m.Cfg.Cat.Corrections {
-			if seen[c.Of] {
-				continue
-			}
-			seen[c.Of] = true
-			text := paper.InUse(m.Cfg.Cat, c.Of)
-			lines := words.Wrap(text, max(20, w-3))
-			r := desk.Row{Key: "in use " + c.Of, Text: lines[0], Detail: text}
-			Withdraws(m, &r, c.Of)
-			p.Rows = append(p.Rows, r)
-			for _, t := range lines[1:] {
-				p.Rows = append(p.Rows, desk.Row{Text: "  " + t, Detail: text})
+				if len(l.Outliers) > 0 {
+					m.Refuse("an odd one out, " + l.Outliers[0].Of + ": contralay learn leaves it out, or takes it, by name")
+					return
+				}
+				c, ok := paper.Accepted(l, today(m), fileName(m))
+				if !ok {
+					m.Refuse("too few readings: nothing is corrected")
+					return
+				}
+				goBy(m, c, "corrected by "+l.Group)
 			}
 		}
-		return p
-	}}
+		withdraws(m, &r, l.Group)
+		p.Rows = append(p.Rows, r)
+		for _, t := range text[1:] {
+			p.Rows = append(p.Rows, desk.Row{Text: t, Detail: t})
+		}
+	}
+	seen := map[string]bool{}
+	for _, c := range m.Cfg.Cat.Corrections {
+		if seen[c.Of] {
+			continue
+		}
+		seen[c.Of] = true
+		text := paper.InUse(m.Cfg.Cat, c.Of)
+		lines := words.Wrap(text, max(20, w-3))
+		r := desk.Row{Key: "in use " + c.Of, Text: lines[0], Detail: text}
+		withdraws(m, &r, c.Of)
+		p.Rows = append(p.Rows, r)
+		for _, t := range lines[1:] {
+			p.Rows = append(p.Rows, desk.Row{Text: "  " + t, Detail: text})
+		}
+	}
+	return p
 }
 
-// Lessons are those of this harness.
-func Lessons(m *desk.Model) []learn.Lesson {
-	return learn.Lessons(run.Measured(m.Sheet, FileName(m)), learn.Options{})
+// lessons are those of this harness.
+func lessons(m *desk.Model) []learn.Lesson {
+	return learn.Lessons(run.Measured(m.Sheet, fileName(m)), learn.Options{})
 }
 
-func Today(m *desk.Model) string {
+func today(m *desk.Model) string {
 	if m.Cfg.Now == nil {
 		return ""
 	}
 	return m.Cfg.Now().Format("2006-01-02")
 }
 
-// Withdraws lets a row take back what the shop goes by.
-func Withdraws(m *desk.Model, r *desk.Row, of string) {
+// withdraws lets a row take back what the shop goes by.
+func withdraws(m *desk.Model, r *desk.Row, of string) {
 	if _, in := m.Cfg.Cat.Correction(of); !in || m.Cfg.Learn == nil {
 		return
 	}
 	r.Drop = func(m *desk.Model) {
-		GoBy(m, catalogue.Correction{Of: of, On: Today(m), Withdrawn: true}, of+" is no longer corrected")
+		goBy(m, catalogue.Correction{Of: of, On: today(m), Withdrawn: true}, of+" is no longer corrected")
 	}
 }
 
-// GoBy writes what the shop goes by from now on, and works everything out anew by it.
-func GoBy(m *desk.Model, c catalogue.Correction, says string) {
+// goBy writes what the shop goes by from now on, and works everything out anew by it.
+func goBy(m *desk.Model, c catalogue.Correction, says string) {
 	cat, err := m.Cfg.Learn(c)
 	if err != nil {
 		m.Refuse("not written: " + err.Error())

@@ -11,9 +11,9 @@ import (
 
 // The revision a sheet is of.
 
-// Raised is the revision after one: the next letter or the next number; "A" after none, and
+// raised is the revision after one: the next letter or the next number; "A" after none, and
 // "" where it is neither, for a person to say.
-func Raised(r string) string {
+func raised(r string) string {
 	if r == "" {
 		return "A"
 	}
@@ -30,9 +30,9 @@ func Raised(r string) string {
 	return ""
 }
 
-// RevisionRow raises the revision: the file of the one before is kept beside it when the
+// revisionRow raises the revision: the file of the one before is kept beside it when the
 // new one is saved.
-func RevisionRow(m *desk.Model) desk.Row {
+func revisionRow(m *desk.Model) desk.Row {
 	now := m.H.Head.Revision.V
 	set := func(m *desk.Model, r string) {
 		h := *m.H
@@ -41,7 +41,7 @@ func RevisionRow(m *desk.Model) desk.Row {
 	}
 	return desk.Row{Key: "revision", Text: "revision " + words.OrDash(now),
 		Detail: "+ raises it, Enter types one; the file of the one before is kept beside the new", Step: func(m *desk.Model, by int) {
-			next := Raised(now)
+			next := raised(now)
 			if by < 0 || next == "" {
 				m.Tell("+ raises it; Backspace goes back; Enter types one")
 				return

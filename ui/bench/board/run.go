@@ -22,34 +22,59 @@ import (
 // are read from across the board. What is done, signed and measured is in the file, so that
 // a run that was cut off goes on at its step.
 
-// RunSteps are the steps of the harness as it is.
-func RunSteps(m *desk.Model) []run.RunStep {
-	if m.Run.Of == m.Sheet {
-		return m.Run.Steps
-	}
-	was := m.Run.Steps
-	m.Run.Steps, m.Run.Of = run.Run(m.Sheet), m.Sheet
-	if m.Run.At < len(was) { // a change may put steps before the one in hand: it stays in hand
-		mark := was[m.Run.At].Marks()[0]
-		if k := slices.IndexFunc(m.Run.Steps, func(s run.RunStep) bool { return slices.Contains(s.Marks(), mark) }); k >= 0 {
-			m.Run.At = k
-		}
-	} else if len(was) > 0 {
-		m.Run.At = len(m.Run.Steps)
-	}
-	return m.Run.Steps
+// running is where a run stands.
+type running struct {
+	serial string
+	at     int                      // the step in hand; as many as there are where all are done
+	steps  []run.RunStep            // those it was at before
+	made   desk.Kept[[]run.RunStep] // those of the sheet in hand
+	asked  string                   // the odd thing that was asked last
+	read   desk.Kept[reading]       // what the readings of a layer come to
 }
 
-func Build(m *desk.Model) *model.Build {
-	if k := m.H.BuildOf(m.Run.Serial); k >= 0 {
+// reading is what readings come to; ok is false where nothing can be said of them.
+type reading struct {
+	run.Explained
+	ok bool
+}
+
+func state(m *desk.Model) *running { return desk.State[running](m) }
+
+// runSteps are the steps of the harness as it is.
+func runSteps(m *desk.Model) []run.RunStep {
+	r := state(m)
+	return r.made.Get(m.Sheet, 0, "", func() []run.RunStep {
+		was := r.steps
+		r.steps = run.Run(m.Sheet)
+		switch {
+		case r.at < len(was): // a change may put steps before the one in hand: it stays in hand
+			mark := was[r.at].Marks()[0]
+			if k := slices.IndexFunc(r.steps, func(s run.RunStep) bool { return slices.Contains(s.Marks(), mark) }); k >= 0 {
+				r.at = k
+			}
+		case len(was) > 0:
+			r.at = len(r.steps)
+		}
+		return r.steps
+	})
+}
+
+// edited is the harness with a change to what is built.
+func edited(m *desk.Model, f func(b *model.Build)) *model.Harness {
+	return m.H.EditBuild(state(m).serial, f)
+}
+
+// build is what is built, as far as it is.
+func build(m *desk.Model) *model.Build {
+	if k := m.H.BuildOf(state(m).serial); k >= 0 {
 		return &m.H.Builds[k]
 	}
-	return &model.Build{Serial: m.Run.Serial}
+	return &model.Build{Serial: state(m).serial}
 }
 
-// OpenSerial is the build that a run goes on with: the last that is not through, else the
+// openSerial is the build that a run goes on with: the last that is not through, else the
 // next number.
-func OpenSerial(m *desk.Model) string {
+func openSerial(m *desk.Model) string {
 	keys := run.Run(m.Sheet)
 	for k := len(m.H.Builds) - 1; k >= 0; k-- {
 		b := &m.H.Builds[k]
@@ -66,30 +91,30 @@ func OpenSerial(m *desk.Model) string {
 	return strconv.Itoa(most + 1)
 }
 
-// RunRow opens the run of a serial.
-func RunRow(m *desk.Model) desk.Row {
-	serial := OpenSerial(m)
+// runRow opens the run of a serial.
+func runRow(m *desk.Model) desk.Row {
+	serial := openSerial(m)
 	b := model.Build{}
 	if k := m.H.BuildOf(serial); k >= 0 {
 		b = m.H.Builds[k]
 	}
 	text := "bench run of serial " + serial + ": begin it"
-	if n := StepsDone(run.Run(m.Sheet), &b); n > 0 {
+	if n := stepsDone(run.Run(m.Sheet), &b); n > 0 {
 		text = fmt.Sprintf("bench run of serial %s: go on, %s done", serial, words.Plural(n, "step", "steps"))
 	}
 	return desk.Row{Key: "run", Text: text, Detail: "Enter: one instruction a screen, ticked as you build; digits: another serial",
-		Enter: func(m *desk.Model) { StartRun(m, serial) },
+		Enter: func(m *desk.Model) { startRun(m, serial) },
 		Field: &desk.Field{Label: "serial to build", Value: serial, Set: func(m *desk.Model, text string) error {
 			if text == "" {
 				return fmt.Errorf("a serial is wanted: digits, or any text")
 			}
-			StartRun(m, text)
+			startRun(m, text)
 			return nil
 		}}}
 }
 
-// StepsDone is how many of the steps a build has done.
-func StepsDone(steps []run.RunStep, b *model.Build) int {
+// stepsDone is how many of the steps a build has done.
+func stepsDone(steps []run.RunStep, b *model.Build) int {
 	n := 0
 	for _, s := range steps {
 		if s.In(b.Done) {
@@ -102,19 +127,19 @@ func StepsDone(steps []run.RunStep, b *model.Build) int {
 // Run opens the run of a serial, or of the one that is not through where it is "".
 func Run(m *desk.Model, serial string) {
 	if serial == "" {
-		serial = OpenSerial(m)
+		serial = openSerial(m)
 	}
-	StartRun(m, serial)
+	startRun(m, serial)
 }
 
-// StartRun opens a run at its first step that is not done. A new one writes down what is
+// startRun opens a run at its first step that is not done. A new one writes down what is
 // only proposed: from then on nothing of it is planned anew.
-func StartRun(m *desk.Model, serial string) {
+func startRun(m *desk.Model, serial string) {
 	if len(m.H.Branches) == 0 || len(m.H.Wires) == 0 {
 		m.Refuse("there is nothing to build yet")
 		return
 	}
-	m.Run = desk.Running{Serial: serial}
+	*state(m) = running{serial: serial}
 	if m.H.BuildOf(serial) < 0 {
 		s := calc.Complete(m.H, m.Cfg.Cat, m.Sheet)
 		h := run.Written(s).EditBuild(serial, func(b *model.Build) {
@@ -131,16 +156,16 @@ func StartRun(m *desk.Model, serial string) {
 			return // refused, and said
 		}
 	}
-	m.Run.At = FirstOpen(m)
-	Face(m)
-	m.Step = desk.Build // whoever leaves the run stands where no digit changes a wire
-	m.Open(runScreen())
+	state(m).at = firstOpen(m)
+	face(m)
+	m.Step = Step // whoever leaves the run stands where no digit changes a wire
+	m.Show(RunKind, "")
 }
 
-// FirstOpen is the first step that is not done; as many as there are where all are.
-func FirstOpen(m *desk.Model) int {
-	done := Build(m).Done
-	steps := RunSteps(m)
+// firstOpen is the first step that is not done; as many as there are where all are.
+func firstOpen(m *desk.Model) int {
+	done := build(m).Done
+	steps := runSteps(m)
 	k := slices.IndexFunc(steps, func(s run.RunStep) bool { return !s.In(done) })
 	if k < 0 {
 		return len(steps)
@@ -148,35 +173,36 @@ func FirstOpen(m *desk.Model) int {
 	return k
 }
 
-func runScreen() desk.Screen {
-	return desk.Screen{Name: "run", Safe: true, Page: func(m *desk.Model, w int) desk.Page { return RunPage(m, w) }}
-}
+// RunKind is the screen of a bench run.
+const RunKind desk.Kind = "run"
 
 // RunBack goes a step back; nothing is undone by that.
 func RunBack(m *desk.Model) {
-	if m.Run.At == 0 {
+	r := state(m)
+	if r.at == 0 {
 		m.Tell("this is the first step")
 		return
 	}
-	m.Run.At--
-	Face(m)
+	r.at--
+	face(m)
 	m.Tell("a step back; what is done stays done")
 }
 
-// Tick marks the step in hand as done and goes to the next.
-func Tick(m *desk.Model, f func(b *model.Build)) {
-	steps := RunSteps(m)
-	if m.Run.At >= len(steps) {
+// tick marks the step in hand as done and goes to the next.
+func tick(m *desk.Model, f func(b *model.Build)) {
+	r := state(m)
+	steps := runSteps(m)
+	if r.at >= len(steps) {
 		return
 	}
-	s := steps[m.Run.At]
-	if f == nil && s.In(Build(m).Done) {
-		m.Run.At++
-		Face(m)
+	s := steps[r.at]
+	if f == nil && s.In(build(m).Done) {
+		r.at++
+		face(m)
 		m.Tell("it was done already")
 		return
 	}
-	h := m.H.EditBuild(m.Run.Serial, func(b *model.Build) {
+	h := edited(m, func(b *model.Build) {
 		if f != nil {
 			f(b)
 		}
@@ -187,46 +213,57 @@ func Tick(m *desk.Model, f func(b *model.Build)) {
 		}
 	})
 	m.Change(h, "done: "+s.Key)
-	RunSteps(m) // where the step in hand is by now
-	m.Run.At++
-	Face(m)
+	runSteps(m) // where the step in hand is by now
+	r.at++
+	face(m)
 }
 
-// LayingNow reports whether the step in hand lays or shrinks a branch, whose figures then
+// layingNow reports whether the step in hand lays or shrinks a branch, whose figures then
 // stand below.
-func LayingNow(m *desk.Model) bool {
-	steps := RunSteps(m)
-	return m.Run.At < len(steps) && (steps[m.Run.At].Kind == run.LayStep || steps[m.Run.At].Put.What == sheet.PartSheath)
+func layingNow(m *desk.Model) bool {
+	r := state(m)
+	steps := runSteps(m)
+	return r.at < len(steps) && (steps[r.at].Kind == run.LayStep || steps[r.at].Put.What == sheet.PartSheath)
 }
 
-// Face turns the bench to the branch of the step in hand.
-func Face(m *desk.Model) {
-	steps := RunSteps(m)
-	if m.Run.At < len(steps) {
-		if i, ok := m.Sheet.X.Branch[steps[m.Run.At].Of]; ok {
+// Strip is how far the run is, but where a branch is laid or shrunk, whose figures stand there.
+func Strip(m *desk.Model) (string, bool) {
+	if layingNow(m) {
+		return "", false
+	}
+	return fmt.Sprintf("%d of %d steps done", stepsDone(runSteps(m), build(m)), len(runSteps(m))), true
+}
+
+// face turns the bench to the branch of the step in hand.
+func face(m *desk.Model) {
+	r := state(m)
+	steps := runSteps(m)
+	if r.at < len(steps) {
+		if i, ok := m.Sheet.X.Branch[steps[r.at].Of]; ok {
 			m.Branch = i
 		}
 	}
 }
 
 // RunPage is one instruction.
-func RunPage(m *desk.Model, w int) desk.Page {
-	steps := RunSteps(m)
-	if m.H.BuildOf(m.Run.Serial) < 0 {
-		return desk.Page{Empty: "serial " + m.Run.Serial + " is gone; Esc goes back"}
+func RunPage(m *desk.Model, w int, _ string) desk.Page {
+	r := state(m)
+	steps := runSteps(m)
+	if m.H.BuildOf(r.serial) < 0 {
+		return desk.Page{Empty: "serial " + r.serial + " is gone; Esc goes back"}
 	}
-	m.Run.At = min(m.Run.At, len(steps))
-	if m.Run.At == len(steps) {
-		return RunOver(m, w)
+	r.at = min(r.at, len(steps))
+	if r.at == len(steps) {
+		return runOver(m, w)
 	}
-	s := steps[m.Run.At]
-	b := Build(m)
-	l := Instruct(m, s)
-	p := desk.Page{Lines: []string{fmt.Sprintf("serial %s   step %d of %d   %s", m.Run.Serial, m.Run.At+1, len(steps), l.title)}}
+	s := steps[r.at]
+	b := build(m)
+	l := instruct(m, s)
+	p := desk.Page{Lines: []string{fmt.Sprintf("serial %s   step %d of %d   %s", r.serial, r.at+1, len(steps), l.title)}}
 	if s.In(b.Done) {
 		p.Lines[0] += "   DONE"
 	}
-	p.Rows = RunRows(m, s, b)
+	p.Rows = runRows(m, s, b)
 	if desk.Arrange(m.W, m.Height, true).Work < 8 { // no room for more than what it is: the rest are rows
 		p.Lines = []string{strings.ToUpper(strings.Join(l.large, "  "))}
 		var more []desk.Row
@@ -242,14 +279,14 @@ func RunPage(m *desk.Model, w int) desk.Page {
 	for _, t := range l.lines {
 		lines += len(words.Wrap(t, w))
 	}
-	p.Lines = append(p.Lines, InLarge(m, l.large, w, lines+4)...)
+	p.Lines = append(p.Lines, inLarge(m, l.large, w, lines+4)...)
 	p.Lines = append(p.Lines, l.lines...)
 	return p
 }
 
-// InLarge is as many lines in large letters as leave room for what else is to be read;
+// inLarge is as many lines in large letters as leave room for what else is to be read;
 // where there is none, or a line is too long, it stands as it is.
-func InLarge(m *desk.Model, lines []string, w, rest int) []string {
+func inLarge(m *desk.Model, lines []string, w, rest int) []string {
 	each := 4
 	if m.Cfg.ASCII {
 		each = 6
@@ -269,27 +306,27 @@ func InLarge(m *desk.Model, lines []string, w, rest int) []string {
 	return append(out, "")
 }
 
-// RunOver is the end of a run.
-func RunOver(m *desk.Model, w int) desk.Page {
-	b := Build(m)
-	p := desk.Page{Lines: append([]string{fmt.Sprintf("serial %s   every step is done", b.Serial)}, InLarge(m, []string{"done"}, w, 6)...)}
+// runOver is the end of a run.
+func runOver(m *desk.Model, w int) desk.Page {
+	b := build(m)
+	p := desk.Page{Lines: append([]string{fmt.Sprintf("serial %s   every step is done", b.Serial)}, inLarge(m, []string{"done"}, w, 6)...)}
 	p.Lines = append(p.Lines, fmt.Sprintf("%s, %s, %s", words.Plural(len(b.Readings), "layer measured", "layers measured"),
 		words.Plural(len(b.Signed), "hold signed", "holds signed"), words.Plural(len(b.Apart), "deviation", "deviations")))
 	p.Rows = []desk.Row{{Key: "save", Text: "save it", Detail: "Enter saves; the sheet then has what was built",
-		Enter: func(m *desk.Model) { m.Save() }}, NoteRow(m, b), LeaveRow(m)}
+		Enter: func(m *desk.Model) { m.Save() }}, noteRow(m, b), leaveRow(m)}
 	return p
 }
 
-func LeaveRow(m *desk.Model) desk.Row {
+func leaveRow(m *desk.Model) desk.Row {
 	return desk.Row{Key: "leave", Text: "leave the run", Detail: "Esc does the same; it goes on at this step",
 		Enter: func(m *desk.Model) { m.Back() }}
 }
 
-// NoteRow is what one hand tells the next.
-func NoteRow(m *desk.Model, b *model.Build) desk.Row {
+// noteRow is what one hand tells the next.
+func noteRow(m *desk.Model, b *model.Build) desk.Row {
 	return desk.Row{Key: "note", Text: "hand-over  " + words.OrDash(b.Note.V), Detail: "Enter: a note for whoever goes on",
 		Field: &desk.Field{Label: "hand-over note", Value: b.Note.V, Set: func(m *desk.Model, text string) error {
-			m.Change(m.H.EditBuild(m.Run.Serial, func(b *model.Build) {
+			m.Change(edited(m, func(b *model.Build) {
 				if b.Note = model.Some(text); text == "" {
 					b.Note = model.Opt[string]{}
 				}
@@ -298,28 +335,28 @@ func NoteRow(m *desk.Model, b *model.Build) desk.Row {
 		}}}
 }
 
-// RunRows are what can be done at a step; the first is done by Enter alone.
-func RunRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
+// runRows are what can be done at a step; the first is done by Enter alone.
+func runRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	var out []desk.Row
 	switch {
 	case s.Kind == run.HoldStep:
-		out = append(out, HoldRow(m, s, b))
+		out = append(out, holdRow(m, s, b))
 	case s.Kind == run.LayStep:
-		out = append(out, ReadRow(m, s, b))
+		out = append(out, readRow(m, s, b))
 	case s.Kind == run.ShrinkStep && s.Put.What == sheet.PartSheath:
-		out = append(out, ShrunkRow(m, s, b))
+		out = append(out, shrunkRow(m, s, b))
 	default:
-		out = append(out, desk.Row{Key: "done", Text: "done, next", Detail: "Enter: it is done",
-			Enter: func(m *desk.Model) { Tick(m, nil) }})
+		out = append(out, desk.Row{Key: "done", Does: "done", Text: "done, next", Detail: "Enter: it is done",
+			Enter: func(m *desk.Model) { tick(m, nil) }})
 	}
 	if s.Kind == run.LayStep {
-		out = append(out, ReadingRows(m, s, b)...)
+		out = append(out, readingRows(m, s, b)...)
 	}
 	if s.Kind == run.CutStep {
-		out = append(out, UsedRow(m, s, b))
+		out = append(out, usedRow(m, s, b))
 	}
 	if s.Kind == run.PinStep {
-		out = append(out, AgainRow(m, s))
+		out = append(out, againRow(m, s))
 	}
 	at := cmp.Or(s.Of, s.Key)
 	out = append(out, desk.Row{Key: "apart", Text: "built otherwise", Detail: "Enter: what differs from the sheet, in words",
@@ -330,7 +367,7 @@ func RunRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 			if _, err := unit.ParseNumber(text); err == nil {
 				return fmt.Errorf("words are wanted: what differs from the sheet; a reading goes on the first row")
 			}
-			m.Change(m.H.EditBuild(m.Run.Serial, func(b *model.Build) { b.Apart = append(b.Apart, model.Deviation{At: at, Says: text}) }),
+			m.Change(edited(m, func(b *model.Build) { b.Apart = append(b.Apart, model.Deviation{At: at, Says: text}) }),
 				"written down")
 			return nil
 		}}})
@@ -338,7 +375,7 @@ func RunRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 		if d.At == at {
 			out = append(out, desk.Row{Key: fmt.Sprint("apart ", n), Text: "  differs: " + d.Says, Detail: ". strikes it out",
 				Drop: func(m *desk.Model) {
-					m.Change(m.H.EditBuild(m.Run.Serial, func(b *model.Build) {
+					m.Change(edited(m, func(b *model.Build) {
 						if n < len(b.Apart) {
 							b.Apart = slices.Delete(b.Apart, n, n+1)
 						}
@@ -346,21 +383,21 @@ func RunRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 				}})
 		}
 	}
-	out = append(out, NoteRow(m, b))
+	out = append(out, noteRow(m, b))
 	if s.In(b.Done) {
 		out = append(out, desk.Row{Key: "not done", Text: "not done after all", Detail: "Enter takes the tick and the signature off",
 			Enter: func(m *desk.Model) {
-				m.Change(m.H.EditBuild(m.Run.Serial, func(b *model.Build) {
+				m.Change(edited(m, func(b *model.Build) {
 					b.Done = slices.DeleteFunc(b.Done, func(k string) bool { return slices.Contains(s.Marks(), k) })
 					b.Signed = slices.DeleteFunc(b.Signed, func(g model.Signature) bool { return g.Step == s.Key })
 				}), "no longer done: "+s.Key)
 			}})
 	}
-	return append(out, LeaveRow(m))
+	return append(out, leaveRow(m))
 }
 
-// HoldRow passes a hold point: Enter alone does not, somebody signs.
-func HoldRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
+// holdRow passes a hold point: Enter alone does not, somebody signs.
+func holdRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	text := "sign to go on"
 	for _, g := range b.Signed {
 		if g.Step == s.Key {
@@ -372,7 +409,7 @@ func HoldRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 			if who == "" {
 				return fmt.Errorf("a hold is signed: your number or name")
 			}
-			Tick(m, func(b *model.Build) {
+			tick(m, func(b *model.Build) {
 				g := model.Signature{Step: s.Key, By: who}
 				if m.Cfg.Now != nil {
 					g.At = model.Some(m.Cfg.Now().Format("2006-01-02 15:04"))
@@ -383,15 +420,15 @@ func HoldRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 		}}}
 }
 
-// Again reports whether the same was asked just before: what is odd is done when it is
+// again reports whether the same was asked just before: what is odd is done when it is
 // asked twice.
-func Again(m *desk.Model, what string) bool {
-	was := m.Run.Asked
-	m.Run.Asked = what
+func again(m *desk.Model, what string) bool {
+	was := state(m).asked
+	state(m).asked = what
 	return was == what
 }
 
-func LayerAt(m *desk.Model, s run.RunStep) (*sheet.Layer, bool) {
+func layerAt(m *desk.Model, s run.RunStep) (*sheet.Layer, bool) {
 	i, ok := m.Sheet.X.Branch[s.Of]
 	if !ok || s.Layer >= len(m.Sheet.Branches[i].Layers) {
 		return nil, false
@@ -399,20 +436,20 @@ func LayerAt(m *desk.Model, s run.RunStep) (*sheet.Layer, bool) {
 	return &m.Sheet.Branches[i].Layers[s.Layer], true
 }
 
-// ReadRow takes readings of a layer: digits and Enter each; Enter alone goes on.
-func ReadRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
+// readRow takes readings of a layer: digits and Enter each; Enter alone goes on.
+func readRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	text := "done, next; or digits: over, as measured"
 	if r := b.ReadingOf(s.Of, s.Layer); r != nil && len(r.OverMM) > 0 {
 		text = fmt.Sprintf("done, next; digits: another reading, %d so far", len(r.OverMM))
 	}
-	return desk.Row{Key: "done", Text: text, Detail: "turn the bundle between readings; measuring can be left out",
+	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "turn the bundle between readings; measuring can be left out",
 		Enter: func(m *desk.Model) {
-			if e, ok := Explained(m, s, Build(m).ReadingOf(s.Of, s.Layer)); ok && (e.Told == run.TooThick || e.Told == run.TooThin) &&
-				!s.In(Build(m).Done) && !Again(m, s.Key+" as it is") {
+			if e, ok := explained(m, s, build(m).ReadingOf(s.Of, s.Layer)); ok && (e.Told == run.TooThick || e.Told == run.TooThin) &&
+				!s.In(build(m).Done) && !again(m, s.Key+" as it is") {
 				m.Refuse("it is out of tolerance: look first; Enter once more goes on as it is")
 				return
 			}
-			Tick(m, nil)
+			tick(m, nil)
 		},
 		Field: &desk.Field{Label: "over of " + model.LayerName(s.Layer), Unit: m.Sys.Name(), Number: true,
 			Set: func(m *desk.Model, text string) error {
@@ -420,11 +457,11 @@ func ReadRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 				if err != nil {
 					return err
 				}
-				if l, ok := LayerAt(m, s); ok && (v > 2*l.OverMM || v < l.OverMM/2) && !Again(m, s.Key+text) {
+				if l, ok := layerAt(m, s); ok && (v > 2*l.OverMM || v < l.OverMM/2) && !again(m, s.Key+text) {
 					return fmt.Errorf("%s %s is far off %s: mm or inch, the right layer? Enter once more if it is so", m.Sys.Fine(v),
 						m.Sys.Name(), m.Sys.Diameter(l.OverMM))
 				}
-				m.Change(m.H.EditBuild(m.Run.Serial, func(b *model.Build) {
+				m.Change(edited(m, func(b *model.Build) {
 					r := b.ReadingOf(s.Of, s.Layer)
 					if r == nil {
 						b.Readings = append(b.Readings, model.Reading{Branch: s.Of, Layer: s.Layer})
@@ -436,11 +473,11 @@ func ReadRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 			}}}
 }
 
-// ReadingRows are the offers that follow from a reading, the readings, and the turn.
-func ReadingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
+// readingRows are the offers that follow from a reading, the readings, and the turn.
+func readingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	var out []desk.Row
 	r := b.ReadingOf(s.Of, s.Layer)
-	if e, ok := Explained(m, s, r); ok {
+	if e, ok := explained(m, s, r); ok {
 		if e.Told == run.AsWire && e.Spec != "" {
 			spec, size, d := e.Spec, e.Size, unit.Millimetre(unit.RoundHalfUp(float64(e.AsIfMM), 0.01))
 			out = append(out, desk.Row{Key: "reel", Text: fmt.Sprintf("take %s as measured for %s %s", m.Sys.Fine(d), spec, size),
@@ -462,7 +499,7 @@ func ReadingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 			out = append(out, desk.Row{Key: fmt.Sprint("reading ", n),
 				Text: fmt.Sprintf("reading %d  %s %s", n+1, m.Sys.Fine(v), m.Sys.Name()), Detail: ". strikes it out",
 				Drop: func(m *desk.Model) {
-					m.Change(m.H.EditBuild(m.Run.Serial, func(b *model.Build) {
+					m.Change(edited(m, func(b *model.Build) {
 						if r := b.ReadingOf(s.Of, s.Layer); r != nil && n < len(r.OverMM) {
 							r.OverMM = slices.Delete(r.OverMM, n, n+1)
 						}
@@ -482,7 +519,7 @@ func ReadingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 			if err != nil {
 				return err
 			}
-			m.Change(m.H.EditBuild(m.Run.Serial, func(b *model.Build) {
+			m.Change(edited(m, func(b *model.Build) {
 				r := b.ReadingOf(s.Of, s.Layer)
 				if r == nil {
 					b.Readings = append(b.Readings, model.Reading{Branch: s.Of, Layer: s.Layer})
@@ -494,21 +531,22 @@ func ReadingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 		}}})
 }
 
-func ShrunkRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
+func shrunkRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	text := "done, next; or digits: over the sheath, as measured"
 	for _, r := range b.Tubes {
 		if r.Branch == s.Of {
 			text = fmt.Sprintf("done, next; measured %s %s", m.Sys.Fine(r.OverMM), m.Sys.Name())
 		}
 	}
-	return desk.Row{Key: "done", Text: text, Detail: "measured cold; it can be left out", Enter: func(m *desk.Model) { Tick(m, nil) },
+	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "measured cold; it can be left out",
+		Enter: func(m *desk.Model) { tick(m, nil) },
 		Field: &desk.Field{Label: "over the sheath of " + s.Of, Unit: m.Sys.Name(), Number: true,
 			Set: func(m *desk.Model, text string) error {
 				v, err := m.PartSize(text, desk.MostPart)
 				if err != nil {
 					return err
 				}
-				m.Change(m.H.EditBuild(m.Run.Serial, func(b *model.Build) {
+				m.Change(edited(m, func(b *model.Build) {
 					b.Tubes = append(slices.DeleteFunc(b.Tubes, func(r model.Recovered) bool { return r.Branch == s.Of }),
 						model.Recovered{Branch: s.Of, OverMM: v})
 				}), "over the sheath "+m.Sys.Fine(v))
@@ -516,8 +554,8 @@ func ShrunkRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 			}}}
 }
 
-// UsedRow is what has gone off a reel, waste and all.
-func UsedRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
+// usedRow is what has gone off a reel, waste and all.
+func usedRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	spec, size, now := s.Cut.Spec, s.Cut.Size, ""
 	for _, u := range b.Used {
 		if u.Spec == spec && u.Size == size {
@@ -532,7 +570,7 @@ func UsedRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 				if err != nil {
 					return err
 				}
-				m.Change(m.H.EditBuild(m.Run.Serial, func(b *model.Build) {
+				m.Change(edited(m, func(b *model.Build) {
 					b.Used = append(slices.DeleteFunc(b.Used, func(u model.UsedWire) bool { return u.Spec == spec && u.Size == size }),
 						model.UsedWire{Spec: spec, Size: size, UsedMM: v})
 				}), "written down")
@@ -540,8 +578,8 @@ func UsedRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 			}}}
 }
 
-// AgainRow counts a contact that had to be made anew: it takes from the loop.
-func AgainRow(m *desk.Model, s run.RunStep) desk.Row {
+// againRow counts a contact that had to be made anew: it takes from the loop.
+func againRow(m *desk.Model, s run.RunStep) desk.Row {
 	return desk.Row{Key: "again", Text: "a contact was made anew", Detail: "digits or a name: which cavity; it takes from the loop",
 		Field: &desk.Field{Label: "cavity of " + s.Of, Set: func(m *desk.Model, text string) error {
 			t := m.Sheet.X.Termination[s.Of]
@@ -550,7 +588,7 @@ func AgainRow(m *desk.Model, s run.RunStep) desk.Row {
 				return fmt.Errorf("%s has no cavity %q", s.Of, text)
 			}
 			end := s.Of + ":" + name
-			m.Change(m.H.EditBuild(m.Run.Serial, func(b *model.Build) {
+			m.Change(edited(m, func(b *model.Build) {
 				for k := range b.Again {
 					if b.Again[k].End == end {
 						b.Again[k].Times++
@@ -563,22 +601,21 @@ func AgainRow(m *desk.Model, s run.RunStep) desk.Row {
 		}}}
 }
 
-// Explained is what the readings of a layer come to.
-func Explained(m *desk.Model, s run.RunStep, r *model.Reading) (run.Explained, bool) {
+// explained is what the readings of a layer come to.
+func explained(m *desk.Model, s run.RunStep, r *model.Reading) (run.Explained, bool) {
 	i, ok := m.Sheet.X.Branch[s.Of]
 	if !ok || r == nil {
 		return run.Explained{}, false
 	}
-	key := fmt.Sprint("explained ", s.Key, r.OverMM)
-	if m.Told.Of != m.Sheet || m.Told.Key != key {
-		m.Told.Of, m.Told.Key = m.Sheet, key
-		m.Told.E, m.Told.Ok = run.ExplainReading(m.Sheet, i, s.Layer, r.OverMM)
-	}
-	return m.Told.E, m.Told.Ok
+	told := state(m).read.Get(m.Sheet, 0, fmt.Sprint(s.Key, r.OverMM), func() reading {
+		e, ok := run.ExplainReading(m.Sheet, i, s.Layer, r.OverMM)
+		return reading{e, ok}
+	})
+	return told.Explained, told.ok
 }
 
-// ReadingSays explains readings before they are obeyed.
-func ReadingSays(m *desk.Model, e run.Explained) []string {
+// readingSays explains readings before they are obeyed.
+func readingSays(m *desk.Model, e run.Explained) []string {
 	mm := m.Sys.Name()
 	read := m.Sys.Fine(e.ReadMM)
 	if e.HighMM > e.ReadMM+0.005 {
@@ -627,8 +664,8 @@ func ReadingSays(m *desk.Model, e run.Explained) []string {
 	return []string{head, fmt.Sprintf("If so: %sover comes to %s %s%s. Nothing is moved.", next, m.Sys.Diameter(e.OverMM), mm, sheath)}
 }
 
-// CoverWhere is where a cover lies; "" of a part that is no cover.
-func CoverWhere(m *desk.Model, s run.RunStep) string {
+// coverWhere is where a cover lies; "" of a part that is no cover.
+func coverWhere(m *desk.Model, s run.RunStep) string {
 	i, ok := m.Sheet.X.Branch[s.Of]
 	if !ok {
 		return ""

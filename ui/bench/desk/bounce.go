@@ -9,24 +9,31 @@ import (
 // MostBounce is the longest time the same key may be ignored.
 const MostBounce = 300 * time.Millisecond
 
-// Bounced reports whether a key is the same as the last one, so soon after it that
-// it is taken for one press: a worn key, a glove. Arrows are left alone, as they are
-// held down; and so is what arrives in one burst, as a calliper sends it. It is off
-// until it is set, since a terminal does not tell when a key is let go: a calliper
-// that types slowly could lose one of two equal digits.
-func (m *Model) Bounced(k words.Key) bool {
-	if m.Bounce <= 0 || m.Cfg.Now == nil || k.Paste {
+// Bounce takes the same key twice, so soon after each other, for one press: a worn key, a
+// glove. Arrows are left alone, as they are held down; and so is what arrives in one burst, as
+// a calliper sends it. It is off until it is set, since a terminal does not tell when a key is
+// let go: a calliper that types slowly could lose one of two equal digits.
+type Bounce struct {
+	Within time.Duration // 0 is off
+
+	last string    // the key that was taken last
+	when time.Time // and when
+}
+
+// Again reports whether a key is that press once more; now is the clock, or nil.
+func (b *Bounce) Again(k words.Key, now func() time.Time) bool {
+	if b.Within <= 0 || now == nil || k.Paste {
 		return false
 	}
 	switch k.Name {
 	case "up", "down", "left", "right":
-		m.lastKey = ""
+		b.last = ""
 		return false
 	}
-	now := m.Cfg.Now()
-	same := k.Name == m.lastKey && now.Sub(m.lastTime) < m.Bounce
+	at := now()
+	same := k.Name == b.last && at.Sub(b.when) < b.Within
 	if !same { // a run of bounces is measured from the press that was taken
-		m.lastKey, m.lastTime = k.Name, now
+		b.last, b.when = k.Name, at
 	}
 	return same
 }

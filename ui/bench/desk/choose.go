@@ -20,7 +20,7 @@ type Choice struct {
 // there says whether what it is chosen for is still there: an undo may take it away.
 func ChooseScreen(what string, there func(m *Model) bool, list func(m *Model) []Choice, now func(m *Model) string,
 	take func(m *Model, value string), other *Field) Screen {
-	return Screen{Name: what, Safe: true, Pick: true, Page: func(m *Model, w int) Page {
+	return Screen{Kind: KindChoice, Title: what, Page: func(m *Model, w int) Page {
 		if !there(m) {
 			return Page{Empty: "what this was for is gone; Esc goes back"}
 		}

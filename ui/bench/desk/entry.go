@@ -7,15 +7,16 @@ import (
 	"contralay/ui/bench/words"
 )
 
-// entry is an open field: a draft beside the old value, taken with Enter.
-type entry struct {
+// Entry is an open field: a draft beside the old value, taken with Enter.
+type Entry struct {
 	Field
 	Draft string
 	fresh bool // nothing typed yet: the first key replaces the draft
 }
 
+// OpenField opens a field; first is what is typed already, or "".
 func (m *Model) OpenField(f Field, first string) {
-	e := &entry{Field: f, Draft: f.Value, fresh: true}
+	e := &Entry{Field: f, Draft: f.Value, fresh: true}
 	if first != "" {
 		e.Draft, e.fresh = first, false
 	}
@@ -23,9 +24,8 @@ func (m *Model) OpenField(f Field, first string) {
 	m.Tell("")
 }
 
-// EntryKey gives one key to the open field.
-func (m *Model) EntryKey(k words.Key) {
-	e := m.Entry
+// Key gives one key to the open field.
+func (e *Entry) Key(m *Model, k words.Key) {
 	switch k.Name {
 	case "esc":
 		m.Entry = nil

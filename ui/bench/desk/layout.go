@@ -48,7 +48,11 @@ func Arrange(w, h int, wide bool) Layout {
 	if !wide && w >= RoomyW && h >= RoomyH {
 		// The list is worth more than the section until it has what its columns need.
 		l.Pic = min(max(28, w-72, w*7/20), 72)
-		if most := (l.Work + map[bool]int{true: words.BigH}[l.Big]) * 2; l.Pic > most+6 {
+		tall := l.Work
+		if l.Big {
+			tall += words.BigH
+		}
+		if most := tall * 2; l.Pic > most+6 {
 			l.Pic = most + 6
 		}
 		l.List = w - l.Pic - 3
@@ -57,14 +61,4 @@ func Arrange(w, h int, wide bool) Layout {
 }
 
 // ListWidth is the width rows are made for.
-func (m *Model) ListWidth() int { return Arrange(m.W, m.Height, len(m.Stack) > 0 && m.WideTop()).List }
-
-// WideTop reports whether the screen in front takes the whole width.
-func (m *Model) WideTop() bool {
-	switch m.Top() {
-	case "branches", "menu", "help", "quit", "compare", "unsaved work", "file changed", "why", "figures", "worst first", "sizes", "feeds",
-		"feed", "split", "ends", "end", "splices", "splice", "lists", "threading", "run", "learned", "import", "told":
-		return true
-	}
-	return false
-}
+func (m *Model) ListWidth() int { return Arrange(m.W, m.Height, m.Here().Wide).List }

@@ -21,6 +21,7 @@ type Row struct {
 	Id      string                // component to mark in the section
 	Mark    string                // "!" stop, "?" warning
 	Enter   func(m *Model)
+	Does    string                 // what Enter does there, for the bar; "" opens
 	Step    func(m *Model, by int) // + and −
 	Field   *Field                 // what digits open
 	Drop    func(m *Model)         // "." and Delete: take out
@@ -45,4 +46,10 @@ type Field struct {
 	Value  string
 	Number bool
 	Set    func(m *Model, text string) error
+}
+
+// Of fills in a row's large figure.
+func (r Row) Of(figure, words string) Row {
+	r.Big, r.BigSays = figure, words
+	return r
 }

@@ -9,67 +9,77 @@ import (
 	"contralay/calc/formula/plan"
 	"contralay/calc/phase/bundle"
 	"contralay/calc/phase/planning"
-	calcsheet "contralay/calc/sheet"
 )
 
-// searching is a long search that runs beside the bench.
+// Search is a long search for lay-ups that runs beside the bench, if one does.
+type Search struct{ now *searching }
+
+// searching is one search.
 type searching struct {
-	Key   string
-	Share atomic.Int64 // of shareWhole
+	key   string       // of the plan it is for
+	share atomic.Int64 // done, of shareWhole
 	stop  atomic.Bool
 	start tea.Cmd // handed to the program once
 }
 
-const ShareWhole = 1_000_000
+const shareWhole = 1_000_000
 
-// Found brings what a long search came to; tick redraws its progress.
-type (
-	Found struct {
-		*searching
-		p calcsheet.Proposal
+// Tick redraws the progress of a search.
+type Tick struct{}
+
+// Busy reports whether a search runs.
+func (s *Search) Busy() bool { return s.now != nil }
+
+// Percent is how much of the search for a plan is done; false where none runs for it.
+func (s *Search) Percent(key string) (int, bool) {
+	if s.now == nil || s.now.key != key {
+		return 0, false
 	}
-	Tick struct{}
-)
+	return int(100 * s.now.share.Load() / shareWhole), true
+}
 
-func (m *Model) StartSearch() {
-	s := &searching{Key: bundle.PlanKey(m.Sheet, m.Branch)}
+// Start begins a search for the branch in hand; it runs once Run hands it over.
+func (s *Search) Start(m *Model) {
+	one := &searching{key: bundle.PlanKey(m.Sheet, m.Branch)}
 	sheet, branch := m.Sheet, m.Branch
-	s.start = func() tea.Msg {
+	one.start = func() tea.Msg {
 		p := planning.Search(sheet, branch, plan.LongEffort, func(share float64) bool {
-			s.Share.Store(int64(share * ShareWhole))
-			return !s.stop.Load()
+			one.share.Store(int64(share * shareWhole))
+			return !one.stop.Load()
 		})
-		return Found{s, p}
+		return Outcome{take: func(m *Model) { // better options, never worse ones
+			if m.Search.now == one {
+				m.Search.now = nil
+			}
+			planning.Adopt(m.Sheet, one.key, p)
+			m.Rebuild()
+			m.Tell("the search is done")
+		}}
 	}
-	m.Search = s
+	s.now = one
 	m.Tell("searching on; Enter on the row stops it")
 }
 
-func (m *Model) StopSearch() {
-	m.Search.stop.Store(true)
+// Stop ends the search at the best it has so far.
+func (s *Search) Stop(m *Model) {
+	s.now.stop.Store(true)
 	m.Tell("stopping: the best so far joins the options")
 }
 
-// RunSearch starts a search that was asked for, and the redrawing of its progress.
-func (m *Model) RunSearch() tea.Cmd {
-	if m.Search == nil || m.Search.start == nil {
+// Run hands over a search that was asked for, and the redrawing of its progress.
+func (s *Search) Run() tea.Cmd {
+	if s.now == nil || s.now.start == nil {
 		return nil
 	}
-	run := m.Search.start
-	m.Search.start = nil
-	return tea.Batch(run, NextTick())
+	run := s.now.start
+	s.now.start = nil
+	return tea.Batch(run, s.Redraw())
 }
 
-func NextTick() tea.Cmd {
-	return tea.Tick(200*time.Millisecond, func(time.Time) tea.Msg { return Tick{} })
-}
-
-// Join takes up what a search found: better options, never worse ones.
-func (m *Model) Join(f Found) {
-	if m.Search == f.searching {
-		m.Search = nil
+// Redraw asks for the next drawing of its progress.
+func (s *Search) Redraw() tea.Cmd {
+	if s.now == nil {
+		return nil
 	}
-	planning.Adopt(m.Sheet, f.Key, f.p)
-	m.Rebuild()
-	m.Tell("the search is done")
+	return tea.Tick(200*time.Millisecond, func(time.Time) tea.Msg { return Tick{} })
 }

@@ -5,35 +5,23 @@ import (
 	"math"
 	"strings"
 
-	"contralay/calc"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/bench/words"
 )
 
-// trials keeps the sheets of lay-ups that are looked at and not taken, so that
-// moving along them costs one build each.
-type trials struct {
-	of   *sheet.Sheet // the sheet they are tried against
-	at   int          // and the branch
-	seen map[string]*Model
-}
-
 // Try is the bench as it would be with another harness: to draw and to compare,
-// never to change. name tells trials against one sheet apart.
+// never to change. name tells trials against one sheet apart; each costs one build.
 func (m *Model) Try(name string, as func() *model.Harness) *Model {
-	if m.trials.of != m.Sheet || m.trials.at != m.Branch {
-		m.trials = trials{m.Sheet, m.Branch, map[string]*Model{}}
-	}
-	if t := m.trials.seen[name]; t != nil {
-		t.W, t.Height, t.Sys, t.Zoom, t.By = m.W, m.Height, m.Sys, m.Zoom, m.By
-		return t
-	}
-	t := *m
-	t.H = as()
-	t.Sheet = calc.Build(t.H, m.Cfg.Cat, m.Sheet)
-	m.trials.seen[name] = &t
-	return &t
+	t := m.trials.Get(m.Sheet, m.Branch, name, func() *Model {
+		t := *m
+		t.H = as()
+		t.Sheet = m.Built(t.H)
+		return &t
+	})
+	t.W, t.Height, t.Sys = m.W, m.Height, m.Sys
+	return t
 }
 
 // Tally is what two lay-ups of a branch are told apart by.
@@ -49,8 +37,9 @@ type Tally struct {
 	minBend         unit.Millimetre
 }
 
+// Tally counts up the branch in hand.
 func (m *Model) Tally() Tally {
-	_, b, ok := m.B()
+	_, b, ok := m.BranchHere()
 	if !ok {
 		return Tally{}
 	}
@@ -80,27 +69,27 @@ func (m *Model) Tally() Tally {
 
 // Differs says in words what changes from one lay-up to another: "0.4 mm thinner,
 // 2 g lighter, 3 fillers fewer".
-func (m *Model) Differs(from, to Tally) string {
+func (to Tally) Differs(from Tally, sys unit.System) string {
 	if !to.laid {
 		return "nothing laid"
 	}
 	var out []string
 	put := func(format string, a ...any) { out = append(out, fmt.Sprintf(format, a...)) }
-	if d := to.Over - from.Over; m.Sys.Diameter(to.Over) != m.Sys.Diameter(from.Over) {
-		put("%s %s %s", m.Sys.Diameter(max(d, -d)), m.Sys.Name(), map[bool]string{true: "thinner", false: "thicker"}[d < 0])
+	if d := to.Over - from.Over; sys.Diameter(to.Over) != sys.Diameter(from.Over) {
+		put("%s %s %s", sys.Diameter(max(d, -d)), sys.Name(), words.Either(d < 0, "thinner", "thicker"))
 	}
 	count := func(a, b int, one, many string) {
 		switch n := b - a; {
 		case n == 1 || n == -1:
-			put("1 %s %s", one, map[bool]string{true: "more", false: "fewer"}[n > 0])
+			put("1 %s %s", one, words.Either(n > 0, "more", "fewer"))
 		case n != 0:
-			put("%d %s %s", max(n, -n), many, map[bool]string{true: "more", false: "fewer"}[n > 0])
+			put("%d %s %s", max(n, -n), many, words.Either(n > 0, "more", "fewer"))
 		}
 	}
 	count(from.Spares, to.Spares, "spare", "spares")
 	count(from.Fillers, to.Fillers, "filler", "fillers")
 	if g := math.Round(float64(to.Gram)) - math.Round(float64(from.Gram)); from.GramKnown && to.GramKnown && g != 0 {
-		put("%s g %s", unit.Fixed(math.Abs(g), 0), map[bool]string{true: "lighter", false: "heavier"}[g < 0])
+		put("%s g %s", unit.Fixed(math.Abs(g), 0), words.Either(g < 0, "lighter", "heavier"))
 	}
 	count(from.lumpy, to.lumpy, "lumpy layer", "lumpy layers")
 	count(from.Buried, to.Buried, "early leaver buried", "early leavers buried")

@@ -21,15 +21,53 @@ import (
 	"contralay/ui/paper"
 )
 
+// vacancy is one use of a vacant place.
+type vacancy struct {
+	Layer int
+	Says  string
+	What  string
+	Make  func(m *desk.Model) (*model.Harness, string)
+	Why   []desk.Reason
+}
+
+// filling is what the step Fill keeps.
+type filling struct {
+	offers desk.Kept[[]vacancy]
+	units  map[string][]planning.UnitOffer // by plan key: what could be made up, worked out beside the step
+}
+
+// PlanUnits asks which loose wires could be made up into units.
+func PlanUnits(m *desk.Model) (desk.Work, bool) {
+	_, b, ok := m.BranchHere()
+	if !ok || b.Make != model.MakeLaid || len(b.Layers) == 0 {
+		return desk.Work{}, false
+	}
+	key := bundle.PlanKey(m.Sheet, m.Branch)
+	if _, known := desk.State[filling](m).units[key]; known {
+		return desk.Work{}, false
+	}
+	s, i := m.Sheet, m.Branch
+	return desk.Work{Key: "units\x00" + key, Do: func() func(m *desk.Model) {
+		units := planning.UnitOffers(s, i)
+		return func(m *desk.Model) {
+			f := desk.State[filling](m)
+			if f.units == nil {
+				f.units = map[string][]planning.UnitOffer{}
+			}
+			f.units[key] = units
+		}
+	}}, true
+}
+
 // FillPage lists, for each layer with room, what could fill it, best first: a
 // spare, a doubled ground or feed, the next size up, a filler in stock, or
 // nothing.
-func FillPage(m *desk.Model, w int) desk.Page {
-	mb, b, ok := m.B()
+func FillPage(m *desk.Model, _ int, _ string) desk.Page {
+	mb, b, ok := m.BranchHere()
 	if !ok || len(b.Layers) == 0 {
 		return desk.Page{Empty: "nothing laid yet"}
 	}
-	p := desk.Page{Why: desk.Figs(mb.ID, 0, "", "branch.room")}
+	p := desk.Page{Why: desk.FiguresOf(mb.ID, "branch.room")}
 	room := 0
 	for k := range b.Layers {
 		room += b.Layers[k].Room
@@ -39,12 +77,10 @@ func FillPage(m *desk.Model, w int) desk.Page {
 		n += b.Layers[k].Spares
 	}
 	p.Lines = []string{fmt.Sprintf("%d spares here, the shop wants %d; room for %d", n, m.Sheet.Limits.SparesWanted, room),
-		"free cavities: " + m.FreeText()}
-	if m.OffersFor != m.Sheet || m.OffersOf != m.Branch {
-		m.Offers, m.OffersFor, m.OffersOf = FindOffers(m), m.Sheet, m.Branch
-	}
+		"free cavities: " + desk.FreeText(m)}
+	offers := desk.State[filling](m).offers.Get(m.Sheet, m.Branch, "", func() []vacancy { return findOffers(m) })
 	last := -1
-	for _, o := range m.Offers {
+	for _, o := range offers {
 		if o.Layer != last {
 			last = o.Layer
 		}
@@ -53,23 +89,23 @@ func FillPage(m *desk.Model, w int) desk.Page {
 			Detail: fmt.Sprintf("%s: room for %d more; Enter or + does it", words.Capital(model.LayerName(o.Layer)),
 				b.Layers[o.Layer].Room),
 			Id:    firstID(&b.Layers[o.Layer]),
-			Why:   append(desk.Figs(mb.ID, o.Layer, "", "layer.room", "layer.takes"), o.Why...),
-			Enter: func(m *desk.Model) { Fill(m, o) }, Step: func(m *desk.Model, by int) {
+			Why:   append(desk.FiguresAt(mb.ID, o.Layer, "layer.room", "layer.takes"), o.Why...),
+			Enter: func(m *desk.Model) { fill(m, o) }, Step: func(m *desk.Model, by int) {
 				if by > 0 {
-					Fill(m, o)
+					fill(m, o)
 				} else {
 					m.Tell("Backspace takes it back")
 				}
 			},
 		})
 	}
-	p.Rows = append(p.Rows, UnitRows(m)...)
+	p.Rows = append(p.Rows, unitRows(m)...)
 	for k := range b.Layers {
 		if b.Layers[k].Fillers > 0 && k > 0 {
 			p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%-8s%-8s%d of %s %s; + - more or fewer", layerWord(k), "has",
 				b.Layers[k].Fillers, m.Sys.Fine(b.Layers[k].FillerMM), m.Sys.Name()),
-				Detail: "what only keeps the layer round", Why: desk.Figs(mb.ID, k, "", "layer.filler"),
-				Step: func(m *desk.Model, by int) { AddFiller(m, k, by, 0) }})
+				Detail: "what only keeps the layer round", Why: desk.FiguresAt(mb.ID, k, "layer.filler"),
+				Step: func(m *desk.Model, by int) { addFiller(m, k, by, 0) }})
 		}
 	}
 	p.Empty = "no vacant place: every layer is full"
@@ -79,15 +115,15 @@ func FillPage(m *desk.Model, w int) desk.Page {
 	return p
 }
 
-func Fill(m *desk.Model, o desk.Offer) {
+func fill(m *desk.Model, o vacancy) {
 	h, says := o.Make(m)
 	m.Change(h, says)
 }
 
-// FindOffers works out what could fill each layer that has room.
-func FindOffers(m *desk.Model) []desk.Offer {
-	mb, b, _ := m.B()
-	var out []desk.Offer
+// findOffers works out what could fill each layer that has room.
+func findOffers(m *desk.Model) []vacancy {
+	mb, b, _ := m.BranchHere()
+	var out []vacancy
 	if b.Make != model.MakeLaid {
 		return nil
 	}
@@ -96,34 +132,34 @@ func FindOffers(m *desk.Model) []desk.Offer {
 		if l.Room <= 0 {
 			continue
 		}
-		if o, ok := SpareOffer(m, k); ok {
+		if o, ok := spareOffer(m, k); ok {
 			out = append(out, o)
 		}
-		if o, ok := DoubleOffer(m, k); ok {
+		if o, ok := doubleOffer(m, k); ok {
 			out = append(out, o)
 		}
-		if o, ok := UpOffer(m, k); ok {
+		if o, ok := upOffer(m, k); ok {
 			out = append(out, o)
 		}
-		if o, ok := CentreOffer(m, k); ok {
+		if o, ok := centreOffer(m, k); ok {
 			out = append(out, o)
 		}
-		for _, d := range FillerSizes(m, l) {
-			out = append(out, desk.Offer{Layer: k, Says: FillerSays(m, d), What: "filler",
+		for _, d := range fillerSizes(m, l) {
+			out = append(out, vacancy{Layer: k, Says: fillerSays(m, d), What: "filler",
 				Make: func(m *desk.Model) (*model.Harness, string) {
-					h := m.Written()
+					h := written(m)
 					n := h.Branches[m.Branch].Layers[k].Fillers.V + 1
 					return h.EditBranch(m.Branch, func(b *model.Branch) {
 						b.Layers[k].Fillers, b.Layers[k].FillerMM = model.Some(n), model.Some(d)
 					}), fmt.Sprintf("%s has %d of filler", model.LayerName(k), n)
-				}, Why: append(desk.Figs(mb.ID, k, "", "layer.filler"), desk.Figs("", k, thinnest(l), "component.over")...)})
+				}, Why: append(desk.FiguresAt(mb.ID, k, "layer.filler"), desk.FiguresIn("", k, thinnest(l), "component.over")...)})
 		}
 	}
 	return out
 }
 
-// FillerSays is one more filler of a size: what it is and what heat it stands.
-func FillerSays(m *desk.Model, d unit.Millimetre) string {
+// fillerSays is one more filler of a size: what it is and what heat it stands.
+func fillerSays(m *desk.Model, d unit.Millimetre) string {
 	c, what, known := bundle.FillerC(m.Sheet, m.Branch, d)
 	heat := "its sheet says to what heat"
 	if known {
@@ -132,15 +168,15 @@ func FillerSays(m *desk.Model, d unit.Millimetre) string {
 	return fmt.Sprintf("%s %s %s, one more, %s", m.Sys.Fine(d), m.Sys.Name(), what, heat)
 }
 
-// CentreOffer is the best option on another centre that leaves fewer places
+// centreOffer is the best option on another centre that leaves fewer places
 // vacant and takes no more filler; it stands once, at the outermost layer with
 // room.
-func CentreOffer(m *desk.Model, k int) (desk.Offer, bool) {
-	mb, b, _ := m.B()
+func centreOffer(m *desk.Model, k int) (vacancy, bool) {
+	mb, b, _ := m.BranchHere()
 	room, fillers := 0, 0
 	for j := range b.Layers {
 		if j > k && b.Layers[j].Room > 0 {
-			return desk.Offer{}, false
+			return vacancy{}, false
 		}
 		room, fillers = room+b.Layers[j].Room, fillers+b.Layers[j].Fillers
 	}
@@ -156,18 +192,18 @@ func CentreOffer(m *desk.Model, k int) (desk.Offer, bool) {
 			continue
 		}
 		aloud := paper.Aloud(paper.Counts(o.Plan), m.Cfg.ASCII)
-		return desk.Offer{Layer: k, Says: fmt.Sprintf("another: %s, %d vacant, over %s", aloud, left, m.Sys.Diameter(o.Plan.Over)),
+		return vacancy{Layer: k, Says: fmt.Sprintf("another: %s, %d vacant, over %s", aloud, left, m.Sys.Diameter(o.Plan.Over)),
 			What: "centre",
 			Make: func(m *desk.Model) (*model.Harness, string) {
 				return planning.Laid(m.Sheet, m.H, m.Branch, o), "laid as " + aloud
-			}, Why: desk.Figs(mb.ID, n, "", "option.over")}, true
+			}, Why: desk.FiguresAt(mb.ID, n, "option.over")}, true
 	}
-	return desk.Offer{}, false
+	return vacancy{}, false
 }
 
-// FillerSizes is what may be laid as filler: what lies there already, else the
+// fillerSizes is what may be laid as filler: what lies there already, else the
 // stock sizes nearest to the layer's own, else white wire of its smallest size.
-func FillerSizes(m *desk.Model, l *sheet.Layer) []unit.Millimetre {
+func fillerSizes(m *desk.Model, l *sheet.Layer) []unit.Millimetre {
 	if l.Fillers > 0 {
 		return []unit.Millimetre{l.FillerMM}
 	}
@@ -208,9 +244,9 @@ func thinnest(l *sheet.Layer) string {
 	return ""
 }
 
-// Likes is what a spare may be cut from, best first: the layer's own thinnest
+// likes is what a spare may be cut from, best first: the layer's own thinnest
 // single wire, then the sizes of the branch that are no thicker, commonest first.
-func Likes(m *desk.Model, l *sheet.Layer) []int {
+func likes(m *desk.Model, l *sheet.Layer) []int {
 	least := smallest(l)
 	count, first := map[unit.Millimetre]int{}, map[unit.Millimetre]int{}
 	var sizes []unit.Millimetre
@@ -240,37 +276,37 @@ func own(d, least unit.Millimetre) int {
 	return 0
 }
 
-// SpareOffer is a spare between the two terminations with most free cavities
+// spareOffer is a spare between the two terminations with most free cavities
 // whose way runs through this branch.
-func SpareOffer(m *desk.Model, k int) (desk.Offer, bool) {
-	_, b, _ := m.B()
-	for _, i := range Likes(m, &b.Layers[k]) {
+func spareOffer(m *desk.Model, k int) (vacancy, bool) {
+	_, b, _ := m.BranchHere()
+	for _, i := range likes(m, &b.Layers[k]) {
 		places := bundle.SparePlaces(m.Sheet, m.Branch, i, 1)
 		if len(places) == 0 {
 			continue
 		}
 		p := places[0]
-		return desk.Offer{Layer: k, Says: fmt.Sprintf("%s, %s to %s", paper.Size(&m.H.Wires[i]), p.From, p.To), What: "spare",
+		return vacancy{Layer: k, Says: fmt.Sprintf("%s, %s to %s", paper.Size(&m.H.Wires[i]), p.From, p.To), What: "spare",
 			Make: func(m *desk.Model) (*model.Harness, string) {
-				h, w := planning.AddSpare(m.Sheet, m.Written(), m.Branch, k, p)
+				h, w := planning.AddSpare(m.Sheet, written(m), m.Branch, k, p)
 				return h, fmt.Sprintf("spare %s from %s to %s", w.ID, p.From, p.To)
 			}, Why: nil}, true
 	}
-	for _, i := range Likes(m, &b.Layers[k]) { // with a cavity at one end only
+	for _, i := range likes(m, &b.Layers[k]) { // with a cavity at one end only
 		if p, ok := offer.DeadEnd(m.Sheet, m.Branch, i); ok {
-			return desk.Offer{Layer: k, Says: fmt.Sprintf("%s, %s, dead-ended at %s", paper.Size(&m.H.Wires[i]), p.From, p.CappedAt),
+			return vacancy{Layer: k, Says: fmt.Sprintf("%s, %s, dead-ended at %s", paper.Size(&m.H.Wires[i]), p.From, p.CappedAt),
 				What: "spare", Make: func(m *desk.Model) (*model.Harness, string) {
-					h, w := planning.AddSpare(m.Sheet, m.Written(), m.Branch, k, p)
+					h, w := planning.AddSpare(m.Sheet, written(m), m.Branch, k, p)
 					return h, fmt.Sprintf("spare %s from %s, capped and folded back at %s", w.ID, p.From, p.CappedAt)
 				}, Why: nil}, true
 		}
 	}
-	return desk.Offer{}, false
+	return vacancy{}, false
 }
 
-// LayInto adds a wire along a path: into layer k of this branch, outermost elsewhere.
-func LayInto(m *desk.Model, w model.Wire, path []int, k int) *model.Harness {
-	h := m.Written()
+// layInto adds a wire along a path: into layer k of this branch, outermost elsewhere.
+func layInto(m *desk.Model, w model.Wire, path []int, k int) *model.Harness {
+	h := written(m)
 	var others []int
 	for _, b := range path {
 		if b != m.Branch {
@@ -280,10 +316,10 @@ func LayInto(m *desk.Model, w model.Wire, path []int, k int) *model.Harness {
 	return h.AddWire(w, others).EditBranch(m.Branch, func(b *model.Branch) { b.Layers[k].Of = append(b.Layers[k].Of, w.ID) })
 }
 
-// DoubleOffer doubles the ground or feed of this layer's size that carries most,
+// doubleOffer doubles the ground or feed of this layer's size that carries most,
 // where both its connectors have a free cavity.
-func DoubleOffer(m *desk.Model, k int) (desk.Offer, bool) {
-	_, b, _ := m.B()
+func doubleOffer(m *desk.Model, k int) (vacancy, bool) {
+	_, b, _ := m.BranchHere()
 	least := smallest(&b.Layers[k])
 	best, a, z := -1, "", ""
 	for _, i := range m.WiresHere() {
@@ -295,39 +331,39 @@ func DoubleOffer(m *desk.Model, k int) (desk.Offer, bool) {
 		if _, in := m.Sheet.X.UnitOf[w.ID]; in {
 			continue
 		}
-		fa, okA := FreeBeside(m, w.From.V, *w)
-		fz, okZ := FreeBeside(m, w.To.V, *w)
+		fa, okA := freeBeside(m, w.From.V, *w)
+		fz, okZ := freeBeside(m, w.To.V, *w)
 		if okA && okZ && (best < 0 || w.Amps.V > m.H.Wires[best].Amps.V) {
 			best, a, z = i, fa, fz
 		}
 	}
 	if best < 0 {
-		return desk.Offer{}, false
+		return vacancy{}, false
 	}
 	src := m.H.Wires[best]
 	path := m.Sheet.Wires[best].Path
-	return desk.Offer{Layer: k, Says: fmt.Sprintf("%s %s again, %s to %s", src.Role.V, src.ID, a, z), What: "double",
+	return vacancy{Layer: k, Says: fmt.Sprintf("%s %s again, %s to %s", src.Role.V, src.ID, a, z), What: "double",
 		Make: func(m *desk.Model) (*model.Harness, string) {
 			w := src
 			w.ID, w.From, w.To = m.H.NextID(src.ID), model.Some(a), model.Some(z)
 			w.Signal = model.Some(src.Signal.V + ", doubled")
 			w.Amps = model.Some(src.Amps.V / 2)
-			h := LayInto(m, w, path, k)
+			h := layInto(m, w, path, k)
 			return h.EditWire(m.Sheet.X.Wire[src.ID], func(o *model.Wire) { o.Amps = model.Some(src.Amps.V / 2) }),
 				fmt.Sprintf("%s doubled by %s: half the current each", src.ID, w.ID)
 		}, Why: nil}, true
 }
 
-// FreeBeside is a free cavity of the same connector whose contact takes the wire,
+// freeBeside is a free cavity of the same connector whose contact takes the wire,
 // or the same splice.
-func FreeBeside(m *desk.Model, text string, w model.Wire) (string, bool) {
-	return m.FreeBeyond(text, w, nil)
+func freeBeside(m *desk.Model, text string, w model.Wire) (string, bool) {
+	return desk.FreeBeyond(m.Sheet, text, w, nil)
 }
 
-// UpOffer takes one wire of the layer a size up, where the layer still closes
+// upOffer takes one wire of the layer a size up, where the layer still closes
 // with it: the one that carries most.
-func UpOffer(m *desk.Model, k int) (desk.Offer, bool) {
-	_, b, _ := m.B()
+func upOffer(m *desk.Model, k int) (vacancy, bool) {
+	_, b, _ := m.BranchHere()
 	best := -1
 	for _, c := range b.Layers[k].Members {
 		i, ok := m.Sheet.X.Wire[c.ID]
@@ -336,28 +372,28 @@ func UpOffer(m *desk.Model, k int) (desk.Offer, bool) {
 		}
 	}
 	if best < 0 {
-		return desk.Offer{}, false
+		return vacancy{}, false
 	}
 	w := m.H.Wires[best]
 	sizes := m.Sheet.Cat.Sizes(w.Spec)
 	at := slices.Index(sizes, w.Size)
-	if at < 0 || at+1 >= len(sizes) || !EndsTake(m, w, sizes[at+1]) {
-		return desk.Offer{}, false
+	if at < 0 || at+1 >= len(sizes) || !endsTake(m, w, sizes[at+1]) {
+		return vacancy{}, false
 	}
 	size := sizes[at+1]
-	trial := calc.Build(m.Written().EditWire(best, func(w *model.Wire) { w.Size = size }), m.Cfg.Cat, m.Sheet)
+	trial := calc.Build(written(m).EditWire(best, func(w *model.Wire) { w.Size = size }), m.Cfg.Cat, m.Sheet)
 	if ls := trial.Branches[m.Branch].Layers; k >= len(ls) || ls[k].Lift > m.Sheet.Limits.LiftMax {
-		return desk.Offer{}, false
+		return vacancy{}, false
 	}
-	return desk.Offer{Layer: k, Says: fmt.Sprintf("wire %s from %s to %s", w.ID, w.Size, size), What: "size up",
+	return vacancy{Layer: k, Says: fmt.Sprintf("wire %s from %s to %s", w.ID, w.Size, size), What: "size up",
 		Make: func(m *desk.Model) (*model.Harness, string) {
-			return m.Written().EditWire(m.Sheet.X.Wire[w.ID], func(w *model.Wire) { w.Size = size }),
+			return written(m).EditWire(m.Sheet.X.Wire[w.ID], func(w *model.Wire) { w.Size = size }),
 				fmt.Sprintf("wire %s is now %s", w.ID, size)
 		}, Why: nil}, true
 }
 
-// EndsTake reports whether the cavities at both ends of a wire take another size.
-func EndsTake(m *desk.Model, w model.Wire, size string) bool {
+// endsTake reports whether the cavities at both ends of a wire take another size.
+func endsTake(m *desk.Model, w model.Wire, size string) bool {
 	for _, text := range []string{w.From.V, w.To.V} {
 		e, ok := m.Sheet.X.End(text)
 		if t, known := m.Sheet.X.Termination[e.Termination]; ok && known && !ends.Takes(m.Sheet, t, e.Cavity, w.Spec, size) {
@@ -367,12 +403,12 @@ func EndsTake(m *desk.Model, w model.Wire, size string) bool {
 	return true
 }
 
-// UnitRows is loose wires that would lie rounder made up into a unit.
-func UnitRows(m *desk.Model) []desk.Row {
+// unitRows is loose wires that would lie rounder made up into a unit.
+func unitRows(m *desk.Model) []desk.Row {
 	var out []desk.Row
-	_, b, _ := m.B()
+	_, b, _ := m.BranchHere()
 	st := b.Standing
-	for _, o := range m.Units[bundle.PlanKey(m.Sheet, m.Branch)] {
+	for _, o := range desk.State[filling](m).units[bundle.PlanKey(m.Sheet, m.Branch)] {
 		aloud := paper.Aloud(o.Counts, m.Cfg.ASCII)
 		out = append(out, desk.Row{
 			Key: "unit " + strings.Join(o.Wires, " "),

@@ -12,19 +12,23 @@ import (
 	"contralay/ui/paper"
 )
 
-// layerScreen is one layer: each member, and what can be set on the layer.
-func layerScreen(k int) desk.Screen {
-	return desk.Screen{Name: "layer", Page: func(m *desk.Model, w int) desk.Page { return LayerPage(m, k) }}
+// LayerKind is the screen of one layer.
+const LayerKind desk.Kind = "layer"
+
+// openLayer opens layer k. All layers of a branch share a cursor, so the screen is about none.
+func openLayer(m *desk.Model, k int) {
+	m.Open(desk.Screen{Kind: LayerKind, Page: func(m *desk.Model, _ int) desk.Page { return layerPage(m, k) }})
 }
 
-func LayerPage(m *desk.Model, k int) desk.Page {
-	mb, b, ok := m.B()
+// layerPage is one layer: each member, and what can be set on the layer.
+func layerPage(m *desk.Model, k int) desk.Page {
+	mb, b, ok := m.BranchHere()
 	if !ok || k >= len(b.Layers) {
 		return desk.Page{Empty: "that layer is gone; Esc goes back"}
 	}
 	l := &b.Layers[k]
-	p := desk.Page{Lines: []string{LayerDetail(m, k, l), "+ further out, - further in, Enter pins, . takes it out of the lay-up"}}
-	p.Why = desk.Figs(mb.ID, k, "", layerFigures...)
+	p := desk.Page{Lines: []string{layerDetail(m, k, l), "+ further out, - further in, Enter pins, . takes it out of the lay-up"}}
+	p.Why = desk.FiguresAt(mb.ID, k, layerFigures...)
 	for j, c := range l.Members {
 		if c.Kind == sheet.OfFiller {
 			continue
@@ -37,54 +41,54 @@ func LayerPage(m *desk.Model, k int) desk.Page {
 			name = m.H.Units[i].Name.V
 		}
 		pin := ""
-		if Pinned(m, k, id) {
+		if pinned(m, k, id) {
 			pin = "  (pinned)"
 		}
 		text := fmt.Sprintf("%2d  %-5s %s%s", j+1, id, name, pin)
 		p.Rows = append(p.Rows, desk.Row{Text: text, Id: id, Key: id,
 			Detail: fmt.Sprintf("%s, over %s %s; Enter %s", id, m.Sys.Fine(c.D), m.Sys.Name(),
-				map[bool]string{false: "pins it to this layer", true: "lets it move again"}[pin != ""]),
-			Why:   desk.Figs(mb.ID, k, id, "component.over", "component.loss", "component.run"),
-			Enter: func(m *desk.Model) { Pin(m, k, id) },
+				words.Either(pin != "", "lets it move again", "pins it to this layer")),
+			Why:   desk.FiguresIn(mb.ID, k, id, "component.over", "component.loss", "component.run"),
+			Enter: func(m *desk.Model) { pinTo(m, k, id) },
 			Step: func(m *desk.Model, by int) {
 				if k+by < 0 {
 					m.Tell("the centre is innermost")
 					return
 				}
-				if m.Move(id, k+by) { // the screen goes with it, so that - takes back what + did
+				if move(m, id, k+by) { // the screen goes with it, so that - takes back what + did
 					m.Back()
-					m.Open(layerScreen(LayerOf(m, id)))
-					m.On[m.CursorKey()] = id
+					openLayer(m, layerOf(m, id))
+					m.PutOn(id)
 				}
 			},
-			Drop: func(m *desk.Model) { m.Move(id, -1) }})
+			Drop: func(m *desk.Model) { move(m, id, -1) }})
 	}
-	locked := Locked(m, k)
-	p.Rows = append(p.Rows, desk.Row{Key: "locked", Text: "locked       " + map[bool]string{true: "yes", false: "no"}[locked],
-		Detail: "cut, tied or meant so: no option and no move changes it", Step: func(m *desk.Model, _ int) { Lock(m, k, !locked) }})
+	locked := isLocked(m, k)
+	p.Rows = append(p.Rows, desk.Row{Key: "locked", Text: "locked       " + words.Either(locked, "yes", "no"),
+		Detail: "cut, tied or meant so: no option and no move changes it", Step: func(m *desk.Model, _ int) { lock(m, k, !locked) }})
 	if k > 0 {
 		p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("fillers      %d", l.Fillers),
 			Detail: "white wire off the layer's own reel, or a stock size in the Fill step",
-			Why:    desk.Figs(mb.ID, k, "", "layer.filler"),
-			Step:   func(m *desk.Model, by int) { AddFiller(m, k, by, 0) }})
+			Why:    desk.FiguresAt(mb.ID, k, "layer.filler"),
+			Step:   func(m *desk.Model, by int) { addFiller(m, k, by, 0) }})
 	}
 	if l.LayMM > 0 {
 		p.Rows = append(p.Rows, desk.Row{Big: m.Sys.Length(l.LayMM), BigSays: m.Sys.Name() + "  one turn of " + model.LayerName(k),
 			Text: fmt.Sprintf("turn length  %s %s", m.Sys.Length(l.LayMM), m.Sys.Name()), Detail: "+ - 5 mm; 0 follows the lay ratio",
-			Step:  LayerStep(m, k, "turn length", 5, 2000, l.LayMM, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) }),
-			Why:   desk.Figs(mb.ID, k, "", "layer.lay", "layer.turns"),
-			Field: LayerField(m, k, "turn length", 0, 2000, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) })})
+			Step:  layerStep(m, k, "turn length", 5, 2000, l.LayMM, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) }),
+			Why:   desk.FiguresAt(mb.ID, k, "layer.lay", "layer.turns"),
+			Field: layerField(m, k, "turn length", 0, 2000, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) })})
 	}
-	p.Rows = append(p.Rows, desk.Row{Text: "binder       " + m.Sys.Fine(Bind(m, k)) + " " + m.Sys.Name(),
+	p.Rows = append(p.Rows, desk.Row{Text: "binder       " + m.Sys.Fine(bind(m, k)) + " " + m.Sys.Name(),
 		Detail: "what tape or thread adds to the diameter; + - 0.05 mm",
-		Step:   LayerStep(m, k, "binder", 0.05, 5, Bind(m, k), func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) }),
-		Field:  LayerField(m, k, "binder", 0, 5, func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) })})
+		Step:   layerStep(m, k, "binder", 0.05, 5, bind(m, k), func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) }),
+		Field:  layerField(m, k, "binder", 0, 5, func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) })})
 	return p
 }
 
-// LayerOf is the layer a component lies in now.
-func LayerOf(m *desk.Model, id string) int {
-	_, b, _ := m.B()
+// layerOf is the layer a component lies in now.
+func layerOf(m *desk.Model, id string) int {
+	_, b, _ := m.BranchHere()
 	for k := range b.Layers {
 		if slices.ContainsFunc(b.Layers[k].Members, func(c sheet.Member) bool { return c.ID == id }) {
 			return k
@@ -93,42 +97,42 @@ func LayerOf(m *desk.Model, id string) int {
 	return 0
 }
 
-func Locked(m *desk.Model, k int) bool {
+func isLocked(m *desk.Model, k int) bool {
 	ls := m.H.Branches[m.Branch].Layers
 	return k < len(ls) && ls[k].Locked.V
 }
 
-func Lock(m *desk.Model, k int, on bool) {
-	m.Change(m.Written().EditBranch(m.Branch, func(b *model.Branch) { b.Layers[k].Locked = model.Some(on) }),
-		model.LayerName(k)+map[bool]string{true: " is locked", false: " is open again"}[on])
+func lock(m *desk.Model, k int, on bool) {
+	m.Change(written(m).EditBranch(m.Branch, func(b *model.Branch) { b.Layers[k].Locked = model.Some(on) }),
+		model.LayerName(k)+words.Either(on, " is locked", " is open again"))
 }
 
-func Pinned(m *desk.Model, k int, id string) bool {
+func pinned(m *desk.Model, k int, id string) bool {
 	ls := m.H.Branches[m.Branch].Layers
 	return k < len(ls) && slices.Contains(ls[k].Pinned, id)
 }
 
-// Pin keeps a component in its layer, or lets it go.
-func Pin(m *desk.Model, k int, id string) {
-	off := Pinned(m, k, id)
-	m.Change(m.Written().EditBranch(m.Branch, func(b *model.Branch) {
+// pinTo keeps a component in its layer, or lets it go.
+func pinTo(m *desk.Model, k int, id string) {
+	off := pinned(m, k, id)
+	m.Change(written(m).EditBranch(m.Branch, func(b *model.Branch) {
 		l := &b.Layers[k]
 		if off {
 			l.Pinned = slices.DeleteFunc(l.Pinned, func(o string) bool { return o == id })
 		} else {
 			l.Pinned = append(l.Pinned, id)
 		}
-	}), id+map[bool]string{true: " may move again", false: " is pinned to " + model.LayerName(k)}[off])
+	}), id+words.Either(off, " may move again", " is pinned to "+model.LayerName(k)))
 }
 
-func Bind(m *desk.Model, k int) unit.Millimetre {
+func bind(m *desk.Model, k int) unit.Millimetre {
 	if ls := m.H.Branches[m.Branch].Layers; k < len(ls) {
 		return ls[k].BindMM.V
 	}
 	return 0
 }
 
-func LayerField(m *desk.Model, k int, label string, least, most unit.Millimetre, set func(l *model.Layer, v unit.Millimetre)) *desk.Field {
+func layerField(m *desk.Model, k int, label string, least, most unit.Millimetre, set func(l *model.Layer, v unit.Millimetre)) *desk.Field {
 	return &desk.Field{Label: label + " of " + model.LayerName(k), Unit: m.Sys.Name(), Number: true,
 		Set: func(m *desk.Model, text string) error {
 			v, err := m.Sys.Parse(text)
@@ -138,13 +142,13 @@ func LayerField(m *desk.Model, k int, label string, least, most unit.Millimetre,
 			if v < least || v > most {
 				return fmt.Errorf("%s is out of range: %s to %s %s", text, m.Sys.Length(least), m.Sys.Length(most), m.Sys.Name())
 			}
-			m.Change(m.Written().EditBranch(m.Branch, func(b *model.Branch) { set(&b.Layers[k], v) }), label+" set")
+			m.Change(written(m).EditBranch(m.Branch, func(b *model.Branch) { set(&b.Layers[k], v) }), label+" set")
 			return nil
 		}}
 }
 
-// LayerStep changes a value of a layer by + -, in steps.
-func LayerStep(m *desk.Model, k int, label string, step, most, now unit.Millimetre,
+// layerStep changes a value of a layer by + -, in steps.
+func layerStep(m *desk.Model, k int, label string, step, most, now unit.Millimetre,
 	set func(l *model.Layer, v unit.Millimetre)) func(m *desk.Model, by int) {
 	return func(m *desk.Model, by int) {
 		v := unit.Millimetre(unit.RoundHalfUp(float64(now), float64(step))) + step*unit.Millimetre(by)
@@ -153,14 +157,14 @@ func LayerStep(m *desk.Model, k int, label string, step, most, now unit.Millimet
 			return
 		}
 		v = unit.Millimetre(unit.RoundHalfUp(float64(v), 0.001))
-		m.Change(m.Written().EditBranch(m.Branch, func(b *model.Branch) { set(&b.Layers[k], v) }), label+" "+m.Sys.Fine(v)+" "+m.Sys.Name())
+		m.Change(written(m).EditBranch(m.Branch, func(b *model.Branch) { set(&b.Layers[k], v) }), label+" "+m.Sys.Fine(v)+" "+m.Sys.Name())
 	}
 }
 
-// AddFiller puts fillers into a layer or takes them out; size 0 is the layer's
+// addFiller puts fillers into a layer or takes them out; size 0 is the layer's
 // smallest, or what its fillers are already.
-func AddFiller(m *desk.Model, k, by int, size unit.Millimetre) {
-	h := m.Written()
+func addFiller(m *desk.Model, k, by int, size unit.Millimetre) {
+	h := written(m)
 	l := h.Branches[m.Branch].Layers[k]
 	n := l.Fillers.V + by
 	if n < 0 {

@@ -14,9 +14,15 @@ import (
 	"contralay/ui/draw"
 )
 
+// The steps of the lay-up.
+const (
+	Step     desk.Kind = "layers"
+	FillStep desk.Kind = "fill"
+)
+
 // LayersPage is the lay-up: centre and layers, then the options.
-func LayersPage(m *desk.Model, w int) desk.Page {
-	mb, b, ok := m.B()
+func LayersPage(m *desk.Model, w int, _ string) desk.Page {
+	mb, b, ok := m.BranchHere()
 	if !ok {
 		return desk.Page{Empty: "no branch yet"}
 	}
@@ -32,42 +38,42 @@ func LayersPage(m *desk.Model, w int) desk.Page {
 	if b.Proposed {
 		says = "proposed"
 	}
-	p.Lines = []string{fmt.Sprintf("%s, %s, %s", m.Aloud(b.Layers), b.Make, says)}
+	p.Lines = []string{fmt.Sprintf("%s, %s, %s", aloud(m, b.Layers), b.Make, says)}
 	wide, leave := max(8, w-30), 0
 	if w >= 64 {
 		leave = (wide - 4) / 2
 		wide -= leave
 	}
-	p.Cols = fmt.Sprintf("%-8s%-*s%-*s%-11s%8s", "layer", wide, "holds", leave, map[bool]string{true: "leaves at " + mb.To}[leave > 0],
+	p.Cols = fmt.Sprintf("%-8s%-*s%-*s%-11s%8s", "layer", wide, "holds", leave, words.Either(leave > 0, "leaves at "+mb.To, ""),
 		"takes", "over "+m.Sys.Name())
 	for k := range b.Layers {
 		l := &b.Layers[k]
 		r := desk.Row{
-			Text: fmt.Sprintf("%-8s%s%s%-11s%8s", layerWord(k), draw.Fit(Holds(m, l), wide-1, m.Cfg.ASCII)+" ",
-				draw.Fit(LeavesText(m, l), max(0, leave-2), m.Cfg.ASCII)+map[bool]string{true: "  "}[leave > 0], takesText(k, l),
+			Text: fmt.Sprintf("%-8s%s%s%-11s%8s", layerWord(k), draw.Fit(holds(m, l), wide-1, m.Cfg.ASCII)+" ",
+				draw.Fit(leavesText(m, l), max(0, leave-2), m.Cfg.ASCII)+words.Either(leave > 0, "  ", ""), takesText(k, l),
 				m.Sys.Diameter(l.OverMM)),
-			Key: "layer " + layerWord(k), Detail: LayerDetail(m, k, l), Id: firstID(l), Mark: layerMark(m, k, l),
-			Enter: func(m *desk.Model) { m.Open(layerScreen(k)) },
-			Step:  func(m *desk.Model, by int) { m.Shift(k, by) },
-			Why:   desk.Figs(mb.ID, k, "", layerFigures...),
+			Key: "layer " + layerWord(k), Detail: layerDetail(m, k, l), Id: firstID(l), Mark: layerMark(m, k, l),
+			Enter: func(m *desk.Model) { openLayer(m, k) },
+			Step:  func(m *desk.Model, by int) { shift(m, k, by) },
+			Why:   desk.FiguresAt(mb.ID, k, layerFigures...),
 		}
-		p.Rows = append(p.Rows, m.DiameterOf(r, l.OverMM, "over of "+model.LayerName(k)))
+		p.Rows = append(p.Rows, r.Of(m.Sys.Diameter(l.OverMM), m.Sys.Name()+"  over of "+model.LayerName(k)))
 	}
-	if miss := Missing(m); len(miss) > 0 {
+	if miss := missing(m); len(miss) > 0 {
 		p.Rows = append(p.Rows, desk.Row{Text: "not laid " + strings.Join(miss, " "), Mark: "!", Id: miss[0],
-			Detail: "+ lays the first of them outermost", Step: func(m *desk.Model, _ int) { m.Move(miss[0], len(m.EditLayers())-1) }})
+			Detail: "+ lays the first of them outermost", Step: func(m *desk.Model, _ int) { move(m, miss[0], len(editLayers(m))-1) }})
 	}
 	if b.Proposed { // what is to be decided first
 		p.Start = len(p.Rows)
 	}
-	p.Rows = append(p.Rows, OptionRows(m)...)
-	p.Rows = append(p.Rows, m.Once("layers", func() []desk.Row { return LaidLikeRows(m) })...)
-	p.Rows = append(p.Rows, AsideRows(m)...)
-	p.Rows = append(p.Rows, WishRows(m)...)
+	p.Rows = append(p.Rows, optionRows(m)...)
+	p.Rows = append(p.Rows, m.Once("layers", func() []desk.Row { return laidLikeRows(m) })...)
+	p.Rows = append(p.Rows, asideRows(m)...)
+	p.Rows = append(p.Rows, wishRows(m)...)
 	p.Rows = append(p.Rows,
-		desk.Row{Text: "outer layer laid   " + string(m.Outer(mb)),
+		desk.Row{Text: "outer layer laid   " + string(desk.OuterHand(m.Sheet, mb)),
 			Detail: "LH: going away from you over the top the wire passes to the left",
-			Step:   func(m *desk.Model, _ int) { m.FlipOuter() }},
+			Step:   func(m *desk.Model, _ int) { flipOuter(m) }},
 		desk.Row{Text: "lay length         " + words.Trim(float64(m.Sheet.Limits.LayRatio)) + " x over",
 			Detail: "of each layer, shop rule for the whole harness; 8 to 16 is usual",
 			Field: &desk.Field{Label: "lay length, times over", Value: words.Trim(float64(m.Sheet.Limits.LayRatio)), Number: true,
@@ -89,7 +95,7 @@ func LayersPage(m *desk.Model, w int) desk.Page {
 				m.Change(&n, "lay length "+words.Trim(float64(v))+" x over")
 			}},
 		desk.Row{Text: "make               " + string(b.Make), Detail: "laid, twisted or straight",
-			Step: func(m *desk.Model, by int) { m.StepMake(by) }})
+			Step: func(m *desk.Model, by int) { stepMake(m, by) }})
 	return p
 }
 
@@ -111,8 +117,8 @@ func firstID(l *sheet.Layer) string {
 	return l.Members[0].ID
 }
 
-// Holds is what a layer has, by size: "C1 + 9 x 22 + 1 x 20".
-func Holds(m *desk.Model, l *sheet.Layer) string {
+// holds is what a layer has, by size: "C1 + 9 x 22 + 1 x 20".
+func holds(m *desk.Model, l *sheet.Layer) string {
 	count := map[string]int{}
 	var order []string
 	for _, c := range l.Members {
@@ -137,9 +143,9 @@ func Holds(m *desk.Model, l *sheet.Layer) string {
 	return strings.Join(parts, " + ")
 }
 
-// LeavesText is where the members of a layer go on from the branch's to end, by
+// leavesText is where the members of a layer go on from the branch's to end, by
 // the next branch or the end itself: "R1 6, L2 1".
-func LeavesText(m *desk.Model, l *sheet.Layer) string {
+func leavesText(m *desk.Model, l *sheet.Layer) string {
 	count := map[string]int{}
 	var order []string
 	for _, c := range l.Members {
@@ -182,7 +188,7 @@ func layerMark(m *desk.Model, k int, l *sheet.Layer) string {
 	return ""
 }
 
-func LayerDetail(m *desk.Model, k int, l *sheet.Layer) string {
+func layerDetail(m *desk.Model, k int, l *sheet.Layer) string {
 	closes := "easy"
 	switch {
 	case k == 0:
@@ -208,7 +214,7 @@ func LayerDetail(m *desk.Model, k int, l *sheet.Layer) string {
 	return text
 }
 
-func Missing(m *desk.Model) []string {
+func missing(m *desk.Model) []string {
 	b := &m.H.Branches[m.Branch]
 	if len(b.Layers) == 0 {
 		return nil

@@ -19,10 +19,10 @@ import (
 // mostOptions is how many lay-ups are listed.
 const mostOptions = 8
 
-// OptionRows is the table of lay-ups worth having. Moving along it draws each;
+// optionRows is the table of lay-ups worth having. Moving along it draws each;
 // Enter takes it.
-func OptionRows(m *desk.Model) []desk.Row {
-	mb, b, _ := m.B()
+func optionRows(m *desk.Model) []desk.Row {
+	mb, b, _ := m.BranchHere()
 	if b.Make != model.MakeLaid {
 		return nil
 	}
@@ -39,7 +39,7 @@ func OptionRows(m *desk.Model) []desk.Row {
 		}
 		proven = proven && o.Plan.Proven
 		in := " "
-		if m.Uses(o) {
+		if usesOption(m, o) {
 			in = "="
 		}
 		aloud := paper.Aloud(paper.Counts(o.Plan), m.Cfg.ASCII)
@@ -53,32 +53,33 @@ func OptionRows(m *desk.Model) []desk.Row {
 			},
 			More: func() string {
 				if in == "=" {
-					return fmt.Sprintf("option %c: %s, as it is laid; %s", 'A'+k, aloud, BrokenText(m, o))
+					return fmt.Sprintf("option %c: %s, as it is laid; %s", 'A'+k, aloud, brokenText(m, o))
 				}
 				t := m.Try(name, func() *model.Harness { return planning.Laid(m.Sheet, m.H, m.Branch, o) })
-				return fmt.Sprintf("option %c, %s, Enter takes it: %s", 'A'+k, BrokenText(m, o), m.Differs(m.Tally(), t.Tally()))
+				return fmt.Sprintf("option %c, %s, Enter takes it: %s", 'A'+k, brokenText(m, o), t.Tally().Differs(m.Tally(), m.Sys))
 			},
-			Why:   desk.Figs(mb.ID, k, "", "option.over"),
-			Enter: func(m *desk.Model) { m.Take(o) },
+			Why:   desk.FiguresAt(mb.ID, k, "option.over"),
+			Enter: func(m *desk.Model) { takeOption(m, o) },
 		})
 	}
+	done, searching := m.Search.Percent(key)
 	switch {
 	case len(out) == 0:
 		out = append(out, desk.Row{Key: "options", Text: "no other lay-up keeps what is held",
 			Detail: "a locked layer or something pinned rules the others out"})
-	case m.Search != nil && m.Search.Key == key:
+	case searching:
 		out = append(out, desk.Row{Key: "search",
-			Text:   fmt.Sprintf("  searching on, %d %% done", int(100*m.Search.Share.Load()/desk.ShareWhole)),
-			Detail: "Enter stops it and keeps the best so far; every key works meanwhile", Enter: func(m *desk.Model) { m.StopSearch() }})
+			Text:   fmt.Sprintf("  searching on, %d %% done", done),
+			Detail: "Enter stops it and keeps the best so far; every key works meanwhile", Enter: func(m *desk.Model) { m.Search.Stop(m) }})
 	case !proven:
 		out = append(out, desk.Row{Key: "search", Text: "  not every lay-up was tried",
-			Detail: "Enter searches on, beside your work; it can be stopped", Enter: func(m *desk.Model) { m.StartSearch() }})
+			Detail: "Enter searches on, beside your work; it can be stopped", Enter: func(m *desk.Model) { m.Search.Start(m) }})
 	}
 	return out
 }
 
-// BrokenText is how many layers part at the breakouts of the branch in hand.
-func BrokenText(m *desk.Model, o sheet.Option) string {
+// brokenText is how many layers part at the breakouts of the branch in hand.
+func brokenText(m *desk.Model, o sheet.Option) string {
 	n := offer.Broken(m.Sheet, m.Branch, o.Layers)
 	if n == 0 {
 		return "no layer parts at a breakout"
@@ -104,16 +105,16 @@ func optionExtras(o sheet.Option) string {
 	return strings.Join(t, ", ")
 }
 
-// WishRows is what the options should keep to, with what each costs; a wish that
+// wishRows is what the options should keep to, with what each costs; a wish that
 // could change nothing here is not shown.
-func WishRows(m *desk.Model) []desk.Row {
-	mb, b, _ := m.B()
+func wishRows(m *desk.Model) []desk.Row {
+	mb, b, _ := m.BranchHere()
 	if b.Make != model.MakeLaid {
 		return nil
 	}
 	prop := m.Sheet.Proposals[bundle.PlanKey(m.Sheet, m.Branch)]
 	wish := func(name, why string, on bool, cost unit.Millimetre, known bool, set func(b *model.Branch, v bool)) desk.Row {
-		says := map[bool]string{true: "wished", false: "not wished"}[on]
+		says := words.Either(on, "wished", "not wished")
 		if on && known {
 			switch c := m.Sys.Fine(max(cost, -cost)); {
 			case cost < 0 || c == m.Sys.Fine(0):
@@ -122,12 +123,12 @@ func WishRows(m *desk.Model) []desk.Row {
 				says += fmt.Sprintf(", costs %s %s", c, m.Sys.Name())
 			}
 		}
-		what := map[bool]string{true: "wish.leavers", false: "wish.units"}[strings.HasPrefix(name, "leavers")]
-		return desk.Row{Key: "wish " + name, Why: desk.Figs(mb.ID, 0, "", what), Text: fmt.Sprintf("%-21s%s", name, says),
+		what := words.Either(strings.HasPrefix(name, "leavers"), "wish.leavers", "wish.units")
+		return desk.Row{Key: "wish " + name, Why: desk.FiguresOf(mb.ID, what), Text: fmt.Sprintf("%-21s%s", name, says),
 			Detail: why + "; + - changes the wish, and the options with it",
 			Step: func(m *desk.Model, _ int) {
 				m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { set(b, !on) }),
-					name+": "+map[bool]string{false: "wished", true: "not wished"}[on])
+					name+": "+words.Either(on, "not wished", "wished"))
 			}}
 	}
 	var out []desk.Row
@@ -148,16 +149,16 @@ func WishRows(m *desk.Model) []desk.Row {
 			prop.UnitsKnown,
 			func(b *model.Branch, v bool) { b.UnitsIn = model.Some(v) }))
 	}
-	if r, any := ApartRow(m); any {
+	if r, any := apartRow(m); any {
 		out = append(out, r)
 	}
 	return out
 }
 
-// ApartRow is the wish to keep trigger and data from power, shown where one lies
+// apartRow is the wish to keep trigger and data from power, shown where one lies
 // beside the other or would without it.
-func ApartRow(m *desk.Model) (desk.Row, bool) {
-	mb, b, _ := m.B()
+func apartRow(m *desk.Model) (desk.Row, bool) {
+	mb, b, _ := m.BranchHere()
 	on := mb.DataApart.V
 	flip := func() *model.Harness {
 		return m.H.EditBranch(m.Branch, func(b *model.Branch) { b.DataApart = model.Some(!on) })
@@ -171,7 +172,7 @@ func ApartRow(m *desk.Model) (desk.Row, bool) {
 	now := beside(b)
 	says := fmt.Sprintf("not wished, %s", words.Plural(now, "place beside power", "places beside power"))
 	if on {
-		_, other, _ := m.Try("apart", flip).B()
+		_, other, _ := m.Try("apart", flip).BranchHere()
 		if beside(other) == 0 && now == 0 {
 			return desk.Row{}, false
 		}
@@ -184,9 +185,9 @@ func ApartRow(m *desk.Model) (desk.Row, bool) {
 	} else if now == 0 {
 		return desk.Row{}, false
 	}
-	return desk.Row{Key: "wish apart", Why: desk.Figs(mb.ID, 0, "", "wish.apart"), Text: fmt.Sprintf("%-21s%s", "data apart", says),
+	return desk.Row{Key: "wish apart", Why: desk.FiguresOf(mb.ID, "wish.apart"), Text: fmt.Sprintf("%-21s%s", "data apart", says),
 		Detail: "trigger and data do not lie beside power in a layer; + - changes the wish, and nothing but their order",
 		Step: func(m *desk.Model, _ int) {
-			m.Change(flip(), "data apart: "+map[bool]string{false: "wished", true: "not wished"}[on])
+			m.Change(flip(), "data apart: "+words.Either(on, "not wished", "wished"))
 		}}, true
 }

@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
 	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -21,8 +22,26 @@ import (
 // Other people's wire lists, taken in on the bench: what each column means can be said, and
 // nothing changes before the harness they make is taken.
 
+// importing is a list that is open.
+type importing struct {
+	Path   string
+	Tables []table.Table
+	Recipe wirelistname.Recipe
+	Unit   value.LengthUnit
+	Cols   []shape.ShownColumn
+	H      model.Harness
+	Rep    report.Report
+	Err    error
+	Before *importing // as it was before the last thing said of it
+}
+
+// open is the list that was opened last, or nil.
+type open struct{ list *importing }
+
+func opened(m *desk.Model) *open { return desk.State[open](m) }
+
 // read makes the harness anew from what the columns mean by now.
-func ReadList(m *desk.Model, in desk.Importing) *desk.Importing {
+func readList(m *desk.Model, in importing) *importing {
 	in.Recipe.Unit = in.Unit
 	recipe := &in.Recipe
 	in.Cols = nil
@@ -53,80 +72,84 @@ func ImportRow(m *desk.Model) desk.Row {
 			if err != nil {
 				return err
 			}
-			next := desk.Importing{Path: text, Tables: tables}
-			if was := m.Taking; was != nil && was.Path == text { // what was said of it before holds
+			next := importing{Path: text, Tables: tables}
+			if was := opened(m).list; was != nil && was.Path == text { // what was said of it before holds
 				next.Recipe, next.Unit = was.Recipe, was.Unit
 			}
-			m.Taking = ReadList(m, next)
-			m.Open(importScreen())
+			opened(m).list = readList(m, next)
+			m.Show(ImportKind, "")
 			m.Tell("read; nothing is changed yet")
 			return nil
 		}}}
 }
 
-func importScreen() desk.Screen {
-	return desk.Screen{Name: "import", Safe: true, Page: func(m *desk.Model, w int) desk.Page {
-		in := m.Taking
-		if in == nil {
-			return desk.Page{Empty: "no list is open; Esc goes back"}
+// The screens of taking in a list.
+const (
+	ImportKind desk.Kind = "import"
+	ToldKind   desk.Kind = "told"
+)
+
+// ImportPage is the list that is open: what it makes, and what each column means.
+func ImportPage(m *desk.Model, w int, _ string) desk.Page {
+	in := opened(m).list
+	if in == nil {
+		return desk.Page{Empty: "no list is open; Esc goes back"}
+	}
+	p := desk.Page{Lines: []string{fmt.Sprintf("%s: what it makes, and what each column means. Nothing changes before it is taken.",
+		filepath.Base(in.Path))}}
+	if in.Err != nil {
+		p.Lines = []string{in.Err.Error() + "."}
+		p.Rows = append(p.Rows, desk.Row{Key: "error", Text: "it makes no harness yet", Mark: "!",
+			Detail: "+ - on a column says what it means"})
+	} else {
+		p.Rows = append(p.Rows, takeRow(m, in))
+		if len(m.H.Wires) > 0 {
+			p.Rows = append(p.Rows, attachRow(m, in))
 		}
-		p := desk.Page{Lines: []string{fmt.Sprintf("%s: what it makes, and what each column means. Nothing changes before it is taken.",
-			filepath.Base(in.Path))}}
-		if in.Err != nil {
-			p.Lines = []string{in.Err.Error() + "."}
-			p.Rows = append(p.Rows, desk.Row{Key: "error", Text: "it makes no harness yet", Mark: "!",
-				Detail: "+ - on a column says what it means"})
-		} else {
-			p.Rows = append(p.Rows, TakeRow(m, in))
-			if len(m.H.Wires) > 0 {
-				p.Rows = append(p.Rows, AttachRow(m, in))
+	}
+	p.Rows = append(p.Rows, unitRowOf(m, in))
+	for _, c := range in.Cols {
+		p.Rows = append(p.Rows, columnRow(m, in, c, w))
+	}
+	p.Rows = append(p.Rows, recipeRow(m, in))
+	if in.Err == nil {
+		for _, t := range in.Rep.Lines() {
+			mark := ""
+			switch {
+			case strings.HasPrefix(t, "stop"):
+				mark = "!"
+			case strings.HasPrefix(t, "warn"):
+				mark = "?"
 			}
+			p.Rows = append(p.Rows, desk.Row{Key: "told " + t, Text: t, Mark: mark, Detail: t,
+				Enter: func(m *desk.Model) { m.Show(ToldKind, t) }})
 		}
-		p.Rows = append(p.Rows, UnitRowOf(m, in))
-		for _, c := range in.Cols {
-			p.Rows = append(p.Rows, ColumnRow(m, in, c, w))
-		}
-		p.Rows = append(p.Rows, RecipeRow(m, in))
-		if in.Err == nil {
-			for _, t := range in.Rep.Lines() {
-				mark := ""
-				switch {
-				case strings.HasPrefix(t, "stop"):
-					mark = "!"
-				case strings.HasPrefix(t, "warn"):
-					mark = "?"
-				}
-				p.Rows = append(p.Rows, desk.Row{Key: "told " + t, Text: t, Mark: mark, Detail: t,
-					Enter: func(m *desk.Model) { m.Open(toldScreen(t)) }})
-			}
-		}
-		return p
-	}}
+	}
+	return p
 }
 
-// toldScreen is one line of the report in full.
-func toldScreen(text string) desk.Screen {
-	return desk.Screen{Name: "told", Safe: true, Page: func(_ *desk.Model, w int) desk.Page {
-		var p desk.Page
-		for k, l := range words.Wrap(text, max(w-6, 20)) {
-			p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint(k), Text: l})
-		}
-		return p
-	}}
+// ToldPage is one line of the report in full.
+func ToldPage(_ *desk.Model, w int, text string) desk.Page {
+	var p desk.Page
+	for k, l := range words.Wrap(text, max(w-6, 20)) {
+		p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint(k), Text: l})
+	}
+	return p
 }
 
 // Unsay takes back the last thing said of a list; the harness behind it is not touched.
 func Unsay(m *desk.Model) {
-	if m.Taking == nil || m.Taking.Before == nil {
+	now := opened(m)
+	if now.list == nil || now.list.Before == nil {
 		m.Tell("nothing was said of this list; Esc goes back to the harness")
 		return
 	}
-	m.Taking = m.Taking.Before
+	now.list = now.list.Before
 	m.Tell("taken back")
 }
 
-// TakeRow makes the list the harness; it can be undone like anything else.
-func TakeRow(m *desk.Model, in *desk.Importing) desk.Row {
+// takeRow makes the list the harness; it can be undone like anything else.
+func takeRow(m *desk.Model, in *importing) desk.Row {
 	what := fmt.Sprintf("take it: %s, %s", words.Plural(len(in.H.Terminations), "end", "ends"),
 		words.Plural(len(in.H.Wires), "wire", "wires"))
 	detail := "Enter: it becomes the harness here; Backspace brings back what was"
@@ -137,12 +160,12 @@ func TakeRow(m *desk.Model, in *desk.Importing) desk.Row {
 		m.Back()
 		m.Branch, m.Stack = 0, nil
 		m.Change(&h, "taken in: "+filepath.Base(in.Path)+"; Build tells what is open, Backspace brings back what was")
-		m.Branch = max(0, m.FirstBranch())
+		m.Branch = max(0, m.MostToLay())
 	}}
 }
 
-// AttachRow keeps it beside the harness as its independent list.
-func AttachRow(m *desk.Model, in *desk.Importing) desk.Row {
+// attachRow keeps it beside the harness as its independent list.
+func attachRow(m *desk.Model, in *importing) desk.Row {
 	nets := compare.Nets(in.H, *m.H)
 	return desk.Row{Key: "attach", Text: fmt.Sprintf("hold this harness against it: %s", words.Plural(len(nets), "net", "nets")),
 		Detail: "Enter: kept in the file; where the two join otherwise the sheet says stop", Enter: func(m *desk.Model) {
@@ -162,8 +185,8 @@ func AttachRow(m *desk.Model, in *desk.Importing) desk.Row {
 		}}
 }
 
-// UnitRowOf is the unit of lengths that state none.
-func UnitRowOf(m *desk.Model, in *desk.Importing) desk.Row {
+// unitRowOf is the unit of lengths that state none.
+func unitRowOf(m *desk.Model, in *importing) desk.Row {
 	now := string(in.Unit)
 	if now == "" {
 		now = "not read"
@@ -175,13 +198,13 @@ func UnitRowOf(m *desk.Model, in *desk.Importing) desk.Row {
 			n := *in
 			n.Before = in
 			n.Unit = value.LengthUnit(v)
-			m.Taking = ReadList(m, n)
+			opened(m).list = readList(m, n)
 			m.Tell("lengths without a unit: " + words.OrDash(v))
 		}}
 }
 
-// ColumnRow says what a column means, with what stands in it.
-func ColumnRow(m *desk.Model, in *desk.Importing, c shape.ShownColumn, w int) desk.Row {
+// columnRow says what a column means, with what stands in it.
+func columnRow(m *desk.Model, in *importing, c shape.ShownColumn, w int) desk.Row {
 	where := ""
 	if c.Sheet != "" || len(in.Tables) > 1 {
 		where = strings.TrimSpace(c.Sheet+" "+c.Place.Column) + " "
@@ -211,13 +234,13 @@ func ColumnRow(m *desk.Model, in *desk.Importing, c shape.ShownColumn, w int) de
 				n.Recipe.Columns[k] = f
 			}
 			n.Recipe.Columns[key] = wirelistname.Field(v)
-			m.Taking = ReadList(m, n)
+			opened(m).list = readList(m, n)
 			m.Tell(fmt.Sprintf("column %s is %s", key, v))
 		}}
 }
 
-// RecipeRow keeps what was said for the next list of the kind.
-func RecipeRow(m *desk.Model, in *desk.Importing) desk.Row {
+// recipeRow keeps what was said for the next list of the kind.
+func recipeRow(m *desk.Model, in *importing) desk.Row {
 	n := len(in.Recipe.Columns)
 	return desk.Row{Key: "recipe", Text: fmt.Sprintf("keep as a recipe: %s said by hand", words.Plural(n, "column", "columns")),
 		Detail: "Enter, then a file name; contralay import --recipe takes it the next time",

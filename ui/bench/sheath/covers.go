@@ -15,9 +15,9 @@ import (
 
 // Covers beside the sheath: what lies under it and what goes over a station.
 
-// CoverRows is one row a cover beside the sheath, inside out, and one that adds another.
-func CoverRows(m *desk.Model) []desk.Row {
-	mb, b, _ := m.B()
+// coverRows is one row a cover beside the sheath, inside out, and one that adds another.
+func coverRows(m *desk.Model) []desk.Row {
+	mb, b, _ := m.BranchHere()
 	var out []desk.Row
 	for _, c := range b.Covers {
 		at := c.At
@@ -25,17 +25,17 @@ func CoverRows(m *desk.Model) []desk.Row {
 			m.Sys.Length(c.FromMM), m.Sys.Length(c.ToMM), m.Sys.Name(), m.Sys.Diameter(c.OverMM)+words.MemMark(c.ThickGuess))
 		detail := "Enter opens it, . takes it off"
 		if c.Known {
-			detail = CoverSays(m, c) + "; " + detail
+			detail = coverSays(m, c) + "; " + detail
 		}
 		out = append(out, desk.Row{Key: fmt.Sprint("cover ", at), Text: text, Detail: detail,
-			Enter: func(m *desk.Model) { m.Open(CoverScreen(mb, at)) }, Drop: func(m *desk.Model) { DropCover(m, at) },
-			Why: desk.Figs(mb.ID, at, "", "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")})
+			Enter: func(m *desk.Model) { openCover(m, mb, at) }, Drop: func(m *desk.Model) { dropCover(m, at) },
+			Why: desk.FiguresAt(mb.ID, at, "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")})
 	}
 	return append(out, desk.Row{Key: "add cover", Text: "add      a tape, a braid, a sleeve, a second sheath",
-		Detail: "Enter lists what can lie under the sheath or over it", Enter: func(m *desk.Model) { m.Open(AddCoverScreen(mb.ID)) }})
+		Detail: "Enter lists what can lie under the sheath or over it", Enter: func(m *desk.Model) { m.Show(AddCoverKind, mb.ID) }})
 }
 
-func CoverSays(m *desk.Model, c sheet.Covered) string {
+func coverSays(m *desk.Model, c sheet.Covered) string {
 	v := c.Verdict
 	switch {
 	case v.StopSlide:
@@ -46,34 +46,38 @@ func CoverSays(m *desk.Model, c sheet.Covered) string {
 	return fmt.Sprintf("%s %s to slide, cut %s", m.Sys.Fine(v.SlideMM), m.Sys.Name(), m.Sys.Length(c.CutMM))
 }
 
-// AddCoverScreen asks what is added to a branch.
-func AddCoverScreen(branch string) desk.Screen {
-	return desk.Screen{Name: "add cover", Of: branch, Safe: true, Pick: true, Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Covers lie on one another from the inside out; each has a start and a stop."},
-			Empty: "branch " + branch + " is gone; Esc goes back"}
-		i, ok := m.Sheet.X.Branch[branch]
-		if !ok {
-			return p
-		}
-		sheathed := m.Sheet.Branches[i].Sheath.Part != ""
-		for _, kind := range model.CoverTraits {
-			if kind.Again && !sheathed {
-				continue // a second needs a first
-			}
-			p.Rows = append(p.Rows, desk.Row{Key: string(kind.Kind), Text: kind.Offer,
-				Detail: "Enter adds it; start and stop are set on its page",
-				Enter: func(m *desk.Model) {
-					m.Back()
-					AddCover(m, i, kind.Kind)
-				}})
-		}
+// The screens of covers.
+const (
+	CoverKind    desk.Kind = "cover"
+	AddCoverKind desk.Kind = "add cover"
+)
+
+// AddCoverPage asks what is added to a branch.
+func AddCoverPage(m *desk.Model, _ int, branch string) desk.Page {
+	p := desk.Page{Lines: []string{"Covers lie on one another from the inside out; each has a start and a stop."},
+		Empty: "branch " + branch + " is gone; Esc goes back"}
+	i, ok := m.Sheet.X.Branch[branch]
+	if !ok {
 		return p
-	}}
+	}
+	sheathed := m.Sheet.Branches[i].Sheath.Part != ""
+	for _, kind := range model.CoverTraits {
+		if kind.Again && !sheathed {
+			continue // a second needs a first
+		}
+		p.Rows = append(p.Rows, desk.Row{Key: string(kind.Kind), Text: kind.Offer,
+			Detail: "Enter adds it; start and stop are set on its page",
+			Enter: func(m *desk.Model) {
+				m.Back()
+				addCover(m, i, kind.Kind)
+			}})
+	}
+	return p
 }
 
-// AddCover puts a cover on a branch: beneath its sheath, or outermost. The sheath that is
+// addCover puts a cover on a branch: beneath its sheath, or outermost. The sheath that is
 // only proposed is written down, or the branch would want none.
-func AddCover(m *desk.Model, i int, what model.CoverKind) {
+func addCover(m *desk.Model, i int, what model.CoverKind) {
 	under := what.Trait().Under
 	sh := m.Sheet.Branches[i].Sheath.Part
 	at := 0
@@ -89,16 +93,16 @@ func AddCover(m *desk.Model, i int, what model.CoverKind) {
 		}
 		n := model.Cover{What: what}
 		if !under && sh != "" { // the same tube does not go over itself: one size up is a start
-			n.Part = model.Some(SizeUp(m, sh))
+			n.Part = model.Some(sizeUp(m, sh))
 		}
 		b.Covers = slices.Insert(b.Covers, at, n)
 	})
 	m.Change(h, "added: "+string(what))
-	m.Open(CoverScreen(&m.H.Branches[i], at))
+	openCover(m, &m.H.Branches[i], at)
 }
 
-// SizeUp is the next wider tube of a tube's kind; itself where there is none.
-func SizeUp(m *desk.Model, id string) string {
+// sizeUp is the next wider tube of a tube's kind; itself where there is none.
+func sizeUp(m *desk.Model, id string) string {
 	t, ok := m.Sheet.Cat.Tube(id)
 	if !ok {
 		return id
@@ -112,7 +116,7 @@ func SizeUp(m *desk.Model, id string) string {
 	return id
 }
 
-func DropCover(m *desk.Model, at int) {
+func dropCover(m *desk.Model, at int) {
 	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) {
 		if at < len(b.Covers) {
 			b.Covers = slices.Delete(b.Covers, at, at+1)
@@ -123,11 +127,11 @@ func DropCover(m *desk.Model, at int) {
 	}), "taken off")
 }
 
-// CoverScreen is one cover of a branch: its part, its start and stop, what it adds. A cover
+// openCover opens one cover of a branch: its part, its start and stop, what it adds. A cover
 // has no name: once the branch has more or fewer, this page cannot tell which was meant.
-func CoverScreen(b *model.Branch, at int) desk.Screen {
+func openCover(m *desk.Model, b *model.Branch, at int) {
 	branch, n, what := b.ID, len(b.Covers), b.Covers[at].What
-	return desk.Screen{Name: "cover", Of: fmt.Sprint(branch, "\x00", at, "\x00", n, what), Page: func(m *desk.Model, w int) desk.Page {
+	m.Open(desk.Screen{Kind: CoverKind, Of: fmt.Sprint(branch, "\x00", at, "\x00", n, what), Page: func(m *desk.Model, _ int) desk.Page {
 		i, ok := m.Sheet.X.Branch[branch]
 		gone := desk.Page{Empty: "this cover is gone; Esc goes back"}
 		if !ok {
@@ -137,14 +141,14 @@ func CoverScreen(b *model.Branch, at int) desk.Screen {
 		if all := m.H.Branches[i].Covers; k < 0 || len(all) != n || all[at].What != what {
 			return gone
 		}
-		return CoverPage(m, i, at, m.Sheet.Branches[i].Covers[k])
-	}}
+		return coverPage(m, i, at, m.Sheet.Branches[i].Covers[k])
+	}})
 }
 
-func CoverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
+func coverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 	mb := &m.H.Branches[i]
 	p := desk.Page{Lines: []string{fmt.Sprintf("%s of %s, on %s %s", c.What, mb.ID, m.Sys.Fine(c.UnderMM), m.Sys.Name())},
-		Why: desk.Figs(mb.ID, at, "", "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")}
+		Why: desk.FiguresAt(mb.ID, at, "cover.over", "cover.slide", "cover.cut", "cover.least", "cover.grip")}
 	edit := func(says string, f func(c *model.Cover)) func(m *desk.Model) {
 		return func(m *desk.Model) {
 			m.Change(m.H.EditBranch(i, func(b *model.Branch) { f(&b.Covers[at]) }), says)
@@ -154,7 +158,7 @@ func CoverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 	if c.What.Trait().Tube {
 		p.Rows = append(p.Rows, desk.Row{Key: "part", Text: "part     " + words.OrDash(c.Part), Detail: "Enter lists the tubes",
 			Enter: func(m *desk.Model) {
-				m.Open(desk.ChooseScreen("tube", there, func(m *desk.Model) []desk.Choice { return TubeChoices(m, c.UnderMM) },
+				m.Open(desk.ChooseScreen("tube", there, func(m *desk.Model) []desk.Choice { return tubeChoices(m, c.UnderMM) },
 					func(m *desk.Model) string { return m.H.Branches[i].Covers[at].Part.V },
 					func(m *desk.Model, v string) { edit("part "+v, func(c *model.Cover) { c.Part = model.Some(v) })(m) }, nil))
 			}})
@@ -201,7 +205,7 @@ func CoverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 	if !c.Known {
 		p.Rows = append(p.Rows, desk.Row{Key: "thick", Text: fmt.Sprintf("adds     %s%s %s on each side", m.Sys.Fine(c.ThickMM),
 			words.MemMark(c.ThickGuess), m.Sys.Name()), Detail: "digits or + -: what it adds to the radius, measured",
-			Why: desk.Figs(mb.ID, at, "", "cover.over"),
+			Why: desk.FiguresAt(mb.ID, at, "cover.over"),
 			Step: func(m *desk.Model, by int) {
 				v := unit.Millimetre(min(10, max(0, unit.RoundHalfUp(float64(c.ThickMM)+0.05*float64(by), 0.01))))
 				edit("adds "+m.Sys.Fine(v), func(c *model.Cover) { c.ThickMM = model.Some(v) })(m)
@@ -220,26 +224,26 @@ func CoverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 					return nil
 				}}})
 	}
-	says := CoverSays(m, c)
+	says := coverSays(m, c)
 	if !c.Known {
 		says = "over it " + m.Sys.Fine(c.OverMM) + " " + m.Sys.Name()
 	}
 	p.Rows = append(p.Rows, desk.Row{Key: "verdict", Text: "verdict  " + says,
 		Detail: "what lies beneath it counts: it slides over that and grips that",
-		Why:    desk.Figs(mb.ID, at, "", "cover.slide", "cover.cut", "cover.over")},
+		Why:    desk.FiguresAt(mb.ID, at, "cover.slide", "cover.cut", "cover.over")},
 		desk.Row{Key: "off", Text: "take it off", Detail: "Enter or . takes it off",
-			Enter: func(m *desk.Model) { m.Back(); DropOf(m, i, at) }, Drop: func(m *desk.Model) { m.Back(); DropOf(m, i, at) }})
+			Enter: func(m *desk.Model) { m.Back(); dropOf(m, i, at) }, Drop: func(m *desk.Model) { m.Back(); dropOf(m, i, at) }})
 	return p
 }
 
-func DropOf(m *desk.Model, i, at int) {
+func dropOf(m *desk.Model, i, at int) {
 	m.Branch = i
-	DropCover(m, at)
+	dropCover(m, at)
 }
 
-// TubeChoices are the tubes that go over a diameter and grip it, the lightest kinds as the
+// tubeChoices are the tubes that go over a diameter and grip it, the lightest kinds as the
 // catalogue has them.
-func TubeChoices(m *desk.Model, on unit.Millimetre) []desk.Choice {
+func tubeChoices(m *desk.Model, on unit.Millimetre) []desk.Choice {
 	var out []desk.Choice
 	for _, kind := range m.Sheet.Cat.Kinds() {
 		for _, t := range m.Sheet.Cat.TubesOf(kind) {

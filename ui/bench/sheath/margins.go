@@ -12,20 +12,20 @@ import (
 	"contralay/ui/draw"
 )
 
-// MarginRow is what has least left to its temperature in the branch, and opens the list.
-func MarginRow(m *desk.Model) (desk.Row, bool) {
+// marginRow is what has least left to its temperature in the branch, and opens the list.
+func marginRow(m *desk.Model) (desk.Row, bool) {
 	all := threading.Margins(m.Sheet, m.Branch)
 	if len(all) == 0 {
 		return desk.Row{}, false
 	}
-	r := MarginOf(m, all[0])
+	r := marginOf(m, all[0])
 	r.Key, r.Text = "margins", "least margin  "+r.Text
 	r.Detail = "Enter lists all that has a limit here, by what is left"
-	r.Enter = func(m *desk.Model) { m.Open(marginsScreen()) }
+	r.Enter = func(m *desk.Model) { m.Show(MarginsKind, "") }
 	return r, true
 }
 
-func MarginOf(m *desk.Model, g threading.Margin) desk.Row {
+func marginOf(m *desk.Model, g threading.Margin) desk.Row {
 	mem := words.MemMark(g.Standing == catalogue.Memory)
 	mark := ""
 	if g.Left() < 0 {
@@ -42,13 +42,15 @@ func MarginOf(m *desk.Model, g threading.Margin) desk.Row {
 			say("what it meets here", g.AtC, catalogue.Origin{Source: "the air, or the heat balance", Standing: catalogue.Memory})}}
 }
 
-func marginsScreen() desk.Screen {
-	return desk.Screen{Name: "margins", Pick: true, Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"What is left to the temperature each thing stands, least first."},
-			Empty: "nothing with a limit lies here; Esc goes back"}
-		for _, g := range threading.Margins(m.Sheet, m.Branch) {
-			p.Rows = append(p.Rows, MarginOf(m, g))
-		}
-		return p
-	}}
+// MarginsKind is the screen of what is left to the temperature that each thing stands.
+const MarginsKind desk.Kind = "margins"
+
+// MarginsPage lists it for the branch, least first.
+func MarginsPage(m *desk.Model, _ int, _ string) desk.Page {
+	p := desk.Page{Lines: []string{"What is left to the temperature each thing stands, least first."},
+		Empty: "nothing with a limit lies here; Esc goes back"}
+	for _, g := range threading.Margins(m.Sheet, m.Branch) {
+		p.Rows = append(p.Rows, marginOf(m, g))
+	}
+	return p
 }

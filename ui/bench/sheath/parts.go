@@ -17,9 +17,9 @@ import (
 // What is read off a part in hand, entered where it decides; it takes the place of what the
 // catalogue has from memory.
 
-// WallField takes the wall read off a tube's reel; an empty value gives the catalogue's
+// wallField takes the wall read off a tube's reel; an empty value gives the catalogue's
 // back.
-func WallField(m *desk.Model, id string) *desk.Field {
+func wallField(m *desk.Model, id string) *desk.Field {
 	t, ok := m.Sheet.Cat.Tube(id)
 	if !ok {
 		return nil
@@ -40,8 +40,8 @@ func WallField(m *desk.Model, id string) *desk.Field {
 		}}
 }
 
-// StepWall makes it thicker or thinner by what a reel's sheet tells apart.
-func StepWall(m *desk.Model, id string, by int) {
+// stepWall makes it thicker or thinner by what a reel's sheet tells apart.
+func stepWall(m *desk.Model, id string, by int) {
 	t, ok := m.Sheet.Cat.Tube(id)
 	if !ok {
 		return
@@ -51,62 +51,63 @@ func StepWall(m *desk.Model, id string, by int) {
 		fmt.Sprintf("wall of %s is %s %s, read off the reel", id, m.Sys.Fine(v), m.Sys.Name()))
 }
 
-// BootScreen is a boot with its sizes, each to be typed off the part.
-func BootScreen(id string) desk.Screen {
-	return desk.Screen{Name: "boot", Of: id, Page: func(m *desk.Model, w int) desk.Page {
-		b, ok := m.Sheet.Cat.Boot(id)
-		if !ok {
-			return desk.Page{Empty: "boot " + id + " is in no catalogue; Esc goes back"}
-		}
-		p := desk.Page{Lines: []string{id + ", shrunk on as it comes",
-			"Digits take what is read off the part or its drawing; an empty value gives the catalogue's back."}}
-		add := func(key, text string, v unit.Millimetre, read bool, at func(p *model.Part) *model.Opt[unit.Millimetre]) {
-			from := b.From(read)
-			p.Rows = append(p.Rows, desk.Row{Key: key,
-				Text:   fmt.Sprintf("%-32s %s%s %s", text, m.Sys.Fine(v), words.MemMark(from.Standing == catalogue.Memory), m.Sys.Name()),
-				Detail: "digits: as the part has it",
-				Why: []desk.Reason{{Made: func() (whyquery.Why, bool) {
-					return whyquery.LookedUp(text, float64(v), whyquery.Diameter, from),
-						true
-				}}},
-				Field: &desk.Field{Label: text + " of " + id, Unit: m.Sys.Name(), Value: m.Sys.Fine(v), Number: true,
-					Set: func(m *desk.Model, t string) error {
-						if t == "" {
-							h := m.H.EditPart(id, func(p *model.Part) { *at(p) = model.Opt[unit.Millimetre]{} })
-							if err := Sound(m, h, id); err != nil {
-								return err
-							}
-							m.Change(h, "back to the catalogue's")
-							return nil
-						}
-						v, err := m.PartSize(t, desk.MostPart)
-						if err != nil {
+// BootKind is the screen of one boot.
+const BootKind desk.Kind = "boot"
+
+// BootPage is a boot with its sizes, each to be typed off the part.
+func BootPage(m *desk.Model, _ int, id string) desk.Page {
+	b, ok := m.Sheet.Cat.Boot(id)
+	if !ok {
+		return desk.Page{Empty: "boot " + id + " is in no catalogue; Esc goes back"}
+	}
+	p := desk.Page{Lines: []string{id + ", shrunk on as it comes",
+		"Digits take what is read off the part or its drawing; an empty value gives the catalogue's back."}}
+	add := func(key, text string, v unit.Millimetre, read bool, at func(p *model.Part) *model.Opt[unit.Millimetre]) {
+		from := b.From(read)
+		p.Rows = append(p.Rows, desk.Row{Key: key,
+			Text:   fmt.Sprintf("%-32s %s%s %s", text, m.Sys.Fine(v), words.MemMark(from.Standing == catalogue.Memory), m.Sys.Name()),
+			Detail: "digits: as the part has it",
+			Why: []desk.Reason{{Made: func() (whyquery.Why, bool) {
+				return whyquery.LookedUp(text, float64(v), whyquery.Diameter, from),
+					true
+			}}},
+			Field: &desk.Field{Label: text + " of " + id, Unit: m.Sys.Name(), Value: m.Sys.Fine(v), Number: true,
+				Set: func(m *desk.Model, t string) error {
+					if t == "" {
+						h := m.H.EditPart(id, func(p *model.Part) { *at(p) = model.Opt[unit.Millimetre]{} })
+						if err := sound(m, h, id); err != nil {
 							return err
 						}
-						h := m.H.EditPart(id, func(p *model.Part) { *at(p) = model.Some(v) })
-						if err := Sound(m, h, id); err != nil {
-							return err
-						}
-						m.Change(h, fmt.Sprintf("%s of %s is %s %s, read off the part", text, id, m.Sys.Fine(v), m.Sys.Name()))
+						m.Change(h, "back to the catalogue's")
 						return nil
-					}}})
-		}
-		type opt = *model.Opt[unit.Millimetre]
-		add("cable least", "bore at the cable, recovered", b.CableRecoveredMM, b.Read.CableRecovered,
-			func(p *model.Part) opt { return &p.CableRecMM })
-		add("cable most", "bore at the cable, as supplied", b.CableSuppliedMM, b.Read.CableSupplied,
-			func(p *model.Part) opt { return &p.CableSupMM })
-		add("lip least", "bore at the connector, recovered", b.LipRecoveredMM, b.Read.LipRecovered,
-			func(p *model.Part) opt { return &p.LipRecMM })
-		add("lip most", "bore at the connector, supplied", b.LipSuppliedMM, b.Read.LipSupplied,
-			func(p *model.Part) opt { return &p.LipSupMM })
-		add("length", "length, recovered", b.LengthMM, b.Read.Length, func(p *model.Part) opt { return &p.LengthMM })
-		return p
-	}}
+					}
+					v, err := m.PartSize(t, desk.MostPart)
+					if err != nil {
+						return err
+					}
+					h := m.H.EditPart(id, func(p *model.Part) { *at(p) = model.Some(v) })
+					if err := sound(m, h, id); err != nil {
+						return err
+					}
+					m.Change(h, fmt.Sprintf("%s of %s is %s %s, read off the part", text, id, m.Sys.Fine(v), m.Sys.Name()))
+					return nil
+				}}})
+	}
+	type opt = *model.Opt[unit.Millimetre]
+	add("cable least", "bore at the cable, recovered", b.CableRecoveredMM, b.Read.CableRecovered,
+		func(p *model.Part) opt { return &p.CableRecMM })
+	add("cable most", "bore at the cable, as supplied", b.CableSuppliedMM, b.Read.CableSupplied,
+		func(p *model.Part) opt { return &p.CableSupMM })
+	add("lip least", "bore at the connector, recovered", b.LipRecoveredMM, b.Read.LipRecovered,
+		func(p *model.Part) opt { return &p.LipRecMM })
+	add("lip most", "bore at the connector, supplied", b.LipSuppliedMM, b.Read.LipSupplied,
+		func(p *model.Part) opt { return &p.LipSupMM })
+	add("length", "length, recovered", b.LengthMM, b.Read.Length, func(p *model.Part) opt { return &p.LengthMM })
+	return p
 }
 
-// Sound refuses a boot whose bore recovered is not less than that as supplied.
-func Sound(m *desk.Model, h *model.Harness, id string) error {
+// sound refuses a boot whose bore recovered is not less than that as supplied.
+func sound(m *desk.Model, h *model.Harness, id string) error {
 	b, known := m.Built(h).Cat.Boot(id)
 	if says, ok := wires.Shrinks(b); known && !ok {
 		return errors.New(says)
@@ -114,16 +115,16 @@ func Sound(m *desk.Model, h *model.Harness, id string) error {
 	return nil
 }
 
-// LoopRow is the service loop of a termination and what it has in its boot.
-func LoopRow(m *desk.Model, t int) desk.Row {
+// loopRow is the service loop of a termination and what it has in its boot.
+func loopRow(m *desk.Model, t int) desk.Row {
 	term := &m.H.Terminations[t]
 	id := term.ID
 	l := over.LoopRoomOf(m.Sheet, t)
 	text := fmt.Sprintf("loop %s  %s %s, good for %d", id, m.Sys.Length(l.LoopMM), m.Sys.Name(), l.Again)
 	detail := "how often a contact can be made anew from it; + - changes it"
-	why := desk.Figs(id, 0, "", "loop.length")
+	why := desk.FiguresOf(id, "loop.length")
 	if l.Known {
-		why = desk.Figs(id, 0, "", "loop.length", "loop.bow", "loop.room", "loop.longest", "loop.turn")
+		why = desk.FiguresOf(id, "loop.length", "loop.bow", "loop.room", "loop.longest", "loop.turn")
 		switch {
 		case l.LoopMM <= 0:
 		case l.Fits:

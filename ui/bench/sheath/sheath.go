@@ -21,21 +21,24 @@ import (
 // listedTubes is how many tubes are shown side by side.
 const listedTubes = 3
 
+// Step is the step of what goes over a branch.
+const Step desk.Kind = "sheath"
+
 // SheathPage is three tubes with how they slide and grip, where the sheath lies,
 // the boots, and the order of threading on.
-func SheathPage(m *desk.Model, w int) desk.Page {
-	mb, b, ok := m.B()
+func SheathPage(m *desk.Model, w int, _ string) desk.Page {
+	mb, b, ok := m.BranchHere()
 	if !ok || b.OverMM <= 0 {
 		return desk.Page{Empty: "nothing laid yet, so nothing to cover"}
 	}
-	p := desk.Page{Why: desk.Figs(mb.ID, 0, "", "branch.over", "branch.floor", "branch.tape", "sheath.pass")}
+	p := desk.Page{Why: desk.FiguresOf(mb.ID, "branch.over", "branch.floor", "branch.tape", "sheath.pass")}
 	sh := &b.Sheath
 	p.Lines = []string{fmt.Sprintf("over %s (area alone %s), tape %s, pass %s", m.Sys.Fine(b.OverMM),
 		m.Sys.Fine(overphase.FloorMM(m.Sheet, m.Branch)), m.Sys.Fine(b.TapeMM), m.Sys.Fine(sh.PassMM))}
-	if says := Ranked(m, sh); says != "" {
+	if says := ranked(m, sh); says != "" {
 		p.Lines = append(p.Lines, says)
-		for _, c := range ShownTubes(m, sh) {
-			p.Why = append(p.Why, desk.Figs(mb.ID, 0, c.Tube.ID, "tube.mass", "tube.full", "tube.grip", "tube.slide")...)
+		for _, c := range shownTubes(m, sh) {
+			p.Why = append(p.Why, desk.FiguresOfPart(mb.ID, c.Tube.ID, "tube.mass", "tube.full", "tube.grip", "tube.slide")...)
 		}
 	}
 	wide, worst := max(16, w-31), w >= 47 // the worst case gives way on a narrow screen
@@ -43,7 +46,7 @@ func SheathPage(m *desk.Model, w int) desk.Page {
 		wide = max(8, w-24)
 	}
 	p.Cols = fmt.Sprintf("  %-*s%6s %s%5s %5s", wide, "tube "+m.Sys.Name(), "slides", where(worst, " worst "), "grips", "over")
-	for _, c := range ShownTubes(m, sh) {
+	for _, c := range shownTubes(m, sh) {
 		// A tube that is only offered and does not fit is no snag of the loom: it is
 		// told in a word. Only the one in use carries a mark.
 		in, mark := " ", ""
@@ -64,8 +67,8 @@ func SheathPage(m *desk.Model, w int) desk.Page {
 			Text: fmt.Sprintf("%s %s%6s %s%5s %5s", in, draw.Fit(c.Tube.ShelfLabel, wide-1, m.Cfg.ASCII)+" ", m.Sys.Fine(c.Verdict.SlideMM),
 				where(worst, fmt.Sprintf("%6s ", m.Sys.Fine(c.Verdict.WorstSlideMM))),
 				unit.Fixed(c.Verdict.GripRatio, 2), over),
-			Detail: TubeSays(m, c), Mark: mark,
-			Enter: func(m *desk.Model) { TakeTube(m, id) },
+			Detail: tubeSays(m, c), Mark: mark,
+			Enter: func(m *desk.Model) { takeTube(m, id) },
 			Show: func(m *desk.Model) *desk.Model {
 				if id == sh.Part {
 					return m
@@ -74,11 +77,11 @@ func SheathPage(m *desk.Model, w int) desk.Page {
 					return m.H.EditBranch(m.Branch, func(b *model.Branch) { desk.SheathOf(b).Part = model.Some(id) })
 				})
 			},
-			Why: desk.Figs(mb.ID, 0, id, "tube.slide", "tube.worst", "tube.grip", "tube.over", "tube.room", "tube.full", "tube.wall",
+			Why: desk.FiguresOfPart(mb.ID, id, "tube.slide", "tube.worst", "tube.grip", "tube.over", "tube.room", "tube.full", "tube.wall",
 				"tube.mass", "tube.cut"),
 		}
 		if c.Verdict.Wraps {
-			r.Field, r.Step = WallField(m, id), func(m *desk.Model, by int) { StepWall(m, id, by) }
+			r.Field, r.Step = wallField(m, id), func(m *desk.Model, by int) { stepWall(m, id, by) }
 			r.Detail += "; digits: its wall, off the reel"
 		}
 		if at := sh.PassStationMM; at > 0 {
@@ -90,7 +93,7 @@ func SheathPage(m *desk.Model, w int) desk.Page {
 	}
 	if len(sh.Others) == 0 {
 		p.Rows = append(p.Rows, desk.Row{Text: "no sheath on this branch", Detail: "+ - proposes one",
-			Step: func(m *desk.Model, by int) { StepKind(m, by) }})
+			Step: func(m *desk.Model, by int) { stepKind(m, by) }})
 	}
 	part := "none"
 	if sh.Part != "" {
@@ -107,30 +110,30 @@ func SheathPage(m *desk.Model, w int) desk.Page {
 		desk.Row{Text: fmt.Sprintf("sheath   %s", part), Detail: "Enter takes the proposal, . leaves the branch bare",
 			Enter: func(m *desk.Model) {
 				if sh.Part != "" {
-					TakeTube(m, sh.Part)
+					takeTube(m, sh.Part)
 				} else {
 					m.Refuse("nothing to take: choose a tube or another kind")
 				}
-			}, Drop: func(m *desk.Model) { Bare(m) }},
+			}, Drop: func(m *desk.Model) { bare(m) }},
 		desk.Row{Text: "kind     " + kind, Detail: "+ - another kind of tube, judged in this place",
-			Step: func(m *desk.Model, by int) { StepKind(m, by) }},
+			Step: func(m *desk.Model, by int) { stepKind(m, by) }},
 		desk.Row{Text: fmt.Sprintf("start    %s %s", m.Sys.Length(sh.FromMM), m.Sys.Name()),
-			Detail: "from " + mb.From + "; left to itself it starts under the shortest boot", Field: CoverField(m, "start", true),
-			Step: StepCover(m, "start", true, sh.FromMM), Why: desk.Figs(mb.ID, 0, "", "sheath.from")},
+			Detail: "from " + mb.From + "; left to itself it starts under the shortest boot", Field: coverField(m, "start", true),
+			Step: stepCover(m, "start", true, sh.FromMM), Why: desk.FiguresOf(mb.ID, "sheath.from")},
 		desk.Row{Text: fmt.Sprintf("stop     %s %s   cut %s %s", m.Sys.Length(sh.ToMM), m.Sys.Name(), m.Sys.Length(sh.CutMM), m.Sys.Name()),
-			Detail: "from " + mb.From + "; without a transition it stops at the sorted zone", Field: CoverField(m, "stop", false),
-			Step: StepCover(m, "stop", false, sh.ToMM),
-			Why:  append(desk.Figs(mb.ID, 0, "", "sheath.to"), desk.Figs(mb.ID, 0, sh.Part, "tube.cut")...)})
+			Detail: "from " + mb.From + "; without a transition it stops at the sorted zone", Field: coverField(m, "stop", false),
+			Step: stepCover(m, "stop", false, sh.ToMM),
+			Why:  append(desk.FiguresOf(mb.ID, "sheath.to"), desk.FiguresOfPart(mb.ID, sh.Part, "tube.cut")...)})
 	for _, place := range []string{mb.From, mb.To} {
 		if t, ok := m.Sheet.X.Termination[place]; ok {
-			p.Rows = append(p.Rows, BootRow(m, t), LoopRow(m, t))
+			p.Rows = append(p.Rows, bootRow(m, t), loopRow(m, t))
 		}
 	}
-	p.Rows = append(p.Rows, CoverRows(m)...)
-	if r, any := MarginRow(m); any {
+	p.Rows = append(p.Rows, coverRows(m)...)
+	if r, any := marginRow(m); any {
 		p.Rows = append(p.Rows, r)
 	}
-	p.Rows = append(p.Rows, m.Once("thread", func() []desk.Row { return []desk.Row{ThreadRow(m)} })...)
+	p.Rows = append(p.Rows, m.Once("thread", func() []desk.Row { return []desk.Row{threadRow(m)} })...)
 	return p
 }
 
@@ -142,9 +145,9 @@ func where(room bool, text string) string {
 	return ""
 }
 
-// Ranked says in words why the first tube is the first, and what is wrong with each other.
-func Ranked(m *desk.Model, sh *sheet.Sheath) string {
-	all := ShownTubes(m, sh)
+// ranked says in words why the first tube is the first, and what is wrong with each other.
+func ranked(m *desk.Model, sh *sheet.Sheath) string {
+	all := shownTubes(m, sh)
 	if len(all) < 2 || all[0].Verdict.Stops() {
 		return ""
 	}
@@ -155,13 +158,13 @@ func Ranked(m *desk.Model, sh *sheet.Sheath) string {
 	}
 	out := fmt.Sprintf("1st %s, lightest, %s g", kept, unit.Fixed(all[0].Gram, 1))
 	for k, c := range all[1:] {
-		out += fmt.Sprintf("; %s %s", []string{"2nd", "3rd"}[k], Fault(m, c, first))
+		out += fmt.Sprintf("; %s %s", []string{"2nd", "3rd"}[k], fault(m, c, first))
 	}
 	return out
 }
 
-// Fault is what is wrong with a tube beside the first, in a word or two.
-func Fault(m *desk.Model, c sheet.Choice, first cover.Verdict) string {
+// fault is what is wrong with a tube beside the first, in a word or two.
+func fault(m *desk.Model, c sheet.Choice, first cover.Verdict) string {
 	v := c.Verdict
 	switch {
 	case v.StopSlide:
@@ -178,8 +181,8 @@ func Fault(m *desk.Model, c sheet.Choice, first cover.Verdict) string {
 	return unit.Fixed(c.Gram, 1) + " g"
 }
 
-// ShownTubes is the best three, and the one in use wherever it ranks.
-func ShownTubes(m *desk.Model, sh *sheet.Sheath) []sheet.Choice {
+// shownTubes is the best three, and the one in use wherever it ranks.
+func shownTubes(m *desk.Model, sh *sheet.Sheath) []sheet.Choice {
 	out := slices.Clone(sh.Others[:min(listedTubes, len(sh.Others))])
 	in := slices.IndexFunc(sh.Others, func(c sheet.Choice) bool { return c.Tube.ID == sh.Part })
 	if in >= listedTubes {
@@ -198,8 +201,8 @@ func levelMark(l cover.Level) string {
 	return ""
 }
 
-// TubeSays is a tube's verdict in words.
-func TubeSays(m *desk.Model, c sheet.Choice) string {
+// tubeSays is a tube's verdict in words.
+func tubeSays(m *desk.Model, c sheet.Choice) string {
 	v := c.Verdict
 	switch {
 	case v.StopSlide:
@@ -218,11 +221,11 @@ func TubeSays(m *desk.Model, c sheet.Choice) string {
 		m.Sys.Length(c.CutMM))
 }
 
-func TakeTube(m *desk.Model, id string) {
+func takeTube(m *desk.Model, id string) {
 	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { desk.SheathOf(b).Part = model.Some(id) }), "sheath "+id)
 }
 
-func Bare(m *desk.Model) {
+func bare(m *desk.Model) {
 	if !slices.ContainsFunc(m.H.Branches[m.Branch].Covers, func(c model.Cover) bool { return c.What == model.CoverSheath }) {
 		m.Refuse("the sheath is only proposed; a file that lists another cover and no sheath wants none")
 		return
@@ -240,9 +243,9 @@ func Bare(m *desk.Model) {
 	m.Change(h, says)
 }
 
-// StepKind takes the best tube of another kind.
-func StepKind(m *desk.Model, by int) {
-	_, b, _ := m.B()
+// stepKind takes the best tube of another kind.
+func stepKind(m *desk.Model, by int) {
+	_, b, _ := m.BranchHere()
 	cur := overphase.DefaultSheath
 	if len(b.Sheath.Others) > 0 {
 		cur = b.Sheath.Others[0].Tube.Kind
@@ -260,22 +263,22 @@ func StepKind(m *desk.Model, by int) {
 		return
 	}
 	m.Change(trial.EditBranch(m.Branch, func(b *model.Branch) { desk.SheathOf(b).Part = model.Some(best[0].Tube.ID) }),
-		kind+": "+TubeSays(m, best[0]))
+		kind+": "+tubeSays(m, best[0]))
 }
 
-func CoverField(m *desk.Model, label string, start bool) *desk.Field {
+func coverField(m *desk.Model, label string, start bool) *desk.Field {
 	return &desk.Field{Label: label + " of the sheath", Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
 		v, err := m.Sys.Parse(text)
 		if err != nil {
 			return err
 		}
-		return SetCover(m, label, start, v)
+		return setCover(m, label, start, v)
 	}}
 }
 
-// SetCover moves the start or stop of the sheath.
-func SetCover(m *desk.Model, label string, start bool, v unit.Millimetre) error {
-	mb, b, _ := m.B()
+// setCover moves the start or stop of the sheath.
+func setCover(m *desk.Model, label string, start bool, v unit.Millimetre) error {
+	mb, b, _ := m.BranchHere()
 	if v < 0 || v > mb.LengthMM {
 		return fmt.Errorf("%s %s is out of range: 0 to %s %s", m.Sys.Length(v), m.Sys.Name(), m.Sys.Length(mb.LengthMM), m.Sys.Name())
 	}
@@ -297,16 +300,16 @@ func SetCover(m *desk.Model, label string, start bool, v unit.Millimetre) error 
 	return nil
 }
 
-// StepCover moves it by 5 mm.
-func StepCover(m *desk.Model, label string, start bool, now unit.Millimetre) func(m *desk.Model, by int) {
+// stepCover moves it by 5 mm.
+func stepCover(m *desk.Model, label string, start bool, now unit.Millimetre) func(m *desk.Model, by int) {
 	return func(m *desk.Model, by int) {
-		if err := SetCover(m, label, start, unit.Millimetre(unit.RoundHalfUp(float64(now), 5))+5*unit.Millimetre(by)); err != nil {
+		if err := setCover(m, label, start, unit.Millimetre(unit.RoundHalfUp(float64(now), 5))+5*unit.Millimetre(by)); err != nil {
 			m.Refuse(err.Error())
 		}
 	}
 }
 
-func BootRow(m *desk.Model, t int) desk.Row {
+func bootRow(m *desk.Model, t int) desk.Row {
 	term := &m.H.Terminations[t]
 	boot := words.OrDash(term.Boot.V)
 	detail := "+ - none, straight, 45 or 90 degrees for its shell"
@@ -316,15 +319,15 @@ func BootRow(m *desk.Model, t int) desk.Row {
 		detail = fmt.Sprintf("Enter types its sizes off the part; takes a cable of %s%s to %s%s %s; %s",
 			m.Sys.Diameter(1.1*e.CableRecoveredMM), least, m.Sys.Diameter(0.8*e.CableSuppliedMM), most, m.Sys.Name(), detail)
 	}
-	r := desk.Row{Why: desk.Figs(term.ID, 0, "", "boot.least", "boot.most"), Text: fmt.Sprintf("boot %s  %s", term.ID, boot),
-		Detail: detail, Mark: m.MarkFor(term.ID), Step: func(m *desk.Model, by int) { StepBoot(m, t, by) }}
+	r := desk.Row{Why: desk.FiguresOf(term.ID, "boot.least", "boot.most"), Text: fmt.Sprintf("boot %s  %s", term.ID, boot),
+		Detail: detail, Mark: m.MarkFor(term.ID), Step: func(m *desk.Model, by int) { stepBoot(m, t, by) }}
 	if id := term.Boot.V; id != "" {
-		r.Enter = func(m *desk.Model) { m.Open(BootScreen(id)) }
+		r.Enter = func(m *desk.Model) { m.Show(BootKind, id) }
 	}
 	return r
 }
 
-func StepBoot(m *desk.Model, t, by int) {
+func stepBoot(m *desk.Model, t, by int) {
 	term := &m.H.Terminations[t]
 	ins, ok := m.Sheet.Cat.Insert(term.Insert.V)
 	choices := []string{""}

@@ -17,19 +17,21 @@ import (
 
 // The order in which everything is threaded on.
 
-func threadScreen() desk.Screen {
-	return desk.Screen{Name: "threading", Pick: true, Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Threaded on in this order, before the contacts; legs that do not meet may go in any order. " +
-			"Below, end by end.", "Hold: ring out bare first; trial fit before anything shrinks for good; ring out pinned before any " +
-			"adhesive."}, Empty: "nothing to thread on; Esc goes back"}
-		p.Rows = m.Once(fmt.Sprint("threading ", w, m.Sys), func() []desk.Row {
-			return append(append(ThreadRows(m, threading.Threading(m.Sheet), w), GlueRows(m)...), EndThreadRows(m, w)...)
-		})
-		return p
-	}}
+// ThreadingKind is the screen of that order.
+const ThreadingKind desk.Kind = "threading"
+
+// ThreadingPage is everything in the order it is threaded on.
+func ThreadingPage(m *desk.Model, w int, _ string) desk.Page {
+	p := desk.Page{Lines: []string{"Threaded on in this order, before the contacts; legs that do not meet may go in any order. " +
+		"Below, end by end.", "Hold: ring out bare first; trial fit before anything shrinks for good; ring out pinned before any " +
+		"adhesive."}, Empty: "nothing to thread on; Esc goes back"}
+	p.Rows = m.Once(fmt.Sprint("threading ", w, m.Sys), func() []desk.Row {
+		return append(append(threadRows(m, threading.Threading(m.Sheet), w), glueRows(m)...), endThreadRows(m, w)...)
+	})
+	return p
 }
 
-func ThreadRows(m *desk.Model, all []threading.Threaded, w int) []desk.Row {
+func threadRows(m *desk.Model, all []threading.Threaded, w int) []desk.Row {
 	var out []desk.Row
 	for n, t := range all {
 		text := fmt.Sprintf("%3d  %-11s%-6s%s", n+1, t.What, t.Of, t.Part)
@@ -41,7 +43,7 @@ func ThreadRows(m *desk.Model, all []threading.Threaded, w int) []desk.Row {
 				return whyquery.LookedUp("bore of "+t.Part, float64(t.BoreMM), whyquery.Diameter, t.Origin), true
 			}})
 			if t.What == "sheath" {
-				why = append(why, desk.Figs(t.Of, 0, "", "sheath.pass")...)
+				why = append(why, desk.FiguresOf(t.Of, "sheath.pass")...)
 			} else {
 				why = append(why, desk.Reason{Made: func() (whyquery.Why, bool) { // wire and wall are from memory in most looms
 					return whyquery.Stated("to pass "+t.Over, "worked out on the page of its branch", float64(t.PassMM), whyquery.Diameter,
@@ -76,8 +78,8 @@ func ThreadRows(m *desk.Model, all []threading.Threaded, w int) []desk.Row {
 	return out
 }
 
-// ThreadRow is what comes over the tails of a branch's ends, and opens the whole list.
-func ThreadRow(m *desk.Model) desk.Row {
+// threadRow is what comes over the tails of a branch's ends, and opens the whole list.
+func threadRow(m *desk.Model) desk.Row {
 	mb := &m.H.Branches[m.Branch]
 	text := "thread on  "
 	found := false
@@ -101,11 +103,11 @@ func ThreadRow(m *desk.Model) desk.Row {
 	}
 	return desk.Row{Key: "thread", Text: strings.TrimRight(text, " "),
 		Detail: "Enter lists it for the whole harness: what cannot go on later, in this order",
-		Enter:  func(m *desk.Model) { m.Open(threadScreen()) }}
+		Enter:  func(m *desk.Model) { m.Show(ThreadingKind, "") }}
 }
 
-// GlueRows is what is done with adhesive once all is rung out, mix by mix.
-func GlueRows(m *desk.Model) []desk.Row {
+// glueRows is what is done with adhesive once all is rung out, mix by mix.
+func glueRows(m *desk.Model) []desk.Row {
 	mixes := threading.Mixes(m.Sheet)
 	if len(mixes) == 0 {
 		return nil
@@ -124,8 +126,8 @@ func GlueRows(m *desk.Model) []desk.Row {
 	return out
 }
 
-// EndThreadRows is what comes over the tails of each end, numbered for whoever stands there.
-func EndThreadRows(m *desk.Model, w int) []desk.Row {
+// endThreadRows is what comes over the tails of each end, numbered for whoever stands there.
+func endThreadRows(m *desk.Model, w int) []desk.Row {
 	var out []desk.Row
 	for t := range m.H.Terminations {
 		id := m.H.Terminations[t].ID
@@ -135,7 +137,7 @@ func EndThreadRows(m *desk.Model, w int) []desk.Row {
 		}
 		out = append(out, desk.Row{Key: "end " + id, Text: fmt.Sprintf("AT %s  %s", id, m.H.Terminations[t].Name.V),
 			Detail: "over these tails, in this order, before their contacts"})
-		for n, r := range ThreadRows(m, tail, w) {
+		for n, r := range threadRows(m, tail, w) {
 			r.Key = fmt.Sprint("end ", id, " ", n)
 			out = append(out, r)
 		}

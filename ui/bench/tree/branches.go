@@ -16,18 +16,20 @@ import (
 	"contralay/ui/draw"
 )
 
-// BranchesScreen is the map: the tree of branches with lengths, counts, diameters and
-// what is wrong, and what can be done to it.
-func BranchesScreen() desk.Screen {
-	return desk.Screen{Name: "branches", Page: func(m *desk.Model, w int) desk.Page { return BranchesPage(m, w) }}
-}
+// The screens of the tree of branches.
+const (
+	BranchesKind desk.Kind = "branches"
+	SplitKind    desk.Kind = "split"
+)
 
-func BranchesPage(m *desk.Model, w int) desk.Page {
-	p := desk.Page{Why: desk.Figs("", 0, "", "loom.wire", "loom.mass"),
-		Lines: []string{WholeText(m)},
+// BranchesPage is the map: the tree of branches with lengths, counts, diameters and
+// what is wrong, and what can be done to it.
+func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
+	p := desk.Page{Why: desk.FiguresOf(desk.WholeLoom, "loom.wire", "loom.mass"),
+		Lines: []string{wholeText(m)},
 		Empty: "no branch yet: terminations, wires and branches are written in the file; Esc opens the menu"}
 	if stale := planning.Stale(m.Sheet); len(stale) > 0 {
-		p.Rows = append(p.Rows, StaleRow(m, stale))
+		p.Rows = append(p.Rows, staleRow(m, stale))
 	}
 	tree := max(18, min(44, w-52))
 	p.Cols = fmt.Sprintf("%-*s%7s%7s%9s  %s", tree, "branch", m.Sys.Name(), "holds", "over", "sheath")
@@ -35,18 +37,18 @@ func BranchesPage(m *desk.Model, w int) desk.Page {
 	for _, k := range wires.Walked(m.Sheet) {
 		if k.Deep == 0 && k.From != at {
 			at = k.From
-			p.Rows = append(p.Rows, PlaceRow(m, at, tree, ""))
+			p.Rows = append(p.Rows, placeRow(m, at, tree, ""))
 		}
-		p.Rows = append(p.Rows, BranchRow(m, k, tree))
+		p.Rows = append(p.Rows, branchRow(m, k, tree))
 	}
 	if len(m.H.Branches) > 0 {
-		p.Rows = append(p.Rows, EndsRow(m), SplicesRow(m), ListsRow(m))
+		p.Rows = append(p.Rows, endsRow(m), splicesRow(m), listsRow(m))
 	}
 	return p
 }
 
-// Twigs draws where a branch hangs.
-func Twigs(m *desk.Model, last []bool) string {
+// twigs draws where a branch hangs.
+func twigs(m *desk.Model, last []bool) string {
 	out := ""
 	for n, l := range last {
 		switch {
@@ -66,21 +68,21 @@ func Twigs(m *desk.Model, last []bool) string {
 	return out
 }
 
-// PlaceRow is the termination the tree is walked from.
-func PlaceRow(m *desk.Model, id string, tree int, twig string) desk.Row {
-	r := desk.Row{Key: "place " + id, Text: twig + draw.Fit(id+ClockText(m, id)+"  "+PlaceName(m, id), tree, m.Cfg.ASCII),
+// placeRow is the termination the tree is walked from.
+func placeRow(m *desk.Model, id string, tree int, twig string) desk.Row {
+	r := desk.Row{Key: "place " + id, Text: twig + draw.Fit(id+clockText(m, id)+"  "+placeName(m, id), tree, m.Cfg.ASCII),
 		Mark: m.MarkFor(id), Detail: "Enter opens it"}
 	if _, ok := m.Sheet.X.Termination[id]; ok {
-		r.Enter = func(m *desk.Model) { m.Open(endScreen(id)) }
+		r.Enter = func(m *desk.Model) { m.Show(EndKind, id) }
 		return r
 	}
 	r.Detail = "a breakout"
 	return r
 }
 
-// ClockText is how a termination is clocked, seen from the wire side: its key, and where
+// clockText is how a termination is clocked, seen from the wire side: its key, and where
 // its boot points.
-func ClockText(m *desk.Model, id string) string {
+func clockText(m *desk.Model, id string) string {
 	t, ok := m.Sheet.X.Termination[id]
 	if !ok {
 		return ""
@@ -95,7 +97,7 @@ func ClockText(m *desk.Model, id string) string {
 	return out
 }
 
-func PlaceName(m *desk.Model, id string) string {
+func placeName(m *desk.Model, id string) string {
 	if t, ok := m.Sheet.X.Termination[id]; ok {
 		return m.H.Terminations[t].Name.V
 	}
@@ -105,7 +107,7 @@ func PlaceName(m *desk.Model, id string) string {
 	return ""
 }
 
-func BranchRow(m *desk.Model, k wires.Walk, tree int) desk.Row {
+func branchRow(m *desk.Model, k wires.Walk, tree int) desk.Row {
 	i := k.Branch
 	mb, b := &m.H.Branches[i], &m.Sheet.Branches[i]
 	over := "-"
@@ -117,26 +119,26 @@ func BranchRow(m *desk.Model, k wires.Walk, tree int) desk.Row {
 		sheath = "none"
 	}
 	id, to := mb.ID, k.To
-	name := mb.ID + " to " + to + ClockText(m, to)
+	name := mb.ID + " to " + to + clockText(m, to)
 	if n := mb.Name.V; n != "" {
 		name += "  " + n
 	}
 	return desk.Row{
 		Key: "branch " + id,
-		Text: fmt.Sprintf("%s%7s%7d%9s  %s", draw.Fit(Twigs(m, k.Last)+name, tree, m.Cfg.ASCII), m.Sys.Length(mb.LengthMM),
+		Text: fmt.Sprintf("%s%7s%7d%9s  %s", draw.Fit(twigs(m, k.Last)+name, tree, m.Cfg.ASCII), m.Sys.Length(mb.LengthMM),
 			len(b.Components), over, sheath),
-		Detail: fmt.Sprintf("Enter opens it, + a leg at %s, - splits it, digits its length; %s, %s", to, m.LengthText(mb), b.Make),
+		Detail: fmt.Sprintf("Enter opens it, + a leg at %s, - splits it, digits its length; %s, %s", to, desk.LengthText(m, mb), b.Make),
 		Mark:   m.MarkFor(id),
-		Why:    desk.Figs(id, 0, "", "branch.over", "branch.length"),
+		Why:    desk.FiguresOf(id, "branch.over", "branch.length"),
 		Enter: func(m *desk.Model) {
-			m.Branch, m.Stack, m.Zoom = m.Sheet.X.Branch[id], nil, false
+			m.TakeBranch(m.Sheet.X.Branch[id])
 		},
 		Step: func(m *desk.Model, by int) {
 			if by < 0 {
-				m.Open(splitScreen(id))
+				m.Show(SplitKind, id)
 				return
 			}
-			AddLeg(m, to)
+			addLeg(m, to)
 		},
 		Field: &desk.Field{Label: "length of " + id, Unit: m.Sys.Name(), Value: m.Sys.Length(mb.LengthMM), Number: true,
 			Set: func(m *desk.Model, text string) error {
@@ -158,53 +160,51 @@ func BranchRow(m *desk.Model, k wires.Walk, tree int) desk.Row {
 // newLeg is what a leg added at the bench begins with: its length is typed next.
 const newLeg unit.Millimetre = 300
 
-// AddLeg puts a branch to a new termination on a breakout, or says why it cannot.
-func AddLeg(m *desk.Model, at string) {
+// addLeg puts a branch to a new termination on a breakout, or says why it cannot.
+func addLeg(m *desk.Model, at string) {
 	if _, ok := m.Sheet.X.Breakout[at]; !ok {
 		m.Refuse(at + " is a termination: - splits a branch at a new breakout, legs hang on those")
 		return
 	}
 	h, branch, term := m.H.AddLeg(at, newLeg, 2)
 	m.Change(h, fmt.Sprintf("branch %s to %s; digits set its length, its ends are under terminations", branch, term))
-	m.On[m.CursorKey()] = "branch " + branch
+	m.PutOn("branch " + branch)
 }
 
-// splitScreen asks where a branch is parted.
-func splitScreen(id string) desk.Screen {
-	return desk.Screen{Name: "split", Safe: true, Pick: true, Page: func(m *desk.Model, w int) desk.Page {
-		i, ok := m.Sheet.X.Branch[id]
-		if !ok {
-			return desk.Page{Empty: "branch " + id + " is gone; Esc goes back"}
-		}
-		b := &m.H.Branches[i]
-		p := desk.Page{Lines: []string{fmt.Sprintf("Split %s, %s %s long, at a new breakout.", id, m.Sys.Length(b.LengthMM), m.Sys.Name()),
-			"Both parts keep its lay-up; wires leave where legs hang on."}}
-		at := func(label string, v unit.Millimetre) desk.Row {
-			return desk.Row{Key: label, Text: fmt.Sprintf("%s: %s %s from %s", label, m.Sys.Length(v), m.Sys.Name(), b.From),
-				Detail: "Enter splits it there", Enter: func(m *desk.Model) { Split(m, id, v) },
-				Why: []desk.Reason{{Made: func() (why.Why, bool) {
-					return why.Stated("the middle of "+id, "half its length", float64(v), why.Length,
-						catalogue.Origin{Source: "given in the file", Standing: catalogue.House}), true
-				}}},
-				Field: &desk.Field{Label: "from " + b.From, Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
-					v, err := m.Sys.Parse(text)
-					if err != nil {
-						return err
-					}
-					if v <= 0 || v >= b.LengthMM {
-						return fmt.Errorf("%s %s is out of range: more than 0, less than %s", text, m.Sys.Name(), m.Sys.Length(b.LengthMM))
-					}
-					Split(m, id, v)
-					return nil
-				}}}
-		}
-		p.Rows = []desk.Row{at("in the middle, or type where", b.LengthMM/2),
-			{Key: "no", Text: "leave it whole", Enter: func(m *desk.Model) { m.Back() }}}
-		return p
-	}}
+// SplitPage asks where a branch is parted.
+func SplitPage(m *desk.Model, _ int, id string) desk.Page {
+	i, ok := m.Sheet.X.Branch[id]
+	if !ok {
+		return desk.Page{Empty: "branch " + id + " is gone; Esc goes back"}
+	}
+	b := &m.H.Branches[i]
+	p := desk.Page{Lines: []string{fmt.Sprintf("Split %s, %s %s long, at a new breakout.", id, m.Sys.Length(b.LengthMM), m.Sys.Name()),
+		"Both parts keep its lay-up; wires leave where legs hang on."}}
+	at := func(label string, v unit.Millimetre) desk.Row {
+		return desk.Row{Key: label, Text: fmt.Sprintf("%s: %s %s from %s", label, m.Sys.Length(v), m.Sys.Name(), b.From),
+			Detail: "Enter splits it there", Enter: func(m *desk.Model) { split(m, id, v) },
+			Why: []desk.Reason{{Made: func() (why.Why, bool) {
+				return why.Stated("the middle of "+id, "half its length", float64(v), why.Length,
+					catalogue.Origin{Source: "given in the file", Standing: catalogue.House}), true
+			}}},
+			Field: &desk.Field{Label: "from " + b.From, Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
+				v, err := m.Sys.Parse(text)
+				if err != nil {
+					return err
+				}
+				if v <= 0 || v >= b.LengthMM {
+					return fmt.Errorf("%s %s is out of range: more than 0, less than %s", text, m.Sys.Name(), m.Sys.Length(b.LengthMM))
+				}
+				split(m, id, v)
+				return nil
+			}}}
+	}
+	p.Rows = []desk.Row{at("in the middle, or type where", b.LengthMM/2),
+		{Key: "no", Text: "leave it whole", Enter: func(m *desk.Model) { m.Back() }}}
+	return p
 }
 
-func Split(m *desk.Model, id string, at unit.Millimetre) {
+func split(m *desk.Model, id string, at unit.Millimetre) {
 	h, j, err := m.H.Split(m.Sheet.X.Branch[id], at)
 	if err != nil {
 		m.Refuse(err.Error())
@@ -214,13 +214,13 @@ func Split(m *desk.Model, id string, at unit.Millimetre) {
 	m.Change(h, fmt.Sprintf("%s now ends at the new breakout %s; + on it hangs a leg there", id, j))
 }
 
-func ListsRow(m *desk.Model) desk.Row {
+func listsRow(m *desk.Model) desk.Row {
 	return desk.Row{Key: "lists", Text: "lists: wire by reel, contacts, crimps, units", Detail: "Enter shows what is taken off the shelf",
-		Enter: func(m *desk.Model) { m.Open(listsScreen()) }}
+		Enter: func(m *desk.Model) { m.Show(ListsKind, "") }}
 }
 
-// StaleRow offers to lay anew what no longer holds what runs there.
-func StaleRow(m *desk.Model, stale []int) desk.Row {
+// staleRow offers to lay anew what no longer holds what runs there.
+func staleRow(m *desk.Model, stale []int) desk.Row {
 	var ids []string
 	for _, i := range stale {
 		ids = append(ids, m.H.Branches[i].ID)
@@ -236,9 +236,9 @@ func StaleRow(m *desk.Model, stale []int) desk.Row {
 		}}
 }
 
-func WholeText(m *desk.Model) string {
+func wholeText(m *desk.Model) string {
 	t := fmt.Sprintf("%d branches", len(m.H.Branches))
-	if m.Waiting() {
+	if desk.Waiting(m.Sheet) {
 		return t + "   lay-ups are being worked out"
 	}
 	clocked := ""

@@ -9,7 +9,6 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
-	"contralay/ui/bench/wires"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
 	"contralay/ui/paper"
@@ -17,50 +16,53 @@ import (
 
 // Terminations: what each cavity holds, what is free and for what.
 
-func EndsRow(m *desk.Model) desk.Row {
+func endsRow(m *desk.Model) desk.Row {
 	return desk.Row{Key: "ends", Text: fmt.Sprintf("terminations: %d", len(m.H.Terminations)),
-		Detail: "Enter lists them: cavities, contacts, plugs, what they still take", Enter: func(m *desk.Model) { m.Open(endsScreen()) }}
+		Detail: "Enter lists them: cavities, contacts, plugs, what they still take", Enter: func(m *desk.Model) { m.Show(EndsKind, "") }}
 }
 
-func endsScreen() desk.Screen {
-	return desk.Screen{Name: "ends", Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Terminations; a cavity with a spare wire counts as spare."},
-			Empty: "no termination yet; Esc goes back"}
-		name := max(8, min(28, w-56))
-		p.Cols = fmt.Sprintf("%-7s%-*s%-10s%6s%6s%6s%6s%10s", "id", name, "name", "insert", "used", "spare", "held", "blank", "contacts")
-		for t := range m.H.Terminations {
-			h, s := &m.H.Terminations[t], &m.Sheet.Terms[t]
-			id := h.ID
-			contacts := "-"
-			if s.HasContacts {
-				contacts = fmt.Sprint(s.Contacts)
-			}
-			p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id),
-				Text: fmt.Sprintf("%s%s%s%6d%6d%6d%6d%10s", draw.Fit(id, 6, m.Cfg.ASCII)+" ", draw.Fit(h.Name.V, name-1, m.Cfg.ASCII)+" ",
-					draw.Fit(words.OrDash(h.Insert.V), 9, m.Cfg.ASCII)+" ", s.Used, s.Spare, s.Reserved, s.Blank, contacts),
-				Detail: "Enter opens it", Enter: func(m *desk.Model) { m.Open(endScreen(id)) }})
+// The screens of terminations and splices.
+const (
+	EndsKind    desk.Kind = "ends"
+	EndKind     desk.Kind = "end"
+	SplicesKind desk.Kind = "splices"
+	SpliceKind  desk.Kind = "splice"
+)
+
+// EndsPage lists the terminations.
+func EndsPage(m *desk.Model, w int, _ string) desk.Page {
+	p := desk.Page{Lines: []string{"Terminations; a cavity with a spare wire counts as spare."},
+		Empty: "no termination yet; Esc goes back"}
+	name := max(8, min(28, w-56))
+	p.Cols = fmt.Sprintf("%-7s%-*s%-10s%6s%6s%6s%6s%10s", "id", name, "name", "insert", "used", "spare", "held", "blank", "contacts")
+	for t := range m.H.Terminations {
+		h, s := &m.H.Terminations[t], &m.Sheet.Terms[t]
+		id := h.ID
+		contacts := "-"
+		if s.HasContacts {
+			contacts = fmt.Sprint(s.Contacts)
 		}
-		return p
-	}}
-}
-
-func endScreen(id string) desk.Screen {
-	return desk.Screen{Name: "end", Of: id, Page: func(m *desk.Model, w int) desk.Page { return EndPage(m, id) }}
+		p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id),
+			Text: fmt.Sprintf("%s%s%s%6d%6d%6d%6d%10s", draw.Fit(id, 6, m.Cfg.ASCII)+" ", draw.Fit(h.Name.V, name-1, m.Cfg.ASCII)+" ",
+				draw.Fit(words.OrDash(h.Insert.V), 9, m.Cfg.ASCII)+" ", s.Used, s.Spare, s.Reserved, s.Blank, contacts),
+			Detail: "Enter opens it", Enter: func(m *desk.Model) { m.Show(EndKind, id) }})
+	}
+	return p
 }
 
 // EndPage is one termination: cavity by cavity, in the order its insert has them.
-func EndPage(m *desk.Model, id string) desk.Page {
+func EndPage(m *desk.Model, _ int, id string) desk.Page {
 	t, ok := m.Sheet.X.Termination[id]
 	if !ok {
 		return desk.Page{Empty: "termination " + id + " is gone; Esc goes back"}
 	}
 	h, s := &m.H.Terminations[t], &m.Sheet.Terms[t]
-	p := desk.Page{Lines: []string{fmt.Sprintf("%s  %s   %s", id, h.Name.V, EndKind(m, h))}}
+	p := desk.Page{Lines: []string{fmt.Sprintf("%s  %s   %s", id, h.Name.V, endSays(m, h))}}
 	p.Lines = append(p.Lines, fmt.Sprintf("%d used, %d spare, %d reserved, %d blank", s.Used, s.Spare, s.Reserved, s.Blank))
 	if s.Sealed && s.SealPlugs > 0 {
 		p.Lines = append(p.Lines, fmt.Sprintf("every cavity that is not wired takes a contact and a seal plug: %d", s.SealPlugs))
 	}
-	wall := map[bool]string{false: "no", true: fmt.Sprintf("yes, %d stubs of wire beside the plugs", s.Stubs)}[h.Firewall.V]
+	wall := words.Either(h.Firewall.V, fmt.Sprintf("yes, %d stubs of wire beside the plugs", s.Stubs), "no")
 	datum := words.OrDash(string(h.Datum.V))
 	p.Rows = append(p.Rows, desk.Row{Key: "datum", Text: "length from  " + datum,
 		Detail: "+ - where its branch's length starts; with part_mm and the boot known the length is converted",
@@ -77,17 +79,17 @@ func EndPage(m *desk.Model, id string) desk.Page {
 	p.Rows = append(p.Rows, desk.Row{Key: "firewall", Text: "firewall     " + wall,
 		Detail: "+ - where it stands in one, an unwired cavity takes contact, plug and a stub of wire", Step: func(m *desk.Model, _ int) {
 			m.Change(m.H.EditTermination(m.Sheet.X.Termination[id], func(t *model.Termination) { t.Firewall = model.Some(!t.Firewall.V) }),
-				map[bool]string{true: id + " stands in no firewall", false: id + " stands in a firewall"}[h.Firewall.V])
+				id+words.Either(h.Firewall.V, " stands in no firewall", " stands in a firewall"))
 		}})
-	p.Rows = append(p.Rows, m.Once("pairs "+id, func() []desk.Row { return PairingRows(m, t) })...)
+	p.Rows = append(p.Rows, m.Once("pairs "+id, func() []desk.Row { return pairingRows(m, t) })...)
 	for _, c := range s.Cavities {
-		p.Rows = append(p.Rows, CavityRow(m, t, c))
+		p.Rows = append(p.Rows, cavityRow(m, t, c))
 	}
 	return p
 }
 
-// EndKind is what a termination is and from where it is seen.
-func EndKind(m *desk.Model, h *model.Termination) string {
+// endSays is what a termination is and from where it is seen.
+func endSays(m *desk.Model, h *model.Termination) string {
 	var parts []string
 	if h.Insert.V != "" {
 		parts = append(parts, strings.TrimSpace(h.Insert.V+" "+string(h.Gender.V)))
@@ -104,7 +106,7 @@ func EndKind(m *desk.Model, h *model.Termination) string {
 	return strings.Join(append(parts, "seen from the wire side"), ", ")
 }
 
-func CavityRow(m *desk.Model, t int, name string) desk.Row {
+func cavityRow(m *desk.Model, t int, name string) desk.Row {
 	h, c := &m.H.Terminations[t], m.Sheet.Terms[t].State[name]
 	id := h.ID
 	where := id + ":" + name
@@ -129,23 +131,23 @@ func CavityRow(m *desk.Model, t int, name string) desk.Row {
 		w := &m.H.Wires[m.Sheet.X.Wire[c.Wires[0]]]
 		say(strings.Join(c.Wires, " and ") + "  " + w.Signal.V + "  " + paper.Size(w) + "  " + w.Colour.V)
 		first := c.Wires[0]
-		r.Id, r.Detail, r.Enter = first, "Enter opens the wire", func(m *desk.Model) { m.Open(wires.WireScreen(first)) }
+		r.Id, r.Detail, r.Enter = first, "Enter opens the wire", func(m *desk.Model) { m.Show(desk.KindWire, first) }
 	case c.Drain != "":
 		say("drain of " + c.Drain)
 	case h.Reserves(name):
 		say("reserved")
 		r.Detail = "+ - gives it free"
-		r.Step = func(m *desk.Model, _ int) { Reserve(m, id, name, false) }
+		r.Step = func(m *desk.Model, _ int) { reserve(m, id, name, false) }
 	default:
 		say("free")
 		r.Detail = "+ - keeps it reserved"
-		r.Step = func(m *desk.Model, _ int) { Reserve(m, id, name, true) }
+		r.Step = func(m *desk.Model, _ int) { reserve(m, id, name, true) }
 	}
 	return r
 }
 
-// Reserve keeps a cavity, or gives it free.
-func Reserve(m *desk.Model, id, name string, keep bool) {
+// reserve keeps a cavity, or gives it free.
+func reserve(m *desk.Model, id, name string, keep bool) {
 	says := "cavity " + name + " of " + id + " is free"
 	if keep {
 		says = "cavity " + name + " of " + id + " is reserved"
@@ -158,22 +160,22 @@ func Reserve(m *desk.Model, id, name string, keep bool) {
 	}), says)
 }
 
-// PairingRows is what could still run from a termination to those it shares wires with.
-func PairingRows(m *desk.Model, t int) []desk.Row {
+// pairingRows is what could still run from a termination to those it shares wires with.
+func pairingRows(m *desk.Model, t int) []desk.Row {
 	var out []desk.Row
 	for _, q := range offer.Pairings(m.Sheet, t) {
 		o := m.H.Terminations[q.B].ID
 		text := fmt.Sprintf("to %s: %d wires, %d of them spare, takes %d more", o, q.Wires, q.Spares, q.More)
-		r := desk.Row{Key: "to " + o, Text: text, Detail: "Enter opens " + o, Enter: func(m *desk.Model) { m.Open(endScreen(o)) }}
+		r := desk.Row{Key: "to " + o, Text: text, Detail: "Enter opens " + o, Enter: func(m *desk.Model) { m.Show(EndKind, o) }}
 		if q.More > 0 {
-			r.More = func() string { return OneMoreText(m, q) }
+			r.More = func() string { return oneMoreText(m, q) }
 		}
 		out = append(out, r)
 	}
 	return out
 }
 
-func OneMoreText(m *desk.Model, q offer.Pairing) string {
+func oneMoreText(m *desk.Model, q offer.Pairing) string {
 	b, d, starts, ok := offer.OneMore(m.Sheet, q)
 	switch {
 	case !ok:
@@ -186,86 +188,84 @@ func OneMoreText(m *desk.Model, q offer.Pairing) string {
 	return "one more makes " + m.H.Branches[b].ID + " a little thicker"
 }
 
-func SplicesRow(m *desk.Model) desk.Row {
+func splicesRow(m *desk.Model) desk.Row {
 	return desk.Row{Key: "splices", Text: fmt.Sprintf("splices: %d", len(m.H.Splices)), Detail: "Enter lists them: barrels, places",
-		Enter: func(m *desk.Model) { m.Open(splicesScreen()) }}
+		Enter: func(m *desk.Model) { m.Show(SplicesKind, "") }}
 }
 
-func splicesScreen() desk.Screen {
-	return desk.Screen{Name: "splices", Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Splices; the sleeve lies so far along the branch from its breakout."},
-			Empty: "no splice; Esc goes back"}
-		p.Cols = fmt.Sprintf("%-6s%-20s%8s  %-16s%s", "id", "lies", m.Sys.Name(), "part", "joins")
-		for i := range m.H.Splices {
-			sp, s := &m.H.Splices[i], &m.Sheet.Splices[i]
-			id := sp.ID
-			lies := sp.At
-			if sp.Toward.V != "" {
-				lies += " toward " + sp.Toward.V
-			}
-			p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id),
-				Text: fmt.Sprintf("%s%s%8s  %s%s", draw.Fit(id, 5, m.Cfg.ASCII)+" ", draw.Fit(lies, 19, m.Cfg.ASCII)+" ",
-					m.Sys.Length(sp.OffsetMM.V), draw.Fit(words.OrDash(s.Part), 15, m.Cfg.ASCII)+" ", m.JoinText(i)),
-				Detail: "Enter opens it; + - moves the sleeve", Enter: func(m *desk.Model) { m.Open(spliceScreen(id)) },
-				Step: func(m *desk.Model, by int) { MoveSplice(m, id, by) }})
+// SplicesPage lists the splices.
+func SplicesPage(m *desk.Model, _ int, _ string) desk.Page {
+	p := desk.Page{Lines: []string{"Splices; the sleeve lies so far along the branch from its breakout."},
+		Empty: "no splice; Esc goes back"}
+	p.Cols = fmt.Sprintf("%-6s%-20s%8s  %-16s%s", "id", "lies", m.Sys.Name(), "part", "joins")
+	for i := range m.H.Splices {
+		sp, s := &m.H.Splices[i], &m.Sheet.Splices[i]
+		id := sp.ID
+		lies := sp.At
+		if sp.Toward.V != "" {
+			lies += " toward " + sp.Toward.V
 		}
-		return p
-	}}
+		p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id),
+			Text: fmt.Sprintf("%s%s%8s  %s%s", draw.Fit(id, 5, m.Cfg.ASCII)+" ", draw.Fit(lies, 19, m.Cfg.ASCII)+" ",
+				m.Sys.Length(sp.OffsetMM.V), draw.Fit(words.OrDash(s.Part), 15, m.Cfg.ASCII)+" ", desk.JoinText(m, i)),
+			Detail: "Enter opens it; + - moves the sleeve", Enter: func(m *desk.Model) { m.Show(SpliceKind, id) },
+			Step: func(m *desk.Model, by int) { moveSplice(m, id, by) }})
+	}
+	return p
 }
 
-// MoveSplice moves a sleeve by five millimetres.
-func MoveSplice(m *desk.Model, id string, by int) {
+// moveSplice moves a sleeve by five millimetres.
+func moveSplice(m *desk.Model, id string, by int) {
 	i := m.Sheet.X.Splice[id]
 	v := max(0, m.H.Splices[i].OffsetMM.V+unit.Millimetre(5*by))
 	m.Change(m.H.EditSplice(i, func(s *model.Splice) { s.OffsetMM = model.Some(v) }),
 		fmt.Sprintf("%s lies %s %s off %s", id, m.Sys.Length(v), m.Sys.Name(), m.H.Splices[i].At))
 }
 
-func spliceScreen(id string) desk.Screen {
-	return desk.Screen{Name: "splice", Of: id, Page: func(m *desk.Model, w int) desk.Page {
-		i, ok := m.Sheet.X.Splice[id]
-		if !ok {
-			return desk.Page{Empty: "splice " + id + " is gone; Esc goes back"}
-		}
-		sp, s := &m.H.Splices[i], &m.Sheet.Splices[i]
-		p := desk.Page{Lines: []string{"splice " + id + " at " + sp.At}}
-		there := func(m *desk.Model) bool { _, ok := m.Sheet.X.Splice[id]; return ok }
-		part := words.OrDash(s.Part)
-		if !s.Given && s.Part != "" {
-			part += "  proposed"
-		}
-		p.Rows = append(p.Rows, desk.Row{Key: "part", Text: "part         " + part, Detail: "Enter lists them", Enter: func(m *desk.Model) {
-			m.Open(desk.ChooseScreen("part", there, func(m *desk.Model) []desk.Choice { return SpliceChoices(m) },
-				func(m *desk.Model) string { return m.H.Splices[m.Sheet.X.Splice[id]].Part.V }, func(m *desk.Model, v string) {
-					m.Change(m.H.EditSplice(m.Sheet.X.Splice[id], func(s *model.Splice) { s.Part = model.Some(v) }), "part "+v)
-				}, nil))
-		}})
-		p.Rows = append(p.Rows, desk.Row{Key: "toward", Text: "lies toward  " + words.OrDash(sp.Toward.V),
-			Detail: "+ - the branches of its breakout: the sleeve lies along one, clear of the others", Step: func(m *desk.Model, by int) {
-				var all []string
-				for _, b := range m.Sheet.X.Meeting(sp.At) {
-					all = append(all, m.H.Branches[b].ID)
-				}
-				if v, moved := words.Around(all, sp.Toward.V, by); moved || sp.Toward.V == "" {
-					m.Change(m.H.EditSplice(m.Sheet.X.Splice[id], func(s *model.Splice) { s.Toward = model.Some(v) }), "toward "+v)
-				}
-			}})
-		p.Rows = append(p.Rows, desk.Row{Key: "offset", Text: fmt.Sprintf("middle       %s %s along it", m.Sys.Length(sp.OffsetMM.V),
-			m.Sys.Name()), Detail: "+ - moves it", Step: func(m *desk.Model, by int) { MoveSplice(m, id, by) }})
-		for n, side := range [][]int{s.Near, s.Far} {
-			for _, k := range side {
-				w := &m.H.Wires[k]
-				wid := w.ID
-				p.Rows = append(p.Rows, desk.Row{Key: "wire " + wid, Id: wid,
-					Text: fmt.Sprintf("barrel %d     %s  %s  %s", n+1, wid, paper.Size(w), w.Signal.V), Detail: "Enter opens the wire",
-					Enter: func(m *desk.Model) { m.Open(wires.WireScreen(wid)) }})
+// SplicePage is one splice: its part, where its sleeve lies, what it joins.
+func SplicePage(m *desk.Model, _ int, id string) desk.Page {
+	i, ok := m.Sheet.X.Splice[id]
+	if !ok {
+		return desk.Page{Empty: "splice " + id + " is gone; Esc goes back"}
+	}
+	sp, s := &m.H.Splices[i], &m.Sheet.Splices[i]
+	p := desk.Page{Lines: []string{"splice " + id + " at " + sp.At}}
+	there := func(m *desk.Model) bool { _, ok := m.Sheet.X.Splice[id]; return ok }
+	part := words.OrDash(s.Part)
+	if !s.Given && s.Part != "" {
+		part += "  proposed"
+	}
+	p.Rows = append(p.Rows, desk.Row{Key: "part", Text: "part         " + part, Detail: "Enter lists them", Enter: func(m *desk.Model) {
+		m.Open(desk.ChooseScreen("part", there, func(m *desk.Model) []desk.Choice { return spliceChoices(m) },
+			func(m *desk.Model) string { return m.H.Splices[m.Sheet.X.Splice[id]].Part.V }, func(m *desk.Model, v string) {
+				m.Change(m.H.EditSplice(m.Sheet.X.Splice[id], func(s *model.Splice) { s.Part = model.Some(v) }), "part "+v)
+			}, nil))
+	}})
+	p.Rows = append(p.Rows, desk.Row{Key: "toward", Text: "lies toward  " + words.OrDash(sp.Toward.V),
+		Detail: "+ - the branches of its breakout: the sleeve lies along one, clear of the others", Step: func(m *desk.Model, by int) {
+			var all []string
+			for _, b := range m.Sheet.X.Meeting(sp.At) {
+				all = append(all, m.H.Branches[b].ID)
 			}
+			if v, moved := words.Around(all, sp.Toward.V, by); moved || sp.Toward.V == "" {
+				m.Change(m.H.EditSplice(m.Sheet.X.Splice[id], func(s *model.Splice) { s.Toward = model.Some(v) }), "toward "+v)
+			}
+		}})
+	p.Rows = append(p.Rows, desk.Row{Key: "offset", Text: fmt.Sprintf("middle       %s %s along it", m.Sys.Length(sp.OffsetMM.V),
+		m.Sys.Name()), Detail: "+ - moves it", Step: func(m *desk.Model, by int) { moveSplice(m, id, by) }})
+	for n, side := range [][]int{s.Near, s.Far} {
+		for _, k := range side {
+			w := &m.H.Wires[k]
+			wid := w.ID
+			p.Rows = append(p.Rows, desk.Row{Key: "wire " + wid, Id: wid,
+				Text: fmt.Sprintf("barrel %d     %s  %s  %s", n+1, wid, paper.Size(w), w.Signal.V), Detail: "Enter opens the wire",
+				Enter: func(m *desk.Model) { m.Show(desk.KindWire, wid) }})
 		}
-		return p
-	}}
+	}
+	return p
 }
 
-func SpliceChoices(m *desk.Model) []desk.Choice {
+func spliceChoices(m *desk.Model) []desk.Choice {
 	used := map[string]int{}
 	for i := range m.H.Splices {
 		used[m.H.Splices[i].Part.V]++

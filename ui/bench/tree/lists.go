@@ -14,23 +14,23 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
-	"contralay/ui/bench/wires"
 	"contralay/ui/bench/words"
 	"contralay/ui/paper"
 )
 
-// listsScreen is what is taken off the shelf: wire by reel, contacts, crimps, units made
+// ListsKind is the screen of what is taken off the shelf.
+const ListsKind desk.Kind = "lists"
+
+// ListsPage is what is taken off the shelf: wire by reel, contacts, crimps, units made
 // first.
-func listsScreen() desk.Screen {
-	return desk.Screen{Name: "lists", Pick: true, Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Off the shelf: wire by reel and longest first, contacts to buy, how to crimp, units made first."},
-			Empty: "nothing is cut yet; Esc goes back"}
-		p.Rows = m.Once(fmt.Sprint("lists ", m.Sys), func() []desk.Row { return ListRows(m) })
-		return p
-	}}
+func ListsPage(m *desk.Model, _ int, _ string) desk.Page {
+	p := desk.Page{Lines: []string{"Off the shelf: wire by reel and longest first, contacts to buy, how to crimp, units made first."},
+		Empty: "nothing is cut yet; Esc goes back"}
+	p.Rows = m.Once(fmt.Sprint("lists ", m.Sys), func() []desk.Row { return listRows(m) })
+	return p
 }
 
-func ListRows(m *desk.Model) []desk.Row {
+func listRows(m *desk.Model) []desk.Row {
 	var out []desk.Row
 	head := func(t string) { out = append(out, desk.Row{Text: t}) }
 	head("WIRE BY REEL, " + m.Sys.Name())
@@ -52,14 +52,14 @@ func ListRows(m *desk.Model) []desk.Row {
 				}
 			}
 			out = append(out, desk.Row{Text: text, Mark: mark, Detail: "shelf_m of [[reel]] says how much there is",
-				Why: desk.Figs(c.Spec, 0, c.Size, "reel.need")})
+				Why: desk.FiguresOfPart(c.Spec, c.Size, "reel.need")})
 		}
 		ids, named := make([]string, 0, len(c.Wires)), make([]string, 0, len(c.Wires))
 		var why []desk.Reason
 		for _, k := range c.Wires {
 			ids = append(ids, m.H.Wires[k].ID)
 			named = append(named, strings.TrimSpace(m.H.Wires[k].ID+" "+m.H.Wires[k].Colour.V))
-			why = append(why, desk.Figs(m.H.Wires[k].ID, 0, "", "wire.cut")...)
+			why = append(why, desk.FiguresOf(m.H.Wires[k].ID, "wire.cut")...)
 		}
 		out = append(out, desk.Row{Text: fmt.Sprintf("  %3d off %6s   %s", len(c.Wires), m.Sys.Length(c.CutMM), words.Few(ids)),
 			Detail: "wire and colour: " + strings.Join(named, ", "), Why: why})
@@ -92,9 +92,9 @@ func ListRows(m *desk.Model) []desk.Row {
 	}
 	head("CRIMPS")
 	for _, c := range lists.CrimpList(m.Sheet) {
-		out = append(out, CrimpRow(m, c))
+		out = append(out, crimpRow(m, c))
 	}
-	if spares := SpareRows(m); len(spares) > 0 {
+	if spares := spareRows(m); len(spares) > 0 {
 		head("SPARES")
 		out = append(out, spares...)
 	}
@@ -102,12 +102,12 @@ func ListRows(m *desk.Model) []desk.Row {
 		head("UNITS MADE FIRST, " + m.Sys.Name())
 	}
 	for i := range m.H.Units {
-		out = append(out, UnitRow(m, i)...)
+		out = append(out, unitRow(m, i)...)
 	}
 	return out
 }
 
-func CrimpRow(m *desk.Model, c lists.CrimpRow) desk.Row {
+func crimpRow(m *desk.Model, c lists.CrimpRow) desk.Row {
 	text := fmt.Sprintf("  size %-4s on %-7s %3d", c.Contact, paper.Size(&model.Wire{Size: c.Size}), c.Count)
 	if !c.Circular {
 		text += "  of the device's own"
@@ -156,8 +156,8 @@ func CrimpRow(m *desk.Model, c lists.CrimpRow) desk.Row {
 	return desk.Row{Text: text, Detail: detail, Why: why}
 }
 
-// UnitRow is what a unit is made of before anything is laid.
-func UnitRow(m *desk.Model, i int) []desk.Row {
+// unitRow is what a unit is made of before anything is laid.
+func unitRow(m *desk.Model, i int) []desk.Row {
 	u, s := &m.H.Units[i], &m.Sheet.Units[i]
 	text := fmt.Sprintf("  %-5s %s", u.ID, u.Name.V)
 	if s.LayMM > 0 {
@@ -166,7 +166,7 @@ func UnitRow(m *desk.Model, i int) []desk.Row {
 	detail := "twist it before it is laid; a drain to the shell or to a cavity, never both ends of one loop unless meant"
 	if u.Shield.V {
 		text += "  shielded, drain " + words.OrDash(u.DrainFrom.V) + " and " + words.OrDash(u.DrainTo.V)
-		detail = m.ShieldText(i)
+		detail = desk.ShieldText(m, i)
 	}
 	out := []desk.Row{{Text: text, Id: u.ID, Detail: detail}}
 	for _, id := range u.Wires {
@@ -176,14 +176,14 @@ func UnitRow(m *desk.Model, i int) []desk.Row {
 		}
 		w := &m.H.Wires[k]
 		out = append(out, desk.Row{Text: fmt.Sprintf("        %-5s %s  %s  cut %s", id, paper.Size(w), w.Colour.V,
-			m.Sys.Length(m.Sheet.Wires[k].Cut)), Id: id, Why: desk.Figs(id, 0, "", "wire.cut"),
-			Enter: func(m *desk.Model) { m.Open(wires.WireScreen(id)) }})
+			m.Sys.Length(m.Sheet.Wires[k].Cut)), Id: id, Why: desk.FiguresOf(id, "wire.cut"),
+			Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) }})
 	}
 	return out
 }
 
-// SpareRows is where every spare lies, and where the capped ones are found.
-func SpareRows(m *desk.Model) []desk.Row {
+// spareRows is where every spare lies, and where the capped ones are found.
+func spareRows(m *desk.Model) []desk.Row {
 	caps := map[int]ends.Cap{}
 	for _, c := range ends.Caps(m.Sheet) {
 		caps[c.Wire] = c
@@ -197,11 +197,11 @@ func SpareRows(m *desk.Model) []desk.Row {
 		text := fmt.Sprintf("  %-5s %s %s  %s to %s", w.ID, paper.Size(w), w.Colour.V, words.OrDash(w.From.V), words.OrDash(w.To.V))
 		detail := "a cavity at both ends"
 		if c, is := caps[k]; is {
-			text = fmt.Sprintf("  %-5s %s %s  %s, capped %s", w.ID, paper.Size(w), w.Colour.V, cmp.Or(w.From.V, w.To.V), m.CapText(c))
+			text = fmt.Sprintf("  %-5s %s %s  %s, capped %s", w.ID, paper.Size(w), w.Colour.V, cmp.Or(w.From.V, w.To.V), desk.CapText(m, c))
 			detail = fmt.Sprintf("cap it, fold back %s %s from %s and tie it down", m.Sys.Length(c.FoldMM), m.Sys.Name(), c.Place)
 		}
 		id := w.ID
-		out = append(out, desk.Row{Text: text, Detail: detail, Id: id, Enter: func(m *desk.Model) { m.Open(wires.WireScreen(id)) }})
+		out = append(out, desk.Row{Text: text, Detail: detail, Id: id, Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) }})
 	}
 	return out
 }

@@ -17,8 +17,8 @@ import (
 
 // What a wire's values are chosen from.
 
-// SizeChoices are the sizes of the wire's specification.
-func SizeChoices(m *desk.Model, id string) func(m *desk.Model) []desk.Choice {
+// sizeChoices are the sizes of the wire's specification.
+func sizeChoices(m *desk.Model, id string) func(m *desk.Model) []desk.Choice {
 	return func(m *desk.Model) []desk.Choice {
 		w := &m.H.Wires[m.Sheet.X.Wire[id]]
 		used := map[string]int{}
@@ -31,8 +31,8 @@ func SizeChoices(m *desk.Model, id string) func(m *desk.Model) []desk.Choice {
 		for _, s := range m.Sheet.Cat.Sizes(w.Spec) {
 			c := desk.Choice{Value: s, Says: paper.Size(&model.Wire{Size: s}), Used: used[s]}
 			if e, ok := m.Sheet.Cat.Wire(w.Spec, s); ok {
-				c.Says, c.Why = c.Says+OverOf(m, e), looked(e)
-				c.More = func() string { return SizeSays(m, id, s) }
+				c.Says, c.Why = c.Says+overOf(m, e), looked(e)
+				c.More = func() string { return sizeSays(m, id, s) }
 			}
 			out = append(out, c)
 		}
@@ -40,8 +40,8 @@ func SizeChoices(m *desk.Model, id string) func(m *desk.Model) []desk.Choice {
 	}
 }
 
-// SizeSays is whether a size does for a wire, and what it costs.
-func SizeSays(m *desk.Model, id, size string) string {
+// sizeSays is whether a size does for a wire, and what it costs.
+func sizeSays(m *desk.Model, id, size string) string {
 	i := m.Sheet.X.Wire[id]
 	text := "Enter takes it"
 	if wires.Carries(m.Sheet, i) {
@@ -57,14 +57,14 @@ func SizeSays(m *desk.Model, id, size string) string {
 	t := m.Try("size "+id+size, func() *model.Harness {
 		return m.H.EditWire(i, func(w *model.Wire) { w.Size = size })
 	})
-	if _, b, ok := t.B(); ok && !b.Waiting && len(b.Layers) > 0 {
-		text += ": " + m.Differs(m.Tally(), t.Tally())
+	if _, b, ok := t.BranchHere(); ok && !b.Waiting && len(b.Layers) > 0 {
+		text += ": " + t.Tally().Differs(m.Tally(), m.Sys)
 	}
 	return text
 }
 
-// OverOf is a catalogue diameter in a list, and looked why it is so.
-func OverOf(m *desk.Model, e catalogue.Wire) string {
+// overOf is a catalogue diameter in a list, and looked why it is so.
+func overOf(m *desk.Model, e catalogue.Wire) string {
 	mem := ""
 	if overStanding(e) == catalogue.Memory {
 		mem = "~"
@@ -81,8 +81,8 @@ func looked(e catalogue.Wire) []desk.Reason {
 
 func overStanding(e catalogue.Wire) catalogue.Standing { return cmp.Or(e.OverStanding, e.Standing) }
 
-// SpecChoices are the specifications that have the wire's size.
-func SpecChoices(m *desk.Model, id string) func(m *desk.Model) []desk.Choice {
+// specChoices are the specifications that have the wire's size.
+func specChoices(m *desk.Model, id string) func(m *desk.Model) []desk.Choice {
 	return func(m *desk.Model) []desk.Choice {
 		size := m.H.Wires[m.Sheet.X.Wire[id]].Size
 		used := map[string]int{}
@@ -92,7 +92,7 @@ func SpecChoices(m *desk.Model, id string) func(m *desk.Model) []desk.Choice {
 		var out []desk.Choice
 		for _, s := range m.Sheet.Cat.Specs() {
 			if e, ok := m.Sheet.Cat.Wire(s, size); ok {
-				out = append(out, desk.Choice{Value: s, Says: s + OverOf(m, e), Used: used[s], Why: looked(e)})
+				out = append(out, desk.Choice{Value: s, Says: s + overOf(m, e), Used: used[s], Why: looked(e)})
 			}
 		}
 		return out
@@ -138,10 +138,10 @@ func roleChoices(m *desk.Model) []desk.Choice {
 	return out
 }
 
-// EndChoices are the free cavities and splices a wire could end in, those of its own
+// endChoices are the free cavities and splices a wire could end in, those of its own
 // connector first, then of connectors by how many wires they have.
-func EndChoices(m *desk.Model, id string, from bool) []desk.Choice {
-	now, _ := m.Sheet.X.End(End(m, id, from))
+func endChoices(m *desk.Model, id string, from bool) []desk.Choice {
+	now, _ := m.Sheet.X.End(endOf(m, id, from))
 	w := m.H.Wires[m.Sheet.X.Wire[id]]
 	var out []desk.Choice
 	if now.Termination != "" && now.Cavity != "" { // where it ends already, so that Enter at once leaves it there
@@ -154,12 +154,12 @@ func EndChoices(m *desk.Model, id string, from bool) []desk.Choice {
 		if term.ID == now.Termination {
 			rank += len(m.H.Wires) + 1
 		}
-		for _, c := range m.FreeFor(t, w) {
+		for _, c := range desk.FreeFor(m.Sheet, t, w) {
 			out = append(out, desk.Choice{Value: term.ID + ":" + c, Says: term.ID + ":" + c + "   " + term.Name.V, Rank: rank})
 		}
 	}
 	if w.Role.V == model.RoleSpare {
-		out = append(out, CapChoices(m, id, from)...)
+		out = append(out, capChoices(m, id, from)...)
 	}
 	for k := range m.H.Splices {
 		n := 0
@@ -173,9 +173,9 @@ func EndChoices(m *desk.Model, id string, from bool) []desk.Choice {
 	return out
 }
 
-// CapChoices are the places a spare could be capped at: those on the way it has now, and
+// capChoices are the places a spare could be capped at: those on the way it has now, and
 // where it could go from its one end.
-func CapChoices(m *desk.Model, id string, from bool) []desk.Choice {
+func capChoices(m *desk.Model, id string, from bool) []desk.Choice {
 	w := &m.H.Wires[m.Sheet.X.Wire[id]]
 	other := w.From.V
 	if from {
@@ -189,25 +189,25 @@ func CapChoices(m *desk.Model, id string, from bool) []desk.Choice {
 	for j := range m.H.Breakouts {
 		b := &m.H.Breakouts[j]
 		if _, ok := m.Sheet.X.Between(e.Termination, b.ID); ok {
-			out = append(out, desk.Choice{Value: CapAt + b.ID, Says: CapAt + b.ID + "   " + b.Name.V})
+			out = append(out, desk.Choice{Value: capAt + b.ID, Says: capAt + b.ID + "   " + b.Name.V})
 		}
 	}
 	for t := range m.H.Terminations {
 		b := &m.H.Terminations[t]
 		if _, ok := m.Sheet.X.Between(e.Termination, b.ID); ok && b.ID != e.Termination {
-			out = append(out, desk.Choice{Value: CapAt + b.ID, Says: CapAt + b.ID + "   " + b.Name.V})
+			out = append(out, desk.Choice{Value: capAt + b.ID, Says: capAt + b.ID + "   " + b.Name.V})
 		}
 	}
 	return out
 }
 
-// FoldRow is how much of a capped spare is folded back, and where its cap lies.
-func FoldRow(m *desk.Model, id string) (desk.Row, bool) {
+// foldRow is how much of a capped spare is folded back, and where its cap lies.
+func foldRow(m *desk.Model, id string) (desk.Row, bool) {
 	for _, c := range ends.Caps(m.Sheet) {
 		if w := &m.H.Wires[c.Wire]; w.ID == id {
 			fold := c.FoldMM
 			return desk.Row{Key: "fold", Id: id, Text: fmt.Sprintf("%-12s %s %s, its cap %s", "folded back", m.Sys.Length(fold),
-				m.Sys.Name(), m.CapText(c)), Detail: "+ - changes how much is folded back at its capped end",
+				m.Sys.Name(), desk.CapText(m, c)), Detail: "+ - changes how much is folded back at its capped end",
 				Step: func(m *desk.Model, by int) {
 					v := min(max(0, fold+unit.Millimetre(10*by)), desk.LongestBranch)
 					m.Change(m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.FoldMM = model.Some(v) }),

@@ -11,7 +11,7 @@ import (
 
 // How a load comes and goes, and what was measured along its wire.
 
-func DutyRow(m *desk.Model, id string) desk.Row {
+func dutyRow(m *desk.Model, id string) desk.Row {
 	k := m.Sheet.X.Wire[id]
 	w := &m.H.Wires[k]
 	text := "always on"
@@ -24,55 +24,57 @@ func DutyRow(m *desk.Model, id string) desk.Row {
 	}
 	return desk.Row{Key: "duty", Id: id, Text: fmt.Sprintf("%-12s %s", "duty", text),
 		Detail: "Enter: a fan that starts, an injector, a coil; heat goes by the mean of the square, drop by the peak",
-		Enter:  func(m *desk.Model) { m.Open(dutyScreen(id)) }, Why: desk.Figs(id, 0, "", "wire.heats")}
+		Enter:  func(m *desk.Model) { m.Show(DutyKind, id) }, Why: desk.FiguresOf(id, "wire.heats")}
 }
 
-func dutyScreen(id string) desk.Screen {
-	return desk.Screen{Name: "duty", Of: id, Page: func(m *desk.Model, w int) desk.Page {
-		k, ok := m.Sheet.X.Wire[id]
-		if !ok {
-			return desk.Page{Empty: "wire " + id + " is gone; Esc goes back"}
+// DutyKind is the screen of how a load comes and goes.
+const DutyKind desk.Kind = "duty"
+
+// DutyPage is how the load of a wire comes and goes.
+func DutyPage(m *desk.Model, _ int, id string) desk.Page {
+	k, ok := m.Sheet.X.Wire[id]
+	if !ok {
+		return desk.Page{Empty: "wire " + id + " is gone; Esc goes back"}
+	}
+	hw := &m.H.Wires[k]
+	p := desk.Page{Lines: []string{"duty of wire " + id + ": " + ampsText(hw) + " A while it is on",
+		"heats as " + desk.CarriesText(m.Sheet, k) + " A; above 5 s on at a time it counts as always on"}, Why: desk.FiguresOf(id,
+		"wire.heats")}
+	add := func(key, label, name, value, detail string, most float64, put func(w *model.Wire, v float64), clear func(w *model.Wire)) {
+		shown := value
+		if value == "-" {
+			value = ""
 		}
-		hw := &m.H.Wires[k]
-		p := desk.Page{Lines: []string{"duty of wire " + id + ": " + ampsText(hw) + " A while it is on",
-			"heats as " + desk.CarriesText(m.Sheet, k) + " A; above 5 s on at a time it counts as always on"}, Why: desk.Figs(id, 0, "",
-			"wire.heats")}
-		add := func(key, label, name, value, detail string, most float64, put func(w *model.Wire, v float64), clear func(w *model.Wire)) {
-			shown := value
-			if value == "-" {
-				value = ""
-			}
-			p.Rows = append(p.Rows, desk.Row{Key: key, Id: id, Text: fmt.Sprintf("%-12s %s %s", label, shown, name), Detail: detail,
-				Step: func(m *desk.Model, by int) {
-					StepNumber(m, value, by, most, name, func(v float64) *model.Harness {
-						return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { put(w, v) })
+		p.Rows = append(p.Rows, desk.Row{Key: key, Id: id, Text: fmt.Sprintf("%-12s %s %s", label, shown, name), Detail: detail,
+			Step: func(m *desk.Model, by int) {
+				stepNumber(m, value, by, most, name, func(v float64) *model.Harness {
+					return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { put(w, v) })
+				})
+			}, Field: &desk.Field{Label: label + ", wire " + id, Unit: name, Value: value, Number: true,
+				Set: func(m *desk.Model, text string) error {
+					i := m.Sheet.X.Wire[id]
+					if text == "" {
+						m.Change(m.H.EditWire(i, clear), "taken away")
+						return nil
+					}
+					return m.SetNumber(text, 0, most, name, func(v float64) *model.Harness {
+						return m.H.EditWire(i, func(w *model.Wire) { put(w, v) })
 					})
-				}, Field: &desk.Field{Label: label + ", wire " + id, Unit: name, Value: value, Number: true,
-					Set: func(m *desk.Model, text string) error {
-						i := m.Sheet.X.Wire[id]
-						if text == "" {
-							m.Change(m.H.EditWire(i, clear), "taken away")
-							return nil
-						}
-						return m.SetNumber(text, 0, most, name, func(v float64) *model.Harness {
-							return m.H.EditWire(i, func(w *model.Wire) { put(w, v) })
-						})
-					}}})
-		}
-		add("on", "on for", "s", secondsOf(hw.OnS), "at a time; an empty value takes it away", 86_400,
-			func(w *model.Wire, v float64) { w.OnS = model.Some(unit.Second(v)) }, func(w *model.Wire) { w.OnS = model.Opt[unit.Second]{} })
-		add("every", "in every", "s", secondsOf(hw.PeriodS), "from one time it comes on to the next", 86_400,
-			func(w *model.Wire, v float64) { w.PeriodS = model.Some(unit.Second(v)) },
-			func(w *model.Wire) { w.PeriodS = model.Opt[unit.Second]{} })
-		add("between", "in between", "A", ampsOf(hw.RestA), "what it carries the rest of the time: the fan that has started", 1000,
-			func(w *model.Wire, v float64) { w.RestA = model.Some(unit.Ampere(v)) },
-			func(w *model.Wire) { w.RestA = model.Opt[unit.Ampere]{} })
-		return p
-	}}
+				}}})
+	}
+	add("on", "on for", "s", secondsOf(hw.OnS), "at a time; an empty value takes it away", 86_400,
+		func(w *model.Wire, v float64) { w.OnS = model.Some(unit.Second(v)) }, func(w *model.Wire) { w.OnS = model.Opt[unit.Second]{} })
+	add("every", "in every", "s", secondsOf(hw.PeriodS), "from one time it comes on to the next", 86_400,
+		func(w *model.Wire, v float64) { w.PeriodS = model.Some(unit.Second(v)) },
+		func(w *model.Wire) { w.PeriodS = model.Opt[unit.Second]{} })
+	add("between", "in between", "A", ampsOf(hw.RestA), "what it carries the rest of the time: the fan that has started", 1000,
+		func(w *model.Wire, v float64) { w.RestA = model.Some(unit.Ampere(v)) },
+		func(w *model.Wire) { w.RestA = model.Opt[unit.Ampere]{} })
+	return p
 }
 
-// MeasuredRow is a drop that was measured along a wire, beside what the wire explains.
-func MeasuredRow(m *desk.Model, id string) desk.Row {
+// measuredRow is a drop that was measured along a wire, beside what the wire explains.
+func measuredRow(m *desk.Model, id string) desk.Row {
 	k := m.Sheet.X.Wire[id]
 	w, c := &m.H.Wires[k], &m.Sheet.Wires[k]
 	text, value := "not measured", ""
@@ -85,8 +87,8 @@ func MeasuredRow(m *desk.Model, id string) desk.Row {
 	}
 	return desk.Row{Key: "measured", Id: id, Text: fmt.Sprintf("%-12s %s", "drop", text),
 		Detail: "measured from end to end at the current above; what the wire does not explain is lost in contacts, crimps, splices, the " +
-			"ground point", Why: desk.Figs(id, 0, "", "wire.lost", "wire.drop"), Step: func(m *desk.Model, by int) {
-			StepNumber(m, value, by, 60, "V", func(v float64) *model.Harness {
+			"ground point", Why: desk.FiguresOf(id, "wire.lost", "wire.drop"), Step: func(m *desk.Model, by int) {
+			stepNumber(m, value, by, 60, "V", func(v float64) *model.Harness {
 				return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.DropV = model.Some(unit.Volt(v)) })
 			})
 		},
@@ -103,8 +105,8 @@ func MeasuredRow(m *desk.Model, id string) desk.Row {
 			}}}
 }
 
-// PairRows is what the pair of a data wire does to a signal.
-func PairRows(m *desk.Model, id string) []desk.Row {
+// pairRows is what the pair of a data wire does to a signal.
+func pairRows(m *desk.Model, id string) []desk.Row {
 	u, in := m.Sheet.X.UnitOf[id]
 	if !in || !m.Sheet.Units[u].Pair.Known {
 		return nil
@@ -117,8 +119,8 @@ func PairRows(m *desk.Model, id string) []desk.Row {
 	text := fmt.Sprintf("pair %s      about %s ohm alone in air, loop %s mohm/m", name, unit.Fixed(p.Ohm, 0),
 		unit.Fixed(p.Loop, 0))
 	detail := "a shield, a sheath and wires beside it lower it; the formula was fitted to tighter twist"
-	rows := []desk.Row{{Key: "pair", Id: name, Text: text, Detail: detail, Why: desk.Figs(name, 0, "", "unit.ohm", "unit.loop"),
-		Step: func(m *desk.Model, by int) { StepRate(m, name, by) },
+	rows := []desk.Row{{Key: "pair", Id: name, Text: text, Detail: detail, Why: desk.FiguresOf(name, "unit.ohm", "unit.loop"),
+		Step: func(m *desk.Model, by int) { stepRate(m, name, by) },
 		Field: &desk.Field{Label: "bit rate of the bus of " + name, Unit: "kbit/s", Value: kbitText(&m.H.Units[u]), Number: true,
 			Set: func(m *desk.Model, text string) error {
 				return m.SetNumber(text, 0, 100_000, "kbit/s", func(v float64) *model.Harness {
@@ -131,7 +133,7 @@ func PairRows(m *desk.Model, id string) []desk.Row {
 			t += fmt.Sprintf(", longest stub %s", m.Sys.Length(p.Bus.StubMM))
 		}
 		rows = append(rows, desk.Row{Key: "bus", Id: name, Text: t, Detail: "its longest way over splices; the rest are stubs",
-			Why: desk.Figs(name, 0, "", "unit.bus", "unit.stub")})
+			Why: desk.FiguresOf(name, "unit.bus", "unit.stub")})
 	}
 	return rows
 }
@@ -139,7 +141,7 @@ func PairRows(m *desk.Model, id string) []desk.Row {
 // busRates are the bit rates that + and - go through; digits give any other.
 var busRates = [...]unit.KilobitPerSec{0, 50, 125, 250, 500, 800, 1000}
 
-func StepRate(m *desk.Model, name string, by int) {
+func stepRate(m *desk.Model, name string, by int) {
 	i := m.Sheet.X.Unit[name]
 	at := 0
 	for k, r := range busRates {
@@ -155,8 +157,8 @@ func StepRate(m *desk.Model, name string, by int) {
 	m.Change(m.H.EditUnit(i, func(u *model.Unit) { u.Kbit = model.Some(v) }), words.Trim(float64(v))+" kbit/s")
 }
 
-// StepNumber changes a number, "" for none, by one step as fine as it is small.
-func StepNumber(m *desk.Model, value string, by int, most float64, name string, make func(v float64) *model.Harness) {
+// stepNumber changes a number, "" for none, by one step as fine as it is small.
+func stepNumber(m *desk.Model, value string, by int, most float64, name string, make func(v float64) *model.Harness) {
 	v, _ := unit.ParseNumber(value)
 	step := stepOf(v)
 	if by < 0 && v > 0 {

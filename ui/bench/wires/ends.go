@@ -7,8 +7,8 @@ import (
 	"contralay/ui/bench/desk"
 )
 
-// DamagedRow says which spare stands in for a wire.
-func DamagedRow(m *desk.Model, id string) (desk.Row, bool) {
+// damagedRow says which spare stands in for a wire.
+func damagedRow(m *desk.Model, id string) (desk.Row, bool) {
 	all := offer.Substitutes(m.Sheet, m.Sheet.X.Wire[id])
 	if len(all) == 0 {
 		return desk.Row{}, false
@@ -17,5 +17,5 @@ func DamagedRow(m *desk.Model, id string) (desk.Row, bool) {
 	spare := m.H.Wires[a.Wire].ID
 	return desk.Row{Key: "damaged", Id: spare, Text: "if damaged   " + spare + " goes the same way",
 		Detail: fmt.Sprintf("re-pin %s from %s to %s and from %s to %s; seal what it leaves", spare, a.ToA, a.FromA, a.ToB, a.FromB),
-		Enter:  func(m *desk.Model) { m.Open(WireScreen(spare)) }}, true
+		Enter:  func(m *desk.Model) { m.Show(desk.KindWire, spare) }}, true
 }

@@ -18,6 +18,12 @@ import (
 
 // Fuses and electronic limits: what each feeds, carries and protects.
 
+// The screens of feeds.
+const (
+	FeedsKind desk.Kind = "feeds"
+	FeedKind  desk.Kind = "feed"
+)
+
 // deviceText is what a feed is: "blade 5 A".
 func deviceText(f *model.Feed) string {
 	t := words.OrDash(string(f.Device.V))
@@ -30,8 +36,8 @@ func deviceText(f *model.Feed) string {
 	return t
 }
 
-// LoadText is what a feed carries of what it may.
-func LoadText(m *desk.Model, i int) string {
+// loadText is what a feed carries of what it may.
+func loadText(m *desk.Model, i int) string {
 	f := &m.Sheet.Feeds[i]
 	if !f.Known {
 		return "-"
@@ -39,8 +45,8 @@ func LoadText(m *desk.Model, i int) string {
 	return fmt.Sprintf("%s of %s A", unit.Fixed(f.Load, 1), unit.Fixed(f.Most, 1))
 }
 
-// FeedsRow opens the list of feeds.
-func FeedsRow(m *desk.Model) desk.Row {
+// feedsRow opens the list of feeds.
+func feedsRow(m *desk.Model) desk.Row {
 	text := "protection: none yet"
 	if n := len(m.H.Feeds); n > 0 {
 		text = fmt.Sprintf("protection: %d feeds", n)
@@ -52,44 +58,40 @@ func FeedsRow(m *desk.Model) desk.Row {
 		}
 	}
 	return desk.Row{Key: "feeds", Text: text, Mark: mark, Detail: "Enter lists fuses and electronic limits, what they carry and protect",
-		Enter: func(m *desk.Model) { m.Open(feedsScreen()) }}
+		Enter: func(m *desk.Model) { m.Show(FeedsKind, "") }}
 }
 
-func feedsScreen() desk.Screen {
-	return desk.Screen{Name: "feeds", Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"Feeds: a fuse or an electronic limit each, and the wires that come out of it.",
-			"A wire gets one on its own page."}, Empty: "no feed yet: open a wire, its feed row makes one; Esc goes back"}
-		p.Cols = fmt.Sprintf("%-5s%-20s%-24s%-16s%s", "feed", "name", "device", "carries", "wires")
-		for i := range m.H.Feeds {
-			f := &m.H.Feeds[i]
-			id := f.ID
-			p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id),
-				Text: fmt.Sprintf("%s %s %s %s %d", draw.Fit(id, 4, m.Cfg.ASCII), draw.Fit(f.Name.V, 19, m.Cfg.ASCII),
-					draw.Fit(deviceText(f), 23, m.Cfg.ASCII), draw.Fit(LoadText(m, i), 15, m.Cfg.ASCII), len(f.Wires)),
-				Detail: "Enter opens it", Enter: func(m *desk.Model) { m.Open(feedScreen(id)) },
-				Why: desk.Figs(id, 0, "", "feed.load", "feed.most")})
-		}
-		return p
-	}}
+// FeedsPage lists the feeds.
+func FeedsPage(m *desk.Model, _ int, _ string) desk.Page {
+	p := desk.Page{Lines: []string{"Feeds: a fuse or an electronic limit each, and the wires that come out of it.",
+		"A wire gets one on its own page."}, Empty: "no feed yet: open a wire, its feed row makes one; Esc goes back"}
+	p.Cols = fmt.Sprintf("%-5s%-20s%-24s%-16s%s", "feed", "name", "device", "carries", "wires")
+	for i := range m.H.Feeds {
+		f := &m.H.Feeds[i]
+		id := f.ID
+		p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id),
+			Text: fmt.Sprintf("%s %s %s %s %d", draw.Fit(id, 4, m.Cfg.ASCII), draw.Fit(f.Name.V, 19, m.Cfg.ASCII),
+				draw.Fit(deviceText(f), 23, m.Cfg.ASCII), draw.Fit(loadText(m, i), 15, m.Cfg.ASCII), len(f.Wires)),
+			Detail: "Enter opens it", Enter: func(m *desk.Model) { m.Show(FeedKind, id) },
+			Why: desk.FiguresOf(id, "feed.load", "feed.most")})
+	}
+	return p
 }
 
-func feedScreen(id string) desk.Screen {
-	return desk.Screen{Name: "feed", Of: id, Page: func(m *desk.Model, w int) desk.Page { return FeedPage(m, id) }}
-}
-
-func FeedPage(m *desk.Model, id string) desk.Page {
+// FeedPage is one feed: what it is, what it carries, and the wires that it protects.
+func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 	i, ok := m.Sheet.X.Feed[id]
 	if !ok {
 		return desk.Page{Empty: "feed " + id + " is gone; Esc goes back"}
 	}
 	f, fd := &m.H.Feeds[i], &m.Sheet.Feeds[i]
-	p := desk.Page{Lines: []string{"feed " + id + "   " + f.Name.V}, Why: desk.Figs(id, 0, "", "feed.load", "feed.most", "feed.opens")}
+	p := desk.Page{Lines: []string{"feed " + id + "   " + f.Name.V}, Why: desk.FiguresOf(id, "feed.load", "feed.most", "feed.opens")}
 	if fd.Known {
 		mem := ""
 		if fd.Device.Kind != protect.Electronic {
 			mem = "~"
 		}
-		p.Lines = append(p.Lines, fmt.Sprintf("carries %s; sure to open from %s%s A", LoadText(m, i),
+		p.Lines = append(p.Lines, fmt.Sprintf("carries %s; sure to open from %s%s A", loadText(m, i),
 			unit.Fixed(fd.Device.NeedsToOpen(), 1), mem))
 	}
 	there := func(m *desk.Model) bool { _, ok := m.Sheet.X.Feed[id]; return ok }
@@ -102,8 +104,8 @@ func FeedPage(m *desk.Model, id string) desk.Page {
 		}})
 	rating := desk.Row{Key: "rating", Text: line("rating", ampsOf(f.Amps)+" A"),
 		Detail: "+ - the next that is made; of an electronic one the limit it is set to, in whole amperes",
-		Why:    desk.Figs(id, 0, "", "feed.most"),
-		Step:   func(m *desk.Model, by int) { StepRating(m, id, by) },
+		Why:    desk.FiguresOf(id, "feed.most"),
+		Step:   func(m *desk.Model, by int) { stepRating(m, id, by) },
 		Field: &desk.Field{Label: "rating of feed " + id, Unit: "A", Value: ampsOf(f.Amps), Number: true,
 			Set: func(m *desk.Model, text string) error {
 				return m.SetNumber(text, 0.1, 1000, "A", func(v float64) *model.Harness {
@@ -130,10 +132,10 @@ func FeedPage(m *desk.Model, id string) desk.Page {
 	if fd.Device.Kind == protect.Electronic {
 		add(desk.Row{Key: "trip", Text: line("opens within", secondsOf(f.TripS)+" s"),
 			Detail: "of a short, from its maker's sheet; - not known", Step: func(m *desk.Model, by int) {
-				StepNumber(m, secondsValue(f.TripS), by, 100, "s", func(v float64) *model.Harness {
+				stepNumber(m, secondsValue(f.TripS), by, 100, "s", func(v float64) *model.Harness {
 					return m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.TripS = model.Some(unit.Second(v)) })
 				})
-			}, Field: FeedNumber(m, id, "time it takes to open a short", "s", secondsOf(f.TripS), 0, 100,
+			}, Field: feedNumber(m, id, "time it takes to open a short", "s", secondsOf(f.TripS), 0, 100,
 				func(f *model.Feed, v float64) { f.TripS = model.Some(unit.Second(v)) })})
 	}
 	before := ""
@@ -171,7 +173,7 @@ func FeedPage(m *desk.Model, id string) desk.Page {
 		case n >= len(fd.Legs)+len(fd.Beyond):
 			how = "comes back"
 		}
-		add(GuardRow(m, id, i, n, k, how))
+		add(guardRow(m, id, i, n, k, how))
 	}
 	for _, g := range sheet.Worst(m.Sheet.Snags) {
 		if g.Where != id {
@@ -182,7 +184,7 @@ func FeedPage(m *desk.Model, id string) desk.Page {
 			if k > 0 {
 				mark = ""
 			}
-			add(desk.Row{Key: "snag " + g.Rule + fmt.Sprint(k), Mark: mark, Text: t, Detail: g.Says, Why: m.SnagReasons(g)})
+			add(desk.Row{Key: "snag " + g.Rule + fmt.Sprint(k), Mark: mark, Text: t, Detail: g.Says, Why: desk.SnagReasons(m.Sheet, g)})
 		}
 	}
 	add(desk.Row{Key: "drop", Text: "take this feed away", Detail: "Enter does; its wires stay. Backspace brings it back",
@@ -193,14 +195,15 @@ func FeedPage(m *desk.Model, id string) desk.Page {
 	return p
 }
 
-// GuardRow is one wire that a feed protects, directly or over splices.
-func GuardRow(m *desk.Model, feed string, i, n, k int, how string) desk.Row {
+// guardRow is one wire that a feed protects, directly or over splices.
+func guardRow(m *desk.Model, feed string, i, n, k int, how string) desk.Row {
 	w := &m.H.Wires[k]
 	id := w.ID
-	r := desk.Row{Key: "wire " + id, Id: id, Mark: m.MarkFor(id), Enter: func(m *desk.Model) { m.Open(WireScreen(id)) },
+	r := desk.Row{Key: "wire " + id, Id: id, Mark: m.MarkFor(id), Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) },
 		WhyOf: func() []desk.Reason {
-			return append(append(desk.Figs(feed, 0, id, "short.far", "short.lets", "short.bears"), desk.Figs(id, 0, "", "wire.heats")...),
-				m.LimitReasons(id)...)
+			return append(append(desk.FiguresOfPart(feed, id, "short.far", "short.lets", "short.bears"),
+				desk.FiguresOf(id, "wire.heats")...),
+				desk.LimitReasons(m.Sheet, id)...)
 		}}
 	if how == "comes out" {
 		r.Drop = func(m *desk.Model) { m.Change(m.H.Feed(id, -1), "wire "+id+" taken off feed "+feed) }
@@ -254,8 +257,8 @@ func ratingChoices(made []unit.Ampere) []desk.Choice {
 	return out
 }
 
-// StepRating takes the next rating that is made, or a whole ampere more or less.
-func StepRating(m *desk.Model, id string, by int) {
+// stepRating takes the next rating that is made, or a whole ampere more or less.
+func stepRating(m *desk.Model, id string, by int) {
 	i := m.Sheet.X.Feed[id]
 	v := m.H.Feeds[i].Amps.V
 	next := unit.Ampere(max(1, int(float64(v))+by))
@@ -279,7 +282,7 @@ func StepRating(m *desk.Model, id string, by int) {
 	m.Change(m.H.EditFeed(i, func(f *model.Feed) { f.Amps = model.Some(next) }), "rating "+words.Trim(float64(next))+" A")
 }
 
-func FeedNumber(m *desk.Model, id, label, name, value string, least, most float64, put func(f *model.Feed, v float64)) *desk.Field {
+func feedNumber(m *desk.Model, id, label, name, value string, least, most float64, put func(f *model.Feed, v float64)) *desk.Field {
 	if value == "-" {
 		value = ""
 	}
@@ -290,8 +293,8 @@ func FeedNumber(m *desk.Model, id, label, name, value string, least, most float6
 	}}
 }
 
-// FeedRow is the feed of a wire: the one it is on, or the one it hangs on.
-func FeedRow(m *desk.Model, id string) desk.Row {
+// feedRow is the feed of a wire: the one it is on, or the one it hangs on.
+func feedRow(m *desk.Model, id string) desk.Row {
 	k := m.Sheet.X.Wire[id]
 	c := &m.Sheet.Wires[k]
 	text, now := "-", ""
@@ -308,14 +311,14 @@ func FeedRow(m *desk.Model, id string) desk.Row {
 	there := func(m *desk.Model) bool { _, ok := m.Sheet.X.Wire[id]; return ok }
 	return desk.Row{Key: "feed", Id: id, Text: fmt.Sprintf("%-12s %s", "feed", text),
 		Detail: "the fuse or electronic limit it comes out of; Enter lists them, and makes a new one", Enter: func(m *desk.Model) {
-			m.Open(desk.ChooseScreen("feed", there, func(m *desk.Model) []desk.Choice { return FeedChoices(m, id) },
-				func(m *desk.Model) string { return now }, func(m *desk.Model, v string) { PutOnFeed(m, id, v) }, nil))
+			m.Open(desk.ChooseScreen("feed", there, func(m *desk.Model) []desk.Choice { return feedChoices(m, id) },
+				func(m *desk.Model) string { return now }, func(m *desk.Model, v string) { putOnFeed(m, id, v) }, nil))
 		}}
 }
 
 const noFeed, newFeed = "none", "new "
 
-func FeedChoices(m *desk.Model, id string) []desk.Choice {
+func feedChoices(m *desk.Model, id string) []desk.Choice {
 	out := []desk.Choice{}
 	for i := range m.H.Feeds {
 		f := &m.H.Feeds[i]
@@ -327,9 +330,9 @@ func FeedChoices(m *desk.Model, id string) []desk.Choice {
 	return append(out, desk.Choice{Value: noFeed, Says: "none"})
 }
 
-// PutOnFeed puts a wire on a feed, a new one with the least rating that its current
+// putOnFeed puts a wire on a feed, a new one with the least rating that its current
 // leaves a share of, or on none.
-func PutOnFeed(m *desk.Model, id, v string) {
+func putOnFeed(m *desk.Model, id, v string) {
 	if v == noFeed {
 		m.Change(m.H.Feed(id, -1), "wire "+id+" is on no feed")
 		return

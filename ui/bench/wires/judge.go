@@ -20,8 +20,8 @@ import (
 // that would do for all of them. The list of the Wires step keeps the order of the
 // file: it is what currents are entered along.
 
-// Share is how much of its limit a wire carries; false where either is not known.
-func Share(m *desk.Model, i int) (float64, bool) {
+// shareOf is how much of its limit a wire carries; false where either is not known.
+func shareOf(m *desk.Model, i int) (float64, bool) {
 	c := &m.Sheet.Wires[i]
 	if !wires.Carries(m.Sheet, i) || !c.Bounded {
 		return 0, false
@@ -32,93 +32,101 @@ func Share(m *desk.Model, i int) (float64, bool) {
 	return float64(c.Heats / c.Bound.Amps), true
 }
 
-// JudgeRow opens the list, worst first.
-func JudgeRow(m *desk.Model, ids []int) (desk.Row, bool) {
-	i, ok := Closest(m, ids)
+// judgeRow opens the list, worst first.
+func judgeRow(m *desk.Model, ids []int) (desk.Row, bool) {
+	i, ok := closest(m, ids)
 	if !ok {
 		return desk.Row{}, false
 	}
 	text := fmt.Sprintf("nearest its limit here: %s, %s of %s A", m.H.Wires[i].ID, desk.CarriesText(m.Sheet, i),
 		desk.MostText(&m.Sheet.Wires[i]))
 	return desk.Row{Key: "judge", Text: text, Detail: "Enter lists them, worst first: current, limit, drop, temperature, and what decides",
-		Enter: func(m *desk.Model) { m.Open(judgeScreen()) }, Why: ClosestWhy(m, ids)}, true
+		Enter: func(m *desk.Model) { m.Show(JudgeKind, "") }, Why: closestWhy(m, ids)}, true
 }
 
-func judgeScreen() desk.Screen {
-	return desk.Screen{Name: "worst first", Pick: true, Page: func(m *desk.Model, w int) desk.Page {
-		_, _, ok := m.B()
-		if !ok {
-			return desk.Page{Empty: "no branch; Esc goes back"}
+// The screens of what wires carry of what they may.
+const (
+	JudgeKind desk.Kind = "worst first"
+	SizesKind desk.Kind = "sizes"
+)
+
+// JudgePage lists the wires of the branch, worst first.
+func JudgePage(m *desk.Model, w int, _ string) desk.Page {
+	_, _, ok := m.BranchHere()
+	if !ok {
+		return desk.Page{Empty: "no branch; Esc goes back"}
+	}
+	p := desk.Page{Lines: []string{"Worst first: what they carry of what they may, in " + m.H.Branches[m.Branch].ID},
+		Empty: "no wire runs here; Esc goes back"}
+	ids := m.WiresHere()
+	slices.SortStableFunc(ids, func(a, b int) int {
+		x, okX := shareOf(m, a)
+		y, okY := shareOf(m, b)
+		switch { // what is not known comes last
+		case okX && !okY:
+			return -1
+		case okY && !okX:
+			return 1
 		}
-		p := desk.Page{Lines: []string{"Worst first: what they carry of what they may, in " + m.H.Branches[m.Branch].ID},
-			Empty: "no wire runs here; Esc goes back"}
-		ids := m.WiresHere()
-		slices.SortStableFunc(ids, func(a, b int) int {
-			x, okX := Share(m, a)
-			y, okY := Share(m, b)
-			if okX != okY {
-				return map[bool]int{true: -1, false: 1}[okX]
-			}
-			return cmp.Compare(y, x)
-		})
-		room := w - 58
-		p.Cols = fmt.Sprintf("%-6s%-8s%6s%8s%8s%6s   %s", "wire", "size", "A", "most A", "drop V", "C", "what decides")
+		return cmp.Compare(y, x)
+	})
+	room := w - 58
+	p.Cols = fmt.Sprintf("%-6s%-8s%6s%8s%8s%6s   %s", "wire", "size", "A", "most A", "drop V", "C", "what decides")
+	if room < 16 {
+		p.Cols = fmt.Sprintf("%-6s%-8s%6s%8s", "wire", "size", "A", "most A")
+	}
+	for _, i := range ids {
+		hw, c := &m.H.Wires[i], &m.Sheet.Wires[i]
+		drop, by := "-", "-"
+		if c.DropKnown {
+			drop = unit.Fixed(c.Circuit, 2)
+		}
+		if c.Bounded {
+			by = c.Bound.By
+		}
+		text := fmt.Sprintf("%s%s%6s%8s%8s%6s   %s", draw.Fit(hw.ID, 5, m.Cfg.ASCII)+" ", draw.Fit(paper.Size(hw), 7, m.Cfg.ASCII)+" ",
+			desk.CarriesText(m.Sheet, i), desk.MostText(c), drop, desk.HotText(c), draw.Fit(by, max(room, 8), m.Cfg.ASCII))
 		if room < 16 {
-			p.Cols = fmt.Sprintf("%-6s%-8s%6s%8s", "wire", "size", "A", "most A")
+			text = fmt.Sprintf("%s%s%6s%8s", draw.Fit(hw.ID, 5, m.Cfg.ASCII)+" ", draw.Fit(paper.Size(hw), 7, m.Cfg.ASCII)+" ",
+				desk.CarriesText(m.Sheet, i), desk.MostText(c))
 		}
-		for _, i := range ids {
-			hw, c := &m.H.Wires[i], &m.Sheet.Wires[i]
-			drop, by := "-", "-"
-			if c.DropKnown {
-				drop = unit.Fixed(c.Circuit, 2)
-			}
-			if c.Bounded {
-				by = c.Bound.By
-			}
-			text := fmt.Sprintf("%s%s%6s%8s%8s%6s   %s", draw.Fit(hw.ID, 5, m.Cfg.ASCII)+" ", draw.Fit(paper.Size(hw), 7, m.Cfg.ASCII)+" ",
-				desk.CarriesText(m.Sheet, i), desk.MostText(c), drop, desk.HotText(c), draw.Fit(by, max(room, 8), m.Cfg.ASCII))
-			if room < 16 {
-				text = fmt.Sprintf("%s%s%6s%8s", draw.Fit(hw.ID, 5, m.Cfg.ASCII)+" ", draw.Fit(paper.Size(hw), 7, m.Cfg.ASCII)+" ",
-					desk.CarriesText(m.Sheet, i), desk.MostText(c))
-			}
-			id := hw.ID
-			p.Rows = append(p.Rows, desk.Row{Key: id, Id: id, Mark: m.MarkFor(id), Text: strings.TrimRight(text, " "),
-				More:  func() string { return "Enter opens it; " + m.WireDetail(i, id) },
-				Enter: func(m *desk.Model) { m.Open(WireScreen(id)) }, WhyOf: func() []desk.Reason {
-					return append(desk.Figs(id, 0, "", "wire.bound", "wire.hottest", "wire.circuit", "wire.heats"), m.WireReasons(i)...)
-				}})
-		}
-		return p
-	}}
+		id := hw.ID
+		p.Rows = append(p.Rows, desk.Row{Key: id, Id: id, Mark: m.MarkFor(id), Text: strings.TrimRight(text, " "),
+			More:  func() string { return "Enter opens it; " + desk.WireDetail(m, i, id) },
+			Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) }, WhyOf: func() []desk.Reason {
+				return append(desk.FiguresOf(id, "wire.bound", "wire.hottest", "wire.circuit", "wire.heats"), desk.WireReasons(m, i)...)
+			}})
+	}
+	return p
 }
 
-// SizesRow opens what would do for all wires at once.
-func SizesRow(m *desk.Model) desk.Row {
+// sizesRow opens what would do for all wires at once.
+func sizesRow(m *desk.Model) desk.Row {
 	return desk.Row{Key: "sizes", Text: "the sizes that do, for all wires at once",
 		Detail: "Enter works them out for the whole loom; nothing changes before you take them",
-		Enter:  func(m *desk.Model) { m.Open(sizesScreen()) }}
+		Enter:  func(m *desk.Model) { m.Show(SizesKind, "") }}
 }
 
-// sizesScreen lists the wires that another size does for: all in one row, then each.
-func sizesScreen() desk.Screen {
-	return desk.Screen{Name: "sizes", Page: func(m *desk.Model, w int) desk.Page {
-		p := desk.Page{Lines: []string{"The thinnest size that does for heat, drop, its device and both ends, all taken together.",
-			"Thinner than " + m.Sheet.Limits.SizeMin + " is not handled here (size_min in [rules])."},
-			Empty: "every wire with a current has the size that does; Esc goes back"}
-		p.Rows = m.Once("sizes", func() []desk.Row { return SizeRows(m) })
-		return p
-	}}
+// SizesPage lists the wires that another size does for: all in one row, then each.
+func SizesPage(m *desk.Model, _ int, _ string) desk.Page {
+	p := desk.Page{Lines: []string{"The thinnest size that does for heat, drop, its device and both ends, all taken together.",
+		"Thinner than " + m.Sheet.Limits.SizeMin + " is not handled here (size_min in [rules])."},
+		Empty: "every wire with a current has the size that does; Esc goes back"}
+	p.Rows = m.Once("sizes", func() []desk.Row { return sizeRows(m) })
+	return p
 }
 
-func SizeRows(m *desk.Model) []desk.Row {
+func sizeRows(m *desk.Model) []desk.Row {
 	changes, h, none := offer.Advise(m.Sheet)
 	var stuck []desk.Row
 	for _, k := range none {
 		id := m.H.Wires[k].ID
 		stuck = append(stuck, desk.Row{Key: "none " + id, Id: id, Mark: "?",
 			Text:   fmt.Sprintf("%s no size does: %s", draw.Fit(id, 5, m.Cfg.ASCII), offer.Doubt(m.Sheet, k, m.H.Wires[k].Size)),
-			Detail: "Enter opens the wire", Enter: func(m *desk.Model) { m.Open(WireScreen(id)) },
-			WhyOf: func() []desk.Reason { return append(m.WireReasons(m.Sheet.X.Wire[id]), m.LimitReasons(id)...) }})
+			Detail: "Enter opens the wire", Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) },
+			WhyOf: func() []desk.Reason {
+				return append(desk.WireReasons(m, m.Sheet.X.Wire[id]), desk.LimitReasons(m.Sheet, id)...)
+			}})
 	}
 	if len(changes) == 0 {
 		return stuck
@@ -134,10 +142,10 @@ func SizeRows(m *desk.Model) []desk.Row {
 	says := fmt.Sprintf("take all: %d thinner, %d thicker", thinner, len(changes)-thinner)
 	rows := []desk.Row{{Key: "all", Text: says, More: func() string {
 		t := m.Try("sizes", func() *model.Harness { return h })
-		if _, b, _ := t.B(); b.Waiting || len(b.Layers) == 0 {
+		if _, b, _ := t.BranchHere(); b.Waiting || len(b.Layers) == 0 {
 			return "Enter takes it, Backspace takes it back; the lay-up follows"
 		}
-		return "Enter takes it: " + m.Differs(m.Tally(), t.Tally())
+		return "Enter takes it: " + t.Tally().Differs(m.Tally(), m.Sys)
 	}, Enter: func(m *desk.Model) {
 		m.Back()
 		m.Change(h, fmt.Sprintf("%d wires have another size; Backspace takes it back", len(changes)))
@@ -149,7 +157,7 @@ func SizeRows(m *desk.Model) []desk.Row {
 		rows = append(rows, desk.Row{Key: id, Id: id, Text: fmt.Sprintf("%s %-18s%6s of %s A   %s", draw.Fit(id, 5, m.Cfg.ASCII),
 			w.Size+" -> "+paper.Size(&model.Wire{Size: to}), desk.CarriesText(m.Sheet, c.Wire), desk.MostText(&m.Sheet.Wires[c.Wire]),
 			w.Signal.V),
-			Detail: "Enter takes this one alone", WhyOf: func() []desk.Reason { return m.WireReasons(m.Sheet.X.Wire[id]) },
+			Detail: "Enter takes this one alone", WhyOf: func() []desk.Reason { return desk.WireReasons(m, m.Sheet.X.Wire[id]) },
 			Enter: func(m *desk.Model) {
 				m.Change(m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.Size = to }), fmt.Sprintf("wire %s is now %s", id, to))
 			}})

@@ -17,30 +17,30 @@ import (
 // mostAtOnce bounds how many wires are added by one number.
 const mostAtOnce = 60
 
-// MoreRow adds wires like one, with the next numbers: one by Enter or +, many by a
+// moreRow adds wires like one, with the next numbers: one by Enter or +, many by a
 // number.
-func MoreRow(m *desk.Model, id string) desk.Row {
+func moreRow(m *desk.Model, id string) desk.Row {
 	return desk.Row{Key: "more", Text: "one more like " + id + ", with the next number", Detail: "Enter adds one; a number adds as many",
-		Enter: func(m *desk.Model) { AddLike(m, id, 1) },
+		Enter: func(m *desk.Model) { addLike(m, id, 1) },
 		Step: func(m *desk.Model, by int) {
 			if by < 0 {
 				m.Tell("Backspace takes it back")
 				return
 			}
-			AddLike(m, id, 1)
+			addLike(m, id, 1)
 		},
 		Field: &desk.Field{Label: "how many more like " + id, Number: true, Set: func(m *desk.Model, text string) error {
 			n, err := strconv.Atoi(text)
 			if err != nil || n < 1 || n > mostAtOnce {
 				return fmt.Errorf("a whole number is wanted, 1 to %d", mostAtOnce)
 			}
-			AddLike(m, id, n)
+			addLike(m, id, n)
 			return nil
 		}}}
 }
 
-// AddLike adds n wires like one, to the next free cavities. It is one change.
-func AddLike(m *desk.Model, id string, n int) {
+// addLike adds n wires like one, to the next free cavities. It is one change.
+func addLike(m *desk.Model, id string, n int) {
 	k, ok := m.Sheet.X.Wire[id]
 	if !ok {
 		m.Refuse("wire " + id + " is gone")
@@ -56,17 +56,17 @@ func AddLike(m *desk.Model, id string, n int) {
 		last = w.ID
 		// what was measured, was measured there
 		w.Return, w.Note, w.DropV = model.Opt[string]{}, model.Opt[string]{}, model.Opt[unit.Volt]{}
-		a, okA := m.FreeBeyond(like.From.V, like, taken)
+		a, okA := desk.FreeBeyond(m.Sheet, like.From.V, like, taken)
 		taken[a] = a != ""
-		z, okZ := m.FreeBeyond(like.To.V, like, taken)
+		z, okZ := desk.FreeBeyond(m.Sheet, like.To.V, like, taken)
 		taken[z] = z != ""
 		if !okA || !okZ {
 			hint := ""
-			if r, any := LikeRow(m, id); any {
+			if r, any := likeRow(m, id); any {
 				hint = "; there is: " + r.Text
 			}
 			m.Refuse(fmt.Sprintf("no free cavity for %s from %s to %s%s",
-				map[bool]string{true: "one more", false: fmt.Sprintf("%d more", n)}[n == 1], endText(&like, true), endText(&like, false),
+				words.Either(n == 1, "one more", fmt.Sprintf("%d more", n)), endText(&like, true), endText(&like, false),
 				hint))
 			return
 		}
@@ -86,23 +86,23 @@ func AddLike(m *desk.Model, id string, n int) {
 	m.Change(h, first)
 }
 
-// LikeRow repeats what a wire's connector has on those like it that are empty.
-func LikeRow(m *desk.Model, id string) (desk.Row, bool) {
+// likeRow repeats what a wire's connector has on those like it that are empty.
+func likeRow(m *desk.Model, id string) (desk.Row, bool) {
 	k, ok := m.Sheet.X.Wire[id]
 	if !ok {
 		return desk.Row{}, false
 	}
 	for _, text := range []string{m.H.Wires[k].To.V, m.H.Wires[k].From.V} {
 		e, _ := m.Sheet.X.End(text)
-		if r, any := LikeOf(m, e.Termination); any {
+		if r, any := likeOf(m, e.Termination); any {
 			return r, true
 		}
 	}
 	return desk.Row{}, false
 }
 
-// LikeOf is the row for one connector.
-func LikeOf(m *desk.Model, id string) (desk.Row, bool) {
+// likeOf is the row for one connector.
+func likeOf(m *desk.Model, id string) (desk.Row, bool) {
 	t, known := m.Sheet.X.Termination[id]
 	if !known {
 		return desk.Row{}, false
@@ -119,40 +119,38 @@ func LikeOf(m *desk.Model, id string) (desk.Row, bool) {
 	return desk.Row{Key: "like " + id, Text: fmt.Sprintf("all %s again for %s", id, strings.Join(names, " ")),
 		Detail: fmt.Sprintf("%s each, to the next free cavities: Enter for all of them, + for %s alone", words.Plural(n, "wire", "wires"),
 			names[0]),
-		Enter: func(m *desk.Model) { RepeatOn(m, t, like) },
+		Enter: func(m *desk.Model) { repeatOn(m, t, like) },
 		Step: func(m *desk.Model, by int) {
 			if by < 0 {
 				m.Tell("Backspace takes it back")
 				return
 			}
-			RepeatOn(m, t, like[:1])
+			repeatOn(m, t, like[:1])
 		}}, true
 }
 
-// RepeatOn repeats a termination on others, as one change.
-func RepeatOn(m *desk.Model, of int, on []int) {
+// repeatOn repeats a termination on others, as one change.
+func repeatOn(m *desk.Model, of int, on []int) {
 	h := m.H
 	n := 0
-	t := *m
+	s := m.Sheet
 	for _, to := range on {
-		next, ids, err := offer.Repeated(t.Sheet, of, to)
+		next, ids, err := offer.Repeated(s, of, to)
 		if err != nil {
 			m.Refuse(fmt.Sprintf("%s on %s: %s", m.H.Terminations[of].ID, m.H.Terminations[to].ID, err))
 			return
 		}
 		n += len(ids)
 		h = next
-		t.H = h
-		t.Sheet = m.Built(h)
+		s = m.Built(h)
 	}
 	m.Change(h, fmt.Sprintf("%s for %s", words.Plural(n, "wire", "wires"), words.Plural(len(on), "more end", "more ends")))
 	// The row is gone now: what takes its place must not be hit by a key that bounces.
-	m.Cursor[m.CursorKey()] = 0
-	delete(m.On, m.CursorKey())
+	m.Put(0, "")
 }
 
-// LikeRows are what the connectors of these wires have, on those like them.
-func LikeRows(m *desk.Model, wires []int) []desk.Row {
+// likeRows are what the connectors of these wires have, on those like them.
+func likeRows(m *desk.Model, wires []int) []desk.Row {
 	var out []desk.Row
 	seen := map[string]bool{}
 	for _, i := range wires {
@@ -162,7 +160,7 @@ func LikeRows(m *desk.Model, wires []int) []desk.Row {
 				continue
 			}
 			seen[e.Termination] = true
-			if r, any := LikeOf(m, e.Termination); any {
+			if r, any := likeOf(m, e.Termination); any {
 				out = append(out, r)
 			}
 		}
@@ -170,8 +168,8 @@ func LikeRows(m *desk.Model, wires []int) []desk.Row {
 	return out
 }
 
-// MirrorRows offer to wire an empty bank as another is.
-func MirrorRows(m *desk.Model) []desk.Row {
+// mirrorRows offer to wire an empty bank as another is.
+func mirrorRows(m *desk.Model) []desk.Row {
 	var out []desk.Row
 	for _, of := range offer.LikeBanks(m.Sheet, m.Branch) {
 		id := m.H.Branches[of].ID

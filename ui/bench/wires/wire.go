@@ -8,6 +8,7 @@ import (
 
 	"contralay/calc/phase/wires"
 	"contralay/calc/query/lists"
+	"contralay/calc/query/offer"
 	"contralay/calc/query/why/power"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -18,12 +19,8 @@ import (
 	"contralay/ui/paper"
 )
 
-// WireScreen is one wire: what it is, where it ends, and the reel it comes from.
-func WireScreen(id string) desk.Screen {
-	return desk.Screen{Name: "wire", Of: id, Page: func(m *desk.Model, w int) desk.Page { return WirePage(m, id) }}
-}
-
-func WirePage(m *desk.Model, id string) desk.Page {
+// WirePage is one wire: what it is, where it ends, and the reel it comes from.
+func WirePage(m *desk.Model, _ int, id string) desk.Page {
 	i, ok := m.Sheet.X.Wire[id]
 	if !ok {
 		return desk.Page{Empty: "wire " + id + " is gone; Esc goes back"}
@@ -38,7 +35,7 @@ func WirePage(m *desk.Model, id string) desk.Page {
 		r := desk.Row{Text: fmt.Sprintf("%-12s %s", label, words.OrDash(value)), Detail: detail, Id: comp, Step: step, Field: f}
 		switch label {
 		case "reel", "size":
-			r.Why = desk.Figs("", 0, id, "component.over")
+			r.Why = desk.FiguresOfPart(desk.WholeLoom, id, "component.over")
 			if c.Dia.Known() {
 				r.Big, r.BigSays = m.Sys.Fine(c.Dia.Nominal), m.Sys.Name()+"  over of "+id
 			}
@@ -67,63 +64,63 @@ func WirePage(m *desk.Model, id string) desk.Page {
 		}
 	}
 	wire := func(m *desk.Model) *model.Wire { return &m.H.Wires[m.Sheet.X.Wire[id]] }
-	add("reel", ReelText(m, w.Spec, w.Size, c.Dia.Nominal),
+	add("reel", reelText(m, w.Spec, w.Size, c.Dia.Nominal),
 		"ten side by side: type what they measure, or that /10; an empty value takes it away",
-		func(m *desk.Model, by int) { StepReel(m, id, by) }, ReelField(m, w.Spec, w.Size))
-	add("current", ampsText(w)+" A"+OfText(m, id, w.Amps.V, c), "+ - or digits; the limit is the least of what stands below",
-		func(m *desk.Model, by int) { StepCurrent(m, id, by) }, AmpsField(m, i))
-	add("size", paper.Size(w), "Enter lists the sizes", func(m *desk.Model, by int) { StepSize(m, m.Sheet.X.Wire[id], by) }, nil)
+		func(m *desk.Model, by int) { stepReel(m, id, by) }, reelField(m, w.Spec, w.Size))
+	add("current", ampsText(w)+" A"+ofText(m, id, w.Amps.V, c), "+ - or digits; the limit is the least of what stands below",
+		func(m *desk.Model, by int) { stepCurrent(m, id, by) }, ampsField(m, i))
+	add("size", paper.Size(w), "Enter lists the sizes", func(m *desk.Model, by int) { stepSize(m, m.Sheet.X.Wire[id], by) }, nil)
 	sized := len(p.Rows)
-	choose("size", SizeChoices(m, id), func(m *desk.Model) string { return wire(m).Size }, func(w *model.Wire, v string) { w.Size = v },
+	choose("size", sizeChoices(m, id), func(m *desk.Model) string { return wire(m).Size }, func(w *model.Wire, v string) { w.Size = v },
 		nil)
-	if r, any := AdviceRow(m, i, comp); any {
+	if r, any := adviceRow(m, i, comp); any {
 		p.Rows = append(p.Rows[:sized], append([]desk.Row{r}, p.Rows[sized:]...)...)
 	}
-	add("spec", w.Spec, "Enter lists them", func(m *desk.Model, by int) { StepSpec(m, id, by) }, nil)
-	choose("spec", SpecChoices(m, id), func(m *desk.Model) string { return wire(m).Spec }, func(w *model.Wire, v string) { w.Spec = v },
+	add("spec", w.Spec, "Enter lists them", func(m *desk.Model, by int) { stepSpec(m, id, by) }, nil)
+	choose("spec", specChoices(m, id), func(m *desk.Model) string { return wire(m).Spec }, func(w *model.Wire, v string) { w.Spec = v },
 		nil)
 	colour := &desk.Field{Label: "colour of wire " + id, Value: w.Colour.V,
 		Set: set(func(w *model.Wire, v string) { w.Colour = model.Some(v) })}
 	add("colour", paper.Colour(w.Colour.V), "Enter lists them; digits: 0 black 1 brown 2 red 3 orange 4 yellow 5 green 6 blue 7 violet 8 "+
 		"grey 9 white",
-		func(m *desk.Model, by int) { StepColour(m, id, by) }, colour)
+		func(m *desk.Model, by int) { stepColour(m, id, by) }, colour)
 	choose("colour", colourChoices, func(m *desk.Model) string { return wire(m).Colour.V },
 		func(w *model.Wire, v string) { w.Colour = model.Some(v) }, colour)
-	add("role", string(w.Role.V), "Enter lists them", func(m *desk.Model, by int) { StepRole(m, id, by) }, nil)
+	add("role", string(w.Role.V), "Enter lists them", func(m *desk.Model, by int) { stepRole(m, id, by) }, nil)
 	choose("role", roleChoices, func(m *desk.Model) string { return string(wire(m).Role.V) },
 		func(w *model.Wire, v string) { w.Role = model.Some(model.Role(v)) }, nil)
 	for _, from := range []bool{true, false} {
-		label, now := "to", End(m, id, from)
+		label, now := "to", endOf(m, id, from)
 		if from {
 			label = "from"
 		}
 		typed := &desk.Field{Label: label + ", TERMINATION:CAVITY or a splice", Value: now,
-			Set: func(m *desk.Model, t string) error { return SetEnd(m, id, from, t) }}
+			Set: func(m *desk.Model, t string) error { return setEnd(m, id, from, t) }}
 		add(label, now, "+ - next free cavity of the same connector, Enter lists where it could end",
-			func(m *desk.Model, by int) { StepEnd(m, id, from, by) }, nil)
+			func(m *desk.Model, by int) { stepEnd(m, id, from, by) }, nil)
 		p.Rows[len(p.Rows)-1].Enter = func(m *desk.Model) {
-			m.Open(desk.ChooseScreen(label, there, func(m *desk.Model) []desk.Choice { return EndChoices(m, id, from) },
-				func(m *desk.Model) string { return End(m, id, from) },
-				func(m *desk.Model, v string) { PutEnd(m, id, from, v) }, typed))
+			m.Open(desk.ChooseScreen(label, there, func(m *desk.Model) []desk.Choice { return endChoices(m, id, from) },
+				func(m *desk.Model) string { return endOf(m, id, from) },
+				func(m *desk.Model, v string) { putEnd(m, id, from, v) }, typed))
 		}
 	}
 	if wires.Capped(w) {
-		if r, any := FoldRow(m, id); any {
+		if r, any := foldRow(m, id); any {
 			p.Rows = append(p.Rows, r)
 		}
 	}
 	add("signal", w.Signal.V, "", nil, &desk.Field{Label: "signal of wire " + id, Value: w.Signal.V,
 		Set: set(func(w *model.Wire, v string) { w.Signal = model.Some(v) })})
-	p.Rows = append(p.Rows, DutyRow(m, id), FeedRow(m, id), MeasuredRow(m, id))
-	p.Rows = append(p.Rows, PairRows(m, id)...)
-	if r, any := DamagedRow(m, id); any {
+	p.Rows = append(p.Rows, dutyRow(m, id), feedRow(m, id), measuredRow(m, id))
+	p.Rows = append(p.Rows, pairRows(m, id)...)
+	if r, any := damagedRow(m, id); any {
 		p.Rows = append(p.Rows, r)
 	}
-	p.Rows = append(p.Rows, MoreRow(m, id))
-	if r, any := LikeRow(m, id); any {
+	p.Rows = append(p.Rows, moreRow(m, id))
+	if r, any := likeRow(m, id); any {
 		p.Rows = append(p.Rows, r)
 	}
-	p.Why = desk.Figs(id, 0, "", "wire.bound", "wire.heats", "wire.hottest", "wire.cut", "wire.finished", "wire.circuit")
+	p.Why = desk.FiguresOf(id, "wire.bound", "wire.heats", "wire.hottest", "wire.cut", "wire.finished", "wire.circuit")
 	for n, l := range power.LimitsOf(m.Sheet, i) {
 		mem, in := "", "  "
 		if l.Standing == catalogue.Memory {
@@ -134,7 +131,7 @@ func WirePage(m *desk.Model, id string) desk.Page {
 		}
 		p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint("limit ", n), Id: comp,
 			Text:   fmt.Sprintf("%smay carry %s%s A  %s", in, unit.Fixed(l.Amps, 1), mem, l.By),
-			Detail: l.By + "; Enter says how it was made, and what it assumes", Why: desk.Figs(id, n, "", "wire.limit")})
+			Detail: l.By + "; Enter says how it was made, and what it assumes", Why: desk.FiguresAt(id, n, "wire.limit")})
 	}
 	if c.Finished > 0 {
 		p.Lines = append(p.Lines, fmt.Sprintf("cut %s %s, finished %s with loops", m.Sys.Length(c.Cut), m.Sys.Name(),
@@ -142,32 +139,63 @@ func WirePage(m *desk.Model, id string) desk.Page {
 		if laid, flat, ok := lists.TakeUp(m.Sheet, i); ok {
 			p.Lines = append(p.Lines, fmt.Sprintf("the twist adds %s %s; a flat fifth would add %s", m.Sys.Length(laid), m.Sys.Name(),
 				m.Sys.Length(flat)))
-			p.Why = append(p.Why, desk.Figs(id, 0, "", "wire.takeup", "wire.flat")...)
+			p.Why = append(p.Why, desk.FiguresOf(id, "wire.takeup", "wire.flat")...)
 		}
 	}
 	return p
 }
 
-// AdviceRow is the smallest size that does, and where that is another than the wire has
+// advice is the smallest size that does for a wire.
+type advice struct {
+	size  string
+	ok    bool
+	doubt string // why the size it has does not do
+}
+
+// advising is the advice that a sheet gives, by wire.
+type advising struct{ desk.Kept[advice] }
+
+// Advise asks for the size that does for the wire whose page is in front: it takes a
+// build for each size it tries, which is more than a key may.
+func Advise(m *desk.Model) (desk.Work, bool) {
+	id := m.Subject()
+	k, ok := m.Sheet.X.Wire[id]
+	if !ok || !wires.Carries(m.Sheet, k) {
+		return desk.Work{}, false
+	}
+	if _, known := desk.State[advising](m).Find(m.Sheet, 0, id); known {
+		return desk.Work{}, false
+	}
+	s := m.Sheet
+	return desk.Work{Key: "advice\x00" + id, Do: func() func(m *desk.Model) {
+		size, ok := offer.SmallestThatDoes(s, k)
+		a := advice{size, ok, offer.Doubt(s, k, s.H.Wires[k].Size)}
+		return func(m *desk.Model) { desk.State[advising](m).Put(s, 0, id, a) }
+	}}, true
+}
+
+// adviceRow is the smallest size that does, and where that is another than the wire has
 // what it costs or saves.
-func AdviceRow(m *desk.Model, i int, comp string) (desk.Row, bool) {
+func adviceRow(m *desk.Model, i int, comp string) (desk.Row, bool) {
 	w := m.H.Wires[i]
 	if !wires.Carries(m.Sheet, i) || m.Sheet.Unrated || w.Safety.V {
 		return desk.Row{}, false
 	}
-	if m.Advice.Sheet != m.Sheet || m.Advice.Id != w.ID {
+	a, known := desk.State[advising](m).Find(m.Sheet, 0, w.ID)
+	if !known {
 		return desk.Row{Key: "advice", Id: comp, Text: "advice       is being worked out",
 			Detail: "the smallest size that does for heat, drop, its device and both ends"}, true
 	}
 	rows := m.Once("advice "+w.ID, func() []desk.Row {
-		size := m.Advice.Size
+		size := a.size
 		switch {
-		case m.Advice.Ok && size == w.Size:
+		case a.ok && size == w.Size:
 			return []desk.Row{{Key: "advice", Id: comp, Text: "advice       " + paper.Size(&w) + " is the smallest that does",
 				Detail: "for heat, drop, its device and both ends"}}
-		case !m.Advice.Ok:
+		case !a.ok:
 			return []desk.Row{{Key: "advice", Id: comp, Mark: "?", Text: "advice       no size does",
-				Detail: w.Spec + " " + paper.Size(&w) + ": " + m.Advice.Doubt, WhyOf: func() []desk.Reason { return m.LimitReasons(w.ID) }}}
+				Detail: w.Spec + " " + paper.Size(&w) + ": " + a.doubt,
+				WhyOf:  func() []desk.Reason { return desk.LimitReasons(m.Sheet, w.ID) }}}
 		}
 		edit := func(m *desk.Model) *model.Harness {
 			return m.H.EditWire(m.Sheet.X.Wire[w.ID], func(w *model.Wire) { w.Size = size })
@@ -176,10 +204,10 @@ func AdviceRow(m *desk.Model, i int, comp string) (desk.Row, bool) {
 			" is the smallest that does",
 			More: func() string {
 				t := m.Try("advice "+w.ID+size, func() *model.Harness { return edit(m) })
-				if _, b, _ := t.B(); b.Waiting || len(b.Layers) == 0 {
+				if _, b, _ := t.BranchHere(); b.Waiting || len(b.Layers) == 0 {
 					return "Enter takes it; the lay-up follows"
 				}
-				return "Enter takes it: " + m.Differs(m.Tally(), t.Tally())
+				return "Enter takes it: " + t.Tally().Differs(m.Tally(), m.Sys)
 			},
 			Enter: func(m *desk.Model) { m.Change(edit(m), fmt.Sprintf("wire %s is now %s", w.ID, size)) }}}
 	})
@@ -189,8 +217,8 @@ func AdviceRow(m *desk.Model, i int, comp string) (desk.Row, bool) {
 	return rows[0], true
 }
 
-// OfText is a wire's limit and temperature behind its current.
-func OfText(m *desk.Model, id string, amps unit.Ampere, c *sheet.Wire) string {
+// ofText is a wire's limit and temperature behind its current.
+func ofText(m *desk.Model, id string, amps unit.Ampere, c *sheet.Wire) string {
 	t := ""
 	if w := unit.RoundHalfUp(float64(c.Heats), 0.01); c.Heats > 0 && w != unit.RoundHalfUp(float64(amps), 0.01) {
 		t = ", heats as " + desk.CarriesText(m.Sheet, m.Sheet.X.Wire[id])
@@ -204,7 +232,7 @@ func OfText(m *desk.Model, id string, amps unit.Ampere, c *sheet.Wire) string {
 	return t
 }
 
-func StepSpec(m *desk.Model, id string, by int) {
+func stepSpec(m *desk.Model, id string, by int) {
 	i := m.Sheet.X.Wire[id]
 	size := m.H.Wires[i].Size
 	var specs []string // only those that have the size
@@ -221,8 +249,8 @@ func StepSpec(m *desk.Model, id string, by int) {
 	m.Change(m.H.EditWire(i, func(w *model.Wire) { w.Spec = spec }), fmt.Sprintf("wire %s is now %s", id, spec))
 }
 
-// StepCurrent changes a current by + -.
-func StepCurrent(m *desk.Model, id string, by int) {
+// stepCurrent changes a current by + -.
+func stepCurrent(m *desk.Model, id string, by int) {
 	k := m.Sheet.X.Wire[id]
 	v := m.H.Wires[k].Amps.V
 	by1 := stepAmps(v)
@@ -237,8 +265,8 @@ func StepCurrent(m *desk.Model, id string, by int) {
 	m.Change(m.H.EditWire(k, func(w *model.Wire) { w.Amps = model.Some(v) }), fmt.Sprintf("set to %s A", words.Trim(float64(v))))
 }
 
-// StepReel changes a measured diameter by a hundredth.
-func StepReel(m *desk.Model, id string, by int) {
+// stepReel changes a measured diameter by a hundredth.
+func stepReel(m *desk.Model, id string, by int) {
 	k := m.Sheet.X.Wire[id]
 	w, d := &m.H.Wires[k], m.Sheet.Wires[k].Dia.Nominal
 	if d <= 0 {
@@ -262,7 +290,7 @@ const (
 	mostReel  unit.Millimetre = 30
 )
 
-func StepColour(m *desk.Model, id string, by int) {
+func stepColour(m *desk.Model, id string, by int) {
 	var all []string
 	for a := range 10 {
 		all = append(all, fmt.Sprint(a))
@@ -275,13 +303,13 @@ func StepColour(m *desk.Model, id string, by int) {
 	m.Change(m.H.EditWire(i, func(w *model.Wire) { w.Colour = model.Some(c) }), "colour "+paper.Colour(c))
 }
 
-func StepRole(m *desk.Model, id string, by int) {
+func stepRole(m *desk.Model, id string, by int) {
 	i := m.Sheet.X.Wire[id]
 	r, _ := words.Around(model.Roles, m.H.Wires[i].Role.V, by)
 	m.Change(m.H.EditWire(i, func(w *model.Wire) { w.Role = model.Some(r) }), fmt.Sprintf("wire %s is %s", id, r))
 }
 
-func End(m *desk.Model, id string, from bool) string {
+func endOf(m *desk.Model, id string, from bool) string {
 	return endText(&m.H.Wires[m.Sheet.X.Wire[id]], from)
 }
 
@@ -292,16 +320,16 @@ func endText(w *model.Wire, from bool) string {
 		text = w.From.V
 	}
 	if text == "" && wires.Capped(w) {
-		return CapAt + w.CappedAt.V
+		return capAt + w.CappedAt.V
 	}
 	return text
 }
 
-// CapAt stands before the place where a spare's end is capped.
-const CapAt = "cap at "
+// capAt stands before the place where a spare's end is capped.
+const capAt = "cap at "
 
-func StepEnd(m *desk.Model, id string, from bool, by int) {
-	e, ok := m.Sheet.X.End(End(m, id, from))
+func stepEnd(m *desk.Model, id string, from bool, by int) {
+	e, ok := m.Sheet.X.End(endOf(m, id, from))
 	t, known := m.Sheet.X.Termination[e.Termination]
 	if !ok || !known {
 		m.Refuse("not in a connector: Enter types another end")
@@ -319,12 +347,12 @@ func StepEnd(m *desk.Model, id string, from bool, by int) {
 		m.Refuse(e.Termination + " has no other free cavity")
 		return
 	}
-	PutEnd(m, id, from, e.Termination+":"+c)
+	putEnd(m, id, from, e.Termination+":"+c)
 }
 
-func SetEnd(m *desk.Model, id string, from bool, text string) error {
-	if at, is := strings.CutPrefix(text, CapAt); is {
-		return CapEnd(m, id, from, at)
+func setEnd(m *desk.Model, id string, from bool, text string) error {
+	if at, is := strings.CutPrefix(text, capAt); is {
+		return capEnd(m, id, from, at)
 	}
 	e, ok := m.Sheet.X.End(text)
 	if !ok {
@@ -337,30 +365,30 @@ func SetEnd(m *desk.Model, id string, from bool, text string) error {
 	} else if _, known := m.Sheet.X.Termination[e.Termination]; !known || e.Cavity == "" {
 		return fmt.Errorf("there is no termination %q with a cavity %q", e.Termination, e.Cavity)
 	}
-	PutEnd(m, id, from, text)
+	putEnd(m, id, from, text)
 	return nil
 }
 
-// CapEnd caps one end of a wire at a place, where its other end stands in a cavity.
-func CapEnd(m *desk.Model, id string, from bool, at string) error {
+// capEnd caps one end of a wire at a place, where its other end stands in a cavity.
+func capEnd(m *desk.Model, id string, from bool, at string) error {
 	_, breakout := m.Sheet.X.Breakout[at]
 	if _, termination := m.Sheet.X.Termination[at]; !breakout && !termination {
 		return fmt.Errorf("there is no breakout and no termination %q to cap it at", at)
 	}
-	if other := End(m, id, !from); other == "" || strings.HasPrefix(other, CapAt) {
+	if other := endOf(m, id, !from); other == "" || strings.HasPrefix(other, capAt) {
 		return fmt.Errorf("wire %s needs a cavity at its other end to be capped at this one", id)
 	}
-	PutEnd(m, id, from, CapAt+at)
+	putEnd(m, id, from, capAt+at)
 	return nil
 }
 
-func PutEnd(m *desk.Model, id string, from bool, text string) {
+func putEnd(m *desk.Model, id string, from bool, text string) {
 	m.Change(m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) {
 		end := &w.To
 		if from {
 			end = &w.From
 		}
-		if at, is := strings.CutPrefix(text, CapAt); is {
+		if at, is := strings.CutPrefix(text, capAt); is {
 			*end, w.CappedAt = model.Opt[string]{}, model.Some(at)
 			return
 		}
@@ -370,7 +398,7 @@ func PutEnd(m *desk.Model, id string, from bool, text string) {
 	}), fmt.Sprintf("wire %s now ends in %s", id, text))
 }
 
-func ReelText(m *desk.Model, spec, size string, d unit.Millimetre) string {
+func reelText(m *desk.Model, spec, size string, d unit.Millimetre) string {
 	for _, r := range m.H.Reels {
 		if r.Spec == spec && r.Size == size {
 			return m.Sys.Fine(r.OverMM) + " " + m.Sys.Name() + "  measured"
@@ -382,8 +410,8 @@ func ReelText(m *desk.Model, spec, size string, d unit.Millimetre) string {
 	return m.Sys.Fine(d) + " " + m.Sys.Name() + "  not measured yet"
 }
 
-// ReelField takes the diameter of a reel measured on this job.
-func ReelField(m *desk.Model, spec, size string) *desk.Field {
+// reelField takes the diameter of a reel measured on this job.
+func reelField(m *desk.Model, spec, size string) *desk.Field {
 	value := ""
 	for _, r := range m.H.Reels {
 		if r.Spec == spec && r.Size == size {

@@ -14,18 +14,21 @@ import (
 	"contralay/ui/paper"
 )
 
+// Step is the first step of a branch: the wires that run through it.
+const Step desk.Kind = "wires"
+
 // WiresPage lists what runs through the branch: size, colour, current, where it
 // leaves.
-func WiresPage(m *desk.Model, w int) desk.Page {
-	_, b, ok := m.B()
+func WiresPage(m *desk.Model, w int, _ string) desk.Page {
+	_, b, ok := m.BranchHere()
 	if !ok {
 		return desk.Page{Empty: "no branch yet"}
 	}
 	var p desk.Page
 	ids := m.WiresHere()
 	p.Lines = append(p.Lines, fmt.Sprintf("%d things to lay, %d conductors", len(b.Components), len(ids)))
-	p.Lines = append(p.Lines, "free cavities: "+m.FreeText())
-	if r, ok := JudgeRow(m, ids); ok {
+	p.Lines = append(p.Lines, "free cavities: "+desk.FreeText(m))
+	if r, ok := judgeRow(m, ids); ok {
 		p.Rows, p.Start = append(p.Rows, r), 1
 	}
 	cut := w >= 66 // the cut length, where there is room for it
@@ -37,21 +40,21 @@ func WiresPage(m *desk.Model, w int) desk.Page {
 	if cut {
 		p.Cols += fmt.Sprintf("%7s%6s%8s", "most A", "C", "cut "+m.Sys.Name())
 	}
-	p.Rows = append(p.Rows, m.Once(fmt.Sprint("list ", w, m.Sys), func() []desk.Row { return WireRows(m, ids, wide, cut) })...)
+	p.Rows = append(p.Rows, m.Once(fmt.Sprint("list ", w, m.Sys), func() []desk.Row { return wireRows(m, ids, wide, cut) })...)
 	if len(ids) > 0 {
-		p.Rows = append(p.Rows, MoreRow(m, m.H.Wires[ids[len(ids)-1]].ID))
+		p.Rows = append(p.Rows, moreRow(m, m.H.Wires[ids[len(ids)-1]].ID))
 	}
 	if len(ids) > 0 {
-		p.Rows = append(p.Rows, SizesRow(m), FeedsRow(m))
+		p.Rows = append(p.Rows, sizesRow(m), feedsRow(m))
 	}
-	p.Rows = append(p.Rows, m.Once("wires", func() []desk.Row { return append(LikeRows(m, ids), MirrorRows(m)...) })...)
+	p.Rows = append(p.Rows, m.Once("wires", func() []desk.Row { return append(likeRows(m, ids), mirrorRows(m)...) })...)
 	p.Empty = "no wire runs here yet: its ends are written in the file, or taken from a branch like it"
 	return p
 }
 
-// WireRows is one row a wire; they hang on the sheet, the branch and the room there is,
+// wireRows is one row a wire; they hang on the sheet, the branch and the room there is,
 // so moving along them makes none of them again.
-func WireRows(m *desk.Model, ids []int, wide int, cut bool) []desk.Row {
+func wireRows(m *desk.Model, ids []int, wide int, cut bool) []desk.Row {
 	mb := &m.H.Branches[m.Branch]
 	var rows []desk.Row
 	for _, i := range ids {
@@ -62,21 +65,21 @@ func WireRows(m *desk.Model, ids []int, wide int, cut bool) []desk.Row {
 			comp = m.H.Units[u].ID
 		}
 		r := desk.Row{
-			TextOf: func() string { return WireText(m, i, wide, cut, mb) },
-			More:   func() string { return m.WireDetail(i, comp) }, Id: comp, Mark: m.MarkFor(hw.ID),
-			Enter: func(m *desk.Model) { m.Open(WireScreen(id)) },
-			Field: AmpsField(m, i),
-			Step:  func(m *desk.Model, by int) { StepSize(m, m.Sheet.X.Wire[id], by) },
-			Drop:  func(m *desk.Model) { RemoveWire(m, id) },
-			WhyOf: func() []desk.Reason { return m.WireReasons(i) },
+			TextOf: func() string { return wireText(m, i, wide, cut, mb) },
+			More:   func() string { return desk.WireDetail(m, i, comp) }, Id: comp, Mark: m.MarkFor(hw.ID),
+			Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) },
+			Field: ampsField(m, i),
+			Step:  func(m *desk.Model, by int) { stepSize(m, m.Sheet.X.Wire[id], by) },
+			Drop:  func(m *desk.Model) { removeWire(m, id) },
+			WhyOf: func() []desk.Reason { return desk.WireReasons(m, i) },
 		}
 		rows = append(rows, r.Of(strings.TrimPrefix(ampsText(hw), "-"), "A  in wire "+id))
 	}
 	return rows
 }
 
-// WireText is wire i's row of the list.
-func WireText(m *desk.Model, i, wide int, cut bool, mb *model.Branch) string {
+// wireText is wire i's row of the list.
+func wireText(m *desk.Model, i, wide int, cut bool, mb *model.Branch) string {
 	hw, cw := &m.H.Wires[i], &m.Sheet.Wires[i]
 	cutText := ""
 	if cut {
@@ -88,7 +91,7 @@ func WireText(m *desk.Model, i, wide int, cut bool, mb *model.Branch) string {
 	}
 	return fmt.Sprintf("%s%s%s%s%5s  %s%s", draw.Fit(hw.ID, 4, m.Cfg.ASCII)+" ", draw.Fit(hw.Signal.V, wide-1, m.Cfg.ASCII)+" ",
 		draw.Fit(paper.Size(hw), 7, m.Cfg.ASCII)+" ", draw.Fit(hw.Colour.V, 3, m.Cfg.ASCII)+" ", ampsText(hw),
-		draw.Fit(Leaves(m, hw, mb), 6, m.Cfg.ASCII), cutText)
+		draw.Fit(leaves(m, hw, mb), 6, m.Cfg.ASCII), cutText)
 }
 
 func ampsText(w *model.Wire) string {
@@ -98,8 +101,8 @@ func ampsText(w *model.Wire) string {
 	return strconv.FormatFloat(float64(w.Amps.V), 'f', -1, 64)
 }
 
-// Leaves is where a wire ends beyond the branch's to end.
-func Leaves(m *desk.Model, w *model.Wire, b *model.Branch) string {
+// leaves is where a wire ends beyond the branch's to end.
+func leaves(m *desk.Model, w *model.Wire, b *model.Branch) string {
 	to := bundle.FarEnd(m.Sheet, m.Branch, w.ID)
 	if e, ok := m.Sheet.X.End(to); ok {
 		if e.Splice != "" {
@@ -110,26 +113,26 @@ func Leaves(m *desk.Model, w *model.Wire, b *model.Branch) string {
 	return b.To
 }
 
-// Closest is the wire here that is nearest to its limit of current.
-func Closest(m *desk.Model, ids []int) (at int, ok bool) {
+// closest is the wire here that is nearest to its limit of current.
+func closest(m *desk.Model, ids []int) (at int, ok bool) {
 	worst := 0.0
 	for _, i := range ids {
-		if share, known := Share(m, i); known && share > worst {
+		if share, known := shareOf(m, i); known && share > worst {
 			worst, at, ok = share, i, true
 		}
 	}
 	return at, ok
 }
 
-func ClosestWhy(m *desk.Model, ids []int) []desk.Reason {
-	i, ok := Closest(m, ids)
+func closestWhy(m *desk.Model, ids []int) []desk.Reason {
+	i, ok := closest(m, ids)
 	if !ok {
 		return nil
 	}
-	return desk.Figs(m.H.Wires[i].ID, 0, "", "wire.bound", "wire.heats")
+	return desk.FiguresOf(m.H.Wires[i].ID, "wire.bound", "wire.heats")
 }
 
-func RemoveWire(m *desk.Model, id string) {
+func removeWire(m *desk.Model, id string) {
 	i, ok := m.Sheet.X.Wire[id]
 	if !ok {
 		return
@@ -142,8 +145,8 @@ func RemoveWire(m *desk.Model, id string) {
 	m.Change(h, "wire "+id+" taken out; Backspace brings it back")
 }
 
-// StepSize takes the next thicker or thinner size of the wire's specification.
-func StepSize(m *desk.Model, i, by int) {
+// stepSize takes the next thicker or thinner size of the wire's specification.
+func stepSize(m *desk.Model, i, by int) {
 	w := m.H.Wires[i]
 	sizes := m.Sheet.Cat.Sizes(w.Spec)
 	at := slices.Index(sizes, w.Size)
@@ -159,7 +162,7 @@ func StepSize(m *desk.Model, i, by int) {
 	m.Change(m.H.EditWire(i, func(w *model.Wire) { w.Size = size }), fmt.Sprintf("wire %s is now %s", w.ID, size))
 }
 
-func AmpsField(m *desk.Model, i int) *desk.Field {
+func ampsField(m *desk.Model, i int) *desk.Field {
 	id := m.H.Wires[i].ID
 	value := ""
 	if m.H.Wires[i].Amps.Set {

@@ -3,9 +3,9 @@ package words
 // BigH is how many lines a large figure takes.
 const BigH = 3
 
-// Segments is a figure as seven segments draw it, three lines of three cells: the
+// segments is a figure as seven segments draw it, three lines of three cells: the
 // same in every character set, and read from across a bench.
-func Segments(r rune) ([BigH]string, bool) {
+func segments(r rune) ([BigH]string, bool) {
 	switch r {
 	case '0':
 		return [BigH]string{" _ ", "| |", "|_|"}, true
@@ -44,7 +44,7 @@ func Segments(r rune) ([BigH]string, bool) {
 func Large(figure, words string) []string {
 	out := make([]string, BigH)
 	for _, r := range figure {
-		seg, ok := Segments(r)
+		seg, ok := segments(r)
 		if !ok {
 			return nil
 		}

@@ -15,10 +15,19 @@ type Key struct {
 	Paste bool
 }
 
+// Cap is the key as its cap shows it.
+func (k Key) Cap() string {
+	if len([]rune(k.Name)) == 1 {
+		return strings.ToUpper(k.Name)
+	}
+	return k.Name
+}
+
 // Split turns a message into single keys. The terminal library merges what is
 // typed fast, or sent by a calliper, into one message of many runes; here each
 // becomes a key of its own. A paste stays whole: only an open field takes it.
-// Escape that came together with a rune counts as escape, then the rune.
+// A terminal sends Alt as Escape before the key, and the bench knows no key with Alt: what
+// comes so is Escape with the next key close behind it, and counts as two keys.
 func Split(msg tea.KeyMsg) []Key {
 	if msg.Paste {
 		return []Key{{Name: "paste", Text: clean(string(msg.Runes)), Paste: true}}
@@ -26,6 +35,7 @@ func Split(msg tea.KeyMsg) []Key {
 	var out []Key
 	if msg.Alt {
 		out = append(out, Key{Name: "esc"})
+		msg.Alt = false // or its name would say so
 	}
 	switch msg.Type {
 	case tea.KeyRunes, tea.KeySpace:

@@ -4,9 +4,9 @@ import (
 	"strings"
 )
 
-// LetterRows are capitals and figures as five rows of three cells, read from across a
+// letterRows are capitals and figures as five rows of three cells, read from across a
 // bench; a rune that has none is left out.
-var LetterRows = map[rune]string{
+var letterRows = map[rune]string{
 	'A': ".#.#.#####.##.#", 'B': "##.#.###.#.###.", 'C': ".###..#..#...##", 'D': "##.#.##.##.###.", 'E': "####..##.#..###",
 	'F': "####..##.#..#..", 'G': ".###..#.##.#.##", 'H': "#.##.#####.##.#", 'I': "###.#..#..#.###", 'J': "..#..#..##.#.#.",
 	'K': "#.##.###.#.##.#", 'L': "#..#..#..#..###", 'M': "#.########.##.#", 'N': "##.#.##.##.##.#", 'O': ".#.#.##.##.#.#.",
@@ -28,7 +28,7 @@ const letterWide = 4
 func Letters(text string, w int, ascii bool) []string {
 	var glyphs []string
 	for _, r := range strings.ToUpper(text) {
-		if g, ok := LetterRows[r]; ok {
+		if g, ok := letterRows[r]; ok {
 			glyphs = append(glyphs, g)
 		}
 	}

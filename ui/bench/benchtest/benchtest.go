@@ -1,0 +1,309 @@
+// Package benchtest opens the bench for tests, presses its keys and reads its screen. Only
+// tests import it.
+package benchtest
+
+import (
+	"fmt"
+	"maps"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync"
+	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/file"
+	"contralay/model/unit"
+	"contralay/ui/bench"
+	"contralay/ui/bench/desk"
+)
+
+// shelf is the catalogue, read once: it is only read afterwards.
+var shelf = sync.OnceValues(catalogue.Default)
+
+// Catalogue is the catalogue that the program comes with.
+func Catalogue(t testing.TB) *catalogue.Catalogue {
+	t.Helper()
+	c, err := shelf()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return c
+}
+
+// root is the folder of the module.
+var root = sync.OnceValues(func() (string, error) {
+	at, err := os.Getwd()
+	for err == nil {
+		if _, is := os.Stat(filepath.Join(at, "go.mod")); is == nil {
+			return at, nil
+		}
+		if at == filepath.Dir(at) {
+			return "", os.ErrNotExist
+		}
+		at = filepath.Dir(at)
+	}
+	return "", err
+})
+
+// Path is a file of the module, by its name from the root on.
+func Path(t testing.TB, name string) string {
+	t.Helper()
+	r, err := root()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return filepath.Join(r, filepath.FromSlash(name))
+}
+
+// read holds the files of testdata that were read: a harness is a value, and edits share it.
+var read sync.Map
+
+// Load reads a file of testdata.
+func Load(t testing.TB, name string) file.Document {
+	t.Helper()
+	if d, ok := read.Load(name); ok {
+		return d.(file.Document)
+	}
+	d, err := file.Load(Path(t, "testdata/"+name))
+	if err != nil {
+		t.Fatal(err)
+	}
+	read.Store(name, d)
+	return d
+}
+
+// Config is what a bench on a file of testdata is opened with.
+func Config(t testing.TB, name string) desk.Config {
+	t.Helper()
+	return desk.Config{Doc: Load(t, name), Path: name, Cat: Catalogue(t)}
+}
+
+// Open is a bench on a file of testdata, with every proposal worked out.
+func Open(t testing.TB, name string) *desk.Model {
+	t.Helper()
+	return OpenWith(t, name, Config(t, name))
+}
+
+// OpenAt is a bench with a screen of EveryScreen in front.
+func OpenAt(t testing.TB, name, screen string) *desk.Model {
+	t.Helper()
+	c := Config(t, name)
+	switch screen { // those that only some starts have
+	case "unsaved work":
+		was := file.Document{Harness: c.Doc.Harness, Head: c.Doc.Head}
+		h := *c.Doc.Harness.EditWire(0, func(w *model.Wire) { w.Size, w.Amps = "20", model.Some(unit.Ampere(3)) })
+		is := file.Document{Harness: h}
+		c.Left = []desk.Left{{Doc: is, When: "4 May 2026 16:20", Changed: true, Says: file.Differences(was, is),
+			Discard: func() error { return nil }}, {Doc: is, When: "3 May 2026 10:00", Discard: func() error { return fmt.Errorf("no") }}}
+	case "file changed":
+		c.Changed = func(string) bool { return true }
+	}
+	m := OpenWith(t, name, c)
+	GoTo(t, m, EveryScreen[screen]...)
+	return m
+}
+
+// worked holds the proposals of each file, and beside what its steps wanted worked out:
+// planning is the slow part, and what came of it is only read.
+var worked, beside sync.Map
+
+// OpenWith is a bench with every proposal worked out. name tells harnesses apart: what was
+// worked out for one is taken again for the next of its name.
+func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
+	t.Helper()
+	m := bench.New(c)
+	m.Tables.Steps = slices.Clone(m.Tables.Steps)
+	for k := range m.Tables.Steps {
+		m.Tables.Steps[k].Beside = once(name, m.Tables.Steps[k].Beside)
+	}
+	if known, ok := worked.Load(name); ok {
+		m.Sheet.Proposals = known.(map[string]sheet.Proposal)
+		m.Rebuild()
+	}
+	m = Ready(m)
+	worked.Store(name, m.Sheet.Proposals)
+	return m
+}
+
+// once is what a step wants worked out beside it, worked out once for the harness of a name.
+// The bench itself takes it for settled by its key.
+func once(name string, wants func(m *desk.Model) (desk.Work, bool)) func(m *desk.Model) (desk.Work, bool) {
+	if wants == nil {
+		return nil
+	}
+	return func(m *desk.Model) (desk.Work, bool) {
+		w, ok := wants(m)
+		do := w.Do
+		w.Do = func() func(m *desk.Model) {
+			if take, known := beside.Load(name + w.Key); known {
+				return take.(func(m *desk.Model))
+			}
+			take := do()
+			beside.Store(name+w.Key, take)
+			return take
+		}
+		return w, ok
+	}
+}
+
+// EachScreen runs a test of every screen, side by side.
+func EachScreen(t *testing.T, test func(t *testing.T, screen string)) {
+	t.Parallel()
+	for _, screen := range Screens() {
+		t.Run(screen, func(t *testing.T) {
+			t.Parallel()
+			test(t, screen)
+		})
+	}
+}
+
+// Screens are the names of every screen, in the order of the alphabet.
+func Screens() []string { return slices.Sorted(maps.Keys(EveryScreen)) }
+
+// Typed is a bench on the text of a file.
+func Typed(t testing.TB, text string) *desk.Model {
+	t.Helper()
+	d, err := file.Parse([]byte(text), "test")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return Ready(bench.New(desk.Config{Doc: d, Path: "test.toml", Cat: Catalogue(t)}))
+}
+
+// Ready runs what would be worked out beside the screen.
+func Ready(m *desk.Model) *desk.Model {
+	run(m, bench.Program{Model: m}.Init())
+	return m
+}
+
+// run runs a command and what follows from it, until the bench wants no more or quits.
+func run(m *desk.Model, cmd tea.Cmd) {
+	for cmd != nil {
+		msg := cmd()
+		if _, quit := msg.(tea.QuitMsg); quit {
+			return
+		}
+		cmd = Update(m, msg)
+	}
+}
+
+// Update gives the bench one message, and hands back what it wants run.
+func Update(m *desk.Model, msg tea.Msg) tea.Cmd {
+	_, cmd := bench.Program{Model: m}.Update(msg)
+	return cmd
+}
+
+// Size is the size of the screen from now on.
+func Size(m *desk.Model, w, h int) { Update(m, tea.WindowSizeMsg{Width: w, Height: h}) }
+
+// View is the screen.
+func View(m *desk.Model) string { return bench.Program{Model: m}.View() }
+
+// Press sends keys by name and runs what they start.
+func Press(m *desk.Model, keys ...string) {
+	for _, k := range keys {
+		run(m, Update(m, Message(k)))
+	}
+}
+
+var keyTypes = map[string]tea.KeyType{"up": tea.KeyUp, "down": tea.KeyDown, "left": tea.KeyLeft, "right": tea.KeyRight,
+	"enter": tea.KeyEnter, "esc": tea.KeyEsc, "backspace": tea.KeyBackspace, "ctrl+c": tea.KeyCtrlC, "ctrl+z": tea.KeyCtrlZ,
+	"delete": tea.KeyDelete, "tab": tea.KeyTab, "end": tea.KeyEnd, "home": tea.KeyHome, "pgdown": tea.KeyPgDown, "pgup": tea.KeyPgUp}
+
+// Message is a key by its name; what is no name is typed as it stands, in one burst.
+func Message(k string) tea.KeyMsg {
+	if t, ok := keyTypes[k]; ok {
+		return tea.KeyMsg{Type: t}
+	}
+	return tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune(k)}
+}
+
+// GoTo presses keys; "@text" puts the cursor on the row that has the text, if one has, and
+// "to step" goes right as far as that step.
+func GoTo(t testing.TB, m *desk.Model, keys ...string) {
+	t.Helper()
+	for _, k := range keys {
+		if want, is := strings.CutPrefix(k, "@"); is {
+			if at := rowWith(m, want); at >= 0 {
+				m.Put(at, "")
+			}
+			continue
+		}
+		step, is := strings.CutPrefix(k, "to ")
+		if !is {
+			Press(m, k)
+		}
+		for range m.Tables.Steps {
+			if is && m.Step != desk.Kind(step) {
+				Press(m, "right")
+			}
+		}
+	}
+}
+
+// rowWith is where the first row stands whose text has these words; -1 where none has.
+func rowWith(m *desk.Model, words string) int {
+	return slices.IndexFunc(m.Page(m.ListWidth()).Rows, func(r desk.Row) bool { return strings.Contains(r.Line(), words) })
+}
+
+// OnRow puts the cursor on the first row whose text holds words.
+func OnRow(t testing.TB, m *desk.Model, words string) desk.Row {
+	t.Helper()
+	i := rowWith(m, words)
+	if i < 0 {
+		t.Fatalf("no row with %q on %s:\n%s", words, m.Top(), View(m))
+	}
+	r := m.Page(m.ListWidth()).Rows[i]
+	m.Put(i, r.Key)
+	return r
+}
+
+// To goes by the arrows to the first row whose text holds words.
+func To(t testing.TB, m *desk.Model, words string) {
+	t.Helper()
+	want := rowWith(m, words)
+	if want < 0 {
+		t.Fatalf("no row with %q on %s:\n%s", words, m.Top(), View(m))
+	}
+	for {
+		switch at := m.At(m.Page(m.ListWidth())); {
+		case at < want:
+			Press(m, "down")
+		case at > want:
+			Press(m, "up")
+		default:
+			return
+		}
+	}
+}
+
+// EveryScreen is every screen, by the keys that open it from the first step.
+var EveryScreen = map[string][]string{
+	"wires": nil, "layers": {"to layers"}, "fill": {"to fill"}, "sheath": {"to sheath"},
+	"build": {"to build"}, "wire": {"enter"}, "layer": {"to layers", "down", "enter"},
+	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
+	"size": {"enter", "down", "down", "enter"}, "to": {"enter", "down", "down", "down", "down", "down", "down", "down", "enter"},
+	"worst first": {"@nearest its limit", "enter"}, "sizes": {"@the sizes that do", "enter"}, "feeds": {"@protection", "enter"},
+	"feed": {"@protection", "enter", "enter"},
+	"duty": {"enter", "@duty", "enter"}, "feed to choose": {"enter", "@feed  ", "enter"}, "data wire": {"@331", "enter"},
+	"ends": {"esc", "@terminations", "enter"}, "end": {"esc", "@terminations", "enter", "enter"}, "splices": {"esc", "@splices", "enter"},
+	"splice": {"esc", "@splices", "enter", "enter"},
+	"lists":  {"esc", "@lists", "enter"}, "split": {"esc", "-"}, "margins": {"to sheath", "@least margin", "enter"},
+	"threading": {"to sheath", "@thread on", "enter"},
+	"boot":      {"to sheath", "@boot P1", "enter"}, "add cover": {"to sheath", "@add  ", "enter"},
+	"cover": {"to sheath", "@add  ", "enter", "down", "down", "enter"},
+	"run":   {"to build", "@bench run", "enter"},
+	"run layer": {"to build", "@bench run", "enter", "enter", "enter", "enter", "enter", "enter", "5", ".", "3",
+		"enter"},
+	"why": {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
+}
+
+// EveryKey is every key that means something, and some that mean nothing.
+var EveryKey = []string{"up", "down", "left", "right", "enter", "esc", "backspace", "delete", "tab", "ctrl+c", "ctrl+z",
+	"pgdown", "end", "home", "0", "5", "9", "+", "-", "*", "/", ".", " ", "a", "b", "h", "m", "q", "r", "s", "u", "w", "x", "z", "Z", "?"}

@@ -1,0 +1,180 @@
+package board_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"contralay/calc/query/run"
+	"contralay/calc/sheet"
+	"contralay/ui/bench/benchtest"
+	"contralay/ui/bench/board"
+	"contralay/ui/bench/desk"
+)
+
+// runOf begins a run and goes on to the first step of a kind.
+func runOf(t *testing.T, name string, kind run.StepKind) *desk.Model {
+	t.Helper()
+	m := benchtest.Open(t, name)
+	m.Cfg.Now = func() time.Time { return time.Date(2026, 5, 11, 16, 40, 0, 0, time.UTC) }
+	board.Run(m, "")
+	for range 400 {
+		steps := board.RunSteps(m)
+		if board.At(m) < len(steps) && steps[board.At(m)].Kind == kind {
+			return m
+		}
+		benchtest.Press(m, "enter")
+		if m.Entry != nil {
+			benchtest.Press(m, "7")
+			benchtest.Press(m, "enter")
+		}
+	}
+	t.Fatalf("no step of kind %v:\n%s", kind, benchtest.View(m))
+	return nil
+}
+
+// A hold is passed by whoever signs, not by Enter, and what is signed carries day and hour.
+func TestHoldIsSigned(t *testing.T) {
+	m := runOf(t, "example.toml", run.HoldStep)
+	at := board.At(m)
+	benchtest.Press(m, "enter")
+	benchtest.Press(m, "enter")
+	if board.At(m) != at || !m.Trouble {
+		t.Fatalf("passed without a name: %s", m.Says)
+	}
+	benchtest.Press(m, "1")
+	benchtest.Press(m, "4")
+	benchtest.Press(m, "enter")
+	b := board.Build(m)
+	if board.At(m) != at+1 || len(b.Signed) != 1 || b.Signed[0].By != "14" || b.Signed[0].At.V != "2026-05-11 16:40" {
+		t.Errorf("at %d, %+v", board.At(m), b.Signed)
+	}
+	// Back, and it is still signed; not done after all takes the signature off.
+	benchtest.Press(m, "backspace")
+	if !strings.Contains(benchtest.View(m), "signed by 14") {
+		t.Errorf("a look back:\n%s", benchtest.View(m))
+	}
+	p := m.Page(m.ListWidth())
+	p.Rows[slices.IndexFunc(p.Rows, func(r desk.Row) bool { return r.Key == "not done" })].Enter(m)
+	if b := board.Build(m); len(b.Signed) != 0 || slices.Contains(b.Done, run.HoldBare) {
+		t.Errorf("%+v", b)
+	}
+}
+
+// A second one is built under the next serial, and the first keeps what was measured; a
+// serial that is typed is gone on with.
+func TestSerials(t *testing.T) {
+	m := runOf(t, "example.toml", run.LayStep)
+	benchtest.Press(m, "5")
+	benchtest.Press(m, "enter")
+	h := m.H
+	m.Back()
+	board.Run(m, "2")
+	if len(m.H.Builds) != 2 || m.H.Builds[0].Serial != "1" || len(m.H.Builds[0].Readings) != 1 || board.At(m) != 0 {
+		t.Errorf("%+v, at %d", m.H.Builds, board.At(m))
+	}
+	m.Back()
+	board.Run(m, "1")
+	if board.RunSteps(m)[board.At(m)].Kind != run.LayStep || len(m.H.Builds) != 2 {
+		t.Errorf("serial 1 goes on at %d", board.At(m))
+	}
+	if len(h.Branches) != len(m.H.Branches) {
+		t.Error("a run changed the harness")
+	}
+}
+
+// A reading may begin with its point; one far off the sheet is asked for twice, and what
+// is out of tolerance is gone on from only when that is asked twice.
+func TestReadingsAreSure(t *testing.T) {
+	m := runOf(t, "example.toml", run.LayStep)
+	for board.RunSteps(m)[board.At(m)].Layer == 0 {
+		benchtest.Press(m, "enter")
+	}
+	s := board.RunSteps(m)[board.At(m)]
+	l, _ := board.LayerAt(m, s)
+	read := func() int {
+		if r := board.Build(m).ReadingOf(s.Of, s.Layer); r != nil {
+			return len(r.OverMM)
+		}
+		return 0
+	}
+	for _, k := range []string{".", "9", "enter"} {
+		benchtest.Press(m, k)
+	}
+	if read() != 0 || m.Entry == nil || m.Entry.Draft != "0.9" || !m.Trouble {
+		t.Fatalf("0.9 beside %v was taken at once: %s", l.OverMM, m.Says)
+	}
+	benchtest.Press(m, "enter")
+	if read() != 1 || board.Build(m).ReadingOf(s.Of, s.Layer).OverMM[0] != 0.9 {
+		t.Fatalf("asked twice: %s", m.Says)
+	}
+	at := board.At(m)
+	benchtest.Press(m, "enter")
+	if board.At(m) != at || !m.Trouble {
+		t.Errorf("went on from what is out of tolerance: %s", m.Says)
+	}
+	benchtest.Press(m, "enter")
+	if board.At(m) != at+1 {
+		t.Errorf("asked twice, and it stays: %s", m.Says)
+	}
+	warned := false
+	for _, g := range m.Sheet.Snags {
+		warned = warned || g.Rule == "built.over" && g.Level == sheet.Warn
+	}
+	if !warned {
+		t.Error("nothing is said of it afterwards")
+	}
+	// On a screen of 40 x 12 everything can be read by the arrows.
+	m.W, m.Height = 40, 12
+	board.RunBack(m)
+	p := m.Page(m.ListWidth())
+	text := ""
+	for _, r := range p.Rows {
+		text += r.Line() + " "
+	}
+	for _, id := range m.Sheet.Branches[m.Branch].Layers[s.Layer].Members {
+		if !strings.Contains(text, id.ID) {
+			t.Errorf("%s is nowhere: %s", id.ID, text)
+		}
+	}
+	// Esc leaves it at Build, where no digit changes a wire.
+	h := m.H
+	benchtest.Press(m, "esc")
+	benchtest.Press(m, "1")
+	if m.Step != board.Step || m.Entry != nil && m.Entry.Number || m.H != h {
+		t.Errorf("after Esc: step %v, entry %+v", m.Step, m.Entry)
+	}
+}
+
+// What is cut is cut: a reel taken as measured makes other lengths and other batches, and
+// neither the step in hand nor what is done moves by it; a stop that comes up puts a hold
+// first and leaves the hand where it is.
+func TestStepInHandStays(t *testing.T) {
+	m := runOf(t, "demo.toml", run.LayStep)
+	hand, at := board.RunSteps(m)[board.At(m)].Key, board.At(m)
+	var lengths []string
+	for _, s := range board.RunSteps(m)[:at] {
+		lengths = append(lengths, s.Key)
+	}
+	m.Change(m.H.SetReel("AS22759/32", "22", 1.35), "measured")
+	var now []string
+	for _, s := range board.RunSteps(m)[:board.At(m)] {
+		now = append(now, s.Key)
+		if s.Kind == run.CutStep && !s.In(board.Build(m).Done) {
+			t.Errorf("%s is to be cut again", s.Key)
+		}
+	}
+	if slices.Equal(lengths, now) {
+		t.Fatal("no length changed: the test shows nothing")
+	}
+	if got := board.RunSteps(m)[board.At(m)].Key; got != hand {
+		t.Errorf("in hand %s, was %s", got, hand)
+	}
+	stops := board.RunSteps(m)[0].Key == run.HoldStops
+	m.Back()
+	board.Run(m, "")
+	if k := board.RunSteps(m)[board.At(m)]; !stops && k.Key != hand || stops && k.Key != run.HoldStops {
+		t.Errorf("gone on with %s, was %s", k.Key, hand)
+	}
+}

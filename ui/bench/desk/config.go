@@ -1,0 +1,48 @@
+package desk
+
+import (
+	"time"
+
+	"contralay/calc/sheet"
+	"contralay/model/catalogue"
+	"contralay/model/file"
+	"contralay/ui/draw"
+)
+
+// Config is what a bench is opened with and how it touches the world.
+type Config struct {
+	Doc     file.Document
+	Path    string // "" until the harness has a name on disk
+	Cat     *catalogue.Catalogue
+	Palette draw.Palette
+	ASCII   bool
+	Welcome bool   // a first start: the first screen says how to go on, until the first key
+	Notice  string // said until the first key
+	Run     bool   // it opens on a bench run
+	Serial  string // of what is built; "" is the one that is not through
+	Folder  string // what a file name without folder is in
+
+	// Bounce is how long the same key is ignored after it was taken; 0 takes every
+	// key. Now is the clock it goes by.
+	Bounce time.Duration
+	Now    func() time.Time
+
+	Save      func(path string, d file.Document) error
+	Exists    func(path string) bool
+	Changed   func(path string) bool                                          // somebody else wrote the file since it was read or saved
+	Keep      func(d file.Document, dirty bool) error                         // told of every change, for the journal
+	ListBytes func(path string) ([]byte, error)                               // reads a wire list
+	WriteNew  func(path string, text []byte) error                            // writes a file that is not there yet
+	Learn     func(c catalogue.Correction) (*catalogue.Catalogue, error)      // writes what the shop goes by; the catalogue with it
+	Print     func(path string, s *sheet.Sheet, unsaved bool) (string, error) // writes the build sheet beside a file; "" is no file yet
+	Left      []Left                                                          // unsaved work of benches that are gone, newest first
+}
+
+// Left is unsaved work that an earlier bench left behind.
+type Left struct {
+	Doc     file.Document
+	When    string   // as a person says it
+	Changed bool     // the harness's file was written since by somebody else
+	Says    []string // what it has other than the file
+	Discard func() error
+}

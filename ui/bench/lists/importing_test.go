@@ -1,0 +1,192 @@
+package lists_test
+
+import (
+	"errors"
+	"os"
+	"slices"
+	"strings"
+	"testing"
+
+	wirelistname "contralay/model/wirelist/name"
+	"contralay/ui/bench/benchtest"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/lists"
+)
+
+// A list is taken in from the menu: it shows what it makes, a column can be said to mean
+// something else, nothing changes before it is taken, and Backspace brings back what was.
+func TestImportScreen(t *testing.T) {
+	m := benchtest.Open(t, "example.toml")
+	was := m.H
+	m.Cfg.ListBytes = func(path string) ([]byte, error) { return os.ReadFile(benchtest.Path(t, "testdata/lists/"+path)) }
+	kept := ""
+	m.Cfg.WriteNew = func(path string, text []byte) error { kept = string(text); return nil }
+	take := func(name string) error { return lists.ImportRow(m).Field.Set(m, name) }
+	if err := take("pin-table.md"); err != nil {
+		t.Fatal(err)
+	}
+	if m.Top() != "import" || m.H != was {
+		t.Fatalf("on %s, changed %v", m.Top(), m.H != was)
+	}
+	at := func(key string) desk.Row {
+		t.Helper()
+		p := m.Page(m.ListWidth())
+		k := slices.IndexFunc(p.Rows, func(r desk.Row) bool { return strings.HasPrefix(r.Key, key) || strings.Contains(r.Text, key) })
+		if k < 0 {
+			t.Fatalf("no row %q:\n%s", key, benchtest.View(m))
+		}
+		return p.Rows[k]
+	}
+	if r := at("take"); !strings.Contains(r.Text, "2 ends, 10 wires") {
+		t.Errorf("%s", r.Text)
+	}
+	// Said to mean nothing, the column of colours makes wires without colour.
+	for range len(wirelistname.Fields()) {
+		if strings.Contains(at("column Color").Text, string(wirelistname.FieldIgnore)) {
+			break
+		}
+		at("column Color").Step(m, 1)
+	}
+	if w := lists.Taking(m).H.Wires[0]; w.Colour.V != "" || m.H != was {
+		t.Errorf("colour %q", w.Colour.V)
+	}
+	if err := at("recipe").Field.Set(m, "mine.toml"); err != nil || !strings.Contains(kept, "Color") {
+		t.Errorf("%v: %q", err, kept)
+	}
+	if r, err := wirelistname.DecodeRecipe("mine.toml", []byte(kept)); err != nil || r.Columns["Color"] != wirelistname.FieldIgnore {
+		t.Errorf("%v %+v", err, r)
+	}
+	at("take").Enter(m)
+	if len(m.H.Wires) != 10 || len(m.Stack) != 0 {
+		t.Fatalf("%d wires, on %s: %s", len(m.H.Wires), m.Top(), m.Says)
+	}
+	benchtest.Press(m, "backspace")
+	if !m.H.Same(was) {
+		t.Error("what was is not back")
+	}
+	for _, bad := range []string{"", "nowhere.csv"} {
+		if err := take(bad); err == nil {
+			t.Errorf("%q was taken", bad)
+		}
+	}
+	m.Cfg.ListBytes = func(string) ([]byte, error) { return []byte("PK\x03\x04"), nil }
+	if err := take("x.xlsx"); err == nil || m.H != m.File.Saved && !m.H.Same(was) {
+		t.Error("no workbook was taken for one")
+	}
+	m.Cfg.ListBytes = func(string) ([]byte, error) { return nil, errors.New("gone") }
+	if err := take("x.csv"); err == nil || !strings.Contains(err.Error(), "gone") {
+		t.Errorf("%v", err)
+	}
+}
+
+// A list held against a harness stops it where they join otherwise; taken back, it does not.
+func TestHeldAgainstAList(t *testing.T) {
+	m := benchtest.Open(t, "example.toml")
+	a, b := m.H.Wires[0], m.H.Wires[1]
+	text := "wire,from,to\n"
+	for _, w := range m.H.Wires {
+		from := w.From.V
+		switch w.ID {
+		case a.ID:
+			from = b.From.V
+		case b.ID:
+			from = a.From.V
+		}
+		text += w.ID + "," + from + "," + w.To.V + "\n"
+	}
+	m.Cfg.ListBytes = func(string) ([]byte, error) { return []byte(text), nil }
+	if err := lists.ImportRow(m).Field.Set(m, "second.csv"); err != nil {
+		t.Fatal(err)
+	}
+	p := m.Page(m.ListWidth())
+	p.Rows[slices.IndexFunc(p.Rows, func(r desk.Row) bool { return r.Key == "attach" })].Enter(m)
+	n := 0
+	for _, g := range m.Sheet.Snags {
+		if g.Rule == "list.joins" {
+			n++
+		}
+	}
+	if n != 1 || m.H.Head.ListedFrom.V != "second.csv" {
+		t.Errorf("%d stops, from %q: %s", n, m.H.Head.ListedFrom.V, m.Says)
+	}
+	benchtest.Press(m, "backspace")
+	for _, g := range m.Sheet.Snags {
+		if g.Rule == "list.joins" {
+			t.Errorf("undone, and %+v", g)
+		}
+	}
+}
+
+// Every meaning is reached by + alone, also where nothing in the list takes it; Backspace takes
+// back what was said and leaves the harness alone; what was said holds when the list is opened
+// again; a line of the report opens in full.
+func TestSayingWhatColumnsMean(t *testing.T) {
+	m := benchtest.Open(t, "example.toml")
+	was := m.H
+	m.Cfg.ListBytes = func(string) ([]byte, error) {
+		return []byte("Wire,From,To,Sz,Col,Length\n1,P1:1,P2:1,22,red,850\n" +
+			"2,P1:2,P2:2,22,blue,900\n3,P1:3,P2:3,22,blue,900\n4,P1:4,P2:4,22,blue,900\n"), nil
+	}
+	take := func() {
+		t.Helper()
+		if err := lists.ImportRow(m).Field.Set(m, "simple.csv"); err != nil {
+			t.Fatal(err)
+		}
+	}
+	find := func(is func(r desk.Row) bool) desk.Row {
+		t.Helper()
+		p := m.Page(m.ListWidth())
+		k := slices.IndexFunc(p.Rows, is)
+		if k < 0 {
+			t.Fatalf("no such row:\n%s", benchtest.View(m))
+		}
+		return p.Rows[k]
+	}
+	column := func() desk.Row {
+		return find(func(r desk.Row) bool { return strings.HasPrefix(r.Text, "column Sz") })
+	}
+	take()
+	seen := map[wirelistname.Field]bool{}
+	for range wirelistname.Fields() {
+		column().Step(m, 1)
+		f := lists.Taking(m).Recipe.Columns["Sz"]
+		seen[f] = true
+		if !strings.Contains(column().Text, "is  "+string(f)) {
+			t.Errorf("said %s, shown %q", f, column().Text)
+		}
+	}
+	if len(seen) != len(wirelistname.Fields()) {
+		t.Errorf("%d of %d meanings are reached: %v", len(seen), len(wirelistname.Fields()), seen)
+	}
+	for lists.Taking(m).Recipe.Columns["Sz"] != wirelistname.FieldGauge {
+		column().Step(m, 1)
+	}
+	column().Step(m, 1)
+	benchtest.Press(m, "backspace")
+	if lists.Taking(m).Recipe.Columns["Sz"] != wirelistname.FieldGauge || m.H != was {
+		t.Errorf("%s, %v: %s", lists.Taking(m).Recipe.Columns["Sz"], m.H == was, m.Says)
+	}
+	benchtest.Press(m, "esc")
+	take()
+	if lists.Taking(m).Recipe.Columns["Sz"] != wirelistname.FieldGauge || lists.Taking(m).H.Wires[0].Size != "22" {
+		t.Errorf("what was said is gone: %v", lists.Taking(m).Recipe.Columns)
+	}
+	for range 9 { // nothing is left to take back
+		benchtest.Press(m, "backspace")
+	}
+	if m.H != was || m.Top() != "import" {
+		t.Errorf("on %s: %s", m.Top(), m.Says)
+	}
+	find(func(r desk.Row) bool { return strings.Contains(r.Text, "length without unit") }).Enter(m)
+	said := ""
+	for _, r := range m.Page(40).Rows {
+		said += r.Text + " "
+	}
+	if !m.Here().Wide || m.Top() != "told" || !strings.Contains(said, "kept in the note") {
+		t.Errorf("on %s: %q", m.Top(), said)
+	}
+	benchtest.Press(m, "backspace")
+	if m.Top() != "import" {
+		t.Errorf("on %s", m.Top())
+	}
+}

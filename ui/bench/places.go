@@ -1,0 +1,82 @@
+package bench
+
+import (
+	"contralay/ui/bench/board"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/layers"
+	"contralay/ui/bench/lists"
+	"contralay/ui/bench/sheath"
+	"contralay/ui/bench/tree"
+	"contralay/ui/bench/wires"
+)
+
+// The screens of the shell itself.
+const (
+	menuKind    desk.Kind = "menu"
+	helpKind    desk.Kind = "help"
+	quitKind    desk.Kind = "quit"
+	whyKind     desk.Kind = "why"
+	figuresKind desk.Kind = "figures"
+	leftKind    desk.Kind = "unsaved work"
+)
+
+// steps are the steps of a branch, left to right. One more is one line here and its page.
+var steps = []desk.Place{
+	{Kind: wires.Step, Title: "Wires", Help: "wires", Page: wires.WiresPage},
+	{Kind: layers.Step, Title: "Layers", Help: "layers", Page: layers.LayersPage},
+	{Kind: layers.FillStep, Title: "Fill", Help: "fill", Page: layers.FillPage, Beside: layers.PlanUnits},
+	{Kind: sheath.Step, Title: "Sheath", Help: "sheath", Page: sheath.SheathPage},
+	{Kind: board.Step, Title: "Build", Help: "build", Page: board.BuildPage, Print: board.Print},
+}
+
+// screens are the kinds of screen that open over a step. One more is one entry here and its
+// file. An entry without a page is of screens that bring theirs along.
+var screens = []desk.Place{
+	// the shell
+	{Kind: menuKind, Help: "start", Wide: true, Page: menuPage},
+	{Kind: helpKind, Help: "wires", Wide: true, ReadOnly: true, Page: helpPage},
+	{Kind: quitKind, Help: "start", Wide: true, Safe: true, Page: quitPage},
+	{Kind: whyKind, Help: "why", Wide: true, Safe: true, ReadOnly: true},
+	{Kind: figuresKind, Help: "why", Wide: true, ReadOnly: true},
+	{Kind: leftKind, Help: "recovery", Wide: true, Safe: true},
+	{Kind: desk.KindFileChanged, Help: "recovery", Wide: true, Safe: true},
+	{Kind: desk.KindChoice, Help: "wires", Safe: true, ReadOnly: true},
+
+	// wires
+	{Kind: desk.KindWire, Help: "wires", Page: wires.WirePage, Beside: wires.Advise},
+	{Kind: wires.DutyKind, Help: "wires", Page: wires.DutyPage},
+	{Kind: wires.JudgeKind, Help: "wires", Wide: true, ReadOnly: true, Page: wires.JudgePage},
+	{Kind: wires.SizesKind, Help: "wires", Wide: true, Page: wires.SizesPage},
+	{Kind: wires.FeedsKind, Help: "protection", Wide: true, Page: wires.FeedsPage},
+	{Kind: wires.FeedKind, Help: "protection", Wide: true, Page: wires.FeedPage},
+
+	// layers
+	{Kind: layers.LayerKind, Help: "layers"},
+	{Kind: layers.CompareKind, Help: "layers", Wide: true, Page: layers.ComparePage},
+
+	// sheath
+	{Kind: sheath.CoverKind, Help: "sheath"},
+	{Kind: sheath.AddCoverKind, Help: "sheath", Safe: true, ReadOnly: true, Page: sheath.AddCoverPage},
+	{Kind: sheath.BootKind, Help: "sheath", Page: sheath.BootPage},
+	{Kind: sheath.ThreadingKind, Help: "sheath", Wide: true, ReadOnly: true, Page: sheath.ThreadingPage},
+	{Kind: sheath.MarginsKind, Help: "sheath", ReadOnly: true, Page: sheath.MarginsPage},
+
+	// tree
+	{Kind: tree.BranchesKind, Help: "start", Wide: true, Lasting: true, Page: tree.BranchesPage,
+		Escape: leaveBranches, Rail: "Enter opens one, Esc opens the menu"},
+	{Kind: tree.SplitKind, Help: "wires", Wide: true, Safe: true, ReadOnly: true, Page: tree.SplitPage},
+	{Kind: tree.EndsKind, Help: "ends", Wide: true, Page: tree.EndsPage},
+	{Kind: tree.EndKind, Help: "ends", Wide: true, Page: tree.EndPage},
+	{Kind: tree.SplicesKind, Help: "ends", Wide: true, Page: tree.SplicesPage},
+	{Kind: tree.SpliceKind, Help: "ends", Wide: true, Page: tree.SplicePage},
+	{Kind: tree.ListsKind, Help: "ends", Wide: true, ReadOnly: true, Page: tree.ListsPage},
+
+	// board
+	{Kind: board.RunKind, Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,
+		Backspace: board.RunBack, Leads: "back", Strip: board.Strip},
+	{Kind: board.LearnedKind, Help: "run", Wide: true, Page: board.LearnedPage},
+
+	// lists
+	{Kind: lists.ImportKind, Help: "lists", Wide: true, Safe: true, Page: lists.ImportPage, Backspace: lists.Unsay},
+	{Kind: lists.ToldKind, Help: "lists", Wide: true, Safe: true, ReadOnly: true, Page: lists.ToldPage},
+}

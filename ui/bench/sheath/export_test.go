@@ -1,0 +1,7 @@
+package sheath
+
+// What the tests reach for.
+var (
+	AddCover = addCover
+	StepWall = stepWall
+)

@@ -1,3 +1,0 @@
-package words
-
-func MemMark(mem bool) string { return map[bool]string{true: "~", false: ""}[mem] }
