@@ -70,6 +70,7 @@ func benchOn(name string, o options, w world) (int, error) {
 		Serial:    o.serial,
 		Notice:    cmp.Or(notice, "A planning aid, not an approval: H shows the cautions and the keys."),
 		Save:      k.save,
+		List:      listFolder,
 		Exists:    func(p string) bool { _, err := os.Lstat(p); return err == nil },
 		Changed:   k.changed,
 		Keep:      k.keep,

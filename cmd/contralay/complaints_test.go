@@ -40,7 +40,7 @@ func TestFaultKeepsWorkAndTerminal(t *testing.T) {
 	cmd := exec.Command(os.Args[0], name)
 	cmd.Env = environ(t, env, panics+"=1")
 	s := startCommand(t, 100, 30, cmd)
-	s.see("> WIRES <")
+	s.see("WIRES")
 	s.press("3.5" + enter)
 	s.see("not saved", "3.5 A")
 	s.press("x")

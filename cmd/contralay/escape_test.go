@@ -19,10 +19,6 @@ var sequencesIn = map[string]string{
 	"ui/draw/palette.go":  "colours of the canvas",
 	"ui/draw/sequence.go": "measures and ends colours",
 
-	"ui/bench/classes.go": "until the kit is wired in",
-	"ui/bench/style.go":   "until the kit is wired in",
-	"ui/bench/view.go":    "until the kit is wired in",
-
 	"cmd/contralay/escape_test.go":       "what this test must find",
 	"cmd/contralay/helper_test.go":       "reads what a terminal is sent",
 	"cmd/contralay/keys_test.go":         "types keys as a terminal sends them",

@@ -66,7 +66,7 @@ func BenchmarkChange(b *testing.B) {
 	s.press(enter) // laid, so that nothing waits for a lay-up
 	s.see("not saved")
 	s.press(left)
-	s.see("> WIRES <")
+	s.see("WIRES")
 	toFrame(b, s, 4*quiet)
 }
 
@@ -116,7 +116,7 @@ func BenchmarkIdle(b *testing.B) {
 		time.Sleep(quiet)
 	}
 	s.press("w")
-	s.see("> WHY <")
+	s.see("WHY")
 	for b.Loop() {
 		from := cpuTime(b, s.cmd.Process.Pid)
 		const watch = 4 * time.Second
@@ -219,7 +219,7 @@ func BenchmarkLargeChange(b *testing.B) {
 	} {
 		b.Run(c.name, func(b *testing.B) {
 			s := start(b, 80, 24, nil, c.file)
-			s.see("> WIRES <")
+			s.see("WIRES")
 			s.laid()
 			for _, k := range c.keys {
 				s.changed(k)

@@ -56,16 +56,16 @@ func unlaid() string {
 func layUp(screen string) []string {
 	var out []string
 	for _, t := range strings.Split(screen, "\n") {
-		t, _, _ = strings.Cut(t, " | ")
+		t = leftPane(t)
 		if layerRow.MatchString(t) {
-			out = append(out, strings.TrimLeft(t, "> !?"))
+			out = append(out, strings.TrimLeft(t, "▸> !?"))
 		}
 	}
 	return out
 }
 
 var (
-	layerRow   = regexp.MustCompile(`^[> ][ !?] +(centre|\d) +\S`)
+	layerRow   = regexp.MustCompile(`^[ !?][ ▸>] +(centre|\d) +\S`)
 	shelfLabel = regexp.MustCompile(`\d+/\d+ \([\d. /]+\)`)
 	overLine   = regexp.MustCompile(`OVER (\d+\.\d)~? \((\d+\.\d) - (\d+\.\d)\) mm`)
 )
@@ -78,7 +78,7 @@ func TestWholeJob(t *testing.T) {
 	name := fileOf(t, "job.toml", unlaid())
 	before := readFile(t, name)
 	s := start(t, 110, 40, nil, name)
-	s.see("> WIRES <", "saved", "39 things to lay", "40 conductors")
+	s.see("WIRES", "saved", "39 things to lay", "40 conductors")
 
 	s.press("2.5" + enter)
 	s.see("not saved", "2.5 A")
@@ -90,7 +90,7 @@ func TestWholeJob(t *testing.T) {
 	s.see("40 conductors")
 
 	s.press(right)
-	s.see("> LAYERS <")
+	s.see("LAYERS")
 	s.until("the options", func(screen string) bool { return strings.Contains(screen, " B  ") })
 	s.toRow(optionRow("B"))
 	s.press(enter)
@@ -111,7 +111,7 @@ func TestWholeJob(t *testing.T) {
 	}
 
 	s.press(right)
-	s.see("> FILL <")
+	s.see("FILL")
 	if _, words := hand(s.text()); !strings.Contains(words, "spare") {
 		t.Errorf("the first offer is %q, want a spare: it comes before all else", words)
 	}
@@ -119,7 +119,7 @@ func TestWholeJob(t *testing.T) {
 	s.see("P1 3", "P2 3") // cavities that are still free
 
 	s.press(right)
-	s.see("> SHEATH <")
+	s.see("SHEATH")
 	_, tube := hand(s.changed(down))
 	label := shelfLabel.FindString(tube)
 	s.press(enter)
@@ -129,7 +129,7 @@ func TestWholeJob(t *testing.T) {
 	})
 
 	s.press(right)
-	s.see("> BUILD <")
+	s.see("BUILD")
 	if readFile(t, name) != before {
 		t.Fatal("the file changed before it was saved")
 	}
@@ -140,9 +140,9 @@ func TestWholeJob(t *testing.T) {
 		t.Fatalf("no OVER with its band on the screen:\n%s", screen)
 	}
 	s.press(esc)
-	s.see("> BRANCHES <")
+	s.see("BRANCHES")
 	s.press(esc)
-	s.see("> MENU <")
+	s.see("MENU")
 	s.toRow("quit")
 	s.press(enter)
 	if code := s.ends(); code != 0 {

@@ -14,7 +14,7 @@ func dirty(t *testing.T, env ...string) (s *terminal, name string) {
 	t.Helper()
 	name = copyOfExample(t)
 	s = start(t, 100, 30, env, name)
-	s.see("> WIRES <")
+	s.see("WIRES")
 	s.press("3.5" + enter)
 	s.see("not saved", "3.5 A")
 	return s, name
@@ -37,7 +37,7 @@ func TestBurst(t *testing.T) {
 	for _, keys := range [][]string{{"12.5" + enter}, {"1", "2", ".", "5", enter}, {"12", ".5", enter}} {
 		name := copyOfExample(t)
 		s := start(t, 100, 30, nil, name)
-		s.see("> WIRES <")
+		s.see("WIRES")
 		for _, k := range keys {
 			s.changed(k)
 		}
@@ -62,7 +62,7 @@ func TestBurst(t *testing.T) {
 // Two hundred rows down in one write, as a held key or a fallen tool sends them.
 func TestFlood(t *testing.T) {
 	s := start(t, 100, 30, nil, copyOfExample(t))
-	s.see("> WIRES <")
+	s.see("WIRES")
 	s.press(strings.Repeat(down, 200) + strings.Repeat(up, 200) + strings.Repeat("jjxx", 40))
 	s.until("the first row in hand", func(screen string) bool {
 		_, words := hand(screen)
@@ -76,7 +76,7 @@ func TestFlood(t *testing.T) {
 func TestPasteOutsideField(t *testing.T) {
 	name := copyOfExample(t)
 	s := start(t, 100, 30, nil, name)
-	s.see("> WIRES <")
+	s.see("WIRES")
 	for _, step := range steps {
 		s.see(step)
 		before := s.text()
@@ -100,7 +100,7 @@ func TestPasteOutsideField(t *testing.T) {
 // Inside a field a paste is what it says, without what controls a terminal.
 func TestPasteInField(t *testing.T) {
 	s := start(t, 100, 30, nil, copyOfExample(t))
-	s.see("> WIRES <")
+	s.see("WIRES")
 	s.changed("7")
 	s.changed(backspace)
 	s.press("\x1b[200~4.2\r\n\x1b[201~")
@@ -119,19 +119,19 @@ func TestSameKeyNeverDiscards(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			s, name := dirty(t)
 			s.press(c.key)
-			s.see("> QUIT <")
+			s.see("QUIT")
 			for range 5 {
 				s.press(c.key)
 			}
-			s.until("the question, still", func(screen string) bool { return strings.Contains(screen, "> QUIT <") })
+			s.until("the question, still", func(screen string) bool { return strings.Contains(screen, "QUIT") })
 			s.alive()
 			s.press(enter) // the safe answer is in hand
-			s.see("> WIRES <", "not saved", "3.5")
+			s.see("WIRES", "not saved", "3.5")
 			if readFile(t, name) != readFile(t, example) {
 				t.Error("the file changed")
 			}
 			s.press(c.key)
-			s.see("> QUIT <")
+			s.see("QUIT")
 			s.toRow("save, then quit")
 			s.press(enter)
 			if code := s.ends(); code != 0 {
@@ -148,7 +148,7 @@ func TestSameKeyNeverDiscards(t *testing.T) {
 func TestDiscard(t *testing.T) {
 	s, name := dirty(t)
 	s.press("q")
-	s.see("> QUIT <")
+	s.see("QUIT")
 	s.toRow("discard")
 	s.changed(enter) // Enter alone does not
 	s.alive()
@@ -165,7 +165,7 @@ func TestDiscard(t *testing.T) {
 // given a name.
 func TestDemonstration(t *testing.T) {
 	s := start(t, 100, 30, nil)
-	s.see("> WIRES <", "demonstration")
+	s.see("WIRES", "demonstration")
 	s.press("q")
 	if code := s.ends(); code != 0 {
 		t.Errorf("exit %d", code)
@@ -193,21 +193,21 @@ func filesIn(t *testing.T, dir string) []string {
 // paste stay what they are.
 func TestEscThenKey(t *testing.T) {
 	s := start(t, 100, 30, nil, copyOfExample(t))
-	s.see("> WIRES <")
+	s.see("WIRES")
 	s.press("h")
-	s.see("> HELP <")
+	s.see("HELP")
 	s.press(esc + enter)
-	s.see("(wire, Esc goes back)")
+	s.see(" wire ─", "Esc goes back")
 	s.press(esc + right)
-	s.see("> LAYERS <")
+	s.see("LAYERS")
 	s.press("h")
-	s.see("> HELP <")
+	s.see("HELP")
 	s.press(esc + esc)
-	s.see("> BRANCHES <")
+	s.see("BRANCHES")
 	s.press(esc)
-	s.see("> MENU <")
+	s.see("MENU")
 	s.press(esc + "h")
-	s.see("> HELP <")
+	s.see("HELP")
 	s.press(left + left) // closes the help over the branches, then opens the menu
-	s.see("> MENU <")
+	s.see("MENU")
 }

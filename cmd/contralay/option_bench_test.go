@@ -36,7 +36,7 @@ func manyWires() string {
 // the next lay-up, through a pseudo-terminal.
 func BenchmarkOptionKey(b *testing.B) {
 	s := start(b, 120, 40, nil, fileOf(b, "many.toml", manyWires()))
-	s.see("> WIRES <")
+	s.see("WIRES")
 	s.press(right)
 	s.until("two options", func(screen string) bool { return strings.Contains(screen, " B  ") })
 	s.toRow(optionRow("A"))

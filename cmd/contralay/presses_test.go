@@ -67,15 +67,15 @@ func TestKeyPresses(t *testing.T) {
 				c.keys("-", "-", up, "+", "+", "+") // in from it, and out of the next
 			}
 			c.keys(right) // fill
-			c.see("> FILL <")
+			c.see("FILL")
 			if !way.byHand {
 				c.keys(enter) // a spare
 				c.see("spare")
 			}
 			c.keys(right, enter) // the first tube
-			c.see("> SHEATH <")
+			c.see("SHEATH")
 			c.keys(right) // build
-			c.see("> BUILD <")
+			c.see("BUILD")
 			c.keys(enter) // save
 			c.see("saved to")
 			c.n++

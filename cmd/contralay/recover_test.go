@@ -82,7 +82,7 @@ func TestStoppedWithoutWork(t *testing.T) {
 	dir, env := state(t)
 	name := copyOfExample(t)
 	s := start(t, 100, 30, []string{env}, name)
-	s.see("> WIRES <")
+	s.see("WIRES")
 	s.signal(syscall.SIGTERM)
 	s.ends()
 	s.restored()
@@ -91,7 +91,7 @@ func TestStoppedWithoutWork(t *testing.T) {
 	}
 	s, _ = dirty(t, env)
 	s.press("q")
-	s.see("> QUIT <")
+	s.see("QUIT")
 	s.toRow("discard")
 	s.press("+")
 	s.ends()
@@ -113,7 +113,7 @@ func TestLeftForLaterOrThrownAway(t *testing.T) {
 		s.see("Unsaved work on")
 		s.toRow("leave it")
 		s.press(enter)
-		s.see("> WIRES <", "offered again")
+		s.see("WIRES", "offered again")
 		s.press("q")
 		s.ends()
 	}
@@ -125,7 +125,7 @@ func TestLeftForLaterOrThrownAway(t *testing.T) {
 	}
 	s.see("Enter does not throw it away")
 	s.press("+")
-	s.see("> WIRES <", "gone")
+	s.see("WIRES", "gone")
 	s.press("q")
 	s.ends()
 	if left := filesIn(t, dir); len(left) != 0 {
@@ -138,7 +138,7 @@ func TestWorkWithoutAFile(t *testing.T) {
 	t.Parallel()
 	_, env := state(t)
 	s := start(t, 100, 30, []string{env})
-	s.see("> WIRES <")
+	s.see("WIRES")
 	s.press("3.5" + enter)
 	s.see("not saved")
 	s.signal(syscall.SIGTERM)
@@ -179,7 +179,7 @@ func TestFileChangedBySomebodyElse(t *testing.T) {
 		s.press("s")
 	}
 	s.press(enter)
-	s.see("> WIRES <", "not saved yet")
+	s.see("WIRES", "not saved yet")
 	if readFile(t, name) != theirs {
 		t.Fatal("theirs was written over")
 	}
@@ -200,7 +200,7 @@ func TestTwoBenchesOnOneFile(t *testing.T) {
 	_, env := state(t)
 	a, name := dirty(t, env)
 	b := start(t, 100, 30, []string{env}, name)
-	b.see("> WIRES <", "Another bench has loom.toml open")
+	b.see("WIRES", "Another bench has loom.toml open")
 	b.press("4.5" + enter)
 	b.see("4.5 A")
 	a.press("s")
@@ -226,9 +226,9 @@ func TestFolderGone(t *testing.T) {
 	s.press("+")
 	s.see("not saved: ", "not saved")
 	s.press(esc)
-	s.see("> BRANCHES <")
+	s.see("BRANCHES")
 	s.press(esc)
-	s.see("> MENU <")
+	s.see("MENU")
 	s.toRow("another name")
 	s.press(enter + "else.toml" + enter)
 	s.see("saved to else.toml")
@@ -260,7 +260,7 @@ func TestNoPlaceForAJournal(t *testing.T) {
 	name := copyOfExample(t)
 	for n, want := range []string{"loom.recovered.toml", "loom.recovered-2.toml"} {
 		s := start(t, 100, 30, []string{"XDG_STATE_HOME=" + blocked}, name)
-		s.see("> WIRES <")
+		s.see("WIRES")
 		s.press(fmt.Sprintf("%d.5%s", 3+n, enter))
 		s.see("NOT SAVED, no journal")
 		s.signal(syscall.SIGTERM)

@@ -37,7 +37,7 @@ func TestMuteTerminal(t *testing.T) {
 }
 
 // steps are the screens of the five steps, told by the rail.
-var steps = []string{"> WIRES <", "> LAYERS <", "> FILL <", "> SHEATH <", "> BUILD <"}
+var steps = []string{"WIRES", "LAYERS", "FILL", "SHEATH", "BUILD"}
 
 // tour shows every step and what opens over them.
 func tour(s *terminal, each func(where string)) {
@@ -62,13 +62,13 @@ func tour(s *terminal, each func(where string)) {
 	each("layer")
 	s.changed(left)
 	s.press(esc)
-	s.see("> BRANCHES <")
+	s.see("BRANCHES")
 	each("branches")
 	s.press(esc)
-	s.see("> MENU <")
+	s.see("MENU")
 	each("menu")
 	s.press("h")
-	s.see("> HELP <")
+	s.see("HELP")
 	each("help")
 }
 
@@ -156,8 +156,7 @@ func TestColourAddsNothing(t *testing.T) {
 	words := func(screen string) string {
 		lines := strings.Split(screen, "\n")
 		for k := range lines {
-			lines[k], _, _ = strings.Cut(lines[k], " |")
-			lines[k] = strings.TrimRight(lines[k], " ")
+			lines[k] = strings.TrimRight(leftPane(lines[k]), " ")
 		}
 		return strings.Join(lines, "\n")
 	}
@@ -247,9 +246,9 @@ func TestHalfTerminal(t *testing.T) {
 func TestResizeStorm(t *testing.T) {
 	t.Parallel()
 	s := start(t, 120, 40, nil, example)
-	s.see("> WIRES <", "HC2-INJ-01")
+	s.see("WIRES", "HC2-INJ-01")
 	s.press(right)
-	s.see("> LAYERS <")
+	s.see("LAYERS")
 	for k := range 60 {
 		s.resize(20+(k*37)%140, 5+(k*13)%50)
 		time.Sleep(2 * time.Millisecond) // a person dragging a corner
@@ -260,7 +259,7 @@ func TestResizeStorm(t *testing.T) {
 		s.until(what, func(screen string) bool {
 			lines := strings.Split(screen, "\n")
 			return len(lines) > 2 && strings.Contains(lines[0], "T1") && strings.Contains(lines[0], "saved") &&
-				strings.HasPrefix(lines[1], "Wires") && strings.Contains(screen, "OVER 5.4")
+				strings.HasPrefix(strings.TrimSpace(lines[1]), "Wires") && strings.Contains(screen, "OVER 5.4")
 		})
 	}
 	s.resize(20, 5)
@@ -268,7 +267,7 @@ func TestResizeStorm(t *testing.T) {
 	s.press(down) // a key on the small screen is no harm
 	s.resize(1, 1)
 	s.resize(80, 24)
-	s.see("> LAYERS <", "OVER 5.4")
+	s.see("LAYERS", "OVER 5.4")
 	s.alive()
 	s.press("q")
 	if code := s.ends(); code != 0 {

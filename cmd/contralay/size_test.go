@@ -21,10 +21,6 @@ const (
 	mostColumns = 140  // a tab counts as four
 )
 
-// mayHaveMethods are types that have more methods and are being split, with how many they
-// may have until then.
-var mayHaveMethods = map[string]int{"ui/bench/desk.Model": 76}
-
 // sources reads every file of the program in Go.
 func sources(t *testing.T) map[string][]byte {
 	t.Helper()
@@ -83,15 +79,8 @@ func TestNoTypeHasTooManyMethods(t *testing.T) {
 		}
 	}
 	for name, n := range methods {
-		most := mostMethods
-		if more, is := mayHaveMethods[name]; is {
-			most = more
-			if n <= mostMethods {
-				t.Errorf("%s has %d methods: take it off the list of exceptions", name, n)
-			}
-		}
-		if n > most {
-			t.Errorf("%s has %d methods, %d at most: split it by idea", name, n, most)
+		if n > mostMethods {
+			t.Errorf("%s has %d methods, %d at most: split it by idea", name, n, mostMethods)
 		}
 	}
 }

@@ -214,16 +214,33 @@ func (s *terminal) changed(keys string) string {
 	return s.until("a change", func(screen string) bool { return screen != before })
 }
 
-// hand is the row in hand, found by its sign: its line and its words. Head and rail
-// stand above it.
+// hand is the row in hand, found by its sign: its line and its words, with the sign and what
+// is wrong with it before them.
 func hand(screen string) (line int, words string) {
 	for k, t := range strings.Split(screen, "\n") {
-		if k >= 2 && strings.HasPrefix(t, ">") {
-			t, _, _ = strings.Cut(t, " | ") // the section stands right of it
-			return k, strings.TrimRight(t, " ")
+		t = leftPane(t)
+		cells := []rune(t)
+		if k < 2 || len(cells) < 4 || cells[1] != '▸' && cells[1] != '>' {
+			continue
 		}
+		return k, ">" + string(cells[0]) + " " + strings.TrimRight(string(cells[3:]), " ")
 	}
 	return -1, ""
+}
+
+// leftPane is what stands in the left pane on a line of the screen, without the borders.
+func leftPane(line string) string {
+	for _, side := range []string{"│", "|"} {
+		rest, framed := strings.CutPrefix(line, side)
+		if !framed {
+			continue
+		}
+		if left, _, two := strings.Cut(rest, side+side); two {
+			return left // the section stands right of it
+		}
+		return strings.TrimSuffix(strings.TrimRight(rest, " "), side)
+	}
+	return line
 }
 
 // toRow goes down, then up, then down to a row that matches. The end of a list shows

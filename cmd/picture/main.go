@@ -46,7 +46,11 @@ func main() {
 	if flag.NArg() > 0 {
 		w.path = flag.Arg(0)
 	}
-	w.palette = draw.Palette{Colour: *colour, Dark: !*light}
+	profile := draw.TrueColour
+	if !*colour {
+		profile = draw.NoColour
+	}
+	w.palette = draw.NewPalette(profile, !*light)
 	if *keys != "" {
 		w.keys = strings.Split(*keys, ",")
 	}
@@ -109,7 +113,7 @@ func key(name string) tea.KeyMsg {
 // A cell of the picture in user units: half as wide as it is high, as in most fonts.
 const (
 	cellWide = 8
-	cellHigh = 17
+	cellHigh = 16
 	baseline = 13
 )
 

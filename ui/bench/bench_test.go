@@ -46,7 +46,7 @@ func TestFrameFitsEverySize(t *testing.T) {
 func TestASCIIOnly(t *testing.T) {
 	for name := range benchtest.EveryScreen {
 		m := benchtest.OpenAt(t, "example.toml", name)
-		m.Cfg.ASCII = true
+		m.ShownOn(m.Cfg.Palette, true)
 		for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}, {20, 8}} {
 			benchtest.Size(m, size[0], size[1])
 			for _, r := range benchtest.View(m) {

@@ -41,7 +41,7 @@ func TestBounce(t *testing.T) {
 		{"one burst", 80 * time.Millisecond, 10, []string{"1.11"}, "1.11"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			if m := after(with(c.bounce), c.ms, c.keys...); m.Entry == nil || m.Entry.Draft != c.want {
+			if m := after(with(c.bounce), c.ms, c.keys...); m.Entry == nil || m.Entry.Draft() != c.want {
 				t.Errorf("draft %+v, want %q", m.Entry, c.want)
 			}
 		})

@@ -189,9 +189,9 @@ func legend(m *desk.Model, names []string, w int) []string {
 		plain, line = "", ""
 	}
 	for k, n := range names {
-		word := plainly(m, " "+n+" ")
+		word := m.Theme.Plain(" " + n + " ")
 		if !colour {
-			word = plainly(m, classMark(m, k)+" "+n)
+			word = m.Theme.Plain(classMark(m, k) + " " + n)
 		}
 		word = draw.Cut(word, w, m.Cfg.ASCII)
 		sep := "  "
@@ -205,7 +205,7 @@ func legend(m *desk.Model, names []string, w int) []string {
 		}
 		plain += sep + word
 		if colour {
-			word = string(m.Cfg.Palette.AppendSGR(nil, draw.ClassStyle(k))) + word + "\x1b[0m"
+			word = m.Cfg.Palette.Paint(draw.ClassStyle(k), word)
 		}
 		line += sep + word
 	}

@@ -1,29 +1,35 @@
 package bench
 
 import (
+	"strings"
+
 	"contralay/ui/bench/desk"
 )
 
 // What the tests reach for.
 var (
 	Reasons   = reasons
-	Bar       = keyBar
 	BounceRow = bounceRow
 	Figures   = figures
-	Head      = head
 	KeyList   = keyList
 	Section   = discs
-	SnagLine  = snagLine
 )
 
 // ByHeat colours the section by temperature.
 func ByHeat(m *desk.Model) { sectionOf(m).by = byHeat }
 
-// Codes are the SGR codes of every style of a line.
-func Codes(dark bool) []string {
-	var out []string
-	for s := styleHead; s <= styleWarn; s++ {
-		out = append(out, s.code(dark))
-	}
-	return out
+// Bar is the keys on a screen of its size.
+func Bar(m *desk.Model, r *desk.Row) string {
+	return keyBar(m, r, desk.Arrange(m.W, m.Height, m.Here().Wide))
+}
+
+// Head is the first line, in words.
+func Head(m *desk.Model) string {
+	h := head(m)
+	return strings.Join([]string{h.Number, h.Name, h.Branch, h.Ends, h.Length, h.State}, "  ")
+}
+
+// SnagLine is the worst open point in one line.
+func SnagLine(m *desk.Model) string {
+	return snagLines(m, desk.Arrange(m.W, m.Height, m.Here().Wide), 1)[0]
 }

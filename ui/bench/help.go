@@ -5,8 +5,10 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/charmbracelet/bubbles/key"
+
 	"contralay/ui/bench/desk"
-	"contralay/ui/bench/words"
+	"contralay/ui/bench/kit"
 	"contralay/ui/draw"
 	"contralay/ui/guide"
 )
@@ -28,28 +30,19 @@ func helpPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	title, lines := "keys", []string(nil)
 	if t, is := guide.Find(helpPages[at]); is {
-		title, lines = t.Title, t.Lines(max(20, w-4))
+		title, lines = t.Title, t.Lines(max(20, w-1))
 	} else {
-		lines = keyLines(w - 4)
+		lines = m.Theme.Keys(keyBindings(), w-1)
 	}
-	p := desk.Page{Lines: []string{fmt.Sprintf("%s   page %d of %d, + - turns", title, at+1, len(helpPages))}}
-	for _, l := range lines {
-		p.Rows = append(p.Rows, desk.Row{Text: l, Step: turn})
-	}
-	return p
+	return desk.Page{Lines: []string{fmt.Sprintf("%s   page %d of %d, + - turns", title, at+1, len(helpPages))},
+		Widget: m.Read(append([]string{""}, lines...), w-1), Turn: turn}
 }
 
-// keyLines is the key table in lines of at most w cells.
-func keyLines(w int) []string {
-	var out []string
+// keyBindings are the lines of the key table as the library holds them.
+func keyBindings() []key.Binding {
+	var out []key.Binding
 	for _, b := range keyTable {
-		for k, t := range words.Wrap(b.help, max(20, w-12)) {
-			name := b.name
-			if k > 0 {
-				name = ""
-			}
-			out = append(out, fmt.Sprintf("%-11s %s", name, t))
-		}
+		out = append(out, kit.NewKey(b.keys, b.name, b.help))
 	}
 	return out
 }
@@ -57,8 +50,8 @@ func keyLines(w int) []string {
 // KeyText is the key table for the command line.
 func KeyText(w int) string {
 	var b strings.Builder
-	for _, l := range keyLines(w) {
-		b.WriteString(draw.Plain(l) + "\n")
+	for _, l := range kit.NewTheme(draw.Palette{}, true).Keys(keyBindings(), w) {
+		b.WriteString(l + "\n")
 	}
 	return b.String()
 }

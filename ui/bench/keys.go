@@ -6,9 +6,9 @@ import (
 	"strings"
 
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/tree"
 	"contralay/ui/bench/words"
-	"contralay/ui/draw"
 )
 
 // binding is one line of the key table: which keys, what the bar and the help
@@ -16,7 +16,8 @@ import (
 // help and the README section; a test fails where they differ.
 type binding struct {
 	keys []string
-	name string // as printed on the keycaps
+	caps int    // how many of the keys the bar names
+	name string // as printed on the keycaps, in the help and the README
 	bar  string // on the bar; "" keeps it off
 	help string
 	on   func(m *desk.Model, r *desk.Row) bool // works now; nil: always
@@ -27,12 +28,12 @@ func onStep(m *desk.Model, _ *desk.Row) bool { return len(m.Stack) == 0 }
 
 // keyTable is the key table, in the order of the bar.
 var keyTable = []binding{
-	{keys: []string{"left", "right"}, name: "< >", bar: "step", help: "the step before or after; inside a list, left goes back",
+	{keys: []string{"left", "right"}, caps: 2, name: "< >", bar: "step", help: "the step before or after; inside a list, left goes back",
 		do: func(m *desk.Model, _ *desk.Row, k words.Key) { sideways(m, k) }},
-	{keys: []string{"up", "down", "pgup", "pgdown", "home", "end"}, name: "^ v", bar: "row",
+	{keys: []string{"up", "down", "pgup", "pgdown", "home", "end"}, caps: 2, name: "^ v", bar: "row",
 		help: "the row above or below; page and end keys go further",
 		do:   func(m *desk.Model, _ *desk.Row, k words.Key) { upDown(m, m.Page(m.ListWidth()), k) }},
-	{keys: []string{"+", "-"}, name: "+ -", bar: "change", help: "one more or less, the next or the one before, further out or in",
+	{keys: []string{"+", "-"}, caps: 2, name: "+ -", bar: "change", help: "one more or less, the next or the one before, further out or in",
 		on: func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Step != nil },
 		do: func(m *desk.Model, r *desk.Row, k words.Key) {
 			by := 1
@@ -41,7 +42,7 @@ var keyTable = []binding{
 			}
 			r.Step(m, by)
 		}},
-	{keys: []string{"enter"}, name: "Enter", bar: "open", help: "open the row, or take what it offers",
+	{keys: []string{"enter"}, caps: 1, name: "Enter", bar: "open", help: "open the row, or take what it offers",
 		on: func(_ *desk.Model, r *desk.Row) bool {
 			return r != nil && (r.Enter != nil || r.Field != nil || len(r.Why) > 0 || r.WhyOf != nil)
 		},
@@ -67,7 +68,7 @@ var keyTable = []binding{
 	{keys: []string{".", "delete"}, name: ".", help: "take the row's component or wire out",
 		on: func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Drop != nil },
 		do: func(m *desk.Model, r *desk.Row, _ words.Key) { r.Drop(m) }},
-	{keys: []string{"backspace", "u", "ctrl+z"}, name: "Backspace", bar: "undo",
+	{keys: []string{"backspace", "u", "ctrl+z"}, caps: 1, name: "Backspace", bar: "undo",
 		help: "undo, without limit; on a page that is only read, and in a run, back; on a list the last thing said of it",
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
 			switch here := m.Here(); {
@@ -79,7 +80,7 @@ var keyTable = []binding{
 				m.Undo()
 			}
 		}},
-	{keys: []string{"esc"}, name: "Esc", bar: "back",
+	{keys: []string{"esc"}, caps: 1, name: "Esc", bar: "back",
 		help: "back; from a step to the branches, from there to the menu (save, help, quit)",
 		do:   func(m *desk.Model, _ *desk.Row, _ words.Key) { escape(m) }},
 	{keys: []string{"r"}, name: "R", help: "do again what was undone",
@@ -90,7 +91,8 @@ var keyTable = []binding{
 		help: "the section by size, by role, by where it leaves, by temperature, or the part round the row in hand",
 		on:   func(m *desk.Model, _ *desk.Row) bool { return !m.Here().Wide },
 		do:   func(m *desk.Model, _ *desk.Row, _ words.Key) { look(m) }},
-	{keys: []string{"w"}, name: "W", bar: "why", help: "why: how the figures of the row in hand were made, and what would change them",
+	{keys: []string{"w"}, caps: 1, name: "W", bar: "why",
+		help: "why: how the figures of the row in hand were made, and what would change them",
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
 			if m.Top() == whyKind {
 				m.Tell("this is the why; + - the next figure, Enter how an input was made, Esc back")
@@ -108,7 +110,7 @@ var keyTable = []binding{
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { m.Here().Print(m) }},
 	{keys: []string{"s"}, name: "S", help: "save",
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { m.Save() }},
-	{keys: []string{"h", "?"}, name: "H", help: "help on what is in front; + - turns its pages",
+	{keys: []string{"h", "?"}, caps: 1, name: "H", bar: "help", help: "help on what is in front; + - turns its pages",
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
 			if m.Top() == helpKind {
 				m.Tell("this is the help; + - turns the page, Esc goes back")
@@ -138,6 +140,9 @@ func dispatch(m *desk.Model, k words.Key) {
 	}
 	p, r := m.Hand()
 	m.Settle(p)
+	if p.Widget != nil && p.Widget.Press(m, k) {
+		return
+	}
 	for _, b := range keyTable {
 		if !slices.Contains(b.keys, k.Name) {
 			continue
@@ -152,17 +157,29 @@ func dispatch(m *desk.Model, k words.Key) {
 	m.Tell(fmt.Sprintf("no action for %s here; H shows the keys", k.Cap()))
 }
 
+// worth is how long a key stays on a bar that has no room for all: rows are moved along by
+// heart, Esc is known to go back, and what the row in hand takes stays longest. Help never goes.
+var worth = map[string]int{"row": 1, "why": 2, "step": 3, "back": 4, "change": 6, "open": 7, "undo": 8, "help": kit.Never}
+
 // keyBar is the keys that work now, as printed on the last line.
-func keyBar(m *desk.Model, r *desk.Row) string {
+func keyBar(m *desk.Model, r *desk.Row, l desk.Layout) string {
+	t := m.Theme
+	var out []kit.BarKey
+	put := func(worth int, says string, keys ...string) {
+		out = append(out, kit.BarKey{Binding: kit.NewKey(keys, t.Shown(keys...), says), Worth: worth})
+	}
 	if m.Entry != nil {
 		if m.Entry.Number {
-			return "digits type   Enter take   Backspace delete   Esc leave as it was"
+			out = append(out, kit.BarKey{Binding: kit.NewKey(nil, "0-9", "type"), Worth: 1})
 		}
-		return "type it   Enter take   Backspace delete   Esc leave as it was"
+		put(2, "move", "left", "right")
+		put(kit.Never, "take", "enter")
+		put(4, "delete", "backspace")
+		put(kit.Never, "leave as it was", "esc")
+		return t.Bar(out, l.W-2*len(l.Margin))
 	}
-	var out []string
 	for _, b := range keyTable {
-		if b.bar == "" || (b.on != nil && !b.on(m, r)) {
+		if b.bar == "" || (b.on != nil && !b.on(m, r)) || b.keys[0] == "left" && len(m.Stack) > 0 {
 			continue
 		}
 		what := b.bar
@@ -172,28 +189,9 @@ func keyBar(m *desk.Model, r *desk.Row) string {
 		case what == "open" && r != nil && r.Does != "":
 			what = r.Does
 		}
-		if b.keys[0] == "left" && len(m.Stack) > 0 {
-			continue
-		}
-		out = append(out, b.name+" "+what)
+		put(worth[b.bar], what, b.keys[:min(len(b.keys), b.caps)]...)
 	}
-	// On a narrow screen what is known by heart goes first; help and undo stay.
-	tail := "H help"
-	for len(out) > 1 && draw.Width(strings.Join(out, "  "))+2+len(tail) > m.W {
-		out = slices.Delete(out, drop(out), drop(out)+1)
-	}
-	return strings.Join(append(out, tail), "  ")
-}
-
-// drop is which entry of the bar goes first: rows are moved along by heart, Esc is known to
-// go back, and what the row in hand takes stays longest.
-func drop(out []string) int {
-	for _, first := range []string{"^ v row", "W why", "< > step", "Esc back"} {
-		if i := slices.Index(out, first); i >= 0 {
-			return i
-		}
-	}
-	return 0
+	return t.Bar(out, l.W-2*len(l.Margin))
 }
 
 func sideways(m *desk.Model, k words.Key) {

@@ -18,7 +18,7 @@ func TestBackspaceOnPagesToRead(t *testing.T) {
 		m = benchtest.OpenAt(t, "demo.toml", "")
 		benchtest.Press(m, "+")
 		benchtest.GoTo(t, m, benchtest.EveryScreen[screen]...)
-		if !strings.Contains(benchtest.View(m), "Backspace back") {
+		if !strings.Contains(benchtest.View(m), "⌫ back") {
 			t.Errorf("%s: the bar says otherwise", screen)
 		}
 		benchtest.Press(m, "backspace")
@@ -49,7 +49,7 @@ func TestLongSnagTakesTwoLines(t *testing.T) {
 	benchtest.GoTo(t, m, "to sheath")
 	m.Says = ""
 	v := strings.Split(benchtest.View(m), "\n")
-	if n := len(v); !strings.HasPrefix(v[n-3], "? warn P1") || strings.Contains(v[n-3], "…") || !strings.Contains(v[n-2], "on Build") {
+	if n := len(v); !strings.HasPrefix(v[n-3], " ? warn P1") || strings.Contains(v[n-3], "…") || !strings.Contains(v[n-2], "on Build") {
 		t.Errorf("%q", v[len(v)-3:])
 	}
 }

@@ -22,11 +22,11 @@ const (
 
 // steps are the steps of a branch, left to right. One more is one line here and its page.
 var steps = []desk.Place{
-	{Kind: wires.Step, Title: "Wires", Help: "wires", Page: wires.WiresPage},
-	{Kind: layers.Step, Title: "Layers", Help: "layers", Page: layers.LayersPage},
-	{Kind: layers.FillStep, Title: "Fill", Help: "fill", Page: layers.FillPage, Beside: layers.PlanUnits},
-	{Kind: sheath.Step, Title: "Sheath", Help: "sheath", Page: sheath.SheathPage},
-	{Kind: board.Step, Title: "Build", Help: "build", Page: board.BuildPage, Print: board.Print},
+	{Kind: wires.Step, Title: "Wires", Pane: "Wires", Help: "wires", Page: wires.WiresPage},
+	{Kind: layers.Step, Title: "Layers", Pane: "Lay-up", Help: "layers", Page: layers.LayersPage},
+	{Kind: layers.FillStep, Title: "Fill", Pane: "Free places", Help: "fill", Page: layers.FillPage, Beside: layers.PlanUnits},
+	{Kind: sheath.Step, Title: "Sheath", Pane: "Sheath and covers", Help: "sheath", Page: sheath.SheathPage},
+	{Kind: board.Step, Title: "Build", Pane: "Before you cut", Help: "build", Page: board.BuildPage, Print: board.Print},
 }
 
 // screens are the kinds of screen that open over a step. One more is one entry here and its
@@ -40,6 +40,7 @@ var screens = []desk.Place{
 	{Kind: figuresKind, Help: "why", Wide: true, ReadOnly: true},
 	{Kind: leftKind, Help: "recovery", Wide: true, Safe: true},
 	{Kind: desk.KindFileChanged, Help: "recovery", Wide: true, Safe: true},
+	{Kind: desk.KindFile, Help: "lists", Wide: true, Safe: true, ReadOnly: true},
 	{Kind: desk.KindChoice, Help: "wires", Safe: true, ReadOnly: true},
 
 	// wires
@@ -63,7 +64,7 @@ var screens = []desk.Place{
 
 	// tree
 	{Kind: tree.BranchesKind, Help: "start", Wide: true, Lasting: true, Page: tree.BranchesPage,
-		Escape: leaveBranches, Rail: "Enter opens one, Esc opens the menu"},
+		Escape: leaveBranches, Leaves: "Enter opens one, Esc opens the menu"},
 	{Kind: tree.SplitKind, Help: "wires", Wide: true, Safe: true, ReadOnly: true, Page: tree.SplitPage},
 	{Kind: tree.EndsKind, Help: "ends", Wide: true, Page: tree.EndsPage},
 	{Kind: tree.EndKind, Help: "ends", Wide: true, Page: tree.EndPage},

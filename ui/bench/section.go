@@ -7,17 +7,18 @@ import (
 
 	"contralay/calc/sheet"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/draw"
 	"contralay/ui/paper"
 )
 
 // discs turns a branch into discs to draw. mark is the component in hand.
 func discs(m *desk.Model, mark string) draw.Section {
-	mb, b, ok := m.BranchHere()
+	_, b, ok := m.BranchHere()
 	if !ok {
 		return draw.Section{}
 	}
-	s := draw.Section{OverMM: b.OverMM, TapeMM: b.TapeMM, Seen: "seen from " + mb.From}
+	s := draw.Section{OverMM: b.OverMM, TapeMM: b.TapeMM}
 	if b.Sheath.Known && b.Sheath.Verdict.Wraps {
 		s.SheathMM = b.Sheath.Verdict.OverMM
 	}
@@ -43,6 +44,19 @@ func discs(m *desk.Model, mark string) draw.Section {
 		}
 	}
 	return s
+}
+
+// sectionTitle says which end the section is seen from, and what its colours tell apart.
+func sectionTitle(m *desk.Model) string {
+	mb, _, ok := m.BranchHere()
+	if !ok {
+		return ""
+	}
+	by := "by " + sectionOf(m).by.String()
+	if sectionOf(m).zoom {
+		by = "closer"
+	}
+	return "Seen from " + mb.From + ", " + by
 }
 
 // keyFrom is the height from which the section has room for a key under it.
@@ -82,8 +96,8 @@ func picture(m *desk.Model, mark string, w, h int) []string {
 	c := draw.Picture(s, w, h-len(key), mode, m.Cfg.Palette)
 	out := c.Styled(m.Cfg.Palette)
 	if n := len(c.NotShown); n > 0 && len(out) > 1 {
-		if says := fmt.Sprintf("%s, + %d: * closer", s.Seen, n); draw.Width(says) <= w {
-			out[len(out)-1] = draw.Centre(plainly(m, says), w)
+		if says := fmt.Sprintf("+ %d without a label: * closer", n); draw.Width(says) <= w {
+			out[len(out)-1] = m.Theme.Paint(kit.Quiet, draw.Centre(says, w))
 		}
 	}
 	return append(out, key...)

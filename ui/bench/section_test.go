@@ -1,9 +1,10 @@
 package bench_test
 
 import (
-	"contralay/ui/bench"
 	"strings"
 	"testing"
+
+	"contralay/ui/bench"
 
 	"contralay/calc/phase/current"
 	"contralay/model"

@@ -8,6 +8,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
 	"contralay/ui/guide"
@@ -19,17 +20,7 @@ func frame(m *desk.Model) []string {
 	if l.Tiny {
 		return tinyFrame(m)
 	}
-	p := m.Page(l.List)
-	at := m.At(p)
-	var r *desk.Row
-	if len(p.Rows) > 0 {
-		r = &p.Rows[at]
-	}
-	out := []string{paint(m, styleHead, head(m)), rail(m)}
-	if m.Height >= 20 {
-		out = append(out, "")
-	}
-	list := listLines(m, p, at, l.List, l.Work)
+	p, r := m.Hand()
 	mark, seen := "", m
 	if r != nil {
 		mark = r.Id
@@ -37,6 +28,7 @@ func frame(m *desk.Model) []string {
 			seen = r.Show(m)
 		}
 	}
+	list := listLines(m, p, l.List)
 	if l.Big {
 		lines := words.Large(large(m, r))
 		for k := range words.BigH {
@@ -44,55 +36,40 @@ func frame(m *desk.Model) []string {
 			if k < len(lines) {
 				t = lines[k]
 			}
-			list = append(list, paint(m, styleRail, draw.Fit(plainly(m, t), l.List, m.Cfg.ASCII)))
+			list = append(list, m.Theme.Paint(kit.Strong, t))
 		}
 	}
-	if l.Pic > 0 {
-		pic := picture(seen, mark, l.Pic, len(list))
-		for k := range list {
-			out = append(out, list[k]+" | "+pic[k])
-		}
-	} else {
-		out = append(out, list...)
+	f := kit.Frame{Head: head(m), Steps: stepsLine(m), Left: kit.Pane{{Title: paneTitle(m), Lines: list}}}
+	if l.Right.W > 0 {
+		f.Right = kit.Pane{{Title: sectionTitle(seen), Lines: picture(seen, mark, l.Right.W, l.Right.H)}}
 	}
-	if m.Height >= 20 && !l.Big {
-		out = append(out, "")
-	}
-	if l.Detail {
-		out = append(out, inHand(m, r))
-	}
-	answer := answerLine(m, l)
-	most := 1
-	if answer == "" {
-		most = 2
-	}
-	snag := snagLines(seen, most)
-	out = append(out, figures(seen, l), snag[0])
-	if len(snag) > 1 {
-		answer = snag[1]
-	}
-	out = append(out, answer, keyBar(m, r))
-	for k, line := range out {
-		if draw.Width(line) > m.W {
-			out[k] = draw.Cut(plainly(m, line), m.W, m.Cfg.ASCII)
-		}
-		if m.Cfg.ASCII && !strings.Contains(out[k], "\x1b") {
-			out[k] = draw.Plain(out[k]) // a painted line was spelled out as it was made
-		}
-	}
-	return out
+	f.Foot = footLines(m, seen, l, r)
+	return m.Theme.Draw(l.Layout, f)
 }
 
-func plainly(m *desk.Model, s string) string {
-	if m.Cfg.ASCII {
-		return draw.Plain(s)
+// footLines are the lines under the panes: the row in hand, the figures, the worst open point,
+// what the last key did, the keys. On a low screen the answer takes the place of the open point.
+func footLines(m, seen *desk.Model, l desk.Layout, r *desk.Row) []string {
+	answer := answerLine(m, l)
+	room := 1
+	if answer == "" && l.Foot > 4 {
+		room = 2
 	}
-	return s
+	out := []string{inHand(m, r, l), figures(seen, l)}
+	points := snagLines(seen, l, room)
+	if l.Foot <= 4 && answer != "" {
+		points = nil
+	}
+	out = append(out, points...)
+	if answer != "" || len(out) < l.Foot-1 {
+		out = append(out, answer)
+	}
+	return append(out, keyBar(m, r, l))
 }
 
 func tinyFrame(m *desk.Model) []string {
 	out := make([]string, max(1, m.Height))
-	for k, t := range words.Wrap(fmt.Sprintf("The bench needs %d x %d; this is %d x %d. Nothing is lost. Q quits.", desk.TinyW, desk.TinyH,
+	for k, t := range kit.Wrap(fmt.Sprintf("The bench needs %d x %d; this is %d x %d. Nothing is lost. Q quits.", desk.TinyW, desk.TinyH,
 		m.W, m.Height), max(1, m.W)) {
 		if k < len(out) {
 			out[k] = draw.Cut(t, max(1, m.W), m.Cfg.ASCII)
@@ -102,153 +79,154 @@ func tinyFrame(m *desk.Model) []string {
 }
 
 // head is number, revision and name, the branch, and whether it is saved.
-func head(m *desk.Model) string {
+func head(m *desk.Model) kit.Head {
 	hd := m.H.Head
-	left := strings.TrimSpace(hd.Number.V + " " + hd.Revision.V + "  " + hd.Name.V)
-	mid := ""
+	h := kit.Head{Number: strings.TrimSpace(hd.Number.V + " " + hd.Revision.V), Name: hd.Name.V, State: "saved"}
 	if mb, _, ok := m.BranchHere(); ok {
-		mid = fmt.Sprintf("%s %s  %s to %s  %s %s", mb.ID, mb.Name.V, mb.From, mb.To, m.Sys.Length(mb.LengthMM), m.Sys.Name())
+		h.Branch, h.Ends = strings.TrimSpace(mb.ID+" "+mb.Name.V), mb.From+" to "+mb.To
+		h.Length = m.Sys.Length(mb.LengthMM) + " " + m.Sys.Name()
 	}
-	state := "saved"
 	switch {
 	case m.Dirty():
-		state = "not saved"
+		h.State, h.Change = "not saved", true
 		if m.Journal.Trouble != "" {
-			state = "NOT SAVED, no journal"
+			h.State = "NOT SAVED, no journal"
 		}
 	case m.File.Path == "":
-		state = "demonstration"
+		h.State = "demonstration"
 		if len(m.H.Branches) == 0 {
-			state = "new"
+			h.State = "new"
 		}
 	}
-	room := m.W - draw.Width(mid) - draw.Width(state) - 6
-	if room < 8 {
-		return draw.Fit(mid, m.W-draw.Width(state)-1, m.Cfg.ASCII) + " " + state
-	}
-	return draw.Fit(left, room, m.Cfg.ASCII) + "   " + mid + "   " + state
+	return h
 }
 
-// rail is the five steps, the one in hand in capitals between signs.
-func rail(m *desk.Model) string {
-	if here := m.Here(); len(m.Stack) > 0 && here.Wide {
-		return paint(m, styleRail, "> "+strings.ToUpper(m.Title())+" <") + "   " + cmp.Or(here.Rail, "Esc goes back")
-	}
-	var parts []string
-	for _, s := range m.Tables.Steps {
-		if s.Kind == m.Step {
-			parts = append(parts, paint(m, styleRail, "> "+strings.ToUpper(s.Title)+" <"))
-			continue
+// stepsLine is the steps of the branch with the one in hand in capitals, and what it holds; or
+// the name of a screen that takes the whole width.
+func stepsLine(m *desk.Model) kit.Steps {
+	var s kit.Steps
+	for k, step := range m.Tables.Steps {
+		s.Names = append(s.Names, step.Title)
+		if step.Kind == m.Step {
+			s.Now = k
 		}
-		parts = append(parts, s.Title)
 	}
-	gap := "   "
-	if m.W < 60 {
-		gap = " "
+	if len(m.Stack) == 0 {
+		s.Counts = counts(m)
+		return s
 	}
-	t := strings.Join(parts, gap)
-	if len(m.Stack) > 0 {
-		t += "   (" + m.Title() + ", Esc goes back)"
+	s.Says = cmp.Or(m.Here().Leaves, "Esc goes back")
+	if m.Here().Wide {
+		s.Place = m.Title()
 	}
-	return t
+	return s
 }
 
-// listLines is the page's lines and a window on its rows round the one in hand.
-func listLines(m *desk.Model, p desk.Page, at, w, h int) []string {
+// counts is what the branch in hand holds: pieces, spares, how many more would go in.
+func counts(m *desk.Model) []string {
+	_, b, ok := m.BranchHere()
+	if !ok || len(b.Layers) == 0 {
+		return nil
+	}
+	pieces, spares, room := 0, 0, 0
+	for k, l := range b.Layers {
+		pieces, spares = pieces+len(l.Members)-l.Fillers, spares+l.Spares
+		if k > 0 {
+			room += l.Room
+		}
+	}
+	out := []string{words.Plural(pieces, "piece", "pieces")}
+	if spares > 0 {
+		out = append(out, words.Plural(spares, "spare", "spares"))
+	}
+	if room > 0 {
+		out = append(out, fmt.Sprintf("room for %d", room))
+	}
+	return out
+}
+
+// paneTitle names the list.
+func paneTitle(m *desk.Model) string {
+	switch {
+	case len(m.Stack) == 0:
+		return m.Here().Pane
+	case m.Here().Wide:
+		return ""
+	}
+	return m.Title()
+}
+
+// listLines is the page's lines and a window on its rows round the one in hand, or the page's
+// widget: exactly size.H lines.
+func listLines(m *desk.Model, p desk.Page, size kit.Size) []string {
+	t := m.Theme
 	var out []string
-	put := func(s string) { out = append(out, draw.Fit(plainly(m, s), w, m.Cfg.ASCII)) }
+	put := func(s string) { out = append(out, " "+t.Fit(t.Plain(s), size.W-1)) }
 	said := p.Lines
 	if m.Greet && !m.Here().Unasked {
 		said = append(guide.Welcome(), said...)
 	}
-	for _, t := range said {
-		for _, t := range words.Wrap(t, w) {
-			if len(out) < h-4 {
-				put(t)
+	for _, text := range said {
+		for _, line := range kit.Wrap(text, size.W-1) {
+			if len(out) < size.H-4 {
+				put(line)
 			}
 		}
 	}
-	if len(p.Rows) == 0 {
-		for _, t := range words.Wrap(p.Empty, w) {
-			put(t)
+	room := max(size.H-len(out), 0)
+	switch {
+	case p.Widget != nil:
+		for _, line := range p.Widget.Draw(t, size.W-1, room) {
+			out = append(out, " "+line)
 		}
-	} else if p.Cols != "" && len(out) < h-3 {
-		put("   " + p.Cols)
+	case len(p.Rows) == 0:
+		for _, line := range kit.Wrap(p.Empty, size.W-1) {
+			put(line)
+		}
+	default:
+		if p.Cols != "" && room > 3 {
+			out = append(out, t.Heads(p.Cols, size.W))
+			room--
+		}
+		out = append(out, rowLines(m, p, size.W, room)...)
 	}
-	room := h - len(out)
-	first, last := window(len(p.Rows), at, room)
-	for k := first; k < last; k++ {
-		if k == first && first > 0 && k != at {
-			put(fmt.Sprintf("   %d more above", first+1))
-			continue
-		}
-		if k == last-1 && last < len(p.Rows) && k != at {
-			put(fmt.Sprintf("   %d more below", len(p.Rows)-last+1))
-			continue
-		}
-		r := p.Rows[k]
-		sign := " "
-		if k == at {
-			sign = ">"
-		}
-		mark := r.Mark
-		if mark == "" {
-			mark = " "
-		}
-		t := draw.Fit(plainly(m, sign+mark+" "+r.Line()), w, m.Cfg.ASCII)
-		switch {
-		case k == at:
-			t = paint(m, styleHand, t)
-		case r.Mark == "!":
-			t = paint(m, styleStop, t)
-		case r.Mark == "?":
-			t = paint(m, styleWarn, t)
-		}
-		out = append(out, t)
+	for len(out) < size.H {
+		out = append(out, "")
 	}
-	for len(out) < h {
-		put("")
-	}
-	return out[:h]
+	return out[:size.H]
 }
 
-// window is the rows first to last−1 that show when room fit and at is in hand;
-// it moves only as far as it must, in half pages, so that nothing jumps.
-func window(n, at, room int) (first, last int) {
-	if n <= room || room <= 0 {
-		return 0, min(n, max(room, 0))
+// rowLines is a window on the rows round the one in hand.
+func rowLines(m *desk.Model, p desk.Page, w, room int) []string {
+	t := m.Theme
+	at := m.At(p)
+	var out []string
+	first, last := kit.Window(len(p.Rows), at, room)
+	for k := first; k < last; k++ {
+		switch r := &p.Rows[k]; {
+		case k == first && first > 0 && k != at:
+			out = append(out, t.Paint(kit.Quiet, fmt.Sprintf("   %s %d more above", t.Signs.Above, first+1)))
+		case k == last-1 && last < len(p.Rows) && k != at:
+			out = append(out, t.Paint(kit.Quiet, fmt.Sprintf("   %s %d more below", t.Signs.Below, len(p.Rows)-last+1)))
+		default:
+			out = append(out, t.Row(kit.Row{Text: t.Plain(r.Line()), Mark: r.Mark, Hand: k == at}, w))
+		}
 	}
-	step := max(1, room/2)
-	first = max(0, (at/step)*step-step/2)
-	first = min(first, n-room)
-	for at >= first+room-1 && first < n-room {
-		first++
-	}
-	return first, first + room
+	return out
 }
 
 // inHand repeats the row in hand in words, or shows the open field.
-func inHand(m *desk.Model, r *desk.Row) string {
-	if e := m.Entry; e != nil {
-		was := ""
-		if e.Value != "" {
-			was = "   was " + e.Value
-		}
-		u := ""
-		if e.Unit != "" {
-			u = " " + e.Unit
-		}
-		return paint(m, styleRail, fmt.Sprintf("%s: [%s]%s%s", e.Label, words.Tail(e.Draft, m.W-draw.Width(e.Label)-5-len(u)), u, was))
+func inHand(m *desk.Model, r *desk.Row, l desk.Layout) string {
+	if m.Entry != nil {
+		return m.Theme.Field(m.Entry.Input, l.W-2*len(l.Margin))
 	}
 	switch {
 	case r == nil:
 		return ""
 	case r.More != nil:
-		return "> " + r.More()
-	case r.Detail == "":
-		return ""
+		return m.Theme.Plain(r.More())
 	}
-	return "> " + r.Detail
+	return m.Theme.Plain(r.Detail)
 }
 
 // figures is the strip of the numbers worked on.
@@ -256,7 +234,7 @@ func figures(m *desk.Model, l desk.Layout) string {
 	_, b, ok := m.BranchHere()
 	if strip := m.Here().Strip; strip != nil {
 		if text, is := strip(m); is {
-			return paint(m, styleRail, text)
+			return m.Theme.Paint(kit.Strong, text)
 		}
 	}
 	if !ok || b.OverMM <= 0 {
@@ -294,25 +272,23 @@ func figures(m *desk.Model, l desk.Layout) string {
 			m.Sheet.Totals.GramKnown))
 	}
 	for _, s := range more {
-		if draw.Width(t)+3+draw.Width(s) <= l.W {
+		if draw.Width(t)+3+draw.Width(s) <= l.W-2*len(l.Margin) {
 			t += "   " + s
 		}
 	}
-	return paint(m, styleRail, t)
+	return m.Theme.Paint(kit.Strong, t)
 }
 
-// snagLine is the worst snag in one line; a sound loom leaves it empty.
-func snagLine(m *desk.Model) string { return snagLines(m, 1)[0] }
-
-// snagLines is the worst snag, once, in up to so many lines.
-func snagLines(m *desk.Model, most int) []string {
+// snagLines is the worst open point, once, in up to so many lines; a sound loom leaves it empty.
+func snagLines(m *desk.Model, l desk.Layout, most int) []string {
 	g, n, any := desk.Worst(m.Sheet)
 	if !any {
 		return []string{""}
 	}
-	mark, st := "?", styleWarn
+	w := l.W - 2*len(l.Margin)
+	mark, look := "?", kit.Warn
 	if g.Level == sheet.Stop {
-		mark, st = "!", styleStop
+		mark, look = "!", kit.Stop
 	}
 	more := ""
 	if g.Count > 1 {
@@ -322,28 +298,33 @@ func snagLines(m *desk.Model, most int) []string {
 	if n > 1 {
 		tail = fmt.Sprintf("  +%d on Build", n-1)
 	}
-	text := plainly(m, fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, g.Says, more))
-	if most < 2 || draw.Width(text)+draw.Width(tail) <= m.W {
-		return []string{paint(m, st, draw.Cut(text, m.W-draw.Width(tail), m.Cfg.ASCII)+tail)}
+	text := m.Theme.Plain(fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, g.Says, more))
+	if most < 2 || draw.Width(text)+draw.Width(tail) <= w {
+		return []string{m.Theme.Paint(look, draw.Cut(text, w-draw.Width(tail), m.Cfg.ASCII)+tail)}
 	}
-	first := words.Wrap(text, m.W)[0]
+	first := kit.Wrap(text, w)[0]
 	rest := "  " + strings.TrimSpace(strings.TrimPrefix(text, first))
-	return []string{paint(m, st, first), paint(m, st, draw.Cut(rest, m.W-draw.Width(tail), m.Cfg.ASCII)+tail)}
+	return []string{m.Theme.Paint(look, first), m.Theme.Paint(look, draw.Cut(rest, w-draw.Width(tail), m.Cfg.ASCII)+tail)}
 }
 
-// answerLine is what the last key did; else that the screen is too small for the section.
+// answerLine is what the last key did; else how far a search has come, or that the screen is too
+// small for the section.
 func answerLine(m *desk.Model, l desk.Layout) string {
+	w := l.W - 2*len(l.Margin)
 	t := m.Says
 	if t == "" && m.Journal.Trouble != "" {
 		t = "a crash would lose unsaved work, there is no journal: " + m.Journal.Trouble
 	}
-	if t == "" && l.Pic == 0 && !m.Here().Wide {
-		t = fmt.Sprintf("no section: it needs %d x %d", desk.RoomyW, desk.RoomyH)
+	if share, busy := m.Search.Share(); t == "" && busy {
+		return m.Theme.Progress("searching", share, "", w)
+	}
+	if t == "" && l.Right.W == 0 && !m.Here().Wide && l.Foot > 4 {
+		t = fmt.Sprintf("no section: it needs %d x %d", kit.RoomyW, kit.RoomyH)
 	}
 	if m.Trouble {
-		return paint(m, styleWarn, draw.Cut("? "+t, m.W, m.Cfg.ASCII))
+		return m.Theme.Paint(kit.Warn, draw.Cut("? "+t, w, m.Cfg.ASCII))
 	}
-	return draw.Cut(t, m.W, m.Cfg.ASCII)
+	return m.Theme.Plain(draw.Cut(t, w, m.Cfg.ASCII))
 }
 
 // large is the one number that is being worked on: what is typed, else that of the
@@ -351,7 +332,7 @@ func answerLine(m *desk.Model, l desk.Layout) string {
 func large(m *desk.Model, r *desk.Row) (figure, words string) {
 	if e := m.Entry; e != nil {
 		if e.Number {
-			return e.Draft, strings.TrimSpace(e.Unit + "  " + e.Label)
+			return e.Draft(), strings.TrimSpace(e.Unit + "  " + e.Label)
 		}
 		return "", ""
 	}

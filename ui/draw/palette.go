@@ -277,3 +277,12 @@ func RGB(colour uint8) (r, g, b uint8) {
 	n := colour - 16
 	return side(n / 36), side(n / 6 % 6), side(n % 6)
 }
+
+// Paint sets a text in a style, and ends it; without colour it is the text itself.
+func (p Palette) Paint(s Style, text string) string {
+	begin := p.AppendSGR(nil, s)
+	if len(begin) == 0 || text == "" {
+		return text
+	}
+	return string(begin) + text + "\x1b[0m"
+}

@@ -102,7 +102,7 @@ func TestReadingsAreSure(t *testing.T) {
 	for _, k := range []string{".", "9", "enter"} {
 		benchtest.Press(m, k)
 	}
-	if read() != 0 || m.Entry == nil || m.Entry.Draft != "0.9" || !m.Trouble {
+	if read() != 0 || m.Entry == nil || m.Entry.Draft() != "0.9" || !m.Trouble {
 		t.Fatalf("0.9 beside %v was taken at once: %s", l.OverMM, m.Says)
 	}
 	benchtest.Press(m, "enter")

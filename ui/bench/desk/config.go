@@ -6,6 +6,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/ui/bench/kit"
 	"contralay/ui/draw"
 )
 
@@ -27,6 +28,7 @@ type Config struct {
 	Bounce time.Duration
 	Now    func() time.Time
 
+	List      func(folder string) ([]kit.Entry, error) // what lies in a folder; nil: names are typed
 	Save      func(path string, d file.Document) error
 	Exists    func(path string) bool
 	Changed   func(path string) bool                                          // somebody else wrote the file since it was read or saved

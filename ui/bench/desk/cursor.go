@@ -46,6 +46,9 @@ func (m *Model) At(p Page) int {
 // Hand is the page in front with its row in hand; nil where it has no rows.
 func (m *Model) Hand() (Page, *Row) {
 	p := m.Page(m.ListWidth())
+	if len(p.Rows) == 0 && p.Turn != nil {
+		return p, &Row{Step: p.Turn}
+	}
 	if len(p.Rows) == 0 {
 		return p, nil
 	}
@@ -80,4 +83,10 @@ func (m *Model) Settle(p Page) {
 func (m *Model) Unput() {
 	delete(m.Cursor.rows, m.cursorKey())
 	delete(m.Cursor.keys, m.cursorKey())
+}
+
+// nothingInFront reports whether the page in front has nothing left to choose or to read.
+func (m *Model) nothingInFront() bool {
+	p := m.Page(m.ListWidth())
+	return len(p.Rows) == 0 && p.Widget == nil
 }

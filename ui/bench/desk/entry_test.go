@@ -11,7 +11,7 @@ import (
 func TestNoLettersInNumbers(t *testing.T) {
 	m := benchtest.Open(t, "example.toml")
 	benchtest.Press(m, "2", "a", "x", ".", "5")
-	if m.Entry == nil || m.Entry.Draft != "2.5" {
+	if m.Entry == nil || m.Entry.Draft() != "2.5" {
 		t.Errorf("draft %+v", m.Entry)
 	}
 }

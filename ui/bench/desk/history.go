@@ -82,7 +82,7 @@ func (m *Model) leaveGone() {
 	if m.Branch >= len(m.H.Branches) {
 		m.Branch = 0
 	}
-	for len(m.Stack) > 0 && !m.Here().Lasting && len(m.Page(m.ListWidth()).Rows) == 0 {
+	for len(m.Stack) > 0 && !m.Here().Lasting && m.nothingInFront() {
 		m.Back()
 	}
 }

@@ -1,64 +1,48 @@
 package desk
 
 import (
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
 )
 
-// Layout is where things go on a screen of a size: a pure function, so that its
-// tests are small drawings.
+// Layout is where things go on a screen of a size: that of the kit, and how the room in the
+// left pane is shared.
 type Layout struct {
-	W, h   int
-	Tiny   bool // too small for anything but one sentence
-	List   int  // width of the list
-	Pic    int  // width of the section; 0: no room for it
-	Work   int  // height of list and section
-	Detail bool // a line that repeats the row in hand
-	Big    bool // three lines for the number being worked on
+	kit.Layout
+	Tiny bool // too small for anything but one sentence
+	List kit.Size
+	Big  bool // three lines for the number being worked on
 }
 
-// The smallest screens: below tiny one sentence stands; below roomy there is no
-// section.
+// The smallest screens: below tiny one sentence stands.
 const (
-	TinyW, TinyH   = 34, 10
-	RoomyW, RoomyH = 64, 16
-	bigFrom        = 24 // large figures
+	TinyW, TinyH = 34, 10
+	bigFrom      = 22  // height from which there are large figures
+	footRoomy    = 5   // row in hand, figures, open point, answer, keys
+	footLow      = 4   // the answer takes the place of the open point
+	lowUpTo      = 16  // height up to which the foot is low
+	widest       = 400 // columns a terminal may have; the rest stays empty
 )
 
-// lay out: head and rail take two lines, then a blank where there is room, the
-// work area, and five lines at the foot: row in hand, figures, snag, answer, keys.
+// Arrange lays out a screen: a pure function, so that its tests are small drawings.
 func Arrange(w, h int, wide bool) Layout {
-	l := Layout{W: w, h: h, List: w}
-	if w < TinyW || h < TinyH {
-		l.Tiny = true
-		return l
+	want := kit.Want{Wide: wide, Foot: footRoomy}
+	if h <= lowUpTo {
+		want.Foot = footLow
 	}
-	l.Detail = h >= 12
-	foot := 4
-	if l.Detail {
-		foot = 5
+	l := Layout{Layout: kit.Arrange(min(w, widest), h, want), Tiny: w < TinyW || h < TinyH}
+	l.List = l.Left
+	if l.Sides {
+		l.List.W-- // the last column does not touch the border
 	}
-	l.Work = h - 2 - foot
-	if h >= 20 {
-		l.Work -= 2 // a blank under the rail and one over the foot
-	}
-	if h >= bigFrom && !wide {
-		l.Big = true
-		l.Work -= words.BigH - 1 // the blank over the foot makes room for one line of it
-	}
-	if !wide && w >= RoomyW && h >= RoomyH {
-		// The list is worth more than the section until it has what its columns need.
-		l.Pic = min(max(28, w-72, w*7/20), 72)
-		tall := l.Work
-		if l.Big {
-			tall += words.BigH
-		}
-		if most := tall * 2; l.Pic > most+6 {
-			l.Pic = most + 6
-		}
-		l.List = w - l.Pic - 3
+	if l.Big = h >= bigFrom && !wide; l.Big {
+		l.List.H -= words.BigH
 	}
 	return l
 }
 
 // ListWidth is the width rows are made for.
-func (m *Model) ListWidth() int { return Arrange(m.W, m.Height, m.Here().Wide).List }
+func (m *Model) ListWidth() int { return Arrange(m.W, m.Height, m.Here().Wide).List.W }
+
+// ListHeight is how many lines the list has.
+func (m *Model) ListHeight() int { return Arrange(m.W, m.Height, m.Here().Wide).List.H }

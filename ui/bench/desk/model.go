@@ -6,12 +6,15 @@ import (
 	"contralay/model"
 	"contralay/model/file"
 	"contralay/model/unit"
+	"contralay/ui/bench/kit"
+	"contralay/ui/draw"
 )
 
 // Model is the whole bench. It is changed by Update alone.
 type Model struct {
 	Cfg    Config
 	Tables Tables
+	Theme  *kit.Theme
 
 	H       *model.Harness
 	Sheet   *sheet.Sheet
@@ -45,8 +48,9 @@ type Model struct {
 // New is a bench on a harness, at its first step.
 func New(cfg Config, tables Tables) *Model {
 	h := cfg.Doc.Harness
-	m := &Model{Cfg: cfg, Tables: tables, H: &h, File: File{Path: cfg.Path, Saved: &h}, Journal: Journal{kept: &h},
-		Step: tables.Steps[0].Kind, Cursor: newCursor(), Bounce: Bounce{Within: min(max(cfg.Bounce, 0), MostBounce)},
+	m := &Model{Cfg: cfg, Tables: tables, Theme: kit.NewTheme(cfg.Palette, cfg.ASCII), H: &h, File: File{Path: cfg.Path, Saved: &h},
+		Journal: Journal{kept: &h},
+		Step:    tables.Steps[0].Kind, Cursor: newCursor(), Bounce: Bounce{Within: min(max(cfg.Bounce, 0), MostBounce)},
 		Says: cfg.Notice, Greet: cfg.Welcome, Pending: map[string]bool{},
 		states: states{}, rows: &Kept[[]Row]{}, trials: &Kept[*Model]{}, W: 80, Height: 24}
 	if s, err := unit.ParseSystem(h.Head.Units.V); err == nil {
@@ -66,6 +70,13 @@ func (m *Model) MostToLay() int {
 		}
 	}
 	return best
+}
+
+// ShownOn draws the bench for another terminal: its colours, and whether it has plain
+// characters alone.
+func (m *Model) ShownOn(p draw.Palette, ascii bool) {
+	m.Cfg.Palette, m.Cfg.ASCII = p, ascii
+	m.Theme = kit.NewTheme(p, ascii)
 }
 
 // Left reports whether the person chose to leave, rather than being cut off.

@@ -2,12 +2,14 @@ package desk
 
 // Page is a screen's content: a few lines, then rows to choose from.
 type Page struct {
-	Lines []string // above the rows; plain text
-	Cols  string   // column heads
-	Rows  []Row
-	Empty string   // said where there are no rows
-	Start int      // the row that a first visit begins on
-	Why   []Reason // the figures of the lines
+	Lines  []string // above the rows; plain text
+	Cols   string   // column heads
+	Rows   []Row
+	Widget Widget                 // in place of rows
+	Turn   func(m *Model, by int) // + and − where there are no rows
+	Empty  string                 // said where there are no rows
+	Start  int                    // the row that a first visit begins on
+	Why    []Reason               // the figures of the lines
 }
 
 // Row is one thing to choose.

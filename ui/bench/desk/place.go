@@ -18,7 +18,8 @@ const (
 // one entry of the table of steps or of the table of screens.
 type Place struct {
 	Kind  Kind
-	Title string // on the rail; "" is the kind's own name
+	Title string // in the frame; "" is the kind's own name
+	Pane  string // of a step: the title of its list
 	Help  string // the page of the guide about it
 
 	// Page makes what it shows; of is the thing that the screen is about. It is nil where
@@ -34,7 +35,7 @@ type Place struct {
 	Backspace func(m *Model)                        // in place of undo
 	Leads     string                                // what the bar calls Backspace where that is not undo
 	Escape    func(m *Model)                        // in place of going back
-	Rail      string                                // beside the title, in place of "Esc goes back"
+	Leaves    string                                // beside the title, in place of "Esc goes back"
 	Strip     func(m *Model) (text string, ok bool) // the strip of figures, in place of the branch's
 
 	Print  func(m *Model)              // what P does there

@@ -83,3 +83,11 @@ func (s *Search) Redraw() tea.Cmd {
 	}
 	return tea.Tick(200*time.Millisecond, func(time.Time) tea.Msg { return Tick{} })
 }
+
+// Share is how far the search under way has come, 0 to 1.
+func (s *Search) Share() (float64, bool) {
+	if s.now == nil {
+		return 0, false
+	}
+	return float64(s.now.share.Load()) / shareWhole, true
+}

@@ -105,7 +105,10 @@ func (f *Field) Press(name, text string, paste bool) FieldAnswer {
 		// Nothing stands behind the cursor: with gloves Delete is Backspace's neighbour.
 		f.hear(tea.KeyBackspace)
 	case moves:
-		f.hear(kind)
+		before, at := f.Draft(), f.At()
+		if f.hear(kind); f.Draft() == before && f.At() == at {
+			return FieldAnswer{Says: "nothing more that way; Enter takes the value, Esc leaves it as it was"}
+		}
 	case name == "up" || name == "down":
 		return FieldAnswer{Says: "Enter takes the value, Esc leaves it as it was"}
 	case clean(text) == "":

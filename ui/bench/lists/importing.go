@@ -55,33 +55,37 @@ func readList(m *desk.Model, in importing) *importing {
 
 // ImportRow asks for a list.
 func ImportRow(m *desk.Model) desk.Row {
+	typed := desk.Field{Label: "wire list, file name", Set: func(m *desk.Model, text string) error {
+		if m.Cfg.ListBytes == nil {
+			return fmt.Errorf("lists cannot be read here")
+		}
+		if text == "" {
+			return fmt.Errorf("the name of a file is wanted")
+		}
+		data, err := m.Cfg.ListBytes(text)
+		if err != nil {
+			return err
+		}
+		tables, err := table.Read(filepath.Base(text), data, table.Limits{})
+		if err != nil {
+			return err
+		}
+		next := importing{Path: text, Tables: tables}
+		if was := opened(m).list; was != nil && was.Path == text { // what was said of it before holds
+			next.Recipe, next.Unit = was.Recipe, was.Unit
+		}
+		opened(m).list = readList(m, next)
+		m.Show(ImportKind, "")
+		m.Tell("read; nothing is changed yet")
+		return nil
+	}}
 	return desk.Row{Key: "import", Text: "take in a wire list",
-		Detail: "Enter, then the name of the file: CSV, TSV, Markdown, xlsx, ods; nothing changes before you take it",
-		Field: &desk.Field{Label: "wire list, file name", Set: func(m *desk.Model, text string) error {
-			if m.Cfg.ListBytes == nil {
-				return fmt.Errorf("lists cannot be read here")
-			}
-			if text == "" {
-				return fmt.Errorf("the name of a file is wanted")
-			}
-			data, err := m.Cfg.ListBytes(text)
-			if err != nil {
-				return err
-			}
-			tables, err := table.Read(filepath.Base(text), data, table.Limits{})
-			if err != nil {
-				return err
-			}
-			next := importing{Path: text, Tables: tables}
-			if was := opened(m).list; was != nil && was.Path == text { // what was said of it before holds
-				next.Recipe, next.Unit = was.Recipe, was.Unit
-			}
-			opened(m).list = readList(m, next)
-			m.Show(ImportKind, "")
-			m.Tell("read; nothing is changed yet")
-			return nil
-		}}}
+		Detail: "Enter lists the files: CSV, TSV, text, Markdown, xlsx, ods; nothing changes before you take it",
+		Enter:  func(m *desk.Model) { m.AskFile("wire list", listEnds, typed) }}
 }
+
+// listEnds are the ends of file names that a wire list may have.
+var listEnds = []string{".csv", ".tsv", ".txt", ".md", ".xlsx", ".ods", ".toml"}
 
 // The screens of taking in a list.
 const (
@@ -129,12 +133,8 @@ func ImportPage(m *desk.Model, w int, _ string) desk.Page {
 }
 
 // ToldPage is one line of the report in full.
-func ToldPage(_ *desk.Model, w int, text string) desk.Page {
-	var p desk.Page
-	for k, l := range words.Wrap(text, max(w-6, 20)) {
-		p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint(k), Text: l})
-	}
-	return p
+func ToldPage(m *desk.Model, w int, text string) desk.Page {
+	return desk.Page{Widget: m.Read([]string{text}, w-1)}
 }
 
 // Unsay takes back the last thing said of a list; the harness behind it is not touched.

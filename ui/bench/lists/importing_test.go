@@ -13,6 +13,14 @@ import (
 	"contralay/ui/bench/lists"
 )
 
+// taken takes in a list by its name: no files can be listed here, so the row asks for one.
+func taken(m *desk.Model, name string) error {
+	lists.ImportRow(m).Enter(m)
+	asked := m.Entry
+	m.Entry = nil
+	return asked.Set(m, name)
+}
+
 // A list is taken in from the menu: it shows what it makes, a column can be said to mean
 // something else, nothing changes before it is taken, and Backspace brings back what was.
 func TestImportScreen(t *testing.T) {
@@ -21,7 +29,7 @@ func TestImportScreen(t *testing.T) {
 	m.Cfg.ListBytes = func(path string) ([]byte, error) { return os.ReadFile(benchtest.Path(t, "testdata/lists/"+path)) }
 	kept := ""
 	m.Cfg.WriteNew = func(path string, text []byte) error { kept = string(text); return nil }
-	take := func(name string) error { return lists.ImportRow(m).Field.Set(m, name) }
+	take := func(name string) error { return taken(m, name) }
 	if err := take("pin-table.md"); err != nil {
 		t.Fatal(err)
 	}
@@ -95,7 +103,7 @@ func TestHeldAgainstAList(t *testing.T) {
 		text += w.ID + "," + from + "," + w.To.V + "\n"
 	}
 	m.Cfg.ListBytes = func(string) ([]byte, error) { return []byte(text), nil }
-	if err := lists.ImportRow(m).Field.Set(m, "second.csv"); err != nil {
+	if err := taken(m, "second.csv"); err != nil {
 		t.Fatal(err)
 	}
 	p := m.Page(m.ListWidth())
@@ -129,7 +137,7 @@ func TestSayingWhatColumnsMean(t *testing.T) {
 	}
 	take := func() {
 		t.Helper()
-		if err := lists.ImportRow(m).Field.Set(m, "simple.csv"); err != nil {
+		if err := taken(m, "simple.csv"); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -178,10 +186,7 @@ func TestSayingWhatColumnsMean(t *testing.T) {
 		t.Errorf("on %s: %s", m.Top(), m.Says)
 	}
 	find(func(r desk.Row) bool { return strings.Contains(r.Text, "length without unit") }).Enter(m)
-	said := ""
-	for _, r := range m.Page(40).Rows {
-		said += r.Text + " "
-	}
+	said := benchtest.View(m)
 	if !m.Here().Wide || m.Top() != "told" || !strings.Contains(said, "kept in the note") {
 		t.Errorf("on %s: %q", m.Top(), said)
 	}

@@ -1,0 +1,179 @@
+package board
+
+import (
+	"fmt"
+	"slices"
+
+	"contralay/calc/query/run"
+	"contralay/calc/query/why"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+)
+
+func layerAt(m *desk.Model, s run.RunStep) (*sheet.Layer, bool) {
+	i, ok := m.Sheet.X.Branch[s.Of]
+	if !ok || s.Layer >= len(m.Sheet.Branches[i].Layers) {
+		return nil, false
+	}
+	return &m.Sheet.Branches[i].Layers[s.Layer], true
+}
+
+// readRow takes readings of a layer: digits and Enter each; Enter alone goes on.
+func readRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
+	text := "done, next; or digits: over, as measured"
+	if r := b.ReadingOf(s.Of, s.Layer); r != nil && len(r.OverMM) > 0 {
+		text = fmt.Sprintf("done, next; digits: another reading, %d so far", len(r.OverMM))
+	}
+	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "turn the bundle between readings; measuring can be left out",
+		Enter: func(m *desk.Model) {
+			if e, ok := explained(m, s, build(m).ReadingOf(s.Of, s.Layer)); ok && (e.Told == run.TooThick || e.Told == run.TooThin) &&
+				!s.In(build(m).Done) && !again(m, s.Key+" as it is") {
+				m.Refuse("it is out of tolerance: look first; Enter once more goes on as it is")
+				return
+			}
+			tick(m, nil)
+		},
+		Field: &desk.Field{Label: "over of " + model.LayerName(s.Layer), Unit: m.Sys.Name(), Number: true,
+			Set: func(m *desk.Model, text string) error {
+				v, err := m.PartSize(text, desk.MostPart)
+				if err != nil {
+					return err
+				}
+				if l, ok := layerAt(m, s); ok && (v > 2*l.OverMM || v < l.OverMM/2) && !again(m, s.Key+text) {
+					return fmt.Errorf("%s %s is far off %s: mm or inch, the right layer? Enter once more if it is so", m.Sys.Fine(v),
+						m.Sys.Name(), m.Sys.Diameter(l.OverMM))
+				}
+				m.Change(edited(m, func(b *model.Build) {
+					r := b.ReadingOf(s.Of, s.Layer)
+					if r == nil {
+						b.Readings = append(b.Readings, model.Reading{Branch: s.Of, Layer: s.Layer})
+						r = &b.Readings[len(b.Readings)-1]
+					}
+					r.OverMM = append(r.OverMM, v)
+				}), "read "+m.Sys.Fine(v)+" "+m.Sys.Name())
+				return nil
+			}}}
+}
+
+// readingRows are the offers that follow from a reading, the readings, and the turn.
+func readingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
+	var out []desk.Row
+	r := b.ReadingOf(s.Of, s.Layer)
+	if e, ok := explained(m, s, r); ok {
+		if e.Told == run.AsWire && e.Spec != "" {
+			spec, size, d := e.Spec, e.Size, unit.Millimetre(unit.RoundHalfUp(float64(e.AsIfMM), 0.01))
+			out = append(out, desk.Row{Key: "reel", Text: fmt.Sprintf("take %s as measured for %s %s", m.Sys.Fine(d), spec, size),
+				Detail: "measure ten side by side first; Enter takes it, and every figure follows", Enter: func(m *desk.Model) {
+					m.Change(m.H.SetReel(spec, size, d), fmt.Sprintf("%s %s is %s %s", spec, size, m.Sys.Fine(d), m.Sys.Name()))
+				}})
+		}
+		if e.Told != run.TooThick && e.Told != run.TooThin && e.OtherSheath != "" {
+			other, i := e.OtherSheath, m.Sheet.X.Branch[s.Of]
+			out = append(out, desk.Row{Key: "sheath", Text: "take " + other + " as sheath instead", Detail: "Enter takes it; cut it anew",
+				Enter: func(m *desk.Model) {
+					m.Change(m.H.EditBranch(i, func(b *model.Branch) { desk.SheathOf(b).Part = model.Some(other) }),
+						"sheath of "+s.Of+" is "+other)
+				}})
+		}
+	}
+	if r != nil {
+		for n, v := range r.OverMM {
+			out = append(out, desk.Row{Key: fmt.Sprint("reading ", n),
+				Text: fmt.Sprintf("reading %d  %s %s", n+1, m.Sys.Fine(v), m.Sys.Name()), Detail: ". strikes it out",
+				Drop: func(m *desk.Model) {
+					m.Change(edited(m, func(b *model.Build) {
+						if r := b.ReadingOf(s.Of, s.Layer); r != nil && n < len(r.OverMM) {
+							r.OverMM = slices.Delete(r.OverMM, n, n+1)
+						}
+					}), "struck out")
+				}, Why: []desk.Reason{{Made: func() (why.Why, bool) {
+					return why.Stated("reading", "as it was measured", float64(v), why.Diameter, desk.Given), true
+				}}}})
+		}
+	}
+	turn := "-"
+	if r != nil && r.LayMM.Set {
+		turn = m.Sys.Length(r.LayMM.V) + " " + m.Sys.Name()
+	}
+	return append(out, desk.Row{Key: "turn", Text: "turn as laid  " + turn, Detail: "digits: one turn, measured along the bundle",
+		Field: &desk.Field{Label: "turn as laid", Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
+			v, err := m.PartSize(text, 2000)
+			if err != nil {
+				return err
+			}
+			m.Change(edited(m, func(b *model.Build) {
+				r := b.ReadingOf(s.Of, s.Layer)
+				if r == nil {
+					b.Readings = append(b.Readings, model.Reading{Branch: s.Of, Layer: s.Layer})
+					r = &b.Readings[len(b.Readings)-1]
+				}
+				r.LayMM = model.Some(v)
+			}), "turn "+m.Sys.Length(v))
+			return nil
+		}}})
+}
+
+// explained is what the readings of a layer come to.
+func explained(m *desk.Model, s run.RunStep, r *model.Reading) (run.Explained, bool) {
+	i, ok := m.Sheet.X.Branch[s.Of]
+	if !ok || r == nil {
+		return run.Explained{}, false
+	}
+	told := state(m).read.Get(m.Sheet, 0, fmt.Sprint(s.Key, r.OverMM), func() reading {
+		e, ok := run.ExplainReading(m.Sheet, i, s.Layer, r.OverMM)
+		return reading{e, ok}
+	})
+	return told.Explained, told.ok
+}
+
+// readingSays explains readings before they are obeyed.
+func readingSays(m *desk.Model, e run.Explained) []string {
+	mm := m.Sys.Name()
+	read := m.Sys.Fine(e.ReadMM)
+	if e.HighMM > e.ReadMM+0.005 {
+		read += " (mean; highest " + m.Sys.Fine(e.HighMM) + ")"
+	}
+	head := fmt.Sprintf("Read %s %s, the sheet has %s (%s to %s)", read, mm, m.Sys.Diameter(e.SheetMM), m.Sys.Diameter(e.LeastMM),
+		m.Sys.Diameter(e.MostMM))
+	if e.Told == run.TooThick || e.Told == run.TooThin {
+		word, could := "TOO LARGE", "too large for tolerance: a crossed wire or tape"
+		if e.Told == run.TooThin {
+			word, could = "TOO SMALL", "too small for tolerance: a wire is missing, or the jaws pressed"
+		}
+		return []string{word + ": look before you go on.", head + ": " + could + "."} // what is wrong is found first
+	}
+	switch e.Told {
+	case run.AsSheet:
+		return []string{head + ": as it should be."}
+	case run.AsWire:
+		end := ""
+		switch {
+		case e.Top:
+			end = ", the top of its tolerance"
+		case e.Bottom:
+			end = ", the bottom of its tolerance"
+		}
+		head += fmt.Sprintf(": as if wire were %s%s: measure the reel.", m.Sys.Fine(e.AsIfMM), end)
+	}
+	if e.Spec == "" {
+		return []string{head}
+	}
+	next := ""
+	if e.NextHolds > 0 {
+		next = fmt.Sprintf("the next layer stays at %d and takes %d; ", e.NextHolds, e.NextTakes)
+	}
+	sheath := ""
+	switch {
+	case e.Sheath == "":
+	case e.SheathFits:
+		sheath = ", and " + e.Sheath + " still does"
+	default:
+		sheath = ", and " + e.Sheath + " will not do"
+		if e.Told != run.TooThick && e.Told != run.TooThin && e.OtherSheath != "" {
+			sheath += ": " + e.OtherSheath + " does"
+		}
+	}
+	return []string{head, fmt.Sprintf("If so: %sover comes to %s %s%s. Nothing is moved.", next, m.Sys.Diameter(e.OverMM), mm, sheath)}
+}

@@ -1,0 +1,134 @@
+package board
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/calc/query/run"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+)
+
+// runRow opens the run of a serial.
+func runRow(m *desk.Model) desk.Row {
+	serial := openSerial(m)
+	b := model.Build{}
+	if k := m.H.BuildOf(serial); k >= 0 {
+		b = m.H.Builds[k]
+	}
+	text := "bench run of serial " + serial + ": begin it"
+	if n := stepsDone(run.Run(m.Sheet), &b); n > 0 {
+		text = fmt.Sprintf("bench run of serial %s: go on, %s done", serial, words.Plural(n, "step", "steps"))
+	}
+	return desk.Row{Key: "run", Text: text, Detail: "Enter: one instruction a screen, ticked as you build; digits: another serial",
+		Enter: func(m *desk.Model) { startRun(m, serial) },
+		Field: &desk.Field{Label: "serial to build", Value: serial, Set: func(m *desk.Model, text string) error {
+			if text == "" {
+				return fmt.Errorf("a serial is wanted: digits, or any text")
+			}
+			startRun(m, text)
+			return nil
+		}}}
+}
+
+// stepsDone is how many of the steps a build has done.
+func stepsDone(steps []run.RunStep, b *model.Build) int {
+	n := 0
+	for _, s := range steps {
+		if s.In(b.Done) {
+			n++
+		}
+	}
+	return n
+}
+
+// layingNow reports whether the step in hand lays or shrinks a branch, whose figures then
+// stand below.
+func layingNow(m *desk.Model) bool {
+	r := state(m)
+	steps := runSteps(m)
+	return r.at < len(steps) && (steps[r.at].Kind == run.LayStep || steps[r.at].Put.What == sheet.PartSheath)
+}
+
+// Strip is how far the run is, but where a branch is laid or shrunk, whose figures stand there.
+func Strip(m *desk.Model) (string, bool) {
+	if layingNow(m) {
+		return "", false
+	}
+	return fmt.Sprintf("%d of %d steps done", stepsDone(runSteps(m), build(m)), len(runSteps(m))), true
+}
+
+// RunPage is one instruction.
+func RunPage(m *desk.Model, w int, _ string) desk.Page {
+	r := state(m)
+	steps := runSteps(m)
+	if m.H.BuildOf(r.serial) < 0 {
+		return desk.Page{Empty: "serial " + r.serial + " is gone; Esc goes back"}
+	}
+	r.at = min(r.at, len(steps))
+	if r.at == len(steps) {
+		return runOver(m, w)
+	}
+	s := steps[r.at]
+	b := build(m)
+	l := instruct(m, s)
+	p := desk.Page{Lines: []string{fmt.Sprintf("serial %s   step %d of %d   %s", r.serial, r.at+1, len(steps), l.title)}}
+	if s.In(b.Done) {
+		p.Lines[0] += "   DONE"
+	}
+	p.Rows = runRows(m, s, b)
+	if m.ListHeight() < 8 { // no room for more than what it is: the rest are rows
+		p.Lines = []string{strings.ToUpper(strings.Join(l.large, "  "))}
+		var more []desk.Row
+		for _, t := range l.lines {
+			for _, t := range words.Wrap(t, w-3) {
+				more = append(more, desk.Row{Text: t, Detail: "read on with the arrows"})
+			}
+		}
+		p.Rows = slices.Insert(p.Rows, 1, more...)
+		return p
+	}
+	lines := 0
+	for _, t := range l.lines {
+		lines += len(words.Wrap(t, w))
+	}
+	p.Lines = append(p.Lines, inLarge(m, l.large, w, lines+4)...)
+	p.Lines = append(p.Lines, l.lines...)
+	return p
+}
+
+// inLarge is as many lines in large letters as leave room for what else is to be read;
+// where there is none, or a line is too long, it stands as it is.
+func inLarge(m *desk.Model, lines []string, w, rest int) []string {
+	each := 4
+	if m.Cfg.ASCII {
+		each = 6
+	}
+	room := m.ListHeight() - 2 - rest
+	var out []string
+	for _, t := range lines {
+		big := words.Letters(t, w, m.Cfg.ASCII)
+		if big == nil || room < each {
+			out = append(out, strings.ToUpper(t))
+			room--
+			continue
+		}
+		room -= each
+		out = append(append(out, ""), big...)
+	}
+	return append(out, "")
+}
+
+// runOver is the end of a run.
+func runOver(m *desk.Model, w int) desk.Page {
+	b := build(m)
+	p := desk.Page{Lines: append([]string{fmt.Sprintf("serial %s   every step is done", b.Serial)}, inLarge(m, []string{"done"}, w, 6)...)}
+	p.Lines = append(p.Lines, fmt.Sprintf("%s, %s, %s", words.Plural(len(b.Readings), "layer measured", "layers measured"),
+		words.Plural(len(b.Signed), "hold signed", "holds signed"), words.Plural(len(b.Apart), "deviation", "deviations")))
+	p.Rows = []desk.Row{{Key: "save", Text: "save it", Detail: "Enter saves; the sheet then has what was built",
+		Enter: func(m *desk.Model) { m.Save() }}, noteRow(m, b), leaveRow(m)}
+	return p
+}

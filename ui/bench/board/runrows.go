@@ -1,0 +1,209 @@
+package board
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"contralay/calc/query/run"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+	"contralay/ui/paper"
+)
+
+func leaveRow(m *desk.Model) desk.Row {
+	return desk.Row{Key: "leave", Text: "leave the run", Detail: "Esc does the same; it goes on at this step",
+		Enter: func(m *desk.Model) { m.Back() }}
+}
+
+// noteRow is what one hand tells the next.
+func noteRow(m *desk.Model, b *model.Build) desk.Row {
+	return desk.Row{Key: "note", Text: "hand-over  " + words.OrDash(b.Note.V), Detail: "Enter: a note for whoever goes on",
+		Field: &desk.Field{Label: "hand-over note", Value: b.Note.V, Set: func(m *desk.Model, text string) error {
+			m.Change(edited(m, func(b *model.Build) {
+				if b.Note = model.Some(text); text == "" {
+					b.Note = model.Opt[string]{}
+				}
+			}), "noted")
+			return nil
+		}}}
+}
+
+// runRows are what can be done at a step; the first is done by Enter alone.
+func runRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
+	var out []desk.Row
+	switch {
+	case s.Kind == run.HoldStep:
+		out = append(out, holdRow(m, s, b))
+	case s.Kind == run.LayStep:
+		out = append(out, readRow(m, s, b))
+	case s.Kind == run.ShrinkStep && s.Put.What == sheet.PartSheath:
+		out = append(out, shrunkRow(m, s, b))
+	default:
+		out = append(out, desk.Row{Key: "done", Does: "done", Text: "done, next", Detail: "Enter: it is done",
+			Enter: func(m *desk.Model) { tick(m, nil) }})
+	}
+	if s.Kind == run.LayStep {
+		out = append(out, readingRows(m, s, b)...)
+	}
+	if s.Kind == run.CutStep {
+		out = append(out, usedRow(m, s, b))
+	}
+	if s.Kind == run.PinStep {
+		out = append(out, againRow(m, s))
+	}
+	at := cmp.Or(s.Of, s.Key)
+	out = append(out, desk.Row{Key: "apart", Text: "built otherwise", Detail: "Enter: what differs from the sheet, in words",
+		Field: &desk.Field{Label: "what differs at " + at, Set: func(m *desk.Model, text string) error {
+			if text == "" {
+				return nil
+			}
+			if _, err := unit.ParseNumber(text); err == nil {
+				return fmt.Errorf("words are wanted: what differs from the sheet; a reading goes on the first row")
+			}
+			m.Change(edited(m, func(b *model.Build) { b.Apart = append(b.Apart, model.Deviation{At: at, Says: text}) }),
+				"written down")
+			return nil
+		}}})
+	for n, d := range b.Apart {
+		if d.At == at {
+			out = append(out, desk.Row{Key: fmt.Sprint("apart ", n), Text: "  differs: " + d.Says, Detail: ". strikes it out",
+				Drop: func(m *desk.Model) {
+					m.Change(edited(m, func(b *model.Build) {
+						if n < len(b.Apart) {
+							b.Apart = slices.Delete(b.Apart, n, n+1)
+						}
+					}), "struck out")
+				}})
+		}
+	}
+	out = append(out, noteRow(m, b))
+	if s.In(b.Done) {
+		out = append(out, desk.Row{Key: "not done", Text: "not done after all", Detail: "Enter takes the tick and the signature off",
+			Enter: func(m *desk.Model) {
+				m.Change(edited(m, func(b *model.Build) {
+					b.Done = slices.DeleteFunc(b.Done, func(k string) bool { return slices.Contains(s.Marks(), k) })
+					b.Signed = slices.DeleteFunc(b.Signed, func(g model.Signature) bool { return g.Step == s.Key })
+				}), "no longer done: "+s.Key)
+			}})
+	}
+	return append(out, leaveRow(m))
+}
+
+// holdRow passes a hold point: Enter alone does not, somebody signs.
+func holdRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
+	text := "sign to go on"
+	for _, g := range b.Signed {
+		if g.Step == s.Key {
+			text = "signed by " + g.By + "  " + g.At.V
+		}
+	}
+	return desk.Row{Key: "sign", Text: text, Detail: "digits or a name, then Enter: who has passed it",
+		Field: &desk.Field{Label: "passed by", Set: func(m *desk.Model, who string) error {
+			if who == "" {
+				return fmt.Errorf("a hold is signed: your number or name")
+			}
+			tick(m, func(b *model.Build) {
+				g := model.Signature{Step: s.Key, By: who}
+				if m.Cfg.Now != nil {
+					g.At = model.Some(m.Cfg.Now().Format("2006-01-02 15:04"))
+				}
+				b.Signed = append(slices.DeleteFunc(b.Signed, func(o model.Signature) bool { return o.Step == s.Key }), g)
+			})
+			return nil
+		}}}
+}
+
+// again reports whether the same was asked just before: what is odd is done when it is
+// asked twice.
+func again(m *desk.Model, what string) bool {
+	was := state(m).asked
+	state(m).asked = what
+	return was == what
+}
+
+func shrunkRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
+	text := "done, next; or digits: over the sheath, as measured"
+	for _, r := range b.Tubes {
+		if r.Branch == s.Of {
+			text = fmt.Sprintf("done, next; measured %s %s", m.Sys.Fine(r.OverMM), m.Sys.Name())
+		}
+	}
+	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "measured cold; it can be left out",
+		Enter: func(m *desk.Model) { tick(m, nil) },
+		Field: &desk.Field{Label: "over the sheath of " + s.Of, Unit: m.Sys.Name(), Number: true,
+			Set: func(m *desk.Model, text string) error {
+				v, err := m.PartSize(text, desk.MostPart)
+				if err != nil {
+					return err
+				}
+				m.Change(edited(m, func(b *model.Build) {
+					b.Tubes = append(slices.DeleteFunc(b.Tubes, func(r model.Recovered) bool { return r.Branch == s.Of }),
+						model.Recovered{Branch: s.Of, OverMM: v})
+				}), "over the sheath "+m.Sys.Fine(v))
+				return nil
+			}}}
+}
+
+// usedRow is what has gone off a reel, waste and all.
+func usedRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
+	spec, size, now := s.Cut.Spec, s.Cut.Size, ""
+	for _, u := range b.Used {
+		if u.Spec == spec && u.Size == size {
+			now = m.Sys.Length(u.UsedMM)
+		}
+	}
+	return desk.Row{Key: "used", Text: "off the reel so far  " + words.OrDash(now),
+		Detail: "digits: all that was taken off it for this one, waste included, " + m.Sys.Name(),
+		Field: &desk.Field{Label: "taken off " + spec + " " + size, Unit: m.Sys.Name(), Value: now, Number: true,
+			Set: func(m *desk.Model, text string) error {
+				v, err := m.PartSize(text, 1e7)
+				if err != nil {
+					return err
+				}
+				m.Change(edited(m, func(b *model.Build) {
+					b.Used = append(slices.DeleteFunc(b.Used, func(u model.UsedWire) bool { return u.Spec == spec && u.Size == size }),
+						model.UsedWire{Spec: spec, Size: size, UsedMM: v})
+				}), "written down")
+				return nil
+			}}}
+}
+
+// againRow counts a contact that had to be made anew: it takes from the loop.
+func againRow(m *desk.Model, s run.RunStep) desk.Row {
+	return desk.Row{Key: "again", Text: "a contact was made anew", Detail: "digits or a name: which cavity; it takes from the loop",
+		Field: &desk.Field{Label: "cavity of " + s.Of, Set: func(m *desk.Model, text string) error {
+			t := m.Sheet.X.Termination[s.Of]
+			name := m.H.Terminations[t].CavityOf(text)
+			if _, ok := m.Sheet.Terms[t].State[name]; !ok {
+				return fmt.Errorf("%s has no cavity %q", s.Of, text)
+			}
+			end := s.Of + ":" + name
+			m.Change(edited(m, func(b *model.Build) {
+				for k := range b.Again {
+					if b.Again[k].End == end {
+						b.Again[k].Times++
+						return
+					}
+				}
+				b.Again = append(b.Again, model.Again{End: end, Times: 1})
+			}), "made anew: "+end)
+			return nil
+		}}}
+}
+
+// coverWhere is where a cover lies; "" of a part that is no cover.
+func coverWhere(m *desk.Model, s run.RunStep) string {
+	i, ok := m.Sheet.X.Branch[s.Of]
+	if !ok {
+		return ""
+	}
+	return fmt.Sprintf("from %s to %s %s, counted from %s", m.Sys.Length(s.Put.FromMM), m.Sys.Length(s.Put.ToMM), m.Sys.Name(),
+		m.H.Branches[i].From)
+}
+
+// sizeOf is a size as it is said.
+func sizeOf(size string) string { return paper.Size(&model.Wire{Size: size}) }
