@@ -31,7 +31,7 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *sheet.Sheet) *shee
 	}
 	s.LaidBy = s.Proposals
 	compareWires(s, prior)
-	s.X = index(s)
+	s.Index = index(s)
 	wires.SizeWires(s)
 	wires.Duties(s)
 	wires.SizeUnits(s)
@@ -67,11 +67,11 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *sheet.Sheet) *shee
 func Complete(h *model.Harness, cat *catalogue.Catalogue, prior *sheet.Sheet) *sheet.Sheet {
 	s := Build(h, cat, prior)
 	var keys []string
-	var of []int
+	var branches []int
 	for i := range s.Branches {
 		if s.Branches[i].Waiting {
 			if key := bundle.PlanKey(s, i); !slices.Contains(keys, key) {
-				keys, of = append(keys, key), append(of, i)
+				keys, branches = append(keys, key), append(branches, i)
 			}
 		}
 	}
@@ -79,7 +79,7 @@ func Complete(h *model.Harness, cat *catalogue.Catalogue, prior *sheet.Sheet) *s
 		return s
 	}
 	found := make([]sheet.Proposal, len(keys)) // planned side by side: a sheet is only read
-	sheet.Beside(len(keys), func(n int) { found[n] = planning.Propose(s, of[n]) })
+	sheet.Beside(len(keys), func(n int) { found[n] = planning.Propose(s, branches[n]) })
 	for n, key := range keys {
 		planning.Adopt(s, key, found[n])
 	}

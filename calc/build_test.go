@@ -230,7 +230,7 @@ func TestUnknownMassIsNull(t *testing.T) {
 	g := h.EditWire(0, func(w *model.Wire) { w.Spec = "own" })
 	g = g.SetReel("own", "22", 1.2)
 	s := calc.Complete(g, calctest.Catalogue(t), nil)
-	if _, ok := calctest.Snag(s, "wire.spec", "101"); !ok || s.Branches[0].GramKnown || s.Totals.GramKnown {
+	if _, ok := calctest.Snag(s, "wire.spec", "101"); !ok || s.Branches[0].Gram.Set || s.Totals.Gram.Set {
 		t.Errorf("want wire.spec and no mass, got %+v", s.Snags)
 	}
 	if text := figures(t, s); !strings.Contains(text, "\"mass_g\": null") {

@@ -8,5 +8,5 @@
 //	reads Branch: Waiting
 //	reads Sheet: Branches, Reuse
 //	writes Reuse: All, Branches, Ids, Places, Planned, Prior, Wires
-//	writes Sheet: Base, Cat, H, LaidBy, Limits, Proposals, X
+//	writes Sheet: Base, Cat, H, Index, LaidBy, Limits, Proposals
 package calc

@@ -74,7 +74,7 @@ func compareBranches(s *sheet.Sheet) {
 // tree are the same.
 func index(s *sheet.Sheet) *model.Index {
 	if s.Reuse.Ids && sheet.Shares(s.Reuse.Prior.H.Feeds, s.H.Feeds) {
-		x := *s.Reuse.Prior.X
+		x := *s.Reuse.Prior.Index
 		x.H = s.H
 		return &x
 	}

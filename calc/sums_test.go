@@ -23,7 +23,7 @@ func TestHarnessAddsUp(t *testing.T) {
 			}
 			for k := range s.Wires {
 				id := s.H.Wires[k].ID
-				if u, in := s.X.UnitOf[id]; in {
+				if u, in := s.Index.UnitOf[id]; in {
 					id = s.H.Units[u].ID
 				}
 				want := calctest.Once(slices.Contains(s.Wires[k].Path, i))

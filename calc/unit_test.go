@@ -13,7 +13,7 @@ import (
 func TestUnitOfAWireWithoutAWay(t *testing.T) {
 	s := calctest.Laid(t, "example")
 	u := s.H.Units[0]
-	k := s.X.Wire[u.Wires[1]]
+	k := s.Index.Wire[u.Wires[1]]
 	h := s.H.EditWire(k, func(w *model.Wire) { w.To = model.Opt[string]{} })
 	h2 := *h
 	h2.Units = append([]model.Unit{}, h.Units...)

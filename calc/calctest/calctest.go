@@ -100,13 +100,13 @@ func Ringed(t *testing.T, over, tol unit.Millimetre, length float64, rings []int
 	}
 	layers, k := "", 0
 	for _, n := range rings {
-		var of []string
+		var members []string
 		for range n {
 			fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"P:%d\"\nto = \"Q:%d\"\nspec = \"own\"\nsize = \"16\"\n", k, k, k)
-			of = append(of, fmt.Sprintf("\"w%d\"", k))
+			members = append(members, fmt.Sprintf("\"w%d\"", k))
 			k++
 		}
-		layers += "  [[branch.layer]]\n  of = [" + strings.Join(of, ", ") + "]\n"
+		layers += "  [[branch.layer]]\n  of = [" + strings.Join(members, ", ") + "]\n"
 	}
 	make := "laid"
 	if len(rings) == 1 {
@@ -114,9 +114,9 @@ func Ringed(t *testing.T, over, tol unit.Millimetre, length float64, rings []int
 	}
 	fmt.Fprintf(&b, "[[branch]]\nid = \"T\"\nfrom = \"P\"\nto = \"Q\"\nlength_mm = %v\nmake = %q\n%s%s", length, make, branch, layers)
 	s := Built(t, b.String())
-	own := catalogue.Wire{Spec: "own", Size: "16", OverMM: over, TolMM: tol, RatedC: 150,
+	entry := catalogue.Wire{Spec: "own", Size: "16", OverMM: over, TolMM: tol, RatedC: 150,
 		Origin: catalogue.Origin{Source: "measured", Standing: catalogue.House}}
-	cat := catalogue.Merge(s.Cat, &catalogue.Catalogue{Wires: map[catalogue.WireKey]catalogue.Wire{{Spec: "own", Size: "16"}: own}})
+	cat := catalogue.Merge(s.Cat, &catalogue.Catalogue{Wires: map[catalogue.WireKey]catalogue.Wire{{Spec: "own", Size: "16"}: entry}})
 	return calc.Build(s.H, cat, nil)
 }
 
@@ -149,11 +149,11 @@ func Carrying(t testing.TB, ambient float64, contact string, wires []string, lay
 	}
 	fmt.Fprintf(&b, "[[branch]]\nid = \"T1\"\nfrom = \"A\"\nto = \"Z\"\nlength_mm = 1000.0\nambient_c = %g\n%s", ambient, more)
 	for _, l := range layers {
-		var of []string
+		var members []string
 		for _, k := range l {
-			of = append(of, fmt.Sprintf("\"w%d\"", k))
+			members = append(members, fmt.Sprintf("\"w%d\"", k))
 		}
-		fmt.Fprintf(&b, "  [[branch.layer]]\n  of = [%s]\n", strings.Join(of, ", "))
+		fmt.Fprintf(&b, "  [[branch.layer]]\n  of = [%s]\n", strings.Join(members, ", "))
 	}
 	s := Built(t, b.String())
 	return calc.Complete(s.H, s.Cat, s)

@@ -416,7 +416,8 @@ func goFolders(t *testing.T, roots ...string) (out []string) {
 			if err != nil || !entry.IsDir() {
 				return err
 			}
-			if own, err := build.ImportDir(path, 0); err == nil && len(own.GoFiles) > 0 {
+			own, err := build.ImportDir(path, 0)
+			if err == nil && len(own.GoFiles) > 0 && !strings.HasSuffix(path, "test") { // such a one serves tests alone
 				out = append(out, path)
 			}
 			return nil

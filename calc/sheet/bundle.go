@@ -2,7 +2,7 @@ package sheet
 
 // Dia is the diameter of a component by id.
 func (s *Sheet) Dia(id string) Dia {
-	c, ok := s.X.Component(id)
+	c, ok := s.Index.Component(id)
 	switch {
 	case !ok:
 		return Dia{}

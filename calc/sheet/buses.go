@@ -4,7 +4,8 @@ import (
 	"contralay/model/unit"
 )
 
-// Pair is what is worked out of a unit of two like wires as a line for signals.
+// Pair is what is worked out of a unit of two like wires as a line for signals. The zero value
+// is a unit that is no such line, or of whose wires too little is known.
 type Pair struct {
 	Known    bool
 	Ohm      unit.Ohm             // characteristic impedance, alone and without its shield

@@ -6,11 +6,13 @@ import (
 	"sync"
 	"sync/atomic"
 
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
 
-// Warm is the heat of a branch in balance, at the currents entered.
+// Warm is the heat of a branch in balance, at the currents entered: degrees Celsius, and watts
+// per metre of it. The zero value is a branch whose heat is not known.
 type Warm struct {
 	Known    bool
 	HottestC unit.Celsius // the hottest conductor
@@ -23,20 +25,20 @@ type Warm struct {
 	Key      string
 }
 
-// WarmWire is one conductor of a branch.
+// WarmWire is one conductor in the heat of a branch, with its temperature C there.
 type WarmWire struct {
-	At     int // wire
-	Layer  int
-	C      unit.Celsius
-	Limit  unit.Ampere // that brings it to its rating, others as entered, with the margin
-	Heated bool        // limit is known
+	Wire  int // its index in the harness
+	Layer int
+	C     unit.Celsius
+	Limit model.Opt[unit.Ampere] // that brings it to its rating, others as entered, with the margin
 }
 
-// Limit is one thing that bounds a wire's current.
+// Limit is one thing that bounds a wire's current, r.m.s. amperes, and where that is. The zero
+// value, without a place, bounds nothing.
 type Limit struct {
-	Amps unit.Ampere
-	By   string // "heat in T1", "contact P1:A"
-	Feed bool   // what its device leaves it
+	Amps  unit.Ampere
+	Where string // "heat in T1", "contact P1:A"
+	Feed  bool   // what its device leaves it
 	catalogue.Origin
 }
 

@@ -6,7 +6,7 @@ import (
 	"contralay/model/unit"
 )
 
-// Option is one lay-up of a branch with its components named.
+// Option is one lay-up of a branch with its components named, its diameters in mm in Plan.
 type Option struct {
 	Plan    plan.Plan
 	Layers  []model.Layer
@@ -21,9 +21,8 @@ type Proposal struct {
 	Options []Option
 	Plain   int // the one a branch is proposed as: the best without new spares
 
-	// What the wishes cost in over; unknown where one changes nothing.
-	UnitsMM, LeaversMM       unit.Millimetre
-	UnitsKnown, LeaversKnown bool
+	// What the wishes cost in over; unset where one changes nothing.
+	UnitsMM, LeaversMM model.Opt[unit.Millimetre]
 
 	// Over of the best lay-up with each wish, and without it.
 	LeaversWith, LeaversFree unit.Millimetre

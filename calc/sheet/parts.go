@@ -32,7 +32,7 @@ func (k PartKind) GoesOn() model.GoesOn {
 // GoesOn is how a cover comes to its place: a tube of the catalogue is shrunk on, whatever
 // the file calls it; anything else as its kind does.
 func (c *Covered) GoesOn() model.GoesOn {
-	if c.Known {
+	if c.Tube.Set {
 		return model.ShrunkOn
 	}
 	return c.What.Trait().GoesOn
@@ -40,9 +40,9 @@ func (c *Covered) GoesOn() model.GoesOn {
 
 // AsCover is a sheath in the terms of the covers beside it.
 func (s *Sheath) AsCover() *Covered {
-	c := Covered{What: model.CoverSheath, Part: s.Part, FromMM: s.FromMM, ToMM: s.ToMM, Tube: s.Tube, Known: s.Known, Verdict: s.Verdict,
+	c := Covered{What: model.CoverSheath, Part: s.Part, FromMM: s.FromMM, ToMM: s.ToMM, Tube: s.Tube, Verdict: s.Verdict,
 		PassMM: s.PassMM, PassAt: s.PassAt, CutMM: s.CutMM, Gram: s.Gram}
-	if s.Known && s.Verdict.Wraps {
+	if s.Tube.Set && s.Verdict.Wraps {
 		c.OverMM, c.ThickMM = s.Verdict.OverMM, s.Verdict.WallMM
 	}
 	return &c

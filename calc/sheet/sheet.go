@@ -11,7 +11,7 @@ import (
 // beside those of the harness.
 type Sheet struct {
 	H        *model.Harness
-	X        *model.Index
+	Index    *model.Index
 	Cat      *catalogue.Catalogue
 	Limits   model.Limits
 	Wires    []Wire
@@ -37,7 +37,7 @@ type Sheet struct {
 	Proposals map[string]Proposal
 }
 
-// Dia is a diameter with its band and how far it can be trusted.
+// Dia is a diameter in mm with its band and how far it can be trusted; 0 is not known.
 type Dia struct {
 	Nominal, Min, Max unit.Millimetre
 	catalogue.Origin
@@ -46,35 +46,34 @@ type Dia struct {
 // Known reports whether there is a diameter at all.
 func (d Dia) Known() bool { return d.Nominal > 0 }
 
-// Wire is what is worked out of a wire.
+// Wire is what is worked out of a wire of the harness, by its index there: lengths in mm, volts,
+// amperes. A wire that is not in the catalogue, or has no way, has the zero value in what hangs
+// on that.
 type Wire struct {
-	Dia       Dia
-	Entry     catalogue.Wire // as the catalogue has it; zero where it lacks it
-	Known     bool           // the catalogue has the specification and size
-	Path      []int          // branches, from its From to its To
-	HasPath   bool
-	GramPerM  unit.GramPerMetre
-	Cut       unit.Millimetre // 0 where there is no path
-	Finished  unit.Millimetre // loops in, tails out
-	Drop      unit.Volt
-	DropKnown bool
-	Circuit   unit.Volt // drop with its return; Drop where there is none
+	Dia      Dia
+	Entry    catalogue.Wire // as the catalogue has it; zero where it lacks it
+	Known    bool           // the catalogue has the specification and size
+	Path     []int          // branches, from its From to its To
+	HasPath  bool
+	GramPerM unit.GramPerMetre
+	Cut      unit.Millimetre      // 0 where there is no path
+	Finished unit.Millimetre      // loops in, tails out
+	Drop     model.Opt[unit.Volt] // along itself, at its current; unset where a length, a resistance or the current is not known
+	Circuit  unit.Volt            // drop with its return, its own where there is none; 0 where Drop is unset
 
-	Heats        unit.Ampere // what it carries as heat sees it: r.m.s.
-	Guard        Guard       // what protects it
-	Guarded      bool
-	PulseBurns   bool  // a pulse is more than it bears
-	FeedBurns    bool  // what its device lets through is more than it bears
-	Bound        Limit // what bounds its current
-	BoundAt      int   // which of LimitsOf that is
-	Bounded      bool
-	HottestC     unit.Celsius // of its conductor, anywhere along its way, at the currents entered
-	HottestIn    string       // the branch where that is
-	HottestKnown bool
-	Limits       []Limit
+	Heats      unit.Ampere             // what it carries as heat sees it: r.m.s.
+	Guard      model.Opt[Guard]        // what protects it
+	PulseBurns bool                    // a pulse is more than it bears
+	FeedBurns  bool                    // what its device lets through is more than it bears
+	Bound      model.Opt[Limit]        // what bounds its current
+	BoundAt    int                     // which of LimitsOf that is
+	HottestC   model.Opt[unit.Celsius] // of its conductor, anywhere along its way, at the currents entered
+	HottestIn  string                  // the branch where that is
+	Limits     []Limit
 }
 
-// Unit is what is worked out of a unit.
+// Unit is what is worked out of wires that are made up first and laid as one: lengths in mm. Its
+// Loss is 1 where its wires run straight in it.
 type Unit struct {
 	Dia     Dia
 	BareMM  unit.Millimetre
@@ -133,7 +132,9 @@ type Layer struct {
 	Closes   bool
 }
 
-// Branch is what is worked out of a branch.
+// Branch is what is worked out of a branch: what it is laid as, its diameters in mm, and what
+// goes over it. A branch that waits for a proposal, or holds what has no diameter, has no layers
+// and 0 for its diameters.
 type Branch struct {
 	Make       model.Make
 	Proposed   bool // the file does not lay it
@@ -146,8 +147,7 @@ type Branch struct {
 	OverMaxMM  unit.Millimetre
 	TapeMM     unit.Millimetre
 	TapeMinMM  unit.Millimetre
-	Gram       unit.Gram
-	GramKnown  bool // false where a member's mass is not known
+	Gram       model.Opt[unit.Gram] // unset where a member's mass is not known
 	LaidMM     unit.Millimetre
 	Standing   catalogue.Standing
 	Buried     int // early leavers with a later one further out
@@ -157,7 +157,7 @@ type Branch struct {
 	Ambient    unit.Celsius
 	Warm       Warm
 	Learned    Learned        // what the shop has measured of such bundles; zero where it has nothing
-	Raw        Raw            // the diameters before that
+	Predicted  Predicted      // the diameters before that
 	Key        string         // everything the bundle is computed from
 	Rank       map[string]int // branches each component still runs through beyond to
 	PlanKey    string
@@ -165,20 +165,20 @@ type Branch struct {
 	SaidOver   []Snag // of what goes over it
 }
 
-// Bend is what a branch can be bent to.
+// Bend is what a branch can be bent to: the least radius inside, in mm, and the rule it comes
+// from. The zero value is a branch that is not laid.
 type Bend struct {
-	MinMM         unit.Millimetre
-	Rule          string
-	MismatchMM    unit.Millimetre
-	MismatchKnown bool
+	MinMM      unit.Millimetre
+	Rule       string
+	MismatchMM model.Opt[unit.Millimetre] // how far the wires of a layer differ in length in it, at most
 }
 
-// Sheath is the sleeve over a branch.
+// Sheath is the tube over a branch, as named or as proposed, with where it starts and stops in mm
+// from the datum. The zero value is a branch without one.
 type Sheath struct {
 	Part          string // "" where none holds or there is no bundle
 	Proposed      bool
-	Tube          catalogue.Tube
-	Known         bool
+	Tube          model.Opt[catalogue.Tube] // unset where the catalogue lacks Part
 	Verdict       cover.Verdict
 	FromMM        unit.Millimetre // from the datum of the from end
 	ToMM          unit.Millimetre
@@ -194,7 +194,8 @@ type Sheath struct {
 	Pass          Passing
 }
 
-// Choice is one tube that could be the sheath.
+// Choice is one tube that could be the sheath, with how it passes and grips, its cut length in
+// mm and its mass; both are 0 where they are not known.
 type Choice struct {
 	Tube    catalogue.Tube
 	Verdict cover.Verdict
@@ -203,7 +204,7 @@ type Choice struct {
 	Level   cover.Level
 }
 
-// Term is what is worked out of a termination.
+// Term is what is worked out of a termination: its cavities and how many of them are what.
 type Term struct {
 	Cavities    []string
 	State       map[string]Cavity
@@ -219,17 +220,16 @@ type Term struct {
 	Free        []string // neither wired nor reserved
 }
 
-// Cavity is one cavity of a termination.
+// Cavity is what one cavity of a termination holds; the zero value is an empty one.
 type Cavity struct {
 	Wires []string
 	Drain string // unit whose drain ends here; "" none
 	Size  string // contact size; "" not known
 }
 
-// Totals are the sums of the sheet.
+// Totals are the sums of the sheet: counts, mm of wire, grams.
 type Totals struct {
 	Wires, Units, Spares, Fillers int
-	WireMM                        unit.Millimetre // Σ cut lengths
-	Gram                          unit.Gram       // Σ of the branches
-	GramKnown                     bool            // every branch's is
+	WireMM                        unit.Millimetre      // Σ cut lengths
+	Gram                          model.Opt[unit.Gram] // Σ of the branches; unset where one of them is
 }

@@ -29,7 +29,8 @@ func (l Level) String() string {
 	return "note"
 }
 
-// Snag is something the sheet says about itself.
+// Snag is an open point: something the sheet says about itself that a person must act on, or
+// should know.
 type Snag struct {
 	Level Level
 	Rule  string // rule id, e.g. "sheath.slide"

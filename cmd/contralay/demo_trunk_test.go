@@ -53,7 +53,7 @@ func TestDemonstrationWires(t *testing.T) {
 
 func standsAlone(s *sheet.Sheet, text string) bool {
 	e, given := model.ParseEnd(text)
-	k, known := s.X.Termination[e.Termination]
+	k, known := s.Index.Termination[e.Termination]
 	return given && known && len(s.Terms[k].State[e.Cavity].Wires) == 1
 }
 
@@ -61,7 +61,7 @@ func standsAlone(s *sheet.Sheet, text string) bool {
 // stands tight, no layer is open, each has a tracer, and a sheath is given.
 func TestDemonstrationTrunk(t *testing.T) {
 	s := demoSheet(t)
-	i, found := s.X.Branch["T1"]
+	i, found := s.Index.Branch["T1"]
 	if !found {
 		t.Fatal("there is no trunk T1")
 	}
@@ -83,7 +83,7 @@ func TestDemonstrationTrunk(t *testing.T) {
 			t.Errorf("layer %d has no tracer", k+1)
 		}
 	}
-	if b.Sheath.Proposed || !b.Sheath.Known || !b.Sheath.Verdict.KeepsAll() {
+	if b.Sheath.Proposed || !b.Sheath.Tube.Set || !b.Sheath.Verdict.KeepsAll() {
 		t.Errorf("its sheath %q is not given, or not sound", b.Sheath.Part)
 	}
 }

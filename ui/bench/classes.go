@@ -142,8 +142,8 @@ func heatBand(m *desk.Model, id string, step int) string {
 
 // className is what a component is told apart by.
 func className(m *desk.Model, c sheet.Member) string {
-	w, isWire := m.Sheet.X.Wire[c.ID]
-	u, isUnit := m.Sheet.X.Unit[c.ID]
+	w, isWire := m.Sheet.Index.Wire[c.ID]
+	u, isUnit := m.Sheet.Index.Unit[c.ID]
 	switch {
 	case sectionOf(m).by == byLeaving:
 		return bundle.NextAfter(m.Sheet, m.Branch, c.ID)
@@ -151,7 +151,7 @@ func className(m *desk.Model, c sheet.Member) string {
 		return words.OrDash(string(m.H.Wires[w].Role.V))
 	case sectionOf(m).by == byRole && isUnit:
 		for _, id := range m.H.Units[u].Wires {
-			if k, ok := m.Sheet.X.Wire[id]; ok {
+			if k, ok := m.Sheet.Index.Wire[id]; ok {
 				return words.OrDash(string(m.H.Wires[k].Role.V))
 			}
 		}

@@ -19,7 +19,7 @@ func discs(m *desk.Model, mark string) draw.Section {
 		return draw.Section{}
 	}
 	s := draw.Section{OverMM: b.OverMM, TapeMM: b.TapeMM}
-	if b.Sheath.Known && b.Sheath.Verdict.Wraps {
+	if b.Sheath.Tube.Set && b.Sheath.Verdict.Wraps {
 		s.SheathMM = b.Sheath.Verdict.OverMM
 	}
 	class, _ := classes(m, b)

@@ -15,7 +15,7 @@ import (
 // Without colour a warmer wire has a higher digit in the section, and the key names each.
 func TestTemperatureByDigits(t *testing.T) {
 	m := benchtest.OpenAt(t, "feeds.toml", "wires")
-	m.Change(m.H.EditWire(m.Sheet.X.Wire["321"], func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(14)) }), "")
+	m.Change(m.H.EditWire(m.Sheet.Index.Wire["321"], func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(14)) }), "")
 	m = benchtest.Ready(m)
 	bench.ByHeat(m)
 	if v := benchtest.View(m); !strings.Contains(v, "1 ") || !strings.Contains(v, " C") {

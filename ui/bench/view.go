@@ -255,7 +255,7 @@ func figures(m *desk.Model, l desk.Layout) string {
 		wire += m.Sheet.Wires[i].Cut
 	}
 	more := []string{
-		"mass " + words.Grams(b.Gram, b.GramKnown),
+		"mass " + words.Grams(b.Gram.V, b.Gram.Set),
 		"bend " + m.Sys.Length(b.Bend.MinMM) + " " + m.Sys.Name(),
 	}
 	if b.Sheath.Verdict.Wraps {
@@ -268,8 +268,8 @@ func figures(m *desk.Model, l desk.Layout) string {
 		more = append(more, "~ from memory")
 	}
 	if !desk.Waiting(m.Sheet) { // a sum that lacks a branch would mislead
-		more = append(more, "whole loom "+unit.Fixed(float64(m.Sheet.Totals.WireMM)/1000, 1)+" m, "+words.Grams(m.Sheet.Totals.Gram,
-			m.Sheet.Totals.GramKnown))
+		more = append(more, "whole loom "+unit.Fixed(float64(m.Sheet.Totals.WireMM)/1000, 1)+" m, "+words.Grams(m.Sheet.Totals.Gram.V,
+			m.Sheet.Totals.Gram.Set))
 	}
 	for _, s := range more {
 		if draw.Width(t)+3+draw.Width(s) <= l.W-2*len(l.Margin) {

@@ -22,7 +22,7 @@ func (m maker) built() []Table {
 		}
 		for _, r := range b.Tubes {
 			sheet := "-"
-			if k, ok := m.s.X.Branch[r.Branch]; ok && m.s.Branches[k].Sheath.Verdict.Wraps {
+			if k, ok := m.s.Index.Branch[r.Branch]; ok && m.s.Branches[k].Sheath.Verdict.Wraps {
 				sheet = m.sys.Diameter(m.s.Branches[k].Sheath.Verdict.OverMM)
 			}
 			t.add("over the sheath", r.Branch, sheet, m.sys.Diameter(r.OverMM), "", "")
@@ -52,7 +52,7 @@ func (m maker) built() []Table {
 
 func (m maker) readingRow(t *Table, r model.Reading) {
 	sheet := "-"
-	if k, ok := m.s.X.Branch[r.Branch]; ok && r.Layer < len(m.s.Branches[k].Layers) {
+	if k, ok := m.s.Index.Branch[r.Branch]; ok && r.Layer < len(m.s.Branches[k].Layers) {
 		sheet = m.sys.Diameter(m.s.Branches[k].Layers[r.Layer].OverMM)
 	}
 	var all []string

@@ -18,7 +18,7 @@ import (
 // of cover, with a tube of the catalogue and without, beneath the sheath and over it.
 func TestEveryCoverIsEverywhere(t *testing.T) {
 	base := sheetFile(t, "example")
-	i := base.X.Branch["T1"]
+	i := base.Index.Branch["T1"]
 	sheath := model.Cover{What: model.CoverSheath, Part: model.Some("AS23053/16 9.5")}
 	for _, trait := range model.CoverTraits {
 		for _, part := range []string{"", "a part of the shop's", "AS23053/16 12.7"} {
@@ -114,7 +114,7 @@ func TestEveryCoverIsEverywhere(t *testing.T) {
 // and printed: whoever builds all the same loses nothing.
 func TestUnknownSheathIsEverywhere(t *testing.T) {
 	base := sheetFile(t, "example")
-	i := base.X.Branch["T1"]
+	i := base.Index.Branch["T1"]
 	s := laid(t, base.H.EditBranch(i, func(b *model.Branch) {
 		b.Covers = []model.Cover{{What: model.CoverSheath, Part: model.Some("off the shelf")}}
 	}))
@@ -139,7 +139,7 @@ func TestUnknownSheathIsEverywhere(t *testing.T) {
 // it goes on after that.
 func TestCoversInOrder(t *testing.T) {
 	base := sheetFile(t, "example")
-	i := base.X.Branch["T1"]
+	i := base.Index.Branch["T1"]
 	cover := func(what model.CoverKind, part string) model.Cover {
 		return model.Cover{What: what, Part: model.Some(part)}
 	}

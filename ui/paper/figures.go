@@ -173,8 +173,8 @@ type figSnag struct {
 func figureTotals(s *sheet.Sheet) figTotals {
 	f := figTotals{Wires: s.Totals.Wires, Units: s.Totals.Units, Spares: s.Totals.Spares, Fillers: s.Totals.Fillers,
 		WireM: round(float64(s.Totals.WireMM)/1000, 4)}
-	if s.Totals.GramKnown {
-		f.MassG = some(round(float64(s.Totals.Gram), 3))
+	if s.Totals.Gram.Set {
+		f.MassG = some(round(float64(s.Totals.Gram.V), 3))
 	}
 	return f
 }
@@ -198,8 +198,8 @@ func branch(s *sheet.Sheet, i int) figBranch {
 	if l := &b.Learned; l.Of != "" {
 		f.Predicts, f.Learned, f.Spread = mm(l.PredictedMM), mm(b.OverMM-l.PredictedMM), mm(b.OverMM*unit.Millimetre(l.Spread))
 	}
-	if b.GramKnown {
-		f.MassG = some(round(float64(b.Gram), 3))
+	if b.Gram.Set {
+		f.MassG = some(round(float64(b.Gram.V), 3))
 	}
 	if b.Warm.Known {
 		f.HottestC = some(round(float64(b.Warm.HottestC), 2))
@@ -208,8 +208,8 @@ func branch(s *sheet.Sheet, i int) figBranch {
 		f.Layers = append(f.Layers, layer(b, k))
 	}
 	f.Bend = &figBend{MinMM: *mm(b.Bend.MinMM), Rule: b.Bend.Rule}
-	if b.Bend.MismatchKnown {
-		f.Bend.MismatchMM = mm(b.Bend.MismatchMM)
+	if b.Bend.MismatchMM.Set {
+		f.Bend.MismatchMM = mm(b.Bend.MismatchMM.V)
 	}
 	f.Sheath = sheath(&b.Sheath)
 	f.Covers = covers(b)
@@ -242,7 +242,7 @@ func sheath(sh *sheet.Sheath) *figSheath {
 		return f
 	}
 	f.Part = some(sh.Part)
-	if !sh.Known {
+	if !sh.Tube.Set {
 		return f
 	}
 	v := sh.Verdict
@@ -294,27 +294,27 @@ func wire(s *sheet.Sheet, i int) figWire {
 	}
 	if w.Finished > 0 {
 		f.CutMM, f.FinishedMM = mm(w.Cut), mm(w.Finished)
-		if w.DropKnown {
-			f.DropV = some(round(float64(w.Drop), 5))
+		if w.Drop.Set {
+			f.DropV = some(round(float64(w.Drop.V), 5))
 		}
 	}
 	if wires.Carries(s, i) {
 		f.CarriesA = some(round(float64(w.Heats), 3))
 	}
-	if w.Bounded {
-		f.LimitA, f.LimitedBy = some(round(float64(w.Bound.Amps), 2)), some(w.Bound.By)
+	if w.Bound.Set {
+		f.LimitA, f.LimitedBy = some(round(float64(w.Bound.V.Amps), 2)), some(w.Bound.V.Where)
 	}
-	if w.HottestKnown {
-		f.HottestC = some(round(float64(w.HottestC), 2))
+	if w.HottestC.Set {
+		f.HottestC = some(round(float64(w.HottestC.V), 2))
 	}
 	return f
 }
 
 func feed(s *sheet.Sheet, i int) figFeed {
 	f, fd := figFeed{ID: s.H.Feeds[i].ID}, &s.Feeds[i]
-	if fd.Known {
+	if fd.Device.Set {
 		f.LoadA, f.MostA, f.OpensA = some(round(float64(fd.Load), 3)), some(round(float64(fd.Most), 3)),
-			some(round(float64(fd.Device.NeedsToOpen()), 3))
+			some(round(float64(fd.Device.V.NeedsToOpen()), 3))
 	}
 	return f
 }

@@ -18,19 +18,19 @@ import (
 var shownAs = map[string]map[string]string{
 	"Totals": {
 		"Wires": "wires", "Units": "units", "Spares": "spares", "Fillers": "fillers", "WireMM": "not: wire_m is in metres",
-		"Gram": "mass_g", "GramKnown": "not: mass_g is null without",
+		"Gram": "mass_g",
 	},
 	"Branch": {
 		"Make": "make", "Proposed": "proposed", "OverMM": "over_mm", "OverMinMM": "over_min_mm", "OverMaxMM": "over_max_mm",
 		"TapeMM": "tape_mm", "TapeMinMM": "not: what a sheath grips at the least, a step on the way to its verdict", "Gram": "mass_g",
-		"GramKnown": "not: mass_g is null without", "LaidMM": "not: the length between the sorted zones, which lay_mm and turns use",
+		"LaidMM":  "not: the length between the sorted zones, which lay_mm and turns use",
 		"Waiting": "not: the figures are made of complete sheets", "Components": "not: the members of its layers",
 		"As": "not: the layers that are asked for; layers shows those that lie", "Layers": "not: an object of its own, layers",
 		"Standing": "not: the standing of a figure is said on screen and paper", "Buried": "not: a note says it",
 		"Bend": "not: an object of its own, bend", "Sheath": "not: an object of its own, sheath",
 		"Covers": "not: objects of their own, covers", "Ambient": "not: ambient_c of the file, or the rule's",
 		"Warm":    "not: hottest_c of the branch and of its wires show it",
-		"Learned": "not: predicted_over_mm, learned_over_mm and learned_spread_mm show it", "Raw": "not: predicted_over_mm shows it",
+		"Learned": "not: predicted_over_mm, learned_over_mm and learned_spread_mm show it", "Predicted": "not: predicted_over_mm shows it",
 		"Key": "not: for the next sheet", "Rank": "not: for the next sheet", "PlanKey": "not: for the next sheet", "Said": "not: snags",
 		"SaidOver": "not: snags",
 	},
@@ -42,9 +42,9 @@ var shownAs = map[string]map[string]string{
 		"BentMM": "not: the why of the bend; mismatch_mm of the branch shows the worst", "FlatMM": "not: the why of the bend",
 		"Beside": "not: an offer of the bench", "ZigZag": "not: a note says it", "Closes": "not: a warning says it",
 	},
-	"Bend": {"MinMM": "min_mm", "Rule": "rule", "MismatchMM": "mismatch_mm", "MismatchKnown": "not: mismatch_mm is null without"},
+	"Bend": {"MinMM": "min_mm", "Rule": "rule", "MismatchMM": "mismatch_mm"},
 	"Sheath": {
-		"Part": "part", "Proposed": "proposed", "Tube": "not: of the catalogue", "Known": "not: its figures are null without",
+		"Part": "part", "Proposed": "proposed", "Tube": "not: of the catalogue",
 		"Verdict": "not: slides, grips, slide_mm, grip_ratio, wall_mm and over_mm show it", "FromMM": "not: covers shows it",
 		"ToMM": "not: covers shows it", "CutMM": "cut_mm", "BeneathMM": "not: covers shows what lies beneath it",
 		"BeneathMinMM": "not: covers shows what lies beneath it", "PassMM": "not: slide_mm shows what it leaves",
@@ -52,10 +52,10 @@ var shownAs = map[string]map[string]string{
 		"Others": "not: an offer of the bench", "KindAll": "not: it decides a level", "Pass": "not: the why of slide_mm",
 	},
 	"Covered": {
-		"At": "not: the order of the objects", "Under": "not: the order of the objects", "What": "what", "Part": "part",
+		"Index": "not: the order of the objects", "Under": "not: the order of the objects", "What": "what", "Part": "part",
 		"FromMM": "from_mm", "ToMM": "to_mm", "UnderMM": "not: over_mm less twice thick_mm", "OverMM": "over_mm", "ThickMM": "thick_mm",
 		"ThickGuess": "not: the standing of a figure is said on screen and paper", "Tube": "not: of the catalogue",
-		"Known": "not: goes_on shows it", "Verdict": "not: a snag says what is wrong", "PassMM": "not: the threading list has it",
+		"Verdict": "not: a snag says what is wrong", "PassMM": "not: the threading list has it",
 		"PassAt": "not: the threading list has it", "CutMM": "cut_mm", "Gram": "not: mass_g is without covers",
 		"UnderTapeMin": "not: a step on the way to its verdict", "UnderOverMost": "not: a step on the way to its verdict",
 		"Ends": "not: the threading list has it",
@@ -63,12 +63,12 @@ var shownAs = map[string]map[string]string{
 	"Wire": {
 		"Dia": "not: of the catalogue, or measured", "Entry": "not: of the catalogue", "Known": "not: its figures are null without",
 		"Path": "not: the ids are in path", "HasPath": "not: path is empty without", "Cut": "cut_mm", "Finished": "finished_mm",
-		"GramPerM": "not: of the catalogue", "Drop": "drop_v", "DropKnown": "not: drop_v is null without",
+		"GramPerM": "not: of the catalogue", "Drop": "drop_v",
 		"Circuit": "not: tested against drop_max_v; a snag says it", "Heats": "carries_a", "Guard": "not: the feeds show it",
-		"Guarded": "not: the feeds show it", "Burns": "not: a stop says it", "Bound": "not: limit_a and limited_by show it",
-		"BoundAt": "not: limited_by shows it", "Bounded": "not: limit_a is null without", "HottestC": "hottest_c",
-		"HottestIn": "not: the why of hottest_c", "HottestKnown": "not: hottest_c is null without",
-		"Limits": "not: the least of them is limit_a; the bench lists all",
+		"PulseBurns": "not: a stop says it", "FeedBurns": "not: a stop says it", "Bound": "not: limit_a and limited_by show it",
+		"BoundAt": "not: limited_by shows it", "HottestC": "hottest_c",
+		"HottestIn": "not: the why of hottest_c",
+		"Limits":    "not: the least of them is limit_a; the bench lists all",
 	},
 	"Term": {
 		"Used": "used", "Spare": "spare", "Reserved": "reserved", "Blank": "blank", "Contacts": "contacts", "SealPlugs": "seal_plugs",
@@ -77,7 +77,7 @@ var shownAs = map[string]map[string]string{
 		"Free": "not: the tables of connectors have it cavity by cavity",
 	},
 	"Feed": {
-		"Load": "load_a", "Most": "most_a", "Device": "not: of the file; opens_a shows what it takes", "Known": "not: null without",
+		"Load": "load_a", "Most": "most_a", "Device": "not: of the file; opens_a shows what it takes",
 		"Outputs": "not: of the file", "All": "not: of the file", "Legs": "not: of the file", "Beyond": "not: a step to load_a",
 		"Back": "not: a step to a snag", "Near": "not: a step to a snag", "Short": "not: a step to a snag", "Far": "not: a step to a snag",
 	},
@@ -120,12 +120,15 @@ func TestEveryFigureIsShown(t *testing.T) {
 			if !there {
 				t.Fatalf("%s.%s: the figures have no key %q", v.Type().Name(), field.Name, key)
 			}
-			if got == nil {
-				continue // not known
-			}
 			want := v.Field(k)
 			if o := want.FieldByName; want.Kind() == reflect.Struct && o("Set").IsValid() {
+				if got == nil && o("Set").Bool() {
+					t.Errorf("%s: %s.%s is known, the figures say null", name, v.Type().Name(), field.Name)
+				}
 				want = o("V")
+			}
+			if got == nil {
+				continue // not known
 			}
 			compared[v.Type().Name()+"."+field.Name]++
 			switch want.Kind() {

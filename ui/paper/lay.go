@@ -81,7 +81,7 @@ func arrow(hand model.Hand) template.HTML {
 func (m maker) section(i int) draw.Section {
 	b := &m.s.Branches[i]
 	s := draw.Section{OverMM: b.OverMM, TapeMM: b.TapeMM, Seen: "seen from " + m.h.Branches[i].From}
-	if b.Sheath.Known && b.Sheath.Verdict.Wraps {
+	if b.Sheath.Tube.Set && b.Sheath.Verdict.Wraps {
 		s.SheathMM = b.Sheath.Verdict.OverMM
 	}
 	for k, l := range b.Layers {
@@ -151,12 +151,12 @@ func (m maker) card(i int) card {
 	}
 	c.Covers = m.covers(i)
 	for _, end := range []string{mb.From, mb.To} {
-		if t, ok := m.s.X.Termination[end]; ok {
+		if t, ok := m.s.Index.Termination[end]; ok {
 			e := &m.h.Terminations[t]
 			l := overphase.LoopRoomOf(m.s, t)
 			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, word("boot ", e.Boot.V), m.clock(e),
 				fmt.Sprintf("loop %s %s, good for %d", m.sys.Length(l.LoopMM), m.sys.Name(), l.Again)), ", "))
-		} else if j, ok := m.s.X.Breakout[end]; ok {
+		} else if j, ok := m.s.Index.Breakout[end]; ok {
 			br := &m.h.Breakouts[j]
 			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, br.Name.V, word("transition ", br.Transition.V), string(br.Build.V),
 				fmt.Sprintf("zone %s %s", m.sys.Length(br.ZoneMM.Or(m.s.Limits.ZoneMM)), m.sys.Name())), ", "))
@@ -196,7 +196,7 @@ func (m maker) cardLayer(i, k int) cardLayer {
 	}
 	for n, c := range l.Members {
 		p := cardMember{N: n + 1, ID: c.ID, Tracer: c.ID == l.Tracer && k > 0}
-		switch u, is := m.s.X.Unit[c.ID]; {
+		switch u, is := m.s.Index.Unit[c.ID]; {
 		case c.Kind == sheet.OfFiller:
 			p.ID, p.What, p.Size = "filler", "", m.sys.Fine(c.D)+" "+m.sys.Name()
 		case is:
@@ -216,7 +216,7 @@ func (m maker) cardLayer(i, k int) cardLayer {
 func (m maker) leads(i int, ids []string, from string) string {
 	var out []string
 	for _, id := range ids {
-		k, ok := m.s.X.Wire[id]
+		k, ok := m.s.Index.Wire[id]
 		if !ok {
 			continue
 		}
@@ -227,10 +227,10 @@ func (m maker) leads(i int, ids []string, from string) string {
 			continue
 		}
 		// Seen from its from end the branch runs the wire's way, or against it.
-		forward := at+1 < len(path) && slices.Contains(m.s.X.Meeting(m.h.Branches[i].To), path[at+1]) || at > 0 &&
-			slices.Contains(m.s.X.Meeting(from), path[at-1])
+		forward := at+1 < len(path) && slices.Contains(m.s.Index.Meeting(m.h.Branches[i].To), path[at+1]) || at > 0 &&
+			slices.Contains(m.s.Index.Meeting(from), path[at-1])
 		if len(path) == 1 {
-			a, _, _ := m.s.X.Places(w)
+			a, _, _ := m.s.Index.Places(w)
 			forward = a == from
 		}
 		out = append(out, m.end(w, !forward))
@@ -250,7 +250,7 @@ func (m maker) covers(i int) Table {
 		}
 	}
 	put := func(c sheet.Covered) {
-		t.add(string(c.What), dash(c.Part), dash(c.Tube.ShelfLabel), m.sys.Length(c.FromMM), m.sys.Length(c.ToMM),
+		t.add(string(c.What), dash(c.Part), dash(c.Tube.V.ShelfLabel), m.sys.Length(c.FromMM), m.sys.Length(c.ToMM),
 			map[bool]string{true: m.sys.Length(c.CutMM), false: "-"}[c.CutMM > 0],
 			m.sys.Diameter(c.OverMM)+map[bool]string{true: "~"}[c.ThickGuess], "")
 	}
@@ -260,12 +260,12 @@ func (m maker) covers(i int) Table {
 	if sh := &b.Sheath; sh.Part != "" {
 		over, cut := "-", "-"
 		if sh.Verdict.Wraps {
-			over = m.sys.Diameter(sh.Verdict.OverMM) + mem(sh.Tube.WallStanding)
+			over = m.sys.Diameter(sh.Verdict.OverMM) + mem(sh.Tube.V.WallStanding)
 		}
-		if sh.Known {
+		if sh.Tube.Set {
 			cut = m.sys.Length(sh.CutMM)
 		}
-		t.add(string(model.CoverSheath), sh.Part, dash(sh.Tube.ShelfLabel), m.sys.Length(sh.FromMM), m.sys.Length(sh.ToMM), cut, over, "")
+		t.add(string(model.CoverSheath), sh.Part, dash(sh.Tube.V.ShelfLabel), m.sys.Length(sh.FromMM), m.sys.Length(sh.ToMM), cut, over, "")
 	}
 	for _, c := range b.Covers[under:] {
 		put(c)

@@ -48,7 +48,7 @@ func mem(st catalogue.Standing) string {
 }
 
 func (m maker) wire(id string) *model.Wire {
-	if k, ok := m.s.X.Wire[id]; ok {
+	if k, ok := m.s.Index.Wire[id]; ok {
 		return &m.h.Wires[k]
 	}
 	return &model.Wire{ID: id}
@@ -66,7 +66,7 @@ func (m maker) end(w *model.Wire, from bool) string {
 	case text == "":
 		return "open"
 	}
-	if _, splice := m.s.X.Splice[text]; splice {
+	if _, splice := m.s.Index.Splice[text]; splice {
 		return "splice " + text
 	}
 	return text
@@ -149,8 +149,8 @@ func (m maker) crimps() Table {
 		if c.StripMin > 0 {
 			strip = fmt.Sprintf("%s to %s", unit.Fixed(c.StripMin, 1), unit.Fixed(c.StripMax, 1))
 		}
-		if c.HasTool {
-			tool = fmt.Sprintf("%s with %s~", c.Tool.Frame, c.Tool.Positioner)
+		if c.Tool.Set {
+			tool = fmt.Sprintf("%s with %s~", c.Tool.V.Frame, c.Tool.V.Positioner)
 			if c.Step > 0 {
 				step = fmt.Sprintf("%d%s", c.Step, map[bool]string{true: "~"}[c.StepGuess])
 			}
@@ -298,8 +298,8 @@ func (m maker) lots() Table {
 		}
 	}
 	for _, c := range lists.CrimpList(m.s) {
-		if c.HasTool {
-			put("crimp tool " + c.Tool.Frame + ", positioner " + c.Tool.Positioner)
+		if c.Tool.Set {
+			put("crimp tool " + c.Tool.V.Frame + ", positioner " + c.Tool.V.Positioner)
 		}
 	}
 	put("heat gun")

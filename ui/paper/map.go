@@ -60,7 +60,7 @@ func (m maker) treeMap() string {
 	}
 	for _, n := range nodes {
 		says, shape := n.id, `<circle cx="%.2f" cy="%.2f" r="1.1" fill="#000"/>`
-		if t, ok := m.s.X.Termination[n.id]; ok {
+		if t, ok := m.s.Index.Termination[n.id]; ok {
 			shape = `<rect x="%.2f" y="%.2f" width="2.6" height="2.6" ` +
 				`transform="translate(-1.3 -1.3)" fill="#fff" stroke="#000" stroke-width=".5"/>`
 			e := &m.h.Terminations[t]
@@ -68,7 +68,7 @@ func (m maker) treeMap() string {
 		}
 		fmt.Fprintf(&b, shape, n.x*sx, n.y*sy)
 		at, y, anchor := n.x*sx+2.4, n.y*sy+1, "start"
-		switch _, breakout := m.s.X.Breakout[n.id]; {
+		switch _, breakout := m.s.Index.Breakout[n.id]; {
 		case n.x == 0:
 			at, y = n.x*sx-1.3, n.y*sy+4.6
 		case breakout:

@@ -17,7 +17,7 @@ import (
 
 // datum is where a branch's length is taken from at one of its ends.
 func (m maker) datum(id string) string {
-	if t, ok := m.s.X.Termination[id]; ok {
+	if t, ok := m.s.Index.Termination[id]; ok {
 		if d := m.h.Terminations[t].Datum.V; d != "" {
 			return string(d) + " of " + id
 		}
@@ -79,7 +79,7 @@ func (m maker) branches() Table {
 	for i := range m.h.Branches {
 		b, c := &m.h.Branches[i], &m.s.Branches[i]
 		sheathed := "-"
-		if c.Sheath.Known && c.Sheath.Verdict.Wraps {
+		if c.Sheath.Tube.Set && c.Sheath.Verdict.Wraps {
 			sheathed = m.sys.Diameter(c.Sheath.Verdict.OverMM)
 		}
 		var around []string
@@ -147,7 +147,7 @@ func (m maker) pins(k int) Table {
 			w := m.wire(id)
 			ids, signals, sizes, colours = append(ids, id), append(signals, w.Signal.V), append(sizes, Size(w)),
 				append(colours, Colour(w.Colour.V))
-			other := m.end(w, w.To.V != "" && m.s.X.H.Terminations[k].ID == termOf(w.To.V))
+			other := m.end(w, w.To.V != "" && m.s.Index.H.Terminations[k].ID == termOf(w.To.V))
 			far = append(far, other)
 		}
 		if cav.Drain != "" {
@@ -217,8 +217,8 @@ func (m maker) ringOut() Table {
 		}
 		for _, to := range r.To {
 			ohm := "rings"
-			if to.OhmKnown {
-				ohm = unit.Fixed(to.Ohm, 3) + mem(to.Standing)
+			if to.Ohm.Set {
+				ohm = unit.Fixed(to.Ohm.V, 3) + mem(to.Standing)
 			}
 			t.add(id, r.Cavity, wire, to.End, strings.Join(to.Via, ", "), ohm, "", "")
 		}
@@ -272,13 +272,13 @@ func (m maker) loads() Table {
 			continue
 		}
 		most, by, hot, drop := "-", "", "-", "-"
-		if c.Bounded {
-			most, by = unit.Fixed(c.Bound.Amps, 1)+mem(c.Bound.Standing), c.Bound.By
+		if c.Bound.Set {
+			most, by = unit.Fixed(c.Bound.V.Amps, 1)+mem(c.Bound.V.Standing), c.Bound.V.Where
 		}
-		if c.HottestKnown {
-			hot = unit.Fixed(c.HottestC, 0)
+		if c.HottestC.Set {
+			hot = unit.Fixed(c.HottestC.V, 0)
 		}
-		if c.DropKnown {
+		if c.Drop.Set {
 			drop = unit.Fixed(c.Circuit, 2)
 		}
 		t.add(w.ID, w.Signal.V, Size(w), unit.Fixed(w.Amps.V, 2), unit.Fixed(c.Heats, 2), most, by, hot, c.HottestIn,

@@ -131,8 +131,8 @@ func (m maker) pages(meta Meta) pages {
 	t := m.s.Totals
 	p.Total = fmt.Sprintf("%d wires, %d made-up units, %d spares, %d fillers, %.1f m of wire", t.Wires, t.Units, t.Spares, t.Fillers,
 		float64(t.WireMM)/1000)
-	if t.GramKnown {
-		p.Total += fmt.Sprintf(", %.0f g without its covers", float64(t.Gram))
+	if t.Gram.Set {
+		p.Total += fmt.Sprintf(", %.0f g without its covers", float64(t.Gram.V))
 	}
 	return p
 }

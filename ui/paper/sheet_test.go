@@ -307,7 +307,7 @@ func TestRingOutIsSymmetric(t *testing.T) {
 		ohm := map[string]float64{}
 		for _, r := range listsquery.RingOut(s) {
 			for _, to := range r.To {
-				ohm[s.H.Terminations[r.Termination].ID+":"+r.Cavity+" "+to.End] = float64(to.Ohm)
+				ohm[s.H.Terminations[r.Termination].ID+":"+r.Cavity+" "+to.End] = float64(to.Ohm.V)
 			}
 		}
 		for pair, v := range ohm {

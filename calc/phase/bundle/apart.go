@@ -17,7 +17,7 @@ const (
 )
 
 func kinOf(s *sheet.Sheet, id string) kin {
-	c, ok := s.X.Component(id)
+	c, ok := s.Index.Component(id)
 	if !ok {
 		return neutral
 	}
@@ -27,7 +27,7 @@ func kinOf(s *sheet.Sheet, id string) kin {
 	}
 	out := neutral
 	for _, w := range wires {
-		k, ok := s.X.Wire[w]
+		k, ok := s.Index.Wire[w]
 		if !ok {
 			continue
 		}
@@ -87,13 +87,13 @@ func setApart(s *sheet.Sheet, tails [][]string) {
 // between sets the neutral ones half on each side of the shouting ones, for a tail
 // that goes all the way round.
 func between(s *sheet.Sheet, sorted []string) []string {
-	var of [3][]string
+	var byKin [3][]string
 	for _, id := range sorted {
 		k := order3(kinOf(s, id))
-		of[k] = append(of[k], id)
+		byKin[k] = append(byKin[k], id)
 	}
-	half := len(of[1]) / 2
-	return slices.Concat(of[0], of[1][:half], of[2], of[1][half:])
+	half := len(byKin[1]) / 2
+	return slices.Concat(byKin[0], byKin[1][:half], byKin[2], byKin[1][half:])
 }
 
 func order3(k kin) int { return map[kin]int{listens: 0, neutral: 1, shouts: 2}[k] }

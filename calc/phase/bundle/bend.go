@@ -44,6 +44,7 @@ func bend(s *sheet.Sheet, i int) {
 	arc := axis * unit.Millimetre(float64(b.BendDeg.V)*math.Pi/180)
 	long := -1 // the outermost layer of which not one whole turn fits in the bend
 	out.Layers = slices.Clone(out.Layers)
+	out.Bend.MismatchMM = model.Some[unit.Millimetre](0)
 	for k := range out.Layers {
 		l := &out.Layers[k]
 		for _, m := range l.Members {
@@ -51,14 +52,13 @@ func bend(s *sheet.Sheet, i int) {
 			l.BentMM = max(l.BentMM, lay.Mismatch(r, l.LayMM, axis, b.BendDeg.V))
 			l.FlatMM = max(l.FlatMM, lay.Mismatch(r, 0, axis, b.BendDeg.V))
 		}
-		out.Bend.MismatchMM = max(out.Bend.MismatchMM, l.BentMM)
+		out.Bend.MismatchMM = model.Some(max(out.Bend.MismatchMM.V, l.BentMM))
 		// Within a tenth of a whole turn what remains is less than a tenth, too: no one
 		// at the board could tell.
 		if l.LayMM > arc && l.BentMM > 0.1*l.FlatMM && len(l.Members) > 1 {
 			long = k
 		}
 	}
-	out.Bend.MismatchKnown = true
 	if long >= 0 && out.Make == model.MakeLaid {
 		l := &out.Layers[long]
 		s.Say(sheet.Note, "bend.turn", b.ID,

@@ -35,7 +35,7 @@ func TestBendOfEachLayer(t *testing.T) {
 			calctest.Near(t, fmt.Sprintf("layer %d straight", k), float64(l.FlatMM), 2*r*th, 1e-9)
 			worst = math.Max(worst, want)
 		}
-		calctest.Near(t, "branch", float64(b.Bend.MismatchMM), worst, 1e-9)
+		calctest.Near(t, "branch", float64(b.Bend.MismatchMM.V), worst, 1e-9)
 		g, ok := calctest.Snag(s, "bend.turn", "T1")
 		if ok != c.noted || ok && (g.Level != sheet.Note || !strings.Contains(g.Says, "layer 2")) {
 			t.Errorf("bend %v mm %v°: %v %+v", c.bend, c.deg, ok, g)

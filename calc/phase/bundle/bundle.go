@@ -96,7 +96,7 @@ func components(s *sheet.Sheet) [][]string {
 		}
 	}
 	for i, w := range s.Wires {
-		if _, in := s.X.UnitOf[s.H.Wires[i].ID]; in || !w.HasPath {
+		if _, in := s.Index.UnitOf[s.H.Wires[i].ID]; in || !w.HasPath {
 			continue
 		}
 		for _, b := range w.Path {
@@ -184,8 +184,9 @@ func layBranch(s *sheet.Sheet, i int, layers []model.Layer, prior *sheet.Sheet) 
 	out.Key = key(s, i, layers, ranks)
 	if prior != nil && i < len(prior.Branches) && prior.Branches[i].Key == out.Key {
 		old := prior.Branches[i]
-		out.Layers, out.OverMM, out.OverMinMM, out.OverMaxMM = old.Layers, old.Raw.Over, old.Raw.Least, old.Raw.Most
-		out.TapeMM, out.TapeMinMM, out.LaidMM, out.Buried, out.Rank = old.Raw.Tape, old.Raw.TapeLeast, old.LaidMM, old.Buried, ranks.Depth
+		out.Layers, out.OverMM, out.OverMinMM, out.OverMaxMM = old.Layers, old.Predicted.Over, old.Predicted.Least, old.Predicted.Most
+		out.TapeMM, out.TapeMinMM, out.LaidMM, out.Buried, out.Rank = old.Predicted.Tape, old.Predicted.TapeLeast, old.LaidMM, old.Buried,
+			ranks.Depth
 		learn(s, i)
 		return
 	}
@@ -216,7 +217,7 @@ func turns(s *sheet.Sheet, i int) {
 func Zones(s *sheet.Sheet, i int) []unit.Millimetre {
 	var z []unit.Millimetre
 	for _, end := range []string{s.H.Branches[i].From, s.H.Branches[i].To} {
-		if k, ok := s.X.Breakout[end]; ok {
+		if k, ok := s.Index.Breakout[end]; ok {
 			z = append(z, s.H.Breakouts[k].ZoneMM.Or(s.Limits.ZoneMM))
 		}
 	}
@@ -287,7 +288,7 @@ func members(s *sheet.Sheet, l *sheet.Layer, ids []string, fillers int, d []unit
 }
 
 func kindOf(s *sheet.Sheet, id string) sheet.Kind {
-	c, ok := s.X.Component(id)
+	c, ok := s.Index.Component(id)
 	switch {
 	case ok && c.Unit:
 		return sheet.OfUnit

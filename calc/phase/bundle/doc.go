@@ -7,19 +7,19 @@
 //	reads Dia: Origin
 //	reads Option: Layers, Plan
 //	reads Reuse: All, Branches, Planned, Prior
-//	reads Sheet: Cat, H, Limits, Proposals, Reuse, Snags, Terms, Units, Wires, X
+//	reads Sheet: Cat, H, Index, Limits, Proposals, Reuse, Snags, Terms, Units, Wires
 //	reads Term: Cavities, Free
 //	reads Unit: HasPath, Path
 //	reads Wire: Dia, Entry, HasPath, Known, Path
-//	writes Bend: MinMM, MismatchKnown, MismatchMM, Rule
+//	writes Bend: MinMM, MismatchMM, Rule
 //	writes Branch: Ambient, As, Buried, Components, Key, LaidMM, Layers, Learned, Make,
-//	    OverMM, OverMaxMM, OverMinMM, PlanKey, Proposed, Rank, Raw, Said, Standing, TapeMM,
-//	    TapeMinMM, Waiting
+//	    OverMM, OverMaxMM, OverMinMM, PlanKey, Predicted, Proposed, Rank, Said, Standing,
+//	    TapeMM, TapeMinMM, Waiting
 //	writes Layer: BedMM, BentMM, Beside, Closes, FillerMM, Fillers, FlatMM, Gap, Hand, LayDeg,
 //	    LayMM, Lift, Loss, Members, OverMM, ProudMM, Room, Spares, Takes, TapeMM, Tracer,
 //	    Turns, ZigZag
 //	writes Learned: Correction, PredictedMM
 //	writes Member: D, ID, Kind, Leaves, Loss, X, Y
-//	writes Raw: Least, Most, Over, Tape, TapeLeast
+//	writes Predicted: Least, Most, Over, Tape, TapeLeast
 //	writes Sheet: Branches
 package bundle

@@ -12,12 +12,12 @@ import (
 // known is false where neither tells.
 func FillerC(s *sheet.Sheet, i int, d unit.Millimetre) (c unit.Celsius, what string, known bool) {
 	for _, id := range s.Branches[i].Components {
-		at, ok := s.X.Component(id)
-		if !ok || at.Unit {
+		component, ok := s.Index.Component(id)
+		if !ok || component.Unit {
 			continue
 		}
-		if w := &s.Wires[at.At]; w.Known && w.Dia.Nominal-d < sheet.SameSize && d-w.Dia.Nominal < sheet.SameSize {
-			return w.Entry.RatedC, "white " + s.H.Wires[at.At].Size, true
+		if w := &s.Wires[component.At]; w.Known && w.Dia.Nominal-d < sheet.SameSize && d-w.Dia.Nominal < sheet.SameSize {
+			return w.Entry.RatedC, "white " + s.H.Wires[component.At].Size, true
 		}
 	}
 	return s.Limits.FillerC.V, "stock", s.Limits.FillerC.Set

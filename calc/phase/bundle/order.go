@@ -27,12 +27,12 @@ func RanksOf(s *sheet.Sheet, i int) Ranks {
 	r := Ranks{make(map[string]string, len(s.Branches[i].Components)), make(map[string]int, len(s.Branches[i].Components)),
 		s.H.Branches[i].DataApart.V}
 	for _, id := range s.Branches[i].Components {
-		c, _ := s.X.Component(id)
+		c, _ := s.Index.Component(id)
 		var w *model.Wire
 		var path []int
 		if c.Unit {
 			u := &s.H.Units[c.At]
-			w, path = &s.H.Wires[s.X.Wire[u.Wires[0]]], s.Wires[s.X.Wire[u.Wires[0]]].Path
+			w, path = &s.H.Wires[s.Index.Wire[u.Wires[0]]], s.Wires[s.Index.Wire[u.Wires[0]]].Path
 		} else {
 			w, path = &s.H.Wires[c.At], s.Wires[c.At].Path
 		}
@@ -51,8 +51,8 @@ func RanksOf(s *sheet.Sheet, i int) Ranks {
 // beyond its to end, or where that is a termination and the other a breakout,
 // beyond its from end; between two breakouts the larger.
 func depth(s *sheet.Sheet, i, beyondTo, beyondFrom int) int {
-	_, to := s.X.Breakout[s.H.Branches[i].To]
-	_, from := s.X.Breakout[s.H.Branches[i].From]
+	_, to := s.Index.Breakout[s.H.Branches[i].To]
+	_, from := s.Index.Breakout[s.H.Branches[i].From]
 	switch {
 	case from && to:
 		return max(beyondTo, beyondFrom)
@@ -70,11 +70,11 @@ func beyond(s *sheet.Sheet, i int, path []int, w *model.Wire) ([]int, string) {
 		return nil, ""
 	}
 	// Walk from the wire's From: which end of branch i is met first?
-	at, _, _ := s.X.Places(w)
+	fromPlace, _, _ := s.Index.Places(w)
 	for _, b := range path[:k] {
-		at = s.X.Other(b, at)
+		fromPlace = s.Index.Other(b, fromPlace)
 	}
-	if at == s.H.Branches[i].From {
+	if fromPlace == s.H.Branches[i].From {
 		return path[k+1:], w.To.V
 	}
 	back := slices.Clone(path[:k])
@@ -85,14 +85,14 @@ func beyond(s *sheet.Sheet, i int, path []int, w *model.Wire) ([]int, string) {
 // endOrder sorts ends: splices first, then terminations in file order, then their
 // cavities in the order the termination has them.
 func endOrder(s *sheet.Sheet, text string) string {
-	e, ok := s.X.End(text)
+	e, ok := s.Index.End(text)
 	if !ok {
 		return "~"
 	}
 	if e.Splice != "" {
-		return fmt.Sprintf("%05d", s.X.Splice[e.Splice]) + "/"
+		return fmt.Sprintf("%05d", s.Index.Splice[e.Splice]) + "/"
 	}
-	t, known := s.X.Termination[e.Termination]
+	t, known := s.Index.Termination[e.Termination]
 	if !known {
 		return "~"
 	}
@@ -114,12 +114,12 @@ func Group(way string) string {
 // evenly between. The result holds "filler" where one lies.
 func order(s *sheet.Sheet, ml model.Layer, r Ranks, apart bool) ([]string, []bool) {
 	ids := slices.Clone(ml.Of)
-	at := make(map[string]int, len(ids))
+	placeOf := make(map[string]int, len(ids))
 	for k, id := range ids {
-		at[id] = k
+		placeOf[id] = k
 	}
 	slices.SortStableFunc(ids, func(a, b string) int {
-		return cmp.Or(cmp.Compare(Group(r.Way[a]), Group(r.Way[b])), cmp.Compare(r.Way[a], r.Way[b]), cmp.Compare(at[a], at[b]))
+		return cmp.Or(cmp.Compare(Group(r.Way[a]), Group(r.Way[b])), cmp.Compare(r.Way[a], r.Way[b]), cmp.Compare(placeOf[a], placeOf[b]))
 	})
 	var tails [][]string
 	for lo := 0; lo < len(ids); {
@@ -181,7 +181,7 @@ func colour(s *sheet.Sheet, id string) string {
 	if id == "filler" {
 		return "9" // white wire off the reel, or a white rod
 	}
-	c, ok := s.X.Component(id)
+	c, ok := s.Index.Component(id)
 	switch {
 	case !ok:
 		return ""
@@ -193,20 +193,20 @@ func colour(s *sheet.Sheet, id string) string {
 	return string(s.H.Units[c.At].Build.V)
 }
 
-func permute[T any](in []T, by []int) []T {
+func permute[T any](in []T, places []int) []T {
 	out := make([]T, len(in))
-	for k, j := range by {
+	for k, j := range places {
 		out[k] = in[j]
 	}
 	return out
 }
 
-func rotate[T any](in []T, by int) []T { return append(slices.Clone(in[by:]), in[:by]...) }
+func rotate[T any](in []T, steps int) []T { return append(slices.Clone(in[steps:]), in[:steps]...) }
 
 // FarEnd is the end a wire has beyond the to end of branch i, as the file writes
 // it; "" where it does not run there.
 func FarEnd(s *sheet.Sheet, i int, id string) string {
-	k, ok := s.X.Wire[id]
+	k, ok := s.Index.Wire[id]
 	if !ok {
 		return ""
 	}
@@ -217,7 +217,7 @@ func FarEnd(s *sheet.Sheet, i int, id string) string {
 // NextAfter is the branch a component goes on into beyond the to end of branch i,
 // or the termination or splice where it ends there.
 func NextAfter(s *sheet.Sheet, i int, id string) string {
-	c, ok := s.X.Component(id)
+	c, ok := s.Index.Component(id)
 	if !ok {
 		return ""
 	}
@@ -226,13 +226,13 @@ func NextAfter(s *sheet.Sheet, i int, id string) string {
 		if len(s.H.Units[c.At].Wires) == 0 {
 			return ""
 		}
-		k = s.X.Wire[s.H.Units[c.At].Wires[0]]
+		k = s.Index.Wire[s.H.Units[c.At].Wires[0]]
 	}
 	beyond, end := beyond(s, i, s.Wires[k].Path, &s.H.Wires[k])
 	if len(beyond) > 0 {
 		return s.H.Branches[beyond[0]].ID
 	}
-	e, ok := s.X.End(end)
+	e, ok := s.Index.End(end)
 	switch {
 	case !ok && s.H.Wires[k].CappedAt.V != "":
 		return "cap"

@@ -33,7 +33,7 @@ func PlanKey(s *sheet.Sheet, i int) string {
 		text(r.Way[id])
 	}
 	for _, h := range Held(s, i) {
-		num(float64(h.At))
+		num(float64(h.Layer))
 		for _, id := range h.Ids {
 			text(id)
 		}
@@ -66,8 +66,8 @@ func PlanRules(s *sheet.Sheet) plan.Rules {
 
 // Holding is what the file holds of one layer, by id.
 type Holding struct {
-	At  int
-	Ids []string
+	Layer int
+	Ids   []string
 	plan.Held
 }
 
@@ -76,7 +76,7 @@ type Holding struct {
 func Held(s *sheet.Sheet, i int) []Holding {
 	var out []Holding
 	for k, l := range LayersOf(s, i) {
-		h := Holding{At: k, Held: plan.Held{At: k, Lay: l.LayMM.V}}
+		h := Holding{Layer: k, Held: plan.Held{At: k, Lay: l.LayMM.V}}
 		switch {
 		case l.Locked.V:
 			h.Ids, h.Locked, h.Fillers, h.FillerMM, h.Bind = l.Of, true, l.Fillers.V, l.FillerMM.V, l.BindMM.V

@@ -23,18 +23,18 @@ func LearnedBy(s *sheet.Sheet, i, layer int) unit.Millimetre {
 // it is made of none.
 func Commonest(s *sheet.Sheet, i, layer int) int {
 	n := map[[2]string]int{}
-	best, at := 0, -1
+	best, index := 0, -1
 	for _, l := range s.Branches[i].Layers[:layer+1] {
 		for _, m := range l.Members {
-			k, ok := s.X.Wire[m.ID]
+			k, ok := s.Index.Wire[m.ID]
 			if !ok {
 				continue
 			}
 			size := [2]string{s.H.Wires[k].Spec, catalogue.CanonicalSize(s.H.Wires[k].Size)}
 			if n[size]++; n[size] > best {
-				best, at = n[size], k
+				best, index = n[size], k
 			}
 		}
 	}
-	return at
+	return index
 }

@@ -45,10 +45,10 @@ func HasASayIn(s *sheet.Sheet, k int) []int {
 	prior := s.Reuse.Prior
 	out := slices.Concat(s.Wires[k].Path, prior.Wires[k].Path)
 	id, unit := s.H.Wires[k].ID, ""
-	if u, in := s.X.UnitOf[id]; in {
+	if u, in := s.Index.UnitOf[id]; in {
 		unit = s.H.Units[u].ID
 		for _, other := range s.H.Units[u].Wires {
-			if j, ok := s.X.Wire[other]; ok {
+			if j, ok := s.Index.Wire[other]; ok {
 				out = slices.Concat(out, s.Wires[j].Path, prior.Wires[j].Path)
 			}
 		}

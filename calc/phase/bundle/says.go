@@ -27,11 +27,11 @@ func sayMissing(s *sheet.Sheet, i int) {
 	}
 	stray := Without(laid, out.Components)
 	stray = slices.DeleteFunc(stray, func(id string) bool {
-		k, ok := s.X.Wire[id]
+		k, ok := s.Index.Wire[id]
 		if !ok {
 			return false
 		}
-		if u, in := s.X.UnitOf[id]; in {
+		if u, in := s.Index.UnitOf[id]; in {
 			s.Say(sheet.Stop, "layer.unit", b.ID, fmt.Sprintf("%s belongs to unit %s: lay that", id, s.H.Units[u].ID))
 			return true
 		}

@@ -33,9 +33,9 @@ func SparePlaces(s *sheet.Sheet, i, like, most int) []sheet.SparePlace {
 				continue
 			}
 			ta := s.H.Terminations[a].ID
-			way, there := s.X.Between(ta, s.H.Terminations[z].ID)
-			at := slices.Index(way, i)
-			if there && at >= 0 && walk(s, ta, way[:at]) == s.H.Branches[i].From {
+			way, there := s.Index.Between(ta, s.H.Terminations[z].ID)
+			index := slices.Index(way, i)
+			if there && index >= 0 && walk(s, ta, way[:index]) == s.H.Branches[i].From {
 				pairs = append(pairs, pair{a, z, way})
 			}
 		}
@@ -60,11 +60,11 @@ func SparePlaces(s *sheet.Sheet, i, like, most int) []sheet.SparePlace {
 }
 
 // walk is the place a way along branches leads to.
-func walk(s *sheet.Sheet, at string, way []int) string {
+func walk(s *sheet.Sheet, spot string, way []int) string {
 	for _, b := range way {
-		at = s.X.Other(b, at)
+		spot = s.Index.Other(b, spot)
 	}
-	return at
+	return spot
 }
 
 // SparesFor is what the shop still wants of spares in branch i and both ends have
@@ -74,7 +74,7 @@ func SparesFor(s *sheet.Sheet, i int) []sheet.SparePlace {
 	count, first := map[unit.Millimetre]int{}, map[unit.Millimetre]int{}
 	var sizes []unit.Millimetre
 	for _, id := range s.Branches[i].Components {
-		c, ok := s.X.Component(id)
+		c, ok := s.Index.Component(id)
 		if !ok || c.Unit {
 			continue
 		}

@@ -14,7 +14,7 @@ import (
 // The band is that of the wires, or twice the spread to each side where that is wider.
 func learn(s *sheet.Sheet, i int) {
 	out := &s.Branches[i]
-	out.Raw = sheet.Raw{Over: out.OverMM, Least: out.OverMinMM, Most: out.OverMaxMM, Tape: out.TapeMM, TapeLeast: out.TapeMinMM}
+	out.Predicted = sheet.Predicted{Over: out.OverMM, Least: out.OverMinMM, Most: out.OverMaxMM, Tape: out.TapeMM, TapeLeast: out.TapeMinMM}
 	out.Learned = sheet.Learned{}
 	if len(s.Cat.Corrections) == 0 || len(out.Layers) == 0 || out.OverMM <= 0 {
 		return
@@ -24,9 +24,10 @@ func learn(s *sheet.Sheet, i int) {
 		return
 	}
 	out.Learned = sheet.Learned{Correction: c, PredictedMM: out.OverMM}
-	by := unit.Millimetre(1 + c.Bias)
-	out.OverMM, out.OverMinMM, out.OverMaxMM, out.TapeMM, out.TapeMinMM = out.OverMM*by, out.OverMinMM*by, out.OverMaxMM*by, out.TapeMM*by,
-		out.TapeMinMM*by
+	factor := unit.Millimetre(1 + c.Bias)
+	out.OverMM, out.OverMinMM, out.OverMaxMM, out.TapeMM, out.TapeMinMM = out.OverMM*factor, out.OverMinMM*factor, out.OverMaxMM*factor,
+		out.TapeMM*factor,
+		out.TapeMinMM*factor
 	wide := unit.Millimetre(2 * c.Spread)
 	out.OverMinMM, out.OverMaxMM = min(out.OverMinMM, out.OverMM*(1-wide)), max(out.OverMaxMM, out.OverMM*(1+wide))
 	out.TapeMinMM = min(out.TapeMinMM, out.TapeMM*(1-wide))
@@ -60,7 +61,7 @@ func BuiltOver(s *sheet.Sheet) {
 	for k := range s.H.Builds {
 		b := &s.H.Builds[k]
 		for _, r := range b.Readings {
-			i, ok := s.X.Branch[r.Branch]
+			i, ok := s.Index.Branch[r.Branch]
 			if !ok || r.Layer >= len(s.Branches[i].Layers) || len(r.OverMM) == 0 || s.Branches[i].OverMM <= 0 {
 				continue
 			}

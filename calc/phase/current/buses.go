@@ -18,8 +18,8 @@ func Pairs(s *sheet.Sheet) {
 		if len(u.Wires) != 2 {
 			continue
 		}
-		a, ok1 := s.X.Wire[u.Wires[0]]
-		b, ok2 := s.X.Wire[u.Wires[1]]
+		a, ok1 := s.Index.Wire[u.Wires[0]]
+		b, ok2 := s.Index.Wire[u.Wires[1]]
 		if !ok1 || !ok2 {
 			continue
 		}
@@ -83,10 +83,10 @@ func sayPair(s *sheet.Sheet, i int, bus bool) {
 // bus is the line a wire belongs to, over splices and cavities it shares, and the wires
 // of that line.
 func bus(s *sheet.Sheet, first int) (sheet.Bus, []int) {
-	at := map[string][]int{} // end → wires
+	wiresAt := map[string][]int{} // end → wires
 	for k := range s.H.Wires {
 		for _, e := range ends(&s.H.Wires[k]) {
-			at[e] = append(at[e], k)
+			wiresAt[e] = append(wiresAt[e], k)
 		}
 	}
 	var wires []int
@@ -97,7 +97,7 @@ func bus(s *sheet.Sheet, first int) (sheet.Bus, []int) {
 		wires = append(wires, k)
 		known = known && s.Wires[k].Finished > 0
 		for _, e := range ends(&s.H.Wires[k]) {
-			for _, n := range at[e] {
+			for _, n := range wiresAt[e] {
 				if !in[n] {
 					in[n] = true
 					queue = append(queue, n)
@@ -110,25 +110,25 @@ func bus(s *sheet.Sheet, first int) (sheet.Bus, []int) {
 	if !known || len(node) == 0 {
 		return sheet.Bus{Wire: first}, wires
 	}
-	a, _ := farthest(s, node[0], at, nil)
-	b, way := farthest(s, a, at, nil)
+	a, _ := farthest(s, node[0], wiresAt, nil)
+	b, way := farthest(s, a, wiresAt, nil)
 	out := sheet.Bus{Known: true, Wire: first, MM: way[b].far}
-	on := map[string]bool{a: true}
-	out.Way[0] = track(way, a, b, func(e string) { on[e] = true })
+	reached := map[string]bool{a: true}
+	out.Way[0] = track(way, a, b, func(e string) { reached[e] = true })
 	for _, w := range wires {
 		e := ends(&s.H.Wires[w])
-		if len(e) == 2 && (!on[e[0]] || !on[e[1]]) {
+		if len(e) == 2 && (!reached[e[0]] || !reached[e[1]]) {
 			out.AllMM += s.Wires[w].Finished
 			out.Way[2] = append(out.Way[2], w)
 		}
 	}
 	var main []string
-	for e := range on {
+	for e := range reached {
 		main = append(main, e)
 	}
 	slices.Sort(main)
 	for _, e := range main {
-		to, off := farthest(s, e, at, on)
+		to, off := farthest(s, e, wiresAt, reached)
 		if d := off[to].far; d > out.StubMM {
 			out.StubMM, out.StubAt = d, to
 			out.Way[1] = track(off, e, to, func(string) {})
@@ -141,7 +141,7 @@ func bus(s *sheet.Sheet, first int) (sheet.Bus, []int) {
 type hop struct {
 	far  unit.Millimetre
 	from string
-	by   int // wire
+	wire int // wire
 }
 
 // track is the wires from one end to another of a way, met the ends on it.
@@ -149,14 +149,14 @@ func track(way map[string]hop, from, to string, met func(string)) []int {
 	var out []int
 	for e := to; e != from; e = way[e].from {
 		met(e)
-		out = append(out, way[e].by)
+		out = append(out, way[e].wire)
 	}
 	return out
 }
 
 // farthest is the end farthest from one along wires, and how each is reached; ends in
 // not are not entered.
-func farthest(s *sheet.Sheet, from string, at map[string][]int, not map[string]bool) (string, map[string]hop) {
+func farthest(s *sheet.Sheet, from string, wiresAt map[string][]int, not map[string]bool) (string, map[string]hop) {
 	way := map[string]hop{from: {}}
 	best := from
 	for queue := []string{from}; len(queue) > 0; queue = queue[1:] {
@@ -164,7 +164,7 @@ func farthest(s *sheet.Sheet, from string, at map[string][]int, not map[string]b
 		if d := way[e].far; d > way[best].far {
 			best = e
 		}
-		for _, k := range at[e] {
+		for _, k := range wiresAt[e] {
 			for _, n := range ends(&s.H.Wires[k]) {
 				if _, met := way[n]; !met && !not[n] {
 					way[n] = hop{way[e].far + s.Wires[k].Finished, e, k}

@@ -30,12 +30,12 @@ func Currents(s *sheet.Sheet, prior *sheet.Sheet) {
 	}
 	// What each wire meets on its way is gathered branch by branch, once.
 	met := make([][]hotPlace, len(s.H.Wires))
-	factor := make([]bundled, len(s.H.Branches))
+	factor := make([]derating, len(s.H.Branches))
 	for i := range s.Branches {
-		factor[i] = Bundle(s, i, through[i])
+		factor[i] = DeratingOf(s, i, through[i])
 		warm := s.Branches[i].Warm.Wires
 		for n := range warm {
-			met[warm[n].At] = append(met[warm[n].At], hotPlace{i, &warm[n]})
+			met[warm[n].Wire] = append(met[warm[n].Wire], hotPlace{i, &warm[n]})
 		}
 	}
 	for k := range s.H.Wires {
@@ -43,15 +43,15 @@ func Currents(s *sheet.Sheet, prior *sheet.Sheet) {
 		best := sheet.Limit{}
 		w.Limits = limits(s, k, through, factor, met[k])
 		for n, l := range w.Limits {
-			if best.By == "" || l.Amps < best.Amps {
+			if best.Where == "" || l.Amps < best.Amps {
 				best, w.BoundAt = l, n
 			}
 		}
-		w.Bound, w.Bounded = best, best.By != ""
+		w.Bound = model.Opt[sheet.Limit]{V: best, Set: best.Where != ""}
 		for _, b := range w.Path {
 			for _, c := range met[k] {
-				if c.branch == b && wiresphase.Rates(s, k) && (!w.HottestKnown || c.w.C > w.HottestC) {
-					w.HottestC, w.HottestKnown, w.HottestIn = c.w.C, true, s.H.Branches[b].ID
+				if c.branch == b && wiresphase.Rates(s, k) && (!w.HottestC.Set || c.w.C > w.HottestC.V) {
+					w.HottestC, w.HottestIn = model.Some(c.w.C), s.H.Branches[b].ID
 				}
 			}
 		}
@@ -59,11 +59,11 @@ func Currents(s *sheet.Sheet, prior *sheet.Sheet) {
 		// What its device leaves it is said of the device.
 		if l, ok := passed(s, k); ok {
 			s.Say(sheet.AtMost(l.Standing, sheet.Stop), "wire.current", s.H.Wires[k].ID,
-				fmt.Sprintf("carries %s A and may carry %s: %s", sheet.PlainAmps(w.Heats), sheet.PlainAmps(l.Amps), l.By))
+				fmt.Sprintf("carries %s A and may carry %s: %s", sheet.PlainAmps(w.Heats), sheet.PlainAmps(l.Amps), l.Where))
 		} else if l, ok := peaks(s, k); ok {
 			s.Say(sheet.Note, "wire.peak", s.H.Wires[k].ID,
 				fmt.Sprintf("passes %s A for %s s through %s, which is for %s A steadily: ask its maker",
-					sheet.PlainAmps(s.H.Wires[k].Amps.V), sheet.Plain(float64(s.H.Wires[k].OnS.V)), l.By, sheet.PlainAmps(l.Amps)))
+					sheet.PlainAmps(s.H.Wires[k].Amps.V), sheet.Plain(float64(s.H.Wires[k].OnS.V)), l.Where, sheet.PlainAmps(l.Amps)))
 		}
 	}
 }
@@ -90,7 +90,7 @@ func peaks(s *sheet.Sheet, k int) (sheet.Limit, bool) {
 		return sheet.Limit{}, false
 	}
 	for _, l := range s.Wires[k].Limits {
-		if (strings.HasPrefix(l.By, "contact") || strings.HasPrefix(l.By, "splice")) && w.Amps.V > l.Amps {
+		if (strings.HasPrefix(l.Where, "contact") || strings.HasPrefix(l.Where, "splice")) && w.Amps.V > l.Amps {
 			return l, true
 		}
 	}
@@ -103,44 +103,44 @@ type hotPlace struct {
 	w      *sheet.WarmWire
 }
 
-// bundled is the factors of a branch, where there are any.
-type bundled struct {
+// derating is the factors of a branch, where there are any.
+type derating struct {
 	F, high unit.Ratio
 	says    string
 	ok      bool
 }
 
 // limits is all that bounds the current of a wire, in the order of its way.
-func limits(s *sheet.Sheet, k int, through [][]int, factor []bundled, met []hotPlace) []sheet.Limit {
+func limits(s *sheet.Sheet, k int, through [][]int, factor []derating, met []hotPlace) []sheet.Limit {
 	w, mw := &s.Wires[k], &s.H.Wires[k]
 	if !w.Known || !wiresphase.Rates(s, k) {
 		return nil
 	}
 	var out []sheet.Limit
 	for _, text := range []string{mw.From.V, mw.To.V} {
-		e, ok := s.X.End(text)
-		if at, is := s.X.Splice[e.Splice]; ok && is {
-			if p, known := s.Cat.Splice(s.H.Splices[at].Part.V); known && p.MaxA > 0 {
-				out = append(out, sheet.Limit{Amps: p.MaxA, By: "splice " + text, Origin: p.Origin})
+		e, ok := s.Index.End(text)
+		if splice, is := s.Index.Splice[e.Splice]; ok && is {
+			if p, known := s.Cat.Splice(s.H.Splices[splice].Part.V); known && p.MaxA > 0 {
+				out = append(out, sheet.Limit{Amps: p.MaxA, Where: "splice " + text, Origin: p.Origin})
 			}
 		}
-		t, known := s.X.Termination[e.Termination]
+		t, known := s.Index.Termination[e.Termination]
 		if !ok || !known {
 			continue
 		}
 		if c, is := s.Cat.Contact(s.Terms[t].State[e.Cavity].Size); is && c.MaxA > 0 {
-			out = append(out, sheet.Limit{Amps: c.MaxA, By: "contact " + text + ", size " + c.Size, Origin: c.Origin})
+			out = append(out, sheet.Limit{Amps: c.MaxA, Where: "contact " + text + ", size " + c.Size, Origin: c.Origin})
 		}
 	}
 	for _, b := range w.Path {
 		id := s.H.Branches[b].ID
-		if a, by, from, ok := Derated(s, k, b, len(through[b]), factor[b]); ok {
-			out = append(out, sheet.Limit{Amps: a, By: by, Origin: from})
+		if a, words, from, ok := Derated(s, k, b, len(through[b]), factor[b]); ok {
+			out = append(out, sheet.Limit{Amps: a, Where: words, Origin: from})
 		}
 		for _, c := range met {
-			if c.branch == b && c.w.Heated {
+			if c.branch == b && c.w.Limit.Set {
 				// The balance rests on conductivities and an emissivity from memory.
-				out = append(out, sheet.Limit{Amps: c.w.Limit, By: "heat in " + id,
+				out = append(out, sheet.Limit{Amps: c.w.Limit.V, Where: "heat in " + id,
 					Origin: catalogue.Origin{Source: "heat balance", Standing: catalogue.Memory}})
 			}
 		}
@@ -154,7 +154,7 @@ func limits(s *sheet.Sheet, k int, through [][]int, factor []bundled, met []hotP
 // Derated is what the public tables give a wire in a branch, by the table where it
 // holds, else by the method, and how far that can be trusted; false where neither has
 // a value.
-func Derated(s *sheet.Sheet, k, b, through int, factor bundled) (unit.Ampere, string, catalogue.Origin, bool) {
+func Derated(s *sheet.Sheet, k, b, through int, factor derating) (unit.Ampere, string, catalogue.Origin, bool) {
 	from := catalogue.Origin{Source: "AC 43.13-1B table 11-9", Standing: catalogue.Published}
 	e, air := s.Wires[k].Entry, s.Branches[b].Ambient
 	size := catalogue.CanonicalSize(e.Size)
@@ -175,19 +175,19 @@ func Derated(s *sheet.Sheet, k, b, through int, factor bundled) (unit.Ampere, st
 	return free * unit.Ampere(factor.F*factor.high), factor.says, from, true
 }
 
-// Bundle is the bundle factor of a branch and that of thin air, and what is said of
+// DeratingOf is the bundle factor of a branch and that of thin air, and what is said of
 // them, once for all its wires.
-func Bundle(s *sheet.Sheet, b int, through []int) bundled {
+func DeratingOf(s *sheet.Sheet, b int, through []int) derating {
 	f, ok := bundleFactor(s, b, through)
 	high, up := derate.Altitude(unit.Millimetre(s.Limits.AltitudeM * 1000))
 	if !ok || !up {
-		return bundled{}
+		return derating{}
 	}
 	says := "free air and bundle factor " + unit.Fixed(f, 2)
 	if high < 1 {
 		says += fmt.Sprintf(", %s m up", unit.Fixed(s.Limits.AltitudeM, 0))
 	}
-	return bundled{f, high, says + " in " + s.H.Branches[b].ID, true}
+	return derating{f, high, says + " in " + s.H.Branches[b].ID, true}
 }
 
 // bundleFactor is that of the lowest curve whose share of the capacity is enough for
@@ -229,10 +229,10 @@ func warm(s *sheet.Sheet, i int, prior *sheet.Sheet) {
 	if prior != nil && i < len(prior.Branches) && prior.Branches[i].Warm.Key == key && prior.Branches[i].Warm.Known {
 		out.Warm = prior.Branches[i].Warm
 		for n := range out.Warm.Wires { // the same wires, which may stand elsewhere in the file now
-			if out.Warm.Wires[n].At != wires[n].At {
+			if out.Warm.Wires[n].Wire != wires[n].Wire {
 				out.Warm.Wires = slices.Clone(out.Warm.Wires)
 				for m := range wires {
-					out.Warm.Wires[m].At = wires[m].At
+					out.Warm.Wires[m].Wire = wires[m].Wire
 				}
 				break
 			}
@@ -249,9 +249,9 @@ func warm(s *sheet.Sheet, i int, prior *sheet.Sheet) {
 	single := len(wires) == 1 && len(out.Layers) == 1
 	limits := warmLimits(s, b, r, wires, single)
 	for n, c := range wires {
-		m := sheet.WarmWire{At: c.At, Layer: c.Layer, C: c.temperature(r, b, single)}
-		if s.Wires[c.At].Entry.RatedC > 0 {
-			m.Limit, m.Heated = limits[n], true
+		m := sheet.WarmWire{Wire: c.Wire, Layer: c.Layer, C: c.temperature(r, b, single)}
+		if s.Wires[c.Wire].Entry.RatedC > 0 {
+			m.Limit = model.Some(limits[n])
 		}
 		w.Wires = append(w.Wires, m)
 	}
@@ -275,7 +275,7 @@ func warmLimits(s *sheet.Sheet, b heat.Bundle, r heat.Result, wires []Conductor,
 		var v *curve
 		known := map[like]unit.Ampere{}
 		for n, c := range wires {
-			rated := s.Wires[c.At].Entry.RatedC
+			rated := s.Wires[c.Wire].Entry.RatedC
 			if c.Layer != layer || rated <= 0 {
 				continue
 			}
@@ -299,7 +299,7 @@ func nameHottest(w *sheet.Warm, h *model.Harness) {
 	w.HottestC = unit.Celsius(math.Inf(-1))
 	for _, c := range w.Wires {
 		if c.C > w.HottestC {
-			w.HottestC, w.Hottest = c.C, h.Wires[c.At].ID
+			w.HottestC, w.Hottest = c.C, h.Wires[c.Wire].ID
 		}
 	}
 }
@@ -308,18 +308,18 @@ func nameHottest(w *sheet.Warm, h *model.Harness) {
 func hottestRating(s *sheet.Sheet, wires []Conductor) unit.Celsius {
 	t := unit.Celsius(0)
 	for _, c := range wires {
-		t = max(t, s.Wires[c.At].Entry.RatedC)
+		t = max(t, s.Wires[c.Wire].Entry.RatedC)
 	}
 	return t
 }
 
 // Conductor is one wire as a source of heat.
 type Conductor struct {
-	At, Layer int
-	Amps      unit.Ampere
-	ohm       unit.OhmPerKilometre // at 20 °C, per km of branch: lay loss is in it
-	D, Dc     unit.Millimetre
-	Count     int // conductors in its layer
+	Wire, Layer int
+	Amps        unit.Ampere
+	ohm         unit.OhmPerKilometre // at 20 °C, per km of branch: lay loss is in it
+	D, Dc       unit.Millimetre
+	Count       int // conductors in its layer
 }
 
 // Q20 is the heat a current makes in a metre of branch at 20 °C.
@@ -330,12 +330,12 @@ func (c Conductor) Q20(amps float64) float64 { return amps * amps * float64(c.oh
 func (c Conductor) temperature(r heat.Result, b heat.Bundle, single bool) unit.Celsius {
 	t := r.Shells[c.Layer]
 	grow := (234.5 + float64(t)) / 254.5
-	own := c.Q20(float64(c.Amps)) * grow
+	ownHeat := c.Q20(float64(c.Amps)) * grow
 	if single {
-		return r.Bundle + heat.Rise(unit.WattPerMetre(own), c.D, c.Dc)
+		return r.Bundle + heat.Rise(unit.WattPerMetre(ownHeat), c.D, c.Dc)
 	}
 	mean := float64(b.Shells[c.Layer].At20) * grow / float64(max(c.Count, 1))
-	return t + heat.Rise(unit.WattPerMetre(math.Max(0, own-mean)), c.D, c.Dc)
+	return t + heat.Rise(unit.WattPerMetre(math.Max(0, ownHeat-mean)), c.D, c.Dc)
 }
 
 // HeatOf is a branch as shells of heat, and its conductors; false where a wire's
@@ -354,7 +354,7 @@ func HeatOf(s *sheet.Sheet, i int) (heat.Bundle, []Conductor, bool) {
 		first := len(wires)
 		for _, m := range l.Members {
 			fill += float64(m.D * m.D)
-			c, ok := s.X.Component(m.ID)
+			c, ok := s.Index.Component(m.ID)
 			if !ok {
 				continue // filler
 			}
@@ -363,7 +363,7 @@ func HeatOf(s *sheet.Sheet, i int) (heat.Bundle, []Conductor, bool) {
 			if c.Unit {
 				ids, twist = nil, s.Units[c.At].Loss
 				for _, id := range s.H.Units[c.At].Wires {
-					if w, ok := s.X.Wire[id]; ok {
+					if w, ok := s.Index.Wire[id]; ok {
 						ids = append(ids, w)
 					}
 				}
@@ -374,7 +374,7 @@ func HeatOf(s *sheet.Sheet, i int) (heat.Bundle, []Conductor, bool) {
 					return b, nil, false
 				}
 				d := s.Wires[w].Dia.Nominal
-				n := Conductor{At: w, Layer: k, Amps: s.Wires[w].Heats, ohm: e.OhmPerKm * unit.OhmPerKilometre(m.Loss*twist), D: d,
+				n := Conductor{Wire: w, Layer: k, Amps: s.Wires[w].Heats, ohm: e.OhmPerKm * unit.OhmPerKilometre(m.Loss*twist), D: d,
 					Dc: min(sheet.ConductorOf(e), d*0.95)}
 				sh.At20 += unit.WattPerMetre(n.Q20(float64(n.Amps)))
 				copper, area = copper+float64(n.Dc*n.Dc), area+float64(d*d)
@@ -391,7 +391,7 @@ func HeatOf(s *sheet.Sheet, i int) (heat.Bundle, []Conductor, bool) {
 	}
 	b.Fill = unit.Ratio(fill / float64(out.OverMM*out.OverMM))
 	b.WireK = heat.Wire(unit.Ratio(copper/area), heat.InsulationK)
-	if v := out.Sheath.Verdict; out.Sheath.Known && v.Wraps && v.OverMM > out.OverMM {
+	if v := out.Sheath.Verdict; out.Sheath.Tube.Set && v.Wraps && v.OverMM > out.OverMM {
 		b.SheathMM = v.OverMM
 	}
 	return b, wires, true
@@ -417,7 +417,7 @@ func warmKey(s *sheet.Sheet, b heat.Bundle, wires []Conductor) string {
 		num(float64(c.ohm))
 		num(float64(c.D))
 		num(float64(c.Dc))
-		num(float64(s.Wires[c.At].Entry.RatedC))
+		num(float64(s.Wires[c.Wire].Entry.RatedC))
 	}
 	return string(buf)
 }
@@ -426,8 +426,8 @@ func warmKey(s *sheet.Sheet, b heat.Bundle, wires []Conductor) string {
 // where it has none or the heat is not known.
 func ConductorC(s *sheet.Sheet, branch int, id string) (t unit.Celsius, ok bool) {
 	for _, c := range s.Branches[branch].Warm.Wires {
-		w := s.H.Wires[c.At].ID
-		if u, in := s.X.UnitOf[w]; in {
+		w := s.H.Wires[c.Wire].ID
+		if u, in := s.Index.UnitOf[w]; in {
 			w = s.H.Units[u].ID
 		}
 		if w == id && (!ok || c.C > t) {

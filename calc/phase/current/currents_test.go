@@ -33,8 +33,8 @@ func TestContactGoverns(t *testing.T) {
 		if !w.Known {
 			continue // the specification ends at 12
 		}
-		if w.Bound.Amps != 13 || !strings.HasPrefix(w.Bound.By, "contact A:0") {
-			t.Errorf("%s AWG: %v by %s", size, w.Bound.Amps, w.Bound.By)
+		if w.Bound.V.Amps != 13 || !strings.HasPrefix(w.Bound.V.Where, "contact A:0") {
+			t.Errorf("%s AWG: %v by %s", size, w.Bound.V.Amps, w.Bound.V.Where)
 		}
 		found := false
 		for _, g := range s.Snags {

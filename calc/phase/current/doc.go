@@ -7,22 +7,20 @@
 //	reads Dia: Nominal
 //	reads Layer: Members, OverMM
 //	reads Member: D, ID, Loss
-//	reads Sheath: Known, Verdict
-//	reads Sheet: Branches, Cat, H, Limits, Terms, Units, Unrated, Wires, X
+//	reads Sheath: Tube, Verdict
+//	reads Sheet: Branches, Cat, H, Index, Limits, Terms, Units, Unrated, Wires
 //	reads Term: State
 //	reads Unit: LayMM, Loss
-//	reads Wire: Dia, Entry, Finished, Guard, Heats, Known, Path
+//	reads Wire: Dia, Entry, Finished, Heats, Known, Path
 //	writes Branch: Warm
 //	writes Bus: AllMM, Known, MM, StubAt, StubMM, Way, Wire
-//	writes Feed: All, Back, Beyond, Device, Far, Known, Legs, Load, Most, Near, Outputs,
-//	    Short
-//	writes Guard: Amps, By
-//	writes Limit: Amps, By, Feed, Origin
+//	writes Feed: All, Back, Beyond, Device, Far, Legs, Load, Most, Near, Outputs, Short
+//	writes Guard: Amps, Feed
+//	writes Limit: Amps, Feed, Origin, Where
 //	writes Pair: Bus, Known, Loop, Ohm, Shielded, Twist
 //	writes Sheet: Feeds
 //	writes Unit: Pair
 //	writes Warm: BundleC, Hottest, HottestC, Key, Known, ShellC, SurfaceC, WattPerM, Wires
-//	writes WarmWire: At, C, Heated, Layer, Limit
-//	writes Wire: Bound, BoundAt, Bounded, FeedBurns, Guarded, HottestC, HottestIn,
-//	    HottestKnown, Limits
+//	writes WarmWire: C, Layer, Limit, Wire
+//	writes Wire: Bound, BoundAt, FeedBurns, Guard, HottestC, HottestIn, Limits
 package current

@@ -26,19 +26,18 @@ func FeedWires(s *sheet.Sheet) {
 		return
 	}
 	s.Feeds = make([]sheet.Feed, len(s.H.Feeds))
-	at := map[string][]int{} // splice → wires
+	wiresAt := map[string][]int{} // splice → wires
 	for k := range s.H.Wires {
 		for _, e := range []string{s.H.Wires[k].From.V, s.H.Wires[k].To.V} {
-			if p, ok := s.X.End(e); ok && p.Splice != "" {
-				at[p.Splice] = append(at[p.Splice], k)
+			if p, ok := s.Index.End(e); ok && p.Splice != "" {
+				wiresAt[p.Splice] = append(wiresAt[p.Splice], k)
 			}
 		}
 	}
 	for i := range s.H.Feeds {
 		f, out := &s.H.Feeds[i], &s.Feeds[i]
 		kind, is := DeviceKinds[f.Device.V]
-		out.Device = protect.Device{Kind: kind, Rating: f.Amps.V, Trip: f.TripS.V}
-		out.Known = is && f.Amps.V > 0
+		out.Device = model.Opt[protect.Device]{V: protect.Device{Kind: kind, Rating: f.Amps.V, Trip: f.TripS.V}, Set: is && f.Amps.V > 0}
 		if v, a := s.H.Head.SupplyV.V, s.H.Head.ShortA.V; v > 0 && a > 0 {
 			out.Near, out.Short = a, unit.Ohm(float64(v)/float64(a))
 		}
@@ -52,7 +51,7 @@ func FeedWires(s *sheet.Sheet) {
 		var queue []way
 		seen := map[int]bool{}
 		for _, id := range f.Wires {
-			if k, ok := s.X.Wire[id]; ok && !seen[k] {
+			if k, ok := s.Index.Wire[id]; ok && !seen[k] {
 				seen[k] = true
 				out.Legs = append(out.Legs, k)
 				out.Load += s.Wires[k].Heats
@@ -74,7 +73,7 @@ func FeedWires(s *sheet.Sheet) {
 			}
 			w.known = w.known && s.Wires[w.k].Known && s.Wires[w.k].Finished > 0
 			w.ohm += hotOhm(s, w.k)
-			r, returns := s.X.Wire[s.H.Wires[w.k].Return.V]
+			r, returns := s.Index.Wire[s.H.Wires[w.k].Return.V]
 			if returns = returns && r != w.k; returns {
 				w.back = hotOhm(s, r)
 				w.known = w.known && s.Wires[r].Known && s.Wires[r].Finished > 0
@@ -91,12 +90,12 @@ func FeedWires(s *sheet.Sheet) {
 				far[r] = min(far[r], far[w.k])
 			}
 			for _, e := range []string{s.H.Wires[w.k].From.V, s.H.Wires[w.k].To.V} {
-				p, ok := s.X.End(e)
+				p, ok := s.Index.End(e)
 				if !ok || p.Splice == "" {
 					continue
 				}
-				for _, next := range at[p.Splice] {
-					if _, fed := s.X.FeedOf[s.H.Wires[next].ID]; !seen[next] && !fed {
+				for _, next := range wiresAt[p.Splice] {
+					if _, fed := s.Index.FeedOf[s.H.Wires[next].ID]; !seen[next] && !fed {
 						seen[next] = true
 						queue = append(queue, way{next, w.ohm, w.back, w.known, true})
 					}
@@ -107,19 +106,19 @@ func FeedWires(s *sheet.Sheet) {
 		for _, k := range AllWires(out) {
 			out.Far = append(out.Far, far[k])
 		}
-		if !out.Known {
+		if !out.Device.Set {
 			continue
 		}
 		for n, k := range slices.Concat(out.Legs, out.Beyond) {
-			g := &s.Wires[k].Guard
-			amps := out.Device.Rating // a leg of joined outputs has its own limit
+			w := &s.Wires[k]
+			amps := out.Device.V.Rating // a leg of joined outputs has its own limit
 			if n >= len(out.Legs) {
 				amps = out.All
 			}
-			if s.Wires[k].Guarded {
-				g.By, g.Amps = -1, g.Amps+amps
+			if w.Guard.Set { // by another feed
+				w.Guard = model.Some(sheet.Guard{Feed: -1, Amps: w.Guard.V.Amps + amps})
 			} else {
-				*g, s.Wires[k].Guarded = sheet.Guard{By: i, Amps: amps}, true
+				w.Guard = model.Some(sheet.Guard{Feed: i, Amps: amps})
 			}
 		}
 	}
@@ -138,18 +137,18 @@ func hotOhm(s *sheet.Sheet, k int) unit.Ohm {
 
 // feedLimit is what the devices of a wire leave it, the others as entered.
 func feedLimit(s *sheet.Sheet, k int) (sheet.Limit, bool) {
-	if !s.Wires[k].Guarded || s.Wires[k].Guard.By < 0 {
+	if !s.Wires[k].Guard.Set || s.Wires[k].Guard.V.Feed < 0 {
 		return sheet.Limit{}, false
 	}
-	i := s.Wires[k].Guard.By
+	i := s.Wires[k].Guard.V.Feed
 	f := &s.Feeds[i]
 	left := f.Most - f.Load
 	if slices.Contains(f.Legs, k) {
-		left = min(f.Most-(f.Load-s.Wires[k].Heats), f.Device.Rating*unit.Ampere(s.Limits.FeedLoadMax))
+		left = min(f.Most-(f.Load-s.Wires[k].Heats), f.Device.V.Rating*unit.Ampere(s.Limits.FeedLoadMax))
 	} else {
 		left += s.Wires[k].Heats
 	}
-	return sheet.Limit{Amps: max(left, 0), By: "feed " + s.H.Feeds[i].ID, Feed: true,
+	return sheet.Limit{Amps: max(left, 0), Where: "feed " + s.H.Feeds[i].ID, Feed: true,
 		Origin: catalogue.Origin{Source: "given in the file, and the share of it that may be used", Standing: catalogue.Practice}}, true
 }
 
@@ -164,10 +163,10 @@ func SayFeeds(s *sheet.Sheet) {
 	}
 	for k := range s.Wires {
 		w := &s.Wires[k]
-		if b, ok := boundWithoutFeed(s, k); ok && w.Guarded && w.Guard.By < 0 && w.Guard.Amps > b.Amps {
+		if b, ok := boundWithoutFeed(s, k); ok && w.Guard.Set && w.Guard.V.Feed < 0 && w.Guard.V.Amps > b.Amps {
 			w.FeedBurns = true
 			s.Say(sheet.Warn, "feed.joined", s.H.Wires[k].ID,
-				fmt.Sprintf("several feeds let %s A through for ever together, and it may carry %s", sheet.PlainAmps(w.Guard.Amps),
+				fmt.Sprintf("several feeds let %s A through for ever together, and it may carry %s", sheet.PlainAmps(w.Guard.V.Amps),
 					sheet.PlainAmps(b.Amps)))
 		}
 	}
@@ -178,7 +177,7 @@ func SayFeeds(s *sheet.Sheet) {
 	// current comes through the load.
 	behind := map[string]bool{}
 	for k := range s.H.Wires {
-		if s.Wires[k].Guarded {
+		if s.Wires[k].Guard.Set {
 			for _, t := range devices(s, k) {
 				behind[t] = true
 			}
@@ -186,14 +185,14 @@ func SayFeeds(s *sheet.Sheet) {
 	}
 	for i := range s.Feeds { // where the feeds begin nothing lies behind a load
 		for _, k := range s.Feeds[i].Legs {
-			if e, ok := s.X.End(s.H.Wires[k].From.V); ok {
+			if e, ok := s.Index.End(s.H.Wires[k].From.V); ok {
 				delete(behind, e.Termination)
 			}
 		}
 	}
 	for k := range s.H.Wires {
 		w := &s.H.Wires[k]
-		if _, named := s.X.FeedOf[w.ID]; w.Role.V != model.RolePower || s.Wires[k].Guarded || w.Amps.V <= 0 || named {
+		if _, named := s.Index.FeedOf[w.ID]; w.Role.V != model.RolePower || s.Wires[k].Guard.Set || w.Amps.V <= 0 || named {
 			continue
 		}
 		if !slices.ContainsFunc(devices(s, k), func(t string) bool { return behind[t] }) {
@@ -207,8 +206,8 @@ func SayFeeds(s *sheet.Sheet) {
 func devices(s *sheet.Sheet, k int) []string {
 	var out []string
 	for _, text := range ends(&s.H.Wires[k]) {
-		e, _ := s.X.End(text)
-		if t, ok := s.X.Termination[e.Termination]; ok && s.H.Terminations[t].Insert.V == "" {
+		e, _ := s.Index.End(text)
+		if t, ok := s.Index.Termination[e.Termination]; ok && s.H.Terminations[t].Insert.V == "" {
 			out = append(out, e.Termination)
 		}
 	}
@@ -217,17 +216,19 @@ func devices(s *sheet.Sheet, k int) []string {
 
 func sayFeed(s *sheet.Sheet, i int) {
 	f, out := &s.H.Feeds[i], &s.Feeds[i]
-	if !out.Known {
+	if !out.Device.Set {
 		s.Say(sheet.Note, "feed.device", f.ID,
 			"has no device or no rating, so nothing on it is judged: blade, large blade or electronic, and amps")
 		return
 	}
 	a := func(v unit.Ampere) string { return sheet.PlainAmps(v) + " A" }
-	if made := protect.Ratings(out.Device.Kind); made != nil && !slices.Contains(made, out.Device.Rating) {
-		s.Say(sheet.Warn, "feed.rating", f.ID, fmt.Sprintf("no %s of %s is made: %s", f.Device.V, a(out.Device.Rating), ratingsText(made)))
+	if made := protect.Ratings(out.Device.V.Kind); made != nil && !slices.Contains(made, out.Device.V.Rating) {
+		s.Say(sheet.Warn, "feed.rating", f.ID, fmt.Sprintf("no %s of %s is made: %s", f.Device.V, a(out.Device.V.Rating),
+			ratingsText(made)))
 	}
-	if out.Device.Kind == protect.Electronic && out.Device.Rating != unit.Ampere(math.Trunc(float64(out.Device.Rating))) {
-		s.Say(sheet.Warn, "feed.rating", f.ID, fmt.Sprintf("an electronic limit is set in whole amperes, not to %s", a(out.Device.Rating)))
+	if out.Device.V.Kind == protect.Electronic && out.Device.V.Rating != unit.Ampere(math.Trunc(float64(out.Device.V.Rating))) {
+		s.Say(sheet.Warn, "feed.rating", f.ID,
+			fmt.Sprintf("an electronic limit is set in whole amperes, not to %s", a(out.Device.V.Rating)))
 	}
 	if f.BeforeMM.V > s.Limits.BeforeMaxMM {
 		s.Say(sheet.Warn, "feed.before", f.ID,
@@ -235,7 +236,7 @@ func sayFeed(s *sheet.Sheet, i int) {
 				unit.Fixed(s.Limits.BeforeMaxMM, 0)))
 	}
 	switch n := f.Outputs.Or(1); {
-	case n > 1 && out.Device.Kind != protect.Electronic:
+	case n > 1 && out.Device.V.Kind != protect.Electronic:
 		s.Say(sheet.Warn, "feed.outputs", f.ID,
 			fmt.Sprintf("%d fuses are not joined: their loads part as they like; give each its own feed", n))
 	case n > len(out.Legs) && n > 1:
@@ -265,11 +266,11 @@ func sayStart(s *sheet.Sheet, i int) {
 			continue
 		}
 		all := (out.Load - s.Wires[k].Heats + w.Amps.V) / outputs
-		least, _, opens := out.Device.Opens(all)
-		if out.Device.Kind == protect.Electronic && all > out.Device.Rating && !opens {
+		least, _, opens := out.Device.V.Opens(all)
+		if out.Device.V.Kind == protect.Electronic && all > out.Device.V.Rating && !opens {
 			least, opens = 0, true // it passes its limit; how fast it opens is not known
 		}
-		if least < w.OnS.V || opens && out.Device.Kind == protect.Electronic && least <= w.OnS.V {
+		if least < w.OnS.V || opens && out.Device.V.Kind == protect.Electronic && least <= w.OnS.V {
 			s.Say(sheet.Warn, "feed.start", f.ID, fmt.Sprintf("may open when %s comes on: %s A for %s s, with the others", w.ID,
 				sheet.PlainAmps(all), sheet.Plain(float64(w.OnS.V))))
 			return
@@ -289,11 +290,11 @@ func sayGuards(s *sheet.Sheet, i int) {
 		if !wires.Rates(s, k) {
 			continue
 		}
-		amps := w.Guard.Amps
+		amps := w.Guard.V.Amps
 		if n >= len(out.Legs)+len(out.Beyond) {
 			amps = out.All // a return bears what its feed lets through
 		}
-		if b, ok := boundWithoutFeed(s, k); ok && amps > b.Amps && (w.Guard.By >= 0 || !w.Guarded) {
+		if b, ok := boundWithoutFeed(s, k); ok && amps > b.Amps && (w.Guard.V.Feed >= 0 || !w.Guard.Set) {
 			over = append(over, fmt.Sprintf("%s (%s A)", id, sheet.PlainAmps(b.Amps)))
 			w.FeedBurns = true
 		}
@@ -306,7 +307,7 @@ func sayGuards(s *sheet.Sheet, i int) {
 		}
 	}
 	rating := sheet.PlainAmps(out.All) + " A"
-	if d := out.Device; d.Kind == protect.Electronic && s.H.Head.SupplyV.V > 0 {
+	if d := out.Device.V; d.Kind == protect.Electronic && s.H.Head.SupplyV.V > 0 {
 		switch {
 		case d.Trip <= 0:
 			s.Say(sheet.Note, "feed.trip", f.ID, "how fast it opens a short is not given (trip_s), so what a short does is not judged")
@@ -320,7 +321,7 @@ func sayGuards(s *sheet.Sheet, i int) {
 	}
 	if len(never) > 0 {
 		s.Say(sheet.Warn, "feed.never", f.ID, fmt.Sprintf("a short at the far end is not sure to open it; it takes %s A: %s",
-			sheet.PlainAmps(out.Device.NeedsToOpen()), listText(never)))
+			sheet.PlainAmps(out.Device.V.NeedsToOpen()), listText(never)))
 	}
 	if len(burnt) > 0 {
 		s.Say(level, "feed.short", f.ID,
@@ -335,7 +336,7 @@ func BoundBeside(s *sheet.Sheet, k int) (sheet.Limit, bool) { return boundWithou
 // on it by splices after its own; false where the supply or the way is not known.
 func ShortA(s *sheet.Sheet, feed, n int) (unit.Ampere, bool) {
 	f := &s.Feeds[feed]
-	if !f.Known || n >= len(f.Far) {
+	if !f.Device.Set || n >= len(f.Far) {
 		return 0, false
 	}
 	return f.Far[n], f.Far[n] > 0
@@ -346,7 +347,7 @@ func ShortA(s *sheet.Sheet, feed, n int) (unit.Ampere, bool) {
 func ShortBears(s *sheet.Sheet, feed, n int) (lets, bears unit.AmpereSqSecond, memory, ok bool) {
 	f := &s.Feeds[feed]
 	all := AllWires(f)
-	if !f.Known || n >= len(all) {
+	if !f.Device.Set || n >= len(all) {
 		return 0, 0, false, false
 	}
 	v := ShortOf(s, feed, n, all[n])
@@ -373,7 +374,7 @@ func ShortOf(s *sheet.Sheet, i, n, k int) Shorted {
 	if v.far <= 0 {
 		return v
 	}
-	d := out.Device
+	d := out.Device.V
 	if n >= len(out.Legs) {
 		d.Rating = out.All // beyond a splice joined outputs feed a short together
 	}
@@ -390,9 +391,9 @@ func ShortOf(s *sheet.Sheet, i, n, k int) Shorted {
 	}
 	e := s.Wires[k].Entry
 	v.From = wires.Warmest(s, k)
-	lets, at, ok := d.LetThrough(min(v.far, near), near)
+	lets, worstAmps, ok := d.LetThrough(min(v.far, near), near)
 	bears, can := protect.Withstand(e.AreaMM2, v.From, e.RatedC)
-	v.Lets, v.At, v.Bears, v.Known = lets, at, bears, ok && can
+	v.Lets, v.At, v.Bears, v.Known = lets, worstAmps, bears, ok && can
 	v.burns = v.Known && lets > bears || ok && !can && e.AreaMM2 > 0 || d.Kind == protect.Electronic && d.Trip > protect.AdiabaticFor
 	v.Origin = catalogue.Origin{Source: "times of fuses as makers' sheets are quoted", Standing: catalogue.Memory}
 	if d.Kind == protect.Electronic {

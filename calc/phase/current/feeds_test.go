@@ -117,7 +117,7 @@ func TestJoinedOutputs(t *testing.T) {
 	if g, ok := calctest.Snag(s, "feed.load", "F1"); ok {
 		t.Error(g.Says)
 	}
-	if g := s.Wires[0].Guard; g.Amps != 12 || g.By != 0 {
+	if g := s.Wires[0].Guard.V; g.Amps != 12 || g.Feed != 0 {
 		t.Errorf("leg: %+v", g)
 	}
 	s = fed(t, []string{"14 10.0", "14 10.0"}, one)
@@ -183,8 +183,8 @@ length_mm = 500.0
 		amps unit.Ampere
 		by   int
 	}{"f": {5, 0}, "a": {8, -1}, "j": {8, -1}, "b": {8, -1}, "own": {3, 1}, "back": {0, 0}} {
-		k := s.X.Wire[id]
-		if g := s.Wires[k].Guard; g.Amps != want.amps || g.By != want.by || s.Wires[k].Guarded != (want.amps > 0) {
+		k := s.Index.Wire[id]
+		if g := s.Wires[k].Guard.V; g.Amps != want.amps || g.Feed != want.by || s.Wires[k].Guard.Set != (want.amps > 0) {
 			t.Errorf("%s: %+v, want %+v", id, g, want)
 		}
 	}

@@ -24,7 +24,7 @@ const curvePoints = 6
 // curveOf works a layer's curve out, from no heat in it to the highest rating.
 func curveOf(b heat.Bundle, r heat.Result, layer int, rated unit.Celsius) *curve {
 	c := &curve{}
-	at := func(q float64) bool {
+	addPoint := func(q float64) bool {
 		trial := b
 		trial.Shells = slices.Clone(b.Shells)
 		trial.Shells[layer].At20 = unit.WattPerMetre(q)
@@ -36,7 +36,7 @@ func curveOf(b heat.Bundle, r heat.Result, layer int, rated unit.Celsius) *curve
 		c.q, c.shell, c.under = append(c.q, q), append(c.shell, float64(res.Shells[layer])), append(c.under, float64(res.Bundle))
 		return true
 	}
-	if !at(0) {
+	if !addPoint(0) {
 		return c
 	}
 	// The first step is small, to learn the slope; then so many to the rating.
@@ -45,7 +45,7 @@ func curveOf(b heat.Bundle, r heat.Result, layer int, rated unit.Celsius) *curve
 		if c.shell[len(c.shell)-1] > float64(rated)+1 {
 			break
 		}
-		if !at(c.q[len(c.q)-1] + step) {
+		if !addPoint(c.q[len(c.q)-1] + step) {
 			step /= 2
 			if step < 1e-6 {
 				break
@@ -75,7 +75,7 @@ func (c *curve) read(q float64) (shell, under float64) {
 }
 
 // cubic is Hermite's cubic between points k−1 and k, slopes taken over the neighbours.
-func cubic(x, y []float64, k int, at float64) float64 {
+func cubic(x, y []float64, k int, where float64) float64 {
 	slope := func(i int) float64 {
 		a, b := max(0, i-1), min(len(x)-1, i+1)
 		if a == i || b == i {
@@ -86,9 +86,9 @@ func cubic(x, y []float64, k int, at float64) float64 {
 		return ((y[i]-y[a])/h0*h1 + (y[b]-y[i])/h1*h0) / (h0 + h1)
 	}
 	h := x[k] - x[k-1]
-	t := (at - x[k-1]) / h
+	t := (where - x[k-1]) / h
 	if t > 1 {
-		return y[k] + slope(k)*(at-x[k])
+		return y[k] + slope(k)*(where-x[k])
 	}
 	t2, t3 := t*t, t*t*t
 	return (2*t3-3*t2+1)*y[k-1] + (t3-2*t2+t)*h*slope(k-1) + (-2*t3+3*t2)*y[k] + (t3-t2)*h*slope(k)
@@ -102,14 +102,14 @@ func (c Conductor) most(v *curve, b heat.Bundle, single bool, rated unit.Celsius
 	}
 	others := math.Max(0, float64(b.Shells[c.Layer].At20)-c.Q20(float64(c.Amps)))
 	per := float64(heat.Rise(1, c.D, c.Dc)) // K for a W/m
-	over := func(own float64) float64 {     // own heat at 20 °C
-		shell, under := v.read(others + own)
+	over := func(ownHeat float64) float64 { // own heat at 20 °C
+		shell, under := v.read(others + ownHeat)
 		grow := (234.5 + shell) / 254.5
 		if single {
-			return under + own*grow*per - float64(rated)
+			return under + ownHeat*grow*per - float64(rated)
 		}
-		mean := (others + own) / float64(max(c.Count, 1))
-		return shell + math.Max(0, own-mean)*grow*per - float64(rated)
+		mean := (others + ownHeat) / float64(max(c.Count, 1))
+		return shell + math.Max(0, ownHeat-mean)*grow*per - float64(rated)
 	}
 	lo, hi := 0.0, v.q[len(v.q)-1]+1
 	if over(lo) >= 0 {

@@ -33,7 +33,7 @@ func TestReturnsAreJudged(t *testing.T) {
 	_ = four
 	h := fedBack(four.H)
 	s := calc.Complete(h, four.Cat, nil)
-	if got, want := s.Wires[0].Circuit-s.Wires[0].Drop, length.DropAt(s, 4, 40); got != want {
+	if got, want := s.Wires[0].Circuit-s.Wires[0].Drop.V, length.DropAt(s, 4, 40); got != want {
 		t.Errorf("the return drops %v V, want %v", got, want)
 	}
 	// A return of a return carries on what comes back, whichever stands first in the file.
@@ -86,7 +86,7 @@ func TestShortsThatAreNotJudged(t *testing.T) {
 	}
 	// At 130 °C around, a conductor of which the heat is not known starts from there.
 	s := calctest.Carrying(t, 130, "", []string{"24 1.0"}, nil, "")
-	s.Wires[0].HottestKnown = false
+	s.Wires[0].HottestC.Set = false
 	if got := wiresphase.Warmest(s, 0); got != 130 {
 		t.Errorf("it starts from %v", got)
 	}

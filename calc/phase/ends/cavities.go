@@ -66,8 +66,8 @@ func placeDrains(s *sheet.Sheet) {
 // cavities are not known has whichever are used; one whose cavities are known and
 // lacks this one is a stop. ok is false where there is no cavity to stand in.
 func cavity(s *sheet.Sheet, text, who string) (t *sheet.Term, c sheet.Cavity, e model.End, ok bool) {
-	e, ok = s.X.End(text)
-	k, known := s.X.Termination[e.Termination]
+	e, ok = s.Index.End(text)
+	k, known := s.Index.Termination[e.Termination]
 	if !ok || e.Splice != "" || !known {
 		return nil, c, e, false
 	}
@@ -151,19 +151,19 @@ func tight(s *sheet.Sheet, i int) {
 // aliases tells which other names of cavities cannot be told apart.
 func aliases(s *sheet.Sheet, i int) {
 	t, out := &s.H.Terminations[i], &s.Terms[i]
-	of := map[string]string{}
+	ownerOf := map[string]string{}
 	for _, c := range slices.Sorted(maps.Keys(t.Aliases)) {
 		if _, there := out.State[c]; !there && hasCavities(s, i) {
 			s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("gives another name to cavity %q, which it does not have", c))
 		}
 		for _, a := range t.Aliases[c] {
-			if _, own := out.State[a]; own && a != c {
+			if _, isCavity := out.State[a]; isCavity && a != c {
 				s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("calls cavity %s %q too, and has a cavity %q of its own", c, a, a))
 			}
-			if o := of[a]; o != "" && o != c {
+			if o := ownerOf[a]; o != "" && o != c {
 				s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("calls two cavities %q: %s and %s", a, o, c))
 			}
-			of[a] = c
+			ownerOf[a] = c
 		}
 	}
 }
@@ -209,7 +209,7 @@ func countTerm(s *sheet.Sheet, i int) {
 
 func allSpare(s *sheet.Sheet, ids []string) bool {
 	for _, id := range ids {
-		if k, ok := s.X.Wire[id]; ok && s.H.Wires[k].Role.V != model.RoleSpare {
+		if k, ok := s.Index.Wire[id]; ok && s.H.Wires[k].Role.V != model.RoleSpare {
 			return false
 		}
 	}
@@ -228,7 +228,7 @@ func testBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name stri
 	entry, known := s.Cat.Contact(c.Size)
 	area, mm := 0.0, sheet.Dia{}
 	for _, id := range c.Wires {
-		k := s.X.Wire[id]
+		k := s.Index.Wire[id]
 		area += float64(s.Wires[k].Entry.AreaMM2)
 		mm = s.Wires[k].Dia
 	}
@@ -286,7 +286,7 @@ func StrandedArea(s *sheet.Sheet, awg string) (unit.SquareMM, bool) {
 
 func whichWires(s *sheet.Sheet, ids []string) string {
 	if len(ids) == 1 {
-		if k, ok := s.X.Wire[ids[0]]; ok {
+		if k, ok := s.Index.Wire[ids[0]]; ok {
 			return fmt.Sprintf("wire %s (%s)", ids[0], s.H.Wires[k].Size)
 		}
 	}

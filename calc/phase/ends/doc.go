@@ -4,7 +4,7 @@
 //
 //	reads Dia: Nominal
 //	reads Reuse: All, Branches, Prior
-//	reads Sheet: Cat, H, Reuse, Snags, Wires, X
+//	reads Sheet: Cat, H, Index, Reuse, Snags, Wires
 //	reads Wire: Dia, Entry, HasPath, Path
 //	writes Cavity: Drain, Size, Wires
 //	writes Sheet: SaidJoin, SaidListed, SaidTerm, Splices, Terms

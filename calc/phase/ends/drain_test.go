@@ -19,7 +19,7 @@ func TestDrainTakesItsCavity(t *testing.T) {
 	g.Units = slices.Clone(h.Units)
 	g.Units[0].DrainFrom = model.Some("P1:L")
 	s := calc.Build(&g, calctest.Catalogue(t), nil)
-	p := s.X.Termination["P1"]
+	p := s.Index.Termination["P1"]
 	a, b := before.Terms[p], s.Terms[p]
 	if b.Used != a.Used+1 || b.Blank != a.Blank-1 || slices.Contains(b.Free, "L") || b.Used+b.Spare+b.Reserved+b.Blank != len(b.Cavities) ||
 		b.Contacts != a.Contacts || b.SealPlugs != a.SealPlugs-1 {

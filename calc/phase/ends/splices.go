@@ -30,8 +30,8 @@ func JoinWires(s *sheet.Sheet) {
 	s.Splices = make([]sheet.Splice, len(s.H.Splices))
 	for k := range s.H.Wires {
 		for _, text := range []string{s.H.Wires[k].From.V, s.H.Wires[k].To.V} {
-			if e, ok := s.X.End(text); ok && e.Splice != "" {
-				if i, known := s.X.Splice[e.Splice]; known && !slices.Contains(s.Splices[i].Wires, k) {
+			if e, ok := s.Index.End(text); ok && e.Splice != "" {
+				if i, known := s.Index.Splice[e.Splice]; known && !slices.Contains(s.Splices[i].Wires, k) {
 					s.Splices[i].Wires = append(s.Splices[i].Wires, k)
 				}
 			}
@@ -50,8 +50,8 @@ func JoinWires(s *sheet.Sheet) {
 // but for several into one, a change of size, and repair.
 func inSeries(s *sheet.Sheet) {
 	only := func(text string) string { // the splice joins two wires of one size and nothing else
-		e, ok := s.X.End(text)
-		i, known := s.X.Splice[e.Splice]
+		e, ok := s.Index.End(text)
+		i, known := s.Index.Splice[e.Splice]
 		if !ok || !known || len(s.Splices[i].Wires) != 2 {
 			return ""
 		}
@@ -63,8 +63,8 @@ func inSeries(s *sheet.Sheet) {
 	}
 	for k := range s.H.Wires {
 		w := &s.H.Wires[k]
-		a, okA := s.X.End(w.From.V)
-		b, okB := s.X.End(w.To.V)
+		a, okA := s.Index.End(w.From.V)
+		b, okB := s.Index.End(w.To.V)
 		if !okA || !okB || a.Splice == "" || b.Splice == "" {
 			continue
 		}
@@ -162,14 +162,14 @@ func sayNoSplice(s *sheet.Sheet, i int, near, far join.Side, parts []join.Part) 
 // curesText is the ways out, in words.
 func curesText(s *sheet.Sheet, i int, near, far join.Side, parts []join.Part) string {
 	out := &s.Splices[i]
-	feed, branch, of := near, far, out.Near
+	feed, branch, ends := near, far, out.Near
 	if len(far) == 1 && len(near) > 1 {
-		feed, branch, of = far, near, out.Far
+		feed, branch, ends = far, near, out.Far
 	}
 	var feeds []unit.CircularMil
 	sizes := map[unit.CircularMil]string{}
-	if len(of) == 1 {
-		spec := s.H.Wires[of[0]].Spec
+	if len(ends) == 1 {
+		spec := s.H.Wires[ends[0]].Spec
 		for _, size := range s.Cat.Sizes(spec) {
 			if e, ok := s.Cat.Wire(spec, size); ok && e.AreaMM2 > 0 {
 				c := milsOf(e)
@@ -214,7 +214,7 @@ func side(s *sheet.Sheet, wires []int) join.Side {
 // wire stands alone.
 func sides(s *sheet.Sheet, i int) {
 	sp, out := &s.H.Splices[i], &s.Splices[i]
-	if b, ok := s.X.Branch[sp.Toward.V]; ok {
+	if b, ok := s.Index.Branch[sp.Toward.V]; ok {
 		for _, k := range out.Wires {
 			if slices.Contains(s.Wires[k].Path, b) {
 				out.Far = append(out.Far, k)
@@ -250,9 +250,9 @@ const (
 
 // StationOf is where along a branch a splice's sleeve has its middle, from the branch's
 // from end; false where it does not lie on one.
-func StationOf(s *sheet.Sheet, i int) (branch int, at unit.Millimetre, ok bool) {
+func StationOf(s *sheet.Sheet, i int) (branch int, station unit.Millimetre, ok bool) {
 	sp := &s.H.Splices[i]
-	b, ok := s.X.Branch[sp.Toward.V]
+	b, ok := s.Index.Branch[sp.Toward.V]
 	if !ok {
 		return 0, 0, false
 	}
@@ -274,13 +274,13 @@ func staggered(s *sheet.Sheet) {
 		if sp.Toward.V == "" {
 			continue
 		}
-		b, at, ok := StationOf(s, i)
+		b, station, ok := StationOf(s, i)
 		if !ok {
 			s.Say(sheet.Warn, "splice.place", sp.ID, fmt.Sprintf("lies toward %s, which does not begin at %s", sp.Toward.V, sp.At))
 			continue
 		}
 		br := &s.H.Branches[b]
-		if at < 0 || at > br.LengthMM {
+		if station < 0 || station > br.LengthMM {
 			s.Say(sheet.Stop, "splice.place", sp.ID,
 				fmt.Sprintf("lies %s mm along %s, which is %s mm long", unit.Fixed(sp.OffsetMM.V, 0), br.ID,
 					unit.Fixed(br.LengthMM, 0)))
@@ -291,10 +291,10 @@ func staggered(s *sheet.Sheet) {
 		}
 		long := sleeve(s, i)
 		for _, end := range []string{br.From, br.To} {
-			t, is := s.X.Termination[end]
-			off := at
+			t, is := s.Index.Termination[end]
+			off := station
 			if end == br.To {
-				off = br.LengthMM - at
+				off = br.LengthMM - station
 			}
 			switch boot, has := s.Cat.Boot(s.H.Terminations[max(t, 0)].Boot.V); {
 			case !is:
@@ -310,9 +310,9 @@ func staggered(s *sheet.Sheet) {
 			if !ok || c != b {
 				continue
 			}
-			if want := (long+sleeve(s, j))/2 + betweenMM; max(at-other, other-at) < want {
+			if want := (long+sleeve(s, j))/2 + betweenMM; max(station-other, other-station) < want {
 				s.Say(sheet.Note, "splice.stack", sp.ID, fmt.Sprintf("lies %s mm from %s on %s: %s apart the bundle does not swell",
-					unit.Fixed(max(at-other, other-at), 0), s.H.Splices[j].ID, br.ID, unit.Fixed(want, 0)))
+					unit.Fixed(max(station-other, other-station), 0), s.H.Splices[j].ID, br.ID, unit.Fixed(want, 0)))
 			}
 		}
 	}

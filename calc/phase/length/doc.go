@@ -6,10 +6,10 @@
 //	reads Layer: Fillers, Members
 //	reads Member: D, ID, Kind, Loss
 //	reads Reuse: Prior
-//	reads Sheet: Branches, H, Limits, Reuse, Totals, Units, Wires, X
+//	reads Sheet: Branches, H, Index, Limits, Reuse, Totals, Units, Wires
 //	reads Unit: BareMM, Dia, Loss
 //	reads Wire: Entry, GramPerM, HasPath, Known, Path
-//	writes Branch: Gram, GramKnown
-//	writes Totals: Fillers, Gram, GramKnown, Spares, Units, WireMM, Wires
-//	writes Wire: Circuit, Cut, Drop, DropKnown, Finished
+//	writes Branch: Gram
+//	writes Totals: Fillers, Gram, Spares, Units, WireMM, Wires
+//	writes Wire: Circuit, Cut, Drop, Finished
 package length

@@ -7,6 +7,7 @@ import (
 	"contralay/calc/formula/wire"
 	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/unit"
 )
 
@@ -26,10 +27,10 @@ func CutWires(s *sheet.Sheet) {
 	}
 	for i := range s.H.Wires {
 		w, out := &s.H.Wires[i], &s.Wires[i]
-		out.Circuit = out.Drop
-		k, has := s.X.Wire[w.Return.V]
+		out.Circuit = out.Drop.V
+		k, has := s.Index.Wire[w.Return.V]
 		if has = has && k != i; has {
-			back := s.Wires[k].Drop
+			back := s.Wires[k].Drop.V
 			if !s.H.Wires[k].Amps.Set {
 				back = DropAt(s, k, wires.ComesBack(s, k)) // it carries what comes through all it serves
 			}
@@ -41,7 +42,7 @@ func CutWires(s *sheet.Sheet) {
 		if isReturn[w.ID] && (!has || k < i) {
 			continue
 		}
-		if most := wires.DropLimit(s, i); out.DropKnown && out.Circuit > most {
+		if most := wires.DropLimit(s, i); out.Drop.Set && out.Circuit > most {
 			what := "this wire alone"
 			if has {
 				what = "with its return"
@@ -58,7 +59,7 @@ func cutWire(s *sheet.Sheet, i int, losses []map[string]unit.Ratio) {
 		return
 	}
 	in := cut.Wire{StepMM: s.Limits.CutStepMM}
-	unitAt, inUnit := s.X.UnitOf[w.ID]
+	unitAt, inUnit := s.Index.UnitOf[w.ID]
 	id := w.ID
 	if inUnit {
 		in.InUnit, in.UnitLoss, id = true, s.Units[unitAt].Loss, s.H.Units[unitAt].ID
@@ -93,8 +94,7 @@ func cutWire(s *sheet.Sheet, i int, losses []map[string]unit.Ratio) {
 		return
 	}
 	out.Cut, out.Finished = l.CutMM, l.FinishedMM
-	out.Drop = DropAt(s, i, w.Amps.V)
-	out.DropKnown = out.Known && w.Amps.Set && wires.Rates(s, i)
+	setDrop(s, i)
 }
 
 // keepLength takes the length of a wire over from the prior sheet where every branch on
@@ -110,9 +110,14 @@ func keepLength(s *sheet.Sheet, i int) bool {
 		}
 	}
 	out.Cut, out.Finished = old.Cut, old.Finished
-	out.Drop = DropAt(s, i, s.H.Wires[i].Amps.V)
-	out.DropKnown = out.Known && s.H.Wires[i].Amps.Set && wires.Rates(s, i)
+	setDrop(s, i)
 	return true
+}
+
+// setDrop works out what a wire drops along itself, once its length is known.
+func setDrop(s *sheet.Sheet, i int) {
+	w, out := &s.H.Wires[i], &s.Wires[i]
+	out.Drop = model.Opt[unit.Volt]{V: DropAt(s, i, w.Amps.V), Set: out.Known && w.Amps.Set && wires.Rates(s, i)}
 }
 
 // lossesIn is the lay loss of each component of a branch.
@@ -131,8 +136,8 @@ func lossesIn(s *sheet.Sheet, b int) map[string]unit.Ratio {
 // Loop is the service loop at an end: the termination's own, else the shop's;
 // none on a splice.
 func Loop(s *sheet.Sheet, text string) unit.Millimetre {
-	e, ok := s.X.End(text)
-	t, known := s.X.Termination[e.Termination]
+	e, ok := s.Index.End(text)
+	t, known := s.Index.Termination[e.Termination]
 	switch {
 	case !ok || e.Splice != "" || !known:
 		return 0
@@ -147,8 +152,8 @@ func Loop(s *sheet.Sheet, text string) unit.Millimetre {
 // SpliceOffset is what a splice off its breakout's centre adds to a wire, or takes
 // off where the wire comes along the branch it was moved into.
 func SpliceOffset(s *sheet.Sheet, text string, path []int) unit.Millimetre {
-	e, ok := s.X.End(text)
-	k, known := s.X.Splice[e.Splice]
+	e, ok := s.Index.End(text)
+	k, known := s.Index.Splice[e.Splice]
 	if !ok || !known {
 		return 0
 	}

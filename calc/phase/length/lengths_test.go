@@ -17,17 +17,17 @@ func TestCutLengthByHand(t *testing.T) {
 	k1 := math.Sqrt(1 + math.Pow(math.Pi*3.99/65.28, 2))
 	k2 := math.Sqrt(1 + math.Pow(math.Pi*1.09/26.16, 2))
 	finished := 419.56*k1 + 30.44 + 62.82*k2 + 27.18 + 16 + 8
-	w := s.Wires[s.X.Wire["101"]]
+	w := s.Wires[s.Index.Wire["101"]]
 	calctest.Near(t, "finished", float64(w.Finished), finished, 1e-6)
 	calctest.Near(t, "cut", float64(w.Cut), math.Ceil((finished+175)/10)*10, 1e-9)
 	// 22 AWG tin: 16.20 Ω/1000 ft (AC 43.13-1B table 11-9), 1 A, 90 °C.
-	calctest.Near(t, "drop", float64(w.Drop), finished/1e6*16.20/0.3048*(234.5+90)/254.5, 1e-5)
+	calctest.Near(t, "drop", float64(w.Drop.V), finished/1e6*16.20/0.3048*(234.5+90)/254.5, 1e-5)
 	// A splice off its breakout: S1 stands 55 mm along R1. 110 comes to J1 and goes on
 	// to it; 112 leaves along R1 and is that much shorter.
-	calctest.Near(t, "110 past J1", float64(s.Wires[s.X.Wire["110"]].Finished-16-55),
+	calctest.Near(t, "110 past J1", float64(s.Wires[s.Index.Wire["110"]].Finished-16-55),
 		419.56*math.Sqrt(1+math.Pow(math.Pi*(2.9+1.27)/65.28, 2))+
 			30.44, 1e-6)
-	if a, b := s.Wires[s.X.Wire["112"]].Finished, s.Wires[s.X.Wire["113"]].Finished; a >= b {
+	if a, b := s.Wires[s.Index.Wire["112"]].Finished, s.Wires[s.Index.Wire["113"]].Finished; a >= b {
 		t.Errorf("112 (%v) must be shorter than 113 (%v)", a, b)
 	}
 }

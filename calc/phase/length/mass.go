@@ -10,24 +10,23 @@ import (
 
 // Weigh adds up wire, units and fillers of each branch, and the whole.
 func Weigh(s *sheet.Sheet) {
-	s.Totals.GramKnown = true
+	s.Totals.Gram = model.Some[unit.Gram](0)
 	for i := range s.Branches {
 		out := &s.Branches[i]
 		whole := s.H.Branches[i].LengthMM
-		out.GramKnown = len(out.Layers) > 0
-		total := 0.0
+		known, total := len(out.Layers) > 0, 0.0
 		for _, l := range out.Layers {
 			for _, m := range l.Members {
 				long := float64(out.LaidMM)*float64(m.Loss) + float64(whole-out.LaidMM)
 				g := GramPerM(s, m, l)
-				out.GramKnown = out.GramKnown && g > 0
+				known = known && g > 0
 				total += float64(g) * long / 1000
 			}
 			s.Totals.Fillers += l.Fillers
 		}
-		out.Gram = unit.Gram(total)
-		s.Totals.GramKnown = s.Totals.GramKnown && (out.GramKnown || len(out.Components) == 0)
-		s.Totals.Gram += out.Gram
+		out.Gram = model.Opt[unit.Gram]{V: unit.Gram(total), Set: known}
+		s.Totals.Gram.Set = s.Totals.Gram.Set && (out.Gram.Set || len(out.Components) == 0)
+		s.Totals.Gram.V += out.Gram.V
 	}
 	s.Totals.Wires, s.Totals.Units = len(s.H.Wires), len(s.H.Units)
 	for i := range s.H.Wires {
@@ -46,13 +45,13 @@ const fillerDensity = 1.70
 func GramPerM(s *sheet.Sheet, m sheet.Member, l sheet.Layer) unit.GramPerMetre {
 	if m.Kind == sheet.OfFiller {
 		for _, o := range l.Members {
-			if c, ok := s.X.Component(o.ID); ok && !c.Unit && math.Abs(float64(o.D-m.D)) < float64(sheet.SameSize) {
+			if c, ok := s.Index.Component(o.ID); ok && !c.Unit && math.Abs(float64(o.D-m.D)) < float64(sheet.SameSize) {
 				return s.Wires[c.At].GramPerM
 			}
 		}
 		return unit.GramPerMetre(fillerDensity * math.Pi / 4 * float64(m.D) * float64(m.D))
 	}
-	c, ok := s.X.Component(m.ID)
+	c, ok := s.Index.Component(m.ID)
 	switch {
 	case !ok:
 		return 0
@@ -70,7 +69,7 @@ func unitGramPerM(s *sheet.Sheet, i int) unit.GramPerMetre {
 	const braidAndJacket = 2.5
 	total := 0.0
 	for _, id := range s.H.Units[i].Wires {
-		if k, ok := s.X.Wire[id]; ok {
+		if k, ok := s.Index.Wire[id]; ok {
 			total += float64(s.Wires[k].GramPerM) * float64(s.Units[i].Loss)
 		}
 	}

@@ -16,7 +16,7 @@ import (
 func boots(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	for _, place := range []string{b.From, b.To} {
-		k, ok := s.X.Termination[place]
+		k, ok := s.Index.Termination[place]
 		if !ok || s.H.Terminations[k].Boot.V == "" {
 			continue
 		}
@@ -27,7 +27,7 @@ func boots(s *sheet.Sheet, i int) {
 			continue
 		}
 		bootShell(s, t, boot)
-		if out.Sheath.Known && out.Sheath.Verdict.Stops() {
+		if out.Sheath.Tube.Set && out.Sheath.Verdict.Stops() {
 			continue // what the boot lies on is not settled, and that is said already
 		}
 		if out.OverMM <= 0 {

@@ -121,7 +121,7 @@ func coverBranch(s *sheet.Sheet, i int) {
 	}
 	c := sh.Others[use]
 	loose := notHeld(s, i, c.Tube, sh.FromMM, sh.ToMM)
-	sh.Part, sh.Tube, sh.Known, sh.Verdict, sh.CutMM, sh.Gram = c.Tube.ID, c.Tube, true, c.Verdict, c.CutMM, c.Gram
+	sh.Part, sh.Tube, sh.Verdict, sh.CutMM, sh.Gram = c.Tube.ID, model.Some(c.Tube), c.Verdict, c.CutMM, c.Gram
 	saySheath(s, i)
 	if !sh.Verdict.Stops() && len(loose) > 0 {
 		s.Say(sheet.Note, "cover.held", b.ID, "its sheath "+heldSays(loose))
@@ -238,13 +238,13 @@ func outletOf(s *sheet.Sheet, i int, place string) int {
 func SheathEnds(s *sheet.Sheet, i int) (from, to unit.Millimetre) {
 	b := &s.H.Branches[i]
 	inset := func(place string) unit.Millimetre {
-		if k, ok := s.X.Termination[place]; ok {
+		if k, ok := s.Index.Termination[place]; ok {
 			if boot, ok := s.Cat.Boot(s.H.Terminations[k].Boot.V); ok {
 				return max(0, ShortestPart*boot.LengthMM-cover.OverlapMM)
 			}
 			return 0
 		}
-		k := s.X.Breakout[place]
+		k := s.Index.Breakout[place]
 		br := &s.H.Breakouts[k]
 		if t, ok := s.Cat.Transition(br.Transition.V); ok && len(t.Outlets) > 0 {
 			return max(0, ShortestPart*t.Outlets[min(outletOf(s, i, place), len(t.Outlets)-1)].PortMM-cover.OverlapMM)
@@ -261,12 +261,12 @@ func saySheath(s *sheet.Sheet, i int) {
 	fine := func(x unit.Millimetre) string { return unit.Fixed(x, 2) }
 	if v.StopSlide {
 		s.Say(sheet.Stop, "sheath.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s mm too small over %s",
-			sh.Part, fine(sh.Tube.SuppliedMM), fine(-v.WorstSlideMM), sh.PassAt))
+			sh.Part, fine(sh.Tube.V.SuppliedMM), fine(-v.WorstSlideMM), sh.PassAt))
 	}
 	if v.StopLoose {
 		s.Say(sheet.Stop, "sheath.loose", b.ID,
 			fmt.Sprintf("%s stays loose: it recovers to %s mm at most and the bundle is %s mm by tape at its smallest",
-				sh.Part, fine(sh.Tube.RecoveredMM), fine(out.TapeMinMM+sh.BeneathMinMM)))
+				sh.Part, fine(sh.Tube.V.RecoveredMM), fine(out.TapeMinMM+sh.BeneathMinMM)))
 	}
 	if v.Stops() {
 		return

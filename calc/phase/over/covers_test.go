@@ -209,7 +209,7 @@ func TestSleevePassesWhatASheathPasses(t *testing.T) {
 	n := 0
 	for i := range s.Branches {
 		b := &s.Branches[i]
-		if !b.Sheath.Known || b.Sheath.PassMM <= b.OverMM {
+		if !b.Sheath.Tube.Set || b.Sheath.PassMM <= b.OverMM {
 			continue
 		}
 		n++

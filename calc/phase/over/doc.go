@@ -10,17 +10,17 @@
 //	reads Layer: FillerMM, Fillers, Hand, Members
 //	reads Member: D, ID
 //	reads Reuse: All
-//	reads Sheet: Branches, Cat, H, Limits, Reuse, Snags, Splices, Terms, Units, Wires, X
+//	reads Sheet: Branches, Cat, H, Index, Limits, Reuse, Snags, Splices, Terms, Units, Wires
 //	reads Splice: Part
 //	reads Term: Cavities, State
 //	reads Unit: Dia
 //	reads Wire: Dia, Entry, Path
 //	writes Branch: Covers, SaidOver, Sheath
 //	writes Choice: CutMM, Gram, Level, Tube, Verdict
-//	writes Covered: At, CutMM, Ends, FromMM, Gram, Known, OverMM, Part, PassAt, PassMM,
+//	writes Covered: CutMM, Ends, FromMM, Gram, Index, OverMM, Part, PassAt, PassMM,
 //	    ThickGuess, ThickMM, ToMM, Tube, Under, UnderMM, UnderOverMost, UnderTapeMin, Verdict,
 //	    What
 //	writes Passing: AddMM, BulgeMM, Ends, Lumped, Over, Pass, StationMM
-//	writes Sheath: BeneathMM, BeneathMinMM, CutMM, FromMM, Gram, KindAll, Known, Others, Part,
-//	    Pass, PassAt, PassMM, PassStationMM, Proposed, ToMM, Tube, Verdict
+//	writes Sheath: BeneathMM, BeneathMinMM, CutMM, FromMM, Gram, KindAll, Others, Part, Pass,
+//	    PassAt, PassMM, PassStationMM, Proposed, ToMM, Tube, Verdict
 package over

@@ -17,7 +17,7 @@ func sayMargins(s *sheet.Sheet, i int) {
 			unit.Fixed(c, 0)))
 	}
 	for _, end := range []string{s.H.Branches[i].From, s.H.Branches[i].To} {
-		t, ok := s.X.Termination[end]
+		t, ok := s.Index.Termination[end]
 		if !ok {
 			continue
 		}

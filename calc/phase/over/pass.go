@@ -15,7 +15,7 @@ import (
 // bulge is what stands out of a bundle: a splice, the fold of a capped spare.
 type bulge struct {
 	from, to, Mm unit.Millimetre
-	at           unit.Millimetre // the middle of a splice
+	station      unit.Millimetre // the middle of a splice
 	name         string
 }
 
@@ -25,8 +25,8 @@ type bulge struct {
 // lies on the branch up to the far end of its place: covers, splices, folded ends.
 func pass(s *sheet.Sheet, i int, from, to unit.Millimetre) sheet.Passing {
 	b := &s.H.Branches[i]
-	_, a := s.X.Termination[b.From]
-	_, z := s.X.Termination[b.To]
+	_, a := s.Index.Termination[b.From]
+	_, z := s.Index.Termination[b.To]
 	bulges := Bulges(s, i)
 	var best sheet.Passing
 	for end, open := range [2]bool{a || !z, z || !a} {
@@ -63,11 +63,11 @@ func passFrom(s *sheet.Sheet, i, end int, from, to unit.Millimetre, lumped bool,
 		p.Over = "what lies beneath it on " + b.ID
 	}
 	if lumped {
-		at := stretch{from: first, to: min(last, first+zoneReach)}
+		zone := stretch{from: first, to: min(last, first+zoneReach)}
 		if end == 1 {
-			at = stretch{from: max(first, last-zoneReach), to: last}
+			zone = stretch{from: max(first, last-zoneReach), to: last}
 		}
-		add, _ := beneath(s, i, at.from, at.to)
+		add, _ := beneath(s, i, zone.from, zone.to)
 		if lump := unit.Millimetre(s.Limits.ZoneLump); (over+add)*lump > p.NominalMM {
 			p = sheet.Passing{Pass: cover.Pass{NominalMM: (over + add) * lump, MaxMM: (most + add) * lump}, AddMM: add, Lumped: true,
 				Over: "the sorted zone at " + place}
@@ -88,7 +88,7 @@ func passFrom(s *sheet.Sheet, i, end int, from, to unit.Millimetre, lumped bool,
 		add, _ := beneath(s, i, f, t)
 		if over+add+mm > p.NominalMM {
 			p = sheet.Passing{Pass: cover.Pass{NominalMM: over + add + mm, MaxMM: most + add + mm}, AddMM: add, BulgeMM: mm,
-				StationMM: g.at, Over: name}
+				StationMM: g.station, Over: name}
 		}
 	}
 	return p
@@ -108,13 +108,13 @@ func Bulges(s *sheet.Sheet, i int) []bulge {
 		if sp.Toward.V != b.ID || !ok {
 			continue
 		}
-		at := sp.OffsetMM.V
+		middle := sp.OffsetMM.V
 		if b.To == sp.At {
-			at = b.LengthMM - at
+			middle = b.LengthMM - middle
 		}
 		if mm := part.OverMM - spliceWire(s, sp.ID); mm > 0 {
-			out = append(out, bulge{at - part.LengthMM/2, at + part.LengthMM/2, mm, at,
-				fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(at, 0), b.ID)})
+			out = append(out, bulge{middle - part.LengthMM/2, middle + part.LengthMM/2, mm, middle,
+				fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(middle, 0), b.ID)})
 		}
 	}
 	for _, c := range endsphase.Caps(s) { // a folded end lies along the bundle beside the rest
@@ -137,7 +137,7 @@ func Bulges(s *sheet.Sheet, i int) []bulge {
 // less beside a few that are twisted, between which it finds a place.
 func StandsOut(s *sheet.Sheet, i int, d unit.Millimetre) unit.Millimetre {
 	out := &s.Branches[i]
-	if len(out.Layers) != 1 || len(out.Layers[0].Members) >= few {
+	if len(out.Layers) != 1 || len(out.Layers[0].Members) >= mostPacked {
 		return d
 	}
 	all := []unit.Millimetre{d}
@@ -148,7 +148,7 @@ func StandsOut(s *sheet.Sheet, i int, d unit.Millimetre) unit.Millimetre {
 }
 
 // few is as many as lay.Pack packs closely with one more.
-const few = 6
+const mostPacked = 6
 
 // spliceWire is the thickest wire on a splice: what the splice stands in place of.
 func spliceWire(s *sheet.Sheet, id string) unit.Millimetre {

@@ -30,7 +30,7 @@ func LoopRoomOf(s *sheet.Sheet, t int) LoopRoom {
 	out.Again = loop.Again(out.LoopMM)
 	boot, ok := s.Cat.Boot(term.Boot.V)
 	over := unit.Millimetre(0)
-	for _, b := range s.X.Meeting(term.ID) {
+	for _, b := range s.Index.Meeting(term.ID) {
 		over = max(over, s.Branches[b].OverMM)
 	}
 	if !ok || over <= 0 || boot.LipSuppliedMM <= 0 || boot.LengthMM <= 0 {
@@ -54,9 +54,9 @@ const Supported = 3
 // ThickestAt is the thickest wire that ends at a termination.
 func ThickestAt(s *sheet.Sheet, id string) unit.Millimetre {
 	d := unit.Millimetre(0)
-	for _, c := range s.Terms[s.X.Termination[id]].State {
+	for _, c := range s.Terms[s.Index.Termination[id]].State {
 		for _, w := range c.Wires {
-			d = max(d, s.Wires[s.X.Wire[w]].Dia.Nominal)
+			d = max(d, s.Wires[s.Index.Wire[w]].Dia.Nominal)
 		}
 	}
 	return d
@@ -102,7 +102,7 @@ func space(s *sheet.Sheet, term *model.Termination) {
 	if !ok || boot.Shape != "straight" {
 		return
 	}
-	for _, b := range s.X.Meeting(term.ID) {
+	for _, b := range s.Index.Meeting(term.ID) {
 		over, _ := OverFrom(s, b, term.ID, boot.LengthMM, boot.LengthMM+s.Branches[b].Bend.MinMM)
 		need := boot.LengthMM + s.Branches[b].Bend.MinMM + over
 		if bend := s.Branches[b].Bend.MinMM; bend > 0 && need > term.SpaceMM.V {

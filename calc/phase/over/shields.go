@@ -42,7 +42,7 @@ func sensitive(s *sheet.Sheet, i int) bool {
 		return true
 	}
 	for _, id := range u.Wires {
-		if k, ok := s.X.Wire[id]; ok && s.H.Wires[k].Role.V == model.RoleData {
+		if k, ok := s.Index.Wire[id]; ok && s.H.Wires[k].Role.V == model.RoleData {
 			return true
 		}
 	}
@@ -59,7 +59,7 @@ func Shields(s *sheet.Sheet) {
 			if text == "shell" || text == "cut" {
 				continue
 			}
-			if e, ok := s.X.End(text); ok && (e.Splice != "" || e.Cavity != "") {
+			if e, ok := s.Index.End(text); ok && (e.Splice != "" || e.Cavity != "") {
 				n[e]++
 				if n[e] == shield.MostShared+1 {
 					s.Say(sheet.Warn, "shield.many", text,

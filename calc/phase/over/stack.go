@@ -22,12 +22,12 @@ import (
 func stack(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	out.Covers = nil
-	at := sheathAt(s, i)
-	for k := range b.Covers[:at] {
+	sheathIndex := sheathAt(s, i)
+	for k := range b.Covers[:sheathIndex] {
 		coverOn(s, i, k)
 	}
 	coverBranch(s, i)
-	for k := min(at+1, len(b.Covers)); k < len(b.Covers); k++ {
+	for k := min(sheathIndex+1, len(b.Covers)); k < len(b.Covers); k++ {
 		coverOn(s, i, k)
 	}
 }
@@ -57,7 +57,7 @@ func profile(s *sheet.Sheet, i int, from, to unit.Millimetre) []stretch {
 	for _, c := range out.Covers {
 		pieces = append(pieces, stretch{from: c.FromMM, to: c.ToMM, add: c.OverMM - c.UnderMM})
 	}
-	if sh := &out.Sheath; sh.Known && sh.Verdict.Wraps {
+	if sh := &out.Sheath; sh.Tube.Set && sh.Verdict.Wraps {
 		pieces = append(pieces, stretch{from: sh.FromMM, to: sh.ToMM, add: sh.Verdict.OverMM - out.OverMM - sh.BeneathMM})
 	}
 	if len(pieces) == 0 {
@@ -65,9 +65,9 @@ func profile(s *sheet.Sheet, i int, from, to unit.Millimetre) []stretch {
 	}
 	stations := []unit.Millimetre{from, to}
 	for _, p := range pieces {
-		for _, at := range []unit.Millimetre{p.from, p.to} {
-			if at > from && at < to {
-				stations = append(stations, at)
+		for _, end := range []unit.Millimetre{p.from, p.to} {
+			if end > from && end < to {
+				stations = append(stations, end)
 			}
 		}
 	}
@@ -130,12 +130,12 @@ type laidTube struct {
 // shrunk on it.
 func Tubes(s *sheet.Sheet, i int) []laidTube {
 	var out []laidTube
-	if sh := &s.Branches[i].Sheath; sh.Known {
-		out = append(out, laidTube{model.CoverSheath, sh.Tube})
+	if sh := &s.Branches[i].Sheath; sh.Tube.Set {
+		out = append(out, laidTube{model.CoverSheath, sh.Tube.V})
 	}
 	for _, c := range s.Branches[i].Covers {
-		if c.Known {
-			out = append(out, laidTube{c.What, c.Tube})
+		if c.Tube.Set {
+			out = append(out, laidTube{c.What, c.Tube.V})
 		}
 	}
 	return out
@@ -145,7 +145,7 @@ func Tubes(s *sheet.Sheet, i int) []laidTube {
 // runs through; over the sheath it lies as that does; another tube as a sheath would.
 func coverEnds(s *sheet.Sheet, i, k int) (from, to unit.Millimetre) {
 	b := &s.H.Branches[i]
-	if sh := &s.Branches[i].Sheath; sh.Known && k > sheathAt(s, i) {
+	if sh := &s.Branches[i].Sheath; sh.Tube.Set && k > sheathAt(s, i) {
 		return sh.FromMM, sh.ToMM
 	}
 	if _, tube := s.Cat.Tube(b.Covers[k].Part.V); !tube {
@@ -203,7 +203,7 @@ func placed(s *sheet.Sheet, i int, what model.CoverKind, c *model.Cover, from, t
 func coverOn(s *sheet.Sheet, i, k int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	mc := &b.Covers[k]
-	c := sheet.Covered{At: k, Under: k < sheathAt(s, i), What: mc.What, Part: mc.Part.V}
+	c := sheet.Covered{Index: k, Under: k < sheathAt(s, i), What: mc.What, Part: mc.Part.V}
 	from, to := coverEnds(s, i, k)
 	there := false
 	c.FromMM, c.ToMM, there = placed(s, i, c.What, mc, from, to)
@@ -212,7 +212,7 @@ func coverOn(s *sheet.Sheet, i, k int) {
 	c.UnderTapeMin = out.TapeMinMM + held
 	c.OverMM = c.UnderMM
 	if t, ok := s.Cat.Tube(c.Part); ok {
-		c.Tube, c.Known = t, true
+		c.Tube = model.Some(t)
 		if there {
 			coverTube(s, i, &c, held)
 		}
@@ -258,20 +258,20 @@ func coverTube(s *sheet.Sheet, i int, c *sheet.Covered, held unit.Millimetre) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	pass := pass(s, i, c.FromMM, c.ToMM)
 	c.PassMM, c.PassAt, c.Ends = pass.NominalMM, pass.Over, pass.Ends
-	bundle := cover.Bundle{OverMM: c.UnderMM, OverMaxMM: c.UnderOverMost, TapeMM: out.TapeMM + held, TapeMinMM: c.UnderTapeMin}
+	lies := cover.Bundle{OverMM: c.UnderMM, OverMaxMM: c.UnderOverMost, TapeMM: out.TapeMM + held, TapeMinMM: c.UnderTapeMin}
 	length := c.ToMM - c.FromMM
-	v, ok := cover.Judge(coverTubes([]catalogue.Tube{c.Tube})[0], bundle, pass.Pass, length)
+	v, ok := cover.Judge(coverTubes([]catalogue.Tube{c.Tube.V})[0], lies, pass.Pass, length)
 	if !ok {
 		return
 	}
-	loose := notHeld(s, i, c.Tube, c.FromMM, c.ToMM)
+	loose := notHeld(s, i, c.Tube.V, c.FromMM, c.ToMM)
 	c.Verdict = v
 	if v.Wraps {
 		c.OverMM, c.ThickMM = v.OverMM, v.WallMM
 	}
-	if cutMM, ok := cover.CutLength(length, c.Tube.LengthChange, s.Limits.CutStepMM); ok {
+	if cutMM, ok := cover.CutLength(length, c.Tube.V.LengthChange, s.Limits.CutStepMM); ok {
 		c.CutMM = cutMM
-		if m, ok := cover.Mass(coverTubes([]catalogue.Tube{c.Tube})[0]); ok {
+		if m, ok := cover.Mass(coverTubes([]catalogue.Tube{c.Tube.V})[0]); ok {
 			c.Gram = unit.Gram(float64(m) * float64(cutMM) / 1000)
 		}
 	}
@@ -279,10 +279,10 @@ func coverTube(s *sheet.Sheet, i int, c *sheet.Covered, held unit.Millimetre) {
 	switch {
 	case v.StopSlide:
 		s.Say(sheet.Stop, "cover.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s too small over %s", name,
-			unit.Fixed(c.Tube.SuppliedMM, 2), unit.Fixed(-v.WorstSlideMM, 2), c.PassAt))
+			unit.Fixed(c.Tube.V.SuppliedMM, 2), unit.Fixed(-v.WorstSlideMM, 2), c.PassAt))
 	case v.StopLoose:
 		s.Say(sheet.Stop, "cover.loose", b.ID, fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s by tape at its smallest",
-			name, unit.Fixed(c.Tube.RecoveredMM, 2), unit.Fixed(c.UnderTapeMin, 2)))
+			name, unit.Fixed(c.Tube.V.RecoveredMM, 2), unit.Fixed(c.UnderTapeMin, 2)))
 	case !v.Stretch.Kept:
 		s.Say(sheet.Note, "cover.stretch", b.ID, fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", name,
 			unit.Fixed(100*v.StretchRatio, 1)))
@@ -308,11 +308,11 @@ func notHeld(s *sheet.Sheet, i int, t catalogue.Tube, from, to unit.Millimetre) 
 }
 
 func heldSays(loose []stretch) string {
-	var at []string
+	var places []string
 	for _, p := range loose {
-		at = append(at, fmt.Sprintf("%s to %s mm", station(p.from), station(p.to)))
+		places = append(places, fmt.Sprintf("%s to %s mm", station(p.from), station(p.to)))
 	}
-	return "is not held from " + strings.Join(at, " and ") + ", where less lies beneath it: build it up there, or stop it short"
+	return "is not held from " + strings.Join(places, " and ") + ", where less lies beneath it: build it up there, or stop it short"
 }
 
 // FloorMM is the circle that the areas of a branch's components come to: a floor, which no
@@ -331,7 +331,7 @@ func FloorMM(s *sheet.Sheet, i int) unit.Millimetre {
 // thickest.
 func Outermost(b *sheet.Branch) unit.Millimetre {
 	d := b.OverMM
-	if b.Sheath.Known && b.Sheath.Verdict.Wraps {
+	if b.Sheath.Tube.Set && b.Sheath.Verdict.Wraps {
 		d = max(d, b.Sheath.Verdict.OverMM)
 	}
 	for _, c := range b.Covers {

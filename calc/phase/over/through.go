@@ -20,7 +20,7 @@ import (
 func RunThrough(s *sheet.Sheet) {
 	for j := range s.H.Breakouts {
 		id := s.H.Breakouts[j].ID
-		meet := s.X.Meeting(id)
+		meet := s.Index.Meeting(id)
 		for x, a := range meet {
 			for _, b := range meet[x+1:] {
 				goesOn(s, id, a, b)
@@ -29,7 +29,7 @@ func RunThrough(s *sheet.Sheet) {
 	}
 }
 
-func goesOn(s *sheet.Sheet, at string, a, b int) {
+func goesOn(s *sheet.Sheet, place string, a, b int) {
 	x, y := &s.Branches[a], &s.Branches[b]
 	if x.Make != model.MakeLaid || y.Make != model.MakeLaid {
 		return
@@ -50,7 +50,7 @@ func goesOn(s *sheet.Sheet, at string, a, b int) {
 		thick, thin := s.H.Branches[a].ID, s.H.Branches[b].ID
 		s.Say(sheet.Note, "through.hand", thin,
 			fmt.Sprintf("%s of %s goes on into %s at %s and turns from %s to %s there: run it through, %s outside, or lay it anew %s",
-				model.LayerName(n-1), thick, thin, at, x.Layers[n-1].Hand, out.Hand, x.Layers[n-1].Hand, out.Hand))
+				model.LayerName(n-1), thick, thin, place, x.Layers[n-1].Hand, out.Hand, x.Layers[n-1].Hand, out.Hand))
 	}
 }
 
@@ -83,7 +83,7 @@ func Clocked(s *sheet.Sheet) {
 			if !a.Clock.Set || !b.Clock.Set || a.Clock.V%12 == b.Clock.V%12 {
 				continue
 			}
-			way, ok := s.X.Between(a.ID, b.ID)
+			way, ok := s.Index.Between(a.ID, b.ID)
 			if !ok {
 				continue
 			}
@@ -114,7 +114,7 @@ func Twins(s *sheet.Sheet) {
 			if a.Insert.V == "" || a.Insert.V != b.Insert.V || a.Gender.V != b.Gender.V || a.Key.V != b.Key.V {
 				continue
 			}
-			way, ok := s.X.Between(a.ID, b.ID)
+			way, ok := s.Index.Between(a.ID, b.ID)
 			long := unit.Millimetre(math.Inf(1))
 			if ok {
 				long = 0
@@ -137,7 +137,7 @@ func Twins(s *sheet.Sheet) {
 			for _, c := range t.Cavities {
 				here := map[string]string{} // wires of one cavity are one to the device
 				for _, id := range t.State[c].Wires {
-					w := &s.H.Wires[s.X.Wire[id]]
+					w := &s.H.Wires[s.Index.Wire[id]]
 					key := w.Colour.V + " " + w.Spec + " " + w.Size
 					if other := seen[key]; other != "" && w.Colour.V != "" {
 						s.Say(sheet.Note, "colour.same", a.ID, fmt.Sprintf("wires %s and %s look alike there: mark one", other, id))

@@ -4,11 +4,11 @@
 //
 //	reads Branch: Components, Make
 //	reads Dia: Nominal
-//	reads Sheet: Branches, H, Limits, Wires, X
+//	reads Sheet: Branches, H, Index, Limits, Wires
 //	reads SparePlace: CappedAt, From, Like, Path, To
 //	reads Wire: Dia
 //	writes Option: Buried, Cost, Layers, Plan, SpareIn, Spares
-//	writes Proposal: LeaversFree, LeaversKnown, LeaversMM, LeaversWith, Options, Plain,
-//	    UnitsFree, UnitsKnown, UnitsMM, UnitsWith
+//	writes Proposal: LeaversFree, LeaversMM, LeaversWith, Options, Plain, UnitsFree, UnitsMM,
+//	    UnitsWith
 //	writes Sheet: Proposals
 package planning

@@ -82,7 +82,7 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 		free := worthHaving(all(false, nil))
 		if best := worthHaving(plain); len(best) > 0 && len(free) > 0 && best[0].Plan.Relaxed <= free[0].Plan.Relaxed {
 			out.UnitsWith, out.UnitsFree = best[0].Plan.Over, free[0].Plan.Over
-			out.UnitsMM, out.UnitsKnown = out.UnitsWith-out.UnitsFree, true
+			out.UnitsMM = model.Some(out.UnitsWith - out.UnitsFree)
 		} else {
 			plain, units = free, false // no lay-up has them in the centre
 		}
@@ -93,7 +93,7 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 				return cmp.Or(cmp.Compare(a.Plan.Relaxed, b.Plan.Relaxed), cmp.Compare(a.Plan.Cost, b.Plan.Cost))
 			})
 			out.LeaversWith, out.LeaversFree = best[0].Plan.Over, thin.Plan.Over
-			out.LeaversMM, out.LeaversKnown = out.LeaversWith-out.LeaversFree, true
+			out.LeaversMM = model.Some(out.LeaversWith - out.LeaversFree)
 		}
 	}
 	with := plain
@@ -136,7 +136,7 @@ func (q *question) sizes(s *sheet.Sheet, r bundle.Ranks) {
 
 // hold keeps components in the centre, beside what is held there already.
 func (q *question) hold(s *sheet.Sheet, r bundle.Ranks, ids []string) {
-	k := slices.IndexFunc(q.held, func(h bundle.Holding) bool { return h.At == 0 })
+	k := slices.IndexFunc(q.held, func(h bundle.Holding) bool { return h.Layer == 0 })
 	if k < 0 {
 		q.held, k = append(q.held, bundle.Holding{}), len(q.held)
 	}
@@ -149,12 +149,12 @@ func (q *question) hold(s *sheet.Sheet, r bundle.Ranks, ids []string) {
 func centreUnits(s *sheet.Sheet, i int, held []bundle.Holding) []string {
 	var all, shielded []string
 	for _, id := range s.Branches[i].Components {
-		c, ok := s.X.Component(id)
+		c, ok := s.Index.Component(id)
 		if !ok || !c.Unit {
 			continue
 		}
 		for _, h := range held {
-			if slices.Contains(h.Ids, id) || h.At == 0 && h.Locked {
+			if slices.Contains(h.Ids, id) || h.Layer == 0 && h.Locked {
 				return nil
 			}
 		}
@@ -202,7 +202,7 @@ func name(s *sheet.Sheet, i int, p plan.Plan, r bundle.Ranks, held []bundle.Hold
 	})
 	fixed := map[int][]string{}
 	for _, h := range held {
-		fixed[h.At] = h.Ids
+		fixed[h.Layer] = h.Ids
 		ids = slices.DeleteFunc(ids, func(id string) bool { return slices.Contains(h.Ids, id) })
 	}
 	now := bundle.LayersOf(s, i)

@@ -124,7 +124,7 @@ func TestTwentySevenAreTight(t *testing.T) {
 	layers := []model.Layer{{Of: []string{"U1", "U2", "U3"}}, {}, {}}
 	for _, id := range s.Branches[0].Components[3:] {
 		k := 1
-		if h.Wires[s.X.Wire[id]].Size == "22" {
+		if h.Wires[s.Index.Wire[id]].Size == "22" {
 			k = 2
 		}
 		layers[k].Of = append(layers[k].Of, id)

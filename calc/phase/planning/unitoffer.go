@@ -48,7 +48,7 @@ func UnitOffers(s *sheet.Sheet, i int) []UnitOffer {
 	loose := map[bunch][]string{}
 	var order []bunch
 	for _, id := range b.Components {
-		c, ok := s.X.Component(id)
+		c, ok := s.Index.Component(id)
 		d := s.Dia(id).Nominal
 		if !ok || d <= 0 {
 			return nil

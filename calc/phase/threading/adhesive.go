@@ -14,7 +14,7 @@ import (
 
 // Glued is one moulded part and the joints it is glued at.
 type Glued struct {
-	of     string   // termination or breakout
+	place  string   // termination or breakout
 	part   string   // boot or transition
 	Joints []string // "lip", "cable", or the branch of an outlet
 }
@@ -29,13 +29,13 @@ func Glue(s *sheet.Sheet) []Glued {
 	for _, t := range Threading(s) {
 		switch t.What {
 		case sheet.PartTransition:
-			g := Glued{of: t.Of, part: t.Part}
-			for _, b := range s.X.Meeting(t.Of) {
+			g := Glued{place: t.Of, part: t.Part}
+			for _, b := range s.Index.Meeting(t.Of) {
 				g.Joints = append(g.Joints, s.H.Branches[b].ID)
 			}
 			out = append(out, g)
 		case sheet.PartBoot:
-			out = append(out, Glued{of: t.Of, part: t.Part, Joints: []string{"lip", "cable"}})
+			out = append(out, Glued{place: t.Of, part: t.Part, Joints: []string{"lip", "cable"}})
 		}
 	}
 	return out
@@ -55,7 +55,7 @@ func Mixes(s *sheet.Sheet) []Mix {
 				out, room = append(out, Mix{}), s.Limits.PackJoints
 			}
 			n := min(room, len(rest))
-			out[len(out)-1].Joints = append(out[len(out)-1].Joints, fmt.Sprintf("%s %s", g.of, strings.Join(rest[:n], ", ")))
+			out[len(out)-1].Joints = append(out[len(out)-1].Joints, fmt.Sprintf("%s %s", g.place, strings.Join(rest[:n], ", ")))
 			rest, room = rest[n:], room-n
 		}
 	}
@@ -70,9 +70,9 @@ func SayAdhesive(s *sheet.Sheet) {
 		return
 	}
 	for _, g := range Glue(s) {
-		for _, b := range s.X.Meeting(g.of) {
-			if t, ok := outermostAt(s, b, g.of); ok && strings.Contains(t.Material, "elastomer") {
-				s.SayLike(sheet.Note, "adhesive.pair", g.of, t.Kind,
+		for _, b := range s.Index.Meeting(g.place) {
+			if t, ok := outermostAt(s, b, g.place); ok && strings.Contains(t.Material, "elastomer") {
+				s.SayLike(sheet.Note, "adhesive.pair", g.place, t.Kind,
 					fmt.Sprintf("is to be glued by hot melt on %s: that takes epoxy", t.Kind))
 				break
 			}
@@ -91,12 +91,12 @@ func outermostAt(s *sheet.Sheet, b int, place string) (catalogue.Tube, bool) {
 		}
 		return to > mb.LengthMM-handMM
 	}
-	if sh := &out.Sheath; sh.Known && near(sh.FromMM, sh.ToMM) {
-		best, found = sh.Tube, true
+	if sh := &out.Sheath; sh.Tube.Set && near(sh.FromMM, sh.ToMM) {
+		best, found = sh.Tube.V, true
 	}
 	for _, c := range out.Covers {
-		if c.Known && near(c.FromMM, c.ToMM) && (!found || !c.Under) {
-			best, found = c.Tube, true
+		if c.Tube.Set && near(c.FromMM, c.ToMM) && (!found || !c.Under) {
+			best, found = c.Tube.V, true
 		}
 	}
 	return best, found

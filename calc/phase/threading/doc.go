@@ -3,13 +3,12 @@
 // into the sheet but open points; its lists are worked out when they are asked for.
 //
 //	reads Branch: Ambient, Covers, Layers, OverMM, OverMaxMM, Sheath, Warm
-//	reads Covered: CutMM, Ends, FromMM, Known, OverMM, Part, PassAt, PassMM, ToMM, Tube,
-//	    Under, What
+//	reads Covered: CutMM, Ends, FromMM, OverMM, Part, PassAt, PassMM, ToMM, Tube, Under, What
 //	reads Layer: Fillers
 //	reads Passing: Ends
-//	reads Sheath: CutMM, FromMM, Known, Part, Pass, PassAt, PassMM, ToMM, Tube, Verdict
-//	reads Sheet: Branches, Cat, H, Limits, Wires, X
+//	reads Sheath: CutMM, FromMM, Part, Pass, PassAt, PassMM, ToMM, Tube, Verdict
+//	reads Sheet: Branches, Cat, H, Index, Limits, Wires
 //	reads Warm: BundleC, Known, Wires
-//	reads WarmWire: At, C
+//	reads WarmWire: C, Wire
 //	reads Wire: Entry
 package threading

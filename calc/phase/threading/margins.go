@@ -41,18 +41,18 @@ func Margins(s *sheet.Sheet, i int) []Margin {
 		if e.RatedC <= 0 {
 			continue
 		}
-		at := b.Ambient
+		warmest := b.Ambient
 		for _, c := range b.Warm.Wires {
-			if c.At == k {
-				at = c.C
+			if c.Wire == k {
+				warmest = c.C
 			}
 		}
 		m, met := hot[e.Spec]
 		if !met {
 			specs = append(specs, e.Spec)
 		}
-		if !met || at > m.AtC {
-			hot[e.Spec] = Margin{fmt.Sprintf("wire %s, %s", s.H.Wires[k].ID, e.Spec), e.RatedC, at,
+		if !met || warmest > m.AtC {
+			hot[e.Spec] = Margin{fmt.Sprintf("wire %s, %s", s.H.Wires[k].ID, e.Spec), e.RatedC, warmest,
 				catalogue.Origin{Source: e.Source, Standing: wires.RatedStanding(e)}}
 		}
 	}
@@ -76,7 +76,7 @@ func Margins(s *sheet.Sheet, i int) []Margin {
 		out = append(out, Margin{"adhesive", c, b.Ambient, from})
 	}
 	for _, end := range []string{s.H.Branches[i].From, s.H.Branches[i].To} {
-		if t, ok := s.X.Termination[end]; ok && s.H.Terminations[t].LimitC.Set {
+		if t, ok := s.Index.Termination[end]; ok && s.H.Terminations[t].LimitC.Set {
 			out = append(out, Margin{"device at " + end, s.H.Terminations[t].LimitC.V, b.Ambient, given})
 		}
 	}

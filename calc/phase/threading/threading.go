@@ -48,8 +48,8 @@ func Threading(s *sheet.Sheet) []Threaded {
 	for _, k := range walk {
 		beyond[k.From] = append(beyond[k.From], k)
 	}
-	var at func(place string)
-	at = func(place string) {
+	var walkFrom func(place string)
+	walkFrom = func(place string) {
 		next := beyond[place]
 		var after []Threaded
 		for _, k := range next {
@@ -61,14 +61,14 @@ func Threading(s *sheet.Sheet) []Threaded {
 		}
 		out = append(out, after...)
 		for _, k := range next {
-			at(k.To)
+			walkFrom(k.To)
 		}
 	}
 	roots := map[string]bool{}
 	for _, k := range walk {
 		if k.Deep == 0 && !roots[k.From] {
 			roots[k.From] = true
-			at(k.From)
+			walkFrom(k.From)
 		}
 	}
 	for _, k := range walk {
@@ -96,10 +96,10 @@ func threadCovers(s *sheet.Sheet, k wires.Walk) (first, after []Threaded) {
 		if t.GoesOn != model.WoundOn {
 			t.From = comesFrom(s, k, c.Ends)
 		}
-		if c.Known {
-			t.BoreMM, t.PassMM, t.Over, t.Origin = c.Tube.SuppliedMM, c.PassMM, c.PassAt, c.Tube.Origin
+		if c.Tube.Set {
+			t.BoreMM, t.PassMM, t.Over, t.Origin = c.Tube.V.SuppliedMM, c.PassMM, c.PassAt, c.Tube.V.Origin
 		}
-		if c.Known && !c.Under && !reaches(s, k, c) {
+		if c.Tube.Set && !c.Under && !reaches(s, k, c) {
 			after = append(after, t)
 		} else {
 			first = append(first, t)
@@ -113,7 +113,7 @@ func threadCovers(s *sheet.Sheet, k wires.Walk) (first, after []Threaded) {
 
 // reaches reports whether a cover lies under the transition that its branch is walked from.
 func reaches(s *sheet.Sheet, k wires.Walk, c sheet.Covered) bool {
-	j, ok := s.X.Breakout[k.From]
+	j, ok := s.Index.Breakout[k.From]
 	if !ok {
 		return false
 	}
@@ -142,7 +142,7 @@ func comesFrom(s *sheet.Sheet, k wires.Walk, ends [2]bool) string {
 		order = [2]string{b.From, b.From}
 	}
 	for _, end := range order {
-		if _, ok := s.X.Termination[end]; ok {
+		if _, ok := s.Index.Termination[end]; ok {
 			return end
 		}
 	}
@@ -158,8 +158,8 @@ func threadSheath(s *sheet.Sheet, k wires.Walk) (Threaded, bool) {
 	}
 	t := Threaded{What: sheet.PartSheath, GoesOn: model.ShrunkOn, Of: s.H.Branches[k.Branch].ID, Part: sh.Part, FromMM: sh.FromMM,
 		ToMM: sh.ToMM, CutMM: sh.CutMM}
-	if sh.Known {
-		t.BoreMM, t.PassMM, t.Over, t.Origin = sh.Tube.SuppliedMM, sh.PassMM, sh.PassAt, sh.Tube.Origin
+	if sh.Tube.Set {
+		t.BoreMM, t.PassMM, t.Over, t.Origin = sh.Tube.V.SuppliedMM, sh.PassMM, sh.PassAt, sh.Tube.V.Origin
 	}
 	t.From = comesFrom(s, k, sh.Pass.Ends)
 	return t, true
@@ -169,7 +169,7 @@ func threadSheath(s *sheet.Sheet, k wires.Walk) (Threaded, bool) {
 // the tails of its branch, bare and gathered at the breakout beyond, and over the
 // branch's own sheath, which is on by then.
 func threadTransition(s *sheet.Sheet, place string, next []wires.Walk) (Threaded, bool) {
-	j, ok := s.X.Breakout[place]
+	j, ok := s.Index.Breakout[place]
 	if !ok || s.H.Breakouts[j].Transition.V == "" {
 		return Threaded{}, false
 	}
@@ -203,7 +203,7 @@ func Tails(s *sheet.Sheet, k wires.Walk) (unit.Millimetre, string) {
 	if covered := passedBy(s, k); covered > d {
 		d, over = covered, id+" in its sheath"
 	}
-	if _, ok := s.X.Breakout[k.To]; ok {
+	if _, ok := s.Index.Breakout[k.To]; ok {
 		if lump := max(b.OverMM, b.OverMaxMM) * unit.Millimetre(s.Limits.ZoneLump); lump > d {
 			d, over = lump, "the bare tails gathered at "+k.To
 		}
@@ -216,7 +216,7 @@ func Tails(s *sheet.Sheet, k wires.Walk) (unit.Millimetre, string) {
 func passedBy(s *sheet.Sheet, k wires.Walk) unit.Millimetre {
 	b := &s.Branches[k.Branch]
 	d := b.OverMM
-	if b.Sheath.Known && b.Sheath.Verdict.Wraps {
+	if b.Sheath.Tube.Set && b.Sheath.Verdict.Wraps {
 		d = max(d, b.Sheath.Verdict.OverMM)
 	}
 	for _, c := range b.Covers {
@@ -243,7 +243,7 @@ func Gathered(s *sheet.Sheet, branches []int) unit.Millimetre {
 
 // threadEnd is what goes over the tails of a termination last.
 func threadEnd(s *sheet.Sheet, place string, branch int) []Threaded {
-	t, ok := s.X.Termination[place]
+	t, ok := s.Index.Termination[place]
 	if !ok {
 		return nil
 	}
@@ -296,9 +296,9 @@ func wayFrom(s *sheet.Sheet, termination string) []string {
 		up[k.To] = k.From
 	}
 	var out []string
-	for at := up[termination]; at != ""; at = up[at] {
-		if _, ok := s.X.Breakout[at]; ok {
-			out = append(out, "the ends beyond "+at)
+	for place := up[termination]; place != ""; place = up[place] {
+		if _, ok := s.Index.Breakout[place]; ok {
+			out = append(out, "the ends beyond "+place)
 		}
 	}
 	return out
@@ -310,7 +310,7 @@ func SayThreading(s *sheet.Sheet) {
 		if t.What != sheet.PartTransition {
 			continue // sheaths, boots and labels are judged where they lie
 		}
-		j := s.X.Breakout[t.Of]
+		j := s.Index.Breakout[t.Of]
 		part, known := s.Cat.Transition(t.Part)
 		if !known {
 			s.Say(sheet.Warn, "transition.part", t.Of, fmt.Sprintf("transition %q is in no catalogue", t.Part))
@@ -322,9 +322,9 @@ func SayThreading(s *sheet.Sheet) {
 				next = append(next, k)
 			}
 		}
-		if len(part.Outlets) != len(s.X.Meeting(t.Of)) {
+		if len(part.Outlets) != len(s.Index.Meeting(t.Of)) {
 			s.Say(sheet.Stop, "transition.outlets", t.Of,
-				fmt.Sprintf("%s has %d outlets and %d branches meet there", t.Part, len(part.Outlets), len(s.X.Meeting(t.Of))))
+				fmt.Sprintf("%s has %d outlets and %d branches meet there", t.Part, len(part.Outlets), len(s.Index.Meeting(t.Of))))
 			continue
 		}
 		if !t.Fits() {

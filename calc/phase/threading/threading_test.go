@@ -35,7 +35,7 @@ func TestThreadingFits(t *testing.T) {
 		}
 		for i := range s.Branches {
 			id := s.H.Branches[i].ID
-			if want := calctest.Once(s.Branches[i].Sheath.Known); n["sheath "+id] != want {
+			if want := calctest.Once(s.Branches[i].Sheath.Tube.Set); n["sheath "+id] != want {
 				t.Errorf("%s: sheath of %s %d times", name, id, n["sheath "+id])
 			}
 		}
@@ -54,7 +54,7 @@ func withTransition(t *testing.T, outlets []catalogue.Outlet) *sheet.Sheet {
 	s := calctest.Laid(t, "demo")
 	h := *s.H
 	h.Breakouts = slices.Clone(h.Breakouts)
-	h.Breakouts[s.X.Breakout["J1"]].Transition = model.Some("own-1")
+	h.Breakouts[s.Index.Breakout["J1"]].Transition = model.Some("own-1")
 	cat := catalogue.Merge(s.Cat, &catalogue.Catalogue{Transitions: map[string]catalogue.Transition{"own-1": {ID: "own-1", Outlets: outlets,
 		Origin: catalogue.Origin{Source: "measured", Standing: catalogue.House}}}})
 	return calc.Complete(&h, cat, nil)
@@ -94,7 +94,7 @@ func TestTransitionOrder(t *testing.T) {
 			beyond = append(beyond, k.Branch)
 		}
 	}
-	rail := s.Branches[s.X.Branch["R1"]]
+	rail := s.Branches[s.Index.Branch["R1"]]
 	if g := threading.Gathered(s, beyond); g <= rail.OverMM*unit.Millimetre(s.Limits.ZoneLump) {
 		t.Errorf("sheathed they gather to %v, bare to %v", g, rail.OverMM*unit.Millimetre(s.Limits.ZoneLump))
 	}

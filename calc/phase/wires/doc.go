@@ -5,9 +5,9 @@
 //
 //	reads Branch: Ambient
 //	reads Reuse: Prior
-//	reads Sheet: Base, Branches, Cat, H, Limits, Reuse, Terms, X
+//	reads Sheet: Base, Branches, Cat, H, Index, Limits, Reuse, Terms
 //	reads Term: Used
-//	reads Wire: Drop, DropKnown, HottestC, HottestKnown
+//	reads Wire: Drop, HottestC
 //	writes Sheet: Back, Units, Unrated, Wires
 //	writes Unit: BareMM, Dia, HasPath, LayMM, Loss, Path
 //	writes Wire: Dia, Entry, GramPerM, HasPath, Heats, Known, Path, PulseBurns

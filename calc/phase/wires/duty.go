@@ -58,7 +58,7 @@ func dutyText(w *model.Wire) string {
 func comeBack(s *sheet.Sheet) {
 	s.Back = map[int][]int{}
 	for k := range s.H.Wires {
-		if r, ok := s.X.Wire[s.H.Wires[k].Return.V]; ok && r != k {
+		if r, ok := s.Index.Wire[s.H.Wires[k].Return.V]; ok && r != k {
 			s.Back[r] = append(s.Back[r], k)
 		}
 	}
@@ -95,24 +95,24 @@ func ComesBack(s *sheet.Sheet, r int) unit.Ampere {
 
 // pulseOf is what one time on puts into a wire, A²s: its own load, or that of all wires
 // it is the return of, at once and for the longest of them.
-func pulseOf(s *sheet.Sheet, k int) (a2s unit.AmpereSqSecond, amps unit.Ampere, on unit.Second) {
+func pulseOf(s *sheet.Sheet, k int) (a2s unit.AmpereSqSecond, amps unit.Ampere, onTime unit.Second) {
 	if w := &s.H.Wires[k]; w.Amps.Set {
 		return DutyOf(w).Pulse(), w.Amps.V, w.OnS.V
 	}
 	for _, i := range s.Back[k] {
 		if d := DutyOf(&s.H.Wires[i]); d.Comes() {
-			amps, on = amps+d.Amps, max(on, d.On)
+			amps, onTime = amps+d.Amps, max(onTime, d.On)
 		}
 	}
-	return unit.AmpereSqSecond(float64(amps) * float64(amps) * float64(on)), amps, on
+	return unit.AmpereSqSecond(float64(amps) * float64(amps) * float64(onTime)), amps, onTime
 }
 
 // Warmest is the temperature a wire starts a pulse or a short from: its hottest, or where
 // that is not known the warmest air on its way.
 func Warmest(s *sheet.Sheet, k int) unit.Celsius {
 	c := &s.Wires[k]
-	if c.HottestKnown {
-		return c.HottestC
+	if c.HottestC.Set {
+		return c.HottestC.V
 	}
 	t := s.Limits.AmbientC
 	for n, b := range c.Path {
@@ -152,7 +152,7 @@ func DropLimit(s *sheet.Sheet, k int) unit.Volt {
 // steady temperature up to its rating.
 func Pulses(s *sheet.Sheet, k int) {
 	w, out := &s.H.Wires[k], &s.Wires[k]
-	p, amps, on := pulseOf(s, k)
+	p, amps, onTime := pulseOf(s, k)
 	if p <= 0 || !out.Known || out.Entry.AreaMM2 <= 0 || !Rates(s, k) {
 		return
 	}
@@ -160,7 +160,7 @@ func Pulses(s *sheet.Sheet, k int) {
 		out.PulseBurns = true
 		s.Say(sheet.AtMost(catalogue.Weakest(out.Entry.Standing, RatedStanding(out.Entry)), sheet.Stop), "wire.pulse", w.ID,
 			fmt.Sprintf("%s A for %s s brings its conductor above %s C in one go: take a thicker size", sheet.PlainAmps(amps),
-				sheet.Plain(float64(on)), unit.Fixed(out.Entry.RatedC, 0)))
+				sheet.Plain(float64(onTime)), unit.Fixed(out.Entry.RatedC, 0)))
 	}
 }
 
@@ -183,21 +183,21 @@ const (
 // Measured sets a drop that was measured against what the wire explains.
 func Measured(s *sheet.Sheet, k int) {
 	w, out := &s.H.Wires[k], &s.Wires[k]
-	if !w.DropV.Set || !out.DropKnown || w.Amps.V <= 0 {
+	if !w.DropV.Set || !out.Drop.Set || w.Amps.V <= 0 {
 		return
 	}
-	lost := w.DropV.V - out.Drop
+	lost := w.DropV.V - out.Drop.V
 	switch {
-	case lost > contactDrop+unit.Volt(slack)*out.Drop:
+	case lost > contactDrop+unit.Volt(slack)*out.Drop.V:
 		s.Say(sheet.Warn, "wire.measured", w.ID,
 			fmt.Sprintf("%s V measured, and the wire explains %s V at %s A: %s V are lost elsewhere, in contacts, crimps, splices or the "+
 				"ground point, and make %s W there",
-				unit.Fixed(w.DropV.V, 2), unit.Fixed(out.Drop, 2), sheet.PlainAmps(w.Amps.V),
+				unit.Fixed(w.DropV.V, 2), unit.Fixed(out.Drop.V, 2), sheet.PlainAmps(w.Amps.V),
 				unit.Fixed(lost, 2),
 				unit.Fixed(float64(lost)*float64(w.Amps.V), 0)))
-	case w.DropV.V < out.Drop/2:
+	case w.DropV.V < out.Drop.V/2:
 		s.Say(sheet.Note, "wire.measured", w.ID,
 			fmt.Sprintf("%s V measured where the wire alone explains %s V at %s A: was it carrying that?",
-				unit.Fixed(w.DropV.V, 2), unit.Fixed(out.Drop, 2), sheet.PlainAmps(w.Amps.V)))
+				unit.Fixed(w.DropV.V, 2), unit.Fixed(out.Drop.V, 2), sheet.PlainAmps(w.Amps.V)))
 	}
 }

@@ -20,7 +20,7 @@ func TestMeasuredDrop(t *testing.T) {
 	s := calctest.Carrying(t, 20, "", []string{"16 12.0\nmeasured_drop_v = 2.8"}, nil, "")
 	h := s.H.EditBranch(0, func(b *model.Branch) { b.LengthMM = 5000 - 16 }) // two loops of 8 mm
 	s = calc.Complete(h, s.Cat, nil)
-	if got := float64(s.Wires[0].Drop); math.Abs(got-0.947) > 0.002 {
+	if got := float64(s.Wires[0].Drop.V); math.Abs(got-0.947) > 0.002 {
 		t.Errorf("the wire explains %v V", got)
 	}
 	g, ok := calctest.Snag(s, "wire.measured", "w0")
@@ -41,9 +41,9 @@ func TestMeasuredDrop(t *testing.T) {
 func TestDuty(t *testing.T) {
 	steady := calctest.Carrying(t, 60, "", []string{"18 20.0"}, nil, "")
 	comes := calctest.Carrying(t, 60, "", []string{"18 20.0\non_s = 1.0\nperiod_s = 4.0"}, nil, "")
-	if a, b := steady.Wires[0], comes.Wires[0]; a.Heats != 20 || b.Heats != 10 || a.Drop != b.Drop || !(b.HottestC < a.HottestC) ||
-		math.Abs(float64(a.Bound.Amps-b.Bound.Amps)) > 0.01 {
-		t.Errorf("steady %v A, %v V, %v °C; comes %v A, %v V, %v °C", a.Heats, a.Drop, a.HottestC, b.Heats, b.Drop, b.HottestC)
+	if a, b := steady.Wires[0], comes.Wires[0]; a.Heats != 20 || b.Heats != 10 || a.Drop.V != b.Drop.V || !(b.HottestC.V < a.HottestC.V) ||
+		math.Abs(float64(a.Bound.V.Amps-b.Bound.V.Amps)) > 0.01 {
+		t.Errorf("steady %v A, %v V, %v °C; comes %v A, %v V, %v °C", a.Heats, a.Drop.V, a.HottestC.V, b.Heats, b.Drop.V, b.HottestC.V)
 	}
 	// At ten metres 0.66 V: too much always, not for a load that comes and goes.
 	for k, s := range []*sheet.Sheet{steady, comes} {
@@ -82,7 +82,7 @@ func TestReturnCarries(t *testing.T) {
 // A stop, not a number: above 60 V, for an aircraft, where life hangs on a wire.
 func TestRefusals(t *testing.T) {
 	plain := calctest.Carrying(t, 60, "20", []string{"22 1.0", "22 1.0"}, nil, "")
-	if w := plain.Wires[0]; !w.Bounded || !w.DropKnown || !w.HottestKnown {
+	if w := plain.Wires[0]; !w.Bound.Set || !w.Drop.Set || !w.HottestC.Set {
 		t.Fatalf("a plain wire: %+v", w)
 	}
 	for _, c := range []struct {
@@ -103,7 +103,7 @@ func TestRefusals(t *testing.T) {
 			t.Errorf("%s: %+v", c.name, s.Snags)
 		}
 		for k, w := range s.Wires {
-			figures := w.Bounded || w.DropKnown || w.HottestKnown
+			figures := w.Bound.Set || w.Drop.Set || w.HottestC.Set
 			if want := c.wire && k == 1; figures != want {
 				t.Errorf("%s: %s has figures: %v", c.name, s.H.Wires[k].ID, figures)
 			}
@@ -114,7 +114,7 @@ func TestRefusals(t *testing.T) {
 	}
 	h := *plain.H
 	h.Head.SupplyV, h.Head.Use = model.Some[unit.Volt](60), model.Some(model.UseVehicle)
-	if s := calc.Complete(&h, plain.Cat, nil); !s.Wires[0].Bounded {
+	if s := calc.Complete(&h, plain.Cat, nil); !s.Wires[0].Bound.Set {
 		t.Errorf("60 V in a vehicle: %+v", s.Snags)
 	}
 }

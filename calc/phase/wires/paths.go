@@ -20,8 +20,8 @@ func FindPaths(s *sheet.Sheet) {
 		if out.HasPath {
 			continue
 		}
-		_, a := s.X.End(w.From.V)
-		_, b := s.X.End(w.To.V)
+		_, a := s.Index.End(w.From.V)
+		_, b := s.Index.End(w.To.V)
 		switch {
 		case !a && !b:
 			s.Say(sheet.Stop, "wire.path", w.ID, "has no end yet: give the cavity or splice at both")
@@ -39,18 +39,18 @@ func FindPaths(s *sheet.Sheet) {
 
 // Path is the branches from one end of a wire to the other, in their order; false where there is no way.
 func Path(s *sheet.Sheet, w *model.Wire) ([]int, bool) {
-	from, to, ok := s.X.Places(w)
+	from, to, ok := s.Index.Places(w)
 	if !ok {
 		return nil, false
 	}
-	return s.X.Between(from, to)
+	return s.Index.Between(from, to)
 }
 
 // unitPath is the way its wires share; a unit whose wires part is a stop.
 func unitPath(s *sheet.Sheet, i int) {
 	u := &s.H.Units[i]
 	for n, id := range u.Wires {
-		k, ok := s.X.Wire[id]
+		k, ok := s.Index.Wire[id]
 		if !ok || !s.Wires[k].HasPath {
 			return
 		}

@@ -18,7 +18,7 @@ func TestWalked(t *testing.T) {
 			if n == 0 {
 				reached[w.From] = true
 				for k := range s.Terms {
-					if s.Terms[k].Used > s.Terms[s.X.Termination[w.From]].Used {
+					if s.Terms[k].Used > s.Terms[s.Index.Termination[w.From]].Used {
 						t.Errorf("%s: walked from %s, %s has more", name, w.From, s.H.Terminations[k].ID)
 					}
 				}

@@ -93,7 +93,7 @@ func SizeUnits(s *sheet.Sheet) {
 		var nom, lo, hi []unit.Millimetre
 		standing := catalogue.Memory // braid and jacket, and the 2·D forms, are from memory
 		for _, id := range u.Wires {
-			if k, ok := s.X.Wire[id]; ok && s.Wires[k].Dia.Known() {
+			if k, ok := s.Index.Wire[id]; ok && s.Wires[k].Dia.Known() {
 				d := s.Wires[k].Dia
 				nom, lo, hi = append(nom, d.Nominal), append(lo, d.Min), append(hi, d.Max)
 			}

@@ -22,10 +22,10 @@ type Walk struct {
 func Walked(s *sheet.Sheet) []Walk {
 	var out []Walk
 	done := map[int]bool{}
-	var walk func(at string, last []bool)
-	walk = func(at string, last []bool) {
+	var walk func(place string, last []bool)
+	walk = func(place string, last []bool) {
 		var next []int
-		for _, b := range s.X.Meeting(at) {
+		for _, b := range s.Index.Meeting(place) {
 			if !done[b] {
 				next = append(next, b)
 			}
@@ -35,9 +35,9 @@ func Walked(s *sheet.Sheet) []Walk {
 				continue
 			}
 			done[b] = true
-			to := s.X.Other(b, at)
+			to := s.Index.Other(b, place)
 			way := append(slices.Clone(last), n == len(next)-1)
-			out = append(out, Walk{b, at, to, len(last), way})
+			out = append(out, Walk{b, place, to, len(last), way})
 			walk(to, way)
 		}
 	}
@@ -52,7 +52,7 @@ func Walked(s *sheet.Sheet) []Walk {
 				root = b.From
 			}
 			for _, end := range []string{b.From, b.To} {
-				if t, ok := s.X.Termination[end]; ok && s.Terms[t].Used > most {
+				if t, ok := s.Index.Termination[end]; ok && s.Terms[t].Used > most {
 					root, most = end, s.Terms[t].Used
 				}
 			}

@@ -120,22 +120,22 @@ func billCovers(s *sheet.Sheet) []BillRow {
 		if cut <= 0 || part == "" {
 			return
 		}
-		at := slices.IndexFunc(out, func(r BillRow) bool { return r.Group == group && r.Part == part })
-		if at < 0 {
+		index := slices.IndexFunc(out, func(r BillRow) bool { return r.Group == group && r.Part == part })
+		if index < 0 {
 			out = append(out, BillRow{Group: group, Part: part, Metres: true})
-			at = len(out) - 1
+			index = len(out) - 1
 		}
-		out[at].Need += float64(cut) / 1000
+		out[index].Need += float64(cut) / 1000
 	}
 	for i := range s.Branches {
 		b := &s.Branches[i]
 		sheathMM := b.Sheath.CutMM
-		if !b.Sheath.Known { // in no catalogue: how much longer it is cut nobody knows
+		if !b.Sheath.Tube.Set { // in no catalogue: how much longer it is cut nobody knows
 			sheathMM = b.Sheath.ToMM - b.Sheath.FromMM
 		}
 		add(model.CoverSheath, b.Sheath.Part, sheathMM)
 		for _, c := range b.Covers {
-			if c.Known {
+			if c.Tube.Set {
 				add(c.What, c.Part, c.CutMM)
 			} else {
 				add(c.What, cmp.Or(c.Part, "as stocked"), c.ToMM-c.FromMM)
@@ -157,13 +157,13 @@ func billCovers(s *sheet.Sheet) []BillRow {
 type counted struct{ rows []BillRow }
 
 func (c *counted) add(group, part, says string) {
-	at := slices.IndexFunc(c.rows, func(r BillRow) bool { return r.Group == group && r.Part == part })
-	if at < 0 {
+	index := slices.IndexFunc(c.rows, func(r BillRow) bool { return r.Group == group && r.Part == part })
+	if index < 0 {
 		c.rows = append(c.rows, BillRow{Group: group, Part: part, Says: says})
-		at = len(c.rows) - 1
+		index = len(c.rows) - 1
 	}
-	c.rows[at].Need++
-	c.rows[at].Order++
+	c.rows[index].Need++
+	c.rows[index].Order++
 }
 
 func billMoulded(s *sheet.Sheet) []BillRow {
@@ -238,7 +238,7 @@ func Labels(s *sheet.Sheet) []Label {
 		if t.What != sheet.PartLabel {
 			continue
 		}
-		term := &s.H.Terminations[s.X.Termination[t.Of]]
+		term := &s.H.Terminations[s.Index.Termination[t.Of]]
 		l := Label{Of: t.Of, Sleeve: t.Part, OverMM: t.PassMM, OnHours: term.BootClock.V, Text: []string{t.Of}}
 		if term.Name.V != "" {
 			l.Text = append(l.Text, term.Name.V)

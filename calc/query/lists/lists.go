@@ -41,14 +41,14 @@ func CutList(s *sheet.Sheet) []CutRow {
 		if _, met := reel[key]; !met {
 			reel[key] = len(reel)
 		}
-		at := slices.IndexFunc(out, func(r CutRow) bool {
+		index := slices.IndexFunc(out, func(r CutRow) bool {
 			return r.Spec == key[0] && r.Size == key[1] && r.CutMM == c.Cut
 		})
-		if at < 0 {
+		if index < 0 {
 			out = append(out, CutRow{key[0], key[1], c.Cut, nil})
-			at = len(out) - 1
+			index = len(out) - 1
 		}
-		out[at].Wires = append(out[at].Wires, k)
+		out[index].Wires = append(out[index].Wires, k)
 	}
 	slices.SortStableFunc(out, func(a, b CutRow) int {
 		return cmp.Or(cmp.Compare(reel[[2]string{a.Spec, a.Size}], reel[[2]string{b.Spec, b.Size}]), -cmp.Compare(a.CutMM, b.CutMM))
@@ -68,16 +68,16 @@ type ReelRow struct {
 func ReelList(s *sheet.Sheet) []ReelRow {
 	var out []ReelRow
 	for _, c := range CutList(s) {
-		at := slices.IndexFunc(out, func(r ReelRow) bool { return r.Spec == c.Spec && r.Size == c.Size })
-		if at < 0 {
+		index := slices.IndexFunc(out, func(r ReelRow) bool { return r.Spec == c.Spec && r.Size == c.Size })
+		if index < 0 {
 			r := ReelRow{Spec: c.Spec, Size: c.Size}
-			if on, ok := wires.Reel(s, c.Spec, c.Size); ok && on.ShelfM.Set {
-				r.ShelfMM, r.Shelved = unit.Millimetre(on.ShelfM.V*1000), true
+			if reel, ok := wires.Reel(s, c.Spec, c.Size); ok && reel.ShelfM.Set {
+				r.ShelfMM, r.Shelved = unit.Millimetre(reel.ShelfM.V*1000), true
 			}
 			out = append(out, r)
-			at = len(out) - 1
+			index = len(out) - 1
 		}
-		out[at].NeedMM += c.CutMM * unit.Millimetre(len(c.Wires))
+		out[index].NeedMM += c.CutMM * unit.Millimetre(len(c.Wires))
 	}
 	return out
 }
@@ -92,11 +92,10 @@ type CrimpRow struct {
 	Count      int
 	StripMin   unit.Millimetre // 0: the well is not known
 	StripMax   unit.Millimetre
-	Tool       crimp.Tool
-	HasTool    bool
-	Step       int         // 0: not known
-	StepGuess  bool        // it is from memory
-	PullN      unit.Newton // 0: not known
+	Tool       model.Opt[crimp.Tool] // unset where no tool is known for the contact
+	Step       int                   // 0: not known
+	StepGuess  bool                  // it is from memory
+	PullN      unit.Newton           // 0: not known
 	PullBy     catalogue.Origin
 }
 
@@ -116,22 +115,22 @@ func CrimpList(s *sheet.Sheet) []CrimpRow {
 			if len(c.Wires) == 0 || c.Size == "" {
 				continue
 			}
-			w := &s.H.Wires[s.X.Wire[c.Wires[0]]]
+			w := &s.H.Wires[s.Index.Wire[c.Wires[0]]]
 			_, circular := s.Cat.Insert(s.H.Terminations[t].Insert.V)
 			r := CrimpRow{Contact: c.Size, Part: contactPart(s, t, c.Size), Circular: circular, Spec: w.Spec,
 				Size: catalogue.CanonicalSize(w.Size)}
 			if len(c.Wires) > 1 {
 				r.Size, r.Together = together(s, c.Wires)
 			}
-			at := slices.IndexFunc(out, func(o CrimpRow) bool {
+			index := slices.IndexFunc(out, func(o CrimpRow) bool {
 				return o.Contact == r.Contact && o.Part == r.Part && o.Circular == r.Circular && o.Spec == r.Spec && o.Size == r.Size
 			})
-			if at < 0 {
+			if index < 0 {
 				howToCrimp(s, &r, s.H.Terminations[t].Gender.V)
 				out = append(out, r)
-				at = len(out) - 1
+				index = len(out) - 1
 			}
-			out[at].Count++
+			out[index].Count++
 		}
 	}
 	slices.SortStableFunc(out, func(a, b CrimpRow) int {
@@ -147,7 +146,7 @@ func together(s *sheet.Sheet, ids []string) (names, as string) {
 	var sizes []string
 	area, known := unit.SquareMM(0), true
 	for _, id := range ids {
-		k := s.X.Wire[id]
+		k := s.Index.Wire[id]
 		sizes = append(sizes, catalogue.CanonicalSize(s.H.Wires[k].Size))
 		known = known && s.Wires[k].Entry.AreaMM2 > 0
 		area += s.Wires[k].Entry.AreaMM2
@@ -177,19 +176,21 @@ func howToCrimp(s *sheet.Sheet, r *CrimpRow, gender model.Gender) {
 		r.StripMin, r.StripMax, _ = crimp.Strip(e.WellMM, awg)
 	}
 	if r.Circular && gender != "" {
-		r.Tool, r.HasTool = crimp.ToolFor(r.Contact, string(gender))
+		if tool, ok := crimp.ToolFor(r.Contact, string(gender)); ok {
+			r.Tool = model.Some(tool)
+		}
 	}
-	if r.HasTool {
-		r.Step, r.StepGuess, _ = crimp.Setting(r.Tool.Frame, awg)
+	if r.Tool.Set {
+		r.Step, r.StepGuess, _ = crimp.Setting(r.Tool.V.Frame, awg)
 	}
 	kind := crimp.Commercial
 	if r.Circular {
 		kind = crimp.Contact
 	}
-	var by crimp.Source
-	r.PullN, by, _ = crimp.Pull(kind, awg)
-	r.PullBy = catalogue.Origin{Source: by.Text, Standing: catalogue.Published}
-	if by.Memory {
+	var source crimp.Source
+	r.PullN, source, _ = crimp.Pull(kind, awg)
+	r.PullBy = catalogue.Origin{Source: source.Text, Standing: catalogue.Published}
+	if source.Memory {
 		r.PullBy.Standing = catalogue.Memory
 	}
 }
@@ -233,13 +234,13 @@ func BuyList(s *sheet.Sheet) []BuyRow {
 	var out []BuyRow
 	row := func(t int, size string) *BuyRow {
 		part, gender := contactPart(s, t, size), s.H.Terminations[t].Gender.V
-		at := slices.IndexFunc(out, func(r BuyRow) bool { return r.Size == size && r.Part == part && r.Gender == gender })
-		if at < 0 {
+		index := slices.IndexFunc(out, func(r BuyRow) bool { return r.Size == size && r.Part == part && r.Gender == gender })
+		if index < 0 {
 			e, _ := s.Cat.Contact(size)
 			out = append(out, BuyRow{Size: size, Part: part, Gender: gender, Plug: e.SealPlug})
-			at = len(out) - 1
+			index = len(out) - 1
 		}
-		return &out[at]
+		return &out[index]
 	}
 	for t := range s.Terms {
 		for _, name := range s.Terms[t].Cavities {

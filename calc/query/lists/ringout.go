@@ -5,6 +5,7 @@ import (
 
 	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -22,9 +23,8 @@ type Ring struct {
 
 // RungTo is one end that must ring, and the copper on the way at 20 °C.
 type RungTo struct {
-	End      string // "INJ1:2", "shell of P1", "shield of C1"
-	Ohm      unit.Ohm
-	OhmKnown bool // of every wire on the way
+	End      string              // "INJ1:2", "shell of P1", "shield of C1"
+	Ohm      model.Opt[unit.Ohm] // unset where that of a wire on the way is not known
 	Via      []string
 	Standing catalogue.Standing
 }
@@ -53,8 +53,8 @@ func RingOut(s *sheet.Sheet) []Ring {
 	drains := map[string][]string{} // end → units whose shield it takes
 	for i := range s.H.Units {
 		for _, text := range []string{s.H.Units[i].DrainFrom.V, s.H.Units[i].DrainTo.V} {
-			if at := endName(s, text); at != "" {
-				drains[at] = append(drains[at], s.H.Units[i].ID)
+			if end := endName(s, text); end != "" {
+				drains[end] = append(drains[end], s.H.Units[i].ID)
 			}
 		}
 	}
@@ -67,7 +67,7 @@ func RingOut(s *sheet.Sheet) []Ring {
 			}
 			r := Ring{Termination: t, Cavity: name, Wire: -1, Drain: c.Drain}
 			if len(c.Wires) > 0 {
-				r.Wire = s.X.Wire[c.Wires[0]]
+				r.Wire = s.Index.Wire[c.Wires[0]]
 			}
 			r.To = rungFrom(s, s.H.Terminations[t].ID+":"+name, leads, drains)
 			out = append(out, r)
@@ -78,7 +78,7 @@ func RingOut(s *sheet.Sheet) []Ring {
 
 // endName is an end in one spelling; "" where it is none.
 func endName(s *sheet.Sheet, text string) string {
-	e, ok := s.X.End(text)
+	e, ok := s.Index.End(text)
 	switch {
 	case !ok || text == "shell" || text == "cut":
 		return ""
@@ -91,19 +91,19 @@ func endName(s *sheet.Sheet, text string) string {
 // rungFrom walks the net of one end: along each wire, and on through splices and through
 // cavities that hold several.
 func rungFrom(s *sheet.Sheet, start string, leads map[string][]lead, drains map[string][]string) []RungTo {
-	type at struct {
+	type reached struct {
 		end string
 		RungTo
 	}
 	seen := map[string]bool{start: true}
-	queue := []at{{start, RungTo{OhmKnown: true, Standing: catalogue.House}}}
+	queue := []reached{{start, RungTo{Ohm: model.Some[unit.Ohm](0), Standing: catalogue.House}}}
 	var out []RungTo
 	for len(queue) > 0 {
 		here := queue[0]
 		queue = queue[1:]
 		for _, id := range drains[here.end] {
 			to := here.RungTo
-			to.End, to.OhmKnown = "shield of "+id, false
+			to.End, to.Ohm = "shield of "+id, model.Opt[unit.Ohm]{}
 			out = append(out, to)
 		}
 		for _, l := range leads[here.end] {
@@ -114,15 +114,15 @@ func rungFrom(s *sheet.Sheet, start string, leads map[string][]lead, drains map[
 			to := here.RungTo
 			c := &s.Wires[l.wire]
 			to.Via = append(slices.Clone(to.Via), s.H.Wires[l.wire].ID)
-			if to.OhmKnown = to.OhmKnown && c.Entry.OhmPerKm > 0 && c.Finished > 0; to.OhmKnown {
-				to.Ohm += unit.Ohm(float64(c.Entry.OhmPerKm) * float64(c.Finished) / 1e6)
+			if to.Ohm.Set = to.Ohm.Set && c.Entry.OhmPerKm > 0 && c.Finished > 0; to.Ohm.Set {
+				to.Ohm.V += unit.Ohm(float64(c.Entry.OhmPerKm) * float64(c.Finished) / 1e6)
 				to.Standing = catalogue.Weakest(to.Standing, wires.OhmStanding(c.Entry))
 			}
-			if _, splice := s.X.Splice[l.far]; !splice {
+			if _, splice := s.Index.Splice[l.far]; !splice {
 				to.End = l.far
 				out = append(out, to)
 			}
-			queue = append(queue, at{l.far, to})
+			queue = append(queue, reached{l.far, to})
 		}
 	}
 	return out

@@ -46,17 +46,17 @@ func Doubt(s *sheet.Sheet, k int, size string) string {
 func Doubts(s *sheet.Sheet, k int) string {
 	c := &s.Wires[k]
 	switch {
-	case !c.Bounded:
+	case !c.Bound.Set:
 		return "nothing is known of what it may carry"
-	case c.Heats > c.Bound.Amps:
-		return fmt.Sprintf("may carry %s A: %s", sheet.PlainAmps(c.Bound.Amps), c.Bound.By)
+	case c.Heats > c.Bound.V.Amps:
+		return fmt.Sprintf("may carry %s A: %s", sheet.PlainAmps(c.Bound.V.Amps), c.Bound.V.Where)
 	case c.PulseBurns || c.FeedBurns:
 		return "its device does not protect it, or a pulse is too much for it"
-	case !c.DropKnown && s.H.Wires[k].Amps.Set:
+	case !c.Drop.Set && s.H.Wires[k].Amps.Set:
 		return "its drop is not known"
 	}
 	for _, i := range append(slices.Clone(wires.Serves(s, k)), k) {
-		if most := wires.DropLimit(s, i); s.Wires[i].DropKnown && s.Wires[i].Circuit > most {
+		if most := wires.DropLimit(s, i); s.Wires[i].Drop.Set && s.Wires[i].Circuit > most {
 			return fmt.Sprintf("drops %s V of %s", unit.Fixed(s.Wires[i].Circuit, 2), unit.Fixed(most, 2))
 		}
 	}
@@ -67,8 +67,8 @@ func Doubts(s *sheet.Sheet, k int) string {
 func endRefuses(s *sheet.Sheet, k int, size string) string {
 	w := &s.H.Wires[k]
 	for _, text := range []string{w.From.V, w.To.V} {
-		e, ok := s.X.End(text)
-		if t, known := s.X.Termination[e.Termination]; ok && known && !ends.Takes(s, t, e.Cavity, w.Spec, size) {
+		e, ok := s.Index.End(text)
+		if t, known := s.Index.Termination[e.Termination]; ok && known && !ends.Takes(s, t, e.Cavity, w.Spec, size) {
 			return text
 		}
 	}
@@ -127,8 +127,8 @@ func Advise(s *sheet.Sheet) (changes []Change, h *model.Harness, none []int) {
 	like := map[string]string{}
 	for _, k := range slices.Sorted(maps.Keys(want)) {
 		w, c := &sound.H.Wires[k], &sound.Wires[k]
-		key := fmt.Sprint(w.Spec, w.Size, w.Amps, w.OnS, w.PeriodS, w.RestA, w.Return, c.Heats, c.Path, c.Guard,
-			unit.Fixed(c.Bound.Amps, 2), unit.Fixed(c.Circuit, 4), endSizes(s, k))
+		key := fmt.Sprint(w.Spec, w.Size, w.Amps, w.OnS, w.PeriodS, w.RestA, w.Return, c.Heats, c.Path, c.Guard.V,
+			unit.Fixed(c.Bound.V.Amps, 2), unit.Fixed(c.Circuit, 4), endSizes(s, k))
 		size, tried := like[key]
 		if !tried {
 			size, _ = SmallestThatDoes(sound, k)
@@ -203,8 +203,8 @@ func madeBy(s *sheet.Sheet, k int) float64 {
 func endSizes(s *sheet.Sheet, k int) [2]string {
 	var out [2]string
 	for n, text := range []string{s.H.Wires[k].From.V, s.H.Wires[k].To.V} {
-		e, _ := s.X.End(text)
-		if t, ok := s.X.Termination[e.Termination]; ok {
+		e, _ := s.Index.End(text)
+		if t, ok := s.Index.Termination[e.Termination]; ok {
 			out[n] = s.Terms[t].State[e.Cavity].Size + e.Termination
 		}
 	}

@@ -67,8 +67,8 @@ func TestAdvise(t *testing.T) {
 	d = calc.Complete(h, s.Cat, d)
 	for k := range h.Wires {
 		// Laid anew in its new sizes: the advice is for the lay-up in hand.
-		if c := &d.Wires[k]; float64(c.Heats) > 1.1*float64(c.Bound.Amps) {
-			t.Errorf("%s AWG at %v A may carry %v: %s", h.Wires[k].Size, c.Heats, c.Bound.Amps, c.Bound.By)
+		if c := &d.Wires[k]; float64(c.Heats) > 1.1*float64(c.Bound.V.Amps) {
+			t.Errorf("%s AWG at %v A may carry %v: %s", h.Wires[k].Size, c.Heats, c.Bound.V.Amps, c.Bound.V.Where)
 		}
 		if s.H.Wires[k].Size == h.Wires[k].Size {
 			continue

@@ -14,7 +14,7 @@ import (
 func Broken(s *sheet.Sheet, i int, layers []model.Layer) int {
 	n := 0
 	for _, end := range []string{s.H.Branches[i].From, s.H.Branches[i].To} {
-		if _, ok := s.X.Breakout[end]; !ok {
+		if _, ok := s.Index.Breakout[end]; !ok {
 			continue
 		}
 		for _, l := range layers {
@@ -38,7 +38,7 @@ func Broken(s *sheet.Sheet, i int, layers []model.Layer) int {
 // nextAt is the branch a component goes on into at one end of branch i; −1 where it ends
 // there. False for what does not run through branch i.
 func nextAt(s *sheet.Sheet, i int, end, id string) (int, bool) {
-	c, ok := s.X.Component(id)
+	c, ok := s.Index.Component(id)
 	if !ok {
 		return 0, false
 	}

@@ -14,7 +14,7 @@ func DeadEnd(s *sheet.Sheet, i, like int) (sheet.SparePlace, bool) {
 		id := s.H.Terminations[t].ID
 		b := &s.H.Branches[i]
 		for _, end := range []string{b.From, b.To} {
-			way, ok := s.X.Between(id, end)
+			way, ok := s.Index.Between(id, end)
 			if !ok || len(way) == 0 || way[len(way)-1] != i {
 				continue // the branch lies on the far side
 			}

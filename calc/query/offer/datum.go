@@ -39,7 +39,7 @@ func Redatum(s *sheet.Sheet, t int, datum model.Datum) (h *model.Harness, conver
 	if !ok1 || !ok2 || !slices.Contains(Data, term.Datum.V) {
 		return h, false
 	}
-	for _, b := range s.X.Meeting(term.ID) {
+	for _, b := range s.Index.Meeting(term.ID) {
 		long := s.H.Branches[b].LengthMM + was - now
 		if long <= 0 {
 			return s.H.EditTermination(t, func(t *model.Termination) { t.Datum = model.Some(datum) }), false
@@ -50,9 +50,9 @@ func Redatum(s *sheet.Sheet, t int, datum model.Datum) (h *model.Harness, conver
 				return
 			}
 			for k := range b.Covers { // stations are counted from this end
-				for _, at := range []*model.Opt[unit.Millimetre]{&b.Covers[k].FromMM, &b.Covers[k].ToMM} {
-					if at.Set {
-						at.V = max(0, at.V+was-now)
+				for _, station := range []*model.Opt[unit.Millimetre]{&b.Covers[k].FromMM, &b.Covers[k].ToMM} {
+					if station.Set {
+						station.V = max(0, station.V+was-now)
 					}
 				}
 			}

@@ -21,8 +21,8 @@ type Substitute struct {
 
 // Substitutes are the spares that run between the same terminations as a wire.
 func Substitutes(s *sheet.Sheet, k int) []Substitute {
-	a, okA := s.X.End(s.H.Wires[k].From.V)
-	b, okB := s.X.End(s.H.Wires[k].To.V)
+	a, okA := s.Index.End(s.H.Wires[k].From.V)
+	b, okB := s.Index.End(s.H.Wires[k].To.V)
 	if !okA || !okB || a.Termination == "" || b.Termination == "" {
 		return nil
 	}
@@ -32,8 +32,8 @@ func Substitutes(s *sheet.Sheet, k int) []Substitute {
 		if j == k || w.Role.V != model.RoleSpare {
 			continue
 		}
-		x, ok1 := s.X.End(w.From.V)
-		y, ok2 := s.X.End(w.To.V)
+		x, ok1 := s.Index.End(w.From.V)
+		y, ok2 := s.Index.End(w.To.V)
 		if !ok1 || !ok2 {
 			continue
 		}
@@ -60,30 +60,30 @@ type Pairing struct {
 // Pairings are the terminations a wire could run on to from termination t, those it
 // shares wires with, the most first.
 func Pairings(s *sheet.Sheet, t int) []Pairing {
-	by := map[int]*Pairing{}
+	byFar := map[int]*Pairing{}
 	id := s.H.Terminations[t].ID
 	for k := range s.H.Wires {
 		w := &s.H.Wires[k]
-		a, _ := s.X.End(w.From.V)
-		b, _ := s.X.End(w.To.V)
+		a, _ := s.Index.End(w.From.V)
+		b, _ := s.Index.End(w.To.V)
 		if b.Termination == id {
 			a, b = b, a
 		}
-		o, ok := s.X.Termination[b.Termination]
+		o, ok := s.Index.Termination[b.Termination]
 		if a.Termination != id || !ok || o == t {
 			continue
 		}
-		if by[o] == nil {
-			by[o] = &Pairing{A: t, B: o}
+		if byFar[o] == nil {
+			byFar[o] = &Pairing{A: t, B: o}
 		}
-		by[o].Wires++
+		byFar[o].Wires++
 		if w.Role.V == model.RoleSpare {
-			by[o].Spares++
+			byFar[o].Spares++
 		}
 	}
 	var out []Pairing
 	for o := range s.H.Terminations {
-		p := by[o]
+		p := byFar[o]
 		if p == nil {
 			continue
 		}
@@ -101,10 +101,10 @@ func commonSize(s *sheet.Sheet, a, b int) [2]string {
 	best := [2]string{s.Limits.Spec, "22"}
 	for k := range s.H.Wires {
 		w := &s.H.Wires[k]
-		x, _ := s.X.End(w.From.V)
-		y, _ := s.X.End(w.To.V)
-		ia, okA := s.X.Termination[x.Termination]
-		ib, okB := s.X.Termination[y.Termination]
+		x, _ := s.Index.End(w.From.V)
+		y, _ := s.Index.End(w.To.V)
+		ia, okA := s.Index.Termination[x.Termination]
+		ib, okB := s.Index.Termination[y.Termination]
 		if okA && okB && (ia == a && ib == b || ia == b && ib == a) {
 			key := [2]string{w.Spec, w.Size}
 			if n[key]++; n[key] > n[best] {
@@ -129,7 +129,7 @@ func freeTaking(s *sheet.Sheet, t int, size [2]string) int {
 // branch that swells most gets, and which layer it starts there, 0 where it finds room.
 // It is laid outermost beside the others. False where a branch on the way is not laid.
 func OneMore(s *sheet.Sheet, p Pairing) (branch int, thicker unit.Millimetre, starts int, ok bool) {
-	way, ok := s.X.Between(s.H.Terminations[p.A].ID, s.H.Terminations[p.B].ID)
+	way, ok := s.Index.Between(s.H.Terminations[p.A].ID, s.H.Terminations[p.B].ID)
 	if !ok || p.More == 0 {
 		return 0, 0, 0, false
 	}

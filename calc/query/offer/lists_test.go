@@ -13,7 +13,7 @@ import (
 // A damaged wire is replaced by a spare of the same way that is no thinner.
 func TestSubstitutes(t *testing.T) {
 	s := calctest.Laid(t, "demo")
-	k := s.X.Wire["151"] // P1 to AUX1, 20 AWG: the spares there are 22
+	k := s.Index.Wire["151"] // P1 to AUX1, 20 AWG: the spares there are 22
 	if got := offer.Substitutes(s, k); len(got) != 0 {
 		t.Errorf("a thinner one stands in: %+v", got)
 	}
@@ -40,7 +40,7 @@ func TestPairings(t *testing.T) {
 			}
 		}
 	}
-	p := offer.Pairings(s, s.X.Termination["P1"])[0]
+	p := offer.Pairings(s, s.Index.Termination["P1"])[0]
 	if fmt.Sprint(s.H.Terminations[p.B].ID) != "AUX1" || p.Spares != 4 {
 		t.Errorf("most wires run to %s: %+v", s.H.Terminations[p.B].ID, p)
 	}

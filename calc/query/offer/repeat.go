@@ -58,24 +58,24 @@ func Bank(s *sheet.Sheet, i int) (terms, splices []int) {
 	seen := map[string]bool{s.H.Branches[i].From: true}
 	todo := []string{s.H.Branches[i].To}
 	for len(todo) > 0 {
-		at := todo[0]
+		place := todo[0]
 		todo = todo[1:]
-		if seen[at] {
+		if seen[place] {
 			continue
 		}
-		seen[at] = true
+		seen[place] = true
 		for k := range s.H.Branches {
-			if b := &s.H.Branches[k]; b.From == at || b.To == at {
-				if next := s.X.Other(k, at); !seen[next] {
+			if b := &s.H.Branches[k]; b.From == place || b.To == place {
+				if next := s.Index.Other(k, place); !seen[next] {
 					todo = append(todo, next)
 				}
 			}
 		}
-		if k, ok := s.X.Termination[at]; ok {
+		if k, ok := s.Index.Termination[place]; ok {
 			terms = append(terms, k)
 		}
 		for k := range s.H.Splices {
-			if s.H.Splices[k].At == at {
+			if s.H.Splices[k].At == place {
 				splices = append(splices, k)
 			}
 		}
@@ -118,17 +118,17 @@ func LikeBanks(s *sheet.Sheet, i int) []int {
 // to, and the ids of the new wires. Wires of a splice go to the same splice, others
 // to the next free cavities of their other end. What stands in the way is said in
 // the error, and nothing is changed then.
-func Repeated(s *sheet.Sheet, of, to int) (*model.Harness, []string, error) {
-	return repeat(s, map[int]int{of: to}, nil, nil)
+func Repeated(s *sheet.Sheet, like, to int) (*model.Harness, []string, error) {
+	return repeat(s, map[int]int{like: to}, nil, nil)
 }
 
 // Mirrored is the harness with all wires of the bank of one branch once more on the
 // bank of another: see Repeated.
-func Mirrored(s *sheet.Sheet, of, to int) (*model.Harness, []string, error) {
-	a, as := Bank(s, of)
+func Mirrored(s *sheet.Sheet, like, to int) (*model.Harness, []string, error) {
+	a, as := Bank(s, like)
 	b, bs := Bank(s, to)
 	if len(a) != len(b) || len(as) != len(bs) {
-		return s.H, nil, fmt.Errorf("the banks of %s and %s are not alike", s.H.Branches[of].ID, s.H.Branches[to].ID)
+		return s.H, nil, fmt.Errorf("the banks of %s and %s are not alike", s.H.Branches[like].ID, s.H.Branches[to].ID)
 	}
 	terms, splices := map[int]int{}, map[string]string{}
 	for k := range a {
@@ -137,7 +137,7 @@ func Mirrored(s *sheet.Sheet, of, to int) (*model.Harness, []string, error) {
 	for k := range as {
 		splices[s.H.Splices[as[k]].ID] = s.H.Splices[bs[k]].ID
 	}
-	ja, jb := bankBreakouts(s, of), bankBreakouts(s, to)
+	ja, jb := bankBreakouts(s, like), bankBreakouts(s, to)
 	places := map[string]string{}
 	for k := range ja {
 		if places[ja[k]] = ""; len(ja) == len(jb) {
@@ -152,16 +152,16 @@ func bankBreakouts(s *sheet.Sheet, i int) []string {
 	seen := map[string]bool{s.H.Branches[i].From: true}
 	todo, in := []string{s.H.Branches[i].To}, map[string]bool{}
 	for len(todo) > 0 {
-		at := todo[0]
-		if todo = todo[1:]; seen[at] {
+		place := todo[0]
+		if todo = todo[1:]; seen[place] {
 			continue
 		}
-		seen[at] = true
-		if _, ok := s.X.Breakout[at]; ok {
-			in[at] = true
+		seen[place] = true
+		if _, ok := s.Index.Breakout[place]; ok {
+			in[place] = true
 		}
-		for _, k := range s.X.Meeting(at) {
-			todo = append(todo, s.X.Other(k, at))
+		for _, k := range s.Index.Meeting(place) {
+			todo = append(todo, s.Index.Other(k, place))
 		}
 	}
 	var out []string
@@ -183,7 +183,7 @@ func repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string
 	// capAt is where the copy of a capped spare is capped: at the like of its place where
 	// that is in the set, else where it is. "" is nowhere.
 	capAt := func(place string) string {
-		if t, is := s.X.Termination[place]; is {
+		if t, is := s.Index.Termination[place]; is {
 			if n, copied := terms[t]; copied {
 				return s.H.Terminations[n].ID
 			}
@@ -198,8 +198,8 @@ func repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string
 		if text == "" && wires.Capped(w) {
 			return "", false, nil
 		}
-		e, ok := s.X.End(text)
-		t, known := s.X.Termination[e.Termination]
+		e, ok := s.Index.End(text)
+		t, known := s.Index.Termination[e.Termination]
 		switch {
 		case ok && e.Splice != "":
 			if n, is := splices[e.Splice]; is {
@@ -238,11 +238,11 @@ func repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string
 		n.ID = h.NextID(w.ID)
 		n.From, n.To = orNone(a), orNone(z)
 		if wires.Capped(&w) {
-			at := capAt(w.CappedAt.V)
-			if at == "" {
+			place := capAt(w.CappedAt.V)
+			if place == "" {
 				return s.H, nil, fmt.Errorf("spare %s is capped at %s, which has no like on the other side", w.ID, w.CappedAt.V)
 			}
-			n.CappedAt = model.Some(at)
+			n.CappedAt = model.Some(place)
 		}
 		n.Signal = renumbered(s, w.Signal, &w, terms)
 		newID[w.ID] = n.ID
@@ -272,7 +272,7 @@ func repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string
 		if len(n.Wires) == len(u.Wires) && len(n.Wires) > 0 {
 			n.ID = h.NextID(u.ID)
 			for _, d := range []*model.Opt[string]{&n.DrainFrom, &n.DrainTo} {
-				if _, cavity := s.X.End(d.V); cavity {
+				if _, cavity := s.Index.End(d.V); cavity {
 					*d = model.Opt[string]{} // a cavity of its own is for the person to choose
 				}
 			}
@@ -286,8 +286,8 @@ func repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string
 // termination of the set, or both on its splices or beyond them.
 func touches(s *sheet.Sheet, w *model.Wire, terms map[int]int, splices map[string]string) bool {
 	for _, text := range []string{w.From.V, w.To.V} {
-		e, ok := s.X.End(text)
-		t, known := s.X.Termination[e.Termination]
+		e, ok := s.Index.End(text)
+		t, known := s.Index.Termination[e.Termination]
 		if _, in := terms[t]; ok && known && in {
 			return true
 		}
@@ -295,7 +295,7 @@ func touches(s *sheet.Sheet, w *model.Wire, terms map[int]int, splices map[strin
 			return true
 		}
 	}
-	if t, ok := s.X.Termination[w.CappedAt.V]; ok && wires.Capped(w) {
+	if t, ok := s.Index.Termination[w.CappedAt.V]; ok && wires.Capped(w) {
 		_, in := terms[t]
 		return in
 	}
@@ -306,8 +306,8 @@ func touches(s *sheet.Sheet, w *model.Wire, terms map[int]int, splices map[strin
 // old: "Injector 1 feed" to INJ1 becomes "Injector 2 feed" to INJ2.
 func renumbered(s *sheet.Sheet, signal model.Opt[string], w *model.Wire, terms map[int]int) model.Opt[string] {
 	for _, text := range []string{w.From.V, w.To.V} {
-		e, _ := s.X.End(text)
-		t, known := s.X.Termination[e.Termination]
+		e, _ := s.Index.End(text)
+		t, known := s.Index.Termination[e.Termination]
 		n, in := terms[t]
 		if !known || !in {
 			continue
@@ -343,9 +343,9 @@ func tailNumber(id string) string {
 // LaidLike is the lay-up of branch of for the components of branch to, which must
 // be of the same sizes and as many: size for size, those of a role first, in file
 // order. False where they do not match.
-func LaidLike(s *sheet.Sheet, of, to int) ([]model.Layer, bool) {
-	src, dst := &s.Branches[of], &s.Branches[to]
-	if of == to || len(src.As) == 0 || src.Make != model.MakeLaid || len(src.Components) != len(dst.Components) {
+func LaidLike(s *sheet.Sheet, like, to int) ([]model.Layer, bool) {
+	src, dst := &s.Branches[like], &s.Branches[to]
+	if like == to || len(src.As) == 0 || src.Make != model.MakeLaid || len(src.Components) != len(dst.Components) {
 		return nil, false
 	}
 	type class struct {
@@ -353,7 +353,7 @@ func LaidLike(s *sheet.Sheet, of, to int) ([]model.Layer, bool) {
 		unit bool
 	}
 	kind := func(id string) class {
-		c, _ := s.X.Component(id)
+		c, _ := s.Index.Component(id)
 		return class{size: strconv.FormatFloat(float64(s.Dia(id).Nominal), 'g', -1, 64), unit: c.Unit}
 	}
 	pool := map[class][]string{}
@@ -378,16 +378,16 @@ func LaidLike(s *sheet.Sheet, of, to int) ([]model.Layer, bool) {
 			if len(ids) == 0 {
 				return nil, false
 			}
-			at := max(0, slices.IndexFunc(ids, func(o string) bool { return roleOf(s, o) == roleOf(s, id) }))
-			out[k].Of[j] = ids[at]
-			pool[kind(id)] = slices.Delete(slices.Clone(ids), at, at+1)
+			index := max(0, slices.IndexFunc(ids, func(o string) bool { return roleOf(s, o) == roleOf(s, id) }))
+			out[k].Of[j] = ids[index]
+			pool[kind(id)] = slices.Delete(slices.Clone(ids), index, index+1)
 		}
 	}
 	return out, true
 }
 
 func roleOf(s *sheet.Sheet, id string) model.Role {
-	if k, ok := s.X.Wire[id]; ok {
+	if k, ok := s.Index.Wire[id]; ok {
 		return s.H.Wires[k].Role.V
 	}
 	return ""

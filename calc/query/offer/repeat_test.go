@@ -114,7 +114,7 @@ func wireSays(w *model.Wire) string {
 
 func TestRepeatedToLikeEnds(t *testing.T) {
 	s := calctest.Built(t, twoBanks)
-	one := s.X.Termination["INJ1"]
+	one := s.Index.Termination["INJ1"]
 	var like []string
 	for _, k := range offer.Like(s, one) {
 		like = append(like, s.H.Terminations[k].ID)
@@ -122,7 +122,7 @@ func TestRepeatedToLikeEnds(t *testing.T) {
 	if !slices.Equal(like, []string{"INJ2", "INJ3", "INJ4"}) {
 		t.Fatalf("like INJ1: %v; OIL has other cavities, and INJ1 is wired", like)
 	}
-	h, ids, err := offer.Repeated(s, one, s.X.Termination["INJ2"])
+	h, ids, err := offer.Repeated(s, one, s.Index.Termination["INJ2"])
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -150,7 +150,7 @@ func TestRepeatedToLikeEnds(t *testing.T) {
 
 func TestMirroredBank(t *testing.T) {
 	s := calctest.Built(t, twoBanks)
-	left, right := s.X.Branch["RL"], s.X.Branch["RR"]
+	left, right := s.Index.Branch["RL"], s.Index.Branch["RR"]
 	if got := offer.LikeBanks(s, right); !slices.Equal(got, []int{left}) {
 		t.Fatalf("banks like RR's: %v", got)
 	}
@@ -183,11 +183,11 @@ func TestMirroredBank(t *testing.T) {
 func TestRepeatedUnit(t *testing.T) {
 	s := calctest.Built(t, twoBanks+"[[unit]]\nid = \"C1\"\nwires = [\"101\", \"113\"]\nbuild = \"pair\"\n[[wire]]\nid = \"113\"\nfrom = "+
 		"\"P1:5\"\nto = \"INJ1:2\"\nspec = \"AS22759/32\"\nsize = \"22\"\n")
-	_, _, err := offer.Repeated(s, s.X.Termination["INJ1"], s.X.Termination["INJ2"])
+	_, _, err := offer.Repeated(s, s.Index.Termination["INJ1"], s.Index.Termination["INJ2"])
 	if err != nil {
 		t.Fatal(err)
 	}
-	h, _, _ := offer.Repeated(s, s.X.Termination["INJ1"], s.X.Termination["INJ2"])
+	h, _, _ := offer.Repeated(s, s.Index.Termination["INJ1"], s.Index.Termination["INJ2"])
 	if n := len(h.Units); n != 2 || len(h.Units[1].Wires) != 2 || h.Units[1].ID == "C1" {
 		t.Errorf("units %+v", h.Units)
 	}
@@ -242,12 +242,12 @@ length_mm = 200
 		}
 		return b.String()
 	}()))
-	x, y := s.X.Branch["X"], s.X.Branch["Y"]
+	x, y := s.Index.Branch["X"], s.Index.Branch["Y"]
 	ls, ok := offer.LaidLike(s, x, y)
 	if !ok || len(ls) != 2 || !slices.Equal(ls[0].Of, []string{"w9"}) || len(ls[1].Of) != 7 || ls[1].Fillers.V != 1 {
 		t.Errorf("%v %+v", ok, ls)
 	}
-	if _, ok := offer.LaidLike(s, x, s.X.Branch["T"]); ok {
+	if _, ok := offer.LaidLike(s, x, s.Index.Branch["T"]); ok {
 		t.Error("the trunk holds others")
 	}
 }
@@ -259,7 +259,7 @@ func TestRepeatedWithACappedSpare(t *testing.T) {
 		"id = \"INJ2\"\ncavities = [\"1\", \"2\"]", "id = \"INJ2\"\ncavities = [\"1\", \"2\", \"3\"]").Replace(twoBanks) +
 		"[[wire]]\nid = \"121\"\nfrom = \"INJ1:3\"\ncapped_at = \"J1\"\nspec = \"AS22759/32\"\nsize = \"22\"\nrole = \"spare\"\n"
 	s := calctest.Built(t, text)
-	h, ids, err := offer.Repeated(s, s.X.Termination["INJ1"], s.X.Termination["INJ2"])
+	h, ids, err := offer.Repeated(s, s.Index.Termination["INJ1"], s.Index.Termination["INJ2"])
 	if err != nil || len(ids) != 3 {
 		t.Fatalf("%v, %v", ids, err)
 	}
@@ -278,7 +278,7 @@ func TestMirroredWithACappedSpare(t *testing.T) {
 	}
 	text += "[[wire]]\nid = \"121\"\nfrom = \"INJ1:3\"\ncapped_at = \"JL\"\nspec = \"AS22759/32\"\nsize = \"22\"\nrole = \"spare\"\n"
 	s := calctest.Built(t, text)
-	h, ids, err := offer.Mirrored(s, s.X.Branch["RL"], s.X.Branch["RR"])
+	h, ids, err := offer.Mirrored(s, s.Index.Branch["RL"], s.Index.Branch["RR"])
 	if err != nil {
 		t.Fatal(err)
 	}

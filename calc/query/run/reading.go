@@ -60,7 +60,7 @@ func ExplainReading(s *sheet.Sheet, i, layer int, read []unit.Millimetre) (Expla
 		return Explained{}, false
 	}
 	e.LeastMM, e.MostMM = layerBand(s, i, layer)
-	e.Told = told(e)
+	e.Told = tellOf(e)
 	k := bundle.Commonest(s, i, layer)
 	if k < 0 {
 		return e, true
@@ -79,7 +79,7 @@ func ExplainReading(s *sheet.Sheet, i, layer int, read []unit.Millimetre) (Expla
 // sameEnd is how near the end of a tolerance is the end.
 const sameEnd unit.Millimetre = 0.01
 
-func told(e Explained) Told {
+func tellOf(e Explained) Told {
 	switch {
 	case math.Abs(float64(e.ReadMM-e.SheetMM)) < float64(bundle.ReadSame):
 		return AsSheet
@@ -107,11 +107,11 @@ func sizesTo(s *sheet.Sheet, i, layer int) map[[2]string]int {
 	put := func(k int) { out[[2]string{s.H.Wires[k].Spec, s.H.Wires[k].Size}] = k }
 	for _, l := range s.Branches[i].Layers[:layer+1] {
 		for _, m := range l.Members {
-			if k, ok := s.X.Wire[m.ID]; ok {
+			if k, ok := s.Index.Wire[m.ID]; ok {
 				put(k)
-			} else if u, ok := s.X.Unit[m.ID]; ok {
+			} else if u, ok := s.Index.Unit[m.ID]; ok {
 				for _, id := range s.H.Units[u].Wires {
-					if k, ok := s.X.Wire[id]; ok {
+					if k, ok := s.Index.Wire[id]; ok {
 						put(k)
 					}
 				}
@@ -123,8 +123,8 @@ func sizesTo(s *sheet.Sheet, i, layer int) map[[2]string]int {
 
 // layerBand is over of one layer with every wire so far at its smallest, at its largest.
 func layerBand(s *sheet.Sheet, i, layer int) (least, most unit.Millimetre) {
-	by := bundle.LearnedBy(s, i, layer)
-	over := s.Branches[i].Layers[layer].OverMM * by
+	shift := bundle.LearnedBy(s, i, layer)
+	over := s.Branches[i].Layers[layer].OverMM * shift
 	small, large := map[[2]string]unit.Millimetre{}, map[[2]string]unit.Millimetre{}
 	for size, k := range sizesTo(s, i, layer) {
 		if d := s.Wires[k].Dia; d.Max > d.Min {
@@ -136,10 +136,10 @@ func layerBand(s *sheet.Sheet, i, layer int) (least, most unit.Millimetre) {
 	}
 	least, most = over, over
 	if l := withReels(s, small).Branches[i].Layers; layer < len(l) {
-		least = min(over, l[layer].OverMM*by)
+		least = min(over, l[layer].OverMM*shift)
 	}
 	if l := withReels(s, large).Branches[i].Layers; layer < len(l) {
-		most = max(over, l[layer].OverMM*by)
+		most = max(over, l[layer].OverMM*shift)
 	}
 	return least, most
 }
@@ -186,7 +186,7 @@ func restate(s *sheet.Sheet, i, layer, k int, e *Explained) {
 		e.NextHolds, e.NextTakes, e.NextLift = len(next.Members), next.Takes, next.Lift
 	}
 	sh := &s.Branches[i].Sheath
-	if !sh.Known {
+	if !sh.Tube.Set {
 		return
 	}
 	e.Sheath = sh.Part
@@ -211,7 +211,7 @@ func Written(s *sheet.Sheet) *model.Harness {
 		b := &s.Branches[i]
 		mb := &s.H.Branches[i]
 		lay := b.Proposed && len(b.As) > 0
-		sheath := b.Sheath.Proposed && b.Sheath.Known && len(mb.Covers) == 0
+		sheath := b.Sheath.Proposed && b.Sheath.Tube.Set && len(mb.Covers) == 0
 		if !lay && !sheath {
 			continue
 		}

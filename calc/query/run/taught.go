@@ -29,12 +29,12 @@ func Measured(s *sheet.Sheet, file string) []learn.Reading {
 		b := &s.H.Builds[k]
 		name := fmt.Sprintf("%s serial %s", file, b.Serial)
 		for _, r := range b.Readings {
-			if i, ok := s.X.Branch[r.Branch]; ok {
+			if i, ok := s.Index.Branch[r.Branch]; ok {
 				out = append(out, overReadings(s, name+" "+r.Branch, i, r.Layer, r.OverMM)...)
 			}
 		}
 		for _, r := range b.Tubes {
-			if i, ok := s.X.Branch[r.Branch]; ok {
+			if i, ok := s.Index.Branch[r.Branch]; ok {
 				out = append(out, wallReading(s, name, i, b, r)...)
 			}
 		}
@@ -76,7 +76,7 @@ func wallReading(s *sheet.Sheet, name string, i int, b *model.Build, r model.Rec
 	out := &s.Branches[i]
 	sh := &out.Sheath
 	t, known := s.Base.Tube(sh.Part) // before what was learned of it
-	if !sh.Known || !known || t.WallMM <= 0 {
+	if !sh.Tube.Set || !known || t.WallMM <= 0 {
 		return nil
 	}
 	for _, p := range s.H.Parts {
@@ -97,7 +97,7 @@ func wallReading(s *sheet.Sheet, name string, i int, b *model.Build, r model.Rec
 	if over > float64(under) {
 		measured = (math.Sqrt(bore*bore+over*over-float64(under*under)) - bore) / 2
 	}
-	return []learn.Reading{{Group: "wall, " + sh.Tube.Kind, Of: name + " " + r.Branch, Predicted: float64(t.WallMM), Measured: measured}}
+	return []learn.Reading{{Group: "wall, " + sh.Tube.V.Kind, Of: name + " " + r.Branch, Predicted: float64(t.WallMM), Measured: measured}}
 }
 
 // MeasuredNowhere is how many readings are of a branch or a layer that is not there.
@@ -105,7 +105,7 @@ func MeasuredNowhere(s *sheet.Sheet) int {
 	n := 0
 	for k := range s.H.Builds {
 		for _, r := range s.H.Builds[k].Readings {
-			if i, ok := s.X.Branch[r.Branch]; !ok || r.Layer >= len(s.Branches[i].Layers) {
+			if i, ok := s.Index.Branch[r.Branch]; !ok || r.Layer >= len(s.Branches[i].Layers) {
 				n += len(r.OverMM)
 			}
 		}

@@ -18,7 +18,7 @@ import (
 // a shop whose bundles stand a known share off teaches that share.
 func TestMeasuredTeaches(t *testing.T) {
 	s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", calctest.CoverText("sheath", "  part = \"AS23053/16 9.5\"\n"))
-	over, tube := s.Branches[0].OverMM, s.Branches[0].Sheath.Tube
+	over, tube := s.Branches[0].OverMM, s.Branches[0].Sheath.Tube.V
 	wall := float64(tube.WallMM) * 1.1 // and keeps its cross-section on what it lies on
 	h := s.H
 	for k, off := range []float64{0.021, 0.019, 0.020, 0.022, 0.018, 0.0205, 0.0195, 0.02, 0.0202, 0.0198} {

@@ -139,8 +139,8 @@ func Given(name string, v float64, m Measure) Input {
 }
 
 // Shop is an input that is a rule: the shop's own where the file gives it.
-func Shop(name string, v float64, m Measure, own bool) Input {
-	if own {
+func Shop(name string, v float64, m Measure, ownRule bool) Input {
+	if ownRule {
 		return Input{Name: name, Value: v, Measure: m, Origin: catalogue.Origin{Source: "rule of this shop", Standing: catalogue.House}}
 	}
 	return Input{Name: name, Value: v, Measure: m, Origin: catalogue.Origin{Source: "rule, common practice", Standing: catalogue.Practice}}

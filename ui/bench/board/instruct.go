@@ -88,11 +88,11 @@ func sayCut(m *desk.Model, s run.RunStep) instruction {
 }
 
 func sayMake(m *desk.Model, s run.RunStep) instruction {
-	i := m.Sheet.X.Unit[s.Of]
+	i := m.Sheet.Index.Unit[s.Of]
 	u, c := &m.H.Units[i], &m.Sheet.Units[i]
 	var wires []string
 	for _, id := range u.Wires {
-		if k, ok := m.Sheet.X.Wire[id]; ok {
+		if k, ok := m.Sheet.Index.Wire[id]; ok {
 			wires = append(wires, strings.TrimSpace(id+" "+paper.Size(&m.H.Wires[k])+" "+inWords(m.H.Wires[k].Colour.V)))
 		}
 	}
@@ -110,7 +110,7 @@ func sayMake(m *desk.Model, s run.RunStep) instruction {
 
 // sayLay is one layer: which, which way, how long a turn, how many.
 func sayLay(m *desk.Model, s run.RunStep) instruction {
-	i := m.Sheet.X.Branch[s.Of]
+	i := m.Sheet.Index.Branch[s.Of]
 	mb, b := &m.H.Branches[i], &m.Sheet.Branches[i]
 	l := &b.Layers[s.Layer]
 	name := "layer " + fmt.Sprint(s.Layer)
@@ -144,7 +144,7 @@ func sayLay(m *desk.Model, s run.RunStep) instruction {
 }
 
 func sayJoin(m *desk.Model, s run.RunStep) instruction {
-	i := m.Sheet.X.Splice[s.Of]
+	i := m.Sheet.Index.Splice[s.Of]
 	sp, c := &m.H.Splices[i], &m.Sheet.Splices[i]
 	lies := "at the centre of " + sp.At
 	if sp.Toward.V != "" {
@@ -156,7 +156,7 @@ func sayJoin(m *desk.Model, s run.RunStep) instruction {
 
 // sayPins is which wire goes into which cavity.
 func sayPins(m *desk.Model, s run.RunStep) instruction {
-	t := m.Sheet.X.Termination[s.Of]
+	t := m.Sheet.Index.Termination[s.Of]
 	c := &m.Sheet.Terms[t]
 	var wired, shut []string
 	for _, name := range c.Cavities {

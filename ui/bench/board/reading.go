@@ -13,7 +13,7 @@ import (
 )
 
 func layerAt(m *desk.Model, s run.RunStep) (*sheet.Layer, bool) {
-	i, ok := m.Sheet.X.Branch[s.Of]
+	i, ok := m.Sheet.Index.Branch[s.Of]
 	if !ok || s.Layer >= len(m.Sheet.Branches[i].Layers) {
 		return nil, false
 	}
@@ -70,7 +70,7 @@ func readingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 				}})
 		}
 		if e.Told != run.TooThick && e.Told != run.TooThin && e.OtherSheath != "" {
-			other, i := e.OtherSheath, m.Sheet.X.Branch[s.Of]
+			other, i := e.OtherSheath, m.Sheet.Index.Branch[s.Of]
 			out = append(out, desk.Row{Key: "sheath", Text: "take " + other + " as sheath instead", Detail: "Enter takes it; cut it anew",
 				Enter: func(m *desk.Model) {
 					m.Change(m.H.EditBranch(i, func(b *model.Branch) { desk.SheathOf(b).Part = model.Some(other) }),
@@ -117,7 +117,7 @@ func readingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 
 // explained is what the readings of a layer come to.
 func explained(m *desk.Model, s run.RunStep, r *model.Reading) (run.Explained, bool) {
-	i, ok := m.Sheet.X.Branch[s.Of]
+	i, ok := m.Sheet.Index.Branch[s.Of]
 	if !ok || r == nil {
 		return run.Explained{}, false
 	}

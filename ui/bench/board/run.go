@@ -182,7 +182,7 @@ func face(m *desk.Model) {
 	r := state(m)
 	steps := runSteps(m)
 	if r.at < len(steps) {
-		if i, ok := m.Sheet.X.Branch[steps[r.at].Of]; ok {
+		if i, ok := m.Sheet.Index.Branch[steps[r.at].Of]; ok {
 			m.Branch = i
 		}
 	}

@@ -176,7 +176,7 @@ func usedRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 func againRow(m *desk.Model, s run.RunStep) desk.Row {
 	return desk.Row{Key: "again", Text: "a contact was made anew", Detail: "digits or a name: which cavity; it takes from the loop",
 		Field: &desk.Field{Label: "cavity of " + s.Of, Set: func(m *desk.Model, text string) error {
-			t := m.Sheet.X.Termination[s.Of]
+			t := m.Sheet.Index.Termination[s.Of]
 			name := m.H.Terminations[t].CavityOf(text)
 			if _, ok := m.Sheet.Terms[t].State[name]; !ok {
 				return fmt.Errorf("%s has no cavity %q", s.Of, text)
@@ -197,7 +197,7 @@ func againRow(m *desk.Model, s run.RunStep) desk.Row {
 
 // coverWhere is where a cover lies; "" of a part that is no cover.
 func coverWhere(m *desk.Model, s run.RunStep) string {
-	i, ok := m.Sheet.X.Branch[s.Of]
+	i, ok := m.Sheet.Index.Branch[s.Of]
 	if !ok {
 		return ""
 	}

@@ -41,8 +41,8 @@ func FreeFor(s *sheet.Sheet, t int, w model.Wire) []string {
 // FreeBeyond is a free cavity of the connector that text names, not yet taken, whose contact
 // takes the wire; a splice stays the same.
 func FreeBeyond(s *sheet.Sheet, text string, w model.Wire, taken map[string]bool) (string, bool) {
-	e, ok := s.X.End(text)
-	t, known := s.X.Termination[e.Termination]
+	e, ok := s.Index.End(text)
+	t, known := s.Index.Termination[e.Termination]
 	switch {
 	case text == "" && wires.Capped(&w):
 		return "", true

@@ -70,7 +70,7 @@ func (r Reason) Explain(m *Model) (why.Why, bool) {
 
 // LimitReasons is every limit of a wire.
 func LimitReasons(s *sheet.Sheet, id string) (out []Reason) {
-	for n := range power.LimitsOf(s, s.X.Wire[id]) {
+	for n := range power.LimitsOf(s, s.Index.Wire[id]) {
 		out = append(out, FiguresAt(id, n, "wire.limit")...)
 	}
 	return out
@@ -79,7 +79,7 @@ func LimitReasons(s *sheet.Sheet, id string) (out []Reason) {
 // feedReasons is every figure of a feed and of what it protects.
 func feedReasons(s *sheet.Sheet, id string) []Reason {
 	out := FiguresOf(id, "feed.load", "feed.most", "feed.opens")
-	f := &s.Feeds[s.X.Feed[id]]
+	f := &s.Feeds[s.Index.Feed[id]]
 	for _, k := range slices.Concat(f.Legs, f.Beyond, f.Back) {
 		w := s.H.Wires[k].ID
 		out = append(append(out, FiguresOfPart(id, w, "short.far", "short.lets", "short.bears")...), LimitReasons(s, w)...)
@@ -89,7 +89,7 @@ func feedReasons(s *sheet.Sheet, id string) []Reason {
 
 // SnagReasons is the figures a snag speaks of.
 func SnagReasons(s *sheet.Sheet, g sheet.Snag) []Reason {
-	i, isBranch := s.X.Branch[g.Where]
+	i, isBranch := s.Index.Branch[g.Where]
 	if !isBranch {
 		switch g.Rule {
 		case "wire.drop":

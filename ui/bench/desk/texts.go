@@ -15,7 +15,7 @@ import (
 // took it.
 func LengthText(m *Model, b *model.Branch) string {
 	end := func(id string) string {
-		if t, ok := m.Sheet.X.Termination[id]; ok {
+		if t, ok := m.Sheet.Index.Termination[id]; ok {
 			if d := m.H.Terminations[t].Datum.V; d != "" {
 				return string(d) + " of " + id
 			}

@@ -43,7 +43,7 @@ func (m *Model) Tally() Tally {
 	if !ok {
 		return Tally{}
 	}
-	t := Tally{Over: b.OverMM, Gram: b.Gram, GramKnown: b.GramKnown, Buried: b.Buried, layers: len(b.Layers), sheath: b.Sheath.Part,
+	t := Tally{Over: b.OverMM, Gram: b.Gram.V, GramKnown: b.Gram.Set, Buried: b.Buried, layers: len(b.Layers), sheath: b.Sheath.Part,
 		laid: len(b.Layers) > 0, minBend: b.Bend.MinMM}
 	for k := range b.Layers {
 		l := &b.Layers[k]

@@ -27,17 +27,17 @@ func CarriesText(s *sheet.Sheet, i int) string {
 func WireDetail(m *Model, i int, comp string) string {
 	w, c := &m.H.Wires[i], &m.Sheet.Wires[i]
 	text := w.ID + ": "
-	if c.Bounded {
-		text += fmt.Sprintf("%s of %s A, %s; ", CarriesText(m.Sheet, i), MostText(c), c.Bound.By)
+	if c.Bound.Set {
+		text += fmt.Sprintf("%s of %s A, %s; ", CarriesText(m.Sheet, i), MostText(c), c.Bound.V.Where)
 	}
-	if c.HottestKnown {
+	if c.HottestC.Set {
 		text += HotText(c) + " C; "
 	}
 	text += fmt.Sprintf("%s %s, %s to %s", w.Spec, paper.Size(w), words.OrDash(w.From.V), words.OrDash(w.To.V))
 	if c.Dia.Known() {
 		text += fmt.Sprintf(", over %s %s", diaText(m, c.Dia.Nominal, c.Dia), m.Sys.Name())
 	}
-	if c.DropKnown {
+	if c.Drop.Set {
 		text += fmt.Sprintf(", drops %s V", unit.Fixed(c.Circuit, 2))
 	}
 	if comp != w.ID {
@@ -50,7 +50,7 @@ func WireDetail(m *Model, i int, comp string) string {
 func WireReasons(m *Model, i int) []Reason {
 	id := m.H.Wires[i].ID
 	out := FiguresOf(id, "wire.cut", "wire.heats", "wire.bound", "wire.hottest", "wire.circuit", "wire.drop")
-	if c := &m.Sheet.Wires[i]; c.Bounded {
+	if c := &m.Sheet.Wires[i]; c.Bound.Set {
 		out = append(out, FiguresAt(id, c.BoundAt, "wire.limit")...)
 	}
 	return append(out, FiguresOfPart(WholeLoom, id, "component.over")...)
@@ -58,11 +58,11 @@ func WireReasons(m *Model, i int) []Reason {
 
 // MostText is a wire's limit of current, marked where it rests on memory.
 func MostText(c *sheet.Wire) string {
-	if !c.Bounded {
+	if !c.Bound.Set {
 		return "-"
 	}
-	t := unit.Fixed(c.Bound.Amps, 1)
-	if c.Bound.Standing == catalogue.Memory {
+	t := unit.Fixed(c.Bound.V.Amps, 1)
+	if c.Bound.V.Standing == catalogue.Memory {
 		t += "~"
 	}
 	return t
@@ -70,10 +70,10 @@ func MostText(c *sheet.Wire) string {
 
 // HotText is how warm its conductor gets.
 func HotText(c *sheet.Wire) string {
-	if !c.HottestKnown {
+	if !c.HottestC.Set {
 		return "-"
 	}
-	return unit.Fixed(c.HottestC, 0)
+	return unit.Fixed(c.HottestC.V, 0)
 }
 
 // diaText is a diameter, marked where it rests on memory.

@@ -328,7 +328,7 @@ func doubleOffer(m *desk.Model, k int) (vacancy, bool) {
 			sheet.SameSize {
 			continue
 		}
-		if _, in := m.Sheet.X.UnitOf[w.ID]; in {
+		if _, in := m.Sheet.Index.UnitOf[w.ID]; in {
 			continue
 		}
 		fa, okA := freeBeside(m, w.From.V, *w)
@@ -349,7 +349,7 @@ func doubleOffer(m *desk.Model, k int) (vacancy, bool) {
 			w.Signal = model.Some(src.Signal.V + ", doubled")
 			w.Amps = model.Some(src.Amps.V / 2)
 			h := layInto(m, w, path, k)
-			return h.EditWire(m.Sheet.X.Wire[src.ID], func(o *model.Wire) { o.Amps = model.Some(src.Amps.V / 2) }),
+			return h.EditWire(m.Sheet.Index.Wire[src.ID], func(o *model.Wire) { o.Amps = model.Some(src.Amps.V / 2) }),
 				fmt.Sprintf("%s doubled by %s: half the current each", src.ID, w.ID)
 		}, Why: nil}, true
 }
@@ -366,7 +366,7 @@ func upOffer(m *desk.Model, k int) (vacancy, bool) {
 	_, b, _ := m.BranchHere()
 	best := -1
 	for _, c := range b.Layers[k].Members {
-		i, ok := m.Sheet.X.Wire[c.ID]
+		i, ok := m.Sheet.Index.Wire[c.ID]
 		if ok && m.H.Wires[i].Amps.V > 0 && (best < 0 || m.H.Wires[i].Amps.V > m.H.Wires[best].Amps.V) {
 			best = i
 		}
@@ -387,7 +387,7 @@ func upOffer(m *desk.Model, k int) (vacancy, bool) {
 	}
 	return vacancy{Layer: k, Says: fmt.Sprintf("wire %s from %s to %s", w.ID, w.Size, size), What: "size up",
 		Make: func(m *desk.Model) (*model.Harness, string) {
-			return written(m).EditWire(m.Sheet.X.Wire[w.ID], func(w *model.Wire) { w.Size = size }),
+			return written(m).EditWire(m.Sheet.Index.Wire[w.ID], func(w *model.Wire) { w.Size = size }),
 				fmt.Sprintf("wire %s is now %s", w.ID, size)
 		}, Why: nil}, true
 }
@@ -395,8 +395,8 @@ func upOffer(m *desk.Model, k int) (vacancy, bool) {
 // endsTake reports whether the cavities at both ends of a wire take another size.
 func endsTake(m *desk.Model, w model.Wire, size string) bool {
 	for _, text := range []string{w.From.V, w.To.V} {
-		e, ok := m.Sheet.X.End(text)
-		if t, known := m.Sheet.X.Termination[e.Termination]; ok && known && !ends.Takes(m.Sheet, t, e.Cavity, w.Spec, size) {
+		e, ok := m.Sheet.Index.End(text)
+		if t, known := m.Sheet.Index.Termination[e.Termination]; ok && known && !ends.Takes(m.Sheet, t, e.Cavity, w.Spec, size) {
 			return false
 		}
 	}

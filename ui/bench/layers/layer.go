@@ -35,9 +35,9 @@ func layerPage(m *desk.Model, k int) desk.Page {
 		}
 		id := c.ID
 		name := ""
-		if i, is := m.Sheet.X.Wire[id]; is {
+		if i, is := m.Sheet.Index.Wire[id]; is {
 			name = fmt.Sprintf("%s  %s  %s", paper.Size(&m.H.Wires[i]), paper.Colour(m.H.Wires[i].Colour.V), m.H.Wires[i].Signal.V)
-		} else if i, is := m.Sheet.X.Unit[id]; is {
+		} else if i, is := m.Sheet.Index.Unit[id]; is {
 			name = m.H.Units[i].Name.V
 		}
 		pin := ""

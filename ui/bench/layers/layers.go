@@ -123,7 +123,7 @@ func holds(m *desk.Model, l *sheet.Layer) string {
 	var order []string
 	for _, c := range l.Members {
 		name := c.ID
-		if i, ok := m.Sheet.X.Wire[c.ID]; ok {
+		if i, ok := m.Sheet.Index.Wire[c.ID]; ok {
 			name = m.H.Wires[i].Size
 		} else if c.Kind == sheet.OfFiller {
 			name = "filler"
@@ -134,7 +134,7 @@ func holds(m *desk.Model, l *sheet.Layer) string {
 	}
 	var parts []string
 	for _, n := range order {
-		if _, isUnit := m.Sheet.X.Unit[n]; isUnit {
+		if _, isUnit := m.Sheet.Index.Unit[n]; isUnit {
 			parts = append(parts, n)
 			continue
 		}

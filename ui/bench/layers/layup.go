@@ -180,10 +180,10 @@ func sameLayers(m *desk.Model, ls []model.Layer) bool {
 func sameSizes(m *desk.Model, a, b []string) bool {
 	count := map[unit.Millimetre]int{}
 	d := func(id string) unit.Millimetre {
-		if k, ok := m.Sheet.X.Wire[id]; ok {
+		if k, ok := m.Sheet.Index.Wire[id]; ok {
 			return m.Sheet.Wires[k].Dia.Nominal
 		}
-		return m.Sheet.Units[m.Sheet.X.Unit[id]].Dia.Nominal
+		return m.Sheet.Units[m.Sheet.Index.Unit[id]].Dia.Nominal
 	}
 	for _, id := range a {
 		count[d(id)]++

@@ -141,12 +141,12 @@ func wishRows(m *desk.Model) []desk.Row {
 	}
 	if differ {
 		out = append(out, wish("leavers outside", "what leaves first has nothing over it that leaves later", mb.LeaversOut.Or(true),
-			prop.LeaversMM, prop.LeaversKnown,
+			prop.LeaversMM.V, prop.LeaversMM.Set,
 			func(b *model.Branch, v bool) { b.LeaversOut = model.Some(v) }))
 	}
 	if units {
-		out = append(out, wish("units in the centre", "what is made up already lies in the middle", mb.UnitsIn.Or(true), prop.UnitsMM,
-			prop.UnitsKnown,
+		out = append(out, wish("units in the centre", "what is made up already lies in the middle", mb.UnitsIn.Or(true), prop.UnitsMM.V,
+			prop.UnitsMM.Set,
 			func(b *model.Branch, v bool) { b.UnitsIn = model.Some(v) }))
 	}
 	if r, any := apartRow(m); any {

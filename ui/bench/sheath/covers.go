@@ -20,11 +20,11 @@ func coverRows(m *desk.Model) []desk.Row {
 	mb, b, _ := m.BranchHere()
 	var out []desk.Row
 	for _, c := range b.Covers {
-		at := c.At
+		at := c.Index
 		text := fmt.Sprintf("%-8s %s  %s to %s %s, over %s", c.What, draw.Fit(words.OrDash(c.Part), 18, m.Cfg.ASCII),
 			m.Sys.Length(c.FromMM), m.Sys.Length(c.ToMM), m.Sys.Name(), m.Sys.Diameter(c.OverMM)+words.MemMark(c.ThickGuess))
 		detail := "Enter opens it, . takes it off"
-		if c.Known {
+		if c.Tube.Set {
 			detail = coverSays(m, c) + "; " + detail
 		}
 		out = append(out, desk.Row{Key: fmt.Sprint("cover ", at), Text: text, Detail: detail,
@@ -56,7 +56,7 @@ const (
 func AddCoverPage(m *desk.Model, _ int, branch string) desk.Page {
 	p := desk.Page{Lines: []string{"Covers lie on one another from the inside out; each has a start and a stop."},
 		Empty: "branch " + branch + " is gone; Esc goes back"}
-	i, ok := m.Sheet.X.Branch[branch]
+	i, ok := m.Sheet.Index.Branch[branch]
 	if !ok {
 		return p
 	}
@@ -132,12 +132,12 @@ func dropCover(m *desk.Model, at int) {
 func openCover(m *desk.Model, b *model.Branch, at int) {
 	branch, n, what := b.ID, len(b.Covers), b.Covers[at].What
 	m.Open(desk.Screen{Kind: CoverKind, Of: fmt.Sprint(branch, "\x00", at, "\x00", n, what), Page: func(m *desk.Model, _ int) desk.Page {
-		i, ok := m.Sheet.X.Branch[branch]
+		i, ok := m.Sheet.Index.Branch[branch]
 		gone := desk.Page{Empty: "this cover is gone; Esc goes back"}
 		if !ok {
 			return gone
 		}
-		k := slices.IndexFunc(m.Sheet.Branches[i].Covers, func(c sheet.Covered) bool { return c.At == at })
+		k := slices.IndexFunc(m.Sheet.Branches[i].Covers, func(c sheet.Covered) bool { return c.Index == at })
 		if all := m.H.Branches[i].Covers; k < 0 || len(all) != n || all[at].What != what {
 			return gone
 		}
@@ -202,7 +202,7 @@ func coverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 	station("start", c.FromMM, 0, max(0, c.ToMM-1), mc.FromMM.Set, func(c *model.Cover, v unit.Millimetre) { c.FromMM = model.Some(v) })
 	station("stop", c.ToMM, min(c.FromMM+1, mb.LengthMM), mb.LengthMM, mc.ToMM.Set,
 		func(c *model.Cover, v unit.Millimetre) { c.ToMM = model.Some(v) })
-	if !c.Known {
+	if !c.Tube.Set {
 		p.Rows = append(p.Rows, desk.Row{Key: "thick", Text: fmt.Sprintf("adds     %s%s %s on each side", m.Sys.Fine(c.ThickMM),
 			words.MemMark(c.ThickGuess), m.Sys.Name()), Detail: "digits or + -: what it adds to the radius, measured",
 			Why: desk.FiguresAt(mb.ID, at, "cover.over"),
@@ -225,7 +225,7 @@ func coverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 				}}})
 	}
 	says := coverSays(m, c)
-	if !c.Known {
+	if !c.Tube.Set {
 		says = "over it " + m.Sys.Fine(c.OverMM) + " " + m.Sys.Name()
 	}
 	p.Rows = append(p.Rows, desk.Row{Key: "verdict", Text: "verdict  " + says,

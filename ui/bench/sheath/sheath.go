@@ -125,7 +125,7 @@ func SheathPage(m *desk.Model, w int, _ string) desk.Page {
 			Step: stepCover(m, "stop", false, sh.ToMM),
 			Why:  append(desk.FiguresOf(mb.ID, "sheath.to"), desk.FiguresOfPart(mb.ID, sh.Part, "tube.cut")...)})
 	for _, place := range []string{mb.From, mb.To} {
-		if t, ok := m.Sheet.X.Termination[place]; ok {
+		if t, ok := m.Sheet.Index.Termination[place]; ok {
 			p.Rows = append(p.Rows, bootRow(m, t), loopRow(m, t))
 		}
 	}

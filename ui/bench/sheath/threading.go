@@ -84,7 +84,7 @@ func threadRow(m *desk.Model) desk.Row {
 	text := "thread on  "
 	found := false
 	for _, end := range []string{mb.From, mb.To} {
-		if _, ok := m.Sheet.X.Termination[end]; !ok {
+		if _, ok := m.Sheet.Index.Termination[end]; !ok {
 			continue
 		}
 		var parts []string

@@ -72,7 +72,7 @@ func twigs(m *desk.Model, last []bool) string {
 func placeRow(m *desk.Model, id string, tree int, twig string) desk.Row {
 	r := desk.Row{Key: "place " + id, Text: twig + draw.Fit(id+clockText(m, id)+"  "+placeName(m, id), tree, m.Cfg.ASCII),
 		Mark: m.MarkFor(id), Detail: "Enter opens it"}
-	if _, ok := m.Sheet.X.Termination[id]; ok {
+	if _, ok := m.Sheet.Index.Termination[id]; ok {
 		r.Enter = func(m *desk.Model) { m.Show(EndKind, id) }
 		return r
 	}
@@ -83,7 +83,7 @@ func placeRow(m *desk.Model, id string, tree int, twig string) desk.Row {
 // clockText is how a termination is clocked, seen from the wire side: its key, and where
 // its boot points.
 func clockText(m *desk.Model, id string) string {
-	t, ok := m.Sheet.X.Termination[id]
+	t, ok := m.Sheet.Index.Termination[id]
 	if !ok {
 		return ""
 	}
@@ -98,10 +98,10 @@ func clockText(m *desk.Model, id string) string {
 }
 
 func placeName(m *desk.Model, id string) string {
-	if t, ok := m.Sheet.X.Termination[id]; ok {
+	if t, ok := m.Sheet.Index.Termination[id]; ok {
 		return m.H.Terminations[t].Name.V
 	}
-	if t, ok := m.Sheet.X.Breakout[id]; ok {
+	if t, ok := m.Sheet.Index.Breakout[id]; ok {
 		return m.H.Breakouts[t].Name.V
 	}
 	return ""
@@ -114,7 +114,7 @@ func branchRow(m *desk.Model, k wires.Walk, tree int) desk.Row {
 	if b.OverMM > 0 {
 		over = m.Sys.Diameter(b.OverMM)
 	}
-	sheath := b.Sheath.Tube.ShelfLabel
+	sheath := b.Sheath.Tube.V.ShelfLabel
 	if b.Sheath.Part == "" && b.OverMM > 0 {
 		sheath = "none"
 	}
@@ -131,7 +131,7 @@ func branchRow(m *desk.Model, k wires.Walk, tree int) desk.Row {
 		Mark:   m.MarkFor(id),
 		Why:    desk.FiguresOf(id, "branch.over", "branch.length"),
 		Enter: func(m *desk.Model) {
-			m.TakeBranch(m.Sheet.X.Branch[id])
+			m.TakeBranch(m.Sheet.Index.Branch[id])
 		},
 		Step: func(m *desk.Model, by int) {
 			if by < 0 {
@@ -150,7 +150,7 @@ func branchRow(m *desk.Model, k wires.Walk, tree int) desk.Row {
 					return fmt.Errorf("%s %s is out of range: %s to %s %s", text, m.Sys.Name(), m.Sys.Length(1),
 						m.Sys.Length(desk.LongestBranch), m.Sys.Name())
 				}
-				m.Change(m.H.EditBranch(m.Sheet.X.Branch[id], func(b *model.Branch) { b.LengthMM = v }),
+				m.Change(m.H.EditBranch(m.Sheet.Index.Branch[id], func(b *model.Branch) { b.LengthMM = v }),
 					id+" is now "+text+" "+m.Sys.Name())
 				return nil
 			}},
@@ -162,7 +162,7 @@ const newLeg unit.Millimetre = 300
 
 // addLeg puts a branch to a new termination on a breakout, or says why it cannot.
 func addLeg(m *desk.Model, at string) {
-	if _, ok := m.Sheet.X.Breakout[at]; !ok {
+	if _, ok := m.Sheet.Index.Breakout[at]; !ok {
 		m.Refuse(at + " is a termination: - splits a branch at a new breakout, legs hang on those")
 		return
 	}
@@ -173,7 +173,7 @@ func addLeg(m *desk.Model, at string) {
 
 // SplitPage asks where a branch is parted.
 func SplitPage(m *desk.Model, _ int, id string) desk.Page {
-	i, ok := m.Sheet.X.Branch[id]
+	i, ok := m.Sheet.Index.Branch[id]
 	if !ok {
 		return desk.Page{Empty: "branch " + id + " is gone; Esc goes back"}
 	}
@@ -205,7 +205,7 @@ func SplitPage(m *desk.Model, _ int, id string) desk.Page {
 }
 
 func split(m *desk.Model, id string, at unit.Millimetre) {
-	h, j, err := m.H.Split(m.Sheet.X.Branch[id], at)
+	h, j, err := m.H.Split(m.Sheet.Index.Branch[id], at)
 	if err != nil {
 		m.Refuse(err.Error())
 		return
@@ -246,5 +246,5 @@ func wholeText(m *desk.Model) string {
 		clocked = "   key and boot by the clock, from the wire side"
 	}
 	return t + fmt.Sprintf("   wire %s m   mass %s"+clocked, unit.Fixed(m.Sheet.Totals.WireMM/1000, 1),
-		words.Grams(m.Sheet.Totals.Gram, m.Sheet.Totals.GramKnown))
+		words.Grams(m.Sheet.Totals.Gram.V, m.Sheet.Totals.Gram.Set))
 }

@@ -53,7 +53,7 @@ func TestMovedEndMarksWhatItSpoils(t *testing.T) {
 	if len(planning.Stale(m.Sheet)) > 0 {
 		t.Fatal("something is spoilt from the start")
 	}
-	k := m.Sheet.X.Wire["101"]
+	k := m.Sheet.Index.Wire["101"]
 	h := m.H.EditWire(k, func(w *model.Wire) { w.From = model.Some("INJ2:1") }) // no longer through the trunk
 	laid := m.H.Branches[0].Layers
 	m.Change(h, "")

@@ -52,7 +52,7 @@ func EndsPage(m *desk.Model, w int, _ string) desk.Page {
 
 // EndPage is one termination: cavity by cavity, in the order its insert has them.
 func EndPage(m *desk.Model, _ int, id string) desk.Page {
-	t, ok := m.Sheet.X.Termination[id]
+	t, ok := m.Sheet.Index.Termination[id]
 	if !ok {
 		return desk.Page{Empty: "termination " + id + " is gone; Esc goes back"}
 	}
@@ -67,7 +67,7 @@ func EndPage(m *desk.Model, _ int, id string) desk.Page {
 	p.Rows = append(p.Rows, desk.Row{Key: "datum", Text: "length from  " + datum,
 		Detail: "+ - where its branch's length starts; with part_mm and the boot known the length is converted",
 		Step: func(m *desk.Model, by int) {
-			t := m.Sheet.X.Termination[id]
+			t := m.Sheet.Index.Termination[id]
 			d, _ := words.Around(offer.Data, m.H.Terminations[t].Datum.V, by)
 			h, converted := offer.Redatum(m.Sheet, t, d)
 			says := "length from the " + string(d) + "; the number stays, for the part's length is not known"
@@ -78,7 +78,8 @@ func EndPage(m *desk.Model, _ int, id string) desk.Page {
 		}})
 	p.Rows = append(p.Rows, desk.Row{Key: "firewall", Text: "firewall     " + wall,
 		Detail: "+ - where it stands in one, an unwired cavity takes contact, plug and a stub of wire", Step: func(m *desk.Model, _ int) {
-			m.Change(m.H.EditTermination(m.Sheet.X.Termination[id], func(t *model.Termination) { t.Firewall = model.Some(!t.Firewall.V) }),
+			m.Change(m.H.EditTermination(m.Sheet.Index.Termination[id],
+				func(t *model.Termination) { t.Firewall = model.Some(!t.Firewall.V) }),
 				id+words.Either(h.Firewall.V, " stands in no firewall", " stands in a firewall"))
 		}})
 	p.Rows = append(p.Rows, m.Once("pairs "+id, func() []desk.Row { return pairingRows(m, t) })...)
@@ -128,7 +129,7 @@ func cavityRow(m *desk.Model, t int, name string) desk.Row {
 	}
 	switch {
 	case len(c.Wires) > 0:
-		w := &m.H.Wires[m.Sheet.X.Wire[c.Wires[0]]]
+		w := &m.H.Wires[m.Sheet.Index.Wire[c.Wires[0]]]
 		say(strings.Join(c.Wires, " and ") + "  " + w.Signal.V + "  " + paper.Size(w) + "  " + w.Colour.V)
 		first := c.Wires[0]
 		r.Id, r.Detail, r.Enter = first, "Enter opens the wire", func(m *desk.Model) { m.Show(desk.KindWire, first) }
@@ -152,7 +153,7 @@ func reserve(m *desk.Model, id, name string, keep bool) {
 	if keep {
 		says = "cavity " + name + " of " + id + " is reserved"
 	}
-	m.Change(m.H.EditTermination(m.Sheet.X.Termination[id], func(t *model.Termination) {
+	m.Change(m.H.EditTermination(m.Sheet.Index.Termination[id], func(t *model.Termination) {
 		t.Reserved = slices.DeleteFunc(slices.Clone(t.Reserved), func(c string) bool { return t.CavityOf(c) == name })
 		if keep {
 			t.Reserved = append(t.Reserved, name)
@@ -216,7 +217,7 @@ func SplicesPage(m *desk.Model, _ int, _ string) desk.Page {
 
 // moveSplice moves a sleeve by five millimetres.
 func moveSplice(m *desk.Model, id string, by int) {
-	i := m.Sheet.X.Splice[id]
+	i := m.Sheet.Index.Splice[id]
 	v := max(0, m.H.Splices[i].OffsetMM.V+unit.Millimetre(5*by))
 	m.Change(m.H.EditSplice(i, func(s *model.Splice) { s.OffsetMM = model.Some(v) }),
 		fmt.Sprintf("%s lies %s %s off %s", id, m.Sys.Length(v), m.Sys.Name(), m.H.Splices[i].At))
@@ -224,31 +225,31 @@ func moveSplice(m *desk.Model, id string, by int) {
 
 // SplicePage is one splice: its part, where its sleeve lies, what it joins.
 func SplicePage(m *desk.Model, _ int, id string) desk.Page {
-	i, ok := m.Sheet.X.Splice[id]
+	i, ok := m.Sheet.Index.Splice[id]
 	if !ok {
 		return desk.Page{Empty: "splice " + id + " is gone; Esc goes back"}
 	}
 	sp, s := &m.H.Splices[i], &m.Sheet.Splices[i]
 	p := desk.Page{Lines: []string{"splice " + id + " at " + sp.At}}
-	there := func(m *desk.Model) bool { _, ok := m.Sheet.X.Splice[id]; return ok }
+	there := func(m *desk.Model) bool { _, ok := m.Sheet.Index.Splice[id]; return ok }
 	part := words.OrDash(s.Part)
 	if !s.Given && s.Part != "" {
 		part += "  proposed"
 	}
 	p.Rows = append(p.Rows, desk.Row{Key: "part", Text: "part         " + part, Detail: "Enter lists them", Enter: func(m *desk.Model) {
 		m.Open(desk.ChooseScreen("part", there, func(m *desk.Model) []desk.Choice { return spliceChoices(m) },
-			func(m *desk.Model) string { return m.H.Splices[m.Sheet.X.Splice[id]].Part.V }, func(m *desk.Model, v string) {
-				m.Change(m.H.EditSplice(m.Sheet.X.Splice[id], func(s *model.Splice) { s.Part = model.Some(v) }), "part "+v)
+			func(m *desk.Model) string { return m.H.Splices[m.Sheet.Index.Splice[id]].Part.V }, func(m *desk.Model, v string) {
+				m.Change(m.H.EditSplice(m.Sheet.Index.Splice[id], func(s *model.Splice) { s.Part = model.Some(v) }), "part "+v)
 			}, nil))
 	}})
 	p.Rows = append(p.Rows, desk.Row{Key: "toward", Text: "lies toward  " + words.OrDash(sp.Toward.V),
 		Detail: "+ - the branches of its breakout: the sleeve lies along one, clear of the others", Step: func(m *desk.Model, by int) {
 			var all []string
-			for _, b := range m.Sheet.X.Meeting(sp.At) {
+			for _, b := range m.Sheet.Index.Meeting(sp.At) {
 				all = append(all, m.H.Branches[b].ID)
 			}
 			if v, moved := words.Around(all, sp.Toward.V, by); moved || sp.Toward.V == "" {
-				m.Change(m.H.EditSplice(m.Sheet.X.Splice[id], func(s *model.Splice) { s.Toward = model.Some(v) }), "toward "+v)
+				m.Change(m.H.EditSplice(m.Sheet.Index.Splice[id], func(s *model.Splice) { s.Toward = model.Some(v) }), "toward "+v)
 			}
 		}})
 	p.Rows = append(p.Rows, desk.Row{Key: "offset", Text: fmt.Sprintf("middle       %s %s along it", m.Sys.Length(sp.OffsetMM.V),

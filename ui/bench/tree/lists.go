@@ -130,8 +130,8 @@ func crimpRow(m *desk.Model, c lists.CrimpRow) desk.Row {
 		say("a sample must hold, N", float64(c.PullN), whyquery.Times, c.PullBy)
 	}
 	detail := "no tool is known for it: its maker's sheet"
-	if c.HasTool {
-		detail = fmt.Sprintf("%s with %s~", c.Tool.Frame, c.Tool.Positioner)
+	if c.Tool.Set {
+		detail = fmt.Sprintf("%s with %s~", c.Tool.V.Frame, c.Tool.V.Positioner)
 		if c.Step > 0 {
 			detail += fmt.Sprintf(", step %d%s; the positioner's plate rules", c.Step, words.MemMark(c.StepGuess))
 		}
@@ -170,7 +170,7 @@ func unitRow(m *desk.Model, i int) []desk.Row {
 	}
 	out := []desk.Row{{Text: text, Id: u.ID, Detail: detail}}
 	for _, id := range u.Wires {
-		k, ok := m.Sheet.X.Wire[id]
+		k, ok := m.Sheet.Index.Wire[id]
 		if !ok {
 			continue
 		}

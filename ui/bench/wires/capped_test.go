@@ -34,7 +34,7 @@ func TestCapASpare(t *testing.T) {
 		t.Fatalf("no cap at J1 among %d choices", len(choices))
 	}
 	wires.PutEnd(m, id, false, choices[at].Value)
-	w := m.H.Wires[m.Sheet.X.Wire[id]]
+	w := m.H.Wires[m.Sheet.Index.Wire[id]]
 	if w.To.Set || w.CappedAt.V != "J1" || wires.End(m, id, false) != wires.CapAt+"J1" || len(ends.Caps(m.Sheet)) != 1 {
 		t.Errorf("capped: %+v, caps %v", w, ends.Caps(m.Sheet))
 	}
@@ -42,8 +42,8 @@ func TestCapASpare(t *testing.T) {
 	if !slices.ContainsFunc(p.Rows, func(r desk.Row) bool { return strings.HasPrefix(r.Line(), "folded back") }) {
 		t.Error("its page does not say where it is folded back")
 	}
-	wires.PutEnd(m, id, false, "AUX1:"+m.Sheet.Terms[m.Sheet.X.Termination["AUX1"]].Free[0])
-	if w := m.H.Wires[m.Sheet.X.Wire[id]]; w.CappedAt.Set || !w.To.Set {
+	wires.PutEnd(m, id, false, "AUX1:"+m.Sheet.Terms[m.Sheet.Index.Termination["AUX1"]].Free[0])
+	if w := m.H.Wires[m.Sheet.Index.Wire[id]]; w.CappedAt.Set || !w.To.Set {
 		t.Errorf("with a cavity again: %+v", w)
 	}
 	benchtest.Press(m, "backspace")

@@ -20,7 +20,7 @@ import (
 // sizeChoices are the sizes of the wire's specification.
 func sizeChoices(m *desk.Model, id string) func(m *desk.Model) []desk.Choice {
 	return func(m *desk.Model) []desk.Choice {
-		w := &m.H.Wires[m.Sheet.X.Wire[id]]
+		w := &m.H.Wires[m.Sheet.Index.Wire[id]]
 		used := map[string]int{}
 		for k := range m.H.Wires {
 			if m.H.Wires[k].Spec == w.Spec {
@@ -42,7 +42,7 @@ func sizeChoices(m *desk.Model, id string) func(m *desk.Model) []desk.Choice {
 
 // sizeSays is whether a size does for a wire, and what it costs.
 func sizeSays(m *desk.Model, id, size string) string {
-	i := m.Sheet.X.Wire[id]
+	i := m.Sheet.Index.Wire[id]
 	text := "Enter takes it"
 	if wires.Carries(m.Sheet, i) {
 		if says := offer.Doubt(m.Sheet, i, size); says != "" {
@@ -84,7 +84,7 @@ func overStanding(e catalogue.Wire) catalogue.Standing { return cmp.Or(e.OverSta
 // specChoices are the specifications that have the wire's size.
 func specChoices(m *desk.Model, id string) func(m *desk.Model) []desk.Choice {
 	return func(m *desk.Model) []desk.Choice {
-		size := m.H.Wires[m.Sheet.X.Wire[id]].Size
+		size := m.H.Wires[m.Sheet.Index.Wire[id]].Size
 		used := map[string]int{}
 		for k := range m.H.Wires {
 			used[m.H.Wires[k].Spec]++
@@ -141,8 +141,8 @@ func roleChoices(m *desk.Model) []desk.Choice {
 // endChoices are the free cavities and splices a wire could end in, those of its own
 // connector first, then of connectors by how many wires they have.
 func endChoices(m *desk.Model, id string, from bool) []desk.Choice {
-	now, _ := m.Sheet.X.End(endOf(m, id, from))
-	w := m.H.Wires[m.Sheet.X.Wire[id]]
+	now, _ := m.Sheet.Index.End(endOf(m, id, from))
+	w := m.H.Wires[m.Sheet.Index.Wire[id]]
 	var out []desk.Choice
 	if now.Termination != "" && now.Cavity != "" { // where it ends already, so that Enter at once leaves it there
 		v := now.Termination + ":" + now.Cavity
@@ -176,25 +176,25 @@ func endChoices(m *desk.Model, id string, from bool) []desk.Choice {
 // capChoices are the places a spare could be capped at: those on the way it has now, and
 // where it could go from its one end.
 func capChoices(m *desk.Model, id string, from bool) []desk.Choice {
-	w := &m.H.Wires[m.Sheet.X.Wire[id]]
+	w := &m.H.Wires[m.Sheet.Index.Wire[id]]
 	other := w.From.V
 	if from {
 		other = w.To.V
 	}
-	e, ok := m.Sheet.X.End(other)
+	e, ok := m.Sheet.Index.End(other)
 	if !ok || e.Termination == "" {
 		return nil
 	}
 	var out []desk.Choice
 	for j := range m.H.Breakouts {
 		b := &m.H.Breakouts[j]
-		if _, ok := m.Sheet.X.Between(e.Termination, b.ID); ok {
+		if _, ok := m.Sheet.Index.Between(e.Termination, b.ID); ok {
 			out = append(out, desk.Choice{Value: capAt + b.ID, Says: capAt + b.ID + "   " + b.Name.V})
 		}
 	}
 	for t := range m.H.Terminations {
 		b := &m.H.Terminations[t]
-		if _, ok := m.Sheet.X.Between(e.Termination, b.ID); ok && b.ID != e.Termination {
+		if _, ok := m.Sheet.Index.Between(e.Termination, b.ID); ok && b.ID != e.Termination {
 			out = append(out, desk.Choice{Value: capAt + b.ID, Says: capAt + b.ID + "   " + b.Name.V})
 		}
 	}
@@ -210,7 +210,7 @@ func foldRow(m *desk.Model, id string) (desk.Row, bool) {
 				m.Sys.Name(), desk.CapText(m, c)), Detail: "+ - changes how much is folded back at its capped end",
 				Step: func(m *desk.Model, by int) {
 					v := min(max(0, fold+unit.Millimetre(10*by)), desk.LongestBranch)
-					m.Change(m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.FoldMM = model.Some(v) }),
+					m.Change(m.H.EditWire(m.Sheet.Index.Wire[id], func(w *model.Wire) { w.FoldMM = model.Some(v) }),
 						fmt.Sprintf("%s %s folded back", m.Sys.Length(v), m.Sys.Name()))
 				}}, true
 		}

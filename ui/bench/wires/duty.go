@@ -12,7 +12,7 @@ import (
 // How a load comes and goes, and what was measured along its wire.
 
 func dutyRow(m *desk.Model, id string) desk.Row {
-	k := m.Sheet.X.Wire[id]
+	k := m.Sheet.Index.Wire[id]
 	w := &m.H.Wires[k]
 	text := "always on"
 	if w.OnS.Set || w.PeriodS.Set {
@@ -32,7 +32,7 @@ const DutyKind desk.Kind = "duty"
 
 // DutyPage is how the load of a wire comes and goes.
 func DutyPage(m *desk.Model, _ int, id string) desk.Page {
-	k, ok := m.Sheet.X.Wire[id]
+	k, ok := m.Sheet.Index.Wire[id]
 	if !ok {
 		return desk.Page{Empty: "wire " + id + " is gone; Esc goes back"}
 	}
@@ -48,11 +48,11 @@ func DutyPage(m *desk.Model, _ int, id string) desk.Page {
 		p.Rows = append(p.Rows, desk.Row{Key: key, Id: id, Text: fmt.Sprintf("%-12s %s %s", label, shown, name), Detail: detail,
 			Step: func(m *desk.Model, by int) {
 				stepNumber(m, value, by, most, name, func(v float64) *model.Harness {
-					return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { put(w, v) })
+					return m.H.EditWire(m.Sheet.Index.Wire[id], func(w *model.Wire) { put(w, v) })
 				})
 			}, Field: &desk.Field{Label: label + ", wire " + id, Unit: name, Value: value, Number: true,
 				Set: func(m *desk.Model, text string) error {
-					i := m.Sheet.X.Wire[id]
+					i := m.Sheet.Index.Wire[id]
 					if text == "" {
 						m.Change(m.H.EditWire(i, clear), "taken away")
 						return nil
@@ -75,26 +75,26 @@ func DutyPage(m *desk.Model, _ int, id string) desk.Page {
 
 // measuredRow is a drop that was measured along a wire, beside what the wire explains.
 func measuredRow(m *desk.Model, id string) desk.Row {
-	k := m.Sheet.X.Wire[id]
+	k := m.Sheet.Index.Wire[id]
 	w, c := &m.H.Wires[k], &m.Sheet.Wires[k]
 	text, value := "not measured", ""
 	if w.DropV.Set {
 		value = words.Trim(float64(w.DropV.V))
 		text = value + " V measured"
-		if c.DropKnown {
-			text += fmt.Sprintf(", %s explained", unit.Fixed(c.Drop, 2))
+		if c.Drop.Set {
+			text += fmt.Sprintf(", %s explained", unit.Fixed(c.Drop.V, 2))
 		}
 	}
 	return desk.Row{Key: "measured", Id: id, Text: fmt.Sprintf("%-12s %s", "drop", text),
 		Detail: "measured from end to end at the current above; what the wire does not explain is lost in contacts, crimps, splices, the " +
 			"ground point", Why: desk.FiguresOf(id, "wire.lost", "wire.drop"), Step: func(m *desk.Model, by int) {
 			stepNumber(m, value, by, 60, "V", func(v float64) *model.Harness {
-				return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.DropV = model.Some(unit.Volt(v)) })
+				return m.H.EditWire(m.Sheet.Index.Wire[id], func(w *model.Wire) { w.DropV = model.Some(unit.Volt(v)) })
 			})
 		},
 		Field: &desk.Field{Label: "drop measured along wire " + id, Unit: "V", Value: value, Number: true,
 			Set: func(m *desk.Model, text string) error {
-				i := m.Sheet.X.Wire[id]
+				i := m.Sheet.Index.Wire[id]
 				if text == "" {
 					m.Change(m.H.EditWire(i, func(w *model.Wire) { w.DropV = model.Opt[unit.Volt]{} }), "taken away")
 					return nil
@@ -107,11 +107,11 @@ func measuredRow(m *desk.Model, id string) desk.Row {
 
 // pairRows is what the pair of a data wire does to a signal.
 func pairRows(m *desk.Model, id string) []desk.Row {
-	u, in := m.Sheet.X.UnitOf[id]
+	u, in := m.Sheet.Index.UnitOf[id]
 	if !in || !m.Sheet.Units[u].Pair.Known {
 		return nil
 	}
-	k := m.Sheet.X.Wire[id]
+	k := m.Sheet.Index.Wire[id]
 	p, name := m.Sheet.Units[u].Pair, m.H.Units[u].ID
 	if m.H.Wires[k].Role.V != model.RoleData && m.H.Units[u].Kbit.V <= 0 {
 		return nil
@@ -124,7 +124,7 @@ func pairRows(m *desk.Model, id string) []desk.Row {
 		Field: &desk.Field{Label: "bit rate of the bus of " + name, Unit: "kbit/s", Value: kbitText(&m.H.Units[u]), Number: true,
 			Set: func(m *desk.Model, text string) error {
 				return m.SetNumber(text, 0, 100_000, "kbit/s", func(v float64) *model.Harness {
-					return m.H.EditUnit(m.Sheet.X.Unit[name], func(u *model.Unit) { u.Kbit = model.Some(unit.KilobitPerSec(v)) })
+					return m.H.EditUnit(m.Sheet.Index.Unit[name], func(u *model.Unit) { u.Kbit = model.Some(unit.KilobitPerSec(v)) })
 				})
 			}}}}
 	if p.Bus.Known {
@@ -142,7 +142,7 @@ func pairRows(m *desk.Model, id string) []desk.Row {
 var busRates = [...]unit.KilobitPerSec{0, 50, 125, 250, 500, 800, 1000}
 
 func stepRate(m *desk.Model, name string, by int) {
-	i := m.Sheet.X.Unit[name]
+	i := m.Sheet.Index.Unit[name]
 	at := 0
 	for k, r := range busRates {
 		if r <= m.H.Units[i].Kbit.V {

@@ -9,7 +9,7 @@ import (
 
 // damagedRow says which spare stands in for a wire.
 func damagedRow(m *desk.Model, id string) (desk.Row, bool) {
-	all := offer.Substitutes(m.Sheet, m.Sheet.X.Wire[id])
+	all := offer.Substitutes(m.Sheet, m.Sheet.Index.Wire[id])
 	if len(all) == 0 {
 		return desk.Row{}, false
 	}

@@ -39,7 +39,7 @@ func deviceText(f *model.Feed) string {
 // loadText is what a feed carries of what it may.
 func loadText(m *desk.Model, i int) string {
 	f := &m.Sheet.Feeds[i]
-	if !f.Known {
+	if !f.Device.Set {
 		return "-"
 	}
 	return fmt.Sprintf("%s of %s A", unit.Fixed(f.Load, 1), unit.Fixed(f.Most, 1))
@@ -80,27 +80,27 @@ func FeedsPage(m *desk.Model, _ int, _ string) desk.Page {
 
 // FeedPage is one feed: what it is, what it carries, and the wires that it protects.
 func FeedPage(m *desk.Model, _ int, id string) desk.Page {
-	i, ok := m.Sheet.X.Feed[id]
+	i, ok := m.Sheet.Index.Feed[id]
 	if !ok {
 		return desk.Page{Empty: "feed " + id + " is gone; Esc goes back"}
 	}
 	f, fd := &m.H.Feeds[i], &m.Sheet.Feeds[i]
 	p := desk.Page{Lines: []string{"feed " + id + "   " + f.Name.V}, Why: desk.FiguresOf(id, "feed.load", "feed.most", "feed.opens")}
-	if fd.Known {
+	if fd.Device.Set {
 		mem := ""
-		if fd.Device.Kind != protect.Electronic {
+		if fd.Device.V.Kind != protect.Electronic {
 			mem = "~"
 		}
 		p.Lines = append(p.Lines, fmt.Sprintf("carries %s; sure to open from %s%s A", loadText(m, i),
-			unit.Fixed(fd.Device.NeedsToOpen(), 1), mem))
+			unit.Fixed(fd.Device.V.NeedsToOpen(), 1), mem))
 	}
-	there := func(m *desk.Model) bool { _, ok := m.Sheet.X.Feed[id]; return ok }
+	there := func(m *desk.Model) bool { _, ok := m.Sheet.Index.Feed[id]; return ok }
 	add := func(r desk.Row) { p.Rows = append(p.Rows, r) }
 	line := func(label, value string) string { return fmt.Sprintf("%-12s %s", label, words.OrDash(value)) }
 	add(desk.Row{Key: "device", Text: line("device", string(f.Device.V)), Detail: "+ - blade, large blade (another table), electronic",
 		Step: func(m *desk.Model, by int) {
 			d, _ := words.Around(model.Protections, f.Device.V, by)
-			m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.Device = model.Some(d) }), string(d))
+			m.Change(m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.Device = model.Some(d) }), string(d))
 		}})
 	rating := desk.Row{Key: "rating", Text: line("rating", ampsOf(f.Amps)+" A"),
 		Detail: "+ - the next that is made; of an electronic one the limit it is set to, in whole amperes",
@@ -109,16 +109,16 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 		Field: &desk.Field{Label: "rating of feed " + id, Unit: "A", Value: ampsOf(f.Amps), Number: true,
 			Set: func(m *desk.Model, text string) error {
 				return m.SetNumber(text, 0.1, 1000, "A", func(v float64) *model.Harness {
-					return m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.Amps = model.Some(unit.Ampere(v)) })
+					return m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.Amps = model.Some(unit.Ampere(v)) })
 				})
 			}}}
-	if made := protect.Ratings(fd.Device.Kind); made != nil {
+	if made := protect.Ratings(fd.Device.V.Kind); made != nil {
 		rating.Enter = func(m *desk.Model) {
 			m.Open(desk.ChooseScreen("rating", there, func(m *desk.Model) []desk.Choice { return ratingChoices(made) },
-				func(m *desk.Model) string { return ampsOf(m.H.Feeds[m.Sheet.X.Feed[id]].Amps) },
+				func(m *desk.Model) string { return ampsOf(m.H.Feeds[m.Sheet.Index.Feed[id]].Amps) },
 				func(m *desk.Model, v string) {
 					a, _ := unit.ParseNumber(v)
-					m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.Amps = model.Some(unit.Ampere(a)) }),
+					m.Change(m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.Amps = model.Some(unit.Ampere(a)) }),
 						"rating "+v+" A")
 				}, nil))
 		}
@@ -127,13 +127,13 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 	add(desk.Row{Key: "outputs", Text: line("outputs", fmt.Sprint(max(f.Outputs.Or(1), 1))),
 		Detail: "how many are joined to one load; each leg is sized for its own limit", Step: func(m *desk.Model, by int) {
 			n := max(1, f.Outputs.Or(1)+by)
-			m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.Outputs = model.Some(n) }), fmt.Sprintf("%d outputs", n))
+			m.Change(m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.Outputs = model.Some(n) }), fmt.Sprintf("%d outputs", n))
 		}})
-	if fd.Device.Kind == protect.Electronic {
+	if fd.Device.V.Kind == protect.Electronic {
 		add(desk.Row{Key: "trip", Text: line("opens within", secondsOf(f.TripS)+" s"),
 			Detail: "of a short, from its maker's sheet; - not known", Step: func(m *desk.Model, by int) {
 				stepNumber(m, secondsValue(f.TripS), by, 100, "s", func(v float64) *model.Harness {
-					return m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.TripS = model.Some(unit.Second(v)) })
+					return m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.TripS = model.Some(unit.Second(v)) })
 				})
 			}, Field: feedNumber(m, id, "time it takes to open a short", "s", secondsOf(f.TripS), 0, 100,
 				func(f *model.Feed, v float64) { f.TripS = model.Some(unit.Second(v)) })})
@@ -145,7 +145,7 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 	add(desk.Row{Key: "before", Text: line("run before", words.OrDash(before)+" "+m.Sys.Name()),
 		Detail: "unprotected wire between supply and device", Step: func(m *desk.Model, by int) {
 			v := max(0, f.BeforeMM.V+10*unit.Millimetre(by))
-			m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.BeforeMM = model.Some(v) }),
+			m.Change(m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.BeforeMM = model.Some(v) }),
 				"set to "+m.Sys.Length(v)+" "+m.Sys.Name())
 		}, Field: &desk.Field{Label: "unprotected run before " + id, Unit: m.Sys.Name(), Value: before, Number: true,
 			Set: func(m *desk.Model, text string) error {
@@ -156,13 +156,13 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 				if v < 0 || v > 20_000 {
 					return fmt.Errorf("%s %s is out of range: 0 to %s %s", text, m.Sys.Name(), m.Sys.Length(20_000), m.Sys.Name())
 				}
-				m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.BeforeMM = model.Some(v) }),
+				m.Change(m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.BeforeMM = model.Some(v) }),
 					"set to "+text+" "+m.Sys.Name())
 				return nil
 			}}})
 	add(desk.Row{Key: "name", Text: line("name", f.Name.V),
 		Field: &desk.Field{Label: "name of feed " + id, Value: f.Name.V, Set: func(m *desk.Model, text string) error {
-			m.Change(m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { f.Name = model.Some(text) }), "set to "+text)
+			m.Change(m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.Name = model.Some(text) }), "set to "+text)
 			return nil
 		}}})
 	for n, k := range slices.Concat(fd.Legs, fd.Beyond, fd.Back) {
@@ -190,7 +190,7 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 	add(desk.Row{Key: "drop", Text: "take this feed away", Detail: "Enter does; its wires stay. Backspace brings it back",
 		Enter: func(m *desk.Model) {
 			m.Back()
-			m.Change(m.H.RemoveFeed(m.Sheet.X.Feed[id]), "feed "+id+" taken away")
+			m.Change(m.H.RemoveFeed(m.Sheet.Index.Feed[id]), "feed "+id+" taken away")
 		}})
 	return p
 }
@@ -259,10 +259,10 @@ func ratingChoices(made []unit.Ampere) []desk.Choice {
 
 // stepRating takes the next rating that is made, or a whole ampere more or less.
 func stepRating(m *desk.Model, id string, by int) {
-	i := m.Sheet.X.Feed[id]
+	i := m.Sheet.Index.Feed[id]
 	v := m.H.Feeds[i].Amps.V
 	next := unit.Ampere(max(1, int(float64(v))+by))
-	if made := protect.Ratings(m.Sheet.Feeds[i].Device.Kind); made != nil {
+	if made := protect.Ratings(m.Sheet.Feeds[i].Device.V.Kind); made != nil {
 		next = v
 		for k := range made {
 			if by > 0 && made[k] > v {
@@ -288,27 +288,27 @@ func feedNumber(m *desk.Model, id, label, name, value string, least, most float6
 	}
 	return &desk.Field{Label: label, Unit: name, Value: value, Number: true, Set: func(m *desk.Model, text string) error {
 		return m.SetNumber(text, least, most, name, func(v float64) *model.Harness {
-			return m.H.EditFeed(m.Sheet.X.Feed[id], func(f *model.Feed) { put(f, v) })
+			return m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { put(f, v) })
 		})
 	}}
 }
 
 // feedRow is the feed of a wire: the one it is on, or the one it hangs on.
 func feedRow(m *desk.Model, id string) desk.Row {
-	k := m.Sheet.X.Wire[id]
+	k := m.Sheet.Index.Wire[id]
 	c := &m.Sheet.Wires[k]
 	text, now := "-", ""
-	switch i, on := m.Sheet.X.FeedOf[id]; {
+	switch i, on := m.Sheet.Index.FeedOf[id]; {
 	case on:
 		now = m.H.Feeds[i].ID
 		text = now + "  " + m.H.Feeds[i].Name.V + ", " + deviceText(&m.H.Feeds[i])
-	case c.Guarded && c.Guard.By >= 0:
-		f := &m.H.Feeds[c.Guard.By]
+	case c.Guard.Set && c.Guard.V.Feed >= 0:
+		f := &m.H.Feeds[c.Guard.V.Feed]
 		text = "over a splice " + f.ID + "  " + f.Name.V + ", " + deviceText(f)
-	case c.Guarded:
+	case c.Guard.Set:
 		text = "over splices, several"
 	}
-	there := func(m *desk.Model) bool { _, ok := m.Sheet.X.Wire[id]; return ok }
+	there := func(m *desk.Model) bool { _, ok := m.Sheet.Index.Wire[id]; return ok }
 	return desk.Row{Key: "feed", Id: id, Text: fmt.Sprintf("%-12s %s", "feed", text),
 		Detail: "the fuse or electronic limit it comes out of; Enter lists them, and makes a new one", Enter: func(m *desk.Model) {
 			m.Open(desk.ChooseScreen("feed", there, func(m *desk.Model) []desk.Choice { return feedChoices(m, id) },
@@ -337,12 +337,12 @@ func putOnFeed(m *desk.Model, id, v string) {
 		m.Change(m.H.Feed(id, -1), "wire "+id+" is on no feed")
 		return
 	}
-	if i, ok := m.Sheet.X.Feed[v]; ok {
+	if i, ok := m.Sheet.Index.Feed[v]; ok {
 		m.Change(m.H.Feed(id, i), "wire "+id+" is on feed "+v)
 		return
 	}
 	device := model.Protection(v[len(newFeed):])
-	k := m.Sheet.X.Wire[id]
+	k := m.Sheet.Index.Wire[id]
 	need := m.Sheet.Wires[k].Heats / unit.Ampere(max(m.Sheet.Limits.FeedLoadMax, 0.01))
 	amps := max(1, unit.Ampere(unit.UpTo(float64(need), 1)))
 	if made := protect.Ratings(current.DeviceKinds[device]); made != nil {

@@ -19,7 +19,7 @@ func TestWorstFirst(t *testing.T) {
 	last := 10.0
 	seen := 0
 	for _, r := range m.Page(m.ListWidth()).Rows {
-		i, ok := m.Sheet.X.Wire[r.Key]
+		i, ok := m.Sheet.Index.Wire[r.Key]
 		if !ok {
 			continue
 		}
@@ -73,7 +73,7 @@ func TestSizesForAllAtOnce(t *testing.T) {
 func TestFeedByKeys(t *testing.T) {
 	m := benchtest.OpenAt(t, "example.toml", "wires")
 	id := m.H.Wires[m.WiresHere()[0]].ID
-	m.Change(m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(4.5)) }), "")
+	m.Change(m.H.EditWire(m.Sheet.Index.Wire[id], func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(4.5)) }), "")
 	benchtest.GoTo(t, m, "enter", "@feed  ", "enter", "@a new feed, blade", "enter")
 	if len(m.H.Feeds) != 1 || m.H.Feeds[0].Amps.V != 7.5 || m.H.Feeds[0].Wires[0] != id {
 		t.Fatalf("%+v: %s", m.H.Feeds, m.Says)

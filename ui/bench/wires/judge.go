@@ -23,13 +23,13 @@ import (
 // shareOf is how much of its limit a wire carries; false where either is not known.
 func shareOf(m *desk.Model, i int) (float64, bool) {
 	c := &m.Sheet.Wires[i]
-	if !wires.Carries(m.Sheet, i) || !c.Bounded {
+	if !wires.Carries(m.Sheet, i) || !c.Bound.Set {
 		return 0, false
 	}
-	if c.Bound.Amps <= 0 {
+	if c.Bound.V.Amps <= 0 {
 		return math.Inf(1), c.Heats > 0
 	}
-	return float64(c.Heats / c.Bound.Amps), true
+	return float64(c.Heats / c.Bound.V.Amps), true
 }
 
 // judgeRow opens the list, worst first.
@@ -78,11 +78,11 @@ func JudgePage(m *desk.Model, w int, _ string) desk.Page {
 	for _, i := range ids {
 		hw, c := &m.H.Wires[i], &m.Sheet.Wires[i]
 		drop, by := "-", "-"
-		if c.DropKnown {
+		if c.Drop.Set {
 			drop = unit.Fixed(c.Circuit, 2)
 		}
-		if c.Bounded {
-			by = c.Bound.By
+		if c.Bound.Set {
+			by = c.Bound.V.Where
 		}
 		text := fmt.Sprintf("%s%s%6s%8s%8s%6s   %s", draw.Fit(hw.ID, 5, m.Cfg.ASCII)+" ", draw.Fit(paper.Size(hw), 7, m.Cfg.ASCII)+" ",
 			desk.CarriesText(m.Sheet, i), desk.MostText(c), drop, desk.HotText(c), draw.Fit(by, max(room, 8), m.Cfg.ASCII))
@@ -125,7 +125,7 @@ func sizeRows(m *desk.Model) []desk.Row {
 			Text:   fmt.Sprintf("%s no size does: %s", draw.Fit(id, 5, m.Cfg.ASCII), offer.Doubt(m.Sheet, k, m.H.Wires[k].Size)),
 			Detail: "Enter opens the wire", Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) },
 			WhyOf: func() []desk.Reason {
-				return append(desk.WireReasons(m, m.Sheet.X.Wire[id]), desk.LimitReasons(m.Sheet, id)...)
+				return append(desk.WireReasons(m, m.Sheet.Index.Wire[id]), desk.LimitReasons(m.Sheet, id)...)
 			}})
 	}
 	if len(changes) == 0 {
@@ -157,9 +157,10 @@ func sizeRows(m *desk.Model) []desk.Row {
 		rows = append(rows, desk.Row{Key: id, Id: id, Text: fmt.Sprintf("%s %-18s%6s of %s A   %s", draw.Fit(id, 5, m.Cfg.ASCII),
 			w.Size+" -> "+paper.Size(&model.Wire{Size: to}), desk.CarriesText(m.Sheet, c.Wire), desk.MostText(&m.Sheet.Wires[c.Wire]),
 			w.Signal.V),
-			Detail: "Enter takes this one alone", WhyOf: func() []desk.Reason { return desk.WireReasons(m, m.Sheet.X.Wire[id]) },
+			Detail: "Enter takes this one alone", WhyOf: func() []desk.Reason { return desk.WireReasons(m, m.Sheet.Index.Wire[id]) },
 			Enter: func(m *desk.Model) {
-				m.Change(m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.Size = to }), fmt.Sprintf("wire %s is now %s", id, to))
+				m.Change(m.H.EditWire(m.Sheet.Index.Wire[id], func(w *model.Wire) { w.Size = to }),
+					fmt.Sprintf("wire %s is now %s", id, to))
 			}})
 	}
 	return rows

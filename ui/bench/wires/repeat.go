@@ -41,7 +41,7 @@ func moreRow(m *desk.Model, id string) desk.Row {
 
 // addLike adds n wires like one, to the next free cavities. It is one change.
 func addLike(m *desk.Model, id string, n int) {
-	k, ok := m.Sheet.X.Wire[id]
+	k, ok := m.Sheet.Index.Wire[id]
 	if !ok {
 		m.Refuse("wire " + id + " is gone")
 		return
@@ -88,12 +88,12 @@ func addLike(m *desk.Model, id string, n int) {
 
 // likeRow repeats what a wire's connector has on those like it that are empty.
 func likeRow(m *desk.Model, id string) (desk.Row, bool) {
-	k, ok := m.Sheet.X.Wire[id]
+	k, ok := m.Sheet.Index.Wire[id]
 	if !ok {
 		return desk.Row{}, false
 	}
 	for _, text := range []string{m.H.Wires[k].To.V, m.H.Wires[k].From.V} {
-		e, _ := m.Sheet.X.End(text)
+		e, _ := m.Sheet.Index.End(text)
 		if r, any := likeOf(m, e.Termination); any {
 			return r, true
 		}
@@ -103,7 +103,7 @@ func likeRow(m *desk.Model, id string) (desk.Row, bool) {
 
 // likeOf is the row for one connector.
 func likeOf(m *desk.Model, id string) (desk.Row, bool) {
-	t, known := m.Sheet.X.Termination[id]
+	t, known := m.Sheet.Index.Termination[id]
 	if !known {
 		return desk.Row{}, false
 	}
@@ -155,7 +155,7 @@ func likeRows(m *desk.Model, wires []int) []desk.Row {
 	seen := map[string]bool{}
 	for _, i := range wires {
 		for _, text := range []string{m.H.Wires[i].From.V, m.H.Wires[i].To.V} {
-			e, _ := m.Sheet.X.End(text)
+			e, _ := m.Sheet.Index.End(text)
 			if seen[e.Termination] {
 				continue
 			}

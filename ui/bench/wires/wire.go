@@ -21,14 +21,14 @@ import (
 
 // WirePage is one wire: what it is, where it ends, and the reel it comes from.
 func WirePage(m *desk.Model, _ int, id string) desk.Page {
-	i, ok := m.Sheet.X.Wire[id]
+	i, ok := m.Sheet.Index.Wire[id]
 	if !ok {
 		return desk.Page{Empty: "wire " + id + " is gone; Esc goes back"}
 	}
 	w, c := &m.H.Wires[i], &m.Sheet.Wires[i]
 	p := desk.Page{Lines: []string{"wire " + id + "   " + w.Signal.V}}
 	comp := id
-	if u, in := m.Sheet.X.UnitOf[id]; in {
+	if u, in := m.Sheet.Index.UnitOf[id]; in {
 		comp = m.H.Units[u].ID
 	}
 	add := func(label, value, detail string, step func(m *desk.Model, by int), f *desk.Field) {
@@ -46,12 +46,12 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 	}
 	set := func(edit func(w *model.Wire, v string)) func(m *desk.Model, text string) error {
 		return func(m *desk.Model, text string) error {
-			m.Change(m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { edit(w, text) }), "set to "+text)
+			m.Change(m.H.EditWire(m.Sheet.Index.Wire[id], func(w *model.Wire) { edit(w, text) }), "set to "+text)
 			return nil
 		}
 	}
 	there := func(m *desk.Model) bool {
-		_, ok := m.Sheet.X.Wire[id]
+		_, ok := m.Sheet.Index.Wire[id]
 		return ok
 	}
 	choose := func(what string, list func(m *desk.Model) []desk.Choice, now func(m *desk.Model) string, edit func(w *model.Wire, v string),
@@ -59,17 +59,17 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 		r := &p.Rows[len(p.Rows)-1]
 		r.Enter = func(m *desk.Model) {
 			m.Open(desk.ChooseScreen(what, there, list, now, func(m *desk.Model, v string) {
-				m.Change(m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { edit(w, v) }), what+" "+v)
+				m.Change(m.H.EditWire(m.Sheet.Index.Wire[id], func(w *model.Wire) { edit(w, v) }), what+" "+v)
 			}, other))
 		}
 	}
-	wire := func(m *desk.Model) *model.Wire { return &m.H.Wires[m.Sheet.X.Wire[id]] }
+	wire := func(m *desk.Model) *model.Wire { return &m.H.Wires[m.Sheet.Index.Wire[id]] }
 	add("reel", reelText(m, w.Spec, w.Size, c.Dia.Nominal),
 		"ten side by side: type what they measure, or that /10; an empty value takes it away",
 		func(m *desk.Model, by int) { stepReel(m, id, by) }, reelField(m, w.Spec, w.Size))
 	add("current", ampsText(w)+" A"+ofText(m, id, w.Amps.V, c), "+ - or digits; the limit is the least of what stands below",
 		func(m *desk.Model, by int) { stepCurrent(m, id, by) }, ampsField(m, i))
-	add("size", paper.Size(w), "Enter lists the sizes", func(m *desk.Model, by int) { stepSize(m, m.Sheet.X.Wire[id], by) }, nil)
+	add("size", paper.Size(w), "Enter lists the sizes", func(m *desk.Model, by int) { stepSize(m, m.Sheet.Index.Wire[id], by) }, nil)
 	sized := len(p.Rows)
 	choose("size", sizeChoices(m, id), func(m *desk.Model) string { return wire(m).Size }, func(w *model.Wire, v string) { w.Size = v },
 		nil)
@@ -126,12 +126,12 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 		if l.Standing == catalogue.Memory {
 			mem = "~"
 		}
-		if l == c.Bound {
+		if l == c.Bound.V {
 			in = "= "
 		}
 		p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint("limit ", n), Id: comp,
-			Text:   fmt.Sprintf("%smay carry %s%s A  %s", in, unit.Fixed(l.Amps, 1), mem, l.By),
-			Detail: l.By + "; Enter says how it was made, and what it assumes", Why: desk.FiguresAt(id, n, "wire.limit")})
+			Text:   fmt.Sprintf("%smay carry %s%s A  %s", in, unit.Fixed(l.Amps, 1), mem, l.Where),
+			Detail: l.Where + "; Enter says how it was made, and what it assumes", Why: desk.FiguresAt(id, n, "wire.limit")})
 	}
 	if c.Finished > 0 {
 		p.Lines = append(p.Lines, fmt.Sprintf("cut %s %s, finished %s with loops", m.Sys.Length(c.Cut), m.Sys.Name(),
@@ -159,7 +159,7 @@ type advising struct{ desk.Kept[advice] }
 // build for each size it tries, which is more than a key may.
 func Advise(m *desk.Model) (desk.Work, bool) {
 	id := m.Subject()
-	k, ok := m.Sheet.X.Wire[id]
+	k, ok := m.Sheet.Index.Wire[id]
 	if !ok || !wires.Carries(m.Sheet, k) {
 		return desk.Work{}, false
 	}
@@ -198,7 +198,7 @@ func adviceRow(m *desk.Model, i int, comp string) (desk.Row, bool) {
 				WhyOf:  func() []desk.Reason { return desk.LimitReasons(m.Sheet, w.ID) }}}
 		}
 		edit := func(m *desk.Model) *model.Harness {
-			return m.H.EditWire(m.Sheet.X.Wire[w.ID], func(w *model.Wire) { w.Size = size })
+			return m.H.EditWire(m.Sheet.Index.Wire[w.ID], func(w *model.Wire) { w.Size = size })
 		}
 		return []desk.Row{{Key: "advice", Id: comp, Text: "advice       " + paper.Size(&model.Wire{Size: size}) +
 			" is the smallest that does",
@@ -221,19 +221,19 @@ func adviceRow(m *desk.Model, i int, comp string) (desk.Row, bool) {
 func ofText(m *desk.Model, id string, amps unit.Ampere, c *sheet.Wire) string {
 	t := ""
 	if w := unit.RoundHalfUp(float64(c.Heats), 0.01); c.Heats > 0 && w != unit.RoundHalfUp(float64(amps), 0.01) {
-		t = ", heats as " + desk.CarriesText(m.Sheet, m.Sheet.X.Wire[id])
+		t = ", heats as " + desk.CarriesText(m.Sheet, m.Sheet.Index.Wire[id])
 	}
-	if c.Bounded {
+	if c.Bound.Set {
 		t += fmt.Sprintf(" of %s A", desk.MostText(c))
 	}
-	if c.HottestKnown {
+	if c.HottestC.Set {
 		t += fmt.Sprintf(", %s C in %s", desk.HotText(c), c.HottestIn)
 	}
 	return t
 }
 
 func stepSpec(m *desk.Model, id string, by int) {
-	i := m.Sheet.X.Wire[id]
+	i := m.Sheet.Index.Wire[id]
 	size := m.H.Wires[i].Size
 	var specs []string // only those that have the size
 	for _, s := range m.Sheet.Cat.Specs() {
@@ -251,7 +251,7 @@ func stepSpec(m *desk.Model, id string, by int) {
 
 // stepCurrent changes a current by + -.
 func stepCurrent(m *desk.Model, id string, by int) {
-	k := m.Sheet.X.Wire[id]
+	k := m.Sheet.Index.Wire[id]
 	v := m.H.Wires[k].Amps.V
 	by1 := stepAmps(v)
 	if by < 0 && v > 0 {
@@ -267,7 +267,7 @@ func stepCurrent(m *desk.Model, id string, by int) {
 
 // stepReel changes a measured diameter by a hundredth.
 func stepReel(m *desk.Model, id string, by int) {
-	k := m.Sheet.X.Wire[id]
+	k := m.Sheet.Index.Wire[id]
 	w, d := &m.H.Wires[k], m.Sheet.Wires[k].Dia.Nominal
 	if d <= 0 {
 		m.Refuse("no diameter to start from: type what you measured")
@@ -298,19 +298,19 @@ func stepColour(m *desk.Model, id string, by int) {
 	for a := range 9 {
 		all = append(all, fmt.Sprint(90+a)) // white with one stripe
 	}
-	i := m.Sheet.X.Wire[id]
+	i := m.Sheet.Index.Wire[id]
 	c, _ := words.Around(all, m.H.Wires[i].Colour.V, by)
 	m.Change(m.H.EditWire(i, func(w *model.Wire) { w.Colour = model.Some(c) }), "colour "+paper.Colour(c))
 }
 
 func stepRole(m *desk.Model, id string, by int) {
-	i := m.Sheet.X.Wire[id]
+	i := m.Sheet.Index.Wire[id]
 	r, _ := words.Around(model.Roles, m.H.Wires[i].Role.V, by)
 	m.Change(m.H.EditWire(i, func(w *model.Wire) { w.Role = model.Some(r) }), fmt.Sprintf("wire %s is %s", id, r))
 }
 
 func endOf(m *desk.Model, id string, from bool) string {
-	return endText(&m.H.Wires[m.Sheet.X.Wire[id]], from)
+	return endText(&m.H.Wires[m.Sheet.Index.Wire[id]], from)
 }
 
 // endText is one end of a wire in words: a cavity, a splice, or where it is capped.
@@ -329,8 +329,8 @@ func endText(w *model.Wire, from bool) string {
 const capAt = "cap at "
 
 func stepEnd(m *desk.Model, id string, from bool, by int) {
-	e, ok := m.Sheet.X.End(endOf(m, id, from))
-	t, known := m.Sheet.X.Termination[e.Termination]
+	e, ok := m.Sheet.Index.End(endOf(m, id, from))
+	t, known := m.Sheet.Index.Termination[e.Termination]
 	if !ok || !known {
 		m.Refuse("not in a connector: Enter types another end")
 		return
@@ -354,15 +354,15 @@ func setEnd(m *desk.Model, id string, from bool, text string) error {
 	if at, is := strings.CutPrefix(text, capAt); is {
 		return capEnd(m, id, from, at)
 	}
-	e, ok := m.Sheet.X.End(text)
+	e, ok := m.Sheet.Index.End(text)
 	if !ok {
 		return fmt.Errorf("an end is wanted: TERMINATION:CAVITY, or a splice")
 	}
 	if e.Splice != "" {
-		if _, known := m.Sheet.X.Splice[e.Splice]; !known {
+		if _, known := m.Sheet.Index.Splice[e.Splice]; !known {
 			return fmt.Errorf("there is no splice %q; a connector end is written TERMINATION:CAVITY", e.Splice)
 		}
-	} else if _, known := m.Sheet.X.Termination[e.Termination]; !known || e.Cavity == "" {
+	} else if _, known := m.Sheet.Index.Termination[e.Termination]; !known || e.Cavity == "" {
 		return fmt.Errorf("there is no termination %q with a cavity %q", e.Termination, e.Cavity)
 	}
 	putEnd(m, id, from, text)
@@ -371,8 +371,8 @@ func setEnd(m *desk.Model, id string, from bool, text string) error {
 
 // capEnd caps one end of a wire at a place, where its other end stands in a cavity.
 func capEnd(m *desk.Model, id string, from bool, at string) error {
-	_, breakout := m.Sheet.X.Breakout[at]
-	if _, termination := m.Sheet.X.Termination[at]; !breakout && !termination {
+	_, breakout := m.Sheet.Index.Breakout[at]
+	if _, termination := m.Sheet.Index.Termination[at]; !breakout && !termination {
 		return fmt.Errorf("there is no breakout and no termination %q to cap it at", at)
 	}
 	if other := endOf(m, id, !from); other == "" || strings.HasPrefix(other, capAt) {
@@ -383,7 +383,7 @@ func capEnd(m *desk.Model, id string, from bool, at string) error {
 }
 
 func putEnd(m *desk.Model, id string, from bool, text string) {
-	m.Change(m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) {
+	m.Change(m.H.EditWire(m.Sheet.Index.Wire[id], func(w *model.Wire) {
 		end := &w.To
 		if from {
 			end = &w.From

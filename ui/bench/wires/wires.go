@@ -61,7 +61,7 @@ func wireRows(m *desk.Model, ids []int, wide int, cut bool) []desk.Row {
 		hw := &m.H.Wires[i]
 		id := hw.ID
 		comp := id
-		if u, in := m.Sheet.X.UnitOf[hw.ID]; in {
+		if u, in := m.Sheet.Index.UnitOf[hw.ID]; in {
 			comp = m.H.Units[u].ID
 		}
 		r := desk.Row{
@@ -69,7 +69,7 @@ func wireRows(m *desk.Model, ids []int, wide int, cut bool) []desk.Row {
 			More:   func() string { return desk.WireDetail(m, i, comp) }, Id: comp, Mark: m.MarkFor(hw.ID),
 			Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) },
 			Field: ampsField(m, i),
-			Step:  func(m *desk.Model, by int) { stepSize(m, m.Sheet.X.Wire[id], by) },
+			Step:  func(m *desk.Model, by int) { stepSize(m, m.Sheet.Index.Wire[id], by) },
 			Drop:  func(m *desk.Model) { removeWire(m, id) },
 			WhyOf: func() []desk.Reason { return desk.WireReasons(m, i) },
 		}
@@ -104,7 +104,7 @@ func ampsText(w *model.Wire) string {
 // leaves is where a wire ends beyond the branch's to end.
 func leaves(m *desk.Model, w *model.Wire, b *model.Branch) string {
 	to := bundle.FarEnd(m.Sheet, m.Branch, w.ID)
-	if e, ok := m.Sheet.X.End(to); ok {
+	if e, ok := m.Sheet.Index.End(to); ok {
 		if e.Splice != "" {
 			return e.Splice
 		}
@@ -133,7 +133,7 @@ func closestWhy(m *desk.Model, ids []int) []desk.Reason {
 }
 
 func removeWire(m *desk.Model, id string) {
-	i, ok := m.Sheet.X.Wire[id]
+	i, ok := m.Sheet.Index.Wire[id]
 	if !ok {
 		return
 	}
@@ -170,7 +170,7 @@ func ampsField(m *desk.Model, i int) *desk.Field {
 	}
 	return &desk.Field{Label: "current of wire " + id, Unit: "A", Value: value, Number: true, Set: func(m *desk.Model, text string) error {
 		return m.SetNumber(text, 0, 1000, "A", func(v float64) *model.Harness {
-			return m.H.EditWire(m.Sheet.X.Wire[id], func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(v)) })
+			return m.H.EditWire(m.Sheet.Index.Wire[id], func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(v)) })
 		})
 	}}
 }

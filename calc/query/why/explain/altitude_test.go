@@ -24,11 +24,11 @@ func TestAltitude(t *testing.T) {
 		a, b := power.LimitsOf(was, 0), power.LimitsOf(s, 0)
 		for n := range b {
 			if !(b[n].Amps < a[n].Amps) {
-				t.Errorf("%v m: %s %v A, below %v", m, b[n].By, b[n].Amps, a[n].Amps)
+				t.Errorf("%v m: %s %v A, below %v", m, b[n].Where, b[n].Amps, a[n].Amps)
 			}
 		}
-		if !(s.Wires[0].HottestC > was.Wires[0].HottestC) {
-			t.Errorf("%v m: %v °C", m, s.Wires[0].HottestC)
+		if !(s.Wires[0].HottestC.V > was.Wires[0].HottestC.V) {
+			t.Errorf("%v m: %v °C", m, s.Wires[0].HottestC.V)
 		}
 		was = s
 	}
@@ -39,7 +39,7 @@ func TestAltitude(t *testing.T) {
 	s := calc.Complete(&h, sea.Cat, nil)
 	table := func(s *sheet.Sheet) float64 {
 		for _, l := range power.LimitsOf(s, 0) {
-			if strings.HasPrefix(l.By, "free air") {
+			if strings.HasPrefix(l.Where, "free air") {
 				return float64(l.Amps)
 			}
 		}

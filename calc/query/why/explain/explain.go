@@ -52,12 +52,12 @@ func FigureNames() []string { return slices.Sorted(maps.Keys(makers)) }
 // runsThrough is the branches that can have a say in a figure.
 func runsThrough(s *sheet.Sheet, f why.Figure) map[int]bool {
 	runs := map[int]bool{}
-	if i, ok := s.X.Branch[f.Of]; ok {
+	if i, ok := s.Index.Branch[f.Of]; ok {
 		runs[i] = true
 		return runs
 	}
 	id := cmp.Or(f.Of, f.Part)
-	if k, ok := s.X.Wire[id]; ok {
+	if k, ok := s.Index.Wire[id]; ok {
 		for _, b := range s.Wires[k].Path {
 			runs[b] = true
 		}
@@ -119,28 +119,28 @@ func mostBy(s *sheet.Sheet, f why.Figure, was why.Why) string {
 			s.Cat})
 	}
 	if f.What == "wire.drop" || f.What == "wire.circuit" || f.What == "wire.hottest" {
-		k := s.X.Wire[f.Of]
+		k := s.Index.Wire[f.Of]
 		levers = append(levers, lever{"its current", h.EditWire(k, func(w *model.Wire) { w.Amps.V *= more }), s.Cat})
 	}
-	best, by := "", 0.0
+	best, change := "", 0.0
 	for _, l := range levers {
 		t := calc.Build(l.h, l.cat, s)
 		e := Of(t)
 		if w, ok := e.Why(f); ok {
-			if d := w.Value - was.Value; math.Abs(d) > math.Abs(by)+1e-12 {
-				best, by = l.name, d
+			if d := w.Value - was.Value; math.Abs(d) > math.Abs(change)+1e-12 {
+				best, change = l.name, d
 			}
 		}
 	}
 	if best == "" || was.Value == 0 {
 		return ""
 	}
-	share := 100 * by / math.Abs(was.Value)
+	share := 100 * change / math.Abs(was.Value)
 	if math.Abs(share) < 0.05 {
 		return ""
 	}
 	which := "less"
-	if by > 0 {
+	if change > 0 {
 		which = "more"
 	}
 	return fmt.Sprintf("%s: 1 %% more of it makes this %s %% %s", best, unit.Fixed(math.Abs(share), 1), which)

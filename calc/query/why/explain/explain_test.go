@@ -47,9 +47,9 @@ func everyFigure(s *sheet.Sheet) (out []why.Figure) {
 			put(true, why.Figure{What: "branch.shell", Of: id, K: k})
 		}
 		for _, c := range b.Warm.Wires {
-			put(true, why.Figure{What: "conductor.hot", Of: id, Part: s.H.Wires[c.At].ID})
+			put(true, why.Figure{What: "conductor.hot", Of: id, Part: s.H.Wires[c.Wire].ID})
 		}
-		put(b.GramKnown, why.Figure{What: "branch.mass", Of: id})
+		put(b.Gram.Set, why.Figure{What: "branch.mass", Of: id})
 		for k, l := range b.Layers {
 			on := b.Make == model.MakeLaid && k > 0
 			put(true, why.Figure{What: "layer.over", Of: id, K: k})
@@ -86,9 +86,9 @@ func everyFigure(s *sheet.Sheet) (out []why.Figure) {
 		for k := range p.Options {
 			put(true, why.Figure{What: "option.over", Of: id, K: k})
 		}
-		put(p.LeaversKnown, why.Figure{What: "wish.leavers", Of: id})
+		put(p.LeaversMM.Set, why.Figure{What: "wish.leavers", Of: id})
 		put(s.H.Branches[i].DataApart.V && laid, why.Figure{What: "wish.apart", Of: id})
-		put(p.UnitsKnown, why.Figure{What: "wish.units", Of: id})
+		put(p.UnitsMM.Set, why.Figure{What: "wish.units", Of: id})
 		put(len(overphase.WiresOf(s, i)) > 0, why.Figure{What: "branch.wire", Of: id})
 	}
 	for k, w := range s.Wires {
@@ -97,13 +97,13 @@ func everyFigure(s *sheet.Sheet) (out []why.Figure) {
 		put(w.Finished > 0, why.Figure{What: "wire.finished", Of: id})
 		put(w.Finished > 0, why.Figure{What: "wire.takeup", Of: id})
 		put(w.Finished > 0, why.Figure{What: "wire.flat", Of: id})
-		put(w.DropKnown, why.Figure{What: "wire.drop", Of: id})
-		put(w.DropKnown, why.Figure{What: "wire.circuit", Of: id})
+		put(w.Drop.Set, why.Figure{What: "wire.drop", Of: id})
+		put(w.Drop.Set, why.Figure{What: "wire.circuit", Of: id})
 		put(w.Dia.Known(), why.Figure{What: "component.over", Part: id})
-		put(w.Bounded, why.Figure{What: "wire.bound", Of: id})
-		put(w.HottestKnown, why.Figure{What: "wire.hottest", Of: id})
+		put(w.Bound.Set, why.Figure{What: "wire.bound", Of: id})
+		put(w.HottestC.Set, why.Figure{What: "wire.hottest", Of: id})
 		put(wires.Carries(s, k), why.Figure{What: "wire.heats", Of: id})
-		put(w.DropKnown && s.H.Wires[k].DropV.Set, why.Figure{What: "wire.lost", Of: id})
+		put(w.Drop.Set && s.H.Wires[k].DropV.Set, why.Figure{What: "wire.lost", Of: id})
 		for n := range power.LimitsOf(s, k) {
 			put(true, why.Figure{What: "wire.limit", Of: id, K: n})
 		}
@@ -111,13 +111,13 @@ func everyFigure(s *sheet.Sheet) (out []why.Figure) {
 	for i, fd := range s.Feeds {
 		id := s.H.Feeds[i].ID
 		for _, w := range []string{"feed.load", "feed.most", "feed.opens"} {
-			put(fd.Known, why.Figure{What: w, Of: id})
+			put(fd.Device.Set, why.Figure{What: w, Of: id})
 		}
 		for n, k := range current.AllWires(&fd) {
 			v := current.ShortOf(s, i, n, k)
-			put(fd.Known && fd.Far[n] > 0, why.Figure{What: "short.far", Of: id, Part: s.H.Wires[k].ID})
-			put(fd.Known && v.Known, why.Figure{What: "short.lets", Of: id, Part: s.H.Wires[k].ID})
-			put(fd.Known && v.Known, why.Figure{What: "short.bears", Of: id, Part: s.H.Wires[k].ID})
+			put(fd.Device.Set && fd.Far[n] > 0, why.Figure{What: "short.far", Of: id, Part: s.H.Wires[k].ID})
+			put(fd.Device.Set && v.Known, why.Figure{What: "short.lets", Of: id, Part: s.H.Wires[k].ID})
+			put(fd.Device.Set && v.Known, why.Figure{What: "short.bears", Of: id, Part: s.H.Wires[k].ID})
 		}
 	}
 	for i, u := range s.Units {
@@ -132,7 +132,7 @@ func everyFigure(s *sheet.Sheet) (out []why.Figure) {
 		_, has := s.Cat.Boot(t.Boot.V)
 		put(has, why.Figure{What: "boot.least", Of: t.ID})
 		put(has, why.Figure{What: "boot.most", Of: t.ID})
-		l := overphase.LoopRoomOf(s, s.X.Termination[t.ID])
+		l := overphase.LoopRoomOf(s, s.Index.Termination[t.ID])
 		put(true, why.Figure{What: "loop.length", Of: t.ID})
 		for _, w := range []string{"loop.room", "loop.bow", "loop.turn"} {
 			put(l.Known && l.Fits, why.Figure{What: w, Of: t.ID})
@@ -143,18 +143,18 @@ func everyFigure(s *sheet.Sheet) (out []why.Figure) {
 		id := s.H.Branches[i].ID
 		put(len(b.Layers) > 0, why.Figure{What: "branch.floor", Of: id})
 		for _, c := range b.Covers {
-			put(c.ThickMM > 0, why.Figure{What: "cover.over", Of: id, K: c.At})
-			put(c.Known, why.Figure{What: "cover.slide", Of: id, K: c.At})
-			put(c.Known, why.Figure{What: "cover.least", Of: id, K: c.At})
-			put(c.Known, why.Figure{What: "cover.grip", Of: id, K: c.At})
-			put(c.Known, why.Figure{What: "cover.cut", Of: id, K: c.At})
+			put(c.ThickMM > 0, why.Figure{What: "cover.over", Of: id, K: c.Index})
+			put(c.Tube.Set, why.Figure{What: "cover.slide", Of: id, K: c.Index})
+			put(c.Tube.Set, why.Figure{What: "cover.least", Of: id, K: c.Index})
+			put(c.Tube.Set, why.Figure{What: "cover.grip", Of: id, K: c.Index})
+			put(c.Tube.Set, why.Figure{What: "cover.cut", Of: id, K: c.Index})
 		}
 	}
 	put(true, why.Figure{What: "loom.wire"})
 	for _, r := range lists.ReelList(s) {
 		put(true, why.Figure{What: "reel.need", Of: r.Spec, Part: r.Size})
 	}
-	put(s.Totals.GramKnown, why.Figure{What: "loom.mass"})
+	put(s.Totals.Gram.Set, why.Figure{What: "loom.mass"})
 	return out
 }
 

@@ -30,11 +30,11 @@ func TestTableDecides(t *testing.T) {
 	}{39: {5, false}, 40: {7, true}, 41: {19, true}} {
 		var table sheet.Limit
 		for _, l := range power.LimitsOf(s, k) {
-			if strings.HasPrefix(l.By, "table 11-9") {
+			if strings.HasPrefix(l.Where, "table 11-9") {
 				table = l
 			}
 		}
-		if float64(table.Amps) != want.most || !strings.Contains(table.By, "33 wires or more at 70 C, 20 % of them loaded") {
+		if float64(table.Amps) != want.most || !strings.Contains(table.Where, "33 wires or more at 70 C, 20 % of them loaded") {
 			t.Errorf("w%d: %+v", k, table)
 		}
 		id, said := fmt.Sprintf("w%d", k), false
@@ -55,7 +55,7 @@ func TestHeatLimitIsAtTheRating(t *testing.T) {
 	for _, k := range []int{0, 9, 18} {
 		var limit unit.Ampere
 		for _, l := range power.LimitsOf(s, k) {
-			if l.By == "heat in T1" {
+			if l.Where == "heat in T1" {
 				limit = l.Amps
 			}
 		}
@@ -68,7 +68,7 @@ func TestHeatLimitIsAtTheRating(t *testing.T) {
 		h = h.EditWire(k, func(w *model.Wire) { w.Amps = model.Some(limit / 0.85) })
 		at := calc.Build(h, s.Cat, nil)
 		for _, c := range at.Branches[0].Warm.Wires {
-			if c.At == k && math.Abs(float64(c.C)-150) > 0.05 {
+			if c.Wire == k && math.Abs(float64(c.C)-150) > 0.05 {
 				t.Errorf("w%d at %.2f A comes to %.2f C", k, float64(limit/0.85), float64(c.C))
 			}
 		}
@@ -105,11 +105,12 @@ func TestAnyCurrents(t *testing.T) {
 		s = calc.Complete(&h, s.Cat, nil)
 		for k := range s.Wires {
 			w := &s.Wires[k]
-			if w.HottestKnown && !(float64(w.HottestC) >= ambient-1e-3) {
-				r.Fatalf("w%d at %v in air of %v", k, w.HottestC, ambient)
+			if w.HottestC.Set && !(float64(w.HottestC.V) >= ambient-1e-3) {
+				r.Fatalf("w%d at %v in air of %v", k, w.HottestC.V, ambient)
 			}
-			for _, v := range []float64{float64(w.HottestC), float64(w.Heats), float64(w.Bound.Amps), float64(w.Drop), float64(w.Circuit),
-				float64(w.Guard.Amps)} {
+			for _, v := range []float64{float64(w.HottestC.V), float64(w.Heats), float64(w.Bound.V.Amps), float64(w.Drop.V),
+				float64(w.Circuit),
+				float64(w.Guard.V.Amps)} {
 				if !unit.Finite(v) {
 					r.Fatalf("w%d: %+v", k, w)
 				}
@@ -125,8 +126,8 @@ func TestAnyCurrents(t *testing.T) {
 		t := calc.Build(s.H.EditWire(k, func(w *model.Wire) { w.Amps.V = w.Amps.V*1.1 + 0.1 }), s.Cat, s)
 		for j := range t.Wires {
 			a, b := &s.Wires[j], &t.Wires[j]
-			if a.HottestKnown && b.HottestKnown && b.HottestC < a.HottestC-0.01 && j == k {
-				r.Fatalf("w%d cools from %v to %v with more current in it", j, a.HottestC, b.HottestC)
+			if a.HottestC.Set && b.HottestC.Set && b.HottestC.V < a.HottestC.V-0.01 && j == k {
+				r.Fatalf("w%d cools from %v to %v with more current in it", j, a.HottestC.V, b.HottestC.V)
 			}
 		}
 	})
@@ -152,7 +153,7 @@ func TestLimitsSayTheirStanding(t *testing.T) {
 		s := calctest.Carrying(t, 70, "", calctest.Repeated(c.wires, c.size+" 0.1"), nil, "")
 		found := false
 		for _, l := range power.LimitsOf(s, 0) {
-			if strings.HasPrefix(l.By, c.by) {
+			if strings.HasPrefix(l.Where, c.by) {
 				found = true
 				if l.Standing != c.want {
 					t.Errorf("%s: %s, want %s", c.name, l.Standing, c.want)

@@ -10,13 +10,13 @@ import (
 )
 
 func unitOhm(e why.Explainer, f why.Figure) (why.Why, bool) {
-	i, ok := e.X.Unit[f.Of]
+	i, ok := e.Index.Unit[f.Of]
 	if !ok || !e.Units[i].Pair.Known {
 		return why.Why{}, false
 	}
 	u := &e.Units[i]
 	id := e.H.Units[i].Wires[0]
-	ent := e.Wires[e.X.Wire[id]].Entry
+	ent := e.Wires[e.Index.Wire[id]].Entry
 	er, soft, _ := pair.Permittivity(ent.Insulation)
 	return why.Why{Name: "impedance of " + f.Of, Value: float64(u.Pair.Ohm), Measure: why.Ohms,
 		Says: "119.9 / root(e) times arcosh(D/d), e = 1 + q (er - 1), q = 0.25 + 0.0004 (or 0.001 for soft insulation) times the square " +
@@ -34,11 +34,11 @@ func unitOhm(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func unitLoop(e why.Explainer, f why.Figure) (why.Why, bool) {
-	i, ok := e.X.Unit[f.Of]
+	i, ok := e.Index.Unit[f.Of]
 	if !ok || !e.Units[i].Pair.Known {
 		return why.Why{}, false
 	}
-	ent := e.Wires[e.X.Wire[e.H.Units[i].Wires[0]]].Entry
+	ent := e.Wires[e.Index.Wire[e.H.Units[i].Wires[0]]].Entry
 	return why.Why{Name: "loop resistance of " + f.Of, Value: float64(e.Units[i].Pair.Loop), Measure: why.OhmsPerKm,
 		Says: "both conductors, at 20 C at most",
 		In: []why.Input{why.LookUp("one conductor", float64(ent.OhmPerKm), why.OhmsPerKm,
@@ -48,23 +48,23 @@ func unitLoop(e why.Explainer, f why.Figure) (why.Why, bool) {
 
 // unitBus is the length of a bus, of its longest stub, of all stubs.
 func unitBus(e why.Explainer, f why.Figure) (why.Why, bool) {
-	i, ok := e.X.Unit[f.Of]
+	i, ok := e.Index.Unit[f.Of]
 	if !ok || !e.Units[i].Pair.Bus.Known {
 		return why.Why{}, false
 	}
 	b := e.Units[i].Pair.Bus
-	v, name, of := b.MM, "length of the bus of "+f.Of, b.Way[0]
+	v, name, way := b.MM, "length of the bus of "+f.Of, b.Way[0]
 	switch f.What {
 	case "unit.stub":
-		v, name, of = b.StubMM, "longest stub of the bus of "+f.Of, b.Way[1]
+		v, name, way = b.StubMM, "longest stub of the bus of "+f.Of, b.Way[1]
 	case "unit.stubs":
-		v, name, of = b.AllMM, "all stubs of the bus of "+f.Of, b.Way[2]
+		v, name, way = b.AllMM, "all stubs of the bus of "+f.Of, b.Way[2]
 	}
 	w := why.Why{Name: name, Value: float64(v), Measure: why.Length,
 		Says: "finished lengths of its wires, over splices and shared cavities: " +
 			"the longest way from end to end is the bus, the rest are stubs", Formula: why.Sum}
-	for _, k := range of {
+	for _, k := range way {
 		w.In = append(w.In, e.From(e.H.Wires[k].ID, why.Figure{What: "wire.finished", Of: e.H.Wires[k].ID}))
 	}
-	return w, len(of) > 0
+	return w, len(way) > 0
 }

@@ -9,8 +9,8 @@ import (
 )
 
 func wireDrop(e why.Explainer, f why.Figure) (why.Why, bool) {
-	k, ok := e.X.Wire[f.Of]
-	if !ok || !e.Wires[k].DropKnown {
+	k, ok := e.Index.Wire[f.Of]
+	if !ok || !e.Wires[k].Drop.Set {
 		return why.Why{}, false
 	}
 	return dropOf(e, k, float64(e.H.Wires[k].Amps.V), "drop of "+f.Of), true
@@ -47,15 +47,15 @@ func dropOf(e why.Explainer, k int, amps float64, name string) why.Why {
 }
 
 func wireCircuit(e why.Explainer, f why.Figure) (why.Why, bool) {
-	k, ok := e.X.Wire[f.Of]
-	if !ok || !e.Wires[k].DropKnown {
+	k, ok := e.Index.Wire[f.Of]
+	if !ok || !e.Wires[k].Drop.Set {
 		return why.Why{}, false
 	}
 	mw := &e.H.Wires[k]
 	out := why.Why{Name: "drop of the circuit of " + f.Of, Value: float64(e.Wires[k].Circuit), Measure: why.Volts,
 		Says: "its own drop and that of its return",
 		In:   []why.Input{e.From("drop of "+f.Of, why.Figure{What: "wire.drop", Of: f.Of})}, Formula: why.Sum}
-	if r, has := e.X.Wire[mw.Return.V]; has && r != k {
+	if r, has := e.Index.Wire[mw.Return.V]; has && r != k {
 		amps := wires.ComesBack(e.Sheet, r)
 		if e.H.Wires[r].Amps.Set {
 			amps = e.H.Wires[r].Amps.V

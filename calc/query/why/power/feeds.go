@@ -18,7 +18,7 @@ import (
 // How the figures of duty and protection are made.
 
 func wireHeats(e why.Explainer, f why.Figure) (why.Why, bool) {
-	k, ok := e.X.Wire[f.Of]
+	k, ok := e.Index.Wire[f.Of]
 	if !ok || !wires.Carries(e.Sheet, k) {
 		return why.Why{}, false
 	}
@@ -51,11 +51,11 @@ func wireHeats(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func wireLost(e why.Explainer, f why.Figure) (why.Why, bool) {
-	k, ok := e.X.Wire[f.Of]
-	if !ok || !e.H.Wires[k].DropV.Set || !e.Wires[k].DropKnown {
+	k, ok := e.Index.Wire[f.Of]
+	if !ok || !e.H.Wires[k].DropV.Set || !e.Wires[k].Drop.Set {
 		return why.Why{}, false
 	}
-	return why.Why{Name: "drop of wire " + f.Of + " lost elsewhere", Value: float64(e.H.Wires[k].DropV.V - e.Wires[k].Drop),
+	return why.Why{Name: "drop of wire " + f.Of + " lost elsewhere", Value: float64(e.H.Wires[k].DropV.V - e.Wires[k].Drop.V),
 			Measure: why.Volts,
 			Says:    "what was measured less what the wire explains: contacts, crimps, splices, the ground point",
 			In: []why.Input{why.Given("measured", float64(e.H.Wires[k].DropV.V), why.Volts),
@@ -67,8 +67,8 @@ func wireLost(e why.Explainer, f why.Figure) (why.Why, bool) {
 
 // feedAt is a feed by its id.
 func feedAt(e why.Explainer, id string) (int, *model.Feed, *sheet.Feed, bool) {
-	i, ok := e.X.Feed[id]
-	if !ok || !e.Feeds[i].Known {
+	i, ok := e.Index.Feed[id]
+	if !ok || !e.Feeds[i].Device.Set {
 		return 0, nil, nil, false
 	}
 	return i, &e.H.Feeds[i], &e.Feeds[i], true
@@ -98,7 +98,7 @@ func feedMost(e why.Explainer, f why.Figure) (why.Why, bool) {
 	n := float64(fd.Outputs)
 	return why.Why{Name: "what feed " + f.Of + " may carry", Value: float64(fd.Most), Measure: why.Amperes,
 		Says: "its rating, times its outputs, times the share of it that may be used",
-		In: []why.Input{why.Given("rating", float64(fd.Device.Rating), why.Amperes), why.Given("outputs", n, why.Count),
+		In: []why.Input{why.Given("rating", float64(fd.Device.V.Rating), why.Amperes), why.Given("outputs", n, why.Count),
 			why.Shop("share that may be used", float64(e.Limits.FeedLoadMax), why.Times, e.H.Rules.FeedLoadMax.Set)},
 		Formula: func(in []float64) float64 { return in[0] * in[1] * in[2] }}, true
 }
@@ -108,15 +108,15 @@ func feedOpens(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok {
 		return why.Why{}, false
 	}
-	if fd.Device.Kind == protect.Electronic {
-		return why.Why{Name: "current that opens feed " + f.Of, Value: float64(fd.Device.NeedsToOpen()), Measure: why.Amperes,
-			Says: "the limit it is set to", In: []why.Input{why.Given("limit", float64(fd.Device.Rating), why.Amperes)},
+	if fd.Device.V.Kind == protect.Electronic {
+		return why.Why{Name: "current that opens feed " + f.Of, Value: float64(fd.Device.V.NeedsToOpen()), Measure: why.Amperes,
+			Says: "the limit it is set to", In: []why.Input{why.Given("limit", float64(fd.Device.V.Rating), why.Amperes)},
 			Formula: why.First}, true
 	}
-	return why.Why{Name: "current that is sure to open feed " + f.Of, Value: float64(fd.Device.NeedsToOpen()), Measure: why.Amperes,
+	return why.Why{Name: "current that is sure to open feed " + f.Of, Value: float64(fd.Device.V.NeedsToOpen()), Measure: why.Amperes,
 		Says: "the least for which a longest time is stated, some minutes; below it a fuse may carry on for hours",
-		In: []why.Input{why.Given("rating", float64(fd.Device.Rating), why.Amperes),
-			why.LookUp("times its rating", float64(fd.Device.NeedsToOpen()/fd.Device.Rating), why.Times,
+		In: []why.Input{why.Given("rating", float64(fd.Device.V.Rating), why.Amperes),
+			why.LookUp("times its rating", float64(fd.Device.V.NeedsToOpen()/fd.Device.V.Rating), why.Times,
 				catalogue.Origin{Source: "makers' sheets as quoted, from memory", Standing: catalogue.Memory})},
 		Formula: func(in []float64) float64 { return in[0] * in[1] }}, true
 }
@@ -124,7 +124,7 @@ func feedOpens(e why.Explainer, f why.Figure) (why.Why, bool) {
 // onFeed is a wire's place among those a feed protects.
 func onFeed(e why.Explainer, f why.Figure) (i, n, k int, ok bool) {
 	i, _, fd, ok := feedAt(e, f.Of)
-	k, is := e.X.Wire[f.Part]
+	k, is := e.Index.Wire[f.Part]
 	if !ok || !is {
 		return 0, 0, 0, false
 	}
@@ -168,7 +168,7 @@ func shortLets(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok {
 		return why.Why{}, false
 	}
-	dev := e.Feeds[i].Device
+	dev := e.Feeds[i].Device.V
 	if n >= len(e.Feeds[i].Legs) {
 		dev.Rating = e.Feeds[i].All
 	}
@@ -194,7 +194,7 @@ func shortBears(e why.Explainer, f why.Figure) (why.Why, bool) {
 	ent := e.Wires[k].Entry
 	start := why.Input{Name: "it starts at", Value: float64(v.From), Measure: why.Celsius,
 		Origin: catalogue.Origin{Source: "its hottest, or the air", Standing: catalogue.Memory}}
-	if e.Wires[k].HottestKnown {
+	if e.Wires[k].HottestC.Set {
 		start = e.From("it starts at its hottest", why.Figure{What: "wire.hottest", Of: f.Part})
 	}
 	return why.Why{Name: "what the conductor of wire " + f.Part + " bears", Value: float64(v.Bears), Measure: why.Withstands,
@@ -212,13 +212,13 @@ func shortBears(e why.Explainer, f why.Figure) (why.Why, bool) {
 
 // feedLeaves is what the feed of a wire leaves it.
 func feedLeaves(e why.Explainer, k int, w why.Why) (why.Why, bool) {
-	i := e.Wires[k].Guard.By
+	i := e.Wires[k].Guard.V.Feed
 	id, fd := e.H.Feeds[i].ID, &e.Feeds[i]
 	w.Says = "what its device may carry, less what its other wires do; of joined outputs no more than the share of one"
 	w.In = []why.Input{e.From("feed "+id+" may carry", why.Figure{What: "feed.most", Of: id}),
 		why.LookUp("its other wires", float64(fd.Load-e.Wires[k].Heats), why.Amperes,
 			catalogue.Origin{Source: "their currents, added up", Standing: catalogue.House}),
-		why.LookUp("share of one output", float64(fd.Device.Rating)*float64(e.Limits.FeedLoadMax), why.Amperes,
+		why.LookUp("share of one output", float64(fd.Device.V.Rating)*float64(e.Limits.FeedLoadMax), why.Amperes,
 			catalogue.Origin{Source: "given in the file, and the share", Standing: catalogue.Practice})}
 	if !slices.Contains(fd.Legs, k) {
 		w.In = w.In[:2]
@@ -236,7 +236,7 @@ func feedLeaves(e why.Explainer, k int, w why.Why) (why.Why, bool) {
 // oneLimit is a limit that is only looked up.
 func oneLimit(l sheet.Limit, w why.Why) (why.Why, bool) {
 	w.Says = "the test current of the contact alone; with many loaded beside it less is allowed"
-	if len(l.By) > 6 && l.By[:6] == "splice" {
+	if len(l.Where) > 6 && l.Where[:6] == "splice" {
 		w.Says = "what the catalogue allows the splice"
 	}
 	w.In, w.Formula = []why.Input{why.LookUp("as the catalogue has it", float64(l.Amps), why.Amperes, l.Origin)}, why.First

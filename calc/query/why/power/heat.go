@@ -27,11 +27,11 @@ func LimitsOf(s *sheet.Sheet, k int) []sheet.Limit {
 }
 
 func wireBound(e why.Explainer, f why.Figure) (why.Why, bool) {
-	k, ok := e.X.Wire[f.Of]
-	if !ok || !e.Wires[k].Bounded {
+	k, ok := e.Index.Wire[f.Of]
+	if !ok || !e.Wires[k].Bound.Set {
 		return why.Why{}, false
 	}
-	w := why.Why{Name: "limit of wire " + f.Of, Value: float64(e.Wires[k].Bound.Amps), Measure: why.Amperes,
+	w := why.Why{Name: "limit of wire " + f.Of, Value: float64(e.Wires[k].Bound.V.Amps), Measure: why.Amperes,
 		Says: "the least of what its way allows: each branch by the public tables and by the heat balance, contacts and splices at its " +
 			"ends, and its device",
 		Formula: func(in []float64) float64 {
@@ -42,13 +42,13 @@ func wireBound(e why.Explainer, f why.Figure) (why.Why, bool) {
 			return least
 		}}
 	for n, l := range LimitsOf(e.Sheet, k) {
-		w.In = append(w.In, e.From(l.By, why.Figure{What: "wire.limit", Of: f.Of, K: n}))
+		w.In = append(w.In, e.From(l.Where, why.Figure{What: "wire.limit", Of: f.Of, K: n}))
 	}
 	return w, len(w.In) > 0
 }
 
 func wireLimit(e why.Explainer, f why.Figure) (why.Why, bool) {
-	k, ok := e.X.Wire[f.Of]
+	k, ok := e.Index.Wire[f.Of]
 	if !ok {
 		return why.Why{}, false
 	}
@@ -57,28 +57,28 @@ func wireLimit(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	l := all[f.K]
-	w := why.Why{Name: "what wire " + f.Of + " may carry by " + l.By, Value: float64(l.Amps), Measure: why.Amperes}
+	w := why.Why{Name: "what wire " + f.Of + " may carry by " + l.Where, Value: float64(l.Amps), Measure: why.Amperes}
 	if l.Feed {
 		return feedLeaves(e, k, w)
 	}
 	for _, b := range e.Wires[k].Path {
 		id := e.H.Branches[b].ID
 		for _, c := range e.Branches[b].Warm.Wires {
-			if c.At == k && l.By == "heat in "+id {
+			if c.Wire == k && l.Where == "heat in "+id {
 				margin := float64(e.Limits.BundleMargin)
 				w.Says = "the current that brings its conductor to its rating in the steady heat balance, the others as entered, times " +
 					"the margin: the balance comes out 10 to 20 % too favourable for dense bundles"
 				w.In = []why.Input{why.LookUp(fmt.Sprintf("brings it to %s C", unit.Fixed(e.Wires[k].Entry.RatedC, 0)),
-					float64(c.Limit)/margin, why.Amperes, fromMemory), why.Shop("margin", margin, why.Times, e.H.Rules.BundleMargin.Set)}
+					float64(c.Limit.V)/margin, why.Amperes, fromMemory), why.Shop("margin", margin, why.Times, e.H.Rules.BundleMargin.Set)}
 				w.Formula = func(in []float64) float64 { return in[0] * in[1] }
 				return w, true
 			}
 		}
 		ent, air := e.Wires[k].Entry, e.Branches[b].Ambient
 		through := over.WiresOf(e.Sheet, b)
-		in := current.Bundle(e.Sheet, b, through)
-		a, by, ac, ok := current.Derated(e.Sheet, k, b, len(through), in)
-		if !ok || l.By != by {
+		in := current.DeratingOf(e.Sheet, b, through)
+		a, words, ac, ok := current.Derated(e.Sheet, k, b, len(through), in)
+		if !ok || l.Where != words {
 			continue
 		}
 		size := catalogue.CanonicalSize(ent.Size)
@@ -109,12 +109,12 @@ func wireLimit(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func wireHottest(e why.Explainer, f why.Figure) (why.Why, bool) {
-	k, ok := e.X.Wire[f.Of]
-	if !ok || !e.Wires[k].HottestKnown {
+	k, ok := e.Index.Wire[f.Of]
+	if !ok || !e.Wires[k].HottestC.Set {
 		return why.Why{}, false
 	}
 	id := e.Wires[k].HottestIn
-	return why.Why{Name: "hottest of wire " + f.Of, Value: float64(e.Wires[k].HottestC), Measure: why.Celsius,
+	return why.Why{Name: "hottest of wire " + f.Of, Value: float64(e.Wires[k].HottestC.V), Measure: why.Celsius,
 		Says: "where it is hottest along its way",
 		In:   []why.Input{e.From("its conductor in "+id, why.Figure{What: "conductor.hot", Of: id, Part: f.Of})}, Formula: why.First}, true
 }
@@ -136,41 +136,41 @@ func conductorIn(e why.Explainer, f why.Figure) (*sheet.Branch, heat.Bundle, cur
 	if !ok || !b.Warm.Known {
 		return nil, heat.Bundle{}, current.Conductor{}, false
 	}
-	bundle, wires, ok := current.HeatOf(e.Sheet, i)
+	balance, wires, ok := current.HeatOf(e.Sheet, i)
 	for _, c := range wires {
-		if ok && e.H.Wires[c.At].ID == f.Part {
-			return b, bundle, c, true
+		if ok && e.H.Wires[c.Wire].ID == f.Part {
+			return b, balance, c, true
 		}
 	}
 	return nil, heat.Bundle{}, current.Conductor{}, false
 }
 
 func conductorHot(e why.Explainer, f why.Figure) (why.Why, bool) {
-	b, bundle, c, ok := conductorIn(e, f)
+	b, balance, c, ok := conductorIn(e, f)
 	if !ok {
 		return why.Why{}, false
 	}
 	w := why.Why{Name: "conductor of " + f.Part + " in " + f.Of, Measure: why.Celsius}
 	for _, m := range b.Warm.Wires {
-		if m.At == c.At {
+		if m.Wire == c.Wire {
 			w.Value = float64(m.C)
 		}
 	}
 	t := b.Warm.ShellC[c.Layer]
 	grow := (234.5 + float64(t)) / 254.5
-	own, mean := c.Q20(float64(c.Amps))*grow, float64(bundle.Shells[c.Layer].At20)*grow/float64(max(c.Count, 1))
+	ownHeat, mean := c.Q20(float64(c.Amps))*grow, float64(balance.Shells[c.Layer].At20)*grow/float64(max(c.Count, 1))
 	base := e.From("its layer", why.Figure{What: "branch.shell", Of: f.Of, K: c.Layer})
 	w.Says = "its layer, and what it makes more than the mean of the layer across its own insulation: q ln(d/d_c) / (2 pi k)"
-	if len(bundle.Shells) == 1 && c.Count == 1 {
+	if len(balance.Shells) == 1 && c.Count == 1 {
 		base, mean = e.From("outside of the wire", why.Figure{What: "branch.under", Of: f.Of}), 0
 		w.Says = "the outside of the wire, and what it makes across its insulation: q ln(d/d_c) / (2 pi k)"
 	}
-	w.In = []why.Input{base, why.LookUp("heat it makes at that temperature", own, why.WattsPerM,
+	w.In = []why.Input{base, why.LookUp("heat it makes at that temperature", ownHeat, why.WattsPerM,
 		catalogue.Origin{Source: "current squared times resistance, lay loss in it", Standing: catalogue.Published}),
 		why.LookUp("mean of its layer", mean, why.WattsPerM,
 			catalogue.Origin{Source: "the same for all of the layer", Standing: catalogue.Published}), why.LookUp("finished diameter",
-			float64(c.D), why.Diameter, e.Wires[c.At].Dia.Origin),
-		why.LookUp("conductor", float64(c.Dc), why.Diameter, e.Wires[c.At].Entry.Origin),
+			float64(c.D), why.Diameter, e.Wires[c.Wire].Dia.Origin),
+		why.LookUp("conductor", float64(c.Dc), why.Diameter, e.Wires[c.Wire].Entry.Origin),
 		why.LookUp("conductivity of the insulation", float64(heat.InsulationK), why.Times, fromMemory)}
 	w.Formula = func(in []float64) float64 {
 		return in[0] + math.Max(0, in[1]-in[2])*math.Log(in[3]/in[4])/(2*math.Pi*in[5])
@@ -183,12 +183,12 @@ func branchShell(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok || !b.Warm.Known || f.K < 0 || f.K >= len(b.Warm.ShellC) {
 		return why.Why{}, false
 	}
-	bundle, _, ok := current.HeatOf(e.Sheet, i)
+	balance, _, ok := current.HeatOf(e.Sheet, i)
 	if !ok {
 		return why.Why{}, false
 	}
 	made := func(k int) float64 {
-		return float64(bundle.Shells[k].At20) * (234.5 + float64(b.Warm.ShellC[k])) / 254.5
+		return float64(balance.Shells[k].At20) * (234.5 + float64(b.Warm.ShellC[k])) / 254.5
 	}
 	inside := 0.0
 	for k := range f.K {
@@ -200,9 +200,9 @@ func branchShell(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	ra := 0.0
 	if f.K > 0 {
-		ra = float64(bundle.Shells[f.K-1].OuterMM)
+		ra = float64(balance.Shells[f.K-1].OuterMM)
 	}
-	kEff := float64(heat.Effective(bundle.WireK, bundle.Fill, (b.Warm.BundleC+b.Warm.ShellC[0])/2))
+	kEff := float64(heat.Effective(balance.WireK, balance.Fill, (b.Warm.BundleC+b.Warm.ShellC[0])/2))
 	amps := catalogue.Origin{Source: "current squared times resistance", Standing: catalogue.Published}
 	return why.Why{Name: fmt.Sprintf("temperature in %s of %s", model.LayerName(f.K), f.Of), Value: float64(b.Warm.ShellC[f.K]),
 		Measure: why.Celsius,
@@ -210,7 +210,7 @@ func branchShell(e why.Explainer, f why.Figure) (why.Why, bool) {
 			"k) (1/2 - a a ln(b/a) / (b b - a a)); q / (4 pi k) on the axis",
 		In: []why.Input{outer, why.LookUp("heat from within", inside, why.WattsPerM, amps),
 			why.LookUp("its own", made(f.K), why.WattsPerM, amps),
-			why.Exact("inner diameter", ra, why.Diameter), why.Exact("outer diameter", float64(bundle.Shells[f.K].OuterMM), why.Diameter),
+			why.Exact("inner diameter", ra, why.Diameter), why.Exact("outer diameter", float64(balance.Shells[f.K].OuterMM), why.Diameter),
 			why.LookUp("conductivity across wires and air", kEff, why.Times, fromMemory)},
 		Formula: func(in []float64) float64 {
 			k2 := 2 * math.Pi * in[5]
@@ -224,13 +224,13 @@ func branchShell(e why.Explainer, f why.Figure) (why.Why, bool) {
 
 func branchUnder(e why.Explainer, f why.Figure) (why.Why, bool) {
 	i, _, b, ok := e.BranchAt(f.Of)
-	bundle, _, known2 := current.HeatOf(e.Sheet, max(i, 0))
+	balance, _, known2 := current.HeatOf(e.Sheet, max(i, 0))
 	if !ok || !b.Warm.Known || !known2 {
 		return why.Why{}, false
 	}
 	w := why.Why{Name: "under the sheath of " + f.Of, Value: float64(b.Warm.BundleC), Measure: why.Celsius,
 		In: []why.Input{e.From("surface", why.Figure{What: "branch.surface", Of: f.Of})}}
-	if bundle.SheathMM <= b.OverMM {
+	if balance.SheathMM <= b.OverMM {
 		w.Name, w.Says, w.Formula = "surface of the bundle of "+f.Of, "it is bare", why.First
 		return w, true
 	}
@@ -245,11 +245,11 @@ func branchUnder(e why.Explainer, f why.Figure) (why.Why, bool) {
 
 func branchSurface(e why.Explainer, f why.Figure) (why.Why, bool) {
 	i, _, b, ok := e.BranchAt(f.Of)
-	bundle, _, known2 := current.HeatOf(e.Sheet, max(i, 0))
+	balance, _, known2 := current.HeatOf(e.Sheet, max(i, 0))
 	if !ok || !b.Warm.Known || !known2 {
 		return why.Why{}, false
 	}
-	d := max(bundle.SheathMM, b.OverMM)
+	d := max(balance.SheathMM, b.OverMM)
 	return why.Why{Name: "surface of " + f.Of, Value: float64(b.Warm.SurfaceC), Measure: why.Celsius,
 		Says: "where still air takes what the wires make: natural convection by Churchill and Chu for a level cylinder, and radiation",
 		In: []why.Input{air(e, i), why.LookUp("heat", float64(b.Warm.WattPerM), why.WattsPerM,
@@ -262,7 +262,7 @@ func branchSurface(e why.Explainer, f why.Figure) (why.Why, bool) {
 			for range 80 {
 				t := (lo + hi) / 2
 				if float64(heat.Surface(unit.Millimetre(in[2]), unit.Celsius(t), unit.Celsius(in[0]), unit.Ratio(in[3]),
-					bundle.Pressure)) > in[1] {
+					balance.Pressure)) > in[1] {
 					hi = t
 				} else {
 					lo = t

@@ -64,7 +64,7 @@ func band(e why.Explainer, i int, size func(d sheet.Dia) unit.Millimetre) (beds 
 			d, top = append(d, v), max(top, v)
 		}
 		bind := b.As[k].BindMM.V
-		on := unit.Millimetre(0)
+		standsOn := unit.Millimetre(0)
 		switch {
 		case b.Make != model.MakeLaid:
 			g := lay.Pack(d)
@@ -74,10 +74,10 @@ func band(e why.Explainer, i int, size func(d sheet.Dia) unit.Millimetre) (beds 
 			bed = lay.Bed{Crown: g.Over + bind, Tape: g.Tape + bind}
 		default:
 			r := lay.Lay(d, bed, lay.Laying{Ratio: e.Limits.LayRatio, Lay: b.As[k].LayMM.V, Bind: bind})
-			on = max(bed.Crown, 2*r.Inner)
+			standsOn = max(bed.Crown, 2*r.Inner)
 			bed = lay.Bed{Crown: r.Over, Tape: r.Tape}
 		}
-		beds, stand, thick = append(beds, bed), append(stand, on), append(thick, top)
+		beds, stand, thick = append(beds, bed), append(stand, standsOn), append(thick, top)
 	}
 	return beds, stand, thick
 }

@@ -42,28 +42,28 @@ func sheathPass(e why.Explainer, f why.Figure) (why.Why, bool) {
 		v, over, name, base = max(p.MaxMM, b.OverMaxMM, p.NominalMM), "branch.most", name+" at its largest", b.OverMaxMM+p.AddMM
 	}
 	w := why.Why{Name: name, Value: float64(max(v, base)), Measure: why.Diameter}
-	bundle := with(e, e.From("over of the bundle", why.Figure{What: over, Of: f.Of}), p.AddMM)
+	beneath := with(e, e.From("over of the bundle", why.Figure{What: over, Of: f.Of}), p.AddMM)
 	switch extra := v - base; {
 	case p.Lumped:
 		w.Says = "it comes on over a breakout, where the sorted zone stands thicker: " + b.Sheath.PassAt
-		w.In = []why.Input{bundle, why.Shop("zone stands thicker by", float64(e.Limits.ZoneLump), why.Times, e.H.Rules.ZoneLump.Set)}
+		w.In = []why.Input{beneath, why.Shop("zone stands thicker by", float64(e.Limits.ZoneLump), why.Times, e.H.Rules.ZoneLump.Set)}
 		w.Formula = func(in []float64) float64 { return in[0] * in[1] }
 	case extra > 0:
 		w.Says = "the bundle, and what stands out of it: " + b.Sheath.PassAt
-		w.In = []why.Input{bundle, why.LookUp("stands out by", float64(extra), why.Diameter,
+		w.In = []why.Input{beneath, why.LookUp("stands out by", float64(extra), why.Diameter,
 			catalogue.Origin{Source: "catalogue of splices and wires", Standing: catalogue.Memory})}
 		w.Formula = why.Sum
 	default:
-		w.Says, w.In, w.Formula = b.Sheath.PassAt, []why.Input{bundle}, why.First
+		w.Says, w.In, w.Formula = b.Sheath.PassAt, []why.Input{beneath}, why.First
 	}
 	return w, true
 }
 
 // lies is a diameter of the bundle that a sheath lies on, with the covers beneath it
 // where there are any.
-func lies(e why.Explainer, name, what, of string) why.Input {
-	in := e.From(name, why.Figure{What: what, Of: of})
-	b := &e.Branches[e.X.Branch[of]]
+func lies(e why.Explainer, name, what, branch string) why.Input {
+	in := e.From(name, why.Figure{What: what, Of: branch})
+	b := &e.Branches[e.Index.Branch[branch]]
 	extra := b.Sheath.BeneathMM
 	if what == "branch.tape" {
 		extra = b.Sheath.BeneathMinMM
@@ -112,7 +112,7 @@ func sheathEnd(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	w.In = []why.Input{why.Given("length of "+f.Of, float64(mb.LengthMM), why.Length)}
-	if k, ok := e.X.Termination[place]; ok {
+	if k, ok := e.Index.Termination[place]; ok {
 		boot, has := e.Cat.Boot(e.H.Terminations[k].Boot.V)
 		if !has {
 			w.Says = "without a boot it starts at the datum"
@@ -271,7 +271,7 @@ func tubeMass(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func bootCable(e why.Explainer, f why.Figure) (why.Why, bool) {
-	k, ok := e.X.Termination[f.Of]
+	k, ok := e.Index.Termination[f.Of]
 	if !ok {
 		return why.Why{}, false
 	}

@@ -170,18 +170,18 @@ func layerTape(e why.Explainer, f why.Figure) (why.Why, bool) {
 		Measure: why.Diameter,
 		Says: "a tight string round the layer, divided by pi (the mean of its widths, by Cauchy), and the binder: the places below are " +
 			"how far each component stands off the axis and its diameter"}
-	type at struct{ x, y float64 }
-	var dir []at
-	on := 0.0
+	type point struct{ x, y float64 }
+	var dir []point
+	radius := 0.0
 	if f.K > 0 && b.Make == model.MakeLaid {
-		on = float64(b.Layers[f.K-1].TapeMM)
+		radius = float64(b.Layers[f.K-1].TapeMM)
 	}
-	w.In = append(w.In, why.Given("binder", float64(b.As[f.K].BindMM.V), why.Diameter), why.Exact("what it lies on", on, why.Diameter))
+	w.In = append(w.In, why.Given("binder", float64(b.As[f.K].BindMM.V), why.Diameter), why.Exact("what it lies on", radius, why.Diameter))
 	for _, m := range l.Members {
 		r := math.Hypot(float64(m.X), float64(m.Y))
-		a := at{1, 0}
+		a := point{1, 0}
 		if r > 0 {
-			a = at{float64(m.X) / r, float64(m.Y) / r}
+			a = point{float64(m.X) / r, float64(m.Y) / r}
 		}
 		dir = append(dir, a)
 		w.In = append(w.In, why.Exact(m.ID+" stands off the axis", r, why.Diameter), why.Exact("its diameter", float64(m.D), why.Diameter))

@@ -38,12 +38,12 @@ func learned(e why.Explainer, l *sheet.Learned) why.Input {
 // spread from over where that is wider.
 func learnedBand(e why.Explainer, b *sheet.Branch, f why.Figure, value unit.Millimetre, word string) why.Why {
 	l := &b.Learned
-	name, was, mid, sign := "over", b.Raw.Least, b.OverMM, -1.0
+	name, was, mid, sign := "over", b.Predicted.Least, b.OverMM, -1.0
 	switch f.What {
 	case "branch.most":
-		was, sign = b.Raw.Most, 1
+		was, sign = b.Predicted.Most, 1
 	case "branch.tapeleast":
-		name, was, mid = "tape diameter", b.Raw.TapeLeast, b.TapeMM
+		name, was, mid = "tape diameter", b.Predicted.TapeLeast, b.TapeMM
 	}
 	wires := why.LookUp("with every wire at its "+word, float64(was), why.Diameter,
 		catalogue.Origin{Source: "laid once more", Standing: b.Standing})

@@ -22,7 +22,7 @@ import (
 var circleRound = map[int]float64{2: 2, 3: 1 + 2/math.Sqrt(3), 4: 1 + math.Sqrt2}
 
 func componentOver(e why.Explainer, f why.Figure) (why.Why, bool) {
-	c, ok := e.X.Component(f.Part)
+	c, ok := e.Index.Component(f.Part)
 	if !ok {
 		return why.Why{}, false
 	}
@@ -47,7 +47,7 @@ func componentOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	id, d := "", unit.Millimetre(0)
 	for _, m := range mu.Wires {
-		if k, ok := e.X.Wire[m]; ok && e.Wires[k].Dia.Nominal > d {
+		if k, ok := e.Index.Wire[m]; ok && e.Wires[k].Dia.Nominal > d {
 			id, d = m, e.Wires[k].Dia.Nominal
 		}
 	}
@@ -102,7 +102,7 @@ func componentRun(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func wireFinished(e why.Explainer, f why.Figure) (why.Why, bool) {
-	k, ok := e.X.Wire[f.Of]
+	k, ok := e.Index.Wire[f.Of]
 	if !ok || e.Wires[k].Finished <= 0 {
 		return why.Why{}, false
 	}
@@ -110,13 +110,13 @@ func wireFinished(e why.Explainer, f why.Figure) (why.Why, bool) {
 	out := why.Why{Name: "finished length of " + f.Of, Value: float64(w.Finished), Measure: why.Length,
 		Says: "its run in each branch, times what it is twisted in its unit, and the loops that stay in the boots"}
 	id, loss := f.Of, why.Given("twist in the unit", 1, why.Times)
-	if u, in := e.X.UnitOf[f.Of]; in {
+	if u, in := e.Index.UnitOf[f.Of]; in {
 		id = e.H.Units[u].ID
 		loss = why.Exact("twist in unit "+id, float64(e.Units[u].Loss), why.Times)
 	}
-	own := e.H.Rules.LoopMM.Set
-	out.In = []why.Input{loss, why.Shop("loop at "+mw.From.V, float64(length.Loop(e.Sheet, mw.From.V)), why.Length, own),
-		why.Shop("loop at "+mw.To.V, float64(length.Loop(e.Sheet, mw.To.V)), why.Length, own),
+	ownRule := e.H.Rules.LoopMM.Set
+	out.In = []why.Input{loss, why.Shop("loop at "+mw.From.V, float64(length.Loop(e.Sheet, mw.From.V)), why.Length, ownRule),
+		why.Shop("loop at "+mw.To.V, float64(length.Loop(e.Sheet, mw.To.V)), why.Length, ownRule),
 		why.Given("splices off their breakout",
 			float64(length.SpliceOffset(e.Sheet, mw.From.V, w.Path)+length.SpliceOffset(e.Sheet, mw.To.V,
 				w.Path)), why.Length)}
@@ -128,12 +128,12 @@ func wireFinished(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func wireCut(e why.Explainer, f why.Figure) (why.Why, bool) {
-	k, ok := e.X.Wire[f.Of]
+	k, ok := e.Index.Wire[f.Of]
 	if !ok || e.Wires[k].Cut <= 0 {
 		return why.Why{}, false
 	}
 	unitTail := 0.0
-	if _, in := e.X.UnitOf[f.Of]; in {
+	if _, in := e.Index.UnitOf[f.Of]; in {
 		unitTail = 50
 	}
 	r := e.H.Rules
@@ -162,10 +162,10 @@ func upTo(v, step float64) float64 {
 
 func branchMass(e why.Explainer, f why.Figure) (why.Why, bool) {
 	i, mb, b, ok := e.BranchAt(f.Of)
-	if !ok || !b.GramKnown {
+	if !ok || !b.Gram.Set {
 		return why.Why{}, false
 	}
-	out := why.Why{Name: "mass of the bundle of " + f.Of, Value: float64(b.Gram), Measure: why.Mass,
+	out := why.Why{Name: "mass of the bundle of " + f.Of, Value: float64(b.Gram.V), Measure: why.Mass,
 		Says: "each component's mass per metre times its run, added up; no sheath"}
 	_ = i
 	laid := min(b.LaidMM, mb.LengthMM)
@@ -181,7 +181,7 @@ func branchMass(e why.Explainer, f why.Figure) (why.Why, bool) {
 			g := float64(length.GramPerM(e.Sheet, m, l))
 			if groups[g] == nil {
 				name := m.ID
-				if c, ok := e.X.Component(m.ID); ok && !c.Unit {
+				if c, ok := e.Index.Component(m.ID); ok && !c.Unit {
 					name = e.H.Wires[c.At].Spec + " " + e.H.Wires[c.At].Size
 				}
 				groups[g], order = &group{name: name}, append(order, g)
@@ -236,14 +236,14 @@ func loomWire(e why.Explainer, _ why.Figure) (why.Why, bool) {
 }
 
 func loomMass(e why.Explainer, _ why.Figure) (why.Why, bool) {
-	out := why.Why{Name: "mass of the whole loom", Value: float64(e.Totals.Gram), Measure: why.Mass,
+	out := why.Why{Name: "mass of the whole loom", Value: float64(e.Totals.Gram.V), Measure: why.Mass,
 		Says: "the masses of all bundles; no sheaths, boots or connectors", Formula: why.Sum}
 	for i := range e.Branches {
-		if e.Branches[i].GramKnown {
+		if e.Branches[i].Gram.Set {
 			out.In = append(out.In, e.From(e.H.Branches[i].ID, why.Figure{What: "branch.mass", Of: e.H.Branches[i].ID}))
 		}
 	}
-	return out, e.Totals.GramKnown && len(out.In) > 0
+	return out, e.Totals.Gram.Set && len(out.In) > 0
 }
 
 func optionOver(e why.Explainer, f why.Figure) (why.Why, bool) {
@@ -264,9 +264,9 @@ func wish(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	p := e.Proposals[bundle.PlanKey(e.Sheet, i)]
-	with, free, v, is, name := p.LeaversWith, p.LeaversFree, p.LeaversMM, p.LeaversKnown, "leavers outside"
+	with, free, v, is, name := p.LeaversWith, p.LeaversFree, p.LeaversMM.V, p.LeaversMM.Set, "leavers outside"
 	if f.What == "wish.units" {
-		with, free, v, is, name = p.UnitsWith, p.UnitsFree, p.UnitsMM, p.UnitsKnown, "units in the centre"
+		with, free, v, is, name = p.UnitsWith, p.UnitsFree, p.UnitsMM.V, p.UnitsMM.Set, "units in the centre"
 	}
 	if !is {
 		return why.Why{}, false
@@ -313,7 +313,7 @@ func reelNeed(e why.Explainer, f why.Figure) (why.Why, bool) {
 
 // wireTakeUp is what the twist adds to a wire, and what a flat rule would.
 func wireTakeUp(e why.Explainer, f why.Figure) (why.Why, bool) {
-	k, ok := e.X.Wire[f.Of]
+	k, ok := e.Index.Wire[f.Of]
 	if !ok {
 		return why.Why{}, false
 	}

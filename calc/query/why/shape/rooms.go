@@ -48,18 +48,19 @@ func branchFloor(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func loopOf(e why.Explainer, f why.Figure) (why.Why, bool) {
-	t, ok := e.X.Termination[f.Of]
+	t, ok := e.Index.Termination[f.Of]
 	if !ok {
 		return why.Why{}, false
 	}
 	l := overphase.LoopRoomOf(e.Sheet, t)
 	term := &e.H.Terminations[t]
-	own := why.Given("loop", float64(l.LoopMM), why.Length)
+	loopLength := why.Given("loop", float64(l.LoopMM), why.Length)
 	if !term.LoopMM.Set {
-		own = why.Shop("loop", float64(l.LoopMM), why.Length, e.H.Rules.LoopMM.Set)
+		loopLength = why.Shop("loop", float64(l.LoopMM), why.Length, e.H.Rules.LoopMM.Set)
 	}
 	if f.What == "loop.length" {
-		return why.Why{Name: "loop of " + f.Of, Value: float64(l.LoopMM), Measure: why.Length, Says: "as it is given", In: []why.Input{own},
+		return why.Why{Name: "loop of " + f.Of, Value: float64(l.LoopMM), Measure: why.Length, Says: "as it is given",
+			In:      []why.Input{loopLength},
 			Formula: why.First}, true
 	}
 	if !l.Known {
@@ -67,10 +68,10 @@ func loopOf(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	boot, _ := e.Cat.Boot(term.Boot.V)
 	over := unit.Millimetre(0)
-	for _, b := range e.X.Meeting(f.Of) {
+	for _, b := range e.Index.Meeting(f.Of) {
 		over = max(over, e.Branches[b].OverMM)
 	}
-	bundle := why.LookUp("over of the bundle", float64(over), why.Diameter,
+	beneath := why.LookUp("over of the bundle", float64(over), why.Diameter,
 		catalogue.Origin{Source: "its branch", Standing: catalogue.Memory})
 	lip := why.LookUp("lip of "+boot.ID+" as supplied", float64(boot.LipSuppliedMM), why.Diameter, boot.From(boot.Read.LipSupplied))
 	long := why.LookUp("length of "+boot.ID, float64(boot.LengthMM), why.Length, boot.From(boot.Read.Length))
@@ -78,11 +79,11 @@ func loopOf(e why.Explainer, f why.Figure) (why.Why, bool) {
 	switch f.What {
 	case "loop.room":
 		return why.Why{Name: "room for the loop of " + f.Of, Value: float64(l.RoomMM), Measure: why.Diameter,
-			Says: "what the boot leaves beside the bundle, on each side", In: []why.Input{lip, bundle}, Formula: room}, true
+			Says: "what the boot leaves beside the bundle, on each side", In: []why.Input{lip, beneath}, Formula: room}, true
 	case "loop.bow":
 		return why.Why{Name: "how far the loop of " + f.Of + " bows", Value: float64(l.BowMM), Measure: why.Diameter,
 			Says: "laid in so many bows that leave and meet the bundle along it, as long together as the loop: derived",
-			In:   []why.Input{own, long, why.Exact("bows", float64(l.Bows), why.Times)},
+			In:   []why.Input{loopLength, long, why.Exact("bows", float64(l.Bows), why.Times)},
 			Formula: func(in []float64) float64 {
 				off, _ := loop.Bow(unit.Millimetre(in[0]), unit.Millimetre(in[1]), int(in[2]))
 				return float64(off)
@@ -92,14 +93,14 @@ func loopOf(e why.Explainer, f why.Figure) (why.Why, bool) {
 			catalogue.Origin{Source: "its wires", Standing: catalogue.Memory})
 		return why.Why{Name: "the longest loop for " + f.Of, Value: float64(l.LongestMM), Measure: why.Length,
 			Says: "the longest that lies in the room beside the bundle with no wire bent below three times its thickness",
-			In:   []why.Input{lip, bundle, long, thick},
+			In:   []why.Input{lip, beneath, long, thick},
 			Formula: func(in []float64) float64 {
 				return float64(loop.Longest(unit.Millimetre(in[2]), unit.Millimetre(room(in)), overphase.Supported*unit.Millimetre(in[3])))
 			}}, true
 	}
 	return why.Why{Name: "what the bend of " + boot.ID + " takes", Value: float64(l.TurnMM), Measure: why.Length,
 		Says:    "the angle times half the diameter: so much more way have the wires on the outer side",
-		In:      []why.Input{bundle, why.Exact("angle, degrees", float64(overphase.BootTurns[boot.Shape]), why.Times)},
+		In:      []why.Input{beneath, why.Exact("angle, degrees", float64(overphase.BootTurns[boot.Shape]), why.Times)},
 		Formula: func(in []float64) float64 { return in[0] / 2 * in[1] * math.Pi / 180 }}, true
 }
 
@@ -110,49 +111,49 @@ func coverOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	for _, c := range b.Covers {
-		if c.At != f.K {
+		if c.Index != f.K {
 			continue
 		}
 		beneath := catalogue.Origin{Source: "the bundle, and the covers beneath", Standing: catalogue.Memory}
 		under := why.LookUp("over what it lies on", float64(c.UnderMM), why.Diameter, beneath)
 		name := string(c.What) + " of " + f.Of
 		switch {
-		case f.What == "cover.slide" && c.Known:
+		case f.What == "cover.slide" && c.Tube.Set:
 			return why.Why{Name: "what the " + name + " has to slide", Value: float64(c.Verdict.SlideMM), Measure: why.Diameter,
 				Says: "the bore as supplied less what it must pass",
-				In: []why.Input{why.LookUp("bore as supplied", float64(c.Tube.SuppliedMM), why.Diameter, c.Tube.Origin),
+				In: []why.Input{why.LookUp("bore as supplied", float64(c.Tube.V.SuppliedMM), why.Diameter, c.Tube.V.Origin),
 					why.LookUp("it must pass", float64(max(c.PassMM, c.UnderMM)), why.Diameter, beneath)},
 				Formula: func(in []float64) float64 { return in[0] - in[1] }}, true
-		case f.What == "cover.least" && c.Known:
+		case f.What == "cover.least" && c.Tube.Set:
 			return why.Why{Name: "what the " + name + " grips at its smallest", Value: float64(c.UnderTapeMin), Measure: why.Diameter,
 				Says: "tape diameter of the bundle with every wire at its smallest, and what lies beneath it over " +
 					"half of its length at least",
 				In: []why.Input{e.From("tape at its smallest", why.Figure{What: "branch.tapeleast", Of: f.Of}),
 					why.LookUp("covers beneath add", float64(c.UnderTapeMin-b.TapeMinMM), why.Diameter, beneath)},
 				Formula: why.Sum}, true
-		case f.What == "cover.grip" && c.Known:
+		case f.What == "cover.grip" && c.Tube.Set:
 			return why.Why{Name: "how the " + name + " grips", Value: float64(c.Verdict.GripRatio), Measure: why.Times,
 				Says: "tape diameter of what it lies on divided by the bore it recovers to; 1.10 is wanted",
-				In: []why.Input{why.LookUp("tape diameter it lies on", float64(c.Verdict.GripRatio)*float64(c.Tube.RecoveredMM),
+				In: []why.Input{why.LookUp("tape diameter it lies on", float64(c.Verdict.GripRatio)*float64(c.Tube.V.RecoveredMM),
 					why.Diameter,
-					beneath), why.LookUp("bore recovered", float64(c.Tube.RecoveredMM), why.Diameter, c.Tube.Origin)},
+					beneath), why.LookUp("bore recovered", float64(c.Tube.V.RecoveredMM), why.Diameter, c.Tube.V.Origin)},
 				Formula: func(in []float64) float64 { return in[0] / in[1] }}, true
-		case f.What == "cover.cut" && c.Known && c.CutMM > 0:
+		case f.What == "cover.cut" && c.Tube.Set && c.CutMM > 0:
 			return why.Why{Name: "cut of the " + name, Value: float64(c.CutMM), Measure: why.Length,
 				Says: "the covered length divided by 1 less the share it may shorten, up to the next step",
 				In: []why.Input{why.Given("from", float64(c.FromMM), why.Length), why.Given("to", float64(c.ToMM), why.Length),
-					why.LookUp("it shortens by at most", float64(c.Tube.LengthChange), why.Percent, c.Tube.Origin),
+					why.LookUp("it shortens by at most", float64(c.Tube.V.LengthChange), why.Percent, c.Tube.V.Origin),
 					why.Shop("step", float64(e.Limits.CutStepMM), why.Length, e.H.Rules.CutStepMM.Set)},
 				Formula: func(in []float64) float64 { return upTo((in[1]-in[0])/(1-in[2]), in[3]) }}, true
-		case f.What == "cover.over" && c.Known && c.Verdict.Wraps:
+		case f.What == "cover.over" && c.Tube.Set && c.Verdict.Wraps:
 			return why.Why{Name: "over the " + name, Value: float64(c.OverMM), Measure: why.Diameter,
 				Says: "the wall keeps its cross-section, as that of a sheath does",
-				In: []why.Input{under, why.LookUp("bore recovered", float64(c.Tube.RecoveredMM), why.Diameter, c.Tube.Origin),
-					wallOf(c.Tube)},
+				In: []why.Input{under, why.LookUp("bore recovered", float64(c.Tube.V.RecoveredMM), why.Diameter, c.Tube.V.Origin),
+					wallOf(c.Tube.V)},
 				Formula: func(in []float64) float64 { return math.Sqrt(in[0]*in[0] + 4*in[2]*(in[1]+in[2])) }}, true
 		case f.What == "cover.over":
 			thick := why.Given("thickness", float64(c.ThickMM), why.Diameter)
-			if !mb.Covers[c.At].ThickMM.Set {
+			if !mb.Covers[c.Index].ThickMM.Set {
 				thick = why.LookUp("thickness", float64(c.ThickMM), why.Diameter,
 					catalogue.Origin{Source: "a lapped tape, a braid of thin tinned wire: from memory", Standing: catalogue.Memory})
 			}
