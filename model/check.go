@@ -94,7 +94,7 @@ func (c *checker) names() {
 		f := Finding{Table: "build", Index: i, ID: id, Key: "serial"}
 		switch {
 		case id == "":
-			c.say(f, "is empty", "any text that no other build has as its serial")
+			c.say(f, "it is empty", "any text that no other build has as its serial")
 		case serial[id]:
 			c.say(f, fmt.Sprintf("%q is given twice", id), "a serial that no other build has")
 		}
@@ -107,16 +107,16 @@ func (c *checker) name(table string, i int, id string, own, alike *idSet) {
 	f := Finding{Table: table, Index: i, ID: id, Key: "id"}
 	switch {
 	case id == "":
-		c.say(f, "is empty", "any text that no other "+table+" has as its id")
+		c.say(f, "it is empty", "any text that no other "+table+" has as its id")
 	case own.is[id]:
 		c.say(f, fmt.Sprintf("%q is given twice", id), "an id that no other "+table+" has")
 	case alike.is[id] && table == "unit":
-		c.say(f, fmt.Sprintf("%q is the id of a wire", id), "an id that no unit and no wire has: a layer names both")
+		c.say(f, fmt.Sprintf("%q is the id of a wire", id), "an id that no unit and no wire has, because a layer may name either")
 	case alike.is[id]:
 		c.say(f, fmt.Sprintf("%q is the id of a termination", id),
-			"an id that no breakout and no termination has: a branch names both")
+			"an id that no breakout and no termination has, because a branch may name either")
 	case strings.Contains(id, ":") && (table == "termination" || table == "splice"):
-		c.say(f, fmt.Sprintf("%q has a colon", id), "an id without colon: wires write TERMINATION:CAVITY")
+		c.say(f, fmt.Sprintf("%q has a colon", id), "an id without a colon, because wires write TERMINATION:CAVITY")
 	}
 	own.add(id)
 }
@@ -170,7 +170,7 @@ func (c *checker) end(f Finding, key, text string) {
 		c.say(f, fmt.Sprintf("%q names no cavity", text), "TERMINATION:CAVITY, or the id of a splice")
 	case !c.termination.is[end.Termination]:
 		c.say(f, fmt.Sprintf("no termination has the id %q", end.Termination),
-			"TERMINATION:CAVITY, TERMINATION being "+list("a termination", c.termination))
+			"TERMINATION:CAVITY, where TERMINATION is "+list("a termination", c.termination))
 	}
 }
 
@@ -185,7 +185,7 @@ func (c *checker) feeds() {
 			case !c.wire.is[id]:
 				c.say(f, fmt.Sprintf("no wire has the id %q", id), list("a wire", c.wire))
 			case taken:
-				c.say(f, fmt.Sprintf("wire %q is on feed %q already", id, other), "each wire on one feed, once")
+				c.say(f, fmt.Sprintf("wire %q is on feed %q already", id, other), "each wire on one feed only, and once")
 			}
 			on[id] = c.h.Feeds[i].ID
 		}
@@ -203,7 +203,7 @@ func (c *checker) units() {
 			case !c.wire.is[id]:
 				c.say(f, fmt.Sprintf("no wire has the id %q", id), list("a wire", c.wire))
 			case taken:
-				c.say(f, fmt.Sprintf("wire %q is in unit %q already", id, other), "each wire in one unit, once")
+				c.say(f, fmt.Sprintf("wire %q is in unit %q already", id, other), "each wire in one unit only, and once")
 			}
 			in[id] = u.ID
 		}

@@ -19,7 +19,7 @@ func (c *checker) branches() {
 		switch {
 		case !from || !to:
 		case b.From == b.To:
-			c.say(f, fmt.Sprintf("the branch runs from %q to itself", b.From), "two places")
+			c.say(f, fmt.Sprintf("the branch runs from %q to itself", b.From), "two different places")
 		case !tree.join(b.From, b.To):
 			c.say(f, fmt.Sprintf("the branch closes a loop: %q and %q are joined already", b.From, b.To),
 				"a tree: one way from any place to any other")

@@ -142,7 +142,7 @@ func (h *Harness) RemoveWire(i int) (*Harness, error) {
 	}
 	for _, w := range h.Wires {
 		if w.Return.V == id {
-			return h, fmt.Errorf("wire %s is the return of wire %s: change that first", id, w.ID)
+			return h, fmt.Errorf("wire %s is the return of wire %s: give that wire another return first", id, w.ID)
 		}
 	}
 	n := *h
@@ -176,11 +176,11 @@ func (h *Harness) Move(branch int, id string, to int) (*Harness, error) {
 	from := slices.IndexFunc(b.Layers, func(l Layer) bool { return slices.Contains(l.Of, id) })
 	for _, k := range []int{from, to} {
 		if k >= 0 && k < len(b.Layers) && b.Layers[k].Locked.V {
-			return h, fmt.Errorf("%s is locked", LayerName(k))
+			return h, fmt.Errorf("%s is locked: unlock it first", LayerName(k))
 		}
 	}
 	if from >= 0 && slices.Contains(b.Layers[from].Pinned, id) {
-		return h, fmt.Errorf("%s is pinned to %s", id, LayerName(from))
+		return h, fmt.Errorf("%s is pinned to %s: unpin it first", id, LayerName(from))
 	}
 	if from == to {
 		return h, nil

@@ -58,12 +58,12 @@ func TestMove(t *testing.T) {
 	}
 	h := bundle()
 	h.Branches[0].Layers[1].Locked = Some(true)
-	if _, err := h.Move(0, "3", 1); err == nil || err.Error() != "layer 1 is locked" {
+	if _, err := h.Move(0, "3", 1); err == nil || err.Error() != "layer 1 is locked: unlock it first" {
 		t.Errorf("a locked layer took a component: %v", err)
 	}
 	h = bundle()
 	h.Branches[0].Layers[1].Pinned = []string{"1"}
-	if _, err := h.Move(0, "1", 2); err == nil || err.Error() != "1 is pinned to layer 1" {
+	if _, err := h.Move(0, "1", 2); err == nil || err.Error() != "1 is pinned to layer 1: unpin it first" {
 		t.Errorf("a pinned component moved: %v", err)
 	}
 }

@@ -194,8 +194,8 @@ type CoverTrait struct {
 var CoverTraits = []CoverTrait{
 	{Kind: CoverTape, GoesOn: WoundOn, ThickMM: 0.1, Under: true, Offer: "a separator tape, under the sheath"},
 	{Kind: CoverBraid, GoesOn: ThreadedOn, ThickMM: 0.3, Under: true, Offer: "a braid, under the sheath"},
-	{Kind: CoverSleeve, GoesOn: ShrunkOn, Tube: true, Offer: "a sleeve over it, where it rubs or passes heat"},
-	{Kind: CoverSheath, GoesOn: ShrunkOn, Tube: true, Again: true, Offer: "a second sheath over it"},
+	{Kind: CoverSleeve, GoesOn: ShrunkOn, Tube: true, Offer: "a sleeve over it, where it rubs or runs past heat"},
+	{Kind: CoverSheath, GoesOn: ShrunkOn, Tube: true, Again: true, Offer: "a second sheath over the first"},
 }
 
 // Trait is what is known of a kind; the zero trait of a kind that is in no table.

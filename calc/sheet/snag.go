@@ -85,3 +85,11 @@ func Grouped(s []Snag) []Group {
 	}
 	return out
 }
+
+// Capital is a text with a capital, as a sentence begins; "" stays "".
+func Capital(s string) string {
+	if s == "" {
+		return ""
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}

@@ -33,13 +33,14 @@ var demonstration []byte
 // benchOn opens the bench on a file, or on the demonstration where name is "".
 func benchOn(name string, o options, w world) (int, error) {
 	if name == "-" {
-		return usage, misuse{"the bench needs a file it can save to; use check - or figures - for standard input"}
+		return usage, misuse{"the bench needs a file that it can save to. For standard input use check - or figures -"}
 	}
 	if !isTerminal(w.in) || !isTerminal(w.out) {
-		return usage, misuse{"the bench needs a terminal; without one use: contralay check FILE, contralay figures FILE, contralay plan"}
+		return usage, misuse{"the bench needs a terminal. Without one, use contralay check FILE, contralay figures FILE or contralay plan"}
 	}
 	if w.env("TERM") == "dumb" {
-		return usage, misuse{"TERM=dumb cannot show the bench; use: contralay check FILE, contralay figures FILE, contralay plan"}
+		return usage, misuse{"a terminal with TERM=dumb cannot show the bench. Use contralay check FILE, contralay figures FILE or " +
+			"contralay plan"}
 	}
 	first := firstStart(w)
 	type shelf struct {
@@ -68,7 +69,7 @@ func benchOn(name string, o options, w world) (int, error) {
 		Welcome:   first || name == "",
 		Run:       o.run,
 		Serial:    o.serial,
-		Notice:    cmp.Or(notice, "A planning aid, not an approval: H shows the cautions and the keys."),
+		Notice:    cmp.Or(notice, "This is a planning aid, not an approval. H shows the cautions and the keys."),
 		Save:      k.save,
 		List:      listFolder,
 		Exists:    func(p string) bool { _, err := os.Lstat(p); return err == nil },
@@ -123,10 +124,10 @@ func benchOn(name string, o options, w world) (int, error) {
 	}
 	says, werr := k.rescue()
 	if werr != nil {
-		return usage, fmt.Errorf("the bench was stopped and the unsaved work could not be written: %w", werr)
+		return usage, fmt.Errorf("the bench was stopped, and your unsaved work could not be written: %w", werr)
 	}
 	if says != "" {
-		fmt.Fprintln(w.err, "contralay: the bench was stopped; "+says)
+		fmt.Fprintln(w.err, "contralay: the bench was stopped. "+says)
 	}
 	if err != nil && !errors.Is(err, tea.ErrProgramKilled) && !errors.Is(err, tea.ErrInterrupted) {
 		return usage, err

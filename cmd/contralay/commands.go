@@ -21,7 +21,7 @@ import (
 
 func newFile(name string) (int, error) {
 	if _, err := os.Lstat(name); err == nil {
-		return usage, fmt.Errorf("%s is there already and was not touched", name)
+		return usage, fmt.Errorf("%s exists already and was not changed", name)
 	} else if !errors.Is(err, fs.ErrNotExist) {
 		return usage, err
 	}
@@ -127,7 +127,7 @@ func figuresOf(name string, o options, w world) (int, error) {
 
 func planOf(args []string, o options, w world) (int, error) {
 	if len(args) == 0 {
-		return usage, misuse{"plan needs sizes, quantity first: 32x22 4x20 2x2.9mm (contralay --help)"}
+		return usage, misuse{"plan needs sizes, each with its quantity first: 32x22 4x20 2x2.9mm (contralay --help)"}
 	}
 	cat, err := entries(o, w)
 	if err != nil {
@@ -169,18 +169,19 @@ func sizeArg(a, spec string, cat *catalogue.Catalogue) (plan.Size, error) {
 	q, size, found := strings.Cut(strings.ToLower(a), "x")
 	n, err := strconv.Atoi(q)
 	if !found || err != nil || n < 1 || n > mostOfOne {
-		return plan.Size{}, misuse{fmt.Sprintf("%q: write quantity x size, as 32x22 or 2x2.9mm, quantity 1 to %d", a, mostOfOne)}
+		return plan.Size{}, misuse{fmt.Sprintf("%q: write quantity x size, such as 32x22 or 2x2.9mm. The quantity is 1 to %d", a,
+			mostOfOne)}
 	}
 	if t, isMM := strings.CutSuffix(size, "mm"); isMM {
 		d, err := unit.ParseNumber(t)
 		if err != nil || d < 0.1 || d > 50 {
-			return plan.Size{}, misuse{fmt.Sprintf("%q: a diameter from 0.1 to 50 mm", a)}
+			return plan.Size{}, misuse{fmt.Sprintf("%q: the diameter must be 0.1 to 50 mm", a)}
 		}
 		return plan.Size{D: unit.Millimetre(d), N: n}, nil
 	}
 	e, known := cat.Wire(spec, size)
 	if !known {
-		return plan.Size{}, misuse{fmt.Sprintf("%q: %s has no size %s; it has %s", a, spec, size, strings.Join(cat.Sizes(spec), " "))}
+		return plan.Size{}, misuse{fmt.Sprintf("%q: %s has no size %s. It has %s", a, spec, size, strings.Join(cat.Sizes(spec), " "))}
 	}
 	return plan.Size{D: e.OverMM, N: n}, nil
 }

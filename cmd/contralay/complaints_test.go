@@ -70,8 +70,13 @@ func TestFewBytes(t *testing.T) {
 	if n := len(sent); n > 2000 {
 		t.Errorf("a digit sends %d bytes", n)
 	}
-	if strings.Contains(sent, "WIRES") || strings.Contains(sent, "OVER") {
-		t.Errorf("lines that stay are sent again: %q", sent)
+	for _, stays := range []string{"WIRES", strings.TrimSpace(overLine.FindString(s.text()))} {
+		if stays == "" || !strings.Contains(s.sent()[:before], stays) {
+			t.Errorf("%q was never sent, so that it cannot be sent again", stays)
+		}
+		if strings.Contains(sent, stays) {
+			t.Errorf("lines that stay are sent again: %q", sent)
+		}
 	}
 	t.Logf("a digit in an open field sends %d bytes", len(sent))
 	s.press(esc)

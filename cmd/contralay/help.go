@@ -38,7 +38,7 @@ func help(args []string, w world) (int, error) {
 		if of := ofCommand(strings.ToLower(args[0])); of != "" {
 			return ok, print(w.out, of)
 		}
-		return usage, misuse{fmt.Sprintf("there is no help on %q; there is: %s", args[0], strings.Join(topics(), ", "))}
+		return usage, misuse{fmt.Sprintf("there is no help on %q. The topics are %s", args[0], strings.Join(topics(), ", "))}
 	}
 	return ok, print(w.out, t.Title+"\n\n"+strings.Join(t.Lines(textWidth), "\n")+"\n")
 }

@@ -26,15 +26,16 @@ import (
 // harness that is there, the lists go into it as what an independent hand says.
 func importLists(names []string, o options, w world) (int, error) {
 	if len(names) == 0 {
-		return usage, misuse{"import takes one LIST or more (contralay --help)"}
+		return usage, misuse{"import needs one LIST or more (contralay --help)"}
 	}
 	if (o.folder == "") == (o.against == "") {
 		return usage,
-			misuse{"import needs a file to write: -o FILE for a new harness, or --into FILE to attach the lists to one that is there"}
+			misuse{"import needs a file to write. Give -o FILE for a new harness, or --into FILE to attach the lists to a harness that " +
+				"exists"}
 	}
 	if o.folder != "" {
 		if _, err := os.Lstat(o.folder); err == nil {
-			return usage, fmt.Errorf("%s is there already and was not touched", o.folder)
+			return usage, fmt.Errorf("%s exists already and was not changed", o.folder)
 		} else if !errors.Is(err, fs.ErrNotExist) {
 			return usage, err
 		}
@@ -87,13 +88,13 @@ func readLists(names []string, o options, cat *catalogue.Catalogue, w world) (mo
 			return model.Harness{}, report.Report{}, err
 		}
 		return d.Harness,
-			report.Report{Facts: []string{fmt.Sprintf("%s: a harness already: %d terminations, %d wires", filepath.Base(names[0]),
+			report.Report{Facts: []string{fmt.Sprintf("%s is a harness already: %d terminations, %d wires", filepath.Base(names[0]),
 				len(d.Harness.Terminations), len(d.Harness.Wires))}}, nil
 	}
 	var tables []table.Table
 	for _, name := range names {
 		if isHarness(name) {
-			return model.Harness{}, report.Report{}, fmt.Errorf("%s is a harness and no list: it goes in by itself", name)
+			return model.Harness{}, report.Report{}, fmt.Errorf("%s is a harness, not a list: import it by itself", name)
 		}
 		data, err := listBytes(name, w)
 		if err != nil {
@@ -139,7 +140,7 @@ func bytesOf(name, what string, most int64, w world) ([]byte, error) {
 		return nil, fmt.Errorf("cannot read %s: %w", what, err)
 	}
 	if !info.Mode().IsRegular() {
-		return nil, fmt.Errorf("cannot read %s: %s is no plain file", what, name)
+		return nil, fmt.Errorf("cannot read %s: %s is not a plain file", what, name)
 	}
 	f, err := os.Open(name)
 	if err != nil {
@@ -157,19 +158,19 @@ func attach(list model.Harness, name, from string) (string, error) {
 	}
 	nets := compare.Nets(list, d.Harness)
 	if len(nets) == 0 {
-		return "", fmt.Errorf("the lists join nothing that %s knows: nothing was written", name)
+		return "", fmt.Errorf("the lists join nothing that %s has, so nothing was written", name)
 	}
 	strange, silent := compare.Unheld(list, d.Harness)
 	if len(strange) > 0 {
-		return "", fmt.Errorf("the lists name what %s does not have: %s; call it there by its id or its name, or leave it out: nothing "+
-			"was written", name, strings.Join(strange, ", "))
+		return "", fmt.Errorf("nothing was written, because the lists name what %s does not have: %s. Use its id or name from the "+
+			"harness, or leave it out", name, strings.Join(strange, ", "))
 	}
 	d.Harness.Listed = nets
 	d.Harness.Head.ListedFrom = model.Some(from)
 	if err := file.Save(name, d); err != nil {
 		return "", err
 	}
-	says := fmt.Sprintf("%d nets of it stand in %s: where the harness joins otherwise, the sheet says stop", len(nets), name)
+	says := fmt.Sprintf("%d nets of the lists are now in %s. Where the harness joins differently, the sheet says stop", len(nets), name)
 	var drains []string
 	for _, u := range list.Units {
 		for _, at := range []string{u.DrainFrom.V, u.DrainTo.V} {
@@ -179,10 +180,10 @@ func attach(list model.Harness, name, from string) (string, error) {
 		}
 	}
 	if len(drains) > 0 {
-		says += "\nnot held, for it joins no wire: the drain of a shield at " + strings.Join(drains, ", ")
+		says += "\nnot checked, because it joins no wire: the drain of a shield at " + strings.Join(drains, ", ")
 	}
 	if len(silent) > 0 {
-		says += "\nnot held against anything, for the lists do not name them: " + strings.Join(silent, ", ")
+		says += "\nnot checked, because the lists do not name them: " + strings.Join(silent, ", ")
 	}
 	return says, nil
 }
@@ -190,7 +191,7 @@ func attach(list model.Harness, name, from string) (string, error) {
 // compareTwo says what changed from one list or harness to another.
 func compareTwo(names []string, o options, w world) (int, error) {
 	if len(names) != 2 {
-		return usage, misuse{"compare takes two: lists, or harnesses (contralay --help)"}
+		return usage, misuse{"compare needs two lists or harnesses (contralay --help)"}
 	}
 	cat, err := entries(o, w)
 	if err != nil {
@@ -223,7 +224,7 @@ func compareTwo(names []string, o options, w world) (int, error) {
 	ofA, ofB := compare.Unstated(l[0], l[1])
 	for k, only := range [][]string{ofA, ofB} {
 		if len(only) > 0 {
-			text += fmt.Sprintf("not compared, for %s does not say it: %s\n", filepath.Base(names[1-k]), strings.Join(only, ", "))
+			text += fmt.Sprintf("not compared, because %s does not say it: %s\n", filepath.Base(names[1-k]), strings.Join(only, ", "))
 		}
 	}
 	return code, print(w.out, text)
@@ -270,7 +271,7 @@ func besideWires(a, b model.Harness, already []compare.Difference) []compare.Dif
 func writeNew(name string, text []byte) error {
 	f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
 	if errors.Is(err, fs.ErrExist) {
-		return fmt.Errorf("%s is there already and was not touched: %w", name, fs.ErrExist)
+		return fmt.Errorf("%s exists already and was not changed: %w", name, fs.ErrExist)
 	}
 	if err != nil {
 		return err

@@ -67,7 +67,7 @@ func layUp(screen string) []string {
 var (
 	layerRow   = regexp.MustCompile(`^[ !?][ ▸>] +(centre|\d) +\S`)
 	shelfLabel = regexp.MustCompile(`\d+/\d+ \([\d. /]+\)`)
-	overLine   = regexp.MustCompile(`OVER (\d+\.\d)~? \((\d+\.\d) - (\d+\.\d)\) mm`)
+	overLine   = regexp.MustCompile(`(?m)^ ?OD (\d+\.\d)~? \((\d+\.\d) to (\d+\.\d)\) mm`)
 )
 
 func optionRow(letter string) string { return `^[> ][ !?] [= ] ` + letter + `  ` }
@@ -78,7 +78,7 @@ func TestWholeJob(t *testing.T) {
 	name := fileOf(t, "job.toml", unlaid())
 	before := readFile(t, name)
 	s := start(t, 110, 40, nil, name)
-	s.see("WIRES", "saved", "39 things to lay", "40 conductors")
+	s.see("WIRES", "saved", "39 pieces to lay", "40 conductors")
 
 	s.press("2.5" + enter)
 	s.see("not saved", "2.5 A")
@@ -137,7 +137,7 @@ func TestWholeJob(t *testing.T) {
 	screen := s.until("the save", func(screen string) bool { return !strings.Contains(screen, "not saved") })
 	shown := overLine.FindStringSubmatch(screen)
 	if shown == nil {
-		t.Fatalf("no OVER with its band on the screen:\n%s", screen)
+		t.Fatalf("no OD with its band on the screen:\n%s", screen)
 	}
 	s.press(esc)
 	s.see("BRANCHES")

@@ -120,7 +120,7 @@ func (k *keeper) rescue() (string, error) {
 		if k.name != "" {
 			open += " " + k.name
 		}
-		return "the unsaved work is kept, and offered when you open it again: " + open, nil
+		return "Your unsaved work is kept, and offered when you open it again: " + open, nil
 	}
 	to := strings.TrimSuffix(k.name, ".toml")
 	if to == "" {
@@ -132,7 +132,7 @@ func (k *keeper) rescue() (string, error) {
 			free = fmt.Sprintf("%s.recovered-%d.toml", to, n)
 		}
 		if _, err := os.Lstat(free); errors.Is(err, fs.ErrNotExist) {
-			return "the unsaved work is in " + free, file.Save(free, k.last)
+			return "Your unsaved work is in " + free, file.Save(free, k.last)
 		} else if err != nil {
 			return "", err
 		}
@@ -168,7 +168,7 @@ func unsaved(name string, d file.Document, w world) (left []desk.Left, notice st
 	}
 	// The journal of this bench is open already and counts as one.
 	if busy > 1 && name != "" {
-		notice = fmt.Sprintf("Another bench has %s open: whoever saves last is asked first.", filepath.Base(name))
+		notice = fmt.Sprintf("Another bench has %s open. The one that saves last is asked first.", filepath.Base(name))
 	}
 	return left, notice
 }
@@ -195,5 +195,5 @@ func stateDir(w world) (string, error) {
 	if h := w.env("HOME"); filepath.IsAbs(h) {
 		return filepath.Join(h, ".local", "state", "contralay"), nil
 	}
-	return "", errors.New("no folder for it: neither XDG_STATE_HOME nor HOME is set")
+	return "", errors.New("neither XDG_STATE_HOME nor HOME is set")
 }

@@ -197,7 +197,7 @@ func TestEscThenKey(t *testing.T) {
 	s.press("h")
 	s.see("HELP")
 	s.press(esc + enter)
-	s.see(" wire ─", "Esc goes back")
+	s.see(" Wire ─", "Esc goes back")
 	s.press(esc + right)
 	s.see("LAYERS")
 	s.press("h")

@@ -22,7 +22,7 @@ import (
 // accepts what it is told to.
 func measuredOf(names []string, o options, w world) (int, error) {
 	if len(names) == 0 {
-		return usage, misuse{"measured takes one FILE or more, with what was measured in them (contralay --help)"}
+		return usage, misuse{"measured needs one FILE or more that holds what was measured (contralay --help)"}
 	}
 	cat, err := entries(o, w)
 	if err != nil {
@@ -42,13 +42,13 @@ func measuredOf(names []string, o options, w world) (int, error) {
 	all, twice := once(all)
 	for _, name := range o.without {
 		if !slices.ContainsFunc(all, func(r learn.Reading) bool { return r.Of == name }) {
-			return usage, fmt.Errorf("--without %q: no reading is called that; a name is as the list gives it: %s", name, namesOf(all))
+			return usage, fmt.Errorf("--without %q: no reading has that name. Write the name as the list prints it: %s", name, namesOf(all))
 		}
 	}
 	lessons := learn.Lessons(all, learn.Options{Without: o.without})
 	var b strings.Builder
 	if len(lessons) == 0 {
-		b.WriteString("nothing was measured in these: readings of layers, of tubes, of wire used\n")
+		b.WriteString("these files hold no readings: nothing was measured of layers, tubes or wire used\n")
 	}
 	for _, l := range lessons {
 		fmt.Fprintln(&b, strings.Join(paper.Lesson(l), "\n"))
@@ -57,10 +57,10 @@ func measuredOf(names []string, o options, w world) (int, error) {
 		}
 	}
 	if twice > 0 {
-		fmt.Fprintf(&b, "in these files more than once, and counted once: %d\n", twice)
+		fmt.Fprintf(&b, "readings that these files hold more than once, counted once: %d\n", twice)
 	}
 	if lost > 0 {
-		fmt.Fprintf(&b, "of a branch or layer that their harness does not have, and not counted: %d\n", lost)
+		fmt.Fprintf(&b, "readings of a branch or layer that their harness does not have, not counted: %d\n", lost)
 	}
 	if o.accept != "" {
 		says, err := accept(lessons, names, o, w)
@@ -121,15 +121,16 @@ func accept(lessons []learn.Lesson, names []string, o options, w world) (string,
 		case may:
 			text += c.Text()
 		case o.accept == l.Group:
-			return "", fmt.Errorf("%s has %d readings and %d are wanted: nothing was written", l.Group, l.N, l.Least)
+			return "", fmt.Errorf("%s has %d readings and needs %d, so nothing was written", l.Group, l.N, l.Least)
 		}
 	}
 	if len(odd) > 0 && (text == "" || o.accept != "all") {
-		return "", fmt.Errorf("nothing was written: an odd one out in %s; leave it out with --without, or take it with --keep-odd",
+		return "", fmt.Errorf("nothing was written, because there is an odd one out in %s. Leave it out with --without, or take it with "+
+			"--keep-odd",
 			strings.Join(odd, "; "))
 	}
 	if text == "" {
-		return "", fmt.Errorf("there is nothing to accept as %q; there is: %s", o.accept, strings.Join(groups, "; "))
+		return "", fmt.Errorf("there is no group %q to accept. The groups are %s", o.accept, strings.Join(groups, "; "))
 	}
 	name, err := correctionsFile(o, w)
 	if err != nil {
@@ -138,9 +139,9 @@ func accept(lessons []learn.Lesson, names []string, o options, w world) (string,
 	if err := appendCorrections(name, text); err != nil {
 		return "", err
 	}
-	says := fmt.Sprintf("written to %s: every sheet of this shop goes by it from now on\n", name)
+	says := fmt.Sprintf("The correction was written to %s. Every sheet of this shop uses it from now on.\n", name)
 	if len(odd) > 0 {
-		says += "not accepted for an odd one out: " + strings.Join(odd, "; ") + "\n"
+		says += "not accepted, because of an odd one out: " + strings.Join(odd, "; ") + "\n"
 	}
 	return says, nil
 }
@@ -152,15 +153,15 @@ func correctionsFile(o options, w world) (string, error) {
 	}
 	dir := configDir(w)
 	if dir == "" {
-		return "", errors.New("there is no configuration folder to keep corrections in: -o FILE names a file")
+		return "", errors.New("there is no configuration folder for the corrections. Name a file with -o FILE")
 	}
 	return filepath.Join(dir, "contralay", correctionsName), nil
 }
 
 const correctionsName = "corrections.toml"
 
-const correctionsHead = "# What this shop has learned from what it measured: the last entry of each kind is in use,\n# those before it " +
-	"are its history. Written by contralay.\n"
+const correctionsHead = "# Corrections that this shop accepted from what it measured. The last entry of each kind is\n# in use, those " +
+	"before it are its history. Written by contralay.\n"
 
 // appendCorrections adds to the shop's corrections; a file that could not be read back is
 // left as it was.

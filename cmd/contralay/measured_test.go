@@ -122,12 +122,12 @@ func TestLearnTooLittle(t *testing.T) {
 	}
 	again := fileOf(t, "again.toml", shopOf(t, 4, 0.02, 0.006))
 	if r := callIn(t, env, "", "measured", few, few, again); !strings.Contains(r.out, "over, 3 layers: 4 readings") ||
-		!strings.Contains(r.out, "more than once, and counted once: 16") {
+		!strings.Contains(r.out, "more than once, counted once: 16") {
 		t.Errorf("the same three times: %s", r.out)
 	}
 	if r := callIn(t, env, "", "measured", fileOf(t, "lost.toml",
 		strings.Replace(shopOf(t, 3, 0, 0.001), "branch  = \"T1\"", "branch  = \"ZZ\"", 1))); !strings.Contains(r.out,
-		"does not have, and not counted: 1") {
+		"does not have, not counted: 1") {
 		t.Errorf("%s", r.out)
 	}
 	if r := callIn(t, env, "", "measured", name, "--without", "odd.toml serial 1 T1 layer 2"); strings.Contains(r.out, "odd one out") ||

@@ -120,25 +120,26 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.folder = v
 	case "on":
 		if _, err := time.Parse("2006-01-02", v); err != nil {
-			return misuse{fmt.Sprintf("--on %q: a day as 2026-05-31", v)}
+			return misuse{fmt.Sprintf("--on %q: write the day as 2026-05-31", v)}
 		}
 		o.on = v
 	case "bounce":
 		n, err := strconv.Atoi(v)
 		if most := int(desk.MostBounce.Milliseconds()); err != nil || n < 0 || n > most {
-			return misuse{fmt.Sprintf("--bounce %q: whole milliseconds from 0 (off) to %d; 60 to 80 suits worn keys and gloves", v, most)}
+			return misuse{fmt.Sprintf("--bounce %q: give whole milliseconds, from 0 (off) to %d. 60 to 80 suits worn keys and gloves", v,
+				most)}
 		}
 		o.bounce = time.Duration(n) * time.Millisecond
 	case "spares":
 		n, err := strconv.Atoi(v)
 		if err != nil || n < 0 || n > 100 {
-			return misuse{fmt.Sprintf("--spares %q: a whole number from 0 to 100", v)}
+			return misuse{fmt.Sprintf("--spares %q: give a whole number from 0 to 100", v)}
 		}
 		o.spares = n
 	case "lay-ratio":
 		r, err := unit.ParseNumber(v)
 		if err != nil || r < 4 || r > 40 {
-			return misuse{fmt.Sprintf("--lay-ratio %q: a number from 4 to 40; 8 to 16 is usual", v)}
+			return misuse{fmt.Sprintf("--lay-ratio %q: give a number from 4 to 40. 8 to 16 is usual", v)}
 		}
 		o.ratio = r
 	}
@@ -151,5 +152,5 @@ func among(flag, v string, allowed ...string) error {
 			return nil
 		}
 	}
-	return misuse{fmt.Sprintf("--%s %q: allowed are %s", flag, v, strings.Join(allowed, ", "))}
+	return misuse{fmt.Sprintf("--%s %q: give one of %s", flag, v, strings.Join(allowed, ", "))}
 }

@@ -45,10 +45,8 @@ func TestKeyPresses(t *testing.T) {
 		t.Run(way.name, func(t *testing.T) {
 			name := fileOf(t, "job.toml", unlaid())
 			c := &counted{terminal: start(t, 80, 24, nil, name)}
-			c.see("39 things to lay")
-			c.until("the lay-up", func(screen string) bool {
-				return strings.Contains(screen, "OVER") && !strings.Contains(screen, "OVER -")
-			})
+			c.see("39 pieces to lay")
+			c.until("the lay-up", overLine.MatchString)
 
 			c.typed("2.5")  // the current of the first wire
 			c.keys(enter)   // the wire

@@ -59,9 +59,9 @@ func TestStoppedWithUnsavedWork(t *testing.T) {
 			}
 
 			s = start(t, 100, 30, []string{env}, name)
-			s.see("Unsaved work on", "take it up: 1 change", "amps is 3.5")
+			s.see("Unsaved work on", "take it: 1 change", "amps is 3.5")
 			s.press(enter)
-			s.see("not saved", "taken up")
+			s.see("not saved", "work is here")
 			s.press("s")
 			s.see("saved to")
 			if got := amps(t, name); got != 3.5 {
@@ -113,7 +113,7 @@ func TestLeftForLaterOrThrownAway(t *testing.T) {
 		s.see("Unsaved work on")
 		s.toRow("leave it")
 		s.press(enter)
-		s.see("WIRES", "offered again")
+		s.see("WIRES", "offers it again")
 		s.press("q")
 		s.ends()
 	}
@@ -149,7 +149,7 @@ func TestWorkWithoutAFile(t *testing.T) {
 	s = start(t, 100, 30, []string{env})
 	s.see("Unsaved work on a harness without a file")
 	s.press(enter)
-	s.see("taken up")
+	s.see("work is here")
 	s.press("s")
 	s.see("save to file")
 	s.press("mine.toml" + enter)
@@ -163,7 +163,7 @@ func TestWorkWithoutAFile(t *testing.T) {
 		t.Errorf("saved are %v A", got)
 	}
 	s = start(t, 100, 30, []string{env}, name)
-	s.see("Unsaved work on", "amps is 4.5, was 3.5")
+	s.see("Unsaved work on", "amps is 4.5; it was 3.5")
 }
 
 // A file that somebody else wrote is not written over by the key that saves.
@@ -174,7 +174,7 @@ func TestFileChangedBySomebodyElse(t *testing.T) {
 		t.Fatal(err)
 	}
 	s.press("s")
-	s.see("written or taken away")
+	s.see("changed or removed")
 	for range 5 {
 		s.press("s")
 	}
@@ -206,7 +206,7 @@ func TestTwoBenchesOnOneFile(t *testing.T) {
 	a.press("s")
 	a.see("saved to")
 	b.press("s")
-	b.see("written or taken away")
+	b.see("changed or removed")
 	b.press(esc)
 	if got := amps(t, name); got != 3.5 {
 		t.Errorf("%v A stand in the file, the first bench saved 3.5", got)
@@ -221,7 +221,7 @@ func TestFolderGone(t *testing.T) {
 		t.Fatal(err)
 	}
 	s.press("s")
-	s.see("written or taken away")
+	s.see("changed or removed")
 	s.toRow("write over it")
 	s.press("+")
 	s.see("not saved: ", "not saved")

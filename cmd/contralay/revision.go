@@ -29,7 +29,7 @@ func keepRevision(path string, d file.Document) error {
 	}
 	name := revisionName(path, was)
 	if err := writeNew(name, text); err != nil && !errors.Is(err, fs.ErrExist) {
-		return fmt.Errorf("%s: not saved: revision %s cannot be kept beside it: %w", path, was, err)
+		return fmt.Errorf("%s was not saved, because revision %s cannot be kept in its folder: %w", path, was, err)
 	}
 	return nil
 }

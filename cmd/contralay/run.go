@@ -31,45 +31,48 @@ const version = "0.1"
 // helpText is the page of commands; the topics of the guide go in.
 const helpText = `contralay - build sheets for hand-built wiring harnesses
 
-  contralay                    the bench, on the demonstration harness
-  contralay FILE               the bench, on a file
+  contralay                    open the bench on the demonstration harness
+  contralay FILE               open the bench on a file
   contralay new FILE           write an empty harness
   contralay import LIST... -o FILE
-                               a harness from wire lists: CSV, TSV, Markdown, xlsx, ods
-      --into FILE              or attach them to one that is there, as an independent list
-      --recipe FILE            what columns mean, kept from an earlier time
-      --unit mm|cm|m|in|ft     of lengths that state none; --spec S of wires that state none
-      --sheet NAME             one sheet of a workbook; may be given again
-      --full                   every finding on a line of its own
-  contralay compare A B        what changed, lists or harnesses; exit 1 if anything did; --json
-  contralay check FILE         print snags, worst first; exit 1 if one is a stop
-  contralay figures FILE       every computed number as JSON
+                               make a harness from wire lists: CSV, TSV, Markdown, xlsx, ods
+      --into FILE              instead of -o: attach them to a harness as an independent list
+      --recipe FILE            what the columns mean, kept from an earlier import
+      --unit mm|cm|m|in|ft     unit of lengths that state none
+      --spec S                 specification of wires that state none
+      --sheet NAME             read only this sheet of a workbook; you may repeat it
+      --full                   print every finding on its own line
+  contralay compare A B        say what changed between two lists or harnesses; exit 1 if
+                               anything did
+      --json                   print it as JSON
+  contralay check FILE         print the open points, worst first; exit 1 if one is a stop
+  contralay figures FILE       print every computed number as JSON
   contralay plan 32x22 4x20 2x2.9mm
                                rank lay-ups: quantity x size (AWG of the default spec, or mm)
-      --spares N               up to N spares of the commonest size
-      --lay-ratio R            lay length over diameter (12)
+      --spares N               add up to N spares of the commonest size
+      --lay-ratio R            lay length divided by OD (default 12)
       --centres KIND           equal, unequal (default) or built
-      --json                   as JSON
-  contralay run FILE           build it at the board, one instruction a screen
-      --serial N               which one is built (the one that is not through)
-  contralay measured FILE...   what was measured beside what was predicted
-      --accept GROUP           correct by it from now on ("all": every one)
-      --without NAME           leave a reading out; may be given again
+      --json                   print it as JSON
+  contralay run FILE           build at the board, one instruction a screen
+      --serial N               build this serial (default: the one that is not finished)
+  contralay measured FILE...   compare what was measured with what was predicted
+      --accept GROUP           correct this group from now on ("all": every group)
+      --without NAME           leave a reading out; you may repeat it
       --keep-odd               accept an odd one out with the rest
-  contralay sheet FILE -o DIR  the build sheet as a page to print, and its lists as CSV
-      --on DAY                 the day it is of, 2026-05-31 (today)
-  contralay help TOPIC         one page: %s
-  contralay completion SHELL   completions for bash, zsh or fish
-  contralay version
+  contralay sheet FILE -o DIR  write the build sheet (a page to print) and its lists (CSV)
+      --on DAY                 the date on it, such as 2026-05-31 (default: today)
+  contralay help TOPIC         print one page: %s
+  contralay completion SHELL   print completions for bash, zsh or fish
+  contralay version            print the version
 
-  --catalogue FILE             the shop's own wire, tube, boot and contact data
-  --ascii                      bench: only plain characters
-  --light                      bench: for a light background
-  --colour auto|always|never   bench
-  --bounce MS                  bench: the same key again within MS counts once (0: off)
+  --catalogue FILE             use the shop's own wire, tube, boot and contact data
+  --ascii                      bench: use only plain characters
+  --light                      bench: the terminal has a light background
+  --colour auto|always|never   bench: use colour
+  --bounce MS                  bench: count the same key again within MS once (0: off)
 
 FILE may be - for standard input (check, figures, sheet).
-A planning aid, not an approval: see the cautions in README.md.
+This is a planning aid, not an approval. See the cautions in README.md.
 `
 
 // misuse is wrong use: one line on stderr, exit 2.
@@ -110,7 +113,7 @@ func dispatch(args []string, w world) (int, error) {
 	case "completion":
 		shell, err := one(cmd, more)
 		if err != nil {
-			return usage, misuse{"completion takes the shell: bash, zsh or fish"}
+			return usage, misuse{"completion needs the name of the shell: bash, zsh or fish"}
 		}
 		return completion(shell, w)
 	case "new":
@@ -153,12 +156,12 @@ func dispatch(args []string, w world) (int, error) {
 		}
 		return sheetFor(f, o, w)
 	case "learn":
-		return usage, misuse{"learn is called measured now: contralay measured FILE... shows what was measured beside what was predicted"}
+		return usage, misuse{"learn is now called measured: contralay measured FILE... compares what was measured with what was predicted"}
 	default:
 		if len(more) > 0 {
 			return usage,
-				misuse{fmt.Sprintf("%q is no command; there are new, check, figures, plan, sheet, run, measured, import, compare, help, "+
-					"completion, version (contralay --help)", cmd)}
+				misuse{fmt.Sprintf("%q is no command. The commands are new, check, figures, plan, sheet, run, measured, import, compare, "+
+					"help, completion, version (contralay --help)", cmd)}
 		}
 		return benchOn(cmd, o, w)
 	}
@@ -166,7 +169,7 @@ func dispatch(args []string, w world) (int, error) {
 
 func one(cmd string, args []string) (string, error) {
 	if len(args) != 1 {
-		return "", misuse{fmt.Sprintf("%s takes one FILE (contralay --help)", cmd)}
+		return "", misuse{fmt.Sprintf("%s needs one FILE (contralay --help)", cmd)}
 	}
 	return args[0], nil
 }

@@ -69,8 +69,8 @@ func TestBenchRun(t *testing.T) {
 			s.press(enter + "14" + enter)
 		case strings.Contains(title, "layer 1") && cut == "":
 			s.press("3.45" + enter)
-			screen := s.see("Read 3.45", "the sheet has 3.3", "as if wire were 1.14, the top of its tolerance: measure the reel",
-				"the next layer stays at 12 and takes 12", "Nothing is moved")
+			screen := s.see("Read 3.45", "the sheet has 3.3", "as if the wire were 1.14, the top of its tolerance: measure the reel",
+				"the next layer then holds 12 of 12", "Nothing is moved")
 			if strings.Contains(screen, "DONE") {
 				t.Error("a reading ticked the step")
 			}
@@ -80,7 +80,7 @@ func TestBenchRun(t *testing.T) {
 			s = start(t, 150, 40, []string{env}, "run", name)
 			s.see("Unsaved work on")
 			s.press(enter)
-			s.see("step "+at+" of", "reading 1  3.45 mm", "as if wire were 1.14")
+			s.see("step "+at+" of", "reading 1  3.45 mm", "as if the wire were 1.14")
 			continue
 		case strings.Contains(title, "layer 2") && !seen["too large"]:
 			s.press("6.9" + enter)

@@ -167,7 +167,7 @@ func TestColourAddsNothing(t *testing.T) {
 		}
 		for _, s := range []*terminal{colour, plain} {
 			s.until(step+" with all worked out", func(screen string) bool {
-				return strings.Contains(screen, step) && strings.Contains(screen, "OVER 5.4") && !strings.Contains(screen, "working out")
+				return strings.Contains(screen, step) && strings.Contains(screen, "OD 5.4~ (") && !strings.Contains(screen, "working out")
 			})
 		}
 		// A screen may be read while it is being drawn: what counts is what they come to.
@@ -255,11 +255,11 @@ func TestResizeStorm(t *testing.T) {
 	}
 	for _, size := range [][2]int{{40, 12}, {34, 10}, {64, 16}, {80, 24}, {200, 60}, {120, 40}} {
 		s.resize(size[0], size[1])
-		what := fmt.Sprintf("head, rail and OVER at %d x %d", size[0], size[1])
+		what := fmt.Sprintf("head, rail and OD at %d x %d", size[0], size[1])
 		s.until(what, func(screen string) bool {
 			lines := strings.Split(screen, "\n")
 			return len(lines) > 2 && strings.Contains(lines[0], "T1") && strings.Contains(lines[0], "saved") &&
-				strings.HasPrefix(strings.TrimSpace(lines[1]), "Wires") && strings.Contains(screen, "OVER 5.4")
+				strings.HasPrefix(strings.TrimSpace(lines[1]), "Wires") && strings.Contains(screen, "OD 5.4~ (")
 		})
 	}
 	s.resize(20, 5)
@@ -267,7 +267,7 @@ func TestResizeStorm(t *testing.T) {
 	s.press(down) // a key on the small screen is no harm
 	s.resize(1, 1)
 	s.resize(80, 24)
-	s.see("LAYERS", "OVER 5.4")
+	s.see("LAYERS", "OD 5.4~ (")
 	s.alive()
 	s.press("q")
 	if code := s.ends(); code != 0 {

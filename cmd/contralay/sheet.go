@@ -37,7 +37,7 @@ func sheetFor(name string, o options, w world) (int, error) {
 		return usage, err
 	}
 	if len(d.Harness.Wires) == 0 {
-		return usage, fmt.Errorf("%s holds no wire yet: there is nothing to print", name)
+		return usage, fmt.Errorf("%s has no wire yet, so there is nothing to print", name)
 	}
 	s := slowly(w, "working out lay-ups", func() *calcsheet.Sheet { return calc.Complete(&d.Harness, cat, nil) })
 	on := o.on
@@ -52,7 +52,7 @@ func sheetFor(name string, o options, w world) (int, error) {
 	if err != nil {
 		return usage, err
 	}
-	return ok, print(w.out, fmt.Sprintf("%s, and %d lists beside it\n", page, n))
+	return ok, print(w.out, fmt.Sprintf("%s, and %d lists in the same folder\n", page, n))
 }
 
 // printBeside writes the sheet of what is on the bench into a folder beside its file, or
@@ -126,13 +126,13 @@ func diskName(text string) string {
 // swapIn writes a file beside its place and swaps it in.
 func swapIn(name string, text []byte) error {
 	if info, err := os.Stat(name); err == nil && !info.Mode().IsRegular() {
-		return fmt.Errorf("%s is no plain file and was not touched", name)
+		return fmt.Errorf("%s is not a plain file and was not changed", name)
 	} else if err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return err
 	}
 	f, err := os.CreateTemp(filepath.Dir(name), ".sheet-*")
 	if err != nil {
-		return fmt.Errorf("%s: not written: %w", name, err)
+		return fmt.Errorf("%s was not written: %w", name, err)
 	}
 	_, err = f.Write(text)
 	if cerr := f.Close(); err == nil {
@@ -146,7 +146,7 @@ func swapIn(name string, text []byte) error {
 	}
 	if err != nil {
 		os.Remove(f.Name())
-		return fmt.Errorf("%s: not written: %w", name, err)
+		return fmt.Errorf("%s was not written: %w", name, err)
 	}
 	return nil
 }

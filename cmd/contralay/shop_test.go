@@ -42,7 +42,7 @@ standing = "house"
 		{"embedded", t.TempDir(), nil, "3.295", false},
 		{"--catalogue", t.TempDir(), []string{"--catalogue", own}, "3.627", false},
 		{"configuration folder", dir, nil, "3.627", false},
-		{"without a source", t.TempDir(), []string{"--catalogue", bad}, "source: missing", true},
+		{"without a source", t.TempDir(), []string{"--catalogue", bad}, "source: it is missing", true},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			cmd := exec.Command(built, append([]string{"plan", "7x22"}, c.args...)...)

@@ -201,9 +201,7 @@ func (s *terminal) see(words ...string) string {
 // until then a screen may change without a key.
 func (s *terminal) laid() {
 	s.t.Helper()
-	s.until("the lay-up", func(screen string) bool {
-		return strings.Contains(screen, "OVER ") && !strings.Contains(screen, "OVER -")
-	})
+	s.until("the lay-up", overLine.MatchString)
 }
 
 // changed presses keys and waits until the screen is another.

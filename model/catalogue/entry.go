@@ -54,7 +54,7 @@ func (e *entry) get(key string, must bool, allowed string) (any, bool) {
 	e.asked = append(e.asked, key)
 	v, ok := e.vals[key]
 	if !ok && must {
-		e.wrong(key, "missing", allowed)
+		e.wrong(key, "it is missing", allowed)
 	}
 	return v, ok
 }
@@ -72,11 +72,11 @@ func (e *entry) text(key string, must bool) string {
 		e.wrong(key, shown(v)+" is not a text", allowed)
 		return ""
 	case must && strings.TrimSpace(s) == "":
-		e.wrong(key, "empty", allowed)
+		e.wrong(key, "it is empty", allowed)
 	case must && strings.TrimSpace(s) != s:
-		e.wrong(key, shown(s)+" starts or ends with a blank", strconv.Quote(strings.TrimSpace(s)))
+		e.wrong(key, shown(s)+" starts or ends with a space", strconv.Quote(strings.TrimSpace(s)))
 	case strings.ContainsFunc(s, func(r rune) bool { return r < ' ' || r == 0x7f }):
-		e.wrong(key, "has a line break or another control character", "one line of text")
+		e.wrong(key, "it has a line break or another control character", "one line of text")
 	}
 	return s
 }
@@ -90,7 +90,7 @@ func (e *entry) word(key string, words ...string) string {
 	}
 	s, isText := v.(string)
 	if !isText || !slices.Contains(words, s) {
-		e.wrong(key, shown(v)+" is not one of the words", allowed)
+		e.wrong(key, shown(v)+" is not one of these words", allowed)
 	}
 	return s
 }
@@ -161,7 +161,7 @@ func (e *entry) whole(key string, must bool, lo, hi int) int {
 	}
 	n, isWhole := v.(int64)
 	if !isWhole || n < int64(lo) || n > int64(hi) {
-		e.wrong(key, shown(v)+" is not such a number", allowed)
+		e.wrong(key, shown(v)+" is not a whole number in that range", allowed)
 		return 0
 	}
 	return int(n)
@@ -175,7 +175,7 @@ func (e *entry) flag(key string) bool {
 	}
 	b, isFlag := v.(bool)
 	if !isFlag {
-		e.wrong(key, shown(v)+" is neither", "true, false")
+		e.wrong(key, shown(v)+" is neither true nor false", "true, false")
 	}
 	return b
 }
@@ -198,9 +198,9 @@ func (e *entry) list(key string) []string {
 		s, isText := v.(string)
 		switch {
 		case !isText || s == "" || strings.TrimSpace(s) != s:
-			e.wrong(key, shown(v)+" is not such a text", allowed)
+			e.wrong(key, shown(v)+" is not a text of that kind", allowed)
 		case seen[s]:
-			e.wrong(key, shown(v)+" stands in the list twice", allowed)
+			e.wrong(key, shown(v)+" is in the list twice", allowed)
 		}
 		seen[s] = true
 		out = append(out, s)

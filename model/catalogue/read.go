@@ -31,15 +31,15 @@ func Read(r io.Reader, name string) (*Catalogue, error) {
 		return nil, fmt.Errorf("%s: %w", name, err)
 	}
 	if len(data) > maxFile {
-		return nil, fmt.Errorf("%s: larger than %d bytes, which is not a catalogue", name, maxFile)
+		return nil, fmt.Errorf("%s is larger than %d bytes: that is not a catalogue", name, maxFile)
 	}
 	var file map[string]any
 	if _, err := toml.Decode(string(data), &file); err != nil {
 		var at toml.ParseError
 		if errors.As(err, &at) {
-			return nil, fmt.Errorf("%s: line %d: not TOML: %s", name, at.Position.Line, at.Message)
+			return nil, fmt.Errorf("%s: line %d: this is not TOML: %s", name, at.Position.Line, at.Message)
 		}
-		return nil, fmt.Errorf("%s: not TOML: %w", name, err)
+		return nil, fmt.Errorf("%s: this is not TOML: %w", name, err)
 	}
 	b := builder{file: name, c: empty(), seen: map[string]bool{}}
 	for _, key := range slices.Sorted(maps.Keys(file)) {
@@ -82,7 +82,7 @@ type builder struct {
 func (b *builder) table(table string, v any) {
 	rows, ok := tableRows(v)
 	if !ok {
-		b.errs = append(b.errs, EntryError{File: b.file, Key: table, Problem: "not a list of tables", Allowed: "[[" + table + "]]"})
+		b.errs = append(b.errs, EntryError{File: b.file, Key: table, Problem: "it is not a list of tables", Allowed: "[[" + table + "]]"})
 		return
 	}
 	for i, row := range rows {
@@ -148,7 +148,7 @@ func (b *builder) claim(e *entry, table, key, id string) {
 		return // said already
 	}
 	if b.seen[table+" "+id] {
-		e.wrong(key, fmt.Sprintf("%q is there already", id), "each "+table+" once")
+		e.wrong(key, fmt.Sprintf("%q is in the file already", id), "each "+table+" once")
 	}
 	b.seen[table+" "+id] = true
 }

@@ -46,13 +46,13 @@ func (b *builder) tube(e *entry) {
 	b.claim(e, "tube", "id", t.ID)
 	shrinks(e, "recovered_mm", t.RecoveredMM, "supplied_mm", t.SuppliedMM)
 	if t.WallMinMM > t.WallMM {
-		e.wrong("wall_min_mm", "above the nominal wall", "at most wall_mm")
+		e.wrong("wall_min_mm", "it is above the nominal wall", "at most wall_mm")
 	}
 	if t.WallMaxMM != 0 && t.WallMaxMM < t.WallMM {
-		e.wrong("wall_max_mm", "below the nominal wall", "at least wall_mm")
+		e.wrong("wall_max_mm", "it is below the nominal wall", "at least wall_mm")
 	}
 	if t.ServiceMinC > t.ServiceMaxC {
-		e.wrong("service_min_c", "above the highest service temperature", "at most service_max_c")
+		e.wrong("service_min_c", "it is above the highest service temperature", "at most service_max_c")
 	}
 	b.c.Tubes = append(b.c.Tubes, t)
 }
@@ -97,7 +97,7 @@ func outlets(e *entry) []Outlet {
 	}
 	rows, isList := v.([]any)
 	if !isList || len(rows) < 2 {
-		e.wrong(key, shown(v)+" is not such a list", allowed)
+		e.wrong(key, shown(v)+" is not a list of that kind", allowed)
 		return nil
 	}
 	out := make([]Outlet, 0, len(rows))
@@ -105,7 +105,7 @@ func outlets(e *entry) []Outlet {
 		at := fmt.Sprintf("%s %d", key, i+1)
 		three, isList := row.([]any)
 		if !isList || len(three) != 3 {
-			e.wrong(at, "not three numbers", allowed)
+			e.wrong(at, "it is not a list of three numbers", allowed)
 			continue
 		}
 		o := Outlet{

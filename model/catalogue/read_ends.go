@@ -38,7 +38,7 @@ func (b *builder) contact(e *entry) {
 		e.wrong("smallest_awg", shown(k.SmallestAWG)+" is thicker than largest_awg", shown(k.LargestAWG)+" or thinner")
 	}
 	if (k.SealMinMM == 0) != (k.SealMaxMM == 0) || k.SealMinMM > k.SealMaxMM {
-		e.wrong("seal_min_mm", "no range with seal_max_mm", "both, the smaller first, or neither")
+		e.wrong("seal_min_mm", "it makes no range with seal_max_mm", "both, the smaller first, or neither")
 	}
 	b.c.Contacts[k.Size] = k
 }
@@ -52,7 +52,7 @@ func (e *entry) gauge(key string) string {
 	}
 	s, _ := v.(string)
 	if _, ok := AWGNumber(s); !ok {
-		e.wrong(key, shown(v)+" is not one", allowed)
+		e.wrong(key, shown(v)+" is not an AWG size", allowed)
 	}
 	return CanonicalSize(s)
 }

@@ -35,9 +35,9 @@ func (b *builder) insert(e *entry) {
 	i.NamesStanding = e.standing("names_standing", false, standing)
 	switch {
 	case total > maxCavities:
-		e.wrong("contacts", fmt.Sprintf("%d contacts", total), fmt.Sprintf("at most %d", maxCavities))
+		e.wrong("contacts", fmt.Sprintf("there are %d contacts", total), fmt.Sprintf("at most %d", maxCavities))
 	case named && len(i.Cavities) != total:
-		e.wrong("cavities", fmt.Sprintf("%d names", len(i.Cavities)), fmt.Sprintf("%d, one for each contact", total))
+		e.wrong("cavities", fmt.Sprintf("there are %d names", len(i.Cavities)), fmt.Sprintf("%d, one for each contact", total))
 	default:
 		checkGroups(e, i)
 	}
@@ -75,7 +75,7 @@ func (e *entry) groups() []InsertContacts {
 			g.Count = len(g.Cavities)
 		}
 		if g.Cavities != nil && len(g.Cavities) != g.Count && g.Count != 0 {
-			sub.wrong("cavities", fmt.Sprintf("%d names", len(g.Cavities)), fmt.Sprintf("%d, as count says", g.Count))
+			sub.wrong("cavities", fmt.Sprintf("there are %d names", len(g.Cavities)), fmt.Sprintf("%d, as count says", g.Count))
 		}
 		e.errs = append(e.errs, sub.done()...)
 		out[n] = g
@@ -104,7 +104,7 @@ func checkGroups(e *entry, i Insert) {
 	for n, name := range named {
 		switch {
 		case slices.Contains(named[:n], name):
-			e.wrong("contacts", fmt.Sprintf("cavity %q stands in two groups", name), "each cavity once")
+			e.wrong("contacts", fmt.Sprintf("cavity %q is in two groups", name), "each cavity once")
 		case !i.Has(name):
 			e.wrong("contacts", fmt.Sprintf("the insert has no cavity %q", name), strings.Join(i.Cavities, " "))
 		}

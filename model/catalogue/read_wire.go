@@ -40,7 +40,7 @@ func (b *builder) wire(e *entry) {
 	w.OhmStanding = e.standing("ohm_standing", false, w.Standing)
 	w.RatedStanding = e.standing("rated_standing", false, w.Standing)
 	if w.Size != "" && !isWireSize(w.Size) {
-		e.wrong("size", shown(w.Size)+" is no size", `AWG "22", "1/0"; metric "0.35mm2"`)
+		e.wrong("size", shown(w.Size)+" is not a size", `AWG "22", "1/0"; metric "0.35mm2"`)
 	}
 	if w.Spec != "" && w.Size != "" {
 		b.claim(e, "wire", "size", w.Spec+" "+CanonicalSize(w.Size))

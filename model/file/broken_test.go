@@ -41,7 +41,7 @@ func linesHoldTheirKeys(t *testing.T, text string, err error) {
 	lines := strings.Split(text, "\n")
 	for _, e := range all {
 		_, key, ok := strings.Cut(e.Where, "key ")
-		if strings.HasPrefix(e.Says, "is missing") {
+		if strings.HasPrefix(e.Says, "it is missing") {
 			key = "["
 		}
 		if e.Line > 0 && ok && e.Where != "key format" && !strings.Contains(lines[e.Line-1], key) {

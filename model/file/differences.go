@@ -31,7 +31,7 @@ func Differences(a, b Document) []string {
 	}
 	for _, e := range was {
 		if !seen[e.name] {
-			out = append(out, e.name+" is gone")
+			out = append(out, e.name+" was removed")
 		}
 	}
 	return out
@@ -104,14 +104,14 @@ func differing(was, is written) []string {
 		switch o := value(was, l.name); {
 		case o == l.value:
 		case o == "":
-			out = append(out, fmt.Sprintf("%s: %s is %s, was not given", is.name, l.name, schema.Short(l.value)))
+			out = append(out, fmt.Sprintf("%s: %s is %s; it was not given before", is.name, l.name, schema.Short(l.value)))
 		default:
-			out = append(out, fmt.Sprintf("%s: %s is %s, was %s", is.name, l.name, schema.Short(l.value), schema.Short(o)))
+			out = append(out, fmt.Sprintf("%s: %s is %s; it was %s", is.name, l.name, schema.Short(l.value), schema.Short(o)))
 		}
 	}
 	for _, l := range was.keys {
 		if value(is, l.name) == "" {
-			out = append(out, fmt.Sprintf("%s: %s was %s, is not given", is.name, l.name, schema.Short(l.value)))
+			out = append(out, fmt.Sprintf("%s: %s was %s; now it is not given", is.name, l.name, schema.Short(l.value)))
 		}
 	}
 	return out

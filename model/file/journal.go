@@ -72,7 +72,7 @@ func OpenJournal(dir, harness string) (*Journal, error) {
 		go j.toDisk()
 		return j, nil
 	}
-	return nil, fmt.Errorf("%d benches have left unsaved work on %s: open it and deal with that first", mostSlots, harness)
+	return nil, fmt.Errorf("%d benches have left unsaved work on %s. Open it, and take or discard that work first", mostSlots, harness)
 }
 
 // Keep makes d the work in the journal. When it returns, the death of the program
@@ -179,7 +179,7 @@ func readWork(path string) (Work, error) {
 	head, body, ok := strings.Cut(string(text), "\n\n")
 	lines := strings.Split(head, "\n")
 	if !ok || len(lines) < 1 || lines[0] != firstLine {
-		return Work{}, errors.New("not a journal")
+		return Work{}, errors.New("this is not a journal")
 	}
 	w := Work{path: path, lock: path + ".lock"}
 	sum := ""

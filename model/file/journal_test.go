@@ -187,10 +187,10 @@ func TestDifferences(t *testing.T) {
 	b.Harness = h
 	got := strings.Join(Differences(a, b), "\n")
 	for _, want := range []string{
-		`wire ` + a.Harness.Wires[0].ID + `: size is "18", was "` + a.Harness.Wires[0].Size + `"`,
-		`wire ` + a.Harness.Wires[2].ID + ` is gone`,
-		`branch T1, layer 1: fillers is 2, was 1`,
-		`branch T1, layer 1: filler_mm was 1.09, is not given`,
+		`wire ` + a.Harness.Wires[0].ID + `: size is "18"; it was "` + a.Harness.Wires[0].Size + `"`,
+		`wire ` + a.Harness.Wires[2].ID + " was removed",
+		`branch T1, layer 1: fillers is 2; it was 1`,
+		`branch T1, layer 1: filler_mm was 1.09; now it is not given`,
 		`reel 2 is new`,
 	} {
 		if !strings.Contains(got, want) {

@@ -146,7 +146,7 @@ func TestHeadOfAnyText(t *testing.T) {
 func TestTooLarge(t *testing.T) {
 	r := strings.NewReader("format = 1\n" + strings.Repeat("#\n", 4<<20))
 	_, err := file.Read(r, "f.toml")
-	if err == nil || err.Error() != "f.toml: is larger than 8 MiB, which is not a harness" {
+	if err == nil || err.Error() != "f.toml: the file is larger than 8 MiB: that is not a harness" {
 		t.Errorf("%v", err)
 	}
 }

@@ -51,13 +51,14 @@ func Read(r io.Reader, name string) (Document, error) {
 // and the Document then is empty.
 func Parse(text []byte, name string) (Document, error) {
 	if len(text) > maxSize {
-		return Document{}, Errors{{File: name, Says: fmt.Sprintf("is larger than %d MiB, which is not a harness", maxSize>>20)}}
+		return Document{}, Errors{{File: name, Says: fmt.Sprintf("the file is larger than %d MiB: that is not a harness", maxSize>>20)}}
 	}
 	source := strings.TrimPrefix(string(text), "\xef\xbb\xbf") // byte order mark of some editors
 	s := scan(source)
 	if s.tooDeep {
-		return Document{}, Errors{{name, s.line, "", fmt.Sprintf("brackets in brackets, or parts of a key, go too deep; allowed: %d",
-			maxDeep)}}
+		return Document{}, Errors{{name, s.line, "",
+			fmt.Sprintf("brackets in brackets, or the parts of a key, are nested too deep; allowed: %d",
+				maxDeep)}}
 	}
 	var raw map[string]any
 	if _, err := toml.Decode(source, &raw); err != nil {
@@ -88,9 +89,9 @@ func located(faults []schema.Fault, name string, lines positions) Errors {
 func syntax(name string, err error) *Error {
 	var at toml.ParseError
 	if errors.As(err, &at) {
-		return &Error{File: name, Line: max(1, at.Position.Line), Says: "not TOML: " + strings.TrimSuffix(at.Message, ".")}
+		return &Error{File: name, Line: max(1, at.Position.Line), Says: "this is not TOML: " + strings.TrimSuffix(at.Message, ".")}
 	}
-	return &Error{File: name, Says: "not TOML: " + err.Error()}
+	return &Error{File: name, Says: "this is not TOML: " + err.Error()}
 }
 
 // lost counts the lines with a comment below the head.

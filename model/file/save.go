@@ -25,7 +25,7 @@ const newMode fs.FileMode = 0o644
 func Save(path string, d Document) error {
 	text := Encode(d)
 	if _, err := Parse(text, path); err != nil {
-		return fmt.Errorf("%s: not saved, since it could not be read back:\n%w", path, err)
+		return fmt.Errorf("%s was not saved, because it could not be read back:\n%w", path, err)
 	}
 	target, err := follow(path)
 	if err != nil {
@@ -53,13 +53,14 @@ func Save(path string, d Document) error {
 		return notSaved(path, err)
 	}
 	if err := syncFolder(filepath.Dir(target)); err != nil {
-		return fmt.Errorf("%s: saved, but its folder cannot be brought to disk; a power cut now may bring the old file back: %w", path, err)
+		return fmt.Errorf("%s was saved, but its folder could not be written to disk. A power cut now may bring the old file back: %w",
+			path, err)
 	}
 	return nil
 }
 
 func notSaved(path string, err error) error {
-	return fmt.Errorf("%s: not saved, what stood there is untouched: %w", path, err)
+	return fmt.Errorf("%s was not saved, and the file there is as it was: %w", path, err)
 }
 
 // follow goes along symbolic links to the file that is meant, which need not be
@@ -86,7 +87,7 @@ func follow(path string) (string, error) {
 		}
 		path = next
 	}
-	return "", errors.New("its symbolic links lead in a circle")
+	return "", errors.New("its symbolic links go round in a circle")
 }
 
 // standing says what stands at target now: the mode to write with, and whether

@@ -144,7 +144,7 @@ func TestSaveThatFailsLeavesTheOldFile(t *testing.T) {
 			}
 		}, "write-protected"},
 		{"id twice", twice, nil, `"J" is given twice`},
-		{"no figure", nan, nil, "which is no figure"},
+		{"no figure", nan, nil, "which is not a finite number"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			dir := t.TempDir()

@@ -25,7 +25,7 @@ func ParseSystem(s string) (System, error) {
 	case "in":
 		return Inch, nil
 	}
-	return MM, fmt.Errorf("units %q: allowed are \"mm\" and \"in\"", s)
+	return MM, fmt.Errorf("units %q: use \"mm\" or \"in\"", s)
 }
 
 // Name is the unit as it stands beside a value.
@@ -107,9 +107,9 @@ func sixteenths(in float64) string {
 
 // Errors of ParseNumber.
 var (
-	ErrEmpty    = errors.New("nothing typed")
-	ErrNotANum  = errors.New("not a number")
-	ErrTwoMarks = errors.New("more than one decimal mark")
+	ErrEmpty    = errors.New("nothing was typed")
+	ErrNotANum  = errors.New("this is not a number")
+	ErrTwoMarks = errors.New("there is more than one decimal mark")
 )
 
 // ParseNumber reads a number as typed on a keypad or sent by a calliper: digits,

@@ -16,8 +16,8 @@ func bounceRow(m *desk.Model) desk.Row {
 	if m.Bounce.Within > 0 {
 		says = fmt.Sprintf("within %d ms counts once", m.Bounce.Within.Milliseconds())
 	}
-	return desk.Row{Key: "bounce", Text: "same key again     " + says,
-		Detail: "for worn keys and gloves, 60 to 80 ms; leave it off where a calliper types", Step: func(m *desk.Model, by int) {
+	return desk.Row{Key: "bounce", Text: "a repeated key     " + says,
+		Detail: "For worn keys and gloves, 60 to 80 ms. Leave it off if a calliper types", Step: func(m *desk.Model, by int) {
 			m.Bounce.Within = min(max(m.Bounce.Within+time.Duration(by)*bounceStep, 0), desk.MostBounce)
 			if m.Bounce.Within == 0 {
 				m.Tell("every key counts")

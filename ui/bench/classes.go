@@ -58,7 +58,7 @@ func look(m *desk.Model) {
 		s.by++
 	}
 	if s.zoom {
-		m.Tell("section: the part round the row in hand")
+		m.Tell("section: closer round the row you are on")
 		return
 	}
 	m.Tell("section: whole, by " + s.by.String())

@@ -32,10 +32,10 @@ func helpPage(m *desk.Model, w int, _ string) desk.Page {
 	if t, is := guide.Find(helpPages[at]); is {
 		title, lines = t.Title, t.Lines(max(20, w-1))
 	} else {
-		lines = m.Theme.Keys(keyBindings(), w)
+		lines = m.Theme.Keys(keyBindings(), w-1)
 	}
-	return desk.Page{Lines: []string{fmt.Sprintf("%s   page %d of %d, + - turns", title, at+1, len(helpPages))},
-		Widget: m.Read(append([]string{""}, lines...), w), Turn: turn}
+	return desk.Page{Lines: []string{fmt.Sprintf("%s   page %d of %d, + - turns pages", title, at+1, len(helpPages))},
+		Widget: m.Read(append([]string{""}, lines...), w-1), Turn: turn}
 }
 
 // keyBindings are the lines of the key table as the library holds them.

@@ -28,13 +28,14 @@ func onStep(m *desk.Model, _ *desk.Row) bool { return len(m.Stack) == 0 }
 
 // keyTable is the key table, in the order of the bar.
 var keyTable = []binding{
-	{keys: []string{"left", "right"}, caps: 2, name: "< >", bar: "step", help: "the step before or after; inside a list, left goes back",
+	{keys: []string{"left", "right"}, caps: 2, name: "< >", bar: "step", help: "previous or next step; in a list, left goes back",
 		do: func(m *desk.Model, _ *desk.Row, k words.Key) { sideways(m, k) }},
 	{keys: []string{"up", "down", "pgup", "pgdown", "home", "end"}, caps: 2, name: "^ v", bar: "row",
-		help: "the row above or below; page and end keys go further",
+		help: "previous or next row; page and end keys go further",
 		do:   func(m *desk.Model, _ *desk.Row, k words.Key) { upDown(m, m.Page(m.ListWidth()), k) }},
-	{keys: []string{"+", "-"}, caps: 2, name: "+ -", bar: "change", help: "one more or less, the next or the one before, further out or in",
-		on: func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Step != nil },
+	{keys: []string{"+", "-"}, caps: 2, name: "+ -", bar: "change",
+		help: "change the row: more or less, next or previous, further out or in",
+		on:   func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Step != nil },
 		do: func(m *desk.Model, r *desk.Row, k words.Key) {
 			by := 1
 			if k.Name == "-" {
@@ -60,16 +61,16 @@ var keyTable = []binding{
 		help: "type the row's value; a calliper may send digits and Enter at once",
 		on:   func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Field != nil },
 		do:   func(m *desk.Model, r *desk.Row, k words.Key) { m.OpenField(*r.Field, k.Text) }},
-	{keys: []string{"."}, name: ". 5", help: "a value that begins with a point",
+	{keys: []string{"."}, name: ". 5", help: "start a value with a point",
 		on: func(_ *desk.Model, r *desk.Row) bool {
 			return r != nil && r.Drop == nil && r.Field != nil && r.Field.Number
 		},
 		do: func(m *desk.Model, r *desk.Row, _ words.Key) { m.OpenField(*r.Field, "0.") }},
-	{keys: []string{".", "delete"}, name: ".", help: "take the row's component or wire out",
+	{keys: []string{".", "delete"}, name: ".", help: "remove the wire, piece or cover of the row",
 		on: func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Drop != nil },
 		do: func(m *desk.Model, r *desk.Row, _ words.Key) { r.Drop(m) }},
 	{keys: []string{"backspace", "u", "ctrl+z"}, caps: 1, name: "Backspace", bar: "undo",
-		help: "undo, without limit; on a page that is only read, and in a run, back; on a list the last thing said of it",
+		help: "undo (no limit). On read-only pages and in a run: back. While importing: undo the last column choice",
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
 			switch here := m.Here(); {
 			case here.Backspace != nil:
@@ -83,19 +84,19 @@ var keyTable = []binding{
 	{keys: []string{"esc"}, caps: 1, name: "Esc", bar: "back",
 		help: "back; from a step to the branches, from there to the menu (save, help, quit)",
 		do:   func(m *desk.Model, _ *desk.Row, _ words.Key) { escape(m) }},
-	{keys: []string{"r"}, name: "R", help: "do again what was undone",
+	{keys: []string{"r"}, name: "R", help: "redo what was undone",
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { m.Redo() }},
 	{keys: []string{"/", "b"}, name: "/", help: "the next branch", on: onStep,
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { nextBranch(m) }},
 	{keys: []string{"*", "z"}, name: "*",
-		help: "the section by size, by role, by where it leaves, by temperature, or the part round the row in hand",
+		help: "show the section by size, role, where wires leave, temperature, or closer round this row",
 		on:   func(m *desk.Model, _ *desk.Row) bool { return !m.Here().Wide },
 		do:   func(m *desk.Model, _ *desk.Row, _ words.Key) { look(m) }},
 	{keys: []string{"w"}, caps: 1, name: "W", bar: "why",
-		help: "why: how the figures of the row in hand were made, and what would change them",
+		help: "why: how the figures of this row were made, and what would change them",
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
 			if m.Top() == whyKind {
-				m.Tell("this is the why; + - the next figure, Enter how an input was made, Esc back")
+				m.Tell("this is the why. + - shows other figures, Enter how an input was made")
 				return
 			}
 			askWhy(m)
@@ -105,20 +106,20 @@ var keyTable = []binding{
 			m.Sys = 1 - m.Sys
 			m.Tell("lengths in " + m.Sys.Name())
 		}},
-	{keys: []string{"p"}, name: "P", help: "at the step Build: write the build sheet, to be printed, beside the file",
+	{keys: []string{"p"}, name: "P", help: "on the step Build: write the build sheet to print, beside the file",
 		on: func(m *desk.Model, r *desk.Row) bool { return m.Here().Print != nil },
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { m.Here().Print(m) }},
 	{keys: []string{"s"}, name: "S", help: "save",
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { m.Save() }},
-	{keys: []string{"h", "?"}, caps: 1, name: "H", bar: "help", help: "help on what is in front; + - turns its pages",
+	{keys: []string{"h", "?"}, caps: 1, name: "H", bar: "help", help: "help on this screen; + - turns its pages",
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
 			if m.Top() == helpKind {
-				m.Tell("this is the help; + - turns the page, Esc goes back")
+				m.Tell("this is the help. + - turns its pages, Esc goes back")
 				return
 			}
 			openHelp(m, m.Here().Help)
 		}},
-	{keys: []string{"q", "ctrl+c"}, name: "Q", help: "quit; unsaved work is asked for",
+	{keys: []string{"q", "ctrl+c"}, name: "Q", help: "quit; it asks if work is not saved",
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { askQuit(m) }},
 }
 
@@ -154,7 +155,7 @@ func dispatch(m *desk.Model, k words.Key) {
 		b.do(m, r, k)
 		return
 	}
-	m.Tell(fmt.Sprintf("no action for %s here; H shows the keys", k.Cap()))
+	m.Tell(fmt.Sprintf("%s does nothing here. H shows the keys", k.Cap()))
 }
 
 // worth is how long a key stays on a bar that has no room for all: rows are moved along by
@@ -200,7 +201,7 @@ func sideways(m *desk.Model, k words.Key) {
 			escape(m)
 			return
 		}
-		m.Tell("Enter opens the row; left or Esc goes back")
+		m.Tell("Enter opens the row. Left or Esc goes back")
 		return
 	}
 	all, by := m.Tables.Steps, 1

@@ -11,13 +11,13 @@ import (
 
 // menuPage is what is not part of a branch: saving, help, quitting.
 func menuPage(m *desk.Model, _ int, _ string) desk.Page {
-	p := desk.Page{Lines: []string{"menu"}}
+	var p desk.Page
 	p.Rows = []desk.Row{
 		{Text: "back to the branches", Enter: func(m *desk.Model) { m.Back() }},
 		{Text: "save", Detail: m.File.Path, Enter: func(m *desk.Model) { m.Save() }},
 		{Text: "save under another name", Enter: func(m *desk.Model) { m.OpenField(m.NameField(), "") }},
 		lists.ImportRow(m),
-		{Text: "do again what was undone", Detail: fmt.Sprintf("%d steps", m.History.Undone()), Enter: func(m *desk.Model) { m.Redo() }},
+		{Text: "redo what was undone", Detail: fmt.Sprintf("%d steps", m.History.Undone()), Enter: func(m *desk.Model) { m.Redo() }},
 		{Text: "lengths in " + m.Sys.Name(), Detail: "+ - mm or inch",
 			Step: func(m *desk.Model, _ int) { m.Sys = 1 - m.Sys; m.Tell("lengths in " + m.Sys.Name()) }},
 		bounceRow(m),
@@ -61,6 +61,6 @@ func quitRows(n int) []desk.Row {
 			if by > 0 {
 				m.Quit = true
 			}
-		}, Enter: func(m *desk.Model) { m.Tell("Enter does not discard; + does") }},
+		}, Enter: func(m *desk.Model) { m.Tell("Enter does not discard. Press +") }},
 	}
 }

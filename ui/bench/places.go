@@ -26,7 +26,7 @@ var steps = []desk.Place{
 	{Kind: layers.Step, Title: "Layers", Pane: "Lay-up", Help: "layers", Page: layers.LayersPage},
 	{Kind: layers.FillStep, Title: "Fill", Pane: "Free places", Help: "fill", Page: layers.FillPage, Beside: layers.PlanUnits},
 	{Kind: sheath.Step, Title: "Sheath", Pane: "Sheath and covers", Help: "sheath", Page: sheath.SheathPage},
-	{Kind: board.Step, Title: "Build", Pane: "Before you cut", Help: "build", Page: board.BuildPage, Print: board.Print},
+	{Kind: board.Step, Title: "Build", Pane: "Build", Help: "build", Page: board.BuildPage, Print: board.Print},
 }
 
 // screens are the kinds of screen that open over a step. One more is one entry here and its
@@ -53,31 +53,31 @@ var screens = []desk.Place{
 
 	// layers
 	{Kind: layers.LayerKind, Help: "layers"},
-	{Kind: layers.CompareKind, Help: "layers", Wide: true, Page: layers.ComparePage},
+	{Kind: layers.CompareKind, Title: "lay-ups side by side", Help: "layers", Wide: true, Page: layers.ComparePage},
 
 	// sheath
 	{Kind: sheath.CoverKind, Help: "sheath"},
 	{Kind: sheath.AddCoverKind, Help: "sheath", Safe: true, ReadOnly: true, Page: sheath.AddCoverPage},
 	{Kind: sheath.BootKind, Help: "sheath", Page: sheath.BootPage},
 	{Kind: sheath.ThreadingKind, Help: "sheath", Wide: true, ReadOnly: true, Page: sheath.ThreadingPage},
-	{Kind: sheath.MarginsKind, Help: "sheath", ReadOnly: true, Page: sheath.MarginsPage},
+	{Kind: sheath.MarginsKind, Title: "temperature margins", Help: "sheath", ReadOnly: true, Page: sheath.MarginsPage},
 
 	// tree
 	{Kind: tree.BranchesKind, Help: "start", Wide: true, Lasting: true, Page: tree.BranchesPage,
 		Escape: leaveBranches, Leaves: "Enter opens one, Esc opens the menu"},
 	{Kind: tree.SplitKind, Help: "wires", Wide: true, Safe: true, ReadOnly: true, Page: tree.SplitPage},
-	{Kind: tree.EndsKind, Help: "ends", Wide: true, Page: tree.EndsPage},
-	{Kind: tree.EndKind, Help: "ends", Wide: true, Page: tree.EndPage},
+	{Kind: tree.EndsKind, Title: "terminations", Help: "ends", Wide: true, Page: tree.EndsPage},
+	{Kind: tree.EndKind, Title: "termination", Help: "ends", Wide: true, Page: tree.EndPage},
 	{Kind: tree.SplicesKind, Help: "ends", Wide: true, Page: tree.SplicesPage},
 	{Kind: tree.SpliceKind, Help: "ends", Wide: true, Page: tree.SplicePage},
 	{Kind: tree.ListsKind, Help: "ends", Wide: true, ReadOnly: true, Page: tree.ListsPage},
 
 	// board
-	{Kind: board.RunKind, Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,
+	{Kind: board.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,
 		Backspace: board.RunBack, Leads: "back", Strip: board.Strip},
-	{Kind: board.LearnedKind, Help: "run", Wide: true, Page: board.LearnedPage},
+	{Kind: board.LearnedKind, Title: "measured", Help: "run", Wide: true, Page: board.LearnedPage},
 
 	// lists
-	{Kind: lists.ImportKind, Help: "lists", Wide: true, Safe: true, Page: lists.ImportPage, Backspace: lists.Unsay},
-	{Kind: lists.ToldKind, Help: "lists", Wide: true, Safe: true, ReadOnly: true, Page: lists.ToldPage},
+	{Kind: lists.ImportKind, Title: "wire list", Help: "lists", Wide: true, Safe: true, Page: lists.ImportPage, Backspace: lists.Unsay},
+	{Kind: lists.ToldKind, Title: "line of the report", Help: "lists", Wide: true, Safe: true, ReadOnly: true, Page: lists.ToldPage},
 }

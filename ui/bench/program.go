@@ -35,7 +35,7 @@ func (p Program) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 // pressed gives the bench the keys of one message.
 func pressed(m *desk.Model, keys []words.Key) tea.Cmd {
 	if len(keys) == 1 && m.Bounce.Again(keys[0], m.Cfg.Now) {
-		m.Tell(fmt.Sprintf("%s came twice within %d ms and counts once; the menu sets that", keys[0].Cap(),
+		m.Tell(fmt.Sprintf("%s came twice within %d ms and counts once. The menu sets that", keys[0].Cap(),
 			m.Bounce.Within.Milliseconds()))
 		return nil
 	}

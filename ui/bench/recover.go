@@ -20,10 +20,10 @@ func leftScreen(left []desk.Left) desk.Screen {
 		}
 		p := desk.Page{Lines: []string{fmt.Sprintf("Unsaved work on %s is left from %s.", what, l.When)}}
 		if l.Changed {
-			p.Lines = append(p.Lines, "The file was written since: what was done there is not in this work.")
+			p.Lines = append(p.Lines, "The file was changed after that. This work does not have that change.")
 		}
 		if n := len(left) - 1; n > 0 {
-			p.Lines = append(p.Lines, fmt.Sprintf("%s more after this.", words.Plural(n, "piece", "pieces")))
+			p.Lines = append(p.Lines, fmt.Sprintf("%s after this one.", words.Plural(n, "more copy", "more copies")))
 		}
 		next := func(m *desk.Model, says string) {
 			m.Back()
@@ -36,12 +36,12 @@ func leftScreen(left []desk.Left) desk.Screen {
 			m.Tell(says)
 		}
 		p.Rows = []desk.Row{
-			{Key: "take", Text: "take it up: " + leftText(l), Detail: "Enter goes on where it stopped; Backspace goes back to the file",
+			{Key: "take", Text: "take it: " + leftText(l), Detail: "Enter goes on where it stopped. Backspace goes back to the file",
 				Enter: func(m *desk.Model) {
 					m.TakeUp(l)
-					says := "the unsaved work is taken up; S saves it, Backspace goes back to the file"
+					says := "the unsaved work is here. S saves it, Backspace goes back to the file"
 					if n := len(left) - 1; n > 0 { // a second would take the place of the first
-						says += fmt.Sprintf("; %s more, offered at the next start", words.Plural(n, "piece stays", "pieces stay"))
+						says += fmt.Sprintf("; %s and will be offered next time", words.Plural(n, "piece stays", "pieces stay"))
 					}
 					m.Back()
 					if m.Cfg.Run {
@@ -49,12 +49,12 @@ func leftScreen(left []desk.Left) desk.Screen {
 					}
 					m.Tell(says)
 				}},
-			{Key: "later", Text: "leave it: open the file as it was saved", Detail: "it stays where it is and is offered at the next start",
+			{Key: "later", Text: "leave it: open the file as it was saved", Detail: "It stays where it is. The next start offers it again",
 				Enter: func(m *desk.Model) {
-					next(m, "the unsaved work stays and is offered again at the next start")
+					next(m, "the unsaved work stays. The next start offers it again")
 				}},
 			{Key: "away", Text: "throw it away: press + on this row",
-				Detail: "the one thing here that cannot be undone; Enter does not do it", Step: func(m *desk.Model, by int) {
+				Detail: "You cannot undo this. Enter does not do it", Step: func(m *desk.Model, by int) {
 					if by < 0 {
 						m.Tell("+ throws it away")
 						return
@@ -64,7 +64,7 @@ func leftScreen(left []desk.Left) desk.Screen {
 						return
 					}
 					next(m, "the unsaved work is gone")
-				}, Enter: func(m *desk.Model) { m.Tell("Enter does not throw it away; + does") }},
+				}, Enter: func(m *desk.Model) { m.Tell("Enter does not throw it away. Press +") }},
 		}
 		if len(l.Says) == 0 {
 			p.Rows = append(p.Rows, desk.Row{Text: "it is the same as the file"})
@@ -88,7 +88,7 @@ func leftText(l desk.Left) string {
 		for _, r := range b.Readings {
 			n += len(r.OverMM)
 		}
-		text += fmt.Sprintf("serial %s at %s and %s; ", b.Serial, words.Plural(len(b.Done), "tick", "ticks"),
+		text += fmt.Sprintf("serial %s with %s and %s; ", b.Serial, words.Plural(len(b.Done), "tick", "ticks"),
 			words.Plural(n, "reading", "readings"))
 	}
 	return text + words.Changes(len(l.Says))

@@ -153,7 +153,7 @@ func paneTitle(m *desk.Model) string {
 	case m.Here().Wide:
 		return ""
 	}
-	return m.Title()
+	return words.Capital(m.Title())
 }
 
 // listLines is the page's lines and a window on its rows round the one in hand, or the page's
@@ -238,13 +238,13 @@ func figures(m *desk.Model, l desk.Layout) string {
 		}
 	}
 	if !ok || b.OverMM <= 0 {
-		return "OVER -"
+		return "OD -"
 	}
 	mem := ""
 	if b.Standing == "memory" {
 		mem = "~"
 	}
-	t := fmt.Sprintf("OVER %s%s (%s - %s) %s", m.Sys.Diameter(b.OverMM), mem, m.Sys.Diameter(b.OverMinMM), m.Sys.Diameter(b.OverMaxMM),
+	t := fmt.Sprintf("OD %s%s (%s to %s) %s", m.Sys.Diameter(b.OverMM), mem, m.Sys.Diameter(b.OverMinMM), m.Sys.Diameter(b.OverMaxMM),
 		m.Sys.Name())
 	if c := &b.Learned; c.Of != "" {
 		t += fmt.Sprintf(", predicted %s %s, spread %s", m.Sys.Diameter(c.PredictedMM), plusMinus(m, b.OverMM-c.PredictedMM),
@@ -268,7 +268,7 @@ func figures(m *desk.Model, l desk.Layout) string {
 		more = append(more, "~ from memory")
 	}
 	if !desk.Waiting(m.Sheet) { // a sum that lacks a branch would mislead
-		more = append(more, "whole loom "+unit.Fixed(float64(m.Sheet.Totals.WireMM)/1000, 1)+" m, "+words.Grams(m.Sheet.Totals.Gram.V,
+		more = append(more, "harness "+unit.Fixed(float64(m.Sheet.Totals.WireMM)/1000, 1)+" m, "+words.Grams(m.Sheet.Totals.Gram.V,
 			m.Sheet.Totals.Gram.Set))
 	}
 	for _, s := range more {
@@ -292,7 +292,7 @@ func snagLines(m *desk.Model, l desk.Layout, most int) []string {
 	}
 	more := ""
 	if g.Count > 1 {
-		more = fmt.Sprintf(" (%d times)", g.Count)
+		more = fmt.Sprintf(" (and %d more)", g.Count-1)
 	}
 	tail := ""
 	if n > 1 {
@@ -347,7 +347,7 @@ func large(m *desk.Model, r *desk.Row) (figure, words string) {
 	if !ok || b.OverMM <= 0 {
 		return "", ""
 	}
-	return m.Sys.Diameter(b.OverMM), m.Sys.Name() + "  over of " + mb.ID
+	return m.Sys.Diameter(b.OverMM), m.Sys.Name() + "  OD of " + mb.ID
 }
 
 // plusMinus is a difference with its sign.

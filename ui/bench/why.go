@@ -28,7 +28,7 @@ func askWhy(m *desk.Model) {
 }
 
 // whyRow stands at the end of each step, so that no letter is needed to ask.
-var whyRow = desk.Row{Key: "why", Text: "how the figures here were made", Detail: "Enter lists them; W asks about the row in hand",
+var whyRow = desk.Row{Key: "why", Text: "how these figures were made", Detail: "Enter lists them. W explains the row you are on",
 	Enter: func(m *desk.Model) {
 		var have []desk.Reason
 		for _, r := range m.Page(m.ListWidth()).Rows {
@@ -47,7 +47,7 @@ func figuresScreen(all []desk.Reason) desk.Screen {
 
 // figuresPage is the figures that there are.
 func figuresPage(m *desk.Model, all []desk.Reason) desk.Page {
-	p := desk.Page{Lines: []string{"Enter says how a figure was made."}, Empty: "no figure here yet"}
+	p := desk.Page{Lines: []string{"Enter shows how a figure was made."}, Empty: "no figure here yet"}
 	for _, re := range slices.Concat(all, stripReasons(m)) {
 		y, ok := re.FigureOnly(m)
 		if !ok {
@@ -78,7 +78,7 @@ func whyScreen(all []desk.Reason, at int) desk.Screen {
 		}
 		p := desk.Page{}
 		if !why.ok {
-			p.Lines = []string{"this figure is gone; Esc goes back"}
+			p.Lines = []string{"This figure is gone. Esc goes back"}
 			return p
 		}
 		p.Lines = append(p.Lines, fmt.Sprintf("%s = %s", words.Capital(why.Name), measured(m, why.Value, why.Measure)),
@@ -110,7 +110,7 @@ func whyScreen(all []desk.Reason, at int) desk.Screen {
 			p.Rows = append(p.Rows, r)
 		}
 		if len(all) > 1 {
-			p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("figure %d of %d here; + - the next", at+1, len(all)), Step: next,
+			p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("figure %d of %d here; + - shows others", at+1, len(all)), Step: next,
 				Enter: func(m *desk.Model) { next(m, 1) }})
 		}
 		return p

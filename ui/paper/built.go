@@ -9,51 +9,70 @@ import (
 	"contralay/model/unit"
 )
 
+// builtRow is one thing that was measured, used or done, beside what the sheet has of it.
+type builtRow struct {
+	what, where           string
+	sheet, measured, mean string
+	says                  string
+}
+
 // built is what was measured of each harness that is or was built from this file.
 func (m maker) built() []Table {
 	var out []Table
 	for i := range m.h.Builds {
 		b := &m.h.Builds[i]
-		t := Table{Title: "As built, serial " + b.Serial,
-			Note: strings.Join(nonEmpty(word("revision ", b.Revision.V), word("begun ", b.Begun.V), b.Note.V), "; "),
-			Head: []string{"what", "where", m.in("sheet"), m.in("measured"), m.in("mean"), "says"}, Right: right(2, 3, 4)}
-		for _, r := range b.Readings {
-			m.readingRow(&t, r)
-		}
-		for _, r := range b.Tubes {
-			sheet := "-"
-			if k, ok := m.s.Index.Branch[r.Branch]; ok && m.s.Branches[k].Sheath.Verdict.Wraps {
-				sheet = m.sys.Diameter(m.s.Branches[k].Sheath.Verdict.OverMM)
-			}
-			t.add("over the sheath", r.Branch, sheet, m.sys.Diameter(r.OverMM), "", "")
-		}
-		for _, u := range b.Used {
-			sheet := "-"
-			for _, r := range lists.ReelList(m.s) {
-				if r.Spec == u.Spec && r.Size == u.Size {
-					sheet = m.sys.Length(r.NeedMM)
-				}
-			}
-			t.add("wire used", u.Spec+" "+Size(&model.Wire{Size: u.Size}), sheet, m.sys.Length(u.UsedMM), "", "")
-		}
-		for _, a := range b.Again {
-			t.add("contact made anew", a.End, "", fmt.Sprint(a.Times), "", "times")
-		}
-		for _, s := range b.Signed {
-			t.add("signed", s.Step, "", "", "", strings.TrimSpace(s.By+"  "+s.At.V))
-		}
-		for _, d := range b.Apart {
-			t.add("deviation", d.At, "", "", "", d.Says)
-		}
-		out = append(out, t)
+		out = append(out, tableOf(Table{Title: "As built, serial " + b.Serial,
+			Note: strings.Join(nonEmpty(word("revision ", b.Revision.V), word("begun ", b.Begun.V), b.Note.V), "; ")},
+			[]column[builtRow]{
+				{"what", toLeft, func(r builtRow) string { return r.what }},
+				{"where", toLeft, func(r builtRow) string { return r.where }},
+				{m.in("sheet"), toRight, func(r builtRow) string { return r.sheet }},
+				{m.in("measured"), toRight, func(r builtRow) string { return r.measured }},
+				{m.in("mean"), toRight, func(r builtRow) string { return r.mean }},
+				{"says", toLeft, func(r builtRow) string { return r.says }},
+			}, m.builtRows(b)))
 	}
 	return out
 }
 
-func (m maker) readingRow(t *Table, r model.Reading) {
-	sheet := "-"
+func (m maker) builtRows(b *model.Build) []builtRow {
+	var out []builtRow
+	for _, r := range b.Readings {
+		out = append(out, m.readingRow(r))
+	}
+	for _, r := range b.Tubes {
+		row := builtRow{what: "over the sheath", where: r.Branch, sheet: "-", measured: m.sys.Diameter(r.OverMM)}
+		if k, ok := m.s.Index.Branch[r.Branch]; ok && m.s.Branches[k].Sheath.Verdict.Wraps {
+			row.sheet = m.sys.Diameter(m.s.Branches[k].Sheath.Verdict.OverMM)
+		}
+		out = append(out, row)
+	}
+	for _, u := range b.Used {
+		row := builtRow{what: "wire used", where: u.Spec + " " + Size(&model.Wire{Size: u.Size}), sheet: "-",
+			measured: m.sys.Length(u.UsedMM)}
+		for _, r := range lists.ReelList(m.s) {
+			if r.Spec == u.Spec && r.Size == u.Size {
+				row.sheet = m.sys.Length(r.NeedMM)
+			}
+		}
+		out = append(out, row)
+	}
+	for _, a := range b.Again {
+		out = append(out, builtRow{what: "contact made anew", where: a.End, measured: fmt.Sprint(a.Times), says: "times"})
+	}
+	for _, s := range b.Signed {
+		out = append(out, builtRow{what: "signed", where: s.Step, says: strings.TrimSpace(s.By + "  " + s.At.V)})
+	}
+	for _, d := range b.Apart {
+		out = append(out, builtRow{what: "deviation", where: d.At, says: d.Says})
+	}
+	return out
+}
+
+func (m maker) readingRow(r model.Reading) builtRow {
+	row := builtRow{what: "over", where: r.Branch + " " + model.LayerName(r.Layer), sheet: "-", mean: "-"}
 	if k, ok := m.s.Index.Branch[r.Branch]; ok && r.Layer < len(m.s.Branches[k].Layers) {
-		sheet = m.sys.Diameter(m.s.Branches[k].Layers[r.Layer].OverMM)
+		row.sheet = m.sys.Diameter(m.s.Branches[k].Layers[r.Layer].OverMM)
 	}
 	var all []string
 	sum := unit.Millimetre(0)
@@ -61,12 +80,12 @@ func (m maker) readingRow(t *Table, r model.Reading) {
 		all = append(all, m.sys.Fine(v))
 		sum += v
 	}
-	mean, says := "-", ""
-	if n := len(r.OverMM); n > 0 {
-		mean = m.sys.Fine(sum / unit.Millimetre(n))
+	row.measured = strings.Join(all, ", ")
+	if count := len(all); count > 0 {
+		row.mean = m.sys.Fine(sum / unit.Millimetre(count))
 	}
 	if r.LayMM.Set {
-		says = "turn " + m.sys.Length(r.LayMM.V)
+		row.says = "turn " + m.sys.Length(r.LayMM.V)
 	}
-	t.add("over", r.Branch+" "+model.LayerName(r.Layer), sheet, strings.Join(all, ", "), mean, says)
+	return row
 }

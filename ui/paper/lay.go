@@ -237,38 +237,3 @@ func (m maker) leads(i int, ids []string, from string) string {
 	}
 	return strings.Join(out, ", ")
 }
-
-// covers is what goes over a branch, inside out.
-func (m maker) covers(i int) Table {
-	b := &m.s.Branches[i]
-	t := Table{Head: []string{"over it", "part", "shelf", m.in("start"), m.in("stop"), m.in("cut"), m.in("over"), m.in("measured")},
-		Right: right(3, 4, 5, 6), Blank: right(7)}
-	under := 0
-	for _, c := range b.Covers {
-		if c.Under {
-			under++
-		}
-	}
-	put := func(c sheet.Covered) {
-		t.add(string(c.What), dash(c.Part), dash(c.Tube.V.ShelfLabel), m.sys.Length(c.FromMM), m.sys.Length(c.ToMM),
-			map[bool]string{true: m.sys.Length(c.CutMM), false: "-"}[c.CutMM > 0],
-			m.sys.Diameter(c.OverMM)+map[bool]string{true: "~"}[c.ThickGuess], "")
-	}
-	for _, c := range b.Covers[:under] {
-		put(c)
-	}
-	if sh := &b.Sheath; sh.Part != "" {
-		over, cut := "-", "-"
-		if sh.Verdict.Wraps {
-			over = m.sys.Diameter(sh.Verdict.OverMM) + mem(sh.Tube.V.WallStanding)
-		}
-		if sh.Tube.Set {
-			cut = m.sys.Length(sh.CutMM)
-		}
-		t.add(string(model.CoverSheath), sh.Part, dash(sh.Tube.V.ShelfLabel), m.sys.Length(sh.FromMM), m.sys.Length(sh.ToMM), cut, over, "")
-	}
-	for _, c := range b.Covers[under:] {
-		put(c)
-	}
-	return t
-}

@@ -53,7 +53,7 @@ func TestCheckSaysOneCauseOnce(t *testing.T) {
 	if got := Check(s); got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
-	if got := Check(&sheet.Sheet{}); got != "no snags\n" {
+	if got := Check(&sheet.Sheet{}); got != "no open points\n" {
 		t.Errorf("got %q", got)
 	}
 }

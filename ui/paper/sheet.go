@@ -36,8 +36,8 @@ var sheetText string
 // pure function of the sheet and of what it is told of file and day.
 func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 	t, err := template.New("sheet").Funcs(template.FuncMap{
-		"right": func(t Table, k int) bool { return t.Right[k] },
-		"blank": func(t Table, k int) bool { return t.Blank[k] },
+		"right": func(t Table, k int) bool { return t.align[k] == toRight },
+		"blank": func(t Table, k int) bool { return t.align[k] == byHand },
 		"parts": parts,
 		"soft":  soft,
 		"long":  func(s string) bool { return utf8.RuneCountInString(s) > mostID },

@@ -8,17 +8,7 @@ type Table struct {
 	Note  string // said under the title
 	Head  []string
 	Rows  [][]string
-	Right map[int]bool // columns of numbers
-	Blank map[int]bool // columns that are written in by hand
+	align []align // of each column
 }
 
 func (t *Table) add(cells ...string) { t.Rows = append(t.Rows, cells) }
-
-// right marks columns of numbers.
-func right(cols ...int) map[int]bool {
-	out := map[int]bool{}
-	for _, c := range cols {
-		out[c] = true
-	}
-	return out
-}

@@ -18,9 +18,9 @@ func Check(s *sheet.Sheet) string {
 	gs := sheet.Grouped(s.Snags)
 	if len(gs) == 0 {
 		if s.H != nil && len(s.H.Wires) == 0 {
-			return "no snags: it holds no wire yet\n"
+			return "no open points: it holds no wire yet\n"
 		}
-		return "no snags\n"
+		return "no open points\n"
 	}
 	var b strings.Builder
 	wide := 0

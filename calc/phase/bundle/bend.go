@@ -26,15 +26,16 @@ func bend(s *sheet.Sheet, i int) {
 		}
 	}
 	straighten(out)
-	out.Bend.MinMM, out.Bend.Rule = 10*thick, "10 x thickest component"
+	out.Bend.MinMM, out.Bend.Rule = 10*thick, "10 x thickest piece"
 	if six := 6 * out.OverMM; six > out.Bend.MinMM {
-		out.Bend.MinMM, out.Bend.Rule = six, "6 x over"
+		out.Bend.MinMM, out.Bend.Rule = six, "6 x OD"
 	}
 	if !b.BendMM.Set {
 		return
 	}
 	if b.BendMM.V < out.Bend.MinMM {
-		s.Say(sheet.Warn, "bend", b.ID, fmt.Sprintf("is bent to %s mm inside; %s mm is the least (%s)", unit.Fixed(b.BendMM.V, 0),
+		s.Say(sheet.Warn, "bend", b.ID, fmt.Sprintf("The inside bend radius is %s mm; it must be at least %s mm (%s)",
+			unit.Fixed(b.BendMM.V, 0),
 			unit.Fixed(out.Bend.MinMM, 0), out.Bend.Rule))
 	}
 	if !b.BendDeg.Set {
@@ -62,8 +63,8 @@ func bend(s *sheet.Sheet, i int) {
 	if long >= 0 && out.Make == model.MakeLaid {
 		l := &out.Layers[long]
 		s.Say(sheet.Note, "bend.turn", b.ID,
-			fmt.Sprintf("not one whole turn of layer %d fits in its bend: a turn is %s mm, the bend %s mm along; its wires differ by %s "+
-				"mm there, laid straight by %s",
+			fmt.Sprintf("It bends before layer %d has made one turn (lay %s mm, bend %s mm): wires on the outside need %s mm more than "+
+				"those inside, %s mm if laid straight",
 				long, unit.Fixed(l.LayMM, 0), unit.Fixed(arc, 0), unit.Fixed(l.BentMM, 1),
 				unit.Fixed(l.FlatMM, 1)))
 	}

@@ -4,7 +4,6 @@ import (
 	"encoding/binary"
 	"math"
 	"slices"
-	"strings"
 
 	"contralay/calc/formula/cut"
 	"contralay/calc/formula/lay"
@@ -43,7 +42,7 @@ func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
 		out.Said = s.Since(mark)
 		if len(out.Components) == 0 && len(b.Layers) == 0 {
 			out.Make = model.MakeStraight
-			s.Say(sheet.Warn, "branch.empty", b.ID, "no wire runs through it")
+			s.Say(sheet.Warn, "branch.empty", b.ID, "No wire runs through it")
 			out.Said = s.Since(mark)
 			continue
 		}
@@ -124,17 +123,16 @@ func layable(s *sheet.Sheet, i int, layers []model.Layer) bool {
 	for k, l := range layers {
 		switch {
 		case len(l.Of) == 0 && l.Fillers.V > 0 && l.FillerMM.V <= 0:
-			s.Say(sheet.Stop, "layer.filler", id, capital(model.LayerName(k))+" is all filler: give its filler_mm")
+			s.Say(sheet.Stop, "layer.filler", id, sheet.Capital(model.LayerName(k))+" is all filler: give its filler_mm")
 			return false
 		case len(l.Of) == 0 && l.Fillers.V == 0:
-			s.Say(sheet.Stop, "layer.empty", id, model.LayerName(k)+" holds nothing: move something into it, or take it out of the file")
+			s.Say(sheet.Stop, "layer.empty", id,
+				sheet.Capital(model.LayerName(k))+" is empty: move a piece into it, or take it out of the file")
 			return false
 		}
 	}
 	return true
 }
-
-func capital(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
 // LayersOf is the lay-up the file gives, or nil.
 func LayersOf(s *sheet.Sheet, i int) []model.Layer {

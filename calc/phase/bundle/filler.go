@@ -39,7 +39,7 @@ func sayFiller(s *sheet.Sheet, i int) {
 			continue
 		}
 		if c, _, known := FillerC(s, i, l.FillerMM); known && out.Ambient > c {
-			s.Say(sheet.Stop, "filler.heat", b.ID, fmt.Sprintf("its filler of %s mm stands %s C, and it is %s C hot there",
+			s.Say(sheet.Stop, "filler.heat", b.ID, fmt.Sprintf("The filler of %s mm withstands %s C, and it gets %s C hot there",
 				unit.Fixed(l.FillerMM, 2), unit.Fixed(c, 0), unit.Fixed(out.Ambient, 0)))
 			return
 		}

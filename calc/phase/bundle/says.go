@@ -32,13 +32,14 @@ func sayMissing(s *sheet.Sheet, i int) {
 			return false
 		}
 		if u, in := s.Index.UnitOf[id]; in {
-			s.Say(sheet.Stop, "layer.unit", b.ID, fmt.Sprintf("%s belongs to unit %s: lay that", id, s.H.Units[u].ID))
+			s.Say(sheet.Stop, "layer.unit", b.ID, fmt.Sprintf("%s belongs to unit %s: lay the unit instead", id, s.H.Units[u].ID))
 			return true
 		}
 		return !s.Wires[k].HasPath // said already
 	})
 	if len(stray) > 0 {
-		s.Say(sheet.Stop, "layer.stray", b.ID, fmt.Sprintf("%s laid here and %s not run through it", isAre(stray), doDoes(stray)))
+		s.Say(sheet.Stop, "layer.stray", b.ID, fmt.Sprintf("%s laid in this branch, but %s not run through it", isAre(stray),
+			doDoes(stray)))
 	}
 }
 
@@ -78,11 +79,11 @@ func sayRelaxed(s *sheet.Sheet, i int, o sheet.Option) {
 	id := s.H.Branches[i].ID
 	switch o.Plan.Relaxed {
 	case plan.Gaps:
-		s.Say(sheet.Warn, "plan.gaps", id, "no lay-up keeps the gap limits; the best has gaps")
+		s.Say(sheet.Warn, "plan.gaps", id, "No lay-up keeps the gap limits. The best one has gaps")
 	case plan.GapLift:
-		s.Say(sheet.Warn, "plan.tight", id, "no lay-up closes easily; the best is tight and has gaps")
+		s.Say(sheet.Warn, "plan.tight", id, "No lay-up closes easily. The best one is tight and has gaps")
 	case plan.Nothing:
-		s.Say(sheet.Warn, "plan.none", id, "no lay-up closes; this one will not close as it is")
+		s.Say(sheet.Warn, "plan.none", id, "No lay-up closes. This one will not close either")
 	}
 }
 
@@ -102,31 +103,31 @@ func sayLayers(s *sheet.Sheet, i int) {
 		proud := unit.Fixed(l.ProudMM, 2)
 		switch {
 		case !l.Closes:
-			s.Say(sheet.Stop, "layer.lay", b.ID, fmt.Sprintf("layer %d closes at no diameter with a lay length of %s mm: it is too short",
+			s.Say(sheet.Stop, "layer.lay", b.ID, fmt.Sprintf("Layer %d cannot close with a lay length of %s mm: the lay is too short",
 				k, unit.Fixed(l.LayMM, 0)))
 		case l.Lift > s.Limits.LiftStop:
-			s.Say(sheet.Stop, "layer.full", b.ID, fmt.Sprintf("layer %d holds %d and takes %d: it would stand %s mm proud", k,
+			s.Say(sheet.Stop, "layer.full", b.ID, fmt.Sprintf("Layer %d has %d pieces and room for %d: it would stand %s mm proud", k,
 				len(l.Members), l.Takes, proud))
 		case l.Lift > s.Limits.LiftTight:
 			s.Say(sheet.Warn, "layer.close", b.ID,
-				fmt.Sprintf("layer %d will not close as it is: it stands %s mm proud, and takes %d of the %d it holds", k, proud, l.Takes,
+				fmt.Sprintf("Layer %d will not close: it stands %s mm proud, and has room for %d of its %d pieces", k, proud, l.Takes,
 					len(l.Members)))
 		case l.Lift > s.Limits.LiftMax:
-			s.Say(sheet.Note, "layer.tight", b.ID, fmt.Sprintf("layer %d is tight: it stands %s mm proud", k, proud))
+			s.Say(sheet.Note, "layer.tight", b.ID, fmt.Sprintf("Layer %d is tight: it stands %s mm proud", k, proud))
 		case l.Gap > limit:
 			s.Say(sheet.Note, "layer.gap", b.ID,
-				fmt.Sprintf("layer %d is %s %% open and has room for %d", k, unit.Fixed(100*l.Gap, 0), l.Room))
+				fmt.Sprintf("Layer %d is %s %% open and has room for %d more", k, unit.Fixed(100*l.Gap, 0), l.Room))
 		}
 		if l.ZigZag {
 			s.Say(sheet.Note, "layer.order", b.ID,
-				fmt.Sprintf("layer %d is laid thick beside thin; in the order of leaving it would not close", k))
+				fmt.Sprintf("Layer %d is laid thick beside thin, because it would not close in the order in which its wires leave", k))
 		}
 		if l.Tracer == "" && len(l.Members) > 2 {
-			s.Say(sheet.Note, "layer.tracer", b.ID, fmt.Sprintf("layer %d has no colour that stands once: mark one wire as its tracer", k))
+			s.Say(sheet.Note, "layer.tracer", b.ID, fmt.Sprintf("No colour occurs only once in layer %d: mark one wire as its tracer", k))
 		}
 	}
 	if out.Buried > 0 {
-		s.Say(sheet.Note, "layer.buried", b.ID, fmt.Sprintf("%d of its components leave early and lie under others that run on",
+		s.Say(sheet.Note, "layer.buried", b.ID, fmt.Sprintf("Pieces that leave early lie under others that run on: %d of them",
 			out.Buried))
 	}
 }
@@ -137,11 +138,12 @@ func sayLayers(s *sheet.Sheet, i int) {
 func sayMake(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	if b.Make.Set && b.Make.V != out.Make {
-		s.Say(sheet.Note, "branch.make", b.ID, fmt.Sprintf("has layers, so it is laid and not %s", b.Make.V))
+		s.Say(sheet.Note, "branch.make", b.ID, fmt.Sprintf("It has layers, so it is laid and not %s", b.Make.V))
 	}
 	if out.Make != model.MakeLaid {
 		if n := b.Layers; len(n) > 0 && n[0].Fillers.V > 0 {
-			s.Say(sheet.Note, "branch.filler", b.ID, fmt.Sprintf("is %s, which takes no filler: %d are left out", out.Make, n[0].Fillers.V))
+			s.Say(sheet.Note, "branch.filler", b.ID, fmt.Sprintf("It is made %s, which takes no filler: its fillers are left out (%d)",
+				out.Make, n[0].Fillers.V))
 		}
 		return
 	}
@@ -153,6 +155,7 @@ func sayMake(s *sheet.Sheet, i int) {
 	}
 	if len(d) > 0 && !lay.CanBeCentre(d) {
 		s.Say(sheet.Warn, "layer.centre", b.ID,
-			fmt.Sprintf("%d in the centre do not lie round: one, two to five equal, or two or three unequal do", len(d)))
+			fmt.Sprintf("A centre of these %d pieces is not round: use one, two to five of one size, or two or three of different sizes",
+				len(d)))
 	}
 }

@@ -74,7 +74,7 @@ func BuiltOver(s *sheet.Sheet) {
 			}
 			if mean < least || mean > most {
 				s.SayLike(sheet.Warn, "built.over", r.Branch, b.Serial,
-					fmt.Sprintf("serial %s: %s was measured at %s mm and stands %s by the sheet", b.Serial, model.LayerName(r.Layer),
+					fmt.Sprintf("Serial %s: %s was measured at %s mm; the sheet says %s", b.Serial, model.LayerName(r.Layer),
 						unit.Fixed(mean, 2), unit.Fixed(over, 1)))
 			}
 		}

@@ -51,12 +51,12 @@ func sayPair(s *sheet.Sheet, i int, bus bool) {
 	spec := s.Wires[p.Bus.Wire].Entry
 	if p.Ohm < pair.LeastOhm || p.Ohm > pair.MostOhm {
 		s.Say(sheet.Note, "unit.impedance", u.ID,
-			fmt.Sprintf("%s %s makes a pair of about %s ohm alone in air; a bus of ISO 11898-2 wants %s to %s", spec.Spec, spec.Size,
+			fmt.Sprintf("A pair of %s %s has about %s ohm alone in air; a bus of ISO 11898-2 needs %s to %s", spec.Spec, spec.Size,
 				unit.Fixed(p.Ohm, 0), unit.Fixed(pair.LeastOhm, 0), unit.Fixed(pair.MostOhm, 0)))
 	}
 	if spec.OhmPerKm > pair.ConductorMax {
 		s.Say(sheet.Note, "unit.resistance", u.ID,
-			fmt.Sprintf("%s mohm a metre and conductor; a bus of ISO 11898-2 wants %s, which matters on tens of metres",
+			fmt.Sprintf("Each conductor has %s mohm per metre; a bus of ISO 11898-2 needs %s mohm or less, which matters on tens of metres",
 				unit.Fixed(spec.OhmPerKm, 0), unit.Fixed(pair.ConductorMax, 0)))
 	}
 	if !bus || !p.Bus.Known {
@@ -66,16 +66,17 @@ func sayPair(s *sheet.Sheet, i int, bus bool) {
 	m := func(v unit.Millimetre) string { return sheet.Plain(float64(v)/1000) + " m" }
 	switch {
 	case !ok:
-		s.Say(sheet.Note, "unit.rate", u.ID, fmt.Sprintf("no lengths are published for %s kbit/s: up to %s", sheet.Plain(float64(u.Kbit.V)),
+		s.Say(sheet.Note, "unit.rate", u.ID, fmt.Sprintf("No lengths are published for %s kbit/s: they end at %s kbit/s",
+			sheet.Plain(float64(u.Kbit.V)),
 			sheet.Plain(1000)))
 	case p.Bus.MM > l.Bus:
-		s.Say(sheet.Note, "unit.bus", u.ID, fmt.Sprintf("its bus is %s long; at %s kbit/s %s is stated", m(p.Bus.MM),
+		s.Say(sheet.Note, "unit.bus", u.ID, fmt.Sprintf("Its bus is %s long; at %s kbit/s the limit is %s", m(p.Bus.MM),
 			sheet.Plain(float64(u.Kbit.V)), m(l.Bus)))
 	case p.Bus.StubMM > l.Stub:
-		s.Say(sheet.Note, "unit.stub", u.ID, fmt.Sprintf("the stub to %s is %s long; at %s kbit/s %s is stated", p.Bus.StubAt,
+		s.Say(sheet.Note, "unit.stub", u.ID, fmt.Sprintf("The stub to %s is %s long; at %s kbit/s the limit is %s", p.Bus.StubAt,
 			m(p.Bus.StubMM), sheet.Plain(float64(u.Kbit.V)), m(l.Stub)))
 	case p.Bus.AllMM > l.Stubs:
-		s.Say(sheet.Note, "unit.stub", u.ID, fmt.Sprintf("its stubs are %s together; at %s kbit/s %s is stated", m(p.Bus.AllMM),
+		s.Say(sheet.Note, "unit.stub", u.ID, fmt.Sprintf("Its stubs are %s long together; at %s kbit/s the limit is %s", m(p.Bus.AllMM),
 			sheet.Plain(float64(u.Kbit.V)), m(l.Stubs)))
 	}
 }

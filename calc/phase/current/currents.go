@@ -59,10 +59,10 @@ func Currents(s *sheet.Sheet, prior *sheet.Sheet) {
 		// What its device leaves it is said of the device.
 		if l, ok := passed(s, k); ok {
 			s.Say(sheet.AtMost(l.Standing, sheet.Stop), "wire.current", s.H.Wires[k].ID,
-				fmt.Sprintf("carries %s A and may carry %s: %s", sheet.PlainAmps(w.Heats), sheet.PlainAmps(l.Amps), l.Where))
+				fmt.Sprintf("It carries %s A but may carry only %s A: %s", sheet.PlainAmps(w.Heats), sheet.PlainAmps(l.Amps), l.Where))
 		} else if l, ok := peaks(s, k); ok {
 			s.Say(sheet.Note, "wire.peak", s.H.Wires[k].ID,
-				fmt.Sprintf("passes %s A for %s s through %s, which is for %s A steadily: ask its maker",
+				fmt.Sprintf("It passes %s A for %s s through %s, which is rated for %s A all the time: ask its maker",
 					sheet.PlainAmps(s.H.Wires[k].Amps.V), sheet.Plain(float64(s.H.Wires[k].OnS.V)), l.Where, sheet.PlainAmps(l.Amps)))
 		}
 	}

@@ -38,7 +38,8 @@ func TestContactGoverns(t *testing.T) {
 		}
 		found := false
 		for _, g := range s.Snags {
-			found = found || g.Rule == "wire.current" && g.Level == sheet.Stop && strings.Contains(g.Says, "carries 32 A and may carry 13")
+			found = found || g.Rule == "wire.current" && g.Level == sheet.Stop &&
+				strings.Contains(g.Says, "carries 32 A but may carry only 13")
 		}
 		if !found {
 			t.Errorf("%s AWG: nothing stops it: %+v", size, s.Snags)

@@ -149,7 +149,7 @@ func feedLimit(s *sheet.Sheet, k int) (sheet.Limit, bool) {
 		left += s.Wires[k].Heats
 	}
 	return sheet.Limit{Amps: max(left, 0), Where: "feed " + s.H.Feeds[i].ID, Feed: true,
-		Origin: catalogue.Origin{Source: "given in the file, and the share of it that may be used", Standing: catalogue.Practice}}, true
+		Origin: catalogue.Origin{Source: "given in the file, times the share that may be used", Standing: catalogue.Practice}}, true
 }
 
 // SayFeeds tells what is wrong with the devices: what they carry, what they protect,
@@ -166,12 +166,13 @@ func SayFeeds(s *sheet.Sheet) {
 		if b, ok := boundWithoutFeed(s, k); ok && w.Guard.Set && w.Guard.V.Feed < 0 && w.Guard.V.Amps > b.Amps {
 			w.FeedBurns = true
 			s.Say(sheet.Warn, "feed.joined", s.H.Wires[k].ID,
-				fmt.Sprintf("several feeds let %s A through for ever together, and it may carry %s", sheet.PlainAmps(w.Guard.V.Amps),
+				fmt.Sprintf("Several feeds together can pass %s A all the time, but it may carry only %s A",
+					sheet.PlainAmps(w.Guard.V.Amps),
 					sheet.PlainAmps(b.Amps)))
 		}
 	}
 	if s.H.Head.SupplyV.V <= 0 {
-		s.Say(sheet.Note, "feed.supply", "harness", "supply_v is not given, so what a short does is not judged")
+		s.Say(sheet.Note, "feed.supply", "harness", "supply_v is not given, so shorts are not judged")
 	}
 	// A wire that ends at a device where a protected one ends may lie behind it: its
 	// current comes through the load.
@@ -196,7 +197,7 @@ func SayFeeds(s *sheet.Sheet) {
 			continue
 		}
 		if !slices.ContainsFunc(devices(s, k), func(t string) bool { return behind[t] }) {
-			s.Say(sheet.Note, "feed.none", w.ID, "no feed of this sheet protects it")
+			s.Say(sheet.Note, "feed.none", w.ID, "No feed of this sheet protects it")
 		}
 	}
 }
@@ -218,36 +219,38 @@ func sayFeed(s *sheet.Sheet, i int) {
 	f, out := &s.H.Feeds[i], &s.Feeds[i]
 	if !out.Device.Set {
 		s.Say(sheet.Note, "feed.device", f.ID,
-			"has no device or no rating, so nothing on it is judged: blade, large blade or electronic, and amps")
+			"It has no device or no rating, so nothing on it is judged. Give the device (blade, large blade or electronic) and amps")
 		return
 	}
 	a := func(v unit.Ampere) string { return sheet.PlainAmps(v) + " A" }
 	if made := protect.Ratings(out.Device.V.Kind); made != nil && !slices.Contains(made, out.Device.V.Rating) {
-		s.Say(sheet.Warn, "feed.rating", f.ID, fmt.Sprintf("no %s of %s is made: %s", f.Device.V, a(out.Device.V.Rating),
+		s.Say(sheet.Warn, "feed.rating", f.ID, fmt.Sprintf("Nobody makes a %s of %s. Ratings: %s", f.Device.V, a(out.Device.V.Rating),
 			ratingsText(made)))
 	}
 	if out.Device.V.Kind == protect.Electronic && out.Device.V.Rating != unit.Ampere(math.Trunc(float64(out.Device.V.Rating))) {
 		s.Say(sheet.Warn, "feed.rating", f.ID,
-			fmt.Sprintf("an electronic limit is set in whole amperes, not to %s", a(out.Device.V.Rating)))
+			fmt.Sprintf("An electronic limit is set in whole amperes, not to %s", a(out.Device.V.Rating)))
 	}
 	if f.BeforeMM.V > s.Limits.BeforeMaxMM {
 		s.Say(sheet.Warn, "feed.before", f.ID,
-			fmt.Sprintf("%s mm run unprotected before it; the shop allows %s mm", unit.Fixed(f.BeforeMM.V, 0),
+			fmt.Sprintf("The wire before it is unprotected for %s mm; the shop allows %s mm", unit.Fixed(f.BeforeMM.V, 0),
 				unit.Fixed(s.Limits.BeforeMaxMM, 0)))
 	}
 	switch n := f.Outputs.Or(1); {
 	case n > 1 && out.Device.V.Kind != protect.Electronic:
 		s.Say(sheet.Warn, "feed.outputs", f.ID,
-			fmt.Sprintf("%d fuses are not joined: their loads part as they like; give each its own feed", n))
+			fmt.Sprintf("Do not join %d fuses: the load does not share evenly. Give each its own feed", n))
 	case n > len(out.Legs) && n > 1:
-		s.Say(sheet.Warn, "feed.outputs", f.ID, fmt.Sprintf("has %d outputs and %d wires: each output needs a leg of its own, so %d count",
-			n, len(out.Legs), out.Outputs))
+		s.Say(sheet.Warn, "feed.outputs", f.ID,
+			fmt.Sprintf("It has %d outputs and %d wires. Each output needs a leg of its own, so %d count",
+				n, len(out.Legs), out.Outputs))
 	}
 	if len(out.Legs) == 0 {
-		s.Say(sheet.Note, "feed.empty", f.ID, "feeds nothing: put a wire on it, or take it away")
+		s.Say(sheet.Note, "feed.empty", f.ID, "It feeds nothing: put a wire on it, or remove it")
 	}
 	if out.Load > out.Most {
-		s.Say(sheet.Warn, "feed.load", f.ID, fmt.Sprintf("carries %s of %s: %s at most, %s %% of it", a(out.Load), a(out.All), a(out.Most),
+		s.Say(sheet.Warn, "feed.load", f.ID, fmt.Sprintf("It carries %s of %s: at most %s, %s %% of its rating", a(out.Load), a(out.All),
+			a(out.Most),
 			unit.Fixed(100*s.Limits.FeedLoadMax, 0)))
 	}
 	sayStart(s, i)
@@ -271,7 +274,7 @@ func sayStart(s *sheet.Sheet, i int) {
 			least, opens = 0, true // it passes its limit; how fast it opens is not known
 		}
 		if least < w.OnS.V || opens && out.Device.V.Kind == protect.Electronic && least <= w.OnS.V {
-			s.Say(sheet.Warn, "feed.start", f.ID, fmt.Sprintf("may open when %s comes on: %s A for %s s, with the others", w.ID,
+			s.Say(sheet.Warn, "feed.start", f.ID, fmt.Sprintf("It may open when %s comes on: %s A for %s s, with the others on", w.ID,
 				sheet.PlainAmps(all), sheet.Plain(float64(w.OnS.V))))
 			return
 		}
@@ -310,22 +313,23 @@ func sayGuards(s *sheet.Sheet, i int) {
 	if d := out.Device.V; d.Kind == protect.Electronic && s.H.Head.SupplyV.V > 0 {
 		switch {
 		case d.Trip <= 0:
-			s.Say(sheet.Note, "feed.trip", f.ID, "how fast it opens a short is not given (trip_s), so what a short does is not judged")
+			s.Say(sheet.Note, "feed.trip", f.ID, "How fast it opens a short is not given (trip_s), so shorts are not judged")
 		case out.Near <= 0:
-			s.Say(sheet.Note, "feed.near", f.ID, "the supply's dead short is not given (short_a), so only one at the far end is judged")
+			s.Say(sheet.Note, "feed.near", f.ID, "The supply's dead short is not given (short_a), so only a short at the far end is judged")
 		}
 	}
 	if len(over) > 0 {
-		s.Say(sheet.Warn, "feed.wire", f.ID, fmt.Sprintf("at %s it lets more through for ever than they may carry: %s", rating,
+		s.Say(sheet.Warn, "feed.wire", f.ID, fmt.Sprintf("At %s it can pass more current all the time than these wires may carry: %s",
+			rating,
 			listText(over)))
 	}
 	if len(never) > 0 {
-		s.Say(sheet.Warn, "feed.never", f.ID, fmt.Sprintf("a short at the far end is not sure to open it; it takes %s A: %s",
+		s.Say(sheet.Warn, "feed.never", f.ID, fmt.Sprintf("A short at the far end may be too weak to open it; it takes %s A: %s",
 			sheet.PlainAmps(out.Device.V.NeedsToOpen()), listText(never)))
 	}
 	if len(burnt) > 0 {
 		s.Say(level, "feed.short", f.ID,
-			fmt.Sprintf("a short lets more through before it opens than the conductor bears up to its rating: %s", listText(burnt)))
+			fmt.Sprintf("A short heats the conductor past its rating before the device opens: %s", listText(burnt)))
 	}
 }
 
@@ -395,7 +399,7 @@ func ShortOf(s *sheet.Sheet, i, n, k int) Shorted {
 	bears, can := protect.Withstand(e.AreaMM2, v.From, e.RatedC)
 	v.Lets, v.At, v.Bears, v.Known = lets, worstAmps, bears, ok && can
 	v.burns = v.Known && lets > bears || ok && !can && e.AreaMM2 > 0 || d.Kind == protect.Electronic && d.Trip > protect.AdiabaticFor
-	v.Origin = catalogue.Origin{Source: "times of fuses as makers' sheets are quoted", Standing: catalogue.Memory}
+	v.Origin = catalogue.Origin{Source: "fuse times as makers' sheets are quoted", Standing: catalogue.Memory}
 	if d.Kind == protect.Electronic {
 		v.Origin = catalogue.Origin{Source: "given in the file", Standing: catalogue.Weakest(e.Standing, wires.RatedStanding(e))}
 	}

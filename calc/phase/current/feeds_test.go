@@ -38,16 +38,16 @@ wires = ["w0"]`, "", ""},
 		{"no device", []string{"20 4.0"}, `wires = ["w0"]`, "feed.device", "has no device or no rating"},
 		{"no such blade", []string{"20 4.0"}, `device = "blade"
 amps = 6.0
-wires = ["w0"]`, "feed.rating", "no blade of 6 A is made: 1, 2, 3, 4, 5, 7.5, 10,"},
+wires = ["w0"]`, "feed.rating", "Nobody makes a blade of 6 A. Ratings: 1, 2, 3, 4, 5, 7.5, 10,"},
 		{"no such large blade", []string{"12 4.0"}, `device = "large blade"
 amps = 10.0
-wires = ["w0"]`, "feed.rating", "no large blade of 10 A is made: 20, 30"},
+wires = ["w0"]`, "feed.rating", "Nobody makes a large blade of 10 A. Ratings: 20, 30"},
 		{"half an ampere", []string{"20 4.0"}, `device = "electronic"
 amps = 5.5
 wires = ["w0"]`, "feed.rating", "set in whole amperes"},
 		{"over four fifths", []string{"18 4.1"}, `device = "blade"
 amps = 5.0
-wires = ["w0"]`, "feed.load", "carries 4.1 A of 5 A: 4 A at most, 80 % of it"},
+wires = ["w0"]`, "feed.load", "It carries 4.1 A of 5 A: at most 4 A, 80 % of its rating"},
 		{"several wires, with duty", []string{"18 2.0", "18 8.0\non_s = 1.0\nperiod_s = 4.0"}, `device = "blade"
 amps = 7.5
 wires = ["w0", "w1"]`, "", ""},
@@ -60,14 +60,14 @@ trip_s = 0.1
 wires = ["w0"]`, "feed.start", "may open when w0 comes on"},
 		{"more than the wire", []string{"24 1.0"}, `device = "blade"
 amps = 25.0
-wires = ["w0"]`, "feed.wire", "at 25 A it lets more through for ever than they may carry: w0 ("},
+wires = ["w0"]`, "feed.wire", "At 25 A it can pass more current all the time than these wires may carry: w0 ("},
 		{"a long way before it", []string{"20 4.0"}, `device = "blade"
 amps = 5.0
 before_mm = 400.0
-wires = ["w0"]`, "feed.before", "400 mm run unprotected before it; the shop allows 180 mm"},
+wires = ["w0"]`, "feed.before", "The wire before it is unprotected for 400 mm; the shop allows 180 mm"},
 		{"what a short lets through", []string{"24 1.0"}, `device = "blade"
 amps = 20.0
-wires = ["w0"]`, "feed.short", "than the conductor bears up to its rating: w0"},
+wires = ["w0"]`, "feed.short", "A short heats the conductor past its rating before the device opens: w0"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			s := fed(t, c.wires, feed(c.feed+"\n"))
@@ -98,7 +98,7 @@ func TestNeverOpens(t *testing.T) {
 	}
 	h := s.H.EditBranch(0, func(b *model.Branch) { b.LengthMM = 20_000 })
 	s = calc.Build(h, s.Cat, nil)
-	if g, ok := calctest.Snag(s, "feed.never", "F1"); !ok || !strings.Contains(g.Says, "it takes 4.1 A: w0 (2.6 A), w1 (2.6 A)") {
+	if g, ok := calctest.Snag(s, "feed.never", "F1"); !ok || !strings.Contains(g.Says, "takes 4.1 A: w0 (2.6 A), w1 (2.6 A)") {
 		t.Errorf("20 m: %+v", g)
 	}
 	weak := *h.EditBranch(0, func(b *model.Branch) { b.LengthMM = 1000 })
@@ -121,7 +121,7 @@ func TestJoinedOutputs(t *testing.T) {
 		t.Errorf("leg: %+v", g)
 	}
 	s = fed(t, []string{"14 10.0", "14 10.0"}, one)
-	if g, ok := calctest.Snag(s, "feed.load", "F1"); !ok || !strings.Contains(g.Says, "carries 20 A of 24 A: 19.2 A at most") {
+	if g, ok := calctest.Snag(s, "feed.load", "F1"); !ok || !strings.Contains(g.Says, "It carries 20 A of 24 A: at most 19.2 A") {
 		t.Errorf("%+v", g)
 	}
 	s = fed(t, []string{"24 3.0", "24 3.0"}, one)

@@ -54,17 +54,18 @@ func Capped(s *sheet.Sheet) {
 		switch {
 		case w.CappedAt.V == "":
 		case w.From.V != "" && w.To.V != "":
-			s.Say(sheet.Warn, "wire.capped", w.ID, fmt.Sprintf("has two ends and is capped at %s: one of the three is wrong", w.CappedAt.V))
+			s.Say(sheet.Warn, "wire.capped", w.ID, fmt.Sprintf("It has two ends and is also capped at %s: one of the three is wrong",
+				w.CappedAt.V))
 		case wires.Capped(w) && w.Role.V != model.RoleSpare:
-			s.Say(sheet.Warn, "wire.capped", w.ID, fmt.Sprintf("is capped at %s and is no spare: its circuit ends there", w.CappedAt.V))
+			s.Say(sheet.Warn, "wire.capped", w.ID, fmt.Sprintf("It is capped at %s but is no spare: its circuit ends there", w.CappedAt.V))
 		case wires.Capped(w) && s.Wires[k].HasPath && len(s.Wires[k].Path) == 0:
-			s.Say(sheet.Warn, "wire.capped", w.ID, fmt.Sprintf("is capped at %s, where it begins: it runs nowhere", w.CappedAt.V))
+			s.Say(sheet.Warn, "wire.capped", w.ID, fmt.Sprintf("It is capped at %s, where it begins: it runs nowhere", w.CappedAt.V))
 		}
 	}
 	for _, c := range Caps(s) {
 		if c.Branch >= 0 && c.FoldMM > s.H.Branches[c.Branch].LengthMM {
 			s.Say(sheet.Note, "wire.fold", s.H.Wires[c.Wire].ID,
-				fmt.Sprintf("is folded back %s mm along %s, which is %s mm long", unit.Fixed(c.FoldMM, 0),
+				fmt.Sprintf("It is folded back %s mm along %s, which is only %s mm long", unit.Fixed(c.FoldMM, 0),
 					s.H.Branches[c.Branch].ID, unit.Fixed(s.H.Branches[c.Branch].LengthMM, 0)))
 		}
 	}

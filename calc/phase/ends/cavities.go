@@ -53,8 +53,9 @@ func placeDrains(s *sheet.Sheet) {
 				continue
 			}
 			if t.Sealed && (len(c.Wires) > 0 || c.Drain != "") {
-				s.Say(sheet.Stop, "cavity.twice", text, fmt.Sprintf("takes the drain of %s beside another wire; a sealed cavity takes one",
-					u.ID))
+				s.Say(sheet.Stop, "cavity.twice", text,
+					fmt.Sprintf("It holds the drain of %s beside another wire; a sealed cavity takes one wire",
+						u.ID))
 			}
 			c.Drain = u.ID
 			t.State[e.Cavity] = c
@@ -106,7 +107,8 @@ func openTerm(s *sheet.Sheet, i int) {
 	if t.Insert.V != "" {
 		ins, ok := s.Cat.Insert(t.Insert.V)
 		if !ok {
-			s.Say(sheet.Warn, "insert.part", t.ID, fmt.Sprintf("insert %q is in no catalogue: its cavities are taken as wired", t.Insert.V))
+			s.Say(sheet.Warn, "insert.part", t.ID, fmt.Sprintf("Insert %q is in no catalogue: its cavities are taken as they are wired",
+				t.Insert.V))
 		} else {
 			out.Sealed, out.HasContacts = true, true
 			if len(out.Cavities) == 0 {
@@ -126,7 +128,7 @@ func openTerm(s *sheet.Sheet, i int) {
 	aliases(s, i)
 	for _, c := range t.Reserved {
 		if _, ok := out.State[t.CavityOf(c)]; !ok && hasCavities(s, i) && len(out.Cavities) > 0 {
-			s.Say(sheet.Stop, "cavity.none", t.ID, fmt.Sprintf("reserves cavity %q, which it does not have", c))
+			s.Say(sheet.Stop, "cavity.none", t.ID, fmt.Sprintf("It reserves cavity %q, which it does not have", c))
 		}
 	}
 }
@@ -140,11 +142,11 @@ func tight(s *sheet.Sheet, i int) {
 	case !t.Tight.V:
 	case !s.Terms[i].Sealed || !fixed:
 		s.Say(sheet.Stop, "wall.tight", t.ID,
-			"stands in a wall that must be tight: nothing but a rated sealed pass-through goes through it, a sealed insert on a flange "+
+			"It is in a wall that must be tight: only a rated sealed pass-through may go through it, that is a sealed insert on a flange "+
 				"or with a jam nut")
 	default:
 		s.Say(sheet.Note, "wall.rated", t.ID,
-			"stands in a wall that must be tight: its maker's sheet says whether it is rated for what is behind it")
+			"It is in a wall that must be tight: check in its maker's sheet that it is rated for what is behind the wall")
 	}
 }
 
@@ -154,14 +156,14 @@ func aliases(s *sheet.Sheet, i int) {
 	ownerOf := map[string]string{}
 	for _, c := range slices.Sorted(maps.Keys(t.Aliases)) {
 		if _, there := out.State[c]; !there && hasCavities(s, i) {
-			s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("gives another name to cavity %q, which it does not have", c))
+			s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("It gives another name to cavity %q, which it does not have", c))
 		}
 		for _, a := range t.Aliases[c] {
 			if _, isCavity := out.State[a]; isCavity && a != c {
-				s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("calls cavity %s %q too, and has a cavity %q of its own", c, a, a))
+				s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("It also calls cavity %s %q, but has another cavity %q", c, a, a))
 			}
 			if o := ownerOf[a]; o != "" && o != c {
-				s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("calls two cavities %q: %s and %s", a, o, c))
+				s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("It calls two cavities %q: %s and %s", a, o, c))
 			}
 			ownerOf[a] = c
 		}
@@ -193,7 +195,7 @@ func countTerm(s *sheet.Sheet, i int) {
 			out.Contacts++
 			if reserved {
 				s.Say(sheet.Warn, "cavity.reserved", t.ID,
-					fmt.Sprintf("cavity %s is reserved and holds wire %s", name, strings.Join(c.Wires, ", ")))
+					fmt.Sprintf("Cavity %s is reserved but holds wire %s", name, strings.Join(c.Wires, ", ")))
 			}
 			testBarrel(s, t, out, name, c)
 		}
@@ -222,7 +224,8 @@ func allSpare(s *sheet.Sheet, ids []string) bool {
 func testBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name string, c sheet.Cavity) {
 	where := t.ID + ":" + name
 	if len(c.Wires) > 1 && out.Sealed {
-		s.Say(sheet.Stop, "cavity.twice", where, fmt.Sprintf("holds wires %s; a sealed cavity takes one", strings.Join(c.Wires, " and ")))
+		s.Say(sheet.Stop, "cavity.twice", where,
+			fmt.Sprintf("It holds wires %s; a sealed cavity takes one wire", strings.Join(c.Wires, " and ")))
 		return
 	}
 	entry, known := s.Cat.Contact(c.Size)
@@ -239,7 +242,7 @@ func testBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name stri
 		}
 		if least, ok := StrandedArea(s, entry.SmallestAWG); ok && area*areaSlack < float64(least) {
 			s.SayLike(sheet.AtMost(weaker(entry.SmallestStanding), sheet.Stop), "cavity.barrel", where, "thin "+c.Size,
-				fmt.Sprintf("%s is too thin for a size %s contact: %s AWG at least; check the part's sheet", whichWires(s, c.Wires), c.Size,
+				fmt.Sprintf("%s is too thin for a size %s contact: %s AWG at least. Check the part's sheet", whichWires(s, c.Wires), c.Size,
 					entry.SmallestAWG))
 		}
 	}
@@ -250,13 +253,13 @@ func testBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name stri
 	case len(t.SealMM) == 2:
 		if mm.Nominal < t.SealMM[0] || mm.Nominal > t.SealMM[1] {
 			s.SayLike(sheet.Stop, "cavity.seal", where, fmt.Sprint("seal ", t.SealMM, mm.Nominal),
-				fmt.Sprintf("wire %s of %s mm does not seal: %s to %s mm", c.Wires[0], unit.Fixed(mm.Nominal, 2),
+				fmt.Sprintf("Wire %s of %s mm does not seal: the seal takes %s to %s mm", c.Wires[0], unit.Fixed(mm.Nominal, 2),
 					unit.Fixed(t.SealMM[0], 2), unit.Fixed(t.SealMM[1], 2)))
 		}
 	case known && t.Insert.V != "" && entry.SealMaxMM > 0:
 		if mm.Nominal < entry.SealMinMM || mm.Nominal > entry.SealMaxMM {
 			s.SayLike(sheet.AtMost(weaker(entry.SealStanding), sheet.Stop), "cavity.seal", where, fmt.Sprint("seal ", c.Size, mm.Nominal),
-				fmt.Sprintf("wire %s of %s mm is outside the seal of a size %s cavity, %s to %s mm; check the part's sheet", c.Wires[0],
+				fmt.Sprintf("Wire %s of %s mm is outside the seal of a size %s cavity, %s to %s mm. Check the part's sheet", c.Wires[0],
 					unit.Fixed(mm.Nominal, 2), c.Size, unit.Fixed(entry.SealMinMM, 2),
 					unit.Fixed(entry.SealMaxMM, 2)))
 		}

@@ -44,7 +44,7 @@ func TestAliases(t *testing.T) {
 		t.Errorf("a known alias: %v", got)
 	}
 	for _, c := range []struct{ aliases, says string }{
-		{`aliases = { "A" = ["B"] }`, `and has a cavity "B" of its own`},
+		{`aliases = { "A" = ["B"] }`, `It also calls cavity A "B", but has another cavity "B"`},
 		{`aliases = { "A" = ["+"], "B" = ["+"] }`, `calls two cavities "+"`}, {`aliases = { "C" = ["+"] }`, "does not have"},
 	} {
 		s := calctest.Built(t, fmt.Sprintf(alias, c.aliases))

@@ -26,7 +26,7 @@ func Listed(s *sheet.Sheet) {
 		} else if len(d.Wires) > 0 {
 			where = d.Wires[0]
 		}
-		s.Say(sheet.Stop, "list.joins", where, "the independent list has it otherwise: "+strings.TrimSpace(d.Says))
+		s.Say(sheet.Stop, "list.joins", where, "The independent list differs: "+strings.TrimSpace(d.Says))
 	}
 	s.SaidListed = s.Since(mark)
 }

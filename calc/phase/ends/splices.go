@@ -70,7 +70,8 @@ func inSeries(s *sheet.Sheet) {
 		}
 		if plain := cmp.Or(only(w.From.V), only(w.To.V)); plain != "" {
 			s.Say(sheet.Warn, "splice.series", w.ID,
-				fmt.Sprintf("is spliced at both ends, and %s only lengthens it: one splice in a wire between connectors; run it through",
+				fmt.Sprintf("It is spliced at both ends, and %s only lengthens it. A wire between connectors takes one splice: run it "+
+					"through",
 					plain))
 		}
 	}
@@ -99,9 +100,9 @@ func spliceParts(s *sheet.Sheet) []join.Part {
 func joinAt(s *sheet.Sheet, i int, parts []join.Part) {
 	sp, out := &s.H.Splices[i], &s.Splices[i]
 	if len(out.Wires) < 2 {
-		says := "joins nothing yet: no wire ends on it"
+		says := "It joins nothing yet: no wire ends on it"
 		if len(out.Wires) == 1 {
-			says = fmt.Sprintf("joins nothing: only wire %s ends on it", s.H.Wires[out.Wires[0]].ID)
+			says = fmt.Sprintf("It joins nothing: only wire %s ends on it", s.H.Wires[out.Wires[0]].ID)
 		}
 		s.Say(sheet.Warn, "splice.one", sp.ID, says)
 		return
@@ -114,7 +115,7 @@ func joinAt(s *sheet.Sheet, i int, parts []join.Part) {
 	out.Part, out.Given = sp.Part.V, sp.Part.V != ""
 	p, is := s.Cat.Splice(out.Part)
 	if out.Given && !is {
-		s.Say(sheet.Warn, "splice.part", sp.ID, fmt.Sprintf("part %q is in no catalogue: its barrel and its bulge are not known", out.Part))
+		s.Say(sheet.Warn, "splice.part", sp.ID, fmt.Sprintf("Part %q is in no catalogue: its barrel and its bulge are not known", out.Part))
 		return
 	}
 	if !known {
@@ -135,7 +136,7 @@ func joinAt(s *sheet.Sheet, i int, parts []join.Part) {
 	if out.Fits {
 		return
 	}
-	text := fmt.Sprintf("%s takes %d to %d circular mils an end, and gets %s and %s", p.ID, p.CMAMin, p.CMAMax, mils(near.Sum()),
+	text := fmt.Sprintf("%s takes %d to %d circular mils at each end, and gets %s and %s", p.ID, p.CMAMin, p.CMAMax, mils(near.Sum()),
 		mils(far.Sum()))
 	if mine.Parallel {
 		text = fmt.Sprintf("%s takes %d to %d circular mils, and gets %s", p.ID, p.CMAMin, p.CMAMax, mils(near.Sum()+far.Sum()))
@@ -155,7 +156,7 @@ func sayNoSplice(s *sheet.Sheet, i int, near, far join.Side, parts []join.Part) 
 		st = catalogue.Weakest(st, p.Standing)
 	}
 	s.Say(sheet.AtMost(st, sheet.Stop), "splice.barrel", s.H.Splices[i].ID,
-		fmt.Sprintf("%s circular mils on one side and %s on the other fit no splice of the catalogue", mils(near.Sum()), mils(far.Sum()))+
+		fmt.Sprintf("No splice of the catalogue takes %s circular mils on one side and %s on the other", mils(near.Sum()), mils(far.Sum()))+
 			curesText(s, i, near, far, parts))
 }
 
@@ -276,18 +277,18 @@ func staggered(s *sheet.Sheet) {
 		}
 		b, station, ok := StationOf(s, i)
 		if !ok {
-			s.Say(sheet.Warn, "splice.place", sp.ID, fmt.Sprintf("lies toward %s, which does not begin at %s", sp.Toward.V, sp.At))
+			s.Say(sheet.Warn, "splice.place", sp.ID, fmt.Sprintf("It lies toward %s, which does not begin at %s", sp.Toward.V, sp.At))
 			continue
 		}
 		br := &s.H.Branches[b]
 		if station < 0 || station > br.LengthMM {
 			s.Say(sheet.Stop, "splice.place", sp.ID,
-				fmt.Sprintf("lies %s mm along %s, which is %s mm long", unit.Fixed(sp.OffsetMM.V, 0), br.ID,
+				fmt.Sprintf("It lies %s mm along %s, which is only %s mm long", unit.Fixed(sp.OffsetMM.V, 0), br.ID,
 					unit.Fixed(br.LengthMM, 0)))
 			continue
 		}
 		if slices.Contains(br.Environment, model.Flexing) {
-			s.Say(sheet.Warn, "splice.flex", sp.ID, fmt.Sprintf("lies in %s, which flexes", br.ID))
+			s.Say(sheet.Warn, "splice.flex", sp.ID, fmt.Sprintf("It lies in %s, which flexes", br.ID))
 		}
 		long := sleeve(s, i)
 		for _, end := range []string{br.From, br.To} {
@@ -300,9 +301,9 @@ func staggered(s *sheet.Sheet) {
 			case !is:
 			case has && off-long/2 < boot.LengthMM:
 				s.Say(sheet.Warn, "splice.boot", sp.ID,
-					fmt.Sprintf("lies in the boot of %s, %s mm from its end", end, unit.Fixed(off, 0)))
+					fmt.Sprintf("It lies in the boot of %s, %s mm from its end", end, unit.Fixed(off, 0)))
 			case off < endMM:
-				s.Say(sheet.Note, "splice.end", sp.ID, fmt.Sprintf("lies within %s mm of a termination", unit.Fixed(endMM, 0)))
+				s.Say(sheet.Note, "splice.end", sp.ID, fmt.Sprintf("It lies within %s mm of a termination", unit.Fixed(endMM, 0)))
 			}
 		}
 		for j := range i {
@@ -311,8 +312,9 @@ func staggered(s *sheet.Sheet) {
 				continue
 			}
 			if want := (long+sleeve(s, j))/2 + betweenMM; max(station-other, other-station) < want {
-				s.Say(sheet.Note, "splice.stack", sp.ID, fmt.Sprintf("lies %s mm from %s on %s: %s apart the bundle does not swell",
-					unit.Fixed(max(station-other, other-station), 0), s.H.Splices[j].ID, br.ID, unit.Fixed(want, 0)))
+				s.Say(sheet.Note, "splice.stack", sp.ID,
+					fmt.Sprintf("It lies %s mm from %s on %s: put them %s mm apart, so that the bundle does not swell",
+						unit.Fixed(max(station-other, other-station), 0), s.H.Splices[j].ID, br.ID, unit.Fixed(want, 0)))
 			}
 		}
 	}

@@ -47,7 +47,7 @@ func CutWires(s *sheet.Sheet) {
 			if has {
 				what = "with its return"
 			}
-			s.Say(sheet.Warn, "wire.drop", w.ID, fmt.Sprintf("drops %s V at %s A %s; the shop allows %s V",
+			s.Say(sheet.Warn, "wire.drop", w.ID, fmt.Sprintf("It drops %s V at %s A (%s); the shop allows %s V",
 				unit.Fixed(out.Circuit, 2), unit.Fixed(w.Amps.V, 2), what, unit.Fixed(most, 2)))
 		}
 	}
@@ -90,7 +90,7 @@ func cutWire(s *sheet.Sheet, i int, losses []map[string]unit.Ratio) {
 	in.OffsetMM = SpliceOffset(s, w.From.V, out.Path) + SpliceOffset(s, w.To.V, out.Path)
 	l, ok := cut.Of(in)
 	if !ok {
-		s.Say(sheet.Stop, "wire.length", w.ID, "its splice stands further off than the wire is long")
+		s.Say(sheet.Stop, "wire.length", w.ID, "Its splice is further away than the wire is long")
 		return
 	}
 	out.Cut, out.Finished = l.CutMM, l.FinishedMM

@@ -23,7 +23,7 @@ func boots(s *sheet.Sheet, i int) {
 		t := &s.H.Terminations[k]
 		boot, known := s.Cat.Boot(t.Boot.V)
 		if !known {
-			s.Say(sheet.Warn, "boot.part", t.ID, fmt.Sprintf("boot %q is in no catalogue", t.Boot.V))
+			s.Say(sheet.Warn, "boot.part", t.ID, fmt.Sprintf("Boot %q is in no catalogue", t.Boot.V))
 			continue
 		}
 		bootShell(s, t, boot)
@@ -37,19 +37,21 @@ func boots(s *sheet.Sheet, i int) {
 		switch {
 		case held < boot.CableRecoveredMM:
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableRecovered).Standing, sheet.Stop), "boot.grip", t.ID,
-				fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm; build it up, and check the part's sheet", boot.ID,
+				fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm. Build the bundle up there, and check the part's sheet",
+					boot.ID,
 					unit.Fixed(boot.CableRecoveredMM, 1), unit.Fixed(held, 1)))
 		case boot.CableSuppliedMM > 0 && d > boot.CableSuppliedMM:
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableSupplied).Standing, sheet.Stop), "boot.slide", t.ID,
-				fmt.Sprintf("%s will not pass: it opens to %s mm and the branch is %s mm; check the part's sheet", boot.ID,
+				fmt.Sprintf("%s will not slide on: it opens to %s mm and the branch is %s mm. Check the part's sheet", boot.ID,
 					unit.Fixed(boot.CableSuppliedMM, 1), unit.Fixed(d, 1)))
 		case boot.From(boot.Read.CableRecovered).Standing != catalogue.Memory && held < cover.MinGrip*boot.CableRecoveredMM:
 			// of a size from memory it would say nothing
-			s.Say(sheet.Note, "boot.gripslittle", t.ID, fmt.Sprintf("%s grips little: %s times its recovered bore; 1.10 is wanted", boot.ID,
-				unit.Fixed(held/boot.CableRecoveredMM, 2)))
+			s.Say(sheet.Note, "boot.gripslittle", t.ID,
+				fmt.Sprintf("%s grips little: what it lies on is %s times its recovered bore; 1.10 is wanted", boot.ID,
+					unit.Fixed(held/boot.CableRecoveredMM, 2)))
 		case boot.From(boot.Read.CableSupplied).Standing != catalogue.Memory && boot.CableSuppliedMM > 0 &&
 			d > cover.MaxStretch*boot.CableSuppliedMM:
-			s.Say(sheet.Note, "boot.filled", t.ID, fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", boot.ID,
+			s.Say(sheet.Note, "boot.filled", t.ID, fmt.Sprintf("%s is filled to %s %% of its bore; at most 80 %% is advised", boot.ID,
 				unit.Fixed(100*(d/boot.CableSuppliedMM), 0)))
 		}
 	}
@@ -63,6 +65,6 @@ func UnderBoot(s *sheet.Sheet, i int, place string, boot catalogue.Boot) (most, 
 
 func bootShell(s *sheet.Sheet, t *model.Termination, boot catalogue.Boot) {
 	if ins, ok := s.Cat.Insert(t.Insert.V); ok && ins.Shell > 0 && ins.Shell != boot.Shell {
-		s.Say(sheet.Warn, "boot.shell", t.ID, fmt.Sprintf("%s is for shell %d and the insert has shell %d", boot.ID, boot.Shell, ins.Shell))
+		s.Say(sheet.Warn, "boot.shell", t.ID, fmt.Sprintf("%s fits shell %d, but the insert has shell %d", boot.ID, boot.Shell, ins.Shell))
 	}
 }

@@ -70,7 +70,7 @@ func coverBranch(s *sheet.Sheet, i int) {
 	if written != "" {
 		t, ok := s.Cat.Tube(written)
 		if !ok {
-			s.Say(sheet.Stop, "sheath.part", b.ID, fmt.Sprintf("sheath %q is in no catalogue", written))
+			s.Say(sheet.Stop, "sheath.part", b.ID, fmt.Sprintf("Sheath %q is in no catalogue", written))
 			sh.Part = written
 			return
 		}
@@ -85,7 +85,7 @@ func coverBranch(s *sheet.Sheet, i int) {
 			sh.Part, sh.Proposed = "", written == ""
 			return // said already
 		}
-		s.Say(sheet.Note, "sheath.place", b.ID, "no length is left for a sheath: boots and sorted zones take it all")
+		s.Say(sheet.Note, "sheath.place", b.ID, "Boots and sorted zones leave no length for a sheath")
 		sh.Part, sh.Proposed = "", written == ""
 		return
 	}
@@ -115,7 +115,8 @@ func coverBranch(s *sheet.Sheet, i int) {
 			level = sheet.Note // one wire alone may well run bare
 		}
 		s.Say(level, "sheath.none", b.ID,
-			fmt.Sprintf("no %s tube goes over %s mm (%s) and still grips %s mm by tape: take another kind, build it up, or leave it bare",
+			fmt.Sprintf("No %s tube goes over %s mm (%s) and still grips a tape diameter of %s mm: take another kind, build the bundle "+
+				"up, or leave it bare",
 				kind, unit.Fixed(pass.MaxMM, 1), sh.PassAt, unit.Fixed(out.TapeMinMM+sh.BeneathMinMM, 1)))
 		return
 	}
@@ -124,7 +125,7 @@ func coverBranch(s *sheet.Sheet, i int) {
 	sh.Part, sh.Tube, sh.Verdict, sh.CutMM, sh.Gram = c.Tube.ID, model.Some(c.Tube), c.Verdict, c.CutMM, c.Gram
 	saySheath(s, i)
 	if !sh.Verdict.Stops() && len(loose) > 0 {
-		s.Say(sheet.Note, "cover.held", b.ID, "its sheath "+heldSays(loose))
+		s.Say(sheet.Note, "cover.held", b.ID, "Its sheath "+heldSays(loose))
 	}
 }
 
@@ -132,7 +133,7 @@ func coverBranch(s *sheet.Sheet, i int) {
 func fuel(s *sheet.Sheet, i int) {
 	if slices.Contains(s.H.Branches[i].Environment, model.Fuel) {
 		s.Say(sheet.Stop, "fuel", s.H.Branches[i].ID,
-			"fuel wets it: outside what this sheet rates; leave it to those who are licensed for it")
+			"Fuel wets it: this sheet does not rate that. Leave it to licensed people")
 	}
 }
 
@@ -146,7 +147,7 @@ func thinWall(s *sheet.Sheet, i int) {
 	for _, t := range Tubes(s, i) {
 		if strings.HasSuffix(t.Kind, " thin") {
 			s.SayLike(sheet.Stop, "sheath.thin", b.ID, t.Kind,
-				fmt.Sprintf("%s is thin, and the run vibrates and is not supported: it chafes through; take the standard wall, or "+
+				fmt.Sprintf("%s has a thin wall, and the run vibrates without support: it will chafe through. Take the standard wall, or "+
 					"support the run", t.ID))
 			return
 		}
@@ -166,14 +167,14 @@ func hot(s *sheet.Sheet, i int) {
 		}
 		seen[e.Spec] = true
 		s.Say(sheet.AtMost(wires.RatedStanding(e), sheet.Stop), "hot.wire", b.ID,
-			fmt.Sprintf("is %s degrees C around and %s is rated %s", unit.Fixed(out.Ambient, 0), e.Spec,
+			fmt.Sprintf("The air around it is %s C, and %s is rated %s C", unit.Fixed(out.Ambient, 0), e.Spec,
 				unit.Fixed(e.RatedC, 0)))
 	}
 	for _, t := range Tubes(s, i) {
 		if t.ServiceMaxC > 0 && out.Ambient > t.ServiceMaxC && !seen[t.Kind] {
 			seen[t.Kind] = true
 			s.Say(sheet.AtMost(t.Standing, sheet.Stop), "hot.sheath", b.ID,
-				fmt.Sprintf("is %s degrees C around and %s is for %s at most", unit.Fixed(out.Ambient, 0), t.Kind,
+				fmt.Sprintf("The air around it is %s C, and %s is for %s C at most", unit.Fixed(out.Ambient, 0), t.Kind,
 					unit.Fixed(t.ServiceMaxC, 0)))
 		}
 	}
@@ -260,27 +261,28 @@ func saySheath(s *sheet.Sheet, i int) {
 	sh, v := &out.Sheath, out.Sheath.Verdict
 	fine := func(x unit.Millimetre) string { return unit.Fixed(x, 2) }
 	if v.StopSlide {
-		s.Say(sheet.Stop, "sheath.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s mm too small over %s",
+		s.Say(sheet.Stop, "sheath.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s mm too small to pass %s",
 			sh.Part, fine(sh.Tube.V.SuppliedMM), fine(-v.WorstSlideMM), sh.PassAt))
 	}
 	if v.StopLoose {
 		s.Say(sheet.Stop, "sheath.loose", b.ID,
-			fmt.Sprintf("%s stays loose: it recovers to %s mm at most and the bundle is %s mm by tape at its smallest",
+			fmt.Sprintf("%s stays loose: it recovers to %s mm, and the tape diameter of the bundle is %s mm with every wire at its "+
+				"smallest",
 				sh.Part, fine(sh.Tube.V.RecoveredMM), fine(out.TapeMinMM+sh.BeneathMinMM)))
 	}
 	if v.Stops() {
 		return
 	}
 	advise(s, i, v.Stretch, "sheath.stretch",
-		fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", sh.Part, unit.Fixed(100*float64(v.StretchRatio), 1)),
-		fmt.Sprintf("%s is filled past 80 %% of its bore where every wire is at its largest", sh.Part))
+		fmt.Sprintf("%s is filled to %s %% of its bore; at most 80 %% is advised", sh.Part, unit.Fixed(100*float64(v.StretchRatio), 1)),
+		fmt.Sprintf("%s is filled past 80 %% of its bore if every wire is at its largest", sh.Part))
 	advise(s, i, v.Grips, "sheath.grip",
-		fmt.Sprintf("%s grips little: the bundle is %s times its recovered bore by tape; 1.10 is wanted", sh.Part,
+		fmt.Sprintf("%s grips little: the tape diameter of the bundle is %s times its recovered bore; 1.10 is wanted", sh.Part,
 			unit.Fixed(v.GripRatio, 2)),
-		fmt.Sprintf("%s grips little where every wire is at its smallest", sh.Part))
+		fmt.Sprintf("%s grips little if every wire is at its smallest", sh.Part))
 	advise(s, i, v.Slides, "sheath.room",
-		fmt.Sprintf("%s has %s mm to slide over %s; %s is wanted", sh.Part, fine(v.SlideMM), sh.PassAt, fine(v.RoomMM)),
-		fmt.Sprintf("%s slides with little room where every wire is at its largest", sh.Part))
+		fmt.Sprintf("%s has %s mm to slide past %s; %s mm is wanted", sh.Part, fine(v.SlideMM), sh.PassAt, fine(v.RoomMM)),
+		fmt.Sprintf("%s is tight to slide on if every wire is at its largest", sh.Part))
 }
 
 // advise says what one piece of advice comes to: missed, or missed only at an end

@@ -56,7 +56,7 @@ func TestThirtyOfTwo(t *testing.T) {
 	}
 	s = calctest.Ringed(t, 2.0, 0.2, 500, []int{1, 6, 12, 11}, "", "")
 	if g, ok := calctest.Snag(s, "sheath.stretch", "T"); !ok || g.Level != sheet.Note ||
-		!strings.Contains(g.Says, "where every wire is at its largest") {
+		!strings.Contains(g.Says, "AS23053/16 19.0 is filled past 80 % of its bore if every wire is at its largest") {
 		t.Errorf("19.0 at the largest: %+v", s.Snags)
 	}
 }
@@ -228,8 +228,8 @@ func TestSleevePassesWhatASheathPasses(t *testing.T) {
 // A cover that starts past its stop, or runs past its branch, says so and nothing else.
 func TestCoverOutOfPlace(t *testing.T) {
 	for keys, want := range map[string]string{
-		"  from_mm = 300.0\n  to_mm = 200.0\n": "a start lies before its stop",
-		"  from_mm = 100.0\n  to_mm = 900.0\n": "it is taken to its end",
+		"  from_mm = 300.0\n  to_mm = 200.0\n": "the start must come before the stop",
+		"  from_mm = 100.0\n  to_mm = 900.0\n": "it stops at the end of the branch",
 		"  from_mm = 500.0\n  to_mm = 600.0\n": "the branch is 400 mm long",
 	} {
 		for _, what := range []string{"sheath", "sleeve"} {
@@ -339,11 +339,17 @@ func TestBraidOnWhat(t *testing.T) {
 }
 
 // Sizes that no part can have are refused by name, those of a file like those typed.
+// A tube recovers to half its bore, and no wall is taken above half of that and a
+// millimetre: 12.7 mm to 6.35 mm, and 6.35 / 2 + 1 = 4.18 mm. The boot's other bores are
+// those of the catalogue, 31 mm as supplied and 20 mm recovered.
 func TestImpossibleParts(t *testing.T) {
 	for part, want := range map[string]string{
-		"id = \"AS23053/16 12.7\"\nwall_mm = 9.0\n":              "at most is taken for a wall",
-		"id = \"boot-straight-18\"\ncable_recovered_mm = 60.0\n": "the bore recovered is the lesser one",
-		"id = \"boot-straight-18\"\nlip_supplied_mm = 1.0\n":     "the bore recovered is the lesser one",
+		"id = \"AS23053/16 12.7\"\nwall_mm = 9.0\n": "You typed a wall of 9.00 mm, and it recovers to 6.35 mm: a wall of " +
+			"4.18 mm at most is accepted",
+		"id = \"boot-straight-18\"\ncable_recovered_mm = 60.0\n": "At the cable it would shrink to 60.00 mm from 31.00 mm: the recovered " +
+			"bore must be the smaller one",
+		"id = \"boot-straight-18\"\nlip_supplied_mm = 1.0\n": "At the connector it would shrink to 20.00 mm from 1.00 mm: the " +
+			"recovered bore must be the smaller one",
 	} {
 		s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "[[part]]\n"+part, "")
 		if i := slices.IndexFunc(s.Snags, func(g sheet.Snag) bool { return g.Rule == "part.size" && g.Level == sheet.Stop }); i < 0 ||

@@ -30,7 +30,8 @@ func sayRecovery(s *sheet.Sheet, i int) {
 		}
 		if _, kind, _ := bundle.FillerC(s, i, l.FillerMM); kind == "stock" {
 			s.SayLike(sheet.Stop, "filler.melts", s.H.Branches[i].ID, what,
-				fmt.Sprintf("its %s filler melts at some %s C, and %s is shrunk at %s: lay fluoropolymer or polyester, or white wire", what,
+				fmt.Sprintf("Its %s filler melts at about %s C, and %s is shrunk at %s C: use fluoropolymer, polyester, or white wire",
+					what,
 					unit.Fixed(most, 0), hot.Kind, unit.Fixed(hot.RecoveryC, 0)))
 			return
 		}

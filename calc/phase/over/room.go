@@ -74,12 +74,12 @@ func Loops(s *sheet.Sheet) {
 		switch {
 		case !l.Fits && loopJudged(s, term):
 			s.SayLike(sheet.Note, "loop.room", term.ID, "",
-				fmt.Sprintf("its loop of %s mm does not lie in %s, which has room of %s mm beside the bundle: the longest that lies in "+
-					"it is %s mm", unit.Fixed(l.LoopMM, 0), term.Boot.V, unit.Fixed(l.RoomMM, 1),
+				fmt.Sprintf("Its loop of %s mm does not fit in %s, which has %s mm beside the bundle: the longest loop that fits is %s mm",
+					unit.Fixed(l.LoopMM, 0), term.Boot.V, unit.Fixed(l.RoomMM, 1),
 					unit.Fixed(l.LongestMM, 0)))
 		case l.Known && l.LoopMM > 0 && l.TurnMM > l.LoopMM:
 			s.SayLike(sheet.Note, "loop.turn", term.ID, "",
-				fmt.Sprintf("the bend of %s takes %s mm from its outer wires and the loop is %s mm: nothing is left of it there",
+				fmt.Sprintf("The bend of %s takes %s mm from its outer wires, and the loop is %s mm: they have no loop left",
 					term.Boot.V, unit.Fixed(l.TurnMM, 0), unit.Fixed(l.LoopMM, 0)))
 		}
 		space(s, term)
@@ -107,7 +107,7 @@ func space(s *sheet.Sheet, term *model.Termination) {
 		need := boot.LengthMM + s.Branches[b].Bend.MinMM + over
 		if bend := s.Branches[b].Bend.MinMM; bend > 0 && need > term.SpaceMM.V {
 			s.Say(sheet.AtMost(boot.From(boot.Read.Length).Standing, sheet.Warn), "boot.space", term.ID,
-				fmt.Sprintf("has %s mm behind it and a straight boot with its bend takes %s: a boot of 90 degrees, or another place",
+				fmt.Sprintf("It has %s mm behind it, and a straight boot with its bend takes %s mm: use a 90 degree boot, or another place",
 					unit.Fixed(term.SpaceMM.V, 0), unit.Fixed(need, 0)))
 		}
 	}

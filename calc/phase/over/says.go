@@ -13,14 +13,14 @@ func Standing(s *sheet.Sheet) {
 		if w.Dia.Standing == catalogue.Memory && !seen[s.H.Wires[i].Spec] {
 			seen[s.H.Wires[i].Spec] = true
 			s.SayLike(sheet.Note, "standing", s.H.Wires[i].Spec, "diameters",
-				"its diameters are from memory: measure the reels before cutting")
+				"Its diameters are from memory: measure the reels before you cut")
 		}
 	}
 	for i := range s.Branches {
 		for _, t := range Tubes(s, i) {
 			if t.WallStanding == catalogue.Memory && !seen[t.ID] {
 				seen[t.ID] = true
-				s.SayLike(sheet.Note, "standing", t.ID, "wall", "its wall is from memory: type it from the reel's sheet")
+				s.SayLike(sheet.Note, "standing", t.ID, "wall", "Its wall is from memory: type it from the maker's sheet")
 			}
 		}
 	}

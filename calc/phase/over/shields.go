@@ -63,7 +63,8 @@ func Shields(s *sheet.Sheet) {
 				n[e]++
 				if n[e] == shield.MostShared+1 {
 					s.Say(sheet.Warn, "shield.many", text,
-						fmt.Sprintf("takes the drains of more than %d shields: %d and one drain go into one ground lead", shield.MostShared,
+						fmt.Sprintf("It takes the drains of more than %d shields: one ground lead takes at most %d shields and one drain",
+							shield.MostShared,
 							shield.MostShared))
 				}
 			}
@@ -72,12 +73,13 @@ func Shields(s *sheet.Sheet) {
 			continue
 		}
 		sensitive := sensitive(s, i)
-		shieldLength(s, u.ID, "its shield ends %s mm before the contacts", u.StripMM.V, shield.MostStrip, shield.MostStripSensitive,
+		shieldLength(s, u.ID, "Its shield ends %s mm before the contacts", u.StripMM.V, shield.MostStrip, shield.MostStripSensitive,
 			sensitive)
-		shieldLength(s, u.ID, "the lead of its shield is %s mm long", u.DrainMM.V, shield.MostLead, shield.MostLeadSensitive, sensitive)
+		shieldLength(s, u.ID, "The drain lead of its shield is %s mm long", u.DrainMM.V, shield.MostLead, shield.MostLeadSensitive,
+			sensitive)
 		if u.DrainFrom.V != "" && u.DrainTo.V != "" && u.DrainFrom.V != "cut" && u.DrainTo.V != "cut" {
 			s.Say(sheet.Note, "shield.both", u.ID,
-				fmt.Sprintf("its shield is grounded at both ends, %s and %s: right only where that loop is wanted", u.DrainFrom.V,
+				fmt.Sprintf("Its shield is grounded at both ends, %s and %s: that is right only if you want the ground loop", u.DrainFrom.V,
 					u.DrainTo.V))
 		}
 	}
@@ -88,9 +90,9 @@ func shieldLength(s *sheet.Sheet, id, says string, v, most, mostSensitive unit.M
 	text := fmt.Sprintf(says, unit.Fixed(v, 0))
 	switch {
 	case v > most:
-		s.Say(sheet.Warn, "shield.length", id, fmt.Sprintf("%s; %s at most", text, unit.Fixed(most, 0)))
+		s.Say(sheet.Warn, "shield.length", id, fmt.Sprintf("%s; %s mm at most", text, unit.Fixed(most, 0)))
 	case sensitive && v > mostSensitive:
 		s.Say(sheet.Note, "shield.length", id,
-			fmt.Sprintf("%s; %s at most where noise matters", text, unit.Fixed(mostSensitive, 0)))
+			fmt.Sprintf("%s; %s mm at most if noise matters", text, unit.Fixed(mostSensitive, 0)))
 	}
 }

@@ -183,16 +183,17 @@ func placed(s *sheet.Sheet, i int, what model.CoverKind, c *model.Cover, from, t
 	}
 	switch {
 	case from >= b.LengthMM:
-		s.Say(sheet.Warn, "cover.place", b.ID, fmt.Sprintf("its %s is to start at %s mm and the branch is %s mm long", what, station(from),
+		s.Say(sheet.Warn, "cover.place", b.ID, fmt.Sprintf("Its %s would start at %s mm, but the branch is %s mm long", what, station(from),
 			station(b.LengthMM)))
 		return b.LengthMM, b.LengthMM, false
 	case from >= to:
-		s.Say(sheet.Warn, "cover.place", b.ID, fmt.Sprintf("its %s is to start at %s mm and to stop at %s: a start lies before its stop",
-			what, station(from), station(to)))
+		s.Say(sheet.Warn, "cover.place", b.ID,
+			fmt.Sprintf("Its %s would start at %s mm and stop at %s mm: the start must come before the stop",
+				what, station(from), station(to)))
 		return from, from, false
 	case to > b.LengthMM:
 		s.Say(sheet.Warn, "cover.place", b.ID,
-			fmt.Sprintf("its %s is to stop at %s mm and the branch is %s mm long: it is taken to its end", what, station(to),
+			fmt.Sprintf("Its %s would stop at %s mm, but the branch is %s mm long: it stops at the end of the branch", what, station(to),
 				station(b.LengthMM)))
 		to = b.LengthMM
 	}
@@ -231,13 +232,14 @@ func coverWound(s *sheet.Sheet, i int, c *sheet.Covered, thick unit.Millimetre, 
 	case c.What.Trait().ThickMM > 0:
 		c.ThickMM, c.ThickGuess = c.What.Trait().ThickMM, true
 	case c.Part != "":
-		s.Say(sheet.Warn, "cover.part", id, fmt.Sprintf("%s %q is in no catalogue: thick_mm says what it adds", c.What, c.Part))
+		s.Say(sheet.Warn, "cover.part", id, fmt.Sprintf("The %s %q is in no catalogue: give its thickness (thick_mm)", c.What, c.Part))
 	default:
-		s.Say(sheet.Warn, "cover.part", id, fmt.Sprintf("its %s names no part: part, or thick_mm, says what it adds", c.What))
+		s.Say(sheet.Warn, "cover.part", id, fmt.Sprintf("Its %s has no part: give its part, or its thickness (thick_mm)", c.What))
 	}
 	c.OverMM = c.UnderMM + 2*c.ThickMM
 	if c.What == model.CoverBraid && onWires(s, i, c.FromMM, c.ToMM) {
-		s.Say(sheet.Note, "cover.tape", id, "its braid lies on the wires: a separator tape goes under it") // NASA-STD-8739.4 § 9.7, p. 47
+		// NASA-STD-8739.4 § 9.7, p. 47
+		s.Say(sheet.Note, "cover.tape", id, "Its braid lies directly on the wires: put a separator tape under it")
 	}
 }
 
@@ -275,23 +277,25 @@ func coverTube(s *sheet.Sheet, i int, c *sheet.Covered, held unit.Millimetre) {
 			c.Gram = unit.Gram(float64(m) * float64(cutMM) / 1000)
 		}
 	}
-	name := fmt.Sprintf("its %s %s, from %s to %s mm,", c.What, c.Part, station(c.FromMM), station(c.ToMM))
+	name := fmt.Sprintf("Its %s %s, from %s to %s mm,", c.What, c.Part, station(c.FromMM), station(c.ToMM))
 	switch {
 	case v.StopSlide:
-		s.Say(sheet.Stop, "cover.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s too small over %s", name,
+		s.Say(sheet.Stop, "cover.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s mm too small to pass %s", name,
 			unit.Fixed(c.Tube.V.SuppliedMM, 2), unit.Fixed(-v.WorstSlideMM, 2), c.PassAt))
 	case v.StopLoose:
-		s.Say(sheet.Stop, "cover.loose", b.ID, fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s by tape at its smallest",
-			name, unit.Fixed(c.Tube.V.RecoveredMM, 2), unit.Fixed(c.UnderTapeMin, 2)))
+		s.Say(sheet.Stop, "cover.loose", b.ID,
+			fmt.Sprintf("%s stays loose: it recovers to %s mm, and the tape diameter beneath is %s mm with every wire at its smallest",
+				name, unit.Fixed(c.Tube.V.RecoveredMM, 2), unit.Fixed(c.UnderTapeMin, 2)))
 	case !v.Stretch.Kept:
-		s.Say(sheet.Note, "cover.stretch", b.ID, fmt.Sprintf("%s is filled to %s %% of its bore; 80 at most is advised", name,
+		s.Say(sheet.Note, "cover.stretch", b.ID, fmt.Sprintf("%s is filled to %s %% of its bore; at most 80 %% is advised", name,
 			unit.Fixed(100*v.StretchRatio, 1)))
 	case !v.Grips.Kept:
-		s.Say(sheet.Note, "cover.grip", b.ID, fmt.Sprintf("%s grips little: %s times its recovered bore; 1.10 is wanted", name,
+		s.Say(sheet.Note, "cover.grip", b.ID, fmt.Sprintf("%s grips little: what it lies on is %s times its recovered bore; 1.10 is wanted",
+			name,
 			unit.Fixed(v.GripRatio, 2)))
 	case !v.Slides.Kept:
 		s.Say(sheet.Note, "cover.room", b.ID,
-			fmt.Sprintf("%s has %s mm to slide over %s; %s is wanted", name, unit.Fixed(v.SlideMM, 2), c.PassAt,
+			fmt.Sprintf("%s has %s mm to slide past %s; %s mm is wanted", name, unit.Fixed(v.SlideMM, 2), c.PassAt,
 				unit.Fixed(v.RoomMM, 2)))
 	case len(loose) > 0:
 		s.Say(sheet.Note, "cover.held", b.ID, fmt.Sprintf("%s %s", name, heldSays(loose)))
@@ -312,7 +316,7 @@ func heldSays(loose []stretch) string {
 	for _, p := range loose {
 		places = append(places, fmt.Sprintf("%s to %s mm", station(p.from), station(p.to)))
 	}
-	return "is not held from " + strings.Join(places, " and ") + ", where less lies beneath it: build it up there, or stop it short"
+	return "is not held from " + strings.Join(places, " and ") + ", because less lies beneath it there: build it up, or stop it short"
 }
 
 // FloorMM is the circle that the areas of a branch's components come to: a floor, which no

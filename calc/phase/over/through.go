@@ -49,8 +49,9 @@ func goesOn(s *sheet.Sheet, place string, a, b int) {
 	if out := &y.Layers[n-1]; out.Hand != x.Layers[n-1].Hand {
 		thick, thin := s.H.Branches[a].ID, s.H.Branches[b].ID
 		s.Say(sheet.Note, "through.hand", thin,
-			fmt.Sprintf("%s of %s goes on into %s at %s and turns from %s to %s there: run it through, %s outside, or lay it anew %s",
-				model.LayerName(n-1), thick, thin, place, x.Layers[n-1].Hand, out.Hand, x.Layers[n-1].Hand, out.Hand))
+			fmt.Sprintf("%s of %s goes on into %s at %s and would turn from %s to %s there: run it through with %s outside, or lay it "+
+				"again %s",
+				sheet.Capital(model.LayerName(n-1)), thick, thin, place, x.Layers[n-1].Hand, out.Hand, x.Layers[n-1].Hand, out.Hand))
 	}
 }
 
@@ -93,7 +94,7 @@ func Clocked(s *sheet.Sheet) {
 			}
 			if over > 0 && long < turnIn*over {
 				s.Say(sheet.Warn, "clock", a.ID,
-					fmt.Sprintf("is clocked %d and %s %d, %s mm apart: under %s mm (%d x over) the run does not take up the turn",
+					fmt.Sprintf("It is clocked %d and %s %d, %s mm apart: a run shorter than %s mm (%d x OD) cannot take up that turn",
 						a.Clock.V, b.ID, b.Clock.V, unit.Fixed(long, 0), unit.Fixed(turnIn*over, 0), turnIn))
 			}
 		}
@@ -128,8 +129,8 @@ func Twins(s *sheet.Sheet) {
 					level = sheet.Note // they may differ in what is not entered
 				}
 				s.SayLike(level, "twins", a.ID, "",
-					fmt.Sprintf("is like %s, %s of it along the loom: same insert, gender and key, so the two can be swapped; key one "+
-						"otherwise", b.ID, unit.Fixed(long, 0)+" mm"))
+					fmt.Sprintf("It is like %s, %s from it along the harness: same insert, gender and key, so the two can be swapped. "+
+						"Give one of them a different keying", b.ID, unit.Fixed(long, 0)+" mm"))
 			}
 		}
 		if t := &s.Terms[i]; a.Insert.V == "" && len(t.Cavities) <= smallConnector {
@@ -140,7 +141,7 @@ func Twins(s *sheet.Sheet) {
 					w := &s.H.Wires[s.Index.Wire[id]]
 					key := w.Colour.V + " " + w.Spec + " " + w.Size
 					if other := seen[key]; other != "" && w.Colour.V != "" {
-						s.Say(sheet.Note, "colour.same", a.ID, fmt.Sprintf("wires %s and %s look alike there: mark one", other, id))
+						s.Say(sheet.Note, "colour.same", a.ID, fmt.Sprintf("Wires %s and %s look alike there: mark one", other, id))
 					}
 					here[key] = id
 				}

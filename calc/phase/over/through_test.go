@@ -41,8 +41,8 @@ func TestRunThroughOrLayAnew(t *testing.T) {
 	s := calctest.Built(t, b.String())
 	s = calc.Complete(s.H, s.Cat, s)
 	g, ok := calctest.Snag(s, "through.hand", "R1")
-	if !ok || !strings.Contains(g.Says, "layer 1 of T1 goes on into R1 at J1 and turns from RH to LH there: run it through, RH outside, "+
-		"or lay it anew LH") {
+	if !ok || !strings.Contains(g.Says, "Layer 1 of T1 goes on into R1 at J1 and would turn from RH to LH there: run it "+
+		"through with RH outside, or lay it again LH") {
 		t.Errorf("%+v", g)
 	}
 	h := s.H.EditBranch(1, func(b *model.Branch) { b.Outer = model.Some(model.HandRight) })

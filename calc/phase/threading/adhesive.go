@@ -73,7 +73,7 @@ func SayAdhesive(s *sheet.Sheet) {
 		for _, b := range s.Index.Meeting(g.place) {
 			if t, ok := outermostAt(s, b, g.place); ok && strings.Contains(t.Material, "elastomer") {
 				s.SayLike(sheet.Note, "adhesive.pair", g.place, t.Kind,
-					fmt.Sprintf("is to be glued by hot melt on %s: that takes epoxy", t.Kind))
+					fmt.Sprintf("It would be glued with hot melt on %s, which needs epoxy", t.Kind))
 				break
 			}
 		}

@@ -313,7 +313,7 @@ func SayThreading(s *sheet.Sheet) {
 		j := s.Index.Breakout[t.Of]
 		part, known := s.Cat.Transition(t.Part)
 		if !known {
-			s.Say(sheet.Warn, "transition.part", t.Of, fmt.Sprintf("transition %q is in no catalogue", t.Part))
+			s.Say(sheet.Warn, "transition.part", t.Of, fmt.Sprintf("Transition %q is in no catalogue", t.Part))
 			continue
 		}
 		var next []wires.Walk
@@ -324,12 +324,13 @@ func SayThreading(s *sheet.Sheet) {
 		}
 		if len(part.Outlets) != len(s.Index.Meeting(t.Of)) {
 			s.Say(sheet.Stop, "transition.outlets", t.Of,
-				fmt.Sprintf("%s has %d outlets and %d branches meet there", t.Part, len(part.Outlets), len(s.Index.Meeting(t.Of))))
+				fmt.Sprintf("%s has %d outlets, but %d branches meet there", t.Part, len(part.Outlets), len(s.Index.Meeting(t.Of))))
 			continue
 		}
 		if !t.Fits() {
 			s.Say(sheet.AtMost(part.Standing, sheet.Stop), "transition.slide", t.Of,
-				fmt.Sprintf("%s does not pass %s, %s mm, with an outlet of %s: a wider one, one that is split, or build it taped", t.Part,
+				fmt.Sprintf("%s does not pass %s, %s mm, with an outlet of %s mm: take a wider one, a split one, or tape the breakout",
+					t.Part,
 					t.Over, unit.Fixed(t.PassMM, 1), unit.Fixed(t.BoreMM, 1)))
 			continue
 		}
@@ -350,11 +351,11 @@ func sayOutlets(s *sheet.Sheet, place, id string, next []wires.Walk) {
 		switch {
 		case held < o.RecoveredMM:
 			s.Say(sheet.AtMost(part.Standing, sheet.Stop), "transition.grip", place,
-				fmt.Sprintf("its outlet for %s recovers to %s mm and lies on %s: it stays loose", name,
+				fmt.Sprintf("Its outlet for %s recovers to %s mm and lies on %s mm: it stays loose", name,
 					unit.Fixed(o.RecoveredMM, 1), unit.Fixed(held, 1)))
 		case d > cover.MaxStretch*o.ExpandedMM:
 			s.Say(sheet.Note, "transition.stretch", place,
-				fmt.Sprintf("its outlet for %s is filled to %s %% of its bore; 80 at most is advised", name,
+				fmt.Sprintf("Its outlet for %s is filled to %s %% of its bore; at most 80 %% is advised", name,
 					unit.Fixed(100*(d/o.ExpandedMM), 0)))
 		}
 	}

@@ -16,7 +16,7 @@ import (
 func Duties(s *sheet.Sheet) {
 	if s.H.Head.Use.V == model.UseAircraft {
 		s.Unrated = true
-		s.Say(sheet.Stop, "use", "harness", "it is for an aircraft: this sheet approves nothing that flies, and gives no electrical "+
+		s.Say(sheet.Stop, "use", "harness", "It is for an aircraft: this sheet approves nothing that flies, and gives no electrical "+
 			"figures")
 	}
 	if s.H.Head.SupplyV.V > MaxVolts {
@@ -28,14 +28,14 @@ func Duties(s *sheet.Sheet) {
 		out.Heats = d.RMS()
 		if w.Safety.V {
 			s.Say(sheet.Stop, "wire.safety", w.ID,
-				"life hangs on it: outside what this sheet rates; leave it to those who are licensed for it")
+				"Marked safety-critical: this sheet gives no rating for it. Have it designed by a licensed engineer")
 		}
 		switch {
 		case !w.OnS.Set && !w.PeriodS.Set:
 		case w.OnS.V <= 0 || w.PeriodS.V <= w.OnS.V:
 			s.Say(sheet.Warn, "wire.duty", w.ID, dutyText(w))
 		case !d.Comes() && w.RestA.V < w.Amps.V:
-			s.Say(sheet.Note, "wire.duty", w.ID, fmt.Sprintf("is on for %s s at a time: above %s s it counts as always on",
+			s.Say(sheet.Note, "wire.duty", w.ID, fmt.Sprintf("It is on for %s s at a time: above %s s it counts as always on",
 				sheet.Plain(float64(w.OnS.V)), sheet.Plain(float64(protect.AdiabaticFor))))
 		}
 	}
@@ -46,11 +46,13 @@ func Duties(s *sheet.Sheet) {
 func dutyText(w *model.Wire) string {
 	switch {
 	case !w.PeriodS.Set:
-		return fmt.Sprintf("is on for %s s, and how often is not given: it counts as always on", sheet.Plain(float64(w.OnS.V)))
+		return fmt.Sprintf("It is on for %s s, but how often is not given: it counts as always on", sheet.Plain(float64(w.OnS.V)))
 	case !w.OnS.Set:
-		return fmt.Sprintf("comes on every %s s, and for how long is not given: it counts as always on", sheet.Plain(float64(w.PeriodS.V)))
+		return fmt.Sprintf("It comes on every %s s, but for how long is not given: it counts as always on",
+			sheet.Plain(float64(w.PeriodS.V)))
 	}
-	return fmt.Sprintf("is on for %s s in every %s s, which is always", sheet.Plain(float64(w.OnS.V)), sheet.Plain(float64(w.PeriodS.V)))
+	return fmt.Sprintf("It is on for %s s in every %s s, which is all the time", sheet.Plain(float64(w.OnS.V)),
+		sheet.Plain(float64(w.PeriodS.V)))
 }
 
 // comeBack gives a return for which no current is entered what comes through the wires
@@ -159,7 +161,7 @@ func Pulses(s *sheet.Sheet, k int) {
 	if bears, ok := protect.Withstand(out.Entry.AreaMM2, Warmest(s, k), out.Entry.RatedC); !ok || p > bears {
 		out.PulseBurns = true
 		s.Say(sheet.AtMost(catalogue.Weakest(out.Entry.Standing, RatedStanding(out.Entry)), sheet.Stop), "wire.pulse", w.ID,
-			fmt.Sprintf("%s A for %s s brings its conductor above %s C in one go: take a thicker size", sheet.PlainAmps(amps),
+			fmt.Sprintf("%s A for %s s heats its conductor above %s C in a single pulse: take a thicker size", sheet.PlainAmps(amps),
 				sheet.Plain(float64(onTime)), unit.Fixed(out.Entry.RatedC, 0)))
 	}
 }
@@ -190,14 +192,14 @@ func Measured(s *sheet.Sheet, k int) {
 	switch {
 	case lost > contactDrop+unit.Volt(slack)*out.Drop.V:
 		s.Say(sheet.Warn, "wire.measured", w.ID,
-			fmt.Sprintf("%s V measured, and the wire explains %s V at %s A: %s V are lost elsewhere, in contacts, crimps, splices or the "+
-				"ground point, and make %s W there",
+			fmt.Sprintf("You measured %s V, and the wire accounts for %s V at %s A. The other %s V are lost in contacts, crimps, splices "+
+				"or the ground point, which get %s W of heat",
 				unit.Fixed(w.DropV.V, 2), unit.Fixed(out.Drop.V, 2), sheet.PlainAmps(w.Amps.V),
 				unit.Fixed(lost, 2),
 				unit.Fixed(float64(lost)*float64(w.Amps.V), 0)))
 	case w.DropV.V < out.Drop.V/2:
 		s.Say(sheet.Note, "wire.measured", w.ID,
-			fmt.Sprintf("%s V measured where the wire alone explains %s V at %s A: was it carrying that?",
+			fmt.Sprintf("You measured %s V, but the wire alone drops %s V at %s A: did it carry that current?",
 				unit.Fixed(w.DropV.V, 2), unit.Fixed(out.Drop.V, 2), sheet.PlainAmps(w.Amps.V)))
 	}
 }

@@ -25,7 +25,8 @@ func TestMeasuredDrop(t *testing.T) {
 	}
 	g, ok := calctest.Snag(s, "wire.measured", "w0")
 	if !ok || g.Level != sheet.Warn || !strings.HasPrefix(g.Says,
-		"2.80 V measured, and the wire explains 0.95 V at 12 A: 1.85 V are lost elsewhere") || !strings.Contains(g.Says, "22 W") {
+		"You measured 2.80 V, and the wire accounts for 0.95 V at 12 A. The other 1.85 V are lost in contacts") ||
+		!strings.Contains(g.Says, "22 W") {
 		t.Errorf("%+v", g)
 	}
 	for v, says := range map[unit.Volt]bool{0.9: false, 1.1: false, 1.2: true, 0.3: true} {
@@ -57,7 +58,7 @@ func TestDuty(t *testing.T) {
 	if g, ok := calctest.Snag(s, "wire.pulse", "w0"); !ok || g.Level < sheet.Warn || !strings.Contains(g.Says, "60 A for 5 s") {
 		t.Errorf("heats as %v A, %+v", s.Wires[0].Heats, s.Snags)
 	}
-	for text, want := range map[string]string{"on_s = 4.0\nperiod_s = 3.0": "which is always",
+	for text, want := range map[string]string{"on_s = 4.0\nperiod_s = 3.0": "which is all the time",
 		"on_s = 30.0\nperiod_s = 60.0": "above 5 s it counts as always on", "on_s = 1.0": "how often is not given"} {
 		s := calctest.Carrying(t, 60, "", []string{"22 1.0\n" + text}, nil, "")
 		if g, ok := calctest.Snag(s, "wire.duty", "w0"); !ok || !strings.Contains(g.Says, want) || s.Wires[0].Heats != 1 {

@@ -63,10 +63,10 @@ func SayParts(s *sheet.Sheet) {
 		b, boot := s.Cat.Boot(p.ID)
 		switch {
 		case !tube && !boot:
-			s.Say(sheet.Warn, "part.none", p.ID, "what was read off it helps nothing: no tube and no boot of the catalogue has that name")
+			s.Say(sheet.Warn, "part.none", p.ID, "What you typed off this part is not used: no tube or boot of the catalogue has that name")
 		case tube && p.WallMM.Set && p.WallMM.V > MostWall(t):
 			s.Say(sheet.Stop, "part.size", p.ID,
-				fmt.Sprintf("its wall is read off as %s mm and it recovers to %s mm: %s at most is taken for a wall",
+				fmt.Sprintf("You typed a wall of %s mm, and it recovers to %s mm: a wall of %s mm at most is accepted",
 					unit.Fixed(p.WallMM.V, 2), unit.Fixed(t.RecoveredMM, 2), unit.Fixed(MostWall(t), 2)))
 		case boot:
 			if says, ok := Shrinks(b); !ok {
@@ -88,7 +88,7 @@ func Shrinks(b catalogue.Boot) (says string, ok bool) {
 		least, biggest unit.Millimetre
 	}{{"cable", b.CableRecoveredMM, b.CableSuppliedMM}, {"connector", b.LipRecoveredMM, b.LipSuppliedMM}} {
 		if two.least > 0 && two.biggest > 0 && two.least >= two.biggest {
-			return fmt.Sprintf("at the %s it would shrink to %s mm from %s: the bore recovered is the lesser one", two.where,
+			return fmt.Sprintf("At the %s it would shrink to %s mm from %s mm: the recovered bore must be the smaller one", two.where,
 				unit.Fixed(two.least, 2), unit.Fixed(two.biggest, 2)), false
 		}
 	}

@@ -24,12 +24,12 @@ func FindPaths(s *sheet.Sheet) {
 		_, b := s.Index.End(w.To.V)
 		switch {
 		case !a && !b:
-			s.Say(sheet.Stop, "wire.path", w.ID, "has no end yet: give the cavity or splice at both")
+			s.Say(sheet.Stop, "wire.path", w.ID, "It has no ends yet: give the cavity or splice at both")
 		case !a || !b:
 			s.Say(sheet.Stop, "wire.path", w.ID,
-				"has one end only: give the cavity or splice at the other; a spare may be capped_at a place on its way")
+				"It has one end only: give the cavity or splice at the other. A spare may be capped at a place on its way (capped_at)")
 		default:
-			s.Say(sheet.Stop, "wire.path", w.ID, fmt.Sprintf("no branch leads from %s to %s", w.From.V, w.To.V))
+			s.Say(sheet.Stop, "wire.path", w.ID, fmt.Sprintf("No branch leads from %s to %s", w.From.V, w.To.V))
 		}
 	}
 	for i := range s.H.Units {
@@ -60,7 +60,7 @@ func unitPath(s *sheet.Sheet, i int) {
 			continue
 		}
 		if !samePath(s.Units[i].Path, p) {
-			s.Say(sheet.Stop, "unit.path", u.ID, fmt.Sprintf("its wires %s and %s do not run the same way", u.Wires[0], id))
+			s.Say(sheet.Stop, "unit.path", u.ID, fmt.Sprintf("Its wires %s and %s do not run the same way", u.Wires[0], id))
 			return
 		}
 	}

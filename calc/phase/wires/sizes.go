@@ -19,7 +19,7 @@ const MaxVolts unit.Volt = 60
 // of the specification, all small or all large.
 func SizeWires(s *sheet.Sheet) {
 	if s.H.Head.SupplyV.V > MaxVolts {
-		s.Say(sheet.Stop, "supply", "harness", fmt.Sprintf("supply is %s V; above %s V DC is outside what this sheet rates",
+		s.Say(sheet.Stop, "supply", "harness", fmt.Sprintf("The supply is %s V: this sheet rates nothing above %s V DC",
 			unit.Fixed(s.H.Head.SupplyV.V, 0), unit.Fixed(MaxVolts, 0)))
 	}
 	if s.Limits.LayRatio <= 0 {
@@ -49,16 +49,17 @@ func SizeWires(s *sheet.Sheet) {
 				Origin: catalogue.Origin{Source: "measured on this job", Standing: catalogue.House}}
 		}
 		if out.Dia.Known() && !out.Known {
-			s.Say(sheet.Warn, "wire.spec", w.ID, fmt.Sprintf("%s size %s is in no catalogue, so its mass and drop are not known", w.Spec,
+			s.Say(sheet.Warn, "wire.spec", w.ID, fmt.Sprintf("%s size %s is in no catalogue, so its mass and voltage drop are not known",
+				w.Spec,
 				w.Size))
 		}
 		switch {
 		case out.Dia.Known():
 		case w.Size == "":
-			s.Say(sheet.Stop, "wire.size", w.ID, "has no size: give it one")
+			s.Say(sheet.Stop, "wire.size", w.ID, "It has no size: give it one")
 		default:
 			s.Say(sheet.Stop, "wire.size", w.ID,
-				fmt.Sprintf("%s size %s is in no catalogue: give it in the shop's catalogue, or measure the reel", w.Spec, w.Size))
+				fmt.Sprintf("%s size %s is in no catalogue: put it into the shop's catalogue, or measure the reel", w.Spec, w.Size))
 		}
 	}
 }
@@ -87,7 +88,7 @@ func SizeUnits(s *sheet.Sheet) {
 		u, out := &s.H.Units[i], &s.Units[i]
 		out.Loss = 1
 		if len(u.Wires) == 0 {
-			s.Say(sheet.Stop, "unit.build", u.ID, "has no wires: name those it is made of")
+			s.Say(sheet.Stop, "unit.build", u.ID, "It has no wires: name them")
 			continue
 		}
 		var nom, lo, hi []unit.Millimetre
@@ -111,11 +112,11 @@ func SizeUnits(s *sheet.Sheet) {
 				Origin: catalogue.Origin{Source: "given in the file", Standing: catalogue.House}}
 		}
 		if want := unitCount(u.Build.V); want > 0 && len(u.Wires) != want {
-			s.Say(sheet.Stop, "unit.build", u.ID, fmt.Sprintf("a %s has %d wires; this one has %d", u.Build.V, want, len(u.Wires)))
+			s.Say(sheet.Stop, "unit.build", u.ID, fmt.Sprintf("A %s has %d wires; this one has %d", u.Build.V, want, len(u.Wires)))
 		}
 		if !out.Dia.Known() {
 			s.Say(sheet.Stop, "unit.size", u.ID,
-				"its diameter is not known: measure it and give over_mm, or make it of two to four known wires")
+				"Its diameter is not known: measure it and give over_mm, or make it of two to four known wires")
 		}
 	}
 }

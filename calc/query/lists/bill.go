@@ -47,7 +47,7 @@ func Bill(s *sheet.Sheet) []BillRow {
 	for _, b := range BuyList(s) {
 		part := cmp.Or(b.Part, "size "+b.Size)
 		out = append(out, BillRow{Group: "contact", Part: part,
-			Says: "size " + b.Size + ", " + cmp.Or(string(b.Gender), "of the device's own"),
+			Says: "size " + b.Size + ", " + cmp.Or(string(b.Gender), "the device's own"),
 			Need: float64(b.Wired + b.Unwired), Order: float64(b.Buy())})
 		if b.Plugs > 0 {
 			out = append(out, BillRow{Group: "seal plug", Part: cmp.Or(b.Plug, "for size "+b.Size),
@@ -217,7 +217,7 @@ func billMarks(s *sheet.Sheet) []BillRow {
 	}
 	if n := len(s.H.Wires); n > 0 {
 		c.rows = append(c.rows, BillRow{Group: "wire flag", Part: "printed",
-			Says: "one at each end of every wire, off again when its contact is in", Need: float64(2 * n), Order: float64(2 * n)})
+			Says: "one at each end of every wire; remove it when the contact is in", Need: float64(2 * n), Order: float64(2 * n)})
 	}
 	return c.rows
 }

@@ -30,9 +30,9 @@ func Doubt(s *sheet.Sheet, k int, size string) string {
 	case !known:
 		return fmt.Sprintf("%s has no size %s", w.Spec, size)
 	case !wires.Carries(s, k):
-		return "no current is entered to judge by"
+		return "no current is entered"
 	case thin(s, e):
-		return "thinner than the shop handles, " + s.Limits.SizeMin
+		return "thinner than the shop uses, " + s.Limits.SizeMin
 	}
 	if end := endRefuses(s, k, size); end != "" {
 		return end + " does not take it"
@@ -47,17 +47,17 @@ func Doubts(s *sheet.Sheet, k int) string {
 	c := &s.Wires[k]
 	switch {
 	case !c.Bound.Set:
-		return "nothing is known of what it may carry"
+		return "its current limit is not known"
 	case c.Heats > c.Bound.V.Amps:
 		return fmt.Sprintf("may carry %s A: %s", sheet.PlainAmps(c.Bound.V.Amps), c.Bound.V.Where)
 	case c.PulseBurns || c.FeedBurns:
 		return "its device does not protect it, or a pulse is too much for it"
 	case !c.Drop.Set && s.H.Wires[k].Amps.Set:
-		return "its drop is not known"
+		return "its voltage drop is not known"
 	}
 	for _, i := range append(slices.Clone(wires.Serves(s, k)), k) {
 		if most := wires.DropLimit(s, i); s.Wires[i].Drop.Set && s.Wires[i].Circuit > most {
-			return fmt.Sprintf("drops %s V of %s", unit.Fixed(s.Wires[i].Circuit, 2), unit.Fixed(most, 2))
+			return fmt.Sprintf("drops %s V of %s V allowed", unit.Fixed(s.Wires[i].Circuit, 2), unit.Fixed(most, 2))
 		}
 	}
 	return ""

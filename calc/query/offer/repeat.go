@@ -240,7 +240,7 @@ func repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string
 		if wires.Capped(&w) {
 			place := capAt(w.CappedAt.V)
 			if place == "" {
-				return s.H, nil, fmt.Errorf("spare %s is capped at %s, which has no like on the other side", w.ID, w.CappedAt.V)
+				return s.H, nil, fmt.Errorf("spare %s is capped at %s, and the other side has no place like it", w.ID, w.CappedAt.V)
 			}
 			n.CappedAt = model.Some(place)
 		}

@@ -71,10 +71,10 @@ type Hold struct {
 // Holds are those of every build, in the order they are met. Common practice, no source.
 func Holds() []Hold {
 	return []Hold{
-		{HoldBare, "ring out bare", "every net of the ring-out sheet, before anything goes over it for good"},
-		{HoldFit, "trial fit", "on the car or the mock-up: lengths, clocks, room behind each connector; nothing is shrunk yet"},
-		{HoldPinned, "ring out pinned", "every net again with contacts in, and isolation, before any adhesive"},
-		{HoldLoaded, "loaded drop", "each load on, one after the other: the drop of its circuit against the sheet"},
+		{HoldBare, "ring out bare", "ring out every net of the ring-out sheet before anything covers the wires for good"},
+		{HoldFit, "trial fit", "check on the car or the mock-up: lengths, clocks, room behind each connector; shrink nothing before that"},
+		{HoldPinned, "ring out pinned", "ring out every net again with contacts in, and test isolation, before any adhesive"},
+		{HoldLoaded, "loaded drop", "switch each load on, one after the other, and compare the drop of its circuit with the sheet"},
 	}
 }
 
@@ -104,11 +104,19 @@ func stopsHold(s *sheet.Sheet) (RunStep, bool) {
 	for _, g := range sheet.Worst(s.Snags) {
 		if g.Level == sheet.Stop {
 			if n++; n == 1 {
-				first = g.Where + " " + g.Says
+				first = g.Where + ": " + g.Says
 			}
 		}
 	}
-	return RunStep{Key: HoldStops, Kind: HoldStep, Says: fmt.Sprintf("the sheet says stop %d times; the worst: %s", n, first)}, n > 0
+	return RunStep{Key: HoldStops, Kind: HoldStep, Says: fmt.Sprintf("the sheet has %s; the worst: %s", stops(n), first)}, n > 0
+}
+
+// stops counts stops in words.
+func stops(n int) string {
+	if n == 1 {
+		return "1 stop"
+	}
+	return fmt.Sprint(n, " stops")
 }
 
 // Run is every step of building a harness, in order: cut by batch, make up units, lay

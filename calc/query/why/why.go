@@ -76,7 +76,7 @@ func (w Why) Made() float64 {
 
 // LookedUp explains a figure that is only looked up.
 func LookedUp(name string, v float64, m Measure, from catalogue.Origin) Why {
-	return Stated(name, "as the catalogue has it", v, m, from)
+	return Stated(name, "the catalogue gives this value", v, m, from)
 }
 
 // Stated explains a figure that says itself where it comes from.

@@ -33,7 +33,7 @@ func (d *decoder) format(raw map[string]any) {
 	at := place{}.key(k.name)
 	v, given := raw[k.name]
 	if !given {
-		d.say(at, problem(fmt.Sprintf("is missing; this program reads format = %d", Format)))
+		d.say(at, problem(fmt.Sprintf("it is missing. Put format = %d at the head of the file", Format)))
 		return
 	}
 	if p := k.put(nil, v); p != "" {

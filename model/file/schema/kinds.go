@@ -220,7 +220,7 @@ func readList[E any](read func(any) (E, problem), of string) func(any) ([]E, pro
 	return func(raw any) ([]E, problem) {
 		rows, ok := raw.([]any)
 		if !ok {
-			return nil, bad("is "+describe(raw), "a list in brackets, each "+of)
+			return nil, bad("is "+describe(raw), "a list in brackets; each item must be "+of)
 		}
 		list := make([]E, 0, len(rows))
 		for i, row := range rows {

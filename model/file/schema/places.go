@@ -45,7 +45,7 @@ func terminationTable() table[model.Termination] {
 			number("limit_c", func(v *t) *optC { return &v.LimitC }, celsius),
 			texts("cavities", func(v *t) *[]string { return &v.Cavities }),
 			textMap("contacts", func(v *t) *map[string][]string { return &v.Contacts }),
-			pair("seal_mm", func(v *t) *mms { return &v.SealMM }, length, true, "the smallest and the largest wire the seal takes"),
+			pair("seal_mm", func(v *t) *mms { return &v.SealMM }, length, true, "the smallest and the largest wire that the seal fits"),
 			textMap("aliases", func(v *t) *map[string][]string { return &v.Aliases }),
 			flag("firewall", func(v *t) *optFlag { return &v.Firewall }),
 			flag("tight", func(v *t) *optFlag { return &v.Tight }),

@@ -48,7 +48,7 @@ func readTable[T any](d *decoder, t table[T], v *T, raw map[string]any, at place
 	}
 	for _, k := range t.keys {
 		if _, given := raw[k.name]; k.must && !given {
-			d.say(at.key(k.name), problem("is missing; a file cannot leave it out"))
+			d.say(at.key(k.name), problem("it is missing, and a file must give it"))
 		}
 	}
 }
@@ -70,7 +70,7 @@ func (t table[T]) unknown(name string) problem {
 	for _, p := range t.parts {
 		names = append(names, p.name())
 	}
-	says := "is not known"
+	says := "it is not known"
 	if hint := nearest(name, names); hint != "" {
 		says += fmt.Sprintf(" (did you mean %s?)", hint)
 	}

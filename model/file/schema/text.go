@@ -96,7 +96,7 @@ func describe(raw any) string {
 		return "the whole number " + strconv.FormatInt(v, 10)
 	case float64:
 		if math.IsNaN(v) || math.IsInf(v, 0) {
-			return floatText(v) + ", which is no figure"
+			return floatText(v) + ", which is not a finite number"
 		}
 		return "the number " + floatText(v)
 	case []any:

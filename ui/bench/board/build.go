@@ -33,9 +33,9 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 		state = "not saved"
 	}
 	p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("save to %s   (%s)", name, state),
-		Detail: "Enter saves; the file before stays beside it as .bak", Enter: func(m *desk.Model) { m.Save() }})
+		Detail: "Enter saves. The file as it was stays beside it as .bak", Enter: func(m *desk.Model) { m.Save() }})
 	p.Rows = append(p.Rows, desk.Row{Key: "print", Text: "print the build sheet",
-		Detail: "Enter, or P anywhere on this step: a page for the printer and lists for a spreadsheet, in a folder beside the file",
+		Detail: "Enter or P writes a page to print, and lists, in a folder beside the file",
 		Enter:  func(m *desk.Model) { Print(m) }})
 	p.Rows = append(p.Rows, m.Once("run row", func() []desk.Row {
 		rows := []desk.Row{revisionRow(m), runRow(m)}
@@ -54,7 +54,9 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	gs := sheet.Grouped(m.Sheet.Snags)
 	if len(gs) == 0 {
-		line("", "no snags")
+		line("", "no open points")
+	} else {
+		line("", "OPEN POINTS: read before you cut")
 	}
 	for _, g := range gs {
 		mark := map[sheet.Level]string{sheet.Stop: "!", sheet.Warn: "?", sheet.Note: "-"}[g.Level]
@@ -68,10 +70,10 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 		why := desk.FiguresAt(mb.ID, k, "layer.over", "layer.lay", "layer.turns")
 		switch {
 		case l.LayMM > 0:
-			line("", fmt.Sprintf("%s: %d, %s, turn %s %s, %s turns, over %s %s", head, len(l.Members), l.Hand, m.Sys.Length(l.LayMM),
+			line("", fmt.Sprintf("%s: %d pieces, %s, lay %s %s, %s turns, OD %s %s", head, len(l.Members), l.Hand, m.Sys.Length(l.LayMM),
 				m.Sys.Name(), unit.Fixed(l.Turns, 1), m.Sys.Diameter(l.OverMM), m.Sys.Name()), why...)
 		default:
-			line("", fmt.Sprintf("%s: %d, straight, over %s %s", head, len(l.Members), m.Sys.Diameter(l.OverMM), m.Sys.Name()), why...)
+			line("", fmt.Sprintf("%s: %d pieces, straight, OD %s %s", head, len(l.Members), m.Sys.Diameter(l.OverMM), m.Sys.Name()), why...)
 		}
 		var ids []string
 		for j, c := range l.Members {
@@ -104,22 +106,22 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 				return append(desk.WireReasons(m, i), desk.FiguresOf(hw.ID, "wire.finished")...)
 			}}.Of(m.Sys.Length(c.Cut), m.Sys.Name()+"  cut of wire "+hw.ID))
 	}
-	line("", "~ marks what rests on a value from memory: measure it, or check the part's sheet. "+cautionLine)
+	line("", "~ marks a figure that rests on memory: measure it, or check the part's sheet. "+cautionLine)
 	return p
 }
 
 // cautionLine is the shortest form of the cautions.
-const cautionLine = "A planning aid, not an approval: check makers' sheets, series rules and local codes. Fumes under a heat gun; " +
-	"disconnect the battery; sample crimps; ring out before any adhesive."
+const cautionLine = "A planning aid, not an approval: check makers' sheets, series rules and local codes. Heat gun fumes harm you. " +
+	"Disconnect the battery. Make sample crimps. Ring out before any adhesive."
 
 // Print writes the build sheet. One made from work that is not saved says so on each page.
 func Print(m *desk.Model) {
 	if m.Cfg.Print == nil {
-		m.Refuse("there is nowhere to write a sheet to")
+		m.Refuse("no sheet can be written here")
 		return
 	}
 	if len(m.H.Branches) == 0 {
-		m.Refuse("there is no branch yet, and nothing to print")
+		m.Refuse("there is no branch yet, so nothing to print")
 		return
 	}
 	unsaved := m.Dirty() || m.File.Path == ""
@@ -130,7 +132,7 @@ func Print(m *desk.Model) {
 	}
 	says := "written: " + where
 	if unsaved {
-		says += "; it says on each page that this is not saved"
+		says += ". Each page says PRINTED FROM UNSAVED CHANGES"
 	}
 	m.Tell(says)
 }

@@ -48,22 +48,22 @@ func instruct(m *desk.Model, s run.RunStep) instruction {
 		if at := coverWhere(m, s); at != "" {
 			i.lines[0] += ", " + at
 		}
-		i.lines = append(i.lines, "Fresh air, away from fuel. Full recovery all round, then let it cool before it is bent.")
+		i.lines = append(i.lines, "Work in fresh air, away from fuel. Recover it fully all round. Let it cool before you bend it.")
 		return i
 	case run.GlueStep:
-		life := "its sheet says for how long it can be used"
+		life := "see its sheet for its working life"
 		if n := m.Sheet.Limits.PotLifeMin; n > 0 {
-			life = fmt.Sprintf("used within %d minutes", n)
+			life = fmt.Sprintf("use it within %d minutes", n)
 		}
 		return instruction{title: "adhesive", large: []string{s.Of},
 			lines: []string{strings.Join(s.Joints, "; "), "Abrade, wipe, recover, let cure; " + life + "."}}
 	}
 	if s.Key == run.HoldStops {
 		return instruction{title: "hold point", large: []string{"hold", "stops"},
-			lines: []string{wordsscreen.Capital(s.Says) + ".", "Mend it, or sign for building it all the same."}}
+			lines: []string{wordsscreen.Capital(s.Says) + ".", "Correct it, or sign that you build it anyway."}}
 	}
 	return instruction{title: "hold point", large: []string{"hold", s.Name},
-		lines: []string{wordsscreen.Capital(s.Says) + ".", "It is signed before anything after it is done."}}
+		lines: []string{wordsscreen.Capital(s.Says) + ".", "Sign here before you continue."}}
 }
 
 // inWords is a colour as it is grabbed: the words of its code.
@@ -83,7 +83,7 @@ func sayCut(m *desk.Model, s run.RunStep) instruction {
 	}
 	return instruction{title: "cut", large: []string{fmt.Sprintf("cut %d x %s %s", len(ids), m.Sys.Length(s.Cut.CutMM), m.Sys.Name()),
 		sizeOf(s.Cut.Size)},
-		lines: []string{fmt.Sprintf("%s %s; flag both ends as you cut", s.Cut.Spec, sizeOf(s.Cut.Size)),
+		lines: []string{fmt.Sprintf("%s %s. Flag both ends as you cut", s.Cut.Spec, sizeOf(s.Cut.Size)),
 			"Wire and colour: " + strings.Join(ids, ", ")}}
 }
 
@@ -99,7 +99,7 @@ func sayMake(m *desk.Model, s run.RunStep) instruction {
 	out := instruction{title: "make up", large: []string{"twist " + u.ID},
 		lines: []string{strings.TrimSpace(u.Name.V + "  " + strings.Join(wires, ", "))}}
 	if c.LayMM > 0 {
-		out.large = append(out.large, "turn "+m.Sys.Length(paper.Turn(c.LayMM)))
+		out.large = append(out.large, "lay "+m.Sys.Length(paper.Turn(c.LayMM)))
 	}
 	if u.Shield.V {
 		out.lines = append(out.lines, "Shielded, drain "+wordsscreen.OrDash(u.DrainFrom.V)+" and "+wordsscreen.OrDash(u.DrainTo.V)+"; "+
@@ -123,8 +123,8 @@ func sayLay(m *desk.Model, s run.RunStep) instruction {
 	how := fmt.Sprintf("Start at %s, straight", mb.From)
 	if l.LayMM > 0 {
 		turn := paper.Turn(l.LayMM)
-		out.large[1] = fmt.Sprintf("%d pieces turn %s", len(l.Members), m.Sys.Length(turn))
-		how = fmt.Sprintf("Start at %s, %s, one turn in %s %s, %s turns", mb.From, l.Hand, m.Sys.Length(turn), m.Sys.Name(),
+		out.large[1] = fmt.Sprintf("%d pieces lay %s", len(l.Members), m.Sys.Length(turn))
+		how = fmt.Sprintf("Start at %s, %s, lay %s %s, %s turns", mb.From, l.Hand, m.Sys.Length(turn), m.Sys.Name(),
 			unit.Fixed(l.Turns, 1))
 	}
 	var ids []string
@@ -138,7 +138,7 @@ func sayLay(m *desk.Model, s run.RunStep) instruction {
 	if e, ok := explained(m, s, build(m).ReadingOf(s.Of, s.Layer)); ok {
 		out.lines = append(out.lines, readingSays(m, e)...) // the verdict first: a low screen shows that much
 	}
-	out.lines = append(out.lines, how+fmt.Sprintf("; over %s %s when it is laid", m.Sys.Diameter(l.OverMM), m.Sys.Name()),
+	out.lines = append(out.lines, how+fmt.Sprintf("; OD %s %s when it is laid", m.Sys.Diameter(l.OverMM), m.Sys.Name()),
 		"Clockwise, seen from "+mb.From+": "+strings.Join(ids, " "))
 	return out
 }

@@ -20,7 +20,7 @@ func learnedRow(m *desk.Model) (desk.Row, bool) {
 		return desk.Row{}, false
 	}
 	return desk.Row{Key: "learned", Text: fmt.Sprintf("measured and learned: %s", words.Plural(n, "figure", "figures")),
-		Detail: "Enter: what was measured beside what was predicted, and what the shop corrects by",
+		Detail: "Enter compares measured and predicted, and lists the shop's corrections",
 		Enter:  func(m *desk.Model) { m.Show(LearnedKind, "") }}, true
 }
 
@@ -36,25 +36,25 @@ const LearnedKind desk.Kind = "learned"
 
 // LearnedPage lists what was measured beside what was predicted, and what the shop corrects by.
 func LearnedPage(m *desk.Model, w int, _ string) desk.Page {
-	p := desk.Page{Lines: []string{"Measured beside predicted, of this harness alone: contralay learn FILE... takes many. Few " +
-		"readings, many groups and one reel behind them all teach less than they seem to."},
-		Empty: "nothing is measured yet; Esc goes back"}
+	p := desk.Page{Lines: []string{"Measured and predicted, of this harness only. contralay learn FILE... reads many files. Few " +
+		"readings, many groups or a single reel prove less than they seem to."},
+		Empty: "Nothing is measured yet. Esc goes back"}
 	for _, l := range lessons(m) {
 		var text []string
 		for _, t := range paper.Lesson(l) {
 			text = append(text, words.Wrap(t, max(20, w-3))...)
 		}
-		r := desk.Row{Key: l.Group, Text: text[0], Detail: "too few to correct by",
+		r := desk.Row{Key: l.Group, Text: text[0], Detail: "Too few readings to correct by",
 			Enter: func(m *desk.Model) { m.Tell("+ accepts it for every harness of this shop, . withdraws it") }}
 		if l.Enough && m.Cfg.Learn != nil {
-			r.Detail = "+ corrects every harness of this shop by it, . takes that back; the history stays"
+			r.Detail = "+ corrects every harness of this shop, . withdraws that. The history stays"
 			r.Step = func(m *desk.Model, by int) {
 				if by < 0 {
 					m.Tell("+ accepts it")
 					return
 				}
 				if len(l.Outliers) > 0 {
-					m.Refuse("an odd one out, " + l.Outliers[0].Of + ": contralay learn leaves it out, or takes it, by name")
+					m.Refuse("one is far off, " + l.Outliers[0].Of + ": contralay learn can leave it out or take it, by name")
 					return
 				}
 				c, ok := paper.Accepted(l, today(m), fileName(m))

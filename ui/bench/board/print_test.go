@@ -39,7 +39,7 @@ func TestPrint(t *testing.T) {
 	}
 	m.Change(m.H.EditWire(0, func(w *model.Wire) { w.Note = model.Some("x") }), "")
 	benchtest.Press(m, "p")
-	if !unsaved || !strings.Contains(m.Says, "not saved") {
+	if !unsaved || !strings.Contains(m.Says, "PRINTED FROM UNSAVED CHANGES") {
 		t.Errorf("unsaved %v: %s", unsaved, m.Says)
 	}
 	fail = errors.New("the disk is full")

@@ -22,27 +22,27 @@ func layerAt(m *desk.Model, s run.RunStep) (*sheet.Layer, bool) {
 
 // readRow takes readings of a layer: digits and Enter each; Enter alone goes on.
 func readRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
-	text := "done, next; or digits: over, as measured"
+	text := "done, next; or digits: measured OD"
 	if r := b.ReadingOf(s.Of, s.Layer); r != nil && len(r.OverMM) > 0 {
 		text = fmt.Sprintf("done, next; digits: another reading, %d so far", len(r.OverMM))
 	}
-	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "turn the bundle between readings; measuring can be left out",
+	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "Turn the bundle between readings. You can leave measuring out",
 		Enter: func(m *desk.Model) {
 			if e, ok := explained(m, s, build(m).ReadingOf(s.Of, s.Layer)); ok && (e.Told == run.TooThick || e.Told == run.TooThin) &&
 				!s.In(build(m).Done) && !again(m, s.Key+" as it is") {
-				m.Refuse("it is out of tolerance: look first; Enter once more goes on as it is")
+				m.Refuse("it is out of tolerance: look first. Press Enter again to go on anyway")
 				return
 			}
 			tick(m, nil)
 		},
-		Field: &desk.Field{Label: "over of " + model.LayerName(s.Layer), Unit: m.Sys.Name(), Number: true,
+		Field: &desk.Field{Label: "OD of " + model.LayerName(s.Layer), Unit: m.Sys.Name(), Number: true,
 			Set: func(m *desk.Model, text string) error {
 				v, err := m.PartSize(text, desk.MostPart)
 				if err != nil {
 					return err
 				}
 				if l, ok := layerAt(m, s); ok && (v > 2*l.OverMM || v < l.OverMM/2) && !again(m, s.Key+text) {
-					return fmt.Errorf("%s %s is far off %s: mm or inch, the right layer? Enter once more if it is so", m.Sys.Fine(v),
+					return fmt.Errorf("%s %s is far off %s: mm or inch, the right layer? Press Enter again if so", m.Sys.Fine(v),
 						m.Sys.Name(), m.Sys.Diameter(l.OverMM))
 				}
 				m.Change(edited(m, func(b *model.Build) {
@@ -65,13 +65,13 @@ func readingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 		if e.Told == run.AsWire && e.Spec != "" {
 			spec, size, d := e.Spec, e.Size, unit.Millimetre(unit.RoundHalfUp(float64(e.AsIfMM), 0.01))
 			out = append(out, desk.Row{Key: "reel", Text: fmt.Sprintf("take %s as measured for %s %s", m.Sys.Fine(d), spec, size),
-				Detail: "measure ten side by side first; Enter takes it, and every figure follows", Enter: func(m *desk.Model) {
+				Detail: "Measure ten side by side first. Enter takes it and changes every figure", Enter: func(m *desk.Model) {
 					m.Change(m.H.SetReel(spec, size, d), fmt.Sprintf("%s %s is %s %s", spec, size, m.Sys.Fine(d), m.Sys.Name()))
 				}})
 		}
 		if e.Told != run.TooThick && e.Told != run.TooThin && e.OtherSheath != "" {
 			other, i := e.OtherSheath, m.Sheet.Index.Branch[s.Of]
-			out = append(out, desk.Row{Key: "sheath", Text: "take " + other + " as sheath instead", Detail: "Enter takes it; cut it anew",
+			out = append(out, desk.Row{Key: "sheath", Text: "take " + other + " as sheath instead", Detail: "Enter takes it. Cut it again",
 				Enter: func(m *desk.Model) {
 					m.Change(m.H.EditBranch(i, func(b *model.Branch) { desk.SheathOf(b).Part = model.Some(other) }),
 						"sheath of "+s.Of+" is "+other)
@@ -81,7 +81,7 @@ func readingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	if r != nil {
 		for n, v := range r.OverMM {
 			out = append(out, desk.Row{Key: fmt.Sprint("reading ", n),
-				Text: fmt.Sprintf("reading %d  %s %s", n+1, m.Sys.Fine(v), m.Sys.Name()), Detail: ". strikes it out",
+				Text: fmt.Sprintf("reading %d  %s %s", n+1, m.Sys.Fine(v), m.Sys.Name()), Detail: "Press . to strike it out",
 				Drop: func(m *desk.Model) {
 					m.Change(edited(m, func(b *model.Build) {
 						if r := b.ReadingOf(s.Of, s.Layer); r != nil && n < len(r.OverMM) {
@@ -97,8 +97,8 @@ func readingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	if r != nil && r.LayMM.Set {
 		turn = m.Sys.Length(r.LayMM.V) + " " + m.Sys.Name()
 	}
-	return append(out, desk.Row{Key: "turn", Text: "turn as laid  " + turn, Detail: "digits: one turn, measured along the bundle",
-		Field: &desk.Field{Label: "turn as laid", Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
+	return append(out, desk.Row{Key: "turn", Text: "measured lay  " + turn, Detail: "Digits: one turn, measured along the bundle",
+		Field: &desk.Field{Label: "measured lay", Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
 			v, err := m.PartSize(text, 2000)
 			if err != nil {
 				return err
@@ -110,7 +110,7 @@ func readingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 					r = &b.Readings[len(b.Readings)-1]
 				}
 				r.LayMM = model.Some(v)
-			}), "turn "+m.Sys.Length(v))
+			}), "lay "+m.Sys.Length(v))
 			return nil
 		}}})
 }
@@ -155,25 +155,25 @@ func readingSays(m *desk.Model, e run.Explained) []string {
 		case e.Bottom:
 			end = ", the bottom of its tolerance"
 		}
-		head += fmt.Sprintf(": as if wire were %s%s: measure the reel.", m.Sys.Fine(e.AsIfMM), end)
+		head += fmt.Sprintf(": as if the wire were %s%s: measure the reel.", m.Sys.Fine(e.AsIfMM), end)
 	}
 	if e.Spec == "" {
 		return []string{head}
 	}
 	next := ""
 	if e.NextHolds > 0 {
-		next = fmt.Sprintf("the next layer stays at %d and takes %d; ", e.NextHolds, e.NextTakes)
+		next = fmt.Sprintf("the next layer then holds %d of %d; ", e.NextHolds, e.NextTakes)
 	}
 	sheath := ""
 	switch {
 	case e.Sheath == "":
 	case e.SheathFits:
-		sheath = ", and " + e.Sheath + " still does"
+		sheath = ", and " + e.Sheath + " still fits"
 	default:
-		sheath = ", and " + e.Sheath + " will not do"
+		sheath = ", and " + e.Sheath + " will not fit"
 		if e.Told != run.TooThick && e.Told != run.TooThin && e.OtherSheath != "" {
-			sheath += ": " + e.OtherSheath + " does"
+			sheath += ": " + e.OtherSheath + " fits"
 		}
 	}
-	return []string{head, fmt.Sprintf("If so: %sover comes to %s %s%s. Nothing is moved.", next, m.Sys.Diameter(e.OverMM), mm, sheath)}
+	return []string{head, fmt.Sprintf("If so: %sthe OD becomes %s %s%s. Nothing is moved.", next, m.Sys.Diameter(e.OverMM), mm, sheath)}
 }

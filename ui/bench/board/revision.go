@@ -40,7 +40,7 @@ func revisionRow(m *desk.Model) desk.Row {
 		m.Change(&h, fmt.Sprintf("revision %s; saving keeps the file of %s beside it", r, words.OrDash(now)))
 	}
 	return desk.Row{Key: "revision", Text: "revision " + words.OrDash(now),
-		Detail: "+ raises it, Enter types one; the file of the one before is kept beside the new", Step: func(m *desk.Model, by int) {
+		Detail: "+ raises it, Enter types one. The old file is kept beside the new one", Step: func(m *desk.Model, by int) {
 			next := raised(now)
 			if by < 0 || next == "" {
 				m.Tell("+ raises it; Backspace goes back; Enter types one")
@@ -49,7 +49,7 @@ func revisionRow(m *desk.Model) desk.Row {
 			set(m, next)
 		}, Field: &desk.Field{Label: "revision", Value: now, Set: func(m *desk.Model, text string) error {
 			if text == "" {
-				return fmt.Errorf("a revision is wanted: a letter, a number, any text")
+				return fmt.Errorf("type a revision: a letter, a number, any text")
 			}
 			set(m, text)
 			return nil

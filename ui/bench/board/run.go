@@ -110,7 +110,7 @@ func startRun(m *desk.Model, serial string) {
 			}
 		})
 		was := m.H
-		m.Change(h, "serial "+serial+" begun; what was proposed is written down and stays")
+		m.Change(h, "serial "+serial+" started. What was proposed is written down and stays")
 		if m.H == was {
 			return // refused, and said
 		}
@@ -144,7 +144,7 @@ func RunBack(m *desk.Model) {
 	}
 	r.at--
 	face(m)
-	m.Tell("a step back; what is done stays done")
+	m.Tell("one step back. What is done stays done")
 }
 
 // tick marks the step in hand as done and goes to the next.

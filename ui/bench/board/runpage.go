@@ -19,15 +19,15 @@ func runRow(m *desk.Model) desk.Row {
 	if k := m.H.BuildOf(serial); k >= 0 {
 		b = m.H.Builds[k]
 	}
-	text := "bench run of serial " + serial + ": begin it"
+	text := "bench run of serial " + serial + ": start it"
 	if n := stepsDone(run.Run(m.Sheet), &b); n > 0 {
-		text = fmt.Sprintf("bench run of serial %s: go on, %s done", serial, words.Plural(n, "step", "steps"))
+		text = fmt.Sprintf("bench run of serial %s: continue, %s done", serial, words.Plural(n, "step", "steps"))
 	}
-	return desk.Row{Key: "run", Text: text, Detail: "Enter: one instruction a screen, ticked as you build; digits: another serial",
+	return desk.Row{Key: "run", Text: text, Detail: "Enter shows one instruction a screen to tick off. Digits: another serial",
 		Enter: func(m *desk.Model) { startRun(m, serial) },
 		Field: &desk.Field{Label: "serial to build", Value: serial, Set: func(m *desk.Model, text string) error {
 			if text == "" {
-				return fmt.Errorf("a serial is wanted: digits, or any text")
+				return fmt.Errorf("type a serial: digits, or any text")
 			}
 			startRun(m, text)
 			return nil
@@ -66,7 +66,7 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 	r := state(m)
 	steps := runSteps(m)
 	if m.H.BuildOf(r.serial) < 0 {
-		return desk.Page{Empty: "serial " + r.serial + " is gone; Esc goes back"}
+		return desk.Page{Empty: "serial " + r.serial + " is gone. Esc goes back"}
 	}
 	r.at = min(r.at, len(steps))
 	if r.at == len(steps) {
@@ -85,7 +85,7 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 		var more []desk.Row
 		for _, t := range l.lines {
 			for _, t := range words.Wrap(t, w-3) {
-				more = append(more, desk.Row{Text: t, Detail: "read on with the arrows"})
+				more = append(more, desk.Row{Text: t, Detail: "Read on with the arrows"})
 			}
 		}
 		p.Rows = slices.Insert(p.Rows, 1, more...)
@@ -128,7 +128,7 @@ func runOver(m *desk.Model, w int) desk.Page {
 	p := desk.Page{Lines: append([]string{fmt.Sprintf("serial %s   every step is done", b.Serial)}, inLarge(m, []string{"done"}, w, 6)...)}
 	p.Lines = append(p.Lines, fmt.Sprintf("%s, %s, %s", words.Plural(len(b.Readings), "layer measured", "layers measured"),
 		words.Plural(len(b.Signed), "hold signed", "holds signed"), words.Plural(len(b.Apart), "deviation", "deviations")))
-	p.Rows = []desk.Row{{Key: "save", Text: "save it", Detail: "Enter saves; the sheet then has what was built",
+	p.Rows = []desk.Row{{Key: "save", Text: "save it", Detail: "Enter saves. The sheet then shows what was built",
 		Enter: func(m *desk.Model) { m.Save() }}, noteRow(m, b), leaveRow(m)}
 	return p
 }

@@ -15,13 +15,13 @@ import (
 )
 
 func leaveRow(m *desk.Model) desk.Row {
-	return desk.Row{Key: "leave", Text: "leave the run", Detail: "Esc does the same; it goes on at this step",
+	return desk.Row{Key: "leave", Text: "leave the run", Detail: "Esc does the same. The run goes on at this step",
 		Enter: func(m *desk.Model) { m.Back() }}
 }
 
 // noteRow is what one hand tells the next.
 func noteRow(m *desk.Model, b *model.Build) desk.Row {
-	return desk.Row{Key: "note", Text: "hand-over  " + words.OrDash(b.Note.V), Detail: "Enter: a note for whoever goes on",
+	return desk.Row{Key: "note", Text: "hand-over  " + words.OrDash(b.Note.V), Detail: "Enter: a note for whoever continues",
 		Field: &desk.Field{Label: "hand-over note", Value: b.Note.V, Set: func(m *desk.Model, text string) error {
 			m.Change(edited(m, func(b *model.Build) {
 				if b.Note = model.Some(text); text == "" {
@@ -43,7 +43,7 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	case s.Kind == run.ShrinkStep && s.Put.What == sheet.PartSheath:
 		out = append(out, shrunkRow(m, s, b))
 	default:
-		out = append(out, desk.Row{Key: "done", Does: "done", Text: "done, next", Detail: "Enter: it is done",
+		out = append(out, desk.Row{Key: "done", Does: "done", Text: "done, next", Detail: "Enter marks it as done",
 			Enter: func(m *desk.Model) { tick(m, nil) }})
 	}
 	if s.Kind == run.LayStep {
@@ -56,13 +56,13 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 		out = append(out, againRow(m, s))
 	}
 	at := cmp.Or(s.Of, s.Key)
-	out = append(out, desk.Row{Key: "apart", Text: "built otherwise", Detail: "Enter: what differs from the sheet, in words",
+	out = append(out, desk.Row{Key: "apart", Text: "built differently", Detail: "Enter: what differs from the sheet, in words",
 		Field: &desk.Field{Label: "what differs at " + at, Set: func(m *desk.Model, text string) error {
 			if text == "" {
 				return nil
 			}
 			if _, err := unit.ParseNumber(text); err == nil {
-				return fmt.Errorf("words are wanted: what differs from the sheet; a reading goes on the first row")
+				return fmt.Errorf("type words: what differs from the sheet. A reading goes on the first row")
 			}
 			m.Change(edited(m, func(b *model.Build) { b.Apart = append(b.Apart, model.Deviation{At: at, Says: text}) }),
 				"written down")
@@ -70,7 +70,7 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 		}}})
 	for n, d := range b.Apart {
 		if d.At == at {
-			out = append(out, desk.Row{Key: fmt.Sprint("apart ", n), Text: "  differs: " + d.Says, Detail: ". strikes it out",
+			out = append(out, desk.Row{Key: fmt.Sprint("apart ", n), Text: "  differs: " + d.Says, Detail: "Press . to strike it out",
 				Drop: func(m *desk.Model) {
 					m.Change(edited(m, func(b *model.Build) {
 						if n < len(b.Apart) {
@@ -82,7 +82,7 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	}
 	out = append(out, noteRow(m, b))
 	if s.In(b.Done) {
-		out = append(out, desk.Row{Key: "not done", Text: "not done after all", Detail: "Enter takes the tick and the signature off",
+		out = append(out, desk.Row{Key: "not done", Text: "not done after all", Detail: "Enter removes the tick and the signature",
 			Enter: func(m *desk.Model) {
 				m.Change(edited(m, func(b *model.Build) {
 					b.Done = slices.DeleteFunc(b.Done, func(k string) bool { return slices.Contains(s.Marks(), k) })
@@ -95,16 +95,16 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 
 // holdRow passes a hold point: Enter alone does not, somebody signs.
 func holdRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
-	text := "sign to go on"
+	text := "sign to continue"
 	for _, g := range b.Signed {
 		if g.Step == s.Key {
 			text = "signed by " + g.By + "  " + g.At.V
 		}
 	}
-	return desk.Row{Key: "sign", Text: text, Detail: "digits or a name, then Enter: who has passed it",
+	return desk.Row{Key: "sign", Text: text, Detail: "Type a number or a name, then Enter: who has passed it",
 		Field: &desk.Field{Label: "passed by", Set: func(m *desk.Model, who string) error {
 			if who == "" {
-				return fmt.Errorf("a hold is signed: your number or name")
+				return fmt.Errorf("a hold needs a signature: your number or name")
 			}
 			tick(m, func(b *model.Build) {
 				g := model.Signature{Step: s.Key, By: who}
@@ -126,15 +126,15 @@ func again(m *desk.Model, what string) bool {
 }
 
 func shrunkRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
-	text := "done, next; or digits: over the sheath, as measured"
+	text := "done, next; or digits: measured OD of the sheath"
 	for _, r := range b.Tubes {
 		if r.Branch == s.Of {
 			text = fmt.Sprintf("done, next; measured %s %s", m.Sys.Fine(r.OverMM), m.Sys.Name())
 		}
 	}
-	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "measured cold; it can be left out",
+	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "Measure it cold. You can leave it out",
 		Enter: func(m *desk.Model) { tick(m, nil) },
-		Field: &desk.Field{Label: "over the sheath of " + s.Of, Unit: m.Sys.Name(), Number: true,
+		Field: &desk.Field{Label: "OD over sheath of " + s.Of, Unit: m.Sys.Name(), Number: true,
 			Set: func(m *desk.Model, text string) error {
 				v, err := m.PartSize(text, desk.MostPart)
 				if err != nil {
@@ -143,7 +143,7 @@ func shrunkRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 				m.Change(edited(m, func(b *model.Build) {
 					b.Tubes = append(slices.DeleteFunc(b.Tubes, func(r model.Recovered) bool { return r.Branch == s.Of }),
 						model.Recovered{Branch: s.Of, OverMM: v})
-				}), "over the sheath "+m.Sys.Fine(v))
+				}), "OD over sheath "+m.Sys.Fine(v))
 				return nil
 			}}}
 }
@@ -156,8 +156,8 @@ func usedRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 			now = m.Sys.Length(u.UsedMM)
 		}
 	}
-	return desk.Row{Key: "used", Text: "off the reel so far  " + words.OrDash(now),
-		Detail: "digits: all that was taken off it for this one, waste included, " + m.Sys.Name(),
+	return desk.Row{Key: "used", Text: "taken off the reel  " + words.OrDash(now),
+		Detail: "Digits: all taken off the reel for this serial, waste too, " + m.Sys.Name(),
 		Field: &desk.Field{Label: "taken off " + spec + " " + size, Unit: m.Sys.Name(), Value: now, Number: true,
 			Set: func(m *desk.Model, text string) error {
 				v, err := m.PartSize(text, 1e7)
@@ -174,7 +174,7 @@ func usedRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 
 // againRow counts a contact that had to be made anew: it takes from the loop.
 func againRow(m *desk.Model, s run.RunStep) desk.Row {
-	return desk.Row{Key: "again", Text: "a contact was made anew", Detail: "digits or a name: which cavity; it takes from the loop",
+	return desk.Row{Key: "again", Text: "a contact was made again", Detail: "Digits or a name: which cavity. It uses up some of the loop",
 		Field: &desk.Field{Label: "cavity of " + s.Of, Set: func(m *desk.Model, text string) error {
 			t := m.Sheet.Index.Termination[s.Of]
 			name := m.H.Terminations[t].CavityOf(text)
@@ -190,7 +190,7 @@ func againRow(m *desk.Model, s run.RunStep) desk.Row {
 					}
 				}
 				b.Again = append(b.Again, model.Again{End: end, Times: 1})
-			}), "made anew: "+end)
+			}), "made again: "+end)
 			return nil
 		}}}
 }
@@ -201,7 +201,7 @@ func coverWhere(m *desk.Model, s run.RunStep) string {
 	if !ok {
 		return ""
 	}
-	return fmt.Sprintf("from %s to %s %s, counted from %s", m.Sys.Length(s.Put.FromMM), m.Sys.Length(s.Put.ToMM), m.Sys.Name(),
+	return fmt.Sprintf("from %s to %s %s, measured from %s", m.Sys.Length(s.Put.FromMM), m.Sys.Length(s.Put.ToMM), m.Sys.Name(),
 		m.H.Branches[i].From)
 }
 

@@ -22,12 +22,12 @@ func ChooseScreen(what string, there func(m *Model) bool, list func(m *Model) []
 	take func(m *Model, value string), other *Field) Screen {
 	return Screen{Kind: KindChoice, Title: what, Page: func(m *Model, w int) Page {
 		if !there(m) {
-			return Page{Empty: "what this was for is gone; Esc goes back"}
+			return Page{Empty: "What this list was for is gone. Esc goes back"}
 		}
 		all := list(m)
 		slices.SortStableFunc(all, func(a, b Choice) int { return b.Used + b.Rank - a.Used - a.Rank })
-		p := Page{Lines: []string{"Choose " + what + "; what this harness uses stands first."},
-			Empty: "nothing to choose from; Esc goes back"}
+		p := Page{Lines: []string{"Choose " + what + ". What this harness uses comes first."},
+			Empty: "Nothing to choose from. Esc goes back"}
 		for _, c := range all {
 			in := "  "
 			if c.Value == now(m) {

@@ -19,7 +19,7 @@ func breaks(s *sheet.Sheet, h *model.Harness) string {
 			name := model.LayerName(k)
 			if k >= len(will.Layers) {
 				if l.Locked.V || len(l.Pinned) > 0 {
-					return fmt.Sprintf("%s of %s is held: this would take it away", name, was.ID)
+					return fmt.Sprintf("%s of %s is locked or pinned: this would remove it", name, was.ID)
 				}
 				continue
 			}

@@ -68,12 +68,12 @@ func (m *Model) Undo() {
 func (m *Model) Redo() {
 	next := m.History.forth(m.H)
 	if next == nil {
-		m.Tell("nothing to do again")
+		m.Tell("nothing to redo")
 		return
 	}
 	m.H = next
 	m.Rebuild()
-	m.Tell("done again")
+	m.Tell("redone")
 	m.leaveGone()
 }
 

@@ -91,7 +91,7 @@ func (m *Model) write(path string) error {
 		m.Tell("saved to " + path + " in " + m.Cfg.Folder)
 	}
 	if lost > 0 {
-		m.Tell(fmt.Sprintf("saved to %s; %d comment lines inside the old file are kept in its .bak only", path, lost))
+		m.Tell(fmt.Sprintf("saved to %s. %d comment lines of the old file are kept in its .bak only", path, lost))
 		m.Cfg.Doc.LostComments = 0
 	}
 	m.Journal = Journal{}
@@ -117,16 +117,16 @@ func (m *Model) NameField() Field {
 	}
 	return Field{Label: "save to file", Value: value, Set: func(m *Model, text string) error {
 		if text == "" {
-			return fmt.Errorf("a file name is wanted")
+			return fmt.Errorf("type a file name")
 		}
 		if filepath.Ext(text) == "" {
 			text += ".toml"
 		}
 		if text != m.File.Path && m.Cfg.Exists != nil && m.Cfg.Exists(text) {
-			return fmt.Errorf("%s is there already: give another name", text)
+			return fmt.Errorf("%s exists already. Give another name", text)
 		}
 		if text == m.File.Path && m.Cfg.Changed != nil && m.Cfg.Changed(text) {
-			return fmt.Errorf("%s was written by somebody else: give another name", text)
+			return fmt.Errorf("%s was changed by somebody else. Give another name", text)
 		}
 		if err := m.write(text); err != nil {
 			return fmt.Errorf("not saved: %w", err)
@@ -139,10 +139,10 @@ func (m *Model) NameField() Field {
 // since it was read. The key that saves never writes over it.
 func changedScreen(path string, then func(m *Model)) Screen {
 	return Screen{Kind: KindFileChanged, Page: func(m *Model, w int) Page {
-		return Page{Lines: []string{fmt.Sprintf("%s was written or taken away by somebody else since it was opened.", path)}, Rows: []Row{
+		return Page{Lines: []string{fmt.Sprintf("Somebody else has changed or removed %s since you opened it.", path)}, Rows: []Row{
 			{Key: "work", Text: "keep working", Enter: func(m *Model) { m.Back(); m.Tell("not saved yet") }},
 			{Key: "name", Text: "save under another name", Enter: func(m *Model) { m.Back(); m.OpenField(m.NameField(), "") }},
-			{Key: "over", Text: "write over it: press + on this row", Detail: "what stands there now stays beside it as .bak",
+			{Key: "over", Text: "write over it: press + on this row", Detail: "The file that is there now stays beside it as .bak",
 				Step: func(m *Model, by int) {
 					if by < 0 {
 						m.Tell("+ writes over it")
@@ -156,7 +156,7 @@ func changedScreen(path string, then func(m *Model)) Screen {
 					if then != nil {
 						then(m)
 					}
-				}, Enter: func(m *Model) { m.Tell("Enter does not write over it; + does") }},
+				}, Enter: func(m *Model) { m.Tell("Enter does not write over it. Press +") }},
 		}}
 	}}
 }

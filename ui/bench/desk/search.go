@@ -57,13 +57,13 @@ func (s *Search) Start(m *Model) {
 		}}
 	}
 	s.now = one
-	m.Tell("searching on; Enter on the row stops it")
+	m.Tell("searching. Enter on the row stops it")
 }
 
 // Stop ends the search at the best it has so far.
 func (s *Search) Stop(m *Model) {
 	s.now.stop.Store(true)
-	m.Tell("stopping: the best so far joins the options")
+	m.Tell("stopping. The options get the best so far")
 }
 
 // Run hands over a search that was asked for, and the redrawing of its progress.

@@ -81,9 +81,9 @@ func (to Tally) Differs(from Tally, sys unit.System) string {
 	count := func(a, b int, one, many string) {
 		switch n := b - a; {
 		case n == 1 || n == -1:
-			put("1 %s %s", one, words.Either(n > 0, "more", "fewer"))
+			put("1 %s %s", words.Either(n > 0, "more", "fewer"), one)
 		case n != 0:
-			put("%d %s %s", max(n, -n), many, words.Either(n > 0, "more", "fewer"))
+			put("%d %s %s", max(n, -n), words.Either(n > 0, "more", "fewer"), many)
 		}
 	}
 	count(from.Spares, to.Spares, "spare", "spares")
@@ -92,7 +92,7 @@ func (to Tally) Differs(from Tally, sys unit.System) string {
 		put("%s g %s", unit.Fixed(math.Abs(g), 0), words.Either(g < 0, "lighter", "heavier"))
 	}
 	count(from.lumpy, to.lumpy, "lumpy layer", "lumpy layers")
-	count(from.Buried, to.Buried, "early leaver buried", "early leavers buried")
+	count(from.Buried, to.Buried, "buried wire", "buried wires")
 	count(from.layers, to.layers, "layer", "layers")
 	count(from.short, to.short, "layer that will not close", "layers that will not close")
 	if from.sheath != to.sheath && to.sheath != "" {

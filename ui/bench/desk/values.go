@@ -36,7 +36,7 @@ const LongestBranch unit.Millimetre = 50_000
 func (m *Model) SetNumber(text string, least, most float64, name string, make func(v float64) *model.Harness) error {
 	v, err := unit.ParseNumber(text)
 	if err != nil {
-		return fmt.Errorf("a number is wanted, %s to %s %s", words.Trim(least), words.Trim(most), name)
+		return fmt.Errorf("type a number, %s to %s %s", words.Trim(least), words.Trim(most), name)
 	}
 	if v < least || v > most {
 		return fmt.Errorf("%s %s is out of range: %s to %s %s", words.Trim(v), name, words.Trim(least), words.Trim(most), name)

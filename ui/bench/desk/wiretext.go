@@ -33,9 +33,9 @@ func WireDetail(m *Model, i int, comp string) string {
 	if c.HottestC.Set {
 		text += HotText(c) + " C; "
 	}
-	text += fmt.Sprintf("%s %s, %s to %s", w.Spec, paper.Size(w), words.OrDash(w.From.V), words.OrDash(w.To.V))
+	text += words.OrDash(w.From.V) + " to " + words.OrDash(w.To.V)
 	if c.Dia.Known() {
-		text += fmt.Sprintf(", over %s %s", diaText(m, c.Dia.Nominal, c.Dia), m.Sys.Name())
+		text += fmt.Sprintf(", OD %s %s", diaText(m, c.Dia.Nominal, c.Dia), m.Sys.Name())
 	}
 	if c.Drop.Set {
 		text += fmt.Sprintf(", drops %s V", unit.Fixed(c.Circuit, 2))
@@ -43,7 +43,7 @@ func WireDetail(m *Model, i int, comp string) string {
 	if comp != w.ID {
 		text += ", in " + comp
 	}
-	return text
+	return text + ", " + w.Spec + " " + paper.Size(w)
 }
 
 // WireReasons is the figures of a wire in a list and in its detail.

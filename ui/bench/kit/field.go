@@ -110,9 +110,9 @@ func (f *Field) Press(name, text string, paste bool) FieldAnswer {
 			return FieldAnswer{Says: "nothing more that way; Enter takes the value, Esc leaves it as it was"}
 		}
 	case name == "up" || name == "down":
-		return FieldAnswer{Says: "Enter takes the value, Esc leaves it as it was"}
+		return FieldAnswer{Says: "Enter takes the value, Esc keeps the old one"}
 	case clean(text) == "":
-		return FieldAnswer{Says: "no action for that key in an open field"}
+		return FieldAnswer{Says: "that key does nothing in an open field"}
 	default:
 		return f.typed(clean(text), false)
 	}
@@ -126,7 +126,7 @@ func (f *Field) hear(kind tea.KeyType) {
 
 func (f *Field) typed(text string, paste bool) FieldAnswer {
 	if f.Number && !paste && !strings.ContainsAny(text, "0123456789.,/- ") {
-		return FieldAnswer{Says: "a number is wanted here: digits, . and /; Esc leaves it as it was", Refused: true}
+		return FieldAnswer{Says: "type a number here: digits, . and /. Esc keeps the old one", Refused: true}
 	}
 	if f.fresh {
 		f.input.SetValue("")
@@ -140,12 +140,12 @@ func (f *Field) enter() FieldAnswer {
 	text := strings.TrimSpace(f.Draft())
 	if f.Number && text != "" {
 		if _, err := unit.ParseNumber(text); err != nil {
-			return FieldAnswer{Says: text + " is not a number: digits, one decimal point or comma", Refused: true}
+			return FieldAnswer{Says: text + " is not a number: use digits and one decimal point or comma", Refused: true}
 		}
 	}
 	if f.Take != nil {
 		if err := f.Take(text); err != nil {
-			return FieldAnswer{Says: err.Error() + "; Backspace corrects, Esc leaves it", Refused: true}
+			return FieldAnswer{Says: err.Error() + ". Backspace corrects it, Esc leaves it", Refused: true}
 		}
 	}
 	return FieldAnswer{Closed: true, Taken: true}

@@ -75,13 +75,14 @@ func TestFieldEnds(t *testing.T) {
 		{"Enter takes", "1 2 enter", "12", FieldAnswer{Closed: true, Taken: true}},
 		{"Enter at once takes what was", "enter", "40", FieldAnswer{Closed: true, Taken: true}},
 		{"Esc leaves", "1 2 esc", "", FieldAnswer{Closed: true, Says: "left as it was"}},
-		{"no number", "1 . 2 . 3 enter", "", FieldAnswer{Says: "1.2.3 is not a number: digits, one decimal point or comma", Refused: true}},
-		{"refused, and open", "9 9 9 enter", "", FieldAnswer{Says: "999 is too much; Backspace corrects, Esc leaves it", Refused: true}},
+		{"no number", "1 . 2 . 3 enter", "",
+			FieldAnswer{Says: "1.2.3 is not a number: use digits and one decimal point or comma", Refused: true}},
+		{"refused, and open", "9 9 9 enter", "", FieldAnswer{Says: "999 is too much. Backspace corrects it, Esc leaves it", Refused: true}},
 		{"a fraction", "3 / 8 enter", "3/8", FieldAnswer{Closed: true, Taken: true}},
 		{"empty is taken as empty", "backspace backspace enter", "", FieldAnswer{Closed: true, Taken: true}},
-		{"up", "up", "", FieldAnswer{Says: "Enter takes the value, Esc leaves it as it was"}},
-		{"a key without a letter", "f5", "", FieldAnswer{Says: "no action for that key in an open field"}},
-		{"a letter", "x", "", FieldAnswer{Says: "a number is wanted here: digits, . and /; Esc leaves it as it was", Refused: true}},
+		{"up", "up", "", FieldAnswer{Says: "Enter takes the value, Esc keeps the old one"}},
+		{"a key without a letter", "f5", "", FieldAnswer{Says: "that key does nothing in an open field"}},
+		{"a letter", "x", "", FieldAnswer{Says: "type a number here: digits, . and /. Esc keeps the old one", Refused: true}},
 	} {
 		taken = ""
 		if got := press(OpenField(of, ""), strings.Split(tt.keys, " ")...); got != tt.want || taken != tt.taken {

@@ -174,7 +174,7 @@ func (p *Picker) Press(name string) PickerAnswer {
 	case "esc":
 		return PickerAnswer{Leaves: true}
 	default:
-		return PickerAnswer{Says: "no action for that key here: arrows choose, Enter opens or takes, Esc leaves"}
+		return PickerAnswer{Says: "that key does nothing here. Arrows choose, Enter opens or takes, Esc leaves"}
 	}
 	switch {
 	case len(p.entries) == 0:

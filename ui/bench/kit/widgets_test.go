@@ -338,6 +338,35 @@ func TestColumns(t *testing.T) {
 	}
 }
 
+func TestGivenColumns(t *testing.T) {
+	columns := []Column[part]{
+		{Head: "id", Least: 3, Cell: func(p part) string { return p.id }},
+		{Head: "called", Least: 5, Cell: func(p part) string { return p.what }},
+		{Head: "OD mm", Least: 5, Align: ToRight, Cell: func(p part) string { return p.mm }},
+		{Head: "again", Lead: 1, Cell: func(p part) string { return p.what }},
+	}
+	c := GivenColumns(columns, false)
+	for _, tt := range []struct{ name, got, want string }{
+		{"a head fills the gap behind it", c.Head(), "id  calledOD mm  again"},
+		{"what is short", c.Line(part{"1", "ab", "1.0"}), "1   ab      1.0  ab"},
+		{"words are cut, the last column's are not", c.Line(part{"1234", "crank sensor", "1.0"}), "12… cran…   1.0  crank sensor"},
+		{"wide signs", c.Line(part{"1", "線の長い名前", "1.0"}), "1   線の…   1.0  線の長い名前"},
+		{"a figure is whole, and its last digit stands where the others' do", c.Line(part{"1", "ab", "1234.5"}), "1   ab   1234.5  ab"},
+		{"a figure that is too long pushes", c.Line(part{"1", "abcde", "1234567"}), "1   abcde 1234567 abcde"},
+		{"and what is pushed stays apart", c.Line(part{"1", "abcde", "123456789"}), "1   abcde 123456789 abcde"},
+		{"nothing at the end leaves no blanks", c.Line(part{"1", "", ""}), "1"},
+		{"no escape sequence", c.Line(part{"1", "\x1b[31mab", "1.0"}), "1   ab      1.0  ab"},
+		{"plain characters", GivenColumns(columns, true).Line(part{"1234", "crank", "1.0"}), "12~ crank   1.0  crank"},
+	} {
+		if tt.got != tt.want {
+			t.Errorf("%s: %q, want %q", tt.name, tt.got, tt.want)
+		}
+	}
+	if got, want := c.Width(), 3+1+5+1+5+2; got != want {
+		t.Errorf("%d cells, want %d", got, want)
+	}
+}
+
 func BenchmarkBar(b *testing.B) {
 	th := NewTheme(draw.NewPalette(draw.TrueColour, true), false)
 	keys := demoKeys(th)

@@ -6,6 +6,7 @@ import (
 
 	"contralay/model"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/draw"
 )
 
@@ -27,22 +28,22 @@ func asideRows(m *desk.Model) []desk.Row {
 			Key:  "aside " + a.Name,
 			Text: fmt.Sprintf("  %d  %s %5s  %s", k+1, draw.Fit(aloud(m, b.Layers), 17, m.Cfg.ASCII), m.Sys.Diameter(b.OverMM), a.Name),
 			Show: show,
-			More: func() string { return a.Name + ", Enter takes it up: " + t.Tally().Differs(m.Tally(), m.Sys) },
+			More: func() string { return a.Name + ". Enter takes it: " + t.Tally().Differs(m.Tally(), m.Sys) },
 			Enter: func(m *desk.Model) {
 				takeUp(m, k)
 			},
 			Drop: func(m *desk.Model) {
 				m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Asides = slices.Delete(b.Asides, k, k+1) }),
-					a.Name+" is no longer kept aside")
+					a.Name+" is no longer set aside")
 			},
 		})
 	}
 	name := asideName(m)
 	out = append(out, desk.Row{Key: "set aside", Text: "set this lay-up aside",
-		Detail: "to compare with or to come back to; kept in the file. Enter names it",
+		Detail: "The file keeps it, to compare and to come back to. Enter names it",
 		Field:  &desk.Field{Label: "set aside as", Value: name, Set: func(m *desk.Model, text string) error { return setAside(m, text) }}})
 	if len(mb.Asides) > 0 {
-		out = append(out, desk.Row{Key: "compare", Text: "compare side by side", Detail: "this lay-up and those set aside",
+		out = append(out, desk.Row{Key: "compare", Text: "compare side by side", Detail: "This lay-up and those set aside",
 			Enter: func(m *desk.Model) { m.Show(CompareKind, "") }})
 	}
 	return out
@@ -62,11 +63,11 @@ func setAside(m *desk.Model, name string) error {
 	mb, b, _ := m.BranchHere()
 	switch {
 	case name == "":
-		return fmt.Errorf("a name is wanted")
+		return fmt.Errorf("type a name")
 	case len(mb.Asides) >= mostAsides:
-		return fmt.Errorf("%d are aside already: take one out with . first", mostAsides)
+		return fmt.Errorf("%d are set aside already. Remove one with . first", mostAsides)
 	case slices.ContainsFunc(mb.Asides, func(a model.Aside) bool { return a.Name == name }):
-		return fmt.Errorf("%s is aside already: give another name", name)
+		return fmt.Errorf("%s is set aside already. Give another name", name)
 	}
 	a := model.Aside{Name: name, Make: model.Some(b.Make), Outer: mb.Outer, Layers: editLayers(m)}
 	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Asides = append(b.Asides, a) }), "set aside as "+name)
@@ -110,31 +111,50 @@ const CompareKind desk.Kind = "compare"
 // ComparePage sets the lay-up in hand and those set aside side by side.
 func ComparePage(m *desk.Model, _ int, _ string) desk.Page {
 	mb, _, _ := m.BranchHere()
-	all := []*desk.Model{m}
-	names := []string{"now"}
+	all := []compared{{name: "now", bench: m, tally: m.Tally()}}
 	for k, a := range mb.Asides {
-		all = append(all, m.Try(fmt.Sprintf("aside %d %s", k, a.Name), func() *model.Harness { h, _ := takenUp(m, k); return h }))
-		names = append(names, a.Name)
+		t := m.Try(fmt.Sprintf("aside %d %s", k, a.Name), func() *model.Harness { h, _ := takenUp(m, k); return h })
+		all = append(all, compared{name: a.Name, bench: t, tally: t.Tally()})
 	}
-	p := desk.Page{Lines: []string{"Lay-ups of " + mb.ID + " side by side; Enter takes the row's up."},
-		Cols: fmt.Sprintf("%-14s %-20s %7s %7s %8s %6s %6s %6s  %s", "", "lay-up", "over", "mass g", "wire m", "spare", "filler",
-			"buried", "sheath")}
-	for k, t := range all {
-		_, b, _ := t.BranchHere()
-		y := t.Tally()
-		r := desk.Row{Key: names[k], Text: fmt.Sprintf("%s %s %7s %7s %8.1f %6d %6d %6d  %s", draw.Fit(names[k], 14, m.Cfg.ASCII),
-			draw.Fit(aloud(m, b.Layers), 20, m.Cfg.ASCII),
-			m.Sys.Diameter(y.Over), grams0(y), float64(y.Wire)/1000, y.Spares, y.Fillers, y.Buried, sheathText(t)),
-			Detail: "as it is laid now", Why: desk.FiguresOf(mb.ID, "branch.over", "branch.mass", "branch.wire")}
+	columns := comparedColumns(m)
+	p := desk.Page{Lines: []string{"Lay-ups of " + mb.ID + " side by side. Enter takes the one in the row."}, Cols: columns.Head()}
+	for k, c := range all {
+		r := desk.Row{Key: c.name, Text: columns.Line(c), Detail: "The lay-up in use",
+			Why: desk.FiguresOf(mb.ID, "branch.over", "branch.mass", "branch.wire")}
 		if k > 0 {
-			r.Detail = y.Differs(all[0].Tally(), m.Sys)
+			r.Detail = c.tally.Differs(all[0].tally, m.Sys)
 			r.Enter = func(m *desk.Model) { m.Back(); takeUp(m, k-1) }
-			r.Show = func(m *desk.Model) *desk.Model { return t }
+			r.Show = func(m *desk.Model) *desk.Model { return c.bench }
 			r.Why = desk.InTrial(r.Show, r.Why)
 		}
 		p.Rows = append(p.Rows, r)
 	}
 	return p
+}
+
+// compared is a lay-up beside others: the bench as it would be with it, and its figures.
+type compared struct {
+	name  string
+	bench *desk.Model
+	tally desk.Tally
+}
+
+func comparedColumns(m *desk.Model) kit.Columns[compared] {
+	return kit.GivenColumns([]kit.Column[compared]{
+		{Least: 14, Cell: func(c compared) string { return c.name }},
+		{Head: "lay-up", Least: 20, Cell: func(c compared) string {
+			_, b, _ := c.bench.BranchHere()
+			return aloud(m, b.Layers)
+		}},
+		{Head: "OD", Least: 7, Align: kit.ToRight, Cell: func(c compared) string { return m.Sys.Diameter(c.tally.Over) }},
+		{Head: "mass g", Least: 7, Align: kit.ToRight, Cell: func(c compared) string { return grams0(c.tally) }},
+		{Head: "wire m", Least: 8, Align: kit.ToRight,
+			Cell: func(c compared) string { return fmt.Sprintf("%.1f", float64(c.tally.Wire)/1000) }},
+		{Head: "spare", Least: 6, Align: kit.ToRight, Cell: func(c compared) string { return fmt.Sprint(c.tally.Spares) }},
+		{Head: "filler", Least: 6, Align: kit.ToRight, Cell: func(c compared) string { return fmt.Sprint(c.tally.Fillers) }},
+		{Head: "buried", Least: 6, Align: kit.ToRight, Cell: func(c compared) string { return fmt.Sprint(c.tally.Buried) }},
+		{Head: "sheath", Lead: 1, Cell: func(c compared) string { return sheathText(c.bench) }},
+	}, m.Cfg.ASCII)
 }
 
 func grams0(t desk.Tally) string {

@@ -17,6 +17,7 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
 	"contralay/ui/paper"
 )
@@ -65,7 +66,7 @@ func PlanUnits(m *desk.Model) (desk.Work, bool) {
 func FillPage(m *desk.Model, _ int, _ string) desk.Page {
 	mb, b, ok := m.BranchHere()
 	if !ok || len(b.Layers) == 0 {
-		return desk.Page{Empty: "nothing laid yet"}
+		return desk.Page{Empty: "Nothing is laid yet"}
 	}
 	p := desk.Page{Why: desk.FiguresOf(mb.ID, "branch.room")}
 	room := 0
@@ -79,14 +80,11 @@ func FillPage(m *desk.Model, _ int, _ string) desk.Page {
 	p.Lines = []string{fmt.Sprintf("%d spares here, the shop wants %d; room for %d", n, m.Sheet.Limits.SparesWanted, room),
 		"free cavities: " + desk.FreeText(m)}
 	offers := desk.State[filling](m).offers.Get(m.Sheet, m.Branch, "", func() []vacancy { return findOffers(m) })
-	last := -1
+	columns := useColumns(m)
 	for _, o := range offers {
-		if o.Layer != last {
-			last = o.Layer
-		}
 		p.Rows = append(p.Rows, desk.Row{
-			Text: fmt.Sprintf("%-8s%-8s%s", layerWord(o.Layer), o.What, o.Says),
-			Detail: fmt.Sprintf("%s: room for %d more; Enter or + does it", words.Capital(model.LayerName(o.Layer)),
+			Text: columns.Line(use{layer: layerWord(o.Layer), what: o.What, how: o.Says}),
+			Detail: fmt.Sprintf("%s has room for %d more. Enter or + takes the offer", words.Capital(model.LayerName(o.Layer)),
 				b.Layers[o.Layer].Room),
 			Id:    firstID(&b.Layers[o.Layer]),
 			Why:   append(desk.FiguresAt(mb.ID, o.Layer, "layer.room", "layer.takes"), o.Why...),
@@ -94,25 +92,37 @@ func FillPage(m *desk.Model, _ int, _ string) desk.Page {
 				if by > 0 {
 					fill(m, o)
 				} else {
-					m.Tell("Backspace takes it back")
+					m.Tell("Backspace undoes it")
 				}
 			},
 		})
 	}
-	p.Rows = append(p.Rows, unitRows(m)...)
+	p.Rows = append(p.Rows, unitRows(m, columns)...)
 	for k := range b.Layers {
 		if b.Layers[k].Fillers > 0 && k > 0 {
-			p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%-8s%-8s%d of %s %s; + - more or fewer", layerWord(k), "has",
-				b.Layers[k].Fillers, m.Sys.Fine(b.Layers[k].FillerMM), m.Sys.Name()),
-				Detail: "what only keeps the layer round", Why: desk.FiguresAt(mb.ID, k, "layer.filler"),
+			p.Rows = append(p.Rows, desk.Row{Text: columns.Line(use{layer: layerWord(k), what: "filler",
+				how: fmt.Sprintf("%d x %s %s; + - more or fewer",
+					b.Layers[k].Fillers, m.Sys.Fine(b.Layers[k].FillerMM), m.Sys.Name())}),
+				Detail: "Fillers only keep the layer round", Why: desk.FiguresAt(mb.ID, k, "layer.filler"),
 				Step: func(m *desk.Model, by int) { addFiller(m, k, by, 0) }})
 		}
 	}
-	p.Empty = "no vacant place: every layer is full"
+	p.Empty = "No free place: every layer is full"
 	if len(p.Rows) > 0 {
-		p.Cols = fmt.Sprintf("%-8s%-8s%s", "layer", "use", "how")
+		p.Cols = columns.Head()
 	}
 	return p
+}
+
+// use is one row of the list: a layer, and what its room could be used for.
+type use struct{ layer, what, how string }
+
+func useColumns(m *desk.Model) kit.Columns[use] {
+	return kit.GivenColumns([]kit.Column[use]{
+		{Head: "layer", Least: 7, Cell: func(u use) string { return u.layer }},
+		{Head: "use", Least: 7, Cell: func(u use) string { return u.what }},
+		{Head: "how", Cell: func(u use) string { return u.how }},
+	}, m.Cfg.ASCII)
 }
 
 func fill(m *desk.Model, o vacancy) {
@@ -151,7 +161,7 @@ func findOffers(m *desk.Model) []vacancy {
 					n := h.Branches[m.Branch].Layers[k].Fillers.V + 1
 					return h.EditBranch(m.Branch, func(b *model.Branch) {
 						b.Layers[k].Fillers, b.Layers[k].FillerMM = model.Some(n), model.Some(d)
-					}), fmt.Sprintf("%s has %d of filler", model.LayerName(k), n)
+					}), fmt.Sprintf("fillers in %s: %d", model.LayerName(k), n)
 				}, Why: append(desk.FiguresAt(mb.ID, k, "layer.filler"), desk.FiguresIn("", k, thinnest(l), "component.over")...)})
 		}
 	}
@@ -161,7 +171,7 @@ func findOffers(m *desk.Model) []vacancy {
 // fillerSays is one more filler of a size: what it is and what heat it stands.
 func fillerSays(m *desk.Model, d unit.Millimetre) string {
 	c, what, known := bundle.FillerC(m.Sheet, m.Branch, d)
-	heat := "its sheet says to what heat"
+	heat := "temperature: see its sheet"
 	if known {
 		heat = fmt.Sprintf("to %s C", unit.Fixed(c, 0))
 	}
@@ -192,7 +202,7 @@ func centreOffer(m *desk.Model, k int) (vacancy, bool) {
 			continue
 		}
 		aloud := paper.Aloud(paper.Counts(o.Plan), m.Cfg.ASCII)
-		return vacancy{Layer: k, Says: fmt.Sprintf("another: %s, %d vacant, over %s", aloud, left, m.Sys.Diameter(o.Plan.Over)),
+		return vacancy{Layer: k, Says: fmt.Sprintf("another: %s, %d free, OD %s", aloud, left, m.Sys.Diameter(o.Plan.Over)),
 			What: "centre",
 			Make: func(m *desk.Model) (*model.Harness, string) {
 				return planning.Laid(m.Sheet, m.H, m.Branch, o), "laid as " + aloud
@@ -342,7 +352,7 @@ func doubleOffer(m *desk.Model, k int) (vacancy, bool) {
 	}
 	src := m.H.Wires[best]
 	path := m.Sheet.Wires[best].Path
-	return vacancy{Layer: k, Says: fmt.Sprintf("%s %s again, %s to %s", src.Role.V, src.ID, a, z), What: "double",
+	return vacancy{Layer: k, Says: fmt.Sprintf("second wire like %s, %s to %s", src.ID, a, z), What: "double",
 		Make: func(m *desk.Model) (*model.Harness, string) {
 			w := src
 			w.ID, w.From, w.To = m.H.NextID(src.ID), model.Some(a), model.Some(z)
@@ -404,7 +414,7 @@ func endsTake(m *desk.Model, w model.Wire, size string) bool {
 }
 
 // unitRows is loose wires that would lie rounder made up into a unit.
-func unitRows(m *desk.Model) []desk.Row {
+func unitRows(m *desk.Model, columns kit.Columns[use]) []desk.Row {
 	var out []desk.Row
 	_, b, _ := m.BranchHere()
 	st := b.Standing
@@ -412,12 +422,13 @@ func unitRows(m *desk.Model) []desk.Row {
 		aloud := paper.Aloud(o.Counts, m.Cfg.ASCII)
 		out = append(out, desk.Row{
 			Key: "unit " + strings.Join(o.Wires, " "),
-			Text: fmt.Sprintf("%-8s%-8s%s of %s: %s, over %s", "any", "unit", o.Build, strings.Join(o.Wires, " "), aloud,
-				m.Sys.Diameter(o.Over)),
-			Detail: fmt.Sprintf("they run the same way; twisted first and laid as one, %s instead of %s. Enter makes it, the options "+
-				"follow", words.Plural(o.Fillers, "filler", "fillers"), fmt.Sprint(o.Was().Fillers)),
+			Text: columns.Line(use{layer: "any", what: "unit",
+				how: fmt.Sprintf("%s of %s: %s, OD %s", o.Build, strings.Join(o.Wires, " "), aloud,
+					m.Sys.Diameter(o.Over))}),
+			Detail: fmt.Sprintf("Twisted first and laid as one piece: %s, not %s. Enter makes the unit",
+				words.Plural(o.Fillers, "filler", "fillers"), fmt.Sprint(o.Was().Fillers)),
 			Id:  o.Wires[0],
-			Why: []desk.Reason{{Made: func() (why.Why, bool) { return shape.PlanOver(o.Plan, "over with that unit made up", st) }}},
+			Why: []desk.Reason{{Made: func() (why.Why, bool) { return shape.PlanOver(o.Plan, "OD with that unit made up", st) }}},
 			Enter: func(m *desk.Model) {
 				id := m.H.NextID("U0")
 				m.Change(m.H.AddUnit(model.Unit{ID: id, Wires: o.Wires, Build: model.Some(o.Build)}),

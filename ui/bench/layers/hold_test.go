@@ -38,7 +38,7 @@ func TestHeldStays(t *testing.T) {
 		{"a new layer outside turns them", true, func(m *desk.Model) { layers.Shift(m, 2, 1) }, "turn its hand"},
 		{"make it twisted", true, func(m *desk.Model) {
 			m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Layers = nil }), "")
-		}, "held"},
+		}, "locked or pinned"},
 		{"move what is pinned", false, func(m *desk.Model) {
 			layers.Move(m, m.H.Branches[m.Branch].Layers[1].Pinned[0], 2)
 		}, "pinned"},
@@ -79,7 +79,7 @@ func TestAsideAndBack(t *testing.T) {
 		t.Fatal("moving one changes no figure")
 	}
 	r := benchtest.OnRow(t, m, "lay-up 1")
-	if !strings.Contains(r.More(), "Enter takes it up") {
+	if !strings.Contains(r.More(), "Enter takes it: ") {
 		t.Errorf("%q", r.More())
 	}
 	benchtest.Update(m, benchtest.Message("enter"))

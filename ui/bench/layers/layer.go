@@ -24,10 +24,10 @@ func openLayer(m *desk.Model, k int) {
 func layerPage(m *desk.Model, k int) desk.Page {
 	mb, b, ok := m.BranchHere()
 	if !ok || k >= len(b.Layers) {
-		return desk.Page{Empty: "that layer is gone; Esc goes back"}
+		return desk.Page{Empty: "That layer is gone. Esc goes back"}
 	}
 	l := &b.Layers[k]
-	p := desk.Page{Lines: []string{layerDetail(m, k, l), "+ further out, - further in, Enter pins, . takes it out of the lay-up"}}
+	p := desk.Page{Lines: []string{layerDetail(m, k, l), "+ moves it out, - moves it in, Enter pins it, point removes it"}}
 	p.Why = desk.FiguresAt(mb.ID, k, layerFigures...)
 	for j, c := range l.Members {
 		if c.Kind == sheet.OfFiller {
@@ -46,7 +46,7 @@ func layerPage(m *desk.Model, k int) desk.Page {
 		}
 		text := fmt.Sprintf("%2d  %-5s %s%s", j+1, id, name, pin)
 		p.Rows = append(p.Rows, desk.Row{Text: text, Id: id, Key: id,
-			Detail: fmt.Sprintf("%s, over %s %s; Enter %s", id, m.Sys.Fine(c.D), m.Sys.Name(),
+			Detail: fmt.Sprintf("%s, OD %s %s. Enter %s", id, m.Sys.Fine(c.D), m.Sys.Name(),
 				words.Either(pin != "", "lets it move again", "pins it to this layer")),
 			Why:   desk.FiguresIn(mb.ID, k, id, "component.over", "component.loss", "component.run"),
 			Enter: func(m *desk.Model) { pinTo(m, k, id) },
@@ -65,22 +65,23 @@ func layerPage(m *desk.Model, k int) desk.Page {
 	}
 	locked := isLocked(m, k)
 	p.Rows = append(p.Rows, desk.Row{Key: "locked", Text: "locked       " + words.Either(locked, "yes", "no"),
-		Detail: "cut, tied or meant so: no option and no move changes it", Step: func(m *desk.Model, _ int) { lock(m, k, !locked) }})
+		Detail: "Lock a layer that is cut or tied: then no option and no move changes it",
+		Step:   func(m *desk.Model, _ int) { lock(m, k, !locked) }})
 	if k > 0 {
 		p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("fillers      %d", l.Fillers),
-			Detail: "white wire off the layer's own reel, or a stock size in the Fill step",
+			Detail: "White wire of the layer's own size. The step Fill also has stock sizes",
 			Why:    desk.FiguresAt(mb.ID, k, "layer.filler"),
 			Step:   func(m *desk.Model, by int) { addFiller(m, k, by, 0) }})
 	}
 	if l.LayMM > 0 {
-		p.Rows = append(p.Rows, desk.Row{Big: m.Sys.Length(l.LayMM), BigSays: m.Sys.Name() + "  one turn of " + model.LayerName(k),
-			Text: fmt.Sprintf("turn length  %s %s", m.Sys.Length(l.LayMM), m.Sys.Name()), Detail: "+ - 5 mm; 0 follows the lay ratio",
-			Step:  layerStep(m, k, "turn length", 5, 2000, l.LayMM, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) }),
+		p.Rows = append(p.Rows, desk.Row{Big: m.Sys.Length(l.LayMM), BigSays: m.Sys.Name() + "  lay of " + model.LayerName(k),
+			Text: fmt.Sprintf("lay length   %s %s", m.Sys.Length(l.LayMM), m.Sys.Name()), Detail: "+ - 5 mm. 0 goes back to the shop rule",
+			Step:  layerStep(m, k, "lay length", 5, 2000, l.LayMM, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) }),
 			Why:   desk.FiguresAt(mb.ID, k, "layer.lay", "layer.turns"),
-			Field: layerField(m, k, "turn length", 0, 2000, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) })})
+			Field: layerField(m, k, "lay length", 0, 2000, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) })})
 	}
 	p.Rows = append(p.Rows, desk.Row{Text: "binder       " + m.Sys.Fine(bind(m, k)) + " " + m.Sys.Name(),
-		Detail: "what tape or thread adds to the diameter; + - 0.05 mm",
+		Detail: "What tape or thread adds to the diameter. + - 0.05 mm",
 		Step:   layerStep(m, k, "binder", 0.05, 5, bind(m, k), func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) }),
 		Field:  layerField(m, k, "binder", 0, 5, func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) })})
 	return p
@@ -104,7 +105,7 @@ func isLocked(m *desk.Model, k int) bool {
 
 func lock(m *desk.Model, k int, on bool) {
 	m.Change(written(m).EditBranch(m.Branch, func(b *model.Branch) { b.Layers[k].Locked = model.Some(on) }),
-		model.LayerName(k)+words.Either(on, " is locked", " is open again"))
+		model.LayerName(k)+words.Either(on, " is locked", " is unlocked"))
 }
 
 func pinned(m *desk.Model, k int, id string) bool {
@@ -180,5 +181,5 @@ func addFiller(m *desk.Model, k, by int, size unit.Millimetre) {
 		if n == 0 {
 			l.Fillers, l.FillerMM = model.Opt[int]{}, model.Opt[unit.Millimetre]{}
 		}
-	}), fmt.Sprintf("%s has %d of filler", model.LayerName(k), n))
+	}), fmt.Sprintf("fillers in %s: %d", model.LayerName(k), n))
 }

@@ -10,8 +10,8 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
-	"contralay/ui/draw"
 )
 
 // The steps of the lay-up.
@@ -28,7 +28,7 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	var p desk.Page
 	if len(b.Layers) == 0 {
-		p.Empty = "nothing laid: no wire runs here, or one has no known size"
+		p.Empty = "Nothing is laid: no wire runs here, or the size of one is not known"
 		if b.Waiting {
 			p.Empty = "working out a lay-up"
 		}
@@ -39,29 +39,21 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 		says = "proposed"
 	}
 	p.Lines = []string{fmt.Sprintf("%s, %s, %s", aloud(m, b.Layers), b.Make, says)}
-	wide, leave := max(8, w-30), 0
-	if w >= 64 {
-		leave = (wide - 4) / 2
-		wide -= leave
-	}
-	p.Cols = fmt.Sprintf("%-8s%-*s%-*s%-11s%8s", "layer", wide, "holds", leave, words.Either(leave > 0, "leaves at "+mb.To, ""),
-		"takes", "over "+m.Sys.Name())
+	columns := layerColumns(m, w)
+	p.Cols = columns.Head()
 	for k := range b.Layers {
 		l := &b.Layers[k]
 		r := desk.Row{
-			Text: fmt.Sprintf("%-8s%s%s%-11s%8s", layerWord(k), draw.Fit(holds(m, l), wide-1, m.Cfg.ASCII)+" ",
-				draw.Fit(leavesText(m, l), max(0, leave-2), m.Cfg.ASCII)+words.Either(leave > 0, "  ", ""), takesText(k, l),
-				m.Sys.Diameter(l.OverMM)),
-			Key: "layer " + layerWord(k), Detail: layerDetail(m, k, l), Id: firstID(l), Mark: layerMark(m, k, l),
+			Text: columns.Line(k), Key: "layer " + layerWord(k), Detail: layerDetail(m, k, l), Id: firstID(l), Mark: layerMark(m, k, l),
 			Enter: func(m *desk.Model) { openLayer(m, k) },
 			Step:  func(m *desk.Model, by int) { shift(m, k, by) },
 			Why:   desk.FiguresAt(mb.ID, k, layerFigures...),
 		}
-		p.Rows = append(p.Rows, r.Of(m.Sys.Diameter(l.OverMM), m.Sys.Name()+"  over of "+model.LayerName(k)))
+		p.Rows = append(p.Rows, r.Of(m.Sys.Diameter(l.OverMM), m.Sys.Name()+"  OD of "+model.LayerName(k)))
 	}
 	if miss := missing(m); len(miss) > 0 {
-		p.Rows = append(p.Rows, desk.Row{Text: "not laid " + strings.Join(miss, " "), Mark: "!", Id: miss[0],
-			Detail: "+ lays the first of them outermost", Step: func(m *desk.Model, _ int) { move(m, miss[0], len(editLayers(m))-1) }})
+		p.Rows = append(p.Rows, desk.Row{Text: "not laid: " + strings.Join(miss, " "), Mark: "!", Id: miss[0],
+			Detail: "+ lays the first one outermost", Step: func(m *desk.Model, _ int) { move(m, miss[0], len(editLayers(m))-1) }})
 	}
 	if b.Proposed { // what is to be decided first
 		p.Start = len(p.Rows)
@@ -71,14 +63,14 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 	p.Rows = append(p.Rows, asideRows(m)...)
 	p.Rows = append(p.Rows, wishRows(m)...)
 	p.Rows = append(p.Rows,
-		desk.Row{Text: "outer layer laid   " + string(desk.OuterHand(m.Sheet, mb)),
-			Detail: "LH: going away from you over the top the wire passes to the left",
+		desk.Row{Text: "outer layer     " + string(desk.OuterHand(m.Sheet, mb)),
+			Detail: "LH: going away from you over the top, the wire passes to the left",
 			Step:   func(m *desk.Model, _ int) { flipOuter(m) }},
-		desk.Row{Text: "lay length         " + words.Trim(float64(m.Sheet.Limits.LayRatio)) + " x over",
-			Detail: "of each layer, shop rule for the whole harness; 8 to 16 is usual",
-			Field: &desk.Field{Label: "lay length, times over", Value: words.Trim(float64(m.Sheet.Limits.LayRatio)), Number: true,
+		desk.Row{Text: "lay length      " + words.Trim(float64(m.Sheet.Limits.LayRatio)) + " x OD",
+			Detail: "Of each layer. A shop rule for the whole harness; 8 to 16 is usual",
+			Field: &desk.Field{Label: "lay length, times OD", Value: words.Trim(float64(m.Sheet.Limits.LayRatio)), Number: true,
 				Set: func(m *desk.Model, t string) error {
-					return m.SetNumber(t, 4, 40, "x over", func(v float64) *model.Harness {
+					return m.SetNumber(t, 4, 40, "x OD", func(v float64) *model.Harness {
 						n := *m.H
 						n.Rules.LayRatio = model.Some(unit.Ratio(v))
 						return &n
@@ -88,15 +80,36 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 				n := *m.H
 				v := m.Sheet.Limits.LayRatio + unit.Ratio(by)
 				if v < 4 || v > 40 {
-					m.Tell("4 to 40 times over")
+					m.Tell("4 to 40 times OD")
 					return
 				}
 				n.Rules.LayRatio = model.Some(v)
-				m.Change(&n, "lay length "+words.Trim(float64(v))+" x over")
+				m.Change(&n, "lay length "+words.Trim(float64(v))+" x OD")
 			}},
-		desk.Row{Text: "make               " + string(b.Make), Detail: "laid, twisted or straight",
+		desk.Row{Text: "make            " + string(b.Make), Detail: "+ - laid, twisted or straight",
 			Step: func(m *desk.Model, by int) { stepMake(m, by) }})
 	return p
+}
+
+// layerColumns are the columns of the lay-up: where its wires leave is told on a wide list only.
+func layerColumns(m *desk.Model, w int) kit.Columns[int] {
+	mb, b, _ := m.BranchHere()
+	sizes, lead := max(7, w-31), 0
+	columns := []kit.Column[int]{
+		{Head: "layer", Least: 7, Cell: layerWord},
+		{Head: "sizes", Least: sizes, Cell: func(k int) string { return holds(m, &b.Layers[k]) }},
+	}
+	if w >= 64 {
+		leaves := (sizes - 3) / 2
+		columns[1].Least, lead = sizes-leaves, 1
+		columns = append(columns, kit.Column[int]{Head: "leaves at " + mb.To, Least: leaves - 2,
+			Cell: func(k int) string { return leavesText(m, &b.Layers[k]) }})
+	}
+	columns = append(columns,
+		kit.Column[int]{Head: "pieces", Lead: lead, Least: 10, Cell: func(k int) string { return takesText(k, &b.Layers[k]) }},
+		kit.Column[int]{Head: "OD " + m.Sys.Name(), Least: 8, Align: kit.ToRight,
+			Cell: func(k int) string { return m.Sys.Diameter(b.Layers[k].OverMM) }})
+	return kit.GivenColumns(columns, m.Cfg.ASCII)
 }
 
 // layerFigures is what a layer's row and its detail show.
@@ -165,15 +178,10 @@ func leavesText(m *desk.Model, l *sheet.Layer) string {
 }
 
 func takesText(k int, l *sheet.Layer) string {
-	switch {
-	case k == 0:
+	if k == 0 {
 		return ""
-	case l.Room > 0:
-		return fmt.Sprintf("%d room %d", l.Takes, l.Room)
-	case l.Takes < len(l.Members):
-		return fmt.Sprintf("%d short %d", l.Takes, len(l.Members)-l.Takes)
 	}
-	return fmt.Sprint(l.Takes)
+	return fmt.Sprintf("%d of %d", len(l.Members), l.Takes)
 }
 
 func layerMark(m *desk.Model, k int, l *sheet.Layer) string {
@@ -189,24 +197,30 @@ func layerMark(m *desk.Model, k int, l *sheet.Layer) string {
 }
 
 func layerDetail(m *desk.Model, k int, l *sheet.Layer) string {
-	closes := "easy"
+	closes := "closes easily"
 	switch {
 	case k == 0:
 		closes = ""
 	case l.Lift > m.Sheet.Limits.LiftTight:
-		closes = fmt.Sprintf("will not close: stands %s mm proud", unit.Fixed(l.ProudMM, 2))
+		closes = fmt.Sprintf("will not close: it stands %s mm proud", unit.Fixed(l.ProudMM, 2))
 	case l.Lift > m.Sheet.Limits.LiftMax:
-		closes = fmt.Sprintf("tight: stands %s mm proud", unit.Fixed(l.ProudMM, 2))
+		closes = fmt.Sprintf("is tight: it stands %s mm proud", unit.Fixed(l.ProudMM, 2))
 	}
 	text := words.Capital(model.LayerName(k))
 	if closes != "" {
 		text += " " + closes
 	}
+	switch more := len(l.Members) - l.Takes; {
+	case k > 0 && l.Room > 0:
+		text += fmt.Sprintf(", room for %d", l.Room)
+	case k > 0 && more > 0:
+		text += fmt.Sprintf(", %d too many", more)
+	}
 	if l.LayMM > 0 {
-		text += fmt.Sprintf(", %s, turn %s %s, %s turns", l.Hand, m.Sys.Length(l.LayMM), m.Sys.Name(), unit.Fixed(l.Turns, 1))
+		text += fmt.Sprintf(", %s, lay %s %s, %s turns", l.Hand, m.Sys.Length(l.LayMM), m.Sys.Name(), unit.Fixed(l.Turns, 1))
 	}
 	if l.FlatMM > 0 && k > 0 {
-		text += fmt.Sprintf(", in the bend %s of %s", m.Sys.Fine(l.BentMM), m.Sys.Fine(l.FlatMM))
+		text += fmt.Sprintf(", bend needs %s %s (%s if straight)", m.Sys.Fine(l.BentMM), m.Sys.Name(), m.Sys.Fine(l.FlatMM))
 	}
 	if l.Tracer != "" {
 		text += ", tracer " + l.Tracer

@@ -19,12 +19,12 @@ import (
 
 func takeOption(m *desk.Model, o sheet.Option) {
 	if usesOption(m, o) && !m.Sheet.Branches[m.Branch].Proposed {
-		m.Tell("it is laid so already")
+		m.Tell("it is laid this way already")
 		return
 	}
 	says := "laid as " + paper.Aloud(paper.Counts(o.Plan), m.Cfg.ASCII)
 	if n := len(o.Spares); n > 0 {
-		says += fmt.Sprintf(", with %d new spares from %s to %s on", n, o.Spares[0].From, o.Spares[0].To)
+		says += fmt.Sprintf(", %d new spares, first from %s to %s", n, o.Spares[0].From, o.Spares[0].To)
 	}
 	m.Change(planning.Laid(m.Sheet, m.H, m.Branch, o), says)
 }
@@ -62,10 +62,10 @@ func move(m *desk.Model, id string, to int) bool {
 		m.Refuse(err.Error())
 		return false
 	}
-	where := "taken out of the lay-up"
+	where := "removed from the lay-up"
 	switch {
 	case to >= 0 && to == len(was.Branches[m.Branch].Layers):
-		where = "opens " + model.LayerName(to) + "; Backspace takes it back"
+		where = "opens " + model.LayerName(to) + ". Backspace undoes it"
 	case to >= 0:
 		where = "moved to " + model.LayerName(to)
 	}
@@ -78,7 +78,7 @@ func move(m *desk.Model, id string, to int) bool {
 func shift(m *desk.Model, k, by int) {
 	_, b, _ := m.BranchHere()
 	if b.Make != model.MakeLaid && by > 0 && len(b.Layers) == 1 && len(b.Layers[0].Members) < 2 {
-		m.Refuse("one component runs alone")
+		m.Refuse("only one piece runs here")
 		return
 	}
 	if k+by < 0 {
@@ -92,7 +92,7 @@ func shift(m *desk.Model, k, by int) {
 		}
 	}
 	if len(real) == 0 {
-		m.Refuse("nothing but filler here")
+		m.Refuse("there is only filler here")
 		return
 	}
 	if len(real) == 1 && by > 0 && k == len(b.Layers)-1 {
@@ -114,7 +114,7 @@ func flipOuter(m *desk.Model) {
 func stepMake(m *desk.Model, by int) {
 	_, b, _ := m.BranchHere()
 	if len(m.H.Branches[m.Branch].Layers) > 1 {
-		m.Refuse("it has layers, so it is laid; undo the lay-up first")
+		m.Refuse("it has layers, so it is laid. Undo the lay-up first")
 		return
 	}
 	mk, _ := words.Around(model.Makes, b.Make, by)

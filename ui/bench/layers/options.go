@@ -29,7 +29,7 @@ func optionRows(m *desk.Model) []desk.Row {
 	key := bundle.PlanKey(m.Sheet, m.Branch)
 	prop, ok := m.Sheet.Proposals[key]
 	if !ok {
-		return []desk.Row{{Text: "options: working out", Detail: "they join when ready", Key: "options"}}
+		return []desk.Row{{Text: "options: working out", Detail: "They appear here when they are ready", Key: "options"}}
 	}
 	var out []desk.Row
 	proven := true
@@ -53,10 +53,10 @@ func optionRows(m *desk.Model) []desk.Row {
 			},
 			More: func() string {
 				if in == "=" {
-					return fmt.Sprintf("option %c: %s, as it is laid; %s", 'A'+k, aloud, brokenText(m, o))
+					return fmt.Sprintf("Option %c: %s, in use. %s", 'A'+k, aloud, brokenText(m, o))
 				}
 				t := m.Try(name, func() *model.Harness { return planning.Laid(m.Sheet, m.H, m.Branch, o) })
-				return fmt.Sprintf("option %c, %s, Enter takes it: %s", 'A'+k, brokenText(m, o), t.Tally().Differs(m.Tally(), m.Sys))
+				return fmt.Sprintf("Option %c: %s. Enter takes it: %s", 'A'+k, brokenText(m, o), t.Tally().Differs(m.Tally(), m.Sys))
 			},
 			Why:   desk.FiguresAt(mb.ID, k, "option.over"),
 			Enter: func(m *desk.Model) { takeOption(m, o) },
@@ -65,15 +65,15 @@ func optionRows(m *desk.Model) []desk.Row {
 	done, searching := m.Search.Percent(key)
 	switch {
 	case len(out) == 0:
-		out = append(out, desk.Row{Key: "options", Text: "no other lay-up keeps what is held",
-			Detail: "a locked layer or something pinned rules the others out"})
+		out = append(out, desk.Row{Key: "options", Text: "no other lay-up keeps what is locked",
+			Detail: "A locked layer or a pinned piece rules the others out"})
 	case searching:
 		out = append(out, desk.Row{Key: "search",
-			Text:   fmt.Sprintf("  searching on, %d %% done", done),
-			Detail: "Enter stops it and keeps the best so far; every key works meanwhile", Enter: func(m *desk.Model) { m.Search.Stop(m) }})
+			Text:   fmt.Sprintf("  searching, %d %% done", done),
+			Detail: "Enter stops it and keeps the best so far. You can go on working", Enter: func(m *desk.Model) { m.Search.Stop(m) }})
 	case !proven:
 		out = append(out, desk.Row{Key: "search", Text: "  not every lay-up was tried",
-			Detail: "Enter searches on, beside your work; it can be stopped", Enter: func(m *desk.Model) { m.Search.Start(m) }})
+			Detail: "Enter goes on searching while you work. You can stop it", Enter: func(m *desk.Model) { m.Search.Start(m) }})
 	}
 	return out
 }
@@ -82,9 +82,9 @@ func optionRows(m *desk.Model) []desk.Row {
 func brokenText(m *desk.Model, o sheet.Option) string {
 	n := offer.Broken(m.Sheet, m.Branch, o.Layers)
 	if n == 0 {
-		return "no layer parts at a breakout"
+		return "no layer splits at a breakout"
 	}
-	return words.Plural(n, "layer parts", "layers part") + " at its breakouts"
+	return words.Plural(n, "layer splits", "layers split") + " at its breakouts"
 }
 
 // optionExtras is what a lay-up has beside its diameter.
@@ -114,21 +114,21 @@ func wishRows(m *desk.Model) []desk.Row {
 	}
 	prop := m.Sheet.Proposals[bundle.PlanKey(m.Sheet, m.Branch)]
 	wish := func(name, why string, on bool, cost unit.Millimetre, known bool, set func(b *model.Branch, v bool)) desk.Row {
-		says := words.Either(on, "wished", "not wished")
+		says := words.Either(on, "preferred", "not preferred")
 		if on && known {
 			switch c := m.Sys.Fine(max(cost, -cost)); {
 			case cost < 0 || c == m.Sys.Fine(0):
-				says += ", costs nothing" // less than nothing: a narrower search found a thinner one
+				says += ", no cost in OD" // less than nothing: a narrower search found a thinner one
 			default:
 				says += fmt.Sprintf(", costs %s %s", c, m.Sys.Name())
 			}
 		}
 		what := words.Either(strings.HasPrefix(name, "leavers"), "wish.leavers", "wish.units")
-		return desk.Row{Key: "wish " + name, Why: desk.FiguresOf(mb.ID, what), Text: fmt.Sprintf("%-21s%s", name, says),
-			Detail: why + "; + - changes the wish, and the options with it",
+		return desk.Row{Key: "wish " + name, Why: desk.FiguresOf(mb.ID, what), Text: fmt.Sprintf("%-18s%s", name, says),
+			Detail: why + ". + - changes it and the options",
 			Step: func(m *desk.Model, _ int) {
 				m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { set(b, !on) }),
-					name+": "+words.Either(on, "not wished", "wished"))
+					name+": "+words.Either(on, "not preferred", "preferred"))
 			}}
 	}
 	var out []desk.Row
@@ -140,12 +140,12 @@ func wishRows(m *desk.Model) []desk.Row {
 		}
 	}
 	if differ {
-		out = append(out, wish("leavers outside", "what leaves first has nothing over it that leaves later", mb.LeaversOut.Or(true),
+		out = append(out, wish("leavers outside", "What leaves first lies outside what runs on", mb.LeaversOut.Or(true),
 			prop.LeaversMM.V, prop.LeaversMM.Set,
 			func(b *model.Branch, v bool) { b.LeaversOut = model.Some(v) }))
 	}
 	if units {
-		out = append(out, wish("units in the centre", "what is made up already lies in the middle", mb.UnitsIn.Or(true), prop.UnitsMM.V,
+		out = append(out, wish("units in centre", "Made-up units lie in the middle", mb.UnitsIn.Or(true), prop.UnitsMM.V,
 			prop.UnitsMM.Set,
 			func(b *model.Branch, v bool) { b.UnitsIn = model.Some(v) }))
 	}
@@ -170,24 +170,24 @@ func apartRow(m *desk.Model) (desk.Row, bool) {
 		return n
 	}
 	now := beside(b)
-	says := fmt.Sprintf("not wished, %s", words.Plural(now, "place beside power", "places beside power"))
+	says := fmt.Sprintf("not preferred, %s", words.Plural(now, "place beside power", "places beside power"))
 	if on {
 		_, other, _ := m.Try("apart", flip).BranchHere()
 		if beside(other) == 0 && now == 0 {
 			return desk.Row{}, false
 		}
-		says = fmt.Sprintf("wished, %d of %d left", now, beside(other))
+		says = fmt.Sprintf("preferred, %d of %d left", now, beside(other))
 		if d := b.OverMM - other.OverMM; m.Sys.Fine(max(d, -d)) != m.Sys.Fine(0) {
 			says += fmt.Sprintf(", costs %s %s", m.Sys.Fine(max(d, 0)), m.Sys.Name())
 		} else {
-			says += ", costs nothing"
+			says += ", no cost in OD"
 		}
 	} else if now == 0 {
 		return desk.Row{}, false
 	}
-	return desk.Row{Key: "wish apart", Why: desk.FiguresOf(mb.ID, "wish.apart"), Text: fmt.Sprintf("%-21s%s", "data apart", says),
-		Detail: "trigger and data do not lie beside power in a layer; + - changes the wish, and nothing but their order",
+	return desk.Row{Key: "wish apart", Why: desk.FiguresOf(mb.ID, "wish.apart"), Text: fmt.Sprintf("%-18s%s", "data apart", says),
+		Detail: "Trigger and data do not lie beside power. + - changes only their order",
 		Step: func(m *desk.Model, _ int) {
-			m.Change(flip(), "data apart: "+words.Either(on, "not wished", "wished"))
+			m.Change(flip(), "data apart: "+words.Either(on, "not preferred", "preferred"))
 		}}, true
 }

@@ -21,11 +21,11 @@ func laidLikeRows(m *desk.Model) []desk.Row {
 		lay := func(m *desk.Model, hand model.Hand) {
 			m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) {
 				b.Layers, b.Make, b.Outer = model.CloneLayers(ls), model.Some(model.MakeLaid), model.Some(hand)
-			}), "laid as "+src.ID+" is, outer layer "+string(hand))
+			}), "laid as "+src.ID+", outer layer "+string(hand))
 		}
 		out = append(out, desk.Row{Key: "as " + src.ID,
-			Text:   fmt.Sprintf("lay it as %s  %s", src.ID, aloud(m, m.Sheet.Branches[of].Layers)),
-			Detail: fmt.Sprintf("Enter: outer layer %s as there; + mirrored, %s", hand, other),
+			Text:   fmt.Sprintf("lay it like %s  %s", src.ID, aloud(m, m.Sheet.Branches[of].Layers)),
+			Detail: fmt.Sprintf("Enter: outer layer %s, the same. +: mirrored, %s", hand, other),
 			Enter:  func(m *desk.Model) { lay(m, hand) },
 			Step:   func(m *desk.Model, _ int) { lay(m, other) }})
 	}

@@ -60,7 +60,7 @@ func ImportRow(m *desk.Model) desk.Row {
 			return fmt.Errorf("lists cannot be read here")
 		}
 		if text == "" {
-			return fmt.Errorf("the name of a file is wanted")
+			return fmt.Errorf("type the name of a file")
 		}
 		data, err := m.Cfg.ListBytes(text)
 		if err != nil {
@@ -76,10 +76,10 @@ func ImportRow(m *desk.Model) desk.Row {
 		}
 		opened(m).list = readList(m, next)
 		m.Show(ImportKind, "")
-		m.Tell("read; nothing is changed yet")
+		m.Tell("read. Nothing is changed yet")
 		return nil
 	}}
-	return desk.Row{Key: "import", Text: "take in a wire list",
+	return desk.Row{Key: "import", Text: "import a wire list",
 		Detail: "Enter lists the files: CSV, TSV, text, Markdown, xlsx, ods; nothing changes before you take it",
 		Enter:  func(m *desk.Model) { m.AskFile("wire list", listEnds, typed) }}
 }
@@ -97,14 +97,14 @@ const (
 func ImportPage(m *desk.Model, w int, _ string) desk.Page {
 	in := opened(m).list
 	if in == nil {
-		return desk.Page{Empty: "no list is open; Esc goes back"}
+		return desk.Page{Empty: "No list is open. Esc goes back"}
 	}
-	p := desk.Page{Lines: []string{fmt.Sprintf("%s: what it makes, and what each column means. Nothing changes before it is taken.",
+	p := desk.Page{Lines: []string{fmt.Sprintf("%s: what it makes, and what each column means. Nothing changes until you take it.",
 		filepath.Base(in.Path))}}
 	if in.Err != nil {
 		p.Lines = []string{in.Err.Error() + "."}
 		p.Rows = append(p.Rows, desk.Row{Key: "error", Text: "it makes no harness yet", Mark: "!",
-			Detail: "+ - on a column says what it means"})
+			Detail: "+ - on a column changes what it means"})
 	} else {
 		p.Rows = append(p.Rows, takeRow(m, in))
 		if len(m.H.Wires) > 0 {
@@ -141,25 +141,25 @@ func ToldPage(m *desk.Model, w int, text string) desk.Page {
 func Unsay(m *desk.Model) {
 	now := opened(m)
 	if now.list == nil || now.list.Before == nil {
-		m.Tell("nothing was said of this list; Esc goes back to the harness")
+		m.Tell("there is no choice to undo in this list. Esc goes back to the harness")
 		return
 	}
 	now.list = now.list.Before
-	m.Tell("taken back")
+	m.Tell("undone")
 }
 
 // takeRow makes the list the harness; it can be undone like anything else.
 func takeRow(m *desk.Model, in *importing) desk.Row {
 	what := fmt.Sprintf("take it: %s, %s", words.Plural(len(in.H.Terminations), "end", "ends"),
 		words.Plural(len(in.H.Wires), "wire", "wires"))
-	detail := "Enter: it becomes the harness here; Backspace brings back what was"
+	detail := "Enter makes it the harness here. Backspace brings the old one back"
 	return desk.Row{Key: "take", Text: what, Detail: detail, Enter: func(m *desk.Model) {
 		h := in.H
 		h.Head.Units = m.H.Head.Units
 		h.Rules, h.Reels, h.Parts = m.H.Rules, m.H.Reels, m.H.Parts // the shop's own stay
 		m.Back()
 		m.Branch, m.Stack = 0, nil
-		m.Change(&h, "taken in: "+filepath.Base(in.Path)+"; Build tells what is open, Backspace brings back what was")
+		m.Change(&h, "imported: "+filepath.Base(in.Path)+". Build lists the open points, Backspace undoes it")
 		m.Branch = max(0, m.MostToLay())
 	}}
 }
@@ -167,21 +167,21 @@ func takeRow(m *desk.Model, in *importing) desk.Row {
 // attachRow keeps it beside the harness as its independent list.
 func attachRow(m *desk.Model, in *importing) desk.Row {
 	nets := compare.Nets(in.H, *m.H)
-	return desk.Row{Key: "attach", Text: fmt.Sprintf("hold this harness against it: %s", words.Plural(len(nets), "net", "nets")),
-		Detail: "Enter: kept in the file; where the two join otherwise the sheet says stop", Enter: func(m *desk.Model) {
+	return desk.Row{Key: "attach", Text: fmt.Sprintf("check this harness against it: %s", words.Plural(len(nets), "net", "nets")),
+		Detail: "Enter keeps it in the file. Where the two differ the sheet says stop", Enter: func(m *desk.Model) {
 			if len(nets) == 0 {
 				m.Refuse("the list names no cavity of this harness")
 				return
 			}
 			if strange, _ := compare.Unheld(in.H, *m.H); len(strange) > 0 {
 				m.Refuse("the list names what this harness does not have: " + strings.Join(strange, ", ") +
-					"; call it there by its id or its name")
+					". Use its id or its name in the list")
 				return
 			}
 			h := *m.H
 			h.Listed, h.Head.ListedFrom = nets, model.Some(filepath.Base(in.Path))
 			m.Back()
-			m.Change(&h, fmt.Sprintf("held against %s: %s", filepath.Base(in.Path), words.Plural(len(nets), "net", "nets")))
+			m.Change(&h, fmt.Sprintf("checked against %s: %s", filepath.Base(in.Path), words.Plural(len(nets), "net", "nets")))
 		}}
 }
 
@@ -220,7 +220,8 @@ func columnRow(m *desk.Model, in *importing, c shape.ShownColumn, w int) desk.Ro
 	}
 	text := fmt.Sprintf("column %s%s  is  %-11s %s", where, draw.Fit(key, min(18, max(8, w-50)), m.Cfg.ASCII), is,
 		strings.Join(c.Samples, " · "))
-	return desk.Row{Key: "column " + c.Place.String() + key, Text: text, Detail: "+ - says what it means; keep leaves it as text in a note",
+	return desk.Row{Key: "column " + c.Place.String() + key, Text: text,
+		Detail: "+ - changes what it means. keep leaves it as text in a note",
 		Step: func(m *desk.Model, by int) {
 			var all []string
 			for _, f := range wirelistname.Fields() {
@@ -242,14 +243,14 @@ func columnRow(m *desk.Model, in *importing, c shape.ShownColumn, w int) desk.Ro
 // recipeRow keeps what was said for the next list of the kind.
 func recipeRow(m *desk.Model, in *importing) desk.Row {
 	n := len(in.Recipe.Columns)
-	return desk.Row{Key: "recipe", Text: fmt.Sprintf("keep as a recipe: %s said by hand", words.Plural(n, "column", "columns")),
-		Detail: "Enter, then a file name; contralay import --recipe takes it the next time",
+	return desk.Row{Key: "recipe", Text: fmt.Sprintf("keep as a recipe: %s set by hand", words.Plural(n, "column", "columns")),
+		Detail: "Type a file name. contralay import --recipe uses it the next time",
 		Field: &desk.Field{Label: "recipe, file name", Set: func(m *desk.Model, text string) error {
 			if m.Cfg.WriteNew == nil {
-				return fmt.Errorf("nothing can be written here")
+				return fmt.Errorf("no file can be written here")
 			}
 			if text == "" {
-				return fmt.Errorf("the name of a file is wanted")
+				return fmt.Errorf("type the name of a file")
 			}
 			if err := m.Cfg.WriteNew(text, in.Recipe.Encode()); err != nil {
 				return err

@@ -21,9 +21,9 @@ func coverRows(m *desk.Model) []desk.Row {
 	var out []desk.Row
 	for _, c := range b.Covers {
 		at := c.Index
-		text := fmt.Sprintf("%-8s %s  %s to %s %s, over %s", c.What, draw.Fit(words.OrDash(c.Part), 18, m.Cfg.ASCII),
+		text := fmt.Sprintf("%-8s %s  %s to %s %s, OD %s", c.What, draw.Fit(words.OrDash(c.Part), 18, m.Cfg.ASCII),
 			m.Sys.Length(c.FromMM), m.Sys.Length(c.ToMM), m.Sys.Name(), m.Sys.Diameter(c.OverMM)+words.MemMark(c.ThickGuess))
-		detail := "Enter opens it, . takes it off"
+		detail := "Enter opens it, . removes it"
 		if c.Tube.Set {
 			detail = coverSays(m, c) + "; " + detail
 		}
@@ -39,11 +39,11 @@ func coverSays(m *desk.Model, c sheet.Covered) string {
 	v := c.Verdict
 	switch {
 	case v.StopSlide:
-		return "it will not pass"
+		return "it will not slide on"
 	case v.StopLoose:
 		return "it stays loose"
 	}
-	return fmt.Sprintf("%s %s to slide, cut %s", m.Sys.Fine(v.SlideMM), m.Sys.Name(), m.Sys.Length(c.CutMM))
+	return fmt.Sprintf("%s %s room to slide, cut %s", m.Sys.Fine(v.SlideMM), m.Sys.Name(), m.Sys.Length(c.CutMM))
 }
 
 // The screens of covers.
@@ -54,8 +54,8 @@ const (
 
 // AddCoverPage asks what is added to a branch.
 func AddCoverPage(m *desk.Model, _ int, branch string) desk.Page {
-	p := desk.Page{Lines: []string{"Covers lie on one another from the inside out; each has a start and a stop."},
-		Empty: "branch " + branch + " is gone; Esc goes back"}
+	p := desk.Page{Lines: []string{"Covers lie on one another, from the inside out. Each has a start and a stop."},
+		Empty: "branch " + branch + " is gone. Esc goes back"}
 	i, ok := m.Sheet.Index.Branch[branch]
 	if !ok {
 		return p
@@ -66,7 +66,7 @@ func AddCoverPage(m *desk.Model, _ int, branch string) desk.Page {
 			continue // a second needs a first
 		}
 		p.Rows = append(p.Rows, desk.Row{Key: string(kind.Kind), Text: kind.Offer,
-			Detail: "Enter adds it; start and stop are set on its page",
+			Detail: "Enter adds it. Set its start and stop on its page",
 			Enter: func(m *desk.Model) {
 				m.Back()
 				addCover(m, i, kind.Kind)
@@ -124,7 +124,7 @@ func dropCover(m *desk.Model, at int) {
 		if len(b.Covers) == 0 {
 			b.Covers = nil
 		}
-	}), "taken off")
+	}), "removed")
 }
 
 // openCover opens one cover of a branch: its part, its start and stop, what it adds. A cover
@@ -133,7 +133,7 @@ func openCover(m *desk.Model, b *model.Branch, at int) {
 	branch, n, what := b.ID, len(b.Covers), b.Covers[at].What
 	m.Open(desk.Screen{Kind: CoverKind, Of: fmt.Sprint(branch, "\x00", at, "\x00", n, what), Page: func(m *desk.Model, _ int) desk.Page {
 		i, ok := m.Sheet.Index.Branch[branch]
-		gone := desk.Page{Empty: "this cover is gone; Esc goes back"}
+		gone := desk.Page{Empty: "This cover is gone. Esc goes back"}
 		if !ok {
 			return gone
 		}
@@ -164,27 +164,27 @@ func coverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 			}})
 	}
 	station := func(label string, now, least, most unit.Millimetre, isSet bool, set func(c *model.Cover, v unit.Millimetre)) {
-		says := "as it is set"
+		says := "as you set it"
 		if !isSet {
-			says = "nothing is set: what is wound runs through, a tube lies as the sheath does"
+			says = "you set nothing: a wound cover runs through, a tube lies as the sheath does"
 		}
 		put := func(m *desk.Model, v unit.Millimetre) error {
 			if v < least || v > most {
-				return fmt.Errorf("%s %s is out of range: %s to %s %s, for the start lies before the stop", m.Sys.Length(v), m.Sys.Name(),
+				return fmt.Errorf("%s %s is out of range: %s to %s %s. The start must come before the stop", m.Sys.Length(v), m.Sys.Name(),
 					m.Sys.Length(least), m.Sys.Length(most), m.Sys.Name())
 			}
 			edit(label+" "+m.Sys.Length(v), func(c *model.Cover) { set(c, v) })(m)
 			return nil
 		}
 		p.Rows = append(p.Rows, desk.Row{Key: label, Text: fmt.Sprintf("%-8s %s %s", label, m.Sys.Length(now), m.Sys.Name()),
-			Detail: "+ - or digits; from " + mb.From,
+			Detail: "+ - or digits, measured from " + mb.From,
 			Why: []desk.Reason{{Made: func() (why.Why, bool) {
 				return why.Stated(label, says, float64(now), why.Length, desk.Given), true
 			}}},
 			Step: func(m *desk.Model, by int) {
 				v := min(max(now+unit.Millimetre(5*by), least), most)
 				if v == now {
-					m.Refuse(fmt.Sprintf("%s lies between %s and %s %s", label, m.Sys.Length(least), m.Sys.Length(most), m.Sys.Name()))
+					m.Refuse(fmt.Sprintf("%s must be %s to %s %s", label, m.Sys.Length(least), m.Sys.Length(most), m.Sys.Name()))
 				} else if err := put(m, v); err != nil {
 					m.Refuse(err.Error())
 				}
@@ -204,7 +204,7 @@ func coverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 		func(c *model.Cover, v unit.Millimetre) { c.ToMM = model.Some(v) })
 	if !c.Tube.Set {
 		p.Rows = append(p.Rows, desk.Row{Key: "thick", Text: fmt.Sprintf("adds     %s%s %s on each side", m.Sys.Fine(c.ThickMM),
-			words.MemMark(c.ThickGuess), m.Sys.Name()), Detail: "digits or + -: what it adds to the radius, measured",
+			words.MemMark(c.ThickGuess), m.Sys.Name()), Detail: "Digits or + -: what it adds on each side, measured",
 			Why: desk.FiguresAt(mb.ID, at, "cover.over"),
 			Step: func(m *desk.Model, by int) {
 				v := unit.Millimetre(min(10, max(0, unit.RoundHalfUp(float64(c.ThickMM)+0.05*float64(by), 0.01))))
@@ -226,12 +226,12 @@ func coverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 	}
 	says := coverSays(m, c)
 	if !c.Tube.Set {
-		says = "over it " + m.Sys.Fine(c.OverMM) + " " + m.Sys.Name()
+		says = "OD " + m.Sys.Fine(c.OverMM) + " " + m.Sys.Name()
 	}
 	p.Rows = append(p.Rows, desk.Row{Key: "verdict", Text: "verdict  " + says,
-		Detail: "what lies beneath it counts: it slides over that and grips that",
+		Detail: "It slides over what lies beneath it, and grips that",
 		Why:    desk.FiguresAt(mb.ID, at, "cover.slide", "cover.cut", "cover.over")},
-		desk.Row{Key: "off", Text: "take it off", Detail: "Enter or . takes it off",
+		desk.Row{Key: "off", Text: "remove it", Detail: "Enter or . removes it",
 			Enter: func(m *desk.Model) { m.Back(); dropOf(m, i, at) }, Drop: func(m *desk.Model) { m.Back(); dropOf(m, i, at) }})
 	return p
 }

@@ -19,8 +19,8 @@ func marginRow(m *desk.Model) (desk.Row, bool) {
 		return desk.Row{}, false
 	}
 	r := marginOf(m, all[0])
-	r.Key, r.Text = "margins", "least margin  "+r.Text
-	r.Detail = "Enter lists all that has a limit here, by what is left"
+	r.Key, r.Text = "margins", "heat margin   "+r.Text
+	r.Detail = "Enter lists every part that has a limit here, smallest margin first"
 	r.Enter = func(m *desk.Model) { m.Show(MarginsKind, "") }
 	return r, true
 }
@@ -38,8 +38,8 @@ func marginOf(m *desk.Model, g threading.Margin) desk.Row {
 	}
 	return desk.Row{Key: g.What, Mark: mark, Text: fmt.Sprintf("%s C  %s, %s of %s%s", unit.Fixed(g.Left(), 0),
 		draw.Cut(g.What, 30, m.Cfg.ASCII), unit.Fixed(g.AtC, 0), unit.Fixed(g.LimitC, 0), mem),
-		Why: []desk.Reason{say("what "+g.What+" stands", g.LimitC, g.Origin),
-			say("what it meets here", g.AtC, catalogue.Origin{Source: "the air, or the heat balance", Standing: catalogue.Memory})}}
+		Why: []desk.Reason{say("temperature limit of "+g.What+"", g.LimitC, g.Origin),
+			say("how hot it gets here", g.AtC, catalogue.Origin{Source: "the air, or the heat balance", Standing: catalogue.Memory})}}
 }
 
 // MarginsKind is the screen of what is left to the temperature that each thing stands.
@@ -47,8 +47,8 @@ const MarginsKind desk.Kind = "margins"
 
 // MarginsPage lists it for the branch, least first.
 func MarginsPage(m *desk.Model, _ int, _ string) desk.Page {
-	p := desk.Page{Lines: []string{"What is left to the temperature each thing stands, least first."},
-		Empty: "nothing with a limit lies here; Esc goes back"}
+	p := desk.Page{Lines: []string{"Temperature margin of each part, smallest first."},
+		Empty: "No part here has a temperature limit. Esc goes back"}
 	for _, g := range threading.Margins(m.Sheet, m.Branch) {
 		p.Rows = append(p.Rows, marginOf(m, g))
 	}

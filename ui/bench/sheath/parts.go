@@ -27,7 +27,7 @@ func wallField(m *desk.Model, id string) *desk.Field {
 	return &desk.Field{Label: "wall of " + id + ", off its reel", Unit: m.Sys.Name(), Value: m.Sys.Fine(t.WallMM), Number: true,
 		Set: func(m *desk.Model, text string) error {
 			if text == "" {
-				m.Change(m.H.EditPart(id, func(p *model.Part) { p.WallMM = model.Opt[unit.Millimetre]{} }), "back to the catalogue's wall")
+				m.Change(m.H.EditPart(id, func(p *model.Part) { p.WallMM = model.Opt[unit.Millimetre]{} }), "the catalogue's wall again")
 				return nil
 			}
 			v, err := m.PartSize(text, wires.MostWall(t))
@@ -58,15 +58,15 @@ const BootKind desk.Kind = "boot"
 func BootPage(m *desk.Model, _ int, id string) desk.Page {
 	b, ok := m.Sheet.Cat.Boot(id)
 	if !ok {
-		return desk.Page{Empty: "boot " + id + " is in no catalogue; Esc goes back"}
+		return desk.Page{Empty: "boot " + id + " is in no catalogue. Esc goes back"}
 	}
-	p := desk.Page{Lines: []string{id + ", shrunk on as it comes",
-		"Digits take what is read off the part or its drawing; an empty value gives the catalogue's back."}}
+	p := desk.Page{Lines: []string{id + ", shrunk on as supplied",
+		"Type what you read off the part or its drawing. An empty value brings the catalogue's back."}}
 	add := func(key, text string, v unit.Millimetre, read bool, at func(p *model.Part) *model.Opt[unit.Millimetre]) {
 		from := b.From(read)
 		p.Rows = append(p.Rows, desk.Row{Key: key,
 			Text:   fmt.Sprintf("%-32s %s%s %s", text, m.Sys.Fine(v), words.MemMark(from.Standing == catalogue.Memory), m.Sys.Name()),
-			Detail: "digits: as the part has it",
+			Detail: "Digits: the size of the part in hand",
 			Why: []desk.Reason{{Made: func() (whyquery.Why, bool) {
 				return whyquery.LookedUp(text, float64(v), whyquery.Diameter, from),
 					true
@@ -78,7 +78,7 @@ func BootPage(m *desk.Model, _ int, id string) desk.Page {
 						if err := sound(m, h, id); err != nil {
 							return err
 						}
-						m.Change(h, "back to the catalogue's")
+						m.Change(h, "the catalogue's value again")
 						return nil
 					}
 					v, err := m.PartSize(t, desk.MostPart)
@@ -121,19 +121,19 @@ func loopRow(m *desk.Model, t int) desk.Row {
 	id := term.ID
 	l := over.LoopRoomOf(m.Sheet, t)
 	text := fmt.Sprintf("loop %s  %s %s, good for %d", id, m.Sys.Length(l.LoopMM), m.Sys.Name(), l.Again)
-	detail := "how often a contact can be made anew from it; + - changes it"
+	detail := "How often you can make a contact again from it. + - changes it"
 	why := desk.FiguresOf(id, "loop.length")
 	if l.Known {
 		why = desk.FiguresOf(id, "loop.length", "loop.bow", "loop.room", "loop.longest", "loop.turn")
 		switch {
 		case l.LoopMM <= 0:
 		case l.Fits:
-			text += fmt.Sprintf(", bows %s of %s %s", m.Sys.Diameter(l.BowMM), m.Sys.Diameter(l.RoomMM), m.Sys.Name())
+			text += fmt.Sprintf(", needs %s of %s %s", m.Sys.Diameter(l.BowMM), m.Sys.Diameter(l.RoomMM), m.Sys.Name())
 		default:
-			text += fmt.Sprintf(", no room: %s %s lie in it", m.Sys.Length(l.LongestMM), m.Sys.Name())
+			text += fmt.Sprintf(", too long: %s %s fits", m.Sys.Length(l.LongestMM), m.Sys.Name())
 		}
 		if l.TurnMM > 0 {
-			detail = fmt.Sprintf("the boot's bend takes %s %s of it on the outer side; + - changes it", m.Sys.Length(l.TurnMM),
+			detail = fmt.Sprintf("The boot's bend takes %s %s from the outer wires. + - changes it", m.Sys.Length(l.TurnMM),
 				m.Sys.Name())
 		}
 	}

@@ -14,8 +14,8 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
-	"contralay/ui/draw"
 )
 
 // listedTubes is how many tubes are shown side by side.
@@ -29,11 +29,11 @@ const Step desk.Kind = "sheath"
 func SheathPage(m *desk.Model, w int, _ string) desk.Page {
 	mb, b, ok := m.BranchHere()
 	if !ok || b.OverMM <= 0 {
-		return desk.Page{Empty: "nothing laid yet, so nothing to cover"}
+		return desk.Page{Empty: "Nothing is laid yet: nothing to cover"}
 	}
 	p := desk.Page{Why: desk.FiguresOf(mb.ID, "branch.over", "branch.floor", "branch.tape", "sheath.pass")}
 	sh := &b.Sheath
-	p.Lines = []string{fmt.Sprintf("over %s (area alone %s), tape %s, pass %s", m.Sys.Fine(b.OverMM),
+	p.Lines = []string{fmt.Sprintf("OD %s %s, by area %s, tape %s, pass %s", m.Sys.Fine(b.OverMM), m.Sys.Name(),
 		m.Sys.Fine(overphase.FloorMM(m.Sheet, m.Branch)), m.Sys.Fine(b.TapeMM), m.Sys.Fine(sh.PassMM))}
 	if says := ranked(m, sh); says != "" {
 		p.Lines = append(p.Lines, says)
@@ -41,33 +41,18 @@ func SheathPage(m *desk.Model, w int, _ string) desk.Page {
 			p.Why = append(p.Why, desk.FiguresOfPart(mb.ID, c.Tube.ID, "tube.mass", "tube.full", "tube.grip", "tube.slide")...)
 		}
 	}
-	wide, worst := max(16, w-31), w >= 47 // the worst case gives way on a narrow screen
-	if !worst {
-		wide = max(8, w-24)
-	}
-	p.Cols = fmt.Sprintf("  %-*s%6s %s%5s %5s", wide, "tube "+m.Sys.Name(), "slides", where(worst, " worst "), "grips", "over")
+	columns := tubeColumns(m, sh, w)
+	p.Cols = columns.Head()
 	for _, c := range shownTubes(m, sh) {
 		// A tube that is only offered and does not fit is no snag of the loom: it is
 		// told in a word. Only the one in use carries a mark.
-		in, mark := " ", ""
+		mark := ""
 		if c.Tube.ID == sh.Part {
-			in, mark = "=", levelMark(c.Level)
-		}
-		over := "-"
-		switch {
-		case c.Verdict.StopSlide:
-			over = "no"
-		case c.Verdict.StopLoose:
-			over = "loose"
-		case c.Verdict.Wraps:
-			over = m.Sys.Diameter(c.Verdict.OverMM)
+			mark = levelMark(c.Level)
 		}
 		id := c.Tube.ID
 		r := desk.Row{
-			Text: fmt.Sprintf("%s %s%6s %s%5s %5s", in, draw.Fit(c.Tube.ShelfLabel, wide-1, m.Cfg.ASCII)+" ", m.Sys.Fine(c.Verdict.SlideMM),
-				where(worst, fmt.Sprintf("%6s ", m.Sys.Fine(c.Verdict.WorstSlideMM))),
-				unit.Fixed(c.Verdict.GripRatio, 2), over),
-			Detail: tubeSays(m, c), Mark: mark,
+			Text: columns.Line(c), Detail: tubeSays(m, c), Mark: mark,
 			Enter: func(m *desk.Model) { takeTube(m, id) },
 			Show: func(m *desk.Model) *desk.Model {
 				if id == sh.Part {
@@ -82,11 +67,11 @@ func SheathPage(m *desk.Model, w int, _ string) desk.Page {
 		}
 		if c.Verdict.Wraps {
 			r.Field, r.Step = wallField(m, id), func(m *desk.Model, by int) { stepWall(m, id, by) }
-			r.Detail += "; digits: its wall, off the reel"
+			r.Detail += ". Digits set its wall"
 		}
 		if at := sh.PassStationMM; at > 0 {
 			r.Why = append(r.Why, desk.Reason{Made: func() (why.Why, bool) {
-				return why.Stated("where that splice lies", "its station along "+mb.ID, float64(at), why.Length, desk.Given), true
+				return why.Stated("where that splice lies", "its place along "+mb.ID, float64(at), why.Length, desk.Given), true
 			}})
 		}
 		p.Rows = append(p.Rows, r.Of(m.Sys.Fine(c.Verdict.SlideMM), m.Sys.Name()+"  for "+c.Tube.ShelfLabel+" to slide"))
@@ -107,7 +92,7 @@ func SheathPage(m *desk.Model, w int, _ string) desk.Page {
 		kind = sh.Others[0].Tube.Kind
 	}
 	p.Rows = append(p.Rows,
-		desk.Row{Text: fmt.Sprintf("sheath   %s", part), Detail: "Enter takes the proposal, . leaves the branch bare",
+		desk.Row{Text: fmt.Sprintf("sheath   %s", part), Detail: "Enter takes the proposal. Press . to remove the sheath",
 			Enter: func(m *desk.Model) {
 				if sh.Part != "" {
 					takeTube(m, sh.Part)
@@ -115,10 +100,10 @@ func SheathPage(m *desk.Model, w int, _ string) desk.Page {
 					m.Refuse("nothing to take: choose a tube or another kind")
 				}
 			}, Drop: func(m *desk.Model) { bare(m) }},
-		desk.Row{Text: "kind     " + kind, Detail: "+ - another kind of tube, judged in this place",
+		desk.Row{Text: "kind     " + kind, Detail: "+ - the best tube of another kind",
 			Step: func(m *desk.Model, by int) { stepKind(m, by) }},
 		desk.Row{Text: fmt.Sprintf("start    %s %s", m.Sys.Length(sh.FromMM), m.Sys.Name()),
-			Detail: "from " + mb.From + "; left to itself it starts under the shortest boot", Field: coverField(m, "start", true),
+			Detail: "from " + mb.From + "; if you set none, it starts under the shortest boot", Field: coverField(m, "start", true),
 			Step: stepCover(m, "start", true, sh.FromMM), Why: desk.FiguresOf(mb.ID, "sheath.from")},
 		desk.Row{Text: fmt.Sprintf("stop     %s %s   cut %s %s", m.Sys.Length(sh.ToMM), m.Sys.Name(), m.Sys.Length(sh.CutMM), m.Sys.Name()),
 			Detail: "from " + mb.From + "; without a transition it stops at the sorted zone", Field: coverField(m, "stop", false),
@@ -137,12 +122,33 @@ func SheathPage(m *desk.Model, w int, _ string) desk.Page {
 	return p
 }
 
-// where is text where there is room for it.
-func where(room bool, text string) string {
-	if room {
-		return text
+// tubeColumns are the columns of the tubes: a narrow list leaves out how they slide at worst.
+func tubeColumns(m *desk.Model, sh *sheet.Sheath, w int) kit.Columns[sheet.Choice] {
+	columns := []kit.Column[sheet.Choice]{
+		{Least: 1, Cell: func(c sheet.Choice) string { return words.Either(c.Tube.ID == sh.Part, "=", "") }},
+		{Head: "tube " + m.Sys.Name(), Least: max(7, w-25), Cell: func(c sheet.Choice) string { return c.Tube.ShelfLabel }},
+		{Head: "slides", Least: 6, Align: kit.ToRight, Cell: func(c sheet.Choice) string { return m.Sys.Fine(c.Verdict.SlideMM) }},
 	}
-	return ""
+	if w >= 47 {
+		columns[1].Least = w - 32
+		columns = append(columns, kit.Column[sheet.Choice]{Head: "worst", Least: 6, Align: kit.ToRight,
+			Cell: func(c sheet.Choice) string { return m.Sys.Fine(c.Verdict.WorstSlideMM) }})
+	}
+	columns = append(columns,
+		kit.Column[sheet.Choice]{Head: "grips", Least: 5, Align: kit.ToRight,
+			Cell: func(c sheet.Choice) string { return unit.Fixed(c.Verdict.GripRatio, 2) }},
+		kit.Column[sheet.Choice]{Head: "OD", Least: 5, Align: kit.ToRight, Cell: func(c sheet.Choice) string {
+			switch {
+			case c.Verdict.StopSlide:
+				return "no"
+			case c.Verdict.StopLoose:
+				return "loose"
+			case c.Verdict.Wraps:
+				return m.Sys.Diameter(c.Verdict.OverMM)
+			}
+			return "-"
+		}})
+	return kit.GivenColumns(columns, m.Cfg.ASCII)
 }
 
 // ranked says in words why the first tube is the first, and what is wrong with each other.
@@ -152,13 +158,13 @@ func ranked(m *desk.Model, sh *sheet.Sheath) string {
 		return ""
 	}
 	first := all[0].Verdict
-	kept := fmt.Sprintf("keeps %d of 3", first.Kept())
+	kept := fmt.Sprintf("meets %d of 3", first.Kept())
 	if first.KeepsAll() {
-		kept = "keeps all"
+		kept = "meets all"
 	}
-	out := fmt.Sprintf("1st %s, lightest, %s g", kept, unit.Fixed(all[0].Gram, 1))
+	out := fmt.Sprintf("1st: %s, lightest, %s g", kept, unit.Fixed(all[0].Gram, 1))
 	for k, c := range all[1:] {
-		out += fmt.Sprintf("; %s %s", []string{"2nd", "3rd"}[k], fault(m, c, first))
+		out += fmt.Sprintf("; %s: %s", []string{"2nd", "3rd"}[k], fault(m, c, first))
 	}
 	return out
 }
@@ -174,7 +180,7 @@ func fault(m *desk.Model, c sheet.Choice, first cover.Verdict) string {
 	case !v.Stretch.Kept && first.Stretch.Kept:
 		return fmt.Sprintf("filled to %s %%", unit.Fixed(100*v.StretchRatio, 0))
 	case !v.Grips.Kept && first.Grips.Kept:
-		return "grips by " + unit.Fixed(v.GripRatio, 2)
+		return "grip only " + unit.Fixed(v.GripRatio, 2)
 	case !v.Slides.Kept && first.Slides.Kept:
 		return m.Sys.Fine(v.SlideMM) + " " + m.Sys.Name() + " to slide"
 	}
@@ -206,13 +212,13 @@ func tubeSays(m *desk.Model, c sheet.Choice) string {
 	v := c.Verdict
 	switch {
 	case v.StopSlide:
-		return fmt.Sprintf("will not pass: %s %s too small at the largest", m.Sys.Fine(-v.WorstSlideMM), m.Sys.Name())
+		return fmt.Sprintf("will not slide on: %s %s too small at top tolerance", m.Sys.Fine(-v.WorstSlideMM), m.Sys.Name())
 	case v.StopLoose:
-		return fmt.Sprintf("loose: recovers to %s %s", m.Sys.Fine(c.Tube.RecoveredMM), m.Sys.Name())
+		return fmt.Sprintf("stays loose: it recovers to %s %s", m.Sys.Fine(c.Tube.RecoveredMM), m.Sys.Name())
 	}
 	slide, grip := "slides easily", "grips"
 	if !v.Slides.Kept {
-		slide = fmt.Sprintf("slides tight, %s %s is wanted", m.Sys.Fine(v.RoomMM), m.Sys.Name())
+		slide = fmt.Sprintf("tight to slide on, %s %s is wanted", m.Sys.Fine(v.RoomMM), m.Sys.Name())
 	}
 	if !v.Grips.Kept {
 		grip = "grips little, 1.10 is wanted"
@@ -227,17 +233,17 @@ func takeTube(m *desk.Model, id string) {
 
 func bare(m *desk.Model) {
 	if !slices.ContainsFunc(m.H.Branches[m.Branch].Covers, func(c model.Cover) bool { return c.What == model.CoverSheath }) {
-		m.Refuse("the sheath is only proposed; a file that lists another cover and no sheath wants none")
+		m.Refuse("this sheath is only proposed. To have none, list another cover in the file")
 		return
 	}
-	says := "sheath taken off; one is proposed"
+	says := "sheath removed. One is proposed"
 	h := m.H.EditBranch(m.Branch, func(b *model.Branch) {
 		k := slices.IndexFunc(b.Covers, func(c model.Cover) bool { return c.What == model.CoverSheath })
 		b.Covers = slices.Delete(b.Covers, k, k+1) // the first: what lies over it stays
 		if len(b.Covers) == 0 {
 			b.Covers = nil
 		} else {
-			says = "sheath taken off; the other covers stay"
+			says = "sheath removed. The other covers stay"
 		}
 	})
 	m.Change(h, says)
@@ -312,11 +318,11 @@ func stepCover(m *desk.Model, label string, start bool, now unit.Millimetre) fun
 func bootRow(m *desk.Model, t int) desk.Row {
 	term := &m.H.Terminations[t]
 	boot := words.OrDash(term.Boot.V)
-	detail := "+ - none, straight, 45 or 90 degrees for its shell"
+	detail := "+ - none, straight, 45 or 90 degrees"
 	if e, ok := m.Sheet.Cat.Boot(term.Boot.V); ok {
 		least, most := words.MemMark(e.From(e.Read.CableRecovered).Standing == catalogue.Memory),
 			words.MemMark(e.From(e.Read.CableSupplied).Standing == catalogue.Memory)
-		detail = fmt.Sprintf("Enter types its sizes off the part; takes a cable of %s%s to %s%s %s; %s",
+		detail = fmt.Sprintf("%s%s to %s%s %s cable. Enter: sizes. %s",
 			m.Sys.Diameter(1.1*e.CableRecoveredMM), least, m.Sys.Diameter(0.8*e.CableSuppliedMM), most, m.Sys.Name(), detail)
 	}
 	r := desk.Row{Why: desk.FiguresOf(term.ID, "boot.least", "boot.most"), Text: fmt.Sprintf("boot %s  %s", term.ID, boot),
@@ -345,7 +351,7 @@ func stepBoot(m *desk.Model, t, by int) {
 	}
 	says := term.ID + " without boot"
 	if id != "" {
-		says = term.ID + " takes " + id
+		says = term.ID + " has " + id
 	}
 	m.Change(m.H.EditTermination(t, func(t *model.Termination) {
 		t.Boot = model.Opt[string]{}

@@ -22,9 +22,11 @@ const ThreadingKind desk.Kind = "threading"
 
 // ThreadingPage is everything in the order it is threaded on.
 func ThreadingPage(m *desk.Model, w int, _ string) desk.Page {
-	p := desk.Page{Lines: []string{"Threaded on in this order, before the contacts; legs that do not meet may go in any order. " +
-		"Below, end by end.", "Hold: ring out bare first; trial fit before anything shrinks for good; ring out pinned before any " +
-		"adhesive."}, Empty: "nothing to thread on; Esc goes back"}
+	p := desk.Page{
+		Lines: []string{
+			"Thread on in this order, before the contacts. Legs that do not meet may go in any order. Each end follows below.",
+			"Hold points: ring out bare first, trial fit before you shrink anything, ring out pinned before any adhesive."},
+		Empty: "Nothing to thread on. Esc goes back"}
 	p.Rows = m.Once(fmt.Sprint("threading ", w, m.Sys), func() []desk.Row {
 		return append(append(threadRows(m, threading.Threading(m.Sheet), w), glueRows(m)...), endThreadRows(m, w)...)
 	})
@@ -38,7 +40,7 @@ func threadRows(m *desk.Model, all []threading.Threaded, w int) []desk.Row {
 		room := ""
 		var why []desk.Reason
 		if t.BoreMM > 0 {
-			room = fmt.Sprintf("bore %s, to pass %s %s", m.Sys.Fine(t.BoreMM), m.Sys.Fine(t.PassMM), m.Sys.Name())
+			room = fmt.Sprintf("bore %s, must pass %s %s", m.Sys.Fine(t.BoreMM), m.Sys.Fine(t.PassMM), m.Sys.Name())
 			why = append(why, desk.Reason{Made: func() (whyquery.Why, bool) {
 				return whyquery.LookedUp("bore of "+t.Part, float64(t.BoreMM), whyquery.Diameter, t.Origin), true
 			}})
@@ -52,7 +54,7 @@ func threadRows(m *desk.Model, all []threading.Threaded, w int) []desk.Row {
 			}
 		}
 		if t.What == "label" {
-			room += fmt.Sprintf("; sits %s to %s mm off the boot's tail", unit.Fixed(label.OffLeast, 0),
+			room += fmt.Sprintf("; it sits %s to %s mm from the boot's tail", unit.Fixed(label.OffLeast, 0),
 				unit.Fixed(label.OffMost, 0))
 			for _, v := range []unit.Millimetre{label.OffLeast, label.OffMost} {
 				why = append(why, desk.Reason{Made: func() (whyquery.Why, bool) {
@@ -67,7 +69,7 @@ func threadRows(m *desk.Model, all []threading.Threaded, w int) []desk.Row {
 		}
 		from := "from " + t.From
 		if t.GoesOn == model.WoundOn {
-			from = "wound on where it lies"
+			from = "wound on in place"
 		}
 		detail := strings.TrimPrefix(strings.Join([]string{room, from}, "; "), "; ")
 		if w >= 76 {
@@ -99,10 +101,10 @@ func threadRow(m *desk.Model) desk.Row {
 		}
 	}
 	if !found {
-		text += "over the ends beyond: Enter"
+		text += "at the ends beyond (Enter)"
 	}
 	return desk.Row{Key: "thread", Text: strings.TrimRight(text, " "),
-		Detail: "Enter lists it for the whole harness: what cannot go on later, in this order",
+		Detail: "Enter lists what must go on before the contacts, for the whole harness",
 		Enter:  func(m *desk.Model) { m.Show(ThreadingKind, "") }}
 }
 
@@ -113,15 +115,15 @@ func glueRows(m *desk.Model) []desk.Row {
 		return nil
 	}
 	l := &m.Sheet.Limits
-	life := "its sheet says for how long it can be used and how it cures"
+	life := "see its sheet for life and cure"
 	if l.PotLifeMin > 0 {
-		life = fmt.Sprintf("used within %d minutes; its sheet says how it cures", l.PotLifeMin)
+		life = fmt.Sprintf("use within %d min, see its sheet", l.PotLifeMin)
 	}
 	out := []desk.Row{{Key: "glue", Text: fmt.Sprintf("ADHESIVE: %s, %s", l.Adhesive, words.Plural(len(mixes), "pack", "packs")),
-		Detail: "hold: rung out bare, trial fit, rung out pinned, before anything is glued. Abrade, wipe, recover, let cure; " + life}}
+		Detail: "Ring out first. Abrade, wipe, recover, cure; " + life}}
 	for n, x := range mixes {
 		out = append(out, desk.Row{Key: fmt.Sprint("mix ", n), Text: fmt.Sprintf("  mix %d  %s", n+1, strings.Join(x.Joints, "; ")),
-			Detail: "joints of one mix, one after the other; " + life})
+			Detail: "Joints of one mix, one after the other; " + life})
 	}
 	return out
 }
@@ -136,7 +138,7 @@ func endThreadRows(m *desk.Model, w int) []desk.Row {
 			continue
 		}
 		out = append(out, desk.Row{Key: "end " + id, Text: fmt.Sprintf("AT %s  %s", id, m.H.Terminations[t].Name.V),
-			Detail: "over these tails, in this order, before their contacts"})
+			Detail: "Thread these over the tails in this order, before their contacts"})
 		for n, r := range threadRows(m, tail, w) {
 			r.Key = fmt.Sprint("end ", id, " ", n)
 			out = append(out, r)

@@ -12,6 +12,7 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
 )
@@ -27,19 +28,20 @@ const (
 func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 	p := desk.Page{Why: desk.FiguresOf(desk.WholeLoom, "loom.wire", "loom.mass"),
 		Lines: []string{wholeText(m)},
-		Empty: "no branch yet: terminations, wires and branches are written in the file; Esc opens the menu"}
+		Empty: "No branch yet. Write terminations, wires and branches in the file. Esc opens the menu"}
 	if stale := planning.Stale(m.Sheet); len(stale) > 0 {
 		p.Rows = append(p.Rows, staleRow(m, stale))
 	}
 	tree := max(18, min(44, w-52))
-	p.Cols = fmt.Sprintf("%-*s%7s%7s%9s  %s", tree, "branch", m.Sys.Name(), "holds", "over", "sheath")
+	columns := branchColumns(m, tree)
+	p.Cols = columns.Head()
 	at := ""
 	for _, k := range wires.Walked(m.Sheet) {
 		if k.Deep == 0 && k.From != at {
 			at = k.From
 			p.Rows = append(p.Rows, placeRow(m, at, tree, ""))
 		}
-		p.Rows = append(p.Rows, branchRow(m, k, tree))
+		p.Rows = append(p.Rows, branchRow(m, k, columns))
 	}
 	if len(m.H.Branches) > 0 {
 		p.Rows = append(p.Rows, endsRow(m), splicesRow(m), listsRow(m))
@@ -107,27 +109,45 @@ func placeName(m *desk.Model, id string) string {
 	return ""
 }
 
-func branchRow(m *desk.Model, k wires.Walk, tree int) desk.Row {
-	i := k.Branch
-	mb, b := &m.H.Branches[i], &m.Sheet.Branches[i]
-	over := "-"
-	if b.OverMM > 0 {
-		over = m.Sys.Diameter(b.OverMM)
-	}
-	sheath := b.Sheath.Tube.V.ShelfLabel
-	if b.Sheath.Part == "" && b.OverMM > 0 {
-		sheath = "none"
-	}
+// branchColumns are the columns of the tree, tree cells wide where the twigs are.
+func branchColumns(m *desk.Model, tree int) kit.Columns[wires.Walk] {
+	return kit.GivenColumns([]kit.Column[wires.Walk]{
+		{Head: "branch", Least: tree, Cell: func(k wires.Walk) string {
+			mb := &m.H.Branches[k.Branch]
+			name := mb.ID + " to " + k.To + clockText(m, k.To)
+			if n := mb.Name.V; n != "" {
+				name += "  " + n
+			}
+			return twigs(m, k.Last) + name
+		}},
+		{Head: m.Sys.Name(), Least: 6, Align: kit.ToRight,
+			Cell: func(k wires.Walk) string { return m.Sys.Length(m.H.Branches[k.Branch].LengthMM) }},
+		{Head: "pieces", Least: 6, Align: kit.ToRight, Cell: func(k wires.Walk) string {
+			return fmt.Sprint(len(m.Sheet.Branches[k.Branch].Components))
+		}},
+		{Head: "OD", Least: 8, Align: kit.ToRight, Cell: func(k wires.Walk) string {
+			if over := m.Sheet.Branches[k.Branch].OverMM; over > 0 {
+				return m.Sys.Diameter(over)
+			}
+			return "-"
+		}},
+		{Head: "sheath", Lead: 1, Cell: func(k wires.Walk) string {
+			b := &m.Sheet.Branches[k.Branch]
+			if b.Sheath.Part == "" && b.OverMM > 0 {
+				return "none"
+			}
+			return b.Sheath.Tube.V.ShelfLabel
+		}},
+	}, m.Cfg.ASCII)
+}
+
+func branchRow(m *desk.Model, k wires.Walk, columns kit.Columns[wires.Walk]) desk.Row {
+	mb, b := &m.H.Branches[k.Branch], &m.Sheet.Branches[k.Branch]
 	id, to := mb.ID, k.To
-	name := mb.ID + " to " + to + clockText(m, to)
-	if n := mb.Name.V; n != "" {
-		name += "  " + n
-	}
 	return desk.Row{
-		Key: "branch " + id,
-		Text: fmt.Sprintf("%s%7s%7d%9s  %s", draw.Fit(twigs(m, k.Last)+name, tree, m.Cfg.ASCII), m.Sys.Length(mb.LengthMM),
-			len(b.Components), over, sheath),
-		Detail: fmt.Sprintf("Enter opens it, + a leg at %s, - splits it, digits its length; %s, %s", to, desk.LengthText(m, mb), b.Make),
+		Key:    "branch " + id,
+		Text:   columns.Line(k),
+		Detail: fmt.Sprintf("+ adds a leg at %s, - splits it, digits set its length. %s, %s", to, desk.LengthText(m, mb), b.Make),
 		Mark:   m.MarkFor(id),
 		Why:    desk.FiguresOf(id, "branch.over", "branch.length"),
 		Enter: func(m *desk.Model) {
@@ -163,11 +183,11 @@ const newLeg unit.Millimetre = 300
 // addLeg puts a branch to a new termination on a breakout, or says why it cannot.
 func addLeg(m *desk.Model, at string) {
 	if _, ok := m.Sheet.Index.Breakout[at]; !ok {
-		m.Refuse(at + " is a termination: - splits a branch at a new breakout, legs hang on those")
+		m.Refuse(at + " is a termination. A leg starts at a breakout: - splits a branch at a new one")
 		return
 	}
 	h, branch, term := m.H.AddLeg(at, newLeg, 2)
-	m.Change(h, fmt.Sprintf("branch %s to %s; digits set its length, its ends are under terminations", branch, term))
+	m.Change(h, fmt.Sprintf("branch %s to %s added. Digits set its length, Terminations its cavities", branch, term))
 	m.PutOn("branch " + branch)
 }
 
@@ -175,11 +195,11 @@ func addLeg(m *desk.Model, at string) {
 func SplitPage(m *desk.Model, _ int, id string) desk.Page {
 	i, ok := m.Sheet.Index.Branch[id]
 	if !ok {
-		return desk.Page{Empty: "branch " + id + " is gone; Esc goes back"}
+		return desk.Page{Empty: "branch " + id + " is gone. Esc goes back"}
 	}
 	b := &m.H.Branches[i]
 	p := desk.Page{Lines: []string{fmt.Sprintf("Split %s, %s %s long, at a new breakout.", id, m.Sys.Length(b.LengthMM), m.Sys.Name()),
-		"Both parts keep its lay-up; wires leave where legs hang on."}}
+		"Both parts keep its lay-up. Wires leave where you add legs."}}
 	at := func(label string, v unit.Millimetre) desk.Row {
 		return desk.Row{Key: label, Text: fmt.Sprintf("%s: %s %s from %s", label, m.Sys.Length(v), m.Sys.Name(), b.From),
 			Detail: "Enter splits it there", Enter: func(m *desk.Model) { split(m, id, v) },
@@ -200,7 +220,7 @@ func SplitPage(m *desk.Model, _ int, id string) desk.Page {
 			}}}
 	}
 	p.Rows = []desk.Row{at("in the middle, or type where", b.LengthMM/2),
-		{Key: "no", Text: "leave it whole", Enter: func(m *desk.Model) { m.Back() }}}
+		{Key: "no", Text: "do not split it", Enter: func(m *desk.Model) { m.Back() }}}
 	return p
 }
 
@@ -211,11 +231,11 @@ func split(m *desk.Model, id string, at unit.Millimetre) {
 		return
 	}
 	m.Back()
-	m.Change(h, fmt.Sprintf("%s now ends at the new breakout %s; + on it hangs a leg there", id, j))
+	m.Change(h, fmt.Sprintf("%s now ends at the new breakout %s. + on it adds a leg there", id, j))
 }
 
 func listsRow(m *desk.Model) desk.Row {
-	return desk.Row{Key: "lists", Text: "lists: wire by reel, contacts, crimps, units", Detail: "Enter shows what is taken off the shelf",
+	return desk.Row{Key: "lists", Text: "lists: wire by reel, contacts, crimps, units", Detail: "Enter lists what to take off the shelf",
 		Enter: func(m *desk.Model) { m.Show(ListsKind, "") }}
 }
 
@@ -225,26 +245,26 @@ func staleRow(m *desk.Model, stale []int) desk.Row {
 	for _, i := range stale {
 		ids = append(ids, m.H.Branches[i].ID)
 	}
-	return desk.Row{Key: "stale", Mark: "!", Text: fmt.Sprintf("lay anew %s: what runs there has changed", words.Few(ids)),
-		Detail: "Enter takes these lay-ups away, so that new ones are proposed; a locked or pinned one stays", Enter: func(m *desk.Model) {
+	return desk.Row{Key: "stale", Mark: "!", Text: fmt.Sprintf("lay %s again: its wires have changed", words.Few(ids)),
+		Detail: "Enter removes them and proposes new ones. Locked or pinned lay-ups stay", Enter: func(m *desk.Model) {
 			h, n := m.H.LayAnew(planning.Stale(m.Sheet))
 			if n == 0 {
-				m.Refuse("all of them hold something locked or pinned: open the branch")
+				m.Refuse("each of them has something locked or pinned: open the branch")
 				return
 			}
-			m.Change(h, fmt.Sprintf("%d lay-ups taken away; new ones are proposed", n))
+			m.Change(h, fmt.Sprintf("%d lay-ups removed. New ones are proposed", n))
 		}}
 }
 
 func wholeText(m *desk.Model) string {
 	t := fmt.Sprintf("%d branches", len(m.H.Branches))
 	if desk.Waiting(m.Sheet) {
-		return t + "   lay-ups are being worked out"
+		return t + ", lay-ups are being worked out"
 	}
 	clocked := ""
 	if slices.ContainsFunc(m.H.Terminations, func(t model.Termination) bool { return t.Clock.Set || t.BootClock.Set }) {
-		clocked = "   key and boot by the clock, from the wire side"
+		clocked = ", key and boot by the clock, from the wire side"
 	}
-	return t + fmt.Sprintf("   wire %s m   mass %s"+clocked, unit.Fixed(m.Sheet.Totals.WireMM/1000, 1),
+	return t + fmt.Sprintf(", wire %s m, mass %s"+clocked, unit.Fixed(m.Sheet.Totals.WireMM/1000, 1),
 		words.Grams(m.Sheet.Totals.Gram.V, m.Sheet.Totals.Gram.Set))
 }

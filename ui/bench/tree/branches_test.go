@@ -62,10 +62,10 @@ func TestMovedEndMarksWhatItSpoils(t *testing.T) {
 		t.Fatalf("%v are spoilt; the lay-up changed: %v", stale, cmp.Diff(laid, m.H.Branches[0].Layers))
 	}
 	benchtest.Press(m, "esc")
-	if !strings.Contains(benchtest.View(m), "lay anew") {
+	if !strings.Contains(benchtest.View(m), "again: its wires") {
 		t.Fatalf("the map offers nothing:\n%s", benchtest.View(m))
 	}
-	benchtest.GoTo(t, m, "@lay anew", "enter")
+	benchtest.GoTo(t, m, "@again: its wires", "enter")
 	if got := planning.Stale(m.Sheet); len(got) > 0 {
 		t.Errorf("%v still", got)
 	}

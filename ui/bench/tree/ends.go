@@ -9,8 +9,8 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
-	"contralay/ui/draw"
 	"contralay/ui/paper"
 )
 
@@ -18,7 +18,7 @@ import (
 
 func endsRow(m *desk.Model) desk.Row {
 	return desk.Row{Key: "ends", Text: fmt.Sprintf("terminations: %d", len(m.H.Terminations)),
-		Detail: "Enter lists them: cavities, contacts, plugs, what they still take", Enter: func(m *desk.Model) { m.Show(EndsKind, "") }}
+		Detail: "Enter lists them: cavities, contacts, plugs, room for more", Enter: func(m *desk.Model) { m.Show(EndsKind, "") }}
 }
 
 // The screens of terminations and splices.
@@ -31,56 +31,68 @@ const (
 
 // EndsPage lists the terminations.
 func EndsPage(m *desk.Model, w int, _ string) desk.Page {
-	p := desk.Page{Lines: []string{"Terminations; a cavity with a spare wire counts as spare."},
-		Empty: "no termination yet; Esc goes back"}
-	name := max(8, min(28, w-56))
-	p.Cols = fmt.Sprintf("%-7s%-*s%-10s%6s%6s%6s%6s%10s", "id", name, "name", "insert", "used", "spare", "held", "blank", "contacts")
+	p := desk.Page{Lines: []string{"A cavity that has a spare wire in it counts as spare."},
+		Empty: "No termination yet. Esc goes back"}
+	columns := endColumns(m, w)
+	p.Cols = columns.Head()
 	for t := range m.H.Terminations {
-		h, s := &m.H.Terminations[t], &m.Sheet.Terms[t]
-		id := h.ID
-		contacts := "-"
-		if s.HasContacts {
-			contacts = fmt.Sprint(s.Contacts)
-		}
-		p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id),
-			Text: fmt.Sprintf("%s%s%s%6d%6d%6d%6d%10s", draw.Fit(id, 6, m.Cfg.ASCII)+" ", draw.Fit(h.Name.V, name-1, m.Cfg.ASCII)+" ",
-				draw.Fit(words.OrDash(h.Insert.V), 9, m.Cfg.ASCII)+" ", s.Used, s.Spare, s.Reserved, s.Blank, contacts),
+		id := m.H.Terminations[t].ID
+		p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id), Text: columns.Line(t),
 			Detail: "Enter opens it", Enter: func(m *desk.Model) { m.Show(EndKind, id) }})
 	}
 	return p
+}
+
+// endColumns are the columns of the list of terminations.
+func endColumns(m *desk.Model, w int) kit.Columns[int] {
+	return kit.GivenColumns([]kit.Column[int]{
+		{Head: "id", Least: 6, Cell: func(t int) string { return m.H.Terminations[t].ID }},
+		{Head: "name", Least: max(7, min(27, w-57)), Cell: func(t int) string { return m.H.Terminations[t].Name.V }},
+		{Head: "insert", Least: 9, Cell: func(t int) string { return words.OrDash(m.H.Terminations[t].Insert.V) }},
+		{Head: "used", Least: 6, Align: kit.ToRight, Cell: func(t int) string { return fmt.Sprint(m.Sheet.Terms[t].Used) }},
+		{Head: "spare", Least: 5, Align: kit.ToRight, Cell: func(t int) string { return fmt.Sprint(m.Sheet.Terms[t].Spare) }},
+		{Head: "held", Least: 5, Align: kit.ToRight, Cell: func(t int) string { return fmt.Sprint(m.Sheet.Terms[t].Reserved) }},
+		{Head: "blank", Least: 5, Align: kit.ToRight, Cell: func(t int) string { return fmt.Sprint(m.Sheet.Terms[t].Blank) }},
+		{Head: "contacts", Least: 9, Align: kit.ToRight, Cell: func(t int) string {
+			if s := &m.Sheet.Terms[t]; s.HasContacts {
+				return fmt.Sprint(s.Contacts)
+			}
+			return "-"
+		}},
+	}, m.Cfg.ASCII)
 }
 
 // EndPage is one termination: cavity by cavity, in the order its insert has them.
 func EndPage(m *desk.Model, _ int, id string) desk.Page {
 	t, ok := m.Sheet.Index.Termination[id]
 	if !ok {
-		return desk.Page{Empty: "termination " + id + " is gone; Esc goes back"}
+		return desk.Page{Empty: "termination " + id + " is gone. Esc goes back"}
 	}
 	h, s := &m.H.Terminations[t], &m.Sheet.Terms[t]
 	p := desk.Page{Lines: []string{fmt.Sprintf("%s  %s   %s", id, h.Name.V, endSays(m, h))}}
 	p.Lines = append(p.Lines, fmt.Sprintf("%d used, %d spare, %d reserved, %d blank", s.Used, s.Spare, s.Reserved, s.Blank))
 	if s.Sealed && s.SealPlugs > 0 {
-		p.Lines = append(p.Lines, fmt.Sprintf("every cavity that is not wired takes a contact and a seal plug: %d", s.SealPlugs))
+		p.Lines = append(p.Lines, fmt.Sprintf("each unwired cavity takes a contact and a seal plug: %d", s.SealPlugs))
 	}
-	wall := words.Either(h.Firewall.V, fmt.Sprintf("yes, %d stubs of wire beside the plugs", s.Stubs), "no")
+	wall := words.Either(h.Firewall.V, fmt.Sprintf("yes: plugs, and %d stubs of wire", s.Stubs), "no")
 	datum := words.OrDash(string(h.Datum.V))
 	p.Rows = append(p.Rows, desk.Row{Key: "datum", Text: "length from  " + datum,
-		Detail: "+ - where its branch's length starts; with part_mm and the boot known the length is converted",
+		Detail: "+ - where its length starts. With part_mm and the boot it is converted",
 		Step: func(m *desk.Model, by int) {
 			t := m.Sheet.Index.Termination[id]
 			d, _ := words.Around(offer.Data, m.H.Terminations[t].Datum.V, by)
 			h, converted := offer.Redatum(m.Sheet, t, d)
-			says := "length from the " + string(d) + "; the number stays, for the part's length is not known"
+			says := "length from the " + string(d) + ". The number stays, because the part's length is not known"
 			if converted {
 				says = "length from the " + string(d) + ", converted"
 			}
 			m.Change(h, says)
 		}})
 	p.Rows = append(p.Rows, desk.Row{Key: "firewall", Text: "firewall     " + wall,
-		Detail: "+ - where it stands in one, an unwired cavity takes contact, plug and a stub of wire", Step: func(m *desk.Model, _ int) {
+		Detail: "+ - in a firewall each unwired cavity takes contact, plug and a stub of wire", Step: func(m *desk.Model, _ int) {
 			m.Change(m.H.EditTermination(m.Sheet.Index.Termination[id],
 				func(t *model.Termination) { t.Firewall = model.Some(!t.Firewall.V) }),
-				id+words.Either(h.Firewall.V, " stands in no firewall", " stands in a firewall"))
+				id+words.Either(h.Firewall.V, " is in no firewall", " is in a firewall"))
 		}})
 	p.Rows = append(p.Rows, m.Once("pairs "+id, func() []desk.Row { return pairingRows(m, t) })...)
 	for _, c := range s.Cavities {
@@ -137,11 +149,11 @@ func cavityRow(m *desk.Model, t int, name string) desk.Row {
 		say("drain of " + c.Drain)
 	case h.Reserves(name):
 		say("reserved")
-		r.Detail = "+ - gives it free"
+		r.Detail = "+ - frees it"
 		r.Step = func(m *desk.Model, _ int) { reserve(m, id, name, false) }
 	default:
 		say("free")
-		r.Detail = "+ - keeps it reserved"
+		r.Detail = "+ - reserves it"
 		r.Step = func(m *desk.Model, _ int) { reserve(m, id, name, true) }
 	}
 	return r
@@ -166,7 +178,7 @@ func pairingRows(m *desk.Model, t int) []desk.Row {
 	var out []desk.Row
 	for _, q := range offer.Pairings(m.Sheet, t) {
 		o := m.H.Terminations[q.B].ID
-		text := fmt.Sprintf("to %s: %d wires, %d of them spare, takes %d more", o, q.Wires, q.Spares, q.More)
+		text := pairingText(o, q.Wires, q.Spares, q.More)
 		r := desk.Row{Key: "to " + o, Text: text, Detail: "Enter opens " + o, Enter: func(m *desk.Model) { m.Show(EndKind, o) }}
 		if q.More > 0 {
 			r.More = func() string { return oneMoreText(m, q) }
@@ -180,13 +192,13 @@ func oneMoreText(m *desk.Model, q offer.Pairing) string {
 	b, d, starts, ok := offer.OneMore(m.Sheet, q)
 	switch {
 	case !ok:
-		return "what one more would cost is known when its branches are laid"
+		return "What one more costs is known when its branches are laid"
 	case starts > 0:
-		return fmt.Sprintf("one more starts layer %d of %s: it takes a filler layer or good company", starts, m.H.Branches[b].ID)
+		return fmt.Sprintf("One more starts layer %d of %s: fill that with filler or with more wires", starts, m.H.Branches[b].ID)
 	case m.Sys.Diameter(d) == m.Sys.Diameter(0):
-		return "one more finds room in the outermost layers"
+		return "One more fits in the outermost layers"
 	}
-	return "one more makes " + m.H.Branches[b].ID + " a little thicker"
+	return "One more makes " + m.H.Branches[b].ID + " a little thicker"
 }
 
 func splicesRow(m *desk.Model) desk.Row {
@@ -196,23 +208,34 @@ func splicesRow(m *desk.Model) desk.Row {
 
 // SplicesPage lists the splices.
 func SplicesPage(m *desk.Model, _ int, _ string) desk.Page {
-	p := desk.Page{Lines: []string{"Splices; the sleeve lies so far along the branch from its breakout."},
-		Empty: "no splice; Esc goes back"}
-	p.Cols = fmt.Sprintf("%-6s%-20s%8s  %-16s%s", "id", "lies", m.Sys.Name(), "part", "joins")
+	p := desk.Page{Lines: []string{"The sleeve lies this far along the branch from its breakout."},
+		Empty: "No splice. Esc goes back"}
+	columns := spliceColumns(m)
+	p.Cols = columns.Head()
 	for i := range m.H.Splices {
-		sp, s := &m.H.Splices[i], &m.Sheet.Splices[i]
-		id := sp.ID
-		lies := sp.At
-		if sp.Toward.V != "" {
-			lies += " toward " + sp.Toward.V
-		}
-		p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id),
-			Text: fmt.Sprintf("%s%s%8s  %s%s", draw.Fit(id, 5, m.Cfg.ASCII)+" ", draw.Fit(lies, 19, m.Cfg.ASCII)+" ",
-				m.Sys.Length(sp.OffsetMM.V), draw.Fit(words.OrDash(s.Part), 15, m.Cfg.ASCII)+" ", desk.JoinText(m, i)),
-			Detail: "Enter opens it; + - moves the sleeve", Enter: func(m *desk.Model) { m.Show(SpliceKind, id) },
+		id := m.H.Splices[i].ID
+		p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id), Text: columns.Line(i),
+			Detail: "Enter opens it, + - moves the sleeve", Enter: func(m *desk.Model) { m.Show(SpliceKind, id) },
 			Step: func(m *desk.Model, by int) { moveSplice(m, id, by) }})
 	}
 	return p
+}
+
+// spliceColumns are the columns of the list of splices.
+func spliceColumns(m *desk.Model) kit.Columns[int] {
+	return kit.GivenColumns([]kit.Column[int]{
+		{Head: "id", Least: 5, Cell: func(i int) string { return m.H.Splices[i].ID }},
+		{Head: "lies", Least: 19, Cell: func(i int) string {
+			sp := &m.H.Splices[i]
+			if sp.Toward.V == "" {
+				return sp.At
+			}
+			return sp.At + " toward " + sp.Toward.V
+		}},
+		{Head: m.Sys.Name(), Least: 8, Align: kit.ToRight, Cell: func(i int) string { return m.Sys.Length(m.H.Splices[i].OffsetMM.V) }},
+		{Head: "part", Lead: 1, Least: 15, Cell: func(i int) string { return words.OrDash(m.Sheet.Splices[i].Part) }},
+		{Head: "joins", Cell: func(i int) string { return desk.JoinText(m, i) }},
+	}, m.Cfg.ASCII)
 }
 
 // moveSplice moves a sleeve by five millimetres.
@@ -220,14 +243,14 @@ func moveSplice(m *desk.Model, id string, by int) {
 	i := m.Sheet.Index.Splice[id]
 	v := max(0, m.H.Splices[i].OffsetMM.V+unit.Millimetre(5*by))
 	m.Change(m.H.EditSplice(i, func(s *model.Splice) { s.OffsetMM = model.Some(v) }),
-		fmt.Sprintf("%s lies %s %s off %s", id, m.Sys.Length(v), m.Sys.Name(), m.H.Splices[i].At))
+		fmt.Sprintf("%s lies %s %s from %s", id, m.Sys.Length(v), m.Sys.Name(), m.H.Splices[i].At))
 }
 
 // SplicePage is one splice: its part, where its sleeve lies, what it joins.
 func SplicePage(m *desk.Model, _ int, id string) desk.Page {
 	i, ok := m.Sheet.Index.Splice[id]
 	if !ok {
-		return desk.Page{Empty: "splice " + id + " is gone; Esc goes back"}
+		return desk.Page{Empty: "splice " + id + " is gone. Esc goes back"}
 	}
 	sp, s := &m.H.Splices[i], &m.Sheet.Splices[i]
 	p := desk.Page{Lines: []string{"splice " + id + " at " + sp.At}}
@@ -243,7 +266,7 @@ func SplicePage(m *desk.Model, _ int, id string) desk.Page {
 			}, nil))
 	}})
 	p.Rows = append(p.Rows, desk.Row{Key: "toward", Text: "lies toward  " + words.OrDash(sp.Toward.V),
-		Detail: "+ - the branches of its breakout: the sleeve lies along one, clear of the others", Step: func(m *desk.Model, by int) {
+		Detail: "+ - which branch of its breakout the sleeve lies along", Step: func(m *desk.Model, by int) {
 			var all []string
 			for _, b := range m.Sheet.Index.Meeting(sp.At) {
 				all = append(all, m.H.Branches[b].ID)
@@ -278,4 +301,17 @@ func spliceChoices(m *desk.Model) []desk.Choice {
 			Used: used[id]})
 	}
 	return out
+}
+
+// pairingText is the wires between one end and another, and how many more fit; what is none is
+// not said.
+func pairingText(to string, wires, spares, more int) string {
+	text := fmt.Sprintf("to %s: %s", to, words.Plural(wires, "wire", "wires"))
+	if spares > 0 {
+		text += fmt.Sprintf(", %d spare", spares)
+	}
+	if more > 0 {
+		text += fmt.Sprintf(", room for %d", more)
+	}
+	return text
 }

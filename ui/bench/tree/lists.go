@@ -24,8 +24,8 @@ const ListsKind desk.Kind = "lists"
 // ListsPage is what is taken off the shelf: wire by reel, contacts, crimps, units made
 // first.
 func ListsPage(m *desk.Model, _ int, _ string) desk.Page {
-	p := desk.Page{Lines: []string{"Off the shelf: wire by reel and longest first, contacts to buy, how to crimp, units made first."},
-		Empty: "nothing is cut yet; Esc goes back"}
+	p := desk.Page{Lines: []string{"Off the shelf: wire by reel, longest first; contacts to buy; how to crimp; units to make first."},
+		Empty: "Nothing to cut yet. Esc goes back"}
 	p.Rows = m.Once(fmt.Sprint("lists ", m.Sys), func() []desk.Row { return listRows(m) })
 	return p
 }
@@ -51,7 +51,7 @@ func listRows(m *desk.Model) []desk.Row {
 					mark = "?"
 				}
 			}
-			out = append(out, desk.Row{Text: text, Mark: mark, Detail: "shelf_m of [[reel]] says how much there is",
+			out = append(out, desk.Row{Text: text, Mark: mark, Detail: "shelf_m of [[reel]] in the file says how much you have",
 				Why: desk.FiguresOfPart(c.Spec, c.Size, "reel.need")})
 		}
 		ids, named := make([]string, 0, len(c.Wires)), make([]string, 0, len(c.Wires))
@@ -62,15 +62,15 @@ func listRows(m *desk.Model) []desk.Row {
 			why = append(why, desk.FiguresOf(m.H.Wires[k].ID, "wire.cut")...)
 		}
 		out = append(out, desk.Row{Text: fmt.Sprintf("  %3d off %6s   %s", len(c.Wires), m.Sys.Length(c.CutMM), words.Few(ids)),
-			Detail: "wire and colour: " + strings.Join(named, ", "), Why: why})
+			Detail: "Wire and colour: " + strings.Join(named, ", "), Why: why})
 	}
 	if n := len(m.H.Wires); n > 0 {
 		out = append(out, desk.Row{Text: fmt.Sprintf("  wire flags %d", 2*n),
-			Detail: "one at each end of every wire, from the cutting on until its contact is in"})
+			Detail: "One at each end of every wire, from the cut until its contact is in"})
 	}
 	if n := len(threading.Mixes(m.Sheet)); n > 0 {
 		out = append(out, desk.Row{Text: fmt.Sprintf("  adhesive, %s: %s", m.Sheet.Limits.Adhesive, words.Plural(n, "pack", "packs")),
-			Detail: "the threading list says which joints each does"})
+			Detail: "The threading list says which joints each mix is for"})
 	}
 	head("CONTACTS TO BUY")
 	for _, b := range lists.BuyList(m.Sheet) {
@@ -79,15 +79,15 @@ func listRows(m *desk.Model) []desk.Row {
 			part = "gender not given"
 		}
 		out = append(out, desk.Row{Text: fmt.Sprintf("  size %-4s %-18s %3d", b.Size, part, b.Buy()),
-			Detail: fmt.Sprintf("%d wired, %d in unwired sealed cavities, %d samples to pull, %d more", b.Wired, b.Unwired, b.Samples,
+			Detail: fmt.Sprintf("%d for wires, %d for unwired sealed cavities, %d samples, %d extra", b.Wired, b.Unwired, b.Samples,
 				b.More)})
 		stubs := ""
 		if b.Stubs > 0 {
-			stubs = fmt.Sprintf("; %d of them in a firewall, with a stub of wire", b.Stubs)
+			stubs = fmt.Sprintf("; %d in a firewall, with a stub of wire", b.Stubs)
 		}
 		if b.Plugs > 0 {
 			out = append(out, desk.Row{Text: fmt.Sprintf("  plug      %-18s %3d", words.OrDash(b.Plug), b.Plugs),
-				Detail: "one in each cavity that is not wired" + stubs})
+				Detail: "One in each cavity that has no wire" + stubs})
 		}
 	}
 	head("CRIMPS")
@@ -99,7 +99,7 @@ func listRows(m *desk.Model) []desk.Row {
 		out = append(out, spares...)
 	}
 	if len(m.H.Units) > 0 {
-		head("UNITS MADE FIRST, " + m.Sys.Name())
+		head("UNITS TO MAKE FIRST, " + m.Sys.Name())
 	}
 	for i := range m.H.Units {
 		out = append(out, unitRow(m, i)...)
@@ -110,7 +110,7 @@ func listRows(m *desk.Model) []desk.Row {
 func crimpRow(m *desk.Model, c lists.CrimpRow) desk.Row {
 	text := fmt.Sprintf("  size %-4s on %-7s %3d", c.Contact, paper.Size(&model.Wire{Size: c.Size}), c.Count)
 	if !c.Circular {
-		text += "  of the device's own"
+		text += "  the device's own"
 	}
 	var why []desk.Reason
 	say := func(name string, v float64, k whyquery.Measure, from catalogue.Origin) {
@@ -129,11 +129,11 @@ func crimpRow(m *desk.Model, c lists.CrimpRow) desk.Row {
 		text += fmt.Sprintf("  pull %s%s N", unit.Fixed(c.PullN, 0), words.MemMark(c.PullBy.Standing == catalogue.Memory))
 		say("a sample must hold, N", float64(c.PullN), whyquery.Times, c.PullBy)
 	}
-	detail := "no tool is known for it: its maker's sheet"
+	detail := "no tool is known: see its maker's sheet"
 	if c.Tool.Set {
 		detail = fmt.Sprintf("%s with %s~", c.Tool.V.Frame, c.Tool.V.Positioner)
 		if c.Step > 0 {
-			detail += fmt.Sprintf(", step %d%s; the positioner's plate rules", c.Step, words.MemMark(c.StepGuess))
+			detail += fmt.Sprintf(", step %d%s; check the positioner's plate", c.Step, words.MemMark(c.StepGuess))
 		}
 	}
 	if c.Part != "" {
@@ -147,11 +147,11 @@ func crimpRow(m *desk.Model, c lists.CrimpRow) desk.Row {
 	}
 	if n, ok := catalogue.AWGNumber(cmp.Or(c.Together, c.Size)); ok {
 		if nicked, broken, ok := crimp.Damage(n); ok {
-			detail += fmt.Sprintf("; strands nicked at most %d, broken %d", nicked, broken)
+			detail += fmt.Sprintf("; at most %d strands nicked, %d broken", nicked, broken)
 		}
 	}
 	if c.PullN > 0 {
-		detail += "; pull by " + c.PullBy.Source
+		detail += "; pull from " + c.PullBy.Source
 	}
 	return desk.Row{Text: text, Detail: detail, Why: why}
 }
@@ -161,9 +161,9 @@ func unitRow(m *desk.Model, i int) []desk.Row {
 	u, s := &m.H.Units[i], &m.Sheet.Units[i]
 	text := fmt.Sprintf("  %-5s %s", u.ID, u.Name.V)
 	if s.LayMM > 0 {
-		text += fmt.Sprintf("  turn %s", m.Sys.Length(s.LayMM))
+		text += fmt.Sprintf("  lay %s", m.Sys.Length(s.LayMM))
 	}
-	detail := "twist it before it is laid; a drain to the shell or to a cavity, never both ends of one loop unless meant"
+	detail := "Twist it before you lay it. Ground a drain at one end, unless you want a loop"
 	if u.Shield.V {
 		text += "  shielded, drain " + words.OrDash(u.DrainFrom.V) + " and " + words.OrDash(u.DrainTo.V)
 		detail = desk.ShieldText(m, i)
@@ -195,10 +195,10 @@ func spareRows(m *desk.Model) []desk.Row {
 			continue
 		}
 		text := fmt.Sprintf("  %-5s %s %s  %s to %s", w.ID, paper.Size(w), w.Colour.V, words.OrDash(w.From.V), words.OrDash(w.To.V))
-		detail := "a cavity at both ends"
+		detail := "It has a cavity at both ends"
 		if c, is := caps[k]; is {
 			text = fmt.Sprintf("  %-5s %s %s  %s, capped %s", w.ID, paper.Size(w), w.Colour.V, cmp.Or(w.From.V, w.To.V), desk.CapText(m, c))
-			detail = fmt.Sprintf("cap it, fold back %s %s from %s and tie it down", m.Sys.Length(c.FoldMM), m.Sys.Name(), c.Place)
+			detail = fmt.Sprintf("Cap it, fold it back %s %s from %s and tie it down", m.Sys.Length(c.FoldMM), m.Sys.Name(), c.Place)
 		}
 		id := w.ID
 		out = append(out, desk.Row{Text: text, Detail: detail, Id: id, Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) }})

@@ -46,9 +46,9 @@ func sizeSays(m *desk.Model, id, size string) string {
 	text := "Enter takes it"
 	if wires.Carries(m.Sheet, i) {
 		if says := offer.Doubt(m.Sheet, i, size); says != "" {
-			text = "does not do: " + says + "; Enter takes it all the same"
+			text = "it does not work: " + says + ". Enter takes it anyway"
 		} else {
-			text = "does; Enter takes it"
+			text = "it works. Enter takes it"
 		}
 	}
 	if size == m.H.Wires[i].Size {
@@ -69,12 +69,12 @@ func overOf(m *desk.Model, e catalogue.Wire) string {
 	if overStanding(e) == catalogue.Memory {
 		mem = "~"
 	}
-	return fmt.Sprintf("   over %s%s %s", m.Sys.Fine(e.OverMM), mem, m.Sys.Name())
+	return fmt.Sprintf("   OD %s%s %s", m.Sys.Fine(e.OverMM), mem, m.Sys.Name())
 }
 
 func looked(e catalogue.Wire) []desk.Reason {
 	return []desk.Reason{{Made: func() (why.Why, bool) {
-		return why.LookedUp("over of "+e.Spec+" "+e.Size, float64(e.OverMM), why.Diameter,
+		return why.LookedUp("OD of "+e.Spec+" "+e.Size, float64(e.OverMM), why.Diameter,
 			catalogue.Origin{Source: e.Source, Standing: overStanding(e)}), true
 	}}}
 }

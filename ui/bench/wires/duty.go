@@ -20,10 +20,10 @@ func dutyRow(m *desk.Model, id string) desk.Row {
 		if w.RestA.Set {
 			text += fmt.Sprintf(", %s A between", ampsOf(w.RestA))
 		}
-		text += fmt.Sprintf("; heats as %s A", desk.CarriesText(m.Sheet, k))
+		text += fmt.Sprintf("; RMS %s A", desk.CarriesText(m.Sheet, k))
 	}
 	return desk.Row{Key: "duty", Id: id, Text: fmt.Sprintf("%-12s %s", "duty", text),
-		Detail: "Enter: a fan that starts, an injector, a coil; heat goes by the mean of the square, drop by the peak",
+		Detail: "For a load that switches. Heating uses the RMS current, drop uses the peak",
 		Enter:  func(m *desk.Model) { m.Show(DutyKind, id) }, Why: desk.FiguresOf(id, "wire.heats")}
 }
 
@@ -34,11 +34,11 @@ const DutyKind desk.Kind = "duty"
 func DutyPage(m *desk.Model, _ int, id string) desk.Page {
 	k, ok := m.Sheet.Index.Wire[id]
 	if !ok {
-		return desk.Page{Empty: "wire " + id + " is gone; Esc goes back"}
+		return desk.Page{Empty: "wire " + id + " is gone. Esc goes back"}
 	}
 	hw := &m.H.Wires[k]
 	p := desk.Page{Lines: []string{"duty of wire " + id + ": " + ampsText(hw) + " A while it is on",
-		"heats as " + desk.CarriesText(m.Sheet, k) + " A; above 5 s on at a time it counts as always on"}, Why: desk.FiguresOf(id,
+		"RMS current " + desk.CarriesText(m.Sheet, k) + " A. Above 5 s on at a time it counts as always on"}, Why: desk.FiguresOf(id,
 		"wire.heats")}
 	add := func(key, label, name, value, detail string, most float64, put func(w *model.Wire, v float64), clear func(w *model.Wire)) {
 		shown := value
@@ -54,7 +54,7 @@ func DutyPage(m *desk.Model, _ int, id string) desk.Page {
 				Set: func(m *desk.Model, text string) error {
 					i := m.Sheet.Index.Wire[id]
 					if text == "" {
-						m.Change(m.H.EditWire(i, clear), "taken away")
+						m.Change(m.H.EditWire(i, clear), "removed")
 						return nil
 					}
 					return m.SetNumber(text, 0, most, name, func(v float64) *model.Harness {
@@ -62,12 +62,12 @@ func DutyPage(m *desk.Model, _ int, id string) desk.Page {
 					})
 				}}})
 	}
-	add("on", "on for", "s", secondsOf(hw.OnS), "at a time; an empty value takes it away", 86_400,
+	add("on", "on for", "s", secondsOf(hw.OnS), "How long it is on at a time. An empty value removes it", 86_400,
 		func(w *model.Wire, v float64) { w.OnS = model.Some(unit.Second(v)) }, func(w *model.Wire) { w.OnS = model.Opt[unit.Second]{} })
-	add("every", "in every", "s", secondsOf(hw.PeriodS), "from one time it comes on to the next", 86_400,
+	add("every", "in every", "s", secondsOf(hw.PeriodS), "From one start to the next", 86_400,
 		func(w *model.Wire, v float64) { w.PeriodS = model.Some(unit.Second(v)) },
 		func(w *model.Wire) { w.PeriodS = model.Opt[unit.Second]{} })
-	add("between", "in between", "A", ampsOf(hw.RestA), "what it carries the rest of the time: the fan that has started", 1000,
+	add("between", "in between", "A", ampsOf(hw.RestA), "What it carries the rest of the time, such as a fan after its start", 1000,
 		func(w *model.Wire, v float64) { w.RestA = model.Some(unit.Ampere(v)) },
 		func(w *model.Wire) { w.RestA = model.Opt[unit.Ampere]{} })
 	return p
@@ -82,12 +82,12 @@ func measuredRow(m *desk.Model, id string) desk.Row {
 		value = words.Trim(float64(w.DropV.V))
 		text = value + " V measured"
 		if c.Drop.Set {
-			text += fmt.Sprintf(", %s explained", unit.Fixed(c.Drop.V, 2))
+			text += fmt.Sprintf(", wire alone %s", unit.Fixed(c.Drop.V, 2))
 		}
 	}
 	return desk.Row{Key: "measured", Id: id, Text: fmt.Sprintf("%-12s %s", "drop", text),
-		Detail: "measured from end to end at the current above; what the wire does not explain is lost in contacts, crimps, splices, the " +
-			"ground point", Why: desk.FiguresOf(id, "wire.lost", "wire.drop"), Step: func(m *desk.Model, by int) {
+		Detail: "Measure end to end at the current above. Contacts and joints lose the rest",
+		Why:    desk.FiguresOf(id, "wire.lost", "wire.drop"), Step: func(m *desk.Model, by int) {
 			stepNumber(m, value, by, 60, "V", func(v float64) *model.Harness {
 				return m.H.EditWire(m.Sheet.Index.Wire[id], func(w *model.Wire) { w.DropV = model.Some(unit.Volt(v)) })
 			})
@@ -96,7 +96,7 @@ func measuredRow(m *desk.Model, id string) desk.Row {
 			Set: func(m *desk.Model, text string) error {
 				i := m.Sheet.Index.Wire[id]
 				if text == "" {
-					m.Change(m.H.EditWire(i, func(w *model.Wire) { w.DropV = model.Opt[unit.Volt]{} }), "taken away")
+					m.Change(m.H.EditWire(i, func(w *model.Wire) { w.DropV = model.Opt[unit.Volt]{} }), "removed")
 					return nil
 				}
 				return m.SetNumber(text, 0, 60, "V", func(v float64) *model.Harness {
@@ -118,7 +118,7 @@ func pairRows(m *desk.Model, id string) []desk.Row {
 	}
 	text := fmt.Sprintf("pair %s      about %s ohm alone in air, loop %s mohm/m", name, unit.Fixed(p.Ohm, 0),
 		unit.Fixed(p.Loop, 0))
-	detail := "a shield, a sheath and wires beside it lower it; the formula was fitted to tighter twist"
+	detail := "Shield, sheath and neighbours lower it. The formula is for tighter twist"
 	rows := []desk.Row{{Key: "pair", Id: name, Text: text, Detail: detail, Why: desk.FiguresOf(name, "unit.ohm", "unit.loop"),
 		Step: func(m *desk.Model, by int) { stepRate(m, name, by) },
 		Field: &desk.Field{Label: "bit rate of the bus of " + name, Unit: "kbit/s", Value: kbitText(&m.H.Units[u]), Number: true,
@@ -132,8 +132,9 @@ func pairRows(m *desk.Model, id string) []desk.Row {
 		if p.Bus.StubMM > 0 {
 			t += fmt.Sprintf(", longest stub %s", m.Sys.Length(p.Bus.StubMM))
 		}
-		rows = append(rows, desk.Row{Key: "bus", Id: name, Text: t, Detail: "its longest way over splices; the rest are stubs",
-			Why: desk.FiguresOf(name, "unit.bus", "unit.stub")})
+		rows = append(rows, desk.Row{Key: "bus", Id: name, Text: t,
+			Detail: "The bus is the longest way through its splices. The rest are stubs",
+			Why:    desk.FiguresOf(name, "unit.bus", "unit.stub")})
 	}
 	return rows
 }
@@ -167,9 +168,9 @@ func stepNumber(m *desk.Model, value string, by int, most float64, name string, 
 	v = unit.RoundHalfUp(max(0, v+float64(by)*step), 0.001)
 	switch {
 	case v > most:
-		m.Tell(words.Trim(most) + " " + name + " is the most")
+		m.Tell(words.Trim(most) + " " + name + " is the highest")
 	case value != "" && words.Trim(v) == value:
-		m.Tell("0 " + name + " is the least")
+		m.Tell("0 " + name + " is the lowest")
 	default:
 		m.Change(make(v), fmt.Sprintf("set to %s %s", words.Trim(v), name))
 	}

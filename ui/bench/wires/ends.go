@@ -15,7 +15,7 @@ func damagedRow(m *desk.Model, id string) (desk.Row, bool) {
 	}
 	a := all[0]
 	spare := m.H.Wires[a.Wire].ID
-	return desk.Row{Key: "damaged", Id: spare, Text: "if damaged   " + spare + " goes the same way",
-		Detail: fmt.Sprintf("re-pin %s from %s to %s and from %s to %s; seal what it leaves", spare, a.ToA, a.FromA, a.ToB, a.FromB),
+	return desk.Row{Key: "damaged", Id: spare, Text: "if damaged   " + spare + " can replace it",
+		Detail: fmt.Sprintf("Re-pin %s from %s to %s and from %s to %s. Seal what it leaves", spare, a.ToA, a.FromA, a.ToB, a.FromB),
 		Enter:  func(m *desk.Model) { m.Show(desk.KindWire, spare) }}, true
 }

@@ -12,6 +12,7 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
 )
@@ -57,23 +58,26 @@ func feedsRow(m *desk.Model) desk.Row {
 			mark = k
 		}
 	}
-	return desk.Row{Key: "feeds", Text: text, Mark: mark, Detail: "Enter lists fuses and electronic limits, what they carry and protect",
+	return desk.Row{Key: "feeds", Text: text, Mark: mark, Detail: "Enter lists fuses and electronic limits, their load and their wires",
 		Enter: func(m *desk.Model) { m.Show(FeedsKind, "") }}
 }
 
 // FeedsPage lists the feeds.
 func FeedsPage(m *desk.Model, _ int, _ string) desk.Page {
-	p := desk.Page{Lines: []string{"Feeds: a fuse or an electronic limit each, and the wires that come out of it.",
-		"A wire gets one on its own page."}, Empty: "no feed yet: open a wire, its feed row makes one; Esc goes back"}
-	p.Cols = fmt.Sprintf("%-5s%-20s%-24s%-16s%s", "feed", "name", "device", "carries", "wires")
+	p := desk.Page{Lines: []string{"A feed is a fuse or an electronic limit, with the wires on it.",
+		"Choose it on the page of the wire."}, Empty: "No feed yet. Open a wire and choose one in its row \"feed\". Esc goes back"}
+	columns := kit.GivenColumns([]kit.Column[int]{
+		{Head: "feed", Least: 4, Cell: func(i int) string { return m.H.Feeds[i].ID }},
+		{Head: "name", Least: 19, Cell: func(i int) string { return m.H.Feeds[i].Name.V }},
+		{Head: "device", Least: 23, Cell: func(i int) string { return deviceText(&m.H.Feeds[i]) }},
+		{Head: "carries", Least: 15, Cell: func(i int) string { return loadText(m, i) }},
+		{Head: "wires", Cell: func(i int) string { return fmt.Sprint(len(m.H.Feeds[i].Wires)) }},
+	}, m.Cfg.ASCII)
+	p.Cols = columns.Head()
 	for i := range m.H.Feeds {
-		f := &m.H.Feeds[i]
-		id := f.ID
-		p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id),
-			Text: fmt.Sprintf("%s %s %s %s %d", draw.Fit(id, 4, m.Cfg.ASCII), draw.Fit(f.Name.V, 19, m.Cfg.ASCII),
-				draw.Fit(deviceText(f), 23, m.Cfg.ASCII), draw.Fit(loadText(m, i), 15, m.Cfg.ASCII), len(f.Wires)),
-			Detail: "Enter opens it", Enter: func(m *desk.Model) { m.Show(FeedKind, id) },
-			Why: desk.FiguresOf(id, "feed.load", "feed.most")})
+		id := m.H.Feeds[i].ID
+		p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id), Text: columns.Line(i), Detail: "Enter opens it",
+			Enter: func(m *desk.Model) { m.Show(FeedKind, id) }, Why: desk.FiguresOf(id, "feed.load", "feed.most")})
 	}
 	return p
 }
@@ -82,7 +86,7 @@ func FeedsPage(m *desk.Model, _ int, _ string) desk.Page {
 func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 	i, ok := m.Sheet.Index.Feed[id]
 	if !ok {
-		return desk.Page{Empty: "feed " + id + " is gone; Esc goes back"}
+		return desk.Page{Empty: "feed " + id + " is gone. Esc goes back"}
 	}
 	f, fd := &m.H.Feeds[i], &m.Sheet.Feeds[i]
 	p := desk.Page{Lines: []string{"feed " + id + "   " + f.Name.V}, Why: desk.FiguresOf(id, "feed.load", "feed.most", "feed.opens")}
@@ -91,19 +95,19 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 		if fd.Device.V.Kind != protect.Electronic {
 			mem = "~"
 		}
-		p.Lines = append(p.Lines, fmt.Sprintf("carries %s; sure to open from %s%s A", loadText(m, i),
+		p.Lines = append(p.Lines, fmt.Sprintf("carries %s; opens for certain from %s%s A", loadText(m, i),
 			unit.Fixed(fd.Device.V.NeedsToOpen(), 1), mem))
 	}
 	there := func(m *desk.Model) bool { _, ok := m.Sheet.Index.Feed[id]; return ok }
 	add := func(r desk.Row) { p.Rows = append(p.Rows, r) }
 	line := func(label, value string) string { return fmt.Sprintf("%-12s %s", label, words.OrDash(value)) }
-	add(desk.Row{Key: "device", Text: line("device", string(f.Device.V)), Detail: "+ - blade, large blade (another table), electronic",
+	add(desk.Row{Key: "device", Text: line("device", string(f.Device.V)), Detail: "+ - blade fuse, large blade fuse, electronic limit",
 		Step: func(m *desk.Model, by int) {
 			d, _ := words.Around(model.Protections, f.Device.V, by)
 			m.Change(m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.Device = model.Some(d) }), string(d))
 		}})
 	rating := desk.Row{Key: "rating", Text: line("rating", ampsOf(f.Amps)+" A"),
-		Detail: "+ - the next that is made; of an electronic one the limit it is set to, in whole amperes",
+		Detail: "+ - the next rating that is made. For an electronic limit, whole amperes",
 		Why:    desk.FiguresOf(id, "feed.most"),
 		Step:   func(m *desk.Model, by int) { stepRating(m, id, by) },
 		Field: &desk.Field{Label: "rating of feed " + id, Unit: "A", Value: ampsOf(f.Amps), Number: true,
@@ -125,13 +129,13 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 	}
 	add(rating)
 	add(desk.Row{Key: "outputs", Text: line("outputs", fmt.Sprint(max(f.Outputs.Or(1), 1))),
-		Detail: "how many are joined to one load; each leg is sized for its own limit", Step: func(m *desk.Model, by int) {
+		Detail: "How many outputs are joined to one load. Size each leg for its own limit", Step: func(m *desk.Model, by int) {
 			n := max(1, f.Outputs.Or(1)+by)
 			m.Change(m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.Outputs = model.Some(n) }), fmt.Sprintf("%d outputs", n))
 		}})
 	if fd.Device.V.Kind == protect.Electronic {
 		add(desk.Row{Key: "trip", Text: line("opens within", secondsOf(f.TripS)+" s"),
-			Detail: "of a short, from its maker's sheet; - not known", Step: func(m *desk.Model, by int) {
+			Detail: "How fast it opens a short, from its maker's sheet. - means not known", Step: func(m *desk.Model, by int) {
 				stepNumber(m, secondsValue(f.TripS), by, 100, "s", func(v float64) *model.Harness {
 					return m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.TripS = model.Some(unit.Second(v)) })
 				})
@@ -142,12 +146,12 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 	if f.BeforeMM.Set {
 		before = m.Sys.Length(f.BeforeMM.V)
 	}
-	add(desk.Row{Key: "before", Text: line("run before", words.OrDash(before)+" "+m.Sys.Name()),
-		Detail: "unprotected wire between supply and device", Step: func(m *desk.Model, by int) {
+	add(desk.Row{Key: "before", Text: line("wire before", words.OrDash(before)+" "+m.Sys.Name()),
+		Detail: "Unprotected wire between the supply and the fuse", Step: func(m *desk.Model, by int) {
 			v := max(0, f.BeforeMM.V+10*unit.Millimetre(by))
 			m.Change(m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.BeforeMM = model.Some(v) }),
 				"set to "+m.Sys.Length(v)+" "+m.Sys.Name())
-		}, Field: &desk.Field{Label: "unprotected run before " + id, Unit: m.Sys.Name(), Value: before, Number: true,
+		}, Field: &desk.Field{Label: "unprotected wire before " + id, Unit: m.Sys.Name(), Value: before, Number: true,
 			Set: func(m *desk.Model, text string) error {
 				v, err := m.Sys.Parse(text)
 				if err != nil {
@@ -166,12 +170,12 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 			return nil
 		}}})
 	for n, k := range slices.Concat(fd.Legs, fd.Beyond, fd.Back) {
-		how := "hangs on it"
+		how := "downstream"
 		switch {
 		case n < len(fd.Legs):
-			how = "comes out"
+			how = "direct"
 		case n >= len(fd.Legs)+len(fd.Beyond):
-			how = "comes back"
+			how = "return"
 		}
 		add(guardRow(m, id, i, n, k, how))
 	}
@@ -187,10 +191,10 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 			add(desk.Row{Key: "snag " + g.Rule + fmt.Sprint(k), Mark: mark, Text: t, Detail: g.Says, Why: desk.SnagReasons(m.Sheet, g)})
 		}
 	}
-	add(desk.Row{Key: "drop", Text: "take this feed away", Detail: "Enter does; its wires stay. Backspace brings it back",
+	add(desk.Row{Key: "drop", Text: "remove this feed", Detail: "Enter removes it. Its wires stay. Backspace brings it back",
 		Enter: func(m *desk.Model) {
 			m.Back()
-			m.Change(m.H.RemoveFeed(m.Sheet.Index.Feed[id]), "feed "+id+" taken away")
+			m.Change(m.H.RemoveFeed(m.Sheet.Index.Feed[id]), "feed "+id+" removed")
 		}})
 	return p
 }
@@ -205,7 +209,7 @@ func guardRow(m *desk.Model, feed string, i, n, k int, how string) desk.Row {
 				desk.FiguresOf(id, "wire.heats")...),
 				desk.LimitReasons(m.Sheet, id)...)
 		}}
-	if how == "comes out" {
+	if how == "direct" {
 		r.Drop = func(m *desk.Model) { m.Change(m.H.Feed(id, -1), "wire "+id+" taken off feed "+feed) }
 	}
 	may := "-"
@@ -215,10 +219,10 @@ func guardRow(m *desk.Model, feed string, i, n, k int, how string) desk.Row {
 	r.Text = fmt.Sprintf("%s %s %s %s A, may carry %s", draw.Fit(id, 5, m.Cfg.ASCII), draw.Fit(w.Signal.V, 17, m.Cfg.ASCII),
 		draw.Fit(how, 11, m.Cfg.ASCII), desk.CarriesText(m.Sheet, k), may)
 	if far, ok := current.ShortA(m.Sheet, i, n); ok {
-		r.Text += fmt.Sprintf(", shorted %s", unit.Fixed(far, 0))
+		r.Text += fmt.Sprintf(", short: %s A", unit.Fixed(far, 0))
 	}
 	if lets, bears, mem, ok := current.ShortBears(m.Sheet, i, n); ok {
-		r.Detail = fmt.Sprintf("a short lets %s%s A2s through, its conductor bears %s%s; Enter opens the wire",
+		r.Detail = fmt.Sprintf("A short passes %s%s A2s; the conductor withstands %s%s. Enter opens it",
 			unit.Fixed(lets, 0), words.MemMark(mem), unit.Fixed(bears, 0), words.MemMark(mem))
 	}
 	return r
@@ -276,7 +280,7 @@ func stepRating(m *desk.Model, id string, by int) {
 		}
 	}
 	if next == v {
-		m.Tell("that is the last that is made")
+		m.Tell("no further rating is made")
 		return
 	}
 	m.Change(m.H.EditFeed(i, func(f *model.Feed) { f.Amps = model.Some(next) }), "rating "+words.Trim(float64(next))+" A")
@@ -304,13 +308,13 @@ func feedRow(m *desk.Model, id string) desk.Row {
 		text = now + "  " + m.H.Feeds[i].Name.V + ", " + deviceText(&m.H.Feeds[i])
 	case c.Guard.Set && c.Guard.V.Feed >= 0:
 		f := &m.H.Feeds[c.Guard.V.Feed]
-		text = "over a splice " + f.ID + "  " + f.Name.V + ", " + deviceText(f)
+		text = "via a splice " + f.ID + "  " + f.Name.V + ", " + deviceText(f)
 	case c.Guard.Set:
-		text = "over splices, several"
+		text = "several, via splices"
 	}
 	there := func(m *desk.Model) bool { _, ok := m.Sheet.Index.Wire[id]; return ok }
 	return desk.Row{Key: "feed", Id: id, Text: fmt.Sprintf("%-12s %s", "feed", text),
-		Detail: "the fuse or electronic limit it comes out of; Enter lists them, and makes a new one", Enter: func(m *desk.Model) {
+		Detail: "The fuse or electronic limit that feeds it. Enter lists them or makes one", Enter: func(m *desk.Model) {
 			m.Open(desk.ChooseScreen("feed", there, func(m *desk.Model) []desk.Choice { return feedChoices(m, id) },
 				func(m *desk.Model) string { return now }, func(m *desk.Model, v string) { putOnFeed(m, id, v) }, nil))
 		}}

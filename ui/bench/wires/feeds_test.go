@@ -86,18 +86,18 @@ func TestFeedByKeys(t *testing.T) {
 	if m.H.Feeds[0].Amps.V != 5 {
 		t.Errorf("- - gives %v A", m.H.Feeds[0].Amps.V)
 	}
-	if !strings.Contains(benchtest.View(m), "carries 4.5 A of 5 A: 4 A at most, 80 % of it") {
+	if !strings.Contains(benchtest.View(m), "carries 4.5 A of 5 A: at most 4 A, 80 % of its rating") {
 		t.Errorf("nothing is said of 4.5 A on 5\n%s", benchtest.View(m))
 	}
 	benchtest.GoTo(t, m, "@device", "+", "+", "@rating", "1", "2", "enter")
 	if f := m.H.Feeds[0]; f.Device.V != model.ProtectionElectronic || f.Amps.V != 12 {
 		t.Errorf("%+v: %s", f, m.Says)
 	}
-	benchtest.GoTo(t, m, "@comes out", ".")
+	benchtest.GoTo(t, m, "@direct", ".")
 	if len(m.H.Feeds[0].Wires) != 0 {
 		t.Errorf("on it are %v", m.H.Feeds[0].Wires)
 	}
-	benchtest.GoTo(t, m, "@take this feed away", "enter")
+	benchtest.GoTo(t, m, "@remove this feed", "enter")
 	if len(m.H.Feeds) != 0 || m.Top() != "feeds" {
 		t.Errorf("%d feeds, on %s", len(m.H.Feeds), m.Top())
 	}
@@ -113,8 +113,8 @@ func TestSizesSayWhatTheyDo(t *testing.T) {
 			said[r.Key] = r.More()
 		}
 	}
-	for size, want := range map[string]string{"20": "does; Enter takes it", "28": "does not do: thinner than the shop handles, 24",
-		"22": "does; Enter takes it: ", "12": "does not do: P1:E does not take it"} {
+	for size, want := range map[string]string{"20": "it works. Enter takes it", "28": "it does not work: thinner than the shop uses, 24",
+		"22": "it works. Enter takes it: ", "12": "it does not work: P1:E does not take it"} {
 		if !strings.HasPrefix(said[size], want) {
 			t.Errorf("%s: %q, want %q", size, said[size], want)
 		}

@@ -5,13 +5,13 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"contralay/calc/phase/wires"
 	"contralay/calc/query/offer"
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/draw"
 	"contralay/ui/paper"
 )
@@ -38,9 +38,9 @@ func judgeRow(m *desk.Model, ids []int) (desk.Row, bool) {
 	if !ok {
 		return desk.Row{}, false
 	}
-	text := fmt.Sprintf("nearest its limit here: %s, %s of %s A", m.H.Wires[i].ID, desk.CarriesText(m.Sheet, i),
+	text := fmt.Sprintf("nearest its limit: %s, %s of %s A", m.H.Wires[i].ID, desk.CarriesText(m.Sheet, i),
 		desk.MostText(&m.Sheet.Wires[i]))
-	return desk.Row{Key: "judge", Text: text, Detail: "Enter lists them, worst first: current, limit, drop, temperature, and what decides",
+	return desk.Row{Key: "judge", Text: text, Detail: "Enter lists all wires, worst first: current, limit, drop, temperature",
 		Enter: func(m *desk.Model) { m.Show(JudgeKind, "") }, Why: closestWhy(m, ids)}, true
 }
 
@@ -54,10 +54,10 @@ const (
 func JudgePage(m *desk.Model, w int, _ string) desk.Page {
 	_, _, ok := m.BranchHere()
 	if !ok {
-		return desk.Page{Empty: "no branch; Esc goes back"}
+		return desk.Page{Empty: "No branch. Esc goes back"}
 	}
-	p := desk.Page{Lines: []string{"Worst first: what they carry of what they may, in " + m.H.Branches[m.Branch].ID},
-		Empty: "no wire runs here; Esc goes back"}
+	p := desk.Page{Lines: []string{"Worst first: current and limit of each wire in " + m.H.Branches[m.Branch].ID},
+		Empty: "No wire runs here. Esc goes back"}
 	ids := m.WiresHere()
 	slices.SortStableFunc(ids, func(a, b int) int {
 		x, okX := shareOf(m, a)
@@ -70,28 +70,11 @@ func JudgePage(m *desk.Model, w int, _ string) desk.Page {
 		}
 		return cmp.Compare(y, x)
 	})
-	room := w - 58
-	p.Cols = fmt.Sprintf("%-6s%-8s%6s%8s%8s%6s   %s", "wire", "size", "A", "most A", "drop V", "C", "what decides")
-	if room < 16 {
-		p.Cols = fmt.Sprintf("%-6s%-8s%6s%8s", "wire", "size", "A", "most A")
-	}
+	columns := judgeColumns(m, w)
+	p.Cols = columns.Head()
 	for _, i := range ids {
-		hw, c := &m.H.Wires[i], &m.Sheet.Wires[i]
-		drop, by := "-", "-"
-		if c.Drop.Set {
-			drop = unit.Fixed(c.Circuit, 2)
-		}
-		if c.Bound.Set {
-			by = c.Bound.V.Where
-		}
-		text := fmt.Sprintf("%s%s%6s%8s%8s%6s   %s", draw.Fit(hw.ID, 5, m.Cfg.ASCII)+" ", draw.Fit(paper.Size(hw), 7, m.Cfg.ASCII)+" ",
-			desk.CarriesText(m.Sheet, i), desk.MostText(c), drop, desk.HotText(c), draw.Fit(by, max(room, 8), m.Cfg.ASCII))
-		if room < 16 {
-			text = fmt.Sprintf("%s%s%6s%8s", draw.Fit(hw.ID, 5, m.Cfg.ASCII)+" ", draw.Fit(paper.Size(hw), 7, m.Cfg.ASCII)+" ",
-				desk.CarriesText(m.Sheet, i), desk.MostText(c))
-		}
-		id := hw.ID
-		p.Rows = append(p.Rows, desk.Row{Key: id, Id: id, Mark: m.MarkFor(id), Text: strings.TrimRight(text, " "),
+		id := m.H.Wires[i].ID
+		p.Rows = append(p.Rows, desk.Row{Key: id, Id: id, Mark: m.MarkFor(id), Text: columns.Line(i),
 			More:  func() string { return "Enter opens it; " + desk.WireDetail(m, i, id) },
 			Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) }, WhyOf: func() []desk.Reason {
 				return append(desk.FiguresOf(id, "wire.bound", "wire.hottest", "wire.circuit", "wire.heats"), desk.WireReasons(m, i)...)
@@ -100,18 +83,45 @@ func JudgePage(m *desk.Model, w int, _ string) desk.Page {
 	return p
 }
 
+// judgeColumns are the columns of the list: a narrow one leaves out what limits a wire.
+func judgeColumns(m *desk.Model, w int) kit.Columns[int] {
+	columns := []kit.Column[int]{
+		{Head: "wire", Least: 5, Cell: func(i int) string { return m.H.Wires[i].ID }},
+		{Head: "size", Least: 7, Cell: func(i int) string { return paper.Size(&m.H.Wires[i]) }},
+		{Head: "A", Least: 6, Align: kit.ToRight, Cell: func(i int) string { return desk.CarriesText(m.Sheet, i) }},
+		{Head: "max A", Least: 7, Align: kit.ToRight, Cell: func(i int) string { return desk.MostText(&m.Sheet.Wires[i]) }},
+	}
+	if room := w - 58; room >= 16 {
+		columns = append(columns,
+			kit.Column[int]{Head: "drop V", Least: 7, Align: kit.ToRight, Cell: func(i int) string {
+				if c := &m.Sheet.Wires[i]; c.Drop.Set {
+					return unit.Fixed(c.Circuit, 2)
+				}
+				return "-"
+			}},
+			kit.Column[int]{Head: "C", Least: 5, Align: kit.ToRight, Cell: func(i int) string { return desk.HotText(&m.Sheet.Wires[i]) }},
+			kit.Column[int]{Head: "limited by", Lead: 2, Least: room, Cell: func(i int) string {
+				if c := &m.Sheet.Wires[i]; c.Bound.Set {
+					return c.Bound.V.Where
+				}
+				return "-"
+			}})
+	}
+	return kit.GivenColumns(columns, m.Cfg.ASCII)
+}
+
 // sizesRow opens what would do for all wires at once.
 func sizesRow(m *desk.Model) desk.Row {
-	return desk.Row{Key: "sizes", Text: "the sizes that do, for all wires at once",
-		Detail: "Enter works them out for the whole loom; nothing changes before you take them",
+	return desk.Row{Key: "sizes", Text: "sizes that satisfy all wires",
+		Detail: "Enter works them out for the harness. Nothing changes until you take them",
 		Enter:  func(m *desk.Model) { m.Show(SizesKind, "") }}
 }
 
 // SizesPage lists the wires that another size does for: all in one row, then each.
 func SizesPage(m *desk.Model, _ int, _ string) desk.Page {
-	p := desk.Page{Lines: []string{"The thinnest size that does for heat, drop, its device and both ends, all taken together.",
-		"Thinner than " + m.Sheet.Limits.SizeMin + " is not handled here (size_min in [rules])."},
-		Empty: "every wire with a current has the size that does; Esc goes back"}
+	p := desk.Page{Lines: []string{"The smallest sizes that satisfy heating, voltage drop, the fuses and both contacts together.",
+		"Sizes thinner than " + m.Sheet.Limits.SizeMin + " AWG are not used here (size_min in [rules])."},
+		Empty: "Every wire that has a current has the right size already. Esc goes back"}
 	p.Rows = m.Once("sizes", func() []desk.Row { return sizeRows(m) })
 	return p
 }
@@ -122,7 +132,7 @@ func sizeRows(m *desk.Model) []desk.Row {
 	for _, k := range none {
 		id := m.H.Wires[k].ID
 		stuck = append(stuck, desk.Row{Key: "none " + id, Id: id, Mark: "?",
-			Text:   fmt.Sprintf("%s no size does: %s", draw.Fit(id, 5, m.Cfg.ASCII), offer.Doubt(m.Sheet, k, m.H.Wires[k].Size)),
+			Text:   fmt.Sprintf("%s no size works: %s", draw.Fit(id, 5, m.Cfg.ASCII), offer.Doubt(m.Sheet, k, m.H.Wires[k].Size)),
 			Detail: "Enter opens the wire", Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) },
 			WhyOf: func() []desk.Reason {
 				return append(desk.WireReasons(m, m.Sheet.Index.Wire[id]), desk.LimitReasons(m.Sheet, id)...)
@@ -143,12 +153,12 @@ func sizeRows(m *desk.Model) []desk.Row {
 	rows := []desk.Row{{Key: "all", Text: says, More: func() string {
 		t := m.Try("sizes", func() *model.Harness { return h })
 		if _, b, _ := t.BranchHere(); b.Waiting || len(b.Layers) == 0 {
-			return "Enter takes it, Backspace takes it back; the lay-up follows"
+			return "Enter takes it, Backspace undoes it. A new lay-up is worked out after that"
 		}
 		return "Enter takes it: " + t.Tally().Differs(m.Tally(), m.Sys)
 	}, Enter: func(m *desk.Model) {
 		m.Back()
-		m.Change(h, fmt.Sprintf("%d wires have another size; Backspace takes it back", len(changes)))
+		m.Change(h, fmt.Sprintf("%d wires have another size. Backspace undoes it", len(changes)))
 	}}}
 	rows = append(rows, stuck...)
 	for _, c := range changes {
@@ -157,7 +167,7 @@ func sizeRows(m *desk.Model) []desk.Row {
 		rows = append(rows, desk.Row{Key: id, Id: id, Text: fmt.Sprintf("%s %-18s%6s of %s A   %s", draw.Fit(id, 5, m.Cfg.ASCII),
 			w.Size+" -> "+paper.Size(&model.Wire{Size: to}), desk.CarriesText(m.Sheet, c.Wire), desk.MostText(&m.Sheet.Wires[c.Wire]),
 			w.Signal.V),
-			Detail: "Enter takes this one alone", WhyOf: func() []desk.Reason { return desk.WireReasons(m, m.Sheet.Index.Wire[id]) },
+			Detail: "Enter takes this one only", WhyOf: func() []desk.Reason { return desk.WireReasons(m, m.Sheet.Index.Wire[id]) },
 			Enter: func(m *desk.Model) {
 				m.Change(m.H.EditWire(m.Sheet.Index.Wire[id], func(w *model.Wire) { w.Size = to }),
 					fmt.Sprintf("wire %s is now %s", id, to))

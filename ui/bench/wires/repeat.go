@@ -20,11 +20,11 @@ const mostAtOnce = 60
 // moreRow adds wires like one, with the next numbers: one by Enter or +, many by a
 // number.
 func moreRow(m *desk.Model, id string) desk.Row {
-	return desk.Row{Key: "more", Text: "one more like " + id + ", with the next number", Detail: "Enter adds one; a number adds as many",
+	return desk.Row{Key: "more", Text: "one more like " + id + ", with the next number", Detail: "Enter adds one. A number adds that many",
 		Enter: func(m *desk.Model) { addLike(m, id, 1) },
 		Step: func(m *desk.Model, by int) {
 			if by < 0 {
-				m.Tell("Backspace takes it back")
+				m.Tell("Backspace undoes it")
 				return
 			}
 			addLike(m, id, 1)
@@ -32,7 +32,7 @@ func moreRow(m *desk.Model, id string) desk.Row {
 		Field: &desk.Field{Label: "how many more like " + id, Number: true, Set: func(m *desk.Model, text string) error {
 			n, err := strconv.Atoi(text)
 			if err != nil || n < 1 || n > mostAtOnce {
-				return fmt.Errorf("a whole number is wanted, 1 to %d", mostAtOnce)
+				return fmt.Errorf("type a whole number, 1 to %d", mostAtOnce)
 			}
 			addLike(m, id, n)
 			return nil
@@ -63,7 +63,7 @@ func addLike(m *desk.Model, id string, n int) {
 		if !okA || !okZ {
 			hint := ""
 			if r, any := likeRow(m, id); any {
-				hint = "; there is: " + r.Text
+				hint = "; see the row: " + r.Text
 			}
 			m.Refuse(fmt.Sprintf("no free cavity for %s from %s to %s%s",
 				words.Either(n == 1, "one more", fmt.Sprintf("%d more", n)), endText(&like, true), endText(&like, false),
@@ -116,13 +116,13 @@ func likeOf(m *desk.Model, id string) (desk.Row, bool) {
 		names = append(names, m.H.Terminations[l].ID)
 	}
 	n := m.Sheet.Terms[t].Used
-	return desk.Row{Key: "like " + id, Text: fmt.Sprintf("all %s again for %s", id, strings.Join(names, " ")),
-		Detail: fmt.Sprintf("%s each, to the next free cavities: Enter for all of them, + for %s alone", words.Plural(n, "wire", "wires"),
+	return desk.Row{Key: "like " + id, Text: fmt.Sprintf("repeat %s on %s", id, strings.Join(names, " ")),
+		Detail: fmt.Sprintf("%s each, to the next free cavities. Enter: on all of them. +: only on %s", words.Plural(n, "wire", "wires"),
 			names[0]),
 		Enter: func(m *desk.Model) { repeatOn(m, t, like) },
 		Step: func(m *desk.Model, by int) {
 			if by < 0 {
-				m.Tell("Backspace takes it back")
+				m.Tell("Backspace undoes it")
 				return
 			}
 			repeatOn(m, t, like[:1])
@@ -173,14 +173,14 @@ func mirrorRows(m *desk.Model) []desk.Row {
 	var out []desk.Row
 	for _, of := range offer.LikeBanks(m.Sheet, m.Branch) {
 		id := m.H.Branches[of].ID
-		out = append(out, desk.Row{Key: "mirror " + id, Text: "wire what lies beyond as beyond " + id,
-			Detail: "each wire of that bank once more, to the next free cavities", Enter: func(m *desk.Model) {
+		out = append(out, desk.Row{Key: "mirror " + id, Text: "wire this bank like the one beyond " + id,
+			Detail: "Enter repeats each wire of that bank, to the next free cavities", Enter: func(m *desk.Model) {
 				h, ids, err := offer.Mirrored(m.Sheet, of, m.Branch)
 				if err != nil {
 					m.Refuse(err.Error())
 					return
 				}
-				m.Change(h, fmt.Sprintf("%s as beyond %s", words.Plural(len(ids), "wire", "wires"), id))
+				m.Change(h, fmt.Sprintf("%s, as beyond %s", words.Plural(len(ids), "wire", "wires"), id))
 			}})
 	}
 	return out

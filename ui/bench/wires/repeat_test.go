@@ -72,7 +72,7 @@ func idsOf(ws []model.Wire) []string {
 func TestARowOfLikeLegs(t *testing.T) {
 	m := benchtest.Typed(t, likeLegs)
 	benchtest.Press(m, "enter")
-	benchtest.To(t, m, "all INJ1 again for INJ2 INJ3")
+	benchtest.To(t, m, "repeat INJ1 on INJ2 INJ3")
 	benchtest.Press(m, "enter")
 	want := []string{"103 Injector 2 feed P1:3 INJ2:1", "104 Injector 2 switched P1:4 INJ2:2", "105 Injector 3 feed P1:5 INJ3:1",
 		"106 Injector 3 switched P1:6 INJ3:2"}
@@ -86,7 +86,7 @@ func TestARowOfLikeLegs(t *testing.T) {
 	if len(m.H.Wires) != 2 {
 		t.Error("one undo takes all back")
 	}
-	benchtest.To(t, m, "all INJ1 again")
+	benchtest.To(t, m, "repeat INJ1 on")
 	benchtest.Press(m, "+")
 	if len(m.H.Wires) != 4 {
 		t.Errorf("+ is for one: %q", idsOf(m.H.Wires))

@@ -23,7 +23,7 @@ import (
 func WirePage(m *desk.Model, _ int, id string) desk.Page {
 	i, ok := m.Sheet.Index.Wire[id]
 	if !ok {
-		return desk.Page{Empty: "wire " + id + " is gone; Esc goes back"}
+		return desk.Page{Empty: "wire " + id + " is gone. Esc goes back"}
 	}
 	w, c := &m.H.Wires[i], &m.Sheet.Wires[i]
 	p := desk.Page{Lines: []string{"wire " + id + "   " + w.Signal.V}}
@@ -37,7 +37,7 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 		case "reel", "size":
 			r.Why = desk.FiguresOfPart(desk.WholeLoom, id, "component.over")
 			if c.Dia.Known() {
-				r.Big, r.BigSays = m.Sys.Fine(c.Dia.Nominal), m.Sys.Name()+"  over of "+id
+				r.Big, r.BigSays = m.Sys.Fine(c.Dia.Nominal), m.Sys.Name()+"  OD of "+id
 			}
 		case "current":
 			r.Big, r.BigSays = strings.TrimPrefix(ampsText(w), "-"), "A  in wire "+id
@@ -65,9 +65,9 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 	}
 	wire := func(m *desk.Model) *model.Wire { return &m.H.Wires[m.Sheet.Index.Wire[id]] }
 	add("reel", reelText(m, w.Spec, w.Size, c.Dia.Nominal),
-		"ten side by side: type what they measure, or that /10; an empty value takes it away",
+		"Lay ten side by side. Type their width, or a tenth of it. Empty removes it",
 		func(m *desk.Model, by int) { stepReel(m, id, by) }, reelField(m, w.Spec, w.Size))
-	add("current", ampsText(w)+" A"+ofText(m, id, w.Amps.V, c), "+ - or digits; the limit is the least of what stands below",
+	add("current", ampsText(w)+" A"+ofText(m, id, w.Amps.V, c), "+ - or digits. The lowest limit in the list below counts",
 		func(m *desk.Model, by int) { stepCurrent(m, id, by) }, ampsField(m, i))
 	add("size", paper.Size(w), "Enter lists the sizes", func(m *desk.Model, by int) { stepSize(m, m.Sheet.Index.Wire[id], by) }, nil)
 	sized := len(p.Rows)
@@ -81,8 +81,7 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 		nil)
 	colour := &desk.Field{Label: "colour of wire " + id, Value: w.Colour.V,
 		Set: set(func(w *model.Wire, v string) { w.Colour = model.Some(v) })}
-	add("colour", paper.Colour(w.Colour.V), "Enter lists them; digits: 0 black 1 brown 2 red 3 orange 4 yellow 5 green 6 blue 7 violet 8 "+
-		"grey 9 white",
+	add("colour", paper.Colour(w.Colour.V), "0 black 1 brown 2 red 3 orange 4 yellow 5 green 6 blue 7 violet 8 grey 9 white",
 		func(m *desk.Model, by int) { stepColour(m, id, by) }, colour)
 	choose("colour", colourChoices, func(m *desk.Model) string { return wire(m).Colour.V },
 		func(w *model.Wire, v string) { w.Colour = model.Some(v) }, colour)
@@ -96,7 +95,7 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 		}
 		typed := &desk.Field{Label: label + ", TERMINATION:CAVITY or a splice", Value: now,
 			Set: func(m *desk.Model, t string) error { return setEnd(m, id, from, t) }}
-		add(label, now, "+ - next free cavity of the same connector, Enter lists where it could end",
+		add(label, now, "+ - next free cavity of the same connector. Enter lists other ends",
 			func(m *desk.Model, by int) { stepEnd(m, id, from, by) }, nil)
 		p.Rows[len(p.Rows)-1].Enter = func(m *desk.Model) {
 			m.Open(desk.ChooseScreen(label, there, func(m *desk.Model) []desk.Choice { return endChoices(m, id, from) },
@@ -131,14 +130,14 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 		}
 		p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint("limit ", n), Id: comp,
 			Text:   fmt.Sprintf("%smay carry %s%s A  %s", in, unit.Fixed(l.Amps, 1), mem, l.Where),
-			Detail: l.Where + "; Enter says how it was made, and what it assumes", Why: desk.FiguresAt(id, n, "wire.limit")})
+			Detail: l.Where + ". Enter shows how it was made and what it assumes", Why: desk.FiguresAt(id, n, "wire.limit")})
 	}
 	if c.Finished > 0 {
 		p.Lines = append(p.Lines, fmt.Sprintf("cut %s %s, finished %s with loops", m.Sys.Length(c.Cut), m.Sys.Name(),
 			m.Sys.Length(c.Finished)))
 		if laid, flat, ok := lists.TakeUp(m.Sheet, i); ok {
-			p.Lines = append(p.Lines, fmt.Sprintf("the twist adds %s %s; a flat fifth would add %s", m.Sys.Length(laid), m.Sys.Name(),
-				m.Sys.Length(flat)))
+			p.Lines = append(p.Lines, fmt.Sprintf("the twist adds %s %s; a flat 20 %% would add %s %s", m.Sys.Length(laid), m.Sys.Name(),
+				m.Sys.Length(flat), m.Sys.Name()))
 			p.Why = append(p.Why, desk.FiguresOf(id, "wire.takeup", "wire.flat")...)
 		}
 	}
@@ -184,16 +183,16 @@ func adviceRow(m *desk.Model, i int, comp string) (desk.Row, bool) {
 	a, known := desk.State[advising](m).Find(m.Sheet, 0, w.ID)
 	if !known {
 		return desk.Row{Key: "advice", Id: comp, Text: "advice       is being worked out",
-			Detail: "the smallest size that does for heat, drop, its device and both ends"}, true
+			Detail: "the smallest size that satisfies heating, voltage drop, the fuse and both contacts"}, true
 	}
 	rows := m.Once("advice "+w.ID, func() []desk.Row {
 		size := a.size
 		switch {
 		case a.ok && size == w.Size:
-			return []desk.Row{{Key: "advice", Id: comp, Text: "advice       " + paper.Size(&w) + " is the smallest that does",
-				Detail: "for heat, drop, its device and both ends"}}
+			return []desk.Row{{Key: "advice", Id: comp, Text: "advice       " + paper.Size(&w) + " is the smallest that works",
+				Detail: "It satisfies heating, voltage drop, the fuse and both contacts"}}
 		case !a.ok:
-			return []desk.Row{{Key: "advice", Id: comp, Mark: "?", Text: "advice       no size does",
+			return []desk.Row{{Key: "advice", Id: comp, Mark: "?", Text: "advice       no size works",
 				Detail: w.Spec + " " + paper.Size(&w) + ": " + a.doubt,
 				WhyOf:  func() []desk.Reason { return desk.LimitReasons(m.Sheet, w.ID) }}}
 		}
@@ -201,11 +200,11 @@ func adviceRow(m *desk.Model, i int, comp string) (desk.Row, bool) {
 			return m.H.EditWire(m.Sheet.Index.Wire[w.ID], func(w *model.Wire) { w.Size = size })
 		}
 		return []desk.Row{{Key: "advice", Id: comp, Text: "advice       " + paper.Size(&model.Wire{Size: size}) +
-			" is the smallest that does",
+			" is the smallest that works",
 			More: func() string {
 				t := m.Try("advice "+w.ID+size, func() *model.Harness { return edit(m) })
 				if _, b, _ := t.BranchHere(); b.Waiting || len(b.Layers) == 0 {
-					return "Enter takes it; the lay-up follows"
+					return "Enter takes it. A new lay-up is worked out after that"
 				}
 				return "Enter takes it: " + t.Tally().Differs(m.Tally(), m.Sys)
 			},
@@ -221,7 +220,7 @@ func adviceRow(m *desk.Model, i int, comp string) (desk.Row, bool) {
 func ofText(m *desk.Model, id string, amps unit.Ampere, c *sheet.Wire) string {
 	t := ""
 	if w := unit.RoundHalfUp(float64(c.Heats), 0.01); c.Heats > 0 && w != unit.RoundHalfUp(float64(amps), 0.01) {
-		t = ", heats as " + desk.CarriesText(m.Sheet, m.Sheet.Index.Wire[id])
+		t = ", RMS " + desk.CarriesText(m.Sheet, m.Sheet.Index.Wire[id])
 	}
 	if c.Bound.Set {
 		t += fmt.Sprintf(" of %s A", desk.MostText(c))
@@ -259,7 +258,7 @@ func stepCurrent(m *desk.Model, id string, by int) {
 	}
 	v = unit.Ampere(unit.RoundHalfUp(float64(v+unit.Ampere(by)*by1), 0.01))
 	if v < 0 {
-		m.Tell("0 A is the least")
+		m.Tell("0 A is the lowest")
 		return
 	}
 	m.Change(m.H.EditWire(k, func(w *model.Wire) { w.Amps = model.Some(v) }), fmt.Sprintf("set to %s A", words.Trim(float64(v))))
@@ -332,7 +331,7 @@ func stepEnd(m *desk.Model, id string, from bool, by int) {
 	e, ok := m.Sheet.Index.End(endOf(m, id, from))
 	t, known := m.Sheet.Index.Termination[e.Termination]
 	if !ok || !known {
-		m.Refuse("not in a connector: Enter types another end")
+		m.Refuse("this end is in no connector. Enter lists other ends")
 		return
 	}
 	all := m.Sheet.Terms[t].Cavities
@@ -356,11 +355,11 @@ func setEnd(m *desk.Model, id string, from bool, text string) error {
 	}
 	e, ok := m.Sheet.Index.End(text)
 	if !ok {
-		return fmt.Errorf("an end is wanted: TERMINATION:CAVITY, or a splice")
+		return fmt.Errorf("type an end: TERMINATION:CAVITY, or a splice")
 	}
 	if e.Splice != "" {
 		if _, known := m.Sheet.Index.Splice[e.Splice]; !known {
-			return fmt.Errorf("there is no splice %q; a connector end is written TERMINATION:CAVITY", e.Splice)
+			return fmt.Errorf("there is no splice %q. Write the end in a connector as TERMINATION:CAVITY", e.Splice)
 		}
 	} else if _, known := m.Sheet.Index.Termination[e.Termination]; !known || e.Cavity == "" {
 		return fmt.Errorf("there is no termination %q with a cavity %q", e.Termination, e.Cavity)
@@ -373,10 +372,10 @@ func setEnd(m *desk.Model, id string, from bool, text string) error {
 func capEnd(m *desk.Model, id string, from bool, at string) error {
 	_, breakout := m.Sheet.Index.Breakout[at]
 	if _, termination := m.Sheet.Index.Termination[at]; !breakout && !termination {
-		return fmt.Errorf("there is no breakout and no termination %q to cap it at", at)
+		return fmt.Errorf("there is no breakout or termination %q to cap it at", at)
 	}
 	if other := endOf(m, id, !from); other == "" || strings.HasPrefix(other, capAt) {
-		return fmt.Errorf("wire %s needs a cavity at its other end to be capped at this one", id)
+		return fmt.Errorf("wire %s can be capped at one end only: put its other end in a cavity", id)
 	}
 	putEnd(m, id, from, capAt+at)
 	return nil
@@ -418,10 +417,10 @@ func reelField(m *desk.Model, spec, size string) *desk.Field {
 			value = m.Sys.Fine(r.OverMM)
 		}
 	}
-	return &desk.Field{Label: fmt.Sprintf("over of %s %s, measured", spec, size), Unit: m.Sys.Name(), Value: value, Number: true,
+	return &desk.Field{Label: fmt.Sprintf("measured OD of %s %s", spec, size), Unit: m.Sys.Name(), Value: value, Number: true,
 		Set: func(m *desk.Model, text string) error {
 			if text == "" {
-				m.Change(m.H.SetReel(spec, size, 0), "back to the catalogue's diameter")
+				m.Change(m.H.SetReel(spec, size, 0), "the catalogue's diameter again")
 				return nil
 			}
 			v, err := m.Sys.Parse(text)
@@ -433,7 +432,7 @@ func reelField(m *desk.Model, spec, size string) *desk.Field {
 				switch r := v / e.OverMM; {
 				case r > 7 && r < 13: // nobody has a wire ten times as thick: these are the ten
 					v = unit.Millimetre(math.Round(float64(v)/tenSide*1e4) / 1e4)
-					says = fmt.Sprintf(", %s being ten side by side", text)
+					says = fmt.Sprintf(", from %s for ten side by side", text)
 				case r < 0.6 || r > 1.6:
 					defer func() { m.Trouble = true }()
 					says = fmt.Sprintf(": the catalogue has %s; is that the right reel?", m.Sys.Fine(e.OverMM))

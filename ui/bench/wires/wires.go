@@ -10,7 +10,7 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
-	"contralay/ui/draw"
+	"contralay/ui/bench/kit"
 	"contralay/ui/paper"
 )
 
@@ -26,21 +26,14 @@ func WiresPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	var p desk.Page
 	ids := m.WiresHere()
-	p.Lines = append(p.Lines, fmt.Sprintf("%d things to lay, %d conductors", len(b.Components), len(ids)))
+	p.Lines = append(p.Lines, fmt.Sprintf("%d pieces to lay, %d conductors", len(b.Components), len(ids)))
 	p.Lines = append(p.Lines, "free cavities: "+desk.FreeText(m))
 	if r, ok := judgeRow(m, ids); ok {
 		p.Rows, p.Start = append(p.Rows, r), 1
 	}
-	cut := w >= 66 // the cut length, where there is room for it
-	wide := max(6, w-33)
-	if cut {
-		wide -= 8 + 13
-	}
-	p.Cols = fmt.Sprintf("%-5s%-*s%-8s%-4s%5s  %-6s", "wire", wide, "signal", "size", "col", "A", "to")
-	if cut {
-		p.Cols += fmt.Sprintf("%7s%6s%8s", "most A", "C", "cut "+m.Sys.Name())
-	}
-	p.Rows = append(p.Rows, m.Once(fmt.Sprint("list ", w, m.Sys), func() []desk.Row { return wireRows(m, ids, wide, cut) })...)
+	columns := wireColumns(m, w)
+	p.Cols = columns.Head()
+	p.Rows = append(p.Rows, m.Once(fmt.Sprint("list ", w, m.Sys), func() []desk.Row { return wireRows(m, ids, columns) })...)
 	if len(ids) > 0 {
 		p.Rows = append(p.Rows, moreRow(m, m.H.Wires[ids[len(ids)-1]].ID))
 	}
@@ -48,14 +41,13 @@ func WiresPage(m *desk.Model, w int, _ string) desk.Page {
 		p.Rows = append(p.Rows, sizesRow(m), feedsRow(m))
 	}
 	p.Rows = append(p.Rows, m.Once("wires", func() []desk.Row { return append(likeRows(m, ids), mirrorRows(m)...) })...)
-	p.Empty = "no wire runs here yet: its ends are written in the file, or taken from a branch like it"
+	p.Empty = "No wire runs here yet. Give a wire its ends in the file, or repeat those of a similar branch"
 	return p
 }
 
 // wireRows is one row a wire; they hang on the sheet, the branch and the room there is,
 // so moving along them makes none of them again.
-func wireRows(m *desk.Model, ids []int, wide int, cut bool) []desk.Row {
-	mb := &m.H.Branches[m.Branch]
+func wireRows(m *desk.Model, ids []int, columns kit.Columns[int]) []desk.Row {
 	var rows []desk.Row
 	for _, i := range ids {
 		hw := &m.H.Wires[i]
@@ -65,7 +57,7 @@ func wireRows(m *desk.Model, ids []int, wide int, cut bool) []desk.Row {
 			comp = m.H.Units[u].ID
 		}
 		r := desk.Row{
-			TextOf: func() string { return wireText(m, i, wide, cut, mb) },
+			TextOf: func() string { return columns.Line(i) },
 			More:   func() string { return desk.WireDetail(m, i, comp) }, Id: comp, Mark: m.MarkFor(hw.ID),
 			Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) },
 			Field: ampsField(m, i),
@@ -78,20 +70,36 @@ func wireRows(m *desk.Model, ids []int, wide int, cut bool) []desk.Row {
 	return rows
 }
 
-// wireText is wire i's row of the list.
-func wireText(m *desk.Model, i, wide int, cut bool, mb *model.Branch) string {
-	hw, cw := &m.H.Wires[i], &m.Sheet.Wires[i]
-	cutText := ""
-	if cut {
-		cutText = "       -"
-		if cw.Cut > 0 {
-			cutText = fmt.Sprintf("%8s", m.Sys.Length(cw.Cut))
-		}
-		cutText = fmt.Sprintf("%7s%6s", desk.MostText(cw), desk.HotText(cw)) + cutText
+// wireColumns are the columns of the list: what a wire may carry, how hot it gets and its
+// cut length only where there is room for them.
+func wireColumns(m *desk.Model, w int) kit.Columns[int] {
+	wide := w >= 66
+	signal := max(5, w-34)
+	if wide {
+		signal -= 21
 	}
-	return fmt.Sprintf("%s%s%s%s%5s  %s%s", draw.Fit(hw.ID, 4, m.Cfg.ASCII)+" ", draw.Fit(hw.Signal.V, wide-1, m.Cfg.ASCII)+" ",
-		draw.Fit(paper.Size(hw), 7, m.Cfg.ASCII)+" ", draw.Fit(hw.Colour.V, 3, m.Cfg.ASCII)+" ", ampsText(hw),
-		draw.Fit(leaves(m, hw, mb), 6, m.Cfg.ASCII), cutText)
+	mb := &m.H.Branches[m.Branch]
+	columns := []kit.Column[int]{
+		{Head: "wire", Least: 4, Cell: func(i int) string { return m.H.Wires[i].ID }},
+		{Head: "signal", Least: signal, Cell: func(i int) string { return m.H.Wires[i].Signal.V }},
+		{Head: "size", Least: 7, Cell: func(i int) string { return paper.Size(&m.H.Wires[i]) }},
+		{Head: "col", Least: 3, Cell: func(i int) string { return m.H.Wires[i].Colour.V }},
+		{Head: "A", Least: 5, Align: kit.ToRight, Cell: func(i int) string { return ampsText(&m.H.Wires[i]) }},
+		{Head: "to", Lead: 1, Least: 6, Cell: func(i int) string { return leaves(m, &m.H.Wires[i], mb) }},
+	}
+	if wide {
+		columns = append(columns,
+			kit.Column[int]{Head: "max A", Least: 6, Align: kit.ToRight,
+				Cell: func(i int) string { return desk.MostText(&m.Sheet.Wires[i]) }},
+			kit.Column[int]{Head: "C", Least: 5, Align: kit.ToRight, Cell: func(i int) string { return desk.HotText(&m.Sheet.Wires[i]) }},
+			kit.Column[int]{Head: "cut " + m.Sys.Name(), Least: 7, Align: kit.ToRight, Cell: func(i int) string {
+				if cut := m.Sheet.Wires[i].Cut; cut > 0 {
+					return m.Sys.Length(cut)
+				}
+				return "-"
+			}})
+	}
+	return kit.GivenColumns(columns, m.Cfg.ASCII)
 }
 
 func ampsText(w *model.Wire) string {
@@ -142,7 +150,7 @@ func removeWire(m *desk.Model, id string) {
 		m.Refuse(err.Error())
 		return
 	}
-	m.Change(h, "wire "+id+" taken out; Backspace brings it back")
+	m.Change(h, "wire "+id+" removed. Backspace brings it back")
 }
 
 // stepSize takes the next thicker or thinner size of the wire's specification.

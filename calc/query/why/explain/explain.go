@@ -139,9 +139,9 @@ func mostBy(s *sheet.Sheet, f why.Figure, was why.Why) string {
 	if math.Abs(share) < 0.05 {
 		return ""
 	}
-	which := "less"
+	which := "smaller"
 	if change > 0 {
-		which = "more"
+		which = "larger"
 	}
-	return fmt.Sprintf("%s: 1 %% more of it makes this %s %% %s", best, unit.Fixed(math.Abs(share), 1), which)
+	return fmt.Sprintf("%s: 1 %% more of it makes this figure %s %% %s", best, unit.Fixed(math.Abs(share), 1), which)
 }

@@ -253,7 +253,7 @@ func TestMost(t *testing.T) {
 		want string
 	}{
 		{why.Figure{What: "branch.over", Of: "T1"}, "the diameter of AS22759/32 20"},
-		{why.Figure{What: "wire.drop", Of: "101"}, "its current: 1 % more of it makes this 1.0 % more"},
+		{why.Figure{What: "wire.drop", Of: "101"}, "its current: 1 % more of it makes this figure 1.0 % larger"},
 		{why.Figure{What: "layer.turns", Of: "T1", K: 1}, "the length of T1"},
 	} {
 		w, ok := explain.Figure(s, c.f)

@@ -28,7 +28,7 @@ func TestLearnedCorrects(t *testing.T) {
 			t.Errorf("%s %v, want %v", what, got, want)
 		}
 	}
-	near("over", b.OverMM, was.OverMM*1.03)
+	near("OD", b.OverMM, was.OverMM*1.03)
 	near("tape", b.TapeMM, was.TapeMM*1.03)
 	near("predicted", b.Learned.PredictedMM, was.OverMM)
 	near("most", b.OverMaxMM, was.OverMM*1.03*1.04)

@@ -19,9 +19,9 @@ func unitOhm(e why.Explainer, f why.Figure) (why.Why, bool) {
 	ent := e.Wires[e.Index.Wire[id]].Entry
 	er, soft, _ := pair.Permittivity(ent.Insulation)
 	return why.Why{Name: "impedance of " + f.Of, Value: float64(u.Pair.Ohm), Measure: why.Ohms,
-		Says: "119.9 / root(e) times arcosh(D/d), e = 1 + q (er - 1), q = 0.25 + 0.0004 (or 0.001 for soft insulation) times the square " +
-			"of the twist angle in degrees: Lefferson 1971, as quoted; fitted to tighter twist than a harness has, and for a pair alone " +
-			"in air: a shield, a sheath and wires beside it lower it",
+		Says: "It is 119.9 / root(e) times arcosh(D/d), with e = 1 + q (er - 1) and q = 0.25 + 0.0004 (or 0.001 for soft insulation) " +
+			"times the square of the twist angle in degrees: a published fit of 1971, as quoted. It was fitted to tighter twist than a " +
+			"harness has, and to a pair alone in air. A shield, a sheath or wires next to the pair lower the impedance",
 		In: []why.Input{e.From("finished diameter", why.Figure{What: "component.over", Part: id}),
 			why.LookUp("conductor", float64(sheet.ConductorOf(ent)), why.Diameter, ent.Origin),
 			why.Exact("length of one turn", float64(u.LayMM), why.Length),
@@ -40,7 +40,7 @@ func unitLoop(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	ent := e.Wires[e.Index.Wire[e.H.Units[i].Wires[0]]].Entry
 	return why.Why{Name: "loop resistance of " + f.Of, Value: float64(e.Units[i].Pair.Loop), Measure: why.OhmsPerKm,
-		Says: "both conductors, at 20 C at most",
+		Says: "Add both conductors, each at its highest resistance at 20 C",
 		In: []why.Input{why.LookUp("one conductor", float64(ent.OhmPerKm), why.OhmsPerKm,
 			catalogue.Origin{Source: ent.Source, Standing: wires.OhmStanding(ent)}), why.Exact("conductors", 2, why.Count)},
 		Formula: func(in []float64) float64 { return in[0] * in[1] }}, true
@@ -61,8 +61,8 @@ func unitBus(e why.Explainer, f why.Figure) (why.Why, bool) {
 		v, name, way = b.AllMM, "all stubs of the bus of "+f.Of, b.Way[2]
 	}
 	w := why.Why{Name: name, Value: float64(v), Measure: why.Length,
-		Says: "finished lengths of its wires, over splices and shared cavities: " +
-			"the longest way from end to end is the bus, the rest are stubs", Formula: why.Sum}
+		Says: "Add the finished lengths of its wires, across splices and shared cavities. The longest way from end to end is the bus, " +
+			"the rest are stubs", Formula: why.Sum}
 	for _, k := range way {
 		w.In = append(w.In, e.From(e.H.Wires[k].ID, why.Figure{What: "wire.finished", Of: e.H.Wires[k].ID}))
 	}

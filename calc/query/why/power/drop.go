@@ -13,17 +13,17 @@ func wireDrop(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok || !e.Wires[k].Drop.Set {
 		return why.Why{}, false
 	}
-	return dropOf(e, k, float64(e.H.Wires[k].Amps.V), "drop of "+f.Of), true
+	return dropOf(e, k, float64(e.H.Wires[k].Amps.V), "voltage drop of "+f.Of), true
 }
 
 // dropOf explains amps through a wire: each branch at its own temperature.
 func dropOf(e why.Explainer, k int, amps float64, name string) why.Why {
 	w, id := &e.Wires[k], e.H.Wires[k].ID
 	out := why.Why{Name: name, Measure: why.Volts, Value: float64(length.DropAt(e.Sheet, k, unit.Ampere(amps))),
-		Says: "current times resistance times finished length; the resistance at 20 C grows by (234.5 + T) / 254.5, each branch at its " +
-			"own T for its share of the length"}
+		Says: "Multiply current, resistance and finished length. The resistance at 20 C grows by (234.5 + T) / 254.5; each branch counts " +
+			"at its own T for its share of the length"}
 	out.In = []why.Input{why.Given("current", amps, why.Amperes),
-		why.LookUp("resistance at 20 C at most", float64(w.Entry.OhmPerKm), why.OhmsPerKm,
+		why.LookUp("highest resistance at 20 C", float64(w.Entry.OhmPerKm), why.OhmsPerKm,
 			catalogue.Origin{Source: w.Entry.Source, Standing: wires.OhmStanding(w.Entry)}),
 		e.From("finished length", why.Figure{What: "wire.finished", Of: id})}
 	for _, b := range w.Path {
@@ -52,19 +52,19 @@ func wireCircuit(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	mw := &e.H.Wires[k]
-	out := why.Why{Name: "drop of the circuit of " + f.Of, Value: float64(e.Wires[k].Circuit), Measure: why.Volts,
-		Says: "its own drop and that of its return",
-		In:   []why.Input{e.From("drop of "+f.Of, why.Figure{What: "wire.drop", Of: f.Of})}, Formula: why.Sum}
+	out := why.Why{Name: "voltage drop of the circuit of " + f.Of, Value: float64(e.Wires[k].Circuit), Measure: why.Volts,
+		Says: "Add its own drop and the drop of its return",
+		In:   []why.Input{e.From("voltage drop of "+f.Of, why.Figure{What: "wire.drop", Of: f.Of})}, Formula: why.Sum}
 	if r, has := e.Index.Wire[mw.Return.V]; has && r != k {
 		amps := wires.ComesBack(e.Sheet, r)
 		if e.H.Wires[r].Amps.Set {
 			amps = e.H.Wires[r].Amps.V
 		}
 		back := dropOf(e, r, float64(amps), "")
-		out.In = append(out.In, why.LookUp("drop of its return "+mw.Return.V, back.Made(), why.Volts,
+		out.In = append(out.In, why.LookUp("voltage drop of its return "+mw.Return.V, back.Made(), why.Volts,
 			catalogue.Origin{Source: "worked out the same way", Standing: back.In[1].Standing}))
 	} else {
-		out.Says = "its own drop: no return is named"
+		out.Says = "It is its own drop, because no return is named"
 	}
 	return out, true
 }

@@ -31,9 +31,9 @@ func wireBound(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok || !e.Wires[k].Bound.Set {
 		return why.Why{}, false
 	}
-	w := why.Why{Name: "limit of wire " + f.Of, Value: float64(e.Wires[k].Bound.V.Amps), Measure: why.Amperes,
-		Says: "the least of what its way allows: each branch by the public tables and by the heat balance, contacts and splices at its " +
-			"ends, and its device",
+	w := why.Why{Name: "current limit of wire " + f.Of, Value: float64(e.Wires[k].Bound.V.Amps), Measure: why.Amperes,
+		Says: "Take the lowest limit along the wire: each branch by the public tables and by the heat balance, the contacts and splices " +
+			"at its ends, and its fuse",
 		Formula: func(in []float64) float64 {
 			least := math.Inf(1)
 			for _, v := range in {
@@ -57,7 +57,7 @@ func wireLimit(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	l := all[f.K]
-	w := why.Why{Name: "what wire " + f.Of + " may carry by " + l.Where, Value: float64(l.Amps), Measure: why.Amperes}
+	w := why.Why{Name: "what wire " + f.Of + " may carry: " + l.Where, Value: float64(l.Amps), Measure: why.Amperes}
 	if l.Feed {
 		return feedLeaves(e, k, w)
 	}
@@ -66,9 +66,9 @@ func wireLimit(e why.Explainer, f why.Figure) (why.Why, bool) {
 		for _, c := range e.Branches[b].Warm.Wires {
 			if c.Wire == k && l.Where == "heat in "+id {
 				margin := float64(e.Limits.BundleMargin)
-				w.Says = "the current that brings its conductor to its rating in the steady heat balance, the others as entered, times " +
-					"the margin: the balance comes out 10 to 20 % too favourable for dense bundles"
-				w.In = []why.Input{why.LookUp(fmt.Sprintf("brings it to %s C", unit.Fixed(e.Wires[k].Entry.RatedC, 0)),
+				w.Says = "In the steady heat balance this current brings its conductor to its rating, with the other wires as entered. " +
+					"Multiply it by the margin, because the balance is 10 to 20 % too favourable for dense bundles"
+				w.In = []why.Input{why.LookUp(fmt.Sprintf("current that brings it to %s C", unit.Fixed(e.Wires[k].Entry.RatedC, 0)),
 					float64(c.Limit.V)/margin, why.Amperes, fromMemory), why.Shop("margin", margin, why.Times, e.H.Rules.BundleMargin.Set)}
 				w.Formula = func(in []float64) float64 { return in[0] * in[1] }
 				return w, true
@@ -83,23 +83,23 @@ func wireLimit(e why.Explainer, f why.Figure) (why.Why, bool) {
 		}
 		size := catalogue.CanonicalSize(ent.Size)
 		if _, is := derate.Table(size, ent.RatedC, len(through), air); is {
-			w.Says = "AC 43.13-1B table 11-9: 70 C around, 33 wires or more (9 for 8 AWG and thicker), at most 20 % of the harness's " +
-				"capacity in use, 60,000 ft"
+			w.Says = "AC 43.13-1B table 11-9 gives it for air of 70 C, 33 wires or more (9 for 8 AWG and thicker), at most 20 % of the " +
+				"harness's capacity in use, and 60,000 ft"
 			w.In, w.Formula = []why.Input{why.LookUp("table 11-9", float64(a), why.Amperes, ac)}, why.First
 			return w, true
 		}
 		free, _ := derate.FreeAir(size, ent.RatedC-air)
 		high, _ := derate.Altitude(unit.Millimetre(e.Limits.AltitudeM * 1000))
-		w.Says = "the current of one wire in free air for its rise over the air, times the factor of a bundle of so many wires with so " +
-			"much of it in use"
-		w.In = []why.Input{why.LookUp(fmt.Sprintf("free air, %s C over the air", unit.Fixed(ent.RatedC-air, 0)), float64(free),
+		w.Says = "Take the current that one wire in free air may carry for this rise over the air. Multiply it by the factor of a bundle " +
+			"with so many wires and so much of its capacity in use"
+		w.In = []why.Input{why.LookUp(fmt.Sprintf("one wire in free air, %s C over the air", unit.Fixed(ent.RatedC-air, 0)), float64(free),
 			why.Amperes,
 			ac),
 			why.LookUp(fmt.Sprintf("factor of %d wires", len(through)), float64(in.F), why.Times,
 				catalogue.Origin{Source: "bundle chart of MIL-W-5088L", Standing: ac.Standing})}
 		w.Formula = func(in []float64) float64 { return in[0] * in[1] }
 		if high < 1 {
-			w.In = append(w.In, why.LookUp("thin air at "+unit.Fixed(e.Limits.AltitudeM, 0)+" m", float64(high), why.Times,
+			w.In = append(w.In, why.LookUp("factor for thin air at "+unit.Fixed(e.Limits.AltitudeM, 0)+" m", float64(high), why.Times,
 				fromMemory))
 			w.Formula = func(in []float64) float64 { return in[0] * in[1] * in[2] }
 		}
@@ -114,8 +114,8 @@ func wireHottest(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	id := e.Wires[k].HottestIn
-	return why.Why{Name: "hottest of wire " + f.Of, Value: float64(e.Wires[k].HottestC.V), Measure: why.Celsius,
-		Says: "where it is hottest along its way",
+	return why.Why{Name: "hottest point of wire " + f.Of, Value: float64(e.Wires[k].HottestC.V), Measure: why.Celsius,
+		Says: "Take the branch in which it is hottest",
 		In:   []why.Input{e.From("its conductor in "+id, why.Figure{What: "conductor.hot", Of: id, Part: f.Of})}, Formula: why.First}, true
 }
 
@@ -125,7 +125,7 @@ func branchHottest(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	return why.Why{Name: "hottest conductor of " + f.Of, Value: float64(b.Warm.HottestC), Measure: why.Celsius,
-		Says:    "at the currents entered, without margin, in still air",
+		Says:    "It is worked out for the currents entered, without margin, in still air",
 		In:      []why.Input{e.From("wire "+b.Warm.Hottest, why.Figure{What: "conductor.hot", Of: f.Of, Part: b.Warm.Hottest})},
 		Formula: why.First}, true
 }
@@ -159,15 +159,16 @@ func conductorHot(e why.Explainer, f why.Figure) (why.Why, bool) {
 	t := b.Warm.ShellC[c.Layer]
 	grow := (234.5 + float64(t)) / 254.5
 	ownHeat, mean := c.Q20(float64(c.Amps))*grow, float64(balance.Shells[c.Layer].At20)*grow/float64(max(c.Count, 1))
-	base := e.From("its layer", why.Figure{What: "branch.shell", Of: f.Of, K: c.Layer})
-	w.Says = "its layer, and what it makes more than the mean of the layer across its own insulation: q ln(d/d_c) / (2 pi k)"
+	base := e.From("temperature of its layer", why.Figure{What: "branch.shell", Of: f.Of, K: c.Layer})
+	w.Says = "Take the temperature of its layer. Add the rise across its own insulation for the heat that it makes above the mean of the " +
+		"layer: q ln(d/d_c) / (2 pi k)"
 	if len(balance.Shells) == 1 && c.Count == 1 {
-		base, mean = e.From("outside of the wire", why.Figure{What: "branch.under", Of: f.Of}), 0
-		w.Says = "the outside of the wire, and what it makes across its insulation: q ln(d/d_c) / (2 pi k)"
+		base, mean = e.From("temperature on the outside of the wire", why.Figure{What: "branch.under", Of: f.Of}), 0
+		w.Says = "Take the temperature on the outside of the wire. Add the rise of its heat across its insulation: q ln(d/d_c) / (2 pi k)"
 	}
 	w.In = []why.Input{base, why.LookUp("heat it makes at that temperature", ownHeat, why.WattsPerM,
-		catalogue.Origin{Source: "current squared times resistance, lay loss in it", Standing: catalogue.Published}),
-		why.LookUp("mean of its layer", mean, why.WattsPerM,
+		catalogue.Origin{Source: "current squared times resistance, with the lay loss", Standing: catalogue.Published}),
+		why.LookUp("mean heat of its layer", mean, why.WattsPerM,
 			catalogue.Origin{Source: "the same for all of the layer", Standing: catalogue.Published}), why.LookUp("finished diameter",
 			float64(c.D), why.Diameter, e.Wires[c.Wire].Dia.Origin),
 		why.LookUp("conductor", float64(c.Dc), why.Diameter, e.Wires[c.Wire].Entry.Origin),
@@ -194,7 +195,7 @@ func branchShell(e why.Explainer, f why.Figure) (why.Why, bool) {
 	for k := range f.K {
 		inside += made(k)
 	}
-	outer := e.From("under the sheath, or the surface", why.Figure{What: "branch.under", Of: f.Of})
+	outer := e.From("temperature under the sheath, or of the surface", why.Figure{What: "branch.under", Of: f.Of})
 	if f.K+1 < len(b.Warm.ShellC) {
 		outer = e.From(model.LayerName(f.K+1), why.Figure{What: "branch.shell", Of: f.Of, K: f.K + 1})
 	}
@@ -206,10 +207,10 @@ func branchShell(e why.Explainer, f why.Figure) (why.Why, bool) {
 	amps := catalogue.Origin{Source: "current squared times resistance", Standing: catalogue.Published}
 	return why.Why{Name: fmt.Sprintf("temperature in %s of %s", model.LayerName(f.K), f.Of), Value: float64(b.Warm.ShellC[f.K]),
 		Measure: why.Celsius,
-		Says: "the layer outside it, and what heat from within and its own needs to get through it: Q ln(b/a) / (2 pi k) and q / (2 pi " +
-			"k) (1/2 - a a ln(b/a) / (b b - a a)); q / (4 pi k) on the axis",
-		In: []why.Input{outer, why.LookUp("heat from within", inside, why.WattsPerM, amps),
-			why.LookUp("its own", made(f.K), why.WattsPerM, amps),
+		Says: "Take the temperature of the layer outside it. Add the rise for the heat from inside and for its own heat: Q ln(b/a) / " +
+			"(2 pi k) and q / (2 pi k) (1/2 - a a ln(b/a) / (b b - a a)). On the axis it is q / (4 pi k)",
+		In: []why.Input{outer, why.LookUp("heat from inside", inside, why.WattsPerM, amps),
+			why.LookUp("heat of this layer", made(f.K), why.WattsPerM, amps),
 			why.Exact("inner diameter", ra, why.Diameter), why.Exact("outer diameter", float64(balance.Shells[f.K].OuterMM), why.Diameter),
 			why.LookUp("conductivity across wires and air", kEff, why.Times, fromMemory)},
 		Formula: func(in []float64) float64 {
@@ -228,16 +229,17 @@ func branchUnder(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok || !b.Warm.Known || !known2 {
 		return why.Why{}, false
 	}
-	w := why.Why{Name: "under the sheath of " + f.Of, Value: float64(b.Warm.BundleC), Measure: why.Celsius,
-		In: []why.Input{e.From("surface", why.Figure{What: "branch.surface", Of: f.Of})}}
+	w := why.Why{Name: "temperature under the sheath of " + f.Of, Value: float64(b.Warm.BundleC), Measure: why.Celsius,
+		In: []why.Input{e.From("temperature of the surface", why.Figure{What: "branch.surface", Of: f.Of})}}
 	if balance.SheathMM <= b.OverMM {
-		w.Name, w.Says, w.Formula = "surface of the bundle of "+f.Of, "it is bare", why.First
+		w.Name, w.Says, w.Formula = "surface temperature of the bundle of "+f.Of, "The branch has no sheath, so this is its surface",
+			why.First
 		return w, true
 	}
-	w.Says = "the surface, and what heat needs to get through the sheath: Q ln(outside / inside) / (2 pi k)"
-	w.In = append(w.In, why.LookUp("heat", float64(b.Warm.WattPerM), why.WattsPerM,
-		catalogue.Origin{Source: "currents squared times resistance", Standing: catalogue.Published}), e.From("over the sheath",
-		why.Figure{What: "tube.over", Of: f.Of, Part: b.Sheath.Part}), e.From("over", why.Figure{What: "branch.over", Of: f.Of}),
+	w.Says = "Take the temperature of the surface. Add the rise of the heat through the sheath: Q ln(outside / inside) / (2 pi k)"
+	w.In = append(w.In, why.LookUp("heat of the bundle", float64(b.Warm.WattPerM), why.WattsPerM,
+		catalogue.Origin{Source: "currents squared times resistance", Standing: catalogue.Published}), e.From("OD over the sheath",
+		why.Figure{What: "tube.over", Of: f.Of, Part: b.Sheath.Part}), e.From("OD", why.Figure{What: "branch.over", Of: f.Of}),
 		why.LookUp("conductivity of the sheath", float64(heat.SheathK), why.Times, fromMemory))
 	w.Formula = func(in []float64) float64 { return in[0] + in[1]*math.Log(in[2]/in[3])/(2*math.Pi*in[4]) }
 	return w, true
@@ -250,9 +252,10 @@ func branchSurface(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	d := max(balance.SheathMM, b.OverMM)
-	return why.Why{Name: "surface of " + f.Of, Value: float64(b.Warm.SurfaceC), Measure: why.Celsius,
-		Says: "where still air takes what the wires make: natural convection by Churchill and Chu for a level cylinder, and radiation",
-		In: []why.Input{air(e, i), why.LookUp("heat", float64(b.Warm.WattPerM), why.WattsPerM,
+	return why.Why{Name: "surface temperature of " + f.Of, Value: float64(b.Warm.SurfaceC), Measure: why.Celsius,
+		Says: "At this temperature still air takes away the heat that the wires make: by natural convection from a level cylinder (the " +
+			"published formula), and by radiation",
+		In: []why.Input{air(e, i), why.LookUp("heat of the bundle", float64(b.Warm.WattPerM), why.WattsPerM,
 			catalogue.Origin{Source: "currents squared times resistance", Standing: catalogue.Published}),
 			why.Exact("outside diameter", float64(d), why.Diameter),
 			why.LookUp("emissivity", float64(heat.Emissivity), why.Times,
@@ -275,5 +278,5 @@ func branchSurface(e why.Explainer, f why.Figure) (why.Why, bool) {
 // air is the temperature round a branch: its own, the shop's or the default.
 func air(e why.Explainer, i int) why.Input {
 	b := &e.H.Branches[i]
-	return why.Shop("air round "+b.ID, float64(e.Branches[i].Ambient), why.Celsius, b.AmbientC.Set || e.H.Rules.AmbientC.Set)
+	return why.Shop("air around "+b.ID, float64(e.Branches[i].Ambient), why.Celsius, b.AmbientC.Set || e.H.Rules.AmbientC.Set)
 }

@@ -20,8 +20,8 @@ func branchOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	k := len(b.Layers) - 1
-	w := why.Why{Name: "over of " + f.Of, Value: float64(b.OverMM), Measure: why.Diameter, Says: "over its outermost layer",
-		In: []why.Input{e.From("over of "+model.LayerName(k), why.Figure{What: "layer.over", Of: f.Of, K: k})}, Formula: why.First}
+	w := why.Why{Name: "OD of " + f.Of, Value: float64(b.OverMM), Measure: why.Diameter, Says: "It is the OD of its outermost layer",
+		In: []why.Input{e.From("OD of "+model.LayerName(k), why.Figure{What: "layer.over", Of: f.Of, K: k})}, Formula: why.First}
 	return asLearned(e, b, w), true
 }
 
@@ -31,8 +31,9 @@ func branchLength(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	return why.Why{Name: "length of " + f.Of, Value: float64(mb.LengthMM), Measure: why.Length,
-		Says: "along the centre line, from the datum of one end to that of the other; the centre of a breakout",
-		In:   []why.Input{why.Given("length", float64(mb.LengthMM), why.Length)}, Formula: why.First}, true
+		Says: "It is measured along the centre line, from the datum of one end to the datum of the other. The datum of a breakout is its " +
+			"centre",
+		In: []why.Input{why.Given("length", float64(mb.LengthMM), why.Length)}, Formula: why.First}, true
 }
 
 func branchTape(e why.Explainer, f why.Figure) (why.Why, bool) {
@@ -41,8 +42,10 @@ func branchTape(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	k := len(b.Layers) - 1
-	w := why.Why{Name: "tape diameter of " + f.Of, Value: float64(b.TapeMM), Measure: why.Diameter, Says: "that of its outermost layer",
-		In: []why.Input{e.From("tape diameter of "+model.LayerName(k), why.Figure{What: "layer.tape", Of: f.Of, K: k})}, Formula: why.First}
+	w := why.Why{Name: "tape diameter of " + f.Of, Value: float64(b.TapeMM), Measure: why.Diameter,
+		Says:    "It is the tape diameter of its outermost layer",
+		In:      []why.Input{e.From("tape diameter of "+model.LayerName(k), why.Figure{What: "layer.tape", Of: f.Of, K: k})},
+		Formula: why.First}
 	return asLearned(e, b, w), true
 }
 
@@ -113,26 +116,27 @@ func branchBand(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	beds, stand, thick := band(e, i, size)
 	k := len(beds) - 1
-	from := catalogue.Origin{Source: "laid once more with every wire at its " + word, Standing: b.Standing}
+	from := catalogue.Origin{Source: "laid again with every wire at its " + word, Standing: b.Standing}
 	bind := why.Given("binder", float64(b.As[k].BindMM.V), why.Diameter)
-	name := "over of " + f.Of + " with every wire at its " + word
+	name := "OD of " + f.Of + " with every wire at its " + word
 	if f.What == "branch.tapeleast" {
 		return why.Why{Name: "tape diameter of " + f.Of + " with every wire at its smallest", Value: float64(value), Measure: why.Diameter,
-			Says:    "a tight string round it, divided by pi",
-			In:      []why.Input{why.LookUp("tape diameter then", float64(beds[k].Tape), why.Diameter, from)},
+			Says:    "It is the length of a tight string round the bundle, divided by pi",
+			In:      []why.Input{why.LookUp("tape diameter at that size", float64(beds[k].Tape), why.Diameter, from)},
 			Formula: why.First}, true
 	}
 	if k == 0 || b.Make != model.MakeLaid {
 		return why.Why{Name: name, Value: float64(value), Measure: why.Diameter,
-				Says:    "the group packed as close as it goes, and its binder",
-				In:      []why.Input{why.LookUp("group", float64(beds[k].Crown-b.As[k].BindMM.V), why.Diameter, from), bind},
+				Says:    "The pieces lie as close together as they can. Add the binder",
+				In:      []why.Input{why.LookUp("OD of the group", float64(beds[k].Crown-b.As[k].BindMM.V), why.Diameter, from), bind},
 				Formula: why.Sum},
 			true
 	}
 	return why.Why{Name: name, Value: float64(value), Measure: why.Diameter,
-		Says: "what the outermost layer stands on, twice its thickest component, and its binder; all wires of a reel share its error",
-		In: []why.Input{why.LookUp("it stands on", float64(stand[k]), why.Diameter, from),
-			why.LookUp("thickest component", float64(thick[k]), why.Diameter, from), bind},
+		Says: "Add the inside diameter of the outermost layer, its thickest piece twice, and its binder. " +
+			"All wires of a reel share its error",
+		In: []why.Input{why.LookUp("inside diameter", float64(stand[k]), why.Diameter, from),
+			why.LookUp("thickest piece", float64(thick[k]), why.Diameter, from), bind},
 		Formula: func(in []float64) float64 { return in[0] + 2*in[1] + in[2] }}, true
 }
 
@@ -142,9 +146,9 @@ func branchLaid(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	w := why.Why{Name: "laid length of " + f.Of, Value: float64(b.LaidMM), Measure: why.Length,
-		Says: "the branch without the sorted zone at each breakout and one diameter before it",
+		Says: "Take the length of the branch. At each breakout take off the sorted zone and one OD before it",
 		In: []why.Input{why.Given("length of "+f.Of, float64(mb.LengthMM), why.Length),
-			e.From("over", why.Figure{What: "branch.over", Of: f.Of})}}
+			e.From("OD", why.Figure{What: "branch.over", Of: f.Of})}}
 	for _, z := range bundle.Zones(e.Sheet, i) {
 		w.In = append(w.In, why.Shop("zone", float64(z), why.Length, false))
 	}
@@ -172,11 +176,12 @@ func branchBend(e why.Explainer, f why.Figure) (why.Why, bool) {
 		}
 	}
 	practice := catalogue.Origin{Source: "rule, common practice", Standing: catalogue.Practice}
-	comp := component(e, "thickest component, "+id, why.Figure{Of: f.Of, K: k}, id)
-	return why.Why{Name: "least inside bend of " + f.Of, Value: float64(b.Bend.MinMM), Measure: why.Length,
-		Says: "ten times the thickest component or six times over, whichever is more",
-		In: []why.Input{comp, why.LookUp("times that", 10, why.Times, practice), e.From("over", why.Figure{What: "branch.over", Of: f.Of}),
-			why.LookUp("times over", 6, why.Times, practice)},
+	comp := component(e, "thickest piece, "+id, why.Figure{Of: f.Of, K: k}, id)
+	return why.Why{Name: "smallest inside bend of " + f.Of, Value: float64(b.Bend.MinMM), Measure: why.Length,
+		Says: "It is ten times the thickest piece or six times the OD, whichever is more",
+		In: []why.Input{comp, why.LookUp("factor on the thickest piece", 10, why.Times, practice),
+			e.From("OD", why.Figure{What: "branch.over", Of: f.Of}),
+			why.LookUp("factor on the OD", 6, why.Times, practice)},
 		Formula: func(in []float64) float64 { return math.Max(in[0]*in[1], in[2]*in[3]) }}, true
 }
 
@@ -185,7 +190,7 @@ func branchRoom(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok || len(b.Layers) < 2 {
 		return why.Why{}, false
 	}
-	w := why.Why{Name: "room in " + f.Of, Measure: why.Count, Says: "the room of its layers", Formula: why.Sum}
+	w := why.Why{Name: "room in " + f.Of, Measure: why.Count, Says: "Add the room of its layers", Formula: why.Sum}
 	for k := range b.Layers {
 		w.Value += float64(b.Layers[k].Room)
 		if k > 0 {

@@ -39,18 +39,19 @@ func sheathPass(e why.Explainer, f why.Figure) (why.Why, bool) {
 	v, over, name := p.NominalMM, "branch.over", "what the sheath of "+f.Of+" must pass"
 	base := b.OverMM + p.AddMM
 	if f.What == "sheath.passmost" {
-		v, over, name, base = max(p.MaxMM, b.OverMaxMM, p.NominalMM), "branch.most", name+" at its largest", b.OverMaxMM+p.AddMM
+		v, over, name, base = max(p.MaxMM, b.OverMaxMM, p.NominalMM), "branch.most", name+" with every wire at its largest",
+			b.OverMaxMM+p.AddMM
 	}
 	w := why.Why{Name: name, Value: float64(max(v, base)), Measure: why.Diameter}
-	beneath := with(e, e.From("over of the bundle", why.Figure{What: over, Of: f.Of}), p.AddMM)
+	beneath := with(e, e.From("OD of the bundle", why.Figure{What: over, Of: f.Of}), p.AddMM)
 	switch extra := v - base; {
 	case p.Lumped:
-		w.Says = "it comes on over a breakout, where the sorted zone stands thicker: " + b.Sheath.PassAt
-		w.In = []why.Input{beneath, why.Shop("zone stands thicker by", float64(e.Limits.ZoneLump), why.Times, e.H.Rules.ZoneLump.Set)}
+		w.Says = "It goes on over a breakout, where the sorted zone is thicker: " + b.Sheath.PassAt
+		w.In = []why.Input{beneath, why.Shop("factor for the thicker zone", float64(e.Limits.ZoneLump), why.Times, e.H.Rules.ZoneLump.Set)}
 		w.Formula = func(in []float64) float64 { return in[0] * in[1] }
 	case extra > 0:
-		w.Says = "the bundle, and what stands out of it: " + b.Sheath.PassAt
-		w.In = []why.Input{beneath, why.LookUp("stands out by", float64(extra), why.Diameter,
+		w.Says = "It must pass the bundle and what sticks out of it: " + b.Sheath.PassAt
+		w.In = []why.Input{beneath, why.LookUp("sticks out by", float64(extra), why.Diameter,
 			catalogue.Origin{Source: "catalogue of splices and wires", Standing: catalogue.Memory})}
 		w.Formula = why.Sum
 	default:
@@ -76,7 +77,7 @@ func with(e why.Explainer, in why.Input, extra unit.Millimetre) why.Input {
 	if extra == 0 {
 		return in
 	}
-	return why.LookUp(in.Name+" with what lies beneath the sheath", in.Value+float64(extra), why.Diameter,
+	return why.LookUp(in.Name+" with the covers beneath the sheath", in.Value+float64(extra), why.Diameter,
 		catalogue.Origin{Source: "the bundle, and its covers beneath the sheath", Standing: catalogue.Memory})
 }
 
@@ -102,7 +103,7 @@ func sheathEnd(e why.Explainer, f why.Figure) (why.Why, bool) {
 			set = c.FromMM
 		}
 		if c.What == model.CoverSheath && set.Set {
-			w.Says, w.In = "as it is set", []why.Input{why.Given(word, float64(v), why.Length)}
+			w.Says, w.In = "It is set in the file", []why.Input{why.Given(word, float64(v), why.Length)}
 			w.Formula = why.First
 			return w, true
 		}
@@ -115,16 +116,16 @@ func sheathEnd(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if k, ok := e.Index.Termination[place]; ok {
 		boot, has := e.Cat.Boot(e.H.Terminations[k].Boot.V)
 		if !has {
-			w.Says = "without a boot it starts at the datum"
-			w.In = append(w.In, why.Exact("inset", 0, why.Length))
+			w.Says = "There is no boot, so this end lies at the datum"
+			w.In = append(w.In, why.Exact("distance from the datum", 0, why.Length))
 		} else {
-			w.Says = "under the shortest boot, with the overlap: a moulded part is a tenth shorter at worst"
+			w.Says = "This end lies under the boot, with the overlap. The boot counts a tenth shorter, because a moulded part may be"
 			w.In = append(w.In, why.LookUp("length of "+boot.ID, float64(boot.LengthMM), why.Length, boot.From(boot.Read.Length)),
-				why.Shop("at worst", overphase.ShortestPart, why.Times, false),
+				why.Shop("share of its length, at worst", overphase.ShortestPart, why.Times, false),
 				why.Shop("overlap", float64(cover.OverlapMM), why.Length, false))
 		}
 	} else {
-		w.Says = "it stops at the sorted zone, or inside the transition with the overlap"
+		w.Says = "This end lies at the sorted zone, or inside the transition with the overlap"
 		inset := v
 		if !start {
 			inset = mb.LengthMM - v
@@ -149,12 +150,12 @@ func tubeSlide(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok {
 		return why.Why{}, false
 	}
-	v, pass, name := c.Verdict.SlideMM, "sheath.pass", "what "+f.Part+" has to slide"
+	v, pass, name := c.Verdict.SlideMM, "sheath.pass", "fit of "+f.Part+": clearance"
 	if f.What == "tube.worst" {
 		v, pass, name = c.Verdict.WorstSlideMM, "sheath.passmost", name+" with every wire at its largest"
 	}
-	return why.Why{Name: name, Value: float64(v), Measure: why.Diameter, Says: "the bore as supplied less what it must pass",
-		In: []why.Input{why.LookUp("bore as supplied", float64(c.Tube.SuppliedMM), why.Diameter, c.Tube.Origin),
+	return why.Why{Name: name, Value: float64(v), Measure: why.Diameter, Says: "Take the supplied bore less what it must pass",
+		In: []why.Input{why.LookUp("supplied bore", float64(c.Tube.SuppliedMM), why.Diameter, c.Tube.Origin),
 			e.From("it must pass", why.Figure{What: pass, Of: f.Of})},
 		Formula: func(in []float64) float64 { return in[0] - in[1] }}, true
 }
@@ -165,8 +166,9 @@ func tubeRoom(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	_ = b
-	return why.Why{Name: "what " + f.Part + " should have to slide", Value: float64(c.Verdict.RoomMM), Measure: why.Diameter,
-		Says: "0.3 mm up to 100 mm of cover, 1.2 at 500, 2.0 at 1000, linear between, 0.16 more for each 100 after: common practice",
+	return why.Why{Name: "fit of " + f.Part + ": clearance wanted", Value: float64(c.Verdict.RoomMM), Measure: why.Diameter,
+		Says: "Common practice wants 0.3 mm up to 100 mm of cover, 1.2 at 500, 2.0 at 1000, in proportion between them, and 0.16 more " +
+			"for each 100 mm after that",
 		In: []why.Input{e.From("start", why.Figure{What: "sheath.from", Of: f.Of}),
 			e.From("stop", why.Figure{What: "sheath.to", Of: f.Of})},
 		Formula: func(in []float64) float64 {
@@ -186,10 +188,10 @@ func tubeGrip(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok {
 		return why.Why{}, false
 	}
-	return why.Why{Name: "how " + f.Part + " grips", Value: float64(c.Verdict.GripRatio), Measure: why.Times,
-		Says: "tape diameter of the bundle divided by the bore it recovers to; 1.10 is wanted",
+	return why.Why{Name: "fit of " + f.Part + ": grip ratio", Value: float64(c.Verdict.GripRatio), Measure: why.Times,
+		Says: "Divide the tape diameter of the bundle by the recovered bore; 1.10 is wanted",
 		In: []why.Input{lies(e, "tape diameter", "branch.tape", f.Of),
-			why.LookUp("bore recovered", float64(c.Tube.RecoveredMM), why.Diameter, c.Tube.Origin)},
+			why.LookUp("recovered bore", float64(c.Tube.RecoveredMM), why.Diameter, c.Tube.Origin)},
 		Formula: func(in []float64) float64 { return in[0] / in[1] }}, true
 }
 
@@ -198,9 +200,10 @@ func tubeFull(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok {
 		return why.Why{}, false
 	}
-	return why.Why{Name: "how full " + f.Part + " is", Value: float64(c.Verdict.StretchRatio), Measure: why.Percent,
-		Says: "over of the bundle divided by the bore as supplied; 80 % at most is advised",
-		In: []why.Input{lies(e, "over", "branch.over", f.Of), why.LookUp("bore as supplied", float64(c.Tube.SuppliedMM), why.Diameter,
+	return why.Why{Name: "fit of " + f.Part + ": share of its bore that is filled", Value: float64(c.Verdict.StretchRatio),
+		Measure: why.Percent,
+		Says:    "Divide the OD of the bundle by the supplied bore; 80 % at most is advised",
+		In: []why.Input{lies(e, "OD", "branch.over", f.Of), why.LookUp("supplied bore", float64(c.Tube.SuppliedMM), why.Diameter,
 			c.Tube.Origin)},
 		Formula: func(in []float64) float64 { return in[0] / in[1] }}, true
 }
@@ -210,7 +213,7 @@ func wallOf(t catalogue.Tube) why.Input {
 	if st == "" {
 		st = t.Standing
 	}
-	return why.LookUp("wall recovered", float64(t.WallMM), why.Diameter, catalogue.Origin{Source: t.Source, Standing: st})
+	return why.LookUp("recovered wall", float64(t.WallMM), why.Diameter, catalogue.Origin{Source: t.Source, Standing: st})
 }
 
 func tubeOver(e why.Explainer, f why.Figure) (why.Why, bool) {
@@ -218,11 +221,11 @@ func tubeOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok || !c.Verdict.Wraps {
 		return why.Why{}, false
 	}
-	return why.Why{Name: "over " + f.Part + ", shrunk on " + f.Of, Value: float64(c.Verdict.OverMM), Measure: why.Diameter,
-		Says: "the wall keeps its cross-section: the root of over squared and 4 w (R + w), w the wall and R the bore, both when it has " +
-			"recovered freely",
-		In: []why.Input{lies(e, "over", "branch.over", f.Of),
-			why.LookUp("bore recovered", float64(c.Tube.RecoveredMM), why.Diameter, c.Tube.Origin),
+	return why.Why{Name: "OD of " + f.Part + ", shrunk on " + f.Of, Value: float64(c.Verdict.OverMM), Measure: why.Diameter,
+		Says: "The wall keeps its cross-section. Take the root of OD squared plus 4 w (R + w); w is the wall and R the bore, both after " +
+			"free recovery",
+		In: []why.Input{lies(e, "OD", "branch.over", f.Of),
+			why.LookUp("recovered bore", float64(c.Tube.RecoveredMM), why.Diameter, c.Tube.Origin),
 			wallOf(c.Tube)},
 		Formula: func(in []float64) float64 { return math.Sqrt(in[0]*in[0] + 4*in[2]*(in[1]+in[2])) }}, true
 }
@@ -233,9 +236,9 @@ func tubeWall(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	return why.Why{Name: "wall of " + f.Part + " on " + f.Of, Value: float64(c.Verdict.WallMM), Measure: why.Diameter,
-		Says: "half of what it adds",
-		In: []why.Input{e.From("over the sheath", why.Figure{What: "tube.over", Of: f.Of, Part: f.Part}),
-			lies(e, "over", "branch.over", f.Of)},
+		Says: "It is half of what the sheath adds to the OD",
+		In: []why.Input{e.From("OD over the sheath", why.Figure{What: "tube.over", Of: f.Of, Part: f.Part}),
+			lies(e, "OD", "branch.over", f.Of)},
 		Formula: func(in []float64) float64 { return (in[0] - in[1]) / 2 }}, true
 }
 
@@ -248,10 +251,10 @@ func tubeCut(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if st == "" {
 		st = c.Tube.Standing
 	}
-	return why.Why{Name: "cut of " + f.Part + " for " + f.Of, Value: float64(c.CutMM), Measure: why.Length,
-		Says: "the covered length divided by 1 less the share it may shorten, up to the next step",
+	return why.Why{Name: "cut length of " + f.Part + " for " + f.Of, Value: float64(c.CutMM), Measure: why.Length,
+		Says: "Divide the covered length by 1 less the share by which it may shorten. Round up to the next step",
 		In: []why.Input{e.From("start", why.Figure{What: "sheath.from", Of: f.Of}), e.From("stop", why.Figure{What: "sheath.to", Of: f.Of}),
-			why.LookUp("it shortens by at most", float64(c.Tube.LengthChange), why.Percent,
+			why.LookUp("it may shorten by", float64(c.Tube.LengthChange), why.Percent,
 				catalogue.Origin{Source: c.Tube.Source, Standing: st}),
 			why.Shop("step", float64(e.Limits.CutStepMM), why.Length, e.H.Rules.CutStepMM.Set)},
 		Formula: func(in []float64) float64 { return upTo((in[1]-in[0])/(1-in[2]), in[3]) }}, true
@@ -263,10 +266,10 @@ func tubeMass(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	return why.Why{Name: "mass of " + f.Part + " on " + f.Of, Value: float64(c.Gram), Measure: why.Mass,
-		Says: "pi w (R + w) times density is its mass per metre; times the cut",
-		In: []why.Input{wallOf(c.Tube), why.LookUp("bore recovered", float64(c.Tube.RecoveredMM), why.Diameter, c.Tube.Origin),
+		Says: "Its mass per metre is pi w (R + w) times the density, with w the wall and R the bore. Multiply it by the cut length",
+		In: []why.Input{wallOf(c.Tube), why.LookUp("recovered bore", float64(c.Tube.RecoveredMM), why.Diameter, c.Tube.Origin),
 			why.LookUp("density, g/cm3", float64(c.Tube.Density), why.Times, c.Tube.Origin),
-			e.From("cut", why.Figure{What: "tube.cut", Of: f.Of, Part: f.Part})},
+			e.From("cut length", why.Figure{What: "tube.cut", Of: f.Of, Part: f.Part})},
 		Formula: func(in []float64) float64 { return math.Pi * in[0] * (in[1] + in[0]) * in[2] * in[3] / 1000 }}, true
 }
 
@@ -283,8 +286,8 @@ func bootCable(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if f.What == "boot.most" {
 		bore, share, word, read = boot.CableSuppliedMM, float64(cover.MaxStretch), "thickest", boot.Read.CableSupplied
 	}
-	return why.Why{Name: fmt.Sprintf("%s cable that %s takes", word, boot.ID), Value: float64(bore) * share, Measure: why.Diameter,
-		Says:    "a tenth over the bore it recovers to, four fifths of the bore as supplied",
+	return why.Why{Name: fmt.Sprintf("%s cable that %s fits", word, boot.ID), Value: float64(bore) * share, Measure: why.Diameter,
+		Says:    "The thinnest cable is a tenth over the recovered bore, the thickest is four fifths of the supplied bore",
 		In:      []why.Input{why.LookUp("bore", float64(bore), why.Diameter, boot.From(read)), why.Shop("share", share, why.Times, false)},
 		Formula: func(in []float64) float64 { return in[0] * in[1] }}, true
 }
@@ -307,11 +310,11 @@ func planOver(p plan.Plan, name string, st catalogue.Standing) (why.Why, bool) {
 	if len(p.Layers) == 0 {
 		return why.Why{}, false
 	}
-	from := catalogue.Origin{Source: "the planner, thick beside thin", Standing: st}
+	from := catalogue.Origin{Source: "the planner, with thick next to thin", Standing: st}
 	l := p.Layers[len(p.Layers)-1]
 	if len(p.Layers) == 1 {
-		return why.Why{Name: name, Value: float64(p.Over), Measure: why.Diameter, Says: "the group packed as close as it goes",
-			In: []why.Input{why.LookUp("group", float64(l.Over), why.Diameter, from)}, Formula: why.First}, true
+		return why.Why{Name: name, Value: float64(p.Over), Measure: why.Diameter, Says: "The pieces lie as close together as they can",
+			In: []why.Input{why.LookUp("OD of the group", float64(l.Over), why.Diameter, from)}, Formula: why.First}, true
 	}
 	below := p.Layers[len(p.Layers)-2]
 	thick := l.FillerMM
@@ -321,10 +324,11 @@ func planOver(p plan.Plan, name string, st catalogue.Standing) (why.Why, bool) {
 		}
 	}
 	return why.Why{Name: name, Value: float64(p.Over), Measure: why.Diameter,
-		Says: "what its outermost layer stands on or the crown below, whichever is thicker, and its thickest component on both sides",
+		Says: "Take the larger of two: the inside diameter of the outermost layer, " +
+			"and the OD of the layer below. Add its thickest piece twice",
 		In: []why.Input{why.LookUp("tape diameter below", float64(below.Tape), why.Diameter, from),
 			why.LookUp("it stands proud by", float64(l.Proud), why.Diameter, from),
-			why.LookUp("crown below", float64(below.Over), why.Diameter, from),
-			why.LookUp("thickest component", float64(thick), why.Diameter, from)},
+			why.LookUp("OD of the layer below", float64(below.Over), why.Diameter, from),
+			why.LookUp("thickest piece", float64(thick), why.Diameter, from)},
 		Formula: func(in []float64) float64 { return math.Max(in[0]+2*in[1], in[2]) + 2*in[3] }}, true
 }

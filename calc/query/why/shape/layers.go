@@ -19,28 +19,29 @@ func layerOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok {
 		return why.Why{}, false
 	}
-	w := why.Why{Name: fmt.Sprintf("over of %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.OverMM), Measure: why.Diameter}
+	w := why.Why{Name: fmt.Sprintf("OD of %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.OverMM), Measure: why.Diameter}
 	bind := why.Given("binder", float64(b.As[f.K].BindMM.V), why.Diameter)
 	if b.Make == model.MakeLaid && f.K > 0 {
-		w.Says = "what it stands on or the crown below, whichever is thicker, then its thickest component on both sides, and the binder"
-		w.In = []why.Input{e.From("it stands on", why.Figure{What: "layer.stand", Of: f.Of, K: f.K}),
-			e.From("crown below", why.Figure{What: "layer.over", Of: f.Of, K: f.K - 1}),
-			component(e, "thickest component, "+thickest(l), f, thickest(l)), bind}
+		w.Says = "Take the larger of two: the inside diameter of the layer, and the OD of the layer below. Add its thickest piece twice, " +
+			"and the binder"
+		w.In = []why.Input{e.From("inside diameter", why.Figure{What: "layer.stand", Of: f.Of, K: f.K}),
+			e.From("OD of the layer below", why.Figure{What: "layer.over", Of: f.Of, K: f.K - 1}),
+			component(e, "thickest piece, "+thickest(l), f, thickest(l)), bind}
 		w.Formula = func(in []float64) float64 { return math.Max(in[0], in[1]) + 2*in[2] + in[3] }
 		return w, true
 	}
 	if len(l.Members) == 1 {
 		id := l.Members[0].ID
-		w.Says = "the one component, and its binder"
+		w.Says = "Take the one piece and add its binder"
 		w.In = []why.Input{e.From(id, why.Figure{What: "component.over", Of: f.Of, Part: id}), bind}
 		w.Formula = why.Sum
 		return w, true
 	}
 	_ = i
 	id, far := furthest(l)
-	w.Says = "twice how far the outermost component reaches from the axis, and the binder; the components lie in contact in the smallest " +
+	w.Says = "Take twice the reach of the outermost piece from the axis, and add the binder. The pieces touch and lie in the smallest " +
 		"circle that holds them"
-	w.In = []why.Input{why.Exact(id+" stands off the axis", far, why.Diameter), component(e, "its diameter", f, id), bind}
+	w.In = []why.Input{why.Exact(id+", distance from the axis", far, why.Diameter), component(e, "its diameter", f, id), bind}
 	w.Formula = func(in []float64) float64 { return 2*in[0] + in[1] + in[2] }
 	return w, true
 }
@@ -119,11 +120,11 @@ func layerStand(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	in, make := closing(e, f, b, l)
-	return why.Why{Name: fmt.Sprintf("what %s of %s stands on", model.LayerName(f.K), f.Of), Value: float64(l.BedMM + 2*l.ProudMM),
+	return why.Why{Name: fmt.Sprintf("inside diameter of %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.BedMM + 2*l.ProudMM),
 		Measure: why.Diameter,
-		Says: "the tape diameter below, where the angles that neighbours take round it add up to a turn at most; else the diameter at " +
-			"which they do: tan of half the angle is the root of a e / (r (r + a + e)), divided by the cosine of the lay angle, a and e " +
-			"the radii of two neighbours",
+		Says: "If the angles between neighbours add up to one turn or less on the tape diameter below, it is that diameter. If not, " +
+			"it is the diameter at which they add up to one turn. Tan of half an angle is the root of a e / (r (r + a + e)), divided by " +
+			"the cosine of the lay angle. a and e are the radii of two neighbours, r is half the inside diameter",
 		In: in, Formula: make}, true
 }
 
@@ -134,8 +135,8 @@ func layerProud(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	return why.Why{Name: fmt.Sprintf("how proud %s of %s stands", model.LayerName(f.K), f.Of), Value: float64(l.ProudMM),
 		Measure: why.Diameter,
-		Says:    "half the difference between what it stands on and the tape diameter below",
-		In: []why.Input{e.From("it stands on", why.Figure{What: "layer.stand", Of: f.Of, K: f.K}),
+		Says:    "Take half the difference between its inside diameter and the tape diameter below",
+		In: []why.Input{e.From("inside diameter", why.Figure{What: "layer.stand", Of: f.Of, K: f.K}),
 			e.From("tape diameter below", why.Figure{What: "layer.tape", Of: f.Of, K: f.K - 1})},
 		Formula: func(in []float64) float64 { return (in[0] - in[1]) / 2 }}, true
 }
@@ -146,10 +147,10 @@ func layerGap(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	in, _ := closing(e, f, b, l)
-	in[0] = e.From("it stands on", why.Figure{What: "layer.stand", Of: f.Of, K: f.K})
+	in[0] = e.From("inside diameter", why.Figure{What: "layer.stand", Of: f.Of, K: f.K})
 	return why.Why{Name: fmt.Sprintf("how much of %s of %s is open", model.LayerName(f.K), f.Of), Value: float64(l.Gap),
 		Measure: why.Percent,
-		Says:    "the share of a turn that the angles of neighbours leave",
+		Says:    "The angles between neighbours leave this share of one turn open",
 		In:      in, Formula: func(in []float64) float64 {
 			d, t := in[2:], 0.0
 			for k := range d {
@@ -168,15 +169,16 @@ func layerTape(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	w := why.Why{Name: fmt.Sprintf("tape diameter of %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.TapeMM),
 		Measure: why.Diameter,
-		Says: "a tight string round the layer, divided by pi (the mean of its widths, by Cauchy), and the binder: the places below are " +
-			"how far each component stands off the axis and its diameter"}
+		Says: "It is the length of a tight string round the layer, divided by pi (the mean of its widths), and the binder. The values " +
+			"below are the distance of each piece from the axis, and its diameter"}
 	type point struct{ x, y float64 }
 	var dir []point
 	radius := 0.0
 	if f.K > 0 && b.Make == model.MakeLaid {
 		radius = float64(b.Layers[f.K-1].TapeMM)
 	}
-	w.In = append(w.In, why.Given("binder", float64(b.As[f.K].BindMM.V), why.Diameter), why.Exact("what it lies on", radius, why.Diameter))
+	w.In = append(w.In, why.Given("binder", float64(b.As[f.K].BindMM.V), why.Diameter),
+		why.Exact("diameter beneath it", radius, why.Diameter))
 	for _, m := range l.Members {
 		r := math.Hypot(float64(m.X), float64(m.Y))
 		a := point{1, 0}
@@ -184,7 +186,8 @@ func layerTape(e why.Explainer, f why.Figure) (why.Why, bool) {
 			a = point{float64(m.X) / r, float64(m.Y) / r}
 		}
 		dir = append(dir, a)
-		w.In = append(w.In, why.Exact(m.ID+" stands off the axis", r, why.Diameter), why.Exact("its diameter", float64(m.D), why.Diameter))
+		w.In = append(w.In, why.Exact(m.ID+", distance from the axis", r, why.Diameter),
+			why.Exact("its diameter", float64(m.D), why.Diameter))
 	}
 	w.In[0].Standing = b.Standing // as far as its wires can be trusted
 	w.Formula = func(in []float64) float64 {
@@ -210,14 +213,14 @@ func layerLay(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	w := why.Why{Name: fmt.Sprintf("lay length of %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.LayMM), Measure: why.Length}
 	if v := b.As[f.K].LayMM.V; v > 0 {
-		w.Says, w.In, w.Formula = "as it is set on the layer", []why.Input{why.Given("lay length", float64(v), why.Length)}, why.First
+		w.Says, w.In, w.Formula = "It is set on the layer", []why.Input{why.Given("lay length", float64(v), why.Length)}, why.First
 		return w, true
 	}
 	// The diameter is an input and not a figure of its own here: it is found
 	// together with the lay length, each from the other.
-	w.Says = "the lay ratio times over; both are found together"
+	w.Says = "Multiply the lay ratio by the OD. Both are found together"
 	w.In = []why.Input{why.Shop("lay ratio", float64(e.Limits.LayRatio), why.Times, e.H.Rules.LayRatio.Set),
-		why.LookUp("over of "+model.LayerName(f.K), float64(l.OverMM), why.Diameter,
+		why.LookUp("OD of "+model.LayerName(f.K), float64(l.OverMM), why.Diameter,
 			catalogue.Origin{Source: "worked out", Standing: b.Standing})}
 	w.Formula = func(in []float64) float64 { return in[0] * in[1] }
 	return w, true
@@ -229,7 +232,7 @@ func layerTurns(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	return why.Why{Name: fmt.Sprintf("turns of %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.Turns), Measure: why.Times,
-		Says: "laid length divided by lay length",
+		Says: "Divide the laid length by the lay length",
 		In: []why.Input{e.From("laid length", why.Figure{What: "branch.laid", Of: f.Of}),
 			e.From("lay length", why.Figure{What: "layer.lay", Of: f.Of, K: f.K})},
 		Formula: func(in []float64) float64 { return in[0] / in[1] }}, true
@@ -264,13 +267,14 @@ func layerRoom(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return float64(r.Lift)
 	}
 	_ = i
-	from := catalogue.Origin{Source: "laid once more to try", Standing: b.Standing}
+	from := catalogue.Origin{Source: "laid again to try", Standing: b.Standing}
 	return why.Why{Name: fmt.Sprintf("room in %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.Room), Measure: why.Count,
-		Says: "how many more of its thinnest still close: it stands off what it lies on by no more than the allowed share of a component",
+		Says: "So many more of its thinnest piece can go in and the layer still closes: it stands proud by no more than the allowed " +
+			"share of a piece",
 		In: []why.Input{why.Shop("allowed share", float64(e.Limits.LiftMax), why.Percent, e.H.Rules.LiftMax.Set),
-			{Name: "more that were tried", Value: float64(l.Room), Measure: why.Count, Origin: from},
-			why.LookUp("share with those", lift(l.Room), why.Percent, from),
-			why.LookUp("share with one more again", lift(l.Room+1), why.Percent, from)},
+			{Name: "pieces added", Value: float64(l.Room), Measure: why.Count, Origin: from},
+			why.LookUp("share with those added", lift(l.Room), why.Percent, from),
+			why.LookUp("share with one piece more", lift(l.Room+1), why.Percent, from)},
 		Formula: func(in []float64) float64 {
 			const hair = 1e-9
 			if in[1] > 0 && in[2] > in[0]+hair || in[3] <= in[0]-hair {
@@ -285,18 +289,19 @@ func layerTakes(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok || f.K == 0 || b.Make != model.MakeLaid {
 		return why.Why{}, false
 	}
-	w := why.Why{Name: fmt.Sprintf("what %s of %s takes", model.LayerName(f.K), f.Of), Value: float64(l.Takes), Measure: why.Count}
+	w := why.Why{Name: fmt.Sprintf("pieces that %s of %s can hold", model.LayerName(f.K), f.Of), Value: float64(l.Takes),
+		Measure: why.Count}
 	if l.Takes >= len(l.Members) {
-		w.Says = "what it holds, fillers too, and the room it has left"
-		w.In = []why.Input{why.Given("holds", float64(len(l.Members)), why.Count),
+		w.Says = "Add the pieces it holds, with fillers, and the room that is left"
+		w.In = []why.Input{why.Given("pieces it holds", float64(len(l.Members)), why.Count),
 			e.From("room", why.Figure{What: "layer.room", Of: f.Of, K: f.K})}
 		w.Formula = why.Sum
 		return w, true
 	}
-	w.Says = "what it holds, less its thinnest taken out one by one until the rest closes"
-	w.In = []why.Input{why.Given("holds", float64(len(l.Members)), why.Count),
+	w.Says = "Take the pieces it holds. Take out its thinnest one by one until the rest closes"
+	w.In = []why.Input{why.Given("pieces it holds", float64(len(l.Members)), why.Count),
 		why.LookUp("too many", float64(len(l.Members)-l.Takes), why.Count,
-			catalogue.Origin{Source: "laid once more to try", Standing: b.Standing})}
+			catalogue.Origin{Source: "laid again to try", Standing: b.Standing})}
 	w.Formula = func(in []float64) float64 { return in[0] - in[1] }
 	return w, true
 }
@@ -313,15 +318,16 @@ func layerBent(e why.Explainer, f why.Figure) (why.Why, bool) {
 			id, off = m.ID, r
 		}
 	}
-	in := []why.Input{why.Exact(id+" winds at", off, why.Diameter), why.Given("bend", float64(mb.BendDeg.V), why.Times)}
+	in := []why.Input{why.Exact(id+", distance from the axis", off, why.Diameter),
+		why.Given("bend, degrees", float64(mb.BendDeg.V), why.Times)}
 	if f.What == "layer.flat" {
-		return why.Why{Name: fmt.Sprintf("path difference of %s of %s if it ran straight", model.LayerName(f.K), f.Of),
+		return why.Why{Name: fmt.Sprintf("path difference of %s of %s if it were laid straight", model.LayerName(f.K), f.Of),
 			Value: float64(l.FlatMM), Measure: why.Diameter,
-			Says: "twice how far it winds off the axis, times the bend in radians", In: in,
+			Says: "Take twice its distance from the axis, times the bend in radians", In: in,
 			Formula: func(in []float64) float64 { return 2 * in[0] * in[1] * math.Pi / 180 }}, true
 	}
 	in = append(in, why.Given("inside bend radius", float64(mb.BendMM.V), why.Length),
-		e.From("over", why.Figure{What: "branch.over", Of: f.Of}))
+		e.From("OD", why.Figure{What: "branch.over", Of: f.Of}))
 	if l.LayMM <= 0 {
 		return why.Why{}, false
 	}
@@ -329,8 +335,9 @@ func layerBent(e why.Explainer, f why.Figure) (why.Why, bool) {
 	_ = b
 	return why.Why{Name: fmt.Sprintf("path difference in the bend of %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.BentMM),
 		Measure: why.Diameter,
-		Says: "what the wires of the layer differ by in length round the bend: 2 r / rho times the cosine of the lay angle, L / pi, and " +
-			"the sine of pi S / L, S the arc on the bundle's axis; nothing where whole turns fit", In: in,
+		Says: "Round the bend the wires of the layer differ by this length: 2 r / rho times the cosine of the lay angle, times L / " +
+			"pi, times the sine of pi S / L. rho is the bend radius on the bundle's axis, S the arc there. If whole turns fit into the " +
+			"bend, there is no difference", In: in,
 		Formula: func(in []float64) float64 {
 			r, rho, L := in[0], in[2]+in[3]/2, in[4]
 			s := rho * in[1] * math.Pi / 180
@@ -346,20 +353,20 @@ func layerFiller(e why.Explainer, f why.Figure) (why.Why, bool) {
 	w := why.Why{Name: fmt.Sprintf("filler of %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.FillerMM), Measure: why.Diameter,
 		Formula: why.First}
 	if v := b.As[f.K].FillerMM.V; v > 0 {
-		w.Says, w.In = "as it is set on the layer", []why.Input{why.Given("filler", float64(v), why.Diameter)}
+		w.Says, w.In = "It is set on the layer", []why.Input{why.Given("filler", float64(v), why.Diameter)}
 		return w, true
 	}
 	for _, m := range l.Members {
 		if m.Kind != sheet.OfFiller && m.D == l.FillerMM {
-			w.Says, w.In = "the layer's thinnest wire, off the same reel",
+			w.Says, w.In = "It is the layer's thinnest wire, from the same reel",
 				[]why.Input{e.From(m.ID, why.Figure{What: "component.over", Of: f.Of, K: f.K, Part: m.ID})}
 			return w, true
 		}
 	}
 	if len(l.Members) == 6 && f.K == 0 {
-		w.Says = "the rod that five equal ones close round"
+		w.Says = "It is the rod round which five equal pieces close"
 		w.In = []why.Input{e.From(l.Members[0].ID, why.Figure{What: "component.over", Of: f.Of, Part: l.Members[0].ID}),
-			why.Exact("rod of five", float64(lay.RodOfFive), why.Times)}
+			why.Exact("factor of a rod among five", float64(lay.RodOfFive), why.Times)}
 		w.Formula = func(in []float64) float64 { return in[0] * in[1] }
 		return w, true
 	}

@@ -26,13 +26,13 @@ func componentOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok {
 		return why.Why{}, false
 	}
-	w := why.Why{Name: "over of " + f.Part, Measure: why.Diameter, Formula: why.First}
+	w := why.Why{Name: "OD of " + f.Part, Measure: why.Diameter, Formula: why.First}
 	if !c.Unit {
 		d, mw := e.Wires[c.At].Dia, &e.H.Wires[c.At]
 		if !d.Known() {
 			return why.Why{}, false
 		}
-		w.Value, w.Says = float64(d.Nominal), "what the wire measures"
+		w.Value, w.Says = float64(d.Nominal), "It is the diameter of the wire"
 		w.In = []why.Input{why.LookUp(mw.Spec+" "+mw.Size, float64(d.Nominal), why.Diameter, d.Origin)}
 		return w, true
 	}
@@ -42,7 +42,7 @@ func componentOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	w.Value = float64(u.Dia.Nominal)
 	if mu.OverMM.V > 0 {
-		w.Says, w.In = "as it was measured, or the maker gives it", []why.Input{why.Given("over", float64(mu.OverMM.V), why.Diameter)}
+		w.Says, w.In = "It was measured, or the maker gives it", []why.Input{why.Given("OD", float64(mu.OverMM.V), why.Diameter)}
 		return w, true
 	}
 	id, d := "", unit.Millimetre(0)
@@ -52,9 +52,9 @@ func componentOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 		}
 	}
 	turns := circleRound[len(mu.Wires)]
-	w.Says = "the circle round its wires in contact, then braid and jacket where it is shielded"
+	w.Says = "Take the circle round its wires, which touch. If it is shielded, add braid and jacket"
 	w.In = []why.Input{e.From("thickest wire, "+id, why.Figure{What: "component.over", Part: id}),
-		why.Exact(fmt.Sprintf("circle round %d equal wires", len(mu.Wires)), turns, why.Times)}
+		why.Exact(fmt.Sprintf("factor of the circle round %d equal wires", len(mu.Wires)), turns, why.Times)}
 	if mu.Shield.V {
 		memory := catalogue.Origin{Source: "from memory: measure it", Standing: catalogue.Memory}
 		w.In = append(w.In, why.LookUp("braid", float64(wire.BraidMM), why.Diameter, memory),
@@ -73,11 +73,11 @@ func componentLoss(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	w := why.Why{Name: fmt.Sprintf("lay loss of %s in %s", f.Part, f.Of), Value: float64(m.Loss), Measure: why.Times}
 	if b.Layers[k].LayMM <= 0 {
-		w.Says, w.In, w.Formula = "it runs straight", []why.Input{why.Exact("straight", 1, why.Times)}, why.First
+		w.Says, w.In, w.Formula = "It runs straight", []why.Input{why.Exact("straight", 1, why.Times)}, why.First
 		return w, true
 	}
-	w.Says = "the root of 1 and the square of 2 pi R / L: R how far it winds off the axis, L the lay length"
-	w.In = []why.Input{why.Exact("it winds at", math.Hypot(float64(m.X), float64(m.Y)), why.Diameter),
+	w.Says = "Take the root of 1 plus the square of 2 pi R / L. R is its distance from the axis, L is the lay length"
+	w.In = []why.Input{why.Exact("distance from the axis", math.Hypot(float64(m.X), float64(m.Y)), why.Diameter),
 		e.From("lay length", why.Figure{What: "layer.lay", Of: f.Of, K: k})}
 	w.Formula = func(in []float64) float64 { return math.Hypot(1, 2*math.Pi*in[0]/in[1]) }
 	return w, true
@@ -94,7 +94,7 @@ func componentRun(e why.Explainer, f why.Figure) (why.Why, bool) {
 	laid := min(b.LaidMM, mb.LengthMM)
 	return why.Why{Name: fmt.Sprintf("run of %s in %s", f.Part, f.Of), Value: float64(laid)*float64(m.Loss) + float64(mb.LengthMM-laid),
 		Measure: why.Length,
-		Says:    "the laid length times its lay loss, and the rest of the branch straight",
+		Says:    "Multiply the laid length by the lay loss. Add the rest of the branch, where it runs straight",
 		In: []why.Input{e.From("laid length", why.Figure{What: "branch.laid", Of: f.Of}),
 			e.From("lay loss", why.Figure{What: "component.loss", Of: f.Of, Part: f.Part}),
 			why.Given("length of "+f.Of, float64(mb.LengthMM), why.Length)},
@@ -108,7 +108,8 @@ func wireFinished(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	w, mw := &e.Wires[k], &e.H.Wires[k]
 	out := why.Why{Name: "finished length of " + f.Of, Value: float64(w.Finished), Measure: why.Length,
-		Says: "its run in each branch, times what it is twisted in its unit, and the loops that stay in the boots"}
+		Says: "Add its run in each branch and multiply by the twist in its unit. Add the loops that stay in the boots, and the way to " +
+			"splices away from their breakout"}
 	id, loss := f.Of, why.Given("twist in the unit", 1, why.Times)
 	if u, in := e.Index.UnitOf[f.Of]; in {
 		id = e.H.Units[u].ID
@@ -117,7 +118,7 @@ func wireFinished(e why.Explainer, f why.Figure) (why.Why, bool) {
 	ownRule := e.H.Rules.LoopMM.Set
 	out.In = []why.Input{loss, why.Shop("loop at "+mw.From.V, float64(length.Loop(e.Sheet, mw.From.V)), why.Length, ownRule),
 		why.Shop("loop at "+mw.To.V, float64(length.Loop(e.Sheet, mw.To.V)), why.Length, ownRule),
-		why.Given("splices off their breakout",
+		why.Given("way to splices away from their breakout",
 			float64(length.SpliceOffset(e.Sheet, mw.From.V, w.Path)+length.SpliceOffset(e.Sheet, mw.To.V,
 				w.Path)), why.Length)}
 	for _, b := range w.Path {
@@ -138,11 +139,11 @@ func wireCut(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	r := e.H.Rules
 	return why.Why{Name: "cut length of " + f.Of, Value: float64(e.Wires[k].Cut), Measure: why.Length,
-		Says: "finished length and what is cut off at both ends after pinning, up to the next step",
+		Says: "Take the finished length. Add what is cut off at both ends after pinning, and round up to the next step",
 		In: []why.Input{e.From("finished length", why.Figure{What: "wire.finished", Of: f.Of}),
 			why.Shop("tail at the start", float64(e.Limits.TailFirstMM), why.Length, r.TailFirstMM.Set),
 			why.Shop("tail at the end", float64(e.Limits.TailSecondMM), why.Length, r.TailSecondMM.Set),
-			why.Shop("more at each end of a unit's wire", unitTail, why.Length, false),
+			why.Shop("extra at each end of a wire in a unit", unitTail, why.Length, false),
 			why.Shop("step", float64(e.Limits.CutStepMM), why.Length, r.CutStepMM.Set)},
 		Formula: func(in []float64) float64 { return upTo(in[0]+in[1]+in[2]+2*in[3], in[4]) }}, true
 }
@@ -166,7 +167,7 @@ func branchMass(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	out := why.Why{Name: "mass of the bundle of " + f.Of, Value: float64(b.Gram.V), Measure: why.Mass,
-		Says: "each component's mass per metre times its run, added up; no sheath"}
+		Says: "Multiply the mass per metre of each piece by its run, and add up. The sheath is not in it"}
 	_ = i
 	laid := min(b.LaidMM, mb.LengthMM)
 	type group struct {
@@ -193,9 +194,10 @@ func branchMass(e why.Explainer, f why.Figure) (why.Why, bool) {
 	for _, g := range order {
 		c := groups[g]
 		out.In = append(out.In, why.LookUp(c.name, g, why.PerMetre,
-			catalogue.Origin{Source: "catalogue, or worked out of copper and insulation",
+			catalogue.Origin{Source: "catalogue, or worked out from copper and insulation",
 				Standing: b.Standing}),
-			why.LookUp(fmt.Sprintf("run of %d of it", c.n), c.mm, why.Length, catalogue.Origin{Source: "worked out", Standing: b.Standing}))
+			why.LookUp(fmt.Sprintf("run of all %d together", c.n), c.mm, why.Length,
+				catalogue.Origin{Source: "worked out", Standing: b.Standing}))
 	}
 	out.Formula = func(in []float64) float64 {
 		t := 0.0
@@ -212,7 +214,7 @@ func branchWire(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok {
 		return why.Why{}, false
 	}
-	out := why.Why{Name: "wire that runs through " + f.Of, Measure: why.Length, Says: "the cut lengths of its wires, whole",
+	out := why.Why{Name: "wire that runs through " + f.Of, Measure: why.Length, Says: "Add the cut lengths of its wires, each as a whole",
 		Formula: why.Sum}
 	for _, k := range over.WiresOf(e.Sheet, i) {
 		if e.Wires[k].Cut > 0 {
@@ -224,8 +226,8 @@ func branchWire(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func loomWire(e why.Explainer, _ why.Figure) (why.Why, bool) {
-	out := why.Why{Name: "wire of the whole loom", Value: float64(e.Totals.WireMM), Measure: why.Length,
-		Says:    "the cut lengths of all wires",
+	out := why.Why{Name: "wire for the whole harness", Value: float64(e.Totals.WireMM), Measure: why.Length,
+		Says:    "Add the cut lengths of all wires",
 		Formula: why.Sum}
 	for k := range e.Wires {
 		if e.Wires[k].Cut > 0 {
@@ -236,8 +238,8 @@ func loomWire(e why.Explainer, _ why.Figure) (why.Why, bool) {
 }
 
 func loomMass(e why.Explainer, _ why.Figure) (why.Why, bool) {
-	out := why.Why{Name: "mass of the whole loom", Value: float64(e.Totals.Gram.V), Measure: why.Mass,
-		Says: "the masses of all bundles; no sheaths, boots or connectors", Formula: why.Sum}
+	out := why.Why{Name: "mass of the whole harness", Value: float64(e.Totals.Gram.V), Measure: why.Mass,
+		Says: "Add the masses of all bundles. Sheaths, boots and connectors are not in it", Formula: why.Sum}
 	for i := range e.Branches {
 		if e.Branches[i].Gram.Set {
 			out.In = append(out.In, e.From(e.H.Branches[i].ID, why.Figure{What: "branch.mass", Of: e.H.Branches[i].ID}))
@@ -255,7 +257,7 @@ func optionOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if f.K < 0 || f.K >= len(opts) {
 		return why.Why{}, false
 	}
-	return planOver(opts[f.K].Plan, fmt.Sprintf("over of option %c of %s", 'A'+f.K, f.Of), e.Branches[i].Standing)
+	return planOver(opts[f.K].Plan, fmt.Sprintf("OD of option %c of %s", 'A'+f.K, f.Of), e.Branches[i].Standing)
 }
 
 func wish(e why.Explainer, f why.Figure) (why.Why, bool) {
@@ -264,16 +266,16 @@ func wish(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	p := e.Proposals[bundle.PlanKey(e.Sheet, i)]
-	with, free, v, is, name := p.LeaversWith, p.LeaversFree, p.LeaversMM.V, p.LeaversMM.Set, "leavers outside"
+	with, free, v, is, name := p.LeaversWith, p.LeaversFree, p.LeaversMM.V, p.LeaversMM.Set, "early leavers on the outside"
 	if f.What == "wish.units" {
 		with, free, v, is, name = p.UnitsWith, p.UnitsFree, p.UnitsMM.V, p.UnitsMM.Set, "units in the centre"
 	}
 	if !is {
 		return why.Why{}, false
 	}
-	from := catalogue.Origin{Source: "the planner, as far as it searched", Standing: b.Standing}
-	return why.Why{Name: "what the wish for " + name + " costs", Value: float64(v), Measure: why.Diameter,
-		Says: "over of the best lay-up with the wish, less that of the best without it",
+	from := catalogue.Origin{Source: "the best that the planner found", Standing: b.Standing}
+	return why.Why{Name: "what the preference for " + name + " costs", Value: float64(v), Measure: why.Diameter,
+		Says: "Take the OD of the best lay-up with the preference, less the OD of the best without it",
 		In: []why.Input{why.LookUp("with it", float64(with), why.Diameter, from),
 			why.LookUp("without it", float64(free), why.Diameter, from)},
 		Formula: func(in []float64) float64 { return in[0] - in[1] }}, true
@@ -290,9 +292,9 @@ func wishApart(e why.Explainer, f why.Figure) (why.Why, bool) {
 		b.Layers, b.Make, b.DataApart = model.CloneLayers(as), model.Some(mk), model.Some(false)
 	})
 	free := calc.Build(h, e.Cat, nil).Branches[i].OverMM
-	from := catalogue.Origin{Source: "laid once more without the wish", Standing: b.Standing}
+	from := catalogue.Origin{Source: "laid again without the preference", Standing: b.Standing}
 	return why.Why{Name: "what keeping data apart costs", Value: float64(b.OverMM - free), Measure: why.Diameter,
-		Says: "over with the wish, less over without it",
+		Says: "Take the OD with the preference, less the OD without it",
 		In: []why.Input{e.From("with it", why.Figure{What: "branch.over", Of: f.Of}),
 			why.LookUp("without it", float64(free), why.Diameter, from)},
 		Formula: func(in []float64) float64 { return in[0] - in[1] }}, true
@@ -300,7 +302,8 @@ func wishApart(e why.Explainer, f why.Figure) (why.Why, bool) {
 
 // reelNeed is how much of a reel is cut.
 func reelNeed(e why.Explainer, f why.Figure) (why.Why, bool) {
-	out := why.Why{Name: "wire of " + f.Of + " " + f.Part, Measure: why.Length, Says: "the cut lengths of all its wires", Formula: why.Sum}
+	out := why.Why{Name: "length to cut of " + f.Of + " " + f.Part, Measure: why.Length, Says: "Add the cut lengths of all its wires",
+		Formula: why.Sum}
 	for k := range e.Wires {
 		w := &e.H.Wires[k]
 		if e.Wires[k].Cut > 0 && w.Spec == f.Of && catalogue.CanonicalSize(w.Size) == f.Part {
@@ -329,13 +332,13 @@ func wireTakeUp(e why.Explainer, f why.Figure) (why.Why, bool) {
 	way += length.SpliceOffset(e.Sheet, w.From.V, e.Wires[k].Path) + length.SpliceOffset(e.Sheet, w.To.V, e.Wires[k].Path)
 	if f.What == "wire.flat" {
 		return why.Why{Name: "what a flat rule would add to " + f.Of, Value: float64(flat), Measure: why.Length,
-			Says: "a fifth of its way, for lay and taping",
+			Says: "It is a fifth of the wire's way, for lay and taping",
 			In: []why.Input{why.Given("its way, branch by branch", float64(way), why.Length),
 				why.LookUp("share", lists.FlatTakeUp, why.Times, catalogue.Origin{Source: "a wire association's note on hand-laid bundles",
 					Standing: catalogue.Published})}, Formula: func(in []float64) float64 { return in[0] * in[1] }}, true
 	}
 	return why.Why{Name: "what the twist adds to " + f.Of, Value: float64(laid), Measure: why.Length,
-		Says: "its finished length less its loops and its way",
+		Says: "Take its finished length, less its loops and its way",
 		In: []why.Input{e.From("finished length", why.Figure{What: "wire.finished", Of: f.Of}),
 			why.Given("loops", float64(length.Loop(e.Sheet, w.From.V)+length.Loop(e.Sheet, w.To.V)), why.Length),
 			why.Given("its way, branch by branch", float64(way), why.Length)},

@@ -29,9 +29,9 @@ func branchFloor(e why.Explainer, f why.Figure) (why.Why, bool) {
 		}
 	}
 	slices.Sort(sizes)
-	w := why.Why{Name: "floor of " + f.Of, Value: float64(overphase.FloorMM(e.Sheet, i)), Measure: why.Diameter,
-		Says: "the circle that the areas of its components come to, the root of the sum of their squares: no lay-up of round things " +
-			"reaches it",
+	w := why.Why{Name: "lowest possible OD of " + f.Of, Value: float64(overphase.FloorMM(e.Sheet, i)), Measure: why.Diameter,
+		Says: "Add the squares of all diameters and take the root. A circle of that size has the area of all pieces together; no lay-up " +
+			"of round pieces gets that small",
 		Formula: func(in []float64) float64 {
 			sum := 0.0
 			for k := 0; k+1 < len(in); k += 2 {
@@ -40,9 +40,9 @@ func branchFloor(e why.Explainer, f why.Figure) (why.Why, bool) {
 			return math.Sqrt(sum)
 		}}
 	for _, d := range sizes {
-		w.In = append(w.In, why.Exact(fmt.Sprintf("how many of %s mm", unit.Fixed(d, 2)), float64(n[d]), why.Times),
+		w.In = append(w.In, why.Exact(fmt.Sprintf("pieces of %s mm", unit.Fixed(d, 2)), float64(n[d]), why.Times),
 			why.LookUp("their diameter", float64(d), why.Diameter,
-				catalogue.Origin{Source: "over of the components", Standing: b.Standing}))
+				catalogue.Origin{Source: "OD of the pieces", Standing: b.Standing}))
 	}
 	return w, true
 }
@@ -54,12 +54,13 @@ func loopOf(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	l := overphase.LoopRoomOf(e.Sheet, t)
 	term := &e.H.Terminations[t]
-	loopLength := why.Given("loop", float64(l.LoopMM), why.Length)
+	loopLength := why.Given("length of the loop", float64(l.LoopMM), why.Length)
 	if !term.LoopMM.Set {
-		loopLength = why.Shop("loop", float64(l.LoopMM), why.Length, e.H.Rules.LoopMM.Set)
+		loopLength = why.Shop("length of the loop", float64(l.LoopMM), why.Length, e.H.Rules.LoopMM.Set)
 	}
 	if f.What == "loop.length" {
-		return why.Why{Name: "loop of " + f.Of, Value: float64(l.LoopMM), Measure: why.Length, Says: "as it is given",
+		return why.Why{Name: "loop of " + f.Of, Value: float64(l.LoopMM), Measure: why.Length,
+			Says:    "It is given in the file, or by a rule",
 			In:      []why.Input{loopLength},
 			Formula: why.First}, true
 	}
@@ -71,7 +72,7 @@ func loopOf(e why.Explainer, f why.Figure) (why.Why, bool) {
 	for _, b := range e.Index.Meeting(f.Of) {
 		over = max(over, e.Branches[b].OverMM)
 	}
-	beneath := why.LookUp("over of the bundle", float64(over), why.Diameter,
+	beneath := why.LookUp("OD of the bundle", float64(over), why.Diameter,
 		catalogue.Origin{Source: "its branch", Standing: catalogue.Memory})
 	lip := why.LookUp("lip of "+boot.ID+" as supplied", float64(boot.LipSuppliedMM), why.Diameter, boot.From(boot.Read.LipSupplied))
 	long := why.LookUp("length of "+boot.ID, float64(boot.LengthMM), why.Length, boot.From(boot.Read.Length))
@@ -79,11 +80,13 @@ func loopOf(e why.Explainer, f why.Figure) (why.Why, bool) {
 	switch f.What {
 	case "loop.room":
 		return why.Why{Name: "room for the loop of " + f.Of, Value: float64(l.RoomMM), Measure: why.Diameter,
-			Says: "what the boot leaves beside the bundle, on each side", In: []why.Input{lip, beneath}, Formula: room}, true
+			Says: "Take the lip as supplied less the OD of the bundle. Half of that is left on each side", In: []why.Input{lip, beneath},
+			Formula: room}, true
 	case "loop.bow":
-		return why.Why{Name: "how far the loop of " + f.Of + " bows", Value: float64(l.BowMM), Measure: why.Diameter,
-			Says: "laid in so many bows that leave and meet the bundle along it, as long together as the loop: derived",
-			In:   []why.Input{loopLength, long, why.Exact("bows", float64(l.Bows), why.Times)},
+		return why.Why{Name: "how far the loop of " + f.Of + " bows out", Value: float64(l.BowMM), Measure: why.Diameter,
+			Says: "The loop lies in so many bows, each of which leaves the bundle and meets it again. Together they are as long as the " +
+				"loop. The formula is derived, not published",
+			In: []why.Input{loopLength, long, why.Exact("number of bows", float64(l.Bows), why.Times)},
 			Formula: func(in []float64) float64 {
 				off, _ := loop.Bow(unit.Millimetre(in[0]), unit.Millimetre(in[1]), int(in[2]))
 				return float64(off)
@@ -92,14 +95,15 @@ func loopOf(e why.Explainer, f why.Figure) (why.Why, bool) {
 		thick := why.LookUp("thickest wire", float64(overphase.ThickestAt(e.Sheet, f.Of)), why.Diameter,
 			catalogue.Origin{Source: "its wires", Standing: catalogue.Memory})
 		return why.Why{Name: "the longest loop for " + f.Of, Value: float64(l.LongestMM), Measure: why.Length,
-			Says: "the longest that lies in the room beside the bundle with no wire bent below three times its thickness",
+			Says: "It is the longest loop that fits between bundle and boot with no wire bent tighter than three times its diameter",
 			In:   []why.Input{lip, beneath, long, thick},
 			Formula: func(in []float64) float64 {
 				return float64(loop.Longest(unit.Millimetre(in[2]), unit.Millimetre(room(in)), overphase.Supported*unit.Millimetre(in[3])))
 			}}, true
 	}
-	return why.Why{Name: "what the bend of " + boot.ID + " takes", Value: float64(l.TurnMM), Measure: why.Length,
-		Says:    "the angle times half the diameter: so much more way have the wires on the outer side",
+	return why.Why{Name: "extra length in the bend of " + boot.ID + " for the wires on the outside", Value: float64(l.TurnMM),
+		Measure: why.Length,
+		Says:    "Multiply half the OD by the angle. The wires on the outside of the bend need this much more length",
 		In:      []why.Input{beneath, why.Exact("angle, degrees", float64(overphase.BootTurns[boot.Shape]), why.Times)},
 		Formula: func(in []float64) float64 { return in[0] / 2 * in[1] * math.Pi / 180 }}, true
 }
@@ -115,40 +119,41 @@ func coverOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 			continue
 		}
 		beneath := catalogue.Origin{Source: "the bundle, and the covers beneath", Standing: catalogue.Memory}
-		under := why.LookUp("over what it lies on", float64(c.UnderMM), why.Diameter, beneath)
+		under := why.LookUp("OD of what it lies on", float64(c.UnderMM), why.Diameter, beneath)
 		name := string(c.What) + " of " + f.Of
 		switch {
 		case f.What == "cover.slide" && c.Tube.Set:
-			return why.Why{Name: "what the " + name + " has to slide", Value: float64(c.Verdict.SlideMM), Measure: why.Diameter,
-				Says: "the bore as supplied less what it must pass",
-				In: []why.Input{why.LookUp("bore as supplied", float64(c.Tube.V.SuppliedMM), why.Diameter, c.Tube.V.Origin),
+			return why.Why{Name: "fit of the " + name + ": clearance", Value: float64(c.Verdict.SlideMM), Measure: why.Diameter,
+				Says: "Take the supplied bore less what it must pass",
+				In: []why.Input{why.LookUp("supplied bore", float64(c.Tube.V.SuppliedMM), why.Diameter, c.Tube.V.Origin),
 					why.LookUp("it must pass", float64(max(c.PassMM, c.UnderMM)), why.Diameter, beneath)},
 				Formula: func(in []float64) float64 { return in[0] - in[1] }}, true
 		case f.What == "cover.least" && c.Tube.Set:
-			return why.Why{Name: "what the " + name + " grips at its smallest", Value: float64(c.UnderTapeMin), Measure: why.Diameter,
-				Says: "tape diameter of the bundle with every wire at its smallest, and what lies beneath it over " +
-					"half of its length at least",
-				In: []why.Input{e.From("tape at its smallest", why.Figure{What: "branch.tapeleast", Of: f.Of}),
+			return why.Why{Name: "fit of the " + name + ": smallest tape diameter it lies on", Value: float64(c.UnderTapeMin),
+				Measure: why.Diameter,
+				Says: "Take the tape diameter of the bundle with every wire at its smallest. Add the covers that lie beneath it along " +
+					"half of its length or more",
+				In: []why.Input{e.From("tape diameter at its smallest", why.Figure{What: "branch.tapeleast", Of: f.Of}),
 					why.LookUp("covers beneath add", float64(c.UnderTapeMin-b.TapeMinMM), why.Diameter, beneath)},
 				Formula: why.Sum}, true
 		case f.What == "cover.grip" && c.Tube.Set:
-			return why.Why{Name: "how the " + name + " grips", Value: float64(c.Verdict.GripRatio), Measure: why.Times,
-				Says: "tape diameter of what it lies on divided by the bore it recovers to; 1.10 is wanted",
-				In: []why.Input{why.LookUp("tape diameter it lies on", float64(c.Verdict.GripRatio)*float64(c.Tube.V.RecoveredMM),
+			return why.Why{Name: "fit of the " + name + ": grip ratio", Value: float64(c.Verdict.GripRatio), Measure: why.Times,
+				Says: "Divide the tape diameter of what it lies on by the recovered bore; 1.10 is wanted",
+				In: []why.Input{why.LookUp("tape diameter of what it lies on", float64(c.Verdict.GripRatio)*float64(c.Tube.V.RecoveredMM),
 					why.Diameter,
-					beneath), why.LookUp("bore recovered", float64(c.Tube.V.RecoveredMM), why.Diameter, c.Tube.V.Origin)},
+					beneath), why.LookUp("recovered bore", float64(c.Tube.V.RecoveredMM), why.Diameter, c.Tube.V.Origin)},
 				Formula: func(in []float64) float64 { return in[0] / in[1] }}, true
 		case f.What == "cover.cut" && c.Tube.Set && c.CutMM > 0:
-			return why.Why{Name: "cut of the " + name, Value: float64(c.CutMM), Measure: why.Length,
-				Says: "the covered length divided by 1 less the share it may shorten, up to the next step",
+			return why.Why{Name: "cut length of the " + name, Value: float64(c.CutMM), Measure: why.Length,
+				Says: "Divide the covered length by 1 less the share by which it may shorten. Round up to the next step",
 				In: []why.Input{why.Given("from", float64(c.FromMM), why.Length), why.Given("to", float64(c.ToMM), why.Length),
-					why.LookUp("it shortens by at most", float64(c.Tube.V.LengthChange), why.Percent, c.Tube.V.Origin),
+					why.LookUp("it may shorten by", float64(c.Tube.V.LengthChange), why.Percent, c.Tube.V.Origin),
 					why.Shop("step", float64(e.Limits.CutStepMM), why.Length, e.H.Rules.CutStepMM.Set)},
 				Formula: func(in []float64) float64 { return upTo((in[1]-in[0])/(1-in[2]), in[3]) }}, true
 		case f.What == "cover.over" && c.Tube.Set && c.Verdict.Wraps:
-			return why.Why{Name: "over the " + name, Value: float64(c.OverMM), Measure: why.Diameter,
-				Says: "the wall keeps its cross-section, as that of a sheath does",
-				In: []why.Input{under, why.LookUp("bore recovered", float64(c.Tube.V.RecoveredMM), why.Diameter, c.Tube.V.Origin),
+			return why.Why{Name: "OD over the " + name, Value: float64(c.OverMM), Measure: why.Diameter,
+				Says: "The wall keeps its cross-section, as in a sheath",
+				In: []why.Input{under, why.LookUp("recovered bore", float64(c.Tube.V.RecoveredMM), why.Diameter, c.Tube.V.Origin),
 					wallOf(c.Tube.V)},
 				Formula: func(in []float64) float64 { return math.Sqrt(in[0]*in[0] + 4*in[2]*(in[1]+in[2])) }}, true
 		case f.What == "cover.over":
@@ -157,8 +162,8 @@ func coverOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 				thick = why.LookUp("thickness", float64(c.ThickMM), why.Diameter,
 					catalogue.Origin{Source: "a lapped tape, a braid of thin tinned wire: from memory", Standing: catalogue.Memory})
 			}
-			return why.Why{Name: "over the " + name, Value: float64(c.OverMM), Measure: why.Diameter,
-				Says: "its thickness on both sides of what it lies on", In: []why.Input{under, thick},
+			return why.Why{Name: "OD over the " + name, Value: float64(c.OverMM), Measure: why.Diameter,
+				Says: "Add its thickness twice to the OD of what it lies on", In: []why.Input{under, thick},
 				Formula: func(in []float64) float64 { return in[0] + 2*in[1] }}, true
 		}
 	}
