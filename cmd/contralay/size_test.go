@@ -21,10 +21,6 @@ const (
 	mostColumns = 140  // a tab counts as four
 )
 
-// mayHaveMethods are types that have more methods and are being split, with how many they
-// may have until then.
-var mayHaveMethods = map[string]int{}
-
 // sources reads every file of the program in Go.
 func sources(t *testing.T) map[string][]byte {
 	t.Helper()

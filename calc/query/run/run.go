@@ -47,11 +47,6 @@ type RunStep struct {
 	cut    []string           // marks of a CutStep
 }
 
-// measured reports whether a step ends in a diameter that can be measured.
-func (r RunStep) measured() bool {
-	return r.Kind == LayStep || r.Kind == ShrinkStep && r.Put.What == sheet.PartSheath
-}
-
 // Hold points, in the order they are met.
 const (
 	HoldStops  = "hold stops" // only where the sheet says stop

@@ -9,6 +9,7 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
 	"contralay/ui/paper"
 )
@@ -45,7 +46,7 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 		return rows
 	})...)
 	line := func(mark, text string, why ...desk.Reason) {
-		for k, t := range words.Wrap(text, max(20, w-7)) {
+		for k, t := range kit.Wrap(text, max(20, w-7)) {
 			if k > 0 {
 				mark, t = "", "   "+t
 			}

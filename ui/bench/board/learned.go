@@ -7,6 +7,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/model/catalogue"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
 	"contralay/ui/paper"
 )
@@ -42,7 +43,7 @@ func LearnedPage(m *desk.Model, w int, _ string) desk.Page {
 	for _, l := range lessons(m) {
 		var text []string
 		for _, t := range paper.Lesson(l) {
-			text = append(text, words.Wrap(t, max(20, w-3))...)
+			text = append(text, kit.Wrap(t, max(20, w-3))...)
 		}
 		r := desk.Row{Key: l.Group, Text: text[0], Detail: "Too few readings to correct by",
 			Enter: func(m *desk.Model) { m.Tell("+ accepts it for every harness of this shop, . withdraws it") }}
@@ -78,7 +79,7 @@ func LearnedPage(m *desk.Model, w int, _ string) desk.Page {
 		}
 		seen[c.Of] = true
 		text := paper.InUse(m.Cfg.Cat, c.Of)
-		lines := words.Wrap(text, max(20, w-3))
+		lines := kit.Wrap(text, max(20, w-3))
 		r := desk.Row{Key: "in use " + c.Of, Text: lines[0], Detail: text}
 		withdraws(m, &r, c.Of)
 		p.Rows = append(p.Rows, r)

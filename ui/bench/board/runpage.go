@@ -9,6 +9,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
 )
 
@@ -84,7 +85,7 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 		p.Lines = []string{strings.ToUpper(strings.Join(l.large, "  "))}
 		var more []desk.Row
 		for _, t := range l.lines {
-			for _, t := range words.Wrap(t, w-3) {
+			for _, t := range kit.Wrap(t, w-3) {
 				more = append(more, desk.Row{Text: t, Detail: "Read on with the arrows"})
 			}
 		}
@@ -93,7 +94,7 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	lines := 0
 	for _, t := range l.lines {
-		lines += len(words.Wrap(t, w))
+		lines += len(kit.Wrap(t, w))
 	}
 	p.Lines = append(p.Lines, inLarge(m, l.large, w, lines+4)...)
 	p.Lines = append(p.Lines, l.lines...)

@@ -184,7 +184,7 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 			continue
 		}
 		mark := map[sheet.Level]string{sheet.Stop: "!", sheet.Warn: "?", sheet.Note: "-"}[g.Level]
-		for k, t := range words.Wrap(g.Says, max(20, m.W-9)) {
+		for k, t := range kit.Wrap(g.Says, max(20, m.W-9)) {
 			if k > 0 {
 				mark = ""
 			}
