@@ -48,8 +48,13 @@ func Threading(s *sheet.Sheet) []Threaded {
 	for _, k := range walk {
 		beyond[k.From] = append(beyond[k.From], k)
 	}
+	met := map[string]bool{} // a loop of branches, which no file that loads has, is walked once
 	var walkFrom func(place string)
 	walkFrom = func(place string) {
+		if met[place] {
+			return
+		}
+		met[place] = true
 		next := beyond[place]
 		var after []Threaded
 		for _, k := range next {

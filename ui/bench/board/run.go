@@ -3,6 +3,7 @@ package board
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"contralay/calc"
 	"contralay/calc/query/run"
@@ -161,6 +162,7 @@ func tick(m *desk.Model, f func(b *model.Build)) {
 		m.Tell("it was done already")
 		return
 	}
+	done := instruct(m, s)
 	h := edited(m, func(b *model.Build) {
 		if f != nil {
 			f(b)
@@ -171,7 +173,7 @@ func tick(m *desk.Model, f func(b *model.Build)) {
 			}
 		}
 	})
-	m.Change(h, "done: "+s.Key)
+	m.Change(h, "done: "+strings.Join(done.large, ", "))
 	runSteps(m) // where the step in hand is by now
 	r.at++
 	face(m)
