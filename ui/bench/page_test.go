@@ -53,3 +53,16 @@ func TestLongSnagTakesTwoLines(t *testing.T) {
 		t.Errorf("%q", v[len(v)-3:])
 	}
 }
+
+// On the lowest screens, too, what a key answers hides no open point.
+func TestAnswerHidesNoOpenPoint(t *testing.T) {
+	m := benchtest.Open(t, "example.toml")
+	for _, says := range []string{"", "an answer"} {
+		benchtest.Size(m, 40, 12)
+		m.Says = says
+		v := benchtest.View(m)
+		if !strings.Contains(v, "? warn P1") || !strings.Contains(v, says) || !strings.Contains(v, "OD 5.4") {
+			t.Errorf("with %q:\n%s", says, v)
+		}
+	}
+}

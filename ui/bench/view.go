@@ -48,7 +48,8 @@ func frame(m *desk.Model) []string {
 }
 
 // footLines are the lines under the panes: the row in hand, the figures, the worst open point,
-// what the last key did, the keys. On a low screen the answer takes the place of the open point.
+// what the last key did, the keys. On a low screen the answer takes the place of the words about
+// the row in hand, and of the open point only while a field is open.
 func footLines(m, seen *desk.Model, l desk.Layout, r *desk.Row) []string {
 	answer := answerLine(m, l)
 	room := 1
@@ -58,7 +59,11 @@ func footLines(m, seen *desk.Model, l desk.Layout, r *desk.Row) []string {
 	out := []string{inHand(m, r, l), figures(seen, l)}
 	points := snagLines(seen, l, room)
 	if l.Foot <= 4 && answer != "" {
-		points = nil
+		if points[0] != "" && m.Entry == nil {
+			out = out[1:] // no answer hides what is wrong: the row itself stands in the list
+		} else {
+			points = nil
+		}
 	}
 	out = append(out, points...)
 	if answer != "" || len(out) < l.Foot-1 {
