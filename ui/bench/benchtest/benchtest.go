@@ -224,15 +224,19 @@ func Message(k string) tea.KeyMsg {
 	return tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune(k)}
 }
 
-// GoTo presses keys; "@text" puts the cursor on the row that has the text, if one has, and
-// "to step" goes right as far as that step.
+// GoTo presses keys; "@text" puts the cursor on the row that has the text, which must be there,
+// or the screen that is meant is not the one that is tested; "to step" goes right as far as that
+// step.
 func GoTo(t testing.TB, m *desk.Model, keys ...string) {
 	t.Helper()
 	for _, k := range keys {
 		if want, is := strings.CutPrefix(k, "@"); is {
-			if at := rowWith(m, want); at >= 0 {
-				m.Put(at, "")
+			at := rowWith(m, want)
+			if at < 0 {
+				t.Errorf("no row says %q on %s: the screen meant is not reached", want, m.Title())
+				return
 			}
+			m.Put(at, "")
 			continue
 		}
 		step, is := strings.CutPrefix(k, "to ")
@@ -291,7 +295,7 @@ var EveryScreen = map[string][]string{
 	"size": {"enter", "down", "down", "enter"}, "to": {"enter", "down", "down", "down", "down", "down", "down", "down", "enter"},
 	"worst first": {"@nearest its limit", "enter"}, "sizes": {"@sizes that satisfy", "enter"}, "feeds": {"@protection", "enter"},
 	"feed": {"@protection", "enter", "enter"},
-	"duty": {"enter", "@duty", "enter"}, "feed to choose": {"enter", "@feed  ", "enter"}, "data wire": {"@331", "enter"},
+	"duty": {"enter", "@duty", "enter"}, "feed to choose": {"enter", "@feed  ", "enter"}, "data wire": {"@Crank speed +", "enter"},
 	"ends": {"esc", "@terminations", "enter"}, "end": {"esc", "@terminations", "enter", "enter"}, "splices": {"esc", "@splices", "enter"},
 	"splice": {"esc", "@splices", "enter", "enter"},
 	"lists":  {"esc", "@lists", "enter"}, "split": {"esc", "-"}, "margins": {"to sheath", "@heat margin", "enter"},
