@@ -63,7 +63,13 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 				if sys == unit.Inch && name == "demo.toml" {
 					continue // the large one once
 				}
-				m := benchtest.OpenAt(t, name, screen)
+				m, lacks := benchtest.Reach(t, name, screen)
+				if lacks != "" {
+					if name == "example.toml" {
+						t.Fatalf("no row says %q: the screen meant is not reached", lacks)
+					}
+					continue // this harness has no such row
+				}
 				m.Sys = sys
 				benchtest.Size(m, 200, 60)
 				given := numbers(string(file.Encode(m.Doc())))

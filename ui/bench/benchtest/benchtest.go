@@ -93,6 +93,17 @@ func Open(t testing.TB, name string) *desk.Model {
 // OpenAt is a bench with a screen of EveryScreen in front.
 func OpenAt(t testing.TB, name, screen string) *desk.Model {
 	t.Helper()
+	m, lacks := Reach(t, name, screen)
+	if lacks != "" {
+		t.Errorf("no row says %q on %s: the screen meant is not reached", lacks, m.Title())
+	}
+	return m
+}
+
+// Reach is as OpenAt, for a harness that may lack what a screen shows: lacks is the row that the
+// way to it does not find.
+func Reach(t testing.TB, name, screen string) (m *desk.Model, lacks string) {
+	t.Helper()
 	c := Config(t, name)
 	switch screen { // those that only some starts have
 	case "unsaved work":
@@ -104,9 +115,8 @@ func OpenAt(t testing.TB, name, screen string) *desk.Model {
 	case "file changed":
 		c.Changed = func(string) bool { return true }
 	}
-	m := OpenWith(t, name, c)
-	GoTo(t, m, EveryScreen[screen]...)
-	return m
+	m = OpenWith(t, name, c)
+	return m, walk(m, EveryScreen[screen])
 }
 
 // worked holds the proposals of each file, and beside what its steps wanted worked out:
@@ -229,12 +239,18 @@ func Message(k string) tea.KeyMsg {
 // step.
 func GoTo(t testing.TB, m *desk.Model, keys ...string) {
 	t.Helper()
+	if lacks := walk(m, keys); lacks != "" {
+		t.Errorf("no row says %q on %s: the screen meant is not reached", lacks, m.Title())
+	}
+}
+
+// walk presses keys, and stops at the first row that is not there.
+func walk(m *desk.Model, keys []string) (lacks string) {
 	for _, k := range keys {
 		if want, is := strings.CutPrefix(k, "@"); is {
 			at := rowWith(m, want)
 			if at < 0 {
-				t.Errorf("no row says %q on %s: the screen meant is not reached", want, m.Title())
-				return
+				return want
 			}
 			m.Put(at, "")
 			continue
@@ -249,6 +265,7 @@ func GoTo(t testing.TB, m *desk.Model, keys ...string) {
 			}
 		}
 	}
+	return ""
 }
 
 // rowWith is where the first row stands whose text has these words; -1 where none has.
