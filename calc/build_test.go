@@ -13,7 +13,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
-	"contralay/ui/paper"
+	"contralay/ui/paper/figure"
 )
 
 // The example's trunk, by hand: a unit of 2.9 in the centre, nine of 1.09 and one
@@ -159,7 +159,7 @@ func TestPriorChangesNothing(t *testing.T) {
 
 func figures(t testing.TB, s *sheet.Sheet) string {
 	t.Helper()
-	b, err := paper.Figures(s)
+	b, err := figure.All(s)
 	if err != nil {
 		t.Fatal(err) // json refuses NaN and Inf
 	}
@@ -184,7 +184,7 @@ func TestAnyRules(t *testing.T) {
 			b.BendMM, b.BendDeg = mm("bend"), model.Some(unit.Degree(v.Draw(t, "deg")))
 		})
 		s := calc.Build(g2, cat, nil)
-		if _, err := paper.Figures(s); err != nil {
+		if _, err := figure.All(s); err != nil {
 			t.Fatal(err)
 		}
 	})
@@ -214,11 +214,11 @@ func TestAnyLayers(t *testing.T) {
 			b.Make = model.Some(rapid.SampledFrom(model.Makes).Draw(t, "make"))
 		})
 		s := calc.Build(g, cat, nil)
-		b, err := paper.Figures(s)
+		b, err := figure.All(s)
 		if err != nil {
 			t.Fatal(err)
 		}
-		if again, _ := paper.Figures(calc.Build(g, cat, nil)); string(again) != string(b) {
+		if again, _ := figure.All(calc.Build(g, cat, nil)); string(again) != string(b) {
 			t.Fatal("the same harness gives other figures")
 		}
 	})

@@ -17,6 +17,7 @@ import (
 	"contralay/model/file"
 	"contralay/model/unit"
 	"contralay/ui/paper"
+	"contralay/ui/paper/figure"
 )
 
 func newFile(name string) (int, error) {
@@ -118,7 +119,7 @@ func figuresOf(name string, o options, w world) (int, error) {
 	if err != nil {
 		return usage, err
 	}
-	b, err := paper.Figures(s)
+	b, err := figure.All(s)
 	if err != nil {
 		return usage, err
 	}
@@ -155,7 +156,7 @@ func planOf(args []string, o options, w world) (int, error) {
 	if !o.json {
 		return ok, print(w.out, paper.Plans(ps))
 	}
-	b, err := paper.PlansJSON(ps)
+	b, err := figure.Plans(ps)
 	if err != nil {
 		return usage, err
 	}

@@ -12,7 +12,7 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/file"
 	"contralay/model/unit"
-	"contralay/ui/paper"
+	"contralay/ui/paper/figure"
 )
 
 // unlaid is a harness as a wire list brings it: 34 x 22 and 4 x 16 and one shielded
@@ -199,7 +199,7 @@ func jobOnDisk(t *testing.T, name string, shown []string) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	own, err := paper.Figures(calc.Complete(h, cat, nil))
+	own, err := figure.All(calc.Complete(h, cat, nil))
 	if err != nil || string(own) != one.out {
 		t.Errorf("the figures command and a sheet worked out here differ (%v)", err)
 	}

@@ -11,6 +11,7 @@ import (
 	"contralay/calc/query/lists"
 	"contralay/calc/query/run"
 	"contralay/model"
+	"contralay/ui/paper/figure"
 )
 
 // Every cover that a file lays has its row in the threading list, its steps in the run, its
@@ -71,7 +72,7 @@ func TestEveryCoverIsEverywhere(t *testing.T) {
 						t.Error("no row in the table of covers")
 					}
 
-					b, err := Figures(s)
+					b, err := figure.All(s)
 					if err != nil {
 						t.Fatal(err)
 					}

@@ -44,6 +44,7 @@ type cardLayer struct {
 	Binder  string
 	Fillers string
 	Spares  string
+	First   string // the splices that are made before it
 	Members []cardMember
 }
 
@@ -162,11 +163,7 @@ func (m maker) card(i int) card {
 				fmt.Sprintf("zone %s %s", m.sys.Length(br.ZoneMM.Or(m.s.Limits.ZoneMM)), m.sys.Name())), ", "))
 		}
 	}
-	for k := range m.h.Splices {
-		if sp := &m.h.Splices[k]; sp.Toward.V == mb.ID {
-			c.Splices = append(c.Splices, fmt.Sprintf("%s %s %s from %s", sp.ID, m.sys.Length(sp.OffsetMM.V), m.sys.Name(), sp.At))
-		}
-	}
+	c.Splices = joints(m, i)
 	return c
 }
 
@@ -174,7 +171,7 @@ func (m maker) cardLayer(i, k int) cardLayer {
 	mb, b := &m.h.Branches[i], &m.s.Branches[i]
 	l := &b.Layers[k]
 	out := cardLayer{Name: capital(model.LayerName(k)), Hand: l.Hand, Arrow: arrow(l.Hand), Turn: "straight", Turns: "-",
-		Count: len(l.Members), Over: m.sys.Diameter(l.OverMM), Binder: "-", Fillers: "-", Spares: "-"}
+		Count: len(l.Members), Over: m.sys.Diameter(l.OverMM), Binder: "-", Fillers: "-", Spares: "-", First: jointsBefore(m, i, k)}
 	if l.LayMM > 0 {
 		out.Turn = m.sys.Length(Turn(l.LayMM))
 		out.Turns = unit.Fixed(l.Turns, 1)

@@ -7,6 +7,7 @@ import (
 
 	"contralay/calc/formula/plan"
 	"contralay/calc/sheet"
+	"contralay/ui/paper/figure"
 )
 
 var shop = plan.Rules{LayRatio: 12, LiftMax: 0.05, LiftTight: 0.08, GapInner: 0.10, GapOuter: 0.15, LumpyAt: 1.3, FillerWeight: 0.1,
@@ -22,7 +23,7 @@ func TestPlans(t *testing.T) {
 	if strings.Contains(text, "\x1b") {
 		t.Error("an escape code in plain output")
 	}
-	b, err := PlansJSON(ps)
+	b, err := figure.Plans(ps)
 	if err != nil {
 		t.Fatal(err)
 	}

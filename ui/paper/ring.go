@@ -37,7 +37,8 @@ func (m maker) ringOut() Table {
 
 // ringNote says how it is rung out, and what an independent list says of the same ends.
 func (m maker) ringNote() string {
-	note := "Twice: bare, before anything shrinks, and with contacts in, before any adhesive. Ohm of the copper at 20 C and at most; " +
+	note := "Twice: bare, before anything covers the wires, and with contacts in, before anything is shrunk. Ohm of the copper at 20 C " +
+		"and at most; " +
 		"contacts add a few thousandths, the meter's leads are taken off. What is not listed must not ring."
 	if from := m.h.Head.ListedFrom.V; len(m.h.Listed) > 0 {
 		if n := len(ends.Disagreements(m.s)); n == 0 {

@@ -20,6 +20,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/ui/paper/figure"
 )
 
 func sheetFile(t testing.TB, name string) *sheet.Sheet {
@@ -125,7 +126,7 @@ func TestUnsavedSaysSo(t *testing.T) {
 func TestPaperIsFigures(t *testing.T) {
 	for _, name := range []string{"demo", "whole", "feeds", "example"} {
 		s := sheetFile(t, name)
-		raw, err := Figures(s)
+		raw, err := figure.All(s)
 		if err != nil {
 			t.Fatal(err)
 		}

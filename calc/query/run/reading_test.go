@@ -106,7 +106,7 @@ func TestRunIsWhole(t *testing.T) {
 		if layers != want || cut != wires {
 			t.Errorf("%s: %d layers of %d, %d wires of %d", name, layers, want, cut, wires)
 		}
-		holds := []int{at[runquery.HoldBare], at[runquery.HoldFit], at[runquery.HoldPinned], at[runquery.HoldLoaded]}
+		holds := []int{at[runquery.HoldBare], at[runquery.HoldPinned], at[runquery.HoldFit], at[runquery.HoldLoaded]}
 		if !slices.IsSorted(holds) {
 			t.Errorf("%s: holds at %v", name, holds)
 		}
@@ -115,8 +115,7 @@ func TestRunIsWhole(t *testing.T) {
 			case (r.Kind == runquery.LayStep || r.Kind == runquery.CutStep || r.Kind == runquery.JoinStep || r.Kind == runquery.MakeStep) &&
 				k > holds[0],
 				(r.Kind == runquery.ThreadStep || r.Kind == runquery.PinStep) && (k < holds[0] || k > holds[1]),
-				r.Kind == runquery.ShrinkStep && (k < holds[1] || k > holds[2]),
-				r.Kind == runquery.GlueStep && (k < holds[2] || k > holds[3]):
+				(r.Kind == runquery.ShrinkStep || r.Kind == runquery.GlueStep) && (k < holds[2] || k > holds[3]):
 				t.Errorf("%s: %s stands at %d, holds at %v", name, r.Key, k, holds)
 			}
 		}

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"contralay/calc/phase/threading"
-	"contralay/calc/phase/wires"
 	"contralay/calc/query/lists"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -51,8 +50,8 @@ type RunStep struct {
 const (
 	HoldStops  = "hold stops" // only where the sheet says stop
 	HoldBare   = "hold bare"
-	HoldFit    = "hold fit"
 	HoldPinned = "hold pinned"
+	HoldFit    = "hold fit"
 	HoldLoaded = "hold loaded"
 )
 
@@ -67,8 +66,8 @@ type Hold struct {
 func Holds() []Hold {
 	return []Hold{
 		{HoldBare, "ring out bare", "ring out every net of the ring-out sheet before anything covers the wires for good"},
+		{HoldPinned, "ring out pinned", "ring out every net again with contacts in, and test isolation, before anything is shrunk"},
 		{HoldFit, "trial fit", "check on the car or the mock-up: lengths, clocks, room behind each connector; shrink nothing before that"},
-		{HoldPinned, "ring out pinned", "ring out every net again with contacts in, and test isolation, before any adhesive"},
 		{HoldLoaded, "loaded drop", "switch each load on, one after the other, and compare the drop of its circuit with the sheet"},
 	}
 }
@@ -115,9 +114,10 @@ func stops(n int) string {
 }
 
 // Run is every step of building a harness, in order: cut by batch, make up units, lay
-// branch by branch from the end with the most wires outward, each layer by itself, splices
-// where their branches meet; ring out bare; thread everything on; contacts; trial fit;
-// shrink, ring out with contacts in; glue; loaded drop.
+// branch by branch from the end with the most wires outward, each layer by itself, a splice
+// inside a run before the layer it lies in, the others where their branches meet; ring out
+// bare; thread everything on; contacts; ring out with contacts in, while a swapped pin can
+// still be mended; trial fit; shrink; glue; loaded drop.
 func Run(s *sheet.Sheet) []RunStep {
 	var out []RunStep
 	if h, stops := stopsHold(s); stops {
@@ -134,19 +134,7 @@ func Run(s *sheet.Sheet) []RunStep {
 	for i := range s.H.Units {
 		out = append(out, RunStep{Key: "make " + s.H.Units[i].ID, Kind: MakeStep, Of: s.H.Units[i].ID})
 	}
-	joined := map[string]bool{}
-	for _, k := range wires.Walked(s) {
-		id := s.H.Branches[k.Branch].ID
-		for l := range s.Branches[k.Branch].Layers {
-			out = append(out, RunStep{Key: fmt.Sprintf("lay %s %d", id, l), Kind: LayStep, Of: id, Layer: l})
-		}
-		for i := range s.H.Splices {
-			if sp := &s.H.Splices[i]; sp.At == k.To && !joined[sp.ID] {
-				joined[sp.ID] = true
-				out = append(out, RunStep{Key: "join " + sp.ID, Kind: JoinStep, Of: sp.ID})
-			}
-		}
-	}
+	out = append(out, layAndJoin(s)...)
 	holds := Holds()
 	hold := func(n int) {
 		out = append(out, RunStep{Key: holds[n].Key, Kind: HoldStep, Name: holds[n].Name, Says: holds[n].Says})
@@ -182,8 +170,8 @@ func Run(s *sheet.Sheet) []RunStep {
 	}
 	out = append(out, pins...)
 	hold(1)
-	out = append(out, inShrinkOrder(shrinks)...)
 	hold(2)
+	out = append(out, inShrinkOrder(shrinks)...)
 	for n, m := range threading.Mixes(s) {
 		out = append(out, RunStep{Key: fmt.Sprintf("glue %d", n+1), Kind: GlueStep, Of: fmt.Sprint("mix ", n+1), Joints: m.Joints})
 	}

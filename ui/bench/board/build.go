@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/calc"
+	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
@@ -65,7 +66,16 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	line("", fmt.Sprintf("LAY CARD %s %s, seen from %s, from %s outward", mb.ID, mb.Name.V, mb.From, mb.From))
 	line("", desk.LengthText(m, mb))
+	joints := run.MadeWhen(m.Sheet)
+	makeJoints := func(layer int) {
+		for k, made := range joints {
+			if made.Branch == m.Sheet.Index.Branch[mb.ID] && made.Layer == layer {
+				line("", "Make "+paper.Becomes(m.Sheet, m.Sys, k))
+			}
+		}
+	}
 	for k := range b.Layers {
+		makeJoints(k)
 		l := &b.Layers[k]
 		head := words.Capital(model.LayerName(k))
 		why := desk.FiguresAt(mb.ID, k, "layer.over", "layer.lay", "layer.turns")
@@ -86,6 +96,7 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 		}
 		line("", "  "+strings.Join(ids, " "))
 	}
+	makeJoints(len(b.Layers))
 	if b.Sheath.Part != "" {
 		line("", fmt.Sprintf("Sheath %s, cut %s, from %s to %s %s", b.Sheath.Part, m.Sys.Length(b.Sheath.CutMM),
 			m.Sys.Length(b.Sheath.FromMM), m.Sys.Length(b.Sheath.ToMM), m.Sys.Name()),

@@ -138,8 +138,13 @@ func sayLay(m *desk.Model, s run.RunStep) instruction {
 	if e, ok := explained(m, s, build(m).ReadingOf(s.Of, s.Layer)); ok {
 		out.lines = append(out.lines, readingSays(m, e)...) // the verdict first: a low screen shows that much
 	}
-	out.lines = append(out.lines, how+fmt.Sprintf("; OD %s %s when it is laid", m.Sys.Diameter(l.OverMM), m.Sys.Name()),
-		"Clockwise, seen from "+mb.From+": "+strings.Join(ids, " "))
+	out.lines = append(out.lines, how+fmt.Sprintf("; OD %s %s when it is laid", m.Sys.Diameter(l.OverMM), m.Sys.Name()))
+	for k, made := range run.MadeWhen(m.Sheet) {
+		if made.Branch == i && made.Layer == s.Layer && made.Inside {
+			out.lines = append(out.lines, "In this layer lies "+paper.Becomes(m.Sheet, m.Sys, k))
+		}
+	}
+	out.lines = append(out.lines, "Clockwise, seen from "+mb.From+": "+strings.Join(ids, " "))
 	return out
 }
 
@@ -150,8 +155,13 @@ func sayJoin(m *desk.Model, s run.RunStep) instruction {
 	if sp.Toward.V != "" {
 		lies = fmt.Sprintf("%s %s from %s along %s", m.Sys.Length(sp.OffsetMM.V), m.Sys.Name(), sp.At, sp.Toward.V)
 	}
-	return instruction{title: "splice", large: []string{"splice " + s.Of},
+	out := instruction{title: "splice", large: []string{"splice " + s.Of},
 		lines: []string{wordsscreen.OrDash(c.Part) + ", its sleeve " + lies, "Barrels: " + desk.JoinText(m, i)}}
+	if made := run.MadeWhen(m.Sheet)[i]; made.Inside {
+		out.lines = append(out.lines, fmt.Sprintf("Make it now: %s of %s covers it.", model.LayerName(made.Layer),
+			m.H.Branches[made.Branch].ID))
+	}
+	return out
 }
 
 // sayPins is which wire goes into which cavity.

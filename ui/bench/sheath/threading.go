@@ -25,7 +25,7 @@ func ThreadingPage(m *desk.Model, w int, _ string) desk.Page {
 	p := desk.Page{
 		Lines: []string{
 			"Thread on in this order, before the contacts. Legs that do not meet may go in any order. Each end follows below.",
-			"Hold points: ring out bare first, trial fit before you shrink anything, ring out pinned before any adhesive."},
+			"Hold points: ring out bare first; ring out pinned, then trial fit, before you shrink anything."},
 		Empty: "Nothing to thread on. Esc goes back"}
 	p.Rows = m.Once(fmt.Sprint("threading ", w, m.Sys), func() []desk.Row {
 		return append(append(threadRows(m, threading.Threading(m.Sheet), w), glueRows(m)...), endThreadRows(m, w)...)

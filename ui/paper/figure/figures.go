@@ -1,4 +1,4 @@
-package paper
+package figure
 
 import (
 	"encoding/json"
@@ -9,9 +9,9 @@ import (
 	"contralay/model/unit"
 )
 
-// Figures is every computed number of a sheet, as one JSON object with stable
+// All is every computed number of a sheet, as one JSON object with stable
 // key names. A figure without a value is null, never 0.
-func Figures(s *sheet.Sheet) ([]byte, error) {
+func All(s *sheet.Sheet) ([]byte, error) {
 	h := s.H
 	out := figures{
 		Harness:  figHarness{h.Head.Name.V, h.Head.Number.V, h.Head.Revision.V},

@@ -1,4 +1,4 @@
-package paper
+package figure
 
 import (
 	"encoding/json"
@@ -8,6 +8,8 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/calc"
+	"contralay/calc/calctest"
 	"contralay/calc/sheet"
 	"contralay/model"
 )
@@ -98,11 +100,11 @@ func jsonOf(t *testing.T, v any) map[string]any {
 }
 
 func TestEveryFigureIsShown(t *testing.T) {
-	base := sheetFile(t, "demo")
-	s := laid(t, base.H.EditBranch(0, func(b *model.Branch) {
+	base := calctest.Laid(t, "demo")
+	s := calc.Complete(base.H.EditBranch(0, func(b *model.Branch) {
 		b.Covers = []model.Cover{{What: model.CoverTape}, {What: model.CoverSheath, Part: model.Some("AS23053/16 15.9")},
 			{What: model.CoverSleeve, Part: model.Some("AS23053/16 19.0")}}
-	}))
+	}), calctest.Catalogue(t), nil)
 	compared := map[string]int{}
 	check := func(name string, of any, shown any) {
 		v := reflect.Indirect(reflect.ValueOf(of))
@@ -177,7 +179,7 @@ func TestEveryFigureIsShown(t *testing.T) {
 	for i := range s.Terms {
 		check(s.H.Terminations[i].ID, &s.Terms[i], term(s, i))
 	}
-	feeds := sheetFile(t, "feeds")
+	feeds := calctest.Laid(t, "feeds")
 	for i := range feeds.Feeds {
 		check(feeds.H.Feeds[i].ID, &feeds.Feeds[i], feed(feeds, i))
 	}
