@@ -31,6 +31,9 @@ func (r *Reuse) Wire(k int) bool { return r.Ids && r.Wires[k] }
 // Kept takes over what was said of a part of the prior sheet.
 func (s *Sheet) Kept(said []Snag) { s.Snags = append(s.Snags, said...) }
 
+// Unsay forgets what was said from a mark on: of a trial that is put back.
+func (s *Sheet) Unsay(mark int) { s.Snags = s.Snags[:mark] }
+
 // Since is what was said from a mark on, to be kept.
 func (s *Sheet) Since(mark int) []Snag {
 	if mark == len(s.Snags) {

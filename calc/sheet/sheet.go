@@ -153,7 +153,8 @@ type Branch struct {
 	Buried     int // early leavers with a later one further out
 	Bend       Bend
 	Sheath     Sheath
-	Covers     []Covered // beside the sheath, inside out
+	Covers     []Covered         // beside the sheath, inside out
+	Outlets    [2]model.Opt[int] // which outlet of the transition it goes into at its from and at its to end; 0 is the trunk's
 	Ambient    unit.Celsius
 	Warm       Warm
 	Learned    Learned        // what the shop has measured of such bundles; zero where it has nothing

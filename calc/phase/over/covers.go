@@ -23,9 +23,14 @@ const (
 
 // CoverBranches judges or proposes the sheath of every branch.
 func CoverBranches(s *sheet.Sheet) {
+	was := make([][2]model.Opt[int], len(s.Branches)) // of those taken over
+	for i := range s.Branches {
+		was[i] = s.Branches[i].Outlets
+	}
+	chooseOutlets(s)
 	for i := range s.H.Branches {
 		out := &s.Branches[i]
-		if s.Reuse.Branch(i) && (s.Reuse.All || !spliceOn(s, i)) {
+		if s.Reuse.Branch(i) && (s.Reuse.All || !spliceOn(s, i)) && out.Outlets == was[i] {
 			s.Kept(out.SaidOver)
 			continue
 		}
@@ -215,24 +220,6 @@ func sheathKind(s *sheet.Sheet, i int) string {
 // lengths of moulded shapes are given ± 10 % (as quoted for one size).
 const ShortestPart = 0.9
 
-// outletOf is which outlet of the transition at a place a branch goes into: 0 where the
-// tree comes to it, then those that go on, as they are walked.
-func outletOf(s *sheet.Sheet, i int, place string) int {
-	n := 0
-	for _, k := range wires.Walked(s) {
-		if k.From == place {
-			n++
-		}
-		if k.Branch == i {
-			if k.To == place {
-				return 0
-			}
-			return n
-		}
-	}
-	return 0
-}
-
 // SheathEnds is where the sheath starts and stops along the branch: under the
 // shortest boot and inside the shortest transition with 15 mm of overlap;
 // without boot at the datum, without transition where the zone begins.
@@ -247,8 +234,8 @@ func SheathEnds(s *sheet.Sheet, i int) (from, to unit.Millimetre) {
 		}
 		k := s.Index.Breakout[place]
 		br := &s.H.Breakouts[k]
-		if t, ok := s.Cat.Transition(br.Transition.V); ok && len(t.Outlets) > 0 {
-			return max(0, ShortestPart*t.Outlets[min(outletOf(s, i, place), len(t.Outlets)-1)].PortMM-cover.OverlapMM)
+		if o, ok := OutletAt(s, i, place); ok {
+			return max(0, ShortestPart*o.PortMM-cover.OverlapMM)
 		}
 		return br.ZoneMM.Or(s.Limits.ZoneMM)
 	}

@@ -2,11 +2,11 @@
 // adhesive is spread, and how near each part comes to its temperature. It writes nothing
 // into the sheet but open points; its lists are worked out when they are asked for.
 //
-//	reads Branch: Ambient, Covers, Layers, OverMM, OverMaxMM, Sheath, Warm
-//	reads Covered: CutMM, Ends, FromMM, OverMM, Part, PassAt, PassMM, ToMM, Tube, Under, What
+//	reads Branch: Ambient, Covers, Layers, OverMM, Sheath, Warm
+//	reads Covered: CutMM, Ends, FromMM, Part, PassAt, PassMM, ToMM, Tube, Under, What
 //	reads Layer: Fillers
 //	reads Passing: Ends
-//	reads Sheath: CutMM, FromMM, Part, Pass, PassAt, PassMM, ToMM, Tube, Verdict
+//	reads Sheath: CutMM, FromMM, Part, Pass, PassAt, PassMM, ToMM, Tube
 //	reads Sheet: Branches, Cat, H, Index, Limits, Wires
 //	reads Warm: BundleC, Known, Wires
 //	reads WarmWire: C, Wire

@@ -104,7 +104,7 @@ func threadCovers(s *sheet.Sheet, k wires.Walk) (first, after []Threaded) {
 		if c.Tube.Set {
 			t.BoreMM, t.PassMM, t.Over, t.Origin = c.Tube.V.SuppliedMM, c.PassMM, c.PassAt, c.Tube.V.Origin
 		}
-		if c.Tube.Set && !c.Under && !reaches(s, k, c) {
+		if c.Tube.Set && !c.Under && !overphase.Reaches(s, k, c) {
 			after = append(after, t)
 		} else {
 			first = append(first, t)
@@ -114,26 +114,6 @@ func threadCovers(s *sheet.Sheet, k wires.Walk) (first, after []Threaded) {
 		first = append(first, sheath)
 	}
 	return first, after
-}
-
-// reaches reports whether a cover lies under the transition that its branch is walked from.
-func reaches(s *sheet.Sheet, k wires.Walk, c sheet.Covered) bool {
-	j, ok := s.Index.Breakout[k.From]
-	if !ok {
-		return false
-	}
-	part, known := s.Cat.Transition(s.H.Breakouts[j].Transition.V)
-	if !known {
-		return false
-	}
-	port := unit.Millimetre(0)
-	for _, o := range part.Outlets {
-		port = max(port, o.PortMM)
-	}
-	if s.H.Branches[k.Branch].From == k.From {
-		return c.FromMM < port
-	}
-	return c.ToMM > s.H.Branches[k.Branch].LengthMM-port
 }
 
 // comesFrom is the end a cover of a branch comes on from: of those that are equally easy,
@@ -186,54 +166,18 @@ func threadTransition(s *sheet.Sheet, place string, next []wires.Walk) (Threaded
 	}
 	t.Origin = part.Origin
 	worst := unit.Millimetre(-1e9)
-	for n, k := range next {
-		if n+1 >= len(part.Outlets) {
-			break
+	for _, k := range next {
+		outlet, ok := overphase.OutletAt(s, k.Branch, place)
+		if !ok {
+			continue
 		}
-		bore := part.Outlets[n+1].ExpandedMM
-		pass, over := Tails(s, k)
+		bore := outlet.ExpandedMM
+		pass, over := overphase.Tails(s, k)
 		if pass-bore > worst {
 			worst, t.BoreMM, t.PassMM, t.Over = pass-bore, bore, pass, over
 		}
 	}
 	return t, true
-}
-
-// Tails is the largest thing an outlet must get over on a branch: its sheath, or its
-// bare wires gathered where they part again.
-func Tails(s *sheet.Sheet, k wires.Walk) (unit.Millimetre, string) {
-	b := &s.Branches[k.Branch]
-	id := s.H.Branches[k.Branch].ID
-	d, over := b.OverMaxMM, id+" bare"
-	if covered := passedBy(s, k); covered > d {
-		d, over = covered, id+" in its sheath"
-	}
-	if _, ok := s.Index.Breakout[k.To]; ok {
-		if lump := max(b.OverMM, b.OverMaxMM) * unit.Millimetre(s.Limits.ZoneLump); lump > d {
-			d, over = lump, "the bare tails gathered at "+k.To
-		}
-	}
-	return d, over
-}
-
-// passedBy is the diameter of a branch over what is on it when the transition it is walked
-// from comes, at its largest, a splice on it included: all but what goes on after that.
-func passedBy(s *sheet.Sheet, k wires.Walk) unit.Millimetre {
-	b := &s.Branches[k.Branch]
-	d := b.OverMM
-	if b.Sheath.Tube.Set && b.Sheath.Verdict.Wraps {
-		d = max(d, b.Sheath.Verdict.OverMM)
-	}
-	for _, c := range b.Covers {
-		if c.Under || reaches(s, k, c) {
-			d = max(d, c.OverMM)
-		}
-	}
-	stands := unit.Millimetre(0)
-	for _, g := range overphase.Bulges(s, k.Branch) {
-		stands = max(stands, g.Mm)
-	}
-	return d + max(0, b.OverMaxMM-b.OverMM) + stands
 }
 
 // Gathered is how thick branches get side by side in all that covers them: what a part
@@ -315,53 +259,53 @@ func SayThreading(s *sheet.Sheet) {
 		if t.What != sheet.PartTransition {
 			continue // sheaths, boots and labels are judged where they lie
 		}
-		j := s.Index.Breakout[t.Of]
 		part, known := s.Cat.Transition(t.Part)
 		if !known {
 			s.Say(sheet.Warn, "transition.part", t.Of, fmt.Sprintf("Transition %q is in no catalogue", t.Part))
 			continue
-		}
-		var next []wires.Walk
-		for _, k := range wires.Walked(s) {
-			if k.From == t.Of {
-				next = append(next, k)
-			}
 		}
 		if len(part.Outlets) != len(s.Index.Meeting(t.Of)) {
 			s.Say(sheet.Stop, "transition.outlets", t.Of,
 				fmt.Sprintf("%s has %d outlets, but %d branches meet there", t.Part, len(part.Outlets), len(s.Index.Meeting(t.Of))))
 			continue
 		}
-		if !t.Fits() {
-			s.Say(sheet.AtMost(part.Standing, sheet.Stop), "transition.slide", t.Of,
-				fmt.Sprintf("%s does not pass %s, %s mm, with an outlet of %s mm: take a wider one, a split one, or tape the breakout",
-					t.Part,
-					t.Over, unit.Fixed(t.PassMM, 1), unit.Fixed(t.BoreMM, 1)))
-			continue
-		}
-		sayOutlets(s, s.H.Breakouts[j].ID, t.Part, next)
+		sayOutlets(s, t.Of, part)
 	}
 }
 
-// sayOutlets tests the outlets of a transition against what they end up on.
-func sayOutlets(s *sheet.Sheet, place, id string, next []wires.Walk) {
-	part, _ := s.Cat.Transition(id)
-	for n, k := range next {
-		o := part.Outlets[n+1]
-		if s.Branches[k.Branch].OverMM <= 0 {
+// sayOutlets tests the outlets of a transition against what they get over and end up on, the
+// trunk's too.
+func sayOutlets(s *sheet.Sheet, place string, part catalogue.Transition) {
+	beyond := map[int]wires.Walk{}
+	for _, k := range wires.Walked(s) {
+		if k.From == place {
+			beyond[k.Branch] = k
+		}
+	}
+	for _, i := range s.Index.Meeting(place) {
+		o, ok := overphase.OutletAt(s, i, place)
+		if !ok || s.Branches[i].OverMM <= 0 {
 			continue
 		}
-		d, held := overphase.OverFrom(s, k.Branch, place, overphase.ShortestPart*o.PortMM-cover.OverlapMM, o.PortMM)
-		name := s.H.Branches[k.Branch].ID
+		fit := overphase.FitOutlet(s, i, place, o)
+		name := s.H.Branches[i].ID
+		pass, thing := fit.MostMM, name
+		if k, ok := beyond[i]; ok {
+			pass, thing = overphase.Tails(s, k)
+		}
 		switch {
-		case held < o.RecoveredMM:
+		case pass > o.ExpandedMM:
+			s.Say(sheet.AtMost(part.Standing, sheet.Stop), "transition.slide", place,
+				fmt.Sprintf("%s does not pass %s, %s mm, with an outlet of %s mm: take a wider one, a split one, or tape the breakout",
+					part.ID, thing, unit.Fixed(pass, 1), unit.Fixed(o.ExpandedMM, 1)))
+		case fit.LeastMM < o.RecoveredMM:
 			s.Say(sheet.AtMost(part.Standing, sheet.Stop), "transition.grip", place,
-				fmt.Sprintf("Its outlet for %s recovers to %s mm and lies on %s mm: it stays loose", name,
-					unit.Fixed(o.RecoveredMM, 1), unit.Fixed(held, 1)))
-		case d > cover.MaxStretch*o.ExpandedMM:
+				fmt.Sprintf("Its outlet for %s recovers to %s mm and lies on %s mm with every wire at its smallest: it stays loose", name,
+					unit.Fixed(o.RecoveredMM, 1), unit.Fixed(fit.LeastMM, 1)))
+		case fit.MostMM > cover.MaxStretch*o.ExpandedMM:
 			s.Say(sheet.Note, "transition.stretch", place,
 				fmt.Sprintf("Its outlet for %s is filled to %s %% of its bore; at most 80 %% is advised", name,
-					unit.Fixed(100*(d/o.ExpandedMM), 0)))
+					unit.Fixed(100*(fit.MostMM/o.ExpandedMM), 0)))
 		}
 	}
 }

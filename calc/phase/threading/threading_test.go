@@ -7,6 +7,7 @@ import (
 
 	"contralay/calc"
 	"contralay/calc/calctest"
+	overphase "contralay/calc/phase/over"
 	"contralay/calc/phase/threading"
 	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
@@ -66,7 +67,7 @@ func outletsFor(s *sheet.Sheet, by unit.Ratio) []catalogue.Outlet {
 	out := []catalogue.Outlet{{ExpandedMM: 40, RecoveredMM: 8, PortMM: 30}}
 	for _, k := range wires.Walked(s) {
 		if k.From == "J1" {
-			pass, _ := threading.Tails(s, k)
+			pass, _ := overphase.Tails(s, k)
 			out = append(out, catalogue.Outlet{ExpandedMM: pass * unit.Millimetre(by), RecoveredMM: s.Branches[k.Branch].OverMM * 0.5,
 				PortMM: 25})
 		}

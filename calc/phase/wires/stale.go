@@ -42,7 +42,9 @@ func Walked(s *sheet.Sheet) []Walk {
 		}
 	}
 	for {
-		root, most := "", -1
+		// The end with the most wires; of equals the one that the file lists first, so that
+		// the order of its branches does not turn the tree round.
+		root, most, listed := "", -1, len(s.Terms)
 		for i := range s.H.Branches {
 			if done[i] {
 				continue
@@ -52,8 +54,9 @@ func Walked(s *sheet.Sheet) []Walk {
 				root = b.From
 			}
 			for _, end := range []string{b.From, b.To} {
-				if t, ok := s.Index.Termination[end]; ok && s.Terms[t].Used > most {
-					root, most = end, s.Terms[t].Used
+				t, ok := s.Index.Termination[end]
+				if ok && (s.Terms[t].Used > most || s.Terms[t].Used == most && t < listed) {
+					root, most, listed = end, s.Terms[t].Used, t
 				}
 			}
 		}
