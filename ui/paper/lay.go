@@ -159,8 +159,12 @@ func (m maker) card(i int) card {
 				fmt.Sprintf("loop %s %s, good for %d", m.sys.Length(l.LoopMM), m.sys.Name(), l.Again)), ", "))
 		} else if j, ok := m.s.Index.Breakout[end]; ok {
 			br := &m.h.Breakouts[j]
-			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, br.Name.V, word("transition ", br.Transition.V), string(br.Build.V),
-				fmt.Sprintf("zone %s %s", m.sys.Length(br.ZoneMM.Or(m.s.Limits.ZoneMM)), m.sys.Name())), ", "))
+			outlet := ""
+			if o, ok := overphase.OutletAt(m.s, i, end); ok {
+				outlet = fmt.Sprintf("outlet %s / %s", m.sys.Diameter(o.ExpandedMM), m.sys.Diameter(o.RecoveredMM))
+			}
+			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, br.Name.V, word("transition ", br.Transition.V), outlet,
+				string(br.Build.V), fmt.Sprintf("zone %s %s", m.sys.Length(br.ZoneMM.Or(m.s.Limits.ZoneMM)), m.sys.Name())), ", "))
 		}
 	}
 	c.Splices = joints(m, i)

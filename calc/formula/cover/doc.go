@@ -10,8 +10,10 @@
 //
 // Two things stop a sleeve: it does not pass, or it ends up loose. They are
 // judged at the extremes of the wire's tolerance. Everything else is advice,
-// three pieces of it, judged at nominal diameters and published bores, so that
-// no verdict goes from easy to refused on a hundredth of a millimetre.
+// three pieces of it, judged at nominal diameters and published bores: kept, nearly
+// kept or missed, so that no verdict goes from easy to refused on a hundredth of a
+// millimetre. A sleeve with less than half the room it wants sticks: nobody slides
+// it on, and it is a warning.
 //
 // The same tests hold for each end of a moulded boot, which has bores but no
 // published wall: leave WallMM at zero, and only Wraps is false.

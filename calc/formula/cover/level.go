@@ -24,26 +24,30 @@ func (l Level) String() string {
 	return "stop"
 }
 
-// Level is that of one piece of advice. Missed only at the extremes, or missed
-// where no tube of the kind keeps all three (there is nothing better to buy), it
-// is a note; otherwise a warning. It is never a stop.
+// Level is that of one piece of advice. Nearly kept, missed only at the extremes, or
+// missed where no tube of the kind keeps all three (there is nothing better to buy),
+// it is a note; otherwise a warning. It is never a stop.
 func (a Advice) Level(kindKeepsAll bool) Level {
 	switch {
 	case a.KeptAtExtreme:
 		return Sound
-	case a.Kept, !kindKeepsAll:
+	case a.Nearly, !kindKeepsAll:
 		return Note
 	}
 	return Warn
 }
 
 // Level is the worst of the verdict. kindKeepsAll says whether some tube of the
-// kind keeps all three pieces of advice in this place: see AnyKeepsAll.
+// kind keeps all three pieces of advice in this place: see AnyKeepsAll. A sleeve
+// that sticks is a warning whatever else there is.
 func (v Verdict) Level(kindKeepsAll bool) Level {
 	if v.Stops() {
 		return Stop
 	}
 	worst := Sound
+	if v.Sticks {
+		worst = Warn
+	}
 	for _, a := range v.advices() {
 		worst = max(worst, a.Level(kindKeepsAll))
 	}

@@ -30,9 +30,9 @@ func Candidates(tubes []Tube, b Bundle, p Pass, length unit.Millimetre) []Candid
 	return cs
 }
 
-// Rank returns positions in cs, best first: those without a stop, then those
-// that keep more of the three pieces of advice, then the lightest, then the
-// smaller supplied bore, then as given. cs is left as it is.
+// Rank returns positions in cs, best first: those without a stop, then those that
+// do not stick, then those that keep more of the three pieces of advice, then the
+// lightest, then the smaller supplied bore, then as given. cs is left as it is.
 //
 // A guide also says to take the larger of two sizes that fit; here the lighter
 // one wins, and the one that slides better is the next in the list.
@@ -45,6 +45,7 @@ func Rank(cs []Candidate) []int {
 		a, b := cs[i], cs[j]
 		return cmp.Or(
 			first(!a.Verdict.Stops(), !b.Verdict.Stops()),
+			first(!a.Verdict.Sticks || a.Verdict.Stops(), !b.Verdict.Sticks || b.Verdict.Stops()),
 			cmp.Compare(b.Verdict.Kept(), a.Verdict.Kept()),
 			first(a.MassKnown, b.MassKnown),
 			cmp.Compare(a.GramPerM, b.GramPerM),

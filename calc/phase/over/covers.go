@@ -21,6 +21,9 @@ const (
 	FuelSheath    = "AS23053/13"
 )
 
+// thinKind is how the kinds of tube with a thin wall end.
+const thinKind = " thin"
+
 // CoverBranches judges or proposes the sheath of every branch.
 func CoverBranches(s *sheet.Sheet) {
 	was := make([][2]model.Opt[int], len(s.Branches)) // of those taken over
@@ -83,7 +86,6 @@ func coverBranch(s *sheet.Sheet, i int) {
 	}
 	pass := pass(s, i, sh.FromMM, sh.ToMM)
 	sh.PassMM, sh.PassAt, sh.PassStationMM, sh.Pass = pass.NominalMM, pass.Over, pass.StationMM, pass
-	tubes := s.Cat.TubesOf(kind)
 	length := sh.ToMM - sh.FromMM
 	if length <= 0 {
 		if !there {
@@ -94,8 +96,13 @@ func coverBranch(s *sheet.Sheet, i int) {
 		sh.Part, sh.Proposed = "", written == ""
 		return
 	}
-	cs := cover.Candidates(coverTubes(tubes), cover.Bundle{OverMM: out.OverMM + sh.BeneathMM, OverMaxMM: out.OverMaxMM + sh.BeneathMM,
-		TapeMM: out.TapeMM + sh.BeneathMinMM, TapeMinMM: out.TapeMinMM + sh.BeneathMinMM}, pass.Pass, length)
+	lies := cover.Bundle{OverMM: out.OverMM + sh.BeneathMM, OverMaxMM: out.OverMaxMM + sh.BeneathMM,
+		TapeMM: out.TapeMM + sh.BeneathMinMM, TapeMinMM: out.TapeMinMM + sh.BeneathMinMM}
+	if written == "" {
+		kind = kindThatSlides(s, i, kind, lies, pass.Pass, length)
+	}
+	tubes := s.Cat.TubesOf(kind)
+	cs := cover.Candidates(coverTubes(tubes), lies, pass.Pass, length)
 	vs := make([]cover.Verdict, len(cs))
 	for k := range cs {
 		vs[k] = cs[k].Verdict
@@ -128,6 +135,10 @@ func coverBranch(s *sheet.Sheet, i int) {
 	c := sh.Others[use]
 	loose := notHeld(s, i, c.Tube, sh.FromMM, sh.ToMM)
 	sh.Part, sh.Tube, sh.Verdict, sh.CutMM, sh.Gram = c.Tube.ID, model.Some(c.Tube), c.Verdict, c.CutMM, c.Gram
+	if wants := sheathKind(s, i); sh.Proposed && kind != wants {
+		s.Say(sheet.Note, "sheath.kind", b.ID, fmt.Sprintf("Nobody can slide a %s tube on over %s mm here: %s is proposed instead", wants,
+			unit.Fixed(length, 0), sh.Part))
+	}
 	saySheath(s, i)
 	if !sh.Verdict.Stops() && len(loose) > 0 {
 		s.Say(sheet.Note, "cover.held", b.ID, "Its sheath "+heldSays(loose))
@@ -150,7 +161,7 @@ func thinWall(s *sheet.Sheet, i int) {
 		return
 	}
 	for _, t := range Tubes(s, i) {
-		if strings.HasSuffix(t.Kind, " thin") {
+		if strings.HasSuffix(t.Kind, thinKind) {
 			s.SayLike(sheet.Stop, "sheath.thin", b.ID, t.Kind,
 				fmt.Sprintf("%s has a thin wall, and the run vibrates without support: it will chafe through. Take the standard wall, or "+
 					"support the run", t.ID))
@@ -243,6 +254,49 @@ func SheathEnds(s *sheet.Sheet, i int) (from, to unit.Millimetre) {
 	return from, max(from, to)
 }
 
+// kindThatSlides is the kind of tube that is proposed: the one the branch calls for, or,
+// where every size of that sticks, another kind that can lie on a whole run there and has a
+// size that does not.
+func kindThatSlides(s *sheet.Sheet, i int, kind string, lies cover.Bundle, pass cover.Pass, length unit.Millimetre) string {
+	slides := func(tubes []catalogue.Tube) (best int, sticks, holds bool) {
+		cs := cover.Candidates(coverTubes(tubes), lies, pass, length)
+		order := cover.Rank(cs)
+		if len(order) == 0 || cs[order[0]].Verdict.Stops() {
+			return 0, false, false
+		}
+		return order[0], cs[order[0]].Verdict.Sticks, true
+	}
+	if _, sticks, _ := slides(s.Cat.TubesOf(kind)); !sticks {
+		return kind
+	}
+	var others []catalogue.Tube
+	for _, k := range s.Cat.Kinds() {
+		if ts := s.Cat.TubesOf(k); suitsRun(s, i, ts[0]) {
+			others = append(others, ts...)
+		}
+	}
+	if best, sticks, holds := slides(others); holds && !sticks {
+		return others[best].Kind
+	}
+	return kind
+}
+
+// suitsRun reports whether tube of a kind can be proposed for a whole run: it bends, it does
+// not melt onto the wires, it withstands the air and what wets it, and its wall does not
+// chafe through.
+func suitsRun(s *sheet.Sheet, i int, t catalogue.Tube) bool {
+	b := &s.H.Branches[i]
+	switch {
+	case !t.Flexible, strings.Contains(t.Material, "meltable"), t.ServiceMaxC > 0 && s.Branches[i].Ambient > t.ServiceMaxC:
+		return false
+	case slices.Contains(b.Environment, model.Fuel) && t.Kind != FuelSheath:
+		return false
+	case slices.Contains(b.Environment, model.Oil) && t.Kind != DefaultSheath && t.Kind != FuelSheath:
+		return false
+	}
+	return !strings.HasSuffix(t.Kind, thinKind) || b.Supported.V || !slices.Contains(b.Environment, model.Vibration)
+}
+
 func saySheath(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	sh, v := &out.Sheath, out.Sheath.Verdict
@@ -260,29 +314,5 @@ func saySheath(s *sheet.Sheet, i int) {
 	if v.Stops() {
 		return
 	}
-	advise(s, i, v.Stretch, "sheath.stretch",
-		fmt.Sprintf("%s is filled to %s %% of its bore; at most 80 %% is advised", sh.Part, unit.Fixed(100*float64(v.StretchRatio), 1)),
-		fmt.Sprintf("%s is filled past 80 %% of its bore if every wire is at its largest", sh.Part))
-	advise(s, i, v.Grips, "sheath.grip",
-		fmt.Sprintf("%s grips little: the tape diameter of the bundle is %s times its recovered bore; 1.10 is wanted", sh.Part,
-			unit.Fixed(v.GripRatio, 2)),
-		fmt.Sprintf("%s grips little if every wire is at its smallest", sh.Part))
-	advise(s, i, v.Slides, "sheath.room",
-		fmt.Sprintf("%s has %s mm to slide past %s; %s mm is wanted", sh.Part, fine(v.SlideMM), sh.PassAt, fine(v.RoomMM)),
-		fmt.Sprintf("%s is tight to slide on if every wire is at its largest", sh.Part))
-}
-
-// advise says what one piece of advice comes to: missed, or missed only at an end
-// of the wire tolerance.
-func advise(s *sheet.Sheet, i int, a cover.Advice, rule, missed, atExtreme string) {
-	says := missed
-	if a.Kept {
-		says = atExtreme
-	}
-	switch a.Level(s.Branches[i].Sheath.KindAll) {
-	case cover.Warn:
-		s.Say(sheet.Warn, rule, s.H.Branches[i].ID, says)
-	case cover.Note:
-		s.Say(sheet.Note, rule, s.H.Branches[i].ID, says)
-	}
+	advise(s, i, "sheath", sh.Part, v, sh.KindAll, "the bundle", sh.PassAt)
 }

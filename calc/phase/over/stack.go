@@ -286,20 +286,21 @@ func coverTube(s *sheet.Sheet, i int, c *sheet.Covered, held unit.Millimetre) {
 		s.Say(sheet.Stop, "cover.loose", b.ID,
 			fmt.Sprintf("%s stays loose: it recovers to %s mm, and the tape diameter beneath is %s mm with every wire at its smallest",
 				name, unit.Fixed(c.Tube.V.RecoveredMM, 2), unit.Fixed(c.UnderTapeMin, 2)))
-	case !v.Stretch.Kept:
-		s.Say(sheet.Note, "cover.stretch", b.ID, fmt.Sprintf("%s is filled to %s %% of its bore; at most 80 %% is advised", name,
-			unit.Fixed(100*v.StretchRatio, 1)))
-	case !v.Grips.Kept:
-		s.Say(sheet.Note, "cover.grip", b.ID, fmt.Sprintf("%s grips little: what it lies on is %s times its recovered bore; 1.10 is wanted",
-			name,
-			unit.Fixed(v.GripRatio, 2)))
-	case !v.Slides.Kept:
-		s.Say(sheet.Note, "cover.room", b.ID,
-			fmt.Sprintf("%s has %s mm to slide past %s; %s mm is wanted", name, unit.Fixed(v.SlideMM, 2), c.PassAt,
-				unit.Fixed(v.RoomMM, 2)))
-	case len(loose) > 0:
-		s.Say(sheet.Note, "cover.held", b.ID, fmt.Sprintf("%s %s", name, heldSays(loose)))
+	default:
+		advise(s, i, "cover", name, v, keepsAll(s, c.Tube.V.Kind, lies, pass.Pass, length), "what it lies on", c.PassAt)
+		if len(loose) > 0 {
+			s.Say(sheet.Note, "cover.held", b.ID, fmt.Sprintf("%s %s", name, heldSays(loose)))
+		}
 	}
+}
+
+// keepsAll reports whether some tube of a kind keeps all advice in a place.
+func keepsAll(s *sheet.Sheet, kind string, lies cover.Bundle, pass cover.Pass, length unit.Millimetre) bool {
+	var all []cover.Verdict
+	for _, c := range cover.Candidates(coverTubes(s.Cat.TubesOf(kind)), lies, pass, length) {
+		all = append(all, c.Verdict)
+	}
+	return cover.AnyKeepsAll(all)
 }
 
 // notHeld is where a tube between two stations would lie loose on what is there now, with

@@ -162,7 +162,13 @@ func ranked(m *desk.Model, sh *sheet.Sheath) string {
 	if first.KeepsAll() {
 		kept = "meets all"
 	}
-	out := fmt.Sprintf("1st: %s, lightest, %s g", kept, unit.Fixed(all[0].Gram, 1))
+	lightest := "lightest, "
+	for _, c := range all[1:] {
+		if !c.Verdict.Stops() && c.Gram < all[0].Gram {
+			lightest = ""
+		}
+	}
+	out := fmt.Sprintf("1st: %s, %s%s g", kept, lightest, unit.Fixed(all[0].Gram, 1))
 	for k, c := range all[1:] {
 		out += fmt.Sprintf("; %s: %s", []string{"2nd", "3rd"}[k], fault(m, c, first))
 	}
@@ -177,6 +183,8 @@ func fault(m *desk.Model, c sheet.Choice, first cover.Verdict) string {
 		return "does not pass"
 	case v.StopLoose:
 		return "loose"
+	case v.Sticks && !first.Sticks:
+		return m.Sys.Fine(v.SlideMM) + " " + m.Sys.Name() + " to slide, too little"
 	case !v.Stretch.Kept && first.Stretch.Kept:
 		return fmt.Sprintf("filled to %s %%", unit.Fixed(100*v.StretchRatio, 0))
 	case !v.Grips.Kept && first.Grips.Kept:
@@ -217,10 +225,17 @@ func tubeSays(m *desk.Model, c sheet.Choice) string {
 		return fmt.Sprintf("stays loose: it recovers to %s %s", m.Sys.Fine(c.Tube.RecoveredMM), m.Sys.Name())
 	}
 	slide, grip := "slides easily", "grips"
-	if !v.Slides.Kept {
+	switch {
+	case v.Sticks:
+		slide = fmt.Sprintf("nobody slides it on: %s %s is wanted", m.Sys.Fine(v.RoomMM), m.Sys.Name())
+	case !v.Slides.Kept && v.Slides.Nearly:
+		slide = fmt.Sprintf("slides, %s %s is wanted", m.Sys.Fine(v.RoomMM), m.Sys.Name())
+	case !v.Slides.Kept:
 		slide = fmt.Sprintf("tight to slide on, %s %s is wanted", m.Sys.Fine(v.RoomMM), m.Sys.Name())
 	}
-	if !v.Grips.Kept {
+	if v.Grips.Nearly && !v.Grips.Kept {
+		grip = "grips a little less than 1.10"
+	} else if !v.Grips.Kept {
 		grip = "grips little, 1.10 is wanted"
 	}
 	return fmt.Sprintf("%s, %s; wall %s %s, %s g, cut %s", slide, grip, m.Sys.Fine(v.WallMM), m.Sys.Name(), unit.Fixed(c.Gram, 1),

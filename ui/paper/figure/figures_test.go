@@ -34,7 +34,7 @@ var shownAs = map[string]map[string]string{
 		"Warm":    "not: hottest_c of the branch and of its wires show it",
 		"Learned": "not: predicted_over_mm, learned_over_mm and learned_spread_mm show it", "Predicted": "not: predicted_over_mm shows it",
 		"Key": "not: for the next sheet", "Rank": "not: for the next sheet", "PlanKey": "not: for the next sheet", "Said": "not: snags",
-		"SaidOver": "not: snags",
+		"SaidOver": "not: snags", "Outlets": "not: what is said of the transition names the outlet",
 	},
 	"Layer": {
 		"Members": "not: the ids are in members", "Fillers": "fillers", "FillerMM": "filler_mm", "Spares": "spares", "Takes": "takes",
