@@ -100,15 +100,19 @@ var screens = []string{"board", "layers", "lists", "sheath", "tree", "wires"}
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"table", "value", "report", "name", "shape", "draft", "row", "join"}
 
-// benchtest opens the whole bench for the tests of its parts.
-const benchtest = "ui/bench/benchtest"
+// benchtest opens the whole bench for the tests of its parts; heattest is another method that the
+// balance of heat is checked against.
+const (
+	benchtest = "ui/bench/benchtest"
+	heattest  = "calc/formula/heat/heattest"
+)
 
 // mayImport says why a package of ours may not import another, or "".
 func mayImport(pkg, own string) string {
 	if floor(own) > floor(pkg) {
 		return "every arrow points down"
 	}
-	if own == "calc/calctest" || own == benchtest {
+	if own == "calc/calctest" || own == benchtest || own == heattest {
 		return "it is for tests only"
 	}
 	if pkg == "ui/bench/kit" && !under(own, "ui/draw", "model/unit") {
@@ -128,6 +132,8 @@ func mayImport(pkg, own string) string {
 		if !slices.Contains(lists, part) {
 			return "it is in no list of the parts of the reader of lists"
 		}
+	case pkg == heattest && own == "calc/formula/heat":
+		return "it shares nothing with what is checked against it"
 	case under(pkg, "calc/formula"):
 		if under(own, "calc") && !under(own, "calc/formula") || under(own, "model") && own != "model/unit" {
 			return "a formula knows quantities, not nouns"
@@ -181,7 +187,8 @@ func TestTower(t *testing.T) {
 		if floor(r.pkg) < 0 {
 			t.Errorf("%s stands on no floor of the tower", r.pkg)
 		}
-		pure := r.pkg == "model" || under(r.pkg, "calc") && r.pkg != "calc/calctest" // which reads testdata for the tests
+		forTests := r.pkg == "calc/calctest" || r.pkg == heattest // which read testdata
+		pure := r.pkg == "model" || under(r.pkg, "calc") && !forTests
 		for name, path := range r.imports {
 			if own, is := strings.CutPrefix(name, "contralay/"); is {
 				if why := mayImport(r.pkg, own); why != "" {
@@ -211,6 +218,7 @@ func TestMayImport(t *testing.T) {
 		{"model/wirelist/listtest", "model/wirelist/table", true},
 		{"model/file", "model/file/schema", true}, {"model/file/schema", "model/file", false}, {"model/file/schema", "model", true},
 		{"calc/formula/lay", "model", false}, {"calc/formula/lay", "model/unit", true}, {"calc/formula/plan", "calc/formula/lay", true},
+		{"calc/formula/heat", heattest, false}, {heattest, "calc/formula/heat", false}, {heattest, "model/unit", true},
 		{"calc/formula/lay", "calc/sheet", false}, {"calc/sheet", "calc/phase/wires", false}, {"calc/sheet", "calc/formula/lay", true},
 		{"calc/phase/ends", "calc/phase/wires", true}, {"calc/phase/wires", "calc/phase/ends", false}, {"calc/phase/wires", "calc", false},
 		{"calc/phase/new", "calc/sheet", false}, {"calc/phase/over", "calc/query/why", false}, {"calc/query/why", "calc", true},
