@@ -48,19 +48,18 @@ func even(s size, layers int) (wires []Wire, over unit.Millimetre) {
 	return wires, bed.Crown
 }
 
-// The ten cases that the balance of the program is held to. Somebody else solved them, by
-// finite volumes of their own; these come within 2 % of the rise of what they found, save one.
+// The ten cases that the balance of the program is held to. Another solution by finite
+// volumes gave the figures; these come within 2 % of the rise of them, save one.
 //
-// Three things are needed for it. The layers stand where a lay ratio of 12 lets them close,
-// so a layer is off what it lies on by some hundredths of a mm: circles that touch come out 2
-// to 4 % cooler. A metre of bundle has the resistance of the wire in it, 1.5 to 2.5 % more
-// than a metre: without that the rows come out 2 to 3 % cooler. And the wire that carries
-// the current is the last of its layer, over a gap of the layer below; one that lies
-// on another is 8 % cooler.
+// Three things are needed for it. A lay ratio of 12 lets a layer close some hundredths of a
+// mm off what it lies on: circles that touch come out 1 to 3 % cooler. A metre of bundle has
+// the resistance of the wire in it, 1.5 to 2.5 % more than of a metre: without that the rows
+// come out 1.5 to 3 % cooler. And the wire that carries the current is the last of its layer,
+// over a gap of the layer below; one that lies on another is 7 to 8 % cooler.
 //
-// 37 × 26 comes out 3.4 % hotter than that table. Cells that are copper, insulation or air
-// by their middle alone scatter from 5 % above to 2 % below it on this row, by their
-// size; ours move by 0.3 % from 0.08 to 0.04 mm. So it is the table that is low here.
+// 37 × 26 comes out 3.5 % hotter than that figure. Cells that are copper, insulation or air
+// by their middle alone scatter on this row from 5 % above it to 2 % below, by their size;
+// ours move by 0.3 % from 0.08 to 0.04 mm. So it is taken that the figure is low.
 func TestTable(t *testing.T) {
 	for _, c := range []struct {
 		name        string
