@@ -12,13 +12,17 @@ type Build struct {
 	Revision Opt[string] // of the sheet it is built from
 	Begun    Opt[string] // the day
 	Note     Opt[string] // from one hand to the next
-	Done     []string    // steps that are done, by key
+	GoesBy   []string    // corrections of the shop that its sheet was begun with; nil where that is not known
+	Done     []string    // steps that are done, by key alone: as files had it before Steps
+	Steps    []Ticked    // steps that are done, and what each made
 	Signed   []Signature // hold points
 	Readings []Reading
 	Used     []UsedWire
 	Tubes    []Recovered
 	Again    []Again
 	Apart    []Deviation
+	Tests    []Test
+	Lots     []Lot
 }
 
 // Signature is a hold point that somebody has passed.
@@ -56,8 +60,12 @@ type Again struct {
 
 // Deviation is what was built otherwise than the sheet has it.
 type Deviation struct {
-	At   string // branch, termination, wire: whatever it is about
-	Says string
+	At    string // wire, layer, part, branch, termination: whatever it is about
+	Says  string
+	Step  Opt[string] // the step it was written down at
+	Steps []string    // those that are kept as they were built by it
+	By    Opt[string]
+	On    Opt[string] // day and time
 }
 
 // BuildOf finds a build by its serial; −1 where there is none.
@@ -77,6 +85,7 @@ func (h *Harness) EditBuild(serial string, f func(*Build)) *Harness {
 	b := &n.Builds[k]
 	b.Done, b.Signed, b.Used, b.Tubes, b.Again, b.Apart = slices.Clone(b.Done), slices.Clone(b.Signed), slices.Clone(b.Used),
 		slices.Clone(b.Tubes), slices.Clone(b.Again), slices.Clone(b.Apart)
+	b.Steps, b.Tests, b.Lots = slices.Clone(b.Steps), slices.Clone(b.Tests), slices.Clone(b.Lots)
 	b.Readings = slices.Clone(b.Readings)
 	for i := range b.Readings {
 		b.Readings[i].OverMM = slices.Clone(b.Readings[i].OverMM)

@@ -373,6 +373,34 @@ f.toml:21: harness, key xyyyyyyyyyyyyyyyyyy: it is not known; allowed: name, num
 f.toml:22: harness, key xyyyyyyyyyyyyyyyyyyy: it is not known; allowed: name, number, revision, supply_v, short_a, use, units, ` +
 		`listed_from, mock_up, note
 f.toml: and 5 more`},
+
+	{"a record of a step that cannot be read", whole + `
+[[build]]
+serial = "1"
+goes_by = "none"
+[[build.step]]
+what = { size = 22 }
+[[build.step]]
+key = "cut 2"
+what = { length = 750.0 }
+[[build.step]]
+key = "cut 3"
+what = "22 AWG"
+sheet = { mm = -1.0 }
+[[build.lot]]
+of = "x 22"
+[[build.test]]
+ohm = "open"
+`, `
+f.toml:25: build no. 1, key goes_by: is the text "none"; allowed: a list in brackets; each item must be text in quotes
+f.toml:26: build no. 1, step no. 1, key key: it is missing, and a file must give it
+f.toml:27: build no. 1, step no. 1, key what: in it, size: is the whole number 22; allowed: text in quotes, such as "22"
+f.toml:30: build no. 1, step no. 2, key what: in it, length: it is not known; allowed: spec, size, colour, part, place, hand, members, ` +
+		`ends, fillers, filler_mm, bind_mm, mm, finished_mm, from_mm, to_mm, lay_mm, over_mm, path, path_mm
+f.toml:33: build no. 1, step no. 3, key what: is the text "22 AWG"; allowed: a table on one line, what = { ... }
+f.toml:34: build no. 1, step no. 3, key sheet: in it, mm: is the number -1.0; allowed: a number in mm, 0 or more
+f.toml:35: build no. 1, lot no. 1, key lot: it is missing, and a file must give it
+f.toml:38: build no. 1, test no. 1, key ohm: is the text "open"; allowed: a number, 0 or more`},
 }
 
 func many(n int) string {

@@ -216,7 +216,7 @@ func covers(t *rapid.T) (all []model.Cover) {
 func builds(t *rapid.T) (all []model.Build) {
 	for i := range rapid.IntRange(0, 2).Draw(t, "builds") {
 		b := model.Build{Serial: id(t, "n", i), Revision: maybe(t, anyText), Begun: maybe(t, anyText), Note: maybe(t, anyText),
-			Done: maybeList(t, anyText, 0, 3)}
+			Done: maybeList(t, anyText, 0, 3), GoesBy: maybeList(t, anyText, 0, 2)}
 		for range rapid.IntRange(0, 2).Draw(t, "of each") {
 			b.Signed = append(b.Signed, model.Signature{Step: anyText.Draw(t, "step"), By: anyText.Draw(t, "by"), At: maybe(t, anyText)})
 			b.Readings = append(b.Readings, model.Reading{Branch: anyText.Draw(t, "branch"), Layer: some.Draw(t, "layer"),
@@ -225,11 +225,33 @@ func builds(t *rapid.T) (all []model.Build) {
 				UsedMM: mm.Draw(t, "used")})
 			b.Tubes = append(b.Tubes, model.Recovered{Branch: anyText.Draw(t, "branch"), OverMM: mm.Draw(t, "over")})
 			b.Again = append(b.Again, model.Again{End: anyText.Draw(t, "end"), Times: some.Draw(t, "times")})
-			b.Apart = append(b.Apart, model.Deviation{At: anyText.Draw(t, "at"), Says: anyText.Draw(t, "says")})
+			b.Apart = append(b.Apart, model.Deviation{At: anyText.Draw(t, "at"), Says: anyText.Draw(t, "says"), Step: maybe(t, anyText),
+				Steps: maybeList(t, anyText, 0, 2), By: maybe(t, anyText), On: maybe(t, anyText)})
+			b.Steps = append(b.Steps, model.Ticked{Key: anyText.Draw(t, "key"), At: maybe(t, anyText), By: maybe(t, anyText),
+				What: what(t), Sheet: what(t), Undone: maybe(t, anyText)})
+			b.Tests = append(b.Tests, model.Test{Net: maybe(t, anyText), Feed: maybe(t, anyText), Pull: maybe(t, anyText),
+				Ohm: maybe(t, reading), Milliohm: maybe(t, reading), Megohm: maybe(t, reading), Volt: maybe(t, reading),
+				Newton: maybe(t, reading), Limit: maybe(t, reading), Instrument: maybe(t, anyText), At: maybe(t, anyText), By: maybe(t, anyText)})
+			b.Lots = append(b.Lots, model.Lot{Of: anyText.Draw(t, "of"), Lot: anyText.Draw(t, "lot"), Expires: maybe(t, anyText),
+				At: maybe(t, anyText), By: maybe(t, anyText)})
 		}
 		all = append(all, b)
 	}
 	return all
+}
+
+var reading = rapid.Float64Range(0, 1e6)
+
+// what is what a step made, of any kind of step.
+func what(t *rapid.T) model.Opt[model.What] {
+	if !yesNo.Draw(t, "what") {
+		return model.Opt[model.What]{}
+	}
+	return model.Some(model.What{Spec: maybe(t, anyText), Size: maybe(t, anyText), Colour: maybe(t, anyText), Part: maybe(t, anyText),
+		Place: maybe(t, anyText), Hand: maybe(t, word([]model.Hand{model.HandLeft, model.HandRight, model.HandStraight})),
+		Members: maybeList(t, anyText, 0, 3), Ends: maybeList(t, anyText, 0, 3), Fillers: maybe(t, some), FillerMM: maybe(t, mm),
+		BindMM: maybe(t, mm), MM: maybe(t, mm), FinishedMM: maybe(t, mm), FromMM: maybe(t, mm), ToMM: maybe(t, mm), LayMM: maybe(t, mm),
+		OverMM: maybe(t, mm), Path: maybeList(t, anyText, 0, 3), PathMM: maybeList(t, mm, 0, 3)})
 }
 
 func asBuilt(t *rapid.T) (all []model.AsBuilt) {

@@ -88,7 +88,7 @@ func leftText(l desk.Left) string {
 		for _, r := range b.Readings {
 			n += len(r.OverMM)
 		}
-		text += fmt.Sprintf("serial %s with %s and %s; ", b.Serial, words.Plural(len(b.Done), "tick", "ticks"),
+		text += fmt.Sprintf("serial %s with %s and %s; ", b.Serial, words.Plural(len(b.Keys()), "tick", "ticks"),
 			words.Plural(n, "reading", "readings"))
 	}
 	return text + words.Changes(len(l.Says))

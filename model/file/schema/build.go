@@ -17,15 +17,19 @@ func buildTable() table[model.Build] {
 			text("revision", func(v *b) *optText { return &v.Revision }),
 			text("begun", func(v *b) *optText { return &v.Begun }),
 			text("note", func(v *b) *optText { return &v.Note }),
+			texts("goes_by", func(v *b) *[]string { return &v.GoesBy }),
 			texts("done", func(v *b) *[]string { return &v.Done }),
 		},
 		parts: []part[b]{
+			many[b, model.Ticked]{"step", func(v *b) *[]model.Ticked { return &v.Steps }, tickedTable()},
 			many[b, model.Signature]{"signed", func(v *b) *[]model.Signature { return &v.Signed }, signatureTable()},
 			many[b, model.Reading]{"reading", func(v *b) *[]model.Reading { return &v.Readings }, readingTable()},
 			many[b, model.UsedWire]{"wire", func(v *b) *[]model.UsedWire { return &v.Used }, usedTable()},
 			many[b, model.Recovered]{"tube", func(v *b) *[]model.Recovered { return &v.Tubes }, recoveredTable()},
 			many[b, model.Again]{"again", func(v *b) *[]model.Again { return &v.Again }, againTable()},
 			many[b, model.Deviation]{"deviation", func(v *b) *[]model.Deviation { return &v.Apart }, deviationTable()},
+			many[b, model.Test]{"test", func(v *b) *[]model.Test { return &v.Tests }, testTable()},
+			many[b, model.Lot]{"lot", func(v *b) *[]model.Lot { return &v.Lots }, lotTable()},
 		},
 	}
 }
@@ -79,6 +83,10 @@ func deviationTable() table[model.Deviation] {
 	return table[d]{what: "deviation", keys: []key[d]{
 		must(plainText("at", func(v *d) *string { return &v.At })),
 		must(plainText("says", func(v *d) *string { return &v.Says })),
+		text("step", func(v *d) *optText { return &v.Step }),
+		texts("steps", func(v *d) *[]string { return &v.Steps }),
+		text("by", func(v *d) *optText { return &v.By }),
+		text("on", func(v *d) *optText { return &v.On }),
 	}}
 }
 

@@ -1,0 +1,118 @@
+package model
+
+import (
+	"slices"
+
+	"contralay/model/unit"
+)
+
+// The record of a build: what was done at each step, what was tested, and out of which lots.
+
+// Ticked is one step of a run as it was ticked. A step that was ticked, undone and ticked
+// again has one of each: what was done stays on record.
+type Ticked struct {
+	Key    string
+	At     Opt[string] // day and time
+	By     Opt[string]
+	What   Opt[What]   // what was done, as the sheet had it then
+	Sheet  Opt[What]   // what the sheet had when somebody kept it as it was built: not asked for again
+	Undone Opt[string] // the reason; a step that was undone counts no more
+}
+
+// What is what a step made: enough to see whether the sheet still has it so. Each kind of
+// step fills in what it has. It is read and replaced, never changed in place.
+type What struct {
+	Spec, Size, Colour Opt[string] // of a wire
+	Part               Opt[string] // of a splice, a cover, a moulded part
+	Place              Opt[string] // of a splice: its breakout and the branch that it lies along
+	Hand               Opt[Hand]
+	Members            []string // wires of a unit or a splice, pieces of a layer, joints of a mix, stops of a hold
+	Ends               []string // cavities and what is in each: "A 101"; where the drain of a unit ends
+	Fillers            Opt[int]
+	FillerMM           Opt[unit.Millimetre]
+	BindMM             Opt[unit.Millimetre]
+	MM                 Opt[unit.Millimetre] // as cut; of a layer its branch; of a splice its offset
+	FinishedMM         Opt[unit.Millimetre] // of a wire, loops in, tails out
+	FromMM, ToMM       Opt[unit.Millimetre] // where a cover lies
+	LayMM              Opt[unit.Millimetre]
+	OverMM             Opt[unit.Millimetre]
+	Path               []string          // of a wire: its branches
+	PathMM             []unit.Millimetre // and how long each was
+}
+
+// Test is one test of a build: of a net, a feed or a crimp that was pulled, in the unit that
+// it was read in; Limit is in that unit too.
+type Test struct {
+	Net, Feed, Pull       Opt[string]
+	Ohm, Milliohm, Megohm Opt[float64]
+	Volt, Newton          Opt[float64]
+	Limit                 Opt[float64]
+	Instrument, At, By    Opt[string]
+}
+
+// Lot is what a part or a reel of a build was taken from.
+type Lot struct {
+	Of      string // the part, or specification and size of a reel
+	Lot     string // the number on its label
+	Expires Opt[string]
+	At, By  Opt[string]
+}
+
+// Did reports whether a step counts as done: ticked, in a record of its own or by key alone
+// as older files have it, and not undone.
+func (b *Build) Did(key string) bool {
+	return slices.Contains(b.Done, key) || b.TickOf(key) != nil
+}
+
+// TickOf is the record of a step that counts; nil where there is none.
+func (b *Build) TickOf(key string) *Ticked {
+	for k := len(b.Steps) - 1; k >= 0; k-- {
+		if t := &b.Steps[k]; t.Key == key && !t.Undone.Set {
+			return t
+		}
+	}
+	return nil
+}
+
+// Keys are the steps that count as done, each once.
+func (b *Build) Keys() []string {
+	var out []string
+	met := map[string]bool{}
+	add := func(key string) {
+		if !met[key] {
+			out, met[key] = append(out, key), true
+		}
+	}
+	for _, key := range b.Done {
+		add(key)
+	}
+	for _, t := range b.Steps {
+		if !t.Undone.Set {
+			add(t.Key)
+		}
+	}
+	return out
+}
+
+// Tick writes a step down as done; one that counts already stays as it is.
+func (b *Build) Tick(t Ticked) {
+	if !b.Did(t.Key) {
+		b.Steps = append(b.Steps, t)
+	}
+}
+
+// Undo takes a step back, with the reason. Its record stays and counts no more; a step that an
+// older file has by key alone gets a record that says it was undone.
+func (b *Build) Undo(key, reason string) {
+	if !b.Did(key) {
+		return
+	}
+	if b.TickOf(key) == nil {
+		b.Steps = append(b.Steps, Ticked{Key: key, Undone: Some(reason)})
+	}
+	for t := b.TickOf(key); t != nil; t = b.TickOf(key) {
+		t.Undone = Some(reason)
+	}
+	b.Done = slices.DeleteFunc(b.Done, func(k string) bool { return k == key })
+	b.Signed = slices.DeleteFunc(b.Signed, func(s Signature) bool { return s.Step == key })
+}
