@@ -3,6 +3,7 @@ package calc
 import (
 	"slices"
 
+	"contralay/calc/phase/built"
 	"contralay/calc/phase/bundle"
 	"contralay/calc/phase/current"
 	"contralay/calc/phase/ends"
@@ -59,6 +60,7 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *sheet.Sheet) *shee
 	length.Weigh(s)
 	over.Standing(s)
 	bundle.BuiltOver(s)
+	built.Say(s)
 	s.Reuse.Prior = nil // or every sheet would hold all before it
 	return s
 }

@@ -231,7 +231,8 @@ func builds(t *rapid.T) (all []model.Build) {
 				What: what(t), Sheet: what(t), Undone: maybe(t, anyText)})
 			b.Tests = append(b.Tests, model.Test{Net: maybe(t, anyText), Feed: maybe(t, anyText), Pull: maybe(t, anyText),
 				Ohm: maybe(t, reading), Milliohm: maybe(t, reading), Megohm: maybe(t, reading), Volt: maybe(t, reading),
-				Newton: maybe(t, reading), Limit: maybe(t, reading), Instrument: maybe(t, anyText), At: maybe(t, anyText), By: maybe(t, anyText)})
+				Newton: maybe(t, reading), Limit: maybe(t, reading), Instrument: maybe(t, anyText), At: maybe(t, anyText),
+				By: maybe(t, anyText)})
 			b.Lots = append(b.Lots, model.Lot{Of: anyText.Draw(t, "of"), Lot: anyText.Draw(t, "lot"), Expires: maybe(t, anyText),
 				At: maybe(t, anyText), By: maybe(t, anyText)})
 		}

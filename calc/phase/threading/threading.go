@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"contralay/calc/formula/cover"
 	"contralay/calc/formula/label"
@@ -35,6 +36,20 @@ type Threaded struct {
 
 // Fits reports whether it gets over what it must.
 func (t Threaded) Fits() bool { return t.BoreMM <= 0 || t.PassMM <= t.BoreMM }
+
+// Keys name what is threaded on, each once: kind, place and part, and a number where those are alike.
+func Keys(all []Threaded) []string {
+	count := map[string]int{}
+	var out []string
+	for _, t := range all {
+		key := strings.Join([]string{string(t.What), t.Of, t.Part}, " ")
+		if count[key]++; count[key] > 1 {
+			key += fmt.Sprint(" ", count[key])
+		}
+		out = append(out, key)
+	}
+	return out
+}
 
 // Threading is everything that is threaded on, first thing first: from the end with the
 // most wires outward, the sheath of the trunk; at each breakout the sheaths of the

@@ -4,8 +4,8 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strings"
 
+	"contralay/calc/phase/built"
 	"contralay/calc/phase/threading"
 	"contralay/calc/query/lists"
 	"contralay/calc/sheet"
@@ -48,11 +48,11 @@ type RunStep struct {
 
 // Hold points, in the order they are met.
 const (
-	HoldStops  = "hold stops" // only where the sheet says stop
-	HoldBare   = "hold bare"
-	HoldPinned = "hold pinned"
-	HoldFit    = "hold fit"
-	HoldLoaded = "hold loaded"
+	HoldStops  = built.HoldStops // only where the sheet says stop
+	HoldBare   = built.HoldBare
+	HoldPinned = built.HoldPinned
+	HoldFit    = built.HoldFit
+	HoldLoaded = built.HoldLoaded
 )
 
 // Hold is a point where work stops until somebody has signed.
@@ -82,9 +82,9 @@ func (r RunStep) Marks() []string {
 }
 
 // In reports whether a step is done, by what a build remembers.
-func (r RunStep) In(done []string) bool {
+func (r RunStep) In(b *model.Build) bool {
 	for _, m := range r.Marks() {
-		if !slices.Contains(done, m) {
+		if !b.Did(m) {
 			return false
 		}
 	}
@@ -141,14 +141,10 @@ func Run(s *sheet.Sheet) []RunStep {
 	}
 	hold(0)
 	var pins, shrinks []RunStep
-	threaded := map[string]int{}
-	for _, t := range threading.Threading(s) {
-		key := strings.Join([]string{string(t.What), t.Of, t.Part}, " ")
-		threaded[key]++
-		if n := threaded[key]; n > 1 {
-			key += fmt.Sprint(" ", n)
-		}
-		step := RunStep{Of: t.Of, Put: t}
+	threaded := threading.Threading(s)
+	keys := threading.Keys(threaded)
+	for k, t := range threaded {
+		key, step := keys[k], RunStep{Of: t.Of, Put: t}
 		switch {
 		case t.What == sheet.PartContacts:
 			pins = append(pins, RunStep{Key: "pin " + t.Of, Kind: PinStep, Of: t.Of})

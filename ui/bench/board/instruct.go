@@ -66,20 +66,11 @@ func instruct(m *desk.Model, s run.RunStep) instruction {
 		lines: []string{wordsscreen.Capital(s.Says) + ".", "Sign here before you continue."}}
 }
 
-// inWords is a colour as it is grabbed: the words of its code.
-func inWords(code string) string {
-	_, words, both := strings.Cut(paper.Colour(code), "  ")
-	if !both {
-		return code
-	}
-	return words
-}
-
 func sayCut(m *desk.Model, s run.RunStep) instruction {
 	var ids []string
 	for _, k := range s.Cut.Wires {
 		w := &m.H.Wires[k]
-		ids = append(ids, strings.TrimSpace(w.ID+" "+inWords(w.Colour.V)))
+		ids = append(ids, strings.TrimSpace(w.ID+" "+model.ColourWords(w.Colour.V)))
 	}
 	return instruction{title: "cut", large: []string{fmt.Sprintf("cut %d x %s %s", len(ids), m.Sys.Length(s.Cut.CutMM), m.Sys.Name()),
 		sizeOf(s.Cut.Size)},
@@ -93,7 +84,7 @@ func sayMake(m *desk.Model, s run.RunStep) instruction {
 	var wires []string
 	for _, id := range u.Wires {
 		if k, ok := m.Sheet.Index.Wire[id]; ok {
-			wires = append(wires, strings.TrimSpace(id+" "+paper.Size(&m.H.Wires[k])+" "+inWords(m.H.Wires[k].Colour.V)))
+			wires = append(wires, strings.TrimSpace(id+" "+paper.Size(&m.H.Wires[k])+" "+model.ColourWords(m.H.Wires[k].Colour.V)))
 		}
 	}
 	out := instruction{title: "make up", large: []string{"twist " + u.ID},

@@ -1,0 +1,102 @@
+package built
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/calc/sheet"
+	"contralay/model"
+)
+
+// Say tells, once for each build, what the sheet has otherwise since; and once what of a build
+// cannot be compared. A build that was finished at another revision stays as it is: that is
+// only noted.
+func Say(s *sheet.Sheet) {
+	var facts []Fact
+	for k := range s.H.Builds {
+		b := &s.H.Builds[k]
+		if len(b.Keys()) == 0 {
+			continue
+		}
+		if facts == nil {
+			facts = Facts(s)
+		}
+		c := since(s, b, facts)
+		where := "serial " + b.Serial
+		if len(c.Differences) > 0 {
+			level, like := sheet.Warn, ""
+			if c.Again == 0 {
+				level = sheet.Note
+			}
+			head := "Since you built it: "
+			if b.Did(HoldLoaded) && b.Revision.V != s.H.Head.Revision.V {
+				level, like = sheet.Note, "finished"
+				head = fmt.Sprintf("It was finished at revision %s and is not as this sheet: ", b.Revision.Or("-"))
+			}
+			s.SayLike(level, "built.since", where, like, head+c.Says()+". The bench run asks what to do")
+			continue
+		}
+		if c.Unknown > 0 {
+			s.SayLike(sheet.Note, "built.unknown", where, "unknown", sheet.Capital(unknown(c.Unknown))+
+				": only the revision is compared, and it is the same")
+		}
+	}
+}
+
+// mostSaid is how many differences a line names before it counts the rest.
+const mostSaid = 3
+
+// Says is a comparison in one line: "wire 101 is 20 AWG yellow, was 22 AWG brown, 750 mm; L1 is
+// 100 mm longer: 4 steps to do again".
+func (c Comparison) Says() string {
+	var all []string
+	for _, d := range c.Differences[:min(mostSaid, len(c.Differences))] {
+		all = append(all, d.Says)
+	}
+	if n := len(c.Differences) - mostSaid; n > 0 {
+		all = append(all, fmt.Sprintf("%d more", n))
+	}
+	text := strings.Join(all, "; ")
+	switch c.Again {
+	case 0:
+		return text + ": no step to do again"
+	case 1:
+		return text + ": 1 step to do again"
+	}
+	return fmt.Sprintf("%s: %d steps to do again", text, c.Again)
+}
+
+// Redo takes a difference's steps back, so that they are done again.
+func (d Difference) Redo(b *model.Build) {
+	for _, key := range d.Again {
+		b.Undo(key, d.Says)
+	}
+	if d.then != nil { // what is done from here on is of this revision
+		d.then(b)
+	}
+}
+
+// Keep keeps a difference as it was built, as a deviation with the name of who decides it: it is
+// asked for no more until the sheet changes again.
+func (d Difference) Keep(b *model.Build, by, on string) {
+	for _, k := range d.keep {
+		t := b.TickOf(k.key)
+		if t == nil {
+			continue
+		}
+		if k.instead != "" {
+			b.Tick(model.Ticked{Key: k.instead, At: t.At, By: t.By, What: t.What, Sheet: model.Some(k.sheet)})
+			t = b.TickOf(k.key)
+			k.sheet = model.What{} // the sheet has it no more
+		}
+		t.Sheet = model.Some(k.sheet)
+	}
+	if d.then != nil {
+		d.then(b)
+	}
+	dev := model.Deviation{At: d.At, Says: d.Built + " is kept: " + d.Says, Steps: d.Steps, By: model.Some(by)}
+	if on != "" {
+		dev.On = model.Some(on)
+	}
+	b.Apart = append(b.Apart, dev)
+}
