@@ -142,7 +142,7 @@ func TestBenchRun(t *testing.T) {
 		t.Errorf("%d steps were gone through of %d, reels %v", steps, len(run), d.Harness.Reels)
 	}
 	for _, s := range run {
-		if !s.In(b.Done) {
+		if !s.In(&b) {
 			t.Errorf("%s is not done", s.Key)
 		}
 	}

@@ -64,13 +64,13 @@ func TestGoldenScreens(t *testing.T) {
 		w, h   int
 	}
 	var shots []shot
-	for _, screen := range []string{"wires", "layers", "fill", "sheath", "build"} {
+	for _, screen := range []string{"wires", "layers", "fill", "sheath", "build", "run change"} {
 		for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}} {
 			shots = append(shots, shot{screen, size[0], size[1]})
 		}
 	}
 	for _, screen := range []string{"branches", "end", "splices", "lists", "threading", "worst first", "sizes", "feeds", "feed", "quit",
-		"why", "unsaved work", "file changed", "help"} {
+		"why", "unsaved work", "file changed", "help", "run difference", "run which wire"} {
 		shots = append(shots, shot{screen, 80, 24})
 	}
 	t.Parallel()

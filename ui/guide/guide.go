@@ -96,6 +96,9 @@ var topics = []Topic{
 			"\"measured\" on the step Build, shows bias and spread, and + there corrects this shop by it. Deviations, contacts made " +
 			"again, " +
 			"wire used and a hand-over note have their own rows. Each serial keeps its own, and the printed sheet shows them.",
+		"The file keeps what was done at each step. If the sheet has changed since, the run asks first: do it again, or keep it as it " +
+			"was built, with a name. A reading that cannot be, such as 53 for 5.3, is never taken: measure again. The end of the run " +
+			"lists every open point.",
 	}},
 	{"lists", "other people's wire lists", []string{
 		"The menu takes in a wire list: CSV, TSV, Markdown, xlsx or ods. The screen shows what the bench makes of it and what each " +

@@ -64,7 +64,8 @@ func (m maker) builtRows(b *model.Build) []builtRow {
 		out = append(out, builtRow{what: "signed", where: s.Step, says: strings.TrimSpace(s.By + "  " + s.At.V)})
 	}
 	for _, d := range b.Apart {
-		out = append(out, builtRow{what: "deviation", where: d.At, says: d.Says})
+		who := strings.TrimSpace(d.By.V + "  " + d.On.V)
+		out = append(out, builtRow{what: "deviation", where: d.At, says: strings.TrimSpace(d.Says + "  " + who)})
 	}
 	return out
 }

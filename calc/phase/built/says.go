@@ -2,6 +2,8 @@ package built
 
 import (
 	"fmt"
+	"reflect"
+	"slices"
 	"strings"
 
 	"contralay/calc/sheet"
@@ -99,4 +101,25 @@ func (d Difference) Keep(b *model.Build, by, on string) {
 		dev.On = model.Some(on)
 	}
 	b.Apart = append(b.Apart, dev)
+}
+
+// Strike takes deviation number n out; what was kept by it is asked for again.
+func Strike(b *model.Build, n int) {
+	if n >= len(b.Apart) {
+		return
+	}
+	for _, key := range b.Apart[n].Steps {
+		t := b.TickOf(key)
+		if t == nil {
+			continue
+		}
+		t.Sheet = model.Opt[model.What]{}
+		was := *t
+		verb, _, _ := strings.Cut(key, " ")
+		parts := verb == "thread" || verb == "shrink" || verb == "wind"
+		b.Steps = slices.DeleteFunc(b.Steps, func(o model.Ticked) bool { // the step that it was kept in the place of
+			return parts && o.Key != key && strings.HasPrefix(o.Key, verb+" ") && o.Sheet.Set && reflect.DeepEqual(o.What, was.What)
+		})
+	}
+	b.Apart = slices.Delete(b.Apart, n, n+1)
 }

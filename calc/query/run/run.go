@@ -182,3 +182,33 @@ func inShrinkOrder(all []RunStep) []RunStep {
 	slices.SortStableFunc(all, func(a, b RunStep) int { return cmp.Compare(late[a.Put.What], late[b.Put.What]) })
 	return all
 }
+
+// Ticks is the record of a step that is done now: what each of its marks made, as the sheet
+// has it. at is the day and time, "" where that is not known.
+func (r RunStep) Ticks(facts []built.Fact, at string) []model.Ticked {
+	var out []model.Ticked
+	for _, f := range facts {
+		if !slices.Contains(r.Marks(), f.Key) {
+			continue
+		}
+		t := model.Ticked{Key: f.Key, What: model.Some(f.What)}
+		if at != "" {
+			t.At = model.Some(at)
+		}
+		out = append(out, t)
+	}
+	return out
+}
+
+// Place is the wire, the layer or the part that a mark of a step is about, as a person says it.
+func (r RunStep) Place(facts []built.Fact, mark string) string {
+	if r.Kind == HoldStep && r.Name != "" {
+		return r.Name
+	}
+	for _, f := range facts {
+		if f.Key == mark {
+			return f.At
+		}
+	}
+	return mark
+}

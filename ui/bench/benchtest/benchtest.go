@@ -322,7 +322,10 @@ var EveryScreen = map[string][]string{
 	"run":   {"to build", "@bench run", "enter"},
 	"run layer": {"to build", "@bench run", "enter", "enter", "enter", "enter", "enter", "enter", "5", ".", "3",
 		"enter"},
-	"why": {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
+	"run change":     {"to build", "@bench run", "enter", "enter", "esc", "@revision", "+", "@bench run", "enter"},
+	"run difference": {"to build", "@bench run", "enter", "enter", "esc", "@revision", "+", "@bench run", "enter", "enter"},
+	"run which wire": {"to build", "@bench run", "enter", "@built differently", "enter"},
+	"why":            {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 
 // EveryKey is every key that means something, and some that mean nothing.

@@ -66,16 +66,26 @@ func instruct(m *desk.Model, s run.RunStep) instruction {
 		lines: []string{wordsscreen.Capital(s.Says) + ".", "Sign here before you continue."}}
 }
 
+// sayCut is the wires of a batch that are still to be cut: one that is cut again stands alone.
 func sayCut(m *desk.Model, s run.RunStep) instruction {
-	var ids []string
-	for _, k := range s.Cut.Wires {
+	b := build(m)
+	var ids, cut []string
+	for n, k := range s.Cut.Wires {
 		w := &m.H.Wires[k]
+		if b.Did(s.Marks()[n]) && !s.In(b) {
+			cut = append(cut, w.ID)
+			continue
+		}
 		ids = append(ids, strings.TrimSpace(w.ID+" "+model.ColourWords(w.Colour.V)))
 	}
-	return instruction{title: "cut", large: []string{fmt.Sprintf("cut %d x %s %s", len(ids), m.Sys.Length(s.Cut.CutMM), m.Sys.Name()),
+	out := instruction{title: "cut", large: []string{fmt.Sprintf("cut %d x %s %s", len(ids), m.Sys.Length(s.Cut.CutMM), m.Sys.Name()),
 		sizeOf(s.Cut.Size)},
 		lines: []string{fmt.Sprintf("%s %s. Flag both ends as you cut", s.Cut.Spec, sizeOf(s.Cut.Size)),
 			"Wire and colour: " + strings.Join(ids, ", ")}}
+	if len(cut) > 0 {
+		out.lines = append(out.lines, "Cut already: "+strings.Join(cut, ", "))
+	}
+	return out
 }
 
 func sayMake(m *desk.Model, s run.RunStep) instruction {

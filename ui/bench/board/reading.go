@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"contralay/calc/phase/built"
 	"contralay/calc/query/run"
 	"contralay/calc/query/why"
 	"contralay/calc/sheet"
@@ -20,6 +21,41 @@ func layerAt(m *desk.Model, s run.RunStep) (*sheet.Layer, bool) {
 	return &m.Sheet.Branches[i].Layers[s.Layer], true
 }
 
+// measured reads a size that was measured, where about so much is expected; 0 is not known. One
+// that is less than half or more than twice that is asked for again, however often Enter is
+// pressed: a burst of the calliper, 53 for 5.3, inch for mm. The end of the run names it.
+func measured(m *desk.Model, text, of string, most, about unit.Millimetre) (unit.Millimetre, error) {
+	r := state(m)
+	refuse := func(err error) (unit.Millimetre, error) {
+		if text != "" {
+			if r.refused == nil {
+				r.refused = map[string]string{}
+			}
+			r.refused[r.serial+"\n"+of] = text
+		}
+		return 0, err
+	}
+	v, err := m.PartSize(text, most)
+	if err != nil {
+		return refuse(err)
+	}
+	if about > 0 && (v > 2*about || v < about/2) {
+		return refuse(fmt.Errorf("%s %s cannot be: the sheet has %s. Measure again and type it again", m.Sys.Fine(v), m.Sys.Name(),
+			m.Sys.Diameter(about)))
+	}
+	delete(r.refused, r.serial+"\n"+of)
+	return v, nil
+}
+
+// sheathOver is the OD over the sheath of a branch by the sheet; 0 where it is not known.
+func sheathOver(m *desk.Model, branch string) unit.Millimetre {
+	i, ok := m.Sheet.Index.Branch[branch]
+	if !ok || !m.Sheet.Branches[i].Sheath.Verdict.Wraps {
+		return 0
+	}
+	return m.Sheet.Branches[i].Sheath.Verdict.OverMM
+}
+
 // readRow takes readings of a layer: digits and Enter each; Enter alone goes on.
 func readRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	text := "done, next; or digits: measured OD"
@@ -29,7 +65,7 @@ func readRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "Turn the bundle between readings. You can leave measuring out",
 		Enter: func(m *desk.Model) {
 			if e, ok := explained(m, s, build(m).ReadingOf(s.Of, s.Layer)); ok && (e.Told == run.TooThick || e.Told == run.TooThin) &&
-				!s.In(build(m).Done) && !again(m, s.Key+" as it is") {
+				!s.In(build(m)) && !again(m, s.Key+" as it is") {
 				m.Refuse("it is out of tolerance: look first. Press Enter again to go on anyway")
 				return
 			}
@@ -37,13 +73,13 @@ func readRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 		},
 		Field: &desk.Field{Label: "OD of " + model.LayerName(s.Layer), Unit: m.Sys.Name(), Number: true,
 			Set: func(m *desk.Model, text string) error {
-				v, err := m.PartSize(text, desk.MostPart)
+				over := unit.Millimetre(0)
+				if l, ok := layerAt(m, s); ok {
+					over = l.OverMM
+				}
+				v, err := measured(m, text, "OD of "+built.LayerAt(s.Of, s.Layer), desk.MostPart, over)
 				if err != nil {
 					return err
-				}
-				if l, ok := layerAt(m, s); ok && (v > 2*l.OverMM || v < l.OverMM/2) && !again(m, s.Key+text) {
-					return fmt.Errorf("%s %s is far off %s: mm or inch, the right layer? Press Enter again if so", m.Sys.Fine(v),
-						m.Sys.Name(), m.Sys.Diameter(l.OverMM))
 				}
 				m.Change(edited(m, func(b *model.Build) {
 					r := b.ReadingOf(s.Of, s.Layer)
@@ -99,7 +135,11 @@ func readingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	}
 	return append(out, desk.Row{Key: "turn", Text: "measured lay  " + turn, Detail: "Digits: one turn, measured along the bundle",
 		Field: &desk.Field{Label: "measured lay", Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
-			v, err := m.PartSize(text, 2000)
+			lay := unit.Millimetre(0)
+			if l, ok := layerAt(m, s); ok {
+				lay = l.LayMM
+			}
+			v, err := measured(m, text, "lay of "+built.LayerAt(s.Of, s.Layer), 2000, lay)
 			if err != nil {
 				return err
 			}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/calc"
+	"contralay/calc/phase/built"
 	"contralay/calc/query/run"
 	"contralay/model"
 	"contralay/ui/bench/desk"
@@ -18,11 +19,15 @@ import (
 // running is where a run stands.
 type running struct {
 	serial string
-	at     int                      // the step in hand; as many as there are where all are done
-	steps  []run.RunStep            // those it was at before
-	made   desk.Kept[[]run.RunStep] // those of the sheet in hand
-	asked  string                   // the odd thing that was asked last
-	read   desk.Kept[reading]       // what the readings of a layer come to
+	at     int                         // the step in hand; as many as there are where all are done
+	steps  []run.RunStep               // those it was at before
+	made   desk.Kept[[]run.RunStep]    // those of the sheet in hand
+	asked  string                      // the odd thing that was asked last
+	read   desk.Kept[reading]          // what the readings of a layer come to
+	facts  desk.Kept[[]built.Fact]     // what the sheet has each step make
+	since  desk.Kept[built.Comparison] // what differs from what is built
+
+	refused map[string]string // readings that cannot be, by serial and what was measured; a good one takes it out
 }
 
 // reading is what readings come to; ok is false where nothing can be said of them.
@@ -52,6 +57,11 @@ func runSteps(m *desk.Model) []run.RunStep {
 	})
 }
 
+// facts are what the sheet has each step make.
+func facts(m *desk.Model) []built.Fact {
+	return state(m).facts.Get(m.Sheet, 0, "", func() []built.Fact { return built.Facts(m.Sheet) })
+}
+
 // edited is the harness with a change to what is built.
 func edited(m *desk.Model, f func(b *model.Build)) *model.Harness {
 	return m.H.EditBuild(state(m).serial, f)
@@ -65,13 +75,22 @@ func build(m *desk.Model) *model.Build {
 	return &model.Build{Serial: state(m).serial}
 }
 
-// openSerial is the build that a run goes on with: the last that is not through, else the
-// next number.
+// now is the day and time by the desk's clock; "" where it has none.
+func now(m *desk.Model) string {
+	if m.Cfg.Now == nil {
+		return ""
+	}
+	return m.Cfg.Now().Format("2006-01-02 15:04")
+}
+
+// openSerial is the build that a run goes on with: the last that is not through, or that the
+// sheet has otherwise under the same revision; else the next number.
 func openSerial(m *desk.Model) string {
 	keys := run.Run(m.Sheet)
 	for k := len(m.H.Builds) - 1; k >= 0; k-- {
 		b := &m.H.Builds[k]
-		if slices.ContainsFunc(keys, func(s run.RunStep) bool { return !s.In(b.Done) }) {
+		if slices.ContainsFunc(keys, func(s run.RunStep) bool { return !s.In(b) }) ||
+			b.Revision.V == m.H.Head.Revision.V && built.Since(m.Sheet, b).Again > 0 {
 			return b.Serial
 		}
 	}
@@ -99,7 +118,7 @@ func startRun(m *desk.Model, serial string) {
 		m.Refuse("there is nothing to build yet")
 		return
 	}
-	*state(m) = running{serial: serial}
+	*state(m) = running{serial: serial, refused: state(m).refused}
 	if m.H.BuildOf(serial) < 0 {
 		s := calc.Complete(m.H, m.Cfg.Cat, m.Sheet)
 		h := run.Written(s).EditBuild(serial, func(b *model.Build) {
@@ -109,6 +128,7 @@ func startRun(m *desk.Model, serial string) {
 			if r := m.H.Head.Revision; r.Set {
 				b.Revision = r
 			}
+			b.GoesBy = built.GoesBy(s)
 		})
 		was := m.H
 		m.Change(h, "serial "+serial+" started. What was proposed is written down and stays")
@@ -116,17 +136,25 @@ func startRun(m *desk.Model, serial string) {
 			return // refused, and said
 		}
 	}
+	if m.Step = Step; len(since(m).Differences) > 0 { // whoever leaves stands where no digit changes a wire
+		m.Show(SinceKind, "")
+		return
+	}
+	openRun(m)
+}
+
+// openRun opens a run at its first step that is not done.
+func openRun(m *desk.Model) {
 	state(m).at = firstOpen(m)
 	face(m)
-	m.Step = Step // whoever leaves the run stands where no digit changes a wire
 	m.Show(RunKind, "")
 }
 
 // firstOpen is the first step that is not done; as many as there are where all are.
 func firstOpen(m *desk.Model) int {
-	done := build(m).Done
+	b := build(m)
 	steps := runSteps(m)
-	k := slices.IndexFunc(steps, func(s run.RunStep) bool { return !s.In(done) })
+	k := slices.IndexFunc(steps, func(s run.RunStep) bool { return !s.In(b) })
 	if k < 0 {
 		return len(steps)
 	}
@@ -156,7 +184,7 @@ func tick(m *desk.Model, f func(b *model.Build)) {
 		return
 	}
 	s := steps[r.at]
-	if f == nil && s.In(build(m).Done) {
+	if f == nil && s.In(build(m)) {
 		r.at++
 		face(m)
 		m.Tell("it was done already")
@@ -167,10 +195,11 @@ func tick(m *desk.Model, f func(b *model.Build)) {
 		if f != nil {
 			f(b)
 		}
-		for _, mark := range s.Marks() {
-			if !slices.Contains(b.Done, mark) {
-				b.Done = append(b.Done, mark)
+		for _, t := range s.Ticks(facts(m), now(m)) {
+			if k := slices.IndexFunc(b.Signed, func(g model.Signature) bool { return g.Step == t.Key }); k >= 0 {
+				t.By = model.Some(b.Signed[k].By)
 			}
+			b.Tick(t)
 		}
 	})
 	m.Change(h, "done: "+strings.Join(done.large, ", "))

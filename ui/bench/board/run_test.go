@@ -8,6 +8,7 @@ import (
 
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
+	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
@@ -57,7 +58,7 @@ func TestHoldIsSigned(t *testing.T) {
 	}
 	p := m.Page(m.ListWidth())
 	p.Rows[slices.IndexFunc(p.Rows, func(r desk.Row) bool { return r.Key == "not done" })].Enter(m)
-	if b := board.Build(m); len(b.Signed) != 0 || slices.Contains(b.Done, run.HoldBare) {
+	if b := board.Build(m); len(b.Signed) != 0 || b.Did(run.HoldBare) {
 		t.Errorf("%+v", b)
 	}
 }
@@ -84,8 +85,9 @@ func TestSerials(t *testing.T) {
 	}
 }
 
-// A reading may begin with its point; one far off the sheet is asked for twice, and what
-// is out of tolerance is gone on from only when that is asked twice.
+// A reading may begin with its point; one that cannot be is asked for again, however often Enter
+// is pressed, and the end of the run names it until a good one is taken; what is out of tolerance
+// is gone on from only when that is asked twice.
 func TestReadingsAreSure(t *testing.T) {
 	m := runOf(t, "example.toml", run.LayStep)
 	for board.RunSteps(m)[board.At(m)].Layer == 0 {
@@ -93,21 +95,41 @@ func TestReadingsAreSure(t *testing.T) {
 	}
 	s := board.RunSteps(m)[board.At(m)]
 	l, _ := board.LayerAt(m, s)
-	read := func() int {
+	read := func() []unit.Millimetre {
 		if r := board.Build(m).ReadingOf(s.Of, s.Layer); r != nil {
-			return len(r.OverMM)
+			return r.OverMM
 		}
-		return 0
+		return nil
 	}
-	for _, k := range []string{".", "9", "enter"} {
+	was := m.H
+	for _, keys := range [][]string{{".", "9"}, {"5", "3"}, {"5", "backspace", "-", "5", ".", "4"}, {"5", ".", "4", "5", ".", "3"}, {"5.45.35.4"}} {
+		benchtest.Press(m, keys...)
+		for range 3 { // a second Enter takes nothing, nor does a third
+			benchtest.Press(m, "enter")
+			if len(read()) != 0 || m.Entry == nil || !m.Trouble || m.H != was {
+				t.Fatalf("%q was taken where the sheet has %v: %s", keys, l.OverMM, m.Says)
+			}
+		}
+		if keys[0] == "." && m.Entry.Draft() != "0.9" {
+			t.Errorf("the field holds %q", m.Entry.Draft())
+		}
+		benchtest.Press(m, "esc")
+	}
+	if open := strings.Join(board.OpenPoints(m), "\n"); !strings.Contains(open, "reading refused, and none taken since: -5.4 for the OD of T1 layer 1") {
+		t.Errorf("the end does not name it:\n%s", open)
+	}
+	for _, k := range []string{"5", ".", "4", "backspace", "backspace", "backspace", "enter", "enter"} { // an empty one
 		benchtest.Press(m, k)
 	}
-	if read() != 0 || m.Entry == nil || m.Entry.Draft() != "0.9" || !m.Trouble {
-		t.Fatalf("0.9 beside %v was taken at once: %s", l.OverMM, m.Says)
+	if len(read()) != 0 || m.Entry == nil || !m.Trouble {
+		t.Fatalf("an empty reading was taken: %s", m.Says)
 	}
-	benchtest.Press(m, "enter")
-	if read() != 1 || board.Build(m).ReadingOf(s.Of, s.Layer).OverMM[0] != 0.9 {
-		t.Fatalf("asked twice: %s", m.Says)
+	benchtest.Press(m, "8", "enter") // can be, and is out of tolerance
+	if got := read(); len(got) != 1 || got[0] != 8 {
+		t.Fatalf("8 was not taken: %v, %s", got, m.Says)
+	}
+	if open := strings.Join(board.OpenPoints(m), "\n"); strings.Contains(open, "refused") {
+		t.Errorf("a good one was taken since:\n%s", open)
 	}
 	at := board.At(m)
 	benchtest.Press(m, "enter")
@@ -161,7 +183,7 @@ func TestStepInHandStays(t *testing.T) {
 	var now []string
 	for _, s := range board.RunSteps(m)[:board.At(m)] {
 		now = append(now, s.Key)
-		if s.Kind == run.CutStep && !s.In(board.Build(m).Done) {
+		if s.Kind == run.CutStep && !s.In(board.Build(m)) {
 			t.Errorf("%s is to be cut again", s.Key)
 		}
 	}

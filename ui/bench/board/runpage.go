@@ -39,7 +39,7 @@ func runRow(m *desk.Model) desk.Row {
 func stepsDone(steps []run.RunStep, b *model.Build) int {
 	n := 0
 	for _, s := range steps {
-		if s.In(b.Done) {
+		if s.In(b) {
 			n++
 		}
 	}
@@ -77,7 +77,7 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 	b := build(m)
 	l := instruct(m, s)
 	p := desk.Page{Lines: []string{fmt.Sprintf("serial %s   step %d of %d   %s", r.serial, r.at+1, len(steps), l.title)}}
-	if s.In(b.Done) {
+	if s.In(b) {
 		p.Lines[0] += "   DONE"
 	}
 	p.Rows = runRows(m, s, b)
@@ -94,9 +94,12 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	lines := 0
 	for _, t := range l.lines {
-		lines += len(kit.Wrap(t, w))
+		lines += len(kit.Wrap(t, w-1))
 	}
-	p.Lines = append(p.Lines, inLarge(m, l.large, w, lines+4)...)
+	p.Lines = append(p.Lines, inLarge(m, l.large, w, lines+3)...)
+	if n := len(p.Lines); n+lines > m.ListHeight()-4 { // the blank line goes before a word does
+		p.Lines = p.Lines[:n-1]
+	}
 	p.Lines = append(p.Lines, l.lines...)
 	return p
 }
@@ -110,9 +113,9 @@ func inLarge(m *desk.Model, lines []string, w, rest int) []string {
 	}
 	room := m.ListHeight() - 2 - rest
 	var out []string
-	for _, t := range lines {
+	for k, t := range lines {
 		big := words.Letters(t, w, m.Cfg.ASCII)
-		if big == nil || room < each {
+		if after := len(lines) - 1 - k; big == nil || room-after < each { // those after it want a line each at least
 			out = append(out, strings.ToUpper(t))
 			room--
 			continue
@@ -123,13 +126,24 @@ func inLarge(m *desk.Model, lines []string, w, rest int) []string {
 	return append(out, "")
 }
 
-// runOver is the end of a run.
+// runOver is the end of a run: what it came to, and every open point.
 func runOver(m *desk.Model, w int) desk.Page {
-	b := build(m)
-	p := desk.Page{Lines: append([]string{fmt.Sprintf("serial %s   every step is done", b.Serial)}, inLarge(m, []string{"done"}, w, 6)...)}
-	p.Lines = append(p.Lines, fmt.Sprintf("%s, %s, %s", words.Plural(len(b.Readings), "layer measured", "layers measured"),
-		words.Plural(len(b.Signed), "hold signed", "holds signed"), words.Plural(len(b.Apart), "deviation", "deviations")))
+	b, open := build(m), openRows(m, w)
+	n := len(openPoints(m))
+	steps := runSteps(m)
+	head, large := "every step is done", "done"
+	if left := len(steps) - stepsDone(steps, b); left > 0 {
+		head, large = words.Plural(left, "step is", "steps are")+" not done", "not done"
+	}
+	p := desk.Page{Lines: []string{fmt.Sprintf("serial %s   %s", b.Serial, head)}}
+	if m.ListHeight() >= 16+len(open) {
+		p.Lines = append(p.Lines, inLarge(m, []string{large}, w, 8+len(open))...)
+	}
+	p.Lines = append(p.Lines, fmt.Sprintf("%s, %s, %s. %s", words.Plural(len(b.Readings), "layer measured", "layers measured"),
+		words.Plural(len(b.Signed), "hold signed", "holds signed"), words.Plural(len(b.Apart), "deviation", "deviations"),
+		words.Plural(n, "open point:", "open points:")))
 	p.Rows = []desk.Row{{Key: "save", Text: "save it", Detail: "Enter saves. The sheet then shows what was built",
-		Enter: func(m *desk.Model) { m.Save() }}, noteRow(m, b), leaveRow(m)}
+		Enter: func(m *desk.Model) { m.Save() }}}
+	p.Rows = append(append(p.Rows, open...), noteRow(m, b), leaveRow(m))
 	return p
 }

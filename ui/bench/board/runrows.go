@@ -8,7 +8,6 @@ import (
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
-	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 	"contralay/ui/paper"
@@ -55,42 +54,29 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	if s.Kind == run.PinStep {
 		out = append(out, againRow(m, s))
 	}
-	at := cmp.Or(s.Of, s.Key)
-	out = append(out, desk.Row{Key: "apart", Text: "built differently", Detail: "Enter: what differs from the sheet, in words",
-		Field: &desk.Field{Label: "what differs at " + at, Set: func(m *desk.Model, text string) error {
-			if text == "" {
-				return nil
-			}
-			if _, err := unit.ParseNumber(text); err == nil {
-				return fmt.Errorf("type words: what differs from the sheet. A reading goes on the first row")
-			}
-			m.Change(edited(m, func(b *model.Build) { b.Apart = append(b.Apart, model.Deviation{At: at, Says: text}) }),
-				"written down")
-			return nil
-		}}})
-	for n, d := range b.Apart {
-		if d.At == at {
-			out = append(out, desk.Row{Key: fmt.Sprint("apart ", n), Text: "  differs: " + d.Says, Detail: "Press . to strike it out",
-				Drop: func(m *desk.Model) {
-					m.Change(edited(m, func(b *model.Build) {
-						if n < len(b.Apart) {
-							b.Apart = slices.Delete(b.Apart, n, n+1)
-						}
-					}), "struck out")
-				}})
-		}
-	}
+	out = append(out, apartRows(m, s, b)...)
 	out = append(out, noteRow(m, b))
-	if s.In(b.Done) {
-		out = append(out, desk.Row{Key: "not done", Text: "not done after all", Detail: "Enter removes the tick and the signature",
-			Enter: func(m *desk.Model) {
-				m.Change(edited(m, func(b *model.Build) {
-					b.Done = slices.DeleteFunc(b.Done, func(k string) bool { return slices.Contains(s.Marks(), k) })
-					b.Signed = slices.DeleteFunc(b.Signed, func(g model.Signature) bool { return g.Step == s.Key })
-				}), "no longer done: "+s.Key)
-			}})
+	if s.In(b) {
+		out = append(out, notDoneRow(s))
 	}
 	return append(out, leaveRow(m))
+}
+
+// notDoneRow takes a step back. Its record stays, with the reason.
+func notDoneRow(s run.RunStep) desk.Row {
+	undo := func(m *desk.Model, reason string) {
+		m.Change(edited(m, func(b *model.Build) {
+			for _, mark := range s.Marks() {
+				b.Undo(mark, reason)
+			}
+		}), "no longer done: "+s.Key)
+	}
+	return desk.Row{Key: "not done", Text: "not done after all", Detail: "Enter removes the tick and the signature. Or type the reason",
+		Enter: func(m *desk.Model) { undo(m, "not done after all") },
+		Field: &desk.Field{Label: "why it is not done", Set: func(m *desk.Model, text string) error {
+			undo(m, cmp.Or(text, "not done after all"))
+			return nil
+		}}}
 }
 
 // holdRow passes a hold point: Enter alone does not, somebody signs.
@@ -108,8 +94,8 @@ func holdRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 			}
 			tick(m, func(b *model.Build) {
 				g := model.Signature{Step: s.Key, By: who}
-				if m.Cfg.Now != nil {
-					g.At = model.Some(m.Cfg.Now().Format("2006-01-02 15:04"))
+				if at := now(m); at != "" {
+					g.At = model.Some(at)
 				}
 				b.Signed = append(slices.DeleteFunc(b.Signed, func(o model.Signature) bool { return o.Step == s.Key }), g)
 			})
@@ -136,7 +122,7 @@ func shrunkRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 		Enter: func(m *desk.Model) { tick(m, nil) },
 		Field: &desk.Field{Label: "OD over sheath of " + s.Of, Unit: m.Sys.Name(), Number: true,
 			Set: func(m *desk.Model, text string) error {
-				v, err := m.PartSize(text, desk.MostPart)
+				v, err := measured(m, text, "OD over sheath of "+s.Of, desk.MostPart, sheathOver(m, s.Of))
 				if err != nil {
 					return err
 				}

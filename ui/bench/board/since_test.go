@@ -1,0 +1,294 @@
+package board_test
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"contralay/calc/query/run"
+	"contralay/model"
+	"contralay/model/file"
+	"contralay/model/unit"
+	"contralay/ui/bench/benchtest"
+	"contralay/ui/bench/board"
+	"contralay/ui/bench/desk"
+	"contralay/ui/paper"
+)
+
+// written is the bench's file as it would be saved, loaded and saved again: the same bytes.
+func written(t *testing.T, m *desk.Model) string {
+	t.Helper()
+	text := file.Encode(m.Doc())
+	back, err := file.Parse(text, "back.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if string(file.Encode(back)) != string(text) {
+		t.Error("saved, loaded and saved it is another file")
+	}
+	return string(text)
+}
+
+// A tick is written down with what was done and the clock of the desk, to 0.01 mm; it is undone
+// like any change.
+func TestTickIsARecord(t *testing.T) {
+	m := runOf(t, "demo.toml", run.LayStep)
+	b := board.Build(m)
+	if len(b.Done) != 0 {
+		t.Errorf("steps by key alone: %q", b.Done)
+	}
+	tick := b.TickOf("cut 101")
+	if tick == nil || tick.At.V != "2026-05-11 16:40" {
+		t.Fatalf("%+v", tick)
+	}
+	w := m.H.Wires[m.Sheet.Index.Wire["101"]]
+	if what := tick.What.V; what.Spec.V != w.Spec || what.Size.V != w.Size || what.Colour != w.Colour ||
+		what.MM.V != m.Sheet.Wires[m.Sheet.Index.Wire["101"]].Cut {
+		t.Errorf("%+v of %+v", what, w)
+	}
+	before := written(t, m)
+	for _, line := range strings.Split(before, "\n") {
+		if _, what, is := strings.Cut(line, "what = {"); is {
+			for _, number := range strings.FieldsFunc(what, func(r rune) bool { return strings.ContainsRune(" ,[]{}", r) }) {
+				if _, decimals, is := strings.Cut(number, "."); is && len(decimals) > 2 {
+					t.Errorf("%s in %s", number, line)
+				}
+			}
+		}
+	}
+	benchtest.Press(m, "enter")
+	lay := board.Build(m).Steps[len(board.Build(m).Steps)-1]
+	if len(lay.What.V.Members) == 0 || !lay.What.V.OverMM.Set {
+		t.Errorf("%+v", lay)
+	}
+	written(t, m)
+	m.Undo()
+	if got := written(t, m); got != before {
+		t.Error("undone, it is another file than before")
+	}
+	if says := strings.Join(file.Differences(file.Document{Harness: *m.H}, m.Doc()), ""); says != "" {
+		t.Error(says)
+	}
+}
+
+// changedRun is a run of the demo that was left at its first layer; then a wire, a branch and the
+// revision changed, and it is gone on with.
+func changedRun(t *testing.T) *desk.Model {
+	t.Helper()
+	m := runOf(t, "demo.toml", run.LayStep)
+	benchtest.Press(m, "enter", "enter", "enter")
+	m.Back()
+	i := m.Sheet.Index.Wire["101"]
+	m.Change(m.H.EditWire(i, func(w *model.Wire) { w.Size, w.Colour = "20", model.Some("4") }), "size")
+	m.Change(m.H.EditBranch(m.Sheet.Index.Branch["L1"], func(b *model.Branch) { b.LengthMM += 100 }), "length")
+	h := *m.H
+	h.Head.Revision = model.Some("D")
+	m.Change(&h, "revision")
+	board.Run(m, "")
+	return m
+}
+
+// A run that is gone on with after the file changed says what differs, and asks: each is done
+// again or kept by somebody with a name. Then the run goes on at the first step that is open; what
+// was done before stays on record with the reason.
+func TestRunAsksWhatChanged(t *testing.T) {
+	m := changedRun(t)
+	if m.Top() != board.SinceKind {
+		t.Fatalf("nothing is asked:\n%s", benchtest.View(m))
+	}
+	screen := benchtest.View(m)
+	for _, want := range []string{"L1 is 100 mm longer", "Wire 101 is 20 AWG yellow, 1090 mm, was 22 AWG white/brown, 990 mm",
+		"The sheet is revision D, was C"} {
+		if !strings.Contains(screen, want) {
+			t.Errorf("no %q:\n%s", want, screen)
+		}
+	}
+	before := m.H
+	benchtest.GoTo(t, m, "@Wire 101", "enter", "enter", "enter")
+	if m.H != before || m.Entry == nil {
+		t.Fatalf("two presses of Enter settled it: %s", m.Says)
+	}
+	benchtest.Press(m, "1", "4", "enter")
+	if m.Top() != board.SinceKind || m.Trouble {
+		t.Fatalf("after a name: %s\n%s", m.Says, benchtest.View(m))
+	}
+	b := board.Build(m)
+	d := b.Apart[len(b.Apart)-1]
+	if d.At != "101" || d.By.V != "14" || d.On.V != "2026-05-11 16:40" || !strings.Contains(d.Says, "22 AWG white/brown, 990 mm is kept") {
+		t.Errorf("%+v", d)
+	}
+	if tick := b.TickOf("cut 101"); tick.What.V.Size.V != "22" || tick.Sheet.V.Size.V != "20" {
+		t.Errorf("%+v", tick)
+	}
+	written(t, m)
+	benchtest.GoTo(t, m, "@L1 is", "enter", "@do it again", "enter")
+	if board.Build(m).Did("cut 111") || !board.Build(m).Did("cut 102") {
+		t.Errorf("done: %q", board.Build(m).Keys())
+	}
+	undone := slices.IndexFunc(board.Build(m).Steps, func(s model.Ticked) bool { return s.Key == "cut 111" })
+	if s := board.Build(m).Steps[undone]; s.Undone.V != "L1 is 100 mm longer" || !s.What.Set {
+		t.Errorf("%+v", s)
+	}
+	benchtest.GoTo(t, m, "@The sheet is", "enter", "enter", "7", "enter")
+	if m.Top() != board.RunKind || board.Build(m).Revision.V != "D" {
+		t.Fatalf("all is settled, and it stands at:\n%s", benchtest.View(m))
+	}
+	s := board.RunSteps(m)[board.At(m)]
+	if screen := benchtest.View(m); s.Kind != run.CutStep || s.In(board.Build(m)) || !strings.Contains(screen, "111") {
+		t.Errorf("it goes on with:\n%s", screen)
+	}
+	after := written(t, m)
+	m.Back()
+	board.Run(m, "")
+	if m.Top() != board.RunKind {
+		t.Errorf("asked again:\n%s", benchtest.View(m))
+	}
+	for m.H != before { // undone one by one
+		m.Undo()
+	}
+	m.Redo()
+	for range 5 {
+		m.Redo()
+	}
+	if written(t, m) != after {
+		t.Error("done and undone it is another file")
+	}
+}
+
+// All of it at once, or later: then the end of the run says it, and so does the next start.
+func TestAllAtOnceOrLater(t *testing.T) {
+	m := changedRun(t)
+	benchtest.GoTo(t, m, "@decide later", "enter")
+	if m.Top() != board.RunKind || !strings.Contains(strings.Join(board.OpenPoints(m), "\n"), "not as the sheet: wire 101") {
+		t.Errorf("%q", board.OpenPoints(m))
+	}
+	m.Back()
+	board.Run(m, "")
+	was := m.H
+	benchtest.GoTo(t, m, "@keep all", "enter", "9", "enter")
+	if b := board.Build(m); m.Top() != board.RunKind || len(b.Apart) != 3 || b.Apart[2].By.V != "9" {
+		t.Errorf("%+v", b.Apart)
+	}
+	m.Undo()
+	m.Back()
+	if m.H != was {
+		t.Fatal("undoing does not lead back")
+	}
+	board.Run(m, "")
+	benchtest.GoTo(t, m, "@do all", "enter")
+	if b := board.Build(m); m.Top() != board.RunKind || b.Did("cut 101") || b.Did("cut 111") || b.Did("lay T1 2") || !b.Did("cut 102") {
+		t.Errorf("%q", b.Keys())
+	}
+}
+
+// What is built differently belongs to the wire, the layer or the part it was typed at, on the
+// screen and on the list of what was built; whoever decides it puts a name to it, and until then
+// the end of the run has it as open.
+func TestDeviationsBelong(t *testing.T) {
+	m := runOf(t, "demo.toml", run.CutStep)
+	say := func(row, words string) {
+		t.Helper()
+		benchtest.GoTo(t, m, "@"+row, "enter")
+		benchtest.Press(m, words, "enter")
+		if m.Entry != nil || m.Trouble {
+			t.Fatalf("%s: %s", words, m.Says)
+		}
+	}
+	to := func(kind run.StepKind) run.RunStep {
+		t.Helper()
+		for range 400 {
+			if s := board.RunSteps(m)[board.At(m)]; s.Kind == kind {
+				return s
+			}
+			benchtest.Press(m, "enter")
+			if m.Entry != nil {
+				benchtest.Press(m, "7", "enter")
+			}
+		}
+		t.Fatalf("no step of kind %v", kind)
+		return run.RunStep{}
+	}
+	for len(board.RunSteps(m)[board.At(m)].Cut.Wires) < 2 {
+		benchtest.Press(m, "enter")
+	}
+	cut := board.RunSteps(m)[board.At(m)]
+	id := m.H.Wires[cut.Cut.Wires[1]].ID
+	benchtest.GoTo(t, m, "@built differently", "enter")
+	say(id, "blue, no other there")
+	lay := to(run.LayStep)
+	say("built differently", "one turn too many")
+	put := to(run.ThreadStep)
+	say("built differently", "reel end, 5 mm short")
+	want := []string{id, lay.Of + " centre", put.Of + " " + string(put.Put.What) + " " + put.Put.Part}
+	for k, d := range board.Build(m).Apart {
+		if d.At != want[k] {
+			t.Errorf("it belongs to %q, want %q", d.At, want[k])
+		}
+	}
+	if screen := benchtest.View(m); !strings.Contains(screen, "differs at "+want[2]) || strings.Contains(screen, "turn too many") {
+		t.Errorf("at another step:\n%s", screen)
+	}
+	page, err := paper.Make(m.Sheet, paper.Meta{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	rows := regexp.MustCompile(`(?s)<tr>.{0,40}deviation.*?</tr>`).FindAllString(string(page.HTML), -1)
+	if len(rows) != 3 {
+		t.Errorf("%d deviations on paper", len(rows))
+	}
+	for k, row := range rows {
+		text := regexp.MustCompile(`<[^>]*>|&shy;|\x{ad}|\x{200b}`).ReplaceAllString(row, "")
+		if !strings.Contains(text, want[k]) {
+			t.Errorf("on paper: %q, want %q", text, want[k])
+		}
+	}
+	open := func() int { return strings.Count(strings.Join(board.OpenPoints(m), "\n"), "nobody has decided on") }
+	if open() != 3 {
+		t.Errorf("%q", board.OpenPoints(m))
+	}
+	benchtest.GoTo(t, m, "@differs at", "4", "enter")
+	if d := board.Build(m).Apart[2]; d.By.V != "4" || open() != 2 {
+		t.Errorf("%+v, %d open", d, open())
+	}
+	written(t, m)
+}
+
+// The end of a run lists every open point, and Enter goes to the step where one is settled.
+func TestEndListsOpenPoints(t *testing.T) {
+	m := runOf(t, "example.toml", run.LayStep)
+	benchtest.Press(m, "5", "3", "enter", "esc")
+	for range 400 {
+		if board.At(m) == len(board.RunSteps(m)) {
+			break
+		}
+		benchtest.Press(m, "enter")
+		if m.Entry != nil {
+			benchtest.Press(m, "7", "enter")
+		}
+	}
+	first := board.RunSteps(m)[0]
+	m.Change(m.H.EditBuild("1", func(b *model.Build) {
+		for _, mark := range first.Marks() {
+			b.Undo(mark, "crossed")
+		}
+		b.Readings = append(b.Readings, model.Reading{Branch: "T1", Layer: 1, OverMM: []unit.Millimetre{9.9}})
+		b.Apart = append(b.Apart, model.Deviation{At: "T1", Says: "as an older file has it"})
+	}), "")
+	screen := benchtest.View(m)
+	open := strings.Join(board.OpenPoints(m), "\n")
+	for _, want := range []string{"not done: cut", "out of tolerance: T1: Serial 1: layer 1 was measured at 9.90 mm",
+		"deviation that nobody has decided on, T1: as an older file has it", "reading refused, and none taken since: 53 for the OD of T1 centre",
+		"not measured: ", "no test result is written down"} {
+		if !strings.Contains(open, want) {
+			t.Errorf("no %q in\n%s", want, open)
+		}
+	}
+	if !strings.Contains(screen, "1 step is not done") {
+		t.Errorf("it says it is done:\n%s", screen)
+	}
+	benchtest.GoTo(t, m, "@not done: cut", "enter")
+	if board.RunSteps(m)[board.At(m)].Key != first.Key {
+		t.Errorf("Enter led to step %d", board.At(m))
+	}
+}
