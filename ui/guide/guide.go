@@ -86,19 +86,16 @@ var topics = []Topic{
 		"A star marks the tracer of a layer, which lies first.",
 	}},
 	{"run", "at the board", []string{
-		"Open it from the step Build, or with contralay run FILE. It shows one instruction a screen, in letters that you can read from " +
-			"across the board. Enter ticks it and goes on. Backspace looks a step back and undoes nothing. The run first writes down " +
-			"every lay-up that is only proposed, so that nothing is planned again while you build.",
-		"After a layer, type what the callipers read, as often as you like, or leave it. The bench explains a reading before anything " +
-			"follows from it: wire at the top of its tolerance, a crossed wire, tape, a missing wire. It moves nothing and offers what " +
-			"would help.",
-		"Sign a hold with a number or a name. A run that was cut off goes on at its step. Readings teach: contralay measured FILE..., or " +
-			"\"measured\" on the step Build, shows bias and spread, and + there corrects this shop by it. Deviations, contacts made " +
-			"again, " +
-			"wire used and a hand-over note have their own rows. Each serial keeps its own, and the printed sheet shows them.",
-		"The file keeps what was done at each step. If the sheet has changed since, the run asks first: do it again, or keep it as it " +
-			"was built, with a name. A reading that cannot be, such as 53 for 5.3, is never taken: measure again. The end of the run " +
-			"lists every open point.",
+		"Open it from the step Build, or with contralay run FILE. It shows one instruction a screen. " +
+			"Enter ticks it, Backspace looks a step back and undoes nothing. It first writes down every lay-up that is only " +
+			"proposed: nothing is planned again while you build.",
+		"After a layer, type what the callipers read, or leave it. The bench explains a reading and moves nothing. A reading that " +
+			"cannot be, such as 53 for 5.3, is never taken: measure again.",
+		"The file keeps what was done. If the sheet has changed since, the run asks first: do it again, or keep it as it was built, " +
+			"with a name. The end of the run lists every open point.",
+		"Sign a hold with a number or a name. A run that was cut off goes on at its step. Deviations, contacts made again, wire used " +
+			"and a note have their own rows, and the printed sheet shows them. Readings teach: \"measured\" on the step Build, or " +
+			"contralay measured FILE..., corrects this shop.",
 	}},
 	{"lists", "other people's wire lists", []string{
 		"The menu takes in a wire list: CSV, TSV, Markdown, xlsx or ods. The screen shows what the bench makes of it and what each " +

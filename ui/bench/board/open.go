@@ -73,7 +73,8 @@ func openPoints(m *desk.Model) []point {
 	}
 	if len(bare) > 0 {
 		const room = 3
-		text := fmt.Sprintf("not measured: %s: %s", words.Plural(len(bare), "layer", "layers"), strings.Join(bare[:min(room, len(bare))], ", "))
+		text := fmt.Sprintf("not measured: %s: %s", words.Plural(len(bare), "layer", "layers"),
+			strings.Join(bare[:min(room, len(bare))], ", "))
 		if len(bare) > room {
 			text += " ..."
 		}

@@ -102,7 +102,8 @@ func TestReadingsAreSure(t *testing.T) {
 		return nil
 	}
 	was := m.H
-	for _, keys := range [][]string{{".", "9"}, {"5", "3"}, {"5", "backspace", "-", "5", ".", "4"}, {"5", ".", "4", "5", ".", "3"}, {"5.45.35.4"}} {
+	for _, keys := range [][]string{{".", "9"}, {"5", "3"}, {"5", "backspace", "-", "5", ".", "4"}, {"5", ".", "4", "5", ".", "3"},
+		{"5.45.35.4"}} {
 		benchtest.Press(m, keys...)
 		for range 3 { // a second Enter takes nothing, nor does a third
 			benchtest.Press(m, "enter")
@@ -115,7 +116,8 @@ func TestReadingsAreSure(t *testing.T) {
 		}
 		benchtest.Press(m, "esc")
 	}
-	if open := strings.Join(board.OpenPoints(m), "\n"); !strings.Contains(open, "reading refused, and none taken since: -5.4 for the OD of T1 layer 1") {
+	if open := strings.Join(board.OpenPoints(m), "\n"); !strings.Contains(open,
+		"reading refused, and none taken since: -5.4 for the OD of T1 layer 1") {
 		t.Errorf("the end does not name it:\n%s", open)
 	}
 	for _, k := range []string{"5", ".", "4", "backspace", "backspace", "backspace", "enter", "enter"} { // an empty one

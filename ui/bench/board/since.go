@@ -56,8 +56,9 @@ func SincePage(m *desk.Model, w int, _ string) desk.Page {
 	if len(c.Differences) > 1 {
 		p.Rows = append(p.Rows, redoRow("do all of it again", c.Differences), keepRow("keep all of it as it was built", c.Differences))
 	}
-	p.Rows = append(p.Rows, desk.Row{Key: "later", Text: "decide later, go on with the run", Detail: "You are asked again at the next start",
-		Does: "go on", Enter: toRun})
+	p.Rows = append(p.Rows, desk.Row{Key: "later", Text: "decide later, go on with the run",
+		Detail: "You are asked again at the next start",
+		Does:   "go on", Enter: toRun})
 	return p
 }
 

@@ -278,7 +278,8 @@ func TestEndListsOpenPoints(t *testing.T) {
 	screen := benchtest.View(m)
 	open := strings.Join(board.OpenPoints(m), "\n")
 	for _, want := range []string{"not done: cut", "out of tolerance: T1: Serial 1: layer 1 was measured at 9.90 mm",
-		"deviation that nobody has decided on, T1: as an older file has it", "reading refused, and none taken since: 53 for the OD of T1 centre",
+		"deviation that nobody has decided on, T1: as an older file has it",
+		"reading refused, and none taken since: 53 for the OD of T1 centre",
 		"not measured: ", "no test result is written down"} {
 		if !strings.Contains(open, want) {
 			t.Errorf("no %q in\n%s", want, open)
