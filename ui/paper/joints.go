@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strings"
 
-	"contralay/calc/query/run"
+	"contralay/calc/phase/built"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
@@ -49,7 +49,7 @@ func idsOf(s *sheet.Sheet, all []int) string {
 // joints are the splices that are made while a branch is laid, and when.
 func joints(m maker, branch int) []string {
 	var out []string
-	for i, made := range run.MadeWhen(m.s) {
+	for i, made := range built.MadeWhen(m.s) {
 		if made.Branch != branch {
 			continue
 		}
@@ -65,7 +65,7 @@ func joints(m maker, branch int) []string {
 // jointsBefore names the splices that are made before a layer of a branch; "" for none.
 func jointsBefore(m maker, branch, layer int) string {
 	var out []string
-	for i, made := range run.MadeWhen(m.s) {
+	for i, made := range built.MadeWhen(m.s) {
 		if made.Branch == branch && made.Layer == layer {
 			out = append(out, m.h.Splices[i].ID)
 		}

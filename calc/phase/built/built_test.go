@@ -553,3 +553,24 @@ func TestMeasuredReelUndoesNothing(t *testing.T) {
 		t.Errorf("%s", c.Says())
 	}
 }
+
+// A splice that lies inside a run is under the layer that covers it: another splice opens that
+// layer and what lies over it, and no other branch.
+func TestSpliceUnderItsLayer(t *testing.T) {
+	inside := strings.Replace(text(), "part = \"stub-3\"\n", "part = \"stub-3\"\ntoward = \"T1\"\noffset_mm = 150.0\n", 1)
+	s := calctest.Built(t, inside)
+	s = calc.Build(ticked(calc.Build(run.Written(s), s.Base, nil)), s.Base, nil)
+	h := s.H.EditSplice(0, func(s *model.Splice) { s.Part = model.Some("AS81824/1-3") })
+	c := built.Since(calc.Build(h, s.Base, s), &h.Builds[0])
+	got := again(c)
+	for _, want := range []string{"join S1", "lay T1 1", "pin P1", "hold bare"} {
+		if !slices.Contains(got, want) {
+			t.Errorf("%s is not to be done again: %q", want, got)
+		}
+	}
+	for _, not := range []string{"lay T1 0", "lay L1 0", "lay L2 0", "pin INJ", "cut 106"} {
+		if slices.Contains(got, not) {
+			t.Errorf("%s is to be done again: %q", not, got)
+		}
+	}
+}

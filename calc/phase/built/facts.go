@@ -139,6 +139,7 @@ func LayerAt(branch string, layer int) string {
 
 func laid(s *sheet.Sheet) []Fact {
 	var out []Fact
+	made := MadeWhen(s)
 	for i := range s.Branches {
 		id, b := s.H.Branches[i].ID, &s.Branches[i]
 		for k := range b.Layers {
@@ -163,6 +164,11 @@ func laid(s *sheet.Sheet) []Fact {
 			}
 			if k > 0 {
 				f.On = append(f.On, fmt.Sprintf("lay %s %d", id, k-1))
+			}
+			for n, m := range made { // a splice inside it was made before, and lies under it
+				if m.Branch == i && m.Layer == k && m.Inside {
+					f.On = append(f.On, "join "+s.H.Splices[n].ID)
+				}
 			}
 			f.What.Path, f.What.PathMM = along(s, i)
 			out = append(out, f)

@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"contralay/calc"
-	"contralay/calc/query/run"
+	"contralay/calc/phase/built"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
@@ -66,7 +66,7 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	line("", fmt.Sprintf("LAY CARD %s %s, seen from %s, from %s outward", mb.ID, mb.Name.V, mb.From, mb.From))
 	line("", desk.LengthText(m, mb))
-	joints := run.MadeWhen(m.Sheet)
+	joints := built.MadeWhen(m.Sheet)
 	makeJoints := func(layer int) {
 		for k, made := range joints {
 			if made.Branch == m.Sheet.Index.Branch[mb.ID] && made.Layer == layer {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"contralay/calc/phase/built"
 	"contralay/calc/query/run"
 	"contralay/model"
 	"contralay/model/unit"
@@ -140,7 +141,7 @@ func sayLay(m *desk.Model, s run.RunStep) instruction {
 		out.lines = append(out.lines, readingSays(m, e)...) // the verdict first: a low screen shows that much
 	}
 	out.lines = append(out.lines, how+fmt.Sprintf("; OD %s %s when it is laid", m.Sys.Diameter(l.OverMM), m.Sys.Name()))
-	for k, made := range run.MadeWhen(m.Sheet) {
+	for k, made := range built.MadeWhen(m.Sheet) {
 		if made.Branch == i && made.Layer == s.Layer && made.Inside {
 			out.lines = append(out.lines, "In this layer lies "+paper.Becomes(m.Sheet, m.Sys, k))
 		}
@@ -158,7 +159,7 @@ func sayJoin(m *desk.Model, s run.RunStep) instruction {
 	}
 	out := instruction{title: "splice", large: []string{"splice " + s.Of},
 		lines: []string{wordsscreen.OrDash(c.Part) + ", its sleeve " + lies, "Barrels: " + desk.JoinText(m, i)}}
-	if made := run.MadeWhen(m.Sheet)[i]; made.Inside {
+	if made := built.MadeWhen(m.Sheet)[i]; made.Inside {
 		out.lines = append(out.lines, fmt.Sprintf("Make it now: %s of %s covers it.", model.LayerName(made.Layer),
 			m.H.Branches[made.Branch].ID))
 	}
