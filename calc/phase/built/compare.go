@@ -70,7 +70,7 @@ func changes(k Kind, step unit.Millimetre, was, is model.What) []change {
 		}
 	}
 	list := func(f field, a, b []string) {
-		if !slices.Equal(slices.Sorted(slices.Values(a)), slices.Sorted(slices.Values(b))) {
+		if !slices.Equal(a, b) && !slices.Equal(slices.Sorted(slices.Values(a)), slices.Sorted(slices.Values(b))) {
 			out = append(out, change{f, strings.Join(b, " "), strings.Join(a, " ")})
 		}
 	}

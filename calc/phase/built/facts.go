@@ -242,8 +242,12 @@ func put(s *sheet.Sheet) []Fact {
 			shrunk = append(shrunk, f)
 		}
 	}
+	before := map[string]string{} // the place that each place is reached from
+	for _, k := range wires.Walked(s) {
+		before[k.To] = k.From
+	}
 	for k := range pins {
-		pinned(s, &pins[k], comesFrom)
+		pinned(s, &pins[k], comesFrom, before)
 	}
 	out = slices.Concat(out, pins, shrunk)
 	return append(out, glued(s, shrunk)...)
@@ -259,7 +263,7 @@ func outermost(s *sheet.Sheet, i int) []string {
 
 // pinned fills in which wire goes into which cavity, on the wires and on all that comes over
 // their tails: once a contact is on, nothing is threaded on any more.
-func pinned(s *sheet.Sheet, f *Fact, comesFrom map[string][]string) {
+func pinned(s *sheet.Sheet, f *Fact, comesFrom map[string][]string, before map[string]string) {
 	c := &s.Terms[s.Index.Termination[f.Of]]
 	for _, name := range c.Cavities {
 		switch cav := c.State[name]; {
@@ -274,12 +278,8 @@ func pinned(s *sheet.Sheet, f *Fact, comesFrom map[string][]string) {
 		}
 	}
 	f.On = append(f.On, comesFrom[f.Of]...)
-	up := map[string]string{}
-	for _, k := range wires.Walked(s) {
-		up[k.To] = k.From
-	}
 	met := map[string]bool{}
-	for place := up[f.Of]; place != "" && !met[place]; place = up[place] {
+	for place := before[f.Of]; place != "" && !met[place]; place = before[place] {
 		met[place] = true
 		f.On = append(f.On, comesFrom["the ends beyond "+place]...)
 	}

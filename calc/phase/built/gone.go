@@ -11,13 +11,13 @@ import (
 // replaced finds the parts that have come in the place of others: of the same kind at the same
 // place, and not on record yet.
 func (c *comparison) replaced() {
-	for _, key := range c.b.Keys() {
+	for _, key := range c.keys {
 		if _, is := c.at[key]; is {
 			continue
 		}
 		for _, f := range c.facts {
 			stem := strings.TrimSuffix(f.Key, f.What.Part.V)
-			if f.Kind == Put && stem != f.Key && strings.HasPrefix(key, stem) && !c.b.Did(f.Key) && c.instead[f.Key] == "" {
+			if f.Kind == Put && stem != f.Key && strings.HasPrefix(key, stem) && !c.done[f.Key] && c.instead[f.Key] == "" {
 				c.instead[f.Key] = key
 				break
 			}
@@ -28,11 +28,11 @@ func (c *comparison) replaced() {
 // gone is what was done and has no step any more: the wire, the layer, the part is not in the
 // sheet. Where another part has come in its place, that is one difference and not two.
 func (c *comparison) gone() {
-	for _, key := range c.b.Keys() {
+	for _, key := range c.keys {
 		if _, is := c.at[key]; is || strings.HasPrefix(key, "hold ") || c.waits(key) {
 			continue
 		}
-		t := c.b.TickOf(key)
+		t := c.ticks[key]
 		if t == nil || !t.What.Set && !t.Sheet.Set { // by key alone: the revision tells
 			c.old = append(c.old, key)
 			continue
@@ -149,7 +149,7 @@ func (c *comparison) piece(d differs) (string, bool) {
 		default:
 			more, less := apart(pieces(d.fact.What), pieces(d.was))
 			for _, id := range slices.Concat(less, more) {
-				if _, there := c.s.Index.Component(id); there && c.b.Did(makes(c.s, id)) {
+				if _, there := c.s.Index.Component(id); there && c.done[makes(c.s, id)] {
 					return "", false
 				}
 				if first == "" {

@@ -25,17 +25,21 @@ func Say(s *sheet.Sheet) {
 		}
 		c := since(s, b, facts)
 		where := "serial " + b.Serial
+		if b.Did(HoldLoaded) && b.Revision.V != s.H.Head.Revision.V {
+			c.Differences = slices.DeleteFunc(c.Differences, func(d Difference) bool { return len(d.Steps) == 0 })
+			if len(c.Differences) > 0 {
+				s.SayLike(sheet.Note, "built.since", where, "finished",
+					fmt.Sprintf("It was finished at revision %s and stays so. Otherwise now: %s",
+						b.Revision.Or("-"), c.named()))
+			}
+			continue
+		}
 		if len(c.Differences) > 0 {
-			level, like := sheet.Warn, ""
+			level := sheet.Warn
 			if c.Again == 0 {
 				level = sheet.Note
 			}
-			head := "Since you built it: "
-			if b.Did(HoldLoaded) && b.Revision.V != s.H.Head.Revision.V {
-				level, like = sheet.Note, "finished"
-				head = fmt.Sprintf("It was finished at revision %s and is not as this sheet: ", b.Revision.Or("-"))
-			}
-			s.SayLike(level, "built.since", where, like, head+c.Says()+". The bench run asks what to do")
+			s.SayLike(level, "built.since", where, "", "Since you built it: "+c.Says()+". The bench run asks what to do")
 			continue
 		}
 		if c.Unknown > 0 {
@@ -51,6 +55,18 @@ const mostSaid = 3
 // Says is a comparison in one line: "wire 101 is 20 AWG yellow, was 22 AWG brown, 750 mm; L1 is
 // 100 mm longer: 4 steps to do again".
 func (c Comparison) Says() string {
+	switch text := c.named(); c.Again {
+	case 0:
+		return text + ": no step to do again"
+	case 1:
+		return text + ": 1 step to do again"
+	default:
+		return fmt.Sprintf("%s: %d steps to do again", text, c.Again)
+	}
+}
+
+// named is what differs, the first few by name.
+func (c Comparison) named() string {
 	var all []string
 	for _, d := range c.Differences[:min(mostSaid, len(c.Differences))] {
 		all = append(all, d.Says)
@@ -58,14 +74,7 @@ func (c Comparison) Says() string {
 	if n := len(c.Differences) - mostSaid; n > 0 {
 		all = append(all, fmt.Sprintf("%d more", n))
 	}
-	text := strings.Join(all, "; ")
-	switch c.Again {
-	case 0:
-		return text + ": no step to do again"
-	case 1:
-		return text + ": 1 step to do again"
-	}
-	return fmt.Sprintf("%s: %d steps to do again", text, c.Again)
+	return strings.Join(all, "; ")
 }
 
 // Redo takes a difference's steps back, so that they are done again.

@@ -46,7 +46,10 @@ type comparison struct {
 	s       *sheet.Sheet
 	b       *model.Build
 	facts   []Fact
-	at      map[string]int    // facts by key
+	at      map[string]int // facts by key
+	keys    []string       // the steps that are done, the record of each, and which they are
+	ticks   map[string]*model.Ticked
+	done    map[string]bool
 	instead map[string]string // the step in whose place another has come, by the other
 	out     []Difference
 	old     []string            // steps on record by key alone: what they made is not known
@@ -76,6 +79,15 @@ func since(s *sheet.Sheet, b *model.Build, facts []Fact) Comparison {
 	for k := range facts {
 		c.at[facts[k].Key] = k
 	}
+	c.keys, c.ticks, c.done = b.Keys(), map[string]*model.Ticked{}, map[string]bool{}
+	for _, key := range c.keys {
+		c.done[key] = true
+	}
+	for k := range b.Steps { // the last that counts
+		if t := &b.Steps[k]; !t.Undone.Set {
+			c.ticks[t.Key] = t
+		}
+	}
 	c.replaced()
 	c.steps()
 	c.gone()
@@ -103,10 +115,10 @@ func since(s *sheet.Sheet, b *model.Build, facts []Fact) Comparison {
 func (c *comparison) steps() {
 	var all []differs
 	for _, f := range c.facts {
-		if !c.b.Did(f.Key) || f.Kind == Hold && f.Key != HoldStops {
+		if !c.done[f.Key] || f.Kind == Hold && f.Key != HoldStops {
 			continue
 		}
-		t := c.b.TickOf(f.Key)
+		t := c.ticks[f.Key]
 		if t == nil || !t.What.Set && !t.Sheet.Set {
 			if f.Kind != Hold {
 				c.old = append(c.old, f.Key)
@@ -218,8 +230,8 @@ func (c *comparison) over(steps []string) []string {
 	for _, key := range steps {
 		in[key] = true
 	}
-	done := func(f Fact) string { // what was done of a fact: itself, or the step in whose place it has come
-		if c.b.Did(f.Key) {
+	did := func(f Fact) string { // what was done of a fact: itself, or the step in whose place it has come
+		if c.done[f.Key] {
 			return f.Key
 		}
 		return c.instead[f.Key]
@@ -227,7 +239,7 @@ func (c *comparison) over(steps []string) []string {
 	for grown := true; grown; {
 		grown = false
 		for _, f := range c.facts {
-			key := done(f)
+			key := did(f)
 			if key == "" {
 				continue
 			}
@@ -238,7 +250,7 @@ func (c *comparison) over(steps []string) []string {
 	}
 	out := slices.Clone(steps)
 	for _, f := range c.facts {
-		if key := done(f); in[key] && !slices.Contains(out, key) {
+		if key := did(f); in[key] && !slices.Contains(out, key) {
 			out = append(out, key)
 		}
 	}

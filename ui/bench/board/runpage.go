@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/calc/phase/built"
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -23,6 +24,9 @@ func runRow(m *desk.Model) desk.Row {
 	text := "bench run of serial " + serial + ": start it"
 	if n := stepsDone(run.Run(m.Sheet), &b); n > 0 {
 		text = fmt.Sprintf("bench run of serial %s: continue, %s done", serial, words.Plural(n, "step", "steps"))
+		if c := built.Since(m.Sheet, &b); c.Again > 0 {
+			text += fmt.Sprintf(", %d to do again", c.Again)
+		}
 	}
 	return desk.Row{Key: "run", Text: text, Detail: "Enter shows one instruction a screen to tick off. Digits: another serial",
 		Enter: func(m *desk.Model) { startRun(m, serial) },

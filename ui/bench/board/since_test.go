@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"contralay/calc/query/run"
 	"contralay/model"
@@ -291,5 +292,37 @@ func TestEndListsOpenPoints(t *testing.T) {
 	benchtest.GoTo(t, m, "@not done: cut", "enter")
 	if board.RunSteps(m)[board.At(m)].Key != first.Key {
 		t.Errorf("Enter led to step %d", board.At(m))
+	}
+}
+
+// A file of before the record goes on as it is: what it has by key alone stays as written, new
+// steps get their record, and a step counts once.
+func TestOldRecordGoesOn(t *testing.T) {
+	m := benchtest.Open(t, "example.toml")
+	m.Cfg.Now = func() time.Time { return time.Date(2026, 5, 11, 16, 40, 0, 0, time.UTC) }
+	board.Run(m, "")
+	first := board.RunSteps(m)[0]
+	m.Back()
+	m.Change(m.H.EditBuild("1", func(b *model.Build) { b.Done, b.GoesBy = first.Marks(), nil }), "as an older file has it")
+	old := written(t, m)
+	if !strings.Contains(old, `done `) || strings.Contains(old, "build.step") {
+		t.Fatalf("the test has no old file:\n%s", old)
+	}
+	board.Run(m, "")
+	if m.Top() != board.RunKind || board.At(m) != 1 {
+		t.Fatalf("it goes on at %d:\n%s", board.At(m), benchtest.View(m))
+	}
+	benchtest.Press(m, "enter")
+	b := board.Build(m)
+	if !slices.Equal(b.Done, first.Marks()) || len(b.Steps) != len(board.RunSteps(m)[1].Marks()) {
+		t.Errorf("by key %q, on record %d", b.Done, len(b.Steps))
+	}
+	if kept := written(t, m); !strings.HasPrefix(kept, old[:strings.Index(old, "done ")]) {
+		t.Error("what was there is written otherwise")
+	}
+	benchtest.Press(m, "backspace", "backspace")
+	benchtest.GoTo(t, m, "@not done after all", "enter")
+	if b := board.Build(m); len(b.Done) != 0 || first.In(b) {
+		t.Errorf("%+v", b)
 	}
 }
