@@ -152,3 +152,54 @@ func TestBenchRun(t *testing.T) {
 		t.Error("the sheet lacks what was built")
 	}
 }
+
+// A run is left in the middle and saved; then the file is changed. check says in one line what
+// differs from what was built, and the next run asks before it goes on.
+func TestRunAsksWhatChangedInTheFile(t *testing.T) {
+	t.Parallel()
+	_, env := state(t)
+	name := fileOf(t, "loom.toml", nineteen())
+	s := start(t, 80, 24, []string{env}, "run", name)
+	s.see("step 1 of", "cut")
+	for n := 1; !strings.Contains(s.text(), "layer 2"); n++ { // everything is cut, the centre and layer 1 are laid
+		if n > 20 {
+			t.Fatalf("no layer 2:\n%s", s.text())
+		}
+		s.press(enter)
+		s.see(fmt.Sprintf("step %d of", n+1))
+	}
+	s.press("s")
+	s.see("saved to")
+	s.pty.Close()
+	s.ends()
+	text := readFile(t, name)
+	if got := call(t, "", "check", name); strings.Contains(got.out, "built") {
+		t.Errorf("nothing has changed, and check says:\n%s", got.out)
+	}
+	was := "id     = \"102\"\nfrom   = \"P1:2\"\nto     = \"P2:2\"\nspec   = \"AS22759/32\"\nsize   = \"22\"\ncolour = \"2\""
+	now := strings.Replace(strings.Replace(was, `"22"`, `"20"`, 1), `colour = "2"`, `colour = "4"`, 1)
+	if strings.Count(text, was) != 1 {
+		t.Fatalf("the file has no wire 102:\n%s", text)
+	}
+	name = fileOf(t, "changed.toml", strings.Replace(text, was, now, 1))
+	lines := 0
+	for _, line := range strings.Split(call(t, "", "check", name).out, "\n") {
+		if strings.Contains(line, "built.since") {
+			if lines++; !strings.HasPrefix(line, "warn") || !strings.Contains(line, "wire 102 is 20 AWG yellow, was 22 AWG red,") ||
+				!strings.Contains(line, ": 2 steps to do again") { // it is cut, and lies in layer 1
+				t.Error(line)
+			}
+		}
+	}
+	if lines != 1 {
+		t.Errorf("check says it in %d lines", lines)
+	}
+	s = start(t, 80, 24, []string{env}, "run", name)
+	s.see("Since you built serial 1", "2 steps to do again", "Wire 102 is 20 AWG yellow, was 22 AWG red")
+	s.press(enter)
+	s.see("To do again: cut 102; lay T1 layer 1")
+	s.press(down + enter)
+	s.see("Wire and colour: 102 yellow", "2 ticks are taken off") // it alone
+	s.pty.Close()
+	s.ends()
+}
