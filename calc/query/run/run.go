@@ -187,11 +187,11 @@ func inShrinkOrder(all []RunStep) []RunStep {
 // has it. at is the day and time, "" where that is not known.
 func (r RunStep) Ticks(facts []built.Fact, at string) []model.Ticked {
 	var out []model.Ticked
-	for _, f := range facts {
-		if !slices.Contains(r.Marks(), f.Key) {
-			continue
+	for _, mark := range r.Marks() {
+		t := model.Ticked{Key: mark}
+		if k := slices.IndexFunc(facts, func(f built.Fact) bool { return f.Key == mark }); k >= 0 {
+			t.What = model.Some(facts[k].What)
 		}
-		t := model.Ticked{Key: f.Key, What: model.Some(f.What)}
 		if at != "" {
 			t.At = model.Some(at)
 		}
