@@ -88,7 +88,7 @@ func benchOn(name string, o options, w world) (int, error) {
 			return entries(o, w)
 		},
 		Print: func(path string, s *sheet.Sheet, unsaved bool) (string, error) {
-			return printBeside(path, s, unsaved, w)
+			return printBeside(path, s, unsaved, o, w)
 		},
 		Left:   left,
 		Bounce: o.bounce,

@@ -40,13 +40,9 @@ func read(name string, w world) (file.Document, error) {
 	return file.Load(name)
 }
 
-// entries merges the embedded catalogue, the shop's own from the configuration
-// folder, and --catalogue; later ones win.
-func entries(o options, w world) (*catalogue.Catalogue, error) {
-	cat, err := catalogue.Default()
-	if err != nil {
-		return nil, err
-	}
+// shopNames are the files that are merged over the embedded catalogue, in this order: the
+// shop's own from the configuration folder, its corrections, and --catalogue.
+func shopNames(o options, w world) []string {
 	var names []string
 	if dir := configDir(w); dir != "" {
 		for _, name := range []string{"catalogue.toml", correctionsName} {
@@ -59,7 +55,16 @@ func entries(o options, w world) (*catalogue.Catalogue, error) {
 	if o.catalogue != "" {
 		names = append(names, o.catalogue)
 	}
-	for _, n := range names {
+	return names
+}
+
+// entries merges the embedded catalogue and the files of shopNames; later ones win.
+func entries(o options, w world) (*catalogue.Catalogue, error) {
+	cat, err := catalogue.Default()
+	if err != nil {
+		return nil, err
+	}
+	for _, n := range shopNames(o, w) {
 		f, err := os.Open(n)
 		if err != nil {
 			return nil, err

@@ -9,6 +9,8 @@ import (
 	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
+
+	"contralay/ui/paper/origin"
 )
 
 // world is everything a run touches outside its arguments.
@@ -25,8 +27,6 @@ const (
 	stopped = 1 // check found a stop
 	usage   = 2 // wrong use, or a file that cannot be read
 )
-
-const version = "0.1"
 
 // helpText is the page of commands; the topics of the guide go in.
 const helpText = `contralay - build sheets for hand-built wiring harnesses
@@ -63,7 +63,7 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --on DAY                 the date on it, such as 2026-05-31 (default: today)
   contralay help TOPIC         print one page: %s
   contralay completion SHELL   print completions for bash, zsh or fish
-  contralay version            print the version
+  contralay version            print the release
 
   --catalogue FILE             use the shop's own wire, tube, boot and contact data
   --ascii                      bench: use only plain characters
@@ -107,7 +107,7 @@ func dispatch(args []string, w world) (int, error) {
 	}
 	switch cmd, more := rest[0], rest[1:]; cmd {
 	case "version":
-		return ok, print(w.out, "contralay "+version+"\n")
+		return ok, print(w.out, "contralay "+origin.Release+"\n")
 	case "help":
 		return help(more, w)
 	case "completion":

@@ -8,7 +8,6 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
-	"unicode"
 
 	"contralay/calc"
 	calcsheet "contralay/calc/sheet"
@@ -44,21 +43,21 @@ func sheetFor(name string, o options, w world) (int, error) {
 	if on == "" {
 		on = w.now().Format("2006-01-02")
 	}
-	meta := paper.Meta{On: on, Hash: hashOf(text), File: filepath.Base(name)}
+	meta := paper.Meta{On: on, Hash: hashOf(text), File: filepath.Base(name), Shop: shopFiles(o, w)}
 	if name == "-" {
 		meta.File = "standard input"
 	}
-	page, n, err := writeSheet(s, meta, o.folder)
+	wrote, err := writeSheet(s, meta, o.folder)
 	if err != nil {
 		return usage, err
 	}
-	return ok, print(w.out, fmt.Sprintf("%s, and %d lists in the same folder\n", page, n))
+	return ok, print(w.out, fmt.Sprintf("%s, and %d lists in the same folder, identity %s\n", wrote.page, wrote.lists, wrote.identity))
 }
 
 // printBeside writes the sheet of what is on the bench into a folder beside its file, or
 // where the program runs while it has none.
-func printBeside(path string, s *calcsheet.Sheet, unsaved bool, w world) (string, error) {
-	meta := paper.Meta{On: w.now().Format("2006-01-02"), Unsaved: unsaved}
+func printBeside(path string, s *calcsheet.Sheet, unsaved bool, o options, w world) (string, error) {
+	meta := paper.Meta{On: w.now().Format("2006-01-02"), Unsaved: unsaved, Shop: shopFiles(o, w)}
 	folder := "contralay-sheet"
 	if path != "" {
 		folder = strings.TrimSuffix(path, filepath.Ext(path)) + "-sheet"
@@ -67,61 +66,55 @@ func printBeside(path string, s *calcsheet.Sheet, unsaved bool, w world) (string
 			meta.Hash = hashOf(text)
 		}
 	}
-	page, _, err := writeSheet(s, meta, folder)
-	return page, err
+	wrote, err := writeSheet(s, meta, folder)
+	return wrote.page, err
+}
+
+// shopFiles names the catalogues that were added to the program's own.
+func shopFiles(o options, w world) string {
+	var names []string
+	for _, n := range shopNames(o, w) {
+		names = append(names, filepath.Base(n))
+	}
+	return strings.Join(names, ", ")
 }
 
 // hashOf is enough of a text's hash to tell two files apart on paper.
 func hashOf(text []byte) string { return fmt.Sprintf("sha256 %x", sha256.Sum256(text))[:7+12] }
 
+// written is a sheet that stands in its folder.
+type written struct {
+	page     string
+	lists    int
+	identity string
+}
+
 // writeSheet makes the sheet and writes it and its lists into a folder, which is made where
-// there is none. A sheet of another number or revision is not touched. Each file is at
-// every moment the old or the new one.
-func writeSheet(s *calcsheet.Sheet, meta paper.Meta, folder string) (page string, lists int, err error) {
+// there is none: all of them, or none. A sheet of another number or revision is not touched.
+func writeSheet(s *calcsheet.Sheet, meta paper.Meta, folder string) (written, error) {
 	sheet, err := paper.Make(s, meta)
 	if err != nil {
-		return "", 0, err
+		return written{}, err
 	}
-	if err := os.MkdirAll(folder, 0o755); err != nil {
-		return "", 0, fmt.Errorf("nothing was written: %w", err)
-	}
-	base := sheetName(s)
-	page = filepath.Join(folder, base+".html")
+	base := sheetName(s.H.Head.Number.V, s.H.Head.Revision.V)
+	set := map[string][]byte{base + ".html": sheet.HTML}
 	for _, t := range sheet.Lists {
 		text, err := paper.CSV(t)
 		if err != nil {
-			return "", 0, err
+			return written{}, err
 		}
-		if err := swapIn(filepath.Join(folder, base+"-"+t.File+".csv"), text); err != nil {
-			return "", 0, err
-		}
+		set[listName(base, t.File)] = text
 	}
-	return page, len(sheet.Lists), swapIn(page, sheet.HTML)
+	for _, list := range sheet.Without { // of an earlier print, which would pass for one of this
+		set[listName(base, list)] = nil
+	}
+	if err := writeAll(folder, set); err != nil {
+		return written{}, err
+	}
+	return written{filepath.Join(folder, base+".html"), len(sheet.Lists), sheet.Identity}, nil
 }
 
-// sheetName is number and revision, spelled so that any disk takes it.
-func sheetName(s *calcsheet.Sheet) string {
-	h := s.H.Head
-	return diskName(strings.Trim(strings.Join([]string{h.Number.V, h.Revision.V}, "-"), "-"))
-}
-
-// diskName is a text as a file may be called; "harness" where nothing of it is left.
-func diskName(text string) string {
-	out := strings.Map(func(r rune) rune {
-		switch {
-		case unicode.IsLetter(r), unicode.IsDigit(r), r == '-', r == '_', r == '.':
-			return r
-		}
-		return '-'
-	}, text)
-	if out = strings.Trim(out, "-."); out == "" {
-		return "harness"
-	}
-	if rs := []rune(out); len(rs) > 60 {
-		return string(rs[:60])
-	}
-	return out
-}
+func listName(base, list string) string { return base + "-" + list + ".csv" }
 
 // swapIn writes a file beside its place and swaps it in.
 func swapIn(name string, text []byte) error {

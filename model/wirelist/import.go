@@ -39,6 +39,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	if err != nil {
 		return model.Harness{}, report.Report{}, err
 	}
+	tables = withoutSheetColumns(im, tables)
 	h := shape.Headings{Words: name.Vocabulary(), Recipe: im.Opt.Recipe.OfColumns()}
 	for i := range tables {
 		if o := slices.IndexFunc(tables[:i], func(t table.Table) bool { return sameRows(t.Rows, tables[i].Rows) }); o >= 0 &&

@@ -8,17 +8,29 @@ import (
 	"contralay/model/unit"
 )
 
+// SheetHead is the head of the column that says which sheet a list belongs to; an import of
+// wire lists knows it.
+const SheetHead = "build sheet"
+
 // CSV is a table as RFC 4180 has it: commas, CRLF, UTF-8, a head of column names. A cell of
 // text that a spreadsheet would run as a formula gets an apostrophe before it; a plain
-// number is left alone.
+// number is left alone. The last column says which sheet the list belongs to, in every row: so
+// it stays with a row that is sorted or copied, and the first line alone is a head.
 func CSV(t Table) ([]byte, error) {
 	var b bytes.Buffer
 	w := csv.NewWriter(&b)
 	w.UseCRLF = true
-	for _, row := range append([][]string{t.Head}, t.Rows...) {
-		cells := make([]string, len(row))
+	for n, row := range append([][]string{t.Head}, t.Rows...) {
+		cells := make([]string, len(row), len(row)+1)
 		for k, c := range row {
 			cells[k] = Harmless(c)
+		}
+		switch {
+		case t.Sheet == "":
+		case n == 0:
+			cells = append(cells, SheetHead)
+		default:
+			cells = append(cells, Harmless(t.Sheet))
 		}
 		if err := w.Write(cells); err != nil {
 			return nil, err

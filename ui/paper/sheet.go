@@ -2,6 +2,7 @@ package paper
 
 import (
 	"bytes"
+	"cmp"
 	_ "embed"
 	"fmt"
 	"html/template"
@@ -13,6 +14,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/ui/guide"
+	"contralay/ui/paper/origin"
 )
 
 // Meta is what a sheet says of itself and cannot know: who prints it gives it.
@@ -21,12 +23,15 @@ type Meta struct {
 	Hash    string // of the file it was made from; "" where there is none
 	File    string // its name, without folder
 	Unsaved bool   // made from work that is in no file
+	Shop    string // names of the catalogues that were added to the program's own; "" for none
 }
 
 // Sheet is one build sheet, ready to be written out.
 type Sheet struct {
-	HTML  []byte
-	Lists []Table // each a file of its own, too
+	HTML     []byte
+	Lists    []Table  // each a file of its own, too
+	Without  []string // the files of the lists that have no row this time
+	Identity string   // no other sheet has it
 }
 
 //go:embed sheet.html
@@ -47,18 +52,76 @@ func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 	}
 	m := makerOf(s)
 	p := m.pages(meta)
-	var b bytes.Buffer
-	if err := t.Execute(&b, p); err != nil {
-		return Sheet{}, err
-	}
-	out := Sheet{HTML: b.Bytes()}
+	var out Sheet
 	for _, l := range []Table{p.Branches, p.Ends, p.Units, p.Cut, p.Flags, m.pinList(), p.Crimps, p.Splices, p.Labels, p.Bill, p.Loads,
 		p.Feeds, p.Ring, p.Loops, p.Spares, p.Threading} {
 		if len(l.Rows) > 0 {
 			out.Lists = append(out.Lists, l)
+		} else {
+			out.Without = append(out.Without, l.File)
 		}
 	}
+	if out.Identity, err = identify(t, &p, out.Lists); err != nil {
+		return Sheet{}, err
+	}
+	for k := range out.Lists {
+		out.Lists[k].Sheet = fmt.Sprintf("%s rev %s, identity %s", dash(p.Number), dash(p.Revision), out.Identity)
+	}
+	var b bytes.Buffer
+	if err := t.Execute(&b, p); err != nil {
+		return Sheet{}, err
+	}
+	out.HTML = b.Bytes()
 	return out, nil
+}
+
+// identify gives a page its identity, which is made from all that is printed but itself.
+func identify(t *template.Template, p *pages, lists []Table) (string, error) {
+	p.sign("")
+	var b bytes.Buffer
+	if err := t.Execute(&b, *p); err != nil {
+		return "", err
+	}
+	texts := [][]byte{b.Bytes()}
+	for _, l := range lists {
+		text, err := CSV(l)
+		if err != nil {
+			return "", err
+		}
+		texts = append(texts, []byte(l.File), text)
+	}
+	id := p.origin.Identity(texts...)
+	p.sign(id)
+	return id, nil
+}
+
+// sign writes what the page was made from, and its identity, at its head and its foot.
+func (p *pages) sign(identity string) {
+	p.Identity = identity
+	o := p.origin
+	unsaved, file := "", strings.Join(nonEmpty(p.File, p.Hash), "   ")
+	if p.Unsaved {
+		unsaved = "UNSAVED WORK"
+	}
+	const between = "  ·  "
+	p.State = strings.Join(nonEmpty(strings.TrimSpace(p.Number+" "+p.Revision), p.On, "identity "+identity, word("file ", p.File), p.Hash),
+		between)
+	if p.Unsaved {
+		p.State += between + "UNSAVED WORK: no file holds this"
+	}
+	p.Foot = strings.Join(nonEmpty(strings.TrimSpace(p.Number+" rev "+dash(p.Revision)), p.On, "identity "+identity, unsaved), between) +
+		"\n" + strings.Join(nonEmpty(word("file ", p.Hash), "harness "+o.Harness, "catalogue "+o.Catalogue, o.Learned(),
+		"release "+o.Release), between) + "\nA planning aid, not an approval."
+	p.MadeFrom = [][2]string{
+		{"number, revision", dash(p.Number) + " rev " + dash(p.Revision)},
+		{"identity", identity},
+		{"day", dash(p.On)},
+		{"file", cmp.Or(strings.Join(nonEmpty(file, unsaved), "   "), "none")},
+		{"harness", o.Harness},
+		{"catalogue", o.Catalogue + "   the program's own" + word(", then ", p.Shop)},
+		{"corrections", o.Learned()},
+		{"release", "contralay " + o.Release},
+	}
 }
 
 // pages is all that the page of HTML is made of.
@@ -67,6 +130,9 @@ type pages struct {
 	Number, Revision, Name, Note string
 	State                        string
 	Foot                         string
+	Identity                     string
+	MadeFrom                     [][2]string // what it was made from, each with its name
+	origin                       origin.Origin
 	Snags                        []snagLine
 	Stops                        int
 	Map                          template.HTML
@@ -92,7 +158,8 @@ type snagLine struct{ Mark, Level, Where, Says string }
 
 func (m maker) pages(meta Meta) pages {
 	h := m.h.Head
-	p := pages{Meta: meta, Number: h.Number.V, Revision: h.Revision.V, Name: h.Name.V, Note: h.Note.V, Mm: m.sys.Name(),
+	p := pages{Meta: meta, origin: origin.Of(m.s), Number: h.Number.V, Revision: h.Revision.V, Name: h.Name.V, Note: h.Note.V,
+		Mm:       m.sys.Name(),
 		Map:      template.HTML(m.treeMap()), // #nosec: it escapes what it writes
 		Branches: m.branches(), Ends: m.ends(), Units: m.units(), Cut: m.cutList(), Flags: m.flags(),
 		Crimps: m.crimps(), Splices: m.splices(), Labels: m.labels(), Bill: m.bill(), Loads: m.loads(), Feeds: m.feeds(),
@@ -101,13 +168,6 @@ func (m maker) pages(meta Meta) pages {
 		Threading: m.threading(threading.Threading(m.s), "Threading list", "threading"),
 	}
 	p.Threading.Note = "On in this order before the contacts; legs that do not meet may go in any order."
-	p.State = strings.Join(nonEmpty(strings.TrimSpace(h.Number.V+" "+h.Revision.V), meta.On, word("file ", meta.File), word("", meta.Hash)),
-		"   ")
-	if meta.Unsaved {
-		p.State += "   UNSAVED WORK: no file holds this"
-	}
-	p.Foot = strings.Join(nonEmpty(strings.TrimSpace(h.Number.V+" rev "+dash(h.Revision.V)), meta.On, meta.Hash,
-		map[bool]string{true: "UNSAVED WORK"}[meta.Unsaved]), "  ·  ")
 	for _, g := range sheet.Grouped(m.s.Snags) {
 		if g.Level == sheet.Stop {
 			p.Stops++

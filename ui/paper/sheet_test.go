@@ -108,13 +108,14 @@ func TestPageIsWhole(t *testing.T) {
 	}
 }
 
-// A sheet made from work that no file holds says so at its head and at every foot.
+// A sheet made from work that no file holds says so at its head, at every
+// foot and where it says what it was made from.
 func TestUnsavedSaysSo(t *testing.T) {
 	out, err := Make(sheetFile(t, "demo"), Meta{On: "2026-05-11", Unsaved: true})
 	if err != nil {
 		t.Fatal(err)
 	}
-	if n := strings.Count(string(out.HTML), "UNSAVED WORK"); n != 2 {
+	if n := strings.Count(string(out.HTML), "UNSAVED WORK"); n != 3 {
 		t.Errorf("said %d times", n)
 	}
 	if strings.Contains(string(made(t, sheetFile(t, "demo")).HTML), "UNSAVED") {

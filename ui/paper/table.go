@@ -8,6 +8,7 @@ type Table struct {
 	Note  string // said under the title
 	Head  []string
 	Rows  [][]string
+	Sheet string  // number, revision and identity of the sheet it belongs to: a column of its file
 	align []align // of each column
 }
 
