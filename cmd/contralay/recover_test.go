@@ -294,7 +294,7 @@ func TestKilledAtAnyInstant(t *testing.T) {
 		if err != nil {
 			t.Skipf("no pseudo-terminal can be opened here: %v", err)
 		}
-		var seen atomic.Int64
+		var seen, drawn atomic.Int64
 		ended := make(chan struct{})
 		go func() {
 			defer close(ended)
@@ -303,6 +303,7 @@ func TestKilledAtAnyInstant(t *testing.T) {
 			for {
 				k, err := f.Read(buf)
 				all.Write(buf[:k])
+				drawn.Store(int64(all.Len()))
 				if m := nowAmps.FindAllStringSubmatch(all.String(), -1); m != nil {
 					v, _ := strconv.Atoi(m[len(m)-1][1])
 					seen.Store(int64(v))
@@ -312,6 +313,15 @@ func TestKilledAtAnyInstant(t *testing.T) {
 				}
 			}
 		}()
+		// Every other bench is pressed only once it has drawn itself, and killed only once it has
+		// answered, however slow the machine is; the rest at any instant.
+		waitFor := func(count *atomic.Int64, most int64) {
+			for late := time.Now().Add(patience); n%2 == 0 && count.Load() <= most && time.Now().Before(late); {
+				time.Sleep(time.Duration(1+rng.IntN(5)) * time.Millisecond)
+			}
+		}
+		const oneScreen = 500 // bytes, less than any screen is
+		waitFor(&drawn, oneScreen)
 		// Left work is taken up by Enter where it is offered; where not, Enter opens
 		// the wire and Left closes it again.
 		time.Sleep(60 * time.Millisecond)
@@ -327,6 +337,7 @@ func TestKilledAtAnyInstant(t *testing.T) {
 			}
 			time.Sleep(time.Duration(rng.IntN(12)) * time.Millisecond)
 		}
+		waitFor(&seen, 0)
 		_ = cmd.Process.Kill()
 		_ = cmd.Wait()
 		f.Close()
