@@ -16,7 +16,7 @@ import (
 
 // frame is the screen line by line.
 func frame(m *desk.Model) []string {
-	l := desk.Arrange(m.W, m.Height, m.Here().Wide)
+	l := withRoomForLoss(m, desk.Arrange(m.W, m.Height, m.Here().Wide))
 	if l.Tiny {
 		return tinyFrame(m)
 	}
@@ -56,8 +56,11 @@ func footLines(m, seen *desk.Model, l desk.Layout, r *desk.Row) []string {
 	if answer == "" && l.Foot > 4 {
 		room = 2
 	}
-	out := []string{inHand(m, r, l), figures(seen, l)}
 	points := snagLines(seen, l, room)
+	if lost := lostFoot(m, r, l, points[0]); lost != nil {
+		return append(lost, keyBar(m, r, l))
+	}
+	out := []string{inHand(m, r, l), figures(seen, l)}
 	if l.Foot <= 4 && answer != "" {
 		if points[0] != "" && m.Entry == nil {
 			out = out[1:] // no answer hides what is wrong: the row itself stands in the list
@@ -70,6 +73,26 @@ func footLines(m, seen *desk.Model, l desk.Layout, r *desk.Row) []string {
 		out = append(out, answer)
 	}
 	return append(out, keyBar(m, r, l))
+}
+
+// lostFoot is the lines above the keys where something was not written: the open field, the
+// open point, and the message in all the room there is; nil where nothing of the kind is said.
+func lostFoot(m *desk.Model, r *desk.Row, l desk.Layout, point string) []string {
+	var out []string
+	switch {
+	case m.Entry != nil:
+		out = append(out, inHand(m, r, l))
+	case point != "":
+		out = append(out, point)
+	}
+	said := lostLines(m, l.W-2*len(l.Margin), l.Foot-1-len(out))
+	if said == nil {
+		return nil
+	}
+	for len(out)+len(said) < l.Foot-1 {
+		out = append([]string{""}, out...)
+	}
+	return append(out, said...)
 }
 
 func tinyFrame(m *desk.Model) []string {

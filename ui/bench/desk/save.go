@@ -7,6 +7,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/file"
+	"contralay/ui/bench/kit"
 )
 
 // File is where the harness is on disk and what it was when it was saved.
@@ -129,7 +130,7 @@ func (m *Model) NameField() Field {
 			return fmt.Errorf("%s was changed by somebody else. Give another name", text)
 		}
 		if err := m.write(text); err != nil {
-			return fmt.Errorf("not saved: %w", err)
+			return kit.End(fmt.Errorf("not saved: %w", err))
 		}
 		return nil
 	}}

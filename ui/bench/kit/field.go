@@ -1,6 +1,7 @@
 package kit
 
 import (
+	"errors"
 	"strings"
 	"unicode"
 
@@ -136,6 +137,12 @@ func (f *Field) typed(text string, paste bool) FieldAnswer {
 	return FieldAnswer{}
 }
 
+// Ended is why a field did not take a text, where nothing is to be put behind it.
+type Ended struct{ error }
+
+// End makes an error one that nothing is put behind.
+func End(err error) error { return Ended{err} }
+
 func (f *Field) enter() FieldAnswer {
 	text := strings.TrimSpace(f.Draft())
 	if f.Number && text != "" {
@@ -144,7 +151,10 @@ func (f *Field) enter() FieldAnswer {
 		}
 	}
 	if f.Take != nil {
-		if err := f.Take(text); err != nil {
+		switch err := f.Take(text); {
+		case errors.As(err, new(Ended)):
+			return FieldAnswer{Says: err.Error(), Refused: true}
+		case err != nil:
 			return FieldAnswer{Says: err.Error() + ". Backspace corrects it, Esc leaves it", Refused: true}
 		}
 	}
