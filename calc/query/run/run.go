@@ -189,7 +189,8 @@ func (r RunStep) Ticks(facts []built.Fact, at string) []model.Ticked {
 	var out []model.Ticked
 	for _, mark := range r.Marks() {
 		t := model.Ticked{Key: mark}
-		if k := slices.IndexFunc(facts, func(f built.Fact) bool { return f.Key == mark }); k >= 0 {
+		k := slices.IndexFunc(facts, func(f built.Fact) bool { return f.Key == mark })
+		if k >= 0 && (facts[k].Kind != built.Hold || len(facts[k].What.Members) > 0) { // most holds make nothing
 			t.What = model.Some(facts[k].What)
 		}
 		if at != "" {

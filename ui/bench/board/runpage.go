@@ -140,6 +140,9 @@ func runOver(m *desk.Model, w int) desk.Page {
 		head, large = words.Plural(left, "step is", "steps are")+" not done", "not done"
 	}
 	p := desk.Page{Lines: []string{fmt.Sprintf("serial %s   %s", b.Serial, head)}}
+	if m.ListHeight() < 8 { // one line, and the rows
+		p.Lines[0] = fmt.Sprintf("serial %s %s, %d open", b.Serial, large, n)
+	}
 	if m.ListHeight() >= 16+len(open) {
 		p.Lines = append(p.Lines, inLarge(m, []string{large}, w, 8+len(open))...)
 	}
