@@ -584,3 +584,23 @@ func TestSpliceUnderItsLayer(t *testing.T) {
 		}
 	}
 }
+
+// A stop that comes after its hold was signed is signed for again; one that goes, or says it with
+// other figures, is not.
+func TestStopThatNobodySigned(t *testing.T) {
+	s := calctest.Built(t, strings.Replace(text(), `"AS23053/16 6.4"`, `"AS23053/16 9.5"`, 1)) // it stays loose
+	s = calc.Build(ticked(calc.Build(run.Written(s), s.Base, nil)), s.Base, nil)
+	if tick := s.H.Builds[0].TickOf("hold stops"); tick == nil || len(tick.What.V.Members) != 1 {
+		t.Fatalf("the test has no stop: %+v", tick)
+	}
+	h := s.H.EditWire(1, func(w *model.Wire) { w.To = model.Some("INJ:9") })
+	c := built.Since(calc.Build(h, s.Base, s), &h.Builds[0])
+	if len(c.Differences) == 0 || !strings.HasPrefix(c.Differences[len(c.Differences)-1].Says,
+		"the sheet has a stop that nobody has signed for: 102: ") || !slices.Contains(again(c), "hold stops") {
+		t.Errorf("%+v", c)
+	}
+	h = s.H.EditBranch(0, func(b *model.Branch) { b.Covers[0].Part = model.Some("AS23053/16 6.4") })
+	if c := built.Since(calc.Build(h, s.Base, s), &h.Builds[0]); slices.Contains(again(c), "hold stops") {
+		t.Errorf("a stop that is gone: %+v", c)
+	}
+}

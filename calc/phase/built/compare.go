@@ -139,12 +139,8 @@ func wireSays(w model.What, spec bool) string {
 
 // says is what is otherwise in one step, and what of it was built.
 func says(f Fact, was model.What, all []change) (says, built string) {
-	switch f.Kind {
-	case Cut:
+	if f.Kind == Cut {
 		return wireChanged(f, was, all)
-	case Hold:
-		more, _ := apart(f.What.Members, was.Members)
-		return "the sheet has a stop that nobody signed for: " + strings.Join(more, ", "), "without that"
 	}
 	if !onlyFollows(all) { // what follows from that is not worth a word
 		all = slices.DeleteFunc(slices.Clone(all), func(c change) bool { return c.field.follows() })

@@ -301,13 +301,16 @@ func glued(s *sheet.Sheet, shrunk []Fact) []Fact {
 	return out
 }
 
+// stopAt names a stop by where it is and its rule: its sentence holds figures that move.
+func stopAt(g sheet.Snag) string { return g.Where + " " + g.Rule }
+
 // holds are the hold points, each on the work that it is signed for. The one that is signed
 // because the sheet says stop names what it says stop to.
 func holds(s *sheet.Sheet, work []Fact) []Fact {
 	var out []Fact
 	stops := Fact{Key: HoldStops, Step: HoldStops, At: "stops", Kind: Hold}
 	for _, g := range s.Snags {
-		if at := g.Where + " " + g.Rule; g.Level == sheet.Stop && !slices.Contains(stops.What.Members, at) {
+		if at := stopAt(g); g.Level == sheet.Stop && !slices.Contains(stops.What.Members, at) {
 			stops.What.Members = append(stops.What.Members, at)
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -143,8 +144,23 @@ func (c *comparison) steps() {
 			continue
 		}
 		text, was := says(d.fact, d.was, d.changes)
+		if d.fact.Kind == Hold {
+			text, was = c.unsigned(d), "what was signed for"
+		}
 		c.add(Difference{At: d.fact.At, Says: text, Built: was}, d.fact.Key)
 	}
+}
+
+// unsigned names the stops that came after the hold before them was signed.
+func (c *comparison) unsigned(d differs) string {
+	var names []string
+	more, _ := apart(d.fact.What.Members, d.was.Members)
+	for _, g := range c.s.Snags {
+		if g.Level == sheet.Stop && slices.Contains(more, stopAt(g)) {
+			names = append(names, g.Where+": "+g.Says)
+		}
+	}
+	return "the sheet has a stop that nobody has signed for: " + strings.Join(names, "; ")
 }
 
 func (c *comparison) changed(f Fact, was model.What) []change {

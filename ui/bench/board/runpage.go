@@ -81,7 +81,10 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 	b := build(m)
 	l := instruct(m, s)
 	p := desk.Page{Lines: []string{fmt.Sprintf("serial %s   step %d of %d   %s", r.serial, r.at+1, len(steps), l.title)}}
-	if s.In(b) {
+	switch {
+	case s.In(b) && toRedo(m, s):
+		p.Lines[0] += "   DONE BEFORE THE SHEET CHANGED"
+	case s.In(b):
 		p.Lines[0] += "   DONE"
 	}
 	p.Rows = runRows(m, s, b)
@@ -106,6 +109,16 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	p.Lines = append(p.Lines, l.lines...)
 	return p
+}
+
+// toRedo reports whether a step that is done differs from the sheet, or goes over one that does.
+func toRedo(m *desk.Model, s run.RunStep) bool {
+	for _, d := range since(m).Differences {
+		if slices.ContainsFunc(s.Marks(), func(mark string) bool { return slices.Contains(d.Again, mark) }) {
+			return true
+		}
+	}
+	return false
 }
 
 // inLarge is as many lines in large letters as leave room for what else is to be read;
