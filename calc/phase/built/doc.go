@@ -9,7 +9,7 @@
 //	reads Member: ID, Kind
 //	reads Sheath: Tube
 //	reads Sheet: Base, Branches, H, Index, Limits, Snags, Splices, Terms, Units, Wires
-//	reads Snag: Level, Rule, Where
+//	reads Snag: Level, Rule, Says, Where
 //	reads Splice: Part, Wires
 //	reads Term: Cavities, State
 //	reads Unit: Dia, LayMM
