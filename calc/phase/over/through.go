@@ -11,8 +11,8 @@ import (
 	"contralay/model/unit"
 )
 
-// What one branch and the next owe each other: layers that run on, things that are
-// clocked against one another, connectors that could be swapped.
+// What one branch and the next owe each other: layers that run on, connectors that could be
+// swapped.
 
 // RunThrough tells, at each breakout, where a lay-up goes on unbroken into another
 // branch and would change its hand there: it runs through with its hand, or is laid
@@ -69,36 +69,6 @@ func sameMembers(a, b *sheet.Layer) bool {
 		return out
 	}
 	return slices.Equal(ids(a), ids(b))
-}
-
-// turnIn is how many times its thickness a run needs to take up a turn between two
-// things that are clocked: common practice, no source.
-const turnIn = 30
-
-// Clocked tells which two terminations stand too near to be turned against each other
-// once the sheath is on.
-func Clocked(s *sheet.Sheet) {
-	for i := range s.H.Terminations {
-		for k := range i {
-			a, b := &s.H.Terminations[k], &s.H.Terminations[i]
-			if !a.Clock.Set || !b.Clock.Set || a.Clock.V%12 == b.Clock.V%12 {
-				continue
-			}
-			way, ok := s.Index.Between(a.ID, b.ID)
-			if !ok {
-				continue
-			}
-			long, over := unit.Millimetre(0), unit.Millimetre(0)
-			for _, br := range way {
-				long, over = long+s.H.Branches[br].LengthMM, max(over, s.Branches[br].OverMM)
-			}
-			if over > 0 && long < turnIn*over {
-				s.Say(sheet.Warn, "clock", a.ID,
-					fmt.Sprintf("It is clocked %d and %s %d, %s mm apart: a run shorter than %s mm (%d x OD) cannot take up that turn",
-						a.Clock.V, b.ID, b.Clock.V, unit.Fixed(long, 0), unit.Fixed(turnIn*over, 0), turnIn))
-			}
-		}
-	}
 }
 
 // reach is how near two like connectors can be swapped on a vehicle: an arm's length,

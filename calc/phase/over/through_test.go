@@ -73,10 +73,6 @@ func TestClockTwinsAndShields(t *testing.T) {
 			h.Terminations[0].Clock, h.Terminations[1].Clock = model.Some(12), model.Some(3)
 			*h = *h.EditBranch(0, func(b *model.Branch) { b.LengthMM = 60 })
 		}, true},
-		{"clocked alike, near", "clock", func(h *model.Harness) {
-			h.Terminations[0].Clock, h.Terminations[1].Clock = model.Some(3), model.Some(3)
-			*h = *h.EditBranch(0, func(b *model.Branch) { b.LengthMM = 60 })
-		}, false},
 		{"same insert and key within reach", "twins", func(h *model.Harness) {
 			for k := range h.Terminations {
 				h.Terminations[k].Insert, h.Terminations[k].Key, h.Terminations[k].Cavities = model.Some("8-35"), model.Some("N"), nil
