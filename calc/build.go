@@ -57,6 +57,7 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *sheet.Sheet) *shee
 	current.SayFeeds(s)
 	threading.SayThreading(s)
 	threading.SayAdhesive(s)
+	threading.SayMargins(s)
 	length.Weigh(s)
 	over.Standing(s)
 	bundle.BuiltOver(s)

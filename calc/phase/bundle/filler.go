@@ -7,20 +7,29 @@ import (
 	"contralay/model/unit"
 )
 
-// FillerC is what filler of a diameter stands in branch i: white wire off a reel of
-// the branch stands what that wire does, filler off the shelf what the shop says.
-// known is false where neither tells.
+// FillerC is what filler of a diameter stands in branch i: filler off the shelf what the
+// shop says, and no more than its plastic does; white wire off a reel of the branch what that
+// wire does. known is false where neither tells.
 func FillerC(s *sheet.Sheet, i int, d unit.Millimetre) (c unit.Celsius, what string, known bool) {
-	for _, id := range s.Branches[i].Components {
-		component, ok := s.Index.Component(id)
-		if !ok || component.Unit {
-			continue
-		}
-		if w := &s.Wires[component.At]; w.Known && w.Dia.Nominal-d < sheet.SameSize && d-w.Dia.Nominal < sheet.SameSize {
-			return w.Entry.RatedC, "white " + s.H.Wires[component.At].Size, true
+	if !sheet.Stocked(s, d) {
+		for _, id := range s.Branches[i].Components {
+			component, ok := s.Index.Component(id)
+			if !ok || component.Unit {
+				continue
+			}
+			if w := &s.Wires[component.At]; w.Known && w.Dia.Nominal-d < sheet.SameSize && d-w.Dia.Nominal < sheet.SameSize {
+				return w.Entry.RatedC, "white " + s.H.Wires[component.At].Size, true
+			}
 		}
 	}
-	return s.Limits.FillerC.V, "stock", s.Limits.FillerC.Set
+	melts, does := Melts[s.Limits.FillerOf]
+	switch {
+	case !s.Limits.FillerC.Set:
+		return melts, "stock", does
+	case does:
+		return min(s.Limits.FillerC.V, melts), "stock", true
+	}
+	return s.Limits.FillerC.V, "stock", true
 }
 
 // Melts is what a stock filler may be of, and where it melts: properties of the plastics

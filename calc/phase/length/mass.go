@@ -38,14 +38,14 @@ func Weigh(s *sheet.Sheet) {
 }
 
 // fillerDensity is that of a solid ETFE rod, 1.70 g/cm³ (a polymer maker's
-// ETFE sheet). A filler of a wire's own size is that wire.
+// ETFE sheet). A filler of a wire's own size is that wire, unless it comes off the shelf.
 const fillerDensity = 1.70
 
 // GramPerM is the mass of a member of a layer along itself; 0 where it is not known.
 func GramPerM(s *sheet.Sheet, m sheet.Member, l sheet.Layer) unit.GramPerMetre {
 	if m.Kind == sheet.OfFiller {
 		for _, o := range l.Members {
-			if c, ok := s.Index.Component(o.ID); ok && !c.Unit && math.Abs(float64(o.D-m.D)) < float64(sheet.SameSize) {
+			if c, ok := s.Index.Component(o.ID); ok && !c.Unit && !sheet.Stocked(s, m.D) && math.Abs(float64(o.D-m.D)) < float64(sheet.SameSize) {
 				return s.Wires[c.At].GramPerM
 			}
 		}

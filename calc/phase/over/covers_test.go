@@ -1,6 +1,7 @@
 package over_test
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -8,8 +9,10 @@ import (
 
 	"contralay/calc"
 	"contralay/calc/calctest"
+	"contralay/calc/phase/length"
 	overphase "contralay/calc/phase/over"
 	"contralay/calc/phase/threading"
+	"contralay/calc/query/lists"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
@@ -425,6 +428,48 @@ func TestPlaceDecides(t *testing.T) {
 			t.Errorf("%s: %d stops, want %d: %v", of, n, want, s.Snags)
 		}
 	}
+}
+
+// Filler of polyethylene melts under the sheath whatever its diameter, that of the wire
+// round it among them, and it is no wire in the bill and in the mass. The shop that stocks
+// polyethylene of another size only has white wire there.
+func TestPolyethyleneOfAnyDiameter(t *testing.T) {
+	build := func(rules string, d unit.Millimetre) *sheet.Sheet {
+		s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 11}, "[rules]\n"+rules, "")
+		h := s.H.EditBranch(0, func(b *model.Branch) { b.Layers[2].Fillers, b.Layers[2].FillerMM = model.Some(1), model.Some(d) })
+		return calc.Build(h, s.Cat, nil)
+	}
+	for _, d := range []unit.Millimetre{0.9, 1.0, 1.08, 1.09, 1.1, 1.2} {
+		for rules, want := range map[string]bool{
+			"filler_of = \"polyethylene\"\n": true,
+			fmt.Sprintf("filler_of = \"polyethylene\"\nfiller_stock_mm = [%v]\n", float64(d)): true,
+			"filler_of = \"polyethylene\"\nfiller_stock_mm = [2.5]\n":                         d != 1.09,
+			"filler_of = \"polyester\"\n":                                                     false,
+		} {
+			s := build(rules, d)
+			if g, ok := calctest.Snag(s, "filler.melts", "T"); ok != want || ok && g.Level != sheet.Stop {
+				t.Errorf("%v mm, %q: %v %+v", d, rules, ok, g)
+			}
+			of := ""
+			for _, row := range lists.Bill(s) {
+				if row.Group == "filler" {
+					of = row.Says
+				}
+			}
+			if white := d == 1.09 && strings.Contains(rules, "2.5"); (of == "") != white {
+				t.Errorf("%v mm, %q: the bill says %q", d, rules, of)
+			}
+		}
+	}
+	// 1.09 mm of a rod is π/4 · 1.09² · 1.70 = 1.586 g/m; the wire in white weighs as wire does.
+	grams := func(s *sheet.Sheet, kind sheet.Kind) float64 {
+		l := s.Branches[0].Layers[2]
+		k := slices.IndexFunc(l.Members, func(m sheet.Member) bool { return m.Kind == kind })
+		return float64(length.GramPerM(s, l.Members[k], l))
+	}
+	calctest.Near(t, "a rod off the shelf", grams(build("filler_of = \"polyester\"\n", 1.09), sheet.OfFiller), 1.586, 1e-3)
+	white := build("", 1.09)
+	calctest.Near(t, "white wire", grams(white, sheet.OfFiller), grams(white, sheet.OfWire), 1e-9)
 }
 
 // A boot of 39 mm recovered, within 10 %, measured 18.5 mm as supplied: nothing is said,

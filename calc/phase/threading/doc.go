@@ -4,11 +4,11 @@
 //
 //	reads Branch: Ambient, Covers, Layers, OverMM, Sheath, Warm
 //	reads Covered: CutMM, Ends, FromMM, Part, PassAt, PassMM, ToMM, Tube, Under, What
-//	reads Layer: Fillers
+//	reads Layer: FillerMM, Fillers
 //	reads Passing: Ends
 //	reads Sheath: CutMM, FromMM, Part, Pass, PassAt, PassMM, ToMM, Tube
 //	reads Sheet: Branches, Cat, H, Index, Limits, Wires
 //	reads Warm: BundleC, Known, Wires
 //	reads WarmWire: C, Wire
-//	reads Wire: Entry
+//	reads Wire: Entry, Heats
 package threading

@@ -4,7 +4,9 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
+	"contralay/calc/phase/bundle"
 	"contralay/calc/phase/over"
 	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
@@ -60,12 +62,17 @@ func Margins(s *sheet.Sheet, i int) []Margin {
 		out = append(out, hot[spec])
 	}
 	given := catalogue.Origin{Source: "given in the file", Standing: catalogue.House}
-	fillers := 0
+	stands, any := unit.Celsius(0), false
 	for _, l := range b.Layers {
-		fillers += l.Fillers
+		if l.Fillers == 0 {
+			continue
+		}
+		if c, kind, known := bundle.FillerC(s, i, l.FillerMM); known && kind == "stock" && (!any || c < stands) {
+			stands, any = c, true
+		}
 	}
-	if fillers > 0 && s.Limits.FillerC.Set {
-		out = append(out, Margin{"filler in stock", s.Limits.FillerC.V, inside, given})
+	if any {
+		out = append(out, Margin{"filler in stock", stands, inside, given})
 	}
 	for _, t := range over.Tubes(s, i) {
 		if t.ServiceMaxC > 0 {
@@ -82,4 +89,37 @@ func Margins(s *sheet.Sheet, i int) []Margin {
 	}
 	slices.SortStableFunc(out, func(a, b Margin) int { return cmp.Compare(a.Left(), b.Left()) })
 	return out
+}
+
+// SayMargins tells what the currents make too hot that stands the air: a tube and a filler on
+// the bundle, and a wire that carries nothing itself and is warmed by the others. What a wire
+// carries is judged by its own limit. The balance rests on conductivities and an emissivity
+// from memory, so no more than a warning comes of it.
+func SayMargins(s *sheet.Sheet) {
+	for i := range s.Branches {
+		b := &s.Branches[i]
+		if !b.Warm.Known {
+			continue
+		}
+		say := func(what string, limit, at unit.Celsius) {
+			if limit > 0 && at > limit && b.Ambient <= limit {
+				s.SayLike(sheet.Warn, "hot.inside", s.H.Branches[i].ID, what,
+					fmt.Sprintf("Its currents heat the %s to %s C, and it withstands %s C at most", what, unit.Fixed(at, 0),
+						unit.Fixed(limit, 0)))
+			}
+		}
+		seen := map[string]bool{}
+		for _, c := range b.Warm.Wires {
+			e := s.Wires[c.Wire].Entry
+			if s.Wires[c.Wire].Heats == 0 && c.C > e.RatedC && !seen[e.Spec] {
+				seen[e.Spec] = true
+				say(fmt.Sprintf("wire %s of %s, which carries nothing,", s.H.Wires[c.Wire].ID, e.Spec), e.RatedC, c.C)
+			}
+		}
+		for _, m := range Margins(s, i) {
+			if m.Left() < 0 && m.AtC > b.Ambient && !strings.HasPrefix(m.What, "wire ") {
+				say(m.What, m.LimitC, m.AtC)
+			}
+		}
+	}
 }

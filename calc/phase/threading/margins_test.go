@@ -46,3 +46,39 @@ func TestMargins(t *testing.T) {
 		t.Errorf("adhesive for 85: %+v", g)
 	}
 }
+
+// Six wires at 6 A round an idle one, in air of 90 °C that all of them stand: the elastomer
+// sheath for 120 °C, filler for 110, and an idle wire for 125 get too hot by the currents of the
+// others, and each is said once. At 0.5 A nothing is.
+func TestHotByCurrents(t *testing.T) {
+	for amps, want := range map[string]int{"6.0": 3, "0.5": 0} {
+		wires := []string{"22 0.0"}
+		for range 6 {
+			wires = append(wires, "22 "+amps)
+		}
+		s := calctest.Carrying(t, 90, "", wires, [][]int{{0}, {1, 2, 3, 4, 5, 6}}, "")
+		h := *s.H.EditWire(0, func(w *model.Wire) { w.Spec = "SAE J1128 TXL" })
+		h.Rules.FillerOf = model.Some("polyethylene")
+		h = *h.EditBranch(0, func(b *model.Branch) {
+			b.Layers[1].Fillers, b.Layers[1].FillerMM = model.Some(1), model.Some[unit.Millimetre](1.09)
+		})
+		s = calc.Complete(&h, s.Base, nil)
+		if warm := s.Branches[0].Warm; !warm.Known || warm.BundleC < 90 {
+			t.Fatalf("%+v", warm)
+		}
+		said, all := map[string]bool{}, ""
+		for _, g := range s.Snags {
+			if g.Rule == "hot.inside" {
+				all += g.Says + "\n"
+				if g.Level != sheet.Warn || g.Where != "T1" || said[g.Says] {
+					t.Errorf("%+v", g)
+				}
+				said[g.Says] = true
+			}
+		}
+		if len(said) != want || want > 0 && (!strings.Contains(all, "sheath AS23053/16") || !strings.Contains(all, "filler in stock to") ||
+			!strings.Contains(all, "wire w0 of SAE J1128 TXL, which carries nothing, to")) {
+			t.Errorf("%s A, bundle %v C: %q", amps, s.Branches[0].Warm.BundleC, all)
+		}
+	}
+}

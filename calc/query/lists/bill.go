@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/calc/phase/bundle"
 	"contralay/calc/phase/over"
 	"contralay/calc/phase/threading"
 	"contralay/calc/sheet"
@@ -93,9 +94,13 @@ func billWire(s *sheet.Sheet) []BillRow {
 // billFiller is filler by size: the length of each branch with its lay.
 func billFiller(s *sheet.Sheet) []BillRow {
 	length := map[unit.Millimetre]unit.Millimetre{}
+	of := map[unit.Millimetre]string{} // what is no white wire is of what the shop says
 	for i := range s.Branches {
 		for _, l := range s.Branches[i].Layers {
 			if l.Fillers > 0 {
+				if _, kind, _ := bundle.FillerC(s, i, l.FillerMM); kind == "stock" {
+					of[l.FillerMM] = s.Limits.FillerOf
+				}
 				length[l.FillerMM] += unit.Millimetre(l.Fillers) * s.H.Branches[i].LengthMM * unit.Millimetre(max(1, l.Loss))
 			}
 		}
@@ -107,7 +112,7 @@ func billFiller(s *sheet.Sheet) []BillRow {
 	slices.Sort(sizes)
 	var out []BillRow
 	for _, d := range sizes {
-		out = append(out, BillRow{Group: "filler", Part: unit.Fixed(d, 2) + " mm", Says: s.Limits.FillerOf,
+		out = append(out, BillRow{Group: "filler", Part: unit.Fixed(d, 2) + " mm", Says: of[d],
 			Need: metres(length[d]), Order: metres(length[d] * (1 + orderMore)), Metres: true})
 	}
 	return out
