@@ -39,6 +39,7 @@ func FillCavities(s *sheet.Sheet) {
 	placeDrains(s)
 	for i := range s.Terms {
 		countTerm(s, i)
+		notJudged(s, i)
 	}
 }
 
