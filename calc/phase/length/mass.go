@@ -45,7 +45,8 @@ const fillerDensity = 1.70
 func GramPerM(s *sheet.Sheet, m sheet.Member, l sheet.Layer) unit.GramPerMetre {
 	if m.Kind == sheet.OfFiller {
 		for _, o := range l.Members {
-			if c, ok := s.Index.Component(o.ID); ok && !c.Unit && !sheet.Stocked(s, m.D) && math.Abs(float64(o.D-m.D)) < float64(sheet.SameSize) {
+			if c, ok := s.Index.Component(o.ID); ok && !c.Unit && !sheet.Stocked(s, m.D) &&
+				math.Abs(float64(o.D-m.D)) < float64(sheet.SameSize) {
 				return s.Wires[c.At].GramPerM
 			}
 		}

@@ -68,9 +68,9 @@ func Clocked(s *sheet.Sheet) {
 			}
 			if needs := turnIn * over * unit.Millimetre(hours) / 3; over > 0 && free < needs {
 				s.Say(sheet.Warn, "clock", a.ID,
-					fmt.Sprintf("%s, each seen from its wire side: the run must turn by %d degrees, and it is %s mm long%s. Allow %s mm for "+
-						"that (common practice, %d x OD a quarter turn), or clock %s at %d", says, 30*hours, unit.Fixed(long, 0), clear,
-						unit.Fixed(needs, 0), turnIn, b.ID, 12-at%12))
+					fmt.Sprintf("%s, each seen from its wire side: the run must turn by %d degrees, and it is %s mm long%s. "+
+						"Allow %s mm for that (common practice, %d x OD a quarter turn), or clock %s at %d",
+						says, 30*hours, unit.Fixed(long, 0), clear, unit.Fixed(needs, 0), turnIn, b.ID, 12-at%12))
 			}
 		}
 	}

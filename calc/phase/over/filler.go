@@ -37,3 +37,17 @@ func sayRecovery(s *sheet.Sheet, i int) {
 		}
 	}
 }
+
+// FillerStands is what the filler off the shelf in a branch stands, that which stands the
+// least; false where there is none, or what it stands is not known.
+func FillerStands(s *sheet.Sheet, i int) (least unit.Celsius, any bool) {
+	for _, l := range s.Branches[i].Layers {
+		if l.Fillers == 0 {
+			continue
+		}
+		if c, kind, known := bundle.FillerC(s, i, l.FillerMM); known && kind == "stock" && (!any || c < least) {
+			least, any = c, true
+		}
+	}
+	return least, any
+}

@@ -2,9 +2,8 @@
 // adhesive is spread, and how near each part comes to its temperature. It writes nothing
 // into the sheet but open points; its lists are worked out when they are asked for.
 //
-//	reads Branch: Ambient, Covers, Layers, OverMM, Sheath, Warm
+//	reads Branch: Ambient, Covers, OverMM, Sheath, Warm
 //	reads Covered: CutMM, Ends, FromMM, Part, PassAt, PassMM, ToMM, Tube, Under, What
-//	reads Layer: FillerMM, Fillers
 //	reads Passing: Ends
 //	reads Sheath: CutMM, FromMM, Part, Pass, PassAt, PassMM, ToMM, Tube
 //	reads Sheet: Branches, Cat, H, Index, Limits, Wires

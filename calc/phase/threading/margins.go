@@ -6,7 +6,6 @@ import (
 	"slices"
 	"strings"
 
-	"contralay/calc/phase/bundle"
 	"contralay/calc/phase/over"
 	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
@@ -62,17 +61,8 @@ func Margins(s *sheet.Sheet, i int) []Margin {
 		out = append(out, hot[spec])
 	}
 	given := catalogue.Origin{Source: "given in the file", Standing: catalogue.House}
-	stands, any := unit.Celsius(0), false
-	for _, l := range b.Layers {
-		if l.Fillers == 0 {
-			continue
-		}
-		if c, kind, known := bundle.FillerC(s, i, l.FillerMM); known && kind == "stock" && (!any || c < stands) {
-			stands, any = c, true
-		}
-	}
-	if any {
-		out = append(out, Margin{"filler in stock", stands, inside, given})
+	if c, any := over.FillerStands(s, i); any {
+		out = append(out, Margin{"filler in stock", c, inside, given})
 	}
 	for _, t := range over.Tubes(s, i) {
 		if t.ServiceMaxC > 0 {
