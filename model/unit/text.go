@@ -60,6 +60,15 @@ func (s System) Length(v Millimetre) string {
 	return fixed(float64(v), 0)
 }
 
+// AtLeast prints what must not be less, a bend or a length to cut: as Length does, but a
+// sixteenth of an inch is 1.6 mm, and it is never rounded down.
+func (s System) AtLeast(v Millimetre) string {
+	if s == Inch {
+		return sixteenths(UpTo(float64(v)/MillimetrePerInch, 1.0/16))
+	}
+	return s.Length(v)
+}
+
 // Parse reads a length typed in this system. Both decimal marks are read.
 func (s System) Parse(text string) (Millimetre, error) {
 	v, err := ParseNumber(text)

@@ -284,7 +284,7 @@ func figures(m *desk.Model, l desk.Layout) string {
 	}
 	more := []string{
 		"mass " + words.Grams(b.Gram.V, b.Gram.Set),
-		"bend " + m.Sys.Length(b.Bend.MinMM) + " " + m.Sys.Name(),
+		"bend " + m.Sys.AtLeast(b.Bend.MinMM) + " " + m.Sys.Name(),
 	}
 	if b.Sheath.Verdict.Wraps {
 		more = append([]string{"in sheath " + m.Sys.Diameter(b.Sheath.Verdict.OverMM)}, more...)
@@ -326,7 +326,7 @@ func snagLines(m *desk.Model, l desk.Layout, most int) []string {
 	if n > 1 {
 		tail = fmt.Sprintf("  +%d on Build", n-1)
 	}
-	text := m.Theme.Plain(fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, g.Says, more))
+	text := m.Theme.Plain(fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, m.Sys.Says(g.Says), more))
 	if most < 2 || draw.Width(text)+draw.Width(tail) <= w {
 		return []string{m.Theme.Paint(look, draw.Cut(text, w-draw.Width(tail), m.Cfg.ASCII)+tail)}
 	}

@@ -54,7 +54,7 @@ func figuresPage(m *desk.Model, all []desk.Reason) desk.Page {
 			continue
 		}
 		one := []desk.Reason{re}
-		p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%12s  %s", measured(m, y.Value, y.Measure), y.Name),
+		p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%12s  %s", measured(m, y.Value, y.Measure), m.Sys.Says(y.Name)),
 			Key: fmt.Sprint(re.Figure), Why: one, Enter: func(m *desk.Model) { m.Open(whyScreen(one, 0)) }})
 	}
 	return p
@@ -81,8 +81,8 @@ func whyScreen(all []desk.Reason, at int) desk.Screen {
 			p.Lines = []string{"This figure is gone. Esc goes back"}
 			return p
 		}
-		p.Lines = append(p.Lines, fmt.Sprintf("%s = %s", words.Capital(why.Name), measured(m, why.Value, why.Measure)),
-			words.Capital(why.Says)+".")
+		p.Lines = append(p.Lines, fmt.Sprintf("%s = %s", words.Capital(m.Sys.Says(why.Name)), measured(m, why.Value, why.Measure)),
+			words.Capital(m.Sys.Says(why.Says))+".")
 		if why.Standing == catalogue.Memory {
 			p.Lines = append(p.Lines, "~ It "+standingSays(why.Standing)+".")
 		}
@@ -98,8 +98,8 @@ func whyScreen(all []desk.Reason, at int) desk.Screen {
 			if in.Standing == catalogue.Memory {
 				mem = "~"
 			}
-			r := desk.Row{Text: fmt.Sprintf("%14s%s %s", measured(m, in.Value, in.Measure), mem, in.Name),
-				Detail: in.Source + ": " + standingSays(in.Standing), Step: next}
+			r := desk.Row{Text: fmt.Sprintf("%14s%s %s", measured(m, in.Value, in.Measure), mem, m.Sys.Says(in.Name)),
+				Detail: m.Sys.Says(in.Source) + ": " + standingSays(in.Standing), Step: next}
 			if in.From != nil {
 				f := *in.From
 				r.Text += ", worked out"

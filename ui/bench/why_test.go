@@ -41,7 +41,13 @@ func written(v float64) []string {
 			unit.Fixed(v/unit.MillimetrePerInch, n), unit.Fixed(-v/unit.MillimetrePerInch, n))
 	}
 	for _, s := range []unit.System{unit.MM, unit.Inch} {
-		out = append(out, s.Length(unit.Millimetre(v)))
+		out = append(out, s.Length(unit.Millimetre(v)), s.AtLeast(unit.Millimetre(v)))
+	}
+	for n := range 3 { // a sentence has it as fine in inches as it was written in mm
+		for _, words := range []string{"", " at least"} {
+			said, _, _ := strings.Cut(unit.Inch.Says(unit.Fixed(v, n)+" mm"+words), " in")
+			out = append(out, said)
+		}
 	}
 	return out
 }

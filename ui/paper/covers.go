@@ -48,7 +48,7 @@ func (m maker) coverRow(c sheet.Covered) coverRow {
 	row := coverRow{what: string(c.What), part: dash(c.Part), shelf: dash(c.Tube.V.ShelfLabel), from: c.FromMM, to: c.ToMM, cut: "-",
 		over: m.sys.Diameter(c.OverMM)}
 	if c.CutMM > 0 {
-		row.cut = m.sys.Length(c.CutMM)
+		row.cut = m.sys.AtLeast(c.CutMM)
 	}
 	if c.ThickGuess {
 		row.over += "~"
@@ -60,7 +60,7 @@ func (m maker) sheathRow(s *sheet.Sheath) coverRow {
 	row := coverRow{what: string(model.CoverSheath), part: s.Part, shelf: dash(s.Tube.V.ShelfLabel), from: s.FromMM, to: s.ToMM,
 		cut: "-", over: "-"}
 	if s.Tube.Set {
-		row.cut = m.sys.Length(s.CutMM)
+		row.cut = m.sys.AtLeast(s.CutMM)
 	}
 	if s.Verdict.Wraps {
 		row.over = m.sys.Diameter(s.Verdict.OverMM) + mem(s.Tube.V.WallStanding)

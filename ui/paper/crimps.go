@@ -21,7 +21,7 @@ func (m maker) crimps() Table {
 			{"part", toLeft, func(c lists.CrimpRow) string { return dash(c.Part) }},
 			{"wire", toLeft, crimpedWire},
 			{"count", toRight, func(c lists.CrimpRow) string { return fmt.Sprint(c.Count) }},
-			{"strip, mm", toLeft, crimpStrip},
+			{m.in("strip"), toLeft, func(c lists.CrimpRow) string { return crimpStrip(m.sys, c) }},
 			{"tool and positioner", toLeft, crimpTool},
 			{"setting", toLeft, crimpSetting},
 			{"insertion tool", toLeft, crimpInsertion},
@@ -40,11 +40,11 @@ func crimpedWire(c lists.CrimpRow) string {
 	return Size(&model.Wire{Size: c.Size})
 }
 
-func crimpStrip(c lists.CrimpRow) string {
+func crimpStrip(sys unit.System, c lists.CrimpRow) string {
 	if c.StripMin <= 0 {
 		return "-"
 	}
-	return fmt.Sprintf("%s to %s", unit.Fixed(c.StripMin, 1), unit.Fixed(c.StripMax, 1))
+	return sys.Diameter(c.StripMin) + " to " + sys.Diameter(c.StripMax)
 }
 
 func crimpTool(c lists.CrimpRow) string {

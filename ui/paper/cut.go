@@ -34,7 +34,7 @@ func (m maker) cutList() Table {
 		[]column[cutRow]{
 			{"reel", toLeft, func(r cutRow) string { return r.reel }},
 			{"wire", toLeft, func(r cutRow) string { return r.wire.ID }},
-			{m.in("cut"), toRight, func(r cutRow) string { return m.sys.Length(r.cut) }},
+			{m.in("cut"), toRight, func(r cutRow) string { return m.sys.AtLeast(r.cut) }},
 			{m.in("finished"), toRight, func(r cutRow) string { return m.sys.Length(r.finished) }},
 			{"colour", toLeft, func(r cutRow) string { return Colour(r.wire.Colour.V) }},
 			{"from", toLeft, func(r cutRow) string { return m.end(r.wire, true) }},

@@ -147,7 +147,7 @@ func (m maker) card(i int) card {
 			"before it: %s of %s %s are laid.", m.sys.Length(b.LaidMM), m.sys.Length(mb.LengthMM), m.sys.Name()))
 	}
 	if b.Bend.MinMM > 0 {
-		c.Says = append(c.Says, fmt.Sprintf("Bend it no tighter than %s %s inside (%s).", m.sys.Length(b.Bend.MinMM), m.sys.Name(),
+		c.Says = append(c.Says, fmt.Sprintf("Bend it no tighter than %s %s inside (%s).", m.sys.AtLeast(b.Bend.MinMM), m.sys.Name(),
 			b.Bend.Rule))
 	}
 	c.Covers = m.covers(i)

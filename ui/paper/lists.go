@@ -119,12 +119,20 @@ func (m maker) bill() Table {
 			"taken off. Consumables beside it: wipes and solvent for the adhesive, lacing tape or thread, marker ribbon."},
 		[]column[lists.BillRow]{
 			{"what", toLeft, func(r lists.BillRow) string { return r.Group }},
-			{"part", toLeft, func(r lists.BillRow) string { return r.Part }},
+			{"part", toLeft, func(r lists.BillRow) string { return billPart(m.sys, r) }},
 			{"needed", toRight, func(r lists.BillRow) string { return billed(r, r.Need) + mem(r.Standing) }},
 			{"to order", toRight, func(r lists.BillRow) string { return billed(r, r.Order) }},
 			{"unit", toLeft, func(r lists.BillRow) string { return map[bool]string{true: "m", false: "pieces"}[r.Metres] }},
 			{"says", toLeft, func(r lists.BillRow) string { return r.Says }},
 		}, lists.Bill(m.s))
+}
+
+// billPart is the part of a row; filler is known by its diameter alone.
+func billPart(sys unit.System, r lists.BillRow) string {
+	if r.Group == "filler" {
+		return sys.Says(r.Part)
+	}
+	return r.Part
 }
 
 // billed is how much of a thing, in the unit of its row.
@@ -137,7 +145,7 @@ func billed(r lists.BillRow, amount float64) string {
 
 func (m maker) labels() Table {
 	return tableOf(Table{File: "labels", Title: "Labels",
-		Note: "25 to 50 mm off the boot's tail, read from the connector, on the clocked side. Threaded on before the boot."},
+		Note: m.sys.Says("25 to 50 mm off the boot's tail, read from the connector, on the clocked side. Threaded on before the boot.")},
 		[]column[lists.Label]{
 			{"end", toLeft, func(l lists.Label) string { return l.Of }},
 			{"reads", toLeft, func(l lists.Label) string { return strings.Join(l.Text, "  ") }},

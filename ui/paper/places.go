@@ -90,7 +90,7 @@ func (m maker) branches() Table {
 		{"things laid", toRight, func(r branchRow) string { return fmt.Sprint(len(r.worked.Components)) }},
 		{m.in("over"), toLeft, func(r branchRow) string { return m.band(r.worked) }},
 		{m.in("in sheath"), toLeft, func(r branchRow) string { return m.inSheath(r.worked) }},
-		{m.in("bend at least"), toRight, func(r branchRow) string { return m.sys.Length(r.worked.Bend.MinMM) }},
+		{m.in("bend at least"), toRight, func(r branchRow) string { return m.sys.AtLeast(r.worked.Bend.MinMM) }},
 		{"surroundings", toLeft, surroundings},
 	}, rows)
 }

@@ -40,17 +40,18 @@ var sheetText string
 // Make builds the sheet: one page of HTML that holds all it needs, and its lists. It is a
 // pure function of the sheet and of what it is told of file and day.
 func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
+	m := makerOf(s)
 	t, err := template.New("sheet").Funcs(template.FuncMap{
 		"right": func(t Table, k int) bool { return t.align[k] == toRight },
 		"blank": func(t Table, k int) bool { return t.align[k] == byHand },
 		"parts": parts,
 		"soft":  soft,
+		"says":  m.sys.Says,
 		"long":  func(s string) bool { return utf8.RuneCountInString(s) > mostID },
 	}).Parse(sheetText)
 	if err != nil {
 		return Sheet{}, err
 	}
-	m := makerOf(s)
 	p := m.pages(meta)
 	var out Sheet
 	for _, l := range []Table{p.Branches, p.Ends, p.Units, p.Cut, p.Flags, m.pinList(), p.Crimps, p.Splices, p.Labels, p.Bill, p.Loads,
@@ -173,7 +174,7 @@ func (m maker) pages(meta Meta) pages {
 			p.Stops++
 		}
 		p.Snags = append(p.Snags, snagLine{map[sheet.Level]string{sheet.Stop: "!", sheet.Warn: "?", sheet.Note: "-"}[g.Level],
-			g.Level.String(), g.Where, g.Says + g.More()})
+			g.Level.String(), g.Where, m.sys.Says(g.Says) + g.More()})
 	}
 	for _, k := range wires.Walked(m.s) {
 		p.Cards = append(p.Cards, m.card(k.Branch))

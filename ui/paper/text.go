@@ -7,6 +7,7 @@ import (
 
 	"contralay/calc/formula/plan"
 	"contralay/calc/sheet"
+	"contralay/model/unit"
 )
 
 // Check is the snags of a sheet as text, worst first, one cause a line. Without a
@@ -19,13 +20,19 @@ func Check(s *sheet.Sheet) string {
 		}
 		return "no open points\n"
 	}
+	sys := unit.MM
+	if s.H != nil {
+		if named, err := unit.ParseSystem(s.H.Head.Units.V); err == nil {
+			sys = named
+		}
+	}
 	var b strings.Builder
 	wide := 0
 	for _, g := range gs {
 		wide = max(wide, len(g.Where))
 	}
 	for _, g := range gs {
-		fmt.Fprintf(&b, "%-4s  %-*s  %s%s  [%s]\n", g.Level, wide, g.Where, g.Says, g.More(), g.Rule)
+		fmt.Fprintf(&b, "%-4s  %-*s  %s%s  [%s]\n", g.Level, wide, g.Where, sys.Says(g.Says), g.More(), g.Rule)
 	}
 	return b.String()
 }

@@ -39,7 +39,7 @@ func (m maker) threading(all []threading.Threaded, title, file string) Table {
 		{"comes on from", toLeft, func(r threadRow) string { return r.From }},
 		{m.in("bore"), toRight, m.bore},
 		{m.in("to pass"), toRight, m.toPass},
-		{"over", toLeft, func(r threadRow) string { return r.Over }},
+		{"over", toLeft, func(r threadRow) string { return m.sys.Says(r.Over) }},
 		{"on", byHand, nil},
 	}...), threadRows(all))
 }

@@ -39,11 +39,11 @@ func boots(s *sheet.Sheet, i int) {
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableRecovered).Standing, sheet.Stop), "boot.grip", t.ID,
 				fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm. Build the bundle up there, and check the part's sheet",
 					boot.ID,
-					unit.Fixed(boot.CableRecoveredMM, 1), unit.Fixed(held, 1)))
+					unit.Fixed(boot.CableRecoveredMM, 2), unit.Fixed(held, 2)))
 		case boot.CableSuppliedMM > 0 && d > boot.CableSuppliedMM:
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableSupplied).Standing, sheet.Stop), "boot.slide", t.ID,
 				fmt.Sprintf("%s will not slide on: it opens to %s mm and the branch is %s mm. Check the part's sheet", boot.ID,
-					unit.Fixed(boot.CableSuppliedMM, 1), unit.Fixed(d, 1)))
+					unit.Fixed(boot.CableSuppliedMM, 2), unit.Fixed(d, 2)))
 		case boot.From(boot.Read.CableRecovered).Standing != catalogue.Memory && held < cover.MinGrip*boot.CableRecoveredMM:
 			// of a size from memory it would say nothing
 			s.Say(sheet.Note, "boot.gripslittle", t.ID,

@@ -129,7 +129,7 @@ func coverBranch(s *sheet.Sheet, i int) {
 		s.Say(level, "sheath.none", b.ID,
 			fmt.Sprintf("No %s tube goes over %s mm (%s) and still grips a tape diameter of %s mm: take another kind, build the bundle "+
 				"up, or leave it bare",
-				kind, unit.Fixed(pass.MaxMM, 1), sh.PassAt, unit.Fixed(out.TapeMinMM+sh.BeneathMinMM, 1)))
+				kind, unit.Fixed(pass.MaxMM, 2), sh.PassAt, unit.Fixed(out.TapeMinMM+sh.BeneathMinMM, 2)))
 		return
 	}
 	c := sh.Others[use]

@@ -75,7 +75,7 @@ func Loops(s *sheet.Sheet) {
 		case !l.Fits && loopJudged(s, term):
 			s.SayLike(sheet.Note, "loop.room", term.ID, "",
 				fmt.Sprintf("Its loop of %s mm does not fit in %s, which has %s mm beside the bundle: the longest loop that fits is %s mm",
-					unit.Fixed(l.LoopMM, 0), term.Boot.V, unit.Fixed(l.RoomMM, 1),
+					unit.Fixed(l.LoopMM, 0), term.Boot.V, unit.Fixed(l.RoomMM, 2),
 					unit.Fixed(l.LongestMM, 0)))
 		case l.Known && l.LoopMM > 0 && l.TurnMM > l.LoopMM:
 			s.SayLike(sheet.Note, "loop.turn", term.ID, "",

@@ -97,7 +97,7 @@ func TestTrunkOutlet(t *testing.T) {
 		rule, says string
 		trunk      catalogue.Outlet
 	}{
-		{"transition.grip", "Its outlet for T recovers to 20.0 mm", catalogue.Outlet{ExpandedMM: 40, RecoveredMM: 20, PortMM: 30}},
+		{"transition.grip", "Its outlet for T recovers to 20.00 mm", catalogue.Outlet{ExpandedMM: 40, RecoveredMM: 20, PortMM: 30}},
 		{"transition.slide", "own does not pass T, ", catalogue.Outlet{ExpandedMM: 4, RecoveredMM: 3, PortMM: 30}},
 	} {
 		s := closedBy(t, forked(t, 7, 7), nil, append([]catalogue.Outlet{c.trunk}, legs...)...)

@@ -312,11 +312,11 @@ func sayOutlets(s *sheet.Sheet, place string, part catalogue.Transition) {
 		case pass > o.ExpandedMM:
 			s.Say(sheet.AtMost(part.Standing, sheet.Stop), "transition.slide", place,
 				fmt.Sprintf("%s does not pass %s, %s mm, with an outlet of %s mm: take a wider one, a split one, or tape the breakout",
-					part.ID, thing, unit.Fixed(pass, 1), unit.Fixed(o.ExpandedMM, 1)))
+					part.ID, thing, unit.Fixed(pass, 2), unit.Fixed(o.ExpandedMM, 2)))
 		case fit.LeastMM < o.RecoveredMM:
 			s.Say(sheet.AtMost(part.Standing, sheet.Stop), "transition.grip", place,
 				fmt.Sprintf("Its outlet for %s recovers to %s mm and lies on %s mm with every wire at its smallest: it stays loose", name,
-					unit.Fixed(o.RecoveredMM, 1), unit.Fixed(fit.LeastMM, 1)))
+					unit.Fixed(o.RecoveredMM, 2), unit.Fixed(fit.LeastMM, 2)))
 		case fit.MostMM > cover.MaxStretch*o.ExpandedMM:
 			s.Say(sheet.Note, "transition.stretch", place,
 				fmt.Sprintf("Its outlet for %s is filled to %s %% of its bore; at most 80 %% is advised", name,

@@ -104,7 +104,12 @@ func OpenAt(t testing.TB, name, screen string) *desk.Model {
 // way to it does not find.
 func Reach(t testing.TB, name, screen string) (m *desk.Model, lacks string) {
 	t.Helper()
-	c := Config(t, name)
+	return ReachWith(t, name, screen, Config(t, name))
+}
+
+// ReachWith is as Reach, for a bench that is opened otherwise.
+func ReachWith(t testing.TB, name, screen string, c desk.Config) (m *desk.Model, lacks string) {
+	t.Helper()
 	switch screen { // those that only some starts have
 	case "unsaved work":
 		was := file.Document{Harness: c.Doc.Harness, Head: c.Doc.Head}

@@ -62,7 +62,7 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	for _, g := range gs {
 		mark := map[sheet.Level]string{sheet.Stop: "!", sheet.Warn: "?", sheet.Note: "-"}[g.Level]
-		line(mark, fmt.Sprintf("%s %s: %s%s", g.Level, g.Where, g.Says, g.More()), desk.SnagReasons(m.Sheet, g.Snag)...)
+		line(mark, fmt.Sprintf("%s %s: %s%s", g.Level, g.Where, m.Sys.Says(g.Says), g.More()), desk.SnagReasons(m.Sheet, g.Snag)...)
 	}
 	line("", fmt.Sprintf("LAY CARD %s %s, seen from %s, from %s outward", mb.ID, mb.Name.V, mb.From, mb.From))
 	line("", desk.LengthText(m, mb))
@@ -98,28 +98,39 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	makeJoints(len(b.Layers))
 	if b.Sheath.Part != "" {
-		line("", fmt.Sprintf("Sheath %s, cut %s, from %s to %s %s", b.Sheath.Part, m.Sys.Length(b.Sheath.CutMM),
+		line("", fmt.Sprintf("Sheath %s, cut %s, from %s to %s %s", b.Sheath.Part, m.Sys.AtLeast(b.Sheath.CutMM),
 			m.Sys.Length(b.Sheath.FromMM), m.Sys.Length(b.Sheath.ToMM), m.Sys.Name()),
 			append(desk.FiguresOfPart(mb.ID, b.Sheath.Part, "tube.cut"), desk.FiguresOf(mb.ID, "sheath.from", "sheath.to")...)...)
 	}
 	line("", "CUT LIST "+m.Sys.Name())
+	columns := cutColumns(m, w)
 	for _, i := range m.WiresHere() {
 		hw, c := &m.H.Wires[i], &m.Sheet.Wires[i]
 		if c.Cut <= 0 {
 			continue
 		}
-		spec := fmt.Sprintf("%-14s", hw.Spec)
-		if w < 56 { // the specification stands in the detail
-			spec = ""
-		}
-		p.Rows = append(p.Rows, desk.Row{Text: fmt.Sprintf("%-5s%s%-8s%-5s%6s  finished %5s", hw.ID, spec, paper.Size(hw), hw.Colour.V,
-			m.Sys.Length(c.Cut), m.Sys.Length(c.Finished)), Id: hw.ID, More: func() string { return desk.WireDetail(m, i, hw.ID) },
+		p.Rows = append(p.Rows, desk.Row{Text: columns.Line(i), Id: hw.ID, More: func() string { return desk.WireDetail(m, i, hw.ID) },
 			WhyOf: func() []desk.Reason {
 				return append(desk.WireReasons(m, i), desk.FiguresOf(hw.ID, "wire.finished")...)
-			}}.Of(m.Sys.Length(c.Cut), m.Sys.Name()+"  cut of wire "+hw.ID))
+			}}.Of(m.Sys.AtLeast(c.Cut), m.Sys.Name()+"  cut of wire "+hw.ID))
 	}
 	line("", "~ marks a figure that rests on memory: measure it, or check the part's sheet. "+cautionLine)
 	return p
+}
+
+// cutColumns are the columns of the wires to cut; on a narrow list the specification stands
+// in the detail alone.
+func cutColumns(m *desk.Model, w int) kit.Columns[int] {
+	columns := []kit.Column[int]{{Least: 4, Cell: func(i int) string { return m.H.Wires[i].ID }}}
+	if w >= 56 {
+		columns = append(columns, kit.Column[int]{Least: 13, Cell: func(i int) string { return m.H.Wires[i].Spec }})
+	}
+	return kit.GivenColumns(append(columns,
+		kit.Column[int]{Least: 7, Cell: func(i int) string { return paper.Size(&m.H.Wires[i]) }},
+		kit.Column[int]{Least: 4, Cell: func(i int) string { return m.H.Wires[i].Colour.V }},
+		kit.Column[int]{Least: 6, Align: kit.ToRight, Cell: func(i int) string { return m.Sys.AtLeast(m.Sheet.Wires[i].Cut) }},
+		kit.Column[int]{Lead: 1, Cell: func(i int) string { return fmt.Sprintf("finished %5s", m.Sys.Length(m.Sheet.Wires[i].Finished)) }},
+	), m.Cfg.ASCII)
 }
 
 // cautionLine is the shortest form of the cautions.

@@ -36,7 +36,7 @@ func instruct(m *desk.Model, s run.RunStep) instruction {
 		i := instruction{title: "thread on", large: []string{"on: " + string(s.Put.What), s.Of},
 			lines: []string{s.Put.Part + ", from " + s.Put.From}}
 		if s.Put.CutMM > 0 {
-			i.lines[0] += fmt.Sprintf(", cut %s %s", m.Sys.Length(s.Put.CutMM), m.Sys.Name())
+			i.lines[0] += fmt.Sprintf(", cut %s %s", m.Sys.AtLeast(s.Put.CutMM), m.Sys.Name())
 		}
 		return i
 	case run.WindStep:
@@ -61,10 +61,10 @@ func instruct(m *desk.Model, s run.RunStep) instruction {
 	}
 	if s.Key == run.HoldStops {
 		return instruction{title: "hold point", large: []string{"hold", "stops"},
-			lines: []string{wordsscreen.Capital(s.Says) + ".", "Correct it, or sign that you build it anyway."}}
+			lines: []string{wordsscreen.Capital(m.Sys.Says(s.Says)) + ".", "Correct it, or sign that you build it anyway."}}
 	}
 	return instruction{title: "hold point", large: []string{"hold", s.Name},
-		lines: []string{wordsscreen.Capital(s.Says) + ".", "Sign here before you continue."}}
+		lines: []string{wordsscreen.Capital(m.Sys.Says(s.Says)) + ".", "Sign here before you continue."}}
 }
 
 // sayCut is the wires of a batch that are still to be cut: one that is cut again stands alone.
@@ -79,7 +79,7 @@ func sayCut(m *desk.Model, s run.RunStep) instruction {
 		}
 		ids = append(ids, strings.TrimSpace(w.ID+" "+model.ColourWords(w.Colour.V)))
 	}
-	out := instruction{title: "cut", large: []string{fmt.Sprintf("cut %d x %s %s", len(ids), m.Sys.Length(s.Cut.CutMM), m.Sys.Name()),
+	out := instruction{title: "cut", large: []string{fmt.Sprintf("cut %d x %s %s", len(ids), m.Sys.AtLeast(s.Cut.CutMM), m.Sys.Name()),
 		sizeOf(s.Cut.Size)},
 		lines: []string{fmt.Sprintf("%s %s. Flag both ends as you cut", s.Cut.Spec, sizeOf(s.Cut.Size)),
 			"Wire and colour: " + strings.Join(ids, ", ")}}

@@ -121,10 +121,10 @@ func (m *Model) Doc() file.Document {
 }
 
 // Tell says what a key did.
-func (m *Model) Tell(says string) { m.Says, m.Trouble = says, false }
+func (m *Model) Tell(says string) { m.Says, m.Trouble = m.Sys.Says(says), false }
 
 // Refuse says why a key did nothing.
-func (m *Model) Refuse(says string) { m.Says, m.Trouble = says, true }
+func (m *Model) Refuse(says string) { m.Says, m.Trouble = m.Sys.Says(says), true }
 
 // BranchHere is the branch in hand; ok is false in a harness without branches.
 func (m *Model) BranchHere() (*model.Branch, *sheet.Branch, bool) {

@@ -75,13 +75,14 @@ func layerPage(m *desk.Model, k int) desk.Page {
 	}
 	if l.LayMM > 0 {
 		p.Rows = append(p.Rows, desk.Row{Big: m.Sys.Length(l.LayMM), BigSays: m.Sys.Name() + "  lay of " + model.LayerName(k),
-			Text: fmt.Sprintf("lay length   %s %s", m.Sys.Length(l.LayMM), m.Sys.Name()), Detail: "+ - 5 mm. 0 goes back to the shop rule",
-			Step:  layerStep(m, k, "lay length", 5, 2000, l.LayMM, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) }),
-			Why:   desk.FiguresAt(mb.ID, k, "layer.lay", "layer.turns"),
-			Field: layerField(m, k, "lay length", 0, 2000, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) })})
+			Text:   fmt.Sprintf("lay length   %s %s", m.Sys.Length(l.LayMM), m.Sys.Name()),
+			Detail: m.Sys.Says("+ - 5 mm. 0 goes back to the shop rule"),
+			Step:   layerStep(m, k, "lay length", 5, 2000, l.LayMM, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) }),
+			Why:    desk.FiguresAt(mb.ID, k, "layer.lay", "layer.turns"),
+			Field:  layerField(m, k, "lay length", 0, 2000, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) })})
 	}
 	p.Rows = append(p.Rows, desk.Row{Text: "binder       " + m.Sys.Fine(bind(m, k)) + " " + m.Sys.Name(),
-		Detail: "What tape or thread adds to the diameter. + - 0.05 mm",
+		Detail: m.Sys.Says("What tape or thread adds to the diameter. + - 0.05 mm"),
 		Step:   layerStep(m, k, "binder", 0.05, 5, bind(m, k), func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) }),
 		Field:  layerField(m, k, "binder", 0, 5, func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) })})
 	return p

@@ -202,9 +202,9 @@ func layerDetail(m *desk.Model, k int, l *sheet.Layer) string {
 	case k == 0:
 		closes = ""
 	case l.Lift > m.Sheet.Limits.LiftTight:
-		closes = fmt.Sprintf("will not close: it stands %s mm proud", unit.Fixed(l.ProudMM, 2))
+		closes = fmt.Sprintf("will not close: it stands %s %s proud", m.Sys.Fine(l.ProudMM), m.Sys.Name())
 	case l.Lift > m.Sheet.Limits.LiftMax:
-		closes = fmt.Sprintf("is tight: it stands %s mm proud", unit.Fixed(l.ProudMM, 2))
+		closes = fmt.Sprintf("is tight: it stands %s %s proud", m.Sys.Fine(l.ProudMM), m.Sys.Name())
 	}
 	text := words.Capital(model.LayerName(k))
 	if closes != "" {

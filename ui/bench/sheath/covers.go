@@ -43,7 +43,7 @@ func coverSays(m *desk.Model, c sheet.Covered) string {
 	case v.StopLoose:
 		return "it stays loose"
 	}
-	return fmt.Sprintf("%s %s room to slide, cut %s", m.Sys.Fine(v.SlideMM), m.Sys.Name(), m.Sys.Length(c.CutMM))
+	return fmt.Sprintf("%s %s room to slide, cut %s", m.Sys.Fine(v.SlideMM), m.Sys.Name(), m.Sys.AtLeast(c.CutMM))
 }
 
 // The screens of covers.

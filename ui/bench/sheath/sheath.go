@@ -105,7 +105,8 @@ func SheathPage(m *desk.Model, w int, _ string) desk.Page {
 		desk.Row{Text: fmt.Sprintf("start    %s %s", m.Sys.Length(sh.FromMM), m.Sys.Name()),
 			Detail: "from " + mb.From + "; if you set none, it starts under the shortest boot", Field: coverField(m, "start", true),
 			Step: stepCover(m, "start", true, sh.FromMM), Why: desk.FiguresOf(mb.ID, "sheath.from")},
-		desk.Row{Text: fmt.Sprintf("stop     %s %s   cut %s %s", m.Sys.Length(sh.ToMM), m.Sys.Name(), m.Sys.Length(sh.CutMM), m.Sys.Name()),
+		desk.Row{Text: fmt.Sprintf("stop     %s %s   cut %s %s", m.Sys.Length(sh.ToMM), m.Sys.Name(), m.Sys.AtLeast(sh.CutMM),
+			m.Sys.Name()),
 			Detail: "from " + mb.From + "; without a transition it stops at the sorted zone", Field: coverField(m, "stop", false),
 			Step: stepCover(m, "stop", false, sh.ToMM),
 			Why:  append(desk.FiguresOf(mb.ID, "sheath.to"), desk.FiguresOfPart(mb.ID, sh.Part, "tube.cut")...)})
@@ -239,7 +240,7 @@ func tubeSays(m *desk.Model, c sheet.Choice) string {
 		grip = "grips little, 1.10 is wanted"
 	}
 	return fmt.Sprintf("%s, %s; wall %s %s, %s g, cut %s", slide, grip, m.Sys.Fine(v.WallMM), m.Sys.Name(), unit.Fixed(c.Gram, 1),
-		m.Sys.Length(c.CutMM))
+		m.Sys.AtLeast(c.CutMM))
 }
 
 func takeTube(m *desk.Model, id string) {

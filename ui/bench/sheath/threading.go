@@ -36,7 +36,7 @@ func ThreadingPage(m *desk.Model, w int, _ string) desk.Page {
 func threadRows(m *desk.Model, all []threading.Threaded, w int) []desk.Row {
 	var out []desk.Row
 	for n, t := range all {
-		text := fmt.Sprintf("%3d  %-11s%-6s%s", n+1, t.What, t.Of, t.Part)
+		text := fmt.Sprintf("%3d  %-10s %-5s %s", n+1, t.What, t.Of, t.Part)
 		room := ""
 		var why []desk.Reason
 		if t.BoreMM > 0 {
@@ -54,8 +54,8 @@ func threadRows(m *desk.Model, all []threading.Threaded, w int) []desk.Row {
 			}
 		}
 		if t.What == "label" {
-			room += fmt.Sprintf("; it sits %s to %s mm from the boot's tail", unit.Fixed(label.OffLeast, 0),
-				unit.Fixed(label.OffMost, 0))
+			room += m.Sys.Says(fmt.Sprintf("; it sits %s to %s mm from the boot's tail", unit.Fixed(label.OffLeast, 0),
+				unit.Fixed(label.OffMost, 0)))
 			for _, v := range []unit.Millimetre{label.OffLeast, label.OffMost} {
 				why = append(why, desk.Reason{Made: func() (whyquery.Why, bool) {
 					return whyquery.Stated("where a label sits", "read from the connector, on the clocked side", float64(v),

@@ -61,7 +61,7 @@ func listRows(m *desk.Model) []desk.Row {
 			named = append(named, strings.TrimSpace(m.H.Wires[k].ID+" "+m.H.Wires[k].Colour.V))
 			why = append(why, desk.FiguresOf(m.H.Wires[k].ID, "wire.cut")...)
 		}
-		out = append(out, desk.Row{Text: fmt.Sprintf("  %3d off %6s   %s", len(c.Wires), m.Sys.Length(c.CutMM), words.Few(ids)),
+		out = append(out, desk.Row{Text: fmt.Sprintf("  %3d off %6s   %s", len(c.Wires), m.Sys.AtLeast(c.CutMM), words.Few(ids)),
 			Detail: "Wire and colour: " + strings.Join(named, ", "), Why: why})
 	}
 	if n := len(m.H.Wires); n > 0 {
@@ -120,7 +120,7 @@ func crimpRow(m *desk.Model, c lists.CrimpRow) desk.Row {
 		}})
 	}
 	if c.StripMin > 0 {
-		text += fmt.Sprintf("  strip %s to %s mm", unit.Fixed(c.StripMin, 1), unit.Fixed(c.StripMax, 1))
+		text += fmt.Sprintf("  strip %s to %s %s", m.Sys.Diameter(c.StripMin), m.Sys.Diameter(c.StripMax), m.Sys.Name())
 		gap := catalogue.Origin{Source: "well depth and gap (NASA-STD-8739.4 § 10.1.7)", Standing: catalogue.Practice}
 		say("strip at least", float64(c.StripMin), whyquery.Length, gap)
 		say("strip at most", float64(c.StripMax), whyquery.Length, gap)
@@ -176,7 +176,7 @@ func unitRow(m *desk.Model, i int) []desk.Row {
 		}
 		w := &m.H.Wires[k]
 		out = append(out, desk.Row{Text: fmt.Sprintf("        %-5s %s  %s  cut %s", id, paper.Size(w), w.Colour.V,
-			m.Sys.Length(m.Sheet.Wires[k].Cut)), Id: id, Why: desk.FiguresOf(id, "wire.cut"),
+			m.Sys.AtLeast(m.Sheet.Wires[k].Cut)), Id: id, Why: desk.FiguresOf(id, "wire.cut"),
 			Enter: func(m *desk.Model) { m.Show(desk.KindWire, id) }})
 	}
 	return out

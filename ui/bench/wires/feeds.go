@@ -184,11 +184,12 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 			continue
 		}
 		mark := map[sheet.Level]string{sheet.Stop: "!", sheet.Warn: "?", sheet.Note: "-"}[g.Level]
-		for k, t := range kit.Wrap(g.Says, max(20, m.W-9)) {
+		says := m.Sys.Says(g.Says)
+		for k, t := range kit.Wrap(says, max(20, m.W-9)) {
 			if k > 0 {
 				mark = ""
 			}
-			add(desk.Row{Key: "snag " + g.Rule + fmt.Sprint(k), Mark: mark, Text: t, Detail: g.Says, Why: desk.SnagReasons(m.Sheet, g)})
+			add(desk.Row{Key: "snag " + g.Rule + fmt.Sprint(k), Mark: mark, Text: t, Detail: says, Why: desk.SnagReasons(m.Sheet, g)})
 		}
 	}
 	add(desk.Row{Key: "drop", Text: "remove this feed", Detail: "Enter removes it. Its wires stay. Backspace brings it back",

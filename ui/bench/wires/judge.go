@@ -164,7 +164,7 @@ func sizeRows(m *desk.Model) []desk.Row {
 	for _, c := range changes {
 		w := &m.H.Wires[c.Wire]
 		id, to := w.ID, c.To
-		rows = append(rows, desk.Row{Key: id, Id: id, Text: fmt.Sprintf("%s %-18s%6s of %s A   %s", draw.Fit(id, 5, m.Cfg.ASCII),
+		rows = append(rows, desk.Row{Key: id, Id: id, Text: fmt.Sprintf("%s %-17s %6s of %s A   %s", draw.Fit(id, 5, m.Cfg.ASCII),
 			w.Size+" -> "+paper.Size(&model.Wire{Size: to}), desk.CarriesText(m.Sheet, c.Wire), desk.MostText(&m.Sheet.Wires[c.Wire]),
 			w.Signal.V),
 			Detail: "Enter takes this one only", WhyOf: func() []desk.Reason { return desk.WireReasons(m, m.Sheet.Index.Wire[id]) },

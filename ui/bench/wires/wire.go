@@ -133,7 +133,7 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 			Detail: l.Where + ". Enter shows how it was made and what it assumes", Why: desk.FiguresAt(id, n, "wire.limit")})
 	}
 	if c.Finished > 0 {
-		p.Lines = append(p.Lines, fmt.Sprintf("cut %s %s, finished %s with loops", m.Sys.Length(c.Cut), m.Sys.Name(),
+		p.Lines = append(p.Lines, fmt.Sprintf("cut %s %s, finished %s with loops", m.Sys.AtLeast(c.Cut), m.Sys.Name(),
 			m.Sys.Length(c.Finished)))
 		if laid, flat, ok := lists.TakeUp(m.Sheet, i); ok {
 			p.Lines = append(p.Lines, fmt.Sprintf("the twist adds %s %s; a flat 20 %% would add %s %s", m.Sys.Length(laid), m.Sys.Name(),

@@ -94,7 +94,7 @@ func wireColumns(m *desk.Model, w int) kit.Columns[int] {
 			kit.Column[int]{Head: "C", Least: 5, Align: kit.ToRight, Cell: func(i int) string { return desk.HotText(&m.Sheet.Wires[i]) }},
 			kit.Column[int]{Head: "cut " + m.Sys.Name(), Least: 7, Align: kit.ToRight, Cell: func(i int) string {
 				if cut := m.Sheet.Wires[i].Cut; cut > 0 {
-					return m.Sys.Length(cut)
+					return m.Sys.AtLeast(cut)
 				}
 				return "-"
 			}})

@@ -167,8 +167,8 @@ func tubeRoom(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	_ = b
 	return why.Why{Name: "fit of " + f.Part + ": clearance wanted", Value: float64(c.Verdict.RoomMM), Measure: why.Diameter,
-		Says: "Common practice wants 0.3 mm up to 100 mm of cover, 1.2 at 500, 2.0 at 1000, in proportion between them, and 0.16 more " +
-			"for each 100 mm after that",
+		Says: "Common practice wants 0.3 mm up to 100 mm of cover, 1.2 mm at 500 mm, 2.0 mm at 1000 mm, in proportion between them, and " +
+			"0.16 mm more for each 100 mm after that",
 		In: []why.Input{e.From("start", why.Figure{What: "sheath.from", Of: f.Of}),
 			e.From("stop", why.Figure{What: "sheath.to", Of: f.Of})},
 		Formula: func(in []float64) float64 {

@@ -1,0 +1,46 @@
+package bench_test
+
+import (
+	"regexp"
+	"strings"
+	"testing"
+
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/bench/benchtest"
+)
+
+// millimetres is a length in mm on a screen.
+var millimetres = regexp.MustCompile(`\d mm\b`)
+
+// No screen in inches shows a length in mm.
+func TestInchesOnEveryScreen(t *testing.T) {
+	benchtest.EachScreen(t, func(t *testing.T, screen string) {
+		for _, name := range []string{"demo.toml", "whole.toml"} {
+			c := benchtest.Config(t, name)
+			c.Doc.Harness.Head.Units = model.Some("in")
+			m, lacks := benchtest.ReachWith(t, name, screen, c)
+			if m.Sys != unit.Inch || lacks != "" && name == "demo.toml" {
+				t.Fatalf("%s does not open in inches, or lacks %q", name, lacks)
+			}
+			for _, key := range []string{"+", "-", ".", "enter", "9", "enter"} { // what the answers say
+				if benchtest.Press(m, key); millimetres.MatchString(m.Says) {
+					t.Errorf("%s, %s, key %s: %q", name, screen, key, m.Says)
+				}
+			}
+			for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}} {
+				benchtest.Size(m, size[0], size[1])
+				p := m.Page(m.ListWidth())
+				lines := append(strings.Split(benchtest.View(m), "\n"), p.Lines...)
+				for _, r := range p.Rows {
+					lines = append(lines, r.Line(), r.Detail, r.BigSays)
+				}
+				for _, line := range lines {
+					if millimetres.MatchString(line) && !strings.Contains(line, "lengths without a unit") {
+						t.Errorf("%s, %s at %v: %q", name, screen, size, line)
+					}
+				}
+			}
+		}
+	})
+}
