@@ -31,7 +31,7 @@ func Margins(s *sheet.Sheet, i int) []Margin {
 	b := &s.Branches[i]
 	inside := b.Ambient
 	if b.Warm.Known {
-		inside = max(inside, b.Warm.BundleC)
+		inside = max(inside, b.Warm.UnderC)
 	}
 	var out []Margin
 	hot := map[string]Margin{}
@@ -65,7 +65,7 @@ func Margins(s *sheet.Sheet, i int) []Margin {
 		fillers += l.Fillers
 	}
 	if fillers > 0 && s.Limits.FillerC.Set {
-		out = append(out, Margin{"filler in stock", s.Limits.FillerC.V, inside, given})
+		out = append(out, Margin{"filler in stock", s.Limits.FillerC.V, max(inside, b.Warm.FillerC.V), given})
 	}
 	for _, t := range over.Tubes(s, i) {
 		if t.ServiceMaxC > 0 {
