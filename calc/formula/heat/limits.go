@@ -1,7 +1,6 @@
 package heat
 
 import (
-	"cmp"
 	"math"
 	"slices"
 
@@ -9,7 +8,8 @@ import (
 )
 
 // Limits is the current of each disc that brings its conductor to its rating, the others
-// as entered; 0 where they alone do, or where nothing is asked of it.
+// as entered; 0 where they alone do, or where nothing is asked of it. What the disc itself
+// carries as entered does not count.
 //
 // In a state of surface and air the balance is linear in the heats, so the network factored
 // once answers for every disc: with Z the inverse of its matrix and T' the temperature
@@ -17,77 +17,117 @@ import (
 //
 //	I² R(rated) = (rated − T') / Z'    Z' = Z/(1 + βZ), its own growth β taken out
 //
-// That is done in some states, from the heat of the coolest disc at its limit to that of
-// the warmest, and read off at the one that the disc's own heat leads to.
+// That is done in steps of heat that are the same for every section, from that of the
+// coolest disc at its limit to that of the warmest, and read off at the one that the disc's
+// own heat leads to.
 func (res Result) Limits(s Section) []unit.Ampere {
 	r := res.rays
 	out := make([]unit.Ampere, len(s.Discs))
-	first := r.level(s, res.at, float64(res.Heat))
-	least := math.Inf(1)
-	for i, d := range s.Discs {
-		if d.Rated > 0 && d.Ohm > 0 {
-			least = math.Min(least, first.total[i])
-		}
-	}
-	if math.IsInf(least, 1) {
+	if len(s.Discs) == 1 && s.Discs[0].Rated > 0 {
+		out[0] = s.single()
 		return out
 	}
-	least = math.Max(least, leastHeat)
-	next := func(from level, q float64) level {
-		at, _ := r.stateAt(s, q, from.meanAt(q))
-		return r.level(s, at, q)
+	asked := 0
+	for _, d := range s.Discs {
+		if d.asks() {
+			asked++
+		}
 	}
-	levels := []level{first} // exact for what adds little to what is there
-	last := first
-	if first.heat < least/2 {
-		last = next(first, least) // a first look, from where the air in the gaps is told better
-	}
-	for q := least; len(levels) < mostLevels; q *= math.Exp(stride) {
-		last = next(last, q)
-		levels = append(levels, last)
-		// A warmer surface gives off heat better, so that more is allowed than in the state
-		// before: up to where no disc by itself leads further.
-		if slices.Max(last.total) <= q {
+	// Down from where the first step is above no disc, then up to where the last is above all.
+	low := int(math.Floor(math.Log(math.Max(float64(res.Heat), 1)) / stride))
+	var levels []level
+	for k := low; asked > 0 && k > low-mostLevels; k-- {
+		levels = append(levels, r.level(s, heatOf(k)))
+		if levels[len(levels)-1].within(s, 1) == asked {
 			break
 		}
 	}
-	slices.SortFunc(levels, func(a, b level) int { return cmp.Compare(a.heat, b.heat) })
-	for i, d := range s.Discs {
-		if d.Rated <= 0 || d.Ohm <= 0 {
-			continue
+	slices.Reverse(levels)
+	for k := low + 1; asked > 0 && len(levels) < mostLevels; k++ {
+		if levels[len(levels)-1].within(s, -1) == asked {
+			break
 		}
-		out[i] = unit.Ampere(math.Sqrt(math.Max(0, ownAt(levels, i)) / (float64(d.Ohm) / 1000 * float64(Grows(d.Rated)))))
+		levels = append(levels, r.level(s, heatOf(k)))
+	}
+	for i, d := range s.Discs {
+		if d.asks() {
+			out[i] = unit.Ampere(math.Sqrt(math.Max(0, ownAt(levels, i)) / (float64(d.Ohm) / 1000 * float64(Grows(d.Rated)))))
+		}
 	}
 	return out
 }
 
-// spare is how far below its rating a limit keeps a conductor, K. Reading between levels,
-// with air in the gaps as warm as for the mean of all discs, misses by less.
-const spare = 2.5
+// asks reports whether a limit is asked of a disc.
+func (d Disc) asks() bool { return d.Rated > 0 && d.Ohm > 0 }
 
-// level is what a state of heat q lets each disc make by itself, and what that leads to.
+const (
+	// stride is how far apart the logarithms of the heat of two levels are.
+	stride     = 0.4
+	mostLevels = 12
+	// spare is how far below its rating a limit keeps a conductor, K: reading between levels
+	// misses by less.
+	spare = 2.0
+)
+
+// heatOf is the heat of step k, W/m.
+func heatOf(k int) float64 { return math.Exp(float64(k) * stride) }
+
+// level is what a state of some heat lets each disc make by itself, and what that leads to.
 type level struct {
 	heat  float64
 	own   []float64 // W/m of the disc at its rating
 	total []float64 // of all then
-	mean  []float64 // of all conductors then, °C
-	warms []float64 // by how much more for a watt more
 }
 
-// meanAt is the mean of the conductors where a disc at its rating leads to a heat q, the
-// mean over all discs of that.
-func (l level) meanAt(q float64) float64 {
-	sum, n := 0.0, 0
-	for i, t := range l.total {
-		if t > 0 {
-			sum, n = sum+l.mean[i]+l.warms[i]*(q-t), n+1
+// within is how many of the discs asked lead to no less than the heat of a level, or (−1)
+// to no more.
+func (l level) within(s Section, sign float64) int {
+	n := 0
+	for i, d := range s.Discs {
+		if d.asks() && sign*(l.total[i]-l.heat) >= 0 {
+			n++
 		}
 	}
-	return sum / float64(max(n, 1))
+	return n
 }
 
-// level works a state out for every disc.
-func (r *Rays) level(s Section, at state, q float64) level {
+// level works a heat out for every disc: with the air in the gaps at the surface's
+// temperature, and at the highest rating's, and between the two where the mean of the
+// conductors then lies.
+func (r *Rays) level(s Section, q float64) level {
+	rated := 0.0
+	for _, d := range s.Discs {
+		rated = math.Max(rated, float64(d.Rated))
+	}
+	_, surface := r.stateAt(s, q, float64(s.Ambient))
+	cool, _ := r.stateAt(s, q, surface)
+	warm, _ := r.stateAt(s, q, rated)
+	a := r.allows(s, cool)
+	if !(warm.air > cool.air) {
+		return level{q, a.own, a.total}
+	}
+	b := r.allows(s, warm)
+	out := level{q, make([]float64, r.discs), make([]float64, r.discs)}
+	for i, d := range s.Discs {
+		if !d.asks() {
+			continue
+		}
+		w := 0.0
+		for range 4 { // it hardly moves after the second
+			mean := a.mean[i] + w*(b.mean[i]-a.mean[i])
+			w = (gapAir(mean, surface) - cool.air) / (warm.air - cool.air)
+			w = math.Min(math.Max(w, 0), 1)
+		}
+		out.own[i], out.total[i] = a.own[i]+w*(b.own[i]-a.own[i]), a.total[i]+w*(b.total[i]-a.total[i])
+	}
+	return out
+}
+
+// allowed is, for each disc, what it may make by itself in a state, what all make then, and
+// the mean temperature of the conductors.
+type allowed struct{ own, total, mean []float64 }
+
+func (r *Rays) allows(s Section, at state) allowed {
 	n := r.discs
 	makes, grows := make([]float64, n), make([]float64, n)
 	conductors := 0
@@ -100,7 +140,7 @@ func (r *Rays) level(s Section, at state, q float64) level {
 	}
 	m := r.matrix(at, grows)
 	if !m.factor() { // only the state of the entered currents is known to be steady
-		grows = make([]float64, n)
+		clear(grows)
 		m = r.matrix(at, nil)
 		m.factor()
 	}
@@ -128,34 +168,28 @@ func (r *Rays) level(s Section, at state, q float64) level {
 		}
 		made += makes[i] + grows[i]*rises[i]
 	}
-	out := level{heat: q, own: make([]float64, n), total: make([]float64, n), mean: make([]float64, n), warms: make([]float64, n)}
+	out := allowed{make([]float64, n), make([]float64, n), make([]float64, n)}
 	for i, d := range s.Discs {
-		if d.Rated <= 0 || d.Ohm <= 0 {
+		if !d.asks() {
 			continue
 		}
 		rated := float64(d.Rated - spare - s.Ambient)
 		without := (rises[i] - makes[i]*z[i]) / (1 + grows[i]*z[i])
 		out.own[i] = math.Max(0, (rated-without)/z[i]*(1+grows[i]*z[i]))
-		more := out.own[i] - makes[i] - grows[i]*rated // heat in excess of what the solution has in it
+		reaches := math.Max(rated, without)              // above its rating where the others alone bring it there
+		more := out.own[i] - makes[i] - grows[i]*reaches // heat in excess of what the solution has in it
 		out.total[i] = made + more*(1+grown[i])
 		out.mean[i] = float64(s.Ambient) + (sum+more*ones[i])/float64(max(conductors, 1))
-		out.warms[i] = ones[i] / float64(max(conductors, 1)) / (1 + grown[i])
 	}
 	return out
 }
-
-// stride is how far apart the logarithms of the heat of two levels are.
-const (
-	stride     = 0.35
-	mostLevels = 12
-)
 
 // ownAt is what a disc may make by itself in the state that its own heat leads to: between
 // two levels in a straight line over the logarithm of their heat. Below the least and
 // above the most of them the end is held.
 func ownAt(levels []level, i int) float64 {
 	// What is left of a disc's total above the level's heat falls from level to level.
-	left := func(l level) float64 { return math.Log(l.total[i] / l.heat) }
+	left := func(l level) float64 { return math.Log(math.Max(l.total[i], leastHeat) / l.heat) }
 	for k := 1; k < len(levels); k++ {
 		a, b := left(levels[k-1]), left(levels[k])
 		if a <= 0 {
@@ -180,8 +214,8 @@ type Meets struct {
 // temperature is their mean by what each conducts, and its own heat over the sum of it.
 func (res Result) Round(s Section, disc int) []Meets { return res.round(s, disc, false) }
 
-// Warmest is the same for the sector of the sheath that is warmest, where nothing is made;
-// a ray of it to the sheath is to the sectors on either side.
+// Warmest is the same for the sector of the sheath's inside that is warmest, where nothing is
+// made; its sheath is what lies on either side and outside of it.
 func (res Result) Warmest(s Section) []Meets {
 	r := res.rays
 	at := r.discs
@@ -214,12 +248,9 @@ func (res Result) round(s Section, node int, sector bool) []Meets {
 		}
 	}
 	if sector {
-		k := node - r.discs
-		if r.spread > 0 {
-			meet(r.discs+(k+1)%sectors, r.spread*float64(SheathK))
-			meet(r.discs+(k+sectors-1)%sectors, r.spread*float64(SheathK))
+		if node >= r.nodes-sectors {
+			g[-2] = r.outward(res.at)
 		}
-		g[-2] = r.outward(res.at)
 	}
 	var out []Meets
 	for key, conducts := range g {

@@ -41,17 +41,30 @@ const copperZero = 234.5
 // diameters in mm, its highest resistance at 20 °C. 0 where it does not take any, or
 // where a value is not known.
 func Alone(d, conductor unit.Millimetre, ohm unit.OhmPerKilometre, ambient, rated unit.Celsius, pressure float64) unit.Ampere {
-	if !(d > 0) || !(ohm > 0) || !(rated > ambient) || !unit.Finite(float64(rated)) {
+	return Section{Discs: []Disc{{OverMM: d, CoreMM: conductor, Ohm: ohm, Rated: rated}}, InsideMM: d, Ambient: ambient,
+		Pressure: pressure}.single()
+}
+
+// single is what the one wire of a section may carry in its sheath, or bare: there the
+// heat at its rating is known, and with it its current, exactly.
+func (s Section) single() unit.Ampere {
+	d, outside := s.Discs[0], max(s.OutsideMM, s.InsideMM)
+	if !(d.OverMM > 0) || !(d.Ohm > 0) || !(d.Rated > s.Ambient) || !unit.Finite(float64(d.Rated)) {
 		return 0
 	}
-	lo, hi := 0.0, float64(Surface(d, rated, ambient, Emissivity, pressure))
+	if s.Pressure <= 0 {
+		s.Pressure = seaLevel
+	}
+	lo, hi := 0.0, float64(Surface(outside, d.Rated, s.Ambient, Emissivity, s.Pressure))
 	for range 60 {
 		q := unit.WattPerMetre((lo + hi) / 2)
-		if Surface(d, rated-Rise(q, d, conductor), ambient, Emissivity, pressure) > q {
+		under := d.Rated - Rise(q, d.OverMM, min(d.CoreMM, d.OverMM*0.97))
+		surface := under - unit.Celsius(float64(q)*math.Log(float64(outside/s.InsideMM))/(2*math.Pi*float64(SheathK)))
+		if Surface(outside, surface, s.Ambient, Emissivity, s.Pressure) > q {
 			lo = float64(q)
 		} else {
 			hi = float64(q)
 		}
 	}
-	return unit.Ampere(math.Sqrt(lo / (float64(ohm) / 1000 * float64(Grows(rated)))))
+	return unit.Ampere(math.Sqrt(lo / (float64(d.Ohm) / 1000 * float64(Grows(d.Rated)))))
 }

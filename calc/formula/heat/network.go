@@ -10,13 +10,13 @@ import (
 // order puts the nodes in a row across the bundle, so that those that see each other
 // stand near each other in it: what is factored stays a narrow band.
 func (r *Rays) order(s Section) {
-	n := r.discs + sectors
+	n := r.nodes
 	at := make([]float64, n)
 	for i, d := range s.Discs {
 		at[i] = float64(d.X)
 	}
-	for k := range sectors {
-		at[r.discs+k] = r.outer / 2 * math.Cos((float64(k)+0.5)*2*math.Pi/sectors-math.Pi)
+	for k := range n - r.discs {
+		at[r.discs+k] = r.outer / 2 * math.Cos((float64(k%sectors)+0.5)*2*math.Pi/sectors-math.Pi)
 	}
 	across := make([]int32, n)
 	for i := range across {
@@ -46,9 +46,6 @@ func (r *Rays) order(s Section) {
 	for _, one := range r.links {
 		sees(one.a, one.b)
 	}
-	for k := range sectors {
-		sees(int32(r.discs+k), int32(r.discs+(k+1)%sectors))
-	}
 }
 
 // state is what the network hangs on beside geometry: how well still air takes heat from
@@ -68,22 +65,21 @@ func (r *Rays) stateAt(s Section, heat, conductors float64) (state, float64) {
 	}
 	ambient, q := float64(s.Ambient)+kelvin, math.Max(heat, leastHeat)
 	surface := balance(r.outer/1000, ambient, p, q, ambient+10, 1e-7)
-	mean := (math.Min(math.Max(conductors, float64(s.Ambient)), hottest) + kelvin + surface) / 2
-	at := state{q / (math.Pi * r.outer / 1000 * (surface - ambient)), airAt(mean, seaLevel).k}
+	at := state{q / (math.Pi * r.outer / 1000 * (surface - ambient)), gapAir(math.Max(conductors, float64(s.Ambient)), surface-kelvin)}
 	if heat < q {
 		surface = balance(r.outer/1000, ambient, p, heat, ambient+1e-3, 1e-9)
 	}
 	return at, surface - kelvin
 }
 
-// outward is what a sector gives off, W/(m K): through the wall and from its surface.
-func (r *Rays) outward(at state) float64 {
-	surface := at.h * math.Pi * r.outer / 1000 / sectors
-	if math.IsInf(r.through, 1) {
-		return surface
-	}
-	return 1 / (1/surface + 1/(r.through*float64(SheathK)))
+// gapAir is what the air in the gaps conducts, W/(m K), at the mean of conductors and
+// surface, °C.
+func gapAir(conductors, surface float64) float64 {
+	return airAt((math.Min(conductors, hottest)+surface)/2+kelvin, seaLevel).k
 }
+
+// outward is what a sector of the surface gives off, W/(m K).
+func (r *Rays) outward(at state) float64 { return at.h * math.Pi * r.outer / 1000 / sectors }
 
 // conducts is what a link carries, W/(m K): the parabola through what was worked out.
 func (l *link) conducts(air float64) float64 {
@@ -121,12 +117,8 @@ func (r *Rays) matrix(at state, grows []float64) *matrix {
 		join(l.a, l.b, w[0]*l.known[0]+w[1]*l.known[1]+w[2]*l.known[2])
 	}
 	out := r.outward(at)
-	for k := range sectors {
-		i := int(r.place[r.discs+k])
-		m.add(i, i, out)
-		if r.spread > 0 {
-			join(int32(r.discs+k), int32(r.discs+(k+1)%sectors), r.spread*float64(SheathK))
-		}
+	for _, i := range r.place[r.nodes-sectors:] {
+		m.add(int(i), int(i), out)
 	}
 	for i, v := range grows {
 		p := int(r.place[i])
@@ -173,7 +165,7 @@ func (r *Rays) Solve(s Section) (Result, bool) {
 		}
 		makes[i], grows[i] = p*float64(Grows(s.Ambient)), p/(copperZero+20)
 	}
-	out := Result{rays: r, rises: make([]float64, r.discs+sectors)}
+	out := Result{rays: r, rises: make([]float64, r.nodes)}
 	for range 200 {
 		var surface float64
 		out.at, surface = r.stateAt(s, r.made(makes, grows, out.rises), float64(s.Ambient)+r.mean(s, out.rises))
@@ -193,7 +185,7 @@ func (r *Rays) Solve(s Section) (Result, bool) {
 			return Result{}, false
 		}
 		out.Surface, out.Heat = unit.Celsius(surface), unit.WattPerMetre(r.made(makes, grows, rises))
-		out.Under = s.Ambient + unit.Celsius(slices.Max(rises[r.discs:]))
+		out.Under = s.Ambient + unit.Celsius(slices.Max(rises[r.discs:r.discs+sectors]))
 		for i := range s.Discs {
 			out.Discs = append(out.Discs, s.Ambient+unit.Celsius(rises[i]))
 		}

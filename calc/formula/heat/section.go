@@ -35,10 +35,11 @@ type Section struct {
 }
 
 const (
-	// rays leave each disc; sectors are the parts of the sheath. More of either moves no
-	// conductor of the tests by a hundredth of its rise.
-	rays    = 64
-	sectors = 48
+	// rays leave each disc; sectors are the parts of the sheath, each of them seen by as many
+	// rays of a wire alone in it. More of either moves no conductor of the tests by a hundredth
+	// of its rise.
+	rays    = 72
+	sectors = 36
 )
 
 // airs are what the air in the gaps may conduct, W/(m K): links are worked out for these,
@@ -54,13 +55,12 @@ type link struct {
 // Rays is the geometry of a section: what sees what, and how well heat goes there. It
 // rests on diameters and places alone, so it holds as long as they do.
 type Rays struct {
-	discs   int
-	links   []link
-	place   []int32 // of each node in the order across the bundle
-	first   []int   // of each in that order: the first that it sees, or itself
-	spread  float64 // of one sector to the next ÷ conductivity of the sheath
-	through float64 // of a sector out through the wall ÷ conductivity of the sheath; +Inf without wall
-	outer   float64 // outside diameter, mm
+	discs int
+	links []link
+	place []int32 // of each node in the order across the bundle
+	first []int   // of each in that order: the first that it sees, or itself
+	nodes int     // the discs, then the sectors of each ring of the sheath from the inside out
+	outer float64 // outside diameter, mm
 }
 
 // depth is how thick the wall between the surface of a disc and what is of one
@@ -88,12 +88,8 @@ func Trace(s Section) (*Rays, bool) {
 			return nil, false
 		}
 	}
-	out := &Rays{discs: n, outer: float64(max(s.OutsideMM, s.InsideMM)), through: math.Inf(1)}
-	if wall := float64(s.OutsideMM-s.InsideMM) / 2; wall > 0 {
-		mean := float64(s.OutsideMM+s.InsideMM) / 4
-		out.spread = wall * sectors / (2 * math.Pi * mean)
-		out.through = 2 * math.Pi / sectors / math.Log(float64(s.OutsideMM)/float64(s.InsideMM))
-	}
+	out := &Rays{discs: n, outer: float64(max(s.OutsideMM, s.InsideMM))}
+	out.cover(s)
 	seen := map[[2]int32]int{} // places in links
 	for i := range s.Discs {
 		out.see(s, i, seen)
@@ -102,89 +98,28 @@ func Trace(s Section) (*Rays, bool) {
 	return out, true
 }
 
-// view is where the heat of each slice of a disc goes, and through how much air: the
-// length of a gap of even width that would carry as much, mm.
-type view struct {
-	meets [rays]int32
-	gap   [rays]float64
-}
-
-// look finds the view of disc i. Between two circles heat runs along arcs that meet both
-// squarely, and what a slice carries has a closed form:
-//
-//	k/g,  g = τ r (cosh τ − cos θ)/sinh τ
-//
-// r the disc's radius, θ the angle from where the two are nearest, and τ how far the disc
-// is from a plane between them, cosh τ = (D² + r² − s²)/(2 D r) for a disc of radius s at D.
-// In a circle of radius R round it, D off its middle, cosh τ = (R² − r² − D²)/(2 D r), and
-// the τ in front is cosh⁻¹((R² + r² − D²)/(2 R r)). Of all that lies round a disc each
-// slice goes to what leads it best.
-// Source: the conduction between two cylinders in bipolar coordinates, any handbook of
-// heat conduction.
-func (r *Rays) look(s Section, i int) view {
-	d := &s.Discs[i]
-	x, y, radius := float64(d.X), float64(d.Y), float64(d.OverMM)/2
-	var v view
-	// The circle round it, to which goes what nothing else leads better.
-	cx, cy, bore, ring := 0.0, 0.0, float64(s.InsideMM)/2, -1
-	if d.In > 0 {
-		j := &s.Discs[d.In-1]
-		cx, cy, bore, ring = float64(j.X), float64(j.Y), float64(j.CoreMM)/2, d.In-1
+// cover adds the sheath: a ring of sectors on its inside, one on its outside, and what goes
+// along each and across. Without a wall the inside is the surface.
+func (r *Rays) cover(s Section) {
+	r.nodes = r.discs + sectors
+	ri, ro := float64(s.InsideMM)/2, float64(s.OutsideMM)/2
+	if !(ro > ri) {
+		return
 	}
-	off := math.Hypot(x-cx, y-cy)
-	bore = math.Max(bore, off+radius+leastGap)
-	round := math.Acosh((bore*bore + radius*radius - off*off) / (2 * bore * radius))
-	v.fill(int32(ring), round, radius, (bore*bore-radius*radius-off*off)/(2*radius), off, x-cx, y-cy)
-	if ring < 0 {
-		for k := range rays {
-			ux, uy := compass[k][0], compass[k][1]
-			along, across := (x-cx)*ux+(y-cy)*uy, (x-cx)*uy-(y-cy)*ux
-			reach := math.Sqrt(math.Max(0, bore*bore-across*across)) - along
-			v.meets[k] = int32(r.discs + sectorAt(x+ux*reach, y+uy*reach))
+	steady := func(a, b int, conducts float64) {
+		l := link{a: int32(a), b: int32(b)}
+		for n := range l.known {
+			l.known[n] = conducts * float64(SheathK)
 		}
+		r.links = append(r.links, l)
 	}
-	// The near ones first: most that lies behind them is hidden.
-	open := slices.Max(v.gap[:])
-	for _, near := range []bool{true, false} {
-		for j := range s.Discs {
-			other := &s.Discs[j]
-			if j == i || other.In != d.In {
-				continue
-			}
-			dx, dy, size := float64(other.X)-x, float64(other.Y)-y, float64(other.OverMM)/2
-			if dx*dx+dy*dy < square(2*radius+2*size) != near || dx*dx+dy*dy > square(open+radius+size) {
-				continue
-			}
-			apart := math.Hypot(dx, dy)
-			if apart < 1e-9 {
-				continue
-			}
-			far := math.Max(apart, radius+size+leastGap)
-			of := (far*far + radius*radius - size*size) / (2 * radius)
-			v.fill(int32(j), math.Acosh(math.Max(1, of/far)), radius, of, far, dx, dy)
-		}
-		open = slices.Max(v.gap[:])
+	for k := range sectors {
+		in, out := r.discs+k, r.discs+sectors+k
+		steady(in, r.discs+(k+1)%sectors, (ro-ri)/2*sectors/(2*math.Pi*ri))
+		steady(out, r.discs+sectors+(k+1)%sectors, (ro-ri)/2*sectors/(2*math.Pi*ro))
+		steady(in, out, 2*math.Pi/sectors/math.Log(ro/ri))
 	}
-	return v
-}
-
-func square(v float64) float64 { return v * v }
-
-// fill gives to one in a direction each slice that it leads better than any before. The
-// hyperbolic cosine of look is of ÷ apart; apart may be 0, in the middle of a circle.
-func (v *view) fill(to int32, tau, radius, of, apart, dx, dy float64) {
-	long := math.Hypot(dx, dy)
-	if long > 0 {
-		dx, dy = dx/long, dy/long
-	}
-	// τ r (cosh τ − cos θ)/sinh τ with both sides of the fraction times apart.
-	scale := tau * radius / math.Sqrt(math.Max(of*of-apart*apart, 1e-12))
-	for k := range rays {
-		gap := scale * (of - apart*(dx*compass[k][0]+dy*compass[k][1]))
-		if v.gap[k] == 0 || gap < v.gap[k] {
-			v.gap[k], v.meets[k] = gap, to
-		}
-	}
+	r.nodes += sectors
 }
 
 // see adds what disc i gives to each that its heat goes to. To another disc that is as far
@@ -235,21 +170,3 @@ func (r *Rays) see(s Section, i int, seen map[[2]int32]int) {
 		}
 	}
 }
-
-// leastGap is what two circles that touch are apart at least, mm.
-const leastGap = 1e-5
-
-// sectorAt is the sector that a place on the circle lies in.
-func sectorAt(x, y float64) int {
-	k := int(math.Floor((math.Atan2(y, x) + math.Pi) / (2 * math.Pi) * sectors))
-	return min(max(k, 0), sectors-1)
-}
-
-// compass is the direction of each ray.
-var compass = func() (c [rays][2]float64) {
-	for k := range c {
-		a := (float64(k) + 0.5) * 2 * math.Pi / rays
-		c[k] = [2]float64{math.Cos(a), math.Sin(a)}
-	}
-	return c
-}()

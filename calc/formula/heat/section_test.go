@@ -66,14 +66,13 @@ func TestOneWire(t *testing.T) {
 	near(t, "heat", float64(r.Heat), q, 1e-4)
 	near(t, "surface", float64(Surface(3.2, r.Surface, 40, Emissivity, seaLevel)), q, 1e-3)
 	want := float64(r.Surface) + q*math.Log(3.2/2)/(2*math.Pi*0.2) + q*math.Log(2/1.4)/(2*math.Pi*0.24)
-	// 64 slices over 48 sectors are not quite even: some thousandths.
-	near(t, "conductor", float64(r.Discs[0]), want, 0.01)
+	near(t, "conductor", float64(r.Discs[0]), want, 1e-3)
 	// In a jacket of its own, a cylinder more.
 	s.Discs = []Disc{{OverMM: 2, CoreMM: 1.4}, {OverMM: 1.4, CoreMM: 1, Ohm: 20, Amps: 12, In: 1}}
 	rays, _ = Trace(s)
 	r, _ = rays.Solve(s)
 	q = float64(r.Heat)
-	near(t, "jacket", float64(r.Discs[0]), float64(r.Surface)+q*math.Log(3.2/2)/(2*math.Pi*0.2)+q*math.Log(2/1.4)/(2*math.Pi*0.24), 0.01)
+	near(t, "jacket", float64(r.Discs[0]), float64(r.Surface)+q*math.Log(3.2/2)/(2*math.Pi*0.2)+q*math.Log(2/1.4)/(2*math.Pi*0.24), 1e-3)
 	near(t, "inside", float64(r.Discs[1]-r.Discs[0]), q*math.Log(1.4)/(2*math.Pi*0.24), 1e-3)
 }
 
@@ -144,7 +143,7 @@ func TestLimits(t *testing.T) {
 			if !ok {
 				t.Fatalf("disc %d has no steady state at its limit of %v", i, a)
 			}
-			if c := b.Discs[i]; a > 0 && (c > 150 || c < 145) || a == 0 && c < 145 {
+			if c := b.Discs[i]; a > 0 && (c > 150+1e-2 || c < 145) || a == 0 && c < 145 {
 				t.Errorf("disc %d comes to %.2f at its limit of %.3f A", i, float64(c), float64(a))
 			}
 		}
