@@ -8,7 +8,6 @@ import (
 
 	"contralay/calc"
 	"contralay/calc/calctest"
-	"contralay/calc/formula/heat/heattest"
 	"contralay/calc/phase/current"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -34,7 +33,8 @@ func someBundle(t *rapid.T) bundleOf {
 		sizes = append(sizes, rapid.SampledFrom([]string{"26", "22", "20"}).Draw(t, "second"))
 	}
 	at := 0
-	for _, n := range rapid.SampledFrom([][]int{{1}, {1, 6}, {1, 5}, {1, 6, 12}, {1, 6, 11}, {3, 9}, {1, 6, 12, 15}, {1, 6, 12, 17}}).Draw(t, "layers") {
+	for _, n := range rapid.SampledFrom([][]int{{1}, {1, 6}, {1, 5}, {1, 6, 12}, {1, 6, 11}, {3, 9}, {1, 6, 12, 15},
+		{1, 6, 12, 17}}).Draw(t, "layers") {
 		var layer []int
 		for range n {
 			layer = append(layer, at)
@@ -146,44 +146,18 @@ func TestIdleWire(t *testing.T) {
 				continue
 			}
 			if was.Where != "heat in T1" {
-				r.Errorf("wire %d from %.4f A (%s) to %.4f A (%s) by idle wires", k, float64(was.Amps), was.Where, float64(is.Amps), is.Where)
+				r.Errorf("wire %d from %.4f A (%s) to %.4f A (%s) by idle wires", k, float64(was.Amps), was.Where, float64(is.Amps),
+					is.Where)
 				continue
 			}
 			solved++
-			if a, c := volumes(t, s, k, was.Amps), volumes(t, more, k, was.Amps); c > a+0.05*(a-s.Branches[0].Ambient) {
-				r.Errorf("wire %d may carry more by idle wires, and gets warmer by finite volumes: %.1f, then %.1f", k, float64(a), float64(c))
+			if a, c := calctest.Volumes(t, s, 0, 0.1, k, was.Amps)[k], calctest.Volumes(t, more, 0, 0.1, k, was.Amps)[k]; c > a+
+				0.05*(a-s.Branches[0].Ambient) {
+				r.Errorf("wire %d may carry more by idle wires, and gets warmer by finite volumes: %.1f, then %.1f", k, float64(a),
+					float64(c))
 			}
 			break // one of a bundle
 		}
 	})
 	t.Logf("%d rose and were solved by finite volumes", solved)
-}
-
-// volumes is how warm a wire gets at a current by finite volumes, in cells that serve to
-// tell warmer from cooler.
-func volumes(t testing.TB, s *sheet.Sheet, k int, amps unit.Ampere) unit.Celsius {
-	t.Helper()
-	sec, wires, ok := current.SectionOf(s, 0)
-	if !ok {
-		t.Fatal("no section")
-	}
-	c := heattest.Case{SheathInner: sec.InsideMM, SheathWall: max(0, sec.OutsideMM-sec.InsideMM) / 2, Air: sec.Ambient}
-	at := 0
-	for _, w := range wires {
-		if w.Wire == k {
-			at = w.Disc
-		}
-	}
-	for n, d := range sec.Discs {
-		one := heattest.Wire{X: d.X, Y: d.Y, Over: d.OverMM, Conductor: d.CoreMM, OhmPerKm: d.Ohm, Amps: d.Amps}
-		if n == at {
-			one.Amps = amps
-		}
-		c.Wires = append(c.Wires, one)
-	}
-	got, err := c.Solve(0.1)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return got.Conductors[at]
 }

@@ -85,8 +85,12 @@ func Published(s *sheet.Sheet, k, b, through int, in Derating) []Bound {
 		out = append(out, one)
 	}
 	if a, held, ok := derate.Table(size, e.RatedC, through, air); ok {
+		where := "table 11-9 (33 wires or more at 70 C, 20 % of them loaded) in "
+		if held {
+			where = "table 11-9, its last value held, in "
+		}
 		add(Bound{Amps: a, Table: true, Held: held, Origin: catalogue.Origin{Source: "AC 43.13-1B table 11-9"},
-			Where: "table 11-9 (33 wires or more at 70 C, 20 % of them loaded) in " + s.H.Branches[b].ID})
+			Where: where + s.H.Branches[b].ID})
 	}
 	free, held := derate.FreeAir(size, e.RatedC-air)
 	add(Bound{Amps: free * unit.Ampere(in.F*in.High), Free: free, Held: held || in.Held, Where: in.says,

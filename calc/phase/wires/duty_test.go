@@ -45,7 +45,8 @@ func TestMeasuredDrop(t *testing.T) {
 func TestDuty(t *testing.T) {
 	steady := calctest.Carrying(t, 60, "", []string{"18 20.0"}, nil, "")
 	comes := calctest.Carrying(t, 60, "", []string{"18 20.0\non_s = 1.0\nperiod_s = 4.0"}, nil, "")
-	if a, b := steady.Wires[0], comes.Wires[0]; a.Heats != 20 || b.Heats != 10 || !(a.Drop.V > b.Drop.V) || b.Drop.V < a.Drop.V*0.75 || !(b.HottestC.V < a.HottestC.V) ||
+	if a, b := steady.Wires[0], comes.Wires[0]; a.Heats != 20 || b.Heats != 10 || !(a.Drop.V > b.Drop.V) || b.Drop.V < a.Drop.V*0.75 ||
+		!(b.HottestC.V < a.HottestC.V) ||
 		math.Abs(float64(a.Bound.V.Amps-b.Bound.V.Amps)) > 0.01 {
 		t.Errorf("steady %v A, %v V, %v °C; comes %v A, %v V, %v °C", a.Heats, a.Drop.V, a.HottestC.V, b.Heats, b.Drop.V, b.HottestC.V)
 	}

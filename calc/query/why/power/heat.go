@@ -247,8 +247,8 @@ func branchSurface(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	d := max(sec.OutsideMM, b.OverMM)
 	return why.Why{Name: "surface temperature of " + f.Of, Value: float64(b.Warm.SurfaceC), Measure: why.Celsius,
-		Says: "At this mean temperature still air takes away the heat that the wires make: by natural convection from a level cylinder (the " +
-			"published formula), and by radiation",
+		Says: "At this mean temperature still air takes away the heat that the wires make: by natural convection from a level " +
+			"cylinder (the published formula), and by radiation",
 		In: []why.Input{air(e, i), why.LookUp("heat of the bundle", float64(b.Warm.WattPerM), why.WattsPerM,
 			catalogue.Origin{Source: "currents squared times resistance", Standing: catalogue.Published}),
 			why.Exact("outside diameter", float64(d), why.Diameter),
