@@ -54,6 +54,7 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *sheet.Sheet) *shee
 	current.Pairs(s)
 	current.FeedWires(s)
 	current.Currents(s, prior)
+	current.Drops(s)
 	current.SayFeeds(s)
 	threading.SayThreading(s)
 	threading.SayAdhesive(s)

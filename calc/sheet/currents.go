@@ -6,6 +6,7 @@ import (
 	"sync"
 	"sync/atomic"
 
+	"contralay/calc/formula/heat"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
@@ -18,11 +19,13 @@ type Warm struct {
 	HottestC unit.Celsius // the hottest conductor
 	Hottest  string       // its wire
 	SurfaceC unit.Celsius
-	BundleC  unit.Celsius   // under the sheath
-	ShellC   []unit.Celsius // at the inner face of each layer
+	UnderC   unit.Celsius            // the sheath where it is warmest
+	FillerC  model.Opt[unit.Celsius] // the warmest filler; unset where there is none
 	WattPerM unit.WattPerMetre
 	Wires    []WarmWire
-	Key      string
+	Key      string     // everything it rests on
+	Shape    string     // and what the rays rest on
+	Rays     *heat.Rays // what each piece of the section sees
 }
 
 // WarmWire is one conductor in the heat of a branch, with its temperature C there.

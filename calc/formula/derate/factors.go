@@ -26,33 +26,39 @@ var more = [...]struct {
 }{{19, 0.625}, {20, 0.615}, {33, 0.53}, {35, 0.52}}
 
 // Bundle is the factor for n wires of which so large a share of the capacity is in
-// use. Less than 20 % counts as 20 %: the chart has no curve below. From 20 to 35
-// wires there is a value for up to 20 % alone; beyond there is none.
-func Bundle(n int, share unit.Ratio) (unit.Ratio, bool) {
-	if n < 1 || !(share <= 1) || !(share >= 0) {
-		return 0, false
+// use. Less than 20 % counts as 20 %: the chart has no curve below. Past the last point
+// of a curve, 19 wires or 35 at up to 20 %, that point is held.
+func Bundle(n int, share unit.Ratio) (f unit.Ratio, held bool) {
+	n = max(n, 1)
+	if !(share >= shares[0]) {
+		share = shares[0]
 	}
-	share = max(share, shares[0])
-	if n <= len(curves) {
-		c := curves[n-1]
-		for k := 1; k < len(shares); k++ {
-			if share <= shares[k] {
-				w := (share - shares[k-1]) / (shares[k] - shares[k-1])
-				return c[k-1] + w*(c[k]-c[k-1]), true
-			}
-		}
-		return c[len(c)-1], true
-	}
-	if share > shares[0] || n > more[len(more)-1].n {
-		return 0, false
-	}
-	for k := 1; k < len(more); k++ {
-		if a, b := more[k-1], more[k]; n <= b.n {
-			return a.f + (b.f-a.f)*unit.Ratio(n-a.n)/unit.Ratio(b.n-a.n), true
+	held = n > more[len(more)-1].n || n > len(curves) && share > shares[0]
+	c := curves[min(n, len(curves))-1]
+	f = c[len(c)-1]
+	for k := 1; k < len(shares); k++ {
+		if share <= shares[k] {
+			w := (share - shares[k-1]) / (shares[k] - shares[k-1])
+			f = c[k-1] + w*(c[k]-c[k-1])
+			break
 		}
 	}
-	return 0, false
+	for k := 1; k < len(more) && n > len(curves); k++ {
+		if a, b := more[k-1], more[k]; n <= b.n || k == len(more)-1 {
+			n := min(n, b.n)
+			f = min(f, a.f+(b.f-a.f)*unit.Ratio(n-a.n)/unit.Ratio(b.n-a.n))
+			break
+		}
+	}
+	return f, held
 }
+
+// MostWires is the number of wires past which Bundle gives one value whatever their
+// number.
+const MostWires = 35
+
+// Shares are the curves of the chart, rising.
+func Shares() []unit.Ratio { return shares[:] }
 
 // heights are points of the altitude curve. Source: 20,000 ft AC 43.13-1B p. 11-27;
 // sea level and 60,000 ft from memory of figure 11-6 and its example.
@@ -63,16 +69,17 @@ var heights = [...]struct {
 // feet turns mm into feet: 304.8 mm, exact.
 const feet = 304.8
 
-// Altitude is the factor for thin air at a height in mm above the sea.
-func Altitude(height unit.Millimetre) (unit.Ratio, bool) {
+// Altitude is the factor for thin air at a height in mm above the sea, that of 60,000 ft
+// held above it and that of the sea below.
+func Altitude(height unit.Millimetre) (f unit.Ratio, held bool) {
 	ft := unit.Ratio(height / feet)
-	if !(ft >= 0) {
-		return 0, false
+	if !(ft > 0) {
+		return heights[0].f, false
 	}
 	for k := 1; k < len(heights); k++ {
 		if a, b := heights[k-1], heights[k]; ft <= b.ft {
-			return a.f + (b.f-a.f)*(ft-a.ft)/(b.ft-a.ft), true
+			return a.f + (b.f-a.f)*(ft-a.ft)/(b.ft-a.ft), false
 		}
 	}
-	return 0, false
+	return heights[len(heights)-1].f, true
 }

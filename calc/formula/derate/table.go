@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"contralay/calc/formula/wire"
 	"contralay/model/unit"
 )
 
@@ -40,51 +41,98 @@ const (
 	firstThick = 8
 )
 
-// Table is what table 11-9 gives a size, as an AWG number, rated so warm, in a bundle
-// of n wires in air of a temperature. False for a size or rating it does not have,
-// for air warmer than its 70 °C, and for fewer wires than it was drawn up for: the
-// method has values for those.
-func Table(size string, rating unit.Celsius, n int, ambient unit.Celsius) (unit.Ampere, bool) {
-	i := slices.IndexFunc(table[:], func(r row) bool { return r.size == size })
-	c := slices.Index(rated[:], rating)
-	least := tableWires
-	if i >= firstThick {
-		least = tableThick
-	}
-	if i < 0 || c < 0 || n < least || !(ambient <= TableAmbient) {
-		return 0, false
-	}
-	return table[i].amps[c], true
+// Size is a row of the table that stands for a conductor.
+type Size struct {
+	row int
+	// Held: the tables have no such size. It is the next thinner one that they have, or
+	// 24 AWG for what is thinner than all.
+	Held bool
 }
 
-// FreeAir is the current of one wire in free air at sea level that warms it by a
-// rise, for sizes 24 to 10 AWG.
-//
-//	I = I_200 / (0.53 · 0.79) · √(ΔT / 130)
-//
-// Where a point of figure 11-4a was read it stands in place of the first factor.
-// Source: AC 43.13-1B table 11-9 turned round with the factors it rests on (33 wires
-// at 20 %, 60,000 ft), and p. 11-27 for 14 AWG; 22, 20 and 12 AWG from its examples,
-// from memory. The square root fits the table's own columns to a tenth.
-func FreeAir(size string, rise unit.Celsius) (unit.Ampere, bool) {
-	if !(rise > 0) || rise > 200 {
-		return 0, false
+// String is the size as an AWG number.
+func (s Size) String() string { return table[s.row].size }
+
+// SizeOf is the row for a size as catalogues write it: an AWG number, or an area in mm²
+// where that is given.
+func SizeOf(text string, metric unit.SquareMM) (Size, bool) {
+	if i := slices.IndexFunc(table[:], func(r row) bool { return r.size == text }); i >= 0 {
+		return Size{row: i}, true
 	}
-	for _, p := range read {
-		if p.size == size {
-			return p.amps * unit.Ampere(math.Sqrt(float64(rise/p.rise))), true
+	if !(metric > 0) {
+		awg, err := wire.ParseAWG(text)
+		if err != nil {
+			return Size{}, false
+		}
+		metric, _ = awg.Area()
+	}
+	out := Size{Held: true}
+	for i, r := range table {
+		awg, _ := wire.ParseAWG(r.size)
+		if area, _ := awg.Area(); area <= metric {
+			out.row = i
 		}
 	}
-	i := slices.IndexFunc(table[:firstThick], func(r row) bool { return r.size == size })
-	if i < 0 {
-		return 0, false
+	return out, true
+}
+
+// Table is what table 11-9 gives a size rated so warm, in air of a temperature, in a
+// bundle of n wires. Between its columns the current goes with the square root of the
+// rise over 70 °C; past the last column, and in air warmer than 70 °C, the last point is
+// held. False for what it was not drawn up for: a rating below its first column, fewer
+// wires (the method has values for those), air as warm as the rating.
+func Table(size Size, rating unit.Celsius, n int, air unit.Celsius) (amps unit.Ampere, held, ok bool) {
+	least := tableWires
+	if size.row >= firstThick {
+		least = tableThick
 	}
-	return table[i].amps[2] / (0.53 * 0.79) * unit.Ampere(math.Sqrt(float64(rise)/130)), true
+	if n < least || !(rating >= rated[0]) || !(air < rating) {
+		return 0, false, false
+	}
+	r := table[size.row].amps
+	amps = r[len(r)-1]
+	for k := 1; k < len(rated); k++ {
+		if rating <= rated[k] {
+			rise := func(t unit.Celsius) float64 { return math.Sqrt(float64(t - TableAmbient)) }
+			w := (rise(rating) - rise(rated[k-1])) / (rise(rated[k]) - rise(rated[k-1]))
+			amps = r[k-1] + unit.Ampere(w)*(r[k]-r[k-1])
+			break
+		}
+	}
+	return amps, size.Held || rating > rated[len(rated)-1] || air > TableAmbient, true
+}
+
+// FreeAir is the current of one wire in free air at sea level that warms it by a rise.
+//
+//	I = I_200 / (F · 0.79) · √(ΔT / 130)
+//
+// F is 0.53 for 24 to 10 AWG, the factor of 33 wires, and 0.775 for 8 AWG and thicker,
+// that of 9. Where a point of figure 11-4a was read it stands in place of the first
+// factor.
+// Source: AC 43.13-1B table 11-9 turned round with the factors it rests on (20 % in use,
+// 60,000 ft), and p. 11-27 for 14 AWG; 22, 20 and 12 AWG from its examples, from memory.
+// The square root fits the table's own columns to a tenth. Nothing is given for no rise.
+// Held: the size or a rise above 200 °C.
+func FreeAir(size Size, rise unit.Celsius) (amps unit.Ampere, held bool) {
+	if !(rise > 0) {
+		return 0, size.Held
+	}
+	held, rise = size.Held || rise > 200, min(rise, 200)
+	for _, p := range read {
+		if p.size == size.String() {
+			return p.amps * unit.Ampere(math.Sqrt(float64(rise/p.rise))), held
+		}
+	}
+	wires := tableWires
+	if size.row >= firstThick {
+		wires = tableThick
+	}
+	f, _ := Bundle(wires, shares[0])
+	return table[size.row].amps[2] / unit.Ampere(f*heights[len(heights)-1].f) * unit.Ampere(math.Sqrt(float64(rise)/130)), held
 }
 
 // Read reports whether what FreeAir and Bundle say of a size among n wires was read in
 // the documents named, rather than recalled or worked back: 14 AWG up to 19 wires.
-func Read(size string, n int) bool { return size == "14" && n <= len(curves) }
+func Read(size Size, n int) bool { return size.String() == "14" && !size.Held && n <= len(curves) }
 
 // read are points of figure 11-4a: see FreeAir.
 var read = [...]struct {

@@ -89,3 +89,38 @@ func Surface(d unit.Millimetre, surface, ambient unit.Celsius, emissivity unit.R
 	m, s, a := float64(d)/1000, float64(surface)+kelvin, float64(ambient)+kelvin
 	return unit.WattPerMetre(convection(m, s, a, pressure) + radiation(m, s, a, float64(emissivity)))
 }
+
+// balance is the surface temperature in K at which still air takes q W/m from a
+// cylinder of d metres, to within so many K. What air takes rises with the temperature, so Newton's steps
+// are kept between what is known to be too cold and too hot.
+func balance(d, ambient, p, q, start, within float64) float64 {
+	if q <= 0 {
+		return ambient
+	}
+	lo, hi := ambient, ambient+4000
+	t := start
+	if !(t > lo && t < hi) {
+		t = ambient + 10
+	}
+	for range 60 {
+		c := convection(d, t, ambient, p)
+		f := c + radiation(d, t, ambient, float64(Emissivity)) - q
+		if f > 0 {
+			hi = t
+		} else {
+			lo = t
+		}
+		// Convection goes nearly with the five fourths power of the difference; where it
+		// does not quite, a step more makes up for it.
+		slope := 1.25*c/(t-ambient) + 4*math.Pi*d*float64(Emissivity)*stefan*t*t*t
+		next := t - f/slope
+		if !(next > lo && next < hi) {
+			next = (lo + hi) / 2
+		}
+		if math.Abs(next-t) < within {
+			return next
+		}
+		t = next
+	}
+	return t
+}

@@ -5,8 +5,8 @@
 //	reads Branch: Ambient, Layers, OverMM, Sheath
 //	reads Cavity: Size
 //	reads Dia: Nominal
-//	reads Layer: Members, OverMM
-//	reads Member: D, ID, Loss
+//	reads Layer: Members
+//	reads Member: D, ID, Loss, X, Y
 //	reads Sheath: Tube, Verdict
 //	reads Sheet: Branches, Cat, H, Index, Limits, Terms, Units, Unrated, Wires
 //	reads Term: State
@@ -20,7 +20,8 @@
 //	writes Pair: Bus, Known, Loop, Ohm, Shielded, Twist
 //	writes Sheet: Feeds
 //	writes Unit: Pair
-//	writes Warm: BundleC, Hottest, HottestC, Key, Known, ShellC, SurfaceC, WattPerM, Wires
+//	writes Warm: FillerC, Hottest, HottestC, Key, Known, Rays, Shape, SurfaceC, UnderC,
+//	    WattPerM, Wires
 //	writes WarmWire: C, Layer, Limit, Wire
-//	writes Wire: Bound, BoundAt, FeedBurns, Guard, HottestC, HottestIn, Limits
+//	writes Wire: Bound, BoundAt, Circuit, Drop, FeedBurns, Guard, HottestC, HottestIn, Limits
 package current

@@ -6,7 +6,7 @@ import (
 
 	"contralay/calc"
 	"contralay/calc/calctest"
-	"contralay/calc/phase/length"
+	"contralay/calc/phase/current"
 	wiresphase "contralay/calc/phase/wires"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -33,7 +33,7 @@ func TestReturnsAreJudged(t *testing.T) {
 	_ = four
 	h := fedBack(four.H)
 	s := calc.Complete(h, four.Cat, nil)
-	if got, want := s.Wires[0].Circuit-s.Wires[0].Drop.V, length.DropAt(s, 4, 40); got != want {
+	if got, want := s.Wires[0].Circuit-s.Wires[0].Drop.V, current.DropAt(s, 4, 40); got != want {
 		t.Errorf("the return drops %v V, want %v", got, want)
 	}
 	// A return of a return carries on what comes back, whichever stands first in the file.

@@ -1,54 +1,18 @@
 package length
 
 import (
-	"fmt"
-
 	"contralay/calc/formula/cut"
-	"contralay/calc/formula/wire"
 	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
-	"contralay/model"
 	"contralay/model/unit"
 )
 
-// CutWires works out cut and finished length of each wire, and its drop.
+// CutWires works out cut and finished length of each wire.
 func CutWires(s *sheet.Sheet) {
 	losses := make([]map[string]unit.Ratio, len(s.H.Branches))
 	for i := range s.H.Wires {
 		if s.Wires[i].HasPath {
 			cutWire(s, i, losses)
-		}
-	}
-	isReturn := map[string]bool{}
-	for i := range s.H.Wires {
-		if w := &s.H.Wires[i]; w.Return.V != w.ID {
-			isReturn[w.Return.V] = true
-		}
-	}
-	for i := range s.H.Wires {
-		w, out := &s.H.Wires[i], &s.Wires[i]
-		out.Circuit = out.Drop.V
-		k, has := s.Index.Wire[w.Return.V]
-		if has = has && k != i; has {
-			back := s.Wires[k].Drop.V
-			if !s.H.Wires[k].Amps.Set {
-				back = DropAt(s, k, wires.ComesBack(s, k)) // it carries what comes through all it serves
-			}
-			out.Circuit += back
-		}
-		wires.Measured(s, i)
-		// A return is tested with the wires it serves, and of two that name each
-		// other the first speaks.
-		if isReturn[w.ID] && (!has || k < i) {
-			continue
-		}
-		if most := wires.DropLimit(s, i); out.Drop.Set && out.Circuit > most {
-			what := "this wire alone"
-			if has {
-				what = "with its return"
-			}
-			s.Say(sheet.Warn, "wire.drop", w.ID, fmt.Sprintf("It drops %s V at %s A (%s); the shop allows %s V",
-				unit.Fixed(out.Circuit, 2), unit.Fixed(w.Amps.V, 2), what, unit.Fixed(most, 2)))
 		}
 	}
 }
@@ -94,7 +58,6 @@ func cutWire(s *sheet.Sheet, i int, losses []map[string]unit.Ratio) {
 		return
 	}
 	out.Cut, out.Finished = l.CutMM, l.FinishedMM
-	setDrop(s, i)
 }
 
 // keepLength takes the length of a wire over from the prior sheet where every branch on
@@ -110,14 +73,7 @@ func keepLength(s *sheet.Sheet, i int) bool {
 		}
 	}
 	out.Cut, out.Finished = old.Cut, old.Finished
-	setDrop(s, i)
 	return true
-}
-
-// setDrop works out what a wire drops along itself, once its length is known.
-func setDrop(s *sheet.Sheet, i int) {
-	w, out := &s.H.Wires[i], &s.Wires[i]
-	out.Drop = model.Opt[unit.Volt]{V: DropAt(s, i, w.Amps.V), Set: out.Known && w.Amps.Set && wires.Rates(s, i)}
 }
 
 // lossesIn is the lay loss of each component of a branch.
@@ -164,29 +120,4 @@ func SpliceOffset(s *sheet.Sheet, text string, path []int) unit.Millimetre {
 		}
 	}
 	return sp.OffsetMM.V
-}
-
-// DropAt is amps × R(T) × finished length, each branch at its own temperature;
-// loops and splice offsets at that of the branch they hang on.
-func DropAt(s *sheet.Sheet, i int, amps unit.Ampere) unit.Volt {
-	out := &s.Wires[i]
-	if !out.Known || out.Finished <= 0 {
-		return 0
-	}
-	whole := unit.Millimetre(0)
-	for _, b := range out.Path {
-		whole += s.H.Branches[b].LengthMM
-	}
-	total := unit.Volt(0)
-	for _, b := range out.Path {
-		// Lay loss, loops and offsets spread over the branches by length: they
-		// differ by a few per cent of a length, and temperature between branches
-		// moves the resistance by less than that again.
-		v, _ := wire.Drop(amps, out.Entry.OhmPerKm, s.Branches[b].Ambient, out.Finished*s.H.Branches[b].LengthMM/whole)
-		total += v
-	}
-	if len(out.Path) == 0 {
-		total, _ = wire.Drop(amps, out.Entry.OhmPerKm, s.Limits.AmbientC, out.Finished)
-	}
-	return total
 }

@@ -6,6 +6,7 @@ import (
 
 	"contralay/calc"
 	"contralay/calc/calctest"
+	"contralay/calc/sheet"
 )
 
 // Wire 101 of the example by hand. T1: lay loss √(1+(π·(2.9+1.09)/65.28)²) on
@@ -20,8 +21,10 @@ func TestCutLengthByHand(t *testing.T) {
 	w := s.Wires[s.Index.Wire["101"]]
 	calctest.Near(t, "finished", float64(w.Finished), finished, 1e-6)
 	calctest.Near(t, "cut", float64(w.Cut), math.Ceil((finished+175)/10)*10, 1e-9)
-	// 22 AWG tin: 16.20 Ω/1000 ft (AC 43.13-1B table 11-9), 1 A, 90 °C.
-	calctest.Near(t, "drop", float64(w.Drop.V), finished/1e6*16.20/0.3048*(234.5+90)/254.5, 1e-5)
+	// 22 AWG tin: 16.20 Ω/1000 ft (AC 43.13-1B table 11-9), 1 A, at the temperature of the
+	// conductor in each branch, in air of 90 °C.
+	grown := func(branch int) float64 { return (234.5 + conductorC(t, s, "101", branch, 90)) / 254.5 }
+	calctest.Near(t, "drop", float64(w.Drop.V), finished/1e6*16.20/0.3048*(450*grown(0)+90*grown(1))/540, 1e-5)
 	// A splice off its breakout: S1 stands 55 mm along R1. 110 comes to J1 and goes on
 	// to it; 112 leaves along R1 and is that much shorter.
 	calctest.Near(t, "110 past J1", float64(s.Wires[s.Index.Wire["110"]].Finished-16-55),
@@ -33,7 +36,8 @@ func TestCutLengthByHand(t *testing.T) {
 }
 
 // A return without amps of its own carries what comes through the wire: 22 AWG tin,
-// 16.20 Ω/1000 ft (AC 43.13-1B table 11-9), 10 A there and back at 40 °C. Two wires
+// 16.20 Ω/1000 ft (AC 43.13-1B table 11-9), 10 A there and back, each at the temperature
+// of its conductor. Two wires
 // that name each other are one circuit and warn once.
 func TestDropWithReturn(t *testing.T) {
 	for _, c := range []struct {
@@ -66,10 +70,11 @@ from = "A"
 to = "Z"
 length_mm = 1500
 `), calctest.Catalogue(t), nil)
-			one := float64(s.Wires[0].Finished) / 1e6 * 16.20 / 0.3048 * (234.5 + 40) / 254.5 * 10
-			want := 2 * one
-			if c.name == "naming itself" {
-				want = one
+			want := 0.0
+			for k, id := range []string{"1", "2"} {
+				if k == 0 || c.name != "naming itself" {
+					want += float64(s.Wires[k].Finished) / 1e6 * 16.20 / 0.3048 * (234.5 + conductorC(t, s, id, 0, 40)) / 254.5 * 10
+				}
 			}
 			calctest.Near(t, "circuit", float64(s.Wires[0].Circuit), want, 2e-4)
 			n := 0
@@ -83,4 +88,20 @@ length_mm = 1500
 			}
 		})
 	}
+}
+
+// conductorC is how warm a wire's conductor is in a branch: warmer than the air by 0.1 K at
+// least, where it carries 1 A and more.
+func conductorC(t *testing.T, s *sheet.Sheet, wire string, branch int, air float64) float64 {
+	t.Helper()
+	for _, c := range s.Branches[branch].Warm.Wires {
+		if s.H.Wires[c.Wire].ID == wire {
+			if !(float64(c.C) > air+0.1) {
+				t.Errorf("%s is at %v in air of %v", wire, c.C, air)
+			}
+			return float64(c.C)
+		}
+	}
+	t.Fatalf("the heat of branch %d is not known", branch)
+	return 0
 }

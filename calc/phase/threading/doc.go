@@ -7,7 +7,7 @@
 //	reads Passing: Ends
 //	reads Sheath: CutMM, FromMM, Part, Pass, PassAt, PassMM, ToMM, Tube
 //	reads Sheet: Branches, Cat, H, Index, Limits, Wires
-//	reads Warm: BundleC, Known, Wires
+//	reads Warm: FillerC, Known, UnderC, Wires
 //	reads WarmWire: C, Wire
 //	reads Wire: Entry, Heats
 package threading

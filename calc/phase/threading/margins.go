@@ -32,7 +32,7 @@ func Margins(s *sheet.Sheet, i int) []Margin {
 	b := &s.Branches[i]
 	inside := b.Ambient
 	if b.Warm.Known {
-		inside = max(inside, b.Warm.BundleC)
+		inside = max(inside, b.Warm.UnderC)
 	}
 	var out []Margin
 	hot := map[string]Margin{}
@@ -62,7 +62,7 @@ func Margins(s *sheet.Sheet, i int) []Margin {
 	}
 	given := catalogue.Origin{Source: "given in the file", Standing: catalogue.House}
 	if c, any := over.FillerStands(s, i); any {
-		out = append(out, Margin{"filler in stock", c, inside, given})
+		out = append(out, Margin{"filler in stock", c, max(inside, b.Warm.FillerC.V), given})
 	}
 	for _, t := range over.Tubes(s, i) {
 		if t.ServiceMaxC > 0 {

@@ -13,23 +13,25 @@ import (
 	"contralay/model/unit"
 )
 
-// A run of 12 A through 5 m of 16 AWG at 20 °C with 2.8 V measured along it: the wire
-// explains 0.95 V (4.81 Ω/1000 ft, AC 43.13-1B table 11-9: 15.78 mΩ/m × 5 m × 12 A =
-// 0.947 V), the rest is elsewhere.
+// A run of 12 A through 5 m of 16 AWG in air of 20 °C with 2.8 V measured along it: the
+// wire explains 0.95 V at 20 °C (4.81 Ω/1000 ft, AC 43.13-1B table 11-9: 15.78 mΩ/m × 5 m
+// × 12 A = 0.947 V), some 6 % more at the temperature of its conductor; the rest is
+// elsewhere.
 func TestMeasuredDrop(t *testing.T) {
 	s := calctest.Carrying(t, 20, "", []string{"16 12.0\nmeasured_drop_v = 2.8"}, nil, "")
 	h := s.H.EditBranch(0, func(b *model.Branch) { b.LengthMM = 5000 - 16 }) // two loops of 8 mm
 	s = calc.Complete(h, s.Cat, nil)
-	if got := float64(s.Wires[0].Drop.V); math.Abs(got-0.947) > 0.002 {
+	warm := 0.947 * (234.5 + float64(s.Wires[0].HottestC.V)) / 254.5
+	if got := float64(s.Wires[0].Drop.V); math.Abs(got-warm) > 0.002 || warm < 0.98 || warm > 1.03 {
 		t.Errorf("the wire explains %v V", got)
 	}
 	g, ok := calctest.Snag(s, "wire.measured", "w0")
 	if !ok || g.Level != sheet.Warn || !strings.HasPrefix(g.Says,
-		"You measured 2.80 V, and the wire accounts for 0.95 V at 12 A. The other 1.85 V are lost in contacts") ||
+		"You measured 2.80 V, and the wire accounts for 1.01 V at 12 A. The other 1.79 V are lost in contacts") ||
 		!strings.Contains(g.Says, "22 W") {
 		t.Errorf("%+v", g)
 	}
-	for v, says := range map[unit.Volt]bool{0.9: false, 1.1: false, 1.2: true, 0.3: true} {
+	for v, says := range map[unit.Volt]bool{0.9: false, 1.1: false, 1.3: true, 0.3: true} {
 		s := calc.Build(h.EditWire(0, func(w *model.Wire) { w.DropV = model.Some(v) }), s.Cat, s)
 		if _, ok := calctest.Snag(s, "wire.measured", "w0"); ok != says {
 			t.Errorf("%v V measured: said %v", v, ok)
@@ -37,12 +39,14 @@ func TestMeasuredDrop(t *testing.T) {
 	}
 }
 
-// A load that comes and goes heats by its r.m.s., drops by its peak against the limit
+// A load that comes and goes heats by its r.m.s., drops by its peak, a little less than a
+// steady one because its conductor is cooler, against the limit
 // for such, and one pulse of it stays within what the conductor bears.
 func TestDuty(t *testing.T) {
 	steady := calctest.Carrying(t, 60, "", []string{"18 20.0"}, nil, "")
 	comes := calctest.Carrying(t, 60, "", []string{"18 20.0\non_s = 1.0\nperiod_s = 4.0"}, nil, "")
-	if a, b := steady.Wires[0], comes.Wires[0]; a.Heats != 20 || b.Heats != 10 || a.Drop.V != b.Drop.V || !(b.HottestC.V < a.HottestC.V) ||
+	if a, b := steady.Wires[0], comes.Wires[0]; a.Heats != 20 || b.Heats != 10 || !(a.Drop.V > b.Drop.V) || b.Drop.V < a.Drop.V*0.75 ||
+		!(b.HottestC.V < a.HottestC.V) ||
 		math.Abs(float64(a.Bound.V.Amps-b.Bound.V.Amps)) > 0.01 {
 		t.Errorf("steady %v A, %v V, %v °C; comes %v A, %v V, %v °C", a.Heats, a.Drop.V, a.HottestC.V, b.Heats, b.Drop.V, b.HottestC.V)
 	}

@@ -48,9 +48,11 @@ func TestAltitude(t *testing.T) {
 	if got := table(s) / table(sea); math.Abs(got-0.91) > 1e-9 {
 		t.Errorf("20,000 ft: %v", got)
 	}
+	// Past its last point, 60,000 ft, the curve is held.
+	h.Rules.AltitudeM = model.Some[unit.Metre](18_288)
+	last := table(calc.Complete(&h, sea.Cat, nil))
 	h.Rules.AltitudeM = model.Some[unit.Metre](30_000)
-	s = calc.Complete(&h, sea.Cat, nil)
-	if table(s) != 0 {
-		t.Errorf("30 km up the method has a value: %v", fmt.Sprint(power.LimitsOf(s, 0)))
+	if s = calc.Complete(&h, sea.Cat, nil); table(s) != last || last <= 0 {
+		t.Errorf("30 km up: %v, want the %v of 60,000 ft", fmt.Sprint(power.LimitsOf(s, 0)), last)
 	}
 }

@@ -43,9 +43,6 @@ func everyFigure(s *sheet.Sheet) (out []why.Figure) {
 		for _, w := range []string{"branch.hottest", "branch.under", "branch.surface"} {
 			put(b.Warm.Known, why.Figure{What: w, Of: id})
 		}
-		for k := range b.Warm.ShellC {
-			put(true, why.Figure{What: "branch.shell", Of: id, K: k})
-		}
 		for _, c := range b.Warm.Wires {
 			put(true, why.Figure{What: "conductor.hot", Of: id, Part: s.H.Wires[c.Wire].ID})
 		}

@@ -1,9 +1,10 @@
 package power
 
 import (
-	"contralay/calc/phase/length"
+	"contralay/calc/phase/current"
 	"contralay/calc/phase/wires"
 	"contralay/calc/query/why"
+	"contralay/calc/sheet"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -19,15 +20,16 @@ func wireDrop(e why.Explainer, f why.Figure) (why.Why, bool) {
 // dropOf explains amps through a wire: each branch at its own temperature.
 func dropOf(e why.Explainer, k int, amps float64, name string) why.Why {
 	w, id := &e.Wires[k], e.H.Wires[k].ID
-	out := why.Why{Name: name, Measure: why.Volts, Value: float64(length.DropAt(e.Sheet, k, unit.Ampere(amps))),
+	out := why.Why{Name: name, Measure: why.Volts, Value: float64(current.DropAt(e.Sheet, k, unit.Ampere(amps))),
 		Says: "Multiply current, resistance and finished length. The resistance at 20 C grows by (234.5 + T) / 254.5; each branch counts " +
-			"at its own T for its share of the length"}
+			"for its share of the length at the T of the conductor in it"}
 	out.In = []why.Input{why.Given("current", amps, why.Amperes),
 		why.LookUp("highest resistance at 20 C", float64(w.Entry.OhmPerKm), why.OhmsPerKm,
 			catalogue.Origin{Source: w.Entry.Source, Standing: wires.OhmStanding(w.Entry)}),
 		e.From("finished length", why.Figure{What: "wire.finished", Of: id})}
 	for _, b := range w.Path {
-		out.In = append(out.In, why.Given("length of "+e.H.Branches[b].ID, float64(e.H.Branches[b].LengthMM), why.Length), air(e, b))
+		out.In = append(out.In, why.Given("length of "+e.H.Branches[b].ID, float64(e.H.Branches[b].LengthMM), why.Length),
+			conductorAt(e, w, id, b))
 	}
 	out.Formula = func(in []float64) float64 {
 		whole, t := 0.0, 0.0
@@ -44,6 +46,17 @@ func dropOf(e why.Explainer, k int, amps float64, name string) why.Why {
 		out.Formula = func(in []float64) float64 { return in[0] * in[1] * in[2] * (234.5 + in[3]) / 254.5 / 1e6 }
 	}
 	return out
+}
+
+// conductorAt is how warm a wire's conductor is in a branch, or the air where its heat is
+// not known.
+func conductorAt(e why.Explainer, w *sheet.Wire, id string, b int) why.Input {
+	for _, c := range e.Branches[b].Warm.Wires {
+		if &e.Wires[c.Wire] == w {
+			return e.From("conductor in "+e.H.Branches[b].ID, why.Figure{What: "conductor.hot", Of: e.H.Branches[b].ID, Part: id})
+		}
+	}
+	return air(e, b)
 }
 
 func wireCircuit(e why.Explainer, f why.Figure) (why.Why, bool) {

@@ -4,13 +4,11 @@ import (
 	"fmt"
 	"math"
 
-	"contralay/calc/formula/derate"
 	"contralay/calc/formula/heat"
 	"contralay/calc/phase/current"
 	"contralay/calc/phase/over"
 	"contralay/calc/query/why"
 	"contralay/calc/sheet"
-	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -63,49 +61,72 @@ func wireLimit(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	for _, b := range e.Wires[k].Path {
 		id := e.H.Branches[b].ID
-		for _, c := range e.Branches[b].Warm.Wires {
-			if c.Wire == k && l.Where == "heat in "+id {
-				margin := float64(e.Limits.BundleMargin)
-				w.Says = "In the steady heat balance this current brings its conductor to its rating, with the other wires as entered. " +
-					"Multiply it by the margin, because the balance is 10 to 20 % too favourable for dense bundles"
-				w.In = []why.Input{why.LookUp(fmt.Sprintf("current that brings it to %s C", unit.Fixed(e.Wires[k].Entry.RatedC, 0)),
-					float64(c.Limit.V)/margin, why.Amperes, fromMemory), why.Shop("margin", margin, why.Times, e.H.Rules.BundleMargin.Set)}
+		margin := float64(e.Limits.BundleMargin)
+		shops := why.Shop("margin", margin, why.Times, e.H.Rules.BundleMargin.Set)
+		rating := "current that brings it to " + unit.Fixed(e.Wires[k].Entry.RatedC, 0) + " C"
+		switch l.Where {
+		case "heat in " + id:
+			for _, c := range e.Branches[b].Warm.Wires {
+				if c.Wire != k {
+					continue
+				}
+				w.Says = "In the steady heat balance of the section this current brings its conductor to its rating, with the other " +
+					"wires as entered. Multiply it by the margin, because the balance is too favourable for dense bundles"
+				w.In = []why.Input{why.LookUp(rating, float64(c.Limit.V)/margin, why.Amperes, fromMemory), shops}
 				w.Formula = func(in []float64) float64 { return in[0] * in[1] }
 				return w, true
 			}
-		}
-		ent, air := e.Wires[k].Entry, e.Branches[b].Ambient
-		through := over.WiresOf(e.Sheet, b)
-		in := current.DeratingOf(e.Sheet, b, through)
-		a, words, ac, ok := current.Derated(e.Sheet, k, b, len(through), in)
-		if !ok || l.Where != words {
-			continue
-		}
-		size := catalogue.CanonicalSize(ent.Size)
-		if _, is := derate.Table(size, ent.RatedC, len(through), air); is {
-			w.Says = "AC 43.13-1B table 11-9 gives it for air of 70 C, 33 wires or more (9 for 8 AWG and thicker), at most 20 % of the " +
-				"harness's capacity in use, and 60,000 ft"
-			w.In, w.Formula = []why.Input{why.LookUp("table 11-9", float64(a), why.Amperes, ac)}, why.First
+		case current.AloneIn(id):
+			w.Says = "This current brings its conductor to its rating when it runs alone and bare in still air of that temperature. " +
+				"Multiply it by the margin. A wire in a bundle may never carry more than the same wire alone"
+			w.In = []why.Input{air(e, b), why.LookUp(rating, float64(current.AloneAmps(e.Sheet, k, b))/margin, why.Amperes, fromMemory),
+				shops}
+			w.Formula = func(in []float64) float64 { return in[1] * in[2] }
 			return w, true
 		}
-		free, _ := derate.FreeAir(size, ent.RatedC-air)
-		high, _ := derate.Altitude(unit.Millimetre(e.Limits.AltitudeM * 1000))
-		w.Says = "Take the current that one wire in free air may carry for this rise over the air. Multiply it by the factor of a bundle " +
-			"with so many wires and so much of its capacity in use"
-		w.In = []why.Input{why.LookUp(fmt.Sprintf("one wire in free air, %s C over the air", unit.Fixed(ent.RatedC-air, 0)), float64(free),
-			why.Amperes,
-			ac),
-			why.LookUp(fmt.Sprintf("factor of %d wires", len(through)), float64(in.F), why.Times,
-				catalogue.Origin{Source: "bundle chart of MIL-W-5088L", Standing: ac.Standing})}
-		w.Formula = func(in []float64) float64 { return in[0] * in[1] }
-		if high < 1 {
-			w.In = append(w.In, why.LookUp("factor for thin air at "+unit.Fixed(e.Limits.AltitudeM, 0)+" m", float64(high), why.Times,
-				fromMemory))
-			w.Formula = func(in []float64) float64 { return in[0] * in[1] * in[2] }
+		through := over.WiresOf(e.Sheet, b)
+		in := current.DeratingOf(e.Sheet, b, through)
+		for _, p := range current.Published(e.Sheet, k, b, len(through), in) {
+			if p.Where == l.Where {
+				return published(e, k, b, len(through), in, p, w), true
+			}
 		}
-		return w, true
 	}
 	return oneLimit(l, w)
+}
+
+// published explains what the public tables give.
+func published(e why.Explainer, k, b, through int, in current.Derating, p current.Bound, w why.Why) why.Why {
+	ends := ""
+	if p.Held {
+		ends = ". The public data end before this case, so their last point is held"
+	}
+	if p.Size.Held {
+		ends += fmt.Sprintf(" (they have no %s: %s AWG is taken for it)", e.Wires[k].Entry.Size, p.Size)
+	}
+	if p.Table {
+		w.Says = "AC 43.13-1B table 11-9 gives it for air of 70 C, 33 wires or more (9 for 8 AWG and thicker), at most 20 % of the " +
+			"harness's capacity in use, and 60,000 ft" + ends
+		w.In, w.Formula = []why.Input{why.LookUp("table 11-9", float64(p.Amps), why.Amperes, p.Origin)}, why.First
+		return w
+	}
+	count := fmt.Sprintf("factor of %d wires, %s %% in use", in.N, unit.Fixed(100*in.Share, 0))
+	if in.N < through {
+		ends += fmt.Sprintf(". Of the %d wires the %d that are loaded most give the lowest factor", through, in.N)
+	}
+	w.Says = "Take the current that one wire in free air may carry for this rise over the air. Multiply it by the factor of a bundle " +
+		"with so many wires and so much of its capacity in use" + ends
+	rise := e.Wires[k].Entry.RatedC - e.Branches[b].Ambient
+	w.In = []why.Input{why.LookUp(fmt.Sprintf("one wire in free air, %s C over the air", unit.Fixed(rise, 0)), float64(p.Free), why.Amperes,
+		p.Origin), why.LookUp(count, float64(in.F), why.Times,
+		catalogue.Origin{Source: "bundle chart of MIL-W-5088L", Standing: p.Standing})}
+	w.Formula = func(in []float64) float64 { return in[0] * in[1] }
+	if in.High < 1 {
+		w.In = append(w.In, why.LookUp("factor for thin air at "+unit.Fixed(e.Limits.AltitudeM, 0)+" m", float64(in.High), why.Times,
+			fromMemory))
+		w.Formula = func(in []float64) float64 { return in[0] * in[1] * in[2] }
+	}
+	return w
 }
 
 func wireHottest(e why.Explainer, f why.Figure) (why.Why, bool) {
@@ -130,131 +151,104 @@ func branchHottest(e why.Explainer, f why.Figure) (why.Why, bool) {
 		Formula: why.First}, true
 }
 
-// conductorIn is a conductor of a branch and the bundle it lies in.
-func conductorIn(e why.Explainer, f why.Figure) (*sheet.Branch, heat.Bundle, current.Conductor, bool) {
-	i, _, b, ok := e.BranchAt(f.Of)
+// balanceOf is a branch's section in balance, as it was solved.
+func balanceOf(e why.Explainer, id string) (i int, b *sheet.Branch, sec heat.Section, wires []current.Conductor, r heat.Result, ok bool) {
+	i, _, b, ok = e.BranchAt(id)
 	if !ok || !b.Warm.Known {
-		return nil, heat.Bundle{}, current.Conductor{}, false
+		return i, b, sec, nil, r, false
 	}
-	balance, wires, ok := current.HeatOf(e.Sheet, i)
-	for _, c := range wires {
-		if ok && e.H.Wires[c.Wire].ID == f.Part {
-			return b, balance, c, true
+	if sec, wires, ok = current.SectionOf(e.Sheet, i); ok {
+		r, ok = b.Warm.Rays.Solve(sec)
+	}
+	return i, b, sec, wires, r, ok
+}
+
+// meets are what lies round something in a section, as inputs: what each conducts to it
+// and how warm it is, in pairs.
+func meets(e why.Explainer, branch string, sec heat.Section, wires []current.Conductor, round []heat.Meets) (in []why.Input) {
+	for _, m := range round {
+		name := "filler"
+		switch {
+		case m.Disc == -1:
+			name = "sheath near it"
+			if sec.OutsideMM <= sec.InsideMM {
+				name = "surface near it"
+			}
+		case m.Disc == -2:
+			name = "air outside"
+		case sec.Discs[m.Disc].Ohm <= 0 && sec.Discs[m.Disc].CoreMM > 0:
+			name = "jacket"
 		}
+		for _, c := range wires {
+			if c.Disc == m.Disc {
+				name = "wire " + e.H.Wires[c.Wire].ID
+			}
+		}
+		in = append(in, why.LookUp("conducts to "+name, float64(m.Conducts), why.Times,
+			catalogue.Origin{Source: "insulation and air between them, in slices", Standing: catalogue.Memory}),
+			why.LookUp(name, float64(m.C), why.Celsius,
+				catalogue.Origin{Source: "the same balance of " + branch, Standing: catalogue.Memory}))
 	}
-	return nil, heat.Bundle{}, current.Conductor{}, false
+	return in
+}
+
+// weighed is the mean of temperatures by what conducts, in pairs from the second input on,
+// and what a heat in the first adds.
+func weighed(in []float64) float64 {
+	conducts, sum := 0.0, in[0]
+	for n := 1; n+1 < len(in); n += 2 {
+		conducts, sum = conducts+in[n], sum+in[n]*in[n+1]
+	}
+	return sum / conducts
 }
 
 func conductorHot(e why.Explainer, f why.Figure) (why.Why, bool) {
-	b, balance, c, ok := conductorIn(e, f)
+	_, b, sec, wires, r, ok := balanceOf(e, f.Of)
 	if !ok {
 		return why.Why{}, false
 	}
-	w := why.Why{Name: "conductor of " + f.Part + " in " + f.Of, Measure: why.Celsius}
-	for _, m := range b.Warm.Wires {
-		if m.Wire == c.Wire {
-			w.Value = float64(m.C)
+	for n, c := range wires {
+		if e.H.Wires[c.Wire].ID != f.Part {
+			continue
 		}
+		t := b.Warm.Wires[n].C
+		makes := float64(sec.Discs[c.Disc].At20()) * float64(heat.Grows(t))
+		w := why.Why{Name: "conductor of " + f.Part + " in " + f.Of, Measure: why.Celsius, Value: float64(t), Formula: weighed,
+			Says: "Take the mean temperature of what lies round it, each by how well heat goes there. Add the heat that the conductor " +
+				"makes, " +
+				"divided by all that conducts"}
+		w.In = append([]why.Input{why.LookUp("heat it makes at that temperature", makes, why.WattsPerM,
+			catalogue.Origin{Source: "current squared times resistance, with the lay loss", Standing: catalogue.Published})},
+			meets(e, f.Of, sec, wires, r.Round(sec, c.Disc))...)
+		return w, true
 	}
-	t := b.Warm.ShellC[c.Layer]
-	grow := (234.5 + float64(t)) / 254.5
-	ownHeat, mean := c.Q20(float64(c.Amps))*grow, float64(balance.Shells[c.Layer].At20)*grow/float64(max(c.Count, 1))
-	base := e.From("temperature of its layer", why.Figure{What: "branch.shell", Of: f.Of, K: c.Layer})
-	w.Says = "Take the temperature of its layer. Add the rise across its own insulation for the heat that it makes above the mean of the " +
-		"layer: q ln(d/d_c) / (2 pi k)"
-	if len(balance.Shells) == 1 && c.Count == 1 {
-		base, mean = e.From("temperature on the outside of the wire", why.Figure{What: "branch.under", Of: f.Of}), 0
-		w.Says = "Take the temperature on the outside of the wire. Add the rise of its heat across its insulation: q ln(d/d_c) / (2 pi k)"
-	}
-	w.In = []why.Input{base, why.LookUp("heat it makes at that temperature", ownHeat, why.WattsPerM,
-		catalogue.Origin{Source: "current squared times resistance, with the lay loss", Standing: catalogue.Published}),
-		why.LookUp("mean heat of its layer", mean, why.WattsPerM,
-			catalogue.Origin{Source: "the same for all of the layer", Standing: catalogue.Published}), why.LookUp("finished diameter",
-			float64(c.D), why.Diameter, e.Wires[c.Wire].Dia.Origin),
-		why.LookUp("conductor", float64(c.Dc), why.Diameter, e.Wires[c.Wire].Entry.Origin),
-		why.LookUp("conductivity of the insulation", float64(heat.InsulationK), why.Times, fromMemory)}
-	w.Formula = func(in []float64) float64 {
-		return in[0] + math.Max(0, in[1]-in[2])*math.Log(in[3]/in[4])/(2*math.Pi*in[5])
-	}
-	return w, true
-}
-
-func branchShell(e why.Explainer, f why.Figure) (why.Why, bool) {
-	i, _, b, ok := e.BranchAt(f.Of)
-	if !ok || !b.Warm.Known || f.K < 0 || f.K >= len(b.Warm.ShellC) {
-		return why.Why{}, false
-	}
-	balance, _, ok := current.HeatOf(e.Sheet, i)
-	if !ok {
-		return why.Why{}, false
-	}
-	made := func(k int) float64 {
-		return float64(balance.Shells[k].At20) * (234.5 + float64(b.Warm.ShellC[k])) / 254.5
-	}
-	inside := 0.0
-	for k := range f.K {
-		inside += made(k)
-	}
-	outer := e.From("temperature under the sheath, or of the surface", why.Figure{What: "branch.under", Of: f.Of})
-	if f.K+1 < len(b.Warm.ShellC) {
-		outer = e.From(model.LayerName(f.K+1), why.Figure{What: "branch.shell", Of: f.Of, K: f.K + 1})
-	}
-	ra := 0.0
-	if f.K > 0 {
-		ra = float64(balance.Shells[f.K-1].OuterMM)
-	}
-	kEff := float64(heat.Effective(balance.WireK, balance.Fill, (b.Warm.BundleC+b.Warm.ShellC[0])/2))
-	amps := catalogue.Origin{Source: "current squared times resistance", Standing: catalogue.Published}
-	return why.Why{Name: fmt.Sprintf("temperature in %s of %s", model.LayerName(f.K), f.Of), Value: float64(b.Warm.ShellC[f.K]),
-		Measure: why.Celsius,
-		Says: "Take the temperature of the layer outside it. Add the rise for the heat from inside and for its own heat: Q ln(b/a) / " +
-			"(2 pi k) and q / (2 pi k) (1/2 - a a ln(b/a) / (b b - a a)). On the axis it is q / (4 pi k)",
-		In: []why.Input{outer, why.LookUp("heat from inside", inside, why.WattsPerM, amps),
-			why.LookUp("heat of this layer", made(f.K), why.WattsPerM, amps),
-			why.Exact("inner diameter", ra, why.Diameter), why.Exact("outer diameter", float64(balance.Shells[f.K].OuterMM), why.Diameter),
-			why.LookUp("conductivity across wires and air", kEff, why.Times, fromMemory)},
-		Formula: func(in []float64) float64 {
-			k2 := 2 * math.Pi * in[5]
-			if in[3] <= 0 {
-				return in[0] + in[2]/(2*k2)
-			}
-			l := math.Log(in[4] / in[3])
-			return in[0] + in[1]/k2*l + in[2]/k2*(0.5-in[3]*in[3]*l/(in[4]*in[4]-in[3]*in[3]))
-		}}, true
+	return why.Why{}, false
 }
 
 func branchUnder(e why.Explainer, f why.Figure) (why.Why, bool) {
-	i, _, b, ok := e.BranchAt(f.Of)
-	balance, _, known2 := current.HeatOf(e.Sheet, max(i, 0))
-	if !ok || !b.Warm.Known || !known2 {
+	_, b, sec, wires, r, ok := balanceOf(e, f.Of)
+	if !ok {
 		return why.Why{}, false
 	}
-	w := why.Why{Name: "temperature under the sheath of " + f.Of, Value: float64(b.Warm.BundleC), Measure: why.Celsius,
-		In: []why.Input{e.From("temperature of the surface", why.Figure{What: "branch.surface", Of: f.Of})}}
-	if balance.SheathMM <= b.OverMM {
-		w.Name, w.Says, w.Formula = "surface temperature of the bundle of "+f.Of, "The branch has no sheath, so this is its surface",
-			why.First
-		return w, true
+	w := why.Why{Name: "warmest place of the sheath of " + f.Of, Value: float64(b.Warm.UnderC), Measure: why.Celsius, Formula: weighed,
+		Says: "Take the mean temperature of what lies round that place, each by how well heat goes there: the wires on it, the sheath on " +
+			"either side, and the air outside"}
+	if sec.OutsideMM <= sec.InsideMM {
+		w.Name = "warmest place on the surface of " + f.Of
 	}
-	w.Says = "Take the temperature of the surface. Add the rise of the heat through the sheath: Q ln(outside / inside) / (2 pi k)"
-	w.In = append(w.In, why.LookUp("heat of the bundle", float64(b.Warm.WattPerM), why.WattsPerM,
-		catalogue.Origin{Source: "currents squared times resistance", Standing: catalogue.Published}), e.From("OD over the sheath",
-		why.Figure{What: "tube.over", Of: f.Of, Part: b.Sheath.Part}), e.From("OD", why.Figure{What: "branch.over", Of: f.Of}),
-		why.LookUp("conductivity of the sheath", float64(heat.SheathK), why.Times, fromMemory))
-	w.Formula = func(in []float64) float64 { return in[0] + in[1]*math.Log(in[2]/in[3])/(2*math.Pi*in[4]) }
+	w.In = append([]why.Input{why.Exact("heat made there", 0, why.WattsPerM)}, meets(e, f.Of, sec, wires, r.Warmest(sec))...)
 	return w, true
 }
 
 func branchSurface(e why.Explainer, f why.Figure) (why.Why, bool) {
-	i, _, b, ok := e.BranchAt(f.Of)
-	balance, _, known2 := current.HeatOf(e.Sheet, max(i, 0))
-	if !ok || !b.Warm.Known || !known2 {
+	i, b, sec, _, _, ok := balanceOf(e, f.Of)
+	if !ok {
 		return why.Why{}, false
 	}
-	d := max(balance.SheathMM, b.OverMM)
+	d := max(sec.OutsideMM, b.OverMM)
 	return why.Why{Name: "surface temperature of " + f.Of, Value: float64(b.Warm.SurfaceC), Measure: why.Celsius,
-		Says: "At this temperature still air takes away the heat that the wires make: by natural convection from a level cylinder (the " +
-			"published formula), and by radiation",
+		Says: "At this mean temperature still air takes away the heat that the wires make: by natural convection from a level " +
+			"cylinder (the published formula), and by radiation",
 		In: []why.Input{air(e, i), why.LookUp("heat of the bundle", float64(b.Warm.WattPerM), why.WattsPerM,
 			catalogue.Origin{Source: "currents squared times resistance", Standing: catalogue.Published}),
 			why.Exact("outside diameter", float64(d), why.Diameter),
@@ -265,7 +259,7 @@ func branchSurface(e why.Explainer, f why.Figure) (why.Why, bool) {
 			for range 80 {
 				t := (lo + hi) / 2
 				if float64(heat.Surface(unit.Millimetre(in[2]), unit.Celsius(t), unit.Celsius(in[0]), unit.Ratio(in[3]),
-					balance.Pressure)) > in[1] {
+					sec.Pressure)) > in[1] {
 					hi = t
 				} else {
 					lo = t

@@ -13,7 +13,6 @@ var Makers = map[string]why.Maker{
 	"wire.lost":    wireLost,
 
 	"branch.hottest": branchHottest,
-	"branch.shell":   branchShell,
 	"branch.under":   branchUnder,
 	"branch.surface": branchSurface,
 

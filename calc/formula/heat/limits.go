@@ -1,0 +1,269 @@
+package heat
+
+import (
+	"math"
+	"slices"
+
+	"contralay/model/unit"
+)
+
+// Limits is the current of each disc that brings its conductor to its rating, the others
+// as entered; 0 where they alone do, or where nothing is asked of it. What the disc itself
+// carries as entered does not count.
+//
+// In a state of surface and air the balance is linear in the heats, so the network factored
+// once answers for every disc: with Z the inverse of its matrix and T' the temperature
+// without a current of its own,
+//
+//	I² R(rated) = (rated − T') / Z'    Z' = Z/(1 + βZ), its own growth β taken out
+//
+// That is done in steps of heat that are the same for every section, from that of the
+// coolest disc at its limit to that of the warmest, and read off at the one that the disc's
+// own heat leads to.
+func (res Result) Limits(s Section) []unit.Ampere {
+	r := res.rays
+	out := make([]unit.Ampere, len(s.Discs))
+	if len(s.Discs) == 1 && s.Discs[0].Rated > 0 {
+		out[0] = s.single()
+		return out
+	}
+	asked := 0
+	for _, d := range s.Discs {
+		if d.asks() {
+			asked++
+		}
+	}
+	// Down from where the first step is above no disc, then up to where the last is above all.
+	low := int(math.Floor(math.Log(math.Max(float64(res.Heat), 1)) / stride))
+	var levels []level
+	for k := low; asked > 0 && k > low-mostLevels; k-- {
+		levels = append(levels, r.level(s, heatOf(k)))
+		if levels[len(levels)-1].within(s, 1) == asked {
+			break
+		}
+	}
+	slices.Reverse(levels)
+	for k := low + 1; asked > 0 && len(levels) < mostLevels; k++ {
+		if levels[len(levels)-1].within(s, -1) == asked {
+			break
+		}
+		levels = append(levels, r.level(s, heatOf(k)))
+	}
+	for i, d := range s.Discs {
+		if d.asks() {
+			out[i] = unit.Ampere(math.Sqrt(math.Max(0, ownAt(levels, i)) / (float64(d.Ohm) / 1000 * float64(Grows(d.Rated)))))
+		}
+	}
+	return out
+}
+
+// asks reports whether a limit is asked of a disc.
+func (d Disc) asks() bool { return d.Rated > 0 && d.Ohm > 0 }
+
+const (
+	// stride is how far apart the logarithms of the heat of two levels are.
+	stride     = 0.4
+	mostLevels = 12
+	// spare is how far below its rating a limit keeps a conductor, K: reading between levels
+	// misses by less.
+	spare = 2.0
+)
+
+// heatOf is the heat of step k, W/m.
+func heatOf(k int) float64 { return math.Exp(float64(k) * stride) }
+
+// level is what a state of some heat lets each disc make by itself, and what that leads to.
+type level struct {
+	heat  float64
+	own   []float64 // W/m of the disc at its rating
+	total []float64 // of all then
+}
+
+// within is how many of the discs asked lead to no less than the heat of a level, or (−1)
+// to no more.
+func (l level) within(s Section, sign float64) int {
+	n := 0
+	for i, d := range s.Discs {
+		if d.asks() && sign*(l.total[i]-l.heat) >= 0 {
+			n++
+		}
+	}
+	return n
+}
+
+// level works a heat out for every disc: with the air in the gaps at the surface's
+// temperature, and at the highest rating's, and between the two where the mean of the
+// conductors then lies.
+func (r *Rays) level(s Section, q float64) level {
+	rated := 0.0
+	for _, d := range s.Discs {
+		rated = math.Max(rated, float64(d.Rated))
+	}
+	_, surface := r.stateAt(s, q, float64(s.Ambient))
+	cool, _ := r.stateAt(s, q, surface)
+	warm, _ := r.stateAt(s, q, rated)
+	a := r.allows(s, cool)
+	if !(warm.air > cool.air) {
+		return level{q, a.own, a.total}
+	}
+	b := r.allows(s, warm)
+	out := level{q, make([]float64, r.discs), make([]float64, r.discs)}
+	for i, d := range s.Discs {
+		if !d.asks() {
+			continue
+		}
+		w := 0.0
+		for range 4 { // it hardly moves after the second
+			mean := a.mean[i] + w*(b.mean[i]-a.mean[i])
+			w = (gapAir(mean, surface) - cool.air) / (warm.air - cool.air)
+			w = math.Min(math.Max(w, 0), 1)
+		}
+		out.own[i], out.total[i] = a.own[i]+w*(b.own[i]-a.own[i]), a.total[i]+w*(b.total[i]-a.total[i])
+	}
+	return out
+}
+
+// allowed is, for each disc, what it may make by itself in a state, what all make then, and
+// the mean temperature of the conductors.
+type allowed struct{ own, total, mean []float64 }
+
+func (r *Rays) allows(s Section, at state) allowed {
+	n := r.discs
+	makes, grows := make([]float64, n), make([]float64, n)
+	conductors := 0
+	for i, d := range s.Discs {
+		p := float64(d.At20())
+		makes[i], grows[i] = p*float64(Grows(s.Ambient)), p/(copperZero+20)
+		if d.Ohm > 0 {
+			conductors++
+		}
+	}
+	m := r.matrix(at, grows)
+	if !m.factor() { // only the state of the entered currents is known to be steady
+		clear(grows)
+		m = r.matrix(at, nil)
+		m.factor()
+	}
+	z := r.gather(m.inverse())
+	column := func(of func(i int) float64) []float64 {
+		y := make([]float64, len(r.place))
+		for i := range n {
+			y[r.place[i]] = of(i)
+		}
+		m.solve(y)
+		return r.gather(y)
+	}
+	rises := column(func(i int) float64 { return makes[i] })
+	ones := column(func(i int) float64 {
+		if s.Discs[i].Ohm > 0 {
+			return 1
+		}
+		return 0
+	})
+	grown := column(func(i int) float64 { return grows[i] })
+	sum, made := 0.0, 0.0
+	for i, d := range s.Discs {
+		if d.Ohm > 0 {
+			sum += rises[i]
+		}
+		made += makes[i] + grows[i]*rises[i]
+	}
+	out := allowed{make([]float64, n), make([]float64, n), make([]float64, n)}
+	for i, d := range s.Discs {
+		if !d.asks() {
+			continue
+		}
+		rated := float64(d.Rated - spare - s.Ambient)
+		without := (rises[i] - makes[i]*z[i]) / (1 + grows[i]*z[i])
+		out.own[i] = math.Max(0, (rated-without)/z[i]*(1+grows[i]*z[i]))
+		reaches := math.Max(rated, without)              // above its rating where the others alone bring it there
+		more := out.own[i] - makes[i] - grows[i]*reaches // heat in excess of what the solution has in it
+		out.total[i] = made + more*(1+grown[i])
+		out.mean[i] = float64(s.Ambient) + (sum+more*ones[i])/float64(max(conductors, 1))
+	}
+	return out
+}
+
+// ownAt is what a disc may make by itself in the state that its own heat leads to: between
+// two levels in a straight line over the logarithm of their heat. Below the least and
+// above the most of them the end is held.
+func ownAt(levels []level, i int) float64 {
+	// What is left of a disc's total above the level's heat falls from level to level.
+	left := func(l level) float64 { return math.Log(math.Max(l.total[i], leastHeat) / l.heat) }
+	for k := 1; k < len(levels); k++ {
+		a, b := left(levels[k-1]), left(levels[k])
+		if a <= 0 {
+			return levels[k-1].own[i]
+		}
+		if b <= 0 {
+			w := a / (a - b)
+			return levels[k-1].own[i] + w*(levels[k].own[i]-levels[k-1].own[i])
+		}
+	}
+	return levels[len(levels)-1].own[i]
+}
+
+// Meets is what a disc, or a sector of the sheath, gives heat to or takes it from.
+type Meets struct {
+	Disc     int // −1: the sheath, its sectors as one; −2: the air outside
+	Conducts unit.Conductivity
+	C        unit.Celsius // of it; of the sheath the mean by what each sector conducts
+}
+
+// Round is what lies round a disc and how well heat goes there, the best first: its
+// temperature is their mean by what each conducts, and its own heat over the sum of it.
+func (res Result) Round(s Section, disc int) []Meets { return res.round(s, disc, false) }
+
+// Warmest is the same for the sector of the sheath's inside that is warmest, where nothing is
+// made; its sheath is what lies on either side and outside of it.
+func (res Result) Warmest(s Section) []Meets {
+	r := res.rays
+	at := r.discs
+	for k := range sectors {
+		if res.rises[r.discs+k] > res.rises[at] {
+			at = r.discs + k
+		}
+	}
+	return res.round(s, at, true)
+}
+
+func (res Result) round(s Section, node int, sector bool) []Meets {
+	r := res.rays
+	g, t := map[int]float64{}, map[int]float64{}
+	meet := func(other int, conducts float64) {
+		key := other
+		if other >= r.discs {
+			key = -1
+		}
+		g[key] += conducts
+		t[key] += conducts * res.rises[other]
+	}
+	for i := range r.links {
+		l := &r.links[i]
+		switch node {
+		case int(l.a):
+			meet(int(l.b), l.conducts(res.at.air))
+		case int(l.b):
+			meet(int(l.a), l.conducts(res.at.air))
+		}
+	}
+	if sector {
+		if node >= r.nodes-sectors {
+			g[-2] = r.outward(res.at)
+		}
+	}
+	var out []Meets
+	for key, conducts := range g {
+		out = append(out, Meets{Disc: key, Conducts: unit.Conductivity(conducts), C: s.Ambient + unit.Celsius(t[key]/conducts)})
+	}
+	slices.SortFunc(out, func(a, b Meets) int {
+		switch {
+		case a.Conducts > b.Conducts:
+			return -1
+		case a.Conducts < b.Conducts:
+			return 1
+		}
+		return a.Disc - b.Disc
+	})
+	return out
+}

@@ -1,0 +1,97 @@
+package heat
+
+import (
+	"math"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// Random positive definite matrices in random envelopes: what the envelope's factors solve
+// and invert, elimination of the whole matrix does too.
+func TestMatrix(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		n := rapid.IntRange(1, 14).Draw(t, "n")
+		first := make([]int, n)
+		for i := range first {
+			first[i] = rapid.IntRange(0, i).Draw(t, "first")
+		}
+		m, whole := newMatrix(first), make([][]float64, n)
+		for i := range whole {
+			whole[i] = make([]float64, n)
+		}
+		put := func(i, j int, v float64) {
+			m.add(i, j, v)
+			whole[i][j] += v
+			if i != j {
+				whole[j][i] += v
+			}
+		}
+		for i := range n {
+			put(i, i, rapid.Float64Range(0.1, 2).Draw(t, "out"))
+			for j := first[i]; j < i; j++ {
+				if g := rapid.SampledFrom([]float64{0, 0.1, 1, 5}).Draw(t, "link"); g > 0 {
+					put(i, j, -g)
+					put(i, i, g)
+					put(j, j, g)
+				}
+			}
+		}
+		y := make([]float64, n)
+		for i := range y {
+			y[i] = rapid.Float64Range(-3, 3).Draw(t, "y")
+		}
+		x := append([]float64{}, y...)
+		if !m.factor() {
+			t.Fatal("not positive definite")
+		}
+		m.solve(x)
+		for i, want := range eliminate(whole, y) {
+			if math.Abs(x[i]-want) > 1e-9*math.Max(1, math.Abs(want)) {
+				t.Fatalf("x[%d] is %v, by elimination %v", i, x[i], want)
+			}
+		}
+		for i, got := range m.inverse() {
+			e := make([]float64, n)
+			e[i] = 1
+			if want := eliminate(whole, e)[i]; math.Abs(got-want) > 1e-9*math.Max(1, want) {
+				t.Fatalf("inverse[%d] is %v, by elimination %v", i, got, want)
+			}
+		}
+	})
+	if m := newMatrix([]int{0, 0}); m.factor() {
+		t.Error("noughts are factored")
+	}
+}
+
+// eliminate solves by Gauss's elimination with a choice of pivots.
+func eliminate(of [][]float64, y []float64) []float64 {
+	n := len(y)
+	a := make([][]float64, n)
+	for i := range a {
+		a[i] = append(append([]float64{}, of[i]...), y[i])
+	}
+	for c := range n {
+		best := c
+		for r := c; r < n; r++ {
+			if math.Abs(a[r][c]) > math.Abs(a[best][c]) {
+				best = r
+			}
+		}
+		a[c], a[best] = a[best], a[c]
+		for r := range n {
+			if r == c {
+				continue
+			}
+			f := a[r][c] / a[c][c]
+			for k := c; k <= n; k++ {
+				a[r][k] -= f * a[c][k]
+			}
+		}
+	}
+	x := make([]float64, n)
+	for i := range x {
+		x[i] = a[i][n] / a[i][i]
+	}
+	return x
+}

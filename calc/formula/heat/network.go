@@ -1,0 +1,251 @@
+package heat
+
+import (
+	"math"
+	"slices"
+
+	"contralay/model/unit"
+)
+
+// order puts the nodes in a row across the bundle, so that those that see each other
+// stand near each other in it: what is factored stays a narrow band.
+func (r *Rays) order(s Section) {
+	n := r.nodes
+	at := make([]float64, n)
+	for i, d := range s.Discs {
+		at[i] = float64(d.X)
+	}
+	for k := range n - r.discs {
+		at[r.discs+k] = r.outer / 2 * math.Cos((float64(k%sectors)+0.5)*2*math.Pi/sectors-math.Pi)
+	}
+	across := make([]int32, n)
+	for i := range across {
+		across[i] = int32(i)
+	}
+	slices.SortStableFunc(across, func(a, b int32) int {
+		switch {
+		case at[a] < at[b]:
+			return -1
+		case at[a] > at[b]:
+			return 1
+		}
+		return int(a - b)
+	})
+	r.place = make([]int32, n)
+	for k, i := range across {
+		r.place[i] = int32(k)
+	}
+	r.first = make([]int, n)
+	for i := range r.first {
+		r.first[i] = i
+	}
+	sees := func(a, b int32) {
+		i, j := int(r.place[a]), int(r.place[b])
+		r.first[max(i, j)] = min(r.first[max(i, j)], min(i, j))
+	}
+	for _, one := range r.links {
+		sees(one.a, one.b)
+	}
+}
+
+// state is what the network hangs on beside geometry: how well still air takes heat from
+// the surface, W/(m² K), and what the air in the gaps conducts, W/(m K).
+type state struct{ h, air float64 }
+
+// leastHeat is what a coefficient of the surface is worked out for at least, W/m: without
+// heat there is none.
+const leastHeat = 0.01
+
+// stateAt is that of a section that gives off so much heat and whose conductors have a
+// mean temperature, and the mean temperature of its surface.
+func (r *Rays) stateAt(s Section, heat, conductors float64) (state, float64) {
+	p := s.Pressure
+	if p <= 0 {
+		p = seaLevel
+	}
+	ambient, q := float64(s.Ambient)+kelvin, math.Max(heat, leastHeat)
+	surface := balance(r.outer/1000, ambient, p, q, ambient+10, 1e-7)
+	at := state{q / (math.Pi * r.outer / 1000 * (surface - ambient)), gapAir(math.Max(conductors, float64(s.Ambient)), surface-kelvin)}
+	if heat < q {
+		surface = balance(r.outer/1000, ambient, p, heat, ambient+1e-3, 1e-9)
+	}
+	return at, surface - kelvin
+}
+
+// gapAir is what the air in the gaps conducts, W/(m K), at the mean of conductors and
+// surface, °C.
+func gapAir(conductors, surface float64) float64 {
+	return airAt((math.Min(conductors, hottest)+surface)/2+kelvin, seaLevel).k
+}
+
+// outward is what a sector of the surface gives off, W/(m K).
+func (r *Rays) outward(at state) float64 { return at.h * math.Pi * r.outer / 1000 / sectors }
+
+// conducts is what a link carries, W/(m K): the parabola through what was worked out.
+func (l *link) conducts(air float64) float64 {
+	w := weights(air)
+	return w[0]*l.known[0] + w[1]*l.known[1] + w[2]*l.known[2]
+}
+
+// weights are how much each of airs counts at what the air conducts.
+func weights(air float64) (w [len(airs)]float64) {
+	air = math.Min(math.Max(air, airs[0]/2), 2*airs[2])
+	for k, a := range airs {
+		w[k] = 1
+		for j, b := range airs {
+			if j != k {
+				w[k] *= (air - b) / (a - b)
+			}
+		}
+	}
+	return w
+}
+
+// matrix is the balance of every node in a state: what flows off it for each kelvin above
+// the air, less what its copper makes more for each kelvin (grows; nil: nothing).
+func (r *Rays) matrix(at state, grows []float64) *matrix {
+	m := newMatrix(r.first)
+	join := func(a, b int32, g float64) {
+		i, j := int(r.place[a]), int(r.place[b])
+		m.add(i, i, g)
+		m.add(j, j, g)
+		m.add(max(i, j), min(i, j), -g)
+	}
+	w := weights(at.air)
+	for i := range r.links {
+		l := &r.links[i]
+		join(l.a, l.b, w[0]*l.known[0]+w[1]*l.known[1]+w[2]*l.known[2])
+	}
+	out := r.outward(at)
+	for _, i := range r.place[r.nodes-sectors:] {
+		m.add(int(i), int(i), out)
+	}
+	for i, v := range grows {
+		p := int(r.place[i])
+		m.add(p, p, -v)
+	}
+	return m
+}
+
+// Result is a section in balance.
+type Result struct {
+	Surface unit.Celsius   // mean of the outside of the sheath, or of the bundle
+	Under   unit.Celsius   // the sheath where it is warmest; the surface there, without sheath
+	Discs   []unit.Celsius // of each: its conductor, a filler as a whole, a jacket inside
+	Heat    unit.WattPerMetre
+
+	rays  *Rays
+	at    state
+	rises []float64 // of every node over the air
+}
+
+// hottest is where the balance gives up: no insulation here lives above it, and a
+// current that heats further has no steady state worth naming.
+const hottest = 600.0
+
+// settled is when a balance is found, K.
+const settled = 1e-4
+
+// Solve balances a section whose rays were traced: temperatures agree to 10⁻⁴ K from one
+// round to the next. Heat rises with the resistance, (234.5 + T)/254.5; that is part of
+// what is solved, the surface and the air in the gaps are settled in rounds. False where
+// something is not known, or there is no steady state below 600 °C.
+//
+// Source: conduction in cylinders and between them; any textbook. The network is a
+// derivation of the project's own; see package heattest for what it is held against.
+func (r *Rays) Solve(s Section) (Result, bool) {
+	if r == nil || len(s.Discs) != r.discs || !unit.Finite(float64(s.Ambient)) || s.Ambient <= -kelvin {
+		return Result{}, false
+	}
+	makes, grows := make([]float64, r.discs), make([]float64, r.discs)
+	for i, d := range s.Discs {
+		p := float64(d.At20())
+		if !(p >= 0) || !unit.Finite(p) {
+			return Result{}, false
+		}
+		makes[i], grows[i] = p*float64(Grows(s.Ambient)), p/(copperZero+20)
+	}
+	out := Result{rays: r, rises: make([]float64, r.nodes)}
+	for range 200 {
+		var surface float64
+		out.at, surface = r.stateAt(s, r.made(makes, grows, out.rises), float64(s.Ambient)+r.mean(s, out.rises))
+		rises, ok := r.settle(out.at, makes, grows, out.rises)
+		moved := 0.0
+		for i, v := range rises {
+			moved = math.Max(moved, math.Abs(v-out.rises[i]))
+		}
+		out.rises = rises
+		if !ok && slices.Max(rises) > hottest-float64(s.Ambient) {
+			return Result{}, false
+		}
+		if moved >= settled {
+			continue
+		}
+		if !(slices.Max(rises) < hottest-float64(s.Ambient)) {
+			return Result{}, false
+		}
+		out.Surface, out.Heat = unit.Celsius(surface), unit.WattPerMetre(r.made(makes, grows, rises))
+		out.Under = s.Ambient + unit.Celsius(slices.Max(rises[r.discs:r.discs+sectors]))
+		for i := range s.Discs {
+			out.Discs = append(out.Discs, s.Ambient+unit.Celsius(rises[i]))
+		}
+		return out, true
+	}
+	return Result{}, false
+}
+
+// made is the heat of all discs at their rises.
+func (r *Rays) made(makes, grows, rises []float64) float64 {
+	sum := 0.0
+	for i := range makes {
+		sum += makes[i] + grows[i]*math.Min(rises[i], 2*hottest)
+	}
+	return sum
+}
+
+// mean is the mean rise of the conductors; of all discs where there is none.
+func (r *Rays) mean(s Section, rises []float64) float64 {
+	sum, n := 0.0, 0
+	for i, d := range s.Discs {
+		if d.Ohm > 0 {
+			sum, n = sum+rises[i], n+1
+		}
+	}
+	return sum / float64(max(n, 1))
+}
+
+// settle is the rise of every node in a state. Where the heat grows faster with the
+// temperature than the state takes it away, it goes one step up from the last rises and
+// says false.
+func (r *Rays) settle(at state, makes, grows, last []float64) ([]float64, bool) {
+	m, y := r.matrix(at, grows), make([]float64, len(r.place))
+	ok := m.factor()
+	if ok {
+		r.spreadOut(makes, y)
+	} else {
+		m = r.matrix(at, nil)
+		m.factor() // positive definite: every node leads to the air
+		hot := make([]float64, len(makes))
+		for i := range makes {
+			hot[i] = makes[i] + grows[i]*math.Min(last[i], 2*hottest)
+		}
+		r.spreadOut(hot, y)
+	}
+	m.solve(y)
+	return r.gather(y), ok
+}
+
+// spreadOut puts what belongs to discs in the order across; gather puts it back.
+func (r *Rays) spreadOut(of, y []float64) {
+	for i, v := range of {
+		y[r.place[i]] = v
+	}
+}
+
+func (r *Rays) gather(y []float64) []float64 {
+	out := make([]float64, len(y))
+	for i, p := range r.place {
+		out[i] = y[p]
+	}
+	return out
+}

@@ -1,0 +1,97 @@
+package current
+
+import (
+	"math"
+	"slices"
+
+	"contralay/calc/formula/heat"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+// warm balances the heat of a branch, or takes the prior's where nothing changed.
+func warm(s *sheet.Sheet, i int, prior *sheet.Sheet) {
+	out := &s.Branches[i]
+	out.Warm = sheet.Warm{}
+	if len(out.Layers) == 0 || out.OverMM <= 0 || s.Unrated {
+		return
+	}
+	sec, wires, ok := SectionOf(s, i)
+	if !ok {
+		return
+	}
+	shape, key := sectionKeys(s, sec)
+	w := sheet.Warm{Known: true, Key: key, Shape: shape}
+	if prior != nil && i < len(prior.Branches) && prior.Branches[i].Warm.Known {
+		was := &prior.Branches[i].Warm
+		if was.Key == key {
+			out.Warm = *was
+			for n := range out.Warm.Wires { // the same wires, which may stand elsewhere in the file now
+				if out.Warm.Wires[n].Wire != wires[n].Wire {
+					out.Warm.Wires = slices.Clone(out.Warm.Wires)
+					for m := range wires {
+						out.Warm.Wires[m].Wire = wires[m].Wire
+					}
+					break
+				}
+			}
+			nameHottest(&out.Warm, s.H)
+			return
+		}
+		if was.Shape == shape {
+			w.Rays = was.Rays
+		}
+	}
+	if w.Rays == nil {
+		if w.Rays, ok = heat.Trace(sec); !ok {
+			return
+		}
+	}
+	r, ok := w.Rays.Solve(sec)
+	if !ok {
+		s.Say(sheet.Warn, "heat.none", s.H.Branches[i].ID, "no steady temperature below 600 C at these currents")
+		return
+	}
+	w.SurfaceC, w.UnderC, w.WattPerM = r.Surface, r.Under, r.Heat
+	for n, d := range sec.Discs {
+		if d.CoreMM <= 0 && (!w.FillerC.Set || r.Discs[n] > w.FillerC.V) {
+			w.FillerC = model.Some(r.Discs[n])
+		}
+	}
+	limits := r.Limits(sec)
+	for _, c := range wires {
+		m := sheet.WarmWire{Wire: c.Wire, Layer: c.Layer, C: r.Discs[c.Disc]}
+		if sec.Discs[c.Disc].Rated > 0 {
+			m.Limit = model.Some(limits[c.Disc] * unit.Ampere(s.Limits.BundleMargin))
+		}
+		w.Wires = append(w.Wires, m)
+	}
+	nameHottest(&w, s.H)
+	out.Warm = w
+}
+
+// nameHottest finds the hottest conductor; the first of equals.
+func nameHottest(w *sheet.Warm, h *model.Harness) {
+	w.HottestC = unit.Celsius(math.Inf(-1))
+	for _, c := range w.Wires {
+		if c.C > w.HottestC {
+			w.HottestC, w.Hottest = c.C, h.Wires[c.Wire].ID
+		}
+	}
+}
+
+// ConductorC is how warm the hottest conductor of a component gets in a branch; false
+// where it has none or the heat is not known.
+func ConductorC(s *sheet.Sheet, branch int, id string) (t unit.Celsius, ok bool) {
+	for _, c := range s.Branches[branch].Warm.Wires {
+		w := s.H.Wires[c.Wire].ID
+		if u, in := s.Index.UnitOf[w]; in {
+			w = s.H.Units[u].ID
+		}
+		if w == id && (!ok || c.C > t) {
+			t, ok = c.C, true
+		}
+	}
+	return t, ok
+}
