@@ -3,7 +3,6 @@ package over
 import (
 	"fmt"
 	"maps"
-	"math"
 	"slices"
 
 	"contralay/calc/sheet"
@@ -78,10 +77,18 @@ const turnIn = 30
 // Clocked tells which two terminations stand too near to be turned against each other
 // once the sheath is on.
 func Clocked(s *sheet.Sheet) {
+	thickest := unit.Millimetre(0)
+	for i := range s.Branches {
+		thickest = max(thickest, s.Branches[i].OverMM)
+	}
 	for i := range s.H.Terminations {
-		for k := range i {
-			a, b := &s.H.Terminations[k], &s.H.Terminations[i]
-			if !a.Clock.Set || !b.Clock.Set || a.Clock.V%12 == b.Clock.V%12 {
+		b := &s.H.Terminations[i]
+		if !b.Clock.Set {
+			continue
+		}
+		for _, n := range near(s, b.ID, turnIn*thickest+1) { // none further off can be too near
+			a := &s.H.Terminations[n.term]
+			if n.term >= i || !a.Clock.Set || a.Clock.V%12 == b.Clock.V%12 {
 				continue
 			}
 			way, ok := s.Index.Between(a.ID, b.ID)
@@ -108,29 +115,27 @@ const reach unit.Millimetre = 1000
 // Twins tells which connectors could be put on each other's place, and where two wires
 // of a small connector cannot be told apart by colour.
 func Twins(s *sheet.Sheet) {
+	type kind struct{ insert, gender, key string }
+	kindOf := func(t *model.Termination) kind { return kind{t.Insert.V, string(t.Gender.V), t.Key.V} }
+	like := map[kind]int{} // how many there are
+	for i := range s.H.Terminations {
+		like[kindOf(&s.H.Terminations[i])]++
+	}
 	for i := range s.H.Terminations {
 		a := &s.H.Terminations[i]
-		for k := range i {
-			b := &s.H.Terminations[k]
-			if a.Insert.V == "" || a.Insert.V != b.Insert.V || a.Gender.V != b.Gender.V || a.Key.V != b.Key.V {
-				continue
-			}
-			way, ok := s.Index.Between(a.ID, b.ID)
-			long := unit.Millimetre(math.Inf(1))
-			if ok {
-				long = 0
-				for _, br := range way {
-					long += s.H.Branches[br].LengthMM
+		if a.Insert.V != "" && like[kindOf(a)] > 1 {
+			for _, n := range near(s, a.ID, reach) {
+				b := &s.H.Terminations[n.term]
+				if n.term >= i || kindOf(a) != kindOf(b) {
+					continue
 				}
-			}
-			if long < reach {
 				level := sheet.Warn
 				if a.Gender.V == "" || a.Key.V == "" {
 					level = sheet.Note // they may differ in what is not entered
 				}
 				s.SayLike(level, "twins", a.ID, "",
 					fmt.Sprintf("It is like %s, %s from it along the harness: same insert, gender and key, so the two can be swapped. "+
-						"Give one of them a different keying", b.ID, unit.Fixed(long, 0)+" mm"))
+						"Give one of them a different keying", b.ID, unit.Fixed(n.far, 0)+" mm"))
 			}
 		}
 		if t := &s.Terms[i]; a.Insert.V == "" && len(t.Cavities) <= smallConnector {
