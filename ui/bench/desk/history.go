@@ -7,40 +7,69 @@ import (
 	"contralay/model/file"
 )
 
-// History is what undo and redo go through. A harness is a value, so a step is the old one.
-type History struct {
-	past, undone []*model.Harness
+// History is what undo and redo go through, from the harness of now to either side.
+type History struct{ past, undone trail }
+
+// nearest is how many steps a trail keeps as they were; those further off it keeps by what they
+// had other than the next one, and thousands of them weigh less than these few.
+const nearest = 16
+
+// trail is harnesses one behind the other; the last is the next to go back to.
+type trail struct {
+	far  []model.Earlier // each against the one after it, the last against the first that is near
+	near []*model.Harness
+}
+
+func (t *trail) steps() int { return len(t.far) + len(t.near) }
+
+func (t *trail) push(h *model.Harness) {
+	if len(t.near) == nearest {
+		t.far = append(t.far, model.EarlierOf(t.near[0], t.near[1]))
+		copy(t.near, t.near[1:])
+		t.near = t.near[:nearest-1]
+	}
+	t.near = append(t.near, h)
+}
+
+// pop is the harness at the end, or nil.
+func (t *trail) pop() *model.Harness {
+	if len(t.near) == 0 {
+		return nil
+	}
+	last := len(t.near) - 1
+	h := t.near[last]
+	t.near[last], t.near = nil, t.near[:last]
+	if n := len(t.far); last == 0 && n > 0 {
+		t.near = append(t.near, t.far[n-1].Of(h))
+		t.far[n-1], t.far = model.Earlier{}, t.far[:n-1]
+	}
+	return h
 }
 
 // Steps is how many steps can be undone.
-func (h *History) Steps() int { return len(h.past) }
+func (h *History) Steps() int { return h.past.steps() }
 
 // Undone is how many steps can be done again.
-func (h *History) Undone() int { return len(h.undone) }
+func (h *History) Undone() int { return h.undone.steps() }
 
 // Record remembers the harness that a change replaces; what was undone before is forgotten.
-func (h *History) Record(was *model.Harness) { h.past, h.undone = append(h.past, was), nil }
-
-// back is the harness before now, or nil.
-func (h *History) back(now *model.Harness) *model.Harness {
-	n := len(h.past)
-	if n == 0 {
-		return nil
-	}
-	was := h.past[n-1]
-	h.past, h.undone = h.past[:n-1], append(h.undone, now)
-	return was
+func (h *History) Record(was *model.Harness) {
+	h.past.push(was)
+	h.undone = trail{}
 }
 
+// back is the harness before now, or nil.
+func (h *History) back(now *model.Harness) *model.Harness { return step(&h.past, &h.undone, now) }
+
 // forth is the harness that was undone last, or nil.
-func (h *History) forth(now *model.Harness) *model.Harness {
-	n := len(h.undone)
-	if n == 0 {
-		return nil
+func (h *History) forth(now *model.Harness) *model.Harness { return step(&h.undone, &h.past, now) }
+
+func step(from, to *trail, now *model.Harness) *model.Harness {
+	h := from.pop()
+	if h != nil {
+		to.push(now)
 	}
-	next := h.undone[n-1]
-	h.past, h.undone = append(h.past, now), h.undone[:n-1]
-	return next
+	return h
 }
 
 // Undo takes the last change back, and names it: what came back may stand on another page.
