@@ -34,13 +34,15 @@ func long(t testing.TB, shape string, branches int) *model.Harness {
 			}
 			return fmt.Sprintf("J%d", k)
 		}
-		fmt.Fprintf(&b, "[[wire]]\nid = \"w\"\nfrom = \"P0:1\"\nto = \"P%d:1\"\nspec = \"AS22759/32\"\nsize = \"22\"\namps = 1.0\n", branches)
+		fmt.Fprintf(&b, "[[wire]]\nid = \"w\"\nfrom = \"P0:1\"\nto = \"P%d:1\"\nspec = \"AS22759/32\"\nsize = \"22\"\namps = 1.0\n",
+			branches)
 	case "a wire in each":
 		for k := range branches + 1 {
 			term(k)
 		}
 		for k := range branches {
-			fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"P%d:1\"\nto = \"P%d:2\"\nspec = \"AS22759/32\"\nsize = \"22\"\namps = 1.0\n", k,
+			fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"P%d:1\"\nto = \"P%d:2\"\nspec = \"AS22759/32\"\nsize = \"22\"\namps = 1.0\n",
+				k,
 				k, k+1)
 		}
 	}

@@ -2,6 +2,7 @@ package main
 
 import (
 	"os"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -14,6 +15,32 @@ type onScreen struct {
 	tea.Model
 	screen *screen.Screen
 	tidy   *tidier
+	pace   *pace
+}
+
+// pace keeps a burst of keys from composing a frame for each of them, which nobody sees: the
+// screen takes so many a second.
+type pace struct {
+	last   time.Time // when a frame was composed
+	skip   bool      // the frame of this message is left out
+	coming bool      // a message that composes one is under way
+}
+
+// lateFrame composes the frame that was left out.
+type lateFrame struct{}
+
+// after says whether the message that was just taken is shown at once; else what shows it.
+func (p *pace) after(msg tea.Msg) tea.Cmd {
+	if _, late := msg.(lateFrame); late {
+		p.coming = false
+	}
+	wait := screen.Apart - time.Since(p.last)
+	_, key := msg.(tea.KeyMsg)
+	if p.skip = key && wait > 0; !p.skip || p.coming {
+		return nil
+	}
+	p.coming = true
+	return tea.Tick(wait, func(time.Time) tea.Msg { return lateFrame{} })
 }
 
 // Update implements tea.Model.
@@ -27,12 +54,16 @@ func (o onScreen) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	if _, is := msg.(tea.KeyMsg); is {
 		o.tidy.key()
 	}
-	return o, cmd
+	return o, tea.Batch(cmd, o.pace.after(msg))
 }
 
 // View implements tea.Model. The library calls it after every message.
 func (o onScreen) View() string {
 	defer o.giveBack()
+	if o.pace.skip {
+		return ""
+	}
+	o.pace.last = time.Now()
 	if frame := o.Model.View(); frame != "" { // a program that has ended shows nothing
 		o.screen.Show(frame)
 	}

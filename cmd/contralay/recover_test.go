@@ -348,7 +348,7 @@ func TestKilledAtAnyInstant(t *testing.T) {
 			t.Fatalf("kill %d: the file is not whole: %v", n, err)
 		}
 		have := map[int]bool{int(d.Harness.Wires[0].Amps.V): true}
-		works, _ := file.Left(dir, name)
+		works, _, _ := file.Left(dir, name)
 		for _, w := range works {
 			have[int(w.Doc.Harness.Wires[0].Amps.V)] = true
 		}
