@@ -2,6 +2,9 @@ package desk
 
 import (
 	"fmt"
+	"time"
+
+	tea "github.com/charmbracelet/bubbletea"
 
 	"contralay/model"
 	"contralay/model/file"
@@ -72,15 +75,52 @@ func step(from, to *trail, now *model.Harness) *model.Harness {
 	return h
 }
 
+// behind is undone steps that the sheet does not show yet: when undo comes in a burst, the sheet
+// is worked out for what is looked at, and not for each of them.
+type behind struct {
+	was    *model.Harness // before the last of them; nil where the sheet is of the harness
+	caught time.Time      // when an undo was last worked out
+	coming bool           // a CatchUp is under way
+}
+
+// together is how close undos come that are worked out together: closer than two frames.
+const together = 8 * time.Millisecond
+
 // Undo takes the last change back, and names it: what came back may stand on another page.
 func (m *Model) Undo() {
+	m.takeBack()
+	m.CatchUp()
+}
+
+// UndoSoon is Undo where none was before it a moment ago; else the sheet is left Behind.
+func (m *Model) UndoSoon() {
+	m.takeBack()
+	if m.Cfg.Now == nil || m.Cfg.Now().Sub(m.behind.caught) > together {
+		m.CatchUp()
+	}
+}
+
+func (m *Model) takeBack() {
 	before := m.History.back(m.H)
 	if before == nil {
+		m.CatchUp()
 		m.Tell("nothing left to undo")
 		return
 	}
+	m.behind.was, m.H = m.H, before
+}
+
+// Behind reports whether the sheet is not yet that of the harness.
+func (m *Model) Behind() bool { return m.behind.was != nil }
+
+// CatchUp works the sheet out for what was undone.
+func (m *Model) CatchUp() {
+	if !m.Behind() {
+		return
+	}
 	was := m.Doc()
-	m.H = before
+	was.Harness = *m.behind.was
+	m.behind.was = nil
 	m.Rebuild()
 	says := ""
 	if d := file.Differences(was, m.Doc()); len(d) > 0 {
@@ -91,6 +131,28 @@ func (m *Model) Undo() {
 	}
 	m.Tell(fmt.Sprintf("undone; %d more%s", m.History.Steps(), says))
 	m.leaveGone()
+	if m.Cfg.Now != nil {
+		m.behind.caught = m.Cfg.Now()
+	}
+}
+
+// CaughtUp is the message that works the sheet out where nobody looks at it meanwhile.
+type CaughtUp struct{}
+
+// CatchUpSoon asks for CaughtUp, once.
+func (m *Model) CatchUpSoon() tea.Cmd {
+	if m.behind.coming {
+		return nil
+	}
+	m.behind.coming = true
+	return tea.Tick(together, func(time.Time) tea.Msg { return CaughtUp{} })
+}
+
+// Take takes CaughtUp.
+func (c CaughtUp) Take(m *Model) tea.Cmd {
+	m.behind.coming = false
+	m.CatchUp()
+	return m.Plan()
 }
 
 // Redo does again what was undone last.

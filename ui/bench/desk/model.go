@@ -20,6 +20,7 @@ type Model struct {
 	Sheet   *sheet.Sheet
 	Sys     unit.System
 	History History
+	behind  behind
 	File    File
 	Journal Journal
 
