@@ -264,11 +264,22 @@ func buriedIn(layers []model.Layer, r bundle.Ranks) int {
 	return n
 }
 
+// mostIdle is how many proposals are kept that no branch has now: what was tried and undone comes
+// back without planning, and a day of changes does not fill the memory.
+const mostIdle = 200
+
 // Adopt takes a proposal up for the next Build. The map handed on to earlier
 // sheets is left as it was.
 func Adopt(s *sheet.Sheet, key string, p sheet.Proposal) {
 	m := make(map[string]sheet.Proposal, len(s.Proposals)+1)
 	maps.Copy(m, s.Proposals)
 	m[key] = p
+	if len(m) > mostIdle+len(s.Branches) {
+		now := map[string]bool{key: true}
+		for i := range s.Branches {
+			now[bundle.PlanKey(s, i)] = true
+		}
+		maps.DeleteFunc(m, func(k string, _ sheet.Proposal) bool { return !now[k] })
+	}
 	s.Proposals = m
 }
