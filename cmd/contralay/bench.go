@@ -8,6 +8,7 @@ import (
 	"io"
 	"os"
 	"os/signal"
+	"runtime/debug"
 	"strings"
 	"syscall"
 
@@ -42,6 +43,7 @@ func benchOn(name string, o options, w world) (int, error) {
 		return usage, misuse{"a terminal with TERM=dumb cannot show the bench. Use contralay check FILE, contralay figures FILE or " +
 			"contralay plan"}
 	}
+	debug.SetMemoryLimit(benchMemory)
 	first := firstStart(w)
 	type shelf struct {
 		cat *catalogue.Catalogue

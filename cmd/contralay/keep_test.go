@@ -216,7 +216,7 @@ func TestTornWorkIsNamed(t *testing.T) {
 	}
 	for range 2 {
 		s = start(t, 100, 30, []string{env}, name)
-		s.see("cannot be read: it is torn", "It is kept in "+dir[:10], "keep it and go on")
+		s.see("Unsaved work cannot be read", "It is torn", "It is kept in "+dir[:10], "keep it and go on")
 		s.press(enter)
 		s.see("WIRES", "stays in")
 		s.press("q")
@@ -226,7 +226,7 @@ func TestTornWorkIsNamed(t *testing.T) {
 		t.Fatal(err)
 	}
 	s = start(t, 100, 30, []string{env}, name)
-	s.see("cannot be read: it is torn")
+	s.see("Unsaved work cannot be read", "It is torn")
 	s.toRow("delete it")
 	s.press(enter)
 	s.see("Enter does not delete it")

@@ -7,6 +7,7 @@ import (
 
 	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
 )
 
@@ -26,13 +27,24 @@ func offerLeft(m *desk.Model, left []desk.Left, unread []desk.Unread) {
 // fileOf is the harness as a sentence names it.
 func fileOf(m *desk.Model) string { return cmp.Or(m.File.Path, "a harness without a file") }
 
+// lowScreen is the height below which lines over a list are left out, and rowMargin is what stands
+// beside the text of a row.
+const (
+	lowScreen = 18
+	rowMargin = 4
+)
+
 // unreadScreen names unsaved work that cannot be read. It stays where it is unless the person
 // deletes it: somebody may still get something out of it.
 func unreadScreen(left []desk.Left, unread []desk.Unread) desk.Screen {
 	return desk.Screen{Kind: leftKind, Page: func(m *desk.Model, w int) desk.Page {
 		u := unread[0]
-		p := desk.Page{Lines: []string{fmt.Sprintf("Unsaved work on %s cannot be read: it %s.", fileOf(m), u.Says),
-			"It is kept in " + u.Path}}
+		p := desk.Page{Lines: []string{"Unsaved work cannot be read."}}
+		more := []string{"It is work on " + fileOf(m) + ".", "It " + u.Says + ".", "It is kept in " + u.Path}
+		roomy := m.Height >= lowScreen
+		if roomy {
+			p.Lines = append(p.Lines, more...)
+		}
 		if len(left) > 0 {
 			p.Lines = append(p.Lines, "Other unsaved work can be read, and is offered next.")
 		}
@@ -57,6 +69,11 @@ func unreadScreen(left []desk.Left, unread []desk.Unread) desk.Screen {
 					}
 					next(m, "it is deleted")
 				}, Enter: func(m *desk.Model) { m.Tell("Enter does not delete it. Press +") }},
+		}
+		if !roomy { // as rows, which the arrows reach
+			for _, l := range kit.WrapAll(more, w-rowMargin) {
+				p.Rows = append(p.Rows, desk.Row{Text: l, Detail: u.Path})
+			}
 		}
 		return p
 	}}
