@@ -17,7 +17,7 @@ const gcPercent = 400
 // benchMemory is how much the bench takes before it collects more often than gcPercent has it, in
 // bytes: a burst of changes to a large harness makes garbage faster than the rests between keys
 // take it away.
-const benchMemory = 100 << 20
+const benchMemory = 72 << 20
 
 func main() {
 	debug.SetGCPercent(gcPercent)

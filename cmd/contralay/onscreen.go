@@ -19,12 +19,16 @@ type onScreen struct {
 }
 
 // pace keeps a burst of keys from composing a frame for each of them, which nobody sees: the
-// screen takes so many a second.
+// screen takes so many a second, and where a frame takes long the keys come first.
 type pace struct {
-	last   time.Time // when a frame was composed
-	skip   bool      // the frame of this message is left out
-	coming bool      // a message that composes one is under way
+	last   time.Time     // when a frame was composed
+	took   time.Duration // how long that took
+	skip   bool          // the frame of this message is left out
+	coming bool          // a message that composes one is under way
 }
+
+// longestWait is how long a frame may be left out: nobody takes it for a bench that hangs.
+const longestWait = 250 * time.Millisecond
 
 // lateFrame composes the frame that was left out.
 type lateFrame struct{}
@@ -34,7 +38,7 @@ func (p *pace) after(msg tea.Msg) tea.Cmd {
 	if _, late := msg.(lateFrame); late {
 		p.coming = false
 	}
-	wait := screen.Apart - time.Since(p.last)
+	wait := min(max(screen.Apart, 2*p.took), longestWait) - time.Since(p.last)
 	_, key := msg.(tea.KeyMsg)
 	if p.skip = key && wait > 0; !p.skip || p.coming {
 		return nil
@@ -63,10 +67,11 @@ func (o onScreen) View() string {
 	if o.pace.skip {
 		return ""
 	}
-	o.pace.last = time.Now()
+	from := time.Now()
 	if frame := o.Model.View(); frame != "" { // a program that has ended shows nothing
 		o.screen.Show(frame)
 	}
+	o.pace.last, o.pace.took = time.Now(), time.Since(from)
 	return ""
 }
 

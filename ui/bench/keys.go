@@ -78,7 +78,7 @@ var keyTable = []binding{
 			case here.ReadOnly:
 				m.Back()
 			default:
-				m.UndoSoon()
+				desk.UndoSoon(m)
 			}
 		}},
 	{keys: []string{"esc"}, caps: 1, name: "Esc", bar: "back",
@@ -127,9 +127,9 @@ var undoKeys = []string{"backspace", "u", "ctrl+z"}
 
 // dispatch dispatches one key. Every key answers: a change, or one plain line.
 func dispatch(m *desk.Model, k words.Key) {
-	if m.Behind() {
+	if desk.Behind(m) {
 		if slices.Contains(undoKeys, k.Name) { // the key before it was one, on this screen
-			m.UndoSoon()
+			desk.UndoSoon(m)
 			return
 		}
 		m.CatchUp()

@@ -50,8 +50,8 @@ func pressed(m *desk.Model, keys []words.Key) tea.Cmd {
 	if m.Quit {
 		return tea.Quit
 	}
-	if m.Behind() {
-		return tea.Batch(m.CatchUpSoon(), m.Search.Run())
+	if desk.Behind(m) {
+		return tea.Batch(desk.CatchUpSoon(m), m.Search.Run())
 	}
 	return tea.Batch(m.Plan(), m.Search.Run())
 }

@@ -80,27 +80,31 @@ func step(from, to *trail, now *model.Harness) *model.Harness {
 type behind struct {
 	was    *model.Harness // before the last of them; nil where the sheet is of the harness
 	caught time.Time      // when an undo was last worked out
+	took   time.Duration  // how long that took
 	coming bool           // a CatchUp is under way
 }
 
-// together is how close undos come that are worked out together: closer than two frames.
-const together = 8 * time.Millisecond
+// together is how close undos come that are worked out together: closer than two frames, or than
+// twice what working them out takes, so that it never falls behind the keys.
+func (b *behind) together() time.Duration {
+	return min(max(8*time.Millisecond, 2*b.took), 250*time.Millisecond)
+}
 
 // Undo takes the last change back, and names it: what came back may stand on another page.
 func (m *Model) Undo() {
-	m.takeBack()
+	takeBack(m)
 	m.CatchUp()
 }
 
 // UndoSoon is Undo where none was before it a moment ago; else the sheet is left Behind.
-func (m *Model) UndoSoon() {
-	m.takeBack()
-	if m.Cfg.Now == nil || m.Cfg.Now().Sub(m.behind.caught) > together {
+func UndoSoon(m *Model) {
+	takeBack(m)
+	if m.Cfg.Now == nil || m.Cfg.Now().Sub(m.behind.caught) > m.behind.together() {
 		m.CatchUp()
 	}
 }
 
-func (m *Model) takeBack() {
+func takeBack(m *Model) {
 	before := m.History.back(m.H)
 	if before == nil {
 		m.CatchUp()
@@ -111,12 +115,16 @@ func (m *Model) takeBack() {
 }
 
 // Behind reports whether the sheet is not yet that of the harness.
-func (m *Model) Behind() bool { return m.behind.was != nil }
+func Behind(m *Model) bool { return m.behind.was != nil }
 
 // CatchUp works the sheet out for what was undone.
 func (m *Model) CatchUp() {
-	if !m.Behind() {
+	if !Behind(m) {
 		return
+	}
+	if now := m.Cfg.Now; now != nil {
+		from := now()
+		defer func() { m.behind.caught, m.behind.took = now(), now().Sub(from) }()
 	}
 	was := m.Doc()
 	was.Harness = *m.behind.was
@@ -131,21 +139,18 @@ func (m *Model) CatchUp() {
 	}
 	m.Tell(fmt.Sprintf("undone; %d more%s", m.History.Steps(), says))
 	m.leaveGone()
-	if m.Cfg.Now != nil {
-		m.behind.caught = m.Cfg.Now()
-	}
 }
 
 // CaughtUp is the message that works the sheet out where nobody looks at it meanwhile.
 type CaughtUp struct{}
 
 // CatchUpSoon asks for CaughtUp, once.
-func (m *Model) CatchUpSoon() tea.Cmd {
+func CatchUpSoon(m *Model) tea.Cmd {
 	if m.behind.coming {
 		return nil
 	}
 	m.behind.coming = true
-	return tea.Tick(together, func(time.Time) tea.Msg { return CaughtUp{} })
+	return tea.Tick(m.behind.together(), func(time.Time) tea.Msg { return CaughtUp{} })
 }
 
 // Take takes CaughtUp.

@@ -69,12 +69,12 @@ func TestUndoInABurst(t *testing.T) {
 		for range edits {
 			benchtest.Update(m, benchtest.Message("backspace"))
 		}
-		if kept != 1 || !m.Behind() {
-			t.Errorf("%s: the sheet was worked out %d times before it, behind %v", name, kept, m.Behind())
+		if kept != 1 || !desk.Behind(m) {
+			t.Errorf("%s: the sheet was worked out %d times before it, behind %v", name, kept, desk.Behind(m))
 		}
 		next(m)
-		if kept != 2 || m.Behind() || m.Sheet.H != m.H {
-			t.Errorf("%s: the sheet was worked out %d times; behind %v", name, kept, m.Behind())
+		if kept != 2 || desk.Behind(m) || m.Sheet.H != m.H {
+			t.Errorf("%s: the sheet was worked out %d times; behind %v", name, kept, desk.Behind(m))
 		}
 		if m.History.Steps() != 0 || string(file.Encode(m.Doc())) != string(start) {
 			t.Errorf("%s: %d steps are left, or undo does not reach the start", name, m.History.Steps())
