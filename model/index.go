@@ -20,6 +20,7 @@ type Index struct {
 	FeedOf      map[string]int // wire id → feed that names it
 	UnitOf      map[string]int // wire id → unit
 	meet        map[string][]int
+	up          map[string]stride // nil where branches close a loop
 }
 
 // NewIndex reads a harness once.
@@ -51,6 +52,7 @@ func NewIndex(h *Harness) *Index {
 		x.meet[b.From] = append(x.meet[b.From], i)
 		x.meet[b.To] = append(x.meet[b.To], i)
 	}
+	x.up = x.ways()
 	return x
 }
 
@@ -132,36 +134,6 @@ func (x *Index) Other(b int, place string) string {
 		return x.H.Branches[b].To
 	}
 	return x.H.Branches[b].From
-}
-
-// Between returns the branches from one place to another, in walking order; a
-// tree has one way at most. ok is false where there is none. From a place to
-// itself the way is empty.
-func (x *Index) Between(from, to string) (path []int, ok bool) {
-	seen := map[string]bool{from: true}
-	var walk func(at string) bool
-	walk = func(at string) bool {
-		if at == to {
-			return true
-		}
-		for _, b := range x.meet[at] {
-			next := x.Other(b, at)
-			if seen[next] {
-				continue
-			}
-			seen[next] = true
-			path = append(path, b)
-			if walk(next) {
-				return true
-			}
-			path = path[:len(path)-1]
-		}
-		return false
-	}
-	if !walk(from) {
-		return nil, false
-	}
-	return path, true
 }
 
 // CavityOf is the cavity that a name stands for: its own, or an alias of it; of two

@@ -19,3 +19,11 @@ func (h *Harness) Same(o *Harness) bool {
 		reflect.DeepEqual(h.Feeds, o.Feeds) && reflect.DeepEqual(h.Units, o.Units) && reflect.DeepEqual(h.Branches, o.Branches) &&
 		reflect.DeepEqual(h.Builds, o.Builds) && reflect.DeepEqual(h.Listed, o.Listed)
 }
+
+// Alike reports whether two things of a harness hold the same.
+func Alike[T any](a, b *T) bool {
+	if w, is := any(a).(*Wire); is { // values alone
+		return *w == *any(b).(*Wire)
+	}
+	return reflect.DeepEqual(a, b)
+}

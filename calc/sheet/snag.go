@@ -70,17 +70,23 @@ func (g Group) More() string {
 // Grouped folds snags of one level and rule into one line, worst first: notes of a
 // rule whatever their figures, stops and warnings where their cause is one.
 func Grouped(s []Snag) []Group {
+	type cause struct {
+		level      Level
+		rule, like string
+	}
 	var out []Group
+	at := map[cause]int{} // where each stands in out
 	for _, g := range Worst(s) {
-		i := slices.IndexFunc(out, func(o Group) bool {
-			return o.Level == g.Level && o.Rule == g.Rule &&
-				(g.Level == Note && o.Like == g.Like || g.Level > Note && cmp.Or(o.Like, o.Says) == cmp.Or(g.Like, g.Says))
-		})
-		if i >= 0 {
+		c := cause{g.Level, g.Rule, g.Like}
+		if g.Level > Note {
+			c.like = cmp.Or(g.Like, g.Says)
+		}
+		if i, met := at[c]; met {
 			out[i].Count++
 			out[i].Places = append(out[i].Places, g.Where)
 			continue
 		}
+		at[c] = len(out)
 		out = append(out, Group{Snag: g, Count: 1})
 	}
 	return out

@@ -8,6 +8,7 @@ import (
 	"io"
 	"os"
 	"os/signal"
+	"runtime/debug"
 	"strings"
 	"syscall"
 
@@ -42,6 +43,7 @@ func benchOn(name string, o options, w world) (int, error) {
 		return usage, misuse{"a terminal with TERM=dumb cannot show the bench. Use contralay check FILE, contralay figures FILE or " +
 			"contralay plan"}
 	}
+	debug.SetMemoryLimit(benchMemory)
 	first := firstStart(w)
 	type shelf struct {
 		cat *catalogue.Catalogue
@@ -62,7 +64,7 @@ func benchOn(name string, o options, w world) (int, error) {
 	if sh.err != nil {
 		return usage, sh.err
 	}
-	left, notice := unsaved(name, d, w)
+	left, unread, notice := unsaved(name, d, w)
 	cfg := desk.Config{
 		Doc: d, Path: name, Cat: sh.cat, ASCII: o.ascii || !utf8Locale(w.env) || w.env("TERM") == "linux",
 		Palette:   draw.NewPalette(colours(o, w.env), !o.light && !lightBackground(w.env)),
@@ -91,6 +93,7 @@ func benchOn(name string, o options, w world) (int, error) {
 			return printBeside(path, s, unsaved, o, w)
 		},
 		Left:   left,
+		Unread: unread,
 		Bounce: o.bounce,
 		Folder: here(),
 		Now:    w.now,
@@ -101,7 +104,7 @@ func benchOn(name string, o options, w world) (int, error) {
 	}
 	scr := screen.New(w.out, 80)
 	defer scr.Leave() // before what is said on the way out
-	p := tea.NewProgram(onScreen{root, scr, &tidier{}}, tea.WithFPS(1), tea.WithoutSignalHandler(), tea.WithInput(w.in),
+	p := tea.NewProgram(onScreen{root, scr, &tidier{}, &pace{}}, tea.WithFPS(1), tea.WithoutSignalHandler(), tea.WithInput(w.in),
 		tea.WithOutput(mute{w.out}))
 	// A closed window or a dropped line would kill the program outright. The others the
 	// terminal library would hear too, but only from some time after its first frame.

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -47,7 +48,7 @@ func shopNames(o options, w world) []string {
 	if dir := configDir(w); dir != "" {
 		for _, name := range []string{"catalogue.toml", correctionsName} {
 			own := filepath.Join(dir, "contralay", name)
-			if _, err := os.Stat(own); err == nil {
+			if _, err := os.Lstat(own); err == nil { // a link that leads nowhere is told, not passed over
 				names = append(names, own)
 			}
 		}
@@ -65,12 +66,11 @@ func entries(o options, w world) (*catalogue.Catalogue, error) {
 		return nil, err
 	}
 	for _, n := range shopNames(o, w) {
-		f, err := os.Open(n)
+		text, err := file.Bytes(n, "the catalogue", catalogue.MostBytes)
 		if err != nil {
 			return nil, err
 		}
-		shop, err := catalogue.Read(f, n)
-		f.Close()
+		shop, err := catalogue.Read(bytes.NewReader(text), n)
 		if err != nil {
 			return nil, err
 		}

@@ -123,6 +123,11 @@ func BenchmarkIdle(b *testing.B) {
 		time.Sleep(watch)
 		b.ReportMetric(100*(cpuTime(b, s.cmd.Process.Pid)-from).Seconds()/watch.Seconds(), "cpu-%")
 	}
+	b.ReportMetric(peak(b, s), "peak-MB")
+}
+
+// peak is the most memory a program has had, in MB.
+func peak(b *testing.B, s *terminal) float64 {
 	status, err := os.ReadFile(fmt.Sprintf("/proc/%d/status", s.cmd.Process.Pid))
 	if err != nil {
 		b.Skip(err)
@@ -130,8 +135,41 @@ func BenchmarkIdle(b *testing.B) {
 	for _, l := range strings.Split(string(status), "\n") {
 		if v, is := strings.CutPrefix(l, "VmHWM:"); is {
 			kB, _ := strconv.Atoi(strings.Fields(v)[0])
-			b.ReportMetric(float64(kB)/1024, "peak-MB")
+			return float64(kB) / 1024
 		}
+	}
+	b.Skip("the peak of memory is not told here")
+	return 0
+}
+
+// BenchmarkManyEdits is 5,000 edits of 400 wires in 60 branches and then undoing them all: the
+// seconds that each takes, and the most memory after each.
+func BenchmarkManyEdits(b *testing.B) {
+	const edits, burst = 5000, 100
+	s := start(b, 80, 24, nil, fileOf(b, "large.toml", manyBranches()))
+	s.see("WIRES")
+	s.laid()
+	for b.Loop() {
+		from := time.Now()
+		for k := 0; k < edits; k += burst {
+			for n := range burst {
+				s.press(fmt.Sprintf("%d.%02d%s", 1+k/burst%20, n, enter))
+				if n < burst-1 {
+					s.press([]string{down, up}[k/burst%2])
+				}
+			}
+			last := fmt.Sprintf("set to %d.%02d A", 1+k/burst%20, burst-1)
+			s.within(time.Minute, last, func(screen string) bool { return strings.Contains(screen, last) })
+		}
+		b.ReportMetric(time.Since(from).Seconds(), "edits-s")
+		b.ReportMetric(peak(b, s), "edited-MB")
+		from = time.Now()
+		for range edits / burst {
+			s.press(strings.Repeat(backspace, burst))
+		}
+		s.within(3*time.Minute, "the start", func(screen string) bool { return strings.Contains(screen, "undone; 0 more") })
+		b.ReportMetric(time.Since(from).Seconds(), "undo-s")
+		b.ReportMetric(peak(b, s), "peak-MB")
 	}
 }
 

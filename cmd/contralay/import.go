@@ -109,7 +109,7 @@ func readLists(names []string, o options, cat *catalogue.Catalogue, w world) (mo
 	opt := draft.Options{Unit: value.LengthUnit(o.unit), Spec: o.spec, Sheets: o.sheets, Catalogue: cat,
 		Name: strings.TrimSuffix(filepath.Base(names[0]), filepath.Ext(names[0]))}
 	if o.recipe != "" {
-		text, err := os.ReadFile(o.recipe)
+		text, err := file.Bytes(o.recipe, "the recipe", mostRecipe)
 		if err != nil {
 			return model.Harness{}, report.Report{}, err
 		}
@@ -124,30 +124,17 @@ func readLists(names []string, o options, cat *catalogue.Catalogue, w world) (mo
 
 func isHarness(name string) bool { return strings.EqualFold(filepath.Ext(name), ".toml") }
 
-// listBytes reads a list, and no more of it than a list may be.
-func listBytes(name string, w world) ([]byte, error) {
-	return bytesOf(name, "the list", int64(table.DefaultLimits().FileBytes), w)
-}
+// mostRecipe is the size of a recipe that is still read, in bytes: one has some lines.
+const mostRecipe = 1 << 20
 
-// bytesOf is the text of a plain file, or of standard input, as it stands; of what is
-// larger than may be, one byte more than that, for its reader to refuse.
-func bytesOf(name, what string, most int64, w world) ([]byte, error) {
+// listBytes reads a list, and no more of it than a list may be; of standard input one byte more
+// than that, for its reader to refuse.
+func listBytes(name string, w world) ([]byte, error) {
+	most := int64(table.DefaultLimits().FileBytes)
 	if name == "-" {
 		return io.ReadAll(io.LimitReader(w.in, most+1))
 	}
-	info, err := os.Stat(name)
-	if err != nil {
-		return nil, fmt.Errorf("cannot read %s: %w", what, err)
-	}
-	if !info.Mode().IsRegular() {
-		return nil, fmt.Errorf("cannot read %s: %s is not a plain file", what, name)
-	}
-	f, err := os.Open(name)
-	if err != nil {
-		return nil, fmt.Errorf("cannot read %s: %w", what, err)
-	}
-	defer f.Close()
-	return io.ReadAll(io.LimitReader(f, most+1))
+	return file.Bytes(name, "the list", most)
 }
 
 // attach puts what lists say of what is joined into a harness that is there.
@@ -268,20 +255,4 @@ func besideWires(a, b model.Harness, already []compare.Difference) []compare.Dif
 }
 
 // writeNew writes a file that is not there yet.
-func writeNew(name string, text []byte) error {
-	f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
-	if errors.Is(err, fs.ErrExist) {
-		return fmt.Errorf("%s exists already and was not changed: %w", name, fs.ErrExist)
-	}
-	if err != nil {
-		return err
-	}
-	_, err = f.Write(text)
-	if cerr := f.Close(); err == nil {
-		err = cerr
-	}
-	if err != nil {
-		os.Remove(name)
-	}
-	return err
-}
+func writeNew(name string, text []byte) error { return file.WriteNew(name, text) }

@@ -24,12 +24,14 @@ type keeper struct {
 	j     *file.Journal
 	jerr  error // why there is no journal
 	now   func() time.Time
+	base  string // Sum of the harness's file as it was loaded or saved last, whether there is a journal or not
 	last  file.Document
 	dirty bool
 }
 
 func openKeeper(name string, w world) *keeper {
-	k := &keeper{name: name, now: w.now}
+	file.SweepBeside(name)
+	k := &keeper{name: name, now: w.now, base: file.Sum(name)}
 	k.dir, k.jerr = stateDir(w)
 	if name != "" { // the lock tells a second bench; without a file nothing is written before there is work
 		k.open()
@@ -39,7 +41,7 @@ func openKeeper(name string, w world) *keeper {
 
 func (k *keeper) open() {
 	if k.dir != "" && k.jerr == nil {
-		k.j, k.jerr = file.OpenJournal(k.dir, k.name)
+		k.j, k.jerr = file.OpenJournal(k.dir, k.name, k.base)
 	}
 }
 
@@ -70,31 +72,33 @@ func (k *keeper) save(path string, d file.Document) error {
 	if err := keepRevision(path, d); err != nil {
 		return err
 	}
-	if err := file.Save(path, d); err != nil {
+	err := file.Save(path, d)
+	if !errors.As(err, new(file.NotOnDisk)) && err != nil { // else it is there, and a power cut may take it away
 		return err
 	}
 	k.mu.Lock()
 	defer k.mu.Unlock()
-	k.dirty = false
+	k.dirty, k.base = false, file.SumOf(file.Encode(d))
 	if k.j != nil {
-		k.j.Saved()
+		k.j.Saved(k.base)
 	}
 	if path == k.name {
-		return nil
+		return err
 	}
 	if k.j != nil {
 		k.j.Close()
 	}
 	k.name, k.j, k.jerr = path, nil, nil
 	k.open()
-	return nil
+	return err
 }
 
-// changed reports whether somebody else wrote the file the bench is on.
+// changed reports whether somebody else wrote the file the bench is on, or took it away: what it
+// holds is compared, for another file may have the same size and time.
 func (k *keeper) changed(path string) bool {
 	k.mu.Lock()
 	defer k.mu.Unlock()
-	return k.j != nil && path == k.name && k.j.Changed()
+	return path == k.name && file.Sum(path) != k.base
 }
 
 // discard forgets what was not saved: the person chose so.
@@ -148,14 +152,17 @@ func (k *keeper) close() {
 	}
 }
 
-// unsaved is what earlier benches left behind on a file, and a word about one that
-// is at work on it now.
-func unsaved(name string, d file.Document, w world) (left []desk.Left, notice string) {
+// unsaved is what earlier benches left behind on a file, what cannot be read of it, and a word
+// about one that is at work on it now.
+func unsaved(name string, d file.Document, w world) (left []desk.Left, unread []desk.Unread, notice string) {
 	dir, err := stateDir(w)
 	if err != nil {
-		return nil, ""
+		return nil, nil, ""
 	}
-	works, busy := file.Left(dir, name)
+	works, broken, busy := file.Left(dir, name)
+	for _, u := range broken {
+		unread = append(unread, desk.Unread{Path: u.Path, Says: u.Says, Discard: u.Discard})
+	}
 	now := file.Sum(name)
 	for _, k := range works {
 		says := file.Differences(d, k.Doc)
@@ -170,7 +177,7 @@ func unsaved(name string, d file.Document, w world) (left []desk.Left, notice st
 	if busy > 1 && name != "" {
 		notice = fmt.Sprintf("Another bench has %s open. The one that saves last is asked first.", filepath.Base(name))
 	}
-	return left, notice
+	return left, unread, notice
 }
 
 // firstStart reports whether no bench has been at work here before.

@@ -14,6 +14,11 @@ import (
 // tables without one, and no key waits for one.
 const gcPercent = 400
 
+// benchMemory is how much the bench takes before it collects more often than gcPercent has it, in
+// bytes: a burst of changes to a large harness makes garbage faster than the rests between keys
+// take it away.
+const benchMemory = 72 << 20
+
 func main() {
 	debug.SetGCPercent(gcPercent)
 	os.Exit(run(os.Args[1:], world{

@@ -164,21 +164,31 @@ const correctionsHead = "# Corrections that this shop accepted from what it meas
 	"before it are its history. Written by contralay.\n"
 
 // appendCorrections adds to the shop's corrections; a file that could not be read back is
-// left as it was.
+// left as it was. Another program that adds to them waits, so that neither loses what the other
+// adds.
 func appendCorrections(name, text string) error {
-	old, err := os.ReadFile(name)
-	switch {
-	case errors.Is(err, fs.ErrNotExist):
-		old = []byte(correctionsHead)
-	case err != nil:
-		return err
-	}
-	whole := string(old) + text
-	if _, err := catalogue.Read(strings.NewReader(whole), name); err != nil {
-		return fmt.Errorf("nothing was written: %w", err)
-	}
 	if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
 		return fmt.Errorf("nothing was written: %w", err)
 	}
-	return swapIn(name, []byte(whole))
+	err := file.Alone(name, func() error {
+		old, err := file.Bytes(name, "the corrections", catalogue.MostBytes)
+		switch {
+		case errors.Is(err, fs.ErrNotExist):
+			old = []byte(correctionsHead)
+		case err != nil:
+			return err
+		}
+		if n := len(old); n > 0 && old[n-1] != '\n' {
+			old = append(old, '\n') // somebody wrote the last line by hand
+		}
+		whole := string(old) + text
+		if _, err := catalogue.Read(strings.NewReader(whole), name); err != nil {
+			return err
+		}
+		return file.Write(name, []byte(whole))
+	})
+	if err != nil && !errors.As(err, new(file.NotOnDisk)) {
+		return fmt.Errorf("nothing was written: %w", err)
+	}
+	return err
 }

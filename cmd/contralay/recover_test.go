@@ -8,6 +8,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"sync/atomic"
@@ -348,7 +349,7 @@ func TestKilledAtAnyInstant(t *testing.T) {
 			t.Fatalf("kill %d: the file is not whole: %v", n, err)
 		}
 		have := map[int]bool{int(d.Harness.Wires[0].Amps.V): true}
-		works, _ := file.Left(dir, name)
+		works, _, _ := file.Left(dir, name)
 		for _, w := range works {
 			have[int(w.Doc.Harness.Wires[0].Amps.V)] = true
 		}
@@ -368,4 +369,18 @@ func TestKilledAtAnyInstant(t *testing.T) {
 	if answered < kills/2 {
 		t.Errorf("only %d of %d benches had answered a key before they were killed: this tests nothing", answered, kills)
 	}
+	halves := func() int {
+		return len(slices.DeleteFunc(append(filesIn(t, filepath.Dir(name)), filesIn(t, dir)...), func(n string) bool {
+			return !strings.HasSuffix(n, ".tmp")
+		}))
+	}
+	before := halves()
+	s := start(t, 100, 30, []string{env}, name) // the next start sweeps what they were writing
+	s.see("saved")
+	s.signal(syscall.SIGTERM)
+	s.ends()
+	if n := halves(); n > 0 {
+		t.Errorf("%d of %d files that were being written remain", n, before)
+	}
+	t.Logf("%d kills, %d had answered, %d files that were being written were swept", kills, answered, before)
 }

@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"os"
 	"path/filepath"
 	"strings"
 
@@ -15,7 +14,7 @@ import (
 // its place, as loom-rev-C.toml; one that is kept already is not touched. A file that cannot
 // be read is left to the save, which keeps it as .bak.
 func keepRevision(path string, d file.Document) error {
-	text, err := os.ReadFile(path)
+	text, err := file.Text(path)
 	if err != nil {
 		return nil // nothing is there, or the save will say why not
 	}

@@ -4,6 +4,7 @@ import (
 	"crypto/sha256"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -15,15 +16,23 @@ import (
 	"contralay/ui/paper"
 )
 
-// mostHarness is more than the loader takes, bytes: it says so itself.
+// mostHarness is more than the loader takes of standard input, in bytes: it says so itself.
 const mostHarness = 16 << 20
+
+// textOf is the text of a harness's file, or of standard input.
+func textOf(name string, w world) ([]byte, error) {
+	if name == "-" {
+		return io.ReadAll(io.LimitReader(w.in, mostHarness))
+	}
+	return file.Text(name)
+}
 
 // sheetFor writes the build sheet of a file, and its lists, into a folder.
 func sheetFor(name string, o options, w world) (int, error) {
 	if o.folder == "" {
 		return usage, misuse{"sheet needs a folder to write to: contralay sheet FILE -o DIR"}
 	}
-	text, err := bytesOf(name, "the harness", mostHarness, w)
+	text, err := textOf(name, w)
 	if err != nil {
 		return usage, err
 	}
@@ -62,7 +71,7 @@ func printBeside(path string, s *calcsheet.Sheet, unsaved bool, o options, w wor
 	if path != "" {
 		folder = strings.TrimSuffix(path, filepath.Ext(path)) + "-sheet"
 		meta.File = filepath.Base(path)
-		if text, err := os.ReadFile(path); err == nil && !unsaved {
+		if text, err := file.Text(path); err == nil && !unsaved {
 			meta.Hash = hashOf(text)
 		}
 	}

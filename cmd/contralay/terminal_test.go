@@ -158,6 +158,12 @@ func (s *terminal) restless() time.Duration {
 // until waits for a screen, drawn whole.
 func (s *terminal) until(what string, holds func(screen string) bool) string {
 	s.t.Helper()
+	return s.within(patience, what, holds)
+}
+
+// within is until with a patience of its own.
+func (s *terminal) within(patience time.Duration, what string, holds func(screen string) bool) string {
+	s.t.Helper()
 	late := time.After(patience)
 	for {
 		text := s.text()

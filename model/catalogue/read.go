@@ -11,9 +11,9 @@ import (
 	"github.com/BurntSushi/toml"
 )
 
-// maxFile is the size of a file that is still read, in bytes. The largest table
+// MostBytes is the size of a file that is still read, in bytes. The largest table
 // that comes with the program has some 20,000: this is a stop, not a limit of use.
-const maxFile = 8 << 20
+const MostBytes = 8 << 20
 
 // tables are the tables of a file in the order they are read.
 var tables = [...]string{"wire", "tube", "boot", "transition", "contact", "insert", "splice", "correction"}
@@ -26,12 +26,12 @@ var tables = [...]string{"wire", "tube", "boot", "transition", "contact", "inser
 // names file, entry, key and what is allowed, one EntryError a line. On an error
 // the Catalogue is nil.
 func Read(r io.Reader, name string) (*Catalogue, error) {
-	data, err := io.ReadAll(io.LimitReader(r, maxFile+1))
+	data, err := io.ReadAll(io.LimitReader(r, MostBytes+1))
 	if err != nil {
 		return nil, fmt.Errorf("%s: %w", name, err)
 	}
-	if len(data) > maxFile {
-		return nil, fmt.Errorf("%s is larger than %d bytes: that is not a catalogue", name, maxFile)
+	if len(data) > MostBytes {
+		return nil, fmt.Errorf("%s is larger than %d bytes: that is not a catalogue", name, MostBytes)
 	}
 	var file map[string]any
 	if _, err := toml.Decode(string(data), &file); err != nil {

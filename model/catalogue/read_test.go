@@ -197,7 +197,7 @@ func TestErrorsCanBeTakenApart(t *testing.T) {
 	if _, err := Read(iotest.ErrReader(broken), "shop.toml"); !errors.Is(err, broken) {
 		t.Errorf("a reader's error is not wrapped: %v", err)
 	}
-	if _, err := Read(io.LimitReader(endless{}, maxFile+10), "shop.toml"); err == nil || !strings.Contains(err.Error(), "larger than") {
+	if _, err := Read(io.LimitReader(endless{}, MostBytes+10), "shop.toml"); err == nil || !strings.Contains(err.Error(), "larger than") {
 		t.Errorf("an endless file: %v", err)
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model"
 	"contralay/model/file/schema"
 )
 
@@ -12,6 +13,11 @@ import (
 // file: "wire 101: size "22" was "20"". It knows no table by name, so a new key is
 // told like the others. Equal documents give none.
 func Differences(a, b Document) []string {
+	a.Harness, b.Harness = apart(a.Harness, b.Harness)
+	return differences(a, b)
+}
+
+func differences(a, b Document) []string {
 	was, is := writtenTables(a), writtenTables(b)
 	old := map[string]written{}
 	for _, e := range was {
@@ -35,6 +41,35 @@ func Differences(a, b Document) []string {
 		}
 	}
 	return out
+}
+
+// apart leaves out of two harnesses the things with an id that are the same in both: after an
+// edit they are nearly all of it, and writing them out costs more than the edit.
+func apart(a, b model.Harness) (model.Harness, model.Harness) {
+	a.Terminations, b.Terminations = unlike(a.Terminations, b.Terminations, func(t *model.Termination) string { return t.ID })
+	a.Breakouts, b.Breakouts = unlike(a.Breakouts, b.Breakouts, func(k *model.Breakout) string { return k.ID })
+	a.Splices, b.Splices = unlike(a.Splices, b.Splices, func(s *model.Splice) string { return s.ID })
+	a.Wires, b.Wires = unlike(a.Wires, b.Wires, func(w *model.Wire) string { return w.ID })
+	a.Feeds, b.Feeds = unlike(a.Feeds, b.Feeds, func(f *model.Feed) string { return f.ID })
+	a.Units, b.Units = unlike(a.Units, b.Units, func(u *model.Unit) string { return u.ID })
+	a.Branches, b.Branches = unlike(a.Branches, b.Branches, func(k *model.Branch) string { return k.ID })
+	return a, b
+}
+
+// unlike leaves out what stands in the same place of both lists, under one id.
+func unlike[T any](a, b []T, id func(*T) string) (restA, restB []T) {
+	if len(a) != len(b) {
+		return a, b
+	}
+	if len(a) > 0 && &a[0] == &b[0] {
+		return nil, nil
+	}
+	for k := range a {
+		if id(&a[k]) == "" || !model.Alike(&a[k], &b[k]) {
+			restA, restB = append(restA, a[k]), append(restB, b[k])
+		}
+	}
+	return restA, restB
 }
 
 // written is one table of a file as it is written.

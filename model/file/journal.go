@@ -8,9 +8,10 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"slices"
 	"strconv"
 	"strings"
+	"sync"
+	"syscall"
 	"time"
 
 	"github.com/gofrs/flock"
@@ -21,58 +22,98 @@ import (
 // Every bench has a file of its own, and a lock beside it as long as it lives;
 // work without a living lock was left behind.
 //
+// There are two files, for a disk takes longer than a key may: the newest work, which outlives
+// the program, and the last one that is surely on disk and outlives the machine. The newest
+// takes the place of the other once it is on disk too, and not before.
+//
 // A Journal is used from one goroutine.
 type Journal struct {
 	lock *flock.Flock
-	path string
+	path string // the work that is surely on disk
 	of   string // the harness's file, absolute; "" where it has none yet
 	base string // Sum of that file as it was read or saved last
 	sync chan struct{}
 	done chan struct{}
-	held bool // there is work in the journal
-}
 
-// Work is what a bench left behind unsaved.
-type Work struct {
-	Doc  Document
-	When time.Time
-	Base string // Sum of the harness's file when the work began
-	path string
-	lock string
+	mu   sync.Mutex // of what follows, and of the two files
+	held bool       // there is work in the journal
+	err  error      // why the last work did not come to disk
+
+	flush func(*os.File) error // brings a file to disk
 }
 
 // firstLine names the format of a journal.
-const firstLine = "contralay unsaved work 1"
+const (
+	firstWords = "contralay unsaved work "
+	version    = "1"
+	firstLine  = firstWords + version
+)
+
+// What is added to the name of a place: the newest work, the file it is written to, the lock.
+const (
+	newest  = ".new"
+	half    = ".tmp"
+	locking = ".lock"
+)
 
 // mostSlots bounds the benches on one harness, living and dead.
 const mostSlots = 99
 
 // OpenJournal takes a free place in dir for work on the harness's file, "" for a
-// harness without one. dir is made where it is not there.
-func OpenJournal(dir, harness string) (*Journal, error) {
+// harness without one; base is the Sum of that file as it was loaded. dir is made where it is
+// not there.
+func OpenJournal(dir, harness, base string) (*Journal, error) {
 	if err := os.MkdirAll(dir, 0o700); err != nil {
 		return nil, err
 	}
 	of := canonical(harness)
 	for n := 1; n <= mostSlots; n++ {
 		path := slot(dir, of, n)
-		l := flock.New(path + ".lock")
-		got, err := l.TryLock()
+		l, got, err := lock(path + locking)
 		if err != nil {
 			return nil, err
 		}
 		if !got {
 			continue
 		}
-		if _, err := os.Lstat(path); !errors.Is(err, fs.ErrNotExist) {
-			_ = l.Unlock() // left behind by a bench that is gone: not ours to write over
+		os.Remove(path + half)                   // its writer is gone
+		if exists(path) || exists(path+newest) { // left behind by a bench that is gone: not ours to write over
+			release(l)
 			continue
 		}
-		j := &Journal{lock: l, path: path, of: of, base: Sum(harness), sync: make(chan struct{}, 1), done: make(chan struct{})}
+		j := &Journal{lock: l, path: path, of: of, base: base, sync: make(chan struct{}, 1), done: make(chan struct{}),
+			flush: (*os.File).Sync}
 		go j.toDisk()
 		return j, nil
 	}
 	return nil, fmt.Errorf("%d benches have left unsaved work on %s. Open it, and take or discard that work first", mostSlots, harness)
+}
+
+func exists(path string) bool {
+	_, err := os.Lstat(path)
+	return !errors.Is(err, fs.ErrNotExist) && !errors.Is(err, syscall.ENOTDIR) // the folder may be a file
+}
+
+// lock takes a lock file, and makes it. Another that gave it up at that moment took the file
+// away with it: a lock on a file that is gone keeps nobody out.
+func lock(path string) (l *flock.Flock, got bool, err error) {
+	for {
+		l = flock.New(path)
+		if got, err = l.TryLock(); err != nil || !got {
+			return nil, false, err
+		}
+		have, err := l.Stat()
+		if there, err2 := os.Stat(path); err == nil && err2 == nil && os.SameFile(have, there) {
+			return l, true, nil
+		}
+		_ = l.Unlock()
+	}
+}
+
+// release gives a lock up, and takes its file away first.
+func release(l *flock.Flock) {
+	os.Remove(l.Path())
+	_ = l.Unlock()
 }
 
 // Keep makes d the work in the journal. When it returns, the death of the program
@@ -80,126 +121,99 @@ func OpenJournal(dir, harness string) (*Journal, error) {
 // hundredths of a second old.
 func (j *Journal) Keep(d Document, when time.Time) error {
 	body := Encode(d)
-	sum := sha256.Sum256(body)
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s\nof %s\nbase %s\nwhen %s\nsum %s\n\n", firstLine, strconv.Quote(j.of), j.base, when.Format(time.RFC3339),
-		hex.EncodeToString(sum[:]))
+		SumOf(body))
 	b.Write(body)
-	temp := j.path + ".tmp"
+	temp := j.path + half
 	if err := os.WriteFile(temp, []byte(b.String()), 0o600); err != nil {
 		os.Remove(temp)
 		return err
 	}
-	if err := os.Rename(temp, j.path); err != nil {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	if err := os.Rename(temp, j.path+newest); err != nil {
 		os.Remove(temp)
 		return err
 	}
 	j.held = true
-	select {
-	case j.sync <- struct{}{}:
-	default: // one is waiting already and will see this work, too
-	}
-	return nil
+	j.wake()
+	return j.err
 }
 
-// toDisk brings the journal to disk beside the work, since that takes longer than
-// a key may.
+// wake has what changed brought to disk.
+func (j *Journal) wake() {
+	select {
+	case j.sync <- struct{}{}:
+	default: // one is waiting already and will see this, too
+	}
+}
+
+// toDisk brings the journal to disk beside the work.
 func (j *Journal) toDisk() {
 	defer close(j.done)
 	for range j.sync {
-		if f, err := os.Open(j.path); err == nil {
-			_ = f.Sync()
-			f.Close()
-			_ = syncFolder(filepath.Dir(j.path))
-		}
+		err := j.settle()
+		j.mu.Lock()
+		j.err = err
+		j.mu.Unlock()
 	}
+}
+
+// settle brings the newest work to disk and then has it take the place of the work before.
+func (j *Journal) settle() error {
+	f, err := os.OpenFile(j.path+newest, os.O_RDWR, 0)
+	switch {
+	case errors.Is(err, fs.ErrNotExist): // it was saved meanwhile
+		return syncFolder(filepath.Dir(j.path))
+	case err != nil:
+		return err
+	}
+	have, err := f.Stat()
+	if err == nil {
+		err = j.flush(f)
+	}
+	f.Close()
+	if err != nil {
+		return err
+	}
+	j.mu.Lock()
+	now, err := os.Stat(j.path + newest)
+	if err == nil && os.SameFile(have, now) { // else newer work came, and will be brought to disk next
+		err = os.Rename(j.path+newest, j.path)
+	} else {
+		err = nil
+	}
+	j.mu.Unlock()
+	if err != nil {
+		return err
+	}
+	return syncFolder(filepath.Dir(j.path))
 }
 
 // Clear empties the journal: the harness is as its file has it.
 func (j *Journal) Clear() {
+	j.mu.Lock()
+	defer j.mu.Unlock()
 	if j.held {
+		os.Remove(j.path + newest)
 		os.Remove(j.path)
 		j.held = false
+		j.wake()
 	}
 }
 
-// Saved says that the harness now stands in its file as it is.
-func (j *Journal) Saved() {
+// Saved says that the harness now stands in its file as it is; base is the Sum of that.
+func (j *Journal) Saved(base string) {
 	j.Clear()
-	j.base = Sum(j.of)
+	j.base = base
 }
-
-// Changed reports whether the harness's file is not what was read or saved last:
-// somebody else wrote it, or took it away.
-func (j *Journal) Changed() bool { return j.of != "" && Sum(j.of) != j.base }
 
 // Close gives the place up. What is in the journal stays, and is on disk.
 func (j *Journal) Close() {
 	close(j.sync)
 	<-j.done
-	os.Remove(j.lock.Path())
-	_ = j.lock.Unlock()
-}
-
-// Left is the work that benches which are gone left behind on the harness's file,
-// newest first, and how many are at work on it now.
-func Left(dir, harness string) (left []Work, busy int) {
-	of := canonical(harness)
-	for n := 1; n <= mostSlots; n++ {
-		path := slot(dir, of, n)
-		if _, err := os.Lstat(path + ".lock"); err == nil {
-			l := flock.New(path + ".lock")
-			got, err := l.TryLock()
-			if err == nil && !got {
-				busy++
-				continue
-			}
-			_ = l.Unlock()
-		}
-		if w, err := readWork(path); err == nil {
-			left = append(left, w)
-		}
-	}
-	slices.SortStableFunc(left, func(a, b Work) int { return b.When.Compare(a.When) })
-	return left, busy
-}
-
-// Discard takes left work away.
-func (w Work) Discard() error {
-	os.Remove(w.lock)
-	return os.Remove(w.path)
-}
-
-// readWork reads a journal; one that is torn or of another kind is an error.
-func readWork(path string) (Work, error) {
-	text, err := os.ReadFile(path)
-	if err != nil {
-		return Work{}, err
-	}
-	head, body, ok := strings.Cut(string(text), "\n\n")
-	lines := strings.Split(head, "\n")
-	if !ok || len(lines) < 1 || lines[0] != firstLine {
-		return Work{}, errors.New("this is not a journal")
-	}
-	w := Work{path: path, lock: path + ".lock"}
-	sum := ""
-	for _, l := range lines[1:] {
-		switch name, value, _ := strings.Cut(l, " "); name {
-		case "base":
-			w.Base = value
-		case "when":
-			if w.When, err = time.Parse(time.RFC3339, value); err != nil {
-				return Work{}, err
-			}
-		case "sum":
-			sum = value
-		}
-	}
-	if got := sha256.Sum256([]byte(body)); hex.EncodeToString(got[:]) != sum {
-		return Work{}, errors.New("torn")
-	}
-	w.Doc, err = Parse([]byte(body), path)
-	return w, err
+	release(j.lock)
 }
 
 // slot is the n-th place for work on a file. The name shows which file it is; the
@@ -228,17 +242,4 @@ func canonical(path string) string {
 		return whole
 	}
 	return path
-}
-
-// Sum tells one content of a file from another; "" where it cannot be read.
-func Sum(path string) string {
-	if path == "" {
-		return ""
-	}
-	text, err := os.ReadFile(path)
-	if err != nil {
-		return ""
-	}
-	sum := sha256.Sum256(text)
-	return hex.EncodeToString(sum[:])
 }

@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
 	"strings"
 
 	"github.com/BurntSushi/toml"
@@ -24,18 +23,14 @@ type Document struct {
 // wires has some 200,000: this is a stop, not a limit of use.
 const maxSize = 8 << 20
 
-// Load reads the file at path. An error is Errors where the file is wrong, else
-// that of the operating system, wrapped.
+// Load reads the file at path. An error is Errors where the file is wrong, else it says why it
+// cannot be read.
 func Load(path string) (Document, error) {
-	f, err := os.Open(path)
+	text, err := Text(path)
 	if err != nil {
-		return Document{}, fmt.Errorf("cannot read the harness: %w", err)
+		return Document{}, err
 	}
-	defer f.Close()
-	if info, err := f.Stat(); err == nil && info.IsDir() {
-		return Document{}, fmt.Errorf("cannot read the harness: %s is a folder", path)
-	}
-	return Read(f, path)
+	return Parse(text, path)
 }
 
 // Read reads a file of up to 8 MiB; name is only for messages.

@@ -27,6 +27,16 @@ func Save(path string, d Document) error {
 	if _, err := Parse(text, path); err != nil {
 		return fmt.Errorf("%s was not saved, because it could not be read back:\n%w", path, err)
 	}
+	return swap(path, text, true)
+}
+
+// Write makes text the file at path with the care of Save, whatever the text is, and keeps no
+// .bak.
+func Write(path string, text []byte) error { return swap(path, text, false) }
+
+// swap writes a text beside path and puts it in the place of what is there, with its mode; where
+// path is a link, of what that leads to.
+func swap(path string, text []byte, bak bool) error {
 	target, err := follow(path)
 	if err != nil {
 		return notSaved(path, err)
@@ -35,6 +45,7 @@ func Save(path string, d Document) error {
 	if err != nil {
 		return notSaved(path, err)
 	}
+	sweepBeside(target)
 	temp, err := writeTemp(target, mode, func(w io.Writer) error {
 		_, err := w.Write(text)
 		return err
@@ -42,7 +53,7 @@ func Save(path string, d Document) error {
 	if err != nil {
 		return notSaved(path, err)
 	}
-	if exists {
+	if exists && bak {
 		if err := keepOld(target, mode); err != nil {
 			os.Remove(temp)
 			return notSaved(path, fmt.Errorf("the old file cannot be kept as %s: %w", target+".bak", err))
@@ -53,10 +64,45 @@ func Save(path string, d Document) error {
 		return notSaved(path, err)
 	}
 	if err := syncFolder(filepath.Dir(target)); err != nil {
-		return fmt.Errorf("%s was saved, but its folder could not be written to disk. A power cut now may bring the old file back: %w",
-			path, err)
+		return NotOnDisk{fmt.Errorf("%s was saved, but its folder could not be written to disk. A power cut now may bring the old file "+
+			"back: %w", path, err)}
 	}
 	return nil
+}
+
+// NotOnDisk is the error of a file that was saved, but that a power cut may lose.
+type NotOnDisk struct{ error }
+
+// Unwrap is what the disk said.
+func (n NotOnDisk) Unwrap() error { return errors.Unwrap(n.error) }
+
+// WriteNew writes a file that is not there yet, whole or not at all. Where something is there
+// already the error is fs.ErrExist.
+func WriteNew(path string, text []byte) error {
+	there := fmt.Errorf("%s exists already and was not changed: %w", path, fs.ErrExist)
+	if _, err := os.Lstat(path); err == nil {
+		return there
+	} else if !errors.Is(err, fs.ErrNotExist) {
+		return err
+	}
+	sweepBeside(path)
+	temp, err := writeTemp(path, newMode, func(w io.Writer) error {
+		_, err := w.Write(text)
+		return err
+	})
+	if err != nil {
+		return fmt.Errorf("%s was not written: %w", path, err)
+	}
+	defer os.Remove(temp)
+	switch err := os.Link(temp, path); { // unlike a renaming it takes no file's place
+	case errors.Is(err, fs.ErrExist):
+		return there
+	case err != nil: // not every file system can link
+		if err := os.Rename(temp, path); err != nil {
+			return fmt.Errorf("%s was not written: %w", path, err)
+		}
+	}
+	return syncFolder(filepath.Dir(path))
 }
 
 func notSaved(path string, err error) error {
@@ -99,10 +145,8 @@ func standing(target string) (mode fs.FileMode, exists bool, err error) {
 		return newMode, false, nil
 	case err != nil:
 		return 0, false, err
-	case info.IsDir():
-		return 0, false, errors.New("it is a folder")
-	case !info.Mode().IsRegular():
-		return 0, false, errors.New("it is not an ordinary file")
+	case kindOf(info.Mode()) != "":
+		return 0, false, fmt.Errorf("it is %s", kindOf(info.Mode()))
 	case info.Mode().Perm()&0o222 == 0:
 		return 0, false, errors.New("it is write-protected")
 	}
@@ -112,7 +156,7 @@ func standing(target string) (mode fs.FileMode, exists bool, err error) {
 // writeTemp writes a file of its own beside target and brings it to disk. On an
 // error it leaves nothing behind.
 func writeTemp(target string, mode fs.FileMode, fill func(io.Writer) error) (name string, err error) {
-	f, err := os.CreateTemp(filepath.Dir(target), "."+filepath.Base(target)+".*.tmp")
+	f, err := os.CreateTemp(filepath.Dir(target), tempPattern(target))
 	if err != nil {
 		return "", err
 	}

@@ -69,7 +69,7 @@ var keyTable = []binding{
 	{keys: []string{".", "delete"}, name: ".", help: "remove the wire, piece or cover of the row",
 		on: func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Drop != nil },
 		do: func(m *desk.Model, r *desk.Row, _ words.Key) { r.Drop(m) }},
-	{keys: []string{"backspace", "u", "ctrl+z"}, caps: 1, name: "Backspace", bar: "undo",
+	{keys: undoKeys, caps: 1, name: "Backspace", bar: "undo",
 		help: "undo (no limit). On read-only pages and in a run: back. While importing: undo the last column choice",
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
 			switch here := m.Here(); {
@@ -78,7 +78,7 @@ var keyTable = []binding{
 			case here.ReadOnly:
 				m.Back()
 			default:
-				m.Undo()
+				desk.UndoSoon(m)
 			}
 		}},
 	{keys: []string{"esc"}, caps: 1, name: "Esc", bar: "back",
@@ -123,8 +123,17 @@ var keyTable = []binding{
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { askQuit(m) }},
 }
 
+var undoKeys = []string{"backspace", "u", "ctrl+z"}
+
 // dispatch dispatches one key. Every key answers: a change, or one plain line.
 func dispatch(m *desk.Model, k words.Key) {
+	if desk.Behind(m) {
+		if slices.Contains(undoKeys, k.Name) { // the key before it was one, on this screen
+			desk.UndoSoon(m)
+			return
+		}
+		m.CatchUp()
+	}
 	m.Greet = false
 	if m.Entry != nil {
 		if k.Name == "ctrl+c" {

@@ -16,7 +16,7 @@ import (
 func BenchmarkLarge(b *testing.B) {
 	d := benchtest.Load(b, "whole.toml")
 	cat := benchtest.Catalogue(b)
-	j, err := file.OpenJournal(b.TempDir(), "")
+	j, err := file.OpenJournal(b.TempDir(), "", "")
 	if err != nil {
 		b.Fatal(err)
 	}

@@ -1,7 +1,6 @@
 package bench
 
 import (
-	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/tree"
 )
@@ -12,11 +11,6 @@ func New(cfg desk.Config) *desk.Model {
 	if len(m.H.Branches) == 0 {
 		m.Show(tree.BranchesKind, "")
 	}
-	switch {
-	case len(cfg.Left) > 0:
-		m.Open(leftScreen(cfg.Left)) // and then the run, where one is asked for
-	case cfg.Run:
-		board.Run(m, cfg.Serial)
-	}
+	offerLeft(m, cfg.Left, cfg.Unread)
 	return m
 }

@@ -19,7 +19,12 @@ func (p Program) Init() tea.Cmd { return p.Plan() }
 // Update takes one message.
 func (p Program) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	m := p.Model
+	if _, key := msg.(tea.KeyMsg); !key {
+		m.CatchUp()
+	}
 	switch msg := msg.(type) {
+	case desk.CaughtUp:
+		return p, msg.Take(m)
 	case tea.WindowSizeMsg:
 		m.W, m.Height = msg.Width, msg.Height
 	case desk.Outcome:
@@ -45,6 +50,9 @@ func pressed(m *desk.Model, keys []words.Key) tea.Cmd {
 	if m.Quit {
 		return tea.Quit
 	}
+	if desk.Behind(m) {
+		return tea.Batch(desk.CatchUpSoon(m), m.Search.Run())
+	}
 	return tea.Batch(m.Plan(), m.Search.Run())
 }
 
@@ -53,5 +61,6 @@ func (p Program) View() string {
 	if p.Quit {
 		return ""
 	}
+	p.CatchUp()
 	return strings.Join(frame(p.Model), "\n")
 }

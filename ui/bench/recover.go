@@ -1,24 +1,90 @@
 package bench
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
 	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
 )
+
+// offerLeft shows what earlier benches left behind, one screen after another: first what cannot
+// be read, then what can, and then the bench run where one is asked for.
+func offerLeft(m *desk.Model, left []desk.Left, unread []desk.Unread) {
+	switch {
+	case len(unread) > 0:
+		m.Open(unreadScreen(left, unread))
+	case len(left) > 0:
+		m.Open(leftScreen(left))
+	case m.Cfg.Run:
+		board.Run(m, m.Cfg.Serial)
+	}
+}
+
+// fileOf is the harness as a sentence names it.
+func fileOf(m *desk.Model) string { return cmp.Or(m.File.Path, "a harness without a file") }
+
+// lowScreen is the height below which lines over a list are left out, and rowMargin is what stands
+// beside the text of a row.
+const (
+	lowScreen = 18
+	rowMargin = 4
+)
+
+// unreadScreen names unsaved work that cannot be read. It stays where it is unless the person
+// deletes it: somebody may still get something out of it.
+func unreadScreen(left []desk.Left, unread []desk.Unread) desk.Screen {
+	return desk.Screen{Kind: leftKind, Page: func(m *desk.Model, w int) desk.Page {
+		u := unread[0]
+		p := desk.Page{Lines: []string{"Unsaved work cannot be read."}}
+		more := []string{"It is work on " + fileOf(m) + ".", "It " + u.Says + ".", "It is kept in " + u.Path}
+		roomy := m.Height >= lowScreen
+		if roomy {
+			p.Lines = append(p.Lines, more...)
+		}
+		if len(left) > 0 {
+			p.Lines = append(p.Lines, "Other unsaved work can be read, and is offered next.")
+		}
+		next := func(m *desk.Model, says string) {
+			m.Back()
+			offerLeft(m, left, unread[1:])
+			m.Tell(says)
+		}
+		p.Rows = []desk.Row{
+			{Key: "keep", Text: "keep it and go on", Detail: "The next start names it again", Enter: func(m *desk.Model) {
+				next(m, "what cannot be read stays in "+u.Path)
+			}},
+			{Key: "away", Text: "delete it: press + on this row", Detail: "You cannot undo this. Enter does not do it",
+				Step: func(m *desk.Model, by int) {
+					if by < 0 {
+						m.Tell("+ deletes it")
+						return
+					}
+					if err := u.Discard(); err != nil {
+						m.Refuse("it could not be deleted: " + err.Error())
+						return
+					}
+					next(m, "it is deleted")
+				}, Enter: func(m *desk.Model) { m.Tell("Enter does not delete it. Press +") }},
+		}
+		if !roomy { // as rows, which the arrows reach
+			for _, l := range kit.WrapAll(more, w-rowMargin) {
+				p.Rows = append(p.Rows, desk.Row{Text: l, Detail: u.Path})
+			}
+		}
+		return p
+	}}
+}
 
 // leftScreen offers unsaved work: to take up, to leave for later, or to throw
 // away. Taking it up is a change like any other and can be undone.
 func leftScreen(left []desk.Left) desk.Screen {
 	return desk.Screen{Kind: leftKind, Page: func(m *desk.Model, w int) desk.Page {
 		l := left[0]
-		what := m.File.Path
-		if what == "" {
-			what = "a harness without a file"
-		}
-		p := desk.Page{Lines: []string{fmt.Sprintf("Unsaved work on %s is left from %s.", what, l.When)}}
+		p := desk.Page{Lines: []string{fmt.Sprintf("Unsaved work on %s is left from %s.", fileOf(m), l.When)}}
 		if l.Changed {
 			p.Lines = append(p.Lines, "The file was changed after that. This work does not have that change.")
 		}
@@ -27,12 +93,7 @@ func leftScreen(left []desk.Left) desk.Screen {
 		}
 		next := func(m *desk.Model, says string) {
 			m.Back()
-			switch {
-			case len(left) > 1:
-				m.Open(leftScreen(left[1:]))
-			case m.Cfg.Run:
-				board.Run(m, m.Cfg.Serial)
-			}
+			offerLeft(m, left[1:], nil)
 			m.Tell(says)
 		}
 		p.Rows = []desk.Row{

@@ -182,6 +182,8 @@ var topics = []Topic{
 			"it again. Only + on its own row throws it away.",
 		"A save writes a new file, swaps it in and keeps the one before as .bak: the file is always the old one or the new one, whole. " +
 			"If somebody else wrote the file since you opened it, a save asks before it writes over theirs.",
+		"Unsaved work that is torn, empty or from a newer contralay is named with its path before the bench opens, and kept until you " +
+			"delete it there with +. What a killed program was writing beside the harness is removed.",
 		"Where no journal can be kept, the head of the screen says so. If a killed program leaves the terminal odd, type: reset.",
 	}},
 	{"cautions", "the cautions", Cautions()},

@@ -28,9 +28,9 @@ func TestColoursOfLipgloss(t *testing.T) {
 		out := &tube{vt: vt.NewEmulator(w, h)}
 		s := New(out, w)
 		s.Show("plain\n" + hand.Render("in hand") + " after\nplain again")
-		time.Sleep(2 * apart)
+		time.Sleep(2 * Apart)
 		s.Show("plain\nmoved on\n" + hand.Render("in hand"))
-		time.Sleep(2 * apart)
+		time.Sleep(2 * Apart)
 		for y := range h {
 			for x := range w {
 				painted := out.vt.CellAt(x, y) != nil && out.vt.CellAt(x, y).Style.Bg != color.Color(nil)
@@ -55,7 +55,7 @@ func TestColourEndsWithTheLine(t *testing.T) {
 	out := &tube{vt: vt.NewEmulator(10, 2)}
 	s := New(out, 10)
 	s.Show(open + "\nnext")
-	time.Sleep(2 * apart)
+	time.Sleep(2 * Apart)
 	for y := range 2 {
 		for x := range 10 {
 			if got, want := out.vt.CellAt(x, y).Style.Bg != nil, y == 0 && x < 2; got != want {

@@ -20,8 +20,8 @@ const (
 	reset = "\x1b[0m" // ends every colour and weight
 )
 
-// apart is how long two frames stand apart at least: 120 a second.
-const apart = time.Second / 120
+// Apart is how long two frames stand apart at least: 120 a second.
+const Apart = time.Second / 120
 
 // Screen is a terminal's alternate screen. It may be used from several goroutines.
 type Screen struct {
@@ -57,7 +57,7 @@ func (s *Screen) Show(frame string) {
 		return
 	}
 	s.next = strings.Split(frame, "\n")
-	wait := apart - time.Since(s.last)
+	wait := Apart - time.Since(s.last)
 	switch {
 	case wait <= 0:
 		s.draw()

@@ -69,10 +69,10 @@ func TestTheLastFrameStands(t *testing.T) {
 				}
 				s.Show(step.text)
 				if step.pause {
-					time.Sleep(apart)
+					time.Sleep(Apart)
 				}
 			}
-			time.Sleep(2 * apart)
+			time.Sleep(2 * Apart)
 			got = out.shows()
 		})
 		var want []string
@@ -93,15 +93,15 @@ func TestOnlyWhatChanged(t *testing.T) {
 	s.Show(frame(1))
 	before := out.sent()
 	for range 50 {
-		time.Sleep(apart / 10)
+		time.Sleep(Apart / 10)
 		s.Show(frame(1))
 	}
-	time.Sleep(2 * apart)
+	time.Sleep(2 * Apart)
 	if n := out.sent() - before; n != 0 {
 		t.Errorf("the same frame sends %d bytes", n)
 	}
 	s.Show(frame(2))
-	time.Sleep(2 * apart)
+	time.Sleep(2 * Apart)
 	if n := out.sent() - before; n == 0 || n > 20 {
 		t.Errorf("one digit sends %d bytes", n)
 	}
@@ -116,7 +116,7 @@ func TestARushIsFolded(t *testing.T) {
 	for n := range 5000 {
 		s.Show(fmt.Sprint(n))
 	}
-	time.Sleep(3 * apart)
+	time.Sleep(3 * Apart)
 	if got := out.shows(); got != "4999" {
 		t.Errorf("it shows %q", got)
 	}
@@ -139,7 +139,7 @@ func TestLeave(t *testing.T) {
 	s.Leave()
 	s.Leave()
 	s.Show("z")
-	time.Sleep(2 * apart)
+	time.Sleep(2 * Apart)
 	if text := out.all.String(); !strings.HasSuffix(text, leave) || strings.Count(text, leave) != 1 || strings.Contains(text, "z") {
 		t.Errorf("%q", text)
 	}

@@ -21,6 +21,7 @@ func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
 	if s.Reuse.Branches == nil || slices.Contains(s.Reuse.Branches, false) {
 		comps = components(s)
 	}
+	known := packs{}
 	for i := range s.H.Branches {
 		if s.Reuse.Branch(i) {
 			keepBranch(s, i)
@@ -32,10 +33,10 @@ func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
 		out.Components = comps[i]
 		out.Ambient = b.AmbientC.Or(s.Limits.AmbientC)
 		out.Standing = catalogue.House
-		known := true
+		sized := true
 		for _, id := range out.Components {
 			d := s.Dia(id)
-			known = known && d.Known()
+			sized = sized && d.Known()
 			out.Standing = catalogue.Weakest(out.Standing, d.Standing)
 		}
 		sayMissing(s, i)
@@ -47,7 +48,7 @@ func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
 			continue
 		}
 		plan := LayersOf(s, i)
-		out.Make = makeOf(s, i, plan)
+		out.Make = makeOf(s, i, plan, known)
 		if plan == nil {
 			out.Proposed = true
 			if out.Make == model.MakeLaid {
@@ -55,18 +56,18 @@ func LayBranches(s *sheet.Sheet, prior *sheet.Sheet) {
 					plan = o.Layers
 					sayRelaxed(s, i, o)
 				} else {
-					out.Waiting = known
+					out.Waiting = sized
 				}
 			} else {
 				plan = []model.Layer{{Of: out.Components}}
 			}
 		}
-		if !known || out.Waiting || !allKnown(s, plan) || !layable(s, i, plan) {
+		if !sized || out.Waiting || !allKnown(s, plan) || !layable(s, i, plan) {
 			out.Said = s.Since(mark)
 			continue
 		}
 		out.As = plan
-		layBranch(s, i, plan, prior)
+		layBranch(s, i, plan, prior, known)
 		bend(s, i)
 		sayLayers(s, i)
 		sayFiller(s, i)
@@ -150,7 +151,7 @@ const shortRun unit.Millimetre = 75
 // makeOf is how a branch is made: as given; several layers are laid; one
 // component runs straight, up to four are twisted, five or six twisted or on a
 // short run straight, from laid_from on they are laid.
-func makeOf(s *sheet.Sheet, i int, layers []model.Layer) model.Make {
+func makeOf(s *sheet.Sheet, i int, layers []model.Layer, known packs) model.Make {
 	b := &s.H.Branches[i]
 	n := len(s.Branches[i].Components)
 	switch {
@@ -169,14 +170,14 @@ func makeOf(s *sheet.Sheet, i int, layers []model.Layer) model.Make {
 	for _, id := range s.Branches[i].Components {
 		d = append(d, s.Dia(id).Nominal)
 	}
-	if b.LengthMM < shortRun || b.LengthMM < 2*unit.Millimetre(s.Limits.LayRatio)*lay.Pack(d).Over {
+	if b.LengthMM < shortRun || b.LengthMM < 2*unit.Millimetre(s.Limits.LayRatio)*known.of(d).Over {
 		return model.MakeStraight
 	}
 	return model.MakeTwisted
 }
 
 // layBranch works a lay-up out, or takes the prior's where nothing it rests on changed.
-func layBranch(s *sheet.Sheet, i int, layers []model.Layer, prior *sheet.Sheet) {
+func layBranch(s *sheet.Sheet, i int, layers []model.Layer, prior *sheet.Sheet, known packs) {
 	out := &s.Branches[i]
 	ranks := RanksOf(s, i)
 	out.Key = key(s, i, layers, ranks)
@@ -190,7 +191,7 @@ func layBranch(s *sheet.Sheet, i int, layers []model.Layer, prior *sheet.Sheet) 
 	}
 	out.Rank = ranks.Depth
 	if out.Make != model.MakeLaid {
-		layGroup(s, i, layers)
+		layGroup(s, i, layers, known)
 	} else {
 		layRings(s, i, layers, ranks)
 	}
@@ -223,12 +224,12 @@ func Zones(s *sheet.Sheet, i int) []unit.Millimetre {
 }
 
 // layGroup twists or runs straight what has no core.
-func layGroup(s *sheet.Sheet, i int, layers []model.Layer) {
+func layGroup(s *sheet.Sheet, i int, layers []model.Layer, known packs) {
 	out := &s.Branches[i]
 	ids := slices.Clone(layers[0].Of)
 	l := sheet.Layer{Hand: model.HandStraight, Loss: 1, Closes: true, Gap: 1}
 	nom, lo, hi := diameters(s, ids, 0, 0)
-	g := lay.Pack(nom)
+	g := known.of(nom)
 	l.OverMM, l.TapeMM = g.Over+layers[0].BindMM.V, g.Tape+layers[0].BindMM.V
 	if out.Make == model.MakeTwisted && len(ids) > 1 {
 		l.Hand = outer(s, i)
@@ -239,7 +240,7 @@ func layGroup(s *sheet.Sheet, i int, layers []model.Layer) {
 	members(s, &l, ids, 0, nom, g.X, g.Y)
 	out.Layers = []sheet.Layer{l}
 	out.OverMM, out.TapeMM = l.OverMM, l.TapeMM
-	small, large := lay.Pack(lo), lay.Pack(hi)
+	small, large := known.of(lo), known.of(hi)
 	out.OverMinMM, out.TapeMinMM = small.Over+layers[0].BindMM.V, small.Tape+layers[0].BindMM.V
 	out.OverMaxMM = large.Over + layers[0].BindMM.V
 }
@@ -333,7 +334,8 @@ func key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
 			num(float64(d.Min))
 			num(float64(d.Max))
 			buf = append(buf, byte(kindOf(s, id)))
-			text(r.Way[id])
+			num(float64(r.Way[id].Tail))
+			num(float64(r.Way[id].Cavity))
 			text(colour(s, id))
 			buf = append(buf, byte(kinOf(s, id)), flag(r.apart))
 			num(float64(r.Depth[id]))

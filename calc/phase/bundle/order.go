@@ -2,7 +2,7 @@ package bundle
 
 import (
 	"cmp"
-	"fmt"
+	"math"
 	"slices"
 
 	"contralay/calc/formula/lay"
@@ -15,36 +15,89 @@ import (
 // those that part together side by side, depth is how many branches they still
 // run through.
 type Ranks struct {
-	Way   map[string]string
+	Way   map[string]Way
 	Depth map[string]int
 	apart bool // trigger and data are kept from power round the layer
+}
+
+// Way is the place of a component among those of its branch in the order they part beyond it.
+// It is a number and not the way itself, or a long chain of branches would hold its own length
+// squared. The zero value, of what does not run there, comes before all.
+type Way struct {
+	Tail   int // those that come off as one tail have one
+	Cavity int // by its cavity, too
+}
+
+// Compare orders ways by tail, then by cavity.
+func (w Way) Compare(o Way) int {
+	return cmp.Or(cmp.Compare(w.Tail, o.Tail), cmp.Compare(w.Cavity, o.Cavity))
 }
 
 // RanksOf reads the tree beyond the to end of branch i: by the next branch, the
 // one after, to the termination or splice; branches in file order, cavities in
 // the order of their termination.
 func RanksOf(s *sheet.Sheet, i int) Ranks {
-	r := Ranks{make(map[string]string, len(s.Branches[i].Components)), make(map[string]int, len(s.Branches[i].Components)),
-		s.H.Branches[i].DataApart.V}
-	for _, id := range s.Branches[i].Components {
+	ids := s.Branches[i].Components
+	r := Ranks{make(map[string]Way, len(ids)), make(map[string]int, len(ids)), s.H.Branches[i].DataApart.V}
+	all := make([]leaver, 0, len(ids))
+	for _, id := range ids {
 		c, _ := s.Index.Component(id)
-		var w *model.Wire
-		var path []int
+		k := c.At
 		if c.Unit {
-			u := &s.H.Units[c.At]
-			w, path = &s.H.Wires[s.Index.Wire[u.Wires[0]]], s.Wires[s.Index.Wire[u.Wires[0]]].Path
-		} else {
-			w, path = &s.H.Wires[c.At], s.Wires[c.At].Path
+			k = s.Index.Wire[s.H.Units[c.At].Wires[0]]
 		}
-		beyond, end := beyond(s, i, path, w)
-		way := ""
-		for _, b := range beyond {
-			way += fmt.Sprintf("%05d.", b+1)
+		t := beyond(s, i, s.Wires[k].Path, &s.H.Wires[k])
+		r.Depth[id] = depth(s, i, t.long(), len(s.Wires[k].Path)-1-t.long())
+		all = append(all, leaver{id, t, stopOf(s, t.end)})
+	}
+	slices.SortFunc(all, func(a, b leaver) int {
+		return cmp.Or(partsFrom(a, b), cmp.Compare(a.cavity, b.cavity))
+	})
+	w := Way{}
+	for k, l := range all {
+		switch {
+		case k == 0 || partsFrom(all[k-1], l) != 0:
+			w = Way{w.Tail + 1, 0}
+		case all[k-1].cavity != l.cavity:
+			w.Cavity++
 		}
-		r.Way[id] = way + endOrder(s, end)
-		r.Depth[id] = depth(s, i, len(beyond), len(path)-1-len(beyond))
+		r.Way[l.id] = w
 	}
 	return r
+}
+
+// leaver is a component of a branch with the way it takes beyond it.
+type leaver struct {
+	id string
+	tail
+	stop
+}
+
+// step is what is compared at step k of its way: the number of the branch, from 1, or of the
+// place where it ends; more is false there.
+func (l leaver) step(k int) (number int, more bool) {
+	if k >= l.long() {
+		return l.stop.at, false
+	}
+	return l.branch(k) + 1, true
+}
+
+// partsFrom orders two components by where the one parts from the other; 0 where they come off
+// as one tail. What ends at a breakout comes before what goes on there.
+func partsFrom(a, b leaver) int {
+	if a.place == b.place && a.long() == b.long() { // a tree has one way there
+		return cmp.Compare(a.stop.at, b.stop.at)
+	}
+	for k := 0; ; k++ {
+		x, moreA := a.step(k)
+		y, moreB := b.step(k)
+		if x != y {
+			return cmp.Compare(x, y)
+		}
+		if !moreA || !moreB {
+			return cmp.Compare(a.long(), b.long())
+		}
+	}
 }
 
 // depth is how many branches a component still runs through where branch i parts:
@@ -62,52 +115,66 @@ func depth(s *sheet.Sheet, i, beyondTo, beyondFrom int) int {
 	return beyondTo
 }
 
-// beyond is the part of a path past the to end of branch i, walking away from
-// it, and the end the wire has there.
-func beyond(s *sheet.Sheet, i int, path []int, w *model.Wire) ([]int, string) {
-	k := slices.Index(path, i)
-	if k < 0 {
-		return nil, ""
-	}
-	// Walk from the wire's From: which end of branch i is met first?
-	fromPlace, _, _ := s.Index.Places(w)
-	for _, b := range path[:k] {
-		fromPlace = s.Index.Other(b, fromPlace)
-	}
-	if fromPlace == s.H.Branches[i].From {
-		return path[k+1:], w.To.V
-	}
-	back := slices.Clone(path[:k])
-	slices.Reverse(back)
-	return back, w.From.V
+// tail is the part of a wire beyond the to end of a branch.
+type tail struct {
+	path  []int // of the wire's way
+	back  bool  // it is walked from its last branch to its first
+	end   string
+	place string // of the end
 }
 
-// endOrder sorts ends: splices first, then terminations in file order, then their
-// cavities in the order the termination has them.
-func endOrder(s *sheet.Sheet, text string) string {
+// long is how many branches it runs through.
+func (t tail) long() int { return len(t.path) }
+
+// branch is branch k of it.
+func (t tail) branch(k int) int {
+	if t.back {
+		return t.path[len(t.path)-1-k]
+	}
+	return t.path[k]
+}
+
+// beyond is the part of a path past the to end of branch i, walking away from
+// it, and the end the wire has there.
+func beyond(s *sheet.Sheet, i int, path []int, w *model.Wire) tail {
+	k := slices.Index(path, i)
+	if k < 0 {
+		return tail{}
+	}
+	from, to, _ := s.Index.Places(w)
+	// Walk from the wire's From: which end of branch i is met first?
+	met := from
+	if k > 0 {
+		met = s.Index.Shared(path[k-1], i)
+	}
+	if met == s.H.Branches[i].From {
+		return tail{path[k+1:], false, w.To.V, to}
+	}
+	return tail{path[:k], true, w.From.V, from}
+}
+
+// stop sorts ends: splices first, then terminations in file order, then their
+// cavities in the order the termination has them; what has no end comes last.
+type stop struct{ at, cavity int }
+
+func stopOf(s *sheet.Sheet, text string) stop {
+	nowhere := stop{at: math.MaxInt}
 	e, ok := s.Index.End(text)
 	if !ok {
-		return "~"
+		return nowhere
 	}
 	if e.Splice != "" {
-		return fmt.Sprintf("%05d", s.Index.Splice[e.Splice]) + "/"
+		return stop{at: s.Index.Splice[e.Splice]}
 	}
 	t, known := s.Index.Termination[e.Termination]
 	if !known {
-		return "~"
+		return nowhere
 	}
-	return fmt.Sprintf("%05d", 50000+t) + "/" + fmt.Sprintf("%05d", slices.Index(s.Terms[t].Cavities, e.Cavity)+1)
+	return stop{pastSplices + t, slices.Index(s.Terms[t].Cavities, e.Cavity) + 1}
 }
 
-// Group is a way without its cavity: those that come off as one tail.
-func Group(way string) string {
-	for i := len(way) - 1; i >= 0; i-- {
-		if way[i] == '/' {
-			return way[:i]
-		}
-	}
-	return way
-}
+// pastSplices is more than any number of a splice or a branch.
+const pastSplices = 1 << 30
 
 // order is the order of leaving: groups that come off as one tail side by side;
 // inside a group zig-zag where sizes differ, else by cavity. Fillers are spread
@@ -119,12 +186,12 @@ func order(s *sheet.Sheet, ml model.Layer, r Ranks, apart bool) ([]string, []boo
 		placeOf[id] = k
 	}
 	slices.SortStableFunc(ids, func(a, b string) int {
-		return cmp.Or(cmp.Compare(Group(r.Way[a]), Group(r.Way[b])), cmp.Compare(r.Way[a], r.Way[b]), cmp.Compare(placeOf[a], placeOf[b]))
+		return cmp.Or(r.Way[a].Compare(r.Way[b]), cmp.Compare(placeOf[a], placeOf[b]))
 	})
 	var tails [][]string
 	for lo := 0; lo < len(ids); {
 		hi := lo + 1
-		for hi < len(ids) && Group(r.Way[ids[hi]]) == Group(r.Way[ids[lo]]) {
+		for hi < len(ids) && r.Way[ids[hi]].Tail == r.Way[ids[lo]].Tail {
 			hi++
 		}
 		zigzagGroup(s, ids[lo:hi])
@@ -210,8 +277,7 @@ func FarEnd(s *sheet.Sheet, i int, id string) string {
 	if !ok {
 		return ""
 	}
-	_, end := beyond(s, i, s.Wires[k].Path, &s.H.Wires[k])
-	return end
+	return beyond(s, i, s.Wires[k].Path, &s.H.Wires[k]).end
 }
 
 // NextAfter is the branch a component goes on into beyond the to end of branch i,
@@ -228,11 +294,11 @@ func NextAfter(s *sheet.Sheet, i int, id string) string {
 		}
 		k = s.Index.Wire[s.H.Units[c.At].Wires[0]]
 	}
-	beyond, end := beyond(s, i, s.Wires[k].Path, &s.H.Wires[k])
-	if len(beyond) > 0 {
-		return s.H.Branches[beyond[0]].ID
+	t := beyond(s, i, s.Wires[k].Path, &s.H.Wires[k])
+	if t.long() > 0 {
+		return s.H.Branches[t.branch(0)].ID
 	}
-	e, ok := s.Index.End(end)
+	e, ok := s.Index.End(t.end)
 	switch {
 	case !ok && s.H.Wires[k].CappedAt.V != "":
 		return "cap"

@@ -30,7 +30,8 @@ func PlanKey(s *sheet.Sheet, i int) string {
 		text(id)
 		num(float64(s.Dia(id).Nominal))
 		num(float64(r.Depth[id]))
-		text(r.Way[id])
+		num(float64(r.Way[id].Tail))
+		num(float64(r.Way[id].Cavity))
 	}
 	for _, h := range Held(s, i) {
 		num(float64(h.Layer))

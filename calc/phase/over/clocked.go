@@ -37,9 +37,17 @@ func heldBy(s *sheet.Sheet, t *model.Termination) unit.Millimetre {
 // the turn between their keys, or between the boots of 45 or 90 degrees that are shrunk on
 // them.
 func Clocked(s *sheet.Sheet) {
+	reach := clockedWithin(s)
 	for i := range s.H.Terminations {
-		for k := range i {
-			a, b := &s.H.Terminations[k], &s.H.Terminations[i]
+		b := &s.H.Terminations[i]
+		if !b.Clock.Set && !points(s, b) {
+			continue
+		}
+		for _, n := range near(s, b.ID, reach) { // none further off can be too near
+			if n.term >= i {
+				continue
+			}
+			a := &s.H.Terminations[n.term]
 			hours, at, says := 0, 0, ""
 			if a.Clock.Set && b.Clock.Set {
 				hours, at = hoursApart(a.Clock.V, b.Clock.V), a.Clock.V
@@ -74,4 +82,17 @@ func Clocked(s *sheet.Sheet) {
 			}
 		}
 	}
+}
+
+// clockedWithin is how far apart two ends are, at most, whose run is too short for half a
+// turn.
+func clockedWithin(s *sheet.Sheet) unit.Millimetre {
+	thickest, held := unit.Millimetre(0), unit.Millimetre(0)
+	for i := range s.Branches {
+		thickest = max(thickest, Outermost(&s.Branches[i]))
+	}
+	for i := range s.H.Terminations {
+		held = max(held, heldBy(s, &s.H.Terminations[i]))
+	}
+	return 2*turnIn*thickest + 2*held + 1
 }

@@ -26,6 +26,7 @@ const thinKind = " thin"
 
 // CoverBranches judges or proposes the sheath of every branch.
 func CoverBranches(s *sheet.Sheet) {
+	through := Through(s)
 	was := make([][2]model.Opt[int], len(s.Branches)) // of those taken over
 	for i := range s.Branches {
 		was[i] = s.Branches[i].Outlets
@@ -45,7 +46,7 @@ func CoverBranches(s *sheet.Sheet) {
 		}
 		thinWall(s, i)
 		sayRecovery(s, i)
-		hot(s, i)
+		hot(s, i, through[i])
 		sayMargins(s, i)
 		boots(s, i)
 		out.SaidOver = s.Since(mark)
@@ -173,10 +174,10 @@ func thinWall(s *sheet.Sheet, i int) {
 // hot tests wire and sheath against the air they lie in, currents aside: what is
 // over its rating before any current flows is a stop, a warning where the rating
 // is only from memory.
-func hot(s *sheet.Sheet, i int) {
+func hot(s *sheet.Sheet, i int, through []int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	seen := map[string]bool{}
-	for _, k := range WiresOf(s, i) {
+	for _, k := range through {
 		e := s.Wires[k].Entry
 		if e.RatedC <= 0 || out.Ambient <= e.RatedC || seen[e.Spec] {
 			continue
@@ -202,6 +203,17 @@ func WiresOf(s *sheet.Sheet, i int) []int {
 	for k := range s.Wires {
 		if slices.Contains(s.Wires[k].Path, i) {
 			out = append(out, k)
+		}
+	}
+	return out
+}
+
+// Through is WiresOf for every branch, in one walk along the wires.
+func Through(s *sheet.Sheet) [][]int {
+	out := make([][]int, len(s.H.Branches))
+	for k := range s.Wires {
+		for _, i := range s.Wires[k].Path {
+			out[i] = append(out[i], k)
 		}
 	}
 	return out

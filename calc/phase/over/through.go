@@ -3,7 +3,6 @@ package over
 import (
 	"fmt"
 	"maps"
-	"math"
 	"slices"
 
 	"contralay/calc/sheet"
@@ -78,29 +77,27 @@ const reach unit.Millimetre = 1000
 // Twins tells which connectors could be put on each other's place, and where two wires
 // of a small connector cannot be told apart by colour.
 func Twins(s *sheet.Sheet) {
+	type kind struct{ insert, gender, key string }
+	kindOf := func(t *model.Termination) kind { return kind{t.Insert.V, string(t.Gender.V), t.Key.V} }
+	like := map[kind]int{} // how many there are
+	for i := range s.H.Terminations {
+		like[kindOf(&s.H.Terminations[i])]++
+	}
 	for i := range s.H.Terminations {
 		a := &s.H.Terminations[i]
-		for k := range i {
-			b := &s.H.Terminations[k]
-			if a.Insert.V == "" || a.Insert.V != b.Insert.V || a.Gender.V != b.Gender.V || a.Key.V != b.Key.V {
-				continue
-			}
-			way, ok := s.Index.Between(a.ID, b.ID)
-			long := unit.Millimetre(math.Inf(1))
-			if ok {
-				long = 0
-				for _, br := range way {
-					long += s.H.Branches[br].LengthMM
+		if a.Insert.V != "" && like[kindOf(a)] > 1 {
+			for _, n := range near(s, a.ID, reach) {
+				b := &s.H.Terminations[n.term]
+				if n.term >= i || kindOf(a) != kindOf(b) {
+					continue
 				}
-			}
-			if long < reach {
 				level := sheet.Warn
 				if a.Gender.V == "" || a.Key.V == "" {
 					level = sheet.Note // they may differ in what is not entered
 				}
 				s.SayLike(level, "twins", a.ID, "",
 					fmt.Sprintf("It is like %s, %s from it along the harness: same insert, gender and key, so the two can be swapped. "+
-						"Give one of them a different keying", b.ID, unit.Fixed(long, 0)+" mm"))
+						"Give one of them a different keying", b.ID, unit.Fixed(n.far, 0)+" mm"))
 			}
 		}
 		if t := &s.Terms[i]; a.Insert.V == "" && len(t.Cavities) <= smallConnector {

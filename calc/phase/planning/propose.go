@@ -191,13 +191,13 @@ func option(s *sheet.Sheet, i int, p plan.Plan, r bundle.Ranks, held []bundle.Ho
 // one after another. spareIn is the layers that hold a place for a spare.
 func name(s *sheet.Sheet, i int, p plan.Plan, r bundle.Ranks, held []bundle.Holding) (out []model.Layer, spareIn []int) {
 	ids := slices.Clone(s.Branches[i].Components) // units first, as Components has them
-	together := map[string]int{}
+	together := map[int]int{}
 	for _, id := range ids {
-		together[bundle.Group(r.Way[id])]++
+		together[r.Way[id].Tail]++
 	}
 	// Of those that run equally far the larger tail goes further in.
 	slices.SortStableFunc(ids, func(a, b string) int {
-		ga, gb := bundle.Group(r.Way[a]), bundle.Group(r.Way[b])
+		ga, gb := r.Way[a].Tail, r.Way[b].Tail
 		return cmp.Or(-cmp.Compare(r.Depth[a], r.Depth[b]), -cmp.Compare(together[ga], together[gb]), cmp.Compare(ga, gb))
 	})
 	fixed := map[int][]string{}
@@ -264,11 +264,22 @@ func buriedIn(layers []model.Layer, r bundle.Ranks) int {
 	return n
 }
 
+// mostIdle is how many proposals are kept that no branch has now: what was tried and undone comes
+// back without planning, and a day of changes does not fill the memory.
+const mostIdle = 200
+
 // Adopt takes a proposal up for the next Build. The map handed on to earlier
 // sheets is left as it was.
 func Adopt(s *sheet.Sheet, key string, p sheet.Proposal) {
 	m := make(map[string]sheet.Proposal, len(s.Proposals)+1)
 	maps.Copy(m, s.Proposals)
 	m[key] = p
+	if len(m) > mostIdle+len(s.Branches) {
+		now := map[string]bool{key: true}
+		for i := range s.Branches {
+			now[bundle.PlanKey(s, i)] = true
+		}
+		maps.DeleteFunc(m, func(k string, _ sheet.Proposal) bool { return !now[k] })
+	}
 	s.Proposals = m
 }

@@ -37,6 +37,7 @@ type Config struct {
 	WriteNew  func(path string, text []byte) error                            // writes a file that is not there yet
 	Learn     func(c catalogue.Correction) (*catalogue.Catalogue, error)      // writes what the shop goes by; the catalogue with it
 	Print     func(path string, s *sheet.Sheet, unsaved bool) (string, error) // writes the build sheet beside a file; "" is no file yet
+	Unread    []Unread                                                        // unsaved work that cannot be read
 	Left      []Left                                                          // unsaved work of benches that are gone, newest first
 }
 
@@ -46,5 +47,12 @@ type Left struct {
 	When    string   // as a person says it
 	Changed bool     // the harness's file was written since by somebody else
 	Says    []string // what it has other than the file
+	Discard func() error
+}
+
+// Unread is unsaved work that an earlier bench left behind and that cannot be read.
+type Unread struct {
+	Path    string
+	Says    string // why not: "is torn"
 	Discard func() error
 }

@@ -20,21 +20,21 @@ func (m *Model) WiresHere() []int {
 	return out
 }
 
-// MarkFor is the mark of the worst snag about a thing.
+// MarkFor is the mark of the worst snag about a thing. A list asks for each of its rows, so
+// the marks of a sheet are made once.
 func (m *Model) MarkFor(id string) string {
-	mark := ""
-	for _, s := range m.Sheet.Snags {
-		if s.Where != id {
-			continue
+	return m.marks.Get(m.Sheet, 0, "", func() map[string]string {
+		all := map[string]string{}
+		for _, s := range m.Sheet.Snags {
+			switch {
+			case s.Level == sheet.Stop:
+				all[s.Where] = "!"
+			case s.Level == sheet.Warn && all[s.Where] == "":
+				all[s.Where] = "?"
+			}
 		}
-		switch s.Level {
-		case sheet.Stop:
-			return "!"
-		case sheet.Warn:
-			mark = "?"
-		}
-	}
-	return mark
+		return all
+	})[id]
 }
 
 // Waiting reports whether some branch still waits for its lay-up.

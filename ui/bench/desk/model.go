@@ -20,6 +20,7 @@ type Model struct {
 	Sheet   *sheet.Sheet
 	Sys     unit.System
 	History History
+	behind  behind
 	File    File
 	Journal Journal
 
@@ -41,6 +42,7 @@ type Model struct {
 	states states
 	rows   *Kept[[]Row]
 	trials *Kept[*Model]
+	marks  *Kept[map[string]string] // of what stands on a list, by id
 
 	W, Height int
 }
@@ -52,7 +54,7 @@ func New(cfg Config, tables Tables) *Model {
 		Journal: Journal{kept: &h},
 		Step:    tables.Steps[0].Kind, Cursor: newCursor(), Bounce: Bounce{Within: min(max(cfg.Bounce, 0), MostBounce)},
 		Says: cfg.Notice, Greet: cfg.Welcome, Pending: map[string]bool{},
-		states: states{}, rows: &Kept[[]Row]{}, trials: &Kept[*Model]{}, W: 80, Height: 24}
+		states: states{}, rows: &Kept[[]Row]{}, trials: &Kept[*Model]{}, marks: &Kept[map[string]string]{}, W: 80, Height: 24}
 	if s, err := unit.ParseSystem(h.Head.Units.V); err == nil {
 		m.Sys = s
 	}
