@@ -140,7 +140,7 @@ func mayImport(pkg, own string) string {
 			return "a formula knows quantities, not nouns"
 		}
 	case pkg == "model/file/schema":
-		if own != "model" && own != "model/unit" {
+		if own != "model" && own != "model/unit" && own != "model/visible" {
 			return "a schema knows the nouns and their quantities; the file reads and saves"
 		}
 	case pkg == "calc/sheet":

@@ -18,7 +18,7 @@ func FuzzRead(f *testing.F) {
 	f.Fuzz(func(t *testing.T, text string) {
 		c, err := Read(strings.NewReader(text), "fuzz")
 		if err != nil {
-			if c != nil || !strings.HasPrefix(err.Error(), "fuzz: ") {
+			if c != nil || !strings.HasPrefix(err.Error(), "fuzz:") {
 				t.Fatalf("%v, %v", c, err)
 			}
 			return

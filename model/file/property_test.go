@@ -11,6 +11,7 @@ import (
 	"contralay/model"
 	"contralay/model/file"
 	"contralay/model/unit"
+	"contralay/model/visible"
 )
 
 // Any harness that can be represented is written, read back equal and written alike.
@@ -45,7 +46,8 @@ func from[Q ~float64](lo float64) *rapid.Generator[Q] {
 }
 
 var (
-	anyText = rapid.String()
+	anyNote = rapid.String()
+	anyText = rapid.Map(anyNote, func(s string) string { return visible.Typed(s, true) }) // of one line
 	hour    = rapid.IntRange(1, 12)
 	some    = rapid.IntRange(0, 9999)
 	yesNo   = rapid.Bool()
@@ -62,7 +64,7 @@ func harness(t *rapid.T) model.Harness {
 	h := model.Harness{
 		Head: model.Head{
 			Name: maybe(t, anyText), Number: maybe(t, anyText), Revision: maybe(t, anyText),
-			SupplyV: maybe(t, volt), Units: maybe(t, word([]string{"mm", "in"})), Note: maybe(t, anyText),
+			SupplyV: maybe(t, volt), Units: maybe(t, word([]string{"mm", "in"})), Note: maybe(t, anyNote),
 		},
 		Rules: rules(t),
 	}
@@ -215,7 +217,7 @@ func covers(t *rapid.T) (all []model.Cover) {
 
 func builds(t *rapid.T) (all []model.Build) {
 	for i := range rapid.IntRange(0, 2).Draw(t, "builds") {
-		b := model.Build{Serial: id(t, "n", i), Revision: maybe(t, anyText), Begun: maybe(t, anyText), Note: maybe(t, anyText),
+		b := model.Build{Serial: id(t, "n", i), Revision: maybe(t, anyText), Begun: maybe(t, anyText), Note: maybe(t, anyNote),
 			Done: maybeList(t, anyText, 0, 3), GoesBy: maybeList(t, anyText, 0, 2)}
 		for range rapid.IntRange(0, 2).Draw(t, "of each") {
 			b.Signed = append(b.Signed, model.Signature{Step: anyText.Draw(t, "step"), By: anyText.Draw(t, "by"), At: maybe(t, anyText)})
