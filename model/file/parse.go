@@ -91,7 +91,8 @@ func located(faults []schema.Fault, name string, lines where.Lines) Errors {
 func syntax(name string, err error) *Error {
 	var at toml.ParseError
 	if errors.As(err, &at) {
-		return &Error{File: name, Line: max(1, at.Position.Line), Says: "this is not TOML: " + visible.Line(strings.TrimSuffix(at.Message, "."))}
+		return &Error{File: name, Line: max(1, at.Position.Line),
+			Says: "this is not TOML: " + visible.Line(strings.TrimSuffix(at.Message, "."))}
 	}
 	return &Error{File: name, Says: "this is not TOML: " + visible.Line(err.Error())}
 }

@@ -119,7 +119,8 @@ func printsOnly(t *testing.T, text string) {
 func TestOnlyCommandsAreRefused(t *testing.T) {
 	const pattern = "format = 1\n[harness]\nname = %q\nnumber = %q\n[[termination]]\nid = \"P1\"\nname = %q\ncavities = [%q]\n"
 	for _, name := range []string{"Faisceau d'été", "Größe ØÅ", "Κύριο 12 Ω", "Жгут двигателя", "エンジン配線", "엔진 배선", "חיווט", "أسلاك",
-		"e\u0301te\u0301", "می\u200Cشود", "क\u094D\u200Dष", "👩\u200D🔧", "soft\u00ADhyphen", "a\u00A0b", "⌀ 10 ½ ±0.1 °C", "\uFFFD", "\U0001F1EB"} {
+		"e\u0301te\u0301", "می\u200Cشود", "क\u094D\u200Dष", "👩\u200D🔧", "soft\u00ADhyphen", "a\u00A0b", "⌀ 10 ½ ±0.1 °C", "\uFFFD",
+		"\U0001F1EB"} {
 		id := strings.NewReplacer("\u200C", "", "\u200D", "").Replace(name)
 		d, err := file.Parse([]byte(strings.ReplaceAll(fmt.Sprintf(pattern, "N", "N", "N", "I"), `"N"`, `"`+name+`"`)), "f.toml")
 		if err != nil || d.Harness.Head.Name.V != name {
@@ -135,15 +136,18 @@ func TestOnlyCommandsAreRefused(t *testing.T) {
 func TestJoiners(t *testing.T) {
 	const head = "format = 1\n[[termination]]\n"
 	for _, tt := range []struct{ name, text, want string }{
-		{"in an id", head + "id = \"P\u200D1\"\n", `f.toml:3: termination "P` + "\u200D" + `1", key id: holds a joiner (U+200D): "P` + "\u200D" +
+		{"in an id", head + "id = \"P\u200D1\"\n", `f.toml:3: termination "P` + "\u200D" + `1", key id: holds a joiner (U+200D): "P` +
+			"\u200D" +
 			`1"; allowed: an id without joiners, because two ids could look the same`},
 		{"in what leads to an id", head + "id = \"P1\"\n[[wire]]\nid = \"1\"\nspec = \"X\"\nsize = \"22\"\nfrom = \"P1:A\u200CB\"\n",
-			`f.toml:8: wire "1", key from: holds a joiner (U+200C): "P1:A` + "\u200C" + `B"; allowed: an id without joiners, because two ids ` +
+			`f.toml:8: wire "1", key from: holds a joiner (U+200C): "P1:A` + "\u200C" +
+				`B"; allowed: an id without joiners, because two ids ` +
 				`could look the same`},
 		{"at the end of a name", head + "id = \"P1\"\nname = \"a\u200C\"\n",
 			`f.toml:4: termination "P1", key name: holds a joiner (U+200C): "a` + "\u200C" + `"; allowed: joiners between letters only`},
 		{"two in a row", head + "id = \"P1\"\nname = \"a\u200D\u200Db\"\n",
-			`f.toml:4: termination "P1", key name: holds a joiner (U+200D): "a` + "\u200D\u200D" + `b"; allowed: joiners between letters only`},
+			`f.toml:4: termination "P1", key name: holds a joiner (U+200D): "a` + "\u200D\u200D" +
+				`b"; allowed: joiners between letters only`},
 	} {
 		if _, err := file.Parse([]byte(tt.text), "f.toml"); err == nil || err.Error() != tt.want {
 			t.Errorf("%s:\n got %v\nwant %s", tt.name, err, tt.want)

@@ -63,8 +63,8 @@ func joined(r rune) bool {
 	return unicode.IsLetter(r) || unicode.IsMark(r) || unicode.IsDigit(r) || unicode.Is(unicode.So, r) || unicode.Is(unicode.Sk, r)
 }
 
-// kind names what a command or a joiner is, with its article.
-func kind(r rune) string {
+// Kind names what a command or a joiner is, with its article.
+func Kind(r rune) string {
 	switch {
 	case r == '\n' || r == '\r' || r == 0x85 || r == 0x2028 || r == 0x2029:
 		return "a line break"
@@ -83,7 +83,7 @@ func kind(r rune) string {
 // Fault says what a text of one line holds that it must not, and what is allowed; "" where
 // nothing is wrong. An id must not hold joiners either.
 func Fault(s string, id bool) (says, allowed string) {
-	held := func(r rune) string { return fmt.Sprintf("holds %s (%U): %s", kind(r), r, Quoted(short(s))) }
+	held := func(r rune) string { return fmt.Sprintf("holds %s (%U): %s", Kind(r), r, Quoted(short(s))) }
 	if r, found := Find(s); found {
 		return held(r), "one line of text, without control characters, marks of writing direction and signs that take no room"
 	}
@@ -119,8 +119,8 @@ func sign(r rune) string {
 	return fmt.Sprintf("<%U>", r)
 }
 
-// plain reports whether a text is all printing ASCII, which is shown as it is.
-func plain(s string) bool {
+// printing reports whether a text is all printing ASCII, which is shown as it is.
+func printing(s string) bool {
 	for i := range len(s) {
 		if s[i] < ' ' || s[i] > '~' {
 			return false
@@ -131,7 +131,7 @@ func plain(s string) bool {
 
 // shown writes every command as its sign, but those that keep keeps.
 func shown(s string, keep func(rune) bool) string {
-	if plain(s) {
+	if printing(s) {
 		return s
 	}
 	var b strings.Builder
@@ -169,16 +169,19 @@ func InNote(s string) (r rune, found bool) { return Find(breaks.Replace(s)) }
 // Quoted is a text in quotation marks, for a message.
 func Quoted(s string) string { return `"` + Line(s) + `"` }
 
-// Typed is what a person typed or pasted: without commands; a line break or a tab within it is a
-// blank. Joiners stay where they join, in an id nowhere.
-func Typed(s string, id bool) string {
-	s = strings.ToValidUTF8(breaks.Replace(s), "")
-	s = strings.Map(func(r rune) rune {
+// Plain is a text without commands: a line feed or a tab within it is a blank.
+func Plain(s string) string {
+	return strings.Map(func(r rune) rune {
 		if Command(r) {
 			return -1
 		}
 		return r
-	}, s)
+	}, strings.ToValidUTF8(breaks.Replace(s), ""))
+}
+
+// Typed is what a person typed: Plain, with joiners where they join, in an id without.
+func Typed(s string, id bool) string {
+	s = Plain(s)
 	for {
 		r, found := joiner(s, id)
 		if !found {
