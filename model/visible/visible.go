@@ -106,8 +106,8 @@ func short(s string) string {
 	return s
 }
 
-// sign is a command as it is shown.
-func sign(r rune) string {
+// Sign is a command as it is shown; so is every other character that is to be.
+func Sign(r rune) string {
 	switch {
 	case r < 0x20:
 		return string(0x2400 + r) // the control pictures of Unicode
@@ -142,7 +142,7 @@ func shown(s string, keep func(rune) bool) string {
 		case r == utf8.RuneError && n == 1:
 			fmt.Fprintf(&b, "<%02X>", s[i])
 		case Command(r) && !keep(r):
-			b.WriteString(sign(r))
+			b.WriteString(Sign(r))
 		default:
 			b.WriteString(s[i : i+n])
 		}
