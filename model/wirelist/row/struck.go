@@ -34,7 +34,7 @@ func SayOdd(im *draft.Importer, t *table.Table) {
 		if o.Row > 0 {
 			at.Column = table.ColumnLetter(o.Col)
 		}
-		im.Say(report.Note, "control character", at, visible.Quoted(table.Short(o.Shown)), "left out")
+		im.Say(report.Note, report.Control, at, visible.Quoted(table.Short(o.Shown)), "left out of the cell")
 	}
 }
 
