@@ -169,14 +169,16 @@ func InNote(s string) (r rune, found bool) { return Find(breaks.Replace(s)) }
 // Quoted is a text in quotation marks, for a message.
 func Quoted(s string) string { return `"` + Line(s) + `"` }
 
-// Plain is a text without commands: a line feed or a tab within it is a blank.
+// Plain is a text without commands: a line break or a tab within it is a blank, at its ends
+// nothing.
 func Plain(s string) string {
+	s = strings.ReplaceAll(breaks.Replace(strings.Trim(s, "\r\n\t")), "\r", " ")
 	return strings.Map(func(r rune) rune {
 		if Command(r) {
 			return -1
 		}
 		return r
-	}, strings.ToValidUTF8(breaks.Replace(s), ""))
+	}, strings.ToValidUTF8(s, ""))
 }
 
 // Typed is what a person typed: Plain, with joiners where they join, in an id without.

@@ -148,7 +148,7 @@ func End(err error) error { return Ended{err} }
 func (f *Field) enter() FieldAnswer {
 	text := strings.TrimSpace(visible.Typed(f.Draft(), f.ID))
 	if f.Draft() == f.opened {
-		text = strings.TrimSpace(f.Value) // what the draft does not show of it stays
+		text = f.Value // what the draft does not show of it stays
 	}
 	if f.Number && text != "" {
 		if _, err := unit.ParseNumber(text); err != nil {
