@@ -16,8 +16,10 @@ import (
 // hostile are texts that no output may pass on as they are: each as a name of a file can hold it,
 // so without a zero byte and a stroke.
 var hostile = []string{
-	"\x1b[2J", "\x1b]52;c;QUJD\x07", "\x1b]0;title\x1b\\", "\x1bP0q\x1b\\", "\x1b[31;45mred", "\x1bc", "\u009b2J", "\x9b2J", "\u0090q\u009c", "\x07",
-	"\b\b", "\r", "\nstop  101  forged  [wire.path]", "\u0085", "\u2028x", "\x7f", "\u202eabc", "\u2066a\u2069", "\u200b", "\u2060", "\ufeff", "\u061c",
+	"\x1b[2J", "\x1b]52;c;QUJD\x07", "\x1b]0;title\x1b\\", "\x1bP0q\x1b\\", "\x1b[31;45mred", "\x1bc", "\u009b2J", "\x9b2J",
+	"\u0090q\u009c", "\x07",
+	"\b\b", "\r", "\nstop  101  forged  [wire.path]", "\u0085", "\u2028x", "\x7f", "\u202eabc", "\u2066a\u2069", "\u200b", "\u2060",
+	"\ufeff", "\u061c",
 	"\xff\xfe", "\xc3", "e\u0301\u0301\u0301\u0301", strings.Repeat("long ", 30), "%s%n%x", "\u200d",
 }
 
@@ -82,18 +84,25 @@ func TestNoCommandPassesOnWhatATerminalObeys(t *testing.T) {
 		shop := put("shop"+h+".toml", "[[wire]]\nspec = \"\\u001B[2J\"\nsize = \"\\u009B\"\n")
 		list := put("list"+h+".csv", heads+row("1", strings.ReplaceAll(h, `"`, ""))+row("2", "B"))
 		other := put("other"+h+".csv", heads+row("1", "C")+row("3", strings.ReplaceAll(h, `"`, "")))
-		book := put("book"+h+".xlsx", string(listtest.Packed(t, listtest.Workbook("<worksheet><sheetData><row><c t=\"str\"><v>Wire</v></c></row>"+
-			"</sheetData></worksheet>"))))
+		book := put("book"+h+".xlsx", string(listtest.Packed(t,
+			listtest.Workbook("<worksheet><sheetData><row><c t=\"str\"><v>Wire</v></c></row>"+
+				"</sheetData></worksheet>"))))
 		sheets := filepath.Join(dir, "sheet"+h)
 		missing := filepath.Join(dir, "none"+h+".toml")
 		for _, args := range [][]string{
-			{"check", loom}, {"check", broken}, {"check", missing}, {"check", dir}, {"figures", loom}, {"measured", loom}, {"compare", plain, loom},
+			{"check", loom}, {"check", broken}, {"check", missing}, {"check", dir}, {"figures", loom}, {"measured", loom},
+			{"compare", plain, loom},
 			{"compare", loom, plain, "--json"}, {"compare", list, other}, {"compare", list, other, "--json"}, {"compare", list, missing},
-			{"import", list, other, "-o", filepath.Join(dir, "new"+h+".toml"), "--full"}, {"import", list, "--into", plain}, {"import", list, "--into", missing},
-			{"import", book, "-o", filepath.Join(dir, "never.toml")}, {"import", list, "-o", loom}, {"import", list, "--recipe", broken, "-o", missing},
-			{"import", list, "-o", filepath.Join(dir, "n.toml"), "--spec", h}, {"import", list, "-o", filepath.Join(dir, "m.toml"), "--sheet", h},
-			{"sheet", loom, "-o", sheets}, {"sheet", loom, "-o", loom}, {"check", plain, "--catalogue", shop}, {"check", plain, "--catalogue", missing},
-			{"plan", h}, {"plan", "3x" + h}, {h, h}, {"help", h}, {"completion", h}, {"--" + h}, {"--colour", h}, {"--on", h}, {"--serial", h, "run", plain},
+			{"import", list, other, "-o", filepath.Join(dir, "new"+h+".toml"), "--full"}, {"import", list, "--into", plain},
+			{"import", list, "--into", missing},
+			{"import", book, "-o", filepath.Join(dir, "never.toml")}, {"import", list, "-o", loom},
+			{"import", list, "--recipe", broken, "-o", missing},
+			{"import", list, "-o", filepath.Join(dir, "n.toml"), "--spec", h},
+			{"import", list, "-o", filepath.Join(dir, "m.toml"), "--sheet", h},
+			{"sheet", loom, "-o", sheets}, {"sheet", loom, "-o", loom}, {"check", plain, "--catalogue", shop},
+			{"check", plain, "--catalogue", missing},
+			{"plan", h}, {"plan", "3x" + h}, {h, h}, {"help", h}, {"completion", h}, {"--" + h}, {"--colour", h}, {"--on", h},
+			{"--serial", h, "run", plain},
 			{"new", loom}, {"measured", plain, "--without", h}, {"measured", plain, "--accept", h}, {loom},
 		} {
 			r := call(t, "", args...)
@@ -125,7 +134,8 @@ func TestNoCommandPassesOnWhatATerminalObeys(t *testing.T) {
 func TestOddCellsAreReported(t *testing.T) {
 	list := fileOf(t, "a\x1b.csv", "Wire,From,To,Signal\n1,P1:A,P2:A,In\x1b[2Jj\n2,P1:B,P2:B,Pump\n")
 	const says = "note: control character: \"In␛[2Jj\""
-	if r := call(t, "", "import", list, "-o", filepath.Join(t.TempDir(), "a.toml")); !strings.Contains(r.out, says+" (row 2); left out of the cell") {
+	if r := call(t, "", "import", list, "-o", filepath.Join(t.TempDir(), "a.toml")); !strings.Contains(r.out,
+		says+" (row 2); left out of the cell") {
 		t.Errorf("%+v", r)
 	}
 	if r := call(t, "", "compare", list, list); strings.Count(r.out, "a␛.csv, row 2, column D: "+says+"; left out of the cell\n") != 2 {
@@ -164,7 +174,8 @@ func TestBenchPassesOnNothing(t *testing.T) {
 		}
 		s := start(t, 100, 30, nil, loom)
 		s.see("HC2-INJ-01")
-		for _, keys := range []string{right, right, right, right, enter, esc, left, left, left, left, "m", enter, esc, "m", down, enter, esc, esc, "w", esc, enter,
+		for _, keys := range []string{right, right, right, right, enter, esc, left, left, left, left, "m", enter, esc, "m", down, enter,
+			esc, esc, "w", esc, enter,
 			down, down, enter, "x\x1b[200~" + h + "\x1b[201~", enter, esc, "s", "h", esc} {
 			s.press(keys)
 			time.Sleep(2 * quiet)

@@ -59,10 +59,12 @@ func TestShown(t *testing.T) {
 // Whatever bytes come, no form holds a command, all are UTF-8, and what is shown stays as it is
 // when it is shown once more.
 func TestAnyBytes(t *testing.T) {
-	pieces := []string{"a", " ", "\n", "\r\n", "\t", "\x1b[31m", "\x1b]0;x\x07", "\x1bP", "\x9b", "\xff", "\xc2", "\u009B", "\u202E", "\u200B",
+	pieces := []string{"a", " ", "\n", "\r\n", "\t", "\x1b[31m", "\x1b]0;x\x07", "\x1bP", "\x9b", "\xff", "\xc2", "\u009B", "\u202E",
+		"\u200B",
 		"\u200D", "\u200C", "é", "线", "\x00", "\x7f", "\uFEFF", "\u2028", `"`, `\`}
 	rapid.Check(t, func(r *rapid.T) {
-		s := strings.Join(rapid.SliceOfN(rapid.SampledFrom(pieces), 0, 12).Draw(r, "pieces"), "") + string(rapid.SliceOf(rapid.Byte()).Draw(r, "bytes"))
+		s := strings.Join(rapid.SliceOfN(rapid.SampledFrom(pieces), 0, 12).Draw(r, "pieces"), "") +
+			string(rapid.SliceOf(rapid.Byte()).Draw(r, "bytes"))
 		for name, got := range map[string]string{"line": visible.Line(s), "lines": strings.ReplaceAll(visible.Lines(s), "\n", ""),
 			"note": visible.Note(s), "quoted": visible.Quoted(s), "typed": visible.Typed(s, false), "id": visible.Typed(s, true)} {
 			if c, found := visible.Find(got); found || !utf8.ValidString(got) {

@@ -27,7 +27,8 @@ const ofFile = "\x1b[35;47;5m"
 const commanding = ofFile + "X\x1b[2J\x1b]52;c;QUJD\x07\x9b2J\u009b3J\u202e\u200b\n\r\x00\x7f\u2028"
 
 // pastes are what a terminal may paste into a field.
-var pastes = []string{commanding, "P1:A\x1b", "12\u200b.5", "\u202e", "\x1b[2J", "a\u200d", "\r\n", "Größe é Ω 線", strings.Repeat("\x1b]0;x\x07", 100)}
+var pastes = []string{commanding, "P1:A\x1b", "12\u200b.5", "\u202e", "\x1b[2J", "a\u200d", "\r\n", "Größe é Ω 線",
+	strings.Repeat("\x1b]0;x\x07", 100)}
 
 // hostileBench is a bench at a screen, where every note, name of a file, error and list that it is
 // given commands the terminal.
@@ -82,6 +83,10 @@ func TestNothingCommandsTheTerminal(t *testing.T) {
 			m := hostileBench(t, screen)
 			m.Cfg.ASCII = rng.IntN(4) == 0
 			m.Theme = kit.NewTheme(m.Cfg.Palette, m.Cfg.ASCII)
+			for k := range m.Page(m.ListWidth()).Rows { // every row once in hand
+				m.Put(k, "")
+				passesOnNothing(t, m, "nothing")
+			}
 			for ; left > 0 && !m.Quit; left-- {
 				k := benchtest.EveryKey[rng.IntN(len(benchtest.EveryKey))]
 				msg := benchtest.Message(k)
@@ -94,20 +99,26 @@ func TestNothingCommandsTheTerminal(t *testing.T) {
 				if m.Quit {
 					break
 				}
-				for _, line := range strings.Split(benchtest.View(m), "\n") {
-					if draw.Safe(line) != line || strings.Contains(line, ofFile) {
-						t.Fatalf("after %q on %s a line commands the terminal: %q", k, m.Title(), line)
-					}
-					if draw.Width(line) > m.W {
-						t.Fatalf("after %q a line of %d cells on a screen of %d: %q", k, draw.Width(line), m.W, line)
-					}
-				}
+				passesOnNothing(t, m, k)
 			}
 			if _, err := file.Parse(file.Encode(m.Doc()), "saved.toml"); err != nil {
 				t.Fatalf("what was typed makes a file that does not load: %v", err)
 			}
 		}
 	})
+}
+
+// passesOnNothing holds that no line of the screen commands the terminal or grows.
+func passesOnNothing(t *testing.T, m *desk.Model, k string) {
+	t.Helper()
+	for _, line := range strings.Split(benchtest.View(m), "\n") {
+		if draw.Safe(line) != line || strings.Contains(line, ofFile) {
+			t.Fatalf("after %q on %s a line commands the terminal: %q", k, m.Title(), line)
+		}
+		if draw.Width(line) > m.W {
+			t.Fatalf("after %q a line of %d cells on a screen of %d: %q", k, draw.Width(line), m.W, line)
+		}
+	}
 }
 
 // A path that commands the terminal is the same file when it is saved: the field that asks for a

@@ -156,8 +156,10 @@ var ours = regexp.MustCompile(`\x1b\[\?(1049|25|2004)[hl]|\x1b\[2J|\x1b\[K|\x1b\
 // The last gate: whatever a frame holds, no byte commands the terminal but the program's own
 // sequences, and no line grows over the next.
 func TestNothingCommandsTheTerminal(t *testing.T) {
-	pieces := []string{"ab", "─", "é", "線", "\x1b[1;31m", "\x1b[0m", "\x1b[38;5;73m", "\x00", "\x07", "\t", "\r", "\x1b", "\x1b]52;c;QUJD\x07",
-		"\x1b[3;1H", "\x1b[?1049l", "\x1bP0q\x1b\\", "\x1bc", "\u009b2J", "\x9b2J", "\u0085", "\x7f", "\u202e", "\u200b", "\ufeff", "\u2028", "\xff"}
+	pieces := []string{"ab", "─", "é", "線", "\x1b[1;31m", "\x1b[0m", "\x1b[38;5;73m", "\x00", "\x07", "\t", "\r", "\x1b",
+		"\x1b]52;c;QUJD\x07",
+		"\x1b[3;1H", "\x1b[?1049l", "\x1bP0q\x1b\\", "\x1bc", "\u009b2J", "\x9b2J", "\u0085", "\x7f", "\u202e", "\u200b", "\ufeff",
+		"\u2028", "\xff"}
 	rapid.Check(t, func(r *rapid.T) {
 		const w = 20
 		var out bytes.Buffer

@@ -8,7 +8,8 @@ import (
 	"contralay/model/visible"
 )
 
-// Read makes tables of one file; what is odd in its cells is left out of them, and said. What it is shows in its content; the name serves for
+// Read makes tables of one file; what is odd in its cells is left out of them, and said. What it is shows in its content; the name serves
+// for
 // messages and, where a text could be either, for Markdown.
 //
 // The error is an *Error: a file past a limit, a binary one, a workbook that is

@@ -64,7 +64,8 @@ func TestOddCells(t *testing.T) {
 
 // Names of files and of sheets are shown; a row of nothing else is no row.
 func TestOddNames(t *testing.T) {
-	parts := listtest.Workbook("<worksheet><sheetData><row><c t=\"str\"><v>a</v></c></row><row><c t=\"str\"><v>\u200b</v></c></row></sheetData></worksheet>")
+	parts := listtest.Workbook("<worksheet><sheetData><row><c t=\"str\"><v>a</v></c></row><row><c " +
+		"t=\"str\"><v>\u200b</v></c></row></sheetData></worksheet>")
 	parts["xl/workbook.xml"] = strings.Replace(parts["xl/workbook.xml"], `name="One"`, "name=\"O\u202ene\"", 1)
 	all, err := table.Read("a\n\x1b[2J.xlsx", listtest.Packed(t, parts), table.Limits{})
 	if err != nil || len(all) != 1 {
