@@ -28,7 +28,6 @@ var sequencesIn = map[string]string{
 	"cmd/contralay/terminal_test.go":     "types keys as a terminal sends them",
 	"model/file/refused_test.go":         "what a file must not hold",
 	"model/visible/visible_test.go":      "what is shown as a sign",
-	"model/wirelist/fuzz_test.go":        "a list that holds one",
 	"model/wirelist/table/table_test.go": "a list that holds one",
 	"model/wirelist/table/tidy_test.go":  "cells that hold some",
 	"ui/bench/hostile_test.go":           "a hostile corpus",

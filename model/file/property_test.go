@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"os"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -277,14 +278,19 @@ func FuzzParse(f *testing.F) {
 	for _, b := range broken {
 		f.Add([]byte(b.text))
 	}
+	for _, c := range commands {
+		f.Add([]byte("format = 1\n[harness]\nname = \"a" + c.toml + "\"\nnote = \"b" + c.toml + "\"\n\"k" + c.toml + "\" = 1\n"))
+	}
 	f.Add([]byte("\xef\xbb\xbf# h\r\n\r\nformat=1\r\n[harness]\r\nname='''\r\na'''\r\nnote=\"\"\"a\\\r\n  b\"\"\"\"\r\nsupply_v=0x10\r\n"))
 	f.Add([]byte("#\t\u00a0\u2028\nformat=1\nbranch=[]\nrules={lay_ratio=1e-400," +
 		"zone_mm=9007199254740993,ambient_c=-0.0,filler_stock_mm=[1_0,1e3,]}\n"))
 	f.Fuzz(func(t *testing.T, text []byte) {
 		d, err := file.Parse(text, "f.toml")
 		if err != nil {
-			if err.Error() == "" {
-				t.Fatal("an error that says nothing")
+			for line := range strings.SplitSeq(err.Error(), "\n") { // a line for each, that says something and commands nothing
+				if c, found := visible.Find(line); found || !strings.HasPrefix(line, "f.toml") || len(line) < len("f.toml:1: ") {
+					t.Fatalf("%q holds %U", err, c)
+				}
 			}
 			return
 		}

@@ -3,6 +3,8 @@ package table
 import (
 	"fmt"
 	"strings"
+
+	"contralay/model/visible"
 )
 
 // Table is one sheet of a workbook, or the whole of a text file.
@@ -75,7 +77,7 @@ type Error struct {
 	Allowed string // what is allowed; "" where there is nothing to choose from
 }
 
-// Error renders "PLACE: SAYS; allowed: ALLOWED".
+// Error renders "PLACE: SAYS; allowed: ALLOWED", on one line.
 func (e *Error) Error() string {
 	s := e.Says
 	if at := e.Place.String(); at != "" {
@@ -84,7 +86,7 @@ func (e *Error) Error() string {
 	if e.Allowed != "" {
 		s += "; allowed: " + e.Allowed
 	}
-	return s
+	return visible.Line(s)
 }
 
 // ColumnLetter names a column as a spreadsheet does: A to Z, AA …; n from 0.
