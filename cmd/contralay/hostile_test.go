@@ -164,33 +164,40 @@ var own = regexp.MustCompile(`\x1b\[\?(1049|25|2004)[hl]|\x1b\[2J|\x1b\[K|\x1b\[
 // keys reach, a list of a hostile name, and hostile text pasted into a field.
 func TestBenchPassesOnNothing(t *testing.T) {
 	for _, h := range someHostile() {
-		dir := t.TempDir()
-		loom := filepath.Join(dir, "loom"+h+".toml")
-		if err := os.WriteFile(loom, []byte(loomWith(t, h)), 0o644); err != nil {
-			t.Skipf("this disk takes no such name: %v", err)
-		}
-		if err := os.WriteFile(filepath.Join(dir, "list"+h+".csv"), []byte("Wire,From\n1,P1:A\n"), 0o644); err != nil {
-			t.Fatal(err)
-		}
-		s := start(t, 100, 30, nil, loom)
-		s.see("HC2-INJ-01")
-		for _, keys := range []string{right, right, right, right, enter, esc, left, left, left, left, "m", enter, esc, "m", down, enter,
-			esc, esc, "w", esc, enter,
-			down, down, enter, "x\x1b[200~" + h + "\x1b[201~", enter, esc, "s", "h", esc} {
-			s.press(keys)
-			time.Sleep(2 * quiet)
-		}
-		s.press(ctrlC)
-		s.press(ctrlC)
-		time.Sleep(4 * quiet)
-		sent := s.sent()
-		rest := strings.NewReplacer("\r\n", "\n", "\r", "").Replace(own.ReplaceAllString(sent, ""))
-		inert(t, "the bench on "+visible.Line(loom), rest)
-		if strings.Contains(sent, "\x1b[31;45m") {
-			t.Errorf("%q: a colour of the file reached the terminal", h)
-		}
-		s.close()
+		t.Run(visible.Line(h), func(t *testing.T) {
+			t.Parallel()
+			benchPassesOnNothing(t, h)
+		})
 	}
+}
+
+func benchPassesOnNothing(t *testing.T, h string) {
+	dir := t.TempDir()
+	loom := filepath.Join(dir, "loom"+h+".toml")
+	if err := os.WriteFile(loom, []byte(loomWith(t, h)), 0o644); err != nil {
+		t.Skipf("this disk takes no such name: %v", err)
+	}
+	if err := os.WriteFile(filepath.Join(dir, "list"+h+".csv"), []byte("Wire,From\n1,P1:A\n"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	s := start(t, 100, 30, nil, loom)
+	s.see("HC2-INJ-01")
+	for _, keys := range []string{right, right, right, right, enter, esc, left, left, left, left, "m", enter, esc, "m", down, enter,
+		esc, esc, "w", esc, enter,
+		down, down, enter, "x\x1b[200~" + h + "\x1b[201~", enter, esc, "s", "h", esc} {
+		s.press(keys)
+		time.Sleep(2 * quiet)
+	}
+	s.press(ctrlC)
+	s.press(ctrlC)
+	time.Sleep(4 * quiet)
+	sent := s.sent()
+	rest := strings.NewReplacer("\r\n", "\n", "\r", "").Replace(own.ReplaceAllString(sent, ""))
+	inert(t, "the bench on "+visible.Line(loom), rest)
+	if strings.Contains(sent, "\x1b[31;45m") {
+		t.Errorf("%q: a colour of the file reached the terminal", h)
+	}
+	s.close()
 }
 
 // Nothing but the gate and the line of progress writes to standard output or standard error.
