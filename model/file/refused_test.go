@@ -173,8 +173,8 @@ func TestNoteIsKept(t *testing.T) {
 // A file may be called what it likes: its errors stay one line each, and command nothing.
 func TestNameOfFileIsShown(t *testing.T) {
 	_, err := file.Parse([]byte("format = 2\n"), "a\nstop: b\x1b]0;x\x07\x9b.toml")
-	if want := "a␊stop: b␛]0;x␇<9B>.toml:1: key format: is the whole number 2; allowed: 1, the only format this program reads"; err == nil ||
-		err.Error() != want {
+	const want = "a␊stop: b␛]0;x␇<9B>.toml:1: key format: is the whole number 2; allowed: 1, the only format this program reads"
+	if err == nil || err.Error() != want {
 		t.Errorf("\n got %v\nwant %s", err, want)
 	}
 }
