@@ -82,6 +82,7 @@ func TestNoCommandPassesOnWhatATerminalObeys(t *testing.T) {
 		plain := put("plain.toml", loomWith(t, ""))
 		broken := put("broken"+h+".toml", "format = 1\n[harness]\nname = \"a\"\n\"x\\u001B\" = 1\n")
 		shop := put("shop"+h+".toml", "[[wire]]\nspec = \"\\u001B[2J\"\nsize = \"\\u009B\"\n")
+		empty := put("empty"+h+".toml", "# nothing yet\n")
 		list := put("list"+h+".csv", heads+row("1", strings.ReplaceAll(h, `"`, ""))+row("2", "B"))
 		other := put("other"+h+".csv", heads+row("1", "C")+row("3", strings.ReplaceAll(h, `"`, "")))
 		book := put("book"+h+".xlsx", string(listtest.Packed(t,
@@ -99,7 +100,7 @@ func TestNoCommandPassesOnWhatATerminalObeys(t *testing.T) {
 			{"import", list, "--recipe", broken, "-o", missing},
 			{"import", list, "-o", filepath.Join(dir, "n.toml"), "--spec", h},
 			{"import", list, "-o", filepath.Join(dir, "m.toml"), "--sheet", h},
-			{"sheet", loom, "-o", sheets}, {"sheet", loom, "-o", loom}, {"check", plain, "--catalogue", shop},
+			{"sheet", loom, "-o", sheets, "--catalogue", empty}, {"sheet", loom, "-o", loom}, {"check", plain, "--catalogue", shop},
 			{"check", plain, "--catalogue", missing},
 			{"plan", h}, {"plan", "3x" + h}, {h, h}, {"help", h}, {"completion", h}, {"--" + h}, {"--colour", h}, {"--on", h},
 			{"--serial", h, "run", plain},

@@ -51,8 +51,7 @@ func sheetFor(name string, o options, w world) (int, error) {
 	if err != nil {
 		return usage, err
 	}
-	return ok, print(w.out, fmt.Sprintf("%s, and %d lists in the same folder, identity %s
-", shown(wrote.page), wrote.lists,
+	return ok, print(w.out, fmt.Sprintf("%s, and %d lists in the same folder, identity %s\n", shown(wrote.page), wrote.lists,
 		wrote.identity))
 }
 
