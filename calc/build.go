@@ -50,6 +50,7 @@ func Build(h *model.Harness, cat *catalogue.Catalogue, prior *sheet.Sheet) *shee
 	over.Shields(s)
 	ends.Capped(s)
 	wires.SayParts(s)
+	wires.SayNotes(s)
 	over.Loops(s)
 	current.Pairs(s)
 	current.FeedWires(s)

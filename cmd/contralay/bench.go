@@ -130,7 +130,7 @@ func benchOn(name string, o options, w world) (int, error) {
 		return usage, fmt.Errorf("the bench was stopped, and your unsaved work could not be written: %w", werr)
 	}
 	if says != "" {
-		fmt.Fprintln(w.err, "contralay: the bench was stopped. "+says)
+		tell(w, "the bench was stopped. "+says)
 	}
 	if err != nil && !errors.Is(err, tea.ErrProgramKilled) && !errors.Is(err, tea.ErrInterrupted) {
 		return usage, err

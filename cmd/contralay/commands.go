@@ -128,7 +128,7 @@ func figuresOf(name string, o options, w world) (int, error) {
 	if err != nil {
 		return usage, err
 	}
-	return ok, print(w.out, string(b))
+	return ok, printJSON(w.out, b)
 }
 
 func planOf(args []string, o options, w world) (int, error) {
@@ -165,7 +165,7 @@ func planOf(args []string, o options, w world) (int, error) {
 	if err != nil {
 		return usage, err
 	}
-	return ok, print(w.out, string(b))
+	return ok, printJSON(w.out, b)
 }
 
 // mostOfOne bounds a quantity: more is no hand-laid bundle.

@@ -57,24 +57,19 @@ func importLists(names []string, o options, w world) (int, error) {
 		if err != nil {
 			return usage, err
 		}
-		return ok, print(w.out, strings.Join(append(lines, says), "\n")+"\n")
+		return ok, print(w.out, strings.Join(append(onOneLine(lines), says...), "\n")+"\n")
 	}
 	d := file.Document{Harness: h, Head: "# Made from " + strings.Join(base(names), ", ") + ".\n"}
 	if err := file.Save(o.folder, d); err != nil {
 		return usage, err
 	}
-	return ok, print(w.out, strings.Join(lines, "\n")+"\n")
+	return ok, print(w.out, strings.Join(onOneLine(lines), "\n")+"\n")
 }
 
 func base(names []string) []string {
 	var out []string
 	for _, n := range names {
-		out = append(out, strings.Map(func(r rune) rune {
-			if r < ' ' || r == 0x7f {
-				return '_'
-			}
-			return r
-		}, filepath.Base(n)))
+		out = append(out, called(n))
 	}
 	return out
 }
@@ -88,7 +83,7 @@ func readLists(names []string, o options, cat *catalogue.Catalogue, w world) (mo
 			return model.Harness{}, report.Report{}, err
 		}
 		return d.Harness,
-			report.Report{Facts: []string{fmt.Sprintf("%s is a harness already: %d terminations, %d wires", filepath.Base(names[0]),
+			report.Report{Facts: []string{fmt.Sprintf("%s is a harness already: %d terminations, %d wires", called(names[0]),
 				len(d.Harness.Terminations), len(d.Harness.Wires))}}, nil
 	}
 	var tables []table.Table
@@ -138,26 +133,27 @@ func listBytes(name string, w world) ([]byte, error) {
 }
 
 // attach puts what lists say of what is joined into a harness that is there.
-func attach(list model.Harness, name, from string) (string, error) {
+func attach(list model.Harness, name, from string) ([]string, error) {
 	d, err := file.Load(name)
 	if err != nil {
-		return "", err
+		return nil, err
 	}
 	nets := compare.Nets(list, d.Harness)
 	if len(nets) == 0 {
-		return "", fmt.Errorf("the lists join nothing that %s has, so nothing was written", name)
+		return nil, fmt.Errorf("the lists join nothing that %s has, so nothing was written", name)
 	}
 	strange, silent := compare.Unheld(list, d.Harness)
 	if len(strange) > 0 {
-		return "", fmt.Errorf("nothing was written, because the lists name what %s does not have: %s. Use its id or name from the "+
+		return nil, fmt.Errorf("nothing was written, because the lists name what %s does not have: %s. Use its id or name from the "+
 			"harness, or leave it out", name, strings.Join(strange, ", "))
 	}
 	d.Harness.Listed = nets
 	d.Harness.Head.ListedFrom = model.Some(from)
 	if err := file.Save(name, d); err != nil {
-		return "", err
+		return nil, err
 	}
-	says := fmt.Sprintf("%d nets of the lists are now in %s. Where the harness joins differently, the sheet says stop", len(nets), name)
+	says := []string{fmt.Sprintf("%d nets of the lists are now in %s. Where the harness joins differently, the sheet says stop",
+		len(nets), shown(name))}
 	var drains []string
 	for _, u := range list.Units {
 		for _, at := range []string{u.DrainFrom.V, u.DrainTo.V} {
@@ -167,10 +163,10 @@ func attach(list model.Harness, name, from string) (string, error) {
 		}
 	}
 	if len(drains) > 0 {
-		says += "\nnot checked, because it joins no wire: the drain of a shield at " + strings.Join(drains, ", ")
+		says = append(says, "not checked, because it joins no wire: the drain of a shield at "+strings.Join(drains, ", "))
 	}
 	if len(silent) > 0 {
-		says += "\nnot checked, because the lists do not name them: " + strings.Join(silent, ", ")
+		says = append(says, "not checked, because the lists do not name them: "+strings.Join(silent, ", "))
 	}
 	return says, nil
 }
@@ -185,10 +181,16 @@ func compareTwo(names []string, o options, w world) (int, error) {
 		return usage, err
 	}
 	var l [2]compare.List
+	var odd []string // what was left out of either before it was compared
 	for k, n := range names {
 		h, rep, err := readLists([]string{n}, o, cat, w)
 		if err != nil {
 			return usage, err
+		}
+		for _, f := range rep.Findings {
+			if f.Rule == report.Control {
+				odd = append(odd, f.String())
+			}
 		}
 		l[k] = compare.List{Harness: h, States: rep.States, Taken: rep.Taken, Lengths: rep.Lengths, Whole: isHarness(n)}
 	}
@@ -205,14 +207,20 @@ func compareTwo(names []string, o options, w world) (int, error) {
 		if err != nil {
 			return usage, err
 		}
-		return code, print(w.out, string(b))
+		for _, says := range odd {
+			tell(w, says)
+		}
+		return code, printJSON(w.out, b)
 	}
 	text := compare.Text(all)
 	ofA, ofB := compare.Unstated(l[0], l[1])
 	for k, only := range [][]string{ofA, ofB} {
 		if len(only) > 0 {
-			text += fmt.Sprintf("not compared, because %s does not say it: %s\n", filepath.Base(names[1-k]), strings.Join(only, ", "))
+			text += fmt.Sprintf("not compared, because %s does not say it: %s\n", called(names[1-k]), strings.Join(only, ", "))
 		}
+	}
+	for _, says := range onOneLine(odd) {
+		text += says + "\n"
 	}
 	return code, print(w.out, text)
 }

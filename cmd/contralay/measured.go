@@ -36,7 +36,7 @@ func measuredOf(names []string, o options, w world) (int, error) {
 			return usage, err
 		}
 		s := slowly(w, "working out lay-ups", func() *sheet.Sheet { return calc.Complete(&d.Harness, cat, nil) })
-		all = append(all, runquery.Measured(s, filepath.Base(name))...)
+		all = append(all, runquery.Measured(s, called(name))...)
 		lost += runquery.MeasuredNowhere(s)
 	}
 	all, twice := once(all)
@@ -103,7 +103,7 @@ func namesOf(all []learn.Reading) string {
 func accept(lessons []learn.Lesson, names []string, o options, w world) (string, error) {
 	var groups, base []string
 	for _, n := range names {
-		base = append(base, filepath.Base(n))
+		base = append(base, called(n))
 	}
 	var odd []string
 	text := ""
@@ -139,7 +139,7 @@ func accept(lessons []learn.Lesson, names []string, o options, w world) (string,
 	if err := appendCorrections(name, text); err != nil {
 		return "", err
 	}
-	says := fmt.Sprintf("The correction was written to %s. Every sheet of this shop uses it from now on.\n", name)
+	says := fmt.Sprintf("The correction was written to %s. Every sheet of this shop uses it from now on.\n", shown(name))
 	if len(odd) > 0 {
 		says += "not accepted, because of an odd one out: " + strings.Join(odd, "; ") + "\n"
 	}

@@ -19,7 +19,7 @@ const mostName = 60
 // sheetName is number and revision, spelled so that any disk takes it. The revision is kept
 // however long the number is.
 func sheetName(number, revision string) string {
-	shown := strings.Trim(visible(number, mostName)+"-"+visible(revision, mostName/2), "-.")
+	shown := strings.Trim(readable(number, mostName)+"-"+readable(revision, mostName/2), "-.")
 	if shown == "" {
 		shown = "harness"
 	}
@@ -38,7 +38,7 @@ func diskName(text string) string {
 	if plain(text) {
 		return text
 	}
-	shown := strings.Trim(visible(text, mostName), "-.")
+	shown := strings.Trim(readable(text, mostName), "-.")
 	if shown == "" {
 		shown = "harness"
 	}
@@ -62,9 +62,9 @@ func reserved(name string) bool {
 	return len(name) == 4 && (strings.HasPrefix(name, "COM") || strings.HasPrefix(name, "LPT"))
 }
 
-// visible is what can be read of a text in a name: its letters and digits, cut at so many
+// readable is what can be read of a text in a name: its letters and digits, cut at so many
 // bytes.
-func visible(text string, most int) string {
+func readable(text string, most int) string {
 	out := strings.Map(func(r rune) rune {
 		switch {
 		case r == utf8.RuneError:

@@ -101,6 +101,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.catalogue = v
 	case "serial":
 		o.serial = v
+		return oneLine(name, v, true)
 	case "into":
 		o.against = v
 	case "recipe":
@@ -110,6 +111,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		return among("unit", v, "mm", "cm", "m", "in", "ft")
 	case "spec":
 		o.spec = v
+		return oneLine(name, v, true)
 	case "sheet":
 		o.sheets = append(o.sheets, v)
 	case "accept":

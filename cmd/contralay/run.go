@@ -3,9 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
-	"io"
 	"os"
-	"strings"
 	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -88,7 +86,7 @@ func run(args []string, w world) int {
 	if errors.Is(err, errPipe) {
 		return ok
 	}
-	fmt.Fprintln(w.err, "contralay: "+err.Error())
+	complain(w, err)
 	return usage
 }
 
@@ -172,14 +170,4 @@ func one(cmd string, args []string) (string, error) {
 		return "", misuse{fmt.Sprintf("%s needs one FILE (contralay --help)", cmd)}
 	}
 	return args[0], nil
-}
-
-func print(w io.Writer, text string) error {
-	if _, err := io.WriteString(w, text); err != nil {
-		if strings.Contains(err.Error(), "broken pipe") {
-			return errPipe
-		}
-		return err
-	}
-	return nil
 }

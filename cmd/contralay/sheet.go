@@ -60,7 +60,8 @@ func sheetFor(name string, o options, w world) (int, error) {
 	if err != nil {
 		return usage, err
 	}
-	return ok, print(w.out, fmt.Sprintf("%s, and %d lists in the same folder, identity %s\n", wrote.page, wrote.lists, wrote.identity))
+	return ok, print(w.out, fmt.Sprintf("%s, and %d lists in the same folder, identity %s\n", shown(wrote.page), wrote.lists,
+		wrote.identity))
 }
 
 // printBeside writes the sheet of what is on the bench into a folder beside its file, or

@@ -116,7 +116,7 @@ func mayImport(pkg, own string) string {
 	if own == "calc/calctest" || own == benchtest || own == heattest && pkg != "calc/calctest" {
 		return "it is for tests only"
 	}
-	if pkg == "ui/bench/kit" && !under(own, "ui/draw", "model/unit") {
+	if pkg == "ui/bench/kit" && !under(own, "ui/draw", "model/unit", "model/visible") {
 		return "a widget knows text and quantities, nothing of the bench"
 	}
 	phase, isPhase := strings.CutPrefix(pkg, "calc/phase/")
@@ -140,7 +140,7 @@ func mayImport(pkg, own string) string {
 			return "a formula knows quantities, not nouns"
 		}
 	case pkg == "model/file/schema":
-		if own != "model" && own != "model/unit" {
+		if own != "model" && own != "model/unit" && own != "model/visible" {
 			return "a schema knows the nouns and their quantities; the file reads and saves"
 		}
 	case pkg == "calc/sheet":
@@ -170,7 +170,7 @@ func mayImport(pkg, own string) string {
 	if own == benchtest {
 		return "it is for tests alone"
 	}
-	if pkg == "ui/bench/kit" && (under(own, "ui/bench", "calc") || under(own, "model") && own != "model/unit") {
+	if pkg == "ui/bench/kit" && (under(own, "ui/bench", "calc") || under(own, "model") && own != "model/unit" && own != "model/visible") {
 		return "a widget knows no harness and no desk"
 	}
 	if family, is := strings.CutPrefix(pkg, "ui/bench/"); is && pkg != benchtest {

@@ -7,32 +7,40 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"contralay/model/visible"
+	"contralay/model/where"
 )
 
 // EntryError is what is wrong with one key of one entry of a catalogue file.
 type EntryError struct {
 	File    string // name of the file as it was given
+	Line    int    // from 1; 0 where no line can be named
 	Entry   string // `wire AS22759/32 22`, or `wire number 3` where it has no id
 	Key     string // "" where the entry as a whole is meant
 	Problem string
 	Allowed string // "" where there is nothing to choose from
 }
 
-// Error is one line: file, entry, key, what is wrong, what is allowed.
+// Error is one line: file and line, entry, key, what is wrong, what is allowed.
 func (e EntryError) Error() string {
 	var b strings.Builder
-	for _, part := range []string{e.File, e.Entry, e.Key} {
+	b.WriteString(e.File)
+	if e.Line > 0 {
+		fmt.Fprintf(&b, ":%d", e.Line)
+	}
+	for _, part := range []string{e.Entry, e.Key} {
 		if part != "" {
-			b.WriteString(part)
 			b.WriteString(": ")
+			b.WriteString(part)
 		}
 	}
-	b.WriteString(e.Problem)
+	b.WriteString(": " + e.Problem)
 	if e.Allowed != "" {
 		b.WriteString("; allowed: ")
 		b.WriteString(e.Allowed)
 	}
-	return b.String()
+	return visible.Line(b.String())
 }
 
 // entry reads one table of a file key by key. It remembers which keys were asked
@@ -40,13 +48,15 @@ func (e EntryError) Error() string {
 // matched by exact case: decoding into a struct would not.
 type entry struct {
 	file, name string
+	lines      where.Lines
+	path       string // of its table
 	vals       map[string]any
 	asked      []string
 	errs       []error
 }
 
 func (e *entry) wrong(key, problem, allowed string) {
-	e.errs = append(e.errs, EntryError{e.file, e.name, key, problem, allowed})
+	e.errs = append(e.errs, EntryError{e.file, e.lines.Line(e.path + "." + key), e.name, key, problem, allowed})
 }
 
 // get returns the value of a key. A key that must be there and is not is wrong.
@@ -75,10 +85,17 @@ func (e *entry) text(key string, must bool) string {
 		e.wrong(key, "it is empty", allowed)
 	case must && strings.TrimSpace(s) != s:
 		e.wrong(key, shown(s)+" starts or ends with a space", strconv.Quote(strings.TrimSpace(s)))
-	case strings.ContainsFunc(s, func(r rune) bool { return r < ' ' || r == 0x7f }):
-		e.wrong(key, "it has a line break or another control character", "one line of text")
+	default:
+		e.oneLine(key, s, key == "id" || key == "spec" || key == "size")
 	}
 	return s
+}
+
+// oneLine says what a text of one line must not hold.
+func (e *entry) oneLine(key, s string, id bool) {
+	if says, allowed := visible.Fault(s, id); says != "" {
+		e.wrong(key, says, allowed)
+	}
 }
 
 // word reads one of a few words. It must be there.
@@ -201,6 +218,8 @@ func (e *entry) list(key string) []string {
 			e.wrong(key, shown(v)+" is not a text of that kind", allowed)
 		case seen[s]:
 			e.wrong(key, shown(v)+" is in the list twice", allowed)
+		default:
+			e.oneLine(key, s, true)
 		}
 		seen[s] = true
 		out = append(out, s)

@@ -5,12 +5,17 @@ import (
 	"testing"
 
 	"contralay/model/unit"
+	"contralay/model/visible"
 )
 
 // What is read can be calculated with: every figure is a number, every entry has
 // an origin, and it can be merged and asked.
 func FuzzRead(f *testing.F) {
 	f.Add(goodWire + goodTube + goodInsert + goodContact)
+	f.Add("[[correction]]\nof = \"over, 3 layers\"\nbias = 0.01\non = \"2026-05-31\"\nfrom = \"a.toml\"\n")
+	f.Add(with(goodWire, "spec", `spec = "\u001B[2J\u009B"`))
+	f.Add("[[wire]]\n\"\\u0007\" = 1\n\"a\\nb\" = 2\n[[\"\\u202E\"]]\n")
+	f.Add("[[insert]]\nid = \"\\n\"\naliases = [\"\u200b\", 1]\ncontacts = [{ \"\\r\" = 1 }]\n")
 	base, err := Default()
 	if err != nil {
 		f.Fatal(err)
@@ -18,12 +23,17 @@ func FuzzRead(f *testing.F) {
 	f.Fuzz(func(t *testing.T, text string) {
 		c, err := Read(strings.NewReader(text), "fuzz")
 		if err != nil {
-			if c != nil || !strings.HasPrefix(err.Error(), "fuzz: ") {
-				t.Fatalf("%v, %v", c, err)
+			for line := range strings.SplitSeq(err.Error(), "\n") {
+				if _, found := visible.Find(line); found || c != nil || !strings.HasPrefix(line, "fuzz:") {
+					t.Fatalf("%v, %q", c, err)
+				}
 			}
 			return
 		}
 		for name, o := range origins(c) {
+			if r, found := visible.Find(name + o.Source); found {
+				t.Errorf("%q, %q holds %U", name, o.Source, r)
+			}
 			if strings.TrimSpace(o.Source) == "" || !o.Standing.Known() {
 				t.Errorf("%s: origin %+v", name, o)
 			}

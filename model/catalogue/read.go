@@ -6,9 +6,12 @@ import (
 	"io"
 	"maps"
 	"slices"
+	"strconv"
 	"strings"
 
 	"github.com/BurntSushi/toml"
+
+	"contralay/model/where"
 )
 
 // MostBytes is the size of a file that is still read, in bytes. The largest table
@@ -33,18 +36,25 @@ func Read(r io.Reader, name string) (*Catalogue, error) {
 	if len(data) > MostBytes {
 		return nil, fmt.Errorf("%s is larger than %d bytes: that is not a catalogue", name, MostBytes)
 	}
+	text := string(data)
+	found := where.Scan(text)
+	if found.TooDeep > 0 {
+		return nil, EntryError{File: name, Line: found.TooDeep, Problem: "brackets in brackets, or the parts of a key, are nested too deep",
+			Allowed: strconv.Itoa(where.MaxDeep)}
+	}
 	var file map[string]any
-	if _, err := toml.Decode(string(data), &file); err != nil {
+	if _, err := toml.Decode(text, &file); err != nil {
 		var at toml.ParseError
 		if errors.As(err, &at) {
-			return nil, fmt.Errorf("%s: line %d: this is not TOML: %s", name, at.Position.Line, at.Message)
+			return nil, EntryError{File: name, Line: at.Position.Line, Problem: "this is not TOML: " + at.Message}
 		}
 		return nil, fmt.Errorf("%s: this is not TOML: %w", name, err)
 	}
-	b := builder{file: name, c: empty(), seen: map[string]bool{}}
+	b := builder{file: name, lines: found.Lines, c: empty(), seen: map[string]bool{}}
 	for _, key := range slices.Sorted(maps.Keys(file)) {
 		if !slices.Contains(tables[:], key) {
-			b.errs = append(b.errs, EntryError{File: name, Key: key, Problem: "unknown table", Allowed: strings.Join(tables[:], ", ")})
+			b.errs = append(b.errs, EntryError{File: name, Line: b.lines.Line("." + key), Key: key, Problem: "unknown table",
+				Allowed: strings.Join(tables[:], ", ")})
 		}
 	}
 	for _, table := range tables {
@@ -72,21 +82,23 @@ func empty() *Catalogue {
 
 // builder gathers the entries of one file and what is wrong with them.
 type builder struct {
-	file string
-	c    *Catalogue
-	seen map[string]bool // "table id"
-	errs []error
+	file  string
+	lines where.Lines
+	c     *Catalogue
+	seen  map[string]bool // "table id"
+	errs  []error
 }
 
 // table reads every entry of one table in file order.
 func (b *builder) table(table string, v any) {
 	rows, ok := tableRows(v)
 	if !ok {
-		b.errs = append(b.errs, EntryError{File: b.file, Key: table, Problem: "it is not a list of tables", Allowed: "[[" + table + "]]"})
+		b.errs = append(b.errs, EntryError{File: b.file, Line: b.lines.Line("." + table), Key: table,
+			Problem: "it is not a list of tables", Allowed: "[[" + table + "]]"})
 		return
 	}
 	for i, row := range rows {
-		e := &entry{file: b.file, name: entryName(table, i, row), vals: row}
+		e := &entry{file: b.file, lines: b.lines, path: fmt.Sprintf(".%s[%d]", table, i), name: entryName(table, i, row), vals: row}
 		switch table {
 		case "wire":
 			b.wire(e)

@@ -66,7 +66,8 @@ func (e *entry) groups() []InsertContacts {
 	}
 	out := make([]InsertContacts, len(rows))
 	for n, row := range rows {
-		sub := &entry{file: e.file, name: fmt.Sprintf("%s: contacts %d", e.name, n+1), vals: row}
+		sub := &entry{file: e.file, lines: e.lines, path: fmt.Sprintf("%s.contacts[%d]", e.path, n),
+			name: fmt.Sprintf("%s: contacts %d", e.name, n+1), vals: row}
 		g := InsertContacts{Size: sub.text("size", true), Cavities: sub.list("cavities")}
 		if _, counted := row["count"]; counted || g.Cavities == nil {
 			g.Count = sub.whole("count", true, 1, maxCavities)

@@ -4,6 +4,8 @@ import (
 	"encoding/json"
 	"fmt"
 	"strings"
+
+	"contralay/model/visible"
 )
 
 // Kind is what became of a thing from the first list to the second.
@@ -40,7 +42,7 @@ func Text(all []Difference) string {
 	}
 	var b strings.Builder
 	for _, d := range all {
-		b.WriteString(d.Says + "\n")
+		b.WriteString(visible.Note(d.Says) + "\n") // a note that breaks forges no line
 	}
 	return b.String()
 }

@@ -57,7 +57,7 @@ var broken = []struct{ name, text, want string }{
 	{"unknown key, far", "format = 1\n[[breakout]]\nid = \"J\"\nhardware = 1\n",
 		`f.toml:4: breakout "J", key hardware: it is not known; allowed: id, name, transition, build, zone_mm`},
 	{"unknown key that a terminal would obey", "format = 1\n\"\\u001B[2J\" = 1\n",
-		`f.toml:2: key "\u001B[2J": it is not known; allowed: format, harness, rules, reel, part, termination, breakout, splice, ` +
+		`f.toml:2: key "␛[2J": it is not known; allowed: format, harness, rules, reel, part, termination, breakout, splice, ` +
 			`wire, feed, unit, branch, build, listed`},
 	{"dotted key", "format = 1\nharness.\"units\" = \"cm\"\n", `f.toml:2: harness, key units: is the text "cm"; allowed: "mm", "in"`},
 	{"list for table", "format = 1\n[[harness]]\nname = \"a\"\n", `f.toml:2: harness: is a list of tables; allowed: one table, [harness]`},
@@ -322,9 +322,13 @@ f.toml:26: branch "T1", layer 1, key of: "1" is in this branch twice; allowed: e
 f.toml:26: branch "T1", layer 1, key of: wire "2" is in this branch twice: by itself and in unit "U"; allowed: each wire once in a branch`},
 	{"strings that look like tables", `format = 1
 [harness]
-name = """
+note = """
 [[wire]]
-id = "not one" """
+id = "not one"
+[[branch]]
+length_mm = -1"""
+[[build]]
+serial = "1"
 note = '''
 [[branch]]
 length_mm = -1'''
@@ -333,7 +337,7 @@ id = "1"
 spec = 'x # no comment'
 size = "22"
 amps = -1
-`, `f.toml:13: wire "1", key amps: is the whole number -1; allowed: a number in A, 0 or more`},
+`, `f.toml:17: wire "1", key amps: is the whole number -1; allowed: a number in A, 0 or more`},
 	{"inline tables", `format = 1
 breakout = [{ id = "J1" },
   { id = "J2", zone_mm = -2 }]

@@ -44,6 +44,7 @@ func linesHoldTheirKeys(t *testing.T, text string, err error) {
 		if strings.HasPrefix(e.Says, "it is missing") {
 			key = "["
 		}
+		key = strings.ReplaceAll(key, "␛", `\u001B`) // as the file writes it
 		if e.Line > 0 && ok && e.Where != "key format" && !strings.Contains(lines[e.Line-1], key) {
 			t.Errorf("line %d is %q, without %q", e.Line, lines[e.Line-1], key)
 		}

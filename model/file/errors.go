@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"contralay/model/visible"
 )
 
 // Error is one thing that is wrong with a file.
@@ -15,10 +17,10 @@ type Error struct {
 	Says  string // what is wrong, and what is allowed
 }
 
-// Error renders "FILE:LINE: WHERE: SAYS".
+// Error renders "FILE:LINE: WHERE: SAYS", on one line whatever the file is called.
 func (e *Error) Error() string {
 	var b strings.Builder
-	b.WriteString(e.File)
+	b.WriteString(visible.Line(e.File))
 	if e.Line > 0 {
 		fmt.Fprintf(&b, ":%d", e.Line)
 	}

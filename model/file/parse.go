@@ -10,6 +10,8 @@ import (
 
 	"contralay/model"
 	"contralay/model/file/schema"
+	"contralay/model/visible"
+	"contralay/model/where"
 )
 
 // Document is a file in memory.
@@ -49,30 +51,30 @@ func Parse(text []byte, name string) (Document, error) {
 		return Document{}, Errors{{File: name, Says: fmt.Sprintf("the file is larger than %d MiB: that is not a harness", maxSize>>20)}}
 	}
 	source := strings.TrimPrefix(string(text), "\xef\xbb\xbf") // byte order mark of some editors
-	s := scan(source)
-	if s.tooDeep {
-		return Document{}, Errors{{name, s.line, "",
+	s := where.Scan(source)
+	if s.TooDeep > 0 {
+		return Document{}, Errors{{name, s.TooDeep, "",
 			fmt.Sprintf("brackets in brackets, or the parts of a key, are nested too deep; allowed: %d",
-				maxDeep)}}
+				where.MaxDeep)}}
 	}
 	var raw map[string]any
 	if _, err := toml.Decode(source, &raw); err != nil {
 		return Document{}, Errors{syntax(name, err)}
 	}
 	var doc Document
-	if err := limited(name, located(schema.Read(raw, &doc.Harness), name, s.lines)); err != nil {
+	if err := limited(name, located(schema.Read(raw, &doc.Harness), name, s.Lines)); err != nil {
 		return Document{}, err
 	}
 	doc.Head = headOf(source)
-	doc.LostComments = lost(s.comments, source)
+	doc.LostComments = lost(s.Comments, source)
 	return doc, nil
 }
 
 // located gives each fault of a file its line.
-func located(faults []schema.Fault, name string, lines positions) Errors {
+func located(faults []schema.Fault, name string, lines where.Lines) Errors {
 	all := make(Errors, len(faults))
 	for i, f := range faults {
-		line := lines.line(f.Path)
+		line := lines.Line(f.Path)
 		if f.Path == schema.FormatPath {
 			line = max(1, line) // where it is missing it belongs at the head
 		}
@@ -84,9 +86,10 @@ func located(faults []schema.Fault, name string, lines positions) Errors {
 func syntax(name string, err error) *Error {
 	var at toml.ParseError
 	if errors.As(err, &at) {
-		return &Error{File: name, Line: max(1, at.Position.Line), Says: "this is not TOML: " + strings.TrimSuffix(at.Message, ".")}
+		return &Error{File: name, Line: max(1, at.Position.Line),
+			Says: "this is not TOML: " + visible.Line(strings.TrimSuffix(at.Message, "."))}
 	}
-	return &Error{File: name, Says: "this is not TOML: " + err.Error()}
+	return &Error{File: name, Says: "this is not TOML: " + visible.Line(err.Error())}
 }
 
 // lost counts the lines with a comment below the head.

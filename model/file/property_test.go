@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"os"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -11,6 +12,7 @@ import (
 	"contralay/model"
 	"contralay/model/file"
 	"contralay/model/unit"
+	"contralay/model/visible"
 )
 
 // Any harness that can be represented is written, read back equal and written alike.
@@ -45,7 +47,8 @@ func from[Q ~float64](lo float64) *rapid.Generator[Q] {
 }
 
 var (
-	anyText = rapid.String()
+	anyNote = rapid.String()
+	anyText = rapid.Map(anyNote, func(s string) string { return visible.Typed(s, true) }) // of one line
 	hour    = rapid.IntRange(1, 12)
 	some    = rapid.IntRange(0, 9999)
 	yesNo   = rapid.Bool()
@@ -62,7 +65,7 @@ func harness(t *rapid.T) model.Harness {
 	h := model.Harness{
 		Head: model.Head{
 			Name: maybe(t, anyText), Number: maybe(t, anyText), Revision: maybe(t, anyText),
-			SupplyV: maybe(t, volt), Units: maybe(t, word([]string{"mm", "in"})), Note: maybe(t, anyText),
+			SupplyV: maybe(t, volt), Units: maybe(t, word([]string{"mm", "in"})), Note: maybe(t, anyNote),
 		},
 		Rules: rules(t),
 	}
@@ -215,7 +218,7 @@ func covers(t *rapid.T) (all []model.Cover) {
 
 func builds(t *rapid.T) (all []model.Build) {
 	for i := range rapid.IntRange(0, 2).Draw(t, "builds") {
-		b := model.Build{Serial: id(t, "n", i), Revision: maybe(t, anyText), Begun: maybe(t, anyText), Note: maybe(t, anyText),
+		b := model.Build{Serial: id(t, "n", i), Revision: maybe(t, anyText), Begun: maybe(t, anyText), Note: maybe(t, anyNote),
 			Done: maybeList(t, anyText, 0, 3), GoesBy: maybeList(t, anyText, 0, 2)}
 		for range rapid.IntRange(0, 2).Draw(t, "of each") {
 			b.Signed = append(b.Signed, model.Signature{Step: anyText.Draw(t, "step"), By: anyText.Draw(t, "by"), At: maybe(t, anyText)})
@@ -275,14 +278,19 @@ func FuzzParse(f *testing.F) {
 	for _, b := range broken {
 		f.Add([]byte(b.text))
 	}
+	for _, c := range commands {
+		f.Add([]byte("format = 1\n[harness]\nname = \"a" + c.toml + "\"\nnote = \"b" + c.toml + "\"\n\"k" + c.toml + "\" = 1\n"))
+	}
 	f.Add([]byte("\xef\xbb\xbf# h\r\n\r\nformat=1\r\n[harness]\r\nname='''\r\na'''\r\nnote=\"\"\"a\\\r\n  b\"\"\"\"\r\nsupply_v=0x10\r\n"))
 	f.Add([]byte("#\t\u00a0\u2028\nformat=1\nbranch=[]\nrules={lay_ratio=1e-400," +
 		"zone_mm=9007199254740993,ambient_c=-0.0,filler_stock_mm=[1_0,1e3,]}\n"))
 	f.Fuzz(func(t *testing.T, text []byte) {
 		d, err := file.Parse(text, "f.toml")
 		if err != nil {
-			if err.Error() == "" {
-				t.Fatal("an error that says nothing")
+			for line := range strings.SplitSeq(err.Error(), "\n") { // a line for each, that says something and commands nothing
+				if c, found := visible.Find(line); found || !strings.HasPrefix(line, "f.toml") || len(line) < len("f.toml:1: ") {
+					t.Fatalf("%q holds %U", err, c)
+				}
 			}
 			return
 		}

@@ -78,6 +78,9 @@ func (s System) Parse(text string) (Millimetre, error) {
 	if s == Inch {
 		v *= MillimetrePerInch
 	}
+	if !Finite(v) { // it was the largest there is, in inches
+		return 0, fmt.Errorf("%q: %w", text, ErrNotANum)
+	}
 	return Millimetre(v), nil
 }
 
@@ -149,7 +152,7 @@ func ParseNumber(text string) (float64, error) {
 }
 
 func parseFraction(t string) (float64, error) {
-	whole := 0.0
+	whole, minus := 0.0, strings.HasPrefix(t, "-")
 	if i := strings.LastIndexByte(t, ' '); i >= 0 {
 		w, err := ParseNumber(t[:i])
 		if err != nil || w != math.Trunc(w) {
@@ -172,7 +175,7 @@ func parseFraction(t string) (float64, error) {
 		return 0, fmt.Errorf("%q: %w", t, ErrNotANum)
 	}
 	f := float64(n) / float64(d)
-	if whole < 0 {
+	if minus { // -1 1/2, and -0 1/2 too
 		f = -f
 	}
 	return whole + f, nil

@@ -3,6 +3,7 @@ package unit
 import (
 	"errors"
 	"math"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -56,13 +57,33 @@ func TestRounding(t *testing.T) {
 
 // Whatever is typed, a number comes out finite or not at all.
 func FuzzParseNumber(f *testing.F) {
-	for _, s := range []string{"1.5", "1,5", "3/8", "1 3/8", "-", "1e400", strings.Repeat("9", 400), "½"} {
+	for _, s := range []string{"1.5", "1,5", "3/8", "1 3/8", "-", "1e400", strings.Repeat("9", 400), "½", "-0 1/2", "-1 3/8", "+2",
+		"-10.8/10",
+		strings.Repeat("9", 308), "0" + strings.Repeat("0", 400) + "1", "5e-324", "0." + strings.Repeat("0", 330) + "1", " 1 ", "1 /2"} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {
 		v, err := ParseNumber(s)
-		if err == nil && !Finite(v) {
+		for _, system := range []System{MM, Inch} {
+			if mm, err := system.Parse(s); err == nil && !Finite(float64(mm)) {
+				t.Errorf("%q gives %v in %s", s, mm, system.Name())
+			}
+		}
+		if err != nil {
+			if v != 0 {
+				t.Errorf("%q gives %v beside %v", s, v, err)
+			}
+			return
+		}
+		if minus := strings.HasPrefix(strings.TrimSpace(s), "-"); !Finite(v) || minus && v > 0 || !minus && v < 0 {
 			t.Errorf("%q gives %v", s, v)
+		}
+		// The shortest decimal that names the number is read as the number, with either mark.
+		text := strconv.FormatFloat(v, 'f', -1, 64)
+		for _, again := range []string{text, strings.Replace(text, ".", ",", 1)} {
+			if got, err := ParseNumber(again); err != nil || got != v {
+				t.Errorf("%q gives %v, which is written %q and read %v, %v", s, v, again, got, err)
+			}
 		}
 	})
 }

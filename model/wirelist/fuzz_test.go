@@ -2,9 +2,9 @@ package wirelist_test
 
 import (
 	"errors"
-	"strings"
 	"testing"
 
+	"contralay/model/visible"
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/listtest"
@@ -17,7 +17,7 @@ func whatever(t *testing.T, file string, data []byte) {
 	tables, err := table.Read(file, data, listtest.SmallLimits())
 	var bad *table.Error
 	if err != nil {
-		if !errors.As(err, &bad) || tables != nil {
+		if _, found := visible.Find(err.Error()); found || !errors.As(err, &bad) || tables != nil {
 			t.Fatalf("%v beside %d tables", err, len(tables))
 		}
 		return
@@ -43,8 +43,8 @@ func whatever(t *testing.T, file string, data []byte) {
 	}
 	sound(t, h)
 	for _, line := range report.Full() {
-		if strings.ContainsAny(line, "\n\r\x1b") {
-			t.Fatalf("a line of the report is not one: %q", line)
+		if c, found := visible.Find(line); found {
+			t.Fatalf("a line of the report is not one, or commands a terminal by %U: %q", c, line)
 		}
 	}
 }

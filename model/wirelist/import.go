@@ -8,6 +8,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
+	"contralay/model/visible"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/join"
 	"contralay/model/wirelist/name"
@@ -75,7 +76,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 		}
 	}
 	if opt.Name != "" && !im.H.Head.Name.Set {
-		im.H.Head.Name = model.Some(table.Tidy(opt.Name))
+		im.H.Head.Name = model.Some(table.Tidy(visible.Line(opt.Name)))
 	}
 	join.Facts(im, tables)
 	im.Rep.Sort(tables)
@@ -153,6 +154,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table) {
 		im.Say(report.Warn, "hidden sheet", table.Place{File: t.File, Sheet: t.Sheet}, "", "left out; named as a sheet it is read")
 		return
 	}
+	row.SayOdd(im, t)
 	row.StruckAndHidden(im, t)
 	parts := h.SideBySide(shape.WithoutStruckRows(*t))
 	for k := range parts {

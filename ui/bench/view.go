@@ -189,7 +189,7 @@ func paneTitle(m *desk.Model) string {
 func listLines(m *desk.Model, p desk.Page, size kit.Size) []string {
 	t := m.Theme
 	var out []string
-	put := func(s string) { out = append(out, " "+t.Fit(t.Plain(s), size.W-1)) }
+	put := func(s string) { out = append(out, " "+t.Fit(t.Text(s), size.W-1)) }
 	said := p.Lines
 	if m.Greet && !m.Here().Unasked {
 		said = append(guide.Welcome(), said...)
@@ -237,7 +237,7 @@ func rowLines(m *desk.Model, p desk.Page, w, room int) []string {
 		case k == last-1 && last < len(p.Rows) && k != at:
 			out = append(out, t.Paint(kit.Quiet, fmt.Sprintf("   %s %d more below", t.Signs.Below, len(p.Rows)-last+1)))
 		default:
-			out = append(out, t.Row(kit.Row{Text: t.Plain(r.Line()), Mark: r.Mark, Hand: k == at}, w))
+			out = append(out, t.Row(kit.Row{Text: t.Text(r.Line()), Mark: r.Mark, Hand: k == at}, w))
 		}
 	}
 	return out
@@ -252,9 +252,9 @@ func inHand(m *desk.Model, r *desk.Row, l desk.Layout) string {
 	case r == nil:
 		return ""
 	case r.More != nil:
-		return m.Theme.Plain(r.More())
+		return m.Theme.Text(r.More())
 	}
-	return m.Theme.Plain(r.Detail)
+	return m.Theme.Text(r.Detail)
 }
 
 // figures is the strip of the numbers worked on.
@@ -326,7 +326,7 @@ func snagLines(m *desk.Model, l desk.Layout, most int) []string {
 	if n > 1 {
 		tail = fmt.Sprintf("  +%d on Build", n-1)
 	}
-	text := m.Theme.Plain(fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, m.Sys.Says(g.Says), more))
+	text := m.Theme.Text(fmt.Sprintf("%s %s %s: %s%s", mark, g.Level, g.Where, m.Sys.Says(g.Says), more))
 	if most < 2 || draw.Width(text)+draw.Width(tail) <= w {
 		return []string{m.Theme.Paint(look, draw.Cut(text, w-draw.Width(tail), m.Cfg.ASCII)+tail)}
 	}
@@ -339,9 +339,9 @@ func snagLines(m *desk.Model, l desk.Layout, most int) []string {
 // small for the section.
 func answerLine(m *desk.Model, l desk.Layout) string {
 	w := l.W - 2*len(l.Margin)
-	t := m.Says
+	t := draw.Clean(m.Says)
 	if t == "" && m.Journal.Trouble != "" {
-		t = "a crash would lose unsaved work, there is no journal: " + m.Journal.Trouble
+		t = "a crash would lose unsaved work, there is no journal: " + draw.Clean(m.Journal.Trouble)
 	}
 	if share, busy := m.Search.Share(); t == "" && busy {
 		return m.Theme.Progress("searching", share, "", w)

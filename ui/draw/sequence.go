@@ -5,6 +5,8 @@ import (
 	"unicode/utf8"
 
 	"github.com/charmbracelet/x/ansi"
+
+	"contralay/model/visible"
 )
 
 // The sequences of a line: how many cells a text takes with them, how a line ends
@@ -115,39 +117,20 @@ func Spell(s string) string {
 	return b.String()
 }
 
-// Clean makes the text of somebody else (the name of a file, a cell of a list) safe
-// to show on one line: escape sequences, control characters and what turns or hides
-// the text round it are left out, line breaks and tabs become blanks.
+// Clean makes the text of somebody else (the name of a file, a cell of a list, a note) safe to
+// show on one line: line breaks and tabs become blanks, whatever else a terminal would obey or
+// would turn the text round it is shown as a sign. A soft hyphen, which shows only where a line
+// ends on it, is left out.
 func Clean(s string) string {
-	plain := true
-	for i := 0; i < len(s) && plain; i++ {
-		plain = s[i] >= ' ' && s[i] <= '~'
-	}
-	if plain {
-		return s
-	}
-	return strings.Map(func(r rune) rune {
-		switch {
-		case r == '\t', r == '\n', r == '\r', r == 0x2028, r == 0x2029:
-			return ' '
-		case r < ' ', r >= 0x7F && r < 0xA0, hidden(r):
-			return -1
+	for i := range len(s) {
+		if s[i] < ' ' || s[i] > '~' {
+			return visible.Note(strings.ReplaceAll(s, softHyphen, ""))
 		}
-		return r
-	}, ansi.Strip(strings.ToValidUTF8(s, "?")))
+	}
+	return s
 }
 
-// hidden reports whether a character shows nothing itself: marks of direction, blanks
-// of no width, joiners of words.
-func hidden(r rune) bool {
-	switch {
-	case r == 0x061C, r == 0x200E, r == 0x200F, r >= 0x202A && r <= 0x202E, r >= 0x2066 && r <= 0x2069:
-		return true
-	case r == 0x200B, r == 0x2060, r == 0xFEFF, r == 0xAD:
-		return true
-	}
-	return false
-}
+const softHyphen = "\u00AD"
 
 // Line makes a line exactly w cells wide and fit to stand beside others: cut or
 // filled, its colours ended, nothing in it that moves the cursor.
@@ -155,9 +138,7 @@ func Line(s string, w int, ascii bool) string {
 	if w <= 0 {
 		return ""
 	}
-	if !onlyColours(s) {
-		s = cleanBetween(s)
-	}
+	s = Safe(s)
 	if ascii {
 		s = Spell(s)
 	}
@@ -174,25 +155,34 @@ func Line(s string, w int, ascii bool) string {
 func onlyColours(s string) bool {
 	for i := 0; i < len(s); {
 		switch c := s[i]; {
-		case c >= ' ' && c != 0x7F && c != 0xC2 && c != 0xE2:
-			i++
 		case c == escape:
 			n := colourSequence(s[i:])
 			if n == 0 {
 				return false
 			}
 			i += n
-		case c == 0xC2 || c == 0xE2: // C1, and the separators of lines and paragraphs, begin so
+		case c < ' ' || c == 0x7F:
+			return false
+		case c < utf8.RuneSelf:
+			i++
+		default:
 			r, n := utf8.DecodeRuneInString(s[i:])
-			if r >= 0x80 && r < 0xA0 || r == 0x2028 || r == 0x2029 || r == utf8.RuneError || hidden(r) {
+			if r == utf8.RuneError && n == 1 || r == 0xAD || visible.Command(r) {
 				return false
 			}
 			i += n
-		default:
-			return false
 		}
 	}
 	return true
+}
+
+// Safe is a line with nothing in it that moves the cursor or commands the terminal: text and
+// colours as they are, all else shown as signs. It may change the width.
+func Safe(s string) string {
+	if onlyColours(s) {
+		return s
+	}
+	return cleanBetween(s)
 }
 
 // cleanBetween is Clean between the colour sequences.

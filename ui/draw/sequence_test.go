@@ -12,7 +12,8 @@ import (
 // and those that are not.
 var parts = []string{
 	"a", " ", "wire 101", "─", "╭", "▀", "█", "▸", "●", "°", "²", "µ", "é", "…", "−", "→", "–", "ß",
-	"線", "\u0301", "👍🏽", "👩\u200d🔧", "\ufe0f", "\u200d", "ｱ", "\t", "\x07", "\u0085", "\u00ad", "\u202e", "\u200b", "\xff",
+	"\x9b", "\u061c", "\ufeff", "線", "\u0301", "👍🏽", "👩\u200d🔧", "\ufe0f", "\u200d", "ｱ", "\t", "\x07", "\u0085", "\u00ad", "\u202e",
+	"\u200b", "\xff",
 	"\x1b[0m", "\x1b[1;31m", "\x1b[38;2;95;175;175m", "\x1b[38;5;73;48;5;16m", "\x1b[", "\x1b]0;x\x07", "\x1b[2J", "\x1b",
 }
 
@@ -44,7 +45,10 @@ func TestLine(t *testing.T) {
 		{"cut", "abcdef", 4, false, "abc…"},
 		{"colour is ended", "\x1b[31mab", 4, false, "\x1b[31mab\x1b[0m  "},
 		{"two lines are one", "a\nb", 4, false, "a b "},
-		{"colours stay, the rest goes", "\x1b[31ma\x1b[2Jb\x1b[0m", 4, false, "\x1b[31mab\x1b[0m  "},
+		{"colours stay, the rest is shown", "\x1b[31ma\x1b[2Jb\x1b[0m", 8, false, "\x1b[31ma␛[2Jb\x1b[0m  "},
+		{"shown in plain characters", "a\x1b[2Jb\x7f", 10, true, "a^[[2Jb^? "},
+		{"bytes that are no text", "a\x9b2J\x85", 12, false, "a<9B>2J<85> "},
+		{"marks of direction in two bytes and in three", "a\u061cb\ufeff", 20, false, "a<U+061C>b<U+FEFF>  "},
 		{"spelled", "\x1b[31m50 µm\x1b[0m", 6, true, "\x1b[31m50 um\x1b[0m "},
 		{"nothing", "abc", 0, false, ""},
 	} {
@@ -66,6 +70,11 @@ func TestLine(t *testing.T) {
 			}
 			i += max(n, 1)
 		}
+		for k, c := range got {
+			if c == '\uFFFD' || c >= 0x7F && c < 0xA0 || c == 0x061C || c == 0x200B || c == 0x202E || c == 0xFEFF {
+				r.Fatalf("%q: %q holds %U at %d", s, got, c, k)
+			}
+		}
 		if k := strings.LastIndexByte(got, escape); k >= 0 && !strings.HasPrefix(got[k:], reset) {
 			r.Fatalf("%q: %q ends in a colour", s, got)
 		}
@@ -76,14 +85,15 @@ func TestClean(t *testing.T) {
 	for _, tt := range []struct{ name, in, want string }{
 		{"plain", "engine loom.csv", "engine loom.csv"},
 		{"letters of other scripts", "ケーブル é.csv", "ケーブル é.csv"},
-		{"a colour", "\x1b[31mred\x1b[0m.csv", "red.csv"},
-		{"a title for the window", "a\x1b]0;owned\x07b", "ab"},
-		{"a control of eight bits", "a\u009b31mb", "a31mb"},
+		{"a colour", "\x1b[31mred\x1b[0m.csv", "␛[31mred␛[0m.csv"},
+		{"a title for the window", "a\x1b]0;owned\x07b", "a␛]0;owned␇b"},
+		{"a control of eight bits", "a\u009b31mb", "a␛[31mb"},
 		{"a line break", "a\nb\tc", "a b c"},
-		{"what turns the text", "a\u202egnp.exe", "agnp.exe"},
-		{"what hides", "a\u200bb\u2060c\ufeff", "abc"},
-		{"no text at all", "a\xffb", "a?b"},
-		{"a sequence that is not ended", "a\x1b", "a"},
+		{"what turns the text", "a\u202egnp.exe", "a<U+202E>gnp.exe"},
+		{"what hides", "a\u200bb\u2060c\ufeff", "a<U+200B>b<U+2060>c<U+FEFF>"},
+		{"no text at all", "a\xffb", "a<FF>b"},
+		{"a sequence that is not ended", "a\x1b", "a␛"},
+		{"a soft hyphen", "wire\u00adlist", "wirelist"},
 	} {
 		if got := Clean(tt.in); got != tt.want {
 			t.Errorf("%s: %q, want %q", tt.name, got, tt.want)

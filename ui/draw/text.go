@@ -87,12 +87,22 @@ func Columns(gap string, ascii bool, cols ...Column) []string {
 	return out
 }
 
-// spelled is how the signs of the trade are written in ASCII.
-var spelled = strings.NewReplacer(
+// spelled is how the signs of the trade are written in ASCII, and the signs for control
+// characters: ^[ for escape.
+var spelled = strings.NewReplacer(append(carets(),
 	"Ω", "ohm", "Ω", "ohm", "µm", "um", "μm", "um", "µ", "u", "μ", "u", "°C", "degC", "°", "deg",
 	"²", "2", "³", "3", "±", "+/-", "×", "x", "÷", "/", "⌀", "dia ", "Ø", "dia ", "·", "-", "…", "...",
 	"–", "-", "—", "-", "−", "-", "≤", "<=", "≥", ">=", "→", "->", "‘", "'", "’", "'", "“", `"`, "”", `"`,
-)
+)...)
+
+// carets are the control pictures of Unicode with what they are written as in plain characters.
+func carets() []string {
+	out := []string{"\u2421", "^?"} // delete
+	for c := range ' ' {
+		out = append(out, string(0x2400+c), "^"+string(c+'@'))
+	}
+	return out
+}
 
 // Plain writes a line in the bytes 0x20 to 0x7E: units and signs are spelled
 // out, tabs and line breaks become blanks, what is left becomes "?". It may

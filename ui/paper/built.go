@@ -7,6 +7,7 @@ import (
 	"contralay/calc/query/lists"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/model/visible"
 )
 
 // builtRow is one thing that was measured, used or done, beside what the sheet has of it.
@@ -22,7 +23,7 @@ func (m maker) built() []Table {
 	for i := range m.h.Builds {
 		b := &m.h.Builds[i]
 		out = append(out, tableOf(Table{Title: "As built, serial " + b.Serial,
-			Note: strings.Join(nonEmpty(word("revision ", b.Revision.V), word("begun ", b.Begun.V), b.Note.V), "; ")},
+			Note: strings.Join(nonEmpty(word("revision ", b.Revision.V), word("begun ", b.Begun.V), visible.Note(b.Note.V)), "; ")},
 			[]column[builtRow]{
 				{"what", toLeft, func(r builtRow) string { return r.what }},
 				{"where", toLeft, func(r builtRow) string { return r.where }},

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/unit"
+	"contralay/model/visible"
 )
 
 // SheetHead is the head of the column that says which sheet a list belongs to; an import of
@@ -14,8 +15,9 @@ const SheetHead = "build sheet"
 
 // CSV is a table as RFC 4180 has it: commas, CRLF, UTF-8, a head of column names. A cell of
 // text that a spreadsheet would run as a formula gets an apostrophe before it; a plain
-// number is left alone. The last column says which sheet the list belongs to, in every row: so
-// it stays with a row that is sorted or copied, and the first line alone is a head.
+// number is left alone. A cell is one line, and what would command a terminal stands as a sign.
+// The last column says which sheet the list belongs to, in every row: so it stays with a row
+// that is sorted or copied, and the first line alone is a head.
 func CSV(t Table) ([]byte, error) {
 	var b bytes.Buffer
 	w := csv.NewWriter(&b)
@@ -23,7 +25,7 @@ func CSV(t Table) ([]byte, error) {
 	for n, row := range append([][]string{t.Head}, t.Rows...) {
 		cells := make([]string, len(row), len(row)+1)
 		for k, c := range row {
-			cells[k] = Harmless(c)
+			cells[k] = Harmless(visible.Note(c))
 		}
 		switch {
 		case t.Sheet == "":

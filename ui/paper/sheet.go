@@ -13,6 +13,7 @@ import (
 	"contralay/calc/phase/wires"
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
+	"contralay/model/visible"
 	"contralay/ui/guide"
 	"contralay/ui/paper/origin"
 )
@@ -52,6 +53,7 @@ func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 	if err != nil {
 		return Sheet{}, err
 	}
+	meta.File, meta.Shop = visible.Line(meta.File), visible.Line(meta.Shop)
 	p := m.pages(meta)
 	var out Sheet
 	for _, l := range []Table{p.Branches, p.Ends, p.Units, p.Cut, p.Flags, m.pinList(), p.Crimps, p.Splices, p.Labels, p.Bill, p.Loads,
@@ -72,7 +74,7 @@ func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 	if err := t.Execute(&b, p); err != nil {
 		return Sheet{}, err
 	}
-	out.HTML = b.Bytes()
+	out.HTML = safe(b.Bytes())
 	return out, nil
 }
 
@@ -159,7 +161,7 @@ type snagLine struct{ Mark, Level, Where, Says string }
 
 func (m maker) pages(meta Meta) pages {
 	h := m.h.Head
-	p := pages{Meta: meta, origin: origin.Of(m.s), Number: h.Number.V, Revision: h.Revision.V, Name: h.Name.V, Note: h.Note.V,
+	p := pages{Meta: meta, origin: origin.Of(m.s), Number: h.Number.V, Revision: h.Revision.V, Name: h.Name.V, Note: visible.Note(h.Note.V),
 		Mm:       m.sys.Name(),
 		Map:      template.HTML(m.treeMap()), // #nosec: it escapes what it writes
 		Branches: m.branches(), Ends: m.ends(), Units: m.units(), Cut: m.cutList(), Flags: m.flags(),

@@ -8,6 +8,7 @@ import (
 	"contralay/calc/formula/plan"
 	"contralay/calc/sheet"
 	"contralay/model/unit"
+	"contralay/model/visible"
 )
 
 // Check is the snags of a sheet as text, worst first, one cause a line. Without a
@@ -32,7 +33,7 @@ func Check(s *sheet.Sheet) string {
 		wide = max(wide, len(g.Where))
 	}
 	for _, g := range gs {
-		fmt.Fprintf(&b, "%-4s  %-*s  %s%s  [%s]\n", g.Level, wide, g.Where, sys.Says(g.Says), g.More(), g.Rule)
+		b.WriteString(visible.Note(fmt.Sprintf("%-4s  %-*s  %s%s  [%s]", g.Level, wide, g.Where, sys.Says(g.Says), g.More(), g.Rule)) + "\n")
 	}
 	return b.String()
 }

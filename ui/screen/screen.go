@@ -8,6 +8,8 @@ import (
 	"time"
 
 	"github.com/charmbracelet/x/ansi"
+
+	"contralay/ui/draw"
 )
 
 // Sequences of ECMA-48 and of xterm's private modes (ctlseqs): the alternate screen,
@@ -96,6 +98,7 @@ func (s *Screen) draw() {
 		if there && line == was || !there && line == "" {
 			continue
 		}
+		line = s.safe(line)
 		b.WriteString("\x1b[" + strconv.Itoa(k+1) + ";1H" + line)
 		// Lines are written by themselves and in any order, so none may leave its colour
 		// to the next; and what is erased takes the ground that is set.
@@ -113,6 +116,16 @@ func (s *Screen) draw() {
 		s.write(b.String())
 		s.last = time.Now()
 	}
+}
+
+// safe is the last gate before the terminal: text and colours pass, whatever else a terminal
+// would obey is shown as a sign. A frame that is made right passes as it is.
+func (s *Screen) safe(line string) string {
+	shown := draw.Safe(line)
+	if shown != line && ansi.StringWidth(shown) > s.width {
+		return draw.Cut(shown, s.width, false)
+	}
+	return shown
 }
 
 // write never fails the program: a terminal that is gone has its own signal.

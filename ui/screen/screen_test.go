@@ -3,14 +3,19 @@ package screen
 import (
 	"bytes"
 	"fmt"
+	"regexp"
 	"strings"
 	"sync"
 	"testing"
 	"testing/synctest"
 	"time"
+	"unicode/utf8"
 
+	"github.com/charmbracelet/x/ansi"
 	"github.com/charmbracelet/x/vt"
 	"pgregory.net/rapid"
+
+	"contralay/model/visible"
 )
 
 // tube is a terminal that remembers what was written.
@@ -143,4 +148,34 @@ func TestLeave(t *testing.T) {
 	if text := out.all.String(); !strings.HasSuffix(text, leave) || strings.Count(text, leave) != 1 || strings.Contains(text, "z") {
 		t.Errorf("%q", text)
 	}
+}
+
+// ours are the sequences that the program itself sends: its own screen, the cursor, colours.
+var ours = regexp.MustCompile(`\x1b\[\?(1049|25|2004)[hl]|\x1b\[2J|\x1b\[K|\x1b\[[0-9]*(;[0-9]*)*[Hm]`)
+
+// The last gate: whatever a frame holds, no byte commands the terminal but the program's own
+// sequences, and no line grows over the next.
+func TestNothingCommandsTheTerminal(t *testing.T) {
+	pieces := []string{"ab", "─", "é", "線", "\x1b[1;31m", "\x1b[0m", "\x1b[38;5;73m", "\x00", "\x07", "\t", "\r", "\x1b",
+		"\x1b]52;c;QUJD\x07",
+		"\x1b[3;1H", "\x1b[?1049l", "\x1bP0q\x1b\\", "\x1bc", "\u009b2J", "\x9b2J", "\u0085", "\x7f", "\u202e", "\u200b", "\ufeff",
+		"\u2028", "\xff"}
+	rapid.Check(t, func(r *rapid.T) {
+		const w = 20
+		var out bytes.Buffer
+		s := New(&out, w)
+		line := rapid.Map(rapid.SliceOfN(rapid.SampledFrom(pieces), 0, 8), func(p []string) string { return strings.Join(p, "") })
+		s.Show(strings.Join(rapid.SliceOfN(line, 1, 5).Draw(r, "lines"), "\n"))
+		s.Leave()
+		sent := out.String()
+		rest := ours.ReplaceAllString(sent, "")
+		if c, found := visible.Find(rest); found || !utf8.ValidString(rest) {
+			r.Fatalf("%q holds %U outside the program's own sequences", sent, c)
+		}
+		for n, part := range regexp.MustCompile(`\x1b\[[0-9]+;1H`).Split(sent, -1) {
+			if cells := ansi.StringWidth(ours.ReplaceAllString(part, "")); n > 0 && cells > w {
+				r.Fatalf("%q takes %d cells on a screen of %d", part, cells, w)
+			}
+		}
+	})
 }

@@ -12,10 +12,10 @@ func branchTable() table[model.Branch] {
 	return table[b]{
 		what: "branch",
 		keys: []key[b]{
-			must(plainText("id", func(v *b) *string { return &v.ID })),
+			must(plainID("id", func(v *b) *string { return &v.ID })),
 			text("name", func(v *b) *optText { return &v.Name }),
-			must(plainText("from", func(v *b) *string { return &v.From })),
-			must(plainText("to", func(v *b) *string { return &v.To })),
+			must(plainID("from", func(v *b) *string { return &v.From })),
+			must(plainID("to", func(v *b) *string { return &v.To })),
 			must(plainNumber("length_mm", func(v *b) *unit.Millimetre { return &v.LengthMM }, someMM)),
 			pair("tolerance_mm", func(v *b) *mms { return &v.ToleranceMM }, length, false,
 				"how much shorter it may be, and how much longer"),
@@ -44,12 +44,12 @@ func layerTable() table[model.Layer] {
 	return table[l]{
 		what: "layer",
 		keys: []key[l]{
-			texts("of", func(v *l) *[]string { return &v.Of }),
+			ids("of", func(v *l) *[]string { return &v.Of }),
 			count("fillers", func(v *l) *optCount { return &v.Fillers }, 0, maxCount),
 			number("filler_mm", func(v *l) *optMM { return &v.FillerMM }, length),
 			number("bind_mm", func(v *l) *optMM { return &v.BindMM }, length),
 			number("lay_mm", func(v *l) *optMM { return &v.LayMM }, length),
-			texts("pinned", func(v *l) *[]string { return &v.Pinned }),
+			ids("pinned", func(v *l) *[]string { return &v.Pinned }),
 			flag("locked", func(v *l) *optFlag { return &v.Locked }),
 		},
 	}
@@ -62,7 +62,7 @@ func coverTable() table[model.Cover] {
 		keys: []key[c]{
 			must(plain("what", func(v *c) *model.CoverKind { return &v.What },
 				readWord(model.CoverKinds()), quoteWord)),
-			text("part", func(v *c) *optText { return &v.Part }),
+			id("part", func(v *c) *optText { return &v.Part }),
 			number("from_mm", func(v *c) *optMM { return &v.FromMM }, length),
 			number("to_mm", func(v *c) *optMM { return &v.ToMM }, length),
 			number("thick_mm", func(v *c) *optMM { return &v.ThickMM }, length),

@@ -13,10 +13,10 @@ func buildTable() table[model.Build] {
 	return table[b]{
 		what: "build",
 		keys: []key[b]{
-			must(plainText("serial", func(v *b) *string { return &v.Serial })),
+			must(plainID("serial", func(v *b) *string { return &v.Serial })),
 			text("revision", func(v *b) *optText { return &v.Revision }),
 			text("begun", func(v *b) *optText { return &v.Begun }),
-			text("note", func(v *b) *optText { return &v.Note }),
+			note(func(v *b) *optText { return &v.Note }),
 			texts("goes_by", func(v *b) *[]string { return &v.GoesBy }),
 			texts("done", func(v *b) *[]string { return &v.Done }),
 		},
@@ -46,7 +46,7 @@ func signatureTable() table[model.Signature] {
 func readingTable() table[model.Reading] {
 	type r = model.Reading
 	return table[r]{what: "reading", keys: []key[r]{
-		must(plainText("branch", func(v *r) *string { return &v.Branch })),
+		must(plainID("branch", func(v *r) *string { return &v.Branch })),
 		must(plain("layer", func(v *r) *int { return &v.Layer }, readCount(0, maxCount), strconv.Itoa)),
 		numbers("over_mm", func(v *r) *mms { return &v.OverMM }, length),
 		number("lay_mm", func(v *r) *optMM { return &v.LayMM }, length),
@@ -56,8 +56,8 @@ func readingTable() table[model.Reading] {
 func usedTable() table[model.UsedWire] {
 	type u = model.UsedWire
 	return table[u]{what: "wire", keys: []key[u]{
-		must(plainText("spec", func(v *u) *string { return &v.Spec })),
-		must(plainText("size", func(v *u) *string { return &v.Size })),
+		must(plainID("spec", func(v *u) *string { return &v.Spec })),
+		must(plainID("size", func(v *u) *string { return &v.Size })),
 		must(plainNumber("used_mm", func(v *u) *unit.Millimetre { return &v.UsedMM }, length)),
 	}}
 }
@@ -65,7 +65,7 @@ func usedTable() table[model.UsedWire] {
 func recoveredTable() table[model.Recovered] {
 	type r = model.Recovered
 	return table[r]{what: "tube", keys: []key[r]{
-		must(plainText("branch", func(v *r) *string { return &v.Branch })),
+		must(plainID("branch", func(v *r) *string { return &v.Branch })),
 		must(plainNumber("over_mm", func(v *r) *unit.Millimetre { return &v.OverMM }, length)),
 	}}
 }
@@ -73,7 +73,7 @@ func recoveredTable() table[model.Recovered] {
 func againTable() table[model.Again] {
 	type a = model.Again
 	return table[a]{what: "again", keys: []key[a]{
-		must(plainText("end", func(v *a) *string { return &v.End })),
+		must(plainID("end", func(v *a) *string { return &v.End })),
 		must(plain("times", func(v *a) *int { return &v.Times }, readCount(0, maxCount), strconv.Itoa)),
 	}}
 }
@@ -81,7 +81,7 @@ func againTable() table[model.Again] {
 func deviationTable() table[model.Deviation] {
 	type d = model.Deviation
 	return table[d]{what: "deviation", keys: []key[d]{
-		must(plainText("at", func(v *d) *string { return &v.At })),
+		must(plainID("at", func(v *d) *string { return &v.At })),
 		must(plainText("says", func(v *d) *string { return &v.Says })),
 		text("step", func(v *d) *optText { return &v.Step }),
 		texts("steps", func(v *d) *[]string { return &v.Steps }),
@@ -95,6 +95,6 @@ func listedTable() table[model.Listed] {
 	type l = model.Listed
 	return table[l]{what: "listed", keys: []key[l]{
 		text("signal", func(v *l) *optText { return &v.Signal }),
-		texts("ends", func(v *l) *[]string { return &v.Ends }),
+		ids("ends", func(v *l) *[]string { return &v.Ends }),
 	}}
 }

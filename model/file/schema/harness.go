@@ -56,7 +56,7 @@ func headTable() table[model.Head] {
 		choice("units", func(v *h) *optText { return &v.Units }, "mm", "in"),
 		text("listed_from", func(v *h) *optText { return &v.ListedFrom }),
 		text("mock_up", func(v *h) *optText { return &v.MockUp }),
-		text("note", func(v *h) *optText { return &v.Note }),
+		note(func(v *h) *optText { return &v.Note }),
 	}}
 }
 
@@ -88,9 +88,9 @@ func rulesTable() table[model.Rules] {
 		number("drop_short_v", func(v *r) *model.Opt[unit.Volt] { return &v.DropShortV }, volts),
 		number("feed_load_max", func(v *r) *optRatio { return &v.FeedLoadMax }, ratio),
 		number("before_max_mm", func(v *r) *optMM { return &v.BeforeMaxMM }, length),
-		text("size_min", func(v *r) *optText { return &v.SizeMin }),
+		id("size_min", func(v *r) *optText { return &v.SizeMin }),
 		choice("outer", func(v *r) *model.Opt[model.Hand] { return &v.Outer }, model.Hands...),
-		text("spec", func(v *r) *optText { return &v.Spec }),
+		id("spec", func(v *r) *optText { return &v.Spec }),
 		numbers("filler_stock_mm", func(v *r) *mms { return &v.FillerStock }, someMM),
 		number("filler_c", func(v *r) *optC { return &v.FillerC }, celsius),
 		choice("filler_of", func(v *r) *optText { return &v.FillerOf }, "fluoropolymer", "polyester", "aramid", "nylon", "polypropylene",
@@ -107,8 +107,8 @@ func reelTable() table[model.Reel] {
 	return table[r]{
 		what: "reel",
 		keys: []key[r]{
-			must(plainText("spec", func(v *r) *string { return &v.Spec })),
-			must(plainText("size", func(v *r) *string { return &v.Size })),
+			must(plainID("spec", func(v *r) *string { return &v.Spec })),
+			must(plainID("size", func(v *r) *string { return &v.Size })),
 			must(plainNumber("over_mm", func(v *r) *unit.Millimetre { return &v.OverMM }, someMM)),
 			number("shelf_m", func(v *r) *model.Opt[unit.Metre] { return &v.ShelfM }, metres),
 		},

@@ -2,12 +2,14 @@ package schema
 
 import (
 	"fmt"
+	"maps"
 	"math"
 	"slices"
 	"strconv"
 	"strings"
 
 	"contralay/model"
+	"contralay/model/visible"
 )
 
 // must marks a key that a file cannot leave out.
@@ -51,13 +53,28 @@ func optional[T, V any](name string, at func(*T) *model.Opt[V], read func(any) (
 	}
 }
 
-// text is any text, given or not; plainText is one that is always written.
+// text is any text of one line, given or not; plainText is one that is always written.
 func text[T any](name string, at func(*T) *model.Opt[string]) key[T] {
 	return optional(name, at, readText, quote)
 }
 
 func plainText[T any](name string, at func(*T) *string) key[T] {
 	return plain(name, at, readText, quote)
+}
+
+// id is an id, or what leads to one: of this file or of the catalogue. plainID is one that is
+// always written.
+func id[T any](name string, at func(*T) *model.Opt[string]) key[T] {
+	return optional(name, at, readID, quote)
+}
+
+func plainID[T any](name string, at func(*T) *string) key[T] {
+	return plain(name, at, readID, quote)
+}
+
+// note is text of more than one line.
+func note[T any](at func(*T) *model.Opt[string]) key[T] {
+	return optional("note", at, readNote, quote)
 }
 
 // choice is one of some words.
@@ -101,9 +118,13 @@ func listOf[T, E any](name string, at func(*T) *[]E, read func(any) ([]E, proble
 	return k
 }
 
-// texts is a list of texts; words one in which each is of a few words.
+// texts is a list of texts, ids one of ids; words one in which each is of a few words.
 func texts[T any](name string, at func(*T) *[]string) key[T] {
 	return listOf(name, at, readList(readText, "text in quotes"), quote)
+}
+
+func ids[T any](name string, at func(*T) *[]string) key[T] {
+	return listOf(name, at, readList(readID, "text in quotes"), quote)
 }
 
 func words[T any, W ~string](name string, at func(*T) *[]W, of ...W) key[T] {
@@ -132,19 +153,22 @@ func pair[T any, Q ~float64](name string, at func(*T) *[]Q, b bound, rising bool
 	return listOf(name, at, read, numberText[Q])
 }
 
-// textMap is a table of lists: { "20" = ["1", "2"] }.
-func textMap[T any](name string, at func(*T) *map[string][]string) key[T] {
-	each := readList(readText, "text in quotes")
+// idMap is a table of lists of ids: { "20" = ["1", "2"] }.
+func idMap[T any](name string, at func(*T) *map[string][]string) key[T] {
+	each := readList(readID, "text in quotes")
 	read := func(raw any) (map[string][]string, problem) {
 		m, ok := raw.(map[string]any)
 		if !ok {
 			return nil, bad("is "+describe(raw), `a table of lists, such as { "20" = ["1", "2"] }`)
 		}
 		got := make(map[string][]string, len(m))
-		for k, v := range m {
-			list, p := each(v)
+		for _, k := range slices.Sorted(maps.Keys(m)) {
+			if p := oneLine(k, true); p != "" {
+				return nil, "its key " + p
+			}
+			list, p := each(m[k])
 			if p != "" {
-				return nil, problem(quote(Short(k)) + " " + string(p))
+				return nil, problem(visible.Quoted(Short(k)) + " " + string(p))
 			}
 			got[k] = list
 		}
@@ -161,11 +185,34 @@ func textMap[T any](name string, at func(*T) *map[string][]string) key[T] {
 	return k
 }
 
-func readText(raw any) (string, problem) {
+// readNote takes any text. What would command a terminal is shown and not obeyed: older
+// versions let it in, and a file that they wrote must load.
+func readNote(raw any) (string, problem) {
 	if v, ok := raw.(string); ok {
 		return v, ""
 	}
 	return "", bad("is "+describe(raw), `text in quotes, such as "22"`)
+}
+
+// readText takes text of one line, readID one that may be an id.
+func readText(raw any) (string, problem) { return readLine(raw, false) }
+
+func readID(raw any) (string, problem) { return readLine(raw, true) }
+
+func readLine(raw any, id bool) (string, problem) {
+	v, p := readNote(raw)
+	if p == "" {
+		p = oneLine(v, id)
+	}
+	return v, p
+}
+
+// oneLine says what a text of one line must not hold.
+func oneLine(s string, id bool) problem {
+	if says, allowed := visible.Fault(s, id); says != "" {
+		return bad(says, allowed)
+	}
+	return ""
 }
 
 // readWord takes one of a few words.

@@ -3,6 +3,8 @@ package schema
 import (
 	"fmt"
 	"strings"
+
+	"contralay/model/visible"
 )
 
 // place says where a decoder is: the path that the scan of the text knows, and
@@ -12,7 +14,7 @@ type place struct{ path, where string }
 func (p place) key(name string) place {
 	shown := name
 	if strings.ContainsFunc(name, notBare) {
-		shown = quote(name) // no control character reaches a terminal
+		shown = visible.Quoted(name) // no control character reaches a terminal
 	}
 	return place{p.path + "." + name, comma(p.where, "key "+Short(shown))}
 }
@@ -34,7 +36,7 @@ func comma(a, b string) string {
 func calls(what, id string, i int) string {
 	switch {
 	case id != "":
-		return what + " " + quote(Short(id))
+		return what + " " + visible.Quoted(Short(id))
 	case what == "layer" && i == 0:
 		return "centre"
 	case what == "layer":

@@ -8,6 +8,8 @@ import (
 	"strconv"
 	"strings"
 	"unicode/utf8"
+
+	"contralay/model/visible"
 )
 
 // floatText is the shortest text that reads back as v, always with a decimal
@@ -89,7 +91,7 @@ func mapText(m map[string][]string) string {
 func describe(raw any) string {
 	switch v := raw.(type) {
 	case string:
-		return "the text " + quote(Short(v))
+		return "the text " + visible.Quoted(Short(v))
 	case bool:
 		return strconv.FormatBool(v)
 	case int64:

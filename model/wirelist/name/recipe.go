@@ -10,6 +10,8 @@ import (
 
 	"github.com/BurntSushi/toml"
 
+	"contralay/model/visible"
+	"contralay/model/where"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -35,6 +37,10 @@ func DecodeRecipe(name string, data []byte) (Recipe, error) {
 	}
 	if len(data) > 1<<20 {
 		return Recipe{}, refuse("", fmt.Sprintf("is %d bytes, which is no recipe", len(data)), "up to 1048576")
+	}
+	if found := where.Scan(string(data)); found.TooDeep > 0 {
+		return Recipe{}, &table.Error{Place: table.Place{File: name, Row: found.TooDeep},
+			Says: "brackets in brackets, or the parts of a key, are nested too deep", Allowed: strconv.Itoa(where.MaxDeep)}
 	}
 	var raw map[string]any
 	if _, err := toml.Decode(string(data), &raw); err != nil {
@@ -82,11 +88,11 @@ func DecodeRecipe(name string, data []byte) (Recipe, error) {
 		case "language":
 			r.Language, err = oneOf(raw[key], refuse, key, "en", "de", "fr", "es", "it")
 		case "spec":
-			r.Spec, err = oneOf[string](raw[key], refuse, key)
+			r.Spec, err = oneLine(raw[key], refuse, key)
 		case "spec_metric":
-			r.Metric, err = oneOf[string](raw[key], refuse, key)
+			r.Metric, err = oneLine(raw[key], refuse, key)
 		case "connector":
-			r.Connector, err = oneOf[string](raw[key], refuse, key)
+			r.Connector, err = oneLine(raw[key], refuse, key)
 		default:
 			err = refuse(key, "unknown key", "columns, connector, decimal, header_row, language, length_unit, spec, spec_metric")
 		}
@@ -111,6 +117,17 @@ func oneOf[T ~string](raw any, refuse func(key, says, allowed string) error, key
 		allowed = []string{"a text that is not empty"}
 	}
 	return "", refuse(key, fmt.Sprintf("%v is not one of the words", raw), strings.Join(allowed, ", "))
+}
+
+// oneLine reads a text that goes into a harness: it must not hold what its file would refuse.
+func oneLine(raw any, refuse func(key, says, allowed string) error, key string) (string, error) {
+	s, err := oneOf[string](raw, refuse, key)
+	if err == nil {
+		if says, allowed := visible.Fault(s, true); says != "" {
+			return "", refuse(key, says, allowed)
+		}
+	}
+	return s, err
 }
 
 func fieldList() string {

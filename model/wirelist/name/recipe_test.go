@@ -2,10 +2,12 @@ package name_test
 
 import (
 	"errors"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
 
+	"contralay/model/visible"
 	"contralay/model/wirelist/listtest"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
@@ -17,6 +19,9 @@ func FuzzRecipe(f *testing.F) {
 	f.Fuzz(func(t *testing.T, data []byte) {
 		r, err := name.DecodeRecipe("recipe", data)
 		if err != nil {
+			if c, found := visible.Find(err.Error()); found {
+				t.Fatalf("%q holds %U", err, c)
+			}
 			return
 		}
 		text := r.Encode()
@@ -36,7 +41,13 @@ func TestRecipeRefused(t *testing.T) {
 		"[columns]\n\"#0\" = \"pin\"": "r: columns.\"#0\": is no column; allowed: #1 to #256, or a heading",
 		"header = 3": "r: header: unknown key; allowed: columns, connector, decimal, header_row, language, length_unit, " +
 			"spec, spec_metric",
-		"header_row = -1": "r: header_row: -1 is no row; allowed: a whole number from 0 to 1000000",
+		"connector = \"P1\\u001B[2J\"": "r: connector: holds a control character (U+001B): \"P1␛[2J\"; allowed: one line of text, " +
+			"without control characters, marks of writing direction and signs that take no room",
+		"spec = \"a\u200db\"": "r: spec: holds a joiner (U+200D): \"a\u200db\"; allowed: an id without joiners, because two ids could " +
+			"look the same",
+		"length_unit = \"\\u0007\"":        "r: length_unit: ␇ is not one of the words; allowed: mm, cm, m, in, ft",
+		"\na = " + strings.Repeat("[", 99): "r, row 2: brackets in brackets, or the parts of a key, are nested too deep; allowed: 32",
+		"header_row = -1":                  "r: header_row: -1 is no row; allowed: a whole number from 0 to 1000000",
 	} {
 		if _, err := name.DecodeRecipe("r", []byte(text)); err == nil || err.Error() != want {
 			t.Errorf("%q: %v\nwant %s", text, err, want)

@@ -20,6 +20,9 @@ const (
 	Note Level = "note"
 )
 
+// Control is the rule of a cell that holds what is left out of it: see table.Odd.
+const Control = "control character"
+
 // Finding is one thing to say about a place in a list.
 type Finding struct {
 	Level Level

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/visible"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
@@ -22,6 +23,18 @@ func StruckAndHidden(im *draft.Importer, t *table.Table) {
 		case r.Hidden:
 			im.Say(report.Note, "hidden row", at, "", "read like any other")
 		}
+	}
+}
+
+// SayOdd reports what was left out of cells because a terminal would obey it, or because it does
+// not show.
+func SayOdd(im *draft.Importer, t *table.Table) {
+	for _, o := range t.Odd {
+		at := table.Place{File: t.File, Sheet: t.Sheet, Row: o.Row}
+		if o.Row > 0 {
+			at.Column = table.ColumnLetter(o.Col)
+		}
+		im.Say(report.Note, report.Control, at, visible.Quoted(table.Short(o.Shown)), "left out of the cell")
 	}
 }
 

@@ -77,14 +77,14 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 		row := Row{Line: n}
 		switch {
 		case len(cells) == 1 && (heads == nil || cells[0].from < heads[0].to), heads == nil && len(cells) == 2:
-			row.Cells = []string{Tidy(cells[0].text)}
+			row.Cells = []string{marked(cells[0].text)}
 			if len(cells) == 2 {
-				row.Cells = append(row.Cells, Tidy(cells[1].text))
+				row.Cells = append(row.Cells, marked(cells[1].text))
 			}
 		case heads == nil:
 			heads = cells
 			for _, c := range cells {
-				row.Cells = append(row.Cells, Tidy(c.text))
+				row.Cells = append(row.Cells, marked(c.text))
 			}
 		default:
 			row.Cells = under(heads, cells)
@@ -115,7 +115,7 @@ func under(heads, cells []field) []string {
 				best, most = k, in
 			}
 		}
-		out[best] = Tidy(out[best] + " " + c.text)
+		out[best] = marked(out[best] + " " + c.text)
 	}
 	return out
 }

@@ -45,7 +45,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 			}
 			text := strings.NewReplacer("**", "", "`", "").Replace(trimmed)
 			row.Prose = true
-			row.Cells = []string{Tidy(strings.Trim(strings.TrimLeft(text, "#>-*+ "), "*_# "))}
+			row.Cells = []string{marked(strings.Trim(strings.TrimLeft(text, "#>-*+ "), "*_# "))}
 		}
 		if k, _ := row.Filled(); k == 0 {
 			continue
@@ -90,10 +90,10 @@ func tableCells(line string) []string {
 		}
 		cell := strings.ReplaceAll(line[:end], `\|`, "|")
 		cell = strings.NewReplacer("<br>", " ", "<br/>", " ", "<br />", " ").Replace(cell)
-		cell = Tidy(cell)
+		cell = marked(cell)
 		for _, mark := range []string{"**", "`", "__"} {
 			if len(cell) > 2*len(mark) && strings.HasPrefix(cell, mark) && strings.HasSuffix(cell, mark) {
-				cell = Tidy(cell[len(mark) : len(cell)-len(mark)])
+				cell = marked(cell[len(mark) : len(cell)-len(mark)])
 			}
 		}
 		cells = append(cells, cell)

@@ -54,7 +54,7 @@ func (o *odsBook) start(e element) error {
 			return o.refuse("", fmt.Sprintf("has more than %d sheets", o.l.Sheets), "fewer")
 		}
 		o.inside, o.line = true, 0
-		o.all = append(o.all, Table{File: o.name, Sheet: Tidy(e.attr("name")), Hidden: o.hides[e.attr("style-name")], Comma: true})
+		o.all = append(o.all, Table{File: o.name, Sheet: marked(e.attr("name")), Hidden: o.hides[e.attr("style-name")], Comma: true})
 		o.spans = nil
 	case e.name == "style":
 		o.style = e.attr("name")
@@ -123,7 +123,7 @@ func (o *odsBook) cell() error {
 	if o.cols < 0 || o.cols > 1<<24 {
 		return &Error{at, "repeats no number of times", "what a spreadsheet program writes"}
 	}
-	s := Tidy(o.words.String())
+	s := marked(o.words.String())
 	if o.words.Len() > o.l.CellBytes {
 		return &Error{at, "has too long a text", fmt.Sprintf("up to %d bytes", o.l.CellBytes)}
 	}

@@ -4,15 +4,22 @@ import (
 	"bytes"
 	"fmt"
 	"strings"
+
+	"contralay/model/visible"
 )
 
-// Read makes tables of one file. What it is shows in its content; the name serves for
+// Read makes tables of one file; what is odd in its cells is left out of them, and said. What it is shows in its content; the name serves
+// for
 // messages and, where a text could be either, for Markdown.
 //
 // The error is an *Error: a file past a limit, a binary one, a workbook that is
 // broken or locked. Then there are no tables.
 func Read(name string, data []byte, limits Limits) ([]Table, error) {
-	l := limits.filled()
+	all, err := read(visible.Line(name), data, limits.filled())
+	return settled(all), err
+}
+
+func read(name string, data []byte, l Limits) ([]Table, error) {
 	refuse := func(says, allowed string) ([]Table, error) {
 		return nil, &Error{Place{File: name}, says, allowed}
 	}

@@ -59,7 +59,7 @@ func readRow(text string, sep byte, row *Row, l Limits) (rest string, lines int,
 			return "", 0, fmt.Sprintf("a cell has %d bytes", len(cell))
 		}
 		if len(row.Cells) <= l.Columns { // one more than allowed is enough to say so
-			row.Cells = append(row.Cells, Tidy(cell))
+			row.Cells = append(row.Cells, marked(cell))
 		}
 		switch {
 		case text == "":

@@ -3,6 +3,8 @@ package table
 import (
 	"fmt"
 	"strings"
+
+	"contralay/model/visible"
 )
 
 // Table is one sheet of a workbook, or the whole of a text file.
@@ -12,6 +14,14 @@ type Table struct {
 	Rows   []Row
 	Hidden bool // a sheet that its workbook does not show
 	Comma  bool // cells are parted by something else than a comma: a comma in a number may be its decimal mark
+	Odd    []Odd
+}
+
+// Odd is a cell, or the name of a sheet, with characters that are left out of it: what commands a
+// terminal, turns the text round it or does not show.
+type Odd struct {
+	Row, Col int    // Row 0 where the sheet's name is meant; Col from 0
+	Shown    string // the whole of it, each such character as a sign
 }
 
 // Row is one row and where it stands. Rows without any text are left out.
@@ -67,7 +77,7 @@ type Error struct {
 	Allowed string // what is allowed; "" where there is nothing to choose from
 }
 
-// Error renders "PLACE: SAYS; allowed: ALLOWED".
+// Error renders "PLACE: SAYS; allowed: ALLOWED", on one line.
 func (e *Error) Error() string {
 	s := e.Says
 	if at := e.Place.String(); at != "" {
@@ -76,7 +86,7 @@ func (e *Error) Error() string {
 	if e.Allowed != "" {
 		s += "; allowed: " + e.Allowed
 	}
-	return s
+	return visible.Line(s)
 }
 
 // ColumnLetter names a column as a spreadsheet does: A to Z, AA …; n from 0.
@@ -86,33 +96,6 @@ func ColumnLetter(n int) string {
 		s = string(rune('A'+(n-1)%26)) + s
 	}
 	return s
-}
-
-// Tidy makes one line of a cell: no break, no control character, no blank at its
-// ends or twice in a row. A hard space is a space.
-func Tidy(s string) string {
-	plain := true
-	for i := range len(s) {
-		if c := s[i]; c < ' ' || c >= 0x7f || c == ' ' && (i == 0 || i == len(s)-1 || s[i-1] == ' ') {
-			plain = false
-			break
-		}
-	}
-	if plain {
-		return s
-	}
-	s = strings.Map(func(r rune) rune {
-		switch {
-		case r == '\t' || r == '\n' || r == '\r' || r == 0x85 || r == 0x2028 || r == 0x2029:
-			return ' '
-		case r < ' ' || r >= 0x7f && r < 0xa0 || r == 0xfeff || r == 0x200b || r == 0xad:
-			return -1
-		case r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069:
-			return -1 // turns of writing direction, which let a text show as another
-		}
-		return r
-	}, s)
-	return strings.Join(strings.Fields(s), " ")
 }
 
 // Short cuts a text that would fill the screen.

@@ -30,7 +30,7 @@ func (b *book) xlsx() ([]Table, error) {
 	err = b.walk(main, visitor{start: func(e element) error {
 		switch e.name {
 		case "sheet":
-			sheets = append(sheets, sheet{Tidy(e.attr("name")), e.attr("id"), e.attr("state") == "hidden" ||
+			sheets = append(sheets, sheet{marked(e.attr("name")), e.attr("id"), e.attr("state") == "hidden" ||
 				e.attr("state") == "veryHidden"})
 		case "workbookPr":
 			dates1904 = e.attr("date1904") == "1" || e.attr("date1904") == "true"
@@ -159,9 +159,9 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 			case "v", "f", "t":
 				into = nil
 			case "c":
-				s := Tidy(x.cell(kind, style, value.String(), inline.String()))
+				s := marked(x.cell(kind, style, value.String(), inline.String()))
 				if s == "" && formula.Len() > 0 {
-					s = Tidy("=" + formula.String()) // never worked out: it stays what it is
+					s = marked("=" + formula.String()) // never worked out: it stays what it is
 				}
 				if s != "" {
 					for len(cells) < col {

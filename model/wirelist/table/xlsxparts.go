@@ -27,7 +27,7 @@ func (x *xlsxBook) readStrings(part string) error {
 				if len(x.strings) >= x.l.Cells {
 					return x.refuse("", "has too many texts", fmt.Sprintf("up to %d", x.l.Cells))
 				}
-				x.strings = append(x.strings, Tidy(text.String()))
+				x.strings = append(x.strings, marked(text.String()))
 			case "t":
 				in = false
 			case "rPh":

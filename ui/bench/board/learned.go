@@ -6,6 +6,7 @@ import (
 	"contralay/calc/formula/learn"
 	"contralay/calc/query/run"
 	"contralay/model/catalogue"
+	"contralay/model/visible"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
@@ -29,7 +30,7 @@ func fileName(m *desk.Model) string {
 	if m.File.Path == "" {
 		return "this one"
 	}
-	return m.File.Path
+	return visible.Line(m.File.Path)
 }
 
 // LearnedKind is the screen of what was measured.
@@ -37,7 +38,7 @@ const LearnedKind desk.Kind = "learned"
 
 // LearnedPage lists what was measured beside what was predicted, and what the shop corrects by.
 func LearnedPage(m *desk.Model, w int, _ string) desk.Page {
-	p := desk.Page{Lines: []string{"Measured and predicted, of this harness only. contralay learn FILE... reads many files. Few " +
+	p := desk.Page{Lines: []string{"Measured and predicted, of this harness only. contralay measured FILE... reads many files. Few " +
 		"readings, many groups or a single reel prove less than they seem to."},
 		Empty: "Nothing is measured yet. Esc goes back"}
 	for _, l := range lessons(m) {
@@ -55,7 +56,7 @@ func LearnedPage(m *desk.Model, w int, _ string) desk.Page {
 					return
 				}
 				if len(l.Outliers) > 0 {
-					m.Refuse("one is far off, " + l.Outliers[0].Of + ": contralay learn can leave it out or take it, by name")
+					m.Refuse("one is far off, " + l.Outliers[0].Of + ": contralay measured can leave it out or take it, by name")
 					return
 				}
 				c, ok := paper.Accepted(l, today(m), fileName(m))

@@ -30,7 +30,7 @@ func runRow(m *desk.Model) desk.Row {
 	}
 	return desk.Row{Key: "run", Text: text, Detail: "Enter shows one instruction a screen to tick off. Digits: another serial",
 		Enter: func(m *desk.Model) { startRun(m, serial) },
-		Field: &desk.Field{Label: "serial to build", Value: serial, Set: func(m *desk.Model, text string) error {
+		Field: &desk.Field{Label: "serial to build", Value: serial, ID: true, Set: func(m *desk.Model, text string) error {
 			if text == "" {
 				return fmt.Errorf("type a serial: digits, or any text")
 			}

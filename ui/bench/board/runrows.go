@@ -161,7 +161,7 @@ func usedRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 // againRow counts a contact that had to be made anew: it takes from the loop.
 func againRow(m *desk.Model, s run.RunStep) desk.Row {
 	return desk.Row{Key: "again", Text: "a contact was made again", Detail: "Digits or a name: which cavity. It uses up some of the loop",
-		Field: &desk.Field{Label: "cavity of " + s.Of, Set: func(m *desk.Model, text string) error {
+		Field: &desk.Field{Label: "cavity of " + s.Of, ID: true, Set: func(m *desk.Model, text string) error {
 			t := m.Sheet.Index.Termination[s.Of]
 			name := m.H.Terminations[t].CavityOf(text)
 			if _, ok := m.Sheet.Terms[t].State[name]; !ok {

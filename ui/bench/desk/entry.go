@@ -13,7 +13,7 @@ type Entry struct {
 
 // OpenField opens a field; first is what is typed already, or "".
 func (m *Model) OpenField(f Field, first string) {
-	m.Entry = &Entry{Field: f, Input: kit.OpenField(kit.FieldOf{Label: f.Label, Unit: f.Unit, Value: f.Value, Number: f.Number,
+	m.Entry = &Entry{Field: f, Input: kit.OpenField(kit.FieldOf{Label: f.Label, Unit: f.Unit, Value: f.Value, Number: f.Number, ID: f.ID,
 		Take: func(text string) error {
 			m.Says = ""
 			return f.Set(m, text)

@@ -47,6 +47,7 @@ type Field struct {
 	Unit   string // stands behind the value; never typed
 	Value  string
 	Number bool
+	ID     bool // an id, or what leads to one
 	Set    func(m *Model, text string) error
 }
 

@@ -3,7 +3,6 @@ package kit
 import (
 	"errors"
 	"strings"
-	"unicode"
 
 	"github.com/charmbracelet/bubbles/cursor"
 	"github.com/charmbracelet/bubbles/key"
@@ -12,6 +11,7 @@ import (
 	"github.com/charmbracelet/x/ansi"
 
 	"contralay/model/unit"
+	"contralay/model/visible"
 	"contralay/ui/draw"
 )
 
@@ -21,6 +21,7 @@ type FieldOf struct {
 	Unit   string // stands behind the value; never typed
 	Value  string // what it is now
 	Number bool   // digits, point or comma, minus, a fraction
+	ID     bool   // an id, or what leads to one: it takes no joiners
 	// Take takes the text; its error is said and the field stays open. It may be nil.
 	Take func(text string) error
 }
@@ -32,8 +33,9 @@ type FieldOf struct {
 // It shares its text with its copies, so it is used through a pointer.
 type Field struct {
 	FieldOf
-	input textinput.Model
-	fresh bool // nothing typed yet: the first letter replaces the draft
+	input  textinput.Model
+	opened string // the draft of the value as it was
+	fresh  bool   // nothing typed yet: the first letter replaces the draft
 }
 
 // FieldAnswer is what a key did to a field.
@@ -60,7 +62,7 @@ func OpenField(f FieldOf, first string) *Field {
 	}
 	in.SetValue(clean(text))
 	in.CursorEnd()
-	return &Field{FieldOf: f, input: in, fresh: fresh}
+	return &Field{FieldOf: f, input: in, opened: clean(f.Value), fresh: fresh}
 }
 
 // fieldKeys are the library's keys less the clipboard and the suggestions, and less
@@ -144,7 +146,10 @@ type Ended struct{ error }
 func End(err error) error { return Ended{err} }
 
 func (f *Field) enter() FieldAnswer {
-	text := strings.TrimSpace(f.Draft())
+	text := strings.TrimSpace(visible.Typed(f.Draft(), f.ID))
+	if f.Draft() == f.opened {
+		text = f.Value // what the draft does not show of it stays
+	}
 	if f.Number && text != "" {
 		if _, err := unit.ParseNumber(text); err != nil {
 			return FieldAnswer{Says: text + " is not a number: use digits and one decimal point or comma", Refused: true}
@@ -161,14 +166,10 @@ func (f *Field) enter() FieldAnswer {
 	return FieldAnswer{Closed: true, Taken: true}
 }
 
-// clean drops control characters and bounds what comes at once.
+// clean drops what would command a terminal and bounds what comes at once. Joiners stay until the
+// text is taken: what they join may be typed after them.
 func clean(s string) string {
-	s = strings.Map(func(r rune) rune {
-		if unicode.IsControl(r) {
-			return -1
-		}
-		return r
-	}, s)
+	s = visible.Plain(s)
 	if runes := []rune(s); len(runes) > longestPaste {
 		return string(runes[:longestPaste])
 	}
@@ -185,12 +186,12 @@ func clean(s string) string {
 // nothing moves with it.
 func (t *Theme) Field(f *Field, w int) string {
 	const leastDraft = 8
-	label, unit, was := t.Plain(draw.Clean(f.Label))+": ", "", ""
+	label, unit, was := t.Text(f.Label)+": ", "", ""
 	if f.Unit != "" {
-		unit = " " + t.Plain(draw.Clean(f.Unit))
+		unit = " " + t.Text(f.Unit)
 	}
 	if f.Value != "" {
-		was = "   was " + t.Plain(draw.Clean(f.Value))
+		was = "   was " + t.Text(f.Value)
 	}
 	room := w - draw.Width(label) - draw.Width(unit) - 2
 	if room < leastDraft { // the draft is worth more than what it is called
@@ -235,8 +236,8 @@ func (t *Theme) draft(before, under, after string) string {
 func (t *Theme) window(f *Field, room int) (before, under, after string) {
 	all := []rune(f.Draft())
 	at := min(f.At(), len(all))
-	left := clusters(t.Plain(draw.Clean(string(all[:at]))))
-	right := clusters(t.Plain(draw.Clean(string(all[at:]))))
+	left := clusters(t.Text(string(all[:at])))
+	right := clusters(t.Text(string(all[at:])))
 	under = " "
 	if len(right) > 0 {
 		under, right = right[0], right[1:]

@@ -93,17 +93,17 @@ func TestFieldEnds(t *testing.T) {
 
 func TestFieldPaste(t *testing.T) {
 	f := OpenField(FieldOf{Value: "old"}, "")
-	f.Press("paste", "ne\x1bw\n.csv", true)
-	if f.Draft() != "new.csv" {
+	f.Press("paste", "ne\x1bw\r\nlist\u202e.csv\n", true)
+	if f.Draft() != "new list.csv" {
 		t.Errorf("%q", f.Draft())
 	}
 	press(f, "home")
 	f.Press("paste", "a ", true)
-	if f.Draft() != "a new.csv" || f.At() != 2 {
+	if f.Draft() != "a new list.csv" || f.At() != 2 {
 		t.Errorf("%q at %d", f.Draft(), f.At())
 	}
 	f.Press("paste", strings.Repeat("x", 5000), true)
-	if n := len(f.Draft()); n != 9+longestPaste {
+	if n := len(f.Draft()); n != 14+longestPaste {
 		t.Errorf("%d letters", n)
 	}
 }
@@ -156,4 +156,59 @@ func TestFieldKeepsItsWidth(t *testing.T) {
 			}
 		}
 	})
+}
+
+// No key and no paste brings in what commands a terminal; joiners come in where they join, and
+// nowhere into an id.
+func TestFieldTakesNoCommands(t *testing.T) {
+	for _, tt := range []struct {
+		name, pasted, text, id string
+	}{
+		{"plain", "Injector 1", "Injector 1", "Injector 1"},
+		{"a sequence", "a\x1b]52;c;QUJD\x07b", "a]52;c;QUJDb", "a]52;c;QUJDb"},
+		{"eight bits", "a\u009b2Jb\u0085", "a2Jb", "a2Jb"},
+		{"bytes that are no text", "a\x9b2Jb", "a2Jb", "a2Jb"},
+		{"direction, no room", "a\u202eb\u200bc\ufeff\u2060\u061c", "abc", "abc"},
+		{"lines", "a\r\nb\tc\nd\re", "a b c d e", "a b c d e"},
+		{"letters", "Größe é Ω 線", "Größe é Ω 線", "Größe é Ω 線"},
+		{"joiners that join", "می\u200cشود", "می\u200cشود", "میشود"},
+		{"joiners that do not", "\u200da\u200c \u200d", "a", "a"},
+	} {
+		for _, id := range []bool{false, true} {
+			got := ""
+			f := OpenField(FieldOf{Value: "old", ID: id, Take: func(text string) error { got = text; return nil }}, "")
+			f.Press("paste", tt.pasted, true)
+			f.Press("enter", "", false)
+			if want := map[bool]string{false: tt.text, true: tt.id}[id]; got != want {
+				t.Errorf("%s, id %v: took %q, want %q", tt.name, id, got, want)
+			}
+		}
+	}
+	f := OpenField(FieldOf{Value: "old"}, "")
+	for _, r := range "\x1b\u009b\u202e\u200b\x7f" {
+		if a := f.Press(string(r), string(r), false); f.Draft() != "old" || a.Says == "" {
+			t.Errorf("%U: %q, %+v", r, f.Draft(), a)
+		}
+	}
+}
+
+// A note with lines and old control characters is left as it is where nobody edits it, and is
+// shown in one line.
+func TestFieldKeepsWhatItDoesNotShow(t *testing.T) {
+	const note = "first\nsecond\x01\n"
+	got := ""
+	of := FieldOf{Value: note, Take: func(text string) error { got = text; return nil }}
+	f := OpenField(of, "")
+	if f.Draft() != "first second" {
+		t.Errorf("draft %q", f.Draft())
+	}
+	if f.Press("enter", "", false); got != note {
+		t.Errorf("took %q, want it unchanged", got)
+	}
+	f = OpenField(of, "")
+	press(f, "end")
+	f.Press("x", "x", false)
+	if f.Press("enter", "", false); got != "first secondx" {
+		t.Errorf("took %q", got)
+	}
 }

@@ -214,7 +214,7 @@ func (t *Theme) rule(first, last, title string, look Look, w int) string {
 	if title == "" {
 		return c.open + first + c.stretch(free) + last + c.close
 	}
-	title = draw.Cut(t.Plain(draw.Clean(title)), free-3, t.ASCII)
+	title = draw.Cut(t.Text(title), free-3, t.ASCII)
 	return c.open + first + c.close + " " + t.begin[look] + title + t.end[look] + " " + c.open +
 		c.stretch(free-2-draw.Width(title)) + last + c.close
 }

@@ -48,7 +48,7 @@ func (t *Theme) head(l Layout, h Head) string {
 	if left == "" {
 		at = 0
 	}
-	number := t.Plain(draw.Clean(h.Number))
+	number := t.Text(h.Number)
 	var b strings.Builder
 	b.WriteString(l.Margin)
 	if rest, is := strings.CutPrefix(left, number); is && number != "" {
@@ -68,7 +68,7 @@ func (t *Theme) branch(h Head, room int) (branch, left string) {
 	join := func(parts ...string) string {
 		var some []string
 		for _, p := range parts {
-			if p = t.Plain(draw.Clean(p)); p != "" {
+			if p = t.Text(p); p != "" {
 				some = append(some, p)
 			}
 		}
@@ -109,12 +109,12 @@ type Steps struct {
 func (t *Theme) steps(l Layout, s Steps) string {
 	w := l.W - 2*len(l.Margin)
 	text, n := t.names(s, w)
-	if says := t.Plain(draw.Clean(s.Says)); says != "" && n+3+draw.Width(says) <= w {
+	if says := t.Text(s.Says); says != "" && n+3+draw.Width(says) <= w {
 		text, n = text+"   "+t.Paint(Quiet, says), n+3+draw.Width(says)
 	}
 	counts, gap := "", t.Plain(" · ")
 	for _, c := range s.Counts {
-		c = t.Plain(draw.Clean(c))
+		c = t.Text(c)
 		if counts != "" {
 			c = counts + gap + c
 		}
@@ -132,7 +132,7 @@ func (t *Theme) steps(l Layout, s Steps) string {
 // names is the steps, painted, in at most w cells, with how many cells they take.
 func (t *Theme) names(s Steps, w int) (string, int) {
 	if s.Place != "" || s.Now < 0 || s.Now >= len(s.Names) {
-		place := draw.Cut(t.Plain(draw.Clean(strings.ToUpper(s.Place))), max(w, 0), t.ASCII)
+		place := draw.Cut(t.Text(strings.ToUpper(s.Place)), max(w, 0), t.ASCII)
 		return t.Paint(StepNow, place), draw.Width(place)
 	}
 	for _, gap := range []string{t.Signs.Between, " "} {

@@ -244,7 +244,7 @@ func (t *Theme) Picker(p *Picker, w, h int) []string {
 			out = append(out, t.Fit(s, w))
 		}
 	}
-	put(t.Paint(Quiet, tail(t.Plain(draw.Clean(p.Folder)), w, t.ASCII)))
+	put(t.Paint(Quiet, tail(t.Text(p.Folder), w, t.ASCII)))
 	switch {
 	case p.fails != "":
 		for _, line := range Wrap("This folder cannot be read: "+p.fails, w) {
@@ -281,7 +281,7 @@ func (p *Picker) wanted() string {
 // entry is one row: name, size, day.
 func (t *Theme) entry(p *Picker, e Entry, w int) string {
 	const sizeW, dayW, gap = 7, 12, 2
-	name := t.Plain(draw.Clean(e.Name))
+	name := t.Text(e.Name)
 	switch {
 	case e.Name == here:
 		return "this folder"

@@ -19,7 +19,7 @@ func (t *Theme) Progress(label string, share float64, counts string, w int) stri
 		share = 0
 	}
 	share = min(max(share, 0), 1)
-	label, counts = t.Plain(draw.Clean(label)), t.Plain(draw.Clean(counts))
+	label, counts = t.Text(label), t.Text(counts)
 	// Rounded down: work that is not done does not say 100.
 	percent := fmt.Sprintf("%3d%%", int(math.Floor(share*100)))
 	if counts != "" {

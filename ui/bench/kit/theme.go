@@ -187,5 +187,8 @@ func (t *Theme) Plain(text string) string {
 	return text
 }
 
+// Text is a text that may be somebody else's, fit to show: see draw.Clean and Plain.
+func (t *Theme) Text(text string) string { return t.Plain(draw.Clean(text)) }
+
 // Fit makes a line exactly w cells wide; see draw.Line.
 func (t *Theme) Fit(text string, w int) string { return draw.Line(text, w, t.ASCII) }

@@ -197,7 +197,7 @@ func TestPicker(t *testing.T) {
    .. the folder above
    locked/
  > old/
-   red.csv                5.0 MB
+   ^[[31mred^[[0m.csv     5.0 MB
    A.CSV                    12 B  3 May 12:00
    b.csv                  1.2 kB  today 11:00`
 	p := OpenPicker(of)
@@ -317,14 +317,14 @@ func TestColumns(t *testing.T) {
 		{Head: "what", Cell: func(p part) string { return p.what }, Gives: true},
 		{Head: "OD mm", Align: ToRight, Cell: func(p part) string { return p.mm }},
 	}
-	rows := []part{{"101", "線の長い名前", "1.09"}, {"C1", "crank \x1b[31msensor", "12.90"}}
+	rows := []part{{"101", "線の長い名前", "1.09"}, {"C1", "crank\x1bsensor", "12.90"}}
 	for _, tt := range []struct {
 		name string
 		w    int
 		want string
 	}{
-		{"measured", 0, "id   what          OD mm\n101  線の長い名前   1.09\nC1   crank sensor  12.90"},
-		{"one gives", 20, "id   what      OD mm\n101  線の長…    1.09\nC1   crank s…  12.90"},
+		{"measured", 0, "id   what          OD mm\n101  線の長い名前   1.09\nC1   crank␛sensor  12.90"},
+		{"one gives", 20, "id   what      OD mm\n101  線の長…    1.09\nC1   crank␛s…  12.90"},
 		{"as far as it goes", 5, "id   what    OD mm\n101  線の…    1.09\nC1   crank…  12.90"},
 	} {
 		if got := joined(MakeColumns(columns, rows, tt.w, false).Lines(rows)); got != tt.want {
@@ -355,7 +355,7 @@ func TestGivenColumns(t *testing.T) {
 		{"a figure that is too long pushes", c.Line(part{"1", "abcde", "1234567"}), "1   abcde 1234567 abcde"},
 		{"and what is pushed stays apart", c.Line(part{"1", "abcde", "123456789"}), "1   abcde 123456789 abcde"},
 		{"nothing at the end leaves no blanks", c.Line(part{"1", "", ""}), "1"},
-		{"no escape sequence", c.Line(part{"1", "\x1b[31mab", "1.0"}), "1   ab      1.0  ab"},
+		{"no escape sequence", c.Line(part{"1", "\x1b[1", "1.0"}), "1   ␛[1     1.0  ␛[1"},
 		{"plain characters", GivenColumns(columns, true).Line(part{"1234", "crank", "1.0"}), "12~ crank   1.0  crank"},
 	} {
 		if tt.got != tt.want {

@@ -7,6 +7,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/compare"
+	"contralay/model/visible"
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
 	wirelistname "contralay/model/wirelist/name"
@@ -179,7 +180,7 @@ func attachRow(m *desk.Model, in *importing) desk.Row {
 				return
 			}
 			h := *m.H
-			h.Listed, h.Head.ListedFrom = nets, model.Some(filepath.Base(in.Path))
+			h.Listed, h.Head.ListedFrom = nets, model.Some(visible.Line(filepath.Base(in.Path)))
 			m.Back()
 			m.Change(&h, fmt.Sprintf("checked against %s: %s", filepath.Base(in.Path), words.Plural(len(nets), "net", "nets")))
 		}}

@@ -79,7 +79,7 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 	add("spec", w.Spec, "Enter lists them", func(m *desk.Model, by int) { stepSpec(m, id, by) }, nil)
 	choose("spec", specChoices(m, id), func(m *desk.Model) string { return wire(m).Spec }, func(w *model.Wire, v string) { w.Spec = v },
 		nil)
-	colour := &desk.Field{Label: "colour of wire " + id, Value: w.Colour.V,
+	colour := &desk.Field{Label: "colour of wire " + id, Value: w.Colour.V, ID: true,
 		Set: set(func(w *model.Wire, v string) { w.Colour = model.Some(v) })}
 	add("colour", paper.Colour(w.Colour.V), "0 black 1 brown 2 red 3 orange 4 yellow 5 green 6 blue 7 violet 8 grey 9 white",
 		func(m *desk.Model, by int) { stepColour(m, id, by) }, colour)
@@ -93,7 +93,7 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 		if from {
 			label = "from"
 		}
-		typed := &desk.Field{Label: label + ", TERMINATION:CAVITY or a splice", Value: now,
+		typed := &desk.Field{Label: label + ", TERMINATION:CAVITY or a splice", Value: now, ID: true,
 			Set: func(m *desk.Model, t string) error { return setEnd(m, id, from, t) }}
 		add(label, now, "+ - next free cavity of the same connector. Enter lists other ends",
 			func(m *desk.Model, by int) { stepEnd(m, id, from, by) }, nil)

@@ -5,6 +5,8 @@ import (
 	"unicode"
 
 	tea "github.com/charmbracelet/bubbletea"
+
+	"contralay/model/visible"
 )
 
 // Key is one key as the bench sees it: "up", "enter", "+", "5", "q". Letters are
@@ -73,12 +75,7 @@ func runeName(r rune) string {
 const longestPaste = 200
 
 func clean(s string) string {
-	s = strings.Map(func(r rune) rune {
-		if unicode.IsControl(r) {
-			return -1
-		}
-		return r
-	}, s)
+	s = visible.Plain(s)
 	if rs := []rune(s); len(rs) > longestPaste {
 		return string(rs[:longestPaste])
 	}

@@ -1,4 +1,4 @@
-package file
+package where
 
 import (
 	"fmt"
@@ -6,13 +6,13 @@ import (
 	"strings"
 )
 
-// positions says on which line a key or the header of a table stands. A path is
+// Lines says on which line a key or the header of a table stands. A path is
 // written ".branch[2].layer[0].of", lists counted from 0.
-type positions map[string]int
+type Lines map[string]int
 
-// line is where a path stands or, where the text does not have it, the nearest
+// Line is where a path stands or, where the text does not have it, the nearest
 // table round it; 0 where there is none.
-func (p positions) line(path string) int {
+func (p Lines) Line(path string) int {
 	for path != "" {
 		if n, ok := p[path]; ok {
 			return n
@@ -22,10 +22,17 @@ func (p positions) line(path string) int {
 	return 0
 }
 
-// maxDeep is how deep brackets may stand in each other and how many parts a key
+// Found is what a scan finds in a text.
+type Found struct {
+	Lines    Lines
+	Comments []int // lines with a comment
+	TooDeep  int   // the line on which MaxDeep was passed; 0 where it was not
+}
+
+// MaxDeep is how deep brackets may stand in each other and how many parts a key
 // may have. A harness needs three; without a limit a hostile file of brackets
 // alone would exhaust the stack of the TOML reader.
-const maxDeep = 32
+const MaxDeep = 32
 
 // scanner walks a TOML text for lines and comments. It takes the text for valid:
 // on one that is not it finds less, never hangs, and the TOML reader says why.
@@ -33,15 +40,25 @@ type scanner struct {
 	text     string
 	at       int
 	line     int
-	lines    positions
+	lines    Lines
 	counts   map[string]int // tables of a list so far, by path
 	prefix   string         // path of the table that keys belong to
 	comments []int          // lines with a comment
-	tooDeep  bool           // maxDeep was passed, on line
+	tooDeep  bool           // MaxDeep was passed, on line
+}
+
+// Scan looks a text through.
+func Scan(text string) Found {
+	s := scan(text)
+	found := Found{Lines: s.lines, Comments: s.comments}
+	if s.tooDeep {
+		found.TooDeep = s.line
+	}
+	return found
 }
 
 func scan(text string) *scanner {
-	s := &scanner{text: text, line: 1, lines: positions{}, counts: map[string]int{}}
+	s := &scanner{text: text, line: 1, lines: Lines{}, counts: map[string]int{}}
 	for !s.tooDeep {
 		s.space(true)
 		switch s.peek() {
@@ -145,7 +162,7 @@ func (s *scanner) key() []string {
 			}
 		}
 		parts = append(parts, bare(s.text[start:s.at]))
-		if len(parts) > maxDeep {
+		if len(parts) > MaxDeep {
 			s.tooDeep = true
 			return parts
 		}
@@ -183,7 +200,7 @@ func (s *scanner) pair(path string, deep int) {
 
 // value reads what stands after "=", tables inside it too.
 func (s *scanner) value(path string, deep int) {
-	if deep > maxDeep {
+	if deep > MaxDeep {
 		s.tooDeep = true
 	}
 	s.space(false)
