@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -86,22 +87,36 @@ func readLists(names []string, o options, cat *catalogue.Catalogue, w world) (mo
 			report.Report{Facts: []string{fmt.Sprintf("%s is a harness already: %d terminations, %d wires", called(names[0]),
 				len(d.Harness.Terminations), len(d.Harness.Wires))}}, nil
 	}
+	tables, err := tablesOf(names, w)
+	if err != nil {
+		return model.Harness{}, report.Report{}, err
+	}
+	return importTables(tables, names, o, cat)
+}
+
+// tablesOf is the tables of lists.
+func tablesOf(names []string, w world) ([]table.Table, error) {
 	var tables []table.Table
 	for _, name := range names {
 		if isHarness(name) {
-			return model.Harness{}, report.Report{}, fmt.Errorf("%s is a harness, not a list: import it by itself", name)
+			return nil, fmt.Errorf("%s is a harness, not a list: import it by itself", name)
 		}
 		data, err := listBytes(name, w)
 		if err != nil {
-			return model.Harness{}, report.Report{}, err
+			return nil, err
 		}
 		ts, err := table.Read(filepath.Base(name), data, table.Limits{})
 		if err != nil {
-			return model.Harness{}, report.Report{}, err
+			return nil, err
 		}
 		tables = append(tables, ts...)
 	}
-	opt := draft.Options{Unit: value.LengthUnit(o.unit), Spec: o.spec, Sheets: o.sheets, Catalogue: cat,
+	return tables, nil
+}
+
+// importTables makes one harness of the tables of lists.
+func importTables(tables []table.Table, names []string, o options, cat *catalogue.Catalogue) (model.Harness, report.Report, error) {
+	opt := draft.Options{NoEnds: o.noEnds, Unit: value.LengthUnit(o.unit), Spec: o.spec, Sheets: o.sheets, Catalogue: cat,
 		Name: strings.TrimSuffix(filepath.Base(names[0]), filepath.Ext(names[0]))}
 	if o.recipe != "" {
 		text, err := file.Bytes(o.recipe, "the recipe", mostRecipe)
@@ -142,7 +157,7 @@ func attach(list model.Harness, name, from string) ([]string, error) {
 	if len(nets) == 0 {
 		return nil, fmt.Errorf("the lists join nothing that %s has, so nothing was written", name)
 	}
-	strange, silent := compare.Unheld(list, d.Harness)
+	strange, _ := compare.Unheld(list, d.Harness)
 	if len(strange) > 0 {
 		return nil, fmt.Errorf("nothing was written, because the lists name what %s does not have: %s. Use its id or name from the "+
 			"harness, or leave it out", name, strings.Join(strange, ", "))
@@ -154,27 +169,16 @@ func attach(list model.Harness, name, from string) ([]string, error) {
 	}
 	says := []string{fmt.Sprintf("%d nets of the lists are now in %s. Where the harness joins differently, the sheet says stop",
 		len(nets), shown(name))}
-	var drains []string
-	for _, u := range list.Units {
-		for _, at := range []string{u.DrainFrom.V, u.DrainTo.V} {
-			if at != "" {
-				drains = append(drains, at)
-			}
-		}
-	}
-	if len(drains) > 0 {
-		says = append(says, "not checked, because it joins no wire: the drain of a shield at "+strings.Join(drains, ", "))
-	}
-	if len(silent) > 0 {
-		says = append(says, "not checked, because the lists do not name them: "+strings.Join(silent, ", "))
-	}
-	return says, nil
+	return append(says, compare.NotHeld(list, d.Harness)...), nil
 }
 
 // compareTwo says what changed from one list or harness to another.
 func compareTwo(names []string, o options, w world) (int, error) {
 	if len(names) != 2 {
 		return usage, misuse{"compare needs two lists or harnesses (contralay --help)"}
+	}
+	if names[0] == "-" && names[1] == "-" {
+		return usage, misuse{"only one of the two lists can be -, the standard input"}
 	}
 	cat, err := entries(o, w)
 	if err != nil {
@@ -183,46 +187,69 @@ func compareTwo(names []string, o options, w world) (int, error) {
 	var l [2]compare.List
 	var odd []string // what was left out of either before it was compared
 	for k, n := range names {
-		h, rep, err := readLists([]string{n}, o, cat, w)
-		if err != nil {
+		if l[k], err = listToCompare(n, o, cat, w); err != nil {
 			return usage, err
 		}
-		for _, f := range rep.Findings {
+		for _, f := range l[k].Report.Findings {
 			if f.Rule == report.Control {
 				odd = append(odd, f.String())
 			}
 		}
-		l[k] = compare.List{Harness: h, States: rep.States, Taken: rep.Taken, Lengths: rep.Lengths, Whole: isHarness(n)}
 	}
-	all := compare.Between(l[0], l[1])
-	if l[0].Whole && l[1].Whole {
-		all = append(all, besideWires(l[0].Harness, l[1].Harness, all)...)
+	r := compare.Between(l[0], l[1])
+	if l[0].Whole && l[1].Whole && !r.Nothing {
+		r.Differences = append(r.Differences, besideWires(l[0].Harness, l[1].Harness, r.Differences)...)
 	}
 	code := ok
-	if len(all) > 0 {
+	switch {
+	case r.Nothing:
+		code = usage
+	case len(r.Differences) > 0:
 		code = stopped
 	}
+	text := []byte(r.Text())
 	if o.json {
-		b, err := compare.JSON(all)
-		if err != nil {
+		if text, err = r.JSON(); err != nil {
 			return usage, err
 		}
 		for _, says := range odd {
 			tell(w, says)
 		}
-		return code, printJSON(w.out, b)
+		return code, print(w.out, string(text))
 	}
-	text := compare.Text(all)
-	ofA, ofB := compare.Unstated(l[0], l[1])
-	for k, only := range [][]string{ofA, ofB} {
-		if len(only) > 0 {
-			text += fmt.Sprintf("not compared, because %s does not say it: %s\n", called(names[1-k]), strings.Join(only, ", "))
+	// What was matched stays the last line.
+	for _, says := range onOneLine(odd) {
+		if err := print(w.out, says+"\n"); err != nil {
+			return usage, err
 		}
 	}
-	for _, says := range onOneLine(odd) {
-		text += says + "\n"
+	return code, print(w.out, string(text))
+}
+
+// listToCompare reads one of two lists. One that holds nothing is a list too, and so is one whose rows
+// name no cavity and no end: its wires are known by their ids or signals.
+func listToCompare(name string, o options, cat *catalogue.Catalogue, w world) (compare.List, error) {
+	if isHarness(name) {
+		h, rep, err := readLists([]string{name}, o, cat, w)
+		return compare.List{Harness: h, Report: rep, Whole: true}, err
 	}
-	return code, print(w.out, text)
+	tables, err := tablesOf([]string{name}, w)
+	var h model.Harness
+	var rep report.Report
+	if err == nil {
+		h, rep, err = importTables(tables, []string{name}, o, cat)
+	}
+	var empty *table.EmptyError
+	if errors.As(err, &empty) {
+		return compare.List{}, nil
+	}
+	if tables != nil && (err != nil || len(h.Wires) == 0) {
+		o.noEnds = true
+		if g, more, err := importTables(tables, []string{name}, o, cat); err == nil && len(g.Wires) > 0 {
+			return compare.List{Harness: g, Report: more}, nil
+		}
+	}
+	return compare.List{Harness: h, Report: rep}, err
 }
 
 // besideWires is what two harness files have other than what compare tells by what it means:
@@ -248,7 +275,8 @@ func besideWires(a, b model.Harness, already []compare.Difference) []compare.Dif
 		told["termination"] = append(told["termination"], "cavities")
 	}
 	var out []compare.Difference
-	for _, t := range file.Differences(file.Document{Harness: a}, file.Document{Harness: b}) {
+	all := file.Differences(file.Document{Harness: a}, file.Document{Harness: b})
+	for _, t := range all {
 		word, _, _ := strings.Cut(t, " ")
 		if keys, known := told[word]; known {
 			_, rest, changed := strings.Cut(t, ": ") // else it is new or gone
@@ -258,6 +286,18 @@ func besideWires(a, b model.Harness, already []compare.Difference) []compare.Dif
 			}
 		}
 		out = append(out, compare.Difference{Kind: compare.Changed, Of: word, Says: t})
+	}
+	if len(already)+len(out) > 0 {
+		return out
+	}
+	// Nothing that means another thing: what is left is another spelling, or another order.
+	for _, t := range all {
+		word, _, _ := strings.Cut(t, " ")
+		out = append(out, compare.Difference{Kind: compare.Changed, Of: word, Says: t})
+	}
+	if len(out) == 0 && !bytes.Equal(file.Encode(file.Document{Harness: a}), file.Encode(file.Document{Harness: b})) {
+		out = append(out, compare.Difference{Kind: compare.Changed, Of: "file", What: "order",
+			Says: "the tables of the file are in another order, and nothing else differs"})
 	}
 	return out
 }

@@ -54,21 +54,109 @@ func TestCompareCommand(t *testing.T) {
 	a := fileOf(t, "a.csv", "wire,from,to,signal\n4,P1:4,INJ4:1,Injector 4\n5,P1:5,INJ5:1,Injector 5\n6,P1:6,INJ6:1,Injector 6\n")
 	b := fileOf(t, "b.csv", "from;to;signal;wire\nP1:5;INJ4:1;Injector 4;4\nP1:4;INJ5:1;Injector 5;5\nP1:6;INJ6:1;Injector 6;6\n")
 	r := call(t, "", "compare", a, b)
-	if r.code != stopped || strings.Count(r.out, "4 and 5 swapped") != 1 || strings.Count(r.out, "\n") != 1 {
+	const all6 = "matched: 6 of 6 cavities of A, 6 of 6 of B\n"
+	if r.code != stopped || r.out != "4 and 5 swapped at P1 (\"Injector 4\" and \"Injector 5\")\n"+all6 {
 		t.Errorf("%+v", r)
 	}
-	if r := call(t, "", "compare", a, a); r.code != ok || r.out != "no difference\n" {
+	if r := call(t, "", "compare", a, a); r.code != ok || r.out != "no difference\n"+all6 {
 		t.Errorf("%+v", r)
 	}
 	j := call(t, "", "compare", a, b, "--json")
-	var all []struct{ Kind, Says string }
-	if err := json.Unmarshal([]byte(j.out), &all); err != nil || len(all) != 1 || all[0].Kind != "swapped" {
+	var all struct {
+		Differences []struct{ Kind, Says string }
+		Says        string
+	}
+	if err := json.Unmarshal([]byte(j.out), &all); err != nil || len(all.Differences) != 1 || all.Differences[0].Kind != "swapped" ||
+		all.Says+"\n" != all6 {
 		t.Errorf("%v %+v", err, all)
 	}
 	one := readFile(t, "../../testdata/example.toml")
 	two := fileOf(t, "two.toml", strings.Replace(one, " = 450.0", " = 460.0", 1))
 	if r := call(t, "", "compare", "../../testdata/example.toml", two); r.code != stopped || !strings.Contains(r.out, "length_mm") {
 		t.Errorf("a length: %+v", r)
+	}
+}
+
+// What compare exits with: 0 where nothing changed, 1 where anything did, 2 where the two have nothing in common; its
+// last line always says what was matched, in words and in JSON.
+func TestCompareExits(t *testing.T) {
+	harness := "format = 1\n\n[harness]\nname = \"x\"\n"
+	for _, c := range []struct {
+		name, a, b, ends string // of the file names
+		code             int
+		first, last      string // "": any
+	}{
+		{"two empty lists", "Pin,Signal\n", "Pin,Signal\n", ".csv .csv", ok, "no difference: both are empty",
+			"matched: 0 of 0 cavities of A, 0 of 0 of B"},
+		{"two files of nothing at all", "", "", ".csv .csv", ok, "no difference: both are empty",
+			"matched: 0 of 0 cavities of A, 0 of 0 of B"},
+		{"an empty list", "Pin,Signal\n1,Horn\n", "Pin,Signal\n", ".csv .csv", stopped, "", "matched: 0 of 1 cavities of A, 0 of 0 of B"},
+		{"two empty harnesses", harness, harness, ".toml .toml", ok, "no difference", "matched: 0 of 0 cavities of A, 0 of 0 of B"},
+		{"empty harnesses of two names", harness, strings.Replace(harness, "x", "y", 1), ".toml .toml", stopped, "",
+			"matched: 0 of 0 cavities of A, 0 of 0 of B"},
+		{"nothing in common", "Pin,Signal\n1,Horn\n2,Fan\n", "Pin,Signal\nA,Lamp\nB,Wiper\n", ".csv .csv", usage,
+			"A and B have nothing in common: no cavity, no wire id and no signal of one is in the other. Compare two lists of one harness",
+			"matched: 0 of 2 cavities of A, 0 of 2 of B"},
+		{"not everything compared", "Pin,Signal,Colour\n1,Horn,red\n2,Fan,blue\n", "Pin,Signal\n1,Horn\n2,Fan\n", ".csv .csv", ok,
+			"what was compared is the same, but not everything was compared",
+			"matched: 2 of 2 cavities of A, 2 of 2 of B; connector a is b in B; not compared: colour, which B lacks"},
+		{"ids alone", "Wire,AWG,Colour\nW1,20,red\n", "Wire,AWG,Colour\nW1,18,red\n", ".csv .csv", stopped, "wire W1: size is 18, was 20",
+			"matched: 1 of 1 wires of A, 1 of 1 of B"},
+		{"rows that are not read", "Pin,Signal\n1,Horn\n2,Fan\nnone of these is a row\n", "Pin,Signal\n1,Horn\n2,Fan\n", ".csv .csv", ok,
+			"",
+			"matched: 2 of 2 cavities of A, 2 of 2 of B; connector a is b in B; not compared: what the import left out (A row 4)"},
+	} {
+		ends := strings.Fields(c.ends)
+		dir := t.TempDir()
+		a, b := filepath.Join(dir, "a"+ends[0]), filepath.Join(dir, "b"+ends[1])
+		for name, text := range map[string]string{a: c.a, b: c.b} {
+			if err := os.WriteFile(name, []byte(text), 0o644); err != nil {
+				t.Fatal(err)
+			}
+		}
+		r := call(t, "", "compare", a, b)
+		lines := strings.Split(strings.TrimSuffix(r.out, "\n"), "\n")
+		if r.code != c.code || c.first != "" && lines[0] != c.first || lines[len(lines)-1] != c.last || r.err != "" {
+			t.Errorf("%s: exit %d\n%s%s", c.name, r.code, r.out, r.err)
+		}
+		j := call(t, "", "compare", a, b, "--json")
+		var out struct {
+			Complete bool
+			Nothing  bool `json:"nothing_in_common"`
+			Says     string
+		}
+		if err := json.Unmarshal([]byte(j.out), &out); err != nil || j.code != c.code || out.Says != c.last ||
+			out.Nothing != (c.code == usage) || out.Complete && strings.Contains(c.last, "not compared") {
+			t.Errorf("%s as JSON: %v, exit %d\n%s", c.name, err, j.code, j.out)
+		}
+	}
+	if r := call(t, "", "compare", "-", "-"); r.code != usage || !strings.Contains(r.err, "only one of the two") {
+		t.Errorf("standard input twice: %+v", r)
+	}
+	if r := call(t, "Pin,Signal\n1,Horn\n", "compare", "-", fileOf(t, "b.csv", "Pin,Signal\n1,Fan\n")); r.code != stopped {
+		t.Errorf("a list from standard input: %+v", r)
+	}
+}
+
+// Two harness files that are not the same to the letter are never "no difference": another spelling and another
+// order are said where nothing else differs.
+func TestCompareSpellings(t *testing.T) {
+	text := readFile(t, "../../testdata/demo.toml")
+	wires := strings.Split(text, "[[wire]]")
+	turned := append([]string{}, wires...)
+	turned[1], turned[2] = turned[2], turned[1]
+	for name, is := range map[string]string{
+		"case of a signal": strings.Replace(text, "Injector 1 switched", "injector 1 switched", 1),
+		"code of a colour": strings.Replace(text, `colour = "92"`, `colour = "WHRD"`, 1),
+		"order of wires":   strings.Join(turned, "[[wire]]"),
+	} {
+		if is == text {
+			t.Fatalf("%s: the demo has none", name)
+		}
+		r := call(t, "", "compare", fileOf(t, "was.toml", text), fileOf(t, "is.toml", is))
+		if r.code != stopped || strings.Contains(r.out, "no difference") || strings.Count(r.out, "\n") != 2 {
+			t.Errorf("%s: exit %d\n%s%s", name, r.code, r.out, r.err)
+		}
 	}
 }
 
@@ -107,7 +195,7 @@ func TestIndependentList(t *testing.T) {
 	out := t.TempDir()
 	call(t, "", "sheet", name, "-o", out)
 	pages, _ := filepath.Glob(out + "/*.html")
-	if !strings.Contains(readFile(t, pages[0]), "Held against an independent list, good.csv: it joins the same.") {
+	if !strings.Contains(readFile(t, pages[0]), "Held against an independent list, good.csv: it joins the same in all 27 wired cavities.") {
 		t.Error("the sheet does not say what it was held against")
 	}
 	swapped := strings.NewReplacer(","+first+",", ","+second+",", ","+second+",", ","+first+",").Replace(list.String())
@@ -150,7 +238,7 @@ func TestCompareFiles(t *testing.T) {
 			}
 		}
 		r := call(t, "", "compare", was, is)
-		if r.code != stopped || strings.Count(r.out, "\n") != 1 || !strings.Contains(r.out, c.want) {
+		if r.code != stopped || strings.Count(r.out, "\n") != 2 || !strings.Contains(r.out, c.want) {
 			t.Errorf("%s: %d\n%s%s", old, r.code, r.out, r.err)
 		}
 	}
@@ -171,7 +259,7 @@ func TestCompareFeeds(t *testing.T) {
 		}
 	}
 	r := call(t, "", "compare", was, is)
-	if r.code != stopped || strings.Count(r.out, "\n") != 2 || !strings.Contains(r.out, "feed F1: wires is") ||
+	if r.code != stopped || strings.Count(r.out, "\n") != 3 || !strings.Contains(r.out, "feed F1: wires is") ||
 		!strings.Contains(r.out, "feed F3: wires is") {
 		t.Errorf("%d\n%s%s", r.code, r.out, r.err)
 	}

@@ -29,6 +29,7 @@ type options struct {
 	unit      string   // of lengths that state none
 	spec      string   // of wires that state none
 	sheets    []string // of a workbook
+	noEnds    bool     // rows without cavity and end are wires too
 	full      bool     // every finding by itself
 	accept    string   // the group of readings that is accepted, or "all"
 	keepOdd   bool     // an odd one out is accepted with the rest

@@ -40,8 +40,9 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --spec S                 specification of wires that state none
       --sheet NAME             read only this sheet of a workbook; you may repeat it
       --full                   print every finding on its own line
-  contralay compare A B        say what changed between two lists or harnesses; exit 1 if
-                               anything did
+  contralay compare A B        say what changed between two lists or harnesses, and last what
+                               was matched; exit 1 if anything changed, 2 if the two have no
+                               cavity, wire id or signal in common
       --json                   print it as JSON
   contralay check FILE         print the open points, worst first; exit 1 if one is a stop
   contralay figures FILE       print every computed number as JSON

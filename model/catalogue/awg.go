@@ -1,6 +1,7 @@
 package catalogue
 
 import (
+	"math"
 	"strconv"
 	"strings"
 
@@ -48,6 +49,30 @@ func CanonicalSize(size string) string {
 		return strconv.FormatFloat(float64(v), 'f', -1, 64) + "mm2"
 	}
 	return size
+}
+
+// sameSizeWithin is how far the area of a metric size may be from that of a gauge to be the gauge in
+// another unit: 1 % of the gauge's area. Lists write 22 AWG, 0.3255 mm², as 0.324 to 0.326 (the
+// design's figure); the next size that is made, 0.35, is 7.5 % more.
+const sameSizeWithin = 0.01
+
+// SameSize reports whether two sizes are one: spelled alike, or one an AWG size and the other the same
+// area in mm². The area of the gauge is π/4 d², d of the formula at AWGNumber.
+func SameSize(a, b string) bool {
+	if CanonicalSize(a) == CanonicalSize(b) {
+		return true
+	}
+	for range 2 {
+		n, gauge := AWGNumber(strings.TrimSpace(a))
+		area, metric := MetricArea(strings.TrimSpace(b))
+		if gauge && metric {
+			d := 0.127 * math.Pow(92, float64(36-n)/39) // mm
+			of := math.Pi / 4 * d * d
+			return math.Abs(float64(area)-of) <= sameSizeWithin*of
+		}
+		a, b = b, a
+	}
+	return false
 }
 
 // MetricArea reads "0.35mm2" as 0.35 mm².

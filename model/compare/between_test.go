@@ -22,12 +22,13 @@ func list(t testing.TB, text string) compare.List {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return compare.List{Harness: h, States: rep.States, Taken: rep.Taken, Lengths: rep.Lengths}
+	return compare.List{Harness: h, Report: rep}
 }
 
 func told(a, b compare.List) string {
 	var says []string
-	for _, d := range compare.Between(a, b) {
+	r := compare.Between(a, b)
+	for _, d := range r.Differences {
 		says = append(says, d.Says)
 	}
 	return strings.Join(says, "; ")
@@ -111,8 +112,10 @@ func TestWhole(t *testing.T) {
 	if got := told(whole(h), other); got != "" {
 		t.Errorf("%s", got)
 	}
-	if ofA, ofB := compare.Unstated(whole(h), other); strings.Join(ofA, " ") != "size colour" || len(ofB) > 0 {
-		t.Errorf("%q %q", ofA, ofB)
+	r := compare.Between(whole(h), other)
+	if want := "matched: 4 of 4 cavities of A, 4 of 4 of B; not compared: wire ids, size, colour, specification and everything of a " +
+		"harness file but wires, cavities, units and fuses, which B lacks"; r.Matched() != want {
+		t.Errorf("%s\nwant\n%s", r.Matched(), want)
 	}
 }
 

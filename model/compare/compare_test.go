@@ -107,12 +107,17 @@ OIL1,A,6,P1,BK,6
 		{"a connector called anew, no names of nets", with(fromTo, ",Signal", ""), with(with(fromTo, ",Signal", ""), "P1", "X9"),
 			[]string{"termination P1 is called X9 now: it holds the same"}},
 		{"a small connector called anew, and a colour", fromTo, with(fromTo, "OIL1", "B7", "20,black", "20,brown"),
-			[]string{`wire 6 "Oil pressure ground" P1:6 to OIL1:A: colour is brown, was black`,
-				"termination OIL1 is called B7 now: it holds the same"}},
-		{"another connector in its place", "Wire,From,To,Signal\n1,P1:1,A:1,Horn\n2,P1:2,A:2,Lamp\n3,P1:3,A:3,Pump\n",
+			[]string{"termination OIL1 is called B7 now: it holds the same",
+				`wire 6 "Oil pressure ground" P1:6 to OIL1:A: colour is brown, was black`}},
+		{"a connector with another name and other cavities, by the ids of its wires",
+			"Wire,From,To,Signal\n1,P1:1,A:1,Horn\n2,P1:2,A:2,Lamp\n3,P1:3,A:3,Pump\n",
 			"Wire,From,To,Signal\n1,P1:1,B:1,Horn\n2,P1:2,B:7,Lamp\n3,P1:3,B:8,Pump\n",
-			[]string{`wire 1 "Horn" moved from A:1 to B:1`, `wire 2 "Lamp" moved from A:2 to B:7`, `wire 3 "Pump" moved from A:3 to B:8`,
-				"termination A removed", "termination B added"}},
+			[]string{"termination A is called B now: 3 of 3 wires have the same ids", `wire 2 "Lamp" moved from A:2 to A:7`,
+				`wire 3 "Pump" moved from A:3 to A:8`}},
+		{"another connector in its place, of other wires", "Wire,From,To,Signal\n1,P1:1,A:1,Horn\n2,P1:2,A:2,Lamp\n",
+			"Wire,From,To,Signal\n3,P1:3,B:1,Pump\n4,P1:4,B:2,Fan\n",
+			[]string{`wire 1 "Horn" P1:1 to A:1 removed`, `wire 2 "Lamp" P1:2 to A:2 removed`, `wire 3 "Pump" P1:3 to B:1 added`,
+				`wire 4 "Fan" P1:4 to B:2 added`, "termination A removed", "termination B added"}},
 		{"other names for connectors", fromTo, with(fromTo, "P1", `"p-1"`, "OIL1", "Oil 1"), nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -197,6 +202,13 @@ P1:6,OIL1:A,black
 5,S1,B1:1
 `, []string{"B1:1 is joined to P1:1, A1:1, in the list to P1:2, C1:1"}},
 		{"size", fromTo, with(pinTable, "black,20", "black,22"), []string{`P1:6 "Oil pressure ground": size is 20, in the list 22`}},
+		{"one size in two units", fromTo, with(pinTable, "black,20", "black,0.52 mm²"), nil},
+		{"the next size in another unit", fromTo, with(pinTable, "black,20", "black,0.5 mm²"),
+			[]string{`P1:6 "Oil pressure ground": size is 20, in the list 0.5mm2`}},
+		{"a shade", with(fromTo, "20,black", "20,light blue"), with(pinTable, "black,20", "dark blue,20"),
+			[]string{`P1:6 "Oil pressure ground": colour is light blue, in the list dark blue`}},
+		{"plus and minus", "Pin,Signal\n1,Temp+\n2,Temp-\n", "Pin,Signal\n1,Temp-\n2,Temp+\n",
+			[]string{`1 and 2 swapped at list ("Temp+" and "Temp-")`}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var got []string
@@ -211,26 +223,33 @@ P1:6,OIL1:A,black
 }
 
 func TestRenderers(t *testing.T) {
-	if got := compare.Text(nil); got != "no difference\n" {
+	a, b := list(t, fromTo), list(t, with(fromTo, "4,P1,4,", "4,P1,5,", "5,P1,5,", "5,P1,4,"))
+	same := compare.Between(a, a)
+	if got := same.Text(); got != "no difference\nmatched: 12 of 12 cavities of A, 12 of 12 of B\n" {
 		t.Errorf("text of none: %q", got)
 	}
-	if got, err := compare.JSON(nil); err != nil || string(got) != "[]\n" {
-		t.Errorf("JSON of none: %q, %v", got, err)
+	r := compare.Between(a, b)
+	if n := strings.Count(r.Text(), "4 and 5 swapped"); n != 1 || !strings.HasSuffix(r.Text(), "\n"+r.Matched()+"\n") {
+		t.Errorf("told %d times:\n%s", n, r.Text())
 	}
-	all := compare.Lists(read(t, fromTo), read(t, with(fromTo, "4,P1,4,", "4,P1,5,", "5,P1,5,", "5,P1,4,")))
-	if n := strings.Count(compare.Text(all), "4 and 5 swapped"); n != 1 {
-		t.Errorf("told %d times:\n%s", n, compare.Text(all))
-	}
-	text, err := compare.JSON(all)
-	if err != nil {
-		t.Fatal(err)
-	}
-	var back []compare.Difference
-	if err := json.Unmarshal(text, &back); err != nil {
-		t.Fatal(err)
-	}
-	if d := cmp.Diff(all, back); d != "" {
-		t.Errorf("JSON (-was +read back):\n%s", d)
+	for _, r := range []compare.Result{same, r} {
+		text, err := r.JSON()
+		if err != nil {
+			t.Fatal(err)
+		}
+		var back struct {
+			Differences []compare.Difference
+			Matched     struct{ A, B compare.Count }
+			Complete    bool
+			Says        string
+		}
+		if err := json.Unmarshal(text, &back); err != nil {
+			t.Fatal(err)
+		}
+		if d := cmp.Diff(append([]compare.Difference{}, r.Differences...), back.Differences); d != "" || back.Matched.A != r.A ||
+			back.Matched.B != r.B || back.Says != r.Matched() || back.Complete != r.Complete() {
+			t.Errorf("JSON (-was +read back):\n%s%s", d, text)
+		}
 	}
 }
 

@@ -1,13 +1,5 @@
 package compare
 
-import (
-	"encoding/json"
-	"fmt"
-	"strings"
-
-	"contralay/model/visible"
-)
-
 // Kind is what became of a thing from the first list to the second.
 type Kind string
 
@@ -34,30 +26,6 @@ type Difference struct {
 
 // String is the sentence.
 func (d Difference) String() string { return d.Says }
-
-// Text gives one line for each difference, and one that says so where there is none.
-func Text(all []Difference) string {
-	if len(all) == 0 {
-		return "no difference\n"
-	}
-	var b strings.Builder
-	for _, d := range all {
-		b.WriteString(visible.Note(d.Says) + "\n") // a note that breaks forges no line
-	}
-	return b.String()
-}
-
-// JSON gives the differences as an array, empty where there is none.
-func JSON(all []Difference) ([]byte, error) {
-	if all == nil {
-		all = []Difference{}
-	}
-	out, err := json.MarshalIndent(all, "", "  ")
-	if err != nil {
-		return nil, fmt.Errorf("differences as JSON: %w", err)
-	}
-	return append(out, '\n'), nil
-}
 
 // quoted is a value as a message shows it, "none" where there is none.
 func quoted(s string) string {

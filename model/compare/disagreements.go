@@ -9,6 +9,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/catalogue"
+	"contralay/model/compare/side"
 )
 
 // Disagreements is where a harness and a list that somebody else made of it do not
@@ -20,8 +21,9 @@ import (
 // A connector that the list does not name is not its subject: it is not compared. Nor
 // is a spare that the harness has and the list does not: a shop lays in what it likes.
 func Disagreements(harness, independent model.Harness) []Difference {
-	was, is := both(&harness, &independent)
-	j := netComparison{wires: comparer{was: was, is: is, fields: fieldsOf(&List{Harness: harness}, &List{Harness: independent})}}
+	was, is := side.Both(&harness, &independent)
+	j := netComparison{wires: comparer{was: was, is: is, fields: fieldsOf(&List{Harness: harness}, &List{Harness: independent}),
+		first: List{Harness: harness}, second: List{Harness: independent}}}
 	j.harnessNets, j.netAt = netsOf(was)
 	j.listNets, j.listNetAt = netsOf(is)
 	j.onlyInOne()
@@ -242,13 +244,13 @@ func others(n *net, but string) string {
 
 // values compares what both say of the one wire in a cavity: colour and size.
 func (j *netComparison) values() {
-	one := func(s *side) map[string]*model.Wire {
+	one := func(s *side.Side) map[string]*model.Wire {
 		all, twice := map[string]*model.Wire{}, map[string]bool{}
-		for i := range s.harness.Wires {
-			w := &s.harness.Wires[i]
+		for i := range s.Harness.Wires {
+			w := &s.Harness.Wires[i]
 			for _, text := range []string{w.From.V, w.To.V} {
-				if e, ok := s.index.End(text); ok && e.Splice == "" {
-					c := s.cavity(e)
+				if e, ok := s.Index.End(text); ok && e.Splice == "" {
+					c := s.Cavity(e)
 					twice[c] = all[c] != nil
 					all[c] = w
 				}
@@ -265,9 +267,9 @@ func (j *netComparison) values() {
 			if w == nil || o == nil || j.said[c] {
 				continue
 			}
-			for _, f := range []change{{"colour", colourWords(o.Colour.V), colourWords(w.Colour.V)},
+			for _, f := range []change{{"colour", j.wires.second.Colour(o), j.wires.first.Colour(w)},
 				{"size", catalogue.CanonicalSize(o.Size), catalogue.CanonicalSize(w.Size)}} {
-				if f.was == f.is || f.was == "" || f.is == "" || said[w.ID+"\x00"+f.what] {
+				if f.was == f.is || j.wires.same(f.what, f.was, f.is) || f.was == "" || f.is == "" || said[w.ID+"\x00"+f.what] {
 					continue
 				}
 				said[w.ID+"\x00"+f.what] = true // once, not at each end

@@ -6,13 +6,19 @@ import (
 
 	"contralay/model"
 	"contralay/model/catalogue"
+	"contralay/model/compare/side"
 	"contralay/model/wirelist/value"
 )
 
 // field is something a wire may have, as text that compares.
 type field struct {
 	name string
-	of   func(*model.Wire) string
+	of   func(*List, *model.Wire) string
+}
+
+// has reports whether a wire of a list has a value of a field.
+func has(l *List, f field) bool {
+	return slices.ContainsFunc(l.Harness.Wires, func(w model.Wire) bool { return f.of(l, &w) != "" })
 }
 
 // fieldsOf is what both lists give of any wire.
@@ -20,7 +26,7 @@ func fieldsOf(a, b *List) []field {
 	all := wireFields(a.Whole && b.Whole)
 	if !a.Whole || !b.Whole {
 		// An import knows roles by the signals, but for that of a spare.
-		all[len(all)-1].of = func(w *model.Wire) string {
+		all[len(all)-1].of = func(_ *List, w *model.Wire) string {
 			if w.Role.V == model.RoleSpare {
 				return "spare"
 			}
@@ -28,7 +34,7 @@ func fieldsOf(a, b *List) []field {
 		}
 	}
 	return slices.DeleteFunc(all, func(f field) bool {
-		return !a.states(f.name, a.has(f)) || !b.states(f.name, b.has(f)) || f.name == "specification" && (a.guesses() || b.guesses()) &&
+		return !a.Gives(f.name, has(a, f)) || !b.Gives(f.name, has(b, f)) || f.name == "specification" && (a.Guesses() || b.Guesses()) &&
 			assumed(&a.Harness) != assumed(&b.Harness)
 	})
 }
@@ -36,39 +42,30 @@ func fieldsOf(a, b *List) []field {
 // wireFields is what a wire may have, its role last. Of two files the note is compared as it
 // is; else a value that was not understood is looked for there.
 func wireFields(files bool) []field {
-	orNoted := func(w *model.Wire, stated, what string) string {
+	orNoted := func(l *List, w *model.Wire, stated, what string) string {
 		if files {
 			return stated
 		}
-		return orNoted(w, stated, what)
+		return l.OrNoted(w, stated, what)
 	}
 	return []field{
-		{"signal", func(w *model.Wire) string { return w.Signal.V }},
-		{"size", func(w *model.Wire) string { return orNoted(w, catalogue.CanonicalSize(w.Size), "size") }},
-		{"specification", func(w *model.Wire) string { return w.Spec }},
-		{"colour", func(w *model.Wire) string { return orNoted(w, colourWords(w.Colour.V), "colour") }},
-		{"current", func(w *model.Wire) string {
+		{"signal", func(_ *List, w *model.Wire) string { return w.Signal.V }},
+		{"size", func(l *List, w *model.Wire) string { return orNoted(l, w, catalogue.CanonicalSize(w.Size), "size") }},
+		{"specification", func(_ *List, w *model.Wire) string { return w.Spec }},
+		{"colour", func(l *List, w *model.Wire) string {
+			if files {
+				return side.ColourWords(w.Colour.V)
+			}
+			return l.Colour(w)
+		}},
+		{"current", func(l *List, w *model.Wire) string {
 			if !w.Amps.Set {
-				return orNoted(w, "", "current")
+				return orNoted(l, w, "", "current")
 			}
 			return value.FormatCurrent(w.Amps.V)
 		}},
-		{"role", func(w *model.Wire) string { return string(w.Role.V) }},
+		{"role", func(_ *List, w *model.Wire) string { return string(w.Role.V) }},
 	}
-}
-
-// orNoted is a value, or where there is none the text of it that an import did not understand
-// and left in the note: "mauve" of "colour: mauve; at the board".
-func orNoted(w *model.Wire, stated, what string) string {
-	if stated != "" || w.Note.V == "" {
-		return stated
-	}
-	for piece := range strings.SplitSeq(w.Note.V, "; ") {
-		if text, ok := strings.CutPrefix(piece, what+": "); ok {
-			return text
-		}
-	}
-	return ""
 }
 
 // assumed reports whether every wire has the specification that an import gives to those without, so
@@ -78,31 +75,49 @@ func assumed(h *model.Harness) bool {
 	return !slices.ContainsFunc(h.Wires, func(w model.Wire) bool { return w.Spec != usual && w.Spec != "ISO 6722 thin" })
 }
 
-// colourWords is a colour in words, so that "29", "RDWH" and "red/white" are one; what is
-// none stays as it is.
-func colourWords(code string) string {
-	if c, ok := value.ParseColour(code, ""); ok {
-		return c.String()
-	}
-	return code
-}
-
 // change is one field of one pair that is not the same.
 type change struct{ what, was, is string }
 
 func (c *comparer) changes(p pair) []change {
 	var all []change
 	for _, f := range c.fields {
-		was, is := f.of(p.was.wire), f.of(p.is.wire)
-		if f.name == "specification" && (c.first.Taken[p.was.wire.ID] || c.second.Taken[p.is.wire.ID]) {
-			continue // one of the two was only taken for it
+		was, is := f.of(&c.first, p.was.wire), f.of(&c.second, p.is.wire)
+		if f.name == "specification" {
+			unsaid, now := c.first.Taken[p.was.wire.ID], c.second.Taken[p.is.wire.ID]
+			if unsaid || now { // one of the two was only taken for it
+				c.unsaidSpec[0], c.unsaidSpec[1] = c.unsaidSpec[0] || unsaid && !now, c.unsaidSpec[1] || now && !unsaid
+				continue
+			}
 		}
-		if was != is && (f.name != "signal" || plain(was) != plain(is)) {
+		if was != is && !c.same(f.name, was, is) {
 			all = append(all, change{f.name, was, is})
 		}
 	}
-	if c.sameIDs && p.was.wire.ID != p.is.wire.ID {
-		all = append(all, change{"id", p.was.wire.ID, p.is.wire.ID})
+	if was, is := c.first.OwnID(p.was.wire), c.second.OwnID(p.is.wire); c.sameIDs && was != is {
+		all = append(all, change{"id", was, is})
+	}
+	if was, is := c.note(c.was, p.was.wire), c.note(c.is, p.is.wire); was != is {
+		all = append(all, change{"note", was, is})
 	}
 	return all
+}
+
+// same reports whether two values that are not spelled alike are one. Between two files a spelling
+// counts.
+func (c *comparer) same(field, was, is string) bool {
+	switch field {
+	case "signal":
+		return !c.files() && side.Plain(was) == side.Plain(is)
+	case "size":
+		return catalogue.SameSize(was, is) // its unit is said once, for all wires
+	}
+	return false
+}
+
+// note is what is compared of the note of a wire, terminations by their common names.
+func (c *comparer) note(s *side.Side, w *model.Wire) string {
+	if !c.noted {
+		return ""
+	}
+	return inCommon(s, strings.Join(s.List.Texts(w, c.lacks[s]), "; "))
 }

@@ -13,7 +13,7 @@ import (
 // lengths compares what two lists say of the lengths of their wires. Wires between the same
 // connectors that changed alike are told together.
 func (c *comparer) lengths(pairs []pair) {
-	if !c.first.states("length", len(c.first.Lengths) > 0) || !c.second.states("length", len(c.second.Lengths) > 0) || c.first.Whole ||
+	if !c.first.Gives("length", len(c.first.Lengths) > 0) || !c.second.Gives("length", len(c.second.Lengths) > 0) || c.first.Whole ||
 		c.second.Whole {
 		return
 	}
@@ -27,8 +27,8 @@ func (c *comparer) lengths(pairs []pair) {
 		if given && still && math.Abs(float64(a-b)) <= alike {
 			continue
 		}
-		w := way{termination(p.was.one) + " " + termination(p.was.two), orNoted(p.was.wire, millimetres(a, given), "length"),
-			orNoted(p.is.wire, millimetres(b, still), "length")}
+		w := way{termination(p.was.one) + " " + termination(p.was.two), c.first.OrNoted(p.was.wire, millimetres(a, given), "length"),
+			c.second.OrNoted(p.is.wire, millimetres(b, still), "length")}
 		if w.was == w.is {
 			continue
 		}

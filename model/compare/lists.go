@@ -7,11 +7,15 @@ import (
 	"strings"
 
 	"contralay/model"
+	"contralay/model/compare/side"
 )
+
+// List is a list with what its import reports, or a harness.
+type List = side.List
 
 // termination is the part of an end before its cavity; of a splice, itself.
 func termination(end string) string {
-	if i := strings.LastIndexByte(end, ':'); i >= 0 {
+	if i := strings.IndexByte(end, ':'); i >= 0 {
 		return end[:i]
 	}
 	return end
@@ -19,27 +23,37 @@ func termination(end string) string {
 
 // cavity is the part behind it.
 func cavity(end string) string {
-	if i := strings.LastIndexByte(end, ':'); i >= 0 {
+	if i := strings.IndexByte(end, ':'); i >= 0 {
 		return end[i+1:]
 	}
 	return end
 }
 
-// Lists is every difference from a to b: swaps, moves, changes, what is gone and what
-// is new of the wires, in the order of a; then cavities without wire, units, fuses, terminations
-// and lengths. Equal lists give none.
-func Lists(a, b model.Harness) []Difference { return Between(List{Harness: a}, List{Harness: b}) }
+// Lists is every difference from a to b.
+func Lists(a, b model.Harness) []Difference {
+	r := Between(List{Harness: a}, List{Harness: b})
+	return r.Differences
+}
 
-// Between is Lists with what each list has a place for: what has one in both is compared
-// where only one fills it.
-func Between(a, b List) []Difference {
-	was, is := bothByContent(&a.Harness, &b.Harness)
-	c := comparer{was: was, is: is, first: a, second: b, fields: fieldsOf(&a, &b), sharedOnly: oneEnded(&a.Harness) || oneEnded(&b.Harness),
-		shared: sharedBy(was, is)}
-	named := a.hasIDs() && b.hasIDs()
+// Between is every difference from a to b: terminations with other names, swaps, moves, changes, what is
+// gone and what is new of the wires, in the order of a; then cavities without wire, units, fuses,
+// terminations and lengths. What both have a place for is compared where only one fills it; what is not
+// compared the result names.
+func Between(a, b List) Result {
+	was, is := side.Revisions(&a, &b)
+	c := comparer{was: was, is: is, first: a, second: b, fields: fieldsOf(&a, &b), shared: sharedBy(was, is), only: map[*side.Side]bool{}}
+	// Of two lists one gives no far ends: of the other only what is at connectors of both is compared.
+	if mine, theirs := oneEnded(was), oneEnded(is); mine != theirs {
+		c.only[was], c.only[is] = theirs, mine
+	}
+	c.endless = map[*side.Side]bool{was: endless(was) && !endless(is), is: endless(is) && !endless(was)}
+	c.notes()
+	c.renamed()
+	named := a.HasIDs() && b.HasIDs()
 	pairs, gone, added := match(c.placed(was), c.placed(is), named)
 	c.sameIDs = named && idsMean(pairs)
 	c.pairs(pairs)
+	c.sizeUnits(pairs)
 	for _, s := range gone {
 		c.say(Difference{Kind: Removed, Of: "wire", Wires: []string{s.wire.ID}, Cavities: s.list(), Says: c.called(s) + " removed"})
 	}
@@ -47,35 +61,56 @@ func Between(a, b List) []Difference {
 		c.say(Difference{Kind: Added, Of: "wire", Wires: []string{s.wire.ID}, Cavities: s.list(), Says: c.called(s) + " added"})
 	}
 	c.others(pairs)
-	return c.found
+	return c.result(pairs)
 }
 
 // comparer is a comparison of two lists on its way.
 type comparer struct {
-	was, is       *side
+	was, is       *side.Side
 	first, second List
 	fields        []field
-	sameIDs       bool            // the ids mean the same in both
-	sharedOnly    bool            // one of the lists gives no far ends: only what is at connectors of both is compared
-	shared        map[string]bool // terminations of both, by common names
+	sameIDs       bool                           // the ids mean the same in both
+	only          map[*side.Side]bool            // of this list only what is at connectors of both is compared
+	endless       map[*side.Side]bool            // this list alone names no end of any wire
+	shared        map[string]bool                // terminations of both, by common names
+	left          map[*side.Side][]string        // wires that are not compared: no end of theirs is at a connector of both
+	noted         bool                           // what people noted is compared
+	lacks         map[*side.Side]map[string]bool // headings of kept columns that the other list does not have
+	unsaidSpec    [2]bool                        // of a pair, only the other list says the specification
+	apart         []Apart
+	calls         []string
 	found         []Difference
 }
+
+// files reports whether both are files of a harness.
+func (c *comparer) files() bool { return c.first.Whole && c.second.Whole }
 
 func (c *comparer) say(d Difference) { c.found = append(c.found, d) }
 
 // oneEnded reports whether no wire has two ends: a pin table without a column of far ends.
-func oneEnded(h *model.Harness) bool {
-	return len(h.Wires) > 0 && !slices.ContainsFunc(h.Wires, func(w model.Wire) bool { return w.From.V != "" && w.To.V != "" })
+func oneEnded(s *side.Side) bool {
+	return len(s.Harness.Wires) > 0 && !slices.ContainsFunc(s.Harness.Wires, func(w model.Wire) bool {
+		from, to := s.Ends(&w)
+		return from != "" && to != ""
+	})
+}
+
+// endless reports whether no wire has an end: a list of wires by their ids or signals.
+func endless(s *side.Side) bool {
+	return len(s.Harness.Wires) > 0 && !slices.ContainsFunc(s.Harness.Wires, func(w model.Wire) bool {
+		from, to := s.Ends(&w)
+		return from != "" || to != ""
+	})
 }
 
 // sharedBy is the terminations that both lists know.
-func sharedBy(was, is *side) map[string]bool {
+func sharedBy(was, is *side.Side) map[string]bool {
 	mine := map[string]bool{}
-	for _, name := range was.nameOf {
+	for _, name := range was.NameOf {
 		mine[name] = true
 	}
 	both := map[string]bool{}
-	for _, name := range is.nameOf {
+	for _, name := range is.NameOf {
 		both[name] = mine[name]
 	}
 	return both
@@ -83,9 +118,15 @@ func sharedBy(was, is *side) map[string]bool {
 
 // placed is the wires of a list, where only a part is compared with their ends at
 // connectors of both alone; a wire that has none left is not the subject.
-func (c *comparer) placed(s *side) []*placed {
+func (c *comparer) placed(s *side.Side) []*placed {
 	all := placedWires(s)
-	if !c.sharedOnly {
+	if c.endless[c.was] || c.endless[c.is] {
+		for _, w := range all {
+			w.one, w.two = "", ""
+		}
+		return all
+	}
+	if !c.only[s] {
 		return all
 	}
 	for _, w := range all {
@@ -96,7 +137,12 @@ func (c *comparer) placed(s *side) []*placed {
 			w.one, w.two = w.two, ""
 		}
 	}
-	return slices.DeleteFunc(all, func(w *placed) bool { return w.one == "" })
+	return slices.DeleteFunc(all, func(w *placed) bool {
+		if w.one == "" {
+			c.left[s] = append(c.left[s], w.wire.ID)
+		}
+		return w.one == ""
+	})
 }
 
 // list is the ends that are given, as the wire runs.

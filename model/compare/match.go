@@ -1,26 +1,30 @@
 package compare
 
 import (
+	"strings"
+
 	"contralay/model"
+	"contralay/model/compare/side"
 )
 
 // placed is a wire with its ends by common names; ends without order, "" last.
 type placed struct {
 	wire     *model.Wire
 	one, two string
-	turned   bool // the wire runs from two to one
+	ownID    string // "" where an import numbered it
+	turned   bool   // the wire runs from two to one
 }
 
-func placedWires(s *side) []*placed {
+func placedWires(s *side.Side) []*placed {
 	var all []*placed
-	for i := range s.harness.Wires {
-		w := &s.harness.Wires[i]
-		one, two := s.end(w.From.V), s.end(w.To.V)
+	for i := range s.Harness.Wires {
+		w := &s.Harness.Wires[i]
+		one, two := s.Ends(w)
 		turned := one == "" || two != "" && two < one
 		if turned {
 			one, two = two, one
 		}
-		all = append(all, &placed{w, one, two, turned})
+		all = append(all, &placed{wire: w, one: one, two: two, ownID: s.List.OwnID(w), turned: turned})
 	}
 	return all
 }
@@ -32,7 +36,8 @@ type pair struct{ was, is *placed }
 
 // match pairs the wires of two lists, the surest way first: ends, id and signal; ends
 // and signal; two ends and id; two ends; id and signal; signal, where both lists have
-// it once; the only end; id; any end that no other wire has. Where not ids, those of one list
+// it once; the only end; id; any end that no other wire has; and where there is none of all these, the rest. Where not ids, those of one
+// list
 // mean nothing in the other.
 func match(was, is []*placed, ids bool) (pairs []pair, gone, new []*placed) {
 	m := matcher{was: was, is: is, done: map[*placed]bool{}, partner: map[*placed]*placed{}}
@@ -40,9 +45,9 @@ func match(was, is []*placed, ids bool) (pairs []pair, gone, new []*placed) {
 		if !ids {
 			return ""
 		}
-		return s.wire.ID
+		return s.ownID
 	}
-	signal := func(s *placed) string { return plain(s.wire.Signal.V) }
+	signal := func(s *placed) string { return side.Plain(s.wire.Signal.V) }
 	named := func(more func(*placed) string) func(*placed) string {
 		return func(s *placed) string {
 			if signal(s) == "" {
@@ -77,6 +82,14 @@ func match(was, is []*placed, ids bool) (pairs []pair, gone, new []*placed) {
 	}, true)
 	m.pass(id, true)
 	m.shared()
+	// Of what has no end, no name and no id the rest is all there is to know it by.
+	m.pass(func(s *placed) string {
+		w := s.wire
+		if s.one != "" || signal(s) != "" || id(s) != "" {
+			return ""
+		}
+		return strings.Join([]string{w.Size, w.Spec, w.Colour.V, w.Note.V}, "\x00")
+	}, false)
 	for _, s := range was {
 		if t := m.partner[s]; t != nil {
 			pairs = append(pairs, pair{s, t})

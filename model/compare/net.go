@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"contralay/model"
+	"contralay/model/compare/side"
 )
 
 // net is what is joined: cavities by common names, and the signals of the wires.
@@ -17,7 +18,7 @@ type net struct {
 
 // netsOf joins the ends of each wire; at gives the net of a cavity. Wires in one
 // cavity or on one splice are joined, units and shields are not looked at.
-func netsOf(s *side) (nets []*net, at map[string]*net) {
+func netsOf(s *side.Side) (nets []*net, at map[string]*net) {
 	root := map[string]string{}
 	find := func(n string) string {
 		if _, known := root[n]; !known {
@@ -33,12 +34,12 @@ func netsOf(s *side) (nets []*net, at map[string]*net) {
 	isCavity := map[string]bool{}
 	signal := map[string][]string{}
 	var working []string // an end of each wire that is no spare
-	for i := range s.harness.Wires {
-		w := &s.harness.Wires[i]
+	for i := range s.Harness.Wires {
+		w := &s.Harness.Wires[i]
 		var ends []string
 		for _, text := range []string{w.From.V, w.To.V} {
-			if e, ok := s.index.End(text); ok {
-				name := s.end(text)
+			if e, ok := s.Index.End(text); ok {
+				name := s.End(text)
 				ends = append(ends, name)
 				if e.Splice == "" && !isCavity[name] {
 					isCavity[name] = true
@@ -78,7 +79,7 @@ func netsOf(s *side) (nets []*net, at map[string]*net) {
 	for _, e := range slices.Sorted(maps.Keys(signal)) {
 		if n := by[find(e)]; n != nil {
 			for _, text := range signal[e] {
-				n.signals = append(n.signals, plain(text))
+				n.signals = append(n.signals, side.Plain(text))
 				if n.name == "" {
 					n.name = text
 				}

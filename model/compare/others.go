@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model"
+	"contralay/model/compare/side"
 	"contralay/model/wirelist/value"
 )
 
@@ -25,17 +26,17 @@ func (c *comparer) others(pairs []pair) {
 
 // reserved compares which cavities are kept free.
 func (c *comparer) reserved() {
-	of := func(s *side) (all []string) {
-		for i := range s.harness.Terminations {
-			t := &s.harness.Terminations[i]
+	of := func(s *side.Side) (all []string) {
+		for i := range s.Harness.Terminations {
+			t := &s.Harness.Terminations[i]
 			for _, p := range t.Reserved {
-				all = append(all, s.cavity(model.End{Termination: t.ID, Cavity: t.CavityOf(p)}))
+				all = append(all, s.Cavity(model.End{Termination: t.ID, Cavity: t.CavityOf(p)}))
 			}
 		}
 		return all
 	}
 	was, is := of(c.was), of(c.is)
-	if !c.first.states("reserved", len(was) > 0) || !c.second.states("reserved", len(is) > 0) {
+	if !c.first.Gives("reserved", len(was) > 0) || !c.second.Gives("reserved", len(is) > 0) {
 		return
 	}
 	for _, p := range was {
@@ -54,7 +55,7 @@ func (c *comparer) reserved() {
 
 // units compares which wires are made up together, and shielded.
 func (c *comparer) units(same map[string]string) {
-	if !c.first.states("unit", len(c.was.harness.Units) > 0) || !c.second.states("unit", len(c.is.harness.Units) > 0) {
+	if !c.first.Gives("unit", len(c.was.Harness.Units) > 0) || !c.second.Gives("unit", len(c.is.Harness.Units) > 0) {
 		return
 	}
 	key := func(wires []string, name func(string) string) string {
@@ -73,8 +74,8 @@ func (c *comparer) units(same map[string]string) {
 		return "\x01" + w // the second list alone has it
 	}
 	is := map[string]*model.Unit{}
-	for i := range c.is.harness.Units {
-		u := &c.is.harness.Units[i]
+	for i := range c.is.Harness.Units {
+		u := &c.is.Harness.Units[i]
 		is[key(u.Wires, first)] = u
 	}
 	shielded := func(u *model.Unit) string {
@@ -83,8 +84,8 @@ func (c *comparer) units(same map[string]string) {
 		}
 		return "not shielded"
 	}
-	for i := range c.was.harness.Units {
-		u := &c.was.harness.Units[i]
+	for i := range c.was.Harness.Units {
+		u := &c.was.Harness.Units[i]
 		k := key(u.Wires, own)
 		o := is[k]
 		delete(is, k)
@@ -96,17 +97,28 @@ func (c *comparer) units(same map[string]string) {
 			d.Kind, d.What, d.Was, d.Is = Changed, "shield", shielded(u), shielded(o)
 			d.Says = fmt.Sprintf("%s: %s, was %s", name, d.Is, d.Was)
 		default:
-			if was, is := c.was.drains(u), c.is.drains(o); was != is {
+			if was, is := drains(c.was, u), drains(c.is, o); was != is {
 				d.Kind, d.What, d.Was, d.Is = Changed, "drain", was, is
 				d.Says = fmt.Sprintf("%s: its shield is grounded %s, was %s", name, where(is), where(was))
+				break
+			}
+			if was, is := c.first.Cables[u.ID], c.second.Cables[o.ID]; side.Plain(was) != side.Plain(is) && c.first.Cables != nil &&
+				c.second.Cables != nil {
+				d.Kind, d.What, d.Was, d.Is = Changed, "name", was, is
+				d.Says = fmt.Sprintf("%s: it is called %s, was %s", name, quoted(is), quoted(was))
+				break
+			}
+			if was, is := c.first.Kinds[u.ID], c.second.Kinds[o.ID]; was != "" && is != "" && was != is {
+				d.Kind, d.What, d.Was, d.Is = Changed, "kind", was, is
+				d.Says = fmt.Sprintf("%s: it is a %s, was a %s", name, is, was)
 				break
 			}
 			continue
 		}
 		c.say(d)
 	}
-	for i := range c.is.harness.Units {
-		u := &c.is.harness.Units[i]
+	for i := range c.is.Harness.Units {
+		u := &c.is.Harness.Units[i]
 		if is[key(u.Wires, first)] == u {
 			c.say(Difference{Kind: Added, Of: "unit", Wires: u.Wires, Says: "unit of wires " + strings.Join(u.Wires, ", ") +
 				" is made up now"})
@@ -122,10 +134,10 @@ func where(at string) string {
 }
 
 // drains is where the shield of a unit is grounded, by common names, in no order.
-func (s *side) drains(u *model.Unit) string {
+func drains(s *side.Side, u *model.Unit) string {
 	var all []string
 	for _, text := range []string{u.DrainFrom.V, u.DrainTo.V} {
-		if e := s.end(text); e != "" {
+		if e := s.End(text); e != "" {
 			text = e
 		}
 		if text != "" {
@@ -138,21 +150,28 @@ func (s *side) drains(u *model.Unit) string {
 
 // fuses compares the rating in front of each wire.
 func (c *comparer) fuses(pairs []pair) {
-	if !c.first.states("fuse", len(c.was.harness.Feeds) > 0) || !c.second.states("fuse", len(c.is.harness.Feeds) > 0) {
+	if !c.first.Gives("fuse", len(c.was.Harness.Feeds) > 0) || !c.second.Gives("fuse", len(c.is.Harness.Feeds) > 0) {
 		return
 	}
-	rating := func(s *side, id string) string {
-		f, ok := s.index.FeedOf[id]
+	rating := func(s *side.Side, id string) string {
+		f, ok := s.Index.FeedOf[id]
 		switch {
 		case !ok:
 			return ""
-		case !s.harness.Feeds[f].Amps.Set:
+		case !s.Harness.Feeds[f].Amps.Set:
 			return "no rating"
 		}
-		return value.FormatCurrent(s.harness.Feeds[f].Amps.V)
+		return value.FormatCurrent(s.Harness.Feeds[f].Amps.V)
+	}
+	called := func(s *side.Side, id, rating string) string { // with what the list calls the fuse
+		if name := s.List.Fuses[id]; name != "" && !c.first.Whole && !c.second.Whole {
+			return strings.TrimSpace(rating + " (" + name + ")")
+		}
+		return rating
 	}
 	for _, p := range pairs {
 		was, is := rating(c.was, p.was.wire.ID), rating(c.is, p.is.wire.ID)
+		was, is = called(c.was, p.was.wire.ID, was), called(c.is, p.is.wire.ID, is)
 		if was != is {
 			c.say(Difference{Kind: Changed, Of: "fuse", Wires: []string{p.was.wire.ID}, What: "fuse", Was: was, Is: is,
 				Says: fmt.Sprintf("%s: fuse is %s, was %s", c.called(p.was), quoted(is), quoted(was))})
@@ -163,36 +182,35 @@ func (c *comparer) fuses(pairs []pair) {
 // terminations compares which there are, and insert and gender where both say.
 func (c *comparer) terminations() {
 	is := map[string]*model.Termination{}
-	for i := range c.is.harness.Terminations {
-		t := &c.is.harness.Terminations[i]
-		is[c.is.nameOf[t.ID]] = t
+	for i := range c.is.Harness.Terminations {
+		t := &c.is.Harness.Terminations[i]
+		is[c.is.NameOf[t.ID]] = t
 	}
-	for i := range c.was.harness.Terminations {
-		t := &c.was.harness.Terminations[i]
+	for i := range c.was.Harness.Terminations {
+		t := &c.was.Harness.Terminations[i]
 		o := is[t.ID]
 		delete(is, t.ID)
-		if o == nil && c.sharedOnly {
+		if o == nil && (c.only[c.was] || c.is.Bare[t.ID]) {
 			continue
 		}
 		if o == nil {
 			c.say(Difference{Kind: Removed, Of: "termination", Was: t.ID, Says: "termination " + t.ID + " removed"})
 			continue
 		}
-		if c.is.renamed[o.ID] {
-			c.say(Difference{Kind: Changed, Of: "termination", What: "id", Was: t.ID, Is: o.ID,
-				Says: fmt.Sprintf("termination %s is called %s now: it holds the same", t.ID, o.ID)})
-		}
-		for _, f := range []struct{ what, was, is string }{{"insert", t.Insert.V, o.Insert.V},
-			{"gender", string(t.Gender.V), string(o.Gender.V)}} {
-			if f.was != f.is && f.was != "" && f.is != "" {
+		for _, f := range headed(t, o) {
+			words := f.what == "name" || f.what == "device"
+			if c.first.Whole != c.second.Whole && words || f.what == "device" && c.files() {
+				continue // a person's words in the one, the heading of a list in the other
+			}
+			if f.was != f.is && f.was != "" && f.is != "" && !(words && side.Plain(f.was) == side.Plain(f.is)) {
 				c.say(Difference{Kind: Changed, Of: "termination", What: f.what, Was: f.was, Is: f.is,
 					Says: fmt.Sprintf("termination %s: %s is %s, was %s", t.ID, f.what, f.is, f.was)})
 			}
 		}
 	}
-	for i := range c.is.harness.Terminations {
-		t := &c.is.harness.Terminations[i]
-		if is[c.is.nameOf[t.ID]] == t && !c.sharedOnly {
+	for i := range c.is.Harness.Terminations {
+		t := &c.is.Harness.Terminations[i]
+		if name := c.is.NameOf[t.ID]; is[name] == t && !c.only[c.is] && !c.was.Bare[name] {
 			c.say(Difference{Kind: Added, Of: "termination", Is: t.ID, Says: "termination " + t.ID + " added"})
 		}
 	}

@@ -35,13 +35,16 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 		im.Cat = cat
 	}
 	im.Rep.States, im.Rep.Taken, im.Rep.Lengths = map[string]bool{}, map[string]bool{}, map[string]unit.Millimetre{}
+	im.Rep.Notes, im.Rep.Kept, im.Rep.Unsaid, im.Rep.Counted = map[string][]string{}, map[string]bool{}, map[string]bool{},
+		map[string]bool{}
+	im.Rep.Fuses, im.Rep.Cables, im.Rep.Kinds = map[string]string{}, map[string]string{}, map[string]string{}
 	defaults(im)
 	tables, err := chosen(tables, opt.Sheets)
 	if err != nil {
 		return model.Harness{}, report.Report{}, err
 	}
 	tables = withoutSheetColumns(im, tables)
-	h := shape.Headings{Words: name.Vocabulary(), Recipe: im.Opt.Recipe.OfColumns()}
+	h := shape.Headings{Words: name.Vocabulary(), Recipe: im.Opt.Recipe.OfColumns(), NoEnds: im.Opt.NoEnds}
 	for i := range tables {
 		if o := slices.IndexFunc(tables[:i], func(t table.Table) bool { return sameRows(t.Rows, tables[i].Rows) }); o >= 0 &&
 			len(tables[i].Rows) > 0 {
@@ -55,7 +58,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 		return model.Harness{}, report.Report{}, noHeader(tables)
 	}
 	if im.Rows == 0 {
-		return model.Harness{}, report.Report{}, noRows(tables)
+		return model.Harness{}, report.Report{}, noRows(tables, !slices.ContainsFunc(im.Rep.Findings, report.Finding.LeavesOut))
 	}
 	join.Ends(im)
 	join.Nets(im)
@@ -143,9 +146,13 @@ func noHeader(tables []table.Table) error {
 	return e
 }
 
-func noRows(tables []table.Table) error {
-	return &table.Error{Place: table.Place{File: tables[0].File}, Says: "has headings and no row below them that is read",
+func noRows(tables []table.Table, empty bool) error {
+	e := &table.Error{Place: table.Place{File: tables[0].File}, Says: "has headings and no row below them that is read",
 		Allowed: "a row or more for each wire or cavity"}
+	if empty {
+		return &table.EmptyError{Of: e}
+	}
+	return e
 }
 
 // readTable reads one sheet.

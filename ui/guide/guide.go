@@ -107,7 +107,8 @@ var topics = []Topic{
 			"a unit are read only after you name one. Rows struck out and hidden sheets are left out, hidden rows are kept; the report " +
 			"names each. A formula counts with the value that was saved beside it.",
 		"A second list, made by somebody else, can be checked against the harness. Where the two join differently the sheet says stop. " +
-			"contralay compare A B lists what changed between two lists or files, a swap once.",
+			"contralay compare A B lists what changed between two lists or files, a swap once. Its last line says what was " +
+			"matched and what was not compared.",
 	}},
 	{"map", "the whole harness", []string{
 		"Esc from a step shows the tree. Each branch stands under the one it hangs on, with its length, pieces, OD, sheath, and the mark " +

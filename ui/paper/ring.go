@@ -6,6 +6,7 @@ import (
 
 	"contralay/calc/phase/ends"
 	"contralay/calc/query/lists"
+	"contralay/model/compare"
 	"contralay/model/unit"
 )
 
@@ -42,7 +43,7 @@ func (m maker) ringNote() string {
 		"contacts add a few thousandths, the meter's leads are taken off. What is not listed must not ring."
 	if from := m.h.Head.ListedFrom.V; len(m.h.Listed) > 0 {
 		if n := len(ends.Disagreements(m.s)); n == 0 {
-			note += " Held against an independent list, " + dash(from) + ": it joins the same."
+			note += " Held against an independent list, " + dash(from) + ": it joins the same in " + heldText(compare.Held(*m.h)) + "."
 			if silent := m.unlisted(); len(silent) > 0 {
 				note += " It does not name, and nothing there is held: " + strings.Join(silent, ", ") + "."
 			}
@@ -52,6 +53,14 @@ func (m maker) ringNote() string {
 		}
 	}
 	return note
+}
+
+// heldText is how much of a harness its independent list has.
+func heldText(c compare.Count) string {
+	if c.Matched == c.All {
+		return fmt.Sprintf("all %d wired cavities", c.All)
+	}
+	return fmt.Sprintf("%d of %d wired cavities", c.Matched, c.All)
 }
 
 // rungs is the lines of one cavity: one for each end it rings to, or one that it rings to

@@ -20,6 +20,7 @@ type Options struct {
 	Sheets    []string             // of workbooks, by name; nil: all
 	Catalogue *catalogue.Catalogue // inserts and sizes; nil: the one that comes with the program
 	Name      string               // of the harness
+	NoEnds    bool                 // rows that name no cavity and no end are wires too, by their ids or signals: to compare them
 }
 
 // Importer is one import on its way.

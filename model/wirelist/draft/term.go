@@ -11,6 +11,7 @@ type Term struct {
 	model.Termination
 	Index  int
 	Titled bool // a pin table or a connector column is about it; else only named as an end
+	Unsaid bool // no list names it: it is called after the file, or by a number
 	Stud   bool // a bolt or a point that several wires are taken to
 	Place  table.Place
 	Pins   []string

@@ -68,7 +68,7 @@ func Ends(im *draft.Importer) {
 			return
 		case e.Pin == "" && bare[k] == 1 && !pinned[k] && (t == nil || !t.Titled):
 			e.Pin = "1"
-			im.Say(report.Note, "end without cavity", it.Place, e.Text, "taken as a termination of one cavity")
+			im.Say(report.Note, report.EndWithoutCavity, it.Place, e.Text, "taken as a termination of one cavity")
 		case e.Pin == "" && name.IsStud(e.Text) && !pinned[k] && (t == nil || !t.Titled):
 			e.Pin, stud = "1", true
 		case e.Pin == "":
@@ -81,7 +81,7 @@ func Ends(im *draft.Importer) {
 		e.Term = im.Named(e.Text, it.Place, false)
 		if stud && !e.Term.Stud {
 			e.Term.Stud = true
-			im.Say(report.Note, "a stud of several wires", it.Place, e.Text, "taken as a termination of one cavity, all of them in it")
+			im.Say(report.Note, report.StudOfWires, it.Place, e.Text, "taken as a termination of one cavity, all of them in it")
 		}
 		e.Term.Pin(e.Pin, it.State, it.Place)
 	})

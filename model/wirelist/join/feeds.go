@@ -23,6 +23,9 @@ func Feeds(im *draft.Importer) {
 			continue
 		}
 		w := im.H.Wires[it.Wire]
+		if it.FuseName != "" {
+			im.Rep.Fuses[w.ID] = it.FuseName
+		}
 		if k, ok := at[it.FuseName]; ok && it.FuseName != "" {
 			f := &im.H.Feeds[k]
 			f.Wires = append(f.Wires, w.ID)

@@ -22,6 +22,9 @@ func Terminations(im *draft.Importer) {
 				slices.SortFunc(t.Cavities, name.CompareCavities)
 			}
 		}
+		if t.Unsaid {
+			im.Rep.Unsaid[t.ID] = true
+		}
 		im.H.Terminations = append(im.H.Terminations, t.Termination)
 	}
 }

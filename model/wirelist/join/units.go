@@ -52,6 +52,7 @@ func Units(im *draft.Importer) {
 			groundShield(im, &u, g, d)
 		}
 		im.H.Units = append(im.H.Units, u)
+		im.Rep.Cables[u.ID], im.Rep.Kinds[u.ID] = withoutKind(g.Name), kind
 		im.Kinds = append(im.Kinds, kind)
 	}
 }

@@ -31,7 +31,7 @@ func Wires(im *draft.Importer) {
 				next++
 			}
 			id = fmt.Sprint(next)
-			taken[id] = true
+			taken[id], im.Rep.Counted[id] = true, true
 			if numbered++; numbered == 1 {
 				unnamed = it.Place
 			}
@@ -120,6 +120,7 @@ func Notes(im *draft.Importer) {
 	for _, it := range im.Items {
 		if s := strings.Join(it.Notes, "; "); s != "" {
 			im.H.Wires[it.Wire].Note = model.Some(s)
+			im.Rep.Notes[im.H.Wires[it.Wire].ID] = it.Notes
 		}
 	}
 }

@@ -46,6 +46,41 @@ type Report struct {
 	States  map[string]bool
 	Taken   map[string]bool            // wires whose specification the lists do not say, by id
 	Lengths map[string]unit.Millimetre // what they say of the length of a wire, by its id
+	Counted map[string]bool            // wires that they give no id: it is the next number
+	Notes   map[string][]string        // what is kept as text, by the id of its wire: the pieces of its note
+	Kept    map[string]bool            // headings of the columns that are kept in the notes
+	Fuses   map[string]string          // what they call the fuse of a wire, by its id
+	Cables  map[string]string          // what they call a unit, by its id
+	Kinds   map[string]string          // what kind of unit it is: "shielded twisted pair"
+	Unsaid  map[string]bool            // terminations that they do not name: called after the file, or by a number
+}
+
+// The rules of ends that lists name without a cavity and that become a termination of one cavity.
+const (
+	EndWithoutCavity = "end without cavity"
+	StudOfWires      = "a stud of several wires"
+)
+
+// BareEnds are the ends that lists name without a cavity and that have one in the harness.
+func (r *Report) BareEnds() (all []string) {
+	for _, f := range r.Findings {
+		if f.Rule == EndWithoutCavity || f.Rule == StudOfWires {
+			all = append(all, f.What)
+		}
+	}
+	return all
+}
+
+// LeavesOut reports whether what the finding shows is not in the harness: a row or a text that was
+// left out, or the second of two that contradict each other.
+func (f Finding) LeavesOut() bool {
+	for _, did := range []string{"left out", "left in the list", "the first is kept", "the rows hold", "the table holds",
+		"taken as the name of the harness", "no wire of its own"} {
+		if strings.Contains(f.Did, did) && !strings.HasSuffix(f.Did, "in the note") {
+			return true
+		}
+	}
+	return false
 }
 
 // mostPlaces is how many places a line of the short report names (no source).

@@ -55,11 +55,14 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 			im.Say(report.Note, "above the table", here(r.Line), text, "left out")
 		}
 	}
-	if !pinTable && !ends && !b.Has(name.FieldWire) {
+	if !pinTable && !ends && !b.Has(name.FieldWire) && !(im.Opt.NoEnds && b.Has(name.FieldSignal)) {
 		im.Say(report.Warn, "columns name neither a cavity nor ends", here(b.Head), "", "left out")
 		return
 	}
 	for _, c := range b.Cols {
+		if c.Field == name.FieldKeep && c.Head != "" {
+			im.Rep.Kept[c.Head] = true
+		}
 		if c.Spared {
 			im.Say(report.Note, "column that no wire takes", table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head},
 				c.Head, "kept in the notes")

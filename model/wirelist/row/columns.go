@@ -38,7 +38,8 @@ func columnsTwice(b *shape.Block, im *draft.Importer, at table.Place) {
 func columnsGiven(im *draft.Importer, b *shape.Block, pinTable bool) {
 	all := map[name.Field]string{name.FieldWire: "id", name.FieldSignal: "signal", name.FieldGauge: "size",
 		name.FieldSpec: "specification", name.FieldColour: "colour", name.FieldCurrent: "current",
-		name.FieldFuse: "fuse", name.FieldLength: "length", name.FieldCable: "unit"}
+		name.FieldFuse: "fuse", name.FieldLength: "length", name.FieldCable: "unit",
+		name.FieldNote: "note"}
 	for _, c := range b.Cols {
 		if what := all[c.Field]; what != "" {
 			im.Rep.States[what] = true

@@ -53,7 +53,7 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 	} else if info.Paper != "" && info.Paper != im.H.Head.Name.V {
 		im.Say(report.Note, "above the table", place, info.Paper, "left out")
 	}
-	called := info.Name
+	called, unsaid := info.Name, false
 	switch {
 	case called != "":
 	case im.Opt.Recipe != nil && im.Opt.Recipe.Connector != "":
@@ -61,15 +61,17 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 	case b.Table.Sheet != "" && only && !name.IsPlainSheet(b.Table.Sheet):
 		called = b.Table.Sheet
 	case only:
-		called = name.BaseName(b.Table.File)
+		called, unsaid = name.BaseName(b.Table.File), true
 	default:
-		called = fmt.Sprintf("Connector %d", len(im.Terms)+1)
+		called, unsaid = fmt.Sprintf("Connector %d", len(im.Terms)+1), true
 		im.Say(report.Warn, "no heading names the connector", place, "", "called by a number")
 	}
 	if n, first := im.ByKey[name.Key(called)], place; n != nil && n.Titled {
 		im.Say(report.Note, "second table of one connector", first, called, "read as one connector")
 	}
+	known := len(im.Terms)
 	t := im.Named(called, place, true)
+	t.Unsaid = unsaid && (t.Unsaid || len(im.Terms) > known)
 	if info.Insert != "" && !t.Insert.Set {
 		t.Insert = model.Some(info.Insert)
 	}

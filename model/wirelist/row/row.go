@@ -78,6 +78,10 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 // pinRow makes an item for each cavity of a row of a pin table.
 func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, owner *draft.Term, column func(int) table.Place) {
 	cell, col := b.CellAt(cells, name.FieldPin)
+	if im.Opt.NoEnds && !b.Has(name.FieldPin) {
+		betweenEnds(im, it, nil, nil, column(0))
+		return
+	}
 	if cell == "" || owner == nil {
 		im.Say(report.Warn, "row without cavity", it.Place, table.Tidy(strings.Join(cells, " ")), "left out")
 		return

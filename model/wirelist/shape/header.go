@@ -42,6 +42,7 @@ func At(cols []Column, i int) string {
 type Headings struct {
 	Words  map[string]name.Meaning
 	Recipe *name.Recipe
+	NoEnds bool // a column of signals is one that a row can hang on
 }
 
 // header reads a row as headings. ok is false where it is none: fewer than two cells
@@ -71,6 +72,9 @@ func (h Headings) header(r table.Row) (cols []Column, lang string, ok bool) {
 			} else {
 				strong++
 				keys += isKey(m.Field)
+				if h.NoEnds && m.Field == name.FieldSignal {
+					keys++
+				}
 			}
 			if m.Lang != "" {
 				votes[m.Lang]++

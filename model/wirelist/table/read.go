@@ -28,7 +28,7 @@ func read(name string, data []byte, l Limits) ([]Table, error) {
 	case len(data) > l.FileBytes:
 		return refuse(fmt.Sprintf("is %d bytes", len(data)), fmt.Sprintf("up to %d", l.FileBytes))
 	case len(bytes.TrimSpace(data)) == 0:
-		return refuse("is empty", kinds)
+		return nil, &EmptyError{&Error{Place{File: name}, "is empty", kinds}}
 	case bytes.HasPrefix(data, []byte("PK")):
 		return readPacked(name, data, l)
 	case bytes.HasPrefix(data, []byte{0xd0, 0xcf, 0x11, 0xe0}):

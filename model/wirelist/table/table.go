@@ -77,6 +77,13 @@ type Error struct {
 	Allowed string // what is allowed; "" where there is nothing to choose from
 }
 
+// EmptyError is the error of a list that holds nothing, of which nothing else is wrong.
+type EmptyError struct{ Of *Error }
+
+func (e *EmptyError) Error() string { return e.Of.Error() }
+
+func (e *EmptyError) Unwrap() error { return e.Of }
+
 // Error renders "PLACE: SAYS; allowed: ALLOWED", on one line.
 func (e *Error) Error() string {
 	s := e.Says

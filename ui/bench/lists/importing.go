@@ -110,6 +110,7 @@ func ImportPage(m *desk.Model, w int, _ string) desk.Page {
 		p.Rows = append(p.Rows, takeRow(m, in))
 		if len(m.H.Wires) > 0 {
 			p.Rows = append(p.Rows, attachRow(m, in))
+			p.Rows = append(p.Rows, notHeldRows(m, in)...)
 		}
 	}
 	p.Rows = append(p.Rows, unitRowOf(m, in))
@@ -179,11 +180,27 @@ func attachRow(m *desk.Model, in *importing) desk.Row {
 					". Use its id or its name in the list")
 				return
 			}
+			says := fmt.Sprintf("checked against %s: %s", filepath.Base(in.Path), words.Plural(len(nets), "net", "nets"))
+			if len(compare.NotHeld(in.H, *m.H)) > 0 {
+				says += "; not all of the harness is checked"
+			}
 			h := *m.H
 			h.Listed, h.Head.ListedFrom = nets, model.Some(visible.Line(filepath.Base(in.Path)))
 			m.Back()
-			m.Change(&h, fmt.Sprintf("checked against %s: %s", filepath.Base(in.Path), words.Plural(len(nets), "net", "nets")))
+			m.Change(&h, says)
 		}}
+}
+
+// notHeldRows say what of this harness the list cannot check, before somebody relies on it.
+func notHeldRows(m *desk.Model, in *importing) (rows []desk.Row) {
+	if len(compare.Nets(in.H, *m.H)) == 0 {
+		return nil // it is a list of another harness
+	}
+	for _, t := range compare.NotHeld(in.H, *m.H) {
+		rows = append(rows, desk.Row{Key: "not held " + t, Text: "  " + t, Detail: t,
+			Enter: func(m *desk.Model) { m.Show(ToldKind, t) }})
+	}
+	return rows
 }
 
 // unitRowOf is the unit of lengths that state none.

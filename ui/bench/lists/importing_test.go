@@ -117,6 +117,29 @@ func TestHeldAgainstAList(t *testing.T) {
 	if n != 1 || m.H.Head.ListedFrom.V != "second.csv" {
 		t.Errorf("%d stops, from %q: %s", n, m.H.Head.ListedFrom.V, m.Says)
 	}
+	held := func(p desk.Page) (says string) {
+		for _, r := range p.Rows {
+			if strings.HasPrefix(r.Key, "not held ") {
+				says += r.Text + "\n"
+			}
+		}
+		return says
+	}
+	if strings.Contains(m.Says, "not all") || held(p) != "" {
+		t.Errorf("all of it is checked: %s%s", m.Says, held(p))
+	}
+	benchtest.Press(m, "backspace")
+	text = "wire,from,to\n1," + a.From.V + ",lamp\n2," + b.From.V + ",lamp\n"
+	if err := taken(m, "short.csv"); err != nil {
+		t.Fatal(err)
+	}
+	p = m.Page(m.ListWidth())
+	p.Rows[slices.IndexFunc(p.Rows, func(r desk.Row) bool { return r.Key == "attach" })].Enter(m)
+	if says := held(p); !strings.Contains(says, "not checked: the ends at lamp,") ||
+		!strings.Contains(says, "as the lists do not name them") ||
+		!strings.HasSuffix(m.Says, "not all of the harness is checked") {
+		t.Errorf("a list that says little: %s%s", m.Says, says)
+	}
 	benchtest.Press(m, "backspace")
 	for _, g := range m.Sheet.Snags {
 		if g.Rule == "list.joins" {
