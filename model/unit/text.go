@@ -67,7 +67,7 @@ func (s System) Parse(text string) (Millimetre, error) {
 		return 0, err
 	}
 	if s == Inch {
-		v *= MillimetrePerInch
+		v = math.Copysign(RoundHalfUp(math.Abs(v)*MillimetrePerInch, 0.001), v) // 0.3 in is 7.62 mm and not a hair less
 	}
 	return Millimetre(v), nil
 }
