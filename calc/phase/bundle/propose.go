@@ -31,6 +31,7 @@ func PlanKey(s *sheet.Sheet, i int) string {
 		num(float64(s.Dia(id).Nominal))
 		num(float64(r.Depth[id]))
 		text(r.Way[id])
+		num(float64(r.Next[id]))
 	}
 	for _, h := range Held(s, i) {
 		num(float64(h.Layer))
