@@ -29,7 +29,7 @@ func layAndJoin(s *sheet.Sheet) []RunStep {
 			bare := s.Branches[k.Branch].Layers[l].BuiltMM > 0
 			out = append(out, RunStep{Key: fmt.Sprintf("lay %s %d", id, l), Kind: LayStep, Of: id, Layer: l, Bare: bare})
 			if bare {
-				out = append(out, RunStep{Key: "build up " + id, Kind: BuildUpStep, Of: id, Layer: l})
+				out = append(out, RunStep{Key: built.BuildUpKey(id), Kind: BuildUpStep, Of: id, Layer: l})
 			}
 		}
 		join(k.Branch, layers)
