@@ -36,6 +36,7 @@ type Signature struct {
 type Reading struct {
 	Branch string
 	Layer  int
+	BareMM []unit.Millimetre    // of a centre that is built up: every reading before it was
 	OverMM []unit.Millimetre    // every reading, in the order they were taken
 	LayMM  Opt[unit.Millimetre] // turn length as it was laid
 }
@@ -88,7 +89,7 @@ func (h *Harness) EditBuild(serial string, f func(*Build)) *Harness {
 	b.Steps, b.Tests, b.Lots = slices.Clone(b.Steps), slices.Clone(b.Tests), slices.Clone(b.Lots)
 	b.Readings = slices.Clone(b.Readings)
 	for i := range b.Readings {
-		b.Readings[i].OverMM = slices.Clone(b.Readings[i].OverMM)
+		b.Readings[i].BareMM, b.Readings[i].OverMM = slices.Clone(b.Readings[i].BareMM), slices.Clone(b.Readings[i].OverMM)
 	}
 	f(b)
 	return &n

@@ -95,7 +95,7 @@ func (h *Harness) AddWire(w Wire, along []int) *Harness {
 	out := &n
 	for _, b := range along {
 		if k := len(n.Branches[b].Layers); k > 0 {
-			out = out.EditBranch(b, func(b *Branch) { b.Layers[k-1].Of = append(b.Layers[k-1].Of, w.ID) })
+			out = out.EditBranch(b, func(b *Branch) { b.AddTo(k-1, w.ID) })
 		}
 	}
 	return out
@@ -115,7 +115,7 @@ func (h *Harness) AddUnit(u Unit) *Harness {
 			continue
 		}
 		out = out.EditBranch(b, func(b *Branch) {
-			placed := false
+			was, placed := CloneLayers(b.Layers), false
 			for k := range b.Layers {
 				for j, id := range b.Layers[k].Of {
 					if !placed && slices.Contains(u.Wires, id) {
@@ -126,6 +126,7 @@ func (h *Harness) AddUnit(u Unit) *Harness {
 			for _, id := range u.Wires {
 				b.take(id)
 			}
+			b.unwind(was)
 		})
 	}
 	return out
@@ -156,8 +157,35 @@ func (h *Harness) RemoveWire(i int) (*Harness, error) {
 	return out, nil
 }
 
+// AddTo lays a component into a layer.
+func (b *Branch) AddTo(k int, id string) {
+	was := CloneLayers(b.Layers)
+	b.Layers[k].Of = append(b.Layers[k].Of, id)
+	b.unwind(was)
+}
+
+// unwind takes the tape off a centre that was built up, where the centre now holds something
+// else: it was as thick as the old centre wanted it.
+func (b *Branch) unwind(was []Layer) {
+	if len(was) == 0 || len(b.Layers) == 0 {
+		return
+	}
+	old, now := &was[0], &b.Layers[0]
+	if old.BindMM.V <= 0 || now.BindMM != old.BindMM || now.BindPart != old.BindPart || sameIDs(old.Of, now.Of) {
+		return
+	}
+	now.BindMM, now.BindPart = Opt[unit.Millimetre]{}, Opt[string]{}
+}
+
+// sameIDs reports whether two lists hold the same ids, in any order.
+func sameIDs(a, b []string) bool {
+	return slices.Equal(slices.Sorted(slices.Values(a)), slices.Sorted(slices.Values(b)))
+}
+
 // take removes a component from every layer; a layer left with nothing goes too.
 func (b *Branch) take(id string) {
+	was := CloneLayers(b.Layers)
+	defer func() { b.unwind(was) }()
 	for k := range b.Layers {
 		b.Layers[k].Of = slices.DeleteFunc(b.Layers[k].Of, func(o string) bool { return o == id })
 		b.Layers[k].Pinned = slices.DeleteFunc(b.Layers[k].Pinned, func(o string) bool { return o == id })
@@ -186,6 +214,7 @@ func (h *Harness) Move(branch int, id string, to int) (*Harness, error) {
 		return h, nil
 	}
 	return h.EditBranch(branch, func(b *Branch) {
+		was := CloneLayers(b.Layers)
 		if to == len(b.Layers) {
 			b.Layers = append(b.Layers, Layer{})
 		}
@@ -201,6 +230,7 @@ func (h *Harness) Move(branch int, id string, to int) (*Harness, error) {
 				}
 			}
 		}
+		b.unwind(was)
 	}), nil
 }
 

@@ -62,7 +62,7 @@ func (h *Harness) Split(i int, at unit.Millimetre) (*Harness, string, error) {
 	j := Breakout{ID: h.FreeID("J")}
 	n.Breakouts = append(slices.Clone(h.Breakouts), j)
 	second := b
-	second.ID, second.From, second.LengthMM = n.FreeID("R"), j.ID, b.LengthMM-at
+	second.ID, second.From, second.LengthMM = n.FreeID("R"), j.ID, unit.Written(b.LengthMM-at)
 	second.Name, second.Asides, second.AsBuilt = Opt[string]{}, nil, nil
 	second.Layers = CloneLayers(b.Layers)
 	second.Covers = covered(b.Covers, at, b.LengthMM)
@@ -91,12 +91,12 @@ func covered(all []Cover, from, to unit.Millimetre) []Cover {
 		if c.FromMM.V <= from && from > 0 {
 			c.FromMM = Opt[unit.Millimetre]{}
 		} else if c.FromMM.Set {
-			c.FromMM.V -= from
+			c.FromMM.V = unit.Written(c.FromMM.V - from)
 		}
 		if c.ToMM.Set && c.ToMM.V >= to {
 			c.ToMM = Opt[unit.Millimetre]{}
 		} else if c.ToMM.Set {
-			c.ToMM.V -= from
+			c.ToMM.V = unit.Written(c.ToMM.V - from)
 		}
 		out = append(out, c)
 	}

@@ -203,7 +203,8 @@ type Layer struct {
 	Of       []string // wire and unit ids: a set
 	Fillers  Opt[int]
 	FillerMM Opt[unit.Millimetre]
-	BindMM   Opt[unit.Millimetre]
+	BindMM   Opt[unit.Millimetre] // what tape or thread adds to the diameter; round the centre it builds it up
+	BindPart Opt[string]          // the tape or thread
 	LayMM    Opt[unit.Millimetre] // 0: ratio × over
 	Pinned   []string
 	Locked   Opt[bool]

@@ -33,13 +33,15 @@ type Rules struct {
 	SizeMin      Opt[string]
 	Outer        Opt[Hand]
 	Spec         Opt[string]
-	FillerStock  []unit.Millimetre // filler_stock_mm
-	FillerC      Opt[unit.Celsius] // what the stock filler stands
-	FillerOf     Opt[string]       // what the stock filler is made of
-	AdhesiveC    Opt[unit.Celsius] // what the adhesive stands
-	Adhesive     Opt[string]       // epoxy | hot melt
-	PotLifeMin   Opt[int]          // minutes from mixing to setting
-	PackJoints   Opt[int]          // joints one pack does
+	FillerStock  []unit.Millimetre    // filler_stock_mm
+	FillerC      Opt[unit.Celsius]    // what the stock filler stands
+	FillerOf     Opt[string]          // what the stock filler is made of
+	TapeMM       Opt[unit.Millimetre] // tape_mm: how thick the tape is that binds and builds up
+	TapeWideMM   Opt[unit.Millimetre] // tape_width_mm
+	AdhesiveC    Opt[unit.Celsius]    // what the adhesive stands
+	Adhesive     Opt[string]          // epoxy | hot melt
+	PotLifeMin   Opt[int]             // minutes from mixing to setting
+	PackJoints   Opt[int]             // joints one pack does
 }
 
 // Limits are Rules with every default filled in.
@@ -55,7 +57,7 @@ type Limits struct {
 	SpareGain    unit.Ratio      // worth of a spare, per mm of its diameter
 	SparesWanted int             // spares a branch should carry
 	LaidFrom     int             // components from which a branch is laid
-	LeaverWeight unit.Millimetre // cost of one buried early leaver
+	LeaverWeight unit.Millimetre // cost of one buried early leaver, or of one layer that parts where it need not
 	ZoneMM       unit.Millimetre // sorted length at a breakout
 	ZoneLump     unit.Ratio      // how the bundle swells there
 	CutStepMM    unit.Millimetre // lengths are cut to multiples of this
@@ -75,6 +77,8 @@ type Limits struct {
 	Spec         string
 	FillerStock  []unit.Millimetre
 	FillerOf     string            // "" is not said
+	TapeMM       unit.Millimetre   // how thick the tape is that binds and builds up
+	TapeWideMM   unit.Millimetre   // and how wide
 	Adhesive     string            // "" is none said
 	PotLifeMin   int               // 0: its sheet says
 	PackJoints   int               // joints one pack of adhesive does
@@ -120,6 +124,8 @@ func (r Rules) Resolve() Limits {
 		FillerStock:  r.FillerStock,
 		FillerC:      r.FillerC,
 		FillerOf:     r.FillerOf.V,
+		TapeMM:       r.TapeMM.Or(0.1),    // from memory
+		TapeWideMM:   r.TapeWideMM.Or(19), // from memory
 		Adhesive:     r.Adhesive.V,
 		PotLifeMin:   r.PotLifeMin.V,
 		PackJoints:   r.PackJoints.Or(4), // common practice, no source: a small pack, both ends of two boots

@@ -11,7 +11,8 @@ type Option struct {
 	Plan    plan.Plan
 	Layers  []model.Layer
 	Buried  int
-	Cost    unit.Ratio   // with the weight of buried early leavers
+	Parted  int          // layers that part at the branch's far end
+	Cost    unit.Ratio   // with the weight of buried early leavers, and of layers that part where they need not
 	Spares  []SparePlace // spares it lays in that the file does not have
 	SpareIn []int        // the layer of each
 }

@@ -117,6 +117,8 @@ type Layer struct {
 	BedMM    unit.Millimetre
 	OverMM   unit.Millimetre
 	TapeMM   unit.Millimetre
+	BuiltMM  unit.Millimetre // what tape adds to a centre that is built up until the layer round it closes; 0: it is not
+	BuiltOf  string          // that tape; "" is not said
 	LayMM    unit.Millimetre // 0: straight
 	Turns    unit.Ratio
 	LayDeg   unit.Degree

@@ -196,7 +196,8 @@ func branches(t *rapid.T, h *model.Harness) {
 
 func layers(t *rapid.T, free []string) (all []model.Layer) {
 	for range rapid.IntRange(0, 3).Draw(t, "layers") {
-		l := model.Layer{Fillers: maybe(t, some), FillerMM: maybe(t, mm), BindMM: maybe(t, mm), LayMM: maybe(t, mm),
+		l := model.Layer{Fillers: maybe(t, some), FillerMM: maybe(t, mm), BindMM: maybe(t, mm), BindPart: maybe(t, anyText),
+			LayMM:  maybe(t, mm),
 			Locked: maybe(t, yesNo)}
 		if n := rapid.IntRange(-1, len(free)).Draw(t, "in the layer"); n >= 0 {
 			l.Of = append([]string{}, free[:n]...)

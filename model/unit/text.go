@@ -76,7 +76,7 @@ func (s System) Parse(text string) (Millimetre, error) {
 		return 0, err
 	}
 	if s == Inch {
-		v *= MillimetrePerInch
+		v = math.Copysign(RoundHalfUp(math.Abs(v)*MillimetrePerInch, 0.001), v) // 0.3 in is 7.62 mm and not a hair less
 	}
 	if !Finite(v) { // it was the largest there is, in inches
 		return 0, fmt.Errorf("%q: %w", text, ErrNotANum)

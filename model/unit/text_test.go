@@ -87,3 +87,21 @@ func FuzzParseNumber(f *testing.F) {
 		}
 	})
 }
+
+// What is rounded has no more digits than it was rounded to: 189 × 0.01 is a hair over 1.89.
+func TestRoundedValuesAreShort(t *testing.T) {
+	for n := range 2000 {
+		v := Written(Millimetre(float64(n)/100 + 0.0031))
+		if got, want := strconv.FormatFloat(float64(v), 'f', -1, 64), strconv.FormatFloat(float64(n)/100, 'f', -1, 64); got != want {
+			t.Fatalf("%s, want %s", got, want)
+		}
+	}
+	if Written(-1.894) != -1.89 || Written(1.895) != 1.9 || Written(0) != 0 {
+		t.Error(Written(-1.894), Written(1.895))
+	}
+	for text, want := range map[string]Millimetre{"0.3": 7.62, "1.1": 27.94, "0.0435": 1.105, "-0.3": -7.62} {
+		if got, err := Inch.Parse(text); got != want || err != nil {
+			t.Errorf("%s in is %v mm: %v", text, got, err)
+		}
+	}
+}

@@ -43,7 +43,17 @@ func Finite(v float64) bool { return !math.IsNaN(v) && !math.IsInf(v, 0) }
 // A billionth of a step is added first, so that a decimal half that binary
 // floating point stores a hair low (2.675) still goes up.
 func RoundHalfUp(v, step float64) float64 {
-	return math.Floor(v/step+0.5+1e-9) * step
+	n := math.Floor(v/step + 0.5 + 1e-9)
+	if per := math.Round(1 / step); step < 1 && math.Abs(per*step-1) < 1e-12 {
+		return n / per // 189 × 0.01 is a hair over 1.89, 189 ÷ 100 is not
+	}
+	return n * step
+}
+
+// Written is a length as the program writes what it has made: to 0.01 mm. What a person gave
+// stays as it was given.
+func Written(v Millimetre) Millimetre {
+	return Millimetre(math.Copysign(RoundHalfUp(math.Abs(float64(v)), 0.01), float64(v))) + 0
 }
 
 // UpTo returns the smallest multiple of step that is not below v.

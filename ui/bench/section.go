@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"contralay/calc/sheet"
 	"contralay/ui/bench/desk"
@@ -92,6 +93,8 @@ func picture(m *desk.Model, mark string, w, h int) []string {
 	key := legend(m, names, w)
 	if h < keyFrom {
 		key = nil
+	} else if says := woundText(m, &b.Layers[0], w); says != "" {
+		key = append([]string{m.Theme.Paint(kit.Quiet, draw.Centre(says, w))}, key...)
 	}
 	c := draw.Picture(s, w, h-len(key), mode, m.Cfg.Palette)
 	out := c.Styled(m.Cfg.Palette)
@@ -101,6 +104,19 @@ func picture(m *desk.Model, mark string, w, h int) []string {
 		}
 	}
 	return append(out, key...)
+}
+
+// woundText is a centre that is built up, in as many words as there is room for; the picture
+// shows only the space that the tape fills.
+func woundText(m *desk.Model, l *sheet.Layer, w int) string {
+	says := l.BuiltUp(m.Sys)
+	if draw.Width(says) > w {
+		says, _, _ = strings.Cut(says, " with ")
+	}
+	if draw.Width(says) > w {
+		return ""
+	}
+	return says
 }
 
 func blank(w, h int) []string {

@@ -40,6 +40,7 @@ type Section struct {
 	// TapeMM is for captions and larger drawings: in cells it cannot be told
 	// from OverMM, so it is drawn only where OverMM is not given.
 	TapeMM   unit.Millimetre
+	BuiltMM  unit.Millimetre // what the centre is built up to with tape; 0 is none; not drawn in cells
 	SheathMM unit.Millimetre // outside diameter of the sheath; 0 is none
 	Seen     string          // the caption: "seen from P1"
 	Number   string          // drawing number, for larger drawings; not drawn in cells

@@ -9,7 +9,7 @@ import (
 // SVG draws a section for paper, in black on white, wide so many mm: each disc with its
 // number in its layer, counted from the first, and its name under that where there is room.
 // A unit has a heavy line, a spare a dashed one, a filler is grey, a tracer has two rings;
-// the bundle's over is dotted and the sheath a full line outside it. What is drawn is all
+// the bundle's over is dotted, the tape round a centre that is built up is grey and the sheath a full line outside it. What is drawn is all
 // there is to see: no script, no font of its own.
 func SVG(s Section, wide float64) string {
 	r := s.reach()
@@ -30,6 +30,9 @@ func SVG(s Section, wide float64) string {
 	}
 	ring(s.sheath(), 3*thin, "")
 	ring(s.boundary(), thin, fmt.Sprintf(` stroke-dasharray="%s"`, num(4*thin)))
+	if r := float64(s.BuiltMM) / 2; r > 0 {
+		fmt.Fprintf(&b, `<circle r="%s" fill="#ccc" stroke="#000" stroke-width="%s"/>`, num(r-thin/2), num(thin))
+	}
 	at := map[int]int{}
 	for _, d := range s.Discs {
 		at[d.Layer]++

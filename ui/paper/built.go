@@ -39,7 +39,7 @@ func (m maker) built() []Table {
 func (m maker) builtRows(b *model.Build) []builtRow {
 	var out []builtRow
 	for _, r := range b.Readings {
-		out = append(out, m.readingRow(r))
+		out = append(out, m.readingRows(r)...)
 	}
 	for _, r := range b.Tubes {
 		row := builtRow{what: "over the sheath", where: r.Branch, sheet: "-", measured: m.sys.Diameter(r.OverMM)}
@@ -71,23 +71,42 @@ func (m maker) builtRows(b *model.Build) []builtRow {
 	return out
 }
 
-func (m maker) readingRow(r model.Reading) builtRow {
-	row := builtRow{what: "over", where: r.Branch + " " + model.LayerName(r.Layer), sheet: "-", mean: "-"}
+// readingRows are what was read of a layer: of a centre that is built up, before and after.
+func (m maker) readingRows(r model.Reading) []builtRow {
+	var over, bare unit.Millimetre
 	if k, ok := m.s.Index.Branch[r.Branch]; ok && r.Layer < len(m.s.Branches[k].Layers) {
-		row.sheet = m.sys.Diameter(m.s.Branches[k].Layers[r.Layer].OverMM)
+		l := &m.s.Branches[k].Layers[r.Layer]
+		over, bare = l.OverMM, l.BareMM()
+	}
+	where := r.Branch + " " + model.LayerName(r.Layer)
+	var out []builtRow
+	if len(r.BareMM) > 0 {
+		out = append(out, m.readingRow("over, before the tape", where, bare, r.BareMM))
+	}
+	if len(r.OverMM) > 0 || r.LayMM.Set || len(out) == 0 {
+		row := m.readingRow("over", where, over, r.OverMM)
+		if r.LayMM.Set {
+			row.says = "turn " + m.sys.Length(r.LayMM.V)
+		}
+		out = append(out, row)
+	}
+	return out
+}
+
+func (m maker) readingRow(what, where string, sheet unit.Millimetre, read []unit.Millimetre) builtRow {
+	row := builtRow{what: what, where: where, sheet: "-", mean: "-"}
+	if sheet > 0 {
+		row.sheet = m.sys.Diameter(sheet)
 	}
 	var all []string
 	sum := unit.Millimetre(0)
-	for _, v := range r.OverMM {
+	for _, v := range read {
 		all = append(all, m.sys.Fine(v))
 		sum += v
 	}
 	row.measured = strings.Join(all, ", ")
 	if count := len(all); count > 0 {
 		row.mean = m.sys.Fine(sum / unit.Millimetre(count))
-	}
-	if r.LayMM.Set {
-		row.says = "turn " + m.sys.Length(r.LayMM.V)
 	}
 	return row
 }

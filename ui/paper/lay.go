@@ -82,6 +82,9 @@ func arrow(hand model.Hand) template.HTML {
 func (m maker) section(i int) draw.Section {
 	b := &m.s.Branches[i]
 	s := draw.Section{OverMM: b.OverMM, TapeMM: b.TapeMM, Seen: "seen from " + m.h.Branches[i].From}
+	if len(b.Layers) > 0 && b.Layers[0].BuiltMM > 0 {
+		s.BuiltMM = b.Layers[0].OverMM
+	}
 	if b.Sheath.Tube.Set && b.Sheath.Verdict.Wraps {
 		s.SheathMM = b.Sheath.Verdict.OverMM
 	}
@@ -180,7 +183,9 @@ func (m maker) cardLayer(i, k int) cardLayer {
 		out.Turn = m.sys.Length(Turn(l.LayMM))
 		out.Turns = unit.Fixed(l.Turns, 1)
 	}
-	if k < len(b.As) && b.As[k].BindMM.V > 0 {
+	if built := l.BuiltUp(m.sys); built != "" {
+		out.Binder = built
+	} else if k < len(b.As) && b.As[k].BindMM.V > 0 {
 		out.Binder = "adds " + m.sys.Fine(b.As[k].BindMM.V)
 	}
 	if l.Fillers > 0 {

@@ -81,9 +81,13 @@ func Plans(ps []plan.Plan) string {
 		case plan.Nothing:
 			note += "  will not close as it is"
 		}
+		if to, by := p.BuiltUp(); to > 0 {
+			note = fmt.Sprintf("  centre built up to %.1f with %.2f mm of tape%s", float64(to), float64(by),
+				strings.ReplaceAll(note, "  ", ", "))
+		}
 		aloud := Aloud(Counts(p), false)
 		pad := max(0, 22-len([]rune(aloud)))
-		fmt.Fprintf(&b, "%s%s %7d %7d %7d %9.3f %7.3f%s\n", aloud, strings.Repeat(" ", pad), p.Spares, p.Fillers, p.Lumpy, float64(p.Over),
+		fmt.Fprintf(&b, "%s%s %7d %7d %7d %9.3f %7.3f%s\n", aloud, strings.Repeat(" ", pad), p.Spares, p.Rods(), p.Lumpy, float64(p.Over),
 			float64(p.Cost), note)
 	}
 	return b.String()

@@ -82,6 +82,24 @@ type Plan struct {
 	Relaxed Relaxed
 }
 
+// BuiltUp is what the centre of a plan is built up to, and what the tape adds to it; 0 where it
+// is not built up.
+func (p Plan) BuiltUp() (to, by unit.Millimetre) {
+	if len(p.Layers) == 0 || p.Layers[0].CentreMM <= 0 || len(p.Layers[0].Sizes) == 0 {
+		return 0, 0
+	}
+	return p.Layers[0].CentreMM, p.Layers[0].CentreMM - p.Layers[0].Sizes[0]
+}
+
+// Rods is how many fillers lie in a plan: a centre that is built up takes tape, which Fillers
+// counts and which is none.
+func (p Plan) Rods() int {
+	if to, _ := p.BuiltUp(); to > 0 {
+		return p.Fillers - 1
+	}
+	return p.Fillers
+}
+
 // Layer is one ring of a plan. N counts per size of Sizes, spares included and
 // fillers not.
 type Layer struct {

@@ -4,7 +4,7 @@
 //	reads Branch: As, Layers, Learned, Sheath, Waiting
 //	reads Cavity: Drain, Wires
 //	reads Dia: Nominal
-//	reads Layer: FillerMM, Fillers, Hand, LayMM, Members, OverMM
+//	reads Layer: BuiltMM, BuiltOf, FillerMM, Fillers, Hand, LayMM, Members, OverMM
 //	reads Learned: Correction
 //	reads Member: ID, Kind
 //	reads Sheath: Tube

@@ -145,7 +145,7 @@ func laid(s *sheet.Sheet) []Fact {
 		for k := range b.Layers {
 			l := &b.Layers[k]
 			f := Fact{Key: fmt.Sprintf("lay %s %d", id, k), At: LayerAt(id, k), Of: id, Kind: Lay,
-				What: model.What{Hand: model.Some(l.Hand), Fillers: model.Some(l.Fillers), OverMM: hundredth(l.OverMM)}}
+				What: model.What{Hand: model.Some(l.Hand), Fillers: model.Some(l.Fillers), OverMM: hundredth(l.BareMM())}}
 			f.Step = f.Key
 			for _, c := range l.Members {
 				if c.Kind != sheet.OfFiller {
@@ -156,14 +156,14 @@ func laid(s *sheet.Sheet) []Fact {
 			if l.Fillers > 0 && l.FillerMM > 0 {
 				f.What.FillerMM = hundredth(l.FillerMM)
 			}
-			if k < len(b.As) && b.As[k].BindMM.V > 0 {
+			if k < len(b.As) && b.As[k].BindMM.V > 0 && l.BuiltMM <= 0 {
 				f.What.BindMM = hundredth(b.As[k].BindMM.V)
 			}
 			if l.LayMM > 0 {
 				f.What.LayMM = hundredth(l.LayMM)
 			}
 			if k > 0 {
-				f.On = append(f.On, fmt.Sprintf("lay %s %d", id, k-1))
+				f.On = append(f.On, beneath(s, i, k-1))
 			}
 			for n, m := range made { // a splice inside it was made before, and lies under it
 				if m.Branch == i && m.Layer == k && m.Inside {
@@ -172,10 +172,37 @@ func laid(s *sheet.Sheet) []Fact {
 			}
 			f.What.Path, f.What.PathMM = along(s, i)
 			out = append(out, f)
+			if l.BuiltMM > 0 {
+				out = append(out, builtUp(s, i, k))
+			}
 		}
 	}
 	return out
 }
+
+// builtUp is the tape round a centre.
+func builtUp(s *sheet.Sheet, i, k int) Fact {
+	id, l := s.H.Branches[i].ID, &s.Branches[i].Layers[k]
+	f := Fact{Key: beneath(s, i, k), At: LayerAt(id, k), Of: id, Kind: Lay, On: []string{fmt.Sprintf("lay %s %d", id, k)},
+		What: model.What{BindMM: hundredth(l.BuiltMM), OverMM: hundredth(l.OverMM)}}
+	f.Step = f.Key
+	if l.BuiltOf != "" {
+		f.What.Part = model.Some(l.BuiltOf)
+	}
+	f.What.Path, f.What.PathMM = along(s, i)
+	return f
+}
+
+// beneath is the step that leaves layer k of branch i as the next one lies on it.
+func beneath(s *sheet.Sheet, i, k int) string {
+	if s.Branches[i].Layers[k].BuiltMM > 0 {
+		return BuildUpKey(s.H.Branches[i].ID)
+	}
+	return fmt.Sprintf("lay %s %d", s.H.Branches[i].ID, k)
+}
+
+// BuildUpKey is the step that builds up the centre of a branch.
+func BuildUpKey(branch string) string { return "build up " + branch }
 
 func joined(s *sheet.Sheet, i int) Fact {
 	sp, c := &s.H.Splices[i], &s.Splices[i]

@@ -326,6 +326,7 @@ func key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
 		num(float64(l.Fillers.V))
 		num(float64(l.FillerMM.V))
 		num(float64(l.BindMM.V))
+		text(l.BindPart.V)
 		num(float64(l.LayMM.V))
 		for _, id := range l.Of {
 			text(id)

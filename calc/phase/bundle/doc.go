@@ -15,9 +15,9 @@
 //	writes Branch: Ambient, As, Buried, Components, Key, LaidMM, Layers, Learned, Make,
 //	    OverMM, OverMaxMM, OverMinMM, PlanKey, Predicted, Proposed, Rank, Said, Standing,
 //	    TapeMM, TapeMinMM, Waiting
-//	writes Layer: BedMM, BentMM, Beside, Closes, FillerMM, Fillers, FlatMM, Gap, Hand, LayDeg,
-//	    LayMM, Lift, Loss, Members, OverMM, ProudMM, Room, Spares, Takes, TapeMM, Tracer,
-//	    Turns, ZigZag
+//	writes Layer: BedMM, BentMM, Beside, BuiltMM, BuiltOf, Closes, FillerMM, Fillers, FlatMM,
+//	    Gap, Hand, LayDeg, LayMM, Lift, Loss, Members, OverMM, ProudMM, Room, Spares, Takes,
+//	    TapeMM, Tracer, Turns, ZigZag
 //	writes Learned: Correction, PredictedMM
 //	writes Member: D, ID, Kind, Leaves, Loss, X, Y
 //	writes Predicted: Least, Most, Over, Tape, TapeLeast

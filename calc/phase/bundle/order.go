@@ -13,10 +13,11 @@ import (
 
 // Ranks says where each component of a branch goes beyond its to end: way sorts
 // those that part together side by side, depth is how many branches they still
-// run through.
+// run through; next is the branch they go on into at its far end, −1 where they end there.
 type Ranks struct {
 	Way   map[string]Way
 	Depth map[string]int
+	Next  map[string]int
 	apart bool // trigger and data are kept from power round the layer
 }
 
@@ -38,7 +39,8 @@ func (w Way) Compare(o Way) int {
 // the order of their termination.
 func RanksOf(s *sheet.Sheet, i int) Ranks {
 	ids := s.Branches[i].Components
-	r := Ranks{make(map[string]Way, len(ids)), make(map[string]int, len(ids)), s.H.Branches[i].DataApart.V}
+	r := Ranks{make(map[string]Way, len(ids)), make(map[string]int, len(ids)), make(map[string]int, len(ids)), s.H.Branches[i].DataApart.V}
+	far := farEnd(s, i)
 	all := make([]leaver, 0, len(ids))
 	for _, id := range ids {
 		c, _ := s.Index.Component(id)
@@ -48,6 +50,7 @@ func RanksOf(s *sheet.Sheet, i int) Ranks {
 		}
 		t := beyond(s, i, s.Wires[k].Path, &s.H.Wires[k])
 		r.Depth[id] = depth(s, i, t.long(), len(s.Wires[k].Path)-1-t.long())
+		r.Next[id] = nextAt(s, i, s.Wires[k].Path, far)
 		all = append(all, leaver{id, t, stopOf(s, t.end)})
 	}
 	slices.SortFunc(all, func(a, b leaver) int {
@@ -113,6 +116,53 @@ func depth(s *sheet.Sheet, i, beyondTo, beyondFrom int) int {
 		return beyondFrom
 	}
 	return beyondTo
+}
+
+// farEnd is the end of branch i at which its components part, as depth counts them; "" where
+// they part at neither.
+func farEnd(s *sheet.Sheet, i int) string {
+	b := &s.H.Branches[i]
+	for _, end := range []string{b.To, b.From} {
+		if _, ok := s.Index.Breakout[end]; ok {
+			return end
+		}
+	}
+	return ""
+}
+
+// NextAt is the branch that a component of branch i goes on into at one end of it; −1 where it
+// ends there. False for what does not run through branch i.
+func NextAt(s *sheet.Sheet, i int, end, id string) (int, bool) {
+	c, ok := s.Index.Component(id)
+	if !ok {
+		return 0, false
+	}
+	path := []int(nil)
+	if c.Unit {
+		path = s.Units[c.At].Path
+	} else {
+		path = s.Wires[c.At].Path
+	}
+	if !slices.Contains(path, i) {
+		return 0, false
+	}
+	return nextAt(s, i, path, end), true
+}
+
+// nextAt is the branch of a path after branch i at one end of it; −1 where there is none.
+func nextAt(s *sheet.Sheet, i int, path []int, end string) int {
+	k := slices.Index(path, i)
+	if k < 0 || end == "" {
+		return -1
+	}
+	for _, j := range []int{k - 1, k + 1} {
+		if j >= 0 && j < len(path) {
+			if b := &s.H.Branches[path[j]]; b.From == end || b.To == end {
+				return path[j]
+			}
+		}
+	}
+	return -1
 }
 
 // tail is the part of a wire beyond the to end of a branch.

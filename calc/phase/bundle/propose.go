@@ -32,6 +32,7 @@ func PlanKey(s *sheet.Sheet, i int) string {
 		num(float64(r.Depth[id]))
 		num(float64(r.Way[id].Tail))
 		num(float64(r.Way[id].Cavity))
+		num(float64(r.Next[id]))
 	}
 	for _, h := range Held(s, i) {
 		num(float64(h.Layer))

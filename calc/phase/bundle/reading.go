@@ -10,8 +10,12 @@ import (
 // gloved hands repeat to over a round of wires. Common practice, no source.
 const ReadSame unit.Millimetre = 0.05
 
-// LearnedBy is what a layer stands over its prediction by what the shop has learned.
+// LearnedBy is what a layer stands over its prediction by what the shop has learned. A
+// centre that is built up is wound until it measures what it should: nothing is learned of it.
 func LearnedBy(s *sheet.Sheet, i, layer int) unit.Millimetre {
+	if layer == 0 && layer < len(s.Branches[i].Layers) && s.Branches[i].Layers[0].BuiltMM > 0 {
+		return 1
+	}
 	c, ok := overCorrection(s, i, layer)
 	if !ok {
 		return 1

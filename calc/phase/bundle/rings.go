@@ -24,6 +24,9 @@ func layRings(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) {
 		l := sheet.Layer{Hand: hand, BedMM: bed.Tape, Closes: true, Gap: 1, Loss: 1}
 		if k == 0 {
 			layCentre(s, &l, ml, &bed, &bedLo, &bedHi)
+			if len(layers) > 1 && ml.BindMM.V > 0 { // with nothing round it, tape is only a binder
+				l.BuiltMM, l.BuiltOf = ml.BindMM.V, ml.BindPart.V
+			}
 		} else {
 			layRing(s, &l, ml, r, &bed, &bedLo, &bedHi)
 		}

@@ -62,21 +62,36 @@ func BuiltOver(s *sheet.Sheet) {
 		b := &s.H.Builds[k]
 		for _, r := range b.Readings {
 			i, ok := s.Index.Branch[r.Branch]
-			if !ok || r.Layer >= len(s.Branches[i].Layers) || len(r.OverMM) == 0 || s.Branches[i].OverMM <= 0 {
+			if !ok || r.Layer >= len(s.Branches[i].Layers) || s.Branches[i].OverMM <= 0 {
 				continue
 			}
-			out := &s.Branches[i]
-			over := out.Layers[r.Layer].OverMM * LearnedBy(s, i, r.Layer)
-			least, most := over*out.OverMinMM/out.OverMM-2*ReadSame, over*out.OverMaxMM/out.OverMM+2*ReadSame
-			mean := unit.Millimetre(0)
-			for _, v := range r.OverMM {
-				mean += v / unit.Millimetre(len(r.OverMM))
+			l, within := &s.Branches[i].Layers[r.Layer], 2*ReadSame
+			if l.BuiltMM > 0 {
+				within = max(within, BuiltWithin(s)) // it is wound by whole turns of tape
 			}
-			if mean < least || mean > most {
-				s.SayLike(sheet.Warn, "built.over", r.Branch, b.Serial,
-					fmt.Sprintf("Serial %s: %s was measured at %s mm; the sheet says %s", b.Serial, model.LayerName(r.Layer),
-						unit.Fixed(mean, 2), unit.Fixed(over, 1)))
-			}
+			sayBuiltOver(s, i, b.Serial, model.LayerName(r.Layer), r.OverMM, l.OverMM*LearnedBy(s, i, r.Layer), within)
+			sayBuiltOver(s, i, b.Serial, model.LayerName(r.Layer)+" before the tape", r.BareMM, l.BareMM(), 2*ReadSame)
 		}
 	}
 }
+
+// sayBuiltOver warns where what was read of a layer differs from the sheet by more than the
+// band of the branch and what is allowed beyond it.
+func sayBuiltOver(s *sheet.Sheet, i int, serial, what string, read []unit.Millimetre, over, within unit.Millimetre) {
+	if len(read) == 0 {
+		return
+	}
+	out := &s.Branches[i]
+	mean := unit.Millimetre(0)
+	for _, v := range read {
+		mean += v / unit.Millimetre(len(read))
+	}
+	if mean < over*out.OverMinMM/out.OverMM-within || mean > over*out.OverMaxMM/out.OverMM+within {
+		s.SayLike(sheet.Warn, "built.over", s.H.Branches[i].ID, serial,
+			fmt.Sprintf("Serial %s: %s was measured at %s mm; the sheet says %s", serial, what, unit.Fixed(mean, 2), unit.Fixed(over, 1)))
+	}
+}
+
+// BuiltWithin is how near a centre that is built up comes to its diameter: it is wound by whole
+// turns of tape, and each adds its thickness twice.
+func BuiltWithin(s *sheet.Sheet) unit.Millimetre { return max(s.Limits.TapeMM, ReadSame) }

@@ -7,7 +7,7 @@
 //	reads Sheet: Branches, H, Index, Limits, Wires
 //	reads SparePlace: CappedAt, From, Like, Path, To
 //	reads Wire: Dia
-//	writes Option: Buried, Cost, Layers, Plan, SpareIn, Spares
+//	writes Option: Buried, Cost, Layers, Parted, Plan, SpareIn, Spares
 //	writes Proposal: LeaversFree, LeaversMM, LeaversWith, Options, Plain, UnitsFree, UnitsMM,
 //	    UnitsWith
 //	writes Sheet: Proposals

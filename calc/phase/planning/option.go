@@ -26,8 +26,8 @@ func Laid(s *sheet.Sheet, h *model.Harness, i int, o sheet.Option) *model.Harnes
 const tooDear = 0.35
 
 // worthHaving ranks options by cost and leaves out those that another beats or
-// equals in all that counts: fillers, over, lumpy layers, spares and what is
-// buried; and those that cost far more than the best.
+// equals in all that counts: fillers, over, lumpy layers, spares, what is
+// buried, and layers that part where one of the same diameter does not; and those that cost far more than the best.
 func worthHaving(in []sheet.Option) []sheet.Option {
 	in = slices.Clone(in)
 	slices.SortStableFunc(in, func(a, b sheet.Option) int {
@@ -48,10 +48,13 @@ func worthHaving(in []sheet.Option) []sheet.Option {
 // beats reports whether o is at least as good as p in every figure. The dearer one
 // stands later, so it need not be asked the other way.
 func beats(o sheet.Option, p sheet.Option) bool {
-	return o.Plan.Fillers <= p.Plan.Fillers && unit.RoundHalfUp(float64(o.Plan.Over), 0.01) <= unit.RoundHalfUp(float64(p.Plan.Over),
-		0.01) &&
-		o.Plan.Lumpy <= p.Plan.Lumpy && len(o.Spares) >= len(p.Spares) && o.Buried <= p.Buried
+	a, b := over(o), over(p)
+	return o.Plan.Fillers <= p.Plan.Fillers && a <= b && o.Plan.Lumpy <= p.Plan.Lumpy && len(o.Spares) >= len(p.Spares) &&
+		o.Buried <= p.Buried && (o.Parted <= p.Parted || a < b)
 }
+
+// over is the diameter of an option, as far as options are told apart by it.
+func over(o sheet.Option) unit.Millimetre { return unit.Written(o.Plan.Over) }
 
 func same(o sheet.Option, p sheet.Option) bool {
 	return slices.EqualFunc(o.Layers, p.Layers, func(a, b model.Layer) bool {

@@ -42,20 +42,26 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 	spares := bundle.SparesFor(s, i)
 	held := bundle.Held(s, i)
 	inCentre := centreUnits(s, i, held)
+	tails := nexts(s.Branches[i].Components, r)
+	forks := leavers && !differ && len(tails) > 1
 	runs := 2
-	if leavers && differ {
+	if leavers && differ || forks {
 		runs++
 	}
 	if len(spares) > 0 {
 		runs += runs - 1
 	}
 	done := 0
-	ask := func(unitsIn, inOrder bool, spares []sheet.SparePlace) []sheet.Option {
-		q := questionOf(s, i, r, held)
-		if unitsIn {
-			q.hold(s, r, inCentre)
+	ask := func(unitsIn bool, leaves map[string]int, spares []sheet.SparePlace) []sheet.Option {
+		of := r
+		if leaves != nil {
+			of.Depth = leaves
 		}
-		q.ask.InOrder, q.ask.Spares, q.ask.Effort = inOrder, len(spares), effort
+		q := questionOf(s, i, of, held)
+		if unitsIn {
+			q.hold(s, of, inCentre)
+		}
+		q.ask.InOrder, q.ask.Spares, q.ask.Effort = leaves != nil, len(spares), effort
 		if len(spares) > 0 {
 			q.ask.SpareD = s.Wires[spares[0].Like].Dia.Nominal
 		}
@@ -64,16 +70,25 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 		}
 		var out []sheet.Option
 		for _, p := range plan.Make(q.ask) {
-			out = append(out, option(s, i, p, r, q.held, spares, weight))
+			out = append(out, option(s, i, p, r, q.held, spares, weight, leavers && len(tails) > 1))
 		}
 		done++
 		return out
 	}
 	all := func(unitsIn bool, spares []sheet.SparePlace) []sheet.Option {
-		out := ask(unitsIn, false, spares)
-		if leavers && differ {
-			out = append(out, ask(unitsIn, true, spares)...)
+		out := ask(unitsIn, nil, spares)
+		switch {
+		case leavers && differ:
+			out = append(out, ask(unitsIn, r.Depth, spares)...)
+		case forks && !slices.ContainsFunc(out, func(o sheet.Option) bool { return o.Parted == 0 }):
+			// No lay-up of sizes alone leaves every layer whole: try one branch round another.
+			for _, o := range ask(unitsIn, byBranch(s.Branches[i].Components, r, tails), spares) {
+				if o.Parted == 0 {
+					out = append(out, o)
+				}
+			}
 		}
+		price(out, weight)
 		return out
 	}
 	var out sheet.Proposal
@@ -108,6 +123,22 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 			out.Options = append(out.Options, best[0])
 			out.Plain = len(out.Options) - 1
 		}
+	}
+	return out
+}
+
+// byBranch is how far components run, where all run equally far: the branch with fewest innermost,
+// for a layer holds more than those beneath it.
+func byBranch(ids []string, r bundle.Ranks, tails []int) map[string]int {
+	count := map[int]int{}
+	for _, id := range ids {
+		count[r.Next[id]]++
+	}
+	order := slices.Clone(tails)
+	slices.SortStableFunc(order, func(a, b int) int { return -cmp.Compare(count[a], count[b]) })
+	out := make(map[string]int, len(ids))
+	for _, id := range ids {
+		out[id] = slices.Index(order, r.Next[id])
 	}
 	return out
 }
@@ -175,21 +206,25 @@ func centreUnits(s *sheet.Sheet, i int, held []bundle.Holding) []string {
 	return nil
 }
 
-// option names the components of a plan.
+// option names the components of a plan; forks says that they part at the far end, and that
+// layers which part there count.
 func option(s *sheet.Sheet, i int, p plan.Plan, r bundle.Ranks, held []bundle.Holding, spares []sheet.SparePlace,
-	weight unit.Millimetre) sheet.Option {
+	weight unit.Millimetre, forks bool) sheet.Option {
 	o := sheet.Option{Plan: p}
-	o.Layers, o.SpareIn = name(s, i, p, r, held)
+	o.Layers, o.SpareIn = name(s, i, p, r, held, forks)
 	o.Spares = spares[:min(len(o.SpareIn), len(spares))]
-	o.Buried = buriedIn(o.Layers, r)
+	if o.Buried = buriedIn(o.Layers, r); forks {
+		o.Parted = parted(o.Layers, r)
+	}
 	o.Cost = p.Cost + unit.Ratio(float64(weight)*float64(o.Buried))
 	return o
 }
 
 // name deals components out to the layers of a plan, from the centre outward: what
 // is held where it is held, then those that run furthest, those that part together
-// one after another. spareIn is the layers that hold a place for a spare.
-func name(s *sheet.Sheet, i int, p plan.Plan, r bundle.Ranks, held []bundle.Holding) (out []model.Layer, spareIn []int) {
+// one after another. spareIn is the layers that hold a place for a spare. Where a layer parts
+// at a fork, layers that stay whole are looked for.
+func name(s *sheet.Sheet, i int, p plan.Plan, r bundle.Ranks, held []bundle.Holding, forks bool) (out []model.Layer, spareIn []int) {
 	ids := slices.Clone(s.Branches[i].Components) // units first, as Components has them
 	together := map[int]int{}
 	for _, id := range ids {
@@ -200,37 +235,70 @@ func name(s *sheet.Sheet, i int, p plan.Plan, r bundle.Ranks, held []bundle.Hold
 		ga, gb := r.Way[a].Tail, r.Way[b].Tail
 		return cmp.Or(-cmp.Compare(r.Depth[a], r.Depth[b]), -cmp.Compare(together[ga], together[gb]), cmp.Compare(ga, gb))
 	})
-	fixed := map[int][]string{}
+	isHeld := map[string]bool{}
+	for _, h := range held {
+		for _, id := range h.Ids {
+			isHeld[id] = true
+		}
+	}
+	ids = slices.DeleteFunc(ids, func(id string) bool { return isHeld[id] })
+	out, spareIn = deal(s, i, p, ids, r, held, nil)
+	if !forks || parted(out, r) == 0 {
+		return out, spareIn
+	}
+	if try, in, ok := whole(s, i, p, ids, r, held); ok && buriedIn(try, r) <= buriedIn(out, r)+parted(out, r) {
+		return try, in
+	}
+	return out, spareIn
+}
+
+// deal gives components out to the layers of a plan in their order, beside what is held there;
+// from is the branch that each layer goes on into, nil where that is free.
+func deal(s *sheet.Sheet, i int, p plan.Plan, ids []string, r bundle.Ranks, held []bundle.Holding, from []int) (out []model.Layer,
+	spareIn []int) {
+	type kind struct {
+		next int
+		d    unit.Millimetre
+	}
+	fixed, left := map[int][]string{}, map[kind][]string{}
 	for _, h := range held {
 		fixed[h.Layer] = h.Ids
-		ids = slices.DeleteFunc(ids, func(id string) bool { return slices.Contains(h.Ids, id) })
+	}
+	for _, id := range ids {
+		of := kind{d: s.Dia(id).Nominal}
+		if from != nil {
+			of.next = r.Next[id]
+		}
+		left[of] = append(left[of], id)
 	}
 	now := bundle.LayersOf(s, i)
 	out = make([]model.Layer, len(p.Layers))
 	for k, l := range p.Layers {
 		out[k].Of = append(out[k].Of, fixed[k]...)
 		for z, d := range l.Sizes {
-			n := l.N[z]
+			n, of := l.N[z], kind{d: d}
+			if from != nil {
+				of.next = from[k]
+			}
 			for _, id := range fixed[k] {
 				if s.Dia(id).Nominal == d {
 					n--
 				}
 			}
 			for ; n > 0; n-- {
-				j := slices.IndexFunc(ids, func(id string) bool { return s.Dia(id).Nominal == d })
-				if j < 0 {
+				if len(left[of]) == 0 {
 					spareIn = append(spareIn, k)
 					continue
 				}
-				out[k].Of = append(out[k].Of, ids[j])
-				ids = slices.Delete(ids, j, j+1)
+				out[k].Of = append(out[k].Of, left[of][0])
+				left[of] = left[of][1:]
 			}
 		}
 		switch {
 		case l.CentreMM > 0:
-			out[k].BindMM = model.Some(l.CentreMM - l.Sizes[0])
+			out[k].BindMM = model.Some(unit.Written(l.CentreMM - l.Sizes[0]))
 		case l.Fillers > 0 && k > 0:
-			out[k].Fillers, out[k].FillerMM = model.Some(l.Fillers), model.Some(l.FillerMM)
+			out[k].Fillers, out[k].FillerMM = model.Some(l.Fillers), model.Some(unit.Written(l.FillerMM))
 		}
 		if k < len(now) {
 			keepHeld(&out[k], now[k])

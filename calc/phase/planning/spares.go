@@ -21,7 +21,7 @@ func AddSpare(s *sheet.Sheet, h *model.Harness, i, k int, p sheet.SparePlace) (*
 		w.To = model.Some(p.To)
 	}
 	return h.AddWire(w, slices.DeleteFunc(slices.Clone(p.Path), func(b int) bool { return b == i })).
-		EditBranch(i, func(b *model.Branch) { b.Layers[k].Of = append(b.Layers[k].Of, w.ID) }), w
+		EditBranch(i, func(b *model.Branch) { b.AddTo(k, w.ID) }), w
 }
 
 // freeColour is white with stripes that no wire laid in the branch has.

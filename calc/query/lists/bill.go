@@ -37,12 +37,13 @@ const orderMore = 0.10
 // sampleMM is the wire that one sample crimp takes. Common practice, no source.
 const sampleMM unit.Millimetre = 150
 
-// Bill is what one harness takes: wire by reel, filler, tubes, moulded parts, contacts and
+// Bill is what one harness takes: wire by reel, filler, tape of binders and of built-up centres, tubes, moulded parts, contacts and
 // plugs, splices, solder sleeves, labels, flags, adhesive. Groups stand in that order.
 func Bill(s *sheet.Sheet) []BillRow {
 	var out []BillRow
 	out = append(out, billWire(s)...)
 	out = append(out, billFiller(s)...)
+	out = append(out, billTape(s)...)
 	out = append(out, billCovers(s)...)
 	out = append(out, billMoulded(s)...)
 	for _, b := range BuyList(s) {

@@ -1,8 +1,7 @@
 package offer
 
 import (
-	"slices"
-
+	"contralay/calc/phase/bundle"
 	"contralay/calc/sheet"
 	"contralay/model"
 )
@@ -20,7 +19,7 @@ func Broken(s *sheet.Sheet, i int, layers []model.Layer) int {
 		for _, l := range layers {
 			first, met := -1, false
 			for _, id := range l.Of {
-				next, ok := nextAt(s, i, end, id)
+				next, ok := bundle.NextAt(s, i, end, id)
 				if !ok {
 					continue
 				}
@@ -33,31 +32,4 @@ func Broken(s *sheet.Sheet, i int, layers []model.Layer) int {
 		}
 	}
 	return n
-}
-
-// nextAt is the branch a component goes on into at one end of branch i; −1 where it ends
-// there. False for what does not run through branch i.
-func nextAt(s *sheet.Sheet, i int, end, id string) (int, bool) {
-	c, ok := s.Index.Component(id)
-	if !ok {
-		return 0, false
-	}
-	path := []int(nil)
-	if c.Unit {
-		path = s.Units[c.At].Path
-	} else {
-		path = s.Wires[c.At].Path
-	}
-	k := slices.Index(path, i)
-	if k < 0 {
-		return 0, false
-	}
-	for _, j := range []int{k - 1, k + 1} {
-		if j >= 0 && j < len(path) {
-			if b := &s.H.Branches[path[j]]; b.From == end || b.To == end {
-				return path[j], true
-			}
-		}
-	}
-	return -1, true
 }

@@ -40,7 +40,7 @@ func Redatum(s *sheet.Sheet, t int, datum model.Datum) (h *model.Harness, conver
 		return h, false
 	}
 	for _, b := range s.Index.Meeting(term.ID) {
-		long := s.H.Branches[b].LengthMM + was - now
+		long := unit.Written(s.H.Branches[b].LengthMM + was - now)
 		if long <= 0 {
 			return s.H.EditTermination(t, func(t *model.Termination) { t.Datum = model.Some(datum) }), false
 		}
@@ -52,7 +52,7 @@ func Redatum(s *sheet.Sheet, t int, datum model.Datum) (h *model.Harness, conver
 			for k := range b.Covers { // stations are counted from this end
 				for _, station := range []*model.Opt[unit.Millimetre]{&b.Covers[k].FromMM, &b.Covers[k].ToMM} {
 					if station.Set {
-						station.V = max(0, station.V+was-now)
+						station.V = max(0, unit.Written(station.V+was-now))
 					}
 				}
 			}

@@ -151,7 +151,7 @@ func OneMore(s *sheet.Sheet, p Pairing) (branch int, thicker unit.Millimetre, st
 			switch {
 			case len(mb.Layers) == 0:
 			case room || s.Branches[b].Make != model.MakeLaid:
-				mb.Layers[len(mb.Layers)-1].Of = append(mb.Layers[len(mb.Layers)-1].Of, w.ID)
+				mb.AddTo(len(mb.Layers)-1, w.ID)
 			default:
 				mb.Layers = append(mb.Layers, model.Layer{Of: []string{w.ID}})
 			}

@@ -26,7 +26,11 @@ func layAndJoin(s *sheet.Sheet) []RunStep {
 		layers := len(s.Branches[k.Branch].Layers)
 		for l := range layers {
 			join(k.Branch, l)
-			out = append(out, RunStep{Key: fmt.Sprintf("lay %s %d", id, l), Kind: LayStep, Of: id, Layer: l})
+			bare := s.Branches[k.Branch].Layers[l].BuiltMM > 0
+			out = append(out, RunStep{Key: fmt.Sprintf("lay %s %d", id, l), Kind: LayStep, Of: id, Layer: l, Bare: bare})
+			if bare {
+				out = append(out, RunStep{Key: built.BuildUpKey(id), Kind: BuildUpStep, Of: id, Layer: l})
+			}
 		}
 		join(k.Branch, layers)
 	}

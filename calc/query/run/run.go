@@ -20,16 +20,17 @@ type StepKind int
 
 // The kinds of step.
 const (
-	CutStep    StepKind = iota // a batch of wires off one reel
-	MakeStep                   // a unit
-	LayStep                    // one layer of a branch
-	JoinStep                   // a splice
-	ThreadStep                 // something over the tails
-	HoldStep                   // work stops until it is signed
-	PinStep                    // contacts of an end
-	WindStep                   // a cover that is wound on where it lies
-	ShrinkStep                 // a tube, a boot, a transition
-	GlueStep                   // a mix of adhesive
+	CutStep     StepKind = iota // a batch of wires off one reel
+	MakeStep                    // a unit
+	LayStep                     // one layer of a branch
+	BuildUpStep                 // tape round a centre, until the layer round it closes
+	JoinStep                    // a splice
+	ThreadStep                  // something over the tails
+	HoldStep                    // work stops until it is signed
+	PinStep                     // contacts of an end
+	WindStep                    // a cover that is wound on where it lies
+	ShrinkStep                  // a tube, a boot, a transition
+	GlueStep                    // a mix of adhesive
 )
 
 // RunStep is one instruction.
@@ -37,7 +38,8 @@ type RunStep struct {
 	Key    string // the same as long as what it asks for is: a build remembers it as done
 	Kind   StepKind
 	Of     string             // branch, termination, breakout, unit, splice or reel
-	Layer  int                // of a LayStep
+	Layer  int                // of a LayStep or a BuildUpStep
+	Bare   bool               // of a LayStep: its layer is built up after it
 	Cut    lists.CutRow       // of a CutStep
 	Put    threading.Threaded // of a ThreadStep, WindStep or ShrinkStep: the part
 	Name   string             // of a HoldStep
@@ -114,10 +116,11 @@ func stops(n int) string {
 }
 
 // Run is every step of building a harness, in order: cut by batch, make up units, lay
-// branch by branch from the end with the most wires outward, each layer by itself, a splice
-// inside a run before the layer it lies in, the others where their branches meet; ring out
-// bare; thread everything on; contacts; ring out with contacts in, while a swapped pin can
-// still be mended; trial fit; shrink; glue; loaded drop.
+// branch by branch from the end with the most wires outward, each layer by itself and a centre
+// that is built up before the layer round it, a splice inside a run before the layer it lies
+// in, the others where their branches meet; ring out bare; thread everything on; contacts;
+// ring out with contacts in, while a swapped pin can still be mended; trial fit; shrink;
+// glue; loaded drop.
 func Run(s *sheet.Sheet) []RunStep {
 	var out []RunStep
 	if h, stops := stopsHold(s); stops {

@@ -31,6 +31,7 @@ func Measured(s *sheet.Sheet, file string) []learn.Reading {
 		for _, r := range b.Readings {
 			if i, ok := s.Index.Branch[r.Branch]; ok {
 				out = append(out, overReadings(s, name+" "+r.Branch, i, r.Layer, r.OverMM)...)
+				out = append(out, bareReadings(s, name+" "+r.Branch, i, r)...)
 			}
 		}
 		for _, r := range b.Tubes {
@@ -50,17 +51,34 @@ func Measured(s *sheet.Sheet, file string) []learn.Reading {
 	return out
 }
 
+// overReadings are those of a layer as it is laid. A centre that is built up was wound until it
+// measured what the sheet has: that teaches nothing.
 func overReadings(s *sheet.Sheet, name string, i, layer int, read []unit.Millimetre) []learn.Reading {
-	b := &s.Branches[i]
-	if layer >= len(b.Layers) || len(read) == 0 {
+	if b := &s.Branches[i]; layer >= len(b.Layers) || b.Layers[layer].BuiltMM > 0 {
 		return nil
 	}
+	return layerReadings(s, name, i, layer, read)
+}
+
+// bareReadings are those of a centre before it was built up.
+func bareReadings(s *sheet.Sheet, name string, i int, r model.Reading) []learn.Reading {
+	if r.Layer >= len(s.Branches[i].Layers) {
+		return nil
+	}
+	return layerReadings(s, name, i, r.Layer, r.BareMM)
+}
+
+func layerReadings(s *sheet.Sheet, name string, i, layer int, read []unit.Millimetre) []learn.Reading {
+	if len(read) == 0 {
+		return nil
+	}
+	b := &s.Branches[i]
 	mean := unit.Millimetre(0)
 	for _, v := range read {
 		mean += v / unit.Millimetre(len(read))
 	}
 	r := learn.Reading{Group: bundle.OverGroup(layer + 1), Of: name + " " + model.LayerName(layer),
-		Predicted: float64(b.Layers[layer].OverMM), Measured: float64(mean)}
+		Predicted: float64(b.Layers[layer].BareMM()), Measured: float64(mean)}
 	out := []learn.Reading{r}
 	if k := bundle.Commonest(s, i, layer); k >= 0 {
 		r.Group = "over, " + bundle.ReelName(&s.H.Wires[k])
@@ -106,7 +124,7 @@ func MeasuredNowhere(s *sheet.Sheet) int {
 	for k := range s.H.Builds {
 		for _, r := range s.H.Builds[k].Readings {
 			if i, ok := s.Index.Branch[r.Branch]; !ok || r.Layer >= len(s.Branches[i].Layers) {
-				n += len(r.OverMM)
+				n += len(r.OverMM) + len(r.BareMM)
 			}
 		}
 	}

@@ -48,6 +48,7 @@ func layerTable() table[model.Layer] {
 			count("fillers", func(v *l) *optCount { return &v.Fillers }, 0, maxCount),
 			number("filler_mm", func(v *l) *optMM { return &v.FillerMM }, length),
 			number("bind_mm", func(v *l) *optMM { return &v.BindMM }, length),
+			text("bind_part", func(v *l) *optText { return &v.BindPart }),
 			number("lay_mm", func(v *l) *optMM { return &v.LayMM }, length),
 			ids("pinned", func(v *l) *[]string { return &v.Pinned }),
 			flag("locked", func(v *l) *optFlag { return &v.Locked }),

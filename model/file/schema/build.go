@@ -48,6 +48,7 @@ func readingTable() table[model.Reading] {
 	return table[r]{what: "reading", keys: []key[r]{
 		must(plainID("branch", func(v *r) *string { return &v.Branch })),
 		must(plain("layer", func(v *r) *int { return &v.Layer }, readCount(0, maxCount), strconv.Itoa)),
+		numbers("bare_mm", func(v *r) *mms { return &v.BareMM }, length),
 		numbers("over_mm", func(v *r) *mms { return &v.OverMM }, length),
 		number("lay_mm", func(v *r) *optMM { return &v.LayMM }, length),
 	}}

@@ -95,6 +95,8 @@ func rulesTable() table[model.Rules] {
 		number("filler_c", func(v *r) *optC { return &v.FillerC }, celsius),
 		choice("filler_of", func(v *r) *optText { return &v.FillerOf }, "fluoropolymer", "polyester", "aramid", "nylon", "polypropylene",
 			"polyethylene"),
+		number("tape_mm", func(v *r) *optMM { return &v.TapeMM }, someMM),
+		number("tape_width_mm", func(v *r) *optMM { return &v.TapeWideMM }, someMM),
 		number("adhesive_c", func(v *r) *optC { return &v.AdhesiveC }, celsius),
 		choice("adhesive", func(v *r) *optText { return &v.Adhesive }, "epoxy", "hot melt"),
 		count("pot_life_min", func(v *r) *optCount { return &v.PotLifeMin }, 1, maxCount),

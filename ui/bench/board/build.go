@@ -84,7 +84,9 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 			line("", fmt.Sprintf("%s: %d pieces, %s, lay %s %s, %s turns, OD %s %s", head, len(l.Members), l.Hand, m.Sys.Length(l.LayMM),
 				m.Sys.Name(), unit.Fixed(l.Turns, 1), m.Sys.Diameter(l.OverMM), m.Sys.Name()), why...)
 		default:
-			line("", fmt.Sprintf("%s: %d pieces, straight, OD %s %s", head, len(l.Members), m.Sys.Diameter(l.OverMM), m.Sys.Name()), why...)
+			line("", fmt.Sprintf("%s: %s, straight, OD %s %s", head, words.Plural(len(l.Members), "piece", "pieces"),
+				m.Sys.Diameter(l.OverMM),
+				m.Sys.Name()), why...)
 		}
 		var ids []string
 		for j, c := range l.Members {
@@ -95,6 +97,9 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 			ids = append(ids, id)
 		}
 		line("", "  "+strings.Join(ids, " "))
+		if built := l.BuiltUp(m.Sys); built != "" {
+			line("", "  "+built+", before layer 1", desk.FiguresAt(mb.ID, k, "layer.over")...)
+		}
 	}
 	makeJoints(len(b.Layers))
 	if b.Sheath.Part != "" {

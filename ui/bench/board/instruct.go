@@ -30,6 +30,8 @@ func instruct(m *desk.Model, s run.RunStep) instruction {
 		return sayMake(m, s)
 	case run.LayStep:
 		return sayLay(m, s)
+	case run.BuildUpStep:
+		return sayBuildUp(m, s)
 	case run.JoinStep:
 		return sayJoin(m, s)
 	case run.ThreadStep:
@@ -120,8 +122,8 @@ func sayLay(m *desk.Model, s run.RunStep) instruction {
 		name = "centre"
 	}
 	out := instruction{title: fmt.Sprintf("lay %s, %s", strings.TrimSpace(mb.ID+" "+mb.Name.V), model.LayerName(s.Layer)),
-		large: []string{mb.ID + " " + name + " " + wordsscreen.Either(l.Hand == model.HandStraight, "", string(l.Hand)),
-			fmt.Sprintf("%d pieces straight", len(l.Members))}}
+		large: []string{strings.TrimSpace(mb.ID + " " + name + " " + wordsscreen.Either(l.Hand == model.HandStraight, "", string(l.Hand))),
+			wordsscreen.Plural(len(l.Members), "piece", "pieces") + " straight"}}
 	how := fmt.Sprintf("Start at %s, straight", mb.From)
 	if l.LayMM > 0 {
 		turn := paper.Turn(l.LayMM)
@@ -140,13 +142,44 @@ func sayLay(m *desk.Model, s run.RunStep) instruction {
 	if e, ok := explained(m, s, build(m).ReadingOf(s.Of, s.Layer)); ok {
 		out.lines = append(out.lines, readingSays(m, e)...) // the verdict first: a low screen shows that much
 	}
-	out.lines = append(out.lines, how+fmt.Sprintf("; OD %s %s when it is laid", m.Sys.Diameter(l.OverMM), m.Sys.Name()))
+	over, _ := sheetOver(m, s)
+	how += fmt.Sprintf("; OD %s %s when it is laid", m.Sys.Diameter(over), m.Sys.Name())
+	switch bind := b.As[s.Layer].BindMM.V; {
+	case s.Bare:
+		how += ". The next step builds it up"
+	case bind > 0:
+		how += fmt.Sprintf(" and bound: the binder adds %s", m.Sys.Fine(bind))
+	}
+	out.lines = append(out.lines, how)
 	for k, made := range built.MadeWhen(m.Sheet) {
 		if made.Branch == i && made.Layer == s.Layer && made.Inside {
 			out.lines = append(out.lines, "In this layer lies "+paper.Becomes(m.Sheet, m.Sys, k))
 		}
 	}
 	out.lines = append(out.lines, "Clockwise, seen from "+mb.From+": "+strings.Join(ids, " "))
+	return out
+}
+
+// sayBuildUp is the tape round a centre: how thick it was, and what it is wound to.
+func sayBuildUp(m *desk.Model, s run.RunStep) instruction {
+	i := m.Sheet.Index.Branch[s.Of]
+	mb, l := &m.H.Branches[i], &m.Sheet.Branches[i].Layers[s.Layer]
+	out := instruction{title: fmt.Sprintf("build up %s, %s", strings.TrimSpace(mb.ID+" "+mb.Name.V), model.LayerName(s.Layer)),
+		large: []string{mb.ID + " build up", "to " + m.Sys.Diameter(l.OverMM)}}
+	r := build(m).ReadingOf(s.Of, s.Layer)
+	if e, ok := explained(m, s, r); ok {
+		out.lines = append(out.lines, builtSays(m, e)...)
+	}
+	wind := fmt.Sprintf("Wind it from %s to %s, edge to edge, until it measures %s %s everywhere", mb.From, mb.To,
+		m.Sys.Diameter(l.OverMM), m.Sys.Name())
+	if r != nil && len(r.BareMM) > 0 {
+		bare := unit.Millimetre(0)
+		for _, v := range r.BareMM {
+			bare += v / unit.Millimetre(len(r.BareMM))
+		}
+		wind += fmt.Sprintf(". It measured %s before: the tape adds %s", m.Sys.Fine(bare), m.Sys.Fine(max(0, l.OverMM-bare)))
+	}
+	out.lines = append(out.lines, l.BuiltUp(m.Sys)+".", wind+".")
 	return out
 }
 

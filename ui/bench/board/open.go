@@ -28,7 +28,9 @@ func openPoints(m *desk.Model) []point {
 	var out []point
 	steps, b := runSteps(m), build(m)
 	stepOf := func(of string, layer int) int {
-		return slices.IndexFunc(steps, func(s run.RunStep) bool { return s.Kind == run.LayStep && s.Of == of && s.Layer == layer })
+		return slices.IndexFunc(steps, func(s run.RunStep) bool {
+			return (s.Kind == run.LayStep && !s.Bare || s.Kind == run.BuildUpStep) && s.Of == of && s.Layer == layer
+		})
 	}
 	for k, s := range steps {
 		if !s.In(b) {

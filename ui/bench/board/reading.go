@@ -56,11 +56,30 @@ func sheathOver(m *desk.Model, branch string) unit.Millimetre {
 	return m.Sheet.Branches[i].Sheath.Verdict.OverMM
 }
 
+// sheetOver is what the sheet has for what a step measures.
+func sheetOver(m *desk.Model, s run.RunStep) (unit.Millimetre, bool) {
+	l, ok := layerAt(m, s)
+	switch {
+	case !ok:
+		return 0, false
+	case s.Bare:
+		return l.BareMM(), true
+	}
+	return l.OverMM, true
+}
+
 // readRow takes readings of a layer: digits and Enter each; Enter alone goes on.
 func readRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
-	text := "done, next; or digits: measured OD"
-	if r := b.ReadingOf(s.Of, s.Layer); r != nil && len(r.OverMM) > 0 {
-		text = fmt.Sprintf("done, next; digits: another reading, %d so far", len(r.OverMM))
+	when := ""
+	switch {
+	case s.Bare:
+		when = " before the tape"
+	case s.Kind == run.BuildUpStep:
+		when = " with the tape"
+	}
+	text := "done, next; or digits: measured OD" + when
+	if r := b.ReadingOf(s.Of, s.Layer); r != nil && len(*s.Readings(r)) > 0 {
+		text = fmt.Sprintf("done, next; digits: another reading, %d so far", len(*s.Readings(r)))
 	}
 	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "Turn the bundle between readings. You can leave measuring out",
 		Enter: func(m *desk.Model) {
@@ -71,13 +90,10 @@ func readRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 			}
 			tick(m, nil)
 		},
-		Field: &desk.Field{Label: "OD of " + model.LayerName(s.Layer), Unit: m.Sys.Name(), Number: true,
+		Field: &desk.Field{Label: "OD of " + model.LayerName(s.Layer) + when, Unit: m.Sys.Name(), Number: true,
 			Set: func(m *desk.Model, text string) error {
-				over := unit.Millimetre(0)
-				if l, ok := layerAt(m, s); ok {
-					over = l.OverMM
-				}
-				v, err := measured(m, text, "OD of "+built.LayerAt(s.Of, s.Layer), desk.MostPart, over)
+				over, _ := sheetOver(m, s)
+				v, err := measured(m, text, "OD of "+built.LayerAt(s.Of, s.Layer)+when, desk.MostPart, over)
 				if err != nil {
 					return err
 				}
@@ -87,7 +103,8 @@ func readRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 						b.Readings = append(b.Readings, model.Reading{Branch: s.Of, Layer: s.Layer})
 						r = &b.Readings[len(b.Readings)-1]
 					}
-					r.OverMM = append(r.OverMM, v)
+					read := s.Readings(r)
+					*read = append(*read, v)
 				}), "read "+m.Sys.Fine(v)+" "+m.Sys.Name())
 				return nil
 			}}}
@@ -115,19 +132,23 @@ func readingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 		}
 	}
 	if r != nil {
-		for n, v := range r.OverMM {
+		for n, v := range *s.Readings(r) {
 			out = append(out, desk.Row{Key: fmt.Sprint("reading ", n),
 				Text: fmt.Sprintf("reading %d  %s %s", n+1, m.Sys.Fine(v), m.Sys.Name()), Detail: "Press . to strike it out",
 				Drop: func(m *desk.Model) {
 					m.Change(edited(m, func(b *model.Build) {
-						if r := b.ReadingOf(s.Of, s.Layer); r != nil && n < len(r.OverMM) {
-							r.OverMM = slices.Delete(r.OverMM, n, n+1)
+						if r := b.ReadingOf(s.Of, s.Layer); r != nil && n < len(*s.Readings(r)) {
+							read := s.Readings(r)
+							*read = slices.Delete(*read, n, n+1)
 						}
 					}), "struck out")
 				}, Why: []desk.Reason{{Made: func() (why.Why, bool) {
 					return why.Stated("reading", "as it was measured", float64(v), why.Diameter, desk.Given), true
 				}}}})
 		}
+	}
+	if s.Kind == run.BuildUpStep {
+		return out // tape has no lay
 	}
 	turn := "-"
 	if r != nil && r.LayMM.Set {
@@ -161,11 +182,25 @@ func explained(m *desk.Model, s run.RunStep, r *model.Reading) (run.Explained, b
 	if !ok || r == nil {
 		return run.Explained{}, false
 	}
-	told := state(m).read.Get(m.Sheet, 0, fmt.Sprint(s.Key, r.OverMM), func() reading {
-		e, ok := run.ExplainReading(m.Sheet, i, s.Layer, r.OverMM)
+	read := *s.Readings(r)
+	told := state(m).read.Get(m.Sheet, 0, fmt.Sprint(s.Key, read), func() reading {
+		e, ok := run.Explain(m.Sheet, i, s, read)
 		return reading{e, ok}
 	})
 	return told.Explained, told.ok
+}
+
+// builtSays is how far a centre is from what it is built up to.
+func builtSays(m *desk.Model, e run.Explained) []string {
+	head := fmt.Sprintf("Read %s %s, the sheet has %s (%s to %s)", m.Sys.Fine(e.ReadMM), m.Sys.Name(), m.Sys.Diameter(e.SheetMM),
+		m.Sys.Diameter(e.LeastMM), m.Sys.Diameter(e.MostMM))
+	switch e.Told {
+	case run.TooThin:
+		return []string{"TOO SMALL: wind more tape.", head + ": " + m.Sys.Fine(e.SheetMM-e.ReadMM) + " to go."}
+	case run.TooThick:
+		return []string{"TOO LARGE: take tape off.", head + ": " + m.Sys.Fine(e.ReadMM-e.SheetMM) + " too much."}
+	}
+	return []string{head + ": as it should be."}
 }
 
 // readingSays explains readings before they are obeyed.

@@ -55,7 +55,8 @@ func stepsDone(steps []run.RunStep, b *model.Build) int {
 func layingNow(m *desk.Model) bool {
 	r := state(m)
 	steps := runSteps(m)
-	return r.at < len(steps) && (steps[r.at].Kind == run.LayStep || steps[r.at].Put.What == sheet.PartSheath)
+	return r.at < len(steps) &&
+		(steps[r.at].Kind == run.LayStep || steps[r.at].Kind == run.BuildUpStep || steps[r.at].Put.What == sheet.PartSheath)
 }
 
 // Strip is how far the run is, but where a branch is laid or shrunk, whose figures stand there.

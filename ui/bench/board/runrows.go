@@ -37,7 +37,7 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	switch {
 	case s.Kind == run.HoldStep:
 		out = append(out, holdRow(m, s, b))
-	case s.Kind == run.LayStep:
+	case s.Kind == run.LayStep, s.Kind == run.BuildUpStep:
 		out = append(out, readRow(m, s, b))
 	case s.Kind == run.ShrinkStep && s.Put.What == sheet.PartSheath:
 		out = append(out, shrunkRow(m, s, b))
@@ -45,7 +45,7 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 		out = append(out, desk.Row{Key: "done", Does: "done", Text: "done, next", Detail: "Enter marks it as done",
 			Enter: func(m *desk.Model) { tick(m, nil) }})
 	}
-	if s.Kind == run.LayStep {
+	if s.Kind == run.LayStep || s.Kind == run.BuildUpStep {
 		out = append(out, readingRows(m, s, b)...)
 	}
 	if s.Kind == run.CutStep {

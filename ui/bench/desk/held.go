@@ -25,7 +25,8 @@ func breaks(s *sheet.Sheet, h *model.Harness) string {
 			}
 			to := will.Layers[k]
 			switch {
-			case l.Locked.V && (l.Fillers.V != to.Fillers.V || l.FillerMM != to.FillerMM || l.BindMM != to.BindMM || l.LayMM != to.LayMM ||
+			case l.Locked.V && (l.Fillers.V != to.Fillers.V || l.FillerMM != to.FillerMM || l.BindMM != to.BindMM ||
+				l.BindPart != to.BindPart || l.LayMM != to.LayMM ||
 				!SameSet(l.Of, to.Of)):
 				return fmt.Sprintf("%s of %s is locked: this would change it", name, was.ID)
 			case l.Locked.V && turns && (k > 0 || len(l.Of) > 1):

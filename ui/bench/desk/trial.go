@@ -35,6 +35,7 @@ type Tally struct {
 	sheath          string
 	laid            bool
 	minBend         unit.Millimetre
+	built           bool // the centre is built up
 }
 
 // Tally counts up the branch in hand.
@@ -45,6 +46,9 @@ func (m *Model) Tally() Tally {
 	}
 	t := Tally{Over: b.OverMM, Gram: b.Gram.V, GramKnown: b.Gram.Set, Buried: b.Buried, layers: len(b.Layers), sheath: b.Sheath.Part,
 		laid: len(b.Layers) > 0, minBend: b.Bend.MinMM}
+	if len(b.Layers) > 0 {
+		t.built = b.Layers[0].BuiltMM > 0
+	}
 	for k := range b.Layers {
 		l := &b.Layers[k]
 		t.Fillers, t.Spares = t.Fillers+l.Fillers, t.Spares+l.Spares
@@ -88,6 +92,9 @@ func (to Tally) Differs(from Tally, sys unit.System) string {
 	}
 	count(from.Spares, to.Spares, "spare", "spares")
 	count(from.Fillers, to.Fillers, "filler", "fillers")
+	if to.built != from.built {
+		put("%s round the centre", words.Either(to.built, "tape", "no tape"))
+	}
 	if g := math.Round(float64(to.Gram)) - math.Round(float64(from.Gram)); from.GramKnown && to.GramKnown && g != 0 {
 		put("%s g %s", unit.Fixed(math.Abs(g), 0), words.Either(g < 0, "lighter", "heavier"))
 	}

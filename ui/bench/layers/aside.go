@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"contralay/model"
+	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/draw"
@@ -28,7 +29,9 @@ func asideRows(m *desk.Model) []desk.Row {
 			Key:  "aside " + a.Name,
 			Text: fmt.Sprintf("  %d  %s %5s  %s", k+1, draw.Fit(aloud(m, b.Layers), 17, m.Cfg.ASCII), m.Sys.Diameter(b.OverMM), a.Name),
 			Show: show,
-			More: func() string { return a.Name + ". Enter takes it: " + t.Tally().Differs(m.Tally(), m.Sys) },
+			More: func() string {
+				return fmt.Sprintf("%s. %sEnter takes it: %s", a.Name, builtText(t), t.Tally().Differs(m.Tally(), m.Sys))
+			},
 			Enter: func(m *desk.Model) {
 				takeUp(m, k)
 			},
@@ -91,6 +94,9 @@ func takenUp(m *desk.Model, k int) (*model.Harness, []string) {
 		layers[i].Pinned = slices.DeleteFunc(layers[i].Pinned, func(id string) bool { return slices.Contains(gone, id) })
 	}
 	layers = slices.DeleteFunc(layers, func(l model.Layer) bool { return len(l.Of) == 0 && l.Fillers.V == 0 })
+	if len(layers) > 0 && !desk.SameSet(layers[0].Of, a.Layers[0].Of) { // its tape was for what lay in it
+		layers[0].BindMM, layers[0].BindPart = model.Opt[unit.Millimetre]{}, model.Opt[string]{}
+	}
 	return m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Layers, b.Make, b.Outer = layers, a.Make, a.Outer }), gone
 }
 

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"contralay/calc"
+	"contralay/calc/formula/plan"
 	"contralay/calc/phase/bundle"
 	"contralay/calc/phase/ends"
 	"contralay/calc/phase/planning"
@@ -160,7 +161,7 @@ func findOffers(m *desk.Model) []vacancy {
 					h := written(m)
 					n := h.Branches[m.Branch].Layers[k].Fillers.V + 1
 					return h.EditBranch(m.Branch, func(b *model.Branch) {
-						b.Layers[k].Fillers, b.Layers[k].FillerMM = model.Some(n), model.Some(d)
+						b.Layers[k].Fillers, b.Layers[k].FillerMM = model.Some(n), model.Some(unit.Written(d))
 					}), fmt.Sprintf("fillers in %s: %d", model.LayerName(k), n)
 				}, Why: append(desk.FiguresAt(mb.ID, k, "layer.filler"), desk.FiguresIn("", k, thinnest(l), "component.over")...)})
 		}
@@ -197,12 +198,16 @@ func centreOffer(m *desk.Model, k int) (vacancy, bool) {
 				left += l.Room
 			}
 		}
-		if len(o.Spares) > 0 || left >= room || o.Plan.Fillers > fillers || desk.SameSet(o.Layers[0].Of, b.As[0].Of) &&
-			o.Layers[0].BindMM == b.As[0].BindMM {
+		if len(o.Spares) > 0 || left >= room || o.Plan.Rods() > fillers || desk.SameSet(o.Layers[0].Of, b.As[0].Of) &&
+			sameTape(o.Layers[0].BindMM.V, b.As[0].BindMM.V) {
 			continue
 		}
 		aloud := paper.Aloud(paper.Counts(o.Plan), m.Cfg.ASCII)
-		return vacancy{Layer: k, Says: fmt.Sprintf("another: %s, %d free, OD %s", aloud, left, m.Sys.Diameter(o.Plan.Over)),
+		says := fmt.Sprintf("another: %s, %d free, OD %s", aloud, left, m.Sys.Diameter(o.Plan.Over))
+		if to, by := o.Plan.BuiltUp(); to > 0 {
+			says += ", " + sheet.BuiltUp(m.Sys, o.Layers[0].Of, to, by, "")
+		}
+		return vacancy{Layer: k, Says: says,
 			What: "centre",
 			Make: func(m *desk.Model) (*model.Harness, string) {
 				return planning.Laid(m.Sheet, m.H, m.Branch, o), "laid as " + aloud
@@ -323,7 +328,7 @@ func layInto(m *desk.Model, w model.Wire, path []int, k int) *model.Harness {
 			others = append(others, b)
 		}
 	}
-	return h.AddWire(w, others).EditBranch(m.Branch, func(b *model.Branch) { b.Layers[k].Of = append(b.Layers[k].Of, w.ID) })
+	return h.AddWire(w, others).EditBranch(m.Branch, func(b *model.Branch) { b.AddTo(k, w.ID) })
 }
 
 // doubleOffer doubles the ground or feed of this layer's size that carries most,
@@ -413,6 +418,18 @@ func endsTake(m *desk.Model, w model.Wire, size string) bool {
 	return true
 }
 
+// padding is what only keeps a lay-up round, in words.
+func padding(p plan.Plan) string {
+	fillers := words.Plural(p.Rods(), "filler", "fillers")
+	if to, _ := p.BuiltUp(); to <= 0 {
+		return fillers
+	}
+	if p.Rods() == 0 {
+		return "a built-up centre"
+	}
+	return fillers + " and a built-up centre"
+}
+
 // unitRows is loose wires that would lie rounder made up into a unit.
 func unitRows(m *desk.Model, columns kit.Columns[use]) []desk.Row {
 	var out []desk.Row
@@ -426,7 +443,7 @@ func unitRows(m *desk.Model, columns kit.Columns[use]) []desk.Row {
 				how: fmt.Sprintf("%s of %s: %s, OD %s", o.Build, strings.Join(o.Wires, " "), aloud,
 					m.Sys.Diameter(o.Over))}),
 			Detail: fmt.Sprintf("Twisted first and laid as one piece: %s, not %s. Enter makes the unit",
-				words.Plural(o.Fillers, "filler", "fillers"), fmt.Sprint(o.Was().Fillers)),
+				padding(o.Plan), padding(o.Was())),
 			Id:  o.Wires[0],
 			Why: []desk.Reason{{Made: func() (why.Why, bool) { return shape.PlanOver(o.Plan, "OD with that unit made up", st) }}},
 			Enter: func(m *desk.Model) {

@@ -81,10 +81,26 @@ func layerPage(m *desk.Model, k int) desk.Page {
 			Why:    desk.FiguresAt(mb.ID, k, "layer.lay", "layer.turns"),
 			Field:  layerField(m, k, "lay length", 0, 2000, func(l *model.Layer, v unit.Millimetre) { l.LayMM = model.Some(v) })})
 	}
-	p.Rows = append(p.Rows, desk.Row{Text: "binder       " + m.Sys.Fine(bind(m, k)) + " " + m.Sys.Name(),
-		Detail: m.Sys.Says("What tape or thread adds to the diameter. + - 0.05 mm"),
-		Step:   layerStep(m, k, "binder", 0.05, 5, bind(m, k), func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) }),
-		Field:  layerField(m, k, "binder", 0, 5, func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) })})
+	binder, detail := "binder       ", "What tape or thread adds to the diameter. + - 0.05 mm"
+	if k == 0 && len(b.Layers) > 1 {
+		binder, detail = "built up by  ", "What tape round the centre adds to its diameter. + - 0.05 mm"
+	}
+	p.Rows = append(p.Rows, desk.Row{Key: "binder", Text: binder + m.Sys.Fine(bind(m, k)) + " " + m.Sys.Name(), Detail: m.Sys.Says(detail),
+		Step:  layerStep(m, k, "binder", 0.05, 5, bind(m, k), func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) }),
+		Field: layerField(m, k, "binder", 0, 5, func(l *model.Layer, v unit.Millimetre) { l.BindMM = model.Some(v) })})
+	if bind(m, k) > 0 {
+		part := b.As[k].BindPart.V
+		p.Rows = append(p.Rows, desk.Row{Key: "tape", Text: "tape         " + words.OrDash(part),
+			Detail: "Enter: which tape or thread it is",
+			Field: &desk.Field{Label: "tape of " + model.LayerName(k), Value: part, Set: func(m *desk.Model, text string) error {
+				m.Change(written(m).EditBranch(m.Branch, func(b *model.Branch) {
+					if b.Layers[k].BindPart = model.Some(text); text == "" {
+						b.Layers[k].BindPart = model.Opt[string]{}
+					}
+				}), "tape of "+model.LayerName(k)+" is "+words.OrDash(text))
+				return nil
+			}}})
+	}
 	return p
 }
 
@@ -177,7 +193,7 @@ func addFiller(m *desk.Model, k, by int, size unit.Millimetre) {
 		l := &b.Layers[k]
 		l.Fillers = model.Some(n)
 		if size > 0 {
-			l.FillerMM = model.Some(size)
+			l.FillerMM = model.Some(unit.Written(size))
 		}
 		if n == 0 {
 			l.Fillers, l.FillerMM = model.Opt[int]{}, model.Opt[unit.Millimetre]{}

@@ -39,6 +39,9 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 		says = "proposed"
 	}
 	p.Lines = []string{fmt.Sprintf("%s, %s, %s", aloud(m, b.Layers), b.Make, says)}
+	if built := b.Layers[0].BuiltUp(m.Sys); built != "" && m.ListHeight() >= 8 { // a low screen has it with the centre's row
+		p.Lines = append(p.Lines, built)
+	}
 	columns := layerColumns(m, w)
 	p.Cols = columns.Head()
 	for k := range b.Layers {
@@ -153,6 +156,9 @@ func holds(m *desk.Model, l *sheet.Layer) string {
 		}
 		parts = append(parts, fmt.Sprintf("%d x %s", count[n], n))
 	}
+	if l.BuiltMM > 0 {
+		return strings.Join(parts, " + ") + " built up"
+	}
 	return strings.Join(parts, " + ")
 }
 
@@ -207,6 +213,9 @@ func layerDetail(m *desk.Model, k int, l *sheet.Layer) string {
 		closes = fmt.Sprintf("is tight: it stands %s %s proud", m.Sys.Fine(l.ProudMM), m.Sys.Name())
 	}
 	text := words.Capital(model.LayerName(k))
+	if built := l.BuiltUp(m.Sys); built != "" {
+		text = built // it says that it is the centre, and a narrow screen has room for it
+	}
 	if closes != "" {
 		text += " " + closes
 	}

@@ -69,6 +69,11 @@ func move(m *desk.Model, id string, to int) bool {
 	case to >= 0:
 		where = "moved to " + model.LayerName(to)
 	}
+	if ls := was.Branches[m.Branch].Layers; len(ls) > 1 && ls[0].BindMM.V > 0 {
+		if now := h.Branches[m.Branch].Layers; len(now) > 0 && now[0].BindMM.V == 0 {
+			where += ". The centre is another, so its tape is off"
+		}
+	}
 	m.Change(h, id+" "+where)
 	return !m.Trouble
 }
@@ -151,7 +156,7 @@ func usesOption(m *desk.Model, o sheet.Option) bool {
 		if k == 0 && len(l.Of) == 5 {
 			fillers = 0
 		}
-		if fillers != l.Fillers.V || b.As[k].BindMM.V != l.BindMM.V || len(b.As[k].Of) != len(l.Of) {
+		if fillers != l.Fillers.V || !sameTape(b.As[k].BindMM.V, l.BindMM.V) || len(b.As[k].Of) != len(l.Of) {
 			return false
 		}
 		for _, id := range l.Of {
@@ -162,6 +167,9 @@ func usesOption(m *desk.Model, o sheet.Option) bool {
 	}
 	return true
 }
+
+// sameTape reports whether tape adds the same, to what is written of it: older files hold more digits.
+func sameTape(a, b unit.Millimetre) bool { return unit.Written(a) == unit.Written(b) }
 
 // SameLayers reports whether the branch in hand is laid so.
 func sameLayers(m *desk.Model, ls []model.Layer) bool {

@@ -53,10 +53,11 @@ func optionRows(m *desk.Model) []desk.Row {
 			},
 			More: func() string {
 				if in == "=" {
-					return fmt.Sprintf("Option %c: %s, in use. %s", 'A'+k, aloud, brokenText(m, o))
+					return fmt.Sprintf("Option %c: %s, in use. %s%s", 'A'+k, aloud, builtText(m), brokenText(m, o))
 				}
 				t := m.Try(name, func() *model.Harness { return planning.Laid(m.Sheet, m.H, m.Branch, o) })
-				return fmt.Sprintf("Option %c: %s. Enter takes it: %s", 'A'+k, brokenText(m, o), t.Tally().Differs(m.Tally(), m.Sys))
+				return fmt.Sprintf("Option %c: %s%s. Enter takes it: %s", 'A'+k, builtText(t), brokenText(m, o),
+					t.Tally().Differs(m.Tally(), m.Sys))
 			},
 			Why:   desk.FiguresAt(mb.ID, k, "option.over"),
 			Enter: func(m *desk.Model) { takeOption(m, o) },
@@ -78,6 +79,15 @@ func optionRows(m *desk.Model) []desk.Row {
 	return out
 }
 
+// builtText is the centre of the branch in hand before what else is said, where it is built up.
+func builtText(m *desk.Model) string {
+	_, b, ok := m.BranchHere()
+	if !ok || len(b.Layers) == 0 || b.Layers[0].BuiltMM <= 0 {
+		return ""
+	}
+	return b.Layers[0].BuiltUp(m.Sys) + ", "
+}
+
 // brokenText is how many layers part at the breakouts of the branch in hand.
 func brokenText(m *desk.Model, o sheet.Option) string {
 	n := offer.Broken(m.Sheet, m.Branch, o.Layers)
@@ -93,8 +103,11 @@ func optionExtras(o sheet.Option) string {
 	if n := len(o.Spares); n > 0 {
 		t = append(t, words.Plural(n, "spare", "spares"))
 	}
-	if o.Plan.Fillers > 0 {
-		t = append(t, words.Plural(o.Plan.Fillers, "filler", "fillers"))
+	if to, _ := o.Plan.BuiltUp(); to > 0 {
+		t = append(t, "built up")
+	}
+	if n := o.Plan.Rods(); n > 0 {
+		t = append(t, words.Plural(n, "filler", "fillers"))
 	}
 	if o.Buried > 0 {
 		t = append(t, fmt.Sprintf("%d buried", o.Buried))

@@ -182,7 +182,7 @@ func coverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 				return why.Stated(label, says, float64(now), why.Length, desk.Given), true
 			}}},
 			Step: func(m *desk.Model, by int) {
-				v := min(max(now+unit.Millimetre(5*by), least), most)
+				v := min(max(unit.Written(now+unit.Millimetre(5*by)), least), most)
 				if v == now {
 					m.Refuse(fmt.Sprintf("%s must be %s to %s %s", label, m.Sys.Length(least), m.Sys.Length(most), m.Sys.Name()))
 				} else if err := put(m, v); err != nil {

@@ -139,7 +139,7 @@ func loopRow(m *desk.Model, t int) desk.Row {
 	}
 	return desk.Row{Key: "loop " + id, Text: text, Detail: detail, Why: why, Mark: m.MarkFor(id),
 		Step: func(m *desk.Model, by int) {
-			v := max(0, l.LoopMM+unit.Millimetre(by))
+			v := max(0, unit.Written(l.LoopMM+unit.Millimetre(by)))
 			m.Change(m.H.EditTermination(m.Sheet.Index.Termination[id], func(t *model.Termination) { t.LoopMM = model.Some(v) }),
 				fmt.Sprintf("loop of %s is %s %s", id, m.Sys.Length(v), m.Sys.Name()))
 		}}

@@ -241,7 +241,7 @@ func spliceColumns(m *desk.Model) kit.Columns[int] {
 // moveSplice moves a sleeve by five millimetres.
 func moveSplice(m *desk.Model, id string, by int) {
 	i := m.Sheet.Index.Splice[id]
-	v := max(0, m.H.Splices[i].OffsetMM.V+unit.Millimetre(5*by))
+	v := max(0, unit.Written(m.H.Splices[i].OffsetMM.V+unit.Millimetre(5*by)))
 	m.Change(m.H.EditSplice(i, func(s *model.Splice) { s.OffsetMM = model.Some(v) }),
 		fmt.Sprintf("%s lies %s %s from %s", id, m.Sys.Length(v), m.Sys.Name(), m.H.Splices[i].At))
 }

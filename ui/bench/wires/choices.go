@@ -209,7 +209,7 @@ func foldRow(m *desk.Model, id string) (desk.Row, bool) {
 			return desk.Row{Key: "fold", Id: id, Text: fmt.Sprintf("%-12s %s %s, its cap %s", "folded back", m.Sys.Length(fold),
 				m.Sys.Name(), desk.CapText(m, c)), Detail: "+ - changes how much is folded back at its capped end",
 				Step: func(m *desk.Model, by int) {
-					v := min(max(0, fold+unit.Millimetre(10*by)), desk.LongestBranch)
+					v := min(max(0, unit.Written(fold+unit.Millimetre(10*by))), desk.LongestBranch)
 					m.Change(m.H.EditWire(m.Sheet.Index.Wire[id], func(w *model.Wire) { w.FoldMM = model.Some(v) }),
 						fmt.Sprintf("%s %s folded back", m.Sys.Length(v), m.Sys.Name()))
 				}}, true

@@ -148,7 +148,7 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 	}
 	add(desk.Row{Key: "before", Text: line("wire before", words.OrDash(before)+" "+m.Sys.Name()),
 		Detail: "Unprotected wire between the supply and the fuse", Step: func(m *desk.Model, by int) {
-			v := max(0, f.BeforeMM.V+10*unit.Millimetre(by))
+			v := max(0, unit.Written(f.BeforeMM.V+10*unit.Millimetre(by)))
 			m.Change(m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.BeforeMM = model.Some(v) }),
 				"set to "+m.Sys.Length(v)+" "+m.Sys.Name())
 		}, Field: &desk.Field{Label: "unprotected wire before " + id, Unit: m.Sys.Name(), Value: before, Number: true,

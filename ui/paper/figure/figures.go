@@ -96,6 +96,9 @@ type figLayer struct {
 	BedMM    *float64 `json:"bed_mm"`
 	OverMM   float64  `json:"over_mm"`
 	TapeMM   float64  `json:"tape_mm"`
+	BuiltTo  *float64 `json:"built_to_mm"`
+	BuiltMM  *float64 `json:"built_mm"`
+	BuiltOf  *string  `json:"built_of"`
 	LayMM    *float64 `json:"lay_mm"`
 	Turns    *float64 `json:"turns"`
 	LayDeg   float64  `json:"lay_deg"`
@@ -223,6 +226,12 @@ func layer(b *sheet.Branch, k int) figLayer {
 		LayLoss: round(float64(l.Loss), 6), ProudMM: *mm(l.ProudMM)}
 	for _, m := range l.Members {
 		f.Members = append(f.Members, m.ID)
+	}
+	if l.BuiltMM > 0 {
+		f.BuiltTo, f.BuiltMM = mm(l.OverMM), mm(l.BuiltMM)
+		if l.BuiltOf != "" {
+			f.BuiltOf = some(l.BuiltOf)
+		}
 	}
 	if l.Fillers > 0 {
 		f.FillerMM = mm(l.FillerMM)

@@ -38,7 +38,8 @@ var shownAs = map[string]map[string]string{
 	},
 	"Layer": {
 		"Members": "not: the ids are in members", "Fillers": "fillers", "FillerMM": "filler_mm", "Spares": "spares", "Takes": "takes",
-		"Room": "room", "Gap": "gap", "BedMM": "bed_mm", "OverMM": "over_mm", "TapeMM": "tape_mm", "LayMM": "lay_mm", "Turns": "turns",
+		"Room": "room", "Gap": "gap", "BedMM": "bed_mm", "OverMM": "over_mm", "TapeMM": "tape_mm", "BuiltMM": "built_mm",
+		"BuiltOf": "built_of", "LayMM": "lay_mm", "Turns": "turns",
 		"LayDeg": "lay_deg", "Hand": "hand", "Loss": "lay_loss", "Lift": "not: proud_mm shows it", "ProudMM": "proud_mm",
 		"Tracer": "not: the first of its members, which the lay card marks",
 		"BentMM": "not: the why of the bend; mismatch_mm of the branch shows the worst", "FlatMM": "not: the why of the bend",
@@ -173,6 +174,8 @@ func TestEveryFigureIsShown(t *testing.T) {
 			check(id, &b.Covers[k], shown[at])
 		}
 	}
+	built := calctest.Laid(t, "built-up")
+	check("built up", &built.Branches[0].Layers[0], layer(&built.Branches[0], 0))
 	for i := range s.Wires {
 		check(s.H.Wires[i].ID, &s.Wires[i], wire(s, i))
 	}

@@ -117,7 +117,7 @@ func branchBand(e why.Explainer, f why.Figure) (why.Why, bool) {
 	beds, stand, thick := band(e, i, size)
 	k := len(beds) - 1
 	from := catalogue.Origin{Source: "laid again with every wire at its " + word, Standing: b.Standing}
-	bind := why.Given("binder", float64(b.As[k].BindMM.V), why.Diameter)
+	bind, _ := binder(b, k)
 	name := "OD of " + f.Of + " with every wire at its " + word
 	if f.What == "branch.tapeleast" {
 		return why.Why{Name: "tape diameter of " + f.Of + " with every wire at its smallest", Value: float64(value), Measure: why.Diameter,

@@ -20,10 +20,10 @@ func layerOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	w := why.Why{Name: fmt.Sprintf("OD of %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.OverMM), Measure: why.Diameter}
-	bind := why.Given("binder", float64(b.As[f.K].BindMM.V), why.Diameter)
+	bind, tape := binder(b, f.K)
 	if b.Make == model.MakeLaid && f.K > 0 {
 		w.Says = "Take the larger of two: the inside diameter of the layer, and the OD of the layer below. Add its thickest piece twice, " +
-			"and the binder"
+			"and " + tape
 		w.In = []why.Input{e.From("inside diameter", why.Figure{What: "layer.stand", Of: f.Of, K: f.K}),
 			e.From("OD of the layer below", why.Figure{What: "layer.over", Of: f.Of, K: f.K - 1}),
 			component(e, "thickest piece, "+thickest(l), f, thickest(l)), bind}
@@ -32,18 +32,26 @@ func layerOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 	}
 	if len(l.Members) == 1 {
 		id := l.Members[0].ID
-		w.Says = "Take the one piece and add its binder"
+		w.Says = "Take the one piece and add " + tape
 		w.In = []why.Input{e.From(id, why.Figure{What: "component.over", Of: f.Of, Part: id}), bind}
 		w.Formula = why.Sum
 		return w, true
 	}
 	_ = i
 	id, far := furthest(l)
-	w.Says = "Take twice the reach of the outermost piece from the axis, and add the binder. The pieces touch and lie in the smallest " +
+	w.Says = "Take twice the reach of the outermost piece from the axis, and add " + tape + ". The pieces touch and lie in the smallest " +
 		"circle that holds them"
 	w.In = []why.Input{why.Exact(id+", distance from the axis", far, why.Diameter), component(e, "its diameter", f, id), bind}
 	w.Formula = func(in []float64) float64 { return 2*in[0] + in[1] + in[2] }
 	return w, true
+}
+
+// binder is what tape or thread adds to layer k, and what it is called there.
+func binder(b *sheet.Branch, k int) (why.Input, string) {
+	if b.Layers[k].BuiltMM > 0 {
+		return why.Given("tape that builds it up", float64(b.Layers[k].BuiltMM), why.Diameter), "the tape that builds it up"
+	}
+	return why.Given("binder", float64(b.As[k].BindMM.V), why.Diameter), "the binder"
 }
 
 // thickest is the id of a layer's thickest component.
@@ -167,9 +175,10 @@ func layerTape(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok {
 		return why.Why{}, false
 	}
+	bind, tape := binder(b, f.K)
 	w := why.Why{Name: fmt.Sprintf("tape diameter of %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.TapeMM),
 		Measure: why.Diameter,
-		Says: "It is the length of a tight string round the layer, divided by pi (the mean of its widths), and the binder. The values " +
+		Says: "It is the length of a tight string round the layer, divided by pi (the mean of its widths), and " + tape + ". The values " +
 			"below are the distance of each piece from the axis, and its diameter"}
 	type point struct{ x, y float64 }
 	var dir []point
@@ -177,7 +186,7 @@ func layerTape(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if f.K > 0 && b.Make == model.MakeLaid {
 		radius = float64(b.Layers[f.K-1].TapeMM)
 	}
-	w.In = append(w.In, why.Given("binder", float64(b.As[f.K].BindMM.V), why.Diameter),
+	w.In = append(w.In, bind,
 		why.Exact("diameter beneath it", radius, why.Diameter))
 	for _, m := range l.Members {
 		r := math.Hypot(float64(m.X), float64(m.Y))
