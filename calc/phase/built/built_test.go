@@ -347,6 +347,14 @@ func TestSinceItWasBuilt(t *testing.T) {
 			if got, want := len(redo.Builds[0].Steps), len(h.Builds[0].Steps); got != want {
 				t.Errorf("%d steps on record, were %d", got, want)
 			}
+			struck := kept.EditBuild("1", func(b *model.Build) {
+				for len(b.Apart) > 0 {
+					built.Strike(b, 0)
+				}
+			})
+			if back := built.Since(n, &struck.Builds[0]); e.name != "the revision" && (back.Says() != c.Says() || back.Again != c.Again) {
+				t.Errorf("struck out, it says %s\nand said %s", back.Says(), c.Says())
+			}
 			if back := built.Since(s, &kept.Builds[0]); e.name != "the revision" && len(back.Differences) > 0 {
 				t.Errorf("the sheet as it was built again, and it says: %s", back.Says())
 			}
@@ -605,5 +613,44 @@ func TestStopThatNobodySigned(t *testing.T) {
 	h = s.H.EditBranch(0, func(b *model.Branch) { b.Covers[0].Part = model.Some("AS23053/16 6.4") })
 	if c := built.Since(calc.Build(h, s.Base, s), &h.Builds[0]); slices.Contains(again(c), "hold stops") {
 		t.Errorf("a stop that is gone: %+v", c)
+	}
+}
+
+// Whatever was done and is in the sheet no more is said in words, and belongs to its wire, layer or
+// part; kept with a name it is asked for no more.
+func TestWhatIsGone(t *testing.T) {
+	s := calctest.Built(t, text())
+	members, mm := []string{"301", "302"}, model.Some[unit.Millimetre](1.89)
+	for _, c := range []struct {
+		key, at, says string
+		what          model.What
+	}{
+		{"make U9", "U9", "unit U9 is no longer in the sheet: it was made of 301 302", model.What{Members: members}},
+		{"lay T1 7", "T1 layer 7", "T1 layer 7 is no longer in the sheet: it was laid with 301 302", model.What{Members: members}},
+		{"lay X9 0", "X9 centre", "X9 centre is no longer in the sheet: it was laid with 301 302", model.What{Members: members}},
+		{"build up L1", "L1 centre", "L1 centre is no longer built up: 1.89 mm of tape was wound on", model.What{BindMM: mm}},
+		{"join S9", "S9", "splice S9 is no longer in the sheet: stub-1 joined 301 302",
+			model.What{Members: members, Part: model.Some("stub-1")}},
+		{"pin X9", "X9", "X9 is no longer in the sheet: its contacts are on", model.What{Ends: []string{"1 301"}}},
+		{"glue 9", "9", "mix 9 of adhesive is no longer in the sheet", model.What{Members: []string{"X9 lip"}}},
+		{"wind tape X9 T-1", "tape X9 T-1", "tape X9 T-1 is no longer in the sheet: it was put on", model.What{Part: model.Some("T-1")}},
+	} {
+		h := s.H.EditBuild("1", func(b *model.Build) {
+			b.Revision = s.H.Head.Revision
+			b.Tick(model.Ticked{Key: c.key, What: model.Some(c.what)})
+		})
+		got := built.Since(s, &h.Builds[0])
+		if len(got.Differences) != 1 || got.Differences[0].Says != c.says || got.Differences[0].At != c.at || got.Again != 1 {
+			t.Errorf("%s: %+v", c.key, got)
+			continue
+		}
+		kept := h.EditBuild("1", func(b *model.Build) { got.Differences[0].Keep(b, "14", "") })
+		if left := built.Since(s, &kept.Builds[0]); len(left.Differences) > 0 {
+			t.Errorf("%s: kept, and still asked: %s", c.key, left.Says())
+		}
+		struck := kept.EditBuild("1", func(b *model.Build) { built.Strike(b, 0) })
+		if back := built.Since(s, &struck.Builds[0]); len(back.Differences) != 1 || len(struck.Builds[0].Apart) != 0 {
+			t.Errorf("%s: struck out, and not asked again: %+v", c.key, struck.Builds[0])
+		}
 	}
 }

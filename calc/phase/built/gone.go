@@ -37,7 +37,7 @@ func (c *comparison) gone() {
 			c.old = append(c.old, key)
 			continue
 		}
-		verb, id, _ := strings.Cut(key, " ")
+		verb, id := Work(key)
 		if now, is := c.cameFor(key); is {
 			c.exchanged(key, verb, id, now, t.What.V)
 			continue
@@ -51,7 +51,14 @@ func (c *comparison) gone() {
 			steps = append(steps, c.come[id]...)
 			delete(c.come, id)
 		}
-		c.add(Difference{At: id, Says: says, Built: "what was done"}, steps...)
+		at := id
+		switch verb {
+		case "lay":
+			at = layerOf(id)
+		case buildUp:
+			at = LayerAt(id, 0)
+		}
+		c.add(Difference{At: at, Says: says, Built: "what was done"}, steps...)
 	}
 }
 
@@ -112,6 +119,8 @@ func goneSays(verb, id string, was model.What) string {
 		return fmt.Sprintf("unit %s is no longer in the sheet: it was made of %s", id, strings.Join(was.Members, " "))
 	case "lay":
 		return fmt.Sprintf("%s is no longer in the sheet: it was laid with %s", layerOf(id), strings.Join(was.Members, " "))
+	case buildUp:
+		return fmt.Sprintf("%s is no longer built up: %s of tape was wound on", LayerAt(id, 0), millimetres(was.BindMM, 2))
 	case "join":
 		return fmt.Sprintf("splice %s is no longer in the sheet: %s joined %s", id, was.Part.Or("it"), strings.Join(was.Members, " "))
 	case "pin":
@@ -120,6 +129,18 @@ func goneSays(verb, id string, was model.What) string {
 		return fmt.Sprintf("mix %s of adhesive is no longer in the sheet", id)
 	}
 	return fmt.Sprintf("%s is no longer in the sheet: it was put on", id)
+}
+
+// buildUp is the one work of two words.
+const buildUp = "build up"
+
+// Work is what a step does and to what, by its key: "cut" and "101", "build up" and "T1".
+func Work(key string) (verb, id string) {
+	if id, is := strings.CutPrefix(key, buildUp+" "); is {
+		return buildUp, id
+	}
+	verb, id, _ = strings.Cut(key, " ")
+	return verb, id
 }
 
 // layerOf is a layer by what its key has behind "lay": "T1 2" is T1 layer 2.

@@ -109,7 +109,7 @@ func stepNames(m *desk.Model, keys []string) []string {
 	var verbs []string
 	of := map[string][]string{}
 	for _, key := range keys {
-		verb, id, _ := strings.Cut(key, " ")
+		verb, id := built.Work(key)
 		if place, is := at[key]; is {
 			id = place
 		}
