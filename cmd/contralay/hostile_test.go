@@ -142,7 +142,7 @@ func TestOddCellsAreReported(t *testing.T) {
 	if r := call(t, "", "compare", list, list); strings.Count(r.out, "a␛.csv, row 2, column D: "+says+"; left out of the cell\n") != 2 {
 		t.Errorf("%+v", r)
 	}
-	if r := call(t, "", "compare", list, list, "--json"); strings.Count(r.err, says) != 2 || !strings.HasPrefix(r.out, "[") {
+	if r := call(t, "", "compare", list, list, "--json"); strings.Count(r.err, says) != 2 || !strings.HasPrefix(r.out, "{") {
 		t.Errorf("%+v", r)
 	}
 }

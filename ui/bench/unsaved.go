@@ -43,7 +43,7 @@ func lostLines(m *desk.Model, w, most int) []string {
 		return nil
 	}
 	var out []string
-	for _, line := range wholeReason(m.Theme.Plain("? "+m.Says), m.Theme.Plain("? "+begins), w, most, m.Cfg.ASCII) {
+	for _, line := range wholeReason(m.Theme.Text("? "+m.Says), m.Theme.Text("? "+begins), w, most, m.Cfg.ASCII) {
 		out = append(out, m.Theme.Paint(kit.Warn, line))
 	}
 	return out

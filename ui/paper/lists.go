@@ -123,7 +123,7 @@ func (m maker) bill() Table {
 			{"needed", toRight, func(r lists.BillRow) string { return billed(r, r.Need) + mem(r.Standing) }},
 			{"to order", toRight, func(r lists.BillRow) string { return billed(r, r.Order) }},
 			{"unit", toLeft, func(r lists.BillRow) string { return map[bool]string{true: "m", false: "pieces"}[r.Metres] }},
-			{"says", toLeft, func(r lists.BillRow) string { return r.Says }},
+			{"says", toLeft, func(r lists.BillRow) string { return m.sys.Says(r.Says) }},
 		}, lists.Bill(m.s))
 }
 

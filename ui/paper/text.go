@@ -33,7 +33,8 @@ func Check(s *sheet.Sheet) string {
 		wide = max(wide, len(g.Where))
 	}
 	for _, g := range gs {
-		b.WriteString(visible.Note(fmt.Sprintf("%-4s  %-*s  %s%s  [%s]", g.Level, wide, g.Where, sys.Says(g.Says), g.More(), g.Rule)) + "\n")
+		b.WriteString(visible.Note(fmt.Sprintf("%-4s  %-*s  %s%s  [%s]", g.Level, wide, g.Where, sys.Says(g.Says), g.More(), g.Rule)) +
+			"\n")
 	}
 	return b.String()
 }

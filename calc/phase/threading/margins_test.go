@@ -63,7 +63,7 @@ func TestHotByCurrents(t *testing.T) {
 			b.Layers[1].Fillers, b.Layers[1].FillerMM = model.Some(1), model.Some[unit.Millimetre](1.09)
 		})
 		s = calc.Complete(&h, s.Base, nil)
-		if warm := s.Branches[0].Warm; !warm.Known || warm.BundleC < 90 {
+		if warm := s.Branches[0].Warm; !warm.Known || warm.UnderC < 90 {
 			t.Fatalf("%+v", warm)
 		}
 		said, all := map[string]bool{}, ""
@@ -78,7 +78,7 @@ func TestHotByCurrents(t *testing.T) {
 		}
 		if len(said) != want || want > 0 && (!strings.Contains(all, "sheath AS23053/16") || !strings.Contains(all, "filler in stock to") ||
 			!strings.Contains(all, "wire w0 of SAE J1128 TXL, which carries nothing, to")) {
-			t.Errorf("%s A, bundle %v C: %q", amps, s.Branches[0].Warm.BundleC, all)
+			t.Errorf("%s A, bundle %v C: %q", amps, s.Branches[0].Warm.UnderC, all)
 		}
 	}
 }
