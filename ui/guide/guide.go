@@ -69,8 +69,7 @@ var topics = []Topic{
 	}},
 	{"sheath", "step 4, Sheath", []string{
 		"The step lists tubes, best first, and says why. \"Slides\" is the supplied bore less the largest thing it must pass; \"worst\" " +
-			"is the same with every wire at its largest. \"Grips\" is the tape diameter over the recovered bore; 1.10 is wanted. " +
-			"A tube with less than half the room that its length wants is a warning: nobody slides it on.",
+			"is the same with every wire at its largest. \"Grips\" is the tape diameter over the recovered bore; 1.10 is wanted.",
 		"No: the tube does not go on. Loose: it does not end up tight. Enter takes the tube. The row \"kind\" tries another material. " +
 			"Type a tube's wall off the reel, or open a boot and type its sizes: they replace values from memory.",
 		"Start and stop are measured from the branch's first end. If you set neither, the sheath starts under the shortest boot and " +

@@ -44,7 +44,7 @@ func SincePage(m *desk.Model, w int, _ string) desk.Page {
 		p.Lines = []string{words.Capital(n)}
 	}
 	for _, d := range c.Differences {
-		for k, t := range kit.Wrap(words.Capital(d.Says), max(20, w-3)) {
+		for k, t := range kit.Wrap(words.Capital(m.Sys.Says(d.Says)), max(20, w-3)) {
 			row := desk.Row{Key: "since " + d.At + d.Says, Text: t, Detail: redoes(d),
 				Enter: func(m *desk.Model) { m.Show(SinceOneKind, d.Says) }}
 			if k > 0 {
@@ -74,7 +74,7 @@ func SinceOnePage(m *desk.Model, w int, says string) desk.Page {
 	if len(d.Again) == 0 {
 		keep = "go on with it"
 	}
-	p := desk.Page{Lines: []string{words.Capital(d.Says) + "."}, Rows: []desk.Row{keepRow(keep, []built.Difference{d})}}
+	p := desk.Page{Lines: []string{words.Capital(m.Sys.Says(d.Says)) + "."}, Rows: []desk.Row{keepRow(keep, []built.Difference{d})}}
 	if len(d.Again) > 0 {
 		p.Rows = append(p.Rows, redoRow("do it again", []built.Difference{d})) // not under a second Enter: it takes ticks off
 		p.Lines = append(p.Lines, "To do again: "+strings.Join(stepNames(m, d.Again), "; ")+".")
