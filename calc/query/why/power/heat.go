@@ -30,8 +30,8 @@ func wireBound(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	w := why.Why{Name: "current limit of wire " + f.Of, Value: float64(e.Wires[k].Bound.V.Amps), Measure: why.Amperes,
-		Says: "Take the lowest limit along the wire: each branch by the public tables and by the heat balance, the contacts and splices " +
-			"at its ends, and its fuse",
+		Says: "Take the lowest limit along the wire: each branch by the public tables, by the heat balance and for the wire alone in " +
+			"the same air, the contacts and splices at its ends, and its fuse",
 		Formula: func(in []float64) float64 {
 			least := math.Inf(1)
 			for _, v := range in {
