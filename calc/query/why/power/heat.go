@@ -184,7 +184,7 @@ func meets(e why.Explainer, branch string, sec heat.Section, wires []current.Con
 				name = "wire " + e.H.Wires[c.Wire].ID
 			}
 		}
-		in = append(in, why.LookUp("conducts to "+name, float64(m.Conducts), why.Times,
+		in = append(in, why.LookUp("W/(m K) to "+name, float64(m.Conducts), why.Times,
 			catalogue.Origin{Source: "insulation and air between them, in slices", Standing: catalogue.Memory}),
 			why.LookUp(name, float64(m.C), why.Celsius,
 				catalogue.Origin{Source: "the same balance of " + branch, Standing: catalogue.Memory}))
