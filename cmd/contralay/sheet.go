@@ -2,11 +2,8 @@ package main
 
 import (
 	"crypto/sha256"
-	"errors"
 	"fmt"
 	"io"
-	"io/fs"
-	"os"
 	"path/filepath"
 	"strings"
 
@@ -125,31 +122,3 @@ func writeSheet(s *calcsheet.Sheet, meta paper.Meta, folder string) (written, er
 }
 
 func listName(base, list string) string { return base + "-" + list + ".csv" }
-
-// swapIn writes a file beside its place and swaps it in.
-func swapIn(name string, text []byte) error {
-	if info, err := os.Stat(name); err == nil && !info.Mode().IsRegular() {
-		return fmt.Errorf("%s is not a plain file and was not changed", name)
-	} else if err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return err
-	}
-	f, err := os.CreateTemp(filepath.Dir(name), ".sheet-*")
-	if err != nil {
-		return fmt.Errorf("%s was not written: %w", name, err)
-	}
-	_, err = f.Write(text)
-	if cerr := f.Close(); err == nil {
-		err = cerr
-	}
-	if err == nil {
-		err = os.Chmod(f.Name(), 0o644)
-	}
-	if err == nil {
-		err = os.Rename(f.Name(), name)
-	}
-	if err != nil {
-		os.Remove(f.Name())
-		return fmt.Errorf("%s was not written: %w", name, err)
-	}
-	return nil
-}
