@@ -39,7 +39,6 @@ func FillCavities(s *sheet.Sheet) {
 	placeDrains(s)
 	for i := range s.Terms {
 		countTerm(s, i)
-		contactsKnown(s, i)
 	}
 }
 
@@ -206,6 +205,7 @@ func countTerm(s *sheet.Sheet, i int) {
 			out.Stubs = out.SealPlugs
 		}
 	}
+	contactsKnown(s, i)
 }
 
 func allSpare(s *sheet.Sheet, ids []string) bool {
