@@ -1,6 +1,7 @@
 package catalogue
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -9,6 +10,9 @@ import (
 // The letters of cavity names leave out those that are read as another letter or
 // as a digit. From memory of MIL-STD-1560, not verified.
 const cavityLetters = "ABCDEFGHJKLMNPRSTUVWXYZabcdefghjkmnpqrstuvwxyz"
+
+// ruleOfNames is the source of names that cavityNames makes.
+const ruleOfNames = "the rule of letters and numbers, from memory of MIL-STD-1560, not verified"
 
 // Count is the number of cavities.
 func (i Insert) Count() int { return len(i.Cavities) }
@@ -40,9 +44,48 @@ func (i Insert) ContactSize(cavity string) string {
 // Names lists the insert's names, the first name first.
 func (i Insert) Names() []string { return append([]string{i.ID}, i.Aliases...) }
 
+// mostParts is how many names and runs of names a message has room for.
+const mostParts = 14
+
+// NamesList is the names of cavities in few words, "1 to 66" or "A to H, J to N, P": runs of
+// three and more are shortened, and of what is still long the end is counted.
+func NamesList(names []string) string {
+	var parts []string
+	for k := 0; k < len(names); {
+		last := k
+		for last+1 < len(names) && follows(names[last], names[last+1]) {
+			last++
+		}
+		if last-k < 2 {
+			last = k
+			parts = append(parts, names[k])
+		} else {
+			parts = append(parts, names[k]+" to "+names[last])
+		}
+		k = last + 1
+		if len(parts) == mostParts && k < len(names) {
+			return fmt.Sprintf("%s and %d more", strings.Join(parts, ", "), len(names)-k)
+		}
+	}
+	return strings.Join(parts, ", ")
+}
+
+// follows reports whether b is the next number or letter after a, or the next letter
+// written as often: 9 and 10, H and J not, H and I, AA and BB.
+func follows(a, b string) bool {
+	if n, err := strconv.Atoi(a); err == nil {
+		return b == strconv.Itoa(n+1)
+	}
+	return len(a) == len(b) && a != "" && isLetter(a[0]) && isLetter(b[0]) && b[0] == a[0]+1 &&
+		a == strings.Repeat(a[:1], len(a)) && b == strings.Repeat(b[:1], len(a))
+}
+
+func isLetter(c byte) bool { return c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' }
+
 // cavityNames names the cavities of an insert whose file does not. Arrangements
 // that are mostly of the small contacts (22D, 22M, 22, 23) number from 1, the
-// others are lettered: A to Z, a to z, then AA, BB. From memory of MIL-STD-1560.
+// others are lettered: A to Z, a to z, then AA, BB. From memory of MIL-STD-1560:
+// the drawings have exceptions, so what has a source has its names in the data.
 func cavityNames(groups []InsertContacts) []string {
 	small, total := 0, 0
 	for _, g := range groups {

@@ -35,7 +35,7 @@ func TestContactSize(t *testing.T) {
 		{"19-35", "66", "22D"}, // same, 66 × 22D
 		{"18-32", "1", ""},     // no such cavity
 		{"18-32", "", ""},
-		{"16-99", "A", ""}, // 21 × 20 + 2 × 16: which is which is not known
+		{"18-30", "A", ""}, // 29 × 20 + 1 × 16: which is which is not known
 	} {
 		i, ok := c.Insert(tt.insert)
 		if !ok {
@@ -62,7 +62,17 @@ standing = "house"`)
 	if a, b := i.ContactSize("A"), i.ContactSize("B"); a != "20" || b != "16" {
 		t.Errorf("A is %q, B is %q; want 20 and 16", a, b)
 	}
-	if i.NamesStanding != House {
-		t.Errorf("names that the shop gave stand %q, want house", i.NamesStanding)
+	if i.NamesStanding != House || i.NamesSource != "the drawing" {
+		t.Errorf("names that the shop gave stand %q from %q, want house, and the entry's source", i.NamesStanding, i.NamesSource)
+	}
+	c = mustRead(t, `[[insert]]
+id       = "14-15"
+contacts = [{ size = "20", count = 2 }]
+names_source = "rung out on the part"
+names_standing = "house"
+source   = "the drawing"
+standing = "published"`)
+	if i, _ := c.Insert("14-15"); i.NamesSource != "rung out on the part" || i.NamesStanding != House {
+		t.Errorf("the shop says where the names are from, and they stand %q from %q", i.NamesStanding, i.NamesSource)
 	}
 }

@@ -25,6 +25,10 @@
 //	[[insert]]      id contacts
 //	[[splice]]      id build over_mm length_mm cma_min cma_max
 //
+// An insert may name its cavities, and say in its groups of contacts which of them
+// have which size; names_source says where that comes from. Where it does not, a
+// rule names them, and its names stand as memory.
+//
 // A Catalogue is made once and only read afterwards, so any number of readers
 // may share it. Nothing here computes: a figure that is not known is 0, and calc
 // works it out or says that it cannot.

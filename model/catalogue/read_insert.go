@@ -1,6 +1,7 @@
 package catalogue
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -28,10 +29,11 @@ func (b *builder) insert(e *entry) {
 	if !named && total <= maxCavities {
 		i.Cavities = cavityNames(i.Contacts)
 	}
-	standing := Memory // names that a rule made up; see cavityNames
+	source, standing := ruleOfNames, Memory
 	if named {
-		standing = i.Standing
+		source, standing = i.Source, i.Standing
 	}
+	i.NamesSource = cmp.Or(e.text("names_source", false), source)
 	i.NamesStanding = e.standing("names_standing", false, standing)
 	switch {
 	case total > maxCavities:

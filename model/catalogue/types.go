@@ -107,7 +107,8 @@ type Insert struct {
 	Shell         int      // series II shell size; 0: a shell without one
 	Rating        string   // service rating: M, N, I, II; "" where the chart gives none
 	Contacts      []InsertContacts
-	Cavities      []string
+	Cavities      []string // in order
+	NamesSource   string   // where the names come from, and which cavity has which size
 	NamesStanding Standing // cavity names; the count stands with the entry
 	Origin
 }

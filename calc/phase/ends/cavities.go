@@ -79,7 +79,8 @@ func cavity(s *sheet.Sheet, text, who string) (t *sheet.Term, c sheet.Cavity, e 
 		return t, c, e, true
 	}
 	if hasCavities(s, k) {
-		s.Say(sheet.Stop, "cavity.none", who, fmt.Sprintf("%s has no cavity %q", e.Termination, e.Cavity))
+		s.SayLike(sheet.Stop, "cavity.none", who, e.Termination,
+			fmt.Sprintf("%s has no cavity %q. %s", e.Termination, e.Cavity, whichItHas(s, k)))
 		return nil, c, e, false
 	}
 	t.Cavities = append(t.Cavities, e.Cavity)
@@ -127,11 +128,7 @@ func openTerm(s *sheet.Sheet, i int) {
 	}
 	tight(s, i)
 	aliases(s, i)
-	for _, c := range t.Reserved {
-		if _, ok := out.State[t.CavityOf(c)]; !ok && hasCavities(s, i) && len(out.Cavities) > 0 {
-			s.Say(sheet.Stop, "cavity.none", t.ID, fmt.Sprintf("It reserves cavity %q, which it does not have", c))
-		}
-	}
+	namesCavities(s, i)
 }
 
 // tight stops where a wall that must be tight is passed by anything but a sealed connector
@@ -157,7 +154,8 @@ func aliases(s *sheet.Sheet, i int) {
 	ownerOf := map[string]string{}
 	for _, c := range slices.Sorted(maps.Keys(t.Aliases)) {
 		if _, there := out.State[c]; !there && hasCavities(s, i) {
-			s.Say(sheet.Stop, "cavity.alias", t.ID, fmt.Sprintf("It gives another name to cavity %q, which it does not have", c))
+			s.Say(sheet.Stop, "cavity.alias", t.ID,
+				fmt.Sprintf("It gives another name to cavity %q, which it does not have. %s", c, whichItHas(s, i)))
 		}
 		for _, a := range t.Aliases[c] {
 			if _, isCavity := out.State[a]; isCavity && a != c {
@@ -208,6 +206,7 @@ func countTerm(s *sheet.Sheet, i int) {
 			out.Stubs = out.SealPlugs
 		}
 	}
+	contactsKnown(s, i)
 }
 
 func allSpare(s *sheet.Sheet, ids []string) bool {

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model"
+	"contralay/model/catalogue"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -84,6 +85,14 @@ func openEnds(im *draft.Importer) {
 	}
 }
 
+// fromMemory is said of an insert whose cavities have no source.
+func fromMemory(ins catalogue.Insert) string {
+	if ins.NamesStanding == catalogue.Memory {
+		return " (names from memory: check the part)"
+	}
+	return ""
+}
+
 // cavitiesOfInsert finds cavities that an insert does not have.
 func cavitiesOfInsert(im *draft.Importer, t *draft.Term) {
 	ins, ok := im.Cat.Insert(t.Insert.V)
@@ -92,8 +101,8 @@ func cavitiesOfInsert(im *draft.Importer, t *draft.Term) {
 	}
 	for _, p := range t.Pins {
 		if !ins.Has(p) {
-			im.Say(report.Warn, "cavity that the insert lacks", t.At[p], t.ID+":"+p+", "+ins.ID+" has "+ins.Cavities[0]+" to "+
-				ins.Cavities[len(ins.Cavities)-1], "kept")
+			im.Say(report.Warn, "cavity that the insert lacks", t.At[p], t.ID+":"+p+", "+t.Insert.V+" has "+
+				catalogue.NamesList(ins.Cavities)+fromMemory(ins), "kept")
 		}
 	}
 }
