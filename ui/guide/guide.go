@@ -39,7 +39,8 @@ var topics = []Topic{
 	}},
 	{"protection", "current, duty, fuses", []string{
 		"A wire may carry the lowest of its limits: each branch by the public tables and by the heat of the bundle as laid, the " +
-			"wire alone in the same air, its contacts, its splices, its fuse. A return wire without a current of its own carries what comes back through it.",
+			"wire alone in the same air, its contacts, its splices, its fuse. A return wire without a current of its own carries what " +
+			"comes back through it.",
 		"Duty is for a load that switches on and off. Heating uses the RMS current, voltage drop the peak. A load may be on for five " +
 			"seconds at a time at most. Type a drop that you measured along a wire: what the wire does not explain is lost in crimps, " +
 			"contacts, splices or the ground point.",
