@@ -87,7 +87,7 @@ func (m maker) branches() Table {
 		{"to", toLeft, func(r branchRow) string { return m.datum(r.entered.To) }},
 		{m.in("length"), toRight, func(r branchRow) string { return m.sys.Length(r.entered.LengthMM) }},
 		{m.in("tolerance"), toLeft, func(r branchRow) string { return m.tolerance(r.entered) }},
-		{"things laid", toRight, func(r branchRow) string { return fmt.Sprint(len(r.worked.Components)) }},
+		{"pieces", toRight, func(r branchRow) string { return fmt.Sprint(len(r.worked.Components)) }},
 		{m.in("over"), toLeft, func(r branchRow) string { return m.band(r.worked) }},
 		{m.in("in sheath"), toLeft, func(r branchRow) string { return m.inSheath(r.worked) }},
 		{m.in("bend at least"), toRight, func(r branchRow) string { return m.sys.AtLeast(r.worked.Bend.MinMM) }},
