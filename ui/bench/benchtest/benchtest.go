@@ -178,6 +178,20 @@ func EachScreen(t *testing.T, test func(t *testing.T, screen string)) {
 	}
 }
 
+// EachOrSome is EachScreen, but in a short run every third screen: the race detector makes the
+// long sweeps ten times as long.
+func EachOrSome(t *testing.T, test func(t *testing.T, screen string)) {
+	at := map[string]int{}
+	for k, screen := range Screens() {
+		at[screen] = k
+	}
+	EachScreen(t, func(t *testing.T, screen string) {
+		if !testing.Short() || at[screen]%3 == 0 {
+			test(t, screen)
+		}
+	})
+}
+
 // Screens are the names of every screen, in the order of the alphabet.
 func Screens() []string { return slices.Sorted(maps.Keys(EveryScreen)) }
 
