@@ -36,16 +36,20 @@ func Factor(wires []Loaded) (f unit.Ratio, n int, share unit.Ratio, held bool) {
 		return f, n, share, held
 	}
 	last := min(all, MostWires)
-	scratch := make([]excess, len(wires))
+	sorted := slices.Clone(wires)
 	for some := min(2, last); some <= last; some++ {
-		// The lowest curve of so many wires, for the choice of them that is loaded worst.
-		k := 0
-		for k < len(shares)-1 && exceeds(wires, scratch, some, some == last && all > last, shares[k]) {
+		// The lowest curve of so many wires, for the choice of them that is loaded worst. Only
+		// curves below what was found matter: whether the one before them is passed comes first.
+		k := slices.IndexFunc(shares[:], func(s unit.Ratio) bool { a, _ := Bundle(some, s); return a < f })
+		past := func(k int) bool { return exceeds(sorted, some, some == last && all > last, shares[k]) }
+		if k < 0 || k > 0 && !past(k-1) {
+			continue
+		}
+		for k < len(shares)-1 && past(k) {
 			k++
 		}
-		if a, h := Bundle(some, shares[k]); a < f {
-			f, n, share, held = a, some, shares[k], h
-		}
+		f, held = Bundle(some, shares[k])
+		n, share = some, shares[k]
 	}
 	if n == last {
 		n = all
@@ -54,26 +58,20 @@ func Factor(wires []Loaded) (f unit.Ratio, n int, share unit.Ratio, held bool) {
 	return f, n, share, held
 }
 
-type excess struct {
-	amps  float64
-	count int
-}
-
 // exceeds reports whether some choice of n wires, or of n or more, carries more than a
-// share of their capacity.
-func exceeds(wires []Loaded, scratch []excess, n int, orMore bool, share unit.Ratio) bool {
+// share of their capacity. It leaves the wires in the order of what they carry in excess of
+// it, which is nearly that of the next question.
+func exceeds(wires []Loaded, n int, orMore bool, share unit.Ratio) bool {
 	f, _ := Bundle(n, share)
-	for i, w := range wires {
-		scratch[i] = excess{float64(w.Used) - float64(w.Free)*float64(f*share), w.Count}
-	}
-	slices.SortFunc(scratch, func(a, b excess) int { return cmp.Compare(b.amps, a.amps) })
+	excess := func(w Loaded) float64 { return float64(w.Used) - float64(w.Free)*float64(f*share) }
+	slices.SortFunc(wires, func(a, b Loaded) int { return cmp.Compare(excess(b), excess(a)) })
 	sum := 0.0
-	for _, e := range scratch {
-		take := min(n, e.count)
-		if n -= take; orMore && e.amps > 0 {
-			take = e.count
+	for _, w := range wires {
+		take, amps := min(n, w.Count), excess(w)
+		if n -= take; orMore && amps > 0 {
+			take = w.Count
 		}
-		sum += e.amps * float64(take)
+		sum += amps * float64(take)
 	}
 	return sum > 1e-9
 }

@@ -3,6 +3,7 @@ package heat
 import (
 	"math"
 	"slices"
+	"sync"
 
 	"contralay/model/unit"
 )
@@ -34,20 +35,29 @@ func (res Result) Limits(s Section) []unit.Ampere {
 		}
 	}
 	// Down from where the first step is above no disc, then up to where the last is above all.
-	low := int(math.Floor(math.Log(math.Max(float64(res.Heat), 1)) / stride))
+	low := stepOf(math.Max(float64(res.Heat), 1))
+	two := [2]*matrix{newMatrix(r.first), newMatrix(r.first)} // for all of them
 	var levels []level
 	for k := low; asked > 0 && k > low-mostLevels; k-- {
-		levels = append(levels, r.level(s, heatOf(k)))
+		levels = append(levels, r.level(two, s, heatOf(k)))
 		if levels[len(levels)-1].within(s, 1) == asked {
 			break
 		}
 	}
 	slices.Reverse(levels)
-	for k := low + 1; asked > 0 && len(levels) < mostLevels; k++ {
-		if levels[len(levels)-1].within(s, -1) == asked {
+	next := low + 1
+	if len(levels) == 1 {
+		// A colder surface gives off heat worse, so no disc leads to less than it does in a step
+		// below its own: from one that is below all of them it is a leap to the least of them.
+		if to := stepOf(levels[0].least(s)); to > low {
+			levels, next = nil, to
+		}
+	}
+	for k := next; asked > 0 && len(levels) < mostLevels; k++ {
+		if n := len(levels); n > 0 && levels[n-1].within(s, -1) == asked {
 			break
 		}
-		levels = append(levels, r.level(s, heatOf(k)))
+		levels = append(levels, r.level(two, s, heatOf(k)))
 	}
 	for i, d := range s.Discs {
 		if d.asks() {
@@ -69,14 +79,27 @@ const (
 	spare = 2.0
 )
 
-// heatOf is the heat of step k, W/m.
+// heatOf is the heat of step k, W/m; stepOf the last step below a heat.
 func heatOf(k int) float64 { return math.Exp(float64(k) * stride) }
+
+func stepOf(heat float64) int { return int(math.Floor(math.Log(heat) / stride)) }
 
 // level is what a state of some heat lets each disc make by itself, and what that leads to.
 type level struct {
 	heat  float64
 	own   []float64 // W/m of the disc at its rating
 	total []float64 // of all then
+}
+
+// least is the least that a disc asked leads to.
+func (l level) least(s Section) float64 {
+	least := math.Inf(1)
+	for i, d := range s.Discs {
+		if d.asks() {
+			least = math.Min(least, l.total[i])
+		}
+	}
+	return least
 }
 
 // within is how many of the discs asked lead to no less than the heat of a level, or (−1)
@@ -94,7 +117,7 @@ func (l level) within(s Section, sign float64) int {
 // level works a heat out for every disc: with the air in the gaps at the surface's
 // temperature, and at the highest rating's, and between the two where the mean of the
 // conductors then lies.
-func (r *Rays) level(s Section, q float64) level {
+func (r *Rays) level(two [2]*matrix, s Section, q float64) level {
 	rated := 0.0
 	for _, d := range s.Discs {
 		rated = math.Max(rated, float64(d.Rated))
@@ -102,11 +125,15 @@ func (r *Rays) level(s Section, q float64) level {
 	_, surface := r.stateAt(s, q, float64(s.Ambient))
 	cool, _ := r.stateAt(s, q, surface)
 	warm, _ := r.stateAt(s, q, rated)
-	a := r.allows(s, cool)
 	if !(warm.air > cool.air) {
+		a := r.allows(two[0], s, cool)
 		return level{q, a.own, a.total}
 	}
-	b := r.allows(s, warm)
+	var a, b allowed // side by side: this is most of what a key that changes a current costs
+	var both sync.WaitGroup
+	both.Go(func() { b = r.allows(two[1], s, warm) })
+	a = r.allows(two[0], s, cool)
+	both.Wait()
 	out := level{q, make([]float64, r.discs), make([]float64, r.discs)}
 	for i, d := range s.Discs {
 		if !d.asks() {
@@ -127,7 +154,7 @@ func (r *Rays) level(s Section, q float64) level {
 // the mean temperature of the conductors.
 type allowed struct{ own, total, mean []float64 }
 
-func (r *Rays) allows(s Section, at state) allowed {
+func (r *Rays) allows(m *matrix, s Section, at state) allowed {
 	n := r.discs
 	makes, grows := make([]float64, n), make([]float64, n)
 	conductors := 0
@@ -138,10 +165,10 @@ func (r *Rays) allows(s Section, at state) allowed {
 			conductors++
 		}
 	}
-	m := r.matrix(at, grows)
+	r.matrix(m, at, grows)
 	if !m.factor() { // only the state of the entered currents is known to be steady
 		clear(grows)
-		m = r.matrix(at, nil)
+		r.matrix(m, at, nil)
 		m.factor()
 	}
 	z := r.gather(m.inverse())

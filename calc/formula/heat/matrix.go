@@ -7,6 +7,8 @@ import "math"
 type matrix struct {
 	first []int
 	row   [][]float64
+	all   []float64 // the rows, one behind the other
+	z     []float64 // of inverse
 }
 
 // newMatrix is one of noughts with an envelope.
@@ -15,7 +17,8 @@ func newMatrix(first []int) *matrix {
 	for i, f := range first {
 		size += i - f + 1
 	}
-	m, all := &matrix{first, make([][]float64, len(first))}, make([]float64, size)
+	all := make([]float64, size)
+	m := &matrix{first: first, row: make([][]float64, len(first)), all: all}
 	for i, f := range first {
 		m.row[i], all = all[:i-f+1:i-f+1], all[i-f+1:]
 	}
@@ -92,39 +95,47 @@ func (m *matrix) inverse() []float64 {
 	for i, f := range m.first {
 		wide = max(wide, i-f)
 	}
-	// Row i of z holds columns i−wide … i+wide.
-	z := make([]float64, n*(2*wide+1))
-	out, sum := make([]float64, n), make([]float64, wide+1)
+	// Row i of z holds columns i … i+wide, of which only those of the envelope count.
+	span := wide + 1
+	if m.z == nil {
+		m.z = make([]float64, n*span)
+	}
+	z := m.z
+	clear(z)
+	out, sum, column := make([]float64, n), make([]float64, wide), make([]float64, wide)
 	for i := n - 1; i >= 0; i-- {
-		last := i
-		for k := min(n-1, i+wide); k > i; k-- {
-			if m.first[k] <= i {
-				last = k
-				break
+		below := column[:0] // L_ki for k = i+1 …, 0 where row k does not reach column i
+		last := 0
+		for k := i + 1; k < min(n, i+span); k++ {
+			l := 0.0
+			if f := m.first[k]; f <= i {
+				l, last = m.row[k][i-f], k-i
 			}
+			below = append(below, l)
 		}
-		s := sum[:last-i]
+		below = below[:last]
+		s := sum[:last]
 		clear(s)
-		for k := i + 1; k <= last; k++ {
-			if m.first[k] > i {
+		for a, l := range below {
+			if l == 0 {
 				continue
 			}
-			l := m.row[k][i-m.first[k]]
-			zk := z[k*(2*wide+1)+i+1-k+wide:][:len(s)]
-			for j, v := range zk {
-				s[j] -= l * v
+			// Z_kj of a pair counts for both of them.
+			row, right, to := z[(i+1+a)*span:][:last-a], below[a:], s[a:]
+			own := 0.0
+			for t := 1; t < len(row) && t < len(right) && t < len(to); t++ {
+				own += right[t] * row[t]
+				to[t] -= l * row[t]
 			}
+			to[0] -= own + l*row[0]
 		}
 		r := m.row[i]
 		d := 1 / r[len(r)-1]
-		for k := i + 1; k <= last; k++ {
-			v := s[k-i-1]
-			z[i*(2*wide+1)+k-i+wide], z[k*(2*wide+1)+i-k+wide] = v, v
-			if m.first[k] <= i {
-				d -= m.row[k][i-m.first[k]] * v
-			}
+		for a, l := range below {
+			z[i*span+1+a] = s[a]
+			d -= l * s[a]
 		}
-		z[i*(2*wide+1)+wide], out[i] = d, d
+		z[i*span], out[i] = d, d
 	}
 	return out
 }

@@ -1,6 +1,7 @@
 package heat
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -8,44 +9,49 @@ import (
 )
 
 // order puts the nodes in a row across the bundle, so that those that see each other
-// stand near each other in it: what is factored stays a narrow band.
+// stand near each other in it: what is factored stays narrow. Of some directions across it
+// takes the one in which that costs least.
 func (r *Rays) order(s Section) {
-	n := r.nodes
-	at := make([]float64, n)
-	for i, d := range s.Discs {
-		at[i] = float64(d.X)
-	}
-	for k := range n - r.discs {
-		at[r.discs+k] = r.outer / 2 * math.Cos((float64(k%sectors)+0.5)*2*math.Pi/sectors-math.Pi)
-	}
-	across := make([]int32, n)
-	for i := range across {
-		across[i] = int32(i)
-	}
-	slices.SortStableFunc(across, func(a, b int32) int {
-		switch {
-		case at[a] < at[b]:
-			return -1
-		case at[a] > at[b]:
-			return 1
+	least := math.Inf(1)
+	for k := range directions {
+		sin, cos := math.Sincos(math.Pi * float64(k) / directions)
+		place, first := r.across(s, sin, cos)
+		cost := 0.0
+		for i, f := range first {
+			cost += float64((i - f) * (i - f))
 		}
-		return int(a - b)
-	})
-	r.place = make([]int32, n)
-	for k, i := range across {
-		r.place[i] = int32(k)
+		if cost < least {
+			least, r.place, r.first = cost, place, first
+		}
 	}
-	r.first = make([]int, n)
-	for i := range r.first {
-		r.first[i] = i
+}
+
+// directions are how many are tried, over half a turn.
+const directions = 6
+
+// across is the row in a direction: the place of each node in it, and of each place the
+// first that it sees, or itself.
+func (r *Rays) across(s Section, sin, cos float64) (place []int32, first []int) {
+	at, row := make([]float64, r.nodes), make([]int32, r.nodes)
+	for i := range row {
+		row[i] = int32(i)
+		if i < r.discs {
+			at[i] = float64(s.Discs[i].X)*cos + float64(s.Discs[i].Y)*sin
+			continue
+		}
+		turn := (float64((i-r.discs)%sectors)+0.5)*2*math.Pi/sectors - math.Pi
+		at[i] = r.outer / 2 * (math.Cos(turn)*cos + math.Sin(turn)*sin)
 	}
-	sees := func(a, b int32) {
-		i, j := int(r.place[a]), int(r.place[b])
-		r.first[max(i, j)] = min(r.first[max(i, j)], min(i, j))
+	slices.SortStableFunc(row, func(a, b int32) int { return cmp.Or(cmp.Compare(at[a], at[b]), cmp.Compare(a, b)) })
+	place, first = make([]int32, r.nodes), make([]int, r.nodes)
+	for k, i := range row {
+		place[i], first[k] = int32(k), k
 	}
-	for _, one := range r.links {
-		sees(one.a, one.b)
+	for _, l := range r.links {
+		i, j := int(place[l.a]), int(place[l.b])
+		first[max(i, j)] = min(first[max(i, j)], min(i, j))
 	}
+	return place, first
 }
 
 // state is what the network hangs on beside geometry: how well still air takes heat from
@@ -101,10 +107,10 @@ func weights(air float64) (w [len(airs)]float64) {
 	return w
 }
 
-// matrix is the balance of every node in a state: what flows off it for each kelvin above
+// matrix fills in the balance of every node in a state: what flows off it for each kelvin above
 // the air, less what its copper makes more for each kelvin (grows; nil: nothing).
-func (r *Rays) matrix(at state, grows []float64) *matrix {
-	m := newMatrix(r.first)
+func (r *Rays) matrix(m *matrix, at state, grows []float64) {
+	clear(m.all)
 	join := func(a, b int32, g float64) {
 		i, j := int(r.place[a]), int(r.place[b])
 		m.add(i, i, g)
@@ -124,7 +130,6 @@ func (r *Rays) matrix(at state, grows []float64) *matrix {
 		p := int(r.place[i])
 		m.add(p, p, -v)
 	}
-	return m
 }
 
 // Result is a section in balance.
@@ -144,9 +149,9 @@ type Result struct {
 const hottest = 600.0
 
 // settled is when a balance is found, K.
-const settled = 1e-4
+const settled = 1e-3
 
-// Solve balances a section whose rays were traced: temperatures agree to 10⁻⁴ K from one
+// Solve balances a section whose rays were traced: temperatures agree to 10⁻³ K from one
 // round to the next. Heat rises with the resistance, (234.5 + T)/254.5; that is part of
 // what is solved, the surface and the air in the gaps are settled in rounds. False where
 // something is not known, or there is no steady state below 600 °C.
@@ -166,10 +171,11 @@ func (r *Rays) Solve(s Section) (Result, bool) {
 		makes[i], grows[i] = p*float64(Grows(s.Ambient)), p/(copperZero+20)
 	}
 	out := Result{rays: r, rises: make([]float64, r.nodes)}
+	m := newMatrix(r.first)
 	for range 200 {
 		var surface float64
 		out.at, surface = r.stateAt(s, r.made(makes, grows, out.rises), float64(s.Ambient)+r.mean(s, out.rises))
-		rises, ok := r.settle(out.at, makes, grows, out.rises)
+		rises, ok := r.settle(m, out.at, makes, grows, out.rises)
 		moved := 0.0
 		for i, v := range rises {
 			moved = math.Max(moved, math.Abs(v-out.rises[i]))
@@ -217,13 +223,14 @@ func (r *Rays) mean(s Section, rises []float64) float64 {
 // settle is the rise of every node in a state. Where the heat grows faster with the
 // temperature than the state takes it away, it goes one step up from the last rises and
 // says false.
-func (r *Rays) settle(at state, makes, grows, last []float64) ([]float64, bool) {
-	m, y := r.matrix(at, grows), make([]float64, len(r.place))
+func (r *Rays) settle(m *matrix, at state, makes, grows, last []float64) ([]float64, bool) {
+	r.matrix(m, at, grows)
+	y := make([]float64, len(r.place))
 	ok := m.factor()
 	if ok {
 		r.spreadOut(makes, y)
 	} else {
-		m = r.matrix(at, nil)
+		r.matrix(m, at, nil)
 		m.factor() // positive definite: every node leads to the air
 		hot := make([]float64, len(makes))
 		for i := range makes {

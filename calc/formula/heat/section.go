@@ -39,7 +39,7 @@ const (
 	// rays of a wire alone in it. More of either moves no conductor of the tests by a hundredth
 	// of its rise.
 	rays    = 72
-	sectors = 36
+	sectors = 24
 )
 
 // airs are what the air in the gaps may conduct, W/(m K): links are worked out for these,

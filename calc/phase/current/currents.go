@@ -105,7 +105,7 @@ func limits(s *sheet.Sheet, k int, through [][]int, factor []Derating, met []hot
 	if !w.Known || !wiresphase.Rates(s, k) {
 		return nil
 	}
-	var out []sheet.Limit
+	out := make([]sheet.Limit, 0, 3+4*len(w.Path)) // contacts, device; and of each branch four
 	for _, text := range []string{mw.From.V, mw.To.V} {
 		e, ok := s.Index.End(text)
 		if splice, is := s.Index.Splice[e.Splice]; ok && is {
@@ -122,16 +122,15 @@ func limits(s *sheet.Sheet, k int, through [][]int, factor []Derating, met []hot
 		}
 	}
 	for _, b := range w.Path {
-		id := s.H.Branches[b].ID
-		for _, p := range Published(s, k, b, len(through[b]), factor[b]) {
+		for _, p := range Published(s, k, b, len(through[b]), &factor[b]) {
 			out = append(out, sheet.Limit{Amps: p.Amps, Where: p.Where, Origin: p.Origin})
 		}
 		for _, c := range met {
 			if c.branch == b && c.w.Limit.Set {
 				// The balance rests on conductivities and an emissivity from memory.
 				balance := catalogue.Origin{Source: "heat balance", Standing: catalogue.Memory}
-				out = append(out, sheet.Limit{Amps: c.w.Limit.V, Where: "heat in " + id, Origin: balance},
-					sheet.Limit{Amps: alone.limit(s, k, b), Where: AloneIn(id), Origin: balance})
+				out = append(out, sheet.Limit{Amps: c.w.Limit.V, Where: factor[b].heatIn, Origin: balance},
+					sheet.Limit{Amps: alone.limit(s, k, b), Where: factor[b].aloneIn, Origin: balance})
 			}
 		}
 	}

@@ -130,6 +130,9 @@ type loneWire struct {
 	ambient, rated unit.Celsius
 }
 
+// HeatIn is how a limit is called that the heat of a branch sets.
+func HeatIn(branch string) string { return "heat in " + branch }
+
 // AloneIn is how a limit is called that a wire has alone in the air of a branch.
 func AloneIn(branch string) string { return "the wire alone in the air of " + branch }
 

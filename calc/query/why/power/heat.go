@@ -65,7 +65,7 @@ func wireLimit(e why.Explainer, f why.Figure) (why.Why, bool) {
 		shops := why.Shop("margin", margin, why.Times, e.H.Rules.BundleMargin.Set)
 		rating := "current that brings it to " + unit.Fixed(e.Wires[k].Entry.RatedC, 0) + " C"
 		switch l.Where {
-		case "heat in " + id:
+		case current.HeatIn(id):
 			for _, c := range e.Branches[b].Warm.Wires {
 				if c.Wire != k {
 					continue
@@ -86,7 +86,7 @@ func wireLimit(e why.Explainer, f why.Figure) (why.Why, bool) {
 		}
 		through := over.WiresOf(e.Sheet, b)
 		in := current.DeratingOf(e.Sheet, b, through)
-		for _, p := range current.Published(e.Sheet, k, b, len(through), in) {
+		for _, p := range current.Published(e.Sheet, k, b, len(through), &in) {
 			if p.Where == l.Where {
 				return published(e, k, b, len(through), in, p, w), true
 			}
