@@ -120,8 +120,8 @@ func TestLimitsNeverRise(t *testing.T) {
 }
 
 // Idle wires laid outside the same lay-up lower limits or leave them; where one rises, the
-// heat decided it, and by finite volumes too the wire gets no warmer, within the 8 % of its
-// rise by which the balance of one lay-up may be off against that of another.
+// heat decided it, and by finite volumes too the wire gets no warmer, within the 5 % of its
+// rise by which the balance may be off.
 func TestIdleWire(t *testing.T) {
 	solved := 0
 	rapid.Check(t, func(r *rapid.T) {

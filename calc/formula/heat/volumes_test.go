@@ -19,7 +19,7 @@ func sectionOf(c heattest.Case) heat.Section {
 // Thirty bundles of one size and of mixed sizes, full and with gaps, one wire loaded,
 // several or all, against finite volumes over the real circles. Of the rise over the air a
 // conductor is at most 4 % too low and 7 % too high; a current is right to half of that. The
-// worst seen: −2.0 and +6.1 % loaded, −2.3 and +2.2 % idle.
+// worst seen: −3.2 and +5.6 % loaded, −3.1 and +1.8 % idle.
 func TestAgainstVolumes(t *testing.T) {
 	cases := heattest.Cases(t)
 	if len(cases) < 30 {
