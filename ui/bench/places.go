@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"contralay/ui/bench/adding"
 	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/layers"
@@ -71,6 +72,14 @@ var screens = []desk.Place{
 	{Kind: tree.SplicesKind, Help: "ends", Wide: true, Page: tree.SplicesPage},
 	{Kind: tree.SpliceKind, Help: "ends", Wide: true, Page: tree.SplicePage},
 	{Kind: tree.ListsKind, Help: "ends", Wide: true, ReadOnly: true, Page: tree.ListsPage},
+
+	// making things; nothing is in the harness before it is taken, so Backspace goes back
+	{Kind: adding.Kind, Title: "add", Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.Page},
+	{Kind: adding.ConnectorKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.ConnectorPage},
+	{Kind: adding.GroupsKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.GroupsPage},
+	{Kind: adding.GroupKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.GroupPage},
+	{Kind: adding.DeviceKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.DevicePage},
+	{Kind: adding.SparesKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.SparesPage},
 
 	// board
 	{Kind: board.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,

@@ -22,8 +22,8 @@ var topics = []Topic{
 			"from step to step. Enter opens a row or takes what it offers, + and - change it, Backspace undoes without limit.",
 		"Go right to Layers. Rows A, B, C are lay-ups worth having. The section follows the row you are on; Enter lays the branch that " +
 			"way. Go right again for the sheath, and once more for Build: the lay card and the cut list.",
-		"For your own harness, contralay new FILE writes an empty one, and contralay import LIST -o FILE starts from a wire list. " +
-			"Terminations and branches are written in that file for now (contralay help file).",
+		"For your own harness, contralay new FILE writes an empty board and contralay FILE opens it: begin with a connector or a device. " +
+			"contralay import LIST -o FILE starts from a wire list.",
 		"W on any row shows how its figures were made. H opens this help; + and - turn its pages.",
 	}},
 	{"wires", "step 1, Wires", []string{
@@ -111,10 +111,20 @@ var topics = []Topic{
 	}},
 	{"map", "the whole harness", []string{
 		"Esc from a step shows the tree. Each branch stands under the one it hangs on, with its length, pieces, OD, sheath, and the mark " +
-			"of its worst open point. Enter opens a branch. + hangs a leg on the breakout at its end, - splits it at a new breakout, " +
+			"of its worst open point. Enter opens a branch. + adds devices and more at its end, - splits it at a new breakout, " +
 			"digits set its length.",
 		"When a change elsewhere leaves a lay-up that does not match the wires, the bench moves nothing. It marks the lay-up, and Enter " +
 			"on the first row of the map takes such lay-ups away, so that new ones are proposed.",
+	}},
+	{"add", "from an empty board", []string{
+		"An empty board asks for a first connector, a device or a wire list. Type the number of cavities to see the arrangements that " +
+			"have so many. + on the connector runs its trunk to a first breakout: type the length.",
+		"+ on a branch adds at the breakout at its end: devices, a connector on a leg, a branch further on, a bare leg, spare wires, or the " +
+			"proposed sheaths and boots. In a numbered list, a number and Enter take a row.",
+		"A kind of device brings its cavities, what each carries, a wire size to begin with and a name. Say how many, then type the length " +
+			"of each leg, one after another. Below \"take\" stands every value that nobody typed, with its source. Nothing is added before " +
+			"you take it, and one Backspace takes all of it back.",
+		"The part's own sheet goes before every value of a kind. A shop puts its own kinds into its catalogue ([[device]]).",
 	}},
 	{"ends", "terminations, splices, spares, lists", []string{
 		"Terminations, from the map: each cavity and what is in it. + reserves a free one. The page says how many more wires two " +

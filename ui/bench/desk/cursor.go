@@ -70,6 +70,14 @@ func (m *Model) PutOn(key string) {
 	m.Cursor.keys[m.cursorKey()] = key
 }
 
+// PutNext puts the cursor on the row below the one in hand, where there is one.
+func (m *Model) PutNext() {
+	p := m.Page(m.ListWidth())
+	if at := m.At(p) + 1; at < len(p.Rows) {
+		m.Put(at, p.Rows[at].Key)
+	}
+}
+
 // Settle leaves the cursor of a first visit where it began, whatever comes above it.
 func (m *Model) Settle(p Page) {
 	if _, been := m.Cursor.rows[m.cursorKey()]; been || len(p.Rows) == 0 {

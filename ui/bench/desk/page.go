@@ -49,6 +49,7 @@ type Field struct {
 	Number bool
 	ID     bool // an id, or what leads to one
 	Set    func(m *Model, text string) error
+	Next   bool // the row below is in hand once it is taken: like values are typed one after another
 }
 
 // Of fills in a row's large figure.

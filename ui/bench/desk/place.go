@@ -9,6 +9,8 @@ type Kind string
 
 // The kinds of screen that more than one family opens; the others stand beside their pages.
 const (
+	KindMap         Kind = "branches"
+	KindEnd         Kind = "end"
 	KindWire        Kind = "wire"
 	KindChoice      Kind = "choice"
 	KindFileChanged Kind = "file changed"

@@ -11,15 +11,17 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
+	"contralay/ui/bench/adding"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
+	"contralay/ui/bench/lists"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
 )
 
 // The screens of the tree of branches.
 const (
-	BranchesKind desk.Kind = "branches"
+	BranchesKind           = desk.KindMap
 	SplitKind    desk.Kind = "split"
 )
 
@@ -28,7 +30,12 @@ const (
 func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 	p := desk.Page{Why: desk.FiguresOf(desk.WholeLoom, "loom.wire", "loom.mass"),
 		Lines: []string{wholeText(m)},
-		Empty: "No branch yet. Write terminations, wires and branches in the file. Esc opens the menu"}
+		Empty: "Nothing is here yet. Esc opens the menu"}
+	if len(m.H.Branches)+len(m.H.Terminations) == 0 {
+		p.Lines = []string{"An empty board. Begin with what the wires come from."}
+		p.Rows = append(adding.FirstRows(m), lists.ImportRow(m))
+		return p
+	}
 	if stale := planning.Stale(m.Sheet); len(stale) > 0 {
 		p.Rows = append(p.Rows, staleRow(m, stale))
 	}
@@ -43,7 +50,12 @@ func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 		}
 		p.Rows = append(p.Rows, branchRow(m, k, columns))
 	}
-	if len(m.H.Branches) > 0 {
+	for i := range m.H.Terminations {
+		if id := m.H.Terminations[i].ID; len(m.Sheet.Index.Meeting(id)) == 0 {
+			p.Rows = append(p.Rows, placeRow(m, id, tree, ""))
+		}
+	}
+	if len(m.H.Branches)+len(m.H.Terminations) > 0 {
 		p.Rows = append(p.Rows, endsRow(m), splicesRow(m), listsRow(m))
 	}
 	return p
@@ -74,11 +86,13 @@ func twigs(m *desk.Model, last []bool) string {
 func placeRow(m *desk.Model, id string, tree int, twig string) desk.Row {
 	r := desk.Row{Key: "place " + id, Text: twig + draw.Fit(id+clockText(m, id)+"  "+placeName(m, id), tree, m.Cfg.ASCII),
 		Mark: m.MarkFor(id), Detail: "Enter opens it"}
+	r.Step = func(m *desk.Model, _ int) { adding.At(m, id) }
 	if _, ok := m.Sheet.Index.Termination[id]; ok {
+		r.Detail = words.Either(len(m.Sheet.Index.Meeting(id)) == 0, "+ runs its trunk. Enter opens it", "+ adds wires and spares here. Enter opens it")
 		r.Enter = func(m *desk.Model) { m.Show(EndKind, id) }
 		return r
 	}
-	r.Detail = "a breakout"
+	r.Detail = "a breakout. + adds here"
 	return r
 }
 
@@ -147,7 +161,7 @@ func branchRow(m *desk.Model, k wires.Walk, columns kit.Columns[wires.Walk]) des
 	return desk.Row{
 		Key:    "branch " + id,
 		Text:   columns.Line(k),
-		Detail: fmt.Sprintf("+ adds a leg at %s, - splits it, digits set its length. %s, %s", to, desk.LengthText(m, mb), b.Make),
+		Detail: fmt.Sprintf("+ adds at %s, - splits it, digits set its length. %s, %s", to, desk.LengthText(m, mb), b.Make),
 		Mark:   m.MarkFor(id),
 		Why:    desk.FiguresOf(id, "branch.over", "branch.length"),
 		Enter: func(m *desk.Model) {
@@ -158,7 +172,7 @@ func branchRow(m *desk.Model, k wires.Walk, columns kit.Columns[wires.Walk]) des
 				m.Show(SplitKind, id)
 				return
 			}
-			addLeg(m, to)
+			adding.At(m, to)
 		},
 		Field: &desk.Field{Label: "length of " + id, Unit: m.Sys.Name(), Value: m.Sys.Length(mb.LengthMM), Number: true,
 			Set: func(m *desk.Model, text string) error {
@@ -175,20 +189,6 @@ func branchRow(m *desk.Model, k wires.Walk, columns kit.Columns[wires.Walk]) des
 				return nil
 			}},
 	}
-}
-
-// newLeg is what a leg added at the bench begins with: its length is typed next.
-const newLeg unit.Millimetre = 300
-
-// addLeg puts a branch to a new termination on a breakout, or says why it cannot.
-func addLeg(m *desk.Model, at string) {
-	if _, ok := m.Sheet.Index.Breakout[at]; !ok {
-		m.Refuse(at + " is a termination. A leg starts at a breakout: - splits a branch at a new one")
-		return
-	}
-	h, branch, term := m.H.AddLeg(at, newLeg, 2)
-	m.Change(h, fmt.Sprintf("branch %s to %s added. Digits set its length, Terminations its cavities", branch, term))
-	m.PutOn("branch " + branch)
 }
 
 // SplitPage asks where a branch is parted.

@@ -24,7 +24,7 @@ func endsRow(m *desk.Model) desk.Row {
 // The screens of terminations and splices.
 const (
 	EndsKind    desk.Kind = "ends"
-	EndKind     desk.Kind = "end"
+	EndKind               = desk.KindEnd
 	SplicesKind desk.Kind = "splices"
 	SpliceKind  desk.Kind = "splice"
 )

@@ -1,0 +1,70 @@
+package adding
+
+import (
+	"fmt"
+
+	"contralay/calc/query/add"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+)
+
+// spareForm is spares on their way.
+type spareForm struct{ add.SparesAsk }
+
+func askSpares(m *desk.Model, place string) {
+	f := desk.State[spareForm](m)
+	f.SparesAsk = add.SpareDefaults(m.Sheet, place)
+	m.Show(SparesKind, place)
+}
+
+// SparesPage is spares before they are taken.
+func SparesPage(m *desk.Model, _ int, place string) desk.Page {
+	f := desk.State[spareForm](m)
+	if f.From == "" {
+		return desk.Page{Empty: "No connector is near that could hold them. Esc goes back"}
+	}
+	p := desk.Page{Lines: []string{"Spare wires: laid in now, for what comes later. Nothing is added before you take them."}}
+	var ends, sizes []string
+	for i := range m.H.Terminations {
+		ends = append(ends, m.H.Terminations[i].ID)
+	}
+	for i := range m.H.Breakouts {
+		ends = append(ends, m.H.Breakouts[i].ID)
+	}
+	sizes = m.Sheet.Cat.Sizes(f.Spec)
+	p.Rows = []desk.Row{
+		{Key: "count", Text: fmt.Sprintf("how many     %d", f.Count), Detail: "Digits or + - say how many",
+			Step: func(_ *desk.Model, by int) { f.Count = max(1, min(f.Count+by, mostDevices)) },
+			Field: &desk.Field{Label: "how many", Number: true, Next: true, Set: func(_ *desk.Model, text string) error {
+				n, err := counted(text, "spares", mostDevices)
+				if err == nil {
+					f.Count = n
+				}
+				return err
+			}}},
+	}
+	got, err := add.Spares(m.Sheet, f.SparesAsk)
+	take := desk.Row{Key: "take", Text: fmt.Sprintf("take %s", words.Plural(f.Count, "spare", "spares")), Detail: got.Summary, Does: "take",
+		Enter: func(m *desk.Model) {
+			if err != nil {
+				m.Refuse(err.Error())
+				return
+			}
+			toMap(m)
+			m.Change(got.H, got.Summary)
+		}}
+	if err != nil {
+		take.Mark, take.Detail = "!", err.Error()
+	}
+	p.Rows = append(p.Rows, take,
+		desk.Row{Key: "from", Text: "from         " + f.From, Detail: "+ - which connector they start in",
+			Step: func(_ *desk.Model, by int) { f.From, _ = words.Around(ends[:len(m.H.Terminations)], f.From, by) }},
+		desk.Row{Key: "to", Text: "to           " + f.To, Detail: "+ - where they end: in a connector, or capped at a breakout",
+			Step: func(_ *desk.Model, by int) { f.To, _ = words.Around(ends, f.To, by) }},
+		desk.Row{Key: "size", Text: "size         " + f.Size, Detail: "+ - thinner or thicker",
+			Step: func(_ *desk.Model, by int) { f.Size, _ = words.Around(sizes, f.Size, by) }})
+	for n, g := range got.Guesses {
+		p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint("guess ", n), Text: "  " + g.Text(), Detail: g.From()})
+	}
+	return p
+}
