@@ -67,6 +67,8 @@ type pack struct {
 	Contacts    []Contact
 	Inserts     []named
 	Splices     []Splice
+	Devices     []Device
+	Sources     []Source
 }
 
 // named is an insert under one of its names.
@@ -76,7 +78,7 @@ type named struct {
 }
 
 func packOf(c *Catalogue) pack {
-	p := pack{Tubes: c.Tubes}
+	p := pack{Tubes: c.Tubes, Devices: c.Devices}
 	for _, k := range slices.SortedFunc(maps.Keys(c.Wires), func(a, b WireKey) int {
 		return slices.Compare([]string{a.Spec, a.Size}, []string{b.Spec, b.Size})
 	}) {
@@ -97,12 +99,15 @@ func packOf(c *Catalogue) pack {
 	for _, k := range sortedNames(c.Splices) {
 		p.Splices = append(p.Splices, c.Splices[k])
 	}
+	for _, k := range sortedNames(c.Sources) {
+		p.Sources = append(p.Sources, c.Sources[k])
+	}
 	return p
 }
 
 func (p pack) open() *Catalogue {
 	c := empty()
-	c.Tubes = p.Tubes
+	c.Tubes, c.Devices = p.Tubes, p.Devices
 	for _, w := range p.Wires {
 		c.Wires[w.Key()] = w
 	}
@@ -123,6 +128,9 @@ func (p pack) open() *Catalogue {
 	}
 	for _, s := range p.Splices {
 		c.Splices[s.ID] = s
+	}
+	for _, s := range p.Sources {
+		c.Sources[s.ID] = s
 	}
 	return c
 }

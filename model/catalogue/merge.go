@@ -26,6 +26,8 @@ func Merge(base, over *Catalogue) *Catalogue {
 		Contacts:    mergeMap(base.Contacts, over.Contacts),
 		Inserts:     mergeInserts(base, over),
 		Splices:     mergeMap(base.Splices, over.Splices),
+		Devices:     mergeDevices(base.Devices, over.Devices),
+		Sources:     mergeMap(base.Sources, over.Sources),
 		Corrections: slices.Concat(base.Corrections, over.Corrections),
 	}
 }
@@ -78,4 +80,26 @@ func mergeInserts(base, over *Catalogue) map[string]Insert {
 		}
 	}
 	return m
+}
+
+// mergeDevices puts a kind in the place of the one of its id, and new ones behind the last of
+// their group, so that a list stays in its order.
+func mergeDevices(base, over []Device) []Device {
+	out := slices.Clone(base)
+	for _, d := range over {
+		if k := slices.IndexFunc(out, func(o Device) bool { return o.ID == d.ID }); k >= 0 && out[k].Group == d.Group {
+			out[k] = d
+			continue
+		} else if k >= 0 {
+			out = slices.Delete(out, k, k+1)
+		}
+		last := len(out)
+		for k := range out {
+			if out[k].Group == d.Group {
+				last = k + 1
+			}
+		}
+		out = slices.Insert(out, last, d)
+	}
+	return out
 }

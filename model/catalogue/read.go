@@ -19,7 +19,7 @@ import (
 const MostBytes = 8 << 20
 
 // tables are the tables of a file in the order they are read.
-var tables = [...]string{"wire", "tube", "boot", "transition", "contact", "insert", "splice", "correction"}
+var tables = [...]string{"wire", "tube", "boot", "transition", "contact", "insert", "splice", "device", "source", "correction"}
 
 // Read reads a catalogue file. The name is only for messages.
 //
@@ -77,6 +77,7 @@ func empty() *Catalogue {
 		Contacts:    map[string]Contact{},
 		Inserts:     map[string]Insert{},
 		Splices:     map[string]Splice{},
+		Sources:     map[string]Source{},
 	}
 }
 
@@ -114,6 +115,10 @@ func (b *builder) table(table string, v any) {
 			b.insert(e)
 		case "splice":
 			b.splice(e)
+		case "device":
+			b.device(e)
+		case "source":
+			b.source(e)
 		case "correction":
 			b.correction(e)
 		}

@@ -140,7 +140,9 @@ type Catalogue struct {
 	Contacts    map[string]Contact
 	Inserts     map[string]Insert // by every alias as well
 	Splices     map[string]Splice
-	Corrections []Correction // in the order they were accepted
+	Devices     []Device          // in the order in which a list offers them
+	Sources     map[string]Source // what the values of devices refer to
+	Corrections []Correction      // in the order they were accepted
 }
 
 // WireKey names a wire entry.
