@@ -8,32 +8,58 @@ import (
 
 	"contralay/calc/query/add"
 	"contralay/model"
+	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 )
 
 // connectorForm is a connector on its way: nothing of it is in the harness until it is taken.
-type connectorForm struct{ add.ConnectorAsk }
+type connectorForm struct {
+	at     string          // the breakout that it hangs on; "" for none
+	length unit.Millimetre // of the leg there; 0 is not measured yet
+
+	insert, contact, id, name, key, boot string
+	cavities                             int
+	gender                               model.Gender
+	mount                                model.Mount
+	datum                                model.Datum
+	clock                                model.Opt[int]
+}
+
+// ask is the form as it is asked for.
+func (f *connectorForm) ask() add.ConnectorAsk {
+	a := add.ConnectorAsk{Insert: f.insert, Cavities: f.cavities, Contact: f.contact, ID: f.id, Name: f.name,
+		Datum: model.Some(f.datum), Boot: model.Some(f.boot)}
+	if f.insert != "" {
+		a.Gender, a.Key, a.Mount = model.Some(f.gender), model.Some(f.key), model.Some(f.mount)
+	}
+	return a
+}
 
 // connectorNames are the trade's words for what a connector is; a keyboard may type others.
 var connectorNames = []string{"bulkhead", "engine side", "chassis side", "controller", "power box", "dash", "logger", "gearbox", "rear end",
 	"front end", "left side", "right side", "steering wheel", "test point"}
 
-// chooseConnector asks for an arrangement, then for the rest of the connector; at is the
-// breakout it hangs on, "" for the first of a harness.
+// chooseConnector asks for an arrangement, then for the rest of the connector; at is the breakout it
+// hangs on, "" for the first of a harness.
 func chooseConnector(m *desk.Model, at string) {
-	here := len(m.Stack)
-	*desk.State[connectorForm](m) = connectorForm{add.ConnectorAsk{At: at, Gender: model.GenderPin}}
+	*desk.State[connectorForm](m) = connectorForm{at: at, gender: model.GenderPin, mount: model.MountInline, key: keys[0]}
 	m.Open(desk.ChooseScreen("an arrangement", func(*desk.Model) bool { return true }, arrangements,
-		func(*desk.Model) string { return "" }, func(m *desk.Model, insert string) { openConnector(m, here, insert) }, counts(here)))
+		func(*desk.Model) string { return "" }, func(m *desk.Model, insert string) { openConnector(m, insert, 0) }, countField()))
 }
 
-// openConnector opens the form of a connector with the defaults of its arrangement.
-func openConnector(m *desk.Model, _ int, insert string) {
+// openConnector opens the form of a connector with the defaults of its arrangement, or of so many cavities.
+func openConnector(m *desk.Model, insert string, cavities int) {
 	f := desk.State[connectorForm](m)
-	f.Insert = insert
-	f.ConnectorAsk = add.Defaults(m.Sheet, f.ConnectorAsk)
-	m.Show(ConnectorKind, f.ID)
+	f.insert, f.cavities, f.id, f.name = insert, cavities, m.H.FreeID("P"), connectorNames[min(len(m.H.Terminations), 1)]
+	f.boot, f.datum = add.StraightBoot(m.Sheet.Cat, insert), model.DatumShellRear
+	if f.boot != "" {
+		f.datum = model.DatumBootLip
+	}
+	if cavities > 0 {
+		f.contact, f.datum = "20", model.DatumMatingFace
+	}
+	m.Show(ConnectorKind, f.id)
 }
 
 // arrangements are those of the catalogue, as choices.
@@ -44,56 +70,57 @@ func arrangements(m *desk.Model) []desk.Choice {
 	}
 	var out []desk.Choice
 	for _, id := range m.Sheet.Cat.InsertIDs() {
-		in, _ := m.Sheet.Cat.Insert(id)
 		out = append(out, desk.Choice{Value: id, Says: id, Used: used[id]})
-		_ = in
 	}
 	return out
 }
 
-func counts(here int) *desk.Field {
+// countField asks for the cavities of a connector that is no arrangement of the catalogue.
+func countField() *desk.Field {
 	return &desk.Field{Label: "number of cavities", Number: true, Set: func(m *desk.Model, text string) error {
-		n, err := counted(text, "cavities", 200)
+		n, err := counted(text, "cavities", 250)
 		if err != nil {
 			return err
 		}
-		f := desk.State[connectorForm](m)
-		f.Count = n
-		openConnector(m, here, "")
+		m.Back()
+		openConnector(m, "", n)
 		return nil
 	}}
 }
 
+// keys are the ways in which such a connector can be keyed (MIL-DTL-38999: N and A to E).
+var keys = []string{"N", "A", "B", "C", "D", "E"}
+
 // ConnectorPage is a connector before it is taken: what it will be, each with its default.
 func ConnectorPage(m *desk.Model, _ int, _ string) desk.Page {
 	f := desk.State[connectorForm](m)
-	if f.ID == "" {
+	if f.id == "" {
 		return desk.Page{Empty: "No connector is being made. Esc goes back"}
 	}
 	p := desk.Page{Lines: []string{"A new connector. Nothing is added before you take it."}}
 	where := ""
-	if f.At != "" {
-		where = ", on a leg of " + lengthText(m, f.LengthMM) + " from " + f.At
-		p.Rows = append(p.Rows, desk.Row{Key: "length", Text: "leg          " + lengthText(m, f.LengthMM), Detail: "Type its length",
+	if f.at != "" {
+		where = ", on a leg of " + lengthText(m, f.length) + " from " + f.at
+		p.Rows = append(p.Rows, desk.Row{Key: "length", Text: "leg          " + lengthText(m, f.length), Detail: "Type its length",
 			Field: &desk.Field{Label: "length of the leg", Unit: m.Sys.Name(), Number: true, Next: true,
-				Set: func(m *desk.Model, text string) (err error) { f.LengthMM, err = length(m, text); return err }}})
+				Set: func(m *desk.Model, text string) (err error) { f.length, err = length(m, text); return err }}})
 	}
 	p.Rows = append(p.Rows,
-		desk.Row{Key: "take", Text: fmt.Sprintf("take it: %s %s, %s", f.ID, f.Name, connectorText(m, f)), Detail: "Enter adds it" + where,
+		desk.Row{Key: "take", Text: fmt.Sprintf("take it: %s %s, %s", f.id, f.name, connectorText(m, f)), Detail: "Enter adds it" + where,
 			Does: "take", Enter: takeConnector},
-		desk.Row{Key: "name", Text: "name         " + words.OrDash(f.Name), Detail: "+ - goes through the trade's words. Enter lists them, or type one",
-			Step: func(m *desk.Model, by int) { f.Name, _ = words.Around(connectorNames, f.Name, by) }, Enter: nameConnector},
-		stepped("gender", "gender       ", "the contacts in it", model.Genders, &f.Gender),
-		stepped("key", "key          ", "which way it is keyed: N is normal", add.Keys, &f.Key),
-		stepped("mount", "mount        ", "how it is held", model.Mounts, &f.Mount),
-		stepped("datum", "length from  ", "where the length of its branch starts", model.Data, &f.Datum),
-		desk.Row{Key: "clock", Text: "key at       " + clock(f.Clock), Detail: "+ - or digits: hours, seen from the wire side. . leaves it open",
-			Step: func(m *desk.Model, by int) { f.Clock = model.Some(hour(f.Clock, by)) }, Drop: func(*desk.Model) { f.Clock = model.Opt[int]{} }},
-		desk.Row{Key: "boot", Text: "boot         " + words.OrDash(f.Boot), Detail: "+ - goes through the boots of its shell. . takes none",
-			Step: func(m *desk.Model, by int) { f.Boot, _ = words.Around(add.Boots(m.Sheet.Cat, f.Insert), f.Boot, by) },
-			Drop: func(*desk.Model) { f.Boot = "" }})
-	if f.Insert == "" {
-		p.Rows = append(p.Rows, stepped("contacts", "contacts     ", "the size of its contacts; '-' where it is not known", contactSizes(m), &f.Size))
+		desk.Row{Key: "name", Text: "name         " + words.OrDash(f.name), Detail: "+ - goes through the trade's words. Enter lists them, or type one",
+			Step: func(m *desk.Model, by int) { f.name, _ = words.Around(connectorNames, f.name, by) }, Enter: nameConnector},
+		stepped("gender", "gender       ", "the contacts in it", model.Genders, &f.gender),
+		stepped("key", "key          ", "which way it is keyed: N is normal", keys, &f.key),
+		stepped("mount", "mount        ", "how it is held", model.Mounts, &f.mount),
+		stepped("datum", "length from  ", "where the length of its branch starts", model.Data, &f.datum),
+		desk.Row{Key: "clock", Text: "key at       " + clock(f.clock), Detail: "+ - or digits: hours, seen from the wire side. . leaves it open",
+			Step: func(m *desk.Model, by int) { f.clock = model.Some(hour(f.clock, by)) }, Drop: func(*desk.Model) { f.clock = model.Opt[int]{} }},
+		desk.Row{Key: "boot", Text: "boot         " + words.OrDash(f.boot), Detail: "+ - goes through the boots of its shell. . takes none",
+			Step: func(m *desk.Model, by int) { f.boot, _ = words.Around(add.BootsFor(m.Sheet.Cat, f.insert), f.boot, by) },
+			Drop: func(*desk.Model) { f.boot = "" }})
+	if f.insert == "" {
+		p.Rows = append(p.Rows, stepped("contacts", "contacts     ", "the size of its contacts; '-' where it is not known", contactSizes(m), &f.contact))
 	}
 	return p
 }
@@ -142,32 +169,44 @@ func nameConnector(m *desk.Model) {
 			out = append(out, desk.Choice{Value: n, Says: n})
 		}
 		return out
-	}, func(*desk.Model) string { return f.Name }, func(_ *desk.Model, v string) { f.Name = v },
-		&desk.Field{Label: "name", Value: f.Name, Set: func(_ *desk.Model, text string) error { f.Name = text; return nil }}))
+	}, func(*desk.Model) string { return f.name }, func(_ *desk.Model, v string) { f.name = v },
+		&desk.Field{Label: "name", Value: f.name, Set: func(_ *desk.Model, text string) error { f.name = text; return nil }}))
 }
 
 // connectorText is what the connector is, in a few words.
 func connectorText(m *desk.Model, f *connectorForm) string {
-	if f.Insert != "" {
-		in, _ := m.Sheet.Cat.Insert(f.Insert)
-		return fmt.Sprintf("%s %s, %s", f.Insert, f.Gender, words.Plural(len(in.Cavities), "cavity", "cavities"))
+	if f.insert != "" {
+		in, _ := m.Sheet.Cat.Insert(f.insert)
+		return fmt.Sprintf("%s %s, %s", f.insert, f.gender, words.Plural(len(in.Cavities), "cavity", "cavities"))
 	}
-	return words.Plural(f.Count, "cavity", "cavities")
+	return words.Plural(f.cavities, "cavity", "cavities")
 }
 
 // takeConnector puts the connector into the harness.
 func takeConnector(m *desk.Model) {
 	f := desk.State[connectorForm](m)
-	got, err := add.Connector(m.Sheet, f.ConnectorAsk)
+	got, err := add.Connector(m.Sheet, f.ask())
 	if err != nil {
 		m.Refuse(err.Error())
 		return
 	}
+	h := got.H
+	if f.clock.Set {
+		h = h.EditTermination(len(h.Terminations)-1, func(t *model.Termination) { t.Clock = f.clock })
+	}
+	branch := ""
+	if f.at != "" {
+		if h, branch, err = h.Hang(f.at, f.id, f.length); err != nil {
+			m.Refuse(err.Error())
+			return
+		}
+	}
 	toMap(m)
-	m.Change(got.H, got.Says)
-	if f.At == "" {
-		m.PutOn("place " + f.ID)
+	if branch == "" {
+		m.Change(h, fmt.Sprintf("%s added: %s. + runs its trunk", f.id, connectorText(m, f)))
+		m.PutOn("place " + f.id)
 		return
 	}
-	m.PutOn("branch " + got.H.Branches[len(got.H.Branches)-1].ID)
+	m.Change(h, fmt.Sprintf("%s added on %s: %s", f.id, branch, connectorText(m, f)))
+	m.PutOn("branch " + branch)
 }

@@ -11,7 +11,9 @@ func coverRow(m *desk.Model) desk.Row {
 	says := add.ProposedText(sheaths, boots)
 	if says == "" {
 		return desk.Row{Key: "covers", Text: "sheaths and boots: all are chosen", Detail: "Each branch's step Sheath changes them",
-			Enter: func(m *desk.Model) { m.Tell("every branch that holds wires has its covers, and every connector its boot") }}
+			Enter: func(m *desk.Model) {
+				m.Tell("every branch that holds wires has its covers, and every connector its boot")
+			}}
 	}
 	return desk.Row{Key: "covers", Text: "sheaths and boots as proposed: " + says,
 		Detail: "Enter takes them into the harness. Each branch's step Sheath changes them", Enter: func(m *desk.Model) {

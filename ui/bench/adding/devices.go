@@ -6,18 +6,17 @@ import (
 
 	"contralay/calc/query/add"
 	"contralay/model/catalogue"
-	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 )
 
 // deviceForm is devices on their way: nothing of them is in the harness until they are taken.
 type deviceForm struct {
-	add.DevicesAsk
+	ask  add.DevicesAsk
 	made struct { // what would be made, for the ask it was made for
-		of   string
-		got  add.Added
-		err  error
+		of  string
+		got add.Added
+		err error
 	}
 }
 
@@ -26,7 +25,7 @@ const mostDevices = 48
 
 // chooseDevice lists the groups of kinds; at is the breakout they hang on, "" where there is none.
 func chooseDevice(m *desk.Model, at string) {
-	*desk.State[deviceForm](m) = deviceForm{DevicesAsk: add.DevicesAsk{At: at}}
+	*desk.State[deviceForm](m) = deviceForm{ask: add.DevicesAsk{At: at}}
 	m.Show(GroupsKind, "")
 }
 
@@ -74,7 +73,8 @@ func kindText(d *catalogue.Device) string {
 
 func openDevice(m *desk.Model, d catalogue.Device, name string) {
 	f := desk.State[deviceForm](m)
-	f.DevicesAsk = add.DeviceDefaults(m.Sheet, add.DevicesAsk{Kind: d.ID, Name: name, Count: 1, At: f.At})
+	f.ask = add.DevicesAsk{Kind: d.ID, Name: name, At: f.ask.At, Feed: add.FeedSplice, Controller: nearest(m, f.ask.At)}
+	f.setCount(1)
 	m.Show(DeviceKind, d.ID+" "+name)
 }
 
@@ -82,15 +82,15 @@ func openDevice(m *desk.Model, d catalogue.Device, name string) {
 // every guess that is made for them.
 func DevicePage(m *desk.Model, _ int, _ string) desk.Page {
 	f := desk.State[deviceForm](m)
-	d, known := m.Sheet.Cat.Device(f.Kind)
+	d, known := m.Sheet.Cat.Device(f.ask.Kind)
 	if !known {
 		return desk.Page{Empty: "No device is being made. Esc goes back"}
 	}
-	p := desk.Page{Lines: []string{f.Name + ": nothing is added before you take it.", kindText(&d)}}
+	p := desk.Page{Lines: []string{f.ask.Name + ": nothing is added before you take it.", kindText(&d)}}
 	p.Rows = append(p.Rows, feedRows(m, f, &d)...)
 	p.Start = len(p.Rows)
-	p.Rows = append(p.Rows, desk.Row{Key: "count", Text: fmt.Sprintf("how many     %d", f.Count), Detail: "Digits or + - say how many",
-		Step: func(_ *desk.Model, by int) { f.setCount(f.Count + by) },
+	p.Rows = append(p.Rows, desk.Row{Key: "count", Text: fmt.Sprintf("how many     %d", f.ask.Count), Detail: "Digits or + - say how many",
+		Step: func(_ *desk.Model, by int) { f.setCount(f.ask.Count + by) },
 		Field: &desk.Field{Label: "how many", Number: true, Next: true, Set: func(_ *desk.Model, text string) error {
 			n, err := counted(text, "devices", mostDevices)
 			if err == nil {
@@ -98,30 +98,28 @@ func DevicePage(m *desk.Model, _ int, _ string) desk.Page {
 			}
 			return err
 		}}})
-	if f.At != "" {
-		for k := range f.LengthsMM {
-			p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint("leg ", k), Text: fmt.Sprintf("leg %-8d %s", k+1, lengthText(m, f.LengthsMM[k])),
-				Detail: "Type its length from " + f.At + ". You may measure it later",
+	if f.ask.At != "" {
+		for k := range f.ask.LengthsMM {
+			p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint("leg ", k), Text: fmt.Sprintf("leg %-8d %s", k+1, lengthText(m, f.ask.LengthsMM[k])),
+				Detail: "Type its length from " + f.ask.At + ". You may measure it later",
 				Field: &desk.Field{Label: fmt.Sprintf("length of leg %d", k+1), Unit: m.Sys.Name(), Number: true, Next: true,
 					Set: func(m *desk.Model, text string) error {
 						v, err := length(m, text)
 						if err == nil {
-							f.LengthsMM[k] = v
+							f.ask.LengthsMM[k] = v
 						}
 						return err
 					}}})
 		}
 	}
 	got, err := f.preview(m)
-	take := desk.Row{Key: "take", Text: fmt.Sprintf("take %s", words.Either(f.Count == 1, "it", fmt.Sprintf("all %d", f.Count))),
-		Detail: got.Summary, Does: "take", Enter: takeDevices}
+	take := desk.Row{Key: "take", Text: fmt.Sprintf("take %s", words.Either(f.ask.Count == 1, "it", fmt.Sprintf("all %d", f.ask.Count))),
+		Detail: summary(got), Does: "take", Enter: takeDevices}
 	if err != nil {
 		take.Mark, take.Detail = "!", err.Error()
 	}
 	p.Rows = append(p.Rows, take)
-	for n, g := range got.Guesses {
-		p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint("guess ", n), Text: "  " + g.Text(), Detail: g.From()})
-	}
+	p.Rows = append(p.Rows, guessRows(got)...)
 	return p
 }
 
@@ -132,31 +130,31 @@ func feedRows(m *desk.Model, f *deviceForm, d *catalogue.Device) []desk.Row {
 		to = append(to, m.H.Terminations[i].ID)
 	}
 	to = append(to, "")
-	rows := []desk.Row{{Key: "controller", Text: "wires go to  " + words.OrDash(f.Controller),
+	rows := []desk.Row{{Key: "controller", Text: "wires go to  " + words.OrDash(f.ask.Controller),
 		Detail: "+ - which connector takes them; with none they keep an open end",
-		Step:   func(_ *desk.Model, by int) { f.Controller, _ = words.Around(to, f.Controller, by) }}}
+		Step:   func(_ *desk.Model, by int) { f.ask.Controller, _ = words.Around(to, f.ask.Controller, by) }}}
 	if slices.ContainsFunc(d.Carries, func(c catalogue.DeviceCavity) bool { return c.Feed != "" }) {
-		rows = append(rows, desk.Row{Key: "feed", Text: "fed by       " + words.Either(f.Spliced, "one wire and a splice", "a wire each"),
-			Detail: "+ - one wire to a splice at " + f.At + ", or a wire each from the connector",
-			Step:   func(*desk.Model, int) { f.Spliced = !f.Spliced }})
+		rows = append(rows, desk.Row{Key: "feed", Text: "fed by       " + words.Either(f.ask.Feed == add.FeedSplice, "one wire and a splice", "a wire each"),
+			Detail: "+ - one wire to a splice at " + f.ask.At + ", or a wire each from the connector",
+			Step:   func(_ *desk.Model, by int) { f.ask.Feed, _ = words.Around(add.Feedings, f.ask.Feed, by) }})
 	}
 	return rows
 }
 
 func (f *deviceForm) setCount(n int) {
-	f.Count = max(1, min(n, mostDevices))
-	for len(f.LengthsMM) < f.Count {
-		f.LengthsMM = append(f.LengthsMM, 0)
+	f.ask.Count = max(1, min(n, mostDevices))
+	for len(f.ask.LengthsMM) < f.ask.Count {
+		f.ask.LengthsMM = append(f.ask.LengthsMM, 0)
 	}
-	f.LengthsMM = slices.Clone(f.LengthsMM[:f.Count])
+	f.ask.LengthsMM = slices.Clone(f.ask.LengthsMM[:f.ask.Count])
 }
 
 // preview is what would be made, worked out once for an ask.
 func (f *deviceForm) preview(m *desk.Model) (add.Added, error) {
-	of := fmt.Sprintf("%p %+v", m.H, f.DevicesAsk)
+	of := fmt.Sprintf("%p %+v", m.H, f.ask)
 	if f.made.of != of {
 		f.made.of = of
-		f.made.got, f.made.err = add.Devices(m.Sheet, f.DevicesAsk)
+		f.made.got, f.made.err = add.Devices(m.Sheet, f.ask)
 	}
 	return f.made.got, f.made.err
 }
@@ -170,7 +168,5 @@ func takeDevices(m *desk.Model) {
 		return
 	}
 	toMap(m)
-	m.Change(got.H, got.Summary)
+	m.Change(got.H, summary(got))
 }
-
-var _ unit.Millimetre

@@ -9,11 +9,31 @@ import (
 )
 
 // spareForm is spares on their way.
-type spareForm struct{ add.SparesAsk }
+type spareForm struct {
+	add.SparesAsk
+	to string // a termination, or the place where they are capped
+}
+
+// ask is the form as it is asked for.
+func (f *spareForm) ask(m *desk.Model) add.SparesAsk {
+	a := f.SparesAsk
+	if _, is := m.Sheet.Index.Termination[f.to]; is {
+		a.To = f.to
+	} else {
+		a.CappedAt = f.to
+	}
+	return a
+}
 
 func askSpares(m *desk.Model, place string) {
 	f := desk.State[spareForm](m)
-	f.SparesAsk = add.SpareDefaults(m.Sheet, place)
+	*f = spareForm{SparesAsk: add.SparesAsk{Count: 1, From: nearest(m, place), Spec: m.Sheet.Limits.Spec, Size: "22"}, to: place}
+	if f.From == place { // of a connector: to where its branch ends
+		f.to = ""
+		for _, b := range m.Sheet.Index.Meeting(place) {
+			f.to = m.Sheet.Index.Other(b, place)
+		}
+	}
 	m.Show(SparesKind, place)
 }
 
@@ -43,15 +63,15 @@ func SparesPage(m *desk.Model, _ int, place string) desk.Page {
 				return err
 			}}},
 	}
-	got, err := add.Spares(m.Sheet, f.SparesAsk)
-	take := desk.Row{Key: "take", Text: fmt.Sprintf("take %s", words.Plural(f.Count, "spare", "spares")), Detail: got.Summary, Does: "take",
+	got, err := add.Spares(m.Sheet, f.ask(m))
+	take := desk.Row{Key: "take", Text: fmt.Sprintf("take %s", words.Plural(f.Count, "spare", "spares")), Detail: summary(got), Does: "take",
 		Enter: func(m *desk.Model) {
 			if err != nil {
 				m.Refuse(err.Error())
 				return
 			}
 			toMap(m)
-			m.Change(got.H, got.Summary)
+			m.Change(got.H, summary(got))
 		}}
 	if err != nil {
 		take.Mark, take.Detail = "!", err.Error()
@@ -59,12 +79,10 @@ func SparesPage(m *desk.Model, _ int, place string) desk.Page {
 	p.Rows = append(p.Rows, take,
 		desk.Row{Key: "from", Text: "from         " + f.From, Detail: "+ - which connector they start in",
 			Step: func(_ *desk.Model, by int) { f.From, _ = words.Around(ends[:len(m.H.Terminations)], f.From, by) }},
-		desk.Row{Key: "to", Text: "to           " + f.To, Detail: "+ - where they end: in a connector, or capped at a breakout",
-			Step: func(_ *desk.Model, by int) { f.To, _ = words.Around(ends, f.To, by) }},
+		desk.Row{Key: "to", Text: "to           " + f.to, Detail: "+ - where they end: in a connector, or capped at a breakout",
+			Step: func(_ *desk.Model, by int) { f.to, _ = words.Around(ends, f.to, by) }},
 		desk.Row{Key: "size", Text: "size         " + f.Size, Detail: "+ - thinner or thicker",
 			Step: func(_ *desk.Model, by int) { f.Size, _ = words.Around(sizes, f.Size, by) }})
-	for n, g := range got.Guesses {
-		p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint("guess ", n), Text: "  " + g.Text(), Detail: g.From()})
-	}
+	p.Rows = append(p.Rows, guessRows(got)...)
 	return p
 }

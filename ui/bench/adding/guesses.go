@@ -1,0 +1,101 @@
+package adding
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/calc/query/add"
+	"contralay/model/catalogue"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+)
+
+// guessRows are the values that nobody typed, what is asked and what is missing first.
+func guessRows(a add.Added) []desk.Row {
+	var out []desk.Row
+	for _, kind := range []add.GuessKind{add.Missing, add.Outside, add.Ask, add.Chosen} {
+		for n, g := range a.Says {
+			if g.Kind == kind {
+				out = append(out, guessRow(fmt.Sprint("guess ", n), g))
+			}
+		}
+	}
+	return out
+}
+
+// guessRow is one value with its source.
+func guessRow(key string, g add.Guess) desk.Row {
+	mark := ""
+	if g.Kind != add.Chosen {
+		mark = "?"
+	}
+	return desk.Row{Key: key, Mark: mark, Text: g.Says + standing(g), Detail: g.Says + from(g)}
+}
+
+// standing is the mark of a value from memory.
+func standing(g add.Guess) string { return words.MemMark(g.Standing == catalogue.Memory) }
+
+// standings are the standings as a person reads them.
+var standings = map[catalogue.Standing]string{catalogue.House: "measured here", catalogue.Published: "published",
+	catalogue.Practice: "common practice", catalogue.Memory: "from memory"}
+
+// from is where a value comes from, in a sentence.
+func from(g add.Guess) string {
+	var out []string
+	if g.Standing != "" {
+		out = append(out, "source: "+standings[g.Standing])
+	}
+	if g.Worked {
+		out = append(out, "worked out")
+	}
+	if g.From != "" {
+		out = append(out, g.From)
+	}
+	for _, s := range g.Source {
+		out = append(out, s.String())
+	}
+	if len(out) == 0 {
+		return ""
+	}
+	return " (" + strings.Join(out, "; ") + ")"
+}
+
+// summary is what is made, in a line.
+func summary(a add.Added) string {
+	var out []string
+	put := func(ids []string, one, many string) {
+		switch len(ids) {
+		case 0:
+		case 1:
+			out = append(out, one+" "+ids[0])
+		default:
+			out = append(out, fmt.Sprintf("%d %s %s to %s", len(ids), many, ids[0], ids[len(ids)-1]))
+		}
+	}
+	if len(a.Terminations) > 0 {
+		out = append(out, words.Few(a.Terminations))
+	}
+	put(a.Wires, "wire", "wires")
+	put(a.Units, "unit", "units")
+	put(a.Splices, "splice", "splices")
+	put(a.Branches, "leg", "legs")
+	if len(out) == 0 {
+		return "nothing is added"
+	}
+	return "added: " + strings.Join(out, ", ")
+}
+
+// nearest is the connector that things at a place most likely go to: the one it is itself, else the one with an
+// arrangement that has most free cavities; "" where there is none.
+func nearest(m *desk.Model, place string) string {
+	if _, is := m.Sheet.Index.Termination[place]; is {
+		return place
+	}
+	best, most := "", 0
+	for t := range m.H.Terminations {
+		if n := len(m.Sheet.Terms[t].Free); n > most {
+			best, most = m.H.Terminations[t].ID, n
+		}
+	}
+	return best
+}
