@@ -3,6 +3,7 @@ package bench
 import (
 	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/ends"
 	"contralay/ui/bench/layers"
 	"contralay/ui/bench/lists"
 	"contralay/ui/bench/sheath"
@@ -71,6 +72,9 @@ var screens = []desk.Place{
 	{Kind: tree.SplicesKind, Help: "ends", Wide: true, Page: tree.SplicesPage},
 	{Kind: tree.SpliceKind, Help: "ends", Wide: true, Page: tree.SplicePage},
 	{Kind: tree.ListsKind, Help: "ends", Wide: true, ReadOnly: true, Page: tree.ListsPage},
+
+	// ends
+	{Kind: ends.InsertKind, Help: "ends", Safe: true, ReadOnly: true, Page: ends.ChooseInsertPage, Picture: ends.ChosenFace},
 
 	// board
 	{Kind: board.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,
