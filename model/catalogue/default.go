@@ -66,6 +66,7 @@ type pack struct {
 	Transitions []Transition
 	Contacts    []Contact
 	Inserts     []named
+	Faces       []Face
 	Splices     []Splice
 	Devices     []Device
 	Sources     []Source
@@ -96,6 +97,9 @@ func packOf(c *Catalogue) pack {
 	for _, k := range sortedNames(c.Inserts) {
 		p.Inserts = append(p.Inserts, named{k, c.Inserts[k]})
 	}
+	for _, k := range sortedNames(c.Faces) {
+		p.Faces = append(p.Faces, c.Faces[k])
+	}
 	for _, k := range sortedNames(c.Splices) {
 		p.Splices = append(p.Splices, c.Splices[k])
 	}
@@ -125,6 +129,9 @@ func (p pack) open() *Catalogue {
 			n.Insert.Aliases = []string{} // as Merge leaves it
 		}
 		c.Inserts[n.Name] = n.Insert
+	}
+	for _, f := range p.Faces {
+		c.Faces[f.ID] = f
 	}
 	for _, s := range p.Splices {
 		c.Splices[s.ID] = s

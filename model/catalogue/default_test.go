@@ -49,6 +49,9 @@ func origins(c *Catalogue) map[string]Origin {
 	for k, e := range c.Inserts {
 		all["insert "+k] = e.Origin
 	}
+	for k, e := range c.Faces {
+		all["face "+k] = e.Origin
+	}
 	for k, e := range c.Splices {
 		all["splice "+k] = e.Origin
 	}

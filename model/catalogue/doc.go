@@ -1,5 +1,5 @@
 // Package catalogue holds the parts a harness is made from: wire, heat-shrink
-// tube, moulded boot, transition, contact, insert and splice.
+// tube, moulded boot, transition, contact, insert with its face, and splice.
 //
 // The words. An entry is one size of one part. Its source is the document a
 // person can go and read, or the admission that there is none; its standing says
@@ -23,6 +23,7 @@
 //	[[transition]]  id outlets
 //	[[contact]]     size max_a largest_awg smallest_awg
 //	[[insert]]      id contacts
+//	[[face]]        id rim cavities
 //	[[splice]]      id build over_mm length_mm cma_min cma_max
 //
 // An insert may name its cavities, and say in its groups of contacts which of them

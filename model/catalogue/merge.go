@@ -25,6 +25,7 @@ func Merge(base, over *Catalogue) *Catalogue {
 		Transitions: mergeMap(base.Transitions, over.Transitions),
 		Contacts:    mergeMap(base.Contacts, over.Contacts),
 		Inserts:     mergeInserts(base, over),
+		Faces:       mergeMap(base.Faces, over.Faces),
 		Splices:     mergeMap(base.Splices, over.Splices),
 		Devices:     mergeDevices(base.Devices, over.Devices),
 		Sources:     mergeMap(base.Sources, over.Sources),

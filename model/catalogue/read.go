@@ -19,7 +19,7 @@ import (
 const MostBytes = 8 << 20
 
 // tables are the tables of a file in the order they are read.
-var tables = [...]string{"wire", "tube", "boot", "transition", "contact", "insert", "splice", "device", "source", "correction"}
+var tables = [...]string{"wire", "tube", "boot", "transition", "contact", "insert", "face", "splice", "device", "source", "correction"}
 
 // Read reads a catalogue file. The name is only for messages.
 //
@@ -76,6 +76,7 @@ func empty() *Catalogue {
 		Transitions: map[string]Transition{},
 		Contacts:    map[string]Contact{},
 		Inserts:     map[string]Insert{},
+		Faces:       map[string]Face{},
 		Splices:     map[string]Splice{},
 		Sources:     map[string]Source{},
 	}
@@ -113,6 +114,8 @@ func (b *builder) table(table string, v any) {
 			b.contact(e)
 		case "insert":
 			b.insert(e)
+		case "face":
+			b.face(e)
 		case "splice":
 			b.splice(e)
 		case "device":

@@ -20,6 +20,12 @@ func (b *builder) insert(e *entry) {
 	}
 	i.Contacts = e.groups()
 	i.Cavities = e.list("cavities")
+	i.NotQualified = e.list("not_qualified")
+	for _, series := range i.NotQualified {
+		if series != "II" && series != "I/III" {
+			e.wrong("not_qualified", shown(series)+" is no series", `"II", "I/III"`)
+		}
+	}
 	i.Origin = e.origin()
 	total := 0
 	for _, g := range i.Contacts {

@@ -108,6 +108,7 @@ type Insert struct {
 	Rating        string   // service rating: M, N, I, II; "" where the chart gives none
 	Contacts      []InsertContacts
 	Cavities      []string // in order
+	NotQualified  []string // series in which it is not military-qualified: "II", "I/III"
 	NamesSource   string   // where the names come from, and which cavity has which size
 	NamesStanding Standing // cavity names; the count stands with the entry
 	Origin
@@ -139,6 +140,7 @@ type Catalogue struct {
 	Transitions map[string]Transition
 	Contacts    map[string]Contact
 	Inserts     map[string]Insert // by every alias as well
+	Faces       map[string]Face   // by one name of the arrangement each
 	Splices     map[string]Splice
 	Devices     []Device          // in the order in which a list offers them
 	Sources     map[string]Source // what the values of devices refer to

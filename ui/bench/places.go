@@ -4,6 +4,7 @@ import (
 	"contralay/ui/bench/adding"
 	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/ends"
 	"contralay/ui/bench/layers"
 	"contralay/ui/bench/lists"
 	"contralay/ui/bench/sheath"
@@ -80,6 +81,9 @@ var screens = []desk.Place{
 	{Kind: adding.GroupKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.GroupPage},
 	{Kind: adding.DeviceKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.DevicePage},
 	{Kind: adding.SparesKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.SparesPage},
+
+	// ends
+	{Kind: ends.InsertKind, Help: "ends", Safe: true, ReadOnly: true, Page: ends.ChooseInsertPage, Picture: ends.ChosenFace},
 
 	// board
 	{Kind: board.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,

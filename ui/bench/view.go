@@ -16,7 +16,7 @@ import (
 
 // frame is the screen line by line.
 func frame(m *desk.Model) []string {
-	l := withRoomForLoss(m, desk.Arrange(m.W, m.Height, m.Here().Wide))
+	l := withRoomForLoss(m, m.Arranged())
 	if l.Tiny {
 		return tinyFrame(m)
 	}
@@ -40,7 +40,11 @@ func frame(m *desk.Model) []string {
 		}
 	}
 	f := kit.Frame{Head: head(m), Steps: stepsLine(m), Left: kit.Pane{{Title: paneTitle(m), Lines: list}}}
-	if l.Right.W > 0 {
+	switch draws := m.Here().Picture; {
+	case l.Right.W > 0 && draws != nil:
+		title, lines := draws(m, l.Right.W, l.Right.H)
+		f.Right = kit.Pane{{Title: title, Lines: lines}}
+	case l.Right.W > 0:
 		f.Right = kit.Pane{{Title: sectionTitle(seen), Lines: picture(seen, mark, l.Right.W, l.Right.H)}}
 	}
 	f.Foot = footLines(m, seen, l, r)

@@ -236,11 +236,12 @@ func testBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name stri
 		mm = s.Wires[k].Dia
 	}
 	if known && area > 0 {
-		if most, ok := StrandedArea(s, entry.LargestAWG); ok && area > float64(most)*areaSlack {
+		thick, thin := InBarrel(s.Cat, entry, unit.SquareMM(area))
+		if thick {
 			s.SayLike(sheet.AtMost(entry.AWGStanding, sheet.Stop), "cavity.barrel", where, "thick "+c.Size,
 				fmt.Sprintf("%s for a size %s contact: %s AWG at most", tooThick(s, c.Wires), c.Size, entry.LargestAWG))
 		}
-		if least, ok := StrandedArea(s, entry.SmallestAWG); ok && area*areaSlack < float64(least) {
+		if thin {
 			s.SayLike(sheet.AtMost(weaker(entry.SmallestStanding), sheet.Stop), "cavity.barrel", where, "thin "+c.Size,
 				fmt.Sprintf("%s is too thin for a size %s contact: %s AWG at least. Check the part's sheet", whichWires(s, c.Wires), c.Size,
 					entry.SmallestAWG))
@@ -277,10 +278,18 @@ func tooThick(s *sheet.Sheet, ids []string) string {
 // gauge only by its stranding.
 const areaSlack = 1.05
 
+// InBarrel reports whether a conductor is too thick or too thin for the barrel of a contact,
+// as far as the catalogue knows; what it does not know is neither.
+func InBarrel(cat *catalogue.Catalogue, k catalogue.Contact, area unit.SquareMM) (thick, thin bool) {
+	most, ok1 := StrandedArea(cat, k.LargestAWG)
+	least, ok2 := StrandedArea(cat, k.SmallestAWG)
+	return ok1 && float64(area) > float64(most)*areaSlack, ok2 && float64(area)*areaSlack < float64(least)
+}
+
 // StrandedArea is the copper of an aerospace conductor of that gauge.
-func StrandedArea(s *sheet.Sheet, awg string) (unit.SquareMM, bool) {
+func StrandedArea(cat *catalogue.Catalogue, awg string) (unit.SquareMM, bool) {
 	for _, spec := range []string{"AS22759/41", "AS22759/44"} {
-		if e, ok := s.Cat.Wire(spec, awg); ok && e.AreaMM2 > 0 {
+		if e, ok := cat.Wire(spec, awg); ok && e.AreaMM2 > 0 {
 			return e.AreaMM2, true
 		}
 	}
@@ -319,9 +328,7 @@ func Takes(s *sheet.Sheet, term int, cavity, spec, size string) bool {
 	if !known {
 		return true
 	}
-	most, ok1 := StrandedArea(s, k.LargestAWG)
-	least, ok2 := StrandedArea(s, k.SmallestAWG)
-	if (ok1 && float64(e.AreaMM2) > float64(most)*areaSlack) || (ok2 && float64(e.AreaMM2)*areaSlack < float64(least)) {
+	if thick, thin := InBarrel(s.Cat, k, e.AreaMM2); thick || thin {
 		return false
 	}
 	sealed := t.Insert.V != "" && len(t.SealMM) != 2 && k.SealMaxMM > 0

@@ -156,7 +156,7 @@ func together(s *sheet.Sheet, ids []string) (names, as string) {
 		return strings.Join(sizes, " + "), ""
 	}
 	for awg := 28; awg >= 0; awg -= 2 { // the sizes that are made
-		if a, ok := ends.StrandedArea(s, fmt.Sprint(awg)); ok && area <= a*areaAlike {
+		if a, ok := ends.StrandedArea(s.Cat, fmt.Sprint(awg)); ok && area <= a*areaAlike {
 			return strings.Join(sizes, " + "), fmt.Sprint(awg)
 		}
 	}

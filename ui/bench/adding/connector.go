@@ -10,6 +10,7 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/ends"
 	"contralay/ui/bench/words"
 )
 
@@ -44,13 +45,15 @@ var connectorNames = []string{"bulkhead", "engine side", "chassis side", "contro
 // hangs on, "" for the first of a harness.
 func chooseConnector(m *desk.Model, at string) {
 	*desk.State[connectorForm](m) = connectorForm{at: at, gender: model.GenderPin, mount: model.MountInline, key: keys[0]}
-	m.Open(desk.ChooseScreen("an arrangement", func(*desk.Model) bool { return true }, arrangements,
-		func(*desk.Model) string { return "" }, func(m *desk.Model, insert string) { openConnector(m, insert, 0) }, countField()))
+	ends.Choose(m, ends.Choosing{There: func(*desk.Model) bool { return true },
+		Take: func(m *desk.Model, insert string) { openConnector(m, insert, 0) },
+		Own:  func(m *desk.Model, cavities int) error { openConnector(m, "", cavities); return nil }})
 }
 
 // openConnector opens the form of a connector with the defaults of its arrangement, or of so many cavities.
 func openConnector(m *desk.Model, insert string, cavities int) {
 	f := desk.State[connectorForm](m)
+	f.gender = ends.Gender(m)
 	f.insert, f.cavities, f.id, f.name = insert, cavities, m.H.FreeID("P"), connectorNames[min(len(m.H.Terminations), 1)]
 	f.boot, f.datum = add.StraightBoot(m.Sheet.Cat, insert), model.DatumShellRear
 	if f.boot != "" {
@@ -60,32 +63,6 @@ func openConnector(m *desk.Model, insert string, cavities int) {
 		f.contact, f.datum = "20", model.DatumMatingFace
 	}
 	m.Show(ConnectorKind, f.id)
-}
-
-// arrangements are those of the catalogue, as choices.
-func arrangements(m *desk.Model) []desk.Choice {
-	used := map[string]int{}
-	for i := range m.H.Terminations {
-		used[m.H.Terminations[i].Insert.V]++
-	}
-	var out []desk.Choice
-	for _, id := range m.Sheet.Cat.InsertIDs() {
-		out = append(out, desk.Choice{Value: id, Says: id, Used: used[id]})
-	}
-	return out
-}
-
-// countField asks for the cavities of a connector that is no arrangement of the catalogue.
-func countField() *desk.Field {
-	return &desk.Field{Label: "number of cavities", Number: true, Set: func(m *desk.Model, text string) error {
-		n, err := counted(text, "cavities", 250)
-		if err != nil {
-			return err
-		}
-		m.Back()
-		openConnector(m, "", n)
-		return nil
-	}}
 }
 
 // keys are the ways in which such a connector can be keyed (MIL-DTL-38999: N and A to E).

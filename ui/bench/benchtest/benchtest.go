@@ -344,10 +344,10 @@ var EveryScreen = map[string][]string{
 	"run change":     {"to build", "@bench run", "enter", "enter", "esc", "@revision", "+", "@bench run", "enter"},
 	"run difference": {"to build", "@bench run", "enter", "enter", "esc", "@revision", "+", "@bench run", "enter", "enter"},
 	"run which wire": {"to build", "@bench run", "enter", "@built differently", "enter"},
-	"add": {"esc", "+"}, "kinds of device": {"esc", "+", "enter"}, "kind of device": {"esc", "+", "enter", "enter"},
+	"add":            {"esc", "+"}, "kinds of device": {"esc", "+", "enter"}, "kind of device": {"esc", "+", "enter", "enter"},
 	"new devices": {"esc", "+", "enter", "enter", "enter"}, "new spares": {"esc", "+", "@spare wires", "enter"},
-	"new connector":  {"esc", "+", "@a connector", "enter", "enter"},
-	"why":            {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
+	"new connector": {"esc", "+", "@a connector", "enter", "enter"},
+	"why":           {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 
 // EveryKey is every key that means something, and some that mean nothing.

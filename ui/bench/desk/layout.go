@@ -25,8 +25,16 @@ const (
 )
 
 // Arrange lays out a screen: a pure function, so that its tests are small drawings.
-func Arrange(w, h int, wide bool) Layout {
-	want := kit.Want{Wide: wide, Foot: footRoomy}
+func Arrange(w, h int, wide bool) Layout { return arrange(w, h, kit.Want{Wide: wide}) }
+
+// Arranged lays out the screen in front.
+func (m *Model) Arranged() Layout {
+	here := m.Here()
+	return arrange(m.W, m.Height, kit.Want{Wide: here.Wide, Picture: here.Picture != nil})
+}
+
+func arrange(w, h int, want kit.Want) Layout {
+	want.Foot = footRoomy
 	if h <= lowUpTo {
 		want.Foot = footLow
 	}
@@ -35,14 +43,14 @@ func Arrange(w, h int, wide bool) Layout {
 	if l.Sides {
 		l.List.W-- // the last column does not touch the border
 	}
-	if l.Big = h >= bigFrom && !wide; l.Big {
+	if l.Big = h >= bigFrom && !want.Wide && !want.Picture; l.Big {
 		l.List.H -= words.BigH
 	}
 	return l
 }
 
 // ListWidth is the width rows are made for.
-func (m *Model) ListWidth() int { return Arrange(m.W, m.Height, m.Here().Wide).List.W }
+func (m *Model) ListWidth() int { return m.Arranged().List.W }
 
 // ListHeight is how many lines the list has.
-func (m *Model) ListHeight() int { return Arrange(m.W, m.Height, m.Here().Wide).List.H }
+func (m *Model) ListHeight() int { return m.Arranged().List.H }

@@ -28,6 +28,10 @@ type Place struct {
 	// whoever opens the screen brings the page along.
 	Page func(m *Model, w int, of string) Page
 
+	// Picture is what is drawn where a step has its section, in exactly h lines of w cells: nil
+	// is the section.
+	Picture func(m *Model, w, h int) (title string, lines []string)
+
 	Wide     bool // takes the whole width, with no section beside it
 	Safe     bool // a question: it always opens on its first row, which harms nothing
 	ReadOnly bool // only read or chosen from: Backspace goes back, there is nothing to undo

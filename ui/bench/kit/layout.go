@@ -17,8 +17,9 @@ type Layout struct {
 
 // Want is what a screen would like to have.
 type Want struct {
-	Wide bool // one pane over the whole width
-	Foot int  // lines under the panes, the bar among them
+	Wide    bool // one pane over the whole width
+	Picture bool // the second pane is what is chosen by: it gets what the list can spare
+	Foot    int  // lines under the panes, the bar among them
 }
 
 // Sizes where the frame changes. Below RoomyW × RoomyH there is one pane and no border
@@ -36,6 +37,7 @@ const (
 const (
 	pictureLeast, pictureMost = 28, 74
 	listLeast                 = 72 // what the columns of a list can use
+	chooseLeast               = 48 // what a list needs whose rows are told apart by the picture
 )
 
 // Arrange lays out a screen: a pure function, so that its tests are small drawings.
@@ -67,6 +69,9 @@ func Arrange(w, h int, want Want) Layout {
 	l.Left = Size{w - 2, room}
 	if !want.Wide {
 		outer := min(max(pictureLeast, w-listLeast, w*7/20), pictureMost, max(pictureLeast, room*2+8))
+		if want.Picture {
+			outer = min(max(pictureLeast, room*2+6), max(pictureLeast, w-chooseLeast))
+		}
 		l.Left.W, l.Right = w-outer-2, Size{outer - 2, room}
 	}
 	return l
