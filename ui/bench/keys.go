@@ -43,6 +43,15 @@ var keyTable = []binding{
 			}
 			r.Step(m, by)
 		}},
+	{keys: []string{"+", "-"}, name: "+ -", help: "in a list of rows that are only chosen from: a page on or back",
+		on: func(m *desk.Model, r *desk.Row) bool { return r != nil && r.Step == nil && turnsPages(m) },
+		do: func(m *desk.Model, _ *desk.Row, k words.Key) {
+			page := "pgdown"
+			if k.Name == "-" {
+				page = "pgup"
+			}
+			upDown(m, m.Page(m.ListWidth()), words.Key{Name: page})
+		}},
 	{keys: []string{"enter"}, caps: 1, name: "Enter", bar: "open", help: "open the row, or take what it offers",
 		on: func(_ *desk.Model, r *desk.Row) bool {
 			return r != nil && (r.Enter != nil || r.Field != nil || len(r.Why) > 0 || r.WhyOf != nil)
@@ -227,13 +236,19 @@ func sideways(m *desk.Model, k words.Key) {
 	}
 }
 
+// turnsPages reports whether the list in front is one to choose from that does not fit its place.
+func turnsPages(m *desk.Model) bool {
+	p := m.Page(m.ListWidth())
+	return m.Here().ReadOnly && len(p.Rows) > m.ListHeight()
+}
+
 func upDown(m *desk.Model, p desk.Page, k words.Key) {
 	if len(p.Rows) == 0 {
 		m.Tell("no rows here")
 		return
 	}
 	at, last := m.At(p), len(p.Rows)-1
-	const leap = 10 // rows of a page key
+	leap := max(1, m.ListHeight()-2) // a page key: the last row seen is seen again
 	to := at + 1
 	switch k.Name {
 	case "up":

@@ -1,6 +1,7 @@
 package wires
 
 import (
+	"cmp"
 	"slices"
 
 	"contralay/calc/sheet"
@@ -42,9 +43,9 @@ func Walked(s *sheet.Sheet) []Walk {
 		}
 	}
 	for {
-		// The end with the most wires; of equals the one that the file lists first, so that
-		// the order of its branches does not turn the tree round.
-		root, most, listed := "", -1, len(s.Terms)
+		// The end with the most cavities, of equals the one with the most wires, of those the one that
+		// the file lists first: neither a wire more nor the order of the branches turns the tree round.
+		root, best := "", -1
 		for i := range s.H.Branches {
 			if done[i] {
 				continue
@@ -54,9 +55,8 @@ func Walked(s *sheet.Sheet) []Walk {
 				root = b.From
 			}
 			for _, end := range []string{b.From, b.To} {
-				t, ok := s.Index.Termination[end]
-				if ok && (s.Terms[t].Used > most || s.Terms[t].Used == most && t < listed) {
-					root, most, listed = end, s.Terms[t].Used, t
+				if t, ok := s.Index.Termination[end]; ok && (best < 0 || before(s, t, best)) {
+					root, best = end, t
 				}
 			}
 		}
@@ -65,4 +65,10 @@ func Walked(s *sheet.Sheet) []Walk {
 		}
 		walk(root, nil)
 	}
+}
+
+// before reports whether the tree is rather walked from termination t than from u.
+func before(s *sheet.Sheet, t, u int) bool {
+	a, b := &s.Terms[t], &s.Terms[u]
+	return cmp.Or(cmp.Compare(len(b.Cavities), len(a.Cavities)), cmp.Compare(b.Used, a.Used), cmp.Compare(t, u)) < 0
 }
