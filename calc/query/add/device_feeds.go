@@ -19,8 +19,9 @@ func (d *devices) feeds() {
 		case c.Feed == "" || c.Drain():
 			continue
 		case together(c) != "":
-			d.chose("splice", nil, "The feed of cavity %s is twisted with other wires of its device: each has its own, without a splice",
-				c.Cavity)
+			d.chose("splice", d.terms, "Cavity %s of %s is twisted with other wires of its device: each has a feed of its own, without a "+
+				"splice",
+				c.Cavity, span(d.terms))
 			continue
 		case !isBreakout:
 			d.tell(Missing, "splice", nil, Taken{},
