@@ -1,5 +1,6 @@
 // Package catalogue holds the parts a harness is made from: wire, heat-shrink
-// tube, moulded boot, transition, contact, insert with its face, and splice.
+// tube, moulded boot, transition, contact, insert with its face, and splice; and
+// the kinds of device that it goes to.
 //
 // The words. An entry is one size of one part. Its source is the document a
 // person can go and read, or the admission that there is none; its standing says
@@ -25,6 +26,14 @@
 //	[[insert]]      id contacts
 //	[[face]]        id rim cavities
 //	[[splice]]      id build over_mm length_mm cma_min cma_max
+//	[[device]]      id names prefix group cavities layout_is carries, and in
+//	                each row of carries cavity what role far
+//	[[source]]      id document
+//
+// In a device each value has a standing of its own: amps_is, duty_is, peak_is,
+// limit_is, size_is beside amps, on_s, peak_a, limit_a, size; amps_from and its
+// likes say where it comes from, by the ids of sources. There worked is allowed,
+// too: arithmetic on a value that somebody printed.
 //
 // An insert may name its cavities, and say in its groups of contacts which of them
 // have which size; names_source says where that comes from. Where it does not, a

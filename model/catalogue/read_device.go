@@ -55,6 +55,12 @@ func (b *builder) device(e *entry) {
 	b.c.Devices = append(b.c.Devices, d)
 }
 
+// has reports whether an entry gives a key, rightly or not.
+func (e *entry) has(key string) bool {
+	_, given := e.vals[key]
+	return given
+}
+
 // taken reads NAME_is and NAME_from. A worked value can be trusted no further than what it is
 // worked from. What is published or measured says where.
 func (e *entry) taken(name string, must bool, from Standing) Taken {
@@ -112,7 +118,7 @@ func (e *entry) carried() DeviceCavity {
 		Far:    e.text("far", true),
 		Shield: e.text("shield", false),
 	}
-	if _, given := e.vals["cavity"]; !given {
+	if !e.has("cavity") {
 		e.wrong("cavity", "it is missing", `the name of a cavity; "" for the drain of a shield`)
 	}
 	if c.Drain() {
@@ -123,22 +129,22 @@ func (e *entry) carried() DeviceCavity {
 	}
 	c.Feed, c.Pair, c.Return = e.text("feed", false), e.text("pair", false), e.text("return", false)
 	c.Amps = unit.Ampere(e.number("amps", false, flowSpan))
-	c.AmpsIs = e.taken("amps", c.Amps > 0, Published)
+	c.AmpsIs = e.taken("amps", e.has("amps"), Published)
 	c.OnS, c.PeriodS = unit.Second(e.number("on_s", false, timeSpan)), unit.Second(e.number("period_s", false, timeSpan))
 	c.RestA = unit.Ampere(e.number("rest_a", false, flowSpan))
-	c.DutyIs = e.taken("duty", c.OnS > 0, Published)
+	c.DutyIs = e.taken("duty", e.has("on_s"), Published)
 	if (c.OnS > 0) != (c.PeriodS > 0) || c.OnS > 0 && c.OnS >= c.PeriodS || c.OnS > 0 && c.Amps == 0 {
 		e.wrong("on_s", "it makes no duty with period_s and amps", "all three, on_s shorter than period_s, or none")
 	}
 	c.PeakA, c.PeakS = unit.Ampere(e.number("peak_a", false, flowSpan)), unit.Second(e.number("peak_s", false, timeSpan))
-	c.PeakIs = e.taken("peak", c.PeakA > 0, c.AmpsIs.Standing)
+	c.PeakIs = e.taken("peak", e.has("peak_a"), c.AmpsIs.Standing)
 	if (c.PeakA > 0) != (c.PeakS > 0) {
 		e.wrong("peak_a", "it makes no peak with peak_s", "both, or neither")
 	}
 	c.LimitA = unit.Ampere(e.number("limit_a", false, flowSpan))
-	c.LimitIs = e.taken("limit", c.LimitA > 0, Published)
+	c.LimitIs = e.taken("limit", e.has("limit_a"), Published)
 	c.Size = e.sizeToBegin()
-	c.SizeIs = e.taken("size", c.Size != "", c.AmpsIs.Standing)
+	c.SizeIs = e.taken("size", e.has("size"), c.AmpsIs.Standing)
 	return c
 }
 
@@ -162,6 +168,8 @@ func checkCarries(e *entry, d *Device) {
 	n := 0
 	for _, c := range d.Carries {
 		switch {
+		case c.Drain() && c.Shield == "":
+			continue // said already
 		case c.Drain():
 			drains[c.Shield]++
 			continue

@@ -53,7 +53,8 @@ func Connector(s *sheet.Sheet, ask ConnectorAsk) (Added, error) {
 	case ask.Insert == "" && (ask.Cavities < 1 || ask.Cavities > mostCavities):
 		return Added{H: s.H}, fmt.Errorf("a connector cannot have %d cavities; allowed: 1 to %d, or an insert", ask.Cavities, mostCavities)
 	case ask.Contact != "" && !contact:
-		return Added{H: s.H}, fmt.Errorf("the catalogue has no contact size %q; allowed: %s", ask.Contact, listOf(s.Cat.ContactSizes(), "none"))
+		return Added{H: s.H}, fmt.Errorf("the catalogue has no contact size %q; allowed: %s", ask.Contact,
+			listOf(s.Cat.ContactSizes(), "none"))
 	case ask.Boot.V != "" && !boot:
 		return Added{H: s.H}, fmt.Errorf("the catalogue has no boot %q; allowed: %s", ask.Boot.V, listOf(s.Cat.BootIDs(), "none"))
 	}
@@ -97,7 +98,8 @@ func (m *maker) circular(t *model.Termination, insert catalogue.Insert, ask Conn
 		for _, id := range m.s.Cat.BootIDs() {
 			if b, _ := m.s.Cat.Boot(id); b.Shape == "straight" && b.Shell == insert.Shell && insert.Shell > 0 {
 				t.Boot = model.Some(id)
-				m.tell(Chosen, "boot", of, Taken{Standing: b.Standing, From: b.Source}, "%s has the straight boot of its shell, %s", t.ID, id)
+				m.tell(Chosen, "boot", of, Taken{Standing: b.Standing, From: b.Source}, "%s has the straight boot of its shell, %s", t.ID,
+					id)
 				break
 			}
 		}

@@ -21,6 +21,7 @@ type maker struct {
 	short map[lack]int    // how many cavities were asked for in vain
 	found map[lack]int    // and how many were found
 	order []lack
+	lost  string // what becomes of a wire for which there is no cavity
 }
 
 // lack is one kind of cavity at one termination.
@@ -35,7 +36,8 @@ func newMaker(s *sheet.Sheet) *maker {
 	h.Splices = slices.Clone(h.Splices)
 	h.Wires = slices.Clone(h.Wires)
 	h.Units = slices.Clone(h.Units)
-	return &maker{s: s, h: &h, used: map[string]bool{}, short: map[lack]int{}, found: map[lack]int{}}
+	return &maker{s: s, h: &h, used: map[string]bool{}, short: map[lack]int{}, found: map[lack]int{},
+		lost: "end nowhere yet"}
 }
 
 // done is what was made: what is new is laid where its branches are laid already, and what was
@@ -93,7 +95,6 @@ func (m *maker) wireID() string {
 	if len(m.h.Wires) == 0 {
 		return m.h.NextID("100")
 	}
-	head := func(id string) string { return strings.TrimRight(id, "0123456789") }
 	last := m.h.Wires[len(m.h.Wires)-1].ID
 	if head(last) == last {
 		return m.h.NextID("100")
@@ -108,9 +109,12 @@ func (m *maker) wireID() string {
 	return m.h.NextID(most)
 }
 
+// head is an id without the number that it ends in.
+func head(id string) string { return strings.TrimRight(id, "0123456789") }
+
 // number is the number that an id ends in.
 func number(id string) int {
-	n, _ := strconv.Atoi(id[len(strings.TrimRight(id, "0123456789")):])
+	n, _ := strconv.Atoi(id[len(head(id)):])
 	return n
 }
 
@@ -201,8 +205,9 @@ func (m *maker) tellShort() {
 		if n := m.short[l]; n > 0 {
 			id := m.s.H.Terminations[l.term].ID
 			has := m.found[l] + len(m.free(l.term, l.spec, l.size))
-			m.tell(Missing, "cavity", []string{id}, Taken{}, "%s has %d free cavities that take %s, and %d are needed: %d wires end nowhere yet",
-				id, has, model.SizeWords(l.size), m.found[l]+n, n)
+			m.tell(Missing, "cavity", []string{id}, Taken{},
+				"%s has %d free cavities that take %s, and %d are needed: %d wires %s",
+				id, has, model.SizeWords(l.size), m.found[l]+n, n, m.lost)
 		}
 	}
 }

@@ -41,18 +41,21 @@ func share(c catalogue.DeviceCavity, n int) shared {
 	if n == 1 || c.OnS == 0 || c.PeriodS >= inTurnBelow {
 		total := c.Amps * unit.Ampere(n)
 		return shared{amps: total, rest: c.RestA * unit.Ampere(n), onS: c.OnS, periodS: c.PeriodS,
-			words: fmt.Sprintf("%d times %s A", n, plainAmps(c.Amps))}
+			words: fmt.Sprintf("%d times %s A, %s A", n, plainAmps(c.Amps), plainAmps(total))}
 	}
 	x := float64(n) * float64(c.OnS) / float64(c.PeriodS)
 	f := math.Floor(x)
 	level := func(on float64) unit.Ampere { return c.Amps*unit.Ampere(on) + c.RestA*unit.Ampere(float64(n)-on) }
-	out := shared{amps: level(f + 1), rest: level(f), periodS: c.PeriodS / unit.Second(n),
-		words: fmt.Sprintf("%d fire in turn, at most %s of %s A at once", n, unit.Fixed(f+1, 0), plainAmps(c.Amps))}
+	out := shared{amps: level(f + 1), rest: level(f), periodS: c.PeriodS / unit.Second(n)}
 	out.onS = out.periodS * unit.Second(x-f)
+	most := f + 1
 	const sliver = 1e-6 // of a period: it is on all the time, or never
 	if x-f < sliver {
-		return shared{amps: out.rest, words: out.words}
+		out, most = shared{amps: out.rest}, f
 	}
+	out.words = fmt.Sprintf("%d fire in turn, at most %s at once with %s A each, RMS current %s A", n, unit.Fixed(most, 0),
+		plainAmps(c.Amps),
+		plainAmps(unit.Ampere(math.Round(float64(out.rms())*100)/100)))
 	return out
 }
 
@@ -113,20 +116,21 @@ func feedSize(amps unit.Ampere, least string) (size string, allowed unit.Ampere,
 var tableSizes = []string{"24", "22", "20", "18", "16", "14", "12", "10", "8", "6", "4", "2", "1", "1/0", "2/0", "3/0", "4/0"}
 
 // made is a size as a specification has it: the same, else the smallest that has as much copper,
-// else the same size of another specification. says is what is other than asked, "" nothing.
-func (m *maker) made(spec, size string) (string, string, string) {
+// else the same size of another specification.
+func (m *maker) made(spec, size string) wireSize {
 	if _, ok := m.s.Cat.Wire(spec, size); ok {
-		return spec, size, ""
+		return wireSize{spec, size, ""}
 	}
 	want, known := areaOf(size)
 	sizes := m.s.Cat.Sizes(spec)
 	if len(sizes) == 0 {
-		return spec, size, fmt.Sprintf("No catalogue has %s: its diameter and its copper are not known", spec)
+		return wireSize{spec, size, fmt.Sprintf("no catalogue has %s: its diameter and its copper are not known", spec)}
 	}
 	const near = 0.95 // gauges and metric sizes meet within a few per cent
 	for _, other := range sizes {
 		if e, ok := m.s.Cat.Wire(spec, other); known && ok && float64(e.AreaMM2) >= near*float64(want) {
-			return spec, other, fmt.Sprintf("%s has no %s: the next thicker, %s, is taken", spec, model.SizeWords(size), model.SizeWords(other))
+			return wireSize{spec, other, fmt.Sprintf("%s has no %s: the next thicker, %s, is taken", spec, model.SizeWords(size),
+				model.SizeWords(other))}
 		}
 	}
 	mine, _ := m.s.Cat.Wire(spec, sizes[len(sizes)-1])
@@ -138,9 +142,9 @@ func (m *maker) made(spec, size string) (string, string, string) {
 		}
 	}
 	if !found {
-		return spec, size, fmt.Sprintf("No catalogue has %s in %s", model.SizeWords(size), spec)
+		return wireSize{spec, size, fmt.Sprintf("no catalogue has %s in %s", model.SizeWords(size), spec)}
 	}
-	return best.Spec, size, fmt.Sprintf("%s has no %s: %s is taken", spec, model.SizeWords(size), best.Spec)
+	return wireSize{best.Spec, size, fmt.Sprintf("%s has no %s: %s is taken", spec, model.SizeWords(size), best.Spec)}
 }
 
 // better reports whether a wire serves better in the place of a specification than another: for

@@ -2,7 +2,6 @@ package add
 
 import (
 	"fmt"
-	"strings"
 
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -25,6 +24,7 @@ type SparesAsk struct {
 // are made as there is room for; how many that is not is told.
 func Spares(s *sheet.Sheet, ask SparesAsk) (Added, error) {
 	m := newMaker(s)
+	m.lost = "are not made"
 	from, err := m.termination(ask.From)
 	if err != nil {
 		return Added{H: s.H}, err
@@ -83,12 +83,8 @@ func Spares(s *sheet.Sheet, ask SparesAsk) (Added, error) {
 		return Added{H: s.H}, fmt.Errorf("%s has no free cavity that takes %s %s; allowed: a size that its contacts and seals take",
 			m.noRoom(from, to, spec, size), spec, model.SizeWords(size))
 	}
-	var ends []string
-	for _, id := range m.out.Wires {
-		ends = append(ends, id+" in "+m.h.Wires[model.NewIndex(m.h).Wire[id]].From.V)
-	}
-	m.chose("cavity", m.out.Wires, "%s: the next free cavities", strings.Join(ends, ", "))
-	m.chose("colour", m.out.Wires, "Colours are the next codes that no other wire at the same ends has")
+	m.tellCavities()
+	m.tellColours()
 	return m.done(), nil
 }
 
