@@ -69,6 +69,7 @@ func Like(s *sheet.Sheet, ask LikeAsk) (Bulk, error) {
 // endsLike gives a wire the next cavities at the ends of the one it is like, and marks them as
 // taken; short says why it cannot.
 func endsLike(s *sheet.Sheet, w, like *model.Wire, taken map[string]bool, deadEnd bool) (short string) {
+	capped := "" // why the first end was
 	for _, end := range []*model.Opt[string]{&w.From, &w.To} {
 		e, given := s.Index.End(end.V)
 		if !given && wires.Capped(like) || given && e.Splice != "" {
@@ -83,9 +84,11 @@ func endsLike(s *sheet.Sheet, w, like *model.Wire, taken map[string]bool, deadEn
 			taken[end.V] = true
 			continue
 		}
+		why := noneFree(s, t, w.Spec, w.Size, taken)
 		if !deadEnd || w.CappedAt.V != "" {
-			return noneFree(s, t, w.Spec, w.Size, taken)
+			return capped + why
 		}
+		capped = why + ", and "
 		*end, w.CappedAt = model.Opt[string]{}, model.Some(s.H.Terminations[t].ID)
 	}
 	return ""
