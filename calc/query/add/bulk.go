@@ -148,3 +148,7 @@ func cavitiesKnown(s *sheet.Sheet, t int) bool {
 
 // trimmed writes a number without noughts that say nothing.
 func trimmed(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
+
+func indexOf(all []model.Wire, id string) int {
+	return slices.IndexFunc(all, func(w model.Wire) bool { return w.ID == id })
+}

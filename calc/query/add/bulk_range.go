@@ -47,11 +47,11 @@ func Range(s *sheet.Sheet, ask RangeAsk) (Bulk, error) {
 	switch {
 	case ask.From.Splice != "" && ask.To.Splice != "":
 		return Bulk{}, fmt.Errorf("both ends are splices: choose the cavities of one side")
+	case min(len(from), len(to)) == 0:
+		return Bulk{}, fmt.Errorf("no cavity is chosen")
 	case ask.From.Splice == "" && ask.To.Splice == "" && len(from) != len(to):
 		return Bulk{}, fmt.Errorf("%s of %s to %s of %s: choose as many on both sides", count2(len(from)), ask.From.Termination,
 			count2(len(to)), ask.To.Termination)
-	case n == 0:
-		return Bulk{}, fmt.Errorf("no cavity is chosen")
 	case n > MostAtOnce:
 		return Bulk{}, fmt.Errorf("%d is out of range: 1 to %d wires at once", n, MostAtOnce)
 	}

@@ -108,7 +108,8 @@ func TestLikeTakesTheNextCavities(t *testing.T) {
 func TestLikeSaysWhyNoMore(t *testing.T) {
 	s := calctest.Built(t, board)
 	got, err := add.Like(s, add.LikeAsk{Wire: "101", Count: 9})
-	if err != nil || len(got.Wires) != 2 || got.Short != "no free cavity of ECU takes 22 AWG of AS22759/32: its contacts or seals are of another size" {
+	if err != nil || len(got.Wires) != 2 || got.Short != "no free cavity of ECU takes 22 AWG of AS22759/32: its contacts or seals are of "+
+		"another size" {
 		t.Errorf("%v %+v", err, got)
 	}
 	got, err = add.Like(s, add.LikeAsk{Wire: "102", Count: 3})
@@ -116,7 +117,8 @@ func TestLikeSaysWhyNoMore(t *testing.T) {
 		t.Errorf("to a splice: %v %+v", err, got)
 	}
 	full := calctest.Built(t, strings.Replace(board, `cavities = ["1", "2", "3", "4", "5"]`, `cavities = ["1", "5"]`, 1))
-	if _, err = add.Like(full, add.LikeAsk{Wire: "101", Count: 1}); err == nil || err.Error() != "nothing is made: P1 has no free cavity left" {
+	if _, err = add.Like(full, add.LikeAsk{Wire: "101", Count: 1}); err == nil ||
+		err.Error() != "nothing is made: P1 has no free cavity left" {
 		t.Errorf("%v", err)
 	}
 	got, err = add.Like(s, add.LikeAsk{Wire: "SP1", Count: 1})
@@ -133,7 +135,8 @@ func TestLikeDeadEnds(t *testing.T) {
 		!strings.HasSuffix(got.Short, "and P1 has no free cavity left") {
 		t.Fatalf("%v %+v", err, got)
 	}
-	if a, b := wire(t, got.H, "SP2"), wire(t, got.H, "SP3"); a.To.V != "P1:2" || a.CappedAt.Set || b.To.Set || b.CappedAt.V != "P1" || b.From.V != "ECU:6" {
+	if a, b := wire(t, got.H, "SP2"), wire(t, got.H, "SP3"); a.To.V != "P1:2" || a.CappedAt.Set || b.To.Set || b.CappedAt.V != "P1" ||
+		b.From.V != "ECU:6" {
 		t.Errorf("%+v\n%+v", a, b)
 	}
 	if _, err := add.Like(full, add.LikeAsk{Wire: "101", Count: 1, DeadEnd: true}); err == nil {
@@ -143,13 +146,15 @@ func TestLikeDeadEnds(t *testing.T) {
 
 func TestRange(t *testing.T) {
 	s := calctest.Built(t, board)
-	ask := add.RangeAsk{From: add.Ends{Termination: "ECU", Cavities: []string{"5", "6"}}, To: add.Ends{Termination: "P1", Cavities: []string{"3", "2"}},
+	ask := add.RangeAsk{From: add.Ends{Termination: "ECU", Cavities: []string{"5", "6"}},
+		To:   add.Ends{Termination: "P1", Cavities: []string{"3", "2"}},
 		Spec: "AS22759/32", Size: "20", Role: model.RoleSignal}
 	got, err := add.Range(s, ask)
 	if err != nil || !slices.Equal(got.Wires, []string{"103", "104"}) {
 		t.Fatalf("%v %+v", err, got)
 	}
-	if a, b := wire(t, got.H, "103"), wire(t, got.H, "104"); a.From.V != "ECU:5" || a.To.V != "P1:3" || b.From.V != "ECU:6" || b.To.V != "P1:2" ||
+	if a, b := wire(t, got.H, "103"), wire(t, got.H, "104"); a.From.V != "ECU:5" || a.To.V != "P1:3" || b.From.V != "ECU:6" ||
+		b.To.V != "P1:2" ||
 		a.Size != "20" || b.Role.V != model.RoleSignal {
 		t.Errorf("%+v %+v", a, b)
 	}
@@ -185,7 +190,8 @@ func TestRangeRefuses(t *testing.T) {
 		{add.Ends{Splice: "S1"}, add.Ends{Splice: "S1"}, "22", "both ends are splices"},
 		{ecu(), p1(), "22", "no cavity is chosen"},
 	} {
-		if _, err := add.Range(s, add.RangeAsk{From: c.from, To: c.to, Spec: "AS22759/32", Size: c.size}); err == nil || !strings.HasPrefix(err.Error(), c.want) {
+		if _, err := add.Range(s, add.RangeAsk{From: c.from, To: c.to, Spec: "AS22759/32", Size: c.size}); err == nil ||
+			!strings.HasPrefix(err.Error(), c.want) {
 			t.Errorf("%v, want %q", err, c.want)
 		}
 	}

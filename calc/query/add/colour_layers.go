@@ -179,7 +179,8 @@ func (c *palette) lacks(got []int, missed short) []Lack {
 		out = append(out, l)
 	}
 	if n := len(c.unlaid); n > 0 {
-		out = append(out, Lack{Branch: c.unlaid[0], Says: fmt.Sprintf("%s %s no lay-up yet: tracers there are not looked at", Named(c.unlaid),
+		out = append(out, Lack{Branch: c.unlaid[0], Says: fmt.Sprintf("%s %s no lay-up yet: tracers there are not looked at",
+			Named(c.unlaid),
 			oneOrMany(n, "has", "have"))})
 	}
 	return out

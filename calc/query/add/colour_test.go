@@ -44,7 +44,8 @@ func (l loom) text() string {
 			used[t]++
 			at[n] = fmt.Sprintf("P%d:%d", t, used[t])
 		}
-		fmt.Fprintf(&wires, "[[wire]]\nid = \"%d\"\nfrom = \"%s\"\nto = \"%s\"\nspec = \"AS22759/32\"\nsize = \"22\"\n", 100+k, at[0], at[1])
+		fmt.Fprintf(&wires, "[[wire]]\nid = \"%d\"\nfrom = \"%s\"\nto = \"%s\"\nspec = \"AS22759/32\"\nsize = \"22\"\n", 100+k, at[0],
+			at[1])
 		if l.colour[k] != "" {
 			fmt.Fprintf(&wires, "colour = \"%s\"\n", l.colour[k])
 		}
@@ -122,7 +123,8 @@ func (l loom) exists() bool {
 }
 
 func someLoom(t *rapid.T) loom {
-	l := loom{terms: rapid.IntRange(2, 7).Draw(t, "connectors"), stock: []string{"9", "0", "92", "6"}[:rapid.IntRange(1, 4).Draw(t, "stock")]}
+	l := loom{terms: rapid.IntRange(2, 7).Draw(t, "connectors"),
+		stock: []string{"9", "0", "92", "6"}[:rapid.IntRange(1, 4).Draw(t, "stock")]}
 	var through []int
 	for k := range rapid.IntRange(1, 6).Draw(t, "wires") {
 		left := 2 * rapid.IntRange(0, (l.terms-1)/2).Draw(t, "from")
@@ -230,7 +232,8 @@ func TestColoursOfAWholeLoom(t *testing.T) {
 
 // How many colours lack, and where, in figures worked out by hand.
 func TestSaysWhatLacks(t *testing.T) {
-	five := loom{terms: 4, wires: [][2]int{{0, 1}, {0, 1}, {0, 3}, {0, 3}, {0, 3}}, colour: make([]string, 5), stock: []string{"0", "1", "2"}}
+	five := loom{terms: 4, wires: [][2]int{{0, 1}, {0, 1}, {0, 3}, {0, 3}, {0, 3}}, colour: make([]string, 5),
+		stock: []string{"0", "1", "2"}}
 	given := loom{terms: 4, wires: [][2]int{{0, 1}, {0, 1}, {0, 3}}, colour: []string{"6", "6", "7"}, layers: [][]int{{2}, {0, 1}},
 		filler: []int{0, 0}, stock: []string{"0"}}
 	// Three connectors at each end, of one wire each: one colour does for them, but not for a tracer.
@@ -272,7 +275,8 @@ func TestSaysWhatLacks(t *testing.T) {
 
 // WHBU is 96 and WH is what a filler is: one colour in two codes is one colour.
 func TestCodesOfOneColour(t *testing.T) {
-	l := loom{terms: 2, wires: [][2]int{{0, 1}, {0, 1}, {0, 1}}, colour: []string{"96", "", "BK"}, stock: []string{"WHBU", "0", "PK", "WHBU", "wh/bu"}}
+	l := loom{terms: 2, wires: [][2]int{{0, 1}, {0, 1}, {0, 1}}, colour: []string{"96", "", "BK"},
+		stock: []string{"WHBU", "0", "PK", "WHBU", "wh/bu"}}
 	got, err := add.Colours(built(t, l.text()), add.ColourAsk{})
 	if err != nil || len(got.Lacks) > 0 || got.H.Wires[1].Colour.V != "PK" {
 		t.Errorf("%v %+v %q", err, got.Lacks, got.H.Wires[1].Colour.V)
