@@ -25,3 +25,25 @@ func SizeWords(size string) string {
 	}
 	return size + " AWG"
 }
+
+// everyColour is what wire is proposed in where the shop does not say what it stocks: the ten
+// colours, white with one stripe, then every other base with one stripe. It is never written to.
+var everyColour = colourCodes()
+
+func colourCodes() []string {
+	const digits = "0123456789"
+	var plain, white, other []string
+	for _, base := range digits {
+		plain = append(plain, string(base))
+		for _, stripe := range digits {
+			switch {
+			case base == stripe:
+			case base == '9':
+				white = append(white, string(base)+string(stripe))
+			default:
+				other = append(other, string(base)+string(stripe))
+			}
+		}
+	}
+	return append(append(plain, white...), other...)
+}

@@ -108,26 +108,7 @@ func (h *Harness) AddUnit(u Unit) *Harness {
 	n.Units = append(slices.Clone(h.Units), u)
 	out := &n
 	for b := range n.Branches {
-		in := slices.ContainsFunc(n.Branches[b].Layers, func(l Layer) bool {
-			return slices.ContainsFunc(l.Of, func(id string) bool { return slices.Contains(u.Wires, id) })
-		})
-		if !in {
-			continue
-		}
-		out = out.EditBranch(b, func(b *Branch) {
-			was, placed := CloneLayers(b.Layers), false
-			for k := range b.Layers {
-				for j, id := range b.Layers[k].Of {
-					if !placed && slices.Contains(u.Wires, id) {
-						b.Layers[k].Of[j], placed = u.ID, true
-					}
-				}
-			}
-			for _, id := range u.Wires {
-				b.take(id)
-			}
-			b.unwind(was)
-		})
+		out = out.InPlaceOf(b, u.ID, u.Wires)
 	}
 	return out
 }

@@ -42,6 +42,7 @@ type Rules struct {
 	Adhesive     Opt[string]          // epoxy | hot melt
 	PotLifeMin   Opt[int]             // minutes from mixing to setting
 	PackJoints   Opt[int]             // joints one pack does
+	ColourStock  []string             // colour_stock: the codes of the colours that the shop stocks wire in
 }
 
 // Limits are Rules with every default filled in.
@@ -84,6 +85,7 @@ type Limits struct {
 	PackJoints   int               // joints one pack of adhesive does
 	FillerC      Opt[unit.Celsius] // no default: it is read off the filler's sheet
 	AdhesiveC    Opt[unit.Celsius] // no default: it is read off the adhesive's sheet
+	ColourStock  []string          // the codes of the colours that wires are proposed in, the first one first
 }
 
 // Resolve fills in the defaults. Each is the default of the shop rules; the
@@ -130,6 +132,10 @@ func (r Rules) Resolve() Limits {
 		PotLifeMin:   r.PotLifeMin.V,
 		PackJoints:   r.PackJoints.Or(4), // common practice, no source: a small pack, both ends of two boots
 		AdhesiveC:    r.AdhesiveC,
+		ColourStock:  r.ColourStock,
+	}
+	if len(l.ColourStock) == 0 {
+		l.ColourStock = everyColour
 	}
 	return l
 }

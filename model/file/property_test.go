@@ -95,7 +95,7 @@ func rules(t *rapid.T) model.Rules {
 		LeaverWeight: maybe(t, mm), ZoneMM: maybe(t, mm), ZoneLump: maybe(t, share), CutStepMM: maybe(t, mm),
 		TailFirstMM: maybe(t, mm), TailSecondMM: maybe(t, mm), LoopMM: maybe(t, mm), BundleMargin: maybe(t, share),
 		AmbientC: maybe(t, warm), DropMaxV: maybe(t, volt), Outer: maybe(t, word(model.Hands)),
-		Spec: maybe(t, anyText), FillerStock: maybeList(t, moreMM, 0, 3),
+		Spec: maybe(t, anyText), FillerStock: maybeList(t, moreMM, 0, 3), ColourStock: maybeList(t, anyText, 0, 3),
 	}
 }
 

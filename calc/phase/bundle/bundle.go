@@ -337,7 +337,7 @@ func key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
 			buf = append(buf, byte(kindOf(s, id)))
 			num(float64(r.Way[id].Tail))
 			num(float64(r.Way[id].Cavity))
-			text(colour(s, id))
+			text(Looks(s, id))
 			buf = append(buf, byte(kinOf(s, id)), flag(r.apart))
 			num(float64(r.Depth[id]))
 		}

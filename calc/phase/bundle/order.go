@@ -283,18 +283,18 @@ func zigzagGroup(s *sheet.Sheet, ids []string) {
 func tracer(s *sheet.Sheet, ids []string) int {
 	seen := map[string]int{}
 	for _, id := range ids {
-		seen[colour(s, id)]++
+		seen[Looks(s, id)]++
 	}
 	for k, id := range ids {
-		if c := colour(s, id); id != "filler" && c != "" && seen[c] == 1 {
+		if c := Looks(s, id); id != "filler" && c != "" && seen[c] == 1 {
 			return k
 		}
 	}
 	return -1
 }
 
-// colour is what tells a component by eye.
-func colour(s *sheet.Sheet, id string) string {
+// Looks is what tells a component by eye: the colour of a wire, the make of a unit.
+func Looks(s *sheet.Sheet, id string) string {
 	if id == "filler" {
 		return "9" // white wire off the reel, or a white rod
 	}

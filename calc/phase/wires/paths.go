@@ -59,15 +59,15 @@ func unitPath(s *sheet.Sheet, i int) {
 			s.Units[i].Path, s.Units[i].HasPath = p, true
 			continue
 		}
-		if !samePath(s.Units[i].Path, p) {
+		if !SamePath(s.Units[i].Path, p) {
 			s.Say(sheet.Stop, "unit.path", u.ID, fmt.Sprintf("Its wires %s and %s do not run the same way", u.Wires[0], id))
 			return
 		}
 	}
 }
 
-// samePath ignores in which direction a wire is written.
-func samePath(a, b []int) bool {
+// SamePath reports whether two ways are one, in whichever direction each is written.
+func SamePath(a, b []int) bool {
 	if slices.Equal(a, b) {
 		return true
 	}

@@ -101,6 +101,7 @@ func rulesTable() table[model.Rules] {
 		choice("adhesive", func(v *r) *optText { return &v.Adhesive }, "epoxy", "hot melt"),
 		count("pot_life_min", func(v *r) *optCount { return &v.PotLifeMin }, 1, maxCount),
 		count("pack_joints", func(v *r) *optCount { return &v.PackJoints }, 1, maxCount),
+		ids("colour_stock", func(v *r) *[]string { return &v.ColourStock }),
 	}}
 }
 

@@ -1,0 +1,10 @@
+package add_test
+
+import (
+	"sync"
+
+	"contralay/model/catalogue"
+)
+
+// shelf is the catalogue, read once.
+var shelf = sync.OnceValues(catalogue.Default)
