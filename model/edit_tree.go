@@ -55,6 +55,9 @@ func (h *Harness) AddLeg(at string, length unit.Millimetre, cavities int) (out *
 // is allowed.
 func (h *Harness) Split(i int, at unit.Millimetre) (*Harness, string, error) {
 	b := h.Branches[i]
+	if !b.Measured() {
+		return h, "", fmt.Errorf("the length of %s is not known yet: give it before you split it", b.ID)
+	}
 	if !(at > 0) || !(at < b.LengthMM) {
 		return h, "", fmt.Errorf("%s is %s mm long: split it between its ends", b.ID, trimmed(b.LengthMM))
 	}

@@ -1,12 +1,22 @@
 package model
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
 
 	"contralay/model/unit"
 )
+
+// A branch that is not measured yet is split nowhere, and what is said is why.
+func TestSplitNotMeasured(t *testing.T) {
+	h := bundle()
+	h.Branches[0].LengthMM = 0
+	if n, _, err := h.Split(0, 100); err == nil || n != h || !strings.Contains(err.Error(), "length of T is not known yet") {
+		t.Errorf("%v", err)
+	}
+}
 
 // A branch split in two runs on under a new breakout: every wire's way goes through
 // both parts, and the lengths add up.

@@ -171,7 +171,7 @@ type Branch struct {
 	ID          string
 	Name        Opt[string]
 	From, To    string
-	LengthMM    unit.Millimetre
+	LengthMM    unit.Millimetre // 0: not measured yet
 	ToleranceMM []unit.Millimetre // minus, plus
 	BendMM      Opt[unit.Millimetre]
 	BendDeg     Opt[unit.Degree]
@@ -188,6 +188,9 @@ type Branch struct {
 	AsBuilt     []AsBuilt
 	Asides      []Aside
 }
+
+// Measured reports whether the length of a branch is known: one may be drawn before it is.
+func (b *Branch) Measured() bool { return b.LengthMM > 0 }
 
 // Aside is a lay-up set aside to compare with, or to come back to. Its layers may
 // name what the harness no longer holds.

@@ -206,8 +206,8 @@ f.toml:10: branch "T1", key to: it is missing, and a file must give it
 f.toml:10: branch "T1", key length_mm: it is missing, and a file must give it
 f.toml:12: branch "T1", cover no. 1, key what: it is missing, and a file must give it
 f.toml:13: branch "T1", as_built no. 1, key layer: it is missing, and a file must give it`},
-	{"no length", strings.Replace(whole, "length_mm = 100", "length_mm = 0", 1),
-		`f.toml:21: branch "T1", key length_mm: is the whole number 0; allowed: a number in mm, more than 0`},
+	{"no length", strings.Replace(whole, "length_mm = 100", "length_mm = -1", 1),
+		`f.toml:21: branch "T1", key length_mm: is the whole number -1; allowed: a number in mm, 0 or more`},
 	{"ids twice", whole + `
 [[termination]]
 id = "P1"

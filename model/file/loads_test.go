@@ -27,6 +27,7 @@ func TestLoads(t *testing.T) {
 		{"layer of nothing", layer("[]")},
 		{"branches that do not touch", whole +
 			"[[branch]]\nid = \"T2\"\nfrom = \"P2\"\nto = \"P3\"\nlength_mm = 1\n[[termination]]\nid = \"P3\"\n"},
+		{"a branch that is not measured yet", strings.Replace(whole, "length_mm = 100", "length_mm = 0", 1)},
 		{"unit of no wires", whole + "[[unit]]\nid = \"U\"\nwires = []\n"},
 		{"unit of a wire that lies alone elsewhere",
 			layer(`["1"]`) + "[[unit]]\nid = \"U\"\nwires = [\"1\"]\ndrain_from = \"shell\"\ndrain_to = \"P2:x\"\n"},

@@ -116,7 +116,7 @@ func head(m *desk.Model) kit.Head {
 	h := kit.Head{Number: strings.TrimSpace(hd.Number.V + " " + hd.Revision.V), Name: hd.Name.V, State: "saved"}
 	if mb, _, ok := m.BranchHere(); ok {
 		h.Branch, h.Ends = strings.TrimSpace(mb.ID+" "+mb.Name.V), mb.From+" to "+mb.To
-		h.Length = m.Sys.Length(mb.LengthMM) + " " + m.Sys.Name()
+		h.Length = desk.Long(m, mb)
 	}
 	switch {
 	case m.Dirty():

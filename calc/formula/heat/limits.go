@@ -29,17 +29,18 @@ func (res Result) Limits(s Section) []unit.Ampere {
 		return out
 	}
 	asked := 0
-	for _, d := range s.Discs {
-		if d.asks() {
+	for i := range s.Discs {
+		if s.Discs[i].asks() {
 			asked++
 		}
 	}
 	// Down from where the first step is above no disc, then up to where the last is above all.
 	low := stepOf(math.Max(float64(res.Heat), 1))
-	two := [2]*matrix{newMatrix(r.first), newMatrix(r.first)} // for all of them
+	c := s.carried()
+	two := [2]*work{r.work(), r.work()} // for all of them
 	var levels []level
 	for k := low; asked > 0 && k > low-mostLevels; k-- {
-		levels = append(levels, r.level(two, s, heatOf(k)))
+		levels = append(levels, r.level(two, s, c, heatOf(k)))
 		if levels[len(levels)-1].within(s, 1) == asked {
 			break
 		}
@@ -57,7 +58,7 @@ func (res Result) Limits(s Section) []unit.Ampere {
 		if n := len(levels); n > 0 && levels[n-1].within(s, -1) == asked {
 			break
 		}
-		levels = append(levels, r.level(two, s, heatOf(k)))
+		levels = append(levels, r.level(two, s, c, heatOf(k)))
 	}
 	for i, d := range s.Discs {
 		if d.asks() {
@@ -68,7 +69,7 @@ func (res Result) Limits(s Section) []unit.Ampere {
 }
 
 // asks reports whether a limit is asked of a disc.
-func (d Disc) asks() bool { return d.Rated > 0 && d.Ohm > 0 }
+func (d *Disc) asks() bool { return d.Rated > 0 && d.Ohm > 0 }
 
 const (
 	// stride is how far apart the logarithms of the heat of two levels are.
@@ -94,8 +95,8 @@ type level struct {
 // least is the least that a disc asked leads to.
 func (l level) least(s Section) float64 {
 	least := math.Inf(1)
-	for i, d := range s.Discs {
-		if d.asks() {
+	for i := range s.Discs {
+		if s.Discs[i].asks() {
 			least = math.Min(least, l.total[i])
 		}
 	}
@@ -106,109 +107,111 @@ func (l level) least(s Section) float64 {
 // to no more.
 func (l level) within(s Section, sign float64) int {
 	n := 0
-	for i, d := range s.Discs {
-		if d.asks() && sign*(l.total[i]-l.heat) >= 0 {
+	for i := range s.Discs {
+		if s.Discs[i].asks() && sign*(l.total[i]-l.heat) >= 0 {
 			n++
 		}
 	}
 	return n
 }
 
+// carried is what the currents as entered make of a section, once for all its levels.
+type carried struct {
+	makes, grows, none []float64 // of each disc; none: noughts
+	conductors         int
+	rated              float64 // the highest rating
+}
+
+func (s Section) carried() carried {
+	c := carried{none: make([]float64, len(s.Discs))}
+	c.makes, c.grows = s.heats()
+	for i := range s.Discs {
+		c.rated = math.Max(c.rated, float64(s.Discs[i].Rated))
+		if s.Discs[i].Ohm > 0 {
+			c.conductors++
+		}
+	}
+	return c
+}
+
 // level works a heat out for every disc: with the air in the gaps at the surface's
 // temperature, and at the highest rating's, and between the two where the mean of the
 // conductors then lies.
-func (r *Rays) level(two [2]*matrix, s Section, q float64) level {
-	rated := 0.0
-	for _, d := range s.Discs {
-		rated = math.Max(rated, float64(d.Rated))
-	}
-	_, surface := r.stateAt(s, q, float64(s.Ambient))
-	cool, _ := r.stateAt(s, q, surface)
-	warm, _ := r.stateAt(s, q, rated)
+func (r *Rays) level(two [2]*work, s Section, c carried, q float64) level {
+	cool, surface := r.stateAt(s, q, float64(s.Ambient))
+	warm := cool
+	cool.air, warm.air = gapAir(math.Max(surface, float64(s.Ambient)), surface), gapAir(math.Max(c.rated, float64(s.Ambient)), surface)
+	n := r.discs
+	of := make([]float64, 4*n)
+	a := level{q, of[:n:n], of[n : 2*n : 2*n]}
 	if !(warm.air > cool.air) {
-		a := r.allows(two[0], s, cool)
-		return level{q, a.own, a.total}
+		r.allows(two[0], s, c, cool, a)
+		return a
 	}
-	var a, b allowed // side by side: this is most of what a key that changes a current costs
-	var both sync.WaitGroup
-	both.Go(func() { b = r.allows(two[1], s, warm) })
-	a = r.allows(two[0], s, cool)
+	b := level{q, of[2*n : 3*n : 3*n], of[3*n:]}
+	var both sync.WaitGroup // side by side: this is most of what a key that changes a current costs
+	both.Go(func() { r.allows(two[1], s, c, warm, b) })
+	r.allows(two[0], s, c, cool, a)
 	both.Wait()
-	out := level{q, make([]float64, r.discs), make([]float64, r.discs)}
-	for i, d := range s.Discs {
-		if !d.asks() {
+	for i := range s.Discs {
+		if !s.Discs[i].asks() {
 			continue
 		}
-		w := 0.0
+		w, from, to := 0.0, two[0].mean[i], two[1].mean[i]
 		for range 4 { // it hardly moves after the second
-			mean := a.mean[i] + w*(b.mean[i]-a.mean[i])
-			w = (gapAir(mean, surface) - cool.air) / (warm.air - cool.air)
+			w = (gapAir(from+w*(to-from), surface) - cool.air) / (warm.air - cool.air)
 			w = math.Min(math.Max(w, 0), 1)
 		}
-		out.own[i], out.total[i] = a.own[i]+w*(b.own[i]-a.own[i]), a.total[i]+w*(b.total[i]-a.total[i])
+		a.own[i] += w * (b.own[i] - a.own[i])
+		a.total[i] += w * (b.total[i] - a.total[i])
 	}
-	return out
+	return a
 }
 
-// allowed is, for each disc, what it may make by itself in a state, what all make then, and
-// the mean temperature of the conductors.
-type allowed struct{ own, total, mean []float64 }
-
-func (r *Rays) allows(m *matrix, s Section, at state) allowed {
-	n := r.discs
-	makes, grows := make([]float64, n), make([]float64, n)
-	conductors := 0
-	for i, d := range s.Discs {
-		p := float64(d.At20())
-		makes[i], grows[i] = p*float64(Grows(s.Ambient)), p/(copperZero+20)
-		if d.Ohm > 0 {
-			conductors++
-		}
+// allows finds, for each disc, what it may make by itself in a state and what all make then, and
+// leaves the mean temperature of the conductors in the work.
+func (r *Rays) allows(w *work, s Section, c carried, at state, out level) {
+	grows := c.grows
+	r.matrix(w.m, at, grows)
+	if !w.m.factor() { // only the state of the entered currents is known to be steady
+		grows = c.none
+		r.matrix(w.m, at, nil)
+		w.m.factor()
 	}
-	r.matrix(m, at, grows)
-	if !m.factor() { // only the state of the entered currents is known to be steady
-		clear(grows)
-		r.matrix(m, at, nil)
-		m.factor()
-	}
-	z := r.gather(m.inverse())
-	column := func(of func(i int) float64) []float64 {
-		y := make([]float64, len(r.place))
-		for i := range n {
-			y[r.place[i]] = of(i)
-		}
-		m.solve(y)
-		return r.gather(y)
-	}
-	rises := column(func(i int) float64 { return makes[i] })
-	ones := column(func(i int) float64 {
+	w.m.inverse(w.z)
+	// The rises from what is entered, from one watt in every conductor, and from the growth.
+	clear(w.y)
+	for i, p := range r.place[:r.discs] {
+		one := 0.0
 		if s.Discs[i].Ohm > 0 {
-			return 1
+			one = 1
 		}
-		return 0
-	})
-	grown := column(func(i int) float64 { return grows[i] })
-	sum, made := 0.0, 0.0
-	for i, d := range s.Discs {
-		if d.Ohm > 0 {
-			sum += rises[i]
-		}
-		made += makes[i] + grows[i]*rises[i]
+		w.y[p] = [sides]float64{c.makes[i], one, grows[i]}
 	}
-	out := allowed{make([]float64, n), make([]float64, n), make([]float64, n)}
-	for i, d := range s.Discs {
+	w.m.solveAll(w.y)
+	sum, made := 0.0, 0.0
+	for i, p := range r.place[:r.discs] {
+		rise := w.y[p][0]
+		if s.Discs[i].Ohm > 0 {
+			sum += rise
+		}
+		made += c.makes[i] + grows[i]*rise
+	}
+	for i := range s.Discs {
+		d := &s.Discs[i]
 		if !d.asks() {
 			continue
 		}
+		p := r.place[i]
+		z, rise, one, grown := w.z[p], w.y[p][0], w.y[p][1], w.y[p][2]
 		rated := float64(d.Rated - spare - s.Ambient)
-		without := (rises[i] - makes[i]*z[i]) / (1 + grows[i]*z[i])
-		out.own[i] = math.Max(0, (rated-without)/z[i]*(1+grows[i]*z[i]))
-		reaches := math.Max(rated, without)              // above its rating where the others alone bring it there
-		more := out.own[i] - makes[i] - grows[i]*reaches // heat in excess of what the solution has in it
-		out.total[i] = made + more*(1+grown[i])
-		out.mean[i] = float64(s.Ambient) + (sum+more*ones[i])/float64(max(conductors, 1))
+		without := (rise - c.makes[i]*z) / (1 + grows[i]*z)
+		out.own[i] = math.Max(0, (rated-without)/z*(1+grows[i]*z))
+		reaches := math.Max(rated, without)                // above its rating where the others alone bring it there
+		more := out.own[i] - c.makes[i] - grows[i]*reaches // heat in excess of what the solution has in it
+		out.total[i] = made + more*(1+grown)
+		w.mean[i] = float64(s.Ambient) + (sum+more*one)/float64(max(c.conductors, 1))
 	}
-	return out
 }
 
 // ownAt is what a disc may make by itself in the state that its own heat leads to: between

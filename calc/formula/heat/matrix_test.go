@@ -16,12 +16,16 @@ func TestMatrix(t *testing.T) {
 		for i := range first {
 			first[i] = rapid.IntRange(0, i).Draw(t, "first")
 		}
-		m, whole := newMatrix(first), make([][]float64, n)
+		m, whole := newMatrix(newFront(first)), make([][]float64, n)
 		for i := range whole {
 			whole[i] = make([]float64, n)
 		}
 		put := func(i, j int, v float64) {
-			m.add(i, j, v)
+			if i == j {
+				m.diagonal[i] += v
+			} else {
+				m.all[m.entry(i, j)] += v
+			}
 			whole[i][j] += v
 			if i != j {
 				whole[j][i] += v
@@ -45,13 +49,25 @@ func TestMatrix(t *testing.T) {
 		if !m.factor() {
 			t.Fatal("not positive definite")
 		}
+		all := make([][sides]float64, n)
+		for i, v := range y {
+			all[i] = [sides]float64{v, -2 * v, 0}
+		}
 		m.solve(x)
+		m.solveAll(all)
 		for i, want := range eliminate(whole, y) {
 			if math.Abs(x[i]-want) > 1e-9*math.Max(1, math.Abs(want)) {
 				t.Fatalf("x[%d] is %v, by elimination %v", i, x[i], want)
 			}
 		}
-		for i, got := range m.inverse() {
+		for i, want := range x {
+			if math.Abs(all[i][0]-want)+math.Abs(all[i][1]+2*want)+math.Abs(all[i][2]) > 1e-9*math.Max(1, math.Abs(want)) {
+				t.Fatalf("x[%d] is %v, of three at once %v", i, want, all[i])
+			}
+		}
+		diagonal := make([]float64, n)
+		m.inverse(diagonal)
+		for i, got := range diagonal {
 			e := make([]float64, n)
 			e[i] = 1
 			if want := eliminate(whole, e)[i]; math.Abs(got-want) > 1e-9*math.Max(1, want) {
@@ -59,7 +75,7 @@ func TestMatrix(t *testing.T) {
 			}
 		}
 	})
-	if m := newMatrix([]int{0, 0}); m.factor() {
+	if m := newMatrix(newFront([]int{0, 0})); m.factor() {
 		t.Error("noughts are factored")
 	}
 }

@@ -12,6 +12,7 @@ import (
 // stand near each other in it: what is factored stays narrow. Of some directions across it
 // takes the one in which that costs least.
 func (r *Rays) order(s Section) {
+	var best []int
 	least := math.Inf(1)
 	for k := range directions {
 		sin, cos := math.Sincos(math.Pi * float64(k) / directions)
@@ -21,9 +22,10 @@ func (r *Rays) order(s Section) {
 			cost += float64((i - f) * (i - f))
 		}
 		if cost < least {
-			least, r.place, r.first = cost, place, first
+			least, r.place, best = cost, place, first
 		}
 	}
+	r.enter(best)
 }
 
 // directions are how many are tried, over half a turn.
@@ -111,24 +113,31 @@ func weights(air float64) (w [len(airs)]float64) {
 // the air, less what its copper makes more for each kelvin (grows; nil: nothing).
 func (r *Rays) matrix(m *matrix, at state, grows []float64) {
 	clear(m.all)
-	join := func(a, b int32, g float64) {
-		i, j := int(r.place[a]), int(r.place[b])
-		m.add(i, i, g)
-		m.add(j, j, g)
-		m.add(max(i, j), min(i, j), -g)
-	}
 	w := weights(at.air)
-	for i := range r.links {
-		l := &r.links[i]
-		join(l.a, l.b, w[0]*l.known[0]+w[1]*l.known[1]+w[2]*l.known[2])
+	for k := range r.links {
+		l := &r.links[k]
+		g := w[0]*l.known[0] + w[1]*l.known[1] + w[2]*l.known[2]
+		m.all[l.own[0]] += g
+		m.all[l.own[1]] += g
+		m.all[l.entry] -= g
 	}
 	out := r.outward(at)
 	for _, i := range r.place[r.nodes-sectors:] {
-		m.add(int(i), int(i), out)
+		m.diagonal[i] += out
 	}
 	for i, v := range grows {
-		p := int(r.place[i])
-		m.add(p, p, -v)
+		m.diagonal[r.place[i]] -= v
+	}
+}
+
+// enter finds where the links stand in a matrix.
+func (r *Rays) enter(first []int) {
+	r.front = newFront(first)
+	for k := range r.links {
+		l := &r.links[k]
+		i, j := r.place[l.a], r.place[l.b]
+		l.own = [2]int32{i, j}
+		l.entry = int32(r.front.entry(int(max(i, j)), int(min(i, j))))
 	}
 }
 
@@ -162,38 +171,39 @@ func (r *Rays) Solve(s Section) (Result, bool) {
 	if r == nil || len(s.Discs) != r.discs || !unit.Finite(float64(s.Ambient)) || s.Ambient <= -kelvin {
 		return Result{}, false
 	}
-	makes, grows := make([]float64, r.discs), make([]float64, r.discs)
-	for i, d := range s.Discs {
-		p := float64(d.At20())
+	makes, grows := s.heats()
+	for _, p := range makes {
 		if !(p >= 0) || !unit.Finite(p) {
 			return Result{}, false
 		}
-		makes[i], grows[i] = p*float64(Grows(s.Ambient)), p/(copperZero+20)
 	}
 	out := Result{rays: r, rises: make([]float64, r.nodes)}
-	m := newMatrix(r.first)
+	rises := make([]float64, r.nodes)
+	w := r.work()
 	for range 200 {
 		var surface float64
 		out.at, surface = r.stateAt(s, r.made(makes, grows, out.rises), float64(s.Ambient)+r.mean(s, out.rises))
-		rises, ok := r.settle(m, out.at, makes, grows, out.rises)
+		ok := r.settle(w, out.at, makes, grows, out.rises, rises)
 		moved := 0.0
 		for i, v := range rises {
 			moved = math.Max(moved, math.Abs(v-out.rises[i]))
 		}
-		out.rises = rises
-		if !ok && slices.Max(rises) > hottest-float64(s.Ambient) {
+		out.rises, rises = rises, out.rises
+		warmest := slices.Max(out.rises)
+		if !ok && warmest > hottest-float64(s.Ambient) {
 			return Result{}, false
 		}
 		if moved >= settled {
 			continue
 		}
-		if !(slices.Max(rises) < hottest-float64(s.Ambient)) {
+		if !(warmest < hottest-float64(s.Ambient)) {
 			return Result{}, false
 		}
-		out.Surface, out.Heat = unit.Celsius(surface), unit.WattPerMetre(r.made(makes, grows, rises))
-		out.Under = s.Ambient + unit.Celsius(slices.Max(rises[r.discs:r.discs+sectors]))
-		for i := range s.Discs {
-			out.Discs = append(out.Discs, s.Ambient+unit.Celsius(rises[i]))
+		out.Surface, out.Heat = unit.Celsius(surface), unit.WattPerMetre(r.made(makes, grows, out.rises))
+		out.Under = s.Ambient + unit.Celsius(slices.Max(out.rises[r.discs:r.discs+sectors]))
+		out.Discs = make([]unit.Celsius, r.discs)
+		for i := range out.Discs {
+			out.Discs[i] = s.Ambient + unit.Celsius(out.rises[i])
 		}
 		return out, true
 	}
@@ -220,39 +230,41 @@ func (r *Rays) mean(s Section, rises []float64) float64 {
 	return sum / float64(max(n, 1))
 }
 
-// settle is the rise of every node in a state. Where the heat grows faster with the
+// settle writes the rise of every node in a state to rises. Where the heat grows faster with the
 // temperature than the state takes it away, it goes one step up from the last rises and
 // says false.
-func (r *Rays) settle(m *matrix, at state, makes, grows, last []float64) ([]float64, bool) {
-	r.matrix(m, at, grows)
-	y := make([]float64, len(r.place))
-	ok := m.factor()
+func (r *Rays) settle(w *work, at state, makes, grows, last, rises []float64) bool {
+	r.matrix(w.m, at, grows)
+	y := w.z
+	clear(y)
+	ok := w.m.factor()
 	if ok {
-		r.spreadOut(makes, y)
-	} else {
-		r.matrix(m, at, nil)
-		m.factor() // positive definite: every node leads to the air
-		hot := make([]float64, len(makes))
-		for i := range makes {
-			hot[i] = makes[i] + grows[i]*math.Min(last[i], 2*hottest)
+		for i, v := range makes {
+			y[r.place[i]] = v
 		}
-		r.spreadOut(hot, y)
+	} else {
+		r.matrix(w.m, at, nil)
+		w.m.factor() // positive definite: every node leads to the air
+		for i, v := range makes {
+			y[r.place[i]] = v + grows[i]*math.Min(last[i], 2*hottest)
+		}
 	}
-	m.solve(y)
-	return r.gather(y), ok
-}
-
-// spreadOut puts what belongs to discs in the order across; gather puts it back.
-func (r *Rays) spreadOut(of, y []float64) {
-	for i, v := range of {
-		y[r.place[i]] = v
-	}
-}
-
-func (r *Rays) gather(y []float64) []float64 {
-	out := make([]float64, len(y))
+	w.m.solve(y)
 	for i, p := range r.place {
-		out[i] = y[p]
+		rises[i] = y[p]
 	}
-	return out
+	return ok
+}
+
+// heats is what the current of each disc makes at the air's temperature, W/m, and how that grows, W/(m K).
+func (s Section) heats() (makes, grows []float64) {
+	n := len(s.Discs)
+	both := make([]float64, 2*n)
+	makes, grows = both[:n:n], both[n:]
+	at := float64(Grows(s.Ambient))
+	for i := range s.Discs {
+		p := float64(s.Discs[i].At20())
+		makes[i], grows[i] = p*at, p/(copperZero+20)
+	}
+	return makes, grows
 }

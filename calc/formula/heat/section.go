@@ -50,6 +50,8 @@ var airs = [3]float64{0.02, 0.034, 0.058}
 type link struct {
 	a, b  int32
 	known [len(airs)]float64
+	own   [2]int32 // where the balances of a and of b stand in a matrix
+	entry int32    // and what goes between them
 }
 
 // Rays is the geometry of a section: what sees what, and how well heat goes there. It
@@ -58,7 +60,7 @@ type Rays struct {
 	discs int
 	links []link
 	place []int32 // of each node in the order across the bundle
-	first []int   // of each in that order: the first that it sees, or itself
+	front *front  // of them in that order
 	nodes int     // the discs, then the sectors of each ring of the sheath from the inside out
 	outer float64 // outside diameter, mm
 }

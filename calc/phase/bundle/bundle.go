@@ -170,6 +170,9 @@ func makeOf(s *sheet.Sheet, i int, layers []model.Layer, known packs) model.Make
 	for _, id := range s.Branches[i].Components {
 		d = append(d, s.Dia(id).Nominal)
 	}
+	if !b.Measured() {
+		return model.MakeTwisted // as most are: it may turn out to be short
+	}
 	if b.LengthMM < shortRun || b.LengthMM < 2*unit.Millimetre(s.Limits.LayRatio)*known.of(d).Over {
 		return model.MakeStraight
 	}

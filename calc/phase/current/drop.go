@@ -17,7 +17,8 @@ func Drops(s *sheet.Sheet) {
 	isReturn := map[string]bool{}
 	for i := range s.H.Wires {
 		w, out := &s.H.Wires[i], &s.Wires[i]
-		out.Drop = model.Opt[unit.Volt]{V: dropAt(s, i, w.Amps.V, at[i]), Set: out.Known && w.Amps.Set && wires.Rates(s, i)}
+		out.Drop = model.Opt[unit.Volt]{V: dropAt(s, i, w.Amps.V, at[i]), Set: out.Known && out.Finished > 0 && w.Amps.Set &&
+			wires.Rates(s, i)}
 		if w.Return.V != w.ID {
 			isReturn[w.Return.V] = true
 		}

@@ -63,7 +63,7 @@ func Capped(s *sheet.Sheet) {
 		}
 	}
 	for _, c := range Caps(s) {
-		if c.Branch >= 0 && c.FoldMM > s.H.Branches[c.Branch].LengthMM {
+		if c.Branch >= 0 && s.H.Branches[c.Branch].Measured() && c.FoldMM > s.H.Branches[c.Branch].LengthMM {
 			s.Say(sheet.Note, "wire.fold", s.H.Wires[c.Wire].ID,
 				fmt.Sprintf("It is folded back %s mm along %s, which is only %s mm long", unit.Fixed(c.FoldMM, 0),
 					s.H.Branches[c.Branch].ID, unit.Fixed(s.H.Branches[c.Branch].LengthMM, 0)))

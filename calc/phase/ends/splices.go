@@ -281,6 +281,9 @@ func staggered(s *sheet.Sheet) {
 			continue
 		}
 		br := &s.H.Branches[b]
+		if !br.Measured() {
+			continue // where on it that is is not known, and that is said already
+		}
 		if station < 0 || station > br.LengthMM {
 			s.Say(sheet.Stop, "splice.place", sp.ID,
 				fmt.Sprintf("It lies %s mm along %s, which is only %s mm long", unit.Fixed(sp.OffsetMM.V, 0), br.ID,

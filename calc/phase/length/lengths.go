@@ -9,6 +9,11 @@ import (
 
 // CutWires works out cut and finished length of each wire.
 func CutWires(s *sheet.Sheet) {
+	for i := range s.H.Branches {
+		if b := &s.H.Branches[i]; !b.Measured() {
+			s.Say(sheet.Stop, "branch.length", b.ID, "Its length is not known yet: measure it before you cut a wire that runs through it")
+		}
+	}
 	losses := make([]map[string]unit.Ratio, len(s.H.Branches))
 	for i := range s.H.Wires {
 		if s.Wires[i].HasPath {
@@ -29,8 +34,8 @@ func cutWire(s *sheet.Sheet, i int, losses []map[string]unit.Ratio) {
 		in.InUnit, in.UnitLoss, id = true, s.Units[unitAt].Loss, s.H.Units[unitAt].ID
 	}
 	for _, b := range out.Path {
-		if len(s.Branches[b].Layers) == 0 {
-			return // the branch is not laid yet, so the length is not known
+		if len(s.Branches[b].Layers) == 0 || !s.H.Branches[b].Measured() {
+			return // the branch is not laid or not measured yet, so the length is not known
 		}
 		if losses[b] == nil {
 			losses[b] = lossesIn(s, b)

@@ -14,7 +14,7 @@ func Weigh(s *sheet.Sheet) {
 	for i := range s.Branches {
 		out := &s.Branches[i]
 		whole := s.H.Branches[i].LengthMM
-		known, total := len(out.Layers) > 0, 0.0
+		known, total := len(out.Layers) > 0 && s.H.Branches[i].Measured(), 0.0
 		for _, l := range out.Layers {
 			for _, m := range l.Members {
 				long := float64(out.LaidMM)*float64(m.Loss) + float64(whole-out.LaidMM)

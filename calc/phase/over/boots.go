@@ -30,7 +30,7 @@ func boots(s *sheet.Sheet, i int) {
 		if out.Sheath.Tube.Set && out.Sheath.Verdict.Stops() {
 			continue // what the boot lies on is not settled, and that is said already
 		}
-		if out.OverMM <= 0 {
+		if out.OverMM <= 0 || !b.Measured() {
 			continue
 		}
 		d, held := UnderBoot(s, i, place, boot)

@@ -41,7 +41,7 @@ func CoverBranches(s *sheet.Sheet) {
 		mark := len(s.Snags)
 		out.Sheath, out.Covers = sheet.Sheath{}, nil
 		fuel(s, i)
-		if s.Branches[i].OverMM > 0 {
+		if s.Branches[i].OverMM > 0 && s.H.Branches[i].Measured() {
 			stack(s, i)
 		}
 		thinWall(s, i)

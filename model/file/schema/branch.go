@@ -16,7 +16,7 @@ func branchTable() table[model.Branch] {
 			text("name", func(v *b) *optText { return &v.Name }),
 			must(plainID("from", func(v *b) *string { return &v.From })),
 			must(plainID("to", func(v *b) *string { return &v.To })),
-			must(plainNumber("length_mm", func(v *b) *unit.Millimetre { return &v.LengthMM }, someMM)),
+			must(plainNumber("length_mm", func(v *b) *unit.Millimetre { return &v.LengthMM }, length)),
 			pair("tolerance_mm", func(v *b) *mms { return &v.ToleranceMM }, length, false,
 				"how much shorter it may be, and how much longer"),
 			number("bend_mm", func(v *b) *optMM { return &v.BendMM }, length),

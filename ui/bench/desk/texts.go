@@ -11,6 +11,14 @@ import (
 
 // What more than one screen says of a branch, a cap, a splice or a shield.
 
+// Long is a branch's length with its unit; words where it is not measured yet.
+func Long(m *Model, b *model.Branch) string {
+	if !b.Measured() {
+		return "not measured yet"
+	}
+	return m.Sys.Length(b.LengthMM) + " " + m.Sys.Name()
+}
+
 // LengthText is a branch's length with where it is taken from, its tolerance, and who
 // took it.
 func LengthText(m *Model, b *model.Branch) string {
@@ -23,7 +31,7 @@ func LengthText(m *Model, b *model.Branch) string {
 		}
 		return "the centre of " + id
 	}
-	text := fmt.Sprintf("%s %s from %s to %s", m.Sys.Length(b.LengthMM), m.Sys.Name(), end(b.From), end(b.To))
+	text := fmt.Sprintf("%s from %s to %s", Long(m, b), end(b.From), end(b.To))
 	if t := b.ToleranceMM; len(t) == 2 {
 		text += fmt.Sprintf(", -%s +%s", m.Sys.Length(t[0]), m.Sys.Length(t[1]))
 	}

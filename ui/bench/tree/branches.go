@@ -8,6 +8,7 @@ import (
 	"contralay/calc/phase/planning"
 	"contralay/calc/phase/wires"
 	"contralay/calc/query/why"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
@@ -135,7 +136,12 @@ func branchColumns(m *desk.Model, tree int) kit.Columns[wires.Walk] {
 			return twigs(m, k.Last) + name
 		}},
 		{Head: m.Sys.Name(), Least: 6, Align: kit.ToRight,
-			Cell: func(k wires.Walk) string { return m.Sys.Length(m.H.Branches[k.Branch].LengthMM) }},
+			Cell: func(k wires.Walk) string {
+				if mb := &m.H.Branches[k.Branch]; mb.Measured() {
+					return m.Sys.Length(mb.LengthMM)
+				}
+				return "?"
+			}},
 		{Head: "pieces", Least: 6, Align: kit.ToRight, Cell: func(k wires.Walk) string {
 			return fmt.Sprint(len(m.Sheet.Branches[k.Branch].Components))
 		}},
@@ -147,7 +153,7 @@ func branchColumns(m *desk.Model, tree int) kit.Columns[wires.Walk] {
 		}},
 		{Head: "sheath", Lead: 1, Cell: func(k wires.Walk) string {
 			b := &m.Sheet.Branches[k.Branch]
-			if b.Sheath.Part == "" && b.OverMM > 0 {
+			if b.Sheath.Part == "" && b.OverMM > 0 && m.H.Branches[k.Branch].Measured() {
 				return "none"
 			}
 			return b.Sheath.Tube.V.ShelfLabel
@@ -265,6 +271,10 @@ func wholeText(m *desk.Model) string {
 	if slices.ContainsFunc(m.H.Terminations, func(t model.Termination) bool { return t.Clock.Set || t.BootClock.Set }) {
 		clocked = ", key and boot by the clock, from the wire side"
 	}
-	return t + fmt.Sprintf(", wire %s m, mass %s"+clocked, unit.Fixed(m.Sheet.Totals.WireMM/1000, 1),
+	so := ""
+	if slices.ContainsFunc(m.Sheet.Wires, func(w sheet.Wire) bool { return w.Cut <= 0 }) {
+		so = " so far"
+	}
+	return t + fmt.Sprintf(", wire %s m%s, mass %s"+clocked, unit.Fixed(m.Sheet.Totals.WireMM/1000, 1), so,
 		words.Grams(m.Sheet.Totals.Gram.V, m.Sheet.Totals.Gram.Set))
 }

@@ -209,6 +209,9 @@ func branch(s *sheet.Sheet, i int) figBranch {
 	}
 	for k := range b.Layers {
 		f.Layers = append(f.Layers, layer(b, k))
+		if !s.H.Branches[i].Measured() {
+			f.Layers[k].Turns = nil
+		}
 	}
 	f.Bend = &figBend{MinMM: *mm(b.Bend.MinMM), Rule: b.Bend.Rule}
 	if b.Bend.MismatchMM.Set {
