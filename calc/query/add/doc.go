@@ -1,5 +1,5 @@
 // Package add makes what a few answers ask for: devices of a kind with their ends, wires, feeds
-// and legs; a connector; spares; wires by the dozen, units, splices, colours. Each returns a whole new harness, of which the old one is the
+// and legs; a connector; spares. Each returns a whole new harness, of which the old one is the
 // undo, and tells every value in it that nobody typed.
 package add
 
