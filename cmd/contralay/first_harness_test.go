@@ -28,7 +28,7 @@ type some struct {
 type wanted struct {
 	cavities int    // of its connector
 	contacts string // their size
-	trunk    int // mm
+	trunk    int    // mm
 	devices  []some
 	further  int // mm to a second breakout, 0 for none
 	there    []some
@@ -273,9 +273,11 @@ func drawn(r *rand.Rand) wanted {
 		name  string
 		wires int // that each takes at the connector, with its drain
 	}
-	thin := []kind{{"fuel injector, high impedance", 2}, {"crank sensor, variable reluctance", 3}, {"cam sensor, Hall", 4}, {"knock sensor", 3},
+	thin := []kind{{"fuel injector, high impedance", 2}, {"crank sensor, variable reluctance", 3}, {"cam sensor, Hall", 4},
+		{"knock sensor", 3},
 		{"oil temperature", 2}, {"gearbox temperature", 2}, {"fuel pressure", 3}, {"brake pressure", 3}, {"throttle position", 3},
-		{"boost solenoid", 2}, {"push button", 2}, {"gear position", 3}, {"potentiometer, damper or steering", 3}, {"idle valve, 2 wires", 2}}
+		{"boost solenoid", 2}, {"push button", 2}, {"gear position", 3}, {"potentiometer, damper or steering", 3},
+		{"idle valve, 2 wires", 2}}
 	// The seals of size 20 contacts do not take 24 AWG.
 	thick := append(slices.DeleteFunc(slices.Clone(thin), func(k kind) bool {
 		return k.name == "push button" || strings.HasPrefix(k.name, "potentiometer")

@@ -1,7 +1,6 @@
 package bench
 
 import (
-	"contralay/ui/bench/adding"
 	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/ends"
@@ -75,12 +74,12 @@ var screens = []desk.Place{
 	{Kind: tree.ListsKind, Help: "ends", Wide: true, ReadOnly: true, Page: tree.ListsPage},
 
 	// making things; nothing is in the harness before it is taken, so Backspace goes back
-	{Kind: adding.Kind, Title: "add", Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.Page},
-	{Kind: adding.ConnectorKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.ConnectorPage},
-	{Kind: adding.GroupsKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.GroupsPage},
-	{Kind: adding.GroupKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.GroupPage},
-	{Kind: adding.DeviceKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.DevicePage},
-	{Kind: adding.SparesKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: adding.SparesPage},
+	{Kind: ends.AddKind, Title: "add", Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.AddPage},
+	{Kind: ends.ConnectorKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.ConnectorPage},
+	{Kind: ends.GroupsKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.GroupsPage},
+	{Kind: ends.GroupKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.GroupPage},
+	{Kind: ends.DeviceKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.DevicePage},
+	{Kind: ends.SparesKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.SparesPage},
 
 	// ends
 	{Kind: ends.InsertKind, Help: "ends", Safe: true, ReadOnly: true, Page: ends.ChooseInsertPage, Picture: ends.ChosenFace},
@@ -97,3 +96,6 @@ var screens = []desk.Place{
 	{Kind: lists.ImportKind, Title: "wire list", Help: "lists", Wide: true, Safe: true, Page: lists.ImportPage, Backspace: lists.Unsay},
 	{Kind: lists.ToldKind, Title: "line of the report", Help: "lists", Wide: true, Safe: true, ReadOnly: true, Page: lists.ToldPage},
 }
+
+// firstRows are the ways to begin on an empty board.
+func firstRows(m *desk.Model) []desk.Row { return append(ends.FirstRows(m), lists.ImportRow(m)) }

@@ -102,7 +102,8 @@ func TestHolds(t *testing.T) {
 		{"one apart in a layer", ring, []int{2, 0, 2}, true},
 		{"the given wire is the tracer", taken, []int{1, 1}, true},
 		{"the given wire has a twin", taken, []int{0, 0}, false},
-		{"a wire without a colour is no tracer", Ask{Wires: 2, Colours: 1, Lacking: 1, Rings: []Ring{{Wires: []int{0, 1}, Often: []int{0}}}},
+		{"a wire without a colour is no tracer",
+			Ask{Wires: 2, Colours: 1, Lacking: 1, Rings: []Ring{{Wires: []int{0, 1}, Often: []int{0}}}},
 			[]int{0, 1}, false},
 	} {
 		if got := c.ask.Holds(c.colours); got != c.want {

@@ -6,7 +6,7 @@
 //	reads Branch: Ambient
 //	reads Reuse: Prior
 //	reads Sheet: Base, Branches, Cat, H, Index, Limits, Reuse, Terms
-//	reads Term: Used
+//	reads Term: Cavities, Used
 //	reads Wire: Drop, HottestC
 //	writes Sheet: Back, Units, Unrated, Wires
 //	writes Unit: BareMM, Dia, HasPath, LayMM, Loss, Path

@@ -129,7 +129,8 @@ func anyBulk(t *rapid.T, s *sheet.Sheet) (*model.Harness, []string, error) {
 	var err error
 	switch op := rapid.SampledFrom([]string{"like", "range", "set", "unit", "splice", "remove", "colours"}).Draw(t, "what"); op {
 	case "like":
-		got, err = bulk.Like(s, bulk.LikeAsk{Wire: one, Count: rapid.IntRange(0, 9).Draw(t, "n"), DeadEnd: rapid.Bool().Draw(t, "dead end")})
+		got, err = bulk.Like(s, bulk.LikeAsk{Wire: one, Count: rapid.IntRange(0, 9).Draw(t, "n"),
+			DeadEnd: rapid.Bool().Draw(t, "dead end")})
 	case "range":
 		side := func() bulk.Ends {
 			k := rapid.IntRange(0, len(h.Terminations)-1).Draw(t, "termination")

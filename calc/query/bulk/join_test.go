@@ -143,7 +143,8 @@ func TestSpliceOf(t *testing.T) {
 		got.H.Splices[0].At != "J2" {
 		t.Errorf("two of one leg meet at J2: %v", err)
 	}
-	if got, err = bulk.SpliceOf(s, bulk.SpliceAsk{Wires: []string{"101", "102"}, Common: "L1"}); err != nil || got.H.Splices[0].At != "J1" ||
+	if got, err = bulk.SpliceOf(s, bulk.SpliceAsk{Wires: []string{"101", "102"}, Common: "L1"}); err != nil ||
+		got.H.Splices[0].At != "J1" ||
 		wire(t, got.H, got.Wires[0]).From.V != "L1:1" {
 		t.Errorf("towards the lamp: %v", err)
 	}
@@ -185,7 +186,8 @@ func TestSpliceOfRefuses(t *testing.T) {
 
 func TestUnitOf(t *testing.T) {
 	s := calctest.Built(t, bank)
-	got, err := bulk.UnitOf(s, bulk.UnitAsk{Wires: []string{"102", "101"}, Shield: true, DrainFrom: bulk.DrainCavity, DrainTo: bulk.DrainCut})
+	got, err := bulk.UnitOf(s, bulk.UnitAsk{Wires: []string{"102", "101"}, Shield: true, DrainFrom: bulk.DrainCavity,
+		DrainTo: bulk.DrainCut})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -65,6 +65,10 @@ type Tables struct {
 	Steps, Screens []Place
 	Last           Row            // stands at the end of every step that has rows
 	OnBranch       func(m *Model) // hears that another branch is taken in hand
+
+	// What the map leads to, of other families.
+	First func(m *Model) []Row         // the ways to begin on an empty board
+	AddAt func(m *Model, place string) // opens what can be added at a termination or a breakout
 }
 
 // find is the entry of a kind.

@@ -12,10 +12,8 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
-	"contralay/ui/bench/adding"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
-	"contralay/ui/bench/lists"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
 )
@@ -34,7 +32,7 @@ func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 		Empty: "Nothing is here yet. Esc opens the menu"}
 	if len(m.H.Branches)+len(m.H.Terminations) == 0 {
 		p.Lines = []string{"An empty board. Begin with what the wires come from."}
-		p.Rows = append(adding.FirstRows(m), lists.ImportRow(m))
+		p.Rows = m.Tables.First(m)
 		return p
 	}
 	if stale := planning.Stale(m.Sheet); len(stale) > 0 {
@@ -87,9 +85,10 @@ func twigs(m *desk.Model, last []bool) string {
 func placeRow(m *desk.Model, id string, tree int, twig string) desk.Row {
 	r := desk.Row{Key: "place " + id, Text: twig + draw.Fit(id+clockText(m, id)+"  "+placeName(m, id), tree, m.Cfg.ASCII),
 		Mark: m.MarkFor(id), Detail: "Enter opens it"}
-	r.Step = func(m *desk.Model, _ int) { adding.At(m, id) }
+	r.Step = func(m *desk.Model, _ int) { m.Tables.AddAt(m, id) }
 	if _, ok := m.Sheet.Index.Termination[id]; ok {
-		r.Detail = words.Either(len(m.Sheet.Index.Meeting(id)) == 0, "+ runs its trunk. Enter opens it", "+ adds wires and spares here. Enter opens it")
+		r.Detail = words.Either(len(m.Sheet.Index.Meeting(id)) == 0, "+ runs its trunk. Enter opens it",
+			"+ adds wires and spares here. Enter opens it")
 		r.Enter = func(m *desk.Model) { m.Show(EndKind, id) }
 		return r
 	}
@@ -178,7 +177,7 @@ func branchRow(m *desk.Model, k wires.Walk, columns kit.Columns[wires.Walk]) des
 				m.Show(SplitKind, id)
 				return
 			}
-			adding.At(m, to)
+			m.Tables.AddAt(m, to)
 		},
 		Field: &desk.Field{Label: "length of " + id, Unit: m.Sys.Name(), Value: m.Sys.Length(mb.LengthMM), Number: true,
 			Set: func(m *desk.Model, text string) error {

@@ -1,4 +1,4 @@
-package adding
+package ends
 
 import (
 	"fmt"
@@ -27,7 +27,7 @@ func (f *spareForm) ask(m *desk.Model) add.SparesAsk {
 
 func askSpares(m *desk.Model, place string) {
 	f := desk.State[spareForm](m)
-	*f = spareForm{SparesAsk: add.SparesAsk{Count: 1, From: nearest(m, place), Spec: m.Sheet.Limits.Spec, Size: "22"}, to: place}
+	*f = spareForm{SparesAsk: add.SparesAsk{Count: 1, From: source(m, place), Spec: m.Sheet.Limits.Spec, Size: "22"}, to: place}
 	if f.From == place { // of a connector: to where its branch ends
 		f.to = ""
 		for _, b := range m.Sheet.Index.Meeting(place) {
@@ -54,7 +54,7 @@ func SparesPage(m *desk.Model, _ int, place string) desk.Page {
 	sizes = m.Sheet.Cat.Sizes(f.Spec)
 	p.Rows = []desk.Row{
 		{Key: "count", Text: fmt.Sprintf("how many     %d", f.Count), Detail: "Digits or + - say how many",
-			Step: func(_ *desk.Model, by int) { f.Count = max(1, min(f.Count+by, mostDevices)) },
+			Step: func(m *desk.Model, by int) { f.Count = stepCount(m, f.Count, by) },
 			Field: &desk.Field{Label: "how many", Number: true, Next: true, Set: func(_ *desk.Model, text string) error {
 				n, err := counted(text, "spares", mostDevices)
 				if err == nil {
@@ -64,7 +64,8 @@ func SparesPage(m *desk.Model, _ int, place string) desk.Page {
 			}}},
 	}
 	got, err := add.Spares(m.Sheet, f.ask(m))
-	take := desk.Row{Key: "take", Text: fmt.Sprintf("take %s", words.Plural(f.Count, "spare", "spares")), Detail: summary(got), Does: "take",
+	take := desk.Row{Key: "take", Text: fmt.Sprintf("take %s", words.Plural(f.Count, "spare", "spares")), Detail: summary(got),
+		Does: "take",
 		Enter: func(m *desk.Model) {
 			if err != nil {
 				m.Refuse(err.Error())

@@ -1,4 +1,4 @@
-package adding
+package ends
 
 import (
 	"fmt"
@@ -52,6 +52,7 @@ func GroupPage(m *desk.Model, _ int, group string) desk.Page {
 	for _, d := range m.Sheet.Cat.DevicesOf(group) {
 		for _, name := range d.Names {
 			rows = append(rows, desk.Row{Key: d.ID + " " + name, Text: name, Detail: kindText(&d),
+				WhyOf: func() []desk.Reason { return kindReasons(&d) },
 				Enter: func(m *desk.Model) { openDevice(m, d, name) }})
 		}
 	}
@@ -71,9 +72,14 @@ func kindText(d *catalogue.Device) string {
 	return text
 }
 
+// kindReasons are the numbers of a kind's text.
+func kindReasons(d *catalogue.Device) []desk.Reason {
+	return named(kindText(d), d.Names[0], catalogue.Origin{Source: d.Layout.From, Standing: d.Layout.Standing})
+}
+
 func openDevice(m *desk.Model, d catalogue.Device, name string) {
 	f := desk.State[deviceForm](m)
-	f.ask = add.DevicesAsk{Kind: d.ID, Name: name, At: f.ask.At, Feed: add.FeedSplice, Controller: nearest(m, f.ask.At)}
+	f.ask = add.DevicesAsk{Kind: d.ID, Name: name, At: f.ask.At, Feed: add.FeedSplice, Controller: source(m, f.ask.At)}
 	f.setCount(1)
 	m.Show(DeviceKind, d.ID+" "+name)
 }
@@ -86,11 +92,11 @@ func DevicePage(m *desk.Model, _ int, _ string) desk.Page {
 	if !known {
 		return desk.Page{Empty: "No device is being made. Esc goes back"}
 	}
-	p := desk.Page{Lines: []string{f.ask.Name + ": nothing is added before you take it.", kindText(&d)}}
+	p := desk.Page{Lines: []string{f.ask.Name + ": nothing is added before you take it.", kindText(&d)}, Why: kindReasons(&d)}
 	p.Rows = append(p.Rows, feedRows(m, f, &d)...)
 	p.Start = len(p.Rows)
 	p.Rows = append(p.Rows, desk.Row{Key: "count", Text: fmt.Sprintf("how many     %d", f.ask.Count), Detail: "Digits or + - say how many",
-		Step: func(_ *desk.Model, by int) { f.setCount(f.ask.Count + by) },
+		Step: func(m *desk.Model, by int) { f.setCount(stepCount(m, f.ask.Count, by)) },
 		Field: &desk.Field{Label: "how many", Number: true, Next: true, Set: func(_ *desk.Model, text string) error {
 			n, err := counted(text, "devices", mostDevices)
 			if err == nil {
@@ -100,7 +106,8 @@ func DevicePage(m *desk.Model, _ int, _ string) desk.Page {
 		}}})
 	if f.ask.At != "" {
 		for k := range f.ask.LengthsMM {
-			p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint("leg ", k), Text: fmt.Sprintf("leg %-8d %s", k+1, lengthText(m, f.ask.LengthsMM[k])),
+			p.Rows = append(p.Rows, desk.Row{Key: fmt.Sprint("leg ", k),
+				Text:   fmt.Sprintf("leg %-8d %s", k+1, lengthText(m, f.ask.LengthsMM[k])),
 				Detail: "Type its length from " + f.ask.At + ". You may measure it later",
 				Field: &desk.Field{Label: fmt.Sprintf("length of leg %d", k+1), Unit: m.Sys.Name(), Number: true, Next: true,
 					Set: func(m *desk.Model, text string) error {
@@ -134,11 +141,19 @@ func feedRows(m *desk.Model, f *deviceForm, d *catalogue.Device) []desk.Row {
 		Detail: "+ - which connector takes them; with none they keep an open end",
 		Step:   func(_ *desk.Model, by int) { f.ask.Controller, _ = words.Around(to, f.ask.Controller, by) }}}
 	if slices.ContainsFunc(d.Carries, func(c catalogue.DeviceCavity) bool { return c.Feed != "" }) {
-		rows = append(rows, desk.Row{Key: "feed", Text: "fed by       " + words.Either(f.ask.Feed == add.FeedSplice, "one wire and a splice", "a wire each"),
+		rows = append(rows, desk.Row{Key: "feed",
+			Text:   "fed by       " + words.Either(f.ask.Feed == add.FeedSplice, "one wire and a splice", "a wire each"),
 			Detail: "+ - one wire to a splice at " + f.ask.At + ", or a wire each from the connector",
 			Step:   func(_ *desk.Model, by int) { f.ask.Feed, _ = words.Around(add.Feedings, f.ask.Feed, by) }})
 	}
 	return rows
+}
+
+// stepCount is one more or one less of something, and says where that ends.
+func stepCount(m *desk.Model, n, by int) int {
+	to := max(1, min(n+by, mostDevices))
+	m.Tell(words.Either(to == n, fmt.Sprintf("1 to %d", mostDevices), fmt.Sprint(to)))
+	return to
 }
 
 func (f *deviceForm) setCount(n int) {

@@ -1,4 +1,4 @@
-package adding
+package ends
 
 import (
 	"cmp"
@@ -10,7 +10,6 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
-	"contralay/ui/bench/ends"
 	"contralay/ui/bench/words"
 )
 
@@ -45,7 +44,7 @@ var connectorNames = []string{"bulkhead", "engine side", "chassis side", "contro
 // hangs on, "" for the first of a harness.
 func chooseConnector(m *desk.Model, at string) {
 	*desk.State[connectorForm](m) = connectorForm{at: at, gender: model.GenderPin, mount: model.MountInline, key: keys[0]}
-	ends.Choose(m, ends.Choosing{There: func(*desk.Model) bool { return true },
+	Choose(m, Choosing{There: func(*desk.Model) bool { return true },
 		Take: func(m *desk.Model, insert string) { openConnector(m, insert, 0) },
 		Own:  func(m *desk.Model, cavities int) error { openConnector(m, "", cavities); return nil }})
 }
@@ -53,7 +52,7 @@ func chooseConnector(m *desk.Model, at string) {
 // openConnector opens the form of a connector with the defaults of its arrangement, or of so many cavities.
 func openConnector(m *desk.Model, insert string, cavities int) {
 	f := desk.State[connectorForm](m)
-	f.gender = ends.Gender(m)
+	f.gender = Gender(m)
 	f.insert, f.cavities, f.id, f.name = insert, cavities, m.H.FreeID("P"), connectorNames[min(len(m.H.Terminations), 1)]
 	f.boot, f.datum = add.StraightBoot(m.Sheet.Cat, insert), model.DatumShellRear
 	if f.boot != "" {
@@ -85,19 +84,23 @@ func ConnectorPage(m *desk.Model, _ int, _ string) desk.Page {
 	p.Rows = append(p.Rows,
 		desk.Row{Key: "take", Text: fmt.Sprintf("take it: %s %s, %s", f.id, f.name, connectorText(m, f)), Detail: "Enter adds it" + where,
 			Does: "take", Enter: takeConnector},
-		desk.Row{Key: "name", Text: "name         " + words.OrDash(f.name), Detail: "+ - goes through the trade's words. Enter lists them, or type one",
-			Step: func(m *desk.Model, by int) { f.name, _ = words.Around(connectorNames, f.name, by) }, Enter: nameConnector},
+		desk.Row{Key: "name", Text: "name         " + words.OrDash(f.name),
+			Detail: "+ - goes through the trade's words. Enter lists them, or type one",
+			Step:   func(m *desk.Model, by int) { f.name, _ = words.Around(connectorNames, f.name, by) }, Enter: nameConnector},
 		stepped("gender", "gender       ", "the contacts in it", model.Genders, &f.gender),
 		stepped("key", "key          ", "which way it is keyed: N is normal", keys, &f.key),
 		stepped("mount", "mount        ", "how it is held", model.Mounts, &f.mount),
 		stepped("datum", "length from  ", "where the length of its branch starts", model.Data, &f.datum),
-		desk.Row{Key: "clock", Text: "key at       " + clock(f.clock), Detail: "+ - or digits: hours, seen from the wire side. . leaves it open",
-			Step: func(m *desk.Model, by int) { f.clock = model.Some(hour(f.clock, by)) }, Drop: func(*desk.Model) { f.clock = model.Opt[int]{} }},
+		desk.Row{Key: "clock", Text: "key at       " + clock(f.clock),
+			Detail: "+ - or digits: hours, seen from the wire side. . leaves it open",
+			Step:   func(m *desk.Model, by int) { f.clock = model.Some(hour(f.clock, by)) },
+			Drop:   func(*desk.Model) { f.clock = model.Opt[int]{} }},
 		desk.Row{Key: "boot", Text: "boot         " + words.OrDash(f.boot), Detail: "+ - goes through the boots of its shell. . takes none",
 			Step: func(m *desk.Model, by int) { f.boot, _ = words.Around(add.BootsFor(m.Sheet.Cat, f.insert), f.boot, by) },
 			Drop: func(*desk.Model) { f.boot = "" }})
 	if f.insert == "" {
-		p.Rows = append(p.Rows, stepped("contacts", "contacts     ", "the size of its contacts; '-' where it is not known", contactSizes(m), &f.contact))
+		p.Rows = append(p.Rows, stepped("contacts", "contacts     ", "the size of its contacts; '-' where it is not known", contactSizes(m),
+			&f.contact))
 	}
 	return p
 }

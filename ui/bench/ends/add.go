@@ -1,4 +1,4 @@
-package adding
+package ends
 
 import (
 	"fmt"
@@ -11,7 +11,7 @@ import (
 
 // The screens that make things.
 const (
-	Kind          desk.Kind = "add"
+	AddKind       desk.Kind = "add"
 	ConnectorKind desk.Kind = "new connector"
 	GroupsKind    desk.Kind = "kinds of device"
 	GroupKind     desk.Kind = "kind of device"
@@ -19,15 +19,15 @@ const (
 	SparesKind    desk.Kind = "new spares"
 )
 
-// At opens what can be added at a termination or a breakout. A termination without a branch
+// AddAt opens what can be added at a termination or a breakout. A termination without a branch
 // wants its trunk first, so its length is asked at once.
-func At(m *desk.Model, place string) {
+func AddAt(m *desk.Model, place string) {
 	if _, is := m.Sheet.Index.Termination[place]; is && len(m.Sheet.Index.Meeting(place)) == 0 {
 		m.OpenField(*trunkField(m, place), "")
 		m.Tell("the length of the trunk from " + place + " to its first breakout")
 		return
 	}
-	m.Show(Kind, place)
+	m.Show(AddKind, place)
 }
 
 // FirstRows are the ways to begin, for a map that holds nothing.
@@ -41,8 +41,8 @@ func FirstRows(m *desk.Model) []desk.Row {
 	}
 }
 
-// Page is what can be added at a place.
-func Page(m *desk.Model, _ int, place string) desk.Page {
+// AddPage is what can be added at a place.
+func AddPage(m *desk.Model, _ int, place string) desk.Page {
 	if !standsIn(m, place) {
 		return desk.Page{Empty: place + " is gone. Esc goes back"}
 	}
@@ -50,8 +50,9 @@ func Page(m *desk.Model, _ int, place string) desk.Page {
 	var rows []desk.Row
 	if _, is := m.Sheet.Index.Breakout[place]; is {
 		rows = append(rows,
-			desk.Row{Key: "device", Text: "devices: sensors, injectors, pumps, lamps", Detail: "Enter lists the kinds, with their wires and legs",
-				Enter: func(m *desk.Model) { chooseDevice(m, place) }},
+			desk.Row{Key: "device", Text: "devices: sensors, injectors, pumps, lamps",
+				Detail: "Enter lists the kinds, with their wires and legs",
+				Enter:  func(m *desk.Model) { chooseDevice(m, place) }},
 			desk.Row{Key: "connector", Text: "a connector, on a leg of its own", Detail: "Enter chooses it",
 				Enter: func(m *desk.Model) { chooseConnector(m, place) }},
 			desk.Row{Key: "run", Text: "a branch to a breakout further on", Detail: "Enter asks for its length",
@@ -100,11 +101,12 @@ func lengthText(m *desk.Model, v unit.Millimetre) string {
 
 // trunkField asks for the length of a branch to a new breakout.
 func trunkField(m *desk.Model, from string) *desk.Field {
-	return branchField(m, "length from "+from+" to the new breakout", func(m *desk.Model, v unit.Millimetre) (*model.Harness, string, string) {
-		h, branch, breakout := m.H.AddRun(from, v)
-		return h, branch, fmt.Sprintf("%s runs from %s to the new breakout %s: %s. + on it adds devices there", branch, from, breakout,
-			lengthText(m, v))
-	})
+	return branchField(m, "length from "+from+" to the new breakout",
+		func(m *desk.Model, v unit.Millimetre) (*model.Harness, string, string) {
+			h, branch, breakout := m.H.AddRun(from, v)
+			return h, branch, fmt.Sprintf("%s runs from %s to the new breakout %s: %s. + on it adds devices there", branch, from, breakout,
+				lengthText(m, v))
+		})
 }
 
 // legField asks for the length of a leg to a termination that is not known yet.
@@ -117,7 +119,8 @@ func legField(m *desk.Model, at string) *desk.Field {
 
 // branchField asks for the length of a branch that make makes, and puts the cursor of the map
 // on it.
-func branchField(m *desk.Model, label string, make func(m *desk.Model, v unit.Millimetre) (h *model.Harness, branch, says string)) *desk.Field {
+func branchField(m *desk.Model, label string,
+	make func(m *desk.Model, v unit.Millimetre) (h *model.Harness, branch, says string)) *desk.Field {
 	return &desk.Field{Label: label, Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
 		v, err := length(m, text)
 		if err != nil {

@@ -1,10 +1,13 @@
-package adding
+package ends
 
 import (
 	"fmt"
+	"regexp"
+	"strconv"
 	"strings"
 
 	"contralay/calc/query/add"
+	"contralay/calc/query/why"
 	"contralay/model/catalogue"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
@@ -29,7 +32,31 @@ func guessRow(key string, g add.Guess) desk.Row {
 	if g.Kind != add.Chosen {
 		mark = "?"
 	}
-	return desk.Row{Key: key, Mark: mark, Text: g.Says + standing(g), Detail: g.Says + from(g)}
+	return desk.Row{Key: key, Mark: mark, Text: g.Says + standing(g), Detail: g.Says + from(g),
+		WhyOf: func() []desk.Reason { return reasons(g) }}
+}
+
+// measured finds the numbers that a value and its source name.
+var measured = regexp.MustCompile(`\d+(?:\.\d+)?`)
+
+// reasons are the numbers of a value, each with where it comes from.
+func reasons(g add.Guess) []desk.Reason {
+	return named(g.Says+from(g), g.Says, catalogue.Origin{Source: strings.Trim(from(g), " ()"), Standing: g.Standing})
+}
+
+// named are the numbers that a text of the catalogue names.
+func named(text, what string, origin catalogue.Origin) []desk.Reason {
+	var out []desk.Reason
+	for _, n := range measured.FindAllString(text, -1) {
+		v, err := strconv.ParseFloat(n, 64)
+		if err != nil {
+			continue
+		}
+		out = append(out, desk.Reason{Made: func() (why.Why, bool) {
+			return why.Stated(what, "the kind of device gives it", v, why.Times, origin), true
+		}})
+	}
+	return out
 }
 
 // standing is the mark of a value from memory.
@@ -85,9 +112,9 @@ func summary(a add.Added) string {
 	return "added: " + strings.Join(out, ", ")
 }
 
-// nearest is the connector that things at a place most likely go to: the one it is itself, else the one with an
+// source is the connector that things at a place most likely go to: the one it is itself, else the one with an
 // arrangement that has most free cavities; "" where there is none.
-func nearest(m *desk.Model, place string) string {
+func source(m *desk.Model, place string) string {
 	if _, is := m.Sheet.Index.Termination[place]; is {
 		return place
 	}

@@ -1,4 +1,4 @@
-package adding
+package ends
 
 import (
 	"contralay/calc/query/add"
