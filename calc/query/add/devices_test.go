@@ -395,6 +395,13 @@ func TestIntoATrunkThatIsLaid(t *testing.T) {
 	if n := len(a.H.Branches[0].Layers); n < was || len(s.H.Branches[0].Layers) != was || says(a, Chosen, "layer") == "" {
 		t.Errorf("%d layers, %d before: %q", n, was, says(a, Chosen, "layer"))
 	}
+	u, err := Devices(s, DevicesAsk{Kind: "crank-hall", Count: 1, At: "J1", Controller: "P1", LengthsMM: []unit.Millimetre{100}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := stops(calc.Complete(u.H, s.Base, nil)); len(got) > 0 || !strings.Contains(says(u, Chosen, "layer"), "T1 is laid already: C2 ") {
+		t.Errorf("%v %q", got, says(u, Chosen, "layer"))
+	}
 	locked := s.H.EditBranch(0, func(b *model.Branch) { b.Layers[was-1].Locked = model.Some(true) })
 	b, err := Devices(calc.Build(locked, s.Base, nil), DevicesAsk{Kind: "temperature", Count: 1, At: "J1", Controller: "P1",
 		LengthsMM: []unit.Millimetre{100}})
