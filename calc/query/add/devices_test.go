@@ -399,7 +399,8 @@ func TestIntoATrunkThatIsLaid(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got := stops(calc.Complete(u.H, s.Base, nil)); len(got) > 0 || !strings.Contains(says(u, Chosen, "layer"), "T1 is laid already: C2 ") {
+	if got := stops(calc.Complete(u.H, s.Base, nil)); len(got) > 0 ||
+		!strings.Contains(says(u, Chosen, "layer"), "T1 is laid already: C2 ") {
 		t.Errorf("%v %q", got, says(u, Chosen, "layer"))
 	}
 	locked := s.H.EditBranch(0, func(b *model.Branch) { b.Layers[was-1].Locked = model.Some(true) })
@@ -445,5 +446,50 @@ func TestDevicesThatCannotBeMade(t *testing.T) {
 		if err == nil || !strings.HasPrefix(err.Error(), tt.want) || a.H != s.H || len(a.Wires) > 0 {
 			t.Errorf("%s: %v, want %s", tt.name, err, tt.want)
 		}
+	}
+}
+
+// A boot that is asked for, a leg that is not measured, and contacts that a shop's kind knows.
+func TestBootsLengthsAndContacts(t *testing.T) {
+	s := calctest.Built(t, trunk)
+	cat := catalogue.Merge(s.Base, nil)
+	k := slices.IndexFunc(cat.Devices, func(d catalogue.Device) bool { return d.ID == "temperature" })
+	cat.Devices = slices.Clone(cat.Devices)
+	cat.Devices[k].Contact = "20"
+	s = calc.Build(s.H, cat, nil)
+	a, err := Devices(s, DevicesAsk{Kind: "temperature", Count: 3, At: "J1", Controller: "P1", Boot: "boot-straight-8",
+		LengthsMM: []unit.Millimetre{150}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if e := a.H.Terminations[2]; e.Boot.V != "boot-straight-8" || e.Datum.V != model.DatumBootLip ||
+		strings.Join(e.Contacts["20"], " ") != "1 2" {
+		t.Errorf("%+v", e)
+	}
+	if got := says(a, Missing, "length_mm"); got != "L2, L3: not measured yet" || a.H.Branches[2].LengthMM != 150 ||
+		a.H.Branches[3].LengthMM != 0 {
+		t.Errorf("%q %+v", got, a.H.Branches)
+	}
+	if got := says(a, Missing, "contacts"); got != "" {
+		t.Errorf("%q", got)
+	}
+}
+
+// Every value that is told has its standing and names its sources.
+func TestStandingsAreTold(t *testing.T) {
+	a, _ := added(t, "", DevicesAsk{Kind: "fuel-pump", Count: 1, Controller: "P2"})
+	for about, want := range map[string]catalogue.Standing{"amps": catalogue.Published, "size": catalogue.Practice,
+		"peak":     catalogue.Published,
+		"cavities": catalogue.Practice} {
+		k := slices.IndexFunc(a.Says, func(g Guess) bool { return g.About == about })
+		if k < 0 || a.Says[k].Standing != want {
+			t.Fatalf("%s: %+v, want %s", about, a.Says, want)
+		}
+		if g := a.Says[k]; about == "peak" && (!g.Worked || len(g.Source) != 1 || g.Source[0].ID != "G2") {
+			t.Errorf("%+v", g)
+		}
+	}
+	if got := says(a, Chosen, "amps"); got != "101, 102: 10 A" {
+		t.Errorf("%q", got)
 	}
 }
