@@ -493,3 +493,55 @@ func TestStandingsAreTold(t *testing.T) {
 		t.Errorf("%q", got)
 	}
 }
+
+// Every kind, one and three of it, on a connector whose contacts are not known: nothing stops the
+// sheet but what life hangs on, and no splice is made that no part joins.
+func TestEveryKindCanBeBuilt(t *testing.T) {
+	cat := calctest.Catalogue(t)
+	for _, kind := range cat.Devices {
+		for _, n := range []int{1, 3} {
+			s := calc.Build(&model.Harness{}, cat, nil)
+			a, err := Connector(s, ConnectorAsk{Cavities: 60})
+			if err != nil {
+				t.Fatal(err)
+			}
+			h := *a.H
+			h.Breakouts = []model.Breakout{{ID: "J1"}}
+			h.Branches = []model.Branch{{ID: "T1", From: "P1", To: "J1", LengthMM: 600}}
+			s = calc.Build(&h, cat, nil)
+			a, err = Devices(s, DevicesAsk{Kind: kind.ID, Count: n, At: "J1", Controller: "P1",
+				LengthsMM: []unit.Millimetre{200, 220, 240}[:n]})
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, g := range calc.Complete(a.H, cat, nil).Snags {
+				if g.Level == sheet.Stop && !(g.Rule == "wire.safety" && kind.ID == "extinguisher") || g.Rule == "splice.barrel" {
+					t.Errorf("%d %s: %+v", n, kind.ID, g)
+				}
+			}
+		}
+	}
+}
+
+// Where no splice joins the wires each device has its own feed. Three fans: 69 A, for which the table
+// has 6 AWG (76 A). Injectors of 0.95 A: 8.55 A for nine, which is 18 AWG (9 A), and 11.4 A for twelve,
+// 14 AWG (14 A). By strands 22 AWG is 19 × 6.3² = 754 circular mils and 18 AWG 19 × 10² = 1900; the
+// largest butt splice takes 1900 to 6755 on each side, and 1 % more for the stranding, 6823: nine of
+// 754 are 6786, ten 7540.
+func TestNoSpliceForTheWires(t *testing.T) {
+	a, _ := added(t, "", DevicesAsk{Kind: "fan", Count: 3})
+	if got := says(a, Chosen, "splice"); len(a.Splices) > 0 ||
+		got != "No splice of the catalogue joins 6 AWG with 3 of 10 AWG: each device has a feed of its own" {
+		t.Errorf("%v %q", a.Splices, got)
+	}
+	a, _ = added(t, "", DevicesAsk{Kind: "injector-high", Count: 12})
+	if got := says(a, Chosen, "splice"); len(a.Splices) > 0 ||
+		got != "No splice of the catalogue joins 14 AWG with 12 of 22 AWG: each device has a feed of its own. Up to 9 at a time have a "+
+			"splice" {
+		t.Errorf("%v %q", a.Splices, got)
+	}
+	a, _ = added(t, "", DevicesAsk{Kind: "injector-high", Count: 9})
+	if w := wireOf(t, a.H, "101"); len(a.Splices) != 1 || w.Size != "18" {
+		t.Errorf("%v %+v", a.Splices, w)
+	}
+}
