@@ -37,7 +37,7 @@ func JoinWires(s *sheet.Sheet) {
 			}
 		}
 	}
-	parts := spliceParts(s)
+	parts := SpliceParts(s)
 	for i := range s.Splices {
 		joinAt(s, i, parts)
 	}
@@ -77,8 +77,8 @@ func inSeries(s *sheet.Sheet) {
 	}
 }
 
-// spliceParts are those of the catalogue, the smallest first, butt before parallel.
-func spliceParts(s *sheet.Sheet) []join.Part {
+// SpliceParts are the splices of the catalogue, the smallest first, butt before parallel.
+func SpliceParts(s *sheet.Sheet) []join.Part {
 	var out []join.Part
 	for _, id := range s.Cat.SpliceIDs() {
 		p, _ := s.Cat.Splice(id)

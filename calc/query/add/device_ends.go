@@ -1,11 +1,12 @@
 package add
 
 import (
-	"contralay/model"
-	"contralay/model/unit"
 	"slices"
 	"strconv"
 	"strings"
+
+	"contralay/model"
+	"contralay/model/unit"
 )
 
 // ends makes the terminations and hangs them.

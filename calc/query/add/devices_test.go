@@ -395,6 +395,14 @@ func TestIntoATrunkThatIsLaid(t *testing.T) {
 	if n := len(a.H.Branches[0].Layers); n < was || len(s.H.Branches[0].Layers) != was || says(a, Chosen, "layer") == "" {
 		t.Errorf("%d layers, %d before: %q", n, was, says(a, Chosen, "layer"))
 	}
+	u, err := Devices(s, DevicesAsk{Kind: "crank-hall", Count: 1, At: "J1", Controller: "P1", LengthsMM: []unit.Millimetre{100}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := stops(calc.Complete(u.H, s.Base, nil)); len(got) > 0 ||
+		!strings.Contains(says(u, Chosen, "layer"), "T1 is laid already: C2 ") {
+		t.Errorf("%v %q", got, says(u, Chosen, "layer"))
+	}
 	locked := s.H.EditBranch(0, func(b *model.Branch) { b.Layers[was-1].Locked = model.Some(true) })
 	b, err := Devices(calc.Build(locked, s.Base, nil), DevicesAsk{Kind: "temperature", Count: 1, At: "J1", Controller: "P1",
 		LengthsMM: []unit.Millimetre{100}})
@@ -438,5 +446,102 @@ func TestDevicesThatCannotBeMade(t *testing.T) {
 		if err == nil || !strings.HasPrefix(err.Error(), tt.want) || a.H != s.H || len(a.Wires) > 0 {
 			t.Errorf("%s: %v, want %s", tt.name, err, tt.want)
 		}
+	}
+}
+
+// A boot that is asked for, a leg that is not measured, and contacts that a shop's kind knows.
+func TestBootsLengthsAndContacts(t *testing.T) {
+	s := calctest.Built(t, trunk)
+	cat := catalogue.Merge(s.Base, nil)
+	k := slices.IndexFunc(cat.Devices, func(d catalogue.Device) bool { return d.ID == "temperature" })
+	cat.Devices = slices.Clone(cat.Devices)
+	cat.Devices[k].Contact = "20"
+	s = calc.Build(s.H, cat, nil)
+	a, err := Devices(s, DevicesAsk{Kind: "temperature", Count: 3, At: "J1", Controller: "P1", Boot: "boot-straight-8",
+		LengthsMM: []unit.Millimetre{150}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if e := a.H.Terminations[2]; e.Boot.V != "boot-straight-8" || e.Datum.V != model.DatumBootLip ||
+		strings.Join(e.Contacts["20"], " ") != "1 2" {
+		t.Errorf("%+v", e)
+	}
+	if got := says(a, Missing, "length_mm"); got != "L2, L3: not measured yet" || a.H.Branches[2].LengthMM != 150 ||
+		a.H.Branches[3].LengthMM != 0 {
+		t.Errorf("%q %+v", got, a.H.Branches)
+	}
+	if got := says(a, Missing, "contacts"); got != "" {
+		t.Errorf("%q", got)
+	}
+}
+
+// Every value that is told has its standing and names its sources.
+func TestStandingsAreTold(t *testing.T) {
+	a, _ := added(t, "", DevicesAsk{Kind: "fuel-pump", Count: 1, Controller: "P2"})
+	for about, want := range map[string]catalogue.Standing{"amps": catalogue.Published, "size": catalogue.Practice,
+		"peak":     catalogue.Published,
+		"cavities": catalogue.Practice} {
+		k := slices.IndexFunc(a.Says, func(g Guess) bool { return g.About == about })
+		if k < 0 || a.Says[k].Standing != want {
+			t.Fatalf("%s: %+v, want %s", about, a.Says, want)
+		}
+		if g := a.Says[k]; about == "peak" && (!g.Worked || len(g.Source) != 1 || g.Source[0].ID != "G2") {
+			t.Errorf("%+v", g)
+		}
+	}
+	if got := says(a, Chosen, "amps"); got != "101, 102: 10 A" {
+		t.Errorf("%q", got)
+	}
+}
+
+// Every kind, one and three of it, on a connector whose contacts are not known: nothing stops the
+// sheet but what life hangs on, and no splice is made that no part joins.
+func TestEveryKindCanBeBuilt(t *testing.T) {
+	cat := calctest.Catalogue(t)
+	for _, kind := range cat.Devices {
+		for _, n := range []int{1, 3} {
+			s := calc.Build(&model.Harness{}, cat, nil)
+			a, err := Connector(s, ConnectorAsk{Cavities: 60})
+			if err != nil {
+				t.Fatal(err)
+			}
+			h := *a.H
+			h.Breakouts = []model.Breakout{{ID: "J1"}}
+			h.Branches = []model.Branch{{ID: "T1", From: "P1", To: "J1", LengthMM: 600}}
+			s = calc.Build(&h, cat, nil)
+			a, err = Devices(s, DevicesAsk{Kind: kind.ID, Count: n, At: "J1", Controller: "P1",
+				LengthsMM: []unit.Millimetre{200, 220, 240}[:n]})
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, g := range calc.Complete(a.H, cat, nil).Snags {
+				if g.Level == sheet.Stop && !(g.Rule == "wire.safety" && kind.ID == "extinguisher") || g.Rule == "splice.barrel" {
+					t.Errorf("%d %s: %+v", n, kind.ID, g)
+				}
+			}
+		}
+	}
+}
+
+// Where no splice joins the wires each device has its own feed. Three fans: 69 A, for which the table
+// has 6 AWG (76 A). Injectors of 0.95 A: 8.55 A for nine, which is 18 AWG (9 A), and 11.4 A for twelve,
+// 14 AWG (14 A). By strands 22 AWG is 19 × 6.3² = 754 circular mils and 18 AWG 19 × 10² = 1900; the
+// largest butt splice takes 1900 to 6755 on each side, and 1 % more for the stranding, 6823: nine of
+// 754 are 6786, ten 7540.
+func TestNoSpliceForTheWires(t *testing.T) {
+	a, _ := added(t, "", DevicesAsk{Kind: "fan", Count: 3})
+	if got := says(a, Chosen, "splice"); len(a.Splices) > 0 ||
+		got != "No splice of the catalogue joins 6 AWG with 3 of 10 AWG: each device has a feed of its own" {
+		t.Errorf("%v %q", a.Splices, got)
+	}
+	a, _ = added(t, "", DevicesAsk{Kind: "injector-high", Count: 12})
+	if got := says(a, Chosen, "splice"); len(a.Splices) > 0 ||
+		got != "No splice of the catalogue joins 14 AWG with 12 of 22 AWG: each device has a feed of its own. Up to 9 at a time have a "+
+			"splice" {
+		t.Errorf("%v %q", a.Splices, got)
+	}
+	a, _ = added(t, "", DevicesAsk{Kind: "injector-high", Count: 9})
+	if w := wireOf(t, a.H, "101"); len(a.Splices) != 1 || w.Size != "18" {
+		t.Errorf("%v %+v", a.Splices, w)
 	}
 }

@@ -63,9 +63,18 @@ func TestAnythingAdded(t *testing.T) {
 			for range ask.Count {
 				ask.LengthsMM = append(ask.LengthsMM, unit.Millimetre(rapid.IntRange(1, 900).Draw(t, "length")))
 			}
+			before := encoded(s.H)
 			a, err := Devices(s, ask)
 			if err != nil {
 				t.Fatal(err)
+			}
+			first := encoded(a.H)
+			if b, err := Devices(s, ask); err != nil || !bytes.Equal(first, encoded(b.H)) || !bytes.Equal(first, encoded(a.H)) {
+				t.Fatalf("the same again is other: %v", err)
+			}
+			if _, err := Devices(s, DevicesAsk{Kind: "coil-cord", Count: 2, At: "J1", Controller: "P1"}); err != nil ||
+				!bytes.Equal(before, encoded(s.H)) || !bytes.Equal(first, encoded(a.H)) {
+				t.Fatalf("the harness before is changed, or another that was made of it: %v", err)
 			}
 			count(t, s, kind, ask, a)
 			s = held(t, s, a)
