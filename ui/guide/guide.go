@@ -122,10 +122,8 @@ var topics = []Topic{
 		"+ on a branch adds at the breakout at its end: devices, a connector on a leg, a branch further on, a bare leg, spare wires, or the " +
 			"proposed sheaths and boots. In a numbered list, a number and Enter take a row.",
 		"A kind of device brings its cavities, what each carries, a wire size to begin with and a name. Say how many, then type the " +
-			"length " +
-			"of each leg, one after another. Below \"take\" stands every value that nobody typed, with its source. Nothing is added " +
-			"before " +
-			"you take it, and one Backspace takes all of it back.",
+			"length of each leg, one after another. Below \"take\" the page lists every value that nobody typed, with its source. " +
+			"Nothing is added before you take it, and one Backspace takes all of it back.",
 		"The part's own sheet goes before every value of a kind. A shop puts its own kinds into its catalogue ([[device]]).",
 	}},
 	{"ends", "terminations, splices, spares, lists", []string{
