@@ -75,6 +75,7 @@ var screens = []desk.Place{
 
 	// ends
 	{Kind: ends.InsertKind, Help: "ends", Safe: true, ReadOnly: true, Page: ends.ChooseInsertPage, Picture: ends.ChosenFace},
+	{Kind: ends.WhichKind, Help: "ends", Page: ends.WhichPage, Picture: ends.WhichFace},
 
 	// board
 	{Kind: board.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,

@@ -16,7 +16,7 @@ import (
 type holder struct {
 	cavity string
 	wire   Wire
-	role   role
+	role   Role
 }
 
 // holders are the cavities in use, in the order of the termination; those it lacks come last.
@@ -63,12 +63,12 @@ func holders(s *sheet.Sheet, t int) []holder {
 		switch w := (*model.Wire)(nil); {
 		case wired:
 			w = &s.H.Wires[k]
-			out = append(out, holder{c, Wire{Spec: w.Spec, Size: w.Size, OverMM: s.Wires[k].Dia.Nominal, Count: 1}, isWire})
+			out = append(out, holder{c, Wire{Spec: w.Spec, Size: w.Size, OverMM: s.Wires[k].Dia.Nominal, Count: 1}, ForWire})
 		case drain:
 			w = &s.H.Wires[d]
-			out = append(out, holder{c, Wire{Spec: w.Spec, Size: w.Size, Count: 1}, isDrain})
+			out = append(out, holder{c, Wire{Spec: w.Spec, Size: w.Size, Count: 1}, ForDrain})
 		case s.H.Terminations[t].Reserves(c):
-			out = append(out, holder{cavity: c, role: isSpare})
+			out = append(out, holder{cavity: c, role: ForSpare})
 		}
 	}
 	return out
@@ -113,11 +113,11 @@ func wantOf(all []holder) Want {
 	}
 	for _, h := range all {
 		switch h.role {
-		case isWire:
+		case ForWire:
 			w.Wires = put(w.Wires, h.wire)
-		case isDrain:
+		case ForDrain:
 			w.Drains = put(w.Drains, h.wire)
-		case isSpare:
+		case ForSpare:
 			w.Spares++
 		}
 	}
@@ -160,6 +160,12 @@ func Take(s *sheet.Sheet, t int, insert string) (Taken, error) {
 		text := ""
 		for _, k := range lacking(ks, got) {
 			text += fmt.Sprintf(", %d x %s", k.Count, k.Says)
+			switch k.For {
+			case ForDrain:
+				text += " (drain)"
+			case ForSpare:
+				text += " (kept free)"
+			}
 		}
 		return Taken{}, fmt.Errorf("%s has no place for%s: nothing was changed", i.ID, text[1:])
 	}
@@ -192,7 +198,7 @@ func kindsOf(cat *catalogue.Catalogue, all []holder) (ks []kind, of []int) {
 	for _, h := range all {
 		k := kindOf(cat, h.wire, h.role, several)
 		of = append(of, slices.IndexFunc(ks, func(o kind) bool {
-			return o.role == h.role && (h.role == isSpare || o.says == k.says && o.over == k.over)
+			return o.role == h.role && (h.role == ForSpare || o.says == k.says && o.over == k.over)
 		}))
 	}
 	return ks, of

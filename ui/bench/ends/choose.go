@@ -13,6 +13,7 @@ import (
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
+	"contralay/ui/paper/which"
 )
 
 // InsertKind is the screen on which an arrangement is chosen.
@@ -182,18 +183,10 @@ func insertColumns(m *desk.Model, c *Choosing) kit.Columns[catalogue.Insert] {
 			}
 			return says
 		}},
-		{Head: "arrangement", Least: 13, Cell: nameText},
+		{Head: "arrangement", Least: 13, Cell: which.Names},
 		{Head: "shell", Least: 5, Align: kit.ToRight, Cell: func(i catalogue.Insert) string { return shellText(i) }},
 		{Head: "contacts", Cell: contactsText},
 	}, m.Cfg.ASCII)
-}
-
-// nameText is an arrangement by all its names: "14-35 (15-35)".
-func nameText(i catalogue.Insert) string {
-	if len(i.Aliases) == 0 {
-		return i.ID
-	}
-	return i.ID + " (" + strings.Join(i.Aliases, ", ") + ")"
 }
 
 func shellText(i catalogue.Insert) string {
