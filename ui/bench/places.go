@@ -74,8 +74,8 @@ var screens = []desk.Place{
 	{Kind: tree.ListsKind, Help: "ends", Wide: true, ReadOnly: true, Page: tree.ListsPage},
 
 	// ends
-	{Kind: ends.InsertKind, Help: "ends", Safe: true, ReadOnly: true, Page: ends.ChooseInsertPage, Picture: ends.ChosenFace},
-	{Kind: ends.WhichKind, Help: "ends", Page: ends.WhichPage, Picture: ends.WhichFace},
+	{Kind: ends.InsertKind, Help: "connectors", Safe: true, ReadOnly: true, Page: ends.ChooseInsertPage, Picture: ends.ChosenFace},
+	{Kind: ends.WhichKind, Help: "connectors", Safe: true, ReadOnly: true, Page: ends.WhichPage, Picture: ends.WhichFace},
 
 	// board
 	{Kind: board.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,
