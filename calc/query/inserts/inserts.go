@@ -156,6 +156,12 @@ func (k kind) public(count int) Kind {
 	return Kind{Says: k.says, For: k.role, Count: count, ByOver: k.byOver, Unread: k.unread, OverMM: k.over, Over: k.from}
 }
 
+// Takes reports whether any contact of an arrangement takes a wire.
+func Takes(cat *catalogue.Catalogue, x Wire) bool {
+	x.Count = 1
+	return len(Rank(cat, Want{Wires: []Wire{x}}).Fits) > 0
+}
+
 // roomsOf are the contacts of an arrangement, small to large; missing are sizes that no catalogue has.
 func roomsOf(cat *catalogue.Catalogue, i catalogue.Insert) (out []room, missing []string) {
 	for _, g := range i.Contacts {

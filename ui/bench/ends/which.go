@@ -89,16 +89,13 @@ func questionOf(m *desk.Model, id string) (question, bool) {
 // usualSizes are the gauges that are asked for at a new connector: those of the shop's wire that a
 // contact takes, thin to thick.
 func usualSizes(m *desk.Model) []string {
-	var out []string
-	for _, size := range m.Sheet.Cat.Sizes(m.Sheet.Limits.Spec) {
-		for _, k := range m.Sheet.Cat.Contacts {
-			if size == k.LargestAWG || size == k.SmallestAWG {
-				out = append(out, size)
-				break
-			}
-		}
-	}
-	return out
+	kept := &desk.State[ranked](m).sizes
+	return kept.Get(m.Sheet, 0, "", func() []string {
+		spec := m.Sheet.Limits.Spec
+		return slices.DeleteFunc(m.Sheet.Cat.Sizes(spec), func(size string) bool {
+			return !inserts.Takes(m.Sheet.Cat, inserts.Wire{Spec: spec, Size: size})
+		})
+	})
 }
 
 func keyOf(x inserts.Wire) string { return fmt.Sprintf("wire %s %s %v", x.Spec, x.Size, x.OverMM) }
@@ -139,9 +136,19 @@ func WhichPage(m *desk.Model, w int, id string) desk.Page {
 	if !ok {
 		return desk.Page{Empty: "What this connector was for is gone. Esc goes back"}
 	}
-	p := desk.Page{Lines: []string{words.Either(id == "", "A new connector. Type how many of each go in.",
-		id+" as "+insertNow(m, id)+". What goes in:")}}
+	if len(q.shared) > 0 {
+		return desk.Page{Empty: fmt.Sprintf("Cavity %s of %s holds several wires together. A sealed cavity takes one: splice them first, and "+
+			"run one wire here. Esc goes back", words.Few(q.shared), id)}
+	}
+	p := desk.Page{Lines: []string{"New connector. How many of each go in?"}}
+	if id != "" {
+		p.Lines = []string{id + ", " + insertNow(m, id) + ". What goes in:"}
+	}
+	first := 0
 	for _, x := range q.base.Wires {
+		if x.Size == "22" {
+			first = len(p.Rows)
+		}
 		p.Rows = append(p.Rows, countRow(m, q, keyOf(x), wireText(m, x), x.Count))
 	}
 	if n := drains(q.base); n > 0 {
@@ -151,14 +158,12 @@ func WhichPage(m *desk.Model, w int, id string) desk.Page {
 	p.Rows = append(p.Rows, countRow(m, q, morePairs, "more pairs", 0), countRow(m, q, moreShielded, "more shielded pairs", 0),
 		countRow(m, q, moreSpares, "spares wanted", q.base.Spares))
 	p.Start = len(p.Rows)
+	if id == "" {
+		p.Start = first
+	}
 	a := answer(m, q)
 	p.Lines = append(p.Lines, which.Said(a)...)
-	if len(q.shared) > 0 {
-		p.Rows = append(p.Rows, desk.Row{Key: "shared", Text: "none: cavity " + words.Few(q.shared) + " holds several wires",
-			Detail: "A sealed cavity takes one wire: splice them first", Mark: "?"})
-	} else {
-		p.Rows = append(p.Rows, rankedRows(m, q, a)...)
-	}
+	p.Rows = append(p.Rows, rankedRows(m, q, a)...)
 	return p
 }
 
@@ -168,7 +173,7 @@ func insertNow(m *desk.Model, id string) string {
 	case t.Insert.V != "":
 		return t.Insert.V
 	case len(t.Cavities) > 0:
-		return words.Plural(len(t.Cavities), "cavity", "cavities") + " of its own"
+		return words.Plural(len(t.Cavities), "own cavity", "own cavities")
 	}
 	return "no connector yet"
 }
@@ -223,9 +228,11 @@ func countRow(m *desk.Model, q question, key, says string, has int) desk.Row {
 		}}}
 }
 
-// ranked is the answer to what was asked last, and the sheet it was asked of.
+// ranked is the answer to what was asked last, and the gauges that any contact takes, of the sheet
+// that they were asked of.
 type ranked struct {
-	kept desk.Kept[inserts.Answer]
+	kept  desk.Kept[inserts.Answer]
+	sizes desk.Kept[[]string]
 }
 
 func answer(m *desk.Model, q question) inserts.Answer {
