@@ -68,12 +68,14 @@ func ofCommand(name string) string {
 
 // commands and flags are what a shell may complete.
 func commands() []string {
-	return []string{"new", "check", "figures", "compare", "import", "measured", "plan", "run", "sheet", "help", "completion", "version"}
+	return []string{"new", "check", "figures", "compare", "import", "inserts", "measured", "plan", "run", "sheet", "help", "completion",
+		"version"}
 }
 
 func flags() []string {
 	return []string{"--accept", "--ascii", "--bounce", "--catalogue", "--centres", "--colour", "--full", "--help", "--into", "--json",
-		"--keep-odd", "--lay-ratio", "--light", "--on", "--out", "--recipe", "--serial", "--sheet", "--spares", "--spec", "--unit",
+		"--keep-odd", "--lay-ratio", "--light", "--on", "--out", "--pairs", "--recipe", "--serial", "--sheet", "--shielded", "--spares",
+		"--spec", "--unit",
 		"--without"}
 }
 
@@ -92,7 +94,7 @@ _contralay() {
     completion) COMPREPLY=($(compgen -W "bash zsh fish" -- "$cur")); return ;;
     --colour) COMPREPLY=($(compgen -W "auto always never" -- "$cur")); return ;;
     --centres) COMPREPLY=($(compgen -W "equal unequal built" -- "$cur")); return ;;
-    --bounce|--spares|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
+    --bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   case $cur in
     -*) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
@@ -113,7 +115,7 @@ _contralay() {
     completion) compadd bash zsh fish; return ;;
     --colour) compadd auto always never; return ;;
     --centres) compadd equal unequal built; return ;;
-    --bounce|--spares|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
+    --bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   if [[ ${words[CURRENT]} == -* ]]; then
     compadd -- %s
@@ -131,7 +133,7 @@ compdef _contralay contralay
 		fmt.Fprintf(&b, "complete -c contralay -f -n '__fish_seen_subcommand_from help' -a '%s'\n", words(topics()))
 		b.WriteString("complete -c contralay -f -n '__fish_seen_subcommand_from completion' -a 'bash zsh fish'\n")
 		takes := map[string]string{"--colour": "auto always never", "--centres": "equal unequal built", "--bounce": "", "--spares": "",
-			"--lay-ratio": ""}
+			"--pairs": "", "--shielded": "", "--lay-ratio": ""}
 		for _, f := range flags() {
 			name := strings.TrimPrefix(f, "--")
 			switch v, is := takes[f]; {

@@ -20,6 +20,8 @@ type options struct {
 	catalogue string
 	centres   string
 	spares    int
+	pairs     []string // how many pairs, of which wire
+	shielded  []string // and of shielded ones
 	ratio     float64
 	bounce    time.Duration
 	folder    string   // where a sheet goes
@@ -82,7 +84,8 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.full = o.full || name == "full"
 		o.keepOdd = o.keepOdd || name == "keep-odd"
 		return nil
-	case "colour", "color", "centres", "catalogue", "spares", "lay-ratio", "bounce", "o", "out", "on", "serial", "accept", "without",
+	case "colour", "color", "centres", "catalogue", "spares", "pairs", "shielded", "lay-ratio", "bounce", "o", "out", "on", "serial",
+		"accept", "without",
 		"into", "recipe", "unit", "spec", "sheet":
 	default:
 		return misuse{fmt.Sprintf("there is no flag --%s (contralay --help)", name)}
@@ -115,6 +118,10 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		return oneLine(name, v, true)
 	case "sheet":
 		o.sheets = append(o.sheets, v)
+	case "pairs":
+		o.pairs = append(o.pairs, v)
+	case "shielded":
+		o.shielded = append(o.shielded, v)
 	case "accept":
 		o.accept = v
 	case "without":

@@ -52,6 +52,14 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --lay-ratio R            lay length divided by OD (default 12)
       --centres KIND           equal, unequal (default) or built
       --json                   print it as JSON
+  contralay inserts 32x22 4x20 2x2.9mm
+                               rank the connector arrangements that take these wires
+      --pairs N                and N pairs; 2x24 gives them a size of their own
+      --shielded N             and N shielded pairs, whose drains take a cavity each
+      --spares N               leave N cavities for the commonest size
+      --spec S                 specification of the wires (default AS22759/32)
+      --full                   list every arrangement, not the first ten
+      --json                   print it as JSON
   contralay run FILE           build at the board, one instruction a screen
       --serial N               build this serial (default: the one that is not finished)
   contralay measured FILE...   compare what was measured with what was predicted
@@ -135,6 +143,8 @@ func dispatch(args []string, w world) (int, error) {
 		return figuresOf(f, o, w)
 	case "plan":
 		return planOf(more, o, w)
+	case "inserts":
+		return insertsOf(more, o, w)
 	case "import":
 		return importLists(more, o, w)
 	case "compare":
@@ -159,7 +169,8 @@ func dispatch(args []string, w world) (int, error) {
 	default:
 		if len(more) > 0 {
 			return usage,
-				misuse{fmt.Sprintf("%q is no command. The commands are new, check, figures, plan, sheet, run, measured, import, compare, "+
+				misuse{fmt.Sprintf("%q is no command. The commands are new, check, figures, plan, inserts, sheet, run, measured, import, "+
+					"compare, "+
 					"help, completion, version (contralay --help)", cmd)}
 		}
 		return benchOn(cmd, o, w)

@@ -98,6 +98,10 @@ var phases = map[string][]string{
 // screens are the families of screens: each stands on desk, words and what is below.
 var screens = []string{"board", "ends", "layers", "lists", "sheath", "tree", "wires"}
 
+// leads are the families whose rows stand on the pages of another: the map and what hangs on it lead to
+// whatever can be done there.
+var leads = map[string][]string{"tree": {"ends"}}
+
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"table", "value", "report", "name", "shape", "draft", "row", "join"}
 
@@ -174,6 +178,9 @@ func mayImport(pkg, own string) string {
 		return "a widget knows no harness and no desk"
 	}
 	if family, is := strings.CutPrefix(pkg, "ui/bench/"); is && pkg != benchtest {
+		if to, is := strings.CutPrefix(own, "ui/bench/"); is && slices.Contains(leads[family], to) {
+			return ""
+		}
 		if own == "ui/bench" || under(family, screens...) && under(own, "ui/bench") && !under(own, "ui/bench/desk", "ui/bench/kit",
 			"ui/bench/words") &&
 			!under(own, pkg) {
@@ -224,7 +231,7 @@ func TestMayImport(t *testing.T) {
 		{"calc/phase/ends", "calc/phase/wires", true}, {"calc/phase/wires", "calc/phase/ends", false}, {"calc/phase/wires", "calc", false},
 		{"calc/phase/new", "calc/sheet", false}, {"calc/phase/over", "calc/query/why", false}, {"calc/query/why", "calc", true},
 		{"calc", "calc/query/why", false}, {"ui/paper", "ui/bench/desk", false}, {"ui/bench/wires", "ui/bench/tree", false},
-		{"ui/bench/tree", "ui/bench/wires", false},
+		{"ui/bench/tree", "ui/bench/wires", false}, {"ui/bench/tree", "ui/bench/ends", true}, {"ui/bench/ends", "ui/bench/tree", false},
 		{"ui/bench/wires", "ui/bench/desk", true}, {"ui/bench/desk", "ui/bench/benchtest", false},
 		{"ui/bench/kit", "ui/bench/desk", false}, {"ui/bench/kit", "ui/draw", true}, {"ui/bench/desk", "ui/bench", false},
 		{"ui/bench/kit", "ui/bench/desk", false},

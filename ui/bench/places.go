@@ -82,7 +82,8 @@ var screens = []desk.Place{
 	{Kind: ends.SparesKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.SparesPage},
 
 	// ends
-	{Kind: ends.InsertKind, Help: "ends", Safe: true, ReadOnly: true, Page: ends.ChooseInsertPage, Picture: ends.ChosenFace},
+	{Kind: ends.InsertKind, Help: "connectors", Safe: true, ReadOnly: true, Page: ends.ChooseInsertPage, Picture: ends.ChosenFace},
+	{Kind: ends.WhichKind, Help: "connectors", Safe: true, ReadOnly: true, Page: ends.WhichPage, Picture: ends.WhichFace},
 
 	// board
 	{Kind: board.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,

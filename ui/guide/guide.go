@@ -135,6 +135,15 @@ var topics = []Topic{
 		"A wire's page says which spare can replace it and what to re-pin. A spare with a cavity at one end only is dead-ended: it is " +
 			"capped at a breakout or termination and folded back. The lists say where its cap lies.",
 	}},
+	{"connectors", "which connector takes these wires", []string{
+		"The row connector of a termination lists what must go in: its wires by size, drains, cavities kept free. + - and digits ask " +
+			"for more, spares among them. Below are the arrangements that take all of it, small shells first: how many cavities each " +
+			"leaves free, and of which size. ? marks one whose seal does not suit a wire; the line below says which.",
+		"Enter takes an arrangement. Cavities keep their names where it has them and the contact takes the wire; the rest moves in " +
+			"order. One undo takes it all back.",
+		"Any other arrangement: type how many cavities, then Enter. What this harness has comes first. + - turns pin and socket. The " +
+			"face is drawn from the rear, where the wires go in: o is a cavity whose name has no room, O one of a larger contact.",
+	}},
 	{"more", "what only the file says", []string{
 		"Keys that the bench shows but does not ask for, or asks for in one place only:",
 		"termination: aliases = { \"A\" = [\"+\"] } gives cavities other names, firewall = true, tight = true for a wall that must be " +

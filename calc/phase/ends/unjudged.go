@@ -8,7 +8,8 @@ import (
 )
 
 // notJudged names a connector of which the file does not give what its contacts are judged
-// by. A flying lead and a ring terminal have neither contacts of a size nor a gender.
+// by. A flying lead and a ring terminal have neither contacts of a size nor a gender. Where only the
+// seal is missing nothing is said: many connectors have none.
 func notJudged(s *sheet.Sheet, i int) {
 	t, out := &s.H.Terminations[i], &s.Terms[i]
 	if !connector(t) {
@@ -30,6 +31,8 @@ func notJudged(s *sheet.Sheet, i int) {
 	const rest = "whether the wires fit them, what they may carry and which to buy is not judged"
 	switch {
 	case wired == 0:
+	case sized == 0 && !out.Sealed:
+		s.SayLike(sheet.Note, "connector.unknown", t.ID, "sizes and seal", "Its contact sizes and its seal are not given: "+rest)
 	case sized == 0:
 		s.SayLike(sheet.Note, "connector.unknown", t.ID, "sizes", "Its contact sizes are not given: "+rest)
 	case sized < wired:

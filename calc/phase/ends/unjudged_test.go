@@ -16,10 +16,11 @@ func TestNotJudgedIsNamed(t *testing.T) {
 		{"an insert with its gender", "insert = \"10-35\"\ngender = \"pin\"\n", ""},
 		{"an insert without", "insert = \"10-35\"\n", "Its gender is not given"},
 		{"its own cavities with their contacts", "cavities = [\"1\", \"2\"]\ncontacts = { \"20\" = [\"1\", \"2\"] }\n", ""},
-		{"its own cavities without", "cavities = [\"1\", \"2\"]\n", "Its contact sizes are not given"},
+		{"its own cavities without", "cavities = [\"1\", \"2\"]\n", "Its contact sizes and its seal are not given: whether the wires fit"},
+		{"its own cavities with their seal alone", "cavities = [\"1\", \"2\"]\nseal_mm = [1.0, 2.0]\n", "Its contact sizes are not given"},
 		{"the contacts of one", "cavities = [\"1\", \"2\"]\ncontacts = { \"20\" = [\"1\"] }\n", "The contact sizes of 1 of its 2 wired"},
 		{"of a cavity that is not wired", "cavities = [\"1\", \"2\", \"3\"]\ncontacts = { \"20\" = [\"1\", \"2\"] }\n", ""},
-		{"a connector by its mount", "mount = \"flange\"\n", "Its contact sizes are not given"},
+		{"a connector by its mount", "mount = \"flange\"\n", "Its contact sizes and its seal are not given"},
 		{"a flying lead", "", ""},
 		{"an insert in no catalogue", "insert = \"none-such\"\n", ""}, // said as that
 	} {

@@ -22,11 +22,13 @@ type Answer struct {
 
 // Kind is so many of one wire, drain or spare.
 type Kind struct {
-	Says   string // "22 AWG", "drain of 22 AWG", "spare 22 AWG", "2.9 mm"
+	Says   string // "22 AWG", "2.9 mm": the wire, that of a drain's unit, that which a spare is for
+	For    Role
 	Count  int
 	ByOver bool // its gauge is not known: only the seal was judged
 	Unread bool // the catalogue lacks its size: neither was judged, or the seal alone
 	OverMM unit.Millimetre
+	Over   catalogue.Origin // where OverMM comes from
 }
 
 // Fit is an arrangement that takes everything.
@@ -42,9 +44,7 @@ type Fit struct {
 
 // Goes is so many wires of a kind in contacts of a size.
 type Goes struct {
-	Says    string
-	OverMM  unit.Millimetre
-	Count   int
+	Kind
 	Contact catalogue.Contact
 }
 
@@ -153,7 +153,13 @@ func total(ks []kind) int {
 }
 
 func (k kind) public(count int) Kind {
-	return Kind{Says: k.says, Count: count, ByOver: k.byOver, Unread: k.unread, OverMM: k.over}
+	return Kind{Says: k.says, For: k.role, Count: count, ByOver: k.byOver, Unread: k.unread, OverMM: k.over, Over: k.from}
+}
+
+// Takes reports whether any contact of an arrangement takes a wire.
+func Takes(cat *catalogue.Catalogue, x Wire) bool {
+	x.Count = 1
+	return len(Rank(cat, Want{Wires: []Wire{x}}).Fits) > 0
 }
 
 // roomsOf are the contacts of an arrangement, small to large; missing are sizes that no catalogue has.
@@ -183,7 +189,7 @@ func fitOf(cat *catalogue.Catalogue, i catalogue.Insert, ks []kind, rooms []room
 			if got[k][r] == 0 {
 				continue
 			}
-			g := Goes{Says: ks[k].says, OverMM: ks[k].over, Count: got[k][r], Contact: rooms[r].contact}
+			g := Goes{ks[k].public(got[k][r]), rooms[r].contact}
 			f.Goes = append(f.Goes, g)
 			switch {
 			case taking(cat, rooms[r].contact, ks[k]) == close:

@@ -1,7 +1,6 @@
 package inserts
 
 import (
-	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -55,23 +54,25 @@ func one(yes bool) int {
 	return 0
 }
 
-// role is what a kind is for.
-type role uint8
+// Role is what a cavity is wanted for.
+type Role uint8
 
+// Roles.
 const (
-	isWire role = iota
-	isDrain
-	isSpare
+	ForWire Role = iota
+	ForDrain
+	ForSpare
 )
 
 // kind is wires that no contact tells apart.
 type kind struct {
 	says   string
-	role   role
-	area   unit.SquareMM   // of copper; 0: not known
-	over   unit.Millimetre // 0: not judged
-	byOver bool            // the diameter is all that is known of it
-	unread bool            // the catalogue lacks its size
+	role   Role
+	area   unit.SquareMM    // of copper; 0: not known
+	over   unit.Millimetre  // 0: not judged
+	from   catalogue.Origin // of over
+	byOver bool             // the diameter is all that is known of it
+	unread bool             // the catalogue lacks its size
 	count  int
 }
 
@@ -79,7 +80,7 @@ type kind struct {
 func kinds(cat *catalogue.Catalogue, w Want) []kind {
 	var out []kind
 	several := len(specs(w)) > 1
-	add := func(x Wire, r role, count int) {
+	add := func(x Wire, r Role, count int) {
 		k := kindOf(cat, x, r, several)
 		i := slices.IndexFunc(out, func(o kind) bool {
 			return o.role == k.role && o.says == k.says && o.over == k.over
@@ -94,27 +95,27 @@ func kinds(cat *catalogue.Catalogue, w Want) []kind {
 		}
 	}
 	for _, x := range w.Wires {
-		add(x, isWire, x.Count)
+		add(x, ForWire, x.Count)
 	}
 	for _, p := range w.Pairs {
-		add(p.Wire, isWire, 2*max(0, p.Count))
+		add(p.Wire, ForWire, 2*max(0, p.Count))
 	}
 	for _, p := range w.Pairs {
 		if p.Shielded {
-			add(p.Wire, isDrain, p.Count)
+			add(p.Wire, ForDrain, p.Count)
 		}
 	}
 	for _, x := range w.Drains {
-		add(x, isDrain, x.Count)
+		add(x, ForDrain, x.Count)
 	}
 	if w.Spares > 0 {
-		most := kind{says: "wire"}
+		most := kind{says: "any wire"}
 		for _, k := range out {
-			if k.role == isWire && k.count > most.count {
+			if k.role == ForWire && k.count > most.count {
 				most = k
 			}
 		}
-		most.role, most.says, most.count = isSpare, "spare "+most.says, w.Spares
+		most.role, most.count = ForSpare, w.Spares
 		out = append(out, most)
 	}
 	return out
@@ -142,14 +143,15 @@ func specs(w Want) []string {
 	return out
 }
 
-func kindOf(cat *catalogue.Catalogue, x Wire, r role, several bool) kind {
-	k := kind{role: r, over: x.OverMM, byOver: x.Size == ""}
+func kindOf(cat *catalogue.Catalogue, x Wire, r Role, several bool) kind {
+	k := kind{role: r, over: x.OverMM, byOver: x.Size == "",
+		from: catalogue.Origin{Source: "measured, or given", Standing: catalogue.House}}
 	if !(k.over > 0) || math.IsInf(float64(k.over), 0) {
 		k.over = 0
 	}
 	switch {
-	case x.Size == "" && r == isDrain:
-		return kind{says: "drain", role: r}
+	case x.Size == "" && r == ForDrain:
+		return kind{says: "unknown gauge", role: r}
 	case x.Size == "":
 		k.says = strings.TrimRight(strings.TrimRight(unit.Fixed(k.over, 2), "0"), ".") + " mm"
 		return k
@@ -159,9 +161,12 @@ func kindOf(cat *catalogue.Catalogue, x Wire, r role, several bool) kind {
 		k.says = x.Spec + " " + k.says
 	}
 	e, known := cat.Wire(x.Spec, x.Size)
-	k.area, k.over, k.unread = e.AreaMM2, cmp.Or(k.over, e.OverMM), !known
-	if r == isDrain {
-		k.says, k.over = "drain of "+k.says, 0
+	k.area, k.unread = e.AreaMM2, !known
+	if k.over == 0 || k.over == e.OverMM {
+		k.over, k.from = e.OverMM, catalogue.Origin{Source: e.Source, Standing: e.OverStanding}
+	}
+	if r == ForDrain {
+		k.over = 0
 	}
 	return k
 }

@@ -13,6 +13,7 @@ import (
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
+	"contralay/ui/paper/which"
 )
 
 // InsertKind is the screen on which an arrangement is chosen.
@@ -60,7 +61,7 @@ func ChooseInsertPage(m *desk.Model, w int, _ string) desk.Page {
 	columns := insertColumns(m, c)
 	p.Cols = columns.Head()
 	for _, i := range all {
-		r := desk.Row{Key: i.ID, Text: columns.Line(i), Does: "take", More: func() string { return insertText(m, i) },
+		r := desk.Row{Key: i.ID, TextOf: func() string { return columns.Line(i) }, Does: "take", More: func() string { return insertText(m, i) },
 			Enter: func(m *desk.Model) {
 				m.Back()
 				c.Take(m, i.ID)
@@ -142,9 +143,16 @@ func nearest(m *desk.Model, n int) string {
 	return fmt.Sprintf("There are some of %d and of %d", below, above)
 }
 
+// shelf is the list of arrangements by number of cavities, made once for a sheet.
+type shelf struct{ kept desk.Kept[[]catalogue.Insert] }
+
 // listed are the arrangements of so many cavities, or all of them: what this harness has first,
 // oftenest first, then small shells first.
 func listed(m *desk.Model, count int) []catalogue.Insert {
+	return desk.State[shelf](m).kept.Get(m.Sheet, 0, strconv.Itoa(count), func() []catalogue.Insert { return sorted(m, count) })
+}
+
+func sorted(m *desk.Model, count int) []catalogue.Insert {
 	cat := m.Sheet.Cat
 	used := inUse(m)
 	var out []catalogue.Insert
@@ -182,18 +190,10 @@ func insertColumns(m *desk.Model, c *Choosing) kit.Columns[catalogue.Insert] {
 			}
 			return says
 		}},
-		{Head: "arrangement", Least: 13, Cell: nameText},
+		{Head: "arrangement", Least: 13, Cell: which.Names},
 		{Head: "shell", Least: 5, Align: kit.ToRight, Cell: func(i catalogue.Insert) string { return shellText(i) }},
 		{Head: "contacts", Cell: contactsText},
 	}, m.Cfg.ASCII)
-}
-
-// nameText is an arrangement by all its names: "14-35 (15-35)".
-func nameText(i catalogue.Insert) string {
-	if len(i.Aliases) == 0 {
-		return i.ID
-	}
-	return i.ID + " (" + strings.Join(i.Aliases, ", ") + ")"
 }
 
 func shellText(i catalogue.Insert) string {

@@ -41,7 +41,10 @@ func faceOf(m *desk.Model, insert string, gender model.Gender, w, h int) (title 
 	c := d.Draw(w, h-1, m.Cfg.Palette)
 	says := "key not shown, not to scale"
 	if n := len(c.NotShown); n > 0 {
-		says = fmt.Sprintf("%d of %d named. %s", len(f.Places)-n, len(f.Places), says)
+		named := fmt.Sprintf("%d of %d named", len(f.Places)-n, len(f.Places))
+		if says = named + ". " + says; draw.Width(says) > w {
+			says = named + ", no key"
+		}
 	}
 	return fmt.Sprintf("%s %s from the rear", i.ID, gender),
 		append(c.Styled(m.Cfg.Palette), m.Theme.Paint(kit.Quiet, draw.Fit(draw.Centre(says, w), w, m.Cfg.ASCII)))

@@ -9,6 +9,7 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/ends"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
 	"contralay/ui/paper"
@@ -94,6 +95,7 @@ func EndPage(m *desk.Model, _ int, id string) desk.Page {
 				func(t *model.Termination) { t.Firewall = model.Some(!t.Firewall.V) }),
 				id+words.Either(h.Firewall.V, " is in no firewall", " is in a firewall"))
 		}})
+	p.Rows = append(p.Rows, ends.WhichRow(m, id))
 	p.Rows = append(p.Rows, m.Once("pairs "+id, func() []desk.Row { return pairingRows(m, t) })...)
 	for _, c := range s.Cavities {
 		p.Rows = append(p.Rows, cavityRow(m, t, c))
