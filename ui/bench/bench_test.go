@@ -72,7 +72,8 @@ func TestGoldenScreens(t *testing.T) {
 	for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}} {
 		shots = append(shots, shot{"arrangement", size[0], size[1]})
 	}
-	for _, screen := range []string{"branches", "which connector", "end", "splices", "lists", "threading", "worst first", "sizes", "feeds", "feed", "quit",
+	for _, screen := range []string{"branches", "which connector", "end", "splices", "lists", "threading", "worst first", "sizes", "feeds",
+		"feed", "quit",
 		"why", "unsaved work", "file changed", "help", "run difference", "run which wire"} {
 		shots = append(shots, shot{screen, 80, 24})
 	}

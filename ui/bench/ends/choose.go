@@ -61,7 +61,8 @@ func ChooseInsertPage(m *desk.Model, w int, _ string) desk.Page {
 	columns := insertColumns(m, c)
 	p.Cols = columns.Head()
 	for _, i := range all {
-		r := desk.Row{Key: i.ID, TextOf: func() string { return columns.Line(i) }, Does: "take", More: func() string { return insertText(m, i) },
+		r := desk.Row{Key: i.ID, TextOf: func() string { return columns.Line(i) }, Does: "take",
+			More: func() string { return insertText(m, i) },
 			Enter: func(m *desk.Model) {
 				m.Back()
 				c.Take(m, i.ID)
