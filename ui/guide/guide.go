@@ -119,8 +119,8 @@ var topics = []Topic{
 	{"add", "from an empty board", []string{
 		"An empty board asks for a first connector, a device or a wire list. Type the number of cavities to see the arrangements " +
 			"that have so many. + on the connector runs its trunk to a first breakout: type the length.",
-		"+ on a branch adds at the breakout at its end: devices, a connector on a leg, a branch further on, a bare leg, spare wires, or the " +
-			"proposed sheaths and boots. In a numbered list, a number and Enter take a row.",
+		"+ on a branch adds at the breakout at its end: devices, a connector on a leg, a branch further on, a bare leg, spare wires, or " +
+			"the proposed sheaths and boots. In a numbered list, a number and Enter take a row.",
 		"A kind of device brings its cavities, what each carries, a wire size to begin with and a name. Say how many, then type the " +
 			"length of each leg, one after another. Below \"take\" the page lists every value that nobody typed, with its source. " +
 			"Nothing is added before you take it, and one Backspace takes all of it back.",

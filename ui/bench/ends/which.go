@@ -137,8 +137,8 @@ func WhichPage(m *desk.Model, w int, id string) desk.Page {
 		return desk.Page{Empty: "What this connector was for is gone. Esc goes back"}
 	}
 	if len(q.shared) > 0 {
-		return desk.Page{Empty: fmt.Sprintf("Cavity %s of %s holds several wires together. A sealed cavity takes one: splice them first, and "+
-			"run one wire here. Esc goes back", words.Few(q.shared), id)}
+		return desk.Page{Empty: fmt.Sprintf("Cavity %s of %s holds several wires together. A sealed cavity takes one: "+
+			"splice them first, and run one wire here. Esc goes back", words.Few(q.shared), id)}
 	}
 	p := desk.Page{Lines: []string{"New connector. How many of each go in?"}}
 	if id != "" {
