@@ -141,41 +141,71 @@ func (j *joining) meet(common string) error {
 	return nil
 }
 
-// part finds the breakout: the last that all of them pass on their way from the termination.
+// part finds the breakout: the last that all of them pass on their way from the termination, or a
+// chosen one of those.
 func (j *joining) part(at string) error {
-	s, id := j.s, j.s.H.Terminations[j.term].ID
-	var ways [][]int
-	for n, k := range j.at {
-		way := slices.Clone(s.Wires[k].Path)
-		if !j.from[n] {
-			slices.Reverse(way)
-		}
-		ways = append(ways, way)
+	id, places := j.s.H.Terminations[j.term].ID, j.passed()
+	if at == "" && len(places) > 0 {
+		at = places[len(places)-1]
 	}
-	var places []string
-	var last string
-	place := id
-	for n := 0; ; n++ {
-		if slices.ContainsFunc(ways, func(w []int) bool { return n >= len(w) || w[n] != ways[0][n] }) {
-			break
-		}
-		place = s.Index.Other(ways[0][n], place)
-		if _, breakout := s.Index.Breakout[place]; !breakout {
-			break
-		}
-		places, last = append(places, place), place
-		if place == at {
-			break
-		}
-	}
+	n := slices.Index(places, at)
 	switch {
 	case len(places) == 0:
-		return fmt.Errorf("%s pass no breakout together from %s: hang one on their way", Named(idsOf(s.H, j.at)), id)
-	case at != "" && last != at:
+		return fmt.Errorf("%s pass no breakout together from %s: hang one on their way", Named(idsOf(j.s.H, j.at)), id)
+	case n < 0:
 		return fmt.Errorf("they do not all pass %s: choose %s", at, Named(places))
 	}
-	j.place, j.shared = last, ways[0][:len(places)]
+	j.place, j.shared = at, j.way(0)[:n+1]
 	return nil
+}
+
+// way is the branches of a wire from the shared termination on.
+func (j *joining) way(n int) []int {
+	way := slices.Clone(j.s.Wires[j.at[n]].Path)
+	if !j.from[n] {
+		slices.Reverse(way)
+	}
+	return way
+}
+
+// passed is the breakouts that all of them pass, from the termination on.
+func (j *joining) passed() []string {
+	var out []string
+	place, first := j.s.H.Terminations[j.term].ID, j.way(0)
+	for n, b := range first {
+		for k := range j.at {
+			if way := j.way(k); n >= len(way) || way[n] != b {
+				return out
+			}
+		}
+		if place = j.s.Index.Other(b, place); !j.breakout(place) {
+			return out
+		}
+		out = append(out, place)
+	}
+	return out
+}
+
+func (j *joining) breakout(place string) bool { _, is := j.s.Index.Breakout[place]; return is }
+
+// SpliceChoices is what a splice of wires can be chosen of: the terminations that all of them end
+// at, and the breakouts that they pass together from one of those; common "" is the first.
+func SpliceChoices(s *sheet.Sheet, ids []string, common string) (commons, places []string) {
+	at, err := picked(s, ids)
+	if err != nil {
+		return nil, nil
+	}
+	for t := range s.H.Terminations {
+		id := s.H.Terminations[t].ID
+		j := joining{s: s, at: at}
+		if j.meet(id) != nil {
+			continue
+		}
+		if commons = append(commons, id); common == "" || common == id {
+			common, places = id, j.passed()
+		}
+	}
+	return commons, places
 }
 
 // make is the harness with the splice; the size of its one wire is judged with every branch as it

@@ -344,7 +344,12 @@ var EveryScreen = map[string][]string{
 	"run change":     {"to build", "@bench run", "enter", "enter", "esc", "@revision", "+", "@bench run", "enter"},
 	"run difference": {"to build", "@bench run", "enter", "enter", "esc", "@revision", "+", "@bench run", "enter", "enter"},
 	"run which wire": {"to build", "@bench run", "enter", "@built differently", "enter"},
-	"why":            {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
+	"several wires":  {"@change several", "enter"}, "marked wires": {"@change several", "enter", "+", "right"},
+	"unit of the marked":   {"@change several", "enter", "enter", "down", "enter", "right", "@make a pair", "enter", "down", "+"},
+	"splice of the marked": {"@change several", "enter", "enter", "down", "enter", "right", "@join", "enter"},
+	"several of an end":    {"esc", "@terminations", "enter", "enter", "@change several", "enter"},
+	"wires from here":      {"esc", "@terminations", "enter", "enter", "@ free", "enter"},
+	"why":                  {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 
 // EveryKey is every key that means something, and some that mean nothing.

@@ -31,6 +31,12 @@ func WiresPage(m *desk.Model, w int, _ string) desk.Page {
 	if r, ok := judgeRow(m, ids); ok {
 		p.Rows, p.Start = append(p.Rows, r), 1
 	}
+	if len(ids) > 1 {
+		p.Rows = append(p.Rows, desk.Row{Key: "several", Text: "change several wires",
+			Detail: "Enter marks some: size, colour, role, current, units, splices",
+			Enter:  func(m *desk.Model) { m.Show(desk.KindSeveral, "") }})
+		p.Start = len(p.Rows)
+	}
 	columns := wireColumns(m, w)
 	p.Cols = columns.Head()
 	p.Rows = append(p.Rows, m.Once(fmt.Sprint("list ", w, m.Sys), func() []desk.Row { return wireRows(m, ids, columns) })...)
