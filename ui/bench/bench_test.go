@@ -70,7 +70,8 @@ func TestGoldenScreens(t *testing.T) {
 		}
 	}
 	for _, screen := range []string{"branches", "end", "splices", "lists", "threading", "worst first", "sizes", "feeds", "feed", "quit",
-		"why", "unsaved work", "file changed", "help", "run difference", "run which wire"} {
+		"several wires", "marked wires", "wires from here", "why", "unsaved work", "file changed", "help", "run difference",
+		"run which wire"} {
 		shots = append(shots, shot{screen, 80, 24})
 	}
 	t.Parallel()

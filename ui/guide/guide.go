@@ -28,7 +28,9 @@ var topics = []Topic{
 	}},
 	{"wires", "step 1, Wires", []string{
 		"This step lists the wires that run through the branch. The lines above it count the pieces to lay and the " +
-			"free cavities. The first row names the wire nearest its limit; Enter lists all wires, worst first.",
+			"free cavities. The first row names the wire nearest its limit; Enter lists all wires, worst first. The next one changes " +
+			"several wires at " +
+			"once.",
 		"+ and - take the next size. Digits set the current. Enter opens the wire. Measure the reel first, because every diameter " +
 			"depends on it: lay ten wires side by side, divide by ten, type the result. A calliper may send digits and Enter at once.",
 		"Lists start with what this harness already uses. \"One more like this\" takes the next number and free cavities; type a number " +

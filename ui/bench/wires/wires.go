@@ -47,7 +47,7 @@ func WiresPage(m *desk.Model, w int, _ string) desk.Page {
 		p.Rows = append(p.Rows, sizesRow(m), feedsRow(m))
 	}
 	p.Rows = append(p.Rows, m.Once("wires", func() []desk.Row { return append(likeRows(m, ids), mirrorRows(m)...) })...)
-	p.Empty = "No wire runs here yet. Give a wire its ends in the file, or repeat those of a similar branch"
+	p.Empty = "No wire runs here yet. Open a connector (Esc, terminations) and press Enter on a free cavity, or repeat a similar branch"
 	return p
 }
 
