@@ -5,7 +5,7 @@ import (
 	"slices"
 	"strconv"
 
-	"contralay/calc/query/add"
+	"contralay/calc/query/bulk"
 	"contralay/calc/query/offer"
 	"contralay/model"
 	"contralay/ui/bench/desk"
@@ -40,7 +40,7 @@ func targetsOf(m *desk.Model, t int, f *wiring) []target {
 		if _, way := m.Sheet.Index.Between(here, m.H.Terminations[k].ID); !way || k == t {
 			continue
 		}
-		if free := add.FreeFrom(m.Sheet, k, "", f.spec, f.size, add.MostAtOnce, nil); len(free) > 0 {
+		if free := bulk.FreeFrom(m.Sheet, k, "", f.spec, f.size, bulk.MostAtOnce, nil); len(free) > 0 {
 			out = append(out, target{id: m.H.Terminations[k].ID, free: free})
 		}
 	}
@@ -107,12 +107,12 @@ func likelySize(m *desk.Model, t int, cavity, spec string) string {
 }
 
 // ask is what would be made, and why not as many as wanted; "" where all.
-func (f *wiring) ask(m *desk.Model, t int, cavity string, to target) (add.RangeAsk, string) {
-	here := append([]string{cavity}, add.FreeFrom(m.Sheet, t, cavity, f.spec, f.size, f.n, nil)...)
+func (f *wiring) ask(m *desk.Model, t int, cavity string, to target) (bulk.RangeAsk, string) {
+	here := append([]string{cavity}, bulk.FreeFrom(m.Sheet, t, cavity, f.spec, f.size, f.n, nil)...)
 	if k := slices.Index(here[1:], cavity); k >= 0 { // round to where it began
 		here = here[:k+1]
 	}
-	ask := add.RangeAsk{Spec: f.spec, Size: f.size, Role: f.role, From: add.Ends{Termination: m.H.Terminations[t].ID}}
+	ask := bulk.RangeAsk{Spec: f.spec, Size: f.size, Role: f.role, From: bulk.Ends{Termination: m.H.Terminations[t].ID}}
 	n, short := min(f.n, len(here)), ""
 	if n < f.n {
 		short = fmt.Sprintf("%s has only %d free that take it", ask.From.Termination, n)
@@ -125,7 +125,7 @@ func (f *wiring) ask(m *desk.Model, t int, cavity string, to target) (add.RangeA
 		if len(there) < n {
 			n, short = len(there), fmt.Sprintf("%s has only %d free that take it", to.id, len(there))
 		}
-		ask.To = add.Ends{Termination: to.id, Cavities: there[:n]}
+		ask.To = bulk.Ends{Termination: to.id, Cavities: there[:n]}
 	}
 	ask.From.Cavities = here[:n]
 	return ask, short
@@ -147,13 +147,13 @@ func FromPage(m *desk.Model, _ int, of string) desk.Page {
 	p.Rows = append(p.Rows, f.takeRow(m, t, e.Cavity, all),
 		desk.Row{Key: "count", Text: label("how many") + strconv.Itoa(f.n), Detail: "Digits or + - say how many, to the next free cavities",
 			Step: func(m *desk.Model, by int) {
-				f.n = max(1, min(f.n+by, add.MostAtOnce))
+				f.n = max(1, min(f.n+by, bulk.MostAtOnce))
 				m.Tell(countText(f.n))
 			},
 			Field: &desk.Field{Label: "how many wires", Number: true, Set: func(m *desk.Model, text string) error {
 				n, err := strconv.Atoi(text)
-				if err != nil || n < 1 || n > add.MostAtOnce {
-					return fmt.Errorf("type a whole number, 1 to %d", add.MostAtOnce)
+				if err != nil || n < 1 || n > bulk.MostAtOnce {
+					return fmt.Errorf("type a whole number, 1 to %d", bulk.MostAtOnce)
 				}
 				f.n = n
 				m.Tell(countText(n))
@@ -239,7 +239,7 @@ func (f *wiring) takeRow(m *desk.Model, t int, cavity string, all []target) desk
 		r.Mark, r.Detail = "?", words.Capital(short)
 	}
 	r.Enter = func(m *desk.Model) {
-		got, err := add.Range(m.Sheet, ask)
+		got, err := bulk.Range(m.Sheet, ask)
 		if done(m, got, err) {
 			m.Back()
 		}
@@ -254,7 +254,7 @@ func (f *wiring) nowhere(m *desk.Model, t int) string {
 }
 
 // endsText is "P1:A", "P1:A B C", "S1".
-func endsText(e add.Ends) string {
+func endsText(e bulk.Ends) string {
 	switch n := len(e.Cavities); {
 	case e.Splice != "":
 		return e.Splice

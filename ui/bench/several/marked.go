@@ -6,7 +6,7 @@ import (
 	"strconv"
 	"strings"
 
-	"contralay/calc/query/add"
+	"contralay/calc/query/bulk"
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
@@ -28,7 +28,7 @@ func MarkedPage(m *desk.Model, _ int, of string) desk.Page {
 	if n == 0 {
 		return desk.Page{Empty: "No wire is marked. Esc goes back"}
 	}
-	p := desk.Page{Lines: []string{countText(n) + ": " + add.Named(ids)}}
+	p := desk.Page{Lines: []string{countText(n) + ": " + bulk.Named(ids)}}
 	p.Rows = append(p.Rows, sizeRow(m, of, ids), specRow(m, of, ids))
 	p.Rows = append(p.Rows, proposeRows(m, of, ids)...)
 	p.Rows = append(p.Rows, colourRow(m, of, ids), roleRow(m, of, ids), currentRow(m, of, ids), moreRow(m, of, ids, false))
@@ -64,13 +64,13 @@ func there(of string) func(m *desk.Model) bool {
 }
 
 // done takes what was made of the marked wires, and says what was left.
-func done(m *desk.Model, got add.Bulk, err error) bool {
+func done(m *desk.Model, got bulk.Made, err error) bool {
 	switch {
 	case err != nil:
 		m.Refuse(err.Error())
 		return false
 	case got.H == m.H && len(got.Left) > 0:
-		m.Refuse(add.LeftText(got.Left))
+		m.Refuse(bulk.LeftText(got.Left))
 		return false
 	}
 	was := m.H
@@ -78,14 +78,14 @@ func done(m *desk.Model, got add.Bulk, err error) bool {
 	if m.H == was {
 		return false
 	}
-	if left := add.LeftText(got.Left); left != "" {
+	if left := bulk.LeftText(got.Left); left != "" {
 		m.Refuse(got.Says + ". Left as it was: " + left)
 	}
 	return true
 }
 
-func set(m *desk.Model, of string, c add.Change) {
-	got, err := add.Set(m.Sheet, marked(m, of), c)
+func set(m *desk.Model, of string, c bulk.Change) {
+	got, err := bulk.Set(m.Sheet, marked(m, of), c)
 	done(m, got, err)
 }
 
@@ -111,7 +111,7 @@ func sizeRow(m *desk.Model, of string, ids []string) desk.Row {
 			m.Open(desk.ChooseScreen("size", there(of),
 				func(m *desk.Model) []desk.Choice { return plain(sizesOf(m, marked(m, of)), model.SizeWords) },
 				func(m *desk.Model) string { return words.Either(several, "", now) },
-				func(m *desk.Model, v string) { set(m, of, add.Change{Size: model.Some(v)}) }, nil))
+				func(m *desk.Model, v string) { set(m, of, bulk.Change{Size: model.Some(v)}) }, nil))
 		}}
 	r.Step = func(m *desk.Model, by int) {
 		all := sizesOf(m, ids)
@@ -122,7 +122,7 @@ func sizeRow(m *desk.Model, of string, ids []string) desk.Row {
 		case k < 0 || k+by < 0 || k+by >= len(all):
 			m.Tell(now + " is the last size that all of them can have")
 		default:
-			set(m, of, add.Change{Size: model.Some(all[k+by])})
+			set(m, of, bulk.Change{Size: model.Some(all[k+by])})
 		}
 	}
 	return r
@@ -146,25 +146,25 @@ func specRow(m *desk.Model, of string, ids []string) desk.Row {
 		Enter: func(m *desk.Model) {
 			m.Open(desk.ChooseScreen("spec", there(of), func(m *desk.Model) []desk.Choice { return plain(m.Sheet.Cat.Specs(), itself) },
 				func(m *desk.Model) string { return words.Either(several, "", now) },
-				func(m *desk.Model, v string) { set(m, of, add.Change{Spec: model.Some(v)}) }, nil))
+				func(m *desk.Model, v string) { set(m, of, bulk.Change{Spec: model.Some(v)}) }, nil))
 		},
 		Step: func(m *desk.Model, by int) {
 			if v, moved := words.Around(m.Sheet.Cat.Specs(), now, by); moved || several {
-				set(m, of, add.Change{Spec: model.Some(v)})
+				set(m, of, bulk.Change{Spec: model.Some(v)})
 			}
 		}}
 }
 
 // proposed is the colours that were proposed, by what for.
-type proposed struct{ desk.Kept[add.Coloured] }
+type proposed struct{ desk.Kept[bulk.Coloured] }
 
 // coloursFor proposes colours for wires, once for a sheet.
-func coloursFor(m *desk.Model, ids []string, again bool) (add.Coloured, error) {
+func coloursFor(m *desk.Model, ids []string, again bool) (bulk.Coloured, error) {
 	name := fmt.Sprint(again, strings.Join(ids, "\x00"))
 	if c, known := desk.State[proposed](m).Find(m.Sheet, 0, name); known {
 		return c, nil
 	}
-	c, err := add.Colours(m.Sheet, add.ColourAsk{Wires: ids, Again: again})
+	c, err := bulk.Colours(m.Sheet, bulk.ColourAsk{Wires: ids, Again: again})
 	if err == nil {
 		desk.State[proposed](m).Put(m.Sheet, 0, name, c)
 	}
@@ -211,7 +211,7 @@ func proposeRows(m *desk.Model, of string, ids []string) []desk.Row {
 }
 
 // coloursText is what would be taken, wire by wire as far as a line goes, and first what lacks.
-func coloursText(c add.Coloured) string {
+func coloursText(c bulk.Coloured) string {
 	var says []string
 	for _, l := range c.Lacks {
 		says = append(says, l.Says)
@@ -232,7 +232,7 @@ func coloursText(c add.Coloured) string {
 func colourRow(m *desk.Model, of string, ids []string) desk.Row {
 	now, several := shared(m, ids, func(w *model.Wire) string { return w.Colour.V })
 	field := &desk.Field{Label: "colour of " + countText(len(ids)), ID: true, Set: func(m *desk.Model, text string) error {
-		set(m, of, add.Change{Colour: model.Some(text)})
+		set(m, of, bulk.Change{Colour: model.Some(text)})
 		return nil
 	}}
 	stock := m.Sheet.Limits.ColourStock
@@ -240,13 +240,13 @@ func colourRow(m *desk.Model, of string, ids []string) desk.Row {
 		Detail: "One colour for " + pronoun(len(ids)) + ". Enter lists the stock, digits type a code, . takes it away", Field: field,
 		Step: func(m *desk.Model, by int) {
 			c, _ := words.Around(stock, now, by)
-			set(m, of, add.Change{Colour: model.Some(c)})
+			set(m, of, bulk.Change{Colour: model.Some(c)})
 		},
-		Drop: func(m *desk.Model) { set(m, of, add.Change{Colour: model.Some("")}) },
+		Drop: func(m *desk.Model) { set(m, of, bulk.Change{Colour: model.Some("")}) },
 		Enter: func(m *desk.Model) {
 			m.Open(desk.ChooseScreen("colour", there(of), func(m *desk.Model) []desk.Choice { return plain(stock, paper.Colour) },
 				func(m *desk.Model) string { return words.Either(several, "", now) },
-				func(m *desk.Model, v string) { set(m, of, add.Change{Colour: model.Some(v)}) }, field))
+				func(m *desk.Model, v string) { set(m, of, bulk.Change{Colour: model.Some(v)}) }, field))
 		}}
 }
 
@@ -256,7 +256,7 @@ func roleRow(m *desk.Model, of string, ids []string) desk.Row {
 		Detail: "+ - the next one for " + pronoun(len(ids)) + ". Enter lists them",
 		Step: func(m *desk.Model, by int) {
 			r, _ := words.Around(model.Roles, now, by)
-			set(m, of, add.Change{Role: model.Some(r)})
+			set(m, of, bulk.Change{Role: model.Some(r)})
 		},
 		Enter: func(m *desk.Model) {
 			var all []string
@@ -265,7 +265,7 @@ func roleRow(m *desk.Model, of string, ids []string) desk.Row {
 			}
 			m.Open(desk.ChooseScreen("role", there(of), func(m *desk.Model) []desk.Choice { return plain(all, itself) },
 				func(m *desk.Model) string { return words.Either(several, "", string(now)) },
-				func(m *desk.Model, v string) { set(m, of, add.Change{Role: model.Some(model.Role(v))}) }, nil))
+				func(m *desk.Model, v string) { set(m, of, bulk.Change{Role: model.Some(model.Role(v))}) }, nil))
 		}}
 }
 
@@ -280,9 +280,9 @@ func currentRow(m *desk.Model, of string, ids []string) desk.Row {
 			Set: func(m *desk.Model, text string) error {
 				v, err := unit.ParseNumber(text)
 				if err != nil {
-					return fmt.Errorf("type a number, 0 to %s A", unit.Fixed(add.MostAmps, 0))
+					return fmt.Errorf("type a number, 0 to %s A", unit.Fixed(bulk.MostAmps, 0))
 				}
-				got, err := add.Set(m.Sheet, marked(m, of), add.Change{Amps: model.Some(unit.Ampere(v))})
+				got, err := bulk.Set(m.Sheet, marked(m, of), bulk.Change{Amps: model.Some(unit.Ampere(v))})
 				if err != nil {
 					return err
 				}
@@ -308,8 +308,8 @@ func moreRow(m *desk.Model, of string, ids []string, deadEnd bool) desk.Row {
 		},
 		Field: &desk.Field{Label: "how many more", Number: true, Set: func(m *desk.Model, text string) error {
 			n, err := strconv.Atoi(text)
-			if err != nil || n < 1 || n*len(ids) > add.MostAtOnce {
-				return fmt.Errorf("type a whole number, 1 to %d", add.MostAtOnce/len(ids))
+			if err != nil || n < 1 || n*len(ids) > bulk.MostAtOnce {
+				return fmt.Errorf("type a whole number, 1 to %d", bulk.MostAtOnce/len(ids))
 			}
 			more(m, of, n, deadEnd)
 			return nil
@@ -318,10 +318,10 @@ func moreRow(m *desk.Model, of string, ids []string, deadEnd bool) desk.Row {
 
 // more makes n wires like each of the marked, as one change.
 func more(m *desk.Model, of string, n int, deadEnd bool) {
-	s, all := m.Sheet, add.Bulk{H: m.H}
+	s, all := m.Sheet, bulk.Made{H: m.H}
 	var short []string
 	for _, id := range marked(m, of) {
-		got, err := add.Like(s, add.LikeAsk{Wire: id, Count: n, DeadEnd: deadEnd})
+		got, err := bulk.Like(s, bulk.LikeAsk{Wire: id, Count: n, DeadEnd: deadEnd})
 		if err != nil {
 			short = append(short, id+": "+err.Error())
 			continue
@@ -337,7 +337,7 @@ func more(m *desk.Model, of string, n int, deadEnd bool) {
 		return
 	}
 	if len(all.Wires) > n || all.Says == "" {
-		all.Says = countText(len(all.Wires)) + " more: " + add.Named(all.Wires)
+		all.Says = countText(len(all.Wires)) + " more: " + bulk.Named(all.Wires)
 	}
 	if done(m, all, nil) && len(short) > 0 {
 		m.Refuse(all.Says + ". No more, because " + strings.Join(short, "; "))
@@ -345,7 +345,7 @@ func more(m *desk.Model, of string, n int, deadEnd bool) {
 }
 
 func remove(m *desk.Model, of string) {
-	got, err := add.Remove(m.Sheet, marked(m, of))
+	got, err := bulk.Remove(m.Sheet, marked(m, of))
 	if done(m, got, err) && len(marked(m, of)) == 0 {
 		m.Back()
 	}

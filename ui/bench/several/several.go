@@ -5,7 +5,7 @@ import (
 	"fmt"
 	"strconv"
 
-	"contralay/calc/query/add"
+	"contralay/calc/query/bulk"
 	"contralay/model"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
@@ -130,7 +130,7 @@ func changeRow(m *desk.Model, of string, ids []string) desk.Row {
 	r := desk.Row{Key: "change", Text: "change the marked wires: none yet", Detail: "Enter on a wire marks it",
 		Enter: func(m *desk.Model) { Onward(m) }}
 	if len(ids) > 0 {
-		r.Text = fmt.Sprintf("change the marked wires: %s", add.Named(ids))
+		r.Text = fmt.Sprintf("change the marked wires: %s", bulk.Named(ids))
 		r.Detail = "Enter opens size, colour, role, current, unit, splice, more, remove"
 	}
 	return r

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strings"
 
-	"contralay/calc/query/add"
+	"contralay/calc/query/bulk"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 )
@@ -16,15 +16,15 @@ type uniting struct {
 }
 
 // drains are where a drain can end, in the order in which + goes through them.
-var drains = []string{add.DrainCavity, add.DrainShell, add.DrainCut, ""}
+var drains = []string{bulk.DrainCavity, bulk.DrainShell, bulk.DrainCut, ""}
 
 func drainText(where string) string {
 	switch where {
-	case add.DrainCavity:
+	case bulk.DrainCavity:
 		return "the next free cavity"
-	case add.DrainShell:
+	case bulk.DrainShell:
 		return "the shell"
-	case add.DrainCut:
+	case bulk.DrainCut:
 		return "cut"
 	}
 	return "not said"
@@ -37,13 +37,13 @@ func UnitPage(m *desk.Model, _ int, of string) desk.Page {
 		return desk.Page{Empty: "No wire is marked. Esc goes back"}
 	}
 	u := desk.State[uniting](m)
-	ask := func() add.UnitAsk {
-		return add.UnitAsk{Wires: marked(m, of), Shield: u.shield, DrainFrom: u.from, DrainTo: u.to}
+	ask := func() bulk.UnitAsk {
+		return bulk.UnitAsk{Wires: marked(m, of), Shield: u.shield, DrainFrom: u.from, DrainTo: u.to}
 	}
-	got, err := add.UnitOf(m.Sheet, ask())
+	got, err := bulk.UnitOf(m.Sheet, ask())
 	p := desk.Page{Lines: []string{"Wires that are twisted first and laid as one piece."}}
 	take := desk.Row{Key: "take", Text: "make it", Does: "make", Detail: got.Says, Enter: func(m *desk.Model) {
-		got, err := add.UnitOf(m.Sheet, ask())
+		got, err := bulk.UnitOf(m.Sheet, ask())
 		if done(m, got, err) {
 			m.Back()
 		}
@@ -55,7 +55,7 @@ func UnitPage(m *desk.Model, _ int, of string) desk.Page {
 	p.Rows = append(p.Rows, take, desk.Row{Key: "shield", Text: label("shield") + words.Either(u.shield, "yes", "no"),
 		Detail: "+ - shielded or not", Step: func(m *desk.Model, _ int) {
 			if u.shield = !u.shield; u.shield && u.from == "" && u.to == "" {
-				u.from, u.to = add.DrainCavity, add.DrainCut
+				u.from, u.to = bulk.DrainCavity, bulk.DrainCut
 			}
 			m.Tell(words.Either(u.shield, "shielded", "not shielded"))
 		}})
@@ -86,30 +86,30 @@ func SplicePage(m *desk.Model, _ int, of string) desk.Page {
 		return desk.Page{Empty: "No wire is marked. Esc goes back"}
 	}
 	f := desk.State[splicing](m)
-	commons, _ := add.SpliceChoices(m.Sheet, ids, "")
+	commons, _ := bulk.SpliceChoices(m.Sheet, ids, "")
 	if len(commons) == 0 {
 		f.common = ""
 	} else if _, same := words.Around(commons, f.common, 0); same { // what was chosen is none of these
 		f.common = commons[0]
 	}
-	_, places := add.SpliceChoices(m.Sheet, ids, f.common)
+	_, places := bulk.SpliceChoices(m.Sheet, ids, f.common)
 	if len(places) == 0 {
 		f.place = ""
 	} else if _, same := words.Around(places, f.place, 0); same {
 		f.place = places[len(places)-1]
 	}
-	p := desk.Page{Lines: []string{"The ends of " + add.Named(ids) + " go onto a splice, with one wire on from it.",
+	p := desk.Page{Lines: []string{"The ends of " + bulk.Named(ids) + " go onto a splice, with one wire on from it.",
 		"That wire carries the sum of their currents. Its size is worked out when you take it."}}
 	p.Rows = append(p.Rows, desk.Row{Key: "take", Text: "make it", Does: "make",
 		Detail: fmt.Sprintf("Enter joins %s at %s, with one wire on to %s",
-			add.Named(ids), words.OrDash(f.place), words.OrDash(f.common)), Enter: func(m *desk.Model) {
-			got, err := add.SpliceOf(m.Sheet, add.SpliceAsk{Wires: marked(m, of), Common: f.common, At: f.place})
+			bulk.Named(ids), words.OrDash(f.place), words.OrDash(f.common)), Enter: func(m *desk.Model) {
+			got, err := bulk.SpliceOf(m.Sheet, bulk.SpliceAsk{Wires: marked(m, of), Common: f.common, At: f.place})
 			if done(m, got, err) {
 				m.Back()
 			}
 		}})
 	if f.common == "" {
-		p.Lines = []string{add.Named(ids) + " share no connector: mark wires that end at one."}
+		p.Lines = []string{bulk.Named(ids) + " share no connector: mark wires that end at one."}
 		p.Rows[0].Mark, p.Rows[0].Text, p.Rows[0].Detail = "!", "no splice can be made", "Esc goes back to the marks"
 		return p
 	}

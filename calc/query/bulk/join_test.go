@@ -1,4 +1,4 @@
-package add_test
+package bulk_test
 
 import (
 	"slices"
@@ -7,7 +7,7 @@ import (
 
 	"contralay/calc/calctest"
 	"contralay/calc/phase/wires"
-	"contralay/calc/query/add"
+	"contralay/calc/query/bulk"
 	"contralay/calc/sheet"
 	"contralay/model"
 )
@@ -105,7 +105,7 @@ length_mm = 100
 // 10.8 is not.
 func TestSpliceOf(t *testing.T) {
 	s := calctest.Built(t, bank)
-	got, err := add.SpliceOf(s, add.SpliceAsk{Wires: []string{"101", "102", "103"}})
+	got, err := bulk.SpliceOf(s, bulk.SpliceAsk{Wires: []string{"101", "102", "103"}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -139,20 +139,21 @@ func TestSpliceOf(t *testing.T) {
 	if k := next.Index.Wire[got.Wires[0]]; !wires.Carries(next, k) || next.Wires[k].Circuit > 0.5 {
 		t.Errorf("%+v", next.Wires[k])
 	}
-	if got, err = add.SpliceOf(s, add.SpliceAsk{Wires: []string{"101", "102"}, Common: "BOX"}); err != nil ||
+	if got, err = bulk.SpliceOf(s, bulk.SpliceAsk{Wires: []string{"101", "102"}, Common: "BOX"}); err != nil ||
 		got.H.Splices[0].At != "J2" {
 		t.Errorf("two of one leg meet at J2: %v", err)
 	}
-	if got, err = add.SpliceOf(s, add.SpliceAsk{Wires: []string{"101", "102"}, Common: "L1"}); err != nil || got.H.Splices[0].At != "J1" ||
+	if got, err = bulk.SpliceOf(s, bulk.SpliceAsk{Wires: []string{"101", "102"}, Common: "L1"}); err != nil ||
+		got.H.Splices[0].At != "J1" ||
 		wire(t, got.H, got.Wires[0]).From.V != "L1:1" {
 		t.Errorf("towards the lamp: %v", err)
 	}
-	if got, err = add.SpliceOf(s, add.SpliceAsk{Wires: []string{"101", "102"}, Common: "BOX", At: "J1"}); err != nil ||
+	if got, err = bulk.SpliceOf(s, bulk.SpliceAsk{Wires: []string{"101", "102"}, Common: "BOX", At: "J1"}); err != nil ||
 		got.H.Splices[0].At != "J1" {
 		t.Errorf("at a chosen breakout: %v", err)
 	}
 	unknown := calctest.Built(t, strings.Replace(bank, "amps = 1.0", "", 1))
-	if got, err = add.SpliceOf(unknown, add.SpliceAsk{Wires: []string{"101", "103"}}); err != nil ||
+	if got, err = bulk.SpliceOf(unknown, bulk.SpliceAsk{Wires: []string{"101", "103"}}); err != nil ||
 		wire(t, got.H, got.Wires[0]).Amps.Set ||
 		!strings.Contains(got.Says, "The current of 101 is not entered: its size is that of the thickest") {
 		t.Errorf("%v %s", err, got.Says)
@@ -165,19 +166,19 @@ func TestSpliceOfRefuses(t *testing.T) {
 	two.H = two.H.EditWire(3, func(w *model.Wire) { w.Role = model.Some(model.RolePower) })
 	for _, c := range []struct {
 		s    *sheet.Sheet
-		ask  add.SpliceAsk
+		ask  bulk.SpliceAsk
 		want string
 	}{
-		{s, add.SpliceAsk{Wires: []string{"101"}}, "a splice joins two wires or more"},
-		{s, add.SpliceAsk{Wires: []string{"101", "104"}}, "101 is power and 104 is ground: a splice would join them"},
-		{two, add.SpliceAsk{Wires: []string{"101", "104"}}, "feed F1 and feed F2 would be joined: wire 104 is on F2"},
-		{s, add.SpliceAsk{Wires: []string{"101", "105", "103"}}, "101, 103 and 105 share no connector"},
-		{s, add.SpliceAsk{Wires: []string{"101", "102"}}, "the wires share both ends, BOX and L1: choose which"},
-		{s, add.SpliceAsk{Wires: []string{"101", "103"}, At: "J2"}, "they do not all pass J2: choose J1"},
-		{s, add.SpliceAsk{Wires: []string{"101", "103"}, Common: "L1"}, "not every wire ends at L1"},
-		{s, add.SpliceAsk{Wires: []string{"101", "no"}}, `there is no wire "no"`},
+		{s, bulk.SpliceAsk{Wires: []string{"101"}}, "a splice joins two wires or more"},
+		{s, bulk.SpliceAsk{Wires: []string{"101", "104"}}, "101 is power and 104 is ground: a splice would join them"},
+		{two, bulk.SpliceAsk{Wires: []string{"101", "104"}}, "feed F1 and feed F2 would be joined: wire 104 is on F2"},
+		{s, bulk.SpliceAsk{Wires: []string{"101", "105", "103"}}, "101, 103 and 105 share no connector"},
+		{s, bulk.SpliceAsk{Wires: []string{"101", "102"}}, "the wires share both ends, BOX and L1: choose which"},
+		{s, bulk.SpliceAsk{Wires: []string{"101", "103"}, At: "J2"}, "they do not all pass J2: choose J1"},
+		{s, bulk.SpliceAsk{Wires: []string{"101", "103"}, Common: "L1"}, "not every wire ends at L1"},
+		{s, bulk.SpliceAsk{Wires: []string{"101", "no"}}, `there is no wire "no"`},
 	} {
-		if _, err := add.SpliceOf(c.s, c.ask); err == nil || !strings.HasPrefix(err.Error(), c.want) {
+		if _, err := bulk.SpliceOf(c.s, c.ask); err == nil || !strings.HasPrefix(err.Error(), c.want) {
 			t.Errorf("%v, want %q", err, c.want)
 		}
 	}
@@ -185,7 +186,8 @@ func TestSpliceOfRefuses(t *testing.T) {
 
 func TestUnitOf(t *testing.T) {
 	s := calctest.Built(t, bank)
-	got, err := add.UnitOf(s, add.UnitAsk{Wires: []string{"102", "101"}, Shield: true, DrainFrom: add.DrainCavity, DrainTo: add.DrainCut})
+	got, err := bulk.UnitOf(s, bulk.UnitAsk{Wires: []string{"102", "101"}, Shield: true, DrainFrom: bulk.DrainCavity,
+		DrainTo: bulk.DrainCut})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -202,24 +204,24 @@ func TestUnitOf(t *testing.T) {
 		t.Errorf("%+v", l)
 	}
 	for _, c := range []struct {
-		ask  add.UnitAsk
+		ask  bulk.UnitAsk
 		want string
 	}{
-		{add.UnitAsk{Wires: []string{"101", "103"}},
+		{bulk.UnitAsk{Wires: []string{"101", "103"}},
 			"wires 101 and 103 do not run the same way: 101 runs through T R LL1, 103 through T LL2"},
-		{add.UnitAsk{Wires: []string{"101"}}, "1 wire cannot be a unit: a unit has 2 to 4 wires"},
-		{add.UnitAsk{Wires: []string{"101", "102", "103", "104", "105"}}, "5 wires cannot be a unit"},
-		{add.UnitAsk{Wires: []string{"101", "102"}, Shield: true, DrainFrom: "BOX:1"},
+		{bulk.UnitAsk{Wires: []string{"101"}}, "1 wire cannot be a unit: a unit has 2 to 4 wires"},
+		{bulk.UnitAsk{Wires: []string{"101", "102", "103", "104", "105"}}, "5 wires cannot be a unit"},
+		{bulk.UnitAsk{Wires: []string{"101", "102"}, Shield: true, DrainFrom: "BOX:1"},
 			"the drain cannot go to BOX:1: it is no free cavity"},
-		{add.UnitAsk{Wires: []string{"101", "102"}, Shield: true, DrainTo: add.DrainCavity},
+		{bulk.UnitAsk{Wires: []string{"101", "102"}, Shield: true, DrainTo: bulk.DrainCavity},
 			"the drain has no cavity: L1 has no free cavity left"},
 	} {
-		if _, err := add.UnitOf(s, c.ask); err == nil || !strings.HasPrefix(err.Error(), c.want) {
+		if _, err := bulk.UnitOf(s, c.ask); err == nil || !strings.HasPrefix(err.Error(), c.want) {
 			t.Errorf("%v, want %q", err, c.want)
 		}
 	}
 	again := sheetOf(t, got.H)
-	if _, err := add.UnitOf(again, add.UnitAsk{Wires: []string{"101", "102"}}); err == nil ||
+	if _, err := bulk.UnitOf(again, bulk.UnitAsk{Wires: []string{"101", "102"}}); err == nil ||
 		err.Error() != "wire 101 is in unit U1 already" {
 		t.Errorf("%v", err)
 	}
@@ -230,13 +232,13 @@ func TestUnitOf(t *testing.T) {
 func TestRemove(t *testing.T) {
 	s := calctest.Built(t, strings.Replace(bank, `id = "101"`, "id = \"101\"\nreturn = \"104\"", 1)+
 		"[[unit]]\nid = \"U1\"\nwires = [\"102\"]\n")
-	got, err := add.Remove(s, []string{"104", "102"})
-	if err != nil || len(got.Wires) != 0 || add.LeftText(got.Left) != "102: belongs to unit U1: take the unit apart first; 104: is the "+
+	got, err := bulk.Remove(s, []string{"104", "102"})
+	if err != nil || len(got.Wires) != 0 || bulk.LeftText(got.Left) != "102: belongs to unit U1: take the unit apart first; 104: is the "+
 		"return of wire 101: "+
 		"give that wire another return first" {
 		t.Errorf("%v %+v", err, got.Left)
 	}
-	got, err = add.Remove(s, []string{"104", "101"})
+	got, err = bulk.Remove(s, []string{"104", "101"})
 	if err != nil || len(got.H.Wires) != 3 || len(got.Left) != 0 || got.Says != "2 wires removed: 101 and 104" {
 		t.Errorf("%v %+v", err, got)
 	}

@@ -1,4 +1,4 @@
-package add_test
+package bulk_test
 
 import (
 	"fmt"
@@ -11,7 +11,7 @@ import (
 
 	"contralay/calc"
 	"contralay/calc/calctest"
-	"contralay/calc/query/add"
+	"contralay/calc/query/bulk"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/file"
@@ -152,7 +152,7 @@ func TestColoursAreFoundWhereverThereAreSome(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		l := someLoom(t)
 		s := built(t, l.text())
-		got, err := add.Colours(s, add.ColourAsk{})
+		got, err := bulk.Colours(s, bulk.ColourAsk{})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -196,7 +196,7 @@ func TestColoursAreFoundWhereverThereAreSome(t *testing.T) {
 func TestColoursOfAWholeLoom(t *testing.T) {
 	for _, name := range []string{"demo.toml", "whole.toml", "feeds.toml", "example.toml", "built-up.toml"} {
 		s := calctest.Laid(t, strings.TrimSuffix(name, ".toml"))
-		got, err := add.Colours(s, add.ColourAsk{Again: true})
+		got, err := bulk.Colours(s, bulk.ColourAsk{Again: true})
 		if err != nil || len(got.Lacks) > 0 {
 			t.Fatalf("%s: %v %+v", name, err, got.Lacks)
 		}
@@ -220,11 +220,11 @@ func TestColoursOfAWholeLoom(t *testing.T) {
 				}
 			}
 		}
-		once, err := add.Colours(s, add.ColourAsk{Again: true})
+		once, err := bulk.Colours(s, bulk.ColourAsk{Again: true})
 		if err != nil || !once.H.Same(got.H) {
 			t.Errorf("%s: the same ask has another answer", name)
 		}
-		if again, err := add.Colours(next, add.ColourAsk{}); err != nil || again.H != next.H {
+		if again, err := bulk.Colours(next, bulk.ColourAsk{}); err != nil || again.H != next.H {
 			t.Errorf("%s: coloured wires are coloured once more without being asked", name)
 		}
 	}
@@ -250,7 +250,7 @@ func TestSaysWhatLacks(t *testing.T) {
 			"P1: 100 and 101 were given one colour, blue", "Layer 1 of T has no tracer: the colours of its wires are all given"}, 0},
 		{"one colour for a layer", ring, []string{"Layer 1 of T gets no tracer: it needs 1 colour more in stock"}, 0},
 	} {
-		got, err := add.Colours(built(t, c.text()), add.ColourAsk{})
+		got, err := bulk.Colours(built(t, c.text()), bulk.ColourAsk{})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -277,14 +277,14 @@ func TestSaysWhatLacks(t *testing.T) {
 func TestCodesOfOneColour(t *testing.T) {
 	l := loom{terms: 2, wires: [][2]int{{0, 1}, {0, 1}, {0, 1}}, colour: []string{"96", "", "BK"},
 		stock: []string{"WHBU", "0", "PK", "WHBU", "wh/bu"}}
-	got, err := add.Colours(built(t, l.text()), add.ColourAsk{})
+	got, err := bulk.Colours(built(t, l.text()), bulk.ColourAsk{})
 	if err != nil || len(got.Lacks) > 0 || got.H.Wires[1].Colour.V != "PK" {
 		t.Errorf("%v %+v %q", err, got.Lacks, got.H.Wires[1].Colour.V)
 	}
-	if got, _ := add.Colours(built(t, l.text()), add.ColourAsk{Again: true}); len(got.Lacks) > 0 || got.H.Wires[0].Colour.V != "WHBU" {
+	if got, _ := bulk.Colours(built(t, l.text()), bulk.ColourAsk{Again: true}); len(got.Lacks) > 0 || got.H.Wires[0].Colour.V != "WHBU" {
 		t.Errorf("all again: %+v", got)
 	}
-	if _, err := add.Colours(built(t, l.text()), add.ColourAsk{Wires: []string{"nobody"}}); err == nil {
+	if _, err := bulk.Colours(built(t, l.text()), bulk.ColourAsk{Wires: []string{"nobody"}}); err == nil {
 		t.Error("coloured a wire that is not there")
 	}
 }

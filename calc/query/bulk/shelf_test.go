@@ -1,4 +1,4 @@
-package add_test
+package bulk_test
 
 import (
 	"sync"

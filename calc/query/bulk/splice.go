@@ -1,4 +1,4 @@
-package add
+package bulk
 
 import (
 	"fmt"
@@ -35,20 +35,20 @@ type joining struct {
 // breakout where their ways part, and one wire goes on from the splice to the first of their
 // cavities that takes it. That wire carries the sum of their currents, as if all were on at once,
 // and has the smallest size that satisfies it and for which there is a splice.
-func SpliceOf(s *sheet.Sheet, ask SpliceAsk) (Bulk, error) {
+func SpliceOf(s *sheet.Sheet, ask SpliceAsk) (Made, error) {
 	at, err := picked(s, ask.Wires)
 	if err != nil {
-		return Bulk{}, err
+		return Made{}, err
 	}
 	j := joining{s: s, at: at}
 	if err := j.mayJoin(); err != nil {
-		return Bulk{}, err
+		return Made{}, err
 	}
 	if err := j.meet(ask.Common); err != nil {
-		return Bulk{}, err
+		return Made{}, err
 	}
 	if err := j.part(ask.At); err != nil {
-		return Bulk{}, err
+		return Made{}, err
 	}
 	return j.make()
 }
@@ -210,7 +210,7 @@ func SpliceChoices(s *sheet.Sheet, ids []string, common string) (commons, places
 
 // make is the harness with the splice; the size of its one wire is judged with every branch as it
 // is laid now.
-func (j *joining) make() (Bulk, error) {
+func (j *joining) make() (Made, error) {
 	s := j.s
 	first := s.H.Wires[j.at[0]]
 	w := model.Wire{ID: s.H.NextID(s.H.Wires[j.at[len(j.at)-1]].ID), Spec: first.Spec, Size: j.thickest(), Role: first.Role,
@@ -246,7 +246,7 @@ func (j *joining) make() (Bulk, error) {
 	default:
 		says += ", for " + trimmed(float64(w.Amps.V)) + " A with all on at once"
 	}
-	return Bulk{H: h, Wires: []string{w.ID}, Says: says}, nil
+	return Made{H: h, Wires: []string{w.ID}, Says: says}, nil
 }
 
 // same is a value that two wires share, or none.

@@ -1,4 +1,4 @@
-package add_test
+package bulk_test
 
 import (
 	"slices"
@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"contralay/calc/calctest"
-	"contralay/calc/query/add"
+	"contralay/calc/query/bulk"
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -87,7 +87,7 @@ func wire(t *testing.T, h *model.Harness, id string) model.Wire {
 // its contact size.
 func TestLikeTakesTheNextCavities(t *testing.T) {
 	s := calctest.Built(t, board)
-	got, err := add.Like(s, add.LikeAsk{Wire: "101", Count: 2})
+	got, err := bulk.Like(s, bulk.LikeAsk{Wire: "101", Count: 2})
 	if err != nil || got.Short != "" || !slices.Equal(got.Wires, []string{"103", "104"}) {
 		t.Fatalf("%v %+v", err, got)
 	}
@@ -107,21 +107,21 @@ func TestLikeTakesTheNextCavities(t *testing.T) {
 // cavity it goes on from the first.
 func TestLikeSaysWhyNoMore(t *testing.T) {
 	s := calctest.Built(t, board)
-	got, err := add.Like(s, add.LikeAsk{Wire: "101", Count: 9})
+	got, err := bulk.Like(s, bulk.LikeAsk{Wire: "101", Count: 9})
 	if err != nil || len(got.Wires) != 2 || got.Short != "no free cavity of ECU takes 22 AWG of AS22759/32: its contacts or seals are of "+
 		"another size" {
 		t.Errorf("%v %+v", err, got)
 	}
-	got, err = add.Like(s, add.LikeAsk{Wire: "102", Count: 3})
+	got, err = bulk.Like(s, bulk.LikeAsk{Wire: "102", Count: 3})
 	if err != nil || len(got.Wires) != 2 || wire(t, got.H, "103").To.V != "S1" || wire(t, got.H, "103").From.V != "ECU:5" {
 		t.Errorf("to a splice: %v %+v", err, got)
 	}
 	full := calctest.Built(t, strings.Replace(board, `cavities = ["1", "2", "3", "4", "5"]`, `cavities = ["1", "5"]`, 1))
-	if _, err = add.Like(full, add.LikeAsk{Wire: "101", Count: 1}); err == nil ||
+	if _, err = bulk.Like(full, bulk.LikeAsk{Wire: "101", Count: 1}); err == nil ||
 		err.Error() != "nothing is made: P1 has no free cavity left" {
 		t.Errorf("%v", err)
 	}
-	got, err = add.Like(s, add.LikeAsk{Wire: "SP1", Count: 1})
+	got, err = bulk.Like(s, bulk.LikeAsk{Wire: "SP1", Count: 1})
 	if err != nil || wire(t, got.H, "SP2").To.V != "P1:2" {
 		t.Errorf("round the end: %v %+v", err, got)
 	}
@@ -130,7 +130,7 @@ func TestLikeSaysWhyNoMore(t *testing.T) {
 // Spares for which one end has no cavity are dead-ended there, when asked, and no other wire is.
 func TestLikeDeadEnds(t *testing.T) {
 	full := calctest.Built(t, strings.Replace(board, `cavities = ["1", "2", "3", "4", "5"]`, `cavities = ["1", "2", "5"]`, 1))
-	got, err := add.Like(full, add.LikeAsk{Wire: "SP1", Count: 3, DeadEnd: true})
+	got, err := bulk.Like(full, bulk.LikeAsk{Wire: "SP1", Count: 3, DeadEnd: true})
 	if err != nil || len(got.Wires) != 2 || !strings.HasPrefix(got.Short, "no free cavity of ECU") ||
 		!strings.HasSuffix(got.Short, "and P1 has no free cavity left") {
 		t.Fatalf("%v %+v", err, got)
@@ -139,17 +139,17 @@ func TestLikeDeadEnds(t *testing.T) {
 		b.From.V != "ECU:6" {
 		t.Errorf("%+v\n%+v", a, b)
 	}
-	if _, err := add.Like(full, add.LikeAsk{Wire: "101", Count: 1, DeadEnd: true}); err == nil {
+	if _, err := bulk.Like(full, bulk.LikeAsk{Wire: "101", Count: 1, DeadEnd: true}); err == nil {
 		t.Error("dead-ended a wire that is no spare")
 	}
 }
 
 func TestRange(t *testing.T) {
 	s := calctest.Built(t, board)
-	ask := add.RangeAsk{From: add.Ends{Termination: "ECU", Cavities: []string{"5", "6"}},
-		To:   add.Ends{Termination: "P1", Cavities: []string{"3", "2"}},
+	ask := bulk.RangeAsk{From: bulk.Ends{Termination: "ECU", Cavities: []string{"5", "6"}},
+		To:   bulk.Ends{Termination: "P1", Cavities: []string{"3", "2"}},
 		Spec: "AS22759/32", Size: "20", Role: model.RoleSignal}
-	got, err := add.Range(s, ask)
+	got, err := bulk.Range(s, ask)
 	if err != nil || !slices.Equal(got.Wires, []string{"103", "104"}) {
 		t.Fatalf("%v %+v", err, got)
 	}
@@ -161,8 +161,8 @@ func TestRange(t *testing.T) {
 	if got.Says != "2 wires from ECU:5...6 to P1:3...2: 103 and 104" {
 		t.Errorf("%q", got.Says)
 	}
-	ask.To = add.Ends{Splice: "S1"}
-	if got, err := add.Range(s, ask); err != nil || len(got.Wires) != 2 || wire(t, got.H, "104").To.V != "S1" {
+	ask.To = bulk.Ends{Splice: "S1"}
+	if got, err := bulk.Range(s, ask); err != nil || len(got.Wires) != 2 || wire(t, got.H, "104").To.V != "S1" {
 		t.Errorf("to a splice: %v", err)
 	}
 }
@@ -170,10 +170,10 @@ func TestRange(t *testing.T) {
 // What stands in the way of a range is named, and nothing is made.
 func TestRangeRefuses(t *testing.T) {
 	s := calctest.Built(t, board)
-	ecu := func(c ...string) add.Ends { return add.Ends{Termination: "ECU", Cavities: c} }
-	p1 := func(c ...string) add.Ends { return add.Ends{Termination: "P1", Cavities: c} }
+	ecu := func(c ...string) bulk.Ends { return bulk.Ends{Termination: "ECU", Cavities: c} }
+	p1 := func(c ...string) bulk.Ends { return bulk.Ends{Termination: "P1", Cavities: c} }
 	for _, c := range []struct {
-		from, to   add.Ends
+		from, to   bulk.Ends
 		size, want string
 	}{
 		{ecu("5"), p1("2", "3"), "22", "1 cavity of ECU to 2 cavities of P1: choose as many on both sides"},
@@ -185,12 +185,12 @@ func TestRangeRefuses(t *testing.T) {
 		{ecu("5", "5"), p1("2", "3"), "22", "cavity ECU:5 is chosen twice"},
 		{ecu("5"), ecu("5"), "22", "cavity ECU:5 is chosen on both sides"},
 		{ecu("5"), p1("2"), "7", "AS22759/32 has no size 7 in the catalogue"},
-		{ecu("5"), add.Ends{Termination: "X", Cavities: []string{"1"}}, "22", "no branch leads from ECU to X"},
-		{ecu("5"), add.Ends{Termination: "Y"}, "22", `there is no termination "Y"`},
-		{add.Ends{Splice: "S1"}, add.Ends{Splice: "S1"}, "22", "both ends are splices"},
+		{ecu("5"), bulk.Ends{Termination: "X", Cavities: []string{"1"}}, "22", "no branch leads from ECU to X"},
+		{ecu("5"), bulk.Ends{Termination: "Y"}, "22", `there is no termination "Y"`},
+		{bulk.Ends{Splice: "S1"}, bulk.Ends{Splice: "S1"}, "22", "both ends are splices"},
 		{ecu(), p1(), "22", "no cavity is chosen"},
 	} {
-		if _, err := add.Range(s, add.RangeAsk{From: c.from, To: c.to, Spec: "AS22759/32", Size: c.size}); err == nil ||
+		if _, err := bulk.Range(s, bulk.RangeAsk{From: c.from, To: c.to, Spec: "AS22759/32", Size: c.size}); err == nil ||
 			!strings.HasPrefix(err.Error(), c.want) {
 			t.Errorf("%v, want %q", err, c.want)
 		}
@@ -201,32 +201,32 @@ func TestRangeRefuses(t *testing.T) {
 func TestSet(t *testing.T) {
 	s := calctest.Built(t, board)
 	all := []string{"SP1", "101", "102"}
-	got, err := add.Set(s, all, add.Change{Size: model.Some("16")})
+	got, err := bulk.Set(s, all, bulk.Change{Size: model.Some("16")})
 	if err != nil || len(got.Wires) != 0 || got.H != s.H ||
-		add.LeftText(got.Left) != "101, 102 and SP1: ECU does not take 16 AWG of AS22759/32" {
+		bulk.LeftText(got.Left) != "101, 102 and SP1: ECU does not take 16 AWG of AS22759/32" {
 		t.Errorf("%v %+v", err, got)
 	}
-	got, err = add.Set(s, all, add.Change{Size: model.Some("20"), Colour: model.Some("6"), Amps: model.Some(s.H.Wires[0].Amps.V)})
+	got, err = bulk.Set(s, all, bulk.Change{Size: model.Some("20"), Colour: model.Some("6"), Amps: model.Some(s.H.Wires[0].Amps.V)})
 	if err != nil || !slices.Equal(got.Wires, []string{"101", "102", "SP1"}) || got.Says != "3 wires: 20 AWG, colour blue, 1.5 A" {
 		t.Errorf("%v %+v", err, got)
 	}
 	if w := wire(t, got.H, "102"); w.Size != "20" || w.Colour.V != "6" || w.Role.V != model.RoleGround || s.H.Wires[1].Size != "22" {
 		t.Errorf("%+v", w)
 	}
-	got, _ = add.Set(s, all, add.Change{Role: model.Some(model.RoleGround), Colour: model.Some("")})
+	got, _ = bulk.Set(s, all, bulk.Change{Role: model.Some(model.RoleGround), Colour: model.Some("")})
 	if w := wire(t, got.H, "101"); w.Colour.Set || got.Says != "2 wires: no colour, role ground; 1 had it already" {
 		t.Errorf("%+v %s", w, got.Says)
 	}
-	got, _ = add.Set(s, all, add.Change{Spec: model.Some("AS22759/99")})
-	if add.LeftText(got.Left) != "101, 102 and SP1: AS22759/99 has no size 22 in the catalogue" {
+	got, _ = bulk.Set(s, all, bulk.Change{Spec: model.Some("AS22759/99")})
+	if bulk.LeftText(got.Left) != "101, 102 and SP1: AS22759/99 has no size 22 in the catalogue" {
 		t.Errorf("%+v", got.Left)
 	}
-	for _, bad := range []add.Change{{Amps: model.Some[unit.Ampere](-1)}, {Amps: model.Some[unit.Ampere](1001)}} {
-		if _, err := add.Set(s, all, bad); err == nil {
+	for _, bad := range []bulk.Change{{Amps: model.Some[unit.Ampere](-1)}, {Amps: model.Some[unit.Ampere](1001)}} {
+		if _, err := bulk.Set(s, all, bad); err == nil {
 			t.Errorf("%+v", bad)
 		}
 	}
-	if _, err := add.Set(s, []string{"101", "nobody"}, add.Change{}); err == nil || err.Error() != `there is no wire "nobody"` {
+	if _, err := bulk.Set(s, []string{"101", "nobody"}, bulk.Change{}); err == nil || err.Error() != `there is no wire "nobody"` {
 		t.Errorf("%v", err)
 	}
 }

@@ -1,4 +1,4 @@
-package add
+package bulk
 
 import (
 	"fmt"

@@ -1,4 +1,4 @@
-package add_test
+package bulk_test
 
 import (
 	"bytes"
@@ -8,7 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"contralay/calc"
-	"contralay/calc/query/add"
+	"contralay/calc/query/bulk"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/file"
@@ -125,35 +125,36 @@ func anyBulk(t *rapid.T, s *sheet.Sheet) (*model.Harness, []string, error) {
 		one = rapid.SampledFrom(h.Wires).Draw(t, "wire").ID
 	}
 	size := rapid.SampledFrom([]string{"24", "22", "20", "12", "7"}).Draw(t, "size")
-	var got add.Bulk
+	var got bulk.Made
 	var err error
 	switch op := rapid.SampledFrom([]string{"like", "range", "set", "unit", "splice", "remove", "colours"}).Draw(t, "what"); op {
 	case "like":
-		got, err = add.Like(s, add.LikeAsk{Wire: one, Count: rapid.IntRange(0, 9).Draw(t, "n"), DeadEnd: rapid.Bool().Draw(t, "dead end")})
+		got, err = bulk.Like(s, bulk.LikeAsk{Wire: one, Count: rapid.IntRange(0, 9).Draw(t, "n"),
+			DeadEnd: rapid.Bool().Draw(t, "dead end")})
 	case "range":
-		side := func() add.Ends {
+		side := func() bulk.Ends {
 			k := rapid.IntRange(0, len(h.Terminations)-1).Draw(t, "termination")
 			if rapid.IntRange(0, 5).Draw(t, "splice") == 0 {
-				return add.Ends{Splice: "S1"}
+				return bulk.Ends{Splice: "S1"}
 			}
-			return add.Ends{Termination: h.Terminations[k].ID,
-				Cavities: add.FreeFrom(s, k, "", "AS22759/32", size, rapid.IntRange(0, 4).Draw(t, "n"), nil)}
+			return bulk.Ends{Termination: h.Terminations[k].ID,
+				Cavities: bulk.FreeFrom(s, k, "", "AS22759/32", size, rapid.IntRange(0, 4).Draw(t, "n"), nil)}
 		}
-		got, err = add.Range(s, add.RangeAsk{From: side(), To: side(), Spec: "AS22759/32", Size: size, Role: model.RoleSignal})
+		got, err = bulk.Range(s, bulk.RangeAsk{From: side(), To: side(), Spec: "AS22759/32", Size: size, Role: model.RoleSignal})
 	case "set":
-		got, err = add.Set(s, ids, add.Change{Size: model.Some(size), Amps: maybe(t, "amps", rapid.Just[unit.Ampere](2)),
+		got, err = bulk.Set(s, ids, bulk.Change{Size: model.Some(size), Amps: maybe(t, "amps", rapid.Just[unit.Ampere](2)),
 			Colour: maybe(t, "colour", rapid.SampledFrom([]string{"", "6"}))})
 	case "unit":
-		drain := rapid.SampledFrom([]string{"", add.DrainShell, add.DrainCut, add.DrainCavity, "S1", "P1:1"})
-		got, err = add.UnitOf(s, add.UnitAsk{Wires: ids, Shield: rapid.Bool().Draw(t, "shield"), DrainFrom: drain.Draw(t, "from"),
+		drain := rapid.SampledFrom([]string{"", bulk.DrainShell, bulk.DrainCut, bulk.DrainCavity, "S1", "P1:1"})
+		got, err = bulk.UnitOf(s, bulk.UnitAsk{Wires: ids, Shield: rapid.Bool().Draw(t, "shield"), DrainFrom: drain.Draw(t, "from"),
 			DrainTo: drain.Draw(t, "to")})
 	case "splice":
 		common := rapid.SampledFrom([]string{"", "P1", "P2"}).Draw(t, "common")
-		got, err = add.SpliceOf(s, add.SpliceAsk{Wires: ids, Common: common, At: rapid.SampledFrom([]string{"", "J1"}).Draw(t, "at")})
+		got, err = bulk.SpliceOf(s, bulk.SpliceAsk{Wires: ids, Common: common, At: rapid.SampledFrom([]string{"", "J1"}).Draw(t, "at")})
 	case "remove":
-		got, err = add.Remove(s, ids)
+		got, err = bulk.Remove(s, ids)
 	default:
-		c, err := add.Colours(s, add.ColourAsk{Wires: ids, Again: rapid.Bool().Draw(t, "again"),
+		c, err := bulk.Colours(s, bulk.ColourAsk{Wires: ids, Again: rapid.Bool().Draw(t, "again"),
 			Stock: rapid.SampledFrom([][]string{nil, {"0"}, {"0", "1", "2"}}).Draw(t, "stock")})
 		return c.H, c.Wires, err
 	}
