@@ -47,7 +47,7 @@ func TestBounce(t *testing.T) {
 		})
 	}
 	m := after(with(80*time.Millisecond), 5, "down", "down", "down")
-	if m.At(m.Page(m.ListWidth())) != 1+3 { // a first visit begins on the first wire
+	if m.At(m.Page(m.ListWidth())) != 2+3 { // a first visit begins on the first wire
 		t.Errorf("arrows are held back: row %d", m.At(m.Page(m.ListWidth())))
 	}
 	if m = after(m, 5, "h", "h"); m.Top() != "help" || m.Says == "" {

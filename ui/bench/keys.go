@@ -28,8 +28,9 @@ func onStep(m *desk.Model, _ *desk.Row) bool { return len(m.Stack) == 0 }
 
 // keyTable is the key table, in the order of the bar.
 var keyTable = []binding{
-	{keys: []string{"left", "right"}, caps: 2, name: "< >", bar: "step", help: "previous or next step; in a list, left goes back",
-		do: func(m *desk.Model, _ *desk.Row, k words.Key) { sideways(m, k) }},
+	{keys: []string{"left", "right"}, caps: 2, name: "< >", bar: "step",
+		help: "previous or next step; in a list, left goes back, right goes on where wires are marked",
+		do:   func(m *desk.Model, _ *desk.Row, k words.Key) { sideways(m, k) }},
 	{keys: []string{"up", "down", "pgup", "pgdown", "home", "end"}, caps: 2, name: "^ v", bar: "row",
 		help: "previous or next row; page and end keys go further",
 		do:   func(m *desk.Model, _ *desk.Row, k words.Key) { upDown(m, m.Page(m.ListWidth()), k) }},
@@ -217,6 +218,10 @@ func sideways(m *desk.Model, k words.Key) {
 	if len(m.Stack) > 0 {
 		if k.Name == "left" {
 			escape(m)
+			return
+		}
+		if m.Here().Onward != nil {
+			m.Here().Onward(m)
 			return
 		}
 		m.Tell("Enter opens the row. Left or Esc goes back")

@@ -6,6 +6,7 @@ import (
 	"contralay/ui/bench/ends"
 	"contralay/ui/bench/layers"
 	"contralay/ui/bench/lists"
+	"contralay/ui/bench/several"
 	"contralay/ui/bench/sheath"
 	"contralay/ui/bench/tree"
 	"contralay/ui/bench/wires"
@@ -51,6 +52,14 @@ var screens = []desk.Place{
 	{Kind: wires.SizesKind, Help: "wires", Wide: true, Page: wires.SizesPage},
 	{Kind: wires.FeedsKind, Help: "protection", Wide: true, Page: wires.FeedsPage},
 	{Kind: wires.FeedKind, Help: "protection", Wide: true, Page: wires.FeedPage},
+
+	// several wires
+	{Kind: desk.KindSeveral, Help: "several", Wide: true, Page: several.Page, Onward: several.Onward, Escape: several.Leave,
+		Leaves: "right changes the marked, Esc goes back"},
+	{Kind: several.MarkedKind, Help: "several", Wide: true, Page: several.MarkedPage},
+	{Kind: several.UnitKind, Help: "several", Wide: true, Page: several.UnitPage},
+	{Kind: several.SpliceKind, Help: "several", Wide: true, Page: several.SplicePage},
+	{Kind: desk.KindFrom, Help: "several", Wide: true, Page: several.FromPage},
 
 	// layers
 	{Kind: layers.LayerKind, Help: "layers"},

@@ -28,7 +28,9 @@ var topics = []Topic{
 	}},
 	{"wires", "step 1, Wires", []string{
 		"This step lists the wires that run through the branch. The lines above it count the pieces to lay and the " +
-			"free cavities. The first row names the wire nearest its limit; Enter lists all wires, worst first.",
+			"free cavities. The first row names the wire nearest its limit; Enter lists all wires, worst first. The next one changes " +
+			"several wires at " +
+			"once.",
 		"+ and - take the next size. Digits set the current. Enter opens the wire. Measure the reel first, because every diameter " +
 			"depends on it: lay ten wires side by side, divide by ten, type the result. A calliper may send digits and Enter at once.",
 		"Lists start with what this harness already uses. \"One more like this\" takes the next number and free cavities; type a number " +
@@ -36,6 +38,17 @@ var topics = []Topic{
 		"A wire's page lists every limit on its current: the public tables and the heat of the bundle on each branch, and both " +
 			"contacts. The lowest one counts. Press . to remove the wire. Rows below the list show the sizes that would satisfy all " +
 			"wires, and the fuses.",
+	}},
+	{"several", "several wires at once", []string{
+		"\"Change several wires\" is a row on the step Wires and on the page of a connector. Enter marks a wire, + marks all like it. The " +
+			"first row marks by size, role, far end, or all. The right arrow goes on to what you can do with the marked wires. One " +
+			"Backspace takes back each change whole.",
+		"A wire that its contact or seal would not take in a size stays as it was, and the bench names it. A unit is two to four wires " +
+			"that run the same way. A splice joins wires that end at one connector, with one wire on for the sum of their currents.",
+		"Colours are proposed so that no connector has two wires alike and every layer has a tracer. Propose them when the branches are " +
+			"laid. They come from colour_stock in [rules]. A colour that you gave stays, unless you ask for new ones. If the stock is too " +
+			"small, the bench says where.",
+		"On the page of a connector, Enter on a free cavity makes wires from there: how many, where to, what size.",
 	}},
 	{"protection", "current, duty, fuses", []string{
 		"A wire may carry the lowest of its limits: each branch by the public tables and by the heat of the bundle as laid, the " +

@@ -36,7 +36,7 @@ type Answer struct {
 // same answer.
 func Solve(a Ask, steps int) Answer {
 	s := open(a, steps)
-	found := s.ready && s.rings(0)
+	found := s.ready && (s.inOrder() || s.rings(0))
 	out := Answer{Found: found, Spent: s.steps < 0}
 	if found {
 		out.Colours = slices.Clone(s.got)
@@ -209,6 +209,22 @@ func (s *search) try(c int, do func() bool, on func() bool) bool {
 	s.named[c]--
 	s.back(mark)
 	return false
+}
+
+// inOrder gives each wire, one after the other, its first free colour. Where that happens to be an
+// answer it is the one that reads best.
+func (s *search) inOrder() bool {
+	got, own := append([]int(nil), s.got...), s.ownBars()
+	for w := range got {
+		if got[w] = s.firstFree(got, own, w); got[w] == none {
+			return false
+		}
+	}
+	if !s.ask.Holds(got) {
+		return false
+	}
+	copy(s.got, got)
+	return true
 }
 
 // rings takes a tracer for each ring from the k-th on, then colours the rest.

@@ -1,6 +1,7 @@
 package hue
 
 import (
+	"slices"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -160,7 +161,7 @@ func TestThreeConnectorsRoundACorner(t *testing.T) {
 func TestTakesTheFirstColours(t *testing.T) {
 	a := Ask{Wires: 3, Colours: 50, Apart: [][2]int{{0, 1}, {1, 2}}, Rings: []Ring{{Wires: []int{0, 1, 2}}}}
 	got := Solve(a, 1000)
-	if !got.Found || got.Colours[0] != 0 || got.Colours[1] != 1 || got.Colours[2] != 1 && got.Colours[2] != 2 {
+	if !got.Found || !slices.Equal(got.Colours, []int{0, 1, 0}) { // 1 is the tracer
 		t.Errorf("%+v", got)
 	}
 	if a.Colours = 0; Solve(a, 1000).Found {

@@ -125,7 +125,7 @@ func anyBulk(t *rapid.T, s *sheet.Sheet) (*model.Harness, []string, error) {
 		one = rapid.SampledFrom(h.Wires).Draw(t, "wire").ID
 	}
 	size := rapid.SampledFrom([]string{"24", "22", "20", "12", "7"}).Draw(t, "size")
-	var got bulk.Bulk
+	var got bulk.Made
 	var err error
 	switch op := rapid.SampledFrom([]string{"like", "range", "set", "unit", "splice", "remove", "colours"}).Draw(t, "what"); op {
 	case "like":

@@ -11,8 +11,8 @@ import (
 	"contralay/model"
 )
 
-// Bulk is what was done to several wires in one go.
-type Bulk struct {
+// Made is what was done to several wires in one go.
+type Made struct {
 	H     *model.Harness
 	Wires []string // that were made or changed, in the order of the harness
 	Says  string   // what was done, in a sentence

@@ -349,7 +349,12 @@ var EveryScreen = map[string][]string{
 	"add":            {"esc", "+"}, "kinds of device": {"esc", "+", "enter"}, "kind of device": {"esc", "+", "enter", "enter"},
 	"new devices": {"esc", "+", "enter", "enter", "enter"}, "new spares": {"esc", "+", "@spare wires", "enter"},
 	"new connector": {"esc", "+", "@a connector", "enter", "enter"},
-	"why":           {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
+	"several wires": {"@change several", "enter"}, "marked wires": {"@change several", "enter", "+", "right"},
+	"unit of the marked":   {"@change several", "enter", "enter", "down", "enter", "right", "@make a pair", "enter", "down", "+"},
+	"splice of the marked": {"@change several", "enter", "enter", "down", "enter", "right", "@join", "enter"},
+	"several of an end":    {"esc", "@terminations", "enter", "enter", "@change several", "enter"},
+	"wires from here":      {"esc", "@terminations", "enter", "enter", "@ free", "enter"},
+	"why":                  {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 
 // EveryKey is every key that means something, and some that mean nothing.

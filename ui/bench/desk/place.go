@@ -14,6 +14,8 @@ const (
 	KindWire        Kind = "wire"
 	KindChoice      Kind = "choice"
 	KindFileChanged Kind = "file changed"
+	KindSeveral     Kind = "several wires" // of a connector, or of the branch in hand
+	KindFrom        Kind = "wires from here"
 )
 
 // Place is what the bench knows of a step or of a kind of screen, whatever its page shows:
@@ -41,6 +43,7 @@ type Place struct {
 	Backspace func(m *Model)                        // in place of undo
 	Leads     string                                // what the bar calls Backspace where that is not undo
 	Escape    func(m *Model)                        // in place of going back
+	Onward    func(m *Model)                        // what the right arrow does
 	Leaves    string                                // beside the title, in place of "Esc goes back"
 	Strip     func(m *Model) (text string, ok bool) // the strip of figures, in place of the branch's
 

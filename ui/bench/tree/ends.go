@@ -96,6 +96,11 @@ func EndPage(m *desk.Model, _ int, id string) desk.Page {
 				id+words.Either(h.Firewall.V, " is in no firewall", " is in a firewall"))
 		}})
 	p.Rows = append(p.Rows, ends.WhichRow(m, id))
+	if s.Used+s.Spare > 0 {
+		p.Rows = append(p.Rows, desk.Row{Key: "several", Text: "change several wires of " + id,
+			Detail: "Enter marks some: size, colour, role, current, units, splices",
+			Enter:  func(m *desk.Model) { m.Show(desk.KindSeveral, id) }})
+	}
 	p.Rows = append(p.Rows, m.Once("pairs "+id, func() []desk.Row { return pairingRows(m, t) })...)
 	for _, c := range s.Cavities {
 		p.Rows = append(p.Rows, cavityRow(m, t, c))
@@ -155,7 +160,8 @@ func cavityRow(m *desk.Model, t int, name string) desk.Row {
 		r.Step = func(m *desk.Model, _ int) { reserve(m, id, name, false) }
 	default:
 		say("free")
-		r.Detail = "+ - reserves it"
+		r.Detail = "Enter makes wires from here on, + - reserves it"
+		r.Enter = func(m *desk.Model) { m.Show(desk.KindFrom, where) }
 		r.Step = func(m *desk.Model, _ int) { reserve(m, id, name, true) }
 	}
 	return r

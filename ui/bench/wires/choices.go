@@ -107,12 +107,7 @@ func colourChoices(m *desk.Model) []desk.Choice {
 		}
 	}
 	used := desk.Counted(all)
-	for a := range 10 {
-		all = append(all, fmt.Sprint(a))
-	}
-	for a := range 9 {
-		all = append(all, fmt.Sprint(90+a)) // white with one stripe
-	}
+	all = append(all, m.Sheet.Limits.ColourStock...)
 	var out []desk.Choice
 	seen := map[string]bool{}
 	for _, c := range all {

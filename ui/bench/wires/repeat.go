@@ -5,9 +5,8 @@ import (
 	"strconv"
 	"strings"
 
+	"contralay/calc/query/bulk"
 	"contralay/calc/query/offer"
-	"contralay/model"
-	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 )
@@ -39,51 +38,23 @@ func moreRow(m *desk.Model, id string) desk.Row {
 		}}}
 }
 
-// addLike adds n wires like one, to the next free cavities. It is one change.
+// addLike adds n wires like one, to the next free cavities, or as many as there is room for. It is
+// one change.
 func addLike(m *desk.Model, id string, n int) {
-	k, ok := m.Sheet.Index.Wire[id]
-	if !ok {
-		m.Refuse("wire " + id + " is gone")
+	got, err := bulk.Like(m.Sheet, bulk.LikeAsk{Wire: id, Count: n})
+	hint := ""
+	if r, any := likeRow(m, id); any {
+		hint = "; see the row: " + r.Text
+	}
+	if err != nil {
+		m.Refuse(err.Error() + hint)
 		return
 	}
-	like, path := m.H.Wires[k], m.Sheet.Wires[k].Path
-	h := m.H
-	last, taken := like.ID, map[string]bool{}
-	first := ""
-	for range n {
-		w := like
-		w.ID = h.NextID(last)
-		last = w.ID
-		// what was measured, was measured there
-		w.Return, w.Note, w.DropV = model.Opt[string]{}, model.Opt[string]{}, model.Opt[unit.Volt]{}
-		a, okA := desk.FreeBeyond(m.Sheet, like.From.V, like, taken)
-		taken[a] = a != ""
-		z, okZ := desk.FreeBeyond(m.Sheet, like.To.V, like, taken)
-		taken[z] = z != ""
-		if !okA || !okZ {
-			hint := ""
-			if r, any := likeRow(m, id); any {
-				hint = "; see the row: " + r.Text
-			}
-			m.Refuse(fmt.Sprintf("no free cavity for %s from %s to %s%s",
-				words.Either(n == 1, "one more", fmt.Sprintf("%d more", n)), endText(&like, true), endText(&like, false),
-				hint))
-			return
-		}
-		for at, text := range map[*model.Opt[string]]string{&w.From: a, &w.To: z} {
-			if *at = (model.Opt[string]{}); text != "" {
-				*at = model.Some(text)
-			}
-		}
-		h = h.AddWire(w, path)
-		if first == "" {
-			first = fmt.Sprintf("wire %s from %s to %s", w.ID, endText(&w, true), endText(&w, false))
-		}
+	was := m.H
+	m.Change(got.H, got.Says)
+	if m.H != was && got.Short != "" {
+		m.Refuse(fmt.Sprintf("%s. No more than %d: %s%s", got.Says, len(got.Wires), got.Short, hint))
 	}
-	if n > 1 {
-		first = fmt.Sprintf("%d wires, to %s", n, last)
-	}
-	m.Change(h, first)
 }
 
 // likeRow repeats what a wire's connector has on those like it that are empty.

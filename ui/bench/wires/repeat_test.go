@@ -93,7 +93,7 @@ func TestARowOfLikeLegs(t *testing.T) {
 	}
 }
 
-// One more, many more by a number, and a plain refusal where there is no room.
+// One more, many more by a number, as many as there is room for, and a plain refusal where there is none.
 func TestMoreLikeTheLast(t *testing.T) {
 	m := benchtest.Typed(t, strings.ReplaceAll(likeLegs, `to = "INJ1:1"`, `to = "S1"`)+"[[splice]]\nid = \"S1\"\nat = \"J1\"\n")
 	benchtest.Press(m, "enter")
@@ -104,7 +104,11 @@ func TestMoreLikeTheLast(t *testing.T) {
 		t.Errorf("%q, %d changes", got, m.History.Steps())
 	}
 	benchtest.Press(m, "9", "enter")
-	if !m.Trouble || len(m.H.Wires) != 6 || !strings.Contains(m.Says, "no free cavity for 9 more") {
+	if !m.Trouble || len(m.H.Wires) != 10 || !strings.Contains(m.Says, "No more than 4: P1 has no free cavity left") {
+		t.Errorf("%q with %d wires", m.Says, len(m.H.Wires))
+	}
+	benchtest.Press(m, "enter")
+	if !m.Trouble || len(m.H.Wires) != 10 || m.Says != "nothing is made: P1 has no free cavity left" {
 		t.Errorf("%q with %d wires", m.Says, len(m.H.Wires))
 	}
 	benchtest.Press(m, "esc")

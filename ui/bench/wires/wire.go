@@ -290,15 +290,8 @@ const (
 )
 
 func stepColour(m *desk.Model, id string, by int) {
-	var all []string
-	for a := range 10 {
-		all = append(all, fmt.Sprint(a))
-	}
-	for a := range 9 {
-		all = append(all, fmt.Sprint(90+a)) // white with one stripe
-	}
 	i := m.Sheet.Index.Wire[id]
-	c, _ := words.Around(all, m.H.Wires[i].Colour.V, by)
+	c, _ := words.Around(m.Sheet.Limits.ColourStock, m.H.Wires[i].Colour.V, by)
 	m.Change(m.H.EditWire(i, func(w *model.Wire) { w.Colour = model.Some(c) }), "colour "+paper.Colour(c))
 }
 

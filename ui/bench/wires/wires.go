@@ -31,6 +31,12 @@ func WiresPage(m *desk.Model, w int, _ string) desk.Page {
 	if r, ok := judgeRow(m, ids); ok {
 		p.Rows, p.Start = append(p.Rows, r), 1
 	}
+	if len(ids) > 1 {
+		p.Rows = append(p.Rows, desk.Row{Key: "several", Text: "change several wires",
+			Detail: "Enter marks some: size, colour, role, current, units, splices",
+			Enter:  func(m *desk.Model) { m.Show(desk.KindSeveral, "") }})
+		p.Start = len(p.Rows)
+	}
 	columns := wireColumns(m, w)
 	p.Cols = columns.Head()
 	p.Rows = append(p.Rows, m.Once(fmt.Sprint("list ", w, m.Sys), func() []desk.Row { return wireRows(m, ids, columns) })...)
@@ -41,7 +47,7 @@ func WiresPage(m *desk.Model, w int, _ string) desk.Page {
 		p.Rows = append(p.Rows, sizesRow(m), feedsRow(m))
 	}
 	p.Rows = append(p.Rows, m.Once("wires", func() []desk.Row { return append(likeRows(m, ids), mirrorRows(m)...) })...)
-	p.Empty = "No wire runs here yet. Give a wire its ends in the file, or repeat those of a similar branch"
+	p.Empty = "No wire runs here yet. Open a connector (Esc, terminations) and press Enter on a free cavity, or repeat a similar branch"
 	return p
 }
 

@@ -22,15 +22,15 @@ const MostAmps unit.Ampere = 1000
 
 // Set changes several wires alike. A wire that cannot have the value is left and named: one whose
 // specification has no such size, and one that its contact or seal would not take.
-func Set(s *sheet.Sheet, ids []string, c Change) (Bulk, error) {
+func Set(s *sheet.Sheet, ids []string, c Change) (Made, error) {
 	at, err := picked(s, ids)
 	if err != nil {
-		return Bulk{}, err
+		return Made{}, err
 	}
 	if c.Amps.Set && !(c.Amps.V >= 0 && c.Amps.V <= MostAmps) {
-		return Bulk{}, fmt.Errorf("%s A is out of range: 0 to %s A", unit.Fixed(c.Amps.V, 2), unit.Fixed(MostAmps, 0))
+		return Made{}, fmt.Errorf("%s A is out of range: 0 to %s A", unit.Fixed(c.Amps.V, 2), unit.Fixed(MostAmps, 0))
 	}
-	out := Bulk{H: s.H}
+	out := Made{H: s.H}
 	var change []int
 	for _, k := range at {
 		w := s.H.Wires[k]

@@ -23,19 +23,19 @@ const MostAtOnce = 200
 // seals take it; an end in a splice, or capped, stays where it is. Where an end has too few it
 // makes what it can and says why no more. What was measured along the one, its note and its return
 // are its own; so is its feed.
-func Like(s *sheet.Sheet, ask LikeAsk) (Bulk, error) {
+func Like(s *sheet.Sheet, ask LikeAsk) (Made, error) {
 	k, ok := s.Index.Wire[ask.Wire]
 	if !ok {
-		return Bulk{}, fmt.Errorf("there is no wire %q", ask.Wire)
+		return Made{}, fmt.Errorf("there is no wire %q", ask.Wire)
 	}
 	if ask.Count < 1 || ask.Count > MostAtOnce {
-		return Bulk{}, fmt.Errorf("%d is out of range: 1 to %d wires at once", ask.Count, MostAtOnce)
+		return Made{}, fmt.Errorf("%d is out of range: 1 to %d wires at once", ask.Count, MostAtOnce)
 	}
 	like := s.H.Wires[k]
 	if ask.DeadEnd && like.Role.V != model.RoleSpare {
-		return Bulk{}, fmt.Errorf("wire %s is no spare: only a spare may end without a cavity", like.ID)
+		return Made{}, fmt.Errorf("wire %s is no spare: only a spare may end without a cavity", like.ID)
 	}
-	out := Bulk{H: s.H}
+	out := Made{H: s.H}
 	taken, last := map[string]bool{}, like.ID
 	for range ask.Count {
 		w := like
@@ -54,7 +54,7 @@ func Like(s *sheet.Sheet, ask LikeAsk) (Bulk, error) {
 		out.Wires = append(out.Wires, w.ID)
 	}
 	if len(out.Wires) == 0 {
-		return Bulk{}, fmt.Errorf("nothing is made: %s", out.Short)
+		return Made{}, fmt.Errorf("nothing is made: %s", out.Short)
 	}
 	out.Says = count(len(out.Wires), "wire") + " like " + like.ID + ": " + Named(out.Wires)
 	if i, fed := s.Index.FeedOf[like.ID]; fed {

@@ -28,37 +28,37 @@ type RangeAsk struct {
 
 // Range makes a wire from each cavity of a range to each of another, in order. It makes all or
 // none: what stands in the way is in the error.
-func Range(s *sheet.Sheet, ask RangeAsk) (Bulk, error) {
+func Range(s *sheet.Sheet, ask RangeAsk) (Made, error) {
 	if _, known := s.Cat.Wire(ask.Spec, ask.Size); !known {
-		return Bulk{}, fmt.Errorf("%s has no size %s in the catalogue", ask.Spec, ask.Size)
+		return Made{}, fmt.Errorf("%s has no size %s in the catalogue", ask.Spec, ask.Size)
 	}
 	if ask.Role != "" && !slices.Contains(model.Roles, ask.Role) {
-		return Bulk{}, fmt.Errorf("there is no role %q", ask.Role)
+		return Made{}, fmt.Errorf("there is no role %q", ask.Role)
 	}
 	from, err := endTexts(s, ask.From, ask.Spec, ask.Size)
 	if err != nil {
-		return Bulk{}, err
+		return Made{}, err
 	}
 	to, err := endTexts(s, ask.To, ask.Spec, ask.Size)
 	if err != nil {
-		return Bulk{}, err
+		return Made{}, err
 	}
 	n := max(len(from), len(to))
 	switch {
 	case ask.From.Splice != "" && ask.To.Splice != "":
-		return Bulk{}, fmt.Errorf("both ends are splices: choose the cavities of one side")
+		return Made{}, fmt.Errorf("both ends are splices: choose the cavities of one side")
 	case min(len(from), len(to)) == 0:
-		return Bulk{}, fmt.Errorf("no cavity is chosen")
+		return Made{}, fmt.Errorf("no cavity is chosen")
 	case ask.From.Splice == "" && ask.To.Splice == "" && len(from) != len(to):
-		return Bulk{}, fmt.Errorf("%s of %s to %s of %s: choose as many on both sides", count2(len(from)), ask.From.Termination,
+		return Made{}, fmt.Errorf("%s of %s to %s of %s: choose as many on both sides", count2(len(from)), ask.From.Termination,
 			count2(len(to)), ask.To.Termination)
 	case n > MostAtOnce:
-		return Bulk{}, fmt.Errorf("%d is out of range: 1 to %d wires at once", n, MostAtOnce)
+		return Made{}, fmt.Errorf("%d is out of range: 1 to %d wires at once", n, MostAtOnce)
 	}
 	if twice := slices.IndexFunc(from, func(e string) bool { return ask.From.Splice == "" && slices.Contains(to, e) }); twice >= 0 {
-		return Bulk{}, fmt.Errorf("cavity %s is chosen on both sides", from[twice])
+		return Made{}, fmt.Errorf("cavity %s is chosen on both sides", from[twice])
 	}
-	out := Bulk{H: s.H}
+	out := Made{H: s.H}
 	id := nextWire(s.H)
 	for k := range n {
 		w := model.Wire{ID: id, From: model.Some(nth(from, k)), To: model.Some(nth(to, k)), Spec: ask.Spec, Size: ask.Size}
@@ -67,7 +67,7 @@ func Range(s *sheet.Sheet, ask RangeAsk) (Bulk, error) {
 		}
 		path, way := wires.Path(s, &w)
 		if !way {
-			return Bulk{}, fmt.Errorf("no branch leads from %s to %s", placeOf(ask.From), placeOf(ask.To))
+			return Made{}, fmt.Errorf("no branch leads from %s to %s", placeOf(ask.From), placeOf(ask.To))
 		}
 		out.H = out.H.AddWire(w, path)
 		out.Wires = append(out.Wires, w.ID)

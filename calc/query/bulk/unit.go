@@ -28,25 +28,25 @@ type UnitAsk struct {
 
 // UnitOf makes two to four wires up into a pair, a triple or a quad. They must run the same way:
 // the error names those that do not.
-func UnitOf(s *sheet.Sheet, ask UnitAsk) (Bulk, error) {
+func UnitOf(s *sheet.Sheet, ask UnitAsk) (Made, error) {
 	at, err := picked(s, ask.Wires)
 	if err != nil {
-		return Bulk{}, err
+		return Made{}, err
 	}
 	if n := len(at); n < 2 || n > len(model.UnitBuilds)+1 {
-		return Bulk{}, fmt.Errorf("%s cannot be a unit: a unit has 2 to %d wires", count(n, "wire"), len(model.UnitBuilds)+1)
+		return Made{}, fmt.Errorf("%s cannot be a unit: a unit has 2 to %d wires", count(n, "wire"), len(model.UnitBuilds)+1)
 	}
 	first := at[0]
 	for _, k := range at {
 		id := s.H.Wires[k].ID
 		if u, in := s.Index.UnitOf[id]; in {
-			return Bulk{}, fmt.Errorf("wire %s is in unit %s already", id, s.H.Units[u].ID)
+			return Made{}, fmt.Errorf("wire %s is in unit %s already", id, s.H.Units[u].ID)
 		}
 		if !s.Wires[k].HasPath {
-			return Bulk{}, fmt.Errorf("wire %s runs nowhere yet: give it both ends", id)
+			return Made{}, fmt.Errorf("wire %s runs nowhere yet: give it both ends", id)
 		}
 		if !wires.SamePath(s.Wires[first].Path, s.Wires[k].Path) {
-			return Bulk{}, fmt.Errorf("wires %s and %s do not run the same way: %s runs through %s, %s through %s", s.H.Wires[first].ID, id,
+			return Made{}, fmt.Errorf("wires %s and %s do not run the same way: %s runs through %s, %s through %s", s.H.Wires[first].ID, id,
 				s.H.Wires[first].ID, wayText(s, first), id, wayText(s, k))
 		}
 	}
@@ -59,15 +59,15 @@ func UnitOf(s *sheet.Sheet, ask UnitAsk) (Bulk, error) {
 		u.Shield = model.Some(true)
 		from, to := &s.H.Wires[first].From, &s.H.Wires[first].To
 		if u.DrainFrom, err = drainAt(s, ask.DrainFrom, from.V, at, ""); err != nil {
-			return Bulk{}, err
+			return Made{}, err
 		}
 		if u.DrainTo, err = drainAt(s, ask.DrainTo, to.V, at, u.DrainFrom.V); err != nil {
-			return Bulk{}, err
+			return Made{}, err
 		}
 		says = fmt.Sprintf("%s is a shielded %s of %s", u.ID, u.Build.V, Named(u.Wires)) + drainText(from.V, u.DrainFrom) +
 			drainText(to.V, u.DrainTo)
 	}
-	return Bulk{H: s.H.AddUnit(u), Wires: u.Wires, Says: says}, nil
+	return Made{H: s.H.AddUnit(u), Wires: u.Wires, Says: says}, nil
 }
 
 // wayText is the branches that a wire runs through.

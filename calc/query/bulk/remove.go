@@ -9,12 +9,12 @@ import (
 
 // Remove takes several wires out of the harness. One that belongs to a unit, and one that a wire
 // which stays names as its return, is left and named.
-func Remove(s *sheet.Sheet, ids []string) (Bulk, error) {
+func Remove(s *sheet.Sheet, ids []string) (Made, error) {
 	at, err := picked(s, ids)
 	if err != nil {
-		return Bulk{}, err
+		return Made{}, err
 	}
-	out := Bulk{H: s.H}
+	out := Made{H: s.H}
 	todo := idsOf(s.H, at)
 	for { // a return can go once the wire that names it is gone
 		out.Left = nil

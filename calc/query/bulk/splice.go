@@ -35,20 +35,20 @@ type joining struct {
 // breakout where their ways part, and one wire goes on from the splice to the first of their
 // cavities that takes it. That wire carries the sum of their currents, as if all were on at once,
 // and has the smallest size that satisfies it and for which there is a splice.
-func SpliceOf(s *sheet.Sheet, ask SpliceAsk) (Bulk, error) {
+func SpliceOf(s *sheet.Sheet, ask SpliceAsk) (Made, error) {
 	at, err := picked(s, ask.Wires)
 	if err != nil {
-		return Bulk{}, err
+		return Made{}, err
 	}
 	j := joining{s: s, at: at}
 	if err := j.mayJoin(); err != nil {
-		return Bulk{}, err
+		return Made{}, err
 	}
 	if err := j.meet(ask.Common); err != nil {
-		return Bulk{}, err
+		return Made{}, err
 	}
 	if err := j.part(ask.At); err != nil {
-		return Bulk{}, err
+		return Made{}, err
 	}
 	return j.make()
 }
@@ -141,46 +141,76 @@ func (j *joining) meet(common string) error {
 	return nil
 }
 
-// part finds the breakout: the last that all of them pass on their way from the termination.
+// part finds the breakout: the last that all of them pass on their way from the termination, or a
+// chosen one of those.
 func (j *joining) part(at string) error {
-	s, id := j.s, j.s.H.Terminations[j.term].ID
-	var ways [][]int
-	for n, k := range j.at {
-		way := slices.Clone(s.Wires[k].Path)
-		if !j.from[n] {
-			slices.Reverse(way)
-		}
-		ways = append(ways, way)
+	id, places := j.s.H.Terminations[j.term].ID, j.passed()
+	if at == "" && len(places) > 0 {
+		at = places[len(places)-1]
 	}
-	var places []string
-	var last string
-	place := id
-	for n := 0; ; n++ {
-		if slices.ContainsFunc(ways, func(w []int) bool { return n >= len(w) || w[n] != ways[0][n] }) {
-			break
-		}
-		place = s.Index.Other(ways[0][n], place)
-		if _, breakout := s.Index.Breakout[place]; !breakout {
-			break
-		}
-		places, last = append(places, place), place
-		if place == at {
-			break
-		}
-	}
+	n := slices.Index(places, at)
 	switch {
 	case len(places) == 0:
-		return fmt.Errorf("%s pass no breakout together from %s: hang one on their way", Named(idsOf(s.H, j.at)), id)
-	case at != "" && last != at:
+		return fmt.Errorf("%s pass no breakout together from %s: hang one on their way", Named(idsOf(j.s.H, j.at)), id)
+	case n < 0:
 		return fmt.Errorf("they do not all pass %s: choose %s", at, Named(places))
 	}
-	j.place, j.shared = last, ways[0][:len(places)]
+	j.place, j.shared = at, j.way(0)[:n+1]
 	return nil
+}
+
+// way is the branches of a wire from the shared termination on.
+func (j *joining) way(n int) []int {
+	way := slices.Clone(j.s.Wires[j.at[n]].Path)
+	if !j.from[n] {
+		slices.Reverse(way)
+	}
+	return way
+}
+
+// passed is the breakouts that all of them pass, from the termination on.
+func (j *joining) passed() []string {
+	var out []string
+	place, first := j.s.H.Terminations[j.term].ID, j.way(0)
+	for n, b := range first {
+		for k := range j.at {
+			if way := j.way(k); n >= len(way) || way[n] != b {
+				return out
+			}
+		}
+		if place = j.s.Index.Other(b, place); !j.breakout(place) {
+			return out
+		}
+		out = append(out, place)
+	}
+	return out
+}
+
+func (j *joining) breakout(place string) bool { _, is := j.s.Index.Breakout[place]; return is }
+
+// SpliceChoices is what a splice of wires can be chosen of: the terminations that all of them end
+// at, and the breakouts that they pass together from one of those; common "" is the first.
+func SpliceChoices(s *sheet.Sheet, ids []string, common string) (commons, places []string) {
+	at, err := picked(s, ids)
+	if err != nil {
+		return nil, nil
+	}
+	for t := range s.H.Terminations {
+		id := s.H.Terminations[t].ID
+		j := joining{s: s, at: at}
+		if j.meet(id) != nil {
+			continue
+		}
+		if commons = append(commons, id); common == "" || common == id {
+			common, places = id, j.passed()
+		}
+	}
+	return commons, places
 }
 
 // make is the harness with the splice; the size of its one wire is judged with every branch as it
 // is laid now.
-func (j *joining) make() (Bulk, error) {
+func (j *joining) make() (Made, error) {
 	s := j.s
 	first := s.H.Wires[j.at[0]]
 	w := model.Wire{ID: s.H.NextID(s.H.Wires[j.at[len(j.at)-1]].ID), Spec: first.Spec, Size: j.thickest(), Role: first.Role,
@@ -216,7 +246,7 @@ func (j *joining) make() (Bulk, error) {
 	default:
 		says += ", for " + trimmed(float64(w.Amps.V)) + " A with all on at once"
 	}
-	return Bulk{H: h, Wires: []string{w.ID}, Says: says}, nil
+	return Made{H: h, Wires: []string{w.ID}, Says: says}, nil
 }
 
 // same is a value that two wires share, or none.
