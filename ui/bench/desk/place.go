@@ -10,6 +10,7 @@ type Kind string
 // The kinds of screen that more than one family opens; the others stand beside their pages.
 const (
 	KindWire        Kind = "wire"
+	KindFeed        Kind = "feed"
 	KindChoice      Kind = "choice"
 	KindFileChanged Kind = "file changed"
 )

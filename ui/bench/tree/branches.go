@@ -30,6 +30,8 @@ func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 	p := desk.Page{Why: desk.FiguresOf(desk.WholeLoom, "loom.wire", "loom.mass"),
 		Lines: []string{wholeText(m)},
 		Empty: "No branch yet. Write terminations, wires and branches in the file. Esc opens the menu"}
+	p.Rows = append(p.Rows, needRows(m)...)
+	p.Start = len(p.Rows) // what is missing moves nobody who only looks at the tree
 	if stale := planning.Stale(m.Sheet); len(stale) > 0 {
 		p.Rows = append(p.Rows, staleRow(m, stale))
 	}
@@ -46,6 +48,9 @@ func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	if len(m.H.Branches) > 0 {
 		p.Rows = append(p.Rows, endsRow(m), splicesRow(m), listsRow(m))
+	}
+	if p.Start == len(p.Rows) {
+		p.Start = 0
 	}
 	return p
 }
@@ -264,6 +269,9 @@ func staleRow(m *desk.Model, stale []int) desk.Row {
 
 func wholeText(m *desk.Model) string {
 	t := fmt.Sprintf("%d branches", len(m.H.Branches))
+	if n := len(allNeeds(m)); n > 0 { // the rows that say which may be above what is in sight
+		t += ", " + words.Plural(n, "thing", "things") + " missing"
+	}
 	if desk.Waiting(m.Sheet) {
 		return t + ", lay-ups are being worked out"
 	}
