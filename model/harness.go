@@ -171,7 +171,7 @@ type Branch struct {
 	ID          string
 	Name        Opt[string]
 	From, To    string
-	LengthMM    unit.Millimetre // 0: not measured yet
+	LengthMM    unit.Millimetre   // 0: not measured yet
 	ToleranceMM []unit.Millimetre // minus, plus
 	BendMM      Opt[unit.Millimetre]
 	BendDeg     Opt[unit.Degree]

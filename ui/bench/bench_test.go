@@ -75,7 +75,7 @@ func TestGoldenScreens(t *testing.T) {
 	for _, screen := range []string{"branches", "which connector", "end", "splices", "lists", "threading", "worst first", "sizes", "feeds",
 		"feed", "quit",
 		"several wires", "marked wires", "wires from here",
-		"why", "unsaved work", "file changed", "help", "run difference", "run which wire"} {
+		"why", "unsaved work", "file changed", "help", "run difference", "run which wire", "still needed"} {
 		shots = append(shots, shot{screen, 80, 24})
 	}
 	t.Parallel()

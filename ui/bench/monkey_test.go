@@ -26,10 +26,9 @@ func TestMonkey(t *testing.T) {
 	if testing.Short() {
 		each /= 20
 	}
-	d := benchtest.Load(t, "example.toml")
-	start := string(file.Encode(d))
 	benchtest.EachScreen(t, func(t *testing.T, screen string) {
 		n := slices.Index(screens, screen)
+		start := string(file.Encode(benchtest.Started(screen, benchtest.Config(t, "example.toml")).Doc))
 		rng := rand.New(rand.NewPCG(uint64(n), 2026))
 		for left := each; left > 0; {
 			m := benchtest.OpenAt(t, "example.toml", screen)

@@ -75,6 +75,8 @@ var screens = []desk.Place{
 	// tree
 	{Kind: tree.BranchesKind, Help: "start", Wide: true, Lasting: true, Page: tree.BranchesPage,
 		Escape: leaveBranches, Leaves: "Enter opens one, Esc opens the menu"},
+	{Kind: tree.NeedsKind, Help: "map", Wide: true, Page: tree.NeedsPage},
+	{Kind: tree.WayKind, Help: "map", Wide: true, Safe: true, ReadOnly: true, Page: tree.WayPage},
 	{Kind: tree.SplitKind, Help: "wires", Wide: true, Safe: true, ReadOnly: true, Page: tree.SplitPage},
 	{Kind: tree.EndsKind, Title: "terminations", Help: "ends", Wide: true, Page: tree.EndsPage},
 	{Kind: tree.EndKind, Title: "termination", Help: "ends", Wide: true, Page: tree.EndPage},

@@ -127,7 +127,10 @@ var topics = []Topic{
 			"of its worst open point. Enter opens a branch. + adds devices and more at its end, - splits it at a new breakout, " +
 			"digits set its length.",
 		"When a change elsewhere leaves a lay-up that does not match the wires, the bench moves nothing. It marks the lay-up, and Enter " +
-			"on the first row of the map takes such lay-ups away, so that new ones are proposed.",
+			"on the row that says so takes such lay-ups away, so that new ones are proposed.",
+		"The first rows of the map say what is still missing, worst first: ! it cannot be built without, ? something is not judged " +
+			"without, - only the printed sheet lacks it. Enter on one goes to where it is given, or asks for it. A length of 0 is " +
+			"one that is not measured yet: until it is given no wire through that branch has a length.",
 	}},
 	{"add", "from an empty board", []string{
 		"An empty board asks for a first connector, a device or a wire list. Type the number of cavities to see the arrangements " +

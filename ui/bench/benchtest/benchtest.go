@@ -110,18 +110,40 @@ func Reach(t testing.TB, name, screen string) (m *desk.Model, lacks string) {
 // ReachWith is as Reach, for a bench that is opened otherwise.
 func ReachWith(t testing.TB, name, screen string, c desk.Config) (m *desk.Model, lacks string) {
 	t.Helper()
-	switch screen { // those that only some starts have
+	c = Started(screen, c)
+	m = OpenWith(t, name, c)
+	return m, walk(m, EveryScreen[screen])
+}
+
+// Started is a bench as it must be opened for a screen: some only come with a start of their own.
+func Started(screen string, c desk.Config) desk.Config {
+	switch screen {
 	case "unsaved work":
 		was := file.Document{Harness: c.Doc.Harness, Head: c.Doc.Head}
 		h := *c.Doc.Harness.EditWire(0, func(w *model.Wire) { w.Size, w.Amps = "20", model.Some(unit.Ampere(3)) })
 		is := file.Document{Harness: h}
 		c.Left = []desk.Left{{Doc: is, When: "4 May 2026 16:20", Changed: true, Says: file.Differences(was, is),
 			Discard: func() error { return nil }}, {Doc: is, When: "3 May 2026 10:00", Discard: func() error { return fmt.Errorf("no") }}}
+	case "still needed", "a branch to":
+		c.Doc.Harness = lacking(&c.Doc.Harness)
 	case "file changed":
 		c.Changed = func(string) bool { return true }
 	}
-	m = OpenWith(t, name, c)
-	return m, walk(m, EveryScreen[screen])
+	return c
+}
+
+// lacking is a harness without what the screens of what is missing are about: a branch, a length,
+// the currents, a colour, the number.
+func lacking(h *model.Harness) model.Harness {
+	out := *h.EditWire(0, func(w *model.Wire) { w.Colour = model.Opt[string]{} })
+	for i := range h.Wires {
+		out = *out.EditWire(i, func(w *model.Wire) { w.Amps = model.Opt[unit.Ampere]{} })
+	}
+	out = *out.EditBranch(len(h.Branches)-1, func(b *model.Branch) { b.LengthMM = 0 })
+	out.Terminations = append(slices.Clone(h.Terminations), model.Termination{ID: "NEW1", Cavities: []string{"1", "2"},
+		Gender: model.Some(model.GenderPin)})
+	out.Head.Number = model.Opt[string]{}
+	return out
 }
 
 // worked holds the proposals of each file, and beside what its steps wanted worked out:
@@ -355,6 +377,7 @@ var EveryScreen = map[string][]string{
 	"several of an end":    {"esc", "@terminations", "enter", "enter", "@change several", "enter"},
 	"wires from here":      {"esc", "@terminations", "enter", "enter", "@ free", "enter"},
 	"why":                  {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
+	"still needed": {"esc", "@more things", "enter"}, "a branch to": {"esc", "@No branch leads to NEW1", "enter"},
 }
 
 // EveryKey is every key that means something, and some that mean nothing.

@@ -12,6 +12,7 @@ const (
 	KindMap         Kind = "branches"
 	KindEnd         Kind = "end"
 	KindWire        Kind = "wire"
+	KindFeed        Kind = "feed"
 	KindChoice      Kind = "choice"
 	KindFileChanged Kind = "file changed"
 	KindSeveral     Kind = "several wires" // of a connector, or of the branch in hand

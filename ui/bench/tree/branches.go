@@ -35,6 +35,8 @@ func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 		p.Rows = m.Tables.First(m)
 		return p
 	}
+	p.Rows = append(p.Rows, needRows(m)...)
+	p.Start = len(p.Rows) // what is missing moves nobody who only looks at the tree
 	if stale := planning.Stale(m.Sheet); len(stale) > 0 {
 		p.Rows = append(p.Rows, staleRow(m, stale))
 	}
@@ -56,6 +58,9 @@ func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	if len(m.H.Branches)+len(m.H.Terminations) > 0 {
 		p.Rows = append(p.Rows, endsRow(m), splicesRow(m), listsRow(m))
+	}
+	if p.Start == len(p.Rows) {
+		p.Start = 0
 	}
 	return p
 }
@@ -263,6 +268,9 @@ func staleRow(m *desk.Model, stale []int) desk.Row {
 
 func wholeText(m *desk.Model) string {
 	t := fmt.Sprintf("%d branches", len(m.H.Branches))
+	if n := len(allNeeds(m)); n > 0 { // the rows that say which may be above what is in sight
+		t += ", " + words.Plural(n, "thing", "things") + " missing"
+	}
 	if desk.Waiting(m.Sheet) {
 		return t + ", lay-ups are being worked out"
 	}

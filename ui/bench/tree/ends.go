@@ -101,6 +101,7 @@ func EndPage(m *desk.Model, _ int, id string) desk.Page {
 			Detail: "Enter marks some: size, colour, role, current, units, splices",
 			Enter:  func(m *desk.Model) { m.Show(desk.KindSeveral, id) }})
 	}
+	p.Rows = append(p.Rows, contactRows(m, id)...)
 	p.Rows = append(p.Rows, m.Once("pairs "+id, func() []desk.Row { return pairingRows(m, t) })...)
 	for _, c := range s.Cavities {
 		p.Rows = append(p.Rows, cavityRow(m, t, c))

@@ -22,7 +22,7 @@ import (
 // The screens of feeds.
 const (
 	FeedsKind desk.Kind = "feeds"
-	FeedKind  desk.Kind = "feed"
+	FeedKind            = desk.KindFeed
 )
 
 // deviceText is what a feed is: "blade 5 A".

@@ -32,7 +32,7 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 		comp = m.H.Units[u].ID
 	}
 	add := func(label, value, detail string, step func(m *desk.Model, by int), f *desk.Field) {
-		r := desk.Row{Text: fmt.Sprintf("%-12s %s", label, words.OrDash(value)), Detail: detail, Id: comp, Step: step, Field: f}
+		r := desk.Row{Key: label, Text: fmt.Sprintf("%-12s %s", label, words.OrDash(value)), Detail: detail, Id: comp, Step: step, Field: f}
 		switch label {
 		case "reel", "size":
 			r.Why = desk.FiguresOfPart(desk.WholeLoom, id, "component.over")
