@@ -96,7 +96,7 @@ var phases = map[string][]string{
 }
 
 // screens are the families of screens: each stands on desk, words and what is below.
-var screens = []string{"board", "layers", "lists", "sheath", "tree", "wires"}
+var screens = []string{"board", "layers", "lists", "sheath", "tree", "values", "wires"}
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"table", "value", "report", "name", "shape", "draft", "row", "join"}

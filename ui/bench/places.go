@@ -7,6 +7,7 @@ import (
 	"contralay/ui/bench/lists"
 	"contralay/ui/bench/sheath"
 	"contralay/ui/bench/tree"
+	"contralay/ui/bench/values"
 	"contralay/ui/bench/wires"
 )
 
@@ -71,6 +72,12 @@ var screens = []desk.Place{
 	{Kind: tree.SplicesKind, Help: "ends", Wide: true, Page: tree.SplicesPage},
 	{Kind: tree.SpliceKind, Help: "ends", Wide: true, Page: tree.SplicePage},
 	{Kind: tree.ListsKind, Help: "ends", Wide: true, ReadOnly: true, Page: tree.ListsPage},
+
+	// every value of the file
+	{Kind: desk.KindWholeFile, Help: "file", Wide: true, Lasting: true, Page: values.FilePage},
+	{Kind: desk.KindRecord, Help: "file", Wide: true, Page: values.RecordPage, Beside: values.Effect},
+	{Kind: desk.KindRecords, Title: "list", Help: "file", Wide: true, Page: values.RecordsPage},
+	{Kind: values.ItemsKind, Help: "file", Wide: true, Page: values.ItemsPage},
 
 	// board
 	{Kind: board.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,

@@ -344,6 +344,11 @@ var EveryScreen = map[string][]string{
 	"run change":     {"to build", "@bench run", "enter", "enter", "esc", "@revision", "+", "@bench run", "enter"},
 	"run difference": {"to build", "@bench run", "enter", "enter", "esc", "@revision", "+", "@bench run", "enter", "enter"},
 	"run which wire": {"to build", "@bench run", "enter", "@built differently", "enter"},
+	"rules":          {"esc", "@rules of this shop", "enter"},
+	"whole file":     {"esc", "@everything in the file", "enter"},
+	"values":         {"esc", "@terminations", "enter", "enter", "@all its values", "enter"},
+	"records":        {"esc", "@everything in the file", "enter", "@wires  ", "enter"},
+	"list of values": {"esc", "@terminations", "enter", "enter", "@all its values", "enter", "@reserved", "enter"},
 	"why":            {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 }
 

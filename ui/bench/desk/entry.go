@@ -26,17 +26,17 @@ func (e *Entry) Draft() string { return e.Input.Draft() }
 
 // Key gives one key to the open field.
 func (e *Entry) Key(m *Model, k words.Key) {
-	before := m.H
+	before, where := m.H, m.cursorKey()
 	answer := e.Input.Press(k.Name, k.Text, k.Paste)
 	switch {
 	case answer.Refused:
 		m.Refuse(answer.Says)
 	case !answer.Taken:
 		m.Tell(answer.Says)
-	case m.H == before && m.Says == "":
+	case m.H == before && m.Says == "" && m.Entry == e && m.cursorKey() == where:
 		m.Tell("unchanged")
 	}
-	if answer.Closed {
+	if answer.Closed && m.Entry == e { // what it took may have opened another
 		m.Entry = nil
 	}
 }

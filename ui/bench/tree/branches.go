@@ -28,7 +28,7 @@ const (
 func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 	p := desk.Page{Why: desk.FiguresOf(desk.WholeLoom, "loom.wire", "loom.mass"),
 		Lines: []string{wholeText(m)},
-		Empty: "No branch yet. Write terminations, wires and branches in the file. Esc opens the menu"}
+		Empty: "No branch yet. Esc opens the menu"}
 	if stale := planning.Stale(m.Sheet); len(stale) > 0 {
 		p.Rows = append(p.Rows, staleRow(m, stale))
 	}
@@ -45,7 +45,10 @@ func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	if len(m.H.Branches) > 0 {
 		p.Rows = append(p.Rows, endsRow(m), splicesRow(m), listsRow(m))
+	} else {
+		p.Lines = []string{p.Empty}
 	}
+	p.Rows = append(p.Rows, desk.FileRows(m)...)
 	return p
 }
 
