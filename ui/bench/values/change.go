@@ -19,6 +19,9 @@ func put(m *desk.Model, at schema.At, k schema.Key, value any) error {
 	if err != nil {
 		return said(m, at, err)
 	}
+	if id, is := value.(string); is && len(at) == 1 && (k.Name == "id" || k.Name == "serial") {
+		defer follow(m, at, idOf(m.H, at), id, k.Name)
+	}
 	take(m, at, h, labelOf(at.Table(), k.Name).says+": "+shown(m, k, labelOf(at.Table(), k.Name), value))
 	if system, is := value.(string); is && at.Table() == "harness" && k.Name == "units" {
 		if s, err := unit.ParseSystem(system); err == nil {
@@ -26,6 +29,27 @@ func put(m *desk.Model, at schema.At, k schema.Key, value any) error {
 		}
 	}
 	return nil
+}
+
+// follow keeps the pages of a record in front when its id changes: they find it by that.
+func follow(m *desk.Model, at schema.At, was, is, row string) {
+	if idOf(m.H, at) != is {
+		return // it was refused
+	}
+	from, to := desk.RecordOf(at[:1], was), desk.RecordOf(at[:1], is)
+	for k := range m.Stack {
+		s := &m.Stack[k]
+		place, rest, _ := strings.Cut(s.Of, "\x00")
+		id, rest, deeper := strings.Cut(rest, "\x00")
+		if first, _, _ := strings.Cut(place, "."); first+"\x00"+id != from {
+			continue
+		}
+		_, name, _ := strings.Cut(to, "\x00")
+		if s.Of = place + "\x00" + name; deeper {
+			s.Of += "\x00" + rest
+		}
+	}
+	m.PutOn(row)
 }
 
 // take makes h the harness. What changes the record of a build says so.

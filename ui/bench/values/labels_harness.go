@@ -71,10 +71,10 @@ var reelLabels = map[string]label{
 var partLabels = map[string]label{
 	"id":                 {says: "part", does: "The tube or boot in hand, as the catalogue names it", from: tubesAndBoots},
 	"wall_mm":            {says: "wall, recovered", does: "Of a tube: its wall once shrunk", first: 1, step: 0.01},
-	"lip_recovered_mm":   {says: "bore at connector", does: "Of a boot: at the connector, recovered", first: 20},
-	"lip_supplied_mm":    {says: "same, as supplied", does: "Of a boot: at the connector, as supplied", first: 30},
-	"cable_recovered_mm": {says: "bore at cable", does: "Of a boot: at the cable, recovered", first: 8},
-	"cable_supplied_mm":  {says: "same, as supplied", does: "Of a boot: at the cable, as supplied", first: 30},
+	"lip_recovered_mm":   {says: "connector, recovered", does: "Of a boot: its bore at the connector, recovered", first: 20},
+	"lip_supplied_mm":    {says: "connector, supplied", does: "Of a boot: its bore at the connector, as supplied", first: 30},
+	"cable_recovered_mm": {says: "cable, recovered", does: "Of a boot: its bore at the cable, recovered", first: 8},
+	"cable_supplied_mm":  {says: "cable, supplied", does: "Of a boot: its bore at the cable, as supplied", first: 30},
 	"length_mm":          {says: "length, recovered", does: "How long it is once shrunk", first: 60},
 	"supplied_mm":        {says: "length as supplied", does: "For the bill alone: no maker holds to it", first: 60},
 }

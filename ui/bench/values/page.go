@@ -35,8 +35,14 @@ func RecordPage(m *desk.Model, w int, of string) desk.Page {
 	for _, in := range t.Tables {
 		p.Rows = append(p.Rows, tableRow(m, at, in, w))
 	}
-	if !t.One {
+	switch {
+	case !t.One:
 		p.Rows = append(p.Rows, removeRow(m, at))
+	case isLine(m.H, at) && !schema.Has(m.H, at):
+		k := schema.Key{Name: at.Last().Table, Kind: schema.KindTable}
+		p.Rows = append(p.Rows, desk.Row{Key: "none", Text: "nothing: say so", Does: "take",
+			Detail: "Enter writes down that there is nothing to say. Left out, it is not known",
+			Enter:  func(m *desk.Model) { refuse(m, put(m, at.Up(), k, map[string]any{})) }})
 	}
 	if at.Table() == "rules" {
 		p.Lines = []string{"Limits and habits of this shop. What is left out goes by its default."}
