@@ -101,7 +101,7 @@ func TestEditsShareAndChangeNothing(t *testing.T) {
 		at    schema.At
 	}
 	made := map[string]int{}
-	for range 3000 {
+	for range 1200 {
 		var all []place
 		eachRecord(h, func(t schema.Table, at schema.At) { all = append(all, place{t, at}) })
 		p := all[r.IntN(len(all))]
@@ -270,4 +270,75 @@ func notAllowed(k schema.Key) []any {
 		wrong = append(wrong, int64(1), true)
 	}
 	return wrong
+}
+
+// Two records that are added to one harness are not the same one, in any table.
+func TestAddedTwice(t *testing.T) {
+	h := loaded(t, "every-key.toml")
+	r := rand.New(rand.NewPCG(1, 1))
+	tables := 0
+	eachRecord(h, func(table schema.Table, at schema.At) {
+		if table.One || at.Last().Index > 0 {
+			return
+		}
+		n := schema.Count(h, at.Up(), at.Last().Table)
+		var made []*model.Harness
+		for _, mark := range []string{"Z1", "Z2"} {
+			values := map[string]any{}
+			for _, k := range table.Keys {
+				switch v := schema.Get(h, at, k.Name); {
+				case !k.Must:
+				case k.Name == "id" || k.Name == "serial":
+					values[k.Name] = mark
+				case v != nil:
+					values[k.Name] = v
+				default:
+					values[k.Name] = anyValue(r, k)
+				}
+			}
+			switch at.Table() {
+			case "branch":
+				values["from"], values["to"] = "INJ1", "Z"
+				h2, err := schema.Add(h, nil, "termination", -1, map[string]any{"id": "Z"})
+				if err != nil {
+					t.Fatal(err)
+				}
+				out, err := schema.Add(h2, nil, "branch", -1, values)
+				if err != nil {
+					t.Fatal(err)
+				}
+				made = append(made, out)
+				continue
+			case "unit":
+				values["wires"] = []any{}
+			}
+			out, err := schema.Add(h, at.Up(), at.Last().Table, -1, values)
+			if err != nil {
+				t.Fatalf("%s: %v", at, err)
+			}
+			made = append(made, out)
+		}
+		tables++
+		for _, k := range table.Keys {
+			if k.Kind != schema.KindText || k.Must {
+				continue
+			}
+			last := at.Up().In(at.Last().Table, n)
+			for i, mark := range []string{"first", "second"} {
+				var err error
+				if made[i], err = schema.Put(made[i], last, k.Name, mark); err != nil {
+					t.Fatal(err)
+				}
+			}
+			if v := schema.Get(made[0], last, k.Name); v != "first" {
+				t.Errorf("%s: one of two that were added has the %s of the other: %v", at, k.Name, v)
+			}
+		}
+		if id := schema.Get(made[0], at.Up().In(at.Last().Table, n), "id"); id != nil && id != "Z1" {
+			t.Errorf("%s: the first of two is %v", at, id)
+		}
+	})
+	if tables < 20 {
+		t.Errorf("only %d tables", tables)
+	}
 }

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"fmt"
 	"strings"
 
 	"contralay/model/file/schema"
@@ -28,6 +29,15 @@ func AllValuesOf(at schema.At, id string) Row {
 		Enter: func(m *Model) { m.Show(KindRecord, RecordOf(at, id)) }}
 }
 
+// BranchRow opens every value of the branch in hand.
+func BranchRow(m *Model) Row {
+	mb := &m.H.Branches[m.Branch]
+	r := AllValuesRow("branch", mb.ID)
+	r.Text = "branch " + mb.ID + ": all its values"
+	r.Detail = "Enter opens its ends, length, bend, what it runs through, layers, covers"
+	return r
+}
+
 // FileRows lead from the map to what is of the whole harness.
 func FileRows(m *Model) []Row {
 	head := schema.At{{Table: "harness"}}
@@ -41,7 +51,9 @@ func FileRows(m *Model) []Row {
 			Enter: func(m *Model) { m.Show(KindRecord, RecordOf(head, "")) }},
 		{Key: "rules", Text: "rules of this shop", Detail: "Enter lists them, with the default of each and what it changes here",
 			Enter: func(m *Model) { m.Show(KindRecord, RecordOf(schema.At{{Table: "rules"}}, "")) }},
-		{Key: "file", Text: "everything in the file: units, reels, parts, builds ...",
+		{Key: "units", Text: fmt.Sprintf("units: %d", len(m.H.Units)), Detail: "Enter lists them: wires made up first and laid as one",
+			Enter: func(m *Model) { m.Show(KindRecords, RecordOf(nil, "")+"\x00unit") }},
+		{Key: "file", Text: "everything in the file: reels, parts, builds ...",
 			Detail: "Enter lists every table; each can be made and changed",
 			Enter:  func(m *Model) { m.Show(KindWholeFile, "") }},
 	}

@@ -17,6 +17,9 @@ import (
 func put(m *desk.Model, at schema.At, k schema.Key, value any) error {
 	h, err := schema.Put(m.H, at, k.Name, value)
 	if err != nil {
+		if by := neededBy(at, err); by != "" && k.Name == "id" {
+			return fmt.Errorf("%s names it: it keeps the id %s", by, idOf(m.H, at))
+		}
 		return said(m, at, err)
 	}
 	if id, is := value.(string); is && len(at) == 1 && (k.Name == "id" || k.Name == "serial") {
@@ -81,6 +84,22 @@ func clear(m *desk.Model, at schema.At, k schema.Key) {
 	take(m, at, h, says)
 }
 
+// neededBy is what names a record that an edit would take away; "" where it was refused for
+// another reason.
+func neededBy(at schema.At, err error) string {
+	var r *schema.Refused
+	if !errors.As(err, &r) || r.ID == "" || r.Table == at.Table() || len(at) != 1 {
+		return ""
+	}
+	return fmt.Sprintf("%s (%s)", outer(r), labelOf(r.Table, r.Key).says)
+}
+
+// outer is the record with an id that a refusal is about.
+func outer(r *schema.Refused) string {
+	table, _, _ := strings.Cut(r.Table, ".")
+	return strings.TrimSpace(nounOf(table).one + " " + r.ID)
+}
+
 // said puts a refusal into the words of the screen: what is wrong, and what is allowed.
 func said(m *desk.Model, at schema.At, err error) error {
 	var r *schema.Refused
@@ -89,7 +108,7 @@ func said(m *desk.Model, at schema.At, err error) error {
 	}
 	table, where := r.Table, ""
 	if table != at.Table() || r.ID != "" && r.ID != idOf(m.H, at) {
-		where = strings.TrimSpace(nounOf(table).one + " " + r.ID)
+		where = outer(r)
 	}
 	if r.Key != "" {
 		if where != "" {

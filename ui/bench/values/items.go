@@ -22,7 +22,7 @@ func ItemsPage(m *desk.Model, w int, of string) desk.Page {
 		return desk.Page{Empty: gone}
 	}
 	l := labelOf(t.Name, k.Name)
-	p := desk.Page{Lines: []string{fmt.Sprintf("%s of %s. %s.", words.Capital(l.says), title(m.H, s.at), l.does)}}
+	p := desk.Page{Lines: []string{fmt.Sprintf("%s: %s. %s.", words.Capital(title(m.H, s.at)), l.says, l.does)}}
 	if serial := serialOf(m.H, s.at); serial != "" {
 		p.Lines = append(p.Lines, "This changes the record of serial "+serial+".")
 	}
@@ -38,7 +38,7 @@ func ItemsPage(m *desk.Model, w int, of string) desk.Page {
 		if !there {
 			return desk.Page{Empty: gone}
 		}
-		p.Lines[0] = fmt.Sprintf("%s, %s, of %s.", words.Capital(l.says), s.sub, title(m.H, s.at))
+		p.Lines[0] = fmt.Sprintf("%s: %s, %s.", words.Capital(title(m.H, s.at)), l.says, s.sub)
 		p.Rows = itemRows(m, s, k, label{says: l.says, item: l.item, from: l.items, does: l.does}, list, w)
 		return p
 	default:
@@ -224,7 +224,7 @@ func pairRows(m *desk.Model, at schema.At, k schema.Key, l label, w int) []desk.
 		}
 		r.Text, r.Why = line(m, w, says, shown(m, one, l, value)), reasons(m, one, l, value, "")
 		r.Step = func(m *desk.Model, by int) {
-			next := start(m, one, l.first)
+			next := start(m, one, l)
 			if given {
 				next = nudged(m, one, l, v, by)
 			}

@@ -21,7 +21,7 @@ func RecordPage(m *desk.Model, w int, of string) desk.Page {
 		return desk.Page{Empty: gone}
 	}
 	at := s.at
-	p := desk.Page{Lines: []string{words.Capital(title(m.H, at)) + ": everything the file holds of it. . leaves a value out."}}
+	p := desk.Page{Lines: []string{words.Capital(title(m.H, at)) + ": everything the file holds of it. Press . to leave a value out."}}
 	if serial := serialOf(m.H, at); serial != "" {
 		p.Lines = []string{words.Capital(title(m.H, at)) + ". This changes the record of serial " + serial + "."}
 	}

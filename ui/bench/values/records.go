@@ -26,11 +26,25 @@ func lastName(t schema.Table) string { return t.Name[strings.LastIndexByte(t.Nam
 func tableRow(m *desk.Model, at schema.At, t schema.Table, w int) desk.Row {
 	n, name := nounOf(t.Name), lastName(t)
 	if t.One {
-		return desk.Row{Key: name, Text: line(m, w, n.one, ""), Detail: n.does + ". Enter opens it",
+		return desk.Row{Key: name, Text: line(m, w, n.one, oneText(m, at.In(name, 0), t)), Detail: n.does + ". Enter opens it",
 			Enter: func(m *desk.Model) { m.Show(desk.KindRecord, subject{at: at.In(name, 0)}.String(m.H)) }}
 	}
 	return desk.Row{Key: name, Text: line(m, w, n.many, fmt.Sprint(schema.Count(m.H, at, name))), Detail: n.does + ". Enter lists them",
 		Enter: func(m *desk.Model) { m.Show(desk.KindRecords, subject{at: at, table: name}.String(m.H)) }}
+}
+
+// oneText is what a table of which there is one has, in short.
+func oneText(m *desk.Model, at schema.At, t schema.Table) string {
+	if t.Name != "rules" {
+		return summary(m, at, t)
+	}
+	own := 0
+	for _, k := range t.Keys {
+		if schema.Get(m.H, at, k.Name) != nil {
+			own++
+		}
+	}
+	return words.Either(own == 0, "all by default", fmt.Sprintf("%d of your own, the rest by default", own))
 }
 
 // RecordsPage lists the records of one table, with a row that adds one.
@@ -120,7 +134,11 @@ func removeAt(m *desk.Model, at schema.At) {
 		h, err = m.H.RemoveWire(at[0].Index)
 	}
 	if err != nil {
-		m.Refuse(what + " is still needed: " + said(m, at, err).Error())
+		says := said(m, at, err).Error()
+		if by := neededBy(at, err); by != "" {
+			says = what + " stays: " + by + " names it. Change that first"
+		}
+		m.Refuse(says)
 		return
 	}
 	was := m.H

@@ -1,6 +1,7 @@
 package values
 
 import (
+	"cmp"
 	"fmt"
 
 	"contralay/model/file/schema"
@@ -16,11 +17,7 @@ func stepNumber(m *desk.Model, at schema.At, k schema.Key, l label, now any, by 
 	}
 	v, given := now.(float64)
 	if !given {
-		if l.first == 0 {
-			m.Refuse("nothing is known to step from: type " + l.says)
-			return
-		}
-		refuse(m, put(m, at, k, start(m, k, l.first)))
+		refuse(m, put(m, at, k, start(m, k, l)))
 		return
 	}
 	next := nudged(m, k, l, v, by)
@@ -31,10 +28,18 @@ func stepNumber(m *desk.Model, at schema.At, k schema.Key, l label, now any, by 
 	refuse(m, put(m, at, k, next))
 }
 
+// firsts are where a number begins of which nothing is known, by its unit.
+var firsts = map[string]float64{"mm": 10, "°C": 20, "m": 10, "degrees": 90}
+
 // start is where a number begins: a round one in the unit of the screen.
-func start(m *desk.Model, k schema.Key, v float64) float64 {
+func start(m *desk.Model, k schema.Key, l label) float64 {
+	v := l.first
+	if v == 0 {
+		v = cmp.Or(firsts[k.Unit], 1)
+	}
 	if isLength(k) && m.Sys == unit.Inch {
-		return unit.RoundHalfUp(unit.RoundHalfUp(v/unit.MillimetrePerInch, 0.125)*unit.MillimetrePerInch, 0.001)
+		inch := v / unit.MillimetrePerInch
+		return unit.RoundHalfUp(cmp.Or(unit.RoundHalfUp(inch, 0.125), unit.RoundHalfUp(inch, 0.01))*unit.MillimetrePerInch, 0.001)
 	}
 	return v
 }

@@ -41,7 +41,8 @@ func WiresPage(m *desk.Model, w int, _ string) desk.Page {
 		p.Rows = append(p.Rows, sizesRow(m), feedsRow(m))
 	}
 	p.Rows = append(p.Rows, m.Once("wires", func() []desk.Row { return append(likeRows(m, ids), mirrorRows(m)...) })...)
-	p.Empty = "No wire runs here yet. Give a wire its ends in the file, or repeat those of a similar branch"
+	p.Rows = append(p.Rows, desk.BranchRow(m))
+	p.Empty = "No wire runs here yet. Give a wire its ends, or repeat those of a similar branch"
 	return p
 }
 
