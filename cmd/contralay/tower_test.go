@@ -96,7 +96,7 @@ var phases = map[string][]string{
 }
 
 // screens are the families of screens: each stands on desk, words and what is below.
-var screens = []string{"board", "ends", "layers", "lists", "several", "sheath", "tree", "wires"}
+var screens = []string{"board", "ends", "layers", "lists", "several", "sheath", "tree", "values", "wires"}
 
 // leads are the families whose rows stand on the pages of another: the map and what hangs on it lead to
 // whatever can be done there.

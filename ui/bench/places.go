@@ -9,6 +9,7 @@ import (
 	"contralay/ui/bench/several"
 	"contralay/ui/bench/sheath"
 	"contralay/ui/bench/tree"
+	"contralay/ui/bench/values"
 	"contralay/ui/bench/wires"
 )
 
@@ -95,6 +96,11 @@ var screens = []desk.Place{
 	// ends
 	{Kind: ends.InsertKind, Help: "connectors", Safe: true, ReadOnly: true, Page: ends.ChooseInsertPage, Picture: ends.ChosenFace},
 	{Kind: ends.WhichKind, Help: "connectors", Safe: true, ReadOnly: true, Page: ends.WhichPage, Picture: ends.WhichFace},
+	// every value of the file
+	{Kind: desk.KindWholeFile, Title: "the file", Help: "file", Wide: true, Lasting: true, Page: values.FilePage},
+	{Kind: desk.KindRecord, Help: "file", Wide: true, Page: values.RecordPage, Beside: values.Effect},
+	{Kind: desk.KindRecords, Title: "list", Help: "file", Wide: true, Page: values.RecordsPage},
+	{Kind: values.ItemsKind, Title: "list", Help: "file", Wide: true, Page: values.ItemsPage},
 
 	// board
 	{Kind: board.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,

@@ -160,15 +160,15 @@ var topics = []Topic{
 		"Any other arrangement: type how many cavities, then Enter. What this harness has comes first. + - turns pin and socket. The " +
 			"face is drawn from the rear, where the wires go in: o is a cavity whose name has no room, O one of a larger contact.",
 	}},
-	{"more", "what only the file says", []string{
-		"Keys that the bench shows but does not ask for, or asks for in one place only:",
-		"termination: aliases = { \"A\" = [\"+\"] } gives cavities other names, firewall = true, tight = true for a wall that must be " +
-			"tight, space_mm the free length behind it, loop_mm its loop.",
-		"wire: capped_at where a spare without a second cavity ends, fold_mm how much of it is folded back. unit: strip_mm from the end " +
-			"of its shield to the contacts, drain_mm the length of its drain lead.",
-		"branch.cover: what (tape, braid, sleeve, sheath), part, from_mm, to_mm, thick_mm on each side. part: id and what you read off " +
-			"one in hand: wall_mm of a tube; lip_, cable_recovered_mm and _supplied_mm, length_mm of a boot.",
-		"rules: filler_of and filler_c the filler in stock, adhesive (epoxy, hot melt), adhesive_c, pot_life_min, pack_joints.",
+	{"more", "everything in the file", []string{
+		"From the map: \"this harness\" has name, number, revision and supply; \"rules of this shop\" has each limit with its default and " +
+			"what it changes on this harness; \"everything in the file\" lists every table. On the page of a wire, feed, splice, " +
+			"termination, layer or cover the row \"all its values\" opens the rest.",
+		"Each row is one value. + and - step it, digits type a number, Enter opens a list or a field. Press . to leave it out: the row " +
+			"then shows what holds instead, such as 16 mm by the rules. A value that cannot be is refused, with what is allowed.",
+		"What holds several values has a page of its own: \"add\" adds one, . removes one, + and - move a row where the order counts. " +
+			"\"None: say so\" writes down that there is none.",
+		"The record of what was built can be corrected there too. Each such page names the serial whose record it changes.",
 	}},
 	{"why", "how a figure was made", []string{
 		"W on a row explains its figures and those of the strip below: the rule in words, the values it uses, the source of each, and " +
@@ -208,8 +208,8 @@ var topics = []Topic{
 		" format = 1\n [[termination]]\n id = \"P1\"\n cavities = [\"1\", \"2\"]\n [[termination]]\n id = \"INJ1\"\n cavities = " +
 			"[\"1\", \"2\"]\n [[wire]]\n id = \"101\"\n from = \"P1:1\"\n to = \"INJ1:1\"\n spec = \"AS22759/32\"\n size = \"22\"\n " +
 			"[[branch]]\n id = \"T1\"\n from = \"P1\"\n to = \"INJ1\"\n length_mm = 450.0",
-		"Branches make a tree between terminations and breakouts ([[breakout]] id). contralay help more names rare keys; " +
-			"testdata/every-key.toml has them all.",
+		"Branches make a tree between terminations and breakouts ([[breakout]] id). At the bench every key has its row: see " +
+			"contralay help more. testdata/every-key.toml has them all.",
 	}},
 	{"recovery", "when something cuts the bench off", []string{
 		"After each change your work goes to a journal in your state folder ($XDG_STATE_HOME, else ~/.local/state, under contralay). The " +

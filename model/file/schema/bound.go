@@ -67,3 +67,24 @@ func (b bound) least() string {
 	}
 	return "a number, 0 or more"
 }
+
+// unit is what stands behind the number; "" of a pure one.
+func (b bound) unit() string {
+	switch b {
+	case length, someMM:
+		return "mm"
+	case amperes:
+		return "A"
+	case volts:
+		return "V"
+	case celsius:
+		return "°C"
+	case seconds:
+		return "s"
+	case metres:
+		return "m"
+	case degrees:
+		return "degrees"
+	}
+	return ""
+}

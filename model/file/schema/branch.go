@@ -1,8 +1,6 @@
 package schema
 
 import (
-	"strconv"
-
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -61,8 +59,7 @@ func coverTable() table[model.Cover] {
 	return table[c]{
 		what: "cover",
 		keys: []key[c]{
-			must(plain("what", func(v *c) *model.CoverKind { return &v.What },
-				readWord(model.CoverKinds()), quoteWord)),
+			must(plainChoice("what", func(v *c) *model.CoverKind { return &v.What }, model.CoverKinds()...)),
 			id("part", func(v *c) *optText { return &v.Part }),
 			number("from_mm", func(v *c) *optMM { return &v.FromMM }, length),
 			number("to_mm", func(v *c) *optMM { return &v.ToMM }, length),
@@ -77,7 +74,7 @@ func asBuiltTable() table[model.AsBuilt] {
 	return table[a]{
 		what: "as_built",
 		keys: []key[a]{
-			must(plain("layer", func(v *a) *int { return &v.Layer }, readCount(0, maxCount), strconv.Itoa)),
+			must(plainCount("layer", func(v *a) *int { return &v.Layer }, 0, maxCount)),
 			numbers("over_mm", func(v *a) *mms { return &v.OverMM }, length),
 		},
 	}

@@ -1,8 +1,6 @@
 package schema
 
 import (
-	"strconv"
-
 	"contralay/model"
 	"contralay/model/unit"
 )
@@ -47,7 +45,7 @@ func readingTable() table[model.Reading] {
 	type r = model.Reading
 	return table[r]{what: "reading", keys: []key[r]{
 		must(plainID("branch", func(v *r) *string { return &v.Branch })),
-		must(plain("layer", func(v *r) *int { return &v.Layer }, readCount(0, maxCount), strconv.Itoa)),
+		must(plainCount("layer", func(v *r) *int { return &v.Layer }, 0, maxCount)),
 		numbers("bare_mm", func(v *r) *mms { return &v.BareMM }, length),
 		numbers("over_mm", func(v *r) *mms { return &v.OverMM }, length),
 		number("lay_mm", func(v *r) *optMM { return &v.LayMM }, length),
@@ -75,7 +73,7 @@ func againTable() table[model.Again] {
 	type a = model.Again
 	return table[a]{what: "again", keys: []key[a]{
 		must(plainID("end", func(v *a) *string { return &v.End })),
-		must(plain("times", func(v *a) *int { return &v.Times }, readCount(0, maxCount), strconv.Itoa)),
+		must(plainCount("times", func(v *a) *int { return &v.Times }, 0, maxCount)),
 	}}
 }
 

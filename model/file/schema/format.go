@@ -23,7 +23,9 @@ func formatKey() key[model.Harness] {
 			}
 			return bad("is "+describe(raw), fmt.Sprintf("%d, the only format this program reads", Format))
 		},
+		is:  Key{Kind: KindCount, Least: Format, Most: Format},
 		get: func(*model.Harness) string { return strconv.Itoa(Format) },
+		raw: func(*model.Harness) any { return int64(Format) },
 	})
 }
 

@@ -21,6 +21,9 @@ type (
 	mms      = []unit.Millimetre
 )
 
+// whole is the schema of a file. It is never written to.
+var whole = document()
+
 // document is the schema of a whole file, tables in the order they are written.
 func document() table[model.Harness] {
 	type h = model.Harness

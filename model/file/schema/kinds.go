@@ -2,10 +2,8 @@ package schema
 
 import (
 	"fmt"
-	"maps"
 	"math"
 	"slices"
-	"strconv"
 	"strings"
 
 	"contralay/model"
@@ -18,27 +16,37 @@ func must[T any](k key[T]) key[T] {
 	return k
 }
 
-// plain is a key that is always written; optional one that may be left out. read
-// turns a decoded value into a V, text writes it.
-func plain[T, V any](name string, at func(*T) *V, read func(any) (V, problem), text func(V) string) key[T] {
+// form is how the value of a key is read, written and handed out, and what is known of it.
+type form[V any] struct {
+	is   Key                    // its name and whether it must be given stay empty
+	read func(any) (V, problem) // of a decoded value
+	text func(V) string         // as a file has it
+	raw  func(V) any            // as a decoder gives it: read and raw are inverse
+}
+
+// plain is a key that is always written; optional one that may be left out.
+func plain[T, V any](name string, at func(*T) *V, f form[V]) key[T] {
 	return key[T]{
 		name: name,
+		is:   f.is,
 		put: func(v *T, raw any) problem {
-			got, p := read(raw)
+			got, p := f.read(raw)
 			if p == "" {
 				*at(v) = got
 			}
 			return p
 		},
-		get: func(v *T) string { return text(*at(v)) },
+		get: func(v *T) string { return f.text(*at(v)) },
+		raw: func(v *T) any { return f.raw(*at(v)) },
 	}
 }
 
-func optional[T, V any](name string, at func(*T) *model.Opt[V], read func(any) (V, problem), text func(V) string) key[T] {
+func optional[T, V any](name string, at func(*T) *model.Opt[V], f form[V]) key[T] {
 	return key[T]{
 		name: name,
+		is:   f.is,
 		put: func(v *T, raw any) problem {
-			got, p := read(raw)
+			got, p := f.read(raw)
 			if p == "" {
 				*at(v) = model.Some(got)
 			}
@@ -46,99 +54,115 @@ func optional[T, V any](name string, at func(*T) *model.Opt[V], read func(any) (
 		},
 		get: func(v *T) string {
 			if o := at(v); o.Set {
-				return text(o.V)
+				return f.text(o.V)
 			}
 			return ""
 		},
+		raw: func(v *T) any {
+			if o := at(v); o.Set {
+				return f.raw(o.V)
+			}
+			return nil
+		},
+		clear: func(v *T) { *at(v) = model.Opt[V]{} },
 	}
 }
 
-// text is any text of one line, given or not; plainText is one that is always written.
-func text[T any](name string, at func(*T) *model.Opt[string]) key[T] {
-	return optional(name, at, readText, quote)
-}
-
-func plainText[T any](name string, at func(*T) *string) key[T] {
-	return plain(name, at, readText, quote)
-}
-
-// id is an id, or what leads to one: of this file or of the catalogue. plainID is one that is
-// always written.
-func id[T any](name string, at func(*T) *model.Opt[string]) key[T] {
-	return optional(name, at, readID, quote)
-}
-
-func plainID[T any](name string, at func(*T) *string) key[T] {
-	return plain(name, at, readID, quote)
-}
-
-// note is text of more than one line.
-func note[T any](at func(*T) *model.Opt[string]) key[T] {
-	return optional("note", at, readNote, quote)
-}
-
-// choice is one of some words.
-func choice[T any, W ~string](name string, at func(*T) *model.Opt[W], words ...W) key[T] {
-	return optional(name, at, readWord(words), quoteWord[W])
-}
-
-func number[T any, Q ~float64](name string, at func(*T) *model.Opt[Q], b bound) key[T] {
-	return optional(name, at, readNumber[Q](b), numberText[Q])
-}
-
-func plainNumber[T any, Q ~float64](name string, at func(*T) *Q, b bound) key[T] {
-	return plain(name, at, readNumber[Q](b), numberText[Q])
-}
-
-// count is a whole number from lo to hi.
-func count[T any](name string, at func(*T) *model.Opt[int], lo, hi int) key[T] {
-	return optional(name, at, readCount(lo, hi), strconv.Itoa)
-}
-
-func flag[T any](name string, at func(*T) *model.Opt[bool]) key[T] {
-	read := func(raw any) (bool, problem) {
-		if v, ok := raw.(bool); ok {
-			return v, ""
-		}
-		return false, bad("is "+describe(raw), "true or false")
-	}
-	return optional(name, at, read, strconv.FormatBool)
-}
-
-// listOf is left out where it is nil, and written as [] where it is empty.
-func listOf[T, E any](name string, at func(*T) *[]E, read func(any) ([]E, problem), text func(E) string) key[T] {
-	k := plain(name, at, read, func(list []E) string { return listText(list, text) })
-	write := k.get
+// held is a key that is left out where it is nil, and written as empty where it is empty: a
+// list or a map.
+func held[T, V any](name string, at func(*T) *V, f form[V], isNil func(V) bool) key[T] {
+	k := plain(name, at, f)
 	k.get = func(v *T) string {
-		if *at(v) == nil {
+		if isNil(*at(v)) {
 			return ""
 		}
-		return write(v)
+		return f.text(*at(v))
+	}
+	k.raw = func(v *T) any {
+		if isNil(*at(v)) {
+			return nil
+		}
+		return f.raw(*at(v))
+	}
+	k.clear = func(v *T) {
+		var none V
+		*at(v) = none
 	}
 	return k
 }
 
-// texts is a list of texts, ids one of ids; words one in which each is of a few words.
-func texts[T any](name string, at func(*T) *[]string) key[T] {
-	return listOf(name, at, readList(readText, "text in quotes"), quote)
+// text is any text of one line, given or not; plainText is one that is always written.
+func text[T any](name string, at func(*T) *model.Opt[string]) key[T] {
+	return optional(name, at, textForm)
 }
 
-func ids[T any](name string, at func(*T) *[]string) key[T] {
-	return listOf(name, at, readList(readID, "text in quotes"), quote)
+func plainText[T any](name string, at func(*T) *string) key[T] { return plain(name, at, textForm) }
+
+// id is an id, or what leads to one: of this file or of the catalogue. plainID is one that is
+// always written.
+func id[T any](name string, at func(*T) *model.Opt[string]) key[T] { return optional(name, at, idForm) }
+
+func plainID[T any](name string, at func(*T) *string) key[T] { return plain(name, at, idForm) }
+
+// note is text of more than one line.
+func note[T any](at func(*T) *model.Opt[string]) key[T] { return optional("note", at, noteForm) }
+
+// choice is one of some words; plainChoice one that is always written.
+func choice[T any, W ~string](name string, at func(*T) *model.Opt[W], words ...W) key[T] {
+	return optional(name, at, wordForm(words))
+}
+
+func plainChoice[T any, W ~string](name string, at func(*T) *W, words ...W) key[T] {
+	return plain(name, at, wordForm(words))
+}
+
+func number[T any, Q ~float64](name string, at func(*T) *model.Opt[Q], b bound) key[T] {
+	return optional(name, at, numberForm[Q](b))
+}
+
+func plainNumber[T any, Q ~float64](name string, at func(*T) *Q, b bound) key[T] {
+	return plain(name, at, numberForm[Q](b))
+}
+
+// count is a whole number from lo to hi; plainCount one that is always written.
+func count[T any](name string, at func(*T) *model.Opt[int], lo, hi int) key[T] {
+	return optional(name, at, countForm(lo, hi))
+}
+
+func plainCount[T any](name string, at func(*T) *int, lo, hi int) key[T] {
+	return plain(name, at, countForm(lo, hi))
+}
+
+func flag[T any](name string, at func(*T) *model.Opt[bool]) key[T] {
+	return optional(name, at, flagForm)
+}
+
+// texts is a list of texts, ids one of ids, words one in which each is of a few words; plainIDs is
+// a list of ids that is always written.
+func texts[T any](name string, at func(*T) *[]string) key[T] {
+	return listOf(name, at, KindTexts, textForm)
+}
+
+func ids[T any](name string, at func(*T) *[]string) key[T] { return listOf(name, at, KindIDs, idForm) }
+
+func plainIDs[T any](name string, at func(*T) *[]string) key[T] {
+	return plain(name, at, listForm(KindIDs, idForm))
 }
 
 func words[T any, W ~string](name string, at func(*T) *[]W, of ...W) key[T] {
-	return listOf(name, at, readList(readWord(of), "text in quotes"), quoteWord[W])
+	return listOf(name, at, KindWords, wordForm(of))
 }
 
 // numbers is a list of numbers; pair one of exactly two, rising where it must.
 func numbers[T any, Q ~float64](name string, at func(*T) *[]Q, b bound) key[T] {
-	return listOf(name, at, readList(readNumber[Q](b), "a number"), numberText[Q])
+	return listOf(name, at, KindNumbers, numberForm[Q](b))
 }
 
 func pair[T any, Q ~float64](name string, at func(*T) *[]Q, b bound, rising bool, called string) key[T] {
-	each := readList(readNumber[Q](b), "a number")
-	read := func(raw any) ([]Q, problem) {
+	f := listForm(KindPair, numberForm[Q](b))
+	f.is.Called = called
+	each := f.read
+	f.read = func(raw any) ([]Q, problem) {
 		list, p := each(raw)
 		switch {
 		case p != "":
@@ -150,39 +174,16 @@ func pair[T any, Q ~float64](name string, at func(*T) *[]Q, b bound, rising bool
 		}
 		return list, ""
 	}
-	return listOf(name, at, read, numberText[Q])
+	return held(name, at, f, func(list []Q) bool { return list == nil })
+}
+
+func listOf[T, E any](name string, at func(*T) *[]E, kind Kind, each form[E]) key[T] {
+	return held(name, at, listForm(kind, each), func(list []E) bool { return list == nil })
 }
 
 // idMap is a table of lists of ids: { "20" = ["1", "2"] }.
 func idMap[T any](name string, at func(*T) *map[string][]string) key[T] {
-	each := readList(readID, "text in quotes")
-	read := func(raw any) (map[string][]string, problem) {
-		m, ok := raw.(map[string]any)
-		if !ok {
-			return nil, bad("is "+describe(raw), `a table of lists, such as { "20" = ["1", "2"] }`)
-		}
-		got := make(map[string][]string, len(m))
-		for _, k := range slices.Sorted(maps.Keys(m)) {
-			if p := oneLine(k, true); p != "" {
-				return nil, "its key " + p
-			}
-			list, p := each(m[k])
-			if p != "" {
-				return nil, problem(visible.Quoted(Short(k)) + " " + string(p))
-			}
-			got[k] = list
-		}
-		return got, ""
-	}
-	k := plain(name, at, read, mapText)
-	write := k.get
-	k.get = func(v *T) string {
-		if *at(v) == nil {
-			return ""
-		}
-		return write(v)
-	}
-	return k
+	return held(name, at, mapForm, func(m map[string][]string) bool { return m == nil })
 }
 
 // readNote takes any text. What would command a terminal is shown and not obeyed: older

@@ -132,8 +132,7 @@ func unitTable() table[model.Unit] {
 		keys: []key[u]{
 			must(plainID("id", func(v *u) *string { return &v.ID })),
 			text("name", func(v *u) *optText { return &v.Name }),
-			must(plain("wires", func(v *u) *[]string { return &v.Wires }, readList(readID, "text in quotes"),
-				func(list []string) string { return listText(list, quote) })),
+			must(plainIDs("wires", func(v *u) *[]string { return &v.Wires })),
 			choice("build", func(v *u) *model.Opt[model.UnitBuild] { return &v.Build }, model.UnitBuilds...),
 			flag("shield", func(v *u) *optFlag { return &v.Shield }),
 			id("drain_from", func(v *u) *optText { return &v.DrainFrom }),

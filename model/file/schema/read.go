@@ -21,7 +21,7 @@ func Read(raw map[string]any, h *model.Harness) []Fault {
 	if d.format(raw); len(d.faults) > 0 {
 		return d.faults
 	}
-	readTable(d, document(), h, raw, place{})
+	readTable(d, whole, h, raw, place{})
 	d.check(h)
 	return d.faults
 }

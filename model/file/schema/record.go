@@ -112,5 +112,25 @@ func inline[T, S any](name string, at func(*T) *model.Opt[S], inside table[S]) k
 		}
 		return "{ " + strings.Join(all, ", ") + " }"
 	}
-	return optional(name, at, read, text)
+	raw := func(v S) any {
+		out := map[string]any{}
+		for _, k := range inside.keys {
+			if value := k.raw(&v); value != nil {
+				out[k.name] = value
+			}
+		}
+		return out
+	}
+	k := optional(name, at, form[S]{Key{Kind: KindTable, Keys: inside.views()}, read, text, raw})
+	k.open = func(v *T, own bool) node {
+		o := at(v)
+		if !o.Set && !own {
+			return nil
+		}
+		if !o.Set { // a value in it gives it
+			o.Set = true
+		}
+		return &record[S]{inside, &o.V}
+	}
+	return k
 }

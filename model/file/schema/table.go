@@ -16,12 +16,18 @@ type table[T any] struct {
 }
 
 // key is one key of a table. put reads a decoded value into v; get gives the text
-// of the value, "" where it is left out.
+// of the value, "" where it is left out; raw gives it as a decoder would, nil where it is
+// left out; clear leaves it out, and is nil where it is always written. open is the table that a
+// key is written as, on one line.
 type key[T any] struct {
-	name string
-	must bool
-	put  func(v *T, raw any) problem
-	get  func(v *T) string
+	name  string
+	must  bool
+	is    Key
+	put   func(v *T, raw any) problem
+	get   func(v *T) string
+	raw   func(v *T) any
+	clear func(v *T)
+	open  func(v *T, own bool) node
 }
 
 // part is a table, or a list of tables, inside a T.
@@ -29,6 +35,13 @@ type part[T any] interface {
 	name() string
 	read(d *decoder, v *T, raw any, at place)
 	write(w *writer, v *T, at string)
+
+	view(at string) Table
+	count(v *T) int
+	open(v *T, index int, own bool) node
+	insert(v *T, index int) bool
+	remove(v *T, index int) bool
+	move(v *T, from, to int) bool
 }
 
 // readTable fills v from a decoded table.

@@ -9,7 +9,7 @@ import (
 // Text is a harness as a file has it: the keys of the file itself, then table after
 // table in the order of the schema.
 func Text(h *model.Harness) string {
-	t := document()
+	t := whole
 	w := &writer{}
 	w.keys("", t.lines(h))
 	for _, p := range t.parts {

@@ -378,6 +378,11 @@ var EveryScreen = map[string][]string{
 	"wires from here":      {"esc", "@terminations", "enter", "enter", "@ free", "enter"},
 	"why":                  {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 	"still needed": {"esc", "@more things", "enter"}, "a branch to": {"esc", "@No branch leads to NEW1", "enter"},
+	"rules":          {"esc", "@rules of this shop", "enter"},
+	"whole file":     {"esc", "@everything in the file", "enter"},
+	"values":         {"esc", "@terminations", "enter", "enter", "@all its values", "enter"},
+	"records":        {"esc", "@everything in the file", "enter", "@wires  ", "enter"},
+	"list of values": {"esc", "@terminations", "enter", "enter", "@all its values", "enter", "@reserved", "enter"},
 }
 
 // EveryKey is every key that means something, and some that mean nothing.

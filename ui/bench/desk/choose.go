@@ -51,10 +51,13 @@ func ChooseScreen(what string, there func(m *Model) bool, list func(m *Model) []
 		if other != nil {
 			f := *other
 			f.Set = func(m *Model, text string) error {
+				deep := len(m.Stack)
 				if err := other.Set(m, text); err != nil {
 					return err
 				}
-				m.Back()
+				if len(m.Stack) == deep && m.Top() == KindChoice { // what was taken may have opened a page
+					m.Back()
+				}
 				return nil
 			}
 			p.Rows = append(p.Rows, Row{Key: "other", Text: "  another: type it", Field: &f})

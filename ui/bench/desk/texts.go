@@ -66,7 +66,7 @@ func JoinText(m *Model, i int) string {
 // ShieldText is what is done at the ends of a unit's shield.
 func ShieldText(m *Model, i int) string {
 	u := &m.H.Units[i]
-	back := "strip it back as its contacts need (strip_mm says how far)"
+	back := "strip it back as its contacts need (the unit says how far)"
 	if u.StripMM.Set {
 		back = fmt.Sprintf("strip it back %s %s", m.Sys.Length(u.StripMM.V), m.Sys.Name())
 	}

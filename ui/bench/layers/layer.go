@@ -6,6 +6,7 @@ import (
 
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/file/schema"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
@@ -100,6 +101,9 @@ func layerPage(m *desk.Model, k int) desk.Page {
 				}), "tape of "+model.LayerName(k)+" is "+words.OrDash(text))
 				return nil
 			}}})
+	}
+	if k < len(mb.Layers) { // one that is only proposed is in no file
+		p.Rows = append(p.Rows, desk.AllValuesOf(schema.At{{Table: "branch", Index: m.Branch}, {Table: "layer", Index: k}}, mb.ID))
 	}
 	return p
 }

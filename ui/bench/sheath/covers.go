@@ -7,6 +7,7 @@ import (
 	"contralay/calc/query/why"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/file/schema"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
@@ -231,6 +232,7 @@ func coverPage(m *desk.Model, i, at int, c sheet.Covered) desk.Page {
 	p.Rows = append(p.Rows, desk.Row{Key: "verdict", Text: "verdict  " + says,
 		Detail: "It slides over what lies beneath it, and grips that",
 		Why:    desk.FiguresAt(mb.ID, at, "cover.slide", "cover.cut", "cover.over")},
+		desk.AllValuesOf(schema.At{{Table: "branch", Index: i}, {Table: "cover", Index: at}}, mb.ID),
 		desk.Row{Key: "off", Text: "remove it", Detail: "Enter or . removes it",
 			Enter: func(m *desk.Model) { m.Back(); dropOf(m, i, at) }, Drop: func(m *desk.Model) { m.Back(); dropOf(m, i, at) }})
 	return p

@@ -58,6 +58,8 @@ func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	if len(m.H.Branches)+len(m.H.Terminations) > 0 {
 		p.Rows = append(p.Rows, endsRow(m), splicesRow(m), listsRow(m))
+	} else {
+		p.Lines = []string{p.Empty}
 	}
 	if p.Start == len(p.Rows) {
 		p.Start = 0

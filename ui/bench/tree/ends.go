@@ -102,6 +102,7 @@ func EndPage(m *desk.Model, _ int, id string) desk.Page {
 			Enter:  func(m *desk.Model) { m.Show(desk.KindSeveral, id) }})
 	}
 	p.Rows = append(p.Rows, contactRows(m, id)...)
+	p.Rows = append(p.Rows, desk.AllValuesRow("termination", id)) // above the cavities, which may be eighty
 	p.Rows = append(p.Rows, m.Once("pairs "+id, func() []desk.Row { return pairingRows(m, t) })...)
 	for _, c := range s.Cavities {
 		p.Rows = append(p.Rows, cavityRow(m, t, c))
@@ -295,6 +296,7 @@ func SplicePage(m *desk.Model, _ int, id string) desk.Page {
 				Enter: func(m *desk.Model) { m.Show(desk.KindWire, wid) }})
 		}
 	}
+	p.Rows = append(p.Rows, desk.AllValuesRow("splice", id))
 	return p
 }
 

@@ -51,7 +51,7 @@ func listRows(m *desk.Model) []desk.Row {
 					mark = "?"
 				}
 			}
-			out = append(out, desk.Row{Text: text, Mark: mark, Detail: "shelf_m of [[reel]] in the file says how much you have",
+			out = append(out, desk.Row{Text: text, Mark: mark, Detail: "How much you have is on the reel: everything in the file, reels",
 				Why: desk.FiguresOfPart(c.Spec, c.Size, "reel.need")})
 		}
 		ids, named := make([]string, 0, len(c.Wires)), make([]string, 0, len(c.Wires))
@@ -168,7 +168,7 @@ func unitRow(m *desk.Model, i int) []desk.Row {
 		text += "  shielded, drain " + words.OrDash(u.DrainFrom.V) + " and " + words.OrDash(u.DrainTo.V)
 		detail = desk.ShieldText(m, i)
 	}
-	out := []desk.Row{{Text: text, Id: u.ID, Detail: detail}}
+	out := []desk.Row{{Text: text, Id: u.ID, Detail: detail, Enter: desk.AllValuesRow("unit", u.ID).Enter}}
 	for _, id := range u.Wires {
 		k, ok := m.Sheet.Index.Wire[id]
 		if !ok {

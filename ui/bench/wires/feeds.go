@@ -169,6 +169,7 @@ func FeedPage(m *desk.Model, _ int, id string) desk.Page {
 			m.Change(m.H.EditFeed(m.Sheet.Index.Feed[id], func(f *model.Feed) { f.Name = model.Some(text) }), "set to "+text)
 			return nil
 		}}})
+	add(desk.AllValuesRow("feed", id))
 	for n, k := range slices.Concat(fd.Legs, fd.Beyond, fd.Back) {
 		how := "downstream"
 		switch {

@@ -119,6 +119,13 @@ func WirePage(m *desk.Model, _ int, id string) desk.Page {
 	if r, any := likeRow(m, id); any {
 		p.Rows = append(p.Rows, r)
 	}
+	if comp != id {
+		r := desk.AllValuesRow("unit", comp)
+		r.Key, r.Text = "unit", fmt.Sprintf("%-12s %s", "unit", comp)
+		r.Detail = "It is laid as one piece. Enter opens everything of the unit"
+		p.Rows = append(p.Rows, r)
+	}
+	p.Rows = append(p.Rows, desk.AllValuesRow("wire", id))
 	p.Why = desk.FiguresOf(id, "wire.bound", "wire.heats", "wire.hottest", "wire.cut", "wire.finished", "wire.circuit")
 	for n, l := range power.LimitsOf(m.Sheet, i) {
 		mem, in := "", "  "

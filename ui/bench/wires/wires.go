@@ -47,6 +47,7 @@ func WiresPage(m *desk.Model, w int, _ string) desk.Page {
 		p.Rows = append(p.Rows, sizesRow(m), feedsRow(m))
 	}
 	p.Rows = append(p.Rows, m.Once("wires", func() []desk.Row { return append(likeRows(m, ids), mirrorRows(m)...) })...)
+	p.Rows = append(p.Rows, desk.BranchRow(m))
 	p.Empty = "No wire runs here yet. Open a connector (Esc, terminations) and press Enter on a free cavity, or repeat a similar branch"
 	return p
 }

@@ -1,0 +1,180 @@
+package values
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"contralay/model"
+	"contralay/model/file/schema"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+)
+
+// Changes, each one step to undo, through what the loader reads with.
+
+// put gives a key of a record a value; what is wrong comes back in words.
+func put(m *desk.Model, at schema.At, k schema.Key, value any) error {
+	h, err := schema.Put(m.H, at, k.Name, value)
+	if err != nil {
+		if by := neededBy(at, err); by != "" && k.Name == "id" {
+			return fmt.Errorf("%s names it: it keeps the id %s", by, idOf(m.H, at))
+		}
+		return said(m, at, err)
+	}
+	if id, is := value.(string); is && len(at) == 1 && (k.Name == "id" || k.Name == "serial") {
+		defer follow(m, at, idOf(m.H, at), id, k.Name)
+	}
+	take(m, at, h, labelOf(at.Table(), k.Name).says+": "+shown(m, k, labelOf(at.Table(), k.Name), value))
+	if system, is := value.(string); is && at.Table() == "harness" && k.Name == "units" {
+		if s, err := unit.ParseSystem(system); err == nil {
+			m.Sys = s
+		}
+	}
+	return nil
+}
+
+// follow keeps the pages of a record in front when its id changes: they find it by that.
+func follow(m *desk.Model, at schema.At, was, is, row string) {
+	if idOf(m.H, at) != is {
+		return // it was refused
+	}
+	from, to := desk.RecordOf(at[:1], was), desk.RecordOf(at[:1], is)
+	for k := range m.Stack {
+		s := &m.Stack[k]
+		place, rest, _ := strings.Cut(s.Of, "\x00")
+		id, rest, deeper := strings.Cut(rest, "\x00")
+		if first, _, _ := strings.Cut(place, "."); first+"\x00"+id != from {
+			continue
+		}
+		_, name, _ := strings.Cut(to, "\x00")
+		if s.Of = place + "\x00" + name; deeper {
+			s.Of += "\x00" + rest
+		}
+	}
+	m.PutOn(row)
+}
+
+// take makes h the harness. What changes the record of a build says so.
+func take(m *desk.Model, at schema.At, h *model.Harness, says string) {
+	if serial := serialOf(m.H, at); serial != "" {
+		says = "record of serial " + serial + ": " + says
+	}
+	m.Change(h, says)
+}
+
+// clear leaves a key out again.
+func clear(m *desk.Model, at schema.At, k schema.Key) {
+	l := labelOf(at.Table(), k.Name)
+	if schema.Get(m.H, at, k.Name) == nil {
+		m.Tell(l.says + " is left out already")
+		return
+	}
+	h, err := schema.Clear(m.H, at, k.Name)
+	if err != nil {
+		m.Refuse(said(m, at, err).Error())
+		return
+	}
+	says := l.says + " is left out now"
+	if l.left != nil {
+		if v, by := l.left(m, at, k.Name); v != nil {
+			says = strings.TrimSpace(fmt.Sprintf("%s is left out: %s %s", l.says, shown(m, k, l, v), by))
+		}
+	}
+	take(m, at, h, says)
+}
+
+// neededBy is what names a record that an edit would take away; "" where it was refused for
+// another reason.
+func neededBy(at schema.At, err error) string {
+	var r *schema.Refused
+	if !errors.As(err, &r) || r.ID == "" || r.Table == at.Table() || len(at) != 1 {
+		return ""
+	}
+	return fmt.Sprintf("%s (%s)", outer(r), labelOf(r.Table, r.Key).says)
+}
+
+// outer is the record with an id that a refusal is about.
+func outer(r *schema.Refused) string {
+	table, _, _ := strings.Cut(r.Table, ".")
+	return strings.TrimSpace(nounOf(table).one + " " + r.ID)
+}
+
+// said puts a refusal into the words of the screen: what is wrong, and what is allowed.
+func said(m *desk.Model, at schema.At, err error) error {
+	var r *schema.Refused
+	if !errors.As(err, &r) {
+		return err
+	}
+	table, where := r.Table, ""
+	if table != at.Table() || r.ID != "" && r.ID != idOf(m.H, at) {
+		where = outer(r)
+	}
+	if r.Key != "" {
+		if where != "" {
+			where += ", "
+		}
+		where += labelOf(table, r.Key).says
+	}
+	text := strings.TrimSpace(where + ": " + strings.TrimPrefix(r.Says, "is "))
+	if r.Allowed != "" {
+		text += ". Allowed: " + r.Allowed
+	}
+	if m.Sys == unit.Inch {
+		text = strings.ReplaceAll(text, "a number in mm", "a number in inches")
+	}
+	return errors.New(text)
+}
+
+// typed takes what was typed for a key.
+func typed(m *desk.Model, at schema.At, k schema.Key, text string) error {
+	was := schema.Get(m.H, at, k.Name)
+	switch k.Kind {
+	case schema.KindNumber, schema.KindCount:
+		if text == "" {
+			if k.Must {
+				return fmt.Errorf("%s must be given: %s", labelOf(at.Table(), k.Name).says, allowed(m, k))
+			}
+			clear(m, at, k)
+			return nil
+		}
+		v, err := number(m, at, k, text)
+		if err != nil {
+			return err
+		}
+		if f, is := was.(float64); is && text == numberText(m, k, f) {
+			return nil // as it is shown, which may be less fine than it is
+		}
+		return put(m, at, k, v)
+	}
+	if text == "" && was == nil {
+		return nil
+	}
+	return put(m, at, k, text)
+}
+
+// number reads a number or a count that was typed.
+func number(m *desk.Model, at schema.At, k schema.Key, text string) (any, error) {
+	v, err := parse(m, k, text)
+	if err != nil {
+		return nil, fmt.Errorf("%w. Allowed: %s", err, allowed(m, k))
+	}
+	if k.Kind == schema.KindCount {
+		if n := int64(v); float64(n) == v && n >= int64(k.Least) && n <= int64(k.Most) {
+			return n, nil
+		}
+		return nil, fmt.Errorf("%s is not possible. Allowed: %s", text, allowed(m, k))
+	}
+	if !k.Holds(v) {
+		return nil, fmt.Errorf("%s is out of range. Allowed: %s", text, allowed(m, k))
+	}
+	return v, nil
+}
+
+// allowed is what a key may be, in the unit of the screen.
+func allowed(m *desk.Model, k schema.Key) string {
+	if m.Sys == unit.Inch && isLength(k) {
+		return strings.ReplaceAll(k.Allowed(), "in mm", "in inches")
+	}
+	return k.Allowed()
+}

@@ -1,0 +1,124 @@
+package values
+
+import (
+	"contralay/calc"
+	"contralay/model"
+	"contralay/model/file/schema"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
+	"contralay/ui/bench/words"
+)
+
+// The rules of a shop: each with its default beside it, and what it changes on this harness.
+
+// ruleRow is a rule of the shop with its default beside it.
+func ruleRow(m *desk.Model, k schema.Key, w int) desk.Row {
+	r := keyRow(m, rulesAt, k, w)
+	l := labelOf("rules", k.Name)
+	if v := schema.Get(defaults, rulesAt, k.Name); l.left != nil && schema.Get(m.H, rulesAt, k.Name) != nil {
+		r.Text += "   default " + shown(m, k, l, v)
+		r.Why = append(r.Why, reasons(m, k, l, v, "default")...)
+	}
+	return r
+}
+
+// effectRoom is how many lines are kept for the effect of a rule: rows do not jump with its length.
+const effectRoom = 2
+
+// effectLines say what the rule in hand changes on this harness. Where there is no room for them
+// the row itself says it.
+func effectLines(m *desk.Model, p desk.Page, w int) []string {
+	at := m.At(p)
+	e, known := desk.State[effects](m).Find(m.Sheet, 0, p.Rows[at].Key)
+	if m.ListHeight() < 10 {
+		if known && e != "" {
+			p.Rows[at].Detail = e
+		}
+		return nil
+	}
+	lines := kit.Wrap(e, max(w-2, 10))
+	for len(lines) < effectRoom {
+		lines = append(lines, "")
+	}
+	return lines[:effectRoom]
+}
+
+// effects are what the rules change on a harness, in one line each.
+type effects struct{ desk.Kept[string] }
+
+// Effect works out what the rule in hand changes on this harness, beside the screen: it takes a
+// build of the whole harness.
+func Effect(m *desk.Model) (desk.Work, bool) {
+	s, ok := find(m.H, m.Subject())
+	if !ok || s.at.Table() != "rules" {
+		return desk.Work{}, false
+	}
+	_, r := m.Hand()
+	if r == nil {
+		return desk.Work{}, false
+	}
+	t, _ := schema.Find("rules")
+	k, is := t.Key(r.Key)
+	if !is {
+		return desk.Work{}, false
+	}
+	if _, known := desk.State[effects](m).Find(m.Sheet, 0, k.Name); known {
+		return desk.Work{}, false
+	}
+	now, l := m.Sheet, labelOf("rules", k.Name)
+	other, says, ok := otherRule(m, k, l)
+	if !ok {
+		desk.State[effects](m).Put(now, 0, k.Name, "")
+		return desk.Work{}, false
+	}
+	sys, cat := m.Sys, m.Cfg.Cat
+	return desk.Work{Key: "rule\x00" + k.Name, Do: func() func(m *desk.Model) {
+		e := says + ": " + differs(now, calc.Complete(other, cat, now), sys)
+		return func(m *desk.Model) { desk.State[effects](m).Put(now, 0, k.Name, e) }
+	}}, true
+}
+
+// otherRule is the harness that a rule is compared with: with the default where the shop has its
+// own, else with what + gives.
+func otherRule(m *desk.Model, k schema.Key, l label) (h *model.Harness, says string, ok bool) {
+	now, def := schema.Get(m.H, rulesAt, k.Name), schema.Get(defaults, rulesAt, k.Name)
+	if l.left == nil {
+		def = nil
+	}
+	var err error
+	switch {
+	case now != nil:
+		h, err = schema.Clear(m.H, rulesAt, k.Name)
+		says = "Without it"
+		if def != nil {
+			says = "With the default " + shown(m, k, l, def)
+		}
+	case def == nil:
+		return nil, "", false
+	default:
+		next := nextOf(m, k, l, def)
+		h, err = schema.Put(m.H, rulesAt, k.Name, next)
+		says = "With " + shown(m, k, l, next)
+	}
+	return h, says, err == nil && h != m.H
+}
+
+// nextOf is what + gives from a value.
+func nextOf(m *desk.Model, k schema.Key, l label, v any) any {
+	switch v := v.(type) {
+	case float64:
+		return nudged(m, k, l, v, 1)
+	case int64:
+		return v + 1
+	case string:
+		all := k.Words
+		if l.from != nil {
+			for _, c := range l.from(m, rulesAt) {
+				all = append(all, c.Value)
+			}
+		}
+		next, _ := words.Around(all, v, 1)
+		return next
+	}
+	return v
+}
