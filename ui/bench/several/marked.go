@@ -207,6 +207,11 @@ func proposeRows(m *desk.Model, of string, ids []string) []desk.Row {
 	if bare < len(ids) {
 		rows = append(rows, row("propose again", "propose new ones for "+pronoun(len(ids)), true))
 	}
+	if c, err := coloursFor(m, ids, false); err == nil {
+		for k, l := range c.Lacks {
+			rows = append(rows, desk.Row{Key: fmt.Sprint("lack ", k), Mark: "?", Text: label("") + l.Says, Detail: l.Says})
+		}
+	}
 	return rows
 }
 

@@ -195,6 +195,23 @@ func TestRefusalsAreNamed(t *testing.T) {
 	}
 }
 
+// What the stock lacks stands on the page before colours are taken: three wires of BOX, two colours.
+func TestPageSaysWhatTheStockLacks(t *testing.T) {
+	m := benchtest.Typed(t, strings.Replace(board, "format = 1\n", "format = 1\n[rules]\ncolour_stock = [\"BU\", \"92\"]\n", 1))
+	benchtest.To(t, m, "change several")
+	benchtest.Press(m, "enter", "+", "right")
+	const lack = "BOX needs 1 colour more in stock: 103 gets none"
+	if !strings.Contains(lines(m), lack) {
+		t.Errorf("%s", lines(m))
+	}
+	benchtest.To(t, m, "propose for the 3")
+	benchtest.Press(m, "enter")
+	if a, b, c := wire(t, m, "101"), wire(t, m, "102"), wire(t, m, "103"); a.Colour.V != "BU" || b.Colour.V != "92" || c.Colour.Set ||
+		!m.Trouble || m.Says != "2 wires coloured. "+lack {
+		t.Errorf("%s %s %s: %s", a.Colour.V, b.Colour.V, c.Colour.V, m.Says)
+	}
+}
+
 func TestMoreUnitSpliceRemove(t *testing.T) {
 	for _, c := range []struct {
 		name string
