@@ -10,6 +10,7 @@ import (
 	"contralay/calc/query/why"
 	"contralay/model"
 	"contralay/model/catalogue"
+	"contralay/model/edit"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
@@ -225,7 +226,7 @@ func SplitPage(m *desk.Model, _ int, id string) desk.Page {
 }
 
 func split(m *desk.Model, id string, at unit.Millimetre) {
-	h, j, err := m.H.Split(m.Sheet.Index.Branch[id], at)
+	h, j, err := edit.Split(m.H, id, at)
 	if err != nil {
 		m.Refuse(err.Error())
 		return
