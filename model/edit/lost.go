@@ -3,19 +3,20 @@ package edit
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"contralay/model"
 )
 
-// Lost is what a harness is left without after an edit, worst first, each in one clause: what
-// went along, wires that lost an end or their way, returns, drains and caps that lead nowhere
+// Lost is what a harness is left without after an edit, worst first, each in one clause: wires
+// that lost an end or their way, what went along, returns, drains and caps that lead nowhere
 // now, splices and units with a single wire, feeds without one, and places where no branch leads.
 // besides is what the edit was asked to take away: it is not said again.
 func Lost(was, is *model.Harness, besides ...string) []string {
 	l := &loss{was: was, is: is, a: model.NewIndex(was), b: model.NewIndex(is)}
-	l.along(besides)
 	l.ends()
 	l.ways()
+	l.along(besides)
 	l.mentions()
 	l.counts()
 	l.places()
@@ -34,29 +35,30 @@ func (l *loss) say(format string, args ...any) { l.says = append(l.says, fmt.Spr
 // plural is one or many of a noun with a verb: "wire 104 has", "wires 104, 105 have".
 func plural(noun string, all []string, has, have string) string {
 	if len(all) == 1 {
-		return noun + " " + all[0] + " " + has
+		return strings.TrimSpace(noun + " " + all[0] + " " + has)
 	}
-	many := noun + "s "
-	if noun == string(Branch) {
-		many = "branches "
-	}
-	return many + few(all) + " " + have
+	return strings.TrimSpace(noun + "s " + few(all) + " " + have)
 }
 
-// along is what the edit took away and was not asked for.
+// along is what the edit took away and was not asked for: the things of the tree together, then
+// wires and units.
 func (l *loss) along(besides []string) {
-	for _, noun := range []Noun{Branch, Termination, Breakout, Splice, Wire, Unit} {
+	went := func(noun Noun) []string {
 		left := IDs(l.is, noun)
-		var went []string
-		for _, id := range IDs(l.was, noun) {
-			_, stayed := place(l.is, id)
-			kind := noun != Termination && noun != Breakout || stayed != nil // a place of another kind is still there
-			if kind && !slices.Contains(left, id) && !slices.Contains(besides, id) {
-				went = append(went, id)
-			}
-		}
-		if len(went) > 0 {
-			l.say("%s with it", plural(string(noun), went, "went", "went"))
+		return slices.DeleteFunc(IDs(l.was, noun), func(id string) bool {
+			return slices.Contains(left, id) || slices.Contains(besides, id)
+		})
+	}
+	places := slices.DeleteFunc(slices.Concat(went(Termination), went(Breakout)), func(id string) bool {
+		_, err := place(l.is, id) // one that became another kind of place is still there
+		return err == nil
+	})
+	if tree := slices.Concat(went(Branch), places, went(Splice)); len(tree) > 0 {
+		l.say("%s went with it", few(tree))
+	}
+	for _, noun := range []Noun{Wire, Unit} {
+		if all := went(noun); len(all) > 0 {
+			l.say("%s went with it", plural(string(noun), all, "", ""))
 		}
 	}
 }

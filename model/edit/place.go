@@ -74,3 +74,16 @@ func ToTermination(h *model.Harness, breakout string) (*model.Harness, error) {
 	n.Terminations = append(slices.Clone(h.Terminations), model.Termination{ID: breakout, Name: h.Breakouts[i].Name})
 	return &n, nil
 }
+
+// EditBreakout changes one breakout; f gets a copy. The harness comes back as it was where there
+// is no breakout of that id.
+func EditBreakout(h *model.Harness, id string, f func(*model.Breakout)) *model.Harness {
+	i, err := at(h, Breakout, id)
+	if err != nil {
+		return h
+	}
+	n := *h
+	n.Breakouts = slices.Clone(h.Breakouts)
+	f(&n.Breakouts[i])
+	return &n
+}
