@@ -112,7 +112,7 @@ func TestRemove(t *testing.T) {
 			map[edit.Noun]string{edit.Branch: "T1 R1 L1 L3", edit.Termination: "P1 INJ1 SEN"}},
 		{edit.Termination, "SEN", "wires 301, 302 have lost an end at SEN; L3 went with it",
 			map[edit.Noun]string{edit.Branch: "T1 R1 L1 L2", edit.Termination: "P1 INJ1 INJ2"}},
-		{edit.Breakout, "J1", "T1, R1, L3 meet at J1: remove or move them first, until no more than two are left", nil},
+		{edit.Breakout, "J1", "3 branches meet at J1: remove or move all but two of them first", nil},
 		{edit.Splice, "S1", "wires 201, 202, 203 have lost an end at S1",
 			map[edit.Noun]string{edit.Splice: ""}},
 		{edit.Wire, "302", "wire 301 has lost its return 302; unit C1 has one wire left",

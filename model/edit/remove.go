@@ -76,7 +76,7 @@ func removePlace(h *model.Harness, noun Noun, id string) (*model.Harness, []stri
 		}
 		return n, append(Lost(h, n, id, h.Branches[meet[1]].ID), says...), nil
 	case len(meet) > 2:
-		return h, nil, fmt.Errorf("%s meet at %s: remove or move them first, until no more than two are left", branchesOf(h, meet), id)
+		return h, nil, fmt.Errorf("%d branches meet at %s: remove or move all but two of them first", len(meet), id)
 	}
 	n := without(h, gone{thing{noun, id}: true})
 	return n, Lost(h, n, id), nil

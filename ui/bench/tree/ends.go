@@ -7,6 +7,7 @@ import (
 
 	"contralay/calc/query/offer"
 	"contralay/model"
+	"contralay/model/edit"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
@@ -94,6 +95,7 @@ func EndPage(m *desk.Model, _ int, id string) desk.Page {
 				func(t *model.Termination) { t.Firewall = model.Some(!t.Firewall.V) }),
 				id+words.Either(h.Firewall.V, " is in no firewall", " is in a firewall"))
 		}})
+	p.Rows = append(p.Rows, placeRows(m, edit.Termination, id)...)
 	p.Rows = append(p.Rows, m.Once("pairs "+id, func() []desk.Row { return pairingRows(m, t) })...)
 	for _, c := range s.Cavities {
 		p.Rows = append(p.Rows, cavityRow(m, t, c))
