@@ -12,6 +12,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
+	"contralay/model/edittest"
 	"contralay/model/file"
 	"contralay/model/unit"
 )
@@ -132,6 +133,29 @@ func TestBuiltOnAnotherIsBuiltFromNothing(t *testing.T) {
 				sameSheets(t, s, calc.Build(h, cat, withProposals(s.Proposals)))
 			}
 		}
+	})
+}
+
+// The same of every edit that there is: of the tree, of names, of what is removed.
+func TestBuiltOnAnotherAfterAnyEdit(t *testing.T) {
+	cat, err := catalogue.Default()
+	if err != nil {
+		t.Fatal(err)
+	}
+	start := map[string]*sheet.Sheet{}
+	for _, name := range []string{"example", "feeds", "every-key"} {
+		d, err := file.Load(filepath.Join("..", "testdata", name+".toml"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		start[name] = calc.Complete(&d.Harness, cat, nil)
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		s := start[rapid.SampledFrom([]string{"example", "feeds", "every-key"}).Draw(t, "file")]
+		edittest.Some(t, s.H, rapid.IntRange(1, 6).Draw(t, "edits"), func(_ string, _, is *model.Harness) {
+			s = calc.Build(is, cat, s)
+			sameSheets(t, s, calc.Build(is, cat, withProposals(s.Proposals)))
+		})
 	})
 }
 

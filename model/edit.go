@@ -132,7 +132,7 @@ func (h *Harness) RemoveWire(i int) (*Harness, error) {
 	out := n.Feed(id, -1)
 	for b := range n.Branches {
 		if slices.ContainsFunc(n.Branches[b].Layers, func(l Layer) bool { return slices.Contains(l.Of, id) }) {
-			out = out.EditBranch(b, func(b *Branch) { b.take(id) })
+			out = out.EditBranch(b, func(b *Branch) { b.Take(id) })
 		}
 	}
 	return out, nil
@@ -164,7 +164,7 @@ func sameIDs(a, b []string) bool {
 }
 
 // take removes a component from every layer; a layer left with nothing goes too.
-func (b *Branch) take(id string) {
+func (b *Branch) Take(id string) {
 	was := CloneLayers(b.Layers)
 	defer func() { b.unwind(was) }()
 	for k := range b.Layers {
@@ -203,7 +203,7 @@ func (h *Harness) Move(branch int, id string, to int) (*Harness, error) {
 			// A mark keeps the place while the component is taken from the old one.
 			b.Layers[to].Of = append(b.Layers[to].Of, moving)
 		}
-		b.take(id)
+		b.Take(id)
 		for k := range b.Layers {
 			for j, o := range b.Layers[k].Of {
 				if o == moving {

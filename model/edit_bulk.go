@@ -34,7 +34,7 @@ func (h *Harness) InPlaceOf(branch int, id string, of []string) *Harness {
 			}
 		}
 		for _, o := range of {
-			b.take(o)
+			b.Take(o)
 		}
 		b.unwind(was)
 	})

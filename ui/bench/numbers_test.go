@@ -11,11 +11,12 @@ import (
 // it was.
 func TestNumbersStep(t *testing.T) {
 	for name, keys := range map[string][]string{"wire": {"enter"}, "duty": {"enter", "@duty", "enter"},
-		"feed": {"@protection", "enter", "enter"}, "layer": {"to layers", "down", "enter"}, "sheath": {"to sheath"}} {
+		"feed": {"@protection", "enter", "enter"}, "layer": {"to layers", "down", "enter"}, "sheath": {"to sheath"},
+		"change": {"esc", "-"}, "breakout": {"esc", "down", "enter"}} {
 		m := benchtest.OpenAt(t, words.Either(name == "feed" || name == "duty", "feeds.toml", "example.toml"), "wires")
 		benchtest.GoTo(t, m, keys...)
 		for at, r := range m.Page(m.ListWidth()).Rows {
-			if r.Field == nil || !r.Field.Number || r.Key == "more" {
+			if r.Field == nil || !r.Field.Number || r.Key == "more" || r.Key == "leg" {
 				continue
 			}
 			if r.Step == nil {

@@ -74,11 +74,13 @@ var screens = []desk.Place{
 	{Kind: sheath.MarginsKind, Title: "temperature margins", Help: "sheath", ReadOnly: true, Page: sheath.MarginsPage},
 
 	// tree
-	{Kind: tree.BranchesKind, Help: "start", Wide: true, Lasting: true, Page: tree.BranchesPage,
+	{Kind: tree.BranchesKind, Help: "map", Wide: true, Lasting: true, Page: tree.BranchesPage,
 		Escape: leaveBranches, Leaves: "Enter opens one, Esc opens the menu"},
 	{Kind: tree.NeedsKind, Help: "map", Wide: true, Page: tree.NeedsPage},
 	{Kind: tree.WayKind, Help: "map", Wide: true, Safe: true, ReadOnly: true, Page: tree.WayPage},
-	{Kind: tree.SplitKind, Help: "wires", Wide: true, Safe: true, ReadOnly: true, Page: tree.SplitPage},
+	{Kind: tree.SplitKind, Help: "map", Wide: true, Safe: true, ReadOnly: true, Page: tree.SplitPage},
+	{Kind: tree.ChangeKind, Title: "change a branch", Help: "map", Wide: true, Page: tree.ChangePage},
+	{Kind: tree.PlaceKind, Title: "place", Help: "map", Wide: true, Page: tree.PlacePage},
 	{Kind: tree.EndsKind, Title: "terminations", Help: "ends", Wide: true, Page: tree.EndsPage},
 	{Kind: tree.EndKind, Title: "termination", Help: "ends", Wide: true, Page: tree.EndPage},
 	{Kind: tree.SplicesKind, Help: "ends", Wide: true, Page: tree.SplicesPage},

@@ -7,6 +7,7 @@ import (
 	"contralay/calc/calctest"
 	"contralay/calc/query/offer"
 	"contralay/model"
+	"contralay/model/edit"
 	"contralay/model/unit"
 )
 
@@ -18,7 +19,7 @@ func TestCoversKeepTheirPlace(t *testing.T) {
 			Covers: []model.Cover{{What: model.CoverSheath, FromMM: mm(100), ToMM: mm(700)},
 				{What: model.CoverTape, FromMM: mm(100), ToMM: mm(200)},
 				{What: model.CoverSleeve, FromMM: mm(800), ToMM: mm(900)}}}}}
-	n, _, err := h.Split(0, 500)
+	n, _, err := edit.Split(h, "T", 500)
 	if err != nil {
 		t.Fatal(err)
 	}

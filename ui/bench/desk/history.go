@@ -173,6 +173,13 @@ func (m *Model) Redo() {
 	m.leaveGone()
 }
 
+// LeaveGone closes the screens of what a change took away.
+func LeaveGone(m *Model) {
+	says, trouble := m.Says, m.Trouble
+	m.leaveGone()
+	m.Says, m.Trouble = says, trouble
+}
+
 // leaveGone closes screens of a thing that an undo took away.
 func (m *Model) leaveGone() {
 	if m.Branch >= len(m.H.Branches) {

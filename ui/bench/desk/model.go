@@ -99,6 +99,11 @@ func (m *Model) Change(h *model.Harness, says string) {
 		m.Refuse(held)
 		return
 	}
+	m.replace(h, says)
+}
+
+// replace makes h the harness and remembers the one before.
+func (m *Model) replace(h *model.Harness, says string) {
 	m.History.Record(m.H)
 	m.H = h
 	m.Rebuild()
@@ -111,6 +116,7 @@ func (m *Model) Built(h *model.Harness) *sheet.Sheet { return calc.Build(h, m.Cf
 // Rebuild works the sheet out again, and writes the journal meanwhile.
 func (m *Model) Rebuild() {
 	wait := m.keeping()
+	m.Branch = inHand(m.Sheet.H, m.Branch, m.H)
 	m.Sheet = m.Built(m.H)
 	wait()
 }

@@ -14,12 +14,12 @@ import (
 )
 
 // guessRows are the values that nobody typed, what is asked and what is missing first.
-func guessRows(a add.Added) []desk.Row {
+func guessRows(m *desk.Model, a add.Added) []desk.Row {
 	var out []desk.Row
 	for _, kind := range []add.GuessKind{add.Missing, add.Outside, add.Ask, add.Chosen} {
 		for n, g := range a.Says {
 			if g.Kind == kind {
-				out = append(out, guessRow(fmt.Sprint("guess ", n), g))
+				out = append(out, guessRow(m, fmt.Sprint("guess ", n), g))
 			}
 		}
 	}
@@ -27,12 +27,12 @@ func guessRows(a add.Added) []desk.Row {
 }
 
 // guessRow is one value with its source.
-func guessRow(key string, g add.Guess) desk.Row {
+func guessRow(m *desk.Model, key string, g add.Guess) desk.Row {
 	mark := ""
 	if g.Kind != add.Chosen {
 		mark = "?"
 	}
-	return desk.Row{Key: key, Mark: mark, Text: g.Says + standing(g), Detail: g.Says + from(g),
+	return desk.Row{Key: key, Mark: mark, Text: m.Sys.Says(g.Says) + standing(g), Detail: m.Sys.Says(g.Says + from(g)),
 		WhyOf: func() []desk.Reason { return reasons(g) }}
 }
 

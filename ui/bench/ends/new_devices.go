@@ -126,7 +126,7 @@ func DevicePage(m *desk.Model, _ int, _ string) desk.Page {
 		take.Mark, take.Detail = "!", err.Error()
 	}
 	p.Rows = append(p.Rows, take)
-	p.Rows = append(p.Rows, guessRows(got)...)
+	p.Rows = append(p.Rows, guessRows(m, got)...)
 	return p
 }
 

@@ -84,6 +84,6 @@ func SparesPage(m *desk.Model, _ int, place string) desk.Page {
 			Step: func(_ *desk.Model, by int) { f.to, _ = words.Around(ends, f.to, by) }},
 		desk.Row{Key: "size", Text: "size         " + f.Size, Detail: "+ - thinner or thicker",
 			Step: func(_ *desk.Model, by int) { f.Size, _ = words.Around(sizes, f.Size, by) }})
-	p.Rows = append(p.Rows, guessRows(got)...)
+	p.Rows = append(p.Rows, guessRows(m, got)...)
 	return p
 }

@@ -11,11 +11,11 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
+	"contralay/model/edit"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
-	"contralay/ui/draw"
 )
 
 // The screens of the tree of branches.
@@ -32,7 +32,7 @@ func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 		Empty: "Nothing is here yet. Esc opens the menu"}
 	if len(m.H.Branches)+len(m.H.Terminations) == 0 {
 		p.Lines = []string{"An empty board. Begin with what the wires come from."}
-		p.Rows = m.Tables.First(m)
+		p.Rows = append(m.Tables.First(m), desk.FileRows(m)...)
 		return p
 	}
 	p.Rows = append(p.Rows, needRows(m)...)
@@ -43,24 +43,21 @@ func BranchesPage(m *desk.Model, w int, _ string) desk.Page {
 	tree := max(18, min(44, w-52))
 	columns := branchColumns(m, tree)
 	p.Cols = columns.Head()
-	at := ""
-	for _, k := range wires.Walked(m.Sheet) {
+	at, walk := "", wires.Walked(m.Sheet)
+	for n, k := range walk {
 		if k.Deep == 0 && k.From != at {
 			at = k.From
-			p.Rows = append(p.Rows, placeRow(m, at, tree, ""))
+			p.Rows = append(p.Rows, placeRow(m, at, w, ""))
 		}
-		p.Rows = append(p.Rows, branchRow(m, k, columns))
-	}
-	for i := range m.H.Terminations {
-		if id := m.H.Terminations[i].ID; len(m.Sheet.Index.Meeting(id)) == 0 {
-			p.Rows = append(p.Rows, placeRow(m, id, tree, ""))
+		p.Rows = append(p.Rows, branchRow(m, walk, n, columns))
+		if _, is := m.Sheet.Index.Breakout[k.To]; is {
+			p.Rows = append(p.Rows, placeRow(m, k.To, w, stem(m, k)))
 		}
 	}
-	if len(m.H.Branches)+len(m.H.Terminations) > 0 {
-		p.Rows = append(p.Rows, endsRow(m), splicesRow(m), listsRow(m))
-	} else {
-		p.Lines = []string{p.Empty}
+	for _, id := range bare(m) {
+		p.Rows = append(p.Rows, placeRow(m, id, w, ""))
 	}
+	p.Rows = append(append(p.Rows, endsRow(m), splicesRow(m), listsRow(m)), desk.FileRows(m)...)
 	if p.Start == len(p.Rows) {
 		p.Start = 0
 	}
@@ -86,21 +83,6 @@ func twigs(m *desk.Model, last []bool) string {
 		out = strings.NewReplacer("│", "|", "└", "'", "├", "|").Replace(out)
 	}
 	return out
-}
-
-// placeRow is the termination the tree is walked from.
-func placeRow(m *desk.Model, id string, tree int, twig string) desk.Row {
-	r := desk.Row{Key: "place " + id, Text: twig + draw.Fit(id+clockText(m, id)+"  "+placeName(m, id), tree, m.Cfg.ASCII),
-		Mark: m.MarkFor(id), Detail: "Enter opens it"}
-	r.Step = func(m *desk.Model, _ int) { m.Tables.AddAt(m, id) }
-	if _, ok := m.Sheet.Index.Termination[id]; ok {
-		r.Detail = words.Either(len(m.Sheet.Index.Meeting(id)) == 0, "+ runs its trunk. Enter opens it",
-			"+ adds wires and spares here. Enter opens it")
-		r.Enter = func(m *desk.Model) { m.Show(EndKind, id) }
-		return r
-	}
-	r.Detail = "a breakout. + adds here"
-	return r
 }
 
 // clockText is how a termination is clocked, seen from the wire side: its key, and where
@@ -167,13 +149,31 @@ func branchColumns(m *desk.Model, tree int) kit.Columns[wires.Walk] {
 	}, m.Cfg.ASCII)
 }
 
-func branchRow(m *desk.Model, k wires.Walk, columns kit.Columns[wires.Walk]) desk.Row {
+// branchRow is the n-th branch of a walk: + hangs a leg at its far end, - opens what can be
+// changed of it, digits set its length and go on to the next branch.
+func branchRow(m *desk.Model, walk []wires.Walk, n int, columns kit.Columns[wires.Walk]) desk.Row {
+	k := walk[n]
 	mb, b := &m.H.Branches[k.Branch], &m.Sheet.Branches[k.Branch]
-	id, to := mb.ID, k.To
+	id, to, from := mb.ID, k.To, k.From
+	next := ""
+	if n+1 < len(walk) {
+		next = "branch " + m.H.Branches[walk[n+1].Branch].ID
+	}
+	length := lengthField(m, id)
+	set := length.Set
+	length.Set = func(m *desk.Model, text string) error {
+		if err := set(m, text); err != nil {
+			return err
+		}
+		if next != "" {
+			m.PutOn(next)
+		}
+		return nil
+	}
 	return desk.Row{
 		Key:    "branch " + id,
 		Text:   columns.Line(k),
-		Detail: fmt.Sprintf("+ adds at %s, - splits it, digits set its length. %s, %s", to, desk.LengthText(m, mb), b.Make),
+		Detail: fmt.Sprintf("+ adds at %s, - changes %s, . removes it, digits set its length. %s", to, id, branchSays(m, mb, b)),
 		Mark:   m.MarkFor(id),
 		Why:    desk.FiguresOf(id, "branch.over", "branch.length"),
 		Enter: func(m *desk.Model) {
@@ -181,27 +181,44 @@ func branchRow(m *desk.Model, k wires.Walk, columns kit.Columns[wires.Walk]) des
 		},
 		Step: func(m *desk.Model, by int) {
 			if by < 0 {
-				m.Show(SplitKind, id)
+				m.Show(ChangeKind, id)
 				return
 			}
 			m.Tables.AddAt(m, to)
 		},
-		Field: &desk.Field{Label: "length of " + id, Unit: m.Sys.Name(), Value: m.Sys.Length(mb.LengthMM), Number: true,
-			Set: func(m *desk.Model, text string) error {
-				v, err := m.Sys.Parse(text)
-				if err != nil {
-					return err
-				}
-				if v < 1 || v > desk.LongestBranch {
-					return fmt.Errorf("%s %s is out of range: %s to %s %s", text, m.Sys.Name(), m.Sys.Length(1),
-						m.Sys.Length(desk.LongestBranch), m.Sys.Name())
-				}
-				m.Change(m.H.EditBranch(m.Sheet.Index.Branch[id], func(b *model.Branch) { b.LengthMM = v }),
-					id+" is now "+text+" "+m.Sys.Name())
-				return nil
-			}},
+		Field: &length,
+		Drop:  func(m *desk.Model) { removeBranch(m, id, from) },
 	}
 }
+
+func branchSays(m *desk.Model, mb *model.Branch, b *sheet.Branch) string {
+	return fmt.Sprintf("%s, %s", desk.LengthText(m, mb), b.Make)
+}
+
+// lengthField sets the length of a branch.
+func lengthField(m *desk.Model, id string) desk.Field {
+	mb := &m.H.Branches[m.Sheet.Index.Branch[id]]
+	return desk.Field{Label: "length of " + id, Unit: m.Sys.Name(), Value: m.Sys.Length(mb.LengthMM), Number: true,
+		Set: func(m *desk.Model, text string) error {
+			v, err := m.Sys.Parse(text)
+			if err != nil {
+				return err
+			}
+			if v < 1 || v > desk.LongestBranch {
+				return fmt.Errorf("%s %s is out of range: %s to %s %s", text, m.Sys.Name(), m.Sys.Length(1),
+					m.Sys.Length(desk.LongestBranch), m.Sys.Name())
+			}
+			setLength(m, id, v, text)
+			return nil
+		}}
+}
+
+func setLength(m *desk.Model, id string, v unit.Millimetre, text string) {
+	m.Change(m.H.EditBranch(m.Sheet.Index.Branch[id], func(b *model.Branch) { b.LengthMM = v }), id+" is now "+text+" "+m.Sys.Name())
+}
+
+// newLeg is what a leg added at the bench begins with: its length is typed next.
+const newLeg unit.Millimetre = 300
 
 // SplitPage asks where a branch is parted.
 func SplitPage(m *desk.Model, _ int, id string) desk.Page {
@@ -211,7 +228,7 @@ func SplitPage(m *desk.Model, _ int, id string) desk.Page {
 	}
 	b := &m.H.Branches[i]
 	p := desk.Page{Lines: []string{fmt.Sprintf("Split %s, %s %s long, at a new breakout.", id, m.Sys.Length(b.LengthMM), m.Sys.Name()),
-		"Both parts keep its lay-up. Wires leave where you add legs."}}
+		"Both parts keep its lay-up, tolerance and bend. Covers are cut there. Wires leave where you add legs."}}
 	at := func(label string, v unit.Millimetre) desk.Row {
 		return desk.Row{Key: label, Text: fmt.Sprintf("%s: %s %s from %s", label, m.Sys.Length(v), m.Sys.Name(), b.From),
 			Detail: "Enter splits it there", Enter: func(m *desk.Model) { split(m, id, v) },
@@ -237,13 +254,14 @@ func SplitPage(m *desk.Model, _ int, id string) desk.Page {
 }
 
 func split(m *desk.Model, id string, at unit.Millimetre) {
-	h, j, err := m.H.Split(m.Sheet.Index.Branch[id], at)
+	h, j, err := edit.Split(m.H, id, at)
 	if err != nil {
 		m.Refuse(err.Error())
 		return
 	}
-	m.Back()
-	m.Change(h, fmt.Sprintf("%s now ends at the new breakout %s. + on it adds a leg there", id, j))
+	if changed(m, h, fmt.Sprintf("%s now ends at the new breakout %s. + on it adds a leg there", id, j)) {
+		toMap(m, "branch "+id)
+	}
 }
 
 func listsRow(m *desk.Model) desk.Row {
@@ -269,7 +287,7 @@ func staleRow(m *desk.Model, stale []int) desk.Row {
 }
 
 func wholeText(m *desk.Model) string {
-	t := fmt.Sprintf("%d branches", len(m.H.Branches))
+	t := words.Plural(len(m.H.Branches), "branch", "branches")
 	if n := len(allNeeds(m)); n > 0 { // the rows that say which may be above what is in sight
 		t += ", " + words.Plural(n, "thing", "things") + " missing"
 	}

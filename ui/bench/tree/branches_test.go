@@ -32,7 +32,7 @@ func TestTreeByKeys(t *testing.T) {
 	if d := cmp.Diff(was, m.H); d != "" {
 		t.Errorf("two Backspaces leave %s", d)
 	}
-	benchtest.GoTo(t, m, "@T1 to J1", "-", "1", "0", "0", "enter")
+	benchtest.GoTo(t, m, "@T1 to J1", "-", "@split", "enter", "1", "0", "0", "enter")
 	if n := len(m.H.Branches); n != len(was.Branches)+1 || m.H.Branches[0].LengthMM != 100 ||
 		m.H.Branches[n-1].LengthMM != was.Branches[0].LengthMM-100 {
 		t.Fatalf("split: %+v, %s", m.H.Branches[0].LengthMM, m.Says)

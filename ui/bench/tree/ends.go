@@ -7,6 +7,7 @@ import (
 
 	"contralay/calc/query/offer"
 	"contralay/model"
+	"contralay/model/edit"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/ends"
@@ -103,6 +104,7 @@ func EndPage(m *desk.Model, _ int, id string) desk.Page {
 	}
 	p.Rows = append(p.Rows, contactRows(m, id)...)
 	p.Rows = append(p.Rows, desk.AllValuesRow("termination", id)) // above the cavities, which may be eighty
+	p.Rows = append(p.Rows, placeRows(m, edit.Termination, id)...)
 	p.Rows = append(p.Rows, m.Once("pairs "+id, func() []desk.Row { return pairingRows(m, t) })...)
 	for _, c := range s.Cavities {
 		p.Rows = append(p.Rows, cavityRow(m, t, c))
