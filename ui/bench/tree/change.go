@@ -56,7 +56,7 @@ func ChangePage(m *desk.Model, _ int, id string) desk.Page {
 	p := desk.Page{Lines: []string{strings.TrimSpace(fmt.Sprintf("Branch %s  %s", id, b.Name.V))}}
 	p.Rows = []desk.Row{
 		{Key: "length", Text: label("length", m.Sys.Length(b.LengthMM)+" "+m.Sys.Name()), Why: desk.FiguresOf(id, "branch.length"),
-			Detail: "digits set it, + - change it by 5 mm", Field: &length, Step: func(m *desk.Model, by int) {
+			Detail: "Digits set it, + - make it a little longer or shorter", Field: &length, Step: func(m *desk.Model, by int) {
 				v := min(desk.LongestBranch, max(1, unit.Written(b.LengthMM+unit.Millimetre(5*by))))
 				setLength(m, id, v, m.Sys.Length(v))
 			}},
