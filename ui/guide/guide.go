@@ -126,8 +126,8 @@ var topics = []Topic{
 		"Esc from a step shows the tree. Each branch is under the breakout it hangs on, with the mark of its worst open point. Enter " +
 			"opens it. Digits set its length and go on to the next. + adds devices and more at its end.",
 		"- opens what can be changed of a branch: where it hangs, split, a leg on it, join, turn round, name, id. A breakout has a row " +
-			"of its own: how it is closed, sorted zone, splices. There, and on the page of a termination, one becomes the other. A new id " +
-			"goes everywhere; only the record of a build keeps the old one.",
+			"of its own: how it is closed, sorted zone, splices. There, and on the page of a termination, one becomes the other. A new " +
+			"id goes everywhere; only the record of a build keeps the old one.",
 		". removes a branch with all that hangs on it, a termination with its leg, or a breakout, whose two branches become one. The " +
 			"answer names the wires that lost an end. One Backspace brings everything back.",
 		"When a change elsewhere leaves a lay-up that does not match the wires, the bench moves nothing. It marks the lay-up, and Enter " +

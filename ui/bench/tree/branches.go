@@ -259,7 +259,7 @@ func split(m *desk.Model, id string, at unit.Millimetre) {
 		m.Refuse(err.Error())
 		return
 	}
-	if changed(m, h, fmt.Sprintf("%s now ends at the new breakout %s. + on it adds a leg there", id, j)) {
+	if changed(m, h, fmt.Sprintf("%s now ends at the new breakout %s. + on it adds a leg there", id, j)+uncovered(m.H, h, id, j)) {
 		toMap(m, "branch "+id)
 	}
 }

@@ -56,7 +56,7 @@ func ChangePage(m *desk.Model, _ int, id string) desk.Page {
 	p := desk.Page{Lines: []string{strings.TrimSpace(fmt.Sprintf("Branch %s  %s", id, b.Name.V))}}
 	p.Rows = []desk.Row{
 		{Key: "length", Text: label("length", m.Sys.Length(b.LengthMM)+" "+m.Sys.Name()), Why: desk.FiguresOf(id, "branch.length"),
-			Detail: "digits set it, + - change it by 5 mm", Field: &length, Step: func(m *desk.Model, by int) {
+			Detail: "Digits set it, + - make it a little longer or shorter", Field: &length, Step: func(m *desk.Model, by int) {
 				v := min(desk.LongestBranch, max(1, unit.Written(b.LengthMM+unit.Millimetre(5*by))))
 				setLength(m, id, v, m.Sys.Length(v))
 			}},
@@ -84,7 +84,7 @@ func ChangePage(m *desk.Model, _ int, id string) desk.Page {
 				}
 				m.Change(h, fmt.Sprintf("%s runs from %s to %s now", id, b.To, b.From))
 			}},
-		renameRow(m, edit.Branch, id), desk.AllValuesRow("branch", id),
+		RenameRow(m, edit.Branch, id), desk.AllValuesRow("branch", id),
 		desk.Row{Key: "remove", Text: label("remove", id+" and what hangs on it"), Does: "remove",
 			Detail: "Enter or . removes it. Backspace brings it back whole", Enter: remove, Drop: remove})}
 }
@@ -143,13 +143,30 @@ func legRow(m *desk.Model, id string) desk.Row {
 				if err != nil {
 					return fmt.Errorf("%s", m.Sys.Says(err.Error()))
 				}
-				if changed(m, h, fmt.Sprintf("leg %s to %s hangs on the new breakout %s. Digits set its length", leg.Branch,
-					leg.Termination,
-					leg.Breakout)) {
+				says := fmt.Sprintf("leg %s to %s hangs on the new breakout %s. Digits set its length", leg.Branch, leg.Termination,
+					leg.Breakout)
+				if changed(m, h, says+uncovered(m.H, h, id, leg.Breakout)) {
 					toMap(m, "branch "+leg.Branch)
 				}
 				return nil
 			}}}
+}
+
+// uncovered names a part of a branch that was split at a breakout on which none of its covers
+// lies: the file has no way to say that it wants none, so one is proposed.
+func uncovered(was, is *model.Harness, id, breakout string) string {
+	k := slices.Index(edit.IDs(was, edit.Branch), id)
+	if k < 0 || len(was.Branches[k].Covers) == 0 {
+		return ""
+	}
+	for i := range is.Branches {
+		b := &is.Branches[i]
+		part := b.ID == id || b.From == breakout && b.To == was.Branches[k].To
+		if part && len(b.Covers) == 0 {
+			return ". No cover lies on " + b.ID + ": a sheath is proposed there"
+		}
+	}
+	return ""
 }
 
 // joinRow makes one branch of two that meet alone.

@@ -6,6 +6,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/edit"
+	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/tree"
@@ -130,6 +131,15 @@ func TestChangePages(t *testing.T) {
 			func(h *model.Harness) bool { return h.Breakouts[len(h.Breakouts)-1].ID == "INJ1" }, "INJ1 is a breakout now"},
 		{"the id of a termination", []string{"@terminations", "enter", "@INJ1", "enter", "@rename", "enter", "@COIL5", "enter"},
 			func(h *model.Harness) bool { return h.Branches[branchAt(h, "L1")].To == "COIL5" }, "INJ1 is COIL5 now, everywhere"},
+		{"the id of a splice", []string{"@splices", "enter", "@S1", "enter", "@rename", "enter", "@SP", "enter"},
+			func(h *model.Harness) bool { return strings.HasPrefix(h.Splices[0].ID, "SP") }, "S1 is SP"},
+		{"a splice removed", []string{"@splices", "enter", "@S1", "enter", "@remove", "enter"},
+			func(h *model.Harness) bool { return h.Splices[0].ID == "S2" },
+			"S1 removed; wires 110, 111, 112, 113, 114 have lost an end at S1"},
+		{"a splice removed on the list", []string{"@splices", "enter", "@S1", "."},
+			func(h *model.Harness) bool { return h.Splices[0].ID == "S2" }, "S1 removed; wires"},
+		{"a termination removed on the list", []string{"@terminations", "enter", "@INJ1", "."},
+			func(h *model.Harness) bool { return branchAt(h, "L1") < 0 }, "INJ1 removed; wires"},
 		{"a termination removed", []string{"@terminations", "enter", "@INJ1", "enter", "@remove", "."},
 			func(h *model.Harness) bool { return branchAt(h, "L1") < 0 }, "INJ1 removed; wires"},
 	} {
@@ -179,6 +189,20 @@ func TestJoinAndRenameByKeys(t *testing.T) {
 	desk.Renamed(m, h, "renamed")
 	if m.Trouble || m.H.Branches[k].Layers[0].Of[0] != "901" {
 		t.Errorf("%+v %s", m.H.Branches[k].Layers, m.Says)
+	}
+}
+
+// A part of a branch on which none of its covers lies gets one proposed, which is said.
+func TestSplitSaysWhatIsUncovered(t *testing.T) {
+	m := benchtest.OpenAt(t, "demo.toml", "branches")
+	for _, to := range []unit.Millimetre{100, 500} {
+		h := m.H.EditBranch(0, func(b *model.Branch) { b.Covers = []model.Cover{{What: model.CoverTape, ToMM: model.Some(to)}} })
+		m.Change(h, "")
+		benchtest.GoTo(t, m, "@T1 to J1", "-", "@split", "enter", "2", "0", "0", "enter")
+		if got := strings.Contains(m.Says, "No cover lies on R7: a sheath is proposed there"); m.Trouble || got != (to == 100) {
+			t.Errorf("a tape up to %v: %s", to, m.Says)
+		}
+		benchtest.Press(m, "backspace")
 	}
 }
 

@@ -40,7 +40,8 @@ func EndsPage(m *desk.Model, w int, _ string) desk.Page {
 	for t := range m.H.Terminations {
 		id := m.H.Terminations[t].ID
 		p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id), Text: columns.Line(t),
-			Detail: "Enter opens it", Enter: func(m *desk.Model) { m.Show(EndKind, id) }})
+			Detail: "Enter opens it, . removes it", Enter: func(m *desk.Model) { m.Show(EndKind, id) },
+			Drop: func(m *desk.Model) { removeThing(m, edit.Termination, id) }})
 	}
 	return p
 }
@@ -227,8 +228,8 @@ func SplicesPage(m *desk.Model, _ int, _ string) desk.Page {
 	for i := range m.H.Splices {
 		id := m.H.Splices[i].ID
 		p.Rows = append(p.Rows, desk.Row{Key: id, Mark: m.MarkFor(id), Text: columns.Line(i),
-			Detail: "Enter opens it, + - moves the sleeve", Enter: func(m *desk.Model) { m.Show(SpliceKind, id) },
-			Step: func(m *desk.Model, by int) { moveSplice(m, id, by) }})
+			Detail: "Enter opens it, + - moves the sleeve, . removes it", Enter: func(m *desk.Model) { m.Show(SpliceKind, id) },
+			Step: func(m *desk.Model, by int) { moveSplice(m, id, by) }, Drop: func(m *desk.Model) { removeThing(m, edit.Splice, id) }})
 	}
 	return p
 }
@@ -289,6 +290,9 @@ func SplicePage(m *desk.Model, _ int, id string) desk.Page {
 		}})
 	p.Rows = append(p.Rows, desk.Row{Key: "offset", Text: fmt.Sprintf("middle       %s %s along it", m.Sys.Length(sp.OffsetMM.V),
 		m.Sys.Name()), Detail: "+ - moves it", Step: func(m *desk.Model, by int) { moveSplice(m, id, by) }})
+	remove := func(m *desk.Model) { removeThing(m, edit.Splice, id) }
+	p.Rows = append(p.Rows, RenameRow(m, edit.Splice, id), desk.Row{Key: "remove", Text: label("remove", id), Does: "remove",
+		Detail: "Enter or . removes it: its wires lose that end. Backspace brings it back whole", Enter: remove, Drop: remove})
 	for n, side := range [][]int{s.Near, s.Far} {
 		for _, k := range side {
 			w := &m.H.Wires[k]

@@ -102,8 +102,8 @@ func nameRow(m *desk.Model, noun edit.Noun, id string) desk.Row {
 		}}
 }
 
-// renameRow gives a thing another id.
-func renameRow(m *desk.Model, noun edit.Noun, id string) desk.Row {
+// RenameRow gives a thing another id. Whatever names it follows, and so do the pages about it.
+func RenameRow(m *desk.Model, noun edit.Noun, id string) desk.Row {
 	there := func(m *desk.Model) bool { return slices.Contains(edit.IDs(m.H, noun), id) }
 	list := func(m *desk.Model) []desk.Choice {
 		var out []desk.Choice
@@ -136,29 +136,21 @@ func renameRow(m *desk.Model, noun edit.Noun, id string) desk.Row {
 		}}
 }
 
-// follow keeps open the pages about a thing that has another id now.
+// about are the kinds of page of this family that are about one thing, and what it is.
+var about = map[desk.Kind][]edit.Noun{PlaceKind: {edit.Termination, edit.Breakout}, EndKind: {edit.Termination},
+	ChangeKind: {edit.Branch}, SplitKind: {edit.Branch}, SpliceKind: {edit.Splice}}
+
+// follow keeps open the pages about a thing that has another id now. A page of another family is
+// about a wire, a unit or a feed.
 func follow(m *desk.Model, noun edit.Noun, id, to string) {
 	for k := range m.Stack {
 		s := &m.Stack[k]
-		if s.Of != id {
-			continue
+		of, ours := about[s.Kind]
+		if !ours {
+			of = []edit.Noun{edit.Wire, edit.Unit, edit.Feed}
 		}
-		switch s.Kind {
-		case PlaceKind, EndKind:
-			if noun != edit.Termination && noun != edit.Breakout {
-				continue
-			}
-		case ChangeKind, SplitKind:
-			if noun != edit.Branch {
-				continue
-			}
-		case SpliceKind:
-			if noun != edit.Splice {
-				continue
-			}
-		default:
-			continue
+		if s.Of == id && slices.Contains(of, noun) {
+			s.Of = to
 		}
-		s.Of = to
 	}
 }

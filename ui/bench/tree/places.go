@@ -136,7 +136,7 @@ func PlacePage(m *desk.Model, _ int, id string) desk.Page {
 // termination has them too.
 func placeRows(m *desk.Model, noun edit.Noun, id string) []desk.Row {
 	meet := m.Sheet.Index.Meeting(id)
-	out := []desk.Row{renameRow(m, noun, id)}
+	out := []desk.Row{RenameRow(m, noun, id)}
 	switch {
 	case noun == edit.Termination:
 		detail := "Enter makes a breakout of it, under the same id"
