@@ -99,10 +99,10 @@ var screens = []desk.Place{
 	{Kind: ends.InsertKind, Help: "connectors", Safe: true, ReadOnly: true, Page: ends.ChooseInsertPage, Picture: ends.ChosenFace},
 	{Kind: ends.WhichKind, Help: "connectors", Safe: true, ReadOnly: true, Page: ends.WhichPage, Picture: ends.WhichFace},
 	// every value of the file
-	{Kind: desk.KindWholeFile, Title: "the file", Help: "file", Wide: true, Lasting: true, Page: values.FilePage},
-	{Kind: desk.KindRecord, Help: "file", Wide: true, Page: values.RecordPage, Beside: values.Effect},
-	{Kind: desk.KindRecords, Title: "list", Help: "file", Wide: true, Page: values.RecordsPage},
-	{Kind: values.ItemsKind, Title: "list", Help: "file", Wide: true, Page: values.ItemsPage},
+	{Kind: desk.KindWholeFile, Title: "the file", Help: "more", Wide: true, Lasting: true, Page: values.FilePage},
+	{Kind: desk.KindRecord, Help: "more", Wide: true, Page: values.RecordPage, Beside: values.Effect},
+	{Kind: desk.KindRecords, Title: "list", Help: "more", Wide: true, Page: values.RecordsPage},
+	{Kind: values.ItemsKind, Title: "list", Help: "more", Wide: true, Page: values.ItemsPage},
 
 	// board
 	{Kind: board.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,

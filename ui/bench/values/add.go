@@ -106,9 +106,12 @@ func made(m *desk.Model, parent schema.At, t schema.Table, values map[string]any
 	if err != nil {
 		return said(m, parent.In(name, 0), err)
 	}
-	at := parent.In(name, schema.Count(m.H, parent, name))
+	at, says := parent.In(name, schema.Count(m.H, parent, name)), ""
+	if t.Name == "branch.cover" {
+		h, at, says = withSheath(m, h, at)
+	}
 	was := m.H
-	take(m, at, h, title(h, at)+" added")
+	take(m, at, h, title(h, at)+" added"+says)
 	if m.H != was {
 		for m.Top() == desk.KindChoice {
 			m.Back()
@@ -117,6 +120,25 @@ func made(m *desk.Model, parent schema.At, t schema.Table, values map[string]any
 		m.Show(desk.KindRecord, subject{at: at}.String(m.H))
 	}
 	return nil
+}
+
+// withSheath writes down the sheath that is only proposed, where another cover is the first that a
+// branch is given: with one cover in the file the branch would want no sheath.
+func withSheath(m *desk.Model, h *model.Harness, at schema.At) (*model.Harness, schema.At, string) {
+	i := at[0].Index
+	sh, first := &m.Sheet.Branches[i].Sheath, h.Branches[i].Covers[0].What
+	if len(m.H.Branches[i].Covers) > 0 || !sh.Proposed || sh.Part == "" || first == model.CoverSheath {
+		return h, at, ""
+	}
+	place := 0
+	if first.Trait().Under {
+		place = 1
+	}
+	out, err := schema.Add(h, at.Up(), "cover", place, map[string]any{"what": string(model.CoverSheath), "part": sh.Part})
+	if err != nil {
+		return h, at, ""
+	}
+	return out, at.Up().In("cover", 1-place), ", with the sheath that was proposed"
 }
 
 // recordKey is the key of the row of a record in the list of its table.

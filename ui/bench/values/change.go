@@ -5,10 +5,12 @@ import (
 	"fmt"
 	"strings"
 
+	"contralay/calc/query/offer"
 	"contralay/model"
 	"contralay/model/file/schema"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
 )
 
 // Changes, each one step to undo, through what the loader reads with.
@@ -16,6 +18,9 @@ import (
 // put gives a key of a record a value; what is wrong comes back in words.
 func put(m *desk.Model, at schema.At, k schema.Key, value any) error {
 	h, err := schema.Put(m.H, at, k.Name, value)
+	if err == nil && at.Table() == "termination" && k.Name == "datum" {
+		return redatum(m, at, value)
+	}
 	if err != nil {
 		if by := neededBy(at, err); by != "" && k.Name == "id" {
 			return fmt.Errorf("%s names it: it keeps the id %s", by, idOf(m.H, at))
@@ -31,6 +36,19 @@ func put(m *desk.Model, at schema.At, k schema.Key, value any) error {
 			m.Sys = s
 		}
 	}
+	return nil
+}
+
+// redatum moves where the length of a branch starts as the page of the termination does: the length
+// is converted where the parts are known.
+func redatum(m *desk.Model, at schema.At, value any) error {
+	datum, _ := value.(string)
+	h, converted := offer.Redatum(m.Sheet, at[0].Index, model.Datum(datum))
+	says := "length from: " + datum
+	if len(m.Sheet.Index.Meeting(m.H.Terminations[at[0].Index].ID)) > 0 {
+		says += words.Either(converted, ", converted", ". The number stays, because the part's length is not known")
+	}
+	m.Change(h, says)
 	return nil
 }
 

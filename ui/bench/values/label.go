@@ -20,6 +20,7 @@ type label struct {
 	step  float64 // of + and −; 0 goes by the size of the number
 	order bool    // the order of its list counts
 	round bool    // + goes from the last to the first, as on a clock
+	taken bool    // its list holds what is in use already: + - do not step into that
 }
 
 // source lists what a key of a record may be.

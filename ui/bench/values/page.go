@@ -46,7 +46,7 @@ func RecordPage(m *desk.Model, w int, of string) desk.Page {
 	}
 	if at.Table() == "rules" {
 		p.Lines = []string{"Limits and habits of this shop. What is left out goes by its default."}
-		p.Lines = append(p.Lines, effectLines(m, p, w)...)
+		p.Lines = append(p.Lines, effectLines(m, &p, w)...)
 	}
 	return p
 }

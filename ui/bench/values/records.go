@@ -69,8 +69,8 @@ func RecordsPage(m *desk.Model, w int, of string) desk.Page {
 	}
 	for i := range schema.Count(m.H, s.at, s.table) {
 		at := s.at.In(s.table, i)
-		r := desk.Row{Key: fmt.Sprint(s.table, " ", i), Text: line(m, w, shortTitle(m.H, at), summary(m, at, t)),
-			Detail: n.does + ". Enter opens it",
+		r := desk.Row{Key: fmt.Sprint(s.table, " ", i), Detail: n.does + ". Enter opens it",
+			TextOf: func() string { return line(m, w, shortTitle(m.H, at), summary(m, at, t)) }, // of those on the screen alone
 			Enter:  func(m *desk.Model) { m.Show(desk.KindRecord, subject{at: at}.String(m.H)) },
 			Drop:   func(m *desk.Model) { removeAt(m, at) }}
 		if id := idOf(m.H, at); id != "" {

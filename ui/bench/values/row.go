@@ -56,7 +56,7 @@ func keyRow(m *desk.Model, at schema.At, k schema.Key, w int) desk.Row {
 	r.Field = fieldOf(m, at, k, l)
 	if l.from != nil {
 		r.Enter = choosing(m, at, k, l)
-		if k.Kind == schema.KindID {
+		if k.Kind == schema.KindID && !l.taken {
 			r.Step = func(m *desk.Model, by int) {
 				var all []string
 				for _, c := range l.from(m, at) {

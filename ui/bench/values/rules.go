@@ -27,30 +27,40 @@ const effectRoom = 2
 
 // effectLines say what the rule in hand changes on this harness. Where there is no room for them
 // the row itself says it.
-func effectLines(m *desk.Model, p desk.Page, w int) []string {
-	at := m.At(p)
-	e, known := desk.State[effects](m).Find(m.Sheet, 0, p.Rows[at].Key)
+func effectLines(m *desk.Model, p *desk.Page, w int) []string {
+	at := m.At(*p)
+	e, known := desk.State[effects](m).Find(m.Sheet, 0, effectName(m, p.Rows[at].Key))
+	p.Why = e.why
 	if m.ListHeight() < 10 {
-		if known && e != "" {
-			p.Rows[at].Detail = e
+		if known && e.says != "" {
+			p.Rows[at].Detail = e.says
 		}
 		return nil
 	}
-	lines := kit.Wrap(e, max(w-2, 10))
+	lines := kit.Wrap(e.says, max(w-2, 10))
 	for len(lines) < effectRoom {
 		lines = append(lines, "")
 	}
 	return lines[:effectRoom]
 }
 
-// effects are what the rules change on a harness, in one line each.
-type effects struct{ desk.Kept[string] }
+// effect is what a rule changes on a harness: in one line, and the figures in it.
+type effect struct {
+	says string
+	why  []desk.Reason
+}
+
+// effects are those of the rules that were in hand.
+type effects struct{ desk.Kept[effect] }
+
+// effectName is what the effect of a rule is kept under: it is worded in the unit of the screen.
+func effectName(m *desk.Model, key string) string { return key + " " + m.Sys.Name() }
 
 // Effect works out what the rule in hand changes on this harness, beside the screen: it takes a
 // build of the whole harness.
 func Effect(m *desk.Model) (desk.Work, bool) {
 	s, ok := find(m.H, m.Subject())
-	if !ok || s.at.Table() != "rules" {
+	if !ok || s.at.Table() != "rules" || desk.Waiting(m.Sheet) { // lay-ups come first, or there is nothing to compare
 		return desk.Work{}, false
 	}
 	_, r := m.Hand()
@@ -62,19 +72,22 @@ func Effect(m *desk.Model) (desk.Work, bool) {
 	if !is {
 		return desk.Work{}, false
 	}
-	if _, known := desk.State[effects](m).Find(m.Sheet, 0, k.Name); known {
+	name := effectName(m, k.Name)
+	if _, known := desk.State[effects](m).Find(m.Sheet, 0, name); known {
 		return desk.Work{}, false
 	}
 	now, l := m.Sheet, labelOf("rules", k.Name)
 	other, says, ok := otherRule(m, k, l)
+	compared := reasons(m, k, l, schema.Get(other, rulesAt, k.Name), "the rule that it is compared with")
 	if !ok {
-		desk.State[effects](m).Put(now, 0, k.Name, "")
+		desk.State[effects](m).Put(now, 0, name, effect{})
 		return desk.Work{}, false
 	}
 	sys, cat := m.Sys, m.Cfg.Cat
-	return desk.Work{Key: "rule\x00" + k.Name, Do: func() func(m *desk.Model) {
-		e := says + ": " + differs(now, calc.Complete(other, cat, now), sys)
-		return func(m *desk.Model) { desk.State[effects](m).Put(now, 0, k.Name, e) }
+	return desk.Work{Key: "rule\x00" + name, Do: func() func(m *desk.Model) {
+		changes, why := differs(now, calc.Complete(other, cat, now), sys)
+		e := effect{says + ": " + changes, append(why, compared...)}
+		return func(m *desk.Model) { desk.State[effects](m).Put(now, 0, name, e) }
 	}}, true
 }
 
@@ -86,6 +99,7 @@ func otherRule(m *desk.Model, k schema.Key, l label) (h *model.Harness, says str
 		def = nil
 	}
 	var err error
+	h = m.H
 	switch {
 	case now != nil:
 		h, err = schema.Clear(m.H, rulesAt, k.Name)
@@ -94,7 +108,7 @@ func otherRule(m *desk.Model, k schema.Key, l label) (h *model.Harness, says str
 			says = "With the default " + shown(m, k, l, def)
 		}
 	case def == nil:
-		return nil, "", false
+		return h, "", false
 	default:
 		next := nextOf(m, k, l, def)
 		h, err = schema.Put(m.H, rulesAt, k.Name, next)

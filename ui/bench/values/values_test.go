@@ -96,6 +96,12 @@ func TestRuleSaysWhatItChanges(t *testing.T) {
 	if want := "lay 68, now 65 mm"; !strings.Contains(says, "With 12.5: ") || !strings.Contains(says, want) { // 12.5 x 5.44 = 68.0
 		t.Errorf("lay ratio left out: %q, want %q", says, want)
 	}
+	rowOf(t, m, "outer")
+	benchtest.Press(m, "down", "up")
+	says = strings.Join(m.Page(m.ListWidth()).Lines, "\n")
+	if want := "With RH: L1 turns RH, now LH"; !strings.Contains(says, want) {
+		t.Errorf("the outermost layer: %q, want %q", says, want)
+	}
 	rowOf(t, m, "pack_joints")
 	benchtest.Press(m, "up", "down")
 	if says = strings.Join(m.Page(m.ListWidth()).Lines, "\n"); !strings.Contains(says, "nothing changes on this harness") {
@@ -310,5 +316,43 @@ func TestPageFollowsItsRecord(t *testing.T) {
 	n.Branches = slices.Delete(slices.Clone(n.Branches), 2, 3)
 	if at, ok := values.ReadSubject(&n, of); ok {
 		t.Errorf("R1 is gone and found at %v", at)
+	}
+}
+
+// The first cover of a branch takes the sheath along that was proposed: with one cover in the file
+// the branch would want none. Where a length starts is converted as on the page of the termination.
+func TestWhatHangsTogether(t *testing.T) {
+	m := benchtest.Open(t, "example.toml")
+	n := *m.H
+	n.Branches = slices.Clone(n.Branches)
+	n.Branches[0].Covers = nil
+	m.Change(&n, "")
+	sheath := m.Sheet.Branches[0].Sheath.Part
+	if sheath == "" || !m.Sheet.Branches[0].Sheath.Proposed {
+		t.Fatalf("no sheath is proposed: %+v", m.Sheet.Branches[0].Sheath)
+	}
+	m.Show(desk.KindRecord, values.SubjectOf(m.H, schema.At{{Table: "branch"}}))
+	h := &hand{t: t, m: m}
+	h.row("cover")
+	h.press("enter")
+	h.row("add")
+	h.press("enter")
+	h.say("tape")
+	covers := m.H.Branches[0].Covers
+	if len(covers) != 2 || covers[0].What != model.CoverTape || covers[1].What != model.CoverSheath || covers[1].Part.V != sheath {
+		t.Errorf("a tape gives %+v: %s", covers, m.Says)
+	}
+	if v := benchtest.View(m); !strings.Contains(v, "cover 1") {
+		t.Errorf("the tape is not in front:\n%s", v)
+	}
+
+	m = benchtest.Open(t, "every-key.toml") // part_mm 31.3; the boot is 60 mm long: the lip lies 91.3 behind the face
+	open(m, schema.At{{Table: "termination"}})
+	h = &hand{t: t, m: m}
+	h.row("datum")
+	h.press("enter")
+	h.say("mating face")
+	if got := m.H.Branches[0].LengthMM; got != 450+91.3 || m.H.Terminations[0].Datum.V != model.DatumMatingFace {
+		t.Errorf("from the mating face T1 is %v mm: %s", got, m.Says)
 	}
 }
