@@ -120,25 +120,25 @@ const (
 const bigCard = 7
 
 // long is the length of a branch; "?" where it is not measured yet.
-func (m maker) long(b *model.Branch) string {
+func long(sys unit.System, b *model.Branch) string {
 	if !b.Measured() {
 		return "?"
 	}
-	return m.sys.Length(b.LengthMM)
+	return sys.Length(b.LengthMM)
 }
 
 // longIn is the same with its unit, or in words.
-func (m maker) longIn(b *model.Branch) string {
+func longIn(sys unit.System, b *model.Branch) string {
 	if !b.Measured() {
 		return "not measured yet,"
 	}
-	return m.sys.Length(b.LengthMM) + " " + m.sys.Name()
+	return sys.Length(b.LengthMM) + " " + sys.Name()
 }
 
 func (m maker) card(i int) card {
 	mb, b := &m.h.Branches[i], &m.s.Branches[i]
 	c := card{ID: mb.ID, Name: mb.Name.V, Title: strings.TrimSpace(mb.ID + "  " + mb.Name.V), Proposed: b.Proposed,
-		Length: fmt.Sprintf("%s from %s to %s", m.longIn(mb), m.datum(mb.From), m.datum(mb.To)),
+		Length: fmt.Sprintf("%s from %s to %s", longIn(m.sys, mb), m.datum(mb.From), m.datum(mb.To)),
 		Seen:   mb.From}
 	if len(mb.ToleranceMM) == 2 {
 		c.Length += ", " + m.tolerance(mb)

@@ -52,7 +52,7 @@ func (m maker) treeMap() string {
 		a, z := nodes[e.from], nodes[e.to]
 		fmt.Fprintf(&b, `<path d="M%.2f %.2fV%.2fH%.2f" fill="none" stroke="#000" stroke-width=".5"/>`, a.x*sx, a.y*sy, z.y*sy, z.x*sx)
 		br := &m.h.Branches[e.branch]
-		says := br.ID + "  " + m.long(br)
+		says := br.ID + "  " + long(m.sys, br)
 		if len(br.ToleranceMM) == 2 {
 			says += " " + m.tolerance(br)
 		}

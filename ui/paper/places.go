@@ -85,7 +85,7 @@ func (m maker) branches() Table {
 		{"name", toLeft, func(r branchRow) string { return r.entered.Name.V }},
 		{"from", toLeft, func(r branchRow) string { return m.datum(r.entered.From) }},
 		{"to", toLeft, func(r branchRow) string { return m.datum(r.entered.To) }},
-		{m.in("length"), toRight, func(r branchRow) string { return m.long(r.entered) }},
+		{m.in("length"), toRight, func(r branchRow) string { return long(m.sys, r.entered) }},
 		{m.in("tolerance"), toLeft, func(r branchRow) string { return m.tolerance(r.entered) }},
 		{"pieces", toRight, func(r branchRow) string { return fmt.Sprint(len(r.worked.Components)) }},
 		{m.in("over"), toLeft, func(r branchRow) string { return m.band(r.worked) }},
