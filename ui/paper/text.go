@@ -6,14 +6,35 @@ import (
 	"strings"
 
 	"contralay/calc/formula/plan"
+	"contralay/calc/query/missing"
 	"contralay/calc/sheet"
 	"contralay/model/unit"
 	"contralay/model/visible"
 )
 
 // Check is the snags of a sheet as text, worst first, one cause a line. Without a
-// snag it says so.
-func Check(s *sheet.Sheet) string {
+// snag it says so. What is missing and no snag says stands below.
+func Check(s *sheet.Sheet) string { return openPoints(s) + stillMissing(s) }
+
+// stillMissing is what a harness lacks and no open point says; nothing for one that is empty.
+func stillMissing(s *sheet.Sheet) string {
+	if s.H == nil || len(s.H.Wires) == 0 {
+		return ""
+	}
+	var b strings.Builder
+	for _, n := range missing.Of(s) {
+		if len(n.Rules) > 0 {
+			continue
+		}
+		if b.Len() == 0 {
+			b.WriteString("still missing:\n")
+		}
+		b.WriteString(visible.Note("      "+n.Says) + "\n")
+	}
+	return b.String()
+}
+
+func openPoints(s *sheet.Sheet) string {
 	gs := sheet.Grouped(s.Snags)
 	if len(gs) == 0 {
 		if s.H != nil && len(s.H.Wires) == 0 {
