@@ -72,6 +72,8 @@ func (res Result) Limits(s Section) []unit.Ampere {
 func (d *Disc) asks() bool { return d.Rated > 0 && d.Ohm > 0 }
 
 const (
+	// endless is the heat of a section that has no steady state, W/m.
+	endless = 1e9
 	// stride is how far apart the logarithms of the heat of two levels are.
 	stride     = 0.4
 	mostLevels = 12
@@ -173,10 +175,13 @@ func (r *Rays) level(two [2]*work, s Section, c carried, q float64) level {
 func (r *Rays) allows(w *work, s Section, c carried, at state, out level) {
 	grows := c.grows
 	r.matrix(w.m, at, grows)
-	if !w.m.factor() { // only the state of the entered currents is known to be steady
-		grows = c.none
-		r.matrix(w.m, at, nil)
-		w.m.factor()
+	if !w.m.factor() {
+		// In this state the entered currents alone have no steady temperature. Towards it all
+		// that they lead to grows without end, and what a disc may make itself falls to nothing.
+		for i := range s.Discs {
+			out.own[i], out.total[i], w.mean[i] = 0, endless, hottest
+		}
+		return
 	}
 	w.m.inverse(w.z)
 	// The rises from what is entered, from one watt in every conductor, and from the growth.
@@ -206,9 +211,11 @@ func (r *Rays) allows(w *work, s Section, c carried, at state, out level) {
 		z, rise, one, grown := w.z[p], w.y[p][0], w.y[p][1], w.y[p][2]
 		rated := float64(d.Rated - spare - s.Ambient)
 		without := (rise - c.makes[i]*z) / (1 + grows[i]*z)
-		out.own[i] = math.Max(0, (rated-without)/z*(1+grows[i]*z))
-		reaches := math.Max(rated, without)                // above its rating where the others alone bring it there
-		more := out.own[i] - c.makes[i] - grows[i]*reaches // heat in excess of what the solution has in it
+		// Less than nothing where the others alone bring it above its rating: between two levels it is
+		// read along the same line.
+		out.own[i] = (rated - without) / z * (1 + grows[i]*z)
+		reaches := math.Max(rated, without)
+		more := math.Max(0, out.own[i]) - c.makes[i] - grows[i]*reaches // heat in excess of what the solution has in it
 		out.total[i] = made + more*(1+grown)
 		w.mean[i] = float64(s.Ambient) + (sum+more*one)/float64(max(c.conductors, 1))
 	}
