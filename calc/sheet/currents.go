@@ -23,9 +23,18 @@ type Warm struct {
 	FillerC  model.Opt[unit.Celsius] // the warmest filler; unset where there is none
 	WattPerM unit.WattPerMetre
 	Wires    []WarmWire
+	Endless  []WarmWire // instead, where no temperature is steady at the currents entered: their limits alone
 	Key      string     // everything it rests on
 	Shape    string     // and what the rays rest on
 	Rays     *heat.Rays // what each piece of the section sees
+}
+
+// Bounding is the conductors with their limits, whether or not a temperature is steady.
+func (w *Warm) Bounding() []WarmWire {
+	if len(w.Endless) > 0 {
+		return w.Endless
+	}
+	return w.Wires
 }
 
 // WarmWire is one conductor in the heat of a branch, with its temperature C there.

@@ -21,8 +21,15 @@ import (
 // That is done in steps of heat that are the same for every section, from that of the
 // coolest disc at its limit to that of the warmest, and read off at the one that the disc's
 // own heat leads to.
-func (res Result) Limits(s Section) []unit.Ampere {
-	r := res.rays
+func (res Result) Limits(s Section) []unit.Ampere { return res.rays.limits(s, math.Max(float64(res.Heat), 1)) }
+
+// Limits is the same for a section that has no steady temperature at the currents entered. A disc
+// whose own current is what it fails by has its limit still; one that the others leave no steady
+// temperature has 0.
+func (r *Rays) Limits(s Section) []unit.Ampere { return r.limits(s, someHeat) }
+
+// limits begins its steps at a heat, W/m, and goes down and up from there as far as it must.
+func (r *Rays) limits(s Section, begin float64) []unit.Ampere {
 	out := make([]unit.Ampere, len(s.Discs))
 	if len(s.Discs) == 1 && s.Discs[0].Rated > 0 {
 		out[0] = s.single()
@@ -35,7 +42,7 @@ func (res Result) Limits(s Section) []unit.Ampere {
 		}
 	}
 	// Down from where the first step is above no disc, then up to where the last is above all.
-	low := stepOf(math.Max(float64(res.Heat), 1))
+	low := stepOf(begin)
 	c := s.carried()
 	two := [2]*work{r.work(), r.work()} // for all of them
 	var levels []level
@@ -77,6 +84,8 @@ const (
 	// stride is how far apart the logarithms of the heat of two levels are.
 	stride     = 0.4
 	mostLevels = 12
+	// someHeat is what a bundle gives off at common ratings, W/m: where no balance says what it gives.
+	someHeat = 20.0
 	// spare is how far below its rating a limit keeps a conductor, K: reading between levels
 	// misses by less.
 	spare = 2.0

@@ -27,9 +27,9 @@ func Currents(s *sheet.Sheet, prior *sheet.Sheet) {
 	factor := make([]Derating, len(s.H.Branches))
 	for i := range s.Branches {
 		factor[i] = DeratingOf(s, i, through[i])
-		warm := s.Branches[i].Warm.Wires
+		warm := s.Branches[i].Warm.Bounding()
 		for n := range warm {
-			met[warm[n].Wire] = append(met[warm[n].Wire], hotPlace{i, &warm[n]})
+			met[warm[n].Wire] = append(met[warm[n].Wire], hotPlace{i, &warm[n], s.Branches[i].Warm.Known})
 		}
 	}
 	alone := lone{}
@@ -45,7 +45,7 @@ func Currents(s *sheet.Sheet, prior *sheet.Sheet) {
 		w.Bound = model.Opt[sheet.Limit]{V: best, Set: best.Where != ""}
 		for _, b := range w.Path {
 			for _, c := range met[k] {
-				if c.branch == b && wiresphase.Rates(s, k) && (!w.HottestC.Set || c.w.C > w.HottestC.V) {
+				if c.branch == b && c.steady && wiresphase.Rates(s, k) && (!w.HottestC.Set || c.w.C > w.HottestC.V) {
 					w.HottestC, w.HottestIn = model.Some(c.w.C), s.H.Branches[b].ID
 				}
 			}
@@ -96,6 +96,7 @@ func peaks(s *sheet.Sheet, k int) (sheet.Limit, bool) {
 type hotPlace struct {
 	branch int
 	w      *sheet.WarmWire
+	steady bool // its temperature is known
 }
 
 // limits is all that bounds the current of a wire, in the order of its way.

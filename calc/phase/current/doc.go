@@ -20,8 +20,8 @@
 //	writes Pair: Bus, Known, Loop, Ohm, Shielded, Twist
 //	writes Sheet: Feeds
 //	writes Unit: Pair
-//	writes Warm: FillerC, Hottest, HottestC, Key, Known, Rays, Shape, SurfaceC, UnderC,
-//	    WattPerM, Wires
+//	writes Warm: Endless, FillerC, Hottest, HottestC, Key, Known, Rays, Shape, SurfaceC,
+//	    UnderC, WattPerM, Wires
 //	writes WarmWire: C, Layer, Limit, Wire
 //	writes Wire: Bound, BoundAt, Circuit, Drop, FeedBurns, Guard, HottestC, HottestIn, Limits
 package current

@@ -51,6 +51,7 @@ func warm(s *sheet.Sheet, i int, prior *sheet.Sheet) {
 	r, ok := w.Rays.Solve(sec)
 	if !ok {
 		s.Say(sheet.Warn, "heat.none", s.H.Branches[i].ID, "no steady temperature below 600 C at these currents")
+		out.Warm.Endless = bounded(s, sec, wires, w.Rays.Limits(sec))
 		return
 	}
 	w.SurfaceC, w.UnderC, w.WattPerM = r.Surface, r.Under, r.Heat
@@ -59,16 +60,24 @@ func warm(s *sheet.Sheet, i int, prior *sheet.Sheet) {
 			w.FillerC = model.Some(r.Discs[n])
 		}
 	}
-	limits := r.Limits(sec)
-	for _, c := range wires {
-		m := sheet.WarmWire{Wire: c.Wire, Layer: c.Layer, C: r.Discs[c.Disc]}
-		if sec.Discs[c.Disc].Rated > 0 {
-			m.Limit = model.Some(limits[c.Disc] * unit.Ampere(s.Limits.BundleMargin))
-		}
-		w.Wires = append(w.Wires, m)
+	w.Wires = bounded(s, sec, wires, r.Limits(sec))
+	for n, c := range wires {
+		w.Wires[n].C = r.Discs[c.Disc]
 	}
 	nameHottest(&w, s.H)
 	out.Warm = w
+}
+
+// bounded are the conductors of a section with what each may carry there.
+func bounded(s *sheet.Sheet, sec heat.Section, wires []Conductor, limits []unit.Ampere) []sheet.WarmWire {
+	out := make([]sheet.WarmWire, len(wires))
+	for n, c := range wires {
+		out[n] = sheet.WarmWire{Wire: c.Wire, Layer: c.Layer}
+		if sec.Discs[c.Disc].Rated > 0 {
+			out[n].Limit = model.Some(limits[c.Disc] * unit.Ampere(s.Limits.BundleMargin))
+		}
+	}
+	return out
 }
 
 // nameHottest finds the hottest conductor; the first of equals.

@@ -66,7 +66,7 @@ func wireLimit(e why.Explainer, f why.Figure) (why.Why, bool) {
 		rating := "current that brings it to " + unit.Fixed(e.Wires[k].Entry.RatedC, 0) + " C"
 		switch l.Where {
 		case current.HeatIn(id):
-			for _, c := range e.Branches[b].Warm.Wires {
+			for _, c := range e.Branches[b].Warm.Bounding() {
 				if c.Wire != k {
 					continue
 				}
