@@ -8,18 +8,6 @@ import (
 
 // What the tests reach for.
 
-// Label is what a key is called, and what it does; false where it has no label.
-func Label(table, key string) (says, does string, ok bool) {
-	l, ok := labels[table][key]
-	return l.says, l.does, ok
-}
-
-// Noun is what one of a table and several are called; false where it has none.
-func Noun(table string) (one, many string, ok bool) {
-	n, ok := nouns[table]
-	return n.one, n.many, ok
-}
-
 // SubjectOf is what the screen of a record is about.
 func SubjectOf(h *model.Harness, at schema.At) string { return subject{at: at}.String(h) }
 
