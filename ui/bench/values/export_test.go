@@ -23,3 +23,13 @@ func ReadSubject(h *model.Harness, of string) (schema.At, bool) {
 	s, ok := find(h, of)
 	return s.at, ok
 }
+
+// ListOf is what the screen of a table of records is about; ItemsOf that of the values of a key.
+func ListOf(h *model.Harness, parent schema.At, table string) string {
+	return subject{at: parent, table: table}.String(h)
+}
+
+// ItemsOf is what the screen of the values of a key is about.
+func ItemsOf(h *model.Harness, at schema.At, key string) string {
+	return subject{at: at, key: key}.String(h)
+}

@@ -68,6 +68,9 @@ func RecordsPage(m *desk.Model, w int, of string) desk.Page {
 	if serial := serialOf(m.H, s.at); serial != "" {
 		p.Lines = append(p.Lines, "This changes the record of serial "+serial+".")
 	}
+	if t.Name == "branch.layer" && schema.Count(m.H, s.at, s.table) == 0 {
+		p.Lines = append(p.Lines, "No layer is in the file yet. One that you add here takes the place of the lay-up that is proposed.")
+	}
 	for i := range schema.Count(m.H, s.at, s.table) {
 		at := s.at.In(s.table, i)
 		r := desk.Row{Key: fmt.Sprint(s.table, " ", i), Detail: n.Does + ". Enter opens it",
