@@ -165,8 +165,8 @@ var topics = []Topic{
 			"face is drawn from the rear, where the wires go in: o is a cavity whose name has no room, O one of a larger contact.",
 	}},
 	{"more", "everything in the file", []string{
-		"From the map: \"this harness\" has name, number, revision and supply; \"rules of this shop\" has each limit with its default and " +
-			"what it changes on this harness; \"everything in the file\" lists every table. On the page of a wire, feed, splice, " +
+		"From the map: \"this harness\" has name, number, revision and supply; \"rules of this shop\" has each limit with its default " +
+			"and what it changes on this harness; \"everything in the file\" lists every table. On the page of a wire, feed, splice, " +
 			"termination, layer or cover the row \"all its values\" opens the rest.",
 		"Each row is one value. + and - step it, digits type a number, Enter opens a list or a field. Press . to leave it out: the row " +
 			"then shows what holds instead, such as 16 mm by the rules. A value that cannot be is refused, with what is allowed.",

@@ -265,7 +265,7 @@ func notAllowed(k schema.Key) []any {
 	case schema.KindPair:
 		wrong = append(wrong, []any{1.0}, []any{1.0, 2.0, 3.0}, []any{-1.0, 2.0})
 	case schema.KindText, schema.KindID:
-		wrong = append(wrong, int64(1), "a\nb", "\x1b[2J", "\u202e")
+		wrong = append(wrong, int64(1), "a\nb", string(rune(0x1b))+"[2J", "\u202e")
 	case schema.KindNote:
 		wrong = append(wrong, int64(1), true)
 	}

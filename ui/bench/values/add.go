@@ -7,6 +7,7 @@ import (
 	"contralay/model"
 	"contralay/model/file/schema"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/values/label"
 	"contralay/ui/bench/words"
 )
 
@@ -49,7 +50,7 @@ func ask(m *desk.Model, parent schema.At, t schema.Table, values map[string]any)
 		return
 	}
 	k := missing[0]
-	l := labelOf(t.Name, k.Name)
+	l := label.Of(t.Name, k.Name)
 	of := subject{at: parent}.String(m.H)
 	answer := func(m *desk.Model, value any) error {
 		s, ok := find(m.H, of)
@@ -66,13 +67,12 @@ func ask(m *desk.Model, parent schema.At, t schema.Table, values map[string]any)
 		ask(m, s.at, t, now)
 		return nil
 	}
-	label := l.says + " of the new " + nounOf(t.Name).one
-	f := desk.Field{Label: label, Unit: unitOf(m, k, l), ID: k.Kind == schema.KindID,
+	f := desk.Field{Label: l.Says + " of the new " + label.NounOf(t.Name).One, Unit: unitOf(m, k, l), ID: k.Kind == schema.KindID,
 		Number: k.Kind == schema.KindNumber || k.Kind == schema.KindCount,
 		Set: func(m *desk.Model, text string) error {
 			switch {
 			case text == "":
-				return fmt.Errorf("it must be given. %s", l.does)
+				return fmt.Errorf("it must be given. %s", l.Does)
 			case k.Kind == schema.KindNumber || k.Kind == schema.KindCount:
 				v, err := number(m, parent, k, text)
 				if err != nil {
@@ -83,7 +83,7 @@ func ask(m *desk.Model, parent schema.At, t schema.Table, values map[string]any)
 			return answer(m, text)
 		}}
 	list := k.Words
-	if l.from == nil && k.Kind != schema.KindChoice {
+	if l.From == nil && k.Kind != schema.KindChoice {
 		m.OpenField(f, "")
 		return
 	}
@@ -91,11 +91,11 @@ func ask(m *desk.Model, parent schema.At, t schema.Table, values map[string]any)
 	if k.Kind != schema.KindChoice {
 		other = &f
 	}
-	m.Open(desk.ChooseScreen(l.says, func(*desk.Model) bool { return true }, func(m *desk.Model) []desk.Choice {
+	m.Open(desk.ChooseScreen(l.Says, func(*desk.Model) bool { return true }, func(m *desk.Model) []desk.Choice {
 		if k.Kind == schema.KindChoice {
-			return these(list...)
+			return label.These(list...)
 		}
-		return l.from(m, parent.In(lastName(t), 0))
+		return l.From(m, parent.In(lastName(t), 0))
 	}, func(*desk.Model) string { return "\x00" }, func(m *desk.Model, v string) { refuse(m, answer(m, v)) }, other))
 }
 

@@ -10,6 +10,7 @@ import (
 	"contralay/model/file/schema"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/values/label"
 	"contralay/ui/bench/words"
 )
 
@@ -30,7 +31,7 @@ func put(m *desk.Model, at schema.At, k schema.Key, value any) error {
 	if id, is := value.(string); is && len(at) == 1 && (k.Name == "id" || k.Name == "serial") {
 		defer follow(m, at, idOf(m.H, at), id, k.Name)
 	}
-	take(m, at, h, labelOf(at.Table(), k.Name).says+": "+shown(m, k, labelOf(at.Table(), k.Name), value))
+	take(m, at, h, label.Of(at.Table(), k.Name).Says+": "+shown(m, k, label.Of(at.Table(), k.Name), value))
 	if system, is := value.(string); is && at.Table() == "harness" && k.Name == "units" {
 		if s, err := unit.ParseSystem(system); err == nil {
 			m.Sys = s
@@ -83,9 +84,9 @@ func take(m *desk.Model, at schema.At, h *model.Harness, says string) {
 
 // clear leaves a key out again.
 func clear(m *desk.Model, at schema.At, k schema.Key) {
-	l := labelOf(at.Table(), k.Name)
+	l := label.Of(at.Table(), k.Name)
 	if schema.Get(m.H, at, k.Name) == nil {
-		m.Tell(l.says + " is left out already")
+		m.Tell(l.Says + " is left out already")
 		return
 	}
 	h, err := schema.Clear(m.H, at, k.Name)
@@ -93,10 +94,10 @@ func clear(m *desk.Model, at schema.At, k schema.Key) {
 		m.Refuse(said(m, at, err).Error())
 		return
 	}
-	says := l.says + " is left out now"
-	if l.left != nil {
-		if v, by := l.left(m, at, k.Name); v != nil {
-			says = strings.TrimSpace(fmt.Sprintf("%s is left out: %s %s", l.says, shown(m, k, l, v), by))
+	says := l.Says + " is left out now"
+	if l.Left != nil {
+		if v, by := l.Left(m, at, k.Name); v != nil {
+			says = strings.TrimSpace(fmt.Sprintf("%s is left out: %s %s", l.Says, shown(m, k, l, v), by))
 		}
 	}
 	take(m, at, h, says)
@@ -109,13 +110,13 @@ func neededBy(at schema.At, err error) string {
 	if !errors.As(err, &r) || r.ID == "" || r.Table == at.Table() || len(at) != 1 {
 		return ""
 	}
-	return fmt.Sprintf("%s (%s)", outer(r), labelOf(r.Table, r.Key).says)
+	return fmt.Sprintf("%s (%s)", outer(r), label.Of(r.Table, r.Key).Says)
 }
 
 // outer is the record with an id that a refusal is about.
 func outer(r *schema.Refused) string {
 	table, _, _ := strings.Cut(r.Table, ".")
-	return strings.TrimSpace(nounOf(table).one + " " + r.ID)
+	return strings.TrimSpace(label.NounOf(table).One + " " + r.ID)
 }
 
 // said puts a refusal into the words of the screen: what is wrong, and what is allowed.
@@ -132,7 +133,7 @@ func said(m *desk.Model, at schema.At, err error) error {
 		if where != "" {
 			where += ", "
 		}
-		where += labelOf(table, r.Key).says
+		where += label.Of(table, r.Key).Says
 	}
 	text := strings.TrimSpace(where + ": " + strings.TrimPrefix(r.Says, "is "))
 	if r.Allowed != "" {
@@ -151,7 +152,7 @@ func typed(m *desk.Model, at schema.At, k schema.Key, text string) error {
 	case schema.KindNumber, schema.KindCount:
 		if text == "" {
 			if k.Must {
-				return fmt.Errorf("%s must be given: %s", labelOf(at.Table(), k.Name).says, allowed(m, k))
+				return fmt.Errorf("%s must be given: %s", label.Of(at.Table(), k.Name).Says, allowed(m, k))
 			}
 			clear(m, at, k)
 			return nil

@@ -14,6 +14,7 @@ import (
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/values"
+	"contralay/ui/bench/values/label"
 )
 
 // eachTable visits every table of the file format, those on one line too.
@@ -39,8 +40,9 @@ func TestEveryKeyHasItsRow(t *testing.T) {
 	m := benchtest.Open(t, "every-key.toml")
 	keys := 0
 	eachTable(func(table schema.Table) {
-		one, many, ok := values.Noun(table.Name)
-		if !ok || one == "" || many == "" && !table.One {
+		noun := label.NounOf(table.Name)
+		one := noun.One
+		if one == "" || one == table.Name && noun.Does == "" || noun.Many == "" && !table.One {
 			t.Errorf("table %s has no noun", table.Name)
 		}
 		at := first(m.H, table.Name)
@@ -52,7 +54,8 @@ func TestEveryKeyHasItsRow(t *testing.T) {
 		met := map[string]string{}
 		for _, k := range table.Keys {
 			keys++
-			says, does, ok := values.Label(table.Name, k.Name)
+			l, ok := label.Known(table.Name, k.Name)
+			says, does := l.Says, l.Does
 			switch {
 			case !ok || says == "" || does == "":
 				t.Errorf("%s.%s has no label: give it one in the labels of its table", table.Name, k.Name)

@@ -8,18 +8,6 @@ import (
 
 // What the tests reach for.
 
-// Label is what a key is called, and what it does; false where it has no label.
-func Label(table, key string) (says, does string, ok bool) {
-	l, ok := labels[table][key]
-	return l.says, l.does, ok
-}
-
-// Noun is what one of a table and several are called; false where it has none.
-func Noun(table string) (one, many string, ok bool) {
-	n, ok := nouns[table]
-	return n.one, n.many, ok
-}
-
 // SubjectOf is what the screen of a record is about.
 func SubjectOf(h *model.Harness, at schema.At) string { return subject{at: at}.String(h) }
 
@@ -34,4 +22,14 @@ func Asked(m *desk.Model, parent schema.At, table string) ([]schema.Key, error) 
 func ReadSubject(h *model.Harness, of string) (schema.At, bool) {
 	s, ok := find(h, of)
 	return s.at, ok
+}
+
+// ListOf is what the screen of a table of records is about; ItemsOf that of the values of a key.
+func ListOf(h *model.Harness, parent schema.At, table string) string {
+	return subject{at: parent, table: table}.String(h)
+}
+
+// ItemsOf is what the screen of the values of a key is about.
+func ItemsOf(h *model.Harness, at schema.At, key string) string {
+	return subject{at: at, key: key}.String(h)
 }

@@ -8,6 +8,7 @@ import (
 
 	"contralay/model/file/schema"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/values/label"
 	"contralay/ui/bench/words"
 )
 
@@ -21,8 +22,8 @@ func ItemsPage(m *desk.Model, w int, of string) desk.Page {
 	if !ok || !known || !has {
 		return desk.Page{Empty: gone}
 	}
-	l := labelOf(t.Name, k.Name)
-	p := desk.Page{Lines: []string{fmt.Sprintf("%s: %s. %s.", words.Capital(title(m.H, s.at)), l.says, l.does)}}
+	l := label.Of(t.Name, k.Name)
+	p := desk.Page{Lines: []string{fmt.Sprintf("%s: %s. %s.", words.Capital(title(m.H, s.at)), l.Says, l.Does)}}
 	if serial := serialOf(m.H, s.at); serial != "" {
 		p.Lines = append(p.Lines, "This changes the record of serial "+serial+".")
 	}
@@ -38,8 +39,8 @@ func ItemsPage(m *desk.Model, w int, of string) desk.Page {
 		if !there {
 			return desk.Page{Empty: gone}
 		}
-		p.Lines[0] = fmt.Sprintf("%s: %s, %s.", words.Capital(title(m.H, s.at)), l.says, s.sub)
-		p.Rows = itemRows(m, s, k, label{says: l.says, item: l.item, from: l.items, does: l.does}, list, w)
+		p.Lines[0] = fmt.Sprintf("%s: %s, %s.", words.Capital(title(m.H, s.at)), l.Says, s.sub)
+		p.Rows = itemRows(m, s, k, label.Label{Says: l.Says, Item: l.Item, From: l.Items, Does: l.Does}, list, w)
 		return p
 	default:
 		list, _ := value.([]any)
@@ -80,7 +81,7 @@ func itemsNow(m *desk.Model, s subject, k schema.Key) []any {
 }
 
 // itemRows are the items of a list and a row that adds one.
-func itemRows(m *desk.Model, s subject, k schema.Key, l label, list []any, w int) []desk.Row {
+func itemRows(m *desk.Model, s subject, k schema.Key, l label.Label, list []any, w int) []desk.Row {
 	one := schema.Key{Name: k.Name, Kind: schema.KindText, Unit: k.Unit, Words: k.Words}
 	switch k.Kind {
 	case schema.KindNumbers:
@@ -88,7 +89,7 @@ func itemRows(m *desk.Model, s subject, k schema.Key, l label, list []any, w int
 	case schema.KindIDs, schema.KindMap:
 		one.Kind = schema.KindID
 	}
-	item := words.Either(l.item == "", "value", l.item)
+	item := words.Either(l.Item == "", "value", l.Item)
 	read := func(m *desk.Model, text string) (any, error) {
 		if text == "" {
 			return nil, fmt.Errorf("type a %s", item)
@@ -104,7 +105,7 @@ func itemRows(m *desk.Model, s subject, k schema.Key, l label, list []any, w int
 	}
 	field := func(value any, set func(m *desk.Model, v any) error) *desk.Field {
 		f := &desk.Field{Label: item + " of " + title(m.H, s.at), ID: one.Kind == schema.KindID, Number: k.Kind == schema.KindNumbers,
-			Unit: unitOf(m, one, label{})}
+			Unit: unitOf(m, one, label.Label{})}
 		switch v := value.(type) {
 		case string:
 			f.Value = v
@@ -126,7 +127,7 @@ func itemRows(m *desk.Model, s subject, k schema.Key, l label, list []any, w int
 	}
 	var rows []desk.Row
 	for i, v := range list {
-		r := desk.Row{Key: fmt.Sprint("item ", i), Text: line(m, w, fmt.Sprint(item, " ", i+1), shown(m, one, label{}, v)),
+		r := desk.Row{Key: fmt.Sprint("item ", i), Text: line(m, w, fmt.Sprint(item, " ", i+1), shown(m, one, label.Label{}, v)),
 			Detail: "Press . to remove it", Why: reasons(m, one, l, v, ""),
 			Drop: func(m *desk.Model) {
 				refuse(m, putItems(m, s, k, slices.Delete(slices.Clone(itemsNow(m, s, k)), i, i+1)))
@@ -146,7 +147,7 @@ func itemRows(m *desk.Model, s subject, k schema.Key, l label, list []any, w int
 				refuse(m, putItems(m, s, k, now))
 			}
 		}
-		if l.order && k.Kind != schema.KindNumbers {
+		if l.Order && k.Kind != schema.KindNumbers {
 			r.Detail = "+ - moves it. Press . to remove it"
 			r.Step = func(m *desk.Model, by int) {
 				now := slices.Clone(itemsNow(m, s, k))
@@ -164,18 +165,18 @@ func itemRows(m *desk.Model, s subject, k schema.Key, l label, list []any, w int
 	append1 := func(m *desk.Model, v any) error {
 		return putItems(m, s, k, append(slices.Clone(itemsNow(m, s, k)), v))
 	}
-	adds := desk.Row{Key: "add", Text: "add a " + item, Detail: l.does, Does: "add"}
+	adds := desk.Row{Key: "add", Text: "add a " + item, Detail: l.Does, Does: "add"}
 	if k.Kind != schema.KindWords {
 		adds.Field = field(nil, append1)
-		adds.Detail = "Digits or Enter: " + l.does
+		adds.Detail = "Digits or Enter: " + l.Does
 	}
-	if l.from != nil || k.Kind == schema.KindWords {
+	if l.From != nil || k.Kind == schema.KindWords {
 		other := adds.Field
 		adds.Enter = func(m *desk.Model) {
 			m.Open(desk.ChooseScreen(item, func(m *desk.Model) bool { return schema.Has(m.H, s.at) }, func(m *desk.Model) []desk.Choice {
-				all := these(k.Words...)
-				if l.from != nil {
-					all = l.from(m, s.at)
+				all := label.These(k.Words...)
+				if l.From != nil {
+					all = l.From(m, s.at)
 				}
 				return slices.DeleteFunc(all, func(c desk.Choice) bool { return slices.Contains(itemsNow(m, s, k), any(c.Value)) })
 			}, func(*desk.Model) string { return "\x00" }, func(m *desk.Model, v string) { refuse(m, append1(m, v)) }, other))
@@ -185,14 +186,14 @@ func itemRows(m *desk.Model, s subject, k schema.Key, l label, list []any, w int
 }
 
 // pairRows are the two numbers of a pair. The first that is given is both, until the other is.
-func pairRows(m *desk.Model, at schema.At, k schema.Key, l label, w int) []desk.Row {
+func pairRows(m *desk.Model, at schema.At, k schema.Key, l label.Label, w int) []desk.Row {
 	one := schema.Key{Name: k.Name, Kind: schema.KindNumber, Unit: k.Unit}
 	now := func(m *desk.Model) []any {
 		list, _ := schema.Get(m.H, at, k.Name).([]any)
 		return list
 	}
 	var rows []desk.Row
-	for n, says := range l.pair {
+	for n, says := range l.Pair {
 		set := func(m *desk.Model, v float64) error {
 			if !k.Holds(v) {
 				return fmt.Errorf("%s is out of range. Allowed: %s", numberText(m, one, v), allowed(m, one))
@@ -204,7 +205,7 @@ func pairRows(m *desk.Model, at schema.At, k schema.Key, l label, w int) []desk.
 			list[n] = v
 			return put(m, at, k, list)
 		}
-		r := desk.Row{Key: fmt.Sprint("item ", n), Detail: l.does,
+		r := desk.Row{Key: fmt.Sprint("item ", n), Detail: l.Does,
 			Field: &desk.Field{Label: says + ", " + title(m.H, at), Unit: unitOf(m, one, l), Number: true,
 				Set: func(m *desk.Model, text string) error {
 					v, err := parse(m, one, text)
@@ -240,7 +241,7 @@ func pairRows(m *desk.Model, at schema.At, k schema.Key, l label, w int) []desk.
 }
 
 // mapRows are the lists of a table of lists, each under its name, and a row that adds one.
-func mapRows(m *desk.Model, s subject, k schema.Key, l label, w int) []desk.Row {
+func mapRows(m *desk.Model, s subject, k schema.Key, l label.Label, w int) []desk.Row {
 	table, _ := schema.Get(m.H, s.at, k.Name).(map[string]any)
 	var rows []desk.Row
 	open := func(name string) func(m *desk.Model) {
@@ -251,7 +252,7 @@ func mapRows(m *desk.Model, s subject, k schema.Key, l label, w int) []desk.Row 
 	for _, name := range slices.Sorted(maps.Keys(table)) {
 		list, _ := table[name].([]any)
 		rows = append(rows, desk.Row{Key: "list " + name,
-			Text:   line(m, w, name, listText(m, schema.Key{Kind: schema.KindIDs}, label{}, list)),
+			Text:   line(m, w, name, listText(m, schema.Key{Kind: schema.KindIDs}, label.Label{}, list)),
 			Detail: "Enter opens its list. Press . to remove it", Enter: open(name), Drop: func(m *desk.Model) {
 				was, _ := schema.Get(m.H, s.at, k.Name).(map[string]any)
 				now := maps.Clone(was)
@@ -275,13 +276,13 @@ func mapRows(m *desk.Model, s subject, k schema.Key, l label, w int) []desk.Row 
 		open(name)(m)
 		return nil
 	}
-	adds := desk.Row{Key: "add", Text: "add one", Detail: l.does, Does: "add",
-		Field: &desk.Field{Label: l.says + " of " + title(m.H, s.at), ID: true, Set: begin}}
-	if l.from != nil {
+	adds := desk.Row{Key: "add", Text: "add one", Detail: l.Does, Does: "add",
+		Field: &desk.Field{Label: l.Says + " of " + title(m.H, s.at), ID: true, Set: begin}}
+	if l.From != nil {
 		other := adds.Field
 		adds.Enter = func(m *desk.Model) {
-			m.Open(desk.ChooseScreen(l.says, func(m *desk.Model) bool { return schema.Has(m.H, s.at) }, func(m *desk.Model) []desk.Choice {
-				return l.from(m, s.at)
+			m.Open(desk.ChooseScreen(l.Says, func(m *desk.Model) bool { return schema.Has(m.H, s.at) }, func(m *desk.Model) []desk.Choice {
+				return l.From(m, s.at)
 			}, func(*desk.Model) string { return "\x00" }, func(m *desk.Model, v string) { refuse(m, begin(m, v)) }, other))
 		}
 	}

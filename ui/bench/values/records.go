@@ -7,6 +7,7 @@ import (
 	"contralay/model"
 	"contralay/model/file/schema"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/values/label"
 	"contralay/ui/bench/words"
 )
 
@@ -24,12 +25,12 @@ func lastName(t schema.Table) string { return t.Name[strings.LastIndexByte(t.Nam
 
 // tableRow opens a table of a record.
 func tableRow(m *desk.Model, at schema.At, t schema.Table, w int) desk.Row {
-	n, name := nounOf(t.Name), lastName(t)
+	n, name := label.NounOf(t.Name), lastName(t)
 	if t.One {
-		return desk.Row{Key: name, Text: line(m, w, n.one, oneText(m, at.In(name, 0), t)), Detail: n.does + ". Enter opens it",
+		return desk.Row{Key: name, Text: line(m, w, n.One, oneText(m, at.In(name, 0), t)), Detail: n.Does + ". Enter opens it",
 			Enter: func(m *desk.Model) { m.Show(desk.KindRecord, subject{at: at.In(name, 0)}.String(m.H)) }}
 	}
-	return desk.Row{Key: name, Text: line(m, w, n.many, fmt.Sprint(schema.Count(m.H, at, name))), Detail: n.does + ". Enter lists them",
+	return desk.Row{Key: name, Text: line(m, w, n.Many, fmt.Sprint(schema.Count(m.H, at, name))), Detail: n.Does + ". Enter lists them",
 		Enter: func(m *desk.Model) { m.Show(desk.KindRecords, subject{at: at, table: name}.String(m.H)) }}
 }
 
@@ -54,29 +55,32 @@ func RecordsPage(m *desk.Model, w int, of string) desk.Page {
 	if !ok || !known {
 		return desk.Page{Empty: gone}
 	}
-	n := nounOf(t.Name)
-	head := words.Capital(n.many)
+	n := label.NounOf(t.Name)
+	head := words.Capital(n.Many)
 	if len(s.at) > 0 {
 		head += " of " + title(m.H, s.at)
 	}
 	how := ". Press . to remove one."
-	if n.order {
+	if n.Order {
 		how = ". + - moves one, . removes it."
 	}
 	p := desk.Page{Lines: []string{head + how}}
 	if serial := serialOf(m.H, s.at); serial != "" {
 		p.Lines = append(p.Lines, "This changes the record of serial "+serial+".")
 	}
+	if t.Name == "branch.layer" && schema.Count(m.H, s.at, s.table) == 0 {
+		p.Lines = append(p.Lines, "No layer is in the file yet. One that you add here takes the place of the lay-up that is proposed.")
+	}
 	for i := range schema.Count(m.H, s.at, s.table) {
 		at := s.at.In(s.table, i)
-		r := desk.Row{Key: fmt.Sprint(s.table, " ", i), Detail: n.does + ". Enter opens it",
+		r := desk.Row{Key: fmt.Sprint(s.table, " ", i), Detail: n.Does + ". Enter opens it",
 			TextOf: func() string { return line(m, w, shortTitle(m.H, at), summary(m, at, t)) }, // of those on the screen alone
 			Enter:  func(m *desk.Model) { m.Show(desk.KindRecord, subject{at: at}.String(m.H)) },
 			Drop:   func(m *desk.Model) { removeAt(m, at) }}
 		if id := idOf(m.H, at); id != "" {
 			r.Key, r.Mark = s.table+" "+id, m.MarkFor(id)
 		}
-		if n.order {
+		if n.Order {
 			r.Step = func(m *desk.Model, by int) {
 				h, err := schema.Move(m.H, at, i+by)
 				if err != nil {
@@ -89,7 +93,7 @@ func RecordsPage(m *desk.Model, w int, of string) desk.Page {
 		}
 		p.Rows = append(p.Rows, r)
 	}
-	p.Rows = append(p.Rows, desk.Row{Key: "add", Text: "add one", Detail: "Enter adds a " + n.one, Does: "add",
+	p.Rows = append(p.Rows, desk.Row{Key: "add", Text: "add one", Detail: "Enter adds a " + n.One, Does: "add",
 		Enter: func(m *desk.Model) { add(m, s.at, s.table) }})
 	return p
 }
@@ -114,7 +118,7 @@ func summary(m *desk.Model, at schema.At, t schema.Table) string {
 			continue
 		}
 		if v := schema.Get(m.H, at, k.Name); v != nil && v != "" {
-			out = append(out, shown(m, k, labelOf(t.Name, k.Name), v))
+			out = append(out, shown(m, k, label.Of(t.Name, k.Name), v))
 		}
 	}
 	return strings.Join(out, ", ")

@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/file/schema"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/values/label"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
 )
@@ -22,16 +23,16 @@ func line(m *desk.Model, w int, says, value string) string {
 
 // keyRow is the row of a key of a record.
 func keyRow(m *desk.Model, at schema.At, k schema.Key, w int) desk.Row {
-	l := labelOf(at.Table(), k.Name)
+	l := label.Of(at.Table(), k.Name)
 	value := schema.Get(m.H, at, k.Name)
 	text, by, holds := shown(m, k, l, value), "", value
-	if value == nil && l.left != nil {
+	if value == nil && l.Left != nil {
 		var left any
-		if left, by = l.left(m, at, k.Name); left != nil {
+		if left, by = l.Left(m, at, k.Name); left != nil {
 			text, holds = strings.TrimRight(shown(m, k, l, left)+"  "+by, " "), left
 		}
 	}
-	r := desk.Row{Key: k.Name, Text: line(m, w, l.says, text), Detail: m.Sys.Says(l.does), Why: reasons(m, k, l, holds, by)}
+	r := desk.Row{Key: k.Name, Text: line(m, w, l.Says, text), Detail: m.Sys.Says(l.Does), Why: reasons(m, k, l, holds, by)}
 	if value != nil && !k.Must {
 		r.Drop = func(m *desk.Model) { clear(m, at, k) }
 	}
@@ -54,12 +55,12 @@ func keyRow(m *desk.Model, at schema.At, k schema.Key, w int) desk.Row {
 		r.Step = func(m *desk.Model, by int) { stepNumber(m, at, k, l, holds, by) }
 	}
 	r.Field = fieldOf(m, at, k, l)
-	if l.from != nil {
+	if l.From != nil {
 		r.Enter = choosing(m, at, k, l)
-		if k.Kind == schema.KindID && !l.taken {
+		if k.Kind == schema.KindID && !l.Taken {
 			r.Step = func(m *desk.Model, by int) {
 				var all []string
-				for _, c := range l.from(m, at) {
+				for _, c := range l.From(m, at) {
 					all = append(all, c.Value)
 				}
 				stepWord(m, at, k, all, holds, by)
@@ -70,8 +71,8 @@ func keyRow(m *desk.Model, at schema.At, k schema.Key, w int) desk.Row {
 }
 
 // fieldOf is the field in which a key is typed.
-func fieldOf(m *desk.Model, at schema.At, k schema.Key, l label) *desk.Field {
-	f := &desk.Field{Label: l.says + " of " + title(m.H, at), ID: k.Kind == schema.KindID,
+func fieldOf(m *desk.Model, at schema.At, k schema.Key, l label.Label) *desk.Field {
+	f := &desk.Field{Label: l.Says + " of " + title(m.H, at), ID: k.Kind == schema.KindID,
 		Set: func(m *desk.Model, text string) error { return typed(m, at, k, text) }}
 	value := schema.Get(m.H, at, k.Name)
 	switch k.Kind {
@@ -90,7 +91,7 @@ func fieldOf(m *desk.Model, at schema.At, k schema.Key, l label) *desk.Field {
 }
 
 // choosing opens the list that a key is chosen from; what is not in it is typed.
-func choosing(m *desk.Model, at schema.At, k schema.Key, l label) func(m *desk.Model) {
+func choosing(m *desk.Model, at schema.At, k schema.Key, l label.Label) func(m *desk.Model) {
 	of := subject{at: at}.String(m.H)
 	place := func(m *desk.Model) schema.At {
 		s, _ := find(m.H, of)
@@ -100,11 +101,11 @@ func choosing(m *desk.Model, at schema.At, k schema.Key, l label) func(m *desk.M
 	list := func(m *desk.Model) []desk.Choice {
 		switch {
 		case k.Kind == schema.KindFlag:
-			return these("yes", "no")
+			return label.These("yes", "no")
 		case k.Kind == schema.KindChoice:
-			return these(k.Words...)
+			return label.These(k.Words...)
 		}
-		return l.from(m, place(m))
+		return l.From(m, place(m))
 	}
 	now := func(m *desk.Model) string {
 		switch v := schema.Get(m.H, place(m), k.Name).(type) {
@@ -131,7 +132,7 @@ func choosing(m *desk.Model, at schema.At, k schema.Key, l label) func(m *desk.M
 				return
 			}
 		}
-		m.Open(desk.ChooseScreen(l.says, there, list, now, chosen, other))
+		m.Open(desk.ChooseScreen(l.Says, there, list, now, chosen, other))
 	}
 }
 

@@ -6,6 +6,7 @@ import (
 	"contralay/model/file/schema"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
+	"contralay/ui/bench/values/label"
 	"contralay/ui/bench/words"
 )
 
@@ -13,9 +14,9 @@ import (
 
 // ruleRow is a rule of the shop with its default beside it.
 func ruleRow(m *desk.Model, k schema.Key, w int) desk.Row {
-	r := keyRow(m, rulesAt, k, w)
-	l := labelOf("rules", k.Name)
-	if v := schema.Get(defaults, rulesAt, k.Name); l.left != nil && schema.Get(m.H, rulesAt, k.Name) != nil {
+	r := keyRow(m, label.RulesAt, k, w)
+	l := label.Of("rules", k.Name)
+	if v := label.Default(k.Name); v != nil && schema.Get(m.H, label.RulesAt, k.Name) != nil {
 		r.Text += "   default " + shown(m, k, l, v)
 		r.Why = append(r.Why, reasons(m, k, l, v, "default")...)
 	}
@@ -76,9 +77,9 @@ func Effect(m *desk.Model) (desk.Work, bool) {
 	if _, known := desk.State[effects](m).Find(m.Sheet, 0, name); known {
 		return desk.Work{}, false
 	}
-	now, l := m.Sheet, labelOf("rules", k.Name)
+	now, l := m.Sheet, label.Of("rules", k.Name)
 	other, says, ok := otherRule(m, k, l)
-	compared := reasons(m, k, l, schema.Get(other, rulesAt, k.Name), "the rule that it is compared with")
+	compared := reasons(m, k, l, schema.Get(other, label.RulesAt, k.Name), "the rule that it is compared with")
 	if !ok {
 		desk.State[effects](m).Put(now, 0, name, effect{})
 		return desk.Work{}, false
@@ -93,16 +94,13 @@ func Effect(m *desk.Model) (desk.Work, bool) {
 
 // otherRule is the harness that a rule is compared with: with the default where the shop has its
 // own, else with what + gives.
-func otherRule(m *desk.Model, k schema.Key, l label) (h *model.Harness, says string, ok bool) {
-	now, def := schema.Get(m.H, rulesAt, k.Name), schema.Get(defaults, rulesAt, k.Name)
-	if l.left == nil {
-		def = nil
-	}
+func otherRule(m *desk.Model, k schema.Key, l label.Label) (h *model.Harness, says string, ok bool) {
+	now, def := schema.Get(m.H, label.RulesAt, k.Name), label.Default(k.Name)
 	var err error
 	h = m.H
 	switch {
 	case now != nil:
-		h, err = schema.Clear(m.H, rulesAt, k.Name)
+		h, err = schema.Clear(m.H, label.RulesAt, k.Name)
 		says = "Without it"
 		if def != nil {
 			says = "With the default " + shown(m, k, l, def)
@@ -111,14 +109,14 @@ func otherRule(m *desk.Model, k schema.Key, l label) (h *model.Harness, says str
 		return h, "", false
 	default:
 		next := nextOf(m, k, l, def)
-		h, err = schema.Put(m.H, rulesAt, k.Name, next)
+		h, err = schema.Put(m.H, label.RulesAt, k.Name, next)
 		says = "With " + shown(m, k, l, next)
 	}
 	return h, says, err == nil && h != m.H
 }
 
 // nextOf is what + gives from a value.
-func nextOf(m *desk.Model, k schema.Key, l label, v any) any {
+func nextOf(m *desk.Model, k schema.Key, l label.Label, v any) any {
 	switch v := v.(type) {
 	case float64:
 		return nudged(m, k, l, v, 1)
@@ -126,8 +124,8 @@ func nextOf(m *desk.Model, k schema.Key, l label, v any) any {
 		return v + 1
 	case string:
 		all := k.Words
-		if l.from != nil {
-			for _, c := range l.from(m, rulesAt) {
+		if l.From != nil {
+			for _, c := range l.From(m, label.RulesAt) {
 				all = append(all, c.Value)
 			}
 		}

@@ -14,6 +14,7 @@ import (
 	"contralay/model/unit"
 	"contralay/model/visible"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/values/label"
 	"contralay/ui/bench/words"
 	"contralay/ui/paper"
 )
@@ -24,12 +25,12 @@ import (
 func isLength(k schema.Key) bool { return k.Unit == "mm" }
 
 // unitOf is what stands behind a value of a key.
-func unitOf(m *desk.Model, k schema.Key, l label) string {
+func unitOf(m *desk.Model, k schema.Key, l label.Label) string {
 	switch {
 	case isLength(k):
 		return m.Sys.Name()
-	case l.unit != "":
-		return l.unit
+	case l.Unit != "":
+		return l.Unit
 	case k.Unit == "°C":
 		return "C"
 	}
@@ -44,9 +45,6 @@ func numberText(m *desk.Model, k schema.Key, v float64) string {
 	return words.Trim(v)
 }
 
-// hundredth is a length that the program worked out, as it would write it.
-func hundredth(v unit.Millimetre) float64 { return float64(unit.Written(v)) }
-
 // parse reads a number as it is typed on this screen, in the unit of the file.
 func parse(m *desk.Model, k schema.Key, text string) (float64, error) {
 	if isLength(k) {
@@ -57,7 +55,7 @@ func parse(m *desk.Model, k schema.Key, text string) (float64, error) {
 }
 
 // shown is a value of a key as a person reads it; nil is "-".
-func shown(m *desk.Model, k schema.Key, l label, value any) string {
+func shown(m *desk.Model, k schema.Key, l label.Label, value any) string {
 	with := func(text string) string { return strings.TrimSpace(text + " " + unitOf(m, k, l)) }
 	switch v := value.(type) {
 	case nil:
@@ -90,7 +88,7 @@ func wordText(key, v string) string {
 	return visible.Note(v)
 }
 
-func listText(m *desk.Model, k schema.Key, l label, all []any) string {
+func listText(m *desk.Model, k schema.Key, l label.Label, all []any) string {
 	if len(all) == 0 {
 		return "none"
 	}
@@ -126,20 +124,20 @@ func tableText(m *desk.Model, k schema.Key, all map[string]any) string {
 	if k.Kind == schema.KindMap {
 		for _, name := range slices.Sorted(maps.Keys(all)) {
 			list, _ := all[name].([]any)
-			out = append(out, wordText("", name)+": "+listText(m, schema.Key{Kind: schema.KindIDs}, label{}, list))
+			out = append(out, wordText("", name)+": "+listText(m, schema.Key{Kind: schema.KindIDs}, label.Label{}, list))
 		}
 		return strings.Join(out, "; ")
 	}
 	for _, in := range k.Keys {
 		if v, given := all[in.Name]; given {
-			out = append(out, shown(m, in, label{}, v))
+			out = append(out, shown(m, in, label.Label{}, v))
 		}
 	}
 	return strings.Join(out, ", ")
 }
 
 // reasons is what W says of a number of the file.
-func reasons(m *desk.Model, k schema.Key, l label, value any, by string) []desk.Reason {
+func reasons(m *desk.Model, k schema.Key, l label.Label, value any, by string) []desk.Reason {
 	measure := why.Times
 	switch k.Unit {
 	case "mm":
@@ -171,7 +169,7 @@ func reasons(m *desk.Model, k schema.Key, l label, value any, by string) []desk.
 	var out []desk.Reason
 	for _, v := range all {
 		out = append(out, desk.Reason{Made: func() (why.Why, bool) {
-			return why.Stated(l.says, "this is the value itself", v, measure, from), true
+			return why.Stated(l.Says, "this is the value itself", v, measure, from), true
 		}})
 	}
 	return out

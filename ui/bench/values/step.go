@@ -7,10 +7,11 @@ import (
 	"contralay/model/file/schema"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/values/label"
 )
 
 // stepNumber changes a number or a count by one step, from what holds.
-func stepNumber(m *desk.Model, at schema.At, k schema.Key, l label, now any, by int) {
+func stepNumber(m *desk.Model, at schema.At, k schema.Key, l label.Label, now any, by int) {
 	if k.Kind == schema.KindCount {
 		stepCount(m, at, k, l, now, by)
 		return
@@ -32,8 +33,8 @@ func stepNumber(m *desk.Model, at schema.At, k schema.Key, l label, now any, by 
 var firsts = map[string]float64{"mm": 10, "°C": 20, "m": 10, "degrees": 90}
 
 // start is where a number begins: a round one in the unit of the screen.
-func start(m *desk.Model, k schema.Key, l label) float64 {
-	v := l.first
+func start(m *desk.Model, k schema.Key, l label.Label) float64 {
+	v := l.First
 	if v == 0 {
 		v = cmp.Or(firsts[k.Unit], 1)
 	}
@@ -45,7 +46,7 @@ func start(m *desk.Model, k schema.Key, l label) float64 {
 }
 
 // nudged is a number one step further, on a whole step.
-func nudged(m *desk.Model, k schema.Key, l label, v float64, by int) float64 {
+func nudged(m *desk.Model, k schema.Key, l label.Label, v float64, by int) float64 {
 	scale := 1.0
 	if isLength(k) && m.Sys == unit.Inch {
 		scale = unit.MillimetrePerInch
@@ -55,8 +56,8 @@ func nudged(m *desk.Model, k schema.Key, l label, v float64, by int) float64 {
 	if by < 0 && v > 0 {
 		step = stepOf(v - step/1e6) // down from 10 goes by the finer step
 	}
-	if l.step > 0 && scale == 1 {
-		step = l.step
+	if l.Step > 0 && scale == 1 {
+		step = l.Step
 	}
 	return unit.RoundHalfUp(unit.RoundHalfUp(v+float64(by)*step, 1e-6)*scale, 0.0001)
 }
@@ -77,11 +78,11 @@ func stepOf(v float64) float64 {
 }
 
 // stepCount changes a whole number by one; hours go round.
-func stepCount(m *desk.Model, at schema.At, k schema.Key, l label, now any, by int) {
+func stepCount(m *desk.Model, at schema.At, k schema.Key, l label.Label, now any, by int) {
 	n, given := now.(int64)
 	switch {
-	case !given && l.first > 0:
-		n = int64(l.first)
+	case !given && l.First > 0:
+		n = int64(l.First)
 	case !given:
 		n = int64(k.Least)
 	default:
@@ -89,12 +90,12 @@ func stepCount(m *desk.Model, at schema.At, k schema.Key, l label, now any, by i
 	}
 	least, most := int64(k.Least), int64(k.Most)
 	switch {
-	case l.round && n > most:
+	case l.Round && n > most:
 		n = least
-	case l.round && n < least:
+	case l.Round && n < least:
 		n = most
 	case n < least || n > most:
-		m.Tell(fmt.Sprintf("%s goes from %d to %d", l.says, least, most))
+		m.Tell(fmt.Sprintf("%s goes from %d to %d", l.Says, least, most))
 		return
 	}
 	refuse(m, put(m, at, k, n))

@@ -7,6 +7,7 @@ import (
 	"contralay/model"
 	"contralay/model/file/schema"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/values/label"
 )
 
 // subject is what a screen here is about: a record, a table of records in it, or a key of it.
@@ -89,7 +90,7 @@ func title(h *model.Harness, at schema.At) string {
 	var parts []string
 	for n, s := range at {
 		here, table := at[:n+1], at[:n+1].Table()
-		name := nounOf(table).one
+		name := label.NounOf(table).One
 		id := idOf(h, here)
 		t, _ := schema.Find(table)
 		switch {

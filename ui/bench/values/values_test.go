@@ -12,6 +12,7 @@ import (
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/values"
+	"contralay/ui/bench/values/label"
 )
 
 // open puts the page of a record in front.
@@ -60,7 +61,7 @@ func TestWordsAreThoseOfOtherScreens(t *testing.T) {
 			t.Errorf("%s is not reached: no row %q", c.screen, lacks)
 			continue
 		}
-		if says, _, _ := values.Label(c.table, c.key); says != c.row {
+		if says := label.Of(c.table, c.key).Says; says != c.row {
 			t.Errorf("%s.%s is %q here and %q on the screen %s", c.table, c.key, says, c.row, c.screen)
 		}
 		p := m.Page(m.ListWidth())

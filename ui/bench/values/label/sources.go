@@ -1,4 +1,4 @@
-package values
+package label
 
 import (
 	"fmt"
@@ -15,8 +15,8 @@ import (
 
 // What keys are chosen from: what the harness has, and what the catalogue has.
 
-// these are choices that say no more than they are.
-func these(ids ...string) []desk.Choice {
+// These are choices that say no more than they are.
+func These(ids ...string) []desk.Choice {
 	out := make([]desk.Choice, 0, len(ids))
 	for _, id := range ids {
 		out = append(out, desk.Choice{Value: id, Says: id})
@@ -25,18 +25,18 @@ func these(ids ...string) []desk.Choice {
 }
 
 // names are words of the trade that a name is made of; another is typed.
-func names(of ...string) source {
-	return func(*desk.Model, schema.At) []desk.Choice { return these(of...) }
+func names(of ...string) Source {
+	return func(*desk.Model, schema.At) []desk.Choice { return These(of...) }
 }
 
-func letters(*desk.Model, schema.At) []desk.Choice { return these(strings.Split("ABCDEFGH", "")...) }
+func letters(*desk.Model, schema.At) []desk.Choice { return These(strings.Split("ABCDEFGH", "")...) }
 
 func specs(m *desk.Model, _ schema.At) []desk.Choice {
 	used := map[string]int{}
 	for i := range m.H.Wires {
 		used[m.H.Wires[i].Spec]++
 	}
-	return counted(these(m.Sheet.Cat.Specs()...), used)
+	return counted(These(m.Sheet.Cat.Specs()...), used)
 }
 
 func counted(all []desk.Choice, used map[string]int) []desk.Choice {
@@ -69,7 +69,7 @@ func sized(m *desk.Model, all []string) []desk.Choice {
 	for i := range m.H.Wires {
 		used[m.H.Wires[i].Size]++
 	}
-	out := these(all...)
+	out := These(all...)
 	for k := range out {
 		out[k].Says = paper.Size(&model.Wire{Size: out[k].Value})
 	}
@@ -88,7 +88,7 @@ func colours(m *desk.Model, _ schema.At) []desk.Choice {
 	for c := range 9 {
 		codes = append(codes, fmt.Sprint(90+c)) // white with one stripe
 	}
-	out := these(codes...)
+	out := These(codes...)
 	for k := range out {
 		out[k].Says = paper.Colour(out[k].Value)
 	}
@@ -107,16 +107,16 @@ func inserts(m *desk.Model, _ schema.At) []desk.Choice {
 	return out
 }
 
-func boots(m *desk.Model, _ schema.At) []desk.Choice { return these(m.Sheet.Cat.BootIDs()...) }
+func boots(m *desk.Model, _ schema.At) []desk.Choice { return These(m.Sheet.Cat.BootIDs()...) }
 
 func transitions(m *desk.Model, _ schema.At) []desk.Choice {
-	return append([]desk.Choice{{Value: "", Says: "none"}}, these(m.Sheet.Cat.TransitionIDs()...)...)
+	return append([]desk.Choice{{Value: "", Says: "none"}}, These(m.Sheet.Cat.TransitionIDs()...)...)
 }
 
-func spliceParts(m *desk.Model, _ schema.At) []desk.Choice { return these(m.Sheet.Cat.SpliceIDs()...) }
+func spliceParts(m *desk.Model, _ schema.At) []desk.Choice { return These(m.Sheet.Cat.SpliceIDs()...) }
 
 func contactSizes(m *desk.Model, _ schema.At) []desk.Choice {
-	return these(m.Sheet.Cat.ContactSizes()...)
+	return These(m.Sheet.Cat.ContactSizes()...)
 }
 
 func tubes(m *desk.Model, _ schema.At) []desk.Choice {
@@ -218,7 +218,7 @@ func pieces(m *desk.Model, at schema.At) []desk.Choice {
 // cavities are those of a termination.
 func cavities(m *desk.Model, at schema.At) []desk.Choice {
 	if i := at[0].Index; i < len(m.Sheet.Terms) {
-		return these(m.Sheet.Terms[i].Cavities...)
+		return These(m.Sheet.Terms[i].Cavities...)
 	}
 	return nil
 }
@@ -253,7 +253,7 @@ func ends(m *desk.Model, at schema.At) []desk.Choice {
 }
 
 func drains(m *desk.Model, at schema.At) []desk.Choice {
-	return append(these("cut", "shell"), ends(m, at)...)
+	return append(These("cut", "shell"), ends(m, at)...)
 }
 
 func feeds(m *desk.Model, _ schema.At) []desk.Choice {
@@ -272,7 +272,7 @@ func signals(m *desk.Model, _ schema.At) []desk.Choice {
 			all = append(all, s)
 		}
 	}
-	return these(all...)
+	return These(all...)
 }
 
 // anything is whatever a deviation may be about.
@@ -293,7 +293,7 @@ func runSteps(m *desk.Model, at schema.At) []desk.Choice {
 			}
 		}
 	}
-	return these(all...)
+	return These(all...)
 }
 
 // people are those whom the records of builds name.
@@ -312,7 +312,7 @@ func people(m *desk.Model, _ schema.At) []desk.Choice {
 			add(t.By.V)
 		}
 	}
-	return these(all...)
+	return These(all...)
 }
 
 // lotParts are what a lot may be of: what the harness takes off the shelf.
@@ -326,5 +326,5 @@ func lotParts(m *desk.Model, _ schema.At) []desk.Choice {
 			all = append(all, r.Part)
 		}
 	}
-	return these(all...)
+	return These(all...)
 }

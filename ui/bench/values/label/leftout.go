@@ -1,4 +1,4 @@
-package values
+package label
 
 import (
 	"fmt"
@@ -7,13 +7,14 @@ import (
 	"contralay/calc/phase/wires"
 	"contralay/model"
 	"contralay/model/file/schema"
+	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 )
 
 // What holds where a key is left out.
 
 // is is a value that holds wherever the key is left out.
-func is(value any, by string) fallout {
+func is(value any, by string) Fallout {
 	return func(*desk.Model, schema.At, string) (any, string) { return value, by }
 }
 
@@ -34,11 +35,20 @@ var defaults = func() *model.Harness {
 	return h
 }()
 
-var rulesAt = schema.At{{Table: "rules"}}
+// RulesAt is where the rules are.
+var RulesAt = schema.At{{Table: "rules"}}
+
+// Default is what a rule is where a shop gives none; nil where it has no default.
+func Default(key string) any {
+	if l := labels["rules"][key]; l.Left == nil {
+		return nil
+	}
+	return schema.Get(defaults, RulesAt, key)
+}
 
 // byRule is the default of a rule.
 func byRule(_ *desk.Model, _ schema.At, key string) (any, string) {
-	return schema.Get(defaults, rulesAt, key), "default"
+	return schema.Get(defaults, RulesAt, key), "default"
 }
 
 func loopLeft(m *desk.Model, at schema.At, _ string) (any, string) {
@@ -146,3 +156,6 @@ func coverThick(m *desk.Model, at schema.At, _ string) (any, string) {
 	}
 	return nil, ""
 }
+
+// hundredth is a length that the program worked out, as it would write it.
+func hundredth(v unit.Millimetre) float64 { return float64(unit.Written(v)) }
