@@ -26,7 +26,8 @@ func (h *Harness) Hang(at, termination string, length unit.Millimetre) (*Harness
 	case !isBreakout && !isTermination(at):
 		return h, "", fmt.Errorf("there is no breakout and no termination %q to hang %s on", at, termination)
 	case !(length >= 0):
-		return h, "", fmt.Errorf("a branch cannot be %s mm long: 0 where it is not measured yet, or more", strconv.FormatFloat(float64(length), 'f', -1, 64))
+		return h, "", fmt.Errorf("a branch cannot be %s mm long: 0 where it is not measured yet, or more",
+			strconv.FormatFloat(float64(length), 'f', -1, 64))
 	case at == termination || !tree.join(at, termination):
 		return h, "", fmt.Errorf("%s and %s are joined already: a second way would close a loop", at, termination)
 	}

@@ -16,8 +16,9 @@ var ownIDs = []string{"Terminations.ID", "Breakouts.ID", "Splices.ID", "Wires.ID
 var texts = map[string]string{
 	"Head.Name": "text", "Head.Number": "text", "Head.Revision": "text", "Head.Units": "mm or in", "Head.ListedFrom": "text",
 	"Head.MockUp": "text", "Head.Note": "text",
-	"Rules.Spec": "catalogue", "Rules.SizeMin": "a size", "Rules.FillerOf": "a material", "Rules.ColourStock": "colours", "Rules.Adhesive": "catalogue",
-	"Reels.Spec": "catalogue", "Reels.Size": "a size", "Parts.ID": "catalogue",
+	"Rules.Spec": "catalogue", "Rules.SizeMin": "a size", "Rules.FillerOf": "a material", "Rules.ColourStock": "colours",
+	"Rules.Adhesive": "catalogue",
+	"Reels.Spec":     "catalogue", "Reels.Size": "a size", "Parts.ID": "catalogue",
 	"Terminations.Name": "text", "Terminations.Device": "text", "Terminations.Insert": "catalogue", "Terminations.Key": "text",
 	"Terminations.Boot": "catalogue", "Terminations.Reserved": "cavities", "Terminations.Cavities": "cavities",
 	"Terminations.Contacts": "sizes and cavities", "Terminations.Aliases": "cavities",

@@ -40,14 +40,14 @@ var topics = []Topic{
 			"wires, and the fuses.",
 	}},
 	{"several", "several wires at once", []string{
-		"\"Change several wires\" is a row on the step Wires and on the page of a connector. Enter marks a wire, + marks all like it. The " +
-			"first row marks by size, role, far end, or all. The right arrow goes on to what you can do with the marked wires. One " +
+		"\"Change several wires\" is a row on the step Wires and on the page of a connector. Enter marks a wire, + marks all like it. " +
+			"The first row marks by size, role, far end, or all. The right arrow goes on to what you can do with the marked wires. One " +
 			"Backspace takes back each change whole.",
 		"A wire that its contact or seal would not take in a size stays as it was, and the bench names it. A unit is two to four wires " +
 			"that run the same way. A splice joins wires that end at one connector, with one wire on for the sum of their currents.",
 		"Colours are proposed so that no connector has two wires alike and every layer has a tracer. Propose them when the branches are " +
-			"laid. They come from colour_stock in [rules]. A colour that you gave stays, unless you ask for new ones. If the stock is too " +
-			"small, the bench says where.",
+			"laid. They come from colour_stock in [rules]. A colour that you gave stays, unless you ask for new ones. If the stock is " +
+			"too small, the bench says where.",
 		"On the page of a connector, Enter on a free cavity makes wires from there: how many, where to, what size.",
 	}},
 	{"protection", "current, duty, fuses", []string{
@@ -125,16 +125,14 @@ var topics = []Topic{
 	{"map", "the whole harness", []string{
 		"Esc from a step shows the tree. Each branch is under the breakout it hangs on, with the mark of its worst open point. Enter " +
 			"opens it. Digits set its length and go on to the next. + adds devices and more at its end.",
-		"- opens what can be changed of a branch: where it hangs, split, a leg on it, join, turn round, name, id. A breakout has a row " +
-			"of its own: how it is closed, sorted zone, splices. There, and on the page of a termination, one becomes the other. A new " +
-			"id goes everywhere; only the record of a build keeps the old one.",
-		". removes a branch with all that hangs on it, a termination with its leg, or a breakout, whose two branches become one. The " +
-			"answer names the wires that lost an end. One Backspace brings everything back.",
-		"When a change elsewhere leaves a lay-up that does not match the wires, the bench moves nothing. It marks the lay-up, and Enter " +
-			"on the row that says so takes such lay-ups away, so that new ones are proposed.",
-		"The first rows of the map say what is still missing, worst first: ! it cannot be built without, ? something is not judged " +
-			"without, - only the printed sheet lacks it. Enter on one goes to where it is given, or asks for it. A length of 0 is " +
-			"one that is not measured yet: until it is given no wire through that branch has a length.",
+		"- opens what can be changed of a branch or a place: where it hangs, split, join, turn round, name, id, how it is closed. " +
+			"A new id goes everywhere; only the record of a build keeps the old one.",
+		". removes a branch with all that hangs on it, or a place. One Backspace " +
+			"brings it back.",
+		"The first rows say what is missing, worst first: ! it cannot be built without, ? something is not judged without, - only " +
+			"the sheet lacks it. Enter goes to where it is given. A length of 0 is one that is not measured yet.",
+		"When a change elsewhere leaves a lay-up that does not match the wires, the bench marks it and moves nothing. Enter on " +
+			"that row takes such lay-ups away; new ones are proposed.",
 	}},
 	{"add", "from an empty board", []string{
 		"An empty board asks for a first connector, a device or a wire list. Type the number of cavities to see the arrangements " +

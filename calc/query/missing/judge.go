@@ -30,7 +30,8 @@ func ends(s *sheet.Sheet) []Need {
 	out := one(Need{Kind: Unwired, Rank: Judges, Of: Termination, IDs: unwired}, "no wire ends at %s",
 		"no wire ends at %d terminations: %s")
 	rules := []string{"connector.unknown"}
-	out = append(out, one(Need{Kind: Contacts, Rank: Judges, Of: Termination, IDs: append(unknown("sizes"), unknown("sizes and seal")...), Rules: rules},
+	out = append(out, one(Need{Kind: Contacts, Rank: Judges, Of: Termination, IDs: append(unknown("sizes"), unknown("sizes and seal")...),
+		Rules: rules},
 		"the contact size of %s is not known", "the contact sizes of %d connectors are not known: %s")...)
 	return append(out, one(Need{Kind: Gender, Rank: Judges, Of: Termination, IDs: unknown("gender"), Rules: rules},
 		"the gender of %s is not known: pin or socket", "the genders of %d connectors are not known: %s")...)

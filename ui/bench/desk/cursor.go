@@ -70,8 +70,8 @@ func (m *Model) PutOn(key string) {
 	m.Cursor.keys[m.cursorKey()] = key
 }
 
-// PutNext puts the cursor on the row below the one in hand, where there is one.
-func (m *Model) PutNext() {
+// putNext puts the cursor on the row below the one in hand, where there is one.
+func putNext(m *Model) {
 	p := m.Page(m.ListWidth())
 	if at := m.At(p) + 1; at < len(p.Rows) {
 		m.Put(at, p.Rows[at].Key)

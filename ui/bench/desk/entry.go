@@ -40,6 +40,6 @@ func (e *Entry) Key(m *Model, k words.Key) {
 		m.Entry = nil
 	}
 	if answer.Taken && e.Next {
-		m.PutNext()
+		putNext(m)
 	}
 }
