@@ -19,6 +19,10 @@ import (
 // put gives a key of a record a value; what is wrong comes back in words.
 func put(m *desk.Model, at schema.At, k schema.Key, value any) error {
 	h, err := schema.Put(m.H, at, k.Name, value)
+	id, named := value.(string)
+	if named = named && len(at) == 1 && (k.Name == "id" || k.Name == "serial"); named {
+		h, err = renamed(m.H, at, k.Name, id)
+	}
 	if err == nil && at.Table() == "termination" && k.Name == "datum" {
 		return redatum(m, at, value)
 	}
@@ -28,7 +32,7 @@ func put(m *desk.Model, at schema.At, k schema.Key, value any) error {
 		}
 		return said(m, at, err)
 	}
-	if id, is := value.(string); is && len(at) == 1 && (k.Name == "id" || k.Name == "serial") {
+	if named {
 		defer follow(m, at, idOf(m.H, at), id, k.Name)
 	}
 	take(m, at, h, label.Of(at.Table(), k.Name).Says+": "+shown(m, k, label.Of(at.Table(), k.Name), value))

@@ -133,10 +133,7 @@ func removeRow(m *desk.Model, at schema.At) desk.Row {
 // removeAt takes a record away and closes the pages that were about it.
 func removeAt(m *desk.Model, at schema.At) {
 	what := title(m.H, at)
-	h, err := schema.Remove(m.H, at)
-	if len(at) == 1 && at[0].Table == "wire" {
-		h, err = m.H.RemoveWire(at[0].Index)
-	}
+	h, err := removed(m.H, at)
 	if err != nil {
 		says := said(m, at, err).Error()
 		if by := neededBy(at, err); by != "" {

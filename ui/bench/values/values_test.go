@@ -297,10 +297,18 @@ func TestInches(t *testing.T) {
 	if v := m.H.Terminations[0].LoopMM.V; v != 12.7 {
 		t.Errorf("1/2 in is %v mm", v)
 	}
-	benchtest.Press(m, "enter")
-	benchtest.Press(m, "-", "1", "enter")
+	benchtest.Press(m, "enter", "-", "1", "enter")
 	if !strings.Contains(m.Says, "a number in inches, 0 or more") {
 		t.Errorf("-1 in: %q", m.Says)
+	}
+	benchtest.Press(m, "esc")
+	open(m, schema.At{{Table: "harness"}}) // the file says mm: + makes it in, and the other way round
+	for _, want := range []unit.System{unit.Inch, unit.MM} {
+		rowOf(t, m, "units")
+		benchtest.Press(m, "+")
+		if m.Sys != want {
+			t.Errorf("units %s on a screen in %s", m.H.Head.Units.V, m.Sys.Name())
+		}
 	}
 }
 

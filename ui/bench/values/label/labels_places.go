@@ -11,7 +11,7 @@ var terminationLabels = map[string]Label{
 	"gender":     {Says: "gender", Does: "What contacts it has"},
 	"key":        {Says: "key", Does: "Its keying, as the maker letters it", From: names("N", "A", "B", "C", "D", "E")},
 	"mount":      {Says: "mount", Does: "How it is held"},
-	"datum":      {Says: "length from", Does: "Where the length of its branch starts. Its termination page converts the length"},
+	"datum":      {Says: "length from", Does: "Where the length of its branch starts. The length is converted where the parts are known"},
 	"part_mm":    {Says: "length of the part", Does: "From its mating face to the rear of its shell", First: 30},
 	"clock":      {Says: "key points to", Unit: "o'clock", Does: "Hours, seen from the wire side", Round: true, First: 12},
 	"boot":       {Says: "boot", Does: "The moulded boot on it", From: boots},
