@@ -123,14 +123,13 @@ var topics = []Topic{
 			"matched and what was not compared.",
 	}},
 	{"map", "the whole harness", []string{
-		"Esc from a step shows the tree. Each branch is under the breakout it hangs on, with the mark of its worst open point. Enter " +
+		"Esc from a step shows the tree: each branch under the breakout it hangs on, with its worst open point marked. Enter " +
 			"opens it. Digits set its length and go on to the next. + adds devices and more at its end.",
 		"- opens what can be changed of a branch or a place: where it hangs, split, join, turn round, name, id, how it is closed. " +
 			"A new id goes everywhere; only the record of a build keeps the old one.",
-		". removes a branch with all that hangs on it, or a place. One Backspace " +
-			"brings it back.",
+		". removes a branch with all that hangs on it, or a place. Backspace brings it back.",
 		"The first rows say what is missing, worst first: ! it cannot be built without, ? something is not judged without, - only " +
-			"the sheet lacks it. Enter goes to where it is given. A length of 0 is one that is not measured yet.",
+			"the sheet lacks it. Enter goes to where it is given. A length of 0 is not measured yet.",
 		"When a change elsewhere leaves a lay-up that does not match the wires, the bench marks it and moves nothing. Enter on " +
 			"that row takes such lay-ups away; new ones are proposed.",
 	}},
