@@ -130,8 +130,7 @@ var topics = []Topic{
 		". removes a branch with all that hangs on it, or a place. Backspace brings it back.",
 		"The first rows say what is missing, worst first: ! it cannot be built without, ? something is not judged without, - only " +
 			"the sheet lacks it. Enter goes to where it is given. A length of 0 is not measured yet.",
-		"When a change elsewhere leaves a lay-up that does not match the wires, the bench marks it and moves nothing. Enter on " +
-			"that row takes such lay-ups away; new ones are proposed.",
+		"A lay-up that no longer matches its wires is marked and never moved. Enter on that row has new ones proposed.",
 	}},
 	{"add", "from an empty board", []string{
 		"An empty board asks for a first connector, a device or a wire list. Type the number of cavities to see the arrangements " +
