@@ -27,7 +27,11 @@ func Edits() []Edit { return slices.Concat(treeEdits, nameEdits, wireEdits, valu
 // Some makes so many edits, one after the other, and calls each with every harness that came of
 // it, named by the edit. An edit that was refused is not counted.
 func Some(t *rapid.T, h *model.Harness, n int, each func(name string, was, is *model.Harness)) *model.Harness {
-	all := Edits()
+	return SomeOf(t, Edits(), h, n, each)
+}
+
+// SomeOf is as Some, for a table of edits that others have added to.
+func SomeOf(t *rapid.T, all []Edit, h *model.Harness, n int, each func(name string, was, is *model.Harness)) *model.Harness {
 	for range n {
 		for { // there is always one that can be made
 			e := rapid.SampledFrom(all).Draw(t, "edit")
