@@ -19,21 +19,14 @@ import (
 // put gives a key of a record a value; what is wrong comes back in words.
 func put(m *desk.Model, at schema.At, k schema.Key, value any) error {
 	h, err := schema.Put(m.H, at, k.Name, value)
-	id, named := value.(string)
-	if named = named && len(at) == 1 && (k.Name == "id" || k.Name == "serial"); named {
-		h, err = renamed(m.H, at, k.Name, id)
+	if id, is := value.(string); is && len(at) == 1 && (k.Name == "id" || k.Name == "serial") {
+		return rename(m, at, k, id)
 	}
 	if err == nil && at.Table() == "termination" && k.Name == "datum" {
 		return redatum(m, at, value)
 	}
 	if err != nil {
-		if by := neededBy(at, err); by != "" && k.Name == "id" {
-			return fmt.Errorf("%s names it: it keeps the id %s", by, idOf(m.H, at))
-		}
 		return said(m, at, err)
-	}
-	if named {
-		defer follow(m, at, idOf(m.H, at), id, k.Name)
 	}
 	take(m, at, h, label.Of(at.Table(), k.Name).Says+": "+shown(m, k, label.Of(at.Table(), k.Name), value))
 	if system, is := value.(string); is && at.Table() == "harness" && k.Name == "units" {
@@ -41,6 +34,22 @@ func put(m *desk.Model, at schema.At, k schema.Key, value any) error {
 			m.Sys = s
 		}
 	}
+	return nil
+}
+
+// rename gives a record another id, and keeps its pages in front.
+func rename(m *desk.Model, at schema.At, k schema.Key, to string) error {
+	h, keeps, err := renamed(m.H, at, k.Name, to)
+	if err != nil {
+		return said(m, at, err)
+	}
+	was := idOf(m.H, at)
+	says := strings.Join(append([]string{label.Of(at.Table(), k.Name).Says + ": " + to}, keeps...), ". ")
+	if serial := serialOf(m.H, at); serial != "" {
+		says = "record of serial " + serial + ": " + says
+	}
+	desk.Renamed(m, h, says)
+	follow(m, at, was, to, k.Name)
 	return nil
 }
 
@@ -105,16 +114,6 @@ func clear(m *desk.Model, at schema.At, k schema.Key) {
 		}
 	}
 	take(m, at, h, says)
-}
-
-// neededBy is what names a record that an edit would take away; "" where it was refused for
-// another reason.
-func neededBy(at schema.At, err error) string {
-	var r *schema.Refused
-	if !errors.As(err, &r) || r.ID == "" || r.Table == at.Table() || len(at) != 1 {
-		return ""
-	}
-	return fmt.Sprintf("%s (%s)", outer(r), label.Of(r.Table, r.Key).Says)
 }
 
 // outer is the record with an id that a refusal is about.

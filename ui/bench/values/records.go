@@ -133,17 +133,13 @@ func removeRow(m *desk.Model, at schema.At) desk.Row {
 // removeAt takes a record away and closes the pages that were about it.
 func removeAt(m *desk.Model, at schema.At) {
 	what := title(m.H, at)
-	h, err := removed(m.H, at)
+	h, lost, err := removed(m.H, at)
 	if err != nil {
-		says := said(m, at, err).Error()
-		if by := neededBy(at, err); by != "" {
-			says = what + " stays: " + by + " names it. Change that first"
-		}
-		m.Refuse(says)
+		m.Refuse(what + " stays: " + said(m, at, err).Error())
 		return
 	}
 	was := m.H
-	take(m, at, h, what+" removed")
+	take(m, at, h, strings.Join(append([]string{what + " removed"}, lost...), ". "))
 	if m.H != was && m.Top() == desk.KindRecord {
 		m.Back()
 	}
