@@ -1,6 +1,7 @@
 package add
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -99,22 +100,24 @@ func TestSpares(t *testing.T) {
 	}
 }
 
-// Codes are different; each wire has one that no other at its ends has.
+// Each wire has a colour that no other at its ends has, of those that the shop stocks and of no others.
 func TestColours(t *testing.T) {
-	seen := map[string]bool{}
-	for _, c := range codes {
-		if seen[c] || len(c) == 2 && c[0] == c[1] {
-			t.Errorf("code %s", c)
-		}
-		seen[c] = true
-	}
-	if len(codes) != 100 {
-		t.Errorf("%d codes", len(codes))
-	}
 	s := bench(t)
 	for _, g := range calc.Complete(s.H, s.Base, nil).Snags {
 		if g.Rule == "colour.same" {
 			t.Errorf("%+v", g)
+		}
+	}
+	h := *s.H
+	h.Rules.ColourStock = []string{"81", "82", "83"}
+	stocked := calc.Build(&h, s.Base, nil)
+	a, err := Spares(stocked, SparesAsk{Count: 2, From: s.H.Terminations[0].ID, CappedAt: s.H.Breakouts[0].ID})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, w := range a.H.Wires[len(s.H.Wires):] {
+		if !slices.Contains(h.Rules.ColourStock, w.Colour.V) {
+			t.Errorf("wire %s is %q, which is not in stock", w.ID, w.Colour.V)
 		}
 	}
 }

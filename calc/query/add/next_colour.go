@@ -6,22 +6,6 @@ import (
 	"contralay/model"
 )
 
-// codes are the digit codes in the order in which they are given out: one colour, then two.
-var codes = func() []string {
-	var out []string
-	for base := '0'; base <= '9'; base++ {
-		out = append(out, string(base))
-	}
-	for _, base := range "9876543210" {
-		for stripe := '0'; stripe <= '9'; stripe++ {
-			if stripe != base {
-				out = append(out, string(base)+string(stripe))
-			}
-		}
-	}
-	return out
-}()
-
 // nextColour is the first colour that no wire has at either end of a new one; none where all are
 // taken. The ends of wires meet at a termination or a splice.
 func nextColour(h *model.Harness, w model.Wire) model.Opt[string] {
@@ -32,7 +16,7 @@ func nextColour(h *model.Harness, w model.Wire) model.Opt[string] {
 			taken[h.Wires[k].Colour.V] = true
 		}
 	}
-	for _, c := range codes {
+	for _, c := range h.Rules.Resolve().ColourStock { // what the shop stocks, the first one first
 		if !taken[c] {
 			return model.Some(c)
 		}

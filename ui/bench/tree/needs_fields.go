@@ -14,8 +14,8 @@ import (
 // What may be typed at most where nothing else bounds it.
 const (
 	mostOver  unit.Millimetre = 100
-	mostVolts                 = 60
-	mostShort                 = 20_000
+	mostVolts float64         = 60
+	mostShort float64         = 20_000
 )
 
 // givenHere is the field of a need that is one value; nil where it has a row of its own elsewhere.
