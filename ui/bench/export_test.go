@@ -4,6 +4,8 @@ import (
 	"strings"
 
 	"contralay/ui/bench/desk"
+	"contralay/ui/cross"
+	"contralay/ui/draw"
 )
 
 // What the tests reach for.
@@ -12,11 +14,16 @@ var (
 	BounceRow = bounceRow
 	Figures   = figures
 	KeyList   = keyList
-	Section   = discs
 )
 
+// Section is what is drawn while a piece is in hand.
+func Section(m *desk.Model, piece string) draw.Section {
+	s, _ := discs(m, inHandOf{piece: piece, layer: -1})
+	return s
+}
+
 // ByHeat colours the section by temperature.
-func ByHeat(m *desk.Model) { sectionOf(m).by = byHeat }
+func ByHeat(m *desk.Model) { sectionOf(m).by = cross.ByTemperature }
 
 // Bar is the keys on a screen of its size.
 func Bar(m *desk.Model, r *desk.Row) string {

@@ -68,6 +68,9 @@ func label(d Disc, ascii bool) string {
 	return "?"
 }
 
+// Cellular is text in which each rune fills one cell; in ASCII it has plain characters alone.
+func Cellular(s string, ascii bool) string { return cellular(s, ascii) }
+
 // cellular returns text in which each rune fills one cell: runes without width
 // are dropped, wide ones and, in ASCII, those beyond 0x7E become "?".
 func cellular(s string, ascii bool) string {

@@ -101,6 +101,11 @@ func layerPage(m *desk.Model, k int) desk.Page {
 				return nil
 			}}})
 	}
+	for n := range p.Rows {
+		if p.Rows[n].Id == "" {
+			p.Rows[n].Layer = model.Some(k)
+		}
+	}
 	return p
 }
 
