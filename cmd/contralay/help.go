@@ -68,12 +68,12 @@ func ofCommand(name string) string {
 
 // commands and flags are what a shell may complete.
 func commands() []string {
-	return []string{"new", "check", "figures", "compare", "import", "measured", "plan", "run", "sheet", "help", "completion", "version"}
+	return []string{"new", "check", "figures", "compare", "import", "measured", "plan", "run", "sheet", "section", "help", "completion", "version"}
 }
 
 func flags() []string {
-	return []string{"--accept", "--ascii", "--bounce", "--catalogue", "--centres", "--colour", "--full", "--help", "--into", "--json",
-		"--keep-odd", "--lay-ratio", "--light", "--on", "--out", "--recipe", "--serial", "--sheet", "--spares", "--spec", "--unit",
+	return []string{"--accept", "--ascii", "--bounce", "--by", "--catalogue", "--centres", "--colour", "--full", "--help", "--into", "--json",
+		"--keep-odd", "--lay-ratio", "--layer", "--light", "--on", "--out", "--recipe", "--serial", "--sheet", "--spares", "--spec", "--unit",
 		"--without"}
 }
 
@@ -92,7 +92,8 @@ _contralay() {
     completion) COMPREPLY=($(compgen -W "bash zsh fish" -- "$cur")); return ;;
     --colour) COMPREPLY=($(compgen -W "auto always never" -- "$cur")); return ;;
     --centres) COMPREPLY=($(compgen -W "equal unequal built" -- "$cur")); return ;;
-    --bounce|--spares|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
+    --by) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
+    --layer|--bounce|--spares|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   case $cur in
     -*) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
@@ -103,7 +104,7 @@ _contralay() {
   fi
 }
 complete -o filenames -F _contralay contralay
-`, words(topics()), words(flags()), words(commands()))
+`, words(topics()), words(waysOf()), words(flags()), words(commands()))
 	case "zsh":
 		text = fmt.Sprintf(`#compdef contralay
 # contralay for zsh: source <(contralay completion zsh)
@@ -113,7 +114,8 @@ _contralay() {
     completion) compadd bash zsh fish; return ;;
     --colour) compadd auto always never; return ;;
     --centres) compadd equal unequal built; return ;;
-    --bounce|--spares|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
+    --by) compadd %s; return ;;
+    --layer|--bounce|--spares|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   if [[ ${words[CURRENT]} == -* ]]; then
     compadd -- %s
@@ -123,7 +125,7 @@ _contralay() {
   _files
 }
 compdef _contralay contralay
-`, words(topics()), words(flags()), words(commands()))
+`, words(topics()), words(waysOf()), words(flags()), words(commands()))
 	case "fish":
 		var b strings.Builder
 		b.WriteString("# contralay for fish: contralay completion fish | source\n")
@@ -131,7 +133,7 @@ compdef _contralay contralay
 		fmt.Fprintf(&b, "complete -c contralay -f -n '__fish_seen_subcommand_from help' -a '%s'\n", words(topics()))
 		b.WriteString("complete -c contralay -f -n '__fish_seen_subcommand_from completion' -a 'bash zsh fish'\n")
 		takes := map[string]string{"--colour": "auto always never", "--centres": "equal unequal built", "--bounce": "", "--spares": "",
-			"--lay-ratio": ""}
+			"--lay-ratio": "", "--layer": "", "--by": words(waysOf())}
 		for _, f := range flags() {
 			name := strings.TrimPrefix(f, "--")
 			switch v, is := takes[f]; {

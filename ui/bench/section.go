@@ -115,6 +115,9 @@ func drawn(m *desk.Model, hand inHandOf, w, h int) []string {
 	s, names := discs(m, hand)
 	if sectionOf(m).zoom && hand.piece != "" {
 		s = draw.Zoomed(s, hand.piece)
+		for i := range s.Discs { // there is room for every number
+			s.Discs[i].Dim = false
+		}
 	}
 	key := legend(m, names, w)
 	if h < keyFrom {

@@ -87,6 +87,14 @@ func (c Colour) As(depth Profile) Colour {
 	return c
 }
 
+// Indexed is the number of a colour among xterm's cube and greys; ok is false where it is none of
+// them. Those numbers mean the same on every terminal, as the first sixteen do not.
+func Indexed(r, g, b uint8) (number uint8, ok bool) {
+	c := Colour{r, g, b}
+	number = c.of256()
+	return number, Of(number) == c
+}
+
 // of256 is the nearest of xterm's cube of six and its greys.
 func (c Colour) of256() uint8 {
 	side := func(v uint8) (step, value uint8) {

@@ -225,6 +225,10 @@ func (c colour) numbers(number func(int), on int) {
 		number(5)
 		number(v)
 	case ofAll:
+		if n, ok := draw.Indexed(uint8(v>>16), uint8(v>>8), uint8(v)); ok { // the same colour in half the bytes
+			(of256 | colour(n)).numbers(number, on)
+			return
+		}
 		number(on + 8)
 		number(2)
 		number(v >> 16)
@@ -298,6 +302,34 @@ func (p *pen) put(c cell) {
 			l.text, l.flags = 0, 0
 		}
 	}
+	if other, ok := swapped(c); ok && p.changes(other.look) < p.changes(l) {
+		c, l = other, other.look
+	}
 	p.to(l)
 	p.out = utf8.AppendRune(p.out, c.char)
+}
+
+// The two halves of a cell.
+const upperHalf, lowerHalf = '\u2580', '\u2584'
+
+// swapped is the same picture with the other half of the cell as its text; ok is false where there
+// is none.
+func swapped(c cell) (other cell, ok bool) {
+	if c.look.text == 0 || c.look.ground == 0 || c.look.flags != 0 || c.char != upperHalf && c.char != lowerHalf {
+		return c, false
+	}
+	other = cell{char: upperHalf + lowerHalf - c.char, look: look{text: c.look.ground, ground: c.look.text}}
+	return other, true
+}
+
+// changes is how many colours a look changes.
+func (p *pen) changes(l look) int {
+	n := 0
+	if l.text != p.now.text {
+		n++
+	}
+	if l.ground != p.now.ground {
+		n++
+	}
+	return n
 }

@@ -96,7 +96,7 @@ func roundIt(s draw.Section, f field, g group, texts []string, free func(slot) b
 	taken, far := match(order, angles, places, reach*f.kx+clear, reach*f.ky+clear)
 	for k, at := range order {
 		p := places[taken[k]]
-		out = append(out, number{disc: g.discs[at], text: texts[at], col: p.col, row: p.row})
+		out = append(out, number{disc: g.discs[at], text: texts[at], col: p.col, row: p.row, round: true})
 	}
 	return out, far, true
 }

@@ -54,8 +54,12 @@ func build(s draw.Section, p draw.Palette, pixel float64) *builder {
 	if chosen >= 0 {
 		d := s.Discs[chosen]
 		r := float64(d.D) / 2
-		b.add(shape{form: ring, x: float64(d.X), y: float64(d.Y), r: r + b.thick(0.12*r, r/2), inside: r,
-			paint: paint{b.mark, solid}, of: -1})
+		gap := b.thick(0.08*r, r/4) // keeps the ring off a disc of its own colour
+		at := shape{form: ring, x: float64(d.X), y: float64(d.Y), of: -1}
+		at.r, at.inside, at.paint = r+gap, r, paint{b.void, empty}
+		b.add(at)
+		at.r, at.inside, at.paint = r+gap+b.thick(0.12*r, r/2), r+gap, paint{b.mark, solid}
+		b.add(at)
 	}
 	b.arrow(s)
 	return b

@@ -34,13 +34,13 @@ func lookOf(p draw.Palette) look {
 		l.sheath, l.edge, l.jacket, l.shield, l.tape = draw.Of(8), draw.Of(8), draw.Of(8), draw.Of(7), draw.Of(7)
 		l.filler, l.hatch, l.unknown, l.mark = draw.Of(7), draw.Of(8), draw.Of(7), draw.Of(0)
 	case l.dark:
-		l.ground, l.void, l.sheath, l.edge = rgb(0x101114), rgb(0x1a1c20), rgb(0x3a3c42), rgb(0x4c4f57)
-		l.jacket, l.in, l.shield, l.tape = rgb(0x565b66), rgb(0x24272d), rgb(0xa4abb6), rgb(0x4a4436)
-		l.filler, l.hatch, l.unknown, l.mark = rgb(0xa8aaa4), rgb(0x585a58), rgb(0x9a9186), rgb(0xffffff)
+		l.ground, l.void, l.sheath, l.edge = rgb(0x121212), rgb(0x1c1c1c), rgb(0x3a3a3a), rgb(0x4e4e4e)
+		l.jacket, l.in, l.shield, l.tape = rgb(0x585858), rgb(0x262626), rgb(0xa8a8a8), rgb(0x4a4436)
+		l.filler, l.hatch, l.unknown, l.mark = rgb(0xa8a8a8), rgb(0x585858), rgb(0x9a9186), rgb(0xffffff)
 	default:
-		l.ground, l.void, l.sheath, l.edge = rgb(0xffffff), rgb(0xeceef1), rgb(0xb4b8bf), rgb(0x9097a0)
-		l.jacket, l.in, l.shield, l.tape = rgb(0x8b919c), rgb(0xdfe2e7), rgb(0x5c636e), rgb(0xd9d0b8)
-		l.filler, l.hatch, l.unknown, l.mark = rgb(0xd3d4cf), rgb(0x8f918e), rgb(0x9a9186), rgb(0x000000)
+		l.ground, l.void, l.sheath, l.edge = rgb(0xffffff), rgb(0xeeeeee), rgb(0xb2b2b2), rgb(0x949494)
+		l.jacket, l.in, l.shield, l.tape = rgb(0x8a8a8a), rgb(0xe4e4e4), rgb(0x626262), rgb(0xd9d0b8)
+		l.filler, l.hatch, l.unknown, l.mark = rgb(0xd0d0d0), rgb(0x8a8a8a), rgb(0x9a9186), rgb(0x000000)
 	}
 	return l
 }

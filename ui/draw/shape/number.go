@@ -14,6 +14,7 @@ type number struct {
 	disc     int
 	text     string
 	col, row int
+	round    bool // beside the drawing
 }
 
 func (n number) cells() int { return utf8.RuneCountInString(n.text) }
@@ -92,8 +93,18 @@ func without(texts []string, left string) []string {
 
 // covered is how much of a cell lies on a circle, 0 to 1.
 func (f field) covered(col, row int, x, y, r float64) float64 {
-	const across, down = 6, 12
+	const across, down = 5, 8
 	n := 0
+	for k := range 4 { // where its corners lie on it, all of it does
+		px, py := f.place(float64(col+k%2), float64(2*(row+k/2)))
+		if dx, dy := px-x, py-y; dx*dx+dy*dy <= r*r {
+			n++
+		}
+	}
+	if n == 4 {
+		return 1
+	}
+	n = 0
 	for k := range across * down {
 		px, py := f.place(float64(col)+(float64(k%across)+0.5)/across, 2*(float64(row)+(float64(k/across)+0.5)/down))
 		if dx, dy := px-x, py-y; dx*dx+dy*dy <= r*r {
@@ -152,8 +163,11 @@ func (f field) worth(d draw.Disc, col, row, n int, taken map[[2]int]bool) (worth
 			return 0, false
 		}
 		mx, my := f.place(float64(c)+0.5, 2*float64(row)+1)
+		if math.Hypot(mx-x, my-y) > r {
+			return 0, false
+		}
 		cover := f.covered(c, row, x, y, r)
-		if cover < least || math.Hypot(mx-x, my-y) > r {
+		if cover < least {
 			return 0, false
 		}
 		lowest = min(lowest, cover)

@@ -70,7 +70,7 @@ func plan(s draw.Section, w, h int, aspect float64) numbering {
 	}
 	all := groups(s)
 	best, least := f, math.Inf(1)
-	for wide := full; wide >= smallest*full; wide -= 0.5 {
+	for wide := full; wide >= smallest*full; wide-- {
 		f := newField(w, h, 0, 0, reach, wide, aspect)
 		far := 0.0
 		for _, g := range all {
@@ -218,7 +218,22 @@ func (b *builder) write(c *draw.Canvas, s draw.Section, n numbering) {
 		for k, r := range []rune(n.text) {
 			c.Put(n.col+k, n.row, r, style)
 		}
+		b.bracket(c, s, n)
 	}
+}
+
+// bracket marks the number of the piece in hand where the cells beside it are no disc: [12]. On a
+// disc a ring marks it.
+func (b *builder) bracket(c *draw.Canvas, s draw.Section, n number) {
+	if !s.Discs[n.disc].Selected || b.depth != draw.NoColour && !n.round {
+		return
+	}
+	style := draw.Style(0)
+	if b.depth != draw.NoColour {
+		style = draw.Exact(&b.mark, &b.ground, true)
+	}
+	c.Put(n.col-1, n.row, '[', style)
+	c.Put(n.col+n.cells(), n.row, ']', style)
 }
 
 // says is what is to be said of the numbers, the longest way first.

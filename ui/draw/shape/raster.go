@@ -42,6 +42,11 @@ func (f field) place(col, row float64) (x, y float64) {
 // sixteen of a pixel follow each other.
 func samples(f field, shapes []shape) []uint16 {
 	out := make([]uint16, f.w*f.h*side*side)
+	half := math.Hypot(0.5/f.kx, 0.5/f.ky) // from the middle of a pixel to its corner
+	var offX, offY [side]float64
+	for k := range side {
+		offX[k], offY[k] = (float64(k)+0.5)/side/f.kx, (float64(k)+0.5)/side/f.ky
+	}
 	for n := range shapes {
 		s := &shapes[n]
 		low, high := s.bounds()
@@ -50,9 +55,18 @@ func samples(f field, shapes []shape) []uint16 {
 		for row := max(int(math.Floor(top)), 0); row <= min(int(math.Floor(bottom)), f.h-1); row++ {
 			for col := max(int(math.Floor(left)), 0); col <= min(int(math.Floor(right)), f.w-1); col++ {
 				at := (row*f.w + col) * side * side
+				x, y := f.place(float64(col), float64(row))
+				switch s.whole(x+0.5/f.kx, y-0.5/f.ky, half) {
+				case outside:
+					continue
+				case within:
+					for k := range side * side {
+						out[at+k] = uint16(n + 1)
+					}
+					continue
+				}
 				for k := range side * side {
-					x, y := f.place(float64(col)+(float64(k%side)+0.5)/side, float64(row)+(float64(k/side)+0.5)/side)
-					if s.covers(x, y) {
+					if s.covers(x+offX[k%side], y-offY[k/side]) {
 						out[at+k] = uint16(n + 1)
 					}
 				}
@@ -93,8 +107,8 @@ func (b *builder) pixels(f field) []pixel {
 	return out
 }
 
-// mean is the mean of what lies on the samples of a pixel. It is rounded to steps of four, which
-// nobody sees, so that fewer pixels differ.
+// mean is the mean of what lies on the samples of a pixel. It is rounded to steps of eight, which
+// nobody sees, so that fewer pixels differ and less is sent.
 func (b *builder) mean(of []uint16) draw.Colour {
 	var sum [3]int
 	for _, v := range of {
@@ -104,8 +118,12 @@ func (b *builder) mean(of []uint16) draw.Colour {
 		}
 		sum[0], sum[1], sum[2] = sum[0]+int(c.R), sum[1]+int(c.G), sum[2]+int(c.B)
 	}
-	step := func(v int) uint8 { return uint8(min((v/len(of)+2)&^3, 255)) }
-	return draw.Colour{R: step(sum[0]), G: step(sum[1]), B: step(sum[2])}
+	step := func(v int) uint8 { return uint8(min((v/len(of)+4)&^7, 255)) }
+	c := draw.Colour{R: step(sum[0]), G: step(sum[1]), B: step(sum[2])}
+	if max(c.R, c.G, c.B)-min(c.R, c.G, c.B) <= 8 { // all but grey: there is a shorter way to write a grey
+		return c.As(draw.Colours256)
+	}
+	return c
 }
 
 // most is what most samples of a pixel show, the foremost where two are equal.

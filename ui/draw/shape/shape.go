@@ -77,6 +77,29 @@ func (s *shape) covers(x, y float64) bool {
 	return true
 }
 
+// How a small round piece lies on a shape.
+const (
+	partly = iota
+	outside
+	within
+)
+
+// whole says whether a piece of this radius lies on the shape as a whole, or off it; partly where
+// that is not plain.
+func (s *shape) whole(x, y, radius float64) int {
+	if s.form == wedge {
+		return partly
+	}
+	d := math.Hypot(x-s.x, y-s.y)
+	switch {
+	case d > s.r+radius, d < s.inside-radius:
+		return outside
+	case s.form == disc && d < s.r-radius, s.form == ring && d < s.r-radius && d > s.inside+radius:
+		return within
+	}
+	return partly
+}
+
 func (s *shape) inWedge(x, y float64) bool {
 	side := func(a, b point) float64 { return (b.x-a.x)*(y-a.y) - (b.y-a.y)*(x-a.x) }
 	c := s.corners
