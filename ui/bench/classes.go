@@ -15,6 +15,8 @@ type section struct {
 	zoom bool // the part round the row in hand
 	by   cross.By
 	kept []drawing // the last is the newest
+
+	drawn int // how many were drawn, for tests
 }
 
 func sectionOf(m *desk.Model) *section { return desk.State[section](m) }
@@ -88,6 +90,7 @@ func (s *section) keep(of drawingOf, lines []string) {
 		s.kept = append(s.kept[:0], s.kept[1:]...)
 	}
 	s.kept = append(s.kept, drawing{of: of, lines: lines})
+	s.drawn++
 }
 
 // legendLines is how many lines a key may take.

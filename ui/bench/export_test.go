@@ -3,6 +3,8 @@ package bench
 import (
 	"strings"
 
+	"github.com/charmbracelet/x/ansi"
+
 	"contralay/ui/bench/desk"
 	"contralay/ui/cross"
 	"contralay/ui/draw"
@@ -39,4 +41,17 @@ func Head(m *desk.Model) string {
 // SnagLine is the worst open point in one line.
 func SnagLine(m *desk.Model) string {
 	return snagLines(m, desk.Arrange(m.W, m.Height, m.Here().Wide), 1)[0]
+}
+
+// Drawn is how many sections were drawn.
+func Drawn(m *desk.Model) int { return sectionOf(m).drawn }
+
+// ForgetSection lets go of the sections that were drawn.
+func ForgetSection(m *desk.Model) { sectionOf(m).kept = nil }
+
+// SectionText is the section of a screen, without its colours.
+func SectionText(m *desk.Model) string {
+	l := desk.Arrange(m.W, m.Height, m.Here().Wide)
+	_, r := m.Hand()
+	return ansi.Strip(strings.Join(picture(m, sectionHand(r), l.Right.W, l.Right.H), "\n"))
 }

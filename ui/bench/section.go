@@ -129,7 +129,7 @@ func drawn(m *desk.Model, hand inHandOf, w, h int) []string {
 		c := shape.Picture(s, w, h-len(key), m.Cfg.Palette)
 		return append(c.Styled(m.Cfg.Palette), key...)
 	}
-	c := draw.Picture(s, w, h-len(key), draw.ASCII, m.Cfg.Palette)
+	c := draw.Picture(s, w, h-len(key), m.Cfg.Palette)
 	out := c.Styled(m.Cfg.Palette)
 	if n := len(c.NotShown); n > 0 && len(out) > 1 {
 		if says := fmt.Sprintf("+ %d without a label: * closer", n); draw.Width(says) <= w {

@@ -24,7 +24,7 @@ const (
 func Picture(s draw.Section, w, h int, p draw.Palette) draw.Canvas {
 	reach := s.Reach()
 	if w < leastW || h < leastH || !(reach > 0) {
-		return draw.Picture(s, w, h, draw.ASCII, p)
+		return draw.Picture(s, w, h, p)
 	}
 	aspect := p.Aspect()
 	n := plan(s, w, h-1, aspect)
