@@ -68,12 +68,15 @@ func ofCommand(name string) string {
 
 // commands and flags are what a shell may complete.
 func commands() []string {
-	return []string{"new", "check", "figures", "compare", "import", "measured", "plan", "run", "sheet", "section", "help", "completion", "version"}
+	return []string{"new", "check", "figures", "compare", "import", "measured", "plan", "run", "sheet", "section", "help", "completion",
+		"version"}
 }
 
 func flags() []string {
-	return []string{"--accept", "--ascii", "--bounce", "--by", "--catalogue", "--centres", "--colour", "--full", "--help", "--into", "--json",
-		"--keep-odd", "--lay-ratio", "--layer", "--light", "--on", "--out", "--recipe", "--serial", "--sheet", "--spares", "--spec", "--unit",
+	return []string{"--accept", "--ascii", "--bounce", "--by", "--catalogue", "--centres", "--colour", "--full", "--help", "--into",
+		"--json",
+		"--keep-odd", "--lay-ratio", "--layer", "--light", "--on", "--out", "--recipe", "--serial", "--sheet", "--spares", "--spec",
+		"--unit",
 		"--without"}
 }
 

@@ -234,6 +234,9 @@ func hand(screen string) (line int, words string) {
 
 // leftPane is what stands in the left pane on a line of the screen, without the borders.
 func leftPane(line string) string {
+	if left, _, two := strings.Cut(line, "╮╭"); two {
+		return left // the title of the section says what its colours tell apart
+	}
 	for _, side := range []string{"│", "|"} {
 		rest, framed := strings.CutPrefix(line, side)
 		if !framed {

@@ -57,14 +57,21 @@ var insulation = [10]Colour{
 // yellow and orange its bright red, which are the nearest it has.
 var sixteen = [10]uint8{black, 3, red, 9, 11, green, brightBlue, magenta, silver, fullWhite}
 
+// indexed is the colour of xterm's 256 for each digit, by its hue: the nearest by its numbers would
+// turn red into orange.
+var indexed = [10]uint8{235, 94, 160, 208, 220, 34, 26, 97, 245, 255}
+
 // Insulation is the colour of a digit of a colour code as it is shown with so many colours; ok is
 // false for what is no digit.
 func Insulation(digit byte, depth Profile) (colour Colour, ok bool) {
 	if digit < '0' || digit > '9' {
 		return Colour{}, false
 	}
-	if depth == Colours16 {
+	switch depth {
+	case Colours16:
 		return Of(sixteen[digit-'0']), true
+	case Colours256:
+		return Of(indexed[digit-'0']), true
 	}
 	return insulation[digit-'0'], true
 }

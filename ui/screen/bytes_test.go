@@ -36,7 +36,8 @@ func TestBytesOfAKey(t *testing.T) {
 		{"whole.toml", []string{"right", "end", "up"}, []string{"up", "down"}, true, 120, 40, 2000},
 		// Another layer, another wire, another way of colouring, a closer look, another branch.
 		{"demo.toml", nil, []string{"down", "down", "right", "down", "down", "*", "*", "*", "*", "*", "*", "/", "/"}, false, 80, 24, 10000},
-		{"demo.toml", nil, []string{"down", "down", "right", "down", "down", "*", "*", "*", "*", "*", "*", "/", "/"}, false, 120, 40, 24000},
+		{"demo.toml", nil, []string{"down", "down", "right", "down", "down", "*", "*", "*", "*", "*", "*", "/", "/"}, false, 120, 40,
+			24000},
 		{"whole.toml", nil, []string{"down", "right", "down", "*", "*", "*", "*", "*", "*", "/", "/", "/"}, false, 80, 24, 10000},
 		{"whole.toml", nil, []string{"down", "right", "down", "*", "*", "*", "*", "*", "*", "/", "/", "/"}, false, 120, 40, 24000},
 	} {

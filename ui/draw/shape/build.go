@@ -33,8 +33,15 @@ type builder struct {
 	bodies  []draw.Colour // what each disc is filled with where its number lies
 }
 
-// thick is a width in mm that a pixel can show.
-func (b *builder) thick(mm, most float64) float64 { return min(max(mm, 0.5*b.pixel), most) }
+// thick is a width in mm that a pixel can show: half of one where edges are smooth, all of one
+// where they are not.
+func (b *builder) thick(mm, most float64) float64 {
+	least := 0.5
+	if b.depth == draw.Colours16 {
+		least = 0.9
+	}
+	return min(max(mm, least*b.pixel), most)
+}
 
 func (b *builder) add(s shape) { b.shapes = append(b.shapes, s) }
 
@@ -125,13 +132,17 @@ func (b *builder) disc(s draw.Section, i int) {
 		b.outline(edge, base, put)
 		return
 	}
+	hard := b.depth != draw.NoColour && draw.Contrast(base, b.void) < offVoid
+	if hard { // such a disc is seen by its edge alone
+		edge.inside = body.r - b.thick(rimShare*body.r+0.25*b.pixel, 0.4*body.r)
+	}
 	put(body, base, solid)
 	for _, s := range striped(body, len(stripes)) {
 		put(s, stripes[0], solid)
 		stripes = stripes[1:]
 	}
-	if rim := b.rim(base); body.r > smallDisc*b.pixel || draw.Contrast(base, b.void) < offVoid {
-		put(edge, rim, b.rimShade())
+	if hard || body.r > smallDisc*b.pixel {
+		put(edge, b.rim(base), b.rimShade())
 	}
 }
 

@@ -27,20 +27,20 @@ func lookOf(p draw.Palette) look {
 	rgb := func(v uint32) draw.Colour { return draw.Colour{R: uint8(v >> 16), G: uint8(v >> 8), B: uint8(v)} }
 	switch {
 	case l.depth == draw.Colours16 && l.dark:
-		l.sheath, l.edge, l.jacket, l.shield, l.tape = draw.Of(8), draw.Of(8), draw.Of(8), draw.Of(7), draw.Of(7)
+		l.sheath, l.edge, l.jacket, l.shield, l.tape = l.void, draw.Of(8), draw.Of(8), draw.Of(7), draw.Of(7)
 		l.filler, l.hatch, l.unknown, l.mark = draw.Of(7), draw.Of(8), draw.Of(7), draw.Of(15)
 	case l.depth == draw.Colours16:
-		l.ground, l.void, l.in = draw.Of(15), draw.Of(15), draw.Of(15)
-		l.sheath, l.edge, l.jacket, l.shield, l.tape = draw.Of(8), draw.Of(8), draw.Of(8), draw.Of(7), draw.Of(7)
-		l.filler, l.hatch, l.unknown, l.mark = draw.Of(7), draw.Of(8), draw.Of(7), draw.Of(0)
+		l.ground, l.void, l.in = draw.Of(15), draw.Of(7), draw.Of(7)
+		l.sheath, l.edge, l.jacket, l.shield, l.tape = l.void, draw.Of(8), draw.Of(8), draw.Of(15), draw.Of(15)
+		l.filler, l.hatch, l.unknown, l.mark = draw.Of(15), draw.Of(8), draw.Of(15), draw.Of(0)
 	case l.dark:
 		l.ground, l.void, l.sheath, l.edge = rgb(0x121212), rgb(0x1c1c1c), rgb(0x3a3a3a), rgb(0x4e4e4e)
 		l.jacket, l.in, l.shield, l.tape = rgb(0x585858), rgb(0x262626), rgb(0xa8a8a8), rgb(0x4a4436)
 		l.filler, l.hatch, l.unknown, l.mark = rgb(0xa8a8a8), rgb(0x585858), rgb(0x9a9186), rgb(0xffffff)
 	default:
-		l.ground, l.void, l.sheath, l.edge = rgb(0xffffff), rgb(0xeeeeee), rgb(0xb2b2b2), rgb(0x949494)
-		l.jacket, l.in, l.shield, l.tape = rgb(0x8a8a8a), rgb(0xe4e4e4), rgb(0x626262), rgb(0xd9d0b8)
-		l.filler, l.hatch, l.unknown, l.mark = rgb(0xd0d0d0), rgb(0x8a8a8a), rgb(0x9a9186), rgb(0x000000)
+		l.ground, l.void, l.sheath, l.edge = rgb(0xffffff), rgb(0xd0d0d0), rgb(0x9e9e9e), rgb(0x808080)
+		l.jacket, l.in, l.shield, l.tape = rgb(0x767676), rgb(0xbcbcbc), rgb(0x585858), rgb(0xb8a880)
+		l.filler, l.hatch, l.unknown, l.mark = rgb(0xe4e4e4), rgb(0x8a8a8a), rgb(0x8a8075), rgb(0x000000)
 	}
 	return l
 }
@@ -95,6 +95,9 @@ func (l look) code(code string) (base draw.Colour, stripes []draw.Colour) {
 		c, ok := draw.Insulation(code[i], l.depth)
 		if !ok {
 			return l.unknown, nil
+		}
+		if l.depth == draw.Colours16 && c == l.void && c != draw.Black { // grey on a grey void
+			c = draw.Of(8)
 		}
 		if i == 0 {
 			base = c

@@ -46,7 +46,7 @@ func SVG(s draw.Section, title string, keys []Key) string {
 		lines++
 	}
 	wide := wideMM + 2*marginMM
-	high := wide + 2*lineHigh + float64(lines)*lineHigh
+	high := 2*marginMM + titleMM + lineHigh/2 + wideMM + float64(lines)*lineHigh
 	var w strings.Builder
 	fmt.Fprintf(&w, `<svg xmlns="http://www.w3.org/2000/svg" width="%smm" height="%smm" viewBox="0 0 %s %s" role="img" aria-label="%s">`+
 		"\n", short(wide), short(high), short(wide), short(high), escaped(title))
