@@ -73,7 +73,7 @@ func sectionText(s *sheet.Sheet, i int, o options) (string, error) {
 		return "", misuse{fmt.Sprintf("--by %q: give one of %s", o.by, strings.Join(waysOf(), ", "))}
 	}
 	section := cross.Of(s, i)
-	names := cross.Paint(s, i, &section, by, unit.System(0))
+	names := cross.Paint(s, i, &section, by, unit.MM)
 	if o.layer != "" {
 		k, err := strconv.Atoi(o.layer)
 		if o.layer == "centre" {
@@ -88,7 +88,16 @@ func sectionText(s *sheet.Sheet, i int, o options) (string, error) {
 	for k, n := range names {
 		keys = append(keys, shape.Key{Class: k, Name: n})
 	}
-	title := strings.TrimSpace(mb.ID+" "+mb.Name.V) + ", from " + mb.From + ", by " + by.String()
+	says := []string{"OD " + unit.MM.Diameter(b.OverMM) + " mm"}
+	if section.Says != "" {
+		says = append([]string{section.Says}, says...)
+	}
+	if section.SheathMM > 0 {
+		says = append(says, "in sheath "+unit.MM.Diameter(section.SheathMM)+" mm")
+	}
+	section.Says = strings.Join(says, ", ")
+	head := strings.Fields(s.H.Head.Number.V + " " + s.H.Head.Revision.V + " " + mb.ID + " " + mb.Name.V)
+	title := strings.Join(head, " ") + ", from " + mb.From + ", by " + by.String()
 	return shape.SVG(section, title, keys), nil
 }
 

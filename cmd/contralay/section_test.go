@@ -27,7 +27,7 @@ func TestSectionAsADrawing(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	for _, want := range []string{">T1 ", "from P1, by wire colour<", ">C1<", ">101<"} {
+	for _, want := range []string{">HC2-INJ-01 A T1 Trunk, from P1, by wire colour<", ">OD 5.4 mm, in sheath 7.2 mm<", ">C1<", ">101<"} {
 		if !strings.Contains(first, want) {
 			t.Errorf("the drawing lacks %q", want)
 		}

@@ -144,7 +144,15 @@ func (b *builder) disc(s draw.Section, i int) {
 	if hard || body.r > smallDisc*b.pixel {
 		put(edge, b.rim(base), b.rimShade())
 	}
+	if d.Tracer && body.r > ringedDisc*b.pixel {
+		edge.r = 0.78 * body.r
+		edge.inside = edge.r - b.thick(0.07*body.r, 0.2*body.r)
+		put(edge, b.rim(base), b.rimShade())
+	}
 }
+
+// ringedDisc is the least radius in pixels of a disc that has room for the second ring of a tracer.
+const ringedDisc = 3.5
 
 // smallDisc is the radius in pixels of a disc that has no room for an edge darker than itself.
 const smallDisc = 1.5

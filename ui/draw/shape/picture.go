@@ -243,10 +243,10 @@ func (n numbering) says(s draw.Section) []string {
 		more := plural(len(n.gone), "has", "have")
 		return []string{more + " no number here; the list has them", more + " no number here", more + " no number"}
 	case n.left != "":
-		return []string{"every number here begins with " + n.left, "numbers begin with " + n.left, "all begin with " + n.left}
+		return []string{"every number here begins with " + n.left, "numbers begin with " + n.left}
 	case n.cutTo > 0:
 		k := string(rune('0' + n.cutTo))
-		return []string{"only the last " + k + " characters of each name", "last " + k + " characters only", "last " + k + " only"}
+		return []string{"only the last " + k + " characters of each name", "last " + k + " characters only"}
 	}
 	return nil
 }

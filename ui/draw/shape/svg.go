@@ -52,7 +52,8 @@ func SVG(s draw.Section, title string, keys []Key) string {
 		"\n", short(wide), short(high), short(wide), short(high), escaped(title))
 	fmt.Fprintf(&w, `<rect width="100%%" height="100%%" fill="%s"/>`+"\n", hex(b.ground))
 	line := marginMM + titleMM
-	text(&w, wide/2, line, titleMM, draw.Black, ` text-anchor="middle" font-weight="bold"`, title)
+	size := min(titleMM, wideMM/(letter*float64(max(draw.Width(title), 1))))
+	text(&w, wide/2, line, size, draw.Black, ` text-anchor="middle" font-weight="bold"`, title)
 	pen := writer{w: &w, scale: scale, cx: wide / 2, cy: line + lineHigh/2 + wideMM/2}
 	for i := range b.shapes {
 		pen.shape(&b.shapes[i])
