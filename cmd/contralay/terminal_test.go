@@ -260,17 +260,41 @@ func (s *terminal) toRow(match string) {
 			before := s.text()
 			at, words := hand(before)
 			if re.MatchString(words) {
-				return
+				// A frame with much of the section in it comes in pieces, and may hold an answer to
+				// an earlier key.
+				if s.settle(); s.onRow(re) {
+					return
+				}
+				continue
 			}
 			s.press(key)
 			pressed := time.Now()
 			now := s.until("an answer", func(screen string) bool { return screen != before || time.Since(pressed) > time.Second })
 			if k, w := hand(now); k == at && w == words {
-				break
+				if k, w := hand(s.settle()); k == at && w == words {
+					break
+				}
 			}
 		}
 	}
 	s.t.Fatalf("no row matches %q; the screen:\n%s", match, s.text())
+}
+
+// onRow reports whether the row in hand matches.
+func (s *terminal) onRow(re *regexp.Regexp) bool {
+	_, words := hand(s.text())
+	return re.MatchString(words)
+}
+
+// settle waits until the screen stays as it is for a while, and returns it.
+func (s *terminal) settle() string {
+	for {
+		before := s.text()
+		time.Sleep(2 * quiet)
+		if now := s.text(); now == before {
+			return now
+		}
+	}
 }
 
 // resize makes the terminal another size; the program is told by its signal.

@@ -203,8 +203,8 @@ func closer(s draw.Section, f field) numbering {
 }
 
 // write writes the numbers, each on the colour of its disc.
-func (b *builder) write(c *draw.Canvas, s draw.Section, n numbering) {
-	for _, n := range n.numbers {
+func (b *builder) write(c *draw.Canvas, s draw.Section, all numbering) {
+	for _, n := range all.numbers {
 		style := draw.Style(0)
 		if b.depth == draw.NoColour { // nothing else keeps it off what it lies on
 			c.Put(n.col-1, n.row, ' ', style)
@@ -218,13 +218,13 @@ func (b *builder) write(c *draw.Canvas, s draw.Section, n numbering) {
 		for k, r := range []rune(n.text) {
 			c.Put(n.col+k, n.row, r, style)
 		}
-		b.bracket(c, s, n)
+		b.bracket(c, s, all.f, n)
 	}
 }
 
 // bracket marks the number of the piece in hand where the cells beside it are no disc: [12]. On a
 // disc a ring marks it.
-func (b *builder) bracket(c *draw.Canvas, s draw.Section, n number) {
+func (b *builder) bracket(c *draw.Canvas, s draw.Section, f field, n number) {
 	if !s.Discs[n.disc].Selected || b.depth != draw.NoColour && !n.round {
 		return
 	}
@@ -232,8 +232,15 @@ func (b *builder) bracket(c *draw.Canvas, s draw.Section, n number) {
 	if b.depth != draw.NoColour {
 		style = draw.Exact(&b.mark, &b.ground, true)
 	}
-	c.Put(n.col-1, n.row, '[', style)
-	c.Put(n.col+n.cells(), n.row, ']', style)
+	for col, sign := range map[int]rune{n.col - 1: '[', n.col + n.cells(): ']'} {
+		free := true
+		for _, d := range s.Discs {
+			free = free && (!n.round || f.covered(col, n.row, float64(d.X), float64(d.Y), float64(d.D)/2) < 0.1)
+		}
+		if free {
+			c.Put(col, n.row, sign, style)
+		}
+	}
 }
 
 // says is what is to be said of the numbers, the longest way first.
