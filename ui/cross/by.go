@@ -42,7 +42,7 @@ func (b By) String() string {
 	return Names()[b]
 }
 
-// Find is the way of this name; a part of it is enough where no other begins so.
+// Find is the way of this name; "colour" is enough for that of the wire.
 func Find(name string) (By, bool) {
 	if name == "colour" || name == "color" {
 		return ByColour, true

@@ -9,21 +9,20 @@ type look struct {
 	depth draw.Profile
 	dark  bool
 
-	ground, void    draw.Colour
-	sheath, edge    draw.Colour // of the sheath, and of its two edges
-	jacket, in      draw.Colour // of a unit: its jacket, and what lies between its cores
-	shield          draw.Colour
-	tape            draw.Colour
-	filler, hatch   draw.Colour
-	unknown         draw.Colour // of a wire whose colour is not known
-	mark            draw.Colour // round the disc in hand, and the arrow
-	dimming         float64     // how much of the void is mixed into what is not in hand
-	rimmed, outside bool        // rims are drawn; the ground is written
+	ground, void  draw.Colour
+	sheath, edge  draw.Colour // of the sheath, and of its two edges
+	jacket, in    draw.Colour // of a unit: its jacket, and what lies between its cores
+	shield        draw.Colour
+	tape          draw.Colour
+	filler, hatch draw.Colour
+	unknown       draw.Colour // of a wire whose colour is not known
+	mark          draw.Colour // round the disc in hand, and the arrow
+	dimming       float64     // how much of the void is mixed into what is not in hand
 }
 
 // lookOf is the look for what a terminal shows.
 func lookOf(p draw.Palette) look {
-	l := look{depth: p.Depth(), dark: p.Dark, rimmed: true, dimming: 0.52}
+	l := look{depth: p.Depth(), dark: p.Dark, dimming: 0.52}
 	rgb := func(v uint32) draw.Colour { return draw.Colour{R: uint8(v >> 16), G: uint8(v >> 8), B: uint8(v)} }
 	switch {
 	case l.depth == draw.Colours16 && l.dark:

@@ -7,6 +7,7 @@ import (
 	"testing"
 	"unicode/utf8"
 
+	"contralay/model/unit"
 	"contralay/ui/draw"
 )
 
@@ -21,13 +22,7 @@ func far(a, b draw.Colour) float64 {
 // lone is a section with some of its discs alone, all white and of one kind, and nothing else that
 // is drawn; it is as large as before.
 func lone(s draw.Section, keep ...int) draw.Section {
-	out := draw.Section{OverMM: 2 * s.OverMM / 2, TapeMM: s.TapeMM}
-	if r := 2 * s.Reach(); float64(out.OverMM) < r {
-		out.OverMM = s.SheathMM
-		if float64(out.OverMM) < r {
-			out.OverMM = s.OverMM
-		}
-	}
+	out := draw.Section{OverMM: unit.Millimetre(2 * s.Reach())}
 	for i, d := range s.Discs {
 		for _, k := range keep {
 			if i == k {
