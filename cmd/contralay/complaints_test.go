@@ -90,7 +90,8 @@ func TestFewBytes(t *testing.T) {
 }
 
 // A locale whose terminals draw some signs twice as wide, a build machine's setting,
-// and a plain one give the same screens.
+// and a plain one give the same screens. The edges of the section are finer where there are more
+// colours; its numbers stay where they are.
 func TestLocalesAndSettings(t *testing.T) {
 	t.Parallel()
 	var want []string
@@ -101,13 +102,24 @@ func TestLocalesAndSettings(t *testing.T) {
 		tour(s, func(where string) {
 			if env == nil {
 				time.Sleep(4 * quiet) // on a busy machine a frame comes in pieces
-				want = append(want, s.text())
+				want = append(want, withoutBlocks(s.text()))
 				return
 			}
-			s.until(fmt.Sprintf("with %v the same screen, %s", env, where), func(screen string) bool { return screen == want[n] })
+			s.until(fmt.Sprintf("with %v the same screen, %s", env, where), func(screen string) bool {
+				return withoutBlocks(screen) == want[n]
+			})
 			n++
 		})
 	}
+}
+
+// withoutBlocks is a screen with blanks in place of half blocks.
+func withoutBlocks(screen string) string {
+	lines := strings.Split(strings.NewReplacer("▀", " ", "▄", " ").Replace(screen), "\n")
+	for k := range lines {
+		lines[k] = strings.TrimRight(lines[k], " ")
+	}
+	return strings.Join(lines, "\n")
 }
 
 // Reading keys from anywhere but the standard input breaks resizing on Windows.

@@ -16,6 +16,7 @@ import (
 // shows by the canvas of ui/draw; what moves the cursor by ui/screen.
 var sequencesIn = map[string]string{
 	"ui/screen/screen.go": "moves the cursor and takes the terminal's screen",
+	"ui/screen/cells.go":  "reads the colours of a line and writes those of its runs",
 	"ui/draw/palette.go":  "colours of the canvas",
 	"ui/draw/sequence.go": "measures and ends colours",
 
@@ -36,6 +37,8 @@ var sequencesIn = map[string]string{
 	"ui/bench/kit/field_test.go":         "a paste that holds one",
 	"ui/bench/kit/frame_test.go":         "lines that hold some",
 	"ui/bench/kit/widgets_test.go":       "names that hold some",
+	"ui/draw/shape/svg_test.go":          "a name that holds one",
+	"ui/screen/cells_test.go":            "reads what a terminal is sent, and sends some",
 	"ui/screen/screen_test.go":           "reads what a terminal is sent, and sends some",
 	"ui/draw/colour_test.go":             "what the canvas writes",
 	"ui/draw/sequence_test.go":           "lines that hold some",

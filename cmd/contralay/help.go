@@ -68,13 +68,13 @@ func ofCommand(name string) string {
 
 // commands and flags are what a shell may complete.
 func commands() []string {
-	return []string{"new", "check", "figures", "compare", "import", "inserts", "measured", "plan", "run", "sheet", "help", "completion",
+	return []string{"new", "check", "figures", "compare", "import", "inserts", "measured", "plan", "run", "sheet", "section", "help", "completion",
 		"version"}
 }
 
 func flags() []string {
-	return []string{"--accept", "--ascii", "--bounce", "--catalogue", "--centres", "--colour", "--full", "--help", "--into", "--json",
-		"--keep-odd", "--lay-ratio", "--light", "--on", "--out", "--pairs", "--recipe", "--serial", "--sheet", "--shielded", "--spares",
+	return []string{"--accept", "--ascii", "--bounce", "--by", "--catalogue", "--centres", "--colour", "--full", "--help", "--into", "--json",
+		"--keep-odd", "--lay-ratio", "--layer", "--light", "--on", "--out", "--pairs", "--recipe", "--serial", "--sheet", "--shielded", "--spares",
 		"--spec", "--unit",
 		"--without"}
 }
@@ -94,7 +94,8 @@ _contralay() {
     completion) COMPREPLY=($(compgen -W "bash zsh fish" -- "$cur")); return ;;
     --colour) COMPREPLY=($(compgen -W "auto always never" -- "$cur")); return ;;
     --centres) COMPREPLY=($(compgen -W "equal unequal built" -- "$cur")); return ;;
-    --bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
+    --by) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
+    --layer|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   case $cur in
     -*) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
@@ -105,7 +106,7 @@ _contralay() {
   fi
 }
 complete -o filenames -F _contralay contralay
-`, words(topics()), words(flags()), words(commands()))
+`, words(topics()), words(waysOf()), words(flags()), words(commands()))
 	case "zsh":
 		text = fmt.Sprintf(`#compdef contralay
 # contralay for zsh: source <(contralay completion zsh)
@@ -115,7 +116,8 @@ _contralay() {
     completion) compadd bash zsh fish; return ;;
     --colour) compadd auto always never; return ;;
     --centres) compadd equal unequal built; return ;;
-    --bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
+    --by) compadd %s; return ;;
+    --layer|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   if [[ ${words[CURRENT]} == -* ]]; then
     compadd -- %s
@@ -125,7 +127,7 @@ _contralay() {
   _files
 }
 compdef _contralay contralay
-`, words(topics()), words(flags()), words(commands()))
+`, words(topics()), words(waysOf()), words(flags()), words(commands()))
 	case "fish":
 		var b strings.Builder
 		b.WriteString("# contralay for fish: contralay completion fish | source\n")
@@ -133,7 +135,7 @@ compdef _contralay contralay
 		fmt.Fprintf(&b, "complete -c contralay -f -n '__fish_seen_subcommand_from help' -a '%s'\n", words(topics()))
 		b.WriteString("complete -c contralay -f -n '__fish_seen_subcommand_from completion' -a 'bash zsh fish'\n")
 		takes := map[string]string{"--colour": "auto always never", "--centres": "equal unequal built", "--bounce": "", "--spares": "",
-			"--pairs": "", "--shielded": "", "--lay-ratio": ""}
+			"--pairs": "", "--shielded": "", "--lay-ratio": "", "--layer": "", "--by": words(waysOf())}
 		for _, f := range flags() {
 			name := strings.TrimPrefix(f, "--")
 			switch v, is := takes[f]; {

@@ -159,7 +159,7 @@ func TestControlInNotesIsToldOnce(t *testing.T) {
 }
 
 // own are the sequences that the bench itself sends.
-var own = regexp.MustCompile(`\x1b\[\?(1049|25|2004)[hl]|\x1b\[2J|\x1b\[K|\x1b\[[0-9]*(;[0-9]*)*[Hm]`)
+var own = regexp.MustCompile(`\x1b\[\?(1049|25|2004)[hl]|\x1b\[2J|\x1b\[K|\x1b\[[0-9]*(;[0-9]*)*[HGm]`)
 
 // On the bench too: a file of a hostile name with hostile notes, every step and screen that a few
 // keys reach, a list of a hostile name, and hostile text pasted into a field.

@@ -24,7 +24,7 @@ type options struct {
 	shielded  []string // and of shielded ones
 	ratio     float64
 	bounce    time.Duration
-	folder    string   // where a sheet goes
+	folder    string   // where a sheet goes, or a drawing
 	on        string   // the day it is of
 	against   string   // the harness that lists are attached to
 	recipe    string   // what columns mean, from an earlier time
@@ -38,6 +38,8 @@ type options struct {
 	without   []string // readings that are left out
 	run       bool     // the bench opens on a run
 	serial    string   // of what is built
+	layer     string   // that is in hand in a section
+	by        string   // what the colours of a section tell apart
 }
 
 // parse splits flags from arguments. "--" ends the flags; "-" alone is an argument.
@@ -86,7 +88,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		return nil
 	case "colour", "color", "centres", "catalogue", "spares", "pairs", "shielded", "lay-ratio", "bounce", "o", "out", "on", "serial",
 		"accept", "without",
-		"into", "recipe", "unit", "spec", "sheet":
+		"into", "recipe", "unit", "spec", "sheet", "layer", "by":
 	default:
 		return misuse{fmt.Sprintf("there is no flag --%s (contralay --help)", name)}
 	}
@@ -122,6 +124,10 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.pairs = append(o.pairs, v)
 	case "shielded":
 		o.shielded = append(o.shielded, v)
+	case "layer":
+		o.layer = v
+	case "by":
+		o.by = v
 	case "accept":
 		o.accept = v
 	case "without":

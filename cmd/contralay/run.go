@@ -68,6 +68,11 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --keep-odd               accept an odd one out with the rest
   contralay sheet FILE -o DIR  write the build sheet (a page to print) and its lists (CSV)
       --on DAY                 the date on it, such as 2026-05-31 (default: today)
+  contralay section FILE BRANCH -o FILE.svg
+                               write the section of a branch as a drawing
+      --layer N                take this layer in hand: 0 is the centre, 1 the first round it
+      --by WHAT                what the colours tell apart: colour (default), destination,
+                               size, role, temperature or tightness
   contralay help TOPIC         print one page: %s
   contralay completion SHELL   print completions for bash, zsh or fish
   contralay version            print the release
@@ -78,7 +83,7 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
   --colour auto|always|never   bench: use colour
   --bounce MS                  bench: count the same key again within MS once (0: off)
 
-FILE may be - for standard input (check, figures, sheet).
+FILE may be - for standard input (check, figures, sheet, section).
 This is a planning aid, not an approval. See the cautions in README.md.
 `
 
@@ -164,12 +169,14 @@ func dispatch(args []string, w world) (int, error) {
 			return usage, err
 		}
 		return sheetFor(f, o, w)
+	case "section":
+		return sectionOf(more, o, w)
 	case "learn":
 		return usage, misuse{"learn is now called measured: contralay measured FILE... compares what was measured with what was predicted"}
 	default:
 		if len(more) > 0 {
 			return usage,
-				misuse{fmt.Sprintf("%q is no command. The commands are new, check, figures, plan, inserts, sheet, run, measured, import, "+
+				misuse{fmt.Sprintf("%q is no command. The commands are new, check, figures, plan, inserts, sheet, section, run, measured, import, "+
 					"compare, "+
 					"help, completion, version (contralay --help)", cmd)}
 		}

@@ -234,6 +234,9 @@ func hand(screen string) (line int, words string) {
 
 // leftPane is what stands in the left pane on a line of the screen, without the borders.
 func leftPane(line string) string {
+	if left, _, two := strings.Cut(line, "╮╭"); two {
+		return left // the title of the section says what its colours tell apart
+	}
 	for _, side := range []string{"│", "|"} {
 		rest, framed := strings.CutPrefix(line, side)
 		if !framed {
@@ -257,17 +260,41 @@ func (s *terminal) toRow(match string) {
 			before := s.text()
 			at, words := hand(before)
 			if re.MatchString(words) {
-				return
+				// A frame with much of the section in it comes in pieces, and may hold an answer to
+				// an earlier key.
+				if s.settle(); s.onRow(re) {
+					return
+				}
+				continue
 			}
 			s.press(key)
 			pressed := time.Now()
 			now := s.until("an answer", func(screen string) bool { return screen != before || time.Since(pressed) > time.Second })
 			if k, w := hand(now); k == at && w == words {
-				break
+				if k, w := hand(s.settle()); k == at && w == words {
+					break
+				}
 			}
 		}
 	}
 	s.t.Fatalf("no row matches %q; the screen:\n%s", match, s.text())
+}
+
+// onRow reports whether the row in hand matches.
+func (s *terminal) onRow(re *regexp.Regexp) bool {
+	_, words := hand(s.text())
+	return re.MatchString(words)
+}
+
+// settle waits until the screen stays as it is for a while, and returns it.
+func (s *terminal) settle() string {
+	for {
+		before := s.text()
+		time.Sleep(2 * quiet)
+		if now := s.text(); now == before {
+			return now
+		}
+	}
 }
 
 // resize makes the terminal another size; the program is told by its signal.

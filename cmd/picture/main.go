@@ -39,6 +39,7 @@ func main() {
 	size := flag.String("size", "120x40", "columns and lines of the screen")
 	keys := flag.String("keys", "", "keys that are pressed first, with commas between: right,down,enter,5")
 	colour := flag.Bool("colour", true, "colours")
+	depth := flag.Int("depth", 24, "how many colours: 24 bits, 256 or 16")
 	light := flag.Bool("light", false, "a light background")
 	flag.BoolVar(&w.ascii, "ascii", false, "plain characters")
 	flag.Parse()
@@ -47,8 +48,13 @@ func main() {
 		w.path = flag.Arg(0)
 	}
 	profile := draw.TrueColour
-	if !*colour {
+	switch {
+	case !*colour:
 		profile = draw.NoColour
+	case *depth == 256:
+		profile = draw.Colours256
+	case *depth == 16:
+		profile = draw.Colours16
 	}
 	w.palette = draw.NewPalette(profile, !*light)
 	if *keys != "" {

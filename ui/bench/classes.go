@@ -1,43 +1,22 @@
 package bench
 
 import (
-	"cmp"
-	"fmt"
-	"math"
-	"slices"
-	"strconv"
 	"strings"
 
-	"contralay/calc/phase/bundle"
-	"contralay/calc/phase/current"
 	"contralay/calc/sheet"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
-	"contralay/ui/bench/words"
+	"contralay/ui/cross"
 	"contralay/ui/draw"
-	"contralay/ui/paper"
 )
 
-// colouring is what the colours of the section tell apart. Without colour, letters
-// do: a to h, with a key under the section; temperature has digits, which rise with it.
-type colouring int
-
-const (
-	bySize colouring = iota
-	byRole
-	byLeaving
-	byHeat
-	colourings
-)
-
-func (c colouring) String() string {
-	return [colourings]string{"size", "role", "where it leaves", "temperature"}[c]
-}
-
-// section is how the section is drawn.
+// section is how the section is drawn, and what was drawn last.
 type section struct {
 	zoom bool // the part round the row in hand
-	by   colouring
+	by   cross.By
+	kept []drawing // the last is the newest
+
+	drawn int // how many were drawn, for tests
 }
 
 func sectionOf(m *desk.Model) *section { return desk.State[section](m) }
@@ -45,15 +24,15 @@ func sectionOf(m *desk.Model) *section { return desk.State[section](m) }
 // wholeSection draws the whole section again: another branch is taken in hand.
 func wholeSection(m *desk.Model) { sectionOf(m).zoom = false }
 
-// look goes on to the next way of drawing the section: by size, by role, by where
-// it leaves, then a closer look at what is round the row in hand.
+// look goes on to the next way of drawing the section: by what its colours tell apart, by
+// destination first, then a closer look at what is round the row in hand.
 func look(m *desk.Model) {
 	s := sectionOf(m)
 	switch {
 	case s.zoom:
-		s.zoom, s.by = false, bySize
-	case s.by+1 == colourings:
-		s.zoom, s.by = true, bySize
+		s.zoom, s.by = false, cross.ByColour
+	case s.by+1 == cross.End:
+		s.zoom, s.by = true, cross.ByColour
 	default:
 		s.by++
 	}
@@ -61,126 +40,68 @@ func look(m *desk.Model) {
 		m.Tell("section: closer round the row you are on")
 		return
 	}
-	m.Tell("section: whole, by " + s.by.String())
+	m.Tell("section: whole, by " + byText(m))
 }
 
-// classes gives each component of the branch its class and each class its name, in
-// the order they are met from the centre outward; sizes from thin to thick.
-func classes(m *desk.Model, b *sheet.Branch) (of func(c sheet.Member) int, names []string) {
-	step := 1
-	if sectionOf(m).by == byHeat {
-		step = heatStep(m, b)
+// byText is what the section tells apart. Without colour it cannot tell the insulation, and the
+// pieces are told by their numbers.
+func byText(m *desk.Model) string {
+	if by := sectionOf(m).by; by != cross.ByColour || m.Cfg.Palette.Colour {
+		return by.String()
 	}
-	name := func(c sheet.Member) string {
-		if sectionOf(m).by == byHeat {
-			return heatBand(m, c.ID, step)
-		}
-		return className(m, c)
-	}
-	var keys []string
-	var ds []unit.Millimetre
-	for _, l := range b.Layers {
-		for _, c := range l.Members {
-			if n := name(c); c.Kind != sheet.OfFiller && !slices.Contains(keys, n) {
-				keys, ds = append(keys, n), append(ds, c.D)
-			}
-		}
-	}
-	if sectionOf(m).by == byHeat { // from cool to hot
-		slices.SortFunc(keys, func(a, b string) int { return cmp.Or(cmp.Compare(len(a), len(b)), cmp.Compare(a, b)) })
-	}
-	if sectionOf(m).by == bySize {
-		order := make([]int, len(keys))
-		for k := range order {
-			order[k] = k
-		}
-		slices.SortStableFunc(order, func(a, z int) int { return cmp.Compare(ds[a], ds[z]) })
-		sorted := make([]string, len(keys))
-		for k, at := range order {
-			sorted[k] = keys[at]
-		}
-		keys = sorted
-	}
-	if len(keys) > draw.Classes { // the last class is all the rest
-		names = append(slices.Clone(keys[:draw.Classes-1]), "others")
-	} else {
-		names = keys
-	}
-	return func(c sheet.Member) int {
-		return min(max(0, slices.Index(keys, name(c))), draw.Classes-1)
-	}, names
+	return "number"
 }
 
-// heatStep is how many degrees one colour of the section stands for: few enough that
-// a branch's own range shows, and no more colours than can be told apart.
-func heatStep(m *desk.Model, b *sheet.Branch) int {
-	lo, hi := math.Inf(1), math.Inf(-1)
-	for _, l := range b.Layers {
-		for _, c := range l.Members {
-			if t, ok := current.ConductorC(m.Sheet, m.Branch, c.ID); ok {
-				lo, hi = math.Min(lo, float64(t)), math.Max(hi, float64(t))
-			}
-		}
-	}
-	for _, step := range []int{1, 2, 5, 10, 20} {
-		if hi-lo <= float64(step*(draw.Classes-2)) {
-			return step
-		}
-	}
-	return 50
+// drawing is a section that was drawn, with everything it hangs on.
+type drawing struct {
+	of    drawingOf
+	lines []string
 }
 
-// heatBand is the temperature of a component's hottest conductor in this branch, in
-// steps.
-func heatBand(m *desk.Model, id string, step int) string {
-	t, ok := current.ConductorC(m.Sheet, m.Branch, id)
-	if !ok {
-		return "-"
-	}
-	return fmt.Sprintf("%d C", int(math.Floor(float64(t)/float64(step)))*step)
+// drawingOf is what a drawing hangs on.
+type drawingOf struct {
+	sheet       *sheet.Sheet
+	branch      int
+	mark        string
+	layer       int // in hand; none is -1
+	zoom, ascii bool
+	by          cross.By
+	w, h        int
+	sys         unit.System
+	palette     draw.Palette
 }
 
-// className is what a component is told apart by.
-func className(m *desk.Model, c sheet.Member) string {
-	w, isWire := m.Sheet.Index.Wire[c.ID]
-	u, isUnit := m.Sheet.Index.Unit[c.ID]
-	switch {
-	case sectionOf(m).by == byLeaving:
-		return bundle.NextAfter(m.Sheet, m.Branch, c.ID)
-	case sectionOf(m).by == byRole && isWire:
-		return words.OrDash(string(m.H.Wires[w].Role.V))
-	case sectionOf(m).by == byRole && isUnit:
-		for _, id := range m.H.Units[u].Wires {
-			if k, ok := m.Sheet.Index.Wire[id]; ok {
-				return words.OrDash(string(m.H.Wires[k].Role.V))
-			}
+// mostKept is how many drawings are kept: a list is gone through and back again.
+const mostKept = 12
+
+// find is a drawing that was made before.
+func (s *section) find(of drawingOf) ([]string, bool) {
+	for k := len(s.kept) - 1; k >= 0; k-- {
+		if s.kept[k].of == of {
+			return s.kept[k].lines, true
 		}
-		return "-"
-	case isWire:
-		return paper.Size(&m.H.Wires[w])
 	}
-	return m.Sys.Diameter(c.D) + " " + m.Sys.Name()
+	return nil, false
 }
 
-// classMark is what marks a class where there is no colour: a digit that rises with the
-// temperature, a letter for what has no order.
-func classMark(m *desk.Model, class int) string {
-	if sectionOf(m).by == byHeat {
-		return strconv.Itoa(class%draw.Classes + 1)
+// keep keeps a drawing and lets the oldest go.
+func (s *section) keep(of drawingOf, lines []string) {
+	if len(s.kept) == mostKept {
+		s.kept = append(s.kept[:0], s.kept[1:]...)
 	}
-	return draw.ClassLetter(class)
+	s.kept = append(s.kept, drawing{of: of, lines: lines})
+	s.drawn++
 }
 
 // legendLines is how many lines a key may take.
 const legendLines = 2
 
-// legend is the key of the classes, in lines of exactly w cells; none where nothing
-// needs one: by size, without colour, the map shows ids alone.
+// legend is the key of the classes, in lines of exactly w cells; none where nothing needs one.
 func legend(m *desk.Model, names []string, w int) []string {
-	colour := m.Cfg.Palette.Colour
-	if sectionOf(m).by == bySize && !colour {
+	if len(names) == 0 {
 		return nil
 	}
+	colour, by := m.Cfg.Palette.Colour, sectionOf(m).by
 	var out []string
 	plain, line := "", ""
 	end := func() {
@@ -191,7 +112,7 @@ func legend(m *desk.Model, names []string, w int) []string {
 	for k, n := range names {
 		word := m.Theme.Plain(" " + n + " ")
 		if !colour {
-			word = m.Theme.Plain(classMark(m, k) + " " + n)
+			word = m.Theme.Plain(by.Mark(k) + " " + n)
 		}
 		word = draw.Cut(word, w, m.Cfg.ASCII)
 		sep := "  "

@@ -99,7 +99,7 @@ var keyTable = []binding{
 	{keys: []string{"/", "b"}, name: "/", help: "the next branch", on: onStep,
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) { nextBranch(m) }},
 	{keys: []string{"*", "z"}, name: "*",
-		help: "show the section by size, role, where wires leave, temperature, or closer round this row",
+		help: "section by destination, size, role, temperature, tightness, or closer round this row",
 		on:   func(m *desk.Model, _ *desk.Row) bool { return !m.Here().Wide },
 		do:   func(m *desk.Model, _ *desk.Row, _ words.Key) { look(m) }},
 	{keys: []string{"w"}, caps: 1, name: "W", bar: "why",

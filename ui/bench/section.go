@@ -2,49 +2,66 @@ package bench
 
 import (
 	"fmt"
-	"slices"
-	"strconv"
 	"strings"
 
 	"contralay/calc/sheet"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
+	"contralay/ui/cross"
 	"contralay/ui/draw"
-	"contralay/ui/paper"
+	"contralay/ui/draw/shape"
 )
 
-// discs turns a branch into discs to draw. mark is the component in hand.
-func discs(m *desk.Model, mark string) draw.Section {
+// inHandOf is what of the section is in hand: a piece, or a whole layer.
+type inHandOf struct {
+	piece string
+	layer int // none is -1
+}
+
+// sectionHand is what of the section a row has in hand.
+func sectionHand(r *desk.Row) inHandOf {
+	if r == nil {
+		return inHandOf{layer: -1}
+	}
+	out := inHandOf{piece: r.Id, layer: -1}
+	if r.Layer.Set {
+		out.layer = r.Layer.V
+	}
+	return out
+}
+
+// discs turns a branch into what is drawn, and names what its colours tell apart.
+func discs(m *desk.Model, hand inHandOf) (draw.Section, []string) {
 	_, b, ok := m.BranchHere()
 	if !ok {
-		return draw.Section{}
+		return draw.Section{}, nil
 	}
-	s := draw.Section{OverMM: b.OverMM, TapeMM: b.TapeMM}
-	if b.Sheath.Tube.Set && b.Sheath.Verdict.Wraps {
-		s.SheathMM = b.Sheath.Verdict.OverMM
-	}
-	class, _ := classes(m, b)
-	letters := sectionOf(m).by != bySize && !m.Cfg.Palette.Colour
-	filler := 0
-	for k, l := range b.Layers {
-		at := slices.IndexFunc(l.Members, func(c sheet.Member) bool { return c.ID == mark })
-		for j, c := range l.Members {
-			d := draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: paper.KindOf(c.Kind),
-				Class: class(c), Selected: c.ID == mark && mark != "", Tracer: c.ID == l.Tracer && k > 0}
-			if letters {
-				d.Label = classMark(m, d.Class)
+	s := cross.Of(m.Sheet, m.Branch)
+	names := cross.Paint(m.Sheet, m.Branch, &s, sectionOf(m).by, m.Sys)
+	if mapped(m) { // every piece has its label, and a layer is shown by its first piece
+		cross.TakePiece(m.Sheet, m.Branch, &s, hand.piece)
+		s.Says = ""
+		if len(names) > 0 && !m.Cfg.Palette.Colour {
+			for i := range s.Discs {
+				if s.Discs[i].Kind != draw.Filler {
+					s.Discs[i].Label = sectionOf(m).by.Mark(s.Discs[i].Class)
+				}
 			}
-			if c.Kind == sheet.OfFiller {
-				filler++
-				d.ID, d.Label = "filler "+strconv.Itoa(filler), "o"
-			}
-			if n := len(l.Members); at >= 0 && k > 0 && n > 2 && j != at {
-				d.Neighbour = (at+1)%n == j || (at+n-1)%n == j
-			}
-			s.Discs = append(s.Discs, d)
 		}
+		return s, names
 	}
-	return s
+	if hand.layer >= 0 && hand.layer < len(b.Layers) {
+		cross.TakeLayer(m.Sheet, m.Branch, &s, hand.layer)
+	} else {
+		cross.TakePiece(m.Sheet, m.Branch, &s, hand.piece)
+	}
+	return s, names
+}
+
+// mapped reports whether the section is a map of labels: in plain characters, and where classes
+// must be told apart without colour.
+func mapped(m *desk.Model) bool {
+	return m.Cfg.ASCII || !m.Cfg.Palette.Colour && sectionOf(m).by != cross.ByColour
 }
 
 // sectionTitle says which end the section is seen from, and what its colours tell apart.
@@ -53,19 +70,19 @@ func sectionTitle(m *desk.Model) string {
 	if !ok {
 		return ""
 	}
-	by := "by " + sectionOf(m).by.String()
+	by := "by " + byText(m)
 	if sectionOf(m).zoom {
 		by = "closer"
 	}
-	return "Seen from " + mb.From + ", " + by
+	return "From " + mb.From + ", " + by
 }
 
 // keyFrom is the height from which the section has room for a key under it.
 const keyFrom = 10
 
-// picture is the section as styled lines of exactly w cells; under it which end it is
-// seen from and how many labels had no room, then the key of its classes.
-func picture(m *desk.Model, mark string, w, h int) []string {
+// picture is the section as styled lines of exactly w cells; under it the layer in hand and what
+// is to be said of its numbers, then the key of its classes. It is drawn once and kept.
+func picture(m *desk.Model, hand inHandOf, w, h int) []string {
 	_, b, ok := m.BranchHere()
 	if !ok {
 		return blank(w, h)
@@ -81,22 +98,38 @@ func picture(m *desk.Model, mark string, w, h int) []string {
 		}
 		return out
 	}
-	s := discs(m, mark)
-	if sectionOf(m).zoom && mark != "" {
-		s = draw.Zoomed(s, mark)
+	s := sectionOf(m)
+	of := drawingOf{sheet: m.Sheet, branch: m.Branch, mark: hand.piece, layer: hand.layer, zoom: s.zoom, ascii: m.Cfg.ASCII, by: s.by,
+		w: w, h: h, sys: m.Sys, palette: m.Cfg.Palette}
+	if lines, ok := s.find(of); ok {
+		return lines
 	}
-	mode := draw.ASCII
-	if !m.Cfg.ASCII && m.Cfg.Palette.Colour {
-		mode = draw.Blocks
+	lines := drawn(m, hand, w, h)
+	s.keep(of, lines)
+	return lines
+}
+
+// drawn draws the section of a branch that is laid.
+func drawn(m *desk.Model, hand inHandOf, w, h int) []string {
+	_, b, _ := m.BranchHere()
+	s, names := discs(m, hand)
+	if sectionOf(m).zoom && hand.piece != "" {
+		s = draw.Zoomed(s, hand.piece)
+		for i := range s.Discs { // there is room for every number
+			s.Discs[i].Dim = false
+		}
 	}
-	_, names := classes(m, b)
 	key := legend(m, names, w)
 	if h < keyFrom {
 		key = nil
 	} else if says := woundText(m, &b.Layers[0], w); says != "" {
 		key = append([]string{m.Theme.Paint(kit.Quiet, draw.Centre(says, w))}, key...)
 	}
-	c := draw.Picture(s, w, h-len(key), mode, m.Cfg.Palette)
+	if !mapped(m) {
+		c := shape.Picture(s, w, h-len(key), m.Cfg.Palette)
+		return append(c.Styled(m.Cfg.Palette), key...)
+	}
+	c := draw.Picture(s, w, h-len(key), m.Cfg.Palette)
 	out := c.Styled(m.Cfg.Palette)
 	if n := len(c.NotShown); n > 0 && len(out) > 1 {
 		if says := fmt.Sprintf("+ %d without a label: * closer", n); draw.Width(says) <= w {
@@ -106,8 +139,7 @@ func picture(m *desk.Model, mark string, w, h int) []string {
 	return append(out, key...)
 }
 
-// woundText is a centre that is built up, in as many words as there is room for; the picture
-// shows only the space that the tape fills.
+// woundText is a centre that is built up, in as many words as there is room for.
 func woundText(m *desk.Model, l *sheet.Layer, w int) string {
 	says := l.BuiltUp(m.Sys)
 	if draw.Width(says) > w {

@@ -21,12 +21,9 @@ func frame(m *desk.Model) []string {
 		return tinyFrame(m)
 	}
 	p, r := m.Hand()
-	mark, seen := "", m
-	if r != nil {
-		mark = r.Id
-		if r.Show != nil {
-			seen = r.Show(m)
-		}
+	seen := m
+	if r != nil && r.Show != nil {
+		seen = r.Show(m)
 	}
 	list := listLines(m, p, l.List)
 	if l.Big {
@@ -45,7 +42,7 @@ func frame(m *desk.Model) []string {
 		title, lines := draws(m, l.Right.W, l.Right.H)
 		f.Right = kit.Pane{{Title: title, Lines: lines}}
 	case l.Right.W > 0:
-		f.Right = kit.Pane{{Title: sectionTitle(seen), Lines: picture(seen, mark, l.Right.W, l.Right.H)}}
+		f.Right = kit.Pane{{Title: sectionTitle(seen), Lines: picture(seen, sectionHand(r), l.Right.W, l.Right.H)}}
 	}
 	f.Foot = footLines(m, seen, l, r)
 	return m.Theme.Draw(l.Layout, f)

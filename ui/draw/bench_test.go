@@ -8,12 +8,9 @@ import (
 // pictures are the sizes that are measured: discs and cells.
 var pictures = []struct {
 	discs, w, h int
-	m           Mode
 }{
-	{20, 46, 20, ASCII}, {60, 46, 20, ASCII}, {130, 46, 20, ASCII},
-	{20, 100, 34, ASCII}, {60, 100, 34, ASCII}, {130, 100, 34, ASCII},
-	{20, 46, 20, Blocks}, {60, 46, 20, Blocks}, {130, 46, 20, Blocks},
-	{20, 100, 34, Blocks}, {60, 100, 34, Blocks}, {130, 100, 34, Blocks},
+	{20, 46, 20}, {60, 46, 20}, {130, 46, 20},
+	{20, 100, 34}, {60, 100, 34}, {130, 100, 34},
 }
 
 // some is the first n discs of a full section.
@@ -31,10 +28,10 @@ func BenchmarkPicture(b *testing.B) {
 	p := Palette{Colour: true, Dark: true}
 	for _, tt := range pictures {
 		s := some(tt.discs)
-		b.Run(fmt.Sprintf("mode%d/%d/%dx%d", tt.m, tt.discs, tt.w, tt.h), func(b *testing.B) {
+		b.Run(fmt.Sprintf("%d/%dx%d", tt.discs, tt.w, tt.h), func(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {
-				Picture(s, tt.w, tt.h, tt.m, p).Styled(p)
+				Picture(s, tt.w, tt.h, p).Styled(p)
 			}
 		})
 	}
@@ -46,9 +43,9 @@ func TestPictureAllocs(t *testing.T) {
 	p := Palette{Colour: true, Dark: true}
 	for _, tt := range pictures {
 		s := some(tt.discs)
-		got := testing.AllocsPerRun(20, func() { Picture(s, tt.w, tt.h, tt.m, p).Styled(p) })
+		got := testing.AllocsPerRun(20, func() { Picture(s, tt.w, tt.h, p).Styled(p) })
 		if limit := float64(tt.h + 40); got > limit { // a string a line, and the tables of the layout
-			t.Errorf("%d discs in %dx%d, mode %d: %.0f allocations, limit %.0f", tt.discs, tt.w, tt.h, tt.m, got, limit)
+			t.Errorf("%d discs in %dx%d: %.0f allocations, limit %.0f", tt.discs, tt.w, tt.h, got, limit)
 		}
 	}
 }

@@ -34,6 +34,15 @@ func newCanvas(w, h int) Canvas {
 	return c
 }
 
+// NewCanvas is an empty picture of h lines of w cells.
+func NewCanvas(w, h int) Canvas { return newCanvas(w, h) }
+
+// Put writes one cell; outside the picture it does nothing.
+func (c *Canvas) Put(col, row int, r rune, s Style) { c.put(col, row, r, s) }
+
+// Centred writes text in the middle of a line, cut to the width.
+func (c *Canvas) Centred(row int, text string, s Style) { c.centred(row, text, s) }
+
 // inside reports whether the cell exists.
 func (c *Canvas) inside(col, row int) bool { return col >= 0 && row >= 0 && col < c.W && row < c.H }
 
@@ -98,7 +107,7 @@ func (c Canvas) Styled(r Styler) []string {
 		buf = buf[:0]
 		last := Style(0)
 		for _, cell := range c.Cells[row*c.W : (row+1)*c.W] {
-			if cell.Style != last && !(cell.Rune == ' ' && cell.Style.Ground() == last.Ground()) {
+			if cell.Style != last && !(cell.Rune == ' ' && cell.Style.sameGround(last)) {
 				buf = r.AppendSGR(buf, cell.Style)
 				last = cell.Style
 			}

@@ -160,20 +160,18 @@ func TestStyled(t *testing.T) {
 		{Colour: true, Dark: true}, {Colour: true}, NewPalette(Colours256, true), NewPalette(TrueColour, false),
 	} {
 		sgr := map[Profile]*regexp.Regexp{Colours16: sixteen, Colours256: indexed, TrueColour: all}[p.Depth()]
-		for _, m := range []Mode{ASCII, Blocks} {
-			c := Picture(states(), 46, 20, m, p)
-			plain := c.Lines()
-			for i, l := range c.Styled(p) {
-				if got := sgr.ReplaceAllString(l, ""); got != plain[i] {
-					t.Errorf("mode %d line %d: %q, want %q", m, i, got, plain[i])
-				}
-				if strings.Contains(l, "\x1b") && strings.LastIndex(l, "\x1b[0m") != strings.LastIndex(l, "\x1b") {
-					t.Errorf("mode %d line %d does not end its colour: %q", m, i, l)
-				}
+		c := Picture(states(), 46, 20, p)
+		plain := c.Lines()
+		for i, l := range c.Styled(p) {
+			if got := sgr.ReplaceAllString(l, ""); got != plain[i] {
+				t.Errorf("line %d: %q, want %q", i, got, plain[i])
+			}
+			if strings.Contains(l, "\x1b") && strings.LastIndex(l, "\x1b[0m") != strings.LastIndex(l, "\x1b") {
+				t.Errorf("line %d does not end its colour: %q", i, l)
 			}
 		}
 	}
-	c := Picture(states(), 46, 20, Blocks, Palette{})
+	c := Picture(states(), 46, 20, Palette{})
 	for i, l := range c.Styled(Palette{}) {
 		if l != c.Lines()[i] {
 			t.Errorf("without colour line %d is %q", i, l)
@@ -188,66 +186,5 @@ func TestStyledGroupsRuns(t *testing.T) {
 	want := " \x1b[0;30;46mabcd\x1b[0m "
 	if got := c.Styled(Palette{Colour: true, Dark: true})[0]; got != want {
 		t.Errorf("got %q, want %q", got, want)
-	}
-}
-
-// Two equal discs that touch are two: a pixel without colour lies between them.
-func TestBlocksStayApart(t *testing.T) {
-	for _, size := range [][2]int{{34, 16}, {46, 20}, {100, 34}} {
-		s := rings(1, 6, 12)
-		f := newFrame(size[0], size[1]-1, 0, 0, s.reach(), 0.5)
-		px := make([]Ink, size[0]*f.h*2)
-		for i, d := range s.Discs {
-			before := count(px)
-			paint(px, size[0], f, d, Ink(i+1))
-			one := make([]Ink, len(px))
-			paint(one, size[0], f, d, 1)
-			if count(px) != before+count(one) {
-				t.Errorf("%v: disc %s covers another", size, d.ID)
-			}
-		}
-		for i, ink := range px {
-			if below := i + size[0]; below < len(px) && ink != 0 && px[below] != 0 && px[below] != ink {
-				t.Errorf("%v: discs %d and %d meet, one above the other", size, ink, px[below])
-			}
-		}
-	}
-}
-
-func count(px []Ink) int {
-	n := 0
-	for _, p := range px {
-		if p != InkNone {
-			n++
-		}
-	}
-	return n
-}
-
-// Filled discs: about as many pixels as the circle has area, and a label on the
-// ground of its own disc.
-func TestBlocks(t *testing.T) {
-	s := Section{OverMM: 10, Discs: []Disc{{ID: "a", Label: "a", D: 10, Class: 4}}}
-	c := Picture(s, 60, 25, Blocks, Palette{Colour: true, Dark: true})
-	half := 0
-	for _, cell := range c.Cells {
-		st := cell.Style
-		switch {
-		case cell.Rune == upperHalf || cell.Rune == lowerHalf:
-			half++
-			if st.Ground() != InkNone {
-				half++
-			}
-		case st.Ground() == InkClass+4:
-			half += 2
-		}
-		if cell.Rune == 'a' && (st.Ground() != InkClass+4 || st.Text() != InkOnGround) {
-			t.Errorf("the label's style is %b", st)
-		}
-	}
-	// 24 rows, the middle one 11: a radius of 11 rows is 22 pixels, less 8 % of it.
-	want := math.Pi * math.Pow(22*0.92, 2)
-	if math.Abs(float64(half)-want)/want > 0.03 { // the rim is rounded to whole pixels
-		t.Errorf("%d pixels, want about %.0f", half, want)
 	}
 }

@@ -17,7 +17,7 @@
 //     256 or of all
 //
 // The map is made of labels first: it is complete in ASCII without colour.
-// Colour and half blocks repeat what the marks already say. Two labels that
+// Colour repeats what the marks already say. Two labels that
 // cannot both be written become one +, and the ids are listed in
 // Canvas.NotShown; nothing is overprinted.
 //

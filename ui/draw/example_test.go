@@ -16,7 +16,7 @@ func ExamplePicture() {
 		OverMM: 2,
 		Seen:   "seen from P1",
 	}
-	for _, line := range draw.Picture(s, 21, 10, draw.ASCII, draw.Palette{}).Lines() {
+	for _, line := range draw.Picture(s, 21, 10, draw.Palette{}).Lines() {
 		fmt.Println("|" + line + "|")
 	}
 	// Output:

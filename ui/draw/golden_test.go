@@ -65,25 +65,22 @@ func TestGolden(t *testing.T) {
 		name string
 		s    Section
 		w, h int
-		m    Mode
 	}{
-		{"1-6-12_34x16_ascii", rings(1, 6, 12), 34, 16, ASCII},
-		{"1-6-12_46x20_ascii", rings(1, 6, 12), 46, 20, ASCII},
-		{"1-6-12_34x16_blocks_nocolour", rings(1, 6, 12), 34, 16, Blocks},
-		{"1-6-12_46x20_blocks_nocolour", rings(1, 6, 12), 46, 20, Blocks},
-		{"1-6-12_16x7_ascii", rings(1, 6, 12), 16, 7, ASCII},
-		{"states_34x16_ascii", states(), 34, 16, ASCII},
-		{"states_46x20_ascii", states(), 46, 20, ASCII},
-		{"mixed_34x16_ascii", mixed(), 34, 16, ASCII},
-		{"mixed_46x20_ascii", mixed(), 46, 20, ASCII},
-		{"mixed_70x30_ascii", mixed(), 70, 30, ASCII},
-		{"91_46x20_ascii", big, 46, 20, ASCII},
-		{"91_46x20_ascii_zoom", Zoomed(big, "W22"), 46, 20, ASCII},
-		{"small_12x5", rings(1, 6), 12, 5, ASCII},
+		{"1-6-12_34x16_ascii", rings(1, 6, 12), 34, 16},
+		{"1-6-12_46x20_ascii", rings(1, 6, 12), 46, 20},
+		{"1-6-12_16x7_ascii", rings(1, 6, 12), 16, 7},
+		{"states_34x16_ascii", states(), 34, 16},
+		{"states_46x20_ascii", states(), 46, 20},
+		{"mixed_34x16_ascii", mixed(), 34, 16},
+		{"mixed_46x20_ascii", mixed(), 46, 20},
+		{"mixed_70x30_ascii", mixed(), 70, 30},
+		{"91_46x20_ascii", big, 46, 20},
+		{"91_46x20_ascii_zoom", Zoomed(big, "W22"), 46, 20},
+		{"small_12x5", rings(1, 6), 12, 5},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			golden(t, tt.name, Picture(tt.s, tt.w, tt.h, tt.m, Palette{}).Lines())
+			golden(t, tt.name, Picture(tt.s, tt.w, tt.h, Palette{}).Lines())
 		})
 	}
 }

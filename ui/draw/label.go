@@ -19,11 +19,11 @@ const fillerCore = "o"
 // differ at the end; where that is what another disc already shows, its first
 // ones, then the first and the last two, then the first two and the last. Where
 // all are taken the last characters stay, and two discs look alike.
-func cores(discs []Disc, ascii bool) ([]string, []Short) {
+func cores(discs []Disc) ([]string, []Short) {
 	out := make([]string, len(discs))
 	taken := make(map[string]bool, len(discs))
 	for i, d := range discs {
-		out[i] = label(d, ascii)
+		out[i] = label(d)
 		if len([]rune(out[i])) <= coreMax {
 			taken[out[i]] = true
 		}
@@ -55,18 +55,21 @@ func cores(discs []Disc, ascii bool) ([]string, []Short) {
 	return out, short
 }
 
-// label is the whole label of a disc, in characters of one cell.
-func label(d Disc, ascii bool) string {
+// label is the whole label of a disc, in plain characters.
+func label(d Disc) string {
 	if d.Kind == Filler {
 		return fillerCore
 	}
 	for _, s := range [2]string{d.Label, d.ID} {
-		if t := strings.ReplaceAll(cellular(s, ascii), " ", ""); t != "" {
+		if t := strings.ReplaceAll(cellular(s, true), " ", ""); t != "" {
 			return t
 		}
 	}
 	return "?"
 }
+
+// Cellular is text in which each rune fills one cell; in ASCII it has plain characters alone.
+func Cellular(s string, ascii bool) string { return cellular(s, ascii) }
 
 // cellular returns text in which each rune fills one cell: runes without width
 // are dropped, wide ones and, in ASCII, those beyond 0x7E become "?".

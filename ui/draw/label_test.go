@@ -34,15 +34,9 @@ func TestStatesInPlainText(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			for _, m := range []Mode{ASCII, Blocks} {
-				for _, p := range []Palette{{}, {Colour: true}, {Colour: true, Dark: true}} {
-					got := strings.Join(Picture(one(tt.d), 40, 16, m, p).Lines(), "\n")
-					if m == Blocks && p.Colour {
-						got = strings.NewReplacer("\u2580", " ", "\u2584", " ").Replace(got)
-					}
-					if !strings.Contains(got, tt.want) {
-						t.Errorf("mode %d, %+v: no %q in\n%s", m, p, tt.want, got)
-					}
+			for _, p := range []Palette{{}, {Colour: true}, {Colour: true, Dark: true}} {
+				if got := strings.Join(Picture(one(tt.d), 40, 16, p).Lines(), "\n"); !strings.Contains(got, tt.want) {
+					t.Errorf("%+v: no %q in\n%s", p, tt.want, got)
 				}
 			}
 		})
@@ -73,7 +67,7 @@ func TestCollisions(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			c := Picture(tt.s, 31, 16, ASCII, Palette{})
+			c := Picture(tt.s, 31, 16, Palette{})
 			got := strings.Join(c.Lines(), "\n")
 			if !strings.Contains(got, tt.want) {
 				t.Errorf("no %q in\n%s", tt.want, got)
@@ -104,7 +98,7 @@ func TestShortened(t *testing.T) {
 			for _, l := range tt.labels {
 				discs = append(discs, Disc{ID: l, Label: l, D: 1})
 			}
-			got, short := cores(discs, true)
+			got, short := cores(discs)
 			if d := cmp.Diff(tt.want, got); d != "" {
 				t.Errorf("(-want +got):\n%s", d)
 			}

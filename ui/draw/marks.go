@@ -50,6 +50,9 @@ func (b *board) claim(c *Canvas, i int, r rune, left bool) bool {
 func writeCore(c *Canvas, b *board, t *spot, s Section, core []string, p Palette) {
 	d := s.Discs[t.disc]
 	style := t.style(d)
+	if !t.selected && !t.flagged && !t.group && !s.ByClass && d.Code != "" {
+		style = insulated(d.Code, t.neighbour, p)
+	}
 	text := d.prefix() + core[t.disc]
 	if t.group {
 		text = t.plus()
@@ -62,6 +65,17 @@ func writeCore(c *Canvas, b *board, t *spot, s Section, core []string, p Palette
 		style = 0
 	}
 	c.write(t.from(), t.row, text, style)
+}
+
+// insulated is the look of a label in the base colour of a wire's insulation; plain where the
+// colour is no code of digits.
+func insulated(code string, heavy bool, p Palette) Style {
+	ground, ok := Insulation(code[0], p.Depth())
+	if !ok {
+		return MakeStyle(InkNone, InkNone, heavy)
+	}
+	text := TextOn(ground.As(p.Depth()))
+	return Exact(&text, &ground, heavy)
 }
 
 // plus is what stands for labels that are not shown.

@@ -55,6 +55,9 @@ func (p Palette) aspect() float64 {
 	return min(max(a, 0.2), 2)
 }
 
+// Aspect is width ÷ height of a cell, within what any font has.
+func (p Palette) Aspect() float64 { return p.aspect() }
+
 // Ink is a colour by its meaning.
 type Ink uint8
 
@@ -69,15 +72,58 @@ const (
 	inkEnd = InkClass + Classes
 )
 
-// Style is the look of a cell: two inks and weight in one number, so that equal
-// looks compare equal.
-type Style uint16
+// Style is the look of a cell in one number, so that equal looks compare equal: two inks and
+// weight, or two colours and weight (see Exact).
+type Style uint64
 
 const (
 	inkBits = 5
 	inkMask = 1<<inkBits - 1
 	bold    = Style(1) << (2 * inkBits)
+
+	// Of an exact style: 24 bits each for text and ground, then whether each is given.
+	colourBits = 24
+	colourMask = 1<<colourBits - 1
+	hasText    = Style(1) << (2 * colourBits)
+	hasGround  = hasText << 1
+	exactBold  = hasText << 2
+	exact      = Style(1) << 63
 )
+
+// Exact makes a style of two colours; nil is the terminal's own.
+func Exact(text, ground *Colour, heavy bool) Style {
+	s := exact
+	if text != nil {
+		s |= hasText | Style(text.R)<<16 | Style(text.G)<<8 | Style(text.B)
+	}
+	if ground != nil {
+		s |= hasGround | (Style(ground.R)<<16|Style(ground.G)<<8|Style(ground.B))<<colourBits
+	}
+	if heavy {
+		s |= exactBold
+	}
+	return s
+}
+
+// Colours are the two colours of an exact style, and whether each is given; neither is of any
+// other style.
+func (s Style) Colours() (text, ground Colour, isText, isGround bool) {
+	if s&exact == 0 {
+		return
+	}
+	of := func(v Style) Colour { return Colour{uint8(v >> 16), uint8(v >> 8), uint8(v)} }
+	return of(s & colourMask), of(s >> colourBits & colourMask), s&hasText != 0, s&hasGround != 0
+}
+
+// sameGround reports whether a blank looks the same in two styles.
+func (s Style) sameGround(o Style) bool {
+	if s&exact == 0 && o&exact == 0 {
+		return s.Ground() == o.Ground()
+	}
+	_, a, _, isA := s.Colours()
+	_, b, _, isB := o.Colours()
+	return s&exact == o&exact && isA == isB && a == b
+}
 
 // MakeStyle makes a style from the ink of the text, that of the ground and weight.
 func MakeStyle(text, ground Ink, heavy bool) Style {
@@ -93,14 +139,24 @@ func ClassStyle(class int) Style {
 	return MakeStyle(InkOnGround, InkClass+Ink(Disc{Class: class}.class()), false)
 }
 
-// Text is the ink of the text.
-func (s Style) Text() Ink { return Ink(s & inkMask) }
+// Text is the ink of the text; InkNone where the style is exact.
+func (s Style) Text() Ink {
+	if s&exact != 0 {
+		return InkNone
+	}
+	return Ink(s & inkMask)
+}
 
-// Ground is the ink of the ground.
-func (s Style) Ground() Ink { return Ink(s >> inkBits & inkMask) }
+// Ground is the ink of the ground; InkNone where the style is exact.
+func (s Style) Ground() Ink {
+	if s&exact != 0 {
+		return InkNone
+	}
+	return Ink(s >> inkBits & inkMask)
+}
 
 // Heavy reports whether the text is bold.
-func (s Style) Heavy() bool { return s&bold != 0 }
+func (s Style) Heavy() bool { return s&exact == 0 && s&bold != 0 || s&exact != 0 && s&exactBold != 0 }
 
 // ClassLetter is the letter that stands for a class where there is no colour: a to h.
 func ClassLetter(class int) string { return string(rune('a' + Disc{Class: class}.class())) }
@@ -194,6 +250,12 @@ func (p Palette) theme() theme {
 	return lightTheme()
 }
 
+// ClassColour is the ground of a class on this terminal.
+func (p Palette) ClassColour(class int) Colour {
+	t := p.theme()
+	return Of(t[InkClass+Ink(Disc{Class: class}.class())].ground)
+}
+
 // Styler writes the escape sequence of a style.
 type Styler interface {
 	// AppendSGR appends the sequence that sets exactly this style, or nothing
@@ -212,6 +274,16 @@ func (p Palette) AppendSGR(dst []byte, s Style) []byte {
 	dst = append(dst, "\x1b[0"...)
 	if s.Heavy() {
 		dst = append(dst, ";1"...)
+	}
+	if s&exact != 0 {
+		text, ground, isText, isGround := s.Colours()
+		if isText {
+			dst = appendExact(dst, depth, onText, text)
+		}
+		if isGround {
+			dst = appendExact(dst, depth, onGround, ground)
+		}
+		return append(dst, 'm')
 	}
 	text, ground := s.Text(), s.Ground()
 	switch {
@@ -250,6 +322,21 @@ func appendColour(dst []byte, depth Profile, base, colour uint8) []byte {
 		number(base + colour)
 	default:
 		number(base + 60 + colour - 8)
+	}
+	return dst
+}
+
+// appendExact appends a colour of 24 bits, or the nearest that the depth has.
+func appendExact(dst []byte, depth Profile, base uint8, c Colour) []byte {
+	switch depth {
+	case Colours256:
+		return appendColour(dst, depth, base, c.of256())
+	case Colours16:
+		return appendColour(dst, depth, base, c.of16())
+	}
+	dst = append(append(dst, ';'), '0'+(base+8)/10, '0'+(base+8)%10, ';', '2')
+	for _, v := range [3]uint8{c.R, c.G, c.B} {
+		dst = strconv.AppendUint(append(dst, ';'), uint64(v), 10)
 	}
 	return dst
 }

@@ -2,25 +2,14 @@ package draw
 
 import "strconv"
 
-// Mode is which characters a picture is made of.
-type Mode int
-
-// The modes. ASCII is the reference: it uses the bytes 0x20 to 0x7E only.
-const (
-	ASCII  Mode = iota
-	Blocks      // discs filled with half blocks; without colour the same as ASCII
-)
-
-// Picture draws a section in w×h cells, the caption on the last line. Where that
-// is too small for a map, or nothing is laid, it says so in one line.
-func Picture(s Section, w, h int, m Mode, p Palette) Canvas {
+// Picture draws a section as a map of labels in w×h cells, in the bytes 0x20 to 0x7E, the
+// caption on the last line. Where that is too small for a map, or nothing is laid, it says so in
+// one line. The section as it looks is drawn by contralay/ui/draw/shape.
+func Picture(s Section, w, h int, p Palette) Canvas {
 	c := newCanvas(w, h)
 	c.OutOfView = append(c.OutOfView, s.OutOfView...)
 	if w < minW || h < minH {
 		return sentence(c, s, "the picture needs more room", "picture needs room", "needs room", "room")
-	}
-	if !m.fills(p) {
-		m = ASCII
 	}
 	r := s.reach()
 	ox, oy := 0.0, 0.0
@@ -31,26 +20,22 @@ func Picture(s Section, w, h int, m Mode, p Palette) Canvas {
 		return sentence(c, s, "nothing is laid here yet", "nothing laid")
 	}
 	f := newFrame(w, h-1, ox, oy, r, p.aspect())
-	core, short := cores(s.Discs, m == ASCII)
+	core, short := cores(s.Discs)
 	c.Shortened = short
 
 	boundary(&c, s, f, p)
-	if m == Blocks {
-		fill(&c, s, f)
-	} else {
-		outlines(&c, s, f, core, p)
-	}
+	outlines(&c, s, f, core, p)
 	b := place(s, f, core)
 	writeLabels(&c, b, s, core, p)
 	c.NotShown = notShown(s, b)
-	c.centred(h-1, s.caption(w, m == ASCII), 0)
+	c.centred(h-1, s.caption(w), 0)
 	return c
 }
 
 // caption says which end the section is seen from and, where it fits, how many
 // discs lie outside a zoomed window.
-func (s Section) caption(w int, ascii bool) string {
-	seen := cellular(s.Seen, ascii)
+func (s Section) caption(w int) string {
+	seen := cellular(s.Seen, true)
 	if n := len(s.OutOfView); n > 0 {
 		for _, more := range [2]string{" more outside this view", " more outside"} {
 			text := strconv.Itoa(n) + more
@@ -64,9 +49,6 @@ func (s Section) caption(w int, ascii bool) string {
 	}
 	return seen
 }
-
-// fills reports whether discs are filled with colour.
-func (m Mode) fills(p Palette) bool { return m == Blocks && p.Colour }
 
 // sentence writes the longest of the texts that fits, in the middle, and lists
 // every disc as not shown.

@@ -67,8 +67,7 @@ func TestPictureHolds(t *testing.T) {
 		s := packing(t)
 		w, h := rapid.IntRange(0, 110).Draw(t, "w"), rapid.IntRange(0, 40).Draw(t, "h")
 		p := Palette{Colour: rapid.Bool().Draw(t, "colour"), Dark: rapid.Bool().Draw(t, "dark")}
-		m := Mode(rapid.IntRange(0, 1).Draw(t, "mode"))
-		c := Picture(s, w, h, m, p)
+		c := Picture(s, w, h, p)
 
 		for _, lines := range [][]string{c.Lines(), c.Styled(p)} {
 			if len(lines) != h {
@@ -80,11 +79,9 @@ func TestPictureHolds(t *testing.T) {
 				}
 			}
 		}
-		if m == ASCII || !p.Colour {
-			for _, l := range c.Lines() {
-				if i := strings.IndexFunc(l, func(r rune) bool { return r < ' ' || r > '~' }); i >= 0 {
-					t.Fatalf("line %q is not plain at %d", l, i)
-				}
+		for _, l := range c.Lines() {
+			if i := strings.IndexFunc(l, func(r rune) bool { return r < ' ' || r > '~' }); i >= 0 {
+				t.Fatalf("line %q is not plain at %d", l, i)
 			}
 		}
 		if w < minW || h < minH || len(s.Discs) == 0 {
@@ -94,7 +91,7 @@ func TestPictureHolds(t *testing.T) {
 			return
 		}
 		checkLabels(t, s, c, w, h, p)
-		if d := cmp.Diff(c, Picture(s, w, h, m, p)); d != "" {
+		if d := cmp.Diff(c, Picture(s, w, h, p)); d != "" {
 			t.Fatalf("the same input drew another picture:\n%s", d)
 		}
 	})
@@ -170,7 +167,7 @@ func TestSelectionMovesNothing(t *testing.T) {
 	strip := strings.NewReplacer("[", " ", "]", " ", "(", " ", ")", " ", ".", " ", ":", " ")
 	for _, size := range [][2]int{{16, 7}, {34, 16}, {46, 20}, {100, 34}} {
 		s := rings(1, 6, 12, 18, 24)
-		bare := strip.Replace(strings.Join(Picture(s, size[0], size[1], ASCII, Palette{}).Lines(), "\n"))
+		bare := strip.Replace(strings.Join(Picture(s, size[0], size[1], Palette{}).Lines(), "\n"))
 		for sel := range s.Discs {
 			z := s
 			z.Discs = slices.Clone(s.Discs)
@@ -178,11 +175,11 @@ func TestSelectionMovesNothing(t *testing.T) {
 				z.Discs[i].Selected = i == sel
 				z.Discs[i].Neighbour = i != sel && dist(z.Discs[i], z.Discs[sel]) < 1.2
 			}
-			got := strip.Replace(strings.Join(Picture(z, size[0], size[1], ASCII, Palette{}).Lines(), "\n"))
+			got := strip.Replace(strings.Join(Picture(z, size[0], size[1], Palette{}).Lines(), "\n"))
 			if got != bare && size[0] < 100 { // brackets may stand on an outline only where there is one
 				t.Fatalf("%v, %s selected: labels moved:\n%s", size, z.Discs[sel].ID, got)
 			}
-			if !strings.Contains(strings.Join(Picture(z, size[0], size[1], ASCII, Palette{}).Lines(), "\n"), "[") {
+			if !strings.Contains(strings.Join(Picture(z, size[0], size[1], Palette{}).Lines(), "\n"), "[") {
 				t.Fatalf("%v, %s selected: not marked", size, z.Discs[sel].ID)
 			}
 		}
@@ -207,7 +204,7 @@ func TestPictureOddInput(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			c := Picture(tt.s, 40, 12, ASCII, Palette{})
+			c := Picture(tt.s, 40, 12, Palette{})
 			if got := strings.Join(c.Lines(), "\n"); !strings.Contains(got, tt.says) {
 				t.Errorf("no %q in\n%s", tt.says, got)
 			}
@@ -223,7 +220,7 @@ func TestPictureOddInput(t *testing.T) {
 func TestAspect(t *testing.T) {
 	s := Section{OverMM: 10, Discs: []Disc{{ID: "a", Label: "a", D: 0.1}}}
 	for _, a := range []unit.Ratio{0, 0.4, 0.5, 0.6} {
-		lines := Picture(s, 80, 16, ASCII, Palette{CellAspect: a}).Lines()
+		lines := Picture(s, 80, 16, Palette{CellAspect: a}).Lines()
 		top, left, right := -1, 80, -1
 		bottom := 0
 		for i, l := range lines {

@@ -30,8 +30,30 @@ type Disc struct {
 	Kind  Kind
 	Class int // colour class, its meaning chosen by the caller; taken modulo Classes
 
+	// What the drawing shows and the map does not: package shape.
+	Code     string // colour code of the insulation, base first: "96"; "" is not known
+	Cores    []Core // of a unit
+	Shielded bool   // a unit with a shield
+	Dim      bool   // of a layer that is not in hand
+	Numbered bool   // carries its number
+
 	Selected, Neighbour, Tracer, Flagged bool
 }
+
+// Core is one wire of a unit: its middle from the unit's own in mm, its diameter and colour code.
+type Core struct {
+	X, Y, D unit.Millimetre
+	Code    string
+}
+
+// Turn is which way wires pass over the top of a bundle that goes away from whoever looks.
+type Turn int8
+
+// The turns. The zero value is straight.
+const (
+	ToLeft  Turn = -1
+	ToRight Turn = 1
+)
 
 // Section is a cross-section to be drawn.
 type Section struct {
@@ -42,6 +64,10 @@ type Section struct {
 	TapeMM   unit.Millimetre
 	BuiltMM  unit.Millimetre // what the centre is built up to with tape; 0 is none; not drawn in cells
 	SheathMM unit.Millimetre // outside diameter of the sheath; 0 is none
+	WallMM   unit.Millimetre // of the sheath; 0 is not known
+	Turn     Turn            // of the layer in hand
+	ByClass  bool            // discs are told apart by their class; else by their insulation
+	Says     string          // a line under the drawing
 	Seen     string          // the caption: "seen from P1"
 	Number   string          // drawing number, for larger drawings; not drawn in cells
 
@@ -52,8 +78,17 @@ type Section struct {
 // View is a round window on a section.
 type View struct{ X, Y, D unit.Millimetre }
 
+// Whole reports whether the window is not set, so that everything is drawn.
+func (v View) Whole() bool { return v.whole() }
+
 // whole reports whether the window is not set, so that everything is drawn.
 func (v View) whole() bool { return !(v.D > 0) }
+
+// Usable reports whether a disc can be drawn at all.
+func (d Disc) Usable() bool { return d.usable() }
+
+// Reach is the radius about the axis that holds all that is to be drawn, in mm.
+func (s Section) Reach() float64 { return s.reach() }
 
 // usable reports whether a disc can be drawn at all.
 func (d Disc) usable() bool {

@@ -52,6 +52,10 @@ func Width(s string) int {
 	return cells
 }
 
+// OneCell reports whether a character is known to take one cell on every terminal, whatever of
+// its kind stands beside it.
+func OneCell(r rune) bool { return r >= ' ' && r <= '~' || oneCell(r) }
+
 // oneCell reports whether a character takes one cell whatever stands beside it, as
 // long as that is such a character too: none of these joins with a neighbour.
 func oneCell(r rune) bool {

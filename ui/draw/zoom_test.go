@@ -32,7 +32,7 @@ func TestZoomed(t *testing.T) {
 	if d := cmp.Diff(s, Zoomed(s, "nobody")); d != "" {
 		t.Errorf("an unknown id changed the section:\n%s", d)
 	}
-	c := Picture(z, 60, 24, ASCII, Palette{})
+	c := Picture(z, 60, 24, Palette{})
 	if len(c.NotShown) != 0 || len(c.OutOfView) != len(z.OutOfView) {
 		t.Errorf("not shown %v, %d outside of %d", c.NotShown, len(c.OutOfView), len(z.OutOfView))
 	}

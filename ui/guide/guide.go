@@ -185,8 +185,11 @@ var topics = []Topic{
 		" =   the lay-up or tube in use",
 		" *   tracer: the wire of a layer whose colour no other has; it lies first",
 		" ~   rests on a value from memory",
-		" [ ] the piece you are on, in the section; ( ) its neighbours, o filler",
-		" +   in the section: no room for that label; * looks closer",
+		" [ ] the piece you are on, in the section; a drawn one has a ring round it",
+		"The section shows wires in the colours of their insulation, units with their cores, spares as outlines, fillers hatched. " +
+			"The layer you are on carries its numbers, or the wire you are on and the two next to it. The arrow shows how the wires of " +
+			"that layer go over the top. * goes on to other colours, then looks closer.",
+		"In plain characters it is a map: ( ) next to the piece you are on, o filler, + no room for that label.",
 	}},
 	{"words", "the words", []string{
 		" OD        diameter over the high spots: what callipers read",

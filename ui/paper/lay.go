@@ -11,6 +11,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/cross"
 	"contralay/ui/draw"
 )
 
@@ -80,34 +81,9 @@ func arrow(hand model.Hand) template.HTML {
 
 // section is a branch as it is drawn: every component where it lies.
 func (m maker) section(i int) draw.Section {
-	b := &m.s.Branches[i]
-	s := draw.Section{OverMM: b.OverMM, TapeMM: b.TapeMM, Seen: "seen from " + m.h.Branches[i].From}
-	if len(b.Layers) > 0 && b.Layers[0].BuiltMM > 0 {
-		s.BuiltMM = b.Layers[0].OverMM
-	}
-	if b.Sheath.Tube.Set && b.Sheath.Verdict.Wraps {
-		s.SheathMM = b.Sheath.Verdict.OverMM
-	}
-	for k, l := range b.Layers {
-		for _, c := range l.Members {
-			s.Discs = append(s.Discs, draw.Disc{ID: c.ID, Label: c.ID, X: c.X, Y: c.Y, D: c.D, Layer: k, Kind: KindOf(c.Kind),
-				Tracer: c.ID == l.Tracer && k > 0})
-		}
-	}
+	s := cross.Of(m.s, i)
+	s.Seen = "seen from " + m.h.Branches[i].From
 	return s
-}
-
-// KindOf is a member of a layer as it is drawn.
-func KindOf(k sheet.Kind) draw.Kind {
-	switch k {
-	case sheet.OfUnit:
-		return draw.Unit
-	case sheet.OfSpare:
-		return draw.Spare
-	case sheet.OfFiller:
-		return draw.Filler
-	}
-	return draw.Wire
 }
 
 // Widths of a section on paper, mm: thicker bundles are drawn larger.

@@ -1,6 +1,6 @@
 // Package screen writes the frames of a full-screen program to a terminal: a frame
-// as soon as it is made, of a frame only the lines that changed, and nothing at all
-// while nothing changes.
+// as soon as it is made, of a frame only the runs of cells that changed, and nothing at
+// all while nothing changes.
 //
 // The terminal library draws on a clock. To answer a key within a frame of 120 a
 // second its clock has to wake that often, and a program that only waits then takes

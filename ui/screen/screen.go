@@ -41,7 +41,7 @@ type Screen struct {
 // New is a screen on a terminal; nothing is written before the first frame.
 func New(out io.Writer, width int) *Screen { return &Screen{out: out, width: width} }
 
-// Resize says how wide a line may be, and that what stands there is to be drawn anew.
+// Resize says how wide a line may be, and that what is on the terminal is to be drawn again.
 func (s *Screen) Resize(width int) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
@@ -82,10 +82,10 @@ func (s *Screen) late() {
 func (s *Screen) draw() {
 	frame := s.next
 	s.next = nil
-	var b strings.Builder
+	var p pen
 	if !s.entered {
 		s.entered = true
-		b.WriteString(enter)
+		p.out = append(p.out, enter...)
 	}
 	for k := range max(len(frame), len(s.shown)) {
 		line, was, there := "", "", k < len(s.shown)
@@ -98,23 +98,37 @@ func (s *Screen) draw() {
 		if there && line == was || !there && line == "" {
 			continue
 		}
-		line = s.safe(line)
-		b.WriteString("\x1b[" + strconv.Itoa(k+1) + ";1H" + line)
-		// Lines are written by themselves and in any order, so none may leave its colour
-		// to the next; and what is erased takes the ground that is set.
-		if strings.IndexByte(line, '\x1b') >= 0 && !strings.HasSuffix(line, reset) {
-			b.WriteString(reset)
-		}
-		// After a full line the cursor waits at its last cell, which erasing would
-		// take away.
-		if ansi.StringWidth(line) < s.width {
-			b.WriteString(erase)
-		}
+		s.change(&p, k, s.safe(was), s.safe(line))
 	}
+	p.to(look{})
 	s.shown = frame
-	if b.Len() > 0 {
-		s.write(b.String())
+	if len(p.out) > 0 {
+		s.write(string(p.out))
 		s.last = time.Now()
+	}
+}
+
+// change writes what differs in one line. Where every character takes one cell the runs of cells
+// that changed are written; a line that holds others, on whose width terminals disagree, is
+// written whole.
+func (s *Screen) change(p *pen, row int, was, line string) {
+	before, ok := cells(was)
+	after, too := cells(line)
+	if ok && too && len(before) <= s.width && len(after) <= s.width {
+		p.line(row, before, after)
+		return
+	}
+	p.to(look{})
+	p.out = append(p.out, "\x1b["+strconv.Itoa(row+1)+";1H"...)
+	p.out = append(p.out, line...)
+	// The next line must not take on this one's colour; and what is erased takes the ground that
+	// is set.
+	if strings.IndexByte(line, '\x1b') >= 0 && !strings.HasSuffix(line, reset) {
+		p.out = append(p.out, reset...)
+	}
+	// After a full line the cursor waits at its last cell, which erasing would take away.
+	if ansi.StringWidth(line) < s.width {
+		p.out = append(p.out, erase...)
 	}
 }
 

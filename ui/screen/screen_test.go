@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"regexp"
+	"strconv"
 	"strings"
 	"sync"
 	"testing"
@@ -151,7 +152,10 @@ func TestLeave(t *testing.T) {
 }
 
 // ours are the sequences that the program itself sends: its own screen, the cursor, colours.
-var ours = regexp.MustCompile(`\x1b\[\?(1049|25|2004)[hl]|\x1b\[2J|\x1b\[K|\x1b\[[0-9]*(;[0-9]*)*[Hm]`)
+var ours = regexp.MustCompile(`\x1b\[\?(1049|25|2004)[hl]|\x1b\[2J|\x1b\[K|\x1b\[[0-9]*(;[0-9]*)*[HGm]`)
+
+// to is where the cursor is put: a line and a column, or a column of the same line.
+var to = regexp.MustCompile(`\x1b\[(?:[0-9]+;)?([0-9]+)[HG]`)
 
 // The last gate: whatever a frame holds, no byte commands the terminal but the program's own
 // sequences, and no line grows over the next.
@@ -172,9 +176,14 @@ func TestNothingCommandsTheTerminal(t *testing.T) {
 		if c, found := visible.Find(rest); found || !utf8.ValidString(rest) {
 			r.Fatalf("%q holds %U outside the program's own sequences", sent, c)
 		}
-		for n, part := range regexp.MustCompile(`\x1b\[[0-9]+;1H`).Split(sent, -1) {
-			if cells := ansi.StringWidth(ours.ReplaceAllString(part, "")); n > 0 && cells > w {
-				r.Fatalf("%q takes %d cells on a screen of %d", part, cells, w)
+		at := to.FindAllStringSubmatch(sent, -1)
+		for n, part := range to.Split(sent, -1) {
+			if n == 0 {
+				continue
+			}
+			column, err := strconv.Atoi(at[n-1][1])
+			if cells := ansi.StringWidth(ours.ReplaceAllString(part, "")); err != nil || column-1+cells > w {
+				r.Fatalf("%q takes %d cells from column %d on a screen of %d", part, cells, column, w)
 			}
 		}
 	})

@@ -1,5 +1,7 @@
 package desk
 
+import "contralay/model"
+
 // Page is a screen's content: a few lines, then rows to choose from.
 type Page struct {
 	Lines  []string // above the rows; plain text
@@ -21,6 +23,7 @@ type Row struct {
 	Key     string                // what the row is, where rows come and go above it
 	Show    func(m *Model) *Model // the bench as the row would have it; drawn, never changed
 	Id      string                // component to mark in the section
+	Layer   model.Opt[int]        // layer that the row has in hand, in the section
 	Mark    string                // "!" stop, "?" warning
 	Enter   func(m *Model)
 	Does    string                 // what Enter does there, for the bar; "" opens

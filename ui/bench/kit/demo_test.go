@@ -8,6 +8,7 @@ import (
 
 	"contralay/model/unit"
 	"contralay/ui/draw"
+	"contralay/ui/draw/shape"
 )
 
 // demo is a screen as the bench shows it, for tests and for looking at.
@@ -66,12 +67,11 @@ func picture(t *Theme, s Size) []string {
 		section.Discs = append(section.Discs, draw.Disc{ID: fmt.Sprint(101 + k), Label: fmt.Sprint(101 + k), D: 2.6, Class: k,
 			Selected: k == 2, Layer: 1, X: x[k], Y: x[(k+6)%8]})
 	}
-	mode := draw.Blocks
 	if t.ASCII || t.Palette.Depth() == draw.NoColour {
-		mode = draw.ASCII
+		return draw.Picture(section, s.W, s.H, t.Palette).Styled(t.Palette)
 	}
-	c := draw.Picture(section, s.W, s.H, mode, t.Palette)
-	return c.Styled(t.Palette)
+	section.ByClass = true
+	return shape.Picture(section, s.W, s.H, t.Palette).Styled(t.Palette)
 }
 
 // palettes are the terminals there are.

@@ -88,6 +88,7 @@ func FillPage(m *desk.Model, _ int, _ string) desk.Page {
 			Detail: fmt.Sprintf("%s has room for %d more. Enter or + takes the offer", words.Capital(model.LayerName(o.Layer)),
 				b.Layers[o.Layer].Room),
 			Id:    firstID(&b.Layers[o.Layer]),
+			Layer: model.Some(o.Layer),
 			Why:   append(desk.FiguresAt(mb.ID, o.Layer, "layer.room", "layer.takes"), o.Why...),
 			Enter: func(m *desk.Model) { fill(m, o) }, Step: func(m *desk.Model, by int) {
 				if by > 0 {

@@ -105,6 +105,11 @@ func layerPage(m *desk.Model, k int) desk.Page {
 	if k < len(mb.Layers) { // one that is only proposed is in no file
 		p.Rows = append(p.Rows, desk.AllValuesOf(schema.At{{Table: "branch", Index: m.Branch}, {Table: "layer", Index: k}}, mb.ID))
 	}
+	for n := range p.Rows {
+		if p.Rows[n].Id == "" {
+			p.Rows[n].Layer = model.Some(k)
+		}
+	}
 	return p
 }
 

@@ -47,7 +47,8 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 	for k := range b.Layers {
 		l := &b.Layers[k]
 		r := desk.Row{
-			Text: columns.Line(k), Key: "layer " + layerWord(k), Detail: layerDetail(m, k, l), Id: firstID(l), Mark: layerMark(m, k, l),
+			Text: columns.Line(k), Key: "layer " + layerWord(k), Detail: layerDetail(m, k, l), Id: firstID(l), Layer: model.Some(k),
+			Mark:  layerMark(m, k, l),
 			Enter: func(m *desk.Model) { openLayer(m, k) },
 			Step:  func(m *desk.Model, by int) { shift(m, k, by) },
 			Why:   desk.FiguresAt(mb.ID, k, layerFigures...),
