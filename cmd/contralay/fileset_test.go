@@ -9,6 +9,8 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/ui/paper/filename"
+
 	"pgregory.net/rapid"
 )
 
@@ -150,7 +152,7 @@ func TestNamesNeverCollide(t *testing.T) {
 		{{strings.Repeat("L", 80), "A"}, {strings.Repeat("L", 80), "B"}}, {{strings.Repeat("L", 80), "A"}, {strings.Repeat("L", 81), "A"}},
 		{{"", ""}, {"harness", ""}}, {{"\u00e9", "A"}, {"e\u0301", "A"}}, {{"HC2", "A "}, {"HC2", "A"}}, {{"CON", ""}, {"con", ""}},
 	} {
-		a, b := sheetName(pair[0].number, pair[0].revision), sheetName(pair[1].number, pair[1].revision)
+		a, b := filename.Sheet(pair[0].number, pair[0].revision), filename.Sheet(pair[1].number, pair[1].revision)
 		if strings.EqualFold(a, b) {
 			t.Errorf("%v: both are %s", pair, a)
 		}
@@ -158,18 +160,18 @@ func TestNamesNeverCollide(t *testing.T) {
 	for _, c := range []struct{ number, revision, want string }{
 		{"HC2-ENG-01", "C", "HC2-ENG-01-C"}, {"HC2", "", "HC2"}, {"", "", "harness"},
 	} {
-		if got := sheetName(c.number, c.revision); got != c.want {
+		if got := filename.Sheet(c.number, c.revision); got != c.want {
 			t.Errorf("%q %q: %s, want %s", c.number, c.revision, got, c.want)
 		}
 	}
-	if got := sheetName(strings.Repeat("ÄB-", 100), "C7"); !strings.Contains(got, "-C7~") || len(got) > 120 {
+	if got := filename.Sheet(strings.Repeat("ÄB-", 100), "C7"); !strings.Contains(got, "-C7~") || len(got) > 120 {
 		t.Errorf("a long number: %s", got)
 	}
 	seen := map[string]named{}
 	text := rapid.StringOfN(rapid.SampledFrom([]rune("AbB1-./: _~é\u202e\\*con")), 0, 5, -1)
 	rapid.Check(t, func(r *rapid.T) {
 		n := named{text.Draw(r, "number"), text.Draw(r, "revision")}
-		name := strings.ToLower(sheetName(n.number, n.revision))
+		name := strings.ToLower(filename.Sheet(n.number, n.revision))
 		if other, taken := seen[name]; taken && other != n {
 			r.Fatalf("%+q and %+q are both %s", other, n, name)
 		}

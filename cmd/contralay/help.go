@@ -68,89 +68,24 @@ func ofCommand(name string) string {
 
 // commands and flags are what a shell may complete.
 func commands() []string {
-	return []string{"new", "check", "figures", "compare", "import", "inserts", "measured", "plan", "run", "sheet", "section", "help", "completion",
+	return []string{"new", "check", "figures", "compare", "import", "inserts", "measured", "plan", "run", "sheet", "section", "help",
+		"completion",
 		"version"}
 }
 
 func flags() []string {
-	return []string{"--accept", "--ascii", "--bounce", "--by", "--catalogue", "--centres", "--colour", "--full", "--help", "--into", "--json",
-		"--keep-odd", "--lay-ratio", "--layer", "--light", "--on", "--out", "--pairs", "--recipe", "--serial", "--sheet", "--shielded", "--spares",
+	return []string{"--accept", "--ascii", "--bounce", "--by", "--catalogue", "--centres", "--colour", "--full", "--help", "--into",
+		"--json",
+		"--keep-odd", "--lay-ratio", "--layer", "--light", "--on", "--out", "--pairs", "--recipe", "--serial", "--sheet", "--shielded",
+		"--spares",
 		"--spec", "--unit",
 		"--without"}
 }
 
-// completion prints a script for a shell: commands, topics, the words a flag takes,
-// and files elsewhere.
+// completion prints a script for a shell.
 func completion(shell string, w world) (int, error) {
-	words := func(in []string) string { return strings.Join(in, " ") }
-	var text string
-	switch shell {
-	case "bash":
-		text = fmt.Sprintf(`# contralay for bash: source <(contralay completion bash)
-_contralay() {
-  local cur=${COMP_WORDS[COMP_CWORD]} prev=${COMP_WORDS[COMP_CWORD-1]}
-  case $prev in
-    help) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
-    completion) COMPREPLY=($(compgen -W "bash zsh fish" -- "$cur")); return ;;
-    --colour) COMPREPLY=($(compgen -W "auto always never" -- "$cur")); return ;;
-    --centres) COMPREPLY=($(compgen -W "equal unequal built" -- "$cur")); return ;;
-    --by) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
-    --layer|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
-  esac
-  case $cur in
-    -*) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
-  esac
-  COMPREPLY=($(compgen -f -- "$cur"))
-  if [ "$COMP_CWORD" -eq 1 ]; then
-    COMPREPLY+=($(compgen -W "%s" -- "$cur"))
-  fi
-}
-complete -o filenames -F _contralay contralay
-`, words(topics()), words(waysOf()), words(flags()), words(commands()))
-	case "zsh":
-		text = fmt.Sprintf(`#compdef contralay
-# contralay for zsh: source <(contralay completion zsh)
-_contralay() {
-  case ${words[CURRENT-1]} in
-    help) compadd %s; return ;;
-    completion) compadd bash zsh fish; return ;;
-    --colour) compadd auto always never; return ;;
-    --centres) compadd equal unequal built; return ;;
-    --by) compadd %s; return ;;
-    --layer|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
-  esac
-  if [[ ${words[CURRENT]} == -* ]]; then
-    compadd -- %s
-    return
-  fi
-  (( CURRENT == 2 )) && compadd %s
-  _files
-}
-compdef _contralay contralay
-`, words(topics()), words(waysOf()), words(flags()), words(commands()))
-	case "fish":
-		var b strings.Builder
-		b.WriteString("# contralay for fish: contralay completion fish | source\n")
-		fmt.Fprintf(&b, "complete -c contralay -n __fish_use_subcommand -a '%s'\n", words(commands()))
-		fmt.Fprintf(&b, "complete -c contralay -f -n '__fish_seen_subcommand_from help' -a '%s'\n", words(topics()))
-		b.WriteString("complete -c contralay -f -n '__fish_seen_subcommand_from completion' -a 'bash zsh fish'\n")
-		takes := map[string]string{"--colour": "auto always never", "--centres": "equal unequal built", "--bounce": "", "--spares": "",
-			"--pairs": "", "--shielded": "", "--lay-ratio": "", "--layer": "", "--by": words(waysOf())}
-		for _, f := range flags() {
-			name := strings.TrimPrefix(f, "--")
-			switch v, is := takes[f]; {
-			case f == "--catalogue":
-				fmt.Fprintf(&b, "complete -c contralay -l %s -r\n", name)
-			case is && v == "":
-				fmt.Fprintf(&b, "complete -c contralay -l %s -x\n", name)
-			case is:
-				fmt.Fprintf(&b, "complete -c contralay -l %s -x -a '%s'\n", name, v)
-			default:
-				fmt.Fprintf(&b, "complete -c contralay -l %s\n", name)
-			}
-		}
-		text = b.String()
-	default:
+	text := guide.Completion(shell, guide.Completes{Commands: commands(), Topics: topics(), Flags: flags(), Ways: waysOf()})
+	if text == "" {
 		return usage, misuse{fmt.Sprintf("completions are for bash, zsh and fish, not %q", shell)}
 	}
 	return ok, print(w.out, text)

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"contralay/model/file"
+	"contralay/ui/paper/filename"
 )
 
 // keepRevision keeps the file of an earlier revision beside the one that is about to take
@@ -35,5 +36,5 @@ func keepRevision(path string, d file.Document) error {
 
 // revisionName is where a revision is kept, spelled so that any disk takes it.
 func revisionName(path, revision string) string {
-	return strings.TrimSuffix(path, filepath.Ext(path)) + "-rev-" + diskName(revision) + filepath.Ext(path)
+	return strings.TrimSuffix(path, filepath.Ext(path)) + "-rev-" + filename.OnDisk(revision) + filepath.Ext(path)
 }

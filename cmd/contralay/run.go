@@ -176,7 +176,8 @@ func dispatch(args []string, w world) (int, error) {
 	default:
 		if len(more) > 0 {
 			return usage,
-				misuse{fmt.Sprintf("%q is no command. The commands are new, check, figures, plan, inserts, sheet, section, run, measured, import, "+
+				misuse{fmt.Sprintf("%q is no command. The commands are new, check, figures, plan, inserts, sheet, section, run, "+
+					"measured, import, "+
 					"compare, "+
 					"help, completion, version (contralay --help)", cmd)}
 		}

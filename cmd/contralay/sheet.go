@@ -11,6 +11,7 @@ import (
 	calcsheet "contralay/calc/sheet"
 	"contralay/model/file"
 	"contralay/ui/paper"
+	"contralay/ui/paper/filename"
 )
 
 // mostHarness is more than the loader takes of standard input, in bytes: it says so itself.
@@ -103,7 +104,7 @@ func writeSheet(s *calcsheet.Sheet, meta paper.Meta, folder string) (written, er
 	if err != nil {
 		return written{}, err
 	}
-	base := sheetName(s.H.Head.Number.V, s.H.Head.Revision.V)
+	base := filename.Sheet(s.H.Head.Number.V, s.H.Head.Revision.V)
 	set := map[string][]byte{base + ".html": sheet.HTML}
 	for _, t := range sheet.Lists {
 		text, err := paper.CSV(t)

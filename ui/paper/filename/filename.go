@@ -1,4 +1,7 @@
-package main
+// Package filename says how files of a sheet are called. Two numbers or revisions that differ in anything give two
+// names, on a disk that takes a small letter for a capital one too: a name that says all of its text is the text;
+// any other ends in "~" and a hash of it.
+package filename
 
 import (
 	"crypto/sha256"
@@ -8,17 +11,13 @@ import (
 	"unicode/utf8"
 )
 
-// How files are called. Two numbers or revisions that differ in anything give two names, on a
-// disk that takes a small letter for a capital one too: a name that says all of its text is
-// the text; any other ends in "~" and a hash of it.
-
 // mostName is how much of a number is in a name, bytes: with revision, hash and the name of a
 // list it stays under the 255 that a disk takes.
 const mostName = 60
 
-// sheetName is number and revision, spelled so that any disk takes it. The revision is kept
+// Sheet is number and revision, spelled so that any disk takes it. The revision is kept
 // however long the number is.
-func sheetName(number, revision string) string {
+func Sheet(number, revision string) string {
 	shown := strings.Trim(readable(number, mostName)+"-"+readable(revision, mostName/2), "-.")
 	if shown == "" {
 		shown = "harness"
@@ -33,8 +32,8 @@ func sheetName(number, revision string) string {
 	return shown + "~" + hashed(number, revision)
 }
 
-// diskName is a text as a file may be called.
-func diskName(text string) string {
+// OnDisk is a text as a file may be called.
+func OnDisk(text string) string {
 	if plain(text) {
 		return text
 	}
