@@ -15,8 +15,8 @@ func AddBranch(h *model.Harness, from, to string, length unit.Millimetre) (out *
 	if err := mayJoin(h, from, to); err != nil {
 		return h, "", err
 	}
-	if !(length > 0) {
-		return h, "", fmt.Errorf("a branch cannot be %s mm long: more than 0", plain(length))
+	if !(length >= 0) {
+		return h, "", fmt.Errorf("a branch cannot be %s mm long: 0 where it is not measured yet, or more", plain(length))
 	}
 	n := *h
 	b := model.Branch{ID: h.FreeID("L"), From: from, To: to, LengthMM: length}
@@ -50,8 +50,8 @@ type Leg struct{ Breakout, Branch, Termination string }
 // branch is split there, and the leg runs from the new breakout to a new termination with some
 // cavities, numbered from 1.
 func AddLegAt(h *model.Harness, branch string, station, length unit.Millimetre, cavities int) (*model.Harness, Leg, error) {
-	if !(length > 0) {
-		return h, Leg{}, fmt.Errorf("a branch cannot be %s mm long: more than 0", plain(length))
+	if !(length >= 0) {
+		return h, Leg{}, fmt.Errorf("a branch cannot be %s mm long: 0 where it is not measured yet, or more", plain(length))
 	}
 	out, j, err := Split(h, branch, station)
 	if err != nil {

@@ -237,8 +237,11 @@ func TestHang(t *testing.T) {
 			t.Errorf("%s to %s: %v", c.from, c.to, err)
 		}
 	}
-	if _, _, err := edit.AddBranch(h, "J2", "NEW", 0); err == nil {
-		t.Error("a branch of 0 mm")
+	if _, _, err := edit.AddBranch(h, "J2", "NEW", -1); err == nil {
+		t.Error("a branch of less than nothing")
+	}
+	if out, _, err := edit.AddBranch(h, "J2", "NEW", 0); err != nil || out.Branches[len(out.Branches)-1].Measured() {
+		t.Errorf("a branch that is not measured yet: %v", err)
 	}
 }
 

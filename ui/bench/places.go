@@ -79,8 +79,8 @@ var screens = []desk.Place{
 	{Kind: tree.NeedsKind, Help: "map", Wide: true, Page: tree.NeedsPage},
 	{Kind: tree.WayKind, Help: "map", Wide: true, Safe: true, ReadOnly: true, Page: tree.WayPage},
 	{Kind: tree.SplitKind, Help: "map", Wide: true, Safe: true, ReadOnly: true, Page: tree.SplitPage},
-	{Kind: tree.ChangeKind, Title: "change a branch", Help: "map", Wide: true, Page: tree.ChangePage},
-	{Kind: tree.PlaceKind, Title: "place", Help: "map", Wide: true, Page: tree.PlacePage},
+	{Kind: tree.ChangeKind, Title: "change a branch", Help: "map", Wide: true, Safe: true, Page: tree.ChangePage},
+	{Kind: tree.PlaceKind, Title: "place", Help: "map", Wide: true, Safe: true, Page: tree.PlacePage},
 	{Kind: tree.EndsKind, Title: "terminations", Help: "ends", Wide: true, Page: tree.EndsPage},
 	{Kind: tree.EndKind, Title: "termination", Help: "ends", Wide: true, Page: tree.EndPage},
 	{Kind: tree.SplicesKind, Help: "ends", Wide: true, Page: tree.SplicesPage},
@@ -89,11 +89,11 @@ var screens = []desk.Place{
 
 	// making things; nothing is in the harness before it is taken, so Backspace goes back
 	{Kind: ends.AddKind, Title: "add", Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.AddPage},
-	{Kind: ends.ConnectorKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.ConnectorPage},
+	{Kind: ends.ConnectorKind, Help: "add", Wide: true, Safe: true, Page: ends.ConnectorPage, Backspace: ends.KeepForm},
 	{Kind: ends.GroupsKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.GroupsPage},
 	{Kind: ends.GroupKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.GroupPage},
-	{Kind: ends.DeviceKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.DevicePage},
-	{Kind: ends.SparesKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.SparesPage},
+	{Kind: ends.DeviceKind, Help: "add", Wide: true, Safe: true, Page: ends.DevicePage, Backspace: ends.KeepForm},
+	{Kind: ends.SparesKind, Help: "add", Wide: true, Safe: true, Page: ends.SparesPage, Backspace: ends.KeepForm},
 
 	// ends
 	{Kind: ends.InsertKind, Help: "connectors", Safe: true, ReadOnly: true, Page: ends.ChooseInsertPage, Picture: ends.ChosenFace},

@@ -21,7 +21,9 @@ import (
 // That is done in steps of heat that are the same for every section, from that of the
 // coolest disc at its limit to that of the warmest, and read off at the one that the disc's
 // own heat leads to.
-func (res Result) Limits(s Section) []unit.Ampere { return res.rays.limits(s, math.Max(float64(res.Heat), 1)) }
+func (res Result) Limits(s Section) []unit.Ampere {
+	return res.rays.limits(s, math.Max(float64(res.Heat), 1))
+}
 
 // Limits is the same for a section that has no steady temperature at the currents entered. A disc
 // whose own current is what it fails by has its limit still; one that the others leave no steady

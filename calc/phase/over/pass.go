@@ -2,6 +2,7 @@ package over
 
 import (
 	"fmt"
+	"strings"
 
 	"contralay/calc/formula/cover"
 	"contralay/calc/formula/lay"
@@ -17,6 +18,7 @@ type bulge struct {
 	from, to, Mm unit.Millimetre
 	station      unit.Millimetre // the middle of a splice
 	name         string
+	wire, where  string // of a folded end: its wire, and where it lies
 }
 
 // pass is the largest thing a tube that lies between two stations must get over. It comes
@@ -79,19 +81,38 @@ func passFrom(s *sheet.Sheet, i, end int, from, to unit.Millimetre, lumped bool,
 			continue
 		}
 		// What lies beside it where it begins stands out with it.
-		mm, name := g.Mm, g.name
+		mm, beside := g.Mm, []bulge{g}
 		for n, o := range bulges {
 			if n != k && o.from <= f && o.to > f {
-				mm, name = mm+o.Mm, name+" beside "+o.name
+				mm, beside = mm+o.Mm, append(beside, o)
 			}
 		}
 		add, _ := beneath(s, i, f, t)
 		if over+add+mm > p.NominalMM {
 			p = sheet.Passing{Pass: cover.Pass{NominalMM: over + add + mm, MaxMM: most + add + mm}, AddMM: add, BulgeMM: mm,
-				StationMM: g.station, Over: name}
+				StationMM: g.station, Over: together(beside)}
 		}
 	}
 	return p
+}
+
+// together names what stands out at one place: folded ends that lie along the same stretch are named once.
+func together(all []bulge) string {
+	var out []string
+	for n := 0; n < len(all); n++ {
+		wires := []string{all[n].wire}
+		for n+1 < len(all) && all[n].wire != "" && all[n+1].wire != "" && all[n+1].from == all[n].from && all[n+1].to == all[n].to {
+			n++
+			wires = append(wires, all[n].wire)
+		}
+		if len(wires) > 1 {
+			last := len(wires) - 1
+			out = append(out, "the folded ends of "+strings.Join(wires[:last], ", ")+" and "+wires[last]+all[n].where)
+			continue
+		}
+		out = append(out, all[n].name)
+	}
+	return strings.Join(out, " beside ")
 }
 
 // zoneReach is how far into a branch its covers are looked at for what lies in the sorted
@@ -114,7 +135,7 @@ func Bulges(s *sheet.Sheet, i int) []bulge {
 		}
 		if mm := part.OverMM - spliceWire(s, sp.ID); mm > 0 {
 			out = append(out, bulge{middle - part.LengthMM/2, middle + part.LengthMM/2, mm, middle,
-				fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(middle, 0), b.ID)})
+				fmt.Sprintf("splice %s, at %s mm of %s", sp.ID, unit.Fixed(middle, 0), b.ID), "", ""})
 		}
 	}
 	for _, c := range endsphase.Caps(s) { // a folded end lies along the bundle beside the rest
@@ -126,8 +147,9 @@ func Bulges(s *sheet.Sheet, i int) []bulge {
 			from, to = c.AtMM, b.LengthMM
 		}
 		if mm := StandsOut(s, i, s.Wires[c.Wire].Dia.Nominal); mm > 0 {
-			out = append(out, bulge{from, to, mm, from, fmt.Sprintf("the folded end of %s, from %s to %s mm of %s", s.H.Wires[c.Wire].ID,
-				unit.Fixed(from, 0), unit.Fixed(to, 0), b.ID)})
+			where := fmt.Sprintf(", from %s to %s mm of %s", unit.Fixed(from, 0), unit.Fixed(to, 0), b.ID)
+			id := s.H.Wires[c.Wire].ID
+			out = append(out, bulge{from, to, mm, from, "the folded end of " + id + where, id, where})
 		}
 	}
 	return out

@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"contralay/calc"
 	"contralay/calc/phase/ends"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -259,21 +260,45 @@ func (m *maker) layInto(branch int, pieces []string) {
 	if b.Layers[last].Locked.V {
 		room = 0
 	}
-	in, rest := pieces[:room], pieces[room:]
-	m.h = m.h.EditBranch(branch, func(b *model.Branch) {
-		for _, id := range in {
-			b.AddTo(last, id)
-		}
-		if len(rest) > 0 {
-			b.Layers = append(b.Layers, model.Layer{Of: slices.Clone(rest)})
-		}
-	})
-	if len(in) > 0 {
-		m.chose("layer", in, "%s is laid already: %s goes into %s", b.ID, strings.Join(in, ", "), model.LayerName(last))
+	// What has room counts pieces like those that are there: thicker ones are tried.
+	with := func(layer, n int) *model.Harness {
+		return m.h.EditBranch(branch, func(b *model.Branch) {
+			if layer == len(b.Layers) {
+				b.Layers = append(b.Layers, model.Layer{})
+			}
+			for _, id := range pieces[:n] {
+				b.AddTo(layer, id)
+			}
+		})
 	}
-	if len(rest) > 0 {
-		m.chose("layer", rest, "%s is laid already: %s opens %s", b.ID, strings.Join(rest, ", "), model.LayerName(last+1))
+	for room > 0 && laid && !m.closes(with(last, room), branch, last) {
+		room--
 	}
+	for layer := last; len(pieces) > 0; layer++ {
+		n := room
+		if layer > last {
+			for n = len(pieces); n > 1 && !m.closes(with(layer, n), branch, layer); {
+				n--
+			}
+		}
+		if n == 0 {
+			continue
+		}
+		m.h = with(layer, n)
+		says := "goes into"
+		if layer > last {
+			says = "opens"
+		}
+		m.chose("layer", pieces[:n], "%s is laid already: %s %s %s", b.ID, strings.Join(pieces[:n], ", "), says, model.LayerName(layer))
+		pieces = pieces[n:]
+	}
+}
+
+// closes reports whether a layer of a branch closes with what a harness puts into it.
+func (m *maker) closes(h *model.Harness, branch, layer int) bool {
+	t := calc.Build(h, m.s.Base, m.s)
+	layers := t.Branches[branch].Layers
+	return layer >= len(layers) || layers[layer].Closes && layers[layer].Lift <= t.Limits.LiftTight
 }
 
 // worst is how far a figure can be trusted that is worked out from others.

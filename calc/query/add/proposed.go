@@ -2,6 +2,7 @@ package add
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"contralay/calc/sheet"
@@ -10,16 +11,23 @@ import (
 )
 
 // Proposed writes into the harness what the sheet proposes for its outside: the sheath of every
-// branch that has no cover yet, and a straight boot on every connector whose shell has one. What
+// branch that has no cover yet or whose sheath does not fit any more, and a straight boot on every connector whose shell has one. What
 // the file gives already stays. It returns how many of each it wrote.
 func Proposed(s *sheet.Sheet) (h *model.Harness, sheaths, boots int) {
 	h = s.H
 	for i := range s.Branches {
 		sh := &s.Branches[i].Sheath
-		if !sh.Proposed || sh.Part == "" || len(s.H.Branches[i].Covers) > 0 {
+		part := sh.Part
+		switch {
+		case !sh.Proposed && part != "" && sh.Verdict.Stops() && len(sh.Others) > 0 && !sh.Others[0].Verdict.Stops():
+			part = sh.Others[0].Tube.ID // the one that is named goes on no more, or holds no more
+			at := slices.IndexFunc(s.H.Branches[i].Covers, func(c model.Cover) bool { return c.What == model.CoverSheath })
+			h = h.EditBranch(i, func(b *model.Branch) { b.Covers[at].Part = model.Some(part) })
+			sheaths++
+			continue
+		case !sh.Proposed || part == "" || len(s.H.Branches[i].Covers) > 0:
 			continue
 		}
-		part := sh.Part
 		h = h.EditBranch(i, func(b *model.Branch) {
 			b.Covers = []model.Cover{{What: model.CoverSheath, Part: model.Some(part)}}
 		})

@@ -103,7 +103,7 @@ func (c *Coloured) Text() string {
 		says = count(n, "wire") + " coloured"
 	}
 	if c.Kept > 0 {
-		says += fmt.Sprintf(", %d kept", c.Kept)
+		says += fmt.Sprintf(", %d keep theirs", c.Kept)
 	}
 	for _, l := range c.Lacks {
 		says += ". " + l.Says

@@ -76,7 +76,8 @@ func Counted(values []string) map[string]int {
 }
 
 // Numbered puts numbers before rows that are chosen by Enter: digits and Enter take the row of
-// that number, wherever the cursor is.
+// that number, wherever the cursor is. Where what a row stands for is a number itself, such as a wire
+// or a size, that number takes it.
 func Numbered(rows []Row) []Row {
 	out := slices.Clone(rows)
 	wide := len(fmt.Sprint(len(rows)))
@@ -87,6 +88,10 @@ func Numbered(rows []Row) []Row {
 			continue // digits are its own value
 		}
 		out[n].Field = &Field{Label: "take the row of number", Number: true, Set: func(m *Model, text string) error {
+			if at := slices.IndexFunc(rows, func(r Row) bool { return r.Key == text && r.Enter != nil }); at >= 0 {
+				rows[at].Enter(m) // a wire, a size, a number that is what the row stands for
+				return nil
+			}
 			k, err := strconv.Atoi(text)
 			if err != nil || k < 1 || k > len(rows) {
 				return fmt.Errorf("there is no row %s: 1 to %d", text, len(rows))

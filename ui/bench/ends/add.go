@@ -68,6 +68,12 @@ func AddPage(m *desk.Model, _ int, place string) desk.Page {
 	return p
 }
 
+// KeepForm answers Backspace on a page whose choices are in no harness yet: it takes back nothing, and loses
+// none of them.
+func KeepForm(m *desk.Model) {
+	m.Tell("nothing of this page is added yet, so there is nothing to undo. Esc leaves it")
+}
+
 // standsIn reports whether a place is in the harness.
 func standsIn(m *desk.Model, place string) bool {
 	_, t := m.Sheet.Index.Termination[place]

@@ -3,6 +3,7 @@ package ends
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -108,6 +109,15 @@ func summary(a add.Added) string {
 	put(a.Branches, "leg", "legs")
 	if len(out) == 0 {
 		return "nothing is added"
+	}
+	open := 0
+	for k := range a.H.Wires {
+		if w := &a.H.Wires[k]; slices.Contains(a.Wires, w.ID) && (w.From.V == "" || w.To.V == "") && w.CappedAt.V == "" {
+			open++
+		}
+	}
+	if open > 0 {
+		return words.Plural(open, "wire ends", "wires end") + " nowhere, because no cavity takes them. Added: " + strings.Join(out, ", ")
 	}
 	return "added: " + strings.Join(out, ", ")
 }

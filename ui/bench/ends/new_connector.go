@@ -79,7 +79,12 @@ func ConnectorPage(m *desk.Model, _ int, _ string) desk.Page {
 		where = ", on a leg of " + lengthText(m, f.length) + " from " + f.at
 		p.Rows = append(p.Rows, desk.Row{Key: "length", Text: "leg          " + lengthText(m, f.length), Detail: "Type its length",
 			Field: &desk.Field{Label: "length of the leg", Unit: m.Sys.Name(), Number: true, Next: true,
-				Set: func(m *desk.Model, text string) (err error) { f.length, err = length(m, text); return err }}})
+				Set: func(m *desk.Model, text string) (err error) {
+					if f.length, err = length(m, text); err == nil {
+						m.Tell("leg: " + lengthText(m, f.length))
+					}
+					return err
+				}}})
 	}
 	p.Rows = append(p.Rows,
 		desk.Row{Key: "take", Text: fmt.Sprintf("take it: %s %s, %s", f.id, f.name, connectorText(m, f)), Detail: "Enter adds it" + where,

@@ -47,7 +47,7 @@ func GroupsPage(m *desk.Model, _ int, _ string) desk.Page {
 
 // GroupPage is the kinds of one group, each under every name it goes by.
 func GroupPage(m *desk.Model, _ int, group string) desk.Page {
-	p := desk.Page{Lines: []string{"Which " + group + "? A number and Enter take a row."}}
+	p := desk.Page{Lines: []string{"Which kind of device? " + words.Capital(group) + ". A number and Enter take a row."}}
 	var rows []desk.Row
 	for _, d := range m.Sheet.Cat.DevicesOf(group) {
 		for _, name := range d.Names {
@@ -62,7 +62,7 @@ func GroupPage(m *desk.Model, _ int, group string) desk.Page {
 
 // kindText is what a kind brings, in a line.
 func kindText(d *catalogue.Device) string {
-	text := words.Plural(len(d.Carries), "cavity", "cavities")
+	text := words.Plural(d.Cavities, "cavity", "cavities")
 	if d.Outside != "" {
 		text += "; not rated here: " + d.Outside
 	}
@@ -97,10 +97,11 @@ func DevicePage(m *desk.Model, _ int, _ string) desk.Page {
 	p.Start = len(p.Rows)
 	p.Rows = append(p.Rows, desk.Row{Key: "count", Text: fmt.Sprintf("how many     %d", f.ask.Count), Detail: "Digits or + - say how many",
 		Step: func(m *desk.Model, by int) { f.setCount(stepCount(m, f.ask.Count, by)) },
-		Field: &desk.Field{Label: "how many", Number: true, Next: true, Set: func(_ *desk.Model, text string) error {
+		Field: &desk.Field{Label: "how many", Number: true, Next: true, Set: func(m *desk.Model, text string) error {
 			n, err := counted(text, "devices", mostDevices)
 			if err == nil {
 				f.setCount(n)
+				m.Tell(words.Plural(n, "device", "devices") + words.Either(f.ask.At == "", "", ". Type the length of each leg"))
 			}
 			return err
 		}}})
@@ -114,6 +115,7 @@ func DevicePage(m *desk.Model, _ int, _ string) desk.Page {
 						v, err := length(m, text)
 						if err == nil {
 							f.ask.LengthsMM[k] = v
+							m.Tell(fmt.Sprintf("leg %d: %s", k+1, lengthText(m, v)))
 						}
 						return err
 					}}})

@@ -55,10 +55,11 @@ func SparesPage(m *desk.Model, _ int, place string) desk.Page {
 	p.Rows = []desk.Row{
 		{Key: "count", Text: fmt.Sprintf("how many     %d", f.Count), Detail: "Digits or + - say how many",
 			Step: func(m *desk.Model, by int) { f.Count = stepCount(m, f.Count, by) },
-			Field: &desk.Field{Label: "how many", Number: true, Next: true, Set: func(_ *desk.Model, text string) error {
+			Field: &desk.Field{Label: "how many", Number: true, Next: true, Set: func(m *desk.Model, text string) error {
 				n, err := counted(text, "spares", mostDevices)
 				if err == nil {
 					f.Count = n
+					m.Tell(words.Plural(n, "spare", "spares"))
 				}
 				return err
 			}}},

@@ -9,6 +9,10 @@ import (
 func coverRow(m *desk.Model) desk.Row {
 	_, sheaths, boots := add.Proposed(m.Sheet)
 	says := add.ProposedText(sheaths, boots)
+	if says == "" && !anyLaid(m) {
+		return desk.Row{Key: "covers", Text: "sheaths and boots: nothing to cover yet", Detail: "Devices and wires come first",
+			Enter: func(m *desk.Model) { m.Tell("no branch holds a wire yet: add devices or wires first") }}
+	}
 	if says == "" {
 		return desk.Row{Key: "covers", Text: "sheaths and boots: all are chosen", Detail: "Each branch's step Sheath changes them",
 			Enter: func(m *desk.Model) {
@@ -21,4 +25,14 @@ func coverRow(m *desk.Model) desk.Row {
 			toMap(m)
 			m.Change(h, add.ProposedText(sheaths, boots)+" taken, as proposed")
 		}}
+}
+
+// anyLaid reports whether any branch holds something to cover.
+func anyLaid(m *desk.Model) bool {
+	for i := range m.Sheet.Branches {
+		if len(m.Sheet.Branches[i].Layers) > 0 {
+			return true
+		}
+	}
+	return false
 }

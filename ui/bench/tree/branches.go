@@ -217,9 +217,6 @@ func setLength(m *desk.Model, id string, v unit.Millimetre, text string) {
 	m.Change(m.H.EditBranch(m.Sheet.Index.Branch[id], func(b *model.Branch) { b.LengthMM = v }), id+" is now "+text+" "+m.Sys.Name())
 }
 
-// newLeg is what a leg added at the bench begins with: its length is typed next.
-const newLeg unit.Millimetre = 300
-
 // SplitPage asks where a branch is parted.
 func SplitPage(m *desk.Model, _ int, id string) desk.Page {
 	i, ok := m.Sheet.Index.Branch[id]

@@ -139,11 +139,11 @@ func legRow(m *desk.Model, id string) desk.Row {
 				if err != nil {
 					return err
 				}
-				h, leg, err := edit.AddLegAt(m.H, id, v, newLeg, 2)
+				h, leg, err := edit.AddLegAt(m.H, id, v, 0, 2)
 				if err != nil {
 					return fmt.Errorf("%s", m.Sys.Says(err.Error()))
 				}
-				says := fmt.Sprintf("leg %s to %s hangs on the new breakout %s. Digits set its length", leg.Branch, leg.Termination,
+				says := fmt.Sprintf("leg %s to %s hangs on the new breakout %s. Its length is not known yet: type it", leg.Branch, leg.Termination,
 					leg.Breakout)
 				if changed(m, h, says+uncovered(m.H, h, id, leg.Breakout)) {
 					toMap(m, "branch "+leg.Branch)
