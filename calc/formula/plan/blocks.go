@@ -11,7 +11,7 @@ package plan
 const mostMixed = 2
 
 // rows calls try with every next layer that keeps the blocks.
-func (s *search) rows() {
+func (s *stacking) rows() {
 	class := -1
 	for i, k := range s.kinds {
 		n := s.now.n[i]
@@ -28,7 +28,7 @@ func (s *search) rows() {
 
 // begin starts a block: one that ends within this layer, too, only from kind
 // from on, so that the same layer is not tried in two orders.
-func (s *search) begin(from int) {
+func (s *stacking) begin(from int) {
 	in := 0
 	for _, c := range s.cnt {
 		if c > 0 {
@@ -50,7 +50,7 @@ func (s *search) begin(from int) {
 }
 
 // loosest is the open share above which an inner layer is not worth filling.
-func (s *search) loosest() float64 {
+func (s *stacking) loosest() float64 {
 	if s.noFiller {
 		return 1
 	}
@@ -61,7 +61,7 @@ func (s *search) loosest() float64 {
 // block lays more and more of one kind; whole says that the layer may go on with
 // another once it is laid to its end. What is too few for an inner layer and not
 // all of the kind is passed over.
-func (s *search) block(i, from int, whole bool) {
+func (s *stacking) block(i, from int, whole bool) {
 	k := s.kinds[i]
 	was, laid := s.take[i], s.now.n[i]+s.take[i]
 	set := func(c int) {
@@ -88,7 +88,7 @@ func (s *search) block(i, from int, whole bool) {
 
 // enough is the fewest, up to most, that leave no more open than loosest; most
 // where none do.
-func (s *search) enough(most int, set func(int)) int {
+func (s *stacking) enough(most int, set func(int)) int {
 	lo, hi := 1, most
 	for lo < hi {
 		c := (lo + hi) / 2

@@ -181,15 +181,19 @@ func (b *brute) finish(s heap) {
 	}
 }
 
-// front is the figures no other beats, each with its cheapest cost.
+// front is the figures no other beats, each with its cheapest cost, and the cheapest of all.
 func (b *brute) front() []string {
 	var out []string
+	least := math.Inf(1)
+	for _, cost := range b.best {
+		least = math.Min(least, cost)
+	}
 	for k, cost := range b.best {
 		beaten := false
 		for o := range b.best {
 			beaten = beaten || o != k && o.fillers <= k.fillers && o.over <= k.over && o.lumpy <= k.lumpy && o.spares >= k.spares
 		}
-		if !beaten {
+		if !beaten || cost == least {
 			out = append(out, k.line(cost))
 		}
 	}
