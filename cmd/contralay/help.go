@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"contralay/calc/formula/plan"
 	"contralay/ui/bench"
 	"contralay/ui/guide"
 )
@@ -15,7 +16,7 @@ const textWidth = 76
 func usageText() string {
 	names := topics()
 	half := (len(names) + 1) / 2
-	return fmt.Sprintf(helpText, strings.Join(names[:half], ", ")+",\n                               "+strings.Join(names[half:], ", "))
+	return fmt.Sprintf(helpText, plan.AtOnce, strings.Join(names[:half], ", ")+",\n                               "+strings.Join(names[half:], ", "))
 }
 
 // topics are what help knows, the key table among them.
@@ -72,8 +73,10 @@ func commands() []string {
 }
 
 func flags() []string {
-	return []string{"--accept", "--ascii", "--bounce", "--catalogue", "--centres", "--colour", "--full", "--help", "--into", "--json",
-		"--keep-odd", "--lay-ratio", "--light", "--on", "--out", "--recipe", "--serial", "--sheet", "--spares", "--spec", "--unit",
+	return []string{"--accept", "--ascii", "--bounce", "--catalogue", "--centre", "--centres", "--colour", "--effort", "--full", "--help",
+		"--into", "--json",
+		"--keep-odd", "--lay-ratio", "--layers", "--light", "--on", "--out", "--recipe", "--serial", "--sheet", "--spares", "--spec",
+		"--unit",
 		"--without"}
 }
 
@@ -92,7 +95,7 @@ _contralay() {
     completion) COMPREPLY=($(compgen -W "bash zsh fish" -- "$cur")); return ;;
     --colour) COMPREPLY=($(compgen -W "auto always never" -- "$cur")); return ;;
     --centres) COMPREPLY=($(compgen -W "equal unequal built" -- "$cur")); return ;;
-    --bounce|--spares|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
+    --bounce|--spares|--centre|--layers|--effort|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   case $cur in
     -*) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
@@ -113,7 +116,7 @@ _contralay() {
     completion) compadd bash zsh fish; return ;;
     --colour) compadd auto always never; return ;;
     --centres) compadd equal unequal built; return ;;
-    --bounce|--spares|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
+    --bounce|--spares|--centre|--layers|--effort|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   if [[ ${words[CURRENT]} == -* ]]; then
     compadd -- %s
@@ -131,7 +134,7 @@ compdef _contralay contralay
 		fmt.Fprintf(&b, "complete -c contralay -f -n '__fish_seen_subcommand_from help' -a '%s'\n", words(topics()))
 		b.WriteString("complete -c contralay -f -n '__fish_seen_subcommand_from completion' -a 'bash zsh fish'\n")
 		takes := map[string]string{"--colour": "auto always never", "--centres": "equal unequal built", "--bounce": "", "--spares": "",
-			"--lay-ratio": ""}
+			"--lay-ratio": "", "--centre": "", "--layers": "", "--effort": ""}
 		for _, f := range flags() {
 			name := strings.TrimPrefix(f, "--")
 			switch v, is := takes[f]; {

@@ -10,64 +10,113 @@ import (
 // guess of what is still to come; of each such group so many are built on.
 type beam struct {
 	*tree
-	width  int
-	groups [][]*stack // by what they hold: none to all
-	at     int        // the group being built on
-	cut    []float64  // of a group that has enough: what is dearer has no place in it
-	built  int        // how many of it have been built on
-	whole  float64    // Σd² of everything
+	width
+	groups []group // by what they hold: none to all
+	at     int     // the group being built on
+	whole  float64 // Σd² of everything
 }
 
-// newBeam builds on width stacks of a group, mixes up to so many sizes in a layer and fills up to so many
-// places of an inner layer.
-func newBeam(s *stacking, width, mixed, fillers int) *beam {
-	b := &beam{tree: newTree(s), width: width, groups: make([][]*stack, beamGroups+1), cut: make([]float64, beamGroups+1)}
-	b.mixed, b.fillers = mixed, fillers
+// width is how much a beam looks at.
+type width struct {
+	stacks  int  // built on, of a group
+	each    int  // and of those that lack the same sizes at least so many
+	mixed   int  // sizes a layer may mix
+	fillers int  // places of an inner layer that may be filled
+	clean   bool // layers take all of a size, but for one size of each
+}
+
+// group is stacks that hold about as much.
+type group struct {
+	all    []*stack
+	cut    float64         // where it has enough: what is dearer has no place in it
+	cuts   map[int]float64 // unless too few of it lack the same sizes
+	sorted bool
+	built  int // how many have been built on
+}
+
+func newBeam(s *stacking, w width) *beam {
+	b := &beam{tree: newTree(s), width: w, groups: make([]group, beamGroups+1)}
+	for i := range b.groups {
+		b.groups[i].cuts = map[int]float64{}
+	}
+	b.tree.mixed, b.tree.fillers, b.tree.clean = w.mixed, w.fillers, w.clean
 	for _, k := range s.kinds {
 		b.whole += float64(k.most) * s.d[k.size] * s.d[k.size]
 	}
-	b.tree.take = b.take
+	b.tree.take, b.tree.wants = b.take, b.hasRoom
 	return b
 }
 
 // beamGroups is how finely stacks are told apart by what they hold.
 const beamGroups = 40
 
-// take puts a stack into its group, unless that has enough of better ones.
-func (b *beam) take(l *label, least float64) {
+// lacks is the sizes that a stack still lacks, a set of bits.
+func (s *stacking) lacks(n func(i int) int) (set int) {
+	for i, k := range s.kinds {
+		if n(i) < k.need && k.size < mostSet {
+			set |= 1 << k.size
+		}
+	}
+	return set
+}
+
+// place is the group of what the search has in hand.
+func (b *beam) place() int {
 	s := b.s
 	laid := 0.0
 	for i, k := range s.kinds {
 		laid += float64(s.now.n[i]+s.take[i]) * s.d[k.size] * s.d[k.size]
 	}
-	g := max(b.at, min(int(beamGroups*math.Sqrt(laid/b.whole)), beamGroups))
-	if b.cut[g] > 0 && least > b.cut[g] {
-		return
+	return max(b.at, min(int(beamGroups*math.Sqrt(laid/b.whole)), beamGroups))
+}
+
+// hasRoom reports whether the group of what is in hand has not enough of better ones.
+func (b *beam) hasRoom(least float64) bool {
+	s, g := b.s, &b.groups[b.place()]
+	if g.cut == 0 || least <= g.cut {
+		return true
 	}
-	b.groups[g] = append(b.groups[g], s.stackOf(l, least))
-	if len(b.groups[g]) >= 8*b.width+64 {
+	cut, full := g.cuts[s.lacks(func(i int) int { return s.now.n[i] + s.take[i] })]
+	return b.each > 0 && (!full || least <= cut)
+}
+
+// take puts a stack into its group.
+func (b *beam) take(l *label, least float64) {
+	g := &b.groups[b.place()]
+	g.all, g.sorted = append(g.all, b.s.stackOf(l, least)), false
+	if len(g.all) >= 8*b.stacks+64 {
 		b.thin(g)
 	}
 }
 
-// thin keeps the most promising of a group, few that hold the same.
-func (b *beam) thin(g int) {
-	slices.SortFunc(b.groups[g], (*stack).compare)
-	same := map[string]int{}
-	keep := b.groups[g][:0]
-	for _, o := range b.groups[g] {
+// thin keeps the most promising of a group, and of each set of sizes that is still lacking: a layer that takes
+// all of a size leaves an easier question than the bound can see.
+func (b *beam) thin(g *group) {
+	s := b.s
+	slices.SortFunc(g.all, (*stack).compare)
+	same, lacking := map[string]int{}, map[int]int{}
+	keep := g.all[:0]
+	for _, o := range g.all {
 		key := make([]byte, 0, 2*len(o.n))
 		for _, n := range o.n {
 			key = append(key, byte(n), byte(n>>8))
 		}
-		if same[string(key)]++; same[string(key)] <= alike && len(keep) < b.width {
-			keep = append(keep, o)
+		if same[string(key)]++; same[string(key)] > alike {
+			continue
+		}
+		set := s.lacks(func(i int) int { return o.n[i] })
+		if lacking[set]++; lacking[set] > b.each && len(keep) >= b.stacks {
+			continue
+		}
+		if keep = append(keep, o); len(keep) == b.stacks {
+			g.cut = o.least
+		}
+		if lacking[set] == b.each {
+			g.cuts[set] = o.least
 		}
 	}
-	clear(b.groups[g][len(keep):])
-	if b.groups[g] = keep; len(keep) == b.width {
-		b.cut[g] = keep[len(keep)-1].least
-	}
+	clear(g.all[len(keep):])
+	g.all, g.sorted = keep, true
 }
 
 // alike is how many stacks that hold the same are kept.
@@ -75,20 +124,26 @@ const alike = 2
 
 // step builds on one stack; false where none is left.
 func (b *beam) step() bool {
-	for ; b.at < len(b.groups); b.at, b.built = b.at+1, 0 {
-		b.thin(b.at)
-		for len(b.groups[b.at]) > 0 && b.built < b.width {
-			o := b.groups[b.at][0]
-			b.groups[b.at] = b.groups[b.at][1:]
+	for ; b.at < len(b.groups); b.at++ {
+		g := &b.groups[b.at]
+		for {
+			if !g.sorted {
+				b.thin(g)
+			}
+			if len(g.all) == 0 || g.built > 4*b.stacks+16 {
+				break
+			}
+			o := g.all[0]
+			g.all = g.all[1:]
 			if o.least >= b.worth()-hair {
 				continue
 			}
 			if b.grow(o) {
-				b.built++
+				g.built++
 			}
 			return true
 		}
-		b.groups[b.at] = nil
+		g.all = nil
 	}
 	return false
 }

@@ -21,8 +21,8 @@ import (
 // bounds is what is worked out once for a question.
 type bounds struct {
 	s     *stacking
-	tight float64     // F/s·π/4 less s: see area
-	least [][]float64 // by sizes still to lay (a set of bits), layers: the least that so many layers or more add
+	tight float64   // F/s·π/4 less s: see area
+	parts []parting // by sizes still to lay, a set of bits
 	rings map[float64]*ringAngles
 	free  bool // nothing is known of a ring to come: layers held further out have their own lay and binder
 }
@@ -37,12 +37,12 @@ type ringAngles struct {
 // left out. mostRings bounds what is kept of crowns.
 const (
 	mostParts = 7
-	mostSet   = 10
+	mostSet   = 7
 	mostRings = 2000
 )
 
 func newBounds(s *stacking) *bounds {
-	b := &bounds{s: s, rings: map[float64]*ringAngles{}, least: make([][]float64, 1<<min(len(s.d), mostSet))}
+	b := &bounds{s: s, rings: map[float64]*ringAngles{}, parts: make([]parting, 1<<min(len(s.d), mostSet))}
 	b.tight = 1
 	if k := len(s.d); k > 0 {
 		if x := s.d[0] / s.d[k-1]; x < 0.2957 {
@@ -57,52 +57,48 @@ func newBounds(s *stacking) *bounds {
 	return b
 }
 
-// orMore is the least that m layers or more add which hold every size of a set: intervals of sizes,
-// each adding twice its thickest and what its sizes differ.
-func (b *bounds) orMore(set, m int) float64 {
-	if known := b.least[set]; known != nil {
-		return known[m]
+// parting is what a set of sizes costs at least that is parted among so many layers, by number.
+type parting struct {
+	known  bool
+	adds   [mostParts + 1]float64 // twice the thickest of each and what their sizes differ
+	spread [mostParts + 1]float64 // what their sizes differ, alone
+}
+
+// partings parts the sizes of a set into intervals, one a layer; a layer more is one of the thinnest.
+func (b *bounds) partings(set int) *parting {
+	p := &b.parts[set]
+	if p.known {
+		return p
 	}
+	p.known = true
 	var d []int
 	for i := range b.s.d {
 		if set>>i&1 == 1 {
 			d = append(d, i)
 		}
 	}
-	least := make([]float64, mostParts+1)
-	from := make([]float64, len(d)+1) // the least for the first k sizes in so many layers
-	for k := 1; k <= len(d); k++ {
-		from[k] = math.Inf(1)
-	}
-	for m := 1; m <= mostParts; m++ {
-		next := make([]float64, len(d)+1)
-		for k := range next {
-			next[k] = from[k] + 2*b.s.d[d[0]] // a layer more of the thinnest
-			for j := range k {
-				_, spread := b.s.lumps(d[j], d[k-1])
-				next[k] = math.Min(next[k], from[j]+2*b.s.d[d[k-1]]+spread)
-			}
+	for _, t := range []struct {
+		least *[mostParts + 1]float64
+		twice float64
+	}{{&p.adds, 2}, {&p.spread, 0}} {
+		from := make([]float64, len(d)+1) // the least for the first k sizes in so many layers
+		for k := 1; k <= len(d); k++ {
+			from[k] = math.Inf(1)
 		}
-		from, least[m] = next, next[len(d)]
-	}
-	for m := mostParts - 1; m > 0; m-- {
-		least[m] = math.Min(least[m], least[m+1])
-	}
-	b.least[set] = least
-	return least[m]
-}
-
-// sets is the sizes of counts as bits, with their sum of d².
-func (b *bounds) sets(cnt []int) (set int, area float64) {
-	for i, n := range cnt {
-		if n > 0 {
-			if i < mostSet {
-				set |= 1 << i
+		t.least[0] = math.Inf(1)
+		for m := 1; m <= mostParts; m++ {
+			next := make([]float64, len(d)+1)
+			for k := range next {
+				next[k] = from[k] + t.twice*b.s.d[d[0]]
+				for j := range k {
+					_, spread := b.s.lumps(d[j], d[k-1])
+					next[k] = math.Min(next[k], from[j]+t.twice*b.s.d[d[k-1]]+spread)
+				}
 			}
-			area += float64(n) * b.s.d[i] * b.s.d[i]
+			from, t.least[m] = next, next[len(d)]
 		}
 	}
-	return set, area
+	return p
 }
 
 // byArea is the least that layers on crown c add to over, to hold components of that Σd².
@@ -116,12 +112,11 @@ func (b *bounds) byArea(c, area float64, lo, hi int) float64 {
 }
 
 // closes reports whether counts may close in one layer on crown c, stood off as far as allowed.
-func (b *bounds) closes(cnt []int, c float64, hi, n int) bool {
+func (b *bounds) closes(cnt []int, c float64, lo, hi, n int) bool {
 	if b.free || n < 3 {
 		return true
 	}
 	s := b.s
-	lo, _, _ := s.span(cnt)
 	if s.loses(lo, hi) {
 		return true // only the laying itself knows
 	}
@@ -138,7 +133,7 @@ func (b *bounds) closes(cnt []int, c float64, hi, n int) bool {
 	if !g.known[hi] {
 		g.known[hi] = true
 		r := c/2 + s.lift*s.d[hi]
-		L := unit.Millimetre(float64(s.rules.LayRatio) * (math.Max(c, 2*r) + 2*s.d[hi]))
+		L := unit.Millimetre(float64(s.rules.LayRatio) * (max(c, 2*r) + 2*s.d[hi]))
 		for i := 0; i <= hi; i++ {
 			for j := 0; j <= i; j++ {
 				t := float64(lay.NeighbourAngle(unit.Millimetre(s.d[i]), unit.Millimetre(s.d[j]), unit.Millimetre(r), L))
@@ -152,15 +147,34 @@ func (b *bounds) closes(cnt []int, c float64, hi, n int) bool {
 
 // toCome is the least that counts, laid on crown c, add to the cost.
 func (b *bounds) toCome(cnt []int, c float64) float64 {
-	set, area := b.sets(cnt)
-	if area == 0 {
+	set, area, lo, hi, n := 0, 0.0, -1, 0, 0
+	for i, k := range cnt {
+		if k > 0 {
+			if i < mostSet {
+				set |= 1 << i
+			}
+			if lo < 0 {
+				lo = i
+			}
+			d := b.s.d[i]
+			hi, n, area = i, n+k, area+float64(k)*d*d
+		}
+	}
+	if n == 0 {
 		return 0
 	}
-	lo, hi, n := b.s.span(cnt)
-	least := math.Max(b.orMore(set, 2), 0)
-	_, spread := b.s.lumps(lo, hi)
-	if one := 2*b.s.d[hi] + spread; one < least && b.closes(cnt, c, hi, n) {
-		least = one
+	over := b.byArea(c, area, lo, hi)
+	if set == 0 {
+		return over
 	}
-	return math.Max(least, b.byArea(c, area, lo, hi))
+	p := b.partings(set)
+	least := max(p.adds[mostParts], over) // so many layers or more
+	for m := mostParts - 1; m >= 2; m-- {
+		least = min(least, max(p.adds[m], over+p.spread[m]))
+	}
+	_, spread := b.s.lumps(lo, hi)
+	if one := max(2*b.s.d[hi], over) + spread; one < least && b.closes(cnt, c, lo, hi, n) {
+		return one
+	}
+	return least
 }

@@ -264,6 +264,15 @@ func TestAgainstBrute(t *testing.T) {
 				}
 				return
 			}
+			proof, cheapest := Begin(a), math.Inf(1)
+			for !proof.levels[0].done && proof.Run(500) {
+			}
+			for _, cost := range b.best {
+				cheapest = math.Min(cheapest, cost)
+			}
+			if p := proof.Plans()[0]; math.Abs(float64(p.Cost)-cheapest) > 1e-9 {
+				t.Errorf("proven at %v, and one costs %v", p.Cost, cheapest)
+			}
 			if !slices.Equal(lines(got), want) {
 				t.Errorf("got\n%s\nwant\n%s", strings.Join(lines(got), "\n"), strings.Join(want, "\n"))
 			}

@@ -12,26 +12,29 @@ const twoPi = 2 * math.Pi
 // fit tests one layer on one bed. What it costs decides how much a search can
 // try, so angles are kept per bed and the zig-zag is counted, not laid.
 type fit struct {
-	d      []float64
-	bed    lay.Bed
-	how    lay.Laying
-	angles []float64 // θ by largest size, size, size, on this bed, unlifted
-	known  []bool    // by largest size
-	off    []float64 // by size, size: scratch of lifted
-	gauge  lay.Gauge
-	list   []unit.Millimetre
+	d         []float64
+	bed       lay.Bed
+	how       lay.Laying
+	angles    []float64 // θ by largest size, size, size, on this bed, unlifted
+	known     []bool    // by largest size
+	offAngles []float64 // by largest size, size, size: see farthest
+	offKnown  []bool
+	off       []float64 // by size, size: scratch of lifted
+	gauge     lay.Gauge
+	list      []unit.Millimetre
 }
 
 func newFit(d []float64, ratio unit.Ratio) fit {
 	n := len(d)
 	return fit{d: d, how: lay.Laying{Ratio: ratio}, angles: make([]float64, n*n*n), known: make([]bool, n),
-		off: make([]float64, n*n)}
+		off: make([]float64, n*n), offAngles: make([]float64, n*n*n), offKnown: make([]bool, n)}
 }
 
 // on takes up another bed.
 func (f *fit) on(crown, tape float64, how lay.Laying) {
 	f.bed, f.how = lay.Bed{Crown: unit.Millimetre(crown), Tape: unit.Millimetre(tape)}, how
 	clear(f.known)
+	clear(f.offKnown)
 }
 
 // layLength is L of a layer that stands on r and whose largest size is m.
@@ -40,6 +43,23 @@ func (f *fit) layLength(r float64, m int) float64 {
 		return float64(f.how.Lay)
 	}
 	return float64(f.how.Ratio) * (math.Max(float64(f.bed.Crown), 2*r) + 2*f.d[m] + float64(f.how.Bind))
+}
+
+// farthest is θ by size, size of a layer whose largest is m, as far off the bed as its mean could allow.
+func (f *fit) farthest(lift float64, m int) []float64 {
+	n := len(f.d)
+	if !f.offKnown[m] {
+		f.offKnown[m] = true
+		r := float64(f.bed.Tape)/2 + lift*f.d[m]
+		L := unit.Millimetre(f.layLength(r, m))
+		for i := 0; i <= m; i++ {
+			for j := 0; j <= i; j++ {
+				t := float64(lay.NeighbourAngle(unit.Millimetre(f.d[i]), unit.Millimetre(f.d[j]), unit.Millimetre(r), L))
+				f.offAngles[(m*n+i)*n+j], f.offAngles[(m*n+j)*n+i] = t, t
+			}
+		}
+	}
+	return f.offAngles[m*n*n:]
 }
 
 // theta is θ of two sizes side by side on the bed, in a layer whose largest is m.
@@ -130,6 +150,12 @@ func (s *stacking) lifted(cnt []int, lo, hi, n int) float64 {
 	if s.loses(lo, hi) {
 		s.effort -= laidEffort
 		return float64(f.gauge.Turn(s.list(cnt, 0, 0), f.bed, f.how, unit.Ratio(s.lift)))
+	}
+	// On a mean as large as the thickest it takes the least: where that is too much, so is any.
+	if most := f.farthest(s.lift, hi); lo != hi {
+		if sum := zigzag(cnt, n, most); sum > 1.001*twoPi {
+			return sum
+		}
 	}
 	sum := 0.0
 	for i, k := range cnt {

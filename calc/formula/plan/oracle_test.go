@@ -423,7 +423,7 @@ func TestStanding(t *testing.T) {
 	for _, k := range keptQuestions(t) {
 		q := Begin(k.ask())
 		var line strings.Builder
-		for spent, effort := range []int{AtOnce, 1_000_000, 3_000_000} {
+		for spent, effort := range []int{AtOnce, 1_000_000, 6_000_000} {
 			if spent > 0 {
 				effort -= q.Spent()
 			}

@@ -50,6 +50,8 @@ type Ask struct {
 	InOrder bool            // whatever leaves first has nothing outside it that leaves later
 	Held    []Held          // at most one for each layer
 	Layers  int             // 0: any; else a plan has this many layers or an even number more or fewer, so that no hand turns
+	CentreN int             // 0: any; else so many components lie in the centre
+	Round   int             // 0: any; else a plan has so many layers round its centre
 	Rules   Rules
 	Centres Centres
 	Effort  int // layers the search may try; 0: AtOnce
@@ -130,6 +132,6 @@ func (l Layer) Count() int {
 // Effort of a search: layers tried on a bed; laying one counts laidEffort. What an effort finds is the
 // same on every machine.
 const (
-	AtOnce     = 400_000    // some hundredths of a second
+	AtOnce     = 400_000    // a tenth of a second for 130 of five sizes
 	LongEffort = 60_000_000 // for a search that is watched: some seconds
 )

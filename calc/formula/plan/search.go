@@ -26,6 +26,7 @@ type stacking struct {
 	lift                 float64
 	held                 map[int]*held
 	lastHeld, layersLike int
+	centreN, round       int // 0: any
 
 	fillerMost int
 	noFiller   bool
@@ -102,7 +103,8 @@ type scratch struct {
 }
 
 func newStacking(a Ask) *stacking {
-	s := &stacking{rules: a.Rules, centres: a.Centres, spare: -1, nodes: map[string]*node{}, found: &front{}, layersLike: a.Layers}
+	s := &stacking{rules: a.Rules, centres: a.Centres, spare: -1, nodes: map[string]*node{}, found: &front{}, layersLike: a.Layers,
+		centreN: a.CentreN, round: a.Round}
 	sizes := merge(a.Sizes, a.InOrder)
 	for _, z := range sizes {
 		if !slices.Contains(s.d, float64(z.D)) {
@@ -191,13 +193,16 @@ func (s *stacking) complete(n, take []int) (spares int, ok bool) {
 }
 
 // mayEnd reports whether a stack of that many layers over its centre may be the
-// whole: nothing held lies further out, and no hand turns.
+// whole: nothing held lies further out, no hand turns, and it has as many as are asked for.
 func (s *stacking) mayEnd(layers int) bool {
-	return layers >= s.lastHeld && (s.layersLike == 0 || (layers+1-s.layersLike)%2 == 0)
+	return layers >= s.lastHeld && (s.layersLike == 0 || (layers+1-s.layersLike)%2 == 0) && (s.round == 0 || s.round == layers)
 }
 
 // push keeps a stack for the node it leads to.
 func (s *stacking) push(l *label, n, take []int) {
+	if s.round > 0 && l.layers >= s.round {
+		return
+	}
 	if s.sink != nil {
 		s.sink(l)
 		return
@@ -209,7 +214,7 @@ func (s *stacking) push(l *label, n, take []int) {
 		sum += c
 		s.key = append(s.key, byte(c), byte(c>>8))
 	}
-	if len(s.held) > 0 || s.layersLike > 0 {
+	if len(s.held) > 0 || s.layersLike > 0 || s.round > 0 {
 		sum += l.layers
 		s.key = append(s.key, byte(l.layers))
 	}

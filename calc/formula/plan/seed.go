@@ -38,6 +38,9 @@ func (s *stacking) centre(h *held) (full bool) {
 			return true
 		}
 	}
+	if s.centreN > 0 && n != s.centreN && !locked {
+		return n >= s.centreN
+	}
 	if s.blocks && !s.oneOpen() {
 		return false // two blocks begun at once
 	}

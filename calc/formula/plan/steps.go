@@ -20,11 +20,13 @@ type level struct {
 	relaxed Relaxed
 	s       *stacking // of the exact method; its front is everybody's
 	quick   []stage   // what gives an answer at once
-	beams   []stage   // what betters it
 	prove   stage     // what proves it
-	spent   int       // on proving
-	turn    int       // what is spent on proving before the next beam
-	beaming int       // spent on the beam in hand
+	proving int       // effort spent on that
+	beam    func(w width) stage
+	beams   int   // begun after the first
+	first   int   // effort of the first
+	beaming stage // the beam in hand
+	turn    int   // what is spent on proving before the next beam
 	tree    *tree
 	wide    *stacking // looks for every plan worth having, once the cheapest is proven
 	done    bool      // there is no plan, or its cheapest is proven
@@ -69,63 +71,87 @@ func newLevel(a Ask, relaxed Relaxed) *level {
 		}
 		return s.found.least.cost
 	}
+	l.tree = newTree(s)
+	l.tree.take, l.tree.worth = l.tree.queued, worth
+	l.quick = append(l.quick, counted(s, func() bool { l.tree.begin(); return false }))
 	another := func() *stacking {
 		t, _ := setUp(a, relaxed)
 		t.found = s.found
 		return t
 	}
-	l.tree = newTree(s)
-	l.tree.take, l.tree.worth = l.tree.queued, worth
-	l.quick = append(l.quick, counted(s, func() bool { l.tree.begin(); return false }))
-	l.quick = append(l.quick, func() (int, bool) {
+	l.beam = func(w width) stage {
 		t := another()
-		t.blocks, t.width, t.inner, t.effort = true, 1, 0, math.MaxInt
-		t.inLine()
-		t.run()
-		return math.MaxInt - t.effort, false
-	})
-	for _, b := range beams {
-		t := another()
-		l.beams = append(l.beams, counted(t, beamOf(t, b, worth)))
+		b := newBeam(t, w)
+		b.worth = worth
+		begun := false
+		return counted(t, func() bool {
+			if !begun {
+				begun = true
+				b.begin()
+			}
+			return b.step()
+		})
 	}
-	l.quick, l.beams = append(l.quick, l.beams[0]), l.beams[1:]
+	first := l.beam(firstBeam)
+	l.quick = append(l.quick, func() (int, bool) {
+		used, more := first()
+		l.first += used
+		return used, more
+	})
+	if len(s.kinds) <= mostInBlocks {
+		l.quick = append(l.quick, func() (int, bool) {
+			t := another()
+			t.blocks, t.width, t.inner, t.effort = true, 1, 0, blocksEffort
+			t.inLine()
+			t.run()
+			return blocksEffort - t.effort, false
+		})
+	}
 	l.prove = counted(s, l.tree.step)
 	return l
 }
 
-// firstTurn is the effort that the exact method has before the second beam.
-const firstTurn = 60_000
-
-// beams are the quick method with more and more room, each after the exact one has had as much effort as
+// How the effort is shared out. A first beam says what a beam of the question takes, so that the second is
+// as wide as an answer at once allows; then the exact method and ever wider beams take turns, each as long as
 // the one before.
-var beams = []struct{ width, mixed, fillers int }{{4, 2, 1}, {16, 2, 2}, {50, 3, 3}, {150, 3, 4}, {500, 4, 6}}
+const (
+	firstTurn    = 40_000
+	blocksEffort = 60_000
+	mostInBlocks = 3
+)
 
-func beamOf(s *stacking, of struct{ width, mixed, fillers int }, worth func() float64) func() bool {
-	b := newBeam(s, of.width, of.mixed, of.fillers)
-	b.worth = worth
-	begun := false
-	return func() bool {
-		if !begun {
-			begun = true
-			b.begin()
-		}
-		return b.step()
+var (
+	firstBeam  = width{stacks: 4, each: 1, mixed: 3, fillers: 12, clean: true}
+	secondBeam = width{each: 1, mixed: 3, fillers: 12, clean: true}
+	furtherOn  = []width{
+		{stacks: 16, each: 2, mixed: 2, fillers: 2}, {stacks: 200, each: 4, mixed: 4, fillers: 12, clean: true},
+		{stacks: 40, each: 2, mixed: 3, fillers: 3}, {stacks: 800, each: 8, mixed: 4, fillers: 12, clean: true},
+		{stacks: 120, each: 4, mixed: 3, fillers: 4}, {stacks: 400, each: 8, mixed: 4, fillers: 6},
 	}
-}
+)
 
 // better does a little more to find a cheaper plan, or to prove that there is none.
-func (l *level) better() (used int) {
-	if len(l.beams) > 0 && l.spent > l.turn {
-		used, more := l.beams[0]()
-		l.beaming += used
+func (l *level) better(spent int) (used int) {
+	if l.beaming == nil && l.proving >= l.turn && l.beams <= len(furtherOn) {
+		if l.beams == 0 {
+			second := secondBeam // measured: one takes 0.6 of the first, and 0.1 of it for each stack
+			second.stacks = max(firstBeam.stacks, min(9*(AtOnce-spent)/max(1, l.first)-6, 200))
+			l.beaming = l.beam(second)
+		} else {
+			l.beaming = l.beam(furtherOn[l.beams-1])
+		}
+		l.beams++
+	}
+	if l.beaming != nil {
+		used, more := l.beaming()
+		l.turn += used
 		if !more {
-			l.beams = l.beams[1:]
-			l.turn, l.beaming = l.spent+l.beaming, 0
+			l.beaming = nil
 		}
 		return used
 	}
 	used, more := l.prove()
-	l.spent += used
+	l.proving += used
 	l.done = !more
 	return used
 }
@@ -159,7 +185,7 @@ func (q *Search) step() (used int, more bool) {
 	}
 	for _, l := range q.levels {
 		if !l.done {
-			return l.better(), true
+			return l.better(q.spent), true
 		}
 		if l.s.found.least != nil {
 			return l.allOf(q.ask)
@@ -186,7 +212,7 @@ func (l *level) allOf(a Ask) (used int, more bool) {
 		return before - l.wide.effort + 1, l.wide.kept < mostLabels
 	}
 	l.all = true
-	return before - l.wide.effort, false
+	return before - l.wide.effort + 1, false
 }
 
 // answer is the level whose plans are the answer so far.

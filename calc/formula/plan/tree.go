@@ -22,8 +22,10 @@ type tree struct {
 	order   []int                         // kinds, deepest class first, thick to thin within
 	left    []int                         // scratch: what is still to lay, by size
 	take    func(l *label, least float64) // what becomes of a stack that may lead to a cheaper plan
+	wants   func(least float64) bool      // whether take has a place for it; nil: always
 	worth   func() float64                // what costs no less is not built
 	mixed   int                           // sizes a layer may mix
+	clean   bool                          // kinds are taken to their end, all but one of a layer
 	fillers int                           // places of an inner layer that may be filled
 }
 
@@ -112,6 +114,9 @@ func (t *tree) begin() {
 
 // offer weighs a stack that holds what the search has in hand.
 func (t *tree) offer(l *label) {
+	if t.s.round > 0 && l.layers >= t.s.round {
+		return
+	}
 	least := t.s.soFar(l) + t.toCome(l.crown)
 	if least < t.worth()-hair {
 		t.take(l, least)
@@ -228,7 +233,11 @@ func (t *tree) grow(o *stack) bool {
 			sizes++
 		}
 	}
-	t.fill(0, sizes)
+	if t.clean {
+		t.cleanly(0, sizes)
+	} else {
+		t.fill(0, sizes)
+	}
 	return true
 }
 
@@ -346,6 +355,48 @@ func (t *tree) fill(at, sizes int) {
 	}
 }
 
+// partFilled is how many fillers lie beside a kind of which more could lie there.
+const partFilled = 2
+
+// cleanly chooses layers that take kinds to their end, from place at on, and of one kind as many as fill
+// the ring: what is left is an easier question.
+func (t *tree) cleanly(at, sizes int) {
+	s := t.s
+	if sizes > 0 && t.inner() {
+		return
+	}
+	if sizes == t.mixed {
+		return
+	}
+	for part, j := range t.order {
+		k := s.kinds[j]
+		if s.take[j] > 0 || s.now.n[j] >= k.most || !s.reached(k.class) {
+			continue
+		}
+		set := func(c int) {
+			s.cnt[k.size] += c - s.take[j]
+			s.take[j] = c
+		}
+		most, fillers := k.most-s.now.n[j], t.fillers
+		t.fillers = min(fillers, partFilled) // more of the same instead
+		for c := max(1, t.enough(most, set)); c <= most; c++ {
+			if set(c); s.now.n[j]+c == k.need && part >= at {
+				continue // to its end: below
+			}
+			if t.inner() {
+				break
+			}
+		}
+		t.fillers = fillers
+		if all := k.need - s.now.n[j]; part >= at && all > 0 {
+			if set(all); !t.full() {
+				t.cleanly(part+1, sizes+1)
+			}
+		}
+		set(0)
+	}
+}
+
 // again reports whether a size of the layer in hand comes again after place at.
 func (t *tree) again(at int) bool {
 	for _, i := range t.order[at+1:] {
@@ -385,16 +436,30 @@ func (t *tree) enough(most int, set func(int)) int {
 	if s.noFiller {
 		return 0
 	}
-	lo, hi := 0, most
-	for lo < hi {
-		c := (lo + hi) / 2
+	open := func(c int) (left, each float64) {
 		set(c)
 		a, b, n := s.span(s.cnt)
 		s.effort--
-		if n < 3 && 3-n > free || n >= 3 && s.sum(s.cnt, a, b, n) < twoPi*(1-s.gapIn)-float64(free)*s.fit.theta(b, b, b) {
+		if n < 3 {
+			return float64(3 - n - free), 1
+		}
+		return twoPi*(1-s.gapIn) - float64(free)*s.fit.theta(b, b, b) - s.sum(s.cnt, a, b, n), s.fit.theta(a, a, a)
+	}
+	// Each takes at most about as much as two of it side by side: guess from below, and go on from there.
+	lo, hi := 0, most
+	left, each := open(0)
+	if left <= 0 {
+		return 0
+	}
+	lo = 1
+	for guess := int(left / each); lo < hi; {
+		c := max(lo, min(guess, hi-1))
+		if left, each = open(c); left > 0 {
 			lo = c + 1
+			guess = c + int(left/each)
 		} else {
 			hi = c
+			guess = c - 1
 		}
 	}
 	return lo
@@ -414,7 +479,7 @@ func (t *tree) inner() (full bool) {
 	if !s.noFiller && n > 2 && st.open > s.gapIn+float64(free)*s.fit.theta(hi, hi, hi)/twoPi {
 		return false
 	}
-	more := s.lastHeld > l.layers+1 || s.layersLike > 0
+	more := s.lastHeld > l.layers+1 || s.layersLike > 0 || s.round > 0
 	for i, k := range s.kinds {
 		more = more || s.now.n[i]+s.take[i] < k.most
 	}
@@ -431,8 +496,15 @@ func (t *tree) inner() (full bool) {
 	if w := float64(s.rules.FillerWeight) * s.d[lo]; w > 0 && room < w*float64(free) {
 		free = int(room / w)
 	}
+	if s.round > 0 && l.layers+1 >= s.round {
+		return false
+	}
 	if f, _, ok := s.fillers(st, s.cnt, lo, hi, n, s.gapIn, free); ok {
-		t.offer(s.stack(f, s.d[lo], l.lumpy+lumpy, spread, crown)) // lifted, it shows when it is laid
+		// Where the layer is lifted, its crown shows when it is laid.
+		least := crown + float64(s.rules.FillerWeight)*(l.fillerMM+float64(f)*s.d[lo]) + l.spread + spread + toCome
+		if least < t.worth()-hair && (t.wants == nil || t.wants(least)) {
+			t.take(s.stack(f, s.d[lo], l.lumpy+lumpy, spread, crown), least)
+		}
 	}
 	return false
 }

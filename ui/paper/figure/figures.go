@@ -210,12 +210,17 @@ func branch(s *sheet.Sheet, i int) figBranch {
 	for k := range b.Layers {
 		f.Layers = append(f.Layers, layer(b, k))
 	}
-	f.Bend = &figBend{MinMM: *mm(b.Bend.MinMM), Rule: b.Bend.Rule}
-	if b.Bend.MismatchMM.Set {
-		f.Bend.MismatchMM = mm(b.Bend.MismatchMM.V)
-	}
+	f.Bend = bend(b)
 	f.Sheath = sheath(&b.Sheath)
 	f.Covers = covers(b)
+	return f
+}
+
+func bend(b *sheet.Branch) *figBend {
+	f := &figBend{MinMM: *mm(b.Bend.MinMM), Rule: b.Bend.Rule}
+	if b.Bend.MismatchMM.Set {
+		f.MismatchMM = mm(b.Bend.MismatchMM.V)
+	}
 	return f
 }
 
