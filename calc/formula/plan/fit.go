@@ -86,13 +86,11 @@ func (f *fit) theta(m, i, j int) float64 {
 // last, and where n is even the middle two.
 func zigzag(cnt []int, n int, theta []float64) float64 {
 	k := len(cnt)
-	return pairs(cnt, n, n-2, 0, theta) + pairs(cnt, n, n, 1, theta) + func() float64 {
-		last := theta[place(cnt, 0)*k+place(cnt, n-1)]
-		if n%2 == 0 {
-			last += theta[place(cnt, n/2-1)*k+place(cnt, n/2)]
-		}
-		return last
-	}()
+	total := pairs(cnt, n, n-2, 0, theta) + pairs(cnt, n, n, 1, theta) + theta[place(cnt, 0)*k+place(cnt, n-1)]
+	if n%2 == 0 {
+		total += theta[place(cnt, n/2-1)*k+place(cnt, n/2)]
+	}
+	return total
 }
 
 // pairs adds up θ of those whose numbers from p on add up to sum.
