@@ -16,7 +16,8 @@ const textWidth = 76
 func usageText() string {
 	names := topics()
 	half := (len(names) + 1) / 2
-	return fmt.Sprintf(helpText, plan.AtOnce, strings.Join(names[:half], ", ")+",\n                               "+strings.Join(names[half:], ", "))
+	first, second := strings.Join(names[:half], ", "), strings.Join(names[half:], ", ")
+	return fmt.Sprintf(helpText, plan.AtOnce, first+",\n                               "+second)
 }
 
 // topics are what help knows, the key table among them.

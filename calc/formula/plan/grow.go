@@ -36,10 +36,6 @@ func (s *stacking) grow(l *label, nd *node) {
 			return
 		}
 	}
-	if s.blocks {
-		s.rows()
-		return
-	}
 	s.subsets(0, s.try)
 }
 
@@ -103,9 +99,6 @@ func (s *stacking) try() (full bool) {
 	most, area, thin := s.rest()
 	if thin == 0 && most == spares && s.lastHeld <= l.layers+1 && s.layersLike == 0 && s.round == 0 {
 		return st.full // nothing could follow
-	}
-	if s.blocks && st.open > s.loosest() {
-		return st.full
 	}
 	all := area + s.area(s.cnt)
 	if s.hopeless(least, l.tape, l.fillers, lumpy, all, thin, most) {

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"cmp"
+	"math"
 	"slices"
 
 	"contralay/calc/formula/lay"
@@ -20,14 +21,24 @@ func Make(a Ask) []Plan {
 		effort = AtOnce
 	}
 	q := Begin(a)
+	proven := math.MaxInt // what had been spent when the cheapest was proven
 	for share := 0; share < watched; share++ {
 		more := q.Run(effort*(share+1)/watched - effort*share/watched)
 		if a.Watch != nil && !a.Watch(float64(share+1)/watched) || !more {
 			break
 		}
+		if q.proven() {
+			proven = min(proven, q.Spent())
+		}
+		if a.Effort == 0 && q.Spent()-restOfFront > proven {
+			break
+		}
 	}
 	return q.Plans()
 }
+
+// restOfFront is what an answer at once spends on the plans that cost more, once the cheapest is proven.
+const restOfFront = 60_000
 
 // watched is how often a search says what share of it is done.
 const watched = 100
@@ -102,30 +113,6 @@ func (s *stacking) hold(a Ask) bool {
 		}
 	}
 	return true
-}
-
-// mostOrders is how many kinds of one class the fast method tries in every order;
-// above that they lie thin inside thick, for the orders double with each.
-const mostOrders = 7
-
-// inLine gives every kind a class of its own where there are too many to try all
-// orders.
-func (s *stacking) inLine() {
-	if len(s.kinds) <= mostOrders {
-		return
-	}
-	in := map[int]int{}
-	for _, k := range s.kinds {
-		in[k.class]++
-	}
-	for _, n := range in {
-		if n > mostOrders {
-			for i := range s.kinds {
-				s.kinds[i].class = i // they stand deepest first, then thin to thick
-			}
-			return
-		}
-	}
 }
 
 // plans turns the front into what is shown.

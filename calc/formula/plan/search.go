@@ -32,9 +32,6 @@ type stacking struct {
 	noFiller   bool
 	mayLose    bool
 
-	blocks   bool // the fast method: each kind in one block from the inside out
-	inner    int  // fillers an inner layer may take; blocks only
-	width    int  // labels kept per node
 	effort   int
 	sink     func(l *label) // takes stacks in place of nodes, where given
 	met      int            // stacks the sink has met
@@ -234,15 +231,7 @@ func (s *stacking) push(l *label, n, take []int) {
 	s.kept++
 }
 
-// run builds stacks outward, from few components to many, and gathers the plans
-// that no other beats, until it runs out of effort.
-func (s *stacking) run() {
-	s.seed()
-	for s.step() && s.effort >= 0 {
-	}
-}
-
-// step builds on one more stack; false where none is left.
+// step builds on one more stack, from few components to many, and gathers the plans that no other beats; false where none is left.
 func (s *stacking) step() bool {
 	for ; s.bucket < len(s.buckets); s.bucket, s.inBucket = s.bucket+1, 0 {
 		for ; s.inBucket < len(s.buckets[s.bucket]); s.inBucket++ {
@@ -262,8 +251,7 @@ func (s *stacking) step() bool {
 	return false
 }
 
-// keep drops stacks that another on the same bed beats, and all but the best
-// width where there are too many.
+// keep drops stacks that another on the same bed beats.
 func (s *stacking) keep(ls []*label) []*label {
 	slices.SortStableFunc(ls, func(a, b *label) int {
 		return cmp.Or(cmp.Compare(s.soFar(a), s.soFar(b)), cmp.Compare(a.tape, b.tape), cmp.Compare(a.layers, b.layers),
@@ -281,9 +269,6 @@ func (s *stacking) keep(ls []*label) []*label {
 		}
 		if beaten {
 			continue
-		}
-		if len(out) == s.width {
-			break
 		}
 		out = append(out, l)
 	}

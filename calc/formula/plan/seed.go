@@ -41,9 +41,6 @@ func (s *stacking) centre(h *held) (full bool) {
 	if s.centreN > 0 && n != s.centreN && !locked {
 		return n >= s.centreN
 	}
-	if s.blocks && !s.oneOpen() {
-		return false // two blocks begun at once
-	}
 	ds := s.list(s.cnt, 0, 0)
 	if locked && h.fillers > 0 && (n != 5 || lo != hi) {
 		ds = s.list(s.cnt, h.fillers, h.fillerMM)
@@ -76,17 +73,6 @@ func (s *stacking) centre(h *held) (full bool) {
 		}
 	}
 	return n == centreMost
-}
-
-// oneOpen reports whether at most one kind is begun and not laid to its end.
-func (s *stacking) oneOpen() bool {
-	open := 0
-	for i, k := range s.kinds {
-		if s.take[i] > 0 && s.take[i] < k.need {
-			open++
-		}
-	}
-	return open < 2
 }
 
 func (s *stacking) offerCentre(l *label) {

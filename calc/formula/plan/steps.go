@@ -98,15 +98,6 @@ func newLevel(a Ask, relaxed Relaxed) *level {
 		l.first += used
 		return used, more
 	})
-	if len(s.kinds) <= mostInBlocks {
-		l.quick = append(l.quick, func() (int, bool) {
-			t := another()
-			t.blocks, t.width, t.inner, t.effort = true, 1, 0, blocksEffort
-			t.inLine()
-			t.run()
-			return blocksEffort - t.effort, false
-		})
-	}
 	l.prove = counted(s, l.tree.step)
 	return l
 }
@@ -114,11 +105,7 @@ func newLevel(a Ask, relaxed Relaxed) *level {
 // How the effort is shared out. A first beam says what a beam of the question takes, so that the second is
 // as wide as an answer at once allows; then the exact method and ever wider beams take turns, each as long as
 // the one before.
-const (
-	firstTurn    = 40_000
-	blocksEffort = 60_000
-	mostInBlocks = 3
-)
+const firstTurn = 40_000
 
 var (
 	firstBeam  = width{stacks: 4, each: 1, mixed: 3, fillers: 12, clean: true}
@@ -204,7 +191,7 @@ func (l *level) allOf(a Ask) (used int, more bool) {
 	}
 	if l.wide == nil {
 		l.wide, _ = setUp(a, l.relaxed)
-		l.wide.found, l.wide.width, l.wide.effort = l.s.found, math.MaxInt, math.MaxInt
+		l.wide.found, l.wide.effort = l.s.found, math.MaxInt
 		l.wide.seed()
 	}
 	before := l.wide.effort
@@ -235,18 +222,28 @@ func (q *Search) Plans() []Plan {
 		if l.s.found.least == nil {
 			continue
 		}
-		least, open := l.least()
+		least, _ := l.least()
 		out := l.s.plans(l.relaxed, l.all)
 		for i := range out {
 			out[i].Least = unit.Ratio(least)
 		}
-		out[0].Proven = !open && q.none(l.relaxed)
+		out[0].Proven = q.proven()
 		if l.relaxed != Keeps {
 			out = out[:1]
 		}
 		return out
 	}
 	return nil
+}
+
+// proven reports whether no plan is cheaper than the first, nor leaves fewer limits.
+func (q *Search) proven() bool {
+	l := q.answer()
+	if l == nil {
+		return false
+	}
+	_, open := l.least()
+	return !open && q.none(l.relaxed)
 }
 
 // none reports whether it is certain that no plan keeps more limits.
