@@ -38,7 +38,7 @@ func Make(a Ask) []Plan {
 }
 
 // restOfFront is what an answer at once spends on the plans that cost more, once the cheapest is proven.
-const restOfFront = 60_000
+const restOfFront = 100_000
 
 // watched is how often a search says what share of it is done.
 const watched = 100

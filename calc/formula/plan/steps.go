@@ -28,6 +28,8 @@ type level struct {
 	beaming stage // the beam in hand
 	turn    int   // what is spent on proving before the next beam
 	tree    *tree
+	ties    *tree     // looks for plans that cost the same as the cheapest and are to be preferred
+	tied    int       // effort spent on that
 	wide    *stacking // looks for every plan worth having, once the cheapest is proven
 	done    bool      // there is no plan, or its cheapest is proven
 	all     bool      // nor is any plan left out that no other beats
@@ -184,10 +186,27 @@ func (q *Search) step() (used int, more bool) {
 // mostLabels bounds what the search for every plan keeps in hand.
 const mostLabels = 500_000
 
-// allOf looks for the plans that cost more and yet no other beats.
+// tiesEffort bounds the search for plans of the same cost.
+const tiesEffort = 60_000
+
+// allOf looks for plans as cheap as the first that come before it by the rule of equal figures, and then for
+// the plans that cost more and yet no other beats.
 func (l *level) allOf(a Ask) (used int, more bool) {
 	if l.all {
 		return 0, false
+	}
+	if l.ties == nil {
+		t, _ := setUp(a, l.relaxed)
+		t.found, t.effort = l.s.found, math.MaxInt
+		l.ties = newTree(t)
+		l.ties.take, l.ties.worth = l.ties.queued, func() float64 { return t.found.least.cost + 3*hair }
+		l.ties.begin()
+	}
+	if l.tied < tiesEffort && len(l.ties.queue) > 0 {
+		before := l.ties.s.effort
+		l.ties.step()
+		l.tied += before - l.ties.s.effort + 1
+		return before - l.ties.s.effort + 1, true
 	}
 	if l.wide == nil {
 		l.wide, _ = setUp(a, l.relaxed)
