@@ -110,11 +110,11 @@ func Plans(ps []plan.Plan, as []*sheet.Branch) string {
 	case first.Proven:
 		b.WriteString("Proven: no lay-up costs less than the first.\n")
 	case first.Least > 0:
-		fmt.Fprintf(&b, "Not proven: a lay-up could cost up to %.1f %% less than the first. --effort N searches longer.\n",
+		fmt.Fprintf(&b, "Not proven: a lay-up could cost up to %.1f %% less than the first.\n--effort N searches longer.\n",
 			100*(1-float64(first.Least/first.Cost)))
 	}
 	if len(kinds) > 0 {
-		fmt.Fprintf(&b, "Sheath: %s, on a straight branch of %.0f mm. g/m is without it. bend is the least radius in mm.\n",
+		fmt.Fprintf(&b, "Sheath: %s, on a straight branch of %.0f mm. The g/m do not count it.\nbend: the least radius in mm.\n",
 			strings.Join(kinds, ", "), float64(offer.PlannedMM))
 	}
 	return b.String()

@@ -118,7 +118,7 @@ func (s *stacking) hold(a Ask) bool {
 // plans turns the front into what is shown.
 func (s *stacking) plans(relaxed Relaxed, proven bool) []Plan {
 	all := s.found.all
-	if least := *s.found.least; !slices.ContainsFunc(all, func(d done) bool { return d.label == least.label }) {
+	if least := *s.found.least; !slices.ContainsFunc(all, func(d done) bool { return d.cost <= least.cost+hair }) {
 		all = append(slices.Clone(all), least) // some other plan is thinner and yet dearer
 	}
 	out := make([]Plan, 0, len(all))

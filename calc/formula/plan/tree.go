@@ -19,6 +19,7 @@ type tree struct {
 	bounds  *bounds
 	queue   stacks
 	lost    float64                       // the least that a stack might come to that was left out for want of room; 0: none was
+	floor   float64                       // what the stack being built on comes to at least: so does all that comes of it
 	order   []int                         // kinds, deepest class first, thick to thin within
 	left    []int                         // scratch: what is still to lay, by size
 	take    func(l *label, least float64) // what becomes of a stack that may lead to a cheaper plan
@@ -117,7 +118,7 @@ func (t *tree) offer(l *label) {
 	if t.s.round > 0 && l.layers >= t.s.round {
 		return
 	}
-	least := t.s.soFar(l) + t.toCome(l.crown)
+	least := max(t.floor, t.s.soFar(l)+t.toCome(l.crown))
 	if least < t.worth()-hair {
 		t.take(l, least)
 	}
@@ -199,7 +200,7 @@ func (t *tree) bound() (least float64, ok bool) {
 // than it looked, and is queued again.
 func (t *tree) grow(o *stack) bool {
 	s := t.s
-	s.now = &node{n: o.n}
+	s.now, t.floor = &node{n: o.n}, o.least
 	clear(s.take)
 	if o.tape == 0 { // its bed is still to be worked out
 		s.on = o.parent
@@ -502,7 +503,7 @@ func (t *tree) inner() (full bool) {
 	if f, _, ok := s.fillers(st, s.cnt, lo, hi, n, s.gapIn, free); ok {
 		// Where the layer is lifted, its crown shows when it is laid.
 		least := crown + float64(s.rules.FillerWeight)*(l.fillerMM+float64(f)*s.d[lo]) + l.spread + spread + toCome
-		if least < t.worth()-hair && (t.wants == nil || t.wants(least)) {
+		if least = max(t.floor, least); least < t.worth()-hair && (t.wants == nil || t.wants(least)) {
 			t.take(s.stack(f, s.d[lo], l.lumpy+lumpy, spread, crown), least)
 		}
 	}
