@@ -70,7 +70,12 @@ func Counts(p plan.Plan) []int {
 // Plans is a ranked list of plans as text; as is what each would be as a branch, nil where it is not known.
 func Plans(ps []plan.Plan, as []*sheet.Branch) string {
 	var b strings.Builder
-	fmt.Fprintf(&b, "%-20s %6s %6s %5s %8s %8s %6s %5s %5s\n", "lay-up", "spares", "filler", "lumpy", "over mm", "cost", "sheath", "g/m",
+	wide := len("lay-up")
+	for _, p := range ps {
+		wide = max(wide, len([]rune(Aloud(Counts(p), false))))
+	}
+	fmt.Fprintf(&b, "%-*s %6s %6s %5s %8s %8s %6s %5s %5s\n", wide, "lay-up", "spares", "filler", "lumpy", "over mm", "cost", "sheath",
+		"g/m",
 		"bend")
 	var kinds []string
 	for k, p := range ps {
@@ -99,7 +104,7 @@ func Plans(ps []plan.Plan, as []*sheet.Branch) string {
 			bend = fmt.Sprintf("%.0f", float64(as[k].Bend.MinMM))
 		}
 		aloud := Aloud(Counts(p), false)
-		pad := max(0, 20-len([]rune(aloud)))
+		pad := wide - len([]rune(aloud))
 		fmt.Fprintf(&b, "%s%s %6d %6d %5d %8.3f %8.3f %6s %5s %5s%s\n", aloud, strings.Repeat(" ", pad), p.Spares, p.Rods(), p.Lumpy,
 			float64(p.Over), float64(p.Cost), sheath, gram, bend, note)
 	}
