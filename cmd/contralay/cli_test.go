@@ -207,6 +207,55 @@ func TestPlan(t *testing.T) {
 	}
 }
 
+// A plan says what it would be as a branch, and takes a centre, so many layers, and more effort.
+func TestPlanAsked(t *testing.T) {
+	row := func(args ...string) []string {
+		o := call(t, "", append([]string{"plan"}, args...)...)
+		if o.code != 0 {
+			t.Errorf("%q: exit %d %s", args, o.code, o.err)
+		}
+		return strings.Split(o.out, "\n")
+	}
+	// Seven of 1.09 mm lie 3.30 mm over: 6 times that is 19.8 mm, more than ten wires' 10.9.
+	if got := row("7x22"); !regexp.MustCompile(`^1 · 6 .*\s20$`).MatchString(got[1]) || !strings.HasPrefix(got[2], "Proven") {
+		t.Errorf("%q", got)
+	}
+	if got := row("24x22", "--centre", "4"); !strings.HasPrefix(got[1], "4 · ") {
+		t.Errorf("a centre of four: %q", got)
+	}
+	if got := row("20x22", "9x20", "--centre", "1x22,2x20"); !strings.HasPrefix(got[1], "3 · ") {
+		t.Errorf("a centre of 1x22 and 2x20: %q", got)
+	}
+	if got := row("40x22", "--layers", "2"); strings.Count(got[1], "·") != 2 {
+		t.Errorf("two layers round the centre: %q", got)
+	}
+	if got := row("3x22", "--layers", "5"); got[0] != "There is no such lay-up." {
+		t.Errorf("three wires in five layers: %q", got)
+	}
+	cost := func(effort string) float64 {
+		var plans []object
+		o := call(t, "", "plan", "20x24", "16x22", "14x20", "12x18", "9x16", "--effort", effort, "--json")
+		if err := json.Unmarshal([]byte(o.out), &plans); err != nil {
+			t.Fatal(err)
+		}
+		for _, k := range strings.Fields("least_cost relaxed g_per_m bend sheath") {
+			if plans[0][k] == nil {
+				t.Errorf("a plan lacks %q", k)
+			}
+		}
+		return plans[0]["cost"].(float64)
+	}
+	if few, many := cost("1"), cost("300000"); many > few+1e-9 {
+		t.Errorf("more effort costs %v, less %v", many, few)
+	}
+	for _, wrong := range [][]string{{"--centre", "9"}, {"--centre", "30x22"}, {"--centre", "3x22,2x20"}, {"--layers", "0"},
+		{"--effort", "-1"}, {"--effort", "many"}} {
+		if o := call(t, "", append([]string{"plan", "20x22", "9x20"}, wrong...)...); o.code != 2 || !strings.Contains(o.err, wrong[0]) {
+			t.Errorf("%q: exit %d %s", wrong, o.code, o.err)
+		}
+	}
+}
+
 func TestCheckOfTightSheath(t *testing.T) {
 	if o := call(t, "", "check", example); o.code != 0 {
 		t.Errorf("check of the example: exit %d\n%s%s", o.code, o.out, o.err)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"contralay/calc/formula/plan"
 	"contralay/ui/bench"
 	"contralay/ui/guide"
 )
@@ -15,7 +16,8 @@ const textWidth = 76
 func usageText() string {
 	names := topics()
 	half := (len(names) + 1) / 2
-	return fmt.Sprintf(helpText, strings.Join(names[:half], ", ")+",\n                               "+strings.Join(names[half:], ", "))
+	first, second := strings.Join(names[:half], ", "), strings.Join(names[half:], ", ")
+	return fmt.Sprintf(helpText, plan.AtOnce, first+",\n                               "+second)
 }
 
 // topics are what help knows, the key table among them.
@@ -74,9 +76,11 @@ func commands() []string {
 }
 
 func flags() []string {
-	return []string{"--accept", "--ascii", "--bounce", "--by", "--catalogue", "--centres", "--colour", "--full", "--help", "--into",
+	return []string{"--accept", "--ascii", "--bounce", "--by", "--catalogue", "--centre", "--centres", "--colour", "--effort", "--full",
+		"--help", "--into",
 		"--json",
-		"--keep-odd", "--lay-ratio", "--layer", "--light", "--on", "--out", "--pairs", "--recipe", "--serial", "--sheet", "--shielded",
+		"--keep-odd", "--lay-ratio", "--layer", "--layers", "--light", "--on", "--out", "--pairs", "--recipe", "--serial", "--sheet",
+		"--shielded",
 		"--spares",
 		"--spec", "--unit",
 		"--without"}

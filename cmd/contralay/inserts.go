@@ -68,7 +68,7 @@ func wireArg(a, spec string, cat *catalogue.Catalogue) (inserts.Wire, error) {
 	}
 	_, size, _ := strings.Cut(strings.ToLower(a), "x")
 	if strings.HasSuffix(size, "mm") {
-		return inserts.Wire{OverMM: z.D, Count: z.N}, nil
+		return inserts.Wire{OverMM: z.OverMM, Count: z.N}, nil
 	}
 	return inserts.Wire{Spec: spec, Size: catalogue.CanonicalSize(size), Count: z.N}, nil
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"time"
 
+	"contralay/calc/formula/plan"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 )
@@ -19,6 +20,9 @@ type options struct {
 	colour    string
 	catalogue string
 	centres   string
+	centre    string // of a plan: a number of pieces, or the pieces
+	layers    int    // of a plan, round its centre; 0: any
+	effort    int    // of a search; 0: an answer at once
 	spares    int
 	pairs     []string // how many pairs, of which wire
 	shielded  []string // and of shielded ones
@@ -41,6 +45,9 @@ type options struct {
 	layer     string   // that is in hand in a section
 	by        string   // what the colours of a section tell apart
 }
+
+// mostEffort is some minutes of search.
+const mostEffort = 2_000_000_000
 
 // parse splits flags from arguments. "--" ends the flags; "-" alone is an argument.
 func parse(args []string) (options, []string, error) {
@@ -86,7 +93,8 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.full = o.full || name == "full"
 		o.keepOdd = o.keepOdd || name == "keep-odd"
 		return nil
-	case "colour", "color", "centres", "catalogue", "spares", "pairs", "shielded", "lay-ratio", "bounce", "o", "out", "on", "serial",
+	case "colour", "color", "centres", "centre", "layers", "effort", "catalogue", "spares", "pairs", "shielded", "lay-ratio", "bounce", "o",
+		"out", "on", "serial",
 		"accept", "without",
 		"into", "recipe", "unit", "spec", "sheet", "layer", "by":
 	default:
@@ -152,6 +160,21 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 			return misuse{fmt.Sprintf("--spares %q: give a whole number from 0 to 100", v)}
 		}
 		o.spares = n
+	case "centre":
+		o.centre = v
+	case "layers":
+		n, err := strconv.Atoi(v)
+		if err != nil || n < 1 || n > 20 {
+			return misuse{fmt.Sprintf("--layers %q: give a whole number from 1 to 20. The centre does not count", v)}
+		}
+		o.layers = n
+	case "effort":
+		n, err := strconv.Atoi(v)
+		if err != nil || n < 1 || n > mostEffort {
+			return misuse{fmt.Sprintf("--effort %q: give a whole number from 1 to %d. An answer at once takes %d", v, mostEffort,
+				plan.AtOnce)}
+		}
+		o.effort = n
 	case "lay-ratio":
 		r, err := unit.ParseNumber(v)
 		if err != nil || r < 4 || r > 40 {

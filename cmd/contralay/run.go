@@ -51,6 +51,9 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --spares N               add up to N spares of the commonest size
       --lay-ratio R            lay length divided by OD (default 12)
       --centres KIND           equal, unequal (default) or built
+      --centre 3 or 3x20       only lay-ups with this many pieces, or these, in the centre
+      --layers N               only lay-ups with N layers round the centre
+      --effort N               search longer: N layers tried (default %d)
       --json                   print it as JSON
   contralay inserts 32x22 4x20 2x2.9mm
                                rank the connector arrangements that take these wires

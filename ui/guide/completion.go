@@ -24,7 +24,7 @@ _contralay() {
     --colour) COMPREPLY=($(compgen -W "auto always never" -- "$cur")); return ;;
     --centres) COMPREPLY=($(compgen -W "equal unequal built" -- "$cur")); return ;;
     --by) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
-    --layer|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
+    --layer|--layers|--centre|--effort|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   case $cur in
     -*) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
@@ -46,7 +46,7 @@ _contralay() {
     --colour) compadd auto always never; return ;;
     --centres) compadd equal unequal built; return ;;
     --by) compadd %s; return ;;
-    --layer|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
+    --layer|--layers|--centre|--effort|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   if [[ ${words[CURRENT]} == -* ]]; then
     compadd -- %s
@@ -64,7 +64,8 @@ compdef _contralay contralay
 		fmt.Fprintf(&b, "complete -c contralay -f -n '__fish_seen_subcommand_from help' -a '%s'\n", words(c.Topics))
 		b.WriteString("complete -c contralay -f -n '__fish_seen_subcommand_from completion' -a 'bash zsh fish'\n")
 		takes := map[string]string{"--colour": "auto always never", "--centres": "equal unequal built", "--bounce": "", "--spares": "",
-			"--pairs": "", "--shielded": "", "--lay-ratio": "", "--layer": "", "--by": words(c.Ways)}
+			"--pairs": "", "--shielded": "", "--lay-ratio": "", "--layer": "", "--layers": "", "--centre": "", "--effort": "",
+			"--by": words(c.Ways)}
 		for _, f := range c.Flags {
 			name := strings.TrimPrefix(f, "--")
 			switch v, is := takes[f]; {

@@ -48,7 +48,7 @@ func TestBuiltUpCentreOnPaper(t *testing.T) {
 func TestPlansSayBuiltUp(t *testing.T) {
 	text := Plans([]plan.Plan{{Proven: true, Fillers: 1, Over: 7.745, Cost: 7.883, Layers: []plan.Layer{
 		{Sizes: []unit.Millimetre{2.12}, N: []int{1}, Fillers: 1, FillerMM: 1.3844, CentreMM: 3.5044},
-		{Sizes: []unit.Millimetre{2.12}, N: []int{8}}}}})
+		{Sizes: []unit.Millimetre{2.12}, N: []int{8}}}}}, nil)
 	row := strings.Split(text, "\n")[1]
 	if !strings.Contains(row, "centre built up to 3.5 with 1.38 mm of tape") || strings.Fields(row)[4] != "0" {
 		t.Errorf("%q", row)

@@ -15,7 +15,7 @@ var shop = plan.Rules{LayRatio: 12, LiftMax: 0.05, LiftTight: 0.08, GapInner: 0.
 
 func TestPlans(t *testing.T) {
 	ps := plan.Make(plan.Ask{Sizes: []plan.Size{{D: 1.09, N: 16}}, Spares: 3, Rules: shop})
-	text := Plans(ps)
+	text := Plans(ps, nil)
 	lines := strings.Split(text, "\n")
 	if !strings.HasPrefix(lines[1], "1 · 6 · 12 ") || !strings.HasPrefix(lines[2], "5 · 11 ") {
 		t.Errorf("got\n%s", text)
@@ -23,7 +23,7 @@ func TestPlans(t *testing.T) {
 	if strings.Contains(text, "\x1b") {
 		t.Error("an escape code in plain output")
 	}
-	b, err := figure.Plans(ps)
+	b, err := figure.Plans(ps, nil)
 	if err != nil {
 		t.Fatal(err)
 	}

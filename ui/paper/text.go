@@ -2,11 +2,13 @@ package paper
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
 	"contralay/calc/formula/plan"
 	"contralay/calc/query/missing"
+	"contralay/calc/query/offer"
 	"contralay/calc/sheet"
 	"contralay/model/unit"
 	"contralay/model/visible"
@@ -86,15 +88,19 @@ func Counts(p plan.Plan) []int {
 	return out
 }
 
-// Plans is a ranked list of plans as text.
-func Plans(ps []plan.Plan) string {
+// Plans is a ranked list of plans as text; as is what each would be as a branch, nil where it is not known.
+func Plans(ps []plan.Plan, as []*sheet.Branch) string {
 	var b strings.Builder
-	fmt.Fprintf(&b, "%-22s %7s %7s %7s %9s %7s\n", "lay-up", "spares", "filler", "lumpy", "over mm", "cost")
+	wide := len("lay-up")
 	for _, p := range ps {
+		wide = max(wide, len([]rune(Aloud(Counts(p), false))))
+	}
+	fmt.Fprintf(&b, "%-*s %6s %6s %5s %8s %8s %6s %5s %5s\n", wide, "lay-up", "spares", "filler", "lumpy", "over mm", "cost", "sheath",
+		"g/m",
+		"bend")
+	var kinds []string
+	for k, p := range ps {
 		note := ""
-		if !p.Proven {
-			note = "  not every lay-up was tried"
-		}
 		switch p.Relaxed {
 		case plan.Gaps:
 			note += "  has gaps over the limit"
@@ -107,10 +113,46 @@ func Plans(ps []plan.Plan) string {
 			note = fmt.Sprintf("  centre built up to %.1f with %.2f mm of tape%s", float64(to), float64(by),
 				strings.ReplaceAll(note, "  ", ", "))
 		}
+		sheath, gram, bend := "-", "-", "-"
+		if k < len(as) && as[k] != nil {
+			size, kind := sheathSize(as[k].Sheath.Part)
+			if sheath = size; kind != "" && !slices.Contains(kinds, kind) {
+				kinds = append(kinds, kind)
+			}
+			if as[k].Gram.Set {
+				gram = fmt.Sprintf("%.0f", float64(as[k].Gram.V)/float64(offer.PlannedMM)*1000)
+			}
+			bend = fmt.Sprintf("%.0f", float64(as[k].Bend.MinMM))
+		}
 		aloud := Aloud(Counts(p), false)
-		pad := max(0, 22-len([]rune(aloud)))
-		fmt.Fprintf(&b, "%s%s %7d %7d %7d %9.3f %7.3f%s\n", aloud, strings.Repeat(" ", pad), p.Spares, p.Rods(), p.Lumpy, float64(p.Over),
-			float64(p.Cost), note)
+		pad := wide - len([]rune(aloud))
+		fmt.Fprintf(&b, "%s%s %6d %6d %5d %8.3f %8.3f %6s %5s %5s%s\n", aloud, strings.Repeat(" ", pad), p.Spares, p.Rods(), p.Lumpy,
+			float64(p.Over), float64(p.Cost), sheath, gram, bend, note)
+	}
+	if len(ps) == 0 {
+		return "There is no such lay-up.\n"
+	}
+	switch first := ps[0]; {
+	case first.Proven:
+		b.WriteString("Proven: no lay-up costs less than the first.\n")
+	case first.Least > 0:
+		fmt.Fprintf(&b, "Not proven: a lay-up could cost up to %.1f %% less than the first.\n--effort N searches longer.\n",
+			100*(1-float64(first.Least/first.Cost)))
+	}
+	if len(kinds) > 0 {
+		fmt.Fprintf(&b, "Sheath: %s, on a straight branch of %.0f mm. The g/m do not count it.\nbend: the least radius in mm.\n",
+			strings.Join(kinds, ", "), float64(offer.PlannedMM))
 	}
 	return b.String()
+}
+
+// sheathSize parts a tube's name into its size and its kind; "none" where no tube holds.
+func sheathSize(part string) (size, kind string) {
+	if part == "" {
+		return "none", ""
+	}
+	if i := strings.LastIndex(part, " "); i > 0 {
+		return part[i+1:], part[:i]
+	}
+	return part, ""
 }

@@ -181,15 +181,19 @@ func (b *brute) finish(s heap) {
 	}
 }
 
-// front is the figures no other beats, each with its cheapest cost.
+// front is the figures no other beats, each with its cheapest cost, and the cheapest of all.
 func (b *brute) front() []string {
 	var out []string
+	least := math.Inf(1)
+	for _, cost := range b.best {
+		least = math.Min(least, cost)
+	}
 	for k, cost := range b.best {
 		beaten := false
 		for o := range b.best {
 			beaten = beaten || o != k && o.fillers <= k.fillers && o.over <= k.over && o.lumpy <= k.lumpy && o.spares >= k.spares
 		}
-		if !beaten {
+		if !beaten || cost == least {
 			out = append(out, k.line(cost))
 		}
 	}
@@ -259,6 +263,15 @@ func TestAgainstBrute(t *testing.T) {
 					t.Errorf("nothing keeps the rules, yet:\n%s", strings.Join(lines(got), "\n"))
 				}
 				return
+			}
+			proof, cheapest := Begin(a), math.Inf(1)
+			for !proof.levels[0].done && proof.Run(500) {
+			}
+			for _, cost := range b.best {
+				cheapest = math.Min(cheapest, cost)
+			}
+			if p := proof.Plans()[0]; math.Abs(float64(p.Cost)-cheapest) > 1e-9 {
+				t.Errorf("proven at %v, and one costs %v", p.Cost, cheapest)
 			}
 			if !slices.Equal(lines(got), want) {
 				t.Errorf("got\n%s\nwant\n%s", strings.Join(lines(got), "\n"), strings.Join(want, "\n"))

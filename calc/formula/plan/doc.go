@@ -3,8 +3,12 @@
 // limits.
 //
 // It works on a multiset of diameters and knows nothing of wires or branches. It
-// returns every plan that no other beats in fillers, diameter, lumpy layers and
-// spares, ranked by cost. Where the search had to leave something out, the plan
-// says so (Proven is false); it never returns a plan that breaks a rule without
-// saying which (Relaxed).
+// returns every plan found that no other beats in fillers, diameter, lumpy layers
+// and spares, ranked by cost, and the cheapest of all whatever beats it there. It
+// never returns a plan that breaks a rule without saying which (Relaxed).
+//
+// A Search works in slices of counted effort, and is better, never worse, the longer
+// it is let run: a beam (beam.go) answers at once, the exact method (tree.go) goes on
+// until its bounds (bound.go) leave nothing cheaper. Plan.Proven says that it came so
+// far, Plan.Least what no lay-up goes below until then.
 package plan

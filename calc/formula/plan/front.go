@@ -10,7 +10,10 @@ import (
 
 // front is the complete plans that no other beats in fillers, over (to 0.01 mm),
 // lumpy layers and spares.
-type front struct{ all []done }
+type front struct {
+	all   []done
+	least *done // the cheapest of all that were offered
+}
 
 type done struct {
 	*label
@@ -22,7 +25,7 @@ type done struct {
 func hundredths(over float64) int { return int(math.Round(unit.RoundHalfUp(over, 0.01) * 100)) }
 
 // finish offers a stack that holds everything as a plan.
-func (s *search) finish(l *label, spares int) {
+func (s *stacking) finish(l *label, spares int) {
 	d := done{label: l, over: hundredths(l.crown), spares: spares, cost: s.soFar(l)}
 	if spares > 0 {
 		d.cost -= float64(s.rules.SpareGain) * float64(spares) * s.d[s.kinds[s.spare].size]
@@ -31,6 +34,9 @@ func (s *search) finish(l *label, spares int) {
 }
 
 func (f *front) offer(d done) {
+	if f.least == nil || better(d, *f.least) {
+		f.least = &d
+	}
 	for i, o := range f.all {
 		if o.over == d.over && o.fillers == d.fillers && o.lumpy == d.lumpy && o.spares == d.spares {
 			if better(d, o) {

@@ -12,7 +12,7 @@ import (
 const laidEffort = 10
 
 // grow lays every possible next layer on a stack.
-func (s *search) grow(l *label, nd *node) {
+func (s *stacking) grow(l *label, nd *node) {
 	s.on, s.now = l, nd
 	clear(s.take)
 	spares, area, thin := s.rest()
@@ -36,16 +36,12 @@ func (s *search) grow(l *label, nd *node) {
 			return
 		}
 	}
-	if s.blocks {
-		s.rows()
-		return
-	}
 	s.subsets(0, s.try)
 }
 
 // subsets calls try with every choice of what the node lacks, each once. What try
 // calls full is not added to.
-func (s *search) subsets(from int, try func() (full bool)) {
+func (s *stacking) subsets(from int, try func() (full bool)) {
 	for i := from; i < len(s.kinds); i++ {
 		k := s.kinds[i]
 		if s.now.n[i]+s.take[i] >= k.most {
@@ -65,7 +61,7 @@ func (s *search) subsets(from int, try func() (full bool)) {
 }
 
 // reached reports whether every class that runs further is laid.
-func (s *search) reached(class int) bool {
+func (s *stacking) reached(class int) bool {
 	for i, k := range s.kinds {
 		if k.class >= class {
 			return true
@@ -79,7 +75,7 @@ func (s *search) reached(class int) bool {
 
 // try takes cnt as the next layer: as the last one where everything is laid then,
 // and as one with more to come. It reports whether the layer is full.
-func (s *search) try() (full bool) {
+func (s *stacking) try() (full bool) {
 	l := s.on
 	s.effort--
 	lo, hi, n := s.span(s.cnt)
@@ -101,11 +97,8 @@ func (s *search) try() (full bool) {
 		}
 	}
 	most, area, thin := s.rest()
-	if thin == 0 && most == spares && s.lastHeld <= l.layers+1 && s.layersLike == 0 {
+	if thin == 0 && most == spares && s.lastHeld <= l.layers+1 && s.layersLike == 0 && s.round == 0 {
 		return st.full // nothing could follow
-	}
-	if s.blocks && st.open > s.loosest() {
-		return st.full
 	}
 	all := area + s.area(s.cnt)
 	if s.hopeless(least, l.tape, l.fillers, lumpy, all, thin, most) {
@@ -125,7 +118,7 @@ func (s *search) try() (full bool) {
 // rest is what the node that the layer in hand leads to still lacks: how many
 // spares there may be in the end, the sum of d² to come, and the thinnest of it.
 // What is held further out is not counted.
-func (s *search) rest() (spares int, area, thin float64) {
+func (s *stacking) rest() (spares int, area, thin float64) {
 	for i, k := range s.kinds {
 		if c := s.now.n[i] + s.take[i]; c < k.need {
 			d := s.d[k.size]
@@ -139,7 +132,7 @@ func (s *search) rest() (spares int, area, thin float64) {
 	return spares, area, thin
 }
 
-func (s *search) area(cnt []int) float64 {
+func (s *stacking) area(cnt []int) float64 {
 	a := 0.0
 	for i, k := range cnt {
 		a += float64(k) * s.d[i] * s.d[i]
@@ -148,7 +141,7 @@ func (s *search) area(cnt []int) float64 {
 }
 
 // crown is over of the layer in hand with its fillers; unlifted it is the least.
-func (s *search) crown(open float64, f, lo int, least float64) float64 {
+func (s *stacking) crown(open float64, f, lo int, least float64) float64 {
 	if open > 0 {
 		return least
 	}
@@ -158,7 +151,7 @@ func (s *search) crown(open float64, f, lo int, least float64) float64 {
 
 // stack is the label of the layer in hand on the one below; its tape diameter is
 // left to lay, for the outermost layer needs none.
-func (s *search) stack(f int, fillerMM float64, lumpy int, spread, crown float64) *label {
+func (s *stacking) stack(f int, fillerMM float64, lumpy int, spread, crown float64) *label {
 	l := s.on
 	return &label{
 		crown: crown, fillers: l.fillers + f, fillerMM: l.fillerMM + float64(f)*fillerMM,
@@ -168,14 +161,14 @@ func (s *search) stack(f int, fillerMM float64, lumpy int, spread, crown float64
 }
 
 // lay works out what a stack is for the next layer.
-func (s *search) lay(l *label) {
+func (s *stacking) lay(l *label) {
 	s.effort -= laidEffort
 	bed := s.fit.gauge.Bed(s.list(l.pick.n, l.pick.fillers, l.pick.fillerMM), s.fit.bed, s.fit.how)
 	l.crown, l.tape = float64(bed.Crown), float64(bed.Tape)
 }
 
 // asHeld lays a locked layer as it is, whatever it keeps.
-func (s *search) asHeld(h *held) {
+func (s *stacking) asHeld(h *held) {
 	lo, hi, n := s.span(s.cnt)
 	if n == 0 && h.fillers == 0 {
 		return
@@ -203,7 +196,7 @@ func (s *search) asHeld(h *held) {
 // The least is one layer more of the thinnest to come; and, since discs that lie
 // outside a hull lie inside the next one, and of all hulls of one length the
 // circle is the largest, tape² grows by at least Σd² from layer to layer.
-func (s *search) hopeless(crown, tape float64, fillers, lumpy int, area, thin float64, spares int) bool {
+func (s *stacking) hopeless(crown, tape float64, fillers, lumpy int, area, thin float64, spares int) bool {
 	if s.mayLose || s.lift > 1 {
 		area = 0 // the laying sets lost and squeezed ones over one another
 	}

@@ -9,33 +9,44 @@ import (
 	"contralay/model/unit"
 )
 
-// Make answers a planning question: every plan worth having, best first; never
-// empty where there is anything to lay and nothing is held. Same question, same
-// answer; only a Watch that ends the search can change it.
+// Make answers a planning question: every plan worth having that Ask.Effort finds, best first; never
+// empty where there is anything to lay and nothing is held. Same question, same answer; only a Watch that
+// ends the search can change it.
 //
-// Cost = over + filler_weight·Σ filler diameters + Σ w·(d_max − d_min) −
-// spare_gain·Σ spare diameters, w = 0.3, or 1.0 in a lumpy layer. The search goes
-// from few components to many and keeps for each set of them the stacks that can
-// still matter; it is exact unless it runs out of effort.
+// Cost = over + filler_weight·Σ filler diameters + Σ w·(d_max − d_min) − spare_gain·Σ spare diameters,
+// w = 0.3, or 1.0 in a lumpy layer.
 func Make(a Ask) []Plan {
-	if len(merge(a.Sizes, a.InOrder)) == 0 {
-		return nil
+	effort := a.Effort
+	if effort == 0 {
+		effort = AtOnce
 	}
-	for relaxed := Keeps; relaxed <= Nothing; relaxed++ {
-		if out := attempt(a, relaxed); len(out) > 0 {
-			if relaxed != Keeps {
-				out = out[:1]
-			}
-			return out
+	q := Begin(a)
+	proven := math.MaxInt // what had been spent when the cheapest was proven
+	for share := 0; share < watched; share++ {
+		more := q.Run(effort*(share+1)/watched - effort*share/watched)
+		if a.Watch != nil && !a.Watch(float64(share+1)/watched) || !more {
+			break
+		}
+		if q.proven() {
+			proven = min(proven, q.Spent())
+		}
+		if a.Effort == 0 && q.Spent()-restOfFront > proven {
+			break
 		}
 	}
-	return nil
+	return q.Plans()
 }
+
+// restOfFront is what an answer at once spends on the plans that cost more, once the cheapest is proven.
+const restOfFront = 100_000
+
+// watched is how often a search says what share of it is done.
+const watched = 100
 
 // setUp makes ready a search that leaves the limits relaxed says; ok is false
 // where more is held than there is.
-func setUp(a Ask, relaxed Relaxed) (s *search, ok bool) {
-	s = newSearch(a)
+func setUp(a Ask, relaxed Relaxed) (s *stacking, ok bool) {
+	s = newStacking(a)
 	n := 0
 	for _, k := range s.kinds {
 		n += k.most
@@ -71,7 +82,7 @@ func setUp(a Ask, relaxed Relaxed) (s *search, ok bool) {
 }
 
 // hold takes what is held out of what there is to choose from.
-func (s *search) hold(a Ask) bool {
+func (s *stacking) hold(a Ask) bool {
 	for _, h := range a.Held {
 		p := &held{n: make([]int, len(s.d)), locked: h.Locked, fillers: h.Fillers, fillerMM: float64(h.FillerMM),
 			how: lay.Laying{Ratio: a.Rules.LayRatio, Lay: h.Lay, Bind: h.Bind}}
@@ -104,69 +115,14 @@ func (s *search) hold(a Ask) bool {
 	return true
 }
 
-// attempt searches in passes, each spared what the ones before beat: two fast
-// ones over blocks find good plans, the wide one is exact where it ends within
-// its effort.
-func attempt(a Ask, relaxed Relaxed) []Plan {
-	wide, ok := setUp(a, relaxed)
-	if !ok {
-		return nil
-	}
-	effort, few := quickEffort, quickEffort
-	if n := wide.count() - max(0, a.Spares); n <= exactMost && len(wide.d) <= exactSizes {
-		effort = exactEffort
-	}
-	if a.Effort > 0 {
-		effort, few = a.Effort, max(1, a.Effort/20)
-	}
-	for _, p := range []struct{ width, inner, effort int }{{1, 0, math.MaxInt}, {1, 3, few}, {4, 3, few}} {
-		s, _ := setUp(a, relaxed)
-		s.blocks, s.width, s.inner, s.effort, s.watch, s.found = true, p.width, p.inner, p.effort, nil, wide.found
-		s.inLine()
-		s.run()
-	}
-	wide.width, wide.effort = math.MaxInt, effort
-	wide.run()
-	return wide.plans(relaxed, !wide.truncated)
-}
-
-// mostOrders is how many kinds of one class the fast method tries in every order;
-// above that they lie thin inside thick, for the orders double with each.
-const mostOrders = 7
-
-// inLine gives every kind a class of its own where there are too many to try all
-// orders.
-func (s *search) inLine() {
-	if len(s.kinds) <= mostOrders {
-		return
-	}
-	in := map[int]int{}
-	for _, k := range s.kinds {
-		in[k.class]++
-	}
-	for _, n := range in {
-		if n > mostOrders {
-			for i := range s.kinds {
-				s.kinds[i].class = i // they stand deepest first, then thin to thick
-			}
-			return
-		}
-	}
-}
-
-// count is how many components there are to lay, spares included.
-func (s *search) count() int {
-	n := 0
-	for _, k := range s.kinds {
-		n += k.most
-	}
-	return n
-}
-
 // plans turns the front into what is shown.
-func (s *search) plans(relaxed Relaxed, proven bool) []Plan {
-	out := make([]Plan, 0, len(s.found.all))
-	for _, d := range s.found.all {
+func (s *stacking) plans(relaxed Relaxed, proven bool) []Plan {
+	all := s.found.all
+	if least := *s.found.least; !slices.ContainsFunc(all, func(d done) bool { return d.cost <= least.cost+hair }) {
+		all = append(slices.Clone(all), least) // some other plan is thinner and yet dearer
+	}
+	out := make([]Plan, 0, len(all))
+	for _, d := range all {
 		p := Plan{Cost: unit.Ratio(d.cost), Proven: proven, Fillers: d.fillers, Spares: d.spares, Lumpy: d.lumpy, Relaxed: relaxed}
 		p.Layers = s.layers(d)
 		p.Over = p.Layers[len(p.Layers)-1].Over
@@ -181,7 +137,7 @@ func (s *search) plans(relaxed Relaxed, proven bool) []Plan {
 
 // layers reads a stack back from the outside in, lays it once more in full and
 // fills in what each layer takes.
-func (s *search) layers(d done) []Layer {
+func (s *stacking) layers(d done) []Layer {
 	var chain []*label
 	for l := d.label; l != nil; l = l.parent {
 		chain = append(chain, l)
@@ -223,7 +179,7 @@ func (s *search) layers(d done) []Layer {
 
 // tellSpares says which layers hold the spares: those laid last, outermost,
 // beside what they may serve.
-func (s *search) tellSpares(out []Layer, spares int) {
+func (s *stacking) tellSpares(out []Layer, spares int) {
 	for i := len(out) - 1; i >= 0 && spares > 0; i-- {
 		for k, z := range out[i].Sizes {
 			if s.spare >= 0 && float64(z) == s.d[s.kinds[s.spare].size] {

@@ -50,9 +50,11 @@ type Ask struct {
 	InOrder bool            // whatever leaves first has nothing outside it that leaves later
 	Held    []Held          // at most one for each layer
 	Layers  int             // 0: any; else a plan has this many layers or an even number more or fewer, so that no hand turns
+	CentreN int             // 0: any; else so many components lie in the centre
+	Round   int             // 0: any; else a plan has so many layers round its centre
 	Rules   Rules
 	Centres Centres
-	Effort  int // fits the search may try; 0: as many as an answer at once allows
+	Effort  int // layers the search may try; 0: AtOnce
 
 	// Watch is told now and then what share of the search is done, and ends it by
 	// returning false; nil never does.
@@ -73,8 +75,9 @@ const (
 // Plan is one lay-up: Layers[0] is the centre.
 type Plan struct {
 	Cost    unit.Ratio
-	Proven  bool // the search left nothing out
-	Fillers int  // the rod of five and a built-up centre count one each
+	Proven  bool       // of the first plan: no plan costs less; of the others: no other plan was left out
+	Least   unit.Ratio // no plan of the question costs less, as far as is known
+	Fillers int        // the rod of five and a built-up centre count one each
 	Spares  int
 	Over    unit.Millimetre
 	Lumpy   int
@@ -126,13 +129,9 @@ func (l Layer) Count() int {
 	return n
 }
 
-// Effort of a search, in fits tried; laying a layer counts laidEffort.
+// Effort of a search: layers tried on a bed; laying one counts laidEffort. What an effort finds is the
+// same on every machine.
 const (
-	exactEffort = 8_000_000 // up to exactMost components of exactSizes sizes: under a second
-	quickEffort = 40_000    // of each of the two methods above that: some hundredths
-	exactMost   = 24
-	exactSizes  = 3
-
-	// LongEffort is for a search that is watched: some seconds.
-	LongEffort = 60_000_000
+	AtOnce     = 400_000    // a tenth of a second for 130 of five sizes
+	LongEffort = 60_000_000 // for a search that is watched: some seconds
 )

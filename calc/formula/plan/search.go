@@ -9,13 +9,13 @@ import (
 	"contralay/model/unit"
 )
 
-// search is one run over the layers of one question, in plain numbers. Lengths in
+// stacking is one run over the layers of one question, in plain numbers. Lengths in
 // mm.
 //
 // A node is how many of each kind lie already; a label is one stack that holds
 // them. Nodes are taken from few to many, so that a node is complete when it is
 // reached. Every layer adds at least one, so the search ends.
-type search struct {
+type stacking struct {
 	d                    []float64 // sizes, thin to thick
 	kinds                []kind    // what is to be laid and not held, deepest class first, then thin to thick
 	spare                int       // index of the kind spares are of; −1 none
@@ -26,17 +26,18 @@ type search struct {
 	lift                 float64
 	held                 map[int]*held
 	lastHeld, layersLike int
+	centreN, round       int // 0: any
 
 	fillerMost int
 	noFiller   bool
 	mayLose    bool
 
-	blocks    bool // the fast method: each kind in one block from the inside out
-	inner     int  // fillers an inner layer may take; blocks only
-	width     int  // labels kept per node
-	effort    int
-	truncated bool
-	watch     func(float64) bool
+	effort   int
+	sink     func(l *label) // takes stacks in place of nodes, where given
+	met      int            // stacks the sink has met
+	bucket   int            // of the node to build on
+	inBucket int            // where it is in that
+	kept     int            // labels pushed
 
 	nodes   map[string]*node
 	buckets [][]*node
@@ -65,6 +66,7 @@ type held struct {
 type node struct {
 	n      []int
 	labels []*label
+	kept   bool // those that matter are chosen; no more come
 }
 
 // label is a stack of layers that holds some of the components: everything that
@@ -97,9 +99,9 @@ type scratch struct {
 	on        *label
 }
 
-func newSearch(a Ask) *search {
-	s := &search{rules: a.Rules, centres: a.Centres, spare: -1, nodes: map[string]*node{}, found: &front{}, layersLike: a.Layers,
-		watch: a.Watch}
+func newStacking(a Ask) *stacking {
+	s := &stacking{rules: a.Rules, centres: a.Centres, spare: -1, nodes: map[string]*node{}, found: &front{}, layersLike: a.Layers,
+		centreN: a.CentreN, round: a.Round}
 	sizes := merge(a.Sizes, a.InOrder)
 	for _, z := range sizes {
 		if !slices.Contains(s.d, float64(z.D)) {
@@ -125,11 +127,11 @@ func newSearch(a Ask) *search {
 	return s
 }
 
-func (s *search) sizeOf(d unit.Millimetre) int { return slices.Index(s.d, float64(d)) }
+func (s *stacking) sizeOf(d unit.Millimetre) int { return slices.Index(s.d, float64(d)) }
 
 // addSpares lets the kind that spares are of grow: of its size the one that runs
 // furthest, for a spare runs from end to end.
-func (s *search) addSpares(a Ask) {
+func (s *stacking) addSpares(a Ask) {
 	if a.Spares <= 0 || len(s.kinds) == 0 {
 		return
 	}
@@ -176,7 +178,7 @@ func merge(in []Size, inOrder bool) []Size {
 }
 
 // complete reports whether counts hold everything, and how many are spares.
-func (s *search) complete(n, take []int) (spares int, ok bool) {
+func (s *stacking) complete(n, take []int) (spares int, ok bool) {
 	for i, k := range s.kinds {
 		c := n[i] + take[i]
 		if c < k.need {
@@ -188,13 +190,20 @@ func (s *search) complete(n, take []int) (spares int, ok bool) {
 }
 
 // mayEnd reports whether a stack of that many layers over its centre may be the
-// whole: nothing held lies further out, and no hand turns.
-func (s *search) mayEnd(layers int) bool {
-	return layers >= s.lastHeld && (s.layersLike == 0 || (layers+1-s.layersLike)%2 == 0)
+// whole: nothing held lies further out, no hand turns, and it has as many as are asked for.
+func (s *stacking) mayEnd(layers int) bool {
+	return layers >= s.lastHeld && (s.layersLike == 0 || (layers+1-s.layersLike)%2 == 0) && (s.round == 0 || s.round == layers)
 }
 
 // push keeps a stack for the node it leads to.
-func (s *search) push(l *label, n, take []int) {
+func (s *stacking) push(l *label, n, take []int) {
+	if s.round > 0 && l.layers >= s.round {
+		return
+	}
+	if s.sink != nil {
+		s.sink(l)
+		return
+	}
 	s.key = s.key[:0]
 	sum := 0
 	for i := range n {
@@ -202,7 +211,7 @@ func (s *search) push(l *label, n, take []int) {
 		sum += c
 		s.key = append(s.key, byte(c), byte(c>>8))
 	}
-	if len(s.held) > 0 || s.layersLike > 0 {
+	if len(s.held) > 0 || s.layersLike > 0 || s.round > 0 {
 		sum += l.layers
 		s.key = append(s.key, byte(l.layers))
 	}
@@ -219,38 +228,31 @@ func (s *search) push(l *label, n, take []int) {
 		s.buckets[sum] = append(s.buckets[sum], nd)
 	}
 	nd.labels = append(nd.labels, l)
+	s.kept++
 }
 
-// run builds stacks outward, from few components to many, and gathers the plans
-// that no other beats.
-func (s *search) run() {
-	s.seed()
-	total := 0
-	for _, k := range s.kinds {
-		total += k.most
-	}
-	for b := 0; b < len(s.buckets); b++ {
-		for i := 0; i < len(s.buckets[b]); i++ {
-			nd := s.buckets[b][i]
-			for _, l := range s.keep(nd.labels) {
+// step builds on one more stack, from few components to many, and gathers the plans that no other beats; false where none is left.
+func (s *stacking) step() bool {
+	for ; s.bucket < len(s.buckets); s.bucket, s.inBucket = s.bucket+1, 0 {
+		for ; s.inBucket < len(s.buckets[s.bucket]); s.inBucket++ {
+			nd := s.buckets[s.bucket][s.inBucket]
+			if !nd.kept {
+				nd.labels, nd.kept = s.keep(nd.labels), true
+			}
+			if len(nd.labels) > 0 {
+				l := nd.labels[0]
+				nd.labels = nd.labels[1:]
 				s.grow(l, nd)
-				if s.effort < 0 {
-					s.truncated = true
-					return
-				}
+				return true
 			}
 			nd.labels = nil
-			if s.watch != nil && !s.watch(float64(b)/float64(total+1)) {
-				s.truncated, s.effort = true, -1
-				return
-			}
 		}
 	}
+	return false
 }
 
-// keep drops stacks that another on the same bed beats, and all but the best
-// width where there are too many.
-func (s *search) keep(ls []*label) []*label {
+// keep drops stacks that another on the same bed beats.
+func (s *stacking) keep(ls []*label) []*label {
 	slices.SortStableFunc(ls, func(a, b *label) int {
 		return cmp.Or(cmp.Compare(s.soFar(a), s.soFar(b)), cmp.Compare(a.tape, b.tape), cmp.Compare(a.layers, b.layers),
 			cmp.Compare(a.centreN, b.centreN))
@@ -268,20 +270,16 @@ func (s *search) keep(ls []*label) []*label {
 		if beaten {
 			continue
 		}
-		if len(out) == s.width {
-			s.truncated = true
-			break
-		}
 		out = append(out, l)
 	}
 	return out
 }
 
-func (s *search) soFar(l *label) float64 {
+func (s *stacking) soFar(l *label) float64 {
 	return l.crown + float64(s.rules.FillerWeight)*l.fillerMM + l.spread
 }
 
-func (s *search) lumps(lo, hi int) (lumpy int, cost float64) {
+func (s *stacking) lumps(lo, hi int) (lumpy int, cost float64) {
 	w := 0.3
 	if s.d[hi] > float64(s.rules.LumpyAt)*s.d[lo] {
 		lumpy, w = 1, 1.0

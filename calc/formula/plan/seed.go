@@ -12,7 +12,7 @@ const centreMost = 5
 
 // seed offers every centre: one; two to five equal; two or three unequal; a
 // single one built up; or what is held there, as it is.
-func (s *search) seed() {
+func (s *stacking) seed() {
 	clear(s.take)
 	s.now = &node{n: make([]int, len(s.kinds))}
 	copy(s.cnt, make([]int, len(s.d)))
@@ -27,7 +27,7 @@ func (s *search) seed() {
 }
 
 // centre offers what cnt holds as the centre; full says that no more could be.
-func (s *search) centre(h *held) (full bool) {
+func (s *stacking) centre(h *held) (full bool) {
 	lo, hi, n := s.span(s.cnt)
 	if n == 0 {
 		return false
@@ -38,8 +38,8 @@ func (s *search) centre(h *held) (full bool) {
 			return true
 		}
 	}
-	if s.blocks && !s.oneOpen() {
-		return false // two blocks begun at once
+	if s.centreN > 0 && n != s.centreN && !locked {
+		return n >= s.centreN
 	}
 	ds := s.list(s.cnt, 0, 0)
 	if locked && h.fillers > 0 && (n != 5 || lo != hi) {
@@ -75,18 +75,7 @@ func (s *search) centre(h *held) (full bool) {
 	return n == centreMost
 }
 
-// oneOpen reports whether at most one kind is begun and not laid to its end.
-func (s *search) oneOpen() bool {
-	open := 0
-	for i, k := range s.kinds {
-		if s.take[i] > 0 && s.take[i] < k.need {
-			open++
-		}
-	}
-	return open < 2
-}
-
-func (s *search) offerCentre(l *label) {
+func (s *stacking) offerCentre(l *label) {
 	if spares, ok := s.complete(s.now.n, s.take); ok && s.mayEnd(0) {
 		s.finish(l, spares)
 	}
@@ -94,7 +83,7 @@ func (s *search) offerCentre(l *label) {
 }
 
 // span is the thinnest and thickest size of counts, and how many there are.
-func (s *search) span(cnt []int) (lo, hi, n int) {
+func (s *stacking) span(cnt []int) (lo, hi, n int) {
 	lo = -1
 	for i, k := range cnt {
 		if k > 0 {
@@ -108,7 +97,7 @@ func (s *search) span(cnt []int) (lo, hi, n int) {
 }
 
 // list is counts as diameters, thin to thick, with fillers where they belong.
-func (s *search) list(cnt []int, fillers int, fillerMM float64) []unit.Millimetre {
+func (s *stacking) list(cnt []int, fillers int, fillerMM float64) []unit.Millimetre {
 	out := s.fit.list[:0]
 	for i, k := range cnt {
 		for ; fillers > 0 && fillerMM <= s.d[i]; fillers-- {

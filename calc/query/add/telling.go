@@ -72,7 +72,8 @@ func (m *maker) tellColours() {
 			without = append(without, w.ID)
 		}
 	}
-	m.chose("colour", m.out.Wires, "%s: colours are the next in stock that no other wire at the same ends has; the wires of a splice share one", span(m.out.Wires))
+	m.chose("colour", m.out.Wires, "%s: colours are the next in stock that no other wire at the same ends has; the wires of a splice "+
+		"share one", span(m.out.Wires))
 	if len(without) > 0 {
 		m.tell(Missing, "colour", without, Taken{}, "%s: no colour code is left at their ends: choose one", span(without))
 	}

@@ -37,7 +37,9 @@ func optionRows(m *desk.Model) []desk.Row {
 		if k == mostOptions {
 			break
 		}
-		proven = proven && o.Plan.Proven
+		if k == 0 {
+			proven = o.Plan.Proven // that nothing is cheaper
+		}
 		in := " "
 		if usesOption(m, o) {
 			in = "="

@@ -143,7 +143,8 @@ func legRow(m *desk.Model, id string) desk.Row {
 				if err != nil {
 					return fmt.Errorf("%s", m.Sys.Says(err.Error()))
 				}
-				says := fmt.Sprintf("leg %s to %s hangs on the new breakout %s. Its length is not known yet: type it", leg.Branch, leg.Termination,
+				says := fmt.Sprintf("leg %s to %s hangs on the new breakout %s. Its length is not known yet: type it", leg.Branch,
+					leg.Termination,
 					leg.Breakout)
 				if changed(m, h, says+uncovered(m.H, h, id, leg.Breakout)) {
 					toMap(m, "branch "+leg.Branch)

@@ -213,12 +213,17 @@ func branch(s *sheet.Sheet, i int) figBranch {
 			f.Layers[k].Turns = nil
 		}
 	}
-	f.Bend = &figBend{MinMM: *mm(b.Bend.MinMM), Rule: b.Bend.Rule}
-	if b.Bend.MismatchMM.Set {
-		f.Bend.MismatchMM = mm(b.Bend.MismatchMM.V)
-	}
+	f.Bend = bend(b)
 	f.Sheath = sheath(&b.Sheath)
 	f.Covers = covers(b)
+	return f
+}
+
+func bend(b *sheet.Branch) *figBend {
+	f := &figBend{MinMM: *mm(b.Bend.MinMM), Rule: b.Bend.Rule}
+	if b.Bend.MismatchMM.Set {
+		f.MismatchMM = mm(b.Bend.MismatchMM.V)
+	}
 	return f
 }
 

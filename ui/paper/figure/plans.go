@@ -7,10 +7,16 @@ import (
 	"strconv"
 
 	"contralay/calc/formula/plan"
+	"contralay/calc/query/offer"
+	"contralay/calc/sheet"
 )
 
-// Plans is ranked lay-ups as JSON; the first layer is the centre.
-func Plans(ps []plan.Plan) ([]byte, error) {
+// leaves is what limits a plan leaves.
+var leaves = map[plan.Relaxed]string{plan.Keeps: "none", plan.Gaps: "gaps", plan.GapLift: "gaps and lift", plan.Nothing: "all"}
+
+// Plans is ranked lay-ups as JSON; the first layer is the centre. as is what each would be as a branch, nil
+// where it is not known.
+func Plans(ps []plan.Plan, as []*sheet.Branch) ([]byte, error) {
 	type layerOut struct {
 		Sizes    map[string]int `json:"sizes"`
 		Fillers  int            `json:"fillers"`
@@ -24,17 +30,29 @@ func Plans(ps []plan.Plan) ([]byte, error) {
 		CentreMM *float64       `json:"centre_mm,omitempty"`
 	}
 	type planOut struct {
-		Cost    float64    `json:"cost"`
-		Proven  bool       `json:"proven"`
-		Fillers int        `json:"fillers"`
-		Spares  int        `json:"spares"`
-		OverMM  float64    `json:"over_mm"`
-		Lumpy   int        `json:"lumpy"`
-		Layers  []layerOut `json:"layers"`
+		Cost     float64    `json:"cost"`
+		Proven   bool       `json:"proven"`
+		Least    float64    `json:"least_cost"`
+		Fillers  int        `json:"fillers"`
+		Spares   int        `json:"spares"`
+		OverMM   float64    `json:"over_mm"`
+		Lumpy    int        `json:"lumpy"`
+		Layers   []layerOut `json:"layers"`
+		Relaxed  string     `json:"relaxed"`
+		GramPerM *float64   `json:"g_per_m"`
+		Bend     *figBend   `json:"bend"`
+		Sheath   *figSheath `json:"sheath"`
 	}
 	out := make([]planOut, 0, len(ps))
-	for _, p := range ps {
-		o := planOut{float64(p.Cost), p.Proven, p.Fillers, p.Spares, float64(p.Over), p.Lumpy, nil}
+	for i, p := range ps {
+		o := planOut{Cost: float64(p.Cost), Proven: p.Proven, Least: float64(p.Least), Fillers: p.Fillers, Spares: p.Spares,
+			OverMM: float64(p.Over), Lumpy: p.Lumpy, Relaxed: leaves[p.Relaxed]}
+		if i < len(as) && as[i] != nil {
+			o.Bend, o.Sheath = bend(as[i]), sheath(&as[i].Sheath)
+			if as[i].Gram.Set {
+				o.GramPerM = some(round(float64(as[i].Gram.V)/float64(offer.PlannedMM)*1000, 3))
+			}
+		}
 		for k, l := range p.Layers {
 			y := layerOut{Sizes: map[string]int{}, Fillers: l.Fillers, Spares: l.Spares, OverMM: float64(l.Over), ProudMM: float64(l.Proud)}
 			for z, d := range l.Sizes {
