@@ -1,14 +1,12 @@
 package main
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
 	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
-	"slices"
 	"strings"
 
 	"contralay/model"
@@ -198,7 +196,7 @@ func compareTwo(names []string, o options, w world) (int, error) {
 	}
 	r := compare.Between(l[0], l[1])
 	if l[0].Whole && l[1].Whole && !r.Nothing {
-		r.Differences = append(r.Differences, besideWires(l[0].Harness, l[1].Harness, r.Differences)...)
+		r.Differences = append(r.Differences, compare.BesideWires(l[0].Harness, l[1].Harness, r.Differences)...)
 	}
 	code := ok
 	switch {
@@ -250,56 +248,6 @@ func listToCompare(name string, o options, cat *catalogue.Catalogue, w world) (c
 		}
 	}
 	return compare.List{Harness: h, Report: rep}, err
-}
-
-// besideWires is what two harness files have other than what compare tells by what it means:
-// lengths, lay-ups, covers, rules, and every other key of a wire, a unit or a termination. What
-// feeds and cavities list follows from wires that moved, and is told where none did.
-func besideWires(a, b model.Harness, already []compare.Difference) []compare.Difference {
-	of := func(what string) bool {
-		return slices.ContainsFunc(already, func(d compare.Difference) bool {
-			return d.Of == what && (what != "wire" || d.Kind != compare.Changed)
-		})
-	}
-	told := map[string][]string{
-		"wire":        {"signal", "from", "to", "spec", "size", "colour", "amps", "role"},
-		"unit":        {"wires", "shield", "drain_from", "drain_to"},
-		"feed":        {"amps"},
-		"termination": {"insert", "gender", "reserved"},
-		"splice":      {},
-	}
-	if of("fuse") || of("wire") {
-		told["feed"] = append(told["feed"], "wires")
-	}
-	if of("wire") {
-		told["termination"] = append(told["termination"], "cavities")
-	}
-	var out []compare.Difference
-	all := file.Differences(file.Document{Harness: a}, file.Document{Harness: b})
-	for _, t := range all {
-		word, _, _ := strings.Cut(t, " ")
-		if keys, known := told[word]; known {
-			_, rest, changed := strings.Cut(t, ": ") // else it is new or gone
-			key, _, _ := strings.Cut(rest, " ")
-			if !changed || slices.Contains(keys, key) {
-				continue
-			}
-		}
-		out = append(out, compare.Difference{Kind: compare.Changed, Of: word, Says: t})
-	}
-	if len(already)+len(out) > 0 {
-		return out
-	}
-	// Nothing that means another thing: what is left is another spelling, or another order.
-	for _, t := range all {
-		word, _, _ := strings.Cut(t, " ")
-		out = append(out, compare.Difference{Kind: compare.Changed, Of: word, Says: t})
-	}
-	if len(out) == 0 && !bytes.Equal(file.Encode(file.Document{Harness: a}), file.Encode(file.Document{Harness: b})) {
-		out = append(out, compare.Difference{Kind: compare.Changed, Of: "file", What: "order",
-			Says: "the tables of the file are in another order, and nothing else differs"})
-	}
-	return out
 }
 
 // writeNew writes a file that is not there yet.
