@@ -89,11 +89,11 @@ var screens = []desk.Place{
 
 	// making things; nothing is in the harness before it is taken, so Backspace goes back
 	{Kind: ends.AddKind, Title: "add", Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.AddPage},
-	{Kind: ends.ConnectorKind, Help: "add", Wide: true, Safe: true, Page: ends.ConnectorPage, Backspace: ends.KeepForm},
+	{Kind: ends.ConnectorKind, Help: "add", Wide: true, Safe: true, Page: ends.ConnectorPage, Backspace: ends.KeepForm, Leads: "keeps all"},
 	{Kind: ends.GroupsKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.GroupsPage},
 	{Kind: ends.GroupKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.GroupPage},
-	{Kind: ends.DeviceKind, Help: "add", Wide: true, Safe: true, Page: ends.DevicePage, Backspace: ends.KeepForm},
-	{Kind: ends.SparesKind, Help: "add", Wide: true, Safe: true, Page: ends.SparesPage, Backspace: ends.KeepForm},
+	{Kind: ends.DeviceKind, Help: "add", Wide: true, Safe: true, Page: ends.DevicePage, Backspace: ends.KeepForm, Leads: "keeps all"},
+	{Kind: ends.SparesKind, Help: "add", Wide: true, Safe: true, Page: ends.SparesPage, Backspace: ends.KeepForm, Leads: "keeps all"},
 
 	// ends
 	{Kind: ends.InsertKind, Help: "connectors", Safe: true, ReadOnly: true, Page: ends.ChooseInsertPage, Picture: ends.ChosenFace},

@@ -111,6 +111,9 @@ func tinyFrame(m *desk.Model) []string {
 func head(m *desk.Model) kit.Head {
 	hd := m.H.Head
 	h := kit.Head{Number: strings.TrimSpace(hd.Number.V + " " + hd.Revision.V), Name: hd.Name.V, State: "saved"}
+	if hd.Number.V == "" && hd.Revision.V != "" {
+		h.Number = "rev " + hd.Revision.V // a letter alone says nothing
+	}
 	if mb, _, ok := m.BranchHere(); ok {
 		h.Branch, h.Ends = strings.TrimSpace(mb.ID+" "+mb.Name.V), mb.From+" to "+mb.To
 		h.Length = desk.Long(m, mb)

@@ -200,7 +200,7 @@ func EachScreen(t *testing.T, test func(t *testing.T, screen string)) {
 	}
 }
 
-// EachOrSome is EachScreen, but in a short run every third screen: the race detector makes the
+// EachOrSome is EachScreen, but in a short run every sixth screen: the race detector makes the
 // long sweeps ten times as long.
 func EachOrSome(t *testing.T, test func(t *testing.T, screen string)) {
 	at := map[string]int{}
@@ -208,7 +208,7 @@ func EachOrSome(t *testing.T, test func(t *testing.T, screen string)) {
 		at[screen] = k
 	}
 	EachScreen(t, func(t *testing.T, screen string) {
-		if !testing.Short() || at[screen]%3 == 0 {
+		if !testing.Short() || at[screen]%6 == 0 {
 			test(t, screen)
 		}
 	})

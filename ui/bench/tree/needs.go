@@ -118,6 +118,10 @@ func leadTo(m *desk.Model, n missing.Need) {
 		m.PutOn(string(n.Kind))
 	default:
 		m.Show(EndKind, id)
+		if t, ok := m.Sheet.Index.Termination[id]; ok && n.Kind == missing.Unwired && len(m.Sheet.Terms[t].Free) > 0 {
+			m.PutOn("cavity " + m.Sheet.Terms[t].Free[0]) // Enter there runs wires from it
+			m.Tell("Enter on a free cavity runs wires from it")
+		}
 	}
 }
 

@@ -163,7 +163,11 @@ func itemRows(m *desk.Model, s subject, k schema.Key, l label.Label, list []any,
 		rows = append(rows, r)
 	}
 	append1 := func(m *desk.Model, v any) error {
-		return putItems(m, s, k, append(slices.Clone(itemsNow(m, s, k)), v))
+		err := putItems(m, s, k, append(slices.Clone(itemsNow(m, s, k)), v))
+		if err == nil {
+			m.PutOn("add") // the next one is typed there, and not over this one
+		}
+		return err
 	}
 	adds := desk.Row{Key: "add", Text: "add a " + item, Detail: l.Does, Does: "add"}
 	if k.Kind != schema.KindWords {
