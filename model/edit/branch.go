@@ -9,17 +9,35 @@ import (
 	"contralay/model/unit"
 )
 
-// AddBranch puts a branch of a length between two places that nothing joins yet, and returns
-// its id.
+// AddBranch puts a branch of a length, mm, between two places that nothing joins yet, and returns its id;
+// to is "" for a new breakout. A length of 0 is not measured yet. It is a leg where it ends in a
+// termination, a trunk where it only comes from one, else a rail.
 func AddBranch(h *model.Harness, from, to string, length unit.Millimetre) (out *model.Harness, branch string, err error) {
-	if err := mayJoin(h, from, to); err != nil {
+	if _, err := place(h, from); err != nil {
 		return h, "", err
+	}
+	if to != "" {
+		if err := mayJoin(h, from, to); err != nil {
+			return h, "", err
+		}
 	}
 	if !(length >= 0) {
 		return h, "", fmt.Errorf("a branch cannot be %s mm long: 0 where it is not measured yet, or more", plain(length))
 	}
 	n := *h
-	b := model.Branch{ID: h.FreeID("L"), From: from, To: to, LengthMM: length}
+	if to == "" {
+		to = h.FreeID("J")
+		n.Breakouts = append(slices.Clone(h.Breakouts), model.Breakout{ID: to})
+	}
+	ends := func(id string) bool { return slices.Contains(IDs(h, Termination), id) }
+	letter := "R"
+	switch {
+	case ends(to):
+		letter = "L"
+	case ends(from):
+		letter = "T"
+	}
+	b := model.Branch{ID: n.FreeID(letter), From: from, To: to, LengthMM: length}
 	n.Branches = append(slices.Clone(h.Branches), b)
 	return &n, b.ID, nil
 }

@@ -225,6 +225,16 @@ func TestHang(t *testing.T) {
 	h.Terminations = append(h.Terminations, model.Termination{ID: "NEW"})
 	n, b, err := edit.AddBranch(h, "J2", "NEW", 90)
 	kept(t, h, text(h), n)
+	if len(b) < 2 || b[0] != 'L' {
+		t.Errorf("a leg to a termination is called %s", b)
+	}
+	for from, letter := range map[string]byte{"NEW": 'T', "J2": 'R'} { // to a new breakout
+		out, id, err := edit.AddBranch(h, from, "", 0)
+		if err != nil || id[0] != letter || branch(t, out, id).From != from || len(out.Breakouts) != len(h.Breakouts)+1 ||
+			branch(t, out, id).To != out.Breakouts[len(h.Breakouts)].ID || branch(t, out, id).Measured() {
+			t.Errorf("from %s: %s %v", from, id, err)
+		}
+	}
 	if err != nil || branch(t, n, b).LengthMM != 90 {
 		t.Error(b, err)
 	}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model"
+	"contralay/model/edit"
 	"contralay/model/unit"
 )
 
@@ -32,7 +33,7 @@ func (d *devices) ends() {
 			if n < len(d.ask.LengthsMM) {
 				length = d.ask.LengthsMM[n]
 			}
-			h, leg, err := d.h.Hang(d.ask.At, t.ID, length)
+			h, leg, err := edit.AddBranch(d.h, d.ask.At, t.ID, length)
 			if err != nil { // At is there and the termination is new
 				d.tell(Missing, "from", []string{t.ID}, Taken{}, "%s is not hung: %s", t.ID, err)
 				continue

@@ -2,7 +2,6 @@ package desk
 
 import (
 	"bytes"
-	"cmp"
 	"os"
 	"slices"
 	"strconv"
@@ -122,16 +121,13 @@ func made(cat *catalogue.Catalogue) []edittest.Edit {
 			return a.H, err
 		}),
 		with("a run", func(t *rapid.T, s *sheet.Sheet) (*model.Harness, error) {
-			from := cmp.Or(one(t, append(ids(s, edit.Termination), ids(s, edit.Breakout)...), "from"), "nowhere")
-			if !slices.Contains(append(ids(s, edit.Termination), ids(s, edit.Breakout)...), from) {
-				return s.H, nil
-			}
-			h, _, _ := s.H.AddRun(from, unit.Millimetre(rapid.IntRange(0, 900).Draw(t, "length")))
-			return h, nil
+			places := append(ids(s, edit.Termination), ids(s, edit.Breakout)...)
+			h, _, err := edit.AddBranch(s.H, one(t, places, "from"), one(t, places, "to"),
+				unit.Millimetre(rapid.IntRange(0, 900).Draw(t, "length")))
+			return h, err
 		}),
 		with("sheaths and boots as proposed", func(_ *rapid.T, s *sheet.Sheet) (*model.Harness, error) {
-			h, _, _ := add.Proposed(calc.Complete(s.H, s.Cat, s))
-			return h, nil
+			return add.Proposed(s).H, nil
 		}),
 		with("wires like one", func(t *rapid.T, s *sheet.Sheet) (*model.Harness, error) {
 			m, err := bulk.Like(s, bulk.LikeAsk{Wire: one(t, ids(s, edit.Wire), "wire"), Count: rapid.IntRange(1, 4).Draw(t, "count"),

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"contralay/model"
+	"contralay/model/edit"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
@@ -108,31 +109,34 @@ func lengthText(m *desk.Model, v unit.Millimetre) string {
 // trunkField asks for the length of a branch to a new breakout.
 func trunkField(m *desk.Model, from string) *desk.Field {
 	return branchField(m, "length from "+from+" to the new breakout",
-		func(m *desk.Model, v unit.Millimetre) (*model.Harness, string, string) {
-			h, branch, breakout := m.H.AddRun(from, v)
-			return h, branch, fmt.Sprintf("%s runs from %s to the new breakout %s: %s. + on it adds devices there", branch, from, breakout,
-				lengthText(m, v))
+		func(m *desk.Model, v unit.Millimetre) (*model.Harness, string, string, error) {
+			h, branch, err := edit.AddBranch(m.H, from, "", v)
+			return h, branch, fmt.Sprintf("%s runs from %s to the new breakout %s: %s. + on it adds devices there", branch, from,
+				h.Branches[len(h.Branches)-1].To, lengthText(m, v)), err
 		})
 }
 
 // legField asks for the length of a leg to a termination that is not known yet.
 func legField(m *desk.Model, at string) *desk.Field {
-	return branchField(m, "length of the leg from "+at, func(m *desk.Model, v unit.Millimetre) (*model.Harness, string, string) {
+	return branchField(m, "length of the leg from "+at, func(m *desk.Model, v unit.Millimetre) (*model.Harness, string, string, error) {
 		h, branch, term := m.H.AddLeg(at, v, 2)
-		return h, branch, fmt.Sprintf("branch %s to %s added: %s. Open %s to say what it is", branch, term, lengthText(m, v), term)
+		return h, branch, fmt.Sprintf("branch %s to %s added: %s. Open %s to say what it is", branch, term, lengthText(m, v), term), nil
 	})
 }
 
 // branchField asks for the length of a branch that make makes, and puts the cursor of the map
 // on it.
 func branchField(m *desk.Model, label string,
-	make func(m *desk.Model, v unit.Millimetre) (h *model.Harness, branch, says string)) *desk.Field {
+	make func(m *desk.Model, v unit.Millimetre) (h *model.Harness, branch, says string, err error)) *desk.Field {
 	return &desk.Field{Label: label, Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
 		v, err := length(m, text)
 		if err != nil {
 			return err
 		}
-		h, branch, says := make(m, v)
+		h, branch, says, err := make(m, v)
+		if err != nil {
+			return err
+		}
 		toMap(m)
 		m.Change(h, says)
 		m.PutOn("branch " + branch)

@@ -8,6 +8,7 @@ import (
 
 	"contralay/calc/query/add"
 	"contralay/model"
+	"contralay/model/edit"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
@@ -59,7 +60,7 @@ func openConnector(m *desk.Model, insert string, cavities int) {
 		f.datum = model.DatumBootLip
 	}
 	if cavities > 0 {
-		f.contact, f.datum = "20", model.DatumMatingFace
+		f.datum = model.DatumMatingFace // its contacts are not known until somebody reads them off it
 	}
 	m.Show(ConnectorKind, f.id)
 }
@@ -181,7 +182,7 @@ func takeConnector(m *desk.Model) {
 	}
 	branch := ""
 	if f.at != "" {
-		if h, branch, err = h.Hang(f.at, f.id, f.length); err != nil {
+		if h, branch, err = edit.AddBranch(h, f.at, f.id, f.length); err != nil {
 			m.Refuse(err.Error())
 			return
 		}

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/calc/query/missing"
+	"contralay/model/edit"
 	"contralay/ui/bench/desk"
 )
 
@@ -18,7 +19,11 @@ func WayPage(m *desk.Model, _ int, place string) desk.Page {
 	}
 	add := func(key, text, from, to string) {
 		p.Rows = append(p.Rows, desk.Row{Key: key, Text: text, Detail: "Enter puts the branch there", Enter: func(m *desk.Model) {
-			h, b := m.H.Connect(from, to)
+			h, b, err := edit.AddBranch(m.H, from, to, 0)
+			if err != nil {
+				m.Refuse(err.Error())
+				return
+			}
 			m.Back()
 			m.Change(h, fmt.Sprintf("branch %s runs from %s to %s. Type its length", b, from, h.Branches[len(h.Branches)-1].To))
 			for len(m.Stack) > 0 && m.Top() != BranchesKind {
