@@ -117,7 +117,8 @@ func summary(a add.Added) string {
 		}
 	}
 	if open > 0 {
-		return words.Plural(open, "wire ends", "wires end") + " nowhere, because no cavity takes them. Added: " + strings.Join(out, ", ")
+		return words.Plural(open, "wire has", "wires have") +
+			" one end only: no connector is given, or it has no cavity for them. Added: " + strings.Join(out, ", ")
 	}
 	return "added: " + strings.Join(out, ", ")
 }
