@@ -75,29 +75,44 @@ func Counted(values []string) map[string]int {
 	return out
 }
 
-// Numbered puts numbers before rows that are chosen by Enter: digits and Enter take the row of
-// that number, wherever the cursor is. Where what a row stands for is a number itself, such as a wire
-// or a size, that number takes it.
+// Numbered lets a row be taken by digits and Enter, wherever the cursor is: rows get numbers, and a number takes
+// its row. Where what rows stand for are numbers themselves, such as wires or sizes, they get no others: digits
+// are the wire or the size.
 func Numbered(rows []Row) []Row {
 	out := slices.Clone(rows)
+	own := slices.ContainsFunc(rows, func(r Row) bool { _, err := strconv.ParseFloat(r.Key, 64); return err == nil })
+	find := func(text string) (int, error) {
+		at := slices.IndexFunc(rows, func(r Row) bool { return own && r.Key == text })
+		if at < 0 && !own {
+			n, err := strconv.Atoi(text)
+			if err != nil || n < 1 || n > len(rows) {
+				return 0, fmt.Errorf("there is no row %s: 1 to %d", text, len(rows))
+			}
+			at = n - 1
+		}
+		if at < 0 {
+			return 0, fmt.Errorf("%s is not in the list", text)
+		}
+		return at, nil
+	}
 	wide := len(fmt.Sprint(len(rows)))
 	for n := range out {
-		text := out[n].Text
-		out[n].Text = fmt.Sprintf("%*d %s", wide, n+1, text)
+		if !own {
+			out[n].Text = fmt.Sprintf("%*d %s", wide, n+1, out[n].Text)
+		}
 		if out[n].Field != nil {
 			continue // digits are its own value
 		}
-		out[n].Field = &Field{Label: "take the row of number", Number: true, Set: func(m *Model, text string) error {
-			if at := slices.IndexFunc(rows, func(r Row) bool { return r.Key == text && r.Enter != nil }); at >= 0 {
-				rows[at].Enter(m) // a wire, a size, a number that is what the row stands for
-				return nil
+		label := "take the row of number"
+		if own {
+			label = "take"
+		}
+		out[n].Field = &Field{Label: label, Number: true, Set: func(m *Model, text string) error {
+			at, err := find(text)
+			if err == nil {
+				rows[at].Enter(m)
 			}
-			k, err := strconv.Atoi(text)
-			if err != nil || k < 1 || k > len(rows) {
-				return fmt.Errorf("there is no row %s: 1 to %d", text, len(rows))
-			}
-			rows[k-1].Enter(m)
-			return nil
+			return err
 		}}
 	}
 	return out

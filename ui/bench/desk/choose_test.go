@@ -57,3 +57,31 @@ func TestNextRowAfterAValue(t *testing.T) {
 		t.Errorf("typed one after another: %q", got)
 	}
 }
+
+// Where rows stand for wires or sizes, digits are the wire or the size and never the number of a row.
+func TestNumbersThatRowsStandFor(t *testing.T) {
+	m := benchtest.Open(t, "example.toml")
+	took := ""
+	choose := func() {
+		m.Open(desk.ChooseScreen("a size", func(*desk.Model) bool { return true }, func(*desk.Model) []desk.Choice {
+			var out []desk.Choice
+			for _, n := range strings.Fields("24 22 20 4 2 0.35mm2") {
+				out = append(out, desk.Choice{Value: n, Says: n + " wire"})
+			}
+			return out
+		}, func(*desk.Model) string { return "" }, func(_ *desk.Model, v string) { took = v }, nil))
+	}
+	choose()
+	if v := benchtest.View(m); strings.Contains(v, "1 24 wire") || strings.Contains(v, "1   24 wire") {
+		t.Errorf("a second number stands before each row:\n%s", v)
+	}
+	benchtest.Press(m, "2", "enter") // not the second row, which is 22
+	if took != "2" || m.Trouble {
+		t.Errorf("2: %q, %q", took, m.Says)
+	}
+	choose()
+	benchtest.Press(m, "3", "enter") // there is a third row, and no size 3
+	if !m.Trouble || !strings.Contains(m.Says, "3 is not in the list") {
+		t.Errorf("3: %q", m.Says)
+	}
+}
