@@ -120,7 +120,8 @@ func trunkField(m *desk.Model, from string) *desk.Field {
 func legField(m *desk.Model, at string) *desk.Field {
 	return branchField(m, "length of the leg from "+at, func(m *desk.Model, v unit.Millimetre) (*model.Harness, string, string, error) {
 		h, branch, term := m.H.AddLeg(at, v, 2)
-		return h, branch, fmt.Sprintf("branch %s to %s added: %s. Open %s to say what it is", branch, term, lengthText(m, v), term), nil
+		return h, branch, fmt.Sprintf("branch %s to %s added: %s, with two cavities for now. Open %s to say what it is", branch, term,
+			lengthText(m, v), term), nil
 	})
 }
 

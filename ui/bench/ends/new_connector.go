@@ -31,9 +31,9 @@ type connectorForm struct {
 func (f *connectorForm) ask() add.ConnectorAsk {
 	a := add.ConnectorAsk{Insert: f.insert, Cavities: f.cavities, Contact: f.contact, ID: f.id, Name: f.name,
 		Datum: model.Some(f.datum), Boot: model.Some(f.boot)}
-	if f.insert != "" {
-		a.Gender, a.Key, a.Mount = model.Some(f.gender), model.Some(f.key), model.Some(f.mount)
-	}
+	a.Gender = model.Opt[model.Gender]{V: f.gender, Set: f.gender != ""}
+	a.Key = model.Opt[string]{V: f.key, Set: f.key != ""}
+	a.Mount = model.Opt[model.Mount]{V: f.mount, Set: f.mount != ""}
 	return a
 }
 
@@ -60,7 +60,8 @@ func openConnector(m *desk.Model, insert string, cavities int) {
 		f.datum = model.DatumBootLip
 	}
 	if cavities > 0 {
-		f.datum = model.DatumMatingFace // its contacts are not known until somebody reads them off it
+		// Nothing else is known of it before somebody reads it off the part.
+		f.datum, f.gender, f.key, f.mount = model.DatumMatingFace, "", "", ""
 	}
 	m.Show(ConnectorKind, f.id)
 }

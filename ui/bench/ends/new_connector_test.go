@@ -18,8 +18,9 @@ func TestCountedConnectorHasNoContacts(t *testing.T) {
 	}
 	// On the row of contacts + - says one, and then it has it.
 	m = benchtest.Typed(t, "format = 1\n")
-	benchtest.GoTo(t, m, "@a connector", "enter", "7", "enter", "@none of these", "enter", "@contacts", "-", "@take it", "enter")
-	if got := m.H.Terminations[0]; len(got.Contacts) != 1 {
-		t.Errorf("%+v: %s", got.Contacts, m.Says)
+	benchtest.GoTo(t, m, "@a connector", "enter", "7", "enter", "@none of these", "enter", "@contacts", "-", "@gender", "+", "@take it",
+		"enter")
+	if got := m.H.Terminations[0]; len(got.Contacts) != 1 || got.Gender.V != "pin" || got.Key.Set || got.Mount.Set {
+		t.Errorf("%+v: %s", got, m.Says)
 	}
 }
