@@ -16,20 +16,19 @@ var coreSays = []string{"", "one", "two", "three", "four", "five"}
 
 func (c core) says() string {
 	switch c.Kind {
-	case planning.EqualCore:
-		return coreSays[c.N]
 	case planning.UnitCore:
 		return "units"
 	case planning.MixedCore:
 		return "mixed"
+	case planning.BuiltCore:
+		return "built up"
 	}
-	return "built up"
+	return coreSays[c.N]
 }
 
-// layups is the lay-ups that were worked out for the branch, without those that lay new spares in.
-func layups(*sheet.Sheet, int) []Kind { return nil }
-
-// centres is the centres that could be: of a branch that is laid and whose centre is not locked.
+// centres is the centres that could be: of a branch that is laid and whose centre is not locked. Where units can lie
+// there together, a number is of whatever pieces lie best, units among them, and one that is theirs is called "units".
+// Where none can, a number is of one size, and "mixed" of several.
 func centres(s *sheet.Sheet, i int) []Kind {
 	b := &s.Branches[i]
 	if b.Make != model.MakeLaid || b.As[0].Locked.V {
@@ -40,9 +39,9 @@ func centres(s *sheet.Sheet, i int) []Kind {
 		count[s.Dia(id).Nominal]++
 	}
 	pinned := b.As[0].Pinned
-	fits := func(n int) bool { // some size has so many, those pinned among them
+	equal := func(n int) bool { // some size has so many, those pinned among them
 		for d, have := range count {
-			if have >= n && n >= len(pinned) && !slices.ContainsFunc(pinned, func(id string) bool { return s.Dia(id).Nominal != d }) {
+			if have >= n && !slices.ContainsFunc(pinned, func(id string) bool { return s.Dia(id).Nominal != d }) {
 				return true
 			}
 		}
@@ -57,12 +56,20 @@ func centres(s *sheet.Sheet, i int) []Kind {
 		}
 		k.Values = append(k.Values, Value{Key: c.says(), Says: c.says(), change: c})
 	}
-	for n := 1; n <= 5; n++ {
-		put(core{Kind: planning.EqualCore, N: n}, n < len(b.Components) && fits(n))
-	}
 	units := planning.CentreUnits(s, i)
-	put(core{Kind: planning.UnitCore}, len(units) > 0 && !slices.ContainsFunc(pinned, func(id string) bool { return !isUnit(s, id) }))
-	put(core{Kind: planning.MixedCore}, len(count) > 1 && len(pinned) <= 3 && len(b.Components) > 2)
+	for n := 1; n <= 5; n++ {
+		can := n >= len(pinned) && n < len(b.Components)
+		if len(units) > 0 {
+			put(core{Kind: planning.CountCore, N: n}, can && n != len(units) && (n <= 3 || equal(n)))
+		} else {
+			put(core{Kind: planning.EqualCore, N: n}, can && equal(n))
+		}
+	}
+	if len(units) > 0 {
+		put(core{Kind: planning.UnitCore}, !slices.ContainsFunc(pinned, func(id string) bool { return !isUnit(s, id) }))
+	} else {
+		put(core{Kind: planning.MixedCore}, len(count) > 1 && len(pinned) <= 3 && len(b.Components) > 2)
+	}
 	put(core{Kind: planning.BuiltCore}, len(pinned) <= 1 && len(b.Components) > 7)
 	return []Kind{k}
 }
@@ -77,22 +84,24 @@ func (c core) present(s *sheet.Sheet, i int) bool {
 	if b.Make != model.MakeLaid || len(b.As) == 0 {
 		return false
 	}
-	l := b.As[0]
-	built := len(l.Of) == 1 && l.BindMM.V > 0
-	units, equal := len(l.Of) > 0, true
-	for _, id := range l.Of {
-		units = units && isUnit(s, id)
-		equal = equal && s.Dia(id).Nominal == s.Dia(l.Of[0]).Nominal
+	in := b.As[0].Of
+	built := len(in) == 1 && b.As[0].BindMM.V > 0
+	if built || c.Kind == planning.BuiltCore {
+		return built && c.Kind == planning.BuiltCore
 	}
+	units := planning.CentreUnits(s, i)
+	all := len(units) > 0 && len(in) == len(units) && !slices.ContainsFunc(in, func(id string) bool { return !isUnit(s, id) })
+	if all || c.Kind == planning.UnitCore {
+		return all && c.Kind == planning.UnitCore
+	}
+	same := !slices.ContainsFunc(in, func(id string) bool { return s.Dia(id).Nominal != s.Dia(in[0]).Nominal })
 	switch c.Kind {
-	case planning.BuiltCore:
-		return built
-	case planning.UnitCore:
-		return units && !built
 	case planning.MixedCore:
-		return !units && !built && !equal && len(l.Of) <= 3
+		return !same && len(in) <= 3
+	case planning.EqualCore:
+		return same && len(in) == c.N
 	}
-	return !units && !built && equal && len(l.Of) == c.N
+	return len(in) == c.N
 }
 
 func (c core) make(s *sheet.Sheet, i int) (trial, error) {

@@ -105,7 +105,7 @@ func (t *trial) layAnew(s *sheet.Sheet, i int) error {
 		t.set(t.h.EditBranch(i, func(b *model.Branch) { b.Layers, b.Make = nil, model.Opt[model.Make]{} }))
 		return nil
 	}
-	o, ok := planning.Best(t.built, i, t.core)
+	o, ok := t.best(i)
 	if !ok {
 		return errors.New(cannot(b))
 	}
@@ -114,6 +114,16 @@ func (t *trial) layAnew(s *sheet.Sheet, i int) error {
 	}
 	t.set(t.h.EditBranch(i, func(b *model.Branch) { b.Layers, b.Make = model.CloneLayers(o.Layers), model.Some(model.MakeLaid) }))
 	return nil
+}
+
+// best is the lay-up that the branch would be proposed as; what was planned before is not planned again.
+func (t *trial) best(i int) (sheet.Option, bool) {
+	if t.core.Kind == planning.AnyCore {
+		if p, known := t.built.Proposals[bundle.PlanKey(t.built, i)]; known {
+			return p.Best()
+		}
+	}
+	return planning.Best(t.built, i, t.core)
 }
 
 // set takes another harness; the sheet is to be built again.
