@@ -65,7 +65,8 @@ func TestCoversOfVariantsStay(t *testing.T) {
 	k := slices.IndexFunc(part.Branches, func(b model.Branch) bool { return b.From == j })
 	part = part.EditBranch(k, func(b *model.Branch) {
 		b.Asides = []model.Aside{
-			{Name: "wide centre", Letter: model.Some(model.Letter("C")), Covers: []model.Cover{{What: model.CoverSheath, ToMM: model.Some[unit.Millimetre](30)}}},
+			{Name: "wide centre", Letter: model.Some(model.Letter("C")),
+				Covers: []model.Cover{{What: model.CoverSheath, ToMM: model.Some[unit.Millimetre](30)}}},
 			{Name: "more spares", Letter: model.Some(model.Letter("D"))},
 		}
 	})
