@@ -21,6 +21,16 @@ const (
 	BuiltCentres                  // a single taped or sleeved up for 7 or 8 round it as well
 )
 
+// Only leaves none but centres of one kind.
+type Only int
+
+// What Only leaves.
+const (
+	AnyCentre   Only = iota // whatever Centres allows
+	OnlyUnequal             // two or three that are not of one size
+	OnlyBuilt               // a single built up
+)
+
 // Rules are the limits a plan keeps and the weights of its cost.
 type Rules struct {
 	LayRatio           unit.Ratio
@@ -54,6 +64,7 @@ type Ask struct {
 	Round   int             // 0: any; else a plan has so many layers round its centre
 	Rules   Rules
 	Centres Centres
+	Only    Only
 	Effort  int // layers the search may try; 0: AtOnce
 
 	// Watch is told now and then what share of the search is done, and ends it by

@@ -21,6 +21,7 @@ type stacking struct {
 	spare                int       // index of the kind spares are of; −1 none
 	rules                Rules
 	centres              Centres
+	only                 Only
 	gapIn                float64
 	gapOut               float64
 	lift                 float64
@@ -101,7 +102,7 @@ type scratch struct {
 
 func newStacking(a Ask) *stacking {
 	s := &stacking{rules: a.Rules, centres: a.Centres, spare: -1, nodes: map[string]*node{}, found: &front{}, layersLike: a.Layers,
-		centreN: a.CentreN, round: a.Round}
+		centreN: a.CentreN, only: a.Only, round: a.Round}
 	sizes := merge(a.Sizes, a.InOrder)
 	for _, z := range sizes {
 		if !slices.Contains(s.d, float64(z.D)) {
