@@ -2,6 +2,7 @@ package model
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strconv"
 
@@ -35,9 +36,20 @@ func (h *Harness) EditBranch(i int, f func(*Branch)) *Harness {
 	b := &n.Branches[i]
 	b.Layers = CloneLayers(b.Layers)
 	b.Covers = slices.Clone(b.Covers)
-	b.Asides = slices.Clone(b.Asides)
+	b.Asides = CloneAsides(b.Asides)
 	f(b)
 	return &n
+}
+
+// CloneAsides copies variants with lists of their own.
+func CloneAsides(in []Aside) []Aside {
+	out := slices.Clone(in)
+	for k := range out {
+		out[k].Sizes = maps.Clone(out[k].Sizes)
+		out[k].Layers = CloneLayers(out[k].Layers)
+		out[k].Covers = slices.Clone(out[k].Covers)
+	}
+	return out
 }
 
 // CloneLayers copies layers with lists of their own.

@@ -192,13 +192,19 @@ type Branch struct {
 // Measured reports whether the length of a branch is known: one may be drawn before it is.
 func (b *Branch) Measured() bool { return b.LengthMM > 0 }
 
-// Aside is a lay-up set aside to compare with, or to come back to. Its layers may
-// name what the harness no longer holds.
+// Aside is a variant of a branch: one way it could be, set aside to compare with, or to come back
+// to. What it leaves out is as the branch has it. Its layers may name what the harness no longer
+// holds.
 type Aside struct {
 	Name   string
+	Letter Opt[Letter] // stays with it; AsideLetters gives one to whoever has none
 	Make   Opt[Make]
 	Outer  Opt[Hand]
+	Spec   Opt[string]       // of every wire that runs here
+	Sizes  map[string]string // size now → size then, of the wires that run here
+	Spares Opt[int]          // how many spare wires run here
 	Layers []Layer
+	Covers []Cover
 }
 
 // Layer is one ring of a branch; the first is the centre.

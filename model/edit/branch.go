@@ -153,9 +153,16 @@ func turned(b model.Branch) model.Branch {
 		}
 		return v
 	}
-	b.Covers = changed(b.Covers, func(c *model.Cover) bool {
-		c.FromMM, c.ToMM = station(c.ToMM), station(c.FromMM)
-		return c.FromMM.Set || c.ToMM.Set
+	round := func(all []model.Cover) []model.Cover {
+		return changed(all, func(c *model.Cover) bool {
+			c.FromMM, c.ToMM = station(c.ToMM), station(c.FromMM)
+			return c.FromMM.Set || c.ToMM.Set
+		})
+	}
+	b.Covers = round(b.Covers)
+	b.Asides = changed(b.Asides, func(a *model.Aside) bool {
+		a.Covers = round(a.Covers)
+		return len(a.Covers) > 0
 	})
 	return b
 }

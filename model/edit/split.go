@@ -35,6 +35,10 @@ func Split(h *model.Harness, branch string, station unit.Millimetre) (out *model
 	first, second := b, b
 	first.To, first.LengthMM = j.ID, station
 	first.Covers = covered(b.Covers, 0, station, b.LengthMM)
+	first.Asides = changed(b.Asides, func(a *model.Aside) bool {
+		a.Covers = covered(a.Covers, 0, station, b.LengthMM)
+		return true
+	})
 	second.ID, second.From, second.LengthMM = n.FreeID("R"), j.ID, rest
 	second.Name, second.Asides, second.AsBuilt = model.Opt[string]{}, nil, nil
 	second.Layers = model.CloneLayers(b.Layers)

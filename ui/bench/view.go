@@ -240,8 +240,10 @@ func rowLines(m *desk.Model, p desk.Page, w, room int) []string {
 			out = append(out, t.Paint(kit.Quiet, fmt.Sprintf("   %s %d more above", t.Signs.Above, first+1)))
 		case k == last-1 && last < len(p.Rows) && k != at:
 			out = append(out, t.Paint(kit.Quiet, fmt.Sprintf("   %s %d more below", t.Signs.Below, len(p.Rows)-last+1)))
+		case r.Heads:
+			out = append(out, t.Heads(t.Text(r.Line()), w))
 		default:
-			out = append(out, t.Row(kit.Row{Text: t.Text(r.Line()), Mark: r.Mark, Hand: k == at}, w))
+			out = append(out, t.Row(kit.Row{Text: t.Text(r.Line()), Mark: r.Mark, Hand: k == at, Tints: r.Tints}, w))
 		}
 	}
 	return out

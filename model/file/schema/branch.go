@@ -80,18 +80,23 @@ func asBuiltTable() table[model.AsBuilt] {
 	}
 }
 
-// asideTable is a lay-up set aside: the layers as those of the branch.
+// asideTable is a variant: layers and covers as those of the branch.
 func asideTable() table[model.Aside] {
 	type a = model.Aside
 	return table[a]{
 		what: "aside",
 		keys: []key[a]{
 			must(plainText("name", func(v *a) *string { return &v.Name })),
+			choice("letter", func(v *a) *model.Opt[model.Letter] { return &v.Letter }, model.Letters()...),
 			choice("make", func(v *a) *model.Opt[model.Make] { return &v.Make }, model.Makes...),
 			choice("outer", func(v *a) *model.Opt[model.Hand] { return &v.Outer }, model.Hands...),
+			id("spec", func(v *a) *optText { return &v.Spec }),
+			eachID("sizes", func(v *a) *map[string]string { return &v.Sizes }),
+			count("spares", func(v *a) *optCount { return &v.Spares }, 0, maxCount),
 		},
 		parts: []part[a]{
 			many[a, model.Layer]{"layer", func(v *a) *[]model.Layer { return &v.Layers }, layerTable()},
+			many[a, model.Cover]{"cover", func(v *a) *[]model.Cover { return &v.Covers }, coverTable()},
 		},
 	}
 }

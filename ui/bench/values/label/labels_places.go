@@ -142,7 +142,12 @@ var asBuiltLabels = map[string]Label{
 }
 
 var asideLabels = map[string]Label{
-	"name":  {Says: "name", Does: "What you call this lay-up", From: names("wide centre", "fewer fillers", "more spares")},
-	"make":  {Says: "made", Does: "Laid in layers, twisted together or straight"},
-	"outer": {Says: "outermost layer", Does: "Which way its outermost layer turns"},
+	"name":   {Says: "name", Does: "What you call this variant", From: names("wide centre", "fewer fillers", "more spares")},
+	"letter": {Says: "letter", Does: "It stands under this letter beside the branch as it is", Left: letterLeft},
+	"make":   {Says: "made", Does: "Laid in layers, twisted together or straight"},
+	"outer":  {Says: "outermost layer", Does: "Which way its outermost layer turns"},
+	"spec":   {Says: "spec", Does: "Of every wire that runs in the branch", From: specs},
+	"sizes": {Says: "sizes", Item: "size then", Does: "Each size that changes, and the size it is then", From: sizesHere,
+		Items: sizes},
+	"spares": {Says: "spare wires", Does: "How many run in the branch", First: 2},
 }
