@@ -21,6 +21,7 @@ import (
 	"contralay/model/unit"
 	"contralay/ui/bench"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/layers"
 )
 
 // shelf is the catalogue, read once: it is only read afterwards.
@@ -155,9 +156,17 @@ var worked, beside sync.Map
 func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 	t.Helper()
 	m := bench.New(c)
-	m.Tables.Steps = slices.Clone(m.Tables.Steps)
+	m.Tables.Steps, m.Tables.Screens = slices.Clone(m.Tables.Steps), slices.Clone(m.Tables.Screens)
 	for k := range m.Tables.Steps {
 		m.Tables.Steps[k].Beside = once(name, m.Tables.Steps[k].Beside)
+		if m.Tables.Steps[k].Kind == layers.Step {
+			m.Tables.Steps[k].Beside = nil
+		}
+	}
+	for k := range m.Tables.Screens {
+		if m.Tables.Screens[k].Kind == layers.WaysKind {
+			m.Tables.Screens[k].Beside = nil
+		}
 	}
 	if known, ok := worked.Load(name); ok {
 		m.Sheet.Proposals = known.(map[string]sheet.Proposal)
@@ -166,6 +175,14 @@ func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 	m = Ready(m)
 	worked.Store(name, m.Sheet.Proposals)
 	return m
+}
+
+// Ways lets a bench work out the ways in which a branch could be, as the program does. It plans for
+// each after every change, so a test asks for it that looks at them; for the others they are being
+// worked out.
+func Ways(m *desk.Model) *desk.Model {
+	m.Tables = bench.New(m.Cfg).Tables
+	return Ready(m)
 }
 
 // once is what a step wants worked out beside it, worked out once for the harness of a name.

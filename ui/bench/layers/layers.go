@@ -59,17 +59,11 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 		p.Rows = append(p.Rows, desk.Row{Text: "not laid: " + strings.Join(miss, " "), Mark: "!", Id: miss[0],
 			Detail: "+ lays the first one outermost", Step: func(m *desk.Model, _ int) { move(m, miss[0], len(editLayers(m))-1) }})
 	}
-	if b.Proposed { // what is to be decided first
-		p.Start = len(p.Rows)
-	}
-	p.Rows = append(p.Rows, optionRows(m)...)
+	p.Start = len(p.Rows) + 1 // what is to be decided: past the heading
+	p.Rows = append(p.Rows, tableRows(m, w)...)
 	p.Rows = append(p.Rows, m.Once("layers", func() []desk.Row { return laidLikeRows(m) })...)
-	p.Rows = append(p.Rows, asideRows(m)...)
 	p.Rows = append(p.Rows, wishRows(m)...)
 	p.Rows = append(p.Rows,
-		desk.Row{Text: "outer layer     " + string(desk.OuterHand(m.Sheet, mb)),
-			Detail: "LH: going away from you over the top, the wire passes to the left",
-			Step:   func(m *desk.Model, _ int) { flipOuter(m) }},
 		desk.Row{Text: "lay length      " + words.Trim(float64(m.Sheet.Limits.LayRatio)) + " x OD",
 			Detail: "Of each layer. A shop rule for the whole harness; 8 to 16 is usual",
 			Field: &desk.Field{Label: "lay length, times OD", Value: words.Trim(float64(m.Sheet.Limits.LayRatio)), Number: true,

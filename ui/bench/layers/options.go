@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"contralay/calc/phase/bundle"
-	"contralay/calc/phase/planning"
 	"contralay/calc/query/offer"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -13,72 +12,76 @@ import (
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
-	"contralay/ui/paper"
 )
 
 // mostOptions is how many lay-ups are listed.
 const mostOptions = 8
 
-// optionRows is the table of lay-ups worth having. Moving along it draws each;
-// Enter takes it.
-func optionRows(m *desk.Model) []desk.Row {
+// firstLayups is how many of them stand in the table; the rest is a key away.
+const firstLayups = 3
+
+// layupRows are the lay-ups worth having. Moving along them draws each; Enter takes it.
+func layupRows(m *desk.Model, k kind, t columnsOf) []desk.Row {
 	mb, b, _ := m.BranchHere()
-	if b.Make != model.MakeLaid {
+	var out []desk.Row
+	for n, o := range m.Sheet.Proposals[bundle.PlanKey(m.Sheet, m.Branch)].Options[:len(k.ways)] {
+		if n == firstLayups {
+			break
+		}
+		w := k.ways[n]
+		name := fmt.Sprintf("%c  %s", 'A'+n, w.text(m))
+		var r desk.Row
+		if n == k.now {
+			r = t.row(entry{name: "= " + name, figures: present(m)})
+			r.Tints = nil
+			r.More = func() string {
+				if b.Proposed {
+					return fmt.Sprintf("Option %c is proposed. %s%s. Enter lays the branch so", 'A'+n, builtText(m), brokenText(m, o))
+				}
+				return fmt.Sprintf("Option %c: %s, in use. %s%s", 'A'+n, w.text(m), builtText(m), brokenText(m, o))
+			}
+		} else {
+			r = outcomeRow(m, t, "  "+name, w)
+			if came, known := cameOf(m, w); known && came.err == nil {
+				r.More = func() string { return differsText(m, fmt.Sprintf("Option %c", 'A'+n), came, "Enter takes it") }
+			}
+		}
+		r.Key, r.Why = w.key, desk.FiguresAt(mb.ID, n, "option.over")
+		r.Enter, r.Does = func(m *desk.Model) { takeOption(m, o) }, "take"
+		out = append(out, r)
+	}
+	if len(k.ways) > firstLayups {
+		out = append(out, desk.Row{Key: "kind " + layupKind,
+			Text:   draw.Fit("  lay-up", tableName, m.Cfg.ASCII) + fmt.Sprintf(" %d more", len(k.ways)-firstLayups),
+			Detail: "Enter opens all that are worth having, side by side",
+			Enter:  func(m *desk.Model) { openWays(m, layupKind, firstLayups) }})
+	}
+	return append(out, searchRows(m)...)
+}
+
+// searchRows says how far the search for lay-ups of the branch in hand has come; nothing where it is through.
+func searchRows(m *desk.Model) []desk.Row {
+	_, b, ok := m.BranchHere()
+	if !ok || b.Make != model.MakeLaid {
 		return nil
 	}
 	key := bundle.PlanKey(m.Sheet, m.Branch)
-	prop, ok := m.Sheet.Proposals[key]
-	if !ok {
-		return []desk.Row{{Text: "options: working out", Detail: "They appear here when they are ready", Key: "options"}}
-	}
-	var out []desk.Row
-	proven := true
-	for k, o := range prop.Options {
-		if k == mostOptions {
-			break
-		}
-		if k == 0 {
-			proven = o.Plan.Proven // that nothing is cheaper
-		}
-		in := " "
-		if usesOption(m, o) {
-			in = "="
-		}
-		aloud := paper.Aloud(paper.Counts(o.Plan), m.Cfg.ASCII)
-		name := fmt.Sprintf("option %d: %s, %d spares, %v", k, aloud, len(o.Spares), o.Cost)
-		out = append(out, desk.Row{
-			Key: name,
-			Text: fmt.Sprintf("%s %c  %s %5s  %s", in, 'A'+k, draw.Fit(aloud, 17, m.Cfg.ASCII), m.Sys.Diameter(o.Plan.Over),
-				optionExtras(o)),
-			Show: func(m *desk.Model) *desk.Model {
-				return m.Try(name, func() *model.Harness { return planning.Laid(m.Sheet, m.H, m.Branch, o) })
-			},
-			More: func() string {
-				if in == "=" {
-					return fmt.Sprintf("Option %c: %s, in use. %s%s", 'A'+k, aloud, builtText(m), brokenText(m, o))
-				}
-				t := m.Try(name, func() *model.Harness { return planning.Laid(m.Sheet, m.H, m.Branch, o) })
-				return fmt.Sprintf("Option %c: %s%s. Enter takes it: %s", 'A'+k, builtText(t), brokenText(m, o),
-					t.Tally().Differs(m.Tally(), m.Sys))
-			},
-			Why:   desk.FiguresAt(mb.ID, k, "option.over"),
-			Enter: func(m *desk.Model) { takeOption(m, o) },
-		})
-	}
+	prop, known := m.Sheet.Proposals[key]
 	done, searching := m.Search.Percent(key)
 	switch {
-	case len(out) == 0:
-		out = append(out, desk.Row{Key: "options", Text: "no other lay-up keeps what is locked",
-			Detail: "A locked layer or a pinned piece rules the others out"})
+	case !known:
+		return []desk.Row{{Text: "options: working out", Detail: "They appear here when they are ready", Key: "options"}}
+	case len(prop.Options) == 0:
+		return []desk.Row{{Key: "options", Text: "no other lay-up keeps what is locked",
+			Detail: "A locked layer or a pinned piece rules the others out"}}
 	case searching:
-		out = append(out, desk.Row{Key: "search",
-			Text:   fmt.Sprintf("  searching, %d %% done", done),
-			Detail: "Enter stops it and keeps the best so far. You can go on working", Enter: func(m *desk.Model) { m.Search.Stop(m) }})
-	case !proven:
-		out = append(out, desk.Row{Key: "search", Text: "  not every lay-up was tried",
-			Detail: "Enter goes on searching while you work. You can stop it", Enter: func(m *desk.Model) { m.Search.Start(m) }})
+		return []desk.Row{{Key: "search", Text: fmt.Sprintf("  searching, %d %% done", done),
+			Detail: "Enter stops it and keeps the best so far. You can go on working", Enter: func(m *desk.Model) { m.Search.Stop(m) }}}
+	case !prop.Options[0].Plan.Proven:
+		return []desk.Row{{Key: "search", Text: "  not every lay-up was tried",
+			Detail: "Enter goes on searching while you work. You can stop it", Enter: func(m *desk.Model) { m.Search.Start(m) }}}
 	}
-	return out
+	return nil
 }
 
 // builtText is the centre of the branch in hand before what else is said, where it is built up.
@@ -97,27 +100,6 @@ func brokenText(m *desk.Model, o sheet.Option) string {
 		return "no layer splits at a breakout"
 	}
 	return words.Plural(n, "layer splits", "layers split") + " at its breakouts"
-}
-
-// optionExtras is what a lay-up has beside its diameter.
-func optionExtras(o sheet.Option) string {
-	var t []string
-	if n := len(o.Spares); n > 0 {
-		t = append(t, words.Plural(n, "spare", "spares"))
-	}
-	if to, _ := o.Plan.BuiltUp(); to > 0 {
-		t = append(t, "built up")
-	}
-	if n := o.Plan.Rods(); n > 0 {
-		t = append(t, words.Plural(n, "filler", "fillers"))
-	}
-	if o.Buried > 0 {
-		t = append(t, fmt.Sprintf("%d buried", o.Buried))
-	}
-	if o.Plan.Lumpy > 0 {
-		t = append(t, "lumpy")
-	}
-	return strings.Join(t, ", ")
 }
 
 // wishRows is what the options should keep to, with what each costs; a wish that

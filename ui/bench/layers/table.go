@@ -1,0 +1,293 @@
+package layers
+
+import (
+	"cmp"
+	"fmt"
+	"strings"
+
+	"contralay/calc/query/whatif"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
+	"contralay/ui/bench/words"
+	"contralay/ui/draw"
+)
+
+// The table of what could be otherwise: a line each, its figures beside those of the branch as it is.
+
+// measure is one figure that ways are compared by.
+type measure struct {
+	head  string
+	wide  int // its widest text, without the sign behind it
+	text  func(sys unit.System, f whatif.Figures) string
+	worse func(f whatif.Figures) float64 // the more, the worse; nil where more or less is neither
+}
+
+func number[T ~float64](v model.Opt[T], n int) string {
+	if !v.Set {
+		return "-"
+	}
+	return unit.Fixed(v.V, n)
+}
+
+// measures are all of them, in the order of the columns.
+var measures = []measure{
+	{"spare", 3, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Spares) },
+		func(f whatif.Figures) float64 { return -float64(f.Spares) }},
+	{"filler", 3, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Fillers) },
+		func(f whatif.Figures) float64 { return float64(f.Fillers) }},
+	{"OD", 4, func(sys unit.System, f whatif.Figures) string { return diameter(sys, f.Over) },
+		func(f whatif.Figures) float64 { return float64(f.Over) }},
+	{"from", 4, func(sys unit.System, f whatif.Figures) string { return diameter(sys, f.OverMin) }, nil},
+	{"to", 4, func(sys unit.System, f whatif.Figures) string { return diameter(sys, f.OverMax) }, nil},
+	{"sheath", 5, func(_ unit.System, f whatif.Figures) string { return label(f) },
+		func(f whatif.Figures) float64 { return float64(f.Sheathed.V) }},
+	{"OD in it", 5, func(sys unit.System, f whatif.Figures) string { return diameter(sys, f.Sheathed.V) },
+		func(f whatif.Figures) float64 { return float64(f.Sheathed.V) }},
+	{"slides", 5, func(sys unit.System, f whatif.Figures) string {
+		if !f.SlideMM.Set {
+			return "-"
+		}
+		return sys.Fine(f.SlideMM.V)
+	}, func(f whatif.Figures) float64 { return -float64(f.SlideMM.V) }},
+	{"g", 3, func(_ unit.System, f whatif.Figures) string { return number(f.Gram, 0) },
+		func(f whatif.Figures) float64 { return float64(f.Gram.V) }},
+	{"bend", 3, func(sys unit.System, f whatif.Figures) string { return sys.AtLeast(f.MinBend) },
+		func(f whatif.Figures) float64 { return float64(f.MinBend) }},
+	{"part", 2, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Parted) },
+		func(f whatif.Figures) float64 { return float64(f.Parted) }},
+	{"hot C", 3, func(_ unit.System, f whatif.Figures) string { return number(f.Hottest, 0) },
+		func(f whatif.Figures) float64 { return float64(f.Hottest.V) }},
+}
+
+// decides is the heads of the measures in the order in which they get room.
+var decides = []string{"OD", "sheath", "g", "bend", "spare", "slides", "OD in it", "part", "filler", "hot C", "from", "to"}
+
+func diameter(sys unit.System, v unit.Millimetre) string {
+	if v <= 0 {
+		return "-"
+	}
+	return sys.Diameter(v)
+}
+
+// label is the size of a sheath, as short as the shelf has it: "5/8".
+func label(f whatif.Figures) string {
+	if f.ShelfLabel == "" {
+		return cmp.Or(f.Sheath, "-")
+	}
+	short, _, _ := strings.Cut(f.ShelfLabel, " (")
+	return short
+}
+
+// entry is one line of the table.
+type entry struct {
+	name    string
+	says    string // in place of figures, where there are none
+	figures whatif.Figures
+}
+
+// verdict is how a figure of an entry compares with the present one.
+func (c *measure) verdict(sys unit.System, now, then whatif.Figures) (sign string, look kit.Look) {
+	switch d := 0.0; {
+	case c.text(sys, now) == c.text(sys, then):
+		return " ", kit.Quiet
+	case c.worse == nil:
+		return " ", kit.Text
+	default:
+		if d = c.worse(then) - c.worse(now); d < 0 {
+			return "+", kit.Better
+		}
+		return "-", kit.Worse
+	}
+}
+
+// sheetOf is the table as wide as a list has room.
+type columnsOf struct {
+	kit.Columns[entry]
+	shown []*measure
+	now   whatif.Figures
+	sys   unit.System
+	name  int
+	ascii bool
+}
+
+// nameWidth is how wide the first column is.
+func tableColumns(m *desk.Model, head string, name, w int) columnsOf {
+	t := columnsOf{now: present(m), sys: m.Sys, name: name, ascii: m.Cfg.ASCII}
+	room := w - kit.GutterW - name
+	fits := map[string]bool{}
+	for _, h := range decides {
+		for k := range measures {
+			if c := &measures[k]; c.head == h && room >= 1+c.least() {
+				room -= 1 + c.least()
+				fits[h] = true
+			}
+		}
+	}
+	columns := []kit.Column[entry]{{Head: head, Least: name, Cell: func(e entry) string { return e.name }}}
+	for k := range measures {
+		c := &measures[k]
+		if !fits[c.head] {
+			continue
+		}
+		t.shown = append(t.shown, c)
+		columns = append(columns, kit.Column[entry]{Head: c.head + " ", Least: c.least(), Align: kit.ToRight, Cell: func(e entry) string {
+			sign, _ := c.verdict(t.sys, t.now, e.figures)
+			return c.text(t.sys, e.figures) + sign
+		}})
+	}
+	t.Columns = kit.GivenColumns(columns, m.Cfg.ASCII)
+	return t
+}
+
+// least is how wide the column of a measure is: its text with the sign, or its head.
+func (c *measure) least() int { return max(c.wide, len(c.head)) + 1 }
+
+// row is the row of an entry: better and worse by sign and look, what is the same quiet.
+func (t *columnsOf) row(e entry) desk.Row {
+	if e.says != "" {
+		return desk.Row{Text: draw.Fit(e.name, t.name, t.ascii) + " " + e.says}
+	}
+	text, tints := t.Tinted(e, func(column int) kit.Look {
+		if column == 0 {
+			return kit.Text
+		}
+		_, look := t.shown[column-1].verdict(t.sys, t.now, e.figures)
+		return look
+	})
+	return desk.Row{Text: text, Tints: tints}
+}
+
+// tableName is how wide the first column of the table on the step is: the name of a kind with its value.
+const tableName = 23
+
+// shortNames are the kinds whose names are too long for the table.
+var shortNames = map[string]string{"spec": "spec"}
+
+// named is a kind with one of its values, in as much room as the table has.
+func named(k kind, says string) string {
+	name := cmp.Or(shortNames[k.id], k.name)
+	if says == "" {
+		return name
+	}
+	if strings.HasPrefix(k.id, "size ") {
+		return name + " to " + says
+	}
+	if room := tableName - draw.Width(says) - 1; room > draw.Width(name) {
+		return draw.Pad(name, min(room, 12)) + " " + says
+	}
+	return name + " " + says
+}
+
+// workingItOut stands where figures are not ready yet.
+const workingItOut = "working it out"
+
+// tableRows is the table under the lay-up: the branch as it is, the lay-ups worth having, a row a kind of change, and
+// the variants that are kept.
+func tableRows(m *desk.Model, w int) []desk.Row {
+	t := tableColumns(m, "what if   + is better", tableName, w)
+	rows := []desk.Row{{Text: t.Head(), Heads: true}}
+	k, any := kindOf(m, layupKind)
+	if _, b, _ := m.BranchHere(); !b.Proposed || k.now < 0 || !any { // a proposal is one of the lay-ups
+		rows = append(rows, nowRow(m, t))
+	}
+	if any {
+		rows = append(rows, layupRows(m, k, t)...)
+	} else {
+		rows = append(rows, searchRows(m)...)
+	}
+	for _, k := range kindsHere(m) {
+		if k.id != layupKind {
+			rows = append(rows, kindRow(m, k, t))
+		}
+	}
+	return append(rows, variantRows(m, t)...)
+}
+
+// outcomeRow is the row of a way: its figures, or why there are none.
+func outcomeRow(m *desk.Model, t columnsOf, name string, w way) desk.Row {
+	o, known := cameOf(m, w)
+	switch {
+	case !known:
+		r := t.row(entry{name: name, says: workingItOut})
+		r.Detail = "Its figures appear here when they are ready"
+		return r
+	case o.err != nil:
+		r := t.row(entry{name: name, says: o.err.Error()})
+		r.Mark, r.Detail = "?", words.Capital(o.err.Error())
+		return r
+	}
+	mb, _, _ := m.BranchHere()
+	r := t.row(entry{name: name, figures: o.figures})
+	r.Show = func(m *desk.Model) *desk.Model { return desk.Instead(m, o.sheet) }
+	r.Why = desk.InTrial(r.Show, desk.FiguresOf(mb.ID, "branch.over", "branch.mass", "bend.min"))
+	return r
+}
+
+// nowRow is the branch as it is.
+func nowRow(m *desk.Model, t columnsOf) desk.Row {
+	mb, b, _ := m.BranchHere()
+	r := t.row(entry{name: words.Either(b.Proposed, "  as proposed", "  as it is"), figures: present(m)})
+	r.Key, r.Tints = "now", nil
+	r.Why = desk.FiguresOf(mb.ID, "branch.over", "branch.mass", "bend.min")
+	r.Detail = "The branch as it is. + keeps it as a variant, Enter with a name of yours"
+	r.Field = variantField(m)
+	r.Step = func(m *desk.Model, by int) { keepNow(m) }
+	return r
+}
+
+// kindRow is a kind of change, stepped to one of its values.
+func kindRow(m *desk.Model, k kind, t columnsOf) desk.Row {
+	n, settled := shownOf(m, k)
+	r := t.row(entry{name: named(k, ""), says: workingItOut})
+	r.Detail = "Its figures appear here when they are ready"
+	if settled {
+		w := k.ways[n]
+		r = outcomeRow(m, t, named(k, w.text(m)), w)
+		if o, known := cameOf(m, w); known && o.err == nil {
+			r.More = func() string { return differsText(m, words.Capital(k.name)+" "+w.text(m), o, "Enter: all") }
+			r = large(m, k, o, r)
+		}
+	}
+	r.Key = "kind " + k.id
+	r.Enter = func(m *desk.Model) { openWays(m, k.id, n) }
+	r.Step = func(m *desk.Model, by int) {
+		next, is := k.beside(n, by)
+		if !is {
+			m.Tell(words.Either(by > 0, "that is the last", "that is the first") + ". Enter shows all side by side")
+			return
+		}
+		show(m, k.id, k.ways[next].key)
+	}
+	return r
+}
+
+// large gives a row the one number that it decides, where that is not the OD.
+func large(m *desk.Model, k kind, o outcome, r desk.Row) desk.Row {
+	switch {
+	case k.id == "spares":
+		return r.Of(fmt.Sprint(o.figures.Spares), "spare wires, OD "+diameter(m.Sys, o.figures.Over)+" "+m.Sys.Name())
+	case k.id == "sheath" && o.figures.SlideMM.Set:
+		return r.Of(m.Sys.Fine(o.figures.SlideMM.V), m.Sys.Name()+" to slide, "+label(o.figures)+" in "+diameter(m.Sys, o.figures.Sheathed.V))
+	}
+	return r
+}
+
+// differsText is what a way changes, in as many words as the line has room for.
+func differsText(m *desk.Model, name string, o outcome, then string) string {
+	all := strings.Split(desk.Instead(m, o.sheet).Tally().Differs(m.Tally(), m.Sys), ", ")
+	text := name + ": " + all[0]
+	for k, part := range all[1:] {
+		more := ", " + part
+		end := ". " + then
+		if k < len(all)-2 {
+			end = ", more. " + then
+		}
+		if draw.Width(text+more+end) > m.W-2 {
+			return text + ", more. " + then
+		}
+		text += more
+	}
+	return text + ". " + then
+}
