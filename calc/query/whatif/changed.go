@@ -30,15 +30,10 @@ func Changed(s *sheet.Sheet, i int, v Value) (*model.Harness, error) {
 // Other branches that the change sends back to the planner wait in it, as after any edit.
 func Built(s *sheet.Sheet, i int, v Value) (*sheet.Sheet, error) {
 	t, err := changed(s, i, v)
-	switch {
-	case err != nil:
+	if err != nil {
 		return s, err
-	case t.h == s.H:
-		return s, nil
-	case t.built == nil || t.built.H != t.h:
-		return calc.Build(t.h, s.Base, s), nil
 	}
-	return t.built, nil
+	return t.sheet(s), nil
 }
 
 // trial is a harness on its way to become otherwise.
@@ -102,7 +97,7 @@ func (t *trial) layAnew(s *sheet.Sheet, i int) error {
 	if n := len(t.built.Branches[i].Components); t.core.Kind == planning.AnyCore && n < s.Limits.LaidFrom &&
 		!s.H.Branches[i].Make.Set && len(bundle.Held(t.built, i)) == 0 {
 		// So few are twisted, as nobody asked for anything else.
-		t.set(t.h.EditBranch(i, func(b *model.Branch) { b.Layers, b.Make = nil, model.Opt[model.Make]{} }))
+		t.edit(i, func(b *model.Branch) { b.Layers, b.Make = nil, model.Opt[model.Make]{} })
 		return nil
 	}
 	o, ok := t.best(i)
@@ -112,7 +107,7 @@ func (t *trial) layAnew(s *sheet.Sheet, i int) error {
 	if o.Plan.Relaxed == plan.Nothing && t.core.Kind != planning.AnyCore {
 		return errors.New("no layer closes round such a centre")
 	}
-	t.set(t.h.EditBranch(i, func(b *model.Branch) { b.Layers, b.Make = model.CloneLayers(o.Layers), model.Some(model.MakeLaid) }))
+	t.edit(i, func(b *model.Branch) { b.Layers, b.Make = model.CloneLayers(o.Layers), model.Some(model.MakeLaid) })
 	return nil
 }
 
@@ -128,6 +123,17 @@ func (t *trial) best(i int) (sheet.Option, bool) {
 
 // set takes another harness; the sheet is to be built again.
 func (t *trial) set(h *model.Harness) { t.h, t.built = h, nil }
+
+// edit changes the branch.
+func (t *trial) edit(i int, f func(b *model.Branch)) { t.set(t.h.EditBranch(i, f)) }
+
+// sheet is the sheet of the harness, s its prior.
+func (t *trial) sheet(s *sheet.Sheet) *sheet.Sheet {
+	if t.built == nil || t.built.H != t.h {
+		t.built = calc.Build(t.h, s.Base, s)
+	}
+	return t.built
+}
 
 // cannot says what rules a lay-up out.
 func cannot(b *model.Branch) string {

@@ -2,6 +2,8 @@ package whatif
 
 import (
 	"slices"
+	"strconv"
+	"strings"
 
 	"contralay/calc/sheet"
 )
@@ -23,7 +25,20 @@ type Value struct {
 	Says string // "three", "6", "AS22759/34", "RH", "24", "AS23053/16"; "" for a lay-up, which Laid says
 	Laid []int  // of a lay-up: pieces in each layer with fillers, from the centre outward; else nil
 
+	name   string // of its kind
 	change change
+}
+
+// Name is what a value is called where its kind does not stand beside it: "centre: three", "lay-up: 2-14-22".
+func (v Value) Name() string {
+	if v.Laid == nil {
+		return v.name + ": " + v.Says
+	}
+	var counts []string
+	for _, n := range v.Laid {
+		counts = append(counts, strconv.Itoa(n))
+	}
+	return v.name + ": " + strings.Join(counts, "-")
 }
 
 // change is how a harness becomes otherwise. It holds for the sheet whose Kinds gave it and for those after it, as
@@ -48,7 +63,7 @@ func Kinds(s *sheet.Sheet, i int) []Kind {
 			continue // there is no other
 		}
 		for n := range k.Values {
-			k.Values[n].Key = k.ID + " " + k.Values[n].Key
+			k.Values[n].Key, k.Values[n].name = k.ID+" "+k.Values[n].Key, k.Name
 		}
 		all = append(all, k)
 	}

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"maps"
 	"slices"
 
 	"contralay/calc"
@@ -85,57 +86,78 @@ func near(s *sheet.Sheet, i int, from string) []string {
 	return out
 }
 
-func (c size) present(s *sheet.Sheet, i int) bool { return c.from == c.to }
+func (c size) present(*sheet.Sheet, int) bool { return c.from == c.to }
 
-// make gives the size to every wire that may have it: its ends take it, the shop handles it, and a thinner one carries
-// what runs through it, beside the others that are thinner, too. The rest stay as they are.
 func (c size) make(s *sheet.Sheet, i int) (trial, error) {
-	t := trial{h: written(s, s.H, i), lays: true, resized: true}
-	var take []int
-	why := "no wire of that size may change here"
-	for _, k := range ofSize(s, i, c.from) {
-		if says := offer.Handles(s, k, c.to); says != "" {
-			why = fmt.Sprintf("wire %s: %s", s.H.Wires[k].ID, says)
-			continue
-		}
-		if says := c.unjudged(s, k); says != "" {
-			why = fmt.Sprintf("wire %s: %s", s.H.Wires[k].ID, says)
-			continue
-		}
-		take = append(take, k)
-	}
-	laid := offer.AsLaid(s)
-	for len(take) > 0 {
-		t.built = calc.Build(c.given(laid, take), s.Base, s)
-		before := len(take)
-		take = slices.DeleteFunc(take, func(k int) bool {
-			says := ""
-			if c.thinner(s, k) {
-				says = offer.Doubts(t.built, k)
+	return resized(s, i, map[string]string{c.from: c.to})
+}
+
+// resized gives other sizes, by size now, to every wire that may have them: its ends take it, the shop handles it, and a
+// thinner one carries what runs through it, beside the others that are thinner, too. The rest stay as they are; the
+// error says of one of them why, where none may.
+func resized(s *sheet.Sheet, i int, sizes map[string]string) (trial, error) {
+	take := map[int]string{}
+	for _, from := range slices.Sorted(maps.Keys(sizes)) {
+		to, why := sizes[from], "no wire of size "+from+" may change here"
+		for _, k := range ofSize(s, i, catalogue.CanonicalSize(from)) {
+			says := offer.Handles(s, k, to)
+			if says == "" {
+				says = unjudged(s, k, to)
 			}
-			if says != "" {
+			if says == "" {
+				take[k] = to
+			} else {
 				why = fmt.Sprintf("wire %s: %s", s.H.Wires[k].ID, says)
 			}
-			return says != ""
-		})
+		}
+		if !hasSize(s, take, from) {
+			return trial{}, errors.New(why)
+		}
+	}
+	laid := offer.AsLaid(s)
+	for {
+		t := trial{built: calc.Build(given(laid, take), s.Base, s), lays: true, resized: true}
+		before := len(take)
+		for _, k := range slices.Sorted(maps.Keys(take)) {
+			says := ""
+			if thinner(s, k, take[k]) {
+				says = offer.Doubts(t.built, k)
+			}
+			if says == "" {
+				continue
+			}
+			delete(take, k)
+			if from := s.H.Wires[k].Size; !hasSize(s, take, from) {
+				return t, fmt.Errorf("wire %s: %s", s.H.Wires[k].ID, says)
+			}
+		}
 		if len(take) == before {
-			t.h = c.given(t.h, take)
+			t.h = given(written(s, s.H, i), take)
 			return t, nil
 		}
 	}
-	return t, errors.New(why)
 }
 
-// thinner reports whether a wire would be thinner.
-func (c size) thinner(s *sheet.Sheet, k int) bool {
-	e, ok := s.Cat.Wire(s.H.Wires[k].Spec, c.to)
+// hasSize reports whether some wire that is taken has that size now.
+func hasSize(s *sheet.Sheet, take map[int]string, size string) bool {
+	for k := range take {
+		if catalogue.SameSize(s.H.Wires[k].Size, size) {
+			return true
+		}
+	}
+	return false
+}
+
+// thinner reports whether a wire would be thinner in a size.
+func thinner(s *sheet.Sheet, k int, size string) bool {
+	e, ok := s.Cat.Wire(s.H.Wires[k].Spec, size)
 	return ok && e.AreaMM2 < s.Wires[k].Entry.AreaMM2
 }
 
-// unjudged says why nobody can tell whether a wire may be thinner.
-func (c size) unjudged(s *sheet.Sheet, k int) string {
+// unjudged says why nobody can tell whether a wire may have a thinner size, "" where the sheet can.
+func unjudged(s *sheet.Sheet, k int, size string) string {
 	switch {
-	case !c.thinner(s, k):
+	case !thinner(s, k, size):
 		return ""
 	case !wires.Carries(s, k):
 		return "no current is entered"
@@ -145,12 +167,12 @@ func (c size) unjudged(s *sheet.Sheet, k int) string {
 	return ""
 }
 
-// given is a harness with the size for some of its wires.
-func (c size) given(h *model.Harness, take []int) *model.Harness {
+// given is a harness with other sizes for some of its wires.
+func given(h *model.Harness, sizes map[int]string) *model.Harness {
 	n := *h
 	n.Wires = slices.Clone(h.Wires)
-	for _, k := range take {
-		n.Wires[k].Size = c.to
+	for k, size := range sizes {
+		n.Wires[k].Size = size
 	}
 	return &n
 }
