@@ -27,7 +27,7 @@ func frame(m *desk.Model) []string {
 	}
 	list := listLines(m, p, l.List)
 	if l.Big {
-		lines := words.Large(large(m, r))
+		lines := largeLines(m, r, l.List.W)
 		for k := range words.BigH {
 			t := ""
 			if k < len(lines) {
@@ -359,6 +359,32 @@ func answerLine(m *desk.Model, l desk.Layout) string {
 		return m.Theme.Paint(kit.Warn, draw.Cut("? "+t, w, m.Cfg.ASCII))
 	}
 	return m.Theme.Plain(draw.Cut(t, w, m.Cfg.ASCII))
+}
+
+// largeLines are the large figure; where that is the OD of the branch, the OD in its sheath stands beside it.
+func largeLines(m *desk.Model, r *desk.Row, w int) []string {
+	lines := words.Large(large(m, r))
+	if m.Entry != nil || r != nil && r.Big != "" {
+		return lines
+	}
+	seen := m
+	if r != nil && r.Show != nil {
+		seen = r.Show(m)
+	}
+	_, b, ok := seen.BranchHere()
+	if !ok || b.OverMM <= 0 || !b.Sheath.Verdict.Wraps {
+		return lines
+	}
+	both := words.Large(m.Sys.Diameter(b.OverMM), m.Sys.Name()+"  OD")
+	sheath := words.Large(m.Sys.Diameter(b.Sheath.Verdict.OverMM), "in sheath")
+	wide := draw.Width(both[len(both)-1]) + 2
+	for k := range both {
+		both[k] = draw.Pad(both[k], wide) + sheath[k]
+		if draw.Width(both[k]) > w {
+			return lines
+		}
+	}
+	return both
 }
 
 // large is the one number that is being worked on: what is typed, else that of the

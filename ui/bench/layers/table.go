@@ -33,9 +33,9 @@ func number[T ~float64](v model.Opt[T], n int) string {
 
 // measures are all of them, in the order of the columns.
 var measures = []measure{
-	{"spare", 3, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Spares) },
+	{"spare", 2, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Spares) },
 		func(f whatif.Figures) float64 { return -float64(f.Spares) }},
-	{"filler", 3, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Fillers) },
+	{"fill", 2, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Fillers) },
 		func(f whatif.Figures) float64 { return float64(f.Fillers) }},
 	{"OD", 4, func(sys unit.System, f whatif.Figures) string { return diameter(sys, f.Over) },
 		func(f whatif.Figures) float64 { return float64(f.Over) }},
@@ -43,9 +43,9 @@ var measures = []measure{
 	{"to", 4, func(sys unit.System, f whatif.Figures) string { return diameter(sys, f.OverMax) }, nil},
 	{"sheath", 5, func(_ unit.System, f whatif.Figures) string { return label(f) },
 		func(f whatif.Figures) float64 { return float64(f.Sheathed.V) }},
-	{"OD in it", 5, func(sys unit.System, f whatif.Figures) string { return diameter(sys, f.Sheathed.V) },
+	{"in it", 4, func(sys unit.System, f whatif.Figures) string { return diameter(sys, f.Sheathed.V) },
 		func(f whatif.Figures) float64 { return float64(f.Sheathed.V) }},
-	{"slides", 5, func(sys unit.System, f whatif.Figures) string {
+	{"slide", 4, func(sys unit.System, f whatif.Figures) string {
 		if !f.SlideMM.Set {
 			return "-"
 		}
@@ -53,16 +53,23 @@ var measures = []measure{
 	}, func(f whatif.Figures) float64 { return -float64(f.SlideMM.V) }},
 	{"g", 3, func(_ unit.System, f whatif.Figures) string { return number(f.Gram, 0) },
 		func(f whatif.Figures) float64 { return float64(f.Gram.V) }},
+	{"tube g", 3, func(_ unit.System, f whatif.Figures) string { return number(f.SheathGram, 0) },
+		func(f whatif.Figures) float64 { return float64(f.SheathGram.V) }},
 	{"bend", 3, func(sys unit.System, f whatif.Figures) string { return sys.AtLeast(f.MinBend) },
 		func(f whatif.Figures) float64 { return float64(f.MinBend) }},
-	{"part", 2, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Parted) },
+	{"split", 1, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Parted) },
 		func(f whatif.Figures) float64 { return float64(f.Parted) }},
-	{"hot C", 3, func(_ unit.System, f whatif.Figures) string { return number(f.Hottest, 0) },
+	{"buried", 2, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Buried) },
+		func(f whatif.Figures) float64 { return float64(f.Buried) }},
+	{"hot", 3, func(_ unit.System, f whatif.Figures) string { return number(f.Hottest, 0) },
 		func(f whatif.Figures) float64 { return float64(f.Hottest.V) }},
 }
 
 // decides is the heads of the measures in the order in which they get room.
-var decides = []string{"OD", "sheath", "g", "bend", "spare", "slides", "OD in it", "part", "filler", "hot C", "from", "to"}
+var decides = []string{"OD", "sheath", "g", "bend", "spare", "slide", "in it", "split", "hot", "fill", "buried", "tube g", "from", "to"}
+
+// decidesSheath is that order where only the sheath is another.
+var decidesSheath = []string{"in it", "slide", "sheath", "tube g", "hot", "OD", "g", "bend", "spare", "split", "fill", "buried", "from", "to"}
 
 func diameter(sys unit.System, v unit.Millimetre) string {
 	if v <= 0 {
@@ -83,14 +90,17 @@ func label(f whatif.Figures) string {
 // entry is one line of the table.
 type entry struct {
 	name    string
+	sheath  bool   // it is another sheath of what may be the same size
 	says    string // in place of figures, where there are none
 	figures whatif.Figures
 }
 
 // verdict is how a figure of an entry compares with the present one.
-func (c *measure) verdict(sys unit.System, now, then whatif.Figures) (sign string, look kit.Look) {
+func (c *measure) verdict(sys unit.System, now whatif.Figures, e entry) (sign string, look kit.Look) {
+	then := e.figures
+	other := e.sheath && c.head == "sheath" && diameter(sys, now.Sheathed.V) != diameter(sys, then.Sheathed.V)
 	switch d := 0.0; {
-	case c.text(sys, now) == c.text(sys, then):
+	case !other && c.text(sys, now) == c.text(sys, then):
 		return " ", kit.Quiet
 	case c.worse == nil:
 		return " ", kit.Text
@@ -102,7 +112,7 @@ func (c *measure) verdict(sys unit.System, now, then whatif.Figures) (sign strin
 	}
 }
 
-// sheetOf is the table as wide as a list has room.
+// columnsOf is the table as wide as a list has room.
 type columnsOf struct {
 	kit.Columns[entry]
 	shown []*measure
@@ -112,12 +122,12 @@ type columnsOf struct {
 	ascii bool
 }
 
-// nameWidth is how wide the first column is.
-func tableColumns(m *desk.Model, head string, name, w int) columnsOf {
+// tableColumns are as many columns beside the first, which is as wide as name, as a list of w cells has room for.
+func tableColumns(m *desk.Model, head string, order []string, name, w int) columnsOf {
 	t := columnsOf{now: present(m), sys: m.Sys, name: name, ascii: m.Cfg.ASCII}
 	room := w - kit.GutterW - name
 	fits := map[string]bool{}
-	for _, h := range decides {
+	for _, h := range order {
 		for k := range measures {
 			if c := &measures[k]; c.head == h && room >= 1+c.least() {
 				room -= 1 + c.least()
@@ -132,8 +142,8 @@ func tableColumns(m *desk.Model, head string, name, w int) columnsOf {
 			continue
 		}
 		t.shown = append(t.shown, c)
-		columns = append(columns, kit.Column[entry]{Head: c.head + " ", Least: c.least(), Align: kit.ToRight, Cell: func(e entry) string {
-			sign, _ := c.verdict(t.sys, t.now, e.figures)
+		columns = append(columns, kit.Column[entry]{Head: c.head, Least: c.least(), Align: kit.ToRight, Cell: func(e entry) string {
+			sign, _ := c.verdict(t.sys, t.now, e)
 			return c.text(t.sys, e.figures) + sign
 		}})
 	}
@@ -142,7 +152,7 @@ func tableColumns(m *desk.Model, head string, name, w int) columnsOf {
 }
 
 // least is how wide the column of a measure is: its text with the sign, or its head.
-func (c *measure) least() int { return max(c.wide, len(c.head)) + 1 }
+func (c *measure) least() int { return max(c.wide+1, len(c.head)) }
 
 // row is the row of an entry: better and worse by sign and look, what is the same quiet.
 func (t *columnsOf) row(e entry) desk.Row {
@@ -153,7 +163,7 @@ func (t *columnsOf) row(e entry) desk.Row {
 		if column == 0 {
 			return kit.Text
 		}
-		_, look := t.shown[column-1].verdict(t.sys, t.now, e.figures)
+		_, look := t.shown[column-1].verdict(t.sys, t.now, e)
 		return look
 	})
 	return desk.Row{Text: text, Tints: tints}
@@ -186,7 +196,7 @@ const workingItOut = "working it out"
 // tableRows is the table under the lay-up: the branch as it is, the lay-ups worth having, a row a kind of change, and
 // the variants that are kept.
 func tableRows(m *desk.Model, w int) []desk.Row {
-	t := tableColumns(m, "what if   + is better", tableName, w)
+	t := tableColumns(m, "what if   + is better", decides, tableName, w)
 	rows := []desk.Row{{Text: t.Head(), Heads: true}}
 	k, any := kindOf(m, layupKind)
 	if _, b, _ := m.BranchHere(); !b.Proposed || k.now < 0 || !any { // a proposal is one of the lay-ups
@@ -219,7 +229,8 @@ func outcomeRow(m *desk.Model, t columnsOf, name string, w way) desk.Row {
 		return r
 	}
 	mb, _, _ := m.BranchHere()
-	r := t.row(entry{name: name, figures: o.figures})
+	other := o.sheet.Branches[m.Branch].Sheath.Part != m.Sheet.Branches[m.Branch].Sheath.Part
+	r := t.row(entry{name: name, figures: o.figures, sheath: other})
 	r.Show = func(m *desk.Model) *desk.Model { return desk.Instead(m, o.sheet) }
 	r.Why = desk.InTrial(r.Show, desk.FiguresOf(mb.ID, "branch.over", "branch.mass", "bend.min"))
 	return r
@@ -274,20 +285,35 @@ func large(m *desk.Model, k kind, o outcome, r desk.Row) desk.Row {
 	return r
 }
 
-// differsText is what a way changes, in as many words as the line has room for.
+// differsText is what a way changes, in as many words as the line has room for; the columns have the rest.
 func differsText(m *desk.Model, name string, o outcome, then string) string {
 	all := strings.Split(desk.Instead(m, o.sheet).Tally().Differs(m.Tally(), m.Sys), ", ")
+	now := present(m)
+	if is := o.figures; is.Over == now.Over && is.Sheath != now.Sheath && is.Sheathed.Set && now.Sheathed.Set {
+		all = append(all, sheathText(m, now, is)...)
+	}
 	text := name + ": " + all[0]
 	for k, part := range all[1:] {
-		more := ", " + part
-		end := ". " + then
-		if k < len(all)-2 {
-			end = ", more. " + then
+		rest := words.Either(k == len(all)-2, "", ", and more")
+		if draw.Width(text+", "+part+rest) > m.W-2 {
+			return text + ", and more"
 		}
-		if draw.Width(text+more+end) > m.W-2 {
-			return text + ", more. " + then
-		}
-		text += more
+		text += ", " + part
+	}
+	if draw.Width(text+". "+then) > m.W-2 {
+		return text
 	}
 	return text + ". " + then
+}
+
+// sheathText is how two sheaths of the same bundle differ.
+func sheathText(m *desk.Model, now, is whatif.Figures) []string {
+	var out []string
+	if d := is.Sheathed.V - now.Sheathed.V; m.Sys.Diameter(is.Sheathed.V) != m.Sys.Diameter(now.Sheathed.V) {
+		out = append(out, fmt.Sprintf("%s %s %s in it", m.Sys.Diameter(max(d, -d)), m.Sys.Name(), words.Either(d < 0, "thinner", "thicker")))
+	}
+	if d := is.SheathGram.V - now.SheathGram.V; is.SheathGram.Set && now.SheathGram.Set && unit.Fixed(max(d, -d), 0) != "0" {
+		out = append(out, unit.Fixed(max(d, -d), 0)+" g "+words.Either(d < 0, "lighter", "heavier"))
+	}
+	return out
 }

@@ -6,13 +6,14 @@ import (
 	"contralay/model"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
+	"contralay/ui/draw"
 )
 
 // WaysKind is the screen of every value of one kind of change, side by side.
 const WaysKind desk.Kind = "ways"
 
-// pageName is how wide the first column of that screen is.
-const pageName = 19
+// leastName is how wide the first column of that screen is at least.
+const leastName = 14
 
 // openWays opens the ways of a kind, on one of them.
 func openWays(m *desk.Model, id string, n int) {
@@ -34,10 +35,18 @@ func WaysPage(m *desk.Model, w int, of string) desk.Page {
 	if !ok || !any {
 		return desk.Page{Empty: "There is no other way of this kind now. Esc goes back"}
 	}
-	t := tableColumns(m, k.name, pageName, w)
+	name, order := max(leastName, draw.Width(k.name)), decides
+	for n, one := range k.ways {
+		name = max(name, 2+draw.Width(wayName(m, k, n, one)))
+	}
+	if of == "sheath" {
+		order = decidesSheath
+	}
+	t := tableColumns(m, k.name, order, min(name, longestName), w)
 	p := desk.Page{Cols: t.Head()}
-	if m.ListHeight() >= 10 {
-		p.Lines = []string{fmt.Sprintf("%s as it could be: + is better than now, - is worse. part: layers that part at the breakouts.", mb.ID)}
+	if m.ListHeight() >= 12 {
+		p.Lines = []string{fmt.Sprintf("%s: + is better than now, - is worse. In it: OD in the sheath. Slide: its room to slide on. "+
+			"Split: layers that split at breakouts.", mb.ID)}
 	}
 	if k.now < 0 {
 		r := t.row(entry{name: "= as it is", figures: present(m)})
@@ -53,15 +62,23 @@ func WaysPage(m *desk.Model, w int, of string) desk.Page {
 	return p
 }
 
-// wayRow is one way on the page of its kind.
-func wayRow(m *desk.Model, k kind, n int, one way, t columnsOf) desk.Row {
-	says := one.text(m)
+// longestName is where names of variants are cut: the line below the list has them whole.
+const longestName = 28
+
+// wayName is what a way is called on the page of its kind.
+func wayName(m *desk.Model, k kind, n int, one way) string {
 	switch k.id {
 	case layupKind:
-		says = fmt.Sprintf("%c  %s", 'A'+n, says)
+		return fmt.Sprintf("%c  %s", 'A'+n, one.text(m))
 	case variantsKind:
-		says = variantName(m, n)
+		return variantName(m, n)
 	}
+	return one.text(m)
+}
+
+// wayRow is one way on the page of its kind.
+func wayRow(m *desk.Model, k kind, n int, one way, t columnsOf) desk.Row {
+	says := wayName(m, k, n, one)
 	if n == k.now {
 		r := t.row(entry{name: "= " + says, figures: present(m)})
 		r.Key, r.Tints = one.key, nil
