@@ -131,7 +131,7 @@ var (
 	bright = tint{colour{"#ffffff", "231", ""}, colour{"#000000", "16", ""}}
 	wrong  = tint{colour{"#ff7b72", "210", "9"}, colour{"#b00020", "124", "1"}}
 	amber  = tint{colour{"#ffc15e", "221", "11"}, colour{"#0b4fb3", "25", "4"}}
-	good   = tint{colour{"#8fdc8f", "114", "10"}, colour{"#1b6e2a", "22", "2"}}
+	good   = tint{colour{"#8fdc8f", "114", "10"}, colour{"#1b6e2a", "22", ""}}
 	hand   = tint{colour{"#1d4c59", "23", ""}, colour{"#bfe3e8", "152", ""}}
 	typed  = tint{colour{"#33393f", "237", ""}, colour{"#e4e7ea", "254", ""}}
 )

@@ -3,7 +3,6 @@ package layers
 // What the tests reach for.
 var (
 	AddFiller = addFiller
-	FlipOuter = flipOuter
 	Lock      = lock
 	Locked    = isLocked
 	Move      = move

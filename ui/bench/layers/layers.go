@@ -59,8 +59,10 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 		p.Rows = append(p.Rows, desk.Row{Text: "not laid: " + strings.Join(miss, " "), Mark: "!", Id: miss[0],
 			Detail: "+ lays the first one outermost", Step: func(m *desk.Model, _ int) { move(m, miss[0], len(editLayers(m))-1) }})
 	}
-	p.Start = len(p.Rows) + 1 // what is to be decided: past the heading
-	p.Rows = append(p.Rows, tableRows(m, w)...)
+	if b.Proposed { // what is to be decided first, past the heading
+		p.Start = len(p.Rows) + 1
+	}
+	p.Rows = withNumbers(m, append(p.Rows, tableRows(m, w)...))
 	p.Rows = append(p.Rows, m.Once("layers", func() []desk.Row { return laidLikeRows(m) })...)
 	p.Rows = append(p.Rows, wishRows(m)...)
 	p.Rows = append(p.Rows,

@@ -110,12 +110,6 @@ func shift(m *desk.Model, k, by int) {
 	move(m, c.ID, k+by)
 }
 
-func flipOuter(m *desk.Model) {
-	hand := desk.OuterHand(m.Sheet, &m.H.Branches[m.Branch]).Other()
-	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Outer = model.Some(hand) }),
-		"outer layer "+string(hand)+", the others alternate")
-}
-
 func stepMake(m *desk.Model, by int) {
 	_, b, _ := m.BranchHere()
 	if len(m.H.Branches[m.Branch].Layers) > 1 {

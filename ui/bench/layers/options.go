@@ -36,9 +36,9 @@ func layupRows(m *desk.Model, k kind, t columnsOf) []desk.Row {
 			r.Tints = nil
 			r.More = func() string {
 				if b.Proposed {
-					return fmt.Sprintf("Option %c is proposed. %s%s. Enter lays the branch so", 'A'+n, builtText(m), brokenText(m, o))
+					return fmt.Sprintf("Option %c is proposed: %s. Enter lays the branch so", 'A'+n, inUseText(m, o))
 				}
-				return fmt.Sprintf("Option %c: %s, in use. %s%s", 'A'+n, w.text(m), builtText(m), brokenText(m, o))
+				return fmt.Sprintf("Option %c is in use: %s", 'A'+n, inUseText(m, o))
 			}
 		} else {
 			r = outcomeRow(m, t, "  "+name, w)
@@ -84,13 +84,18 @@ func searchRows(m *desk.Model) []desk.Row {
 	return nil
 }
 
-// builtText is the centre of the branch in hand before what else is said, where it is built up.
+// builtText is the centre of the branch in hand in words, where it is built up.
 func builtText(m *desk.Model) string {
 	_, b, ok := m.BranchHere()
 	if !ok || len(b.Layers) == 0 || b.Layers[0].BuiltMM <= 0 {
 		return ""
 	}
-	return b.Layers[0].BuiltUp(m.Sys) + ", "
+	return b.Layers[0].BuiltUp(m.Sys)
+}
+
+// inUseText is what is to be said of a lay-up that the branch in hand has.
+func inUseText(m *desk.Model, o sheet.Option) string {
+	return strings.TrimPrefix(builtText(m)+", ", ", ") + brokenText(m, o)
 }
 
 // brokenText is how many layers part at the breakouts of the branch in hand.

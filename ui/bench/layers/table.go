@@ -3,6 +3,8 @@ package layers
 import (
 	"cmp"
 	"fmt"
+	"slices"
+	"strconv"
 	"strings"
 
 	"contralay/calc/query/whatif"
@@ -41,7 +43,7 @@ var measures = []measure{
 		func(f whatif.Figures) float64 { return float64(f.Over) }},
 	{"from", 4, func(sys unit.System, f whatif.Figures) string { return diameter(sys, f.OverMin) }, nil},
 	{"to", 4, func(sys unit.System, f whatif.Figures) string { return diameter(sys, f.OverMax) }, nil},
-	{"sheath", 5, func(_ unit.System, f whatif.Figures) string { return label(f) },
+	{"tube", 4, func(_ unit.System, f whatif.Figures) string { return label(f) },
 		func(f whatif.Figures) float64 { return float64(f.Sheathed.V) }},
 	{"in it", 4, func(sys unit.System, f whatif.Figures) string { return diameter(sys, f.Sheathed.V) },
 		func(f whatif.Figures) float64 { return float64(f.Sheathed.V) }},
@@ -66,10 +68,10 @@ var measures = []measure{
 }
 
 // decides is the heads of the measures in the order in which they get room.
-var decides = []string{"OD", "sheath", "g", "bend", "spare", "slide", "in it", "split", "hot", "fill", "buried", "tube g", "from", "to"}
+var decides = []string{"OD", "tube", "g", "bend", "spare", "slide", "in it", "split", "hot", "fill", "buried", "tube g", "from", "to"}
 
 // decidesSheath is that order where only the sheath is another.
-var decidesSheath = []string{"in it", "slide", "sheath", "tube g", "hot", "OD", "g", "bend", "spare", "split", "fill", "buried", "from", "to"}
+var decidesSheath = []string{"in it", "slide", "tube", "tube g", "hot", "OD", "g", "bend", "spare", "split", "fill", "buried", "from", "to"}
 
 func diameter(sys unit.System, v unit.Millimetre) string {
 	if v <= 0 {
@@ -98,7 +100,7 @@ type entry struct {
 // verdict is how a figure of an entry compares with the present one.
 func (c *measure) verdict(sys unit.System, now whatif.Figures, e entry) (sign string, look kit.Look) {
 	then := e.figures
-	other := e.sheath && c.head == "sheath" && diameter(sys, now.Sheathed.V) != diameter(sys, then.Sheathed.V)
+	other := e.sheath && c.head == "tube" && diameter(sys, now.Sheathed.V) != diameter(sys, then.Sheathed.V)
 	switch d := 0.0; {
 	case !other && c.text(sys, now) == c.text(sys, then):
 		return " ", kit.Quiet
@@ -170,14 +172,14 @@ func (t *columnsOf) row(e entry) desk.Row {
 }
 
 // tableName is how wide the first column of the table on the step is: the name of a kind with its value.
-const tableName = 23
+const tableName = 24
 
 // shortNames are the kinds whose names are too long for the table.
-var shortNames = map[string]string{"spec": "spec"}
+var shortNames = map[string]string{"spec": "spec", "sheath": "tube"}
 
-// named is a kind with one of its values, in as much room as the table has.
-func named(k kind, says string) string {
-	name := cmp.Or(shortNames[k.id], k.name)
+// named is a kind by its number in the table, with one of its values, in as much room as the table has.
+func named(m *desk.Model, k kind, says string) string {
+	name := fmt.Sprintf("%d %s", numberOf(m, k), cmp.Or(shortNames[k.id], k.name))
 	if says == "" {
 		return name
 	}
@@ -185,7 +187,7 @@ func named(k kind, says string) string {
 		return name + " to " + says
 	}
 	if room := tableName - draw.Width(says) - 1; room > draw.Width(name) {
-		return draw.Pad(name, min(room, 12)) + " " + says
+		return draw.Pad(name, min(room, 13)) + " " + says
 	}
 	return name + " " + says
 }
@@ -207,10 +209,8 @@ func tableRows(m *desk.Model, w int) []desk.Row {
 	} else {
 		rows = append(rows, searchRows(m)...)
 	}
-	for _, k := range kindsHere(m) {
-		if k.id != layupKind {
-			rows = append(rows, kindRow(m, k, t))
-		}
+	for _, k := range numbered(m) {
+		rows = append(rows, kindRow(m, k, t))
 	}
 	return append(rows, variantRows(m, t)...)
 }
@@ -243,19 +243,52 @@ func nowRow(m *desk.Model, t columnsOf) desk.Row {
 	r.Key, r.Tints = "now", nil
 	r.Why = desk.FiguresOf(mb.ID, "branch.over", "branch.mass", "bend.min")
 	r.Detail = "The branch as it is. + keeps it as a variant, Enter with a name of yours"
-	r.Field = variantField(m)
+	r.Enter, r.Does = func(m *desk.Model) { m.OpenField(*variantField(m), "") }, "name"
 	r.Step = func(m *desk.Model, by int) { keepNow(m) }
 	return r
+}
+
+// numbered is the kinds that have a row, and so a number.
+func numbered(m *desk.Model) []kind {
+	return slices.DeleteFunc(slices.Clone(kindsHere(m)), func(k kind) bool { return k.id == layupKind })
+}
+
+// numberOf is the number of a kind's row.
+func numberOf(m *desk.Model, k kind) int {
+	return 1 + slices.IndexFunc(numbered(m), func(o kind) bool { return o.id == k.id })
+}
+
+// withNumbers lets digits and Enter open a kind from whichever row is in hand, as in a list to choose from.
+func withNumbers(m *desk.Model, rows []desk.Row) []desk.Row {
+	all := numbered(m)
+	if len(all) == 0 {
+		return rows
+	}
+	for n := range rows {
+		if r := &rows[n]; r.Field == nil && r.Enter != nil {
+			r.Field = &desk.Field{Label: "open the row of number", Number: true, Set: func(m *desk.Model, text string) error {
+				n, err := strconv.Atoi(text)
+				if err != nil || n < 1 || n > len(all) {
+					return fmt.Errorf("there is no row %s: 1 to %d", text, len(all))
+				}
+				m.PutOn("kind " + all[n-1].id)
+				at, _ := shownOf(m, all[n-1])
+				openWays(m, all[n-1].id, at)
+				return nil
+			}}
+		}
+	}
+	return rows
 }
 
 // kindRow is a kind of change, stepped to one of its values.
 func kindRow(m *desk.Model, k kind, t columnsOf) desk.Row {
 	n, settled := shownOf(m, k)
-	r := t.row(entry{name: named(k, ""), says: workingItOut})
+	r := t.row(entry{name: named(m, k, ""), says: workingItOut})
 	r.Detail = "Its figures appear here when they are ready"
 	if settled {
 		w := k.ways[n]
-		r = outcomeRow(m, t, named(k, w.text(m)), w)
+		r = outcomeRow(m, t, named(m, k, w.text(m)), w)
 		if o, known := cameOf(m, w); known && o.err == nil {
 			r.More = func() string { return differsText(m, words.Capital(k.name)+" "+w.text(m), o, "Enter: all") }
 			r = large(m, k, o, r)
@@ -286,8 +319,12 @@ func large(m *desk.Model, k kind, o outcome, r desk.Row) desk.Row {
 }
 
 // differsText is what a way changes, in as many words as the line has room for; the columns have the rest.
-func differsText(m *desk.Model, name string, o outcome, then string) string {
-	all := strings.Split(desk.Instead(m, o.sheet).Tally().Differs(m.Tally(), m.Sys), ", ")
+func differsText(m *desk.Model, name string, o outcome, enter string) string {
+	then := desk.Instead(m, o.sheet)
+	all := strings.Split(then.Tally().Differs(m.Tally(), m.Sys), ", ")
+	if built := builtText(then); built != "" {
+		all = slices.Insert(slices.DeleteFunc(all, func(part string) bool { return part == "tape round the centre" }), 0, built)
+	}
 	now := present(m)
 	if is := o.figures; is.Over == now.Over && is.Sheath != now.Sheath && is.Sheathed.Set && now.Sheathed.Set {
 		all = append(all, sheathText(m, now, is)...)
@@ -300,10 +337,10 @@ func differsText(m *desk.Model, name string, o outcome, then string) string {
 		}
 		text += ", " + part
 	}
-	if draw.Width(text+". "+then) > m.W-2 {
+	if draw.Width(text+". "+enter) > m.W-2 {
 		return text
 	}
-	return text + ". " + then
+	return text + ". " + enter
 }
 
 // sheathText is how two sheaths of the same bundle differ.
