@@ -55,9 +55,12 @@ func variantName(m *desk.Model, n int) string {
 // variantRows are the variants in the table.
 func variantRows(m *desk.Model, t columnsOf) []desk.Row {
 	k := variantsHere(m)
-	var out []desk.Row
+	if len(k.ways) == 0 {
+		return nil
+	}
+	out := []desk.Row{{Text: "variants that are kept", Heads: true}}
 	for n, w := range k.ways {
-		r := outcomeRow(m, t, "variant "+variantName(m, n), w)
+		r := outcomeRow(m, t, "  "+variantName(m, n), w)
 		r.Key = "aside " + w.says
 		if o, known := cameOf(m, w); known && o.err == nil {
 			r.More = func() string { return differsText(m, "Variant "+variantName(m, n), o, "Enter: side by side") }

@@ -77,7 +77,7 @@ func TestAsideAndBack(t *testing.T) {
 		t.Fatal("moving one changes no figure")
 	}
 	benchtest.Ready(m)
-	r := benchtest.OnRow(t, m, "variant A  as it was")
+	r := benchtest.OnRow(t, m, "  A  as it was")
 	if !strings.Contains(r.More(), "Variant A  as it was: ") {
 		t.Errorf("%q", r.More())
 	}

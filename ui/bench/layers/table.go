@@ -327,7 +327,9 @@ func differsText(m *desk.Model, name string, o outcome, enter string) string {
 	}
 	now := present(m)
 	if is := o.figures; is.Over == now.Over && is.Sheath != now.Sheath && is.Sheathed.Set && now.Sheathed.Set {
-		all = append(all, sheathText(m, now, is)...)
+		if all = sheathText(m, now, is); len(all) == 0 {
+			all = []string{"the same figures"}
+		}
 	}
 	text := name + ": " + all[0]
 	for k, part := range all[1:] {
