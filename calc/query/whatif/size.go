@@ -117,18 +117,23 @@ func resized(s *sheet.Sheet, i int, sizes map[string]string) (trial, error) {
 	laid := offer.AsLaid(s)
 	for {
 		t := trial{built: calc.Build(given(laid, take), s.Base, s), lays: true, resized: true}
-		before := len(take)
-		for _, k := range slices.Sorted(maps.Keys(take)) {
-			says := ""
-			if thinner(s, k, take[k]) {
-				says = offer.Doubts(t.built, k)
+		before, bad, most := len(take), map[int]string{}, 0.0
+		for k, to := range take {
+			if !thinner(s, k, to) {
+				continue
 			}
-			if says == "" {
+			if says := offer.Doubts(t.built, k); says != "" {
+				bad[k], most = says, max(most, heat(t.built, k))
+			}
+		}
+		// What makes the most heat stays first: a wire that others warm may yet be thinner without them.
+		for _, k := range slices.Sorted(maps.Keys(bad)) {
+			if heat(t.built, k) < most/2 {
 				continue
 			}
 			delete(take, k)
-			if from := s.H.Wires[k].Size; !hasSize(s, take, from) {
-				return t, fmt.Errorf("wire %s: %s", s.H.Wires[k].ID, says)
+			if !hasSize(s, take, s.H.Wires[k].Size) {
+				return t, fmt.Errorf("wire %s: %s", s.H.Wires[k].ID, bad[k])
 			}
 		}
 		if len(take) == before {
@@ -136,6 +141,12 @@ func resized(s *sheet.Sheet, i int, sizes map[string]string) (trial, error) {
 			return t, nil
 		}
 	}
+}
+
+// heat is what a wire makes of it, to compare with another's.
+func heat(s *sheet.Sheet, k int) float64 {
+	c := &s.Wires[k]
+	return float64(c.Heats) * float64(c.Heats) * float64(c.Entry.OhmPerKm)
 }
 
 // hasSize reports whether some wire that is taken has that size now.
