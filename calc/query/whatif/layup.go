@@ -1,6 +1,7 @@
 package whatif
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 
@@ -24,7 +25,7 @@ func layups(s *sheet.Sheet, i int) []Kind {
 		return nil
 	}
 	k := Kind{ID: "layup", Name: "lay-up", Now: -1}
-	for n, o := range s.Proposals[bundle.PlanKey(s, i)].Options {
+	for n, o := range known(s, i).Options {
 		if len(o.Spares) > 0 || len(k.Values) == mostLayups {
 			continue
 		}
@@ -45,6 +46,14 @@ func layups(s *sheet.Sheet, i int) []Kind {
 	return []Kind{k}
 }
 
+// known is what was planned of the branch as it is. A sheet keeps the name of its question once that is asked for, and
+// this one may be read elsewhere at the same time, so a copy is asked.
+func known(s *sheet.Sheet, i int) sheet.Proposal {
+	c := *s
+	c.Branches = slices.Clone(s.Branches)
+	return s.Proposals[bundle.PlanKey(&c, i)]
+}
+
 func (c layup) present(s *sheet.Sheet, i int) bool {
 	return slices.EqualFunc(c.Layers, s.Branches[i].As, func(a, b model.Layer) bool {
 		return sameSet(a.Of, b.Of) && a.Fillers.V == b.Fillers.V && unit.Written(a.BindMM.V) == unit.Written(b.BindMM.V)
@@ -52,6 +61,13 @@ func (c layup) present(s *sheet.Sheet, i int) bool {
 }
 
 func (c layup) make(s *sheet.Sheet, i int) (trial, error) {
+	var in []string
+	for _, l := range c.Layers {
+		in = append(in, l.Of...)
+	}
+	if !sameSet(in, s.Branches[i].Components) {
+		return trial{}, errors.New("other pieces run here since that lay-up was worked out")
+	}
 	return trial{h: planning.Laid(s, s.H, i, c.Option)}, nil
 }
 

@@ -98,7 +98,7 @@ func (c size) make(s *sheet.Sheet, i int) (trial, error) {
 func resized(s *sheet.Sheet, i int, sizes map[string]string) (trial, error) {
 	take := map[int]string{}
 	for _, from := range slices.Sorted(maps.Keys(sizes)) {
-		to, why := sizes[from], "no wire of size "+from+" may change here"
+		to, why := sizes[from], errors.New("every wire of size "+from+" here lies in a unit or a locked layer")
 		for _, k := range ofSize(s, i, catalogue.CanonicalSize(from)) {
 			says := offer.Handles(s, k, to)
 			if says == "" {
@@ -107,28 +107,34 @@ func resized(s *sheet.Sheet, i int, sizes map[string]string) (trial, error) {
 			if says == "" {
 				take[k] = to
 			} else {
-				why = fmt.Sprintf("wire %s: %s", s.H.Wires[k].ID, says)
+				why = staysAs(s, k, to, says)
 			}
 		}
 		if !hasSize(s, take, from) {
-			return trial{}, errors.New(why)
+			return trial{}, why
 		}
 	}
 	laid := offer.AsLaid(s)
 	for {
 		t := trial{built: calc.Build(given(laid, take), s.Base, s), lays: true, resized: true}
-		before := len(take)
-		for _, k := range slices.Sorted(maps.Keys(take)) {
-			says := ""
-			if thinner(s, k, take[k]) {
-				says = offer.Doubts(t.built, k)
-			}
-			if says == "" {
+		before, bad, most := len(take), map[int]string{}, 0.0
+		for k, to := range take {
+			if !thinner(s, k, to) {
 				continue
 			}
+			if says := offer.Doubts(t.built, k); says != "" {
+				bad[k], most = says, max(most, heat(t.built, k))
+			}
+		}
+		// What makes the most heat stays first: a wire that others warm may yet be thinner without them.
+		for _, k := range slices.Sorted(maps.Keys(bad)) {
+			if heat(t.built, k) < most/2 {
+				continue
+			}
+			to := take[k]
 			delete(take, k)
-			if from := s.H.Wires[k].Size; !hasSize(s, take, from) {
-				return t, fmt.Errorf("wire %s: %s", s.H.Wires[k].ID, says)
+			if !hasSize(s, take, s.H.Wires[k].Size) {
+				return t, staysAs(s, k, to, bad[k])
 			}
 		}
 		if len(take) == before {
@@ -136,6 +142,18 @@ func resized(s *sheet.Sheet, i int, sizes map[string]string) (trial, error) {
 			return t, nil
 		}
 	}
+}
+
+// staysAs says why no wire of a size can have another, by one of them.
+func staysAs(s *sheet.Sheet, k int, to, says string) error {
+	w := &s.H.Wires[k]
+	return fmt.Errorf("none of size %s can be %s here; wire %s: %s", w.Size, to, w.ID, says)
+}
+
+// heat is what a wire makes of it, to compare with another's.
+func heat(s *sheet.Sheet, k int) float64 {
+	c := &s.Wires[k]
+	return float64(c.Heats) * float64(c.Heats) * float64(c.Entry.OhmPerKm)
 }
 
 // hasSize reports whether some wire that is taken has that size now.

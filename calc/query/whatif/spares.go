@@ -1,6 +1,7 @@
 package whatif
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 	"strconv"
@@ -36,7 +37,10 @@ func sparesIn(s *sheet.Sheet, i int) (all, free []string) {
 func spares(s *sheet.Sheet, i int) []Kind {
 	all, free := sparesIn(s, i)
 	least, now := len(all)-len(free), len(all)
-	most := now + len(bundle.SparesMore(s, i, mostSpares))
+	most := now
+	if roomiest(s.Branches[i].As, nil) >= 0 {
+		most += len(bundle.SparesMore(s, i, mostSpares))
+	}
 	k := Kind{ID: "spares", Name: "spare wires", Now: now - least}
 	for n := least; n <= most; n++ {
 		k.Values = append(k.Values, Value{Key: strconv.Itoa(n), Says: strconv.Itoa(n), change: spare(n)})
@@ -54,7 +58,7 @@ func (c spare) make(s *sheet.Sheet, i int) (trial, error) {
 	t := trial{h: written(s, s.H, i), lays: true}
 	for n := len(all) - int(c); n > 0; n-- {
 		if len(free) == 0 {
-			return t, fmt.Errorf("a locked layer holds the other spares: unlock it first")
+			return t, errors.New("a locked layer or a pin holds the other spares: unlock it first")
 		}
 		id := free[len(free)-1]
 		free = free[:len(free)-1]
@@ -77,10 +81,9 @@ func (c spare) make(s *sheet.Sheet, i int) (trial, error) {
 		room[k] = s.Branches[i].Layers[k].Room
 	}
 	for _, p := range places {
-		k := roomiest(&t.h.Branches[i], room)
-		if k == len(t.h.Branches[i].Layers) { // every layer is locked
-			t.h = t.h.EditBranch(i, func(b *model.Branch) { b.Layers = append(b.Layers, model.Layer{}) })
-			room = append(room, 0)
+		k := roomiest(t.h.Branches[i].Layers, room)
+		if k < 0 {
+			return t, errors.New(allLocked)
 		}
 		room[k]--
 		t.h, _ = planning.AddSpare(s, t.h, i, k, p)
@@ -88,15 +91,17 @@ func (c spare) make(s *sheet.Sheet, i int) (trial, error) {
 	return t, nil
 }
 
-// roomiest is the outermost layer that still takes a piece, else the outermost that is not locked, else one more.
-func roomiest(b *model.Branch, room []int) int {
-	last := len(b.Layers)
-	for k := len(b.Layers) - 1; k >= 0; k-- {
+const allLocked = "every layer is locked: unlock one first"
+
+// roomiest is the outermost layer that still takes a piece, else the outermost that is not locked; -1 where all are.
+func roomiest(layers []model.Layer, room []int) int {
+	last := -1
+	for k := len(layers) - 1; k >= 0; k-- {
 		switch {
-		case b.Layers[k].Locked.V:
+		case layers[k].Locked.V:
 		case k < len(room) && room[k] > 0:
 			return k
-		case last == len(b.Layers):
+		case last < 0:
 			last = k
 		}
 	}
