@@ -67,10 +67,11 @@ var topics = []Topic{
 			"hold, its OD (what callipers read), and how many more go in or how many too many it has.",
 		"+ moves one piece a layer out, - a layer in. What leaves first goes out, what runs furthest stays in. Enter opens the layer: " +
 			"pin a piece there, lock the layer, set its lay length or a binder. Nothing moves what you have pinned or locked.",
-		"A, B, C are lay-ups worth having, best first; = marks the one in use. Lumpy: thick wires lie beside thin ones in a layer. " +
-			"Buried: a wire that leaves early lies under one that runs on. Built up: tape round the centre. \"Set aside\" keeps a lay-up " +
-			"in the file, to compare and to " +
-			"come back to.",
+		"What if: A, B, C are lay-ups worth having, best first; = marks the one in use. Each row below is a kind of change at " +
+			"another value, and + - step it. + behind a figure: better than now; - worse. Enter, or its number and Enter, shows all its " +
+			"values: Enter takes one, + keeps it as a variant.",
+		"Buried: a wire that leaves early lies under one that runs on. Split: its layer splits at a breakout. Lumpy: thick wires lie " +
+			"beside thin ones. Built up: tape round the centre.",
 		"Preferences say what they cost in diameter. LH: going away from you over the top, the wire passes to the left.",
 	}},
 	{"fill", "step 3, Fill", []string{

@@ -366,6 +366,7 @@ func To(t testing.TB, m *desk.Model, words string) {
 var EveryScreen = map[string][]string{
 	"wires": nil, "layers": {"to layers"}, "fill": {"to fill"}, "sheath": {"to sheath"},
 	"build": {"to build"}, "wire": {"enter"}, "layer": {"to layers", "down", "enter"},
+	"what if": {"to layers", "1", "enter"}, "variants": {"to layers", "@as it is", "+", "@as it was", "enter"},
 	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
 	"size": {"enter", "down", "down", "enter"}, "to": {"enter", "down", "down", "down", "down", "down", "down", "down", "enter"},
 	"worst first": {"@nearest its limit", "enter"}, "sizes": {"@sizes that satisfy", "enter"}, "feeds": {"@protection", "enter"},

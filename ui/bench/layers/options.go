@@ -34,6 +34,7 @@ func layupRows(m *desk.Model, k kind, t columnsOf) []desk.Row {
 		if n == k.now {
 			r = t.row(entry{name: "= " + name, figures: present(m)})
 			r.Tints = nil
+			r.WhyOf = func() []desk.Reason { return reasons(m, m.Sheet) }
 			r.More = func() string {
 				if b.Proposed {
 					return fmt.Sprintf("Option %c is proposed: %s. Enter lays the branch so", 'A'+n, inUseText(m, o))
@@ -47,6 +48,9 @@ func layupRows(m *desk.Model, k kind, t columnsOf) []desk.Row {
 			}
 		}
 		r.Key, r.Why = w.key, desk.FiguresAt(mb.ID, n, "option.over")
+		if made := r.WhyOf; made != nil {
+			r.WhyOf = func() []desk.Reason { return append(desk.FiguresAt(mb.ID, n, "option.over"), made()...) }
+		}
 		r.Enter, r.Does = func(m *desk.Model) { takeOption(m, o) }, "take"
 		out = append(out, r)
 	}

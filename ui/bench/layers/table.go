@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"contralay/calc/query/whatif"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
@@ -228,20 +229,29 @@ func outcomeRow(m *desk.Model, t columnsOf, name string, w way) desk.Row {
 		r.Mark, r.Detail = "?", words.Capital(o.err.Error())
 		return r
 	}
-	mb, _, _ := m.BranchHere()
 	other := o.sheet.Branches[m.Branch].Sheath.Part != m.Sheet.Branches[m.Branch].Sheath.Part
 	r := t.row(entry{name: name, figures: o.figures, sheath: other})
 	r.Show = func(m *desk.Model) *desk.Model { return desk.Instead(m, o.sheet) }
-	r.Why = desk.InTrial(r.Show, desk.FiguresOf(mb.ID, "branch.over", "branch.mass", "bend.min"))
+	r.WhyOf = func() []desk.Reason { return desk.InTrial(r.Show, reasons(m, o.sheet)) }
 	return r
+}
+
+// reasons is how the figures of the table are made, for the branch in hand as a sheet has it.
+func reasons(m *desk.Model, s *sheet.Sheet) []desk.Reason {
+	id, tube := s.H.Branches[m.Branch].ID, s.Branches[m.Branch].Sheath.Part
+	out := desk.FiguresOf(id, "branch.over", "branch.least", "branch.most", "branch.mass", "branch.bend", "branch.hottest")
+	if tube != "" {
+		out = append(out, desk.FiguresOfPart(id, tube, "tube.slide", "tube.over", "tube.mass")...)
+	}
+	return out
 }
 
 // nowRow is the branch as it is.
 func nowRow(m *desk.Model, t columnsOf) desk.Row {
-	mb, b, _ := m.BranchHere()
+	_, b, _ := m.BranchHere()
 	r := t.row(entry{name: words.Either(b.Proposed, "  as proposed", "  as it is"), figures: present(m)})
 	r.Key, r.Tints = "now", nil
-	r.Why = desk.FiguresOf(mb.ID, "branch.over", "branch.mass", "bend.min")
+	r.WhyOf = func() []desk.Reason { return reasons(m, m.Sheet) }
 	r.Detail = "The branch as it is. + keeps it as a variant, Enter with a name of yours"
 	r.Enter, r.Does = func(m *desk.Model) { m.OpenField(*variantField(m), "") }, "name"
 	r.Step = func(m *desk.Model, by int) { keepNow(m) }

@@ -51,6 +51,7 @@ func WaysPage(m *desk.Model, w int, of string) desk.Page {
 	if k.now < 0 {
 		r := t.row(entry{name: "= as it is", figures: present(m)})
 		r.Key, r.Tints, r.Detail = "now", nil, "The branch as it is now"
+		r.WhyOf = func() []desk.Reason { return reasons(m, m.Sheet) }
 		p.Rows = append(p.Rows, r)
 	}
 	for n, one := range k.ways {
@@ -83,6 +84,7 @@ func wayRow(m *desk.Model, k kind, n int, one way, t columnsOf) desk.Row {
 		r := t.row(entry{name: "= " + says, figures: present(m)})
 		r.Key, r.Tints = one.key, nil
 		r.Detail = "It is this way now"
+		r.WhyOf = func() []desk.Reason { return reasons(m, m.Sheet) }
 		r.Enter = func(m *desk.Model) { m.Tell("it is this way now") }
 		return r
 	}
