@@ -134,6 +134,11 @@ func TestTheTrunkOfTheDemonstration(t *testing.T) {
 		is := calc.Complete(h, s.Base, nil)
 		printed(t, key, is, i, whatif.FiguresOf(is, i))
 	}
+	for _, k := range whatif.Kinds(s, i) {
+		if k.ID == "centre" && (k.Now < 0 || k.Values[k.Now].Says != "units") {
+			t.Errorf("the centre is C1 and D1, both made up before: %+v", k)
+		}
+	}
 	if f := figures(t, s, i, "centre three"); f.Laid[0] != 3 {
 		t.Errorf("a centre of three is %v", f.Laid)
 	}
@@ -157,6 +162,47 @@ func TestTheTrunkOfTheDemonstration(t *testing.T) {
 	for _, id := range s.Branches[i].Components {
 		if k, ok := s.Index.Wire[id]; ok && h.Wires[k].Spec != "AS22759/34" {
 			t.Errorf("%s stays %s", id, h.Wires[k].Spec)
+		}
+	}
+}
+
+// A variant of the file that says only what is otherwise is taken up as that change is made: lay-up and sheath follow.
+func TestAVariantThatLeavesMuchOut(t *testing.T) {
+	s, i := demonstration(t)
+	for key, a := range map[string]model.Aside{
+		"spec AS22759/34": {Name: "other wire", Spec: model.Some("AS22759/34")},
+		"size 22 20":      {Name: "thicker", Sizes: map[string]string{"22": "20"}},
+		"spares 1":        {Name: "few spares", Spares: model.Some(1)},
+		"hand RH":         {Name: "other hand", Letter: model.Some(model.Letter("B")), Outer: model.Some(model.HandRight)},
+	} {
+		want, err := whatif.Changed(s, i, value(t, s, i, key))
+		if err != nil {
+			t.Fatal(err)
+		}
+		got, gone, err := whatif.Taken(s, i, a)
+		if err != nil || len(gone) > 0 || text(got) != text(want) {
+			t.Errorf("%s: %v, gone %v\n%s", a.Name, err, gone, cmp.Diff(text(want), text(got)))
+		}
+	}
+}
+
+// One spare more goes where there is room, and the rest lies as it lay: nineteen of one size are 1 · 6 · 12.
+func TestASpareGoesWhereThereIsRoom(t *testing.T) {
+	s := calctest.Built(t, calctest.OneSize(18, "22", `length_mm = 500.0
+  [[branch.layer]]
+  of = ["17"]
+  [[branch.layer]]
+  of = ["0", "1", "2", "3", "4"]
+  [[branch.layer]]
+  of = ["5", "6", "7", "8", "9", "10", "11", "12", "13", "14", "15", "16"]
+`, 19))
+	h, err := whatif.Changed(s, 0, value(t, s, 0, "spares 1"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for k, want := range []string{"17", "0 1 2 3 4 SP1", "5 6 7 8 9 10 11 12 13 14 15 16"} {
+		if got := strings.Join(h.Branches[0].Layers[k].Of, " "); got != want {
+			t.Errorf("layer %d is %s, want %s", k, got, want)
 		}
 	}
 }
