@@ -188,6 +188,9 @@ func heldStays(r *rapid.T, was, is *model.Harness, key string) {
 					r.Fatalf("%s: %s in locked layer %d was %s %s, is %s %s", key, w.ID, k, w.Spec, w.Size, is.Wires[n].Spec, is.Wires[n].Size)
 				}
 			}
+			if l.Locked.V && b == 0 && is.Branches[b].Outer != was.Branches[b].Outer {
+				r.Fatalf("%s: locked layer %d turns the other way", key, k)
+			}
 			if l.Locked.V && (len(now)-len(was.Branches[b].Layers))%2 != 0 {
 				r.Fatalf("%s: locked layer %d turns the other way", key, k)
 			}

@@ -125,7 +125,8 @@ func TestACoolWireAmongHotOnesMayBeThinner(t *testing.T) {
 func TestTheTrunkOfTheDemonstration(t *testing.T) {
 	s, i := demonstration(t)
 	now := whatif.FiguresOf(s, i)
-	for _, key := range []string{"centre three", "spares 1", "spares 5", "spec AS22759/34", "hand RH", "sheath AS23053/5", "size 20 22"} {
+	for _, key := range []string{"centre three", "spares 1", "spares 5", "spec AS22759/34", "hand RH", "sheath AS23053/5", "size 20 22",
+		"spec SAE J1128 TXL"} {
 		h, err := whatif.Changed(s, i, value(t, s, i, key))
 		if err != nil {
 			t.Errorf("%s: %v", key, err)
@@ -232,6 +233,10 @@ func printed(t *testing.T, key string, s *sheet.Sheet, i int, f whatif.Figures) 
 	var all struct {
 		Branches []sized
 		Snags    []struct{ Level, Where string }
+		Wires    []struct {
+			ID   string
+			Path []string
+		}
 	}
 	out, err := figure.All(s)
 	if err != nil {
@@ -263,14 +268,20 @@ func printed(t *testing.T, key string, s *sheet.Sheet, i int, f whatif.Figures) 
 	near("bend", float64(f.MinBend), &p.Bend.Min)
 	near("slide", float64(f.SlideMM.V), p.Sheath.Slide)
 	near("over the sheath", float64(f.Sheathed.V), p.Sheath.Over)
-	about := 0
-	for _, g := range all.Snags {
-		if g.Level == "stop" && g.Where == s.H.Branches[i].ID {
-			about++
+	about := []string{s.H.Branches[i].ID}
+	for n, w := range all.Wires {
+		if slices.Contains(w.Path, s.H.Branches[i].ID) {
+			about = append(about, w.ID, s.H.Wires[n].From.V, s.H.Wires[n].To.V)
 		}
 	}
-	if f.Stops < about {
-		t.Errorf("%s: %d stops, figures prints %d of the branch alone", key, f.Stops, about)
+	stops := 0
+	for _, g := range all.Snags {
+		if g.Level == "stop" && slices.Contains(about, g.Where) {
+			stops++
+		}
+	}
+	if f.Stops != stops || strings.HasSuffix(key, "TXL") && stops == 0 { // too thick for the contacts
+		t.Errorf("%s: %d stops, figures prints %d", key, f.Stops, stops)
 	}
 }
 
