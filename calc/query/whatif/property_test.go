@@ -77,7 +77,7 @@ func TestEveryWayIsAHarnessChangedByHand(t *testing.T) {
 		heldStays(r, s.H, got, v.Key)
 		hand := byHand(r, s, got, v.Key)
 		want := calc.Complete(hand, s.Base, nil)
-		is := calc.Build(got, s.Base, s)
+		is := calc.Complete(got, s.Base, s)
 		if d := cmp.Diff(whatif.FiguresOf(want, i), whatif.FiguresOf(is, i)); d != "" {
 			r.Fatalf("%s: by hand (-) and as made (+):\n%s\n%v\n%v", v.Key, d, hand.Branches[i].Layers, got.Branches[i].Layers)
 		}

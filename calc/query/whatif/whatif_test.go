@@ -15,6 +15,7 @@ import (
 	"contralay/calc/query/whatif"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/paper/figure"
 )
@@ -326,6 +327,46 @@ func TestNothingToAsk(t *testing.T) {
 	}
 	if len(s.Proposals) > 0 {
 		t.Error("it was planned")
+	}
+}
+
+// At a moulded part the outlet that a branch goes into hangs on the others there: they are laid before its figures are told.
+// E1 is where most wires end, so the two that go on from it share the outlets: the thicker takes the larger.
+func TestWhatMeetsInAMouldedPart(t *testing.T) {
+	var b strings.Builder
+	b.WriteString("format = 1\n[[breakout]]\nid = \"Y\"\ntransition = \"own\"\n")
+	for _, id := range []string{"S", "E0", "E1"} {
+		fmt.Fprintf(&b, "[[termination]]\nid = %q\n", id)
+	}
+	n := 0
+	for _, run := range []struct {
+		from, to string
+		wires    int
+	}{{"E1", "S", 8}, {"E1", "E0", 18}, {"S", "E0", 4}} {
+		for range run.wires {
+			n++
+			fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"%s:%d\"\nto = \"%s:%d\"\nspec = \"AS22759/32\"\nsize = \"22\"\n", n, run.from, n,
+				run.to, n)
+		}
+	}
+	for _, id := range []string{"E0", "S", "E1"} {
+		fmt.Fprintf(&b, "[[branch]]\nid = \"to %s\"\nfrom = \"Y\"\nto = %q\nlength_mm = 400\n", id, id)
+	}
+	outlets := []catalogue.Outlet{{ExpandedMM: 25, RecoveredMM: 4, PortMM: 30}, {ExpandedMM: 12, RecoveredMM: 2, PortMM: 30},
+		{ExpandedMM: 20, RecoveredMM: 3, PortMM: 120}}
+	cat := catalogue.Merge(calctest.Catalogue(t), &catalogue.Catalogue{Transitions: map[string]catalogue.Transition{"own": {ID: "own",
+		Outlets: outlets}}})
+	s := calc.Complete(calctest.Parse(t, b.String()), cat, nil)
+	is, err := whatif.Built(s, 0, value(t, s, 0, "spec AS22759/34"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	whole := calc.Complete(is.H, cat, nil)
+	if at := whole.Branches[0].Outlets[0]; !at.Set || at.V != 2 || calc.Build(is.H, cat, s).Branches[0].Outlets[0] == at {
+		t.Fatalf("outlet %v: this harness shows nothing", at)
+	}
+	if d := cmp.Diff(whatif.FiguresOf(whole, 0), whatif.FiguresOf(is, 0)); d != "" {
+		t.Errorf("in the whole harness (-), as told (+):\n%s", d)
 	}
 }
 
