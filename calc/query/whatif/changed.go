@@ -26,14 +26,15 @@ func Changed(s *sheet.Sheet, i int, v Value) (*model.Harness, error) {
 	return t.h, nil
 }
 
-// Built is Changed with its sheet, which Changed has nearly worked out: half the time of building it anew.
-// Other branches that the change sends back to the planner wait in it, as after any edit.
+// Built is Changed with its sheet, which Changed has nearly worked out: half the time of building it anew. Of the other
+// branches that the change sends back to the planner those are laid in it that decide what the sheath of branch i goes
+// into: they meet it in a moulded part. The rest wait, as after any edit, and change no figure of branch i.
 func Built(s *sheet.Sheet, i int, v Value) (*sheet.Sheet, error) {
 	t, err := changed(s, i, v)
 	if err != nil {
 		return s, err
 	}
-	return t.sheet(s), nil
+	return t.whole(s, i), nil
 }
 
 // trial is a harness on its way to become otherwise.
@@ -44,6 +45,29 @@ type trial struct {
 	core    planning.Core // the centre that is asked for
 	sheath  bool          // the sheath is what was asked for, and does not follow
 	built   *sheet.Sheet  // of h, or of one whose branch i is the same; nil: not yet
+}
+
+// whole is the sheet of the harness with what meets branch i in a moulded part laid: which outlet each goes into hangs on
+// all of them, and with it where a sheath ends.
+func (t *trial) whole(s *sheet.Sheet, i int) *sheet.Sheet {
+	at := t.sheet(s)
+	planned := false
+	for _, end := range []string{at.H.Branches[i].From, at.H.Branches[i].To} {
+		k, ok := at.Index.Breakout[end]
+		if !ok || at.H.Breakouts[k].Transition.V == "" {
+			continue
+		}
+		for _, n := range at.Index.Meeting(end) {
+			if at.Branches[n].Waiting {
+				planning.Adopt(at, bundle.PlanKey(at, n), planning.Propose(at, n))
+				planned = true
+			}
+		}
+	}
+	if planned {
+		t.built = calc.Build(t.h, s.Base, at)
+	}
+	return t.built
 }
 
 func changed(s *sheet.Sheet, i int, v Value) (trial, error) {

@@ -77,7 +77,7 @@ func TestEveryWayIsAHarnessChangedByHand(t *testing.T) {
 		heldStays(r, s.H, got, v.Key)
 		hand := byHand(r, s, got, v.Key)
 		want := calc.Complete(hand, s.Base, nil)
-		is := calc.Build(got, s.Base, s)
+		is := calc.Complete(got, s.Base, s)
 		if d := cmp.Diff(whatif.FiguresOf(want, i), whatif.FiguresOf(is, i)); d != "" {
 			r.Fatalf("%s: by hand (-) and as made (+):\n%s\n%v\n%v", v.Key, d, hand.Branches[i].Layers, got.Branches[i].Layers)
 		}
@@ -180,6 +180,16 @@ func heldStays(r *rapid.T, was, is *model.Harness, key string) {
 			now := is.Branches[b].Layers
 			if l.Locked.V && (k >= len(now) || !reflect.DeepEqual(l, now[k])) {
 				r.Fatalf("%s: locked layer %d of %s was %v, is %v", key, k, was.Branches[b].ID, l, now)
+			}
+			for n, w := range was.Wires {
+				u := slices.IndexFunc(was.Units, func(u model.Unit) bool { return slices.Contains(u.Wires, w.ID) })
+				if l.Locked.V && (slices.Contains(l.Of, w.ID) || u >= 0 && slices.Contains(l.Of, was.Units[u].ID)) &&
+					(is.Wires[n].Size != w.Size || is.Wires[n].Spec != w.Spec) && len(is.Wires) == len(was.Wires) {
+					r.Fatalf("%s: %s in locked layer %d was %s %s, is %s %s", key, w.ID, k, w.Spec, w.Size, is.Wires[n].Spec, is.Wires[n].Size)
+				}
+			}
+			if l.Locked.V && b == 0 && is.Branches[b].Outer != was.Branches[b].Outer {
+				r.Fatalf("%s: locked layer %d turns the other way", key, k)
 			}
 			if l.Locked.V && (len(now)-len(was.Branches[b].Layers))%2 != 0 {
 				r.Fatalf("%s: locked layer %d turns the other way", key, k)
@@ -534,20 +544,25 @@ func refuses(r *rapid.T, s *sheet.Sheet, key string, err error) {
 func drawn(r *rapid.T, t *testing.T) *sheet.Sheet {
 	var b strings.Builder
 	arms := rapid.IntRange(1, 3).Draw(r, "arms")
-	n := rapid.IntRange(5, 15).Draw(r, "wires")
+	n := rapid.IntRange(5, 20).Draw(r, "wires")
 	spares := rapid.IntRange(0, 3).Draw(r, "spares")
 	pairs := rapid.IntRange(0, 2).Draw(r, "pairs")
 	free := rapid.IntRange(0, 2).Draw(r, "free")
 	total := n + spares + 2*pairs
 	fmt.Fprintf(&b, "format = 1\n[rules]\nspares_wanted = %d\n[[breakout]]\nid = \"Y\"\n", rapid.IntRange(0, 2).Draw(r, "wanted"))
-	contact := rapid.SampledFrom([]string{"", "20", "22"}).Draw(r, "contact")
+	contact := rapid.SampledFrom([]string{"", "20", "22", "both"}).Draw(r, "contact")
 	cavities := func(id string) {
 		var list []string
 		for k := range total + free {
 			list = append(list, fmt.Sprintf("%q", fmt.Sprint(k)))
 		}
 		fmt.Fprintf(&b, "[[termination]]\nid = %q\ncavities = [%s]\n", id, strings.Join(list, ", "))
-		if contact != "" {
+		switch contact {
+		case "":
+		case "both":
+			fmt.Fprintf(&b, "contacts = { \"20\" = [%s], \"22\" = [%s] }\n", strings.Join(list[:len(list)/2], ", "),
+				strings.Join(list[len(list)/2:], ", "))
+		default:
 			fmt.Fprintf(&b, "contacts = { %q = [%s] }\n", contact, strings.Join(list, ", "))
 		}
 	}
@@ -582,8 +597,17 @@ func drawn(r *rapid.T, t *testing.T) *sheet.Sheet {
 	if rapid.Bool().Draw(r, "outer") {
 		b.WriteString("outer = \"RH\"\n")
 	}
+	at := "Y"
+	if arms > 1 && rapid.Bool().Draw(r, "deep") { // some leave before others
+		b.WriteString("[[breakout]]\nid = \"Z\"\n[[branch]]\nid = \"MID\"\nfrom = \"Y\"\nto = \"Z\"\nlength_mm = 150\n")
+		at = "Z"
+	}
 	for k := range arms {
-		fmt.Fprintf(&b, "[[branch]]\nid = \"ARM%d\"\nfrom = \"Y\"\nto = \"E%d\"\nlength_mm = %d\n", k, k, 200+100*k)
+		from := at
+		if k == 0 {
+			from = "Y"
+		}
+		fmt.Fprintf(&b, "[[branch]]\nid = \"ARM%d\"\nfrom = %q\nto = \"E%d\"\nlength_mm = %d\n", k, from, k, 200+100*k)
 	}
 	d, err := file.Parse([]byte(b.String()), "drawn")
 	if err != nil {

@@ -71,7 +71,7 @@ func (t *trial) follow(s *sheet.Sheet, i int) {
 	if was.Part == "" || was.Proposed || !was.Tube.Set || len(was.Others) == 0 {
 		return
 	}
-	is := &t.sheet(s).Branches[i].Sheath
+	is := &t.whole(s, i).Branches[i].Sheath
 	if len(is.Others) == 0 || is.Others[0].Tube.ID == is.Part || is.Others[0].Verdict.Stops() {
 		return
 	}

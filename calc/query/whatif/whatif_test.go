@@ -15,6 +15,7 @@ import (
 	"contralay/calc/query/whatif"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/paper/figure"
 )
@@ -125,7 +126,8 @@ func TestACoolWireAmongHotOnesMayBeThinner(t *testing.T) {
 func TestTheTrunkOfTheDemonstration(t *testing.T) {
 	s, i := demonstration(t)
 	now := whatif.FiguresOf(s, i)
-	for _, key := range []string{"centre three", "spares 1", "spares 5", "spec AS22759/34", "hand RH", "sheath AS23053/5", "size 20 22"} {
+	for _, key := range []string{"centre three", "spares 1", "spares 5", "spec AS22759/34", "hand RH", "sheath AS23053/5", "size 20 22",
+		"spec SAE J1128 TXL"} {
 		h, err := whatif.Changed(s, i, value(t, s, i, key))
 		if err != nil {
 			t.Errorf("%s: %v", key, err)
@@ -133,6 +135,11 @@ func TestTheTrunkOfTheDemonstration(t *testing.T) {
 		}
 		is := calc.Complete(h, s.Base, nil)
 		printed(t, key, is, i, whatif.FiguresOf(is, i))
+	}
+	for _, k := range whatif.Kinds(s, i) {
+		if k.ID == "centre" && (k.Now < 0 || k.Values[k.Now].Says != "units") {
+			t.Errorf("the centre is C1 and D1, both made up before: %+v", k)
+		}
 	}
 	if f := figures(t, s, i, "centre three"); f.Laid[0] != 3 {
 		t.Errorf("a centre of three is %v", f.Laid)
@@ -157,6 +164,47 @@ func TestTheTrunkOfTheDemonstration(t *testing.T) {
 	for _, id := range s.Branches[i].Components {
 		if k, ok := s.Index.Wire[id]; ok && h.Wires[k].Spec != "AS22759/34" {
 			t.Errorf("%s stays %s", id, h.Wires[k].Spec)
+		}
+	}
+}
+
+// A variant of the file that says only what is otherwise is taken up as that change is made: lay-up and sheath follow.
+func TestAVariantThatLeavesMuchOut(t *testing.T) {
+	s, i := demonstration(t)
+	for key, a := range map[string]model.Aside{
+		"spec AS22759/34": {Name: "other wire", Spec: model.Some("AS22759/34")},
+		"size 22 20":      {Name: "thicker", Sizes: map[string]string{"22": "20"}},
+		"spares 1":        {Name: "few spares", Spares: model.Some(1)},
+		"hand RH":         {Name: "other hand", Letter: model.Some(model.Letter("B")), Outer: model.Some(model.HandRight)},
+	} {
+		want, err := whatif.Changed(s, i, value(t, s, i, key))
+		if err != nil {
+			t.Fatal(err)
+		}
+		got, gone, err := whatif.Taken(s, i, a)
+		if err != nil || len(gone) > 0 || text(got) != text(want) {
+			t.Errorf("%s: %v, gone %v\n%s", a.Name, err, gone, cmp.Diff(text(want), text(got)))
+		}
+	}
+}
+
+// One spare more goes where there is room, and the rest lies as it lay: nineteen of one size are 1 · 6 · 12.
+func TestASpareGoesWhereThereIsRoom(t *testing.T) {
+	s := calctest.Built(t, calctest.OneSize(18, "22", `length_mm = 500.0
+  [[branch.layer]]
+  of = ["17"]
+  [[branch.layer]]
+  of = ["0", "1", "2", "3", "4"]
+  [[branch.layer]]
+  of = ["5", "6", "7", "8", "9", "10", "11", "12", "13", "14", "15", "16"]
+`, 19))
+	h, err := whatif.Changed(s, 0, value(t, s, 0, "spares 1"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for k, want := range []string{"17", "0 1 2 3 4 SP1", "5 6 7 8 9 10 11 12 13 14 15 16"} {
+		if got := strings.Join(h.Branches[0].Layers[k].Of, " "); got != want {
+			t.Errorf("layer %d is %s, want %s", k, got, want)
 		}
 	}
 }
@@ -186,6 +234,10 @@ func printed(t *testing.T, key string, s *sheet.Sheet, i int, f whatif.Figures) 
 	var all struct {
 		Branches []sized
 		Snags    []struct{ Level, Where string }
+		Wires    []struct {
+			ID   string
+			Path []string
+		}
 	}
 	out, err := figure.All(s)
 	if err != nil {
@@ -217,14 +269,20 @@ func printed(t *testing.T, key string, s *sheet.Sheet, i int, f whatif.Figures) 
 	near("bend", float64(f.MinBend), &p.Bend.Min)
 	near("slide", float64(f.SlideMM.V), p.Sheath.Slide)
 	near("over the sheath", float64(f.Sheathed.V), p.Sheath.Over)
-	about := 0
-	for _, g := range all.Snags {
-		if g.Level == "stop" && g.Where == s.H.Branches[i].ID {
-			about++
+	about := []string{s.H.Branches[i].ID}
+	for n, w := range all.Wires {
+		if slices.Contains(w.Path, s.H.Branches[i].ID) {
+			about = append(about, w.ID, s.H.Wires[n].From.V, s.H.Wires[n].To.V)
 		}
 	}
-	if f.Stops < about {
-		t.Errorf("%s: %d stops, figures prints %d of the branch alone", key, f.Stops, about)
+	stops := 0
+	for _, g := range all.Snags {
+		if g.Level == "stop" && slices.Contains(about, g.Where) {
+			stops++
+		}
+	}
+	if f.Stops != stops || strings.HasSuffix(key, "TXL") && stops == 0 { // too thick for the contacts
+		t.Errorf("%s: %d stops, figures prints %d", key, f.Stops, stops)
 	}
 }
 
@@ -269,6 +327,46 @@ func TestNothingToAsk(t *testing.T) {
 	}
 	if len(s.Proposals) > 0 {
 		t.Error("it was planned")
+	}
+}
+
+// At a moulded part the outlet that a branch goes into hangs on the others there: they are laid before its figures are told.
+// E1 is where most wires end, so the two that go on from it share the outlets: the thicker takes the larger.
+func TestWhatMeetsInAMouldedPart(t *testing.T) {
+	var b strings.Builder
+	b.WriteString("format = 1\n[[breakout]]\nid = \"Y\"\ntransition = \"own\"\n")
+	for _, id := range []string{"S", "E0", "E1"} {
+		fmt.Fprintf(&b, "[[termination]]\nid = %q\n", id)
+	}
+	n := 0
+	for _, run := range []struct {
+		from, to string
+		wires    int
+	}{{"E1", "S", 8}, {"E1", "E0", 18}, {"S", "E0", 4}} {
+		for range run.wires {
+			n++
+			fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"%s:%d\"\nto = \"%s:%d\"\nspec = \"AS22759/32\"\nsize = \"22\"\n", n, run.from, n,
+				run.to, n)
+		}
+	}
+	for _, id := range []string{"E0", "S", "E1"} {
+		fmt.Fprintf(&b, "[[branch]]\nid = \"to %s\"\nfrom = \"Y\"\nto = %q\nlength_mm = 400\n", id, id)
+	}
+	outlets := []catalogue.Outlet{{ExpandedMM: 25, RecoveredMM: 4, PortMM: 30}, {ExpandedMM: 12, RecoveredMM: 2, PortMM: 30},
+		{ExpandedMM: 20, RecoveredMM: 3, PortMM: 120}}
+	cat := catalogue.Merge(calctest.Catalogue(t), &catalogue.Catalogue{Transitions: map[string]catalogue.Transition{"own": {ID: "own",
+		Outlets: outlets}}})
+	s := calc.Complete(calctest.Parse(t, b.String()), cat, nil)
+	is, err := whatif.Built(s, 0, value(t, s, 0, "spec AS22759/34"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	whole := calc.Complete(is.H, cat, nil)
+	if at := whole.Branches[0].Outlets[0]; !at.Set || at.V != 2 || calc.Build(is.H, cat, s).Branches[0].Outlets[0] == at {
+		t.Fatalf("outlet %v: this harness shows nothing", at)
+	}
+	if d := cmp.Diff(whatif.FiguresOf(whole, 0), whatif.FiguresOf(is, 0)); d != "" {
+		t.Errorf("in the whole harness (-), as told (+):\n%s", d)
 	}
 }
 
