@@ -64,15 +64,13 @@ var topics = []Topic{
 	}},
 	{"layers", "step 2, Layers", []string{
 		"The lay-up is read from the inside out: 1 . 6 . 12. Each row is a layer: its pieces, how many it holds of how many it can " +
-			"hold, its OD (what callipers read), and how many more go in or how many too many it has.",
+			"hold, and its OD (what callipers read).",
 		"+ moves one piece a layer out, - a layer in. What leaves first goes out, what runs furthest stays in. Enter opens the layer: " +
 			"pin a piece there, lock the layer, set its lay length or a binder. Nothing moves what you have pinned or locked.",
-		"What if: A, B, C are lay-ups worth having, best first; = marks the one in use. Each row below is a kind of change at " +
-			"another value, and + - step it. + behind a figure: better than now; - worse. Enter, or its number and Enter, shows all its " +
-			"values: Enter takes one, + keeps it as a variant.",
-		"Buried: a wire that leaves early lies under one that runs on. Split: its layer splits at a breakout. Lumpy: thick wires lie " +
-			"beside thin ones. Built up: tape round the centre.",
-		"Preferences say what they cost in diameter. LH: going away from you over the top, the wire passes to the left.",
+		"What if: A, B, C are lay-ups worth having, = is in use. Then a row a kind of change, at another value; + - step it. + behind " +
+			"a figure: better than now, - worse. Enter, or a row's number and Enter, shows all values: Enter takes one, + keeps it.",
+		"Buried: a wire that leaves early lies under one that runs on. Lumpy: thick wires lie beside thin ones. Built up: tape round " +
+			"the centre. LH: going away over the top, the wire passes to the left. Preferences say what they cost.",
 	}},
 	{"fill", "step 3, Fill", []string{
 		"A layer with room is not round yet, and a sealed harness cannot be changed later. For each free place this step offers, in " +
