@@ -5,6 +5,7 @@ import (
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/ends"
 	"contralay/ui/bench/layers"
+	"contralay/ui/bench/layers/ways"
 	"contralay/ui/bench/lists"
 	"contralay/ui/bench/several"
 	"contralay/ui/bench/sheath"
@@ -26,7 +27,7 @@ const (
 // steps are the steps of a branch, left to right. One more is one line here and its page.
 var steps = []desk.Place{
 	{Kind: wires.Step, Title: "Wires", Pane: "Wires", Help: "wires", Page: wires.WiresPage},
-	{Kind: layers.Step, Title: "Layers", Pane: "Lay-up", Help: "layers", Page: layers.LayersPage, Beside: layers.PlanWays},
+	{Kind: layers.Step, Title: "Layers", Pane: "Lay-up", Help: "layers", Page: layers.LayersPage, Beside: ways.Plan},
 	{Kind: layers.FillStep, Title: "Fill", Pane: "Free places", Help: "fill", Page: layers.FillPage, Beside: layers.PlanUnits},
 	{Kind: sheath.Step, Title: "Sheath", Pane: "Sheath and covers", Help: "sheath", Page: sheath.SheathPage},
 	{Kind: board.Step, Title: "Build", Pane: "Build", Help: "build", Page: board.BuildPage, Print: board.Print},
@@ -64,7 +65,7 @@ var screens = []desk.Place{
 
 	// layers
 	{Kind: layers.LayerKind, Help: "layers"},
-	{Kind: layers.WaysKind, Title: "what if", Help: "layers", Wide: true, ReadOnly: true, Page: layers.WaysPage, Beside: layers.PlanWays},
+	{Kind: ways.Screen, Title: "what if", Help: "layers", Wide: true, ReadOnly: true, Page: layers.WaysPage, Beside: ways.Plan},
 
 	// sheath
 	{Kind: sheath.CoverKind, Help: "sheath"},

@@ -22,6 +22,7 @@ import (
 	"contralay/ui/bench"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/layers"
+	"contralay/ui/bench/layers/ways"
 )
 
 // shelf is the catalogue, read once: it is only read afterwards.
@@ -164,7 +165,7 @@ func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 		}
 	}
 	for k := range m.Tables.Screens {
-		if m.Tables.Screens[k].Kind == layers.WaysKind {
+		if m.Tables.Screens[k].Kind == ways.Screen {
 			m.Tables.Screens[k].Beside = nil
 		}
 	}

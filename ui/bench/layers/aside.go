@@ -5,46 +5,15 @@ import (
 	"slices"
 	"strings"
 
-	"contralay/calc"
-	"contralay/calc/phase/planning"
-	"contralay/calc/query/whatif"
-	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/ui/bench/desk"
-	"contralay/ui/bench/words"
-	"contralay/ui/paper"
+	"contralay/ui/bench/layers/ways"
 )
 
 // Variants: ways that the file keeps, each under its letter.
 
 // mostAsides is how many variants a branch keeps.
 const mostAsides = 9
-
-// variantsKind is the kind of the variants that are kept.
-const variantsKind = "variants"
-
-// variantsHere is the variants of the branch in hand, as ways of one kind.
-func variantsHere(m *desk.Model) kind {
-	k := kind{id: variantsKind, name: "variant", now: -1}
-	mb, _, ok := m.BranchHere()
-	if !ok {
-		return k
-	}
-	i := m.Branch
-	for n, a := range mb.Asides {
-		k.ways = append(k.ways, way{key: variantKey(n, a), says: a.Name, make: func(s *sheet.Sheet) outcome {
-			h, gone, err := whatif.Taken(s, i, a)
-			if err != nil {
-				return outcome{err: err}
-			}
-			return outcome{sheet: calc.Build(h, s.Base, s), gone: gone}
-		}})
-	}
-	return k
-}
-
-// variantKey tells a variant apart from another that has had its place.
-func variantKey(n int, a model.Aside) string { return fmt.Sprintf("variant %d %v", n, a) }
 
 // variantName is a variant by its letter and its name.
 func variantName(m *desk.Model, n int) string {
@@ -53,19 +22,19 @@ func variantName(m *desk.Model, n int) string {
 }
 
 // variantRows are the variants in the table.
-func variantRows(m *desk.Model, t columnsOf) []desk.Row {
-	k := variantsHere(m)
-	if len(k.ways) == 0 {
+func variantRows(m *desk.Model, t ways.Columns) []desk.Row {
+	k := ways.Variants(m)
+	if len(k.Ways) == 0 {
 		return nil
 	}
 	out := []desk.Row{{Text: "variants that are kept", Heads: true}}
-	for n, w := range k.ways {
+	for n, w := range k.Ways {
 		r := outcomeRow(m, t, "  "+variantName(m, n), w)
-		r.Key = "aside " + w.says
-		if o, known := cameOf(m, w); known && o.err == nil {
-			r.More = func() string { return differsText(m, "Variant "+variantName(m, n), o, "Enter: side by side") }
+		r.Key = "aside " + w.Says
+		if o, known := ways.Came(m, w); known && o.Err == nil {
+			r.More = func() string { return ways.DiffersText(m, "Variant "+variantName(m, n), o, "Enter: side by side") }
 		}
-		r.Enter, r.Drop = func(m *desk.Model) { openWays(m, variantsKind, n) }, dropVariant(n)
+		r.Enter, r.Drop = func(m *desk.Model) { openWays(m, ways.VariantsID, n) }, dropVariant(n)
 		out = append(out, r)
 	}
 	return out
@@ -75,7 +44,7 @@ func variantRows(m *desk.Model, t columnsOf) []desk.Row {
 func dropVariant(n int) func(m *desk.Model) {
 	return func(m *desk.Model) {
 		name := variantName(m, n)
-		sameGround(m, func() {
+		ways.SameGround(m, func() {
 			m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) {
 				if b.Asides = slices.Delete(b.Asides, n, n+1); len(b.Asides) == 0 {
 					b.Asides = nil
@@ -86,12 +55,12 @@ func dropVariant(n int) func(m *desk.Model) {
 }
 
 // keepWay keeps a way as a variant.
-func keepWay(m *desk.Model, k kind, n int) {
-	if o, known := cameOf(m, k.ways[n]); !known || o.err != nil {
+func keepWay(m *desk.Model, k ways.Kind, n int) {
+	if o, known := ways.Came(m, k.Ways[n]); !known || o.Err != nil {
 		m.Refuse("there is nothing to keep yet: it is still being worked out")
 		return
 	}
-	a, err := k.ways[n].keep(m.Sheet)
+	a, err := k.Ways[n].Keep(m.Sheet)
 	if err != nil {
 		m.Refuse(err.Error())
 		return
@@ -113,23 +82,11 @@ func keep(m *desk.Model, a model.Aside) error {
 		return fmt.Errorf("%s is kept already. Give another name", a.Name)
 	}
 	a.Letter = mb.FreeLetter()
-	sameGround(m, func() {
+	ways.SameGround(m, func() {
 		m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Asides = append(b.Asides, a) }),
 			fmt.Sprintf("kept as variant %s, %s. It stands in the table", a.Letter.V, a.Name))
 	})
 	return nil
-}
-
-// sameGround makes a change that no way rests on: what is worked out holds on.
-func sameGround(m *desk.Model, change func()) {
-	t := desk.State[table](m)
-	was := t.begin(groundOf(m))
-	change()
-	if is := t.begin(groundOf(m)); is != was {
-		for key, o := range was.came {
-			is.came[key] = o
-		}
-	}
 }
 
 // variantField names the branch as it is, to keep it.
@@ -151,21 +108,9 @@ func keepNow(m *desk.Model) {
 func asideOfNow(m *desk.Model, name string) model.Aside {
 	mb, b, _ := m.BranchHere()
 	a := model.Aside{Name: name, Make: model.Some(b.Make), Outer: mb.Outer, Layers: editLayers(m), Covers: slices.Clone(mb.Covers)}
-	if n := present(m).Spares; n > 0 {
+	if n := ways.Present(m).Spares; n > 0 {
 		a.Spares = model.Some(n)
 	}
-	return a
-}
-
-// laidAside is a lay-up that is worth having, as a variant.
-func laidAside(s *sheet.Sheet, i int, o sheet.Option) model.Aside {
-	h := planning.Laid(s, s.H, i, o)
-	a := model.Aside{Name: paper.Aloud(paper.Counts(o.Plan), true), Make: model.Some(model.MakeLaid), Outer: s.H.Branches[i].Outer,
-		Layers: model.CloneLayers(h.Branches[i].Layers)}
-	if len(o.Spares) > 0 {
-		a.Spares = model.Some(whatif.FiguresOf(s, i).Spares + len(o.Spares))
-	}
-	a.Name = freeNameIn(&s.H.Branches[i], a.Name)
 	return a
 }
 
@@ -175,14 +120,5 @@ func freeName(m *desk.Model, like string) string {
 	if !ok {
 		return like
 	}
-	return freeNameIn(mb, like)
-}
-
-func freeNameIn(b *model.Branch, like string) string {
-	for n := 1; ; n++ {
-		name := like + words.Either(n > 1, fmt.Sprintf(" %d", n), "")
-		if !slices.ContainsFunc(b.Asides, func(a model.Aside) bool { return a.Name == name }) {
-			return name
-		}
-	}
+	return ways.FreeName(mb, like)
 }

@@ -1,5 +1,12 @@
 package layers
 
+import (
+	"slices"
+	"strings"
+
+	"contralay/ui/bench/desk"
+)
+
 // What the tests reach for.
 var (
 	AddFiller = addFiller
@@ -8,3 +15,8 @@ var (
 	Move      = move
 	Shift     = shift
 )
+
+// Working reports whether a row of the table waits for its figures.
+func Working(m *desk.Model) bool {
+	return slices.ContainsFunc(m.Page(m.ListWidth()).Rows, func(r desk.Row) bool { return strings.Contains(r.Line(), workingItOut) })
+}

@@ -10,29 +10,24 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/layers/ways"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
 )
 
-// mostOptions is how many lay-ups are listed.
-const mostOptions = 8
-
-// firstLayups is how many of them stand in the table; the rest is a key away.
-const firstLayups = 3
-
 // layupRows are the lay-ups worth having. Moving along them draws each; Enter takes it.
-func layupRows(m *desk.Model, k kind, t columnsOf) []desk.Row {
+func layupRows(m *desk.Model, k ways.Kind, t ways.Columns) []desk.Row {
 	mb, b, _ := m.BranchHere()
 	var out []desk.Row
-	for n, o := range m.Sheet.Proposals[bundle.PlanKey(m.Sheet, m.Branch)].Options[:len(k.ways)] {
-		if n == firstLayups {
+	for n, o := range m.Sheet.Proposals[bundle.PlanKey(m.Sheet, m.Branch)].Options[:len(k.Ways)] {
+		if n == ways.FirstLayups {
 			break
 		}
-		w := k.ways[n]
-		name := fmt.Sprintf("%c  %s", 'A'+n, w.text(m))
+		w := k.Ways[n]
+		name := fmt.Sprintf("%c  %s", 'A'+n, closeUp(w.Text(m), tableName-len("= A  ")))
 		var r desk.Row
-		if n == k.now {
-			r = t.row(entry{name: "= " + name, figures: present(m)})
+		if n == k.Now {
+			r = t.Row(ways.Entry{Name: "= " + name, Figures: ways.Present(m)})
 			r.Tints = nil
 			r.WhyOf = func() []desk.Reason { return reasons(m, m.Sheet) }
 			r.More = func() string {
@@ -43,24 +38,32 @@ func layupRows(m *desk.Model, k kind, t columnsOf) []desk.Row {
 			}
 		} else {
 			r = outcomeRow(m, t, "  "+name, w)
-			if came, known := cameOf(m, w); known && came.err == nil {
-				r.More = func() string { return differsText(m, fmt.Sprintf("Option %c", 'A'+n), came, "Enter takes it") }
+			if came, known := ways.Came(m, w); known && came.Err == nil {
+				r.More = func() string { return ways.DiffersText(m, fmt.Sprintf("Option %c", 'A'+n), came, "Enter takes it") }
 			}
 		}
-		r.Key, r.Why = w.key, desk.FiguresAt(mb.ID, n, "option.over")
+		r.Key, r.Why = w.Key, desk.FiguresAt(mb.ID, n, "option.over")
 		if made := r.WhyOf; made != nil {
 			r.WhyOf = func() []desk.Reason { return append(desk.FiguresAt(mb.ID, n, "option.over"), made()...) }
 		}
 		r.Enter, r.Does = func(m *desk.Model) { takeOption(m, o) }, "take"
 		out = append(out, r)
 	}
-	if len(k.ways) > firstLayups {
-		out = append(out, desk.Row{Key: "kind " + layupKind,
-			Text:   draw.Fit("  lay-up", tableName, m.Cfg.ASCII) + fmt.Sprintf(" %d more", len(k.ways)-firstLayups),
+	if len(k.Ways) > ways.FirstLayups {
+		out = append(out, desk.Row{Key: "kind " + ways.LayupID,
+			Text:   draw.Fit("  lay-up", tableName, m.Cfg.ASCII) + fmt.Sprintf(" %d more", len(k.Ways)-ways.FirstLayups),
 			Detail: "Enter opens all that are worth having, side by side",
-			Enter:  func(m *desk.Model) { openWays(m, layupKind, firstLayups) }})
+			Enter:  func(m *desk.Model) { openWays(m, ways.LayupID, ways.FirstLayups) }})
 	}
 	return append(out, searchRows(m)...)
+}
+
+// closeUp is a lay-up said aloud, without its blanks where it has no room with them.
+func closeUp(aloud string, room int) string {
+	if draw.Width(aloud) > room {
+		return strings.ReplaceAll(aloud, " ", "")
+	}
+	return aloud
 }
 
 // searchRows says how far the search for lay-ups of the branch in hand has come; nothing where it is through.
@@ -88,18 +91,9 @@ func searchRows(m *desk.Model) []desk.Row {
 	return nil
 }
 
-// builtText is the centre of the branch in hand in words, where it is built up.
-func builtText(m *desk.Model) string {
-	_, b, ok := m.BranchHere()
-	if !ok || len(b.Layers) == 0 || b.Layers[0].BuiltMM <= 0 {
-		return ""
-	}
-	return b.Layers[0].BuiltUp(m.Sys)
-}
-
 // inUseText is what is to be said of a lay-up that the branch in hand has.
 func inUseText(m *desk.Model, o sheet.Option) string {
-	return strings.TrimPrefix(builtText(m)+", ", ", ") + brokenText(m, o)
+	return strings.TrimPrefix(ways.BuiltText(m)+", ", ", ") + brokenText(m, o)
 }
 
 // brokenText is how many layers part at the breakouts of the branch in hand.

@@ -75,7 +75,8 @@ func figuresOf(t *testing.T, m *desk.Model, kind, says string) []string {
 func inColumns(m *desk.Model, s *sheet.Sheet) []string {
 	b := &s.Branches[m.Branch]
 	tube, _, _ := strings.Cut(b.Sheath.Tube.V.ShelfLabel, " (")
-	return []string{fmt.Sprintf("%.1f", float64(b.OverMM)), tube, fmt.Sprintf("%.0f", float64(b.Gram.V)), fmt.Sprintf("%.0f", float64(b.Bend.MinMM))}
+	return []string{fmt.Sprintf("%.1f", float64(b.OverMM)), tube, fmt.Sprintf("%.0f", float64(b.Gram.V)),
+		fmt.Sprintf("%.0f", float64(b.Bend.MinMM))}
 }
 
 // What a person asks first is beside the present with at most six keys, in OD, tube, mass and bend; and coming back
@@ -196,9 +197,10 @@ func bytesOf(m *desk.Model) string { return string(file.Encode(m.Doc())) }
 // that were shown for it.
 func TestKeptVariantSurvives(t *testing.T) {
 	m := atLayers(t, 80, 24)
-	ways := [][3]string{{"1", "centre", "three"}, {"2", "spares", "6"}, {"2", "spares", "1"}, {"3", "spec", "AS22759/34"}, {"4", "hand", "RH"},
-		{"5", "sheath", "AS23053/5"}, {"7", "size 20", "22"}}
-	want, named := map[string][]string{}, map[string]string{"A": "centre", "B": "spare", "C": "spare", "D": "spec", "E": "outer", "F": "sheath", "G": "size"}
+	ways := [][3]string{{"1", "centre", "three"}, {"2", "spares", "6"}, {"2", "spares", "1"}, {"3", "spec", "AS22759/34"},
+		{"4", "hand", "RH"}, {"5", "sheath", "AS23053/5"}, {"7", "size 20", "22"}}
+	want := map[string][]string{}
+	named := map[string]string{"A": "centre", "B": "spare", "C": "spare", "D": "spec", "E": "outer", "F": "sheath", "G": "size"}
 	for n, w := range ways {
 		letter := string(rune('A' + n))
 		benchtest.Press(m, w[0], "enter")
