@@ -25,7 +25,7 @@ func layups(s *sheet.Sheet, i int) []Kind {
 		return nil
 	}
 	k := Kind{ID: "layup", Name: "lay-up", Now: -1}
-	for n, o := range known(s, i).Options {
+	for n, o := range s.Proposals[bundle.Question(s, i)].Options {
 		if len(o.Spares) > 0 || len(k.Values) == mostLayups {
 			continue
 		}
@@ -44,14 +44,6 @@ func layups(s *sheet.Sheet, i int) []Kind {
 		k.Values = append(k.Values, v)
 	}
 	return []Kind{k}
-}
-
-// known is what was planned of the branch as it is. A sheet keeps the name of its question once that is asked for, and
-// this one may be read elsewhere at the same time, so a copy is asked.
-func known(s *sheet.Sheet, i int) sheet.Proposal {
-	c := *s
-	c.Branches = slices.Clone(s.Branches)
-	return s.Proposals[bundle.PlanKey(&c, i)]
 }
 
 func (c layup) present(s *sheet.Sheet, i int) bool {

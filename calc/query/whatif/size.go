@@ -150,6 +150,26 @@ func staysAs(s *sheet.Sheet, k int, to, says string) error {
 	return fmt.Errorf("none of size %s can be %s here; wire %s: %s", w.Size, to, w.ID, says)
 }
 
+// Share is how many wires have another size in h, the harness that Changed made of a value of a "size" kind, of those
+// that have the size now and are laid by themselves: 2 of 4, where two may not. Of another kind it is 0 of 0.
+func Share(s *sheet.Sheet, i int, v Value, h *model.Harness) (n, of int) {
+	c, ok := v.change.(size)
+	if !ok || i < 0 || i >= len(s.Branches) {
+		return 0, 0
+	}
+	for _, id := range s.Branches[i].Components {
+		k, single := s.Index.Wire[id]
+		if !single || !catalogue.SameSize(s.H.Wires[k].Size, c.from) {
+			continue
+		}
+		of++
+		if k < len(h.Wires) && h.Wires[k].ID == id && !catalogue.SameSize(h.Wires[k].Size, c.from) {
+			n++
+		}
+	}
+	return n, of
+}
+
 // heat is what a wire makes of it, to compare with another's.
 func heat(s *sheet.Sheet, k int) float64 {
 	c := &s.Wires[k]

@@ -117,6 +117,9 @@ func TestACoolWireAmongHotOnesMayBeThinner(t *testing.T) {
 			thinner++
 		}
 	}
+	if n, of := whatif.Share(s, 0, value(t, s, 0, "size 22 24"), h); n != thinner || of != 26 {
+		t.Errorf("told as %d of %d, it is %d of 26", n, of, thinner)
+	}
 	if h.Wires[24].Size != "24" || h.Wires[25].Size != "24" || thinner == len(h.Wires) {
 		t.Errorf("%d of %d are thinner, the cool ones %s and %s", thinner, len(h.Wires), h.Wires[24].Size, h.Wires[25].Size)
 	}
