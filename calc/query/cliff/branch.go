@@ -2,7 +2,6 @@ package cliff
 
 import (
 	"cmp"
-	"errors"
 	"fmt"
 	"slices"
 	"strings"
@@ -26,12 +25,12 @@ type branchAsk struct {
 }
 
 // OfWires asks about the wires of the commonest size in branch i. What is taken out goes the way
-// that most of them go, and what is put in is like them; what is locked or pinned stays. The error
-// says why there is no such question.
-func OfWires(s *sheet.Sheet, i int) (Ask, error) {
+// that most of them go, and what is put in is like them; what is locked or pinned stays. why says
+// why there is no such question, else it is empty.
+func OfWires(s *sheet.Sheet, i int) (a Ask, why string) {
 	d, all := commonest(s, i)
 	if len(all) == 0 {
-		return Ask{}, errors.New("No single wire of a known size runs here: there is nothing to count")
+		return Ask{}, "No single wire of a known size runs here: there is nothing to count"
 	}
 	like := alike(s, all)
 	b := branchAsk{s: frozen(s), i: i, now: len(all)}
@@ -50,13 +49,13 @@ func OfWires(s *sheet.Sheet, i int) (Ask, error) {
 		return h.AddWire(model.Wire{ID: h.NextID(one.ID), From: one.From, To: one.To, CappedAt: one.CappedAt, Spec: one.Spec,
 			Size: one.Size, Colour: one.Colour}, nil)
 	}
-	a := b.ask(Wires, all[0], d)
+	a = b.ask(Wires, all[0], d)
 	a.Most = a.Now + Reach
-	return a, nil
+	return a, ""
 }
 
-// OfSpares asks about the spares of branch i: from none to what both ends can take.
-func OfSpares(s *sheet.Sheet, i int) (Ask, error) {
+// OfSpares asks about the spares of branch i: from none to what both ends can take. why is as with OfWires.
+func OfSpares(s *sheet.Sheet, i int) (a Ask, why string) {
 	b := branchAsk{s: frozen(s), i: i}
 	held := heldIn(s, i)
 	like := -1
@@ -79,7 +78,7 @@ func OfSpares(s *sheet.Sheet, i int) (Ask, error) {
 		ends = fmt.Sprintf("Both ends have cavities for %d more", len(places))
 	}
 	if of < 0 {
-		return Ask{}, errors.New(ends)
+		return Ask{}, ends
 	}
 	b.more = func(h *model.Harness, k int) *model.Harness {
 		p := places[k]
@@ -91,15 +90,15 @@ func OfSpares(s *sheet.Sheet, i int) (Ask, error) {
 	if like >= 0 && !sameD(d, s.Wires[like].Dia.Nominal) {
 		d = 0 // they are of several sizes
 	}
-	a := b.ask(Spares, of, d)
+	a = b.ask(Spares, of, d)
 	a.Most, a.Ends = a.Now+len(places), ends
 	for _, p := range places {
 		a.Key += "\x00" + p.From + "\x00" + p.To
 	}
 	if a.Most == a.Least {
-		return a, errors.New(ends)
+		return a, ends
 	}
-	return a, nil
+	return a, ""
 }
 
 // ask is the question; like is a wire of the size that is counted.
@@ -253,8 +252,8 @@ func key(s *sheet.Sheet, i int) string {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	sh := &out.Sheath
 	var k strings.Builder
-	fmt.Fprint(&k, bundle.PlanKey(s, i), "\x00", out.Learned, "\x00", b.ID, b.Make, b.Outer, b.LengthMM, b.Environment, s.Limits.LaidFrom, "\x00",
-		sh.Part, sh.Proposed, sh.FromMM, sh.ToMM, sh.BeneathMM, sh.BeneathMinMM, sh.PassMM, len(sh.Others))
+	fmt.Fprint(&k, bundle.PlanKey(s, i), "\x00", out.Learned.Correction, "\x00", b.ID, b.Make, b.Outer, b.LengthMM, b.Environment,
+		s.Limits.LaidFrom, "\x00", sh.Part, sh.Proposed, sh.FromMM, sh.ToMM, sh.BeneathMM, sh.BeneathMinMM, sh.PassMM, len(sh.Others))
 	for _, c := range b.Covers {
 		fmt.Fprint(&k, "\x00", c.What, c.Part.V, c.FromMM, c.ToMM, c.ThickMM)
 	}

@@ -1,7 +1,6 @@
 package cliff
 
 import (
-	"errors"
 	"slices"
 
 	"contralay/calc/formula/plan"
@@ -14,8 +13,8 @@ import (
 
 // OfPieces asks about the commonest size of a planning question that no harness holds yet. ask is
 // the question and pieces what it is of; its spares and its effort do not count: each count is
-// answered at once, without spares.
-func OfPieces(ask plan.Ask, pieces []offer.Piece, rules model.Rules, cat *catalogue.Catalogue) (Ask, error) {
+// answered at once, without spares. ok is false where there are no pieces.
+func OfPieces(ask plan.Ask, pieces []offer.Piece, rules model.Rules, cat *catalogue.Catalogue) (a Ask, ok bool) {
 	count := map[unit.Millimetre]int{}
 	d, all := unit.Millimetre(0), 0
 	for _, z := range pieces {
@@ -28,10 +27,10 @@ func OfPieces(ask plan.Ask, pieces []offer.Piece, rules model.Rules, cat *catalo
 		}
 	}
 	if d <= 0 {
-		return Ask{}, errors.New("There is nothing to count")
+		return Ask{}, false
 	}
 	at := slices.IndexFunc(pieces, func(z offer.Piece) bool { return z.OverMM == d })
-	a := Ask{What: Wires, Size: pieces[at].Size, D: d, Now: count[d]}
+	a = Ask{What: Wires, Size: pieces[at].Size, D: d, Now: count[d]}
 	if a.Size == "" {
 		a.Size = unit.MM.Fine(d) + " mm"
 	}
@@ -69,7 +68,7 @@ func OfPieces(ask plan.Ask, pieces []offer.Piece, rules model.Rules, cat *catalo
 		}
 		return planned(n, *b, all[0], d)
 	}
-	return a, nil
+	return a, true
 }
 
 // planned is the point of a plan: its OD is the plan's own.
