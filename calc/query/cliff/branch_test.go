@@ -176,7 +176,7 @@ func TestNothingToCount(t *testing.T) {
 	if _, why := cliff.OfWires(s, 0); why == "" {
 		t.Error("a pair is counted as wires")
 	}
-	if _, why := cliff.OfSpares(s, 0); err == nil {
+	if _, why := cliff.OfSpares(s, 0); why == "" {
 		t.Error("a pair is counted as spares")
 	}
 }
