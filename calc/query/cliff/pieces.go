@@ -1,6 +1,7 @@
 package cliff
 
 import (
+	"fmt"
 	"slices"
 
 	"contralay/calc/formula/plan"
@@ -32,7 +33,7 @@ func OfPieces(ask plan.Ask, pieces []offer.Piece, rules model.Rules, cat *catalo
 	at := slices.IndexFunc(pieces, func(z offer.Piece) bool { return z.OverMM == d })
 	a = Ask{What: Wires, Size: pieces[at].Size, D: d, Now: count[d]}
 	if a.Size == "" {
-		a.Size = unit.MM.Fine(d) + " mm"
+		a.Size = fmt.Sprintf("%g mm", float64(d))
 	}
 	held := boolInt(all == count[d])
 	for _, h := range ask.Held {

@@ -235,7 +235,7 @@ func (s *Strip) Odd(n int) string {
 		text = strings.Replace(text, " come ", " comes ", 1)
 	}
 	if fillers {
-		text += fmt.Sprintf(" With %s in place of wires %d %s as thin.", plural(as-n, "filler", "fillers"), n, isAre(n))
+		text += fmt.Sprintf(" With %s more, %d %s as thin as %d.", plural(as-n, "filler", "fillers"), n, isAre(n), as)
 	}
 	return text
 }

@@ -80,6 +80,23 @@ func (p Point) Centre() int {
 	return n
 }
 
+// Counts is how many each layer holds, the centre first: fillers counted, the rod in the middle of
+// a centre of five not.
+func (p Point) Counts() []int {
+	if p.Branch == nil {
+		return nil
+	}
+	var out []int
+	for k := range p.Branch.Layers {
+		n := len(p.Branch.Layers[k].Members)
+		if k == 0 {
+			n = p.Centre()
+		}
+		out = append(out, n)
+	}
+	return out
+}
+
 // shown is the OD as a screen shows it: to 0.1 mm.
 func (p Point) shown() string { return unit.MM.Diameter(p.OverMM) }
 
