@@ -69,9 +69,9 @@ var topics = []Topic{
 			"pin a piece there, lock the layer, set its lay length or a binder. Nothing moves what you have pinned or locked.",
 		"A, B, C are lay-ups worth having, best first; = marks the one in use. Lumpy: thick wires lie beside thin ones in a layer. " +
 			"Buried: a wire that leaves early lies under one that runs on. Built up: tape round the centre. \"Set aside\" keeps a lay-up " +
-			"in the file, to compare and to " +
-			"come back to.",
-		"Preferences say what they cost in diameter. LH: going away from you over the top, the wire passes to the left.",
+			"in the file.",
+		"\"One more wire\" says how many still fit and what comes then; Enter shows a bar for each number. Preferences say what they " +
+			"cost in diameter. LH: going away from you over the top, the wire passes to the left.",
 	}},
 	{"fill", "step 3, Fill", []string{
 		"A layer with room is not round yet, and a sealed harness cannot be changed later. For each free place this step offers, in " +

@@ -33,29 +33,36 @@ func Most(s *cliff.Strip) unit.Millimetre {
 	return most
 }
 
-// Note is what begins with a count, in a word or two: "layer, tube 1/2"; short leaves out which tube.
+// ShortNote is how wide a short note is at most.
+const ShortNote = len("layer + 3/16")
+
+// Note is what begins with a count, in a word or two: "layer, tube 1/2"; short has at most ShortNote
+// cells: "layer + 1/2".
 func Note(s *cliff.Strip, n int, short bool) string {
 	p, ok := s.Point(n)
-	switch b := s.Begins(n); {
+	b := s.Begins(n)
+	tube := "tube " + Size(p)
+	if p.Tube.ID == "" {
+		tube = "no tube"
+	}
+	switch {
 	case ok && p.Branch == nil:
 		return "no lay-up"
-	case b.Tube && p.Tube.ID == "":
-		return joined(b.Layer, "no tube")
-	case b.Tube && short:
-		return joined(b.Layer, "tube")
+	case b.Tube && b.Layer && short:
+		if text := "layer + " + Size(p); p.Tube.ID != "" && draw.Width(text) <= ShortNote {
+			return text
+		}
+		return "layer + tube"
+	case b.Tube && b.Layer:
+		return "layer, " + tube
+	case b.Tube && short && draw.Width(tube) > ShortNote:
+		return "tube"
 	case b.Tube:
-		return joined(b.Layer, "tube "+Size(p))
+		return tube
 	case b.Layer:
 		return "layer"
 	}
 	return ""
-}
-
-func joined(layer bool, tube string) string {
-	if layer {
-		return "layer, " + tube
-	}
-	return tube
 }
 
 // Size is the sheath of a point as the shelf says it, without its bores; "-" where none holds.
@@ -98,7 +105,7 @@ func Text(s *cliff.Strip, ascii bool) string {
 			draw.Pad(Lays(p, ascii), wide), Note(s, n, false))
 		b.WriteString(strings.TrimRight(line, " ") + "\n")
 	}
-	for _, line := range wrapped(strings.Join(s.Says(), " ")) {
+	for _, line := range wrapped(strings.Join(s.Says(unit.MM), " ")) {
 		b.WriteString(line + "\n")
 	}
 	return b.String()

@@ -41,7 +41,7 @@ func TestNote(t *testing.T) {
 		{N: 5, Branch: laid(3), Tube: small}, {N: 6, Branch: laid(4), Tube: large}, {N: 7, Branch: laid(4)}, {N: 9}} {
 		s.Put(p)
 	}
-	for n, want := range map[int][2]string{3: {"", ""}, 4: {"", ""}, 5: {"layer", "layer"}, 6: {"layer, tube 1/2", "layer, tube"},
+	for n, want := range map[int][2]string{3: {"", ""}, 4: {"", ""}, 5: {"layer", "layer"}, 6: {"layer, tube 1/2", "layer + 1/2"},
 		7: {"no tube", "no tube"}, 8: {"", ""}, 9: {"no lay-up", "no lay-up"}} {
 		if got := [2]string{strip.Note(s, n, false), strip.Note(s, n, true)}; got != want {
 			t.Errorf("%d: %q, want %q", n, got, want)

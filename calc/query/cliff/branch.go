@@ -50,6 +50,7 @@ func OfWires(s *sheet.Sheet, i int) (a Ask, why string) {
 			Size: one.Size, Colour: one.Colour}, nil)
 	}
 	a = b.ask(Wires, all[0], d)
+	a.Key += "\x00" + s.H.NextID(one.ID) // what is put in is named in the lay-up
 	a.Most = a.Now + Reach
 	return a, ""
 }
@@ -92,6 +93,7 @@ func OfSpares(s *sheet.Sheet, i int) (a Ask, why string) {
 	}
 	a = b.ask(Spares, of, d)
 	a.Most, a.Ends = a.Now+len(places), ends
+	a.Key += "\x00" + s.H.NextID("SP0")
 	for _, p := range places {
 		a.Key += "\x00" + p.From + "\x00" + p.To
 	}

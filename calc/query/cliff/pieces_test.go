@@ -94,8 +94,8 @@ func TestSaidOfEqualWires(t *testing.T) {
 			t.Errorf("%d: %d more fit, want %d", c.now, fit, c.fits)
 		}
 		for _, want := range c.says {
-			if !slices.ContainsFunc(s.Says(), func(got string) bool { return untubed(got) == want }) {
-				t.Errorf("%d: %q lacks %q", c.now, s.Says(), want)
+			if !slices.ContainsFunc(s.Says(unit.MM), func(got string) bool { return untubed(got) == want }) {
+				t.Errorf("%d: %q lacks %q", c.now, s.Says(unit.MM), want)
 			}
 		}
 	}

@@ -3,11 +3,22 @@ package cliff
 import (
 	"fmt"
 	"strings"
+
+	"contralay/model/unit"
 )
 
-// Says is the strip in sentences, as far as it is worked out: what still fits, what comes then, and
-// what fewer would save. Lengths are written in mm.
-func (s *Strip) Says() []string {
+// Says is the strip in sentences, as far as it is worked out: how it is laid, where that is not as it
+// would be proposed, what still fits, what comes then, and what fewer would save.
+func (s *Strip) Says(sys unit.System) []string {
+	now, ok := s.Point(s.Now)
+	if !ok || now.Branch == nil {
+		return s.OfProposed(sys)
+	}
+	return append(s.asLaid(now, sys), s.OfProposed(sys)...)
+}
+
+// OfProposed is Says without the lay-up in use.
+func (s *Strip) OfProposed(sys unit.System) []string {
 	now, ok := s.Point(s.Now)
 	if !ok {
 		return nil
@@ -15,60 +26,74 @@ func (s *Strip) Says() []string {
 	if now.Branch == nil {
 		return []string{fmt.Sprintf("No lay-up of %s keeps what is locked.", s.count(s.Now))}
 	}
-	out := s.asLaid(now)
-	out = append(out, s.more(now)...)
-	out = append(out, s.fewer(now)...)
-	return append(out, s.odd()...)
+	out := s.more(now, sys)
+	out = append(out, s.fewer(now, sys)...)
+	return append(out, s.odd(sys)...)
+}
+
+// Room is how many more the lay-up in use takes as it is; 0 where the branch is only proposed.
+func (s *Strip) Room() int {
+	n := 0
+	if s.Laid.Branch != nil {
+		for k := range s.Laid.Branch.Layers {
+			n += s.Laid.Branch.Layers[k].Room
+		}
+	}
+	return n
 }
 
 // asLaid tells the lay-up in use from the one that the strip is of, where their OD is not the same.
-func (s *Strip) asLaid(now Point) []string {
+func (s *Strip) asLaid(now Point, sys unit.System) []string {
 	if s.Laid.Branch == nil || s.Laid.shown() == now.shown() {
 		return nil
 	}
-	text := fmt.Sprintf("As it is laid: OD %s mm", s.Laid.shown())
-	room := 0
-	for k := range s.Laid.Branch.Layers {
-		room += s.Laid.Branch.Layers[k].Room
-	}
-	if room > 0 {
+	text := "As it is laid: OD " + s.Laid.od(sys)
+	if room := s.Room(); room > 0 {
 		text += fmt.Sprintf(", room for %d", room)
 	}
-	return []string{text + ".", fmt.Sprintf("Laid as proposed: %s mm.", now.shown())}
+	return []string{text + ".", "Laid as proposed: " + now.od(sys) + "."}
 }
 
-// Short is the least that is said: how many more fit, and what comes then; the longer of two first.
-func (s *Strip) Short() []string {
+// Short is the least that is said: how many more fit, and what comes then; the longest first, each
+// shorter one for a screen that has no room for it.
+func (s *Strip) Short(sys unit.System) []string {
 	now, ok := s.Point(s.Now)
 	fit, known := s.Fits()
 	if !ok || !known || now.Branch == nil {
 		return nil
 	}
+	text, then := fits(fit), s.then(now, fit, sys)
+	if s.asLaid(now, sys) != nil {
+		text = fmt.Sprintf("room %d; %d if laid as proposed", s.Room(), fit)
+	}
 	next, there := s.Point(s.Now + fit + 1)
-	then := ""
-	switch b := between(now, next); {
-	case !there && fit == 0:
+	switch {
+	case !there && fit == 0 && s.asLaid(now, sys) == nil:
 		return []string{"none can be added"}
 	case !there:
-		return []string{fits(fit)}
-	case next.Branch == nil:
-		then = "no lay-up"
-	case b.Layer:
-		then = "a new layer"
-	case b.Tube && next.Tube.ID == "":
-		then = "no tube"
-	case b.Tube:
-		then = "tube " + size(next.Tube.ShelfLabel)
-	default:
-		then = next.shown() + " mm"
-	}
-	if fit == 0 {
-		if next.Branch != nil && next.shown() != now.shown() && !strings.HasSuffix(then, " mm") {
-			return []string{then + ", OD " + next.shown() + " mm", then}
-		}
+		return []string{text, fits(fit)}
+	case fit == 0 && s.asLaid(now, sys) == nil && next.Branch != nil && next.shown() != now.shown() && then != next.od(sys):
+		return []string{then + ", OD " + next.od(sys), then}
+	case fit == 0 && s.asLaid(now, sys) == nil:
 		return []string{then}
 	}
-	return []string{fits(fit) + ", then " + then, fits(fit)}
+	return []string{text + ", then " + then, text, fits(fit)}
+}
+
+// then is what comes with the next one after those that fit, in a word or two.
+func (s *Strip) then(now Point, fit int, sys unit.System) string {
+	next, _ := s.Point(s.Now + fit + 1)
+	switch b := between(now, next); {
+	case next.Branch == nil:
+		return "no lay-up"
+	case b.Layer:
+		return "a new layer"
+	case b.Tube && next.Tube.ID == "":
+		return "no tube"
+	case b.Tube:
+		return "tube " + size(next.Tube.ShelfLabel)
+	}
+	return next.od(sys)
 }
 
 func fits(n int) string {
@@ -77,6 +102,9 @@ func fits(n int) string {
 	}
 	return fmt.Sprintf("%d still fit", n)
 }
+
+// od is the OD with its unit: to 0.1 mm.
+func (p Point) od(sys unit.System) string { return sys.Diameter(p.OverMM) + " " + sys.Name() }
 
 // size is a tube as the shelf says it, without its bores.
 func size(label string) string {
@@ -104,7 +132,7 @@ func (s *Strip) Fits() (n int, known bool) {
 
 // more is what still fits, the first count that changes something, and the first layer and the
 // first tube after that.
-func (s *Strip) more(now Point) []string {
+func (s *Strip) more(now Point, sys unit.System) []string {
 	fit, known := s.Fits()
 	var out []string
 	if fit > 0 {
@@ -128,7 +156,7 @@ func (s *Strip) more(now Point) []string {
 	if p.Branch == nil {
 		return append(out, fmt.Sprintf("The %s finds no lay-up.", s.nth(first)))
 	}
-	out = append(out, s.comes(s.points[first-1-s.Least], p))
+	out = append(out, s.says(first, between(s.points[first-1-s.Least], p), p, sys))
 	began := between(s.points[first-1-s.Least], p)
 	for n := first + 1; n <= s.Most && !(began.Layer && began.Tube); n++ {
 		b := s.Begins(n)
@@ -136,7 +164,7 @@ func (s *Strip) more(now Point) []string {
 		if is.Layer || is.Tube {
 			q, _ := s.Point(n)
 			b.Layer, b.Tube, b.Centre = is.Layer, is.Tube, false
-			out = append(out, s.says(n, b, q))
+			out = append(out, s.says(n, b, q, sys))
 		}
 		began.Layer, began.Tube = began.Layer || b.Layer, began.Tube || b.Tube
 	}
@@ -146,11 +174,17 @@ func (s *Strip) more(now Point) []string {
 	return out
 }
 
-// comes is what one more than was brings.
-func (s *Strip) comes(was, p Point) string { return s.says(p.N, between(was, p), p) }
+// Comes says what begins with a count; "" where nothing does, or where it is not known.
+func (s *Strip) Comes(n int, sys unit.System) string {
+	b := s.Begins(n)
+	if b == (Begins{}) || b == (Begins{Centre: true}) {
+		return ""
+	}
+	return s.says(n, b, s.points[n-s.Least], sys)
+}
 
 // says is what begins with the nth: "The 24th starts a new layer: OD 12.4 mm and the next tube, 1/2."
-func (s *Strip) says(n int, b Begins, p Point) string {
+func (s *Strip) says(n int, b Begins, p Point, sys unit.System) string {
 	tube := "the next tube, " + size(p.Tube.ShelfLabel)
 	switch {
 	case p.Tube.ID == "":
@@ -173,7 +207,7 @@ func (s *Strip) says(n int, b Begins, p Point) string {
 	default:
 		return fmt.Sprintf("The %s needs %s.", s.nth(n), tube)
 	}
-	text := fmt.Sprintf("The %s %s: OD %s mm", s.nth(n), does, p.shown())
+	text := fmt.Sprintf("The %s %s: OD %s", s.nth(n), does, p.od(sys))
 	if b.Tube {
 		text += " and " + tube
 	}
@@ -181,7 +215,7 @@ func (s *Strip) says(n int, b Begins, p Point) string {
 }
 
 // fewer is the first count below that is thinner, or takes another tube.
-func (s *Strip) fewer(now Point) []string {
+func (s *Strip) fewer(now Point, sys unit.System) []string {
 	for n := s.Now - 1; n >= s.Least; n-- {
 		p, ok := s.Point(n)
 		if !ok {
@@ -191,7 +225,7 @@ func (s *Strip) fewer(now Point) []string {
 			continue
 		}
 		b := between(p, now)
-		text := fmt.Sprintf("With %d fewer it is %s mm", s.Now-n, p.shown())
+		text := fmt.Sprintf("With %d fewer it is %s", s.Now-n, p.od(sys))
 		switch {
 		case p.shown() == now.shown():
 			text = fmt.Sprintf("With %d fewer it has the same OD", s.Now-n)
@@ -210,7 +244,7 @@ func (s *Strip) fewer(now Point) []string {
 }
 
 // odd is where fewer come out thicker than more, nearest to the present count.
-func (s *Strip) odd() []string {
+func (s *Strip) odd(sys unit.System) []string {
 	best := 0
 	for n := s.Least; n <= s.Most; n++ {
 		if as, _ := s.Fillable(n); as > 0 && (best == 0 || near(n, s.Now) < near(best, s.Now)) {
@@ -220,17 +254,17 @@ func (s *Strip) odd() []string {
 	if best == 0 {
 		return nil
 	}
-	return []string{s.Odd(best)}
+	return []string{s.Odd(best, sys)}
 }
 
 // Odd says of a count that comes out thicker than a greater one what can be done; "" of the others.
-func (s *Strip) Odd(n int) string {
+func (s *Strip) Odd(n int, sys unit.System) string {
 	as, fillers := s.Fillable(n)
 	if as == 0 {
 		return ""
 	}
 	p, q := s.points[n-s.Least], s.points[as-s.Least]
-	text := fmt.Sprintf("%s come out thicker than %d: %s against %s mm.", s.count(n), as, p.shown(), q.shown())
+	text := fmt.Sprintf("%s come out thicker than %d: %s against %s.", s.count(n), as, p.od(sys), q.od(sys))
 	if n == 1 {
 		text = strings.Replace(text, " come ", " comes ", 1)
 	}

@@ -65,15 +65,15 @@ func TestSays(t *testing.T) {
 		{"none at all", strip(Wires, 12, 12, "", at{}), "", []string{"No lay-up of 12 wires of size 22 keeps what is locked."}},
 		{"thicker with fewer", strip(Wires, 3, 4, "", at{11.5, 3, 2, "3/8", 2}, at{11.1, 3, 2, "3/8", 3}), "none can be added",
 			[]string{"With 1 fewer it is 11.5 mm.",
-				"3 wires of size 22 come out thicker than 4: 11.5 against 11.1 mm. With 1 filler more, 3 are as thin as 4."}},
+				"3 wires of size 22 come out thicker than 4: 11.5 mm against 11.1 mm. With 1 filler more, 3 are as thin as 4."}},
 		{"thinner with more", strip(Wires, 1, 1, "", at{7.3, 2, 2, "3/8", 0}, at{6.9, 2, 2, "3/8", 0}), "6.9 mm",
-			[]string{"The 2nd makes it thinner: OD 6.9 mm.", "1 wire of size 22 comes out thicker than 2: 7.3 against 6.9 mm."}},
+			[]string{"The 2nd makes it thinner: OD 6.9 mm.", "1 wire of size 22 comes out thicker than 2: 7.3 mm against 6.9 mm."}},
 	} {
-		if got := c.strip.Says(); !slices.Equal(got, c.want) {
+		if got := c.strip.Says(unit.MM); !slices.Equal(got, c.want) {
 			t.Errorf("%s: %q\nwant %q", c.name, got, c.want)
 		}
 		got := ""
-		if all := c.strip.Short(); len(all) > 0 {
+		if all := c.strip.Short(unit.MM); len(all) > 0 {
 			got = all[0]
 		}
 		if got != c.short {
@@ -87,8 +87,11 @@ func TestSaysHowItIsLaid(t *testing.T) {
 	s := strip(Wires, 22, 22, "", at{9.8, 3, 2, "3/8", 0}, at{9.8, 3, 2, "3/8", 0})
 	s.Laid = Point{N: 22, OverMM: 10.2, Branch: &sheet.Branch{Layers: []sheet.Layer{{}, {Room: 1}}}}
 	want := []string{"As it is laid: OD 10.2 mm, room for 1.", "Laid as proposed: 9.8 mm.", "One more still fits."}
-	if got := s.Says(); !slices.Equal(got, want) {
+	if got := s.Says(unit.MM); !slices.Equal(got, want) {
 		t.Errorf("%q", got)
+	}
+	if got := s.Short(unit.MM); len(got) == 0 || got[0] != "room 1; 1 if laid as proposed" || !slices.Contains(got, "1 still fits") {
+		t.Errorf("in short %q", got)
 	}
 }
 
@@ -99,7 +102,7 @@ func TestNextAndNear(t *testing.T) {
 	order := func(next func(s *Strip) (int, bool)) (out []int) {
 		s := Begin(full.Ask)
 		for n, more := next(s); more; n, more = next(s) {
-			if len(s.Says()) > 0 && len(out) == 0 {
+			if len(s.Says(unit.MM)) > 0 && len(out) == 0 {
 				t.Error("something is said before anything is worked out")
 			}
 			p, _ := full.Point(n)

@@ -21,6 +21,7 @@ import (
 	"contralay/model/unit"
 	"contralay/ui/bench"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/layers"
 )
 
 // shelf is the catalogue, read once: it is only read afterwards.
@@ -158,6 +159,12 @@ func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 	m.Tables.Steps = slices.Clone(m.Tables.Steps)
 	for k := range m.Tables.Steps {
 		m.Tables.Steps[k].Beside = once(name, m.Tables.Steps[k].Beside)
+	}
+	m.Tables.Screens = slices.Clone(m.Tables.Screens)
+	for k := range m.Tables.Screens { // what comes of it hangs on its key alone, as with the steps
+		if p := &m.Tables.Screens[k]; p.Kind == layers.CliffsKind {
+			p.Beside = once(name, p.Beside)
+		}
 	}
 	if known, ok := worked.Load(name); ok {
 		m.Sheet.Proposals = known.(map[string]sheet.Proposal)
@@ -349,6 +356,7 @@ func To(t testing.TB, m *desk.Model, words string) {
 var EveryScreen = map[string][]string{
 	"wires": nil, "layers": {"to layers"}, "fill": {"to fill"}, "sheath": {"to sheath"},
 	"build": {"to build"}, "wire": {"enter"}, "layer": {"to layers", "down", "enter"},
+	"one more": {"to layers", "@one more wire", "enter"}, "one more spare": {"to layers", "@one more wire", "enter", "@count spares", "enter"},
 	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
 	"size": {"enter", "down", "down", "enter"}, "to": {"enter", "down", "down", "down", "down", "down", "down", "down", "enter"},
 	"worst first": {"@nearest its limit", "enter"}, "sizes": {"@sizes that satisfy", "enter"}, "feeds": {"@protection", "enter"},

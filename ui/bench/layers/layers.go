@@ -65,6 +65,7 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 	p.Rows = append(p.Rows, optionRows(m)...)
 	p.Rows = append(p.Rows, m.Once("layers", func() []desk.Row { return laidLikeRows(m) })...)
 	p.Rows = append(p.Rows, asideRows(m)...)
+	p.Rows = append(p.Rows, cliffRows(m, w)...)
 	p.Rows = append(p.Rows, wishRows(m)...)
 	p.Rows = append(p.Rows,
 		desk.Row{Text: "outer layer     " + string(desk.OuterHand(m.Sheet, mb)),
