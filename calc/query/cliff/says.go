@@ -72,7 +72,7 @@ func (s *Strip) Short(sys unit.System) []string {
 		return []string{"none can be added"}
 	case !there:
 		return []string{text, fits(fit)}
-	case fit == 0 && s.asLaid(now, sys) == nil && next.Branch != nil && next.shown() != now.shown() && then != next.od(sys):
+	case fit == 0 && s.asLaid(now, sys) == nil && next.Branch != nil && next.shown() != now.shown() && then != "OD "+next.od(sys):
 		return []string{then + ", OD " + next.od(sys), then}
 	case fit == 0 && s.asLaid(now, sys) == nil:
 		return []string{then}
@@ -93,7 +93,7 @@ func (s *Strip) then(now Point, fit int, sys unit.System) string {
 	case b.Tube:
 		return "tube " + size(next.Tube.ShelfLabel)
 	}
-	return next.od(sys)
+	return "OD " + next.od(sys)
 }
 
 func fits(n int) string {
@@ -177,7 +177,7 @@ func (s *Strip) more(now Point, sys unit.System) []string {
 // Comes says what begins with a count; "" where nothing does, or where it is not known.
 func (s *Strip) Comes(n int, sys unit.System) string {
 	b := s.Begins(n)
-	if b == (Begins{}) || b == (Begins{Centre: true}) {
+	if !b.Layer && !b.Tube && !b.Thick && !b.Thin {
 		return ""
 	}
 	return s.says(n, b, s.points[n-s.Least], sys)
@@ -196,6 +196,8 @@ func (s *Strip) says(n int, b Begins, p Point, sys unit.System) string {
 	switch {
 	case b.Layer:
 		does = "starts a new layer"
+	case b.Built && b.Thick:
+		does = "needs a built-up centre"
 	case b.Centre && b.Thick:
 		does = "needs a centre of " + fmt.Sprint(p.Centre())
 	case b.Thick:

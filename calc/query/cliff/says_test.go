@@ -46,7 +46,7 @@ func TestSays(t *testing.T) {
 	}{
 		{"a layer and a tube", strip(Wires, 22, 22, "", thin, thin, thick), "1 still fits, then a new layer",
 			[]string{"One more still fits.", "The 24th starts a new layer: OD 12.4 mm and the next tube, 1/2."}},
-		{"the tube later", strip(Wires, 21, 21, "", thin, at{10.9, 3, 3, "3/8", 0}, thick), "10.9 mm",
+		{"the tube later", strip(Wires, 21, 21, "", thin, at{10.9, 3, 3, "3/8", 0}, thick), "OD 10.9 mm",
 			[]string{"The 22nd needs a centre of 3: OD 10.9 mm.", "The 23rd starts a new layer: OD 12.4 mm and the next tube, 1/2."}},
 		{"the tube alone", strip(Wires, 10, 10, "", thin, at{10.2, 3, 2, "1/2", 0}), "tube 1/2",
 			[]string{"The 11th needs the next tube, 1/2."}},
@@ -55,7 +55,7 @@ func TestSays(t *testing.T) {
 			[]string{"The 11th starts a new layer: OD 5.3 mm and tube 3/8."}},
 		{"all fit", strip(Wires, 10, 10, "", thin, thin, thin), "2 still fit", []string{"2 more still fit."}},
 		{"the ends", strip(Spares, 0, 0, "Both ends have cavities for 2 more", thin, thin, at{10.5, 3, 2, "3/8", 0}),
-			"1 still fits, then 10.5 mm",
+			"1 still fits, then OD 10.5 mm",
 			[]string{"One more still fits.", "The 2nd spare makes it thicker: OD 10.5 mm.", "Both ends have cavities for 2 more."}},
 		{"no spare more", strip(Spares, 0, 1, "No spare can be added: no cavity is free at the A end", at{9.8, 2, 2, "3/8", 0}, thin),
 			"none can be added", []string{"No spare can be added: no cavity is free at the A end.", "With 1 fewer it is 9.8 mm, a layer less."}},
@@ -66,7 +66,7 @@ func TestSays(t *testing.T) {
 		{"thicker with fewer", strip(Wires, 3, 4, "", at{11.5, 3, 2, "3/8", 2}, at{11.1, 3, 2, "3/8", 3}), "none can be added",
 			[]string{"With 1 fewer it is 11.5 mm.",
 				"3 wires of size 22 come out thicker than 4: 11.5 mm against 11.1 mm. With 1 filler more, 3 are as thin as 4."}},
-		{"thinner with more", strip(Wires, 1, 1, "", at{7.3, 2, 2, "3/8", 0}, at{6.9, 2, 2, "3/8", 0}), "6.9 mm",
+		{"thinner with more", strip(Wires, 1, 1, "", at{7.3, 2, 2, "3/8", 0}, at{6.9, 2, 2, "3/8", 0}), "OD 6.9 mm",
 			[]string{"The 2nd makes it thinner: OD 6.9 mm.", "1 wire of size 22 comes out thicker than 2: 7.3 mm against 6.9 mm."}},
 	} {
 		if got := c.strip.Says(unit.MM); !slices.Equal(got, c.want) {
@@ -78,6 +78,18 @@ func TestSays(t *testing.T) {
 		}
 		if got != c.short {
 			t.Errorf("%s in short: %q, want %q", c.name, got, c.short)
+		}
+	}
+}
+
+// A centre that is built up, or built up to more, is what the next one needs.
+func TestSaysABuiltUpCentre(t *testing.T) {
+	s := strip(Wires, 19, 19, "", at{5.5, 3, 1, "3/8", 0}, at{5.8, 3, 1, "3/8", 0}, at{6.2, 3, 1, "3/8", 0}, at{6.5, 3, 2, "3/8", 0})
+	s.points[1].Branch.Layers[0].BuiltMM, s.points[2].Branch.Layers[0].BuiltMM = 0.37, 0.71
+	for n, want := range map[int]string{20: "The 20th needs a built-up centre: OD 5.8 mm.", 21: "The 21st needs a built-up centre: OD 6.2 mm.",
+		22: "The 22nd needs a centre of 2: OD 6.5 mm.", 19: ""} {
+		if got := s.Comes(n, unit.MM); got != want {
+			t.Errorf("%q, want %q", got, want)
 		}
 	}
 }

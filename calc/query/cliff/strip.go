@@ -80,6 +80,14 @@ func (p Point) Centre() int {
 	return n
 }
 
+// built is what the tape round a centre that is built up adds to it; else 0.
+func (p Point) built() unit.Millimetre {
+	if p.Branch == nil || len(p.Branch.Layers) == 0 {
+		return 0
+	}
+	return p.Branch.Layers[0].BuiltMM
+}
+
 // Counts is how many each layer holds, the centre first: fillers counted, the rod in the middle of
 // a centre of five not.
 func (p Point) Counts() []int {
@@ -213,6 +221,7 @@ func (s *Strip) Fill() {
 type Begins struct {
 	Layer  bool // a layer more
 	Centre bool // as many layers, round a centre of other pieces
+	Built  bool // a centre that is built up with tape, or built up to more
 	Tube   bool // another sheath, or none
 	First  bool // a sheath where one fewer has none that holds
 	Thick  bool // a larger OD, as a screen shows it
@@ -234,8 +243,15 @@ func between(was, p Point) Begins {
 	if p.Branch == nil || was.Branch == nil {
 		return Begins{}
 	}
-	return Begins{Layer: p.Round() > was.Round(), Centre: p.Round() == was.Round() && p.Centre() != was.Centre() && p.Round() > 0,
-		Tube: p.Tube.ID != was.Tube.ID, First: was.Tube.ID == "" && p.Tube.ID != "", Thick: was.thinner(p), Thin: p.thinner(was)}
+	return Begins{
+		Layer:  p.Round() > was.Round(),
+		Centre: p.Round() == was.Round() && p.Centre() != was.Centre() && p.Round() > 0,
+		Built:  p.built() > was.built(),
+		Tube:   p.Tube.ID != was.Tube.ID,
+		First:  was.Tube.ID == "" && p.Tube.ID != "",
+		Thick:  was.thinner(p),
+		Thin:   p.thinner(was),
+	}
 }
 
 // Fillable is the least count above n that comes out thinner than n, and whether n with fillers

@@ -57,7 +57,7 @@ func CliffsPage(m *desk.Model, w int, of string) desk.Page {
 		return desk.Page{Lines: []string{m.Sys.Says(why)}, Rows: []desk.Row{change}}
 	}
 	says := strings.Join(s.OfProposed(m.Sys), " ")
-	p := desk.Page{Lines: []string{counted(s) + ". " + says}}
+	p := desk.Page{Lines: []string{counted(s) + words.Either(apartAsLaid(s), ", laid as proposed. ", ". ") + says}}
 	if m.ListHeight() < lowStrip { // a low screen has the sentences with the rows
 		says = words.Capital(longest(s.Short(m.Sys), w-1))
 		p.Lines = []string{says}
