@@ -356,7 +356,7 @@ func To(t testing.TB, m *desk.Model, words string) {
 var EveryScreen = map[string][]string{
 	"wires": nil, "layers": {"to layers"}, "fill": {"to fill"}, "sheath": {"to sheath"},
 	"build": {"to build"}, "wire": {"enter"}, "layer": {"to layers", "down", "enter"},
-	"one more": {"to layers", "@one more wire", "enter"}, "one more spare": {"to layers", "@one more wire", "enter", "@count spares", "enter"},
+	"one more": {"to layers", "@one more wire", "enter"},
 	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
 	"size": {"enter", "down", "down", "enter"}, "to": {"enter", "down", "down", "down", "down", "down", "down", "down", "enter"},
 	"worst first": {"@nearest its limit", "enter"}, "sizes": {"@sizes that satisfy", "enter"}, "feeds": {"@protection", "enter"},
