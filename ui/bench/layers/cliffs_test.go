@@ -2,6 +2,7 @@ package layers_test
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -147,8 +148,12 @@ func TestCountsAreWorkedOutOnceAndBeside(t *testing.T) {
 		t.Fatal("another length has the same sheaths as a matter of course")
 	}
 	done := old.Do()
-	h, _ := m.H.RemoveWire(18)
-	m.Change(h, "")
+	h := *m.H
+	h.Wires = slices.Clone(h.Wires)
+	for k := range h.Wires {
+		h.Wires[k].Size = "20" // thicker, and as many
+	}
+	m.Change(&h, "")
 	benchtest.Ready(m)
 	done(m)
 	if n := len(m.Page(m.ListWidth()).Rows); n != len(rows) {
@@ -160,7 +165,7 @@ func TestCountsAreWorkedOutOnceAndBeside(t *testing.T) {
 		}
 	}
 	s := calc.Complete(m.H, m.Cfg.Cat, nil)
-	r := rowOf(t, m, "18")
+	r := rowOf(t, m, "19")
 	if want := m.Sys.Diameter(s.Branches[0].OverMM); !strings.Contains(r.Line(), want) {
 		t.Errorf("%q, and the branch has %s", r.Line(), want)
 	}
