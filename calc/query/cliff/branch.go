@@ -256,6 +256,9 @@ func key(s *sheet.Sheet, i int) string {
 	var k strings.Builder
 	fmt.Fprint(&k, bundle.PlanKey(s, i), "\x00", out.Learned.Correction, "\x00", b.ID, b.Make, b.Outer, b.LengthMM, b.Environment,
 		s.Limits.LaidFrom, "\x00", sh.Part, sh.Proposed, sh.FromMM, sh.ToMM, sh.BeneathMM, sh.BeneathMinMM, sh.PassMM, len(sh.Others))
+	if best, ok := s.Proposals[bundle.PlanKey(s, i)].Best(); ok { // a longer search may find a better one
+		fmt.Fprint(&k, "\x00", best.Cost, best.Plan.Over)
+	}
 	for _, c := range b.Covers {
 		fmt.Fprint(&k, "\x00", c.What, c.Part.V, c.FromMM, c.ToMM, c.ThickMM)
 	}
