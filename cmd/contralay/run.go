@@ -47,7 +47,8 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
   contralay check FILE         print the open points, worst first; exit 1 if one is a stop
   contralay figures FILE       print every computed number as JSON
   contralay plan 32x22 4x20 2x2.9mm
-                               rank lay-ups: quantity x size (AWG of the default spec, or mm)
+                               rank lay-ups: quantity x size (AWG of the default spec, or mm),
+                               and show what one wire more or fewer costs
       --spares N               add up to N spares of the commonest size
       --lay-ratio R            lay length divided by OD (default 12)
       --centres KIND           equal, unequal (default) or built

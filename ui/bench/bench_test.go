@@ -64,7 +64,7 @@ func TestGoldenScreens(t *testing.T) {
 		w, h   int
 	}
 	var shots []shot
-	for _, screen := range []string{"wires", "layers", "what if", "fill", "sheath", "build", "run change"} {
+	for _, screen := range []string{"wires", "layers", "what if", "fill", "sheath", "build", "run change", "one more"} {
 		for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}} {
 			shots = append(shots, shot{screen, size[0], size[1]})
 		}

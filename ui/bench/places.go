@@ -27,7 +27,7 @@ const (
 // steps are the steps of a branch, left to right. One more is one line here and its page.
 var steps = []desk.Place{
 	{Kind: wires.Step, Title: "Wires", Pane: "Wires", Help: "wires", Page: wires.WiresPage},
-	{Kind: layers.Step, Title: "Layers", Pane: "Lay-up", Help: "layers", Page: layers.LayersPage, Beside: ways.Plan},
+	{Kind: layers.Step, Title: "Layers", Pane: "Lay-up", Help: "layers", Page: layers.LayersPage, Beside: layers.Beside},
 	{Kind: layers.FillStep, Title: "Fill", Pane: "Free places", Help: "fill", Page: layers.FillPage, Beside: layers.PlanUnits},
 	{Kind: sheath.Step, Title: "Sheath", Pane: "Sheath and covers", Help: "sheath", Page: sheath.SheathPage},
 	{Kind: board.Step, Title: "Build", Pane: "Build", Help: "build", Page: board.BuildPage, Print: board.Print},
@@ -66,6 +66,7 @@ var screens = []desk.Place{
 	// layers
 	{Kind: layers.LayerKind, Help: "layers"},
 	{Kind: ways.Screen, Title: "what if", Help: "layers", Wide: true, ReadOnly: true, Page: layers.WaysPage, Beside: ways.Plan},
+	{Kind: layers.CliffsKind, Help: "layers", Wide: true, ReadOnly: true, Page: layers.CliffsPage, Beside: layers.PlanStrip},
 
 	// sheath
 	{Kind: sheath.CoverKind, Help: "sheath"},

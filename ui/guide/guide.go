@@ -67,10 +67,11 @@ var topics = []Topic{
 			"hold, and its OD (what callipers read).",
 		"+ moves one piece a layer out, - a layer in. What leaves first goes out, what runs furthest stays in. Enter opens the layer: " +
 			"pin a piece there, lock the layer, set its lay length or a binder. Nothing moves what you have pinned or locked.",
-		"What if: A, B, C are lay-ups worth having, = is in use. Then a row a kind of change, at another value; + - step it. + behind " +
-			"a figure: better than now, - worse. Enter, or a row's number and Enter, shows all values: Enter takes one, + keeps it.",
-		"Buried: a wire that leaves early lies under one that runs on. Lumpy: thick wires lie beside thin ones. Built up: tape round " +
-			"the centre. LH: going away over the top, the wire passes to the left. Preferences say what they cost.",
+		"What if: A, B, C are lay-ups worth having, = is in use. Then a row a kind of change; + - step it. + behind a figure: better " +
+			"than now, - worse. Enter, or a row's number and Enter, shows all values: Enter takes one, + keeps it. \"One more wire\" " +
+			"says what still fits and what comes then.",
+		"Buried: a wire that leaves early lies under one that runs on. Lumpy: thick wires beside thin ones. LH: going away over the " +
+			"top, the wire passes to the left.",
 	}},
 	{"fill", "step 3, Fill", []string{
 		"A layer with room is not round yet, and a sealed harness cannot be changed later. For each free place this step offers, in " +

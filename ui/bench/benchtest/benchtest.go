@@ -161,12 +161,15 @@ func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 	for k := range m.Tables.Steps {
 		m.Tables.Steps[k].Beside = once(name, m.Tables.Steps[k].Beside)
 		if m.Tables.Steps[k].Kind == layers.Step {
-			m.Tables.Steps[k].Beside = nil
+			m.Tables.Steps[k].Beside = once(name, layers.PlanCliffs) // without the ways: see Ways
 		}
 	}
 	for k := range m.Tables.Screens {
-		if m.Tables.Screens[k].Kind == ways.Screen {
-			m.Tables.Screens[k].Beside = nil
+		switch p := &m.Tables.Screens[k]; p.Kind {
+		case ways.Screen:
+			p.Beside = nil
+		case layers.CliffsKind: // what comes of it hangs on its key alone, as with the steps
+			p.Beside = once(name, p.Beside)
 		}
 	}
 	if known, ok := worked.Load(name); ok {
@@ -368,6 +371,7 @@ var EveryScreen = map[string][]string{
 	"wires": nil, "layers": {"to layers"}, "fill": {"to fill"}, "sheath": {"to sheath"},
 	"build": {"to build"}, "wire": {"enter"}, "layer": {"to layers", "down", "enter"},
 	"what if": {"to layers", "1", "enter"}, "variants": {"to layers", "@as it is", "+", "@as it was", "enter"},
+	"one more": {"to layers", "@one more wire", "enter"},
 	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
 	"size": {"enter", "down", "down", "enter"}, "to": {"enter", "down", "down", "down", "down", "down", "down", "down", "enter"},
 	"worst first": {"@nearest its limit", "enter"}, "sizes": {"@sizes that satisfy", "enter"}, "feeds": {"@protection", "enter"},

@@ -64,6 +64,7 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	p.Rows = withNumbers(m, append(p.Rows, tableRows(m, w)...))
 	p.Rows = append(p.Rows, m.Once("layers", func() []desk.Row { return laidLikeRows(m) })...)
+	p.Rows = append(p.Rows, cliffRows(m, w)...)
 	p.Rows = append(p.Rows, wishRows(m)...)
 	p.Rows = append(p.Rows,
 		desk.Row{Text: "lay length      " + words.Trim(float64(m.Sheet.Limits.LayRatio)) + " x OD",
