@@ -137,6 +137,7 @@ func TestRowIsSteppedAndStays(t *testing.T) {
 			later(m, "/")
 		}
 		m.Step = layers.Step
+		benchtest.Ready(m)
 		if now := lineWith(t, m, "2 spare wires 1"); now != row {
 			t.Errorf("after %v the row is %q, was %q", away, now, row)
 		}
