@@ -158,6 +158,29 @@ func (q *Search) Run(effort int) (more bool) {
 	return true
 }
 
+// AtOnce spends what an answer at once takes: less where the cheapest is proven before.
+func (q *Search) AtOnce() {
+	proven := math.MaxInt // what had been spent when the cheapest was proven
+	for range onceSlices {
+		if !q.Run(AtOnce / onceSlices) {
+			return
+		}
+		if q.proven() {
+			proven = min(proven, q.spent)
+		}
+		if q.spent-restOfFront > proven {
+			return
+		}
+	}
+}
+
+// restOfFront is what an answer at once spends on the plans that cost more, once the cheapest is proven;
+// onceSlices how often it looks whether it is.
+const (
+	restOfFront = 100_000
+	onceSlices  = 100
+)
+
 // step does the next little piece of work.
 func (q *Search) step() (used int, more bool) {
 	for _, l := range q.levels {
@@ -233,6 +256,33 @@ func (q *Search) answer() *level {
 
 // Spent is the effort so far.
 func (q *Search) Spent() int { return q.spent }
+
+// Finds counts what was found so far: where it has grown, Plans may give others than before.
+func (q *Search) Finds() (n int) {
+	for _, l := range q.levels {
+		n += l.s.found.finds
+	}
+	return n
+}
+
+// Reach is how far a search has come.
+type Reach struct {
+	Relaxed Relaxed    // what its plans leave
+	Least   unit.Ratio // no plan that leaves no more costs less, as far as is known
+	Proven  bool       // none costs less than the first, nor leaves fewer limits
+	All     bool       // nor is any left out that no other beats
+}
+
+// Reach says how far the search has come; false where it has no plan.
+func (q *Search) Reach() (Reach, bool) {
+	l := q.answer()
+	if l == nil {
+		return Reach{}, false
+	}
+	least, open := l.least()
+	proven := !open && q.none(l.relaxed)
+	return Reach{Relaxed: l.relaxed, Least: unit.Ratio(least), Proven: proven, All: proven && l.all}, true
+}
 
 // Plans is every plan worth having that has been found so far, best first; where no plan keeps every
 // limit, the one that leaves the fewest and costs least.

@@ -30,7 +30,6 @@ const (
 	Key                   // a keycap on the bar
 	FieldText             // what is typed
 	Cursor                // the place in it where the next letter goes
-	Filled                // the part of a bar of progress that is done
 	lookEnd
 )
 
@@ -157,7 +156,6 @@ func styles(r *lipgloss.Renderer, depth draw.Profile) [lookEnd]lipgloss.Style {
 	s[Key] = plain.Bold(true)
 	s[FieldText] = plain.Foreground(bright.of()).Background(typed.of())
 	s[Cursor] = plain.Reverse(true)
-	s[Filled] = plain.Foreground(accent.of())
 	if depth == draw.Colours16 {
 		// The terminal's own two colours exchanged: the only pair that is known to be read.
 		s[Hand] = plain.Bold(true).Reverse(true)
