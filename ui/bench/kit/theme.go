@@ -36,7 +36,7 @@ const (
 // LookNames are the looks in order, for tests and for whoever looks at all of them.
 func LookNames() []string {
 	return []string{"text", "strong", "quiet", "border", "title", "title off", "step now", "hand", "in use", "stop", "warn", "key",
-		"field", "cursor", "filled"}
+		"field", "cursor"}
 }
 
 // Signs are the characters that say what colour repeats.

@@ -12,6 +12,7 @@ import (
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
+	"contralay/ui/draw"
 )
 
 // After the answer at once the search for better lay-ups goes on beside the screen, in slices, while the
@@ -28,8 +29,8 @@ type searching struct {
 	key   string           // of the question it is about
 	on    *planning.Search // nil until its first slice
 	used  time.Duration
-	most  time.Duration // it rests when it has used so much
-	reach sheet.Reach
+	most  time.Duration  // it rests when it has used so much
+	last  sheet.Proposal // what the last slice had found
 	ended bool
 }
 
@@ -38,6 +39,9 @@ const (
 	sliceTime   = 40 * time.Millisecond
 	sliceEffort = 4_000
 )
+
+// barW is the width of the row's bar with its words.
+const barW = 28
 
 // question is the planning question of the branch in hand, and the options that are known; false where
 // nothing is there to be searched.
@@ -123,7 +127,7 @@ func (s *searching) take(m *desk.Model, found sheet.Proposal, took time.Duration
 		return
 	}
 	s.used += took
-	s.reach, s.ended = found.Reach, found.Reach.Ended
+	s.last, s.ended = found, found.Reach.Ended
 	if all.used == nil {
 		all.used = map[string]time.Duration{}
 	}
@@ -163,15 +167,14 @@ func goOn(m *desk.Model) {
 
 // rest stops the search of the branch in hand where it is.
 func rest(m *desk.Model) {
-	key, p, ok := question(m)
+	key, _, ok := question(m)
 	one := here(m, key)
 	if !ok || one == nil {
 		return
 	}
-	one.most = one.used
-	p.Reach = one.reach
-	planning.Adopt(m.Sheet, key, p)
-	m.Rebuild()
+	if one.most = one.used; one.used > 0 {
+		one.adopt(m, one.last, true)
+	}
 	m.Tell("the search rests. It keeps what it has found")
 }
 
@@ -187,16 +190,20 @@ func searchRow(m *desk.Model, key string, p sheet.Proposal) desk.Row {
 		if one != nil {
 			share = float64(one.used) / float64(one.most)
 		}
-		row.Text = m.Theme.Progress("  searching", share, foundNote(m, p), m.ListWidth()-4)
-		row.Detail = "Better lay-ups come to the end of this page. Enter stops the search. You can go on working"
+		note := foundNote(m, p)
+		row.Text = m.Theme.Progress("  searching", share, note, min(barW+draw.Width(note), m.ListWidth()-4))
+		row.Detail = "Enter stops the search. Better lay-ups come to the end of the page"
 		row.Enter = rest
 		row.Does = "stop"
 	case p.Reach.Proven:
 		row.Text = fmt.Sprintf("  no better lay-up exists than %c", p.Letter(best))
-		row.Detail = "Under these rules none has less OD, filler and mixed sizes together"
+		row.Detail = "Weighed by OD, filler, mixed sizes and buried wires"
 		if p.Reach.Thinnest {
 			row.Detail += fmt.Sprintf(". None is thinner than %c", p.Letter(leastOD(p)))
 		}
+	case p.Reach.Ended && p.Reach.Thinnest:
+		row.Text = fmt.Sprintf("  no thinner lay-up exists than %c", p.Letter(leastOD(p)))
+		row.Detail = "All that keep the rules and preferences were tried" + gain
 	case p.Reach.Ended:
 		row.Text = "  searched to the end"
 		row.Detail = "A longer search finds nothing more" + gain
@@ -205,22 +212,21 @@ func searchRow(m *desk.Model, key string, p sheet.Proposal) desk.Row {
 		if note := foundNote(m, p); note != "" {
 			row.Text += ", " + note
 		}
-		row.Detail = "Enter searches on while you work" + gain
+		row.Detail = "Enter searches on" + gain
 		row.Enter = goOn
 		row.Does = "search on"
 	}
 	return row
 }
 
-// unsure is what a better lay-up could save at most, as far as is known.
+// unsure is how much better than the best a lay-up could be at most, as far as is known.
 func unsure(m *desk.Model, p sheet.Proposal) string {
 	best, ok := p.Cheapest()
 	if !ok || p.Reach.Least <= 0 {
 		return ""
 	}
 	gap := float64(p.Options[best].Cost - p.Reach.Least)
-	return fmt.Sprintf(". A better lay-up than %c saves %s %s at most, of OD, filler and mixed sizes together", p.Letter(best),
-		m.Sys.Fine(unit.Millimetre(gap)), m.Sys.Name())
+	return fmt.Sprintf(". By the shop's weights %s %s is left to gain at most", m.Sys.Fine(unit.Millimetre(gap)), m.Sys.Name())
 }
 
 // leastOD is the option of least OD that leaves no more limits than the cheapest.
