@@ -43,6 +43,7 @@ type stacking struct {
 	buckets [][]*node
 	found   *front
 	fit     fit
+	shelf   shelf
 	scratch
 }
 
