@@ -26,7 +26,7 @@ const (
 // steps are the steps of a branch, left to right. One more is one line here and its page.
 var steps = []desk.Place{
 	{Kind: wires.Step, Title: "Wires", Pane: "Wires", Help: "wires", Page: wires.WiresPage},
-	{Kind: layers.Step, Title: "Layers", Pane: "Lay-up", Help: "layers", Page: layers.LayersPage},
+	{Kind: layers.Step, Title: "Layers", Pane: "Lay-up", Help: "layers", Page: layers.LayersPage, Beside: layers.SearchOn},
 	{Kind: layers.FillStep, Title: "Fill", Pane: "Free places", Help: "fill", Page: layers.FillPage, Beside: layers.PlanUnits},
 	{Kind: sheath.Step, Title: "Sheath", Pane: "Sheath and covers", Help: "sheath", Page: sheath.SheathPage},
 	{Kind: board.Step, Title: "Build", Pane: "Build", Help: "build", Page: board.BuildPage, Print: board.Print},

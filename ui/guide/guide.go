@@ -67,7 +67,8 @@ var topics = []Topic{
 			"hold, its OD (what callipers read), and how many more go in or how many too many it has.",
 		"+ moves one piece a layer out, - a layer in. What leaves first goes out, what runs furthest stays in. Enter opens the layer: " +
 			"pin a piece there, lock the layer, set its lay length or a binder. Nothing moves what you have pinned or locked.",
-		"A, B, C are lay-ups worth having, best first; = marks the one in use. Lumpy: thick wires lie beside thin ones in a layer. " +
+		"A, B, C are lay-ups worth having, best first; = marks the one in use. The search goes on while you look, and what it " +
+			"finds comes last. Lumpy: thick wires lie beside thin ones in a layer. " +
 			"Buried: a wire that leaves early lies under one that runs on. Built up: tape round the centre. \"Set aside\" keeps a lay-up " +
 			"in the file, to compare and to " +
 			"come back to.",

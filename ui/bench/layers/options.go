@@ -16,13 +16,10 @@ import (
 	"contralay/ui/paper"
 )
 
-// mostOptions is how many lay-ups are listed.
-const mostOptions = 8
-
 // optionRows is the table of lay-ups worth having. Moving along it draws each;
 // Enter takes it.
 func optionRows(m *desk.Model) []desk.Row {
-	mb, b, _ := m.BranchHere()
+	_, b, _ := m.BranchHere()
 	if b.Make != model.MakeLaid {
 		return nil
 	}
@@ -31,54 +28,45 @@ func optionRows(m *desk.Model) []desk.Row {
 	if !ok {
 		return []desk.Row{{Text: "options: working out", Detail: "They appear here when they are ready", Key: "options"}}
 	}
+	if len(prop.Options) == 0 {
+		return []desk.Row{{Key: "options", Text: "no other lay-up keeps what is locked",
+			Detail: "A locked layer or a pinned piece rules the others out"}}
+	}
 	var out []desk.Row
-	proven := true
-	for k, o := range prop.Options {
-		if k == mostOptions {
-			break
-		}
-		if k == 0 {
-			proven = o.Plan.Proven // that nothing is cheaper
-		}
-		in := " "
-		if usesOption(m, o) {
-			in = "="
-		}
-		aloud := paper.Aloud(paper.Counts(o.Plan), m.Cfg.ASCII)
-		name := fmt.Sprintf("option %d: %s, %d spares, %v", k, aloud, len(o.Spares), o.Cost)
-		out = append(out, desk.Row{
-			Key: name,
-			Text: fmt.Sprintf("%s %c  %s %5s  %s", in, 'A'+k, draw.Fit(aloud, 17, m.Cfg.ASCII), m.Sys.Diameter(o.Plan.Over),
-				optionExtras(o)),
-			Show: func(m *desk.Model) *desk.Model {
-				return m.Try(name, func() *model.Harness { return planning.Laid(m.Sheet, m.H, m.Branch, o) })
-			},
-			More: func() string {
-				if in == "=" {
-					return fmt.Sprintf("Option %c: %s, in use. %s%s", 'A'+k, aloud, builtText(m), brokenText(m, o))
-				}
-				t := m.Try(name, func() *model.Harness { return planning.Laid(m.Sheet, m.H, m.Branch, o) })
-				return fmt.Sprintf("Option %c: %s%s. Enter takes it: %s", 'A'+k, builtText(t), brokenText(m, o),
-					t.Tally().Differs(m.Tally(), m.Sys))
-			},
-			Why:   desk.FiguresAt(mb.ID, k, "option.over"),
-			Enter: func(m *desk.Model) { takeOption(m, o) },
-		})
+	for k := range prop.AtOnce() {
+		out = append(out, optionRow(m, prop, k))
 	}
-	done, searching := m.Search.Percent(key)
-	switch {
-	case len(out) == 0:
-		out = append(out, desk.Row{Key: "options", Text: "no other lay-up keeps what is locked",
-			Detail: "A locked layer or a pinned piece rules the others out"})
-	case searching:
-		out = append(out, desk.Row{Key: "search",
-			Text:   fmt.Sprintf("  searching, %d %% done", done),
-			Detail: "Enter stops it and keeps the best so far. You can go on working", Enter: func(m *desk.Model) { m.Search.Stop(m) }})
-	case !proven:
-		out = append(out, desk.Row{Key: "search", Text: "  not every lay-up was tried",
-			Detail: "Enter goes on searching while you work. You can stop it", Enter: func(m *desk.Model) { m.Search.Start(m) }})
+	return append(out, searchRow(m, key, prop))
+}
+
+// optionRow is one option; its letter stays with it.
+func optionRow(m *desk.Model, prop sheet.Proposal, k int) desk.Row {
+	mb, _, _ := m.BranchHere()
+	o := prop.Options[k]
+	in := " "
+	if usesOption(m, o) {
+		in = "="
 	}
-	return out
+	letter, aloud := prop.Letter(k), paper.Aloud(paper.Counts(o.Plan), m.Cfg.ASCII)
+	name := fmt.Sprintf("option %d: %s, %d spares, %v", k, aloud, len(o.Spares), o.Cost)
+	return desk.Row{
+		Key: name,
+		Text: fmt.Sprintf("%s %c  %s %5s  %s", in, letter, draw.Fit(aloud, 17, m.Cfg.ASCII), m.Sys.Diameter(o.Plan.Over),
+			optionExtras(o)),
+		Show: func(m *desk.Model) *desk.Model {
+			return m.Try(name, func() *model.Harness { return planning.Laid(m.Sheet, m.H, m.Branch, o) })
+		},
+		More: func() string {
+			if in == "=" {
+				return fmt.Sprintf("Option %c: %s, in use. %s%s", letter, aloud, builtText(m), brokenText(m, o))
+			}
+			t := m.Try(name, func() *model.Harness { return planning.Laid(m.Sheet, m.H, m.Branch, o) })
+			return fmt.Sprintf("Option %c: %s%s. Enter takes it: %s", letter, builtText(t), brokenText(m, o),
+				t.Tally().Differs(m.Tally(), m.Sys))
+		},
+		Why:   desk.FiguresAt(mb.ID, k, "option.over"),
+		Enter: func(m *desk.Model) { takeOption(m, o) },
+	}
 }
 
 // builtText is the centre of the branch in hand before what else is said, where it is built up.
