@@ -375,6 +375,21 @@ func TestWhatMeetsInAMouldedPart(t *testing.T) {
 	}
 }
 
+// A branch so short that its sorted zones leave nothing to cover is asked for no sheath.
+func TestNoLengthForASheath(t *testing.T) {
+	for length, want := range map[string]bool{"20.0": false, "90.0": true} {
+		text := strings.Replace(calctest.OneSize(9, "22", "length_mm = "+length+"\n"), "[[termination]]\nid = \"Z\"",
+			"[[termination]]\nid = \"Z\"\n[[termination]]\nid = \"X\"\n[[breakout]]\nid = \"Y\"\nzone_mm = 25.0", 1)
+		text = strings.Replace(text, "to = \"Z\"\nlength", "to = \"Y\"\nlength", 1) + "[[branch]]\nid = \"L\"\nfrom = \"Y\"\nto = \"Z\"\n" +
+			"length_mm = 200.0\n[[branch]]\nid = \"N\"\nfrom = \"Y\"\nto = \"X\"\nlength_mm = 200.0\n"
+		s := calc.Complete(calctest.Parse(t, text), calctest.Catalogue(t), nil)
+		kinds := whatif.Kinds(s, 0)
+		if got := slices.ContainsFunc(kinds, func(k whatif.Kind) bool { return k.ID == "sheath" }); got != want || len(kinds) == 0 {
+			t.Errorf("%s mm: asked for a sheath %v, want %v, of %d kinds", length, got, want, len(kinds))
+		}
+	}
+}
+
 // A lay-up that is set aside and nothing else is taken up as it always was: what does not run here any more is left out and
 // named, tape round another centre comes off, and how it is made and turns is its own, given or not.
 func TestALayUpSetAsideIsTakenUp(t *testing.T) {
