@@ -19,9 +19,12 @@ const gcPercent = 400
 // take it away.
 const benchMemory = 72 << 20
 
+// searchFor is how long a bench searches for better lay-ups by itself.
+const searchFor = 10 * time.Second
+
 func main() {
 	debug.SetGCPercent(gcPercent)
 	os.Exit(run(os.Args[1:], world{
-		in: os.Stdin, out: os.Stdout, err: os.Stderr, env: os.Getenv, now: time.Now,
+		in: os.Stdin, out: os.Stdout, err: os.Stderr, env: os.Getenv, now: time.Now, search: searchFor,
 	}))
 }

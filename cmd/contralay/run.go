@@ -16,6 +16,7 @@ type world struct {
 	in, out, err *os.File
 	env          func(string) string
 	now          func() time.Time
+	search       time.Duration             // how long a bench searches by itself
 	wrap         func(tea.Model) tea.Model // tests put themselves round the bench; else nil
 }
 

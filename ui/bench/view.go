@@ -341,16 +341,12 @@ func snagLines(m *desk.Model, l desk.Layout, most int) []string {
 	return []string{m.Theme.Paint(look, first), m.Theme.Paint(look, draw.Cut(rest, w-draw.Width(tail), m.Cfg.ASCII)+tail)}
 }
 
-// answerLine is what the last key did; else how far a search has come, or that the screen is too
-// small for the section.
+// answerLine is what the last key did; else that the screen is too small for the section.
 func answerLine(m *desk.Model, l desk.Layout) string {
 	w := l.W - 2*len(l.Margin)
 	t := draw.Clean(m.Says)
 	if t == "" && m.Journal.Trouble != "" {
 		t = "a crash would lose unsaved work, there is no journal: " + draw.Clean(m.Journal.Trouble)
-	}
-	if share, busy := m.Search.Share(); t == "" && busy {
-		return m.Theme.Progress("searching", share, "", w)
 	}
 	if t == "" && l.Right.W == 0 && !m.Here().Wide && l.Foot > 4 {
 		t = fmt.Sprintf("no section: it needs %d x %d", kit.RoomyW, kit.RoomyH)

@@ -22,7 +22,9 @@ type width struct {
 	each    int  // and of those that lack the same sizes at least so many
 	mixed   int  // sizes a layer may mix
 	fillers int  // places of an inner layer that may be filled
+	effort  int  // that it may take, whatever it leaves out for that; 0: any
 	clean   bool // layers take all of a size, but for one size of each
+	near    bool // and leave out no size between two of theirs
 }
 
 // group is stacks that hold about as much.
@@ -39,7 +41,7 @@ func newBeam(s *stacking, w width) *beam {
 	for i := range b.groups {
 		b.groups[i].cuts = map[int]float64{}
 	}
-	b.tree.mixed, b.tree.fillers, b.tree.clean = w.mixed, w.fillers, w.clean
+	b.tree.mixed, b.tree.fillers, b.tree.clean, b.tree.near = w.mixed, w.fillers, w.clean, w.near
 	for _, k := range s.kinds {
 		b.whole += float64(k.most) * s.d[k.size] * s.d[k.size]
 	}
@@ -122,6 +124,16 @@ func (b *beam) thin(g *group) {
 // alike is how many stacks that hold the same are kept.
 const alike = 2
 
+// fewest is how many stacks of a group are built on, however late it is.
+const fewest = 3
+
+// late reports whether what this group may take is spent: each has as much as the others, and what those before
+// it have left over. The last third is left out: what its stacks lack is mostly the one layer that ends them.
+func (b *beam) late() bool {
+	share := float64(b.at) / (0.65 * beamGroups)
+	return b.effort > 0 && float64(math.MaxInt-b.s.effort) > float64(b.effort)*min(share, 1)
+}
+
 // step builds on one stack; false where none is left.
 func (b *beam) step() bool {
 	for ; b.at < len(b.groups); b.at++ {
@@ -130,7 +142,7 @@ func (b *beam) step() bool {
 			if !g.sorted {
 				b.thin(g)
 			}
-			if len(g.all) == 0 || g.built > 4*b.stacks+16 {
+			if len(g.all) == 0 || g.built > 4*b.stacks+16 || g.built >= fewest && b.late() {
 				break
 			}
 			o := g.all[0]

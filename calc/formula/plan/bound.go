@@ -24,13 +24,19 @@ type bounds struct {
 	tight float64   // F/s·π/4 less s: see area
 	parts []parting // by sizes still to lay, a set of bits
 	rings map[float64]*ringAngles
-	free  bool // nothing is known of a ring to come: layers held further out have their own lay and binder
+	last  []lastRing // the crown that was asked for last, by largest size
+	free  bool       // nothing is known of a ring to come: layers held further out have their own lay and binder
 }
 
 // ringAngles is θ on one crown at the most a layer may stand off it, by largest size, size, size.
 type ringAngles struct {
 	angles []float64
 	known  []bool
+}
+
+type lastRing struct {
+	crown float64
+	*ringAngles
 }
 
 // mostParts bounds the layers that bounds tell apart, mostSet the sizes: thicker ones than that many are
@@ -42,7 +48,7 @@ const (
 )
 
 func newBounds(s *stacking) *bounds {
-	b := &bounds{s: s, rings: map[float64]*ringAngles{}, parts: make([]parting, 1<<min(len(s.d), mostSet))}
+	b := &bounds{s: s, rings: map[float64]*ringAngles{}, last: make([]lastRing, len(s.d)), parts: make([]parting, 1<<min(len(s.d), mostSet))}
 	b.tight = 1
 	if k := len(s.d); k > 0 {
 		if x := s.d[0] / s.d[k-1]; x < 0.2957 {
@@ -101,14 +107,24 @@ func (b *bounds) partings(set int) *parting {
 	return p
 }
 
-// byArea is the least that layers on crown c add to over, to hold components of that Σd².
+// byArea is the least that layers on crown c add to over, to hold components of that Σd², of sizes lo to hi.
 func (b *bounds) byArea(c, area float64, lo, hi int) float64 {
+	return math.Sqrt(c*c+area/b.density(c, lo, hi)) - c
+}
+
+// holds is the most Σd² that layers on crown c hold which add so much to over.
+func (b *bounds) holds(c, adds float64, lo, hi int) float64 {
+	return adds * (2*c + adds) * b.density(c, lo, hi)
+}
+
+// density is the most Σd² of sizes lo to hi in a ring on crown c or further out, by over² less c².
+func (b *bounds) density(c float64, lo, hi int) float64 {
 	s := 1.0
 	if !b.free && b.s.rules.LayRatio > 0 {
 		t := math.Pi * (c + b.s.d[lo]) / (float64(b.s.rules.LayRatio) * (c + 2*b.s.d[hi]))
 		s = math.Sqrt(1 + t*t)
 	}
-	return math.Sqrt(c*c+4/math.Pi*area*s/b.tight) - c
+	return math.Pi / 4 * b.tight / s
 }
 
 // closes reports whether counts may close in one layer on crown c, stood off as far as allowed.
@@ -121,13 +137,16 @@ func (b *bounds) closes(cnt []int, c float64, lo, hi, n int) bool {
 		return true // only the laying itself knows
 	}
 	k := len(s.d)
-	g := b.rings[c]
-	if g == nil {
-		if len(b.rings) >= mostRings {
-			clear(b.rings)
+	g := b.last[hi].ringAngles
+	if g == nil || b.last[hi].crown != c {
+		if g = b.rings[c]; g == nil {
+			if len(b.rings) >= mostRings {
+				clear(b.rings)
+			}
+			g = &ringAngles{angles: make([]float64, k*k*k), known: make([]bool, k)}
+			b.rings[c] = g
 		}
-		g = &ringAngles{angles: make([]float64, k*k*k), known: make([]bool, k)}
-		b.rings[c] = g
+		b.last[hi] = lastRing{c, g}
 	}
 	at := g.angles[hi*k*k:]
 	if !g.known[hi] {

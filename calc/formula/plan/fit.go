@@ -142,6 +142,13 @@ func (s *stacking) sum(cnt []int, lo, hi, n int) float64 {
 // the laying itself knows the angle.
 func (s *stacking) loses(lo, hi int) bool { return s.mayLose && s.d[lo] < 0.2501*s.d[hi] }
 
+// far reports whether a layer whose Σθ on its bed is sum takes more than a turn, and clearly so, at the most it
+// may stand off: θ falls no faster than 1/r, whatever the sizes and the lay.
+func (s *stacking) far(sum float64, hi int) bool {
+	r := float64(s.fit.bed.Tape) / 2
+	return sum*r > 1.03*twoPi*(1+1e-9)*(r+s.lift*s.d[hi]) && !s.mayLose
+}
+
 // lifted is Σθ of the layer at the most it may stand off its bed.
 func (s *stacking) lifted(cnt []int, lo, hi, n int) float64 {
 	f := &s.fit
@@ -191,10 +198,14 @@ func (s *stacking) fits(cnt []int, lo, hi, n int) state {
 	if n < 3 {
 		return state{open: 1, shut: true}
 	}
-	if sum := s.sum(cnt, lo, hi, n); sum <= twoPi {
+	sum := s.sum(cnt, lo, hi, n)
+	if sum <= twoPi {
 		return state{open: math.Max(1-sum/twoPi, 1e-12), shut: true}
 	}
-	sum := s.lifted(cnt, lo, hi, n)
+	if s.far(sum, hi) {
+		return state{full: true}
+	}
+	sum = s.lifted(cnt, lo, hi, n)
 	// One more takes far more room than a longer lay or a larger mean diameter
 	// gives back, which the small margin covers; one that may be lost takes none.
 	return state{shut: sum <= twoPi+1e-12, full: sum > 1.03*twoPi && (!s.mayLose || sum > 1.5*twoPi)}

@@ -2,7 +2,6 @@ package plan
 
 import (
 	"math"
-	"slices"
 
 	"contralay/calc/formula/lay"
 )
@@ -152,12 +151,14 @@ func (s *stacking) crown(open float64, f, lo int, least float64) float64 {
 // stack is the label of the layer in hand on the one below; its tape diameter is
 // left to lay, for the outermost layer needs none.
 func (s *stacking) stack(f int, fillerMM float64, lumpy int, spread, crown float64) *label {
-	l := s.on
-	return &label{
+	l, o, n := s.on, s.shelf.label(), s.shelf.ints(len(s.cnt))
+	copy(n, s.cnt)
+	*o = label{
 		crown: crown, fillers: l.fillers + f, fillerMM: l.fillerMM + float64(f)*fillerMM,
 		lumpy: lumpy, spread: l.spread + spread, layers: l.layers + 1, centreN: l.centreN, parent: l,
-		pick: pick{n: slices.Clone(s.cnt), fillers: f, fillerMM: fillerMM},
+		pick: pick{n: n, fillers: f, fillerMM: fillerMM},
 	}
+	return o
 }
 
 // lay works out what a stack is for the next layer.

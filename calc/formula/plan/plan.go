@@ -66,10 +66,6 @@ type Ask struct {
 	Centres Centres
 	Only    Only
 	Effort  int // layers the search may try; 0: AtOnce
-
-	// Watch is told now and then what share of the search is done, and ends it by
-	// returning false; nil never does.
-	Watch func(share float64) bool
 }
 
 // Relaxed says which limits a plan had to leave.
@@ -142,7 +138,4 @@ func (l Layer) Count() int {
 
 // Effort of a search: layers tried on a bed; laying one counts laidEffort. What an effort finds is the
 // same on every machine.
-const (
-	AtOnce     = 400_000    // a tenth of a second for 130 of five sizes
-	LongEffort = 60_000_000 // for a search that is watched: some seconds
-)
+const AtOnce = 340_000 // a tenth of a second for 130 of five sizes

@@ -44,6 +44,7 @@ type stacking struct {
 	buckets [][]*node
 	found   *front
 	fit     fit
+	shelf   shelf
 	scratch
 }
 

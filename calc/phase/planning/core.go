@@ -59,17 +59,16 @@ func CentreUnits(s *sheet.Sheet, i int) []string { return centreUnits(s, i, bund
 // laid so: a locked layer or a pinned piece forbids it, or there are no such pieces.
 func Best(s *sheet.Sheet, i int, core Core) (sheet.Option, bool) {
 	q := newSearch(s, i)
-	q.core = core
-	if core.Kind != AnyCore {
-		q.effort = coreEffort
+	unitsIn := core.Kind == AnyCore && len(q.inCentre) > 0
+	if q.core = core; core.Kind == UnitCore {
+		q.inCentre = centreUnits(s, i, q.held)
+		if unitsIn = len(q.inCentre) > 0; !unitsIn {
+			return sheet.Option{}, false
+		}
 	}
-	if core.Kind == UnitCore && len(q.inCentre) == 0 {
-		return sheet.Option{}, false
-	}
-	units := core.Kind == UnitCore || core.Kind == AnyCore && q.units
-	best := worthHaving(q.all(units, nil))
-	if core.Kind == AnyCore && units && (len(best) == 0 || best[0].Plan.Relaxed > plan.Keeps) {
-		if free := worthHaving(q.all(false, nil)); len(best) == 0 || len(free) > 0 && free[0].Plan.Relaxed < best[0].Plan.Relaxed {
+	best := worthHaving(q.all(unitsIn, false))
+	if core.Kind == AnyCore && unitsIn && (len(best) == 0 || best[0].Plan.Relaxed > plan.Keeps) {
+		if free := worthHaving(q.all(false, false)); len(best) == 0 || len(free) > 0 && free[0].Plan.Relaxed < best[0].Plan.Relaxed {
 			best = free
 		}
 	}

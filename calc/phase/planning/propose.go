@@ -23,30 +23,23 @@ type question struct {
 // which layer: those that run through inside those that leave early, those that
 // part together together. The options are ranked with the weight of what is
 // buried. It takes some tenths of a second and touches nothing of the sheet.
-func Propose(s *sheet.Sheet, i int) sheet.Proposal { return Search(s, i, 0, nil) }
+func Propose(s *sheet.Sheet, i int) sheet.Proposal { return Begin(s, i).Proposal() }
 
-// Search is Propose with more effort: it may take many seconds. watch, where
-// given, is told what share is done and ends the search by returning false.
-func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet.Proposal {
-	q := newSearch(s, i)
-	q.effort, q.watch = effort, watch
-	spares := bundle.SparesFor(s, i)
-	if q.runs = q.runsOfAll(); len(spares) > 0 {
-		q.runs += q.runs - 1
-	}
+// Proposal is every option worth having that has been found so far, best first.
+func (q *Search) Proposal() sheet.Proposal {
 	var out sheet.Proposal
-	units := q.units
-	plain := q.all(units, nil)
-	if units {
-		free := worthHaving(q.all(false, nil))
+	unitsIn := len(q.inCentre) > 0
+	plain := q.all(unitsIn, false)
+	if unitsIn {
+		free := worthHaving(q.all(false, false))
 		if best := worthHaving(plain); len(best) > 0 && len(free) > 0 && best[0].Plan.Relaxed <= free[0].Plan.Relaxed {
 			out.UnitsWith, out.UnitsFree = best[0].Plan.Over, free[0].Plan.Over
 			out.UnitsMM = model.Some(out.UnitsWith - out.UnitsFree)
 		} else {
-			plain, units = free, false // no lay-up has them in the centre
+			plain, unitsIn = free, false // no lay-up has them in the centre
 		}
 	}
-	if q.leavers && q.differ {
+	if q.leavers {
 		if best := worthHaving(plain); len(best) > 0 {
 			thin := slices.MinFunc(plain, func(a, b sheet.Option) int {
 				return cmp.Or(cmp.Compare(a.Plan.Relaxed, b.Plan.Relaxed), cmp.Compare(a.Plan.Cost, b.Plan.Cost))
@@ -56,8 +49,8 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 		}
 	}
 	with := plain
-	if len(spares) > 0 {
-		with = append(slices.Clone(plain), q.all(units, spares)...)
+	if len(q.spares) > 0 {
+		with = append(slices.Clone(plain), q.all(unitsIn, true)...)
 	}
 	out.Options = worthHaving(with)
 	if best := worthHaving(plain); len(best) > 0 {
@@ -68,6 +61,28 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 			out.Plain = len(out.Options) - 1
 		}
 	}
+	out.Shown = len(out.Options)
+	out.Reach = q.reach(unitsIn, out.Options)
+	return out
+}
+
+// all is every lay-up found for a branch, with its price.
+func (q *Search) all(unitsIn, spares bool) []sheet.Option {
+	out := slices.Clone(q.ask(asked{unitsIn, anyOrder, spares}).options)
+	whole := func(o sheet.Option) bool { return o.Parted == 0 }
+	tail := asked{unitsIn, byTail, spares}
+	switch {
+	case q.leavers:
+		out = append(out, q.ask(asked{unitsIn, asTheyLeave, spares}).options...)
+	case q.forks && (q.was(tail) || !slices.ContainsFunc(out, whole)):
+		// No lay-up of sizes alone leaves every layer whole: try one branch round another.
+		for _, o := range q.ask(tail).options {
+			if whole(o) {
+				out = append(out, o)
+			}
+		}
+	}
+	price(out, q.weight)
 	return out
 }
 

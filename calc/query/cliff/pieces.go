@@ -44,7 +44,7 @@ func OfPieces(ask plan.Ask, pieces []offer.Piece, rules model.Rules, cat *catalo
 		}
 	}
 	a.Least, a.Most = max(held, a.Now-Reach), a.Now+Reach
-	ask.Spares, ask.Effort, ask.Watch = 0, 0, nil
+	ask.Spares, ask.Effort = 0, 0
 	a.at = func(n int) Point {
 		q, of := ask, slices.Clone(pieces)
 		q.Sizes = nil

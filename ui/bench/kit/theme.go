@@ -30,7 +30,6 @@ const (
 	Key                   // a keycap on the bar
 	FieldText             // what is typed
 	Cursor                // the place in it where the next letter goes
-	Filled                // the part of a bar of progress that is done
 	Better                // a figure that is better than the present one, beside a sign that says so
 	Worse                 // one that is worse
 	lookEnd
@@ -39,7 +38,7 @@ const (
 // LookNames are the looks in order, for tests and for whoever looks at all of them.
 func LookNames() []string {
 	return []string{"text", "strong", "quiet", "border", "title", "title off", "step now", "hand", "in use", "stop", "warn", "key",
-		"field", "cursor", "filled", "better", "worse"}
+		"field", "cursor", "better", "worse"}
 }
 
 // Signs are the characters that say what colour repeats.
@@ -160,7 +159,6 @@ func styles(r *lipgloss.Renderer, depth draw.Profile) [lookEnd]lipgloss.Style {
 	s[Key] = plain.Bold(true)
 	s[FieldText] = plain.Foreground(bright.of()).Background(typed.of())
 	s[Cursor] = plain.Reverse(true)
-	s[Filled] = plain.Foreground(accent.of())
 	s[Better] = plain.Foreground(good.of())
 	s[Worse] = plain.Foreground(amber.of())
 	if depth == draw.Colours16 {

@@ -67,7 +67,7 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 	p.Rows = append(p.Rows, cliffRows(m, w)...)
 	p.Rows = append(p.Rows, wishRows(m)...)
 	p.Rows = append(p.Rows,
-		desk.Row{Text: "lay length      " + words.Trim(float64(m.Sheet.Limits.LayRatio)) + " x OD",
+		desk.Row{Key: "lay length", Text: "lay length      " + words.Trim(float64(m.Sheet.Limits.LayRatio)) + " x OD",
 			Detail: "Of each layer. A shop rule for the whole harness; 8 to 16 is usual",
 			Field: &desk.Field{Label: "lay length, times OD", Value: words.Trim(float64(m.Sheet.Limits.LayRatio)), Number: true,
 				Set: func(m *desk.Model, t string) error {
@@ -87,8 +87,9 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 				n.Rules.LayRatio = model.Some(v)
 				m.Change(&n, "lay length "+words.Trim(float64(v))+" x OD")
 			}},
-		desk.Row{Text: "make            " + string(b.Make), Detail: "+ - laid, twisted or straight",
+		desk.Row{Key: "make", Text: "make            " + string(b.Make), Detail: "+ - laid, twisted or straight",
 			Step: func(m *desk.Model, by int) { stepMake(m, by) }})
+	p.Rows = append(p.Rows, foundRows(m, w)...)
 	return p
 }
 

@@ -15,47 +15,57 @@ import (
 	"contralay/ui/draw"
 )
 
-// layupRows are the lay-ups worth having. Moving along them draws each; Enter takes it.
+// layupRows are the lay-ups worth having that were worked out at once, and how far the search for more has come.
 func layupRows(m *desk.Model, k ways.Kind, t ways.Columns) []desk.Row {
-	mb, b, _ := m.BranchHere()
 	var out []desk.Row
-	for n, o := range m.Sheet.Proposals[bundle.PlanKey(m.Sheet, m.Branch)].Options[:len(k.Ways)] {
-		if n == ways.FirstLayups {
-			break
+	more := 0
+	for n, w := range k.Ways {
+		switch {
+		case w.Found:
+		case len(out) < ways.FirstLayups:
+			out = append(out, layupRow(m, k, n, t))
+		default:
+			more++
 		}
-		w := k.Ways[n]
-		name := fmt.Sprintf("%c  %s", 'A'+n, closeUp(w.Text(m), tableName-len("= A  ")))
-		var r desk.Row
-		if n == k.Now {
-			r = t.Row(ways.Entry{Name: "= " + name, Figures: ways.Present(m)})
-			r.Tints = nil
-			r.WhyOf = func() []desk.Reason { return reasons(m, m.Sheet) }
-			r.More = func() string {
-				if b.Proposed {
-					return fmt.Sprintf("Option %c is proposed: %s. Enter lays the branch so", 'A'+n, inUseText(m, o))
-				}
-				return fmt.Sprintf("Option %c is in use: %s", 'A'+n, inUseText(m, o))
-			}
-		} else {
-			r = outcomeRow(m, t, "  "+name, w)
-			if came, known := ways.Came(m, w); known && came.Err == nil {
-				r.More = func() string { return ways.DiffersText(m, fmt.Sprintf("Option %c", 'A'+n), came, "Enter takes it") }
-			}
-		}
-		r.Key, r.Why = w.Key, desk.FiguresAt(mb.ID, n, "option.over")
-		if made := r.WhyOf; made != nil {
-			r.WhyOf = func() []desk.Reason { return append(desk.FiguresAt(mb.ID, n, "option.over"), made()...) }
-		}
-		r.Enter, r.Does = func(m *desk.Model) { takeOption(m, o) }, "take"
-		out = append(out, r)
 	}
-	if len(k.Ways) > ways.FirstLayups {
+	if more > 0 {
 		out = append(out, desk.Row{Key: "kind " + ways.LayupID,
-			Text:   draw.Fit("  lay-up", tableName, m.Cfg.ASCII) + fmt.Sprintf(" %d more", len(k.Ways)-ways.FirstLayups),
+			Text:   draw.Fit("  lay-up", tableName, m.Cfg.ASCII) + fmt.Sprintf(" %d more", more),
 			Detail: "Enter opens all that are worth having, side by side",
 			Enter:  func(m *desk.Model) { openWays(m, ways.LayupID, ways.FirstLayups) }})
 	}
 	return append(out, searchRows(m)...)
+}
+
+// layupRow is one lay-up. The picture shows it while the row is in hand; Enter takes it.
+func layupRow(m *desk.Model, k ways.Kind, n int, t ways.Columns) desk.Row {
+	mb, b, _ := m.BranchHere()
+	w := k.Ways[n]
+	o := m.Sheet.Proposals[bundle.PlanKey(m.Sheet, m.Branch)].Options[w.Option]
+	name := fmt.Sprintf("%c  %s", w.Letter, closeUp(w.Text(m), tableName-len("= A  ")))
+	var r desk.Row
+	if n == k.Now {
+		r = t.Row(ways.Entry{Name: "= " + name, Figures: ways.Present(m)})
+		r.Tints = nil
+		r.WhyOf = func() []desk.Reason { return reasons(m, m.Sheet) }
+		r.More = func() string {
+			if b.Proposed {
+				return fmt.Sprintf("Option %c is proposed: %s. Enter lays the branch so", w.Letter, inUseText(m, o))
+			}
+			return fmt.Sprintf("Option %c is in use: %s", w.Letter, inUseText(m, o))
+		}
+	} else {
+		r = outcomeRow(m, t, "  "+name, w)
+		if came, known := ways.Came(m, w); known && came.Err == nil {
+			r.More = func() string { return ways.DiffersText(m, fmt.Sprintf("Option %c", w.Letter), came, "Enter takes it") }
+		}
+	}
+	r.Key, r.Why = w.Key, desk.FiguresAt(mb.ID, w.Option, "option.over")
+	if made := r.WhyOf; made != nil {
+		r.WhyOf = func() []desk.Reason { return append(desk.FiguresAt(mb.ID, w.Option, "option.over"), made()...) }
+	}
+	r.Enter, r.Does = func(m *desk.Model) { takeOption(m, o) }, "take"
+	return r
 }
 
 // closeUp is a lay-up said aloud, without its blanks where it has no room with them.
@@ -66,29 +76,22 @@ func closeUp(aloud string, room int) string {
 	return aloud
 }
 
-// searchRows says how far the search for lay-ups of the branch in hand has come; nothing where it is through.
+// searchRows says how far the search for lay-ups of the branch in hand has come.
 func searchRows(m *desk.Model) []desk.Row {
 	_, b, ok := m.BranchHere()
 	if !ok || b.Make != model.MakeLaid {
 		return nil
 	}
 	key := bundle.PlanKey(m.Sheet, m.Branch)
-	prop, known := m.Sheet.Proposals[key]
-	done, searching := m.Search.Percent(key)
+	p, known := m.Sheet.Proposals[key]
 	switch {
 	case !known:
 		return []desk.Row{{Text: "options: working out", Detail: "They appear here when they are ready", Key: "options"}}
-	case len(prop.Options) == 0:
+	case len(p.Options) == 0:
 		return []desk.Row{{Key: "options", Text: "no other lay-up keeps what is locked",
 			Detail: "A locked layer or a pinned piece rules the others out"}}
-	case searching:
-		return []desk.Row{{Key: "search", Text: fmt.Sprintf("  searching, %d %% done", done),
-			Detail: "Enter stops it and keeps the best so far. You can go on working", Enter: func(m *desk.Model) { m.Search.Stop(m) }}}
-	case !prop.Options[0].Plan.Proven:
-		return []desk.Row{{Key: "search", Text: "  not every lay-up was tried",
-			Detail: "Enter goes on searching while you work. You can stop it", Enter: func(m *desk.Model) { m.Search.Start(m) }}}
 	}
-	return nil
+	return []desk.Row{searchRow(m, key, p)}
 }
 
 // inUseText is what is to be said of a lay-up that the branch in hand has.

@@ -52,11 +52,16 @@ func WaysPage(m *desk.Model, w int, of string) desk.Page {
 		r.WhyOf = func() []desk.Reason { return reasons(m, m.Sheet) }
 		p.Rows = append(p.Rows, r)
 	}
+	var found []desk.Row // behind the search, so that no row moves when one comes
 	for n, one := range k.Ways {
-		p.Rows = append(p.Rows, wayRow(m, k, n, one, t))
+		if row := wayRow(m, k, n, one, t); one.Found {
+			found = append(found, row)
+		} else {
+			p.Rows = append(p.Rows, row)
+		}
 	}
 	if of == ways.LayupID {
-		p.Rows = append(p.Rows, searchRows(m)...)
+		p.Rows = append(append(p.Rows, searchRows(m)...), found...)
 	}
 	return p
 }
@@ -68,7 +73,7 @@ const longestName = 20
 func wayName(m *desk.Model, k ways.Kind, n int, one ways.Way) string {
 	switch k.ID {
 	case ways.LayupID:
-		return fmt.Sprintf("%c  %s", 'A'+n, one.Text(m))
+		return fmt.Sprintf("%c  %s", one.Letter, one.Text(m))
 	case ways.VariantsID:
 		return variantName(m, n)
 	}

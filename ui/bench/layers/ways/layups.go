@@ -13,10 +13,7 @@ import (
 	"contralay/ui/paper"
 )
 
-// mostOptions is how many lay-ups are listed.
-const mostOptions = 8
-
-// FirstLayups is how many of them stand in the table; the rest is a key away.
+// FirstLayups is how many lay-ups stand in the table; the rest is a key away.
 const FirstLayups = 3
 
 // UsesOption reports whether the branch is laid as an option.
@@ -65,15 +62,18 @@ func layupsHere(m *desk.Model) []Kind {
 	}
 	k := Kind{ID: LayupID, Name: "lay-up", Now: -1}
 	i := m.Branch
-	for n, o := range m.Sheet.Proposals[bundle.PlanKey(m.Sheet, i)].Options {
-		if n == mostOptions {
-			break
+	p := m.Sheet.Proposals[bundle.PlanKey(m.Sheet, i)]
+	for n, o := range p.Options {
+		found := n >= p.Shown
+		if n >= p.AtOnce() && !found {
+			continue
 		}
 		if k.Now < 0 && UsesOption(m, o) {
-			k.Now = n
+			k.Now = len(k.Ways)
 		}
 		counts := paper.Counts(o.Plan)
 		k.Ways = append(k.Ways, Way{Key: fmt.Sprintf("option %d: %v, %d spares, %v", n, counts, len(o.Spares), o.Cost), Laid: counts,
+			Option: n, Found: found, Letter: p.Letter(n),
 			Make: func(s *sheet.Sheet) Outcome {
 				return Outcome{Sheet: calc.Build(planning.Laid(s, s.H, i, o), s.Base, s)}
 			},

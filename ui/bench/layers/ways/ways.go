@@ -23,6 +23,11 @@ type Way struct {
 	Key  string // tells it apart from the other ways of its branch
 	Says string // "three", "AS22759/34"
 	Laid []int  // of a lay-up, in place of that: pieces in each layer
+
+	Option int  // of a lay-up: which it is of those that are worked out
+	Letter rune // of a lay-up: what it is called
+	Found  bool // of a lay-up: a longer search found it, and it stands behind the others
+
 	Make func(s *sheet.Sheet) Outcome
 	Keep func(s *sheet.Sheet) (model.Aside, error) // the way as a variant; nil: it is one
 }
