@@ -34,6 +34,7 @@ func (h *Harness) EditBranch(i int, f func(*Branch)) *Harness {
 	n.Branches = slices.Clone(h.Branches)
 	b := &n.Branches[i]
 	b.Layers = CloneLayers(b.Layers)
+	b.Vias = slices.Clone(b.Vias)
 	b.Covers = slices.Clone(b.Covers)
 	b.Asides = slices.Clone(b.Asides)
 	f(b)
