@@ -141,6 +141,17 @@ func (l Line) Beside(left unit.Millimetre) Line {
 	return out
 }
 
+// Times is the line at a scale.
+func (l Line) Times(scale float64) Line {
+	out := make(Line, len(l))
+	for k, p := range l {
+		p.From = p.From.Times(scale)
+		p.Length, p.Radius = p.Length*unit.Millimetre(scale), p.Radius*unit.Millimetre(scale)
+		out[k] = p
+	}
+	return out
+}
+
 // Points are the line as corners, none further from it than near, mm.
 func (l Line) Points(near unit.Millimetre) []Point {
 	var out []Point

@@ -154,3 +154,8 @@ func (t Frame) box(toward unit.Degree, far unit.Millimetre) Box {
 	half := Point{t.Wide / 2, t.High / 2}
 	return Box{middle.Minus(half), middle.Plus(half)}
 }
+
+// And is a box with a point in it.
+func (b Box) And(p Point) Box {
+	return Box{Point{min(b.Low.X, p.X), min(b.Low.Y, p.Y)}, Point{max(b.High.X, p.X), max(b.High.Y, p.Y)}}
+}
