@@ -9,6 +9,7 @@ import (
 // Frame is what a text takes: an upright box, mm.
 type Frame struct {
 	Of         Point           // what the text belongs to
+	Or         []Point         // where else on it the text may begin
 	Wide, High unit.Millimetre // of the box
 	Clear      unit.Millimetre // how far from Of it begins at least
 	Toward     unit.Degree     // where it lies by preference, seen from Of
@@ -36,7 +37,6 @@ type Field struct {
 	cells map[[2]int]*cell
 	all   []segment
 	boxes []Box
-	Bound Box // where it is not empty, no text leaves it as long as there is room within
 }
 
 type cell struct{ segs, boxes []int }
@@ -123,35 +123,88 @@ func (s segment) in(b Box) bool {
 }
 
 // turnsTried are the directions in which a text is tried, from the one that is preferred.
-var turnsTried = [...]unit.Degree{0, 25, -25, 50, -50, 75, -75, 180, 155, -155, 130, -130, 105, -105}
+var turnsTried = [...]unit.Degree{0, 15, -15, 30, -30, 45, -45, 60, -60, 75, -75, 180, 165, -165, 150, -150, 135, -135, 120, -120, 105, -105,
+	90, -90}
+
+// leadMM is what a line that leads to a text takes, mm.
+const leadMM = 0.4
 
 // Put places a text: as near as there is room, in the direction nearest to the one preferred, and
-// takes its box. led is whether it lies so far off that a line should lead to it. It always finds a
-// place, since a drawing ends somewhere.
-func (f *Field) Put(t Frame) (box Box, led bool) {
+// takes its box. of is the point that it lies at, and led whether it lies so far off that a line should
+// lead to that; that line goes
+// through no other text as long as there is a place near by, and texts to come keep clear of it. It
+// always finds a place, since a drawing ends somewhere.
+func (f *Field) Put(t Frame) (box Box, of Point, led bool) {
 	step := max(t.High/2, 1)
+	all := append([]Point{t.Of}, t.Or...)
 	for n := 0; ; n++ {
 		far := t.Clear + step*unit.Millimetre(n)
-		for _, turn := range turnsTried {
-			b := t.box(t.Toward+turn, far)
-			inside := f.Bound == Box{} || n > 400 ||
-				b.Low.X >= f.Bound.Low.X && b.Low.Y >= f.Bound.Low.Y && b.High.X <= f.Bound.High.X && b.High.Y <= f.Bound.High.Y
-			if inside && f.Free(b) {
-				f.Take(b)
-				return b, n > 1
+		for _, t.Of = range all {
+			for _, turn := range turnsTried {
+				b := t.box(t.Toward+turn, far)
+				if f.Free(b) && (n > 60 || f.open(t, b, n < 2, n > 6)) {
+					f.Take(b)
+					if n > 1 {
+						f.Line(straightTo(b.Near(t.Of), t.Of), leadMM)
+					}
+					return b, t.Of, n > 1
+				}
 			}
 		}
-		if n > 400 {
+		if n > 60 {
 			step *= 1.2
 		}
 	}
 }
 
-// box is the box of a text in a direction, its edge so far off.
+// open reports whether the line from a text to its point goes through no other text and, but where
+// it may, over nothing else that is drawn: what lies within reach of the point is its own. Over a
+// text that lies close by it may go; nobody needs that line.
+func (f *Field) open(t Frame, b Box, close, over bool) bool {
+	near := b.Near(t.Of)
+	far := near.To(t.Of)
+	if far <= t.Clear {
+		return true
+	}
+	g := segment{a: near, b: t.Of, width: leadMM}
+	short := segment{a: near, b: near.Plus(t.Of.Minus(near).Times(float64(1 - (t.Clear+leadMM)/far)))}
+	low, high := g.box(0)
+	return f.in(low, high, func(c *cell) bool {
+		for _, k := range c.boxes {
+			if !close && g.in(f.boxes[k]) {
+				return false
+			}
+		}
+		for _, k := range c.segs {
+			if !over && short.to(f.all[k]) < f.all[k].width/2 {
+				return false
+			}
+		}
+		return true
+	})
+}
+
+// straightTo is a line from one point to another.
+func straightTo(a, b Point) Line {
+	heading := math.Atan2(float64(b.Y-a.Y), float64(b.X-a.X)) * 180 / math.Pi
+	return Line{{From: a, Heading: unit.Degree(heading), Length: a.To(b)}}
+}
+
+// box is the box of a text whose middle lies in a direction, as near as leaves its edge so far off.
 func (t Frame) box(toward unit.Degree, far unit.Millimetre) Box {
 	s, c := math.Sincos(float64(toward) * math.Pi / 180)
-	middle := Point{t.Of.X + unit.Millimetre(c)*(far+t.Wide/2), t.Of.Y + unit.Millimetre(s)*(far+t.High/2)}
 	half := Point{t.Wide / 2, t.High / 2}
+	near, most := 0.0, float64(far+t.Wide+t.High)
+	for range 12 { // halving: a thousandth of the way is near enough
+		mid := (near + most) / 2
+		x, y := math.Max(0, math.Abs(mid*c)-float64(half.X)), math.Max(0, math.Abs(mid*s)-float64(half.Y))
+		if math.Hypot(x, y) < float64(far) {
+			near = mid
+		} else {
+			most = mid
+		}
+	}
+	middle := Point{t.Of.X + unit.Millimetre(c*most), t.Of.Y + unit.Millimetre(s*most)}
 	return Box{middle.Minus(half), middle.Plus(half)}
 }
 

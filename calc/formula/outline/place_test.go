@@ -27,7 +27,7 @@ func TestTextsKeepClear(t *testing.T) {
 		var boxes []outline.Box
 		for range rapid.IntRange(1, 40).Draw(t, "texts") {
 			of := p.Places[rapid.IntRange(0, len(p.Places)-1).Draw(t, "place")]
-			b, _ := f.Put(outline.Frame{Of: of, Wide: unit.Millimetre(rapid.IntRange(2, 60).Draw(t, "wide")),
+			b, _, _ := f.Put(outline.Frame{Of: of, Wide: unit.Millimetre(rapid.IntRange(2, 60).Draw(t, "wide")),
 				High: unit.Millimetre(rapid.IntRange(2, 12).Draw(t, "high")), Clear: unit.Millimetre(rapid.IntRange(0, 20).Draw(t, "clear")),
 				Toward: unit.Degree(rapid.IntRange(-180, 180).Draw(t, "toward"))})
 			for _, o := range boxes {
@@ -100,4 +100,21 @@ func TestPegsStandClear(t *testing.T) {
 			}
 		}
 	})
+}
+
+// A text whose nearest free place lies behind another text goes further off, where a line can lead to
+// it: here straight up through the gap from x = -10 to 12, past y = 60.
+func TestLeadsGoThroughNoText(t *testing.T) {
+	var f outline.Field
+	box := func(x, y, toX, toY unit.Millimetre) {
+		f.Take(outline.Box{Low: outline.Point{X: x, Y: y}, High: outline.Point{X: toX, Y: toY}})
+	}
+	box(-200, -200, -10, 60)
+	box(-10, -200, 200, -4)
+	box(2, -3, 32, 3)
+	box(12, 4, 200, 60)
+	b, _, led := f.Put(outline.Frame{Wide: 30, High: 6, Clear: 2})
+	if !led || b.Low.Y < 60 || b.Low.X > 12 || b.High.X < -10 {
+		t.Errorf("it lies at %v, led %v", b, led)
+	}
 }

@@ -1,7 +1,9 @@
 package board
 
 import (
+	"cmp"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -155,13 +157,13 @@ func (c *canvas) over(b *drawing.Branch) {
 	if p := l.Points(0.02); len(p) > 1 {
 		c.add(plot.Shape{Layer: plot.Centre, Line: plot.Line{Wide: fine, Dash: []unit.Millimetre{6, 1.5, 0.8, 1.5}}, Way: p})
 	}
-	if b.Lay[1] > b.Lay[0] && c.Full {
-		for k, s := range b.Lay {
-			if s > 0 && s < b.LengthMM {
-				c.tick(plot.Lay, b, s, c.width(b.WidthMM)+5, thin)
-				c.station(b, s, [2]string{"lay starts ", "lay stops "}[k]+c.says(s))
-			}
+	for _, at := range b.Lay {
+		if b.Lay[1] > b.Lay[0] && at > 0 && at < b.LengthMM && c.Full {
+			c.tick(plot.Lay, b, at, c.width(b.WidthMM)+5, thin)
 		}
+	}
+	if c.Full {
+		c.stations(b)
 	}
 	if b.Break.Set {
 		c.broken(b)
@@ -181,11 +183,8 @@ func (c *canvas) cover(b *drawing.Branch, cover drawing.Cover, bundle unit.Milli
 		fill = plot.None
 	}
 	c.add(plot.Shape{Layer: plot.Cover, Line: plot.Line{Wide: thin}, Fill: fill, Closed: true, Way: band(part, w)})
-	for k, s := range []unit.Millimetre{cover.From, cover.To} {
+	for _, s := range []unit.Millimetre{cover.From, cover.To} {
 		c.tick(plot.Cover, b, s, w, heavy)
-		if c.Full && s > 0 && s < b.LengthMM {
-			c.station(b, s, cover.What+[2]string{" from ", " to "}[k]+c.says(s))
-		}
 	}
 }
 
@@ -226,13 +225,27 @@ func (c *canvas) broken(b *drawing.Branch) {
 	}
 }
 
+// rank is the order in which flags are placed: the first get the nearest places.
+type rank int
+
+const (
+	fixed   rank = iota // of a place, which cannot move
+	number              // of a peg, which is small
+	branch              // of a branch, which is long
+	thing               // of what lies on a branch
+	station             // where something starts or stops
+)
+
 // flag puts words beside a point, the first of them in heavy letters.
 type flag struct {
+	rank   rank
 	of     plot.Point
+	or     []plot.Point
 	clear  unit.Millimetre
 	toward unit.Degree
 	size   unit.Millimetre
 	lines  []string
+	plain  bool // the first is no heavier than the others
 	layer  plot.Layer
 }
 
@@ -243,20 +256,20 @@ const leading unit.Millimetre = 1.25
 func (c *canvas) write(f flag) {
 	wide := unit.Millimetre(0)
 	for k, text := range f.lines {
-		wide = max(wide, font.Of(k == 0).Width(text, f.size))
+		wide = max(wide, font.Of(k == 0 && !f.plain).Width(text, f.size))
 	}
 	if wide == 0 {
 		return
 	}
 	high := leading * f.size * unit.Millimetre(len(f.lines))
 	const air = 0.8
-	box, led := c.field.Put(outline.Frame{Of: f.of, Wide: wide + 2*air, High: high + 2*air, Clear: f.clear, Toward: f.toward})
-	if near := box.Near(f.of); led && near.To(f.of) > f.clear {
-		c.way(plot.Lead, fine, near, f.of)
+	box, of, led := c.field.Put(outline.Frame{Of: f.of, Or: f.or, Wide: wide + 2*air, High: high + 2*air, Clear: f.clear, Toward: f.toward})
+	if led {
+		c.way(plot.Lead, fine, box.Near(of), of)
 	}
 	y := box.High.Y - air - f.size*(font.CapShare+0.15)
 	for k, text := range f.lines {
-		c.out.Write(f.layer, plot.Point{X: box.Low.X + air, Y: y}, f.size, k == 0, text)
+		c.out.Write(f.layer, plot.Point{X: box.Low.X + air, Y: y}, f.size, k == 0 && !f.plain, text)
 		y -= leading * f.size
 	}
 }
@@ -276,11 +289,37 @@ func straight(a, b plot.Point) outline.Line {
 	return outline.Line{{From: a, Heading: heading, Length: a.To(b)}}
 }
 
-// station writes what begins or ends at a station of a branch.
-func (c *canvas) station(b *drawing.Branch, station unit.Millimetre, text string) {
-	at, heading := b.At(station)
-	c.later(flag{of: c.to(at), clear: c.width(b.WidthMM)/2 + 1, toward: heading + 90, size: c.Size * 0.7, lines: []string{text},
-		layer: plot.TextLayer})
+// stations writes what starts and stops along a branch: what does so close together in one flag.
+func (c *canvas) stations(b *drawing.Branch) {
+	type mark struct {
+		at   unit.Millimetre
+		says string
+	}
+	var all []mark
+	add := func(what string, ends [2]unit.Millimetre) {
+		for k, at := range ends {
+			if at > 0 && at < b.LengthMM && ends[1] > ends[0] {
+				all = append(all, mark{at, what + [2]string{" from ", " to "}[k] + c.says(at)})
+			}
+		}
+	}
+	for _, v := range b.Covers {
+		add(v.What, [2]unit.Millimetre{v.From, v.To})
+	}
+	add("lay", b.Lay)
+	slices.SortStableFunc(all, func(x, y mark) int { return cmp.Compare(x.at, y.at) })
+	const near = 15
+	for n := 0; n < len(all); {
+		lines := []string{all[n].says}
+		k := n + 1
+		for ; k < len(all) && all[k].at-all[n].at < near; k++ {
+			lines = append(lines, all[k].says)
+		}
+		at, heading := b.At((all[n].at + all[k-1].at) / 2)
+		c.later(flag{rank: station, of: c.to(at), clear: c.width(b.WidthMM)/2 + 1, toward: heading + 90, size: c.Size * 0.7,
+			lines: lines, plain: true, layer: plot.TextLayer})
+		n = k
+	}
 }
 
 // pegNumber is the number of a peg.

@@ -1,7 +1,9 @@
 package board
 
 import (
+	"cmp"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -14,11 +16,12 @@ import (
 // later keeps a flag until all lines are drawn, so that it lies clear of them.
 func (c *canvas) later(f flag) { c.waiting = append(c.waiting, f) }
 
-// flags writes what waits, what is most needed first: it gets the nearest place.
+// flags writes what waits.
 func (c *canvas) flags() {
 	for i := range c.d.Branches {
 		c.branchFlag(&c.d.Branches[i])
 	}
+	slices.SortStableFunc(c.waiting, func(a, b flag) int { return cmp.Compare(a.rank, b.rank) })
 	for _, f := range c.waiting {
 		c.write(f)
 	}
@@ -45,14 +48,19 @@ func (c *canvas) branchFlag(b *drawing.Branch) {
 	if b.Break.Set {
 		lines = append(lines, "shown broken: "+c.long(b.Break.V.Long())+" left out")
 	}
-	f := flag{of: c.to(at), clear: c.width(b.WidthMM)/2 + 1, toward: upright(heading), size: c.Size, lines: lines, layer: plot.TextLayer}
-	c.write(f)
+	f := flag{rank: branch, of: c.to(at), clear: c.width(b.WidthMM)/2 + 1, toward: upright(heading), size: c.Size, lines: lines,
+		layer: plot.TextLayer}
+	for _, part := range []unit.Millimetre{0.4, 0.6, 0.3, 0.7, 0.2, 0.8} {
+		at, _ := b.Line.At(b.Line.Length() * part)
+		f.or = append(f.or, c.to(at))
+	}
+	c.later(f)
 	for _, v := range b.Bends {
 		if v.Turn != 0 && v.Station <= b.LengthMM {
 			at, heading := b.At(v.Station)
 			inside := unit.Degree(math.Copysign(90, float64(v.Turn)))
-			c.later(flag{of: c.to(at), clear: c.width(b.WidthMM)/2 + 1, toward: heading + inside, size: c.Size * 0.8,
-				lines: []string{"R " + c.says(v.Radius)}, layer: plot.TextLayer})
+			c.later(flag{rank: thing, of: c.to(at), clear: c.width(b.WidthMM)/2 + 1, toward: heading + inside, size: c.Size * 0.8,
+				lines: []string{"R " + c.says(v.Radius)}, plain: true, layer: plot.TextLayer})
 		}
 	}
 }
@@ -84,7 +92,7 @@ func (c *canvas) datum() {
 		c.way(plot.Frame, thin, plot.Point{}, plot.Point{}.Away(heading, arm))
 	}
 	if c.Full {
-		c.later(flag{clear: 4, toward: -135, size: c.Size * 0.8, lines: []string{"datum: x 0, y 0"}, layer: plot.TextLayer})
+		c.later(flag{rank: thing, clear: 4, toward: -135, size: c.Size * 0.8, plain: true, lines: []string{"datum: x 0, y 0"}, layer: plot.TextLayer})
 	}
 }
 
@@ -122,7 +130,7 @@ func (c *canvas) sleeve(v *drawing.Sleeve) {
 		}
 		lines = filled(strings.TrimSpace(v.ID+"  "+v.Part), where)
 	}
-	c.later(flag{of: at, clear: wide/2 + 2, toward: v.Heading - 90, size: c.Size * 0.9, lines: lines, layer: plot.TextLayer})
+	c.later(flag{rank: thing, of: at, clear: wide/2 + 2, toward: v.Heading - 90, size: c.Size * 0.9, lines: lines, layer: plot.TextLayer})
 }
 
 // rect is a rectangle along a heading, from one distance of a point to another.
@@ -145,7 +153,7 @@ func (c *canvas) label(l *drawing.Label) {
 	at, heading := b.At((l.From + l.To) / 2)
 	lines := append([]string(nil), l.Text...)
 	lines[0] = "label " + lines[0]
-	c.later(flag{of: c.to(at), clear: c.width(l.WideMM)/2 + 1.5, toward: heading - 90, size: c.Size * 0.7, lines: lines, layer: plot.TextLayer})
+	c.later(flag{rank: thing, of: c.to(at), clear: c.width(l.WideMM)/2 + 1.5, toward: heading - 90, size: c.Size * 0.7, lines: lines, layer: plot.TextLayer})
 }
 
 // end draws a termination: its shell and its boot in outline, a cross where its branch is
@@ -165,11 +173,13 @@ func (c *canvas) end(e *drawing.End) {
 		neck := max(c.width(c.d.Branches[c.s.Index.Meeting(e.ID)[0]].WidthMM)+1.5, wide/2)
 		tail := back - max(c.mm(e.BootMM), 1.5)
 		a, b := at.Away(e.Heading, tail), at.Away(e.Heading, back)
+		c.field.Line(straight(a, b), neck+1)
 		c.add(plot.Shape{Layer: plot.Connector, Line: plot.Line{Wide: thin}, Fill: plot.Light, Closed: true, Way: []plot.Point{
 			a.Away(e.Heading+90, neck/2), b.Away(e.Heading+90, wide/2), b.Away(e.Heading-90, wide/2), a.Away(e.Heading-90, neck/2)}})
 	}
 	c.add(plot.Shape{Layer: plot.Connector, Line: line, Fill: plot.White, Closed: true, Way: rect(at, e.Heading, back, front, wide)})
-	c.field.Line(straight(at.Away(e.Heading, back), at.Away(e.Heading, front)), wide+1)
+	in := min(wide, front-back) / 2 // the ends of a line that texts keep off are round
+	c.field.Line(straight(at.Away(e.Heading, back+in), at.Away(e.Heading, front-in+0.1)), wide+1)
 	arm := min(3, wide/2)
 	c.way(plot.Frame, thin, at.Away(e.Heading+45, arm), at.Away(e.Heading-135, arm))
 	c.way(plot.Frame, thin, at.Away(e.Heading-45, arm), at.Away(e.Heading+135, arm))
@@ -230,7 +240,7 @@ func (c *canvas) peg(p drawing.Peg) {
 	c.way(plot.PegLayer, fine, at.Away(90, -r-1), at.Away(90, r+1))
 	box := plot.Box{Low: at.Minus(plot.Point{X: r + 1, Y: r + 1}), High: at.Plus(plot.Point{X: r + 1, Y: r + 1})}
 	c.field.Take(box)
-	c.later(flag{of: at, clear: r + 0.5, toward: 45, size: c.Size * 0.7, lines: []string{pegNumber(p.No)}, layer: plot.PegLayer})
+	c.later(flag{rank: number, of: at, clear: r + 0.5, toward: 45, size: c.Size * 0.7, lines: []string{pegNumber(p.No)}, plain: true, layer: plot.PegLayer})
 }
 
 // dial draws the clock of an end as it is seen from the wire side: a ring, a mark for the key
@@ -238,7 +248,7 @@ func (c *canvas) peg(p drawing.Peg) {
 func (c *canvas) dial(e *drawing.End) {
 	const r, room = 7, 3.5
 	at := c.to(e.At).Away(e.Heading, c.mm(e.FrontMM))
-	box, _ := c.field.Put(frame(at, 2*(r+room), 2*(r+room)+c.Size*0.8, 2, e.Heading+30))
+	box, _, _ := c.field.Put(frame(at, 2*(r+room), 2*(r+room)+c.Size*0.8, 2, e.Heading+30))
 	m := plot.Point{X: box.Middle().X, Y: box.High.Y - r - room}
 	c.add(plot.Shape{Layer: plot.Connector, Line: plot.Line{Wide: thin}, Fill: plot.White, Middle: m, Radius: r})
 	hour := func(h model.Opt[int]) unit.Degree { return 90 - 30*unit.Degree(h.V) }
