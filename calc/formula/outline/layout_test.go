@@ -40,7 +40,8 @@ func trees(t *rapid.T, most int) outline.Tree {
 	tree := outline.Tree{Places: n + 1, Datum: rapid.IntRange(-1, n).Draw(t, "datum"), Room: 30}
 	for k := 1; k <= n; k++ {
 		r := outline.Run{From: rapid.IntRange(max(0, k-bushy), k-1).Draw(t, "from"), To: k,
-			Length: unit.Millimetre(rapid.Float64Range(1, 2000).Draw(t, "length")), Width: unit.Millimetre(rapid.IntRange(0, 20).Draw(t, "width"))}
+			Length: unit.Millimetre(rapid.Float64Range(1, 2000).Draw(t, "length")), Width: unit.Millimetre(rapid.IntRange(0,
+				20).Draw(t, "width"))}
 		if rapid.Bool().Draw(t, "backward") {
 			r.From, r.To = r.To, r.From
 		}
@@ -71,7 +72,8 @@ func TestNothingCrossesByRule(t *testing.T) {
 			points := l.Points(1)
 			ends[i] = [2]outline.Point{points[0], points[len(points)-1]}
 			if ends[i][0].To(p.Places[r.From]) > 0.001 || ends[i][1].To(p.Places[r.To]) > 0.001 {
-				t.Fatalf("run %d lies from %v to %v, its places are %v and %v", i, ends[i][0], ends[i][1], p.Places[r.From], p.Places[r.To])
+				t.Fatalf("run %d lies from %v to %v, its places are %v and %v", i, ends[i][0], ends[i][1], p.Places[r.From],
+					p.Places[r.To])
 			}
 		}
 		for i := range ends {
@@ -96,7 +98,8 @@ func TestBendsKeepTheLength(t *testing.T) {
 			}
 			for range rapid.IntRange(0, 4).Draw(t, "bends") {
 				r.Bends = append(r.Bends, outline.Bend{At: unit.Millimetre(rapid.Float64Range(0, 2100).Draw(t, "at")),
-					Turn: unit.Degree(rapid.IntRange(-180, 180).Draw(t, "by")), Radius: unit.Millimetre(rapid.IntRange(0, 300).Draw(t, "radius"))})
+					Turn: unit.Degree(rapid.IntRange(-180, 180).Draw(t, "by")), Radius: unit.Millimetre(rapid.IntRange(0,
+						300).Draw(t, "radius"))})
 			}
 		}
 		p := outline.Lay(tree)
@@ -129,8 +132,9 @@ func TestQuarterTurn(t *testing.T) {
 		t.Errorf("it ends at %v, by hand (%v, %v)", at, want, want)
 	}
 	l := p.Lines[0]
-	if at, heading := l.At(100); math.Abs(float64(heading)-45) > 1e-9 || at.To(outline.Point{X: unit.Millimetre(want - 20*(1-math.Sqrt2/2)),
-		Y: unit.Millimetre(20 * (1 - math.Sqrt2/2))}) > 20 {
+	if at, heading := l.At(100); math.Abs(float64(heading)-45) > 1e-9 ||
+		at.To(outline.Point{X: unit.Millimetre(want - 20*(1-math.Sqrt2/2)),
+			Y: unit.Millimetre(20 * (1 - math.Sqrt2/2))}) > 20 {
 		t.Errorf("halfway it is at %v, heading %v", at, heading)
 	}
 }
@@ -146,7 +150,8 @@ func TestTrunkStraightLegsInTurn(t *testing.T) {
 		d := far * unit.Millimetre(math.Sqrt2/2)
 		return outline.Point{X: from.X + d, Y: d * unit.Millimetre(up)}
 	}
-	want := []outline.Point{{}, {X: 500}, {X: 700}, {X: 1100}, diagonal(outline.Point{X: 500}, 100, 1), diagonal(outline.Point{X: 700}, 150, -1),
+	want := []outline.Point{{}, {X: 500}, {X: 700}, {X: 1100}, diagonal(outline.Point{X: 500}, 100, 1),
+		diagonal(outline.Point{X: 700}, 150, -1),
 		diagonal(outline.Point{X: 700}, 120, 1)}
 	for k, at := range p.Places {
 		if at.To(want[k]) > 1e-6 {
@@ -192,7 +197,8 @@ func TestWhatIsToldIsNamedWhereItCrosses(t *testing.T) {
 
 // Trees that hang on nothing lie under each other, and a tree without runs has no datum.
 func TestSeveralTrees(t *testing.T) {
-	p := outline.Lay(outline.Tree{Places: 6, Datum: -1, Room: 30, Runs: []outline.Run{{From: 0, To: 1, Length: 300}, {From: 2, To: 3, Length: 200},
+	p := outline.Lay(outline.Tree{Places: 6, Datum: -1, Room: 30, Runs: []outline.Run{{From: 0, To: 1, Length: 300}, {From: 2,
+		To: 3, Length: 200},
 		{From: 4, To: 5, Length: 100}}})
 	if p.Places[0].Y <= p.Places[2].Y+99 || p.Places[2].Y <= p.Places[4].Y+99 || len(p.Cross) > 0 {
 		t.Errorf("%v", p.Places)

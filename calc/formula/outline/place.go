@@ -123,7 +123,8 @@ func (s segment) in(b Box) bool {
 }
 
 // turnsTried are the directions in which a text is tried, from the one that is preferred.
-var turnsTried = [...]unit.Degree{0, 15, -15, 30, -30, 45, -45, 60, -60, 75, -75, 180, 165, -165, 150, -150, 135, -135, 120, -120, 105, -105,
+var turnsTried = [...]unit.Degree{0, 15, -15, 30, -30, 45, -45, 60, -60, 75, -75, 180, 165, -165, 150, -150, 135, -135, 120, -120,
+	105, -105,
 	90, -90}
 
 // leadMM is what a line that leads to a text takes, mm.
@@ -142,7 +143,7 @@ func (f *Field) Put(t Frame) (box Box, of Point, led bool) {
 		for _, t.Of = range all {
 			for _, turn := range turnsTried {
 				b := t.box(t.Toward+turn, far)
-				if f.Free(b) && (n > 60 || f.open(t, b, n < 2, n > 6)) {
+				if f.Free(b) && (n > 20 || f.open(t, b, n < 2, n > 6)) {
 					f.Take(b)
 					if n > 1 {
 						f.Line(straightTo(b.Near(t.Of), t.Of), leadMM)
@@ -211,4 +212,9 @@ func (t Frame) box(toward unit.Degree, far unit.Millimetre) Box {
 // And is a box with a point in it.
 func (b Box) And(p Point) Box {
 	return Box{Point{min(b.Low.X, p.X), min(b.Low.Y, p.Y)}, Point{max(b.High.X, p.X), max(b.High.Y, p.Y)}}
+}
+
+// Through reports whether a straight from one point to another comes into a box.
+func Through(from, to Point, b Box) bool {
+	return segment{a: from, b: to, width: 1e-6}.in(b)
 }

@@ -28,7 +28,8 @@ func TestTextsKeepClear(t *testing.T) {
 		for range rapid.IntRange(1, 40).Draw(t, "texts") {
 			of := p.Places[rapid.IntRange(0, len(p.Places)-1).Draw(t, "place")]
 			b, _, _ := f.Put(outline.Frame{Of: of, Wide: unit.Millimetre(rapid.IntRange(2, 60).Draw(t, "wide")),
-				High: unit.Millimetre(rapid.IntRange(2, 12).Draw(t, "high")), Clear: unit.Millimetre(rapid.IntRange(0, 20).Draw(t, "clear")),
+				High: unit.Millimetre(rapid.IntRange(2, 12).Draw(t, "high")), Clear: unit.Millimetre(rapid.IntRange(0, 20).Draw(t,
+					"clear")),
 				Toward: unit.Degree(rapid.IntRange(-180, 180).Draw(t, "toward"))})
 			for _, o := range boxes {
 				if b.Low.X < o.High.X && o.Low.X < b.High.X && b.Low.Y < o.High.Y && o.Low.Y < b.High.Y {

@@ -158,7 +158,8 @@ func tree(s *sheet.Sheet, d *Drawing) (outline.Tree, []string) {
 	for i := range s.H.Branches {
 		d.branch(s, i)
 		b, mb := &d.Branches[i], &s.H.Branches[i]
-		r := outline.Run{From: at[mb.From], To: at[mb.To], Length: b.LengthMM, Width: b.WidthMM, Turn: mb.LeavesDeg.V, Told: mb.LeavesDeg.Set}
+		r := outline.Run{From: at[mb.From], To: at[mb.To], Length: b.LengthMM, Width: b.WidthMM, Turn: mb.LeavesDeg.V,
+			Told: mb.LeavesDeg.Set}
 		for _, v := range b.Bends {
 			r.Bends = append(r.Bends, outline.Bend{At: v.Station, Turn: v.Turn, Radius: v.Radius})
 		}

@@ -67,7 +67,8 @@ func (d *Drawing) notes(s *sheet.Sheet, p outline.Plan) {
 		b := &d.Branches[t.Run]
 		v := &s.H.Branches[t.Run].Vias[t.Bend]
 		if t.Past {
-			d.note(b.ID, fmt.Sprintf("Bend %d of %s lies %s mm from %s, and the branch is %s mm long: it is left out. Give it a place on the branch",
+			d.note(b.ID, fmt.Sprintf("Bend %d of %s lies %s mm from %s, and the branch is %s mm long: it is left out. "+
+				"Give it a place on the branch",
 				t.Bend+1, b.ID, mm(v.AtMM), s.H.Branches[t.Run].From, mm(b.LengthMM)))
 			continue
 		}
@@ -79,8 +80,10 @@ func (d *Drawing) notes(s *sheet.Sheet, p outline.Plan) {
 		b := &d.Branches[i]
 		least := s.Branches[i].Bend.MinMM
 		for k, v := range b.Bends {
-			if inside := v.Radius - b.BundleMM/2; v.Turn != 0 && v.Station <= b.LengthMM && math.Round(float64(inside)) < math.Floor(float64(least)) {
-				d.note(b.ID, fmt.Sprintf("Bend %d of %s has a radius of %s mm inside. The bundle takes %s mm or more: give the bend a larger radius",
+			if inside := v.Radius - b.BundleMM/2; v.Turn != 0 && v.Station <= b.LengthMM &&
+				math.Round(float64(inside)) < math.Floor(float64(least)) {
+				d.note(b.ID, fmt.Sprintf("Bend %d of %s has a radius of %s mm inside. The bundle takes %s mm or more: "+
+					"give the bend a larger radius",
 					k+1, b.ID, mm(max(0, inside)), mm(least)))
 			}
 		}
@@ -88,7 +91,8 @@ func (d *Drawing) notes(s *sheet.Sheet, p outline.Plan) {
 		case !b.Measured:
 			d.note(b.ID, fmt.Sprintf("%s has no length yet: it is drawn %s mm long, dashed. Measure it", b.ID, mm(unmeasured)))
 		case b.Break.Set:
-			d.note(b.ID, fmt.Sprintf("%s is shown broken: it is %s mm long, and %s mm of it are left out. Do not scale it", b.ID, mm(b.LengthMM),
+			d.note(b.ID, fmt.Sprintf("%s is shown broken: it is %s mm long, and %s mm of it are left out. Do not scale it", b.ID,
+				mm(b.LengthMM),
 				mm(b.Break.V.Long())))
 		}
 		if b.Guess {

@@ -220,7 +220,8 @@ func (c *canvas) broken(b *drawing.Branch) {
 	w := c.width(b.WidthMM) + 8
 	for _, along := range []unit.Millimetre{-2, 2} {
 		p := c.to(at).Away(heading, along)
-		c.way(plot.Bundle, heavy, p.Away(heading+90, w/2), p.Away(heading+90, w/8).Away(heading, 2.5), p.Away(heading-90, w/8).Away(heading, -2.5),
+		c.way(plot.Bundle, heavy, p.Away(heading+90, w/2), p.Away(heading+90, w/8).Away(heading, 2.5), p.Away(heading-90,
+			w/8).Away(heading, -2.5),
 			p.Away(heading-90, w/2))
 	}
 }
@@ -263,7 +264,8 @@ func (c *canvas) write(f flag) {
 	}
 	high := leading * f.size * unit.Millimetre(len(f.lines))
 	const air = 0.8
-	box, of, led := c.field.Put(outline.Frame{Of: f.of, Or: f.or, Wide: wide + 2*air, High: high + 2*air, Clear: f.clear, Toward: f.toward})
+	box, of, led := c.field.Put(outline.Frame{Of: f.of, Or: f.or, Wide: wide + 2*air, High: high + 2*air, Clear: f.clear,
+		Toward: f.toward})
 	if led {
 		c.way(plot.Lead, fine, box.Near(of), of)
 	}

@@ -92,7 +92,8 @@ func (c *canvas) datum() {
 		c.way(plot.Frame, thin, plot.Point{}, plot.Point{}.Away(heading, arm))
 	}
 	if c.Full {
-		c.later(flag{rank: thing, clear: 4, toward: -135, size: c.Size * 0.8, plain: true, lines: []string{"datum: x 0, y 0"}, layer: plot.TextLayer})
+		c.later(flag{rank: thing, clear: 4, toward: -135, size: c.Size * 0.8, plain: true, lines: []string{"datum: x 0, y 0"},
+			layer: plot.TextLayer})
 	}
 }
 
@@ -121,7 +122,8 @@ func filled(all ...string) []string {
 // sleeve draws a splice.
 func (c *canvas) sleeve(v *drawing.Sleeve) {
 	at, long, wide := c.to(v.At), max(c.mm(v.LongMM), 3), max(c.mm(v.WideMM), 1.2)
-	c.add(plot.Shape{Layer: plot.Splice, Line: plot.Line{Wide: thin}, Fill: plot.Middle, Closed: true, Way: rect(at, v.Heading, -long/2, long/2, wide)})
+	c.add(plot.Shape{Layer: plot.Splice, Line: plot.Line{Wide: thin}, Fill: plot.Middle, Closed: true, Way: rect(at, v.Heading,
+		-long/2, long/2, wide)})
 	lines := []string{v.ID}
 	if c.Full {
 		where := ""
@@ -146,14 +148,16 @@ func (c *canvas) label(l *drawing.Label) {
 	if len(part) == 0 {
 		return
 	}
-	c.add(plot.Shape{Layer: plot.LabelLayer, Line: plot.Line{Wide: thin}, Fill: plot.White, Closed: true, Way: band(part, c.width(l.WideMM)+0.8)})
+	c.add(plot.Shape{Layer: plot.LabelLayer, Line: plot.Line{Wide: thin}, Fill: plot.White, Closed: true, Way: band(part,
+		c.width(l.WideMM)+0.8)})
 	if !c.Full {
 		return
 	}
 	at, heading := b.At((l.From + l.To) / 2)
 	lines := append([]string(nil), l.Text...)
 	lines[0] = "label " + lines[0]
-	c.later(flag{rank: thing, of: c.to(at), clear: c.width(l.WideMM)/2 + 1.5, toward: heading - 90, size: c.Size * 0.7, lines: lines, layer: plot.TextLayer})
+	c.later(flag{rank: thing, of: c.to(at), clear: c.width(l.WideMM)/2 + 1.5, toward: heading - 90, size: c.Size * 0.7,
+		lines: lines, layer: plot.TextLayer})
 }
 
 // end draws a termination: its shell and its boot in outline, a cross where its branch is
@@ -240,7 +244,8 @@ func (c *canvas) peg(p drawing.Peg) {
 	c.way(plot.PegLayer, fine, at.Away(90, -r-1), at.Away(90, r+1))
 	box := plot.Box{Low: at.Minus(plot.Point{X: r + 1, Y: r + 1}), High: at.Plus(plot.Point{X: r + 1, Y: r + 1})}
 	c.field.Take(box)
-	c.later(flag{rank: number, of: at, clear: r + 0.5, toward: 45, size: c.Size * 0.7, lines: []string{pegNumber(p.No)}, plain: true, layer: plot.PegLayer})
+	c.later(flag{rank: number, of: at, clear: r + 0.5, toward: 45, size: c.Size * 0.7, lines: []string{pegNumber(p.No)},
+		plain: true, layer: plot.PegLayer})
 }
 
 // dial draws the clock of an end as it is seen from the wire side: a ring, a mark for the key

@@ -147,8 +147,10 @@ func (w *writer) shape(s *plot.Shape) {
 const narrow = 0.75
 
 // signs are signs that have a word of their own in plain ASCII.
-var signs = strings.NewReplacer("Ω", "Ohm", "Ω", "Ohm", "µ", "u", "μ", "u", "°", "deg", "×", "x", "·", ".", "±", "+/-", "−", "-", "–", "-", "—", "-",
-	"ß", "ss", "ø", "o", "Ø", "O", "æ", "ae", "Æ", "AE", "œ", "oe", "Œ", "OE", "ł", "l", "Ł", "L", "đ", "d", "Đ", "D", "ð", "d", "þ", "th", "ı", "i",
+var signs = strings.NewReplacer("Ω", "Ohm", "Ω", "Ohm", "µ", "u", "μ", "u", "°", "deg", "×", "x", "·", ".", "±", "+/-", "−", "-",
+	"–", "-", "—", "-",
+	"ß", "ss", "ø", "o", "Ø", "O", "æ", "ae", "Æ", "AE", "œ", "oe", "Œ", "OE", "ł", "l", "Ł", "L", "đ", "d", "Đ", "D", "ð", "d",
+	"þ", "th", "ı", "i",
 	"‘", "'", "’", "'", "“", `"`, "”", `"`, "…", "...")
 
 // ASCII is a text in plain ASCII: accents are left off, and what is no letter of the Latin
