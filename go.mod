@@ -19,6 +19,7 @@ require (
 	golang.org/x/image v0.48.0
 	golang.org/x/text v0.44.0
 	pgregory.net/rapid v1.3.0
+	rsc.io/pdf v0.1.1
 )
 
 require (

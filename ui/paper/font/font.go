@@ -13,9 +13,9 @@ import (
 	"contralay/model/unit"
 )
 
-// CapShare is how high a capital stands, as a share of the size of the face: 1.446 of its 2.048
+// CapShare is how high a capital stands, as a share of the size of the face: 1,480 of its 2,048
 // units an em. Source: the cap height that the face itself gives in its OS/2 table.
-const CapShare = 1446.0 / 2048
+const CapShare = 1480.0 / 2048
 
 // Face is one weight of the face.
 type Face struct {
