@@ -75,7 +75,7 @@ func (f *Field) Line(l Line, width unit.Millimetre) {
 		a, b := points[k-1], points[k]
 		n := max(1, int(math.Ceil(float64(a.To(b))/cellMM))) // long ones in parts, so that their squares are few
 		for i := range n {
-			g := segment{a.Plus(b.Minus(a).Times(float64(i) / float64(n))), a.Plus(b.Minus(a).Times(float64(i+1) / float64(n))), 0, width}
+			g := segment{a: a.Plus(b.Minus(a).Times(float64(i) / float64(n))), b: a.Plus(b.Minus(a).Times(float64(i+1) / float64(n))), width: width}
 			low, high := g.box(0)
 			id := len(f.all)
 			f.all = append(f.all, g)
@@ -177,6 +177,9 @@ func (f *Field) open(t Frame, b Box, close, over bool) bool {
 			}
 		}
 		for _, k := range c.segs {
+			if f.all[k].text && !close && g.to(f.all[k]) < f.all[k].width/2 {
+				return false
+			}
 			if !over && short.to(f.all[k]) < f.all[k].width/2 {
 				return false
 			}

@@ -11,6 +11,7 @@ type segment struct {
 	a, b  Point
 	run   int
 	width unit.Millimetre
+	text  bool // it is a text, over which no line leads
 }
 
 // box is what a segment lies within, with its width and room all round.
@@ -58,7 +59,7 @@ func ofLine(l Line, run int, width unit.Millimetre) stiff {
 	points := l.Points(0.5)
 	out := stiff{}
 	for k := 1; k < len(points); k++ {
-		out.add(segment{points[k-1], points[k], run, width})
+		out.add(segment{a: points[k-1], b: points[k], run: run, width: width})
 	}
 	return out
 }

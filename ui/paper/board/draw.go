@@ -263,7 +263,10 @@ func (c *canvas) write(f flag) {
 		return
 	}
 	high := leading * f.size * unit.Millimetre(len(f.lines))
-	const air = 0.8
+	air := f.size / 6
+	if !c.Full {
+		air = f.size / 10
+	}
 	box, of, led := c.field.Put(outline.Frame{Of: f.of, Or: f.or, Wide: wide + 2*air, High: high + 2*air, Clear: f.clear,
 		Toward: f.toward})
 	if led {

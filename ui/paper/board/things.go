@@ -7,9 +7,11 @@ import (
 	"strconv"
 	"strings"
 
+	"contralay/calc/formula/outline"
 	"contralay/calc/query/drawing"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/paper/font"
 	"contralay/ui/paper/plot"
 )
 
@@ -19,7 +21,9 @@ func (c *canvas) later(f flag) { c.waiting = append(c.waiting, f) }
 // flags writes what waits.
 func (c *canvas) flags() {
 	for i := range c.d.Branches {
-		c.branchFlag(&c.d.Branches[i])
+		if b := &c.d.Branches[i]; c.Full || !c.along(b) {
+			c.branchFlag(b)
+		}
 	}
 	slices.SortStableFunc(c.waiting, func(a, b flag) int { return cmp.Compare(a.rank, b.rank) })
 	for _, f := range c.waiting {
@@ -27,10 +31,36 @@ func (c *canvas) flags() {
 	}
 }
 
+// along writes what a branch is along it, where there is room for that.
+func (c *canvas) along(b *drawing.Branch) bool {
+	text := b.ID + "  " + c.short(b)
+	l := c.line(b.Line)
+	wide, high := font.Of(true).Width(text, c.Size), c.Size*1.05
+	t := outline.Along{Wide: wide + 1, High: high, Clear: c.width(b.WidthMM)/2 + 0.6}
+	for _, part := range []unit.Millimetre{0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8} {
+		t.Stations = append(t.Stations, l.Length()*part)
+	}
+	at, heading, ok := c.field.PutAlong(l, t)
+	if !ok || b.Break.Set {
+		return false
+	}
+	base := at.Away(heading, 0.5).Away(heading+90, 0.24*c.Size)
+	c.add(plot.Shape{Layer: plot.TextLayer, Middle: base, Size: c.Size, Bold: true, Turn: heading, Text: text})
+	return true
+}
+
+// short is the length of a branch without its unit.
+func (c *canvas) short(b *drawing.Branch) string {
+	return strings.Replace(c.lengthOf(b), " "+c.Sys.Name(), "", 1)
+}
+
 // branchFlag says what a branch is.
 func (c *canvas) branchFlag(b *drawing.Branch) {
 	at, heading := b.Line.At(b.Line.Length() / 2)
 	lines := []string{b.ID + "  " + c.lengthOf(b)}
+	if !c.Full { // one unit for all of the page
+		lines[0] = b.ID + "  " + c.short(b)
+	}
 	if c.Full {
 		if b.BundleMM > 0 {
 			says := "OD " + c.Sys.Diameter(b.BundleMM)
@@ -87,9 +117,10 @@ func (c *canvas) lengthOf(b *drawing.Branch) string {
 
 // datum marks where x and y begin.
 func (c *canvas) datum() {
-	const arm = 9
+	arm := 2 * c.Size
 	for _, heading := range []unit.Degree{0, 90, 180, 270} {
 		c.way(plot.Frame, thin, plot.Point{}, plot.Point{}.Away(heading, arm))
+		c.field.Line(straight(plot.Point{}, plot.Point{}.Away(heading, arm)), thin)
 	}
 	if c.Full {
 		c.later(flag{rank: thing, clear: 4, toward: -135, size: c.Size * 0.8, plain: true, lines: []string{"datum: x 0, y 0"},
