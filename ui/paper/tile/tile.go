@@ -59,7 +59,7 @@ type Cell struct {
 	Col, Row int
 	Name     string
 	Live     plot.Box // of the drawing
-	Empty    bool     // nothing of the drawing is on it, so it is left out
+	Empty    bool     // it shows nothing that its neighbours do not show, so it is left out
 }
 
 // Cut is a drawing cut into cells.
@@ -90,7 +90,14 @@ func Of(s *plot.Sheet, p Paper) Cut {
 		for col := range c.Cols {
 			low := plot.Point{X: top.X + unit.Millimetre(col)*(live.X-Overlap), Y: top.Y - unit.Millimetre(row)*(live.Y-Overlap) - live.Y}
 			cell := Cell{Col: col, Row: row, Name: name(col, row), Live: plot.Box{Low: low, High: low.Plus(live)}}
-			cell.Empty = !shows(s, cell.Live)
+			own := cell.Live // what lies in an overlap is of the page at the left, or above: that one shows it whole
+			if col > 0 {
+				own.Low.X += Overlap
+			}
+			if row > 0 {
+				own.High.Y -= Overlap
+			}
+			cell.Empty = !shows(s, own)
 			c.Cells = append(c.Cells, cell)
 		}
 	}

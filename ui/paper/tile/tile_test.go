@@ -17,8 +17,23 @@ func inside(b plot.Box, p plot.Point) bool {
 	return p.X >= b.Low.X-1e-9 && p.X <= b.High.X+1e-9 && p.Y >= b.Low.Y-1e-9 && p.Y <= b.High.Y+1e-9
 }
 
+// near is whether a millimetre of a line lies within 2 mm of a box: lines are looked at in steps.
+func near(s *plot.Sheet, b plot.Box) bool {
+	room := plot.Point{X: 2, Y: 2}
+	b.Low, b.High = b.Low.Minus(room), b.High.Plus(room)
+	for _, shape := range s.Shapes {
+		from, to := shape.Way[0], shape.Way[1]
+		for n := range int(from.To(to)) + 2 {
+			if inside(b, from.Plus(to.Minus(from).Times(float64(n)/float64(int(from.To(to))+1)))) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // Whatever is drawn, every point of every line is on a page that is printed, two pages side by side
-// share 10 mm, and a page is left out only where no line comes onto it.
+// share 10 mm, and no page is printed that no line comes onto.
 func TestTilesHoldEveryLine(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := &plot.Sheet{}
@@ -48,9 +63,7 @@ func TestTilesHoldEveryLine(t *testing.T) {
 				found := false
 				for _, cell := range c.Cells {
 					if inside(cell.Live, at) {
-						in := plot.Box{Low: cell.Live.Low.Plus(plot.Point{X: 0.01, Y: 0.01}),
-							High: cell.Live.High.Minus(plot.Point{X: 0.01, Y: 0.01})}
-						used[cell.Name] = used[cell.Name] || inside(in, at) // more than a touch
+						used[cell.Name] = true
 						found = found || !cell.Empty
 					}
 				}
@@ -60,8 +73,8 @@ func TestTilesHoldEveryLine(t *testing.T) {
 			}
 		}
 		for i, cell := range c.Cells {
-			if cell.Empty && used[cell.Name] {
-				t.Fatalf("%s is left out and a line is on it", cell.Name)
+			if !cell.Empty && !used[cell.Name] && !near(s, cell.Live) {
+				t.Fatalf("%s is printed and no line is on it", cell.Name)
 			}
 			if size := cell.Live.High.Minus(cell.Live.Low); math.Abs(float64(size.X-(c.Wide-20))) > 1e-6 ||
 				math.Abs(float64(size.Y-(c.High-20))) > 1e-6 {
