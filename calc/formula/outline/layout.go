@@ -138,7 +138,7 @@ func (l *layout) farthest(from int) (place int, far unit.Millimetre) {
 	place = from
 	l.each(from, func(p, by int) {
 		if by >= 0 {
-			at[p] = at[l.other(by, p)] + l.Runs[by].Length
+			at[p] = at[l.other(by, p)] + l.Runs[by].Length + l.Runs[by].Out
 		}
 		if at[p] > far || at[p] == far && p < place {
 			place, far = p, at[p]
@@ -169,7 +169,7 @@ func (l *layout) outward(root int, forward []Line) {
 		for _, k := range l.order[l.other(i, l.near[i])] {
 			beyond, ends = max(beyond, l.deep[k]), ends+l.leaves[k]
 		}
-		l.deep[i], l.leaves[i] = l.Runs[i].Length+beyond, max(1, ends)
+		l.deep[i], l.leaves[i] = l.Runs[i].Length+l.Runs[i].Out+beyond, max(1, ends)
 	}
 	for place := range l.order {
 		slices.SortStableFunc(l.order[place], func(a, b int) int {

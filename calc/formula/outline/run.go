@@ -19,6 +19,7 @@ type Bend struct {
 type Run struct {
 	From, To int             // places, counted from 0
 	Length   unit.Millimetre // along the centre line, 0 or more
+	Out      unit.Millimetre // how much longer it is than it is drawn: it decides what is the longest way
 	Width    unit.Millimetre // what it takes on the board
 	Bends    []Bend
 	Turn     unit.Degree // how it leaves its near end

@@ -74,7 +74,7 @@ func shorten(t outline.Tree, p outline.Plan, d *Drawing, way unit.Degree, more u
 	at := from + (long-out)/2 // whole millimetres stay on both sides as far as they go
 	d.Branches[best].Break = model.Some(Break{at, at + out})
 	r := &t.Runs[best]
-	r.Length -= out
+	r.Length, r.Out = r.Length-out, out
 	bends := append([]outline.Bend(nil), r.Bends...)
 	for k := range bends {
 		if bends[k].At >= at+out {
