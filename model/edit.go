@@ -35,6 +35,7 @@ func (h *Harness) EditBranch(i int, f func(*Branch)) *Harness {
 	n.Branches = slices.Clone(h.Branches)
 	b := &n.Branches[i]
 	b.Layers = CloneLayers(b.Layers)
+	b.Vias = slices.Clone(b.Vias)
 	b.Covers = slices.Clone(b.Covers)
 	b.Asides = CloneAsides(b.Asides)
 	f(b)

@@ -23,6 +23,7 @@ func (o Opt[T]) Or(d T) T {
 type Harness struct {
 	Head         Head
 	Rules        Rules
+	Board        Board
 	Reels        []Reel
 	Parts        []Part
 	Terminations []Termination
@@ -46,6 +47,13 @@ type Head struct {
 	ListedFrom             Opt[string] // listed_from: the independent list that [[listed]] was read from
 	MockUp                 Opt[string] // who measured the lengths, and what with
 	Note                   Opt[string]
+}
+
+// Board is what the full-size drawing lies on.
+type Board struct {
+	WidthMM, HeightMM Opt[unit.Millimetre]
+	PegMM             Opt[unit.Millimetre] // diameter of its pegs
+	Datum             Opt[string]          // the place that x and y are measured from, a termination or a breakout
 }
 
 // Listed is one net of an independent list: cavities that are joined, and to nothing else
@@ -175,6 +183,7 @@ type Branch struct {
 	ToleranceMM []unit.Millimetre // minus, plus
 	BendMM      Opt[unit.Millimetre]
 	BendDeg     Opt[unit.Degree]
+	LeavesDeg   Opt[unit.Degree] // how the drawing turns into it at its end nearer the datum: + left, seen from above
 	Environment []Surrounding
 	Supported   Opt[bool]
 	AmbientC    Opt[unit.Celsius]
@@ -183,10 +192,18 @@ type Branch struct {
 	LeaversOut  Opt[bool] // wish: what leaves first lies outermost
 	UnitsIn     Opt[bool] // wish: units lie in the centre
 	DataApart   Opt[bool] // wish: trigger and data do not lie beside power
+	Vias        []Via
 	Layers      []Layer
 	Covers      []Cover
 	AsBuilt     []AsBuilt
 	Asides      []Aside
+}
+
+// Via is a bend of a branch on the drawing. It turns the branch and leaves its length alone.
+type Via struct {
+	AtMM     unit.Millimetre      // from its from end to the middle of the bend, along the centre line
+	TurnDeg  unit.Degree          // + to the left, seen from above the board and from the from end
+	RadiusMM Opt[unit.Millimetre] // of the centre line
 }
 
 // Measured reports whether the length of a branch is known: one may be drawn before it is.

@@ -44,6 +44,7 @@ type options struct {
 	serial    string   // of what is built
 	layer     string   // that is in hand in a section
 	by        string   // what the colours of a section tell apart
+	paper     string   // that a drawing is printed on
 }
 
 // mostEffort is some minutes of search.
@@ -93,10 +94,11 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.full = o.full || name == "full"
 		o.keepOdd = o.keepOdd || name == "keep-odd"
 		return nil
-	case "colour", "color", "centres", "centre", "layers", "effort", "catalogue", "spares", "pairs", "shielded", "lay-ratio", "bounce", "o",
+	case "colour", "color", "centres", "centre", "layers", "effort", "catalogue", "spares", "pairs", "shielded", "lay-ratio",
+		"bounce", "o",
 		"out", "on", "serial",
 		"accept", "without",
-		"into", "recipe", "unit", "spec", "sheet", "layer", "by":
+		"into", "recipe", "unit", "spec", "sheet", "layer", "by", "paper":
 	default:
 		return misuse{fmt.Sprintf("there is no flag --%s (contralay --help)", name)}
 	}
@@ -136,6 +138,8 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.layer = v
 	case "by":
 		o.by = v
+	case "paper":
+		o.paper = v
 	case "accept":
 		o.accept = v
 	case "without":

@@ -78,6 +78,11 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --layer N                take this layer in hand: 0 is the centre, 1 the first round it
       --by WHAT                what the colours tell apart: colour (default), destination,
                                size, role, temperature or tightness
+  contralay drawing FILE -o DIR
+                               draw the harness at full size: PDF, SVG and DXF
+      --paper a4|a3|letter|roll610|roll914|roll1067
+                               what the PDF is printed on (default a4)
+      --on DAY                 the date on it (default: today)
   contralay help TOPIC         print one page: %s
   contralay completion SHELL   print completions for bash, zsh or fish
   contralay version            print the release
@@ -88,7 +93,7 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
   --colour auto|always|never   bench: use colour
   --bounce MS                  bench: count the same key again within MS once (0: off)
 
-FILE may be - for standard input (check, figures, sheet, section).
+FILE may be - for standard input (check, figures, sheet, section, drawing).
 This is a planning aid, not an approval. See the cautions in README.md.
 `
 
@@ -176,12 +181,14 @@ func dispatch(args []string, w world) (int, error) {
 		return sheetFor(f, o, w)
 	case "section":
 		return sectionOf(more, o, w)
+	case "drawing":
+		return drawingOf(more, o, w)
 	case "learn":
 		return usage, misuse{"learn is now called measured: contralay measured FILE... compares what was measured with what was predicted"}
 	default:
 		if len(more) > 0 {
 			return usage,
-				misuse{fmt.Sprintf("%q is no command. The commands are new, check, figures, plan, inserts, sheet, section, run, "+
+				misuse{fmt.Sprintf("%q is no command. The commands are new, check, figures, plan, inserts, sheet, section, drawing, run, "+
 					"measured, import, "+
 					"compare, "+
 					"help, completion, version (contralay --help)", cmd)}

@@ -57,6 +57,7 @@ func join(h *model.Harness, breakout string) (*model.Harness, []string, error) {
 	one := a
 	one.From, one.To, one.LengthMM = p.From, q.To, unit.Written(p.LengthMM+q.LengthMM)
 	one.Covers, one.Asides = j.covers(p, q), j.variants(p, q)
+	joinDrawing(&one, &p, &q, side(x, x.Branch[q.ID], q.To)[h.Board.Datum.V])
 	j.surroundings(&one)
 	j.bend(&one)
 	if err := j.layUp(&one); err != nil {
@@ -64,6 +65,10 @@ func join(h *model.Harness, breakout string) (*model.Harness, []string, error) {
 	}
 	j.once()
 	n := *h
+	if h.Board.Datum.V == breakout {
+		n.Board.Datum = model.Opt[string]{}
+		j.say("the drawing had its datum at %s: it has none now", breakout)
+	}
 	n.Branches = slices.Clone(h.Branches)
 	n.Branches[meet[0]] = one
 	n.Branches = slices.Delete(n.Branches, meet[1], meet[1]+1)

@@ -40,6 +40,7 @@ type Noun struct {
 var labels = map[string]map[string]Label{
 	"harness": headLabels, "rules": rulesLabels, "reel": reelLabels, "part": partLabels, "termination": terminationLabels,
 	"breakout": breakoutLabels, "splice": spliceLabels, "wire": wireLabels, "feed": feedLabels, "unit": unitLabels,
+	"board": boardLabels, "branch.via": viaLabels,
 	"branch": branchLabels, "branch.layer": layerLabels, "branch.cover": coverLabels, "branch.as_built": asBuiltLabels,
 	"branch.aside": asideLabels, "branch.aside.layer": layerLabels, "branch.aside.cover": coverLabels,
 	"build": buildLabels, "build.step": tickedLabels,
@@ -52,6 +53,7 @@ var labels = map[string]map[string]Label{
 var nouns = map[string]Noun{
 	"harness":            {One: "this harness", Does: "Name, number, revision, supply"},
 	"rules":              {One: "rules of this shop", Does: "Limits and habits, each with its default beside it"},
+	"board":              {One: "board", Does: "What the full-size drawing lies on: its size, its pegs, its datum"},
 	"reel":               {One: "reel", Many: "reels", Does: "Wire measured on this job, and how much there is"},
 	"part":               {One: "part", Many: "parts", Does: "What you read off a tube or a boot in hand"},
 	"termination":        {One: "termination", Many: "terminations", Does: "Where wires stop: connectors, rings, flying leads"},
@@ -61,6 +63,7 @@ var nouns = map[string]Noun{
 	"feed":               {One: "feed", Many: "feeds", Does: "Fuses and electronic limits, with the wires on them"},
 	"unit":               {One: "unit", Many: "units", Does: "Wires made up first and laid as one"},
 	"branch":             {One: "branch", Many: "branches", Does: "Each run of bundle between two places"},
+	"branch.via":         {One: "bend of the drawing", Many: "bends of the drawing", Does: "Where the drawing bends it", Order: true},
 	"branch.layer":       {One: "layer", Many: "layers", Does: "Its lay-up, from the centre outward", Order: true},
 	"branch.cover":       {One: "cover", Many: "covers", Does: "What goes over it, from the inside out", Order: true},
 	"branch.as_built":    {One: "measured layer", Many: "measured layers", Does: "What was measured on the board"},

@@ -106,6 +106,7 @@ var branchLabels = map[string]Label{
 	"tolerance_mm":    {Says: "tolerance", Pair: [2]string{"shorter by", "longer by"}, Does: "How much shorter and longer it may be"},
 	"bend_mm":         {Says: "bend radius", Does: "Inside radius of its tightest bend", First: 40},
 	"bend_deg":        {Says: "bend", Does: "How far it turns there", First: 90, Step: 15},
+	"leaves_deg":      {Says: "leaves at", Does: "Turn of the drawing into this branch: + left, - right, 0 straight on", Step: 5},
 	"environment":     {Says: "runs through", Item: "condition", Does: "What it has to withstand on its way"},
 	"supported":       {Says: "supported", Does: "It is clipped along its way", Left: is(false, "")},
 	"ambient_c":       {Says: "air round it", Does: "How warm the air round this branch is", Left: ambientLeft, Step: 5},
