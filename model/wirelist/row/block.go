@@ -23,7 +23,6 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	}
 	b.PartRuns()
 	b.WithoutZeros()
-	ends := b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin)
 	pinTable := b.IsPinTable()
 	settleBareSizes(b, im)
 	b.SettleRanges()
@@ -47,17 +46,13 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 		r.Cells = []string{table.Tidy(strings.Join(r.Cells, " "))}
 		titles = append(titles, r)
 	}
-	if pinTable {
+	if pinTable && !b.InCells() || b.Has(name.FieldVia) {
 		t = connectorOf(im, b, titles, only)
 	} else {
 		for _, r := range titles {
 			_, text := r.Filled()
 			im.Say(report.Note, "above the table", here(r.Line), text, "left out")
 		}
-	}
-	if !pinTable && !ends && !b.Has(name.FieldWire) && !(im.Opt.NoEnds && b.Has(name.FieldSignal)) {
-		im.Say(report.Warn, "columns name neither a cavity nor ends", here(b.Head), "", "left out")
-		return
 	}
 	for _, c := range b.Cols {
 		if c.Field == name.FieldKeep && c.Head != "" {

@@ -22,6 +22,7 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 		for _, key := range slices.Sorted(maps.Keys(h.Recipe.Columns)) {
 			if table.Fold(key) == f {
 				unitOf(name.Words(f), c)
+				c.Given = true
 				return name.Meaning{Field: h.Recipe.Columns[key]}, true
 			}
 		}
@@ -38,6 +39,9 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 	}
 	if h.sizeAndColour(all) {
 		return name.Meaning{Field: name.FieldGauge}, true
+	}
+	if m, ok := h.inBrackets(f); ok {
+		return m, true
 	}
 	for _, try := range [][]string{bare, withoutUnit(bare)} {
 		if m, ok := h.Words[strings.Join(try, " ")]; ok {
@@ -58,7 +62,67 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 	if isCableHeading(bare) {
 		return name.Meaning{Field: name.FieldCable}, true
 	}
+	if parted := partWords(cell); parted != cell {
+		return h.mean(parted, c)
+	}
+	return h.lastWords(bare)
+}
+
+// inBrackets reads what stands in the brackets of a heading as its meaning, where that is a value of a
+// wire: "To (Color)" is the colour.
+func (h Headings) inBrackets(folded string) (name.Meaning, bool) {
+	_, in, _ := strings.Cut(folded, "(")
+	in, _, closed := strings.Cut(in, ")")
+	if m, ok := h.Words[strings.Join(name.Words(in), " ")]; ok && closed {
+		switch m.Field {
+		case name.FieldColour, name.FieldGauge, name.FieldLength, name.FieldSpec:
+			return m, true
+		}
+	}
 	return name.Meaning{}, false
+}
+
+// lastWords reads a heading that ends with a value of a wire by its end: "Kestrel wire colour". What is
+// the colour or the size of something else than a wire is none.
+func (h Headings) lastWords(all []string) (name.Meaning, bool) {
+	for from := 1; from < len(all); from++ {
+		m, ok := h.Words[strings.Join(all[from:], " ")]
+		if !ok {
+			continue
+		}
+		switch m.Field {
+		case name.FieldColour, name.FieldGauge, name.FieldLength, name.FieldCurrent, name.FieldNote, name.FieldStripe:
+		default:
+			continue
+		}
+		for _, w := range all[:from] {
+			switch w {
+			case "contact", "pin", "terminal", "socket":
+				if m.Field == name.FieldGauge {
+					return name.Meaning{Field: name.FieldContact}, true
+				}
+				return name.Meaning{}, false
+			case "seal", "housing", "connector", "plug", "boot", "heat", "shrink", "sleeve", "label", "led", "lamp", "button", "part",
+				"hole",
+				"bolt", "screw", "stud", "lug", "loom", "conduit", "tape", "drill", "sheath", "jacket", "file", "paper", "bundle":
+				return name.Meaning{}, false
+			}
+		}
+		return m, true
+	}
+	return name.Meaning{}, false
+}
+
+// partWords parts words that are written as one, "WireColor".
+func partWords(head string) string {
+	var b strings.Builder
+	for i, r := range head {
+		if i > 0 && r >= 'A' && r <= 'Z' && head[i-1] >= 'a' && head[i-1] <= 'z' {
+			b.WriteByte(' ')
+		}
+		b.WriteRune(r)
+	}
+	return b.String()
 }
 
 // sizeAndColour reports whether a heading names both, "Colour/Size", "Wire gauge & color".

@@ -9,9 +9,9 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// settle gives every column its use, once the rows show what stands in them. What no wire
-// takes is kept as text.
-func (h Headings) settle(b *Block) {
+// Settle gives every column its use, once the rows show what stands in them and the sides are
+// known. What no wire takes is kept as text.
+func (h Headings) Settle(b *Block) {
 	h.sizesAsWires(b)
 	h.cablesAsWires(b)
 	b.settleRuns()
@@ -41,7 +41,7 @@ func (h Headings) cablesAsWires(b *Block) {
 	for i := range b.Cols {
 		c := &b.Cols[i]
 		if f := strings.Join(name.Words(table.Fold(c.Head)), " "); c.Field != name.FieldCable || f != "cable" && f != "kabel" ||
-			h.given(c.Head, i) {
+			h.Given(c.Head, i) {
 			continue
 		}
 		seen := map[string]bool{}

@@ -8,25 +8,34 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// devicePins settles two headings "ECU pin" and "Sensor pin" of a row that names no
-// other ends: the wires run from the one device to the other.
+// devicePins settles the headings "ECU pin" and "Sensor pin" of a row that names no other ends: the
+// wires run from the one device to the other, and what a third says stays text. One alone is
+// the cavities of its device.
 func (h Headings) devicePins(cols []Column) bool {
 	var of []int
+	other := false
 	for i, c := range cols {
 		w := name.Words(table.Fold(c.Head))
 		switch {
-		case c.Field == name.FieldKeep && len(w) > 1 && h.Words[w[len(w)-1]].Field == name.FieldPin:
+		case c.Given:
+		case (c.Field == name.FieldKeep || c.Of != "") && len(w) > 1 && h.Words[w[len(w)-1]].Field == name.FieldPin:
 			of = append(of, i)
-		case c.Field == name.FieldFrom || c.Field == name.FieldTo || c.Field == name.FieldPin || c.Field == name.FieldFromPin ||
+		case c.Field == name.FieldFrom || c.Field == name.FieldTo:
+			other = true
+		case c.Field == name.FieldPin || c.Field == name.FieldFromPin ||
 			c.Field == name.FieldToPin || c.Field == name.FieldConnector:
 			return false
 		}
 	}
-	if len(of) != 2 {
+	if len(of) == 0 || other && len(of) > 1 {
 		return false
 	}
-	for k, i := range of {
-		cols[i].Field = []name.Field{name.FieldFromPin, name.FieldToPin}[k]
+	fields := []name.Field{name.FieldFromPin, name.FieldToPin}
+	if len(of) == 1 {
+		fields[0] = name.FieldPin
+	}
+	for k, i := range of[:min(len(of), 2)] {
+		cols[i].Field = fields[k]
 		cols[i].Of = cols[i].Head
 		if cut := strings.LastIndexAny(cols[i].Head, " -_/."); cut > 0 {
 			cols[i].Of = strings.TrimRight(cols[i].Head[:cut], " -_/.")
@@ -35,10 +44,11 @@ func (h Headings) devicePins(cols []Column) bool {
 	return true
 }
 
-// sides settles what one heading alone does not say: of two headings "pin" the one
+// Sides settles what one heading alone does not say: of two headings "pin" the one
 // behind "from" is its, a "No." is the wire's id in a from-to list and the pin in a
 // table that has no other.
-func (h Headings) sides(cols []Column) {
+func (h Headings) Sides(cols []Column) {
+	h.devicePins(cols)
 	has := func(f name.Field) bool {
 		return slices.ContainsFunc(cols, func(c Column) bool { return c.Field == f })
 	}
@@ -68,7 +78,7 @@ func (h Headings) sides(cols []Column) {
 	for i := 1; i < len(cols); i++ {
 		switch before := cols[i-1].Field; before {
 		case name.FieldLength, name.FieldGauge, name.FieldCurrent:
-			if cols[i].Field == name.FieldUnit || isUnitHeading(cols[i].Head) && !h.given(cols[i].Head, i) {
+			if cols[i].Field == name.FieldUnit || isUnitHeading(cols[i].Head) && !h.Given(cols[i].Head, i) {
 				cols[i].Field, cols[i-1].Measured = name.FieldUnit, i
 			}
 		}
@@ -138,7 +148,7 @@ func (h Headings) italian(cols []Column) {
 	for i, c := range cols {
 		f := table.Fold(c.Head)
 		switch {
-		case h.given(c.Head, i):
+		case h.Given(c.Head, i):
 		case f == "a" && c.Field == name.FieldTo && to:
 			cols[i].Field = name.FieldCurrent
 		case strings.HasPrefix(f, "a ") && from && !to && c.Field == name.FieldFrom:

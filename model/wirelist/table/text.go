@@ -73,20 +73,39 @@ func Fold(s string) string {
 	b.Grow(len(s))
 	for _, r := range strings.ToLower(s) {
 		switch r {
-		case 'ä', 'à', 'á', 'â', 'ã', 'å':
+		case 'ä', 'à', 'á', 'â', 'ã', 'å', 'ą', 'ă':
 			r = 'a'
-		case 'ö', 'ò', 'ó', 'ô', 'õ', 'ø':
+		case 'ö', 'ò', 'ó', 'ô', 'õ', 'ø', 'ő':
 			r = 'o'
-		case 'ü', 'ù', 'ú', 'û':
+		case 'ü', 'ù', 'ú', 'û', 'ů', 'ű':
 			r = 'u'
-		case 'é', 'è', 'ê', 'ë':
+		case 'é', 'è', 'ê', 'ë', 'ę', 'ě':
 			r = 'e'
-		case 'í', 'ì', 'î', 'ï':
+		case 'í', 'ì', 'î', 'ï', 'ı':
 			r = 'i'
-		case 'ç':
+		case 'ç', 'ć', 'č':
 			r = 'c'
-		case 'ñ':
+		case 'ñ', 'ń', 'ň':
 			r = 'n'
+		case 'ł':
+			r = 'l'
+		case 'ś', 'š', 'ş', 'ș':
+			r = 's'
+		case 'ż', 'ź', 'ž':
+			r = 'z'
+		case 'ř':
+			r = 'r'
+		case 'ý':
+			r = 'y'
+		case 'ď':
+			r = 'd'
+		case 'ť', 'ț':
+			r = 't'
+		case 'ğ':
+			r = 'g'
+		case 'æ':
+			b.WriteByte('a')
+			r = 'e'
 		case 'ß':
 			b.WriteByte('s')
 			r = 's'

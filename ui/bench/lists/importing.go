@@ -11,6 +11,7 @@ import (
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
 	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -47,7 +48,7 @@ func readList(m *desk.Model, in importing) *importing {
 	recipe := &in.Recipe
 	in.Cols = nil
 	for _, t := range in.Tables {
-		in.Cols = append(in.Cols, shape.Columns(t, recipe)...)
+		in.Cols = append(in.Cols, reading.Columns(t, recipe)...)
 	}
 	name := strings.TrimSuffix(filepath.Base(in.Path), filepath.Ext(in.Path))
 	in.H, in.Rep, in.Err = wirelist.Import(in.Tables, draft.Options{Recipe: recipe, Unit: in.Unit, Catalogue: m.Cfg.Cat, Name: name})

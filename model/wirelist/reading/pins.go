@@ -1,0 +1,74 @@
+package reading
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// What the cells of a pin table say of its connectors.
+
+// inCells finds a column of cavities whose cells name the connector too.
+//
+//	Pin    | Label
+//	X9:B04 | Coil 1
+func (l *look) inCells(b *shape.Block) {
+	if !b.IsPinTable() {
+		return
+	}
+	i := l.holds(b.Cols, name.FieldPin)
+	if i < 0 || b.Cols[i].Of != "" {
+		return
+	}
+	p := &l.prof[i]
+	b.Cols[i].InCell = p.most(p.ends) && !b.Has(name.FieldConnector)
+}
+
+// groups finds the column that parts the cavities of a table which come again: what has one number
+// in two groups of a board is two places.
+//
+//	Use       | Type    | Pin | Board
+//	Arm angle | Analog  | 0   | Controller
+//	Arm motor | PWM     | 0   | Controller
+func (l *look) groups(b *shape.Block) {
+	if !b.IsPinTable() {
+		return
+	}
+	pin := l.holds(b.Cols, name.FieldPin)
+	if pin < 0 || b.Cols[pin].InCell || !l.comesAgain(b, pin, -1) {
+		return
+	}
+	for i, c := range b.Cols {
+		if i >= len(l.prof) || i == pin || c.Field != name.FieldKeep || c.Given {
+			continue
+		}
+		if p := &l.prof[i]; p.filled == l.prof[pin].filled && 2*p.distinct <= p.filled+1 && p.prose == 0 && !p.most(p.numbers) &&
+			!l.comesAgain(b, pin, i) {
+			b.Cols[i].Field, b.Cols[i].Group = name.FieldConnector, true
+			return
+		}
+	}
+}
+
+// comesAgain reports whether a cavity of one connector, and of one group, stands in two rows that name two
+// nets.
+func (l *look) comesAgain(b *shape.Block, pin, group int) bool {
+	signal := map[string]string{}
+	for _, r := range l.src.Rows {
+		if pin >= len(r.Cells) || r.Cells[pin] == "" || shape.IsText(r) {
+			continue
+		}
+		key := b.Cell(r.Cells, name.FieldConnector) + "\x00" + r.Cells[pin]
+		if group >= 0 && group < len(r.Cells) {
+			key += "\x00" + r.Cells[group]
+		}
+		called := table.Fold(strings.TrimSpace(b.Cell(r.Cells, name.FieldSignal)))
+		if was, ok := signal[key]; ok && was != called {
+			return true
+		}
+		signal[key] = called
+	}
+	return false
+}
