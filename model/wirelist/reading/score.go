@@ -66,7 +66,7 @@ func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
 	case b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun):
 		ends := col(name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun)
 		if ends < 0 {
-			return nil, l.listed(b, value)
+			return []string{"no cell says an end"}, l.listed(b, value) || l.saysWires()
 		}
 		if l.isDistances(b, value) {
 			return nil, false
@@ -74,6 +74,13 @@ func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
 		return []string{"ends in " + shape.At(b.Cols, ends)}, true
 	}
 	return []string{"ids"}, l.listed(b, value)
+}
+
+// saysWires reports whether the headings are those of a list of wires and of nothing else, whatever
+// stands below them.
+func (l *look) saysWires() bool {
+	n := len(l.src.Head)
+	return n > 0 && l.h.IsHead(l.src.Head[n-1]) && l.kindByWords() == ""
 }
 
 // empty reports whether no column holds anything.
@@ -100,7 +107,7 @@ func (l *look) listed(b *shape.Block, value int) bool {
 func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
 	pin := l.holds(b.Cols, name.FieldPin)
 	if pin < 0 {
-		return nil, b.Cols[l.find(b.Cols, name.FieldPin)].Given
+		return []string{"no cell below " + shape.At(b.Cols, l.find(b.Cols, name.FieldPin))}, l.saysWires()
 	}
 	p, c := &l.prof[pin], &b.Cols[pin]
 	beside := 0

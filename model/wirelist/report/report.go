@@ -55,16 +55,18 @@ type Report struct {
 	Unsaid  map[string]bool            // terminations that they do not name: called after the file, or by a number
 }
 
-// The rules of ends that lists name without a cavity and that become a termination of one cavity.
+// The rules of ends that lists name without a cavity and that become a termination of one cavity, or of
+// one for each wire.
 const (
 	EndWithoutCavity = "end without cavity"
 	StudOfWires      = "a stud of several wires"
+	DeviceNumbered   = "a device without cavities"
 )
 
 // BareEnds are the ends that lists name without a cavity and that have one in the harness.
 func (r *Report) BareEnds() (all []string) {
 	for _, f := range r.Findings {
-		if f.Rule == EndWithoutCavity || f.Rule == StudOfWires {
+		if f.Rule == EndWithoutCavity || f.Rule == StudOfWires || f.Rule == DeviceNumbered {
 			all = append(all, f.What)
 		}
 	}
