@@ -193,7 +193,8 @@ func byNeighbour(im *draft.Importer, in map[*draft.Item]int) {
 		if it.Cue.Conductors == 0 && len(run) == 3 {
 			n = 3 // a sensor and its ground
 		}
-		if it.Cue.Conductors == 0 && !(it.To.Term != nil && it.From.Term != nil && len(run) == n) && !ofOneThing(run, n) {
+		if it.Cue.Conductors == 0 && !(it.To.Term != nil && it.From.Term != nil && len(run) == n) && !(it.Cue.Twisted &&
+			ofOneThing(run, n)) {
 			i += len(run)
 			continue
 		}

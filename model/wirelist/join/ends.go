@@ -86,6 +86,7 @@ func Ends(im *draft.Importer) {
 		}
 		e.Pin = strings.ReplaceAll(e.Pin, ":", "-")
 		e.Term = im.Named(e.Text, it.Place, false)
+		e.Term.Numbered = e.Term.Numbered || numbered[k] > 0
 		if stud && !e.Term.Stud {
 			e.Term.Stud = true
 			im.Say(report.Note, report.StudOfWires, it.Place, e.Text, "taken as a termination of one cavity, all of them in it")

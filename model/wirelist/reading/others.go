@@ -31,13 +31,14 @@ func (l *look) others() []Reading {
 	}
 	known := 0
 	for i, c := range l.cols {
-		if c.Known() && l.prof[i].filled > 0 && slices.Contains([]name.Field{name.FieldSignal, name.FieldColour, name.FieldGauge, name.FieldWire,
+		if c.Known() && l.prof[i].filled > 0 && slices.Contains([]name.Field{name.FieldSignal, name.FieldColour, name.FieldGauge,
+			name.FieldWire,
 			name.FieldTo, name.FieldFrom, name.FieldNote}, c.Field) {
 			known++
 		}
 	}
 	if known == 0 {
-		score = 0.7
+		score = 0.9
 	}
 	if l.holds(l.cols, name.FieldPin, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) < 0 {
 		score = 0.7

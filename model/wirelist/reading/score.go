@@ -68,6 +68,10 @@ func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
 		if ends < 0 {
 			return []string{"no cell says an end"}, l.listed(b, value) || l.saysWires()
 		}
+		if p := &l.prof[ends]; !b.Has(name.FieldFrom, name.FieldTo, name.FieldRun) && !b.Cols[ends].Given && b.Cols[ends].Of == "" &&
+			!p.most(p.cavities+p.ends) {
+			return nil, false // "1 Pin", "2 Pin": counts of plugs
+		}
 		if l.isDistances(b, value) {
 			return nil, false
 		}
@@ -180,7 +184,7 @@ func (l *look) fit(i int, f name.Field) float64 {
 	case name.FieldPin, name.FieldVia, name.FieldFromPin, name.FieldToPin:
 		return 0.5 + 0.5*of(p.cavities)
 	case name.FieldGauge:
-		return of(max(p.sizes, p.specs))
+		return of(max(p.sizes, p.specs, p.sized))
 	case name.FieldColour:
 		return 0.3 + 0.7*of(p.colours)
 	}
