@@ -71,10 +71,7 @@ func kinds() []kind {
 // lookAt takes a block in.
 func lookAt(h shape.Headings, b block.Block) *look {
 	l := &look{h: h, src: &b}
-	l.mark = value.MarksOf(b.Table)
-	if h.Recipe != nil && h.Recipe.Mark != value.MarkUnknown {
-		l.mark = h.Recipe.Mark
-	}
+	l.mark = b.Mark
 	wide := 0
 	for _, r := range b.Rows {
 		wide = max(wide, len(r.Cells))
