@@ -46,7 +46,8 @@ func TestRefused(t *testing.T) {
 			listtest.Packed(t,
 				listtest.OpenDocument(`<table name="A"><table-row number-rows-repeated="1000000"><table-cell><p>x</p>`+
 					`</table-cell></table-row></table>`)),
-			`list, sheet "A", row 2001: is one row too many; allowed: up to 2000 rows in a file, so that the harness can be saved; part the list`},
+			`list, sheet "A", row 2001: is one row too many; allowed: up to 2000 rows in a file, ` +
+				"so that the harness can be saved; part the list"},
 		{"cells said to repeat",
 			listtest.Packed(t,
 				listtest.OpenDocument(`<table name="A"><table-row><table-cell number-columns-repeated="100000"><p>x</p>`+
