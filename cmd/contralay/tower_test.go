@@ -103,7 +103,7 @@ var screens = []string{"board", "ends", "layers", "lists", "several", "sheath", 
 var leads = map[string][]string{"tree": {"ends"}}
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
-var lists = []string{"table", "value", "report", "name", "shape", "draft", "row", "join"}
+var lists = []string{"table", "value", "report", "name", "shape", "block", "reading", "draft", "row", "join"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
 // balance of heat is checked against.

@@ -21,9 +21,11 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}, c.Head, "taken as the size")
 		}
 	}
+	if b.Units > 0 {
+		im.Say(report.Note, "units below the headings", here(b.Units), "", "taken for the columns")
+	}
 	b.PartRuns()
 	b.WithoutZeros()
-	ends := b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin)
 	pinTable := b.IsPinTable()
 	settleBareSizes(b, im)
 	b.SettleRanges()
@@ -47,17 +49,13 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 		r.Cells = []string{table.Tidy(strings.Join(r.Cells, " "))}
 		titles = append(titles, r)
 	}
-	if pinTable {
+	if pinTable && !b.InCells() || b.Has(name.FieldVia) {
 		t = connectorOf(im, b, titles, only)
 	} else {
 		for _, r := range titles {
 			_, text := r.Filled()
 			im.Say(report.Note, "above the table", here(r.Line), text, "left out")
 		}
-	}
-	if !pinTable && !ends && !b.Has(name.FieldWire) && !(im.Opt.NoEnds && b.Has(name.FieldSignal)) {
-		im.Say(report.Warn, "columns name neither a cavity nor ends", here(b.Head), "", "left out")
-		return
 	}
 	for _, c := range b.Cols {
 		if c.Field == name.FieldKeep && c.Head != "" {
@@ -74,6 +72,19 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 			im.Say(report.Note, "whole numbers taken as mm²",
 				table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}, c.Head,
 				"others of the column have decimals")
+		}
+	}
+	for _, c := range b.Cols {
+		at := table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}
+		switch {
+		case c.Against:
+			im.Say(report.Warn, "heading against its cells", at, c.Head, "taken as the "+string(c.Field))
+		case c.Field == name.FieldContact:
+			im.Say(report.Note, "sizes of contacts", at, c.Head, "no sizes of wire; kept in the notes")
+		case c.Field == name.FieldVia:
+			im.Say(report.Note, "cavities between two ends", at, c.Head, "a wire on either side of each, both in the one cavity")
+		case c.Group:
+			im.Say(report.Note, "cavities that come again", at, c.Head, "taken as the part of the connector that they are in")
 		}
 	}
 	columnsTwice(b, im, here(b.Head))
@@ -121,7 +132,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				named = connector
 			}
 			if connector = named; named != "" {
-				owner = im.Named(named, here(r.Line), true)
+				owner = im.Named(value.JoinNonEmpty(" ", b.Prefix, named), here(r.Line), true)
 			}
 		}
 		readRow(im, b, cells, notes, owner, here(r.Line))

@@ -91,7 +91,7 @@ const MostHues = 4
 // no English colour); "" is none. ok is false where anything is not understood or
 // could be read in two ways.
 func ParseColour(text, lang string) (Colour, bool) {
-	s := table.Fold(strings.TrimSpace(text))
+	s := table.Fold(strings.TrimRight(strings.TrimSpace(text), "*†‡")) // the mark of a note below the table
 	if c, ok := digitColour(s); ok {
 		return c, true
 	}
@@ -102,6 +102,9 @@ func ParseColour(text, lang string) (Colour, bool) {
 		switch {
 		case t.Kind == '/' || t.Kind == '-' || t.Kind == '+' || t.Kind == ',' || t.Kind == '.' || t.Kind == '&' || t.Kind == '\\' ||
 			t.Kind == '|' || t.Kind == ';':
+			if t.Kind == '.' && shade != "" {
+				continue // "Lt. Blue"
+			}
 			if between || len(c) == 0 || shade != "" {
 				return nil, false // a sign with nothing before it, or two
 			}

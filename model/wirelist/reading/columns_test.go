@@ -1,4 +1,4 @@
-package shape_test
+package reading_test
 
 import (
 	"fmt"
@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/table"
 )
 
@@ -18,7 +18,7 @@ func TestColumns(t *testing.T) {
 			t.Fatal(err)
 		}
 		var lines []string
-		for _, c := range shape.Columns(tables[0], r) {
+		for _, c := range reading.Columns(tables[0], r) {
 			lines = append(lines, fmt.Sprintf("%s %s = %s %v", c.Place, c.Key(), c.Field, c.Samples))
 		}
 		return strings.Join(lines, "\n")
@@ -32,7 +32,7 @@ func TestColumns(t *testing.T) {
 			"l.csv, row 1, column A Pin = pin [A B]\nl.csv, row 1, column B Signal = signal [x y]\nl.csv, row 1, column C Bay = keep [1]"},
 		{"Pin,Signal,Bay\nA,x,1\n", &name.Recipe{Columns: map[string]name.Field{"bay": name.FieldIgnore}},
 			"l.csv, row 1, column A Pin = pin [A]\nl.csv, row 1, column B Signal = signal [x]\nl.csv, row 1, column C Bay = ignore [1]"},
-		{"A,x\nB,y\nC,z\nD,u\n", nil, "l.csv, column A #1 = keep [A B C]\nl.csv, column B #2 = keep [x y z]"},
+		{"A,x\nB,y\nC,z\nD,u\n", nil, "l.csv, column A #1 = pin [A B C]\nl.csv, column B #2 = signal [x y z]"},
 		{"A,x\nB,y\n", &name.Recipe{Columns: map[string]name.Field{"#1": name.FieldPin, "#2": name.FieldSignal}},
 			"l.csv, column A #1 = pin [A B]\nl.csv, column B #2 = signal [x y]"},
 	} {
@@ -52,7 +52,7 @@ func TestSizesUnderWire(t *testing.T) {
 		t.Fatal(err)
 	}
 	field := func(r *name.Recipe) name.Field {
-		for _, c := range shape.Columns(tables[0], r) {
+		for _, c := range reading.Columns(tables[0], r) {
 			if c.Head == "Wire" {
 				return c.Field
 			}
