@@ -57,6 +57,7 @@ var wireLabels = map[string]Label{
 	"size":   {Says: "size", Does: "Its conductor", From: sizes},
 	"colour": {Says: "colour", Does: "0 black 1 brown 2 red 3 orange 4 yellow 5 green 6 blue 7 violet 8 grey 9 white",
 		From: colours},
+	"shade":           {Says: "shade", Does: "Light or dark, where the colour alone does not say it: light blue"},
 	"amps":            {Says: "current", Does: "What it carries while it is on", First: 1},
 	"on_s":            {Says: "on for", Does: "How long it is on at a time; left out, it is always on", First: 1},
 	"period_s":        {Says: "in every", Does: "From one start to the next", First: 2},
