@@ -69,7 +69,7 @@ var topics = []Topic{
 			"pin a piece there, lock the layer, set its lay length or a binder. Nothing moves what you have pinned or locked.",
 		"What if: A, B, C are lay-ups worth having, = is in use; what a longer search finds comes last. Then a row a kind of change; " +
 			"+ - step it. + behind a figure: better than now, - worse. Enter, or a row's number and Enter, shows all values: Enter " +
-			"takes one, + keeps it. \"One more wire\" says what still fits and what comes then.",
+			"takes one, + keeps it. \"One more wire\": what still fits.",
 		"Buried: a wire that leaves early lies under one that runs on. Lumpy: thick wires beside thin ones. LH: going away over the " +
 			"top, the wire passes to the left.",
 	}},
