@@ -154,7 +154,7 @@ func (s *Strip) more(now Point, sys unit.System) []string {
 	}
 	p, _ := s.Point(first)
 	if p.Branch == nil {
-		return append(out, fmt.Sprintf("The %s finds no lay-up.", s.nth(first)))
+		return append(out, fmt.Sprintf("No lay-up takes the %s.", s.nth(first)))
 	}
 	out = append(out, s.says(first, between(s.points[first-1-s.Least], p), p, sys))
 	began := between(s.points[first-1-s.Least], p)
