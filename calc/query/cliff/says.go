@@ -59,7 +59,10 @@ func (s *Strip) asLaid(now Point, sys unit.System) []string {
 func (s *Strip) Short(sys unit.System) []string {
 	now, ok := s.Point(s.Now)
 	fit, known := s.Fits()
-	if !ok || !known || now.Branch == nil {
+	switch {
+	case ok && now.Branch == nil:
+		return []string{"no lay-up"}
+	case !ok || !known:
 		return nil
 	}
 	text, then := fits(fit), s.then(now, fit, sys)

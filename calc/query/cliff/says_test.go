@@ -64,7 +64,7 @@ func TestSays(t *testing.T) {
 		{"fewer", strip(Wires, 20, 22, "", at{8, 3, 1, "5/16", 0}, thin, thin), "none can be added",
 			[]string{"With 2 fewer it is 8.0 mm, in tube 5/16."}},
 		{"no lay-up", strip(Wires, 12, 12, "", thin, at{}), "no lay-up", []string{"No lay-up takes the 13th."}},
-		{"none at all", strip(Wires, 12, 12, "", at{}), "", []string{"No lay-up of 12 wires of size 22 keeps what is locked."}},
+		{"none at all", strip(Wires, 12, 12, "", at{}), "no lay-up", []string{"No lay-up of 12 wires of size 22 keeps what is locked."}},
 		{"thicker with fewer", strip(Wires, 3, 4, "", at{11.5, 3, 2, "3/8", 0}, at{11.1, 3, 2, "3/8", 1}), "none can be added",
 			[]string{"With 1 fewer it is 11.5 mm.",
 				"3 wires of size 22 come out thicker than 4: 11.5 mm against 11.1 mm. With 1 filler more, 3 are as thin as 4."}},
