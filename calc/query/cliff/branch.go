@@ -241,12 +241,8 @@ func needed(s *sheet.Sheet, id string) bool {
 	return slices.ContainsFunc(s.H.Wires, func(w model.Wire) bool { return w.Return.V == id })
 }
 
-// frozen is the sheet as it may be read beside a bench that goes on with it.
-func frozen(s *sheet.Sheet) *sheet.Sheet {
-	out := *s
-	out.Branches = slices.Clone(s.Branches)
-	return &out
-}
+// frozen is the sheet once more, as it may be read beside a bench that goes on with it.
+func frozen(s *sheet.Sheet) *sheet.Sheet { return calc.Build(s.H, s.Base, s) }
 
 // key is everything that the figures of branch i hang on: what there is to lay and how it is held,
 // the hand and the place of the branch, and what its sheath must get over.
