@@ -99,11 +99,3 @@ func Capital(s string) string {
 	}
 	return strings.ToUpper(s[:1]) + s[1:]
 }
-
-// About is the sheet with what it says of one thing alone: for a lay-up that is only looked at, where
-// the rest of the harness is as nobody means it.
-func (s *Sheet) About(where string) *Sheet {
-	out := *s
-	out.Snags = slices.DeleteFunc(slices.Clone(s.Snags), func(g Snag) bool { return g.Where != where })
-	return &out
-}
