@@ -20,7 +20,7 @@ type Figures struct {
 
 	Over, OverMin, OverMax unit.Millimetre            // outside diameter of the bundle, with its band; 0 where it is not laid
 	Sheath                 string                     // part; "" where there is none
-	ShelfLabel             string                     // its size as the shelf labels it: "5/8 (15.9 / 7.9)"; "" where the catalogue lacks it
+	ShelfLabel             string                     // its size off the shelf: "5/8 (15.9 / 7.9)"; "" where the catalogue lacks it
 	Sheathed               model.Opt[unit.Millimetre] // outside diameter with the sheath
 	SlideMM                model.Opt[unit.Millimetre] // room to slide the sheath on; below 0 it does not pass
 	MinBend                unit.Millimetre            // least inside radius

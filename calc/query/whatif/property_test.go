@@ -139,7 +139,8 @@ func untouched(r *rapid.T, was, is *model.Harness, key string) {
 		for b := 1; b < len(n.Branches); b++ {
 			for k, l := range n.Branches[b].Layers {
 				for _, id := range l.Of {
-					if !slices.ContainsFunc(slices.Concat(was.Wires, is.Wires), func(w model.Wire) bool { return w.ID == id && spare(w) }) &&
+					all := slices.Concat(was.Wires, is.Wires)
+					if !slices.ContainsFunc(all, func(w model.Wire) bool { return w.ID == id && spare(w) }) &&
 						!slices.Contains(was.Branches[b].Layers[k].Of, id) {
 						r.Fatalf("%s: %s lies in layer %d of another branch now", key, id, k)
 					}
@@ -185,7 +186,8 @@ func heldStays(r *rapid.T, was, is *model.Harness, key string) {
 				u := slices.IndexFunc(was.Units, func(u model.Unit) bool { return slices.Contains(u.Wires, w.ID) })
 				if l.Locked.V && (slices.Contains(l.Of, w.ID) || u >= 0 && slices.Contains(l.Of, was.Units[u].ID)) &&
 					(is.Wires[n].Size != w.Size || is.Wires[n].Spec != w.Spec) && len(is.Wires) == len(was.Wires) {
-					r.Fatalf("%s: %s in locked layer %d was %s %s, is %s %s", key, w.ID, k, w.Spec, w.Size, is.Wires[n].Spec, is.Wires[n].Size)
+					r.Fatalf("%s: %s in locked layer %d was %s %s, is %s %s", key, w.ID, k, w.Spec, w.Size, is.Wires[n].Spec,
+						is.Wires[n].Size)
 				}
 			}
 			if l.Locked.V && b == 0 && is.Branches[b].Outer != was.Branches[b].Outer {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"contralay/calc"
+	"contralay/calc/phase/over"
 	"contralay/calc/sheet"
 	"contralay/model"
 )
@@ -14,6 +15,9 @@ type tube string
 func sheaths(s *sheet.Sheet, i int) []Kind {
 	if s.Branches[i].OverMM <= 0 || !s.H.Branches[i].Measured() {
 		return nil
+	}
+	if from, to := over.SheathEnds(s, i); to <= from {
+		return nil // boots and sorted zones leave no length for one
 	}
 	k := Kind{ID: "sheath", Name: "sheath", Now: -1}
 	for _, kind := range s.Cat.Kinds() {

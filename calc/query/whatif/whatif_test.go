@@ -83,7 +83,8 @@ func TestCentresOfEqualWires(t *testing.T) {
 // Spares are offered from none to what both ends have free cavities for.
 func TestSparesAsFarAsBothEndsGo(t *testing.T) {
 	for _, c := range []struct{ wires, cavities, more int }{{9, 9, 0}, {9, 11, 2}, {18, 21, 3}} {
-		s := calc.Complete(calctest.Parse(t, calctest.OneSize(c.wires, "22", "length_mm = 500.0\n", c.cavities)), calctest.Catalogue(t), nil)
+		h := calctest.Parse(t, calctest.OneSize(c.wires, "22", "length_mm = 500.0\n", c.cavities))
+		s := calc.Complete(h, calctest.Catalogue(t), nil)
 		var got []string
 		for _, k := range whatif.Kinds(s, 0) {
 			if k.ID == "spares" {
@@ -160,7 +161,7 @@ func TestTheTrunkOfTheDemonstration(t *testing.T) {
 		b.Branches[i].Layers[1].Hand != model.HandLeft {
 		t.Error("the layers do not alternate")
 	}
-	if d := cmp.Diff(now.Over, other.Over); d != "" || other.Gram != now.Gram || other.MinBend != now.MinBend || other.Sheath != now.Sheath {
+	if other.Over != now.Over || other.Gram != now.Gram || other.MinBend != now.MinBend || other.Sheath != now.Sheath {
 		t.Errorf("the other hand: %+v", other)
 	}
 	h, _ := whatif.Changed(s, i, value(t, s, i, "spec AS22759/34"))
@@ -254,9 +255,10 @@ func printed(t *testing.T, key string, s *sheet.Sheet, i int, f whatif.Figures) 
 	for _, l := range p.Layers {
 		members, fillers, spares = members+len(l.Members), fillers+l.Fillers, spares+l.Spares
 	}
-	if len(p.Layers) != f.Layers || members-fillers != f.Pieces || fillers != f.Fillers || spares != f.Spares || *p.Sheath.Part != f.Sheath {
-		t.Errorf("%s: figures prints %d layers, %d pieces, %d fillers, %d spares, %s; here %+v", key, len(p.Layers), members-fillers, fillers,
-			spares, *p.Sheath.Part, f)
+	if len(p.Layers) != f.Layers || members-fillers != f.Pieces || fillers != f.Fillers || spares != f.Spares ||
+		*p.Sheath.Part != f.Sheath {
+		t.Errorf("%s: figures prints %d layers, %d pieces, %d fillers, %d spares, %s; here %+v", key, len(p.Layers), members-fillers,
+			fillers, spares, *p.Sheath.Part, f)
 	}
 	near := func(what string, v float64, printed *float64) {
 		t.Helper()
@@ -348,8 +350,8 @@ func TestWhatMeetsInAMouldedPart(t *testing.T) {
 	}{{"E1", "S", 8}, {"E1", "E0", 18}, {"S", "E0", 4}} {
 		for range run.wires {
 			n++
-			fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"%s:%d\"\nto = \"%s:%d\"\nspec = \"AS22759/32\"\nsize = \"22\"\n", n, run.from, n,
-				run.to, n)
+			fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"%s:%d\"\nto = \"%s:%d\"\n", n, run.from, n, run.to, n)
+			b.WriteString("spec = \"AS22759/32\"\nsize = \"22\"\n")
 		}
 	}
 	for _, id := range []string{"E0", "S", "E1"} {
@@ -370,6 +372,21 @@ func TestWhatMeetsInAMouldedPart(t *testing.T) {
 	}
 	if d := cmp.Diff(whatif.FiguresOf(whole, 0), whatif.FiguresOf(is, 0)); d != "" {
 		t.Errorf("in the whole harness (-), as told (+):\n%s", d)
+	}
+}
+
+// A branch so short that its sorted zones leave nothing to cover is asked for no sheath.
+func TestNoLengthForASheath(t *testing.T) {
+	for length, want := range map[string]bool{"20.0": false, "90.0": true} {
+		text := strings.Replace(calctest.OneSize(9, "22", "length_mm = "+length+"\n"), "[[termination]]\nid = \"Z\"",
+			"[[termination]]\nid = \"Z\"\n[[termination]]\nid = \"X\"\n[[breakout]]\nid = \"Y\"\nzone_mm = 25.0", 1)
+		text = strings.Replace(text, "to = \"Z\"\nlength", "to = \"Y\"\nlength", 1) + "[[branch]]\nid = \"L\"\nfrom = \"Y\"\nto = \"Z\"\n" +
+			"length_mm = 200.0\n[[branch]]\nid = \"N\"\nfrom = \"Y\"\nto = \"X\"\nlength_mm = 200.0\n"
+		s := calc.Complete(calctest.Parse(t, text), calctest.Catalogue(t), nil)
+		kinds := whatif.Kinds(s, 0)
+		if got := slices.ContainsFunc(kinds, func(k whatif.Kind) bool { return k.ID == "sheath" }); got != want || len(kinds) == 0 {
+			t.Errorf("%s mm: asked for a sheath %v, want %v, of %d kinds", length, got, want, len(kinds))
+		}
 	}
 }
 
