@@ -215,6 +215,14 @@ func TestKeptVariantSurvives(t *testing.T) {
 		}
 		benchtest.Press(m, "backspace")
 	}
+	kept := m.H // what was worked out before they were kept is taken with them
+	benchtest.Press(m, "4", "enter")
+	benchtest.To(t, m, "  RH ")
+	later(m, "enter")
+	if m.H == kept || len(m.H.Branches[0].Asides) != len(ways) {
+		t.Errorf("taken: %v, and %d variants are left", m.H != kept, len(m.H.Branches[0].Asides))
+	}
+	later(m, "backspace")
 	path := filepath.Join(t.TempDir(), "kept.toml")
 	if err := file.Save(path, m.Doc()); err != nil {
 		t.Fatal(err)
