@@ -66,8 +66,8 @@ func TestAsideAndBack(t *testing.T) {
 	before := m.Tally()
 	benchtest.OnRow(t, m, "as it is")
 	benchtest.Press(m, "enter", "enter")
-	if n := len(m.H.Branches[m.Branch].Asides); n != 1 {
-		t.Fatalf("%d aside: %q", n, m.Says)
+	if all := m.H.Branches[m.Branch].Asides; len(all) != 1 || all[0].Letter != model.Some(model.Letter("A")) {
+		t.Fatalf("%d kept, %q", len(all), m.Says)
 	}
 	if p := m.Page(m.ListWidth()); p.Rows[m.At(p)].Key != "now" {
 		t.Errorf("the cursor is on %q now", p.Rows[m.At(p)].Line())

@@ -70,11 +70,14 @@ func outcomeRow(m *desk.Model, t ways.Columns, name string, w ways.Way) desk.Row
 		return r
 	case o.Err != nil:
 		r := t.Row(ways.Entry{Name: name, Says: o.Err.Error()})
-		r.Mark, r.Detail = "?", words.Capital(o.Err.Error())
+		r.Detail = words.Capital(o.Err.Error())
 		return r
 	}
 	other := o.Sheet.Branches[m.Branch].Sheath.Part != m.Sheet.Branches[m.Branch].Sheath.Part
 	r := t.Row(ways.Entry{Name: name, Figures: o.Figures, Sheath: other})
+	if o.Figures.Stops > ways.Present(m).Stops {
+		r.Mark = "!"
+	}
 	r.Show = func(m *desk.Model) *desk.Model { return desk.Instead(m, o.Sheet) }
 	r.WhyOf = func() []desk.Reason { return desk.InTrial(r.Show, reasons(m, o.Sheet)) }
 	return r

@@ -11,6 +11,7 @@ import (
 	"contralay/calc"
 	"contralay/calc/query/whatif"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/file"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
@@ -215,6 +216,14 @@ func TestKeptVariantSurvives(t *testing.T) {
 		}
 		benchtest.Press(m, "backspace")
 	}
+	kept := m.H // what was worked out before they were kept is taken with them
+	benchtest.Press(m, "4", "enter")
+	benchtest.To(t, m, "  RH ")
+	later(m, "enter")
+	if m.H == kept || len(m.H.Branches[0].Asides) != len(ways) {
+		t.Errorf("taken: %v, and %d variants are left", m.H != kept, len(m.H.Branches[0].Asides))
+	}
+	later(m, "backspace")
 	path := filepath.Join(t.TempDir(), "kept.toml")
 	if err := file.Save(path, m.Doc()); err != nil {
 		t.Fatal(err)
@@ -259,12 +268,15 @@ func TestKeptVariantSurvives(t *testing.T) {
 // Of a branch taken at random each row shows the figures of the harness that is changed in that way.
 func TestRowsShowTheirWays(t *testing.T) {
 	r := rand.New(rand.NewPCG(21, 4))
-	files, many := []string{"demo.toml", "whole.toml", "trunk.toml", "every-key.toml", "built-up.toml"}, 12
+	files, many := []string{"demo.toml", "whole.toml", "trunk.toml", "every-key.toml", "built-up.toml"}, 24
 	if testing.Short() {
-		many = 4
+		many = 3
 	}
 	rows := 0
-	for tries := 0; rows < many && tries < 40; tries++ { // many a branch has nothing that could be otherwise
+	for tries := 0; rows < many; tries++ {
+		if tries > 20 {
+			t.Fatalf("only %d rows were looked at", rows)
+		}
 		name := files[r.IntN(len(files))]
 		m := benchtest.Ways(benchtest.Open(t, name))
 		benchtest.Size(m, 80, 24)
@@ -288,7 +300,64 @@ func TestRowsShowTheirWays(t *testing.T) {
 			}
 		}
 	}
-	if rows < many {
-		t.Errorf("only %d rows were looked at", rows)
+}
+
+// Where a way would stop the build its row is marked, and no row begins on such a way while another can be built; where
+// one cannot be at all its row says why, and Enter refuses it.
+func TestWayThatCannotBe(t *testing.T) {
+	m := benchtest.Open(t, "demo.toml")
+	m.Change(m.H.EditBranch(0, func(b *model.Branch) { b.Layers[1].Locked = model.Some(true) }), "")
+	benchtest.Ways(m)
+	benchtest.Press(m, "right")
+	for _, r := range m.Page(m.ListWidth()).Rows {
+		if strings.HasPrefix(r.Key, "kind centre") && r.Mark != "" {
+			t.Errorf("the row begins on %q, which stops", r.Line())
+		}
 	}
+	benchtest.Press(m, "1", "enter")
+	marked := 0
+	for _, r := range m.Page(m.ListWidth()).Rows {
+		h, err := whatif.Changed(m.Sheet, 0, valueOf(t, m, "centre", strings.Fields(r.Line()[2:])[0]))
+		if err != nil {
+			t.Fatal(err)
+		}
+		stops := 0
+		for _, g := range calc.Complete(h, m.Cfg.Cat, nil).Snags {
+			if g.Level == sheet.Stop && strings.Contains(g.Says, "ayer") {
+				stops++
+			}
+		}
+		if (stops > 0) != (r.Mark == "!") {
+			t.Errorf("%q is marked %q, with %d layers that stop", r.Line(), r.Mark, stops)
+		}
+		if r.Mark == "!" {
+			marked++
+		}
+	}
+	if marked == 0 {
+		t.Error("no way is marked")
+	}
+	h := m.H
+	benchtest.Press(m, "backspace", "3", "enter")
+	r := benchtest.OnRow(t, m, "AS22759/34")
+	if !strings.Contains(r.Detail, "is locked") || r.Show != nil {
+		t.Errorf("a locked layer of another size: %q", r.Detail)
+	}
+	if benchtest.Press(m, "enter"); m.H != h || !m.Trouble || !strings.Contains(m.Says, "locked") {
+		t.Errorf("taken: %v, %q", m.H != h, m.Says)
+	}
+}
+
+// valueOf is a value of a kind, by what it is called.
+func valueOf(t *testing.T, m *desk.Model, kind, says string) whatif.Value {
+	t.Helper()
+	for _, k := range whatif.Kinds(m.Sheet, m.Branch) {
+		for _, v := range k.Values {
+			if k.ID == kind && strings.HasPrefix(v.Says, says) {
+				return v
+			}
+		}
+	}
+	t.Fatalf("there is no %s %q", kind, says)
+	return whatif.Value{}
 }

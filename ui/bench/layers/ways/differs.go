@@ -27,6 +27,9 @@ func DiffersText(m *desk.Model, name string, o Outcome, enter string) string {
 			all = []string{"the same figures"}
 		}
 	}
+	if n := o.Figures.Stops - now.Stops; n > 0 {
+		all = slices.Insert(all, 0, words.Plural(n, "stop", "stops")+" more than now")
+	}
 	text := name + ": " + all[0]
 	for k, part := range all[1:] {
 		rest := words.Either(k == len(all)-2, "", ", and more")

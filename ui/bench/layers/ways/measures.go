@@ -158,7 +158,8 @@ func (c *measure) least() int { return max(c.wide+1, len(c.head)) }
 // Row is the row of an entry: better and worse by sign and look, what is the same quiet.
 func (t *Columns) Row(e Entry) desk.Row {
 	if e.Says != "" {
-		return desk.Row{Text: draw.Fit(e.Name, t.name, t.ascii) + " " + e.Says}
+		return desk.Row{Text: draw.Fit(e.Name, t.name, t.ascii) + " " + e.Says,
+			Tints: []kit.Tint{{From: t.name + 1, Wide: draw.Width(e.Says), Look: kit.Quiet}}}
 	}
 	text, tints := t.Tinted(e, func(column int) kit.Look {
 		if column == 0 {

@@ -278,8 +278,8 @@ func Show(m *desk.Model, id, key string) {
 	t.shown[shownKey(m, id)] = key
 }
 
-// Shown is the way that the row of a kind shows: the one it was stepped to, else the nearest that makes a
-// difference, so that one is seen without a key. Until that is known it is the next to be worked out, and false.
+// Shown is the way that the row of a kind shows: the one it was stepped to, else the nearest that can be built and makes
+// a difference, so that one is seen without a key. Until that is known it is the next to be worked out, and false.
 func Shown(m *desk.Model, k Kind) (int, bool) {
 	at := slices.IndexFunc(k.Ways, func(w Way) bool { return w.Key == desk.State[table](m).shown[shownKey(m, k.ID)] })
 	if at >= 0 && at != k.Now {
@@ -291,7 +291,7 @@ func Shown(m *desk.Model, k Kind) (int, bool) {
 		if !known {
 			return n, false
 		}
-		if o.Err == nil && differs(m, o.Figures) {
+		if o.Err == nil && o.Figures.Stops <= Present(m).Stops && differs(m, o.Figures) {
 			Show(m, k.ID, k.Ways[n].Key)
 			return n, true
 		}
