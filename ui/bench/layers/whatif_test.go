@@ -1,7 +1,6 @@
 package layers_test
 
 import (
-	"fmt"
 	"math/rand/v2"
 	"path/filepath"
 	"regexp"
@@ -13,6 +12,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/file"
+	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/layers"
@@ -76,8 +76,7 @@ func figuresOf(t *testing.T, m *desk.Model, kind, says string) []string {
 func inColumns(m *desk.Model, s *sheet.Sheet) []string {
 	b := &s.Branches[m.Branch]
 	tube, _, _ := strings.Cut(b.Sheath.Tube.V.ShelfLabel, " (")
-	return []string{fmt.Sprintf("%.1f", float64(b.OverMM)), tube, fmt.Sprintf("%.0f", float64(b.Gram.V)),
-		fmt.Sprintf("%.0f", float64(b.Bend.MinMM))}
+	return []string{unit.Fixed(b.OverMM, 1), tube, unit.Fixed(b.Gram.V, 0), unit.Fixed(b.Bend.MinMM, 0)}
 }
 
 // What a person asks first is beside the present with at most six keys, in OD, tube, mass and bend; and coming back
@@ -268,7 +267,7 @@ func TestKeptVariantSurvives(t *testing.T) {
 // Of a branch taken at random each row shows the figures of the harness that is changed in that way.
 func TestRowsShowTheirWays(t *testing.T) {
 	r := rand.New(rand.NewPCG(21, 4))
-	files, many := []string{"demo.toml", "whole.toml", "trunk.toml", "every-key.toml", "built-up.toml"}, 24
+	files, many := []string{"demo.toml", "whole.toml", "trunk.toml", "every-key.toml", "built-up.toml"}, 8
 	if testing.Short() {
 		many = 3
 	}
@@ -290,6 +289,9 @@ func TestRowsShowTheirWays(t *testing.T) {
 				for _, v := range k.Values {
 					if line := row.Line(); strings.Contains(line[:24], " "+v.Says+" ") && !strings.Contains(line, v.Says+" to ") {
 						h, err := whatif.Changed(m.Sheet, m.Branch, v)
+						if err != nil && strings.Contains(line, err.Error()[:10]) {
+							continue // the row says why it cannot be
+						}
 						if err != nil {
 							t.Fatalf("%s %s, %s %s: %v on %q", name, m.H.Branches[m.Branch].ID, k.ID, v.Says, err, line)
 						}
