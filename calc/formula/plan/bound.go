@@ -3,8 +3,7 @@ package plan
 import (
 	"math"
 
-	"contralay/calc/formula/lay"
-	"contralay/model/unit"
+	"contralay/calc/formula/plan/ring"
 )
 
 // What a stack will still cost is never less than what these bounds say, so that a stack that cannot
@@ -140,7 +139,7 @@ func (b *bounds) closes(cnt []int, c float64, lo, hi, n int) bool {
 	}
 	at := b.last[hi].at
 	s.effort--
-	return zigzag(cnt, n, at) <= twoPi+1e-9
+	return ring.ZigZag(cnt, n, at) <= twoPi+1e-9
 }
 
 // farthest is θ by size, size on crown c, stood off as far as allowed, in a layer whose largest is hi.
@@ -157,13 +156,7 @@ func (b *bounds) farthest(c float64, hi int) []float64 {
 	if g[hi] == nil {
 		at := make([]float64, k*k)
 		r := c/2 + s.lift*s.d[hi]
-		L := unit.Millimetre(float64(s.rules.LayRatio) * (max(c, 2*r) + 2*s.d[hi]))
-		for i := 0; i <= hi; i++ {
-			for j := 0; j <= i; j++ {
-				t := float64(lay.NeighbourAngle(unit.Millimetre(s.d[i]), unit.Millimetre(s.d[j]), unit.Millimetre(r), L))
-				at[i*k+j], at[j*k+i] = t, t
-			}
-		}
+		ring.Table(s.d, hi, r, float64(s.rules.LayRatio)*(max(c, 2*r)+2*s.d[hi]), at)
 		g[hi] = at
 	}
 	return g[hi]
