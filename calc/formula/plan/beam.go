@@ -42,6 +42,7 @@ type group struct {
 func newBeam(s *stacking, w width) *beam {
 	b := &beam{tree: newTree(s), width: w, groups: make([]group, beamGroups+1), same: map[uint64]int{},
 		lacking: make([]int, 1<<min(len(s.d), mostSet))}
+	s.shelf.piece = beamPiece
 	for i := range b.groups {
 		b.groups[i].cuts = map[int]float64{}
 	}

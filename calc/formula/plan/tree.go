@@ -89,8 +89,8 @@ func (o *stack) before(p *stack) bool {
 	return o.compare(p) < 0
 }
 
-// mostStacks bounds the queue; what is left out for it is remembered as a bound.
-const mostStacks = 400_000
+// mostStacks bounds the queue, at some 30 MB; what is left out for it is remembered as a bound.
+const mostStacks = 100_000
 
 func newTree(s *stacking) *tree {
 	t := &tree{s: s, bounds: newBounds(s), left: make([]int, len(s.d)), mixed: len(s.d), fillers: math.MaxInt}
