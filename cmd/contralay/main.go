@@ -16,8 +16,8 @@ const gcPercent = 400
 
 // benchMemory is how much the bench takes before it collects more often than gcPercent has it, in
 // bytes: a burst of changes to a large harness makes garbage faster than the rests between keys
-// take it away.
-const benchMemory = 72 << 20
+// take it away. The search beside the screen holds up to some half of it.
+const benchMemory = 128 << 20
 
 // searchFor is how long a bench searches for better lay-ups by itself.
 const searchFor = 10 * time.Second

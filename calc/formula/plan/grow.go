@@ -25,7 +25,7 @@ func (s *stacking) grow(l *label, nd *node) {
 		how.Lay, how.Bind = h.how.Lay, h.how.Bind
 		copy(s.cnt, h.n)
 	}
-	s.fit.on(l.crown, l.tape, how)
+	s.fit.Take(l.crown, l.tape, how)
 	switch {
 	case h != nil && h.locked:
 		s.asHeld(h)
@@ -86,7 +86,7 @@ func (s *stacking) try() (full bool) {
 	lumpy += l.lumpy
 	spares, done := s.complete(s.now.n, s.take)
 	free := s.fillerMost - l.fillers
-	bind := float64(s.fit.how.Bind)
+	bind := float64(s.fit.How.Bind)
 	least := l.crown + 2*s.d[hi] + bind
 	// Whatever is beaten already at the least it can come to is not laid, which is
 	// the costly part.
@@ -145,7 +145,7 @@ func (s *stacking) crown(open float64, f, lo int, least float64) float64 {
 		return least
 	}
 	s.effort -= laidEffort
-	return float64(s.fit.gauge.Over(s.list(s.cnt, f, s.d[lo]), s.fit.bed, s.fit.how))
+	return float64(s.fit.gauge.Over(s.list(s.cnt, f, s.d[lo]), s.fit.Bed, s.fit.How))
 }
 
 // stack is the label of the layer in hand on the one below; its tape diameter is
@@ -164,7 +164,7 @@ func (s *stacking) stack(f int, fillerMM float64, lumpy int, spread, crown float
 // lay works out what a stack is for the next layer.
 func (s *stacking) lay(l *label) {
 	s.effort -= laidEffort
-	bed := s.fit.gauge.Bed(s.list(l.pick.n, l.pick.fillers, l.pick.fillerMM), s.fit.bed, s.fit.how)
+	bed := s.fit.gauge.Bed(s.list(l.pick.n, l.pick.fillers, l.pick.fillerMM), s.fit.Bed, s.fit.How)
 	l.crown, l.tape = float64(bed.Crown), float64(bed.Tape)
 }
 

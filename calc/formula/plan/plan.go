@@ -136,6 +136,6 @@ func (l Layer) Count() int {
 	return n
 }
 
-// Effort of a search: layers tried on a bed; laying one counts laidEffort. What an effort finds is the
-// same on every machine.
-const AtOnce = 340_000 // a tenth of a second for 130 of five sizes
+// AtOnce is the effort of an answer at once: layers tried on a bed, of which laying one counts laidEffort. What
+// an effort finds is the same on every machine. Measured: 40 to 45 ms for 130 of five sizes.
+const AtOnce = 340_000

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"contralay/calc/formula/lay"
+	"contralay/calc/formula/plan/ring"
 	"contralay/model/unit"
 )
 
@@ -125,7 +126,7 @@ func newStacking(a Ask) *stacking {
 		s.mayLose = s.d[0] < 0.2501*s.d[len(s.d)-1]
 	}
 	s.take, s.cnt = make([]int, len(s.kinds)), make([]int, len(s.d))
-	s.fit = newFit(s.d, a.Rules.LayRatio)
+	s.fit.Fit = ring.New(s.d, lay.Laying{Ratio: a.Rules.LayRatio})
 	return s
 }
 

@@ -89,8 +89,8 @@ func (o *stack) before(p *stack) bool {
 	return o.compare(p) < 0
 }
 
-// mostStacks bounds the queue; what is left out for it is remembered as a bound.
-const mostStacks = 400_000
+// mostStacks bounds the queue, at some 30 MB; what is left out for it is remembered as a bound.
+const mostStacks = 100_000
 
 func newTree(s *stacking) *tree {
 	t := &tree{s: s, bounds: newBounds(s), left: make([]int, len(s.d)), mixed: len(s.d), fillers: math.MaxInt}
@@ -251,7 +251,7 @@ func (s *stacking) bedOf(l *label) *held {
 	if h != nil {
 		how.Lay, how.Bind = h.how.Lay, h.how.Bind
 	}
-	s.fit.on(l.crown, l.tape, how)
+	s.fit.Take(l.crown, l.tape, how)
 	return h
 }
 
@@ -302,7 +302,7 @@ func (s *stacking) outermost() {
 		return
 	}
 	lumpy, spread := s.lumps(lo, hi)
-	least := l.crown + 2*s.d[hi] + float64(s.fit.how.Bind)
+	least := l.crown + 2*s.d[hi] + float64(s.fit.How.Bind)
 	if f, open, ok := s.fillers(st, s.cnt, lo, hi, n, s.gapOut, s.fillerMost-l.fillers); ok {
 		spares, _ := s.complete(s.now.n, s.take)
 		s.finish(s.stack(f, s.d[lo], l.lumpy+lumpy, spread, s.crown(open, f, lo, least)), spares)
@@ -455,7 +455,7 @@ func (t *tree) full() bool {
 		return true
 	}
 	sum = s.lifted(s.cnt, lo, hi, n)
-	return sum > 1.03*twoPi && (!s.mayLose || sum > 1.5*twoPi)
+	return s.full(sum)
 }
 
 // dense is the fewest of a kind, the last of the layer in hand, that leave no more area to be laid than a
@@ -469,7 +469,7 @@ func (t *tree) dense(of int) int {
 	lo, hi = min(lo, k.size), max(hi, k.size)
 	_, spread := s.lumps(lo, hi)
 	l := s.on
-	crown := l.crown + 2*s.d[hi] + float64(s.fit.how.Bind)
+	crown := l.crown + 2*s.d[hi] + float64(s.fit.How.Bind)
 	room := t.worth() - (crown + float64(s.rules.FillerWeight)*l.fillerMM + l.spread + spread)
 	if s.spare >= 0 {
 		z := s.kinds[s.spare]
@@ -516,9 +516,9 @@ func (t *tree) enough(most int, set func(int)) int {
 		case n == 0:
 			return math.Inf(1), 0
 		case n < 3: // no two take more than two of the thickest
-			return twoPi*(1-s.gapIn) - float64(free+n)*s.fit.theta(b, b, b), s.fit.theta(a, a, a)
+			return twoPi*(1-s.gapIn) - float64(free+n)*s.fit.Theta(b, b, b), s.fit.Theta(a, a, a)
 		}
-		return twoPi*(1-s.gapIn) - float64(free)*s.fit.theta(b, b, b) - s.sum(s.cnt, a, b, n), s.fit.theta(a, a, a)
+		return twoPi*(1-s.gapIn) - float64(free)*s.fit.Theta(b, b, b) - s.sum(s.cnt, a, b, n), s.fit.Theta(a, a, a)
 	}
 	// Each takes at most about as much as two of it side by side: guess from below, and go on from there.
 	lo, hi := 0, most
@@ -551,7 +551,7 @@ func (t *tree) inner() (full bool) {
 		return st.full
 	}
 	free := min(s.fillerMost-l.fillers, t.fillers)
-	if !s.noFiller && n > 2 && st.open > s.gapIn+float64(free)*s.fit.theta(hi, hi, hi)/twoPi {
+	if !s.noFiller && n > 2 && st.open > s.gapIn+float64(free)*s.fit.Theta(hi, hi, hi)/twoPi {
 		return false
 	}
 	more := s.lastHeld > l.layers+1 || s.layersLike > 0 || s.round > 0
@@ -562,7 +562,7 @@ func (t *tree) inner() (full bool) {
 		return false // nothing could follow
 	}
 	lumpy, spread := s.lumps(lo, hi)
-	crown := l.crown + 2*s.d[hi] + float64(s.fit.how.Bind)
+	crown := l.crown + 2*s.d[hi] + float64(s.fit.How.Bind)
 	toCome := t.toCome(crown)
 	room := t.worth() - (crown + float64(s.rules.FillerWeight)*l.fillerMM + l.spread + spread + toCome) - hair
 	if room <= 0 {

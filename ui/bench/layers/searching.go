@@ -128,7 +128,9 @@ func (s *searching) take(m *desk.Model, found sheet.Proposal, took time.Duration
 		return
 	}
 	s.used += took
-	s.last, s.ended = found, found.Reach.Ended
+	if s.last, s.ended = found, found.Reach.Ended; s.ended {
+		s.on = nil // tens of megabytes that nobody needs any more
+	}
 	if all.used == nil {
 		all.used = map[string]time.Duration{}
 	}
