@@ -17,10 +17,11 @@ type Tree struct {
 
 // Plan is a tree laid flat.
 type Plan struct {
-	Places  []Point // (0, 0) where no run leads
-	Lines   []Line  // of each run, from its From to its To
-	Near    []int   // of each run, the place nearer the datum
-	Datum   int     // where it starts; -1 in a tree without runs
+	Places  []Point       // (0, 0) where no run leads
+	Lines   []Line        // of each run, from its From to its To
+	Near    []int         // of each run, the place nearer the datum
+	Turns   []unit.Degree // how each run leaves its near end
+	Datum   int           // where it starts; -1 in a tree without runs
 	Cross   [][2]int
 	Trouble []Trouble
 	Fanned  bool // angles did not keep the runs apart, and sectors do
@@ -51,7 +52,8 @@ func Lay(t Tree) Plan {
 	l := &layout{Tree: t, meet: make([][]int, t.Places), near: make([]int, len(t.Runs)), deep: make([]unit.Millimetre, len(t.Runs)),
 		shapes: make([]Line, len(t.Runs)), turns: make([]unit.Degree, len(t.Runs)), side: make([]unit.Degree, len(t.Runs)),
 		leaves: make([]int, len(t.Runs)), order: make([][]int, t.Places)}
-	p := Plan{Places: make([]Point, t.Places), Lines: make([]Line, len(t.Runs)), Near: l.near, Datum: -1}
+	p := Plan{Places: make([]Point, t.Places), Lines: make([]Line, len(t.Runs)), Near: l.near, Turns: make([]unit.Degree, len(t.Runs)),
+		Datum: -1}
 	forward := make([]Line, len(t.Runs))
 	for i, r := range t.Runs {
 		l.meet[r.From], l.meet[r.To] = append(l.meet[r.From], i), append(l.meet[r.To], i)
@@ -214,6 +216,7 @@ func (l *layout) draw(p *Plan, root int, first func(run int) unit.Degree) (low, 
 			if s.place == root {
 				turn = first(k)
 			}
+			p.Turns[k] = turn
 			line := l.shapes[k].moved(p.Places[s.place], s.heading+turn)
 			p.Lines[k] = line
 			for _, at := range line.Points(1) {

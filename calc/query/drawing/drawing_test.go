@@ -114,6 +114,9 @@ func TestSmallLoomByHand(t *testing.T) {
 		e.BackMM+e.BootMM > 1e-9 {
 		t.Errorf("%+v", e)
 	}
+	if b := d.Branches[2]; b.Near != "J1" || b.Turn != 45 || b.Told {
+		t.Errorf("L2 leaves %s at %v", b.Near, b.Turn)
+	}
 	t1 := d.Branches[0]
 	if t1.Zones != [2]unit.Millimetre{0, 25} || t1.Lay[0] != 0 || t1.Lay[1] > 425 || t1.LengthMM != 450 {
 		t.Errorf("%+v", t1)
