@@ -43,6 +43,10 @@ type layout struct {
 	crowded bool
 }
 
+// mostRuns is the most for which angles are looked for: building stiff pieces of them costs the square
+// of their number.
+const mostRuns = 800
+
 // mostTests bounds the work of finding angles: two segments against each other, so many times.
 // Above it sectors are taken, which need none. It is some tenths of a second.
 const mostTests = 60_000_000
@@ -63,6 +67,7 @@ func Lay(t Tree) Plan {
 		forward[i], said = r.shape(i)
 		p.Trouble = append(p.Trouble, said...)
 	}
+	l.crowded = len(t.Runs) > mostRuns
 	roots := l.roots()
 	for _, root := range roots {
 		l.outward(root, forward)

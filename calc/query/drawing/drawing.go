@@ -16,6 +16,7 @@ type Drawing struct {
 	Labels   []Label
 	Pegs     []Peg
 	Datum    string // id of the place at (0, 0); "" where nothing is drawn
+	Large    bool   // too large to be drawn at full size: it has no pegs
 	Keyed    bool   // something of its shape is given in the file
 	Low      Point  // what all of it lies within, texts left out
 	High     Point
@@ -135,7 +136,9 @@ func Of(s *sheet.Sheet) Drawing {
 		d.sleeve(s, i)
 	}
 	d.labels(s)
-	d.pegs()
+	if !d.Large {
+		d.pegs()
+	}
 	d.bounds()
 	d.notes(s, p)
 	return d

@@ -1,6 +1,7 @@
 package drawing_test
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -260,5 +261,34 @@ func TestNothingToDraw(t *testing.T) {
 	d := drawing.Of(calctest.Built(t, "format = 1\n"))
 	if len(d.Branches)+len(d.Ends)+len(d.Pegs) > 0 || d.Datum != "" {
 		t.Errorf("%+v", d)
+	}
+}
+
+// A thousand branches in a row are five metres of board and more: as many are broken as it takes, the rest is as long
+// as the file says. Lengths that no board has, straight or bent, end in a note and not in a long wait.
+func TestManyAndHuge(t *testing.T) {
+	h := calctest.Parse(t, small)
+	h.Branches, h.Wires, h.Splices = nil, nil, nil
+	at := "P1"
+	for k := range 1000 {
+		j := fmt.Sprintf("K%d", k)
+		h.Breakouts = append(h.Breakouts, model.Breakout{ID: j})
+		h.Branches = append(h.Branches, model.Branch{ID: fmt.Sprintf("C%d", k), From: at, To: j, LengthMM: 300})
+		at = j
+	}
+	d := drawing.Of(calc.Complete(h, calctest.Catalogue(t), nil))
+	if d.Datum != "P1" || len(d.Branches) != 1000 || !d.Large || !slices.ContainsFunc(d.Notes, func(n drawing.Note) bool {
+		return strings.Contains(n.Says, "does not fit on 4800 x 4800 mm, however it is broken")
+	}) {
+		t.Errorf("datum %s, large %v, notes %d", d.Datum, d.Large, len(d.Notes))
+	}
+	for _, bend := range []unit.Degree{0, 180} {
+		d = drawing.Of(built(t, func(h *model.Harness) {
+			h.Branches[2].LengthMM = 1e9
+			h.Branches[2].Vias = []model.Via{{AtMM: 5e8, TurnDeg: bend, RadiusMM: model.Some[unit.Millimetre](1e9)}}
+		}))
+		if d.Large != (bend != 0) {
+			t.Errorf("bend %v: large %v, %v", bend, d.Large, d.Notes)
+		}
 	}
 }
