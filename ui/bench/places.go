@@ -4,6 +4,7 @@ import (
 	"contralay/ui/bench/board"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/ends"
+	"contralay/ui/bench/flat"
 	"contralay/ui/bench/layers"
 	"contralay/ui/bench/layers/ways"
 	"contralay/ui/bench/lists"
@@ -91,7 +92,8 @@ var screens = []desk.Place{
 
 	// making things; nothing is in the harness before it is taken, so Backspace goes back
 	{Kind: ends.AddKind, Title: "add", Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.AddPage},
-	{Kind: ends.ConnectorKind, Help: "add", Wide: true, Safe: true, Page: ends.ConnectorPage, Backspace: ends.KeepForm, Leads: "keeps all"},
+	{Kind: ends.ConnectorKind, Help: "add", Wide: true, Safe: true, Page: ends.ConnectorPage, Backspace: ends.KeepForm,
+		Leads: "keeps all"},
 	{Kind: ends.GroupsKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.GroupsPage},
 	{Kind: ends.GroupKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.GroupPage},
 	{Kind: ends.DeviceKind, Help: "add", Wide: true, Safe: true, Page: ends.DevicePage, Backspace: ends.KeepForm, Leads: "keeps all"},
@@ -113,6 +115,9 @@ var screens = []desk.Place{
 	{Kind: board.SinceOneKind, Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.SinceOnePage},
 	{Kind: board.ApartKind, Help: "run", Wide: true, Safe: true, Page: board.ApartPage},
 	{Kind: board.LearnedKind, Title: "measured", Help: "run", Wide: true, Page: board.LearnedPage},
+
+	// the drawing
+	{Kind: desk.KindDrawing, Title: "drawing of the board", Help: "drawing", Page: flat.Page, Picture: flat.Picture},
 
 	// lists
 	{Kind: lists.ImportKind, Title: "wire list", Help: "lists", Wide: true, Safe: true, Page: lists.ImportPage, Backspace: lists.Unsay},

@@ -160,6 +160,15 @@ var topics = []Topic{
 		"Any other arrangement: type how many cavities, then Enter. What this harness has comes first. + - turns pin and socket. The " +
 			"face is drawn from the rear, where the wires go in: o is a cavity whose name has no room, O one of a larger contact.",
 	}},
+	{"drawing", "the harness on its board", []string{
+		"From the map, \"drawing of the board\" shows the harness as it lies on its board, seen from above. The longest way is straight, " +
+			"legs leave to both sides in turn, nothing crosses. The branch of the row you are on is drawn heavier.",
+		"+ turns that branch to the left, - to the right, 5 degrees at a time; digits type the turn. It counts from the way that leads " +
+			"to its first end. Press . and it lies by rule again. Lengths stay those of the branches.",
+		"Enter opens the branch: \"bends of the drawing\" has where it bends on its way, how far and with what radius. The row " +
+			"\"the board\" has its size, its pegs and its datum. What is longer than the board is drawn broken, with the true length.",
+		"? marks a branch that crosses another, or a bend without room. contralay drawing FILE -o DIR prints all of it at full size.",
+	}},
 	{"more", "everything in the file", []string{
 		"From the map: \"this harness\" has name, number, revision and supply; \"rules of this shop\" has each limit with its default " +
 			"and what it changes on this harness; \"everything in the file\" lists every table. On the page of a wire, feed, splice, " +

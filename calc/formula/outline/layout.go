@@ -17,10 +17,11 @@ type Tree struct {
 
 // Plan is a tree laid flat.
 type Plan struct {
-	Places  []Point // (0, 0) where no run leads
-	Lines   []Line  // of each run, from its From to its To
-	Near    []int   // of each run, the place nearer the datum
-	Datum   int     // where it starts; -1 in a tree without runs
+	Places  []Point       // (0, 0) where no run leads
+	Lines   []Line        // of each run, from its From to its To
+	Near    []int         // of each run, the place nearer the datum
+	Turns   []unit.Degree // how each run leaves its near end
+	Datum   int           // where it starts; -1 in a tree without runs
 	Cross   [][2]int
 	Trouble []Trouble
 	Fanned  bool // angles did not keep the runs apart, and sectors do
@@ -42,6 +43,10 @@ type layout struct {
 	crowded bool
 }
 
+// mostRuns is the most for which angles are looked for: building stiff pieces of them costs the square
+// of their number.
+const mostRuns = 800
+
 // mostTests bounds the work of finding angles: two segments against each other, so many times.
 // Above it sectors are taken, which need none. It is some tenths of a second.
 const mostTests = 60_000_000
@@ -51,7 +56,8 @@ func Lay(t Tree) Plan {
 	l := &layout{Tree: t, meet: make([][]int, t.Places), near: make([]int, len(t.Runs)), deep: make([]unit.Millimetre, len(t.Runs)),
 		shapes: make([]Line, len(t.Runs)), turns: make([]unit.Degree, len(t.Runs)), side: make([]unit.Degree, len(t.Runs)),
 		leaves: make([]int, len(t.Runs)), order: make([][]int, t.Places)}
-	p := Plan{Places: make([]Point, t.Places), Lines: make([]Line, len(t.Runs)), Near: l.near, Datum: -1}
+	p := Plan{Places: make([]Point, t.Places), Lines: make([]Line, len(t.Runs)), Near: l.near, Turns: make([]unit.Degree, len(t.Runs)),
+		Datum: -1}
 	forward := make([]Line, len(t.Runs))
 	for i, r := range t.Runs {
 		l.meet[r.From], l.meet[r.To] = append(l.meet[r.From], i), append(l.meet[r.To], i)
@@ -61,6 +67,7 @@ func Lay(t Tree) Plan {
 		forward[i], said = r.shape(i)
 		p.Trouble = append(p.Trouble, said...)
 	}
+	l.crowded = len(t.Runs) > mostRuns
 	roots := l.roots()
 	for _, root := range roots {
 		l.outward(root, forward)
@@ -214,6 +221,7 @@ func (l *layout) draw(p *Plan, root int, first func(run int) unit.Degree) (low, 
 			if s.place == root {
 				turn = first(k)
 			}
+			p.Turns[k] = turn
 			line := l.shapes[k].moved(p.Places[s.place], s.heading+turn)
 			p.Lines[k] = line
 			for _, at := range line.Points(1) {

@@ -75,7 +75,8 @@ func (f *Field) Line(l Line, width unit.Millimetre) {
 		a, b := points[k-1], points[k]
 		n := max(1, int(math.Ceil(float64(a.To(b))/cellMM))) // long ones in parts, so that their squares are few
 		for i := range n {
-			g := segment{a: a.Plus(b.Minus(a).Times(float64(i) / float64(n))), b: a.Plus(b.Minus(a).Times(float64(i+1) / float64(n))), width: width}
+			g := segment{a: a.Plus(b.Minus(a).Times(float64(i) / float64(n))),
+				b: a.Plus(b.Minus(a).Times(float64(i+1) / float64(n))), width: width}
 			low, high := g.box(0)
 			id := len(f.all)
 			f.all = append(f.all, g)

@@ -16,6 +16,7 @@ type Drawing struct {
 	Labels   []Label
 	Pegs     []Peg
 	Datum    string // id of the place at (0, 0); "" where nothing is drawn
+	Large    bool   // too large to be drawn at full size: it has no pegs
 	Keyed    bool   // something of its shape is given in the file
 	Low      Point  // what all of it lies within, texts left out
 	High     Point
@@ -47,6 +48,9 @@ type Branch struct {
 	Lay      [2]unit.Millimetre // stations where the lay starts and stops; equal where it has none
 	Covers   []Cover
 	Bends    []Bend
+	Near     string      // its end nearer the datum
+	Turn     unit.Degree // how it leaves that end
+	Told     bool        // the file says so
 	Break    model.Opt[Break]
 }
 
@@ -118,7 +122,8 @@ func Of(s *sheet.Sheet) Drawing {
 	p := fitted(s, t, &d)
 	d.Datum = names[p.Datum]
 	for i := range d.Branches {
-		d.Branches[i].Line = p.Lines[i]
+		b := &d.Branches[i]
+		b.Line, b.Near, b.Turn, b.Told = p.Lines[i], names[p.Near[i]], p.Turns[i], t.Runs[i].Told
 		d.lines, d.widths = append(d.lines, p.Lines[i]), append(d.widths, d.Branches[i].WidthMM)
 	}
 	for i := range s.H.Terminations {
@@ -131,7 +136,9 @@ func Of(s *sheet.Sheet) Drawing {
 		d.sleeve(s, i)
 	}
 	d.labels(s)
-	d.pegs()
+	if !d.Large {
+		d.pegs()
+	}
 	d.bounds()
 	d.notes(s, p)
 	return d

@@ -1,6 +1,7 @@
 package drawing_test
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -113,6 +114,9 @@ func TestSmallLoomByHand(t *testing.T) {
 	if e.WideMM != 38.5 || e.Guess || e.Clock != model.Some(3) || e.FrontMM != e.BootMM-e.BackMM-e.BootMM+31.34 || e.BootMM <= 0 ||
 		e.BackMM+e.BootMM > 1e-9 {
 		t.Errorf("%+v", e)
+	}
+	if b := d.Branches[2]; b.Near != "J1" || b.Turn != 45 || b.Told {
+		t.Errorf("L2 leaves %s at %v", b.Near, b.Turn)
 	}
 	t1 := d.Branches[0]
 	if t1.Zones != [2]unit.Millimetre{0, 25} || t1.Lay[0] != 0 || t1.Lay[1] > 425 || t1.LengthMM != 450 {
@@ -257,5 +261,34 @@ func TestNothingToDraw(t *testing.T) {
 	d := drawing.Of(calctest.Built(t, "format = 1\n"))
 	if len(d.Branches)+len(d.Ends)+len(d.Pegs) > 0 || d.Datum != "" {
 		t.Errorf("%+v", d)
+	}
+}
+
+// A thousand branches in a row are five metres of board and more: as many are broken as it takes, the rest is as long
+// as the file says. Lengths that no board has, straight or bent, end in a note and not in a long wait.
+func TestManyAndHuge(t *testing.T) {
+	h := calctest.Parse(t, small)
+	h.Branches, h.Wires, h.Splices = nil, nil, nil
+	at := "P1"
+	for k := range 1000 {
+		j := fmt.Sprintf("K%d", k)
+		h.Breakouts = append(h.Breakouts, model.Breakout{ID: j})
+		h.Branches = append(h.Branches, model.Branch{ID: fmt.Sprintf("C%d", k), From: at, To: j, LengthMM: 300})
+		at = j
+	}
+	d := drawing.Of(calc.Complete(h, calctest.Catalogue(t), nil))
+	if d.Datum != "P1" || len(d.Branches) != 1000 || !d.Large || !slices.ContainsFunc(d.Notes, func(n drawing.Note) bool {
+		return strings.Contains(n.Says, "does not fit on 4800 x 4800 mm, however it is broken")
+	}) {
+		t.Errorf("datum %s, large %v, notes %d", d.Datum, d.Large, len(d.Notes))
+	}
+	for _, bend := range []unit.Degree{0, 180} {
+		d = drawing.Of(built(t, func(h *model.Harness) {
+			h.Branches[2].LengthMM = 1e9
+			h.Branches[2].Vias = []model.Via{{AtMM: 5e8, TurnDeg: bend, RadiusMM: model.Some[unit.Millimetre](1e9)}}
+		}))
+		if d.Large != (bend != 0) {
+			t.Errorf("bend %v: large %v, %v", bend, d.Large, d.Notes)
+		}
 	}
 }

@@ -405,6 +405,7 @@ var EveryScreen = map[string][]string{
 	"why":                  {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 	"still needed": {"esc", "@more things", "enter"}, "a branch to": {"esc", "@No branch leads to NEW1", "enter"},
 	"rules":          {"esc", "@rules of this shop", "enter"},
+	"drawing":        {"esc", "@drawing of the board", "enter"},
 	"whole file":     {"esc", "@everything in the file", "enter"},
 	"values":         {"esc", "@terminations", "enter", "enter", "@all its values", "enter"},
 	"records":        {"esc", "@everything in the file", "enter", "@wires  ", "enter"},

@@ -35,6 +35,10 @@ func Make(s *sheet.Sheet, p tile.Paper, m Meta) (Drawn, error) {
 		m.Sys = sys
 	}
 	d := drawing.Of(s)
+	if d.Large {
+		k := slices.IndexFunc(d.Notes, func(n drawing.Note) bool { return n.Where == "drawing" })
+		return Drawn{}, errors.New(visible.Line(m.Sys.Says(d.Notes[k].Says)))
+	}
 	world := Draw(s, &d, FullSize(m.Sys))
 	d.Notes = append(d.Notes, unlettered(world)...)
 	out := Drawn{Identity: origin.Of(s).Identity([]byte("drawing " + p.Name + " " + m.On + " " + m.File))}

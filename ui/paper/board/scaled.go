@@ -85,7 +85,8 @@ func caption(out *plot.Sheet, o Options) {
 	for _, p := range []plot.Point{low, end} {
 		out.Way(plot.Frame, thin, p.Away(90, -1.2), p.Away(90, 1.2))
 	}
-	says := o.Sys.Length(bar) + " " + o.Sys.Name() + " of the harness. Scale 1:" + strconv.FormatFloat(math.Round(10/o.Scale)/10, 'f', -1, 64) + ", lengths in " +
+	says := o.Sys.Length(bar) + " " + o.Sys.Name() + " of the harness. Scale 1:" + strconv.FormatFloat(math.Round(10/o.Scale)/10,
+		'f', -1, 64) + ", lengths in " +
 		o.Sys.Name() + ". The full-size drawing is a file of its own."
 	out.Write(plot.Frame, end.Plus(plot.Point{X: 3, Y: -1.1}), 3.2, false, says)
 	out.Box.Low.Y = low.Y - 3
