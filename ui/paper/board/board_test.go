@@ -213,7 +213,7 @@ func TestPagesSayWhatToDo(t *testing.T) {
 		all := strings.Join(says, " ")
 		for _, want := range []string{"HC2-ENG-01 C Hill-climb single-seater, engine loom", "serial ____", "checked ____",
 			"released ____", "1234-5678",
-			"2026-05-31", "Print at 100 %, not fitted to the page.", tile.Measure[:30], "Pegs, mm from the datum",
+			"2026-05-31", "Print at 100 %, not fitted to the page.", tile.Measure, "Pegs, mm from the datum",
 			"The angles are not those of the vehicle"} {
 			if !strings.Contains(all, want) {
 				t.Errorf("%s lacks %q", paper.Name, want)
