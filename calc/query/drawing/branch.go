@@ -51,10 +51,11 @@ func laid(b *sheet.Branch, out *Branch) [2]unit.Millimetre {
 // covers are the sheath and what else covers a branch, inside out.
 func covers(b *sheet.Branch) []Cover {
 	var out []Cover
+	on := b.Sheath.Part == "" // it is on already, or there is none
 	sheath := func() {
-		if b.Sheath.Part != "" {
+		if !on {
 			out = append(out, Cover{string(model.CoverSheath), b.Sheath.Part, b.Sheath.FromMM, b.Sheath.ToMM, b.Sheath.Verdict.OverMM})
-			b = &sheet.Branch{Covers: b.Covers}
+			on = true
 		}
 	}
 	for k := range b.Covers {

@@ -292,3 +292,19 @@ func TestManyAndHuge(t *testing.T) {
 		}
 	}
 }
+
+// Covers lie inside out: what lies under the sheath first, the sheath once, what lies over it last.
+func TestCoversInsideOut(t *testing.T) {
+	d := drawing.Of(built(t, func(h *model.Harness) {
+		h.Branches[0].Covers = []model.Cover{{What: model.CoverTape, ThickMM: model.Some[unit.Millimetre](0.1)},
+			{What: model.CoverSheath, Part: model.Some("AS23053/16 6.4")}, {What: model.CoverSleeve, Part: model.Some("AS23053/16 9.5"),
+				FromMM: model.Some[unit.Millimetre](100), ToMM: model.Some[unit.Millimetre](200)}}
+	}))
+	var got []string
+	for _, c := range d.Branches[0].Covers {
+		got = append(got, c.What)
+	}
+	if strings.Join(got, " ") != "tape sheath sleeve" || d.Branches[0].Covers[2].From != 100 || d.Branches[0].Covers[2].To != 200 {
+		t.Errorf("%+v", d.Branches[0].Covers)
+	}
+}

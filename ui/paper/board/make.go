@@ -41,7 +41,7 @@ func Make(s *sheet.Sheet, p tile.Paper, m Meta) (Drawn, error) {
 	}
 	world := Draw(s, &d, FullSize(m.Sys))
 	d.Notes = append(d.Notes, unlettered(world)...)
-	out := Drawn{Identity: origin.Of(s).Identity([]byte("drawing " + p.Name + " " + m.On + " " + m.File))}
+	out := Drawn{Identity: origin.Of(s).Identity([]byte("drawing " + m.On + " " + m.File))}
 	m.Identity = out.Identity
 	pages := Pages(s, &d, world, p, m)
 	out.Pages = len(pages)

@@ -114,6 +114,7 @@ func (w writer) shape(s plot.Shape, move plot.Point) {
 	case len(s.Way) > 0:
 	case s.Text != "":
 		x, y := w.at(s.Middle.Plus(move))
+		w.SetFillColor(0, 0, 0) // a fill of before may be undone with the window it was in, and the library does not know
 		face := ""
 		if s.Bold {
 			face = "B"

@@ -138,3 +138,48 @@ func TestSameBytesAndFacesInside(t *testing.T) {
 		t.Error("the longest page is not 14,400 points")
 	}
 }
+
+// Every text is black, whatever was filled before it on the page and with what: the grey in force where a
+// text is shown, as another reader follows it through the saved states.
+func TestTextIsBlack(t *testing.T) {
+	s := world()
+	for k, fill := range []plot.Grey{plot.White, plot.Black, plot.Light} { // the last of a page, page after page
+		at := plot.Point{X: 100 + 350*unit.Millimetre(k), Y: 480}
+		s.Write(plot.TextLayer, at, 5, false, "x")
+		s.Add(plot.Shape{Layer: plot.Bundle, Fill: fill, Middle: at, Radius: 5})
+	}
+	p, _ := tile.Find("a3")
+	c := tile.Of(s, p)
+	text, err := pdf.Bytes("x", c.Pages(s, "head"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, _ := reader.NewReader(bytes.NewReader(text), int64(len(text)))
+	texts := 0
+	for n := 1; n <= r.NumPage(); n++ {
+		grey := []float64{0} // black is what a page begins with
+		reader.Interpret(r.Page(n).V.Key("Contents"), func(stack *reader.Stack, op string) {
+			args := make([]reader.Value, stack.Len())
+			for k := len(args) - 1; k >= 0; k-- {
+				args[k] = stack.Pop()
+			}
+			switch op {
+			case "q":
+				grey = append(grey, grey[len(grey)-1])
+			case "Q":
+				grey = grey[:len(grey)-1]
+			case "g":
+				grey[len(grey)-1] = args[0].Float64()
+			case "rg":
+				t.Fatal("a colour")
+			case "Tj":
+				if texts++; grey[len(grey)-1] != 0 {
+					t.Errorf("page %d: a text in a grey of %v", n, grey[len(grey)-1])
+				}
+			}
+		})
+	}
+	if texts < 10 {
+		t.Errorf("only %d texts", texts)
+	}
+}

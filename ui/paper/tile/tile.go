@@ -158,7 +158,7 @@ func (c *Cut) Printed() (cells []Cell, empty []string) {
 }
 
 // Measure is the sentence at the bar of every page.
-const Measure = "This bar is 100 mm long: measure it. If it is not 100.0 +-0.3, print again at 100 %, not fitted to the page."
+const Measure = "100 mm: measure it. If it is not 100.0 +-0.3, print at 100 %, not fitted to the page."
 
 // Pages are the printed cells as pages, each under a name of its own. head identifies the
 // drawing on each of them.
