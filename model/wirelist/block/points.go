@@ -63,9 +63,8 @@ func (f *finder) isPoint(rows []table.Row, i int) bool {
 // partPoint parts "3 - Horn", "3: Horn", "3. Horn", "Pin 3 Horn" and "3 Horn" into the cavity and its name.
 func partPoint(text string) (pin, rest string, ok bool) {
 	text = strings.TrimSpace(text)
-	folded := table.Fold(text)
 	for _, word := range []string{"pin ", "cavity ", "way ", "kontakt ", "broche "} {
-		if strings.HasPrefix(folded, word) && len(folded) == len(text) {
+		if len(text) > len(word) && strings.EqualFold(text[:len(word)], word) {
 			text = strings.TrimSpace(text[len(word):])
 			break
 		}

@@ -68,7 +68,7 @@ func deviceColumn(l *look) []shape.Column {
 		p := &l.prof[i]
 		headed := c.Field == name.FieldKeep || c.Field == name.FieldConnector || c.Field == name.FieldPin && c.Of == c.Head ||
 			c.Field == name.FieldSignal && !c.Known()
-		if !headed || c.Given || c.Known() && c.Field == name.FieldKeep || c.Head == "" || p.filled < 2 || !p.unique() ||
+		if !headed || c.Given || c.Known() && !c.Weak() && c.Field == name.FieldKeep || c.Head == "" || p.filled < 2 || !p.unique() ||
 			p.most(p.colours) || name.IsOtherHead(c.Head) ||
 			isRemark(name.Words(table.Fold(c.Head))) {
 			continue
