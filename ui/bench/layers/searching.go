@@ -218,7 +218,7 @@ func searchRow(m *desk.Model, key string, p sheet.Proposal) desk.Row {
 	default:
 		row.Text = "  not every lay-up was tried"
 		if note := foundNote(m, p); note != "" {
-			row.Text += ", " + note
+			row.Text = "  not all were tried, " + note // a list of 46 cells has room for no more
 		}
 		row.Detail = "Enter searches on" + gain
 		row.Enter = goOn
