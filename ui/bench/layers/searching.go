@@ -81,7 +81,7 @@ func SearchOn(m *desk.Model) (desk.Work, bool) {
 		if all.used[key] >= m.Cfg.Search {
 			return desk.Work{}, false
 		}
-		one = begin(all, key, m.Cfg.Search)
+		one = begin(m, key, m.Cfg.Search)
 	}
 	if !one.runs() {
 		return desk.Work{}, false
@@ -94,9 +94,15 @@ func SearchOn(m *desk.Model) (desk.Work, bool) {
 	}}, true
 }
 
-// begin makes a search of a question the one that goes on.
-func begin(all *searches, key string, most time.Duration) *searching {
+// begin makes a search of a question the one that goes on: from where its answer at once left it, where that is
+// still at hand.
+func begin(m *desk.Model, key string, most time.Duration) *searching {
+	all, from := desk.State[searches](m), desk.State[desk.Begun](m)
 	all.now = &searching{key: key, most: most}
+	if from.Key == key {
+		all.now.on = from.Search
+	}
+	*from = desk.Begun{}
 	return all.now
 }
 
@@ -163,7 +169,7 @@ func goOn(m *desk.Model) {
 	if one := here(m, key); one != nil {
 		one.most = one.used + again
 	} else {
-		begin(all, key, all.used[key]+again) // it begins anew, and so has to go further
+		begin(m, key, all.used[key]+again) // it begins anew, and so has to go further
 	}
 	m.Tell("searching. Enter on the row stops it")
 }
@@ -213,7 +219,7 @@ func searchRow(m *desk.Model, key string, p sheet.Proposal) desk.Row {
 	default:
 		row.Text = "  not every lay-up was tried"
 		if note := foundNote(m, p); note != "" {
-			row.Text += ", " + note
+			row.Text = "  not all were tried, " + note // a list of 46 cells has room for no more
 		}
 		row.Detail = "Enter searches on" + gain
 		row.Enter = goOn

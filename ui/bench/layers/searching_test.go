@@ -170,7 +170,7 @@ func TestFoundLayUpsMoveNothing(t *testing.T) {
 	}
 	letter := string(p.Letter(p.Shown + at))
 	benchtest.OnRow(t, m, "  "+letter+"  ")
-	if note := benchtest.OnRow(t, m, "not every lay-up was tried"); !strings.Contains(note.Text, " is ") {
+	if note := benchtest.OnRow(t, m, "not all were tried"); !strings.Contains(note.Text, " is ") {
 		t.Errorf("nothing offers it: %q", note.Text)
 	}
 	if row := benchtest.OnRow(t, m, "  "+letter+"  "); row.Enter == nil {
