@@ -58,8 +58,7 @@ func covers(b *sheet.Branch) []Cover {
 			on = true
 		}
 	}
-	for k := range b.Covers {
-		c := &b.Covers[k]
+	for _, c := range b.Covers {
 		if !c.Under {
 			sheath()
 		}
