@@ -1,7 +1,6 @@
 package layers_test
 
 import (
-	"fmt"
 	"math/rand/v2"
 	"path/filepath"
 	"regexp"
@@ -13,6 +12,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/file"
+	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/layers"
@@ -76,8 +76,7 @@ func figuresOf(t *testing.T, m *desk.Model, kind, says string) []string {
 func inColumns(m *desk.Model, s *sheet.Sheet) []string {
 	b := &s.Branches[m.Branch]
 	tube, _, _ := strings.Cut(b.Sheath.Tube.V.ShelfLabel, " (")
-	return []string{fmt.Sprintf("%.1f", float64(b.OverMM)), tube, fmt.Sprintf("%.0f", float64(b.Gram.V)),
-		fmt.Sprintf("%.0f", float64(b.Bend.MinMM))}
+	return []string{unit.Fixed(b.OverMM, 1), tube, unit.Fixed(b.Gram.V, 0), unit.Fixed(b.Bend.MinMM, 0)} // halves as a person rounds
 }
 
 // What a person asks first is beside the present with at most six keys, in OD, tube, mass and bend; and coming back
