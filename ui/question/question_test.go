@@ -70,8 +70,11 @@ func TestStripOfTypedSizes(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got := q.Strip(true); !strings.Contains(got, "size 1.5 mm ") || !strings.Contains(got, "\n=  7  ") || !strings.Contains(got, "\n   0  ") {
-		t.Errorf("got %s", got)
+	got := q.Strip(true)
+	for _, want := range []string{"size 1.5 mm ", "\n=  7  ", "\n   0  "} {
+		if !strings.Contains(got, want) {
+			t.Errorf("%q is not in %s", want, got)
+		}
 	}
 }
 

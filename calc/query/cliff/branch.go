@@ -33,7 +33,7 @@ func OfWires(s *sheet.Sheet, i int) (a Ask, why string) {
 		return Ask{}, "No single wire of a known size runs here: there is nothing to count"
 	}
 	like := alike(s, all)
-	b := branchAsk{s: frozen(s), i: i, now: len(all)}
+	b := branchAsk{s: s.Frozen(), i: i, now: len(all)}
 	held := heldIn(s, i)
 	for k := len(like) - 1; k >= 0; k-- { // the last in the file first
 		b.out = append(b.out, s.H.Wires[like[k]].ID)
@@ -57,7 +57,7 @@ func OfWires(s *sheet.Sheet, i int) (a Ask, why string) {
 
 // OfSpares asks about the spares of branch i: from none to what both ends can take. why is as with OfWires.
 func OfSpares(s *sheet.Sheet, i int) (a Ask, why string) {
-	b := branchAsk{s: frozen(s), i: i}
+	b := branchAsk{s: s.Frozen(), i: i}
 	held := heldIn(s, i)
 	like := -1
 	for _, id := range s.Branches[i].Components {
@@ -239,13 +239,6 @@ func heldIn(s *sheet.Sheet, i int) map[string]bool {
 // needed reports whether a wire cannot go because another names it as its return.
 func needed(s *sheet.Sheet, id string) bool {
 	return slices.ContainsFunc(s.H.Wires, func(w model.Wire) bool { return w.Return.V == id })
-}
-
-// frozen is the sheet as it may be read beside a bench that goes on with it.
-func frozen(s *sheet.Sheet) *sheet.Sheet {
-	out := *s
-	out.Branches = slices.Clone(s.Branches)
-	return &out
 }
 
 // key is everything that the figures of branch i hang on: what there is to lay and how it is held,

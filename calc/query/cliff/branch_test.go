@@ -39,7 +39,8 @@ func TestAPointIsTheHarnessWithSoManyWires(t *testing.T) {
 		if why != "" {
 			t.Fatal(why)
 		}
-		if a.Size != "22" || a.Now != c.now || a.Most != c.now+cliff.Reach || a.Least != max(c.now-cliff.Reach, calctest.Once(c.thick == 0)) {
+		least := max(c.now-cliff.Reach, calctest.Once(c.thick == 0)) // a branch holds one piece at least
+		if a.Size != "22" || a.Now != c.now || a.Most != c.now+cliff.Reach || a.Least != least {
 			t.Errorf("%+v", a)
 		}
 		for n := a.Least; n <= a.Most; n++ {

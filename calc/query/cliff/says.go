@@ -59,7 +59,10 @@ func (s *Strip) asLaid(now Point, sys unit.System) []string {
 func (s *Strip) Short(sys unit.System) []string {
 	now, ok := s.Point(s.Now)
 	fit, known := s.Fits()
-	if !ok || !known || now.Branch == nil {
+	switch {
+	case ok && now.Branch == nil:
+		return []string{"no lay-up"}
+	case !ok || !known:
 		return nil
 	}
 	text, then := fits(fit), s.then(now, fit, sys)
@@ -154,7 +157,7 @@ func (s *Strip) more(now Point, sys unit.System) []string {
 	}
 	p, _ := s.Point(first)
 	if p.Branch == nil {
-		return append(out, fmt.Sprintf("The %s finds no lay-up.", s.nth(first)))
+		return append(out, fmt.Sprintf("No lay-up takes the %s.", s.nth(first)))
 	}
 	out = append(out, s.says(first, between(s.points[first-1-s.Least], p), p, sys))
 	began := between(s.points[first-1-s.Least], p)

@@ -50,7 +50,8 @@ func TestSays(t *testing.T) {
 			[]string{"The 22nd needs a centre of 3: OD 10.9 mm.", "The 23rd starts a new layer: OD 12.4 mm and the next tube, 1/2."}},
 		{"the tube alone", strip(Wires, 10, 10, "", thin, at{10.2, 3, 2, "1/2", 0}), "tube 1/2",
 			[]string{"The 11th needs the next tube, 1/2."}},
-		{"no tube", strip(Wires, 100, 100, "", thin, at{10.2, 3, 2, "", 0}), "no tube", []string{"With the 101st no tube holds any more."}},
+		{"no tube", strip(Wires, 100, 100, "", thin, at{10.2, 3, 2, "", 0}), "no tube",
+			[]string{"With the 101st no tube holds any more."}},
 		{"a tube at last", strip(Wires, 10, 10, "", at{5, 2, 5, "", 0}, at{5.3, 3, 1, "3/8", 0}), "a new layer, OD 5.3 mm",
 			[]string{"The 11th starts a new layer: OD 5.3 mm and tube 3/8."}},
 		{"all fit", strip(Wires, 10, 10, "", thin, thin, thin), "2 still fit", []string{"2 more still fit."}},
@@ -58,11 +59,12 @@ func TestSays(t *testing.T) {
 			"1 still fits, then OD 10.5 mm",
 			[]string{"One more still fits.", "The 2nd spare makes it thicker: OD 10.5 mm.", "Both ends have cavities for 2 more."}},
 		{"no spare more", strip(Spares, 0, 1, "No spare can be added: no cavity is free at the A end", at{9.8, 2, 2, "3/8", 0}, thin),
-			"none can be added", []string{"No spare can be added: no cavity is free at the A end.", "With 1 fewer it is 9.8 mm, a layer less."}},
+			"none can be added",
+			[]string{"No spare can be added: no cavity is free at the A end.", "With 1 fewer it is 9.8 mm, a layer less."}},
 		{"fewer", strip(Wires, 20, 22, "", at{8, 3, 1, "5/16", 0}, thin, thin), "none can be added",
 			[]string{"With 2 fewer it is 8.0 mm, in tube 5/16."}},
-		{"no lay-up", strip(Wires, 12, 12, "", thin, at{}), "no lay-up", []string{"The 13th finds no lay-up."}},
-		{"none at all", strip(Wires, 12, 12, "", at{}), "", []string{"No lay-up of 12 wires of size 22 keeps what is locked."}},
+		{"no lay-up", strip(Wires, 12, 12, "", thin, at{}), "no lay-up", []string{"No lay-up takes the 13th."}},
+		{"none at all", strip(Wires, 12, 12, "", at{}), "no lay-up", []string{"No lay-up of 12 wires of size 22 keeps what is locked."}},
 		{"thicker with fewer", strip(Wires, 3, 4, "", at{11.5, 3, 2, "3/8", 0}, at{11.1, 3, 2, "3/8", 1}), "none can be added",
 			[]string{"With 1 fewer it is 11.5 mm.",
 				"3 wires of size 22 come out thicker than 4: 11.5 mm against 11.1 mm. With 1 filler more, 3 are as thin as 4."}},
@@ -86,7 +88,8 @@ func TestSays(t *testing.T) {
 func TestSaysABuiltUpCentre(t *testing.T) {
 	s := strip(Wires, 19, 19, "", at{5.5, 3, 1, "3/8", 0}, at{5.8, 3, 1, "3/8", 0}, at{6.2, 3, 1, "3/8", 0}, at{6.5, 3, 2, "3/8", 0})
 	s.points[1].Branch.Layers[0].BuiltMM, s.points[2].Branch.Layers[0].BuiltMM = 0.37, 0.71
-	for n, want := range map[int]string{20: "The 20th needs a built-up centre: OD 5.8 mm.", 21: "The 21st needs a built-up centre: OD 6.2 mm.",
+	for n, want := range map[int]string{20: "The 20th needs a built-up centre: OD 5.8 mm.",
+		21: "The 21st needs a built-up centre: OD 6.2 mm.",
 		22: "The 22nd needs a centre of 2: OD 6.5 mm.", 19: ""} {
 		if got := s.Comes(n, unit.MM); got != want {
 			t.Errorf("%q, want %q", got, want)

@@ -225,7 +225,9 @@ func showPoint(s *cliff.Strip, of string, p cliff.Point) func(m *desk.Model) *de
 	return func(m *desk.Model) *desk.Model {
 		t := m.Try(fmt.Sprintf("%s %d", of, p.N), func() *model.Harness { return s.Harness(p) })
 		id := m.H.Branches[m.Branch].ID
-		t.Sheet.Snags = slices.DeleteFunc(t.Sheet.Snags, func(g sheet.Snag) bool { return g.Where != id })
+		if slices.ContainsFunc(t.Sheet.Snags, func(g sheet.Snag) bool { return g.Where != id }) {
+			t.Sheet = t.Sheet.About(id)
+		}
 		return t
 	}
 }

@@ -67,6 +67,11 @@ func TestOneMoreOneFewerByKeys(t *testing.T) {
 			if r == nil || r.Key != k.count || !strings.HasPrefix(strings.TrimSpace(foot), k.over) {
 				t.Fatalf("%+v: %s after %q, want %s:\n%s", c, r.Key, k.key, k.over, view)
 			}
+			for _, g := range r.Show(m).Sheet.Snags {
+				if g.Where != "T1" { // the wire that is counted up has no cavity of its own, and nobody means it to
+					t.Errorf("%s shows %+v", k.count, g)
+				}
+			}
 			bars[k.count] = 2*strings.Count(r.Line(), "█") + strings.Count(r.Line(), "▌") + 2*strings.Count(r.Line(), "#")
 		}
 		if bars["20"] < bars["19"] || bars["19"] != bars["17"] || bars["17"] < bars["16"] || bars["20"] <= bars["16"] {
