@@ -76,7 +76,7 @@ func figuresOf(t *testing.T, m *desk.Model, kind, says string) []string {
 func inColumns(m *desk.Model, s *sheet.Sheet) []string {
 	b := &s.Branches[m.Branch]
 	tube, _, _ := strings.Cut(b.Sheath.Tube.V.ShelfLabel, " (")
-	return []string{unit.Fixed(b.OverMM, 1), tube, unit.Fixed(b.Gram.V, 0), unit.Fixed(b.Bend.MinMM, 0)}
+	return []string{unit.Fixed(b.OverMM, 1), tube, unit.Fixed(b.Gram.V, 0), unit.Fixed(b.Bend.MinMM, 0)} // halves as a person rounds
 }
 
 // What a person asks first is beside the present with at most six keys, in OD, tube, mass and bend; and coming back

@@ -19,6 +19,7 @@ import (
 type measure struct {
 	head  string
 	wide  int // its widest text, without the sign behind it
+	inch  int // what it is wider in inches
 	text  func(sys unit.System, f whatif.Figures) string
 	worse func(f whatif.Figures) float64 // the more, the worse; nil where more or less is neither
 }
@@ -33,35 +34,35 @@ func number[T ~float64](v model.Opt[T], n int) string {
 
 // measures are all of them, in the order of the columns.
 var measures = []measure{
-	{"spare", 2, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Spares) },
+	{"spare", 2, 0, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Spares) },
 		func(f whatif.Figures) float64 { return -float64(f.Spares) }},
-	{"fill", 2, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Fillers) },
+	{"fill", 2, 0, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Fillers) },
 		func(f whatif.Figures) float64 { return float64(f.Fillers) }},
-	{"OD", 4, func(sys unit.System, f whatif.Figures) string { return Diameter(sys, f.Over) },
+	{"OD", 4, 1, func(sys unit.System, f whatif.Figures) string { return Diameter(sys, f.Over) },
 		func(f whatif.Figures) float64 { return float64(f.Over) }},
-	{"from", 4, func(sys unit.System, f whatif.Figures) string { return Diameter(sys, f.OverMin) }, nil},
-	{"to", 4, func(sys unit.System, f whatif.Figures) string { return Diameter(sys, f.OverMax) }, nil},
-	{"tube", 4, func(_ unit.System, f whatif.Figures) string { return Label(f) },
+	{"from", 4, 1, func(sys unit.System, f whatif.Figures) string { return Diameter(sys, f.OverMin) }, nil},
+	{"to", 4, 1, func(sys unit.System, f whatif.Figures) string { return Diameter(sys, f.OverMax) }, nil},
+	{"tube", 4, 0, func(_ unit.System, f whatif.Figures) string { return Label(f) },
 		func(f whatif.Figures) float64 { return float64(f.Sheathed.V) }},
-	{"in it", 4, func(sys unit.System, f whatif.Figures) string { return Diameter(sys, f.Sheathed.V) },
+	{"in it", 4, 1, func(sys unit.System, f whatif.Figures) string { return Diameter(sys, f.Sheathed.V) },
 		func(f whatif.Figures) float64 { return float64(f.Sheathed.V) }},
-	{"slide", 4, func(sys unit.System, f whatif.Figures) string {
+	{"slide", 4, 1, func(sys unit.System, f whatif.Figures) string {
 		if !f.SlideMM.Set {
 			return "-"
 		}
 		return sys.Fine(f.SlideMM.V)
 	}, func(f whatif.Figures) float64 { return -float64(f.SlideMM.V) }},
-	{"g", 3, func(_ unit.System, f whatif.Figures) string { return number(f.Gram, 0) },
+	{"g", 3, 0, func(_ unit.System, f whatif.Figures) string { return number(f.Gram, 0) },
 		func(f whatif.Figures) float64 { return float64(f.Gram.V) }},
-	{"tube g", 3, func(_ unit.System, f whatif.Figures) string { return number(f.SheathGram, 0) },
+	{"tube g", 3, 0, func(_ unit.System, f whatif.Figures) string { return number(f.SheathGram, 0) },
 		func(f whatif.Figures) float64 { return float64(f.SheathGram.V) }},
-	{"bend", 3, func(sys unit.System, f whatif.Figures) string { return sys.AtLeast(f.MinBend) },
+	{"bend", 3, 4, func(sys unit.System, f whatif.Figures) string { return sys.AtLeast(f.MinBend) },
 		func(f whatif.Figures) float64 { return float64(f.MinBend) }},
-	{"split", 1, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Parted) },
+	{"split", 1, 0, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Parted) },
 		func(f whatif.Figures) float64 { return float64(f.Parted) }},
-	{"buried", 2, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Buried) },
+	{"buried", 2, 0, func(_ unit.System, f whatif.Figures) string { return fmt.Sprint(f.Buried) },
 		func(f whatif.Figures) float64 { return float64(f.Buried) }},
-	{"hot", 3, func(_ unit.System, f whatif.Figures) string { return number(f.Hottest, 0) },
+	{"hot", 3, 0, func(_ unit.System, f whatif.Figures) string { return number(f.Hottest, 0) },
 		func(f whatif.Figures) float64 { return float64(f.Hottest.V) }},
 }
 
@@ -130,8 +131,8 @@ func MakeColumns(m *desk.Model, head string, order []string, name, w int) Column
 	fits := map[string]bool{}
 	for _, h := range order {
 		for k := range measures {
-			if c := &measures[k]; c.head == h && room >= 1+c.least() {
-				room -= 1 + c.least()
+			if c := &measures[k]; c.head == h && room >= 1+c.least(m.Sys) {
+				room -= 1 + c.least(m.Sys)
 				fits[h] = true
 			}
 		}
@@ -143,7 +144,7 @@ func MakeColumns(m *desk.Model, head string, order []string, name, w int) Column
 			continue
 		}
 		t.shown = append(t.shown, c)
-		columns = append(columns, kit.Column[Entry]{Head: c.head, Least: c.least(), Align: kit.ToRight, Cell: func(e Entry) string {
+		columns = append(columns, kit.Column[Entry]{Head: c.head, Least: c.least(m.Sys), Align: kit.ToRight, Cell: func(e Entry) string {
 			sign, _ := c.verdict(t.sys, t.now, e)
 			return c.text(t.sys, e.Figures) + sign
 		}})
@@ -153,7 +154,13 @@ func MakeColumns(m *desk.Model, head string, order []string, name, w int) Column
 }
 
 // least is how wide the column of a measure is: its text with the sign, or its head.
-func (c *measure) least() int { return max(c.wide+1, len(c.head)) }
+func (c *measure) least(sys unit.System) int {
+	wide := c.wide
+	if sys == unit.Inch {
+		wide += c.inch
+	}
+	return max(wide+1, len(c.head))
+}
 
 // Row is the row of an entry: better and worse by sign and look, what is the same quiet.
 func (t *Columns) Row(e Entry) desk.Row {
