@@ -24,7 +24,7 @@ func isCommonName(signal string) bool {
 		case "power", "pwr", "ground", "gnd", "earth", "supply", "feed", "signal", "sig", "sense", "return", "rtn", "common", "com",
 			"vcc", "vdd",
 			"vss", "vin", "vbat", "v", "vdc", "dc", "shield", "screen", "drain", "pos", "neg", "positive", "negative", "plus", "minus",
-				"live",
+			"live",
 			"neutral", "masse", "versorgung", "schirm", "alimentation", "alimentacion", "senal", "massa", "alimentazione", "segnale",
 			"zasilanie", "masa", "sygnal", "voeding", "output", "out", "input", "in", "data", "tx", "rx", "clk", "clock":
 		default:
