@@ -62,7 +62,7 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 	if b.Proposed { // what is to be decided first, past the heading
 		p.Start = len(p.Rows) + 1
 	}
-	p.Rows = withNumbers(m, append(p.Rows, tableRows(m, w)...))
+	p.Rows = append(p.Rows, tableRows(m, w)...)
 	p.Rows = append(p.Rows, m.Once("layers", func() []desk.Row { return laidLikeRows(m) })...)
 	p.Rows = append(p.Rows, cliffRows(m, w)...)
 	p.Rows = append(p.Rows, wishRows(m)...)
@@ -89,7 +89,7 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 			}},
 		desk.Row{Key: "make", Text: "make            " + string(b.Make), Detail: "+ - laid, twisted or straight",
 			Step: func(m *desk.Model, by int) { stepMake(m, by) }})
-	p.Rows = append(p.Rows, foundRows(m, w)...)
+	p.Rows = withNumbers(m, append(p.Rows, foundRows(m, w)...))
 	return p
 }
 

@@ -232,6 +232,7 @@ func wanted(m *desk.Model) []Way {
 	for _, k := range Here(m) {
 		if k.ID == LayupID {
 			first = append(first, k.Ways[:min(len(k.Ways), FirstLayups)]...)
+			then = append(then, slices.DeleteFunc(slices.Clone(k.Ways), func(w Way) bool { return !w.Found })...)
 			continue
 		}
 		n, settled := Shown(m, k)
