@@ -100,15 +100,15 @@ var topics = []Topic{
 		"A star marks the tracer of a layer, which lies first.",
 	}},
 	{"run", "at the board", []string{
-		"Open it from the step Build, or with contralay run FILE. It shows one instruction a screen. " +
-			"Enter ticks it, Backspace looks a step back and undoes nothing. It first writes down every lay-up that is only " +
-			"proposed: nothing is planned again while you build.",
-		"After a layer, type what the callipers read, or leave it. The bench explains a reading and moves nothing. A reading that " +
-			"cannot be, such as 53 for 5.3, is never taken: measure again.",
+		"Open it from the step Build, or with contralay run FILE. It shows one thing a screen: a wire to cut, to lay, to pin. " +
+			"Enter ticks it, + all that goes with it (a spool, a layer, a connector, an end), Backspace looks back and undoes nothing. " +
+			"It first writes down proposed lay-ups: nothing is planned again while you build.",
+		"After a layer, type what the callipers read, or leave it. The bench explains a reading and moves nothing. " +
+			"53 for 5.3 is never taken: measure again.",
 		"The file keeps what was done. If the sheet has changed since, the run asks first: do it again, or keep it as it was built, " +
 			"with a name. The end of the run lists every open point.",
-		"Sign a hold with a number or a name. A run that was cut off goes on at its step. Deviations, contacts made again, wire used " +
-			"and a note have their own rows, and the printed sheet shows them. Readings teach: \"measured\" on the step Build, or " +
+		"Sign a hold with a number or a name. A run that was cut off goes on at its piece. Deviations, contacts made again, wire used " +
+			"and a note have rows, and the printed sheet shows them. Readings teach: \"measured\" on the step Build, or " +
 			"contralay measured FILE..., corrects this shop.",
 	}},
 	{"lists", "other people's wire lists", []string{

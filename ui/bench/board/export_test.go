@@ -1,6 +1,7 @@
 package board
 
 import (
+	"contralay/calc/query/run"
 	"contralay/ui/bench/desk"
 )
 
@@ -24,3 +25,15 @@ func OpenPoints(m *desk.Model) []string {
 	}
 	return out
 }
+
+// Stand puts the run at a piece of a step, as a jump would.
+func Stand(m *desk.Model, at, piece int) {
+	goTo(m, at)
+	state(m).piece = piece
+}
+
+// Pieces are the pieces of a step.
+func Pieces(m *desk.Model, at int) []run.Piece { return piecesOf(m, runSteps(m)[at]) }
+
+// Piece is the piece in hand.
+func Piece(m *desk.Model) int { return state(m).piece }

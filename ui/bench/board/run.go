@@ -3,7 +3,6 @@ package board
 import (
 	"slices"
 	"strconv"
-	"strings"
 
 	"contralay/calc"
 	"contralay/calc/phase/built"
@@ -20,11 +19,15 @@ import (
 type running struct {
 	serial string
 	at     int                         // the step in hand; as many as there are where all are done
+	piece  int                         // of that step; as many as it has where all are done
+	page   int                         // which page of a step that is too long for the screen
+	who    string                      // works; "" is not said
 	steps  []run.RunStep               // those it was at before
 	made   desk.Kept[[]run.RunStep]    // those of the sheet in hand
 	asked  string                      // the odd thing that was asked last
 	read   desk.Kept[reading]          // what the readings of a layer come to
 	facts  desk.Kept[[]built.Fact]     // what the sheet has each step make
+	pieces desk.Kept[[]run.Piece]      // the pieces of the steps, by key
 	since  desk.Kept[built.Comparison] // what differs from what is built
 
 	refused map[string]string // readings that cannot be, by serial and what was measured; a good one takes it out
@@ -46,7 +49,7 @@ func runSteps(m *desk.Model) []run.RunStep {
 		r.steps = run.Run(m.Sheet)
 		switch {
 		case r.at < len(was): // a change may put steps before the one in hand: it stays in hand
-			mark := was[r.at].Marks()[0]
+			mark := markInHand(was[r.at], r.piece)
 			if k := slices.IndexFunc(r.steps, func(s run.RunStep) bool { return slices.Contains(s.Marks(), mark) }); k >= 0 {
 				r.at = k
 			}
@@ -145,8 +148,7 @@ func startRun(m *desk.Model, serial string) {
 
 // openRun opens a run at its first step that is not done.
 func openRun(m *desk.Model) {
-	state(m).at = firstOpen(m)
-	face(m)
+	goTo(m, firstOpen(m))
 	m.Show(RunKind, "")
 }
 
@@ -163,58 +165,3 @@ func firstOpen(m *desk.Model) int {
 
 // RunKind is the screen of a bench run.
 const RunKind desk.Kind = "run"
-
-// RunBack goes a step back; nothing is undone by that.
-func RunBack(m *desk.Model) {
-	r := state(m)
-	if r.at == 0 {
-		m.Tell("this is the first step")
-		return
-	}
-	r.at--
-	face(m)
-	m.Tell("one step back. What is done stays done")
-}
-
-// tick marks the step in hand as done and goes to the next.
-func tick(m *desk.Model, f func(b *model.Build)) {
-	r := state(m)
-	steps := runSteps(m)
-	if r.at >= len(steps) {
-		return
-	}
-	s := steps[r.at]
-	if f == nil && s.In(build(m)) {
-		r.at++
-		face(m)
-		m.Tell("it was done already")
-		return
-	}
-	done := instruct(m, s)
-	h := edited(m, func(b *model.Build) {
-		if f != nil {
-			f(b)
-		}
-		for _, t := range s.Ticks(facts(m), now(m)) {
-			if k := slices.IndexFunc(b.Signed, func(g model.Signature) bool { return g.Step == t.Key }); k >= 0 {
-				t.By = model.Some(b.Signed[k].By)
-			}
-			b.Tick(t)
-		}
-	})
-	m.Change(h, "done: "+strings.Join(done.large, ", "))
-	runSteps(m) // where the step in hand is by now
-	r.at++
-	face(m)
-}
-
-// face turns the bench to the branch of the step in hand.
-func face(m *desk.Model) {
-	r := state(m)
-	steps := runSteps(m)
-	if r.at < len(steps) {
-		if i, ok := m.Sheet.Index.Branch[steps[r.at].Of]; ok {
-			m.Branch = i
-		}
-	}
-}

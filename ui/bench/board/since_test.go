@@ -58,7 +58,7 @@ func TestTickIsARecord(t *testing.T) {
 			}
 		}
 	}
-	benchtest.Press(m, "enter")
+	benchtest.Press(m, "+")
 	lay := board.Build(m).Steps[len(board.Build(m).Steps)-1]
 	if len(lay.What.V.Members) == 0 || !lay.What.V.OverMM.Set {
 		t.Errorf("%+v", lay)
@@ -78,7 +78,7 @@ func TestTickIsARecord(t *testing.T) {
 func changedRun(t *testing.T) *desk.Model {
 	t.Helper()
 	m := runOf(t, "demo.toml", run.LayStep)
-	benchtest.Press(m, "enter", "enter", "enter")
+	benchtest.Press(m, "+", "+", "+")
 	m.Back()
 	i := m.Sheet.Index.Wire["101"]
 	m.Change(m.H.EditWire(i, func(w *model.Wire) { w.Size, w.Colour = "20", model.Some("4") }), "size")
@@ -172,10 +172,8 @@ func TestAllAtOnceOrLater(t *testing.T) {
 			if old := strings.Contains(benchtest.View(m), "DONE BEFORE THE SHEET CHANGED"); old != slices.Contains(s.Marks(), "cut 101") {
 				t.Errorf("step %s:\n%s", s.Key, benchtest.View(m))
 			}
-			for range len(board.RunSteps(m)) - k - 1 {
-				if board.RunSteps(m)[board.At(m)].In(board.Build(m)) {
-					benchtest.Press(m, "enter")
-				}
+			for board.RunSteps(m)[board.At(m)].In(board.Build(m)) {
+				benchtest.Press(m, "enter")
 			}
 		}
 	}
@@ -213,25 +211,16 @@ func TestDeviationsBelong(t *testing.T) {
 	}
 	to := func(kind run.StepKind) run.RunStep {
 		t.Helper()
-		for range 400 {
-			if s := board.RunSteps(m)[board.At(m)]; s.Kind == kind {
-				return s
-			}
-			benchtest.Press(m, "enter")
-			if m.Entry != nil {
-				benchtest.Press(m, "7", "enter")
-			}
-		}
-		t.Fatalf("no step of kind %v", kind)
-		return run.RunStep{}
+		goOn(t, m, func() bool { return board.RunSteps(m)[board.At(m)].Kind == kind })
+		return board.RunSteps(m)[board.At(m)]
 	}
 	for len(board.RunSteps(m)[board.At(m)].Cut.Wires) < 2 {
 		benchtest.Press(m, "enter")
 	}
 	cut := board.RunSteps(m)[board.At(m)]
 	id := m.H.Wires[cut.Cut.Wires[1]].ID
-	benchtest.GoTo(t, m, "@built differently", "enter")
-	say(id, "blue, no other there")
+	benchtest.Press(m, "enter") // to its second wire
+	say("built differently", "blue, no other there")
 	lay := to(run.LayStep)
 	say("built differently", "one turn too many")
 	put := to(run.ThreadStep)
@@ -274,15 +263,7 @@ func TestDeviationsBelong(t *testing.T) {
 func TestEndListsOpenPoints(t *testing.T) {
 	m := runOf(t, "example.toml", run.LayStep)
 	benchtest.Press(m, "5", "3", "enter", "esc")
-	for range 400 {
-		if board.At(m) == len(board.RunSteps(m)) {
-			break
-		}
-		benchtest.Press(m, "enter")
-		if m.Entry != nil {
-			benchtest.Press(m, "7", "enter")
-		}
-	}
+	goOn(t, m, func() bool { return board.At(m) == len(board.RunSteps(m)) })
 	first := board.RunSteps(m)[0]
 	m.Change(m.H.EditBuild("1", func(b *model.Build) {
 		for _, mark := range first.Marks() {
@@ -327,7 +308,9 @@ func TestOldRecordGoesOn(t *testing.T) {
 	if m.Top() != board.RunKind || board.At(m) != 1 {
 		t.Fatalf("it goes on at %d:\n%s", board.At(m), benchtest.View(m))
 	}
-	benchtest.Press(m, "enter")
+	for range board.RunSteps(m)[1].Marks() {
+		benchtest.Press(m, "enter")
+	}
 	b := board.Build(m)
 	if !slices.Equal(b.Done, first.Marks()) || len(b.Steps) != len(board.RunSteps(m)[1].Marks()) {
 		t.Errorf("by key %q, on record %d", b.Done, len(b.Steps))
@@ -335,8 +318,13 @@ func TestOldRecordGoesOn(t *testing.T) {
 	if kept := written(t, m); !strings.HasPrefix(kept, old[:strings.Index(old, "done ")]) {
 		t.Error("what was there is written otherwise")
 	}
-	benchtest.Press(m, "backspace", "backspace")
-	benchtest.GoTo(t, m, "@not done after all", "enter")
+	for board.At(m) > 0 {
+		benchtest.Press(m, "backspace")
+	}
+	for range first.Marks() {
+		benchtest.GoTo(t, m, "@take it back", "enter")
+		benchtest.Press(m, "backspace")
+	}
 	if b := board.Build(m); len(b.Done) != 0 || first.In(b) {
 		t.Errorf("%+v", b)
 	}

@@ -2,6 +2,8 @@ package desk
 
 import (
 	"slices"
+
+	"contralay/ui/bench/kit"
 )
 
 // Kind names a step, or a kind of screen, apart from the words of its title.
@@ -47,6 +49,8 @@ type Place struct {
 	Onward    func(m *Model)                        // what the right arrow does
 	Leaves    string                                // beside the title, in place of "Esc goes back"
 	Strip     func(m *Model) (text string, ok bool) // the strip of figures, in place of the branch's
+	Head      func(m *Model, h *kit.Head)           // what the head of the frame says there; nil: the branch, and whether it is saved
+	NoPoints  bool                                  // the worst open point does not stand under it, unless it is a stop
 
 	Print  func(m *Model)              // what P does there
 	Beside func(m *Model) (Work, bool) // what it wants worked out beside the screen, if anything
