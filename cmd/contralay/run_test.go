@@ -49,7 +49,7 @@ func TestBenchRun(t *testing.T) {
 	t.Parallel()
 	_, env := state(t)
 	name := fileOf(t, "loom.toml", nineteen())
-	s := start(t, 150, 40, []string{env}, "run", name)
+	s := start(t, 150, 40, []string{env}, "run", "--bounce", "0", name)
 	s.see("step 1 of", "cut")
 	seen := map[string]bool{}
 	cut := ""
@@ -83,7 +83,7 @@ func TestBenchRun(t *testing.T) {
 			cut = at
 			s.pty.Close()
 			s.ends()
-			s = start(t, 150, 40, []string{env}, "run", name)
+			s = start(t, 150, 40, []string{env}, "run", "--bounce", "0", name)
 			s.see("Unsaved work on")
 			s.press(enter)
 			s.see("step "+at+" of", "reading 1  3.45 mm", "as if the wire were 1.14")
@@ -170,7 +170,7 @@ func TestRunAsksWhatChangedInTheFile(t *testing.T) {
 	t.Parallel()
 	_, env := state(t)
 	name := fileOf(t, "loom.toml", nineteen())
-	s := start(t, 80, 24, []string{env}, "run", name)
+	s := start(t, 80, 24, []string{env}, "run", "--bounce", "0", name)
 	s.see("step 1 of", "cut")
 	for n := 1; !strings.Contains(s.text(), "layer 2"); n++ { // everything is cut, the centre and layer 1 are laid
 		if n > 40 {
@@ -204,7 +204,7 @@ func TestRunAsksWhatChangedInTheFile(t *testing.T) {
 	if lines != 1 {
 		t.Errorf("check says it in %d lines", lines)
 	}
-	s = start(t, 80, 24, []string{env}, "run", name)
+	s = start(t, 80, 24, []string{env}, "run", "--bounce", "0", name)
 	s.see("Since you built serial 1", "2 steps to do again", "Wire 102 is 20 AWG yellow, was 22 AWG red")
 	s.press(enter)
 	s.see("To do again: cut 102; lay T1 layer 1")
@@ -212,4 +212,21 @@ func TestRunAsksWhatChangedInTheFile(t *testing.T) {
 	s.see("cut 102, 1 of 1", "2 ticks are taken off") // it alone
 	s.pty.Close()
 	s.ends()
+}
+
+// Three Enter in one burst are one press, unless that is turned off.
+func TestRunTakesABurstOnce(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		flags []string
+		next  string
+	}{{nil, "2 of 12"}, {[]string{"--bounce", "0"}, "4 of 12"}} {
+		_, env := state(t)
+		s := start(t, 80, 24, []string{env}, append(append([]string{"run"}, c.flags...), fileOf(t, "loom.toml", nineteen()))...)
+		s.see("1 of 12")
+		s.press(enter + enter + enter)
+		s.see(c.next)
+		s.pty.Close()
+		s.ends()
+	}
 }

@@ -106,9 +106,9 @@ var screens = []desk.Place{
 
 	// board
 	{Kind: board.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,
-		Backspace: board.RunBack, Leads: "back", Strip: board.Strip, Head: board.Head, NoPoints: true},
-	{Kind: board.SinceKind, Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.SincePage},
-	{Kind: board.SinceOneKind, Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.SinceOnePage},
+		Backspace: board.RunBack, Leads: "back", Strip: board.Strip, Head: board.Head, NoPoints: true, Ticks: true},
+	{Kind: board.SinceKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: board.SincePage},
+	{Kind: board.SinceOneKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: board.SinceOnePage},
 	{Kind: board.LearnedKind, Title: "measured", Help: "run", Wide: true, Page: board.LearnedPage},
 
 	// lists

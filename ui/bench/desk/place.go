@@ -40,6 +40,7 @@ type Place struct {
 	Wide     bool // takes the whole width, with no section beside it
 	Safe     bool // a question: it always opens on its first row, which harms nothing
 	ReadOnly bool // only read or chosen from: Backspace goes back, there is nothing to undo
+	Ticks    bool // Enter ticks work off: a second bare one that comes too soon counts as none
 	Lasting  bool // stays open though an undo has left it without rows
 	Unasked  bool // no word of welcome stands over its page on a first start
 
