@@ -2,6 +2,7 @@ package bench
 
 import (
 	"contralay/ui/bench/board"
+	"contralay/ui/bench/board/work"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/ends"
 	"contralay/ui/bench/layers"
@@ -105,10 +106,10 @@ var screens = []desk.Place{
 	{Kind: values.ItemsKind, Title: "list", Help: "more", Wide: true, Page: values.ItemsPage},
 
 	// board
-	{Kind: board.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,
-		Backspace: board.RunBack, Leads: "back", Strip: board.Strip, Head: board.Head, NoPoints: true, Ticks: true},
-	{Kind: board.SinceKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: board.SincePage},
-	{Kind: board.SinceOneKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: board.SinceOnePage},
+	{Kind: work.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: work.RunPage,
+		Backspace: work.RunBack, Leads: "back", Strip: work.Strip, Head: work.Head, NoPoints: true, Ticks: true},
+	{Kind: work.SinceKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.SincePage},
+	{Kind: work.SinceOneKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.SinceOnePage},
 	{Kind: board.LearnedKind, Title: "measured", Help: "run", Wide: true, Page: board.LearnedPage},
 
 	// lists

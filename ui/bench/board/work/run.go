@@ -1,4 +1,4 @@
-package board
+package work
 
 import (
 	"slices"
@@ -162,6 +162,9 @@ func firstOpen(m *desk.Model) int {
 	}
 	return k
 }
+
+// Step is the last step of a branch, which the run opens from.
+const Step desk.Kind = "build"
 
 // RunKind is the screen of a bench run.
 const RunKind desk.Kind = "run"
