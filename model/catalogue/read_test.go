@@ -154,8 +154,8 @@ func TestBrokenFiles(t *testing.T) {
 				"rated_c, rated_v, insulation, plating, insulation_density, source, standing, over_standing, ohm_standing, rated_standing",
 		},
 		{"a table in another case", strings.Replace(goodWire, "wire", "Wire", 1),
-			"shop.toml: Wire: unknown table; allowed: wire, tube, boot, transition, contact, insert, face, splice, device, source, person, instrument, " +
-				"correction"},
+			"shop.toml: Wire: unknown table; allowed: wire, tube, boot, transition, contact, insert, face, splice, device, source, " +
+				"person, instrument, correction"},
 		{"one table", strings.Replace(goodWire, "[[wire]]", "[wire]", 1), "shop.toml: wire: it is not a list of tables; allowed: [[wire]]"},
 		{"no id", with(goodTube, "id", ""), "shop.toml: tube number 1: id: it is missing; allowed: a text that is not empty"},
 		{"a blank at the end", with(goodTube, "id", `id = "T "`),

@@ -108,8 +108,13 @@ var screens = []desk.Place{
 	// board
 	{Kind: work.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: work.RunPage,
 		Backspace: work.RunBack, Leads: "back", Strip: work.Strip, Head: work.Head, NoPoints: true, Ticks: true},
-	{Kind: work.SinceKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.SincePage},
-	{Kind: work.SinceOneKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.SinceOnePage},
+	{Kind: work.WhoKind, Help: "signing", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.WhoPage,
+		Head: work.Head},
+	{Kind: work.StepsKind, Help: "signing", Wide: true, Page: work.StepsPage, Head: work.Head, NoPoints: true,
+		Backspace: (*desk.Model).Back, Leads: "back"},
+	{Kind: work.SinceKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.SincePage, Head: work.Head},
+	{Kind: work.SinceOneKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.SinceOnePage,
+		Head: work.Head},
 	{Kind: board.LearnedKind, Title: "measured", Help: "run", Wide: true, Page: board.LearnedPage},
 
 	// lists

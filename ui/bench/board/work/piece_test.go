@@ -144,13 +144,13 @@ func TestLeftInTheMiddleOfALayer(t *testing.T) {
 		t.Errorf("the file does not say how far it is:\n%s", text)
 	}
 	n := benchtest.Typed(t, text) // another bench on that file
-	work.Run(n, "")
+	begin(n, "")
 	if work.At(n) != at || work.Piece(n) != 3 {
 		t.Fatalf("goes on at step %d, piece %d:\n%s", work.At(n), work.Piece(n), benchtest.View(n))
 	}
 	benchtest.Press(n, "backspace") // a look back, and on again: nothing is taken off, nothing twice
 	benchtest.Press(n, "enter")
-	benchtest.GoTo(t, n, "backspace", "@take it back", "enter")
+	benchtest.GoTo(t, n, "backspace", "@take it back", "enter", "enter")
 	if got := work.Build(n).SoFar(s.Key); !slices.Equal(got, []string{all[0].Key, all[1].Key}) {
 		t.Errorf("one taken back: %v", got)
 	}
@@ -177,7 +177,7 @@ func TestLayerChangedWhileBegun(t *testing.T) {
 	m.Back()
 	i := m.Sheet.Index.Branch[s.Of]
 	m.Change(m.H.EditBranch(i, func(b *model.Branch) { b.Layers[s.Layer].Fillers = model.Some(b.Layers[s.Layer].Fillers.V + 1) }), "")
-	work.Run(m, "")
+	begin(m, "")
 	if screen := benchtest.View(m); m.Top() != work.SinceKind || !strings.Contains(screen, "1 step to do again") {
 		t.Fatalf("nothing is said:\n%s", screen)
 	}

@@ -86,7 +86,7 @@ func changedRun(t *testing.T) *desk.Model {
 	h := *m.H
 	h.Head.Revision = model.Some("D")
 	m.Change(&h, "revision")
-	work.Run(m, "")
+	begin(m, "")
 	return m
 }
 
@@ -141,7 +141,7 @@ func TestRunAsksWhatChanged(t *testing.T) {
 	}
 	after := written(t, m)
 	m.Back()
-	work.Run(m, "")
+	begin(m, "")
 	if m.Top() != work.RunKind {
 		t.Errorf("asked again:\n%s", benchtest.View(m))
 	}
@@ -178,7 +178,7 @@ func TestAllAtOnceOrLater(t *testing.T) {
 		}
 	}
 	m.Back()
-	work.Run(m, "")
+	begin(m, "")
 	was := m.H
 	benchtest.GoTo(t, m, "@keep all", "enter", "9", "enter")
 	if b := work.Build(m); m.Top() != work.RunKind || len(b.Apart) != 3 || b.Apart[2].By.V != "9" {
@@ -189,7 +189,7 @@ func TestAllAtOnceOrLater(t *testing.T) {
 	if m.H != was {
 		t.Fatal("undoing does not lead back")
 	}
-	work.Run(m, "")
+	begin(m, "")
 	benchtest.GoTo(t, m, "@do all", "enter")
 	if b := work.Build(m); m.Top() != work.RunKind || b.Did("cut 101") || b.Did("cut 111") || b.Did("lay T1 2") || !b.Did("cut 102") {
 		t.Errorf("%q", b.Keys())
@@ -296,7 +296,7 @@ func TestEndListsOpenPoints(t *testing.T) {
 func TestOldRecordGoesOn(t *testing.T) {
 	m := benchtest.Open(t, "example.toml")
 	m.Cfg.Now = func() time.Time { return time.Date(2026, 5, 11, 16, 40, 0, 0, time.UTC) }
-	work.Run(m, "")
+	begin(m, "")
 	first := work.RunSteps(m)[0]
 	m.Back()
 	m.Change(m.H.EditBuild("1", func(b *model.Build) { b.Done, b.GoesBy = first.Marks(), nil }), "as an older file has it")
@@ -304,7 +304,7 @@ func TestOldRecordGoesOn(t *testing.T) {
 	if !strings.Contains(old, `done `) || strings.Contains(old, "build.step") {
 		t.Fatalf("the test has no old file:\n%s", old)
 	}
-	work.Run(m, "")
+	begin(m, "")
 	if m.Top() != work.RunKind || work.At(m) != 1 {
 		t.Fatalf("it goes on at %d:\n%s", work.At(m), benchtest.View(m))
 	}
@@ -322,7 +322,7 @@ func TestOldRecordGoesOn(t *testing.T) {
 		benchtest.Press(m, "backspace")
 	}
 	for range first.Marks() {
-		benchtest.GoTo(t, m, "@take it back", "enter")
+		benchtest.GoTo(t, m, "@take it back", "enter", "enter")
 		benchtest.Press(m, "backspace")
 	}
 	if b := work.Build(m); len(b.Done) != 0 || first.In(b) {
