@@ -17,7 +17,11 @@ type Ticked struct {
 	What   Opt[What]   // what was done, as the sheet had it then
 	Sheet  Opt[What]   // what the sheet had when somebody kept it as it was built: not asked for again
 	Undone Opt[string] // the reason; a step that was undone counts no more
+	SoFar  []string    // of a step that is begun and not done: the pieces that are; nil of one that is done. It is replaced, never changed
 }
+
+// Begun reports whether a record is of a step that is begun and not done.
+func (t *Ticked) Begun() bool { return len(t.SoFar) > 0 }
 
 // What is what a step made: enough to see whether the sheet still has it so. Each kind of
 // step fills in what it has. It is read and replaced, never changed in place.
@@ -61,10 +65,23 @@ type Lot struct {
 // Did reports whether a step counts as done: ticked, in a record of its own or by key alone
 // as older files have it, and not undone.
 func (b *Build) Did(key string) bool {
-	return slices.Contains(b.Done, key) || b.TickOf(key) != nil
+	if slices.Contains(b.Done, key) {
+		return true
+	}
+	t := b.TickOf(key)
+	return t != nil && !t.Begun()
 }
 
-// TickOf is the record of a step that counts; nil where there is none.
+// SoFar are the pieces that are done of a step that is begun; none of one that is done.
+func (b *Build) SoFar(key string) []string {
+	if t := b.TickOf(key); t != nil && !slices.Contains(b.Done, key) {
+		return t.SoFar
+	}
+	return nil
+}
+
+// TickOf is the record of a step that is done, or begun, and was not undone; nil where there is
+// none.
 func (b *Build) TickOf(key string) *Ticked {
 	for k := len(b.Steps) - 1; k >= 0; k-- {
 		if t := &b.Steps[k]; t.Key == key && !t.Undone.Set {
@@ -87,24 +104,65 @@ func (b *Build) Keys() []string {
 		add(key)
 	}
 	for _, t := range b.Steps {
-		if !t.Undone.Set {
+		if !t.Undone.Set && !t.Begun() {
 			add(t.Key)
 		}
 	}
 	return out
 }
 
-// Tick writes a step down as done; one that counts already stays as it is.
+// Tick writes a step down as done, in place of what was begun of it; one that counts already stays
+// as it is.
 func (b *Build) Tick(t Ticked) {
-	if !b.Did(t.Key) {
-		b.Steps = append(b.Steps, t)
+	if b.Did(t.Key) {
+		return
+	}
+	if begun := b.TickOf(t.Key); begun != nil {
+		*begun = t
+		return
+	}
+	b.Steps = append(b.Steps, t)
+}
+
+// Begin writes pieces of a step down as done, each once. t is the record of the step: what it is to
+// make, when and by whom the last piece was done.
+func (b *Build) Begin(t Ticked, pieces ...string) {
+	if b.Did(t.Key) || len(pieces) == 0 {
+		return
+	}
+	t.SoFar = slices.Clone(b.SoFar(t.Key))
+	for _, p := range pieces {
+		if !slices.Contains(t.SoFar, p) {
+			t.SoFar = append(t.SoFar, p)
+		}
+	}
+	if begun := b.TickOf(t.Key); begun != nil {
+		t.What, t.Sheet = begun.What, begun.Sheet // as the sheet had it when it was begun
+		*begun = t
+		return
+	}
+	b.Steps = append(b.Steps, t)
+}
+
+// TakeOff takes one piece off a step that is begun; the last takes its record away.
+func (b *Build) TakeOff(key, piece string) {
+	for k := len(b.Steps) - 1; k >= 0; k-- {
+		t := &b.Steps[k]
+		if t.Key != key || t.Undone.Set || !slices.Contains(t.SoFar, piece) {
+			continue
+		}
+		t.SoFar = slices.DeleteFunc(slices.Clone(t.SoFar), func(p string) bool { return p == piece })
+		if len(t.SoFar) == 0 {
+			b.Steps = slices.Delete(b.Steps, k, k+1)
+		}
+		return
 	}
 }
 
-// Undo takes a step back, with the reason. Its record stays and counts no more; a step that an
+// Undo takes a step back, or what is begun of it, with the reason. Its record stays and counts no more; a step that an
 // older file has by key alone gets a record that says it was undone.
 func (b *Build) Undo(key, reason string) {
-	if !b.Did(key) {
+	if !b.Did(key) && b.TickOf(key) == nil {
 		return
 	}
 	if b.TickOf(key) == nil {

@@ -45,3 +45,49 @@ func TestRecordOfSteps(t *testing.T) {
 		t.Errorf("the harness before changed: %+v", h.Builds[0])
 	}
 }
+
+// A step that is begun has its pieces and does not count as done; done, its record takes the place of
+// what was begun. A piece goes on once, comes off alone, and the harness before stays as it was.
+func TestStepBegun(t *testing.T) {
+	h := &Harness{Builds: []Build{{Serial: "1", Done: []string{"lay T1 0"}}}}
+	var after []*Harness
+	do := func(f func(b *Build)) *Build {
+		h = h.EditBuild("1", f)
+		after = append(after, h)
+		return &h.Builds[0]
+	}
+	what := Some(What{Members: []string{"110", "240", "121"}})
+	b := do(func(b *Build) { b.Begin(Ticked{Key: "lay T1 0"}, "110") }) // done by key alone already
+	if len(b.Steps) != 0 {
+		t.Errorf("%+v", b.Steps)
+	}
+	do(func(b *Build) { b.Begin(Ticked{Key: "lay T1 1", What: what}) }) // nothing is on: nothing is begun
+	do(func(b *Build) { b.Begin(Ticked{Key: "lay T1 1", What: what, At: Some("1")}, "110") })
+	b = do(func(b *Build) { b.Begin(Ticked{Key: "lay T1 1", What: Some(What{}), At: Some("2")}, "240", "110") })
+	if got := b.SoFar("lay T1 1"); !slices.Equal(got, []string{"110", "240"}) || b.Did("lay T1 1") || len(b.Steps) != 1 ||
+		b.Steps[0].At.V != "2" || len(b.Steps[0].What.V.Members) != 3 || slices.Contains(b.Keys(), "lay T1 1") {
+		t.Errorf("begun: %+v", b.Steps)
+	}
+	b = do(func(b *Build) { b.TakeOff("lay T1 1", "110"); b.TakeOff("lay T1 1", "no such") })
+	if got := b.SoFar("lay T1 1"); !slices.Equal(got, []string{"240"}) {
+		t.Errorf("taken off: %v", got)
+	}
+	b = do(func(b *Build) { b.Tick(Ticked{Key: "lay T1 1", What: what, At: Some("3")}) })
+	if !b.Did("lay T1 1") || b.SoFar("lay T1 1") != nil || len(b.Steps) != 1 || b.Steps[0].At.V != "3" {
+		t.Errorf("done: %+v", b.Steps)
+	}
+	do(func(b *Build) { b.Begin(Ticked{Key: "pin P1"}, "A") })
+	b = do(func(b *Build) { b.Undo("pin P1", "crossed"); b.Undo("lay T1 1", "crossed") })
+	if b.Did("lay T1 1") || b.TickOf("pin P1") != nil || b.Steps[1].Undone.V != "crossed" ||
+		!slices.Equal(b.Steps[1].SoFar, []string{"A"}) {
+		t.Errorf("undone: %+v", b.Steps)
+	}
+	do(func(b *Build) { b.Begin(Ticked{Key: "pin P1"}, "B") })
+	b = do(func(b *Build) { b.TakeOff("pin P1", "B") })
+	if b.TickOf("pin P1") != nil || len(b.Steps) != 2 { // the record that was undone stays
+		t.Errorf("the last is taken off: %+v", b.Steps)
+	}
+	if got := after[3].Builds[0].SoFar("lay T1 1"); !slices.Equal(got, []string{"110", "240"}) {
+		t.Errorf("a harness of before has changed: %v", got)
+	}
+}

@@ -94,7 +94,7 @@ func benchOn(name string, o options, w world) (int, error) {
 		},
 		Left:   left,
 		Unread: unread,
-		Bounce: o.bounce,
+		Bounce: o.bounce, RunBounce: o.runBounce,
 		Folder: here(),
 		Now:    w.now,
 		Search: w.search,

@@ -28,6 +28,7 @@ type options struct {
 	shielded  []string // and of shielded ones
 	ratio     float64
 	bounce    time.Duration
+	runBounce time.Duration
 	folder    string   // where a sheet goes, or a drawing
 	on        string   // the day it is of
 	against   string   // the harness that lists are attached to
@@ -53,7 +54,7 @@ const mostEffort = 2_000_000_000
 
 // parse splits flags from arguments. "--" ends the flags; "-" alone is an argument.
 func parse(args []string) (options, []string, error) {
-	o := options{colour: "auto", centres: "unequal", ratio: 12}
+	o := options{colour: "auto", centres: "unequal", ratio: 12, runBounce: desk.MostBounce}
 	var rest []string
 	for i := 0; i < len(args); i++ {
 		a := args[i]
@@ -160,6 +161,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 				most)}
 		}
 		o.bounce = time.Duration(n) * time.Millisecond
+		o.runBounce = o.bounce
 	case "spares":
 		n, err := strconv.Atoi(v)
 		if err != nil || n < 0 || n > 100 {

@@ -92,7 +92,8 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
   --ascii                      bench: use only plain characters
   --light                      bench: the terminal has a light background
   --colour auto|always|never   bench: use colour
-  --bounce MS                  bench: count the same key again within MS once (0: off)
+  --bounce MS                  bench: count the same key again within MS once (0: off; not
+                               given: in a run a second Enter within 300 ms counts as none)
 
 FILE may be - for standard input (check, figures, sheet, section, drawing).
 This is a planning aid, not an approval. See the cautions in README.md.

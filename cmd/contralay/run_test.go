@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+	"time"
 
 	"contralay/calc"
 	runquery "contralay/calc/query/run"
@@ -35,9 +36,13 @@ func nineteen() string {
 	return b.String()
 }
 
-var stepOf = regexp.MustCompile(`step (\d+) of (\d+)   (.*)`)
+// stepOf is the step in hand, as the head says it; titleOf what the card says of it.
+var (
+	stepOf  = regexp.MustCompile(`step (\d+) of (\d+) `)
+	titleOf = regexp.MustCompile(`(?m)^│ (\S.*\S) +│$`)
+)
 
-// A run goes from the first cut to the last hold with Enter, digits and Backspace alone.
+// A run goes from the first cut to the last hold with Enter, +, digits and Backspace alone.
 // Two readings deviate: the one the tolerance of the wire explains, the other nothing does;
 // both are explained, and nothing is moved. The window is closed in the middle, and the
 // next start goes on at the step that was in hand.
@@ -45,7 +50,9 @@ func TestBenchRun(t *testing.T) {
 	t.Parallel()
 	_, env := state(t)
 	name := fileOf(t, "loom.toml", nineteen())
-	s := start(t, 150, 40, []string{env}, "run", name)
+	s := start(t, 150, 40, []string{env}, "run", "--bounce", "0", name)
+	s.see("Who works")
+	s.press("7" + enter)
 	s.see("step 1 of", "cut")
 	seen := map[string]bool{}
 	cut := ""
@@ -62,8 +69,10 @@ func TestBenchRun(t *testing.T) {
 		if m == nil {
 			t.Fatalf("no step on the screen:\n%s", screen)
 		}
-		at, title := m[1], strings.TrimSpace(m[3])
-		seen[strings.Fields(title)[0]] = true
+		at, title := m[1], titleOf.FindStringSubmatch(screen)[1]
+		for _, word := range []string{"cut", "is on", "hold", "thread", "cavity", "shrink"} {
+			seen[word] = seen[word] || strings.Contains(screen, word)
+		}
 		switch {
 		case strings.HasPrefix(title, "hold"):
 			s.press(enter + "14" + enter)
@@ -77,12 +86,19 @@ func TestBenchRun(t *testing.T) {
 			cut = at
 			s.pty.Close()
 			s.ends()
-			s = start(t, 150, 40, []string{env}, "run", name)
+			s = start(t, 150, 40, []string{env}, "run", "--bounce", "0", name)
 			s.see("Unsaved work on")
+			s.press(enter)
+			s.see("Who works", "▸ 7") // who worked last is offered first
 			s.press(enter)
 			s.see("step "+at+" of", "reading 1  3.45 mm", "as if the wire were 1.14")
 			continue
-		case strings.Contains(title, "layer 2") && !seen["too large"]:
+		case cut == at && !seen["piece"]: // one piece of it by itself, then the rest of the layer
+			seen["piece"] = true
+			s.press(enter)
+			s.see("is on T1 layer 1", "2 of 6")
+			continue
+		case strings.Contains(title, "layer 2") && !seen["too large"]: // + and Enter both ask twice
 			s.press("6.9" + enter)
 			s.see("too large for tolerance: a crossed wire or tape")
 			seen["too large"] = true
@@ -90,19 +106,19 @@ func TestBenchRun(t *testing.T) {
 			s.see("layer 1", "DONE")
 			s.press(enter)
 			s.see("too large for tolerance")
-			s.press(enter) // once is not enough
+			s.press("+") // once is not enough
 			s.see("look first")
-			s.press(enter)
+			s.press("+")
 		default:
-			s.press(enter)
+			s.press("+")
 		}
 		steps++
-		s.until("the step after "+at, func(screen string) bool {
-			m := stepOf.FindStringSubmatch(screen)
-			return strings.Contains(screen, "every step is done") || m != nil && m[1] != at
+		s.until("what comes after "+title, func(now string) bool {
+			return stepOf.MatchString(now) && titleOf.FindString(now) != titleOf.FindString(screen) ||
+				strings.Contains(now, "every step is done")
 		})
 	}
-	for _, what := range []string{"cut", "lay", "hold", "thread", "contacts", "shrink"} {
+	for _, what := range []string{"cut", "is on", "hold", "thread", "cavity", "shrink", "piece"} {
 		if !seen[what] {
 			t.Errorf("no step %q", what)
 		}
@@ -138,8 +154,8 @@ func TestBenchRun(t *testing.T) {
 		t.Fatal(err)
 	}
 	run := runquery.Run(calc.Build(&d.Harness, cat, nil))
-	if len(run) != steps || len(d.Harness.Reels) != 0 {
-		t.Errorf("%d steps were gone through of %d, reels %v", steps, len(run), d.Harness.Reels)
+	if steps > 3*len(run) || len(d.Harness.Reels) != 0 {
+		t.Errorf("%d keys for %d steps, reels %v", steps, len(run), d.Harness.Reels)
 	}
 	for _, s := range run {
 		if !s.In(&b) {
@@ -159,14 +175,15 @@ func TestRunAsksWhatChangedInTheFile(t *testing.T) {
 	t.Parallel()
 	_, env := state(t)
 	name := fileOf(t, "loom.toml", nineteen())
-	s := start(t, 80, 24, []string{env}, "run", name)
+	s := start(t, 80, 24, []string{env}, "run", "--bounce", "0", name)
+	s.see("Who works")
+	s.press("7" + enter)
 	s.see("step 1 of", "cut")
 	for n := 1; !strings.Contains(s.text(), "layer 2"); n++ { // everything is cut, the centre and layer 1 are laid
-		if n > 20 {
+		if n > 40 {
 			t.Fatalf("no layer 2:\n%s", s.text())
 		}
-		s.press(enter)
-		s.see(fmt.Sprintf("step %d of", n+1))
+		s.changed("+")
 	}
 	s.press("s")
 	s.see("saved to")
@@ -194,12 +211,34 @@ func TestRunAsksWhatChangedInTheFile(t *testing.T) {
 	if lines != 1 {
 		t.Errorf("check says it in %d lines", lines)
 	}
-	s = start(t, 80, 24, []string{env}, "run", name)
+	s = start(t, 80, 24, []string{env}, "run", "--bounce", "0", name)
+	s.see("Who works")
+	s.press("7" + enter)
 	s.see("Since you built serial 1", "2 steps to do again", "Wire 102 is 20 AWG yellow, was 22 AWG red")
 	s.press(enter)
 	s.see("To do again: cut 102; lay T1 layer 1")
 	s.press(down + enter)
-	s.see("Wire and colour: 102 yellow", "2 ticks are taken off") // it alone
+	s.see("cut 102, 1 of 1", "2 ticks are taken off") // it alone
 	s.pty.Close()
 	s.ends()
+}
+
+// Three Enter in one burst are one press, unless that is turned off.
+func TestRunTakesABurstOnce(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		flags []string
+		next  string
+	}{{nil, "2 of 12"}, {[]string{"--bounce", "0"}, "4 of 12"}} {
+		_, env := state(t)
+		s := start(t, 80, 24, []string{env}, append(append([]string{"run"}, c.flags...), fileOf(t, "loom.toml", nineteen()))...)
+		s.see("Who works")
+		s.press("7" + enter)
+		s.see("1 of 12")
+		time.Sleep(400 * time.Millisecond) // the Enter behind the name is long past
+		s.press(enter + enter + enter)
+		s.see(c.next)
+		s.pty.Close()
+		s.ends()
+	}
 }

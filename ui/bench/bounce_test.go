@@ -61,3 +61,83 @@ func TestBounce(t *testing.T) {
 		t.Errorf("it goes to %v", m.Bounce.Within)
 	}
 }
+
+// In a run a second bare Enter within 300 ms counts as none, however often it comes and though
+// writing took its time; the Enter that ends a reading counts, as do digits and +; elsewhere, and
+// where it is turned off, every Enter counts.
+func TestEnterBouncesInARun(t *testing.T) {
+	clock := time.Unix(1000, 0)
+	open := func(within time.Duration) *desk.Model {
+		c := benchtest.Config(t, "example.toml")
+		c.RunBounce, c.Now = within, func() time.Time { return clock }
+		m := benchtest.OpenWith(t, "example.toml", c)
+		benchtest.GoTo(t, m, "to build", "@bench run")
+		benchtest.Press(m, "enter", "7", "enter")
+		return m
+	}
+	ticks := func(m *desk.Model) int {
+		n := 0
+		for _, b := range m.H.Builds {
+			n += len(b.Keys())
+		}
+		return n
+	}
+	after := func(m *desk.Model, ms int, key string) {
+		clock = clock.Add(time.Duration(ms) * time.Millisecond)
+		benchtest.Press(m, key)
+	}
+	m := open(desk.MostBounce)
+	after(m, 20, "enter") // the press that opened the run, once more
+	if ticks(m) != 0 || m.Says != "Enter came twice within 300 ms and counts once" {
+		t.Fatalf("%d ticks: %s", ticks(m), m.Says)
+	}
+	after(m, 400, "enter")
+	for range 20 { // held down: it comes 30 times a second
+		after(m, 33, "enter")
+	}
+	if ticks(m) != 1 {
+		t.Errorf("held down it ticked %d", ticks(m))
+	}
+	after(m, 299, "enter")
+	after(m, 301, "enter")
+	if ticks(m) != 2 {
+		t.Errorf("%d ticks after 299 and 301 ms, want one more", ticks(m))
+	}
+	after(m, 5, "+")
+	after(m, 5, "+")
+	if ticks(m) != 4 {
+		t.Errorf("+ twice: %d ticks", ticks(m))
+	}
+	for len(m.Sheet.Branches[m.Branch].Layers) > 0 && m.Here().Ticks && m.Entry == nil { // to a layer, which takes readings
+		if p := m.Page(m.ListWidth()); p.Rows[0].Field != nil {
+			break
+		}
+		after(m, 5, "+")
+	}
+	was := ticks(m)
+	for _, key := range []string{"enter", "2", ".", "2", "enter"} { // an Enter, and a reading at once
+		after(m, 5, key)
+	}
+	if m.Entry != nil || len(m.H.Builds[0].Readings) != 1 || len(m.H.Builds[0].Readings[0].OverMM) != 1 {
+		t.Errorf("the reading was not taken: %s, %+v", m.Says, m.H.Builds[0].Readings)
+	}
+	after(m, 5, "enter") // the calliper sent it twice
+	if ticks(m) != was && len(m.Sheet.Branches[m.Branch].Layers[0].Members) > 1 {
+		t.Errorf("%d ticks, were %d", ticks(m), was)
+	}
+
+	m = open(0)
+	for range 3 {
+		after(m, 1, "enter")
+	}
+	if ticks(m) != 3 {
+		t.Errorf("turned off, %d ticks of three", ticks(m))
+	}
+	c := benchtest.Config(t, "example.toml")
+	c.RunBounce, c.Now = desk.MostBounce, func() time.Time { return clock }
+	m = benchtest.OpenWith(t, "example.toml", c)
+	benchtest.Press(m, "enter", "enter") // a wire, and its first row
+	if m.Says != "" && m.Says[:5] == "Enter" {
+		t.Errorf("outside a run: %s", m.Says)
+	}
+}

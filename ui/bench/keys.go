@@ -208,6 +208,9 @@ func keyBar(m *desk.Model, r *desk.Row, l desk.Layout) string {
 			what = m.Here().Undoes()
 		case what == "open" && r != nil && r.Does != "":
 			what = r.Does
+		case what == "change" && r != nil && r.Steps != "":
+			put(worth[b.bar], r.Steps, "+")
+			continue
 		}
 		put(worth[b.bar], what, b.keys[:min(len(b.keys), b.caps)]...)
 	}

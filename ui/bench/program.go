@@ -43,7 +43,18 @@ func pressed(m *desk.Model, keys []words.Key) tea.Cmd {
 		return nil
 	}
 	for _, k := range keys {
+		if k.Name != "enter" {
+			dispatch(m, k)
+			continue
+		}
+		if m.Bounce.Bounced(m.Entry == nil && desk.Ticking(m), m.Cfg.Now) {
+			if !m.Trouble { // a refusal stays to be read
+				m.Tell(fmt.Sprintf("Enter came twice within %d ms and counts once", m.Bounce.Enter.Milliseconds()))
+			}
+			continue
+		}
 		dispatch(m, k)
+		m.Bounce.Entered(m.Cfg.Now)
 	}
 	if m.Quit {
 		return tea.Quit

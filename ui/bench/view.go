@@ -130,6 +130,9 @@ func head(m *desk.Model) kit.Head {
 			h.State = "new"
 		}
 	}
+	if says := m.Here().Head; says != nil {
+		says(m, &h)
+	}
 	return h
 }
 
@@ -203,6 +206,11 @@ func listLines(m *desk.Model, p desk.Page, size kit.Size) []string {
 			if len(out) < size.H-4 {
 				put(line)
 			}
+		}
+	}
+	for _, line := range p.Drawn {
+		if len(out) < size.H-1 {
+			out = append(out, " "+t.Fit(line, size.W-1))
 		}
 	}
 	room := max(size.H-len(out), 0)
@@ -316,7 +324,7 @@ func figures(m *desk.Model, l desk.Layout) string {
 // snagLines is the worst open point, once, in up to so many lines; a sound loom leaves it empty.
 func snagLines(m *desk.Model, l desk.Layout, most int) []string {
 	g, n, any := desk.Worst(m.Sheet)
-	if !any {
+	if !any || m.Here().NoPoints && g.Level < sheet.Stop {
 		return []string{""}
 	}
 	w := l.W - 2*len(l.Margin)

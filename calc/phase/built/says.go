@@ -17,7 +17,7 @@ func Say(s *sheet.Sheet) {
 	var facts []Fact
 	for k := range s.H.Builds {
 		b := &s.H.Builds[k]
-		if len(b.Keys()) == 0 {
+		if len(b.Keys())+len(begun(b)) == 0 {
 			continue
 		}
 		if facts == nil {

@@ -69,7 +69,7 @@ type differs struct {
 // has to be done again for it. A step that is to be done again for one cause is not named as
 // another where it only follows. A step on record by key alone is compared by revision.
 func Since(s *sheet.Sheet, b *model.Build) Comparison {
-	if len(b.Keys()) == 0 {
+	if len(b.Keys())+len(begun(b)) == 0 {
 		return Comparison{}
 	}
 	return since(s, b, Facts(s))
@@ -80,7 +80,7 @@ func since(s *sheet.Sheet, b *model.Build, facts []Fact) Comparison {
 	for k := range facts {
 		c.at[facts[k].Key] = k
 	}
-	c.keys, c.ticks, c.done = b.Keys(), map[string]*model.Ticked{}, map[string]bool{}
+	c.keys, c.ticks, c.done = append(b.Keys(), begun(b)...), map[string]*model.Ticked{}, map[string]bool{}
 	for _, key := range c.keys {
 		c.done[key] = true
 	}
@@ -107,6 +107,17 @@ func since(s *sheet.Sheet, b *model.Build, facts []Fact) Comparison {
 				met[step] = true
 				out.Again++
 			}
+		}
+	}
+	return out
+}
+
+// begun are the steps that are begun and not done: what is on already is compared as what is done.
+func begun(b *model.Build) []string {
+	var out []string
+	for k := range b.Steps {
+		if t := &b.Steps[k]; t.Begun() && !t.Undone.Set && !b.Did(t.Key) {
+			out = append(out, t.Key)
 		}
 	}
 	return out

@@ -106,27 +106,40 @@ const (
 	buyMore = 0.05
 )
 
+// CrimpOf is how the contact in a cavity is crimped; its Count is 0. False where no wire is in the
+// cavity, or no contact size is known for it.
+func CrimpOf(s *sheet.Sheet, t int, cavity string) (CrimpRow, bool) {
+	c := s.Terms[t].State[cavity]
+	if len(c.Wires) == 0 || c.Size == "" {
+		return CrimpRow{}, false
+	}
+	w := &s.H.Wires[s.Index.Wire[c.Wires[0]]]
+	_, circular := s.Cat.Insert(s.H.Terminations[t].Insert.V)
+	r := CrimpRow{Contact: c.Size, Part: contactPart(s, t, c.Size), Circular: circular, Spec: w.Spec,
+		Size: catalogue.CanonicalSize(w.Size)}
+	if len(c.Wires) > 1 {
+		r.Size, r.Together = together(s, c.Wires)
+	}
+	howToCrimp(s, &r, s.H.Terminations[t].Gender.V)
+	return r, true
+}
+
+// Alike reports whether two crimps are made alike: of one contact, on wire of one size.
+func (r CrimpRow) Alike(o CrimpRow) bool {
+	return o.Contact == r.Contact && o.Part == r.Part && o.Circular == r.Circular && o.Spec == r.Spec && o.Size == r.Size
+}
+
 // CrimpList is every crimp of contacts, by contact and wire size, thickest contact first.
 func CrimpList(s *sheet.Sheet) []CrimpRow {
 	var out []CrimpRow
 	for t := range s.Terms {
 		for _, name := range s.Terms[t].Cavities {
-			c := s.Terms[t].State[name]
-			if len(c.Wires) == 0 || c.Size == "" {
+			r, ok := CrimpOf(s, t, name)
+			if !ok {
 				continue
 			}
-			w := &s.H.Wires[s.Index.Wire[c.Wires[0]]]
-			_, circular := s.Cat.Insert(s.H.Terminations[t].Insert.V)
-			r := CrimpRow{Contact: c.Size, Part: contactPart(s, t, c.Size), Circular: circular, Spec: w.Spec,
-				Size: catalogue.CanonicalSize(w.Size)}
-			if len(c.Wires) > 1 {
-				r.Size, r.Together = together(s, c.Wires)
-			}
-			index := slices.IndexFunc(out, func(o CrimpRow) bool {
-				return o.Contact == r.Contact && o.Part == r.Part && o.Circular == r.Circular && o.Spec == r.Spec && o.Size == r.Size
-			})
+			index := slices.IndexFunc(out, r.Alike)
 			if index < 0 {
-				howToCrimp(s, &r, s.H.Terminations[t].Gender.V)
 				out = append(out, r)
 				index = len(out) - 1
 			}

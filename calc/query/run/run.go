@@ -187,8 +187,8 @@ func inShrinkOrder(all []RunStep) []RunStep {
 }
 
 // Ticks is the record of a step that is done now: what each of its marks made, as the sheet
-// has it. at is the day and time, "" where that is not known.
-func (r RunStep) Ticks(facts []built.Fact, at string) []model.Ticked {
+// has it. at is the day and time, by the person; "" where that is not known.
+func (r RunStep) Ticks(facts []built.Fact, at, by string) []model.Ticked {
 	var out []model.Ticked
 	for _, mark := range r.Marks() {
 		t := model.Ticked{Key: mark}
@@ -198,6 +198,9 @@ func (r RunStep) Ticks(facts []built.Fact, at string) []model.Ticked {
 		}
 		if at != "" {
 			t.At = model.Some(at)
+		}
+		if by != "" {
+			t.By = model.Some(by)
 		}
 		out = append(out, t)
 	}

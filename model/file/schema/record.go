@@ -19,6 +19,7 @@ func tickedTable() table[model.Ticked] {
 		inline("what", func(v *t) *model.Opt[model.What] { return &v.What }, whatTable()),
 		inline("sheet", func(v *t) *model.Opt[model.What] { return &v.Sheet }, whatTable()),
 		text("undone", func(v *t) *optText { return &v.Undone }),
+		texts("so_far", func(v *t) *[]string { return &v.SoFar }),
 	}}
 }
 

@@ -15,9 +15,11 @@ const MostBounce = 300 * time.Millisecond
 // let go: a calliper that types slowly could lose one of two equal digits.
 type Bounce struct {
 	Within time.Duration // 0 is off
+	Enter  time.Duration // of a second bare Enter where Enter ticks work off; 0 is off
 
-	last string    // the key that was taken last
-	when time.Time // and when
+	last    string    // the key that was taken last
+	when    time.Time // and when
+	entered time.Time // when the last Enter was done with, whether it counted or not
 }
 
 // Again reports whether a key is that press once more; now is the clock, or nil.
@@ -36,4 +38,34 @@ func (b *Bounce) Again(k words.Key, now func() time.Time) bool {
 		b.last, b.when = k.Name, at
 	}
 	return same
+}
+
+// Bounced reports whether an Enter counts as none: a bare one, with no field open, so soon after
+// another Enter. The time runs from the last that came, so that a key which is held down counts
+// once; the Enter that ends what is typed always counts, as does every other key.
+func (b *Bounce) Bounced(bare bool, now func() time.Time) bool {
+	if b.Enter <= 0 || now == nil {
+		return false
+	}
+	at := now()
+	soon := bare && !b.entered.IsZero() && at.Sub(b.entered) < b.Enter
+	b.entered = at
+	return soon
+}
+
+// Entered says that an Enter is done with: writing it down may have taken its time.
+func (b *Bounce) Entered(now func() time.Time) {
+	if b.Enter > 0 && now != nil {
+		b.entered = now()
+	}
+}
+
+// Ticking reports whether Enter ticks work off here, or leads back to where it does.
+func Ticking(m *Model) bool {
+	for _, s := range m.Stack {
+		if s.place.Ticks {
+			return true
+		}
+	}
+	return false
 }

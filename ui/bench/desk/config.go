@@ -23,10 +23,10 @@ type Config struct {
 	Serial  string // of what is built; "" is the one that is not through
 	Folder  string // what a file name without folder is in
 
-	// Bounce is how long the same key is ignored after it was taken; 0 takes every
-	// key. Now is the clock it goes by.
-	Bounce time.Duration
-	Now    func() time.Time
+	// Bounce is how long the same key is ignored after it was taken, RunBounce how long in a run a
+	// second Enter is; 0 takes every key. Now is the clock they go by.
+	Bounce, RunBounce time.Duration
+	Now               func() time.Time
 
 	// Search is how long the search for better lay-ups goes on by itself beside the
 	// screen, by that clock; 0: it waits to be asked.

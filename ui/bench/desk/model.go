@@ -51,8 +51,9 @@ func New(cfg Config, tables Tables) *Model {
 	h := cfg.Doc.Harness
 	m := &Model{Cfg: cfg, Tables: tables, Theme: kit.NewTheme(cfg.Palette, cfg.ASCII), H: &h, File: File{Path: cfg.Path, Saved: &h},
 		Journal: Journal{kept: &h},
-		Step:    tables.Steps[0].Kind, Cursor: newCursor(), Bounce: Bounce{Within: min(max(cfg.Bounce, 0), MostBounce)},
-		Says: cfg.Notice, Greet: cfg.Welcome, Pending: map[string]bool{},
+		Step:    tables.Steps[0].Kind, Cursor: newCursor(),
+		Bounce: Bounce{Within: min(max(cfg.Bounce, 0), MostBounce), Enter: min(max(cfg.RunBounce, 0), MostBounce)},
+		Says:   cfg.Notice, Greet: cfg.Welcome, Pending: map[string]bool{},
 		states: states{}, rows: &Kept[[]Row]{}, trials: &Kept[*Model]{}, marks: &Kept[map[string]string]{}, W: 80, Height: 24}
 	if s, err := unit.ParseSystem(h.Head.Units.V); err == nil {
 		m.Sys = s

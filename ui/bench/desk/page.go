@@ -8,6 +8,7 @@ import (
 // Page is a screen's content: a few lines, then rows to choose from.
 type Page struct {
 	Lines  []string // above the rows; plain text
+	Drawn  []string // below those, painted, made for the width and the height of the list
 	Cols   string   // column heads
 	Rows   []Row
 	Widget Widget                 // in place of rows
@@ -31,6 +32,7 @@ type Row struct {
 	Enter   func(m *Model)
 	Does    string                 // what Enter does there, for the bar; "" opens
 	Step    func(m *Model, by int) // + and −
+	Steps   string                 // what + does there, for the bar; "" changes
 	Field   *Field                 // what digits open
 	Drop    func(m *Model)         // "." and Delete: take out
 	Why     []Reason               // its figures

@@ -2,6 +2,8 @@ package desk
 
 import (
 	"slices"
+
+	"contralay/ui/bench/kit"
 )
 
 // Kind names a step, or a kind of screen, apart from the words of its title.
@@ -39,6 +41,7 @@ type Place struct {
 	Wide     bool // takes the whole width, with no section beside it
 	Safe     bool // a question: it always opens on its first row, which harms nothing
 	ReadOnly bool // only read or chosen from: Backspace goes back, there is nothing to undo
+	Ticks    bool // Enter ticks work off: a second bare one that comes too soon counts as none
 	Lasting  bool // stays open though an undo has left it without rows
 	Unasked  bool // no word of welcome stands over its page on a first start
 
@@ -48,6 +51,8 @@ type Place struct {
 	Onward    func(m *Model)                        // what the right arrow does
 	Leaves    string                                // beside the title, in place of "Esc goes back"
 	Strip     func(m *Model) (text string, ok bool) // the strip of figures, in place of the branch's
+	Head      func(m *Model, h *kit.Head)           // what the head of the frame says there; nil: the branch, and whether it is saved
+	NoPoints  bool                                  // the worst open point does not stand under it, unless it is a stop
 
 	Print  func(m *Model)              // what P does there
 	Beside func(m *Model) (Work, bool) // what it wants worked out beside the screen, if anything

@@ -387,6 +387,9 @@ func Window(n, at, room int) (first, last int) {
 	if n <= room || room <= 0 {
 		return 0, min(n, max(room, 0))
 	}
+	if room == 1 { // no room to say that there are more
+		return at, at + 1
+	}
 	step := max(1, room/2)
 	first = max(0, (at/step)*step-step/2)
 	first = min(first, n-room)

@@ -31,3 +31,44 @@ func TestLetters(t *testing.T) {
 		}
 	}
 }
+
+// A tall line is three rows on every terminal, each character its own shape in both alphabets;
+// what cannot be drawn, or has no room, is not drawn in part.
+func TestTall(t *testing.T) {
+	const all = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789.-/:+_()="
+	for _, ascii := range []bool{false, true} {
+		shapes := map[string]rune{}
+		for _, r := range all {
+			rows := Tall(string(r), 10, ascii)
+			if len(rows) != TallH {
+				t.Fatalf("%q in %d rows", r, len(rows))
+			}
+			shape := strings.Join(rows, "\n")
+			if o, twice := shapes[shape]; twice {
+				t.Errorf("%q and %q look alike:\n%s", r, o, shape)
+			}
+			shapes[shape] = r
+			for _, row := range rows {
+				if ascii && strings.ContainsFunc(row, func(r rune) bool { return r > '~' }) {
+					t.Errorf("%q in %q", r, row)
+				}
+			}
+		}
+		rows := Tall("240 BLACK/VIOLET", 80, ascii)
+		wide := 0
+		for _, row := range rows {
+			wide = max(wide, draw.Width(row))
+		}
+		if wide == 0 || wide > 80 || Tall("240 BLACK/VIOLET", wide-2, ascii) != nil {
+			t.Errorf("%d cells", wide)
+		}
+		for _, odd := range []string{"", "w\u00e9", "\u7dda"} {
+			if Tall(odd, 80, ascii) != nil {
+				t.Errorf("%q is drawn, and not whole", odd)
+			}
+		}
+	}
+	if got := strings.Join(Tall("217", 20, true), "\n"); got != " _       _\n _|   |   |\n|_    |   |" {
+		t.Errorf("217 is\n%s", got)
+	}
+}

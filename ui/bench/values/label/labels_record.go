@@ -12,11 +12,12 @@ var buildLabels = map[string]Label{
 }
 
 var tickedLabels = map[string]Label{
-	"key":   {Says: "step", Does: "The step of the run that was ticked", From: runSteps},
-	"at":    {Says: "when", Does: "Day and time"},
-	"by":    {Says: "by", Does: "Number or name of the person", From: people},
-	"what":  {Says: "what was made", Does: "As the sheet had it when the step was ticked"},
-	"sheet": {Says: "what the sheet had", Does: "What the sheet had when somebody kept the step as it was built"},
+	"key":    {Says: "step", Does: "The step of the run that was ticked", From: runSteps},
+	"at":     {Says: "when", Does: "Day and time"},
+	"by":     {Says: "by", Does: "Number or name of the person", From: people},
+	"what":   {Says: "what was made", Does: "As the sheet had it when the step was ticked"},
+	"sheet":  {Says: "what the sheet had", Does: "What the sheet had when somebody kept the step as it was built"},
+	"so_far": {Says: "done so far", Does: "The pieces that are done of a step that is begun; a step that is done has none"},
 	"undone": {Says: "undone because", Does: "A step with a reason here counts no more",
 		From: names("crossed", "wrong wire", "wrong length", "damaged")},
 }

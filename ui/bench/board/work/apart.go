@@ -1,4 +1,4 @@
-package board
+package work
 
 import (
 	"fmt"
@@ -12,19 +12,12 @@ import (
 	"contralay/ui/bench/desk"
 )
 
-// ApartKind is the screen that asks which wire of a batch is built differently.
-const ApartKind desk.Kind = "built differently"
-
 // apartRows write down what is built differently from the sheet, and list what was: it belongs to
-// the wire, the layer or the part of the step. Of several wires it asks which.
+// the wire, the layer or the part that is in hand.
 func apartRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	row := desk.Row{Key: "apart", Text: "built differently", Detail: "Enter: what differs from the sheet, in words"}
-	if marks := s.Marks(); len(marks) == 1 {
-		row.Field = apartField(marks[0], s.Place(facts(m), marks[0]))
-	} else {
-		row.Detail = "Enter asks which wire, then what differs from the sheet"
-		row.Enter = func(m *desk.Model) { m.Show(ApartKind, s.Key) }
-	}
+	mark := markInHand(s, state(m).piece)
+	row.Field = apartField(mark, s.Place(facts(m), mark))
 	out := []desk.Row{row}
 	for n, d := range b.Apart {
 		if slices.Contains(s.Marks(), d.Step.V) || !d.Step.Set && len(d.Steps) == 0 && (d.At == s.Of || d.At == s.Key) {
@@ -47,9 +40,6 @@ func apartField(key, at string) *desk.Field {
 			d.On = model.Some(on)
 		}
 		m.Change(edited(m, func(b *model.Build) { b.Apart = append(b.Apart, d) }), "written down at "+at)
-		if m.Top() == ApartKind {
-			m.Back()
-		}
 		m.Unput() // the next Enter ticks, and asks for no other word
 		return nil
 	}}
@@ -77,20 +67,4 @@ func deviationRow(n int, d model.Deviation) desk.Row {
 			}), "decided by "+who)
 			return nil
 		}}}
-}
-
-// ApartPage lists the wires of a batch: which of them is built differently.
-func ApartPage(m *desk.Model, _ int, of string) desk.Page {
-	p := desk.Page{Lines: []string{"Which wire is built differently?"}, Empty: "That step is gone. Esc goes back"}
-	for _, s := range runSteps(m) {
-		if s.Key != of {
-			continue
-		}
-		for n, mark := range s.Marks() {
-			w := &m.H.Wires[s.Cut.Wires[n]]
-			p.Rows = append(p.Rows, desk.Row{Key: mark, Text: strings.TrimSpace(w.ID + " " + model.ColourWords(w.Colour.V)),
-				Detail: "Enter: what differs from the sheet, in words", Field: apartField(mark, s.Place(facts(m), mark))})
-		}
-	}
-	return p
 }

@@ -1,9 +1,8 @@
-package board
+package work
 
 import (
 	"slices"
 	"strconv"
-	"strings"
 
 	"contralay/calc"
 	"contralay/calc/phase/built"
@@ -20,11 +19,16 @@ import (
 type running struct {
 	serial string
 	at     int                         // the step in hand; as many as there are where all are done
+	piece  int                         // of that step; as many as it has where all are done
+	page   int                         // which page of a step that is too long for the screen
+	who    string                      // works; "" is not said
+	show   string                      // what the list of steps is narrowed to; "" is all
 	steps  []run.RunStep               // those it was at before
 	made   desk.Kept[[]run.RunStep]    // those of the sheet in hand
 	asked  string                      // the odd thing that was asked last
 	read   desk.Kept[reading]          // what the readings of a layer come to
 	facts  desk.Kept[[]built.Fact]     // what the sheet has each step make
+	pieces desk.Kept[[]run.Piece]      // the pieces of the steps, by key
 	since  desk.Kept[built.Comparison] // what differs from what is built
 
 	refused map[string]string // readings that cannot be, by serial and what was measured; a good one takes it out
@@ -46,7 +50,7 @@ func runSteps(m *desk.Model) []run.RunStep {
 		r.steps = run.Run(m.Sheet)
 		switch {
 		case r.at < len(was): // a change may put steps before the one in hand: it stays in hand
-			mark := was[r.at].Marks()[0]
+			mark := markInHand(was[r.at], r.piece)
 			if k := slices.IndexFunc(r.steps, func(s run.RunStep) bool { return slices.Contains(s.Marks(), mark) }); k >= 0 {
 				r.at = k
 			}
@@ -118,7 +122,7 @@ func startRun(m *desk.Model, serial string) {
 		m.Refuse("there is nothing to build yet")
 		return
 	}
-	*state(m) = running{serial: serial, refused: state(m).refused}
+	*state(m) = running{serial: serial, refused: state(m).refused, who: state(m).who}
 	if m.H.BuildOf(serial) < 0 {
 		s := calc.Complete(m.H, m.Cfg.Cat, m.Sheet)
 		h := run.Written(s).EditBuild(serial, func(b *model.Build) {
@@ -136,7 +140,17 @@ func startRun(m *desk.Model, serial string) {
 			return // refused, and said
 		}
 	}
-	if m.Step = Step; len(since(m).Differences) > 0 { // whoever leaves stands where no digit changes a wire
+	m.Step = Step // whoever leaves stands where no digit changes a wire
+	if state(m).who == "" {
+		m.Show(WhoKind, "")
+		return
+	}
+	goOn(m)
+}
+
+// goOn asks about what has changed since, and opens the run.
+func goOn(m *desk.Model) {
+	if len(since(m).Differences) > 0 {
 		m.Show(SinceKind, "")
 		return
 	}
@@ -145,8 +159,7 @@ func startRun(m *desk.Model, serial string) {
 
 // openRun opens a run at its first step that is not done.
 func openRun(m *desk.Model) {
-	state(m).at = firstOpen(m)
-	face(m)
+	goTo(m, firstOpen(m))
 	m.Show(RunKind, "")
 }
 
@@ -161,60 +174,8 @@ func firstOpen(m *desk.Model) int {
 	return k
 }
 
+// Step is the last step of a branch, which the run opens from.
+const Step desk.Kind = "build"
+
 // RunKind is the screen of a bench run.
 const RunKind desk.Kind = "run"
-
-// RunBack goes a step back; nothing is undone by that.
-func RunBack(m *desk.Model) {
-	r := state(m)
-	if r.at == 0 {
-		m.Tell("this is the first step")
-		return
-	}
-	r.at--
-	face(m)
-	m.Tell("one step back. What is done stays done")
-}
-
-// tick marks the step in hand as done and goes to the next.
-func tick(m *desk.Model, f func(b *model.Build)) {
-	r := state(m)
-	steps := runSteps(m)
-	if r.at >= len(steps) {
-		return
-	}
-	s := steps[r.at]
-	if f == nil && s.In(build(m)) {
-		r.at++
-		face(m)
-		m.Tell("it was done already")
-		return
-	}
-	done := instruct(m, s)
-	h := edited(m, func(b *model.Build) {
-		if f != nil {
-			f(b)
-		}
-		for _, t := range s.Ticks(facts(m), now(m)) {
-			if k := slices.IndexFunc(b.Signed, func(g model.Signature) bool { return g.Step == t.Key }); k >= 0 {
-				t.By = model.Some(b.Signed[k].By)
-			}
-			b.Tick(t)
-		}
-	})
-	m.Change(h, "done: "+strings.Join(done.large, ", "))
-	runSteps(m) // where the step in hand is by now
-	r.at++
-	face(m)
-}
-
-// face turns the bench to the branch of the step in hand.
-func face(m *desk.Model) {
-	r := state(m)
-	steps := runSteps(m)
-	if r.at < len(steps) {
-		if i, ok := m.Sheet.Index.Branch[steps[r.at].Of]; ok {
-			m.Branch = i
-		}
-	}
-}

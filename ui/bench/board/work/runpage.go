@@ -1,9 +1,8 @@
-package board
+package work
 
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"contralay/calc/phase/built"
 	"contralay/calc/query/run"
@@ -14,8 +13,8 @@ import (
 	"contralay/ui/bench/words"
 )
 
-// runRow opens the run of a serial.
-func runRow(m *desk.Model) desk.Row {
+// RunRow opens the run of a serial.
+func RunRow(m *desk.Model) desk.Row {
 	serial := openSerial(m)
 	b := model.Build{}
 	if k := m.H.BuildOf(serial); k >= 0 {
@@ -67,7 +66,28 @@ func Strip(m *desk.Model) (string, bool) {
 	return fmt.Sprintf("%d of %d steps done", stepsDone(runSteps(m), build(m)), len(runSteps(m))), true
 }
 
-// RunPage is one instruction.
+// Head is the serial and which step of how many it is at. What is ticked is kept as it is ticked: no
+// word says that it is not.
+func Head(m *desk.Model, h *kit.Head) {
+	r, n := state(m), len(runSteps(m))
+	h.Branch, h.Ends, h.Length = fmt.Sprintf("serial %s  step %d of %d", r.serial, min(r.at+1, n), n), "", ""
+	if m.Dirty() {
+		h.State, h.Change = "kept", false
+		if m.Journal.Trouble != "" {
+			h.State, h.Change = "NOT KEPT, no journal", true
+		}
+	}
+}
+
+// leastRows is how many rows stand under a card of a list so high.
+func leastRows(h int) int {
+	if h < 8 {
+		return 1
+	}
+	return min(4+max(0, h-16)/3, 8)
+}
+
+// RunPage is one thing to do.
 func RunPage(m *desk.Model, w int, _ string) desk.Page {
 	r := state(m)
 	steps := runSteps(m)
@@ -78,38 +98,20 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 	if r.at == len(steps) {
 		return runOver(m, w)
 	}
-	s := steps[r.at]
-	b := build(m)
-	l := instruct(m, s)
-	p := desk.Page{Lines: []string{fmt.Sprintf("serial %s   step %d of %d   %s", r.serial, r.at+1, len(steps), l.title)}}
+	s, b := steps[r.at], build(m)
+	r.piece = min(r.piece, lastPiece(m, s))
+	c := cardOf(m, s, r.piece)
+	p, is := pieceOf(m, s, r.piece)
 	switch {
 	case s.In(b) && toRedo(m, s):
-		p.Lines[0] += "   DONE BEFORE THE SHEET CHANGED"
-	case s.In(b):
-		p.Lines[0] += "   DONE"
+		c.Title += "   DONE BEFORE THE SHEET CHANGED"
+	case s.In(b), is && s.Has(b, p):
+		c.Title += "   DONE"
 	}
-	p.Rows = runRows(m, s, b)
-	if m.ListHeight() < 8 { // no room for more than what it is: the rest are rows
-		p.Lines = []string{strings.ToUpper(strings.Join(l.large, "  "))}
-		var more []desk.Row
-		for _, t := range l.lines {
-			for _, t := range kit.Wrap(t, w-3) {
-				more = append(more, desk.Row{Text: t, Detail: "Read on with the arrows"})
-			}
-		}
-		p.Rows = slices.Insert(p.Rows, 1, more...)
-		return p
-	}
-	lines := 0
-	for _, t := range l.lines {
-		lines += len(kit.Wrap(t, w-1))
-	}
-	p.Lines = append(p.Lines, inLarge(m, l.large, w, lines+3)...)
-	if n := len(p.Lines); n+lines > m.ListHeight()-4 { // the blank line goes before a word does
-		p.Lines = p.Lines[:n-1]
-	}
-	p.Lines = append(p.Lines, l.lines...)
-	return p
+	h := m.ListHeight()
+	c, pages := c.Paged(m.Theme, w-1, h-leastRows(h), r.page)
+	r.page = min(r.page, pages-1)
+	return desk.Page{Drawn: c.Draw(m.Theme, w-1, h-leastRows(h)), Rows: runRows(m, s, b, pages)}
 }
 
 // toRedo reports whether a step that is done differs from the sheet, or goes over one that does.
@@ -120,28 +122,6 @@ func toRedo(m *desk.Model, s run.RunStep) bool {
 		}
 	}
 	return false
-}
-
-// inLarge is as many lines in large letters as leave room for what else is to be read;
-// where there is none, or a line is too long, it stands as it is.
-func inLarge(m *desk.Model, lines []string, w, rest int) []string {
-	each := 4
-	if m.Cfg.ASCII {
-		each = 6
-	}
-	room := m.ListHeight() - 2 - rest
-	var out []string
-	for k, t := range lines {
-		big := words.Letters(t, w, m.Cfg.ASCII)
-		if after := len(lines) - 1 - k; big == nil || room-after < each { // those after it want a line each at least
-			out = append(out, strings.ToUpper(t))
-			room--
-			continue
-		}
-		room -= each
-		out = append(append(out, ""), big...)
-	}
-	return append(out, "")
 }
 
 // runOver is the end of a run: what it came to, and every open point.
@@ -158,7 +138,7 @@ func runOver(m *desk.Model, w int) desk.Page {
 		p.Lines[0] = fmt.Sprintf("serial %s %s, %d open", b.Serial, large, n)
 	}
 	if m.ListHeight() >= 16+len(open) {
-		p.Lines = append(p.Lines, inLarge(m, []string{large}, w, 8+len(open))...)
+		p.Lines = append(append(append(p.Lines, ""), words.Letters(large, w, m.Cfg.ASCII)...), "")
 	}
 	p.Lines = append(p.Lines, fmt.Sprintf("%s, %s, %s. %s", words.Plural(len(b.Readings), "layer measured", "layers measured"),
 		words.Plural(len(b.Signed), "hold signed", "holds signed"), words.Plural(len(b.Apart), "deviation", "deviations"),

@@ -1,4 +1,4 @@
-package board
+package work
 
 import (
 	"fmt"
@@ -34,7 +34,7 @@ func openPoints(m *desk.Model) []point {
 	}
 	for k, s := range steps {
 		if !s.In(b) {
-			out = append(out, point{"not done: " + strings.Join(instruct(m, s).large, ", "), k})
+			out = append(out, point{"not done: " + stepName(m, s), k})
 		}
 	}
 	for _, d := range since(m).Differences {
@@ -100,8 +100,7 @@ func openRows(m *desk.Model, w int) []desk.Row {
 			if o.at >= 0 {
 				row.Does, row.Detail = "go there", "Enter goes to that step"
 				row.Enter = func(m *desk.Model) {
-					state(m).at = o.at
-					face(m)
+					goTo(m, o.at)
 				}
 			}
 			out = append(out, row)

@@ -1,7 +1,6 @@
-package board
+package work
 
 import (
-	"cmp"
 	"fmt"
 	"slices"
 
@@ -32,19 +31,29 @@ func noteRow(m *desk.Model, b *model.Build) desk.Row {
 }
 
 // runRows are what can be done at a step; the first is done by Enter alone.
-func runRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
-	var out []desk.Row
+func runRows(m *desk.Model, s run.RunStep, b *model.Build, pages int) []desk.Row {
+	r := state(m)
+	p, is := pieceOf(m, s, r.piece)
+	var first desk.Row
 	switch {
+	case r.page+1 < pages:
+		first = readOnRow(r.page, pages)
+	case is:
+		first = pieceRow(m, s, p)
 	case s.Kind == run.HoldStep:
-		out = append(out, holdRow(m, s, b))
+		first = holdRow(m, s, b)
 	case s.Kind == run.LayStep, s.Kind == run.BuildUpStep:
-		out = append(out, readRow(m, s, b))
+		first = readRow(m, s, b)
 	case s.Kind == run.ShrinkStep && s.Put.What == sheet.PartSheath:
-		out = append(out, shrunkRow(m, s, b))
+		first = shrunkRow(m, s, b)
 	default:
-		out = append(out, desk.Row{Key: "done", Does: "done", Text: "done, next", Detail: "Enter marks it as done",
-			Enter: func(m *desk.Model) { tick(m, nil) }})
+		first = desk.Row{Key: "done", Does: "done", Text: "done, next", Detail: "Enter marks it as done",
+			Enter: func(m *desk.Model) { tick(m, nil) }}
 	}
+	if s.Kind != run.HoldStep && r.page+1 == pages {
+		first.Step, first.Steps = tickGroup, groupWord(s)
+	}
+	out := []desk.Row{first}
 	if s.Kind == run.LayStep || s.Kind == run.BuildUpStep {
 		out = append(out, readingRows(m, s, b)...)
 	}
@@ -54,51 +63,131 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	if s.Kind == run.PinStep {
 		out = append(out, againRow(m, s))
 	}
+	if s.Kind == run.HoldStep && s.Key != run.HoldStops && !s.In(b) {
+		out = append(out, aloneRow(m, s))
+	}
+	out = append(out, stepsRow(m))
 	out = append(out, apartRows(m, s, b)...)
 	out = append(out, noteRow(m, b))
-	if s.In(b) {
-		out = append(out, notDoneRow(s))
-	}
-	return append(out, leaveRow(m))
+	out = append(out, notDoneRows(m, s, b)...)
+	return append(out, whoRow(m), leaveRow(m))
 }
 
-// notDoneRow takes a step back. Its record stays, with the reason.
-func notDoneRow(s run.RunStep) desk.Row {
-	undo := func(m *desk.Model, reason string) {
-		m.Change(edited(m, func(b *model.Build) {
-			for _, mark := range s.Marks() {
-				b.Undo(mark, reason)
+// readOnRow turns to the next page of a step that is to be read first.
+func readOnRow(page, pages int) desk.Row {
+	on := func(m *desk.Model) {
+		state(m).page++
+		m.Tell("")
+	}
+	return desk.Row{Key: "done", Does: "read on", Text: fmt.Sprintf("read on: page %d of %d", page+2, pages),
+		Detail: "Enter turns the page", Enter: on, Step: func(m *desk.Model, _ int) { on(m) }, Steps: "read on"}
+}
+
+// groupWord is what + ticks at a step, in a word.
+func groupWord(s run.RunStep) string {
+	switch s.Kind {
+	case run.CutStep:
+		return "spool"
+	case run.LayStep:
+		return "layer"
+	case run.PinStep:
+		return "connector"
+	case run.ThreadStep, run.ShrinkStep:
+		return "all of this end"
+	}
+	return "done"
+}
+
+// pieceRow does the piece in hand.
+func pieceRow(m *desk.Model, s run.RunStep, p run.Piece) desk.Row {
+	n := len(run.Group(m.Sheet, runSteps(m), build(m), state(m).at, p))
+	row := desk.Row{Key: "done", Does: "next", Text: pieceName(m, s, p) + ": next", Enter: tickPiece,
+		Detail: "Enter ticks this one. + ticks " + groupName(m, s, p, n)}
+	if s.Kind == run.LayStep {
+		row.Field = odField(m, s)
+		row.Detail += ". Digits: measured OD"
+	}
+	return row
+}
+
+// notDoneRows take back what is done: the piece in hand, or the whole step. What was done stays on
+// record, with the reason.
+func notDoneRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
+	p, is := pieceOf(m, s, state(m).piece)
+	if is && s.Has(b, p) && (s.Kind == run.CutStep || !s.In(b)) {
+		return []desk.Row{notDoneRow("take it back: "+pieceName(m, s, p), func(b *model.Build, reason string) {
+			if s.Kind == run.CutStep {
+				b.Undo(p.Key, reason)
+				return
 			}
-		}), "no longer done: "+s.Key)
+			b.TakeOff(s.Key, p.Key)
+		})}
 	}
-	return desk.Row{Key: "not done", Text: "not done after all", Detail: "Enter removes the tick and the signature. Or type the reason",
-		Enter: func(m *desk.Model) { undo(m, "not done after all") },
-		Field: &desk.Field{Label: "why it is not done", Set: func(m *desk.Model, text string) error {
-			undo(m, cmp.Or(text, "not done after all"))
-			return nil
-		}}}
+	if !s.In(b) {
+		return nil
+	}
+	return []desk.Row{notDoneRow("not done after all", takeBack(s))}
 }
 
-// holdRow passes a hold point: Enter alone does not, somebody signs.
+// takeBack takes a whole step back, and the concession that it was signed with.
+func takeBack(s run.RunStep) func(b *model.Build, reason string) {
+	return func(b *model.Build, reason string) {
+		for _, mark := range s.Marks() {
+			b.Undo(mark, reason)
+		}
+		b.Apart = slices.DeleteFunc(b.Apart, func(d model.Deviation) bool { return d.Step.V == s.Key && d.Says == aloneSays })
+	}
+}
+
+// notDoneRow asks why it is taken back: that stays on record beside the tick.
+func notDoneRow(text string, take func(b *model.Build, reason string)) desk.Row {
+	return desk.Row{Key: "not done", Text: text, Detail: "Enter asks why, then takes the tick off. What was done stays on record",
+		Enter: func(m *desk.Model) { askReason(m, take) }}
+}
+
+// reasons are what work is taken back for; any other is typed. Common practice, no source.
+var reasons = []string{"ticked by mistake", "wrong wire", "wrong length", "wrong place", "damaged", "done again"}
+
+// askReason lists reasons and takes work back with the one that is chosen.
+func askReason(m *desk.Model, take func(b *model.Build, reason string)) {
+	undo := func(m *desk.Model, reason string) {
+		m.Change(edited(m, func(b *model.Build) { take(b, reason) }), "taken back: "+reason)
+		m.Unput() // the next Enter does it, and takes nothing else off
+	}
+	var all []desk.Choice
+	for _, r := range reasons {
+		all = append(all, desk.Choice{Value: r, Says: r})
+	}
+	m.Open(desk.ChooseScreen("why it is taken back", func(*desk.Model) bool { return true },
+		func(*desk.Model) []desk.Choice { return slices.Clone(all) }, func(*desk.Model) string { return "" }, undo,
+		&desk.Field{Label: "why it is taken back", Set: func(m *desk.Model, text string) error {
+			if text == "" {
+				return fmt.Errorf("type the reason in words")
+			}
+			undo(m, text)
+			return nil
+		}}))
+}
+
+// holdRow passes a hold point: Enter alone does not, somebody signs who has not built it.
 func holdRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	text := "sign to continue"
 	for _, g := range b.Signed {
 		if g.Step == s.Key {
-			text = "signed by " + g.By + "  " + g.At.V
+			text = "signed by " + named(m, g.By) + "  " + g.At.V
 		}
 	}
-	return desk.Row{Key: "sign", Text: text, Detail: "Type a number or a name, then Enter: who has passed it",
-		Field: &desk.Field{Label: "passed by", Set: func(m *desk.Model, who string) error {
-			if who == "" {
-				return fmt.Errorf("a hold needs a signature: your number or name")
+	detail := "Type a number or a name, then Enter: who has inspected it"
+	if s.Key == run.HoldStops {
+		detail = "Type a number or a name, then Enter: who decides it"
+	}
+	return desk.Row{Key: "sign", Does: "sign", Text: text, Detail: detail,
+		Field: &desk.Field{Label: "passed by", Set: func(m *desk.Model, text string) error {
+			who, err := inspector(m, s, build(m), text)
+			if err != nil {
+				return err
 			}
-			tick(m, func(b *model.Build) {
-				g := model.Signature{Step: s.Key, By: who}
-				if at := now(m); at != "" {
-					g.At = model.Some(at)
-				}
-				b.Signed = append(slices.DeleteFunc(b.Signed, func(o model.Signature) bool { return o.Step == s.Key }), g)
-			})
+			sign(m, s, who, nil)
 			return nil
 		}}}
 }

@@ -1,4 +1,4 @@
-package board
+package work
 
 import (
 	"fmt"
@@ -70,44 +70,51 @@ func sheetOver(m *desk.Model, s run.RunStep) (unit.Millimetre, bool) {
 
 // readRow takes readings of a layer: digits and Enter each; Enter alone goes on.
 func readRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
-	when := ""
-	switch {
-	case s.Bare:
-		when = " before the tape"
-	case s.Kind == run.BuildUpStep:
-		when = " with the tape"
-	}
-	text := "done, next; or digits: measured OD" + when
+	text := "done, next; or digits: measured OD" + readWhen(s)
 	if r := b.ReadingOf(s.Of, s.Layer); r != nil && len(*s.Readings(r)) > 0 {
 		text = fmt.Sprintf("done, next; digits: another reading, %d so far", len(*s.Readings(r)))
 	}
 	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "Turn the bundle between readings. You can leave measuring out",
 		Enter: func(m *desk.Model) {
-			if e, ok := explained(m, s, build(m).ReadingOf(s.Of, s.Layer)); ok && (e.Told == run.TooThick || e.Told == run.TooThin) &&
-				!s.In(build(m)) && !again(m, s.Key+" as it is") {
-				m.Refuse("it is out of tolerance: look first. Press Enter again to go on anyway")
-				return
+			if !odd(m, s) {
+				tick(m, nil)
 			}
-			tick(m, nil)
-		},
-		Field: &desk.Field{Label: "OD of " + model.LayerName(s.Layer) + when, Unit: m.Sys.Name(), Number: true,
-			Set: func(m *desk.Model, text string) error {
-				over, _ := sheetOver(m, s)
-				v, err := measured(m, text, "OD of "+built.LayerAt(s.Of, s.Layer)+when, desk.MostPart, over)
-				if err != nil {
-					return err
-				}
-				m.Change(edited(m, func(b *model.Build) {
-					r := b.ReadingOf(s.Of, s.Layer)
-					if r == nil {
-						b.Readings = append(b.Readings, model.Reading{Branch: s.Of, Layer: s.Layer})
-						r = &b.Readings[len(b.Readings)-1]
-					}
-					read := s.Readings(r)
-					*read = append(*read, v)
-				}), "read "+m.Sys.Fine(v)+" "+m.Sys.Name())
-				return nil
-			}}}
+		}, Field: odField(m, s)}
+}
+
+// readWhen is when a step measures, where that is to be said.
+func readWhen(s run.RunStep) string {
+	switch {
+	case s.Bare:
+		return " before the tape"
+	case s.Kind == run.BuildUpStep:
+		return " with the tape"
+	}
+	return ""
+}
+
+// odField takes a reading of a layer.
+func odField(m *desk.Model, s run.RunStep) *desk.Field {
+	when := readWhen(s)
+	f := &desk.Field{Label: "OD of " + model.LayerName(s.Layer) + when, Unit: m.Sys.Name(), Number: true}
+	f.Set = func(m *desk.Model, text string) error {
+		over, _ := sheetOver(m, s)
+		v, err := measured(m, text, "OD of "+built.LayerAt(s.Of, s.Layer)+when, desk.MostPart, over)
+		if err != nil {
+			return err
+		}
+		m.Change(edited(m, func(b *model.Build) {
+			r := b.ReadingOf(s.Of, s.Layer)
+			if r == nil {
+				b.Readings = append(b.Readings, model.Reading{Branch: s.Of, Layer: s.Layer})
+				r = &b.Readings[len(b.Readings)-1]
+			}
+			read := s.Readings(r)
+			*read = append(*read, v)
+		}), "read "+m.Sys.Fine(v)+" "+m.Sys.Name())
+		return nil
+	}
+	return f
 }
 
 // readingRows are the offers that follow from a reading, the readings, and the turn.

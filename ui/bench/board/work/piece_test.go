@@ -1,0 +1,188 @@
+package work_test
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"contralay/calc/query/run"
+	"contralay/model"
+	"contralay/ui/bench/benchtest"
+	"contralay/ui/bench/board/work"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+)
+
+// On every screen for cutting, laying and pinning the number of the wire stands three rows high, and
+// its colour and the row in hand stand there too, on a high screen and on the lowest.
+func TestNumberIsLarge(t *testing.T) {
+	m := runOf(t, "demo.toml", run.CutStep)
+	kinds := map[run.StepKind]int{}
+	for _, ascii := range []bool{false, true} {
+		m.ShownOn(m.Cfg.Palette, ascii)
+		for _, size := range [][2]int{{80, 24}, {40, 12}} {
+			benchtest.Size(m, size[0], size[1])
+			for at, s := range work.RunSteps(m) {
+				for k, p := range work.Pieces(m, at) {
+					work.Stand(m, at, k)
+					kinds[s.Kind]++
+					w, is := m.Sheet.Index.Wire[p.ID]
+					if !is {
+						continue // a unit, a filler, a plug
+					}
+					screen := benchtest.View(m)
+					large := func(text string) bool {
+						return stacked(screen, words.Tall(text, 80, ascii)) || stacked(screen, words.Letters(text, 80, ascii))
+					}
+					if !large(p.ID) {
+						t.Fatalf("%s, %s: it is not large:\n%s", s.Key, p.Key, screen)
+					}
+					colour := model.ColourWords(m.H.Wires[w].Colour.V)
+					if !strings.Contains(strings.ToLower(screen), colour) && !large(colour) {
+						t.Fatalf("%s: no %s:\n%s", s.Key, colour, screen)
+					}
+					if text := m.Page(m.ListWidth()).Rows[0].Line(); !strings.Contains(screen, text) {
+						t.Fatalf("%s: Enter's row is not on the screen:\n%s", s.Key, screen)
+					}
+				}
+			}
+		}
+	}
+	if kinds[run.CutStep] < 4*60 || kinds[run.LayStep] < 4*150 || kinds[run.PinStep] < 4*100 {
+		t.Errorf("looked at %v", kinds)
+	}
+}
+
+// stacked reports whether lines stand on a screen one below the other.
+func stacked(screen string, want []string) bool {
+	lines := strings.Split(screen, "\n")
+	for k := range lines {
+		at := 0
+		for at < len(want) && k+at < len(lines) && strings.Contains(lines[k+at], want[at]) {
+			at++
+		}
+		if len(want) > 0 && at == len(want) {
+			return true
+		}
+	}
+	return false
+}
+
+// + does what goes together and says so: the wires off one spool, one layer, one connector, what
+// belongs to one end. It ticks no hold and nothing beyond one.
+func TestGroupsOfTheSkilled(t *testing.T) {
+	m := runOf(t, "demo.toml", run.CutStep)
+	keys := 0
+	for ; work.At(m) < len(work.RunSteps(m)); keys++ {
+		steps, before, at := work.RunSteps(m), work.Build(m).Keys(), work.At(m)
+		if steps[at].Kind == run.HoldStep {
+			if benchtest.Press(m, "+"); work.At(m) != at {
+				t.Fatalf("+ went past a hold: %s", m.Says)
+			}
+			benchtest.Press(m, "7", "enter")
+			keys++
+			continue
+		}
+		benchtest.Press(m, "+")
+		var groups []string
+		for _, key := range work.Build(m).Keys() {
+			if slices.Contains(before, key) {
+				continue
+			}
+			group := groupOf(t, m, steps, key)
+			if !slices.Contains(groups, group) {
+				groups = append(groups, group)
+			}
+		}
+		if len(groups) != 1 || !strings.HasPrefix(m.Says, "ticked: ") {
+			t.Fatalf("%s ticked %q: %s", steps[at].Key, groups, m.Says)
+		}
+		if keys > 400 {
+			t.Fatal("it has no end")
+		}
+	}
+	if keys > 260 {
+		t.Errorf("%d keys", keys)
+	}
+	if open := work.OpenPoints(m); strings.Contains(strings.Join(open, "\n"), "not done") {
+		t.Error(open)
+	}
+}
+
+// groupOf is what a step belongs to, told from the harness and from the step's own words.
+func groupOf(t *testing.T, m *desk.Model, steps []run.RunStep, key string) string {
+	t.Helper()
+	if id, is := strings.CutPrefix(key, "cut "); is {
+		w := &m.H.Wires[m.Sheet.Index.Wire[id]]
+		return fmt.Sprint("spool ", w.Spec, w.Size, w.Colour.V)
+	}
+	for _, s := range steps {
+		if s.Key == key && (s.Kind == run.ThreadStep || s.Kind == run.ShrinkStep) {
+			return fmt.Sprint(s.Kind, s.Put.From)
+		}
+		if s.Key == key && s.Kind == run.HoldStep {
+			t.Fatalf("a hold was ticked: %s", key)
+		}
+	}
+	return key
+}
+
+// What is on a layer stays on it when the run is left in its middle: it goes on at the piece that was
+// in hand. Nothing is ticked before the last is on and the layer was measured or gone past.
+func TestLeftInTheMiddleOfALayer(t *testing.T) {
+	m := runOf(t, "example.toml", run.LayStep)
+	goOn(t, m, func() bool { return len(work.Pieces(m, work.At(m))) > 5 })
+	at, s := work.At(m), work.RunSteps(m)[work.At(m)]
+	all := work.Pieces(m, at)
+	benchtest.Press(m, "enter", "enter", "enter")
+	if b := work.Build(m); b.Did(s.Key) || !slices.Equal(b.SoFar(s.Key), []string{all[0].Key, all[1].Key, all[2].Key}) {
+		t.Fatalf("%v of %v", b.SoFar(s.Key), all)
+	}
+	text := written(t, m)
+	if !strings.Contains(text, "so_far = [") {
+		t.Errorf("the file does not say how far it is:\n%s", text)
+	}
+	n := benchtest.Typed(t, text) // another bench on that file
+	begin(n, "")
+	if work.At(n) != at || work.Piece(n) != 3 {
+		t.Fatalf("goes on at step %d, piece %d:\n%s", work.At(n), work.Piece(n), benchtest.View(n))
+	}
+	benchtest.Press(n, "backspace") // a look back, and on again: nothing is taken off, nothing twice
+	benchtest.Press(n, "enter")
+	benchtest.GoTo(t, n, "backspace", "@take it back", "enter", "enter")
+	if got := work.Build(n).SoFar(s.Key); !slices.Equal(got, []string{all[0].Key, all[1].Key}) {
+		t.Errorf("one taken back: %v", got)
+	}
+	for range len(all) - 2 {
+		benchtest.Press(n, "enter")
+	}
+	if b := work.Build(n); b.Did(s.Key) || work.At(n) != at || !strings.Contains(benchtest.View(n), "Measure it") {
+		t.Errorf("ticked before it was measured:\n%s", benchtest.View(n))
+	}
+	benchtest.Press(n, "enter")
+	b := work.Build(n)
+	if tick := b.TickOf(s.Key); !b.Did(s.Key) || len(tick.SoFar) != 0 || len(tick.What.V.Members) == 0 || work.At(n) != at+1 {
+		t.Errorf("%+v, at %d", tick, work.At(n))
+	}
+}
+
+// A layer that is changed while it is begun is not gone on with in silence: the run says what
+// differs, and doing it again takes off what is on.
+func TestLayerChangedWhileBegun(t *testing.T) {
+	m := runOf(t, "example.toml", run.LayStep)
+	goOn(t, m, func() bool { return len(work.Pieces(m, work.At(m))) > 5 })
+	s := work.RunSteps(m)[work.At(m)]
+	benchtest.Press(m, "enter", "enter")
+	m.Back()
+	i := m.Sheet.Index.Branch[s.Of]
+	m.Change(m.H.EditBranch(i, func(b *model.Branch) { b.Layers[s.Layer].Fillers = model.Some(b.Layers[s.Layer].Fillers.V + 1) }), "")
+	begin(m, "")
+	if screen := benchtest.View(m); m.Top() != work.SinceKind || !strings.Contains(screen, "1 step to do again") {
+		t.Fatalf("nothing is said:\n%s", screen)
+	}
+	benchtest.GoTo(t, m, "@T1 layer", "enter", "@do it again", "enter")
+	if got := work.Build(m).SoFar(s.Key); len(got) != 0 || m.Top() != work.RunKind || work.RunSteps(m)[work.At(m)].Key != s.Key {
+		t.Errorf("on %v:\n%s", got, benchtest.View(m))
+	}
+}
