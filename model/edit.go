@@ -15,8 +15,16 @@ import (
 func (h *Harness) EditWire(i int, f func(*Wire)) *Harness {
 	n := *h
 	n.Wires = slices.Clone(h.Wires)
-	f(&n.Wires[i])
+	changeWire(&n.Wires[i], f)
 	return &n
+}
+
+// changeWire changes one wire. The shade of a colour goes with it.
+func changeWire(w *Wire, f func(*Wire)) {
+	colour, shade := w.Colour, w.Shade
+	if f(w); w.Colour != colour && w.Shade == shade {
+		w.Shade = Opt[Shade]{}
+	}
 }
 
 // EditTermination changes one termination. f gets a copy and must replace, not

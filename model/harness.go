@@ -126,6 +126,7 @@ type Wire struct {
 	Spec     string
 	Size     string
 	Colour   Opt[string]
+	Shade    Opt[Shade]       // of its base colour; it goes with the colour
 	Amps     Opt[unit.Ampere] // while it is on
 	OnS      Opt[unit.Second] // how long it is on at a time; not given: always
 	PeriodS  Opt[unit.Second] // from one time it comes on to the next

@@ -52,6 +52,7 @@ func importLists(names []string, o options, w world) (int, error) {
 		lines = rep.Full()
 	}
 	if o.against != "" {
+		h, _ = compare.Bare(h, rep)
 		says, err := attach(h, o.against, strings.Join(base(names), ", "))
 		if err != nil {
 			return usage, err

@@ -50,7 +50,7 @@ var broken = []struct{ name, text, want string }{
 			`breakout, splice, wire, feed, unit, branch, build, listed`},
 	{"unknown key, near", whole + "\n[[wire]]\nid = \"2\"\nspec = \"x\"\nsize = \"22\"\ncolor = \"6\"\n",
 		`f.toml:27: wire "2", key color: it is not known (did you mean colour?); allowed: id, signal, from, to, spec, size, ` +
-			`colour, amps, on_s, period_s, rest_a, role, safety, return, capped_at, fold_mm, measured_drop_v, note`},
+			`colour, shade, amps, on_s, period_s, rest_a, role, safety, return, capped_at, fold_mm, measured_drop_v, note`},
 	{"unknown key, by case", "format = 1\n[harness]\nName = \"a\"\n",
 		`f.toml:3: harness, key Name: it is not known (did you mean name?); allowed: name, number, revision, supply_v, short_a, ` +
 			`use, units, listed_from, mock_up, note`},

@@ -39,6 +39,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	im.Rep.States, im.Rep.Taken, im.Rep.Lengths = map[string]bool{}, map[string]bool{}, map[string]unit.Millimetre{}
 	im.Rep.Notes, im.Rep.Kept, im.Rep.Unsaid, im.Rep.Counted = map[string][]string{}, map[string]bool{}, map[string]bool{},
 		map[string]bool{}
+	im.Rep.Numbered = map[string]bool{}
 	im.Rep.Fuses, im.Rep.Cables, im.Rep.Kinds = map[string]string{}, map[string]string{}, map[string]string{}
 	defaults(im)
 	tables, err := chosen(tables, opt.Sheets)
@@ -63,6 +64,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 		return model.Harness{}, report.Report{}, noRows(tables, !slices.ContainsFunc(im.Rep.Findings, report.Finding.LeavesOut))
 	}
 	join.Ends(im)
+	join.Again(im)
 	join.Nets(im)
 	join.Cables(im)
 	join.Wires(im)

@@ -31,6 +31,7 @@ type Item struct {
 	Kind     value.Gauge // what the heading of the cable column says of it
 	Order    int         // of the items, as the lists have them
 	With     []string
+	Joined   bool // a bracket beside its row joins it to its neighbour
 	State    name.State
 	Wire     int // index into the wires made, −1 before
 	Block    int

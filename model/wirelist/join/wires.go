@@ -90,6 +90,9 @@ func wireOf(im *draft.Importer, it *draft.Item, id string) model.Wire {
 	}
 	if code := colourCode(im, it, w.Spec); code != "" {
 		w.Colour = model.Some(code)
+		if s := it.Colour[0].Shade; s != "" {
+			w.Shade = model.Some(model.Shade(s))
+		}
 	}
 	if w.Size == "" {
 		im.Say(report.Warn, "wire without size", it.Place, id, "none set")

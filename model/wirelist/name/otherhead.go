@@ -37,7 +37,7 @@ func OtherKind(folded string) string {
 		return "counts"
 	case "ohms", "ohm", "degrees", "temperature", "volts", "resistance", "rpm", "hours", "psi", "bar", "hz", "kpa":
 		return "figures"
-	case "date", "revision", "author", "changed", "datum", "fecha":
+	case "date", "rev", "revision", "change", "changes", "author", "changed", "datum", "fecha":
 		return "changes"
 	}
 	return ""

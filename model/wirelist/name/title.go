@@ -45,6 +45,10 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 			continue
 		}
 		name, of := ConnectorName(text), near
+		if name == text && (r.Point || r.Prose && r.Level == 0 && isSentence(text) || IsGeneric(text)) {
+			t.Other = append(t.Other, text) // it says something of the connector, and not how it is called
+			continue
+		}
 		for k := i; k+1 < len(rows); k++ {
 			if rows[k+1].Line > rows[k].Line+1 {
 				of = plain
@@ -73,6 +77,11 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		}
 	}
 	return t
+}
+
+// isSentence reports whether a line of text is prose and no name.
+func isSentence(text string) bool {
+	return strings.HasSuffix(text, ".") || strings.HasSuffix(text, "!") || strings.HasSuffix(text, "?") || len(strings.Fields(text)) > 8
 }
 
 // pieces takes counts, insert and gender out of a row and gives what is left.

@@ -110,8 +110,11 @@ func Vocabulary() map[string]Meaning {
 	add(FieldCable, "de", "kabel", "paar", "schirm", "verdrillt mit")
 	add(FieldCable, "fr", "paire", "blindage", "torsade")
 	add(FieldContact, "", "contact size", "pin size", "socket size", "terminal size")
-	add(FieldFrom, "", "enda", "end1", "sidea")
-	add(FieldTo, "", "endb", "end2", "sideb")
+	add(FieldFrom, "", "enda", "end1", "sidea", "starts at", "start at", "begins at", "leaves from", "connects from", "start location")
+	add(FieldTo, "", "endb", "end2", "sideb", "ends at", "end at", "arrives at", "connects to", "connected to", "wired to", "end location",
+		"leads to", "to where")
+	add(FieldSignal, "", "tag", "tag name", "signal tag", "circuit description", "circuit function")
+	add(FieldWire, "", "cable number", "wire tag", "wire label", "ferrule", "wire marker")
 	add(FieldPin, "", "pins", "port", "port no", "port number", "channel", "gpio", "io pin")
 	add(FieldConnector, "", "board", "controller", "box", "housing", "header", "panel")
 	languages(func(f Field, lang string, words ...string) {

@@ -50,30 +50,40 @@ func (l *look) titled() string {
 	return l.called()
 }
 
-// deviceColumn reads a column that is headed by a device and holds its cavities, where no column is
-// headed as cavities.
+// deviceColumn reads columns that are headed by a device and hold its cavities, where no column is
+// headed as cavities: one, or one for either end.
 //
-//	Board | Signal | Color
-//	D0    | A      | White
+//	Board | Signal | Color        Controller | Motor | Wire
+//	D0    | A      | White        A          | U     | blue 12 AWG
 func deviceColumn(l *look) []shape.Column {
-	if len(l.src.Head) == 0 || l.has(l.cols, name.FieldPin, name.FieldFromPin, name.FieldToPin, name.FieldFrom, name.FieldTo, name.FieldRun,
+	if len(l.src.Head) == 0 || l.has(l.cols, name.FieldFromPin, name.FieldToPin, name.FieldFrom, name.FieldTo, name.FieldRun,
 		name.FieldNumber) || !l.has(l.cols, name.FieldSignal, name.FieldColour, name.FieldGauge) {
 		return nil
 	}
+	var of []int
 	for i, c := range l.cols {
 		p := &l.prof[i]
-		if c.Field != name.FieldKeep || c.Given || c.Head == "" || p.filled < 2 || !p.unique() || p.most(p.colours) ||
-			name.IsOtherHead(c.Head) {
+		headed := c.Field == name.FieldKeep || c.Field == name.FieldConnector || c.Field == name.FieldPin && c.Of == c.Head ||
+			c.Field == name.FieldSignal && !c.Known()
+		if !headed || c.Given || c.Head == "" || p.filled < 2 || !p.unique() || p.most(p.colours) || name.IsOtherHead(c.Head) ||
+			isRemark(name.Words(table.Fold(c.Head))) {
 			continue
 		}
-		if !p.most(p.cavities) && !p.most(l.shortNames(i)) || p.cavities == 0 {
-			continue
+		if (p.most(p.cavities) || p.most(l.shortNames(i))) && p.cavities > 0 {
+			of = append(of, i)
 		}
-		cols := slices.Clone(l.cols)
-		cols[i].Field, cols[i].Of = name.FieldPin, c.Head
-		return cols
 	}
-	return nil
+	if len(of) == 0 || len(of) > 2 || len(of) < 2 && l.has(l.cols, name.FieldPin) {
+		return nil
+	}
+	cols := slices.Clone(l.cols)
+	for k, i := range of {
+		cols[i].Field, cols[i].Of = []name.Field{name.FieldFromPin, name.FieldToPin}[k], cols[i].Head
+		if len(of) == 1 {
+			cols[i].Field = name.FieldPin
+		}
+	}
+	return cols
 }
 
 // shortNames counts the cells of a column that are one short word, as the cavities of boards are: "D0",

@@ -1,9 +1,11 @@
 package reading
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
 
@@ -24,6 +26,20 @@ func (l *look) others() []Reading {
 	says := map[string]string{"parts": "a list of parts", "distances": "distances between places", "fuses": "a table of fuses",
 		"counts": "a table of counts", "figures": "a table of figures", "changes": "a table of changes"}[of]
 	score := 0.3
+	if n := len(l.src.Head); of == "changes" && n > 0 && shape.IsRevisionHead(l.src.Head[n-1]) {
+		score = 2
+	}
+	known := 0
+	for i, c := range l.cols {
+		if c.Known() && l.prof[i].filled > 0 && slices.Contains([]name.Field{name.FieldSignal, name.FieldColour, name.FieldGauge,
+			name.FieldWire,
+			name.FieldTo, name.FieldFrom, name.FieldNote}, c.Field) {
+			known++
+		}
+	}
+	if known == 0 {
+		score = 0.9
+	}
 	if l.holds(l.cols, name.FieldPin, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) < 0 {
 		score = 0.7
 	}

@@ -23,7 +23,24 @@ func (l *look) inCells(b *shape.Block) {
 		return
 	}
 	p := &l.prof[i]
-	b.Cols[i].InCell = p.most(p.ends) && !b.Has(name.FieldConnector)
+	b.Cols[i].InCell = !b.Has(name.FieldConnector) && (p.most(p.ends) || l.titled() == "" && l.allParted(i))
+}
+
+// allParted reports whether every cell of a column is a designator, a dash or a full stop, and a cavity: "X1-4". Where a
+// title names a connector such a cell is a cavity of it.
+func (l *look) allParted(i int) bool {
+	n := 0
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
+			continue
+		}
+		connector, pin, ok := name.SplitEnd(r.Cells[i])
+		if !ok || !name.IsDesignator(connector) || !name.IsCavity(pin) {
+			return false
+		}
+		n++
+	}
+	return n > 1
 }
 
 // groups finds the column that parts the cavities of a table which come again: what has one number
@@ -44,7 +61,7 @@ func (l *look) groups(b *shape.Block) {
 		if i >= len(l.prof) || i == pin || c.Field != name.FieldKeep || c.Given {
 			continue
 		}
-		if p := &l.prof[i]; p.filled == l.prof[pin].filled && 2*p.distinct <= p.filled+1 && p.prose == 0 && !p.most(p.numbers) &&
+		if p := &l.prof[i]; p.filled == l.prof[pin].filled && p.distinct < p.filled && p.prose == 0 && !p.most(p.numbers) &&
 			!l.comesAgain(b, pin, i) {
 			b.Cols[i].Field, b.Cols[i].Group = name.FieldConnector, true
 			return

@@ -28,6 +28,7 @@ type profile struct {
 	words    int // letters and no digit
 	prose    int // four words or more
 	studs    int // "M8", the bolt that a lug fits
+	sized    int // a size with its unit and a colour, or with its unit alone
 	specs    int // a specification of wire, or a cable
 }
 
@@ -79,6 +80,8 @@ func (p *profile) look(cell, lang string, mark value.Mark) {
 	} else if g, rest := value.CutSpec(cell); g.Spec != "" && rest == "" {
 		p.specs++
 	}
+	_, both := value.SizeAndColour(cell, value.BareAWG, lang, mark)
+	add(&p.sized, both || value.SizeWithin(cell, mark) != "")
 	add(&p.contacts, isContact(cell))
 	if _, ok := value.ParseLength(cell, "", mark); ok {
 		p.lengths++

@@ -66,7 +66,11 @@ func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
 	case b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun):
 		ends := col(name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun)
 		if ends < 0 {
-			return nil, l.listed(b, value)
+			return []string{"no cell says an end"}, l.listed(b, value) || l.saysWires()
+		}
+		if p := &l.prof[ends]; !b.Has(name.FieldFrom, name.FieldTo, name.FieldRun) && !b.Cols[ends].Given && b.Cols[ends].Of == "" &&
+			!p.most(p.cavities+p.ends) {
+			return nil, false // "1 Pin", "2 Pin": counts of plugs
 		}
 		if l.isDistances(b, value) {
 			return nil, false
@@ -74,6 +78,13 @@ func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
 		return []string{"ends in " + shape.At(b.Cols, ends)}, true
 	}
 	return []string{"ids"}, l.listed(b, value)
+}
+
+// saysWires reports whether the headings are those of a list of wires and of nothing else, whatever
+// stands below them.
+func (l *look) saysWires() bool {
+	n := len(l.src.Head)
+	return n > 0 && l.h.IsHead(l.src.Head[n-1]) && l.kindByWords() == ""
 }
 
 // empty reports whether no column holds anything.
@@ -100,7 +111,7 @@ func (l *look) listed(b *shape.Block, value int) bool {
 func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
 	pin := l.holds(b.Cols, name.FieldPin)
 	if pin < 0 {
-		return nil, b.Cols[l.find(b.Cols, name.FieldPin)].Given
+		return []string{"no cell below " + shape.At(b.Cols, l.find(b.Cols, name.FieldPin))}, l.saysWires()
 	}
 	p, c := &l.prof[pin], &b.Cols[pin]
 	beside := 0
@@ -173,7 +184,7 @@ func (l *look) fit(i int, f name.Field) float64 {
 	case name.FieldPin, name.FieldVia, name.FieldFromPin, name.FieldToPin:
 		return 0.5 + 0.5*of(p.cavities)
 	case name.FieldGauge:
-		return of(max(p.sizes, p.specs))
+		return of(max(p.sizes, p.specs, p.sized))
 	case name.FieldColour:
 		return 0.3 + 0.7*of(p.colours)
 	}

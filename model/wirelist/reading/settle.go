@@ -21,6 +21,46 @@ func (l *look) settle() {
 			l.settleUnknown(i, c)
 		}
 	}
+	if len(l.src.Head) > 0 && !l.has(l.cols, name.FieldSignal, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) &&
+		(l.anotherPin(-1) || l.has(l.cols, name.FieldNumber)) {
+		l.settleNames()
+	}
+}
+
+// settleNames takes the one column of words that nobody knows, beside cavities, for the names of the nets. Of
+// several the first holds them.
+//
+//	Pin | Depth string        No | Pair | Colour     | Stop
+//	1   | IN+                 1  | 1    | white/blue | Flute 8
+func (l *look) settleNames() {
+	for i := range l.cols {
+		c, p := &l.cols[i], &l.prof[i]
+		w := name.Words(table.Fold(c.Head))
+		device := c.Field == name.FieldConnector && p.unique() && p.filled > 1 // each one once: what hangs on the cavity
+		if c.Given || c.Field != name.FieldKeep && !device || len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldPin ||
+			c.Field == name.FieldKeep && isRemark(w) {
+			continue
+		}
+		if p.filled > 0 && 2*(p.words+p.states) >= p.filled && 5*p.distinct >= 3*p.filled && p.prose*2 <= p.filled && !p.most(p.colours) {
+			c.Field = name.FieldSignal
+			return
+		}
+	}
+}
+
+// isRemark reports whether a heading is of what somebody says or marks beside a wire, which is no name of it.
+func isRemark(words []string) bool {
+	for _, w := range words {
+		switch w {
+		case "type", "group", "direction", "dir", "status", "checked", "done", "seal", "contact", "crimp", "tool", "part", "ref",
+			"mode", "level",
+			"voltage", "current", "range", "rating", "maker", "supplier", "date", "by", "side", "row", "layer", "location", "zone",
+			"bay", "branch",
+			"comment", "kommentar", "class", "category", "io", "alt", "former", "old":
+			return true
+		}
+	}
+	return false
 }
 
 // settleOne looks at a column whose heading is known.
@@ -40,6 +80,8 @@ func (l *look) settleOne(i int, c *shape.Column) {
 		}
 	case name.FieldWire:
 		switch {
+		case !l.another(i, name.FieldGauge) && p.most(p.sized):
+			c.Field = name.FieldGauge // "1.5 mm² brown"
 		case p.all(p.colours) && !l.another(i, name.FieldColour):
 			c.Field = name.FieldColour
 		case p.most(p.words) && p.most(p.filled-p.states) && !l.another(i, name.FieldSignal):
@@ -155,8 +197,8 @@ func (l *look) countsUp(i int) bool {
 	return next > 1
 }
 
-// countsContacts reports whether the texts above the block count contacts of the sizes that stand in
-// a column, as many as there are or more: "Size 20 sockets x3".
+// countsContacts reports whether the texts above the block count contacts of all the sizes that stand in
+// a column: "Size 20 sockets x3".
 func (l *look) countsContacts(i int) bool {
 	said := map[string]int{}
 	for _, t := range l.src.Titles {
@@ -170,15 +212,11 @@ func (l *look) countsContacts(i int) bool {
 	if len(said) == 0 {
 		return false
 	}
-	rows := map[string]int{}
 	for _, r := range l.src.Rows {
 		if i < len(r.Cells) && r.Cells[i] != "" && !shape.IsText(r) {
-			rows[strings.TrimLeft(table.Fold(r.Cells[i]), "# ")]++
-		}
-	}
-	for s, n := range rows {
-		if said[s] < n {
-			return false
+			if said[strings.TrimLeft(table.Fold(r.Cells[i]), "# ")] == 0 {
+				return false
+			}
 		}
 	}
 	return true

@@ -71,6 +71,17 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				"others of the column have decimals")
 		}
 	}
+	for _, c := range b.Cols {
+		at := table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}
+		switch {
+		case c.Field == name.FieldContact:
+			im.Say(report.Note, "sizes of contacts", at, c.Head, "no sizes of wire; kept in the notes")
+		case c.Field == name.FieldVia:
+			im.Say(report.Note, "cavities between two ends", at, c.Head, "a wire on either side of each, both in the one cavity")
+		case c.Group:
+			im.Say(report.Note, "cavities that come again", at, c.Head, "taken as the part of the connector that they are in")
+		}
+	}
 	columnsTwice(b, im, here(b.Head))
 	columnsGiven(im, b, pinTable)
 	var above []string

@@ -90,11 +90,11 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 		betweenEnds(im, it, nil, nil, column(0))
 		return
 	}
-	if cell == "" || owner == nil && !(b.Cols[col].InCell && strings.Contains(cell, ":")) {
+	if cell == "" || owner == nil && !(b.Cols[col].InCell && namesEnd(cell)) {
 		im.Say(report.Warn, "row without cavity", it.Place, table.Tidy(strings.Join(cells, " ")), "left out")
 		return
 	}
-	if b.Cols[col].InCell && strings.Contains(cell, ":") {
+	if b.Cols[col].InCell && namesEnd(cell) {
 		endsInCell(im, b, cells, cell, it, column, col)
 		return
 	}
@@ -153,6 +153,12 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 	}
 }
 
+// namesEnd reports whether a cell names a connector and a cavity.
+func namesEnd(cell string) bool {
+	connector, pin, ok := name.SplitEnd(cell)
+	return ok && (strings.Contains(cell, ":") || name.IsDesignator(connector) && pin != "")
+}
+
 // endsInCell makes an item for each cavity of a cell that names its connector too, "X9:B04".
 func endsInCell(im *draft.Importer, b *shape.Block, cells []string, cell string, it draft.Item, column func(int) table.Place, col int) {
 	found, more := name.SplitEnds(cell)
@@ -175,16 +181,14 @@ func endsInCell(im *draft.Importer, b *shape.Block, cells []string, cell string,
 }
 
 // viaRow makes the two wires of a row that names a cavity of a bulkhead and both ends: one on either side
-// of it.
+// of it, both in the cavity that the list names.
 func viaRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, owner *draft.Term, column func(int) table.Place) {
 	cell, col := b.CellAt(cells, name.FieldVia)
 	froms, _ := endsOf(im, b, cells, name.FieldFrom, name.FieldFromPin, &it, column)
 	tos, _ := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
 	pins := name.SplitPins(cell)
-	far := im.Named(owner.Name.Or(owner.ID)+" (far side)", it.Place, true)
 	for _, p := range pins {
 		owner.Pin(p, it.State, it.Place)
-		far.Pin(p, it.State, it.Place)
 	}
 	if it.State == name.Blank || it.State == name.Reserved || len(pins) != 1 || len(froms) > 1 || len(tos) > 1 {
 		if len(pins) == 1 && it.State != name.Used && it.State != name.Spare {
@@ -200,7 +204,7 @@ func viaRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 	near := it
 	betweenEnds(im, near, froms, []draft.End{{Term: owner, Pin: pins[0]}}, column(col))
 	it.Notes = slices.Clone(it.Notes)
-	betweenEnds(im, it, []draft.End{{Term: far, Pin: pins[0]}}, tos, column(col))
+	betweenEnds(im, it, []draft.End{{Term: owner, Pin: pins[0]}}, tos, column(col))
 }
 
 // twoOrMore is "two" and the numbers beyond.

@@ -14,7 +14,7 @@ import (
 // brackets taken off.
 func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 	const longest = 60 // no heading is longer
-	if len(cell) > longest {
+	if colon := strings.IndexByte(cell, ':'); len(cell) > longest || colon > 0 && colon < len(cell)-1 && cell[colon+1] != ' ' {
 		return name.Meaning{}, false
 	}
 	f := table.Fold(cell)
@@ -96,6 +96,9 @@ func (h Headings) lastWords(all []string) (name.Meaning, bool) {
 			continue
 		}
 		for _, w := range all[:from] {
+			if strings.ContainsAny(w, "0123456789") {
+				return name.Meaning{}, false // "14 AWG" is a value
+			}
 			switch w {
 			case "contact", "pin", "terminal", "socket":
 				if m.Field == name.FieldGauge {

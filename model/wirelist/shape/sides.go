@@ -18,7 +18,8 @@ func (h Headings) devicePins(cols []Column) bool {
 		w := name.Words(table.Fold(c.Head))
 		switch {
 		case c.Given:
-		case (c.Field == name.FieldKeep || c.Of != "") && len(w) > 1 && h.Words[w[len(w)-1]].Field == name.FieldPin:
+		case (c.Field == name.FieldKeep || c.Of != "") && len(w) > 1 && h.Words[w[len(w)-1]].Field == name.FieldPin &&
+			strings.Trim(w[0], "0123456789") != "":
 			of = append(of, i)
 		case c.Field == name.FieldFrom || c.Field == name.FieldTo:
 			other = true

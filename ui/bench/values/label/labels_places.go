@@ -64,6 +64,7 @@ var wireLabels = map[string]Label{
 	"role":            {Says: "role", Does: "What it does. A spare carries nothing yet"},
 	"safety":          {Says: "safety-critical", Does: "Life depends on it: this sheet then gives no rating for it", Left: is(false, "")},
 	"return":          {Says: "return", Does: "The wire that brings its current back, where it is in this harness", From: otherWires},
+	"shade":           {Says: "shade", Does: "Of its base colour, where a list says light blue: light or dark. No code has it"},
 	"capped_at":       {Says: "capped at", Does: "Of a spare with one end: where the other is capped", From: places},
 	"fold_mm":         {Says: "folded back", Does: "How much of it is folded back where it is capped", Left: foldLeft},
 	"measured_drop_v": {Says: "drop", Does: "Measured from end to end, at its current", First: 0.1, Step: 0.01},
