@@ -10,6 +10,12 @@ func Designator(name string) string {
 	if first, _, more := strings.Cut(name, " "); more && IsDesignator(first) {
 		return first // "P7 Dash plug" is P7
 	}
+	if words := strings.Fields(name); len(words) > 1 && IsDesignator(words[len(words)-1]) {
+		switch strings.ToLower(words[len(words)-2]) {
+		case "connector", "plug", "conn", "receptacle", "socket", "header", "jack", "stecker", "connecteur", "conector", "connettore":
+			return words[len(words)-1] // "Playfield connector J133" is J133
+		}
+	}
 	for _, stop := range []string{",", "(", " - ", " – ", ";", "/"} {
 		if i := strings.Index(name, stop); i > 0 {
 			name = name[:i]

@@ -44,8 +44,9 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		if text == "" {
 			continue
 		}
-		name, of := ConnectorName(text), near
-		if name == text && (r.Point || r.Prose && r.Level == 0 && isSentence(text) || IsGeneric(text)) {
+		name, told := connectorSaid(text)
+		of := near
+		if !told && (r.Point || r.Prose && r.Level == 0 && isSentence(text) || IsGeneric(text)) {
 			t.Other = append(t.Other, text) // it says something of the connector, and not how it is called
 			continue
 		}
@@ -56,7 +57,7 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		}
 		first, _, _ := strings.Cut(text, " ")
 		switch {
-		case name != text:
+		case told:
 			of = said
 		case r.Level > 0:
 			of = heading
@@ -144,18 +145,27 @@ func looksLikeInsert(w string) bool {
 	return ok && len(a) >= 1 && len(a) <= 2 && len(b) >= 1 && len(b) <= 3 && strings.Trim(a+b, "0123456789") == ""
 }
 
-// ConnectorName takes the word for a connector off the head of a title.
+// ConnectorName takes the word for a connector off the head of a title. "Plug A" is no name without its word.
 func ConnectorName(text string) string {
+	name, _ := connectorSaid(text)
+	return name
+}
+
+// connectorSaid is ConnectorName, and reports whether the word stands there.
+func connectorSaid(text string) (name string, said bool) {
 	for _, lead := range []string{"connector", "stecker", "steckverbinder", "connecteur", "conector", "connettore", "plug", "pin table",
 		"pinout", "conn"} {
 		if f := table.Fold(text); len(f) == len(text) && strings.HasPrefix(f, lead) {
 			rest := text[len(lead):]
 			if name := strings.TrimLeft(rest, " :.#-"); name != "" && rest != "" && strings.ContainsAny(rest[:1], " :.#-") {
-				return name
+				if len(name) == 1 && rest[0] == ' ' {
+					return text, true
+				}
+				return name, true
 			}
 		}
 	}
-	return text
+	return text, false
 }
 
 // ReadCount reads "Size 20 contacts x26", "Plugs: 4", "12 wires", "26 x contact": one
@@ -226,5 +236,6 @@ func CountWord(word string) string {
 // designator at its head.
 func SaysConnector(text string) bool {
 	first, _, _ := strings.Cut(text, " ")
-	return ConnectorName(text) != text || IsDesignator(strings.TrimRight(first, ":,"))
+	_, said := connectorSaid(text)
+	return said || IsDesignator(strings.TrimRight(first, ":,"))
 }

@@ -115,7 +115,7 @@ func Vocabulary() map[string]Meaning {
 		"leads to", "to where")
 	add(FieldSignal, "", "tag", "tag name", "signal tag", "circuit description", "circuit function")
 	add(FieldWire, "", "cable number", "wire tag", "wire label", "ferrule", "wire marker")
-	add(FieldPin, "", "pins", "port", "port no", "port number", "channel", "gpio", "io pin")
+	add(FieldPin, "", "pins", "port", "port no", "port number", "channel", "gpio", "io pin", "pad", "solder pad", "screw", "clamp")
 	add(FieldConnector, "", "board", "controller", "box", "housing", "header", "panel")
 	languages(func(f Field, lang string, words ...string) {
 		for _, w := range words {

@@ -56,8 +56,8 @@ func (l *look) titled() string {
 //	Board | Signal | Color        Controller | Motor | Wire
 //	D0    | A      | White        A          | U     | blue 12 AWG
 func deviceColumn(l *look) []shape.Column {
-	if len(l.src.Head) == 0 || l.has(l.cols, name.FieldFromPin, name.FieldToPin, name.FieldFrom, name.FieldTo, name.FieldRun,
-		name.FieldNumber) || !l.has(l.cols, name.FieldSignal, name.FieldColour, name.FieldGauge) {
+	if len(l.src.Head) == 0 || l.has(l.cols, name.FieldFromPin, name.FieldToPin, name.FieldFrom, name.FieldRun, name.FieldNumber) ||
+		!l.has(l.cols, name.FieldSignal, name.FieldColour, name.FieldGauge, name.FieldTo) {
 		return nil
 	}
 	var of []int
@@ -73,7 +73,7 @@ func deviceColumn(l *look) []shape.Column {
 			of = append(of, i)
 		}
 	}
-	if len(of) == 0 || len(of) > 2 || len(of) < 2 && l.has(l.cols, name.FieldPin) {
+	if len(of) == 0 || len(of) > 2 || len(of) < 2 && l.has(l.cols, name.FieldPin) || len(of) > 1 && l.has(l.cols, name.FieldTo) {
 		return nil
 	}
 	cols := slices.Clone(l.cols)
@@ -148,7 +148,7 @@ func bare(l *look) []shape.Column {
 	for i := range cols {
 		p := &l.prof[i]
 		switch {
-		case p.filled == 0:
+		case p.filled == 0 || cols[i].Field != name.FieldKeep:
 		case p.all(p.ends) && len(ends) < 2:
 			ends = append(ends, i)
 		case p.all(p.colours) && !l.has(cols, name.FieldColour):

@@ -40,6 +40,9 @@ func (l *look) others() []Reading {
 	if known == 0 {
 		score = 0.9
 	}
+	if known == 0 && of == "counts" {
+		score = 2
+	}
 	if l.holds(l.cols, name.FieldPin, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) < 0 {
 		score = 0.7
 	}

@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/name"
@@ -63,14 +64,29 @@ func (l *look) groups(b *shape.Block) {
 		}
 		if p := &l.prof[i]; p.filled == l.prof[pin].filled && p.distinct < p.filled && p.prose == 0 && !p.most(p.numbers) &&
 			!l.comesAgain(b, pin, i) {
+			alone := !b.Has(name.FieldConnector)
 			b.Cols[i].Field, b.Cols[i].Group = name.FieldConnector, true
+			if alone && l.titled() != "" && 2*l.designators(i) < p.filled {
+				b.Prefix = l.titled() // "Analog" of which board
+			}
 			return
 		}
 	}
 }
 
-// comesAgain reports whether a cavity of one connector, and of one group, stands in two rows that name two
-// nets.
+// rest is a row without two of its cells.
+func rest(cells []string, without ...int) string {
+	var b strings.Builder
+	for i, c := range cells {
+		if !slices.Contains(without, i) {
+			b.WriteString(table.Fold(strings.TrimSpace(c)) + "\x00")
+		}
+	}
+	return b.String()
+}
+
+// comesAgain reports whether a cavity of one connector, and of one group, stands in two rows that are not
+// the same.
 func (l *look) comesAgain(b *shape.Block, pin, group int) bool {
 	signal := map[string]string{}
 	for _, r := range l.src.Rows {
@@ -81,11 +97,21 @@ func (l *look) comesAgain(b *shape.Block, pin, group int) bool {
 		if group >= 0 && group < len(r.Cells) {
 			key += "\x00" + r.Cells[group]
 		}
-		called := table.Fold(strings.TrimSpace(b.Cell(r.Cells, name.FieldSignal)))
+		called := rest(r.Cells, pin, group)
 		if was, ok := signal[key]; ok && was != called {
 			return true
 		}
 		signal[key] = called
 	}
 	return false
+}
+
+// designators counts the cells of a column that are names of connectors and devices as drawings have them, "K1".
+func (l *look) designators(i int) (n int) {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		if i < len(r.Cells) && name.IsDesignator(r.Cells[i]) {
+			n++
+		}
+	}
+	return n
 }

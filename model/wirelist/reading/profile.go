@@ -27,6 +27,7 @@ type profile struct {
 	states   int // spare, not connected …
 	words    int // letters and no digit
 	prose    int // four words or more
+	long     int // more than three letters, or two words
 	studs    int // "M8", the bolt that a lug fits
 	sized    int // a size with its unit and a colour, or with its unit alone
 	specs    int // a specification of wire, or a cable
@@ -68,6 +69,7 @@ func (p *profile) look(cell, lang string, mark value.Mark) {
 	add(&p.cavities, isCavities(cell))
 	add(&p.ends, isEnd(cell))
 	add(&p.words, !digits)
+	add(&p.long, len(cell) > 3 || strings.Contains(cell, " "))
 	add(&p.prose, len(strings.Fields(cell)) > 3)
 	add(&p.ids, digits && len(cell) <= 12 && !strings.Contains(cell, " "))
 	if _, ok := value.ParseColour(cell, lang); ok && !digits {

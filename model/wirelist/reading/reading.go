@@ -29,6 +29,7 @@ type look struct {
 	mark  value.Mark
 	prof  []profile
 	known int // columns whose heading is known
+	units int // the row below the headings that gives their units; 0 where there is none
 }
 
 // Of tries every reading of a block and gives those that hold, the best first. There is always one: of a
@@ -79,6 +80,9 @@ func lookAt(h shape.Headings, b block.Block) *look {
 		wide = max(wide, len(r.Cells))
 	}
 	l.cols, l.lang = h.Columns(b.Head, wide)
+	if len(b.Rows) > 1 && len(b.Head) > 0 && h.TakeUnits(l.cols, b.Rows[0]) {
+		l.units, b.Rows = b.Rows[0].Line, b.Rows[1:]
+	}
 	for i := range l.cols {
 		l.prof = append(l.prof, profileOf(b.Rows, i, l.lang, l.mark))
 		if l.cols[i].Known() {
@@ -104,7 +108,7 @@ func asHeaded(l *look) []shape.Column {
 func (l *look) block(cols []shape.Column) *shape.Block {
 	b := &shape.Block{Table: l.src.Table, Titles: l.src.Titles, Cols: cols, Lang: l.lang, Mark: l.mark, Rows: l.src.Rows,
 		Listed: l.src.Listed,
-		Called: l.called()}
+		Called: l.called(), Units: l.units}
 	if n := len(l.src.Head); n > 0 {
 		b.Head = l.src.Head[n-1].Line
 	}

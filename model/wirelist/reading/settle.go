@@ -11,9 +11,11 @@ import (
 
 // settle changes what a heading alone says to what the cells below it are. What a person said holds.
 func (l *look) settle() {
-	for i := range l.cols {
-		if c := &l.cols[i]; !c.Given && l.prof[i].filled > 0 {
-			l.settleOne(i, c)
+	for range 2 { // what one column turns out to be may say what another is
+		for i := range l.cols {
+			if c := &l.cols[i]; !c.Given && l.prof[i].filled > 0 {
+				l.settleOne(i, c)
+			}
 		}
 	}
 	for i := range l.cols {
@@ -54,7 +56,7 @@ func isRemark(words []string) bool {
 		switch w {
 		case "type", "group", "direction", "dir", "status", "checked", "done", "seal", "contact", "crimp", "tool", "part", "ref",
 			"mode", "level",
-			"voltage", "current", "range", "rating", "maker", "supplier", "date", "by", "side", "row", "layer", "location", "zone",
+			"voltage", "current", "range", "rating", "maker", "supplier", "date", "by", "side", "layer", "location", "zone",
 			"bay", "branch",
 			"comment", "kommentar", "class", "category", "io", "alt", "former", "old":
 			return true
@@ -84,7 +86,7 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			c.Field = name.FieldGauge // "1.5 mm² brown"
 		case p.all(p.colours) && !l.another(i, name.FieldColour):
 			c.Field = name.FieldColour
-		case p.most(p.words) && p.most(p.filled-p.states) && !l.another(i, name.FieldSignal):
+		case p.most(p.words) && p.most(p.long) && p.most(p.filled-p.states) && !l.another(i, name.FieldSignal):
 			c.Field = name.FieldSignal // names of circuits
 		}
 	case name.FieldSpec:
@@ -94,6 +96,13 @@ func (l *look) settleOne(i int, c *shape.Column) {
 	case name.FieldCable:
 		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !l.marks(i) {
 			c.Field = name.FieldKeep // a heading of order
+		}
+	case name.FieldFuse:
+		// "Breaker 1, Nav lights, white, 16 AWG": the wire starts at the breaker.
+		if p.all(p.cavities) && p.unique() && p.filled > 1 && !l.anotherPin(i) && !l.another(i, name.FieldFrom) && !l.another(i,
+			name.FieldTo) &&
+			!l.another(i, name.FieldWire) && (l.another(i, name.FieldColour) || l.another(i, name.FieldGauge)) && !p.most(p.currents) {
+			c.Field, c.Of = name.FieldPin, c.Head
 		}
 	case name.FieldFrom, name.FieldTo:
 		if p.all(p.studs) {
@@ -116,6 +125,8 @@ func (l *look) settleUnknown(i int, c *shape.Column) {
 	switch p := &l.prof[i]; {
 	case p.all(p.colours) && p.filled > 1 && !l.another(i, name.FieldColour):
 		c.Field = name.FieldColour
+	case p.all(p.ends) && l.anotherPin(i) && !l.another(i, name.FieldTo) && !l.another(i, name.FieldFrom):
+		c.Field = name.FieldTo
 	case p.all(p.units) && p.filled > 1 && !l.another(i, name.FieldGauge) && !isSpent(c.Head):
 		c.Field = name.FieldGauge
 	}

@@ -21,6 +21,9 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}, c.Head, "taken as the size")
 		}
 	}
+	if b.Units > 0 {
+		im.Say(report.Note, "units below the headings", here(b.Units), "", "taken for the columns")
+	}
 	b.PartRuns()
 	b.WithoutZeros()
 	pinTable := b.IsPinTable()
@@ -127,7 +130,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				named = connector
 			}
 			if connector = named; named != "" {
-				owner = im.Named(named, here(r.Line), true)
+				owner = im.Named(value.JoinNonEmpty(" ", b.Prefix, named), here(r.Line), true)
 			}
 		}
 		readRow(im, b, cells, notes, owner, here(r.Line))

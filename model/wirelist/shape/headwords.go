@@ -230,13 +230,24 @@ func withoutUnit(all []string) []string {
 	return all
 }
 
+// isSection reports whether a word of a heading is a cross section in a language whose lists give mm².
+func isSection(w string) bool {
+	switch w {
+	case "csa", "querschnitt", "leiterquerschnitt", "aderquerschnitt", "area", "ledararea", "przekroj", "prurez", "doorsnede",
+		"draaddoorsnede",
+		"keresztmetszet", "poikkipinta", "tverrsnitt", "tvaersnit", "kesit", "sectiune", "seccao", "secao", "сечение":
+		return true
+	}
+	return false
+}
+
 // unitOf takes in what a heading says about its numbers.
 func unitOf(all []string, c *Column) {
 	for i, w := range all {
 		if w == "mm2" || w == "qmm" {
 			c.Bare, c.Said = value.BareMM2, true
 		}
-		if w == "csa" || w == "querschnitt" {
+		if isSection(w) {
 			c.Bare, c.Section = value.BareMM2, true
 		}
 		if w == "awg" || w == "gauge" || w == "jauge" {

@@ -120,3 +120,27 @@ func isUnitWord(cell string) bool {
 		return value.LengthWord(w) != ""
 	}
 }
+
+// TakeUnits takes in a row below the headings that holds nothing but their units, "mm²", "mm"; false where it holds
+// anything else.
+func (h Headings) TakeUnits(cols []Column, r table.Row) bool {
+	n := 0
+	for i, cell := range r.Cells {
+		switch w := strings.Trim(table.Fold(cell), " ()[]."); {
+		case w == "" || w == "-":
+		case i >= len(cols) || !isUnitWord(w):
+			return false
+		default:
+			n++
+		}
+	}
+	if n == 0 {
+		return false
+	}
+	for i, cell := range r.Cells {
+		if cell != "" && i < len(cols) {
+			unitOf(append([]string{""}, name.Words(table.Fold(strings.Map(value.PlainSign, cell)))...), &cols[i])
+		}
+	}
+	return true
+}

@@ -26,10 +26,24 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	t := Table{File: name, Marked: true}
 	count := counter{l: l}
 	n, before := 0, false // whether the line before is of a table
+	open, first, at := false, 0, 0
+	var fence []string // the lines since a fence, where one is open
 	for line := range strings.SplitSeq(text, "\n") {
 		n++
 		row := Row{Line: n}
 		trimmed := strings.TrimSpace(line)
+		if strings.HasPrefix(trimmed, "```") || strings.HasPrefix(trimmed, "~~~") {
+			before = false
+			if open = !open; open {
+				fence, first, at = nil, len(t.Rows), n
+			} else if rows := fenced(name, fence, at, l); rows != nil {
+				t.Rows = append(t.Rows[:first], rows...)
+			}
+			continue
+		}
+		if open {
+			fence = append(fence, line)
+		}
 		switch {
 		case trimmed == "":
 			before = false
@@ -46,7 +60,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 			row.Cells, row.First = tableCells(trimmed), !before
 			row.strike()
 		default:
-			if hashes := trimmed[:len(trimmed)-len(strings.TrimLeft(trimmed, "#"))]; len(hashes) <= 6 {
+			if hashes := trimmed[:len(trimmed)-len(strings.TrimLeft(trimmed, "#"))]; len(hashes) <= 6 && !open {
 				row.Level = len(hashes)
 			}
 			row.Prose, row.Point = true, isPoint(trimmed)
@@ -63,6 +77,50 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		t.Rows = append(t.Rows, row)
 	}
 	return []Table{t}, nil
+}
+
+// fenced reads the lines between two fences as a table where they are one, in columns or parted by a sign; nil
+// where they are not. at is the line of the first fence.
+func fenced(name string, lines []string, at int, l Limits) []Row {
+	text := strings.Join(lines, "\n")
+	var all []Table
+	var err error
+	switch {
+	case hasRuler(text):
+		return nil
+	case inColumns(text):
+		all, err = readColumns(name, text, l)
+	case mostParted(lines):
+		all, err = readSeparated(name, text, l)
+	}
+	if err != nil || len(all) == 0 {
+		return nil
+	}
+	rows := all[0].Rows
+	for i := range rows {
+		rows[i].Line += at
+		rows[i].First = i == 0
+	}
+	return rows
+}
+
+// mostParted reports whether most lines have one sign between their cells, equally often, twice or more.
+func mostParted(lines []string) bool {
+	n, parted := 0, 0
+	sep := separator(strings.Join(lines, "\n"))
+	each := map[int]int{}
+	for _, l := range lines {
+		if strings.TrimSpace(l) != "" {
+			n++
+			each[outside(l, sep)]++
+		}
+	}
+	for k, times := range each {
+		if k > 1 {
+			parted = max(parted, times)
+		}
+	}
+	return n > 1 && 4*parted > 3*n
 }
 
 // strike marks a row all of whose cells are struck through, ~~so~~, and takes the signs off.

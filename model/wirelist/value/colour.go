@@ -102,6 +102,9 @@ func ParseColour(text, lang string) (Colour, bool) {
 		switch {
 		case t.Kind == '/' || t.Kind == '-' || t.Kind == '+' || t.Kind == ',' || t.Kind == '.' || t.Kind == '&' || t.Kind == '\\' ||
 			t.Kind == '|' || t.Kind == ';':
+			if t.Kind == '.' && shade != "" {
+				continue // "Lt. Blue"
+			}
 			if between || len(c) == 0 || shade != "" {
 				return nil, false // a sign with nothing before it, or two
 			}
