@@ -26,7 +26,7 @@ func TestEmptyRecipe(t *testing.T) {
 	}
 	for _, e := range entries {
 		path := filepath.Join(lists, e.Name())
-		if strings.HasSuffix(path, ".toml") || strings.HasSuffix(path, ".report") {
+		if e.IsDir() || strings.HasSuffix(path, ".toml") || strings.HasSuffix(path, ".report") {
 			continue
 		}
 		data, err := os.ReadFile(path)

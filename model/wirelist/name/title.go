@@ -87,7 +87,7 @@ func isSentence(text string) bool {
 
 // pieces takes counts, insert and gender out of a row and gives what is left.
 func (t *Title) pieces(text string, row int, cat *catalogue.Catalogue) string {
-	all := strings.Split(text, ",")
+	all := commaParts(text)
 	if c, ok := ReadCount(text); ok {
 		all = nil
 		c.Row = row
@@ -104,6 +104,25 @@ func (t *Title) pieces(text string, row int, cat *catalogue.Catalogue) string {
 		}
 	}
 	return strings.Join(left, ", ")
+}
+
+// commaParts parts a text at its commas, those in brackets left alone.
+func commaParts(text string) (all []string) {
+	from, deep := 0, 0
+	for i := range len(text) {
+		switch text[i] {
+		case '(', '[':
+			deep++
+		case ')', ']':
+			deep--
+		case ',':
+			if deep <= 0 {
+				all = append(all, text[from:i])
+				from = i + 1
+			}
+		}
+	}
+	return append(all, text[from:])
 }
 
 // shell takes insert and gender out of a title; it reports whether there is more to it.

@@ -31,9 +31,8 @@ func (l *look) others() []Reading {
 	}
 	known := 0
 	for i, c := range l.cols {
-		if c.Known() && l.prof[i].filled > 0 && slices.Contains([]name.Field{name.FieldSignal, name.FieldColour, name.FieldGauge,
-			name.FieldWire,
-			name.FieldTo, name.FieldFrom, name.FieldNote}, c.Field) {
+		if c.Known() && l.prof[i].filled > 0 && slices.Contains([]name.Field{name.FieldSignal, name.FieldColour,
+			name.FieldWire, name.FieldTo, name.FieldFrom}, c.Field) {
 			known++
 		}
 	}
@@ -44,7 +43,7 @@ func (l *look) others() []Reading {
 		score = 2
 	}
 	if l.holds(l.cols, name.FieldPin, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) < 0 {
-		score = 0.7
+		score = max(score, 0.7)
 	}
 	return []Reading{{Kind: says, Score: score, Block: l.block(l.cols), Because: []string{"its headings"}}, text}
 }

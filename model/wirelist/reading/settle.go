@@ -43,7 +43,8 @@ func (l *look) settleNames() {
 			c.Field == name.FieldKeep && isRemark(w) {
 			continue
 		}
-		if p.filled > 0 && 2*(p.words+p.states) >= p.filled && 5*p.distinct >= 3*p.filled && p.prose*2 <= p.filled && !p.most(p.colours) {
+		if p.filled > 0 && 2*(p.filled-p.numbers-p.cavities) >= p.filled && 5*p.distinct >= 3*p.filled && p.prose*2 <= p.filled &&
+			!p.most(p.colours) {
 			c.Field = name.FieldSignal
 			return
 		}
@@ -86,7 +87,7 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			c.Field = name.FieldGauge // "1.5 mm² brown"
 		case p.all(p.colours) && !l.another(i, name.FieldColour):
 			c.Field = name.FieldColour
-		case p.most(p.words) && p.most(p.long) && p.most(p.filled-p.states) && !l.another(i, name.FieldSignal):
+		case p.most(p.words) && p.most(p.long) && 2*p.states < p.filled && !l.another(i, name.FieldSignal):
 			c.Field = name.FieldSignal // names of circuits
 		}
 	case name.FieldSpec:
