@@ -96,12 +96,12 @@ func kindsOfLists(t *testing.T) (all []habit) {
 		}
 		for _, part := range strings.Split("\n"+string(text), "\n=== ")[1:] {
 			name, rest, _ := strings.Cut(part, "\n")
-			list, want, ok := strings.Cut(rest, "\n---\n")
+			list, want, ok := strings.Cut(rest+"\n", "\n---\n")
 			if !ok {
 				t.Fatalf("%s, %s: no line ---", b, name)
 			}
 			h := habit{Name: name, data: []byte(list + "\n")}
-			for line := range strings.SplitSeq(strings.TrimSpace(want), "\n") {
+			for line := range strings.FieldsFuncSeq(want, func(r rune) bool { return r == '\n' }) {
 				h.add(t, line)
 			}
 			all = append(all, h)

@@ -6,6 +6,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // Block is one table of a sheet.
@@ -15,7 +16,8 @@ type Block struct {
 	Titles []table.Row // the texts between the table before it and its headings
 	Head   []table.Row // none, one, or two of which the first says the sides
 	Rows   []table.Row
-	Listed bool // its rows are the points of a list, each parted in a cavity and its name
+	Mark   value.Mark // how its sheet writes decimals
+	Listed bool       // its rows are the points of a list, each parted in a cavity and its name
 }
 
 // Line is where the block begins: the row of its headings, else its first row; 0 where it has neither.
@@ -34,6 +36,10 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 	for _, band := range bands(h, t) {
 		f := finder{h: h, t: &band}
 		more, rest := f.find()
+		mark := h.MarkOf(&band)
+		for i := range more {
+			more[i].Mark = mark
+		}
 		all, over = append(all, more...), append(over, rest...)
 	}
 	return all, over

@@ -57,15 +57,19 @@ func (l *look) titled() string {
 //	D0    | A      | White        A          | U     | blue 12 AWG
 func deviceColumn(l *look) []shape.Column {
 	if len(l.src.Head) == 0 || l.has(l.cols, name.FieldFromPin, name.FieldToPin, name.FieldFrom, name.FieldRun, name.FieldNumber) ||
-		!l.has(l.cols, name.FieldSignal, name.FieldColour, name.FieldGauge, name.FieldTo) {
+		l.saysOfWires() < 1 {
 		return nil
+	}
+	if slices.ContainsFunc(l.cols, func(c shape.Column) bool { return l.endsInPin(c.Head) }) {
+		return nil // "PDP channel": the heading says it
 	}
 	var of []int
 	for i, c := range l.cols {
 		p := &l.prof[i]
 		headed := c.Field == name.FieldKeep || c.Field == name.FieldConnector || c.Field == name.FieldPin && c.Of == c.Head ||
 			c.Field == name.FieldSignal && !c.Known()
-		if !headed || c.Given || c.Head == "" || p.filled < 2 || !p.unique() || p.most(p.colours) || name.IsOtherHead(c.Head) ||
+		if !headed || c.Given || c.Known() && c.Field == name.FieldKeep || c.Head == "" || p.filled < 2 || !p.unique() ||
+			p.most(p.colours) || name.IsOtherHead(c.Head) ||
 			isRemark(name.Words(table.Fold(c.Head))) {
 			continue
 		}
@@ -73,7 +77,11 @@ func deviceColumn(l *look) []shape.Column {
 			of = append(of, i)
 		}
 	}
-	if len(of) == 0 || len(of) > 2 || len(of) < 2 && l.has(l.cols, name.FieldPin) || len(of) > 1 && l.has(l.cols, name.FieldTo) {
+	if len(of) == 2 && l.prof[of[0]].all(l.prof[of[0]].numbers) != l.prof[of[1]].all(l.prof[of[1]].numbers) {
+		return nil // a number beside names is as likely an address
+	}
+	if len(of) == 0 || len(of) == 1 && l.saysOfWires() < 2 || len(of) > 2 || len(of) < 2 && l.has(l.cols, name.FieldPin) ||
+		len(of) > 1 && l.has(l.cols, name.FieldTo) {
 		return nil
 	}
 	cols := slices.Clone(l.cols)
@@ -84,6 +92,25 @@ func deviceColumn(l *look) []shape.Column {
 		}
 	}
 	return cols
+}
+
+// saysOfWires counts the columns that are headed as something of a wire.
+func (l *look) saysOfWires() (n int) {
+	for i, c := range l.cols {
+		switch c.Field {
+		case name.FieldSignal, name.FieldColour, name.FieldGauge, name.FieldTo:
+			if l.prof[i].filled > 0 && (c.Field != name.FieldSignal || c.Known()) {
+				n++
+			}
+		}
+	}
+	return n
+}
+
+// endsInPin reports whether a heading is a device and a word for its cavities, "ECU pin".
+func (l *look) endsInPin(head string) bool {
+	w := name.Words(table.Fold(head))
+	return len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldPin
 }
 
 // shortNames counts the cells of a column that are one short word, as the cavities of boards are: "D0",
@@ -151,7 +178,7 @@ func bare(l *look) []shape.Column {
 		case p.filled == 0 || cols[i].Field != name.FieldKeep:
 		case p.all(p.ends) && len(ends) < 2:
 			ends = append(ends, i)
-		case p.all(p.colours) && !l.has(cols, name.FieldColour):
+		case p.coloured() && !l.has(cols, name.FieldColour):
 			cols[i].Field = name.FieldColour
 		case p.all(p.units) && !l.has(cols, name.FieldGauge):
 			cols[i].Field = name.FieldGauge

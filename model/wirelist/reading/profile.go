@@ -24,6 +24,7 @@ type profile struct {
 	currents int // with their unit
 	numbers  int // a number alone
 	ids      int // short, one word, with a digit
+	free     int // of these the ones that are no colour
 	states   int // spare, not connected …
 	words    int // letters and no digit
 	prose    int // four words or more
@@ -64,7 +65,8 @@ func (p *profile) look(cell, lang string, mark value.Mark) {
 			*n++
 		}
 	}
-	add(&p.states, name.StateOf(cell) != name.Used || name.IsUnknown(cell))
+	state := name.StateOf(cell) != name.Used || name.IsUnknown(cell)
+	add(&p.states, state)
 	add(&p.numbers, number)
 	add(&p.cavities, isCavities(cell))
 	add(&p.ends, isEnd(cell))
@@ -74,6 +76,8 @@ func (p *profile) look(cell, lang string, mark value.Mark) {
 	add(&p.ids, digits && len(cell) <= 12 && !strings.Contains(cell, " "))
 	if _, ok := value.ParseColour(cell, lang); ok && !digits {
 		p.colours++
+	} else if state {
+		p.free++
 	}
 	if g, ok := value.ParseGauge(cell, value.BareAWG, mark); ok {
 		add(&p.sizes, g.Size != "" && (!number || shape.IsMadeSize(cell) || strings.ContainsAny(cell, ".,")))
@@ -99,6 +103,9 @@ func (p *profile) most(n int) bool { return p.filled > 0 && 10*n >= 7*p.filled }
 
 // all reports whether n are all of the cells, and one or more.
 func (p *profile) all(n int) bool { return p.filled > 0 && n == p.filled }
+
+// coloured reports whether every cell is a colour, or says that there is no wire.
+func (p *profile) coloured() bool { return p.colours > 0 && p.colours+p.free == p.filled }
 
 // unique reports whether hardly a cell comes twice.
 func (p *profile) unique() bool { return p.filled > 0 && 10*p.distinct >= 9*p.filled }

@@ -71,10 +71,7 @@ func kinds() []kind {
 // lookAt takes a block in.
 func lookAt(h shape.Headings, b block.Block) *look {
 	l := &look{h: h, src: &b}
-	l.mark = value.MarksOf(b.Table)
-	if h.Recipe != nil && h.Recipe.Mark != value.MarkUnknown {
-		l.mark = h.Recipe.Mark
-	}
+	l.mark = b.Mark
 	wide := 0
 	for _, r := range b.Rows {
 		wide = max(wide, len(r.Cells))
@@ -89,8 +86,22 @@ func lookAt(h shape.Headings, b block.Block) *look {
 			l.known++
 		}
 	}
+	l.withoutWeak()
 	l.settle()
 	return l
+}
+
+// withoutWeak takes the meaning off a from or a to of one or two letters that has no other side: "OD" is Polish for from,
+// and the outer diameter of a bundle.
+func (l *look) withoutWeak() {
+	from := l.has(l.cols, name.FieldFrom, name.FieldFromPin)
+	to := l.has(l.cols, name.FieldTo, name.FieldToPin)
+	for i := range l.cols {
+		c := &l.cols[i]
+		if c.Weak() && !c.Given && (c.Field == name.FieldFrom && !to || c.Field == name.FieldTo && !from) {
+			c.Field = name.FieldKeep
+		}
+	}
 }
 
 // asHeaded reads the columns as their headings and cells say.

@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -72,7 +73,7 @@ func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
 			!p.most(p.cavities+p.ends) {
 			return nil, false // "1 Pin", "2 Pin": counts of plugs
 		}
-		if l.isDistances(b, value) {
+		if l.isDistances(b, value) || !l.endsOfWires(b, value) {
 			return nil, false
 		}
 		return []string{"ends in " + shape.At(b.Cols, ends)}, true
@@ -132,10 +133,90 @@ func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
 	if c.Given {
 		return []string{"cavities in " + shape.At(b.Cols, pin)}, true
 	}
+	if l.isWeakPin(b, pin) && l.values(b) == 0 && !l.saysPins() {
+		return nil, false
+	}
 	if beside == 0 || 2*p.prose > p.filled || l.kindByWords() == "parts" && !p.most(p.cavities+p.ends) {
 		return nil, false
 	}
 	return []string{"cavities in " + shape.At(b.Cols, pin)}, true
+}
+
+// isWeakPin reports whether the heading of the cavities is a word of many other tables too: a number, a port, a
+// channel, a device.
+func (l *look) isWeakPin(b *shape.Block, pin int) bool {
+	c := &b.Cols[pin]
+	if l.src.Listed || len(l.src.Head) == 0 || c.InCell {
+		return false
+	}
+	w := name.Words(table.Fold(c.Head))
+	last := ""
+	if len(w) > 0 {
+		last = w[len(w)-1]
+	}
+	switch last {
+	case "terminal", "terminals", "contact", "pad", "klemme", "borne", "morsetto", "zacisk", "svorka":
+		// Torques and part numbers stand beside terminals, too: the name of a net must.
+		return l.holds(b.Cols, name.FieldSignal) < 0 || !b.Cols[l.holds(b.Cols, name.FieldSignal)].Known()
+	case "port", "channel", "gpio", "screw", "clamp", "position", "no", "number", "nr":
+		return len(w) < 2 || l.h.Words[strings.Join(w, " ")].Field == name.FieldNumber
+	}
+	m := l.h.Words[strings.Join(w, " ")]
+	return m.Field != name.FieldPin && l.h.Words[last].Field != name.FieldPin
+}
+
+// values counts the columns that hold what only wires have: colours, sizes, where they go, their cable, their id.
+func (l *look) values(b *shape.Block) (n int) {
+	for i, c := range b.Cols {
+		if i >= len(l.prof) || l.prof[i].filled == 0 {
+			continue
+		}
+		p := &l.prof[i]
+		switch c.Field {
+		case name.FieldColour:
+			if p.colours > 0 {
+				n++
+			}
+		case name.FieldGauge:
+			if max(p.sizes, p.sized, p.specs) > 0 {
+				n++
+			}
+		case name.FieldTo, name.FieldToPin, name.FieldCable, name.FieldFrom, name.FieldFromPin, name.FieldStripe:
+			n++
+		case name.FieldWire:
+			if p.most(p.ids) {
+				n++
+			}
+		case name.FieldSpec:
+			if p.most(p.specs) {
+				n++
+			}
+		}
+	}
+	return n
+}
+
+// saysPins reports whether a title says that the cavities of a connector follow.
+func (l *look) saysPins() bool {
+	titles := slices.Clone(l.src.Titles)
+	if n := len(l.src.Path); n > 0 {
+		titles = append(titles, l.src.Path[n-1])
+	}
+	for _, t := range titles {
+		_, text := t.Filled()
+		for _, w := range name.Words(table.Fold(text)) {
+			switch w {
+			case "pin", "pins", "pinout", "pinouts", "connector", "plug", "socket", "wiring", "receptacle", "harness", "loom",
+				"stecker", "buchse",
+				"pinbelegung", "belegung", "brochage", "connecteur", "prise", "conector", "connettore", "zlacze", "cable", "lead":
+				return true
+			}
+		}
+		if name.SaysConnector(text) {
+			return true
+		}
+	}
+	return false
 }
 
 // explained is the share of what stands in the block that its columns explain, 0 to 1, and says it.
@@ -209,6 +290,29 @@ func (l *look) isDistances(b *shape.Block, value int) bool {
 		}
 	}
 	return l.kindByWords() == "distances"
+}
+
+// endsOfWires reports whether something beside a from and a to is of wires: a value, an id, a cavity, or a name below a
+// heading of nets. People and months have a from and a to as well.
+func (l *look) endsOfWires(b *shape.Block, value int) bool {
+	if value >= 0 || l.holds(b.Cols, name.FieldWire, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldStripe) >= 0 {
+		return true
+	}
+	for i, c := range b.Cols {
+		if i >= len(l.prof) || l.prof[i].filled == 0 {
+			continue
+		}
+		switch w := name.Words(table.Fold(c.Head)); {
+		case c.Given:
+			return true
+		case c.Field == name.FieldSignal && c.Known() && !(len(w) == 1 && (w[0] == "name" || w[0] == "use" || w[0] == "nom" ||
+			w[0] == "label")):
+			return true
+		case (c.Field == name.FieldFrom || c.Field == name.FieldTo) && (l.cavitiesIn(i) > 0 || saysEnd(c.Head)):
+			return true
+		}
+	}
+	return len(b.Cols) == 2 && l.saysPins()
 }
 
 // cavitiesIn counts the cells of a column that name a connector and a cavity.

@@ -11,6 +11,7 @@ import (
 
 // settle changes what a heading alone says to what the cells below it are. What a person said holds.
 func (l *look) settle() {
+	l.swapped()
 	for range 2 { // what one column turns out to be may say what another is
 		for i := range l.cols {
 			if c := &l.cols[i]; !c.Given && l.prof[i].filled > 0 {
@@ -26,6 +27,22 @@ func (l *look) settle() {
 	if len(l.src.Head) > 0 && !l.has(l.cols, name.FieldSignal, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) &&
 		(l.anotherPin(-1) || l.has(l.cols, name.FieldNumber)) {
 		l.settleNames()
+	}
+}
+
+// swapped finds the headings of colours and of names that stand over each other's cells.
+//
+//	Pin | Color    | Signal
+//	1   | Signal + | Red
+func (l *look) swapped() {
+	colour, signal := l.holds(l.cols, name.FieldColour), l.holds(l.cols, name.FieldSignal)
+	if colour < 0 || signal < 0 || l.cols[colour].Given || l.cols[signal].Given {
+		return
+	}
+	c, s := &l.prof[colour], &l.prof[signal]
+	if c.filled > 1 && c.colours == 0 && c.numbers == 0 && 2*s.colours > s.filled && s.colours > 1 {
+		l.cols[colour].Field, l.cols[signal].Field = name.FieldSignal, name.FieldColour
+		l.cols[colour].Against, l.cols[signal].Against = true, true
 	}
 }
 
@@ -71,11 +88,25 @@ func (l *look) settleOne(i int, c *shape.Column) {
 	p := &l.prof[i]
 	switch c.Field {
 	case name.FieldPin:
+		if l.isCount(i, c) {
+			c.Field = name.FieldKeep
+			break
+		}
+		if w := name.Words(table.Fold(c.Head)); len(w) == 1 && l.titled() == "" || len(w) == 1 && len(l.src.Titles) == 0 {
+			if w[0] == "gpio" || w[0] == "channel" || w[0] == "port" {
+				c.Of = c.Head
+			}
+		}
 		if l.ofContacts(c) && (p.all(p.contacts) && !p.unique() || l.another(i, name.FieldPin) && !p.most(p.cavities)) {
 			c.Field = name.FieldKeep
 			if p.all(p.contacts) {
 				c.Field = name.FieldContact
 			}
+		}
+	case name.FieldFromPin, name.FieldToPin:
+		// "Terminal A: fork" is what is crimped on, where the ends have their cavities.
+		if !p.most(p.cavities) && !p.unique() && (l.another(i, name.FieldFrom) || l.another(i, name.FieldTo)) {
+			c.Field = name.FieldKeep
 		}
 	case name.FieldGauge:
 		if !c.Said && !c.Section && p.all(p.contacts) && l.countsContacts(i) {
@@ -85,7 +116,7 @@ func (l *look) settleOne(i int, c *shape.Column) {
 		switch {
 		case !l.another(i, name.FieldGauge) && p.most(p.sized):
 			c.Field = name.FieldGauge // "1.5 mm² brown"
-		case p.all(p.colours) && !l.another(i, name.FieldColour):
+		case p.coloured() && !l.another(i, name.FieldColour):
 			c.Field = name.FieldColour
 		case p.most(p.words) && p.most(p.long) && 2*p.states < p.filled && !l.another(i, name.FieldSignal):
 			c.Field = name.FieldSignal // names of circuits
@@ -124,7 +155,7 @@ func (l *look) settleOne(i int, c *shape.Column) {
 // settleUnknown looks at a column whose heading nobody knows.
 func (l *look) settleUnknown(i int, c *shape.Column) {
 	switch p := &l.prof[i]; {
-	case p.all(p.colours) && p.filled > 1 && !l.another(i, name.FieldColour):
+	case p.coloured() && p.filled > 1 && !l.another(i, name.FieldColour):
 		c.Field = name.FieldColour
 	case p.all(p.ends) && l.anotherPin(i) && !l.another(i, name.FieldTo) && !l.another(i, name.FieldFrom):
 		c.Field = name.FieldTo
@@ -164,6 +195,30 @@ func (l *look) anotherPin(i int) bool {
 		}
 	}
 	return false
+}
+
+// isCount reports whether a column headed "Pins" is how many there are: whole numbers that do not rise.
+//
+//	Name | Type         | Pins
+//	C1   | square, 4 way | 4
+//	C2   | square, 2 way | 2
+func (l *look) isCount(i int, c *shape.Column) bool {
+	if w := name.Words(table.Fold(c.Head)); len(w) != 1 || w[0] != "pins" && w[0] != "ways" && w[0] != "pines" && w[0] != "kontakte" {
+		return false
+	}
+	last, falls := 0, false
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
+			continue
+		}
+		n, err := strconv.Atoi(r.Cells[i])
+		if err != nil {
+			return false
+		}
+		falls = falls || n <= last
+		last = n
+	}
+	return falls
 }
 
 // ofContacts reports whether a heading is of contacts, which have sizes and part numbers.

@@ -77,6 +77,8 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	for _, c := range b.Cols {
 		at := table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}
 		switch {
+		case c.Against:
+			im.Say(report.Warn, "heading against its cells", at, c.Head, "taken as the "+string(c.Field))
 		case c.Field == name.FieldContact:
 			im.Say(report.Note, "sizes of contacts", at, c.Head, "no sizes of wire; kept in the notes")
 		case c.Field == name.FieldVia:

@@ -136,6 +136,9 @@ func (v *valueReader) colour() {
 		v.keep("colour against part number", "colour", whole, col)
 	case ok:
 		it.Colour = c
+		if strings.ContainsAny(whole, "*†‡") {
+			it.Notes = append(it.Notes, "colour: "+whole)
+		}
 		if c.Shaded() {
 			v.keep("shade that no code has", "colour", whole, col)
 		}

@@ -21,6 +21,7 @@ type Column struct {
 	Section bool             // its heading says that it is a cross section, in no unit
 	Whole   bool             // some size is a number alone
 	Sizes   bool             // it is headed as wires and holds sizes
+	Against bool             // its cells are what another heading says
 	Given   bool             // a person said what it means
 	Group   bool             // of a connector: it says which part of it, and stands behind the name of the other column
 	InCell  bool             // of cavities: each cell names the connector too, "X9:B04"
@@ -137,3 +138,6 @@ func isKey(f name.Field) int {
 
 // Known reports whether the heading of a column has a meaning in the vocabulary or the recipe.
 func (c Column) Known() bool { return c.known }
+
+// Weak reports whether its heading is a word of one or two letters, which says little alone.
+func (c Column) Weak() bool { return c.weak }

@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // What package block asks of a row that may be headings.
@@ -28,6 +29,14 @@ func (h Headings) HeadLine() int {
 		return 0
 	}
 	return h.Recipe.HeaderRow
+}
+
+// MarkOf is how a table writes its decimals: as the recipe says, else as its numbers show.
+func (h Headings) MarkOf(t *table.Table) value.Mark {
+	if h.Recipe != nil && h.Recipe.Mark != value.MarkUnknown {
+		return h.Recipe.Mark
+	}
+	return value.MarksOf(t)
 }
 
 // HeadWords reports whether half of the cells of a row, and one or more, are words of headings: of a list of

@@ -73,7 +73,8 @@ func (c *counter) row(n int) (says, allowed string) {
 	case n > c.l.Columns:
 		return fmt.Sprintf("has %d cells", n), fmt.Sprintf("up to %d in a row", c.l.Columns)
 	case c.rows > c.l.Rows:
-		return "is one row too many", fmt.Sprintf("up to %d rows in a file", c.l.Rows)
+		return "is one row too many", fmt.Sprintf("up to %d rows in a file, so that the harness can be saved; part the list",
+			c.l.Rows)
 	case c.cells > c.l.Cells:
 		return "is where there are too many cells", fmt.Sprintf("up to %d in a file", c.l.Cells)
 	}

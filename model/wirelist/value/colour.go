@@ -91,7 +91,7 @@ const MostHues = 4
 // no English colour); "" is none. ok is false where anything is not understood or
 // could be read in two ways.
 func ParseColour(text, lang string) (Colour, bool) {
-	s := table.Fold(strings.TrimSpace(text))
+	s := table.Fold(strings.TrimRight(strings.TrimSpace(text), "*†‡")) // the mark of a note below the table
 	if c, ok := digitColour(s); ok {
 		return c, true
 	}
