@@ -39,7 +39,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	im.Rep.States, im.Rep.Taken, im.Rep.Lengths = map[string]bool{}, map[string]bool{}, map[string]unit.Millimetre{}
 	im.Rep.Notes, im.Rep.Kept, im.Rep.Unsaid, im.Rep.Counted = map[string][]string{}, map[string]bool{}, map[string]bool{},
 		map[string]bool{}
-	im.Rep.Numbered = map[string]bool{}
+	im.Rep.Numbered, im.Rep.Rows = map[string]bool{}, map[string][]table.Place{}
 	im.Rep.Fuses, im.Rep.Cables, im.Rep.Kinds = map[string]string{}, map[string]string{}, map[string]string{}
 	defaults(im)
 	tables, err := chosen(tables, opt.Sheets)
@@ -75,6 +75,9 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	join.Tree(im)
 	join.Judge(im)
 	for _, it := range im.Items {
+		if it.Wire >= 0 {
+			im.Rep.Rows[im.H.Wires[it.Wire].ID] = append([]table.Place{it.Place}, it.Again...)
+		}
 		if it.Wire >= 0 && it.Gauge.Spec == "" {
 			im.Rep.Taken[im.H.Wires[it.Wire].ID] = true
 		}

@@ -11,6 +11,7 @@ import (
 // Item is one row for one cavity or one wire.
 type Item struct {
 	Place    table.Place
+	Again    []table.Place // the other rows that tell of it
 	OwnID    string
 	Counted  string // the running number of its row, beside an id of its own
 	From, To End

@@ -52,6 +52,7 @@ type Report struct {
 	Fuses    map[string]string          // what they call the fuse of a wire, by its id
 	Cables   map[string]string          // what they call a unit, by its id
 	Kinds    map[string]string          // what kind of unit it is: "shielded twisted pair"
+	Rows     map[string][]table.Place   // the rows of the lists that tell of a wire, by its id
 	Numbered map[string]bool            // terminations whose cavities the import numbered: the lists name none of theirs
 	Unsaid   map[string]bool            // terminations that they do not name: called after the file, or by a number
 }
