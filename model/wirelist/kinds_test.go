@@ -249,6 +249,11 @@ func (w told) in(h *model.Harness, used map[string]bool) (ids []string) {
 		for one := range strings.SplitSeq(anyOf(w.From.Cavity)[0], " & ") {
 			ends = append(ends, [2]*place{{Connector: w.From.Connector, Cavity: one}, w.To})
 		}
+	case w.To != nil && strings.Contains(anyOf(w.To.Cavity)[0], " & "):
+		ends = nil
+		for one := range strings.SplitSeq(anyOf(w.To.Cavity)[0], " & ") {
+			ends = append(ends, [2]*place{w.From, {Connector: w.To.Connector, Cavity: one}})
+		}
 	}
 	for _, e := range ends {
 		found := ""

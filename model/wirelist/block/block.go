@@ -34,6 +34,9 @@ func (b *Block) Line() int {
 // Find parts a sheet into its blocks. What belongs to none is left over.
 func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 	for _, band := range bands(h, t) {
+		if rows := turned(h, &band); rows != nil {
+			band.Rows, band.Marked = rows, false
+		}
 		f := finder{h: h, t: &band}
 		more, rest := f.find()
 		mark := h.MarkOf(&band)

@@ -20,6 +20,7 @@ type Item struct {
 	Drain    bool // its signal is that of the drain of a shield
 	Gauge    value.Gauge
 	Colour   value.Colour
+	Each     []value.Colour // where the row has several cavities: the colour of each
 	Length   model.Opt[unit.Millimetre]
 	Amps     model.Opt[unit.Ampere]
 	Fuse     model.Opt[unit.Ampere]

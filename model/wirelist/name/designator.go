@@ -7,8 +7,8 @@ import (
 // Designator is the id of a connector: its name up to a comma, a bracket or a dash
 // between blanks, without colons, blanks as dashes.
 func Designator(name string) string {
-	if first, _, more := strings.Cut(name, " "); more && IsDesignator(first) {
-		return first // "P7 Dash plug" is P7
+	if first, _, more := strings.Cut(name, " "); more && IsDesignator(strings.TrimRight(first, ":,;-")) {
+		return strings.TrimRight(first, ":,;-") // "P7 Dash plug" is P7, and so is "P7: dash"
 	}
 	if words := strings.Fields(name); len(words) > 1 && IsDesignator(words[len(words)-1]) {
 		switch strings.ToLower(words[len(words)-2]) {

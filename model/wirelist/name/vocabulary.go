@@ -116,7 +116,8 @@ func Vocabulary() map[string]Meaning {
 		"geht zu", "wohin", "relie a", "connecte a", "conectado a", "va a", "collegato a")
 	add(FieldSignal, "", "tag", "tag name", "signal tag", "circuit description", "circuit function")
 	add(FieldWire, "", "cable number", "wire tag", "wire label", "ferrule", "wire marker")
-	add(FieldPin, "", "pins", "port", "port no", "port number", "channel", "gpio", "io pin", "pad", "solder pad", "screw", "clamp")
+	add(FieldPin, "", "pins", "port", "port no", "port number", "channel", "gpio", "io pin", "pad", "solder pad", "screw", "clamp",
+		"pol", "pol nr", "pole", "pole no", "polnr")
 	add(FieldConnector, "", "board", "controller", "box", "housing", "header", "panel")
 	languages(func(f Field, lang string, words ...string) {
 		for _, w := range words {

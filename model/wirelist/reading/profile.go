@@ -112,7 +112,7 @@ func (p *profile) unique() bool { return p.filled > 0 && 10*p.distinct >= 9*p.fi
 
 // isCavities reports whether a cell is the name of a cavity, or of several.
 func isCavities(cell string) bool {
-	if name.IsCavity(cell) || len(cell) <= 2 {
+	if name.IsCavity(cell) || len(cell) <= 2 && !(len(cell) == 2 && strings.ContainsAny(cell[1:], "+-")) {
 		return true
 	}
 	pins := name.SplitPins(cell)

@@ -19,6 +19,8 @@ func (l *look) settle() {
 			}
 		}
 	}
+	l.plugs()
+	l.farDevice()
 	for i := range l.cols {
 		if c := &l.cols[i]; !c.Given && l.prof[i].filled > 0 && c.Field == name.FieldKeep {
 			l.settleUnknown(i, c)
@@ -28,6 +30,68 @@ func (l *look) settle() {
 		(l.anotherPin(-1) || l.has(l.cols, name.FieldNumber)) {
 		l.settleNames()
 	}
+}
+
+// plugs reads two headings that name a connector each, over nothing but cavities.
+//
+//	Signal | Plug A | Plug B
+//	TX+    | 1      | 3
+func (l *look) plugs() {
+	from, to := l.holds(l.cols, name.FieldFrom), l.holds(l.cols, name.FieldTo)
+	if from < 0 || to < 0 || l.has(l.cols, name.FieldFromPin, name.FieldToPin) {
+		return
+	}
+	for _, i := range []int{from, to} {
+		w := name.Words(table.Fold(l.cols[i].Head))
+		if p := &l.prof[i]; len(w) != 2 || l.h.Words[w[0]].Field != name.FieldConnector || !p.all(p.cavities) || !p.unique() ||
+			l.cols[i].Given {
+			return
+		}
+	}
+	for k, i := range []int{from, to} {
+		l.cols[i].Field, l.cols[i].Of = []name.Field{name.FieldFromPin, name.FieldToPin}[k], l.cols[i].Head
+	}
+}
+
+// farDevice reads the device that a row begins with, beside the cavities of another and a name, as the other end.
+//
+//	Sensor | Wire color | Function | ECU pin
+//	MAP    | Red        | 5 V      | B2
+func (l *look) farDevice() {
+	pins, signal := 0, l.holds(l.cols, name.FieldSignal)
+	for i, c := range l.cols {
+		if c.Field == name.FieldPin || c.Field == name.FieldFrom || c.Field == name.FieldTo || c.Field == name.FieldRun {
+			return
+		}
+		if l.endsInPin(c.Head) && l.prof[i].filled > 0 {
+			pins++
+		}
+	}
+	if pins != 1 || signal < 0 || !l.cols[signal].Known() {
+		return
+	}
+	for i := range l.cols {
+		c := &l.cols[i]
+		if w := name.Words(table.Fold(c.Head)); c.Given || c.Field != name.FieldKeep && c.Field != name.FieldConnector || len(w) != 1 ||
+			l.prof[i].filled == 0 {
+			continue
+		} else if isDeviceWord(w[0]) {
+			c.Field = name.FieldTo
+			return
+		}
+	}
+}
+
+// isDeviceWord reports whether a folded word of a heading is of what a wire is taken to.
+func isDeviceWord(w string) bool {
+	switch w {
+	case "sensor", "sensors", "device", "devices", "load", "actuator", "component", "consumer", "motor", "lamp", "switch", "injector",
+		"solenoid",
+		"valve", "module", "gerat", "fuhler", "verbraucher", "capteur", "appareil", "sensore", "dispositivo", "aparato", "urzadzenie",
+		"czujnik":
+		return true
+	}
+	return false
 }
 
 // swapped finds the headings of colours and of names that stand over each other's cells.
@@ -124,6 +188,9 @@ func (l *look) settleOne(i int, c *shape.Column) {
 	case name.FieldSpec:
 		if w := name.Words(table.Fold(c.Head)); (len(w) == 1 && (w[0] == "type" || w[0] == "typ" || w[0] == "tipo")) && !p.most(p.specs) {
 			c.Field = name.FieldKeep
+			if p.most(p.sized) && !l.another(i, name.FieldGauge) {
+				c.Field = name.FieldGauge
+			}
 		}
 	case name.FieldCable:
 		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !l.marks(i) {
@@ -159,7 +226,7 @@ func (l *look) settleUnknown(i int, c *shape.Column) {
 		c.Field = name.FieldColour
 	case p.all(p.ends) && l.anotherPin(i) && !l.another(i, name.FieldTo) && !l.another(i, name.FieldFrom):
 		c.Field = name.FieldTo
-	case p.all(p.units) && p.filled > 1 && !l.another(i, name.FieldGauge) && !isSpent(c.Head):
+	case p.all(max(p.units, p.sized)) && p.filled > 1 && !l.another(i, name.FieldGauge) && !isSpent(c.Head):
 		c.Field = name.FieldGauge
 	}
 }

@@ -145,8 +145,12 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 	switch {
 	case free:
 	case len(froms) > 1 && len(tos) < 2: // said above
-		for _, from := range froms {
-			betweenEnds(im, it, []draft.End{from}, tos, column(col))
+		for k, from := range froms {
+			one := it
+			if len(it.Each) > 1 && len(it.Each) == len(froms) {
+				one.Colour, one.Each = it.Each[k], nil
+			}
+			betweenEnds(im, one, []draft.End{from}, tos, column(col))
 		}
 	default:
 		betweenEnds(im, it, froms, tos, column(max(toCol, col)))

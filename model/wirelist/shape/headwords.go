@@ -62,10 +62,24 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 	if isCableHeading(bare) {
 		return name.Meaning{Field: name.FieldCable}, true
 	}
+	if m, ok := h.eitherWord(cell, c); ok {
+		return m, true
+	}
 	if parted := partWords(cell); parted != cell {
 		return h.mean(parted, c)
 	}
 	return h.lastWords(bare)
+}
+
+// eitherWord reads a heading in two languages, "Ader/Wire", where both say the same.
+func (h Headings) eitherWord(cell string, c *Column) (name.Meaning, bool) {
+	first, second, ok := strings.Cut(cell, "/")
+	if !ok {
+		return name.Meaning{}, false
+	}
+	a, known := h.mean(strings.TrimSpace(first), c)
+	b, also := h.mean(strings.TrimSpace(second), c)
+	return a, known && also && a.Field == b.Field && !strings.Contains(second, "/")
 }
 
 // inBrackets reads what stands in the brackets of a heading as its meaning, where that is a value of a

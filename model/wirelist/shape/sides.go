@@ -101,9 +101,9 @@ func (h Headings) Sides(cols []Column) {
 		switch {
 		case f == name.FieldFrom || f == name.FieldTo:
 			side = f
-		case f == name.FieldPin && ends && side == name.FieldFrom && !has(name.FieldFromPin):
+		case f == name.FieldPin && cols[i].Of == "" && ends && side == name.FieldFrom && !has(name.FieldFromPin):
 			cols[i].Field = name.FieldFromPin
-		case f == name.FieldPin && ends && side == name.FieldTo && !has(name.FieldToPin):
+		case f == name.FieldPin && cols[i].Of == "" && ends && side == name.FieldTo && !has(name.FieldToPin):
 			cols[i].Field = name.FieldToPin
 		case f == name.FieldNumber && (ends || has(name.FieldPin)):
 			another := has(name.FieldWire)

@@ -97,7 +97,7 @@ func ParseColour(text, lang string) (Colour, bool) {
 	}
 	var c Colour
 	shade := ""
-	between, with := false, false
+	between, with, last := false, false, ""
 	for _, t := range Scan(s) {
 		switch {
 		case t.Kind == '/' || t.Kind == '-' || t.Kind == '+' || t.Kind == ',' || t.Kind == '.' || t.Kind == '&' || t.Kind == '\\' ||
@@ -154,11 +154,14 @@ func ParseColour(text, lang string) (Colour, bool) {
 		}
 		for _, h := range hues {
 			if len(c) > 0 && c[len(c)-1] == (Hue{h, shade}) {
+				if len(c) == 1 && between && len(hues) == 1 && last != t.Text && len(last) > 2 && len(t.Text) > 2 {
+					continue // "rot/red" is one colour in two languages
+				}
 				return nil, false // a stripe that nobody would see
 			}
 			c = append(c, Hue{h, shade})
 		}
-		shade, between, with = "", false, false
+		shade, between, with, last = "", false, false, t.Text
 	}
 	if len(c) == 0 || between || shade != "" || with {
 		return nil, false
