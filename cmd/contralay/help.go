@@ -76,7 +76,8 @@ func commands() []string {
 }
 
 func flags() []string {
-	return []string{"--accept", "--ascii", "--bounce", "--by", "--catalogue", "--centre", "--centres", "--colour", "--effort", "--full",
+	return []string{"--accept", "--ascii", "--bounce", "--by", "--catalogue", "--centre", "--centres", "--colour", "--effort",
+		"--explain", "--full",
 		"--help", "--into",
 		"--json",
 		"--keep-odd", "--lay-ratio", "--layer", "--layers", "--light", "--on", "--out", "--pairs", "--recipe", "--serial", "--sheet",

@@ -37,6 +37,7 @@ type options struct {
 	sheets    []string // of a workbook
 	noEnds    bool     // rows without cavity and end are wires too
 	full      bool     // every finding by itself
+	explain   bool     // how each table of a list may be read
 	accept    string   // the group of readings that is accepted, or "all"
 	keepOdd   bool     // an odd one out is accepted with the rest
 	without   []string // readings that are left out
@@ -82,7 +83,7 @@ func parse(args []string) (options, []string, error) {
 
 func (o *options) set(name string, given bool, take func() (string, error)) error {
 	switch name {
-	case "h", "help", "json", "ascii", "light", "full", "keep-odd":
+	case "h", "help", "json", "ascii", "light", "full", "explain", "keep-odd":
 		if given {
 			return misuse{fmt.Sprintf("--%s takes no value", name)}
 		}
@@ -91,6 +92,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.ascii = o.ascii || name == "ascii"
 		o.light = o.light || name == "light"
 		o.full = o.full || name == "full"
+		o.explain = o.explain || name == "explain"
 		o.keepOdd = o.keepOdd || name == "keep-odd"
 		return nil
 	case "colour", "color", "centres", "centre", "layers", "effort", "catalogue", "spares", "pairs", "shielded", "lay-ratio", "bounce", "o",

@@ -40,6 +40,7 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --spec S                 specification of wires that state none
       --sheet NAME             read only this sheet of a workbook; you may repeat it
       --full                   print every finding on its own line
+      --explain                instead of -o: print how each table can be read, best first
   contralay compare A B        say what changed between two lists or harnesses, and last what
                                was matched; exit 1 if anything changed, 2 if the two have no
                                cavity, wire id or signal in common

@@ -211,18 +211,6 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table) {
 
 // leftOut says of a block that its rows are no wires, and what they are taken for.
 func leftOut(im *draft.Importer, t *table.Table, b *block.Block, r reading.Reading) {
-	called := ""
-	if n := len(b.Titles); n > 0 {
-		_, called = b.Titles[n-1].Filled()
-	}
-	var heads []string
-	for _, h := range b.Head {
-		for _, c := range h.Cells {
-			if c != "" {
-				heads = append(heads, c)
-			}
-		}
-	}
 	im.Say(report.Note, "table without wires", table.Place{File: t.File, Sheet: t.Sheet, Row: b.Line()},
-		value.JoinNonEmpty(", ", value.JoinNonEmpty(": ", called, strings.Join(heads, " | ")), r.Kind), "left out")
+		value.JoinNonEmpty(", ", headsOf(b), r.Kind), "left out")
 }

@@ -43,7 +43,8 @@ func turned(h shape.Headings, t *table.Table) (rows []table.Row) {
 		heads.Cells = append(heads.Cells, r.Cells[col])
 		wide = max(wide, len(r.Cells))
 	}
-	if wide < col+3 || !h.IsHead(heads) {
+	// The first line of a table that stands upright is headings, too.
+	if wide < col+3 || !h.IsHead(heads) || !h.SaysNets(heads) || h.HeadWords(table.Row{Cells: lines[0].Cells[col+1:]}) {
 		return nil
 	}
 	rows = append(titles, heads)

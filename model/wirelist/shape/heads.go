@@ -65,6 +65,13 @@ func (h Headings) IsPinGroup(r table.Row) bool {
 	return ok && has(name.FieldPin) && (has(name.FieldSignal) || has(name.FieldWire) || has(name.FieldTo) || has(name.FieldGauge))
 }
 
+// SaysNets reports whether some headings are of cavities or ends, and of a name, a colour or a size besides.
+func (h Headings) SaysNets(r table.Row) bool {
+	cols, _, _ := h.meanings(r)
+	b := Block{Cols: cols}
+	return b.Has(name.FieldPin, name.FieldFrom, name.FieldTo) && b.Has(name.FieldSignal, name.FieldColour, name.FieldGauge)
+}
+
 // IsPinHead reports whether headings are those of the cavities of a connector.
 func (h Headings) IsPinHead(r table.Row) bool {
 	cols, _, _ := h.header(r)
