@@ -206,7 +206,11 @@ func (b *back) size(size string) bool {
 // colours reports whether the hues of a colour stand in the cells, in one of them or in one each.
 func (b *back) colours(code value.Colour) bool {
 	var seen value.Colour
+	cells := slices.Clone(b.cells)
 	for _, c := range b.cells {
+		cells = append(cells, strings.Split(c, " - ")...) // a line of text holds several
+	}
+	for _, c := range cells {
 		for _, lang := range []string{"", "de", "fr", "es", "it"} {
 			if read, ok := value.ParseColour(c, lang); ok {
 				seen = append(seen, read...)

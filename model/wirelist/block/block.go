@@ -131,8 +131,15 @@ func (f *finder) begin(r table.Row) {
 	f.current = &Block{Table: f.t, Path: slices.Clone(f.path), Titles: titles, Head: []table.Row{r}}
 }
 
-// headless makes one block of rows that no row of headings names: some of two cells and more.
-func (f *finder) headless(rows []table.Row) ([]Block, []table.Row) {
+// headless makes blocks of rows that no row of headings names: some of two cells and more. A text between them is the
+// title of the next.
+//
+//	Compass
+//	1 | Power  | red
+//	2 | Ground | black
+//	Speed log
+//	1 | Power  | red
+func (f *finder) headless(rows []table.Row) (all []Block, over []table.Row) {
 	b := Block{Table: f.t, Path: f.path}
 	n := 0
 	for _, r := range rows {
@@ -143,17 +150,24 @@ func (f *finder) headless(rows []table.Row) ([]Block, []table.Row) {
 	if n < 2 && !f.h.Numbered() {
 		return nil, rows
 	}
-	for i, r := range rows {
-		switch line := f.h.HeadLine(); {
+	line := f.h.HeadLine()
+	for _, r := range rows {
+		switch {
 		case line > 0 && r.Line < line, line == 0 && len(b.Rows) == 0 && shape.IsText(r):
 			b.Titles = append(b.Titles, r)
 		case line > 0 && r.Line == line:
 			b.Head = append(b.Head, r)
+		case shape.IsText(r) && !f.h.Numbered() && r.Line > b.Rows[len(b.Rows)-1].Line+1:
+			all = append(all, b)
+			b = Block{Table: f.t, Path: f.path, Titles: []table.Row{r}}
 		default:
-			b.Rows = append(b.Rows, rows[i])
+			b.Rows = append(b.Rows, r)
 		}
 	}
-	return []Block{b}, nil
+	if len(b.Rows) == 0 && len(all) > 0 {
+		return all, b.Titles
+	}
+	return append(all, b), nil
 }
 
 // giveTitles takes the rows of one text off the end of a block: they are the title of

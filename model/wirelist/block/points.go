@@ -17,8 +17,8 @@ import (
 //	* 3 - Rudder sense
 //	* 4 -
 //
-// Points are prose more often: the cavities must count up from the first without a gap, or a heading must
-// say that pins follow. Each name is short and no sentence.
+// Points are prose more often: the cavities must count up from the first without a gap and half of the names be of
+// nets, or a heading must say that pins follow. Each name is short and no sentence.
 func (f *finder) points(i int) int {
 	rows := f.t.Rows
 	if !f.isPoint(rows, i) || i > 0 && f.isPoint(rows, i-1) {
@@ -32,18 +32,21 @@ func (f *finder) points(i int) int {
 		return 0
 	}
 	seen := map[string]bool{}
-	rises, last := true, 0
+	rises, last, nets := true, 0, 0
 	for _, r := range rows[i : i+n] {
 		pin, text, ok := partPoint(r.Cells[0])
 		if !ok || seen[pin] || !isShortName(text) {
 			return 0
+		}
+		if isNetLike(text) {
+			nets++
 		}
 		seen[pin] = true
 		at := ordinal(pin)
 		rises = rises && (at == last+1 || last == 0 && at == 0)
 		last = at
 	}
-	if rises && n > 2 && rows[i].Point || f.saysPins(i) {
+	if rises && n > 2 && rows[i].Point && 2*nets >= n || f.saysPins(i) {
 		return n
 	}
 	return 0
@@ -63,9 +66,8 @@ func (f *finder) isPoint(rows []table.Row, i int) bool {
 // partPoint parts "3 - Horn", "3: Horn", "3. Horn", "Pin 3 Horn" and "3 Horn" into the cavity and its name.
 func partPoint(text string) (pin, rest string, ok bool) {
 	text = strings.TrimSpace(text)
-	folded := table.Fold(text)
 	for _, word := range []string{"pin ", "cavity ", "way ", "kontakt ", "broche "} {
-		if strings.HasPrefix(folded, word) && len(folded) == len(text) {
+		if len(text) > len(word) && strings.EqualFold(text[:len(word)], word) {
 			text = strings.TrimSpace(text[len(word):])
 			break
 		}
@@ -87,6 +89,29 @@ func partPoint(text string) (pin, rest string, ok bool) {
 		return "", "", false
 	}
 	return pin, rest, true
+}
+
+// isNetLike reports whether a text has a word that names of nets have and things to do have not: a voltage, a ground, a
+// colour, a state.
+func isNetLike(text string) bool {
+	if name.StateOf(text) != name.Used || text == "" || strings.HasSuffix(text, "+") || strings.HasSuffix(text, "-") {
+		return true
+	}
+	for _, w := range name.Words(table.Fold(text)) {
+		switch w {
+		case "v", "gnd", "ground", "supply", "feed", "signal", "data", "sense", "sensor", "can", "tx", "rx", "shield", "output",
+			"input", "vcc",
+			"return", "common", "lamp", "motor", "masse", "coil", "relay", "channel", "power", "earth":
+			return true
+		}
+		if volts := strings.TrimSuffix(w, "v"); volts != w && volts != "" && strings.Trim(volts, "0123456789") == "" {
+			return true
+		}
+		if _, ok := value.ParseColour(w, ""); ok && len(w) > 2 {
+			return true
+		}
+	}
+	return false
 }
 
 // isShortName reports whether a text is a name: a few words and no sentence.
@@ -130,10 +155,24 @@ func (f *finder) saysPins(i int) bool {
 // list makes the block of a list of points; what follows belongs to another.
 func (f *finder) list(points []table.Row) {
 	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: f.titles(), Listed: true}
+	wide := 0
 	for _, r := range points {
 		pin, text, _ := partPoint(r.Cells[0])
-		r.Cells, r.Prose = []string{pin, text}, false
+		parts := strings.Split(strings.ReplaceAll(text, " – ", " - "), " - ")
+		if wide == 0 {
+			wide = len(parts)
+		}
+		if len(parts) != wide {
+			wide = 1
+		}
+		r.Cells, r.Prose = append([]string{pin}, parts...), false
 		b.Rows = append(b.Rows, r)
+	}
+	if wide == 1 { // no dash of its own parts all of them: each is one name
+		for i, r := range points {
+			pin, text, _ := partPoint(r.Cells[0])
+			b.Rows[i].Cells = []string{pin, text}
+		}
 	}
 	f.close()
 	f.all = append(f.all, b)

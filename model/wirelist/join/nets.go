@@ -31,7 +31,7 @@ func Nets(im *draft.Importer) {
 		}
 		of[it.Net] = append(of[it.Net], it)
 	}
-	gone := map[*draft.Item]bool{}
+	gone, ends := map[*draft.Item]bool{}, pairsOf(im)
 	for _, net := range order {
 		by := map[*draft.Term][]*draft.Item{}
 		var terms []*draft.Term
@@ -42,6 +42,11 @@ func Nets(im *draft.Importer) {
 			by[it.From.Term] = append(by[it.From.Term], it)
 		}
 		if len(terms) < 2 {
+			continue
+		}
+		if isCommonName(of[net][0].Signal) && (len(terms) > 2 || !ends.meet(terms[0], terms[1])) {
+			im.Say(report.Note, "one name in several connectors", of[net][0].Place, fmt.Sprintf("%q in %s", of[net][0].Signal,
+				report.Counted(len(terms), "connector", "connectors")), "not joined: many devices have one of that name")
 			continue
 		}
 		a, b := by[terms[0]], by[terms[1]]

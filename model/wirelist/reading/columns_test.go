@@ -33,6 +33,8 @@ func TestColumns(t *testing.T) {
 		{"Pin,Signal,Bay\nA,x,1\n", &name.Recipe{Columns: map[string]name.Field{"bay": name.FieldIgnore}},
 			"l.csv, row 1, column A Pin = pin [A]\nl.csv, row 1, column B Signal = signal [x]\nl.csv, row 1, column C Bay = ignore [1]"},
 		{"A,x\nB,y\nC,z\nD,u\n", nil, "l.csv, column A #1 = pin [A B C]\nl.csv, column B #2 = signal [x y z]"},
+		{"1,Horn,red\n2,Lamp,blue\n", &name.Recipe{Columns: map[string]name.Field{"#1": name.FieldPin}},
+			"l.csv, column A #1 = pin [1 2]\nl.csv, column B #2 = signal [Horn Lamp]\nl.csv, column C #3 = colour [red blue]"},
 		{"A,x\nB,y\n", &name.Recipe{Columns: map[string]name.Field{"#1": name.FieldPin, "#2": name.FieldSignal}},
 			"l.csv, column A #1 = pin [A B]\nl.csv, column B #2 = signal [x y]"},
 	} {

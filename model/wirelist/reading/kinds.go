@@ -68,7 +68,7 @@ func deviceColumn(l *look) []shape.Column {
 		p := &l.prof[i]
 		headed := c.Field == name.FieldKeep || c.Field == name.FieldConnector || c.Field == name.FieldPin && c.Of == c.Head ||
 			c.Field == name.FieldSignal && !c.Known()
-		if !headed || c.Given || c.Known() && c.Field == name.FieldKeep || c.Head == "" || p.filled < 2 || !p.unique() ||
+		if !headed || c.Given || c.Known() && !c.Weak() && c.Field == name.FieldKeep || c.Head == "" || p.filled < 2 || !p.unique() ||
 			p.most(p.colours) || name.IsOtherHead(c.Head) ||
 			isRemark(name.Words(table.Fold(c.Head))) {
 			continue
@@ -166,12 +166,18 @@ func saysEnd(head string) bool {
 //	1 | FEED          P1:1 | ALT1:B | 8 AWG | red
 //	2 | GROUND        P1:2 | ALT1:L | 20 AWG | white
 func bare(l *look) []shape.Column {
-	if len(l.src.Head) > 0 || l.h.Numbered() || l.src.Listed {
+	if len(l.src.Head) > 0 || l.src.Listed {
 		return nil
 	}
 	cols := slices.Clone(l.cols)
+	pin, signal := l.find(cols, name.FieldPin), l.find(cols, name.FieldSignal)
 	var ends []int
-	pin, signal := -1, -1
+	for i, c := range cols {
+		if c.Given && (c.Field == name.FieldFrom || c.Field == name.FieldTo) {
+			ends = append(ends, i)
+		}
+	}
+	said := pin >= 0 || len(ends) > 0 // by a person: the cells say the rest
 	for i := range cols {
 		p := &l.prof[i]
 		switch {
@@ -189,9 +195,14 @@ func bare(l *look) []shape.Column {
 		}
 	}
 	switch {
+	case said && len(ends) < 2:
 	case len(ends) == 2:
-		cols[ends[0]].Field, cols[ends[1]].Field = name.FieldFrom, name.FieldTo
-		if pin >= 0 && pin < ends[0] {
+		for k, f := range []name.Field{name.FieldFrom, name.FieldTo} {
+			if !cols[ends[k]].Given {
+				cols[ends[k]].Field = f
+			}
+		}
+		if pin >= 0 && pin < ends[0] && !cols[pin].Given {
 			cols[pin].Field = name.FieldWire
 		}
 	case len(ends) == 0 && pin >= 0 && signal > pin && l.prof[signal].distinct > 1:
@@ -199,7 +210,7 @@ func bare(l *look) []shape.Column {
 	default:
 		return nil
 	}
-	if signal >= 0 {
+	if signal >= 0 && !cols[signal].Given {
 		cols[signal].Field = name.FieldSignal
 	}
 	return cols
@@ -208,10 +219,24 @@ func bare(l *look) []shape.Column {
 // points reads the points of a list that package block has parted in a cavity and its name.
 //
 //   - 1 Rudder motor +
-//   - 3 - Rudder sense
+//   - 3 - red - Rudder sense
 func points(l *look) []shape.Column {
 	if !l.src.Listed {
 		return nil
 	}
-	return []shape.Column{{Field: name.FieldPin}, {Field: name.FieldSignal}}
+	cols := []shape.Column{{Field: name.FieldPin}}
+	for i := 1; i < len(l.prof); i++ {
+		f, p := name.FieldKeep, &l.prof[i]
+		has := func(f name.Field) bool { return l.has(cols, f) }
+		switch {
+		case p.coloured() && !has(name.FieldColour) && len(l.prof) > 2:
+			f = name.FieldColour
+		case p.all(p.units) && !has(name.FieldGauge) && len(l.prof) > 2:
+			f = name.FieldGauge
+		case !has(name.FieldSignal):
+			f = name.FieldSignal
+		}
+		cols = append(cols, shape.Column{Field: f})
+	}
+	return cols
 }

@@ -133,7 +133,8 @@ func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
 	if c.Given {
 		return []string{"cavities in " + shape.At(b.Cols, pin)}, true
 	}
-	if l.isWeakPin(b, pin) && l.values(b) == 0 && !l.saysPins() {
+	if weak := l.isWeakPin(b, pin); weak && l.values(b) == 0 && !l.saysPins() ||
+		weak && !p.most(p.cavities+p.ends) && !(p.unique() && p.most(l.shortNames(pin))) {
 		return nil, false
 	}
 	if beside == 0 || 2*p.prose > p.filled || l.kindByWords() == "parts" && !p.most(p.cavities+p.ends) {

@@ -83,11 +83,19 @@ func (h Headings) eitherWord(cell string, c *Column) (name.Meaning, bool) {
 }
 
 // inBrackets reads what stands in the brackets of a heading as its meaning, where that is a value of a
-// wire: "To (Color)" is the colour.
+// wire, "To (Color)", or the cavity of a side, "Start (pin)".
 func (h Headings) inBrackets(folded string) (name.Meaning, bool) {
 	_, in, _ := strings.Cut(folded, "(")
 	in, _, closed := strings.Cut(in, ")")
+	front, _, _ := strings.Cut(folded, "(")
+	side := h.Words[strings.Join(name.Words(front), " ")].Field
 	if m, ok := h.Words[strings.Join(name.Words(in), " ")]; ok && closed {
+		switch {
+		case side == name.FieldFrom && m.Field == name.FieldPin:
+			return name.Meaning{Field: name.FieldFromPin}, true
+		case side == name.FieldTo && m.Field == name.FieldPin:
+			return name.Meaning{Field: name.FieldToPin}, true
+		}
 		switch m.Field {
 		case name.FieldColour, name.FieldGauge, name.FieldLength, name.FieldSpec:
 			return m, true
