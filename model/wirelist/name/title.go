@@ -191,6 +191,9 @@ func connectorSaid(text string) (name string, said bool) {
 // number and the word of what is counted, with nothing but sizes beside.
 func ReadCount(text string) (Count, bool) {
 	c := Count{Text: text}
+	if first, _, _ := strings.Cut(text, " "); IsDesignator(first) && first == strings.ToUpper(first) {
+		return Count{}, false // "X4 pins" is a connector
+	}
 	all := value.Scan(table.Fold(text))
 	found := false
 	for i := 0; i < len(all); i++ {
