@@ -173,7 +173,7 @@ func ConnectorName(text string) string {
 // connectorSaid is ConnectorName, and reports whether the word stands there.
 func connectorSaid(text string) (name string, said bool) {
 	for _, lead := range []string{"connector", "stecker", "steckverbinder", "connecteur", "conector", "connettore", "plug", "pin table",
-		"pinout", "conn"} {
+		"pinout", "conn", "kontakt", "konektor", "liitin", "ficha", "konnektor", "stekker", "stik"} {
 		if f := table.Fold(text); len(f) == len(text) && strings.HasPrefix(f, lead) {
 			rest := text[len(lead):]
 			if name := strings.TrimLeft(rest, " :.#-"); name != "" && rest != "" && strings.ContainsAny(rest[:1], " :.#-") {
