@@ -189,6 +189,10 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table) {
 		all := reading.Of(h, b)
 		if best := all[0]; best.Wires {
 			wires = append(wires, best)
+			if len(all) > 1 && all[1].Wires && best.Score-all[1].Score < nearScore && !best.Same(all[1]) {
+				im.Say(report.Warn, "could be read in two ways", table.Place{File: t.File, Sheet: t.Sheet, Row: b.Line()},
+					best.Kind+", or "+all[1].Kind, "taken for the first; say what a column means if it is the other")
+			}
 		} else {
 			leftOut(im, t, &b, best)
 		}
@@ -208,6 +212,9 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table) {
 		row.Read(im, r.Block, len(wires) == 1)
 	}
 }
+
+// nearScore is how near two readings of a block score, of 1, where a person should look (no source).
+const nearScore = 0.03
 
 // leftOut says of a block that its rows are no wires, and what they are taken for.
 func leftOut(im *draft.Importer, t *table.Table, b *block.Block, r reading.Reading) {

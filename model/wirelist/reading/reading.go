@@ -20,6 +20,13 @@ type Reading struct {
 	Block   *shape.Block // with its columns; of a reading without wires those of its headings alone
 }
 
+// Same reports whether two readings of a block take every column for the same.
+func (r Reading) Same(o Reading) bool {
+	return slices.EqualFunc(r.Block.Cols, o.Block.Cols, func(a, b shape.Column) bool {
+		return a.Field == b.Field && a.Of == b.Of && a.Group == b.Group
+	})
+}
+
 // look is a block as it is looked at.
 type look struct {
 	h     shape.Headings

@@ -1,8 +1,6 @@
 package row
 
 import (
-	"strings"
-
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -15,15 +13,7 @@ import (
 func Read(im *draft.Importer, b *shape.Block, only bool) {
 	place := table.Place{File: b.Table.File, Sheet: b.Table.Sheet}
 	here := func(row int) table.Place { p := place; p.Row = row; return p }
-	for _, c := range b.Cols {
-		if c.Sizes {
-			im.Say(report.Note, "column of wires holds sizes",
-				table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}, c.Head, "taken as the size")
-		}
-	}
-	if b.Units > 0 {
-		im.Say(report.Note, "units below the headings", here(b.Units), "", "taken for the columns")
-	}
+	sayReading(im, b, place)
 	b.PartRuns()
 	b.WithoutZeros()
 	pinTable := b.IsPinTable()
@@ -38,17 +28,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 		}
 	}
 	var t *draft.Term
-	var titles []table.Row
-	for _, r := range b.Titles {
-		if n, first := r.Filled(); n == 2 && (strings.HasSuffix(first, ":") || name.ConnectorName(first+": x") != first+": x") {
-			r.Cells = []string{strings.Join(r.Cells, " ")} // "Connector:" and its name in two cells
-		} else if n > 1 {
-			im.Say(report.Note, "above the table", here(r.Line), table.Tidy(strings.Join(r.Cells, " ")), "left out")
-			continue
-		}
-		r.Cells = []string{table.Tidy(strings.Join(r.Cells, " "))}
-		titles = append(titles, r)
-	}
+	titles := titlesOf(im, b, here)
 	if pinTable && !b.InCells() || b.Has(name.FieldVia) {
 		t = connectorOf(im, b, titles, only)
 	} else {
@@ -57,36 +37,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 			im.Say(report.Note, "above the table", here(r.Line), text, "left out")
 		}
 	}
-	for _, c := range b.Cols {
-		if c.Field == name.FieldKeep && c.Head != "" {
-			im.Rep.Kept[c.Head] = true
-		}
-		if c.Spared {
-			im.Say(report.Note, "column that no wire takes", table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head},
-				c.Head, "kept in the notes")
-		} else if c.Field == name.FieldKeep && c.Head != "" {
-			im.Say(report.Note, "column not understood", table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head},
-				c.Head, "kept in the notes")
-		}
-		if c.Field == name.FieldGauge && !c.Said && !c.Section && c.Bare == value.BareMM2 && c.Whole {
-			im.Say(report.Note, "whole numbers taken as mm²",
-				table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}, c.Head,
-				"others of the column have decimals")
-		}
-	}
-	for _, c := range b.Cols {
-		at := table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}
-		switch {
-		case c.Against:
-			im.Say(report.Warn, "heading against its cells", at, c.Head, "taken as the "+string(c.Field))
-		case c.Field == name.FieldContact:
-			im.Say(report.Note, "sizes of contacts", at, c.Head, "no sizes of wire; kept in the notes")
-		case c.Field == name.FieldVia:
-			im.Say(report.Note, "cavities between two ends", at, c.Head, "a wire on either side of each, both in the one cavity")
-		case c.Group:
-			im.Say(report.Note, "cavities that come again", at, c.Head, "taken as the part of the connector that they are in")
-		}
-	}
+	sayColumns(im, b, place)
 	columnsTwice(b, im, here(b.Head))
 	columnsGiven(im, b, pinTable)
 	var above []string
