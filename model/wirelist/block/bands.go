@@ -3,6 +3,7 @@ package block
 import (
 	"slices"
 
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
@@ -22,8 +23,33 @@ func bands(h shape.Headings, t table.Table) []table.Table {
 		if starts := repeats(h, &t, r); len(starts) > 1 {
 			return cut(t, starts)
 		}
+		if at := beside(h, &t, r); at > 0 {
+			return cut(t, []int{0, at})
+		}
 	}
 	return []table.Table{t}
+}
+
+// beside gives the column in which a table of something else begins, behind an empty one, to the right of the headings
+// of a list of wires; 0 where none does.
+//
+//	Pin | Signal | Colour | | Spare parts | Qty
+func beside(h shape.Headings, t *table.Table, r table.Row) int {
+	for i := len(r.Cells) - 2; i > 2; i-- {
+		if r.Cells[i-1] != "" || r.Cells[i] == "" || !parted(t, []int{0, i}) {
+			continue
+		}
+		other := false
+		for _, c := range r.Cells[i:] {
+			for _, w := range name.Words(table.Fold(c)) {
+				other = other || name.OtherKind(w) == "parts" || name.OtherKind(w) == "counts"
+			}
+		}
+		if other && h.IsHead(table.Row{Cells: r.Cells[:i]}) && !h.IsHead(table.Row{Cells: r.Cells[i:]}) {
+			return i
+		}
+	}
+	return 0
 }
 
 // cut parts a sheet at some columns. Each cell stays in its column.

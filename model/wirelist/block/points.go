@@ -46,7 +46,7 @@ func (f *finder) points(i int) int {
 		rises = rises && (at == last+1 || last == 0 && at == 0)
 		last = at
 	}
-	if rises && n > 2 && rows[i].Point && 2*nets >= n || f.saysPins(i) {
+	if rises && n > 2 && (rows[i].Point || !f.t.Marked) && 2*nets >= n || f.saysPins(i) {
 		return n
 	}
 	return 0

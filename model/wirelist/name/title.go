@@ -173,7 +173,7 @@ func ConnectorName(text string) string {
 // connectorSaid is ConnectorName, and reports whether the word stands there.
 func connectorSaid(text string) (name string, said bool) {
 	for _, lead := range []string{"connector", "stecker", "steckverbinder", "connecteur", "conector", "connettore", "plug", "pin table",
-		"pinout", "conn"} {
+		"pinout", "conn", "kontakt", "konektor", "liitin", "ficha", "konnektor", "stekker", "stik"} {
 		if f := table.Fold(text); len(f) == len(text) && strings.HasPrefix(f, lead) {
 			rest := text[len(lead):]
 			if name := strings.TrimLeft(rest, " :.#-"); name != "" && rest != "" && strings.ContainsAny(rest[:1], " :.#-") {
@@ -191,6 +191,9 @@ func connectorSaid(text string) (name string, said bool) {
 // number and the word of what is counted, with nothing but sizes beside.
 func ReadCount(text string) (Count, bool) {
 	c := Count{Text: text}
+	if first, _, _ := strings.Cut(text, " "); IsDesignator(first) && first == strings.ToUpper(first) {
+		return Count{}, false // "X4 pins" is a connector
+	}
 	all := value.Scan(table.Fold(text))
 	found := false
 	for i := 0; i < len(all); i++ {

@@ -72,9 +72,15 @@ func Vocabulary() map[string]Meaning {
 	add(FieldContact, "", "contact size", "pin size", "socket size", "terminal size")
 	add(FieldFrom, "", "enda", "end1", "sidea", "starts at", "start at", "begins at", "leaves from", "connects from", "start location")
 	add(FieldTo, "", "endb", "end2", "sideb", "ends at", "end at", "arrives at", "connects to", "connected to", "wired to", "end location",
-		"leads to", "to where", "finish", "finish point", "end", "other end", "far end", "opposite end", "mates with", "peer",
+		"leads to", "to where", "finish", "finish point", "end", "wire to", "cable to",
+		"leitung zu", "kabel zu", "other end", "far end", "opposite end", "mates with", "peer",
 		"gegenstelle", "gegenseite", "verbunden mit",
 		"geht zu", "wohin", "relie a", "connecte a", "conectado a", "va a", "collegato a")
+	for _, of := range []string{"ref", "reference", "designator", "component", "location", "node", "unit", "module", "block", "name",
+		"item", "part"} {
+		add(FieldFrom, "", "from "+of, "source "+of)
+		add(FieldTo, "", "to "+of, "destination "+of, "dest "+of, "target "+of)
+	}
 	add(FieldSignal, "", "tag", "tag name", "signal tag", "circuit description", "circuit function")
 	add(FieldWire, "", "cable number", "wire tag", "wire label", "ferrule", "wire marker")
 	add(FieldPin, "", "pins", "port", "port no", "port number", "channel", "gpio", "io pin", "pad", "solder pad", "screw", "clamp",

@@ -196,6 +196,11 @@ func (l *look) settleOne(i int, c *shape.Column) {
 		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !l.marks(i) {
 			c.Field = name.FieldKeep // a heading of order
 		}
+	case name.FieldCurrent:
+		// "Load: Pump 1" is what the wire feeds.
+		if p.most(p.filled-p.numbers-p.currents) && p.currents == 0 && !l.another(i, name.FieldSignal) && p.long > 0 {
+			c.Field = name.FieldSignal
+		}
 	case name.FieldFuse:
 		// "Breaker 1, Nav lights, white, 16 AWG": the wire starts at the breaker.
 		if p.all(p.cavities) && p.unique() && p.filled > 1 && !l.anotherPin(i) && !l.another(i, name.FieldFrom) && !l.another(i,
@@ -224,7 +229,7 @@ func (l *look) settleUnknown(i int, c *shape.Column) {
 	switch p := &l.prof[i]; {
 	case p.coloured() && p.filled > 1 && !l.another(i, name.FieldColour):
 		c.Field = name.FieldColour
-	case p.all(p.ends) && l.anotherPin(i) && !l.another(i, name.FieldTo) && !l.another(i, name.FieldFrom):
+	case p.most(p.ends) && l.anotherPin(i) && !l.another(i, name.FieldTo) && !l.another(i, name.FieldFrom):
 		c.Field = name.FieldTo
 	case p.all(max(p.units, p.sized)) && p.filled > 1 && !l.another(i, name.FieldGauge) && !isSpent(c.Head):
 		c.Field = name.FieldGauge

@@ -114,6 +114,11 @@ func (h Headings) lastWords(all []string) (name.Meaning, bool) {
 		}
 		switch m.Field {
 		case name.FieldColour, name.FieldGauge, name.FieldLength, name.FieldCurrent, name.FieldNote, name.FieldStripe:
+		case name.FieldFrom, name.FieldTo:
+			if len(all) == 2 && !m.Weak { // "Positive from"
+				return m, true
+			}
+			continue
 		default:
 			continue
 		}
