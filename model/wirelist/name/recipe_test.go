@@ -39,8 +39,9 @@ func TestRecipeRefused(t *testing.T) {
 		"[columns]\nA = \"weight\"": "r: columns.\"A\": weight is no meaning; allowed: wire, from, from pin, to, to pin, from and to, " +
 			"connector, pin, signal, gauge, spec, colour, stripe, length, current, unit, fuse, note, cable, " +
 			"contact size, through, keep, ignore",
+		"[colours]\nmauve = \"nice\"": "r: colours.\"mauve\": nice is no colour; allowed: a colour in English, \"dark red\"",
 		"[columns]\n\"#0\" = \"pin\"": "r: columns.\"#0\": is no column; allowed: #1 to #256, or a heading",
-		"header = 3": "r: header: unknown key; allowed: columns, connector, decimal, header_row, language, length_unit, " +
+		"header = 3": "r: header: unknown key; allowed: colours, columns, connector, decimal, header_row, language, length_unit, " +
 			"spec, spec_metric",
 		"connector = \"P1\\u001B[2J\"": "r: connector: holds a control character (U+001B): \"P1␛[2J\"; allowed: one line of text, " +
 			"without control characters, marks of writing direction and signs that take no room",
