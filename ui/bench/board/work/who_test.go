@@ -148,6 +148,11 @@ func TestListOfSteps(t *testing.T) {
 		}
 		benchtest.Press(m, "esc")
 	}
+	benchtest.GoTo(t, m, "@all steps: ", "enter", "@the end", "enter")
+	if work.At(m) != len(work.RunSteps(m)) || m.H != before || !strings.Contains(benchtest.View(m), "are not done") {
+		t.Errorf("the end:\n%s", benchtest.View(m))
+	}
+	benchtest.GoTo(t, m, "@not done: ", "enter")
 	first := work.RunSteps(m)[1]
 	benchtest.GoTo(t, m, "@all steps: ", "enter", "@show", "+", "@  cut ", ".", "@wrong length", "enter")
 	b := work.Build(m)
