@@ -26,6 +26,10 @@ func cardOf(m *desk.Model, s run.RunStep, k int) card.Card {
 		return cutCard(m, s, p, k)
 	case is && s.Kind == run.LayStep:
 		return layCard(m, s, p, k)
+	case is && p.Check.Kind != run.NoCheck:
+		return testCard(m, s, p, k)
+	case s.Kind == run.LotStep:
+		return lotCard(m, s)
 	case is && s.Kind == run.PinStep:
 		return pinCard(m, s, p, k)
 	case s.Kind == run.LayStep:

@@ -3,6 +3,7 @@ package work
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"contralay/calc/query/run"
 	"contralay/model"
@@ -15,6 +16,9 @@ import (
 
 // piecesOf are the pieces of a step; none of one that is one act.
 func piecesOf(m *desk.Model, s run.RunStep) []run.Piece {
+	if s.Kind == run.HoldStep && !build(m).EachTest.V {
+		return nil // it was begun before tests were asked for one by one
+	}
 	return state(m).pieces.Get(m.Sheet, 0, s.Key, func() []run.Piece { return run.Pieces(m.Sheet, s) })
 }
 
@@ -26,10 +30,10 @@ func pieceOf(m *desk.Model, s run.RunStep, k int) (run.Piece, bool) {
 	return run.Piece{}, false
 }
 
-// lastPiece is the last piece that a step can stand at: of a layer it is measured after that.
+// lastPiece is the last piece that a step can stand at: a layer is measured after that, a hold signed.
 func lastPiece(m *desk.Model, s run.RunStep) int {
 	n := len(piecesOf(m, s))
-	if s.Kind == run.LayStep && n > 1 {
+	if s.Kind == run.LayStep && n > 1 || s.Kind == run.HoldStep {
 		return n
 	}
 	return max(0, n-1)
@@ -60,6 +64,9 @@ func face(m *desk.Model) {
 		if i, ok := m.Sheet.Index.Branch[steps[r.at].Of]; ok {
 			m.Branch = i
 		}
+	}
+	if m.Top() == RunKind {
+		m.Unput() // Enter does the step, wherever the cursor stood when this branch was last in hand
 	}
 }
 
@@ -154,6 +161,10 @@ func tickPiece(m *desk.Model) {
 	r, s := state(m), runSteps(m)[state(m).at]
 	all := piecesOf(m, s)
 	p := all[r.piece]
+	if p.Check.Kind != run.NoCheck {
+		passPiece(m, s, p)
+		return
+	}
 	if s.Has(build(m), p) {
 		next(m, "it was done already")
 		return
@@ -183,17 +194,29 @@ func tickGroup(m *desk.Model, by int) {
 	s := steps[r.at]
 	p, _ := pieceOf(m, s, min(r.piece, max(0, len(piecesOf(m, s))-1)))
 	group := run.Group(m.Sheet, steps, build(m), r.at, p)
-	if s.In(build(m)) || len(group) == 0 && s.Kind != run.LayStep {
+	if s.In(build(m)) || len(group) == 0 && s.Kind != run.LayStep && p.Check.Kind == run.NoCheck {
 		next(m, "all of it was done already")
 		return
 	}
 	if s.Kind == run.LayStep && odd(m, s) {
 		return
 	}
+	if len(group) == 0 && p.Check.Kind != run.NoCheck || p.Check.NeedsReading() {
+		m.Refuse("type what the instrument reads: digits, then Enter")
+		return
+	}
+	if s.Kind == run.LotStep && len(lotsOf(build(m), s.Of)) == 0 {
+		m.Refuse("type the number on the label, or take the row that says it has none")
+		return
+	}
 	says := "ticked: " + groupName(m, s, p, len(group))
 	m.Change(edited(m, func(b *model.Build) {
 		for _, item := range group {
 			of := steps[item.Step]
+			if c := item.Piece.Check; c.Kind != run.NoCheck {
+				of.Test(b, piecesOf(m, of), c, model.Opt[float64]{}, "", r.instrument[c.Kind], now(m), r.who)
+				continue
+			}
 			if item.Piece.Key == "" {
 				of.Tick(b, facts(m), now(m), r.who)
 				continue
@@ -246,6 +269,10 @@ func stepName(m *desk.Model, s run.RunStep) string {
 		return "contacts of " + s.Of
 	case run.GlueStep:
 		return "adhesive, " + s.Of
+	case run.LotStep:
+		return "lot of " + reelWords(s.Of)
+	case run.PullStep:
+		return "pull samples of " + s.Of
 	}
 	if s.Key == run.HoldStops {
 		return "hold: open stops"
@@ -264,6 +291,8 @@ func layerName(s run.RunStep) string {
 // pieceName is what was done of a piece.
 func pieceName(m *desk.Model, s run.RunStep, p run.Piece) string {
 	switch {
+	case p.Check.Kind != run.NoCheck:
+		return passes(p.Check)
 	case s.Kind == run.CutStep:
 		return p.ID + " is cut"
 	case s.Kind == run.LayStep:
@@ -286,6 +315,11 @@ func groupName(m *desk.Model, s run.RunStep, p run.Piece, n int) string {
 		return layerName(s) + ", all of it"
 	case run.PinStep:
 		return s.Of + ", " + words.Plural(n, "cavity", "cavities")
+	case run.HoldStep:
+		end, _, _ := strings.Cut(p.Check.From, ":")
+		return words.Plural(n, "net", "nets") + " that begin at " + end
+	case run.PullStep:
+		return words.Plural(n, "sample", "samples") + " of " + s.Of
 	case run.ThreadStep, run.ShrinkStep:
 		return words.Plural(n, "part", "parts") + " from " + s.Put.From
 	}

@@ -38,8 +38,12 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build, pages int) []desk.Row
 	switch {
 	case r.page+1 < pages:
 		first = readOnRow(r.page, pages)
+	case is && p.Check.Kind != run.NoCheck:
+		first = testRow(m, s, p)
 	case is:
 		first = pieceRow(m, s, p)
+	case s.Kind == run.LotStep:
+		first = lotRow(m, s, b)
 	case s.Kind == run.HoldStep:
 		first = holdRow(m, s, b)
 	case s.Kind == run.LayStep, s.Kind == run.BuildUpStep:
@@ -50,20 +54,26 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build, pages int) []desk.Row
 		first = desk.Row{Key: "done", Does: "done", Text: "done, next", Detail: "Enter marks it as done",
 			Enter: func(m *desk.Model) { tick(m, nil) }}
 	}
-	if s.Kind != run.HoldStep && r.page+1 == pages {
+	if (s.Kind != run.HoldStep || is && !p.Check.NeedsReading()) && s.Kind != run.LotStep && r.page+1 == pages {
 		first.Step, first.Steps = tickGroup, groupWord(s)
 	}
 	out := []desk.Row{first}
 	if s.Kind == run.LayStep || s.Kind == run.BuildUpStep {
 		out = append(out, readingRows(m, s, b)...)
 	}
+	if is && p.Check.Kind != run.NoCheck {
+		out = append(out, testRows(m, s, p, b)...)
+	}
+	if s.Kind == run.LotStep {
+		out = append(out, lotRows(m, s, b)...)
+	}
 	if s.Kind == run.CutStep {
-		out = append(out, usedRow(m, s, b))
+		out = append(out, spoolRow(m, p, b), usedRow(m, s, b))
 	}
 	if s.Kind == run.PinStep {
 		out = append(out, againRow(m, s))
 	}
-	if s.Kind == run.HoldStep && s.Key != run.HoldStops && !s.In(b) {
+	if s.Kind == run.HoldStep && s.Key != run.HoldStops && !s.In(b) && !is {
 		out = append(out, aloneRow(m, s))
 	}
 	out = append(out, stepsRow(m))
@@ -94,6 +104,10 @@ func groupWord(s run.RunStep) string {
 		return "connector"
 	case run.ThreadStep, run.ShrinkStep:
 		return "all of this end"
+	case run.HoldStep:
+		return "connector"
+	case run.PullStep:
+		return "samples"
 	}
 	return "done"
 }
@@ -114,6 +128,9 @@ func pieceRow(m *desk.Model, s run.RunStep, p run.Piece) desk.Row {
 // record, with the reason.
 func notDoneRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	p, is := pieceOf(m, s, state(m).piece)
+	if is && p.Check.Kind != run.NoCheck && !s.In(b) {
+		return nil // a test that was made is made again, and the last one counts
+	}
 	if is && s.Has(b, p) && (s.Kind == run.CutStep || !s.In(b)) {
 		return []desk.Row{notDoneRow("take it back: "+pieceName(m, s, p), func(b *model.Build, reason string) {
 			if s.Kind == run.CutStep {
@@ -181,7 +198,7 @@ func holdRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	if s.Key == run.HoldStops {
 		detail = "Type a number or a name, then Enter: who decides it"
 	}
-	return desk.Row{Key: "sign", Does: "sign", Text: text, Detail: detail,
+	row := desk.Row{Key: "sign", Does: "sign", Text: text, Detail: detail,
 		Field: &desk.Field{Label: "passed by", Set: func(m *desk.Model, text string) error {
 			who, err := inspector(m, s, build(m), text)
 			if err != nil {
@@ -190,6 +207,10 @@ func holdRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 			sign(m, s, who, nil)
 			return nil
 		}}}
+	if s.In(b) {
+		row.Does, row.Enter = "next", func(m *desk.Model) { next(m, "it was signed already") }
+	}
+	return row
 }
 
 // again reports whether the same was asked just before: what is odd is done when it is
