@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+	"time"
 
 	"contralay/calc"
 	runquery "contralay/calc/query/run"
@@ -50,6 +51,8 @@ func TestBenchRun(t *testing.T) {
 	_, env := state(t)
 	name := fileOf(t, "loom.toml", nineteen())
 	s := start(t, 150, 40, []string{env}, "run", "--bounce", "0", name)
+	s.see("Who works")
+	s.press("7" + enter)
 	s.see("step 1 of", "cut")
 	seen := map[string]bool{}
 	cut := ""
@@ -85,6 +88,8 @@ func TestBenchRun(t *testing.T) {
 			s.ends()
 			s = start(t, 150, 40, []string{env}, "run", "--bounce", "0", name)
 			s.see("Unsaved work on")
+			s.press(enter)
+			s.see("Who works", "▸ 7") // who worked last is offered first
 			s.press(enter)
 			s.see("step "+at+" of", "reading 1  3.45 mm", "as if the wire were 1.14")
 			continue
@@ -171,6 +176,8 @@ func TestRunAsksWhatChangedInTheFile(t *testing.T) {
 	_, env := state(t)
 	name := fileOf(t, "loom.toml", nineteen())
 	s := start(t, 80, 24, []string{env}, "run", "--bounce", "0", name)
+	s.see("Who works")
+	s.press("7" + enter)
 	s.see("step 1 of", "cut")
 	for n := 1; !strings.Contains(s.text(), "layer 2"); n++ { // everything is cut, the centre and layer 1 are laid
 		if n > 40 {
@@ -205,6 +212,8 @@ func TestRunAsksWhatChangedInTheFile(t *testing.T) {
 		t.Errorf("check says it in %d lines", lines)
 	}
 	s = start(t, 80, 24, []string{env}, "run", "--bounce", "0", name)
+	s.see("Who works")
+	s.press("7" + enter)
 	s.see("Since you built serial 1", "2 steps to do again", "Wire 102 is 20 AWG yellow, was 22 AWG red")
 	s.press(enter)
 	s.see("To do again: cut 102; lay T1 layer 1")
@@ -223,7 +232,10 @@ func TestRunTakesABurstOnce(t *testing.T) {
 	}{{nil, "2 of 12"}, {[]string{"--bounce", "0"}, "4 of 12"}} {
 		_, env := state(t)
 		s := start(t, 80, 24, []string{env}, append(append([]string{"run"}, c.flags...), fileOf(t, "loom.toml", nineteen()))...)
+		s.see("Who works")
+		s.press("7" + enter)
 		s.see("1 of 12")
+		time.Sleep(400 * time.Millisecond) // the Enter behind the name is long past
 		s.press(enter + enter + enter)
 		s.see(c.next)
 		s.pty.Close()

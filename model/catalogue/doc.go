@@ -30,6 +30,11 @@
 //	                each row of carries cavity what role far
 //	[[source]]      id document
 //
+// and without source and standing, of who builds and what is measured with:
+//
+//	[[person]]      id name
+//	[[instrument]]  id what
+//
 // In a device each value has a standing of its own: amps_is, duty_is, peak_is,
 // limit_is, size_is beside amps, on_s, peak_a, limit_a, size; amps_from and its
 // likes say where it comes from, by the ids of sources. There worked is allowed,

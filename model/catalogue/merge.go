@@ -29,6 +29,8 @@ func Merge(base, over *Catalogue) *Catalogue {
 		Splices:     mergeMap(base.Splices, over.Splices),
 		Devices:     mergeDevices(base.Devices, over.Devices),
 		Sources:     mergeMap(base.Sources, over.Sources),
+		People:      mergeByID(base.People, over.People, func(p Person) string { return p.ID }),
+		Instruments: mergeByID(base.Instruments, over.Instruments, func(i Instrument) string { return i.ID }),
 		Corrections: slices.Concat(base.Corrections, over.Corrections),
 	}
 }

@@ -19,7 +19,8 @@ import (
 const MostBytes = 8 << 20
 
 // tables are the tables of a file in the order they are read.
-var tables = [...]string{"wire", "tube", "boot", "transition", "contact", "insert", "face", "splice", "device", "source", "correction"}
+var tables = [...]string{"wire", "tube", "boot", "transition", "contact", "insert", "face", "splice", "device", "source",
+	"person", "instrument", "correction"}
 
 // Read reads a catalogue file. The name is only for messages.
 //
@@ -122,6 +123,10 @@ func (b *builder) table(table string, v any) {
 			b.device(e)
 		case "source":
 			b.source(e)
+		case "person":
+			b.person(e)
+		case "instrument":
+			b.instrument(e)
 		case "correction":
 			b.correction(e)
 		}

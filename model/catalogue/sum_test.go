@@ -18,6 +18,9 @@ func TestSumHoldsEveryField(t *testing.T) {
 	corrections := map[[32]byte]string{SumOfCorrections(c.InForce()): "nothing"}
 	of := reflect.TypeOf(*c)
 	for k := range of.NumField() {
+		if name := of.Field(k).Name; name == "People" || name == "Instruments" {
+			continue // no figure goes by them: TestPeopleAndInstruments
+		}
 		field := reflect.ValueOf(c).Elem().Field(k)
 		var entry reflect.Value // a copy that can be changed
 		put := func() {}

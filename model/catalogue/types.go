@@ -144,7 +144,9 @@ type Catalogue struct {
 	Splices     map[string]Splice
 	Devices     []Device          // in the order in which a list offers them
 	Sources     map[string]Source // what the values of devices refer to
-	Corrections []Correction      // in the order they were accepted
+	People      []Person          // of the shop, in its order
+	Instruments []Instrument
+	Corrections []Correction // in the order they were accepted
 }
 
 // WireKey names a wire entry.

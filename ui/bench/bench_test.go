@@ -64,7 +64,7 @@ func TestGoldenScreens(t *testing.T) {
 		w, h   int
 	}
 	var shots []shot
-	for _, screen := range []string{"wires", "layers", "fill", "sheath", "build", "run", "run change"} {
+	for _, screen := range []string{"wires", "layers", "fill", "sheath", "build", "run", "run layer", "steps", "run change"} {
 		for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}} {
 			shots = append(shots, shot{screen, size[0], size[1]})
 		}
@@ -75,7 +75,7 @@ func TestGoldenScreens(t *testing.T) {
 	for _, screen := range []string{"branches", "which connector", "end", "splices", "lists", "threading", "worst first", "sizes", "feeds",
 		"feed", "quit",
 		"several wires", "marked wires", "wires from here",
-		"why", "unsaved work", "file changed", "help", "run difference", "still needed"} {
+		"why", "unsaved work", "file changed", "help", "run difference", "who works", "still needed"} {
 		shots = append(shots, shot{screen, 80, 24})
 	}
 	t.Parallel()

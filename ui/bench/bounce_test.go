@@ -72,7 +72,7 @@ func TestEnterBouncesInARun(t *testing.T) {
 		c.RunBounce, c.Now = within, func() time.Time { return clock }
 		m := benchtest.OpenWith(t, "example.toml", c)
 		benchtest.GoTo(t, m, "to build", "@bench run")
-		benchtest.Press(m, "enter")
+		benchtest.Press(m, "enter", "7", "enter")
 		return m
 	}
 	ticks := func(m *desk.Model) int {

@@ -2,6 +2,7 @@ package bench
 
 import (
 	"contralay/ui/bench/board"
+	"contralay/ui/bench/board/work"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/ends"
 	"contralay/ui/bench/layers"
@@ -105,10 +106,15 @@ var screens = []desk.Place{
 	{Kind: values.ItemsKind, Title: "list", Help: "more", Wide: true, Page: values.ItemsPage},
 
 	// board
-	{Kind: board.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: board.RunPage,
-		Backspace: board.RunBack, Leads: "back", Strip: board.Strip, Head: board.Head, NoPoints: true, Ticks: true},
-	{Kind: board.SinceKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: board.SincePage},
-	{Kind: board.SinceOneKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: board.SinceOnePage},
+	{Kind: work.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: work.RunPage,
+		Backspace: work.RunBack, Leads: "back", Strip: work.Strip, Head: work.Head, NoPoints: true, Ticks: true},
+	{Kind: work.WhoKind, Help: "signing", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.WhoPage,
+		Head: work.Head},
+	{Kind: work.StepsKind, Help: "signing", Wide: true, Page: work.StepsPage, Head: work.Head, NoPoints: true,
+		Backspace: (*desk.Model).Back, Leads: "back"},
+	{Kind: work.SinceKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.SincePage, Head: work.Head},
+	{Kind: work.SinceOneKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.SinceOnePage,
+		Head: work.Head},
 	{Kind: board.LearnedKind, Title: "measured", Help: "run", Wide: true, Page: board.LearnedPage},
 
 	// lists

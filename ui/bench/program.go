@@ -49,7 +49,7 @@ func pressed(m *desk.Model, keys []words.Key) tea.Cmd {
 			dispatch(m, k)
 			continue
 		}
-		if m.Bounce.Bounced(m.Entry == nil && m.Here().Ticks, m.Cfg.Now) {
+		if m.Bounce.Bounced(m.Entry == nil && desk.Ticking(m), m.Cfg.Now) {
 			if !m.Trouble { // a refusal stays to be read
 				m.Tell(fmt.Sprintf("Enter came twice within %d ms and counts once", m.Bounce.Enter.Milliseconds()))
 			}

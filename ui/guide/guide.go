@@ -107,9 +107,17 @@ var topics = []Topic{
 			"53 for 5.3 is never taken: measure again.",
 		"The file keeps what was done. If the sheet has changed since, the run asks first: do it again, or keep it as it was built, " +
 			"with a name. The end of the run lists every open point.",
-		"Sign a hold with a number or a name. A run that was cut off goes on at its piece. Deviations, contacts made again, wire used " +
+		"A run that was cut off goes on at its piece. Deviations, contacts made again, wire used " +
 			"and a note have rows, and the printed sheet shows them. Readings teach: \"measured\" on the step Build, or " +
 			"contralay measured FILE..., corrects this shop.",
+	}},
+	{"signing", "who builds, who inspects", []string{
+		"The run asks once who works: a number or a name, from the shop's list where it has one ([[person]] id, name, may_inspect in " +
+			"the shop's catalogue). Each tick carries that name, the day and the time. \"Who works\" changes it.",
+		"A hold is signed by somebody else than those who built, and by the shop's list only by one who may inspect. One who works " +
+			"alone takes the row that says so: it is written down as a concession, and the sheet prints it.",
+		"\"All steps\" lists what is done, by whom and when. + and - show what is open, what is ticked, or one kind. Enter goes to a " +
+			"step, digits go to it by number. Press . to take a step back: choose the reason or type it. What was done stays on record.",
 	}},
 	{"lists", "other people's wire lists", []string{
 		"The menu takes in a wire list: CSV, TSV, Markdown, xlsx or ods. The screen shows what the bench makes of it and what each " +

@@ -59,3 +59,13 @@ func (b *Bounce) Entered(now func() time.Time) {
 		b.entered = now()
 	}
 }
+
+// Ticking reports whether Enter ticks work off here, or leads back to where it does.
+func Ticking(m *Model) bool {
+	for _, s := range m.Stack {
+		if s.place.Ticks {
+			return true
+		}
+	}
+	return false
+}

@@ -291,7 +291,7 @@ func Bar(t *kit.Theme, all []Mark, w int) string {
 // Paged is page k of a card that is to be read before it is done, and how many pages it has for so
 // many lines of so many cells. One that has room is one page as it stands.
 func (c Card) Paged(t *kit.Theme, w, h, k int) (Card, int) {
-	if len(c.Bar) > 0 || h < 2 {
+	if c.Under != "" || h < 2 { // a piece has its line for a low screen
 		return c, 1
 	}
 	lines := c.Lines

@@ -1,4 +1,4 @@
-package board
+package work
 
 import (
 	"fmt"
@@ -11,7 +11,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
-	"contralay/ui/bench/board/card"
+	"contralay/ui/bench/board/work/card"
 	"contralay/ui/bench/desk"
 	"contralay/ui/paper"
 )

@@ -1,4 +1,4 @@
-package board
+package work
 
 import (
 	"slices"
@@ -22,6 +22,7 @@ type running struct {
 	piece  int                         // of that step; as many as it has where all are done
 	page   int                         // which page of a step that is too long for the screen
 	who    string                      // works; "" is not said
+	show   string                      // what the list of steps is narrowed to; "" is all
 	steps  []run.RunStep               // those it was at before
 	made   desk.Kept[[]run.RunStep]    // those of the sheet in hand
 	asked  string                      // the odd thing that was asked last
@@ -121,7 +122,7 @@ func startRun(m *desk.Model, serial string) {
 		m.Refuse("there is nothing to build yet")
 		return
 	}
-	*state(m) = running{serial: serial, refused: state(m).refused}
+	*state(m) = running{serial: serial, refused: state(m).refused, who: state(m).who}
 	if m.H.BuildOf(serial) < 0 {
 		s := calc.Complete(m.H, m.Cfg.Cat, m.Sheet)
 		h := run.Written(s).EditBuild(serial, func(b *model.Build) {
@@ -139,7 +140,17 @@ func startRun(m *desk.Model, serial string) {
 			return // refused, and said
 		}
 	}
-	if m.Step = Step; len(since(m).Differences) > 0 { // whoever leaves stands where no digit changes a wire
+	m.Step = Step // whoever leaves stands where no digit changes a wire
+	if state(m).who == "" {
+		m.Show(WhoKind, "")
+		return
+	}
+	goOn(m)
+}
+
+// goOn asks about what has changed since, and opens the run.
+func goOn(m *desk.Model) {
+	if len(since(m).Differences) > 0 {
 		m.Show(SinceKind, "")
 		return
 	}
@@ -162,6 +173,9 @@ func firstOpen(m *desk.Model) int {
 	}
 	return k
 }
+
+// Step is the last step of a branch, which the run opens from.
+const Step desk.Kind = "build"
 
 // RunKind is the screen of a bench run.
 const RunKind desk.Kind = "run"

@@ -1,4 +1,4 @@
-package board_test
+package work_test
 
 import (
 	"slices"
@@ -10,7 +10,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
-	"contralay/ui/bench/board"
+	"contralay/ui/bench/board/work"
 	"contralay/ui/bench/desk"
 )
 
@@ -19,12 +19,20 @@ func runOf(t *testing.T, name string, kind run.StepKind) *desk.Model {
 	t.Helper()
 	m := benchtest.Open(t, name)
 	m.Cfg.Now = func() time.Time { return time.Date(2026, 5, 11, 16, 40, 0, 0, time.UTC) }
-	board.Run(m, "")
+	begin(m, "")
 	goOn(t, m, func() bool {
-		steps := board.RunSteps(m)
-		return board.At(m) < len(steps) && steps[board.At(m)].Kind == kind
+		steps := work.RunSteps(m)
+		return work.At(m) < len(steps) && steps[work.At(m)].Kind == kind
 	})
 	return m
+}
+
+// begin opens the run of a serial; 5 works where that is asked.
+func begin(m *desk.Model, serial string) {
+	work.Run(m, serial)
+	if m.Top() == work.WhoKind {
+		benchtest.Press(m, "5", "enter")
+	}
 }
 
 // goOn ticks by the group, and signs holds, until the run is where it is wanted.
@@ -34,8 +42,8 @@ func goOn(t *testing.T, m *desk.Model, there func() bool) {
 		if there() {
 			return
 		}
-		steps := board.RunSteps(m)
-		if at := board.At(m); at < len(steps) && steps[at].Kind == run.HoldStep {
+		steps := work.RunSteps(m)
+		if at := work.At(m); at < len(steps) && steps[at].Kind == run.HoldStep {
 			benchtest.Press(m, "7", "enter")
 			continue
 		}
@@ -47,27 +55,26 @@ func goOn(t *testing.T, m *desk.Model, there func() bool) {
 // A hold is passed by whoever signs, not by Enter, and what is signed carries day and hour.
 func TestHoldIsSigned(t *testing.T) {
 	m := runOf(t, "example.toml", run.HoldStep)
-	at := board.At(m)
+	at := work.At(m)
 	benchtest.Press(m, "enter")
 	benchtest.Press(m, "enter")
-	if board.At(m) != at || !m.Trouble {
+	if work.At(m) != at || !m.Trouble {
 		t.Fatalf("passed without a name: %s", m.Says)
 	}
 	benchtest.Press(m, "1")
 	benchtest.Press(m, "4")
 	benchtest.Press(m, "enter")
-	b := board.Build(m)
-	if board.At(m) != at+1 || len(b.Signed) != 1 || b.Signed[0].By != "14" || b.Signed[0].At.V != "2026-05-11 16:40" {
-		t.Errorf("at %d, %+v", board.At(m), b.Signed)
+	b := work.Build(m)
+	if work.At(m) != at+1 || len(b.Signed) != 1 || b.Signed[0].By != "14" || b.Signed[0].At.V != "2026-05-11 16:40" {
+		t.Errorf("at %d, %+v", work.At(m), b.Signed)
 	}
 	// Back, and it is still signed; not done after all takes the signature off.
 	benchtest.Press(m, "backspace")
 	if !strings.Contains(benchtest.View(m), "signed by 14") {
 		t.Errorf("a look back:\n%s", benchtest.View(m))
 	}
-	p := m.Page(m.ListWidth())
-	p.Rows[slices.IndexFunc(p.Rows, func(r desk.Row) bool { return r.Key == "not done" })].Enter(m)
-	if b := board.Build(m); len(b.Signed) != 0 || b.Did(run.HoldBare) {
+	benchtest.GoTo(t, m, "@not done after all", "enter", "enter")
+	if b := work.Build(m); len(b.Signed) != 0 || b.Did(run.HoldBare) {
 		t.Errorf("%+v", b)
 	}
 }
@@ -80,14 +87,14 @@ func TestSerials(t *testing.T) {
 	benchtest.Press(m, "enter")
 	h := m.H
 	m.Back()
-	board.Run(m, "2")
-	if len(m.H.Builds) != 2 || m.H.Builds[0].Serial != "1" || len(m.H.Builds[0].Readings) != 1 || board.At(m) != 0 {
-		t.Errorf("%+v, at %d", m.H.Builds, board.At(m))
+	begin(m, "2")
+	if len(m.H.Builds) != 2 || m.H.Builds[0].Serial != "1" || len(m.H.Builds[0].Readings) != 1 || work.At(m) != 0 {
+		t.Errorf("%+v, at %d", m.H.Builds, work.At(m))
 	}
 	m.Back()
-	board.Run(m, "1")
-	if board.RunSteps(m)[board.At(m)].Kind != run.LayStep || len(m.H.Builds) != 2 {
-		t.Errorf("serial 1 goes on at %d", board.At(m))
+	begin(m, "1")
+	if work.RunSteps(m)[work.At(m)].Kind != run.LayStep || len(m.H.Builds) != 2 {
+		t.Errorf("serial 1 goes on at %d", work.At(m))
 	}
 	if len(h.Branches) != len(m.H.Branches) {
 		t.Error("a run changed the harness")
@@ -99,11 +106,11 @@ func TestSerials(t *testing.T) {
 // is gone on from only when that is asked twice.
 func TestReadingsAreSure(t *testing.T) {
 	m := runOf(t, "example.toml", run.LayStep)
-	goOn(t, m, func() bool { return board.RunSteps(m)[board.At(m)].Layer == 1 })
-	s := board.RunSteps(m)[board.At(m)]
-	l, _ := board.LayerAt(m, s)
+	goOn(t, m, func() bool { return work.RunSteps(m)[work.At(m)].Layer == 1 })
+	s := work.RunSteps(m)[work.At(m)]
+	l, _ := work.LayerAt(m, s)
 	read := func() []unit.Millimetre {
-		if r := board.Build(m).ReadingOf(s.Of, s.Layer); r != nil {
+		if r := work.Build(m).ReadingOf(s.Of, s.Layer); r != nil {
 			return r.OverMM
 		}
 		return nil
@@ -123,7 +130,7 @@ func TestReadingsAreSure(t *testing.T) {
 		}
 		benchtest.Press(m, "esc")
 	}
-	if open := strings.Join(board.OpenPoints(m), "\n"); !strings.Contains(open,
+	if open := strings.Join(work.OpenPoints(m), "\n"); !strings.Contains(open,
 		"reading refused, and none taken since: -5.4 for the OD of T1 layer 1") {
 		t.Errorf("the end does not name it:\n%s", open)
 	}
@@ -137,21 +144,21 @@ func TestReadingsAreSure(t *testing.T) {
 	if got := read(); len(got) != 1 || got[0] != 8 {
 		t.Fatalf("8 was not taken: %v, %s", got, m.Says)
 	}
-	if open := strings.Join(board.OpenPoints(m), "\n"); strings.Contains(open, "refused") {
+	if open := strings.Join(work.OpenPoints(m), "\n"); strings.Contains(open, "refused") {
 		t.Errorf("a good one was taken since:\n%s", open)
 	}
-	at := board.At(m)
+	at := work.At(m)
 	for range m.Sheet.Branches[m.Branch].Layers[s.Layer].Members { // it is laid; then it is measured
 		benchtest.Press(m, "enter")
 	}
 	for _, key := range []string{"enter", "+"} {
-		if benchtest.Press(m, key); board.At(m) != at || !m.Trouble {
+		if benchtest.Press(m, key); work.At(m) != at || !m.Trouble {
 			t.Errorf("%s went on from what is out of tolerance: %s", key, m.Says)
 		}
 		benchtest.Press(m, "8.1", "enter") // a reading more is asked about once more
 	}
 	benchtest.Press(m, "enter", "enter")
-	if board.At(m) != at+1 {
+	if work.At(m) != at+1 {
 		t.Errorf("asked twice, and it stays: %s", m.Says)
 	}
 	warned := false
@@ -165,7 +172,7 @@ func TestReadingsAreSure(t *testing.T) {
 	h := m.H
 	benchtest.Press(m, "esc")
 	benchtest.Press(m, "1")
-	if m.Step != board.Step || m.Entry != nil && m.Entry.Number || m.H != h {
+	if m.Step != work.Step || m.Entry != nil && m.Entry.Number || m.H != h {
 		t.Errorf("after Esc: step %v, entry %+v", m.Step, m.Entry)
 	}
 }
@@ -175,29 +182,29 @@ func TestReadingsAreSure(t *testing.T) {
 // first and leaves the hand where it is.
 func TestStepInHandStays(t *testing.T) {
 	m := runOf(t, "demo.toml", run.LayStep)
-	hand, at := board.RunSteps(m)[board.At(m)].Key, board.At(m)
+	hand, at := work.RunSteps(m)[work.At(m)].Key, work.At(m)
 	var lengths []string
-	for _, s := range board.RunSteps(m)[:at] {
+	for _, s := range work.RunSteps(m)[:at] {
 		lengths = append(lengths, s.Key)
 	}
 	m.Change(m.H.SetReel("AS22759/32", "22", 1.35), "measured")
 	var now []string
-	for _, s := range board.RunSteps(m)[:board.At(m)] {
+	for _, s := range work.RunSteps(m)[:work.At(m)] {
 		now = append(now, s.Key)
-		if s.Kind == run.CutStep && !s.In(board.Build(m)) {
+		if s.Kind == run.CutStep && !s.In(work.Build(m)) {
 			t.Errorf("%s is to be cut again", s.Key)
 		}
 	}
 	if slices.Equal(lengths, now) {
 		t.Fatal("no length changed: the test shows nothing")
 	}
-	if got := board.RunSteps(m)[board.At(m)].Key; got != hand {
+	if got := work.RunSteps(m)[work.At(m)].Key; got != hand {
 		t.Errorf("in hand %s, was %s", got, hand)
 	}
-	stops := board.RunSteps(m)[0].Key == run.HoldStops
+	stops := work.RunSteps(m)[0].Key == run.HoldStops
 	m.Back()
-	board.Run(m, "")
-	if k := board.RunSteps(m)[board.At(m)]; !stops && k.Key != hand || stops && k.Key != run.HoldStops {
+	begin(m, "")
+	if k := work.RunSteps(m)[work.At(m)]; !stops && k.Key != hand || stops && k.Key != run.HoldStops {
 		t.Errorf("gone on with %s, was %s", k.Key, hand)
 	}
 }

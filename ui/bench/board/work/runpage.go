@@ -1,4 +1,4 @@
-package board
+package work
 
 import (
 	"fmt"
@@ -13,8 +13,8 @@ import (
 	"contralay/ui/bench/words"
 )
 
-// runRow opens the run of a serial.
-func runRow(m *desk.Model) desk.Row {
+// RunRow opens the run of a serial.
+func RunRow(m *desk.Model) desk.Row {
 	serial := openSerial(m)
 	b := model.Build{}
 	if k := m.H.BuildOf(serial); k >= 0 {

@@ -1,4 +1,4 @@
-package board
+package work
 
 import (
 	"fmt"
@@ -8,7 +8,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/model"
 	"contralay/model/unit"
-	"contralay/ui/bench/board/card"
+	"contralay/ui/bench/board/work/card"
 	"contralay/ui/bench/desk"
 	wordsscreen "contralay/ui/bench/words"
 	"contralay/ui/paper"

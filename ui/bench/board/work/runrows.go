@@ -1,7 +1,6 @@
-package board
+package work
 
 import (
-	"cmp"
 	"fmt"
 	"slices"
 
@@ -64,10 +63,14 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build, pages int) []desk.Row
 	if s.Kind == run.PinStep {
 		out = append(out, againRow(m, s))
 	}
+	if s.Kind == run.HoldStep && s.Key != run.HoldStops && !s.In(b) {
+		out = append(out, aloneRow(m, s))
+	}
+	out = append(out, stepsRow(m))
 	out = append(out, apartRows(m, s, b)...)
 	out = append(out, noteRow(m, b))
 	out = append(out, notDoneRows(m, s, b)...)
-	return append(out, leaveRow(m))
+	return append(out, whoRow(m), leaveRow(m))
 }
 
 // readOnRow turns to the next page of a step that is to be read first.
@@ -123,46 +126,68 @@ func notDoneRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	if !s.In(b) {
 		return nil
 	}
-	return []desk.Row{notDoneRow("not done after all", func(b *model.Build, reason string) {
+	return []desk.Row{notDoneRow("not done after all", takeBack(s))}
+}
+
+// takeBack takes a whole step back, and the concession that it was signed with.
+func takeBack(s run.RunStep) func(b *model.Build, reason string) {
+	return func(b *model.Build, reason string) {
 		for _, mark := range s.Marks() {
 			b.Undo(mark, reason)
 		}
-	})}
+		b.Apart = slices.DeleteFunc(b.Apart, func(d model.Deviation) bool { return d.Step.V == s.Key && d.Says == aloneSays })
+	}
 }
 
+// notDoneRow asks why it is taken back: that stays on record beside the tick.
 func notDoneRow(text string, take func(b *model.Build, reason string)) desk.Row {
+	return desk.Row{Key: "not done", Text: text, Detail: "Enter asks why, then takes the tick off. What was done stays on record",
+		Enter: func(m *desk.Model) { askReason(m, take) }}
+}
+
+// reasons are what work is taken back for; any other is typed. Common practice, no source.
+var reasons = []string{"ticked by mistake", "wrong wire", "wrong length", "wrong place", "damaged", "done again"}
+
+// askReason lists reasons and takes work back with the one that is chosen.
+func askReason(m *desk.Model, take func(b *model.Build, reason string)) {
 	undo := func(m *desk.Model, reason string) {
-		m.Change(edited(m, func(b *model.Build) { take(b, reason) }), "no longer done")
+		m.Change(edited(m, func(b *model.Build) { take(b, reason) }), "taken back: "+reason)
 		m.Unput() // the next Enter does it, and takes nothing else off
 	}
-	return desk.Row{Key: "not done", Text: text, Detail: "Enter removes the tick and the signature. Or type the reason",
-		Enter: func(m *desk.Model) { undo(m, "not done after all") },
-		Field: &desk.Field{Label: "why it is not done", Set: func(m *desk.Model, text string) error {
-			undo(m, cmp.Or(text, "not done after all"))
+	var all []desk.Choice
+	for _, r := range reasons {
+		all = append(all, desk.Choice{Value: r, Says: r})
+	}
+	m.Open(desk.ChooseScreen("why it is taken back", func(*desk.Model) bool { return true },
+		func(*desk.Model) []desk.Choice { return slices.Clone(all) }, func(*desk.Model) string { return "" }, undo,
+		&desk.Field{Label: "why it is taken back", Set: func(m *desk.Model, text string) error {
+			if text == "" {
+				return fmt.Errorf("type the reason in words")
+			}
+			undo(m, text)
 			return nil
-		}}}
+		}}))
 }
 
-// holdRow passes a hold point: Enter alone does not, somebody signs.
+// holdRow passes a hold point: Enter alone does not, somebody signs who has not built it.
 func holdRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	text := "sign to continue"
 	for _, g := range b.Signed {
 		if g.Step == s.Key {
-			text = "signed by " + g.By + "  " + g.At.V
+			text = "signed by " + named(m, g.By) + "  " + g.At.V
 		}
 	}
-	return desk.Row{Key: "sign", Text: text, Detail: "Type a number or a name, then Enter: who has passed it",
-		Field: &desk.Field{Label: "passed by", Set: func(m *desk.Model, who string) error {
-			if who == "" {
-				return fmt.Errorf("a hold needs a signature: your number or name")
+	detail := "Type a number or a name, then Enter: who has inspected it"
+	if s.Key == run.HoldStops {
+		detail = "Type a number or a name, then Enter: who decides it"
+	}
+	return desk.Row{Key: "sign", Does: "sign", Text: text, Detail: detail,
+		Field: &desk.Field{Label: "passed by", Set: func(m *desk.Model, text string) error {
+			who, err := inspector(m, s, build(m), text)
+			if err != nil {
+				return err
 			}
-			tick(m, func(b *model.Build) {
-				g := model.Signature{Step: s.Key, By: who}
-				if at := now(m); at != "" {
-					g.At = model.Some(at)
-				}
-				b.Signed = append(slices.DeleteFunc(b.Signed, func(o model.Signature) bool { return o.Step == s.Key }), g)
-			})
+			sign(m, s, who, nil)
 			return nil
 		}}}
 }

@@ -1,4 +1,4 @@
-package board_test
+package work_test
 
 import (
 	"fmt"
@@ -9,7 +9,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/model"
 	"contralay/ui/bench/benchtest"
-	"contralay/ui/bench/board"
+	"contralay/ui/bench/board/work"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 )
@@ -23,9 +23,9 @@ func TestNumberIsLarge(t *testing.T) {
 		m.ShownOn(m.Cfg.Palette, ascii)
 		for _, size := range [][2]int{{80, 24}, {40, 12}} {
 			benchtest.Size(m, size[0], size[1])
-			for at, s := range board.RunSteps(m) {
-				for k, p := range board.Pieces(m, at) {
-					board.Stand(m, at, k)
+			for at, s := range work.RunSteps(m) {
+				for k, p := range work.Pieces(m, at) {
+					work.Stand(m, at, k)
 					kinds[s.Kind]++
 					w, is := m.Sheet.Index.Wire[p.ID]
 					if !is {
@@ -74,10 +74,10 @@ func stacked(screen string, want []string) bool {
 func TestGroupsOfTheSkilled(t *testing.T) {
 	m := runOf(t, "demo.toml", run.CutStep)
 	keys := 0
-	for ; board.At(m) < len(board.RunSteps(m)); keys++ {
-		steps, before, at := board.RunSteps(m), board.Build(m).Keys(), board.At(m)
+	for ; work.At(m) < len(work.RunSteps(m)); keys++ {
+		steps, before, at := work.RunSteps(m), work.Build(m).Keys(), work.At(m)
 		if steps[at].Kind == run.HoldStep {
-			if benchtest.Press(m, "+"); board.At(m) != at {
+			if benchtest.Press(m, "+"); work.At(m) != at {
 				t.Fatalf("+ went past a hold: %s", m.Says)
 			}
 			benchtest.Press(m, "7", "enter")
@@ -86,7 +86,7 @@ func TestGroupsOfTheSkilled(t *testing.T) {
 		}
 		benchtest.Press(m, "+")
 		var groups []string
-		for _, key := range board.Build(m).Keys() {
+		for _, key := range work.Build(m).Keys() {
 			if slices.Contains(before, key) {
 				continue
 			}
@@ -105,7 +105,7 @@ func TestGroupsOfTheSkilled(t *testing.T) {
 	if keys > 260 {
 		t.Errorf("%d keys", keys)
 	}
-	if open := board.OpenPoints(m); strings.Contains(strings.Join(open, "\n"), "not done") {
+	if open := work.OpenPoints(m); strings.Contains(strings.Join(open, "\n"), "not done") {
 		t.Error(open)
 	}
 }
@@ -132,11 +132,11 @@ func groupOf(t *testing.T, m *desk.Model, steps []run.RunStep, key string) strin
 // in hand. Nothing is ticked before the last is on and the layer was measured or gone past.
 func TestLeftInTheMiddleOfALayer(t *testing.T) {
 	m := runOf(t, "example.toml", run.LayStep)
-	goOn(t, m, func() bool { return len(board.Pieces(m, board.At(m))) > 5 })
-	at, s := board.At(m), board.RunSteps(m)[board.At(m)]
-	all := board.Pieces(m, at)
+	goOn(t, m, func() bool { return len(work.Pieces(m, work.At(m))) > 5 })
+	at, s := work.At(m), work.RunSteps(m)[work.At(m)]
+	all := work.Pieces(m, at)
 	benchtest.Press(m, "enter", "enter", "enter")
-	if b := board.Build(m); b.Did(s.Key) || !slices.Equal(b.SoFar(s.Key), []string{all[0].Key, all[1].Key, all[2].Key}) {
+	if b := work.Build(m); b.Did(s.Key) || !slices.Equal(b.SoFar(s.Key), []string{all[0].Key, all[1].Key, all[2].Key}) {
 		t.Fatalf("%v of %v", b.SoFar(s.Key), all)
 	}
 	text := written(t, m)
@@ -144,26 +144,26 @@ func TestLeftInTheMiddleOfALayer(t *testing.T) {
 		t.Errorf("the file does not say how far it is:\n%s", text)
 	}
 	n := benchtest.Typed(t, text) // another bench on that file
-	board.Run(n, "")
-	if board.At(n) != at || board.Piece(n) != 3 {
-		t.Fatalf("goes on at step %d, piece %d:\n%s", board.At(n), board.Piece(n), benchtest.View(n))
+	begin(n, "")
+	if work.At(n) != at || work.Piece(n) != 3 {
+		t.Fatalf("goes on at step %d, piece %d:\n%s", work.At(n), work.Piece(n), benchtest.View(n))
 	}
 	benchtest.Press(n, "backspace") // a look back, and on again: nothing is taken off, nothing twice
 	benchtest.Press(n, "enter")
-	benchtest.GoTo(t, n, "backspace", "@take it back", "enter")
-	if got := board.Build(n).SoFar(s.Key); !slices.Equal(got, []string{all[0].Key, all[1].Key}) {
+	benchtest.GoTo(t, n, "backspace", "@take it back", "enter", "enter")
+	if got := work.Build(n).SoFar(s.Key); !slices.Equal(got, []string{all[0].Key, all[1].Key}) {
 		t.Errorf("one taken back: %v", got)
 	}
 	for range len(all) - 2 {
 		benchtest.Press(n, "enter")
 	}
-	if b := board.Build(n); b.Did(s.Key) || board.At(n) != at || !strings.Contains(benchtest.View(n), "Measure it") {
+	if b := work.Build(n); b.Did(s.Key) || work.At(n) != at || !strings.Contains(benchtest.View(n), "Measure it") {
 		t.Errorf("ticked before it was measured:\n%s", benchtest.View(n))
 	}
 	benchtest.Press(n, "enter")
-	b := board.Build(n)
-	if tick := b.TickOf(s.Key); !b.Did(s.Key) || len(tick.SoFar) != 0 || len(tick.What.V.Members) == 0 || board.At(n) != at+1 {
-		t.Errorf("%+v, at %d", tick, board.At(n))
+	b := work.Build(n)
+	if tick := b.TickOf(s.Key); !b.Did(s.Key) || len(tick.SoFar) != 0 || len(tick.What.V.Members) == 0 || work.At(n) != at+1 {
+		t.Errorf("%+v, at %d", tick, work.At(n))
 	}
 }
 
@@ -171,18 +171,18 @@ func TestLeftInTheMiddleOfALayer(t *testing.T) {
 // differs, and doing it again takes off what is on.
 func TestLayerChangedWhileBegun(t *testing.T) {
 	m := runOf(t, "example.toml", run.LayStep)
-	goOn(t, m, func() bool { return len(board.Pieces(m, board.At(m))) > 5 })
-	s := board.RunSteps(m)[board.At(m)]
+	goOn(t, m, func() bool { return len(work.Pieces(m, work.At(m))) > 5 })
+	s := work.RunSteps(m)[work.At(m)]
 	benchtest.Press(m, "enter", "enter")
 	m.Back()
 	i := m.Sheet.Index.Branch[s.Of]
 	m.Change(m.H.EditBranch(i, func(b *model.Branch) { b.Layers[s.Layer].Fillers = model.Some(b.Layers[s.Layer].Fillers.V + 1) }), "")
-	board.Run(m, "")
-	if screen := benchtest.View(m); m.Top() != board.SinceKind || !strings.Contains(screen, "1 step to do again") {
+	begin(m, "")
+	if screen := benchtest.View(m); m.Top() != work.SinceKind || !strings.Contains(screen, "1 step to do again") {
 		t.Fatalf("nothing is said:\n%s", screen)
 	}
 	benchtest.GoTo(t, m, "@T1 layer", "enter", "@do it again", "enter")
-	if got := board.Build(m).SoFar(s.Key); len(got) != 0 || m.Top() != board.RunKind || board.RunSteps(m)[board.At(m)].Key != s.Key {
+	if got := work.Build(m).SoFar(s.Key); len(got) != 0 || m.Top() != work.RunKind || work.RunSteps(m)[work.At(m)].Key != s.Key {
 		t.Errorf("on %v:\n%s", got, benchtest.View(m))
 	}
 }

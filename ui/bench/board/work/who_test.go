@@ -1,0 +1,157 @@
+package work_test
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"contralay/calc/query/run"
+	"contralay/model/catalogue"
+	"contralay/ui/bench/benchtest"
+	"contralay/ui/bench/board/work"
+	"contralay/ui/bench/desk"
+	"contralay/ui/paper"
+)
+
+// shop is a bench whose catalogue lists two people, one of whom may inspect.
+func shop(t *testing.T) *desk.Model {
+	t.Helper()
+	m := benchtest.Open(t, "example.toml")
+	m.Cfg.Now = func() time.Time { return time.Date(2026, 5, 11, 16, 40, 0, 0, time.UTC) }
+	m.Cfg.Cat = catalogue.Merge(m.Cfg.Cat, &catalogue.Catalogue{People: []catalogue.Person{
+		{ID: "7", Name: "A. Builder"}, {ID: "8", Name: "C. Builder"}, {ID: "14", Name: "B. Inspector", MayInspect: true}}})
+	return m
+}
+
+// Who works is asked once, from the shop's list; each tick has the name. A hold takes another name
+// than who built, of somebody who may inspect.
+func TestWhoWorksAndWhoInspects(t *testing.T) {
+	m := shop(t)
+	work.Run(m, "")
+	if v := benchtest.View(m); m.Top() != work.WhoKind || !strings.Contains(v, "7  A. Builder") ||
+		!strings.Contains(v, "14  B. Inspector") {
+		t.Fatalf("who works is not asked:\n%s", v)
+	}
+	benchtest.Press(m, "9", "enter")
+	if m.Top() != work.WhoKind || !m.Trouble || !strings.Contains(m.Says, "9 is not in the shop's list. In it: 7 A. Builder") {
+		t.Fatalf("somebody else works: %s", m.Says)
+	}
+	benchtest.Press(m, "esc", "down", "down", "enter")
+	if m.Top() != work.RunKind || m.Says != "14  B. Inspector works" {
+		t.Fatalf("by the arrows: %s\n%s", m.Says, benchtest.View(m))
+	}
+	benchtest.GoTo(t, m, "@who works", "enter", "7", "enter") // no: it is another
+	goOn(t, m, func() bool { return work.RunSteps(m)[work.At(m)].Kind == run.HoldStep })
+	for _, s := range work.Build(m).Steps {
+		if s.By.V != "7" || s.At.V != "2026-05-11 16:40" {
+			t.Fatalf("%+v", s)
+		}
+	}
+	at := work.At(m)
+	for who, says := range map[string]string{"7": "7  A. Builder may not inspect", "8": "Who may: 14  B. Inspector",
+		"3": "is not in the shop's list", "": "needs a signature"} {
+		keys := []string{"enter", "enter", "esc"}
+		if who != "" {
+			keys = []string{who, "enter"}
+		}
+		if benchtest.Press(m, keys[:2]...); work.At(m) != at || !m.Trouble || !strings.Contains(m.Says, says) {
+			t.Errorf("signed by %q: %s", who, m.Says)
+		}
+		benchtest.Press(m, "esc")
+	}
+	benchtest.Press(m, "1", "4", "enter")
+	b := work.Build(m)
+	if work.At(m) != at+1 || b.Signed[0].By != "14" || b.TickOf(run.HoldBare).By.V != "14" || len(b.Apart) != 0 {
+		t.Errorf("%+v, %+v", b.Signed, b.Apart)
+	}
+	m.Back()
+	work.Run(m, "") // it is known who works
+	if m.Top() != work.RunKind {
+		t.Errorf("asked again:\n%s", benchtest.View(m))
+	}
+}
+
+// The one who built it may not inspect it, list or none; one who works alone says so, and that is on
+// record and on paper as a concession until the signature is taken back.
+func TestOneWhoWorksAlone(t *testing.T) {
+	m := runOf(t, "example.toml", run.HoldStep)
+	at := work.At(m)
+	benchtest.Press(m, "5", "enter")
+	if work.At(m) != at || !m.Trouble || !strings.Contains(m.Says, "5 has built it, and may not inspect it") {
+		t.Fatalf("who built it has inspected it: %s", m.Says)
+	}
+	benchtest.Press(m, "esc")
+	benchtest.GoTo(t, m, "@I work alone: sign as 5", "enter")
+	b := work.Build(m)
+	if work.At(m) != at+1 || len(b.Signed) != 1 || len(b.Apart) != 1 || b.Apart[0].By.V != "5" || b.Apart[0].Step.V != run.HoldBare ||
+		!strings.Contains(b.Apart[0].Says, "inspected by the one who built it") {
+		t.Fatalf("%+v, %+v: %s", b.Signed, b.Apart, m.Says)
+	}
+	written(t, m)
+	page, err := paper.Make(m.Sheet, paper.Meta{})
+	if err != nil || !strings.Contains(strings.ReplaceAll(string(page.HTML), "&shy;", ""), "inspected by the one who built it") {
+		t.Errorf("it is not on paper: %v", err)
+	}
+	benchtest.Press(m, "backspace")
+	benchtest.GoTo(t, m, "@not done after all", "enter", "@damaged", "enter")
+	if b := work.Build(m); len(b.Signed) != 0 || len(b.Apart) != 0 || b.Did(run.HoldBare) {
+		t.Errorf("taken back: %+v", b)
+	}
+}
+
+// Steps are listed, narrowed to what is open, ticked or of one kind, gone to by the arrows or by
+// number, and taken back with a reason. Going somewhere ticks nothing.
+func TestListOfSteps(t *testing.T) {
+	m := runOf(t, "example.toml", run.LayStep)
+	at := work.At(m)
+	before := m.H
+	benchtest.GoTo(t, m, "@all steps: ", "enter")
+	rows := func() string {
+		var out []string
+		for _, r := range m.Page(m.ListWidth()).Rows {
+			out = append(out, r.Line())
+		}
+		return strings.Join(out, "\n")
+	}
+	if text := rows(); !strings.Contains(text, "done  cut ") || !strings.Contains(text, "5  2026-05-11 16:40") ||
+		!strings.Contains(text, "hold: ring out bare") {
+		t.Errorf("the list:\n%s", text)
+	}
+	if p := m.Page(m.ListWidth()); p.Rows[m.At(p)].Key != "step "+work.RunSteps(m)[at].Key {
+		t.Errorf("it does not stand on the step in hand: %+v", p.Rows[m.At(p)].Key)
+	}
+	benchtest.GoTo(t, m, "@show", "+")
+	if text := rows(); strings.Contains(text, "done  cut") || !strings.Contains(text, "hold: ring out bare") {
+		t.Errorf("open:\n%s", text)
+	}
+	benchtest.Press(m, "+")
+	if text := rows(); !strings.Contains(text, "done  cut") || strings.Contains(text, "hold: ring out bare") {
+		t.Errorf("ticked:\n%s", text)
+	}
+	benchtest.Press(m, "-", "-", "-") // the last kind
+	if text := rows(); strings.Contains(text, "  cut ") || !strings.Contains(text, "shrink") {
+		t.Errorf("one kind:\n%s", text)
+	}
+	benchtest.GoTo(t, m, "@shrink ", "enter")
+	if s := work.RunSteps(m)[work.At(m)]; m.Top() != work.RunKind || s.Kind != run.ShrinkStep || m.H != before {
+		t.Fatalf("gone to %s on %s", s.Key, m.Top())
+	}
+	benchtest.GoTo(t, m, "@all steps: ", "1", "enter")
+	if work.At(m) != 0 || m.H != before {
+		t.Errorf("gone to step %d: %s", work.At(m)+1, m.Says)
+	}
+	for _, bad := range []string{"0", "999", "1.5"} {
+		benchtest.GoTo(t, m, "@all steps: ", bad, "enter")
+		if work.At(m) != 0 || !m.Trouble {
+			t.Errorf("gone to step %s", bad)
+		}
+		benchtest.Press(m, "esc")
+	}
+	first := work.RunSteps(m)[0]
+	benchtest.GoTo(t, m, "@all steps: ", "enter", "@show", "+", "@  cut ", ".", "@wrong length", "enter")
+	b := work.Build(m)
+	if first.In(b) || b.Steps[0].Undone.V != "wrong length" || m.Top() != work.StepsKind {
+		t.Errorf("taken back on %s: %+v", m.Top(), b.Steps[0])
+	}
+	written(t, m)
+}
