@@ -7,6 +7,7 @@ import (
 
 	"contralay/calc/query/run"
 	"contralay/model"
+	"contralay/ui/bench/board/work/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 )
@@ -107,7 +108,7 @@ func StepsPage(m *desk.Model, _ int, _ string) desk.Page {
 // stepText is a step on the list: its number, whether it is done, what it is, who and when.
 func stepText(m *desk.Model, s run.RunStep, k int, b *model.Build) string {
 	done := words.Either(s.In(b), "done", "    ")
-	text := fmt.Sprintf("%4d  %s  %s", k+1, done, stepName(m, s))
+	text := fmt.Sprintf("%4d  %s  %s", k+1, done, say.Step(m, s))
 	if all := piecesOf(m, s); !s.In(b) && len(all) > 0 {
 		n := 0
 		for _, p := range all {

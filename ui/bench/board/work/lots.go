@@ -8,6 +8,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/model"
 	"contralay/ui/bench/board/work/card"
+	"contralay/ui/bench/board/work/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 	"contralay/ui/paper"
@@ -18,15 +19,6 @@ import (
 
 // noLot is what stands for a label without a number.
 const noLot = "no number on the label"
-
-// reelWords is a reel as a person says it: "AS22759/32, 22 AWG".
-func reelWords(of string) string {
-	k := strings.LastIndexByte(of, ' ')
-	if k < 0 {
-		return of
-	}
-	return of[:k] + ", " + sizeOf(of[k+1:])
-}
 
 // lotsOf are the lots on record of a reel, or of a spool.
 func lotsOf(b *model.Build, of string) []string {
@@ -41,9 +33,9 @@ func lotsOf(b *model.Build, of string) []string {
 
 // lotCard asks for the lot of a reel.
 func lotCard(m *desk.Model, s run.RunStep) card.Card {
-	_, size, _ := strings.Cut(reelWords(s.Of), ", ")
-	c := card.Card{Title: stepName(m, s), Number: "lot", Second: size, Low: []string{reelWords(s.Of), "its label"},
-		Lines: []string{"Type the number on the label of " + reelWords(s.Of) + ", before the first wire comes off it"}}
+	_, size, _ := strings.Cut(say.Reel(s.Of), ", ")
+	c := card.Card{Title: say.Step(m, s), Number: "lot", Second: size, Low: []string{say.Reel(s.Of), "its label"},
+		Lines: []string{"Type the number on the label of " + say.Reel(s.Of) + ", before the first wire comes off it"}}
 	c.Under = "type the number on its label"
 	if all := lotsOf(build(m), s.Of); len(all) > 0 {
 		c.Lines = append(c.Lines, "written down: "+strings.Join(all, ", "))
@@ -84,7 +76,7 @@ func putLot(m *desk.Model, b *model.Build, of, lot string) {
 func lotRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	row := desk.Row{Key: "done", Does: "type", Text: "the lot of this reel: type it",
 		Detail: "Digits or letters, then Enter: what the label says",
-		Field:  lotField(s.Of, "lot of "+reelWords(s.Of), func(m *desk.Model) { tick(m, nil) })}
+		Field:  lotField(s.Of, "lot of "+say.Reel(s.Of), func(m *desk.Model) { tick(m, nil) })}
 	if len(lotsOf(b, s.Of)) > 0 {
 		row.Text, row.Does, row.Detail = "done, next; or another lot: type it", "done", "Enter goes on. Digits: one more lot of this reel"
 		row.Enter = func(m *desk.Model) { tick(m, nil) }

@@ -9,6 +9,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/ui/bench/board/work/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
@@ -35,7 +36,7 @@ func openPoints(m *desk.Model) []point {
 	}
 	for k, s := range steps {
 		if !s.In(b) {
-			out = append(out, point{"not done: " + stepName(m, s), k})
+			out = append(out, point{"not done: " + say.Step(m, s), k})
 		}
 	}
 	out = append(out, outOfLimits(m)...)
@@ -101,7 +102,7 @@ func outOfLimits(m *desk.Model) []point {
 				continue
 			}
 			if result, last := p.Check.Result(b, s.Key); result == run.Failed {
-				out = append(out, point{"out of limits: " + p.Check.Name + ": " + readSays(p.Check, last), k})
+				out = append(out, point{"out of limits: " + p.Check.Name + ": " + say.Read(p.Check, last), k})
 			}
 		}
 		if s.Kind != run.LayStep && s.Kind != run.BuildUpStep {
@@ -109,7 +110,7 @@ func outOfLimits(m *desk.Model) []point {
 		}
 		e, read := explained(m, s, b.ReadingOf(s.Of, s.Layer))
 		if read && (e.Told == run.TooThick || e.Told == run.TooThin) && !decided(b, s.Key) {
-			out = append(out, point{fmt.Sprintf("out of limits: %s measures %s, and nobody has decided on it", layerName(s),
+			out = append(out, point{fmt.Sprintf("out of limits: %s measures %s, and nobody has decided on it", say.Layer(s),
 				m.Sys.Fine(e.ReadMM)), k})
 		}
 	}

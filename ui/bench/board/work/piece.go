@@ -3,12 +3,11 @@ package work
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"contralay/calc/query/run"
 	"contralay/model"
+	"contralay/ui/bench/board/work/say"
 	"contralay/ui/bench/desk"
-	"contralay/ui/bench/words"
 )
 
 // The run goes piece by piece. Enter does the piece in hand, + the group that it is of, Backspace
@@ -138,7 +137,7 @@ func tick(m *desk.Model, f func(b *model.Build)) {
 		next(m, "it was done already")
 		return
 	}
-	says := "done: " + stepName(m, s)
+	says := "done: " + say.Step(m, s)
 	m.Change(edited(m, func(b *model.Build) {
 		if f != nil {
 			f(b)
@@ -175,7 +174,7 @@ func tickPiece(m *desk.Model) {
 		}
 		return
 	}
-	says := pieceName(m, s, p)
+	says := say.Piece(m, s, p)
 	m.Change(edited(m, func(b *model.Build) { s.Begin(b, all, []run.Piece{p}, facts(m), now(m), r.who) }), says)
 	if m.Trouble {
 		return
@@ -209,7 +208,7 @@ func tickGroup(m *desk.Model, by int) {
 		m.Refuse("type the number on the label, or take the row that says it has none")
 		return
 	}
-	says := "ticked: " + groupName(m, s, p, len(group))
+	says := "ticked: " + say.Group(m, s, p, len(group))
 	m.Change(edited(m, func(b *model.Build) {
 		for _, item := range group {
 			of := steps[item.Step]
@@ -244,84 +243,4 @@ func odd(m *desk.Model, s run.RunStep) bool {
 		return true
 	}
 	return false
-}
-
-// stepName is a step in a few words.
-func stepName(m *desk.Model, s run.RunStep) string {
-	switch s.Kind {
-	case run.CutStep:
-		return fmt.Sprintf("cut %d x %s %s %s", len(s.Cut.Wires), m.Sys.AtLeast(s.Cut.CutMM), m.Sys.Name(), sizeOf(s.Cut.Size))
-	case run.MakeStep:
-		return "make up " + s.Of
-	case run.LayStep:
-		return layerName(s)
-	case run.BuildUpStep:
-		return layerName(s) + " built up"
-	case run.JoinStep:
-		return "splice " + s.Of
-	case run.ThreadStep:
-		return "thread " + string(s.Put.What) + " of " + s.Of
-	case run.WindStep:
-		return "wind " + string(s.Put.What) + " of " + s.Of
-	case run.ShrinkStep:
-		return "shrink " + string(s.Put.What) + " of " + s.Of
-	case run.PinStep:
-		return "contacts of " + s.Of
-	case run.GlueStep:
-		return "adhesive, " + s.Of
-	case run.LotStep:
-		return "lot of " + reelWords(s.Of)
-	case run.PullStep:
-		return "pull samples of " + s.Of
-	}
-	if s.Key == run.HoldStops {
-		return "hold: open stops"
-	}
-	return "hold: " + s.Name
-}
-
-// layerName is the layer of a step: "T1 layer 2".
-func layerName(s run.RunStep) string {
-	if s.Layer == 0 {
-		return s.Of + " centre"
-	}
-	return fmt.Sprintf("%s layer %d", s.Of, s.Layer)
-}
-
-// pieceName is what was done of a piece.
-func pieceName(m *desk.Model, s run.RunStep, p run.Piece) string {
-	switch {
-	case p.Check.Kind != run.NoCheck:
-		return passes(p.Check)
-	case s.Kind == run.CutStep:
-		return p.ID + " is cut"
-	case s.Kind == run.LayStep:
-		return p.ID + " is on " + layerName(s)
-	case p.ID == "":
-		return "a plug is in " + s.Of + " " + p.Cavity
-	case len(p.Wires) == 0:
-		return "the drain of " + p.Drain + " is in " + s.Of + " " + p.Cavity
-	}
-	return p.ID + " is in " + s.Of + " " + p.Cavity
-}
-
-// groupName is what + ticks: n pieces, or tubes, are still open.
-func groupName(m *desk.Model, s run.RunStep, p run.Piece, n int) string {
-	switch s.Kind {
-	case run.CutStep:
-		w := &m.H.Wires[m.Sheet.Index.Wire[p.ID]]
-		return words.Plural(n, "wire", "wires") + " off the spool " + sizeOf(w.Size) + " " + model.ColourWords(w.Colour.V)
-	case run.LayStep:
-		return layerName(s) + ", all of it"
-	case run.PinStep:
-		return s.Of + ", " + words.Plural(n, "cavity", "cavities")
-	case run.HoldStep:
-		end, _, _ := strings.Cut(p.Check.From, ":")
-		return words.Plural(n, "net", "nets") + " that begin at " + end
-	case run.PullStep:
-		return words.Plural(n, "sample", "samples") + " of " + s.Of
-	case run.ThreadStep, run.ShrinkStep:
-		return words.Plural(n, "part", "parts") + " from " + s.Put.From
-	}
-	return stepName(m, s)
 }

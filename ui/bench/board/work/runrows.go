@@ -7,9 +7,9 @@ import (
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/ui/bench/board/work/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
-	"contralay/ui/paper"
 )
 
 func leaveRow(m *desk.Model) desk.Row {
@@ -115,8 +115,8 @@ func groupWord(s run.RunStep) string {
 // pieceRow does the piece in hand.
 func pieceRow(m *desk.Model, s run.RunStep, p run.Piece) desk.Row {
 	n := len(run.Group(m.Sheet, runSteps(m), build(m), state(m).at, p))
-	row := desk.Row{Key: "done", Does: "next", Text: pieceName(m, s, p) + ": next", Enter: tickPiece,
-		Detail: "Enter ticks this one. + ticks " + groupName(m, s, p, n)}
+	row := desk.Row{Key: "done", Does: "next", Text: say.Piece(m, s, p) + ": next", Enter: tickPiece,
+		Detail: "Enter ticks this one. + ticks " + say.Group(m, s, p, n)}
 	if s.Kind == run.LayStep {
 		row.Field = odField(m, s)
 		row.Detail += ". Digits: measured OD"
@@ -132,7 +132,7 @@ func notDoneRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 		return nil // a test that was made is made again, and the last one counts
 	}
 	if is && s.Has(b, p) && (s.Kind == run.CutStep || !s.In(b)) {
-		return []desk.Row{notDoneRow("take it back: "+pieceName(m, s, p), func(b *model.Build, reason string) {
+		return []desk.Row{notDoneRow("take it back: "+say.Piece(m, s, p), func(b *model.Build, reason string) {
 			if s.Kind == run.CutStep {
 				b.Undo(p.Key, reason)
 				return
@@ -290,16 +290,3 @@ func againRow(m *desk.Model, s run.RunStep) desk.Row {
 			return nil
 		}}}
 }
-
-// coverWhere is where a cover lies; "" of a part that is no cover.
-func coverWhere(m *desk.Model, s run.RunStep) string {
-	i, ok := m.Sheet.Index.Branch[s.Of]
-	if !ok {
-		return ""
-	}
-	return fmt.Sprintf("from %s to %s %s, measured from %s", m.Sys.Length(s.Put.FromMM), m.Sys.Length(s.Put.ToMM), m.Sys.Name(),
-		m.H.Branches[i].From)
-}
-
-// sizeOf is a size as it is said.
-func sizeOf(size string) string { return paper.Size(&model.Wire{Size: size}) }

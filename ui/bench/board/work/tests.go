@@ -9,6 +9,7 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/board/work/card"
+	"contralay/ui/bench/board/work/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 )
@@ -17,87 +18,19 @@ import (
 // out of its limit is a hold of its own, until it is mended and tested again, or somebody with a
 // name decides that it stays.
 
-// passes is a test that has passed, as a row says it.
-func passes(c run.Check) string {
-	switch c.Kind {
-	case run.Rings:
-		return c.From + " rings to " + c.To
-	case run.Silent:
-		return c.From + " rings to nothing"
-	case run.Pulled:
-		return fmt.Sprintf("sample %d held", c.Sample)
-	case run.Isolated:
-		return "isolation of " + c.From
-	}
-	return "drop of " + c.Name
-}
-
-// limitSays is what a test must read.
-func limitSays(c run.Check) string {
-	if c.Limit <= 0 {
-		return "no limit is known: see its maker's sheet"
-	}
-	says := fmt.Sprintf("%s %s %s", words.Either(c.AtLeast(), "at least", "at most"), figure(c.Limit), c.Unit())
-	if c.Expect > 0 {
-		says += fmt.Sprintf(", the sheet has %s", figure(c.Expect))
-	}
-	return says
-}
-
-// figure is a reading or a limit: three decimals below 10, one below 100.
-func figure(v float64) string {
-	switch {
-	case v < 10:
-		return unit.Fixed(v, 3)
-	case v < 100:
-		return unit.Fixed(v, 1)
-	}
-	return unit.Fixed(v, 0)
-}
-
-// resultSays is what the last test of it came to; "" where none was made.
-func resultSays(c run.Check, result run.Result, t model.Test) string {
-	read := readSays(c, t)
-	switch result {
-	case run.Failed:
-		return "OUT OF LIMITS: " + read + ". Mend it and test again"
-	case run.Conceded:
-		return "out of limits, and kept: " + read
-	case run.Passed:
-		if read == "" {
-			return "passed"
-		}
-		return "passed: " + read
-	}
-	return ""
-}
-
-// readSays is what a test read, or the fault it found; "" where it passed without a number.
-func readSays(c run.Check, t model.Test) string {
-	if t.Fault.Set {
-		return t.Fault.V
-	}
-	for _, o := range []model.Opt[float64]{t.Ohm, t.Megohm, t.Volt, t.Newton} {
-		if o.Set {
-			return fmt.Sprintf("read %s %s", figure(o.V), c.Unit())
-		}
-	}
-	return ""
-}
-
 // testCard is one test.
 func testCard(m *desk.Model, s run.RunStep, p run.Piece, k int) card.Card {
 	c := p.Check
 	result, last := c.Result(build(m), s.Key)
 	of := fmt.Sprintf("%d of %d", k+1, len(piecesOf(m, s)))
-	out := card.Card{Title: stepName(m, s) + ", " + of, Number: p.ID, Bar: marksOf(m, s, k, ""), Under: limitSays(c)}
+	out := card.Card{Title: say.Step(m, s) + ", " + of, Number: p.ID, Bar: marksOf(m, s, k, ""), Under: say.Limit(c)}
 	if w, is := m.Sheet.Index.Wire[p.ID]; is {
 		out.Colour = m.H.Wires[w].Colour.V
 	}
 	switch c.Kind {
 	case run.Rings:
 		out.Low = []string{c.From, c.To}
-		out.Lines = []string{c.From + " must ring to " + c.To, limitSays(c)}
+		out.Lines = []string{c.From + " must ring to " + c.To, say.Limit(c)}
 		if len(c.Via) > 1 {
 			out.More = []string{"by way of " + strings.Join(c.Via, ", ")}
 		}
@@ -108,7 +41,7 @@ func testCard(m *desk.Model, s run.RunStep, p run.Piece, k int) card.Card {
 	case run.Isolated:
 		out.Number, out.Low = c.From, []string{of, "isolation"}
 		out.Lines = []string{"isolation of the nets that begin at " + c.From + ", against every other, shields and shells",
-			limitSays(c)}
+			say.Limit(c)}
 	case run.Drops:
 		out.Number, out.Colour, out.Low = c.Name, "", []string{of, "loaded drop"}
 		name := ""
@@ -117,13 +50,13 @@ func testCard(m *desk.Model, s run.RunStep, p run.Piece, k int) card.Card {
 		}
 		out.Lines = []string{strings.TrimSpace("switch its load on: "+name) +
 			", the drop of wire " + strings.Join(c.Via, ", ") + " and back",
-			limitSays(c)}
+			say.Limit(c)}
 	case run.Pulled:
 		out.Number, out.Low = fmt.Sprintf("pull %d", c.Sample), []string{of, "sample"}
-		out.Lines = []string{strings.Join(append([]string{s.Of}, crimpParts(m, s.Crimp)...), ", "), limitSays(c)}
-		out.Under = strings.Join(append([]string{limitSays(c)}, crimpParts(m, s.Crimp)...), ", ")
+		out.Lines = []string{strings.Join(append([]string{s.Of}, say.CrimpParts(m, s.Crimp)...), ", "), say.Limit(c)}
+		out.Under = strings.Join(append([]string{say.Limit(c)}, say.CrimpParts(m, s.Crimp)...), ", ")
 	}
-	if says := resultSays(c, result, last); says != "" {
+	if says := say.Result(c, result, last); says != "" {
 		out.Lines = append([]string{says}, out.Lines...)
 		out.Under = says
 	}
@@ -133,16 +66,17 @@ func testCard(m *desk.Model, s run.RunStep, p run.Piece, k int) card.Card {
 // testRow makes one test: Enter passes it where no number is asked, digits are what was read.
 func testRow(m *desk.Model, s run.RunStep, p run.Piece) desk.Row {
 	c := p.Check
-	row := desk.Row{Key: "done", Does: "passes", Text: passes(c) + ": next",
+	row := desk.Row{Key: "done", Does: "passes", Text: say.Passes(c) + ": next",
 		Detail: "Enter: it passes. Digits: what the meter reads, " + c.Unit(), Enter: tickPiece, Field: readingField(s, p)}
 	if c.NeedsReading() {
-		row.Text, row.Does, row.Detail = passes(c)+": type the reading", "type", "Digits, then Enter: what the instrument reads, "+c.Unit()
+		row.Text, row.Does = say.Passes(c)+": type the reading", "type"
+		row.Detail = "Digits, then Enter: what the instrument reads, " + c.Unit()
 	}
 	if c.Kind == run.Silent {
 		row.Field, row.Detail = nil, "Enter: it rings to nothing"
 	}
 	if result, _ := c.Result(build(m), s.Key); result == run.Failed {
-		row.Text, row.Does = "test it again: "+passes(c), "passes"
+		row.Text, row.Does = "test it again: "+say.Passes(c), "passes"
 	}
 	return row
 }
@@ -150,7 +84,7 @@ func testRow(m *desk.Model, s run.RunStep, p run.Piece) desk.Row {
 // readingField takes the reading of a test.
 func readingField(s run.RunStep, p run.Piece) *desk.Field {
 	c := p.Check
-	return &desk.Field{Label: passes(c), Unit: c.Unit(), Number: true, Set: func(m *desk.Model, text string) error {
+	return &desk.Field{Label: say.Passes(c), Unit: c.Unit(), Number: true, Set: func(m *desk.Model, text string) error {
 		v, err := unit.ParseNumber(text)
 		if err != nil {
 			return err
@@ -186,11 +120,11 @@ func record(m *desk.Model, s run.RunStep, p run.Piece, read model.Opt[float64], 
 	}
 	result, last := c.Result(build(m), s.Key)
 	if result == run.Failed {
-		m.Refuse("out of limits: " + readSays(c, last) + ", " + limitSays(c))
+		m.Refuse("out of limits: " + say.Read(c, last) + ", " + say.Limit(c))
 		return
 	}
 	onward(m)
-	m.Tell(passes(c))
+	m.Tell(say.Passes(c))
 }
 
 // faults are what may be wrong with what is tested without a number.
@@ -208,7 +142,7 @@ func testRows(m *desk.Model, s run.RunStep, p run.Piece, b *model.Build) []desk.
 				if err != nil {
 					return err
 				}
-				d := model.Deviation{At: c.Name, Says: readSays(c, last) + ", " + limitSays(c),
+				d := model.Deviation{At: c.Name, Says: say.Read(c, last) + ", " + say.Limit(c),
 					Step: model.Some(s.Key), By: model.Some(who.ID)}
 				if on := now(m); on != "" {
 					d.On = model.Some(on)
@@ -237,9 +171,9 @@ func instrumentRow(m *desk.Model, kind run.CheckKind) desk.Row {
 		}
 		state(m).instrument[kind] = id
 		m.Unput()
-		m.Tell("read on " + instrumentSays(m, id) + " from here on")
+		m.Tell("read on " + say.Instrument(m, id) + " from here on")
 	}
-	row := desk.Row{Key: "instrument", Text: "instrument  " + words.OrDash(instrumentSays(m, state(m).instrument[kind])),
+	row := desk.Row{Key: "instrument", Text: "instrument  " + words.OrDash(say.Instrument(m, state(m).instrument[kind])),
 		Detail: "Enter: what it is read on from here on"}
 	typed := &desk.Field{Label: "instrument", Set: func(m *desk.Model, text string) error {
 		use(m, text)
@@ -253,26 +187,10 @@ func instrumentRow(m *desk.Model, kind run.CheckKind) desk.Row {
 		m.Open(desk.ChooseScreen("instrument", func(*desk.Model) bool { return true }, func(m *desk.Model) []desk.Choice {
 			var all []desk.Choice
 			for _, i := range m.Cfg.Cat.Instruments {
-				all = append(all, desk.Choice{Value: i.ID, Says: instrumentSays(m, i.ID)})
+				all = append(all, desk.Choice{Value: i.ID, Says: say.Instrument(m, i.ID)})
 			}
 			return all
 		}, func(m *desk.Model) string { return state(m).instrument[kind] }, use, nil))
 	}
 	return row
-}
-
-// instrumentSays is an instrument with the day its calibration ends, and whether that is past.
-func instrumentSays(m *desk.Model, id string) string {
-	i, known := m.Cfg.Cat.Instrument(id)
-	if !known {
-		return id
-	}
-	says := strings.TrimSpace(i.ID + " " + i.What + " " + i.Serial)
-	if i.Due != "" {
-		says += ", due " + i.Due
-		if m.Cfg.Now != nil && m.Cfg.Now().Format("2006-01-02") > i.Due {
-			says += ": OVERDUE"
-		}
-	}
-	return says
 }
