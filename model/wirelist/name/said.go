@@ -75,7 +75,7 @@ func (r *Recipe) Of(k TableKey, alike int) int {
 			like, only = like+1, i
 		}
 	}
-	if like == 1 && alike == 1 {
+	if like == 1 && alike == 1 && r.Tables[only].Key.Nth == 1 {
 		return only
 	}
 	return -1

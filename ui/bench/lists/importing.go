@@ -112,7 +112,7 @@ func ImportPage(m *desk.Model, w int, _ string) desk.Page {
 		}
 	}
 	p.Rows = append(append(p.Rows, tableRows(m, in, w)...), unitRowOf(m, in))
-	p.Rows = append(p.Rows, recipeRow(m, in))
+	p.Rows = append(p.Rows, recipeRow(in), useRow())
 	if in.Err == nil {
 		for _, t := range in.Rep.Lines() {
 			mark := ""
@@ -216,24 +216,4 @@ func unitRowOf(m *desk.Model, in *importing) desk.Row {
 			opened(m).list = readList(m, n)
 			m.Tell("lengths without a unit: " + words.OrDash(v))
 		}}
-}
-
-// recipeRow keeps what was said for the next list of the kind.
-func recipeRow(m *desk.Model, in *importing) desk.Row {
-	n := len(in.Recipe.Columns) + len(in.Recipe.Tables) + len(in.Recipe.Sheets)
-	return desk.Row{Key: "recipe", Text: fmt.Sprintf("keep as a recipe: %s", words.Plural(n, "choice", "choices")),
-		Detail: "Type a file name. contralay import --recipe uses it the next time",
-		Field: &desk.Field{Label: "recipe, file name", Set: func(m *desk.Model, text string) error {
-			if m.Cfg.WriteNew == nil {
-				return fmt.Errorf("no file can be written here")
-			}
-			if text == "" {
-				return fmt.Errorf("type the name of a file")
-			}
-			if err := m.Cfg.WriteNew(text, in.Recipe.Encode()); err != nil {
-				return err
-			}
-			m.Tell("kept in " + text)
-			return nil
-		}}}
 }

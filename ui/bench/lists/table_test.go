@@ -212,3 +212,49 @@ func TestSheetLeftOut(t *testing.T) {
 		t.Errorf("%d wires of %d", len(in.H.Wires), all)
 	}
 }
+
+// What was said of a list is kept, and reads its next revision the same, in one undo.
+func TestRecipeKeptAndUsed(t *testing.T) {
+	files := map[string]string{"a.csv": "Issue A,,\nQx,Vz,Wk\n1,Feed,red\n2,Ground,black\n",
+		"b.csv": "Issue B,,\nQx,Vz,Wk\n1,Feed,red\n2,Ground,black\n3,Horn,blue\n"}
+	m := listed(t, "x.csv", files["a.csv"])
+	m.Cfg.ListBytes = func(path string) ([]byte, error) { return []byte(files[path]), nil }
+	m.Cfg.WriteNew = func(path string, text []byte) error { files[path] = string(text); return nil }
+	if err := taken(m, "a.csv"); err != nil {
+		t.Fatal(err)
+	}
+	openTable(t, m, 0)
+	for n, f := range []wirelistname.Field{wirelistname.FieldPin, wirelistname.FieldSignal} {
+		for lists.Taking(m).Found[0].Reading().Block.Cols[n].Field != f {
+			columnOf(t, m, []string{"Qx", "Vz"}[n]).Step(m, 1)
+		}
+	}
+	if err := row(t, m, "connector").Field.Set(m, "P9"); err != nil {
+		t.Fatal(err)
+	}
+	benchtest.Press(m, "esc")
+	if err := row(t, m, "recipe").Field.Set(m, "kept.toml"); err != nil {
+		t.Fatal(err)
+	}
+	if err := taken(m, "b.csv"); err != nil {
+		t.Fatal(err)
+	}
+	before := len(lists.Taking(m).H.Wires)
+	row(t, m, "use").Enter(m)
+	asked := m.Entry
+	m.Entry = nil
+	if err := asked.Set(m, "kept.toml"); err != nil {
+		t.Fatal(err)
+	}
+	if w, there := wireOf(m, "P9:3"); !there || w.Signal.V != "Horn" || len(lists.Taking(m).H.Wires) != 3 {
+		t.Errorf("%+v:\n%s", w, benchtest.View(m))
+	}
+	benchtest.Press(m, "backspace")
+	if n := len(lists.Taking(m).H.Wires); n != before || len(lists.Taking(m).Recipe.Tables) != 0 {
+		t.Errorf("%d wires, before %d", n, before)
+	}
+	files["bad.toml"] = "tables = 1"
+	if err := asked.Set(m, "bad.toml"); err == nil || len(lists.Taking(m).H.Wires) != before {
+		t.Errorf("a broken recipe was taken: %v", err)
+	}
+}
