@@ -32,7 +32,11 @@ func importLists(names []string, o options, w world) (int, error) {
 		if err != nil {
 			return usage, err
 		}
-		return ok, print(w.out, strings.Join(onOneLine(wirelist.Explain(tables)), "\n")+"\n")
+		r, err := recipeOf(o)
+		if err != nil {
+			return usage, err
+		}
+		return ok, print(w.out, strings.Join(onOneLine(wirelist.Explain(tables, r)), "\n")+"\n")
 	}
 	if (o.folder == "") == (o.against == "") {
 		return usage,
@@ -124,18 +128,25 @@ func tablesOf(names []string, w world) ([]table.Table, error) {
 func importTables(tables []table.Table, names []string, o options, cat *catalogue.Catalogue) (model.Harness, report.Report, error) {
 	opt := draft.Options{NoEnds: o.noEnds, Unit: value.LengthUnit(o.unit), Spec: o.spec, Sheets: o.sheets, Catalogue: cat,
 		Name: strings.TrimSuffix(filepath.Base(names[0]), filepath.Ext(names[0]))}
-	if o.recipe != "" {
-		text, err := file.Bytes(o.recipe, "the recipe", mostRecipe)
-		if err != nil {
-			return model.Harness{}, report.Report{}, err
-		}
-		r, err := wirelistname.DecodeRecipe(o.recipe, text)
-		if err != nil {
-			return model.Harness{}, report.Report{}, err
-		}
-		opt.Recipe = &r
+	r, err := recipeOf(o)
+	if err != nil {
+		return model.Harness{}, report.Report{}, err
 	}
+	opt.Recipe = r
 	return wirelist.Import(tables, opt)
+}
+
+// recipeOf is the recipe that was asked for; nil where none was.
+func recipeOf(o options) (*wirelistname.Recipe, error) {
+	if o.recipe == "" {
+		return nil, nil
+	}
+	text, err := file.Bytes(o.recipe, "the recipe", mostRecipe)
+	if err != nil {
+		return nil, err
+	}
+	r, err := wirelistname.DecodeRecipe(o.recipe, text)
+	return &r, err
 }
 
 func isHarness(name string) bool { return strings.EqualFold(filepath.Ext(name), ".toml") }

@@ -6,36 +6,56 @@ import (
 
 	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
-// Explain says of each table in some lists how it can be read, the best way first, with the share of the table that
-// the way explains and what it takes each column for.
-func Explain(tables []table.Table) (lines []string) {
-	h := shape.Headings{Words: name.Vocabulary()}
+// Explain says of each table in some lists how it can be read, the way that is taken first, with the share of the table that
+// the way explains and what it takes each column for. A recipe may be nil.
+func Explain(tables []table.Table, recipe *name.Recipe) (lines []string) {
+	h := shape.Headings{Words: name.Vocabulary(), Recipe: recipe.OfColumns()}
 	for _, t := range tables {
-		found, over := block.Find(h, shape.WithoutStruckRows(t))
-		for _, b := range found {
-			at := table.Place{File: t.File, Sheet: t.Sheet, Row: b.Line()}
-			lines = append(lines, at.String()+": "+headsOf(&b))
-			for k, r := range reading.Of(h, b) {
-				lead := "  taken for"
-				switch {
-				case k > 0:
-					lead = "  else for"
-				case !r.Wires:
-					lead = "  left out, taken for"
-				}
-				lines = append(lines, fmt.Sprintf("%s %s, %.0f %%; %s", lead, r.Kind, 100*min(r.Score, 1), strings.Join(r.Because, "; ")))
+		if recipe.LeavesOut(t.Sheet) {
+			lines = append(lines, table.Place{File: t.File, Sheet: t.Sheet}.String()+": left out by the recipe")
+			continue
+		}
+		found, over := tablesIn(h, recipe, &t)
+		for i := range found {
+			if !found[i].Loose {
+				lines = append(lines, found[i].explain()...)
 			}
 		}
 		for _, r := range over {
 			at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
 			lines = append(lines, at.String()+": of no table: "+table.Short(shape.RowText(r.Cells)))
 		}
+	}
+	return lines
+}
+
+// explain says how one table can be read.
+func (f *Found) explain() []string {
+	lines := []string{f.Place.String() + ": " + headsOf(&f.Block)}
+	say := func(lead string, k int) {
+		r := f.Readings[k]
+		lines = append(lines, fmt.Sprintf("%s %s, %.0f %%; %s", lead, f.Names[k], 100*min(r.Score, 1), strings.Join(r.Because, "; ")))
+	}
+	lead := "  taken for"
+	switch {
+	case f.Said.LeftOut:
+		lead = "  left out by the recipe, else for"
+	case !f.Reading().Wires:
+		lead = "  left out, taken for"
+	}
+	say(lead, f.Chosen)
+	for k := range f.Readings {
+		if k != f.Chosen {
+			say("  else for", k)
+		}
+	}
+	for _, odd := range f.Odd {
+		lines = append(lines, "  the recipe does not fit: "+odd)
 	}
 	return lines
 }

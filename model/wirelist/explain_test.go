@@ -15,7 +15,7 @@ func TestExplain(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	lines := wirelist.Explain(tables)
+	lines := wirelist.Explain(tables, nil)
 	if len(lines) < 4 || !strings.HasPrefix(lines[0], "a.md, row 3: Cave rover, hatch plate: Pin | Circuit") ||
 		!strings.HasPrefix(lines[1], "  taken for cavities of a bulkhead between two ends, ") || !strings.Contains(lines[1],
 		"Pin through") ||
@@ -23,7 +23,7 @@ func TestExplain(t *testing.T) {
 		t.Errorf("%s", strings.Join(lines, "\n"))
 	}
 	tables, _ = table.Read("b.csv", []byte("Item,Qty,Price\nPlug,2,4.10\nPin,30,0.12\n"), table.Limits{})
-	if all := strings.Join(wirelist.Explain(tables), "\n"); !strings.Contains(all, "left out, taken for a list of parts") {
+	if all := strings.Join(wirelist.Explain(tables, nil), "\n"); !strings.Contains(all, "left out, taken for a list of parts") {
 		t.Error(all)
 	}
 }

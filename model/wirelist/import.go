@@ -48,6 +48,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	}
 	tables = withoutSheetColumns(im, tables)
 	h := shape.Headings{Words: name.Vocabulary(), Recipe: im.Opt.Recipe.OfColumns(), NoEnds: im.Opt.NoEnds}
+	met := map[int]bool{}
 	for i := range tables {
 		if o := slices.IndexFunc(tables[:i], func(t table.Table) bool { return sameRows(t.Rows, tables[i].Rows) }); o >= 0 &&
 			len(tables[i].Rows) > 0 {
@@ -55,9 +56,13 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 				table.Place{File: tables[o].File, Sheet: tables[o].Sheet}.String(), "read once")
 			continue
 		}
-		readTable(im, h, &tables[i])
+		readTable(im, h, &tables[i], met)
 	}
+	sayUnmet(im, tables, met)
 	if im.Pages == 0 {
+		if err := allLeftOut(tables, met, im.Opt.Recipe); err != nil {
+			return model.Harness{}, report.Report{}, err
+		}
 		return model.Harness{}, report.Report{}, noHeader(tables, im.Rep.Findings)
 	}
 	if im.Rows == 0 {
@@ -172,44 +177,64 @@ func noRows(tables []table.Table, empty bool) error {
 	return e
 }
 
-// readTable reads one sheet.
-func readTable(im *draft.Importer, h shape.Headings, t *table.Table) {
+// readTable reads one sheet; met takes in what the recipe says of its tables.
+func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int]bool) {
+	place := table.Place{File: t.File, Sheet: t.Sheet}
+	if im.Opt.Recipe.LeavesOut(t.Sheet) {
+		im.Say(report.Note, "sheet left out", place, "", "as was said")
+		return
+	}
 	if t.Hidden && !slices.Contains(im.Opt.Sheets, t.Sheet) {
-		im.Say(report.Warn, "hidden sheet", table.Place{File: t.File, Sheet: t.Sheet}, "", "left out; named as a sheet it is read")
+		im.Say(report.Warn, "hidden sheet", place, "", "left out; named as a sheet it is read")
 		return
 	}
 	row.SayOdd(im, t)
 	row.StruckAndHidden(im, t)
-	found, over := block.Find(h, shape.WithoutStruckRows(*t))
-	var wires []reading.Reading
-	for _, b := range found {
-		if len(b.Rows) == 0 && len(b.Head) == 0 {
-			continue
+	found, over := tablesIn(h, im.Opt.Recipe, t)
+	var wires []*Found
+	none := true
+	for i := range found {
+		f := &found[i]
+		if f.at >= 0 {
+			met[f.at] = true
 		}
-		all := reading.Of(h, b)
-		if best := all[0]; best.Wires {
-			wires = append(wires, best)
-			if len(all) > 1 && all[1].Wires && best.Score-all[1].Score < nearScore && !best.Same(all[1]) {
-				im.Say(report.Warn, "could be read in two ways", table.Place{File: t.File, Sheet: t.Sheet, Row: b.Line()},
-					best.Kind+", or "+all[1].Kind, "taken for the first; say what a column means if it is the other")
-			}
-		} else {
-			leftOut(im, t, &b, best)
+		f.say(im)
+		none = none && f.Loose
+		switch {
+		case f.Loose || f.Said.LeftOut:
+		case f.Wires():
+			wires = append(wires, f)
+			f.sayNear(im)
+		default:
+			leftOut(im, t, &f.Block, f.Reading())
 		}
 	}
-	if len(wires) == 0 && len(found) == 0 && len(over) > 0 {
+	if none && len(over) > 0 {
 		im.Say(report.Note, "sheet without headings", table.Place{File: t.File, Sheet: t.Sheet, Row: over[0].Line}, "", "left out")
 		over = nil
 	}
 	for _, r := range over {
 		im.Say(report.Note, "text of no table", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, shape.RowText(r.Cells), "left out")
 	}
-	for _, r := range wires {
+	for _, f := range wires {
+		r := f.Reading()
 		im.Pages++
 		if im.Opt.Recipe != nil && im.Opt.Recipe.Language != "" {
 			r.Block.Lang = im.Opt.Recipe.Language
 		}
 		row.Read(im, r.Block, len(wires) == 1)
+	}
+}
+
+// sayNear says where the next best reading of a table is nearly as good as the one that is taken, and nobody chose.
+func (f *Found) sayNear(im *draft.Importer) {
+	if f.Said.Reading != "" || len(f.Readings) < 2 {
+		return
+	}
+	best, next := f.Readings[0], f.Readings[1]
+	if next.Wires && best.Score-next.Score < nearScore && !best.Same(next) {
+		im.Say(report.Warn, "could be read in two ways", f.Place, best.Kind+", or "+next.Kind,
+			"taken for the first; say what a column means if it is the other")
 	}
 }
 

@@ -26,6 +26,8 @@ type Recipe struct {
 	Spec      string           // of wires that state none, AWG
 	Metric    string           // of wires that state none, mm²
 	Connector string           // of a pin table that names none
+	Sheets    []string         // sheets of a workbook that are left out
+	Tables    []TableSaid      // what is said about single tables
 
 	Colours map[string]string // words of colours that the program does not have, and what they are in English
 }
@@ -57,26 +59,13 @@ func DecodeRecipe(name string, data []byte) (Recipe, error) {
 		var err error
 		switch key {
 		case "columns":
-			columns, ok := raw[key].(map[string]any)
-			if !ok {
-				return Recipe{}, refuse(key, "is no table", `headings and their meanings, "Ader" = "wire"`)
-			}
-			r.Columns = map[string]Field{}
-			for _, head := range slices.Sorted(maps.Keys(columns)) {
-				meant, _ := columns[head].(string)
-				if !slices.Contains(Fields(), Field(meant)) {
-					return Recipe{}, refuse("columns."+strconv.Quote(head), fmt.Sprintf("%v is no meaning", columns[head]), fieldList())
-				}
-				if n, numbered := strings.CutPrefix(head, "#"); numbered && n != "" {
-					if k, err := strconv.Atoi(n); err != nil || k < 1 || k > table.DefaultLimits().Columns {
-						return Recipe{}, refuse("columns."+strconv.Quote(head), "is no column",
-							fmt.Sprintf("#1 to #%d, or a heading", table.DefaultLimits().Columns))
-					}
-				}
-				r.Columns[head] = Field(meant)
-			}
+			r.Columns, err = decodeColumns(raw[key], refuse, key)
 		case "colours":
 			r.Colours, err = colourWords(raw[key], refuse)
+		case "table":
+			r.Tables, err = decodeTables(raw[key], refuse)
+		case "sheets_left_out":
+			r.Sheets, err = texts(raw[key], refuse, key)
 		case "header_row":
 			n, ok := raw[key].(int64)
 			if !ok || n < 0 || n > 1_000_000 {
@@ -98,7 +87,8 @@ func DecodeRecipe(name string, data []byte) (Recipe, error) {
 		case "connector":
 			r.Connector, err = oneLine(raw[key], refuse, key)
 		default:
-			err = refuse(key, "unknown key", "colours, columns, connector, decimal, header_row, language, length_unit, spec, spec_metric")
+			err = refuse(key, "unknown key", "colours, columns, connector, decimal, header_row, language, length_unit, sheets_left_out, spec, "+
+				"spec_metric, table")
 		}
 		if err != nil {
 			return Recipe{}, err
@@ -203,6 +193,9 @@ func (r Recipe) Encode() []byte {
 	text("spec", r.Spec)
 	text("spec_metric", r.Metric)
 	text("connector", r.Connector)
+	if len(r.Sheets) > 0 {
+		fmt.Fprintf(&b, "sheets_left_out = %s\n", quoteList(r.Sheets))
+	}
 	if r.Colours != nil {
 		b.WriteString("\n[colours]\n")
 		for _, word := range slices.Sorted(maps.Keys(r.Colours)) {
@@ -215,6 +208,7 @@ func (r Recipe) Encode() []byte {
 			fmt.Fprintf(&b, "%s = %s\n", quoteTOML(head), quoteTOML(string(r.Columns[head])))
 		}
 	}
+	r.encodeTables(&b)
 	return []byte(b.String())
 }
 
@@ -234,4 +228,13 @@ func quoteTOML(s string) string {
 	}
 	b.WriteByte('"')
 	return b.String()
+}
+
+// quoteList writes a list of basic strings.
+func quoteList(all []string) string {
+	quoted := make([]string, len(all))
+	for i, s := range all {
+		quoted[i] = quoteTOML(s)
+	}
+	return "[" + strings.Join(quoted, ", ") + "]"
 }

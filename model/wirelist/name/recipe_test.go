@@ -5,6 +5,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+	"github.com/google/go-cmp/cmp/cmpopts"
 	"pgregory.net/rapid"
 
 	"contralay/model/visible"
@@ -42,7 +44,13 @@ func TestRecipeRefused(t *testing.T) {
 		"[colours]\nmauve = \"nice\"": "r: colours.\"mauve\": nice is no colour; allowed: a colour in English, \"dark red\"",
 		"[columns]\n\"#0\" = \"pin\"": "r: columns.\"#0\": is no column; allowed: #1 to #256, or a heading",
 		"header = 3": "r: header: unknown key; allowed: colours, columns, connector, decimal, header_row, language, length_unit, " +
-			"spec, spec_metric",
+			"sheets_left_out, spec, spec_metric, table",
+		"table = 3":               "r: table: is no list of tables; allowed: [[table]], up to 1000 times",
+		"sheets_left_out = \"A\"": "r: sheets_left_out: A is no list; allowed: texts in brackets, [\"Spare\", \"Notes\"]",
+		"[[table]]\nleft_out = 1": "r: table 1, left_out: 1 is neither; allowed: true, false",
+		"[[table]]\nnumber = 0":   "r: table 1, number: 0 is no number of a table; allowed: a whole number from 1 to 1000000",
+		"[[table]]\n[[table]]\nx = 1": "r: table 2, x: unknown key; allowed: columns, connector, heading_row, headings, left_out, " +
+			"no_headings, number, read_as, rows_left_out, sheet, title",
 		"connector = \"P1\\u001B[2J\"": "r: connector: holds a control character (U+001B): \"P1␛[2J\"; allowed: one line of text, " +
 			"without control characters, marks of writing direction and signs that take no room",
 		"spec = \"a\u200db\"": "r: spec: holds a joiner (U+200D): \"a\u200db\"; allowed: an id without joiners, because two ids could " +
@@ -73,7 +81,23 @@ func TestRecipeRoundTrip(t *testing.T) {
 		if rapid.Bool().Draw(t, "columns") {
 			r.Columns = rapid.MapOf(rapid.StringMatching(`[^#\x00]{0,12}|#[1-9]`), rapid.SampledFrom(name.Fields())).Draw(t, "columns")
 		}
+		if rapid.Bool().Draw(t, "sheets") {
+			r.Sheets = []string{word("Notes", `a "b"`)}
+		}
+		for range rapid.IntRange(0, 2).Draw(t, "tables") {
+			r.Tables = append(r.Tables, name.TableSaid{
+				Key: name.TableKey{Sheet: word("", "Pins"), Title: word("", "P1"), Heads: word("", "Pin | Signal"),
+					Nth: rapid.IntRange(1, 3).Draw(t, "nth")},
+				Reading: word("", "both ends in a row"), Connector: word("", "P9"), Heading: word("", "Nr Ader"),
+				NoHeading: rapid.Bool().Draw(t, "none"), LeftOut: rapid.Bool().Draw(t, "out"),
+				Rows:    rapid.SliceOfN(rapid.SampledFrom([]string{"Spare", `a "b" \ c`}), 0, 2).Draw(t, "rows"),
+				Columns: rapid.MapOfN(rapid.StringMatching(`[^#\x00]{0,12}|#[1-9]`), rapid.SampledFrom(name.Fields()), 0, 3).Draw(t, "said"),
+			})
+		}
 		again, err := name.DecodeRecipe("r", r.Encode())
+		if d := cmp.Diff(r.Tables, again.Tables, cmpopts.EquateEmpty()); d != "" {
+			t.Fatal(d)
+		}
 		if err != nil || string(again.Encode()) != string(r.Encode()) || len(again.Columns) != len(r.Columns) {
 			t.Fatalf("%v\n%s\n%s", err, r.Encode(), again.Encode())
 		}

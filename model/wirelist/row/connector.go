@@ -60,6 +60,12 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 		}
 		called = of
 	}
+	if b.Said != "" {
+		if called != "" {
+			im.Say(report.Note, "above the table", place, called, "left out, as the connector is said to be "+b.Said)
+		}
+		called = b.Said
+	}
 	switch {
 	case called != "":
 	case im.Opt.Recipe != nil && im.Opt.Recipe.Connector != "":

@@ -19,6 +19,7 @@ type Block struct {
 	Rows   []table.Row
 
 	Called string // the connector, where no title names it and something else of the list does
+	Said   string // the connector, where a person named it
 	Units  int    // the row below the headings that gives their units; 0 where there is none
 	Prefix string // of the names of the connectors that the rows name
 	Listed bool   // its rows are the points of a list

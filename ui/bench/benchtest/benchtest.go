@@ -128,11 +128,16 @@ func Started(screen string, c desk.Config) desk.Config {
 			Discard: func() error { return nil }}, {Doc: is, When: "3 May 2026 10:00", Discard: func() error { return fmt.Errorf("no") }}}
 	case "still needed", "a branch to":
 		c.Doc.Harness = lacking(&c.Doc.Harness)
+	case "wire list", "table of a list", "meanings of a column":
+		c.ListBytes = func(string) ([]byte, error) { return []byte(aList), nil }
 	case "file changed":
 		c.Changed = func(string) bool { return true }
 	}
 	return c
 }
+
+// aList is a wire list of another hand.
+const aList = "Pin,Signal,Colour,AWG,Remark\n1,Feed,red,20,\n2,Ground,black,20,short\n3,Pump,violet,22,\n4,,,,\n"
 
 // lacking is a harness without what the screens of what is missing are about: a branch, a length,
 // the currents, a colour, the number.
@@ -409,12 +414,15 @@ var EveryScreen = map[string][]string{
 	"wires from here":      {"esc", "@terminations", "enter", "enter", "@ free", "enter"},
 	"why":                  {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 	"still needed": {"esc", "@more things", "enter"}, "a branch to": {"esc", "@No branch leads to NEW1", "enter"},
-	"rules":          {"esc", "@rules of this shop", "enter"},
-	"drawing":        {"esc", "@drawing of the board", "enter"},
-	"whole file":     {"esc", "@everything in the file", "enter"},
-	"values":         {"esc", "@terminations", "enter", "enter", "@all its values", "enter"},
-	"records":        {"esc", "@everything in the file", "enter", "@wires  ", "enter"},
-	"list of values": {"esc", "@terminations", "enter", "enter", "@all its values", "enter", "@reserved", "enter"},
+	"rules":                {"esc", "@rules of this shop", "enter"},
+	"drawing":              {"esc", "@drawing of the board", "enter"},
+	"whole file":           {"esc", "@everything in the file", "enter"},
+	"values":               {"esc", "@terminations", "enter", "enter", "@all its values", "enter"},
+	"records":              {"esc", "@everything in the file", "enter", "@wires  ", "enter"},
+	"wire list":            {"esc", "esc", "@import a wire", "enter", "x", ".", "c", "s", "v", "enter"},
+	"table of a list":      {"esc", "esc", "@import a wire", "enter", "x", ".", "c", "s", "v", "enter", "@ table ", "enter"},
+	"meanings of a column": {"esc", "esc", "@import a wire", "enter", "x", ".", "c", "s", "v", "enter", "@ table ", "enter", "@column Remark", "enter"},
+	"list of values":       {"esc", "@terminations", "enter", "enter", "@all its values", "enter", "@reserved", "enter"},
 }
 
 // EveryKey is every key that means something, and some that mean nothing.

@@ -11,14 +11,11 @@ import (
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
 	wirelistname "contralay/model/wirelist/name"
-	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
-	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
-	"contralay/ui/draw"
 )
 
 // Other people's wire lists, taken in on the bench: what each column means can be said, and
@@ -30,10 +27,11 @@ type importing struct {
 	Tables []table.Table
 	Recipe wirelistname.Recipe
 	Unit   value.LengthUnit
-	Cols   []shape.ShownColumn
+	Found  []wirelist.Found // its tables, and what each is read as
 	H      model.Harness
 	Rep    report.Report
 	Err    error
+	rows   perRow
 	Before *importing // as it was before the last thing said of it
 }
 
@@ -46,12 +44,10 @@ func opened(m *desk.Model) *open { return desk.State[open](m) }
 func readList(m *desk.Model, in importing) *importing {
 	in.Recipe.Unit = in.Unit
 	recipe := &in.Recipe
-	in.Cols = nil
-	for _, t := range in.Tables {
-		in.Cols = append(in.Cols, reading.Columns(t, recipe)...)
-	}
+	in.Found = wirelist.Tables(in.Tables, recipe)
 	name := strings.TrimSuffix(filepath.Base(in.Path), filepath.Ext(in.Path))
 	in.H, in.Rep, in.Err = wirelist.Import(in.Tables, draft.Options{Recipe: recipe, Unit: in.Unit, Catalogue: m.Cfg.Cat, Name: name})
+	in.rows = rowsOf(&in)
 	return &in
 }
 
@@ -92,21 +88,22 @@ var listEnds = []string{".csv", ".tsv", ".txt", ".md", ".xlsx", ".ods", ".toml"}
 // The screens of taking in a list.
 const (
 	ImportKind desk.Kind = "import"
+	TableKind  desk.Kind = "table of a list"
 	ToldKind   desk.Kind = "told"
 )
 
-// ImportPage is the list that is open: what it makes, and what each column means.
+// ImportPage is the list that is open: what it makes, and what each of its tables is read as.
 func ImportPage(m *desk.Model, w int, _ string) desk.Page {
 	in := opened(m).list
 	if in == nil {
 		return desk.Page{Empty: "No list is open. Esc goes back"}
 	}
-	p := desk.Page{Lines: []string{fmt.Sprintf("%s: what it makes, and what each column means. Nothing changes until you take it.",
+	p := desk.Page{Lines: []string{fmt.Sprintf("%s: what it makes, and what its tables are read as. Nothing changes until you take it.",
 		filepath.Base(in.Path))}}
 	if in.Err != nil {
 		p.Lines = []string{in.Err.Error() + "."}
 		p.Rows = append(p.Rows, desk.Row{Key: "error", Text: "it makes no harness yet", Mark: "!",
-			Detail: "+ - on a column changes what it means"})
+			Detail: "Enter on a table says what its columns mean"})
 	} else {
 		p.Rows = append(p.Rows, takeRow(m, in))
 		if len(m.H.Wires) > 0 {
@@ -114,11 +111,8 @@ func ImportPage(m *desk.Model, w int, _ string) desk.Page {
 			p.Rows = append(p.Rows, notHeldRows(m, in)...)
 		}
 	}
-	p.Rows = append(p.Rows, unitRowOf(m, in))
-	for _, c := range in.Cols {
-		p.Rows = append(p.Rows, columnRow(m, in, c, w))
-	}
-	p.Rows = append(p.Rows, recipeRow(m, in))
+	p.Rows = append(append(p.Rows, tableRows(m, in, w)...), unitRowOf(m, in))
+	p.Rows = append(p.Rows, recipeRow(in), useRow())
 	if in.Err == nil {
 		for _, t := range in.Rep.Lines() {
 			mark := ""
@@ -222,61 +216,4 @@ func unitRowOf(m *desk.Model, in *importing) desk.Row {
 			opened(m).list = readList(m, n)
 			m.Tell("lengths without a unit: " + words.OrDash(v))
 		}}
-}
-
-// columnRow says what a column means, with what stands in it.
-func columnRow(m *desk.Model, in *importing, c shape.ShownColumn, w int) desk.Row {
-	where := ""
-	if c.Sheet != "" || len(in.Tables) > 1 {
-		where = strings.TrimSpace(c.Sheet+" "+c.Place.Column) + " "
-	}
-	key := c.Key()
-	said, byHand := in.Recipe.Columns[key]
-	if !byHand {
-		said = c.Field
-	}
-	is := string(said)
-	if said != c.Field {
-		is += ", here " + string(c.Field) // nothing in this list takes what was said
-	}
-	text := fmt.Sprintf("column %s%s  is  %-11s %s", where, draw.Fit(key, min(18, max(8, w-50)), m.Cfg.ASCII), is,
-		strings.Join(c.Samples, " · "))
-	return desk.Row{Key: "column " + c.Place.String() + key, Text: text,
-		Detail: "+ - changes what it means. keep leaves it as text in a note",
-		Step: func(m *desk.Model, by int) {
-			var all []string
-			for _, f := range wirelistname.Fields() {
-				all = append(all, string(f))
-			}
-			v, _ := words.Around(all, string(said), by)
-			n := *in
-			n.Before = in
-			n.Recipe.Columns = map[string]wirelistname.Field{}
-			for k, f := range in.Recipe.Columns {
-				n.Recipe.Columns[k] = f
-			}
-			n.Recipe.Columns[key] = wirelistname.Field(v)
-			opened(m).list = readList(m, n)
-			m.Tell(fmt.Sprintf("column %s is %s", key, v))
-		}}
-}
-
-// recipeRow keeps what was said for the next list of the kind.
-func recipeRow(m *desk.Model, in *importing) desk.Row {
-	n := len(in.Recipe.Columns)
-	return desk.Row{Key: "recipe", Text: fmt.Sprintf("keep as a recipe: %s set by hand", words.Plural(n, "column", "columns")),
-		Detail: "Type a file name. contralay import --recipe uses it the next time",
-		Field: &desk.Field{Label: "recipe, file name", Set: func(m *desk.Model, text string) error {
-			if m.Cfg.WriteNew == nil {
-				return fmt.Errorf("no file can be written here")
-			}
-			if text == "" {
-				return fmt.Errorf("type the name of a file")
-			}
-			if err := m.Cfg.WriteNew(text, in.Recipe.Encode()); err != nil {
-				return err
-			}
-			m.Tell("kept in " + text)
-			return nil
-		}}}
 }

@@ -21,6 +21,43 @@ func taken(m *desk.Model, name string) error {
 	return asked.Set(m, name)
 }
 
+// row is a row of the page in front, by its key or what stands in it.
+func row(t *testing.T, m *desk.Model, key string) *desk.Row {
+	t.Helper()
+	p := m.Page(m.ListWidth())
+	for _, by := range []func(r *desk.Row) bool{func(r *desk.Row) bool { return strings.HasPrefix(r.Key, key) },
+		func(r *desk.Row) bool { return strings.Contains(r.Line(), key) }} {
+		for _, r := range p.Rows {
+			if by(&r) {
+				return &r
+			}
+		}
+	}
+	t.Fatalf("no row %q:\n%s", key, benchtest.View(m))
+	return nil
+}
+
+// columnOf is the row of a column.
+func columnOf(t *testing.T, m *desk.Model, head string) *desk.Row {
+	t.Helper()
+	return row(t, m, "column "+head)
+}
+
+// openTable opens a table of the list that is open.
+func openTable(t *testing.T, m *desk.Model, n int) {
+	t.Helper()
+	var all []desk.Row
+	for _, r := range m.Page(m.ListWidth()).Rows {
+		if strings.HasPrefix(r.Key, "table ") {
+			all = append(all, r)
+		}
+	}
+	if n >= len(all) {
+		t.Fatalf("%d tables:\n%s", len(all), benchtest.View(m))
+	}
+	all[n].Enter(m)
+}
+
 // A list is taken in from the menu: it shows what it makes, a column can be said to mean
 // something else, nothing changes before it is taken, and Backspace brings back what was.
 func TestImportScreen(t *testing.T) {
@@ -49,11 +86,15 @@ func TestImportScreen(t *testing.T) {
 		t.Errorf("%s", r.Text)
 	}
 	// Said to mean nothing, the column of colours makes wires without colour.
-	for range len(wirelistname.Fields()) {
-		if strings.Contains(at("column Color").Text, string(wirelistname.FieldIgnore)) {
-			break
+	for n := range 2 { // each table has columns of its own
+		openTable(t, m, n)
+		for range len(wirelistname.Fields()) {
+			if strings.Contains(columnOf(t, m, "Color").Text, string(wirelistname.FieldIgnore)) {
+				break
+			}
+			columnOf(t, m, "Color").Step(m, 1)
 		}
-		at("column Color").Step(m, 1)
+		benchtest.Press(m, "esc")
 	}
 	if w := lists.Taking(m).H.Wires[0]; w.Colour.V != "" || m.H != was {
 		t.Errorf("colour %q", w.Colour.V)
@@ -61,7 +102,8 @@ func TestImportScreen(t *testing.T) {
 	if err := at("recipe").Field.Set(m, "mine.toml"); err != nil || !strings.Contains(kept, "Color") {
 		t.Errorf("%v: %q", err, kept)
 	}
-	if r, err := wirelistname.DecodeRecipe("mine.toml", []byte(kept)); err != nil || r.Columns["Color"] != wirelistname.FieldIgnore {
+	if r, err := wirelistname.DecodeRecipe("mine.toml", []byte(kept)); err != nil || len(r.Tables) != 2 ||
+		r.Tables[0].Columns["Color"] != wirelistname.FieldIgnore {
 		t.Errorf("%v %+v", err, r)
 	}
 	at("take").Enter(m)
@@ -163,6 +205,13 @@ func TestSayingWhatColumnsMean(t *testing.T) {
 		if err := taken(m, "simple.csv"); err != nil {
 			t.Fatal(err)
 		}
+		openTable(t, m, 0)
+	}
+	said := func() wirelistname.Field {
+		if all := lists.Taking(m).Recipe.Tables; len(all) > 0 {
+			return all[0].Columns["Sz"]
+		}
+		return ""
 	}
 	find := func(is func(r desk.Row) bool) desk.Row {
 		t.Helper()
@@ -173,14 +222,12 @@ func TestSayingWhatColumnsMean(t *testing.T) {
 		}
 		return p.Rows[k]
 	}
-	column := func() desk.Row {
-		return find(func(r desk.Row) bool { return strings.HasPrefix(r.Text, "column Sz") })
-	}
+	column := func() *desk.Row { return columnOf(t, m, "Sz") }
 	take()
 	seen := map[wirelistname.Field]bool{}
 	for range wirelistname.Fields() {
 		column().Step(m, 1)
-		f := lists.Taking(m).Recipe.Columns["Sz"]
+		f := said()
 		seen[f] = true
 		if !strings.Contains(column().Text, "is  "+string(f)) {
 			t.Errorf("said %s, shown %q", f, column().Text)
@@ -189,29 +236,30 @@ func TestSayingWhatColumnsMean(t *testing.T) {
 	if len(seen) != len(wirelistname.Fields()) {
 		t.Errorf("%d of %d meanings are reached: %v", len(seen), len(wirelistname.Fields()), seen)
 	}
-	for lists.Taking(m).Recipe.Columns["Sz"] != wirelistname.FieldGauge {
+	for said() != wirelistname.FieldGauge {
 		column().Step(m, 1)
 	}
 	column().Step(m, 1)
 	benchtest.Press(m, "backspace")
-	if lists.Taking(m).Recipe.Columns["Sz"] != wirelistname.FieldGauge || m.H != was {
-		t.Errorf("%s, %v: %s", lists.Taking(m).Recipe.Columns["Sz"], m.H == was, m.Says)
+	if said() != wirelistname.FieldGauge || m.H != was {
+		t.Errorf("%s, %v: %s", said(), m.H == was, m.Says)
 	}
 	benchtest.Press(m, "esc")
 	take()
-	if lists.Taking(m).Recipe.Columns["Sz"] != wirelistname.FieldGauge || lists.Taking(m).H.Wires[0].Size != "22" {
-		t.Errorf("what was said is gone: %v", lists.Taking(m).Recipe.Columns)
+	if said() != wirelistname.FieldGauge || lists.Taking(m).H.Wires[0].Size != "22" {
+		t.Errorf("what was said is gone: %v", lists.Taking(m).Recipe.Tables)
 	}
 	for range 9 { // nothing is left to take back
 		benchtest.Press(m, "backspace")
 	}
-	if m.H != was || m.Top() != "import" {
+	if m.H != was || m.Top() != lists.TableKind {
 		t.Errorf("on %s: %s", m.Top(), m.Says)
 	}
+	benchtest.Press(m, "esc")
 	find(func(r desk.Row) bool { return strings.Contains(r.Text, "length without unit") }).Enter(m)
-	said := benchtest.View(m)
-	if !m.Here().Wide || m.Top() != "told" || !strings.Contains(said, "kept in the note") {
-		t.Errorf("on %s: %q", m.Top(), said)
+	told := benchtest.View(m)
+	if !m.Here().Wide || m.Top() != "told" || !strings.Contains(told, "kept in the note") {
+		t.Errorf("on %s: %q", m.Top(), told)
 	}
 	benchtest.Press(m, "backspace")
 	if m.Top() != "import" {

@@ -1,0 +1,247 @@
+package wirelist
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/block"
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/reading"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// The tables of a list one by one, and what a person says about each of them.
+
+// Found is one table of a list.
+type Found struct {
+	Key      name.TableKey
+	Alike    int // how many tables of the sheet have its headings
+	Place    table.Place
+	Said     name.TableSaid // by a recipe
+	Block    block.Block    // with the rows and headings that were said
+	All      []table.Row    // every row of it, those above its headings and those that are left out as well
+	Readings []reading.Reading
+	Names    []string // of the readings, as a recipe calls them; no two are alike
+	Chosen   int      // the reading that is taken
+	Loose    bool     // rows without any headings that nothing is said about: they are left out
+	Odd      []string // what is said about it, and does not fit
+	at       int      // its entry in the recipe, −1 for none
+	dropped  []table.Row
+}
+
+// Reading is what the table is read as.
+func (f *Found) Reading() reading.Reading { return f.Readings[f.Chosen] }
+
+// Wires reports whether its rows are read as wires.
+func (f *Found) Wires() bool { return !f.Said.LeftOut && !f.Loose && f.Reading().Wires }
+
+// Tables are the tables of some lists in their order, as a recipe, which may be nil, has them read. Hidden sheets and
+// sheets that are left out have none.
+func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
+	h := shape.Headings{Words: name.Vocabulary(), Recipe: recipe.OfColumns()}
+	for i, t := range withoutSheetColumns(&draft.Importer{}, tables) {
+		if t.Hidden || recipe.LeavesOut(t.Sheet) || slices.ContainsFunc(tables[:i], func(o table.Table) bool { return sameRows(o.Rows, t.Rows) }) {
+			continue
+		}
+		found, _ := tablesIn(h, recipe, &t)
+		all = append(all, found...)
+	}
+	return all
+}
+
+// tablesIn are the tables of one sheet, and the rows that belong to none.
+func tablesIn(h shape.Headings, recipe *name.Recipe, t *table.Table) (all []Found, over []table.Row) {
+	plain := shape.WithoutStruckRows(*t)
+	blocks, over := block.Find(h, plain)
+	loose := len(blocks) == 0 && len(over) > 0
+	if loose {
+		blocks = []block.Block{{Table: &plain, Rows: over, Mark: h.MarkOf(&plain)}}
+	}
+	seen, alike := map[name.TableKey]int{}, map[string]int{}
+	for _, b := range blocks {
+		if len(b.Rows) == 0 && len(b.Head) == 0 {
+			continue
+		}
+		k := keyOf(t, &b)
+		seen[k]++
+		alike[k.Heads]++
+		k.Nth = seen[k]
+		all = append(all, Found{Key: k, Block: b, Place: table.Place{File: t.File, Sheet: t.Sheet, Row: b.Line()}})
+	}
+	for i := range all {
+		f := &all[i]
+		f.Alike = alike[f.Key.Heads]
+		f.All = slices.Concat(f.Block.Titles, f.Block.Head, f.Block.Rows)
+		if f.at = recipe.Of(f.Key, f.Alike); f.at >= 0 {
+			f.Said = recipe.Tables[f.at].Clone()
+		}
+		f.Said.Columns = recipe.ColumnsOf(f.Key, f.at)
+		f.Loose = loose && f.Said.Nothing()
+		f.read(h, recipe)
+	}
+	if len(all) > 0 && loose && !all[0].Loose {
+		over = nil
+	}
+	return all, over
+}
+
+// keyOf names a table; Nth is still to be given.
+func keyOf(t *table.Table, b *block.Block) name.TableKey {
+	k := name.TableKey{Sheet: t.Sheet}
+	level := -1
+	for _, r := range b.Titles {
+		if r.Level >= level && !r.Point { // a heading before a text, the nearest of either
+			k.Title, level = shape.RowText(r.Cells), min(r.Level, 1)
+		}
+	}
+	var heads []string
+	for _, h := range b.Head {
+		for _, c := range h.Cells {
+			if c != "" {
+				heads = append(heads, c)
+			}
+		}
+	}
+	k.Heads = strings.Join(heads, " | ")
+	return k
+}
+
+// read finds the readings of the table with what is said about it.
+func (f *Found) read(h shape.Headings, recipe *name.Recipe) {
+	f.leaveRows()
+	f.setHeading()
+	with := recipe.With(f.Said)
+	h.Recipe = with.OfColumns()
+	f.Readings = reading.Of(h, f.Block)
+	f.sayColumns()
+	nth := map[string]int{}
+	for i := range f.Readings {
+		r := &f.Readings[i]
+		called := r.Kind
+		if nth[r.Kind]++; nth[r.Kind] > 1 {
+			called = fmt.Sprintf("%s, way %d", r.Kind, nth[r.Kind])
+		}
+		f.Names = append(f.Names, called)
+		r.Block.Said = f.Said.Connector
+	}
+	if f.Said.Reading != "" {
+		if f.Chosen = slices.Index(f.Names, f.Said.Reading); f.Chosen < 0 {
+			f.Chosen = 0
+			f.Odd = append(f.Odd, "it cannot be read as "+f.Said.Reading)
+		}
+	}
+}
+
+// leaveRows takes the rows away that are said to be left out.
+func (f *Found) leaveRows() {
+	for _, text := range f.Said.Rows {
+		is := func(r table.Row) bool { return shape.RowText(r.Cells) == text }
+		if !slices.ContainsFunc(f.All, is) {
+			f.Odd = append(f.Odd, "no row of it is "+table.Short(text)+", to be left out")
+			continue
+		}
+		for _, rows := range []*[]table.Row{&f.Block.Titles, &f.Block.Head, &f.Block.Rows} {
+			for _, r := range *rows {
+				if is(r) {
+					f.dropped = append(f.dropped, r)
+				}
+			}
+			*rows = slices.DeleteFunc(slices.Clone(*rows), is)
+		}
+	}
+}
+
+// setHeading makes the row that is said the headings of the table: what stands above it are titles.
+func (f *Found) setHeading() {
+	b := &f.Block
+	rows := slices.Concat(b.Titles, b.Head, b.Rows)
+	switch at := slices.IndexFunc(rows, func(r table.Row) bool { return shape.RowText(r.Cells) == f.Said.Heading }); {
+	case f.Said.NoHeading:
+		b.Rows, b.Head = slices.Concat(b.Head, b.Rows), nil
+	case f.Said.Heading == "":
+	case at < 0:
+		f.Odd = append(f.Odd, "no row of it is "+table.Short(f.Said.Heading)+", to be its headings")
+	default:
+		b.Titles, b.Head, b.Rows, b.Listed = rows[:at:at], rows[at:at+1:at+1], rows[at+1:], false
+	}
+}
+
+// sayColumns looks whether the columns that something is said about are there.
+func (f *Found) sayColumns() {
+	cols := f.Readings[0].Block.Cols
+	for key := range f.Said.Columns {
+		if !slices.ContainsFunc(cols, func(c shape.Column) bool { return table.Fold(c.Head) == table.Fold(key) }) &&
+			(!strings.HasPrefix(key, "#") || key == "#") {
+			f.Odd = append(f.Odd, "no column of it is headed "+key)
+		}
+	}
+	slices.Sort(f.Odd)
+}
+
+// ColumnKey is the name of a column of the table in what is said about it: its heading where no other column has
+// that, else its number.
+func (f *Found) ColumnKey(i int) string {
+	cols := f.Reading().Block.Cols
+	n := 0
+	for _, c := range cols {
+		if table.Fold(c.Head) == table.Fold(cols[i].Head) {
+			n++
+		}
+	}
+	if cols[i].Head == "" || n > 1 || strings.HasPrefix(cols[i].Head, "#") {
+		return fmt.Sprintf("#%d", i+1)
+	}
+	return cols[i].Head
+}
+
+// say enters what was said about the table and does not fit, and the rows that were left out.
+func (f *Found) say(im *draft.Importer) {
+	for _, odd := range f.Odd {
+		im.Say(report.Warn, "the recipe does not fit", f.Place, odd, "read without that")
+	}
+	if f.Said.LeftOut {
+		im.Say(report.Note, "table left out", f.Place, f.Key.String(), "as was said")
+		return
+	}
+	for _, r := range f.dropped {
+		at := f.Place
+		at.Row = r.Line
+		im.Say(report.Note, "row left out", at, shape.RowText(r.Cells), "as was said")
+	}
+}
+
+// sayUnmet enters what a recipe says about tables and sheets that no list has.
+func sayUnmet(im *draft.Importer, tables []table.Table, met map[int]bool) {
+	r := im.Opt.Recipe
+	if r == nil || len(tables) == 0 {
+		return
+	}
+	at := table.Place{File: tables[0].File}
+	for i, s := range r.Tables {
+		if !met[i] && !r.LeavesOut(s.Key.Sheet) {
+			im.Say(report.Warn, "the recipe speaks of a table that is not here", at, s.Key.String(), "nothing is done")
+		}
+	}
+	for _, s := range r.Sheets {
+		if !slices.ContainsFunc(tables, func(t table.Table) bool { return t.Sheet == s }) {
+			im.Say(report.Warn, "the recipe speaks of a sheet that is not here", at, s, "nothing is done")
+		}
+	}
+}
+
+// allLeftOut is why nothing is read where a person left out every table.
+func allLeftOut(tables []table.Table, met map[int]bool, r *name.Recipe) error {
+	said := slices.ContainsFunc(tables, func(t table.Table) bool { return r.LeavesOut(t.Sheet) })
+	for i := range met {
+		said = said || r.Tables[i].LeftOut
+	}
+	if !said {
+		return nil
+	}
+	return &table.Error{Place: table.Place{File: tables[0].File}, Says: "every table of wires in it is left out",
+		Allowed: "one that is taken in, or more"}
+}

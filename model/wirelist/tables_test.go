@@ -1,0 +1,110 @@
+package wirelist_test
+
+import (
+	"strings"
+	"testing"
+
+	"contralay/model"
+	"contralay/model/wirelist"
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/table"
+)
+
+// said imports a list with a recipe as its file has it.
+func said(t *testing.T, recipe, list string) (model.Harness, report.Report) {
+	t.Helper()
+	r, err := name.DecodeRecipe("r.toml", []byte(recipe))
+	if err != nil {
+		t.Fatal(err)
+	}
+	tables, err := table.Read("list.csv", []byte(list), table.Limits{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	h, rep, err := wirelist.Import(tables, draft.Options{Recipe: &r})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return h, rep
+}
+
+// tells reports whether a warning of a report has some words.
+func tells(rep report.Report, level report.Level, words string) bool {
+	for _, f := range rep.Findings {
+		if f.Level == level && strings.Contains(f.String(), words) {
+			return true
+		}
+	}
+	return false
+}
+
+// What is said about a table holds for the next revision: with another date above it, more rows, and another table
+// before it. What does not fit any more is told.
+func TestRecipeOfATable(t *testing.T) {
+	const recipe = `[[table]]
+title = "Nose plug, issue A"
+headings = "Nr | Was | Ton"
+connector = "P9"
+rows_left_out = ["3 Horn blue"]
+[table.columns]
+Nr = "pin"
+Was = "signal"
+Ton = "colour"
+`
+	h, rep := said(t, recipe, "\"Nose plug, issue B\",,\nNr,Was,Ton\n1,Feed,red\n2,Ground,black\n3,Horn,blue\n4,Lamp,white\n\n"+
+		"Tail plug,,\nPin,Signal,Colour\n1,Brake,grey\n2,Fog,green\n")
+	signals := map[string]string{}
+	for _, w := range h.Wires {
+		signals[w.From.V+w.To.V] = w.Signal.V
+	}
+	if signals["P9:1"] != "Feed" || signals["P9:2"] != "Ground" || signals["P9:4"] != "Lamp" || len(h.Wires) != 5 {
+		t.Errorf("%v", signals)
+	}
+	if !tells(rep, report.Note, "row left out: 3 Horn blue") || tells(rep, report.Warn, "recipe") {
+		t.Errorf("%v", rep.Findings)
+	}
+	_, rep = said(t, recipe, "\"Nose plug, issue B\",,\nNr,Was,Ton\n1,Feed,red\n2,Ground,black\n")
+	if !tells(rep, report.Warn, "no row of it is 3 Horn blue") {
+		t.Errorf("a row that is gone is not told: %v", rep.Findings)
+	}
+	_, rep = said(t, recipe, "Pin,Signal,Colour\n1,Feed,red\n2,Ground,black\n")
+	if !tells(rep, report.Warn, "speaks of a table that is not here: Nose plug, issue A: Nr | Was | Ton") {
+		t.Errorf("a table that is gone is not told: %v", rep.Findings)
+	}
+	_, rep = said(t, "[[table]]\nheadings = \"Pin | Signal | Colour\"\nread_as = \"a list of parts\"\n[table.columns]\nWeight = \"note\"\n",
+		"Pin,Signal,Colour\n1,Feed,red\n2,Ground,black\n")
+	if !tells(rep, report.Warn, "cannot be read as a list of parts") || !tells(rep, report.Warn, "no column of it is headed Weight") {
+		t.Errorf("what does not fit is not told: %v", rep.Findings)
+	}
+}
+
+// One table left out leaves the other; where all are, the error says so. Two tables with the same headings and titles
+// are told apart by their number.
+func TestTableLeftOut(t *testing.T) {
+	const list = "Plug,,\nPin,Signal,Colour\n1,Feed,red\n2,Ground,black\n\nPlug,,\nPin,Signal,Colour\n3,Brake,grey\n4,Fog,green\n"
+	entry := func(n string) string {
+		return "[[table]]\ntitle = \"Plug\"\nheadings = \"Pin | Signal | Colour\"\nnumber = " + n + "\nleft_out = true\n"
+	}
+	h, rep := said(t, entry("2"), list)
+	for _, w := range h.Wires {
+		if w.Signal.V == "Brake" || w.Signal.V == "Fog" {
+			t.Errorf("%s is of the table that is left out", w.Signal.V)
+		}
+	}
+	if len(h.Wires) != 2 || !tells(rep, report.Note, "table left out") {
+		t.Errorf("%d wires: %v", len(h.Wires), rep.Findings)
+	}
+	r, err := name.DecodeRecipe("r.toml", []byte(entry("1")+entry("2")))
+	if err != nil {
+		t.Fatal(err)
+	}
+	tables, err := table.Read("list.csv", []byte(list), table.Limits{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, _, err := wirelist.Import(tables, draft.Options{Recipe: &r}); err == nil || !strings.Contains(err.Error(), "is left out") {
+		t.Errorf("%v", err)
+	}
+}

@@ -1,0 +1,319 @@
+package lists
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist"
+	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+	"contralay/ui/draw"
+)
+
+// The tables of a list, and the rows of one table beside what each becomes.
+
+// perRow is what the harness and the report say of each row of a list.
+type perRow struct {
+	wires map[table.Place][]int // of the harness
+	said  map[table.Place][]report.Finding
+}
+
+// rowsOf looks up what each row of a list became.
+func rowsOf(in *importing) perRow {
+	p := perRow{wires: map[table.Place][]int{}, said: map[table.Place][]report.Finding{}}
+	if in.Err != nil {
+		return p
+	}
+	for i := range in.H.Wires {
+		for _, at := range in.Rep.Rows[in.H.Wires[i].ID] {
+			at.Column = ""
+			p.wires[at] = append(p.wires[at], i)
+		}
+	}
+	for _, f := range in.Rep.Findings {
+		at := f.Place
+		at.Column = ""
+		p.said[at] = append(p.said[at], f)
+	}
+	return p
+}
+
+// tableRows are the tables of the list that is open, those of each sheet of a workbook below it.
+func tableRows(m *desk.Model, in *importing, w int) (rows []desk.Row) {
+	var sheets []string
+	for _, t := range in.Tables {
+		if t.Sheet != "" && !t.Hidden && len(t.Rows) > 0 && !slices.Contains(sheets, t.Sheet) {
+			sheets = append(sheets, t.Sheet)
+		}
+	}
+	if len(sheets) < 2 {
+		sheets = nil
+	}
+	last := ""
+	for i := range in.Found {
+		f := &in.Found[i]
+		for sheets != nil && f.Key.Sheet != last {
+			last, sheets = sheets[0], sheets[1:]
+			rows = append(rows, sheetRow(in, last))
+			if len(sheets) == 0 {
+				break
+			}
+		}
+		rows = append(rows, tableRow(m, f, w))
+	}
+	for _, s := range sheets {
+		rows = append(rows, sheetRow(in, s))
+	}
+	return rows
+}
+
+// sheetRow leaves a sheet out, or takes it in.
+func sheetRow(in *importing, sheet string) desk.Row {
+	out := slices.Contains(in.Recipe.Sheets, sheet)
+	text, does, says := "sheet "+sheet, "leaves out", "left out"
+	if out {
+		text, does, says = text+": left out", "takes in", "taken in"
+	}
+	turn := func(m *desk.Model) {
+		now := opened(m).list
+		n := *now
+		n.Before = now
+		if out {
+			n.Recipe.Sheets = slices.DeleteFunc(slices.Clone(n.Recipe.Sheets), func(s string) bool { return s == sheet })
+		} else {
+			n.Recipe.Sheets = append(slices.Clone(n.Recipe.Sheets), sheet)
+		}
+		opened(m).list = readList(m, n)
+		m.Tell("sheet " + sheet + " " + says + ": " + makes(opened(m).list))
+	}
+	return desk.Row{Key: "sheet " + sheet, Text: text, Detail: "Enter or . leaves the whole sheet out, or takes it in again", Does: does,
+		Enter: turn, Drop: turn}
+}
+
+// tableRow is one table: Enter opens it.
+func tableRow(m *desk.Model, f *wirelist.Found, w int) desk.Row {
+	key := f.Key.String()
+	name := f.Key.Heads
+	if name == "" {
+		name = "without headings"
+	}
+	if f.Key.Title != "" {
+		name = f.Key.Title + ": " + name
+	}
+	first := readingRows(f)[0]
+	return desk.Row{Key: "table " + key, Text: fmt.Sprintf("  table %s  is  %s", draw.Fit(name, max(8, (w-14)/2), m.Cfg.ASCII), readAs(f)),
+		Detail: "Enter opens it: rows, columns, connector. + reads it as the next best, . leaves it out",
+		Enter:  func(m *desk.Model) { m.Show(TableKind, key) }, Drop: func(m *desk.Model) { leaveOut(m, f) },
+		Steps: first.Steps, Step: first.Step}
+}
+
+// layout is how wide each column of a table stands on the screen.
+type layout struct {
+	wide    []int // of the columns that have room
+	becomes int   // cells for what a row becomes
+}
+
+// leadWide is the room of a row's number, before its cells.
+const leadWide = 6
+
+// layoutOf gives each column the room that it needs, and where there is too little, takes it off the widest. What has no room even so
+// stands in the row's detail.
+func layoutOf(f *wirelist.Found, w int) layout {
+	const most, least, looked = 18, 4, 200
+	l := layout{becomes: max(8, w/3)}
+	room := w - leadWide - l.becomes
+	need := func(i int, text string) {
+		for len(l.wide) <= i {
+			l.wide = append(l.wide, least)
+		}
+		l.wide[i] = max(l.wide[i], min(most, draw.Width(text)))
+	}
+	for i, c := range f.Reading().Block.Cols {
+		need(i, string(c.Field))
+	}
+	for _, r := range f.All[:min(len(f.All), looked)] {
+		if !shape.IsText(r) {
+			for i, c := range r.Cells {
+				need(i, c)
+			}
+		}
+	}
+	total := func() (n int) {
+		for _, one := range l.wide {
+			n += one + 1
+		}
+		return n
+	}
+	for total() > room {
+		k := slices.Index(l.wide, slices.Max(l.wide))
+		if l.wide[k] > least {
+			l.wide[k]--
+		} else {
+			l.wide = l.wide[:len(l.wide)-1]
+		}
+		if len(l.wide) == 0 {
+			break
+		}
+	}
+	return l
+}
+
+// line sets cells in their columns, with what the row becomes behind them.
+func (l layout) line(lead string, cells []string, becomes string, ascii bool) string {
+	var b strings.Builder
+	b.WriteString(draw.Fit(lead, leadWide, ascii))
+	if text := slices.DeleteFunc(slices.Clone(cells), func(c string) bool { return c == "" }); len(text) == 1 && len(l.wide) > 1 {
+		room := 0 // a text alone takes the room of all
+		for _, wide := range l.wide {
+			room += wide + 1
+		}
+		return b.String() + draw.Fit(text[0], room-1, ascii) + " " + becomes
+	}
+	for i, wide := range l.wide {
+		c := ""
+		if i < len(cells) {
+			c = cells[i]
+		}
+		b.WriteString(draw.Fit(c, wide, ascii) + " ")
+	}
+	return b.String() + becomes
+}
+
+// listRows are the rows of a table, under the meanings of its columns.
+func listRows(m *desk.Model, in *importing, f *wirelist.Found, w int) []desk.Row {
+	l := layoutOf(f, w)
+	var meant []string
+	for _, c := range f.Reading().Block.Cols {
+		meant = append(meant, string(c.Field))
+	}
+	rows := []desk.Row{{Text: l.line("row", meant, "becomes", m.Cfg.ASCII), Heads: true}}
+	headed := map[int]bool{}
+	for _, r := range f.Block.Head {
+		headed[r.Line] = true
+	}
+	above := map[int]bool{}
+	for _, r := range f.Block.Titles {
+		above[r.Line] = true
+	}
+	for _, r := range f.All {
+		rows = append(rows, listRow(m, in, f, r, l, headed[r.Line], above[r.Line]))
+	}
+	return rows
+}
+
+// listRow is one row of a table: Enter says that it is the headings, . leaves it out.
+func listRow(m *desk.Model, in *importing, f *wirelist.Found, r table.Row, l layout, headed, above bool) desk.Row {
+	at := table.Place{File: f.Place.File, Sheet: f.Place.Sheet, Row: r.Line}
+	text := shape.RowText(r.Cells)
+	left := slices.Contains(f.Said.Rows, text)
+	said := in.rows.said[at]
+	becomes := becomesOf(in, in.rows.wires[at])
+	switch {
+	case left || f.Said.LeftOut:
+		becomes = "left out"
+	case headed:
+		becomes = "headings"
+	case above && becomes == "":
+		becomes = "above the table"
+	case becomes == "":
+		becomes = "no wire"
+	}
+	row := desk.Row{Key: fmt.Sprintf("row %d", r.Line), Mark: markOf(said),
+		TextOf: func() string { return l.line(fmt.Sprint(r.Line), doubted(f, r, said), becomes, m.Cfg.ASCII) },
+		More: func() string {
+			all := []string{"row " + fmt.Sprint(r.Line) + ": " + strings.Join(r.Cells, " | ") + ": " + becomes}
+			for _, s := range said {
+				all = append(all, strings.TrimSuffix(s.Rule+": "+s.What, ": ")+"; "+s.Did)
+			}
+			return strings.Join(all, ". ")
+		},
+		Does: "headings", Enter: func(m *desk.Model) { sayHeading(m, f, r, headed) },
+		Drop: func(m *desk.Model) { leaveRow(m, f, text, left) }}
+	if headed {
+		row.Does = "no headings"
+	}
+	return row
+}
+
+// markOf is the mark of the worst that is said of a row.
+func markOf(said []report.Finding) (mark string) {
+	for _, s := range said {
+		switch s.Level {
+		case report.Stop:
+			return "!"
+		case report.Warn:
+			mark = "?"
+		}
+	}
+	return mark
+}
+
+// doubted are the cells of a row, those that a warning is about with a mark.
+func doubted(f *wirelist.Found, r table.Row, said []report.Finding) []string {
+	cells := r.Cells
+	for _, s := range said {
+		if s.Level == report.Note || s.Column == "" {
+			continue
+		}
+		for i := range cells {
+			if shape.At(f.Reading().Block.Cols, i) == s.Column && cells[i] != "" {
+				cells = slices.Clone(cells)
+				cells[i] = "?" + cells[i]
+			}
+		}
+	}
+	return cells
+}
+
+// becomesOf says which wires a row becomes.
+func becomesOf(in *importing, wires []int) string {
+	var all []string
+	for _, i := range wires {
+		w := in.H.Wires[i]
+		says := "wire " + w.ID
+		if w.From.V != "" || w.To.V != "" {
+			says += "  " + cmp.Or(w.From.V, "open") + " to " + cmp.Or(w.To.V, "open")
+		}
+		all = append(all, says)
+	}
+	if len(all) > 1 {
+		return words.Plural(len(all), "wire", "wires") + ": " + strings.Join(all, ", ")
+	}
+	return strings.Join(all, "")
+}
+
+// sayHeading takes a row for the headings of its table; said of what is taken for them already, that it is none.
+func sayHeading(m *desk.Model, f *wirelist.Found, r table.Row, headed bool) {
+	if headed {
+		say(m, f, fmt.Sprintf("row %d is no headings", r.Line), func(s *wirelistname.TableSaid) { s.Heading, s.NoHeading = "", true })
+		return
+	}
+	if n, _ := r.Filled(); n < 2 {
+		m.Refuse("headings are two cells or more")
+		return
+	}
+	say(m, f, fmt.Sprintf("row %d is the headings", r.Line), func(s *wirelistname.TableSaid) {
+		s.Heading, s.NoHeading = shape.RowText(r.Cells), false
+	})
+}
+
+// leaveRow leaves a row out, or takes it in again.
+func leaveRow(m *desk.Model, f *wirelist.Found, text string, left bool) {
+	says := "row left out"
+	if left {
+		says = "row taken in"
+	}
+	say(m, f, says, func(s *wirelistname.TableSaid) {
+		if left {
+			s.Rows = slices.DeleteFunc(s.Rows, func(t string) bool { return t == text })
+			return
+		}
+		s.Rows = append(s.Rows, text)
+	})
+}

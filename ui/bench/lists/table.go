@@ -1,0 +1,271 @@
+package lists
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model/visible"
+	"contralay/model/wirelist"
+	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
+	"contralay/ui/draw"
+)
+
+// One table of a list a page: what it is read as, what its columns mean, and its rows beside what each becomes.
+
+// tableOf is the table of a name in the list that is open.
+func tableOf(m *desk.Model, of string) (*importing, *wirelist.Found) {
+	in := opened(m).list
+	if in == nil {
+		return nil, nil
+	}
+	k := slices.IndexFunc(in.Found, func(f wirelist.Found) bool { return f.Key.String() == of })
+	if k < 0 {
+		return in, nil
+	}
+	return in, &in.Found[k]
+}
+
+// say takes in what a person says about a table: the wires follow at once.
+func say(m *desk.Model, f *wirelist.Found, told string, change func(s *wirelistname.TableSaid)) {
+	in := opened(m).list
+	n := *in
+	n.Before = in
+	n.Recipe = in.Recipe.Say(f.Key, f.Alike, change)
+	opened(m).list = readList(m, n)
+	m.Tell(told + ": " + makes(opened(m).list))
+}
+
+// makes says what a list makes.
+func makes(in *importing) string {
+	if in.Err != nil {
+		return "it makes no harness yet"
+	}
+	return words.Plural(len(in.H.Terminations), "end", "ends") + ", " + words.Plural(len(in.H.Wires), "wire", "wires")
+}
+
+// readAs is what a table is taken for.
+func readAs(f *wirelist.Found) string {
+	if f.Said.LeftOut {
+		return "left out"
+	}
+	if f.Wires() {
+		return f.Reading().Kind
+	}
+	return "no wires: " + f.Reading().Kind
+}
+
+// TablePage is one table of the list that is open.
+func TablePage(m *desk.Model, w int, of string) desk.Page {
+	in, f := tableOf(m, of)
+	if f == nil {
+		return desk.Page{Empty: "This table is not read any more. Esc goes back to the list"}
+	}
+	p := desk.Page{Lines: []string{f.Key.String(), "The list makes " + makes(in) + "."}}
+	if in.Err != nil {
+		p.Lines[1] = in.Err.Error() + "."
+	}
+	p.Rows = append(p.Rows, readingRows(f)...)
+	if r := connectorRow(in, f); r.Key != "" {
+		p.Rows = append(p.Rows, r)
+	}
+	p.Rows = append(p.Rows, leftOutRow(f))
+	if len(f.Reading().Block.Cols) > 0 {
+		p.Rows = append(p.Rows, desk.Row{Text: "its columns", Heads: true})
+	}
+	for i := range f.Reading().Block.Cols {
+		if r := columnRow(m, f, i, w); r.Key != "" {
+			p.Rows = append(p.Rows, r)
+		}
+	}
+	p.Rows = append(p.Rows, listRows(m, in, f, w)...)
+	return p
+}
+
+// readingRows are what the table is read as, and what it is taken for next.
+func readingRows(f *wirelist.Found) []desk.Row {
+	choose := func(m *desk.Model, k int) {
+		say(m, f, "read as "+f.Names[k], func(s *wirelistname.TableSaid) {
+			s.LeftOut = false
+			if s.Reading = f.Names[k]; k == 0 {
+				s.Reading = ""
+			}
+		})
+	}
+	n := len(f.Readings)
+	now := desk.Row{Key: "reading", Text: "read as    " + readAs(f) + share(f, f.Chosen), Detail: strings.Join(f.Reading().Because, ", "),
+		Steps: "next best", Step: func(m *desk.Model, by int) {
+			if n < 2 {
+				m.Refuse("there is no other way to read it. Say what its columns mean")
+				return
+			}
+			choose(m, ((f.Chosen+by)%n+n)%n)
+		}}
+	rows := []desk.Row{now}
+	if n > 1 {
+		k := (f.Chosen + 1) % n
+		rows = append(rows, desk.Row{Key: "next reading", Text: "  or       " + f.Names[k] + share(f, k),
+			Detail: strings.Join(f.Readings[k].Because, ", "), Does: "reads it so", Enter: func(m *desk.Model) { choose(m, k) }})
+	}
+	return rows
+}
+
+// share is how much of a table a reading explains.
+func share(f *wirelist.Found, k int) string {
+	return fmt.Sprintf(", %.0f %%", 100*min(f.Readings[k].Score, 1))
+}
+
+// connectorRow names the connector whose cavities the table lists; without a key where its rows name it.
+func connectorRow(in *importing, f *wirelist.Found) desk.Row {
+	b := f.Reading().Block
+	if !f.Wires() || !b.IsPinTable() && !b.Has(wirelistname.FieldVia) || b.Has(wirelistname.FieldConnector) || b.InCells() {
+		return desk.Row{}
+	}
+	now := f.Said.Connector
+	text := now
+	if text == "" {
+		text = "as the list says"
+		if is := connectorOf(in, f); is != "" {
+			text += ": " + is
+		}
+	}
+	return desk.Row{Key: "connector", Text: "connector  " + text,
+		Detail: "Enter types its name. The name of another table's connector joins the two",
+		Field: &desk.Field{Label: "connector", Value: now, Set: func(m *desk.Model, text string) error {
+			if says, allowed := visible.Fault(text, false); says != "" {
+				return fmt.Errorf("the name %s. Type %s", says, allowed)
+			}
+			says := "connector " + text
+			if text == "" {
+				says = "connector as the list says"
+			}
+			say(m, f, says, func(s *wirelistname.TableSaid) { s.Connector = text })
+			return nil
+		}}}
+}
+
+// connectorOf is the connector that a table's cavities became: the one that most of its wires end at; "" where they became none.
+func connectorOf(in *importing, f *wirelist.Found) (id string) {
+	ends := map[string]int{}
+	for _, r := range f.Block.Rows {
+		for _, i := range in.rows.wires[table.Place{File: f.Place.File, Sheet: f.Place.Sheet, Row: r.Line}] {
+			for _, end := range []string{in.H.Wires[i].From.V, in.H.Wires[i].To.V} {
+				if t, _, ok := strings.Cut(end, ":"); ok {
+					if ends[t]++; ends[t] > ends[id] || ends[t] == ends[id] && t < id {
+						id = t
+					}
+				}
+			}
+		}
+	}
+	return id
+}
+
+// leaveOut leaves a table out, or takes it in again.
+func leaveOut(m *desk.Model, f *wirelist.Found) {
+	says := "table left out"
+	if f.Said.LeftOut {
+		says = "table taken in"
+	}
+	say(m, f, says, func(s *wirelistname.TableSaid) { s.LeftOut = !s.LeftOut })
+}
+
+// leftOutRow leaves the whole table out.
+func leftOutRow(f *wirelist.Found) desk.Row {
+	text, does := "left out   no", "leaves out"
+	if f.Said.LeftOut {
+		text, does = "left out   yes", "takes in"
+	}
+	out := func(m *desk.Model) { leaveOut(m, f) }
+	return desk.Row{Key: "left out", Text: text, Detail: "Enter or . leaves the whole table out, or takes it in again", Does: does,
+		Enter: out, Drop: out, Step: func(m *desk.Model, _ int) { out(m) }}
+}
+
+// columnRow says what a column means, with what stands in it; without a key for a column of nothing.
+func columnRow(m *desk.Model, f *wirelist.Found, i, w int) desk.Row {
+	c := f.Reading().Block.Cols[i]
+	samples := samplesOf(f, i)
+	if c.Head == "" && len(samples) == 0 {
+		return desk.Row{}
+	}
+	key := f.ColumnKey(i)
+	said, byHand := f.Said.Columns[key]
+	if !byHand {
+		said = c.Field
+	}
+	is := string(said)
+	if said != c.Field {
+		is += ", here " + string(c.Field) // nothing in this table takes what was said
+	}
+	change := func(m *desk.Model, to string) {
+		say(m, f, fmt.Sprintf("column %s is %s", key, to), func(s *wirelistname.TableSaid) {
+			if s.Columns == nil {
+				s.Columns = map[string]wirelistname.Field{}
+			}
+			s.Columns[key] = wirelistname.Field(to)
+		})
+	}
+	text := fmt.Sprintf("column %s  is  %-11s %s", draw.Fit(key, min(18, max(8, w-50)), m.Cfg.ASCII), is,
+		strings.Join(samples, " · "))
+	of := f.Key.String()
+	return desk.Row{Key: fmt.Sprintf("column %d", i), Text: text,
+		Detail: "+ - changes what it means, Enter lists the meanings. keep leaves it as text in a note",
+		Step: func(m *desk.Model, by int) {
+			v, _ := words.Around(allFields(), string(said), by)
+			change(m, v)
+		},
+		Enter: func(m *desk.Model) { m.Open(meaningScreen(of, key, string(said), change)) }}
+}
+
+// mostSamples is how many cells show what a column holds (no source).
+const mostSamples = 3
+
+// samplesOf are the first cells of a column with something in them.
+func samplesOf(f *wirelist.Found, i int) (out []string) {
+	for _, r := range f.Block.Rows {
+		if i < len(r.Cells) && r.Cells[i] != "" && !shape.IsText(r) {
+			if out = append(out, r.Cells[i]); len(out) == mostSamples {
+				break
+			}
+		}
+	}
+	return out
+}
+
+func allFields() (all []string) {
+	for _, f := range wirelistname.Fields() {
+		all = append(all, string(f))
+	}
+	return all
+}
+
+// meaningScreen lists what a column can mean.
+func meaningScreen(of, key, now string, change func(m *desk.Model, to string)) desk.Screen {
+	return desk.ChooseScreen("what column "+key+" means",
+		func(m *desk.Model) bool { _, f := tableOf(m, of); return f != nil },
+		func(*desk.Model) (all []desk.Choice) {
+			for _, f := range wirelistname.Fields() {
+				all = append(all, desk.Choice{Value: string(f), Says: fmt.Sprintf("%-12s %s", f, fieldSays[f])})
+			}
+			return all
+		},
+		func(*desk.Model) string { return now }, change, nil)
+}
+
+// fieldSays are the meanings of columns in words.
+var fieldSays = map[wirelistname.Field]string{
+	wirelistname.FieldWire: "the id of the wire", wirelistname.FieldFrom: "connector or device at one end",
+	wirelistname.FieldFromPin: "cavity at that end", wirelistname.FieldTo: "connector or device at the other end",
+	wirelistname.FieldToPin: "cavity at the other end", wirelistname.FieldRun: "both ends in one cell",
+	wirelistname.FieldConnector: "connector of the cavity in the row", wirelistname.FieldPin: "cavity",
+	wirelistname.FieldSignal: "name of the net", wirelistname.FieldGauge: "size of the wire", wirelistname.FieldSpec: "specification of the wire",
+	wirelistname.FieldColour: "colour", wirelistname.FieldStripe: "colour of the stripe", wirelistname.FieldLength: "length",
+	wirelistname.FieldCurrent: "current", wirelistname.FieldUnit: "unit of the column before it", wirelistname.FieldFuse: "fuse",
+	wirelistname.FieldNote: "note", wirelistname.FieldCable: "pair, cable or shield", wirelistname.FieldContact: "size of the contact",
+	wirelistname.FieldVia: "cavity that the wire goes through", wirelistname.FieldKeep: "kept as text in the note",
+	wirelistname.FieldIgnore: "not read",
+}

@@ -1,0 +1,260 @@
+package lists_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"contralay/model"
+	"contralay/model/wirelist/listtest"
+	wirelistname "contralay/model/wirelist/name"
+	"contralay/ui/bench/benchtest"
+	"contralay/ui/bench/desk"
+	"contralay/ui/bench/lists"
+)
+
+// listed is a bench with a list open.
+func listed(t *testing.T, file, text string) *desk.Model {
+	t.Helper()
+	m := benchtest.Open(t, "example.toml")
+	m.Cfg.ListBytes = func(string) ([]byte, error) { return []byte(text), nil }
+	if err := taken(m, file); err != nil {
+		t.Fatal(err)
+	}
+	return m
+}
+
+// onto puts the cursor on the row with some words, by the arrow alone.
+func onto(t *testing.T, m *desk.Model, words string) {
+	t.Helper()
+	row(t, m, words)
+	benchtest.Press(m, "home")
+	for range 60 {
+		if _, r := m.Hand(); r != nil && (strings.Contains(r.Line(), words) || strings.HasPrefix(r.Key, words)) {
+			return
+		}
+		benchtest.Press(m, "down")
+	}
+	t.Fatalf("%q is not reached:\n%s", words, benchtest.View(m))
+}
+
+// wireOf is the wire that ends at a cavity.
+func wireOf(m *desk.Model, end string) (found model.Wire, ok bool) {
+	for _, w := range lists.Taking(m).H.Wires {
+		if w.From.V == end || w.To.V == end {
+			return w, true
+		}
+	}
+	return found, false
+}
+
+// + reads a table as the next best, . leaves it out, and Backspace takes back either; the harness behind it stays.
+func TestNextBestReading(t *testing.T) {
+	m := listed(t, "P1.csv", "Pin,Signal,Colour\n1,Feed,red\n2,Ground,black\n3,Pump,violet\n")
+	was := m.H
+	if n := len(lists.Taking(m).H.Wires); n != 3 {
+		t.Fatalf("%d wires", n)
+	}
+	first := row(t, m, " table ").Line()
+	onto(t, m, " table ")
+	benchtest.Press(m, "+")
+	if r := row(t, m, " table "); r.Line() == first || !strings.Contains(r.Line(), "no wires") {
+		t.Errorf("+ leaves %q", r.Line())
+	}
+	if in := lists.Taking(m); in.Err == nil || len(in.H.Wires) != 0 {
+		t.Errorf("%d wires of a text", len(in.H.Wires))
+	}
+	benchtest.Press(m, "backspace")
+	if row(t, m, " table ").Line() != first || len(lists.Taking(m).H.Wires) != 3 || m.H != was {
+		t.Errorf("it is not back:\n%s", benchtest.View(m))
+	}
+	benchtest.Press(m, ".")
+	if lists.Taking(m).Err == nil || !strings.Contains(row(t, m, " table ").Line(), "left out") {
+		t.Errorf(". leaves it in:\n%s", benchtest.View(m))
+	}
+	benchtest.Press(m, ".")
+	if len(lists.Taking(m).H.Wires) != 3 || len(lists.Taking(m).Recipe.Tables) != 0 {
+		t.Errorf("it is not in again:\n%s", benchtest.View(m))
+	}
+	// On its page the reading that comes next stands below the one that is taken, and Enter takes it.
+	benchtest.Press(m, "enter")
+	next := strings.TrimSpace(strings.TrimPrefix(row(t, m, "next reading").Line(), "  or"))
+	onto(t, m, "next reading")
+	benchtest.Press(m, "enter")
+	if is := row(t, m, "reading").Line(); !strings.HasSuffix(is, next) {
+		t.Errorf("took %q, is %q", next, is)
+	}
+}
+
+// Beside each row stands what it becomes; a row is left out by ., and is the headings by Enter.
+func TestRowsOfATable(t *testing.T) {
+	m := listed(t, "P1.csv", "Pin,Signal,Colour\n1,Feed,red\n2,Ground,black\n3,Pump,violet\n")
+	openTable(t, m, 0)
+	if r := row(t, m, "row 3"); !strings.Contains(r.Line(), "P1:2") || !strings.Contains(r.Line(), "Ground") {
+		t.Errorf("%q", r.Line())
+	}
+	onto(t, m, "row 3")
+	benchtest.Press(m, ".")
+	if _, there := wireOf(m, "P1:2"); there || len(lists.Taking(m).H.Wires) != 2 {
+		t.Error("the row is still read")
+	}
+	if r := row(t, m, "row 3"); !strings.HasSuffix(r.Line(), "left out") {
+		t.Errorf("%q", r.Line())
+	}
+	benchtest.Press(m, "backspace")
+	if w, there := wireOf(m, "P1:2"); !there || w.Signal.V != "Ground" {
+		t.Error("the row is not back")
+	}
+}
+
+// Words that no vocabulary has are the headings once a person says so, and their columns mean what a person says.
+func TestHeadingsByHand(t *testing.T) {
+	m := listed(t, "P1.csv", "Loom of the pump,,\nQx,Vz,Wk\n1,Feed,red\n2,Ground,black\n3,Pump,violet\n")
+	openTable(t, m, 0)
+	onto(t, m, "row 2")
+	if strings.HasSuffix(row(t, m, "row 2").Line(), "headings") {
+		benchtest.Press(m, "enter") // not so: take it away first
+	}
+	benchtest.Press(m, "enter")
+	if r := row(t, m, "row 2"); !strings.HasSuffix(r.Line(), "headings") {
+		t.Fatalf("%q:\n%s", r.Line(), benchtest.View(m))
+	}
+	for n, f := range []wirelistname.Field{wirelistname.FieldPin, wirelistname.FieldSignal, wirelistname.FieldColour} {
+		onto(t, m, "column "+[]string{"Qx", "Vz", "Wk"}[n])
+		benchtest.Press(m, "enter")
+		for _, c := range []byte(fieldNumber(f)) {
+			benchtest.Press(m, string(c))
+		}
+		benchtest.Press(m, "enter")
+	}
+	if n := len(lists.Taking(m).H.Wires); n != 3 {
+		t.Fatalf("%d wires:\n%s", n, benchtest.View(m))
+	}
+	for _, w := range lists.Taking(m).H.Wires {
+		if w.Signal.V == "Feed" && w.Colour.V == "" || w.Signal.V == "Qx" || w.Signal.V == "Vz" {
+			t.Errorf("%+v", w)
+		}
+	}
+}
+
+// fieldNumber is the number of a meaning in the list of them.
+func fieldNumber(f wirelistname.Field) string {
+	n := slices.Index(wirelistname.Fields(), f) + 1
+	if n < 10 {
+		return string(rune('0' + n))
+	}
+	return string([]rune{rune('0' + n/10), rune('0' + n%10)})
+}
+
+// The connector of a table is named, also over what its title says; the name of another's makes them one.
+func TestConnectorByHand(t *testing.T) {
+	m := listed(t, "pump.csv", "Pump plug,,\nPin,Signal,Colour\n1,Feed,red\n2,Ground,black\n,,\n"+
+		"Lamp plug,,\nPin,Signal,Colour\n3,Lamp,red\n4,Horn,black\n")
+	if n := len(lists.Taking(m).H.Terminations); n != 2 {
+		t.Fatalf("%d connectors", n)
+	}
+	for n := range 2 {
+		openTable(t, m, n)
+		if err := row(t, m, "connector").Field.Set(m, "P9"); err != nil {
+			t.Fatal(err)
+		}
+		benchtest.Press(m, "esc")
+	}
+	h := lists.Taking(m).H
+	if len(h.Terminations) != 1 || h.Terminations[0].ID != "P9" {
+		t.Errorf("%+v", h.Terminations)
+	}
+	if w, there := wireOf(m, "P9:4"); !there || w.Signal.V != "Horn" {
+		t.Errorf("%+v", w)
+	}
+	openTable(t, m, 0)
+	if err := row(t, m, "connector").Field.Set(m, "P\x1b9"); err == nil {
+		t.Error("a control character was taken")
+	}
+}
+
+// book is a workbook of three sheets: the cavities of two connectors, and an old copy of one.
+func book(t *testing.T) string {
+	t.Helper()
+	sheet := func(name string, rows ...string) string {
+		var b strings.Builder
+		for _, r := range rows {
+			b.WriteString("<table-row>")
+			for _, c := range strings.Split(r, ",") {
+				b.WriteString("<table-cell><p>" + c + "</p></table-cell>")
+			}
+			b.WriteString("</table-row>")
+		}
+		return `<table name="` + name + `">` + b.String() + "</table>"
+	}
+	return string(listtest.Packed(t, listtest.OpenDocument(sheet("Nose", "Pin,Signal,Colour", "1,Feed,red", "2,Ground,black")+
+		sheet("Old nose", "Pin,Signal,Colour", "1,Horn,blue", "2,Lamp,white", "3,Siren,grey")+
+		sheet("Tail", "Pin,Signal,Colour", "1,Feed,red", "2,Ground,black", "3,Brake,yellow"))))
+}
+
+// A sheet that is not wanted is left out by one key, and its wires go with it; Backspace brings it back.
+func TestSheetLeftOut(t *testing.T) {
+	m := listed(t, "book.ods", book(t))
+	all := len(lists.Taking(m).H.Wires)
+	onto(t, m, "sheet Old nose")
+	benchtest.Press(m, ".")
+	in := lists.Taking(m)
+	if len(in.H.Terminations) != 2 || len(in.H.Wires) >= all || !slices.Equal(in.Recipe.Sheets, []string{"Old nose"}) {
+		t.Errorf("%d connectors, %d wires of %d", len(in.H.Terminations), len(in.H.Wires), all)
+	}
+	for _, w := range in.H.Wires {
+		if w.Signal.V == "Horn" || w.Signal.V == "Siren" {
+			t.Errorf("wire %s is of the sheet that is left out", w.ID)
+		}
+	}
+	benchtest.Press(m, "backspace")
+	if in := lists.Taking(m); len(in.H.Wires) != all || len(in.Recipe.Sheets) != 0 {
+		t.Errorf("%d wires of %d", len(in.H.Wires), all)
+	}
+}
+
+// What was said of a list is kept, and reads its next revision the same, in one undo.
+func TestRecipeKeptAndUsed(t *testing.T) {
+	files := map[string]string{"a.csv": "Issue A,,\nQx,Vz,Wk\n1,Feed,red\n2,Ground,black\n",
+		"b.csv": "Issue B,,\nQx,Vz,Wk\n1,Feed,red\n2,Ground,black\n3,Horn,blue\n"}
+	m := listed(t, "x.csv", files["a.csv"])
+	m.Cfg.ListBytes = func(path string) ([]byte, error) { return []byte(files[path]), nil }
+	m.Cfg.WriteNew = func(path string, text []byte) error { files[path] = string(text); return nil }
+	if err := taken(m, "a.csv"); err != nil {
+		t.Fatal(err)
+	}
+	openTable(t, m, 0)
+	for n, f := range []wirelistname.Field{wirelistname.FieldPin, wirelistname.FieldSignal} {
+		for lists.Taking(m).Found[0].Reading().Block.Cols[n].Field != f {
+			columnOf(t, m, []string{"Qx", "Vz"}[n]).Step(m, 1)
+		}
+	}
+	if err := row(t, m, "connector").Field.Set(m, "P9"); err != nil {
+		t.Fatal(err)
+	}
+	benchtest.Press(m, "esc")
+	if err := row(t, m, "recipe").Field.Set(m, "kept.toml"); err != nil {
+		t.Fatal(err)
+	}
+	if err := taken(m, "b.csv"); err != nil {
+		t.Fatal(err)
+	}
+	before := len(lists.Taking(m).H.Wires)
+	row(t, m, "use").Enter(m)
+	asked := m.Entry
+	m.Entry = nil
+	if err := asked.Set(m, "kept.toml"); err != nil {
+		t.Fatal(err)
+	}
+	if w, there := wireOf(m, "P9:3"); !there || w.Signal.V != "Horn" || len(lists.Taking(m).H.Wires) != 3 {
+		t.Errorf("%+v:\n%s", w, benchtest.View(m))
+	}
+	benchtest.Press(m, "backspace")
+	if n := len(lists.Taking(m).H.Wires); n != before || len(lists.Taking(m).Recipe.Tables) != 0 {
+		t.Errorf("%d wires, before %d", n, before)
+	}
+	files["bad.toml"] = "tables = 1"
+	if err := asked.Set(m, "bad.toml"); err == nil || len(lists.Taking(m).H.Wires) != before {
+		t.Errorf("a broken recipe was taken: %v", err)
+	}
+}
