@@ -129,10 +129,9 @@ var topics = []Topic{
 		"A run that was begun by an older contralay is not asked for these.",
 	}},
 	{"lists", "other people's wire lists", []string{
-		"The menu takes in a wire list: CSV, TSV, Markdown, xlsx or ods. The screen shows what the bench makes of it. + on a table reads " +
-			"it as the next best, . leaves a table or a sheet out. Enter opens a table: its columns, its connector, each row and what it " +
-			"becomes. + or Enter on a column changes its meaning; Enter on a row makes it the headings, . leaves it out. The choices " +
-			"are kept as a recipe for the next list. Nothing changes until you take the list.",
+		"The menu takes in a wire list: CSV, TSV, Markdown, xlsx or ods. The screen shows what the bench makes of it. + reads a table as " +
+			"the next best, . leaves a table or a sheet out. Enter opens a table. There Enter on a column lists the meanings, Enter on a " +
+			"row makes it the headings, . leaves it out. A recipe keeps it all for the next list. Nothing changes until you take it.",
 		"What the bench does not understand stays as text in the note of its wire, and the report names row and column. Lengths without " +
 			"a unit are read only after you name one. Rows struck out and hidden sheets are left out, hidden rows are kept; the report " +
 			"names each. A formula counts with the value that was saved beside it.",

@@ -32,6 +32,7 @@ type importing struct {
 	Rep    report.Report
 	Err    error
 	rows   perRow
+	drawn  drawn
 	Before *importing // as it was before the last thing said of it
 }
 
@@ -47,7 +48,7 @@ func readList(m *desk.Model, in importing) *importing {
 	in.Found = wirelist.Tables(in.Tables, recipe)
 	name := strings.TrimSuffix(filepath.Base(in.Path), filepath.Ext(in.Path))
 	in.H, in.Rep, in.Err = wirelist.Import(in.Tables, draft.Options{Recipe: recipe, Unit: in.Unit, Catalogue: m.Cfg.Cat, Name: name})
-	in.rows = rowsOf(&in)
+	in.rows, in.drawn = rowsOf(&in), drawn{}
 	return &in
 }
 
@@ -106,7 +107,7 @@ func ImportPage(m *desk.Model, w int, _ string) desk.Page {
 			Detail: "Enter on a table says what its columns mean"})
 	} else {
 		p.Rows = append(p.Rows, takeRow(m, in))
-		if len(m.H.Wires) > 0 {
+		if len(m.H.Wires) > 0 && len(in.H.Wires) > 0 {
 			p.Rows = append(p.Rows, attachRow(m, in))
 			p.Rows = append(p.Rows, notHeldRows(m, in)...)
 		}

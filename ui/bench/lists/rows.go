@@ -16,7 +16,7 @@ import (
 	"contralay/ui/draw"
 )
 
-// The tables of a list, and the rows of one table beside what each becomes.
+// The rows of one table beside what each becomes.
 
 // perRow is what the harness and the report say of each row of a list.
 type perRow struct {
@@ -44,79 +44,11 @@ func rowsOf(in *importing) perRow {
 	return p
 }
 
-// tableRows are the tables of the list that is open, those of each sheet of a workbook below it.
-func tableRows(m *desk.Model, in *importing, w int) (rows []desk.Row) {
-	var sheets []string
-	for _, t := range in.Tables {
-		if t.Sheet != "" && !t.Hidden && len(t.Rows) > 0 && !slices.Contains(sheets, t.Sheet) {
-			sheets = append(sheets, t.Sheet)
-		}
-	}
-	if len(sheets) < 2 {
-		sheets = nil
-	}
-	last := ""
-	for i := range in.Found {
-		f := &in.Found[i]
-		for sheets != nil && f.Key.Sheet != last {
-			last, sheets = sheets[0], sheets[1:]
-			rows = append(rows, sheetRow(in, last))
-			if len(sheets) == 0 {
-				break
-			}
-		}
-		rows = append(rows, tableRow(m, f, w))
-	}
-	for _, s := range sheets {
-		rows = append(rows, sheetRow(in, s))
-	}
-	return rows
-}
-
-// sheetRow leaves a sheet out, or takes it in.
-func sheetRow(in *importing, sheet string) desk.Row {
-	out := slices.Contains(in.Recipe.Sheets, sheet)
-	text, does, says := "sheet "+sheet, "leaves out", "left out"
-	if out {
-		text, does, says = text+": left out", "takes in", "taken in"
-	}
-	turn := func(m *desk.Model) {
-		now := opened(m).list
-		n := *now
-		n.Before = now
-		if out {
-			n.Recipe.Sheets = slices.DeleteFunc(slices.Clone(n.Recipe.Sheets), func(s string) bool { return s == sheet })
-		} else {
-			n.Recipe.Sheets = append(slices.Clone(n.Recipe.Sheets), sheet)
-		}
-		opened(m).list = readList(m, n)
-		m.Tell("sheet " + sheet + " " + says + ": " + makes(opened(m).list))
-	}
-	return desk.Row{Key: "sheet " + sheet, Text: text, Detail: "Enter or . leaves the whole sheet out, or takes it in again", Does: does,
-		Enter: turn, Drop: turn}
-}
-
-// tableRow is one table: Enter opens it.
-func tableRow(m *desk.Model, f *wirelist.Found, w int) desk.Row {
-	key := f.Key.String()
-	name := f.Key.Heads
-	if name == "" {
-		name = "without headings"
-	}
-	if f.Key.Title != "" {
-		name = f.Key.Title + ": " + name
-	}
-	first := readingRows(f)[0]
-	return desk.Row{Key: "table " + key, Text: fmt.Sprintf("  table %s  is  %s", draw.Fit(name, max(8, (w-14)/2), m.Cfg.ASCII), readAs(f)),
-		Detail: "Enter opens it: rows, columns, connector. + reads it as the next best, . leaves it out",
-		Enter:  func(m *desk.Model) { m.Show(TableKind, key) }, Drop: func(m *desk.Model) { leaveOut(m, f) },
-		Steps: first.Steps, Step: first.Step}
-}
-
 // layout is how wide each column of a table stands on the screen.
 type layout struct {
 	wide    []int // of the columns that have room
 	becomes int   // cells for what a row becomes
+	ascii   bool
 }
 
 // leadWide is the room of a row's number, before its cells.
@@ -124,9 +56,9 @@ const leadWide = 6
 
 // layoutOf gives each column the room that it needs, and where there is too little, takes it off the widest. What has no room even so
 // stands in the row's detail.
-func layoutOf(f *wirelist.Found, w int) layout {
+func layoutOf(f *wirelist.Found, w int, ascii bool) layout {
 	const most, least, looked = 18, 4, 200
-	l := layout{becomes: max(8, w/3)}
+	l := layout{becomes: max(8, w/3), ascii: ascii}
 	room := w - leadWide - l.becomes
 	need := func(i int, text string) {
 		for len(l.wide) <= i {
@@ -165,34 +97,51 @@ func layoutOf(f *wirelist.Found, w int) layout {
 }
 
 // line sets cells in their columns, with what the row becomes behind them.
-func (l layout) line(lead string, cells []string, becomes string, ascii bool) string {
+func (l layout) line(lead string, cells []string, becomes string) string {
 	var b strings.Builder
-	b.WriteString(draw.Fit(lead, leadWide, ascii))
+	b.WriteString(draw.Fit(lead, leadWide, l.ascii))
 	if text := slices.DeleteFunc(slices.Clone(cells), func(c string) bool { return c == "" }); len(text) == 1 && len(l.wide) > 1 {
 		room := 0 // a text alone takes the room of all
 		for _, wide := range l.wide {
 			room += wide + 1
 		}
-		return b.String() + draw.Fit(text[0], room-1, ascii) + " " + becomes
+		return b.String() + draw.Fit(text[0], room-1, l.ascii) + " " + becomes
 	}
 	for i, wide := range l.wide {
 		c := ""
 		if i < len(cells) {
 			c = cells[i]
 		}
-		b.WriteString(draw.Fit(c, wide, ascii) + " ")
+		b.WriteString(draw.Fit(c, wide, l.ascii) + " ")
 	}
 	return b.String() + becomes
 }
 
+// drawn are the rows of the table that was shown last: a list has thousands, and a page is made at every key.
+type drawn struct {
+	of    *wirelist.Found
+	w     int
+	ascii bool
+	rows  []desk.Row
+}
+
 // listRows are the rows of a table, under the meanings of its columns.
 func listRows(m *desk.Model, in *importing, f *wirelist.Found, w int) []desk.Row {
-	l := layoutOf(f, w)
+	if d := in.drawn; d.of == f && d.w == w && d.ascii == m.Cfg.ASCII {
+		return d.rows
+	}
+	in.drawn = drawn{f, w, m.Cfg.ASCII, makeRows(in, f, w, m.Cfg.ASCII)}
+	return in.drawn.rows
+}
+
+// makeRows makes the rows of a table.
+func makeRows(in *importing, f *wirelist.Found, w int, ascii bool) []desk.Row {
+	l := layoutOf(f, w, ascii)
 	var meant []string
 	for _, c := range f.Reading().Block.Cols {
 		meant = append(meant, string(c.Field))
 	}
-	rows := []desk.Row{{Text: l.line("row", meant, "becomes", m.Cfg.ASCII), Heads: true}}
+	rows := []desk.Row{{Text: l.line("row", meant, "becomes"), Heads: true}}
 	headed := map[int]bool{}
 	for _, r := range f.Block.Head {
 		headed[r.Line] = true
@@ -202,13 +151,13 @@ func listRows(m *desk.Model, in *importing, f *wirelist.Found, w int) []desk.Row
 		above[r.Line] = true
 	}
 	for _, r := range f.All {
-		rows = append(rows, listRow(m, in, f, r, l, headed[r.Line], above[r.Line]))
+		rows = append(rows, listRow(in, f, r, l, headed[r.Line], above[r.Line]))
 	}
 	return rows
 }
 
 // listRow is one row of a table: Enter says that it is the headings, . leaves it out.
-func listRow(m *desk.Model, in *importing, f *wirelist.Found, r table.Row, l layout, headed, above bool) desk.Row {
+func listRow(in *importing, f *wirelist.Found, r table.Row, l layout, headed, above bool) desk.Row {
 	at := table.Place{File: f.Place.File, Sheet: f.Place.Sheet, Row: r.Line}
 	text := shape.RowText(r.Cells)
 	left := slices.Contains(f.Said.Rows, text)
@@ -225,7 +174,7 @@ func listRow(m *desk.Model, in *importing, f *wirelist.Found, r table.Row, l lay
 		becomes = "no wire"
 	}
 	row := desk.Row{Key: fmt.Sprintf("row %d", r.Line), Mark: markOf(said),
-		TextOf: func() string { return l.line(fmt.Sprint(r.Line), doubted(f, r, said), becomes, m.Cfg.ASCII) },
+		TextOf: func() string { return l.line(fmt.Sprint(r.Line), doubted(f, r, said), becomes) },
 		More: func() string {
 			all := []string{"row " + fmt.Sprint(r.Line) + ": " + strings.Join(r.Cells, " | ") + ": " + becomes}
 			for _, s := range said {

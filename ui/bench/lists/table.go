@@ -69,18 +69,18 @@ func TablePage(m *desk.Model, w int, of string) desk.Page {
 	if in.Err != nil {
 		p.Lines[1] = in.Err.Error() + "."
 	}
-	p.Rows = append(p.Rows, readingRows(f)...)
+	cols := columnRows(m, f, w)
+	for _, r := range readingRows(f) {
+		if len(cols) > 0 {
+			r.Field = cols[0].Field // digits go to a column from here too
+		}
+		p.Rows = append(p.Rows, r)
+	}
 	if r := connectorRow(in, f); r.Key != "" {
 		p.Rows = append(p.Rows, r)
 	}
-	p.Rows = append(p.Rows, leftOutRow(f))
-	if len(f.Reading().Block.Cols) > 0 {
-		p.Rows = append(p.Rows, desk.Row{Text: "its columns", Heads: true})
-	}
-	for i := range f.Reading().Block.Cols {
-		if r := columnRow(m, f, i, w); r.Key != "" {
-			p.Rows = append(p.Rows, r)
-		}
+	if len(cols) > 0 {
+		p.Rows = append(append(p.Rows, desk.Row{Text: "its columns: a number and Enter goes to one", Heads: true}), cols...)
 	}
 	p.Rows = append(p.Rows, listRows(m, in, f, w)...)
 	return p
@@ -97,8 +97,12 @@ func readingRows(f *wirelist.Found) []desk.Row {
 		})
 	}
 	n := len(f.Readings)
-	now := desk.Row{Key: "reading", Text: "read as    " + readAs(f) + share(f, f.Chosen), Detail: strings.Join(f.Reading().Because, ", "),
-		Steps: "next best", Step: func(m *desk.Model, by int) {
+	text := "read as    " + readAs(f)
+	if !f.Said.LeftOut {
+		text += share(f, f.Chosen)
+	}
+	now := desk.Row{Key: "reading", Text: text, Detail: ". leaves the table out. " + strings.Join(f.Reading().Because, ", "),
+		Drop: func(m *desk.Model) { leaveOut(m, f) }, Steps: "next best", Step: func(m *desk.Model, by int) {
 			if n < 2 {
 				m.Refuse("there is no other way to read it. Say what its columns mean")
 				return
@@ -150,8 +154,9 @@ func connectorRow(in *importing, f *wirelist.Found) desk.Row {
 
 // connectorOf is the connector that a table's cavities became: the one that most of its wires end at; "" where they became none.
 func connectorOf(in *importing, f *wirelist.Found) (id string) {
+	const looked = 200 // rows; the first say it
 	ends := map[string]int{}
-	for _, r := range f.Block.Rows {
+	for _, r := range f.Block.Rows[:min(len(f.Block.Rows), looked)] {
 		for _, i := range in.rows.wires[table.Place{File: f.Place.File, Sheet: f.Place.Sheet, Row: r.Line}] {
 			for _, end := range []string{in.H.Wires[i].From.V, in.H.Wires[i].To.V} {
 				if t, _, ok := strings.Cut(end, ":"); ok {
@@ -174,15 +179,14 @@ func leaveOut(m *desk.Model, f *wirelist.Found) {
 	say(m, f, says, func(s *wirelistname.TableSaid) { s.LeftOut = !s.LeftOut })
 }
 
-// leftOutRow leaves the whole table out.
-func leftOutRow(f *wirelist.Found) desk.Row {
-	text, does := "left out   no", "leaves out"
-	if f.Said.LeftOut {
-		text, does = "left out   yes", "takes in"
+// columnRows are the columns of a table, each under its number.
+func columnRows(m *desk.Model, f *wirelist.Found, w int) (rows []desk.Row) {
+	for i := range f.Reading().Block.Cols {
+		if r := columnRow(m, f, i, w); r.Key != "" {
+			rows = append(rows, r)
+		}
 	}
-	out := func(m *desk.Model) { leaveOut(m, f) }
-	return desk.Row{Key: "left out", Text: text, Detail: "Enter or . leaves the whole table out, or takes it in again", Does: does,
-		Enter: out, Drop: out, Step: func(m *desk.Model, _ int) { out(m) }}
+	return desk.Numbered(rows)
 }
 
 // columnRow says what a column means, with what stands in it; without a key for a column of nothing.
@@ -245,15 +249,26 @@ func allFields() (all []string) {
 
 // meaningScreen lists what a column can mean.
 func meaningScreen(of, key, now string, change func(m *desk.Model, to string)) desk.Screen {
-	return desk.ChooseScreen("what column "+key+" means",
-		func(m *desk.Model) bool { _, f := tableOf(m, of); return f != nil },
-		func(*desk.Model) (all []desk.Choice) {
-			for _, f := range wirelistname.Fields() {
-				all = append(all, desk.Choice{Value: string(f), Says: fmt.Sprintf("%-12s %s", f, fieldSays[f])})
+	return desk.Screen{Kind: desk.KindChoice, Title: "what column " + key + " means", Page: func(m *desk.Model, _ int) desk.Page {
+		if _, f := tableOf(m, of); f == nil {
+			return desk.Page{Empty: "This table is not read any more. Esc goes back"}
+		}
+		p := desk.Page{Lines: []string{"What does column " + key + " mean? A number and Enter takes a row."}}
+		var rows []desk.Row
+		for n, f := range wirelistname.Fields() {
+			in := "  "
+			if string(f) == now {
+				in, p.Start = "= ", n
 			}
-			return all
-		},
-		func(*desk.Model) string { return now }, change, nil)
+			rows = append(rows, desk.Row{Key: string(f), Text: fmt.Sprintf("%s%-12s %s", in, f, fieldSays[f]), Detail: "Enter takes it",
+				Does: "takes it", Enter: func(m *desk.Model) {
+					m.Back()
+					change(m, string(f))
+				}})
+		}
+		p.Rows = desk.Numbered(rows)
+		return p
+	}}
 }
 
 // fieldSays are the meanings of columns in words.
