@@ -421,7 +421,8 @@ var EveryScreen = map[string][]string{
 	"records":              {"esc", "@everything in the file", "enter", "@wires  ", "enter"},
 	"wire list":            {"esc", "esc", "@import a wire", "enter", "x", ".", "c", "s", "v", "enter"},
 	"table of a list":      {"esc", "esc", "@import a wire", "enter", "x", ".", "c", "s", "v", "enter", "@ table ", "enter"},
-	"meanings of a column": {"esc", "esc", "@import a wire", "enter", "x", ".", "c", "s", "v", "enter", "@ table ", "enter", "@column Remark", "enter"},
+	"meanings of a column": {"esc", "esc", "@import a wire", "enter", "x", ".", "c", "s", "v", "enter", "@ table ", "enter",
+		"@column Remark", "enter"},
 	"list of values":       {"esc", "@terminations", "enter", "enter", "@all its values", "enter", "@reserved", "enter"},
 }
 
