@@ -11,7 +11,7 @@ import (
 // and calc says so.
 type Finding struct {
 	Table    string // table of the file: "wire", "branch" …
-	Index    int    // which of that table, from 0
+	Index    int    // which of that table, from 0; -1 where there is only one
 	ID       string // its id
 	Sub      string // table inside it, "layer", or "" where it is the thing itself
 	SubIndex int    // which of those, from 0
@@ -26,6 +26,7 @@ type Finding struct {
 func (h *Harness) Check() []Finding {
 	c := checker{h: h}
 	c.names()
+	c.board()
 	c.splices()
 	c.wires()
 	c.feeds()
@@ -119,6 +120,13 @@ func (c *checker) name(table string, i int, id string, own, alike *idSet) {
 		c.say(f, fmt.Sprintf("%q has a colon", id), "an id without a colon, because wires write TERMINATION:CAVITY")
 	}
 	own.add(id)
+}
+
+// board judges the datum. The table is one, so the finding has no index.
+func (c *checker) board() {
+	if d := c.h.Board.Datum; d.Set {
+		c.place(Finding{Table: "board", Index: -1}, "datum", d.V)
+	}
 }
 
 func (c *checker) splices() {

@@ -2,6 +2,7 @@ package model
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strconv"
 
@@ -15,8 +16,16 @@ import (
 func (h *Harness) EditWire(i int, f func(*Wire)) *Harness {
 	n := *h
 	n.Wires = slices.Clone(h.Wires)
-	f(&n.Wires[i])
+	changeWire(&n.Wires[i], f)
 	return &n
+}
+
+// changeWire changes one wire. The shade of a colour goes with it.
+func changeWire(w *Wire, f func(*Wire)) {
+	colour, shade := w.Colour, w.Shade
+	if f(w); w.Colour != colour && w.Shade == shade {
+		w.Shade = Opt[Shade]{}
+	}
 }
 
 // EditTermination changes one termination. f gets a copy and must replace, not
@@ -34,10 +43,22 @@ func (h *Harness) EditBranch(i int, f func(*Branch)) *Harness {
 	n.Branches = slices.Clone(h.Branches)
 	b := &n.Branches[i]
 	b.Layers = CloneLayers(b.Layers)
+	b.Vias = slices.Clone(b.Vias)
 	b.Covers = slices.Clone(b.Covers)
-	b.Asides = slices.Clone(b.Asides)
+	b.Asides = CloneAsides(b.Asides)
 	f(b)
 	return &n
+}
+
+// CloneAsides copies variants with lists of their own.
+func CloneAsides(in []Aside) []Aside {
+	out := slices.Clone(in)
+	for k := range out {
+		out[k].Sizes = maps.Clone(out[k].Sizes)
+		out[k].Layers = CloneLayers(out[k].Layers)
+		out[k].Covers = slices.Clone(out[k].Covers)
+	}
+	return out
 }
 
 // CloneLayers copies layers with lists of their own.

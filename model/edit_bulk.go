@@ -9,7 +9,7 @@ func (h *Harness) EditWires(at []int, f func(*Wire)) *Harness {
 	n := *h
 	n.Wires = slices.Clone(h.Wires)
 	for _, i := range at {
-		f(&n.Wires[i])
+		changeWire(&n.Wires[i], f)
 	}
 	return &n
 }

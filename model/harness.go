@@ -23,6 +23,7 @@ func (o Opt[T]) Or(d T) T {
 type Harness struct {
 	Head         Head
 	Rules        Rules
+	Board        Board
 	Reels        []Reel
 	Parts        []Part
 	Terminations []Termination
@@ -46,6 +47,13 @@ type Head struct {
 	ListedFrom             Opt[string] // listed_from: the independent list that [[listed]] was read from
 	MockUp                 Opt[string] // who measured the lengths, and what with
 	Note                   Opt[string]
+}
+
+// Board is what the full-size drawing lies on.
+type Board struct {
+	WidthMM, HeightMM Opt[unit.Millimetre]
+	PegMM             Opt[unit.Millimetre] // diameter of its pegs
+	Datum             Opt[string]          // the place that x and y are measured from, a termination or a breakout
 }
 
 // Listed is one net of an independent list: cavities that are joined, and to nothing else
@@ -126,6 +134,7 @@ type Wire struct {
 	Spec     string
 	Size     string
 	Colour   Opt[string]
+	Shade    Opt[Shade]       // of its base colour; it goes with the colour
 	Amps     Opt[unit.Ampere] // while it is on
 	OnS      Opt[unit.Second] // how long it is on at a time; not given: always
 	PeriodS  Opt[unit.Second] // from one time it comes on to the next
@@ -175,6 +184,7 @@ type Branch struct {
 	ToleranceMM []unit.Millimetre // minus, plus
 	BendMM      Opt[unit.Millimetre]
 	BendDeg     Opt[unit.Degree]
+	LeavesDeg   Opt[unit.Degree] // how the drawing turns into it at its end nearer the datum: + left, seen from above
 	Environment []Surrounding
 	Supported   Opt[bool]
 	AmbientC    Opt[unit.Celsius]
@@ -183,22 +193,36 @@ type Branch struct {
 	LeaversOut  Opt[bool] // wish: what leaves first lies outermost
 	UnitsIn     Opt[bool] // wish: units lie in the centre
 	DataApart   Opt[bool] // wish: trigger and data do not lie beside power
+	Vias        []Via
 	Layers      []Layer
 	Covers      []Cover
 	AsBuilt     []AsBuilt
 	Asides      []Aside
 }
 
+// Via is a bend of a branch on the drawing. It turns the branch and leaves its length alone.
+type Via struct {
+	AtMM     unit.Millimetre      // from its from end to the middle of the bend, along the centre line
+	TurnDeg  unit.Degree          // + to the left, seen from above the board and from the from end
+	RadiusMM Opt[unit.Millimetre] // of the centre line
+}
+
 // Measured reports whether the length of a branch is known: one may be drawn before it is.
 func (b *Branch) Measured() bool { return b.LengthMM > 0 }
 
-// Aside is a lay-up set aside to compare with, or to come back to. Its layers may
-// name what the harness no longer holds.
+// Aside is a variant of a branch: one way it could be, set aside to compare with, or to come back
+// to. What it leaves out is as the branch has it. Its layers may name what the harness no longer
+// holds.
 type Aside struct {
 	Name   string
+	Letter Opt[Letter] // stays with it; AsideLetters gives one to whoever has none
 	Make   Opt[Make]
 	Outer  Opt[Hand]
+	Spec   Opt[string]       // of every wire that runs here
+	Sizes  map[string]string // size now → size then, of the wires that run here
+	Spares Opt[int]          // how many spare wires run here
 	Layers []Layer
+	Covers []Cover
 }
 
 // Layer is one ring of a branch; the first is the centre.

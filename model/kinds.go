@@ -57,6 +57,18 @@ const (
 // Roles are all roles.
 var Roles = []Role{RolePower, RoleGround, RoleSignal, RoleData, RoleSpare}
 
+// Shade is the light or the dark of a colour that no code has: light blue.
+type Shade string
+
+// The shades.
+const (
+	ShadeLight Shade = "light"
+	ShadeDark  Shade = "dark"
+)
+
+// Shades are all shades.
+var Shades = []Shade{ShadeLight, ShadeDark}
+
 // Gender is that of the contacts of a connector.
 type Gender string
 

@@ -12,7 +12,8 @@ func (h *Harness) Same(o *Harness) bool {
 		return true
 	}
 	// a wire is values alone
-	return reflect.DeepEqual(h.Head, o.Head) && reflect.DeepEqual(h.Rules, o.Rules) && (h.Wires == nil) == (o.Wires == nil) &&
+	return reflect.DeepEqual(h.Head, o.Head) && reflect.DeepEqual(h.Rules, o.Rules) && h.Board == o.Board &&
+		(h.Wires == nil) == (o.Wires == nil) &&
 		slices.Equal(h.Wires, o.Wires) &&
 		reflect.DeepEqual(h.Reels, o.Reels) && reflect.DeepEqual(h.Parts, o.Parts) && reflect.DeepEqual(h.Terminations, o.Terminations) &&
 		reflect.DeepEqual(h.Breakouts, o.Breakouts) && reflect.DeepEqual(h.Splices, o.Splices) &&

@@ -26,6 +26,8 @@ func TestSame(t *testing.T) {
 			switch name {
 			case "Head":
 				n.Head.Name = Some("x")
+			case "Board":
+				n.Board.Datum = Some("x")
 			case "Rules":
 				n.Rules.SizeMin = Some("20")
 			default:

@@ -97,6 +97,7 @@ func benchOn(name string, o options, w world) (int, error) {
 		Bounce: o.bounce, RunBounce: o.runBounce,
 		Folder: here(),
 		Now:    w.now,
+		Search: w.search,
 	}
 	var root tea.Model = bench.Program{Model: bench.New(cfg)}
 	if w.wrap != nil {

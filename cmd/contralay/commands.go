@@ -7,13 +7,8 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"strconv"
-	"strings"
 
 	"contralay/calc"
-	"contralay/calc/formula/lay"
-	"contralay/calc/formula/plan"
-	"contralay/calc/query/offer"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
@@ -21,6 +16,7 @@ import (
 	"contralay/model/unit"
 	"contralay/ui/paper"
 	"contralay/ui/paper/figure"
+	"contralay/ui/question"
 )
 
 func newFile(name string) (int, error) {
@@ -141,110 +137,22 @@ func planOf(args []string, o options, w world) (int, error) {
 	if err != nil {
 		return usage, err
 	}
-	l := model.Rules{}.Resolve()
-	ask := plan.Ask{Spares: o.spares, Rules: plan.Rules{LayRatio: unit.Ratio(o.ratio), LiftMax: l.LiftMax, LiftTight: l.LiftTight,
-		GapInner: l.GapInner, GapOuter: l.GapOuter, LumpyAt: l.LumpyAt, FillerWeight: l.FillerWeight, SpareGain: l.SpareGain}}
-	switch o.centres {
-	case "equal":
-		ask.Centres = plan.EqualCentres
-	case "unequal":
-		ask.Centres = plan.UnequalCentres
-	case "built":
-		ask.Centres = plan.BuiltCentres
+	q, err := question.Read(args, question.Terms{Ratio: unit.Ratio(o.ratio), Spares: o.spares, Centres: o.centres, Centre: o.centre,
+		Layers: o.layers, Effort: o.effort}, cat)
+	if err != nil {
+		return usage, misuse{err.Error()}
 	}
-	var pieces []offer.Piece
-	for _, a := range args {
-		z, err := sizeArg(a, l.Spec, cat)
+	a := slowly(w, "working out lay-ups", q.Answer)
+	if o.json {
+		b, err := a.JSON()
 		if err != nil {
 			return usage, err
 		}
-		pieces = append(pieces, z)
-		ask.Sizes = append(ask.Sizes, plan.Size{D: z.OverMM, N: z.N})
+		return ok, printJSON(w.out, b)
 	}
-	ask.Effort, ask.Round = o.effort, o.layers
-	if err := centreOf(&ask, o.centre, l.Spec, cat); err != nil {
+	if err := print(w.out, a.Text()); err != nil { // the answer first: what one more costs takes longer
 		return usage, err
 	}
-	var as []*sheet.Branch
-	ps := slowly(w, "working out lay-ups", func() []plan.Plan {
-		ps := plan.Make(ask)
-		for _, p := range ps {
-			b, _ := offer.Planned(p, pieces, model.Rules{LayRatio: model.Some(unit.Ratio(o.ratio))}, cat)
-			as = append(as, b)
-		}
-		return ps
-	})
-	if !o.json {
-		return ok, print(w.out, paper.Plans(ps, as))
-	}
-	b, err := figure.Plans(ps, as)
-	if err != nil {
-		return usage, err
-	}
-	return ok, printJSON(w.out, b)
-}
-
-// mostOfOne bounds a quantity: more is no hand-laid bundle.
-const mostOfOne = 500
-
-// centreOf holds the centre that --centre names: a number of pieces, or the pieces themselves.
-func centreOf(ask *plan.Ask, centre, spec string, cat *catalogue.Catalogue) error {
-	if centre == "" {
-		return nil
-	}
-	if n, err := strconv.Atoi(centre); err == nil {
-		if n < 1 || n > 5 {
-			return misuse{fmt.Sprintf("--centre %q: a centre holds 1 to 5 pieces", centre)}
-		}
-		ask.CentreN = n
-		return nil
-	}
-	held := plan.Held{Locked: true}
-	var all []unit.Millimetre
-	for part := range strings.SplitSeq(centre, ",") {
-		z, err := sizeArg(part, spec, cat)
-		if err != nil {
-			return err
-		}
-		have := 0
-		for _, s := range ask.Sizes {
-			if s.D == z.OverMM {
-				have += s.N
-			}
-		}
-		if z.N > have {
-			return misuse{fmt.Sprintf("--centre %q: it names %s, and the pieces to lay have %d of that size", centre, part, have)}
-		}
-		held.Sizes = append(held.Sizes, plan.Size{D: z.OverMM, N: z.N})
-		for range z.N {
-			all = append(all, z.OverMM)
-		}
-	}
-	if !lay.CanBeCentre(all) {
-		return misuse{fmt.Sprintf("--centre %q: a centre is one piece, two to five of one size, or two or three of different sizes",
-			centre)}
-	}
-	ask.Held = append(ask.Held, held)
-	return nil
-}
-
-func sizeArg(a, spec string, cat *catalogue.Catalogue) (offer.Piece, error) {
-	q, size, found := strings.Cut(strings.ToLower(a), "x")
-	n, err := strconv.Atoi(q)
-	if !found || err != nil || n < 1 || n > mostOfOne {
-		return offer.Piece{}, misuse{fmt.Sprintf("%q: write quantity x size, such as 32x22 or 2x2.9mm. The quantity is 1 to %d", a,
-			mostOfOne)}
-	}
-	if t, isMM := strings.CutSuffix(size, "mm"); isMM {
-		d, err := unit.ParseNumber(t)
-		if err != nil || d < 0.1 || d > 50 {
-			return offer.Piece{}, misuse{fmt.Sprintf("%q: the diameter must be 0.1 to 50 mm", a)}
-		}
-		return offer.Piece{OverMM: unit.Millimetre(d), N: n}, nil
-	}
-	e, known := cat.Wire(spec, size)
-	if !known {
-		return offer.Piece{}, misuse{fmt.Sprintf("%q: %s has no size %s. It has %s", a, spec, size, strings.Join(cat.Sizes(spec), " "))}
-	}
-	return offer.Piece{Spec: spec, Size: size, OverMM: e.OverMM, N: n}, nil
+	text := slowly(w, "working out one more and one fewer", func() string { return q.Strip(o.ascii) })
+	return ok, print(w.out, text)
 }

@@ -6,7 +6,9 @@ import (
 
 	"contralay/calc/formula/plan"
 	"contralay/ui/bench"
+	"contralay/ui/cross/picture"
 	"contralay/ui/guide"
+	"contralay/ui/paper/tile"
 )
 
 // textWidth is what printed pages are broken to.
@@ -70,16 +72,19 @@ func ofCommand(name string) string {
 
 // commands and flags are what a shell may complete.
 func commands() []string {
-	return []string{"new", "check", "figures", "compare", "import", "inserts", "measured", "plan", "run", "sheet", "section", "help",
+	return []string{"new", "check", "figures", "compare", "import", "inserts", "measured", "plan", "run", "sheet", "section",
+		"drawing", "help",
 		"completion",
 		"version"}
 }
 
 func flags() []string {
-	return []string{"--accept", "--ascii", "--bounce", "--by", "--catalogue", "--centre", "--centres", "--colour", "--effort", "--full",
+	return []string{"--accept", "--ascii", "--bounce", "--by", "--catalogue", "--centre", "--centres", "--colour", "--effort",
+		"--explain", "--full",
 		"--help", "--into",
 		"--json",
-		"--keep-odd", "--lay-ratio", "--layer", "--layers", "--light", "--on", "--out", "--pairs", "--recipe", "--serial", "--sheet",
+		"--keep-odd", "--lay-ratio", "--layer", "--layers", "--light", "--on", "--out", "--paper", "--pairs", "--recipe",
+		"--serial", "--sheet",
 		"--shielded",
 		"--spares",
 		"--spec", "--unit",
@@ -88,7 +93,8 @@ func flags() []string {
 
 // completion prints a script for a shell.
 func completion(shell string, w world) (int, error) {
-	text := guide.Completion(shell, guide.Completes{Commands: commands(), Topics: topics(), Flags: flags(), Ways: waysOf()})
+	text := guide.Completion(shell, guide.Completes{Commands: commands(), Topics: topics(), Flags: flags(), Ways: picture.Ways(),
+		Papers: tile.Names()})
 	if text == "" {
 		return usage, misuse{fmt.Sprintf("completions are for bash, zsh and fish, not %q", shell)}
 	}

@@ -27,6 +27,13 @@ func importLists(names []string, o options, w world) (int, error) {
 	if len(names) == 0 {
 		return usage, misuse{"import needs one LIST or more (contralay --help)"}
 	}
+	if o.explain {
+		tables, err := tablesOf(names, w)
+		if err != nil {
+			return usage, err
+		}
+		return ok, print(w.out, strings.Join(onOneLine(wirelist.Explain(tables)), "\n")+"\n")
+	}
 	if (o.folder == "") == (o.against == "") {
 		return usage,
 			misuse{"import needs a file to write. Give -o FILE for a new harness, or --into FILE to attach the lists to a harness that " +
@@ -52,6 +59,7 @@ func importLists(names []string, o options, w world) (int, error) {
 		lines = rep.Full()
 	}
 	if o.against != "" {
+		h, _ = compare.Bare(h, rep)
 		says, err := attach(h, o.against, strings.Join(base(names), ", "))
 		if err != nil {
 			return usage, err

@@ -8,6 +8,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/ui/paper/which"
+	"contralay/ui/question"
 )
 
 // insertsOf ranks the arrangements that take a handful of wires. It is asked in wires, as plan is,
@@ -62,9 +63,9 @@ func insertsOf(args []string, o options, w world) (int, error) {
 
 // wireArg reads quantity x size, where the size is a gauge or a diameter.
 func wireArg(a, spec string, cat *catalogue.Catalogue) (inserts.Wire, error) {
-	z, err := sizeArg(a, spec, cat)
+	z, err := question.Piece(a, spec, cat)
 	if err != nil {
-		return inserts.Wire{}, err
+		return inserts.Wire{}, misuse{err.Error()}
 	}
 	_, size, _ := strings.Cut(strings.ToLower(a), "x")
 	if strings.HasSuffix(size, "mm") {

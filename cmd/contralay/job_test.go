@@ -65,7 +65,7 @@ func layUp(screen string) []string {
 }
 
 var (
-	layerRow   = regexp.MustCompile(`^[ !?][ ▸>] +(centre|\d) +\S`)
+	layerRow   = regexp.MustCompile(`^[ !?][ ▸>] +(centre|\d)  +\S`)
 	shelfLabel = regexp.MustCompile(`\d+/\d+ \([\d. /]+\)`)
 	overLine   = regexp.MustCompile(`(?m)^ ?OD (\d+\.\d)~? \((\d+\.\d) to (\d+\.\d)\) mm`)
 )
@@ -99,7 +99,7 @@ func TestWholeJob(t *testing.T) {
 		return strings.Contains(words, "= B") && strings.Contains(screen, "laid as")
 	}))
 
-	s.toRow(`^>[ !?] 2 `)
+	s.toRow(`^>[ !?] 2  `) // the layer: a kind of change has its name behind its number
 	s.press("+")
 	moved := layUp(s.see("moved to"))
 	if slices.Equal(moved, laid) {

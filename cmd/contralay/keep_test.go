@@ -21,7 +21,7 @@ func odd(t *testing.T, ending string) map[string]string {
 	t.Helper()
 	dir := t.TempDir()
 	at := func(name string) string { return filepath.Join(dir, name+ending) }
-	if err := syscall.Mkfifo(at("pipe"), 0o600); err != nil {
+	if err := makePipe(at("pipe")); err != nil {
 		t.Skip(err)
 	}
 	l, err := net.Listen("unix", at("s"))

@@ -16,12 +16,15 @@ const gcPercent = 400
 
 // benchMemory is how much the bench takes before it collects more often than gcPercent has it, in
 // bytes: a burst of changes to a large harness makes garbage faster than the rests between keys
-// take it away.
-const benchMemory = 72 << 20
+// take it away. The search beside the screen holds up to some half of it.
+const benchMemory = 128 << 20
+
+// searchFor is how long a bench searches for better lay-ups by itself.
+const searchFor = 10 * time.Second
 
 func main() {
 	debug.SetGCPercent(gcPercent)
 	os.Exit(run(os.Args[1:], world{
-		in: os.Stdin, out: os.Stdout, err: os.Stderr, env: os.Getenv, now: time.Now,
+		in: os.Stdin, out: os.Stdout, err: os.Stderr, env: os.Getenv, now: time.Now, search: searchFor,
 	}))
 }

@@ -38,6 +38,7 @@ type options struct {
 	sheets    []string // of a workbook
 	noEnds    bool     // rows without cavity and end are wires too
 	full      bool     // every finding by itself
+	explain   bool     // how each table of a list may be read
 	accept    string   // the group of readings that is accepted, or "all"
 	keepOdd   bool     // an odd one out is accepted with the rest
 	without   []string // readings that are left out
@@ -45,6 +46,7 @@ type options struct {
 	serial    string   // of what is built
 	layer     string   // that is in hand in a section
 	by        string   // what the colours of a section tell apart
+	paper     string   // that a drawing is printed on
 }
 
 // mostEffort is some minutes of search.
@@ -83,7 +85,7 @@ func parse(args []string) (options, []string, error) {
 
 func (o *options) set(name string, given bool, take func() (string, error)) error {
 	switch name {
-	case "h", "help", "json", "ascii", "light", "full", "keep-odd":
+	case "h", "help", "json", "ascii", "light", "full", "explain", "keep-odd":
 		if given {
 			return misuse{fmt.Sprintf("--%s takes no value", name)}
 		}
@@ -92,12 +94,14 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.ascii = o.ascii || name == "ascii"
 		o.light = o.light || name == "light"
 		o.full = o.full || name == "full"
+		o.explain = o.explain || name == "explain"
 		o.keepOdd = o.keepOdd || name == "keep-odd"
 		return nil
-	case "colour", "color", "centres", "centre", "layers", "effort", "catalogue", "spares", "pairs", "shielded", "lay-ratio", "bounce", "o",
+	case "colour", "color", "centres", "centre", "layers", "effort", "catalogue", "spares", "pairs", "shielded", "lay-ratio",
+		"bounce", "o",
 		"out", "on", "serial",
 		"accept", "without",
-		"into", "recipe", "unit", "spec", "sheet", "layer", "by":
+		"into", "recipe", "unit", "spec", "sheet", "layer", "by", "paper":
 	default:
 		return misuse{fmt.Sprintf("there is no flag --%s (contralay --help)", name)}
 	}
@@ -137,6 +141,8 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.layer = v
 	case "by":
 		o.by = v
+	case "paper":
+		o.paper = v
 	case "accept":
 		o.accept = v
 	case "without":

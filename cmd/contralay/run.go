@@ -16,6 +16,7 @@ type world struct {
 	in, out, err *os.File
 	env          func(string) string
 	now          func() time.Time
+	search       time.Duration             // how long a bench searches by itself
 	wrap         func(tea.Model) tea.Model // tests put themselves round the bench; else nil
 }
 
@@ -40,6 +41,7 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --spec S                 specification of wires that state none
       --sheet NAME             read only this sheet of a workbook; you may repeat it
       --full                   print every finding on its own line
+      --explain                instead of -o: print how each table can be read, best first
   contralay compare A B        say what changed between two lists or harnesses, and last what
                                was matched; exit 1 if anything changed, 2 if the two have no
                                cavity, wire id or signal in common
@@ -47,7 +49,8 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
   contralay check FILE         print the open points, worst first; exit 1 if one is a stop
   contralay figures FILE       print every computed number as JSON
   contralay plan 32x22 4x20 2x2.9mm
-                               rank lay-ups: quantity x size (AWG of the default spec, or mm)
+                               rank lay-ups: quantity x size (AWG of the default spec, or mm),
+                               and show what one wire more or fewer costs
       --spares N               add up to N spares of the commonest size
       --lay-ratio R            lay length divided by OD (default 12)
       --centres KIND           equal, unequal (default) or built
@@ -76,6 +79,11 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --layer N                take this layer in hand: 0 is the centre, 1 the first round it
       --by WHAT                what the colours tell apart: colour (default), destination,
                                size, role, temperature or tightness
+  contralay drawing FILE -o DIR
+                               draw the harness at full size: PDF, SVG and DXF
+      --paper a4|a3|letter|roll610|roll914|roll1067
+                               what the PDF is printed on (default a4)
+      --on DAY                 the date on it (default: today)
   contralay help TOPIC         print one page: %s
   contralay completion SHELL   print completions for bash, zsh or fish
   contralay version            print the release
@@ -87,7 +95,7 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
   --bounce MS                  bench: count the same key again within MS once (0: off; not
                                given: in a run a second Enter within 300 ms counts as none)
 
-FILE may be - for standard input (check, figures, sheet, section).
+FILE may be - for standard input (check, figures, sheet, section, drawing).
 This is a planning aid, not an approval. See the cautions in README.md.
 `
 
@@ -175,12 +183,14 @@ func dispatch(args []string, w world) (int, error) {
 		return sheetFor(f, o, w)
 	case "section":
 		return sectionOf(more, o, w)
+	case "drawing":
+		return drawingOf(more, o, w)
 	case "learn":
 		return usage, misuse{"learn is now called measured: contralay measured FILE... compares what was measured with what was predicted"}
 	default:
 		if len(more) > 0 {
 			return usage,
-				misuse{fmt.Sprintf("%q is no command. The commands are new, check, figures, plan, inserts, sheet, section, run, "+
+				misuse{fmt.Sprintf("%q is no command. The commands are new, check, figures, plan, inserts, sheet, section, drawing, run, "+
 					"measured, import, "+
 					"compare, "+
 					"help, completion, version (contralay --help)", cmd)}

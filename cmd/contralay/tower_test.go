@@ -96,14 +96,14 @@ var phases = map[string][]string{
 }
 
 // screens are the families of screens: each stands on desk, words and what is below.
-var screens = []string{"board", "ends", "layers", "lists", "several", "sheath", "tree", "values", "wires"}
+var screens = []string{"board", "ends", "flat", "layers", "lists", "several", "sheath", "tree", "values", "wires"}
 
 // leads are the families whose rows stand on the pages of another: the map and what hangs on it lead to
 // whatever can be done there.
 var leads = map[string][]string{"tree": {"ends"}}
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
-var lists = []string{"table", "value", "report", "name", "shape", "draft", "row", "join"}
+var lists = []string{"table", "value", "report", "name", "shape", "block", "reading", "draft", "row", "join"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
 // balance of heat is checked against.
@@ -228,7 +228,8 @@ func TestMayImport(t *testing.T) {
 		{"calc/formula/lay", "model", false}, {"calc/formula/lay", "model/unit", true}, {"calc/formula/plan", "calc/formula/lay", true},
 		{"calc/formula/heat", heattest, false}, {heattest, "calc/formula/heat", false}, {heattest, "model/unit", true},
 		{"calc/formula/lay", "calc/sheet", false}, {"calc/sheet", "calc/phase/wires", false}, {"calc/sheet", "calc/formula/lay", true},
-		{"calc/phase/ends", "calc/phase/wires", true}, {"calc/phase/wires", "calc/phase/ends", false}, {"calc/phase/wires", "calc", false},
+		{"calc/phase/ends", "calc/phase/wires", true}, {"calc/phase/wires", "calc/phase/ends", false}, {"calc/phase/wires", "calc",
+			false},
 		{"calc/phase/new", "calc/sheet", false}, {"calc/phase/over", "calc/query/why", false}, {"calc/query/why", "calc", true},
 		{"calc", "calc/query/why", false}, {"ui/paper", "ui/bench/desk", false}, {"ui/bench/wires", "ui/bench/tree", false},
 		{"ui/bench/tree", "ui/bench/wires", false}, {"ui/bench/tree", "ui/bench/ends", true}, {"ui/bench/ends", "ui/bench/tree", false},

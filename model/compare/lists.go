@@ -40,6 +40,8 @@ func Lists(a, b model.Harness) []Difference {
 // terminations and lengths. What both have a place for is compared where only one fills it; what is not
 // compared the result names.
 func Between(a, b List) Result {
+	a.Harness, a.Report = Bare(a.Harness, a.Report)
+	b.Harness, b.Report = Bare(b.Harness, b.Report)
 	was, is := side.Revisions(&a, &b)
 	c := comparer{was: was, is: is, first: a, second: b, fields: fieldsOf(&a, &b), shared: sharedBy(was, is), only: map[*side.Side]bool{}}
 	// Of two lists one gives no far ends: of the other only what is at connectors of both is compared.

@@ -109,6 +109,11 @@ func Rehang(h *model.Harness, branch, from, to string) (out *model.Harness, says
 	} else {
 		b.To = to
 	}
+	var drawn []string
+	if b.LeavesDeg.Set && (from == h.Branches[i].To) == backward(h, i) { // the turn was one against what came to the old place
+		b.LeavesDeg = model.Opt[unit.Degree]{}
+		drawn = []string{branch + " leaves " + to + " on the drawing by rule now"}
+	}
 	n.Branches[i] = b
 	n.Splices = changed(h.Splices, func(s *model.Splice) bool {
 		if s.At != from || s.Toward.V != branch {
@@ -117,7 +122,7 @@ func Rehang(h *model.Harness, branch, from, to string) (out *model.Harness, says
 		s.Toward, s.OffsetMM = model.Opt[string]{}, model.Opt[unit.Millimetre]{}
 		return true
 	})
-	return &n, Lost(h, &n), nil
+	return &n, append(Lost(h, &n), drawn...), nil
 }
 
 // MayHang is the places where the end of a branch that is at one place could hang, breakouts
@@ -132,7 +137,7 @@ func MayHang(h *model.Harness, branch, from string) []string {
 }
 
 // TurnRound exchanges the ends of a branch, and turns everything that counts from its from end:
-// where its covers start and stop. Its layers stay: a hand is the same from both ends.
+// where its covers start and stop, and where the drawing bends it. Its layers stay: a hand is the same from both ends.
 func TurnRound(h *model.Harness, branch string) (*model.Harness, error) {
 	i, err := at(h, Branch, branch)
 	if err != nil {
@@ -147,15 +152,23 @@ func TurnRound(h *model.Harness, branch string) (*model.Harness, error) {
 // turned is a branch seen from its other end.
 func turned(b model.Branch) model.Branch {
 	b.From, b.To = b.To, b.From
+	b.Vias = turnedBends(&b)
 	station := func(v model.Opt[unit.Millimetre]) model.Opt[unit.Millimetre] {
 		if v.Set {
 			v.V = max(0, unit.Written(b.LengthMM-v.V))
 		}
 		return v
 	}
-	b.Covers = changed(b.Covers, func(c *model.Cover) bool {
-		c.FromMM, c.ToMM = station(c.ToMM), station(c.FromMM)
-		return c.FromMM.Set || c.ToMM.Set
+	round := func(all []model.Cover) []model.Cover {
+		return changed(all, func(c *model.Cover) bool {
+			c.FromMM, c.ToMM = station(c.ToMM), station(c.FromMM)
+			return c.FromMM.Set || c.ToMM.Set
+		})
+	}
+	b.Covers = round(b.Covers)
+	b.Asides = changed(b.Asides, func(a *model.Aside) bool {
+		a.Covers = round(a.Covers)
+		return len(a.Covers) > 0
 	})
 	return b
 }

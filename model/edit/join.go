@@ -56,7 +56,8 @@ func join(h *model.Harness, breakout string) (*model.Harness, []string, error) {
 	j := joining{first: a, second: b, rules: h.Rules.Resolve()}
 	one := a
 	one.From, one.To, one.LengthMM = p.From, q.To, unit.Written(p.LengthMM+q.LengthMM)
-	one.Covers = j.covers(p, q)
+	one.Covers, one.Asides = j.covers(p, q), j.variants(p, q)
+	joinDrawing(&one, &p, &q, side(x, x.Branch[q.ID], q.To)[h.Board.Datum.V])
 	j.surroundings(&one)
 	j.bend(&one)
 	if err := j.layUp(&one); err != nil {
@@ -64,6 +65,10 @@ func join(h *model.Harness, breakout string) (*model.Harness, []string, error) {
 	}
 	j.once()
 	n := *h
+	if h.Board.Datum.V == breakout {
+		n.Board.Datum = model.Opt[string]{}
+		j.say("the drawing had its datum at %s: it has none now", breakout)
+	}
 	n.Branches = slices.Clone(h.Branches)
 	n.Branches[meet[0]] = one
 	n.Branches = slices.Delete(n.Branches, meet[1], meet[1]+1)
@@ -213,14 +218,43 @@ func (j *joining) layUp(one *model.Branch) error {
 	} else if len(b.AsBuilt) > 0 {
 		j.say("what was measured on %s is left out", b.ID)
 	}
+	return nil
+}
+
+// variants is the variants of both: covers stay where they lie, and one whose name or letter the
+// first has already gets another.
+func (j *joining) variants(p, q model.Branch) []model.Aside {
+	a, b := &j.first, &j.second
+	out := slices.Clone(a.Asides)
 	for _, s := range b.Asides {
-		clash := slices.IndexFunc(one.Asides, func(o model.Aside) bool { return o.Name == s.Name })
-		if clash >= 0 {
+		if slices.ContainsFunc(a.Asides, func(o model.Aside) bool { return o.Name == s.Name }) {
 			s.Name += " (" + b.ID + ")"
 		}
-		one.Asides = append(slices.Clone(one.Asides), s)
+		if slices.ContainsFunc(a.Asides, func(o model.Aside) bool { return o.Letter == s.Letter }) {
+			s.Letter = model.Opt[model.Letter]{}
+		}
+		out = append(out, s)
 	}
-	return nil
+	for k := range out {
+		if (k < len(a.Asides)) == (a.ID == p.ID) {
+			out[k].Covers = stopped(out[k].Covers, p.LengthMM)
+			continue
+		}
+		out[k].Covers = shifted(out[k].Covers, p.LengthMM)
+	}
+	return out
+}
+
+// shifted is covers of the second part, stations counted from the beginning of the first.
+func shifted(all []model.Cover, by unit.Millimetre) []model.Cover {
+	out := slices.Clone(all)
+	for k := range out {
+		out[k].FromMM = model.Some(unit.Written(out[k].FromMM.V + by))
+		if out[k].ToMM.Set {
+			out[k].ToMM.V = unit.Written(out[k].ToMM.V + by)
+		}
+	}
+	return out
 }
 
 // sameLayer reports whether two layers hold the same in the same way.

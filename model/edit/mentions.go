@@ -94,6 +94,9 @@ type mention struct {
 // record is what somebody did and signed for, on a harness that carries its labels: it keeps
 // the names that were in force then.
 var mentions = []mention{
+	{path: "Board.Datum", noun: "board", key: "datum", names: aPlace, each: func(h *model.Harness, f visit) {
+		f.opt("", &h.Board.Datum)
+	}},
 	{path: "Splices.At", noun: "splice", key: "at", names: aPlace, each: func(h *model.Harness, f visit) {
 		h.Splices = changed(h.Splices, func(s *model.Splice) bool { return f.plain(s.ID, &s.At) })
 	}},

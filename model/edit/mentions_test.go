@@ -27,8 +27,9 @@ var texts = map[string]string{
 	"Wires.Signal": "text", "Wires.Spec": "catalogue", "Wires.Size": "a size", "Wires.Colour": "a code", "Wires.Note": "text",
 	"Feeds.Name": "text", "Units.Name": "text", "Branches.Name": "text",
 	"Branches.Layers.BindPart": "catalogue", "Branches.Covers.Part": "catalogue", "Branches.Asides.Name": "text",
-	"Branches.Asides.Layers.BindPart": "catalogue",
-	"Listed.Signal":                   "text",
+	"Branches.Asides.Layers.BindPart": "catalogue", "Branches.Asides.Spec": "catalogue", "Branches.Asides.Sizes": "sizes",
+	"Branches.Asides.Covers.Part": "catalogue",
+	"Listed.Signal":               "text",
 }
 
 // leaves finds each text of a harness, with the fields that lead to it.

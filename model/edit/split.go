@@ -11,7 +11,8 @@ import (
 // Split parts a branch at a new breakout so far from its from end, and returns the breakout's
 // id. The first part keeps the branch's id, what was set aside and what was measured. The second
 // has a new one; both have the lay-up, the surroundings, the tolerance and the bend, since no
-// file says where on it a branch bends. Each has the covers that lie on it, cut at the breakout.
+// file says where on it a branch bends; the bends of the drawing stay where they are. Each has
+// the covers that lie on it, cut at the breakout.
 //
 // A splice stays where its sleeve is: one that lies beyond the cut from its breakout lies at the
 // new breakout then, and its wires change their way with it, in the layers too.
@@ -35,10 +36,15 @@ func Split(h *model.Harness, branch string, station unit.Millimetre) (out *model
 	first, second := b, b
 	first.To, first.LengthMM = j.ID, station
 	first.Covers = covered(b.Covers, 0, station, b.LengthMM)
+	first.Asides = changed(b.Asides, func(a *model.Aside) bool {
+		a.Covers = covered(a.Covers, 0, station, b.LengthMM)
+		return true
+	})
 	second.ID, second.From, second.LengthMM = n.FreeID("R"), j.ID, rest
 	second.Name, second.Asides, second.AsBuilt = model.Opt[string]{}, nil, nil
 	second.Layers = model.CloneLayers(b.Layers)
 	second.Covers = covered(b.Covers, station, b.LengthMM, b.LengthMM)
+	splitDrawing(&first, &second, &b, station, backward(h, i))
 	n.Branches = append(slices.Clone(h.Branches), second)
 	n.Branches[i] = first
 	moved := map[string]bool{}

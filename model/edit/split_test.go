@@ -205,8 +205,8 @@ func TestJoinRefuses(t *testing.T) {
 // Every field of a branch was thought of when branches are split, joined and turned: whoever
 // adds one adds it here, after looking at those three.
 func TestBranchHasNoFieldUnthought(t *testing.T) {
-	known := strings.Fields("ID Name From To LengthMM ToleranceMM BendMM BendDeg Environment Supported AmbientC Make Outer LeaversOut " +
-		"UnitsIn DataApart Layers Covers AsBuilt Asides")
+	known := strings.Fields("ID Name From To LengthMM ToleranceMM BendMM BendDeg LeavesDeg Environment Supported AmbientC Make Outer " +
+		"LeaversOut UnitsIn DataApart Vias Layers Covers AsBuilt Asides")
 	for f := range reflect.TypeFor[model.Branch]().Fields() {
 		if !slices.Contains(known, f.Name) {
 			t.Errorf("Branch.%s: see Split, Join and TurnRound, then name it here", f.Name)

@@ -146,7 +146,8 @@ var valueEdits = []Edit{
 		return h.EditBranch(k, func(b *model.Branch) {
 			b.LengthMM = long
 			b.Covers = append(b.Covers, model.Cover{What: what, FromMM: model.Some(from), ToMM: model.Some(from + to)})
-			b.Asides = append(b.Asides, model.Aside{Name: "kept", Layers: b.Layers})
+			b.Asides = append(b.Asides, model.Aside{Name: "kept", Letter: b.FreeLetter(), Spec: model.Some("AS22759/34"),
+				Sizes: map[string]string{"22": "24"}, Spares: model.Some(len(b.Asides)), Layers: b.Layers, Covers: b.Covers})
 		}), true
 	}},
 	{"hold a layer", func(t *rapid.T, h *model.Harness) (*model.Harness, bool) {

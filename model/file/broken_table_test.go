@@ -46,18 +46,18 @@ var broken = []struct{ name, text, want string }{
 	{"too many parts", "format = 1\n" + strings.Repeat("a.", 100) + "a = 1\n",
 		`f.toml:2: brackets in brackets, or the parts of a key, are nested too deep; allowed: 32`},
 	{"unknown table", whole + "[[wires]]\nid = \"a\"\n",
-		`f.toml:22: key wires: it is not known (did you mean wire?); allowed: format, harness, rules, reel, part, termination, ` +
+		`f.toml:22: key wires: it is not known (did you mean wire?); allowed: format, harness, rules, board, reel, part, termination, ` +
 			`breakout, splice, wire, feed, unit, branch, build, listed`},
 	{"unknown key, near", whole + "\n[[wire]]\nid = \"2\"\nspec = \"x\"\nsize = \"22\"\ncolor = \"6\"\n",
 		`f.toml:27: wire "2", key color: it is not known (did you mean colour?); allowed: id, signal, from, to, spec, size, ` +
-			`colour, amps, on_s, period_s, rest_a, role, safety, return, capped_at, fold_mm, measured_drop_v, note`},
+			`colour, shade, amps, on_s, period_s, rest_a, role, safety, return, capped_at, fold_mm, measured_drop_v, note`},
 	{"unknown key, by case", "format = 1\n[harness]\nName = \"a\"\n",
 		`f.toml:3: harness, key Name: it is not known (did you mean name?); allowed: name, number, revision, supply_v, short_a, ` +
 			`use, units, listed_from, mock_up, note`},
 	{"unknown key, far", "format = 1\n[[breakout]]\nid = \"J\"\nhardware = 1\n",
 		`f.toml:4: breakout "J", key hardware: it is not known; allowed: id, name, transition, build, zone_mm`},
 	{"unknown key that a terminal would obey", "format = 1\n\"\\u001B[2J\" = 1\n",
-		`f.toml:2: key "␛[2J": it is not known; allowed: format, harness, rules, reel, part, termination, breakout, splice, ` +
+		`f.toml:2: key "␛[2J": it is not known; allowed: format, harness, rules, board, reel, part, termination, breakout, splice, ` +
 			`wire, feed, unit, branch, build, listed`},
 	{"dotted key", "format = 1\nharness.\"units\" = \"cm\"\n", `f.toml:2: harness, key units: is the text "cm"; allowed: "mm", "in"`},
 	{"list for table", "format = 1\n[[harness]]\nname = \"a\"\n", `f.toml:2: harness: is a list of tables; allowed: one table, [harness]`},

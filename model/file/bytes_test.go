@@ -5,7 +5,6 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
-	"syscall"
 	"testing"
 	"time"
 
@@ -16,7 +15,7 @@ import (
 func TestNoOrdinaryFile(t *testing.T) {
 	dir := t.TempDir()
 	pipe, socket, huge := filepath.Join(dir, "pipe"), filepath.Join(dir, "socket"), filepath.Join(dir, "huge")
-	if err := syscall.Mkfifo(pipe, 0o600); err != nil {
+	if err := makePipe(pipe); err != nil {
 		t.Skip(err)
 	}
 	l, err := net.Listen("unix", socket)

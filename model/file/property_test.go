@@ -76,6 +76,10 @@ func harness(t *rapid.T) model.Harness {
 	wires(t, &h)
 	branches(t, &h)
 	h.Builds = builds(t)
+	h.Board = model.Board{WidthMM: maybe(t, moreMM), HeightMM: maybe(t, moreMM), PegMM: maybe(t, moreMM)}
+	if len(h.Breakouts) > 0 && yesNo.Draw(t, "datum") {
+		h.Board.Datum = model.Some(h.Breakouts[0].ID)
+	}
 	for range rapid.IntRange(0, 2).Draw(t, "listed") {
 		h.Listed = append(h.Listed, model.Listed{Signal: maybe(t, anyText), Ends: maybeList(t, anyText, 0, 3)})
 	}
@@ -188,10 +192,27 @@ func branches(t *rapid.T, h *model.Harness) {
 		h.Branches = append(h.Branches, model.Branch{ID: id(t, "B", i), Name: maybe(t, anyText),
 			From: word(joined[:i]).Draw(t, "from"), To: joined[i], LengthMM: moreMM.Draw(t, "length"),
 			ToleranceMM: maybeList(t, mm, 2, 2), BendMM: maybe(t, mm), BendDeg: maybe(t, from[unit.Degree](0)),
+			LeavesDeg: maybe(t, degrees(170)), Vias: vias(t),
 			Environment: maybeList(t, word(model.Surroundings), 0, 3),
 			Supported:   maybe(t, yesNo), AmbientC: maybe(t, warm), Make: maybe(t, word(model.Makes)),
 			Outer: maybe(t, word(model.Hands)), Layers: layers(t, loose), Covers: covers(t), AsBuilt: asBuilt(t)})
 	}
+}
+
+func degrees(most float64) *rapid.Generator[unit.Degree] {
+	return rapid.Map(rapid.Float64Range(-most, most), func(v float64) unit.Degree {
+		if v == 0 {
+			v = 0
+		}
+		return unit.Degree(v)
+	})
+}
+
+func vias(t *rapid.T) (all []model.Via) {
+	for range rapid.IntRange(0, 2).Draw(t, "vias") {
+		all = append(all, model.Via{AtMM: mm.Draw(t, "at"), TurnDeg: degrees(180).Draw(t, "turn"), RadiusMM: maybe(t, mm)})
+	}
+	return all
 }
 
 func layers(t *rapid.T, free []string) (all []model.Layer) {

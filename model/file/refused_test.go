@@ -51,7 +51,7 @@ func everyKey(t *testing.T) []string {
 var quotedText = regexp.MustCompile(`"(\\.|[^"\\])*"`)
 
 // choices are the keys that take one of some words: they refuse every other text as such.
-var choices = regexp.MustCompile(`^(use|units|outer|filler_of|adhesive|gender|mount|datum|build|role|device|environment|make|what)$`)
+var choices = regexp.MustCompile(`^(use|units|outer|filler_of|adhesive|gender|mount|datum|build|role|device|shade|environment|make|what|letter)$`)
 
 // Every text of every key, in lists and as a key of a table too, refuses every command, on its
 // line, by its key, and says what is allowed; only a note takes it.

@@ -2,8 +2,9 @@
 // harness.
 //
 // Words. A table is one sheet of a workbook or the whole of a text file, its rows
-// with the line each stands on. A block is a header row with what belongs to it:
-// the title rows above, the data rows below. A pin table says what is in each
+// with the line each stands on. A block is one table of a sheet: its headings, where it
+// has any, the title rows above, the data rows below. A reading says what a block is and
+// what each of its columns means; only blocks of wires make wires. A pin table says what is in each
 // cavity of one connector; a from-to list gives both ends of each wire. A field is
 // what a column means. A recipe is what a person said a column means. A finding is
 // one thing the report says about a place in a list.
@@ -11,8 +12,9 @@
 // Two steps, both pure functions of what they are given: Read, of package table, makes
 // tables of bytes, Import makes a harness and a report of tables. Neither opens a file.
 //
-// The way through Import, a package each: shape finds blocks, headings and what each
-// column means; row reads one row, with value and name for its cells; draft is the
+// The way through Import, a package each: block finds the tables of a sheet; reading tries
+// every way to read one, with the headings that shape knows, and takes the way that explains
+// most of what stands there; row reads one row, with value and name for its cells; draft is the
 // harness as far as it is read; join makes of it what the rows of several tables say
 // together, and holds the whole against itself; report is what is said on the way.
 //

@@ -9,9 +9,11 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/model/visible"
+	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/join"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/row"
 	"contralay/model/wirelist/shape"
@@ -37,6 +39,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	im.Rep.States, im.Rep.Taken, im.Rep.Lengths = map[string]bool{}, map[string]bool{}, map[string]unit.Millimetre{}
 	im.Rep.Notes, im.Rep.Kept, im.Rep.Unsaid, im.Rep.Counted = map[string][]string{}, map[string]bool{}, map[string]bool{},
 		map[string]bool{}
+	im.Rep.Numbered, im.Rep.Rows = map[string]bool{}, map[string][]table.Place{}
 	im.Rep.Fuses, im.Rep.Cables, im.Rep.Kinds = map[string]string{}, map[string]string{}, map[string]string{}
 	defaults(im)
 	tables, err := chosen(tables, opt.Sheets)
@@ -55,12 +58,13 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 		readTable(im, h, &tables[i])
 	}
 	if im.Pages == 0 {
-		return model.Harness{}, report.Report{}, noHeader(tables)
+		return model.Harness{}, report.Report{}, noHeader(tables, im.Rep.Findings)
 	}
 	if im.Rows == 0 {
 		return model.Harness{}, report.Report{}, noRows(tables, !slices.ContainsFunc(im.Rep.Findings, report.Finding.LeavesOut))
 	}
 	join.Ends(im)
+	join.Again(im)
 	join.Nets(im)
 	join.Cables(im)
 	join.Wires(im)
@@ -71,6 +75,9 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	join.Tree(im)
 	join.Judge(im)
 	for _, it := range im.Items {
+		if it.Wire >= 0 {
+			im.Rep.Rows[im.H.Wires[it.Wire].ID] = append([]table.Place{it.Place}, it.Again...)
+		}
 		if it.Wire >= 0 && it.Gauge.Spec == "" {
 			im.Rep.Taken[im.H.Wires[it.Wire].ID] = true
 		}
@@ -137,9 +144,19 @@ func chosen(tables []table.Table, sheets []string) ([]table.Table, error) {
 	return out, nil
 }
 
-func noHeader(tables []table.Table) error {
+// noHeader says why a list is refused: what its tables were taken for, where it has any.
+func noHeader(tables []table.Table, all []report.Finding) error {
 	e := &table.Error{Says: "no row names its columns",
 		Allowed: "a row with two headings or more, such as Pin and Description, or From and To; or columns named by a recipe"}
+	var were []string
+	for _, f := range all {
+		if f.Rule == "table without wires" && strings.Contains(f.What, " | ") {
+			were = append(were, fmt.Sprintf("row %d: %s", f.Row, f.What))
+		}
+	}
+	if len(were) > 0 {
+		e.Says = "no table of wires is in it; " + strings.Join(were[:min(len(were), 4)], "; ")
+	}
 	if len(tables) > 0 {
 		e.File = tables[0].File
 	}
@@ -163,18 +180,44 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table) {
 	}
 	row.SayOdd(im, t)
 	row.StruckAndHidden(im, t)
-	parts := h.SideBySide(shape.WithoutStruckRows(*t))
-	for k := range parts {
-		all, over := h.Blocks(&parts[k])
-		if len(all) == 0 && len(over) > 0 {
-			im.Say(report.Note, "sheet without headings", table.Place{File: t.File, Sheet: t.Sheet, Row: over[0].Line}, "", "left out")
+	found, over := block.Find(h, shape.WithoutStruckRows(*t))
+	var wires []reading.Reading
+	for _, b := range found {
+		if len(b.Rows) == 0 && len(b.Head) == 0 {
+			continue
 		}
-		for _, b := range all {
-			im.Pages++
-			if im.Opt.Recipe != nil && im.Opt.Recipe.Language != "" {
-				b.Lang = im.Opt.Recipe.Language
+		all := reading.Of(h, b)
+		if best := all[0]; best.Wires {
+			wires = append(wires, best)
+			if len(all) > 1 && all[1].Wires && best.Score-all[1].Score < nearScore && !best.Same(all[1]) {
+				im.Say(report.Warn, "could be read in two ways", table.Place{File: t.File, Sheet: t.Sheet, Row: b.Line()},
+					best.Kind+", or "+all[1].Kind, "taken for the first; say what a column means if it is the other")
 			}
-			row.Read(im, b, len(all) == 1 && len(parts) == 1)
+		} else {
+			leftOut(im, t, &b, best)
 		}
 	}
+	if len(wires) == 0 && len(found) == 0 && len(over) > 0 {
+		im.Say(report.Note, "sheet without headings", table.Place{File: t.File, Sheet: t.Sheet, Row: over[0].Line}, "", "left out")
+		over = nil
+	}
+	for _, r := range over {
+		im.Say(report.Note, "text of no table", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, shape.RowText(r.Cells), "left out")
+	}
+	for _, r := range wires {
+		im.Pages++
+		if im.Opt.Recipe != nil && im.Opt.Recipe.Language != "" {
+			r.Block.Lang = im.Opt.Recipe.Language
+		}
+		row.Read(im, r.Block, len(wires) == 1)
+	}
+}
+
+// nearScore is how near two readings of a block score, of 1, where a person should look (no source).
+const nearScore = 0.03
+
+// leftOut says of a block that its rows are no wires, and what they are taken for.
+func leftOut(im *draft.Importer, t *table.Table, b *block.Block, r reading.Reading) {
+	im.Say(report.Note, "table without wires", table.Place{File: t.File, Sheet: t.Sheet, Row: b.Line()},
+		value.JoinNonEmpty(", ", headsOf(b), r.Kind), "left out")
 }

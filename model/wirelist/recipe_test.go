@@ -13,7 +13,7 @@ import (
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/table"
 )
 
@@ -26,7 +26,7 @@ func TestEmptyRecipe(t *testing.T) {
 	}
 	for _, e := range entries {
 		path := filepath.Join(lists, e.Name())
-		if strings.HasSuffix(path, ".toml") || strings.HasSuffix(path, ".report") {
+		if e.IsDir() || strings.HasSuffix(path, ".toml") || strings.HasSuffix(path, ".report") {
 			continue
 		}
 		data, err := os.ReadFile(path)
@@ -44,7 +44,7 @@ func TestEmptyRecipe(t *testing.T) {
 			t.Errorf("%s: an empty recipe makes another harness or report", path)
 		}
 		for _, table := range tables {
-			if d := cmp.Diff(shape.Columns(table, nil), shape.Columns(table, &name.Recipe{})); d != "" {
+			if d := cmp.Diff(reading.Columns(table, nil), reading.Columns(table, &name.Recipe{})); d != "" {
 				t.Errorf("%s: %s", path, d)
 			}
 		}

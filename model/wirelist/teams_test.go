@@ -97,8 +97,8 @@ func TestListsOfTeams(t *testing.T) {
 			"ECU:1 INJ:1, ECU:2 INJ:2", []string{"ISO 6722 thin for 2"}, nil, nil},
 		"wires to one stud": {"a.csv", "Wire,From,To,AWG,Signal\n1,ECU:1,G1,20,ECU gnd\n2,TPS:2,G1,22,TPS gnd\n3,RLY:30,BATT " +
 			"+,12,Main\n4,FB:1,BATT +,12,Feed\n5,A:1,DASH,22,a\n6,A:2,DASH,22,b\n",
-			"ECU:1 G1:1, TPS:2 G1:1, RLY:30 BATT-+:1, FB:1 BATT-+:1, A:1, A:2",
-			[]string{"a stud of several wires: G1", "named more than once: DASH"}, []string{"stop", "two wires"}, nil},
+			"ECU:1 G1:1, TPS:2 G1:1, RLY:30 BATT-+:1, FB:1 BATT-+:1, A:1 DASH:1, A:2 DASH:2",
+			[]string{"a stud of several wires: G1", "a device without cavities: DASH"}, []string{"stop", "two wires"}, nil},
 		"size and colour in one cell": {"a.csv", "Pin,Colour/Size,Dest\n1,RED-22,INJ1-1\n2,W/R-22,INJ2-1\n3,20 BLU,TPS-1\n",
 			"a:1 INJ1:1, a:2 INJ2:1, a:3 TPS:1", nil, []string{"not understood", "colour"},
 			[]string{`size   = "22"`, `colour = "92"`, `size   = "20"`, `colour = "6"`}},
@@ -171,8 +171,9 @@ func TestListsOfTeams(t *testing.T) {
 			"ECU:1 GEN:1, ECU:2 MAG:12, ECU:3", []string{"of an end: Feb-25"}, nil, nil},
 		"what is no stud": {"a.csv",
 			"Wire,From,To,AWG\n1,ECU:1,Battery current sensor,22\n2,ECU:2,Battery current " +
-				"sensor,22\n3,ECU:3,BATTERY,12\n4,ECU:4,BATTERY,12\n", "ECU:1, ECU:2, ECU:3, ECU:4",
-			[]string{"named more than once: Battery current sensor", "named more than once: BATTERY"}, []string{"stud"}, nil},
+				"sensor,22\n3,ECU:3,BATTERY,12\n4,ECU:4,BATTERY,12\n", "ECU:1 Battery-current-sensor:1, ECU:2 " +
+				"Battery-current-sensor:2, ECU:3 BATTERY:1, ECU:4 BATTERY:2",
+			[]string{"without cavities: Battery current sensor", "without cavities: BATTERY"}, []string{"stud"}, nil},
 		"studs by place": {"a.csv",
 			"Wire,From,To,AWG\n1,ECU:1,Engine GND left M6,16\n2,ECU:2,Engine GND left M6,16\n3,ECU:3,battery positive,12\n4,FB:1,battery " +
 				"positive,12\n", "ECU:1 Engine-GND-left-M6:1, ECU:2 Engine-GND-left-M6:1, ECU:3 battery-positive:1, FB:1 " +

@@ -64,8 +64,8 @@ func TestGoldenScreens(t *testing.T) {
 		w, h   int
 	}
 	var shots []shot
-	for _, screen := range []string{"wires", "layers", "fill", "sheath", "build", "run", "run wire",
-		"run layer", "run test", "steps", "run change"} {
+	for _, screen := range []string{"wires", "layers", "what if", "fill", "sheath", "build", "run", "run wire", "run layer", "run test",
+		"steps", "run change", "one more"} {
 		for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}} {
 			shots = append(shots, shot{screen, size[0], size[1]})
 		}
@@ -83,6 +83,9 @@ func TestGoldenScreens(t *testing.T) {
 	for _, c := range shots {
 		t.Run(fmt.Sprintf("%s %dx%d", c.screen, c.w, c.h), func(t *testing.T) {
 			m := benchtest.OpenAt(t, "demo.toml", c.screen)
+			if c.screen == "layers" || c.screen == "what if" {
+				benchtest.Ways(m)
+			}
 			benchtest.Size(m, c.w, c.h)
 			golden(t, fmt.Sprintf("%s-%dx%d.golden", strings.ReplaceAll(c.screen, " ", "-"), c.w, c.h), benchtest.View(m))
 		})

@@ -270,6 +270,13 @@ func upDown(m *desk.Model, p desk.Page, k words.Key) {
 	case "end":
 		to = last
 	}
+	if to >= 0 && to <= last {
+		by := 1
+		if to < at {
+			by = -1
+		}
+		to = p.Past(to, by)
+	}
 	if to < 0 || to > last || to == at {
 		m.Tell(words.Either(to <= 0, "first row", "last row"))
 		return

@@ -49,7 +49,7 @@ func TestMonkey(t *testing.T) {
 				}
 				asked = asksToSave(m, k)
 				cmd := benchtest.Update(m, benchtest.Message(k))
-				if cmd != nil && rng.IntN(20) == 0 && !m.Search.Busy() { // plans join now and then
+				if cmd != nil && rng.IntN(20) == 0 { // plans join now and then
 					if msg := cmd(); msg != nil {
 						if _, quit := msg.(tea.QuitMsg); !quit {
 							benchtest.Update(m, msg)

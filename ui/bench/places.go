@@ -5,7 +5,9 @@ import (
 	"contralay/ui/bench/board/work"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/ends"
+	"contralay/ui/bench/flat"
 	"contralay/ui/bench/layers"
+	"contralay/ui/bench/layers/ways"
 	"contralay/ui/bench/lists"
 	"contralay/ui/bench/several"
 	"contralay/ui/bench/sheath"
@@ -27,7 +29,7 @@ const (
 // steps are the steps of a branch, left to right. One more is one line here and its page.
 var steps = []desk.Place{
 	{Kind: wires.Step, Title: "Wires", Pane: "Wires", Help: "wires", Page: wires.WiresPage},
-	{Kind: layers.Step, Title: "Layers", Pane: "Lay-up", Help: "layers", Page: layers.LayersPage},
+	{Kind: layers.Step, Title: "Layers", Pane: "Lay-up", Help: "layers", Page: layers.LayersPage, Beside: layers.Beside},
 	{Kind: layers.FillStep, Title: "Fill", Pane: "Free places", Help: "fill", Page: layers.FillPage, Beside: layers.PlanUnits},
 	{Kind: sheath.Step, Title: "Sheath", Pane: "Sheath and covers", Help: "sheath", Page: sheath.SheathPage},
 	{Kind: board.Step, Title: "Build", Pane: "Build", Help: "build", Page: board.BuildPage, Print: board.Print},
@@ -65,7 +67,8 @@ var screens = []desk.Place{
 
 	// layers
 	{Kind: layers.LayerKind, Help: "layers"},
-	{Kind: layers.CompareKind, Title: "lay-ups side by side", Help: "layers", Wide: true, Page: layers.ComparePage},
+	{Kind: ways.Screen, Title: "what if", Help: "layers", Wide: true, ReadOnly: true, Page: layers.WaysPage, Beside: ways.Plan},
+	{Kind: layers.CliffsKind, Help: "layers", Wide: true, ReadOnly: true, Page: layers.CliffsPage, Beside: layers.PlanStrip},
 
 	// sheath
 	{Kind: sheath.CoverKind, Help: "sheath"},
@@ -90,7 +93,8 @@ var screens = []desk.Place{
 
 	// making things; nothing is in the harness before it is taken, so Backspace goes back
 	{Kind: ends.AddKind, Title: "add", Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.AddPage},
-	{Kind: ends.ConnectorKind, Help: "add", Wide: true, Safe: true, Page: ends.ConnectorPage, Backspace: ends.KeepForm, Leads: "keeps all"},
+	{Kind: ends.ConnectorKind, Help: "add", Wide: true, Safe: true, Page: ends.ConnectorPage, Backspace: ends.KeepForm,
+		Leads: "keeps all"},
 	{Kind: ends.GroupsKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.GroupsPage},
 	{Kind: ends.GroupKind, Help: "add", Wide: true, Safe: true, ReadOnly: true, Page: ends.GroupPage},
 	{Kind: ends.DeviceKind, Help: "add", Wide: true, Safe: true, Page: ends.DevicePage, Backspace: ends.KeepForm, Leads: "keeps all"},
@@ -116,6 +120,9 @@ var screens = []desk.Place{
 	{Kind: work.SinceOneKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.SinceOnePage,
 		Head: work.Head},
 	{Kind: board.LearnedKind, Title: "measured", Help: "run", Wide: true, Page: board.LearnedPage},
+
+	// the drawing
+	{Kind: desk.KindDrawing, Title: "drawing of the board", Help: "drawing", Page: flat.Page, Picture: flat.Picture},
 
 	// lists
 	{Kind: lists.ImportKind, Title: "wire list", Help: "lists", Wide: true, Safe: true, Page: lists.ImportPage, Backspace: lists.Unsay},

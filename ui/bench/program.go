@@ -29,8 +29,6 @@ func (p Program) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 		m.W, m.Height = msg.Width, msg.Height
 	case desk.Outcome:
 		return p, m.Finish(msg)
-	case desk.Tick:
-		return p, m.Search.Redraw()
 	case tea.KeyMsg:
 		return p, pressed(m, words.Split(msg))
 	}
@@ -62,9 +60,9 @@ func pressed(m *desk.Model, keys []words.Key) tea.Cmd {
 		return tea.Quit
 	}
 	if desk.Behind(m) {
-		return tea.Batch(desk.CatchUpSoon(m), m.Search.Run())
+		return desk.CatchUpSoon(m)
 	}
-	return tea.Batch(m.Plan(), m.Search.Run())
+	return m.Plan()
 }
 
 // View draws the screen: exactly height lines of at most w cells.

@@ -27,7 +27,7 @@ func frame(m *desk.Model) []string {
 	}
 	list := listLines(m, p, l.List)
 	if l.Big {
-		lines := words.Large(large(m, r))
+		lines := largeLines(m, r, l.List.W)
 		for k := range words.BigH {
 			t := ""
 			if k < len(lines) {
@@ -248,8 +248,10 @@ func rowLines(m *desk.Model, p desk.Page, w, room int) []string {
 			out = append(out, t.Paint(kit.Quiet, fmt.Sprintf("   %s %d more above", t.Signs.Above, first+1)))
 		case k == last-1 && last < len(p.Rows) && k != at:
 			out = append(out, t.Paint(kit.Quiet, fmt.Sprintf("   %s %d more below", t.Signs.Below, len(p.Rows)-last+1)))
+		case r.Heads:
+			out = append(out, t.Heads(t.Text(r.Line()), w))
 		default:
-			out = append(out, t.Row(kit.Row{Text: t.Text(r.Line()), Mark: r.Mark, Hand: k == at}, w))
+			out = append(out, t.Row(kit.Row{Text: t.Text(r.Line()), Mark: r.Mark, Hand: k == at, Tints: r.Tints}, w))
 		}
 	}
 	return out
@@ -347,16 +349,12 @@ func snagLines(m *desk.Model, l desk.Layout, most int) []string {
 	return []string{m.Theme.Paint(look, first), m.Theme.Paint(look, draw.Cut(rest, w-draw.Width(tail), m.Cfg.ASCII)+tail)}
 }
 
-// answerLine is what the last key did; else how far a search has come, or that the screen is too
-// small for the section.
+// answerLine is what the last key did; else that the screen is too small for the section.
 func answerLine(m *desk.Model, l desk.Layout) string {
 	w := l.W - 2*len(l.Margin)
 	t := draw.Clean(m.Says)
 	if t == "" && m.Journal.Trouble != "" {
 		t = "a crash would lose unsaved work, there is no journal: " + draw.Clean(m.Journal.Trouble)
-	}
-	if share, busy := m.Search.Share(); t == "" && busy {
-		return m.Theme.Progress("searching", share, "", w)
 	}
 	if t == "" && l.Right.W == 0 && !m.Here().Wide && l.Foot > 4 {
 		t = fmt.Sprintf("no section: it needs %d x %d", kit.RoomyW, kit.RoomyH)
@@ -365,6 +363,32 @@ func answerLine(m *desk.Model, l desk.Layout) string {
 		return m.Theme.Paint(kit.Warn, draw.Cut("? "+t, w, m.Cfg.ASCII))
 	}
 	return m.Theme.Plain(draw.Cut(t, w, m.Cfg.ASCII))
+}
+
+// largeLines are the large figure; where that is the OD of the branch, the OD in its sheath stands beside it.
+func largeLines(m *desk.Model, r *desk.Row, w int) []string {
+	lines := words.Large(large(m, r))
+	if m.Entry != nil || r != nil && r.Big != "" {
+		return lines
+	}
+	seen := m
+	if r != nil && r.Show != nil {
+		seen = r.Show(m)
+	}
+	_, b, ok := seen.BranchHere()
+	if !ok || b.OverMM <= 0 || !b.Sheath.Verdict.Wraps {
+		return lines
+	}
+	both := words.Large(m.Sys.Diameter(b.OverMM), m.Sys.Name()+"  OD")
+	sheath := words.Large(m.Sys.Diameter(b.Sheath.Verdict.OverMM), "in sheath")
+	wide := draw.Width(both[len(both)-1]) + 2
+	for k := range both {
+		both[k] = draw.Pad(both[k], wide) + sheath[k]
+		if draw.Width(both[k]) > w {
+			return lines
+		}
+	}
+	return both
 }
 
 // large is the one number that is being worked on: what is typed, else that of the

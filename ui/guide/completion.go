@@ -5,8 +5,8 @@ import (
 	"strings"
 )
 
-// Completes is what a shell may complete: commands, topics of the help, flags, and the words of --by.
-type Completes struct{ Commands, Topics, Flags, Ways []string }
+// Completes is what a shell may complete: commands, topics of the help, flags, the words of --by and of --paper.
+type Completes struct{ Commands, Topics, Flags, Ways, Papers []string }
 
 // Completion is a script for a shell, "bash", "zsh" or "fish": commands, topics, the words a flag takes, and
 // files elsewhere. It is "" for another shell.
@@ -24,6 +24,7 @@ _contralay() {
     --colour) COMPREPLY=($(compgen -W "auto always never" -- "$cur")); return ;;
     --centres) COMPREPLY=($(compgen -W "equal unequal built" -- "$cur")); return ;;
     --by) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
+    --paper) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
     --layer|--layers|--centre|--effort|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   case $cur in
@@ -35,7 +36,7 @@ _contralay() {
   fi
 }
 complete -o filenames -F _contralay contralay
-`, words(c.Topics), words(c.Ways), words(c.Flags), words(c.Commands))
+`, words(c.Topics), words(c.Ways), words(c.Papers), words(c.Flags), words(c.Commands))
 	case "zsh":
 		text = fmt.Sprintf(`#compdef contralay
 # contralay for zsh: source <(contralay completion zsh)
@@ -46,6 +47,7 @@ _contralay() {
     --colour) compadd auto always never; return ;;
     --centres) compadd equal unequal built; return ;;
     --by) compadd %s; return ;;
+    --paper) compadd %s; return ;;
     --layer|--layers|--centre|--effort|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
   esac
   if [[ ${words[CURRENT]} == -* ]]; then
@@ -56,7 +58,7 @@ _contralay() {
   _files
 }
 compdef _contralay contralay
-`, words(c.Topics), words(c.Ways), words(c.Flags), words(c.Commands))
+`, words(c.Topics), words(c.Ways), words(c.Papers), words(c.Flags), words(c.Commands))
 	case "fish":
 		var b strings.Builder
 		b.WriteString("# contralay for fish: contralay completion fish | source\n")
@@ -65,7 +67,7 @@ compdef _contralay contralay
 		b.WriteString("complete -c contralay -f -n '__fish_seen_subcommand_from completion' -a 'bash zsh fish'\n")
 		takes := map[string]string{"--colour": "auto always never", "--centres": "equal unequal built", "--bounce": "", "--spares": "",
 			"--pairs": "", "--shielded": "", "--lay-ratio": "", "--layer": "", "--layers": "", "--centre": "", "--effort": "",
-			"--by": words(c.Ways)}
+			"--by": words(c.Ways), "--paper": words(c.Papers)}
 		for _, f := range c.Flags {
 			name := strings.TrimPrefix(f, "--")
 			switch v, is := takes[f]; {

@@ -64,14 +64,14 @@ var topics = []Topic{
 	}},
 	{"layers", "step 2, Layers", []string{
 		"The lay-up is read from the inside out: 1 . 6 . 12. Each row is a layer: its pieces, how many it holds of how many it can " +
-			"hold, its OD (what callipers read), and how many more go in or how many too many it has.",
+			"hold, and its OD (what callipers read).",
 		"+ moves one piece a layer out, - a layer in. What leaves first goes out, what runs furthest stays in. Enter opens the layer: " +
 			"pin a piece there, lock the layer, set its lay length or a binder. Nothing moves what you have pinned or locked.",
-		"A, B, C are lay-ups worth having, best first; = marks the one in use. Lumpy: thick wires lie beside thin ones in a layer. " +
-			"Buried: a wire that leaves early lies under one that runs on. Built up: tape round the centre. \"Set aside\" keeps a lay-up " +
-			"in the file, to compare and to " +
-			"come back to.",
-		"Preferences say what they cost in diameter. LH: going away from you over the top, the wire passes to the left.",
+		"What if: A, B, C are lay-ups worth having, = is in use; what a longer search finds comes last. Then a row a kind of change; " +
+			"+ - step it. + behind a figure: better than now, - worse. Enter, or a row's number and Enter, shows all values: Enter " +
+			"takes one, + keeps it. \"One more wire\": what still fits.",
+		"Buried: a wire that leaves early lies under one that runs on. Lumpy: thick wires beside thin ones. LH: going away over the " +
+			"top, the wire passes to the left.",
 	}},
 	{"fill", "step 3, Fill", []string{
 		"A layer with room is not round yet, and a sealed harness cannot be changed later. For each free place this step offers, in " +
@@ -176,6 +176,15 @@ var topics = []Topic{
 			"order. One undo takes it all back.",
 		"Any other arrangement: type how many cavities, then Enter. What this harness has comes first. + - turns pin and socket. The " +
 			"face is drawn from the rear, where the wires go in: o is a cavity whose name has no room, O one of a larger contact.",
+	}},
+	{"drawing", "the harness on its board", []string{
+		"From the map, \"drawing of the board\" shows the harness as it lies on its board, seen from above. The longest way is straight, " +
+			"legs leave to both sides in turn, nothing crosses. The branch of the row you are on is drawn heavier.",
+		"+ turns that branch to the left, - to the right, 5 degrees at a time; digits type the turn. It counts from the way that leads " +
+			"to its first end. Press . and it lies by rule again. Lengths stay those of the branches.",
+		"Enter opens the branch: \"bends of the drawing\" has where it bends on its way, how far and with what radius. The row " +
+			"\"the board\" has its size, its pegs and its datum. What is longer than the board is drawn broken, with the true length.",
+		"? marks a branch that crosses another, or a bend without room. contralay drawing FILE -o DIR prints all of it at full size.",
 	}},
 	{"more", "everything in the file", []string{
 		"From the map: \"this harness\" has name, number, revision and supply; \"rules of this shop\" has each limit with its default " +

@@ -138,7 +138,8 @@ type pages struct {
 	origin                       origin.Origin
 	Snags                        []snagLine
 	Stops                        int
-	Map                          template.HTML
+	Drawing                      template.HTML
+	Drawn                        []string
 	Branches, Ends               Table
 	Cards                        []card
 	Units, Cut, Flags            Table
@@ -163,13 +164,13 @@ func (m maker) pages(meta Meta) pages {
 	h := m.h.Head
 	p := pages{Meta: meta, origin: origin.Of(m.s), Number: h.Number.V, Revision: h.Revision.V, Name: h.Name.V, Note: visible.Note(h.Note.V),
 		Mm:       m.sys.Name(),
-		Map:      template.HTML(m.treeMap()), // #nosec: it escapes what it writes
 		Branches: m.branches(), Ends: m.ends(), Units: m.units(), Cut: m.cutList(), Flags: m.flags(),
 		Crimps: m.crimps(), Splices: m.splices(), Labels: m.labels(), Bill: m.bill(), Loads: m.loads(), Feeds: m.feeds(),
 		Ring: m.ringOut(), Isolation: m.isolation(), Loops: m.loops(), Spares: m.spares(), Lots: m.lots(),
 		Holds: run.Holds(), Built: m.built(), Cautions: guide.Cautions(),
 		Threading: m.threading(threading.Threading(m.s), "Threading list", "threading"),
 	}
+	p.Drawing, p.Drawn = m.drawing()
 	p.Threading.Note = "On in this order before the contacts; legs that do not meet may go in any order."
 	for _, g := range sheet.Grouped(m.s.Snags) {
 		if g.Level == sheet.Stop {

@@ -14,6 +14,9 @@ type beam struct {
 	groups []group // by what they hold: none to all
 	at     int     // the group being built on
 	whole  float64 // Σd² of everything
+
+	same    map[uint64]int // scratch of thin: stacks that hold the same,
+	lacking []int          // and that lack the same sizes
 }
 
 // width is how much a beam looks at.
@@ -22,7 +25,9 @@ type width struct {
 	each    int  // and of those that lack the same sizes at least so many
 	mixed   int  // sizes a layer may mix
 	fillers int  // places of an inner layer that may be filled
+	effort  int  // that it may take, whatever it leaves out for that; 0: any
 	clean   bool // layers take all of a size, but for one size of each
+	near    bool // and leave out no size between two of theirs
 }
 
 // group is stacks that hold about as much.
@@ -35,11 +40,13 @@ type group struct {
 }
 
 func newBeam(s *stacking, w width) *beam {
-	b := &beam{tree: newTree(s), width: w, groups: make([]group, beamGroups+1)}
+	b := &beam{tree: newTree(s), width: w, groups: make([]group, beamGroups+1), same: map[uint64]int{},
+		lacking: make([]int, 1<<min(len(s.d), mostSet))}
+	s.shelf.piece = beamPiece
 	for i := range b.groups {
 		b.groups[i].cuts = map[int]float64{}
 	}
-	b.tree.mixed, b.tree.fillers, b.tree.clean = w.mixed, w.fillers, w.clean
+	b.tree.mixed, b.tree.fillers, b.tree.clean, b.tree.near = w.mixed, w.fillers, w.clean, w.near
 	for _, k := range s.kinds {
 		b.whole += float64(k.most) * s.d[k.size] * s.d[k.size]
 	}
@@ -84,7 +91,7 @@ func (b *beam) hasRoom(least float64) bool {
 func (b *beam) take(l *label, least float64) {
 	g := &b.groups[b.place()]
 	g.all, g.sorted = append(g.all, b.s.stackOf(l, least)), false
-	if len(g.all) >= 8*b.stacks+64 {
+	if len(g.all) >= 4*b.stacks+32 {
 		b.thin(g)
 	}
 }
@@ -94,24 +101,22 @@ func (b *beam) take(l *label, least float64) {
 func (b *beam) thin(g *group) {
 	s := b.s
 	slices.SortFunc(g.all, (*stack).compare)
-	same, lacking := map[string]int{}, map[int]int{}
-	keep := g.all[:0]
+	clear(b.same)
+	clear(b.lacking)
+	keep, alike := g.all[:0], alikeOf(len(s.kinds))
 	for _, o := range g.all {
-		key := make([]byte, 0, 2*len(o.n))
-		for _, n := range o.n {
-			key = append(key, byte(n), byte(n>>8))
-		}
-		if same[string(key)]++; same[string(key)] > alike {
+		key := o.key()
+		if b.same[key]++; b.same[key] > alike {
 			continue
 		}
 		set := s.lacks(func(i int) int { return o.n[i] })
-		if lacking[set]++; lacking[set] > b.each && len(keep) >= b.stacks {
+		if b.lacking[set]++; b.lacking[set] > b.each && len(keep) >= b.stacks {
 			continue
 		}
 		if keep = append(keep, o); len(keep) == b.stacks {
 			g.cut = o.least
 		}
-		if lacking[set] == b.each {
+		if b.lacking[set] == b.each {
 			g.cuts[set] = o.least
 		}
 	}
@@ -119,8 +124,33 @@ func (b *beam) thin(g *group) {
 	g.all, g.sorted = keep, true
 }
 
-// alike is how many stacks that hold the same are kept.
-const alike = 2
+// key is what a stack holds, as good as certainly told apart from whatever else one may hold.
+func (o *stack) key() uint64 {
+	key := uint64(0)
+	for _, n := range o.n {
+		key = (key ^ uint64(n)) * 0x9E3779B97F4A7C15 // odd, its bits well mixed: 2⁶⁴ over the golden ratio
+		key ^= key >> 29
+	}
+	return key
+}
+
+// alikeOf is how many stacks that hold the same are kept: of few kinds many do.
+func alikeOf(kinds int) int {
+	if kinds <= 3 {
+		return 6
+	}
+	return 2
+}
+
+// fewest is how many stacks of a group are built on, however late it is.
+const fewest = 3
+
+// late reports whether what this group may take is spent: each has as much as the others, and what those before
+// it have left over. The last third is left out: what its stacks lack is mostly the one layer that ends them.
+func (b *beam) late() bool {
+	share := float64(b.at) / (0.65 * beamGroups)
+	return b.effort > 0 && float64(math.MaxInt-b.s.effort) > float64(b.effort)*min(share, 1)
+}
 
 // step builds on one stack; false where none is left.
 func (b *beam) step() bool {
@@ -130,7 +160,7 @@ func (b *beam) step() bool {
 			if !g.sorted {
 				b.thin(g)
 			}
-			if len(g.all) == 0 || g.built > 4*b.stacks+16 {
+			if len(g.all) == 0 || g.built > 4*b.stacks+16 || g.built >= fewest && b.late() {
 				break
 			}
 			o := g.all[0]

@@ -3,8 +3,7 @@ package plan
 import (
 	"math"
 
-	"contralay/calc/formula/lay"
-	"contralay/model/unit"
+	"contralay/calc/formula/plan/ring"
 )
 
 // What a stack will still cost is never less than what these bounds say, so that a stack that cannot
@@ -23,14 +22,19 @@ type bounds struct {
 	s     *stacking
 	tight float64   // F/s·π/4 less s: see area
 	parts []parting // by sizes still to lay, a set of bits
-	rings map[float64]*ringAngles
-	free  bool // nothing is known of a ring to come: layers held further out have their own lay and binder
+	rings map[float64]ringAngles
+	last  []lastRing // the crown that was asked for last, by largest size
+	free  bool       // nothing is known of a ring to come: layers held further out have their own lay and binder
 }
 
-// ringAngles is θ on one crown at the most a layer may stand off it, by largest size, size, size.
-type ringAngles struct {
-	angles []float64
-	known  []bool
+// ringAngles is θ on one crown at the most a layer may stand off it: for each largest size by size, size, once
+// it is asked for.
+type ringAngles [][]float64
+
+// lastRing is the angles on one crown for one largest size.
+type lastRing struct {
+	crown float64
+	at    []float64
 }
 
 // mostParts bounds the layers that bounds tell apart, mostSet the sizes: thicker ones than that many are
@@ -42,7 +46,7 @@ const (
 )
 
 func newBounds(s *stacking) *bounds {
-	b := &bounds{s: s, rings: map[float64]*ringAngles{}, parts: make([]parting, 1<<min(len(s.d), mostSet))}
+	b := &bounds{s: s, rings: map[float64]ringAngles{}, last: make([]lastRing, len(s.d)), parts: make([]parting, 1<<min(len(s.d), mostSet))}
 	b.tight = 1
 	if k := len(s.d); k > 0 {
 		if x := s.d[0] / s.d[k-1]; x < 0.2957 {
@@ -101,14 +105,24 @@ func (b *bounds) partings(set int) *parting {
 	return p
 }
 
-// byArea is the least that layers on crown c add to over, to hold components of that Σd².
+// byArea is the least that layers on crown c add to over, to hold components of that Σd², of sizes lo to hi.
 func (b *bounds) byArea(c, area float64, lo, hi int) float64 {
+	return math.Sqrt(c*c+area/b.density(c, lo, hi)) - c
+}
+
+// holds is the most Σd² that layers on crown c hold which add so much to over.
+func (b *bounds) holds(c, adds float64, lo, hi int) float64 {
+	return adds * (2*c + adds) * b.density(c, lo, hi)
+}
+
+// density is the most Σd² of sizes lo to hi in a ring on crown c or further out, by over² less c².
+func (b *bounds) density(c float64, lo, hi int) float64 {
 	s := 1.0
 	if !b.free && b.s.rules.LayRatio > 0 {
 		t := math.Pi * (c + b.s.d[lo]) / (float64(b.s.rules.LayRatio) * (c + 2*b.s.d[hi]))
 		s = math.Sqrt(1 + t*t)
 	}
-	return math.Sqrt(c*c+4/math.Pi*area*s/b.tight) - c
+	return math.Pi / 4 * b.tight / s
 }
 
 // closes reports whether counts may close in one layer on crown c, stood off as far as allowed.
@@ -120,29 +134,32 @@ func (b *bounds) closes(cnt []int, c float64, lo, hi, n int) bool {
 	if s.loses(lo, hi) {
 		return true // only the laying itself knows
 	}
-	k := len(s.d)
+	if b.last[hi].at == nil || b.last[hi].crown != c {
+		b.last[hi] = lastRing{c, b.farthest(c, hi)}
+	}
+	at := b.last[hi].at
+	s.effort--
+	return ring.ZigZag(cnt, n, at) <= twoPi+1e-9
+}
+
+// farthest is θ by size, size on crown c, stood off as far as allowed, in a layer whose largest is hi.
+func (b *bounds) farthest(c float64, hi int) []float64 {
+	s, k := b.s, len(b.s.d)
 	g := b.rings[c]
 	if g == nil {
 		if len(b.rings) >= mostRings {
 			clear(b.rings)
 		}
-		g = &ringAngles{angles: make([]float64, k*k*k), known: make([]bool, k)}
+		g = make(ringAngles, k)
 		b.rings[c] = g
 	}
-	at := g.angles[hi*k*k:]
-	if !g.known[hi] {
-		g.known[hi] = true
+	if g[hi] == nil {
+		at := make([]float64, k*k)
 		r := c/2 + s.lift*s.d[hi]
-		L := unit.Millimetre(float64(s.rules.LayRatio) * (max(c, 2*r) + 2*s.d[hi]))
-		for i := 0; i <= hi; i++ {
-			for j := 0; j <= i; j++ {
-				t := float64(lay.NeighbourAngle(unit.Millimetre(s.d[i]), unit.Millimetre(s.d[j]), unit.Millimetre(r), L))
-				at[i*k+j], at[j*k+i] = t, t
-			}
-		}
+		ring.Table(s.d, hi, r, float64(s.rules.LayRatio)*(max(c, 2*r)+2*s.d[hi]), at)
+		g[hi] = at
 	}
-	s.effort--
-	return zigzag(cnt, n, at) <= twoPi+1e-9
+	return g[hi]
 }
 
 // toCome is the least that counts, laid on crown c, add to the cost.

@@ -13,6 +13,7 @@ import (
 type front struct {
 	all   []done
 	least *done // the cheapest of all that were offered
+	finds int   // how often it changed
 }
 
 type done struct {
@@ -35,12 +36,12 @@ func (s *stacking) finish(l *label, spares int) {
 
 func (f *front) offer(d done) {
 	if f.least == nil || better(d, *f.least) {
-		f.least = &d
+		f.least, f.finds = &d, f.finds+1
 	}
 	for i, o := range f.all {
 		if o.over == d.over && o.fillers == d.fillers && o.lumpy == d.lumpy && o.spares == d.spares {
 			if better(d, o) {
-				f.all[i] = d
+				f.all[i], f.finds = d, f.finds+1
 			}
 			return
 		}
@@ -51,7 +52,7 @@ func (f *front) offer(d done) {
 	f.all = slices.DeleteFunc(f.all, func(o done) bool {
 		return d.over <= o.over && d.fillers <= o.fillers && d.lumpy <= o.lumpy && d.spares >= o.spares
 	})
-	f.all = append(f.all, d)
+	f.all, f.finds = append(f.all, d), f.finds+1
 }
 
 // better decides between plans of equal figures: cheaper, then fillers in the

@@ -2,7 +2,6 @@ package plan
 
 import (
 	"math"
-	"slices"
 
 	"contralay/calc/formula/lay"
 )
@@ -26,7 +25,7 @@ func (s *stacking) grow(l *label, nd *node) {
 		how.Lay, how.Bind = h.how.Lay, h.how.Bind
 		copy(s.cnt, h.n)
 	}
-	s.fit.on(l.crown, l.tape, how)
+	s.fit.Take(l.crown, l.tape, how)
 	switch {
 	case h != nil && h.locked:
 		s.asHeld(h)
@@ -87,7 +86,7 @@ func (s *stacking) try() (full bool) {
 	lumpy += l.lumpy
 	spares, done := s.complete(s.now.n, s.take)
 	free := s.fillerMost - l.fillers
-	bind := float64(s.fit.how.Bind)
+	bind := float64(s.fit.How.Bind)
 	least := l.crown + 2*s.d[hi] + bind
 	// Whatever is beaten already at the least it can come to is not laid, which is
 	// the costly part.
@@ -146,24 +145,26 @@ func (s *stacking) crown(open float64, f, lo int, least float64) float64 {
 		return least
 	}
 	s.effort -= laidEffort
-	return float64(s.fit.gauge.Over(s.list(s.cnt, f, s.d[lo]), s.fit.bed, s.fit.how))
+	return float64(s.fit.gauge.Over(s.list(s.cnt, f, s.d[lo]), s.fit.Bed, s.fit.How))
 }
 
 // stack is the label of the layer in hand on the one below; its tape diameter is
 // left to lay, for the outermost layer needs none.
 func (s *stacking) stack(f int, fillerMM float64, lumpy int, spread, crown float64) *label {
-	l := s.on
-	return &label{
+	l, o, n := s.on, s.shelf.label(), s.shelf.ints(len(s.cnt))
+	copy(n, s.cnt)
+	*o = label{
 		crown: crown, fillers: l.fillers + f, fillerMM: l.fillerMM + float64(f)*fillerMM,
 		lumpy: lumpy, spread: l.spread + spread, layers: l.layers + 1, centreN: l.centreN, parent: l,
-		pick: pick{n: slices.Clone(s.cnt), fillers: f, fillerMM: fillerMM},
+		pick: pick{n: n, fillers: f, fillerMM: fillerMM},
 	}
+	return o
 }
 
 // lay works out what a stack is for the next layer.
 func (s *stacking) lay(l *label) {
 	s.effort -= laidEffort
-	bed := s.fit.gauge.Bed(s.list(l.pick.n, l.pick.fillers, l.pick.fillerMM), s.fit.bed, s.fit.how)
+	bed := s.fit.gauge.Bed(s.list(l.pick.n, l.pick.fillers, l.pick.fillerMM), s.fit.Bed, s.fit.How)
 	l.crown, l.tape = float64(bed.Crown), float64(bed.Tape)
 }
 

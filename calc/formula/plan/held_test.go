@@ -101,40 +101,6 @@ func TestInOrderOfLeaving(t *testing.T) {
 	})
 }
 
-// A watched search tells shares that only grow, and ended early still answers.
-func TestWatched(t *testing.T) {
-	a := Ask{Sizes: []Size{{D: 1.09, N: 24}, {D: 1.27, N: 12}, {D: 1.73, N: 8}, {D: 2.7, N: 2}}, Rules: shop, Effort: 300_000}
-	asked, last := 0, 0.0
-	a.Watch = func(share float64) bool {
-		if share < last || share > 1 {
-			t.Errorf("share %v after %v", share, last)
-		}
-		asked, last = asked+1, share
-		return true
-	}
-	whole := Make(a)
-	if asked < 10 || len(whole) == 0 {
-		t.Fatalf("asked %d times, %d plans", asked, len(whole))
-	}
-	stopped := 0
-	a.Watch = func(float64) bool { stopped++; return stopped < 3 }
-	early := Make(a)
-	if stopped > asked/2 {
-		t.Errorf("told to end, it asked %d times more", stopped)
-	}
-	if len(early) == 0 {
-		t.Fatal("ended early: no plan")
-	}
-	for _, p := range early {
-		if p.Proven {
-			t.Errorf("ended early and calls itself proven: %+v", p)
-		}
-	}
-	if early[0].Cost < whole[0].Cost {
-		t.Errorf("the whole search costs %v, its first part %v", whole[0].Cost, early[0].Cost)
-	}
-}
-
 // An even number of layers more or fewer turns no hand.
 func TestLayersKeepTheHand(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

@@ -2,7 +2,6 @@ package plan
 
 import (
 	"cmp"
-	"math"
 	"slices"
 
 	"contralay/calc/formula/lay"
@@ -10,38 +9,19 @@ import (
 )
 
 // Make answers a planning question: every plan worth having that Ask.Effort finds, best first; never
-// empty where there is anything to lay and nothing is held. Same question, same answer; only a Watch that
-// ends the search can change it.
+// empty where there is anything to lay and nothing is held. Same question, same answer.
 //
 // Cost = over + filler_weight·Σ filler diameters + Σ w·(d_max − d_min) − spare_gain·Σ spare diameters,
 // w = 0.3, or 1.0 in a lumpy layer.
 func Make(a Ask) []Plan {
-	effort := a.Effort
-	if effort == 0 {
-		effort = AtOnce
-	}
 	q := Begin(a)
-	proven := math.MaxInt // what had been spent when the cheapest was proven
-	for share := 0; share < watched; share++ {
-		more := q.Run(effort*(share+1)/watched - effort*share/watched)
-		if a.Watch != nil && !a.Watch(float64(share+1)/watched) || !more {
-			break
-		}
-		if q.proven() {
-			proven = min(proven, q.Spent())
-		}
-		if a.Effort == 0 && q.Spent()-restOfFront > proven {
-			break
-		}
+	if a.Effort == 0 {
+		q.AtOnce()
+	} else {
+		q.Run(a.Effort)
 	}
 	return q.Plans()
 }
-
-// restOfFront is what an answer at once spends on the plans that cost more, once the cheapest is proven.
-const restOfFront = 100_000
-
-// watched is how often a search says what share of it is done.
-const watched = 100
 
 // setUp makes ready a search that leaves the limits relaxed says; ok is false
 // where more is held than there is.

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"contralay/calc/formula/lay"
+	"contralay/calc/formula/plan/ring"
 	"contralay/model/unit"
 )
 
@@ -21,6 +22,7 @@ type stacking struct {
 	spare                int       // index of the kind spares are of; −1 none
 	rules                Rules
 	centres              Centres
+	only                 Only
 	gapIn                float64
 	gapOut               float64
 	lift                 float64
@@ -43,6 +45,7 @@ type stacking struct {
 	buckets [][]*node
 	found   *front
 	fit     fit
+	shelf   shelf
 	scratch
 }
 
@@ -101,7 +104,7 @@ type scratch struct {
 
 func newStacking(a Ask) *stacking {
 	s := &stacking{rules: a.Rules, centres: a.Centres, spare: -1, nodes: map[string]*node{}, found: &front{}, layersLike: a.Layers,
-		centreN: a.CentreN, round: a.Round}
+		centreN: a.CentreN, only: a.Only, round: a.Round}
 	sizes := merge(a.Sizes, a.InOrder)
 	for _, z := range sizes {
 		if !slices.Contains(s.d, float64(z.D)) {
@@ -123,7 +126,7 @@ func newStacking(a Ask) *stacking {
 		s.mayLose = s.d[0] < 0.2501*s.d[len(s.d)-1]
 	}
 	s.take, s.cnt = make([]int, len(s.kinds)), make([]int, len(s.d))
-	s.fit = newFit(s.d, a.Rules.LayRatio)
+	s.fit.Fit = ring.New(s.d, lay.Laying{Ratio: a.Rules.LayRatio})
 	return s
 }
 

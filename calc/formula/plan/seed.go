@@ -62,7 +62,9 @@ func (s *stacking) centre(h *held) (full bool) {
 	if s.noFiller && !locked && l.fillers > 0 {
 		l.pick.fillers = l.fillers // the rod stays: five do not lie round without it
 	}
-	s.offerCentre(l)
+	if s.only == AnyCentre || locked || s.only == OnlyUnequal && lo != hi {
+		s.offerCentre(l)
+	}
 	if n == 1 && s.centres >= BuiltCentres && bind == 0 && !locked {
 		for _, places := range []int{7, 8} {
 			up := float64(lay.BuiltUp(places, ds[0], s.rules.LayRatio))

@@ -58,6 +58,36 @@ func TestSlicesChangeNothing(t *testing.T) {
 	})
 }
 
+// Plans differ only where Finds has grown, and Reach says of them what they say themselves.
+func TestFindsAndReach(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		q := Begin(someAsk(t, 60, 0))
+		finds, before := -1, []Plan(nil)
+		for range 8 {
+			more := q.Run(rapid.IntRange(1, 20_000).Draw(t, "effort"))
+			now := q.Plans()
+			reach, ok := q.Reach()
+			if first := now[0]; !ok || reach.Relaxed != first.Relaxed || reach.Least != first.Least || reach.Proven != first.Proven {
+				t.Fatalf("reach %+v of %+v", reach, first)
+			}
+			if reach.All && !now[len(now)-1].Proven {
+				t.Fatalf("nothing is left out, and %+v is not sure of it", now[len(now)-1])
+			}
+			same := cmp.Diff(before, now, cmp.FilterPath(func(p cmp.Path) bool {
+				return p.Last().String() == ".Proven" || p.Last().String() == ".Least"
+			}, cmp.Ignore()))
+			if n := q.Finds(); n == finds && same != "" {
+				t.Fatalf("nothing was found, and yet:\n%s", same)
+			} else {
+				finds, before = n, now
+			}
+			if !more {
+				break
+			}
+		}
+	})
+}
+
 // No ring adds less to over than the bound by area says, whatever lies in it.
 func TestBoundByArea(t *testing.T) {
 	rng := rand.New(rand.NewPCG(9, 9))

@@ -27,6 +27,7 @@ type tree struct {
 	worth   func() float64                // what costs no less is not built
 	mixed   int                           // sizes a layer may mix
 	clean   bool                          // kinds are taken to their end, all but one of a layer
+	near    bool                          // and no size is left out between two of a layer
 	fillers int                           // places of an inner layer that may be filled
 }
 
@@ -88,8 +89,8 @@ func (o *stack) before(p *stack) bool {
 	return o.compare(p) < 0
 }
 
-// mostStacks bounds the queue; what is left out for it is remembered as a bound.
-const mostStacks = 400_000
+// mostStacks bounds the queue, at some 30 MB; what is left out for it is remembered as a bound.
+const mostStacks = 100_000
 
 func newTree(s *stacking) *tree {
 	t := &tree{s: s, bounds: newBounds(s), left: make([]int, len(s.d)), mixed: len(s.d), fillers: math.MaxInt}
@@ -126,7 +127,8 @@ func (t *tree) offer(l *label) {
 
 // stackOf is a label that holds what the search has in hand.
 func (s *stacking) stackOf(l *label, least float64) *stack {
-	o := &stack{label: l, n: make([]int, len(s.kinds)), least: least, at: s.met}
+	o := s.shelf.stack()
+	*o = stack{label: l, n: s.shelf.ints(len(s.kinds)), least: least, at: s.met}
 	for i := range o.n {
 		o.n[i] = s.now.n[i] + s.take[i]
 	}
@@ -249,7 +251,7 @@ func (s *stacking) bedOf(l *label) *held {
 	if h != nil {
 		how.Lay, how.Bind = h.how.Lay, h.how.Bind
 	}
-	s.fit.on(l.crown, l.tape, how)
+	s.fit.Take(l.crown, l.tape, how)
 	return h
 }
 
@@ -300,7 +302,7 @@ func (s *stacking) outermost() {
 		return
 	}
 	lumpy, spread := s.lumps(lo, hi)
-	least := l.crown + 2*s.d[hi] + float64(s.fit.how.Bind)
+	least := l.crown + 2*s.d[hi] + float64(s.fit.How.Bind)
 	if f, open, ok := s.fillers(st, s.cnt, lo, hi, n, s.gapOut, s.fillerMost-l.fillers); ok {
 		spares, _ := s.complete(s.now.n, s.take)
 		s.finish(s.stack(f, s.d[lo], l.lumpy+lumpy, spread, s.crown(open, f, lo, least)), spares)
@@ -337,7 +339,9 @@ func (t *tree) fill(at, sizes int) {
 	class := !end && s.kinds[t.order[at+1]].class > k.class
 	c := 1
 	if end {
-		c = max(1, t.enough(most, set))
+		if c = max(1, t.dense(i)); c <= most {
+			c = max(c, t.enough(most, set))
+		}
 	} else if class {
 		c = max(1, min(t.enough(most, set), k.need-s.now.n[i]))
 	}
@@ -371,7 +375,7 @@ func (t *tree) cleanly(at, sizes int) {
 	}
 	for part, j := range t.order {
 		k := s.kinds[j]
-		if s.take[j] > 0 || s.now.n[j] >= k.most || !s.reached(k.class) {
+		if s.take[j] > 0 || s.now.n[j] >= k.most || !s.reached(k.class) || t.near && t.apart(j) {
 			continue
 		}
 		set := func(c int) {
@@ -380,7 +384,11 @@ func (t *tree) cleanly(at, sizes int) {
 		}
 		most, fillers := k.most-s.now.n[j], t.fillers
 		t.fillers = min(fillers, partFilled) // more of the same instead
-		for c := max(1, t.enough(most, set)); c <= most; c++ {
+		c := max(1, t.dense(j))
+		if c <= most {
+			c = max(c, t.enough(most, set))
+		}
+		for ; c <= most; c++ {
 			if set(c); s.now.n[j]+c == k.need && part >= at {
 				continue // to its end: below
 			}
@@ -396,6 +404,28 @@ func (t *tree) cleanly(at, sizes int) {
 		}
 		set(0)
 	}
+}
+
+// apart reports whether the layer in hand would, with a kind more, leave out a size between its own: what such
+// a layer costs for its unequal sizes it would cost with that one too.
+func (t *tree) apart(j int) bool {
+	s := t.s
+	size := s.kinds[j].size
+	lo, hi := size, size
+	for i, k := range s.kinds {
+		if s.take[i] > 0 {
+			lo, hi = min(lo, k.size), max(hi, k.size)
+		}
+	}
+	if lo < size && size < hi {
+		return true
+	}
+	for i, k := range s.kinds {
+		if lo < k.size && k.size < hi && s.take[i] == 0 && s.now.n[i] < k.need && s.reached(k.class) {
+			return true
+		}
+	}
+	return false
 }
 
 // again reports whether a size of the layer in hand comes again after place at.
@@ -416,12 +446,53 @@ func (t *tree) full() bool {
 		return false
 	}
 	s.effort--
-	if s.sum(s.cnt, lo, hi, n) <= twoPi {
+	sum := s.sum(s.cnt, lo, hi, n)
+	if sum <= twoPi {
 		return false
 	}
 	s.effort--
-	sum := s.lifted(s.cnt, lo, hi, n)
-	return sum > 1.03*twoPi && (!s.mayLose || sum > 1.5*twoPi)
+	if s.far(sum, hi) {
+		return true
+	}
+	sum = s.lifted(s.cnt, lo, hi, n)
+	return s.full(sum)
+}
+
+// dense is the fewest of a kind, the last of the layer in hand, that leave no more area to be laid than a
+// cheaper plan can take: toCome says so of all fewer ones.
+func (t *tree) dense(of int) int {
+	s, k := t.s, t.s.kinds[of]
+	lo, hi, n := s.span(s.cnt)
+	if n == 0 {
+		lo, hi = k.size, k.size
+	}
+	lo, hi = min(lo, k.size), max(hi, k.size)
+	_, spread := s.lumps(lo, hi)
+	l := s.on
+	crown := l.crown + 2*s.d[hi] + float64(s.fit.How.Bind)
+	room := t.worth() - (crown + float64(s.rules.FillerWeight)*l.fillerMM + l.spread + spread)
+	if s.spare >= 0 {
+		z := s.kinds[s.spare]
+		room += float64(s.rules.SpareGain) * s.d[z.size] * float64(z.most-z.need)
+	}
+	area, thin, thick := 0.0, -1, 0
+	for i, z := range s.kinds {
+		if c := z.need - s.now.n[i] - s.take[i]; c > 0 {
+			area += float64(c) * s.d[z.size] * s.d[z.size]
+			thick = max(thick, z.size)
+			if thin < 0 || z.size < thin {
+				thin = z.size
+			}
+		}
+	}
+	if thin < 0 || math.IsInf(room, 1) {
+		return 0
+	}
+	if room <= 0 {
+		return math.MaxInt
+	}
+	d := s.d[k.size]
+	return int(math.Ceil((area-t.bounds.holds(crown, room, thin, thick))/(d*d) - 1e-6))
 }
 
 // enough is the fewest of the last kind that leave no more open than fillers may close.
@@ -441,10 +512,13 @@ func (t *tree) enough(most int, set func(int)) int {
 		set(c)
 		a, b, n := s.span(s.cnt)
 		s.effort--
-		if n < 3 {
-			return float64(3 - n - free), 1
+		switch {
+		case n == 0:
+			return math.Inf(1), 0
+		case n < 3: // no two take more than two of the thickest
+			return twoPi*(1-s.gapIn) - float64(free+n)*s.fit.Theta(b, b, b), s.fit.Theta(a, a, a)
 		}
-		return twoPi*(1-s.gapIn) - float64(free)*s.fit.theta(b, b, b) - s.sum(s.cnt, a, b, n), s.fit.theta(a, a, a)
+		return twoPi*(1-s.gapIn) - float64(free)*s.fit.Theta(b, b, b) - s.sum(s.cnt, a, b, n), s.fit.Theta(a, a, a)
 	}
 	// Each takes at most about as much as two of it side by side: guess from below, and go on from there.
 	lo, hi := 0, most
@@ -453,7 +527,7 @@ func (t *tree) enough(most int, set func(int)) int {
 		return 0
 	}
 	lo = 1
-	for guess := int(left / each); lo < hi; {
+	for guess := int(min(left/each, float64(most))); lo < hi; {
 		c := max(lo, min(guess, hi-1))
 		if left, each = open(c); left > 0 {
 			lo = c + 1
@@ -477,7 +551,7 @@ func (t *tree) inner() (full bool) {
 		return st.full
 	}
 	free := min(s.fillerMost-l.fillers, t.fillers)
-	if !s.noFiller && n > 2 && st.open > s.gapIn+float64(free)*s.fit.theta(hi, hi, hi)/twoPi {
+	if !s.noFiller && n > 2 && st.open > s.gapIn+float64(free)*s.fit.Theta(hi, hi, hi)/twoPi {
 		return false
 	}
 	more := s.lastHeld > l.layers+1 || s.layersLike > 0 || s.round > 0
@@ -488,7 +562,7 @@ func (t *tree) inner() (full bool) {
 		return false // nothing could follow
 	}
 	lumpy, spread := s.lumps(lo, hi)
-	crown := l.crown + 2*s.d[hi] + float64(s.fit.how.Bind)
+	crown := l.crown + 2*s.d[hi] + float64(s.fit.How.Bind)
 	toCome := t.toCome(crown)
 	room := t.worth() - (crown + float64(s.rules.FillerWeight)*l.fillerMM + l.spread + spread + toCome) - hair
 	if room <= 0 {

@@ -8,6 +8,7 @@
 //	reads Option: Layers, Plan
 //	reads Reuse: All, Branches, Planned, Prior
 //	reads Sheet: Cat, H, Index, Limits, Proposals, Reuse, Snags, Terms, Units, Wires
+//	reads SparePlace: CappedAt
 //	reads Term: Cavities, Free
 //	reads Unit: HasPath, Path
 //	reads Wire: Dia, Entry, HasPath, Known, Path

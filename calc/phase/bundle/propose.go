@@ -14,9 +14,14 @@ import (
 // and how far each runs, what is held and wished, and the rules. Two branches
 // with the same question have one answer.
 func PlanKey(s *sheet.Sheet, i int) string {
-	if k := s.Branches[i].PlanKey; k != "" {
-		return k
+	if s.Branches[i].PlanKey == "" {
+		s.Branches[i].PlanKey = Question(s, i)
 	}
+	return s.Branches[i].PlanKey
+}
+
+// Question is PlanKey worked out anew: it keeps nothing in the sheet, which may be read elsewhere at the same time.
+func Question(s *sheet.Sheet, i int) string {
 	r := RanksOf(s, i)
 	var buf []byte
 	num := func(v float64) { buf = binary.LittleEndian.AppendUint64(buf, math.Float64bits(v)) }
@@ -49,14 +54,19 @@ func PlanKey(s *sheet.Sheet, i int) string {
 	for _, p := range SparesFor(s, i) {
 		text(p.From)
 		text(p.To)
+		text(p.CappedAt)
 		num(float64(s.Wires[p.Like].Dia.Nominal))
+		num(float64(p.Like)) // an option has its spares by number: of another sheet they would be other wires
+		for _, b := range p.Path {
+			num(float64(b))
+		}
+		num(-1)
 	}
 	b := &s.H.Branches[i]
 	for _, w := range []model.Opt[bool]{b.LeaversOut, b.UnitsIn} {
 		buf = append(buf, flag(w.Or(true)))
 	}
-	s.Branches[i].PlanKey = string(buf)
-	return s.Branches[i].PlanKey
+	return string(buf)
 }
 
 // PlanRules are the rules of the shop that the planner keeps to.

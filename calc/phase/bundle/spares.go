@@ -71,6 +71,19 @@ func walk(s *sheet.Sheet, spot string, way []int) string {
 // cavities for, of the commonest size that has any.
 func SparesFor(s *sheet.Sheet, i int) []sheet.SparePlace {
 	want := s.Limits.SparesWanted
+	for _, id := range s.Branches[i].Components {
+		if k, ok := s.Index.Wire[id]; ok && s.H.Wires[k].Role.V == model.RoleSpare {
+			want--
+		}
+	}
+	return SparesMore(s, i, want)
+}
+
+// SparesMore is up to most places for more spares in branch i, of the commonest size that both ends have cavities for.
+func SparesMore(s *sheet.Sheet, i, most int) []sheet.SparePlace {
+	if most <= 0 {
+		return nil
+	}
 	count, first := map[unit.Millimetre]int{}, map[unit.Millimetre]int{}
 	var sizes []unit.Millimetre
 	for _, id := range s.Branches[i].Components {
@@ -78,22 +91,16 @@ func SparesFor(s *sheet.Sheet, i int) []sheet.SparePlace {
 		if !ok || c.Unit {
 			continue
 		}
-		if s.H.Wires[c.At].Role.V == model.RoleSpare {
-			want--
-		}
 		d := s.Dia(id).Nominal
 		if count[d]++; count[d] == 1 && d > 0 {
 			sizes, first[d] = append(sizes, d), c.At
 		}
 	}
-	if want <= 0 {
-		return nil
-	}
 	slices.SortStableFunc(sizes, func(a, b unit.Millimetre) int {
 		return cmp.Or(-cmp.Compare(count[a], count[b]), cmp.Compare(a, b))
 	})
 	for _, d := range sizes {
-		if out := SparePlaces(s, i, first[d], want); len(out) > 0 {
+		if out := SparePlaces(s, i, first[d], most); len(out) > 0 {
 			return out
 		}
 	}

@@ -23,86 +23,23 @@ type question struct {
 // which layer: those that run through inside those that leave early, those that
 // part together together. The options are ranked with the weight of what is
 // buried. It takes some tenths of a second and touches nothing of the sheet.
-func Propose(s *sheet.Sheet, i int) sheet.Proposal { return Search(s, i, 0, nil) }
+func Propose(s *sheet.Sheet, i int) sheet.Proposal { return Begin(s, i).Proposal() }
 
-// Search is Propose with more effort: it may take many seconds. watch, where
-// given, is told what share is done and ends the search by returning false.
-func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet.Proposal {
-	r := bundle.RanksOf(s, i)
-	b := &s.H.Branches[i]
-	leavers, units := b.LeaversOut.Or(true), b.UnitsIn.Or(true)
-	differ := false
-	for _, id := range s.Branches[i].Components {
-		differ = differ || r.Depth[id] != r.Depth[s.Branches[i].Components[0]]
-	}
-	weight := s.Limits.LeaverWeight
-	if !leavers {
-		weight = 0
-	}
-	spares := bundle.SparesFor(s, i)
-	held := bundle.Held(s, i)
-	inCentre := centreUnits(s, i, held)
-	tails := nexts(s.Branches[i].Components, r)
-	forks := leavers && !differ && len(tails) > 1
-	runs := 2
-	if leavers && differ || forks {
-		runs++
-	}
-	if len(spares) > 0 {
-		runs += runs - 1
-	}
-	done := 0
-	ask := func(unitsIn bool, leaves map[string]int, spares []sheet.SparePlace) []sheet.Option {
-		of := r
-		if leaves != nil {
-			of.Depth = leaves
-		}
-		q := questionOf(s, i, of, held)
-		if unitsIn {
-			q.hold(s, of, inCentre)
-		}
-		q.ask.InOrder, q.ask.Spares, q.ask.Effort = leaves != nil, len(spares), effort
-		if len(spares) > 0 {
-			q.ask.SpareD = s.Wires[spares[0].Like].Dia.Nominal
-		}
-		if watch != nil {
-			q.ask.Watch = func(share float64) bool { return watch((float64(done) + share) / float64(runs)) }
-		}
-		var out []sheet.Option
-		for _, p := range plan.Make(q.ask) {
-			out = append(out, option(s, i, p, r, q.held, spares, weight, leavers && len(tails) > 1))
-		}
-		done++
-		return out
-	}
-	all := func(unitsIn bool, spares []sheet.SparePlace) []sheet.Option {
-		out := ask(unitsIn, nil, spares)
-		switch {
-		case leavers && differ:
-			out = append(out, ask(unitsIn, r.Depth, spares)...)
-		case forks && !slices.ContainsFunc(out, func(o sheet.Option) bool { return o.Parted == 0 }):
-			// No lay-up of sizes alone leaves every layer whole: try one branch round another.
-			for _, o := range ask(unitsIn, byBranch(s.Branches[i].Components, r, tails), spares) {
-				if o.Parted == 0 {
-					out = append(out, o)
-				}
-			}
-		}
-		price(out, weight)
-		return out
-	}
+// Proposal is every option worth having that has been found so far, best first.
+func (q *Search) Proposal() sheet.Proposal {
 	var out sheet.Proposal
-	plain := all(units && len(inCentre) > 0, nil)
-	if units && len(inCentre) > 0 {
-		free := worthHaving(all(false, nil))
+	unitsIn := len(q.inCentre) > 0
+	plain := q.all(unitsIn, false)
+	if unitsIn {
+		free := worthHaving(q.all(false, false))
 		if best := worthHaving(plain); len(best) > 0 && len(free) > 0 && best[0].Plan.Relaxed <= free[0].Plan.Relaxed {
 			out.UnitsWith, out.UnitsFree = best[0].Plan.Over, free[0].Plan.Over
 			out.UnitsMM = model.Some(out.UnitsWith - out.UnitsFree)
 		} else {
-			plain, units = free, false // no lay-up has them in the centre
+			plain, unitsIn = free, false // no lay-up has them in the centre
 		}
 	}
-	if leavers && differ {
+	if q.leavers {
 		if best := worthHaving(plain); len(best) > 0 {
 			thin := slices.MinFunc(plain, func(a, b sheet.Option) int {
 				return cmp.Or(cmp.Compare(a.Plan.Relaxed, b.Plan.Relaxed), cmp.Compare(a.Plan.Cost, b.Plan.Cost))
@@ -112,8 +49,8 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 		}
 	}
 	with := plain
-	if len(spares) > 0 {
-		with = append(slices.Clone(plain), all(units && len(inCentre) > 0, spares)...)
+	if len(q.spares) > 0 {
+		with = append(slices.Clone(plain), q.all(unitsIn, true)...)
 	}
 	out.Options = worthHaving(with)
 	if best := worthHaving(plain); len(best) > 0 {
@@ -124,6 +61,28 @@ func Search(s *sheet.Sheet, i, effort int, watch func(share float64) bool) sheet
 			out.Plain = len(out.Options) - 1
 		}
 	}
+	out.Shown = len(out.Options)
+	out.Reach = q.reach(unitsIn, out.Options)
+	return out
+}
+
+// all is every lay-up found for a branch, with its price.
+func (q *Search) all(unitsIn, spares bool) []sheet.Option {
+	out := slices.Clone(q.ask(asked{unitsIn, anyOrder, spares}).options)
+	whole := func(o sheet.Option) bool { return o.Parted == 0 }
+	tail := asked{unitsIn, byTail, spares}
+	switch {
+	case q.leavers:
+		out = append(out, q.ask(asked{unitsIn, asTheyLeave, spares}).options...)
+	case q.forks && (q.was(tail) || !slices.ContainsFunc(out, whole)):
+		// No lay-up of sizes alone leaves every layer whole: try one branch round another.
+		for _, o := range q.ask(tail).options {
+			if whole(o) {
+				out = append(out, o)
+			}
+		}
+	}
+	price(out, q.weight)
 	return out
 }
 

@@ -24,21 +24,31 @@ func Does(s *sheet.Sheet, k int, size string) bool { return Doubt(s, k, size) ==
 // protects it, contacts and seals at both ends take it, and it is not thinner than the
 // shop handles. The rest of the loom is as it is; a lay-up is left as it lies.
 func Doubt(s *sheet.Sheet, k int, size string) string {
+	if !wires.Carries(s, k) {
+		return "no current is entered"
+	}
+	if says := Handles(s, k, size); says != "" {
+		return says
+	}
+	t := calc.Build(AsLaid(s).EditWire(k, func(w *model.Wire) { w.Size = size }), s.Cat, s)
+	return Doubts(t, k)
+}
+
+// Handles says why a wire cannot have a size whatever it carries, "" where it can: its specification has it, it is not
+// thinner than the shop handles, and contacts and seals at both ends take it.
+func Handles(s *sheet.Sheet, k int, size string) string {
 	w := s.H.Wires[k]
 	e, known := s.Cat.Wire(w.Spec, size)
 	switch {
 	case !known:
 		return fmt.Sprintf("%s has no size %s", w.Spec, size)
-	case !wires.Carries(s, k):
-		return "no current is entered"
 	case thin(s, e):
 		return "thinner than the shop uses, " + s.Limits.SizeMin
 	}
 	if end := endRefuses(s, k, size); end != "" {
 		return end + " does not take it"
 	}
-	t := calc.Build(AsLaid(s).EditWire(k, func(w *model.Wire) { w.Size = size }), s.Cat, s)
-	return Doubts(t, k)
+	return ""
 }
 
 // Doubts is Doubt of a wire as this sheet has it, its ends and the shop's least size

@@ -14,6 +14,8 @@ const (
 	degrees              // 0 or more
 	seconds              // 0 or more
 	metres               // 0 or more
+	leaving              // degrees to the right (-) or left (+), as a branch may leave a breakout
+	turning              // degrees to the right (-) or left (+), as a branch may turn on its way
 	ratio                // a pure number, 0 or more
 )
 
@@ -34,6 +36,10 @@ func (b bound) holds(v float64) bool {
 		return v > 0
 	case celsius:
 		return v >= absoluteZero
+	case leaving:
+		return v >= -170 && v <= 170
+	case turning:
+		return v >= -180 && v <= 180
 	}
 	return v >= 0
 }
@@ -64,6 +70,10 @@ func (b bound) least() string {
 		return "a number in m, 0 or more"
 	case degrees:
 		return "a number in degrees, 0 or more"
+	case leaving:
+		return "a number in degrees, -170 to 170"
+	case turning:
+		return "a number in degrees, -180 to 180"
 	}
 	return "a number, 0 or more"
 }
@@ -83,7 +93,7 @@ func (b bound) unit() string {
 		return "s"
 	case metres:
 		return "m"
-	case degrees:
+	case degrees, leaving, turning:
 		return "degrees"
 	}
 	return ""

@@ -19,6 +19,7 @@ func branchTable() table[model.Branch] {
 				"how much shorter it may be, and how much longer"),
 			number("bend_mm", func(v *b) *optMM { return &v.BendMM }, length),
 			number("bend_deg", func(v *b) *model.Opt[unit.Degree] { return &v.BendDeg }, degrees),
+			number("leaves_deg", func(v *b) *model.Opt[unit.Degree] { return &v.LeavesDeg }, leaving),
 			words("environment", func(v *b) *[]model.Surrounding { return &v.Environment }, model.Surroundings...),
 			flag("supported", func(v *b) *optFlag { return &v.Supported }),
 			number("ambient_c", func(v *b) *optC { return &v.AmbientC }, celsius),
@@ -29,10 +30,24 @@ func branchTable() table[model.Branch] {
 			flag("data_apart", func(v *b) *optFlag { return &v.DataApart }),
 		},
 		parts: []part[b]{
+			many[b, model.Via]{"via", func(v *b) *[]model.Via { return &v.Vias }, viaTable()},
 			many[b, model.Layer]{"layer", func(v *b) *[]model.Layer { return &v.Layers }, layerTable()},
 			many[b, model.Cover]{"cover", func(v *b) *[]model.Cover { return &v.Covers }, coverTable()},
 			many[b, model.AsBuilt]{"as_built", func(v *b) *[]model.AsBuilt { return &v.AsBuilt }, asBuiltTable()},
 			many[b, model.Aside]{"aside", func(v *b) *[]model.Aside { return &v.Asides }, asideTable()},
+		},
+	}
+}
+
+// viaTable is a bend of the branch on the drawing.
+func viaTable() table[model.Via] {
+	type b = model.Via
+	return table[b]{
+		what: "via",
+		keys: []key[b]{
+			must(plainNumber("at_mm", func(v *b) *unit.Millimetre { return &v.AtMM }, length)),
+			must(plainNumber("turn_deg", func(v *b) *unit.Degree { return &v.TurnDeg }, turning)),
+			number("radius_mm", func(v *b) *optMM { return &v.RadiusMM }, length),
 		},
 	}
 }
@@ -80,18 +95,23 @@ func asBuiltTable() table[model.AsBuilt] {
 	}
 }
 
-// asideTable is a lay-up set aside: the layers as those of the branch.
+// asideTable is a variant: layers and covers as those of the branch.
 func asideTable() table[model.Aside] {
 	type a = model.Aside
 	return table[a]{
 		what: "aside",
 		keys: []key[a]{
 			must(plainText("name", func(v *a) *string { return &v.Name })),
+			choice("letter", func(v *a) *model.Opt[model.Letter] { return &v.Letter }, model.Letters()...),
 			choice("make", func(v *a) *model.Opt[model.Make] { return &v.Make }, model.Makes...),
 			choice("outer", func(v *a) *model.Opt[model.Hand] { return &v.Outer }, model.Hands...),
+			id("spec", func(v *a) *optText { return &v.Spec }),
+			eachID("sizes", func(v *a) *map[string]string { return &v.Sizes }),
+			count("spares", func(v *a) *optCount { return &v.Spares }, 0, maxCount),
 		},
 		parts: []part[a]{
 			many[a, model.Layer]{"layer", func(v *a) *[]model.Layer { return &v.Layers }, layerTable()},
+			many[a, model.Cover]{"cover", func(v *a) *[]model.Cover { return &v.Covers }, coverTable()},
 		},
 	}
 }

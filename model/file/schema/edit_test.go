@@ -186,6 +186,8 @@ func anyValue(r *rand.Rand, k schema.Key) any {
 		return []any{1.0, float64(1 + r.IntN(9))}
 	case schema.KindMap:
 		return map[string]any{one().(string): []any{one()}}
+	case schema.KindEach:
+		return map[string]any{one().(string): one()}
 	case schema.KindTable:
 		return map[string]any{"mm": float64(r.IntN(90))}
 	}
@@ -260,6 +262,8 @@ func notAllowed(k schema.Key) []any {
 		wrong = append(wrong, "no such word", "", int64(1))
 	case schema.KindTexts, schema.KindIDs, schema.KindWords:
 		wrong = append(wrong, "a", []any{"a\nb"}, []any{int64(1)})
+	case schema.KindEach:
+		return []any{map[string]any{"a": int64(1)}, map[string]any{"a": "b\nc"}, []any{"a"}, "a"}
 	case schema.KindNumbers:
 		wrong = append(wrong, 1.0, []any{"1"}, []any{-1.0})
 	case schema.KindPair:

@@ -17,6 +17,7 @@ var (
 	idForm   = form[string]{Key{Kind: KindID}, readID, quote, same[string]}
 	noteForm = form[string]{Key{Kind: KindNote}, readNote, quote, same[string]}
 	flagForm = form[bool]{Key{Kind: KindFlag}, readFlag, strconv.FormatBool, same[bool]}
+	eachForm = form[map[string]string]{Key{Kind: KindEach}, readEach, eachText, rawEach}
 	mapForm  = form[map[string][]string]{Key{Kind: KindMap}, readMap, mapText, rawMap}
 )
 
@@ -89,6 +90,33 @@ func rawMap(m map[string][]string) any {
 			all[i] = id
 		}
 		out[k] = all
+	}
+	return out
+}
+
+func readEach(raw any) (map[string]string, problem) {
+	m, ok := raw.(map[string]any)
+	if !ok {
+		return nil, bad("is "+describe(raw), `a table of texts, such as { "22" = "24" }`)
+	}
+	got := make(map[string]string, len(m))
+	for _, k := range slices.Sorted(maps.Keys(m)) {
+		if p := oneLine(k, true); p != "" {
+			return nil, "its key " + p
+		}
+		id, p := readID(m[k])
+		if p != "" {
+			return nil, problem(visible.Quoted(Short(k)) + " " + string(p))
+		}
+		got[k] = id
+	}
+	return got, ""
+}
+
+func rawEach(m map[string]string) any {
+	out := make(map[string]any, len(m))
+	for k, id := range m {
+		out[k] = id
 	}
 	return out
 }

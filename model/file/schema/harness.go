@@ -32,6 +32,7 @@ func document() table[model.Harness] {
 		parts: []part[h]{
 			one[h, model.Head]{"harness", func(v *h) *model.Head { return &v.Head }, headTable()},
 			one[h, model.Rules]{"rules", func(v *h) *model.Rules { return &v.Rules }, rulesTable()},
+			one[h, model.Board]{"board", func(v *h) *model.Board { return &v.Board }, boardTable()},
 			many[h, model.Reel]{"reel", func(v *h) *[]model.Reel { return &v.Reels }, reelTable()},
 			many[h, model.Part]{"part", func(v *h) *[]model.Part { return &v.Parts }, partTable()},
 			many[h, model.Termination]{"termination", func(v *h) *[]model.Termination { return &v.Terminations }, terminationTable()},
@@ -105,6 +106,17 @@ func rulesTable() table[model.Rules] {
 		count("pot_life_min", func(v *r) *optCount { return &v.PotLifeMin }, 1, maxCount),
 		count("pack_joints", func(v *r) *optCount { return &v.PackJoints }, 1, maxCount),
 		ids("colour_stock", func(v *r) *[]string { return &v.ColourStock }),
+	}}
+}
+
+// boardTable is what the full-size drawing lies on.
+func boardTable() table[model.Board] {
+	type b = model.Board
+	return table[b]{what: "board", keys: []key[b]{
+		number("width_mm", func(v *b) *optMM { return &v.WidthMM }, someMM),
+		number("height_mm", func(v *b) *optMM { return &v.HeightMM }, someMM),
+		number("peg_mm", func(v *b) *optMM { return &v.PegMM }, someMM),
+		id("datum", func(v *b) *optText { return &v.Datum }),
 	}}
 }
 

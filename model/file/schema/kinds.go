@@ -186,6 +186,11 @@ func idMap[T any](name string, at func(*T) *map[string][]string) key[T] {
 	return held(name, at, mapForm, func(m map[string][]string) bool { return m == nil })
 }
 
+// eachID is a table of ids: { "22" = "24" }.
+func eachID[T any](name string, at func(*T) *map[string]string) key[T] {
+	return held(name, at, eachForm, func(m map[string]string) bool { return m == nil })
+}
+
 // readNote takes any text. What would command a terminal is shown and not obeyed: older
 // versions let it in, and a file that they wrote must load.
 func readNote(raw any) (string, problem) {

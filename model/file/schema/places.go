@@ -93,6 +93,7 @@ func wireTable() table[model.Wire] {
 			must(plainID("spec", func(v *w) *string { return &v.Spec })),
 			must(plainID("size", func(v *w) *string { return &v.Size })),
 			id("colour", func(v *w) *optText { return &v.Colour }),
+			choice("shade", func(v *w) *model.Opt[model.Shade] { return &v.Shade }, model.Shades...),
 			number("amps", func(v *w) *model.Opt[unit.Ampere] { return &v.Amps }, amperes),
 			number("on_s", func(v *w) *optS { return &v.OnS }, seconds),
 			number("period_s", func(v *w) *optS { return &v.PeriodS }, seconds),

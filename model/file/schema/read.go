@@ -53,6 +53,9 @@ func (d *decoder) check(h *model.Harness) {
 	}
 	for _, f := range h.Check() {
 		at := place{fmt.Sprintf(".%s[%d]", f.Table, f.Index), calls(f.Table, f.ID, f.Index)}
+		if f.Index < 0 {
+			at = place{"." + f.Table, f.Table}
+		}
 		if f.Sub != "" {
 			at = place{fmt.Sprintf("%s.%s[%d]", at.path, f.Sub, f.SubIndex), comma(at.where, calls(f.Sub, "", f.SubIndex))}
 		}

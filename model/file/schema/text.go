@@ -75,14 +75,21 @@ func listText[E any](list []E, text func(E) string) string {
 	return "[" + strings.Join(all, ", ") + "]"
 }
 
-// mapText writes an inline table of lists, its keys sorted and quoted.
+// mapText writes an inline table of lists, eachText one of texts.
 func mapText(m map[string][]string) string {
+	return inlineText(m, func(list []string) string { return listText(list, quote) })
+}
+
+func eachText(m map[string]string) string { return inlineText(m, quote) }
+
+// inlineText writes a table on one line, its keys sorted and quoted.
+func inlineText[V any](m map[string]V, text func(V) string) string {
 	if len(m) == 0 {
 		return "{}"
 	}
 	var all []string
 	for _, k := range slices.Sorted(maps.Keys(m)) {
-		all = append(all, quote(k)+" = "+listText(m[k], quote))
+		all = append(all, quote(k)+" = "+text(m[k]))
 	}
 	return "{ " + strings.Join(all, ", ") + " }"
 }

@@ -26,6 +26,7 @@ const (
 	KindNumbers             // a list of numbers: []any of float64
 	KindPair                // exactly two numbers: []any of float64
 	KindMap                 // ids, each with a list of ids: map[string]any of []any of string
+	KindEach                // ids, each with one id: map[string]any of string
 	KindTable               // a table on one line: map[string]any
 )
 

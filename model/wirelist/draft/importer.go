@@ -44,6 +44,7 @@ type Importer struct {
 	Kinds     []string        // of the units, in words
 	Splices   int             // number of the last S1, S2 …
 	Unknown   int             // branches whose length the lists do not give
+	nth       map[string]int  // the last number behind a designator that several names have
 }
 
 // Say enters a finding.
@@ -64,8 +65,13 @@ func (im *Importer) Named(called string, place table.Place, titled bool) *Term {
 		}
 	}
 	if t == nil {
-		for n := 2; im.Taken(id); n++ {
-			id = fmt.Sprintf("%s-%d", name.Designator(called), n)
+		own := id
+		for n := max(im.nth[own], 2); im.Taken(id); n++ {
+			id = fmt.Sprintf("%s-%d", own, n)
+			if im.nth == nil {
+				im.nth = map[string]int{}
+			}
+			im.nth[own] = n
 		}
 		t = &Term{Index: len(im.Terms), Place: place, At: map[string]table.Place{}, State: map[string]name.State{},
 			Free: map[string]table.Place{}}

@@ -11,6 +11,7 @@ import (
 // Item is one row for one cavity or one wire.
 type Item struct {
 	Place    table.Place
+	Again    []table.Place // the other rows that tell of it
 	OwnID    string
 	Counted  string // the running number of its row, beside an id of its own
 	From, To End
@@ -19,6 +20,7 @@ type Item struct {
 	Drain    bool // its signal is that of the drain of a shield
 	Gauge    value.Gauge
 	Colour   value.Colour
+	Each     []value.Colour // where the row has several cavities: the colour of each
 	Length   model.Opt[unit.Millimetre]
 	Amps     model.Opt[unit.Ampere]
 	Fuse     model.Opt[unit.Ampere]
@@ -31,6 +33,7 @@ type Item struct {
 	Kind     value.Gauge // what the heading of the cable column says of it
 	Order    int         // of the items, as the lists have them
 	With     []string
+	Joined   bool // a bracket beside its row joins it to its neighbour
 	State    name.State
 	Wire     int // index into the wires made, −1 before
 	Block    int

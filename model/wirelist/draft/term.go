@@ -9,16 +9,17 @@ import (
 // Term is a termination on its way.
 type Term struct {
 	model.Termination
-	Index  int
-	Titled bool // a pin table or a connector column is about it; else only named as an end
-	Unsaid bool // no list names it: it is called after the file, or by a number
-	Stud   bool // a bolt or a point that several wires are taken to
-	Place  table.Place
-	Pins   []string
-	At     map[string]table.Place // where a cavity was first named
-	State  map[string]name.State
-	Free   map[string]table.Place // cavities that a list says are free, and where
-	Counts []name.Count
+	Index    int
+	Titled   bool // a pin table or a connector column is about it; else only named as an end
+	Unsaid   bool // no list names it: it is called after the file, or by a number
+	Numbered bool // no list names a cavity of it: each wire gets the next number
+	Stud     bool // a bolt or a point that several wires are taken to
+	Place    table.Place
+	Pins     []string
+	At       map[string]table.Place // where a cavity was first named
+	State    map[string]name.State
+	Free     map[string]table.Place // cavities that a list says are free, and where
+	Counts   []name.Count
 }
 
 // Pin enters a cavity of a termination.

@@ -175,8 +175,9 @@ func byName(im *draft.Importer, in map[*draft.Item]int) {
 }
 
 // byNeighbour groups rows that follow each other in one table, start at one
-// connector and say the same of a cable, as many as the cable has conductors (two
-// where it is not said, or three where there are three).
+// connector and say the same of a cable, as many as the cable has conductors. Where no
+// row says how many they are (two, or three where there are three), both ends must be at one device, or the names
+// must be of one thing: three shielded wires that stand below each other are no triple.
 func byNeighbour(im *draft.Importer, in map[*draft.Item]int) {
 	for i := 0; i < len(im.Items); {
 		it := im.Items[i]
@@ -192,6 +193,11 @@ func byNeighbour(im *draft.Importer, in map[*draft.Item]int) {
 		if it.Cue.Conductors == 0 && len(run) == 3 {
 			n = 3 // a sensor and its ground
 		}
+		if it.Cue.Conductors == 0 && !(it.To.Term != nil && it.From.Term != nil && len(run) == n) && !(it.Cue.Twisted &&
+			ofOneThing(run, n)) {
+			i += len(run)
+			continue
+		}
 		k := 0
 		for ; k+n <= len(run); k += n {
 			im.Group(run[k:k+n], it.Cue, "", in)
@@ -204,4 +210,33 @@ func sameCable(im *draft.Importer, a, b *draft.Item) bool {
 	return b.Cue.IsCable() && a.Block == b.Block && a.From.Term == b.From.Term && a.To.Term == b.To.Term &&
 		a.Cue.Conductors == b.Cue.Conductors && a.Cue.Shielded == b.Cue.Shielded && a.Cue.Twisted == b.Cue.Twisted &&
 		a.Gauge.Size == b.Gauge.Size
+}
+
+// ofOneThing reports whether the names of each n items of a run are the same but for their ends, "CAN H" and
+// "CAN L", "CRANK +" and "CRANK -", or their marks join them.
+func ofOneThing(run []*draft.Item, n int) bool {
+	for k := 0; k+n <= len(run); k += n {
+		var signals []string
+		bracket := true
+		for _, it := range run[k : k+n] {
+			signals = append(signals, it.Signal)
+			bracket = bracket && it.Joined
+		}
+		if stem(signals) == "" && !bracket || !namesDiffer(run[k:k+n]) && !bracket {
+			return false
+		}
+	}
+	return len(run) >= n
+}
+
+// namesDiffer reports whether no two of some items have one name.
+func namesDiffer(all []*draft.Item) bool {
+	seen := map[string]bool{}
+	for _, it := range all {
+		if seen[it.Signal] {
+			return false
+		}
+		seen[it.Signal] = true
+	}
+	return true
 }

@@ -3,6 +3,7 @@ package join
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"contralay/model"
@@ -15,7 +16,7 @@ import (
 // Ends turns the names of far and near ends into terminations, cavities and splices,
 // now that every list is read.
 func Ends(im *draft.Importer) {
-	bare, pinned := map[string]int{}, map[string]bool{}
+	bare, numbered, pinned := map[string]int{}, map[string]int{}, map[string]bool{}
 	each := func(f func(it *draft.Item, e *draft.End)) {
 		for _, it := range im.Items {
 			f(it, &it.From)
@@ -71,14 +72,21 @@ func Ends(im *draft.Importer) {
 			im.Say(report.Note, report.EndWithoutCavity, it.Place, e.Text, "taken as a termination of one cavity")
 		case e.Pin == "" && name.IsStud(e.Text) && !pinned[k] && (t == nil || !t.Titled):
 			e.Pin, stud = "1", true
+		case e.Pin == "" && !pinned[k] && (t == nil || !t.Titled):
+			numbered[k]++
+			e.Pin = strconv.Itoa(numbered[k])
+			if numbered[k] == 1 {
+				im.Say(report.Note, report.DeviceNumbered, it.Place, e.Text, "its cavities are numbered, one for each wire")
+			}
 		case e.Pin == "":
 			it.Notes = append(it.Notes, "end at "+e.Text)
-			im.Say(report.Warn, "end without cavity, named more than once", it.Place, e.Text, "kept in the note, no end made")
+			im.Say(report.Warn, "end without cavity, at a connector that has named ones", it.Place, e.Text, "kept in the note, no end made")
 			*e = draft.End{}
 			return
 		}
 		e.Pin = strings.ReplaceAll(e.Pin, ":", "-")
 		e.Term = im.Named(e.Text, it.Place, false)
+		e.Term.Numbered = e.Term.Numbered || numbered[k] > 0
 		if stud && !e.Term.Stud {
 			e.Term.Stud = true
 			im.Say(report.Note, report.StudOfWires, it.Place, e.Text, "taken as a termination of one cavity, all of them in it")

@@ -2,6 +2,7 @@ package join
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"contralay/model"
@@ -45,7 +46,7 @@ func sharedCavities(im *draft.Importer) {
 			case name.IsGroundStud(e.Term.ID), name.IsOtherStud(e.Term.ID) &&
 				(roleOf(it).V == model.RoleGround) == (roleOf(other).V == model.RoleGround):
 				// Said of the termination; ground and supply on one bolt is another matter.
-			case it.Signal != "" && other.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal):
+			case it.Signal != "" && other.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal) && !oneTerminal(it, other):
 				im.Say(report.Stop, "one cavity, two nets", it.Place,
 					fmt.Sprintf("%s %q and, %s, %q", s, it.Signal, rowOf(other.Place, it.Place), other.Signal), "both kept")
 			default:
@@ -54,6 +55,16 @@ func sharedCavities(im *draft.Importer) {
 			}
 		}
 	}
+}
+
+// oneTerminal reports whether two wires with two names may well share a terminal: each has both ends, each row
+// says what its wire does, "feed to heater", "feed to siren", and neither contradicts the other.
+func oneTerminal(a, b *draft.Item) bool {
+	if a.To.String() == "" || b.To.String() == "" || contrary(a.Signal, b.Signal) {
+		return false
+	}
+	x, y := name.Words(table.Fold(a.Signal)), name.Words(table.Fold(b.Signal))
+	return slices.ContainsFunc(x, func(w string) bool { return len(w) > 2 && slices.Contains(y, w) })
 }
 
 // openEnds says which wires end in the list alone.

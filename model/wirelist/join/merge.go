@@ -28,6 +28,7 @@ func merge(im *draft.Importer, a, b *draft.Item) {
 			"the first is kept, the second in the note")
 		a.Notes = append(a.Notes, what+" at "+b.From.String()+": "+second)
 	}
+	a.Again = append(append(a.Again, b.Place), b.Again...)
 	switch {
 	case a.Gauge.Size == "":
 		a.Gauge.Size = b.Gauge.Size

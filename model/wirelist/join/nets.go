@@ -31,7 +31,7 @@ func Nets(im *draft.Importer) {
 		}
 		of[it.Net] = append(of[it.Net], it)
 	}
-	gone := map[*draft.Item]bool{}
+	gone, ends := map[*draft.Item]bool{}, pairsOf(im)
 	for _, net := range order {
 		by := map[*draft.Term][]*draft.Item{}
 		var terms []*draft.Term
@@ -42,6 +42,11 @@ func Nets(im *draft.Importer) {
 			by[it.From.Term] = append(by[it.From.Term], it)
 		}
 		if len(terms) < 2 {
+			continue
+		}
+		if isCommonName(of[net][0].Signal) && (len(terms) > 2 || !ends.meet(terms[0], terms[1])) {
+			im.Say(report.Note, "one name in several connectors", of[net][0].Place, fmt.Sprintf("%q in %s", of[net][0].Signal,
+				report.Counted(len(terms), "connector", "connectors")), "not joined: many devices have one of that name")
 			continue
 		}
 		a, b := by[terms[0]], by[terms[1]]
@@ -182,6 +187,12 @@ func byID(im *draft.Importer) {
 			return false
 		}
 		a := pair[0]
+		if apart := a.Signal != "" && b.Signal != "" && !sameNet(a.Signal, b.Signal); apart && (a.From.Term == b.From.Term ||
+			contrary(a.Signal, b.Signal)) {
+			im.Say(report.Stop, "one id, two nets", b.Place, fmt.Sprintf("%s %q and, %s, %q", a.OwnID, b.Signal, rowOf(a.Place, b.Place),
+				a.Signal), "two wires are made; give one of them another id")
+			return false
+		}
 		differingColours(im, pair, "the first is kept, the second in the note")
 		if a.Signal == "" {
 			a.Signal, a.Drain = b.Signal, b.Drain
@@ -194,6 +205,37 @@ func byID(im *draft.Importer) {
 		merge(im, a, b)
 		return true
 	})
+}
+
+// contrary reports whether one of two names is of a ground and the other of a supply.
+func contrary(a, b string) bool {
+	return isGround(a) && isSupply(b) || isSupply(a) && isGround(b)
+}
+
+// isGround reports whether a name is of a ground.
+func isGround(signal string) bool {
+	return slices.ContainsFunc(name.Words(table.Fold(signal)), func(w string) bool {
+		switch w {
+		case "ground", "gnd", "earth", "masse", "tierra", "massa", "masa", "0v", "return", "chassis":
+			return true
+		}
+		return false
+	})
+}
+
+// isSupply reports whether a name is of a supply: a voltage above none, or a word for it.
+func isSupply(signal string) bool {
+	f := table.Fold(signal)
+	for _, w := range name.Words(f) {
+		volts := strings.TrimSuffix(w, "v")
+		switch {
+		case w != volts && volts != "" && strings.Trim(volts, "0123456789") == "" && strings.Trim(volts, "0") != "":
+			return true
+		case w == "supply" || w == "feed" || w == "power" || w == "vcc" || w == "vbat" || w == "batt" || w == "battery" || w == "plus":
+			return true
+		}
+	}
+	return strings.Contains(f, " v ") && !strings.HasPrefix(f, "0 v")
 }
 
 // apart reports whether no two items are told in one row.

@@ -22,6 +22,9 @@ func Terminations(im *draft.Importer) {
 				slices.SortFunc(t.Cavities, name.CompareCavities)
 			}
 		}
+		if t.Numbered {
+			im.Rep.Numbered[t.ID] = true
+		}
 		if t.Unsaid {
 			im.Rep.Unsaid[t.ID] = true
 		}

@@ -20,6 +20,7 @@ import (
 func Tree(im *draft.Importer) {
 	n := len(im.Terms)
 	if n < 2 && len(im.H.Splices) == 0 {
+		lengthsInNotes(im)
 		return
 	}
 	lengths := lengthsBetween(im)

@@ -20,7 +20,7 @@ func Wires(im *draft.Importer) {
 	for _, it := range im.Items {
 		taken[it.OwnID] = true
 	}
-	next := 1
+	next, nth := 1, map[string]int{}
 	seen := map[string]table.Place{}
 	numbered, unnamed := 0, table.Place{}
 	im.H.Wires = make([]model.Wire, 0, len(im.Items))
@@ -36,10 +36,11 @@ func Wires(im *draft.Importer) {
 				unnamed = it.Place
 			}
 		} else if first, twice := seen[id]; twice {
-			n := 2
+			n := max(nth[id], 2)
 			for taken[fmt.Sprintf("%s-%d", id, n)] {
 				n++
 			}
+			nth[id] = n + 1
 			own := id
 			id = fmt.Sprintf("%s-%d", id, n)
 			taken[id] = true
@@ -90,6 +91,9 @@ func wireOf(im *draft.Importer, it *draft.Item, id string) model.Wire {
 	}
 	if code := colourCode(im, it, w.Spec); code != "" {
 		w.Colour = model.Some(code)
+		if s := it.Colour[0].Shade; s != "" {
+			w.Shade = model.Some(model.Shade(s))
+		}
 	}
 	if w.Size == "" {
 		im.Say(report.Warn, "wire without size", it.Place, id, "none set")

@@ -7,8 +7,15 @@ import (
 // Designator is the id of a connector: its name up to a comma, a bracket or a dash
 // between blanks, without colons, blanks as dashes.
 func Designator(name string) string {
-	if first, _, more := strings.Cut(name, " "); more && IsDesignator(first) {
-		return first // "P7 Dash plug" is P7
+	if first, _, more := strings.Cut(name, " "); more && IsDesignator(strings.TrimRight(first, ":,;-")) {
+		return strings.TrimRight(first, ":,;-") // "P7 Dash plug" is P7, and so is "P7: dash"
+	}
+	if words := strings.Fields(name); len(words) > 1 && IsDesignator(words[len(words)-1]) {
+		switch strings.ToLower(words[len(words)-2]) {
+		case "connector", "plug", "conn", "receptacle", "socket", "header", "jack", "stecker", "connecteur", "conector", "connettore", "kontakt",
+			"konektor", "stekker", "złącze", "wtyczka", "liitin", "ficha", "разъем", "разъём":
+			return words[len(words)-1] // "Playfield connector J133" is J133
+		}
 	}
 	for _, stop := range []string{",", "(", " - ", " – ", ";", "/"} {
 		if i := strings.Index(name, stop); i > 0 {

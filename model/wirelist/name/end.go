@@ -58,6 +58,13 @@ func inBrackets(cell string) (connector, pin string) {
 // 16)". more is "" where there is none.
 func RemarkBehind(cell string) (end, more string) {
 	cell = strings.TrimSpace(cell)
+	for _, word := range []string{" via ", " through ", " uber ", " über "} {
+		if front, back, ok := strings.Cut(cell, word); ok {
+			if _, pin, named := SplitEnd(front); named && IsCavity(pin) {
+				return strings.TrimSpace(front), strings.TrimSpace(word + back)
+			}
+		}
+	}
 	open := strings.LastIndexAny(cell, "([")
 	if open < 1 || strings.IndexByte("([", cell[open]) != strings.IndexByte(")]", cell[len(cell)-1]) {
 		return cell, ""

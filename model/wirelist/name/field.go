@@ -23,9 +23,11 @@ const (
 	FieldUnit      Field = "unit" // of the gauge, length or current in the column before
 	FieldFuse      Field = "fuse"
 	FieldNote      Field = "note"
-	FieldCable     Field = "cable"  // wires with one text here are one cable
-	FieldKeep      Field = "keep"   // not understood: goes into the note with its heading
-	FieldIgnore    Field = "ignore" // left out
+	FieldCable     Field = "cable" // wires with one text here are one cable
+	FieldContact   Field = "contact size"
+	FieldVia       Field = "through" // cavity of a bulkhead that stands between the two ends
+	FieldKeep      Field = "keep"    // not understood: goes into the note with its heading
+	FieldIgnore    Field = "ignore"  // left out
 
 	FieldNumber Field = "number" // "No.": id of a wire or number of a pin, as the others say
 )
@@ -33,5 +35,6 @@ const (
 // Fields lists the fields that a recipe may give.
 func Fields() []Field {
 	return []Field{FieldWire, FieldFrom, FieldFromPin, FieldTo, FieldToPin, FieldRun, FieldConnector, FieldPin, FieldSignal, FieldGauge,
-		FieldSpec, FieldColour, FieldStripe, FieldLength, FieldCurrent, FieldUnit, FieldFuse, FieldNote, FieldCable, FieldKeep, FieldIgnore}
+		FieldSpec, FieldColour, FieldStripe, FieldLength, FieldCurrent, FieldUnit, FieldFuse, FieldNote, FieldCable,
+		FieldContact, FieldVia, FieldKeep, FieldIgnore}
 }

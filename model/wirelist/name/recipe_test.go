@@ -37,7 +37,8 @@ func TestRecipeRefused(t *testing.T) {
 		"columns = 3":            "r: columns: is no table; allowed: headings and their meanings, \"Ader\" = \"wire\"",
 		"length_unit = \"yard\"": "r: length_unit: yard is not one of the words; allowed: mm, cm, m, in, ft",
 		"[columns]\nA = \"weight\"": "r: columns.\"A\": weight is no meaning; allowed: wire, from, from pin, to, to pin, from and to, " +
-			"connector, pin, signal, gauge, spec, colour, stripe, length, current, unit, fuse, note, cable, keep, ignore",
+			"connector, pin, signal, gauge, spec, colour, stripe, length, current, unit, fuse, note, cable, " +
+			"contact size, through, keep, ignore",
 		"[columns]\n\"#0\" = \"pin\"": "r: columns.\"#0\": is no column; allowed: #1 to #256, or a heading",
 		"header = 3": "r: header: unknown key; allowed: columns, connector, decimal, header_row, language, length_unit, " +
 			"spec, spec_metric",

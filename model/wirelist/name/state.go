@@ -67,12 +67,22 @@ func OnlyFree(signal string) bool { return StateOf(signal) == Used && StateOfSig
 // StateOfSignal reads the name of a net: a place that nobody has decided on is kept free.
 func StateOfSignal(cell string) State {
 	switch f := strings.Trim(table.Fold(cell), " .:()[]*"); {
-	case f == "open":
+	case IsWeakState(cell):
 		return Blank
 	case f != "" && IsUnknown(f):
 		return Reserved
 	}
 	return StateOf(cell)
+}
+
+// IsWeakState reports whether the name of a net says that its cavity is free only where nothing else stands in its
+// row: "open" beside a wire is what the wire does.
+func IsWeakState(cell string) bool {
+	switch strings.Trim(table.Fold(cell), " .:()[]*") {
+	case "open", "keying pin", "key pin", "polarising key":
+		return true
+	}
+	return false
 }
 
 // StateOfNote reads a note: what it says first counts, "Spare. 200 mm tail", "SPARE - coil and
@@ -99,7 +109,12 @@ func stateWord(cell string) State {
 		"blindstopfen",
 		"libre", "vide", "non connecte", "non utilise", "ne pas utiliser", "non monte", "inutilise", "bouchon", "obturateur",
 		"sin conexion", "no conectado", "no usado", "no usar", "sin usar", "vacio", "tapon",
-		"libero", "non connesso", "non usato", "non usare", "vuoto", "tappo":
+		"libero", "non connesso", "non usato", "non usare", "vuoto", "tappo",
+		"wolny", "wolne", "nie podlaczony", "nie podlaczone", "niepodlaczony", "nieuzywany", "nieuzywane", "pusty",
+		"vrij", "niet aangesloten", "niet gebruikt", "leeg", "volny", "volne", "nezapojeno", "nezapojen", "nepouzito",
+		"ledig", "oanvand", "ej ansluten", "ikke brukt", "ikke tilkoblet", "ikke tilsluttet", "ubrugt",
+		"livre", "nao ligado", "nao usado", "sem uso", "vapaa", "ei kaytossa", "ei kytketty", "szabad", "ures", "nincs bekotve",
+		"bos", "kullanilmiyor", "neconectat", "свободно", "свободен", "не используется", "не подключен", "не подключено", "пусто":
 		return Blank
 	case "reserved", "reserved for future use", "for future use", "future use", "future", "reserviert", "vorgehalten", "reservee",
 		"reservado", "reservada", "riservato", "riservata":
@@ -112,7 +127,7 @@ func stateWord(cell string) State {
 	switch strings.TrimRight(f, " -_#0123456789") {
 	case "spare", "spares", "spare wire", "spare tail", "spare end", "spare lead", "wired spare", "reserve", "reserveader",
 		"reserveleitung", "rechange", "fil de reserve", "repuesto", "de repuesto", "reserva", "de reserva", "riserva", "di riserva",
-		"scorta", "di scorta":
+		"scorta", "di scorta", "rezerwa", "zapas", "zapasowy", "rezerva", "reserv", "varalla", "tartalek", "yedek", "резерв":
 		return Spare
 	}
 	return Used

@@ -44,7 +44,12 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		if text == "" {
 			continue
 		}
-		name, of := ConnectorName(text), near
+		name, told := connectorSaid(text)
+		of := near
+		if !told && (r.Point || r.Prose && r.Level == 0 && isSentence(text) || IsGeneric(text)) {
+			t.Other = append(t.Other, text) // it says something of the connector, and not how it is called
+			continue
+		}
 		for k := i; k+1 < len(rows); k++ {
 			if rows[k+1].Line > rows[k].Line+1 {
 				of = plain
@@ -52,7 +57,7 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		}
 		first, _, _ := strings.Cut(text, " ")
 		switch {
-		case name != text:
+		case told:
 			of = said
 		case r.Level > 0:
 			of = heading
@@ -75,9 +80,14 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 	return t
 }
 
+// isSentence reports whether a line of text is prose and no name.
+func isSentence(text string) bool {
+	return strings.HasSuffix(text, ".") || strings.HasSuffix(text, "!") || strings.HasSuffix(text, "?") || len(strings.Fields(text)) > 8
+}
+
 // pieces takes counts, insert and gender out of a row and gives what is left.
 func (t *Title) pieces(text string, row int, cat *catalogue.Catalogue) string {
-	all := strings.Split(text, ",")
+	all := commaParts(text)
 	if c, ok := ReadCount(text); ok {
 		all = nil
 		c.Row = row
@@ -94,6 +104,25 @@ func (t *Title) pieces(text string, row int, cat *catalogue.Catalogue) string {
 		}
 	}
 	return strings.Join(left, ", ")
+}
+
+// commaParts parts a text at its commas, those in brackets left alone.
+func commaParts(text string) (all []string) {
+	from, deep := 0, 0
+	for i := range len(text) {
+		switch text[i] {
+		case '(', '[':
+			deep++
+		case ')', ']':
+			deep--
+		case ',':
+			if deep <= 0 {
+				all = append(all, text[from:i])
+				from = i + 1
+			}
+		}
+	}
+	return append(all, text[from:])
 }
 
 // shell takes insert and gender out of a title; it reports whether there is more to it.
@@ -135,24 +164,36 @@ func looksLikeInsert(w string) bool {
 	return ok && len(a) >= 1 && len(a) <= 2 && len(b) >= 1 && len(b) <= 3 && strings.Trim(a+b, "0123456789") == ""
 }
 
-// ConnectorName takes the word for a connector off the head of a title.
+// ConnectorName takes the word for a connector off the head of a title. "Plug A" is no name without its word.
 func ConnectorName(text string) string {
+	name, _ := connectorSaid(text)
+	return name
+}
+
+// connectorSaid is ConnectorName, and reports whether the word stands there.
+func connectorSaid(text string) (name string, said bool) {
 	for _, lead := range []string{"connector", "stecker", "steckverbinder", "connecteur", "conector", "connettore", "plug", "pin table",
-		"pinout", "conn"} {
+		"pinout", "conn", "kontakt", "konektor", "liitin", "ficha", "konnektor", "stekker", "stik"} {
 		if f := table.Fold(text); len(f) == len(text) && strings.HasPrefix(f, lead) {
 			rest := text[len(lead):]
 			if name := strings.TrimLeft(rest, " :.#-"); name != "" && rest != "" && strings.ContainsAny(rest[:1], " :.#-") {
-				return name
+				if len(name) == 1 && rest[0] == ' ' {
+					return text, true
+				}
+				return name, true
 			}
 		}
 	}
-	return text
+	return text, false
 }
 
 // ReadCount reads "Size 20 contacts x26", "Plugs: 4", "12 wires", "26 x contact": one
 // number and the word of what is counted, with nothing but sizes beside.
 func ReadCount(text string) (Count, bool) {
 	c := Count{Text: text}
+	if first, _, _ := strings.Cut(text, " "); IsDesignator(first) && first == strings.ToUpper(first) {
+		return Count{}, false // "X4 pins" is a connector
+	}
 	all := value.Scan(table.Fold(text))
 	found := false
 	for i := 0; i < len(all); i++ {
@@ -185,6 +226,18 @@ func ReadCount(text string) (Count, bool) {
 	return c, found && c.Of != ""
 }
 
+// SizeCounted is the size of contacts that a count names, "20" of "Size 20 contacts x26"; "" where it
+// names none.
+func SizeCounted(text string) string {
+	all := value.Scan(table.Fold(text))
+	for i, t := range all {
+		if t.Text == "size" && i+1 < len(all) && all[i+1].Kind == '0' {
+			return all[i+1].Text
+		}
+	}
+	return ""
+}
+
 // CountWord is what a folded word says is counted: "cavities", "contacts", "plugs", "wires",
 // or "" where it is no such word.
 func CountWord(word string) string {
@@ -205,5 +258,6 @@ func CountWord(word string) string {
 // designator at its head.
 func SaysConnector(text string) bool {
 	first, _, _ := strings.Cut(text, " ")
-	return ConnectorName(text) != text || IsDesignator(strings.TrimRight(first, ":,"))
+	_, said := connectorSaid(text)
+	return said || IsDesignator(strings.TrimRight(first, ":,"))
 }

@@ -8,7 +8,7 @@ type Meaning struct {
 }
 
 // Vocabulary is the headings by folded words. Words of English, German, French,
-// Spanish and Italian as lists of builders use them; common practice, no source.
+// Spanish, Italian and of those in languages.go as lists of builders use them; common practice, no source.
 func Vocabulary() map[string]Meaning {
 	m := map[string]Meaning{}
 	add := func(f Field, lang string, words ...string) {
@@ -68,6 +68,35 @@ func Vocabulary() map[string]Meaning {
 	add(FieldSignal, "fr", "fonction", "designation", "nom")
 	add(FieldSignal, "es", "senal", "funcion", "descripcion", "nombre")
 	add(FieldSignal, "it", "segnale", "funzione", "descrizione", "nome")
+	addValues(add)
+	add(FieldContact, "", "contact size", "pin size", "socket size", "terminal size")
+	add(FieldFrom, "", "enda", "end1", "sidea", "starts at", "start at", "begins at", "leaves from", "connects from", "start location")
+	add(FieldTo, "", "endb", "end2", "sideb", "ends at", "end at", "arrives at", "connects to", "connected to", "wired to", "end location",
+		"leads to", "to where", "finish", "finish point", "end", "wire to", "cable to",
+		"leitung zu", "kabel zu", "other end", "far end", "opposite end", "mates with", "peer",
+		"gegenstelle", "gegenseite", "verbunden mit",
+		"geht zu", "wohin", "relie a", "connecte a", "conectado a", "va a", "collegato a")
+	for _, of := range []string{"ref", "reference", "designator", "component", "location", "node", "unit", "module", "block", "name", "item", "part"} {
+		add(FieldFrom, "", "from "+of, "source "+of)
+		add(FieldTo, "", "to "+of, "destination "+of, "dest "+of, "target "+of)
+	}
+	add(FieldSignal, "", "tag", "tag name", "signal tag", "circuit description", "circuit function")
+	add(FieldWire, "", "cable number", "wire tag", "wire label", "ferrule", "wire marker")
+	add(FieldPin, "", "pins", "port", "port no", "port number", "channel", "gpio", "io pin", "pad", "solder pad", "screw", "clamp",
+		"pol", "pol nr", "pole", "pole no", "polnr")
+	add(FieldConnector, "", "board", "controller", "box", "housing", "header", "panel")
+	languages(func(f Field, lang string, words ...string) {
+		for _, w := range words {
+			if _, taken := m[w]; !taken { // a word of the five languages above stays theirs
+				add(f, lang, w)
+			}
+		}
+	})
+	return m
+}
+
+// addValues adds the headings of what a wire is, and not of where it goes.
+func addValues(add func(f Field, lang string, words ...string)) {
 	add(FieldGauge, "", "gauge", "awg", "size", "wire size", "wire gauge", "csa", "cross section", "cross sectional area", "mm2", "section",
 		"ga")
 	add(FieldGauge, "de", "querschnitt", "leiterquerschnitt", "aderquerschnitt")
@@ -109,5 +138,4 @@ func Vocabulary() map[string]Meaning {
 	add(FieldCable, "", "cable", "cable id", "cable no", "pair", "group", "twist", "twisted with", "shield", "shield group", "bundle id")
 	add(FieldCable, "de", "kabel", "paar", "schirm", "verdrillt mit")
 	add(FieldCable, "fr", "paire", "blindage", "torsade")
-	return m
 }

@@ -2,6 +2,7 @@ package name
 
 import (
 	"strings"
+	"unicode"
 
 	"contralay/model/wirelist/value"
 )
@@ -15,7 +16,7 @@ func Words(s string) []string {
 	if s == "p/n" {
 		return []string{"p/n"}
 	}
-	return strings.FieldsFunc(s, func(r rune) bool { return !(r < 0x80 && (value.IsLetter(byte(r)) || value.IsDigit(byte(r)))) })
+	return strings.FieldsFunc(s, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
 }
 
 // CutWord takes the first word of a folded text, signs behind it left out.

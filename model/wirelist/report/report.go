@@ -43,28 +43,32 @@ type Report struct {
 	Findings []Finding // in the order of the lists
 
 	// what the lists have a place for, filled or not: id, signal, size, specification, colour, current, fuse, length, unit, reserved
-	States  map[string]bool
-	Taken   map[string]bool            // wires whose specification the lists do not say, by id
-	Lengths map[string]unit.Millimetre // what they say of the length of a wire, by its id
-	Counted map[string]bool            // wires that they give no id: it is the next number
-	Notes   map[string][]string        // what is kept as text, by the id of its wire: the pieces of its note
-	Kept    map[string]bool            // headings of the columns that are kept in the notes
-	Fuses   map[string]string          // what they call the fuse of a wire, by its id
-	Cables  map[string]string          // what they call a unit, by its id
-	Kinds   map[string]string          // what kind of unit it is: "shielded twisted pair"
-	Unsaid  map[string]bool            // terminations that they do not name: called after the file, or by a number
+	States   map[string]bool
+	Taken    map[string]bool            // wires whose specification the lists do not say, by id
+	Lengths  map[string]unit.Millimetre // what they say of the length of a wire, by its id
+	Counted  map[string]bool            // wires that they give no id: it is the next number
+	Notes    map[string][]string        // what is kept as text, by the id of its wire: the pieces of its note
+	Kept     map[string]bool            // headings of the columns that are kept in the notes
+	Fuses    map[string]string          // what they call the fuse of a wire, by its id
+	Cables   map[string]string          // what they call a unit, by its id
+	Kinds    map[string]string          // what kind of unit it is: "shielded twisted pair"
+	Rows     map[string][]table.Place   // the rows of the lists that tell of a wire, by its id
+	Numbered map[string]bool            // terminations whose cavities the import numbered: the lists name none of theirs
+	Unsaid   map[string]bool            // terminations that they do not name: called after the file, or by a number
 }
 
-// The rules of ends that lists name without a cavity and that become a termination of one cavity.
+// The rules of ends that lists name without a cavity and that become a termination of one cavity, or of
+// one for each wire.
 const (
 	EndWithoutCavity = "end without cavity"
 	StudOfWires      = "a stud of several wires"
+	DeviceNumbered   = "a device without cavities"
 )
 
 // BareEnds are the ends that lists name without a cavity and that have one in the harness.
 func (r *Report) BareEnds() (all []string) {
 	for _, f := range r.Findings {
-		if f.Rule == EndWithoutCavity || f.Rule == StudOfWires {
+		if f.Rule == EndWithoutCavity || f.Rule == StudOfWires || f.Rule == DeviceNumbered {
 			all = append(all, f.What)
 		}
 	}

@@ -1,8 +1,6 @@
 package row
 
 import (
-	"strings"
-
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -15,15 +13,9 @@ import (
 func Read(im *draft.Importer, b *shape.Block, only bool) {
 	place := table.Place{File: b.Table.File, Sheet: b.Table.Sheet}
 	here := func(row int) table.Place { p := place; p.Row = row; return p }
-	for _, c := range b.Cols {
-		if c.Sizes {
-			im.Say(report.Note, "column of wires holds sizes",
-				table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}, c.Head, "taken as the size")
-		}
-	}
+	sayReading(im, b, place)
 	b.PartRuns()
 	b.WithoutZeros()
-	ends := b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin)
 	pinTable := b.IsPinTable()
 	settleBareSizes(b, im)
 	b.SettleRanges()
@@ -36,18 +28,8 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 		}
 	}
 	var t *draft.Term
-	var titles []table.Row
-	for _, r := range b.Titles {
-		if n, first := r.Filled(); n == 2 && (strings.HasSuffix(first, ":") || name.ConnectorName(first+": x") != first+": x") {
-			r.Cells = []string{strings.Join(r.Cells, " ")} // "Connector:" and its name in two cells
-		} else if n > 1 {
-			im.Say(report.Note, "above the table", here(r.Line), table.Tidy(strings.Join(r.Cells, " ")), "left out")
-			continue
-		}
-		r.Cells = []string{table.Tidy(strings.Join(r.Cells, " "))}
-		titles = append(titles, r)
-	}
-	if pinTable {
+	titles := titlesOf(im, b, here)
+	if pinTable && !b.InCells() || b.Has(name.FieldVia) {
 		t = connectorOf(im, b, titles, only)
 	} else {
 		for _, r := range titles {
@@ -55,27 +37,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 			im.Say(report.Note, "above the table", here(r.Line), text, "left out")
 		}
 	}
-	if !pinTable && !ends && !b.Has(name.FieldWire) && !(im.Opt.NoEnds && b.Has(name.FieldSignal)) {
-		im.Say(report.Warn, "columns name neither a cavity nor ends", here(b.Head), "", "left out")
-		return
-	}
-	for _, c := range b.Cols {
-		if c.Field == name.FieldKeep && c.Head != "" {
-			im.Rep.Kept[c.Head] = true
-		}
-		if c.Spared {
-			im.Say(report.Note, "column that no wire takes", table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head},
-				c.Head, "kept in the notes")
-		} else if c.Field == name.FieldKeep && c.Head != "" {
-			im.Say(report.Note, "column not understood", table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head},
-				c.Head, "kept in the notes")
-		}
-		if c.Field == name.FieldGauge && !c.Said && !c.Section && c.Bare == value.BareMM2 && c.Whole {
-			im.Say(report.Note, "whole numbers taken as mm²",
-				table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}, c.Head,
-				"others of the column have decimals")
-		}
-	}
+	sayColumns(im, b, place)
 	columnsTwice(b, im, here(b.Head))
 	columnsGiven(im, b, pinTable)
 	var above []string
@@ -121,7 +83,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				named = connector
 			}
 			if connector = named; named != "" {
-				owner = im.Named(named, here(r.Line), true)
+				owner = im.Named(value.JoinNonEmpty(" ", b.Prefix, named), here(r.Line), true)
 			}
 		}
 		readRow(im, b, cells, notes, owner, here(r.Line))

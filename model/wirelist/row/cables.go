@@ -37,7 +37,7 @@ func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 			if name.IsBracket(text) && head.IsCable() { // it joins the rows beside
 				it.Cue.Twisted, it.Cue.Shielded = it.Cue.Twisted || head.Twisted, it.Cue.Shielded || head.Shielded
 				it.Cue.Conductors = max(it.Cue.Conductors, head.Conductors)
-				it.CueText = value.JoinNonEmpty("; ", it.CueText, c.Head)
+				it.CueText, it.Joined = value.JoinNonEmpty("; ", it.CueText, c.Head), true
 				continue
 			}
 			if ids := name.Partners(text); len(ids) > 0 {

@@ -54,10 +54,18 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 		im.Say(report.Note, "above the table", place, info.Paper, "left out")
 	}
 	called, unsaid := info.Name, false
+	if of := b.PinsOf(); of != "" {
+		if called != "" {
+			im.Say(report.Note, "above the table", place, called, "left out")
+		}
+		called = of
+	}
 	switch {
 	case called != "":
 	case im.Opt.Recipe != nil && im.Opt.Recipe.Connector != "":
 		called = im.Opt.Recipe.Connector
+	case b.Called != "":
+		called = b.Called
 	case b.Table.Sheet != "" && only && !name.IsPlainSheet(b.Table.Sheet):
 		called = b.Table.Sheet
 	case only:

@@ -38,6 +38,9 @@ func betweenEnds(im *draft.Importer, it draft.Item, froms, tos []draft.End, plac
 		if n > 0 {
 			one.To = tos[min(k, n-1)]
 		}
+		if colours := it.Each; len(colours) > 1 && len(colours) == max(m, n) {
+			one.Colour = colours[k]
+		}
 		im.Count++
 		one.Order = im.Count
 		im.Items = append(im.Items, &one)

@@ -14,6 +14,9 @@ import (
 func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item) {
 	if it.Gauge.Conductors > 1 || it.Gauge.Shielded || it.Gauge.Twisted {
 		it.Cue = it.Gauge
+		if cell, _ := b.CellAt(cells, name.FieldGauge); cell != "" {
+			it.CueText = cell // kept as the list has it where no unit comes of it
+		}
 	}
 	note := b.Cell(cells, name.FieldNote)
 	if note == "" || name.StateOf(note) != name.Used {

@@ -2,6 +2,7 @@ package row
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"contralay/model/catalogue"
@@ -58,6 +59,13 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	it.Notes = append(it.Notes, b.Beside(cells)...)
 	im.Rows++
 
+	if contact, col := b.CellAt(cells, name.FieldContact); contact != "" && !value.IsNothing(contact) {
+		it.Notes = append(it.Notes, value.JoinNonEmpty(": ", b.Cols[col].Head, contact))
+	}
+	if b.Has(name.FieldVia) {
+		viaRow(im, b, cells, it, owner, column)
+		return
+	}
 	if !b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin) || owner != nil && !b.Has(name.FieldFrom) {
 		pinRow(im, b, cells, it, owner, column)
 		return
@@ -82,8 +90,12 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 		betweenEnds(im, it, nil, nil, column(0))
 		return
 	}
-	if cell == "" || owner == nil {
+	if cell == "" || owner == nil && !(b.Cols[col].InCell && namesEnd(cell)) {
 		im.Say(report.Warn, "row without cavity", it.Place, table.Tidy(strings.Join(cells, " ")), "left out")
+		return
+	}
+	if b.Cols[col].InCell && namesEnd(cell) {
+		endsInCell(im, b, cells, cell, it, column, col)
 		return
 	}
 	var ins *catalogue.Insert
@@ -133,12 +145,70 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 	switch {
 	case free:
 	case len(froms) > 1 && len(tos) < 2: // said above
-		for _, from := range froms {
-			betweenEnds(im, it, []draft.End{from}, tos, column(col))
+		for k, from := range froms {
+			one := it
+			if len(it.Each) > 1 && len(it.Each) == len(froms) {
+				one.Colour, one.Each = it.Each[k], nil
+			}
+			betweenEnds(im, one, []draft.End{from}, tos, column(col))
 		}
 	default:
 		betweenEnds(im, it, froms, tos, column(max(toCol, col)))
 	}
+}
+
+// namesEnd reports whether a cell names a connector and a cavity.
+func namesEnd(cell string) bool {
+	connector, pin, ok := name.SplitEnd(cell)
+	return ok && (strings.Contains(cell, ":") || name.IsDesignator(connector) && pin != "")
+}
+
+// endsInCell makes an item for each cavity of a cell that names its connector too, "X9:B04".
+func endsInCell(im *draft.Importer, b *shape.Block, cells []string, cell string, it draft.Item, column func(int) table.Place, col int) {
+	found, more := name.SplitEnds(cell)
+	if len(found) == 0 {
+		connector, pin, _ := name.SplitEnd(cell)
+		found = []name.End{{Connector: connector, Pin: pin}}
+	}
+	if more != "" {
+		it.Notes = append(it.Notes, "at "+cell+": "+more)
+	}
+	for _, e := range found {
+		one := b.Clone()
+		for i := range one.Cols {
+			one.Cols[i].InCell = false
+		}
+		parted := slices.Clone(cells)
+		parted[col] = e.Pin
+		pinRow(im, one, parted, it, im.Named(e.Connector, it.Place, true), column)
+	}
+}
+
+// viaRow makes the two wires of a row that names a cavity of a bulkhead and both ends: one on either side
+// of it, both in the cavity that the list names.
+func viaRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, owner *draft.Term, column func(int) table.Place) {
+	cell, col := b.CellAt(cells, name.FieldVia)
+	froms, _ := endsOf(im, b, cells, name.FieldFrom, name.FieldFromPin, &it, column)
+	tos, _ := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
+	pins := name.SplitPins(cell)
+	for _, p := range pins {
+		owner.Pin(p, it.State, it.Place)
+	}
+	if it.State == name.Blank || it.State == name.Reserved || len(pins) != 1 || len(froms) > 1 || len(tos) > 1 {
+		if len(pins) == 1 && it.State != name.Used && it.State != name.Spare {
+			im.RestOf(&it, owner.ID+":"+pins[0])
+			return
+		}
+		im.Say(report.Warn, "cavities do not pair", column(max(col, 0)), table.Tidy(strings.Join(cells, " ")),
+			"kept in the note, no ends made")
+		it.Notes = append(it.Notes, "from "+endsText(froms)+" through "+cell+" to "+endsText(tos))
+		betweenEnds(im, it, nil, nil, column(max(col, 0)))
+		return
+	}
+	near := it
+	betweenEnds(im, near, froms, []draft.End{{Term: owner, Pin: pins[0]}}, column(col))
+	it.Notes = slices.Clone(it.Notes)
+	betweenEnds(im, it, []draft.End{{Term: owner, Pin: pins[0]}}, tos, column(col))
 }
 
 // twoOrMore is "two" and the numbers beyond.

@@ -40,6 +40,9 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	wired := it.Gauge.Size != "" || it.Gauge.Spec != "" || len(it.Colour) > 0 || it.Length.Set
 	nothing := it.Signal == "" && !wired && it.OwnID == "" && len(it.Notes) == 0 && value.IsNothing(b.Cell(cells, name.FieldTo)) &&
 		value.IsNothing(b.Cell(cells, name.FieldFrom))
+	if s == name.Blank && wired && name.IsWeakState(it.Signal) {
+		s = name.Used
+	}
 	switch {
 	case s == name.Used && nothing && b.Has(name.FieldPin) && !it.Amps.Set:
 		s = name.Blank // a cavity with nothing beside it

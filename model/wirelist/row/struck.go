@@ -27,8 +27,11 @@ func StruckAndHidden(im *draft.Importer, t *table.Table) {
 }
 
 // SayOdd reports what was left out of cells because a terminal would obey it, or because it does
-// not show.
+// not show, and in which code page a text was read.
 func SayOdd(im *draft.Importer, t *table.Table) {
+	if t.Guess != "" {
+		im.Say(report.Note, "code page guessed from the letters", table.Place{File: t.File}, t.Guess, "save the list as UTF-8 to be sure")
+	}
 	for _, o := range t.Odd {
 		at := table.Place{File: t.File, Sheet: t.Sheet, Row: o.Row}
 		if o.Row > 0 {

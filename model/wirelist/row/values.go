@@ -120,6 +120,7 @@ func (v *valueReader) colour() {
 		return
 	}
 	c, ok := value.ParseColour(cell, b.Lang)
+	it.Each = eachColour(cell, b.Lang)
 	if !ok && it.Gauge.Size == "" {
 		if g, both := value.SizeAndColour(cell, value.BareAWG, b.Lang, b.Mark); both {
 			it.Gauge.Size, c, ok = g.Size, g.Colour, true
@@ -136,6 +137,9 @@ func (v *valueReader) colour() {
 		v.keep("colour against part number", "colour", whole, col)
 	case ok:
 		it.Colour = c
+		if strings.ContainsAny(whole, "*†‡") {
+			it.Notes = append(it.Notes, "colour: "+whole)
+		}
 		if c.Shaded() {
 			v.keep("shade that no code has", "colour", whole, col)
 		}
@@ -144,6 +148,22 @@ func (v *valueReader) colour() {
 	default:
 		v.keep(wrongColumn(v.im, "colour", cell, b), "colour", whole, col)
 	}
+}
+
+// eachColour parts "red, black" in the colours of several wires; nil where it is no list of colours.
+func eachColour(cell, lang string) (all []value.Colour) {
+	if !strings.ContainsAny(cell, ",&;") && !strings.Contains(cell, " and ") {
+		return nil
+	}
+	for piece := range strings.FieldsFuncSeq(strings.ReplaceAll(cell, " and ", ","),
+		func(r rune) bool { return strings.ContainsRune(",&;", r) }) {
+		c, ok := value.ParseColour(piece, lang)
+		if !ok {
+			return nil
+		}
+		all = append(all, c)
+	}
+	return all
 }
 
 func (v *valueReader) length() {

@@ -24,8 +24,13 @@ func (b *Block) Cell(cells []string, f name.Field) string {
 // field is filled.
 func (b *Block) CellAt(cells []string, f name.Field) (text string, col int) {
 	col = -1
+	var parts []string
 	for i, c := range b.Cols {
 		if c.Field != f || i >= len(cells) || cells[i] == "" {
+			continue
+		}
+		if c.Group {
+			parts = append(parts, cells[i])
 			continue
 		}
 		if col < 0 {
@@ -36,6 +41,9 @@ func (b *Block) CellAt(cells []string, f name.Field) (text string, col int) {
 			continue
 		}
 		text = value.JoinNonEmpty(map[bool]string{true: " ", false: "; "}[b.Cols[col].several], text, cells[i])
+	}
+	if len(parts) > 0 {
+		text = value.JoinNonEmpty(" ", append([]string{text}, parts...)...)
 	}
 	return text, col
 }
@@ -67,4 +75,23 @@ func (b *Block) Beside(cells []string) (all []string) {
 		}
 	}
 	return all
+}
+
+// PinsOf is the device that the heading of the cavities names, "ECU" of "ECU pin"; "" where it names none
+// or a word for any connector.
+func (b *Block) PinsOf() string {
+	for _, c := range b.Cols {
+		if c.Field == name.FieldPin && c.Of != "" {
+			if name.IsGeneric(c.Of) {
+				return ""
+			}
+			return c.Of
+		}
+	}
+	return ""
+}
+
+// InCells reports whether the cells of the cavities name their connectors.
+func (b *Block) InCells() bool {
+	return slices.ContainsFunc(b.Cols, func(c Column) bool { return c.InCell })
 }

@@ -2,6 +2,8 @@ package shape
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
@@ -25,45 +27,78 @@ func (c ShownColumn) Key() string {
 	return fmt.Sprintf("#%d", c.Number)
 }
 
-// mostSamples is how many cells show what a column holds (no source).
-const mostSamples = 3
+// Columns are the columns of a table by its headings alone, none of them given a side yet; wide is how
+// many cells its longest row has. What nobody knows is kept as text.
+func (h Headings) Columns(head []table.Row, wide int) (cols []Column, lang string) {
+	switch len(head) {
+	case 0:
+	case 1:
+		cols, lang, _ = h.meanings(head[0])
+	default:
+		first, _, _ := h.header(head[0])
+		_, lang, _ = h.meanings(head[1])
+		cols = h.under(first, head[1])
+	}
+	for len(cols) < wide {
+		if len(head) > 0 {
+			break // a cell without heading is told
+		}
+		cols = append(cols, Column{Field: name.FieldKeep})
+	}
+	if h.Recipe == nil {
+		return cols, lang
+	}
+	for key, f := range h.Recipe.Columns {
+		k := columnNumber(key)
+		if k == 0 {
+			continue
+		}
+		for len(cols) < k {
+			cols = append(cols, Column{Field: name.FieldKeep})
+		}
+		cols[k-1].Field, cols[k-1].Given = f, true
+	}
+	return cols, lang
+}
 
-// Columns lists the columns of every block of a table and what each is taken for with
-// a recipe, which may be nil. A table that names no columns has one block without
-// headings, its columns kept as text: a recipe may name them by number.
-func Columns(t table.Table, recipe *name.Recipe) []ShownColumn {
-	t = WithoutStruckRows(t)
-	h := Headings{Words: name.Vocabulary(), Recipe: recipe.OfColumns()}
-	var blocks []*Block
-	for _, part := range h.SideBySide(t) {
-		more, _ := h.Blocks(&part)
-		blocks = append(blocks, more...)
-	}
-	if len(blocks) == 0 {
-		n := 0
-		for _, r := range t.Rows {
-			n = max(n, len(r.Cells))
+// under gives the columns of a second header row the side that the first row says.
+func (h Headings) under(groups []Column, r table.Row) []Column {
+	raw, _, _ := h.meanings(r)
+	side := name.Field("")
+	for i := range raw {
+		if i < len(groups) && groups[i].Head != "" {
+			side = groups[i].Field
 		}
-		b := &Block{Table: &t, Rows: t.Rows, Cols: make([]Column, n)}
-		for i := range b.Cols {
-			b.Cols[i].Field = name.FieldKeep
-		}
-		blocks = []*Block{b}
-	}
-	var all []ShownColumn
-	for _, b := range blocks {
-		for i, c := range b.Cols {
-			col := ShownColumn{Place: table.Place{File: t.File, Sheet: t.Sheet, Row: b.Head, Column: table.ColumnLetter(i)}, Number: i + 1,
-				Head: c.Head, Field: c.Field}
-			for _, r := range b.Rows {
-				if i < len(r.Cells) && r.Cells[i] != "" && len(col.Samples) < mostSamples {
-					col.Samples = append(col.Samples, r.Cells[i])
-				}
-			}
-			if col.Head != "" || len(col.Samples) > 0 {
-				all = append(all, col)
-			}
+		switch {
+		case raw[i].Field == name.FieldConnector && side != "":
+			raw[i].Field = side
+		case raw[i].Field == name.FieldPin && side == name.FieldFrom:
+			raw[i].Field = name.FieldFromPin
+		case raw[i].Field == name.FieldPin && side == name.FieldTo:
+			raw[i].Field = name.FieldToPin
+		case raw[i].Field == name.FieldNumber:
+			raw[i].Field = name.FieldWire
 		}
 	}
-	return all
+	return raw
+}
+
+// columnNumber reads "#3" as 3; 0 for a heading.
+func columnNumber(head string) int {
+	digits, ok := strings.CutPrefix(head, "#")
+	if !ok || digits == "" || len(digits) > 3 || strings.Trim(digits, "0123456789") != "" {
+		return 0
+	}
+	n := 0
+	for _, d := range []byte(digits) {
+		n = 10*n + int(d-'0')
+	}
+	return n
+}
+
+// Clone is a copy that shares nothing that is changed.
+func (b *Block) Clone() *Block {
+	c := *b
+	c.Cols = slices.Clone(b.Cols)
+	return &c
 }

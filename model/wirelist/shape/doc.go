@@ -1,5 +1,5 @@
-// Package shape finds what a list consists of: the tables beside each other on a sheet, the
-// blocks of a table, the headings of a block, and what each column means.
+// Package shape says what the headings of a table mean, which side each column is of, and what
+// the cells of a column change in that.
 //
 // Its words:
 //

@@ -21,12 +21,18 @@ type Column struct {
 	Section bool             // its heading says that it is a cross section, in no unit
 	Whole   bool             // some size is a number alone
 	Sizes   bool             // it is headed as wires and holds sizes
+	Against bool             // its cells are what another heading says
+	Given   bool             // a person said what it means
+	Group   bool             // of a connector: it says which part of it, and stands behind the name of the other column
+	InCell  bool             // of cavities: each cell names the connector too, "X9:B04"
 
 	Measured int // the column of its unit; 0 where there is none
 
 	Running bool // it is taken for the number of the row
 	Spared  bool // its heading is known, and nothing here takes what it says
 	several bool // of a connector: it names the device, the next column which of its plugs
+	known   bool // its heading is
+	weak    bool // its heading is a word of one or two letters
 }
 
 // At is how a finding names the column.
@@ -45,42 +51,32 @@ type Headings struct {
 	NoEnds bool // a column of signals is one that a row can hang on
 }
 
-// header reads a row as headings. ok is false where it is none: fewer than two cells
-// with a known meaning, fewer than half of those that are filled, or none that a wire
-// could hang on. Words of one or two letters, which could be cavities, count only
-// beside two others, or as a from and a to.
+// IsHead reports whether a row is headings that are known: two cells or more with a known
+// meaning, half of those that are filled or more, and one that a wire could hang on. Words of one or
+// two letters, which could be cavities, count only beside two others, or as a from and a to.
+func (h Headings) IsHead(r table.Row) bool {
+	_, _, ok := h.header(r)
+	return ok
+}
+
+// header reads a row as headings.
 func (h Headings) header(r table.Row) (cols []Column, lang string, ok bool) {
-	if h.Recipe == nil && hasNumber(r) {
+	if h.Recipe == nil && HasNumber(r) {
 		return nil, "", false
 	}
 	filled, strong, keys := 0, 0, 0
-	votes := map[string]int{}
-	cols = make([]Column, len(r.Cells))
-	weak := map[name.Field]bool{}
-	for i, cell := range r.Cells {
-		c := Column{Field: name.FieldKeep, Head: cell}
-		if cell == "" {
-			cols[i] = c
-			continue
+	cols, lang, weak := h.meanings(r)
+	for _, c := range cols {
+		if c.Head != "" {
+			filled++
 		}
-		filled++
-		m, known := h.mean(cell, &c)
-		if known {
-			c.Field = m.Field
-			if m.Weak {
-				weak[m.Field] = true
-			} else {
-				strong++
-				keys += isKey(m.Field)
-				if h.NoEnds && m.Field == name.FieldSignal {
-					keys++
-				}
-			}
-			if m.Lang != "" {
-				votes[m.Lang]++
+		if c.known && !c.weak {
+			strong++
+			keys += isKey(c.Field)
+			if h.NoEnds && c.Field == name.FieldSignal {
+				keys++
 			}
 		}
-		cols[i] = c
 	}
 	if h.devicePins(cols) {
 		strong, keys = strong+2, keys+1
@@ -91,18 +87,43 @@ func (h Headings) header(r table.Row) (cols []Column, lang string, ok bool) {
 	if strong < 2 || keys == 0 && !weak[name.FieldNumber] || 2*(strong+len(weak)) < filled {
 		return nil, "", false
 	}
+	h.Sides(cols)
+	return cols, lang, true
+}
+
+// meanings looks up each heading of a row by itself. lang is the language that most of them are of;
+// weak are the fields of words of one or two letters.
+func (h Headings) meanings(r table.Row) (cols []Column, lang string, weak map[name.Field]bool) {
+	votes := map[string]int{}
+	cols, weak = make([]Column, len(r.Cells)), map[name.Field]bool{}
+	for i, cell := range r.Cells {
+		cols[i] = Column{Field: name.FieldKeep, Head: cell}
+		if cell == "" {
+			continue
+		}
+		m, known := h.mean(cell, &cols[i])
+		if !known {
+			continue
+		}
+		cols[i].Field, cols[i].known, cols[i].weak = m.Field, true, m.Weak
+		if m.Weak {
+			weak[m.Field] = true
+		}
+		if m.Lang != "" {
+			votes[m.Lang]++
+		}
+	}
 	for l, n := range votes {
 		if lang == "" || n > votes[lang] || n == votes[lang] && l < lang {
 			lang = l
 		}
 	}
-	h.sides(cols)
-	return cols, lang, true
+	return cols, lang, weak
 }
 
-// hasNumber reports whether a cell is a number alone, which no heading is. It spares most rows the
+// HasNumber reports whether a cell is a number alone, which no heading is. It spares most rows the
 // looking up.
-func hasNumber(r table.Row) bool {
+func HasNumber(r table.Row) bool {
 	return slices.ContainsFunc(r.Cells, func(c string) bool { return c != "" && strings.Trim(c, "0123456789.,") == "" })
 }
 
@@ -114,3 +135,9 @@ func isKey(f name.Field) int {
 	}
 	return 0
 }
+
+// Known reports whether the heading of a column has a meaning in the vocabulary or the recipe.
+func (c Column) Known() bool { return c.known }
+
+// Weak reports whether its heading is a word of one or two letters, which says little alone.
+func (c Column) Weak() bool { return c.weak }

@@ -14,7 +14,7 @@ import (
 // brackets taken off.
 func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 	const longest = 60 // no heading is longer
-	if len(cell) > longest {
+	if colon := strings.IndexByte(cell, ':'); len(cell) > longest || colon > 0 && colon < len(cell)-1 && cell[colon+1] != ' ' {
 		return name.Meaning{}, false
 	}
 	f := table.Fold(cell)
@@ -22,6 +22,7 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 		for _, key := range slices.Sorted(maps.Keys(h.Recipe.Columns)) {
 			if table.Fold(key) == f {
 				unitOf(name.Words(f), c)
+				c.Given = true
 				return name.Meaning{Field: h.Recipe.Columns[key]}, true
 			}
 		}
@@ -38,6 +39,9 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 	}
 	if h.sizeAndColour(all) {
 		return name.Meaning{Field: name.FieldGauge}, true
+	}
+	if m, ok := h.inBrackets(f); ok {
+		return m, true
 	}
 	for _, try := range [][]string{bare, withoutUnit(bare)} {
 		if m, ok := h.Words[strings.Join(try, " ")]; ok {
@@ -58,7 +62,97 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 	if isCableHeading(bare) {
 		return name.Meaning{Field: name.FieldCable}, true
 	}
+	if m, ok := h.eitherWord(cell, c); ok {
+		return m, true
+	}
+	if parted := partWords(cell); parted != cell {
+		return h.mean(parted, c)
+	}
+	return h.lastWords(bare)
+}
+
+// eitherWord reads a heading in two languages, "Ader/Wire", where both say the same.
+func (h Headings) eitherWord(cell string, c *Column) (name.Meaning, bool) {
+	first, second, ok := strings.Cut(cell, "/")
+	if !ok {
+		return name.Meaning{}, false
+	}
+	a, known := h.mean(strings.TrimSpace(first), c)
+	b, also := h.mean(strings.TrimSpace(second), c)
+	return a, known && also && a.Field == b.Field && !strings.Contains(second, "/")
+}
+
+// inBrackets reads what stands in the brackets of a heading as its meaning, where that is a value of a
+// wire, "To (Color)", or the cavity of a side, "Start (pin)".
+func (h Headings) inBrackets(folded string) (name.Meaning, bool) {
+	_, in, _ := strings.Cut(folded, "(")
+	in, _, closed := strings.Cut(in, ")")
+	front, _, _ := strings.Cut(folded, "(")
+	side := h.Words[strings.Join(name.Words(front), " ")].Field
+	if m, ok := h.Words[strings.Join(name.Words(in), " ")]; ok && closed {
+		switch {
+		case side == name.FieldFrom && m.Field == name.FieldPin:
+			return name.Meaning{Field: name.FieldFromPin}, true
+		case side == name.FieldTo && m.Field == name.FieldPin:
+			return name.Meaning{Field: name.FieldToPin}, true
+		}
+		switch m.Field {
+		case name.FieldColour, name.FieldGauge, name.FieldLength, name.FieldSpec:
+			return m, true
+		}
+	}
 	return name.Meaning{}, false
+}
+
+// lastWords reads a heading that ends with a value of a wire by its end: "Kestrel wire colour". What is
+// the colour or the size of something else than a wire is none.
+func (h Headings) lastWords(all []string) (name.Meaning, bool) {
+	for from := 1; from < len(all); from++ {
+		m, ok := h.Words[strings.Join(all[from:], " ")]
+		if !ok {
+			continue
+		}
+		switch m.Field {
+		case name.FieldColour, name.FieldGauge, name.FieldLength, name.FieldCurrent, name.FieldNote, name.FieldStripe:
+		case name.FieldFrom, name.FieldTo:
+			if len(all) == 2 && !m.Weak { // "Positive from"
+				return m, true
+			}
+			continue
+		default:
+			continue
+		}
+		for _, w := range all[:from] {
+			if strings.ContainsAny(w, "0123456789") {
+				return name.Meaning{}, false // "14 AWG" is a value
+			}
+			switch w {
+			case "contact", "pin", "terminal", "socket":
+				if m.Field == name.FieldGauge {
+					return name.Meaning{Field: name.FieldContact}, true
+				}
+				return name.Meaning{}, false
+			case "seal", "housing", "connector", "plug", "boot", "heat", "shrink", "sleeve", "label", "led", "lamp", "button", "part",
+				"hole",
+				"bolt", "screw", "stud", "lug", "loom", "conduit", "tape", "drill", "sheath", "jacket", "file", "paper", "bundle":
+				return name.Meaning{}, false
+			}
+		}
+		return m, true
+	}
+	return name.Meaning{}, false
+}
+
+// partWords parts words that are written as one, "WireColor".
+func partWords(head string) string {
+	var b strings.Builder
+	for i, r := range head {
+		if i > 0 && r >= 'A' && r <= 'Z' && head[i-1] >= 'a' && head[i-1] <= 'z' {
+			b.WriteByte(' ')
+		}
+		b.WriteRune(r)
+	}
+	return b.String()
 }
 
 // sizeAndColour reports whether a heading names both, "Colour/Size", "Wire gauge & color".
@@ -163,13 +257,24 @@ func withoutUnit(all []string) []string {
 	return all
 }
 
+// isSection reports whether a word of a heading is a cross section in a language whose lists give mm².
+func isSection(w string) bool {
+	switch w {
+	case "csa", "querschnitt", "leiterquerschnitt", "aderquerschnitt", "area", "ledararea", "przekroj", "prurez", "doorsnede",
+		"draaddoorsnede",
+		"keresztmetszet", "poikkipinta", "tverrsnitt", "tvaersnit", "kesit", "sectiune", "seccao", "secao", "сечение":
+		return true
+	}
+	return false
+}
+
 // unitOf takes in what a heading says about its numbers.
 func unitOf(all []string, c *Column) {
 	for i, w := range all {
 		if w == "mm2" || w == "qmm" {
 			c.Bare, c.Said = value.BareMM2, true
 		}
-		if w == "csa" || w == "querschnitt" {
+		if isSection(w) {
 			c.Bare, c.Section = value.BareMM2, true
 		}
 		if w == "awg" || w == "gauge" || w == "jauge" {

@@ -9,9 +9,9 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// settle gives every column its use, once the rows show what stands in them. What no wire
-// takes is kept as text.
-func (h Headings) settle(b *Block) {
+// Settle gives every column its use, once the rows show what stands in them and the sides are
+// known. What no wire takes is kept as text.
+func (h Headings) Settle(b *Block) {
 	h.sizesAsWires(b)
 	h.cablesAsWires(b)
 	b.settleRuns()
@@ -41,7 +41,7 @@ func (h Headings) cablesAsWires(b *Block) {
 	for i := range b.Cols {
 		c := &b.Cols[i]
 		if f := strings.Join(name.Words(table.Fold(c.Head)), " "); c.Field != name.FieldCable || f != "cable" && f != "kabel" ||
-			h.given(c.Head, i) {
+			h.Given(c.Head, i) {
 			continue
 		}
 		seen := map[string]bool{}
@@ -119,4 +119,28 @@ func isUnitWord(cell string) bool {
 	default:
 		return value.LengthWord(w) != ""
 	}
+}
+
+// TakeUnits takes in a row below the headings that holds nothing but their units, "mm²", "mm"; false where it holds
+// anything else.
+func (h Headings) TakeUnits(cols []Column, r table.Row) bool {
+	n := 0
+	for i, cell := range r.Cells {
+		switch w := strings.Trim(table.Fold(cell), " ()[]."); {
+		case w == "" || w == "-":
+		case i >= len(cols) || !isUnitWord(w):
+			return false
+		default:
+			n++
+		}
+	}
+	if n == 0 {
+		return false
+	}
+	for i, cell := range r.Cells {
+		if cell != "" && i < len(cols) {
+			unitOf(append([]string{""}, name.Words(table.Fold(strings.Map(value.PlainSign, cell)))...), &cols[i])
+		}
+	}
+	return true
 }

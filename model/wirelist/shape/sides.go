@@ -8,37 +8,88 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// devicePins settles two headings "ECU pin" and "Sensor pin" of a row that names no
-// other ends: the wires run from the one device to the other.
+// devicePins settles the headings "ECU pin" and "Sensor pin" of a row that names no other ends: the
+// wires run from the one device to the other, and what a third says stays text. One alone is
+// the cavities of its device; beside a plain "Pin" it is the other end.
 func (h Headings) devicePins(cols []Column) bool {
-	var of []int
+	var of, plain []int
+	other, connector := false, -1
 	for i, c := range cols {
 		w := name.Words(table.Fold(c.Head))
+		last := ""
+		if len(w) > 1 && strings.Trim(w[0], "0123456789") != "" {
+			last = w[len(w)-1]
+		}
 		switch {
-		case c.Field == name.FieldKeep && len(w) > 1 && h.Words[w[len(w)-1]].Field == name.FieldPin:
+		case c.Given:
+		case (c.Field == name.FieldKeep || c.Of != "") && h.Words[last].Field == name.FieldPin:
 			of = append(of, i)
-		case c.Field == name.FieldFrom || c.Field == name.FieldTo || c.Field == name.FieldPin || c.Field == name.FieldFromPin ||
-			c.Field == name.FieldToPin || c.Field == name.FieldConnector:
+		case c.Field == name.FieldFrom || c.Field == name.FieldTo:
+			other = true
+		case c.Field == name.FieldPin:
+			plain = append(plain, i)
+		case c.Field == name.FieldConnector || c.Field == name.FieldKeep && h.Words[last].Field == name.FieldConnector:
+			connector = i
+		case c.Field == name.FieldFromPin || c.Field == name.FieldToPin:
 			return false
 		}
 	}
-	if len(of) != 2 {
+	switch {
+	case len(of) == 0 || other && len(of) > 1 || len(plain) > 1:
+		return false
+	case len(plain) == 1 && len(of) == 1 && !other:
+		h.ofDevice(&cols[of[0]], name.FieldToPin)
+		if connector >= 0 && of[0] < connector { // "ECU pin | Engine connector | Pin"
+			cols[of[0]].Field, cols[plain[0]].Field, cols[connector].Field = name.FieldFromPin, name.FieldToPin, name.FieldTo
+		}
+		return true
+	case len(plain) == 1 || connector >= 0 && cols[connector].Field == name.FieldConnector && len(of) > 1:
 		return false
 	}
-	for k, i := range of {
-		cols[i].Field = []name.Field{name.FieldFromPin, name.FieldToPin}[k]
-		cols[i].Of = cols[i].Head
-		if cut := strings.LastIndexAny(cols[i].Head, " -_/."); cut > 0 {
-			cols[i].Of = strings.TrimRight(cols[i].Head[:cut], " -_/.")
-		}
+	fields := []name.Field{name.FieldFromPin, name.FieldToPin}
+	if len(of) == 1 {
+		fields[0] = name.FieldPin
 	}
+	for k, i := range of[:min(len(of), 2)] {
+		h.ofDevice(&cols[i], fields[k])
+	}
+	h.devicesBeside(cols)
 	return true
 }
 
-// sides settles what one heading alone does not say: of two headings "pin" the one
+// ofDevice makes a column the cavities of the device that its heading names.
+func (h Headings) ofDevice(c *Column, f name.Field) {
+	c.Field, c.Of = f, c.Head
+	if cut := strings.LastIndexAny(c.Head, " -_/."); cut > 0 {
+		c.Of = strings.TrimRight(c.Head[:cut], " -_/.")
+	}
+}
+
+// devicesBeside finds the column that names the device of a column of its cavities, "Sensor" beside "Sensor pin".
+func (h Headings) devicesBeside(cols []Column) {
+	for _, pin := range cols {
+		for k := range cols {
+			c := &cols[k]
+			if pin.Of == "" || c.Given || c.Field == pin.Field || table.Fold(c.Head) != table.Fold(pin.Of) {
+				continue
+			}
+			switch pin.Field {
+			case name.FieldFromPin:
+				c.Field = name.FieldFrom
+			case name.FieldToPin:
+				c.Field = name.FieldTo
+			case name.FieldPin:
+				c.Field = name.FieldConnector
+			}
+		}
+	}
+}
+
+// Sides settles what one heading alone does not say: of two headings "pin" the one
 // behind "from" is its, a "No." is the wire's id in a from-to list and the pin in a
 // table that has no other.
-func (h Headings) sides(cols []Column) {
+func (h Headings) Sides(cols []Column) {
+	h.devicePins(cols)
 	has := func(f name.Field) bool {
 		return slices.ContainsFunc(cols, func(c Column) bool { return c.Field == f })
 	}
@@ -50,9 +101,9 @@ func (h Headings) sides(cols []Column) {
 		switch {
 		case f == name.FieldFrom || f == name.FieldTo:
 			side = f
-		case f == name.FieldPin && ends && side == name.FieldFrom && !has(name.FieldFromPin):
+		case f == name.FieldPin && cols[i].Of == "" && ends && side == name.FieldFrom && !has(name.FieldFromPin):
 			cols[i].Field = name.FieldFromPin
-		case f == name.FieldPin && ends && side == name.FieldTo && !has(name.FieldToPin):
+		case f == name.FieldPin && cols[i].Of == "" && ends && side == name.FieldTo && !has(name.FieldToPin):
 			cols[i].Field = name.FieldToPin
 		case f == name.FieldNumber && (ends || has(name.FieldPin)):
 			another := has(name.FieldWire)
@@ -68,7 +119,7 @@ func (h Headings) sides(cols []Column) {
 	for i := 1; i < len(cols); i++ {
 		switch before := cols[i-1].Field; before {
 		case name.FieldLength, name.FieldGauge, name.FieldCurrent:
-			if cols[i].Field == name.FieldUnit || isUnitHeading(cols[i].Head) && !h.given(cols[i].Head, i) {
+			if cols[i].Field == name.FieldUnit || isUnitHeading(cols[i].Head) && !h.Given(cols[i].Head, i) {
 				cols[i].Field, cols[i-1].Measured = name.FieldUnit, i
 			}
 		}
@@ -138,7 +189,7 @@ func (h Headings) italian(cols []Column) {
 	for i, c := range cols {
 		f := table.Fold(c.Head)
 		switch {
-		case h.given(c.Head, i):
+		case h.Given(c.Head, i):
 		case f == "a" && c.Field == name.FieldTo && to:
 			cols[i].Field = name.FieldCurrent
 		case strings.HasPrefix(f, "a ") && from && !to && c.Field == name.FieldFrom:

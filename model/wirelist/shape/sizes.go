@@ -14,6 +14,9 @@ func madeSizes() []string {
 	return []string{"10", "12", "14", "16", "18", "20", "22", "24", "26", "28", "30"}
 }
 
+// IsMadeSize reports whether a cell is an AWG size alone that harness wire is made in.
+func IsMadeSize(cell string) bool { return slices.Contains(madeSizes(), cell) }
+
 // sizesAsWires takes a column headed "wire" for what it holds where that is sizes: every
 // cell is one, and some has its unit or comes again, which a number of a wire does not. Two
 // pins of "22" are not one wire. What a person said of a column holds.
@@ -23,7 +26,7 @@ func (h Headings) sizesAsWires(b *Block) {
 	}
 	for i := range b.Cols {
 		c := &b.Cols[i]
-		if c.Field != name.FieldWire || h.given(c.Head, i) {
+		if c.Field != name.FieldWire || h.Given(c.Head, i) {
 			continue
 		}
 		seen := map[string]bool{}
@@ -51,8 +54,8 @@ func (h Headings) sizesAsWires(b *Block) {
 	}
 }
 
-// given reports whether a recipe says what a column means.
-func (h Headings) given(head string, i int) bool {
+// Given reports whether a recipe says what a column means.
+func (h Headings) Given(head string, i int) bool {
 	if h.Recipe == nil {
 		return false
 	}

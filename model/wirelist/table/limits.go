@@ -13,13 +13,14 @@ type Limits struct {
 	XMLDepth      int // elements inside elements
 }
 
-// DefaultLimits are some fifty times the largest harness list we have heard of
-// (common practice, no source): a stop, not a limit of use.
+// DefaultLimits are some ten times the largest harness list we have heard of
+// (common practice, no source): a stop, not a limit of use. A harness of as many wires as rows can still be saved and
+// loaded again.
 func DefaultLimits() Limits {
 	return Limits{
 		FileBytes:     16 << 20,
 		UnpackedBytes: 128 << 20,
-		Rows:          200_000,
+		Rows:          50_000,
 		Columns:       256,
 		Cells:         2_000_000,
 		CellBytes:     32 << 10,

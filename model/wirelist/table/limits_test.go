@@ -29,7 +29,8 @@ func TestRefused(t *testing.T) {
 		{"long cell", []byte("Pin,Signal\nA," + strings.Repeat("x", 5000)),
 			"list, row 2: a cell has 5000 bytes; allowed: cells of up to 4096 bytes, each quotation mark closed"},
 		{"columns", []byte("Pin,Signal\n" + strings.Repeat("x,", 100)), "list, row 2: has 65 cells; allowed: up to 64 in a row"},
-		{"rows", []byte(strings.Repeat("a,b\n", 2001)), "list, row 2001: is one row too many; allowed: up to 2000 rows in a file"},
+		{"rows", []byte(strings.Repeat("a,b\n", 2001)), "list, row 2001: is one row too many; allowed: up to 2000 rows in a file, " +
+			"so that the harness can be saved; part the list"},
 		{"no zip", []byte("PK\x03\x04 and no more"), "list: is a broken zip: zip: not a valid zip file; allowed: a whole .xlsx or .ods"},
 		{"zip of something", listtest.Packed(t, map[string]string{"../../etc/passwd": "x"}),
 			"list: is a zip, and no workbook in it; allowed: .xlsx, .ods; unpack it first if lists are in it"},
@@ -45,7 +46,8 @@ func TestRefused(t *testing.T) {
 			listtest.Packed(t,
 				listtest.OpenDocument(`<table name="A"><table-row number-rows-repeated="1000000"><table-cell><p>x</p>`+
 					`</table-cell></table-row></table>`)),
-			`list, sheet "A", row 2001: is one row too many; allowed: up to 2000 rows in a file`},
+			`list, sheet "A", row 2001: is one row too many; allowed: up to 2000 rows in a file, ` +
+				"so that the harness can be saved; part the list"},
 		{"cells said to repeat",
 			listtest.Packed(t,
 				listtest.OpenDocument(`<table name="A"><table-row><table-cell number-columns-repeated="100000"><p>x</p>`+

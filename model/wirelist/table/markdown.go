@@ -23,30 +23,51 @@ func isRuler(line string) bool {
 // readMarkdown gives the lines of a table as rows of cells and every other line as a
 // row of one cell: a heading without its signs, a point of a list without its dot.
 func readMarkdown(name, text string, l Limits) ([]Table, error) {
-	t := Table{File: name}
+	t := Table{File: name, Marked: true}
 	count := counter{l: l}
-	n := 0
+	n, before := 0, false // whether the line before is of a table
+	open, first, at := false, 0, 0
+	var fence []string // the lines since a fence, where one is open
 	for line := range strings.SplitSeq(text, "\n") {
 		n++
 		row := Row{Line: n}
 		trimmed := strings.TrimSpace(line)
+		if strings.HasPrefix(trimmed, "```") || strings.HasPrefix(trimmed, "~~~") {
+			before = false
+			if open = !open; open {
+				fence, first, at = nil, len(t.Rows), n
+			} else if rows := fenced(name, fence, at, l); rows != nil {
+				t.Rows = append(t.Rows[:first], rows...)
+			}
+			continue
+		}
+		if open {
+			fence = append(fence, line)
+		}
 		switch {
-		case trimmed == "" || isRuler(trimmed):
+		case trimmed == "":
+			before = false
+			continue
+		case isRuler(trimmed):
+			if last := len(t.Rows) - 1; before && last >= 0 {
+				t.Rows[last].Ruled = t.Rows[last].First
+			}
 			continue
 		case len(trimmed) > l.CellBytes:
 			return nil, &Error{Place{File: name, Row: n}, fmt.Sprintf("has %d bytes", len(trimmed)),
 				fmt.Sprintf("lines of up to %d", l.CellBytes)}
 		case strings.HasPrefix(trimmed, "|") || strings.Count(trimmed, "|") > 1:
-			row.Cells = tableCells(trimmed)
+			row.Cells, row.First = tableCells(trimmed), !before
 			row.strike()
 		default:
-			if hashes := trimmed[:len(trimmed)-len(strings.TrimLeft(trimmed, "#"))]; len(hashes) <= 6 {
+			if hashes := trimmed[:len(trimmed)-len(strings.TrimLeft(trimmed, "#"))]; len(hashes) <= 6 && !open {
 				row.Level = len(hashes)
 			}
-			text := strings.NewReplacer("**", "", "`", "").Replace(trimmed)
-			row.Prose = true
-			row.Cells = []string{marked(strings.Trim(strings.TrimLeft(text, "#>-*+ "), "*_# "))}
+			row.Prose, row.Point = true, isPoint(trimmed)
+			text := strings.TrimLeft(strings.NewReplacer("**", "", "`", "").Replace(trimmed), "#>-*+ ")
+			row.Cells = []string{marked(withoutBackslashes(strings.Trim(text, "*_# ")))}
 		}
+		before = !row.Prose
 		if k, _ := row.Filled(); k == 0 {
 			continue
 		}
@@ -56,6 +77,50 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		t.Rows = append(t.Rows, row)
 	}
 	return []Table{t}, nil
+}
+
+// fenced reads the lines between two fences as a table where they are one, in columns or parted by a sign; nil
+// where they are not. at is the line of the first fence.
+func fenced(name string, lines []string, at int, l Limits) []Row {
+	text := strings.Join(lines, "\n")
+	var all []Table
+	var err error
+	switch {
+	case hasRuler(text):
+		return nil
+	case inColumns(text):
+		all, err = readColumns(name, text, l)
+	case mostParted(lines):
+		all, err = readSeparated(name, text, l)
+	}
+	if err != nil || len(all) == 0 {
+		return nil
+	}
+	rows := all[0].Rows
+	for i := range rows {
+		rows[i].Line += at
+		rows[i].First = i == 0
+	}
+	return rows
+}
+
+// mostParted reports whether most lines have one sign between their cells, equally often, twice or more.
+func mostParted(lines []string) bool {
+	n, parted := 0, 0
+	sep := separator(strings.Join(lines, "\n"))
+	each := map[int]int{}
+	for _, l := range lines {
+		if strings.TrimSpace(l) != "" {
+			n++
+			each[outside(l, sep)]++
+		}
+	}
+	for k, times := range each {
+		if k > 1 {
+			parted = max(parted, times)
+		}
+	}
+	return n > 1 && 4*parted > 3*n
 }
 
 // strike marks a row all of whose cells are struck through, ~~so~~, and takes the signs off.
@@ -88,13 +153,16 @@ func tableCells(line string) []string {
 		for end < len(line) && (line[end] != '|' || end > 0 && line[end-1] == '\\') {
 			end++
 		}
-		cell := strings.ReplaceAll(line[:end], `\|`, "|")
+		cell := withoutBackslashes(line[:end])
 		cell = strings.NewReplacer("<br>", " ", "<br/>", " ", "<br />", " ").Replace(cell)
 		cell = marked(cell)
 		for _, mark := range []string{"**", "`", "__"} {
 			if len(cell) > 2*len(mark) && strings.HasPrefix(cell, mark) && strings.HasSuffix(cell, mark) {
-				cell = marked(cell[len(mark) : len(cell)-len(mark)])
+				cell = oneBlank(cell[len(mark) : len(cell)-len(mark)])
 			}
+		}
+		if n := strings.Count(cell, "**"); n > 0 && n%2 == 0 { // a part of it is bold
+			cell = oneBlank(strings.ReplaceAll(cell, "**", ""))
 		}
 		cells = append(cells, cell)
 		if end >= len(line) {
@@ -102,4 +170,25 @@ func tableCells(line string) []string {
 		}
 		line = line[end+1:]
 	}
+}
+
+// isPoint reports whether a line is a point of a list: a dot, a dash or a star, and a blank.
+func isPoint(line string) bool {
+	return len(line) > 2 && strings.ContainsRune("-*+", rune(line[0])) && line[1] == ' '
+}
+
+// withoutBackslashes takes off the signs that keep a mark of Markdown from being one: "\-" is a
+// dash, "\|" a bar.
+func withoutBackslashes(s string) string {
+	if !strings.Contains(s, `\`) {
+		return s
+	}
+	var b strings.Builder
+	for i := 0; i < len(s); i++ {
+		if s[i] == '\\' && i+1 < len(s) && strings.IndexByte("\\`*_{}[]()<>#+-.!|~", s[i+1]) >= 0 {
+			i++
+		}
+		b.WriteByte(s[i])
+	}
+	return b.String()
 }

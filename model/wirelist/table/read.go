@@ -36,10 +36,19 @@ func read(name string, data []byte, l Limits) ([]Table, error) {
 	case bytes.HasPrefix(data, []byte("%PDF")):
 		return refuse("is a page to print, not a list", kinds)
 	}
-	text, err := decodeText(data)
-	if err != "" {
-		return refuse(err, kinds)
+	text, guess, problem := decodeText(data)
+	if problem != "" {
+		return refuse(problem, kinds)
 	}
+	all, err := readText(name, text, l)
+	for i := range all {
+		all[i].Guess = guess
+	}
+	return all, err
+}
+
+// readText reads a text of any kind.
+func readText(name, text string, l Limits) ([]Table, error) {
 	lower := strings.ToLower(name)
 	if strings.HasSuffix(lower, ".md") || strings.HasSuffix(lower, ".markdown") || hasRuler(text) {
 		return readMarkdown(name, text, l)
@@ -64,7 +73,8 @@ func (c *counter) row(n int) (says, allowed string) {
 	case n > c.l.Columns:
 		return fmt.Sprintf("has %d cells", n), fmt.Sprintf("up to %d in a row", c.l.Columns)
 	case c.rows > c.l.Rows:
-		return "is one row too many", fmt.Sprintf("up to %d rows in a file", c.l.Rows)
+		return "is one row too many", fmt.Sprintf("up to %d rows in a file, so that the harness can be saved; part the list",
+			c.l.Rows)
 	case c.cells > c.l.Cells:
 		return "is where there are too many cells", fmt.Sprintf("up to %d in a file", c.l.Cells)
 	}

@@ -12,8 +12,10 @@ type Table struct {
 	File   string // as it was given; for messages alone
 	Sheet  string // "" in a text file
 	Rows   []Row
-	Hidden bool // a sheet that its workbook does not show
-	Comma  bool // cells are parted by something else than a comma: a comma in a number may be its decimal mark
+	Hidden bool   // a sheet that its workbook does not show
+	Comma  bool   // cells are parted by something else than a comma: a comma in a number may be its decimal mark
+	Marked bool   // it is Markdown: every row says whether it is of a table
+	Guess  string // the code page that its letters were read in, where that is a guess; "" where it is none
 	Odd    []Odd
 }
 
@@ -30,6 +32,9 @@ type Row struct {
 	Cells  []string
 	Level  int  // of a Markdown heading, from 1; 0 for any other row
 	Prose  bool // a line of Markdown outside every table
+	Point  bool // a point of a list, its dot taken off
+	Ruled  bool // a rule line of Markdown stands below it: it is the headings of a table
+	First  bool // an empty line, or a line of no table, stands before it: a table of Markdown begins here
 	Struck bool // every cell of it is struck out
 	Hidden bool // its workbook does not show it
 }

@@ -75,7 +75,7 @@ func TestLines(t *testing.T) {
 	want := []table.Row{
 		{Line: 1, Level: 1, Prose: true, Cells: []string{"Loom"}}, {Line: 3, Prose: true, Cells: []string{"text with a [31m sign"}},
 		{Line: 5, Level: 2, Prose: true, Cells: []string{"P1"}},
-		{Line: 6, Cells: []string{"a", "b | c"}}, {Line: 8, Cells: []string{"x", ""}},
+		{Line: 6, Ruled: true, First: true, Cells: []string{"a", "b | c"}}, {Line: 8, Cells: []string{"x", ""}},
 	}
 	if d := cmp.Diff(want, tables[0].Rows); d != "" {
 		t.Errorf("-want +got:\n%s", d)

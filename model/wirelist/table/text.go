@@ -9,9 +9,9 @@ import (
 )
 
 // decodeText makes UTF-8 of a text: with a byte-order mark as it says, else UTF-8
-// where it is, else Windows-1252, of which Latin-1 is the part without the letters
-// from 0x80 to 0x9f. Line ends become "\n". problem is "" where it is a text.
-func decodeText(data []byte) (text, problem string) {
+// where it is, else in the code page that its letters fit; guess says which, and whether it could be
+// another. Line ends become "\n". problem is "" where it is a text.
+func decodeText(data []byte) (text, guess, problem string) {
 	switch {
 	case bytes.HasPrefix(data, []byte{0xef, 0xbb, 0xbf}):
 		data = data[3:]
@@ -21,14 +21,17 @@ func decodeText(data []byte) (text, problem string) {
 		data = fromUTF16(data[2:], binary.BigEndian)
 	}
 	if bytes.IndexByte(data, 0) >= 0 {
-		return "", "is no text: it has zero bytes"
+		return "", "", "is no text: it has zero bytes"
 	}
 	text = string(data)
 	if !utf8.Valid(data) {
-		text = from1252(data)
+		var sure bool
+		if text, guess, sure = inPage(data); !sure {
+			guess += ", which is not sure"
+		}
 	}
 	text = strings.ReplaceAll(text, "\r\n", "\n")
-	return strings.ReplaceAll(text, "\r", "\n"), ""
+	return strings.ReplaceAll(text, "\r", "\n"), guess, ""
 }
 
 func fromUTF16(data []byte, order binary.ByteOrder) []byte {
@@ -37,23 +40,6 @@ func fromUTF16(data []byte, order binary.ByteOrder) []byte {
 		units[i] = order.Uint16(data[2*i:])
 	}
 	return []byte(string(utf16.Decode(units)))
-}
-
-// from1252 reads one byte a letter. Source of the letters from 0x80: the table that
-// the WHATWG encoding standard gives for windows-1252; the rest is Latin-1.
-func from1252(data []byte) string {
-	const high = "€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ"
-	table := []rune(high)
-	var b strings.Builder
-	b.Grow(len(data) + len(data)/8)
-	for _, c := range data {
-		if c >= 0x80 && c < 0xa0 {
-			b.WriteRune(table[c-0x80])
-		} else {
-			b.WriteRune(rune(c))
-		}
-	}
-	return b.String()
 }
 
 // Fold makes lower case of a text and plain letters of those with marks, so that
@@ -73,20 +59,39 @@ func Fold(s string) string {
 	b.Grow(len(s))
 	for _, r := range strings.ToLower(s) {
 		switch r {
-		case 'ä', 'à', 'á', 'â', 'ã', 'å':
+		case 'ä', 'à', 'á', 'â', 'ã', 'å', 'ą', 'ă':
 			r = 'a'
-		case 'ö', 'ò', 'ó', 'ô', 'õ', 'ø':
+		case 'ö', 'ò', 'ó', 'ô', 'õ', 'ø', 'ő':
 			r = 'o'
-		case 'ü', 'ù', 'ú', 'û':
+		case 'ü', 'ù', 'ú', 'û', 'ů', 'ű':
 			r = 'u'
-		case 'é', 'è', 'ê', 'ë':
+		case 'é', 'è', 'ê', 'ë', 'ę', 'ě':
 			r = 'e'
-		case 'í', 'ì', 'î', 'ï':
+		case 'í', 'ì', 'î', 'ï', 'ı':
 			r = 'i'
-		case 'ç':
+		case 'ç', 'ć', 'č':
 			r = 'c'
-		case 'ñ':
+		case 'ñ', 'ń', 'ň':
 			r = 'n'
+		case 'ł':
+			r = 'l'
+		case 'ś', 'š', 'ş', 'ș':
+			r = 's'
+		case 'ż', 'ź', 'ž':
+			r = 'z'
+		case 'ř':
+			r = 'r'
+		case 'ý':
+			r = 'y'
+		case 'ď':
+			r = 'd'
+		case 'ť', 'ț':
+			r = 't'
+		case 'ğ':
+			r = 'g'
+		case 'æ':
+			b.WriteByte('a')
+			r = 'e'
 		case 'ß':
 			b.WriteByte('s')
 			r = 's'

@@ -91,17 +91,20 @@ const MostHues = 4
 // no English colour); "" is none. ok is false where anything is not understood or
 // could be read in two ways.
 func ParseColour(text, lang string) (Colour, bool) {
-	s := table.Fold(strings.TrimSpace(text))
+	s := table.Fold(strings.TrimRight(strings.TrimSpace(text), "*†‡")) // the mark of a note below the table
 	if c, ok := digitColour(s); ok {
 		return c, true
 	}
 	var c Colour
 	shade := ""
-	between, with := false, false
+	between, with, last := false, false, ""
 	for _, t := range Scan(s) {
 		switch {
 		case t.Kind == '/' || t.Kind == '-' || t.Kind == '+' || t.Kind == ',' || t.Kind == '.' || t.Kind == '&' || t.Kind == '\\' ||
 			t.Kind == '|' || t.Kind == ';':
+			if t.Kind == '.' && shade != "" {
+				continue // "Lt. Blue"
+			}
 			if between || len(c) == 0 || shade != "" {
 				return nil, false // a sign with nothing before it, or two
 			}
@@ -151,11 +154,14 @@ func ParseColour(text, lang string) (Colour, bool) {
 		}
 		for _, h := range hues {
 			if len(c) > 0 && c[len(c)-1] == (Hue{h, shade}) {
+				if len(c) == 1 && between && len(hues) == 1 && last != t.Text && len(last) > 2 && len(t.Text) > 2 {
+					continue // "rot/red" is one colour in two languages
+				}
 				return nil, false // a stripe that nobody would see
 			}
 			c = append(c, Hue{h, shade})
 		}
-		shade, between, with = "", false, false
+		shade, between, with, last = "", false, false, t.Text
 	}
 	if len(c) == 0 || between || shade != "" || with {
 		return nil, false

@@ -8,13 +8,13 @@ import (
 // language puts it behind the colour.
 func isShade(word string) (shade string, behind bool) {
 	switch word {
-	case "light", "lt", "lite", "pale", "hell":
+	case "light", "lt", "lite", "pale", "hell", "licht", "ljus", "lys", "jasny", "jasna", "svetle", "vilagos", "acik":
 		return "light", false
 	case "clair", "claire", "claro", "clara", "chiaro", "chiara":
 		return "light", true
-	case "dark", "dk", "dunkel":
+	case "dark", "dk", "dunkel", "donker", "mork", "ciemny", "ciemna", "tmave", "sotet", "koyu":
 		return "dark", false
-	case "fonce", "foncee", "oscuro", "oscura", "scuro", "scura":
+	case "fonce", "foncee", "oscuro", "oscura", "scuro", "scura", "escuro", "escura":
 		return "dark", true
 	}
 	return "", false
@@ -23,7 +23,9 @@ func isShade(word string) (shade string, behind bool) {
 // compoundShade takes the shade off a word that has it in front, "hellblau", or is a
 // word of its own, "azzurro".
 func compoundShade(word string) (shade, rest string) {
-	for _, s := range [][2]string{{"hell", "light"}, {"dunkel", "dark"}, {"light", "light"}, {"dark", "dark"}} {
+	for _, s := range [][2]string{{"hell", "light"}, {"dunkel", "dark"}, {"light", "light"}, {"dark", "dark"},
+		{"licht", "light"}, {"donker", "dark"}, {"ljus", "light"}, {"mork", "dark"}, {"jasno", "light"}, {"ciemno", "dark"},
+		{"vaalean", "light"}, {"tumman", "dark"}} {
 		if rest, ok := strings.CutPrefix(word, s[0]); ok && len(rest) > 2 {
 			return s[1], rest
 		}
@@ -84,7 +86,7 @@ func colourWord(word, lang string) (int, bool) {
 		return 5, true
 	case "blue", "blu", "bu", "blau", "bleu", "bleue", "azul":
 		return 6, true
-	case "violet", "vio", "vi", "vt", "purple", "pur", "violett", "lila", "violeta", "morado", "viola":
+	case "violet", "vio", "vi", "vt", "purple", "pur", "ppl", "prp", "violett", "lila", "violeta", "morado", "viola":
 		return 7, true
 	case "grey", "gray", "gry", "gy", "slate", "grau", "gris", "grigio", "grigia":
 		return 8, true
@@ -101,5 +103,5 @@ func colourWord(word, lang string) (int, bool) {
 	case "clear", "transparent", "transparente", "trasparente":
 		return 14, true
 	}
-	return 0, false
+	return otherColourWord(word)
 }

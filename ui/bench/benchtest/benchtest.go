@@ -21,6 +21,8 @@ import (
 	"contralay/model/unit"
 	"contralay/ui/bench"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/layers"
+	"contralay/ui/bench/layers/ways"
 )
 
 // shelf is the catalogue, read once: it is only read afterwards.
@@ -155,9 +157,20 @@ var worked, beside sync.Map
 func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 	t.Helper()
 	m := bench.New(c)
-	m.Tables.Steps = slices.Clone(m.Tables.Steps)
+	m.Tables.Steps, m.Tables.Screens = slices.Clone(m.Tables.Steps), slices.Clone(m.Tables.Screens)
 	for k := range m.Tables.Steps {
 		m.Tables.Steps[k].Beside = once(name, m.Tables.Steps[k].Beside)
+		if m.Tables.Steps[k].Kind == layers.Step {
+			m.Tables.Steps[k].Beside = once(name, layers.PlanCliffs) // without the ways: see Ways
+		}
+	}
+	for k := range m.Tables.Screens {
+		switch p := &m.Tables.Screens[k]; p.Kind {
+		case ways.Screen:
+			p.Beside = nil
+		case layers.CliffsKind: // what comes of it hangs on its key alone, as with the steps
+			p.Beside = once(name, p.Beside)
+		}
 	}
 	if known, ok := worked.Load(name); ok {
 		m.Sheet.Proposals = known.(map[string]sheet.Proposal)
@@ -166,6 +179,14 @@ func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 	m = Ready(m)
 	worked.Store(name, m.Sheet.Proposals)
 	return m
+}
+
+// Ways lets a bench work out the ways in which a branch could be, as the program does. It plans for
+// each after every change, so a test asks for it that looks at them; for the others they are being
+// worked out.
+func Ways(m *desk.Model) *desk.Model {
+	m.Tables = bench.New(m.Cfg).Tables
+	return Ready(m)
 }
 
 // once is what a step wants worked out beside it, worked out once for the harness of a name.
@@ -349,6 +370,8 @@ func To(t testing.TB, m *desk.Model, words string) {
 var EveryScreen = map[string][]string{
 	"wires": nil, "layers": {"to layers"}, "fill": {"to fill"}, "sheath": {"to sheath"},
 	"build": {"to build"}, "wire": {"enter"}, "layer": {"to layers", "down", "enter"},
+	"what if": {"to layers", "1", "enter"}, "variants": {"to layers", "@as it is", "+", "@as it was", "enter"},
+	"one more": {"to layers", "@one more wire", "enter"},
 	"branches": {"esc"}, "menu": {"esc", "esc"}, "help": {"h"}, "quit": {"+", "q"}, "field": {"5"},
 	"size": {"enter", "down", "down", "enter"}, "to": {"enter", "down", "down", "down", "down", "down", "down", "down", "enter"},
 	"worst first": {"@nearest its limit", "enter"}, "sizes": {"@sizes that satisfy", "enter"}, "feeds": {"@protection", "enter"},
@@ -387,6 +410,7 @@ var EveryScreen = map[string][]string{
 	"why":                  {"w"}, "figures": {"to layers", "end", "enter"}, "unsaved work": nil, "file changed": {"+", "s"},
 	"still needed": {"esc", "@more things", "enter"}, "a branch to": {"esc", "@No branch leads to NEW1", "enter"},
 	"rules":          {"esc", "@rules of this shop", "enter"},
+	"drawing":        {"esc", "@drawing of the board", "enter"},
 	"whole file":     {"esc", "@everything in the file", "enter"},
 	"values":         {"esc", "@terminations", "enter", "enter", "@all its values", "enter"},
 	"records":        {"esc", "@everything in the file", "enter", "@wires  ", "enter"},

@@ -55,7 +55,7 @@ func ChooseScreen(what string, there func(m *Model) bool, list func(m *Model) []
 				if err := other.Set(m, text); err != nil {
 					return err
 				}
-				if len(m.Stack) == deep && m.Top() == KindChoice { // what was taken may have opened a page
+				if len(m.Stack) == deep && m.Top() == KindChoice && m.Title() == what { // what was taken may have opened a page
 					m.Back()
 				}
 				return nil

@@ -28,6 +28,10 @@ type Config struct {
 	Bounce, RunBounce time.Duration
 	Now               func() time.Time
 
+	// Search is how long the search for better lay-ups goes on by itself beside the
+	// screen, by that clock; 0: it waits to be asked.
+	Search time.Duration
+
 	List      func(folder string) ([]kit.Entry, error) // what lies in a folder; nil: names are typed
 	Save      func(path string, d file.Document) error
 	Exists    func(path string) bool

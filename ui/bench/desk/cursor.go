@@ -34,10 +34,23 @@ func (m *Model) At(p Page) int {
 	if !been {
 		row = p.Start
 	}
-	at := max(0, min(row, len(p.Rows)-1))
+	at := p.Past(max(0, min(row, len(p.Rows)-1)), 1)
 	if on := m.Cursor.keys[key]; on != "" && at < len(p.Rows) && p.Rows[at].Key != on {
 		if i := slices.IndexFunc(p.Rows, func(r Row) bool { return r.Key == on }); i >= 0 {
 			return i
+		}
+	}
+	return at
+}
+
+// Past is the row that a cursor comes to rest on which goes to a row by one step or many: no heading,
+// where there is another row that way or else the other.
+func (p *Page) Past(at, by int) int {
+	for _, by := range []int{by, -by} {
+		for k := at; k >= 0 && k < len(p.Rows); k += by {
+			if !p.Rows[k].Heads {
+				return k
+			}
 		}
 	}
 	return at
@@ -73,7 +86,7 @@ func (m *Model) PutOn(key string) {
 // putNext puts the cursor on the row below the one in hand, where there is one.
 func putNext(m *Model) {
 	p := m.Page(m.ListWidth())
-	if at := m.At(p) + 1; at < len(p.Rows) {
+	if at := p.Past(m.At(p)+1, 1); at < len(p.Rows) {
 		m.Put(at, p.Rows[at].Key)
 	}
 }

@@ -37,7 +37,6 @@ type Model struct {
 	Greet   bool // no key yet on a first start
 
 	Pending map[string]bool // what is being worked out beside the screen, by its key
-	Search  Search
 
 	states states
 	rows   *Kept[[]Row]

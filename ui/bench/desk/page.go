@@ -1,6 +1,9 @@
 package desk
 
-import "contralay/model"
+import (
+	"contralay/model"
+	"contralay/ui/bench/kit"
+)
 
 // Page is a screen's content: a few lines, then rows to choose from.
 type Page struct {
@@ -36,6 +39,8 @@ type Row struct {
 	WhyOf   func() []Reason        // makes them only when they are asked for
 	Big     string                 // the one number it is about, to be drawn large
 	BigSays string                 // its unit and name
+	Tints   []kit.Tint             // parts of the text that are better or worse, or quiet
+	Heads   bool                   // it heads the rows below it: the cursor goes past it
 }
 
 // Line is the row's text.

@@ -12,6 +12,7 @@ type Kind string
 // The kinds of screen that more than one family opens; the others stand beside their pages.
 const (
 	KindMap         Kind = "branches"
+	KindDrawing     Kind = "drawing"
 	KindEnd         Kind = "end"
 	KindWire        Kind = "wire"
 	KindFeed        Kind = "feed"

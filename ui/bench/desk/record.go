@@ -51,6 +51,8 @@ func FileRows(m *Model) []Row {
 			Enter: func(m *Model) { m.Show(KindRecord, RecordOf(head, "")) }},
 		{Key: "rules", Text: "rules of this shop", Detail: "Enter lists them, with the default of each and what it changes here",
 			Enter: func(m *Model) { m.Show(KindRecord, RecordOf(schema.At{{Table: "rules"}}, "")) }},
+		{Key: "drawing", Text: "drawing of the board", Detail: "Enter shows the harness as it lies on its board; + - turn a branch",
+			Enter: func(m *Model) { m.Show(KindDrawing, "") }},
 		{Key: "units", Text: fmt.Sprintf("units: %d", len(m.H.Units)), Detail: "Enter lists them: wires made up first and laid as one",
 			Enter: func(m *Model) { m.Show(KindRecords, RecordOf(nil, "")+"\x00unit") }},
 		{Key: "file", Text: "everything in the file: reels, parts, builds ...",

@@ -24,6 +24,14 @@ func (m *Model) Try(name string, as func() *model.Harness) *Model {
 	return t
 }
 
+// Instead is the bench with another sheet, that of a harness that was worked out before: to draw and to
+// compare, never to change.
+func Instead(m *Model, s *sheet.Sheet) *Model {
+	t := *m
+	t.H, t.Sheet = s.H, s
+	return &t
+}
+
 // Tally is what two lay-ups of a branch are told apart by.
 type Tally struct {
 	Over, Wire      unit.Millimetre

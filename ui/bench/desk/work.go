@@ -64,6 +64,12 @@ func (m *Model) Plan() tea.Cmd {
 	return nil
 }
 
+// Begun is the search that the lay-up of the branch in hand came of last: whoever searches on goes on from there.
+type Begun struct {
+	Key    string // of its question
+	Search *planning.Search
+}
+
 // layUp is the proposal for a branch that has none and wants one.
 func (m *Model) layUp(i int) (Work, bool) {
 	if i >= len(m.Sheet.Branches) {
@@ -79,9 +85,13 @@ func (m *Model) layUp(i int) (Work, bool) {
 	}
 	s := m.Sheet
 	return Work{Key: key, Do: func() func(m *Model) {
-		p := planning.Propose(s, i)
+		q := planning.Begin(s, i)
+		p := q.Proposal()
 		return func(m *Model) {
 			planning.Adopt(m.Sheet, key, p)
+			if i == m.Branch {
+				*State[Begun](m) = Begun{key, q}
+			}
 			m.Rebuild()
 		}
 	}}, true

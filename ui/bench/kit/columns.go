@@ -131,6 +131,18 @@ func (c Columns[T]) Line(row T) string {
 	return c.line(1, func(k int) (string, int) { return c.columns[k].Cell(row), c.widths[k] })
 }
 
+// Tinted is the line of a row, and which parts of it have a look of their own: look is asked for
+// that of each column.
+func (c Columns[T]) Tinted(row T, look func(column int) Look) (string, []Tint) {
+	var tints []Tint
+	text := c.put(1, func(k int) (string, int) { return c.columns[k].Cell(row), c.widths[k] }, func(k, from, wide int) {
+		if l := look(k); l != Text && wide > 0 {
+			tints = append(tints, Tint{From: from, Wide: wide, Look: l})
+		}
+	})
+	return text, tints
+}
+
 // Lines are the heads and all rows.
 func (c Columns[T]) Lines(rows []T) []string {
 	out := []string{c.Head()}
@@ -143,6 +155,11 @@ func (c Columns[T]) Lines(rows []T) []string {
 // line sets each text where its column stands, and at least apart blanks behind the one
 // before. cell is the text of column k, and the room that it is cut to.
 func (c *Columns[T]) line(apart int, cell func(k int) (text string, room int)) string {
+	return c.put(apart, cell, func(int, int, int) {})
+}
+
+// put is line, and says where each column's text came to stand.
+func (c *Columns[T]) put(apart int, cell func(k int) (text string, room int), stands func(k, from, wide int)) string {
 	var b strings.Builder
 	start, at := 0, 0 // where the column starts, and what is written
 	for k, column := range c.columns {
@@ -163,6 +180,7 @@ func (c *Columns[T]) line(apart int, cell func(k int) (text string, room int)) s
 			b.WriteByte(' ')
 		}
 		b.WriteString(text)
+		stands(k, from, wide)
 		at += wide
 		start += c.widths[k]
 	}

@@ -12,7 +12,8 @@ import (
 
 // Progress draws how far a long piece of work has come, in one line of at most w cells:
 // what it does, a bar, the share, and how much of how much. It does not move by itself:
-// the share is what it is given, 0 to 1. The bar is the library's.
+// the share is what it is given, 0 to 1. The bar is the library's; the row it stands in
+// is painted as rows are.
 func (t *Theme) Progress(label string, share float64, counts string, w int) string {
 	const most, least = 40, 6
 	if math.IsNaN(share) {
@@ -34,8 +35,5 @@ func (t *Theme) Progress(label string, share float64, counts string, w int) stri
 	}
 	bar := progress.New(progress.WithColorProfile(profile(draw.NoColour)), progress.WithoutPercentage(),
 		progress.WithFillCharacters(t.Signs.Full, t.Signs.Empty), progress.WithWidth(min(room, most)))
-	// The library would write a colour before each cell; here before each half.
-	drawn := bar.ViewAs(share)
-	done := strings.Count(drawn, string(t.Signs.Full)) * len(string(t.Signs.Full))
-	return label + " " + t.Paint(Filled, drawn[:done]) + t.Paint(Border, drawn[done:]) + " " + percent + t.Paint(Quiet, counts)
+	return label + " " + bar.ViewAs(share) + " " + percent + counts
 }

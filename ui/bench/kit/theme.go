@@ -30,14 +30,15 @@ const (
 	Key                   // a keycap on the bar
 	FieldText             // what is typed
 	Cursor                // the place in it where the next letter goes
-	Filled                // the part of a bar of progress that is done
+	Better                // a figure that is better than the present one, beside a sign that says so
+	Worse                 // one that is worse
 	lookEnd
 )
 
 // LookNames are the looks in order, for tests and for whoever looks at all of them.
 func LookNames() []string {
 	return []string{"text", "strong", "quiet", "border", "title", "title off", "step now", "hand", "in use", "stop", "warn", "key",
-		"field", "cursor", "filled"}
+		"field", "cursor", "better", "worse"}
 }
 
 // Signs are the characters that say what colour repeats.
@@ -129,6 +130,7 @@ var (
 	bright = tint{colour{"#ffffff", "231", ""}, colour{"#000000", "16", ""}}
 	wrong  = tint{colour{"#ff7b72", "210", "9"}, colour{"#b00020", "124", "1"}}
 	amber  = tint{colour{"#ffc15e", "221", "11"}, colour{"#0b4fb3", "25", "4"}}
+	good   = tint{colour{"#8fdc8f", "114", "10"}, colour{"#1b6e2a", "22", ""}}
 	hand   = tint{colour{"#1d4c59", "23", ""}, colour{"#bfe3e8", "152", ""}}
 	typed  = tint{colour{"#33393f", "237", ""}, colour{"#e4e7ea", "254", ""}}
 )
@@ -157,7 +159,8 @@ func styles(r *lipgloss.Renderer, depth draw.Profile) [lookEnd]lipgloss.Style {
 	s[Key] = plain.Bold(true)
 	s[FieldText] = plain.Foreground(bright.of()).Background(typed.of())
 	s[Cursor] = plain.Reverse(true)
-	s[Filled] = plain.Foreground(accent.of())
+	s[Better] = plain.Foreground(good.of())
+	s[Worse] = plain.Foreground(amber.of())
 	if depth == draw.Colours16 {
 		// The terminal's own two colours exchanged: the only pair that is known to be read.
 		s[Hand] = plain.Bold(true).Reverse(true)

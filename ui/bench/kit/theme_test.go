@@ -110,6 +110,7 @@ func TestContrast(t *testing.T) {
 		least float64
 	}{
 		{"accent", accent, 4.5}, {"quiet", quiet, 4.5}, {"bright", bright, 4.5}, {"wrong", wrong, 4.5}, {"amber", amber, 4.5},
+		{"good", good, 4.5},
 		{"line", line, 3},
 	} {
 		for dark, all := range grounds {

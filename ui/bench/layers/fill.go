@@ -19,6 +19,7 @@ import (
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
+	"contralay/ui/bench/layers/ways"
 	"contralay/ui/bench/words"
 	"contralay/ui/paper"
 )
@@ -200,7 +201,7 @@ func centreOffer(m *desk.Model, k int) (vacancy, bool) {
 			}
 		}
 		if len(o.Spares) > 0 || left >= room || o.Plan.Rods() > fillers || desk.SameSet(o.Layers[0].Of, b.As[0].Of) &&
-			sameTape(o.Layers[0].BindMM.V, b.As[0].BindMM.V) {
+			ways.SameTape(o.Layers[0].BindMM.V, b.As[0].BindMM.V) {
 			continue
 		}
 		aloud := paper.Aloud(paper.Counts(o.Plan), m.Cfg.ASCII)

@@ -34,7 +34,6 @@ func TestHeldStays(t *testing.T) {
 		{"move out of a locked layer", true, func(m *desk.Model) { layers.Shift(m, 1, 1) }, "locked"},
 		{"move into it", true, func(m *desk.Model) { layers.Shift(m, 2, -1) }, "locked"},
 		{"a filler more", true, func(m *desk.Model) { layers.AddFiller(m, 1, 1, 0) }, "locked"},
-		{"turn the hands", true, func(m *desk.Model) { layers.FlipOuter(m) }, "turn its hand"},
 		{"a new layer outside turns them", true, func(m *desk.Model) { layers.Shift(m, 2, 1) }, "turn its hand"},
 		{"make it twisted", true, func(m *desk.Model) {
 			m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Layers = nil }), "")
@@ -59,40 +58,40 @@ func TestHeldStays(t *testing.T) {
 	}
 }
 
-// A lay-up set aside and taken up again gives the same figures, by Enter alone;
-// the cursor stays on its row though rows come above it.
+// The branch as it is, kept as a variant and taken up again, gives the same figures; the cursor stays on its row
+// though rows come above it.
 func TestAsideAndBack(t *testing.T) {
-	m := benchtest.Open(t, "demo.toml")
+	m := benchtest.Ways(benchtest.Open(t, "demo.toml"))
 	m.Step = layers.Step
 	before := m.Tally()
-	benchtest.OnRow(t, m, "set this lay-up aside")
-	benchtest.Update(m, benchtest.Message("enter"))
-	benchtest.Update(m, benchtest.Message("enter"))
-	if n := len(m.H.Branches[m.Branch].Asides); n != 1 {
-		t.Fatalf("%d aside: %q", n, m.Says)
+	benchtest.OnRow(t, m, "as it is")
+	benchtest.Press(m, "enter", "enter")
+	if all := m.H.Branches[m.Branch].Asides; len(all) != 1 || all[0].Letter != model.Some(model.Letter("A")) {
+		t.Fatalf("%d kept, %q", len(all), m.Says)
 	}
-	if p := m.Page(m.ListWidth()); p.Rows[m.At(p)].Key != "set aside" {
+	if p := m.Page(m.ListWidth()); p.Rows[m.At(p)].Key != "now" {
 		t.Errorf("the cursor is on %q now", p.Rows[m.At(p)].Line())
 	}
 	layers.Shift(m, 2, -1)
 	if m.Tally() == before {
 		t.Fatal("moving one changes no figure")
 	}
-	r := benchtest.OnRow(t, m, "lay-up 1")
-	if !strings.Contains(r.More(), "Enter takes it: ") {
+	benchtest.Ready(m)
+	r := benchtest.OnRow(t, m, "  A  as it was")
+	if !strings.Contains(r.More(), "Variant A  as it was: ") {
 		t.Errorf("%q", r.More())
 	}
-	benchtest.Update(m, benchtest.Message("enter"))
+	benchtest.Press(m, "enter", "enter")
 	if got := m.Tally(); got != before {
 		t.Errorf("taken up %+v, was %+v", got, before)
 	}
 }
 
-// Moving along the options draws each and changes nothing; Enter takes what was
-// drawn.
+// Moving along the lay-ups draws each and changes nothing; Enter takes what was drawn.
 func TestOptionIsDrawnBeforeItIsTaken(t *testing.T) {
 	m := benchtest.Open(t, "demo.toml")
 	m.Step = layers.Step
+	benchtest.Ways(m)
 	was, h := benchtest.View(m), m.H
 	r := benchtest.OnRow(t, m, " A  ")
 	seen := benchtest.View(m)
@@ -100,8 +99,7 @@ func TestOptionIsDrawnBeforeItIsTaken(t *testing.T) {
 		t.Fatalf("changed %v, drawn the same %v", m.H != h, seen == was)
 	}
 	want := r.Show(m).Tally()
-	benchtest.Update(m, benchtest.Message("enter"))
-	benchtest.Ready(m)
+	benchtest.Press(m, "enter")
 	if got := m.Tally(); got != want {
 		t.Errorf("taken %+v, drawn %+v", got, want)
 	}

@@ -59,18 +59,15 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 		p.Rows = append(p.Rows, desk.Row{Text: "not laid: " + strings.Join(miss, " "), Mark: "!", Id: miss[0],
 			Detail: "+ lays the first one outermost", Step: func(m *desk.Model, _ int) { move(m, miss[0], len(editLayers(m))-1) }})
 	}
-	if b.Proposed { // what is to be decided first
-		p.Start = len(p.Rows)
+	if b.Proposed { // what is to be decided first, past the heading
+		p.Start = len(p.Rows) + 1
 	}
-	p.Rows = append(p.Rows, optionRows(m)...)
+	p.Rows = append(p.Rows, tableRows(m, w)...)
 	p.Rows = append(p.Rows, m.Once("layers", func() []desk.Row { return laidLikeRows(m) })...)
-	p.Rows = append(p.Rows, asideRows(m)...)
+	p.Rows = append(p.Rows, cliffRows(m, w)...)
 	p.Rows = append(p.Rows, wishRows(m)...)
 	p.Rows = append(p.Rows,
-		desk.Row{Text: "outer layer     " + string(desk.OuterHand(m.Sheet, mb)),
-			Detail: "LH: going away from you over the top, the wire passes to the left",
-			Step:   func(m *desk.Model, _ int) { flipOuter(m) }},
-		desk.Row{Text: "lay length      " + words.Trim(float64(m.Sheet.Limits.LayRatio)) + " x OD",
+		desk.Row{Key: "lay length", Text: "lay length      " + words.Trim(float64(m.Sheet.Limits.LayRatio)) + " x OD",
 			Detail: "Of each layer. A shop rule for the whole harness; 8 to 16 is usual",
 			Field: &desk.Field{Label: "lay length, times OD", Value: words.Trim(float64(m.Sheet.Limits.LayRatio)), Number: true,
 				Set: func(m *desk.Model, t string) error {
@@ -90,8 +87,9 @@ func LayersPage(m *desk.Model, w int, _ string) desk.Page {
 				n.Rules.LayRatio = model.Some(v)
 				m.Change(&n, "lay length "+words.Trim(float64(v))+" x OD")
 			}},
-		desk.Row{Text: "make            " + string(b.Make), Detail: "+ - laid, twisted or straight",
+		desk.Row{Key: "make", Text: "make            " + string(b.Make), Detail: "+ - laid, twisted or straight",
 			Step: func(m *desk.Model, by int) { stepMake(m, by) }})
+	p.Rows = withNumbers(m, append(p.Rows, foundRows(m, w)...))
 	return p
 }
 

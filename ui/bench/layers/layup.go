@@ -10,6 +10,7 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/layers/ways"
 	"contralay/ui/bench/words"
 	"contralay/ui/paper"
 )
@@ -18,7 +19,7 @@ import (
 // hand, change how the branch is made.
 
 func takeOption(m *desk.Model, o sheet.Option) {
-	if usesOption(m, o) && !m.Sheet.Branches[m.Branch].Proposed {
+	if ways.UsesOption(m, o) && !m.Sheet.Branches[m.Branch].Proposed {
 		m.Tell("it is laid this way already")
 		return
 	}
@@ -110,12 +111,6 @@ func shift(m *desk.Model, k, by int) {
 	move(m, c.ID, k+by)
 }
 
-func flipOuter(m *desk.Model) {
-	hand := desk.OuterHand(m.Sheet, &m.H.Branches[m.Branch]).Other()
-	m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.Outer = model.Some(hand) }),
-		"outer layer "+string(hand)+", the others alternate")
-}
-
 func stepMake(m *desk.Model, by int) {
 	_, b, _ := m.BranchHere()
 	if len(m.H.Branches[m.Branch].Layers) > 1 {
@@ -140,36 +135,6 @@ func aloud(m *desk.Model, ls []sheet.Layer) string {
 	}
 	return paper.Aloud(n, m.Cfg.ASCII)
 }
-
-// Uses reports whether the branch is laid as an option.
-func usesOption(m *desk.Model, o sheet.Option) bool {
-	_, b, _ := m.BranchHere()
-	if len(o.Layers) != len(b.Layers) || len(o.Spares) > 0 {
-		return false
-	}
-	for k, l := range o.Layers {
-		ids := map[string]bool{}
-		for _, c := range b.Layers[k].Members {
-			ids[c.ID] = true
-		}
-		fillers := b.Layers[k].Fillers
-		if k == 0 && len(l.Of) == 5 {
-			fillers = 0
-		}
-		if fillers != l.Fillers.V || !sameTape(b.As[k].BindMM.V, l.BindMM.V) || len(b.As[k].Of) != len(l.Of) {
-			return false
-		}
-		for _, id := range l.Of {
-			if !ids[id] {
-				return false
-			}
-		}
-	}
-	return true
-}
-
-// sameTape reports whether tape adds the same, to what is written of it: older files hold more digits.
-func sameTape(a, b unit.Millimetre) bool { return unit.Written(a) == unit.Written(b) }
 
 // SameLayers reports whether the branch in hand is laid so.
 func sameLayers(m *desk.Model, ls []model.Layer) bool {

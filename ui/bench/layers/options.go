@@ -5,89 +5,98 @@ import (
 	"strings"
 
 	"contralay/calc/phase/bundle"
-	"contralay/calc/phase/planning"
 	"contralay/calc/query/offer"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/layers/ways"
 	"contralay/ui/bench/words"
 	"contralay/ui/draw"
-	"contralay/ui/paper"
 )
 
-// mostOptions is how many lay-ups are listed.
-const mostOptions = 8
+// layupRows are the lay-ups worth having that were worked out at once, and how far the search for more has come.
+func layupRows(m *desk.Model, k ways.Kind, t ways.Columns) []desk.Row {
+	var out []desk.Row
+	more := 0
+	for n, w := range k.Ways {
+		switch {
+		case w.Found:
+		case len(out) < ways.FirstLayups:
+			out = append(out, layupRow(m, k, n, t))
+		default:
+			more++
+		}
+	}
+	if more > 0 {
+		out = append(out, desk.Row{Key: "kind " + ways.LayupID,
+			Text:   draw.Fit("  lay-up", tableName, m.Cfg.ASCII) + fmt.Sprintf(" %d more", more),
+			Detail: "Enter opens all that are worth having, side by side",
+			Enter:  func(m *desk.Model) { openWays(m, ways.LayupID, ways.FirstLayups) }})
+	}
+	return append(out, searchRows(m)...)
+}
 
-// optionRows is the table of lay-ups worth having. Moving along it draws each;
-// Enter takes it.
-func optionRows(m *desk.Model) []desk.Row {
+// layupRow is one lay-up. The picture shows it while the row is in hand; Enter takes it.
+func layupRow(m *desk.Model, k ways.Kind, n int, t ways.Columns) desk.Row {
 	mb, b, _ := m.BranchHere()
-	if b.Make != model.MakeLaid {
+	w := k.Ways[n]
+	o := m.Sheet.Proposals[bundle.PlanKey(m.Sheet, m.Branch)].Options[w.Option]
+	name := fmt.Sprintf("%c  %s", w.Letter, closeUp(w.Text(m), tableName-len("= A  ")))
+	var r desk.Row
+	if n == k.Now {
+		r = t.Row(ways.Entry{Name: "= " + name, Figures: ways.Present(m)})
+		r.Tints = nil
+		r.WhyOf = func() []desk.Reason { return reasons(m, m.Sheet) }
+		r.More = func() string {
+			if b.Proposed {
+				return fmt.Sprintf("Option %c is proposed: %s. Enter lays the branch so", w.Letter, inUseText(m, o))
+			}
+			return fmt.Sprintf("Option %c is in use: %s", w.Letter, inUseText(m, o))
+		}
+	} else {
+		r = outcomeRow(m, t, "  "+name, w)
+		if came, known := ways.Came(m, w); known && came.Err == nil {
+			r.More = func() string { return ways.DiffersText(m, fmt.Sprintf("Option %c", w.Letter), came, "Enter takes it") }
+		}
+	}
+	r.Key, r.Why = w.Key, desk.FiguresAt(mb.ID, w.Option, "option.over")
+	if made := r.WhyOf; made != nil {
+		r.WhyOf = func() []desk.Reason { return append(desk.FiguresAt(mb.ID, w.Option, "option.over"), made()...) }
+	}
+	r.Enter, r.Does = func(m *desk.Model) { takeOption(m, o) }, "take"
+	return r
+}
+
+// closeUp is a lay-up said aloud, without its blanks where it has no room with them.
+func closeUp(aloud string, room int) string {
+	if draw.Width(aloud) > room {
+		return strings.ReplaceAll(aloud, " ", "")
+	}
+	return aloud
+}
+
+// searchRows says how far the search for lay-ups of the branch in hand has come.
+func searchRows(m *desk.Model) []desk.Row {
+	_, b, ok := m.BranchHere()
+	if !ok || b.Make != model.MakeLaid {
 		return nil
 	}
 	key := bundle.PlanKey(m.Sheet, m.Branch)
-	prop, ok := m.Sheet.Proposals[key]
-	if !ok {
-		return []desk.Row{{Text: "options: working out", Detail: "They appear here when they are ready", Key: "options"}}
-	}
-	var out []desk.Row
-	proven := true
-	for k, o := range prop.Options {
-		if k == mostOptions {
-			break
-		}
-		if k == 0 {
-			proven = o.Plan.Proven // that nothing is cheaper
-		}
-		in := " "
-		if usesOption(m, o) {
-			in = "="
-		}
-		aloud := paper.Aloud(paper.Counts(o.Plan), m.Cfg.ASCII)
-		name := fmt.Sprintf("option %d: %s, %d spares, %v", k, aloud, len(o.Spares), o.Cost)
-		out = append(out, desk.Row{
-			Key: name,
-			Text: fmt.Sprintf("%s %c  %s %5s  %s", in, 'A'+k, draw.Fit(aloud, 17, m.Cfg.ASCII), m.Sys.Diameter(o.Plan.Over),
-				optionExtras(o)),
-			Show: func(m *desk.Model) *desk.Model {
-				return m.Try(name, func() *model.Harness { return planning.Laid(m.Sheet, m.H, m.Branch, o) })
-			},
-			More: func() string {
-				if in == "=" {
-					return fmt.Sprintf("Option %c: %s, in use. %s%s", 'A'+k, aloud, builtText(m), brokenText(m, o))
-				}
-				t := m.Try(name, func() *model.Harness { return planning.Laid(m.Sheet, m.H, m.Branch, o) })
-				return fmt.Sprintf("Option %c: %s%s. Enter takes it: %s", 'A'+k, builtText(t), brokenText(m, o),
-					t.Tally().Differs(m.Tally(), m.Sys))
-			},
-			Why:   desk.FiguresAt(mb.ID, k, "option.over"),
-			Enter: func(m *desk.Model) { takeOption(m, o) },
-		})
-	}
-	done, searching := m.Search.Percent(key)
+	p, known := m.Sheet.Proposals[key]
 	switch {
-	case len(out) == 0:
-		out = append(out, desk.Row{Key: "options", Text: "no other lay-up keeps what is locked",
-			Detail: "A locked layer or a pinned piece rules the others out"})
-	case searching:
-		out = append(out, desk.Row{Key: "search",
-			Text:   fmt.Sprintf("  searching, %d %% done", done),
-			Detail: "Enter stops it and keeps the best so far. You can go on working", Enter: func(m *desk.Model) { m.Search.Stop(m) }})
-	case !proven:
-		out = append(out, desk.Row{Key: "search", Text: "  not every lay-up was tried",
-			Detail: "Enter goes on searching while you work. You can stop it", Enter: func(m *desk.Model) { m.Search.Start(m) }})
+	case !known:
+		return []desk.Row{{Text: "options: working out", Detail: "They appear here when they are ready", Key: "options"}}
+	case len(p.Options) == 0:
+		return []desk.Row{{Key: "options", Text: "no other lay-up keeps what is locked",
+			Detail: "A locked layer or a pinned piece rules the others out"}}
 	}
-	return out
+	return []desk.Row{searchRow(m, key, p)}
 }
 
-// builtText is the centre of the branch in hand before what else is said, where it is built up.
-func builtText(m *desk.Model) string {
-	_, b, ok := m.BranchHere()
-	if !ok || len(b.Layers) == 0 || b.Layers[0].BuiltMM <= 0 {
-		return ""
-	}
-	return b.Layers[0].BuiltUp(m.Sys) + ", "
+// inUseText is what is to be said of a lay-up that the branch in hand has.
+func inUseText(m *desk.Model, o sheet.Option) string {
+	return strings.TrimPrefix(ways.BuiltText(m)+", ", ", ") + brokenText(m, o)
 }
 
 // brokenText is how many layers part at the breakouts of the branch in hand.
@@ -97,27 +106,6 @@ func brokenText(m *desk.Model, o sheet.Option) string {
 		return "no layer splits at a breakout"
 	}
 	return words.Plural(n, "layer splits", "layers split") + " at its breakouts"
-}
-
-// optionExtras is what a lay-up has beside its diameter.
-func optionExtras(o sheet.Option) string {
-	var t []string
-	if n := len(o.Spares); n > 0 {
-		t = append(t, words.Plural(n, "spare", "spares"))
-	}
-	if to, _ := o.Plan.BuiltUp(); to > 0 {
-		t = append(t, "built up")
-	}
-	if n := o.Plan.Rods(); n > 0 {
-		t = append(t, words.Plural(n, "filler", "fillers"))
-	}
-	if o.Buried > 0 {
-		t = append(t, fmt.Sprintf("%d buried", o.Buried))
-	}
-	if o.Plan.Lumpy > 0 {
-		t = append(t, "lumpy")
-	}
-	return strings.Join(t, ", ")
 }
 
 // wishRows is what the options should keep to, with what each costs; a wish that

@@ -11,6 +11,7 @@ import (
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
 	wirelistname "contralay/model/wirelist/name"
+	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -47,7 +48,7 @@ func readList(m *desk.Model, in importing) *importing {
 	recipe := &in.Recipe
 	in.Cols = nil
 	for _, t := range in.Tables {
-		in.Cols = append(in.Cols, shape.Columns(t, recipe)...)
+		in.Cols = append(in.Cols, reading.Columns(t, recipe)...)
 	}
 	name := strings.TrimSuffix(filepath.Base(in.Path), filepath.Ext(in.Path))
 	in.H, in.Rep, in.Err = wirelist.Import(in.Tables, draft.Options{Recipe: recipe, Unit: in.Unit, Catalogue: m.Cfg.Cat, Name: name})
@@ -168,20 +169,21 @@ func takeRow(m *desk.Model, in *importing) desk.Row {
 
 // attachRow keeps it beside the harness as its independent list.
 func attachRow(m *desk.Model, in *importing) desk.Row {
-	nets := compare.Nets(in.H, *m.H)
+	list, _ := compare.Bare(in.H, in.Rep)
+	nets := compare.Nets(list, *m.H)
 	return desk.Row{Key: "attach", Text: fmt.Sprintf("check this harness against it: %s", words.Plural(len(nets), "net", "nets")),
 		Detail: "Enter keeps it in the file. Where the two differ the sheet says stop", Enter: func(m *desk.Model) {
 			if len(nets) == 0 {
 				m.Refuse("the list names no cavity of this harness")
 				return
 			}
-			if strange, _ := compare.Unheld(in.H, *m.H); len(strange) > 0 {
+			if strange, _ := compare.Unheld(list, *m.H); len(strange) > 0 {
 				m.Refuse("the list names what this harness does not have: " + strings.Join(strange, ", ") +
 					". Use its id or its name in the list")
 				return
 			}
 			says := fmt.Sprintf("checked against %s: %s", filepath.Base(in.Path), words.Plural(len(nets), "net", "nets"))
-			if len(compare.NotHeld(in.H, *m.H)) > 0 {
+			if len(compare.NotHeld(list, *m.H)) > 0 {
 				says += "; not all of the harness is checked"
 			}
 			h := *m.H
@@ -193,10 +195,11 @@ func attachRow(m *desk.Model, in *importing) desk.Row {
 
 // notHeldRows say what of this harness the list cannot check, before somebody relies on it.
 func notHeldRows(m *desk.Model, in *importing) (rows []desk.Row) {
-	if len(compare.Nets(in.H, *m.H)) == 0 {
+	list, _ := compare.Bare(in.H, in.Rep)
+	if len(compare.Nets(list, *m.H)) == 0 {
 		return nil // it is a list of another harness
 	}
-	for _, t := range compare.NotHeld(in.H, *m.H) {
+	for _, t := range compare.NotHeld(list, *m.H) {
 		rows = append(rows, desk.Row{Key: "not held " + t, Text: "  " + t, Detail: t,
 			Enter: func(m *desk.Model) { m.Show(ToldKind, t) }})
 	}

@@ -360,6 +360,10 @@ func (h *hand) table(at schema.At, k schema.Key, all map[string]any) {
 		h.row("add")
 		h.press("enter")
 		h.say(name)
+		if one, is := all[name].(string); is {
+			h.say(one)
+			continue
+		}
 		h.items(all[name].([]any))
 		h.press("esc")
 	}

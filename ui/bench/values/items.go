@@ -33,6 +33,8 @@ func ItemsPage(m *desk.Model, w int, of string) desk.Page {
 		p.Rows = pairRows(m, s.at, k, l, w)
 	case k.Kind == schema.KindMap && !s.of:
 		p.Rows = mapRows(m, s, k, l, w)
+	case k.Kind == schema.KindEach:
+		p.Rows = eachRows(m, s.at, k, l, w)
 	case k.Kind == schema.KindMap:
 		table, _ := value.(map[string]any)
 		list, there := table[s.sub].([]any)
@@ -49,7 +51,13 @@ func ItemsPage(m *desk.Model, w int, of string) desk.Page {
 	if value == nil && k.Kind != schema.KindPair {
 		p.Rows = append(p.Rows, desk.Row{Key: "none", Text: "none: say so", Does: "take",
 			Detail: "Enter writes down that there is none. Left out, nothing is said",
-			Enter:  func(m *desk.Model) { refuse(m, putItems(m, s, k, []any{})) }})
+			Enter: func(m *desk.Model) {
+				if k.Kind == schema.KindEach {
+					refuse(m, put(m, s.at, k, map[string]any{}))
+					return
+				}
+				refuse(m, putItems(m, s, k, []any{}))
+			}})
 	}
 	return p
 }

@@ -35,7 +35,7 @@ func pages(t *testing.T, file string, visit func(m *desk.Model, name string)) {
 			show(desk.KindRecords, values.ListOf(m.H, at.Up(), at.Last().Table), "list of "+table.Name)
 		}
 		for _, k := range table.Keys {
-			if k.Kind >= schema.KindTexts && k.Kind <= schema.KindMap {
+			if k.Kind >= schema.KindTexts && k.Kind <= schema.KindEach {
 				show(values.ItemsKind, values.ItemsOf(m.H, at, k.Name), table.Name+"."+k.Name)
 			}
 		}

@@ -40,7 +40,8 @@ func keyRow(m *desk.Model, at schema.At, k schema.Key, w int) desk.Row {
 	case schema.KindTable:
 		r.Enter = func(m *desk.Model) { m.Show(desk.KindRecord, subject{at: at.In(k.Name, 0)}.String(m.H)) }
 		return r
-	case schema.KindTexts, schema.KindIDs, schema.KindWords, schema.KindNumbers, schema.KindPair, schema.KindMap:
+	case schema.KindTexts, schema.KindIDs, schema.KindWords, schema.KindNumbers, schema.KindPair, schema.KindMap,
+		schema.KindEach:
 		r.Enter = func(m *desk.Model) { m.Show(ItemsKind, subject{at: at, key: k.Name}.String(m.H)) }
 		return r
 	case schema.KindFlag:

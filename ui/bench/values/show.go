@@ -128,6 +128,13 @@ func tableText(m *desk.Model, k schema.Key, all map[string]any) string {
 		}
 		return strings.Join(out, "; ")
 	}
+	if k.Kind == schema.KindEach {
+		for _, name := range slices.Sorted(maps.Keys(all)) {
+			one, _ := all[name].(string)
+			out = append(out, wordText("", name)+" to "+wordText("", one))
+		}
+		return strings.Join(out, ", ")
+	}
 	for _, in := range k.Keys {
 		if v, given := all[in.Name]; given {
 			out = append(out, shown(m, in, label.Label{}, v))

@@ -186,6 +186,8 @@ func TestRefusedByKeys(t *testing.T) {
 				}
 			case k.Kind == schema.KindNumber && !k.Holds(0):
 				wrong = []string{"0", "2000000000"}
+			case k.Kind == schema.KindNumber && k.Unit == "degrees" && k.Holds(-1):
+				wrong = []string{"-1000000000", "200"}
 			case k.Kind == schema.KindNumber && k.Unit == "°C":
 				wrong = []string{"-300", "2000000000"}
 			case k.Kind == schema.KindNumber:

@@ -253,11 +253,11 @@ func optionOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok {
 		return why.Why{}, false
 	}
-	opts := e.Proposals[bundle.PlanKey(e.Sheet, i)].Options
-	if f.K < 0 || f.K >= len(opts) {
+	p := e.Proposals[bundle.PlanKey(e.Sheet, i)]
+	if f.K < 0 || f.K >= len(p.Options) {
 		return why.Why{}, false
 	}
-	return planOver(opts[f.K].Plan, fmt.Sprintf("OD of option %c of %s", 'A'+f.K, f.Of), e.Branches[i].Standing)
+	return planOver(p.Options[f.K].Plan, fmt.Sprintf("OD of option %c of %s", p.Letter(f.K), f.Of), e.Branches[i].Standing)
 }
 
 func wish(e why.Explainer, f why.Figure) (why.Why, bool) {

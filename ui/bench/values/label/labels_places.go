@@ -57,6 +57,7 @@ var wireLabels = map[string]Label{
 	"size":   {Says: "size", Does: "Its conductor", From: sizes},
 	"colour": {Says: "colour", Does: "0 black 1 brown 2 red 3 orange 4 yellow 5 green 6 blue 7 violet 8 grey 9 white",
 		From: colours},
+	"shade":           {Says: "shade", Does: "Light or dark, where the colour alone does not say it: light blue"},
 	"amps":            {Says: "current", Does: "What it carries while it is on", First: 1},
 	"on_s":            {Says: "on for", Does: "How long it is on at a time; left out, it is always on", First: 1},
 	"period_s":        {Says: "in every", Does: "From one start to the next", First: 2},
@@ -106,6 +107,7 @@ var branchLabels = map[string]Label{
 	"tolerance_mm":    {Says: "tolerance", Pair: [2]string{"shorter by", "longer by"}, Does: "How much shorter and longer it may be"},
 	"bend_mm":         {Says: "bend radius", Does: "Inside radius of its tightest bend", First: 40},
 	"bend_deg":        {Says: "bend", Does: "How far it turns there", First: 90, Step: 15},
+	"leaves_deg":      {Says: "leaves at", Does: "Turn of the drawing into this branch: + left, - right, 0 straight on", Step: 5},
 	"environment":     {Says: "runs through", Item: "condition", Does: "What it has to withstand on its way"},
 	"supported":       {Says: "supported", Does: "It is clipped along its way", Left: is(false, "")},
 	"ambient_c":       {Says: "air round it", Does: "How warm the air round this branch is", Left: ambientLeft, Step: 5},
@@ -142,7 +144,12 @@ var asBuiltLabels = map[string]Label{
 }
 
 var asideLabels = map[string]Label{
-	"name":  {Says: "name", Does: "What you call this lay-up", From: names("wide centre", "fewer fillers", "more spares")},
-	"make":  {Says: "made", Does: "Laid in layers, twisted together or straight"},
-	"outer": {Says: "outermost layer", Does: "Which way its outermost layer turns"},
+	"name":   {Says: "name", Does: "What you call this variant", From: names("wide centre", "fewer fillers", "more spares")},
+	"letter": {Says: "letter", Does: "It stands under this letter beside the branch as it is", Left: letterLeft},
+	"make":   {Says: "made", Does: "Laid in layers, twisted together or straight"},
+	"outer":  {Says: "outermost layer", Does: "Which way its outermost layer turns"},
+	"spec":   {Says: "spec", Does: "Of every wire that runs in the branch", From: specs},
+	"sizes": {Says: "sizes", Item: "size then", Does: "Each size that changes, and the size it is then", From: sizesHere,
+		Items: sizes},
+	"spares": {Says: "spare wires", Does: "How many run in the branch", First: 2},
 }

@@ -107,6 +107,14 @@ func makeLeft(m *desk.Model, at schema.At, _ string) (any, string) {
 	return nil, ""
 }
 
+// letterLeft is the letter that a variant is shown under while it has none of its own.
+func letterLeft(m *desk.Model, at schema.At, _ string) (any, string) {
+	if letters := m.H.Branches[at[0].Index].AsideLetters(); at[1].Index < len(letters) && letters[at[1].Index] != "" {
+		return string(letters[at[1].Index]), "the next that is free"
+	}
+	return nil, ""
+}
+
 func layLeft(m *desk.Model, at schema.At, _ string) (any, string) {
 	if i, k := at[0].Index, at.Last().Index; at.Table() == "branch.layer" && i < len(m.Sheet.Branches) {
 		if all := m.Sheet.Branches[i].Layers; k < len(all) && all[k].LayMM > 0 {

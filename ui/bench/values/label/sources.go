@@ -64,6 +64,20 @@ func allSizes(m *desk.Model, _ schema.At) []desk.Choice {
 	return sized(m, all)
 }
 
+// sizesHere are the sizes of the wires that run in the branch of a record.
+func sizesHere(m *desk.Model, at schema.At) []desk.Choice {
+	var all []string
+	if at[0].Table != "branch" || at[0].Index >= len(m.Sheet.Branches) {
+		return nil
+	}
+	for w := range m.Sheet.Wires {
+		if s := m.H.Wires[w].Size; slices.Contains(m.Sheet.Wires[w].Path, at[0].Index) && !slices.Contains(all, s) {
+			all = append(all, s)
+		}
+	}
+	return sized(m, all)
+}
+
 func sized(m *desk.Model, all []string) []desk.Choice {
 	used := map[string]int{}
 	for i := range m.H.Wires {

@@ -1,0 +1,5 @@
+package cliff_test
+
+import "contralay/calc/query/cliff"
+
+var untubed = cliff.Untubed

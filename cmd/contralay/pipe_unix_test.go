@@ -1,0 +1,8 @@
+//go:build unix
+
+package main
+
+import "syscall"
+
+// makePipe makes a named pipe.
+func makePipe(path string) error { return syscall.Mkfifo(path, 0o600) }

@@ -1,0 +1,129 @@
+package block
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// bands parts a sheet that has tables beside each other, as pin tables of two plugs of
+// one device are drawn. Under headings that come again in the same order stand tables of
+// their own, each with the titles above it. Any other sheet is given back as it is.
+//
+//	Left wheel             Right wheel
+//	Board  Signal  Color   Board  Signal  Color
+//	D0     A       White   D2     A       White
+func bands(h shape.Headings, t table.Table) []table.Table {
+	if t.Marked || h.HeadLine() > 0 || h.Numbered() {
+		return []table.Table{t} // a person has said where its columns are
+	}
+	for _, r := range t.Rows {
+		if starts := repeats(h, &t, r); len(starts) > 1 {
+			return cut(t, starts)
+		}
+		if at := beside(h, &t, r); at > 0 {
+			return cut(t, []int{0, at})
+		}
+	}
+	return []table.Table{t}
+}
+
+// beside gives the column in which a table of something else begins, behind an empty one, to the right of the headings
+// of a list of wires; 0 where none does.
+//
+//	Pin | Signal | Colour | | Spare parts | Qty
+func beside(h shape.Headings, t *table.Table, r table.Row) int {
+	for i := len(r.Cells) - 2; i > 2; i-- {
+		if r.Cells[i-1] != "" || r.Cells[i] == "" || !parted(t, []int{0, i}) {
+			continue
+		}
+		other := false
+		for _, c := range r.Cells[i:] {
+			for _, w := range name.Words(table.Fold(c)) {
+				other = other || name.OtherKind(w) == "parts" || name.OtherKind(w) == "counts"
+			}
+		}
+		if other && h.IsHead(table.Row{Cells: r.Cells[:i]}) && !h.IsHead(table.Row{Cells: r.Cells[i:]}) {
+			return i
+		}
+	}
+	return 0
+}
+
+// cut parts a sheet at some columns. Each cell stays in its column.
+func cut(t table.Table, starts []int) (all []table.Table) {
+	for k, from := range starts {
+		to := -1
+		if k+1 < len(starts) {
+			to = starts[k+1]
+		}
+		part := t
+		part.Rows = nil
+		for _, row := range t.Rows {
+			cells := slices.Clone(row.Cells)
+			clear(cells[:min(from, len(cells))])
+			if to >= 0 {
+				cells = cells[:min(to, len(cells))]
+			}
+			row.Cells = cells
+			if n, _ := row.Filled(); n > 0 {
+				part.Rows = append(part.Rows, row)
+			}
+		}
+		all = append(all, part)
+	}
+	return all
+}
+
+// repeats gives the first column of each group of headings, where the row is nothing but one
+// group again and again: a cavity and something about it, which no list of two ends repeats, or
+// any headings with an empty column between the groups.
+func repeats(h shape.Headings, t *table.Table, r table.Row) []int {
+	if len(r.Cells) < 4 || shape.HasNumber(r) {
+		return nil
+	}
+	var heads []string
+	var at []int
+	for i, c := range r.Cells {
+		if c != "" {
+			heads, at = append(heads, table.Fold(c)), append(at, i)
+		}
+	}
+	for n := 2; 2*n <= len(heads); n++ {
+		if len(heads)%n != 0 {
+			continue
+		}
+		same := true
+		for i := n; i < len(heads); i++ {
+			same = same && heads[i] == heads[i-n]
+		}
+		if !same {
+			continue
+		}
+		group := table.Row{Cells: r.Cells[at[0] : at[n-1]+1]}
+		var starts []int
+		for i := 0; i < len(at); i += n {
+			starts = append(starts, at[i])
+		}
+		if !h.IsPinGroup(group) && !(parted(t, starts) && !h.HasSides(group) && h.HeadWords(group)) {
+			return nil
+		}
+		starts[0] = 0
+		return starts
+	}
+	return nil
+}
+
+// parted reports whether the column before each group but the first is empty in every row.
+func parted(t *table.Table, starts []int) bool {
+	for _, s := range starts[1:] {
+		for _, r := range t.Rows {
+			if s-1 < len(r.Cells) && r.Cells[s-1] != "" {
+				return false
+			}
+		}
+	}
+	return true
+}

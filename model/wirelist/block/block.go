@@ -1,0 +1,198 @@
+package block
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// Block is one table of a sheet.
+type Block struct {
+	Table  *table.Table // its sheet, or the band of it
+	Path   []table.Row
+	Titles []table.Row // the texts between the table before it and its headings
+	Head   []table.Row // none, one, or two of which the first says the sides
+	Rows   []table.Row
+	Mark   value.Mark // how its sheet writes decimals
+	Listed bool       // its rows are the points of a list, each parted in a cavity and its name
+}
+
+// Line is where the block begins: the row of its headings, else its first row; 0 where it has neither.
+func (b *Block) Line() int {
+	switch {
+	case len(b.Head) > 0:
+		return b.Head[len(b.Head)-1].Line
+	case len(b.Rows) > 0:
+		return b.Rows[0].Line
+	}
+	return 0
+}
+
+// Find parts a sheet into its blocks. What belongs to none is left over.
+func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
+	for _, band := range bands(h, t) {
+		if rows := turned(h, &band); rows != nil {
+			band.Rows, band.Marked = rows, false
+		}
+		f := finder{h: h, t: &band}
+		more, rest := f.find()
+		mark := h.MarkOf(&band)
+		for i := range more {
+			more[i].Mark = mark
+		}
+		all, over = append(all, more...), append(over, rest...)
+	}
+	return all, over
+}
+
+// finder is the way through one band.
+type finder struct {
+	h       shape.Headings
+	t       *table.Table
+	all     []Block
+	current *Block      // the one that rows go to; nil before the first and behind a list of points
+	pending []table.Row // texts that belong to no block yet
+	path    []table.Row // the headings of Markdown above
+}
+
+func (f *finder) find() ([]Block, []table.Row) {
+	if f.h.Numbered() {
+		return f.headless(f.t.Rows)
+	}
+	rows := f.t.Rows
+	for i := 0; i < len(rows); i++ {
+		r := rows[i]
+		f.descend(r)
+		if points := f.points(i); points > 0 {
+			f.list(rows[i : i+points])
+			i += points - 1
+			continue
+		}
+		switch head := f.isHead(i); {
+		case head && f.current != nil && len(f.current.Rows) == 0 && len(f.current.Head) == 1 && f.h.IsGroup(f.current.Head[0]) &&
+			f.h.Sideless(r):
+			f.current.Head = append(f.current.Head, r) // From and To on one row, connector and pin below each
+		case head:
+			f.begin(r)
+		case f.current == nil:
+			f.pending = append(f.pending, r)
+		default:
+			f.current.Rows = append(f.current.Rows, r)
+		}
+	}
+	f.close()
+	if len(f.all) == 0 {
+		return f.headless(f.pending)
+	}
+	return f.all, f.pending
+}
+
+// descend keeps the path of headings.
+func (f *finder) descend(r table.Row) {
+	if r.Level == 0 {
+		return
+	}
+	f.path = slices.DeleteFunc(slices.Clone(f.path), func(p table.Row) bool { return p.Level >= r.Level })
+	f.path = append(f.path, r)
+}
+
+// close puts the block in hand to those that are found.
+func (f *finder) close() {
+	if f.current != nil {
+		f.all = append(f.all, *f.current)
+		f.current = nil
+	}
+}
+
+// titles takes the texts that belong to the next block: those that no block has, and those at the
+// end of the block in hand.
+func (f *finder) titles() []table.Row {
+	titles := f.pending
+	f.pending = nil
+	if f.current != nil {
+		titles = append(f.current.giveTitles(), titles...)
+	}
+	return titles
+}
+
+// begin opens the block of a row of headings. The same headings once more, as at the head of a
+// page, go on with the block in hand.
+func (f *finder) begin(r table.Row) {
+	titles := f.titles()
+	if c := f.current; c != nil && len(c.Head) == 1 && slices.Equal(c.Head[0].Cells, r.Cells) &&
+		(!f.h.IsPinHead(r) || !slices.ContainsFunc(titles, func(r table.Row) bool { return !shape.IsSignOff(r) })) {
+		c.Rows = append(c.Rows, titles...)
+		return
+	}
+	f.close()
+	f.current = &Block{Table: f.t, Path: slices.Clone(f.path), Titles: titles, Head: []table.Row{r}}
+}
+
+// headless makes blocks of rows that no row of headings names: some of two cells and more. A text between them is the
+// title of the next.
+//
+//	Compass
+//	1 | Power  | red
+//	2 | Ground | black
+//	Speed log
+//	1 | Power  | red
+func (f *finder) headless(rows []table.Row) (all []Block, over []table.Row) {
+	b := Block{Table: f.t, Path: f.path}
+	n := 0
+	for _, r := range rows {
+		if k, _ := r.Filled(); k > 1 {
+			n++
+		}
+	}
+	if n < 2 && !f.h.Numbered() {
+		return nil, rows
+	}
+	line := f.h.HeadLine()
+	for _, r := range rows {
+		switch {
+		case line > 0 && r.Line < line, line == 0 && len(b.Rows) == 0 && shape.IsText(r):
+			b.Titles = append(b.Titles, r)
+		case line > 0 && r.Line == line:
+			b.Head = append(b.Head, r)
+		case shape.IsText(r) && !f.h.Numbered() && r.Line > b.Rows[len(b.Rows)-1].Line+1:
+			all = append(all, b)
+			b = Block{Table: f.t, Path: f.path, Titles: []table.Row{r}}
+		default:
+			b.Rows = append(b.Rows, r)
+		}
+	}
+	if len(b.Rows) == 0 && len(all) > 0 {
+		return all, b.Titles
+	}
+	return append(all, b), nil
+}
+
+// giveTitles takes the rows of one text off the end of a block: they are the title of
+// the next one. A lone short text in a row of cells is a cavity and stays.
+func (b *Block) giveTitles() []table.Row {
+	alone := func(i int) bool { n, _ := b.Rows[i].Filled(); return n == 1 }
+	i := len(b.Rows)
+	for i > 0 && (shape.IsText(b.Rows[i-1]) || twoCellTitle(b.Rows[i-1])) {
+		i--
+	}
+	// Behind an empty row even a short text is a title; what stands before the empty
+	// row belongs to the table above.
+	for k := len(b.Rows) - 1; k > 0 && alone(k); k-- {
+		if b.Rows[k].Line > b.Rows[k-1].Line+1 {
+			i = k
+			break
+		}
+	}
+	titles := slices.Clone(b.Rows[i:])
+	b.Rows = b.Rows[:i]
+	return titles
+}
+
+// twoCellTitle reports whether a row is "Connector:" and its name.
+func twoCellTitle(r table.Row) bool {
+	n, first := r.Filled()
+	return n == 2 && len(first) > 1 && first[len(first)-1] == ':' && name.ConnectorName(first+" x") != first+" x"
+}

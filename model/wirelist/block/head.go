@@ -1,0 +1,74 @@
+package block
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// isHead reports whether a row is the headings of a table: where a person or a rule line of Markdown says so,
+// where its words are known, and at the head of a sheet or behind a gap where its cells are words
+// of headings, or the rows below it are of another kind.
+func (f *finder) isHead(i int) bool {
+	r := f.t.Rows[i]
+	if line := f.h.HeadLine(); line > 0 {
+		return r.Line == line
+	}
+	if f.t.Marked {
+		return r.First && (r.Ruled || f.h.IsHead(r))
+	}
+	if f.h.IsHead(r) {
+		return true
+	}
+	apart := f.current == nil || shape.IsText(f.t.Rows[i-1]) || r.Line > f.t.Rows[i-1].Line+1
+	return apart && f.isWords(r) && (f.h.HeadWords(r) || f.current == nil && f.differs(i))
+}
+
+// isWords reports whether a row could be headings at all: two cells or more, short, no two alike,
+// none a value.
+func (f *finder) isWords(r table.Row) bool {
+	seen := map[string]bool{}
+	for _, c := range r.Cells {
+		if c == "" {
+			continue
+		}
+		folded := table.Fold(c)
+		if seen[folded] || len(c) > mostHead || strings.ContainsAny(c, ":;=?") || strings.Trim(c, "0123456789.,-/ ") == "" {
+			return false
+		}
+		if g, ok := value.ParseGauge(c, value.BareAWG, value.MarkUnknown); ok && g.Size != "" {
+			return false
+		}
+		seen[folded] = true
+	}
+	return len(seen) > 1
+}
+
+// mostHead is how long a heading may be, in bytes (no source).
+const mostHead = 48
+
+// differs reports whether the rows below are of another kind: they have digits in a column where
+// this row has none.
+func (f *finder) differs(i int) bool {
+	const far = 8
+	for k, head := range f.t.Rows[i].Cells {
+		if head == "" || strings.ContainsAny(head, "0123456789") {
+			continue
+		}
+		n, digits := 0, 0
+		for _, r := range f.t.Rows[i+1 : min(len(f.t.Rows), i+1+far)] {
+			if k < len(r.Cells) && r.Cells[k] != "" {
+				n++
+				if strings.ContainsAny(r.Cells[k], "0123456789") {
+					digits++
+				}
+			}
+		}
+		if n > 0 && 3*digits >= 2*n {
+			return true
+		}
+	}
+	return false
+}

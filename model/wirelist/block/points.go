@@ -1,0 +1,179 @@
+package block
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// points is how many rows from one on are a list of cavities, a point each; 0 where they are none.
+//
+//	## Pins
+//	* 1 Rudder motor +
+//	* 3 - Rudder sense
+//	* 4 -
+//
+// Points are prose more often: the cavities must count up from the first without a gap and half of the names be of
+// nets, or a heading must say that pins follow. Each name is short and no sentence.
+func (f *finder) points(i int) int {
+	rows := f.t.Rows
+	if !f.isPoint(rows, i) || i > 0 && f.isPoint(rows, i-1) {
+		return 0
+	}
+	n := 1
+	for i+n < len(rows) && f.isPoint(rows, i+n) && rows[i+n].Line == rows[i+n-1].Line+1 {
+		n++
+	}
+	if n < 2 {
+		return 0
+	}
+	seen := map[string]bool{}
+	rises, last, nets := true, 0, 0
+	for _, r := range rows[i : i+n] {
+		pin, text, ok := partPoint(r.Cells[0])
+		if !ok || seen[pin] || !isShortName(text) {
+			return 0
+		}
+		if isNetLike(text) {
+			nets++
+		}
+		seen[pin] = true
+		at := ordinal(pin)
+		rises = rises && (at == last+1 || last == 0 && at == 0)
+		last = at
+	}
+	if rises && n > 2 && (rows[i].Point || !f.t.Marked) && 2*nets >= n || f.saysPins(i) {
+		return n
+	}
+	return 0
+}
+
+// isPoint reports whether a row is a point of a list, or a line of text alone that begins with a
+// number and a full stop or a bracket.
+func (f *finder) isPoint(rows []table.Row, i int) bool {
+	r := rows[i]
+	if len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 {
+		return false
+	}
+	_, _, ok := partPoint(r.Cells[0])
+	return ok && (r.Point || !f.t.Marked || strings.IndexAny(r.Cells[0], ".)") > 0)
+}
+
+// partPoint parts "3 - Horn", "3: Horn", "3. Horn", "Pin 3 Horn" and "3 Horn" into the cavity and its name.
+func partPoint(text string) (pin, rest string, ok bool) {
+	text = strings.TrimSpace(text)
+	for _, word := range []string{"pin ", "cavity ", "way ", "kontakt ", "broche "} {
+		if len(text) > len(word) && strings.EqualFold(text[:len(word)], word) {
+			text = strings.TrimSpace(text[len(word):])
+			break
+		}
+	}
+	end := strings.IndexAny(text, " :=.)-–\t")
+	if end < 0 {
+		return text, "", name.IsCavity(text) && strings.ContainsAny(text, "0123456789")
+	}
+	pin, rest = text[:end], text[end:]
+	if !name.IsCavity(pin) {
+		return "", "", false
+	}
+	signs := strings.TrimLeft(rest, " \t")
+	rest = strings.TrimSpace(strings.TrimLeft(signs, ":=.)-–→>"))
+	switch {
+	case strings.HasPrefix(rest, "x ") || strings.HasPrefix(rest, "× "): // 2 x M4 screws
+		return "", "", false
+	case signs != "" && strings.ContainsAny(signs[:1], ".-") && len(rest) > 0 && len(signs) > 1 && value.IsDigit(signs[1]): // 3-4 m, 2.5 mm
+		return "", "", false
+	}
+	return pin, rest, true
+}
+
+// isNetLike reports whether a text has a word that names of nets have and things to do have not: a voltage, a ground, a
+// colour, a state.
+func isNetLike(text string) bool {
+	if name.StateOf(text) != name.Used || text == "" || strings.HasSuffix(text, "+") || strings.HasSuffix(text, "-") {
+		return true
+	}
+	for _, w := range name.Words(table.Fold(text)) {
+		switch w {
+		case "v", "gnd", "ground", "supply", "feed", "signal", "data", "sense", "sensor", "can", "tx", "rx", "shield", "output",
+			"input", "vcc",
+			"return", "common", "lamp", "motor", "masse", "coil", "relay", "channel", "power", "earth":
+			return true
+		}
+		if volts := strings.TrimSuffix(w, "v"); volts != w && volts != "" && strings.Trim(volts, "0123456789") == "" {
+			return true
+		}
+		if _, ok := value.ParseColour(w, ""); ok && len(w) > 2 {
+			return true
+		}
+	}
+	return false
+}
+
+// isShortName reports whether a text is a name: a few words and no sentence.
+func isShortName(text string) bool {
+	return len(text) <= mostHead && !strings.HasSuffix(text, ".") && len(strings.Fields(text)) <= 6
+}
+
+// ordinal is the place of a cavity in its row, 1 for "1" and "A"; 0 for any other.
+func ordinal(pin string) int {
+	if n, err := strconv.Atoi(pin); err == nil {
+		return n
+	}
+	if len(pin) == 1 && value.IsLetter(pin[0]) {
+		return int(pin[0]|0x20-'a') + 1
+	}
+	return 0
+}
+
+// saysPins reports whether the heading or the line above a row says that pins follow.
+func (f *finder) saysPins(i int) bool {
+	above := slices.Clone(f.path)
+	if i > 0 {
+		above = append(above, f.t.Rows[i-1])
+	}
+	if len(above) == 0 {
+		return false
+	}
+	for _, r := range above[max(0, len(above)-2):] {
+		_, text := r.Filled()
+		for _, w := range name.Words(table.Fold(text)) {
+			switch w {
+			case "pin", "pins", "pinout", "pinouts", "cavities", "connector", "plug", "stecker", "pinbelegung", "belegung", "broches",
+				"pines":
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// list makes the block of a list of points; what follows belongs to another.
+func (f *finder) list(points []table.Row) {
+	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: f.titles(), Listed: true}
+	wide := 0
+	for _, r := range points {
+		pin, text, _ := partPoint(r.Cells[0])
+		parts := strings.Split(strings.ReplaceAll(text, " – ", " - "), " - ")
+		if wide == 0 {
+			wide = len(parts)
+		}
+		if len(parts) != wide {
+			wide = 1
+		}
+		r.Cells, r.Prose = append([]string{pin}, parts...), false
+		b.Rows = append(b.Rows, r)
+	}
+	if wide == 1 { // no dash of its own parts all of them: each is one name
+		for i, r := range points {
+			pin, text, _ := partPoint(r.Cells[0])
+			b.Rows[i].Cells = []string{pin, text}
+		}
+	}
+	f.close()
+	f.all = append(f.all, b)
+}

@@ -1,0 +1,75 @@
+package name
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/table"
+)
+
+// IsOtherHead reports whether a cell is a heading of a table that is no list of wires, as stand
+// beside one: parts, prices, distances, figures, changes.
+func IsOtherHead(cell string) bool {
+	if len(cell) > 48 {
+		return false
+	}
+	for _, w := range Words(table.Fold(cell)) {
+		if otherHead(w) {
+			return true
+		}
+	}
+	return false
+}
+
+// OtherKind is what a table is of by one word of a heading or a title: "parts", "distances", "fuses",
+// "counts", "figures", "changes"; "" where the word says nothing.
+func OtherKind(folded string) string {
+	switch folded {
+	case "qty", "quantity", "quantities", "pcs", "price", "cost", "supplier", "vendor", "manufacturer", "mfr", "mpn", "sku", "parts", "bom",
+		"part", "stock", "order", "ordered", "menge", "anzahl", "stuck", "stueck", "preis", "lieferant", "bestellnummer", "quantite", "qte",
+		"prix", "fournisseur", "cantidad", "cant", "precio", "proveedor", "quantita", "prezzo", "fornitore", "ilosc", "cena", "dostawca",
+		"aantal", "prijs", "leverancier", "antal", "pris", "mnozstvi", "quantidade", "preco":
+		return "parts"
+	case "distance", "distances", "entfernung", "abstand", "distancia", "distanza", "odleglosc", "afstand":
+		return "distances"
+	case "fuse", "fuses", "fusebox", "breakers", "sicherungen", "sicherung", "fusibles", "fusibili", "bezpieczniki", "zekeringen":
+		return "fuses"
+	case "count", "counts", "totals":
+		return "counts"
+	case "ohms", "ohm", "degrees", "temperature", "volts", "resistance", "rpm", "hours", "psi", "bar", "hz", "kpa":
+		return "figures"
+	case "date", "rev", "revision", "change", "changes", "author", "changed", "datum", "fecha":
+		return "changes"
+	}
+	return ""
+}
+
+func otherHead(w string) bool {
+	if OtherKind(w) != "" {
+		return true
+	}
+	switch w {
+	case "item", "maker", "model", "benefit", "benefits", "detail", "details", "value", "values", "link", "url", "step", "task",
+		"tool", "tools",
+		"owner", "status", "option", "options", "feature", "features", "parameter", "unit", "units", "direction", "type", "category",
+		"reason", "why", "what", "who", "when", "symptom", "cause", "fix", "problem", "solution", "result", "check", "rating":
+		return true
+	}
+	return false
+}
+
+// IsGeneric reports whether a title says what kind of table follows, and not of which connector: "Pins",
+// "Pinout", "Wiring table".
+func IsGeneric(title string) bool {
+	all := Words(table.Fold(title))
+	for _, w := range all {
+		switch strings.TrimRight(w, "0123456789") {
+		case "", "pin", "pins", "pinout", "pinouts", "wiring", "wires", "wire", "connections", "connection", "connector", "connectors",
+			"table", "list", "assignment", "assignments", "mapping", "map", "cable", "cables", "schedule", "harness", "chart", "details",
+			"the", "of", "all", "and", "circuits", "circuit", "signals", "cut", "overview", "layout", "definition", "definitions",
+			"pinbelegung", "belegung", "verdrahtung", "leitungen", "kabel", "stecker", "brochage", "cablage", "tabla", "cableado":
+		default:
+			return false
+		}
+	}
+	return len(all) > 0
+}

@@ -1,0 +1,242 @@
+package reading
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// through reads the cavities of a bulkhead between the two ends of each wire: the wire goes through.
+//
+//	# Cave rover, hatch plate
+//	Pin | Circuit   | Gauge  | Source   | Destination
+//	4   | Lamp left | 18 AWG | Dimmer 1 | Lamp L Pin 2
+func through(l *look) []shape.Column {
+	pin, from, to := l.find(l.cols, name.FieldPin), l.holds(l.cols, name.FieldFrom), l.holds(l.cols, name.FieldTo)
+	if pin < 0 || from < 0 || to < 0 || pin > from || l.has(l.cols, name.FieldFromPin, name.FieldToPin, name.FieldConnector) ||
+		!l.prof[pin].most(l.prof[pin].cavities) || !l.prof[pin].unique() || l.titled() == "" {
+		return nil
+	}
+	// Where one side is the connector of the table itself, the cavity is that side's.
+	own := name.Key(l.titled())
+	for _, side := range []int{from, to} {
+		if l.prof[side].distinct == 1 && l.prof[side].filled > 1 {
+			return nil
+		}
+		for _, r := range l.src.Rows {
+			if side < len(r.Cells) && name.Key(r.Cells[side]) == own {
+				return nil
+			}
+		}
+	}
+	if n := l.prof[pin].filled; 2*l.prof[from].filled < n || 2*l.prof[to].filled < n {
+		return nil
+	}
+	cols := slices.Clone(l.cols)
+	cols[pin].Field = name.FieldVia
+	return cols
+}
+
+// titled is the text that names the block: the last heading or short text above it; "" where there is
+// none.
+func (l *look) titled() string {
+	for _, r := range slices.Backward(l.src.Titles) {
+		if _, text := r.Filled(); !r.Point && text != "" && !name.IsGeneric(text) {
+			return text
+		}
+	}
+	return l.called()
+}
+
+// deviceColumn reads columns that are headed by a device and hold its cavities, where no column is
+// headed as cavities: one, or one for either end.
+//
+//	Board | Signal | Color        Controller | Motor | Wire
+//	D0    | A      | White        A          | U     | blue 12 AWG
+func deviceColumn(l *look) []shape.Column {
+	if len(l.src.Head) == 0 || l.has(l.cols, name.FieldFromPin, name.FieldToPin, name.FieldFrom, name.FieldRun, name.FieldNumber) ||
+		l.saysOfWires() < 1 {
+		return nil
+	}
+	if slices.ContainsFunc(l.cols, func(c shape.Column) bool { return l.endsInPin(c.Head) }) {
+		return nil // "PDP channel": the heading says it
+	}
+	var of []int
+	for i, c := range l.cols {
+		p := &l.prof[i]
+		headed := c.Field == name.FieldKeep || c.Field == name.FieldConnector || c.Field == name.FieldPin && c.Of == c.Head ||
+			c.Field == name.FieldSignal && !c.Known()
+		if !headed || c.Given || c.Known() && !c.Weak() && c.Field == name.FieldKeep || c.Head == "" || p.filled < 2 || !p.unique() ||
+			p.most(p.colours) || name.IsOtherHead(c.Head) ||
+			isRemark(name.Words(table.Fold(c.Head))) {
+			continue
+		}
+		if (p.most(p.cavities) || p.most(l.shortNames(i))) && p.cavities > 0 {
+			of = append(of, i)
+		}
+	}
+	if len(of) == 2 && l.prof[of[0]].all(l.prof[of[0]].numbers) != l.prof[of[1]].all(l.prof[of[1]].numbers) {
+		return nil // a number beside names is as likely an address
+	}
+	if len(of) == 0 || len(of) == 1 && l.saysOfWires() < 2 || len(of) > 2 || len(of) < 2 && l.has(l.cols, name.FieldPin) ||
+		len(of) > 1 && l.has(l.cols, name.FieldTo) {
+		return nil
+	}
+	cols := slices.Clone(l.cols)
+	for k, i := range of {
+		cols[i].Field, cols[i].Of = []name.Field{name.FieldFromPin, name.FieldToPin}[k], cols[i].Head
+		if len(of) == 1 {
+			cols[i].Field = name.FieldPin
+		}
+	}
+	return cols
+}
+
+// saysOfWires counts the columns that are headed as something of a wire.
+func (l *look) saysOfWires() (n int) {
+	for i, c := range l.cols {
+		switch c.Field {
+		case name.FieldSignal, name.FieldColour, name.FieldGauge, name.FieldTo:
+			if l.prof[i].filled > 0 && (c.Field != name.FieldSignal || c.Known()) {
+				n++
+			}
+		}
+	}
+	return n
+}
+
+// endsInPin reports whether a heading is a device and a word for its cavities, "ECU pin".
+func (l *look) endsInPin(head string) bool {
+	w := name.Words(table.Fold(head))
+	return len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldPin
+}
+
+// shortNames counts the cells of a column that are one short word, as the cavities of boards are: "D0",
+// "GND", "+5".
+func (l *look) shortNames(i int) (n int) {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		if i < len(r.Cells) && r.Cells[i] != "" && len(r.Cells[i]) <= 5 && !shape.IsText(r) {
+			n++
+		}
+	}
+	return n
+}
+
+// endsByCells reads two columns of ends, a connector and a cavity in each cell, whatever they are headed, and
+// two columns that say where a wire is terminated.
+//
+//	Przewód | Od            | Do        |       Wire | Termination at stern | Termination at capstan
+//	1       | Skrzynka:1    | Światło:A |       C+   | Eyelet on plus post  | Eyelet on motor post 1
+func endsByCells(l *look) []shape.Column {
+	if l.has(l.cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) {
+		return nil
+	}
+	var of []int
+	for i, c := range l.cols {
+		if p := &l.prof[i]; c.Field == name.FieldKeep && !c.Given && p.filled > 0 && (p.most(p.ends) || saysEnd(c.Head)) {
+			of = append(of, i)
+		}
+	}
+	if len(of) != 2 {
+		return nil
+	}
+	cols := slices.Clone(l.cols)
+	cols[of[0]].Field, cols[of[1]].Field = name.FieldFrom, name.FieldTo
+	return cols
+}
+
+// saysEnd reports whether a heading says where a wire ends: "Termination at stern", "Stern end".
+func saysEnd(head string) bool {
+	w := name.Words(table.Fold(head))
+	if len(w) < 2 {
+		return false
+	}
+	switch w[0] {
+	case "termination", "terminated", "connects", "connected", "landed", "end":
+		return w[1] == "at" || w[1] == "on" || w[1] == "to" && len(w) > 2
+	}
+	return w[len(w)-1] == "end" || w[len(w)-1] == "termination"
+}
+
+// bare reads rows without headings by their cells alone: a column of cavities, or of ends, and names
+// beside it. Values go by what they are.
+//
+//	1 | FEED          P1:1 | ALT1:B | 8 AWG | red
+//	2 | GROUND        P1:2 | ALT1:L | 20 AWG | white
+func bare(l *look) []shape.Column {
+	if len(l.src.Head) > 0 || l.src.Listed {
+		return nil
+	}
+	cols := slices.Clone(l.cols)
+	pin, signal := l.find(cols, name.FieldPin), l.find(cols, name.FieldSignal)
+	var ends []int
+	for i, c := range cols {
+		if c.Given && (c.Field == name.FieldFrom || c.Field == name.FieldTo) {
+			ends = append(ends, i)
+		}
+	}
+	said := pin >= 0 || len(ends) > 0 // by a person: the cells say the rest
+	for i := range cols {
+		p := &l.prof[i]
+		switch {
+		case p.filled == 0 || cols[i].Field != name.FieldKeep:
+		case p.all(p.ends) && len(ends) < 2:
+			ends = append(ends, i)
+		case p.coloured() && !l.has(cols, name.FieldColour):
+			cols[i].Field = name.FieldColour
+		case p.all(p.units) && !l.has(cols, name.FieldGauge):
+			cols[i].Field = name.FieldGauge
+		case pin < 0 && signal < 0 && p.all(p.cavities) && p.unique() && 2*p.filled > len(l.src.Rows):
+			pin = i
+		case signal < 0 && 2*p.words >= p.filled && 2*p.states < p.filled+1:
+			signal = i
+		}
+	}
+	switch {
+	case said && len(ends) < 2:
+	case len(ends) == 2:
+		for k, f := range []name.Field{name.FieldFrom, name.FieldTo} {
+			if !cols[ends[k]].Given {
+				cols[ends[k]].Field = f
+			}
+		}
+		if pin >= 0 && pin < ends[0] && !cols[pin].Given {
+			cols[pin].Field = name.FieldWire
+		}
+	case len(ends) == 0 && pin >= 0 && signal > pin && l.prof[signal].distinct > 1:
+		cols[pin].Field = name.FieldPin
+	default:
+		return nil
+	}
+	if signal >= 0 && !cols[signal].Given {
+		cols[signal].Field = name.FieldSignal
+	}
+	return cols
+}
+
+// points reads the points of a list that package block has parted in a cavity and its name.
+//
+//   - 1 Rudder motor +
+//   - 3 - red - Rudder sense
+func points(l *look) []shape.Column {
+	if !l.src.Listed {
+		return nil
+	}
+	cols := []shape.Column{{Field: name.FieldPin}}
+	for i := 1; i < len(l.prof); i++ {
+		f, p := name.FieldKeep, &l.prof[i]
+		has := func(f name.Field) bool { return l.has(cols, f) }
+		switch {
+		case p.coloured() && !has(name.FieldColour) && len(l.prof) > 2:
+			f = name.FieldColour
+		case p.all(p.units) && !has(name.FieldGauge) && len(l.prof) > 2:
+			f = name.FieldGauge
+		case !has(name.FieldSignal):
+			f = name.FieldSignal
+		}
+		cols = append(cols, shape.Column{Field: f})
+	}
+	return cols
+}

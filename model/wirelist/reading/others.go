@@ -1,0 +1,86 @@
+package reading
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// What stands beside lists of wires and is none. No wire comes of it, and the report says what it was
+// taken for.
+
+// others are the readings of a block that hold no wire.
+//
+//	Part Number | Description | Qty        From | To      | Distance        Nr | A  | type
+//	RB-16-P     | Pin, nickel | 6          Mast | Battery | 4 m             F2 | 80 | blade
+func (l *look) others() []Reading {
+	text := Reading{Kind: "a text or a table of something else", Score: 0.05, Block: l.block(l.cols),
+		Because: []string{"no column holds cavities, ends or ids of wires"}}
+	of := l.kindByWords()
+	if of == "" || l.src.Listed {
+		return []Reading{text}
+	}
+	says := map[string]string{"parts": "a list of parts", "distances": "distances between places", "fuses": "a table of fuses",
+		"counts": "a table of counts", "figures": "a table of figures", "changes": "a table of changes"}[of]
+	score := 0.3
+	if n := len(l.src.Head); of == "changes" && n > 0 && shape.IsRevisionHead(l.src.Head[n-1]) {
+		score = 2
+	}
+	known := 0
+	for i, c := range l.cols {
+		if c.Known() && l.prof[i].filled > 0 && slices.Contains([]name.Field{name.FieldSignal, name.FieldColour,
+			name.FieldWire, name.FieldTo, name.FieldFrom}, c.Field) {
+			known++
+		}
+	}
+	if known == 0 {
+		score = 0.9
+	}
+	if known == 0 && of == "counts" {
+		score = 2
+	}
+	if l.holds(l.cols, name.FieldPin, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) < 0 {
+		score = max(score, 0.7)
+	}
+	return []Reading{{Kind: says, Score: score, Block: l.block(l.cols), Because: []string{"its headings"}}, text}
+}
+
+// kindByWords is what headings and title say that the block is of; a word of a heading counts before one of the
+// title.
+func (l *look) kindByWords() string {
+	for _, h := range l.src.Head {
+		for i, c := range h.Cells {
+			if i < len(l.prof) && l.prof[i].filled == 0 {
+				continue
+			}
+			for _, w := range name.Words(table.Fold(c)) {
+				if of := name.OtherKind(w); of != "" && !(of == "fuses" && len(h.Cells) > 4) && !(of == "parts" && w == "part") {
+					return of
+				}
+			}
+		}
+	}
+	for _, t := range l.src.Titles {
+		if _, text := t.Filled(); t.Level > 0 || len(strings.Fields(text)) < 5 {
+			for _, w := range name.Words(table.Fold(text)) {
+				if of := name.OtherKind(w); of == "parts" || of == "fuses" || of == "distances" {
+					return of
+				}
+			}
+		}
+	}
+	return ""
+}
+
+// isDistance reports whether a heading is of distances.
+func isDistance(head string) bool {
+	for _, w := range name.Words(table.Fold(head)) {
+		if name.OtherKind(w) == "distances" {
+			return true
+		}
+	}
+	return false
+}

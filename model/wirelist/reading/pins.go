@@ -1,0 +1,117 @@
+package reading
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// What the cells of a pin table say of its connectors.
+
+// inCells finds a column of cavities whose cells name the connector too.
+//
+//	Pin    | Label
+//	X9:B04 | Coil 1
+func (l *look) inCells(b *shape.Block) {
+	if !b.IsPinTable() {
+		return
+	}
+	i := l.holds(b.Cols, name.FieldPin)
+	if i < 0 || b.Cols[i].Of != "" {
+		return
+	}
+	p := &l.prof[i]
+	b.Cols[i].InCell = !b.Has(name.FieldConnector) && (p.most(p.ends) || l.titled() == "" && l.allParted(i))
+}
+
+// allParted reports whether every cell of a column is a designator, a dash or a full stop, and a cavity: "X1-4". Where a
+// title names a connector such a cell is a cavity of it.
+func (l *look) allParted(i int) bool {
+	n := 0
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
+			continue
+		}
+		connector, pin, ok := name.SplitEnd(r.Cells[i])
+		if !ok || !name.IsDesignator(connector) || !name.IsCavity(pin) {
+			return false
+		}
+		n++
+	}
+	return n > 1
+}
+
+// groups finds the column that parts the cavities of a table which come again: what has one number
+// in two groups of a board is two places.
+//
+//	Use       | Type    | Pin | Board
+//	Arm angle | Analog  | 0   | Controller
+//	Arm motor | PWM     | 0   | Controller
+func (l *look) groups(b *shape.Block) {
+	if !b.IsPinTable() {
+		return
+	}
+	pin := l.holds(b.Cols, name.FieldPin)
+	if pin < 0 || b.Cols[pin].InCell || !l.comesAgain(b, pin, -1) {
+		return
+	}
+	for i, c := range b.Cols {
+		if i >= len(l.prof) || i == pin || c.Field != name.FieldKeep || c.Given {
+			continue
+		}
+		if p := &l.prof[i]; p.filled == l.prof[pin].filled && p.distinct < p.filled && p.prose == 0 && !p.most(p.numbers) &&
+			!l.comesAgain(b, pin, i) {
+			alone := !b.Has(name.FieldConnector)
+			b.Cols[i].Field, b.Cols[i].Group = name.FieldConnector, true
+			if alone && l.titled() != "" && 2*l.designators(i) < p.filled {
+				b.Prefix = l.titled() // "Analog" of which board
+			}
+			return
+		}
+	}
+}
+
+// rest is a row without two of its cells.
+func rest(cells []string, without ...int) string {
+	var b strings.Builder
+	for i, c := range cells {
+		if !slices.Contains(without, i) {
+			b.WriteString(table.Fold(strings.TrimSpace(c)) + "\x00")
+		}
+	}
+	return b.String()
+}
+
+// comesAgain reports whether a cavity of one connector, and of one group, stands in two rows that are not
+// the same.
+func (l *look) comesAgain(b *shape.Block, pin, group int) bool {
+	signal := map[string]string{}
+	for _, r := range l.src.Rows {
+		if pin >= len(r.Cells) || r.Cells[pin] == "" || shape.IsText(r) {
+			continue
+		}
+		key := b.Cell(r.Cells, name.FieldConnector) + "\x00" + r.Cells[pin]
+		if group >= 0 && group < len(r.Cells) {
+			key += "\x00" + r.Cells[group]
+		}
+		called := rest(r.Cells, pin, group)
+		if was, ok := signal[key]; ok && was != called {
+			return true
+		}
+		signal[key] = called
+	}
+	return false
+}
+
+// designators counts the cells of a column that are names of connectors and devices as drawings have them, "K1".
+func (l *look) designators(i int) (n int) {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		if i < len(r.Cells) && name.IsDesignator(r.Cells[i]) {
+			n++
+		}
+	}
+	return n
+}

@@ -1,0 +1,329 @@
+package reading
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// finish gives the columns their sides, looks at what they say together, and scores it. ok is false where
+// no wire could hang on the rows.
+func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
+	l.h.Sides(cols)
+	b := l.block(cols)
+	l.h.Settle(b)
+	l.inCells(b)
+	l.groups(b)
+	r := Reading{Kind: called, Wires: true, Block: b}
+	if r.Kind == "" {
+		r.Kind = kindOf(b)
+	}
+	why, ok := l.hangs(b)
+	if !ok {
+		return r, false
+	}
+	share, columns := l.explained(b)
+	if l.empty() {
+		share = 0.1 // more than a text
+	}
+	r.Score, r.Because = share, append(why, columns)
+	return r, true
+}
+
+// kindOf is what the columns of a block make it.
+func kindOf(b *shape.Block) string {
+	switch {
+	case b.Has(name.FieldVia):
+		return "cavities of a bulkhead between two ends"
+	case b.IsPinTable() && b.Has(name.FieldConnector):
+		return "cavities of several connectors"
+	case b.IsPinTable():
+		return "cavities of one connector"
+	case b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun):
+		return "both ends in a row"
+	}
+	return "wires by their ids"
+}
+
+// hangs reports whether a wire can hang on the rows: a cavity and something beside it, two ends and
+// something that only wires have, or an id and a value of a wire; and what says so.
+func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
+	if l.h.NoEnds && b.Has(name.FieldSignal, name.FieldWire) {
+		return []string{"wires are compared by their names"}, true
+	}
+	if l.empty() {
+		return []string{"headings of wires, and no row below them"}, len(l.src.Head) > 0 && l.h.IsHead(l.src.Head[len(l.src.Head)-1])
+	}
+	col := func(fields ...name.Field) int { return l.holds(b.Cols, fields...) }
+	value := col(name.FieldGauge, name.FieldColour, name.FieldSpec, name.FieldCurrent, name.FieldFuse, name.FieldCable, name.FieldContact)
+	switch {
+	case b.Has(name.FieldPin) && b.IsPinTable():
+		return l.pinsHang(b)
+	case b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun):
+		ends := col(name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun)
+		if ends < 0 {
+			return []string{"no cell says an end"}, l.listed(b, value) || l.saysWires()
+		}
+		if p := &l.prof[ends]; !b.Has(name.FieldFrom, name.FieldTo, name.FieldRun) && !b.Cols[ends].Given && b.Cols[ends].Of == "" &&
+			!p.most(p.cavities+p.ends) {
+			return nil, false // "1 Pin", "2 Pin": counts of plugs
+		}
+		if l.isDistances(b, value) || !l.endsOfWires(b, value) {
+			return nil, false
+		}
+		return []string{"ends in " + shape.At(b.Cols, ends)}, true
+	}
+	return []string{"ids"}, l.listed(b, value)
+}
+
+// saysWires reports whether the headings are those of a list of wires and of nothing else, whatever
+// stands below them.
+func (l *look) saysWires() bool {
+	n := len(l.src.Head)
+	return n > 0 && l.h.IsHead(l.src.Head[n-1]) && l.kindByWords() == ""
+}
+
+// empty reports whether no column holds anything.
+func (l *look) empty() bool {
+	return !slices.ContainsFunc(l.prof, func(p profile) bool { return p.filled > 0 })
+}
+
+// listed reports whether rows without ends are wires by their ids: the heading or the cells say ids, and a value
+// of a wire stands beside them.
+func (l *look) listed(b *shape.Block, value int) bool {
+	id := l.holds(b.Cols, name.FieldWire)
+	if id < 0 {
+		return false
+	}
+	if b.Cols[id].Given {
+		return true
+	}
+	p := &l.prof[id]
+	return p.most(p.ids) && p.unique() && l.holds(b.Cols, name.FieldGauge, name.FieldColour, name.FieldSpec, name.FieldCable) >= 0 &&
+		l.kindByWords() != "fuses"
+}
+
+// pinsHang reports whether the cells of the cavities are some, and something stands beside them.
+func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
+	pin := l.holds(b.Cols, name.FieldPin)
+	if pin < 0 {
+		return []string{"no cell below " + shape.At(b.Cols, l.find(b.Cols, name.FieldPin))}, l.saysWires()
+	}
+	p, c := &l.prof[pin], &b.Cols[pin]
+	beside := 0
+	for i, c := range b.Cols {
+		switch c.Field {
+		case name.FieldSignal, name.FieldWire, name.FieldTo, name.FieldToPin, name.FieldColour, name.FieldGauge, name.FieldSpec,
+			name.FieldCable,
+			name.FieldNote, name.FieldConnector, name.FieldLength, name.FieldCurrent, name.FieldFuse:
+			if i != pin {
+				beside++
+			}
+		case name.FieldKeep:
+			if i != pin && i < len(l.prof) && l.prof[i].filled > 0 && len(b.Cols) < 4 {
+				beside++ // "Pin | Depth string"
+			}
+		}
+	}
+	if c.Given {
+		return []string{"cavities in " + shape.At(b.Cols, pin)}, true
+	}
+	if weak := l.isWeakPin(b, pin); weak && l.values(b) == 0 && !l.saysPins() ||
+		weak && !p.most(p.cavities+p.ends) && !(p.unique() && p.most(l.shortNames(pin))) {
+		return nil, false
+	}
+	if beside == 0 || 2*p.prose > p.filled || l.kindByWords() == "parts" && !p.most(p.cavities+p.ends) {
+		return nil, false
+	}
+	return []string{"cavities in " + shape.At(b.Cols, pin)}, true
+}
+
+// isWeakPin reports whether the heading of the cavities is a word of many other tables too: a number, a port, a
+// channel, a device.
+func (l *look) isWeakPin(b *shape.Block, pin int) bool {
+	c := &b.Cols[pin]
+	if l.src.Listed || len(l.src.Head) == 0 || c.InCell {
+		return false
+	}
+	w := name.Words(table.Fold(c.Head))
+	last := ""
+	if len(w) > 0 {
+		last = w[len(w)-1]
+	}
+	switch last {
+	case "terminal", "terminals", "contact", "pad", "klemme", "borne", "morsetto", "zacisk", "svorka":
+		// Torques and part numbers stand beside terminals, too: the name of a net must.
+		return l.holds(b.Cols, name.FieldSignal) < 0 || !b.Cols[l.holds(b.Cols, name.FieldSignal)].Known()
+	case "port", "channel", "gpio", "screw", "clamp", "position", "no", "number", "nr":
+		return len(w) < 2 || l.h.Words[strings.Join(w, " ")].Field == name.FieldNumber
+	}
+	m := l.h.Words[strings.Join(w, " ")]
+	return m.Field != name.FieldPin && l.h.Words[last].Field != name.FieldPin
+}
+
+// values counts the columns that hold what only wires have: colours, sizes, where they go, their cable, their id.
+func (l *look) values(b *shape.Block) (n int) {
+	for i, c := range b.Cols {
+		if i >= len(l.prof) || l.prof[i].filled == 0 {
+			continue
+		}
+		p := &l.prof[i]
+		switch c.Field {
+		case name.FieldColour:
+			if p.colours > 0 {
+				n++
+			}
+		case name.FieldGauge:
+			if max(p.sizes, p.sized, p.specs) > 0 {
+				n++
+			}
+		case name.FieldTo, name.FieldToPin, name.FieldCable, name.FieldFrom, name.FieldFromPin, name.FieldStripe:
+			n++
+		case name.FieldWire:
+			if p.most(p.ids) {
+				n++
+			}
+		case name.FieldSpec:
+			if p.most(p.specs) {
+				n++
+			}
+		}
+	}
+	return n
+}
+
+// saysPins reports whether a title says that the cavities of a connector follow.
+func (l *look) saysPins() bool {
+	titles := slices.Clone(l.src.Titles)
+	if n := len(l.src.Path); n > 0 {
+		titles = append(titles, l.src.Path[n-1])
+	}
+	for _, t := range titles {
+		_, text := t.Filled()
+		for _, w := range name.Words(table.Fold(text)) {
+			switch w {
+			case "pin", "pins", "pinout", "pinouts", "connector", "plug", "socket", "wiring", "receptacle", "harness", "loom",
+				"stecker", "buchse",
+				"pinbelegung", "belegung", "brochage", "connecteur", "prise", "conector", "connettore", "zlacze", "cable", "lead":
+				return true
+			}
+		}
+		if name.SaysConnector(text) {
+			return true
+		}
+	}
+	return false
+}
+
+// explained is the share of what stands in the block that its columns explain, 0 to 1, and says it.
+func (l *look) explained(b *shape.Block) (share float64, says string) {
+	var sum, whole float64
+	var cols []string
+	for i, c := range b.Cols {
+		if i >= len(l.prof) || l.prof[i].filled == 0 {
+			continue
+		}
+		w := weight(c.Field)
+		fit := l.fit(i, c.Field)
+		if c.Head != "" && !c.Known() && c.Of == "" && !c.Given {
+			fit *= 0.8 // the cells alone say it
+		}
+		sum += w * fit
+		whole += max(w, 1)
+		if c.Field != name.FieldKeep {
+			cols = append(cols, fmt.Sprintf("%s %s", shape.At(b.Cols, i), c.Field))
+		}
+	}
+	if whole == 0 {
+		return 0, ""
+	}
+	return sum / whole, strings.Join(cols, ", ")
+}
+
+// weight is how much a column says of a wire (no source).
+func weight(f name.Field) float64 {
+	switch f {
+	case name.FieldPin, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldVia:
+		return 3
+	case name.FieldSignal, name.FieldGauge, name.FieldColour, name.FieldConnector, name.FieldWire:
+		return 2
+	case name.FieldKeep:
+		return 0.3
+	}
+	return 1
+}
+
+// fit is the share of the cells of a column that are what a field holds.
+func (l *look) fit(i int, f name.Field) float64 {
+	p := &l.prof[i]
+	of := func(n int) float64 { return float64(n) / float64(p.filled) }
+	switch f {
+	case name.FieldPin, name.FieldVia, name.FieldFromPin, name.FieldToPin:
+		return 0.5 + 0.5*of(p.cavities)
+	case name.FieldGauge:
+		return of(max(p.sizes, p.specs, p.sized))
+	case name.FieldColour:
+		return 0.3 + 0.7*of(p.colours)
+	}
+	return 1
+}
+
+// isDistances reports whether rows of two ends say no more than how far it is between places: no cavity, no
+// id, no name, no value of a wire.
+func (l *look) isDistances(b *shape.Block, value int) bool {
+	if value >= 0 || l.holds(b.Cols, name.FieldWire, name.FieldSignal, name.FieldFromPin, name.FieldToPin, name.FieldRun,
+		name.FieldStripe) >= 0 {
+		return false
+	}
+	for _, f := range []name.Field{name.FieldFrom, name.FieldTo} {
+		if i := l.holds(b.Cols, f); i >= 0 && (b.Cols[i].Given || l.cavitiesIn(i) > 0) {
+			return false
+		}
+	}
+	for i, c := range b.Cols {
+		if c.Field == name.FieldLength || isDistance(c.Head) && i < len(l.prof) && l.prof[i].filled > 0 {
+			return true
+		}
+	}
+	return l.kindByWords() == "distances"
+}
+
+// endsOfWires reports whether something beside a from and a to is of wires: a value, an id, a cavity, or a name below a
+// heading of nets. People and months have a from and a to as well.
+func (l *look) endsOfWires(b *shape.Block, value int) bool {
+	if value >= 0 || l.holds(b.Cols, name.FieldWire, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldStripe) >= 0 {
+		return true
+	}
+	for i, c := range b.Cols {
+		if i >= len(l.prof) || l.prof[i].filled == 0 {
+			continue
+		}
+		switch w := name.Words(table.Fold(c.Head)); {
+		case c.Given:
+			return true
+		case c.Field == name.FieldSignal && c.Known() && !(len(w) == 1 && (w[0] == "name" || w[0] == "use" || w[0] == "nom" ||
+			w[0] == "label")):
+			return true
+		case (c.Field == name.FieldFrom || c.Field == name.FieldTo) && (l.cavitiesIn(i) > 0 || saysEnd(c.Head)):
+			return true
+		}
+	}
+	return len(b.Cols) == 2 && l.saysPins()
+}
+
+// cavitiesIn counts the cells of a column that name a connector and a cavity.
+func (l *look) cavitiesIn(i int) (n int) {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		if i < len(r.Cells) && !value.IsNothing(r.Cells[i]) {
+			if _, pin, ok := name.SplitEnd(r.Cells[i]); ok && name.IsCavity(pin) {
+				n++
+			}
+		}
+	}
+	return n
+}

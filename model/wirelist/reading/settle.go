@@ -1,0 +1,362 @@
+package reading
+
+import (
+	"strconv"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// settle changes what a heading alone says to what the cells below it are. What a person said holds.
+func (l *look) settle() {
+	l.swapped()
+	for range 2 { // what one column turns out to be may say what another is
+		for i := range l.cols {
+			if c := &l.cols[i]; !c.Given && l.prof[i].filled > 0 {
+				l.settleOne(i, c)
+			}
+		}
+	}
+	l.plugs()
+	l.farDevice()
+	for i := range l.cols {
+		if c := &l.cols[i]; !c.Given && l.prof[i].filled > 0 && c.Field == name.FieldKeep {
+			l.settleUnknown(i, c)
+		}
+	}
+	if len(l.src.Head) > 0 && !l.has(l.cols, name.FieldSignal, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) &&
+		(l.anotherPin(-1) || l.has(l.cols, name.FieldNumber)) {
+		l.settleNames()
+	}
+}
+
+// plugs reads two headings that name a connector each, over nothing but cavities.
+//
+//	Signal | Plug A | Plug B
+//	TX+    | 1      | 3
+func (l *look) plugs() {
+	from, to := l.holds(l.cols, name.FieldFrom), l.holds(l.cols, name.FieldTo)
+	if from < 0 || to < 0 || l.has(l.cols, name.FieldFromPin, name.FieldToPin) {
+		return
+	}
+	for _, i := range []int{from, to} {
+		w := name.Words(table.Fold(l.cols[i].Head))
+		if p := &l.prof[i]; len(w) != 2 || l.h.Words[w[0]].Field != name.FieldConnector || !p.all(p.cavities) || !p.unique() ||
+			l.cols[i].Given {
+			return
+		}
+	}
+	for k, i := range []int{from, to} {
+		l.cols[i].Field, l.cols[i].Of = []name.Field{name.FieldFromPin, name.FieldToPin}[k], l.cols[i].Head
+	}
+}
+
+// farDevice reads the device that a row begins with, beside the cavities of another and a name, as the other end.
+//
+//	Sensor | Wire color | Function | ECU pin
+//	MAP    | Red        | 5 V      | B2
+func (l *look) farDevice() {
+	pins, signal := 0, l.holds(l.cols, name.FieldSignal)
+	for i, c := range l.cols {
+		if c.Field == name.FieldPin || c.Field == name.FieldFrom || c.Field == name.FieldTo || c.Field == name.FieldRun {
+			return
+		}
+		if l.endsInPin(c.Head) && l.prof[i].filled > 0 {
+			pins++
+		}
+	}
+	if pins != 1 || signal < 0 || !l.cols[signal].Known() {
+		return
+	}
+	for i := range l.cols {
+		c := &l.cols[i]
+		if w := name.Words(table.Fold(c.Head)); c.Given || c.Field != name.FieldKeep && c.Field != name.FieldConnector || len(w) != 1 ||
+			l.prof[i].filled == 0 {
+			continue
+		} else if isDeviceWord(w[0]) {
+			c.Field = name.FieldTo
+			return
+		}
+	}
+}
+
+// isDeviceWord reports whether a folded word of a heading is of what a wire is taken to.
+func isDeviceWord(w string) bool {
+	switch w {
+	case "sensor", "sensors", "device", "devices", "load", "actuator", "component", "consumer", "motor", "lamp", "switch", "injector",
+		"solenoid",
+		"valve", "module", "gerat", "fuhler", "verbraucher", "capteur", "appareil", "sensore", "dispositivo", "aparato", "urzadzenie",
+		"czujnik":
+		return true
+	}
+	return false
+}
+
+// swapped finds the headings of colours and of names that stand over each other's cells.
+//
+//	Pin | Color    | Signal
+//	1   | Signal + | Red
+func (l *look) swapped() {
+	colour, signal := l.holds(l.cols, name.FieldColour), l.holds(l.cols, name.FieldSignal)
+	if colour < 0 || signal < 0 || l.cols[colour].Given || l.cols[signal].Given {
+		return
+	}
+	c, s := &l.prof[colour], &l.prof[signal]
+	if c.filled > 1 && c.colours == 0 && c.numbers == 0 && 2*s.colours > s.filled && s.colours > 1 {
+		l.cols[colour].Field, l.cols[signal].Field = name.FieldSignal, name.FieldColour
+		l.cols[colour].Against, l.cols[signal].Against = true, true
+	}
+}
+
+// settleNames takes the one column of words that nobody knows, beside cavities, for the names of the nets. Of
+// several the first holds them.
+//
+//	Pin | Depth string        No | Pair | Colour     | Stop
+//	1   | IN+                 1  | 1    | white/blue | Flute 8
+func (l *look) settleNames() {
+	for i := range l.cols {
+		c, p := &l.cols[i], &l.prof[i]
+		w := name.Words(table.Fold(c.Head))
+		device := c.Field == name.FieldConnector && p.unique() && p.filled > 1 // each one once: what hangs on the cavity
+		if c.Given || c.Field != name.FieldKeep && !device || len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldPin ||
+			c.Field == name.FieldKeep && isRemark(w) {
+			continue
+		}
+		if p.filled > 0 && 2*(p.filled-p.numbers-p.cavities) >= p.filled && 5*p.distinct >= 3*p.filled && p.prose*2 <= p.filled &&
+			!p.most(p.colours) {
+			c.Field = name.FieldSignal
+			return
+		}
+	}
+}
+
+// isRemark reports whether a heading is of what somebody says or marks beside a wire, which is no name of it.
+func isRemark(words []string) bool {
+	for _, w := range words {
+		switch w {
+		case "type", "group", "direction", "dir", "status", "checked", "done", "seal", "contact", "crimp", "tool", "part", "ref",
+			"mode", "level",
+			"voltage", "current", "range", "rating", "maker", "supplier", "date", "by", "side", "layer", "location", "zone",
+			"bay", "branch",
+			"comment", "kommentar", "class", "category", "io", "alt", "former", "old":
+			return true
+		}
+	}
+	return false
+}
+
+// settleOne looks at a column whose heading is known.
+func (l *look) settleOne(i int, c *shape.Column) {
+	p := &l.prof[i]
+	switch c.Field {
+	case name.FieldPin:
+		if l.isCount(i, c) {
+			c.Field = name.FieldKeep
+			break
+		}
+		if w := name.Words(table.Fold(c.Head)); len(w) == 1 && l.titled() == "" || len(w) == 1 && len(l.src.Titles) == 0 {
+			if w[0] == "gpio" || w[0] == "channel" || w[0] == "port" {
+				c.Of = c.Head
+			}
+		}
+		if l.ofContacts(c) && (p.all(p.contacts) && !p.unique() || l.another(i, name.FieldPin) && !p.most(p.cavities)) {
+			c.Field = name.FieldKeep
+			if p.all(p.contacts) {
+				c.Field = name.FieldContact
+			}
+		}
+	case name.FieldFromPin, name.FieldToPin:
+		// "Terminal A: fork" is what is crimped on, where the ends have their cavities.
+		if !p.most(p.cavities) && !p.unique() && (l.another(i, name.FieldFrom) || l.another(i, name.FieldTo)) {
+			c.Field = name.FieldKeep
+		}
+	case name.FieldGauge:
+		if !c.Said && !c.Section && p.all(p.contacts) && l.countsContacts(i) {
+			c.Field = name.FieldContact
+		}
+	case name.FieldWire:
+		switch {
+		case !l.another(i, name.FieldGauge) && p.most(p.sized):
+			c.Field = name.FieldGauge // "1.5 mm² brown"
+		case p.coloured() && !l.another(i, name.FieldColour):
+			c.Field = name.FieldColour
+		case p.most(p.words) && p.most(p.long) && 2*p.states < p.filled && !l.another(i, name.FieldSignal):
+			c.Field = name.FieldSignal // names of circuits
+		}
+	case name.FieldSpec:
+		if w := name.Words(table.Fold(c.Head)); (len(w) == 1 && (w[0] == "type" || w[0] == "typ" || w[0] == "tipo")) && !p.most(p.specs) {
+			c.Field = name.FieldKeep
+			if p.most(p.sized) && !l.another(i, name.FieldGauge) {
+				c.Field = name.FieldGauge
+			}
+		}
+	case name.FieldCable:
+		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !l.marks(i) {
+			c.Field = name.FieldKeep // a heading of order
+		}
+	case name.FieldCurrent:
+		// "Load: Pump 1" is what the wire feeds.
+		if p.most(p.filled-p.numbers-p.currents) && p.currents == 0 && !l.another(i, name.FieldSignal) && p.long > 0 {
+			c.Field = name.FieldSignal
+		}
+	case name.FieldFuse:
+		// "Breaker 1, Nav lights, white, 16 AWG": the wire starts at the breaker.
+		if p.all(p.cavities) && p.unique() && p.filled > 1 && !l.anotherPin(i) && !l.another(i, name.FieldFrom) && !l.another(i,
+			name.FieldTo) &&
+			!l.another(i, name.FieldWire) && (l.another(i, name.FieldColour) || l.another(i, name.FieldGauge)) && !p.most(p.currents) {
+			c.Field, c.Of = name.FieldPin, c.Head
+		}
+	case name.FieldFrom, name.FieldTo:
+		if p.all(p.studs) {
+			c.Field = name.FieldKeep // what its lug fits, no place
+		}
+	case name.FieldNumber:
+		if l.anotherPin(i) && !l.countsUp(i) && p.unique() && !l.another(i, name.FieldWire) {
+			c.Field = name.FieldWire
+		}
+	case name.FieldConnector:
+		if p.most(p.cavities) && p.unique() && p.filled > 1 && !l.anotherPin(i) && !l.another(i, name.FieldFrom) && !l.another(i,
+			name.FieldTo) {
+			c.Field, c.Of = name.FieldPin, c.Head
+		}
+	}
+}
+
+// settleUnknown looks at a column whose heading nobody knows.
+func (l *look) settleUnknown(i int, c *shape.Column) {
+	switch p := &l.prof[i]; {
+	case p.coloured() && p.filled > 1 && !l.another(i, name.FieldColour):
+		c.Field = name.FieldColour
+	case p.most(p.ends) && l.anotherPin(i) && !l.another(i, name.FieldTo) && !l.another(i, name.FieldFrom):
+		c.Field = name.FieldTo
+	case p.all(max(p.units, p.sized)) && p.filled > 1 && !l.another(i, name.FieldGauge) && !isSpent(c.Head):
+		c.Field = name.FieldGauge
+	}
+}
+
+// isSpent reports whether a heading says that its sizes are of something else than the wire of the row.
+func isSpent(head string) bool {
+	for _, w := range name.Words(table.Fold(head)) {
+		switch w {
+		case "former", "old", "previous", "was", "max", "min", "contact", "seal", "largest", "smallest", "alternative", "suggested":
+			return true
+		}
+	}
+	return false
+}
+
+// another reports whether a column other than one is of a field and holds something.
+func (l *look) another(i int, f name.Field) bool {
+	for k, c := range l.cols {
+		if k != i && c.Field == f && l.prof[k].filled > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// anotherPin reports whether a column other than one holds cavities by its heading, "Pin" or "ECU pin".
+func (l *look) anotherPin(i int) bool {
+	for k, c := range l.cols {
+		w := name.Words(table.Fold(c.Head))
+		if k != i && (c.Field == name.FieldPin || c.Field == name.FieldKeep && len(w) > 1 &&
+			l.h.Words[w[len(w)-1]].Field == name.FieldPin) {
+			return true
+		}
+	}
+	return false
+}
+
+// isCount reports whether a column headed "Pins" is how many there are: whole numbers that do not rise.
+//
+//	Name | Type         | Pins
+//	C1   | square, 4 way | 4
+//	C2   | square, 2 way | 2
+func (l *look) isCount(i int, c *shape.Column) bool {
+	if w := name.Words(table.Fold(c.Head)); len(w) != 1 || w[0] != "pins" && w[0] != "ways" && w[0] != "pines" && w[0] != "kontakte" {
+		return false
+	}
+	last, falls := 0, false
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
+			continue
+		}
+		n, err := strconv.Atoi(r.Cells[i])
+		if err != nil {
+			return false
+		}
+		falls = falls || n <= last
+		last = n
+	}
+	return falls
+}
+
+// ofContacts reports whether a heading is of contacts, which have sizes and part numbers.
+func (l *look) ofContacts(c *shape.Column) bool {
+	for _, w := range name.Words(table.Fold(c.Head)) {
+		switch w {
+		case "contact", "contacts", "kontakt", "contacto", "contatto", "terminal":
+			return true
+		}
+	}
+	return false
+}
+
+// marks reports whether the cells of a column are names or kinds of cables: "TP1", "twisted pair".
+func (l *look) marks(i int) bool {
+	n, is := 0, 0
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
+			continue
+		}
+		n++
+		if cell := r.Cells[i]; name.IsMark(cell) || name.CableWords(cell).IsCable() || len(name.Partners(cell)) > 0 ||
+			name.IsBracket(cell) {
+			is++
+		}
+	}
+	return n > 0 && is == n
+}
+
+// countsUp reports whether a column is the numbers of its rows, 1, 2, 3.
+func (l *look) countsUp(i int) bool {
+	next := 1
+	for _, r := range l.src.Rows {
+		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
+			continue
+		}
+		n, err := strconv.Atoi(strings.TrimRight(r.Cells[i], ".)"))
+		if err != nil || n != next {
+			return false
+		}
+		next++
+	}
+	return next > 1
+}
+
+// countsContacts reports whether the texts above the block count contacts of all the sizes that stand in
+// a column: "Size 20 sockets x3".
+func (l *look) countsContacts(i int) bool {
+	said := map[string]int{}
+	for _, t := range l.src.Titles {
+		_, text := t.Filled()
+		if c, ok := name.ReadCount(text); ok && c.Of == "contacts" {
+			if s := name.SizeCounted(text); s != "" {
+				said[s] += c.N
+			}
+		}
+	}
+	if len(said) == 0 {
+		return false
+	}
+	for _, r := range l.src.Rows {
+		if i < len(r.Cells) && r.Cells[i] != "" && !shape.IsText(r) {
+			if said[strings.TrimLeft(table.Fold(r.Cells[i]), "# ")] == 0 {
+				return false
+			}
+		}
+	}
+	return true
+}

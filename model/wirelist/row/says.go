@@ -1,0 +1,71 @@
+package row
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// What is said of a block before its rows are read.
+
+// titlesOf gives the texts above a block, each as one; what is more than a text is no title.
+func titlesOf(im *draft.Importer, b *shape.Block, here func(int) table.Place) (titles []table.Row) {
+	for _, r := range b.Titles {
+		if n, first := r.Filled(); n == 2 && (strings.HasSuffix(first, ":") || name.ConnectorName(first+": x") != first+": x") {
+			r.Cells = []string{strings.Join(r.Cells, " ")} // "Connector:" and its name in two cells
+		} else if n > 1 {
+			im.Say(report.Note, "above the table", here(r.Line), table.Tidy(strings.Join(r.Cells, " ")), "left out")
+			continue
+		}
+		r.Cells = []string{table.Tidy(strings.Join(r.Cells, " "))}
+		titles = append(titles, r)
+	}
+	return titles
+}
+
+// sayReading says what the cells of a block say against its headings, or in place of them.
+func sayReading(im *draft.Importer, b *shape.Block, place table.Place) {
+	for _, c := range b.Cols {
+		at := table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}
+		switch {
+		case c.Sizes:
+			im.Say(report.Note, "column of wires holds sizes", at, c.Head, "taken as the size")
+		case c.Against:
+			im.Say(report.Warn, "heading against its cells", at, c.Head, "taken as the "+string(c.Field))
+		case c.Field == name.FieldContact:
+			im.Say(report.Note, "sizes of contacts", at, c.Head, "no sizes of wire; kept in the notes")
+		case c.Field == name.FieldVia:
+			im.Say(report.Note, "cavities between two ends", at, c.Head, "a wire on either side of each, both in the one cavity")
+		case c.Group:
+			im.Say(report.Note, "cavities that come again", at, c.Head, "taken as the part of the connector that they are in")
+		}
+	}
+	if b.Units > 0 {
+		at := place
+		at.Row = b.Units
+		im.Say(report.Note, "units below the headings", at, "", "taken for the columns")
+	}
+}
+
+// sayColumns says which columns are kept as text, and how whole numbers are read.
+func sayColumns(im *draft.Importer, b *shape.Block, place table.Place) {
+	for _, c := range b.Cols {
+		at := table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}
+		if c.Field == name.FieldKeep && c.Head != "" {
+			im.Rep.Kept[c.Head] = true
+		}
+		if c.Spared {
+			im.Say(report.Note, "column that no wire takes", at, c.Head, "kept in the notes")
+		} else if c.Field == name.FieldKeep && c.Head != "" {
+			im.Say(report.Note, "column not understood", at, c.Head, "kept in the notes")
+		}
+		if c.Field == name.FieldGauge && !c.Said && !c.Section && c.Bare == value.BareMM2 && c.Whole {
+			im.Say(report.Note, "whole numbers taken as mm²", at, c.Head, "others of the column have decimals")
+		}
+	}
+}

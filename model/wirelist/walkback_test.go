@@ -1,0 +1,313 @@
+package wirelist_test
+
+import (
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"contralay/model"
+	"contralay/model/file"
+	"contralay/model/wirelist"
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// Nothing is invented: from every wire of every list there is a way back to the rows that tell of it, and each id, name, end,
+// size, colour, pair and spare of it stands in a cell of theirs, or in the texts and headings of its table.
+func TestEveryFactHasACell(t *testing.T) {
+	n := 0
+	for _, l := range kindsOfLists(t) {
+		n += walkBack(t, l.Name, l.data)
+	}
+	entries, err := os.ReadDir(lists)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, e := range entries {
+		if e.IsDir() || strings.HasSuffix(e.Name(), ".toml") || strings.HasSuffix(e.Name(), ".report") {
+			continue
+		}
+		data, err := os.ReadFile(filepath.Join(lists, e.Name()))
+		if err != nil {
+			t.Fatal(err)
+		}
+		n += walkBack(t, e.Name(), data)
+	}
+	if n < 500 {
+		t.Errorf("%d wires walked back", n)
+	}
+}
+
+// walkBack walks back from every wire of one list and says how many there are.
+func walkBack(t *testing.T, list string, data []byte) int {
+	t.Helper()
+	tables, err := table.Read(list, data, table.Limits{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	h, rep, err := wirelist.Import(tables, draft.Options{})
+	if err != nil {
+		return 0 // refused
+	}
+	unit := map[string]bool{}
+	for _, u := range h.Units {
+		for _, id := range u.Wires {
+			unit[id] = true
+		}
+	}
+	for i := range h.Wires {
+		w := &h.Wires[i]
+		b := back{t: t, list: list, wire: w, rep: &rep}
+		for _, r := range rep.Rows[w.ID] {
+			b.cells = append(b.cells, rowAt(tables, r)...)
+		}
+		if list == "j15-vertical.csv" { // it stands on its side: the cells of a wire are in every row
+			for _, r := range tables[0].Rows {
+				b.cells = append(b.cells, r.Cells...)
+			}
+		}
+		if len(b.cells) == 0 {
+			t.Errorf("%s: no row tells of wire %s", list, w.ID)
+			continue
+		}
+		b.all = strings.TrimSuffix(list, filepath.Ext(list))
+		for _, tab := range tables {
+			b.all += "\x00" + tab.Sheet
+			for _, r := range tab.Rows {
+				b.all += "\x00" + strings.Join(r.Cells, "\x00")
+			}
+		}
+		b.all = plain(b.all)
+		b.walk(&h, unit[w.ID])
+	}
+	return len(h.Wires)
+}
+
+// rowAt is the cells of a row.
+func rowAt(tables []table.Table, at table.Place) (cells []string) {
+	for _, t := range tables {
+		for _, r := range t.Rows {
+			if t.File == at.File && t.Sheet == at.Sheet && r.Line == at.Row {
+				cells = append(cells, r.Cells...)
+			}
+		}
+	}
+	return cells
+}
+
+// back is the way back from one wire.
+type back struct {
+	t     *testing.T
+	list  string
+	wire  *model.Wire
+	rep   *report.Report
+	cells []string // of the rows that tell of it
+	all   string   // of all of the list, plain
+}
+
+// holds reports whether some cell holds a text.
+func (b *back) holds(text string) bool {
+	return slices.ContainsFunc(b.cells, func(c string) bool { return strings.Contains(plain(c), plain(text)) })
+}
+
+func (b *back) walk(h *model.Harness, inUnit bool) {
+	w := b.wire
+	lost := func(what, text string) {
+		b.t.Errorf("%s, wire %s: no cell says the %s %q: %q", b.list, w.ID, what, text, b.cells)
+	}
+	if !b.rep.Counted[w.ID] && !b.holds(w.ID) && !b.holds(w.ID[:max(0, strings.LastIndexByte(w.ID, '-'))]) {
+		lost("id", w.ID)
+	}
+	for piece := range strings.SplitSeq(w.Signal.V, "; ") {
+		if !b.holds(piece) && !ditto(b.cells) {
+			lost("name", piece)
+		}
+	}
+	for _, end := range []string{w.From.V, w.To.V} {
+		id, cavity, _ := strings.Cut(end, ":")
+		if end == "" || cavity == "" {
+			continue // none, or a splice
+		}
+		at := slices.IndexFunc(h.Terminations, func(t model.Termination) bool { return t.ID == id })
+		called := h.Terminations[at].Name.Or(id)
+		if !strings.Contains(b.all, plain(called)) && !strings.HasPrefix(id, "Connector-") && !b.inParts(called) {
+			lost("connector", called)
+		}
+		made := b.rep.Numbered[id] || cavity == "1" && len(h.Terminations[at].Cavities) == 1
+		if !made && !b.holds(cavity) && !b.inRange() {
+			lost("cavity", end)
+		}
+	}
+	if w.Size != "" && !b.size(w.Size) {
+		lost("size", w.Size)
+	}
+	if code, ok := value.ParseColour(w.Colour.V, ""); ok && !ditto(b.cells) && !b.colours(code) {
+		lost("colour", w.Colour.V)
+	}
+	if w.Shade.Set && !b.holds(string(w.Shade.V)) && !slices.ContainsFunc(b.cells, func(c string) bool {
+		read, _ := value.ParseColour(c, "")
+		return read.Shaded()
+	}) {
+		lost("shade", string(w.Shade.V))
+	}
+	says := strings.ToLower(strings.Join(b.cells, " "))
+	if w.Role.V == model.RoleSpare && !slices.ContainsFunc([]string{"spare", "reserv", "future", "not used", "used", "n/c", "unused",
+		"riserva", "stow"},
+		func(s string) bool { return strings.Contains(says, s) }) {
+		lost("spare", w.ID)
+	}
+	if inUnit && !b.saysCable() {
+		lost("cable", w.ID)
+	}
+}
+
+// saysCable reports whether a cell says that the wire is made up with others: a kind of cable, a mark or a number of one below
+// a heading of cables, a bracket, the wire it pairs with. A wire may be named by the row of another.
+func (b *back) saysCable() bool {
+	if slices.ContainsFunc(b.cells, func(c string) bool {
+		g, ok := value.ParseGauge(c, value.BareAWG, value.MarkUnknown)
+		return ok && g.IsCable() || name.CableWords(c).IsCable() || name.IsBracket(c) || len(name.Partners(c)) > 0 || name.IsMark(c)
+	}) {
+		return true
+	}
+	return slices.ContainsFunc([]string{"cable", "kabel", "pair", "shield", "twist", "schirm", "paire", "pos"}, func(w string) bool {
+		return strings.Contains(b.all, w)
+	})
+}
+
+// inParts reports whether a name is put together of words of the list, "Controller Analog".
+func (b *back) inParts(called string) bool {
+	for word := range strings.FieldsSeq(called) {
+		if !strings.Contains(b.all, plain(word)) {
+			return false
+		}
+	}
+	return true
+}
+
+// inRange reports whether some cell is a range of cavities.
+func (b *back) inRange() bool {
+	return slices.ContainsFunc(b.cells, func(c string) bool { return strings.ContainsAny(c, "-–.") })
+}
+
+// size reports whether some cell says a size.
+func (b *back) size(size string) bool {
+	number := strings.TrimSuffix(size, "mm2")
+	return slices.ContainsFunc(b.cells, func(c string) bool {
+		c = strings.ReplaceAll(c, ",", ".")
+		return strings.Contains(c, number) || strings.Contains(c, number+".0") || strings.Contains(number, strings.Trim(c, "."))
+	}) || ditto(b.cells)
+}
+
+// colours reports whether the hues of a colour stand in the cells, in one of them or in one each.
+func (b *back) colours(code value.Colour) bool {
+	var seen value.Colour
+	cells := slices.Clone(b.cells)
+	for _, c := range b.cells {
+		cells = append(cells, strings.Split(c, " - ")...) // a line of text holds several
+	}
+	for _, c := range cells {
+		for _, lang := range []string{"", "de", "fr", "es", "it"} {
+			if read, ok := value.ParseColour(c, lang); ok {
+				seen = append(seen, read...)
+			}
+			for _, bare := range []value.Bare{value.BareAWG, value.BareMM2} {
+				if g, ok := value.SizeAndColour(c, bare, lang, value.MarkUnknown); ok {
+					seen = append(seen, g.Colour...)
+				}
+				if g, ok := value.ParseGauge(c, bare, value.MarkUnknown); ok {
+					seen = append(seen, g.Colour...)
+				}
+			}
+		}
+	}
+	return !slices.ContainsFunc(code, func(h value.Hue) bool {
+		return !slices.ContainsFunc(seen, func(s value.Hue) bool { return s.Of == h.Of })
+	})
+}
+
+// ditto reports whether some cell says "as above".
+func ditto(cells []string) bool {
+	return slices.ContainsFunc(cells,
+		func(c string) bool { return slices.Contains([]string{`"`, "ditto", "do", "idem"}, strings.ToLower(c)) })
+}
+
+// Nothing is lost: every cell of a row that tells of a wire stands in the harness or in the report, or is a value that the wire
+// has under another spelling.
+func TestNoCellOfARowIsLost(t *testing.T) {
+	n := 0
+	for _, l := range kindsOfLists(t) {
+		tables, err := table.Read(l.Name, l.data, table.Limits{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		h, rep, err := wirelist.Import(tables, draft.Options{})
+		if err != nil {
+			continue
+		}
+		if l.Name == "m05-blocks-right.csv" {
+			continue // a list of parts stands in the same rows, and is left out as a whole
+		}
+		said := plain(string(file.Encode(file.Document{Harness: h})) + strings.Join(rep.Full(), "\n"))
+		for i := range h.Wires {
+			w := &h.Wires[i]
+			for _, r := range rep.Rows[w.ID] {
+				for _, cell := range rowAt(tables, r) {
+					if n++; !strings.Contains(said, plain(cell)) && !isValueOf(w, &h, cell) && !partsSaid(said, cell) {
+						t.Errorf("%s, row %d: %q is lost\n%s", l.Name, r.Row, cell, dump(&h, strings.Join(rep.Full(), "\n")))
+					}
+				}
+			}
+		}
+	}
+	if n < 1000 {
+		t.Errorf("%d cells", n)
+	}
+}
+
+// isValueOf reports whether a cell is a value that a wire has in another spelling, or a word that says how it is.
+func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
+	if value.IsNothing(cell) || name.StateOf(cell) != name.Used || name.YesOrNo(cell) != "" || ditto([]string{cell}) ||
+		name.IsBracket(cell) {
+		return true
+	}
+	for _, lang := range []string{"", "de", "fr", "es", "it"} {
+		if _, ok := value.ParseColour(cell, lang); ok && w.Colour.Set {
+			return true
+		}
+		if _, ok := value.SizeAndColour(cell, value.BareAWG, lang, value.MarkUnknown); ok && w.Colour.Set && w.Size != "" {
+			return true
+		}
+	}
+	for _, bare := range []value.Bare{value.BareAWG, value.BareMM2} {
+		if g, ok := value.ParseGauge(cell, bare, value.MarkUnknown); ok && (g.Size == "" || w.Size == g.Size) {
+			return true
+		}
+	}
+	if _, ok := value.ParseLength(cell, "mm", value.MarkUnknown); ok && len(h.Branches) > 0 {
+		return true
+	}
+	_, amps := value.ParseCurrent(cell, false, value.MarkUnknown)
+	return amps && (w.Amps.Set || len(h.Feeds) > 0) || len(name.Partners(cell)) > 0 || name.CableWords(cell).IsCable()
+}
+
+// partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity.
+func partsSaid(said, cell string) bool {
+	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–", r) }) {
+		if w := strings.ToLower(word); w != "pin" && !strings.Contains(said, plain(word)) && !isColourWord(w) {
+			return false
+		}
+	}
+	return true
+}
+
+// isColourWord reports whether a word within a cell is a colour, which the harness has as a code.
+func isColourWord(w string) bool {
+	_, ok := value.ParseColour(w, "")
+	return ok
+}
