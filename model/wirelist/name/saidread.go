@@ -73,13 +73,15 @@ func decodeTables(raw any, refuse refuser) ([]TableSaid, error) {
 				s.NoHeading, err = yesOrNo(v, refuse, at)
 			case "left_out":
 				s.LeftOut, err = yesOrNo(v, refuse, at)
+			case "goes_on":
+				s.GoesOn, err = yesOrNo(v, refuse, at)
 			case "rows_left_out":
 				s.Rows, err = texts(v, refuse, at)
 			case "columns":
 				s.Columns, err = decodeColumns(v, refuse, at)
 			default:
 				err = refuse(at, "unknown key",
-					"columns, connector, heading_row, headings, left_out, no_headings, number, read_as, rows_left_out, sheet, title")
+					"columns, connector, goes_on, heading_row, headings, left_out, no_headings, number, read_as, rows_left_out, sheet, title")
 			}
 			if err != nil {
 				return nil, err

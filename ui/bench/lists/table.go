@@ -53,6 +53,9 @@ func readAs(f *wirelist.Found) string {
 	if f.Said.LeftOut {
 		return "left out"
 	}
+	if f.Joined() {
+		return "one with the table above it"
+	}
 	if f.Wires() {
 		return f.Reading().Kind
 	}
@@ -79,6 +82,9 @@ func TablePage(m *desk.Model, w int, of string) desk.Page {
 	if r := connectorRow(in, f); r.Key != "" {
 		p.Rows = append(p.Rows, r)
 	}
+	if f.Below {
+		p.Rows = append(p.Rows, joinRow(f))
+	}
 	if len(cols) > 0 {
 		p.Rows = append(append(p.Rows, desk.Row{Text: "its columns: a number and Enter goes to one", Heads: true}), cols...)
 	}
@@ -90,7 +96,7 @@ func TablePage(m *desk.Model, w int, of string) desk.Page {
 func readingRows(f *wirelist.Found) []desk.Row {
 	choose := func(m *desk.Model, k int) {
 		say(m, f, "read as "+f.Names[k], func(s *wirelistname.TableSaid) {
-			s.LeftOut = false
+			s.LeftOut, s.GoesOn = false, false
 			if s.Reading = f.Names[k]; k == 0 {
 				s.Reading = ""
 			}
@@ -98,7 +104,7 @@ func readingRows(f *wirelist.Found) []desk.Row {
 	}
 	n := len(f.Readings)
 	text := "read as    " + readAs(f)
-	if !f.Said.LeftOut {
+	if !f.Said.LeftOut && !f.Joined() {
 		text += share(f, f.Chosen)
 	}
 	now := desk.Row{Key: "reading", Text: text, Detail: ". leaves the table out. " + strings.Join(f.Reading().Because, ", "),
@@ -168,6 +174,23 @@ func connectorOf(in *importing, f *wirelist.Found) (id string) {
 		}
 	}
 	return id
+}
+
+// joinRow says that the table is one with the table above it.
+func joinRow(f *wirelist.Found) desk.Row {
+	text, does, says := "joined     no", "joins", "one with the table above it"
+	if f.Joined() {
+		text, does, says = "joined     to the table above it", "parts", "a table of its own"
+	}
+	turn := func(m *desk.Model) {
+		if f.Apart && !f.Said.GoesOn {
+			m.Refuse("its headings are other ones than those of the table above it. Give both one connector instead")
+			return
+		}
+		say(m, f, says, func(s *wirelistname.TableSaid) { s.GoesOn = !s.GoesOn })
+	}
+	return desk.Row{Key: "joined", Text: text, Detail: "Enter makes it one with the table above it on its sheet, or parts the two", Does: does,
+		Enter: turn, Step: func(m *desk.Model, _ int) { turn(m) }}
 }
 
 // leaveOut leaves a table out, or takes it in again.
