@@ -1,6 +1,7 @@
 package lists_test
 
 import (
+	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -288,5 +289,22 @@ func TestTablesJoined(t *testing.T) {
 		if r.Key == "joined" {
 			t.Error("the first table has none above it")
 		}
+	}
+}
+
+// Of two tables beside one another each shows what its own half of a row becomes, in the columns that hold something.
+func TestTablesBesideOneAnother(t *testing.T) {
+	data, err := os.ReadFile(benchtest.Path(t, "testdata/lists/kinds/21-side-by-side.xlsx"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	m := listed(t, "wheels.xlsx", string(data))
+	for n, own := range []string{":D0 ", ":D2 "} { // as the fourth row of the sheet has them
+		openTable(t, m, n)
+		r := row(t, m, "row 4").Line()
+		if strings.Count(r, ":") != 1 || !strings.Contains(r, own) {
+			t.Errorf("table %d: %q", n, r)
+		}
+		benchtest.Press(m, "esc")
 	}
 }
