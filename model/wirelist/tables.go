@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/visible"
 	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
@@ -229,7 +230,7 @@ func (f *Found) sayColumns() {
 	for key := range f.Said.Columns {
 		if !slices.ContainsFunc(cols, func(c shape.Column) bool { return table.Fold(c.Head) == table.Fold(key) }) &&
 			(!strings.HasPrefix(key, "#") || key == "#") {
-			f.Odd = append(f.Odd, "no column of it is headed "+key)
+			f.Odd = append(f.Odd, "no column of it is headed "+visible.Line(key))
 		}
 	}
 	slices.Sort(f.Odd)

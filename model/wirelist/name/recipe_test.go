@@ -46,6 +46,8 @@ func TestRecipeRefused(t *testing.T) {
 			"sheets_left_out, spec, spec_metric, table",
 		"table = 3":               "r: table: is no list of tables; allowed: [[table]], up to 1000 times",
 		"sheets_left_out = \"A\"": "r: sheets_left_out: A is no list; allowed: texts in brackets, [\"Spare\", \"Notes\"]",
+		"[[table]]\ntitle = \"P\\u001B1\"": "r: table 1, title: holds a control character (U+001B): \"P␛1\"; allowed: one line of text, " +
+			"without control characters, marks of writing direction and signs that take no room",
 		"[[table]]\nleft_out = 1": "r: table 1, left_out: 1 is neither; allowed: true, false",
 		"[[table]]\nnumber = 0":   "r: table 1, number: 0 is no number of a table; allowed: a whole number from 1 to 1000000",
 		"[[table]]\n[[table]]\nx = 1": "r: table 2, x: unknown key; allowed: columns, connector, goes_on, heading_row, headings, left_out, " +
