@@ -12,6 +12,7 @@ type Build struct {
 	Revision Opt[string] // of the sheet it is built from
 	Begun    Opt[string] // the day
 	Note     Opt[string] // from one hand to the next
+	EachTest Opt[bool]   // its run asks for lots, pulled samples and each test; a record that was begun before runs did has it not
 	GoesBy   []string    // corrections of the shop that its sheet was begun with; nil where that is not known
 	Done     []string    // steps that are done, by key alone: as files had it before Steps
 	Steps    []Ticked    // steps that are done, and what each made

@@ -45,9 +45,12 @@ type What struct {
 }
 
 // Test is one test of a build: of a net, a feed or a crimp that was pulled, in the unit that
-// it was read in; Limit is in that unit too.
+// it was read in; Limit is in that unit too. One without a reading and without a fault has passed.
+// The last test of a thing at a step is the one that counts.
 type Test struct {
 	Net, Feed, Pull       Opt[string]
+	Step                  Opt[string] // of the run: a net is tested bare and with its contacts in
+	Fault                 Opt[string] // what was wrong, in words: "does not ring"
 	Ohm, Milliohm, Megohm Opt[float64]
 	Volt, Newton          Opt[float64]
 	Limit                 Opt[float64]

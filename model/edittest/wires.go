@@ -56,19 +56,20 @@ var wireEdits = []Edit{
 		return done(t, h, n, err)
 	}},
 	{"move a piece", func(t *rapid.T, h *model.Harness) (*model.Harness, bool) {
-		k, ok := at(t, len(h.Branches), "branch")
-		if !ok {
-			return h, false
-		}
+		var of []int // the branch of each piece that is laid
 		var laid []string
-		for _, l := range h.Branches[k].Layers {
-			laid = append(laid, l.Of...)
+		for b := range h.Branches {
+			for _, l := range h.Branches[b].Layers {
+				for _, id := range l.Of {
+					of, laid = append(of, b), append(laid, id)
+				}
+			}
 		}
-		id, ok := pick(t, laid, "piece")
+		k, ok := at(t, len(laid), "piece")
 		if !ok {
 			return h, false
 		}
-		n, err := h.Move(k, id, rapid.IntRange(-1, len(h.Branches[k].Layers)+1).Draw(t, "to"))
+		n, err := h.Move(of[k], laid[k], rapid.IntRange(-1, len(h.Branches[of[k]].Layers)+1).Draw(t, "to"))
 		return done(t, h, n, err)
 	}},
 	{"make a unit", func(t *rapid.T, h *model.Harness) (*model.Harness, bool) {

@@ -9,6 +9,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"contralay/model"
 	"contralay/model/file"
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
@@ -48,5 +49,29 @@ func TestEmptyRecipe(t *testing.T) {
 				t.Errorf("%s: %s", path, d)
 			}
 		}
+	}
+}
+
+// A shop's own words of colours are read as it says, and kept as the list has them where no code says all of it.
+func TestColoursOfAShop(t *testing.T) {
+	r, err := name.DecodeRecipe("r", []byte("[colours]\nbordeaux = \"dark red\"\nKirsch = \"red\"\n"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if again, err := name.DecodeRecipe("r", r.Encode()); err != nil || !cmp.Equal(r, again) {
+		t.Errorf("%v %v", again, err)
+	}
+	tables, err := table.Read("l.csv", []byte("Pin,Signal,Colour\n1,Horn,Bordeaux\n2,Lamp,kirsch/white\n3,Fan,blue\n"), table.Limits{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	h, _, err := wirelist.Import(tables, draft.Options{Recipe: &r})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if w := h.Wires; w[0].Colour.V != "2" || w[0].Shade.V != model.ShadeDark || w[0].Note.V != "colour: Bordeaux" ||
+		w[1].Colour.V != "29" ||
+		w[2].Colour.V != "6" {
+		t.Errorf("%+v", w)
 	}
 }

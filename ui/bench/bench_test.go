@@ -64,8 +64,8 @@ func TestGoldenScreens(t *testing.T) {
 		w, h   int
 	}
 	var shots []shot
-	for _, screen := range []string{"wires", "layers", "what if", "fill", "sheath", "build", "run", "run layer", "steps", "run change",
-		"one more"} {
+	for _, screen := range []string{"wires", "layers", "what if", "fill", "sheath", "build", "run", "run wire", "run layer", "run test",
+		"steps", "run change", "one more"} {
 		for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}} {
 			shots = append(shots, shot{screen, size[0], size[1]})
 		}

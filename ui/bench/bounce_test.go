@@ -4,6 +4,7 @@ import (
 	"testing"
 	"time"
 
+	"contralay/model"
 	"contralay/ui/bench"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
@@ -73,6 +74,7 @@ func TestEnterBouncesInARun(t *testing.T) {
 		m := benchtest.OpenWith(t, "example.toml", c)
 		benchtest.GoTo(t, m, "to build", "@bench run")
 		benchtest.Press(m, "enter", "7", "enter")
+		m.Change(m.H.EditBuild("1", func(b *model.Build) { b.EachTest = model.Opt[bool]{} }), "") // it asks for no lot
 		return m
 	}
 	ticks := func(m *desk.Model) int {

@@ -126,7 +126,8 @@ var screens = []desk.Place{
 
 	// lists
 	{Kind: lists.ImportKind, Title: "wire list", Help: "lists", Wide: true, Safe: true, Page: lists.ImportPage, Backspace: lists.Unsay},
-	{Kind: lists.TableKind, Title: "table of the list", Help: "lists", Wide: true, Safe: true, Page: lists.TablePage, Backspace: lists.Unsay},
+	{Kind: lists.TableKind, Title: "table of the list", Help: "lists", Wide: true, Safe: true, Page: lists.TablePage,
+		Backspace: lists.Unsay},
 	{Kind: lists.ToldKind, Title: "line of the report", Help: "lists", Wide: true, Safe: true, ReadOnly: true, Page: lists.ToldPage},
 }
 

@@ -119,6 +119,15 @@ var topics = []Topic{
 		"\"All steps\" lists what is done, by whom and when. + and - show what is open, what is ticked, or one kind. Enter goes to a " +
 			"step, digits go to it by number. Press . to take a step back: choose the reason or type it. What was done stays on record.",
 	}},
+	{"tests", "lots, samples and tests in the run", []string{
+		"The label of a reel is typed before the first wire comes off it; a spool may have a lot of its own. Three samples of each " +
+			"crimp are pulled before the first contact: type the force, or Enter where it held the least.",
+		"Each net is rung out once, bare and with its contacts in: Enter passes it, digits are the ohms. Isolation and the loaded drop " +
+			"are readings. \"Instrument\" says what they are read on, from the shop's list ([[instrument]] id, what, serial, due).",
+		"What is out of its limit is a hold of its own. Mend it and test again: the last test counts, the first stays on record. Or " +
+			"somebody with a name decides that it stays: that is a deviation. The run is not done before.",
+		"A run that was begun by an older contralay is not asked for these.",
+	}},
 	{"lists", "other people's wire lists", []string{
 		"The menu takes in a wire list: CSV, TSV, Markdown, xlsx or ods. The screen shows what the bench makes of it. + reads a table as " +
 			"the next best, . leaves a table or a sheet out. Enter opens a table. There Enter on a column lists the meanings, Enter on a " +

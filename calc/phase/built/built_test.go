@@ -145,7 +145,7 @@ func TestBuiltIsAsTheSheet(t *testing.T) {
 		}
 		var marks, keys []string
 		batch := map[string]string{}
-		for _, r := range run.Run(s) {
+		for _, r := range run.For(s, &model.Build{}) {
 			for _, m := range r.Marks() {
 				marks, batch[m] = append(marks, m), r.Key
 			}

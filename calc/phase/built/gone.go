@@ -29,7 +29,10 @@ func (c *comparison) replaced() {
 // sheet. Where another part has come in its place, that is one difference and not two.
 func (c *comparison) gone() {
 	for _, key := range c.keys {
-		if _, is := c.at[key]; is || strings.HasPrefix(key, "hold ") || c.waits(key) {
+		if _, is := c.at[key]; is || c.waits(key) {
+			continue
+		}
+		if verb, _ := Work(key); verb == "hold" || verb == "lot" || verb == "pull" { // they make nothing
 			continue
 		}
 		t := c.ticks[key]

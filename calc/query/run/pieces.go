@@ -3,6 +3,7 @@ package run
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"contralay/calc/phase/built"
 	"contralay/calc/sheet"
@@ -19,6 +20,7 @@ type Piece struct {
 	Cavity string   // of a PinStep
 	Wires  []string // of a PinStep: all that go into the cavity; each is a piece
 	Drain  string   // of a PinStep: the unit whose drain goes into the cavity
+	Check  Check    // what is tested; its zero value where the piece is no test
 }
 
 // Pieces are the pieces of a step, in the order they are done; none of a step that is one act.
@@ -35,7 +37,7 @@ func Pieces(s *sheet.Sheet, r RunStep) []Piece {
 	case PinStep:
 		return pinned(s, r)
 	}
-	return nil
+	return tested(s, r)
 }
 
 // laid are the pieces of a layer in their order round it. Fillers have numbers: they are alike.
@@ -85,8 +87,12 @@ func pinned(s *sheet.Sheet, r RunStep) []Piece {
 
 // Has reports whether a piece of a step is done.
 func (r RunStep) Has(b *model.Build, p Piece) bool {
-	if r.Kind == CutStep {
+	switch {
+	case r.Kind == CutStep:
 		return b.Did(p.Key)
+	case p.Check.Kind != NoCheck && !b.Did(r.Key):
+		result, _ := p.Check.Result(b, r.Key)
+		return result >= Conceded
 	}
 	return b.Did(r.Key) || slices.Contains(b.SoFar(r.Key), p.Key)
 }
@@ -184,13 +190,49 @@ func Group(s *sheet.Sheet, steps []RunStep, b *model.Build, at int, p Piece) []I
 			}
 		}
 		return out
-	case HoldStep:
-		return nil
+	case HoldStep, PullStep:
+		return untested(s, r, b, at, p)
 	}
 	if r.In(b) {
 		return nil
 	}
 	return []Item{{Step: at}}
+}
+
+// untested are the tests of a step that pass without a number and have not been made: of nets those
+// that begin at one termination. What has failed is in none: it is tested again by itself.
+func untested(s *sheet.Sheet, r RunStep, b *model.Build, at int, p Piece) []Item {
+	end := func(p Piece) string {
+		id, _, _ := strings.Cut(p.Check.From, ":")
+		return id
+	}
+	var out []Item
+	for _, o := range Pieces(s, r) {
+		if o.Check.NeedsReading() || end(o) != end(p) || o.Check.Kind == NoCheck || r.Has(b, o) {
+			continue
+		}
+		if result, _ := o.Check.Result(b, r.Key); result == Untested {
+			out = append(out, Item{at, o})
+		}
+	}
+	return out
+}
+
+// Test writes a test down that was made now, and ticks a step of samples with its last.
+func (r RunStep) Test(b *model.Build, all []Piece, c Check, read model.Opt[float64], fault, instrument, at, by string) {
+	t := c.Record(r.Key, read, fault)
+	for _, o := range []struct {
+		to   *model.Opt[string]
+		text string
+	}{{&t.Instrument, instrument}, {&t.At, at}, {&t.By, by}} {
+		if o.text != "" {
+			*o.to = model.Some(o.text)
+		}
+	}
+	b.Tests = append(b.Tests, t)
+	if r.Kind == PullStep && r.FirstOpen(b, all) == len(all) {
+		r.Tick(b, nil, at, by)
+	}
 }
 
 // between is the steps round one that no hold parts from it.

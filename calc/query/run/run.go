@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"contralay/calc/phase/built"
 	"contralay/calc/phase/threading"
@@ -31,6 +32,8 @@ const (
 	WindStep                    // a cover that is wound on where it lies
 	ShrinkStep                  // a tube, a boot, a transition
 	GlueStep                    // a mix of adhesive
+	LotStep                     // the label of a reel, before the first wire off it
+	PullStep                    // samples of a crimp, before the first real one
 )
 
 // RunStep is one instruction.
@@ -41,6 +44,7 @@ type RunStep struct {
 	Layer  int                // of a LayStep or a BuildUpStep
 	Bare   bool               // of a LayStep: its layer is built up after it
 	Cut    lists.CutRow       // of a CutStep
+	Crimp  lists.CrimpRow     // of a PullStep
 	Put    threading.Threaded // of a ThreadStep, WindStep or ShrinkStep: the part
 	Name   string             // of a HoldStep
 	Says   string             // of a HoldStep: what it holds
@@ -127,6 +131,9 @@ func Run(s *sheet.Sheet) []RunStep {
 		out = append(out, h)
 	}
 	for _, c := range lists.CutList(s) {
+		if reel := c.Spec + " " + c.Size; !slices.ContainsFunc(out, func(r RunStep) bool { return r.Kind == LotStep && r.Of == reel }) {
+			out = append(out, RunStep{Key: "lot " + reel, Kind: LotStep, Of: reel})
+		}
 		step := RunStep{Key: fmt.Sprintf("cut %s %s %s", c.Spec, c.Size, unit.Fixed(c.CutMM, 0)), Kind: CutStep,
 			Of: c.Spec + " " + c.Size, Cut: c}
 		for _, k := range c.Wires {
@@ -167,6 +174,9 @@ func Run(s *sheet.Sheet) []RunStep {
 			}
 		}
 	}
+	if len(pins) > 0 {
+		out = append(out, pulls(s)...)
+	}
 	out = append(out, pins...)
 	hold(1)
 	hold(2)
@@ -176,6 +186,29 @@ func Run(s *sheet.Sheet) []RunStep {
 	}
 	hold(3)
 	return out
+}
+
+// pulls are the crimps of which samples are pulled.
+func pulls(s *sheet.Sheet) []RunStep {
+	var out []RunStep
+	met := map[string]int{}
+	for _, c := range lists.CrimpList(s) {
+		of := strings.TrimSpace(fmt.Sprintf("%s %s in size %s %s", c.Spec, c.Size, c.Contact, c.Part))
+		if met[of]++; met[of] > 1 {
+			of += fmt.Sprintf(" (%d)", met[of])
+		}
+		out = append(out, RunStep{Key: "pull " + of, Kind: PullStep, Of: of, Crimp: c})
+	}
+	return out
+}
+
+// For is the run of a build: one that was begun before runs asked for lots and tests is not asked.
+func For(s *sheet.Sheet, b *model.Build) []RunStep {
+	all := Run(s)
+	if b.EachTest.V {
+		return all
+	}
+	return slices.DeleteFunc(all, func(r RunStep) bool { return r.Kind == LotStep || r.Kind == PullStep })
 }
 
 // inShrinkOrder puts covers before what comes over their ends: then transitions, boots,

@@ -15,6 +15,7 @@ func buildTable() table[model.Build] {
 			text("revision", func(v *b) *optText { return &v.Revision }),
 			text("begun", func(v *b) *optText { return &v.Begun }),
 			note(func(v *b) *optText { return &v.Note }),
+			flag("each_test", func(v *b) *model.Opt[bool] { return &v.EachTest }),
 			texts("goes_by", func(v *b) *[]string { return &v.GoesBy }),
 			texts("done", func(v *b) *[]string { return &v.Done }),
 		},

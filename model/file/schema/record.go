@@ -56,6 +56,8 @@ func testTable() table[model.Test] {
 		text("net", func(v *t) *optText { return &v.Net }),
 		text("feed", func(v *t) *optText { return &v.Feed }),
 		text("pull", func(v *t) *optText { return &v.Pull }),
+		text("step", func(v *t) *optText { return &v.Step }),
+		text("fault", func(v *t) *optText { return &v.Fault }),
 		number("ohm", func(v *t) *model.Opt[float64] { return &v.Ohm }, ratio),
 		number("milliohm", func(v *t) *model.Opt[float64] { return &v.Milliohm }, ratio),
 		number("megohm", func(v *t) *model.Opt[float64] { return &v.Megohm }, ratio),

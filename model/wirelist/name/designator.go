@@ -12,7 +12,8 @@ func Designator(name string) string {
 	}
 	if words := strings.Fields(name); len(words) > 1 && IsDesignator(words[len(words)-1]) {
 		switch strings.ToLower(words[len(words)-2]) {
-		case "connector", "plug", "conn", "receptacle", "socket", "header", "jack", "stecker", "connecteur", "conector", "connettore", "kontakt",
+		case "connector", "plug", "conn", "receptacle", "socket", "header", "jack", "stecker", "connecteur", "conector", "connettore",
+			"kontakt",
 			"konektor", "stekker", "złącze", "wtyczka", "liitin", "ficha", "разъем", "разъём":
 			return words[len(words)-1] // "Playfield connector J133" is J133
 		}

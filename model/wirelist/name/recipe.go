@@ -28,6 +28,8 @@ type Recipe struct {
 	Connector string           // of a pin table that names none
 	Sheets    []string         // sheets of a workbook that are left out
 	Tables    []TableSaid      // what is said about single tables
+
+	Colours map[string]string // words of colours that the program does not have, and what they are in English
 }
 
 // DecodeRecipe reads a recipe. It is strict, as the file of a harness is: an unknown
@@ -58,6 +60,8 @@ func DecodeRecipe(name string, data []byte) (Recipe, error) {
 		switch key {
 		case "columns":
 			r.Columns, err = decodeColumns(raw[key], refuse, key)
+		case "colours":
+			r.Colours, err = colourWords(raw[key], refuse)
 		case "table":
 			r.Tables, err = decodeTables(raw[key], refuse)
 		case "sheets_left_out":
@@ -83,14 +87,49 @@ func DecodeRecipe(name string, data []byte) (Recipe, error) {
 		case "connector":
 			r.Connector, err = oneLine(raw[key], refuse, key)
 		default:
-			err = refuse(key, "unknown key", "columns, connector, decimal, header_row, language, length_unit, sheets_left_out, spec, "+
-				"spec_metric, table")
+			err = refuse(key, "unknown key", "colours, columns, connector, decimal, header_row, language, length_unit, "+
+				"sheets_left_out, spec, spec_metric, table")
 		}
 		if err != nil {
 			return Recipe{}, err
 		}
 	}
 	return r, nil
+}
+
+// colourWords reads the words of colours of a recipe, each with what it is in English.
+func colourWords(raw any, refuse func(key, says, allowed string) error) (map[string]string, error) {
+	words, ok := raw.(map[string]any)
+	if !ok {
+		return nil, refuse("colours", "is no table", `words and what they are, "bordeaux" = "dark red"`)
+	}
+	all := map[string]string{}
+	for _, word := range slices.Sorted(maps.Keys(words)) {
+		meant, _ := words[word].(string)
+		if c, ok := value.ParseColour(meant, ""); !ok || len(c) == 0 || strings.Trim(meant, "0123456789-/") == "" {
+			return nil, refuse("colours."+strconv.Quote(word), fmt.Sprintf("%v is no colour", words[word]),
+				`a colour in English, "dark red"`)
+		}
+		all[table.Fold(word)] = meant
+	}
+	return all, nil
+}
+
+// InEnglish puts the English word for each word of a colour that the recipe knows.
+func (r *Recipe) InEnglish(cell string) string {
+	if r == nil || len(r.Colours) == 0 {
+		return cell
+	}
+	if meant, ok := r.Colours[table.Fold(strings.TrimSpace(cell))]; ok {
+		return meant
+	}
+	parts := strings.FieldsFunc(cell, func(c rune) bool { return strings.ContainsRune(" /-+,", c) })
+	for _, p := range parts {
+		if meant, ok := r.Colours[table.Fold(p)]; ok {
+			cell = strings.Replace(cell, p, meant, 1)
+		}
+	}
+	return cell
 }
 
 // oneOf reads a text that is one of some words, or any where none are given.
@@ -156,6 +195,12 @@ func (r Recipe) Encode() []byte {
 	text("connector", r.Connector)
 	if len(r.Sheets) > 0 {
 		fmt.Fprintf(&b, "sheets_left_out = %s\n", quoteList(r.Sheets))
+	}
+	if r.Colours != nil {
+		b.WriteString("\n[colours]\n")
+		for _, word := range slices.Sorted(maps.Keys(r.Colours)) {
+			fmt.Fprintf(&b, "%s = %s\n", quoteTOML(word), quoteTOML(r.Colours[word]))
+		}
 	}
 	if r.Columns != nil {
 		b.WriteString("\n[columns]\n")

@@ -41,8 +41,9 @@ func TestRecipeRefused(t *testing.T) {
 		"[columns]\nA = \"weight\"": "r: columns.\"A\": weight is no meaning; allowed: wire, from, from pin, to, to pin, from and to, " +
 			"connector, pin, signal, gauge, spec, colour, stripe, length, current, unit, fuse, note, cable, " +
 			"contact size, through, keep, ignore",
+		"[colours]\nmauve = \"nice\"": "r: colours.\"mauve\": nice is no colour; allowed: a colour in English, \"dark red\"",
 		"[columns]\n\"#0\" = \"pin\"": "r: columns.\"#0\": is no column; allowed: #1 to #256, or a heading",
-		"header = 3": "r: header: unknown key; allowed: columns, connector, decimal, header_row, language, length_unit, " +
+		"header = 3": "r: header: unknown key; allowed: colours, columns, connector, decimal, header_row, language, length_unit, " +
 			"sheets_left_out, spec, spec_metric, table",
 		"table = 3":               "r: table: is no list of tables; allowed: [[table]], up to 1000 times",
 		"sheets_left_out = \"A\"": "r: sheets_left_out: A is no list; allowed: texts in brackets, [\"Spare\", \"Notes\"]",

@@ -70,18 +70,21 @@ func Vocabulary() map[string]Meaning {
 	add(FieldSignal, "it", "segnale", "funzione", "descrizione", "nome")
 	addValues(add)
 	add(FieldContact, "", "contact size", "pin size", "socket size", "terminal size")
-	add(FieldFrom, "", "enda", "end1", "sidea", "starts at", "start at", "begins at", "leaves from", "connects from", "start location")
-	add(FieldTo, "", "endb", "end2", "sideb", "ends at", "end at", "arrives at", "connects to", "connected to", "wired to", "end location",
+	add(FieldFrom, "", "enda", "end1", "sidea", "starts at", "start at", "starts", "begins", "begins at", "leaves from",
+		"connects from", "start location")
+	add(FieldTo, "", "endb", "end2", "sideb", "ends", "ends at", "end at", "arrives at", "connects to", "connected to", "wired to",
+		"end location",
 		"leads to", "to where", "finish", "finish point", "end", "wire to", "cable to",
 		"leitung zu", "kabel zu", "other end", "far end", "opposite end", "mates with", "peer",
 		"gegenstelle", "gegenseite", "verbunden mit",
 		"geht zu", "wohin", "relie a", "connecte a", "conectado a", "va a", "collegato a")
-	for _, of := range []string{"ref", "reference", "designator", "component", "location", "node", "unit", "module", "block", "name", "item", "part"} {
+	for _, of := range []string{"ref", "reference", "designator", "component", "location", "node", "unit", "module", "block", "name",
+		"item", "part"} {
 		add(FieldFrom, "", "from "+of, "source "+of)
 		add(FieldTo, "", "to "+of, "destination "+of, "dest "+of, "target "+of)
 	}
 	add(FieldSignal, "", "tag", "tag name", "signal tag", "circuit description", "circuit function")
-	add(FieldWire, "", "cable number", "wire tag", "wire label", "ferrule", "wire marker")
+	add(FieldWire, "", "cable number", "lead", "lead no", "wire tag", "wire label", "ferrule", "wire marker")
 	add(FieldPin, "", "pins", "port", "port no", "port number", "channel", "gpio", "io pin", "pad", "solder pad", "screw", "clamp",
 		"pol", "pol nr", "pole", "pole no", "polnr")
 	add(FieldConnector, "", "board", "controller", "box", "housing", "header", "panel")

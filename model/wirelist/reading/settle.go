@@ -136,7 +136,8 @@ func (l *look) settleNames() {
 func isRemark(words []string) bool {
 	for _, w := range words {
 		switch w {
-		case "type", "group", "direction", "dir", "status", "checked", "done", "seal", "contact", "crimp", "tool", "part", "ref",
+		case "p", "pn", "number", "code", "mpn", "sku", "id", "type", "group", "direction", "dir", "status", "checked", "done", "seal",
+			"contact", "crimp", "tool", "part", "ref",
 			"mode", "level",
 			"voltage", "current", "range", "rating", "maker", "supplier", "date", "by", "side", "layer", "location", "zone",
 			"bay", "branch",
@@ -195,6 +196,8 @@ func (l *look) settleOne(i int, c *shape.Column) {
 	case name.FieldCable:
 		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !l.marks(i) {
 			c.Field = name.FieldKeep // a heading of order
+		} else if p.most(p.sized) && p.specs < p.filled && !l.another(i, name.FieldGauge) && !l.another(i, name.FieldColour) {
+			c.Field = name.FieldGauge // "FLRY-B 2.5 RD"
 		}
 	case name.FieldCurrent:
 		// "Load: Pump 1" is what the wire feeds.

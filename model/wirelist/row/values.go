@@ -119,6 +119,8 @@ func (v *valueReader) colour() {
 		}
 		return
 	}
+	own := cell
+	cell = v.im.Opt.Recipe.InEnglish(cell)
 	c, ok := value.ParseColour(cell, b.Lang)
 	it.Each = eachColour(cell, b.Lang)
 	if !ok && it.Gauge.Size == "" {
@@ -126,9 +128,9 @@ func (v *valueReader) colour() {
 			it.Gauge.Size, c, ok = g.Size, g.Colour, true
 		}
 	}
-	whole := cell
+	whole := own
 	if stripe != "" {
-		s, good := value.ParseColour(stripe, b.Lang)
+		s, good := value.ParseColour(v.im.Opt.Recipe.InEnglish(stripe), b.Lang)
 		c, ok = append(c, s...), ok && good && len(c)+len(s) <= value.MostHues
 		whole += " / " + stripe
 	}

@@ -1,8 +1,11 @@
 package layers_test
 
 import (
+	"slices"
 	"testing"
 	"time"
+
+	tea "github.com/charmbracelet/bubbletea"
 
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/layers"
@@ -46,5 +49,48 @@ func BenchmarkKeyOnTable(b *testing.B) {
 	for n := 0; b.Loop(); n++ {
 		benchtest.Update(m, benchtest.Message([]string{"down", "up"}[n%2]))
 		benchtest.View(m)
+	}
+}
+
+// Keys that move along the table, each with its frame, while a change is worked out beside the screen. What a work brings in
+// holds up the key behind it, so that counts as one.
+func BenchmarkKeyWhileItFills(b *testing.B) {
+	m := benchtest.Open(b, "demo.toml")
+	benchtest.Ways(m)
+	m.Step = layers.Step
+	benchtest.Ready(m)
+	benchtest.OnRow(b, m, "as it is")
+	var keys []time.Duration
+	timed := func(msg tea.Msg) tea.Cmd {
+		from := time.Now()
+		cmd := benchtest.Update(m, msg)
+		benchtest.View(m)
+		keys = append(keys, time.Since(from))
+		return cmd
+	}
+	for n := 0; b.Loop(); n++ {
+		layers.Shift(m, 1+n%2, 1-2*(n%2))
+		for cmd := m.Plan(); cmd != nil && layers.Working(m); {
+			done, work := make(chan tea.Msg, 1), cmd
+			go func() { done <- work() }()
+			for cmd = nil; cmd == nil; {
+				select {
+				case msg := <-done:
+					if cmd = timed(msg); cmd == nil {
+						cmd = m.Plan()
+					}
+				case <-time.After(5 * time.Millisecond):
+					timed(benchtest.Message([]string{"down", "up"}[len(keys)%2]))
+				}
+				if !layers.Working(m) {
+					break
+				}
+			}
+		}
+		clear(m.Pending)
+	}
+	slices.Sort(keys)
+	for name, share := range map[string]float64{"p50-ms": 0.5, "p95-ms": 0.95} {
+		b.ReportMetric(float64(keys[int(share*float64(len(keys)-1))].Microseconds())/1000, name)
 	}
 }

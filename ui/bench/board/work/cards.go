@@ -12,6 +12,7 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/bench/board/work/card"
+	"contralay/ui/bench/board/work/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/paper"
 )
@@ -26,6 +27,10 @@ func cardOf(m *desk.Model, s run.RunStep, k int) card.Card {
 		return cutCard(m, s, p, k)
 	case is && s.Kind == run.LayStep:
 		return layCard(m, s, p, k)
+	case is && p.Check.Kind != run.NoCheck:
+		return testCard(m, s, p, k)
+	case s.Kind == run.LotStep:
+		return lotCard(m, s)
 	case is && s.Kind == run.PinStep:
 		return pinCard(m, s, p, k)
 	case s.Kind == run.LayStep:
@@ -124,10 +129,10 @@ func layCard(m *desk.Model, s run.RunStep, p run.Piece, k int) card.Card {
 	i := m.Sheet.Index.Branch[s.Of]
 	l := &m.Sheet.Branches[i].Layers[s.Layer]
 	n := len(l.Members)
-	c := card.Card{Title: fmt.Sprintf("%s, %s: put on %s, %d of %d", layerName(s), layWords(m, l), p.ID, k+1, n), Number: p.ID,
+	c := card.Card{Title: fmt.Sprintf("%s, %s: put on %s, %d of %d", say.Layer(s), layWords(m, l), p.ID, k+1, n), Number: p.ID,
 		Lines: nonEmpty(goesSays(m, i, p), neighbours(m, s, k)),
 		Bar:   marksOf(m, s, k, tracerOf(s, l)),
-		Low:   []string{fmt.Sprintf("%d of %d  %s", k+1, n, layerName(s)), layWords(m, l)},
+		Low:   []string{fmt.Sprintf("%d of %d  %s", k+1, n, say.Layer(s)), layWords(m, l)},
 		Under: goesSays(m, i, p)}
 	if all := piecesOf(m, s); k > 0 && k+1 < n {
 		c.Under += fmt.Sprintf(", %s < > %s", all[k-1].ID, all[k+1].ID)
@@ -143,7 +148,7 @@ func layCard(m *desk.Model, s run.RunStep, p run.Piece, k int) card.Card {
 		start += "; the tracer is " + tracer
 	}
 	if e, ok := explained(m, s, build(m).ReadingOf(s.Of, s.Layer)); ok {
-		c.More = append(c.More, readingSays(m, e)...)
+		c.More = append(c.More, say.Reading(m, e)...)
 	}
 	over, _ := sheetOver(m, s)
 	c.More = append(c.More, fmt.Sprintf("%s. OD %s %s when it is laid", start, m.Sys.Diameter(over), m.Sys.Name()))
@@ -198,12 +203,12 @@ func laidCard(m *desk.Model, s run.RunStep) card.Card {
 	over, _ := sheetOver(m, s)
 	n := len(l.Members)
 	od := "OD " + m.Sys.Diameter(over)
-	c := card.Card{Title: fmt.Sprintf("%s, %s: all %d are on. Measure it", layerName(s), layWords(m, l), n), Number: od,
+	c := card.Card{Title: fmt.Sprintf("%s, %s: all %d are on. Measure it", say.Layer(s), layWords(m, l), n), Number: od,
 		Bar: marksOf(m, s, -1, tracerOf(s, l)),
-		Low: []string{layerName(s), fmt.Sprintf("all %d on", n)}, Under: "measure it, " + m.Sys.Name()}
+		Low: []string{say.Layer(s), fmt.Sprintf("all %d on", n)}, Under: "measure it, " + m.Sys.Name()}
 	e, read := explained(m, s, build(m).ReadingOf(s.Of, s.Layer))
 	if read {
-		c.Lines = append(c.Lines, readingSays(m, e)...)
+		c.Lines = append(c.Lines, say.Reading(m, e)...)
 		c.Under = c.Lines[0]
 	} else {
 		c.Lines = append(c.Lines, fmt.Sprintf("The sheet has %s %s over the high spots", m.Sys.Diameter(over), m.Sys.Name()))
@@ -257,7 +262,7 @@ func pinCard(m *desk.Model, s run.RunStep, p run.Piece, k int) card.Card {
 			c.Lines[0] += ", in one contact with " + strings.Join(others, ", ")
 		}
 	}
-	if says := crimpSays(m, t, p.Cavity); says != "" {
+	if says := say.Crimp(m, t, p.Cavity); says != "" {
 		c.Lines = append(c.Lines, says)
 	}
 	c.Under = c.Lines[len(c.Lines)-1]

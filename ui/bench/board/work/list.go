@@ -7,6 +7,7 @@ import (
 
 	"contralay/calc/query/run"
 	"contralay/model"
+	"contralay/ui/bench/board/work/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 )
@@ -20,7 +21,7 @@ const StepsKind desk.Kind = "steps"
 // kindWords are what the steps of a kind are called on the list.
 var kindWords = map[run.StepKind]string{run.CutStep: "cut", run.MakeStep: "make up", run.LayStep: "lay", run.BuildUpStep: "lay",
 	run.JoinStep: "splice", run.ThreadStep: "thread", run.HoldStep: "holds", run.PinStep: "contacts", run.WindStep: "wind",
-	run.ShrinkStep: "shrink", run.GlueStep: "adhesive"}
+	run.ShrinkStep: "shrink", run.GlueStep: "adhesive", run.LotStep: "lots", run.PullStep: "samples"}
 
 // The filters that are no kind of step.
 const (
@@ -68,7 +69,9 @@ func jump(m *desk.Model, at int) {
 	}
 	goTo(m, at)
 	m.Unput()
-	m.Tell(fmt.Sprintf("step %d. Nothing is ticked by going there", at+1))
+	if m.Tell("the end. What is open stands below"); at < len(runSteps(m)) {
+		m.Tell(fmt.Sprintf("step %d. Nothing is ticked by going there", at+1))
+	}
 }
 
 // StepsPage lists the steps that the filter lets through.
@@ -80,7 +83,9 @@ func StepsPage(m *desk.Model, _ int, _ string) desk.Page {
 	turn := func(m *desk.Model, by int) { state(m).show, _ = words.Around(filters(m), state(m).show, by) }
 	p := desk.Page{Rows: []desk.Row{{Key: "show", Text: "show  " + r.show, Does: "next", Step: turn,
 		Detail: "+ and -: all, open, ticked, one kind. Digits: go to a step by its number",
-		Enter:  func(m *desk.Model) { turn(m, 1) }, Field: numberField(m)}}}
+		Enter:  func(m *desk.Model) { turn(m, 1) }, Field: numberField(m)},
+		{Key: "end", Text: "the end: what is open, and saving", Does: "go there", Detail: "Enter goes there",
+			Enter: func(m *desk.Model) { jump(m, len(steps)) }, Field: numberField(m)}}}
 	for k, s := range steps {
 		in := s.In(b)
 		if !(r.show == allSteps || r.show == openSteps && !in || r.show == tickedSteps && in || r.show == kindWords[s.Kind]) {
@@ -103,7 +108,7 @@ func StepsPage(m *desk.Model, _ int, _ string) desk.Page {
 // stepText is a step on the list: its number, whether it is done, what it is, who and when.
 func stepText(m *desk.Model, s run.RunStep, k int, b *model.Build) string {
 	done := words.Either(s.In(b), "done", "    ")
-	text := fmt.Sprintf("%4d  %s  %s", k+1, done, stepName(m, s))
+	text := fmt.Sprintf("%4d  %s  %s", k+1, done, say.Step(m, s))
 	if all := piecesOf(m, s); !s.In(b) && len(all) > 0 {
 		n := 0
 		for _, p := range all {

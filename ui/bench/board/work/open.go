@@ -8,6 +8,8 @@ import (
 	"contralay/calc/phase/built"
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/ui/bench/board/work/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
@@ -34,9 +36,10 @@ func openPoints(m *desk.Model) []point {
 	}
 	for k, s := range steps {
 		if !s.In(b) {
-			out = append(out, point{"not done: " + stepName(m, s), k})
+			out = append(out, point{"not done: " + say.Step(m, s), k})
 		}
 	}
+	out = append(out, outOfLimits(m)...)
 	for _, d := range since(m).Differences {
 		out = append(out, point{"not as the sheet: " + d.Says, -1})
 	}
@@ -82,10 +85,41 @@ func openPoints(m *desk.Model) []point {
 		}
 		out = append(out, point{text, first})
 	}
-	if len(b.Tests) == 0 {
+	if len(b.Tests) == 0 && !b.EachTest.V {
 		out = append(out, point{"no test result is written down; the holds are signed, not measured", -1})
 	}
 	return out
+}
+
+// outOfLimits are the readings that are out of their limits and that nobody has decided on, each at
+// its step: tests, and diameters that no wire explains.
+func outOfLimits(m *desk.Model) []point {
+	var out []point
+	b := build(m)
+	for k, s := range runSteps(m) {
+		for _, p := range piecesOf(m, s) {
+			if p.Check.Kind == run.NoCheck {
+				continue
+			}
+			if result, last := p.Check.Result(b, s.Key); result == run.Failed {
+				out = append(out, point{"out of limits: " + p.Check.Name + ": " + say.Read(p.Check, last), k})
+			}
+		}
+		if s.Kind != run.LayStep && s.Kind != run.BuildUpStep {
+			continue
+		}
+		e, read := explained(m, s, b.ReadingOf(s.Of, s.Layer))
+		if read && (e.Told == run.TooThick || e.Told == run.TooThin) && !decided(b, s.Key) {
+			out = append(out, point{fmt.Sprintf("out of limits: %s measures %s, and nobody has decided on it", say.Layer(s),
+				m.Sys.Fine(e.ReadMM)), k})
+		}
+	}
+	return out
+}
+
+// decided reports whether somebody with a name has written down that a step stays as it is.
+func decided(b *model.Build, step string) bool {
+	return slices.ContainsFunc(b.Apart, func(d model.Deviation) bool { return d.Step.V == step && d.By.Set })
 }
 
 // openRows are the open points as rows: Enter goes to the step where one is settled.

@@ -6,8 +6,8 @@ import (
 
 	"contralay/calc/query/run"
 	"contralay/model"
+	"contralay/ui/bench/board/work/say"
 	"contralay/ui/bench/desk"
-	"contralay/ui/bench/words"
 )
 
 // The run goes piece by piece. Enter does the piece in hand, + the group that it is of, Backspace
@@ -15,6 +15,9 @@ import (
 
 // piecesOf are the pieces of a step; none of one that is one act.
 func piecesOf(m *desk.Model, s run.RunStep) []run.Piece {
+	if s.Kind == run.HoldStep && !build(m).EachTest.V {
+		return nil // it was begun before tests were asked for one by one
+	}
 	return state(m).pieces.Get(m.Sheet, 0, s.Key, func() []run.Piece { return run.Pieces(m.Sheet, s) })
 }
 
@@ -26,10 +29,10 @@ func pieceOf(m *desk.Model, s run.RunStep, k int) (run.Piece, bool) {
 	return run.Piece{}, false
 }
 
-// lastPiece is the last piece that a step can stand at: of a layer it is measured after that.
+// lastPiece is the last piece that a step can stand at: a layer is measured after that, a hold signed.
 func lastPiece(m *desk.Model, s run.RunStep) int {
 	n := len(piecesOf(m, s))
-	if s.Kind == run.LayStep && n > 1 {
+	if s.Kind == run.LayStep && n > 1 || s.Kind == run.HoldStep {
 		return n
 	}
 	return max(0, n-1)
@@ -60,6 +63,9 @@ func face(m *desk.Model) {
 		if i, ok := m.Sheet.Index.Branch[steps[r.at].Of]; ok {
 			m.Branch = i
 		}
+	}
+	if m.Top() == RunKind {
+		m.Unput() // Enter does the step, wherever the cursor stood when this branch was last in hand
 	}
 }
 
@@ -131,7 +137,7 @@ func tick(m *desk.Model, f func(b *model.Build)) {
 		next(m, "it was done already")
 		return
 	}
-	says := "done: " + stepName(m, s)
+	says := "done: " + say.Step(m, s)
 	m.Change(edited(m, func(b *model.Build) {
 		if f != nil {
 			f(b)
@@ -154,6 +160,10 @@ func tickPiece(m *desk.Model) {
 	r, s := state(m), runSteps(m)[state(m).at]
 	all := piecesOf(m, s)
 	p := all[r.piece]
+	if p.Check.Kind != run.NoCheck {
+		passPiece(m, s, p)
+		return
+	}
 	if s.Has(build(m), p) {
 		next(m, "it was done already")
 		return
@@ -164,7 +174,7 @@ func tickPiece(m *desk.Model) {
 		}
 		return
 	}
-	says := pieceName(m, s, p)
+	says := say.Piece(m, s, p)
 	m.Change(edited(m, func(b *model.Build) { s.Begin(b, all, []run.Piece{p}, facts(m), now(m), r.who) }), says)
 	if m.Trouble {
 		return
@@ -183,17 +193,29 @@ func tickGroup(m *desk.Model, by int) {
 	s := steps[r.at]
 	p, _ := pieceOf(m, s, min(r.piece, max(0, len(piecesOf(m, s))-1)))
 	group := run.Group(m.Sheet, steps, build(m), r.at, p)
-	if s.In(build(m)) || len(group) == 0 && s.Kind != run.LayStep {
+	if s.In(build(m)) || len(group) == 0 && s.Kind != run.LayStep && p.Check.Kind == run.NoCheck {
 		next(m, "all of it was done already")
 		return
 	}
 	if s.Kind == run.LayStep && odd(m, s) {
 		return
 	}
-	says := "ticked: " + groupName(m, s, p, len(group))
+	if len(group) == 0 && p.Check.Kind != run.NoCheck || p.Check.NeedsReading() {
+		m.Refuse("type what the instrument reads: digits, then Enter")
+		return
+	}
+	if s.Kind == run.LotStep && len(lotsOf(build(m), s.Of)) == 0 {
+		m.Refuse("type the number on the label, or take the row that says it has none")
+		return
+	}
+	says := "ticked: " + say.Group(m, s, p, len(group))
 	m.Change(edited(m, func(b *model.Build) {
 		for _, item := range group {
 			of := steps[item.Step]
+			if c := item.Piece.Check; c.Kind != run.NoCheck {
+				of.Test(b, piecesOf(m, of), c, model.Opt[float64]{}, "", r.instrument[c.Kind], now(m), r.who)
+				continue
+			}
 			if item.Piece.Key == "" {
 				of.Tick(b, facts(m), now(m), r.who)
 				continue
@@ -221,73 +243,4 @@ func odd(m *desk.Model, s run.RunStep) bool {
 		return true
 	}
 	return false
-}
-
-// stepName is a step in a few words.
-func stepName(m *desk.Model, s run.RunStep) string {
-	switch s.Kind {
-	case run.CutStep:
-		return fmt.Sprintf("cut %d x %s %s %s", len(s.Cut.Wires), m.Sys.AtLeast(s.Cut.CutMM), m.Sys.Name(), sizeOf(s.Cut.Size))
-	case run.MakeStep:
-		return "make up " + s.Of
-	case run.LayStep:
-		return layerName(s)
-	case run.BuildUpStep:
-		return layerName(s) + " built up"
-	case run.JoinStep:
-		return "splice " + s.Of
-	case run.ThreadStep:
-		return "thread " + string(s.Put.What) + " of " + s.Of
-	case run.WindStep:
-		return "wind " + string(s.Put.What) + " of " + s.Of
-	case run.ShrinkStep:
-		return "shrink " + string(s.Put.What) + " of " + s.Of
-	case run.PinStep:
-		return "contacts of " + s.Of
-	case run.GlueStep:
-		return "adhesive, " + s.Of
-	}
-	if s.Key == run.HoldStops {
-		return "hold: open stops"
-	}
-	return "hold: " + s.Name
-}
-
-// layerName is the layer of a step: "T1 layer 2".
-func layerName(s run.RunStep) string {
-	if s.Layer == 0 {
-		return s.Of + " centre"
-	}
-	return fmt.Sprintf("%s layer %d", s.Of, s.Layer)
-}
-
-// pieceName is what was done of a piece.
-func pieceName(m *desk.Model, s run.RunStep, p run.Piece) string {
-	switch {
-	case s.Kind == run.CutStep:
-		return p.ID + " is cut"
-	case s.Kind == run.LayStep:
-		return p.ID + " is on " + layerName(s)
-	case p.ID == "":
-		return "a plug is in " + s.Of + " " + p.Cavity
-	case len(p.Wires) == 0:
-		return "the drain of " + p.Drain + " is in " + s.Of + " " + p.Cavity
-	}
-	return p.ID + " is in " + s.Of + " " + p.Cavity
-}
-
-// groupName is what + ticks: n pieces, or tubes, are still open.
-func groupName(m *desk.Model, s run.RunStep, p run.Piece, n int) string {
-	switch s.Kind {
-	case run.CutStep:
-		w := &m.H.Wires[m.Sheet.Index.Wire[p.ID]]
-		return words.Plural(n, "wire", "wires") + " off the spool " + sizeOf(w.Size) + " " + model.ColourWords(w.Colour.V)
-	case run.LayStep:
-		return layerName(s) + ", all of it"
-	case run.PinStep:
-		return s.Of + ", " + words.Plural(n, "cavity", "cavities")
-	case run.ThreadStep, run.ShrinkStep:
-		return words.Plural(n, "part", "parts") + " from " + s.Put.From
-	}
-	return stepName(m, s)
 }

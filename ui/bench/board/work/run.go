@@ -31,6 +31,8 @@ type running struct {
 	pieces desk.Kept[[]run.Piece]      // the pieces of the steps, by key
 	since  desk.Kept[built.Comparison] // what differs from what is built
 
+	instrument map[run.CheckKind]string // what each kind of test is read on; "" is not said
+
 	refused map[string]string // readings that cannot be, by serial and what was measured; a good one takes it out
 }
 
@@ -47,7 +49,7 @@ func runSteps(m *desk.Model) []run.RunStep {
 	r := state(m)
 	return r.made.Get(m.Sheet, 0, "", func() []run.RunStep {
 		was := r.steps
-		r.steps = run.Run(m.Sheet)
+		r.steps = run.For(m.Sheet, build(m))
 		switch {
 		case r.at < len(was): // a change may put steps before the one in hand: it stays in hand
 			mark := markInHand(was[r.at], r.piece)
@@ -90,9 +92,9 @@ func now(m *desk.Model) string {
 // openSerial is the build that a run goes on with: the last that is not through, or that the
 // sheet has otherwise under the same revision; else the next number.
 func openSerial(m *desk.Model) string {
-	keys := run.Run(m.Sheet)
 	for k := len(m.H.Builds) - 1; k >= 0; k-- {
 		b := &m.H.Builds[k]
+		keys := run.For(m.Sheet, b)
 		if slices.ContainsFunc(keys, func(s run.RunStep) bool { return !s.In(b) }) ||
 			b.Revision.V == m.H.Head.Revision.V && built.Since(m.Sheet, b).Again > 0 {
 			return b.Serial
@@ -122,7 +124,7 @@ func startRun(m *desk.Model, serial string) {
 		m.Refuse("there is nothing to build yet")
 		return
 	}
-	*state(m) = running{serial: serial, refused: state(m).refused, who: state(m).who}
+	*state(m) = running{serial: serial, refused: state(m).refused, who: state(m).who, instrument: state(m).instrument}
 	if m.H.BuildOf(serial) < 0 {
 		s := calc.Complete(m.H, m.Cfg.Cat, m.Sheet)
 		h := run.Written(s).EditBuild(serial, func(b *model.Build) {
@@ -132,7 +134,7 @@ func startRun(m *desk.Model, serial string) {
 			if r := m.H.Head.Revision; r.Set {
 				b.Revision = r
 			}
-			b.GoesBy = built.GoesBy(s)
+			b.GoesBy, b.EachTest = built.GoesBy(s), model.Some(true)
 		})
 		was := m.H
 		m.Change(h, "serial "+serial+" started. What was proposed is written down and stays")

@@ -35,6 +35,36 @@ func begin(m *desk.Model, serial string) {
 	}
 }
 
+// toSign goes on to where a hold is signed.
+func toSign(t *testing.T, m *desk.Model) {
+	t.Helper()
+	goOn(t, m, func() bool {
+		at := work.At(m)
+		return work.RunSteps(m)[at].Kind == run.HoldStep && work.Piece(m) == len(work.Pieces(m, at))
+	})
+}
+
+// skilled is the keys of one who knows the work, for what is in hand: + where that will do, else the
+// least that is asked.
+func skilled(m *desk.Model) []string {
+	at, steps := work.At(m), work.RunSteps(m)
+	if at >= len(steps) {
+		return nil
+	}
+	all, k := work.Pieces(m, at), work.Piece(m)
+	switch s := steps[at]; {
+	case s.Kind == run.LotStep:
+		return []string{"4", "enter"}
+	case s.Kind == run.HoldStep && k >= len(all):
+		return []string{"7", "enter"}
+	case k < len(all) && all[k].Check.Kind == run.Isolated:
+		return []string{"5", "0", "0", "enter"}
+	case k < len(all) && all[k].Check.Kind == run.Drops:
+		return []string{".", "1", "enter"}
+	}
+	return []string{"+"}
+}
+
 // goOn ticks by the group, and signs holds, until the run is where it is wanted.
 func goOn(t *testing.T, m *desk.Model, there func() bool) {
 	t.Helper()
@@ -42,12 +72,9 @@ func goOn(t *testing.T, m *desk.Model, there func() bool) {
 		if there() {
 			return
 		}
-		steps := work.RunSteps(m)
-		if at := work.At(m); at < len(steps) && steps[at].Kind == run.HoldStep {
-			benchtest.Press(m, "7", "enter")
-			continue
+		for _, key := range skilled(m) {
+			benchtest.Press(m, key)
 		}
-		benchtest.Press(m, "+")
 	}
 	t.Fatalf("it is never there:\n%s", benchtest.View(m))
 }
@@ -56,6 +83,12 @@ func goOn(t *testing.T, m *desk.Model, there func() bool) {
 func TestHoldIsSigned(t *testing.T) {
 	m := runOf(t, "example.toml", run.HoldStep)
 	at := work.At(m)
+	benchtest.Press(m, "7", "enter") // a reading of the first net, and no signature
+	if len(work.Build(m).Signed) != 0 || work.At(m) != at {
+		t.Fatalf("signed before anything was rung out: %s", m.Says)
+	}
+	benchtest.Press(m, "enter") // it rings
+	toSign(t, m)
 	benchtest.Press(m, "enter")
 	benchtest.Press(m, "enter")
 	if work.At(m) != at || !m.Trouble {

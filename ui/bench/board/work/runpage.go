@@ -21,7 +21,7 @@ func RunRow(m *desk.Model) desk.Row {
 		b = m.H.Builds[k]
 	}
 	text := "bench run of serial " + serial + ": start it"
-	if n := stepsDone(run.Run(m.Sheet), &b); n > 0 {
+	if n := stepsDone(run.For(m.Sheet, &b), &b); n > 0 {
 		text = fmt.Sprintf("bench run of serial %s: continue, %s done", serial, words.Plural(n, "step", "steps"))
 		if c := built.Since(m.Sheet, &b); c.Again > 0 {
 			text += fmt.Sprintf(", %d to do again", c.Again)
@@ -132,6 +132,8 @@ func runOver(m *desk.Model, w int) desk.Page {
 	head, large := "every step is done", "done"
 	if left := len(steps) - stepsDone(steps, b); left > 0 {
 		head, large = words.Plural(left, "step is", "steps are")+" not done", "not done"
+	} else if n := len(outOfLimits(m)); n > 0 {
+		head, large = words.Plural(n, "reading is", "readings are")+" out of limits, and nobody has decided", "not done"
 	}
 	p := desk.Page{Lines: []string{fmt.Sprintf("serial %s   %s", b.Serial, head)}}
 	if m.ListHeight() < 8 { // one line, and the rows

@@ -7,9 +7,9 @@ import (
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/ui/bench/board/work/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
-	"contralay/ui/paper"
 )
 
 func leaveRow(m *desk.Model) desk.Row {
@@ -38,8 +38,12 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build, pages int) []desk.Row
 	switch {
 	case r.page+1 < pages:
 		first = readOnRow(r.page, pages)
+	case is && p.Check.Kind != run.NoCheck:
+		first = testRow(m, s, p)
 	case is:
 		first = pieceRow(m, s, p)
+	case s.Kind == run.LotStep:
+		first = lotRow(m, s, b)
 	case s.Kind == run.HoldStep:
 		first = holdRow(m, s, b)
 	case s.Kind == run.LayStep, s.Kind == run.BuildUpStep:
@@ -50,20 +54,26 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build, pages int) []desk.Row
 		first = desk.Row{Key: "done", Does: "done", Text: "done, next", Detail: "Enter marks it as done",
 			Enter: func(m *desk.Model) { tick(m, nil) }}
 	}
-	if s.Kind != run.HoldStep && r.page+1 == pages {
+	if (s.Kind != run.HoldStep || is && !p.Check.NeedsReading()) && s.Kind != run.LotStep && r.page+1 == pages {
 		first.Step, first.Steps = tickGroup, groupWord(s)
 	}
 	out := []desk.Row{first}
 	if s.Kind == run.LayStep || s.Kind == run.BuildUpStep {
 		out = append(out, readingRows(m, s, b)...)
 	}
+	if is && p.Check.Kind != run.NoCheck {
+		out = append(out, testRows(m, s, p, b)...)
+	}
+	if s.Kind == run.LotStep {
+		out = append(out, lotRows(m, s, b)...)
+	}
 	if s.Kind == run.CutStep {
-		out = append(out, usedRow(m, s, b))
+		out = append(out, spoolRow(m, p, b), usedRow(m, s, b))
 	}
 	if s.Kind == run.PinStep {
 		out = append(out, againRow(m, s))
 	}
-	if s.Kind == run.HoldStep && s.Key != run.HoldStops && !s.In(b) {
+	if s.Kind == run.HoldStep && s.Key != run.HoldStops && !s.In(b) && !is {
 		out = append(out, aloneRow(m, s))
 	}
 	out = append(out, stepsRow(m))
@@ -94,6 +104,10 @@ func groupWord(s run.RunStep) string {
 		return "connector"
 	case run.ThreadStep, run.ShrinkStep:
 		return "all of this end"
+	case run.HoldStep:
+		return "connector"
+	case run.PullStep:
+		return "samples"
 	}
 	return "done"
 }
@@ -101,8 +115,8 @@ func groupWord(s run.RunStep) string {
 // pieceRow does the piece in hand.
 func pieceRow(m *desk.Model, s run.RunStep, p run.Piece) desk.Row {
 	n := len(run.Group(m.Sheet, runSteps(m), build(m), state(m).at, p))
-	row := desk.Row{Key: "done", Does: "next", Text: pieceName(m, s, p) + ": next", Enter: tickPiece,
-		Detail: "Enter ticks this one. + ticks " + groupName(m, s, p, n)}
+	row := desk.Row{Key: "done", Does: "next", Text: say.Piece(m, s, p) + ": next", Enter: tickPiece,
+		Detail: "Enter ticks this one. + ticks " + say.Group(m, s, p, n)}
 	if s.Kind == run.LayStep {
 		row.Field = odField(m, s)
 		row.Detail += ". Digits: measured OD"
@@ -114,8 +128,11 @@ func pieceRow(m *desk.Model, s run.RunStep, p run.Piece) desk.Row {
 // record, with the reason.
 func notDoneRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	p, is := pieceOf(m, s, state(m).piece)
+	if is && p.Check.Kind != run.NoCheck && !s.In(b) {
+		return nil // a test that was made is made again, and the last one counts
+	}
 	if is && s.Has(b, p) && (s.Kind == run.CutStep || !s.In(b)) {
-		return []desk.Row{notDoneRow("take it back: "+pieceName(m, s, p), func(b *model.Build, reason string) {
+		return []desk.Row{notDoneRow("take it back: "+say.Piece(m, s, p), func(b *model.Build, reason string) {
 			if s.Kind == run.CutStep {
 				b.Undo(p.Key, reason)
 				return
@@ -181,7 +198,7 @@ func holdRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	if s.Key == run.HoldStops {
 		detail = "Type a number or a name, then Enter: who decides it"
 	}
-	return desk.Row{Key: "sign", Does: "sign", Text: text, Detail: detail,
+	row := desk.Row{Key: "sign", Does: "sign", Text: text, Detail: detail,
 		Field: &desk.Field{Label: "passed by", Set: func(m *desk.Model, text string) error {
 			who, err := inspector(m, s, build(m), text)
 			if err != nil {
@@ -190,6 +207,10 @@ func holdRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 			sign(m, s, who, nil)
 			return nil
 		}}}
+	if s.In(b) {
+		row.Does, row.Enter = "next", func(m *desk.Model) { next(m, "it was signed already") }
+	}
+	return row
 }
 
 // again reports whether the same was asked just before: what is odd is done when it is
@@ -269,16 +290,3 @@ func againRow(m *desk.Model, s run.RunStep) desk.Row {
 			return nil
 		}}}
 }
-
-// coverWhere is where a cover lies; "" of a part that is no cover.
-func coverWhere(m *desk.Model, s run.RunStep) string {
-	i, ok := m.Sheet.Index.Branch[s.Of]
-	if !ok {
-		return ""
-	}
-	return fmt.Sprintf("from %s to %s %s, measured from %s", m.Sys.Length(s.Put.FromMM), m.Sys.Length(s.Put.ToMM), m.Sys.Name(),
-		m.H.Branches[i].From)
-}
-
-// sizeOf is a size as it is said.
-func sizeOf(size string) string { return paper.Size(&model.Wire{Size: size}) }

@@ -41,8 +41,8 @@ func TestWhoWorksAndWhoInspects(t *testing.T) {
 		t.Fatalf("by the arrows: %s\n%s", m.Says, benchtest.View(m))
 	}
 	benchtest.GoTo(t, m, "@who works", "enter", "7", "enter") // no: it is another
-	goOn(t, m, func() bool { return work.RunSteps(m)[work.At(m)].Kind == run.HoldStep })
-	for _, s := range work.Build(m).Steps {
+	toSign(t, m)
+	for _, s := range work.Build(m).Steps { // all by 7, tests too
 		if s.By.V != "7" || s.At.V != "2026-05-11 16:40" {
 			t.Fatalf("%+v", s)
 		}
@@ -75,6 +75,7 @@ func TestWhoWorksAndWhoInspects(t *testing.T) {
 // record and on paper as a concession until the signature is taken back.
 func TestOneWhoWorksAlone(t *testing.T) {
 	m := runOf(t, "example.toml", run.HoldStep)
+	toSign(t, m)
 	at := work.At(m)
 	benchtest.Press(m, "5", "enter")
 	if work.At(m) != at || !m.Trouble || !strings.Contains(m.Says, "5 has built it, and may not inspect it") {
@@ -136,21 +137,26 @@ func TestListOfSteps(t *testing.T) {
 	if s := work.RunSteps(m)[work.At(m)]; m.Top() != work.RunKind || s.Kind != run.ShrinkStep || m.H != before {
 		t.Fatalf("gone to %s on %s", s.Key, m.Top())
 	}
-	benchtest.GoTo(t, m, "@all steps: ", "1", "enter")
-	if work.At(m) != 0 || m.H != before {
+	benchtest.GoTo(t, m, "@all steps: ", "2", "enter")
+	if work.At(m) != 1 || m.H != before {
 		t.Errorf("gone to step %d: %s", work.At(m)+1, m.Says)
 	}
 	for _, bad := range []string{"0", "999", "1.5"} {
 		benchtest.GoTo(t, m, "@all steps: ", bad, "enter")
-		if work.At(m) != 0 || !m.Trouble {
+		if work.At(m) != 1 || !m.Trouble {
 			t.Errorf("gone to step %s", bad)
 		}
 		benchtest.Press(m, "esc")
 	}
-	first := work.RunSteps(m)[0]
+	benchtest.GoTo(t, m, "@all steps: ", "enter", "@the end", "enter")
+	if work.At(m) != len(work.RunSteps(m)) || m.H != before || !strings.Contains(benchtest.View(m), "are not done") {
+		t.Errorf("the end:\n%s", benchtest.View(m))
+	}
+	benchtest.GoTo(t, m, "@not done: ", "enter")
+	first := work.RunSteps(m)[1]
 	benchtest.GoTo(t, m, "@all steps: ", "enter", "@show", "+", "@  cut ", ".", "@wrong length", "enter")
 	b := work.Build(m)
-	if first.In(b) || b.Steps[0].Undone.V != "wrong length" || m.Top() != work.StepsKind {
+	if first.In(b) || b.Steps[1].Undone.V != "wrong length" || m.Top() != work.StepsKind {
 		t.Errorf("taken back on %s: %+v", m.Top(), b.Steps[0])
 	}
 	written(t, m)

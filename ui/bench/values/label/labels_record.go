@@ -3,12 +3,13 @@ package label
 // The labels of the record of what was built.
 
 var buildLabels = map[string]Label{
-	"serial":   {Says: "serial", Does: "The number of the harness that was built"},
-	"revision": {Says: "revision", Does: "The revision of the sheet that it was built from", From: letters},
-	"begun":    {Says: "begun", Does: "The day on which it was begun"},
-	"note":     {Says: "note", Does: "From one hand to the next"},
-	"goes_by":  {Says: "corrections", Item: "correction", Does: "Corrections of the shop that its sheet was begun with"},
-	"done":     {Says: "done, by key alone", Item: "step", Does: "Steps that older files ticked, without what each made"},
+	"serial":    {Says: "serial", Does: "The number of the harness that was built"},
+	"revision":  {Says: "revision", Does: "The revision of the sheet that it was built from", From: letters},
+	"begun":     {Says: "begun", Does: "The day on which it was begun"},
+	"note":      {Says: "note", Does: "From one hand to the next"},
+	"each_test": {Says: "asks for each test", Does: "Its run asks for lots, pulled samples and each test"},
+	"goes_by":   {Says: "corrections", Item: "correction", Does: "Corrections of the shop that its sheet was begun with"},
+	"done":      {Says: "done, by key alone", Item: "step", Does: "Steps that older files ticked, without what each made"},
 }
 
 var tickedLabels = map[string]Label{
@@ -84,8 +85,11 @@ var deviationLabels = map[string]Label{
 }
 
 var testLabels = map[string]Label{
-	"net":        {Says: "net", Does: "The net that was tested", From: signals},
-	"feed":       {Says: "feed", Does: "The feed that was tested", From: feeds},
+	"net":  {Says: "net", Does: "The net that was tested", From: signals},
+	"feed": {Says: "feed", Does: "The feed that was tested", From: feeds},
+	"step": {Says: "at step", Does: "The step of the run that it was tested at", From: runSteps},
+	"fault": {Says: "fault", Does: "What was wrong; the last test of a net counts",
+		From: names("does not ring", "rings elsewhere", "broke")},
 	"pull":       {Says: "crimp pulled", Does: "Wire and contact of the crimp that was pulled"},
 	"ohm":        {Says: "resistance", Unit: "ohm", Does: "What the instrument read", First: 1},
 	"milliohm":   {Says: "small resistance", Unit: "mohm", Does: "What the instrument read", First: 10},

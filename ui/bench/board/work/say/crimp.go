@@ -1,4 +1,4 @@
-package work
+package say
 
 import (
 	"fmt"
@@ -10,10 +10,8 @@ import (
 	"contralay/ui/bench/words"
 )
 
-// How a contact is crimped, said where it is crimped.
-
-// crimpSays is strip, tool and contact of a cavity in one line; "" where nothing is known of it.
-func crimpSays(m *desk.Model, t int, cavity string) string {
+// Crimp is strip, tool and contact of a cavity in one line; "" where nothing is known of it.
+func Crimp(m *desk.Model, t int, cavity string) string {
 	r, ok := lists.CrimpOf(m.Sheet, t, cavity)
 	if !ok {
 		size := m.Sheet.Terms[t].State[cavity].Size
@@ -22,11 +20,11 @@ func crimpSays(m *desk.Model, t int, cavity string) string {
 		}
 		return "contact size " + size
 	}
-	return strings.Join(crimpParts(m, r), ", ")
+	return strings.Join(CrimpParts(m, r), ", ")
 }
 
-// crimpParts is what a crimp is made with, what is set first before what is known anyway.
-func crimpParts(m *desk.Model, r lists.CrimpRow) []string {
+// CrimpParts is what a crimp is made with, what is set first before what is known anyway.
+func CrimpParts(m *desk.Model, r lists.CrimpRow) []string {
 	var out []string
 	if r.StripMin > 0 {
 		out = append(out, fmt.Sprintf("strip %s to %s", m.Sys.Diameter(r.StripMin), m.Sys.Diameter(r.StripMax)))

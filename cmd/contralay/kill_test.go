@@ -1,0 +1,109 @@
+package main
+
+import (
+	"fmt"
+	"math/rand/v2"
+	"strings"
+	"testing"
+	"time"
+
+	"contralay/calc"
+	runquery "contralay/calc/query/run"
+	"contralay/model/catalogue"
+	"contralay/model/file"
+)
+
+// A run is killed at random instants, with keys on their way: whatever the screen showed as done is
+// done at the next start, and nothing is that nobody pressed a key for. What is done is a beginning of
+// the run without a gap, piece by piece.
+func TestKillsLoseNothing(t *testing.T) {
+	t.Parallel()
+	rounds := 12
+	if testing.Short() {
+		rounds = 3
+	}
+	_, env := state(t)
+	name := fileOf(t, "loom.toml", nineteen())
+	rng := rand.New(rand.NewPCG(24, 2026))
+	sure := 0 // Enter whose work was on the screen
+	most := 0 // and all that were pressed
+	for round := range rounds + 1 {
+		s := start(t, 80, 24, []string{env}, "run", "--bounce", "0", name)
+		if strings.Contains(s.see("Esc goes back"), "Unsaved work") {
+			s.press(enter)
+		}
+		s.see("Who works")
+		s.press("7" + enter)
+		if screen := s.see("BENCH RUN"); strings.Contains(screen, "the lot of this reel") {
+			s.press("R-7" + enter)
+			s.see("1 of 12")
+		}
+		s.press("s")
+		s.see("saved to")
+		got := pressed(t, name)
+		if got < sure || got > most {
+			t.Fatalf("round %d: %d pieces are done, %d were on the screen, %d keys were pressed", round, got, sure, most)
+		}
+		if round == rounds {
+			break
+		}
+		sure = got
+		for range rng.IntN(2) {
+			s.changed(enter)
+			sure++
+		}
+		more := rng.IntN(3)
+		most = sure + more
+		if more > 0 {
+			s.press(strings.Repeat(enter, more))
+		}
+		time.Sleep(time.Duration(rng.IntN(40)) * time.Millisecond)
+		_ = s.cmd.Process.Kill()
+		<-s.gone
+	}
+	if sure < rounds/4 {
+		t.Errorf("only %d pieces were done: the test shows little", sure)
+	}
+}
+
+// pressed is how many Enter the record of serial 1 comes to: one for each piece, and one for each layer
+// of several that is gone on from. It has no gap.
+func pressed(t *testing.T, name string) int {
+	t.Helper()
+	d, err := file.Load(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	cat, err := catalogue.Default()
+	if err != nil {
+		t.Fatal(err)
+	}
+	b := &d.Harness.Builds[0]
+	s := calc.Build(&d.Harness, cat, nil)
+	n, open := 0, ""
+	for _, step := range runquery.For(s, b) {
+		all := runquery.Pieces(s, step)
+		if step.Kind == runquery.LotStep {
+			continue
+		}
+		for _, p := range all {
+			switch has := step.Has(b, p); {
+			case has && open != "":
+				t.Fatalf("%s %s is done, and %s before it is not", step.Key, p.Key, open)
+			case has:
+				n++
+			case open == "":
+				open = fmt.Sprint(step.Key, " ", p.Key)
+			}
+		}
+		switch {
+		case step.In(b) && open != "":
+			t.Fatalf("%s is done, and %s is not", step.Key, open)
+		case !step.In(b) && open == "":
+			open = step.Key
+		case step.In(b) && step.Kind == runquery.LayStep && len(all) > 1:
+			n++
+		}
+	}
+	return n
+}
