@@ -45,6 +45,8 @@ func (f *Found) explain() []string {
 	switch {
 	case f.Said.LeftOut:
 		lead = "  left out by the recipe, else for"
+	case f.Joined():
+		lead = "  read with the table above it, else for"
 	case !f.Reading().Wires:
 		lead = "  left out, taken for"
 	}

@@ -201,7 +201,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		f.say(im)
 		none = none && f.Loose
 		switch {
-		case f.Loose || f.Said.LeftOut:
+		case f.Loose || f.Said.LeftOut || f.Joined():
 		case f.Wires():
 			wires = append(wires, f)
 			f.sayNear(im)

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/visible"
 	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
@@ -28,6 +29,8 @@ type Found struct {
 	Names    []string // of the readings, as a recipe calls them; no two are alike
 	Chosen   int      // the reading that is taken
 	Loose    bool     // rows without any headings that nothing is said about: they are left out
+	Below    bool     // another table of its sheet stands above it
+	Apart    bool     // its headings are other ones than those of the table above it: the two cannot be one
 	Odd      []string // what is said about it, and does not fit
 	at       int      // its entry in the recipe, −1 for none
 	dropped  []table.Row
@@ -36,8 +39,11 @@ type Found struct {
 // Reading is what the table is read as.
 func (f *Found) Reading() reading.Reading { return f.Readings[f.Chosen] }
 
+// Joined reports whether its rows are read with the table above it.
+func (f *Found) Joined() bool { return f.Said.GoesOn && f.Below && !f.Apart }
+
 // Wires reports whether its rows are read as wires.
-func (f *Found) Wires() bool { return !f.Said.LeftOut && !f.Loose && f.Reading().Wires }
+func (f *Found) Wires() bool { return !f.Said.LeftOut && !f.Loose && !f.Joined() && f.Reading().Wires }
 
 // Tables are the tables of some lists in their order, as a recipe, which may be nil, has them read. Hidden sheets and
 // sheets that are left out have none.
@@ -80,8 +86,26 @@ func tablesIn(h shape.Headings, recipe *name.Recipe, t *table.Table) (all []Foun
 			f.Said = recipe.Tables[f.at].Clone()
 		}
 		f.Said.Columns = recipe.ColumnsOf(f.Key, f.at)
-		f.Loose = loose && f.Said.Nothing()
-		f.read(h, recipe)
+		f.Loose, f.Below = loose && f.Said.Nothing(), i > 0
+		f.leaveRows()
+		f.setHeading()
+	}
+	first := 0 // of the tables that are one
+	for i := range all {
+		if i > 0 {
+			all[i].Apart = slices.ContainsFunc(all[i].Block.Head, func(r table.Row) bool { return h.IsHead(r) && !all[first].headedBy(r) })
+		}
+		if !all[i].Joined() {
+			first = i
+		}
+	}
+	for i := range all {
+		if !all[i].Joined() {
+			all[i].goOn(all[i+1:])
+		} else if all[i].Said.LeftOut {
+			all[i].Odd = append(all[i].Odd, "it is said to go on with the table above it and to be left out")
+		}
+		all[i].read(h, recipe)
 	}
 	if len(all) > 0 && loose && !all[0].Loose {
 		over = nil
@@ -112,8 +136,6 @@ func keyOf(t *table.Table, b *block.Block) name.TableKey {
 
 // read finds the readings of the table with what is said about it.
 func (f *Found) read(h shape.Headings, recipe *name.Recipe) {
-	f.leaveRows()
-	f.setHeading()
 	with := recipe.With(f.Said)
 	h.Recipe = with.OfColumns()
 	f.Readings = reading.Of(h, f.Block)
@@ -170,13 +192,45 @@ func (f *Found) setHeading() {
 	}
 }
 
+// goOn takes in the rows of the tables below that are said to be one with this one. Headings that come again are none of them.
+func (f *Found) goOn(below []Found) {
+	for i := range below {
+		b := &below[i].Block
+		if !below[i].Joined() {
+			return
+		}
+		if below[i].Said.LeftOut {
+			continue
+		}
+		rows := slices.Clone(b.Titles)
+		for _, r := range b.Head {
+			if !f.headedBy(r) {
+				rows = append(rows, r)
+			}
+		}
+		f.Block.Rows = slices.Concat(f.Block.Rows, rows, b.Rows)
+	}
+}
+
+// headedBy reports whether a row is the headings of the table once more, all of them or some.
+func (f *Found) headedBy(r table.Row) bool {
+	return slices.ContainsFunc(f.Block.Head, func(head table.Row) bool {
+		for i, c := range r.Cells {
+			if c != "" && (i >= len(head.Cells) || table.Fold(head.Cells[i]) != table.Fold(c)) {
+				return false
+			}
+		}
+		return true
+	})
+}
+
 // sayColumns looks whether the columns that something is said about are there.
 func (f *Found) sayColumns() {
 	cols := f.Readings[0].Block.Cols
 	for key := range f.Said.Columns {
 		if !slices.ContainsFunc(cols, func(c shape.Column) bool { return table.Fold(c.Head) == table.Fold(key) }) &&
 			(!strings.HasPrefix(key, "#") || key == "#") {
-			f.Odd = append(f.Odd, "no column of it is headed "+key)
+			f.Odd = append(f.Odd, "no column of it is headed "+visible.Line(key))
 		}
 	}
 	slices.Sort(f.Odd)
@@ -206,6 +260,14 @@ func (f *Found) say(im *draft.Importer) {
 	if f.Said.LeftOut {
 		im.Say(report.Note, "table left out", f.Place, f.Key.String(), "as was said")
 		return
+	}
+	if f.Joined() {
+		im.Say(report.Note, "table joined to the one above it", f.Place, f.Key.String(), "as was said")
+	} else if f.Said.GoesOn && f.Apart {
+		im.Say(report.Warn, "the recipe does not fit", f.Place, "its headings are other ones than those of the table above it",
+			"read by itself")
+	} else if f.Said.GoesOn {
+		im.Say(report.Warn, "the recipe does not fit", f.Place, "no table stands above it, to go on with", "read by itself")
 	}
 	for _, r := range f.dropped {
 		at := f.Place

@@ -80,6 +80,30 @@ Ton = "colour"
 	}
 }
 
+// A table is said to go on with the one above it: where there is none, that is told and the table is read by itself.
+func TestTableGoesOn(t *testing.T) {
+	const recipe = "[[table]]\nheadings = \"Pin | Signal | Colour\"\ngoes_on = true\n"
+	h, rep := said(t, recipe, "Pin,Signal,Colour\n1,Feed,red\n2,Ground,black\n")
+	if len(h.Wires) != 2 || !tells(rep, report.Warn, "no table stands above it") {
+		t.Errorf("%d wires: %v", len(h.Wires), rep.Findings)
+	}
+	h, rep = said(t, recipe, "Tail plug,,,\nPin,Signal,Colour,AWG\n7,Brake,grey,20\n8,Fog,green,20\n\n"+
+		"Page two,,,\nPin,Signal,Colour,\n9,Horn,blue,\n10,Lamp,white,\n")
+	if len(h.Terminations) != 1 || len(h.Wires) != 4 || !tells(rep, report.Note, "table joined to the one above it") ||
+		!tells(rep, report.Note, "Page two") {
+		t.Errorf("%d wires at %d connectors: %v", len(h.Wires), len(h.Terminations), rep.Findings)
+	}
+}
+
+// Tables whose columns stand otherwise are not made one: no heading becomes a wire, no colour a name.
+func TestTableGoesOnOtherwise(t *testing.T) {
+	const list = "Tail plug,,\nPin,Signal,Colour\n7,Brake,grey\n8,Fog,green\n\nPage two,,\nColour,Pin,Signal\nblue,9,Horn\nwhite,10,Lamp\n"
+	h, rep := said(t, "[[table]]\nheadings = \"Colour | Pin | Signal\"\ngoes_on = true\n", list)
+	if len(h.Wires) != 4 || len(h.Terminations) != 2 || !tells(rep, report.Warn, "its headings are other ones") {
+		t.Errorf("%d wires at %d connectors: %v", len(h.Wires), len(h.Terminations), rep.Findings)
+	}
+}
+
 // One table left out leaves the other; where all are, the error says so. Two tables with the same headings and titles
 // are told apart by their number.
 func TestTableLeftOut(t *testing.T) {

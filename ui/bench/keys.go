@@ -80,7 +80,7 @@ var keyTable = []binding{
 		on: func(_ *desk.Model, r *desk.Row) bool { return r != nil && r.Drop != nil },
 		do: func(m *desk.Model, r *desk.Row, _ words.Key) { r.Drop(m) }},
 	{keys: undoKeys, caps: 1, name: "Backspace", bar: "undo",
-		help: "undo (no limit). On read-only pages and in a run: back. While importing: undo the last column choice",
+		help: "undo (no limit). On read-only pages and in a run: back. While importing: undo the last choice",
 		do: func(m *desk.Model, _ *desk.Row, _ words.Key) {
 			switch here := m.Here(); {
 			case here.Backspace != nil:

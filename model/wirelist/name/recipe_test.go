@@ -47,9 +47,11 @@ func TestRecipeRefused(t *testing.T) {
 			"sheets_left_out, spec, spec_metric, table",
 		"table = 3":               "r: table: is no list of tables; allowed: [[table]], up to 1000 times",
 		"sheets_left_out = \"A\"": "r: sheets_left_out: A is no list; allowed: texts in brackets, [\"Spare\", \"Notes\"]",
+		"[[table]]\ntitle = \"P\\u001B1\"": "r: table 1, title: holds a control character (U+001B): \"P␛1\"; allowed: one line of text, " +
+			"without control characters, marks of writing direction and signs that take no room",
 		"[[table]]\nleft_out = 1": "r: table 1, left_out: 1 is neither; allowed: true, false",
 		"[[table]]\nnumber = 0":   "r: table 1, number: 0 is no number of a table; allowed: a whole number from 1 to 1000000",
-		"[[table]]\n[[table]]\nx = 1": "r: table 2, x: unknown key; allowed: columns, connector, heading_row, headings, left_out, " +
+		"[[table]]\n[[table]]\nx = 1": "r: table 2, x: unknown key; allowed: columns, connector, goes_on, heading_row, headings, left_out, " +
 			"no_headings, number, read_as, rows_left_out, sheet, title",
 		"connector = \"P1\\u001B[2J\"": "r: connector: holds a control character (U+001B): \"P1␛[2J\"; allowed: one line of text, " +
 			"without control characters, marks of writing direction and signs that take no room",
@@ -90,6 +92,7 @@ func TestRecipeRoundTrip(t *testing.T) {
 					Nth: rapid.IntRange(1, 3).Draw(t, "nth")},
 				Reading: word("", "both ends in a row"), Connector: word("", "P9"), Heading: word("", "Nr Ader"),
 				NoHeading: rapid.Bool().Draw(t, "none"), LeftOut: rapid.Bool().Draw(t, "out"),
+				GoesOn:  rapid.Bool().Draw(t, "on"),
 				Rows:    rapid.SliceOfN(rapid.SampledFrom([]string{"Spare", `a "b" \ c`}), 0, 2).Draw(t, "rows"),
 				Columns: rapid.MapOfN(rapid.StringMatching(`[^#\x00]{0,12}|#[1-9]`), rapid.SampledFrom(name.Fields()), 0, 3).Draw(t, "said"),
 			})

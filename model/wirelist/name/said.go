@@ -45,12 +45,14 @@ type TableSaid struct {
 	Heading   string           // the text of the row that is its headings; "" for the one that is found
 	NoHeading bool             // no row of it is headings
 	LeftOut   bool
+	GoesOn    bool     // it is one with the table above it on its sheet
 	Rows      []string // the texts of rows that are left out
 }
 
 // Nothing reports whether nothing is said.
 func (s TableSaid) Nothing() bool {
-	return len(s.Columns) == 0 && s.Reading == "" && s.Connector == "" && s.Heading == "" && !s.NoHeading && !s.LeftOut && len(s.Rows) == 0
+	return len(s.Columns) == 0 && s.Reading == "" && s.Connector == "" && s.Heading == "" && !s.NoHeading && !s.LeftOut && !s.GoesOn &&
+		len(s.Rows) == 0
 }
 
 // Clone is a copy that shares nothing.
@@ -167,6 +169,9 @@ func (r *Recipe) encodeTables(b *strings.Builder) {
 		}
 		if s.LeftOut {
 			b.WriteString("left_out = true\n")
+		}
+		if s.GoesOn {
+			b.WriteString("goes_on = true\n")
 		}
 		if len(s.Rows) > 0 {
 			fmt.Fprintf(b, "rows_left_out = %s\n", quoteList(s.Rows))

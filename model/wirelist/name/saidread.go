@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"contralay/model/visible"
 	"contralay/model/wirelist/table"
 )
 
@@ -53,15 +54,15 @@ func decodeTables(raw any, refuse refuser) ([]TableSaid, error) {
 			var err error
 			switch v := one[key]; key {
 			case "sheet":
-				s.Key.Sheet, err = oneOf[string](v, refuse, at)
+				s.Key.Sheet, err = shown(v, refuse, at)
 			case "title":
-				s.Key.Title, err = oneOf[string](v, refuse, at)
+				s.Key.Title, err = shown(v, refuse, at)
 			case "headings":
-				s.Key.Heads, err = oneOf[string](v, refuse, at)
+				s.Key.Heads, err = shown(v, refuse, at)
 			case "read_as":
-				s.Reading, err = oneOf[string](v, refuse, at)
+				s.Reading, err = shown(v, refuse, at)
 			case "heading_row":
-				s.Heading, err = oneOf[string](v, refuse, at)
+				s.Heading, err = shown(v, refuse, at)
 			case "connector":
 				s.Connector, err = oneLine(v, refuse, at)
 			case "number":
@@ -73,13 +74,15 @@ func decodeTables(raw any, refuse refuser) ([]TableSaid, error) {
 				s.NoHeading, err = yesOrNo(v, refuse, at)
 			case "left_out":
 				s.LeftOut, err = yesOrNo(v, refuse, at)
+			case "goes_on":
+				s.GoesOn, err = yesOrNo(v, refuse, at)
 			case "rows_left_out":
 				s.Rows, err = texts(v, refuse, at)
 			case "columns":
 				s.Columns, err = decodeColumns(v, refuse, at)
 			default:
 				err = refuse(at, "unknown key",
-					"columns, connector, heading_row, headings, left_out, no_headings, number, read_as, rows_left_out, sheet, title")
+					"columns, connector, goes_on, heading_row, headings, left_out, no_headings, number, read_as, rows_left_out, sheet, title")
 			}
 			if err != nil {
 				return nil, err
@@ -106,11 +109,22 @@ func texts(raw any, refuse refuser, key string) (out []string, err error) {
 		return nil, refuse(key, fmt.Sprintf("%v is no list", raw), `texts in brackets, ["Spare", "Notes"]`)
 	}
 	for _, one := range all {
-		s, err := oneOf[string](one, refuse, key)
+		s, err := shown(one, refuse, key)
 		if err != nil {
 			return nil, err
 		}
 		out = append(out, s)
 	}
 	return out, nil
+}
+
+// shown reads a text of a list that a report may show: lists are read without what it must not hold.
+func shown(raw any, refuse refuser, key string) (string, error) {
+	s, err := oneOf[string](raw, refuse, key)
+	if err == nil {
+		if says, allowed := visible.Fault(s, false); says != "" {
+			return "", refuse(key, says, allowed)
+		}
+	}
+	return s, err
 }

@@ -13,7 +13,6 @@ import (
 	"contralay/model/wirelist/table"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
-	"contralay/ui/draw"
 )
 
 // The rows of one table beside what each becomes.
@@ -22,18 +21,45 @@ import (
 type perRow struct {
 	wires map[table.Place][]int // of the harness
 	said  map[table.Place][]report.Finding
+	twice map[table.Place]bool // rows that two tables beside one another share
+}
+
+// ofTable are the wires of a row; where two tables share it, those whose cavity and name stand in the cells of one.
+func (p perRow) ofTable(in *importing, at table.Place, cells []string) []int {
+	all := p.wires[at]
+	if !p.twice[at] {
+		return all
+	}
+	return slices.DeleteFunc(slices.Clone(all), func(i int) bool {
+		w := in.H.Wires[i]
+		ends := func(end string) bool {
+			_, cavity, _ := strings.Cut(end, ":")
+			return cavity != "" && slices.Contains(cells, cavity)
+		}
+		named := w.Signal.V == "" || slices.Contains(cells, w.Signal.V)
+		return !named || !ends(w.From.V) && !ends(w.To.V)
+	})
 }
 
 // rowsOf looks up what each row of a list became.
 func rowsOf(in *importing) perRow {
-	p := perRow{wires: map[table.Place][]int{}, said: map[table.Place][]report.Finding{}}
+	p := perRow{wires: map[table.Place][]int{}, said: map[table.Place][]report.Finding{},
+		twice: map[table.Place]bool{}}
+	seen := map[table.Place]bool{}
+	for i := range in.Found {
+		for _, r := range in.Found[i].All {
+			at := table.Place{File: in.Found[i].Place.File, Sheet: in.Found[i].Place.Sheet, Row: r.Line}
+			seen[at], p.twice[at] = true, seen[at]
+		}
+	}
 	if in.Err != nil {
 		return p
 	}
 	for i := range in.H.Wires {
 		for _, at := range in.Rep.Rows[in.H.Wires[i].ID] {
-			at.Column = ""
-			p.wires[at] = append(p.wires[at], i)
+			if at.Column = ""; !slices.Contains(p.wires[at], i) {
+				p.wires[at] = append(p.wires[at], i)
+			}
 		}
 	}
 	for _, f := range in.Rep.Findings {
@@ -42,79 +68,6 @@ func rowsOf(in *importing) perRow {
 		p.said[at] = append(p.said[at], f)
 	}
 	return p
-}
-
-// layout is how wide each column of a table stands on the screen.
-type layout struct {
-	wide    []int // of the columns that have room
-	becomes int   // cells for what a row becomes
-	ascii   bool
-}
-
-// leadWide is the room of a row's number, before its cells.
-const leadWide = 6
-
-// layoutOf gives each column the room that it needs, and where there is too little, takes it off the widest. What has no room even so
-// stands in the row's detail.
-func layoutOf(f *wirelist.Found, w int, ascii bool) layout {
-	const most, least, looked = 18, 4, 200
-	l := layout{becomes: max(8, w/3), ascii: ascii}
-	room := w - leadWide - l.becomes
-	need := func(i int, text string) {
-		for len(l.wide) <= i {
-			l.wide = append(l.wide, least)
-		}
-		l.wide[i] = max(l.wide[i], min(most, draw.Width(text)))
-	}
-	for i, c := range f.Reading().Block.Cols {
-		need(i, string(c.Field))
-	}
-	for _, r := range f.All[:min(len(f.All), looked)] {
-		if !shape.IsText(r) {
-			for i, c := range r.Cells {
-				need(i, c)
-			}
-		}
-	}
-	total := func() (n int) {
-		for _, one := range l.wide {
-			n += one + 1
-		}
-		return n
-	}
-	for total() > room {
-		k := slices.Index(l.wide, slices.Max(l.wide))
-		if l.wide[k] > least {
-			l.wide[k]--
-		} else {
-			l.wide = l.wide[:len(l.wide)-1]
-		}
-		if len(l.wide) == 0 {
-			break
-		}
-	}
-	return l
-}
-
-// line sets cells in their columns, with what the row becomes behind them.
-func (l layout) line(lead string, cells []string, becomes string) string {
-	var b strings.Builder
-	b.WriteString(draw.Fit(lead, leadWide, l.ascii))
-	if text := slices.DeleteFunc(slices.Clone(cells), func(c string) bool { return c == "" }); len(text) == 1 && len(l.wide) > 1 {
-		room := 0 // a text alone takes the room of all
-		for _, wide := range l.wide {
-			room += wide + 1
-		}
-		return b.String() + draw.Fit(text[0], room-1, l.ascii) + " " + becomes
-	}
-	for i, wide := range l.wide {
-		c := ""
-		if i < len(cells) {
-			c = cells[i]
-		}
-		b.WriteString(draw.Fit(c, wide, l.ascii) + " ")
-	}
-	return b.String() + becomes
 }
 
 // drawn are the rows of the table that was shown last: a list has thousands, and a page is made at every key.
@@ -162,7 +115,7 @@ func listRow(in *importing, f *wirelist.Found, r table.Row, l layout, headed, ab
 	text := shape.RowText(r.Cells)
 	left := slices.Contains(f.Said.Rows, text)
 	said := in.rows.said[at]
-	becomes := becomesOf(in, in.rows.wires[at])
+	becomes := becomesOf(in, in.rows.ofTable(in, at, r.Cells))
 	switch {
 	case left || f.Said.LeftOut:
 		becomes = "left out"
@@ -176,7 +129,8 @@ func listRow(in *importing, f *wirelist.Found, r table.Row, l layout, headed, ab
 	row := desk.Row{Key: fmt.Sprintf("row %d", r.Line), Mark: markOf(said),
 		TextOf: func() string { return l.line(fmt.Sprint(r.Line), doubted(f, r, said), becomes) },
 		More: func() string {
-			all := []string{"row " + fmt.Sprint(r.Line) + ": " + strings.Join(r.Cells, " | ") + ": " + becomes}
+			all := []string{fmt.Sprintf("row %d: %s: %s", r.Line, strings.Join(slices.DeleteFunc(slices.Clone(r.Cells),
+				func(c string) bool { return c == "" }), " | "), becomes)}
 			for _, s := range said {
 				all = append(all, strings.TrimSuffix(s.Rule+": "+s.What, ": ")+"; "+s.Did)
 			}

@@ -1,6 +1,7 @@
 package lists_test
 
 import (
+	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -256,5 +257,54 @@ func TestRecipeKeptAndUsed(t *testing.T) {
 	files["bad.toml"] = "tables = 1"
 	if err := asked.Set(m, "bad.toml"); err == nil || len(lists.Taking(m).H.Wires) != before {
 		t.Errorf("a broken recipe was taken: %v", err)
+	}
+}
+
+// A table that a page break cut in two is one again, and parts again by Backspace.
+func TestTablesJoined(t *testing.T) {
+	m := listed(t, "P1.csv", "Plug,,\nPin,Signal,Colour\n1,Feed,red\n2,Ground,black\n\nPage two,,\nPin,Signal,Colour\n3,Lamp,white\n4,Horn,blue\n")
+	if n := len(lists.Taking(m).H.Terminations); n != 2 {
+		t.Fatalf("%d connectors", n)
+	}
+	openTable(t, m, 1)
+	onto(t, m, "joined")
+	benchtest.Press(m, "enter")
+	h := lists.Taking(m).H
+	if len(h.Terminations) != 1 || len(h.Wires) != 4 {
+		t.Fatalf("%d connectors, %d wires:\n%s", len(h.Terminations), len(h.Wires), benchtest.View(m))
+	}
+	if w, there := wireOf(m, h.Terminations[0].ID+":4"); !there || w.Signal.V != "Horn" {
+		t.Errorf("%+v", h.Wires)
+	}
+	if r := row(t, m, "row 8"); !strings.Contains(r.Line(), ":3") {
+		t.Errorf("%q", r.Line())
+	}
+	benchtest.Press(m, "backspace")
+	if n := len(lists.Taking(m).H.Terminations); n != 2 {
+		t.Errorf("%d connectors", n)
+	}
+	benchtest.Press(m, "esc")
+	openTable(t, m, 0)
+	for _, r := range m.Page(m.ListWidth()).Rows {
+		if r.Key == "joined" {
+			t.Error("the first table has none above it")
+		}
+	}
+}
+
+// Of two tables beside one another each shows what its own half of a row becomes, in the columns that hold something.
+func TestTablesBesideOneAnother(t *testing.T) {
+	data, err := os.ReadFile(benchtest.Path(t, "testdata/lists/kinds/21-side-by-side.xlsx"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	m := listed(t, "wheels.xlsx", string(data))
+	for n, own := range []string{":D0 ", ":D2 "} { // as the fourth row of the sheet has them
+		openTable(t, m, n)
+		r := row(t, m, "row 4").Line()
+		if strings.Count(r, ":") != 1 || !strings.Contains(r, own) {
+			t.Errorf("table %d: %q", n, r)
+		}
+		benchtest.Press(m, "esc")
 	}
 }

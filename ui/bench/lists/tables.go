@@ -32,7 +32,7 @@ func tableRows(m *desk.Model, in *importing, w int) (rows []desk.Row) {
 				break
 			}
 		}
-		rows = append(rows, tableRow(m, f, w))
+		rows = append(rows, tableRow(m, in, f, w))
 	}
 	for _, s := range sheets {
 		rows = append(rows, sheetRow(in, s))
@@ -64,7 +64,7 @@ func sheetRow(in *importing, sheet string) desk.Row {
 }
 
 // tableRow is one table: Enter opens it.
-func tableRow(m *desk.Model, f *wirelist.Found, w int) desk.Row {
+func tableRow(m *desk.Model, in *importing, f *wirelist.Found, w int) desk.Row {
 	key := f.Key.String()
 	name := f.Key.Heads
 	if name == "" {
@@ -74,7 +74,7 @@ func tableRow(m *desk.Model, f *wirelist.Found, w int) desk.Row {
 		name = f.Key.Title + ": " + name
 	}
 	first := readingRows(f)[0]
-	return desk.Row{Key: "table " + key, Text: fmt.Sprintf("  table %s  is  %s", draw.Fit(name, max(8, (w-14)/2), m.Cfg.ASCII), readAs(f)),
+	return desk.Row{Key: "table " + key, Mark: markOf(in.rows.said[f.Place]), Text: fmt.Sprintf("  table %s  is  %s", draw.Fit(name, max(8, (w-14)/2), m.Cfg.ASCII), readAs(f)),
 		Detail: "Enter opens it: rows, columns, connector. + reads it as the next best, . leaves it out",
 		Enter:  func(m *desk.Model) { m.Show(TableKind, key) }, Drop: func(m *desk.Model) { leaveOut(m, f) },
 		Steps: first.Steps, Step: first.Step}
