@@ -50,7 +50,8 @@ func (f *Found) Wires() bool { return !f.Said.LeftOut && !f.Loose && !f.Joined()
 func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
 	h := shape.Headings{Words: name.Vocabulary(), Recipe: recipe.OfColumns()}
 	for i, t := range withoutSheetColumns(&draft.Importer{}, tables) {
-		if t.Hidden || recipe.LeavesOut(t.Sheet) || slices.ContainsFunc(tables[:i], func(o table.Table) bool { return sameRows(o.Rows, t.Rows) }) {
+		if t.Hidden || recipe.LeavesOut(t.Sheet) ||
+			slices.ContainsFunc(tables[:i], func(o table.Table) bool { return sameRows(o.Rows, t.Rows) }) {
 			continue
 		}
 		found, _ := tablesIn(h, recipe, &t)

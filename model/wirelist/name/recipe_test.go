@@ -51,7 +51,8 @@ func TestRecipeRefused(t *testing.T) {
 			"without control characters, marks of writing direction and signs that take no room",
 		"[[table]]\nleft_out = 1": "r: table 1, left_out: 1 is neither; allowed: true, false",
 		"[[table]]\nnumber = 0":   "r: table 1, number: 0 is no number of a table; allowed: a whole number from 1 to 1000000",
-		"[[table]]\n[[table]]\nx = 1": "r: table 2, x: unknown key; allowed: columns, connector, goes_on, heading_row, headings, left_out, " +
+		"[[table]]\n[[table]]\nx = 1": "r: table 2, x: unknown key; allowed: columns, connector, goes_on, heading_row, headings, " +
+			"left_out, " +
 			"no_headings, number, read_as, rows_left_out, sheet, title",
 		"connector = \"P1\\u001B[2J\"": "r: connector: holds a control character (U+001B): \"P1␛[2J\"; allowed: one line of text, " +
 			"without control characters, marks of writing direction and signs that take no room",

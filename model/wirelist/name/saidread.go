@@ -82,7 +82,8 @@ func decodeTables(raw any, refuse refuser) ([]TableSaid, error) {
 				s.Columns, err = decodeColumns(v, refuse, at)
 			default:
 				err = refuse(at, "unknown key",
-					"columns, connector, goes_on, heading_row, headings, left_out, no_headings, number, read_as, rows_left_out, sheet, title")
+					"columns, connector, goes_on, heading_row, headings, left_out, no_headings, number, read_as, "+
+						"rows_left_out, sheet, title")
 			}
 			if err != nil {
 				return nil, err

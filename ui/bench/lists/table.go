@@ -187,8 +187,9 @@ func joinRow(f *wirelist.Found) desk.Row {
 		}
 		say(m, f, says, func(s *wirelistname.TableSaid) { s.GoesOn = !s.GoesOn })
 	}
-	return desk.Row{Key: "joined", Text: text, Detail: "Enter makes it one with the table above it on its sheet, or parts the two", Does: does,
-		Enter: turn, Step: func(m *desk.Model, _ int) { turn(m) }}
+	return desk.Row{Key: "joined", Text: text, Does: does,
+		Detail: "Enter makes it one with the table above it on its sheet, or parts the two",
+		Enter:  turn, Step: func(m *desk.Model, _ int) { turn(m) }}
 }
 
 // leaveOut leaves a table out, or takes it in again.

@@ -169,7 +169,7 @@ func TestConnectorByHand(t *testing.T) {
 		t.Errorf("%+v", w)
 	}
 	openTable(t, m, 0)
-	if err := row(t, m, "connector").Field.Set(m, "P\x1b9"); err == nil {
+	if err := row(t, m, "connector").Field.Set(m, "P\x079"); err == nil {
 		t.Error("a control character was taken")
 	}
 }
@@ -262,7 +262,8 @@ func TestRecipeKeptAndUsed(t *testing.T) {
 
 // A table that a page break cut in two is one again, and parts again by Backspace.
 func TestTablesJoined(t *testing.T) {
-	m := listed(t, "P1.csv", "Plug,,\nPin,Signal,Colour\n1,Feed,red\n2,Ground,black\n\nPage two,,\nPin,Signal,Colour\n3,Lamp,white\n4,Horn,blue\n")
+	m := listed(t, "P1.csv", "Plug,,\nPin,Signal,Colour\n1,Feed,red\n2,Ground,black\n\n"+
+		"Page two,,\nPin,Signal,Colour\n3,Lamp,white\n4,Horn,blue\n")
 	if n := len(lists.Taking(m).H.Terminations); n != 2 {
 		t.Fatalf("%d connectors", n)
 	}

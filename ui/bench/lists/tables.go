@@ -74,7 +74,8 @@ func tableRow(m *desk.Model, in *importing, f *wirelist.Found, w int) desk.Row {
 		name = f.Key.Title + ": " + name
 	}
 	first := readingRows(f)[0]
-	return desk.Row{Key: "table " + key, Mark: markOf(in.rows.said[f.Place]), Text: fmt.Sprintf("  table %s  is  %s", draw.Fit(name, max(8, (w-14)/2), m.Cfg.ASCII), readAs(f)),
+	return desk.Row{Key: "table " + key, Mark: markOf(in.rows.said[f.Place]),
+		Text:   fmt.Sprintf("  table %s  is  %s", draw.Fit(name, max(8, (w-14)/2), m.Cfg.ASCII), readAs(f)),
 		Detail: "Enter opens it: rows, columns, connector. + reads it as the next best, . leaves it out",
 		Enter:  func(m *desk.Model) { m.Show(TableKind, key) }, Drop: func(m *desk.Model) { leaveOut(m, f) },
 		Steps: first.Steps, Step: first.Step}
