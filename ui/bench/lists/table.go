@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/calc/query/why"
+	"contralay/model/catalogue"
 	"contralay/model/visible"
 	"contralay/model/wirelist"
 	wirelistname "contralay/model/wirelist/name"
@@ -105,7 +107,7 @@ func readingRows(f *wirelist.Found) []desk.Row {
 	if !f.Said.LeftOut && !f.Joined() {
 		text += share(f, f.Chosen)
 	}
-	now := desk.Row{Key: "reading", Text: text, Detail: ". leaves the table out. " + strings.Join(f.Reading().Because, ", "),
+	now := desk.Row{Key: "reading", Text: text, Detail: ". leaves the table out. " + strings.Join(f.Reading().Because, ", "), Why: shareWhy(f, f.Chosen),
 		Drop: func(m *desk.Model) { leaveOut(m, f) }, Steps: "next best", Step: func(m *desk.Model, by int) {
 			if n < 2 {
 				m.Refuse("there is no other way to read it. Say what its columns mean")
@@ -117,7 +119,7 @@ func readingRows(f *wirelist.Found) []desk.Row {
 	if n > 1 {
 		k := (f.Chosen + 1) % n
 		rows = append(rows, desk.Row{Key: "next reading", Text: "  or       " + f.Names[k] + share(f, k),
-			Detail: strings.Join(f.Readings[k].Because, ", "), Does: "reads it so", Enter: func(m *desk.Model) { choose(m, k) }})
+			Detail: strings.Join(f.Readings[k].Because, ", "), Why: shareWhy(f, k), Does: "reads it so", Enter: func(m *desk.Model) { choose(m, k) }})
 	}
 	return rows
 }
@@ -125,6 +127,19 @@ func readingRows(f *wirelist.Found) []desk.Row {
 // share is how much of a table a reading explains.
 func share(f *wirelist.Found, k int) string {
 	return fmt.Sprintf(", %.0f %%", 100*min(f.Readings[k].Score, 1))
+}
+
+// shareWhy says how that share is made.
+func shareWhy(f *wirelist.Found, k int) []desk.Reason {
+	return []desk.Reason{{Made: func() (why.Why, bool) {
+		says := "how well the cells fit what each column is taken for; a column that is only kept as text counts against it: " +
+			strings.Join(f.Readings[k].Because, ", ")
+		if !f.Readings[k].Wires {
+			says = "how plainly its headings say that it is no table of wires: a set figure for each kind of table"
+		}
+		return why.Stated("share of the table that is explained, read as "+f.Names[k], says, min(f.Readings[k].Score, 1), why.Percent,
+			catalogue.Origin{Source: "weights of this program", Standing: catalogue.Practice}), true
+	}}}
 }
 
 // connectorRow names the connector whose cavities the table lists; without a key where its rows name it.
