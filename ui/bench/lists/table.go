@@ -107,7 +107,8 @@ func readingRows(f *wirelist.Found) []desk.Row {
 	if !f.Said.LeftOut && !f.Joined() {
 		text += share(f, f.Chosen)
 	}
-	now := desk.Row{Key: "reading", Text: text, Detail: ". leaves the table out. " + strings.Join(f.Reading().Because, ", "), Why: shareWhy(f, f.Chosen),
+	now := desk.Row{Key: "reading", Text: text, Detail: ". leaves the table out. " + strings.Join(f.Reading().Because, ", "),
+		Why:  shareWhy(f, f.Chosen),
 		Drop: func(m *desk.Model) { leaveOut(m, f) }, Steps: "next best", Step: func(m *desk.Model, by int) {
 			if n < 2 {
 				m.Refuse("there is no other way to read it. Say what its columns mean")
@@ -119,7 +120,8 @@ func readingRows(f *wirelist.Found) []desk.Row {
 	if n > 1 {
 		k := (f.Chosen + 1) % n
 		rows = append(rows, desk.Row{Key: "next reading", Text: "  or       " + f.Names[k] + share(f, k),
-			Detail: strings.Join(f.Readings[k].Because, ", "), Why: shareWhy(f, k), Does: "reads it so", Enter: func(m *desk.Model) { choose(m, k) }})
+			Detail: strings.Join(f.Readings[k].Because, ", "), Why: shareWhy(f, k), Does: "reads it so",
+			Enter: func(m *desk.Model) { choose(m, k) }})
 	}
 	return rows
 }
