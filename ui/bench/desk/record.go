@@ -46,17 +46,22 @@ func FileRows(m *Model) []Row {
 	if says == "" {
 		says = "name, number, revision, supply"
 	}
-	return []Row{
+	rows := []Row{
 		{Key: "harness", Text: "this harness: " + says, Detail: "Enter opens its name, number, revision, supply, units, note",
 			Enter: func(m *Model) { m.Show(KindRecord, RecordOf(head, "")) }},
 		{Key: "rules", Text: "rules of this shop", Detail: "Enter lists them, with the default of each and what it changes here",
 			Enter: func(m *Model) { m.Show(KindRecord, RecordOf(schema.At{{Table: "rules"}}, "")) }},
-		{Key: "drawing", Text: "drawing of the board", Detail: "Enter shows the harness as it lies on its board; + - turn a branch",
-			Enter: func(m *Model) { m.Show(KindDrawing, "") }},
-		{Key: "units", Text: fmt.Sprintf("units: %d", len(m.H.Units)), Detail: "Enter lists them: wires made up first and laid as one",
-			Enter: func(m *Model) { m.Show(KindRecords, RecordOf(nil, "")+"\x00unit") }},
-		{Key: "file", Text: "everything in the file: reels, parts, builds ...",
-			Detail: "Enter lists every table; each can be made and changed",
-			Enter:  func(m *Model) { m.Show(KindWholeFile, "") }},
 	}
+	if len(m.H.Branches) > 0 {
+		rows = append(rows, Row{Key: "drawing", Text: "drawing of the board", Enter: func(m *Model) { m.Show(KindDrawing, "") },
+			Detail: "Enter shows the harness as it lies on its board; + - turn a branch"})
+	}
+	if len(m.H.Wires) > 0 {
+		rows = append(rows, Row{Key: "units", Text: fmt.Sprintf("units: %d", len(m.H.Units)),
+			Detail: "Enter lists them: wires made up first and laid as one",
+			Enter:  func(m *Model) { m.Show(KindRecords, RecordOf(nil, "")+"\x00unit") }})
+	}
+	return append(rows, Row{Key: "file", Text: "everything in the file: reels, parts, builds ...",
+		Detail: "Enter lists every table; each can be made and changed",
+		Enter:  func(m *Model) { m.Show(KindWholeFile, "") }})
 }
