@@ -2,7 +2,7 @@ package bench
 
 import (
 	"contralay/ui/bench/board"
-	"contralay/ui/bench/board/work"
+	"contralay/ui/bench/board/runs"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/ends"
 	"contralay/ui/bench/flat"
@@ -110,15 +110,15 @@ var screens = []desk.Place{
 	{Kind: values.ItemsKind, Title: "list", Help: "more", Wide: true, Page: values.ItemsPage},
 
 	// board
-	{Kind: work.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: work.RunPage,
-		Backspace: work.RunBack, Leads: "back", Strip: work.Strip, Head: work.Head, NoPoints: true, Ticks: true},
-	{Kind: work.WhoKind, Help: "signing", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.WhoPage,
-		Head: work.Head},
-	{Kind: work.StepsKind, Help: "signing", Wide: true, Page: work.StepsPage, Head: work.Head, NoPoints: true,
+	{Kind: runs.RunKind, Title: "bench run", Help: "run", Wide: true, Safe: true, Unasked: true, Page: runs.RunPage,
+		Backspace: runs.RunBack, Leads: "back", Strip: runs.Strip, Head: runs.Head, NoPoints: true, Ticks: true},
+	{Kind: runs.WhoKind, Help: "signing", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: runs.WhoPage,
+		Head: runs.Head},
+	{Kind: runs.StepsKind, Help: "signing", Wide: true, Page: runs.StepsPage, Head: runs.Head, NoPoints: true,
 		Backspace: (*desk.Model).Back, Leads: "back"},
-	{Kind: work.SinceKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.SincePage, Head: work.Head},
-	{Kind: work.SinceOneKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: work.SinceOnePage,
-		Head: work.Head},
+	{Kind: runs.SinceKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: runs.SincePage, Head: runs.Head},
+	{Kind: runs.SinceOneKind, Help: "run", Wide: true, Safe: true, Unasked: true, Ticks: true, Page: runs.SinceOnePage,
+		Head: runs.Head},
 	{Kind: board.LearnedKind, Title: "measured", Help: "run", Wide: true, Page: board.LearnedPage},
 
 	// the drawing

@@ -5,7 +5,7 @@ import (
 	"fmt"
 	"strings"
 
-	"contralay/ui/bench/board/work"
+	"contralay/ui/bench/board/runs"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
@@ -20,7 +20,7 @@ func offerLeft(m *desk.Model, left []desk.Left, unread []desk.Unread) {
 	case len(left) > 0:
 		m.Open(leftScreen(left))
 	case m.Cfg.Run:
-		work.Run(m, m.Cfg.Serial)
+		runs.Run(m, m.Cfg.Serial)
 	}
 }
 
@@ -106,7 +106,7 @@ func leftScreen(left []desk.Left) desk.Screen {
 					}
 					m.Back()
 					if m.Cfg.Run {
-						work.Run(m, m.Cfg.Serial)
+						runs.Run(m, m.Cfg.Serial)
 					}
 					m.Tell(says)
 				}},

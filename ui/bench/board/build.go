@@ -9,7 +9,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
-	"contralay/ui/bench/board/work"
+	"contralay/ui/bench/board/runs"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
@@ -17,7 +17,7 @@ import (
 )
 
 // Step is the last step of a branch.
-const Step = work.Step
+const Step = runs.Step
 
 // BuildPage is the page to read before the build: what stops, what is unmeasured
 // or from memory, then the lay card and the cut list, and saving.
@@ -41,7 +41,7 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 		Detail: "Enter or P writes a page to print, and lists, in a folder beside the file",
 		Enter:  func(m *desk.Model) { Print(m) }})
 	p.Rows = append(p.Rows, m.Once("run row", func() []desk.Row {
-		rows := []desk.Row{revisionRow(m), work.RunRow(m)}
+		rows := []desk.Row{revisionRow(m), runs.RunRow(m)}
 		if r, any := learnedRow(m); any {
 			rows = append(rows, r)
 		}

@@ -1,4 +1,4 @@
-package work_test
+package runs_test
 
 import (
 	"regexp"
@@ -12,7 +12,7 @@ import (
 	"contralay/model/file"
 	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
-	"contralay/ui/bench/board/work"
+	"contralay/ui/bench/board/runs"
 	"contralay/ui/bench/desk"
 	"contralay/ui/paper"
 )
@@ -35,7 +35,7 @@ func written(t *testing.T, m *desk.Model) string {
 // like any change.
 func TestTickIsARecord(t *testing.T) {
 	m := runOf(t, "demo.toml", run.LayStep)
-	b := work.Build(m)
+	b := runs.Build(m)
 	if len(b.Done) != 0 {
 		t.Errorf("steps by key alone: %q", b.Done)
 	}
@@ -59,7 +59,7 @@ func TestTickIsARecord(t *testing.T) {
 		}
 	}
 	benchtest.Press(m, "+")
-	lay := work.Build(m).Steps[len(work.Build(m).Steps)-1]
+	lay := runs.Build(m).Steps[len(runs.Build(m).Steps)-1]
 	if len(lay.What.V.Members) == 0 || !lay.What.V.OverMM.Set {
 		t.Errorf("%+v", lay)
 	}
@@ -95,7 +95,7 @@ func changedRun(t *testing.T) *desk.Model {
 // was done before stays on record with the reason.
 func TestRunAsksWhatChanged(t *testing.T) {
 	m := changedRun(t)
-	if m.Top() != work.SinceKind {
+	if m.Top() != runs.SinceKind {
 		t.Fatalf("nothing is asked:\n%s", benchtest.View(m))
 	}
 	screen := benchtest.View(m)
@@ -111,10 +111,10 @@ func TestRunAsksWhatChanged(t *testing.T) {
 		t.Fatalf("two presses of Enter settled it: %s", m.Says)
 	}
 	benchtest.Press(m, "1", "4", "enter")
-	if m.Top() != work.SinceKind || m.Trouble {
+	if m.Top() != runs.SinceKind || m.Trouble {
 		t.Fatalf("after a name: %s\n%s", m.Says, benchtest.View(m))
 	}
-	b := work.Build(m)
+	b := runs.Build(m)
 	d := b.Apart[len(b.Apart)-1]
 	if d.At != "101" || d.By.V != "14" || d.On.V != "2026-05-11 16:40" || !strings.Contains(d.Says, "22 AWG white/brown, 990 mm is kept") {
 		t.Errorf("%+v", d)
@@ -124,25 +124,25 @@ func TestRunAsksWhatChanged(t *testing.T) {
 	}
 	written(t, m)
 	benchtest.GoTo(t, m, "@L1 is", "enter", "@do it again", "enter")
-	if work.Build(m).Did("cut 111") || !work.Build(m).Did("cut 102") {
-		t.Errorf("done: %q", work.Build(m).Keys())
+	if runs.Build(m).Did("cut 111") || !runs.Build(m).Did("cut 102") {
+		t.Errorf("done: %q", runs.Build(m).Keys())
 	}
-	undone := slices.IndexFunc(work.Build(m).Steps, func(s model.Ticked) bool { return s.Key == "cut 111" })
-	if s := work.Build(m).Steps[undone]; s.Undone.V != "L1 is 100 mm longer" || !s.What.Set {
+	undone := slices.IndexFunc(runs.Build(m).Steps, func(s model.Ticked) bool { return s.Key == "cut 111" })
+	if s := runs.Build(m).Steps[undone]; s.Undone.V != "L1 is 100 mm longer" || !s.What.Set {
 		t.Errorf("%+v", s)
 	}
 	benchtest.GoTo(t, m, "@The sheet is", "enter", "enter", "7", "enter")
-	if m.Top() != work.RunKind || work.Build(m).Revision.V != "D" {
+	if m.Top() != runs.RunKind || runs.Build(m).Revision.V != "D" {
 		t.Fatalf("all is settled, and it stands at:\n%s", benchtest.View(m))
 	}
-	s := work.RunSteps(m)[work.At(m)]
-	if screen := benchtest.View(m); s.Kind != run.CutStep || s.In(work.Build(m)) || !strings.Contains(screen, "111") {
+	s := runs.RunSteps(m)[runs.At(m)]
+	if screen := benchtest.View(m); s.Kind != run.CutStep || s.In(runs.Build(m)) || !strings.Contains(screen, "111") {
 		t.Errorf("it goes on with:\n%s", screen)
 	}
 	after := written(t, m)
 	m.Back()
 	begin(m, "")
-	if m.Top() != work.RunKind {
+	if m.Top() != runs.RunKind {
 		t.Errorf("asked again:\n%s", benchtest.View(m))
 	}
 	for m.H != before { // undone one by one
@@ -161,18 +161,18 @@ func TestRunAsksWhatChanged(t *testing.T) {
 func TestAllAtOnceOrLater(t *testing.T) {
 	m := changedRun(t)
 	benchtest.GoTo(t, m, "@decide later", "enter")
-	if m.Top() != work.RunKind || !strings.Contains(strings.Join(work.OpenPoints(m), "\n"), "not as the sheet: wire 101") {
-		t.Errorf("%q", work.OpenPoints(m))
+	if m.Top() != runs.RunKind || !strings.Contains(strings.Join(runs.OpenPoints(m), "\n"), "not as the sheet: wire 101") {
+		t.Errorf("%q", runs.OpenPoints(m))
 	}
-	for k, s := range work.RunSteps(m) { // a look back at what is done
+	for k, s := range runs.RunSteps(m) { // a look back at what is done
 		if slices.Contains(s.Marks(), "cut 101") || slices.Contains(s.Marks(), "cut 102") {
-			for work.At(m) > k {
+			for runs.At(m) > k {
 				benchtest.Press(m, "backspace")
 			}
 			if old := strings.Contains(benchtest.View(m), "DONE BEFORE THE SHEET CHANGED"); old != slices.Contains(s.Marks(), "cut 101") {
 				t.Errorf("step %s:\n%s", s.Key, benchtest.View(m))
 			}
-			for work.RunSteps(m)[work.At(m)].In(work.Build(m)) {
+			for runs.RunSteps(m)[runs.At(m)].In(runs.Build(m)) {
 				benchtest.Press(m, "enter")
 			}
 		}
@@ -181,7 +181,7 @@ func TestAllAtOnceOrLater(t *testing.T) {
 	begin(m, "")
 	was := m.H
 	benchtest.GoTo(t, m, "@keep all", "enter", "9", "enter")
-	if b := work.Build(m); m.Top() != work.RunKind || len(b.Apart) != 3 || b.Apart[2].By.V != "9" {
+	if b := runs.Build(m); m.Top() != runs.RunKind || len(b.Apart) != 3 || b.Apart[2].By.V != "9" {
 		t.Errorf("%+v", b.Apart)
 	}
 	m.Undo()
@@ -191,7 +191,7 @@ func TestAllAtOnceOrLater(t *testing.T) {
 	}
 	begin(m, "")
 	benchtest.GoTo(t, m, "@do all", "enter")
-	if b := work.Build(m); m.Top() != work.RunKind || b.Did("cut 101") || b.Did("cut 111") || b.Did("lay T1 2") || !b.Did("cut 102") {
+	if b := runs.Build(m); m.Top() != runs.RunKind || b.Did("cut 101") || b.Did("cut 111") || b.Did("lay T1 2") || !b.Did("cut 102") {
 		t.Errorf("%q", b.Keys())
 	}
 }
@@ -211,13 +211,13 @@ func TestDeviationsBelong(t *testing.T) {
 	}
 	to := func(kind run.StepKind) run.RunStep {
 		t.Helper()
-		goOn(t, m, func() bool { return work.RunSteps(m)[work.At(m)].Kind == kind })
-		return work.RunSteps(m)[work.At(m)]
+		goOn(t, m, func() bool { return runs.RunSteps(m)[runs.At(m)].Kind == kind })
+		return runs.RunSteps(m)[runs.At(m)]
 	}
-	for len(work.RunSteps(m)[work.At(m)].Cut.Wires) < 2 {
+	for len(runs.RunSteps(m)[runs.At(m)].Cut.Wires) < 2 {
 		benchtest.Press(m, "enter")
 	}
-	cut := work.RunSteps(m)[work.At(m)]
+	cut := runs.RunSteps(m)[runs.At(m)]
 	id := m.H.Wires[cut.Cut.Wires[1]].ID
 	benchtest.Press(m, "enter") // to its second wire
 	say("built differently", "blue, no other there")
@@ -226,7 +226,7 @@ func TestDeviationsBelong(t *testing.T) {
 	put := to(run.ThreadStep)
 	say("built differently", "reel end, 5 mm short")
 	want := []string{id, lay.Of + " centre", put.Of + " " + string(put.Put.What) + " " + put.Put.Part}
-	for k, d := range work.Build(m).Apart {
+	for k, d := range runs.Build(m).Apart {
 		if d.At != want[k] {
 			t.Errorf("it belongs to %q, want %q", d.At, want[k])
 		}
@@ -248,12 +248,12 @@ func TestDeviationsBelong(t *testing.T) {
 			t.Errorf("on paper: %q, want %q", text, want[k])
 		}
 	}
-	open := func() int { return strings.Count(strings.Join(work.OpenPoints(m), "\n"), "nobody has decided on") }
+	open := func() int { return strings.Count(strings.Join(runs.OpenPoints(m), "\n"), "nobody has decided on") }
 	if open() != 3 {
-		t.Errorf("%q", work.OpenPoints(m))
+		t.Errorf("%q", runs.OpenPoints(m))
 	}
 	benchtest.GoTo(t, m, "@differs at", "4", "enter")
-	if d := work.Build(m).Apart[2]; d.By.V != "4" || open() != 2 {
+	if d := runs.Build(m).Apart[2]; d.By.V != "4" || open() != 2 {
 		t.Errorf("%+v, %d open", d, open())
 	}
 	written(t, m)
@@ -263,8 +263,8 @@ func TestDeviationsBelong(t *testing.T) {
 func TestEndListsOpenPoints(t *testing.T) {
 	m := runOf(t, "example.toml", run.LayStep)
 	benchtest.Press(m, "5", "3", "enter", "esc")
-	goOn(t, m, func() bool { return work.At(m) == len(work.RunSteps(m)) })
-	first := work.RunSteps(m)[1] // behind the lot
+	goOn(t, m, func() bool { return runs.At(m) == len(runs.RunSteps(m)) })
+	first := runs.RunSteps(m)[1] // behind the lot
 	m.Change(m.H.EditBuild("1", func(b *model.Build) {
 		for _, mark := range first.Marks() {
 			b.Undo(mark, "crossed")
@@ -273,7 +273,7 @@ func TestEndListsOpenPoints(t *testing.T) {
 		b.Apart = append(b.Apart, model.Deviation{At: "T1", Says: "as an older file has it"})
 	}), "")
 	screen := benchtest.View(m)
-	open := strings.Join(work.OpenPoints(m), "\n")
+	open := strings.Join(runs.OpenPoints(m), "\n")
 	for _, want := range []string{"not done: cut", "out of tolerance: T1: Serial 1: layer 1 was measured at 9.90 mm",
 		"deviation that nobody has decided on, T1: as an older file has it",
 		"reading refused, and none taken since: 53 for the OD of T1 centre",
@@ -286,8 +286,8 @@ func TestEndListsOpenPoints(t *testing.T) {
 		t.Errorf("it says it is done:\n%s", screen)
 	}
 	benchtest.GoTo(t, m, "@not done: cut", "enter")
-	if work.RunSteps(m)[work.At(m)].Key != first.Key {
-		t.Errorf("Enter led to step %d", work.At(m))
+	if runs.RunSteps(m)[runs.At(m)].Key != first.Key {
+		t.Errorf("Enter led to step %d", runs.At(m))
 	}
 }
 
@@ -297,7 +297,7 @@ func TestOldRecordGoesOn(t *testing.T) {
 	m := benchtest.Open(t, "example.toml")
 	m.Cfg.Now = func() time.Time { return time.Date(2026, 5, 11, 16, 40, 0, 0, time.UTC) }
 	begin(m, "")
-	first := work.RunSteps(m)[1] // an older run asks for no lot
+	first := runs.RunSteps(m)[1] // an older run asks for no lot
 	m.Back()
 	m.Change(m.H.EditBuild("1", func(b *model.Build) {
 		b.Done, b.GoesBy, b.EachTest = first.Marks(), nil, model.Opt[bool]{}
@@ -307,27 +307,27 @@ func TestOldRecordGoesOn(t *testing.T) {
 		t.Fatalf("the test has no old file:\n%s", old)
 	}
 	begin(m, "")
-	if m.Top() != work.RunKind || work.At(m) != 1 {
-		t.Fatalf("it goes on at %d:\n%s", work.At(m), benchtest.View(m))
+	if m.Top() != runs.RunKind || runs.At(m) != 1 {
+		t.Fatalf("it goes on at %d:\n%s", runs.At(m), benchtest.View(m))
 	}
-	for range work.RunSteps(m)[1].Marks() {
+	for range runs.RunSteps(m)[1].Marks() {
 		benchtest.Press(m, "enter")
 	}
-	b := work.Build(m)
-	if !slices.Equal(b.Done, first.Marks()) || len(b.Steps) != len(work.RunSteps(m)[1].Marks()) {
+	b := runs.Build(m)
+	if !slices.Equal(b.Done, first.Marks()) || len(b.Steps) != len(runs.RunSteps(m)[1].Marks()) {
 		t.Errorf("by key %q, on record %d", b.Done, len(b.Steps))
 	}
 	if kept := written(t, m); !strings.HasPrefix(kept, old[:strings.Index(old, "done ")]) {
 		t.Error("what was there is written otherwise")
 	}
-	for work.At(m) > 0 {
+	for runs.At(m) > 0 {
 		benchtest.Press(m, "backspace")
 	}
 	for range first.Marks() {
 		benchtest.GoTo(t, m, "@take it back", "enter", "enter")
 		benchtest.Press(m, "backspace")
 	}
-	if b := work.Build(m); len(b.Done) != 0 || first.In(b) {
+	if b := runs.Build(m); len(b.Done) != 0 || first.In(b) {
 		t.Errorf("%+v", b)
 	}
 }

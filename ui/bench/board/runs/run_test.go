@@ -1,4 +1,4 @@
-package work_test
+package runs_test
 
 import (
 	"slices"
@@ -10,7 +10,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
-	"contralay/ui/bench/board/work"
+	"contralay/ui/bench/board/runs"
 	"contralay/ui/bench/desk"
 )
 
@@ -21,16 +21,16 @@ func runOf(t *testing.T, name string, kind run.StepKind) *desk.Model {
 	m.Cfg.Now = func() time.Time { return time.Date(2026, 5, 11, 16, 40, 0, 0, time.UTC) }
 	begin(m, "")
 	goOn(t, m, func() bool {
-		steps := work.RunSteps(m)
-		return work.At(m) < len(steps) && steps[work.At(m)].Kind == kind
+		steps := runs.RunSteps(m)
+		return runs.At(m) < len(steps) && steps[runs.At(m)].Kind == kind
 	})
 	return m
 }
 
 // begin opens the run of a serial; 5 works where that is asked.
 func begin(m *desk.Model, serial string) {
-	work.Run(m, serial)
-	if m.Top() == work.WhoKind {
+	runs.Run(m, serial)
+	if m.Top() == runs.WhoKind {
 		benchtest.Press(m, "5", "enter")
 	}
 }
@@ -39,19 +39,19 @@ func begin(m *desk.Model, serial string) {
 func toSign(t *testing.T, m *desk.Model) {
 	t.Helper()
 	goOn(t, m, func() bool {
-		at := work.At(m)
-		return work.RunSteps(m)[at].Kind == run.HoldStep && work.Piece(m) == len(work.Pieces(m, at))
+		at := runs.At(m)
+		return runs.RunSteps(m)[at].Kind == run.HoldStep && runs.Piece(m) == len(runs.Pieces(m, at))
 	})
 }
 
 // skilled is the keys of one who knows the work, for what is in hand: + where that will do, else the
 // least that is asked.
 func skilled(m *desk.Model) []string {
-	at, steps := work.At(m), work.RunSteps(m)
+	at, steps := runs.At(m), runs.RunSteps(m)
 	if at >= len(steps) {
 		return nil
 	}
-	all, k := work.Pieces(m, at), work.Piece(m)
+	all, k := runs.Pieces(m, at), runs.Piece(m)
 	switch s := steps[at]; {
 	case s.Kind == run.LotStep:
 		return []string{"4", "enter"}
@@ -82,24 +82,24 @@ func goOn(t *testing.T, m *desk.Model, there func() bool) {
 // A hold is passed by whoever signs, not by Enter, and what is signed carries day and hour.
 func TestHoldIsSigned(t *testing.T) {
 	m := runOf(t, "example.toml", run.HoldStep)
-	at := work.At(m)
+	at := runs.At(m)
 	benchtest.Press(m, "7", "enter") // a reading of the first net, and no signature
-	if len(work.Build(m).Signed) != 0 || work.At(m) != at {
+	if len(runs.Build(m).Signed) != 0 || runs.At(m) != at {
 		t.Fatalf("signed before anything was rung out: %s", m.Says)
 	}
 	benchtest.Press(m, "enter") // it rings
 	toSign(t, m)
 	benchtest.Press(m, "enter")
 	benchtest.Press(m, "enter")
-	if work.At(m) != at || !m.Trouble {
+	if runs.At(m) != at || !m.Trouble {
 		t.Fatalf("passed without a name: %s", m.Says)
 	}
 	benchtest.Press(m, "1")
 	benchtest.Press(m, "4")
 	benchtest.Press(m, "enter")
-	b := work.Build(m)
-	if work.At(m) != at+1 || len(b.Signed) != 1 || b.Signed[0].By != "14" || b.Signed[0].At.V != "2026-05-11 16:40" {
-		t.Errorf("at %d, %+v", work.At(m), b.Signed)
+	b := runs.Build(m)
+	if runs.At(m) != at+1 || len(b.Signed) != 1 || b.Signed[0].By != "14" || b.Signed[0].At.V != "2026-05-11 16:40" {
+		t.Errorf("at %d, %+v", runs.At(m), b.Signed)
 	}
 	// Back, and it is still signed; not done after all takes the signature off.
 	benchtest.Press(m, "backspace")
@@ -107,7 +107,7 @@ func TestHoldIsSigned(t *testing.T) {
 		t.Errorf("a look back:\n%s", benchtest.View(m))
 	}
 	benchtest.GoTo(t, m, "@not done after all", "enter", "enter")
-	if b := work.Build(m); len(b.Signed) != 0 || b.Did(run.HoldBare) {
+	if b := runs.Build(m); len(b.Signed) != 0 || b.Did(run.HoldBare) {
 		t.Errorf("%+v", b)
 	}
 }
@@ -121,13 +121,13 @@ func TestSerials(t *testing.T) {
 	h := m.H
 	m.Back()
 	begin(m, "2")
-	if len(m.H.Builds) != 2 || m.H.Builds[0].Serial != "1" || len(m.H.Builds[0].Readings) != 1 || work.At(m) != 0 {
-		t.Errorf("%+v, at %d", m.H.Builds, work.At(m))
+	if len(m.H.Builds) != 2 || m.H.Builds[0].Serial != "1" || len(m.H.Builds[0].Readings) != 1 || runs.At(m) != 0 {
+		t.Errorf("%+v, at %d", m.H.Builds, runs.At(m))
 	}
 	m.Back()
 	begin(m, "1")
-	if work.RunSteps(m)[work.At(m)].Kind != run.LayStep || len(m.H.Builds) != 2 {
-		t.Errorf("serial 1 goes on at %d", work.At(m))
+	if runs.RunSteps(m)[runs.At(m)].Kind != run.LayStep || len(m.H.Builds) != 2 {
+		t.Errorf("serial 1 goes on at %d", runs.At(m))
 	}
 	if len(h.Branches) != len(m.H.Branches) {
 		t.Error("a run changed the harness")
@@ -139,11 +139,11 @@ func TestSerials(t *testing.T) {
 // is gone on from only when that is asked twice.
 func TestReadingsAreSure(t *testing.T) {
 	m := runOf(t, "example.toml", run.LayStep)
-	goOn(t, m, func() bool { return work.RunSteps(m)[work.At(m)].Layer == 1 })
-	s := work.RunSteps(m)[work.At(m)]
-	l, _ := work.LayerAt(m, s)
+	goOn(t, m, func() bool { return runs.RunSteps(m)[runs.At(m)].Layer == 1 })
+	s := runs.RunSteps(m)[runs.At(m)]
+	l, _ := runs.LayerAt(m, s)
 	read := func() []unit.Millimetre {
-		if r := work.Build(m).ReadingOf(s.Of, s.Layer); r != nil {
+		if r := runs.Build(m).ReadingOf(s.Of, s.Layer); r != nil {
 			return r.OverMM
 		}
 		return nil
@@ -163,7 +163,7 @@ func TestReadingsAreSure(t *testing.T) {
 		}
 		benchtest.Press(m, "esc")
 	}
-	if open := strings.Join(work.OpenPoints(m), "\n"); !strings.Contains(open,
+	if open := strings.Join(runs.OpenPoints(m), "\n"); !strings.Contains(open,
 		"reading refused, and none taken since: -5.4 for the OD of T1 layer 1") {
 		t.Errorf("the end does not name it:\n%s", open)
 	}
@@ -177,21 +177,21 @@ func TestReadingsAreSure(t *testing.T) {
 	if got := read(); len(got) != 1 || got[0] != 8 {
 		t.Fatalf("8 was not taken: %v, %s", got, m.Says)
 	}
-	if open := strings.Join(work.OpenPoints(m), "\n"); strings.Contains(open, "refused") {
+	if open := strings.Join(runs.OpenPoints(m), "\n"); strings.Contains(open, "refused") {
 		t.Errorf("a good one was taken since:\n%s", open)
 	}
-	at := work.At(m)
+	at := runs.At(m)
 	for range m.Sheet.Branches[m.Branch].Layers[s.Layer].Members { // it is laid; then it is measured
 		benchtest.Press(m, "enter")
 	}
 	for _, key := range []string{"enter", "+"} {
-		if benchtest.Press(m, key); work.At(m) != at || !m.Trouble {
+		if benchtest.Press(m, key); runs.At(m) != at || !m.Trouble {
 			t.Errorf("%s went on from what is out of tolerance: %s", key, m.Says)
 		}
 		benchtest.Press(m, "8.1", "enter") // a reading more is asked about once more
 	}
 	benchtest.Press(m, "enter", "enter")
-	if work.At(m) != at+1 {
+	if runs.At(m) != at+1 {
 		t.Errorf("asked twice, and it stays: %s", m.Says)
 	}
 	warned := false
@@ -205,7 +205,7 @@ func TestReadingsAreSure(t *testing.T) {
 	h := m.H
 	benchtest.Press(m, "esc")
 	benchtest.Press(m, "1")
-	if m.Step != work.Step || m.Entry != nil && m.Entry.Number || m.H != h {
+	if m.Step != runs.Step || m.Entry != nil && m.Entry.Number || m.H != h {
 		t.Errorf("after Esc: step %v, entry %+v", m.Step, m.Entry)
 	}
 }
@@ -215,29 +215,29 @@ func TestReadingsAreSure(t *testing.T) {
 // first and leaves the hand where it is.
 func TestStepInHandStays(t *testing.T) {
 	m := runOf(t, "demo.toml", run.LayStep)
-	hand, at := work.RunSteps(m)[work.At(m)].Key, work.At(m)
+	hand, at := runs.RunSteps(m)[runs.At(m)].Key, runs.At(m)
 	var lengths []string
-	for _, s := range work.RunSteps(m)[:at] {
+	for _, s := range runs.RunSteps(m)[:at] {
 		lengths = append(lengths, s.Key)
 	}
 	m.Change(m.H.SetReel("AS22759/32", "22", 1.35), "measured")
 	var now []string
-	for _, s := range work.RunSteps(m)[:work.At(m)] {
+	for _, s := range runs.RunSteps(m)[:runs.At(m)] {
 		now = append(now, s.Key)
-		if s.Kind == run.CutStep && !s.In(work.Build(m)) {
+		if s.Kind == run.CutStep && !s.In(runs.Build(m)) {
 			t.Errorf("%s is to be cut again", s.Key)
 		}
 	}
 	if slices.Equal(lengths, now) {
 		t.Fatal("no length changed: the test shows nothing")
 	}
-	if got := work.RunSteps(m)[work.At(m)].Key; got != hand {
+	if got := runs.RunSteps(m)[runs.At(m)].Key; got != hand {
 		t.Errorf("in hand %s, was %s", got, hand)
 	}
-	stops := work.RunSteps(m)[0].Key == run.HoldStops
+	stops := runs.RunSteps(m)[0].Key == run.HoldStops
 	m.Back()
 	begin(m, "")
-	if k := work.RunSteps(m)[work.At(m)]; !stops && k.Key != hand || stops && k.Key != run.HoldStops {
+	if k := runs.RunSteps(m)[runs.At(m)]; !stops && k.Key != hand || stops && k.Key != run.HoldStops {
 		t.Errorf("gone on with %s, was %s", k.Key, hand)
 	}
 }

@@ -1,4 +1,4 @@
-package work
+package runs
 
 import (
 	"fmt"
@@ -9,7 +9,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
-	"contralay/ui/bench/board/work/say"
+	"contralay/ui/bench/board/runs/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"

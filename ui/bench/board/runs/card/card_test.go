@@ -5,7 +5,7 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/ui/bench/board/work/card"
+	"contralay/ui/bench/board/runs/card"
 	"contralay/ui/bench/kit"
 	"contralay/ui/draw"
 )

@@ -1,4 +1,4 @@
-package work_test
+package runs_test
 
 import (
 	"strings"
@@ -6,7 +6,7 @@ import (
 
 	"contralay/calc/query/run"
 	"contralay/ui/bench/benchtest"
-	"contralay/ui/bench/board/work"
+	"contralay/ui/bench/board/runs"
 )
 
 // The step before layer 1 says what is wound to what, takes what is measured before and after
@@ -20,7 +20,7 @@ func TestBuildUpStep(t *testing.T) {
 		t.Errorf("3.0 before the tape:\n%s", v)
 	}
 	benchtest.Press(m, "enter")
-	if s := work.RunSteps(m)[work.At(m)]; s.Kind != run.BuildUpStep {
+	if s := runs.RunSteps(m)[runs.At(m)]; s.Kind != run.BuildUpStep {
 		t.Fatalf("after the centre comes %s", s.Key)
 	}
 	if v := benchtest.View(m); !strings.Contains(v, "K1 built up to 4.0 with 1.00 mm of PTFE tape") ||
@@ -34,10 +34,10 @@ func TestBuildUpStep(t *testing.T) {
 		t.Errorf("3.6 after it:\n%s", v)
 	}
 	benchtest.Press(m, "enter")
-	if s := work.RunSteps(m)[work.At(m)]; s.Kind != run.BuildUpStep || !m.Trouble {
+	if s := runs.RunSteps(m)[runs.At(m)]; s.Kind != run.BuildUpStep || !m.Trouble {
 		t.Errorf("Enter went on at once, to %s", s.Key)
 	}
-	r := work.Build(m).ReadingOf("T1", 0)
+	r := runs.Build(m).ReadingOf("T1", 0)
 	if r == nil || len(r.BareMM) != 1 || len(r.OverMM) != 1 || r.BareMM[0] != 3 || r.OverMM[0] != 3.6 {
 		t.Errorf("kept: %+v", r)
 	}

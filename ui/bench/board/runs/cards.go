@@ -1,4 +1,4 @@
-package work
+package runs
 
 import (
 	"fmt"
@@ -11,8 +11,8 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
-	"contralay/ui/bench/board/work/card"
-	"contralay/ui/bench/board/work/say"
+	"contralay/ui/bench/board/runs/card"
+	"contralay/ui/bench/board/runs/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/paper"
 )

@@ -1,4 +1,4 @@
-package work_test
+package runs_test
 
 import (
 	"strings"
@@ -8,7 +8,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/model/catalogue"
 	"contralay/ui/bench/benchtest"
-	"contralay/ui/bench/board/work"
+	"contralay/ui/bench/board/runs"
 	"contralay/ui/bench/desk"
 	"contralay/ui/paper"
 )
@@ -27,46 +27,46 @@ func shop(t *testing.T) *desk.Model {
 // than who built, of somebody who may inspect.
 func TestWhoWorksAndWhoInspects(t *testing.T) {
 	m := shop(t)
-	work.Run(m, "")
-	if v := benchtest.View(m); m.Top() != work.WhoKind || !strings.Contains(v, "7  A. Builder") ||
+	runs.Run(m, "")
+	if v := benchtest.View(m); m.Top() != runs.WhoKind || !strings.Contains(v, "7  A. Builder") ||
 		!strings.Contains(v, "14  B. Inspector") {
 		t.Fatalf("who works is not asked:\n%s", v)
 	}
 	benchtest.Press(m, "9", "enter")
-	if m.Top() != work.WhoKind || !m.Trouble || !strings.Contains(m.Says, "9 is not in the shop's list. In it: 7 A. Builder") {
+	if m.Top() != runs.WhoKind || !m.Trouble || !strings.Contains(m.Says, "9 is not in the shop's list. In it: 7 A. Builder") {
 		t.Fatalf("somebody else works: %s", m.Says)
 	}
 	benchtest.Press(m, "esc", "down", "down", "enter")
-	if m.Top() != work.RunKind || m.Says != "14  B. Inspector works" {
+	if m.Top() != runs.RunKind || m.Says != "14  B. Inspector works" {
 		t.Fatalf("by the arrows: %s\n%s", m.Says, benchtest.View(m))
 	}
 	benchtest.GoTo(t, m, "@who works", "enter", "7", "enter") // no: it is another
 	toSign(t, m)
-	for _, s := range work.Build(m).Steps { // all by 7, tests too
+	for _, s := range runs.Build(m).Steps { // all by 7, tests too
 		if s.By.V != "7" || s.At.V != "2026-05-11 16:40" {
 			t.Fatalf("%+v", s)
 		}
 	}
-	at := work.At(m)
+	at := runs.At(m)
 	for who, says := range map[string]string{"7": "7  A. Builder may not inspect", "8": "Who may: 14  B. Inspector",
 		"3": "is not in the shop's list", "": "needs a signature"} {
 		keys := []string{"enter", "enter", "esc"}
 		if who != "" {
 			keys = []string{who, "enter"}
 		}
-		if benchtest.Press(m, keys[:2]...); work.At(m) != at || !m.Trouble || !strings.Contains(m.Says, says) {
+		if benchtest.Press(m, keys[:2]...); runs.At(m) != at || !m.Trouble || !strings.Contains(m.Says, says) {
 			t.Errorf("signed by %q: %s", who, m.Says)
 		}
 		benchtest.Press(m, "esc")
 	}
 	benchtest.Press(m, "1", "4", "enter")
-	b := work.Build(m)
-	if work.At(m) != at+1 || b.Signed[0].By != "14" || b.TickOf(run.HoldBare).By.V != "14" || len(b.Apart) != 0 {
+	b := runs.Build(m)
+	if runs.At(m) != at+1 || b.Signed[0].By != "14" || b.TickOf(run.HoldBare).By.V != "14" || len(b.Apart) != 0 {
 		t.Errorf("%+v, %+v", b.Signed, b.Apart)
 	}
 	m.Back()
-	work.Run(m, "") // it is known who works
-	if m.Top() != work.RunKind {
+	runs.Run(m, "") // it is known who works
+	if m.Top() != runs.RunKind {
 		t.Errorf("asked again:\n%s", benchtest.View(m))
 	}
 }
@@ -76,15 +76,15 @@ func TestWhoWorksAndWhoInspects(t *testing.T) {
 func TestOneWhoWorksAlone(t *testing.T) {
 	m := runOf(t, "example.toml", run.HoldStep)
 	toSign(t, m)
-	at := work.At(m)
+	at := runs.At(m)
 	benchtest.Press(m, "5", "enter")
-	if work.At(m) != at || !m.Trouble || !strings.Contains(m.Says, "5 has built it, and may not inspect it") {
+	if runs.At(m) != at || !m.Trouble || !strings.Contains(m.Says, "5 has built it, and may not inspect it") {
 		t.Fatalf("who built it has inspected it: %s", m.Says)
 	}
 	benchtest.Press(m, "esc")
 	benchtest.GoTo(t, m, "@I work alone: sign as 5", "enter")
-	b := work.Build(m)
-	if work.At(m) != at+1 || len(b.Signed) != 1 || len(b.Apart) != 1 || b.Apart[0].By.V != "5" || b.Apart[0].Step.V != run.HoldBare ||
+	b := runs.Build(m)
+	if runs.At(m) != at+1 || len(b.Signed) != 1 || len(b.Apart) != 1 || b.Apart[0].By.V != "5" || b.Apart[0].Step.V != run.HoldBare ||
 		!strings.Contains(b.Apart[0].Says, "inspected by the one who built it") {
 		t.Fatalf("%+v, %+v: %s", b.Signed, b.Apart, m.Says)
 	}
@@ -95,7 +95,7 @@ func TestOneWhoWorksAlone(t *testing.T) {
 	}
 	benchtest.Press(m, "backspace")
 	benchtest.GoTo(t, m, "@not done after all", "enter", "@damaged", "enter")
-	if b := work.Build(m); len(b.Signed) != 0 || len(b.Apart) != 0 || b.Did(run.HoldBare) {
+	if b := runs.Build(m); len(b.Signed) != 0 || len(b.Apart) != 0 || b.Did(run.HoldBare) {
 		t.Errorf("taken back: %+v", b)
 	}
 }
@@ -104,7 +104,7 @@ func TestOneWhoWorksAlone(t *testing.T) {
 // number, and taken back with a reason. Going somewhere ticks nothing.
 func TestListOfSteps(t *testing.T) {
 	m := runOf(t, "example.toml", run.LayStep)
-	at := work.At(m)
+	at := runs.At(m)
 	before := m.H
 	benchtest.GoTo(t, m, "@all steps: ", "enter")
 	rows := func() string {
@@ -118,7 +118,7 @@ func TestListOfSteps(t *testing.T) {
 		!strings.Contains(text, "hold: ring out bare") {
 		t.Errorf("the list:\n%s", text)
 	}
-	if p := m.Page(m.ListWidth()); p.Rows[m.At(p)].Key != "step "+work.RunSteps(m)[at].Key {
+	if p := m.Page(m.ListWidth()); p.Rows[m.At(p)].Key != "step "+runs.RunSteps(m)[at].Key {
 		t.Errorf("it does not stand on the step in hand: %+v", p.Rows[m.At(p)].Key)
 	}
 	benchtest.GoTo(t, m, "@show", "+")
@@ -134,29 +134,29 @@ func TestListOfSteps(t *testing.T) {
 		t.Errorf("one kind:\n%s", text)
 	}
 	benchtest.GoTo(t, m, "@shrink ", "enter")
-	if s := work.RunSteps(m)[work.At(m)]; m.Top() != work.RunKind || s.Kind != run.ShrinkStep || m.H != before {
+	if s := runs.RunSteps(m)[runs.At(m)]; m.Top() != runs.RunKind || s.Kind != run.ShrinkStep || m.H != before {
 		t.Fatalf("gone to %s on %s", s.Key, m.Top())
 	}
 	benchtest.GoTo(t, m, "@all steps: ", "2", "enter")
-	if work.At(m) != 1 || m.H != before {
-		t.Errorf("gone to step %d: %s", work.At(m)+1, m.Says)
+	if runs.At(m) != 1 || m.H != before {
+		t.Errorf("gone to step %d: %s", runs.At(m)+1, m.Says)
 	}
 	for _, bad := range []string{"0", "999", "1.5"} {
 		benchtest.GoTo(t, m, "@all steps: ", bad, "enter")
-		if work.At(m) != 1 || !m.Trouble {
+		if runs.At(m) != 1 || !m.Trouble {
 			t.Errorf("gone to step %s", bad)
 		}
 		benchtest.Press(m, "esc")
 	}
 	benchtest.GoTo(t, m, "@all steps: ", "enter", "@the end", "enter")
-	if work.At(m) != len(work.RunSteps(m)) || m.H != before || !strings.Contains(benchtest.View(m), "are not done") {
+	if runs.At(m) != len(runs.RunSteps(m)) || m.H != before || !strings.Contains(benchtest.View(m), "are not done") {
 		t.Errorf("the end:\n%s", benchtest.View(m))
 	}
 	benchtest.GoTo(t, m, "@not done: ", "enter")
-	first := work.RunSteps(m)[1]
+	first := runs.RunSteps(m)[1]
 	benchtest.GoTo(t, m, "@all steps: ", "enter", "@show", "+", "@  cut ", ".", "@wrong length", "enter")
-	b := work.Build(m)
-	if first.In(b) || b.Steps[1].Undone.V != "wrong length" || m.Top() != work.StepsKind {
+	b := runs.Build(m)
+	if first.In(b) || b.Steps[1].Undone.V != "wrong length" || m.Top() != runs.StepsKind {
 		t.Errorf("taken back on %s: %+v", m.Top(), b.Steps[0])
 	}
 	written(t, m)

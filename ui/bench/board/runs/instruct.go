@@ -1,12 +1,12 @@
-package work
+package runs
 
 import (
 	"fmt"
 
 	"contralay/calc/query/run"
 	"contralay/model/unit"
-	"contralay/ui/bench/board/work/card"
-	"contralay/ui/bench/board/work/say"
+	"contralay/ui/bench/board/runs/card"
+	"contralay/ui/bench/board/runs/say"
 	"contralay/ui/bench/desk"
 )
 

@@ -1,4 +1,4 @@
-package work_test
+package runs_test
 
 import (
 	"fmt"
@@ -9,7 +9,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/model"
 	"contralay/ui/bench/benchtest"
-	"contralay/ui/bench/board/work"
+	"contralay/ui/bench/board/runs"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 )
@@ -23,9 +23,9 @@ func TestNumberIsLarge(t *testing.T) {
 		m.ShownOn(m.Cfg.Palette, ascii)
 		for _, size := range [][2]int{{80, 24}, {40, 12}} {
 			benchtest.Size(m, size[0], size[1])
-			for at, s := range work.RunSteps(m) {
-				for k, p := range work.Pieces(m, at) {
-					work.Stand(m, at, k)
+			for at, s := range runs.RunSteps(m) {
+				for k, p := range runs.Pieces(m, at) {
+					runs.Stand(m, at, k)
 					kinds[s.Kind]++
 					w, is := m.Sheet.Index.Wire[p.ID]
 					if !is || p.Check.Kind > run.Rings {
@@ -74,16 +74,16 @@ func stacked(screen string, want []string) bool {
 func TestGroupsOfTheSkilled(t *testing.T) {
 	m := runOf(t, "demo.toml", run.CutStep)
 	keys := 0
-	for n := 0; work.At(m) < len(work.RunSteps(m)); n++ {
+	for n := 0; runs.At(m) < len(runs.RunSteps(m)); n++ {
 		if n > 400 {
 			t.Fatalf("it has no end:\n%s", benchtest.View(m))
 		}
-		steps, before, tests, at := work.RunSteps(m), work.Build(m).Keys(), len(work.Build(m).Tests), work.At(m)
+		steps, before, tests, at := runs.RunSteps(m), runs.Build(m).Keys(), len(runs.Build(m).Tests), runs.At(m)
 		all := skilled(m)
 		keys += len(all)
 		if all[0] != "+" {
 			was := m.H
-			if benchtest.Press(m, "+"); m.H != was || work.At(m) != at {
+			if benchtest.Press(m, "+"); m.H != was || runs.At(m) != at {
 				t.Fatalf("+ went past %s: %s", steps[at].Key, m.Says)
 			}
 			benchtest.Press(m, all...)
@@ -96,12 +96,12 @@ func TestGroupsOfTheSkilled(t *testing.T) {
 				groups = append(groups, group)
 			}
 		}
-		for _, key := range work.Build(m).Keys() {
+		for _, key := range runs.Build(m).Keys() {
 			if !slices.Contains(before, key) {
 				add(groupOf(t, m, steps, key))
 			}
 		}
-		for _, test := range work.Build(m).Tests[tests:] {
+		for _, test := range runs.Build(m).Tests[tests:] {
 			end, _, _ := strings.Cut(test.Net.V, ":")
 			if !strings.HasPrefix(test.Step.V, "pull ") { // its step is counted already
 				add(test.Step.V + end)
@@ -114,11 +114,11 @@ func TestGroupsOfTheSkilled(t *testing.T) {
 			t.Fatalf("%s ticked %q: %s", steps[at].Key, groups, m.Says)
 		}
 	}
-	t.Log(keys, "keys for", len(work.RunSteps(m)), "steps")
+	t.Log(keys, "keys for", len(runs.RunSteps(m)), "steps")
 	if keys > 260 {
 		t.Errorf("%d keys", keys)
 	}
-	if open := work.OpenPoints(m); strings.Contains(strings.Join(open, "\n"), "not done") {
+	if open := runs.OpenPoints(m); strings.Contains(strings.Join(open, "\n"), "not done") {
 		t.Error(open)
 	}
 }
@@ -145,11 +145,11 @@ func groupOf(t *testing.T, m *desk.Model, steps []run.RunStep, key string) strin
 // in hand. Nothing is ticked before the last is on and the layer was measured or gone past.
 func TestLeftInTheMiddleOfALayer(t *testing.T) {
 	m := runOf(t, "example.toml", run.LayStep)
-	goOn(t, m, func() bool { return len(work.Pieces(m, work.At(m))) > 5 })
-	at, s := work.At(m), work.RunSteps(m)[work.At(m)]
-	all := work.Pieces(m, at)
+	goOn(t, m, func() bool { return len(runs.Pieces(m, runs.At(m))) > 5 })
+	at, s := runs.At(m), runs.RunSteps(m)[runs.At(m)]
+	all := runs.Pieces(m, at)
 	benchtest.Press(m, "enter", "enter", "enter")
-	if b := work.Build(m); b.Did(s.Key) || !slices.Equal(b.SoFar(s.Key), []string{all[0].Key, all[1].Key, all[2].Key}) {
+	if b := runs.Build(m); b.Did(s.Key) || !slices.Equal(b.SoFar(s.Key), []string{all[0].Key, all[1].Key, all[2].Key}) {
 		t.Fatalf("%v of %v", b.SoFar(s.Key), all)
 	}
 	text := written(t, m)
@@ -158,25 +158,25 @@ func TestLeftInTheMiddleOfALayer(t *testing.T) {
 	}
 	n := benchtest.Typed(t, text) // another bench on that file
 	begin(n, "")
-	if work.At(n) != at || work.Piece(n) != 3 {
-		t.Fatalf("goes on at step %d, piece %d:\n%s", work.At(n), work.Piece(n), benchtest.View(n))
+	if runs.At(n) != at || runs.Piece(n) != 3 {
+		t.Fatalf("goes on at step %d, piece %d:\n%s", runs.At(n), runs.Piece(n), benchtest.View(n))
 	}
 	benchtest.Press(n, "backspace") // a look back, and on again: nothing is taken off, nothing twice
 	benchtest.Press(n, "enter")
 	benchtest.GoTo(t, n, "backspace", "@take it back", "enter", "enter")
-	if got := work.Build(n).SoFar(s.Key); !slices.Equal(got, []string{all[0].Key, all[1].Key}) {
+	if got := runs.Build(n).SoFar(s.Key); !slices.Equal(got, []string{all[0].Key, all[1].Key}) {
 		t.Errorf("one taken back: %v", got)
 	}
 	for range len(all) - 2 {
 		benchtest.Press(n, "enter")
 	}
-	if b := work.Build(n); b.Did(s.Key) || work.At(n) != at || !strings.Contains(benchtest.View(n), "Measure it") {
+	if b := runs.Build(n); b.Did(s.Key) || runs.At(n) != at || !strings.Contains(benchtest.View(n), "Measure it") {
 		t.Errorf("ticked before it was measured:\n%s", benchtest.View(n))
 	}
 	benchtest.Press(n, "enter")
-	b := work.Build(n)
-	if tick := b.TickOf(s.Key); !b.Did(s.Key) || len(tick.SoFar) != 0 || len(tick.What.V.Members) == 0 || work.At(n) != at+1 {
-		t.Errorf("%+v, at %d", tick, work.At(n))
+	b := runs.Build(n)
+	if tick := b.TickOf(s.Key); !b.Did(s.Key) || len(tick.SoFar) != 0 || len(tick.What.V.Members) == 0 || runs.At(n) != at+1 {
+		t.Errorf("%+v, at %d", tick, runs.At(n))
 	}
 }
 
@@ -184,18 +184,18 @@ func TestLeftInTheMiddleOfALayer(t *testing.T) {
 // differs, and doing it again takes off what is on.
 func TestLayerChangedWhileBegun(t *testing.T) {
 	m := runOf(t, "example.toml", run.LayStep)
-	goOn(t, m, func() bool { return len(work.Pieces(m, work.At(m))) > 5 })
-	s := work.RunSteps(m)[work.At(m)]
+	goOn(t, m, func() bool { return len(runs.Pieces(m, runs.At(m))) > 5 })
+	s := runs.RunSteps(m)[runs.At(m)]
 	benchtest.Press(m, "enter", "enter")
 	m.Back()
 	i := m.Sheet.Index.Branch[s.Of]
 	m.Change(m.H.EditBranch(i, func(b *model.Branch) { b.Layers[s.Layer].Fillers = model.Some(b.Layers[s.Layer].Fillers.V + 1) }), "")
 	begin(m, "")
-	if screen := benchtest.View(m); m.Top() != work.SinceKind || !strings.Contains(screen, "1 step to do again") {
+	if screen := benchtest.View(m); m.Top() != runs.SinceKind || !strings.Contains(screen, "1 step to do again") {
 		t.Fatalf("nothing is said:\n%s", screen)
 	}
 	benchtest.GoTo(t, m, "@T1 layer", "enter", "@do it again", "enter")
-	if got := work.Build(m).SoFar(s.Key); len(got) != 0 || m.Top() != work.RunKind || work.RunSteps(m)[work.At(m)].Key != s.Key {
+	if got := runs.Build(m).SoFar(s.Key); len(got) != 0 || m.Top() != runs.RunKind || runs.RunSteps(m)[runs.At(m)].Key != s.Key {
 		t.Errorf("on %v:\n%s", got, benchtest.View(m))
 	}
 }

@@ -1,4 +1,4 @@
-package work
+package runs
 
 import (
 	"fmt"
@@ -7,8 +7,8 @@ import (
 
 	"contralay/calc/query/run"
 	"contralay/model"
-	"contralay/ui/bench/board/work/card"
-	"contralay/ui/bench/board/work/say"
+	"contralay/ui/bench/board/runs/card"
+	"contralay/ui/bench/board/runs/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
 	"contralay/ui/paper"

@@ -1,4 +1,4 @@
-package work
+package runs
 
 import (
 	"fmt"
@@ -6,7 +6,7 @@ import (
 
 	"contralay/calc/query/run"
 	"contralay/model"
-	"contralay/ui/bench/board/work/say"
+	"contralay/ui/bench/board/runs/say"
 	"contralay/ui/bench/desk"
 )
 

@@ -1,4 +1,4 @@
-package work_test
+package runs_test
 
 import (
 	"slices"
@@ -10,37 +10,37 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/ui/bench/benchtest"
-	"contralay/ui/bench/board/work"
+	"contralay/ui/bench/board/runs"
 )
 
 // A net that does not ring is a hold of its own: neither Enter nor + goes past it, nothing is signed,
 // and it is mended by a test that passes. What was found first stays on record.
 func TestNetThatFailsIsAHold(t *testing.T) {
 	m := runOf(t, "example.toml", run.HoldStep)
-	at, first := work.At(m), work.Pieces(m, work.At(m))[0]
+	at, first := runs.At(m), runs.Pieces(m, runs.At(m))[0]
 	benchtest.GoTo(t, m, "@it does not ring", "enter")
-	if b := work.Build(m); !m.Trouble || work.Piece(m) != 0 || len(b.Tests) != 1 || b.Tests[0].Fault.V != "does not ring" ||
+	if b := runs.Build(m); !m.Trouble || runs.Piece(m) != 0 || len(b.Tests) != 1 || b.Tests[0].Fault.V != "does not ring" ||
 		!strings.Contains(benchtest.View(m), "OUT OF LIMITS: does not ring") {
 		t.Fatalf("%s: %+v", m.Says, b.Tests)
 	}
 	benchtest.Press(m, "+") // all others of this connector
-	if b := work.Build(m); len(b.Tests) < 3 || b.Tests[len(b.Tests)-1].Net.V == first.Key || work.At(m) != at {
+	if b := runs.Build(m); len(b.Tests) < 3 || b.Tests[len(b.Tests)-1].Net.V == first.Key || runs.At(m) != at {
 		t.Errorf("+ after a fault: %s", m.Says)
 	}
-	toSign1 := func() bool { return work.Piece(m) == len(work.Pieces(m, at)) }
-	for n := 0; n < 40 && work.At(m) == at && !toSign1() && work.Piece(m) != 0; n++ {
+	toSign1 := func() bool { return runs.Piece(m) == len(runs.Pieces(m, at)) }
+	for n := 0; n < 40 && runs.At(m) == at && !toSign1() && runs.Piece(m) != 0; n++ {
 		benchtest.Press(m, skilled(m)...)
 	}
-	if work.At(m) != at || toSign1() || work.Piece(m) != 0 { // it comes back to what has failed
+	if runs.At(m) != at || toSign1() || runs.Piece(m) != 0 { // it comes back to what has failed
 		t.Fatalf("it went past the net that failed:\n%s", benchtest.View(m))
 	}
 	benchtest.Press(m, ".", "0", "5", "enter") // mended
-	if b := work.Build(m); m.Trouble || b.Tests[len(b.Tests)-1].Ohm.V != 0.05 || b.Tests[0].Fault.V != "does not ring" {
+	if b := runs.Build(m); m.Trouble || b.Tests[len(b.Tests)-1].Ohm.V != 0.05 || b.Tests[0].Fault.V != "does not ring" {
 		t.Errorf("%s: %+v", m.Says, b.Tests)
 	}
 	toSign(t, m)
 	benchtest.Press(m, "7", "enter")
-	if work.At(m) != at+1 || len(work.Build(m).Signed) != 1 {
+	if runs.At(m) != at+1 || len(runs.Build(m).Signed) != 1 {
 		t.Errorf("mended, and not signed: %s", m.Says)
 	}
 	written(t, m)
@@ -50,34 +50,34 @@ func TestNetThatFailsIsAHold(t *testing.T) {
 // with a name has decided on it; then it is, and the deviation is on record.
 func TestNotDoneWhileOutOfLimits(t *testing.T) {
 	m := runOf(t, "example.toml", run.LayStep)
-	goOn(t, m, func() bool { return work.RunSteps(m)[work.At(m)].Layer == 1 })
-	lay := work.RunSteps(m)[work.At(m)].Key
+	goOn(t, m, func() bool { return runs.RunSteps(m)[runs.At(m)].Layer == 1 })
+	lay := runs.RunSteps(m)[runs.At(m)].Key
 	benchtest.Press(m, "8", "enter", "+", "+") // 8 mm where the sheet has 5.4, and on anyway
 	goOn(t, m, func() bool {
-		s := work.RunSteps(m)[work.At(m)]
-		return s.Key == run.HoldPinned && work.Piece(m) < len(work.Pieces(m, work.At(m))) &&
-			work.Pieces(m, work.At(m))[work.Piece(m)].Check.Kind == run.Isolated
+		s := runs.RunSteps(m)[runs.At(m)]
+		return s.Key == run.HoldPinned && runs.Piece(m) < len(runs.Pieces(m, runs.At(m))) &&
+			runs.Pieces(m, runs.At(m))[runs.Piece(m)].Check.Kind == run.Isolated
 	})
 	benchtest.Press(m, "3", "enter") // 3 Mohm of 100
 	if !m.Trouble || !strings.Contains(m.Says, "out of limits: read 3.000 Mohm, at least 100 Mohm") {
 		t.Fatalf("3 Mohm: %s", m.Says)
 	}
 	benchtest.GoTo(t, m, "@it stays so", "4", "enter")
-	d := work.Build(m).Apart
+	d := runs.Build(m).Apart
 	if len(d) != 1 || d[0].By.V != "4" || d[0].Step.V != run.HoldPinned || !strings.Contains(d[0].Says, "read 3.000 Mohm") {
 		t.Fatalf("%+v: %s", d, m.Says)
 	}
-	goOn(t, m, func() bool { return work.At(m) == len(work.RunSteps(m)) })
+	goOn(t, m, func() bool { return runs.At(m) == len(runs.RunSteps(m)) })
 	if v := benchtest.View(m); strings.Contains(v, "every step is done") || !strings.Contains(v, "1 reading is out of limits") {
 		t.Errorf("the end says:\n%s", v)
 	}
 	benchtest.GoTo(t, m, "@out of limits: T1 layer 1", "enter")
-	if s := work.RunSteps(m)[work.At(m)]; s.Key != lay {
+	if s := runs.RunSteps(m)[runs.At(m)]; s.Key != lay {
 		t.Fatalf("Enter led to %s", s.Key)
 	}
 	benchtest.GoTo(t, m, "@built differently", "enter", "tape under it", "enter", "@differs at", "4", "enter")
 	m.Unput()
-	for n := 0; n < 2000 && work.At(m) < len(work.RunSteps(m)); n++ {
+	for n := 0; n < 2000 && runs.At(m) < len(runs.RunSteps(m)); n++ {
 		benchtest.Press(m, "enter")
 	}
 	if v := benchtest.View(m); !strings.Contains(v, "every step is done") {
@@ -91,7 +91,7 @@ func TestLots(t *testing.T) {
 	m := benchtest.Open(t, "example.toml")
 	m.Cfg.Now = func() time.Time { return time.Date(2026, 5, 11, 16, 40, 0, 0, time.UTC) }
 	begin(m, "1")
-	if s := work.RunSteps(m)[0]; s.Kind != run.LotStep || work.At(m) != 0 {
+	if s := runs.RunSteps(m)[0]; s.Kind != run.LotStep || runs.At(m) != 0 {
 		t.Fatalf("first comes %s", s.Key)
 	}
 	was := m.H
@@ -99,25 +99,25 @@ func TestLots(t *testing.T) {
 		t.Fatalf("a lot was made up: %s", m.Says)
 	}
 	benchtest.Press(m, "R-4471", "enter")
-	b := work.Build(m)
-	if work.At(m) != 1 || len(b.Lots) != 1 || b.Lots[0].Of != "AS22759/32 22" || b.Lots[0].Lot != "R-4471" || b.Lots[0].By.V != "5" ||
+	b := runs.Build(m)
+	if runs.At(m) != 1 || len(b.Lots) != 1 || b.Lots[0].Of != "AS22759/32 22" || b.Lots[0].Lot != "R-4471" || b.Lots[0].By.V != "5" ||
 		b.Lots[0].At.V != "2026-05-11 16:40" {
 		t.Fatalf("%+v", b.Lots)
 	}
 	benchtest.GoTo(t, m, "@lot of the spool", "enter", "S9", "enter")
-	if b := work.Build(m); len(b.Lots) != 2 || !strings.HasPrefix(b.Lots[1].Of, "AS22759/32 22 ") || work.At(m) != 1 {
+	if b := runs.Build(m); len(b.Lots) != 2 || !strings.HasPrefix(b.Lots[1].Of, "AS22759/32 22 ") || runs.At(m) != 1 {
 		t.Errorf("%+v", b.Lots)
 	}
 	m.Back()
 	begin(m, "2")
 	benchtest.GoTo(t, m, "@the lot of serial 1: R-4471", "enter")
-	if b := work.Build(m); len(b.Lots) != 1 || b.Lots[0].Lot != "R-4471" || work.At(m) != 1 {
+	if b := runs.Build(m); len(b.Lots) != 1 || b.Lots[0].Lot != "R-4471" || runs.At(m) != 1 {
 		t.Errorf("%+v", b.Lots)
 	}
 	m.Back()
 	begin(m, "3")
 	benchtest.GoTo(t, m, "@no number on the label", "enter")
-	if b := work.Build(m); len(b.Lots) != 1 || work.At(m) != 1 {
+	if b := runs.Build(m); len(b.Lots) != 1 || runs.At(m) != 1 {
 		t.Errorf("%+v", b.Lots)
 	}
 	written(t, m)
@@ -134,21 +134,21 @@ func TestSamplesAndInstruments(t *testing.T) {
 		t.Errorf("the instruments:\n%s", v)
 	}
 	benchtest.GoTo(t, m, "@PG2", "enter")
-	at, s := work.At(m), work.RunSteps(m)[work.At(m)]
+	at, s := runs.At(m), runs.RunSteps(m)[runs.At(m)]
 	benchtest.Press(m, "9", "9", "enter", "1", "0", "enter")
-	if !m.Trouble || work.At(m) != at || work.Piece(m) != 1 {
+	if !m.Trouble || runs.At(m) != at || runs.Piece(m) != 1 {
 		t.Fatalf("10 N held: %s", m.Says)
 	}
 	benchtest.Press(m, "9", "9", "enter", "enter")
-	if work.At(m) != at || s.In(work.Build(m)) {
+	if runs.At(m) != at || s.In(runs.Build(m)) {
 		t.Error("two after one that came off are enough")
 	}
-	for n := 0; n < 3 && work.At(m) == at; n++ {
+	for n := 0; n < 3 && runs.At(m) == at; n++ {
 		benchtest.Press(m, "9", "9", "enter")
 	}
-	b := work.Build(m)
+	b := runs.Build(m)
 	first := b.Tests[slices.IndexFunc(b.Tests, func(t model.Test) bool { return t.Pull.Set })]
-	if work.At(m) == at || !s.In(b) || first.Instrument.V != "PG2" || first.Newton.V != 99 || !first.Limit.Set ||
+	if runs.At(m) == at || !s.In(b) || first.Instrument.V != "PG2" || first.Newton.V != 99 || !first.Limit.Set ||
 		b.TickOf(s.Key).By.V != "5" {
 		t.Errorf("%+v", first)
 	}
@@ -160,8 +160,8 @@ func TestOlderRunIsNotAskedForTests(t *testing.T) {
 	m := benchtest.Open(t, "example.toml")
 	m.Change(m.H.EditBuild("1", func(b *model.Build) { b.Begun = model.Some("2026-05-01") }), "")
 	begin(m, "1")
-	goOn(t, m, func() bool { return work.At(m) == len(work.RunSteps(m)) })
-	b := work.Build(m)
+	goOn(t, m, func() bool { return runs.At(m) == len(runs.RunSteps(m)) })
+	b := runs.Build(m)
 	if len(b.Tests) != 0 || len(b.Lots) != 0 || len(b.Signed) != 4 || b.EachTest.Set ||
 		slices.ContainsFunc(b.Keys(), func(k string) bool { return strings.HasPrefix(k, "lot ") || strings.HasPrefix(k, "pull ") }) {
 		t.Errorf("%+v", b)

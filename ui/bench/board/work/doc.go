@@ -1,3 +1,0 @@
-// Package work is the screens of the bench run: one thing to do at a time, who does it, what was
-// measured and tested, and what has changed since.
-package work
