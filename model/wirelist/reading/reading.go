@@ -70,6 +70,7 @@ func kinds() []kind {
 		{"cavities of a bulkhead between two ends", through},
 		{"cavities of one device", deviceColumn},
 		{"both ends in a row", endsByCells},
+		{"cavities of several devices in a row", wide},
 		{"cavities and names without headings", bare},
 		{"points of a list", points},
 	}

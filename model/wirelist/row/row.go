@@ -62,6 +62,10 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	if contact, col := b.CellAt(cells, name.FieldContact); contact != "" && !value.IsNothing(contact) {
 		it.Notes = append(it.Notes, value.JoinNonEmpty(": ", b.Cols[col].Head, contact))
 	}
+	if b.Has(name.FieldDevicePin) {
+		devicesRow(im, b, cells, it, column)
+		return
+	}
 	if b.Has(name.FieldVia) {
 		viaRow(im, b, cells, it, owner, column)
 		return

@@ -14,6 +14,9 @@ import (
 func (h Headings) devicePins(cols []Column) bool {
 	var of, plain []int
 	other, connector := false, -1
+	if (&Block{Cols: cols}).Has(name.FieldDevicePin) {
+		return false // said already
+	}
 	for i, c := range cols {
 		w := name.Words(table.Fold(c.Head))
 		last := ""
