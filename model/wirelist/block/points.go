@@ -52,7 +52,7 @@ func (f *finder) points(i int) int {
 	if said == n {
 		return n
 	}
-	if rises && n > 2 && (rows[i].Point || !f.t.Marked) && 2*nets >= n || f.saysPins(i) {
+	if rises && n > 2 && (rows[i].Point || !f.t.Marked || f.t.Text) && 2*nets >= n || f.saysPins(i) {
 		return n
 	}
 	return 0
@@ -66,7 +66,7 @@ func (f *finder) isPoint(rows []table.Row, i int) bool {
 		return false
 	}
 	_, _, ok := partPoint(r.Cells[0])
-	return ok && (r.Point || !f.t.Marked || strings.IndexAny(r.Cells[0], ".)") > 0)
+	return ok && (r.Point || !f.t.Marked || f.t.Text || strings.IndexAny(r.Cells[0], ".)") > 0)
 }
 
 // partPoint parts "3 - Horn", "3: Horn", "3. Horn", "Pin 3 Horn" and "3 Horn" into the cavity and its name.
