@@ -17,6 +17,7 @@ type Block struct {
 	Head   []table.Row // none, one, or two of which the first says the sides
 	Rows   []table.Row
 	Mark   value.Mark // how its sheet writes decimals
+	Runs   bool       // its rows are the points of a list, each parted in the two ends of a wire and what it is
 	Listed bool       // its rows are the points of a list, each parted in a cavity and its name
 }
 
@@ -71,6 +72,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += points - 1
 			continue
 		}
+		if points := f.runs(i); points > 0 {
+			f.leads(rows[i : i+points])
+			i += points - 1
+			continue
+		}
 		switch head := f.isHead(i); {
 		case head && f.current != nil && len(f.current.Rows) == 0 && len(f.current.Head) == 1 && f.h.IsGroup(f.current.Head[0]) &&
 			f.h.Sideless(r):
@@ -84,6 +90,7 @@ func (f *finder) find() ([]Block, []table.Row) {
 		}
 	}
 	f.close()
+	f.all = f.parted(f.all)
 	if len(f.all) == 0 {
 		return f.headless(f.pending)
 	}

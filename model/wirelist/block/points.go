@@ -174,6 +174,7 @@ func (f *finder) list(points []table.Row) {
 			b.Rows[i].Cells = []string{pin, text}
 		}
 	}
+	partBrackets(b.Rows)
 	f.close()
 	f.all = append(f.all, b)
 }

@@ -109,7 +109,7 @@ func (l *look) saysOfWires() (n int) {
 
 // endsInPin reports whether a heading is a device and a word for its cavities, "ECU pin".
 func (l *look) endsInPin(head string) bool {
-	w := name.Words(table.Fold(head))
+	w := name.Words(name.WithoutBrackets(table.Fold(head)))
 	return len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldPin
 }
 
@@ -166,7 +166,7 @@ func saysEnd(head string) bool {
 //	1 | FEED          P1:1 | ALT1:B | 8 AWG | red
 //	2 | GROUND        P1:2 | ALT1:L | 20 AWG | white
 func bare(l *look) []shape.Column {
-	if len(l.src.Head) > 0 || l.src.Listed {
+	if len(l.src.Head) > 0 || l.src.Listed || l.src.Runs {
 		return nil
 	}
 	cols := slices.Clone(l.cols)

@@ -125,6 +125,9 @@ func isCavities(cell string) bool {
 // isEnd reports whether a cell names a connector and, behind a colon, a cavity of it.
 func isEnd(cell string) bool {
 	connector, pin, ok := name.SplitEnd(cell)
+	if ok && strings.Contains(table.Fold(cell), " pin ") && name.IsCavity(pin) {
+		return true
+	}
 	return ok && strings.Contains(cell, ":") && pin != "" && len(pin) <= 8 && strings.ContainsFunc(connector, func(r rune) bool {
 		return r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' || r > 0x7f
 	})

@@ -73,6 +73,8 @@ func kinds() []kind {
 		{"cavities of several devices in a row", wide},
 		{"cavities and names without headings", bare},
 		{"points of a list", points},
+		{"both ends in the points of a list", leads},
+		{"cavities of a bulkhead between two ends", between},
 	}
 }
 

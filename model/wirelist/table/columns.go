@@ -102,6 +102,9 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 func under(heads, cells []field) []string {
 	out := make([]string, len(heads))
 	for _, c := range cells {
+		if len(c.text) > 2 && len(cells) > 2 && strings.Trim(c.text, "-=<>—–→─") == "" {
+			continue // "1 ------- 9": the wire itself is drawn
+		}
 		best, most := 0, -1
 		for k, h := range heads {
 			from, to := h.from, c.to

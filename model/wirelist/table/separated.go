@@ -10,6 +10,7 @@ import (
 // readSeparated reads a text whose cells are parted by one sign. Cells in double
 // quotation marks may hold it, a line break and a mark written twice.
 func readSeparated(name, text string, l Limits) ([]Table, error) {
+	text = withoutBoxes(text)
 	sep, line := separator(text), 1
 	if first, rest, more := strings.Cut(text, "\n"); more && len(first) == 5 && strings.HasPrefix(strings.ToLower(first), "sep=") {
 		sep, text, line = first[4], rest, 2 // a line that some spreadsheet programs write for each other
@@ -121,6 +122,17 @@ func separator(text string) byte {
 	})
 	if best.lines == 0 {
 		return ','
+	}
+	filled := 0
+	for _, l := range lines {
+		if strings.TrimSpace(l) != "" {
+			filled++
+		}
+	}
+	if best.each == 1 && best.sep == ',' && 4*best.lines < filled && !slices.ContainsFunc(lines, func(l string) bool {
+		return strings.Contains(l, "\"")
+	}) {
+		return '\n' // a text in which two sentences have a comma
 	}
 	return best.sep
 }
