@@ -47,6 +47,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 		return model.Harness{}, report.Report{}, err
 	}
 	tables = withoutSheetColumns(im, tables)
+	colourKey(im, tables)
 	h := shape.Headings{Words: name.Vocabulary(), Recipe: im.Opt.Recipe.OfColumns(), NoEnds: im.Opt.NoEnds}
 	met := map[int]bool{}
 	for i := range tables {

@@ -71,6 +71,11 @@ func walkBack(t *testing.T, list string, data []byte) int {
 				b.cells = append(b.cells, r.Cells...)
 			}
 		}
+		if list == "s07-boxed.txt" { // the line below its table says which colour is which letter
+			for _, c := range slices.Clone(b.cells) {
+				b.cells = append(b.cells, strings.NewReplacer("L", "blue", "R", "red", "N", "black").Replace(c))
+			}
+		}
 		if len(b.cells) == 0 {
 			t.Errorf("%s: no row tells of wire %s", list, w.ID)
 			continue
@@ -211,7 +216,7 @@ func (b *back) colours(code value.Colour) bool {
 	for _, c := range b.cells {
 		cells = append(cells, strings.Split(c, " - ")...) // a line of text holds several
 		cells = append(cells, strings.Split(c, "--")...)
-		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),[]<>→", r) })...)
+		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;[]<>→", r) })...)
 	}
 	for _, c := range cells {
 		c = strings.Trim(c, " -")

@@ -194,6 +194,9 @@ func (b *Block) partEnd(end string, fronts map[string]int, line int) (connector,
 		return end, ""
 	}
 	front, last := strings.TrimSpace(end[:i]), end[i+1:]
+	if of, ok := strings.CutSuffix(front, " pad"); ok && of != "" {
+		return of, last // "Hub pad 7"
+	}
 	switch {
 	case isPad(last) || value.IsNothing(last):
 		return front, last

@@ -93,6 +93,7 @@ func (f *finder) find() ([]Block, []table.Row) {
 		}
 	}
 	f.close()
+	f.all = f.parted(f.all)
 	if len(f.all) == 0 {
 		return f.headless(f.pending)
 	}

@@ -77,6 +77,7 @@ func kinds() []kind {
 		{"cavities of several devices in a row", wide},
 		{"cavities and names without headings", bare},
 		{"points of a list", points},
+		{"cavities of a bulkhead between two ends", between},
 	}
 }
 

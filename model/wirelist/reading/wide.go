@@ -61,8 +61,10 @@ func (l *look) isDeviceColumn(i int) bool {
 	w := name.Words(table.Fold(c.Head))
 	named := l.endsInPin(c.Head) || c.Of != ""
 	switch {
-	case c.Head == "" || len(w) == 0 || p.filled == 0 || p.prose > 0 || isSpent(c.Head):
+	case c.Head == "" || len(w) == 0 || p.prose > 0 || isSpent(c.Head):
 		return false
+	case p.filled == 0:
+		return l.endsInPin(c.Head)
 	case !named && (name.IsOtherHead(c.Head) || isRemark(w) || isMeasure(w)):
 		return false
 	case c.Field == name.FieldPin && !named:

@@ -70,7 +70,8 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 		viaRow(im, b, cells, it, owner, column)
 		return
 	}
-	if !b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin) || owner != nil && !b.Has(name.FieldFrom) {
+	if !b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin) || b.InCells() && !b.Has(name.FieldFrom) ||
+		owner != nil && !b.Has(name.FieldFrom) {
 		pinRow(im, b, cells, it, owner, column)
 		return
 	}

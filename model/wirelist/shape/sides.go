@@ -18,7 +18,7 @@ func (h Headings) devicePins(cols []Column) bool {
 		return false // said already
 	}
 	for i, c := range cols {
-		w := name.Words(table.Fold(c.Head))
+		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
 		last := ""
 		if len(w) > 1 && strings.Trim(w[0], "0123456789") != "" {
 			last = w[len(w)-1]

@@ -49,7 +49,7 @@ func aligned(d *document, i int) int {
 		if line == "" || isRule(line) {
 			continue
 		}
-		row := Row{Cells: under(cols, gapped(d.lines[i+k]))}
+		row := Row{Cells: under(cols, parted(d.lines[i+k], cols))}
 		if strings.Join(row.Cells, "|") == strings.Join(head.Cells, "|") {
 			row.First, row.Ruled = true, head.Ruled
 		}
@@ -184,6 +184,29 @@ func runsOf(line string) (all []field) {
 			i++
 		}
 		all = append(all, field{"", from, i})
+	}
+	return all
+}
+
+// parted parts a line at its gaps, and at one blank where a column begins behind it: the cell before fills its column.
+//
+//	Pin  Signal        Colour
+//	1    window motor  red
+//	2    window return black
+func parted(line string, cols []field) (all []field) {
+	runes := []rune(line)
+	fields := gapped(line)
+	if len(fields) < 2 {
+		return fields
+	}
+	for _, f := range fields {
+		for _, c := range cols[1:] {
+			if at := c.from; at > f.from+1 && at < f.to && runes[at-1] == ' ' {
+				all = append(all, field{strings.TrimSpace(string(runes[f.from : at-1])), f.from, at - 1})
+				f = field{strings.TrimSpace(string(runes[at:f.to])), at, f.to}
+			}
+		}
+		all = append(all, f)
 	}
 	return all
 }
