@@ -47,6 +47,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 		return model.Harness{}, report.Report{}, err
 	}
 	tables = withoutSheetColumns(im, tables)
+	colourKey(im, tables)
 	h := shape.Headings{Words: name.Vocabulary(), Recipe: im.Opt.Recipe.OfColumns(), NoEnds: im.Opt.NoEnds}
 	met := map[int]bool{}
 	for i := range tables {
@@ -205,6 +206,9 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		case f.Wires():
 			wires = append(wires, f)
 			f.sayNear(im)
+			for _, d := range f.Block.Doubts {
+				im.Say(report.Warn, "could be parted in another way", table.Place{File: t.File, Sheet: t.Sheet, Row: d.Line}, d.What, d.Did)
+			}
 		default:
 			leftOut(im, t, &f.Block, f.Reading())
 		}

@@ -26,7 +26,8 @@ func words() map[string][]string {
 		"pin": {"Pin", "Cavity", "Pin #", "Way"}, "signal": {"Signal", "Function", "Net name", "Description"},
 		"size": {"AWG", "Gauge", "Wire gauge", "Wire size (AWG)"}, "colour": {"Colour", "Color", "Wire colour", "WireColor",
 			"Maker's wire colour"},
-		"note": {"Notes", "Remarks", "Comment"},
+		"note": {"Notes", "Remarks", "Comment"}, "device 1": {"ECU", "ECU pin"}, "device 2": {"Dash", "Dash pin"},
+		"device 3": {"X9", "X9 pin"},
 	}
 }
 
@@ -36,12 +37,16 @@ type someList struct {
 	rows [][]string
 }
 
-// drawList draws a list: pin table or both ends, with what columns it has.
+// drawList draws a list: pin table, both ends or a column for each device, with what columns it has.
 func drawList(t *rapid.T) someList {
-	pinTable := rapid.Bool().Draw(t, "pin table")
+	kind := rapid.SampledFrom([]string{"pin table", "both ends", "devices"}).Draw(t, "kind")
+	pinTable := kind == "pin table"
 	l := someList{cols: []string{"id", "from", "from pin", "to", "to pin"}}
-	if pinTable {
+	switch kind {
+	case "pin table":
 		l.cols = []string{"pin", "signal"}
+	case "devices":
+		l.cols = []string{"signal", "device 1", "device 2", "device 3"}
 	}
 	for _, c := range []string{"signal", "size", "colour", "note"} {
 		if !slices.Contains(l.cols, c) && rapid.Bool().Draw(t, c) {
@@ -52,6 +57,7 @@ func drawList(t *rapid.T) someList {
 		l.cols = append(l.cols, "colour")
 	}
 	for i := range rapid.IntRange(3, 9).Draw(t, "rows") {
+		without := rapid.SampledFrom([]string{"", "device 1", "device 2", "device 3"}).Draw(t, "without")
 		row := make([]string, len(l.cols))
 		for k, c := range l.cols {
 			switch c {
@@ -71,6 +77,10 @@ func drawList(t *rapid.T) someList {
 				row[k] = rapid.SampledFrom([]string{"22", "20", "18", "16"}).Draw(t, c)
 			case "colour":
 				row[k] = rapid.SampledFrom([]string{"red", "white/blue", "GRN", "light blue", "black"}).Draw(t, c)
+			case "device 1", "device 2", "device 3":
+				if c != without {
+					row[k] = fmt.Sprint(int(c[7]-'0') + 3*i)
+				}
 			case "note":
 				row[k] = rapid.SampledFrom([]string{"", "check on site", "tinned"}).Draw(t, c)
 			}
@@ -155,12 +165,16 @@ func TestShuffledListIsTheSame(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		l := drawList(t)
 		plain, other, order := map[string]string{}, map[string]string{}, make([]int, len(l.cols))
+		way := rapid.IntRange(0, 1).Draw(t, "way") // the headings of the devices go together
 		for k, c := range l.cols {
 			plain[c], other[c], order[k] = all[c][0], rapid.SampledFrom(all[c]).Draw(t, c), k
+			if strings.HasPrefix(c, "device") {
+				other[c] = all[c][way]
+			}
 		}
 		want := factsOf(t, []byte(l.text(plain, order, ",")))
 		l.rows = rapid.Permutation(l.rows).Draw(t, "rows")
-		at := rapid.Permutation(order).Draw(t, "columns")
+		at := devicesInOrder(l.cols, rapid.Permutation(order).Draw(t, "columns"))
 		sep := rapid.SampledFrom([]string{",", ";", "\t", "|"}).Draw(t, "separator")
 		as := rapid.SampledFrom([]string{"", "UTF-8 with a mark", "UTF-16", "Windows-1252", "line ends of Windows"}).Draw(t, "letters")
 		text := l.text(other, at, sep)
@@ -168,6 +182,21 @@ func TestShuffledListIsTheSame(t *testing.T) {
 			t.Fatalf("%s\n-was +is:\n%s", text, d)
 		}
 	})
+}
+
+// devicesInOrder puts the columns of devices in the order of the list: a net of three begins at the first.
+func devicesInOrder(cols []string, at []int) []int {
+	var places, of []int
+	for n, k := range at {
+		if strings.HasPrefix(cols[k], "device") {
+			places, of = append(places, n), append(of, k)
+		}
+	}
+	slices.Sort(of)
+	for n, place := range places {
+		at[place] = of[n]
+	}
+	return at
 }
 
 // A value that is taken out of a list is one fact less of one wire, and nothing else changes.
@@ -178,6 +207,9 @@ func TestOneCellLess(t *testing.T) {
 		heads, order := map[string]string{}, make([]int, len(l.cols))
 		for k, c := range l.cols {
 			heads[c], order[k] = rapid.SampledFrom(all[c]).Draw(t, c), k
+			if strings.HasPrefix(c, "device") {
+				heads[c] = all[c][0]
+			}
 		}
 		was := factsOf(t, []byte(l.text(heads, order, ",")))
 		row := rapid.IntRange(0, len(l.rows)-1).Draw(t, "row")
@@ -185,7 +217,8 @@ func TestOneCellLess(t *testing.T) {
 		for k, c := range l.cols {
 			others := 0 // cells that keep the row a wire
 			for i, o := range l.cols {
-				if i != k && l.rows[row][i] != "" && slices.Contains([]string{"signal", "size", "colour", "to", "id"}, o) {
+				if i != k && l.rows[row][i] != "" && slices.Contains([]string{"signal", "size", "colour", "to", "id", "device 1",
+					"device 2"}, o) {
 					others++
 				}
 			}
@@ -211,7 +244,11 @@ func TestOneCellLess(t *testing.T) {
 				come++
 			}
 		}
-		if len(is) != len(was) || gone > 1 || come > 1 {
+		most := 1
+		if slices.Contains(l.cols, "device 1") {
+			most = 2 // a net at three devices is two wires
+		}
+		if len(is) != len(was) || gone > most || come > most {
 			t.Fatalf("%s of row %d taken out\n-was +is:\n%s", l.cols[k], row+1, cmp.Diff(was, is))
 		}
 	})

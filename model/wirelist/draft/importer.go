@@ -32,6 +32,8 @@ type Importer struct {
 	ByKey map[string]*Term
 	Items []*Item
 
+	Colours name.ColourKey // what the lists say that their short forms of colours mean
+
 	Groups []Group // of wires that are made up together
 	Count  int     // of items made
 	Pages  int     // header rows met
@@ -50,6 +52,15 @@ type Importer struct {
 // Say enters a finding.
 func (im *Importer) Say(level report.Level, rule string, at table.Place, what, did string) {
 	im.Rep.Findings = append(im.Rep.Findings, report.Finding{Level: level, Rule: rule, Place: at, What: what, Did: did})
+}
+
+// Doubt enters a finding that is said of some rows of a table, each of which could be read wrong.
+func (im *Importer) Doubt(rule string, at table.Place, what, did string, rows []table.Row) {
+	f := report.Finding{Level: report.Warn, Rule: rule, Place: at, What: what, Did: did}
+	for _, r := range rows {
+		f.Rows = append(f.Rows, r.Line)
+	}
+	im.Rep.Findings = append(im.Rep.Findings, f)
 }
 
 // Named finds or makes the termination of a name.

@@ -25,9 +25,10 @@ const (
 	FieldNote      Field = "note"
 	FieldCable     Field = "cable" // wires with one text here are one cable
 	FieldContact   Field = "contact size"
-	FieldVia       Field = "through" // cavity of a bulkhead that stands between the two ends
-	FieldKeep      Field = "keep"    // not understood: goes into the note with its heading
-	FieldIgnore    Field = "ignore"  // left out
+	FieldVia       Field = "through"           // cavity of a bulkhead that stands between the two ends
+	FieldDevicePin Field = "pin of the device" // that its heading names: one of several such columns
+	FieldKeep      Field = "keep"              // not understood: goes into the note with its heading
+	FieldIgnore    Field = "ignore"            // left out
 
 	FieldNumber Field = "number" // "No.": id of a wire or number of a pin, as the others say
 )
@@ -36,5 +37,5 @@ const (
 func Fields() []Field {
 	return []Field{FieldWire, FieldFrom, FieldFromPin, FieldTo, FieldToPin, FieldRun, FieldConnector, FieldPin, FieldSignal, FieldGauge,
 		FieldSpec, FieldColour, FieldStripe, FieldLength, FieldCurrent, FieldUnit, FieldFuse, FieldNote, FieldCable,
-		FieldContact, FieldVia, FieldKeep, FieldIgnore}
+		FieldContact, FieldVia, FieldDevicePin, FieldKeep, FieldIgnore}
 }

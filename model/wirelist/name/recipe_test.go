@@ -40,7 +40,7 @@ func TestRecipeRefused(t *testing.T) {
 		"length_unit = \"yard\"": "r: length_unit: yard is not one of the words; allowed: mm, cm, m, in, ft",
 		"[columns]\nA = \"weight\"": "r: columns.\"A\": weight is no meaning; allowed: wire, from, from pin, to, to pin, from and to, " +
 			"connector, pin, signal, gauge, spec, colour, stripe, length, current, unit, fuse, note, cable, " +
-			"contact size, through, keep, ignore",
+			"contact size, through, pin of the device, keep, ignore",
 		"[colours]\nmauve = \"nice\"": "r: colours.\"mauve\": nice is no colour; allowed: a colour in English, \"dark red\"",
 		"[columns]\n\"#0\" = \"pin\"": "r: columns.\"#0\": is no column; allowed: #1 to #256, or a heading",
 		"header = 3": "r: header: unknown key; allowed: colours, columns, connector, decimal, header_row, hidden_sheets_read, " +

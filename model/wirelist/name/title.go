@@ -19,6 +19,8 @@ type Title struct {
 	Counts  []Count
 	Paper   string   // heading above that of the connector: of the whole paper
 	Other   []string // what is not understood
+	Rivals  []string // of these what could be the name as well
+	Spoken  bool     // the name stands within a sentence
 }
 
 // Count is a number that a title states.
@@ -45,8 +47,13 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 			continue
 		}
 		name, told := connectorSaid(text)
-		of := near
-		if !told && (r.Point || r.Prose && r.Level == 0 && isSentence(text) || IsGeneric(text)) {
+		of, first := near, ""
+		first, _, _ = strings.Cut(text, " ")
+		prose := !told && r.Level == 0 && !IsDesignator(strings.TrimRight(first, ":,")) && (isSentence(whole) || isSentence(text))
+		if spoken := SpokenConnector(text); prose && spoken != "" && !r.Point {
+			name, told = spoken, true
+			t.Spoken = true
+		} else if !told && (r.Point || prose || IsGeneric(text)) {
 			t.Other = append(t.Other, text) // it says something of the connector, and not how it is called
 			continue
 		}
@@ -55,7 +62,6 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 				of = plain
 			}
 		}
-		first, _, _ := strings.Cut(text, " ")
 		switch {
 		case told:
 			of = said
@@ -71,18 +77,41 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 				t.Paper = t.Name
 			default:
 				t.Other = append(t.Other, t.Name)
+				t.rival(t.Name, rank)
 			}
 			t.Name, t.Row, rank, level = name, r.Line, of, r.Level
 		} else {
 			t.Other = append(t.Other, text)
+			if of == rank {
+				t.rival(text, of)
+			}
 		}
 	}
+	t.Name = strings.TrimRight(t.Name, " :")
 	return t
+}
+
+// rival keeps a text that could be the name as well as the one that is taken: not one in brackets, and none of a rank that
+// says nothing.
+func (t *Title) rival(text string, rank int) {
+	if rank > 1 && text != "" && !strings.HasPrefix(text, "(") && !strings.HasPrefix(text, "[") && len(strings.Fields(text)) < 7 {
+		t.Rivals = append(t.Rivals, text)
+	}
 }
 
 // isSentence reports whether a line of text is prose and no name.
 func isSentence(text string) bool {
-	return strings.HasSuffix(text, ".") || strings.HasSuffix(text, "!") || strings.HasSuffix(text, "?") || len(strings.Fields(text)) > 8
+	if strings.HasSuffix(text, ".") && len(strings.Fields(text)) > 2 || strings.HasSuffix(text, "!") || strings.HasSuffix(text, "?") ||
+		len(strings.Fields(text)) > 8 {
+		return true
+	}
+	for _, w := range Words(table.Fold(text)) {
+		switch w {
+		case "is", "are", "was", "has", "have", "goes", "ist", "sind", "est", "sont", "tiene", "sono":
+			return true
+		}
+	}
+	return false
 }
 
 // pieces takes counts, insert and gender out of a row and gives what is left.

@@ -65,7 +65,7 @@ func deviceColumn(l *look) []shape.Column {
 	}
 	var of []int
 	for i, c := range l.cols {
-		p := &l.prof[i]
+		p := l.prof[i].taken()
 		headed := c.Field == name.FieldKeep || c.Field == name.FieldConnector || c.Field == name.FieldPin && c.Of == c.Head ||
 			c.Field == name.FieldSignal && !c.Known()
 		if !headed || c.Given || c.Known() && !c.Weak() && c.Field == name.FieldKeep || c.Head == "" || p.filled < 2 || !p.unique() ||
@@ -77,8 +77,11 @@ func deviceColumn(l *look) []shape.Column {
 			of = append(of, i)
 		}
 	}
-	if len(of) == 2 && l.prof[of[0]].all(l.prof[of[0]].numbers) != l.prof[of[1]].all(l.prof[of[1]].numbers) {
-		return nil // a number beside names is as likely an address
+	if len(of) == 2 {
+		a, b := l.prof[of[0]].taken(), l.prof[of[1]].taken()
+		if a.all(a.numbers) != b.all(b.numbers) {
+			return nil // a number beside names is as likely an address
+		}
 	}
 	if len(of) == 0 || len(of) == 1 && l.saysOfWires() < 2 || len(of) > 2 || len(of) < 2 && l.has(l.cols, name.FieldPin) ||
 		len(of) > 1 && l.has(l.cols, name.FieldTo) {
@@ -109,7 +112,7 @@ func (l *look) saysOfWires() (n int) {
 
 // endsInPin reports whether a heading is a device and a word for its cavities, "ECU pin".
 func (l *look) endsInPin(head string) bool {
-	w := name.Words(table.Fold(head))
+	w := name.Words(name.WithoutBrackets(table.Fold(head)))
 	return len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldPin
 }
 

@@ -20,7 +20,7 @@ func (l *look) inCells(b *shape.Block) {
 		return
 	}
 	i := l.holds(b.Cols, name.FieldPin)
-	if i < 0 || b.Cols[i].Of != "" {
+	if i < 0 || b.Cols[i].Of != "" || b.Cols[i].InCell {
 		return
 	}
 	p := &l.prof[i]

@@ -98,6 +98,15 @@ func (p *profile) look(cell, lang string, mark value.Mark) {
 	add(&p.studs, isStud(cell))
 }
 
+// taken is the profile without the cells that say that there is no wire, "n.c." beside cavities.
+func (p *profile) taken() *profile {
+	one := *p
+	if one.states > 0 && one.states < one.filled {
+		one.filled, one.distinct = one.filled-one.states, one.distinct-1
+	}
+	return &one
+}
+
 // most reports whether n of the cells are seven in ten or more.
 func (p *profile) most(n int) bool { return p.filled > 0 && 10*n >= 7*p.filled }
 
@@ -125,6 +134,9 @@ func isCavities(cell string) bool {
 // isEnd reports whether a cell names a connector and, behind a colon, a cavity of it.
 func isEnd(cell string) bool {
 	connector, pin, ok := name.SplitEnd(cell)
+	if ok && strings.Contains(table.Fold(cell), " pin ") && name.IsCavity(pin) {
+		return true
+	}
 	return ok && strings.Contains(cell, ":") && pin != "" && len(pin) <= 8 && strings.ContainsFunc(connector, func(r rune) bool {
 		return r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' || r > 0x7f
 	})

@@ -44,7 +44,11 @@ type look struct {
 func Of(h shape.Headings, b block.Block) []Reading {
 	l := lookAt(h, b)
 	var all []Reading
-	for _, kind := range kinds() {
+	ways := kinds()
+	if l.src.Form != "" {
+		ways = []kind{{l.src.Form, asWritten}}
+	}
+	for _, kind := range ways {
 		if cols := kind.columns(l); cols != nil {
 			if r, ok := l.finish(kind.name, cols); ok {
 				all = append(all, r)
@@ -70,8 +74,10 @@ func kinds() []kind {
 		{"cavities of a bulkhead between two ends", through},
 		{"cavities of one device", deviceColumn},
 		{"both ends in a row", endsByCells},
+		{"cavities of several devices in a row", wide},
 		{"cavities and names without headings", bare},
 		{"points of a list", points},
+		{"cavities of a bulkhead between two ends", between},
 	}
 }
 
@@ -120,6 +126,21 @@ func asHeaded(l *look) []shape.Column {
 		return nil
 	}
 	return slices.Clone(l.cols)
+}
+
+// asWritten reads lines of text that package block has parted into cells, where the way they are written says what each
+// cell is.
+//
+//   - Pin 3: tank probe (green, 0.5 mm²)
+//   - Mainboard 5V -> Lidar VCC (red)
+func asWritten(l *look) []shape.Column {
+	cols := slices.Clone(l.cols)
+	for i := range cols {
+		if !cols[i].Given && i < len(l.src.Fields) {
+			cols[i].Field = l.src.Fields[i]
+		}
+	}
+	return cols
 }
 
 // block is the block with some columns.

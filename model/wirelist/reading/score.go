@@ -38,6 +38,8 @@ func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
 // kindOf is what the columns of a block make it.
 func kindOf(b *shape.Block) string {
 	switch {
+	case b.Has(name.FieldDevicePin):
+		return "cavities of several devices in a row"
 	case b.Has(name.FieldVia):
 		return "cavities of a bulkhead between two ends"
 	case b.IsPinTable() && b.Has(name.FieldConnector):
@@ -62,6 +64,8 @@ func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
 	col := func(fields ...name.Field) int { return l.holds(b.Cols, fields...) }
 	value := col(name.FieldGauge, name.FieldColour, name.FieldSpec, name.FieldCurrent, name.FieldFuse, name.FieldCable, name.FieldContact)
 	switch {
+	case b.Has(name.FieldDevicePin):
+		return []string{"cavities below the names of devices"}, true
 	case b.Has(name.FieldPin) && b.IsPinTable():
 		return l.pinsHang(b)
 	case b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun):
@@ -248,7 +252,8 @@ func (l *look) explained(b *shape.Block) (share float64, says string) {
 // weight is how much a column says of a wire (no source).
 func weight(f name.Field) float64 {
 	switch f {
-	case name.FieldPin, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldVia:
+	case name.FieldPin, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldVia,
+		name.FieldDevicePin:
 		return 3
 	case name.FieldSignal, name.FieldGauge, name.FieldColour, name.FieldConnector, name.FieldWire:
 		return 2
@@ -263,7 +268,7 @@ func (l *look) fit(i int, f name.Field) float64 {
 	p := &l.prof[i]
 	of := func(n int) float64 { return float64(n) / float64(p.filled) }
 	switch f {
-	case name.FieldPin, name.FieldVia, name.FieldFromPin, name.FieldToPin:
+	case name.FieldPin, name.FieldVia, name.FieldFromPin, name.FieldToPin, name.FieldDevicePin:
 		return 0.5 + 0.5*of(p.cavities)
 	case name.FieldGauge:
 		return of(max(p.sizes, p.specs, p.sized))

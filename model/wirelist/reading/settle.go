@@ -19,6 +19,8 @@ func (l *look) settle() {
 			}
 		}
 	}
+	l.sidePins()
+	l.endsInPlaceOfNumbers()
 	l.plugs()
 	l.farDevice()
 	for i := range l.cols {

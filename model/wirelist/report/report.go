@@ -30,11 +30,17 @@ type Finding struct {
 	table.Place
 	What string // what stands there
 	Did  string // what was done about it
+	Rows []int  // the rows of the table that it is said of; nil where it is said of its place
 }
 
 // String is the finding by itself: "PLACE: LEVEL: RULE: WHAT; DID".
 func (f Finding) String() string {
-	return value.JoinNonEmpty("; ", value.JoinNonEmpty(": ", f.Place.String(), string(f.Level), f.Rule, f.What), f.Did)
+	rows := make([]string, len(f.Rows))
+	for i, r := range f.Rows {
+		rows[i] = fmt.Sprintf("row %d", r)
+	}
+	return value.JoinNonEmpty("; ", value.JoinNonEmpty(": ", f.Place.String(), string(f.Level), f.Rule, f.What,
+		strings.Join(rows, ", ")), f.Did)
 }
 
 // Report is what an import made of its lists and what it found in them.
@@ -145,7 +151,10 @@ func (r Report) Full() []string {
 func briefly(f Finding, file bool) string {
 	where := ""
 	f.What = table.Short(f.What)
-	if f.Row > 0 {
+	switch n := len(f.Rows); {
+	case n > 1:
+		where = fmt.Sprintf("rows %d to %d", f.Rows[0], f.Rows[n-1])
+	case f.Row > 0:
 		where = fmt.Sprintf("row %d", f.Row)
 	}
 	if file {

@@ -43,6 +43,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	var above []string
 	connector := ""
 	last := b.LastData()
+	devices := map[name.Field]string{}
 	changes := false // the rows are those of a table of changes
 	for i, r := range b.Rows {
 		_, first := r.Filled()
@@ -75,6 +76,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 		cells, notes := withoutFormulas(im, b, cells, here(r.Line))
 		cells, notes = withoutStruck(im, b, cells, notes, here(r.Line))
 		above = cells
+		cells = deviceAbove(im, b, cells, devices, here(r.Line))
 		owner := t
 		if pinTable && b.Has(name.FieldConnector) {
 			named := b.Cell(cells, name.FieldConnector)

@@ -1,7 +1,6 @@
 package row
 
 import (
-	"fmt"
 	"strings"
 
 	"contralay/model"
@@ -53,39 +52,15 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 	} else if info.Paper != "" && info.Paper != im.H.Head.Name.V {
 		im.Say(report.Note, "above the table", place, info.Paper, "left out")
 	}
-	called, unsaid := info.Name, false
-	if of := b.PinsOf(); of != "" {
-		if called != "" {
-			im.Say(report.Note, "above the table", place, called, "left out")
-		}
-		called = of
-	}
-	if b.Said != "" {
-		if called != "" {
-			im.Say(report.Note, "above the table", place, called, "left out, as the connector is said to be "+b.Said)
-		}
-		called = b.Said
-	}
-	switch {
-	case called != "":
-	case im.Opt.Recipe != nil && im.Opt.Recipe.Connector != "":
-		called = im.Opt.Recipe.Connector
-	case b.Called != "":
-		called = b.Called
-	case b.Table.Sheet != "" && only && !name.IsPlainSheet(b.Table.Sheet):
-		called = b.Table.Sheet
-	case only:
-		called, unsaid = name.BaseName(b.Table.File), true
-	default:
-		called, unsaid = fmt.Sprintf("Connector %d", len(im.Terms)+1), true
-		im.Say(report.Warn, "no heading names the connector", place, "", "called by a number")
-	}
+	c := callConnector(im, b, &info, only)
+	c.say(im, b, place)
+	called := c.name
 	if n, first := im.ByKey[name.Key(called)], place; n != nil && n.Titled {
 		im.Say(report.Note, "second table of one connector", first, called, "read as one connector")
 	}
 	known := len(im.Terms)
 	t := im.Named(called, place, true)
-	t.Unsaid = unsaid && (t.Unsaid || len(im.Terms) > known)
+	t.Unsaid = c.unsaid && (t.Unsaid || len(im.Terms) > known)
 	if info.Insert != "" && !t.Insert.Set {
 		t.Insert = model.Some(info.Insert)
 	}

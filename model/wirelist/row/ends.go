@@ -87,7 +87,10 @@ func endsOf(im *draft.Importer, b *shape.Block, cells []string, f, pin name.Fiel
 			return nil, col
 		}
 	}
-	if text != "" && p != "" && (isNone(p) || value.IsNothing(p) && len(p) > 1 || name.IsUnknown(p)) {
+	if text == "" && value.IsNothing(p) && pinCol >= 0 && b.Cols[pinCol].Of != "" && !b.IsPole(pinCol) {
+		p = ""
+	}
+	if text != "" && p != "" && (isNone(p) || value.IsNothing(p) && (len(p) > 1 || !b.IsPole(pinCol)) || name.IsUnknown(p)) {
 		if !value.IsNothing(p) {
 			it.Notes = append(it.Notes, "cavity at "+text+": "+p)
 		}

@@ -62,11 +62,16 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	if contact, col := b.CellAt(cells, name.FieldContact); contact != "" && !value.IsNothing(contact) {
 		it.Notes = append(it.Notes, value.JoinNonEmpty(": ", b.Cols[col].Head, contact))
 	}
+	if b.Has(name.FieldDevicePin) {
+		devicesRow(im, b, cells, it, column)
+		return
+	}
 	if b.Has(name.FieldVia) {
 		viaRow(im, b, cells, it, owner, column)
 		return
 	}
-	if !b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin) || owner != nil && !b.Has(name.FieldFrom) {
+	if !b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin) || b.InCells() && !b.Has(name.FieldFrom) ||
+		owner != nil && !b.Has(name.FieldFrom) {
 		pinRow(im, b, cells, it, owner, column)
 		return
 	}

@@ -16,14 +16,17 @@ import (
 func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item) {
 	s := name.Used
 	for _, f := range []name.Field{name.FieldSignal, name.FieldWire, name.FieldNote, name.FieldColour, name.FieldGauge, name.FieldFrom,
-		name.FieldTo} {
+		name.FieldTo, name.FieldToPin} {
 		cell := b.Cell(cells, f)
 		if cell == "" || f != name.FieldSignal && value.IsNothing(cell) || (f == name.FieldColour || f == name.FieldGauge) &&
 			isNone(cell) || f == name.FieldGauge && name.StateOf(cell) == name.Blank {
 			continue
 		}
-		if (f == name.FieldWire || f == name.FieldFrom || f == name.FieldTo) && isPlainName(cell) {
+		if (f == name.FieldWire || f == name.FieldFrom || f == name.FieldTo || f == name.FieldToPin) && isPlainName(cell) {
 			continue // most are
+		}
+		if f == name.FieldToPin && (it.Signal != "" || len(cell) < 3) {
+			continue // a wire whose far end is open
 		}
 		if it.Drain && f == name.FieldTo {
 			continue // the far end of a shield is often open

@@ -41,7 +41,9 @@ func (v *valueReader) keep(rule, what, cell string, col int) {
 	if rule == "no "+what {
 		level = report.Note
 	}
-	if rule == "no colour" || rule == "shade that no code has" {
+	if rule == "no colour" && isShortCode(cell) {
+		level, rule = report.Warn, "short form of a colour that is not known"
+	} else if rule == "no colour" || rule == "shade that no code has" {
 		level, rule = report.Note, "colour that no code has"
 	}
 	v.it.Notes = append(v.it.Notes, what+": "+cell)
@@ -120,7 +122,7 @@ func (v *valueReader) colour() {
 		return
 	}
 	own := cell
-	cell = v.im.Opt.Recipe.InEnglish(cell)
+	cell = v.im.Colours.InEnglish(v.im.Opt.Recipe.InEnglish(cell))
 	c, ok := value.ParseColour(cell, b.Lang)
 	it.Each = eachColour(cell, b.Lang)
 	if !ok && it.Gauge.Size == "" {
@@ -166,6 +168,16 @@ func eachColour(cell, lang string) (all []value.Colour) {
 		all = append(all, c)
 	}
 	return all
+}
+
+// isShortCode reports whether a cell is written as the short form of a colour or two: "L/R", "nb".
+func isShortCode(cell string) bool {
+	for part := range strings.FieldsFuncSeq(cell, func(r rune) bool { return strings.ContainsRune(" /-+", r) }) {
+		if len(part) > 3 || strings.IndexFunc(part, func(r rune) bool { return !unicode.IsLetter(r) }) >= 0 {
+			return false
+		}
+	}
+	return len(cell) > 0 && len(cell) < 8
 }
 
 func (v *valueReader) length() {

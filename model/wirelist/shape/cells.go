@@ -54,6 +54,12 @@ func Once() []name.Field {
 		name.FieldColour, name.FieldStripe, name.FieldLength, name.FieldCurrent, name.FieldFuse}
 }
 
+// IsPole reports whether a dash that is all of a cell is the minus pole of a device, and does not say that the cell is empty:
+// another cell of its column is the plus pole.
+func (b *Block) IsPole(col int) bool {
+	return col >= 0 && slices.ContainsFunc(b.Rows, func(r table.Row) bool { return col < len(r.Cells) && r.Cells[col] == "+" })
+}
+
 // Beside is what a row holds in columns that no value is read from: the second of two of
 // a kind, where it says something else than the first, and those that were spared.
 func (b *Block) Beside(cells []string) (all []string) {

@@ -84,7 +84,7 @@ func (h Headings) header(r table.Row) (cols []Column, lang string, ok bool) {
 	if weak[name.FieldFrom] && weak[name.FieldTo] {
 		strong, keys = strong+2, keys+1
 	}
-	if strong < 2 || keys == 0 && !weak[name.FieldNumber] || 2*(strong+len(weak)) < filled {
+	if filled < 2 || strong < 2 || keys == 0 && !weak[name.FieldNumber] || 2*(strong+len(weak)) < filled {
 		return nil, "", false
 	}
 	h.Sides(cols)

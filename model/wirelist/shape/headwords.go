@@ -32,7 +32,7 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 		unitOf(all, c)
 		return m, true
 	}
-	bare := name.Words(withoutBrackets(f))
+	bare := name.Words(name.WithoutBrackets(f))
 	unitOf(all, c)
 	if isAmps(all) {
 		return name.Meaning{Field: name.FieldCurrent}, true
@@ -59,6 +59,9 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 			}
 		}
 	}
+	if f, ok := saysInWords(bare); ok {
+		return name.Meaning{Field: f}, true
+	}
 	if isCableHeading(bare) {
 		return name.Meaning{Field: name.FieldCable}, true
 	}
@@ -69,6 +72,29 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 		return h.mean(parted, c)
 	}
 	return h.lastWords(bare)
+}
+
+// saysInWords reads a heading that is a phrase, "Where it goes now", "What it does".
+func saysInWords(all []string) (name.Field, bool) {
+	if len(all) < 2 {
+		return "", false
+	}
+	goes := slices.ContainsFunc(all, func(w string) bool {
+		switch w {
+		case "go", "goes", "going", "leads", "ends", "connects", "connected", "runs", "landed":
+			return true
+		}
+		return false
+	})
+	switch {
+	case goes && (all[0] == "where" || all[0] == "what" || all[len(all)-1] == "to"):
+		return name.FieldTo, true
+	case (all[0] == "where" || all[0] == "comes") && all[len(all)-1] == "from":
+		return name.FieldFrom, true
+	case all[0] == "what" && !goes:
+		return name.FieldSignal, true
+	}
+	return "", false
 }
 
 // eitherWord reads a heading in two languages, "Ader/Wire", where both say the same.
@@ -231,17 +257,6 @@ func (h Headings) twoSided(try []string) (name.Meaning, bool) {
 		}
 	}
 	return name.Meaning{}, false
-}
-
-func withoutBrackets(s string) string {
-	for _, pair := range []string{"()", "[]"} {
-		if i := strings.IndexByte(s, pair[0]); i > 0 {
-			if j := strings.IndexByte(s[i:], pair[1]); j > 0 {
-				s = s[:i] + s[i+j+1:]
-			}
-		}
-	}
-	return s
 }
 
 // withoutUnit takes the unit off the end of a heading.

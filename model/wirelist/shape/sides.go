@@ -14,8 +14,11 @@ import (
 func (h Headings) devicePins(cols []Column) bool {
 	var of, plain []int
 	other, connector := false, -1
+	if (&Block{Cols: cols}).Has(name.FieldDevicePin) {
+		return false // said already
+	}
 	for i, c := range cols {
-		w := name.Words(table.Fold(c.Head))
+		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
 		last := ""
 		if len(w) > 1 && strings.Trim(w[0], "0123456789") != "" {
 			last = w[len(w)-1]

@@ -79,48 +79,29 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	return []Table{t}, nil
 }
 
-// fenced reads the lines between two fences as a table where they are one, in columns or parted by a sign; nil
-// where they are not. at is the line of the first fence.
+// fenced reads the lines between two fences as a text of its own, where some of it is a table or a title; nil where none is. at is
+// the line of the first fence.
 func fenced(name string, lines []string, at int, l Limits) []Row {
-	text := strings.Join(lines, "\n")
-	var all []Table
-	var err error
-	switch {
-	case hasRuler(text):
-		return nil
-	case inColumns(text):
-		all, err = readColumns(name, text, l)
-	case mostParted(lines):
-		all, err = readSeparated(name, text, l)
-	}
-	if err != nil || len(all) == 0 {
+	if hasRuler(strings.Join(lines, "\n")) {
 		return nil
 	}
-	rows := all[0].Rows
-	for i := range rows {
-		rows[i].Line += at
-		rows[i].First = i == 0
-	}
-	return rows
-}
-
-// mostParted reports whether most lines have one sign between their cells, equally often, twice or more.
-func mostParted(lines []string) bool {
-	n, parted := 0, 0
-	sep := separator(strings.Join(lines, "\n"))
-	each := map[int]int{}
-	for _, l := range lines {
-		if strings.TrimSpace(l) != "" {
-			n++
-			each[outside(l, sep)]++
+	if isParted(lines) {
+		all, err := readSeparated(name, strings.Join(lines, "\n"), l)
+		if err != nil || len(all) == 0 {
+			return nil
 		}
-	}
-	for k, times := range each {
-		if k > 1 {
-			parted = max(parted, times)
+		rows := all[0].Rows
+		for i := range rows {
+			rows[i].Line += at
+			rows[i].First = i == 0
 		}
+		return rows
 	}
-	return n > 1 && 4*parted > 3*n
+	d := document{file: name, lines: lines, at: at, code: true, count: &counter{l: l}, l: l}
+	if d.read() != nil {
+		return nil
+	}
+	return d.rows
 }
 
 // strike marks a row all of whose cells are struck through, ~~so~~, and takes the signs off.

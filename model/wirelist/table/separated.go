@@ -122,6 +122,17 @@ func separator(text string) byte {
 	if best.lines == 0 {
 		return ','
 	}
+	filled := 0
+	for _, l := range lines {
+		if strings.TrimSpace(l) != "" {
+			filled++
+		}
+	}
+	if best.each == 1 && best.sep == ',' && 4*best.lines < filled && !slices.ContainsFunc(lines, func(l string) bool {
+		return strings.Contains(l, "\"")
+	}) {
+		return '\n' // a text in which two sentences have a comma
+	}
 	return best.sep
 }
 

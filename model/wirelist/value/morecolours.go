@@ -3,21 +3,35 @@ package value
 import "strings"
 
 // otherColourWord is the hue that one folded word names in one of further languages: Polish, Dutch, Czech,
-// Swedish, Danish and Norwegian, Portuguese, Finnish, Hungarian, Turkish, Romanian, Russian. From
+// Swedish, Danish and Norwegian, Portuguese, Finnish, Hungarian, Turkish, Romanian, Russian, Ukrainian, Croatian, Slovene,
+// Greek, Japanese, Chinese, Korean. From
 // memory, no source. A shop says its own words in a recipe.
 func otherColourWord(word string) (int, bool) {
+	if base, ok := strings.CutSuffix(word, "色"); ok && base != "" {
+		word = base
+	}
 	for hue, words := range [15]string{
-		0:  " czarny czarna zwart cerna cerny svart sort preto preta musta fekete siyah negru neagra черный чёрный черн ",
-		1:  " brazowy brazowa bruin hneda hnedy brunt castanho castanha marrom ruskea barna kahverengi maro коричневый кор ",
-		2:  " czerwony czerwona rood cervena cerveny rod rodt vermelho vermelha punainen piros voros kirmizi rosu rosie красный крас ",
-		3:  " pomaranczowy pomaranczowa oranje oranzova oranzovy laranja oranssi narancs turuncu portocaliu оранжевый ",
-		4:  " zolty zolta geel zluta zluty gul gult amarelo amarela keltainen sarga sari galben желтый жёлтый ",
-		5:  " zielony zielona groen zelena zeleny gron gront gronn vihrea zold yesil зеленый зелёный ",
-		6:  " niebieski niebieska blauw modra modry bla blatt sininen kek mavi albastru albastra синий син ",
-		7:  " fioletowy fioletowa paars fialova fialovy lilla roxo roxa violetti mor фиолетовый ",
-		8:  " szary szara grijs seda sedy gra gratt cinza cinzento harmaa szurke gri серый ",
-		9:  " bialy biala wit bila bily vit vitt hvid hvit branco branca valkoinen feher beyaz alb alba белый бел ",
-		10: " rozowy rozowa roze ruzova lyserod vaaleanpunainen розовый ",
+		0: " 黒 黑 검정 흑 mauro μαυρο μαύρο чорний crna crn czarny czarna zwart cerna cerny svart sort preto " +
+			"preta musta fekete siyah negru neagra черный чёрный черн ",
+		1: " 茶 棕 褐 갈 갈색 καφε καφέ коричневий smed smeda rjav rjava brazowy brazowa bruin hneda hnedy brunt " +
+			"castanho castanha marrom ruskea barna kahverengi maro коричневый кор ",
+		2: " 赤 红 紅 빨강 적 κόκκινο κοκκινο червоний crven crvena rdec rdeca czerwony czerwona rood cervena " +
+			"cerveny rod rodt vermelho vermelha punainen piros voros kirmizi rosu rosie красный крас ",
+		3: " 橙 주황 πορτοκαλι помаранчевий оранжевий narancast oranzen pomaranczowy pomaranczowa oranje " +
+			"oranzova oranzovy laranja oranssi narancs turuncu portocaliu оранжевый ",
+		4: " 黄 黃 노랑 황 κιτρινο κίτρινο жовтий zut zuta rumen rumena zolty zolta geel zluta zluty gul gult " +
+			"amarelo amarela keltainen sarga sari galben желтый жёлтый ",
+		5: " 緑 绿 綠 초록 녹 πρασινο πράσινο зелений zelen zielony zielona groen zelena zeleny gron gront gronn " +
+			"vihrea zold yesil зеленый зелёный ",
+		6: " 青 蓝 藍 파랑 청 μπλε синій plav plava niebieski niebieska blauw modra modry bla blatt sininen kek " +
+			"mavi albastru albastra синий син ",
+		7: " 紫 보라 μωβ фіолетовий ljubicast vijolicen fioletowy fioletowa paars fialova fialovy lilla roxo " +
+			"roxa violetti mor фиолетовый ",
+		8: " 灰 회 회색 γκρι сірий siv siva szary szara grijs seda sedy gra gratt cinza cinzento harmaa szurke " +
+			"gri серый ",
+		9: " 白 흰 백 흰색 λευκο ασπρο білий bijel bijela bel bela bialy biala wit bila bily vit vitt hvid hvit " +
+			"branco branca valkoinen feher beyaz alb alba белый бел ",
+		10: " 桃 粉 분홍 ροζ рожевий rozowy rozowa roze ruzova lyserod vaaleanpunainen розовый ",
 		14: " przezroczysty kleurloos ",
 	} {
 		if strings.Contains(words, " "+word+" ") {

@@ -117,6 +117,7 @@ var fieldSays = map[wirelistname.Field]string{
 	wirelistname.FieldColour: "colour", wirelistname.FieldStripe: "colour of the stripe", wirelistname.FieldLength: "length",
 	wirelistname.FieldCurrent: "current", wirelistname.FieldUnit: "unit of the column before it", wirelistname.FieldFuse: "fuse",
 	wirelistname.FieldNote: "note", wirelistname.FieldCable: "pair, cable or shield", wirelistname.FieldContact: "size of the contact",
-	wirelistname.FieldVia: "cavity that the wire goes through", wirelistname.FieldKeep: "kept as text in the note",
+	wirelistname.FieldVia: "cavity that the wire goes through", wirelistname.FieldDevicePin: "cavity in the device of the heading",
+	wirelistname.FieldKeep:   "kept as text in the note",
 	wirelistname.FieldIgnore: "not read",
 }

@@ -1,0 +1,81 @@
+package name
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// ColourKey is what a list says that its short forms of colours mean, by the folded form.
+type ColourKey map[string]string
+
+// ReadColourKey reads a line that is a key to colours: three short forms or more, each with the word behind it,
+// "W white  L blue  R red", "BK = black, RD = red, N: nero". It is nil where the line is anything else.
+func ReadColourKey(text string) ColourKey {
+	parts := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(" =:,;|/()–-", r) })
+	key := ColourKey{}
+	for len(parts) > 0 && !isShortForm(parts[0]) { // "Colours: W white …"
+		if len(key) > 0 || !isLeadOfKey(parts[0]) {
+			return nil
+		}
+		parts = parts[1:]
+	}
+	if len(parts) < 6 || len(parts)%2 != 0 {
+		return nil
+	}
+	for i := 0; i < len(parts); i += 2 {
+		c, ok := value.ParseColour(parts[i+1], "")
+		if !isShortForm(parts[i]) || !ok || len(c) != 1 || len(parts[i+1]) < 3 {
+			return nil
+		}
+		key[table.Fold(parts[i])] = parts[i+1]
+	}
+	if len(key) < 3 {
+		return nil
+	}
+	return key
+}
+
+// isShortForm reports whether a word can stand for a colour: one to three letters.
+func isShortForm(w string) bool {
+	return len([]rune(w)) <= 3 && strings.Trim(w, "0123456789.") == w && w != ""
+}
+
+// isLeadOfKey reports whether a word may stand before a key: "Colour code".
+func isLeadOfKey(w string) bool {
+	switch table.Fold(w) {
+	case "colour", "colours", "color", "colors", "code", "codes", "key", "legend", "legende", "farben", "farbcode", "couleurs", "colores",
+		"colori", "kleuren", "farver", "barvy", "kolory", "wire", "wires", "abbreviations":
+		return true
+	}
+	return false
+}
+
+// InEnglish puts the word for each short form of a cell; other text stays.
+func (k ColourKey) InEnglish(cell string) string {
+	if len(k) == 0 {
+		return cell
+	}
+	if meant, ok := k[table.Fold(cell)]; ok {
+		return meant
+	}
+	var b strings.Builder
+	for rest := cell; rest != ""; {
+		end := strings.IndexAny(rest, " /-+,")
+		if end < 0 {
+			end = len(rest)
+		}
+		word := rest[:end]
+		if meant, ok := k[table.Fold(word)]; ok {
+			word = meant
+		}
+		b.WriteString(word)
+		if end < len(rest) {
+			b.WriteByte(rest[end])
+			end++
+		}
+		rest = rest[end:]
+	}
+	return b.String()
+}

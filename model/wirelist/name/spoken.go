@@ -1,0 +1,36 @@
+package name
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/table"
+)
+
+// SpokenConnector finds the connector that a sentence names, "Connector B" of "The small plug is Connector B, 16 ways"; "" where
+// it names none: a word for a connector, and behind it a designator, one capital letter or a number.
+func SpokenConnector(text string) string {
+	all := strings.Fields(text)
+	for i := 0; i+1 < len(all); i++ {
+		if !isConnectorWord(strings.Trim(table.Fold(all[i]), "\"'(*_")) {
+			continue
+		}
+		next := strings.Trim(all[i+1], "\"'.,:;()*_")
+		switch {
+		case IsDesignator(next) && next == strings.ToUpper(next):
+			return next
+		case len(next) == 1 && (next[0] >= 'A' && next[0] <= 'Z' || next[0] >= '0' && next[0] <= '9') && next != "A" ||
+			next == "A" && (i+2 == len(all) || !strings.HasSuffix(all[i+1], "A")): // "plug A long way off"
+			return strings.Trim(all[i], "\"'(*_") + " " + next
+		}
+	}
+	return ""
+}
+
+func isConnectorWord(w string) bool {
+	switch w {
+	case "connector", "plug", "socket", "receptacle", "header", "jack", "stecker", "buchse", "connecteur", "prise", "conector",
+		"connettore", "presa", "stekker", "kontakt", "konektor", "zlacze", "wtyczka":
+		return true
+	}
+	return false
+}

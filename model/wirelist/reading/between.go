@@ -1,0 +1,41 @@
+package reading
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+)
+
+// between reads the cavities of a feedthrough whose heading says so, between two columns of devices that nobody knows.
+//
+//	Inside | Feedthrough pin | Outside | Signal
+//	Heater | 1               | Supply  | HEAT+
+func between(l *look) []shape.Column {
+	if l.has(l.cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldConnector) ||
+		l.saysOfWires() < 1 || l.titled() == "" {
+		return nil
+	}
+	for i := 1; i+1 < len(l.cols); i++ {
+		p := &l.prof[i]
+		if !l.endsInPin(l.cols[i].Head) || !p.all(p.cavities) || !p.unique() || l.cols[i].Given {
+			continue
+		}
+		if !l.holdsDevices(i-1) || !l.holdsDevices(i+1) {
+			return nil
+		}
+		cols := slices.Clone(l.cols)
+		cols[i-1].Field, cols[i].Field, cols[i+1].Field = name.FieldFrom, name.FieldVia, name.FieldTo
+		cols[i].Of = ""
+		return cols
+	}
+	return nil
+}
+
+// holdsDevices reports whether a column that nobody knows holds names of devices: words, most of them more than once or long,
+// as many as there are rows.
+func (l *look) holdsDevices(i int) bool {
+	c, p := &l.cols[i], &l.prof[i]
+	return c.Field == name.FieldKeep && !c.Given && c.Head != "" && p.most(p.long) && 4*p.prose <= p.filled && p.colours == 0 &&
+		p.states == 0 && !name.IsOtherHead(c.Head) && !l.endsInPin(c.Head)
+}

@@ -1,0 +1,40 @@
+package reading
+
+import (
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+)
+
+// endsInPlaceOfNumbers takes a column headed as a number or a reference for the cavities where each of its cells names a
+// connector and a cavity of it, and no other column says where a wire begins.
+//
+//	Ref  | Function | Goes to
+//	J4-1 | Master   | Bus bar
+//	J4-2 | Ground   | Block
+func (l *look) endsInPlaceOfNumbers() {
+	if l.anotherPin(-1) || l.has(l.cols, name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldConnector) {
+		return
+	}
+	for i := range l.cols {
+		c := &l.cols[i]
+		if c.Given || c.Field != name.FieldNumber && c.Field != name.FieldWire && c.Field != name.FieldKeep || !l.allParted(i) ||
+			!l.fewConnectors(i) {
+			continue
+		}
+		c.Field, c.InCell = name.FieldPin, true
+		return
+	}
+}
+
+// fewConnectors reports whether the cells of a column name several cavities of each of their connectors.
+func (l *look) fewConnectors(i int) bool {
+	of, n := map[string]bool{}, 0
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		if i < len(r.Cells) && r.Cells[i] != "" && !shape.IsText(r) {
+			connector, _, _ := name.SplitEnd(r.Cells[i])
+			of[connector] = true
+			n++
+		}
+	}
+	return n >= 2*len(of) && n > 2
+}

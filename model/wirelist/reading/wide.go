@@ -1,0 +1,153 @@
+package reading
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// wide reads a table that has a column for each device, headed by it: a row is one net, its cells the cavities that the net
+// has in each device. An empty cell, a dash: the net does not reach that device.
+//
+//	Signal | ECU | Dash | Rear
+//	CAN H  | 12  | 3    | -
+//	Ground | 1   | 5    | 7
+func wide(l *look) []shape.Column {
+	if len(l.src.Head) == 0 || l.holds(l.cols, name.FieldFrom, name.FieldTo, name.FieldRun) >= 0 {
+		return nil
+	}
+	var of []int
+	for i, c := range l.cols {
+		switch {
+		case c.Field == name.FieldDevicePin && c.Given, !c.Given && l.isDeviceColumn(i):
+			of = append(of, i)
+		case c.Field == name.FieldPin && l.prof[i].filled > 0, c.Field == name.FieldFromPin || c.Field == name.FieldToPin:
+			return nil // it has cavities of its own
+		}
+	}
+	inPin := func(i int) bool { return l.endsInPin(l.cols[i].Head) }
+	if slices.ContainsFunc(of, inPin) { // "ECU pin" says what the column "Relay" beside it is not
+		of = slices.DeleteFunc(of, func(i int) bool { return !inPin(i) && !l.cols[i].Given })
+		if len(of) == 2 {
+			return nil // a from and a to
+		}
+	}
+	if len(of) < 2 || !l.joinsDevices(of) || !l.saysDevices(of) {
+		return nil
+	}
+	cols := slices.Clone(l.cols)
+	for _, i := range of {
+		cols[i].Field, cols[i].Of = name.FieldDevicePin, shape.DeviceOf(cols[i].Head)
+	}
+	if !l.has(cols, name.FieldSignal, name.FieldWire) {
+		for i := range cols {
+			if p := &l.prof[i]; cols[i].Field == name.FieldKeep && !cols[i].Given && p.filled > 1 && p.most(p.long) && p.unique() {
+				cols[i].Field = name.FieldSignal
+				break
+			}
+		}
+	}
+	return cols
+}
+
+// isDeviceColumn reports whether a column can be the cavities that some nets have in one device: its heading is of nothing
+// else, its cells are cavities, hardly one of them comes twice.
+func (l *look) isDeviceColumn(i int) bool {
+	c, p := &l.cols[i], &l.prof[i]
+	w := name.Words(table.Fold(c.Head))
+	named := l.endsInPin(c.Head) || c.Of != ""
+	switch {
+	case c.Head == "" || len(w) == 0 || p.prose > 0 || isSpent(c.Head):
+		return false
+	case p.filled == 0:
+		return l.endsInPin(c.Head)
+	case !named && (name.IsOtherHead(c.Head) || isRemark(w) || isMeasure(w)):
+		return false
+	case c.Field == name.FieldPin && !named:
+		return false
+	case c.Field != name.FieldKeep && c.Field != name.FieldConnector && c.Field != name.FieldPin && !named:
+		return false
+	}
+	n := 0
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		if i < len(r.Cells) && !value.IsNothing(r.Cells[i]) && !shape.IsText(r) && isCavityOrMark(r.Cells[i]) {
+			n++
+		}
+	}
+	return 10*n >= 9*p.filled && p.numbers+p.distinct > 0 && 10*p.distinct >= 8*p.filled
+}
+
+// isCavityOrMark reports whether a cell of a device is a cavity, several of them, or says that there is none.
+func isCavityOrMark(cell string) bool {
+	return !strings.ContainsAny(cell, ".%") && isCavities(cell) || name.StateOf(cell) == name.Blank
+}
+
+// isMeasure reports whether a heading is of a number that is no cavity.
+func isMeasure(words []string) bool {
+	return slices.ContainsFunc(words, func(w string) bool {
+		if value.LengthWord(w) != "" {
+			return true
+		}
+		switch w {
+		case "positions", "min", "max", "typ", "nominal", "torque", "weight", "mass", "pressure", "speed", "power", "watt", "watts", "w",
+			"nm", "turns", "year", "page", "step", "priority", "score", "address", "baud", "bits", "byte", "value", "raw", "width",
+			"height", "depth", "diameter", "od", "id", "layer", "column", "line", "index", "idx":
+			return true
+		}
+		return false
+	})
+}
+
+// joinsDevices reports whether half of the rows that reach a device reach two or more.
+func (l *look) joinsDevices(of []int) bool {
+	one, more := 0, 0
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		n := 0
+		for _, i := range of {
+			if i < len(r.Cells) && !value.IsNothing(r.Cells[i]) && name.StateOf(r.Cells[i]) == name.Used {
+				n++
+			}
+		}
+		switch {
+		case shape.IsText(r):
+		case n == 1:
+			one++
+		case n > 1:
+			more++
+		}
+	}
+	return more > 0 && more >= one
+}
+
+// saysDevices reports whether something says that the headings are of devices and the cells of cavities: the headings
+// themselves; of three columns or more one heading, a cavity with a letter, a value of a wire beside them, or a title of pins.
+func (l *look) saysDevices(of []int) bool {
+	headed, lettered := 0, false
+	for _, i := range of {
+		c, p := &l.cols[i], &l.prof[i]
+		if c.Given || l.endsInPin(c.Head) || name.IsDesignator(c.Head) || slices.ContainsFunc(name.Words(table.Fold(c.Head)),
+			func(w string) bool { return isDeviceWord(w) || isUnitOfCar(w) }) {
+			headed++
+		}
+		lettered = lettered || p.numbers < p.filled && p.most(p.cavities)
+	}
+	if len(of) == 2 {
+		return headed == 2
+	}
+	return headed > 0 || lettered || l.saysPins() || l.holds(l.cols, name.FieldColour, name.FieldGauge, name.FieldCable) >= 0
+}
+
+// isUnitOfCar reports whether a folded word names a control unit or a place of one, as headings have them.
+func isUnitOfCar(w string) bool {
+	switch w {
+	case "ecu", "pdm", "pmu", "pdu", "tcu", "vcu", "bms", "abs", "bcm", "icu", "dash", "dashboard", "logger", "display", "keypad",
+		"gateway",
+		"mcu", "plc", "inverter", "charger", "controller", "relay", "pump", "steuergerat", "calculateur", "centralina", "tablero":
+		return true
+	}
+	return false
+}

@@ -1,0 +1,110 @@
+package row
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// Where the name of the connector of a pin table comes from, surest first: a person, the heading of the cavities, the texts
+// above the table, the recipe of the whole list, the headings of the document, the sheet, the file, a number.
+
+// naming is the name of a connector, where it comes from, and what speaks against it.
+type naming struct {
+	name   string
+	from   string   // "heading of the column"
+	unsaid bool     // nothing in the lists names it
+	over   []string // texts that named it too, and were passed over for a surer source
+	rivals []string // what else it could be called; a person should look
+}
+
+// callConnector weighs what could name the connector of a table.
+func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bool) naming {
+	of, recipe := b.PinsOf(), ""
+	if im.Opt.Recipe != nil {
+		recipe = im.Opt.Recipe.Connector
+	}
+	switch {
+	case b.Said != "":
+		return naming{name: b.Said, from: "what was said", over: nonEmpty(of, info.Name)}
+	case of != "":
+		return naming{name: of, from: "heading of the column", over: nonEmpty(info.Name)}
+	case info.Name != "":
+		return naming{name: info.Name, from: "text above the table", rivals: info.Rivals}
+	case recipe != "":
+		return naming{name: recipe, from: "recipe"}
+	case b.Called != "":
+		return naming{name: b.Called, from: "heading of the document", rivals: nameable(info.Other)}
+	case b.Table.Sheet != "" && only && !name.IsPlainSheet(b.Table.Sheet):
+		return naming{name: b.Table.Sheet, from: "name of the sheet", rivals: nameable(info.Other)}
+	case only:
+		return naming{name: name.BaseName(b.Table.File), from: "name of the file", unsaid: true, rivals: nameable(info.Other)}
+	}
+	n := len(im.Terms) + 1
+	for im.Taken(fmt.Sprintf("Connector-%d", n)) {
+		n++
+	}
+	return naming{name: fmt.Sprintf("Connector %d", n), from: "a number", unsaid: true}
+}
+
+// nameable are the texts that could name a connector after all.
+func nameable(texts []string) (all []string) {
+	for _, t := range texts {
+		if !name.IsGeneric(t) {
+			all = append(all, t)
+		}
+	}
+	return all
+}
+
+func nonEmpty(texts ...string) (all []string) {
+	for _, t := range texts {
+		if t != "" {
+			all = append(all, t)
+		}
+	}
+	return all
+}
+
+// say reports what a person should know of the name: what was passed over, and where it is a guess.
+func (c naming) say(im *draft.Importer, b *shape.Block, place table.Place) {
+	for _, text := range c.over {
+		did := "left out"
+		if c.from == "what was said" {
+			did = "left out, as the connector is said to be " + c.name
+		}
+		im.Say(report.Note, "above the table", place, text, did)
+	}
+	if c.from == "a number" {
+		im.Doubt("no heading names the connector", place, "", "called by a number", dataRows(b))
+		return
+	}
+	if len(c.rivals) == 0 {
+		return
+	}
+	im.Doubt("the name of the connector is a guess", place, fmt.Sprintf("%q from the %s; it could be %q", c.name, c.from,
+		strings.Join(shortened(c.rivals), "\", \"")), "say what it is called if it is not that", dataRows(b))
+}
+
+// shortened are texts for a message.
+func shortened(all []string) (out []string) {
+	for _, s := range all {
+		out = append(out, table.Short(s))
+	}
+	return out
+}
+
+// dataRows are the rows of a block that can become wires.
+func dataRows(b *shape.Block) (rows []table.Row) {
+	for _, r := range b.Rows {
+		if !shape.IsText(r) && !shape.IsSignOff(r) {
+			rows = append(rows, r)
+		}
+	}
+	return rows
+}

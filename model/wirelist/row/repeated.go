@@ -1,0 +1,37 @@
+package row
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// deviceAbove fills in the device of an end that a list of both ends writes in the first row of its group alone: the cell of
+// the device is empty, that of its cavity is not.
+//
+//	From | Pin | To   | Pin
+//	PDM  | A1  | Pump | 1
+//	     | A2  | Pump | 2
+func deviceAbove(im *draft.Importer, b *shape.Block, cells []string, last map[name.Field]string, at table.Place) []string {
+	for _, side := range [][2]name.Field{{name.FieldFrom, name.FieldFromPin}, {name.FieldTo, name.FieldToPin}} {
+		i := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == side[0] })
+		if i < 0 || i >= len(cells) || !b.Has(side[1]) {
+			continue
+		}
+		device, pin := b.Cell(cells, side[0]), b.Cell(cells, side[1])
+		switch {
+		case device != "":
+			last[side[0]] = cells[i]
+		case !value.IsNothing(pin) && last[side[0]] != "" && !value.IsNothing(last[side[0]]):
+			cells = slices.Clone(cells)
+			cells[i] = last[side[0]]
+			im.Say(report.Note, "connector not repeated", at, cells[i], "taken from the row above")
+		}
+	}
+	return cells
+}
