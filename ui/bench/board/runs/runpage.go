@@ -106,12 +106,22 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 	case s.In(b) && toRedo(m, s):
 		c.Title += "   DONE BEFORE THE SHEET CHANGED"
 	case s.In(b), is && s.Has(b, p):
-		c.Title += "   DONE"
+		c.Title += "   DONE" + doneBy(m, s, b)
 	}
 	h := m.ListHeight()
 	c, pages := c.Paged(m.Theme, w-1, h-leastRows(h), r.page)
 	r.page = min(r.page, pages-1)
 	return desk.Page{Drawn: c.Draw(m.Theme, w-1, h-leastRows(h)), Rows: runRows(m, s, b, pages)}
+}
+
+// doneBy names who has done a step, where that is somebody else than who works here.
+func doneBy(m *desk.Model, s run.RunStep, b *model.Build) string {
+	marks := s.Marks()
+	t := b.TickOf(marks[min(state(m).piece, len(marks)-1)])
+	if t == nil || t.By.V == "" || t.By.V == state(m).who {
+		return ""
+	}
+	return " by " + named(m, t.By.V)
 }
 
 // toRedo reports whether a step that is done differs from the sheet, or goes over one that does.
