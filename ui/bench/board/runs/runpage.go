@@ -8,6 +8,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/ui/bench/board/runs/cards"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
@@ -100,7 +101,7 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	s, b := steps[r.at], build(m)
 	r.piece = min(r.piece, lastPiece(m, s))
-	c := cardOf(m, s, r.piece)
+	c := cards.Of(inHand(m, s), s, r.piece)
 	p, is := pieceOf(m, s, r.piece)
 	switch {
 	case s.In(b) && toRedo(m, s):
@@ -112,6 +113,13 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 	c, pages := c.Paged(m.Theme, w-1, h-leastRows(h), r.page)
 	r.page = min(r.page, pages-1)
 	return desk.Page{Drawn: c.Draw(m.Theme, w-1, h-leastRows(h)), Rows: runRows(m, s, b, pages)}
+}
+
+// inHand is what the card of a step is made from.
+func inHand(m *desk.Model, s run.RunStep) cards.Hand {
+	return cards.Hand{Model: m, Build: build(m), Pieces: piecesOf(m, s), Explained: func(s run.RunStep) (run.Explained, bool) {
+		return explained(m, s, build(m).ReadingOf(s.Of, s.Layer))
+	}}
 }
 
 // doneBy names who has done a step, where that is somebody else than who works here.
