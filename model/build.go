@@ -9,14 +9,15 @@ import (
 // Build is one harness as it is or was built, of those that are built from one file.
 type Build struct {
 	Serial   string
-	Revision Opt[string] // of the sheet it is built from
-	Begun    Opt[string] // the day
-	Note     Opt[string] // from one hand to the next
-	EachTest Opt[bool]   // its run asks for lots, pulled samples and each test; a record that was begun before runs did has it not
-	GoesBy   []string    // corrections of the shop that its sheet was begun with; nil where that is not known
-	Done     []string    // steps that are done, by key alone: as files had it before Steps
-	Steps    []Ticked    // steps that are done, and what each made
-	Signed   []Signature // hold points
+	Revision Opt[string]    // of the sheet it is built from
+	Begun    Opt[string]    // the day
+	Note     Opt[string]    // from one hand to the next
+	EachTest Opt[bool]      // its run asks for lots, pulled samples and each test; a record that was begun before runs did has it not
+	MassG    Opt[unit.Gram] // on the scale, finished, as it is handed over
+	GoesBy   []string       // corrections of the shop that its sheet was begun with; nil where that is not known
+	Done     []string       // steps that are done, by key alone: as files had it before Steps
+	Steps    []Ticked       // steps that are done, and what each made
+	Signed   []Signature    // hold points
 	Readings []Reading
 	Used     []UsedWire
 	Tubes    []Recovered

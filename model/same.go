@@ -21,6 +21,16 @@ func (h *Harness) Same(o *Harness) bool {
 		reflect.DeepEqual(h.Builds, o.Builds) && reflect.DeepEqual(h.Listed, o.Listed)
 }
 
+// SameBuilds reports whether two harnesses hold the same of what is built from them.
+func SameBuilds(a, b *Harness) bool { return reflect.DeepEqual(a.Builds, b.Builds) }
+
+// SameDesign reports whether two harnesses hold the same but for what is built from them.
+func SameDesign(a, b *Harness) bool {
+	x, y := *a, *b
+	x.Builds, y.Builds = nil, nil
+	return x.Same(&y)
+}
+
 // Alike reports whether two things of a harness hold the same.
 func Alike[T any](a, b *T) bool {
 	if w, is := any(a).(*Wire); is { // values alone

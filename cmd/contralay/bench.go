@@ -17,6 +17,7 @@ import (
 	"github.com/muesli/termenv"
 
 	"contralay/calc/sheet"
+	"contralay/cmd/contralay/keep"
 	"contralay/model/catalogue"
 	"contralay/model/file"
 	"contralay/ui/bench"
@@ -44,7 +45,7 @@ func benchOn(name string, o options, w world) (int, error) {
 			"contralay plan"}
 	}
 	debug.SetMemoryLimit(benchMemory)
-	first := firstStart(w)
+	first := keep.FirstStart(w.env)
 	type shelf struct {
 		cat *catalogue.Catalogue
 		err error
@@ -54,8 +55,8 @@ func benchOn(name string, o options, w world) (int, error) {
 		cat, err := entries(o, w)
 		read <- shelf{cat, err}
 	}()
-	k := openKeeper(name, w) // first: what is written to the file from here on is somebody else's
-	defer k.close()
+	k := keep.Open(name, w.env, w.now) // first: what is written to the file from here on is somebody else's
+	defer k.Close()
 	d, err := openDoc(name)
 	if err != nil {
 		return usage, err
@@ -64,7 +65,10 @@ func benchOn(name string, o options, w world) (int, error) {
 	if sh.err != nil {
 		return usage, sh.err
 	}
-	left, unread, notice := unsaved(name, d, w)
+	if err := k.Share(d); err != nil {
+		return usage, err
+	}
+	left, unread, notice := keep.Unsaved(name, k.WithLog(d), k.Mark(), w.env)
 	cfg := desk.Config{
 		Doc: d, Path: name, Cat: sh.cat, ASCII: o.ascii || !utf8Locale(w.env) || w.env("TERM") == "linux",
 		Palette:   draw.NewPalette(colours(o, w.env), !o.light && !lightBackground(w.env)),
@@ -72,11 +76,14 @@ func benchOn(name string, o options, w world) (int, error) {
 		Run:       o.run,
 		Serial:    o.serial,
 		Notice:    cmp.Or(notice, "This is a planning aid, not an approval. H shows the cautions and the keys."),
-		Save:      k.save,
+		Save:      k.Save,
 		List:      listFolder,
 		Exists:    func(p string) bool { _, err := os.Lstat(p); return err == nil },
-		Changed:   k.changed,
-		Keep:      k.keep,
+		Changed:   k.Changed,
+		Keep:      k.Keep,
+		Look:      k.Look,
+		Brought:   k.Brought,
+		Barred:    k.Barred,
 		ListBytes: func(path string) ([]byte, error) { return listBytes(path, w) },
 		WriteNew:  writeNew,
 		Learn: func(c catalogue.Correction) (*catalogue.Catalogue, error) {
@@ -123,10 +130,10 @@ func benchOn(name string, o options, w world) (int, error) {
 		end = o.Model
 	}
 	if m, is := end.(bench.Program); is && err == nil && m.Left() {
-		k.discard() // left by choice: what was to be saved is saved
+		k.Discard() // left by choice: what was to be saved is saved
 		return ok, nil
 	}
-	says, werr := k.rescue()
+	says, werr := k.Rescue()
 	if werr != nil {
 		return usage, fmt.Errorf("the bench was stopped, and your unsaved work could not be written: %w", werr)
 	}

@@ -12,6 +12,7 @@ import (
 	"testing"
 	"time"
 
+	"contralay/cmd/contralay/keep"
 	"contralay/model/catalogue"
 	"contralay/model/file"
 )
@@ -115,13 +116,13 @@ func TestOutsideChange(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			path := copyOfExample(t)
 			w := world{env: func(key string) string { return map[string]string{"XDG_STATE_HOME": state}[key] }, now: time.Now}
-			k := openKeeper(path, w)
-			defer k.close()
+			k := keep.Open(path, w.env, w.now)
+			defer k.Close()
 			d, err := file.Load(path)
 			if err != nil {
 				t.Fatal(err)
 			}
-			if err := k.keep(d, true); (err != nil) != (name == "without") {
+			if err := k.Keep(d, true); (err != nil) != (name == "without") {
 				t.Fatalf("journal: %v", err)
 			}
 			text := readFile(t, path)
@@ -163,7 +164,7 @@ func TestOutsideChange(t *testing.T) {
 				if err := c.do(); err != nil {
 					t.Fatal(err)
 				}
-				if got := k.changed(path); got != c.want {
+				if got := k.Changed(path); got != c.want {
 					t.Errorf("%s: changed %v", what, got)
 				}
 				os.RemoveAll(path)
@@ -171,7 +172,7 @@ func TestOutsideChange(t *testing.T) {
 					t.Fatal(err)
 				}
 			}
-			if err := k.save(path, d); err != nil || k.changed(path) {
+			if err := k.Save(path, d); err != nil || k.Changed(path) {
 				t.Errorf("our own save counts as somebody else's (%v)", err)
 			}
 		})

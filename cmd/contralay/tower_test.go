@@ -100,7 +100,8 @@ var screens = []string{"board", "ends", "flat", "layers", "lists", "several", "s
 
 // leads are the families whose rows stand on the pages of another: the map and what hangs on it lead to
 // whatever can be done there.
-var leads = map[string][]string{"tree": {"ends"}}
+var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/runs/say"},
+	"board/runs/cards": {"board/runs/say", "board/runs/card"}}
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"table", "value", "report", "name", "shape", "block", "reading", "draft", "row", "join"}

@@ -119,11 +119,17 @@ func release(l *flock.Flock) {
 // Keep makes d the work in the journal. When it returns, the death of the program
 // loses nothing of it; the death of the machine loses nothing that is some
 // hundredths of a second old.
-func (j *Journal) Keep(d Document, when time.Time) error {
+//
+// log names the run log that has what is built too; "" where none has.
+func (j *Journal) Keep(d Document, when time.Time, log string) error {
 	body := Encode(d)
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s\nof %s\nbase %s\nwhen %s\nsum %s\n\n", firstLine, strconv.Quote(j.of), j.base, when.Format(time.RFC3339),
+	fmt.Fprintf(&b, "%s\nof %s\nbase %s\nwhen %s\nsum %s\n", firstLine, strconv.Quote(j.of), j.base, when.Format(time.RFC3339),
 		SumOf(body))
+	if log != "" {
+		fmt.Fprintf(&b, "log %s\n", log)
+	}
+	b.WriteByte('\n')
 	b.Write(body)
 	temp := j.path + half
 	if err := os.WriteFile(temp, []byte(b.String()), 0o600); err != nil {
@@ -202,6 +208,9 @@ func (j *Journal) Clear() {
 		j.wake()
 	}
 }
+
+// Rebase says that another bench saved the harness's file, with all that this one had of it.
+func (j *Journal) Rebase(base string) { j.base = base }
 
 // Saved says that the harness now stands in its file as it is; base is the Sum of that.
 func (j *Journal) Saved(base string) {

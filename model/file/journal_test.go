@@ -38,7 +38,7 @@ func TestWorkIsLeftBehind(t *testing.T) {
 	}
 	j := opened(t, dir, harness)
 	for _, n := range []string{"one", "two"} {
-		if err := j.Keep(numbered(n), noon); err != nil {
+		if err := j.Keep(numbered(n), noon, ""); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -74,13 +74,13 @@ func TestWorkIsLeftBehind(t *testing.T) {
 func TestEveryBenchHasItsOwnJournal(t *testing.T) {
 	dir := t.TempDir()
 	gone := opened(t, dir, "")
-	if err := gone.Keep(numbered("gone"), noon); err != nil {
+	if err := gone.Keep(numbered("gone"), noon, ""); err != nil {
 		t.Fatal(err)
 	}
 	gone.Close()
 	a, b := opened(t, dir, ""), opened(t, dir, "")
 	for n, j := range map[string]*Journal{"a": a, "b": b} {
-		if err := j.Keep(numbered(n), noon.Add(time.Hour)); err != nil {
+		if err := j.Keep(numbered(n), noon.Add(time.Hour), ""); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -103,14 +103,14 @@ func TestEveryBenchHasItsOwnJournal(t *testing.T) {
 func TestJournalKnowsItsFile(t *testing.T) {
 	dir, harness := t.TempDir(), filepath.Join(t.TempDir(), "loom.toml")
 	j := opened(t, dir, harness)
-	if err := j.Keep(numbered("one"), noon); err != nil {
+	if err := j.Keep(numbered("one"), noon, ""); err != nil {
 		t.Fatal(err)
 	}
 	j.Saved("that of ours")
 	if exists(j.path) || exists(j.path+newest) {
 		t.Error("saved, and the journal still holds work")
 	}
-	if err := j.Keep(numbered("more"), noon); err != nil {
+	if err := j.Keep(numbered("more"), noon, ""); err != nil {
 		t.Fatal(err)
 	}
 	j.Close()
@@ -123,7 +123,7 @@ func TestJournalKnowsItsFile(t *testing.T) {
 func TestTornJournal(t *testing.T) {
 	dir := t.TempDir()
 	j := opened(t, dir, "")
-	if err := j.Keep(numbered("whole"), noon); err != nil {
+	if err := j.Keep(numbered("whole"), noon, ""); err != nil {
 		t.Fatal(err)
 	}
 	path := j.path
@@ -150,7 +150,7 @@ func TestTornJournal(t *testing.T) {
 	}
 	next := opened(t, dir, "")
 	defer next.Close()
-	if err := next.Keep(numbered("next"), noon); err != nil || next.path == path {
+	if err := next.Keep(numbered("next"), noon, ""); err != nil || next.path == path {
 		t.Errorf("the torn one is written over: %v", err)
 	}
 }
@@ -184,7 +184,7 @@ func TestUnreadJournals(t *testing.T) {
 func TestSyncedBeforeItReplaces(t *testing.T) {
 	dir := t.TempDir()
 	j := opened(t, dir, "")
-	keep := func(n string) error { return j.Keep(numbered(n), noon) }
+	keep := func(n string) error { return j.Keep(numbered(n), noon, "") }
 	if err := keep("good"); err != nil {
 		t.Fatal(err)
 	}

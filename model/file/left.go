@@ -16,6 +16,7 @@ type Work struct {
 	Doc  Document
 	When time.Time
 	Base string // Sum of the harness's file when the work began
+	Log  string // the run log that has what is built too; "" where none has
 	path string // of the file it is in
 	also string // of an older one, which it takes with it when it goes; ""
 	lock string
@@ -137,6 +138,8 @@ func parseWork(text, path string) (Work, error) {
 			}
 		case "sum":
 			sum = value
+		case "log":
+			w.Log = value
 		}
 	}
 	if SumOf([]byte(body)) != sum {

@@ -23,7 +23,7 @@ func BenchmarkLarge(b *testing.B) {
 	defer j.Close()
 	keep := func(d file.Document, dirty bool) error {
 		if dirty {
-			return j.Keep(d, time.Unix(0, 0))
+			return j.Keep(d, time.Unix(0, 0), "")
 		}
 		j.Clear()
 		return nil

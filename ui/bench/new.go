@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"contralay/ui/bench/board/runs/others"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/ends"
 	"contralay/ui/bench/tree"
@@ -8,7 +9,7 @@ import (
 
 // New opens a bench.
 func New(cfg desk.Config) *desk.Model {
-	m := desk.New(cfg, desk.Tables{Steps: steps, Screens: screens, Last: whyRow, OnBranch: wholeSection,
+	m := desk.New(cfg, desk.Tables{Steps: steps, Screens: screens, Last: whyRow, OnBranch: wholeSection, OnBrought: others.Brought,
 		First: firstRows, AddAt: ends.AddAt})
 	if len(m.H.Branches) == 0 {
 		m.Show(tree.BranchesKind, "")

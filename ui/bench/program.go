@@ -14,7 +14,7 @@ import (
 type Program struct{ *desk.Model }
 
 // Init starts the first planning.
-func (p Program) Init() tea.Cmd { return p.Plan() }
+func (p Program) Init() tea.Cmd { return tea.Batch(p.Plan(), desk.LookSoon(p.Model)) }
 
 // Update takes one message.
 func (p Program) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
@@ -27,6 +27,8 @@ func (p Program) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 		return p, msg.Take(m)
 	case tea.WindowSizeMsg:
 		m.W, m.Height = msg.Width, msg.Height
+	case desk.Looked:
+		return p, msg.Take(m)
 	case desk.Outcome:
 		return p, m.Finish(msg)
 	case tea.KeyMsg:

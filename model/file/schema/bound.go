@@ -14,6 +14,7 @@ const (
 	degrees              // 0 or more
 	seconds              // 0 or more
 	metres               // 0 or more
+	grams                // more than 0
 	leaving              // degrees to the right (-) or left (+), as a branch may leave a breakout
 	turning              // degrees to the right (-) or left (+), as a branch may turn on its way
 	ratio                // a pure number, 0 or more
@@ -32,7 +33,7 @@ func (b bound) holds(v float64) bool {
 		return false
 	}
 	switch b {
-	case someMM:
+	case someMM, grams:
 		return v > 0
 	case celsius:
 		return v >= absoluteZero
@@ -68,6 +69,8 @@ func (b bound) least() string {
 		return "a number in s, 0 or more"
 	case metres:
 		return "a number in m, 0 or more"
+	case grams:
+		return "a number in g, more than 0"
 	case degrees:
 		return "a number in degrees, 0 or more"
 	case leaving:
@@ -93,6 +96,8 @@ func (b bound) unit() string {
 		return "s"
 	case metres:
 		return "m"
+	case grams:
+		return "g"
 	case degrees, leaving, turning:
 		return "degrees"
 	}

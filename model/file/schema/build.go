@@ -16,6 +16,7 @@ func buildTable() table[model.Build] {
 			text("begun", func(v *b) *optText { return &v.Begun }),
 			note(func(v *b) *optText { return &v.Note }),
 			flag("each_test", func(v *b) *model.Opt[bool] { return &v.EachTest }),
+			number("mass_g", func(v *b) *model.Opt[unit.Gram] { return &v.MassG }, grams),
 			texts("goes_by", func(v *b) *[]string { return &v.GoesBy }),
 			texts("done", func(v *b) *[]string { return &v.Done }),
 		},
@@ -31,6 +32,17 @@ func buildTable() table[model.Build] {
 			many[b, model.Lot]{"lot", func(v *b) *[]model.Lot { return &v.Lots }, lotTable()},
 		},
 	}
+}
+
+// RawBuild is a build as a decoder gives it; ReadBuild reads it back.
+func RawBuild(b *model.Build) map[string]any { return buildTable().raw(b) }
+
+// ReadBuild reads a build that stands by itself, by the rules of a file, and gives all that is wrong
+// with it.
+func ReadBuild(raw map[string]any) (model.Build, []Fault) {
+	d, b := &decoder{at: map[string]bool{}}, model.Build{}
+	readTable(d, buildTable(), &b, raw, place{})
+	return b, d.faults
 }
 
 func signatureTable() table[model.Signature] {

@@ -115,15 +115,7 @@ func inline[T, S any](name string, at func(*T) *model.Opt[S], inside table[S]) k
 		}
 		return "{ " + strings.Join(all, ", ") + " }"
 	}
-	raw := func(v S) any {
-		out := map[string]any{}
-		for _, k := range inside.keys {
-			if value := k.raw(&v); value != nil {
-				out[k.name] = value
-			}
-		}
-		return out
-	}
+	raw := func(v S) any { return inside.raw(&v) }
 	k := optional(name, at, form[S]{Key{Kind: KindTable, Keys: inside.views()}, read, text, raw})
 	k.open = func(v *T, own bool) node {
 		o := at(v)

@@ -35,6 +35,7 @@ type part[T any] interface {
 	name() string
 	read(d *decoder, v *T, raw any, at place)
 	write(w *writer, v *T, at string)
+	raw(v *T) any // as a decoder would give it, nil where it is left out
 
 	view(at string) Table
 	count(v *T) int
@@ -116,6 +117,29 @@ func (o one[T, S]) write(w *writer, v *T, at string) {
 	}
 }
 
+func (o one[T, S]) raw(v *T) any {
+	if all := o.inside.raw(o.at(v)); len(all) > 0 {
+		return all
+	}
+	return nil
+}
+
+// raw is a table as a decoder would give it.
+func (t table[T]) raw(v *T) map[string]any {
+	out := map[string]any{}
+	for _, k := range t.keys {
+		if value := k.raw(v); value != nil {
+			out[k.name] = value
+		}
+	}
+	for _, p := range t.parts {
+		if value := p.raw(v); value != nil {
+			out[p.name()] = value
+		}
+	}
+	return out
+}
+
 // many is a list of tables, [[name]].
 type many[T, S any] struct {
 	called string
@@ -152,6 +176,18 @@ func (m many[T, S]) write(w *writer, v *T, at string) {
 		}
 		w.depth--
 	}
+}
+
+func (m many[T, S]) raw(v *T) any {
+	all := *m.at(v)
+	if len(all) == 0 {
+		return nil
+	}
+	out := make([]any, len(all))
+	for i := range all {
+		out[i] = m.inside.raw(&all[i])
+	}
+	return out
 }
 
 // tablesOf reads a list of tables, whichever of the two ways it was written.

@@ -37,6 +37,9 @@ type Config struct {
 	Exists    func(path string) bool
 	Changed   func(path string) bool                                          // somebody else wrote the file since it was read or saved
 	Keep      func(d file.Document, dirty bool) error                         // told of every change, for the journal
+	Look      func() bool                                                     // reads what other benches did; whether to take it
+	Brought   func() file.Brought                                             // what they did since
+	Barred    func() string                                                   // why no record may be changed here; "" where it may
 	ListBytes func(path string) ([]byte, error)                               // reads a wire list
 	WriteNew  func(path string, text []byte) error                            // writes a file that is not there yet
 	Learn     func(c catalogue.Correction) (*catalogue.Catalogue, error)      // writes what the shop goes by; the catalogue with it

@@ -11,7 +11,10 @@ import (
 )
 
 // History is what undo and redo go through, from the harness of now to either side.
-type History struct{ past, undone trail }
+type History struct {
+	past, undone trail
+	brought      []func(h *model.Harness) *model.Harness // what other benches did, which no undo takes back
+}
 
 // nearest is how many steps a trail keeps as they were; those further off it keeps by what they
 // had other than the next one, and thousands of them weigh less than these few.
@@ -21,11 +24,13 @@ const nearest = 16
 type trail struct {
 	far  []model.Earlier // each against the one after it, the last against the first that is near
 	near []*model.Harness
+	has  []int // how much of what others did each of them has
 }
 
 func (t *trail) steps() int { return len(t.far) + len(t.near) }
 
-func (t *trail) push(h *model.Harness) {
+func (t *trail) push(h *model.Harness, has int) {
+	t.has = append(t.has, has)
 	if len(t.near) == nearest {
 		t.far = append(t.far, model.EarlierOf(t.near[0], t.near[1]))
 		copy(t.near, t.near[1:])
@@ -34,11 +39,13 @@ func (t *trail) push(h *model.Harness) {
 	t.near = append(t.near, h)
 }
 
-// pop is the harness at the end, or nil.
-func (t *trail) pop() *model.Harness {
+// pop is the harness at the end and how much of what others did it has, or nil.
+func (t *trail) pop() (*model.Harness, int) {
 	if len(t.near) == 0 {
-		return nil
+		return nil, 0
 	}
+	has := t.has[len(t.has)-1]
+	t.has = t.has[:len(t.has)-1]
 	last := len(t.near) - 1
 	h := t.near[last]
 	t.near[last], t.near = nil, t.near[:last]
@@ -46,7 +53,7 @@ func (t *trail) pop() *model.Harness {
 		t.near = append(t.near, t.far[n-1].Of(h))
 		t.far[n-1], t.far = model.Earlier{}, t.far[:n-1]
 	}
-	return h
+	return h, has
 }
 
 // Steps is how many steps can be undone.
@@ -57,22 +64,29 @@ func (h *History) Undone() int { return h.undone.steps() }
 
 // Record remembers the harness that a change replaces; what was undone before is forgotten.
 func (h *History) Record(was *model.Harness) {
-	h.past.push(was)
+	h.past.push(was, len(h.brought))
 	h.undone = trail{}
 }
 
+// Bring remembers what another bench did: it is done to every harness that undo or redo goes to.
+func (h *History) Bring(f func(h *model.Harness) *model.Harness) { h.brought = append(h.brought, f) }
+
 // back is the harness before now, or nil.
-func (h *History) back(now *model.Harness) *model.Harness { return step(&h.past, &h.undone, now) }
+func (h *History) back(now *model.Harness) *model.Harness { return h.step(&h.past, &h.undone, now) }
 
 // forth is the harness that was undone last, or nil.
-func (h *History) forth(now *model.Harness) *model.Harness { return step(&h.undone, &h.past, now) }
+func (h *History) forth(now *model.Harness) *model.Harness { return h.step(&h.undone, &h.past, now) }
 
-func step(from, to *trail, now *model.Harness) *model.Harness {
-	h := from.pop()
-	if h != nil {
-		to.push(now)
+func (h *History) step(from, to *trail, now *model.Harness) *model.Harness {
+	next, has := from.pop()
+	if next == nil {
+		return nil
 	}
-	return h
+	to.push(now, len(h.brought))
+	for _, f := range h.brought[has:] {
+		next = f(next)
+	}
+	return next
 }
 
 // behind is undone steps that the sheet does not show yet: when undo comes in a burst, the sheet

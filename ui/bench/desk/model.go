@@ -60,6 +60,7 @@ func New(cfg Config, tables Tables) *Model {
 	}
 	m.Sheet = calc.Build(m.H, cfg.Cat, nil)
 	m.Branch = max(0, m.MostToLay())
+	Brought(m)
 	return m
 }
 
@@ -94,6 +95,12 @@ func (m *Model) Change(h *model.Harness, says string) {
 	if h.Same(m.H) { // no step to undo for nothing
 		m.Tell("unchanged")
 		return
+	}
+	if m.Cfg.Barred != nil && !model.SameBuilds(h, m.H) {
+		if says := m.Cfg.Barred(); says != "" {
+			m.Refuse(says)
+			return
+		}
 	}
 	if held := breaks(m.Sheet, h); held != "" {
 		m.Refuse(held)

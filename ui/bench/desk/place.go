@@ -3,6 +3,7 @@ package desk
 import (
 	"slices"
 
+	"contralay/model/runlog"
 	"contralay/ui/bench/kit"
 )
 
@@ -73,8 +74,9 @@ func (p *Place) Undoes() string {
 // opened over them.
 type Tables struct {
 	Steps, Screens []Place
-	Last           Row            // stands at the end of every step that has rows
-	OnBranch       func(m *Model) // hears that another branch is taken in hand
+	Last           Row                                        // stands at the end of every step that has rows
+	OnBrought      func(m *Model, lines []runlog.Line) string // says what other benches did
+	OnBranch       func(m *Model)                             // hears that another branch is taken in hand
 
 	// What the map leads to, of other families.
 	First func(m *Model) []Row         // the ways to begin on an empty board

@@ -2,13 +2,14 @@ package runs
 
 import (
 	"contralay/calc/query/run"
+	"contralay/ui/bench/board/runs/cards"
 	"contralay/ui/bench/desk"
 )
 
 // What the tests reach for.
 var (
 	Build    = build
-	LayerAt  = layerAt
+	LayerAt  = cards.LayerAt
 	RunSteps = runSteps
 )
 

@@ -7,7 +7,7 @@ import (
 
 	"contralay/calc/query/run"
 	"contralay/model"
-	"contralay/ui/bench/board/runs/card"
+	"contralay/ui/bench/board/runs/cards"
 	"contralay/ui/bench/board/runs/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
@@ -19,30 +19,6 @@ import (
 
 // noLot is what stands for a label without a number.
 const noLot = "no number on the label"
-
-// lotsOf are the lots on record of a reel, or of a spool.
-func lotsOf(b *model.Build, of string) []string {
-	var out []string
-	for _, l := range b.Lots {
-		if l.Of == of {
-			out = append(out, l.Lot)
-		}
-	}
-	return out
-}
-
-// lotCard asks for the lot of a reel.
-func lotCard(m *desk.Model, s run.RunStep) card.Card {
-	_, size, _ := strings.Cut(say.Reel(s.Of), ", ")
-	c := card.Card{Title: say.Step(m, s), Number: "lot", Second: size, Low: []string{say.Reel(s.Of), "its label"},
-		Lines: []string{"Type the number on the label of " + say.Reel(s.Of) + ", before the first wire comes off it"}}
-	c.Under = "type the number on its label"
-	if all := lotsOf(build(m), s.Of); len(all) > 0 {
-		c.Lines = append(c.Lines, "written down: "+strings.Join(all, ", "))
-		c.Under = c.Lines[1]
-	}
-	return c
-}
 
 // lotField writes a lot down.
 func lotField(of, label string, then func(m *desk.Model)) *desk.Field {
@@ -77,7 +53,7 @@ func lotRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	row := desk.Row{Key: "done", Does: "type", Text: "the lot of this reel: type it",
 		Detail: "Digits or letters, then Enter: what the label says",
 		Field:  lotField(s.Of, "lot of "+say.Reel(s.Of), func(m *desk.Model) { tick(m, nil) })}
-	if len(lotsOf(b, s.Of)) > 0 {
+	if len(cards.LotsOf(b, s.Of)) > 0 {
 		row.Text, row.Does, row.Detail = "done, next; or another lot: type it", "done", "Enter goes on. Digits: one more lot of this reel"
 		row.Enter = func(m *desk.Model) { tick(m, nil) }
 	}
@@ -93,11 +69,11 @@ func lotRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 		}
 	}
 	var out []desk.Row
-	if s.In(b) || len(lotsOf(b, s.Of)) > 0 {
+	if s.In(b) || len(cards.LotsOf(b, s.Of)) > 0 {
 		return nil
 	}
 	for k := len(m.H.Builds) - 1; k >= 0; k-- {
-		if all := lotsOf(&m.H.Builds[k], s.Of); len(all) > 0 && all[len(all)-1] != noLot {
+		if all := cards.LotsOf(&m.H.Builds[k], s.Of); len(all) > 0 && all[len(all)-1] != noLot {
 			lot := all[len(all)-1]
 			out = append(out, desk.Row{Key: "same lot", Text: "the lot of serial " + m.H.Builds[k].Serial + ": " + lot, Does: "take",
 				Detail: "Enter takes it", Enter: take(lot)})
@@ -113,6 +89,6 @@ func spoolRow(m *desk.Model, p run.Piece, b *model.Build) desk.Row {
 	w := &m.H.Wires[m.Sheet.Index.Wire[p.ID]]
 	of := strings.TrimSpace(w.Spec + " " + w.Size + " " + model.ColourWords(w.Colour.V))
 	label := "lot of the spool " + paper.Size(w) + " " + model.ColourWords(w.Colour.V)
-	return desk.Row{Key: "spool", Text: label + "  " + words.OrDash(strings.Join(lotsOf(b, of), ", ")),
+	return desk.Row{Key: "spool", Text: label + "  " + words.OrDash(strings.Join(cards.LotsOf(b, of), ", ")),
 		Detail: "Enter: the number on its label, where it has one of its own", Field: lotField(of, label, nil)}
 }

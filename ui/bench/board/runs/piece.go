@@ -6,6 +6,7 @@ import (
 
 	"contralay/calc/query/run"
 	"contralay/model"
+	"contralay/ui/bench/board/runs/cards"
 	"contralay/ui/bench/board/runs/say"
 	"contralay/ui/bench/desk"
 )
@@ -204,7 +205,7 @@ func tickGroup(m *desk.Model, by int) {
 		m.Refuse("type what the instrument reads: digits, then Enter")
 		return
 	}
-	if s.Kind == run.LotStep && len(lotsOf(build(m), s.Of)) == 0 {
+	if s.Kind == run.LotStep && len(cards.LotsOf(build(m), s.Of)) == 0 {
 		m.Refuse("type the number on the label, or take the row that says it has none")
 		return
 	}

@@ -7,19 +7,11 @@ import (
 	"contralay/calc/phase/built"
 	"contralay/calc/query/run"
 	"contralay/calc/query/why"
-	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/bench/board/runs/cards"
 	"contralay/ui/bench/desk"
 )
-
-func layerAt(m *desk.Model, s run.RunStep) (*sheet.Layer, bool) {
-	i, ok := m.Sheet.Index.Branch[s.Of]
-	if !ok || s.Layer >= len(m.Sheet.Branches[i].Layers) {
-		return nil, false
-	}
-	return &m.Sheet.Branches[i].Layers[s.Layer], true
-}
 
 // measured reads a size that was measured, where about so much is expected; 0 is not known. One
 // that is less than half or more than twice that is asked for again, however often Enter is
@@ -56,18 +48,6 @@ func sheathOver(m *desk.Model, branch string) unit.Millimetre {
 	return m.Sheet.Branches[i].Sheath.Verdict.OverMM
 }
 
-// sheetOver is what the sheet has for what a step measures.
-func sheetOver(m *desk.Model, s run.RunStep) (unit.Millimetre, bool) {
-	l, ok := layerAt(m, s)
-	switch {
-	case !ok:
-		return 0, false
-	case s.Bare:
-		return l.BareMM(), true
-	}
-	return l.OverMM, true
-}
-
 // readRow takes readings of a layer: digits and Enter each; Enter alone goes on.
 func readRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	text := "done, next; or digits: measured OD" + readWhen(s)
@@ -98,7 +78,7 @@ func odField(m *desk.Model, s run.RunStep) *desk.Field {
 	when := readWhen(s)
 	f := &desk.Field{Label: "OD of " + model.LayerName(s.Layer) + when, Unit: m.Sys.Name(), Number: true}
 	f.Set = func(m *desk.Model, text string) error {
-		over, _ := sheetOver(m, s)
+		over, _ := cards.SheetOver(m, s)
 		v, err := measured(m, text, "OD of "+built.LayerAt(s.Of, s.Layer)+when, desk.MostPart, over)
 		if err != nil {
 			return err
@@ -164,7 +144,7 @@ func readingRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	return append(out, desk.Row{Key: "turn", Text: "measured lay  " + turn, Detail: "Digits: one turn, measured along the bundle",
 		Field: &desk.Field{Label: "measured lay", Unit: m.Sys.Name(), Number: true, Set: func(m *desk.Model, text string) error {
 			lay := unit.Millimetre(0)
-			if l, ok := layerAt(m, s); ok {
+			if l, ok := cards.LayerAt(m, s); ok {
 				lay = l.LayMM
 			}
 			v, err := measured(m, text, "lay of "+built.LayerAt(s.Of, s.Layer), 2000, lay)

@@ -125,9 +125,11 @@ func startRun(m *desk.Model, serial string) {
 		return
 	}
 	*state(m) = running{serial: serial, refused: state(m).refused, who: state(m).who, instrument: state(m).instrument}
-	if m.H.BuildOf(serial) < 0 {
-		s := calc.Complete(m.H, m.Cfg.Cat, m.Sheet)
-		h := run.Written(s).EditBuild(serial, func(b *model.Build) {
+	s := calc.Complete(m.H, m.Cfg.Cat, m.Sheet)
+	if h := run.Written(s); m.H.BuildOf(serial) >= 0 && h != m.H {
+		m.Change(h, "what was proposed is written down and stays")
+	} else if m.H.BuildOf(serial) < 0 {
+		h := h.EditBuild(serial, func(b *model.Build) {
 			if m.Cfg.Now != nil {
 				b.Begun = model.Some(m.Cfg.Now().Format("2006-01-02"))
 			}

@@ -8,6 +8,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/ui/bench/board/runs/cards"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
@@ -100,18 +101,35 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 	}
 	s, b := steps[r.at], build(m)
 	r.piece = min(r.piece, lastPiece(m, s))
-	c := cardOf(m, s, r.piece)
+	c := cards.Of(inHand(m, s), s, r.piece)
 	p, is := pieceOf(m, s, r.piece)
 	switch {
 	case s.In(b) && toRedo(m, s):
 		c.Title += "   DONE BEFORE THE SHEET CHANGED"
 	case s.In(b), is && s.Has(b, p):
-		c.Title += "   DONE"
+		c.Title += "   DONE" + doneBy(m, s, b)
 	}
 	h := m.ListHeight()
 	c, pages := c.Paged(m.Theme, w-1, h-leastRows(h), r.page)
 	r.page = min(r.page, pages-1)
 	return desk.Page{Drawn: c.Draw(m.Theme, w-1, h-leastRows(h)), Rows: runRows(m, s, b, pages)}
+}
+
+// inHand is what the card of a step is made from.
+func inHand(m *desk.Model, s run.RunStep) cards.Hand {
+	return cards.Hand{Model: m, Build: build(m), Pieces: piecesOf(m, s), Explained: func(s run.RunStep) (run.Explained, bool) {
+		return explained(m, s, build(m).ReadingOf(s.Of, s.Layer))
+	}}
+}
+
+// doneBy names who has done a step, where that is somebody else than who works here.
+func doneBy(m *desk.Model, s run.RunStep, b *model.Build) string {
+	marks := s.Marks()
+	t := b.TickOf(marks[min(state(m).piece, len(marks)-1)])
+	if t == nil || t.By.V == "" || t.By.V == state(m).who {
+		return ""
+	}
+	return " by " + named(m, t.By.V)
 }
 
 // toRedo reports whether a step that is done differs from the sheet, or goes over one that does.

@@ -8,6 +8,7 @@ var buildLabels = map[string]Label{
 	"begun":     {Says: "begun", Does: "The day on which it was begun"},
 	"note":      {Says: "note", Does: "From one hand to the next"},
 	"each_test": {Says: "asks for each test", Does: "Its run asks for lots, pulled samples and each test"},
+	"mass_g":    {Says: "mass", Does: "What it weighs on the scale, finished"},
 	"goes_by":   {Says: "corrections", Item: "correction", Does: "Corrections of the shop that its sheet was begun with"},
 	"done":      {Says: "done, by key alone", Item: "step", Does: "Steps that older files ticked, without what each made"},
 }

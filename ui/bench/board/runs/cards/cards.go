@@ -1,4 +1,4 @@
-package runs
+package cards
 
 import (
 	"fmt"
@@ -19,9 +19,22 @@ import (
 
 // The cards of what is gone through piece by piece: one wire to cut, one to lay, one to pin.
 
-// cardOf is the card of piece k of a step.
-func cardOf(m *desk.Model, s run.RunStep, k int) card.Card {
-	p, is := pieceOf(m, s, k)
+// Hand is what is in hand in a run.
+type Hand struct {
+	*desk.Model
+	Build     *model.Build                              // what is built, as far as it is
+	Serials   []string                                  // that are cut together; one alone is named in the head
+	Pieces    []run.Piece                               // of the step; none of one that is one act
+	Explained func(s run.RunStep) (run.Explained, bool) // what the readings of its layer come to
+}
+
+// Of is the card of piece k of a step.
+func Of(m Hand, s run.RunStep, k int) card.Card {
+	var p run.Piece
+	is := k < len(m.Pieces)
+	if is {
+		p = m.Pieces[k]
+	}
 	switch {
 	case is && s.Kind == run.CutStep:
 		return cutCard(m, s, p, k)
@@ -40,13 +53,13 @@ func cardOf(m *desk.Model, s run.RunStep, k int) card.Card {
 }
 
 // marksOf are the pieces of a step on its bar; tracer is the one that lies first, "" for none.
-func marksOf(m *desk.Model, s run.RunStep, at int, tracer string) []card.Mark {
-	b := build(m)
+func marksOf(m Hand, s run.RunStep, at int, tracer string) []card.Mark {
+	b := m.Build
 	var out []card.Mark
-	if len(piecesOf(m, s)) < 2 {
+	if len(m.Pieces) < 2 {
 		return nil // no way to lose
 	}
-	for k, p := range piecesOf(m, s) {
+	for k, p := range m.Pieces {
 		out = append(out, card.Mark{Done: s.Has(b, p), Hand: k == at, Tracer: p.ID != "" && p.ID == tracer})
 	}
 	return out
@@ -58,8 +71,8 @@ func coloured(w *model.Wire) string {
 }
 
 // neighbours are the pieces before and after piece k.
-func neighbours(m *desk.Model, s run.RunStep, k int) string {
-	all := piecesOf(m, s)
+func neighbours(m Hand, s run.RunStep, k int) string {
+	all := m.Pieces
 	name := func(p run.Piece) string {
 		text := p.ID
 		if i, is := m.Sheet.Index.Wire[p.ID]; is {
@@ -81,7 +94,7 @@ func neighbours(m *desk.Model, s run.RunStep, k int) string {
 }
 
 // flag is the text of one of the flags of a wire: its number and where that end goes.
-func flag(m *desk.Model, w *model.Wire, from bool) string {
+func flag(m Hand, w *model.Wire, from bool) string {
 	end := w.To.V
 	if from {
 		end = w.From.V
@@ -90,7 +103,7 @@ func flag(m *desk.Model, w *model.Wire, from bool) string {
 }
 
 // endSays is an end of a wire in words: a cavity as it is written, a splice, where it is capped.
-func endSays(m *desk.Model, w *model.Wire, end string) string {
+func endSays(m Hand, w *model.Wire, end string) string {
 	switch _, splice := m.Sheet.Index.Splice[end]; {
 	case splice:
 		return "splice " + end
@@ -103,7 +116,7 @@ func endSays(m *desk.Model, w *model.Wire, end string) string {
 }
 
 // cutCard is one wire to cut, and what is written on its flags.
-func cutCard(m *desk.Model, s run.RunStep, p run.Piece, k int) card.Card {
+func cutCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
 	w := &m.H.Wires[m.Sheet.Index.Wire[p.ID]]
 	n := len(s.Cut.Wires)
 	long := m.Sys.AtLeast(s.Cut.CutMM) + " " + m.Sys.Name()
@@ -125,7 +138,7 @@ func nonEmpty(all ...string) []string {
 }
 
 // layCard is one piece of a layer to lay, or one of a branch to put in.
-func layCard(m *desk.Model, s run.RunStep, p run.Piece, k int) card.Card {
+func layCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
 	i := m.Sheet.Index.Branch[s.Of]
 	l := &m.Sheet.Branches[i].Layers[s.Layer]
 	n := len(l.Members)
@@ -134,7 +147,7 @@ func layCard(m *desk.Model, s run.RunStep, p run.Piece, k int) card.Card {
 		Bar:   marksOf(m, s, k, tracerOf(s, l)),
 		Low:   []string{fmt.Sprintf("%d of %d  %s", k+1, n, say.Layer(s)), layWords(m, l)},
 		Under: goesSays(m, i, p)}
-	if all := piecesOf(m, s); k > 0 && k+1 < n {
+	if all := m.Pieces; k > 0 && k+1 < n {
 		c.Under += fmt.Sprintf(", %s < > %s", all[k-1].ID, all[k+1].ID)
 	}
 	if w, is := m.Sheet.Index.Wire[p.ID]; is {
@@ -147,10 +160,10 @@ func layCard(m *desk.Model, s run.RunStep, p run.Piece, k int) card.Card {
 	case tracer != "":
 		start += "; the tracer is " + tracer
 	}
-	if e, ok := explained(m, s, build(m).ReadingOf(s.Of, s.Layer)); ok {
-		c.More = append(c.More, say.Reading(m, e)...)
+	if e, ok := m.Explained(s); ok {
+		c.More = append(c.More, say.Reading(m.Model, e)...)
 	}
-	over, _ := sheetOver(m, s)
+	over, _ := SheetOver(m.Model, s)
 	c.More = append(c.More, fmt.Sprintf("%s. OD %s %s when it is laid", start, m.Sys.Diameter(over), m.Sys.Name()))
 	return c
 }
@@ -164,7 +177,7 @@ func tracerOf(s run.RunStep, l *sheet.Layer) string {
 }
 
 // layWords is which way a layer is laid, and how long a turn is.
-func layWords(m *desk.Model, l *sheet.Layer) string {
+func layWords(m Hand, l *sheet.Layer) string {
 	if l.LayMM <= 0 {
 		return "straight"
 	}
@@ -172,7 +185,7 @@ func layWords(m *desk.Model, l *sheet.Layer) string {
 }
 
 // goesSays is where a piece of branch i goes beyond it, and what it is.
-func goesSays(m *desk.Model, i int, p run.Piece) string {
+func goesSays(m Hand, i int, p run.Piece) string {
 	k, wire := m.Sheet.Index.Wire[p.ID]
 	u, unit := m.Sheet.Index.Unit[p.ID]
 	name := ""
@@ -196,19 +209,19 @@ func goesSays(m *desk.Model, i int, p run.Piece) string {
 }
 
 // laidCard is a layer that is all on: it is measured.
-func laidCard(m *desk.Model, s run.RunStep) card.Card {
+func laidCard(m Hand, s run.RunStep) card.Card {
 	i := m.Sheet.Index.Branch[s.Of]
 	mb, b := &m.H.Branches[i], &m.Sheet.Branches[i]
 	l := &b.Layers[s.Layer]
-	over, _ := sheetOver(m, s)
+	over, _ := SheetOver(m.Model, s)
 	n := len(l.Members)
 	od := "OD " + m.Sys.Diameter(over)
 	c := card.Card{Title: fmt.Sprintf("%s, %s: all %d are on. Measure it", say.Layer(s), layWords(m, l), n), Number: od,
 		Bar: marksOf(m, s, -1, tracerOf(s, l)),
 		Low: []string{say.Layer(s), fmt.Sprintf("all %d on", n)}, Under: "measure it, " + m.Sys.Name()}
-	e, read := explained(m, s, build(m).ReadingOf(s.Of, s.Layer))
+	e, read := m.Explained(s)
 	if read {
-		c.Lines = append(c.Lines, say.Reading(m, e)...)
+		c.Lines = append(c.Lines, say.Reading(m.Model, e)...)
 		c.Under = c.Lines[0]
 	} else {
 		c.Lines = append(c.Lines, fmt.Sprintf("The sheet has %s %s over the high spots", m.Sys.Diameter(over), m.Sys.Name()))
@@ -240,8 +253,8 @@ func laidCard(m *desk.Model, s run.RunStep) card.Card {
 }
 
 // pinCard is one cavity: the wire that goes in, and how its contact is crimped.
-func pinCard(m *desk.Model, s run.RunStep, p run.Piece, k int) card.Card {
-	n := len(piecesOf(m, s))
+func pinCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
+	n := len(m.Pieces)
 	t := m.Sheet.Index.Termination[s.Of]
 	c := card.Card{Title: fmt.Sprintf("%s cavity %s, %d of %d, seen from the wire side", s.Of, p.Cavity, k+1, n), Number: p.ID,
 		Bar: marksOf(m, s, k, ""), Low: []string{fmt.Sprintf("%s cavity %s", s.Of, p.Cavity), fmt.Sprintf("%d of %d", k+1, n)}}
@@ -262,7 +275,7 @@ func pinCard(m *desk.Model, s run.RunStep, p run.Piece, k int) card.Card {
 			c.Lines[0] += ", in one contact with " + strings.Join(others, ", ")
 		}
 	}
-	if says := say.Crimp(m, t, p.Cavity); says != "" {
+	if says := say.Crimp(m.Model, t, p.Cavity); says != "" {
 		c.Lines = append(c.Lines, says)
 	}
 	c.Under = c.Lines[len(c.Lines)-1]

@@ -1,4 +1,4 @@
-package main
+package keep
 
 import (
 	"errors"
@@ -28,7 +28,7 @@ func keepRevision(path string, d file.Document) error {
 		return nil
 	}
 	name := revisionName(path, was)
-	if err := writeNew(name, text); err != nil && !errors.Is(err, fs.ErrExist) {
+	if err := file.WriteNew(name, text); err != nil && !errors.Is(err, fs.ErrExist) {
 		return fmt.Errorf("%s was not saved, because revision %s cannot be kept in its folder: %w", path, was, err)
 	}
 	return nil

@@ -1,4 +1,4 @@
-package runs
+package cards
 
 import (
 	"fmt"
@@ -7,18 +7,17 @@ import (
 	"contralay/model/unit"
 	"contralay/ui/bench/board/runs/card"
 	"contralay/ui/bench/board/runs/say"
-	"contralay/ui/bench/desk"
 )
 
 // What a step of one act says.
 
 // actCard is a step that is done in one act.
-func actCard(m *desk.Model, s run.RunStep) card.Card {
-	act := say.Of(m, s)
+func actCard(m Hand, s run.RunStep) card.Card {
+	act := say.Of(m.Model, s)
 	if s.Kind == run.BuildUpStep {
 		act = buildUp(m, s)
 	}
-	c := card.Card{Title: say.Step(m, s), Lines: act.Lines, Low: []string{say.Step(m, s)}}
+	c := card.Card{Title: say.Step(m.Model, s), Lines: act.Lines, Low: []string{say.Step(m.Model, s)}}
 	if len(act.Large) > 0 {
 		c.Number = act.Large[0]
 	}
@@ -29,13 +28,13 @@ func actCard(m *desk.Model, s run.RunStep) card.Card {
 }
 
 // buildUp is the tape round a centre: how thick it was, and what it is wound to.
-func buildUp(m *desk.Model, s run.RunStep) say.Act {
+func buildUp(m Hand, s run.RunStep) say.Act {
 	i := m.Sheet.Index.Branch[s.Of]
 	mb, l := &m.H.Branches[i], &m.Sheet.Branches[i].Layers[s.Layer]
 	out := say.Act{Large: []string{mb.ID + " build up", "to " + m.Sys.Diameter(l.OverMM)}}
-	r := build(m).ReadingOf(s.Of, s.Layer)
-	if e, ok := explained(m, s, r); ok {
-		out.Lines = append(out.Lines, say.BuiltUp(m, e)...)
+	r := m.Build.ReadingOf(s.Of, s.Layer)
+	if e, ok := m.Explained(s); ok {
+		out.Lines = append(out.Lines, say.BuiltUp(m.Model, e)...)
 	}
 	wind := fmt.Sprintf("Wind it from %s to %s, edge to edge, until it measures %s %s everywhere", mb.From, mb.To,
 		m.Sys.Diameter(l.OverMM), m.Sys.Name())
