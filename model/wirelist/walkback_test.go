@@ -215,7 +215,7 @@ func (b *back) colours(code value.Colour) bool {
 	cells := slices.Clone(b.cells)
 	for _, c := range b.cells {
 		cells = append(cells, strings.Split(c, " - ")...) // a line of text holds several
-		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;", r) })...)
+		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;:", r) })...)
 	}
 	for _, c := range cells {
 		for _, lang := range []string{"", "de", "fr", "es", "it"} {

@@ -25,7 +25,7 @@ func (f *finder) runs(i int) int {
 		}
 		n++
 	}
-	if n < 2 {
+	if n < 2 && !slices.ContainsFunc(f.all, func(b Block) bool { return b.Runs }) {
 		return 0
 	}
 	return n
@@ -51,6 +51,13 @@ func partRun(text string) (from, to string, rest []string) {
 	if from == "" {
 		return "", "", nil
 	}
+	var lead []string
+	if before, after, ok := strings.Cut(from, ": "); ok {
+		front, in := valuesBehind(before) // "Yellow (20 AWG): coil - → points"
+		if isColour(front) {
+			lead, from = append([]string{front}, in...), strings.TrimSpace(after)
+		}
+	}
 	if pin, more, ok := partPoint(from); ok && more != "" && strings.ContainsAny(from[len(pin):][:1], ".):") {
 		from = more // "1. FC 5V -> …": the number of the point
 	}
@@ -65,7 +72,7 @@ func partRun(text string) (from, to string, rest []string) {
 		}
 	}
 	colour, size, note := "", "", ""
-	for _, p := range pieces {
+	for _, p := range append(lead, pieces...) {
 		p = strings.TrimSpace(p)
 		g, sized := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
 		switch {
@@ -88,6 +95,11 @@ func (f *finder) leads(points []table.Row) {
 		from, to, rest := partRun(r.Cells[0])
 		near, nearPad := f.pad(from)
 		far, farPad := f.pad(to)
+		for _, e := range [][2]*string{{&near, &nearPad}, {&far, &farPad}} {
+			if *e[1] == "-" { // the pole, and no dash that fills a cell
+				*e[0], *e[1] = *e[0]+":-", ""
+			}
+		}
 		r.Cells, r.Prose, r.Point = append([]string{near, nearPad, far, farPad}, rest...), false, false
 		b.Rows = append(b.Rows, r)
 	}

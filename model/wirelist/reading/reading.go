@@ -66,6 +66,7 @@ type kind struct {
 // kinds are the ways to read wires. Of two with one score the first is taken.
 func kinds() []kind {
 	return []kind{
+		{"cavities of a bulkhead between two ends", chain},
 		{"", asHeaded},
 		{"cavities of a bulkhead between two ends", through},
 		{"cavities of one device", deviceColumn},
@@ -74,6 +75,7 @@ func kinds() []kind {
 		{"cavities and names without headings", bare},
 		{"points of a list", points},
 		{"both ends in the points of a list", leads},
+		{"cavities of one device and where they go", places},
 		{"cavities of a bulkhead between two ends", between},
 	}
 }
