@@ -7,7 +7,6 @@ import (
 	"html"
 	"html/template"
 	"strings"
-	"sync"
 
 	"contralay/model/unit"
 	"contralay/ui/paper/font"
@@ -26,7 +25,7 @@ type Frame struct {
 var pageCSS string
 
 // style is the style sheet with the face in it, which is the same for all pages ever printed.
-var style = sync.OnceValue(func() string {
+func style() string {
 	var b strings.Builder
 	for _, bold := range []bool{false, true} {
 		weight := map[bool]string{false: "normal", true: "bold"}[bold]
@@ -37,7 +36,7 @@ var style = sync.OnceValue(func() string {
 		b.WriteString(l.style() + "\n")
 	}
 	return b.String() + pageCSS
-})
+}
 
 // caution stands at the foot of every page.
 const caution = "A planning aid, not an approval."
