@@ -2,6 +2,7 @@ package board
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"contralay/calc/query/drawing"
@@ -57,6 +58,39 @@ func Page(s *sheet.Sheet, wide, high unit.Millimetre, sys unit.System) (*plot.Sh
 		out = out.Turned()
 	}
 	return out, d.Notes
+}
+
+// Small is a harness in small, to know it by, within so much room, mm: its outline
+// with the ids of its ends where they have room; nil where it has no branch.
+func Small(s *sheet.Sheet, wide, high unit.Millimetre) *plot.Sheet {
+	d := drawing.Of(s)
+	if len(d.Branches) == 0 {
+		return nil
+	}
+	const size, room = 3.2, 14 // of the words, and what they take at each side, mm
+	span := d.High.Minus(d.Low)
+	o := Options{Size: size, Small: true,
+		Scale: math.Min(float64((wide-2*room)/max(1, span.X)), float64((high-3*size)/max(1, span.Y)))}
+	out := Draw(s, &d, o)
+	var taken []plot.Box
+	for k := range d.Ends {
+		e := &d.Ends[k]
+		text := plot.Shape{Layer: plot.TextLayer, Size: size, Text: e.ID}
+		at := e.At.Times(o.Scale).Away(e.Heading, e.FrontMM*unit.Millimetre(o.Scale)+2)
+		c := plot.Point{}.Away(e.Heading, 1) // the text lies beyond the end, the way that it heads
+		text.Middle = plot.Point{X: at.X + text.Width()*(c.X-1)/2, Y: at.Y + size*0.72*(c.Y-1)/2}
+		box := text.Bounds()
+		if slices.ContainsFunc(taken, box.Meets) {
+			continue
+		}
+		taken = append(taken, box)
+		out.Add(text)
+	}
+	for k := range out.Shapes {
+		b := out.Shapes[k].Bounds()
+		out.Box = out.Box.And(b.Low).And(b.High)
+	}
+	return out
 }
 
 // next is the next smaller scale.

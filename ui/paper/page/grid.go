@@ -2,6 +2,7 @@ package page
 
 import (
 	"fmt"
+	"html"
 	"html/template"
 	"strings"
 
@@ -17,6 +18,8 @@ type Col struct {
 	Least unit.Millimetre // of a width that is not given
 	Bold  bool
 	Size  float64 // points of its letters; 0: those of the grid
+
+	Upright bool // its head is written upward
 }
 
 // Cell is one cell of a row: a text, or a picture of a width and a height.
@@ -157,6 +160,11 @@ func (g Grid) row(line Line, wide []unit.Millimetre, head bool) (template.HTML, 
 		l := g.letter(k, cell.Bold)
 		if head {
 			l = g.headLetter()
+		}
+		if head && g.Cols[k].Upright {
+			texts[k] = template.HTML(`<span class="upright">` + html.EscapeString(cell.Text) + `</span>`) // #nosec: escaped
+			high = max(high, l.Wide(cell.Text)+2*padX+border)
+			continue
 		}
 		if cell.Picture != "" {
 			texts[k] = cell.Picture

@@ -71,7 +71,7 @@ func (f Frame) head(b *strings.Builder, name string, page, pages int) {
 	number := bold.Short(strings.TrimSpace(f.Number+"  rev "+list.Dash(f.Revision)), Wide-serialWide-quantityWide-pageWide-4)
 	says := fmt.Sprintf("identity %s", f.Identity)
 	room := Wide - Small.Wide("identity 0000-0000-0000-0000") - 6
-	fmt.Fprintf(b, `<header><div class="line"><span class="p12b">%s</span>%s%s<span class="p12b page">page %d of %d</span></div>`,
+	fmt.Fprintf(b, `<header><div class="line"><span class="p12b">%s</span>%s%s<span class="p12b">page %d of %d</span></div>`,
 		html.EscapeString(number), box("SERIAL", f.Serial, serialWide), box("QTY", f.Quantity, quantityWide), page, pages)
 	fmt.Fprintf(b, `<div class="line"><span class="p12b">%s</span><span class="p9">%s</span></div></header>`+"\n",
 		html.EscapeString(bold.Short(name, room)), html.EscapeString(says))
