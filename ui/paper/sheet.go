@@ -124,7 +124,7 @@ func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
 		}
 	}
 	add(true, set.Kit(m.Maker))
-	add(false, page.List(m.crimps()))
+	add(false, set.Crimps(m.Maker))
 	add(true, set.Cut(m.Maker))
 	add(false, set.Tubes(m.Maker))
 	add(true, m.cards())
@@ -149,7 +149,8 @@ func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
 	if meta.Add.Loops {
 		add(true, page.List(m.loops()))
 	}
-	return append(set.Traveller(m.Maker, m.madeFrom(meta, o), rest), rest...)
+	add(false, set.MadeFrom(m.madeFrom(meta, o)))
+	return append(set.Traveller(m.Maker, rest), rest...)
 }
 
 // tests is the ring-out and what is tested beside it.

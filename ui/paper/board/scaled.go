@@ -45,8 +45,9 @@ func Page(s *sheet.Sheet, wide, high unit.Millimetre, sys unit.System) (*plot.Sh
 	if turned {
 		room = plot.Point{X: high, Y: wide}
 	}
+	o.Scale = 1 / larger(larger(1/o.Scale)) // words may take less room than they were given, or more
 	out := Draw(s, &d, o)
-	for k := 0; k < 4; k++ { // words may take more room than they were given
+	for range 6 {
 		if size := out.Box.High.Minus(out.Box.Low); size.X <= room.X && size.Y+9 <= room.Y {
 			break
 		}
@@ -101,6 +102,16 @@ func next(scale float64) float64 {
 		}
 	}
 	return scale * 1.25
+}
+
+// larger is the next larger scale.
+func larger(scale float64) float64 {
+	for k := len(scales) - 1; k >= 0; k-- {
+		if scales[k] < scale-1e-9 {
+			return scales[k]
+		}
+	}
+	return scale
 }
 
 // caption writes the scale below a drawing, with a bar of 100 or 500 mm, or of 5 or 20 in, of the harness.

@@ -32,6 +32,8 @@ type Block struct {
 	Cut      *Cut            // how it is cut; nil: it stays whole
 	// Late makes its HTML when all pages are known; its height is High.
 	Late func(entries []Entry, pages int) template.HTML
+
+	names bool // it says the name of its section, and nothing else
 }
 
 // Cut is a block in rows, between which it may be cut. Then HTML and High of the block are not used.
@@ -58,10 +60,11 @@ type Entry struct {
 	Page          int
 }
 
-// Section begins a section of the set: its name as a heading, which is never the last of a page.
+// Section begins a section of the set: its name as a heading, which is never the last of a page. At the
+// top of a page the head of the page says it.
 func Section(name string) Block {
 	b := headed(name, Heading, 5)
-	b.Section = name
+	b.Section, b.names = name, true
 	return b
 }
 

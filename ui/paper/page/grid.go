@@ -57,7 +57,7 @@ const (
 	padX     unit.Millimetre = 0.9
 	padY     unit.Millimetre = 0.3
 	border   unit.Millimetre = 0.2
-	gutter   unit.Millimetre = 4
+	gutter   unit.Millimetre = 3
 	loose    unit.Millimetre = 1.6 // more of a row that is written in
 	handWide unit.Millimetre = 11  // of a cell that is written in
 )
@@ -247,7 +247,10 @@ func (g Grid) widths(total unit.Millimetre) []unit.Millimetre {
 			}
 			cell, l := line.Cells[k], g.letter(k, line.Cells[k].Bold)
 			least[k] = max(least[k], l.longest(cell.Text)+2*padX+border, cell.Wide+2*padX+border)
-			want[k] = max(want[k], l.Wide(cell.Text)+2*padX+border, least[k])
+			want[k] = max(want[k], l.widest(cell.Text)+2*padX+border, least[k])
+			if c.Align == list.ToRight { // a figure is never parted from its unit
+				least[k] = max(least[k], l.widest(cell.Text)+2*padX+border)
+			}
 		}
 	}
 	sum := func(all []unit.Millimetre) (s unit.Millimetre) {

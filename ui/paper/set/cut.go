@@ -61,7 +61,8 @@ func Batches(m list.Maker) []Batch {
 	return out
 }
 
-// Cut is the cut list: each batch once, with what is written on the flags of its wires.
+// Cut is the cut list: each batch once, its length and colour beside the first of its wires, with what is
+// written on the flags of each.
 func Cut(m list.Maker) []page.Block {
 	unitOf := map[string]string{}
 	for k := range m.H.Units {
@@ -69,35 +70,45 @@ func Cut(m list.Maker) []page.Block {
 			unitOf[id] = m.H.Units[k].ID
 		}
 	}
-	g := page.Grid{Cols: []page.Col{{Head: "wire", Bold: true}, {Head: m.In("cut"), Align: list.ToRight, Bold: true}, {Head: "colour"},
-		{Head: "flag 1"}, {Head: "flag 2"}, {Head: m.In("off it"), Align: list.ToRight}, {Head: "cut", Wide: 8, Align: list.ByHand}},
-		Columns: 2}
+	g := page.Grid{Cols: []page.Col{{Head: "wire", Bold: true}, {Head: "cut", Align: list.ToRight, Bold: true}, {Head: "colour"},
+		{Head: "flag 1"}, {Head: "flag 2"}, {Head: "off it", Align: list.ToRight}, {Head: "", Wide: 6, Align: list.ByHand}}, Columns: 2}
 	reel := ""
 	for _, b := range Batches(m) {
 		if now := b.Spec + " " + list.Size(&model.Wire{Size: b.Size}); now != reel {
 			reel = now
 			g.Lines = append(g.Lines, page.Line{Title: reel, KeepNext: true})
 		}
-		var ids, from, to []string
-		for _, k := range b.Wires {
-			w := &m.H.Wires[k]
-			id := w.ID
-			if u := unitOf[w.ID]; u != "" {
-				id += " (" + u + ")"
-			}
-			ids, from, to = append(ids, id), append(from, m.End(w, true)), append(to, m.End(w, false))
-		}
 		cut := m.Sys.AtLeast(b.CutMM)
-		if len(b.Wires) > 1 {
-			cut = fmt.Sprintf("%d x %s", len(b.Wires), cut)
+		if n := len(b.Wires); n > 1 {
+			cut = fmt.Sprintf("%d\u00a0×\u00a0%s", n, cut)
 		}
-		g.Lines = append(g.Lines, page.Cells(strings.Join(ids, "\n"), cut, list.Colour(b.Colour), strings.Join(from, "\n"),
-			strings.Join(to, "\n"), m.Sys.AtLeast(b.TotalMM), ""))
+		for n, k := range b.Wires {
+			w := &m.H.Wires[k]
+			line := page.Cells(strings.TrimSuffix(w.ID+"\u00a0"+unitOf[w.ID], "\u00a0"), "", "", flag(m, w, true), flag(m, w, false), "", "")
+			if n == 0 {
+				line.Cells[1].Text, line.Cells[2].Text, line.Cells[5].Text = cut, colour(b.Colour), m.Sys.AtLeast(b.TotalMM)
+			}
+			line.KeepNext = n+1 < len(b.Wires)
+			g.Lines = append(g.Lines, line)
+		}
 	}
 	head := page.Section(CutName)
-	note := page.Text("Spool by spool, longest first; \"off it\" is what has come off that spool so far. Write the wire's number and "+
-		"the words of its column on each flag as it is cut; the flag stays until its contact is in. A unit's name stands behind "+
-		"its wires.", page.Small)
+	note := page.Text("Lengths in "+m.Sys.Name()+". Spool by spool, longest first; what is cut alike stands together, its length once; \"off it\" is what has come off that spool so far. "+
+		"Write the wire's number and the words of its column on each flag as you cut it; the flag stays until its contact is in. "+
+		"Behind the number of a wire stands the unit that it is made up into. A flag that names no cavity goes to that splice.", page.Small)
 	note.KeepNext = true
 	return []page.Block{head, note, g.Block()}
+}
+
+// flag is what the flag at an end of a wire says beside its number.
+func flag(m list.Maker, w *model.Wire, from bool) string {
+	return strings.TrimPrefix(m.End(w, from), "splice ")
+}
+
+// colour is a colour in words, without its code, which is on the spool.
+func colour(code string) string {
+	if says := model.ColourWords(code); says != "" {
+		return says
+	}
+	return code
 }

@@ -36,15 +36,14 @@ const (
 
 // Traveller is the first page: what is built, what is open, what stands where, and where each step is
 // signed. rest are the blocks of all pages behind it, for the contents.
-func Traveller(m list.Maker, from [][2]string, rest []page.Block) []page.Block {
+func Traveller(m list.Maker, rest []page.Block) []page.Block {
 	head := page.Stack(named(m)...)
 	head.Section = TravellerName
 	out := []page.Block{head}
 	out = append(out, seen(m, rest))
 	out = append(out, flow(m)...)
 	out = append(out, signed(), cautions())
-	out = append(out, openPoints(m)...)
-	return append(out, madeFrom(from)...)
+	return append(out, openPoints(m)...)
 }
 
 // named is the name of the harness, its sums, and whether it can be built.
@@ -57,9 +56,10 @@ func named(m list.Maker) []page.Block {
 		total += fmt.Sprintf(", %.0f g without its covers", float64(t.Gram.V))
 	}
 	out := []page.Block{page.TextIn(list.Dash(h.Name.V), page.Title, page.Wide),
-		page.Text(total+". Lengths and diameters in "+m.Sys.Name()+".", page.Body)}
+		page.Text(total+". Lengths and diameters in "+m.Sys.Name()+". ~ marks a figure that rests on memory: measure it, or check "+
+			"the part's sheet.", page.Small)}
 	if note := visible.Note(h.Note.V); note != "" {
-		out = append(out, page.Text(note, page.Body))
+		out = append(out, page.Text(note, page.Small))
 	}
 	stops := 0
 	for _, g := range sheet.Grouped(m.S.Snags) {
@@ -113,18 +113,17 @@ func seen(m list.Maker, rest []page.Block) page.Block {
 
 // openPoints is what the sheet says about itself, worst first.
 func openPoints(m list.Maker) []page.Block {
-	const tilde = "~ marks a figure that rests on memory: measure it, or check the part's sheet."
 	groups := sheet.Grouped(m.S.Snags)
 	head := page.SubHeading("Open points: read before you cut")
 	if len(groups) == 0 {
-		return []page.Block{head, page.Text("None. "+tilde, page.Small)}
+		return []page.Block{head, page.Text("None: nothing stops it, no limit is passed.", page.Small)}
 	}
 	g := page.Grid{Cols: []page.Col{{Head: "", Wide: 13, Bold: true}, {Head: "where", Least: 14}, {Head: "what"}}, Bare: true}
 	for _, x := range groups {
 		g.Lines = append(g.Lines, page.Line{Cells: []page.Cell{{Text: x.Level.String()}, {Text: x.Where},
 			{Text: m.Sys.Says(x.Says) + x.More()}}, Shade: x.Level == sheet.Stop})
 	}
-	return []page.Block{head, g.Block(), page.Text(tilde, page.Small)}
+	return []page.Block{head, g.Block()}
 }
 
 // Step is one step of the flow: what is done, the section that it is done from, and whether work stops
@@ -210,8 +209,8 @@ func cautions() page.Block {
 	return out
 }
 
-// madeFrom is what the sheet was made from, part by part.
-func madeFrom(from [][2]string) []page.Block {
+// MadeFrom is what the sheet was made from, part by part.
+func MadeFrom(from [][2]string) []page.Block {
 	g := page.Grid{Cols: []page.Col{{Bold: true, Wide: 34}, {}}, Bare: true}
 	for _, f := range from {
 		g.Lines = append(g.Lines, page.Cells(f[0], f[1]))
