@@ -79,7 +79,7 @@ func commands() []string {
 }
 
 func flags() []string {
-	return []string{"--accept", "--add", "--ascii", "--bounce", "--by", "--catalogue", "--centre", "--centres", "--colour", "--effort",
+	return []string{"--accept", "--ascii", "--bounce", "--by", "--catalogue", "--centre", "--centres", "--colour", "--effort",
 		"--explain", "--full",
 		"--help", "--into",
 		"--json",

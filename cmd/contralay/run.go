@@ -74,9 +74,6 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --keep-odd               accept an odd one out with the rest
   contralay sheet FILE -o DIR  write the build sheet (a page to print) and its lists (CSV)
       --on DAY                 the date on it, such as 2026-05-31 (default: today)
-      --serial N               the serial on every page (default: room to write it)
-      --add loads,flags,loops  print these pages too: what each wire carries, the flags
-                               of the wires, the service loops to strike out
   contralay section FILE BRANCH -o FILE.svg
                                write the section of a branch as a drawing
       --layer N                take this layer in hand: 0 is the centre, 1 the first round it

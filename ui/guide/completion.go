@@ -22,7 +22,6 @@ _contralay() {
     help) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
     completion) COMPREPLY=($(compgen -W "bash zsh fish" -- "$cur")); return ;;
     --colour) COMPREPLY=($(compgen -W "auto always never" -- "$cur")); return ;;
-    --add) COMPREPLY=($(compgen -W "loads flags loops loads,flags,loops" -- "$cur")); return ;;
     --centres) COMPREPLY=($(compgen -W "equal unequal built" -- "$cur")); return ;;
     --by) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
     --paper) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
@@ -46,7 +45,6 @@ _contralay() {
     help) compadd %s; return ;;
     completion) compadd bash zsh fish; return ;;
     --colour) compadd auto always never; return ;;
-    --add) compadd loads flags loops loads,flags,loops; return ;;
     --centres) compadd equal unequal built; return ;;
     --by) compadd %s; return ;;
     --paper) compadd %s; return ;;
@@ -67,7 +65,7 @@ compdef _contralay contralay
 		fmt.Fprintf(&b, "complete -c contralay -n __fish_use_subcommand -a '%s'\n", words(c.Commands))
 		fmt.Fprintf(&b, "complete -c contralay -f -n '__fish_seen_subcommand_from help' -a '%s'\n", words(c.Topics))
 		b.WriteString("complete -c contralay -f -n '__fish_seen_subcommand_from completion' -a 'bash zsh fish'\n")
-		takes := map[string]string{"--colour": "auto always never", "--add": "loads flags loops loads,flags,loops", "--centres": "equal unequal built", "--bounce": "", "--spares": "",
+		takes := map[string]string{"--colour": "auto always never", "--centres": "equal unequal built", "--bounce": "", "--spares": "",
 			"--pairs": "", "--shielded": "", "--lay-ratio": "", "--layer": "", "--layers": "", "--centre": "", "--effort": "",
 			"--by": words(c.Ways), "--paper": words(c.Papers)}
 		for _, f := range c.Flags {
