@@ -34,8 +34,9 @@ func (m maker) cards() []page.Block {
 				}
 				g.Lines = append(g.Lines, page.Cells(fmt.Sprint(x.N), id, x.Size, x.Colour, x.Leads))
 			}
-			out = append(out, page.SubHeading(fmt.Sprintf("%s: %d, %s, turn %s, turns %s, over %s, fillers %s, spares %s, binder %s %s", l.Name, l.Count,
-				l.Hand, l.Turn, l.Turns, l.Over, l.Fillers, l.Spares, l.Binder, l.First)), g.Block())
+			says := fmt.Sprintf("%s: %d, %s, turn %s, turns %s, over %s, fillers %s, spares %s, binder %s %s", l.Name, l.Count,
+				l.Hand, l.Turn, l.Turns, l.Over, l.Fillers, l.Spares, l.Binder, l.First)
+			out = append(out, page.SubHeading(says), g.Block())
 		}
 		if len(c.Covers.Rows) > 0 {
 			out = append(out, page.TableOf(c.Covers).Block())

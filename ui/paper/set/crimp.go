@@ -25,7 +25,8 @@ func Crimps(m list.Maker) []page.Block {
 		{Head: "pulled 1", Wide: 14, Align: list.ByHand}, {Head: "2", Wide: 14, Align: list.ByHand}, {Head: "3", Wide: 14,
 			Align: list.ByHand}}}
 	for _, c := range rows {
-		line := page.Cells(contact(c), crimped(c), fmt.Sprint(c.Count), strip(m.Sys, c), tool(c), insertion(c), damage(c), pull(c), "", "", "")
+		line := page.Cells(contact(c), crimped(c), fmt.Sprint(c.Count), strip(m.Sys, c), tool(c), insertion(c), damage(c), pull(c),
+			"", "", "")
 		line.High = 9
 		g.Lines = append(g.Lines, line)
 	}

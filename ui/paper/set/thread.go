@@ -102,8 +102,8 @@ func labels(m list.Maker) []page.Block {
 		}
 		g.Lines = append(g.Lines, page.Cells(l.Of, strings.Join(l.Text, "  "), l.Sleeve, side))
 	}
-	note := page.Text(m.Sys.Says("25 to 50 mm off the boot's tail, read from the connector, on the clocked side. Threaded on before the boot."),
-		page.Small)
+	note := page.Text(m.Sys.Says("25 to 50 mm off the boot's tail, read from the connector, on the clocked side. Threaded on before "+
+		"the boot."), page.Small)
 	note.KeepNext = true
 	return []page.Block{page.SubHeading("Labels"), note, g.Block()}
 }

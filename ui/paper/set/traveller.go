@@ -222,7 +222,8 @@ func MadeFrom(from [][2]string) []page.Block {
 func Hold(key string) page.Block {
 	for _, h := range run.Holds() {
 		if h.Key == key {
-			b := boxed("HOLD: "+h.Name+". "+list.Capital(h.Says)+". Sign on page 1 before you go on.", page.Letter{Point: 10, Bold: true}, true)
+			says := "HOLD: " + h.Name + ". " + list.Capital(h.Says) + ". Sign on page 1 before you go on."
+			b := boxed(says, page.Letter{Point: 10, Bold: true}, true)
 			b.Gap = 2
 			return b
 		}
