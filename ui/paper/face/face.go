@@ -137,8 +137,11 @@ func (f Face) discs(wide unit.Millimetre) (out []disc, rim unit.Millimetre) {
 		margin = marginBoot
 	}
 	rim = wide/2 - margin
+	if len(f.Places) == 0 || f.Rim <= 0 || rim <= largestDisc {
+		return nil, 0
+	}
 	nearest := make([]float64, len(f.Places))
-	hold := f.Rim
+	scale := rim / unit.Millimetre(f.Rim)
 	for k, p := range f.Places {
 		nearest[k] = math.Inf(1)
 		for j, q := range f.Places {
@@ -149,12 +152,10 @@ func (f Face) discs(wide unit.Millimetre) (out []disc, rim unit.Millimetre) {
 		if len(f.Places) == 1 {
 			nearest[k] = 1
 		}
-		hold = max(hold, math.Hypot(p.X, p.Y)+share*nearest[k]*1.05)
+		// The disc stays within the rim, as a share of the way to the next one or at its largest.
+		far := math.Hypot(p.X, p.Y)
+		scale = min(scale, max((rim-thin)/unit.Millimetre(far+share*nearest[k]), (rim-thin-largestDisc)/unit.Millimetre(max(far, 1e-3))))
 	}
-	if hold <= 0 || rim <= 0 {
-		return nil, 0
-	}
-	scale := rim / unit.Millimetre(hold)
 	for k, p := range f.Places {
 		out = append(out, disc{p, plot.Point{X: unit.Millimetre(p.X) * scale, Y: unit.Millimetre(p.Y) * scale},
 			min(unit.Millimetre(share*nearest[k])*scale, largestDisc)})

@@ -244,3 +244,29 @@ func discsOf(d face.Drawing) (out []plot.Shape) {
 	}
 	return out
 }
+
+// Three cavities of 10-5 (11-5 of the table of faces) where they lie on paper, worked out by hand from the
+// table: at 100 mm the rim is 46 mm, 1.402 of the table's unit, so a unit is 32.81 mm. The table shows the
+// front of the pin insert, as the rear of a socket insert looks; the rear of a pin insert is its mirror image.
+func TestPlacesByHand(t *testing.T) {
+	f, why := calctest.Catalogue(t).Face("10-5")
+	if why != "" {
+		t.Fatal(why)
+	}
+	for gender, want := range map[string][3]plot.Point{
+		"socket": {{X: 17.12, Y: 22.92}, {X: 1.51, Y: -27.75}, {X: -15.69, Y: 22.92}}, // A, C, E
+		"pin":    {{X: -17.12, Y: 22.92}, {X: -1.51, Y: -27.75}, {X: 15.69, Y: 22.92}},
+	} {
+		seen := f.Seen(catalogue.Side{Socket: gender == "socket"})
+		d, ok := face.Draw(face.Face{Rim: seen.Rim, Places: seen.Places}, 100)
+		if !ok {
+			t.Fatal("not drawn")
+		}
+		discs := discsOf(d)
+		for k, of := range []int{0, 2, 4} {
+			if far := discs[of].Middle.To(want[k]); far > 0.01 {
+				t.Errorf("%s: cavity %s lies at %v, want %v", gender, seen.Places[of].Cavity, discs[of].Middle, want[k])
+			}
+		}
+	}
+}
