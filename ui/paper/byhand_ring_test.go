@@ -1,0 +1,90 @@
+package paper
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	listsquery "contralay/calc/query/lists"
+)
+
+// The nets of the loom by hand, and the copper from the first end of each to the others at 20 °C: 53.15 or 32.41
+// ohm a km times the finished lengths of byhand.txt. Between any two ends of a net it is the sum or the difference.
+func handNets() []map[string]float64 {
+	// From S1 and GND1, where wires meet: the way to each end of the net.
+	const ohm20, ohm22 = 32.41e-6, 53.15e-6
+	return []map[string]float64{
+		{"P1:A": 363.368 * ohm20, "LMP1:1": 268 * ohm22, "LMP2:1": 318 * ohm22, "LOG1:C": 376 * ohm22},
+		{"GND1:1": 0, "LMP1:2": 366 * ohm22, "LMP2:2": 416 * ohm22, "P1:B": 581.368 * ohm20},
+		{"P1:C": 0, "LOG1:A": 737.972 * ohm22},
+		{"P1:D": 0, "LOG1:B": 737.972 * ohm22},
+		{"P1:E": 0, "LMP1:3": 630.751 * ohm22},
+		{"P1:F": 0, "LMP1:4": 630.751 * ohm22},
+		{"P1:G": 0, "LMP2:3": 680.751 * ohm22},
+		{"P1:H": 0},
+	}
+}
+
+// netOf is the net that holds an end.
+func netOf(end string) map[string]float64 {
+	for _, n := range handNets() {
+		if _, in := n[end]; in {
+			return n
+		}
+	}
+	return nil
+}
+
+// What is rung out is the nets by hand, each end to every other of its net.
+func TestRingOutByHand(t *testing.T) {
+	s := handLoom(t)
+	met := map[string]bool{}
+	for _, r := range listsquery.RingOut(s) {
+		here := s.H.Terminations[r.Termination].ID + ":" + r.Cavity
+		met[here] = true
+		net := netOf(here)
+		if len(r.To) != len(net)-1 {
+			t.Errorf("%s rings to %d ends, by hand to %d", here, len(r.To), len(net)-1)
+		}
+		for _, to := range r.To {
+			far, in := net[to.End]
+			if want := net[here] + far; !in || math.Abs(float64(to.Ohm.V)-want) > 1e-6 {
+				t.Errorf("%s to %s: %.6f ohm, by hand %.6f (%v)", here, to.End, float64(to.Ohm.V), want, in)
+			}
+		}
+	}
+	for _, n := range handNets() {
+		for end := range n {
+			if !met[end] {
+				t.Errorf("%s is not rung out", end)
+			}
+		}
+	}
+}
+
+// The printed list has a line for each end of a net and each other end of it: 4 x 3, 4 x 3, five pairs of wires both
+// ways, and one that P1:H, a capped spare, rings to nothing: 12 + 12 + 10 + 1.
+func TestRingOutListByHand(t *testing.T) {
+	rows := makerOf(handLoom(t)).ringOut().Rows
+	if len(rows) != 35 {
+		t.Errorf("%d lines, by hand 35", len(rows))
+	}
+	met := map[string]bool{}
+	for _, r := range rows {
+		here, to, ohm := r[0]+":"+r[1], r[3], r[5]
+		if met[here+" "+to] {
+			t.Errorf("%s to %s stands twice", here, to)
+		}
+		met[here+" "+to] = true
+		net := netOf(here)
+		far, in := net[to]
+		switch {
+		case here == "P1:H":
+			if to != "nothing" || ohm != "open" {
+				t.Errorf("%s: %q %q", here, to, ohm)
+			}
+		case !in || ohm != fmt.Sprintf("%.3f", net[here]+far):
+			t.Errorf("%s to %s: %q, by hand %.3f (%v)", here, to, ohm, net[here]+far, in)
+		}
+	}
+}
