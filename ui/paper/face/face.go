@@ -2,10 +2,11 @@ package face
 
 import (
 	"math"
-	"unicode"
+	"strings"
 
 	"contralay/model/catalogue"
 	"contralay/model/unit"
+	"contralay/ui/paper/cavity"
 	"contralay/ui/paper/font"
 	"contralay/ui/paper/plot"
 )
@@ -31,7 +32,6 @@ type Cavity struct {
 // Face is what is drawn.
 type Face struct {
 	Title     string
-	Rim       float64           // radius of the insert, in the unit of the places
 	Places    []catalogue.Place // as they are seen
 	In        map[string]Cavity // by the name of the cavity
 	BootHours int               // where the boot points, 1 to 12 with the key at 12; 0: it is not said
@@ -44,10 +44,10 @@ type Drawing struct {
 	Listed []string        // cavities whose number has no room: it stands in the list alone
 }
 
-// Sizes of letters, mm: 9 and 14 pt, an inch being 72 of them.
+// Sizes of letters, mm: 9 and 12 pt, an inch being 72 of them.
 const (
 	leastSize unit.Millimetre = 9 * 25.4 / 72
-	mostSize  unit.Millimetre = 14 * 25.4 / 72
+	mostSize  unit.Millimetre = 12 * 25.4 / 72
 	sizeStep  unit.Millimetre = 0.5 * 25.4 / 72
 )
 
@@ -55,8 +55,9 @@ const (
 const (
 	keyHigh, keyWide   unit.Millimetre = 2.5, 5
 	arrowFrom, arrowTo unit.Millimetre = 3, 9.5
-	marginBare         unit.Millimetre = 4
-	marginBoot         unit.Millimetre = 10
+	margin             unit.Millimetre = 1
+	keyMargin          unit.Millimetre = 4
+	bootMargin         unit.Millimetre = 10
 	largestDisc        unit.Millimetre = 9 // radius
 )
 
@@ -67,12 +68,12 @@ const (
 	underline                            = 0.07
 )
 
-// In a disc stand two lines: the letter over the middle and the number under it. Where their base lines
-// lie and how far they reach from the middle, in sizes of the letters.
+// In a disc stand two lines: the letter over the middle and the number, which is wider, across it. Where
+// their base lines lie, in sizes of the letters, and how far signs like g and Q go below theirs.
 const (
-	letterBase, numberBase = 0.24, -0.96
-	reach                  = 0.97
-	clear                  = 0.25 // mm between the corner of a text and the line of its disc
+	letterBase, numberBase = 0.32, -0.64
+	below                  = 0.22
+	clear                  = 0.12 // between the corner of a text and the line of its disc
 	share                  = 0.47 // of the way to the nearest cavity that a disc takes
 )
 
@@ -83,7 +84,8 @@ type disc struct {
 	radius unit.Millimetre
 }
 
-// Draw draws a face so wide, and as high. ok is false where there is not even room for the letters of the
+// Draw draws a face no wider than a width; the box of its sheet says how high it is. The rim lies as close round the
+// cavities as they allow. ok is false where there is not even room for the letters of the
 // cavities, or there are none.
 func Draw(f Face, wide unit.Millimetre) (d Drawing, ok bool) {
 	discs, rim := f.discs(wide)
@@ -102,8 +104,7 @@ func Draw(f Face, wide unit.Millimetre) (d Drawing, ok bool) {
 			break
 		}
 	}
-	half := wide / 2
-	d.Sheet = &plot.Sheet{Title: f.Title, Box: plot.Box{Low: plot.Point{X: -half, Y: -half}, High: plot.Point{X: half, Y: half}}}
+	d.Sheet = &plot.Sheet{Title: f.Title, Box: f.box(rim)}
 	d.Sheet.Add(plot.Shape{Layer: plot.Connector, Line: plot.Line{Wide: rimLine}, Radius: rim})
 	key(d.Sheet, rim)
 	if f.BootHours > 0 {
@@ -120,28 +121,40 @@ func Draw(f Face, wide unit.Millimetre) (d Drawing, ok bool) {
 	return d, true
 }
 
-// Least is how wide a face must be for every number to stand in its cavity, in whole mm, and at most most.
-func Least(f Face, most unit.Millimetre) unit.Millimetre {
-	for wide := unit.Millimetre(30); wide < most; wide++ {
-		if discs, _ := f.discs(wide); f.allFit(discs, leastSize) {
-			return wide
+// Least is how wide a face must be for every number to stand in its cavity in letters of a size, in whole
+// mm, and at most most.
+func Least(f Face, size, most unit.Millimetre) unit.Millimetre {
+	low, high := 0, int(most) // what fits in a width fits in any wider one
+	for low < high {
+		middle := (low + high) / 2
+		if discs, _ := f.discs(unit.Millimetre(middle)); len(discs) > 0 && f.allFit(discs, size) {
+			high = middle
+		} else {
+			low = middle + 1
 		}
 	}
-	return most
+	return unit.Millimetre(low)
 }
 
-// discs are the cavities on paper, and the radius of the rim there: wide enough to hold them.
-func (f Face) discs(wide unit.Millimetre) (out []disc, rim unit.Millimetre) {
-	margin := marginBare
+// box is what is seen of a face with a rim of a radius: the key at the top, the arrow where the boot points.
+func (f Face) box(rim unit.Millimetre) plot.Box {
+	out := plot.Box{Low: plot.Point{X: -rim - margin, Y: -rim - margin}, High: plot.Point{X: rim + margin, Y: rim + keyMargin}}
 	if f.BootHours > 0 {
-		margin = marginBoot
+		reach := plot.Point{}.Away(unit.Degree(90-30*f.BootHours), rim+bootMargin)
+		out = out.And(reach)
 	}
-	rim = wide/2 - margin
-	if len(f.Places) == 0 || f.Rim <= 0 || rim <= largestDisc {
+	return out
+}
+
+// discs are the cavities on paper, and the radius of the rim there.
+func (f Face) discs(wide unit.Millimetre) (out []disc, rim unit.Millimetre) {
+	bare := f.box(0)
+	rim = (wide - (bare.High.X - bare.Low.X)) / 2
+	if len(f.Places) == 0 || rim <= largestDisc+thin {
 		return nil, 0
 	}
 	nearest := make([]float64, len(f.Places))
-	scale := rim / unit.Millimetre(f.Rim)
+	scale := unit.Millimetre(math.Inf(1))
 	for k, p := range f.Places {
 		nearest[k] = math.Inf(1)
 		for j, q := range f.Places {
@@ -175,12 +188,18 @@ func (f Face) allFit(discs []disc, size unit.Millimetre) bool {
 
 // fits reports whether a letter, with a number under it or alone, has room in a disc.
 func fits(k disc, letter, number string, size unit.Millimetre) bool {
-	high := reach * size
-	if number == "" {
-		high = font.CapShare * size / 2
+	within := func(wide, high unit.Millimetre) bool {
+		return math.Hypot(float64(wide/2), float64(high)) <= float64(k.radius-clear*size)
 	}
-	half := max(font.Of(false).Width(letter, size), font.Of(true).Width(number, size)) / 2
-	return math.Hypot(float64(half), float64(high)) <= float64(k.radius-clear)
+	letterWide, numberWide := font.Of(false).Width(letter, size), font.Of(true).Width(number, size)
+	if number == "" {
+		return within(letterWide, (font.CapShare/2+below/2)*size)
+	}
+	deep := unit.Millimetre(-numberBase)
+	if strings.ContainsAny(number, "gjpqyQ,;()[]|") {
+		deep += below
+	}
+	return within(letterWide, (letterBase+font.CapShare)*size) && within(numberWide, deep*size)
 }
 
 // put draws one cavity.
@@ -207,20 +226,10 @@ func (f Face) put(s *plot.Sheet, k disc, number string, size unit.Millimetre) {
 	}
 	at := plot.Point{X: k.at.X, Y: k.at.Y + base}
 	wide := centred(s, at, size, false, k.Cavity)
-	if Small(k.Cavity) {
+	if cavity.Small(k.Cavity) {
 		y := at.Y - 0.14*size
 		s.Way(plot.TextLayer, underline*size, plot.Point{X: at.X - wide/2, Y: y}, plot.Point{X: at.X + wide/2, Y: y})
 	}
-}
-
-// Small reports whether a name of a cavity is underlined: it has a small letter.
-func Small(name string) bool {
-	for _, r := range name {
-		if unicode.IsLower(r) {
-			return true
-		}
-	}
-	return false
 }
 
 // centred puts a text with the middle of its base line at a point.
@@ -251,7 +260,7 @@ func boot(s *plot.Sheet, rim unit.Millimetre, hours int) {
 	off := unit.Millimetre(math.Abs(float64(beside.X)))*(wide/2+1.5) + unit.Millimetre(math.Abs(float64(beside.Y)))*(leastSize*0.5+1.5)
 	at := left.Away(turn+90, off)
 	// A text stays on the paper: where an arrow points sideways, it may not reach over the edge.
-	edge := s.Box.High.X - wide/2
-	at.X = max(min(at.X, edge), -edge)
+	at.X = max(min(at.X, s.Box.High.X-wide/2), s.Box.Low.X+wide/2)
+	at.Y = max(min(at.Y, s.Box.High.Y-leastSize/2), s.Box.Low.Y+leastSize/2)
 	centred(s, plot.Point{X: at.X, Y: at.Y - font.CapShare*leastSize/2}, leastSize, false, "boot")
 }

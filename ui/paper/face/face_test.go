@@ -22,7 +22,7 @@ func of(t *testing.T, id string, number func(k int) string) face.Face {
 		t.Fatal(why)
 	}
 	f = f.Seen(catalogue.Side{})
-	out := face.Face{Title: id, Rim: f.Rim, Places: f.Places, In: map[string]face.Cavity{}}
+	out := face.Face{Title: id, Places: f.Places, In: map[string]face.Cavity{}}
 	for k, p := range f.Places {
 		out.In[p.Cavity] = face.Cavity{Number: number(k)}
 	}
@@ -42,10 +42,10 @@ func TestEveryFaceDrawn(t *testing.T) {
 			continue
 		}
 		f := of(t, id, from101)
-		for _, wide := range []unit.Millimetre{180, 120, face.Least(f, 180), 60} {
+		for _, wide := range []unit.Millimetre{180, 120, face.Least(f, 3.175, 180), 60} {
 			d, ok := face.Draw(f, wide)
 			if !ok {
-				if wide > 150 || wide == face.Least(f, 180) {
+				if wide > 150 || wide == face.Least(f, 3.175, 180) {
 					t.Errorf("%s is not drawn at %v mm", id, wide)
 				}
 				continue
@@ -53,7 +53,7 @@ func TestEveryFaceDrawn(t *testing.T) {
 			drawn++
 			checkDrawing(t, fmt.Sprint(id, " at ", wide), f, d, wide)
 		}
-		if least := face.Least(f, 180); least < 180 {
+		if least := face.Least(f, 3.175, 180); least < 180 {
 			if d, ok := face.Draw(f, least); !ok || len(d.Listed) > 0 {
 				t.Errorf("%s: at its least width of %v numbers are missing in %v", id, least, d.Listed)
 			}
@@ -66,7 +66,7 @@ func TestEveryFaceDrawn(t *testing.T) {
 
 func checkDrawing(t *testing.T, what string, f face.Face, d face.Drawing, wide unit.Millimetre) {
 	t.Helper()
-	if d.Sheet.Box.High.X-d.Sheet.Box.Low.X != wide || d.Sheet.Box.High.Y-d.Sheet.Box.Low.Y != wide {
+	if b := d.Sheet.Box; math.Abs(float64(b.High.X-b.Low.X-wide)) > 1e-9 || math.Abs(float64(b.High.Y-b.Low.Y-wide-3)) > 1e-9 {
 		t.Errorf("%s: its box is %v", what, d.Sheet.Box)
 	}
 	var discs, texts []plot.Shape
@@ -151,7 +151,7 @@ func TestNumberWithoutRoom(t *testing.T) {
 	if _, ok := face.Draw(f, 40); ok {
 		t.Error("128 cavities are drawn 40 mm wide")
 	}
-	if _, ok := face.Draw(face.Face{Rim: 1}, 100); ok {
+	if _, ok := face.Draw(face.Face{}, 100); ok {
 		t.Error("no cavity is drawn")
 	}
 }
@@ -200,8 +200,8 @@ func TestBootArrow(t *testing.T) {
 			if s.Closed && len(s.Way) == 3 {
 				tip = s.Way[0]
 			}
-			if b := s.Bounds(); b.Low.X < -60 || b.High.X > 60 || b.Low.Y < -60 || b.High.Y > 60 {
-				t.Errorf("boot to %d: %q leaves the drawing: %v", hours, s.Text, b)
+			if b, all := s.Bounds(), d.Sheet.Box; b.Low.X < all.Low.X || b.High.X > all.High.X || b.Low.Y < all.Low.Y || b.High.Y > all.High.Y {
+				t.Errorf("boot to %d: %q leaves the drawing: %v of %v", hours, s.Text, b, all)
 			}
 		}
 		far := math.Hypot(float64(tip.X), float64(tip.Y))
@@ -246,7 +246,8 @@ func discsOf(d face.Drawing) (out []plot.Shape) {
 }
 
 // Three cavities of 10-5 (11-5 of the table of faces) where they lie on paper, worked out by hand from the
-// table: at 100 mm the rim is 46 mm, 1.402 of the table's unit, so a unit is 32.81 mm. The table shows the
+// table: at 94 mm the rim is 46 mm. The outermost cavity, at 1.0, has a disc of 9 mm, the largest, and a line of
+// 0.3 mm within the rim, so a unit is 36.7 mm. The table shows the
 // front of the pin insert, as the rear of a socket insert looks; the rear of a pin insert is its mirror image.
 func TestPlacesByHand(t *testing.T) {
 	f, why := calctest.Catalogue(t).Face("10-5")
@@ -254,11 +255,11 @@ func TestPlacesByHand(t *testing.T) {
 		t.Fatal(why)
 	}
 	for gender, want := range map[string][3]plot.Point{
-		"socket": {{X: 17.12, Y: 22.92}, {X: 1.51, Y: -27.75}, {X: -15.69, Y: 22.92}}, // A, C, E
-		"pin":    {{X: -17.12, Y: 22.92}, {X: -1.51, Y: -27.75}, {X: 15.69, Y: 22.92}},
+		"socket": {{X: 19.15, Y: 25.64}, {X: 1.68, Y: -31.04}, {X: -17.55, Y: 25.64}}, // A, C, E
+		"pin":    {{X: -19.15, Y: 25.64}, {X: -1.68, Y: -31.04}, {X: 17.55, Y: 25.64}},
 	} {
 		seen := f.Seen(catalogue.Side{Socket: gender == "socket"})
-		d, ok := face.Draw(face.Face{Rim: seen.Rim, Places: seen.Places}, 100)
+		d, ok := face.Draw(face.Face{Places: seen.Places}, 94)
 		if !ok {
 			t.Fatal("not drawn")
 		}
