@@ -54,9 +54,6 @@ func TestListsByHand(t *testing.T) {
 	out := made(t, handLoom(t))
 	for _, l := range out.Lists {
 		rows, ok := want[l.File]
-		if l.File == "ring-out" {
-			continue // TestRingOutByHand
-		}
 		if !ok {
 			t.Errorf("nobody worked out the list %s by hand", l.File)
 			continue
@@ -73,6 +70,8 @@ func TestListsByHand(t *testing.T) {
 		compareHand(t, l.File+" on paper", rows, append([][]string{l.Head}, l.Rows...))
 		compareHand(t, l.File+" as a file", rows, back)
 	}
+	delete(want, "isolation") // TestMeterListsByHand
+	delete(want, "loaded-drop")
 	for name := range want {
 		t.Errorf("there is no list %s", name)
 	}

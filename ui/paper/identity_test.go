@@ -175,7 +175,7 @@ func TestSheetSaysWhatItWasMadeFrom(t *testing.T) {
 			t.Errorf("what it was made from lacks %q", part)
 		}
 	}
-	if len(out.Lists)+len(out.Without) != 16 {
+	if len(out.Lists)+len(out.Without) != 18 {
 		t.Errorf("%d lists, and %d without a row", len(out.Lists), len(out.Without))
 	}
 	for _, l := range out.Lists {

@@ -56,7 +56,7 @@ type Grid struct {
 const (
 	padX     unit.Millimetre = 0.9
 	padY     unit.Millimetre = 0.3
-	border   unit.Millimetre = 0.2
+	border   unit.Millimetre = 25.4 / 96 // what the style asks for is less, but a browser draws a whole pixel
 	gutter   unit.Millimetre = 3
 	loose    unit.Millimetre = 1.6 // more of a row that is written in
 	handWide unit.Millimetre = 11  // of a cell that is written in
