@@ -46,7 +46,7 @@ func Kit(m list.Maker) []page.Block {
 // spools is the wire by reel and colour, in metres.
 func spools(m list.Maker, rows []lists.BillRow) page.Grid {
 	g := page.Grid{Cols: []page.Col{{Head: "spool"}, {Head: "m", Align: list.ToRight, Bold: true}, {Head: "lot", Align: list.ByHand}},
-		Columns: 3}
+		Columns: 4}
 	reel := ""
 	batches := Batches(m)
 	for k, b := range batches {
@@ -122,19 +122,19 @@ func Tubes(m list.Maker) []page.Block {
 		}
 		return int(b.cut - a.cut)
 	})
-	g := page.Grid{Cols: []page.Col{{Head: "for", Bold: true}, {Head: "what"}, {Head: m.In("cut"), Align: list.ToRight, Bold: true},
-		{Head: "cut", Wide: 9, Align: list.ByHand}}, Columns: 3}
+	g := page.Grid{Cols: []page.Col{{Head: "for", Bold: true}, {Head: m.In("cut"), Align: list.ToRight, Bold: true},
+		{Head: "", Wide: 7, Align: list.ByHand}}, Columns: 4}
 	part := ""
 	for _, p := range all {
 		if p.part != part {
 			part = p.part
-			title := part
-			if t, ok := m.S.Cat.Tube(part); ok && t.ShelfLabel != "" {
-				title += ", " + t.ShelfLabel
-			}
-			g.Lines = append(g.Lines, page.Line{Title: title, KeepNext: true})
+			g.Lines = append(g.Lines, page.Line{Title: part, KeepNext: true})
 		}
-		g.Lines = append(g.Lines, page.Cells(p.of, p.what, m.Sys.AtLeast(p.cut), ""))
+		of := p.of
+		if p.what != string(model.CoverSheath) {
+			of += ", " + p.what
+		}
+		g.Lines = append(g.Lines, page.Cells(of, m.Sys.AtLeast(p.cut), ""))
 	}
-	return []page.Block{page.SubHeading("Tube pieces"), g.Block()}
+	return []page.Block{page.SubHeading("Tube pieces: sheath, where no other word stands"), g.Block()}
 }

@@ -179,7 +179,7 @@ func flow(m list.Maker) []page.Block {
 				at = fmt.Sprint(entries[n].Page)
 			}
 			line := page.Cells(fmt.Sprint(k+1), s.Says, at, "", "")
-			line.Shade, line.High = s.Hold, 7.6
+			line.Shade, line.High = s.Hold, 7.4
 			g.Lines = append(g.Lines, line)
 		}
 		return g
