@@ -1,0 +1,195 @@
+package section
+
+import (
+	"cmp"
+	"math"
+	"slices"
+	"strconv"
+)
+
+// Numbers outside their discs: each is written along the radius, at the end of a leader. Leaders
+// leave in the order of their discs round the bundle and end in the same order, so that no two
+// cross.
+
+// spoke is one number outside: the disc, the angle of the disc and that of its number, radians
+// clockwise from the top.
+type spoke struct {
+	disc     Disc
+	from, at float64
+	text     string // number, and mark
+	position string // outside the number; "" where it stands in the disc
+}
+
+// led is a picture as wide as it may be, in which a number that does not fit its disc stands outside.
+func (a Asked) led() Picture {
+	margin := a.spokeMargin(true)
+	p := a.drawn(a.Most, margin)
+	if !p.positionsFit() {
+		margin = a.spokeMargin(false)
+		p = a.drawn(a.Most, margin)
+	}
+	p.Labels = slices.DeleteFunc(p.Labels, func(l Label) bool { return l.What != Number })
+	fit := p.positionsFit()
+	var spokes []spoke
+	for _, d := range p.Discs {
+		if !d.InHand {
+			continue
+		}
+		position := strconv.Itoa(d.Position)
+		switch {
+		case d.Numbered && d.Outside, d.Kind == Filler && !fit && d.Outside:
+			spokes = append(spokes, spoke{disc: d, from: p.angle(d), text: d.Mark, position: position})
+		case d.numbered() && !d.Numbered:
+			s := spoke{disc: d, from: p.angle(d), text: d.ID}
+			if d.Mark != "" {
+				s.text += " " + d.Mark
+			}
+			if !fit {
+				s.position = position
+			}
+			spokes = append(spokes, s)
+		}
+		if fit && !d.Numbered {
+			p.Labels = append(p.Labels, Label{Position, d.ID, position, d.CX, d.CY, leastSize, 0, false})
+		}
+	}
+	p.spread(spokes)
+	return p
+}
+
+// spokeMargin is what numbers outside take round the bundle; with is whether their positions stand
+// in the discs.
+func (a Asked) spokeMargin(with bool) float64 {
+	longest := 0.0
+	for _, p := range a.Pieces {
+		if !p.numbered() {
+			continue
+		}
+		w := wide(p.ID, NumberSize)
+		if p.Mark != "" {
+			w += wide(" "+p.Mark, NumberSize)
+		}
+		if !with {
+			w += ringGapMM + wide(strconv.Itoa(p.Position), leastSize)
+		}
+		longest = max(longest, w)
+	}
+	return leadMM + 2*ringGapMM + longest
+}
+
+// positionsFit reports whether every disc in hand that holds no number has room for its position.
+func (p *Picture) positionsFit() bool {
+	for _, d := range p.Discs {
+		if d.InHand && !d.Numbered && math.Hypot(wide(strconv.Itoa(d.Position), leastSize), tall(leastSize))+2*d.line() > 2*d.R {
+			return false
+		}
+	}
+	return true
+}
+
+// angle is where a disc lies, radians clockwise from the top.
+func (p *Picture) angle(d Disc) float64 {
+	dx, dy := p.direction(d)
+	return math.Mod(math.Atan2(dx, -dy)+2*math.Pi, 2*math.Pi)
+}
+
+// spread puts numbers round the bundle, each as near to its disc as the others let it.
+func (p *Picture) spread(all []spoke) {
+	if len(all) == 0 {
+		return
+	}
+	inner := p.Over + leadMM
+	pitch := pitchMM * tall(NumberSize) / inner
+	if float64(len(all))*pitch > 2*math.Pi { // there is no room for so many: they are said to be left out
+		for _, s := range all {
+			p.Left = append(p.Left, s.disc.ID)
+		}
+		return
+	}
+	slices.SortFunc(all, func(a, b spoke) int { return cmp.Compare(a.from, b.from) })
+	apart(all, pitch)
+	for _, s := range all {
+		p.spoke(s, inner)
+	}
+}
+
+// apart moves numbers, sorted by the angle of their discs, until each is a pitch from the next. The
+// circle is cut where the gap between two discs is widest.
+func apart(all []spoke, pitch float64) {
+	n, cut := len(all), 0
+	widest := -1.0
+	for k := range all {
+		gap := all[k].from - all[(k+n-1)%n].from
+		if k == 0 {
+			gap += 2 * math.Pi
+		}
+		if gap > widest {
+			widest, cut = gap, k
+		}
+	}
+	turned := append(slices.Clone(all[cut:]), all[:cut]...)
+	for k := n - cut; k < n; k++ {
+		turned[k].from += 2 * math.Pi
+	}
+	// Least squares with order: pool neighbours that want to be nearer than a pitch.
+	type pool struct {
+		sum   float64
+		count int
+	}
+	var pools []pool
+	for k := range turned {
+		pools = append(pools, pool{turned[k].from - float64(k)*pitch, 1})
+		for len(pools) > 1 {
+			a, b := pools[len(pools)-2], pools[len(pools)-1]
+			if a.sum/float64(a.count) < b.sum/float64(b.count) {
+				break
+			}
+			pools = append(pools[:len(pools)-2], pool{a.sum + b.sum, a.count + b.count})
+		}
+	}
+	k := 0
+	for _, q := range pools {
+		for range q.count {
+			turned[k].at = q.sum/float64(q.count) + float64(k)*pitch
+			k++
+		}
+	}
+	// The last must leave a pitch to the first, a whole turn on.
+	if over := turned[n-1].at - turned[0].at + pitch - 2*math.Pi; over > 0 {
+		for k := range turned {
+			turned[k].at = turned[0].at + (turned[k].at-turned[0].at)*(1-over/(turned[n-1].at-turned[0].at))
+		}
+	}
+	copy(all, turned)
+}
+
+// spoke draws one number outside: its leader, its text along the radius, and its position beyond.
+func (p *Picture) spoke(s spoke, inner float64) {
+	at := func(angle, r float64) (x, y float64) { return p.CX + r*math.Sin(angle), p.CY - r*math.Cos(angle) }
+	r := inner + ringGapMM/2
+	put := func(what What, text string, size float64, heavy bool) {
+		if text == "" {
+			return
+		}
+		w := wide(text, size)
+		x, y := at(s.at, r+w/2)
+		turn := math.Mod(s.at*180/math.Pi+360, 360) - 90
+		if turn > 90 { // on the left it is read from the outside in, or it would stand on its head
+			turn -= 180
+		}
+		p.Labels = append(p.Labels, Label{what, s.disc.ID, text, x, y, size, turn, heavy})
+		r += w + ringGapMM
+	}
+	if s.disc.Numbered || s.disc.Kind == Filler { // its position alone stands outside
+		r = p.Over + ringGapMM
+		put(Position, s.position, leastSize, false)
+		put(Mark, s.text, leastSize, true)
+		return
+	}
+	ax, ay := at(s.from, math.Hypot(s.disc.CX-p.CX, s.disc.CY-p.CY)+s.disc.R)
+	bx, by := at(s.from, p.Over+leadMM/3)
+	cx, cy := at(s.at, inner)
+	p.Leaders = append(p.Leaders, Leader{s.disc.ID, [][2]float64{{ax, ay}, {bx, by}, {cx, cy}}})
+	put(Number, s.text, NumberSize, true)
+	put(Position, s.position, leastSize, false)
+}
