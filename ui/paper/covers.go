@@ -4,6 +4,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/paper/list"
 )
 
 // coverRow is one cover of a branch, or its sheath.
@@ -14,17 +15,17 @@ type coverRow struct {
 }
 
 // covers is what goes over a branch, inside out.
-func (m maker) covers(i int) Table {
-	return tableOf(Table{}, []column[coverRow]{
-		{"over it", toLeft, func(r coverRow) string { return r.what }},
-		{"part", toLeft, func(r coverRow) string { return r.part }},
-		{"shelf", toLeft, func(r coverRow) string { return r.shelf }},
-		{m.in("start"), toRight, func(r coverRow) string { return m.sys.Length(r.from) }},
-		{m.in("stop"), toRight, func(r coverRow) string { return m.sys.Length(r.to) }},
-		{m.in("cut"), toRight, func(r coverRow) string { return r.cut }},
-		{m.in("over"), toRight, func(r coverRow) string { return r.over }},
-		{m.in("measured"), byHand, nil},
-	}, m.coverRows(&m.s.Branches[i]))
+func (m maker) covers(i int) list.Table {
+	return list.Of(list.Table{}, []list.Column[coverRow]{
+		list.Text("over it", func(r coverRow) string { return r.what }),
+		list.Text("part", func(r coverRow) string { return r.part }),
+		list.Text("shelf", func(r coverRow) string { return r.shelf }),
+		list.Figure(m.In("start"), func(r coverRow) string { return m.Sys.Length(r.from) }),
+		list.Figure(m.In("stop"), func(r coverRow) string { return m.Sys.Length(r.to) }),
+		list.Figure(m.In("cut"), func(r coverRow) string { return r.cut }),
+		list.Figure(m.In("over"), func(r coverRow) string { return r.over }),
+		list.Blank[coverRow](m.In("measured")),
+	}, m.coverRows(&m.S.Branches[i]))
 }
 
 // coverRows is the covers of a branch inside out, the sheath between those beneath it and
@@ -45,10 +46,11 @@ func (m maker) coverRows(b *sheet.Branch) []coverRow {
 }
 
 func (m maker) coverRow(c sheet.Covered) coverRow {
-	row := coverRow{what: string(c.What), part: dash(c.Part), shelf: dash(c.Tube.V.ShelfLabel), from: c.FromMM, to: c.ToMM, cut: "-",
-		over: m.sys.Diameter(c.OverMM)}
+	row := coverRow{what: string(c.What), part: list.Dash(c.Part), shelf: list.Dash(c.Tube.V.ShelfLabel),
+		from: c.FromMM, to: c.ToMM, cut: "-",
+		over: m.Sys.Diameter(c.OverMM)}
 	if c.CutMM > 0 {
-		row.cut = m.sys.AtLeast(c.CutMM)
+		row.cut = m.Sys.AtLeast(c.CutMM)
 	}
 	if c.ThickGuess {
 		row.over += "~"
@@ -57,13 +59,13 @@ func (m maker) coverRow(c sheet.Covered) coverRow {
 }
 
 func (m maker) sheathRow(s *sheet.Sheath) coverRow {
-	row := coverRow{what: string(model.CoverSheath), part: s.Part, shelf: dash(s.Tube.V.ShelfLabel), from: s.FromMM, to: s.ToMM,
+	row := coverRow{what: string(model.CoverSheath), part: s.Part, shelf: list.Dash(s.Tube.V.ShelfLabel), from: s.FromMM, to: s.ToMM,
 		cut: "-", over: "-"}
 	if s.Tube.Set {
-		row.cut = m.sys.AtLeast(s.CutMM)
+		row.cut = m.Sys.AtLeast(s.CutMM)
 	}
 	if s.Verdict.Wraps {
-		row.over = m.sys.Diameter(s.Verdict.OverMM) + mem(s.Tube.V.WallStanding)
+		row.over = m.Sys.Diameter(s.Verdict.OverMM) + list.Mem(s.Tube.V.WallStanding)
 	}
 	return row
 }

@@ -9,35 +9,36 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
+	"contralay/ui/paper/list"
 )
 
 // crimps is how every contact is crimped, and the samples that are pulled first.
-func (m maker) crimps() Table {
-	return tableOf(Table{File: "crimps", Title: "Crimp sheet and pull samples",
+func (m maker) crimps() list.Table {
+	return list.Of(list.Table{File: "crimps", Title: "Crimp sheet and pull samples",
 		Note: "Three samples of each pull the least given before the first real one, and again when tool, setting or reel changes. " +
 			"Newton; pulled slowly, in line."},
-		[]column[lists.CrimpRow]{
-			{"contact", toLeft, func(c lists.CrimpRow) string { return "size " + c.Contact }},
-			{"part", toLeft, func(c lists.CrimpRow) string { return dash(c.Part) }},
-			{"wire", toLeft, crimpedWire},
-			{"count", toRight, func(c lists.CrimpRow) string { return fmt.Sprint(c.Count) }},
-			{m.in("strip"), toLeft, func(c lists.CrimpRow) string { return crimpStrip(m.sys, c) }},
-			{"tool and positioner", toLeft, crimpTool},
-			{"setting", toLeft, crimpSetting},
-			{"insertion tool", toLeft, crimpInsertion},
-			{"strands nicked / broken, at most", toLeft, crimpDamage},
-			{"pull at least, N", toRight, crimpPull},
-			{"sample 1", byHand, nil},
-			{"sample 2", byHand, nil},
-			{"sample 3", byHand, nil},
-		}, lists.CrimpList(m.s))
+		[]list.Column[lists.CrimpRow]{
+			list.Text("contact", func(c lists.CrimpRow) string { return "size " + c.Contact }),
+			list.Text("part", func(c lists.CrimpRow) string { return list.Dash(c.Part) }),
+			list.Text("wire", crimpedWire),
+			list.Figure("count", func(c lists.CrimpRow) string { return fmt.Sprint(c.Count) }),
+			list.Text(m.In("strip"), func(c lists.CrimpRow) string { return crimpStrip(m.Sys, c) }),
+			list.Text("tool and positioner", crimpTool),
+			list.Text("setting", crimpSetting),
+			list.Text("insertion tool", crimpInsertion),
+			list.Text("strands nicked / broken, at most", crimpDamage),
+			list.Figure("pull at least, N", crimpPull),
+			list.Blank[lists.CrimpRow]("sample 1"),
+			list.Blank[lists.CrimpRow]("sample 2"),
+			list.Blank[lists.CrimpRow]("sample 3"),
+		}, lists.CrimpList(m.S))
 }
 
 func crimpedWire(c lists.CrimpRow) string {
 	if c.Together != "" {
 		return c.Size + " AWG, together as " + c.Together
 	}
-	return Size(&model.Wire{Size: c.Size})
+	return list.Size(&model.Wire{Size: c.Size})
 }
 
 func crimpStrip(sys unit.System, c lists.CrimpRow) string {
@@ -82,5 +83,5 @@ func crimpPull(c lists.CrimpRow) string {
 	if c.PullN <= 0 {
 		return "-"
 	}
-	return unit.Fixed(c.PullN, 0) + mem(c.PullBy.Standing)
+	return unit.Fixed(c.PullN, 0) + list.Mem(c.PullBy.Standing)
 }

@@ -19,13 +19,13 @@ const (
 
 // drawing is the harness to scale, as SVG, and what has to be known about it; "" where there is none.
 func (m maker) drawing() (template.HTML, []string) {
-	page, notes := board.Page(m.s, drawingWide, drawingHigh, m.sys)
+	page, notes := board.Page(m.S, drawingWide, drawingHigh, m.Sys)
 	if page == nil {
 		return "", nil
 	}
 	var says []string
 	for _, n := range notes {
-		says = append(says, visible.Line(m.sys.Says(n.Says))+".")
+		says = append(says, visible.Line(m.Sys.Says(n.Says))+".")
 	}
 	var b strings.Builder
 	svg.Write(&b, page, "drawing")

@@ -5,59 +5,22 @@ import (
 	"strings"
 
 	"contralay/calc/phase/built"
-	"contralay/calc/sheet"
 	"contralay/model"
-	"contralay/model/unit"
+	"contralay/ui/paper/list"
 )
-
-// Becomes is a splice as whoever lays its wires needs it: where it lies and which wires go
-// on as which.
-func Becomes(s *sheet.Sheet, sys unit.System, i int) string {
-	sp, c := &s.H.Splices[i], &s.Splices[i]
-	lies := "at the centre of " + sp.At
-	if sp.Toward.V != "" {
-		lies = fmt.Sprintf("%s %s from %s along %s", sys.Length(sp.OffsetMM.V), sys.Name(), sp.At, sp.Toward.V)
-	}
-	says := fmt.Sprintf("splice %s, %s", sp.ID, lies)
-	one, more := c.Near, c.Far
-	if len(more) == 1 {
-		one, more = more, one
-	}
-	switch {
-	case len(one) == 0 || len(more) == 0:
-		return says
-	case len(one) == 1 && len(more) == 1:
-		return fmt.Sprintf("%s: wire %s becomes wire %s", says, idsOf(s, one), idsOf(s, more))
-	case len(one) == 1:
-		return fmt.Sprintf("%s: wire %s becomes %d wires, %s", says, idsOf(s, one), len(more), idsOf(s, more))
-	}
-	return fmt.Sprintf("%s: wires %s become wires %s", says, idsOf(s, one), idsOf(s, more))
-}
-
-// idsOf is wires by their ids, in words.
-func idsOf(s *sheet.Sheet, all []int) string {
-	var ids []string
-	for _, k := range all {
-		ids = append(ids, s.H.Wires[k].ID)
-	}
-	if n := len(ids); n > 1 {
-		return strings.Join(ids[:n-1], ", ") + " and " + ids[n-1]
-	}
-	return strings.Join(ids, "")
-}
 
 // joints are the splices that are made while a branch is laid, and when.
 func joints(m maker, branch int) []string {
 	var out []string
-	for i, made := range built.MadeWhen(m.s) {
+	for i, made := range built.MadeWhen(m.S) {
 		if made.Branch != branch {
 			continue
 		}
 		when := "Before you lay " + model.LayerName(made.Layer)
-		if made.Layer == len(m.s.Branches[branch].Layers) {
+		if made.Layer == len(m.S.Branches[branch].Layers) {
 			when = "When this branch is laid"
 		}
-		out = append(out, fmt.Sprintf("%s, make %s.", when, Becomes(m.s, m.sys, i)))
+		out = append(out, fmt.Sprintf("%s, make %s.", when, list.Becomes(m.S, m.Sys, i)))
 	}
 	return out
 }
@@ -65,13 +28,13 @@ func joints(m maker, branch int) []string {
 // jointsBefore names the splices that are made before a layer of a branch; "" for none.
 func jointsBefore(m maker, branch, layer int) string {
 	var out []string
-	for i, made := range built.MadeWhen(m.s) {
+	for i, made := range built.MadeWhen(m.S) {
 		if made.Branch == branch && made.Layer == layer {
-			out = append(out, m.h.Splices[i].ID)
+			out = append(out, m.H.Splices[i].ID)
 		}
 	}
 	if len(out) > 1 {
 		return "splices " + strings.Join(out, ", ")
 	}
-	return word("splice ", strings.Join(out, ""))
+	return list.Word("splice ", strings.Join(out, ""))
 }

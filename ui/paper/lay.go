@@ -13,6 +13,7 @@ import (
 	"contralay/model/unit"
 	"contralay/ui/cross"
 	"contralay/ui/draw"
+	"contralay/ui/paper/list"
 )
 
 // The lay card: how one branch is laid, from the paper alone.
@@ -27,7 +28,7 @@ type card struct {
 	Over            string
 	Proposed        bool
 	Big             bool // it takes a page of its own
-	Covers          Table
+	Covers          list.Table
 	Ends            []string
 	Splices         []string
 	Says            []string
@@ -55,14 +56,6 @@ type cardMember struct {
 	Tracer                        bool
 }
 
-// turnStep is what a turn length is set by on the bench, mm: nobody lays to less.
-const turnStep = 5.0
-
-// Turn is a turn length as it is laid: to 5 mm.
-func Turn(v unit.Millimetre) unit.Millimetre {
-	return unit.Millimetre(unit.RoundHalfUp(float64(v), turnStep))
-}
-
 // arrow is how the wires of a layer run over the top of the bundle, which goes away from
 // whoever looks: to the left LH, to the right RH.
 func arrow(hand model.Hand) template.HTML {
@@ -81,8 +74,8 @@ func arrow(hand model.Hand) template.HTML {
 
 // section is a branch as it is drawn: every component where it lies.
 func (m maker) section(i int) draw.Section {
-	s := cross.Of(m.s, i)
-	s.Seen = "seen from " + m.h.Branches[i].From
+	s := cross.Of(m.S, i)
+	s.Seen = "seen from " + m.H.Branches[i].From
 	return s
 }
 
@@ -95,29 +88,13 @@ const (
 // bigCard is how many components make a card that begins a page.
 const bigCard = 7
 
-// long is the length of a branch; "?" where it is not measured yet.
-func long(sys unit.System, b *model.Branch) string {
-	if !b.Measured() {
-		return "?"
-	}
-	return sys.Length(b.LengthMM)
-}
-
-// longIn is the same with its unit, or in words.
-func longIn(sys unit.System, b *model.Branch) string {
-	if !b.Measured() {
-		return "not measured yet,"
-	}
-	return sys.Length(b.LengthMM) + " " + sys.Name()
-}
-
 func (m maker) card(i int) card {
-	mb, b := &m.h.Branches[i], &m.s.Branches[i]
+	mb, b := &m.H.Branches[i], &m.S.Branches[i]
 	c := card{ID: mb.ID, Name: mb.Name.V, Title: strings.TrimSpace(mb.ID + "  " + mb.Name.V), Proposed: b.Proposed,
-		Length: fmt.Sprintf("%s from %s to %s", longIn(m.sys, mb), m.datum(mb.From), m.datum(mb.To)),
+		Length: fmt.Sprintf("%s from %s to %s", list.LongIn(m.Sys, mb), m.Datum(mb.From), m.Datum(mb.To)),
 		Seen:   mb.From}
 	if len(mb.ToleranceMM) == 2 {
-		c.Length += ", " + m.tolerance(mb)
+		c.Length += ", " + m.Tolerance(mb)
 	}
 	if b.OverMM <= 0 {
 		c.Says = append(c.Says, "nothing runs here")
@@ -126,7 +103,7 @@ func (m maker) card(i int) card {
 	wide := min(max(float64(b.OverMM)*sectionPer, sectionLeast), sectionMost)
 	c.Big = len(b.Components) >= bigCard
 	c.Section = template.HTML(draw.SVG(m.section(i), wide)) // #nosec: SVG escapes what it writes
-	c.Over = m.band(b)
+	c.Over = m.Band(b)
 	for k := range b.Layers {
 		c.Layers = append(c.Layers, m.cardLayer(i, k))
 	}
@@ -139,27 +116,27 @@ func (m maker) card(i int) card {
 	}
 	if stop := mb.LengthMM - b.LaidMM; b.LaidMM > 0 && stop > 1 {
 		c.Says = append(c.Says, fmt.Sprintf("Lay stops, and wires run straight and sorted, over the zone of a breakout and one diameter "+
-			"before it: %s of %s %s are laid.", m.sys.Length(b.LaidMM), m.sys.Length(mb.LengthMM), m.sys.Name()))
+			"before it: %s of %s %s are laid.", m.Sys.Length(b.LaidMM), m.Sys.Length(mb.LengthMM), m.Sys.Name()))
 	}
 	if b.Bend.MinMM > 0 {
-		c.Says = append(c.Says, fmt.Sprintf("Bend it no tighter than %s %s inside (%s).", m.sys.AtLeast(b.Bend.MinMM), m.sys.Name(),
+		c.Says = append(c.Says, fmt.Sprintf("Bend it no tighter than %s %s inside (%s).", m.Sys.AtLeast(b.Bend.MinMM), m.Sys.Name(),
 			b.Bend.Rule))
 	}
 	c.Covers = m.covers(i)
 	for _, end := range []string{mb.From, mb.To} {
-		if t, ok := m.s.Index.Termination[end]; ok {
-			e := &m.h.Terminations[t]
-			l := overphase.LoopRoomOf(m.s, t)
-			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, word("boot ", e.Boot.V), m.clock(e),
-				fmt.Sprintf("loop %s %s, good for %d", m.sys.Length(l.LoopMM), m.sys.Name(), l.Again)), ", "))
-		} else if j, ok := m.s.Index.Breakout[end]; ok {
-			br := &m.h.Breakouts[j]
+		if t, ok := m.S.Index.Termination[end]; ok {
+			e := &m.H.Terminations[t]
+			l := overphase.LoopRoomOf(m.S, t)
+			c.Ends = append(c.Ends, strings.Join(list.NonEmpty(end, list.Word("boot ", e.Boot.V), m.Clock(e),
+				fmt.Sprintf("loop %s %s, good for %d", m.Sys.Length(l.LoopMM), m.Sys.Name(), l.Again)), ", "))
+		} else if j, ok := m.S.Index.Breakout[end]; ok {
+			br := &m.H.Breakouts[j]
 			outlet := ""
-			if o, ok := overphase.OutletAt(m.s, i, end); ok {
-				outlet = fmt.Sprintf("outlet %s / %s", m.sys.Diameter(o.ExpandedMM), m.sys.Diameter(o.RecoveredMM))
+			if o, ok := overphase.OutletAt(m.S, i, end); ok {
+				outlet = fmt.Sprintf("outlet %s / %s", m.Sys.Diameter(o.ExpandedMM), m.Sys.Diameter(o.RecoveredMM))
 			}
-			c.Ends = append(c.Ends, strings.Join(nonEmpty(end, br.Name.V, word("transition ", br.Transition.V), outlet,
-				string(br.Build.V), fmt.Sprintf("zone %s %s", m.sys.Length(br.ZoneMM.Or(m.s.Limits.ZoneMM)), m.sys.Name())), ", "))
+			c.Ends = append(c.Ends, strings.Join(list.NonEmpty(end, br.Name.V, list.Word("transition ", br.Transition.V), outlet,
+				string(br.Build.V), fmt.Sprintf("zone %s %s", m.Sys.Length(br.ZoneMM.Or(m.S.Limits.ZoneMM)), m.Sys.Name())), ", "))
 		}
 	}
 	c.Splices = joints(m, i)
@@ -167,21 +144,21 @@ func (m maker) card(i int) card {
 }
 
 func (m maker) cardLayer(i, k int) cardLayer {
-	mb, b := &m.h.Branches[i], &m.s.Branches[i]
+	mb, b := &m.H.Branches[i], &m.S.Branches[i]
 	l := &b.Layers[k]
-	out := cardLayer{Name: capital(model.LayerName(k)), Hand: l.Hand, Arrow: arrow(l.Hand), Turn: "straight", Turns: "-",
-		Count: len(l.Members), Over: m.sys.Diameter(l.OverMM), Binder: "-", Fillers: "-", Spares: "-", First: jointsBefore(m, i, k)}
+	out := cardLayer{Name: list.Capital(model.LayerName(k)), Hand: l.Hand, Arrow: arrow(l.Hand), Turn: "straight", Turns: "-",
+		Count: len(l.Members), Over: m.Sys.Diameter(l.OverMM), Binder: "-", Fillers: "-", Spares: "-", First: jointsBefore(m, i, k)}
 	if l.LayMM > 0 {
-		out.Turn = m.sys.Length(Turn(l.LayMM))
+		out.Turn = m.Sys.Length(list.Turn(l.LayMM))
 		out.Turns = unit.Fixed(l.Turns, 1)
 	}
-	if built := l.BuiltUp(m.sys); built != "" {
+	if built := l.BuiltUp(m.Sys); built != "" {
 		out.Binder = built
 	} else if k < len(b.As) && b.As[k].BindMM.V > 0 {
-		out.Binder = "adds " + m.sys.Fine(b.As[k].BindMM.V)
+		out.Binder = "adds " + m.Sys.Fine(b.As[k].BindMM.V)
 	}
 	if l.Fillers > 0 {
-		out.Fillers = fmt.Sprintf("%d of %s, stop where the lay stops", l.Fillers, m.sys.Fine(l.FillerMM))
+		out.Fillers = fmt.Sprintf("%d of %s, stop where the lay stops", l.Fillers, m.Sys.Fine(l.FillerMM))
 	}
 	if l.Spares > 0 {
 		var ids []string
@@ -194,15 +171,15 @@ func (m maker) cardLayer(i, k int) cardLayer {
 	}
 	for n, c := range l.Members {
 		p := cardMember{N: n + 1, ID: c.ID, Tracer: c.ID == l.Tracer && k > 0}
-		switch u, is := m.s.Index.Unit[c.ID]; {
+		switch u, is := m.S.Index.Unit[c.ID]; {
 		case c.Kind == sheet.OfFiller:
-			p.ID, p.What, p.Size = "filler", "", m.sys.Fine(c.D)+" "+m.sys.Name()
+			p.ID, p.What, p.Size = "filler", "", m.Sys.Fine(c.D)+" "+m.Sys.Name()
 		case is:
-			p.What, p.Size = cmp.Or(m.h.Units[u].Name.V, string(m.h.Units[u].Build.V)), m.sys.Diameter(c.D)+" "+m.sys.Name()
-			p.Leads = m.leads(i, m.h.Units[u].Wires[:min(1, len(m.h.Units[u].Wires))], mb.From)
+			p.What, p.Size = cmp.Or(m.H.Units[u].Name.V, string(m.H.Units[u].Build.V)), m.Sys.Diameter(c.D)+" "+m.Sys.Name()
+			p.Leads = m.leads(i, m.H.Units[u].Wires[:min(1, len(m.H.Units[u].Wires))], mb.From)
 		default:
-			w := m.wire(c.ID)
-			p.What, p.Size, p.Colour = w.Signal.V, Size(w), Colour(w.Colour.V)
+			w := m.Wire(c.ID)
+			p.What, p.Size, p.Colour = w.Signal.V, list.Size(w), list.Colour(w.Colour.V)
 			p.Leads = m.leads(i, []string{c.ID}, mb.From)
 		}
 		out.Members = append(out.Members, p)
@@ -214,24 +191,24 @@ func (m maker) cardLayer(i, k int) cardLayer {
 func (m maker) leads(i int, ids []string, from string) string {
 	var out []string
 	for _, id := range ids {
-		k, ok := m.s.Index.Wire[id]
+		k, ok := m.S.Index.Wire[id]
 		if !ok {
 			continue
 		}
-		w := &m.h.Wires[k]
-		path := m.s.Wires[k].Path
+		w := &m.H.Wires[k]
+		path := m.S.Wires[k].Path
 		at := slices.Index(path, i)
 		if at < 0 {
 			continue
 		}
 		// Seen from its from end the branch runs the wire's way, or against it.
-		forward := at+1 < len(path) && slices.Contains(m.s.Index.Meeting(m.h.Branches[i].To), path[at+1]) || at > 0 &&
-			slices.Contains(m.s.Index.Meeting(from), path[at-1])
+		forward := at+1 < len(path) && slices.Contains(m.S.Index.Meeting(m.H.Branches[i].To), path[at+1]) || at > 0 &&
+			slices.Contains(m.S.Index.Meeting(from), path[at-1])
 		if len(path) == 1 {
-			a, _, _ := m.s.Index.Places(w)
+			a, _, _ := m.S.Index.Places(w)
 			forward = a == from
 		}
-		out = append(out, m.end(w, !forward))
+		out = append(out, m.End(w, !forward))
 	}
 	return strings.Join(out, ", ")
 }

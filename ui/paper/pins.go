@@ -5,6 +5,7 @@ import (
 
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/ui/paper/list"
 )
 
 // The pin tables: every cavity of a connector and what is in it.
@@ -14,11 +15,11 @@ func (m maker) state(t int, name string, c sheet.Cavity) string {
 	switch {
 	case c.Drain != "" && len(c.Wires) == 0:
 		return "drain"
-	case len(c.Wires) == 0 && m.h.Terminations[t].Reserves(name):
+	case len(c.Wires) == 0 && m.H.Terminations[t].Reserves(name):
 		return "reserved"
 	case len(c.Wires) == 0:
 		return "blank"
-	case m.wire(c.Wires[0]).Role.V == model.RoleSpare:
+	case m.Wire(c.Wires[0]).Role.V == model.RoleSpare:
 		return "spare"
 	}
 	return "wired"
@@ -32,49 +33,49 @@ type pin struct {
 }
 
 // pinColumns is what both pin tables say of a cavity.
-func pinColumns() []column[pin] {
-	return []column[pin]{
-		{"cavity", toLeft, func(p pin) string { return p.cavity }},
-		{"state", toLeft, func(p pin) string { return p.state }},
-		{"wire", toLeft, func(p pin) string { return p.wires }},
-		{"signal", toLeft, func(p pin) string { return p.signals }},
-		{"size", toLeft, func(p pin) string { return p.sizes }},
-		{"colour", toLeft, func(p pin) string { return p.colours }},
-		{"contact", toLeft, func(p pin) string { return p.contact }},
-		{"leads to", toLeft, func(p pin) string { return p.farEnds }},
+func pinColumns() []list.Column[pin] {
+	return []list.Column[pin]{
+		list.Text("cavity", func(p pin) string { return p.cavity }),
+		list.Text("state", func(p pin) string { return p.state }),
+		list.Text("wire", func(p pin) string { return p.wires }),
+		list.Text("signal", func(p pin) string { return p.signals }),
+		list.Text("size", func(p pin) string { return p.sizes }),
+		list.Text("colour", func(p pin) string { return p.colours }),
+		list.Text("contact", func(p pin) string { return p.contact }),
+		list.Text("leads to", func(p pin) string { return p.farEnds }),
 	}
 }
 
 // pins is a connector, cavity by cavity.
-func (m maker) pins(k int) Table {
-	e := &m.h.Terminations[k]
-	return tableOf(Table{Title: strings.TrimSpace("Pins of " + e.ID + "  " + e.Name.V),
-		Note: strings.Join(nonEmpty("seen from the wire side", e.Insert.V, string(e.Gender.V), word("key ", e.Key.V), m.clock(e),
-			word("boot ", e.Boot.V), word("fitted to ", e.Device.V)), "; ")},
-		append(pinColumns(), column[pin]{"in", byHand, nil}), m.pinsOf(k))
+func (m maker) pins(k int) list.Table {
+	e := &m.H.Terminations[k]
+	return list.Of(list.Table{Title: strings.TrimSpace("Pins of " + e.ID + "  " + e.Name.V),
+		Note: strings.Join(list.NonEmpty("seen from the wire side", e.Insert.V, string(e.Gender.V), list.Word("key ", e.Key.V), m.Clock(e),
+			list.Word("boot ", e.Boot.V), list.Word("fitted to ", e.Device.V)), "; ")},
+		append(pinColumns(), list.Blank[pin]("in")), m.pinsOf(k))
 }
 
 // pinList is every connector in one list, for a spreadsheet.
-func (m maker) pinList() Table {
+func (m maker) pinList() list.Table {
 	var rows []pin
-	for k := range m.h.Terminations {
+	for k := range m.H.Terminations {
 		rows = append(rows, m.pinsOf(k)...)
 	}
-	end := column[pin]{"end", toLeft, func(p pin) string { return p.end }}
-	return tableOf(Table{File: "pins", Title: "Pin tables"}, append([]column[pin]{end}, pinColumns()...), rows)
+	end := list.Text("end", func(p pin) string { return p.end })
+	return list.Of(list.Table{File: "pins", Title: "Pin tables"}, append([]list.Column[pin]{end}, pinColumns()...), rows)
 }
 
 // pinsOf is the cavities of a termination, in the order its insert has them.
 func (m maker) pinsOf(k int) []pin {
 	var out []pin
-	for _, name := range m.s.Terms[k].Cavities {
+	for _, name := range m.S.Terms[k].Cavities {
 		out = append(out, m.pin(k, name))
 	}
 	return out
 }
 
 func (m maker) pin(k int, name string) pin {
-	e, c := &m.h.Terminations[k], &m.s.Terms[k]
+	e, c := &m.H.Terminations[k], &m.S.Terms[k]
 	cavity := c.State[name]
 	called := name
 	if also := e.Aliases[name]; len(also) > 0 {
@@ -90,16 +91,16 @@ func (m maker) pin(k int, name string) pin {
 	}
 	var ids, signals, sizes, colours, far []string
 	for _, id := range cavity.Wires {
-		w := m.wire(id)
-		ids, signals, sizes, colours = append(ids, id), append(signals, w.Signal.V), append(sizes, Size(w)),
-			append(colours, Colour(w.Colour.V))
-		other := m.end(w, w.To.V != "" && e.ID == termOf(w.To.V))
+		w := m.Wire(id)
+		ids, signals, sizes, colours = append(ids, id), append(signals, w.Signal.V), append(sizes, list.Size(w)),
+			append(colours, list.Colour(w.Colour.V))
+		other := m.End(w, w.To.V != "" && e.ID == list.TermOf(w.To.V))
 		far = append(far, other)
 	}
 	if cavity.Drain != "" {
 		ids, far = append(ids, "drain of "+cavity.Drain), append(far, "shield of "+cavity.Drain)
 	}
 	return pin{end: e.ID, cavity: called, state: state, wires: strings.Join(ids, ", "), signals: strings.Join(signals, ", "),
-		sizes: strings.Join(sizes, ", "), colours: strings.Join(colours, ", "), contact: word("size ", cavity.Size),
+		sizes: strings.Join(sizes, ", "), colours: strings.Join(colours, ", "), contact: list.Word("size ", cavity.Size),
 		farEnds: strings.Join(far, ", ")}
 }

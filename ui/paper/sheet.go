@@ -15,6 +15,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model/visible"
 	"contralay/ui/guide"
+	"contralay/ui/paper/list"
 	"contralay/ui/paper/origin"
 )
 
@@ -30,9 +31,9 @@ type Meta struct {
 // Sheet is one build sheet, ready to be written out.
 type Sheet struct {
 	HTML     []byte
-	Lists    []Table  // each a file of its own, too
-	Without  []string // the files of the lists that have no row this time
-	Identity string   // no other sheet has it
+	Lists    []list.Table // each a file of its own, too
+	Without  []string     // the files of the lists that have no row this time
+	Identity string       // no other sheet has it
 }
 
 //go:embed sheet.html
@@ -43,11 +44,11 @@ var sheetText string
 func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 	m := makerOf(s)
 	t, err := template.New("sheet").Funcs(template.FuncMap{
-		"right": func(t Table, k int) bool { return t.align[k] == toRight },
-		"blank": func(t Table, k int) bool { return t.align[k] == byHand },
+		"right": func(t list.Table, k int) bool { return t.Align[k] == list.ToRight },
+		"blank": func(t list.Table, k int) bool { return t.Align[k] == list.ByHand },
 		"parts": parts,
 		"soft":  soft,
-		"says":  m.sys.Says,
+		"says":  m.Sys.Says,
 		"long":  func(s string) bool { return utf8.RuneCountInString(s) > mostID },
 	}).Parse(sheetText)
 	if err != nil {
@@ -56,7 +57,7 @@ func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 	meta.File, meta.Shop = visible.Line(meta.File), visible.Line(meta.Shop)
 	p := m.pages(meta)
 	var out Sheet
-	for _, l := range []Table{p.Branches, p.Ends, p.Units, p.Cut, p.Flags, m.pinList(), p.Crimps, p.Splices, p.Labels, p.Bill, p.Loads,
+	for _, l := range []list.Table{p.Branches, p.Ends, p.Units, p.Cut, p.Flags, m.pinList(), p.Crimps, p.Splices, p.Labels, p.Bill, p.Loads,
 		p.Feeds, p.Ring, p.Loops, p.Spares, p.Threading} {
 		if len(l.Rows) > 0 {
 			out.Lists = append(out.Lists, l)
@@ -68,7 +69,7 @@ func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 		return Sheet{}, err
 	}
 	for k := range out.Lists {
-		out.Lists[k].Sheet = fmt.Sprintf("%s rev %s, identity %s", dash(p.Number), dash(p.Revision), out.Identity)
+		out.Lists[k].Sheet = fmt.Sprintf("%s rev %s, identity %s", list.Dash(p.Number), list.Dash(p.Revision), out.Identity)
 	}
 	var b bytes.Buffer
 	if err := t.Execute(&b, p); err != nil {
@@ -79,7 +80,7 @@ func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 }
 
 // identify gives a page its identity, which is made from all that is printed but itself.
-func identify(t *template.Template, p *pages, lists []Table) (string, error) {
+func identify(t *template.Template, p *pages, lists []list.Table) (string, error) {
 	p.sign("")
 	var b bytes.Buffer
 	if err := t.Execute(&b, *p); err != nil {
@@ -102,26 +103,28 @@ func identify(t *template.Template, p *pages, lists []Table) (string, error) {
 func (p *pages) sign(identity string) {
 	p.Identity = identity
 	o := p.origin
-	unsaved, file := "", strings.Join(nonEmpty(p.File, p.Hash), "   ")
+	unsaved, file := "", strings.Join(list.NonEmpty(p.File, p.Hash), "   ")
 	if p.Unsaved {
 		unsaved = "UNSAVED WORK"
 	}
 	const between = "  ·  "
-	p.State = strings.Join(nonEmpty(strings.TrimSpace(p.Number+" "+p.Revision), p.On, "identity "+identity, word("file ", p.File), p.Hash),
+	p.State = strings.Join(list.NonEmpty(strings.TrimSpace(p.Number+" "+p.Revision), p.On, "identity "+identity, 
+		list.Word("file ", p.File), p.Hash),
 		between)
 	if p.Unsaved {
 		p.State += between + "UNSAVED WORK: no file holds this"
 	}
-	p.Foot = strings.Join(nonEmpty(strings.TrimSpace(p.Number+" rev "+dash(p.Revision)), p.On, "identity "+identity, unsaved), between) +
-		"\n" + strings.Join(nonEmpty(word("file ", p.Hash), "harness "+o.Harness, "catalogue "+o.Catalogue, o.Learned(),
+	p.Foot = strings.Join(list.NonEmpty(strings.TrimSpace(p.Number+" rev "+list.Dash(p.Revision)), p.On, "identity "+identity, 
+		unsaved), between) +
+		"\n" + strings.Join(list.NonEmpty(list.Word("file ", p.Hash), "harness "+o.Harness, "catalogue "+o.Catalogue, o.Learned(),
 		"release "+o.Release), between) + "\nA planning aid, not an approval."
 	p.MadeFrom = [][2]string{
-		{"number, revision", dash(p.Number) + " rev " + dash(p.Revision)},
+		{"number, revision", list.Dash(p.Number) + " rev " + list.Dash(p.Revision)},
 		{"identity", identity},
-		{"day", dash(p.On)},
-		{"file", cmp.Or(strings.Join(nonEmpty(file, unsaved), "   "), "none")},
+		{"day", list.Dash(p.On)},
+		{"file", cmp.Or(strings.Join(list.NonEmpty(file, unsaved), "   "), "none")},
 		{"harness", o.Harness},
-		{"catalogue", o.Catalogue + "   the program's own" + word(", then ", p.Shop)},
+		{"catalogue", o.Catalogue + "   the program's own" + list.Word(", then ", p.Shop)},
 		{"corrections", o.Learned()},
 		{"release", "contralay " + o.Release},
 	}
@@ -140,19 +143,19 @@ type pages struct {
 	Stops                        int
 	Drawing                      template.HTML
 	Drawn                        []string
-	Branches, Ends               Table
+	Branches, Ends               list.Table
 	Cards                        []card
-	Units, Cut, Flags            Table
-	Threading                    Table
-	Tails                        []Table
-	Glue                         Table
-	Pins                         []Table
-	Crimps, Splices, Labels      Table
-	Bill, Loads, Feeds           Table
-	Ring, Isolation              Table
-	Loops, Spares, Lots          Table
+	Units, Cut, Flags            list.Table
+	Threading                    list.Table
+	Tails                        []list.Table
+	Glue                         list.Table
+	Pins                         []list.Table
+	Crimps, Splices, Labels      list.Table
+	Bill, Loads, Feeds           list.Table
+	Ring, Isolation              list.Table
+	Loops, Spares, Lots          list.Table
 	Holds                        []run.Hold
-	Built                        []Table
+	Built                        []list.Table
 	Cautions                     []string
 	Mm                           string
 	Total                        string
@@ -161,38 +164,38 @@ type pages struct {
 type snagLine struct{ Mark, Level, Where, Says string }
 
 func (m maker) pages(meta Meta) pages {
-	h := m.h.Head
-	p := pages{Meta: meta, origin: origin.Of(m.s), Number: h.Number.V, Revision: h.Revision.V, Name: h.Name.V, Note: visible.Note(h.Note.V),
-		Mm:       m.sys.Name(),
+	h := m.H.Head
+	p := pages{Meta: meta, origin: origin.Of(m.S), Number: h.Number.V, Revision: h.Revision.V, Name: h.Name.V, Note: visible.Note(h.Note.V),
+		Mm:       m.Sys.Name(),
 		Branches: m.branches(), Ends: m.ends(), Units: m.units(), Cut: m.cutList(), Flags: m.flags(),
 		Crimps: m.crimps(), Splices: m.splices(), Labels: m.labels(), Bill: m.bill(), Loads: m.loads(), Feeds: m.feeds(),
 		Ring: m.ringOut(), Isolation: m.isolation(), Loops: m.loops(), Spares: m.spares(), Lots: m.lots(),
 		Holds: run.Holds(), Built: m.built(), Cautions: guide.Cautions(),
-		Threading: m.threading(threading.Threading(m.s), "Threading list", "threading"),
+		Threading: m.threading(threading.Threading(m.S), "Threading list", "threading"),
 	}
 	p.Drawing, p.Drawn = m.drawing()
 	p.Threading.Note = "On in this order before the contacts; legs that do not meet may go in any order."
-	for _, g := range sheet.Grouped(m.s.Snags) {
+	for _, g := range sheet.Grouped(m.S.Snags) {
 		if g.Level == sheet.Stop {
 			p.Stops++
 		}
 		p.Snags = append(p.Snags, snagLine{map[sheet.Level]string{sheet.Stop: "!", sheet.Warn: "?", sheet.Note: "-"}[g.Level],
-			g.Level.String(), g.Where, m.sys.Says(g.Says) + g.More()})
+			g.Level.String(), g.Where, m.Sys.Says(g.Says) + g.More()})
 	}
-	for _, k := range wires.Walked(m.s) {
+	for _, k := range wires.Walked(m.S) {
 		p.Cards = append(p.Cards, m.card(k.Branch))
 	}
-	for k := range m.h.Terminations {
-		id := m.h.Terminations[k].ID
+	for k := range m.H.Terminations {
+		id := m.H.Terminations[k].ID
 		p.Pins = append(p.Pins, m.pins(k))
-		if tail := threading.TailOf(m.s, id); len(tail) > 0 {
-			p.Tails = append(p.Tails, m.tail(tail, "At "+strings.TrimSpace(id+"  "+m.h.Terminations[k].Name.V)))
+		if tail := threading.TailOf(m.S, id); len(tail) > 0 {
+			p.Tails = append(p.Tails, m.tail(tail, "At "+strings.TrimSpace(id+"  "+m.H.Terminations[k].Name.V)))
 		}
 	}
-	if len(threading.Mixes(m.s)) > 0 {
+	if len(threading.Mixes(m.S)) > 0 {
 		p.Glue = m.glue()
 	}
-	t := m.s.Totals
+	t := m.S.Totals
 	p.Total = fmt.Sprintf("%d wires, %d made-up units, %d spares, %d fillers, %.1f m of wire", t.Wires, t.Units, t.Spares, t.Fillers,
 		float64(t.WireMM)/1000)
 	if t.Gram.Set {

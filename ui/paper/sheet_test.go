@@ -21,6 +21,7 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/file"
 	"contralay/ui/paper/figure"
+	"contralay/ui/paper/list"
 )
 
 func sheetFile(t testing.TB, name string) *sheet.Sheet {
@@ -169,7 +170,7 @@ func TestPaperIsFigures(t *testing.T) {
 			t.Fatal(err)
 		}
 		out := made(t, s)
-		lists := map[string]Table{}
+		lists := map[string]list.Table{}
 		for _, l := range out.Lists {
 			lists[l.File] = l
 		}
@@ -266,9 +267,9 @@ func TestPaperIsFigures(t *testing.T) {
 func TestCSV(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		cell := rapid.OneOf(rapid.StringMatching(`[=+\-@\t]?[a-zé,";0-9 .]{0,8}`), rapid.StringMatching(`-?[0-9]{1,3}(\.[0-9])?`))
-		tab := Table{Head: []string{"a", "b", "c"}}
+		tab := list.Table{Head: []string{"a", "b", "c"}}
 		for range rapid.IntRange(0, 4).Draw(t, "rows") {
-			tab.add(cell.Draw(t, "a"), cell.Draw(t, "b"), cell.Draw(t, "c"))
+			tab.Add(cell.Draw(t, "a"), cell.Draw(t, "b"), cell.Draw(t, "c"))
 		}
 		text, err := CSV(tab)
 		if err != nil {
