@@ -32,14 +32,14 @@ func (a Asked) led() Picture {
 	fit := p.positionsFit()
 	var spokes []spoke
 	for _, d := range p.Discs {
-		if !d.InHand {
+		if !d.numbered() {
 			continue
 		}
 		position := strconv.Itoa(d.Position)
 		switch {
-		case d.Numbered && d.Outside, d.Kind == Filler && !fit && d.Outside:
+		case d.Numbered && d.Outside:
 			spokes = append(spokes, spoke{disc: d, from: p.angle(d), text: d.Mark, position: position})
-		case d.numbered() && !d.Numbered:
+		case !d.Numbered:
 			s := spoke{disc: d, from: p.angle(d), text: d.ID}
 			if d.Mark != "" {
 				s.text += " " + d.Mark
@@ -80,7 +80,7 @@ func (a Asked) spokeMargin(with bool) float64 {
 // positionsFit reports whether every disc in hand that holds no number has room for its position.
 func (p *Picture) positionsFit() bool {
 	for _, d := range p.Discs {
-		if d.InHand && !d.Numbered && math.Hypot(wide(strconv.Itoa(d.Position), leastSize), tall(leastSize))+2*d.line() > 2*d.R {
+		if d.numbered() && !d.Numbered && math.Hypot(wide(strconv.Itoa(d.Position), leastSize), tall(leastSize))+2*d.line() > 2*d.R {
 			return false
 		}
 	}
@@ -154,10 +154,14 @@ func apart(all []spoke, pitch float64) {
 			k++
 		}
 	}
-	// The last must leave a pitch to the first, a whole turn on.
-	if over := turned[n-1].at - turned[0].at + pitch - 2*math.Pi; over > 0 {
+	// Where the last would run into the first, a whole turn on, all stand evenly apart.
+	if turned[n-1].at-turned[0].at+pitch > 2*math.Pi {
+		even, sum := 2*math.Pi/float64(n), 0.0
 		for k := range turned {
-			turned[k].at = turned[0].at + (turned[k].at-turned[0].at)*(1-over/(turned[n-1].at-turned[0].at))
+			sum += turned[k].from - float64(k)*even
+		}
+		for k := range turned {
+			turned[k].at = sum/float64(n) + float64(k)*even
 		}
 	}
 	copy(all, turned)
@@ -180,7 +184,7 @@ func (p *Picture) spoke(s spoke, inner float64) {
 		p.Labels = append(p.Labels, Label{what, s.disc.ID, text, x, y, size, turn, heavy})
 		r += w + ringGapMM
 	}
-	if s.disc.Numbered || s.disc.Kind == Filler { // its position alone stands outside
+	if s.disc.Numbered { // its position alone stands outside
 		r = p.Over + ringGapMM
 		put(Position, s.position, leastSize, false)
 		put(Mark, s.text, leastSize, true)

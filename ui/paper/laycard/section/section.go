@@ -109,7 +109,8 @@ func (p Piece) line() float64 {
 	return lineMM
 }
 
-// numbered reports whether a piece has a number to be read: a filler has none.
+// numbered reports whether a piece has a number and a position to be read: a filler has neither, the
+// gap in the positions shows where it lies.
 func (p Piece) numbered() bool { return p.InHand && p.Kind != Filler }
 
 // need is the diameter on paper that a piece needs to hold its number, mm.
@@ -136,7 +137,7 @@ func Inside(a Asked) float64 {
 func (a Asked) margin() float64 {
 	position, mark := 0.0, 0.0
 	for _, p := range a.Pieces {
-		if p.InHand && p.Outside {
+		if p.numbered() && p.Outside {
 			position = max(position, math.Hypot(wide(strconv.Itoa(p.Position), positionSize), tall(positionSize)))
 			if p.Mark != "" {
 				mark = max(mark, math.Hypot(wide(p.Mark, leastSize), tall(leastSize))+2*markPad)
@@ -184,7 +185,7 @@ func (a Asked) drawn(width, margin float64) Picture {
 		}
 	}
 	for _, d := range p.Discs {
-		if d.InHand && d.Outside {
+		if d.numbered() && d.Outside {
 			p.outside(d)
 		}
 	}

@@ -84,7 +84,8 @@ func (l Label) svg(b *strings.Builder) {
 	}
 	if l.What == Mark {
 		w, h := l.Width()+2*markPad, l.Height()+markPad
-		fmt.Fprintf(b, `<rect class="mark" x="%s" y="%s" width="%s" height="%s"%s/>`, num(l.X-w/2), num(l.Y-h/2), num(w), num(h), turn)
+		fmt.Fprintf(b, `<rect class="mark" data-of="%s" x="%s" y="%s" width="%s" height="%s"%s/>`, html.EscapeString(l.Of),
+			num(l.X-w/2), num(l.Y-h/2), num(w), num(h), turn)
 		ink = ` fill="#fff"`
 	}
 	fmt.Fprintf(b, `<text class="%s" data-of="%s" x="%s" y="%s" font-size="%s"%s%s text-anchor="middle" textLength="%s" `+
