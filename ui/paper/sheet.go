@@ -108,13 +108,13 @@ func (p *pages) sign(identity string) {
 		unsaved = "UNSAVED WORK"
 	}
 	const between = "  ·  "
-	p.State = strings.Join(list.NonEmpty(strings.TrimSpace(p.Number+" "+p.Revision), p.On, "identity "+identity, 
+	p.State = strings.Join(list.NonEmpty(strings.TrimSpace(p.Number+" "+p.Revision), p.On, "identity "+identity,
 		list.Word("file ", p.File), p.Hash),
 		between)
 	if p.Unsaved {
 		p.State += between + "UNSAVED WORK: no file holds this"
 	}
-	p.Foot = strings.Join(list.NonEmpty(strings.TrimSpace(p.Number+" rev "+list.Dash(p.Revision)), p.On, "identity "+identity, 
+	p.Foot = strings.Join(list.NonEmpty(strings.TrimSpace(p.Number+" rev "+list.Dash(p.Revision)), p.On, "identity "+identity,
 		unsaved), between) +
 		"\n" + strings.Join(list.NonEmpty(list.Word("file ", p.Hash), "harness "+o.Harness, "catalogue "+o.Catalogue, o.Learned(),
 		"release "+o.Release), between) + "\nA planning aid, not an approval."
