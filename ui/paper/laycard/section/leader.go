@@ -167,6 +167,9 @@ func apart(all []spoke, pitch float64) {
 	copy(all, turned)
 }
 
+// bendStep is how far round the bundle a straight piece of a leader goes at most, radians.
+const bendStep = 0.05
+
 // spoke draws one number outside: its leader, its text along the radius, and its position beyond.
 func (p *Picture) spoke(s spoke, inner float64) {
 	at := func(angle, r float64) (x, y float64) { return p.CX + r*math.Sin(angle), p.CY - r*math.Cos(angle) }
@@ -191,9 +194,15 @@ func (p *Picture) spoke(s spoke, inner float64) {
 		return
 	}
 	ax, ay := at(s.from, math.Hypot(s.disc.CX-p.CX, s.disc.CY-p.CY)+s.disc.R)
-	bx, by := at(s.from, p.Over+leadMM/3)
-	cx, cy := at(s.at, inner)
-	p.Leaders = append(p.Leaders, Leader{s.disc.ID, [][2]float64{{ax, ay}, {bx, by}, {cx, cy}}})
+	line := [][2]float64{{ax, ay}}
+	begin, end := p.Over+leadMM/3, inner
+	steps := math.Ceil(math.Abs(s.at-s.from)/bendStep) + 1
+	for k := range int(steps) + 1 { // a spiral: two of them in the same order at both ends never cross
+		part := float64(k) / steps
+		x, y := at(s.from+(s.at-s.from)*part, begin+(end-begin)*part)
+		line = append(line, [2]float64{x, y})
+	}
+	p.Leaders = append(p.Leaders, Leader{s.disc.ID, line})
 	put(Number, s.text, NumberSize, true)
 	put(Position, s.position, leastSize, false)
 }

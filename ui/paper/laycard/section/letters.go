@@ -9,21 +9,22 @@ import (
 // length, 0.65 m. Common practice, no source.
 const CapMM = 3.3
 
-// Family is what the letters of a picture are set in. CapShare is the height of their capitals as
-// a share of the size, for the lowest of these faces. Source: the cap height in the OS/2 table of
-// Liberation Sans, 1,409 of 2,048 units an em; the others stand higher (memory).
+// Family is what the letters of a picture are set in: the face that goes with the page, and what
+// takes its place where that is not loaded. CapShare is the height of their capitals as a share of
+// the size, for the lower of the two: Go has 1,480 of 2,048 units an em (font.CapShare), Arial 1,466
+// (memory).
 const (
-	Family   = "Arial, Helvetica, 'Liberation Sans', sans-serif"
-	CapShare = 1409.0 / 2048
+	Family   = "Go, Arial, sans-serif"
+	CapShare = 1466.0 / 2048
 )
 
-// tallShare is how high a figure stands at most, for the tallest face that may take their place.
-// Source: the outline of the figure 0 of DejaVu Sans, 1,520 and -29 of 2,048 units.
-const tallShare = 1549.0 / 2048
+// tallShare is how high a figure stands at most. Source: the outline of the figure 0 of Go, 741 above
+// and 18 below the line of 1,000.
+const tallShare = 0.76
 
 // Sizes of type, mm: of a number in hand, of a position, and the least that is set on paper, 9 pt.
 const (
-	NumberSize   = 4.8 // its capitals are CapMM high and a hair more
+	NumberSize   = 4.62 // its capitals are CapMM high and a hair more
 	positionSize = 11 * pointMM
 	leastSize    = 9 * pointMM
 	pointMM      = 25.4 / 72

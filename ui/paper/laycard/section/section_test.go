@@ -26,15 +26,14 @@ func ring(n int, d float64, id func(k int) string) section.Asked {
 
 func three(k int) string { return fmt.Sprint(101 + k) }
 
-// By hand: six of 1 mm round one of 1 mm is 3 mm over. A number of three figures at 4.8 mm is
-// 3 × 0.556 × 4.8 = 8.01 mm wide and, in the tallest face, 3.63 mm high: 8.79 mm across its corners,
-// and 9.73 with line and gap on both sides. So 1 mm of bundle takes 9.73 mm of paper and the bundle
-// 29.2; with a gap of 1 mm and positions of one figure (11 pt: 3.88 mm; 2.16 × 2.94, across 3.65) it
-// is 38.5 mm wide, and 60 are wanted at least.
+// By hand: six of 1 mm round one of 1 mm is 3 mm over. A number of three figures at 4.62 mm is
+// 3 × 0.556 × 4.62 = 7.71 mm wide and 0.76 × 4.62 = 3.51 mm high, and line and gap are 0.47 mm on both
+// sides. So 1 mm of bundle takes 9.41 mm of paper and the bundle 28.2; with a gap of 1 mm and positions
+// of one figure (11 pt: 3.88 mm; 2.16 × 2.95) it is 37.5 mm wide, and 60 are wanted at least.
 func TestWidthByHand(t *testing.T) {
 	a := ring(6, 1, three)
 	a.Least = 0
-	if got, want := section.Inside(a), 3*(math.Hypot(8.01, 3.63)+2*0.47)+2*(1+math.Hypot(2.16, 2.94)); math.Abs(got-want) > 0.1 {
+	if got, want := section.Inside(a), 3*(math.Hypot(7.71, 3.51)+2*0.47)+2*(1+math.Hypot(2.16, 2.95)); math.Abs(got-want) > 0.1 {
 		t.Errorf("the picture needs %.2f mm, by hand %.2f", got, want)
 	}
 	a.Least = 60

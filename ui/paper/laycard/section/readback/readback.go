@@ -74,12 +74,12 @@ type Box struct {
 
 var turned = regexp.MustCompile(`rotate\(([-\d.]+) ([-\d.]+) ([-\d.]+)\)`)
 
-// Boxes are the boxes of all texts, as wide as they say and as high as a capital of Liberation Sans,
+// Boxes are the boxes of all texts, as wide as they say and as high as a capital of Arial,
 // and those of the black under marks.
 func Boxes(all []Element) []Box {
 	var out []Box
 	for _, e := range all {
-		w, h := e.Num("textLength"), e.Num("font-size")*1409/2048
+		w, h := e.Num("textLength"), e.Num("font-size")*1466/2048
 		x, y := e.Num("x"), e.Num("y")-h/2
 		switch {
 		case e.Name == "rect" && e.Class == "mark":
