@@ -212,7 +212,7 @@ func Check(t T, svg string, a section.Asked) {
 // checkNumber holds one number to its height and its place.
 func checkNumber(t T, b Box, discs map[string]Element, leaders []Element) {
 	t.Helper()
-	if high := b.Num("font-size") * 1409 / 2048; high < section.CapMM {
+	if high := b.Num("font-size") * 1466 / 2048; high < section.CapMM {
 		t.Errorf("%s is %.2f mm high", b.Text, high)
 	}
 	own := discs[b.Of]
