@@ -188,7 +188,6 @@ func (p *Picture) spoke(s spoke, inner float64) {
 		r += w + ringGapMM
 	}
 	if s.disc.Numbered { // its position alone stands outside
-		r = p.Over + ringGapMM
 		put(Position, s.position, leastSize, false)
 		put(Mark, s.text, leastSize, true)
 		return
