@@ -28,7 +28,6 @@ func (a Asked) led() Picture {
 		margin = a.spokeMargin(false)
 		p = a.drawn(a.Most, margin)
 	}
-	p.Labels = slices.DeleteFunc(p.Labels, func(l Label) bool { return l.What != Number })
 	fit := p.positionsFit()
 	var spokes []spoke
 	for _, d := range p.Discs {

@@ -130,27 +130,65 @@ func Inside(a Asked) float64 {
 	if scale == 0 || a.OverMM <= 0 {
 		return 0
 	}
-	return max(a.Least, a.OverMM*scale+2*a.margin())
+	return max(a.Least, a.OverMM*scale+2*a.margin(a.tangential(scale)))
 }
 
-// margin is what stands outside the bundle where every number is inside: positions and marks.
-func (a Asked) margin() float64 {
-	position, mark := 0.0, 0.0
+// sizes are the largest diagonals of a position that stands outside, and of a mark with its black.
+func (a Asked) sizes() (position, mark float64) {
 	for _, p := range a.Pieces {
 		if p.numbered() && p.Outside {
-			position = max(position, math.Hypot(wide(strconv.Itoa(p.Position), positionSize), tall(positionSize)))
+			position = max(position, p.positionSize())
 			if p.Mark != "" {
-				mark = max(mark, math.Hypot(wide(p.Mark, leastSize), tall(leastSize))+2*markPad)
+				mark = max(mark, p.markSize())
 			}
 		}
 	}
-	if position == 0 {
+	return position, mark
+}
+
+func (p Piece) positionSize() float64 {
+	return math.Hypot(wide(strconv.Itoa(p.Position), positionSize), tall(positionSize))
+}
+
+func (p Piece) markSize() float64 {
+	return math.Hypot(wide(p.Mark, leastSize)+2*markPad, tall(leastSize)+markPad)
+}
+
+// tangential reports whether every mark has room behind its position, clockwise, before the next
+// position, at a scale.
+func (a Asked) tangential(scale float64) bool {
+	position, mark := a.sizes()
+	r := a.OverMM*scale/2 + ringGapMM + position/2
+	for _, p := range a.Pieces {
+		if p.Mark == "" || !p.numbered() || !p.Outside {
+			continue
+		}
+		gap := 2 * math.Pi
+		for _, q := range a.Pieces {
+			if q.ID != p.ID && q.numbered() && q.Outside {
+				gap = min(gap, math.Mod(math.Atan2(q.X, q.Y)-math.Atan2(p.X, p.Y)+4*math.Pi, 2*math.Pi))
+			}
+		}
+		if 2*r*math.Sin(min(gap, math.Pi)/2) < position+mark+ringGapMM {
+			return false
+		}
+	}
+	return true
+}
+
+// margin is what stands outside the bundle where every number is inside: positions, and marks outside
+// them or beside them.
+func (a Asked) margin(beside bool) float64 {
+	position, mark := a.sizes()
+	switch {
+	case position == 0:
 		return ringGapMM
+	case mark == 0:
+		return ringGapMM + position
+	case beside:
+		return ringGapMM + position/2 + max(position, mark)/2
 	}
-	if mark > 0 {
-		mark += ringGapMM / 2
-	}
-	return ringGapMM + position + mark
+	return ringGapMM + position + ringGapMM/2 + mark
 }
 
 // markPad is the black round the text of a mark, mm.
@@ -167,7 +205,14 @@ func Of(a Asked) Picture {
 		inside = a.Least
 	}
 	if inside <= a.Most {
-		return a.drawn(inside, a.margin())
+		beside := a.tangential((inside - 2*a.margin(true)) / a.OverMM)
+		p := a.drawn(inside, a.margin(beside))
+		for _, d := range p.Discs {
+			if d.numbered() && d.Outside {
+				p.outside(d, beside)
+			}
+		}
+		return p
 	}
 	return a.led()
 }
@@ -184,25 +229,26 @@ func (a Asked) drawn(width, margin float64) Picture {
 			p.Labels = append(p.Labels, Label{Number, d.ID, d.ID, d.CX, d.CY, NumberSize, 0, true})
 		}
 	}
-	for _, d := range p.Discs {
-		if d.numbered() && d.Outside {
-			p.outside(d)
-		}
-	}
 	return p
 }
 
-// outside puts the position of a disc outside the bundle, and the mark of its splice outside that.
-func (p *Picture) outside(d Disc) {
+// outside puts the position of a disc outside the bundle, and the mark of its splice beside that,
+// clockwise, or outside it.
+func (p *Picture) outside(d Disc, beside bool) {
 	dx, dy := p.direction(d)
-	text := strconv.Itoa(d.Position)
-	diagonal := math.Hypot(wide(text, positionSize), tall(positionSize))
-	r := p.Over + ringGapMM + diagonal/2
-	p.Labels = append(p.Labels, Label{Position, d.ID, text, p.CX + dx*r, p.CY + dy*r, positionSize, 0, false})
+	size := d.positionSize()
+	r := p.Over + ringGapMM + size/2
+	p.Labels = append(p.Labels, Label{Position, d.ID, strconv.Itoa(d.Position), p.CX + dx*r, p.CY + dy*r, positionSize, 0, false})
 	if d.Mark == "" {
 		return
 	}
-	r += diagonal/2 + ringGapMM/2 + math.Hypot(wide(d.Mark, leastSize), tall(leastSize))/2 + markPad
+	if beside {
+		angle := 2 * math.Asin(min(1, (size+d.markSize())/2/(2*r)))
+		sin, cos := math.Sincos(angle)
+		dx, dy = dx*cos-dy*sin, dx*sin+dy*cos
+	} else {
+		r += size/2 + ringGapMM/2 + d.markSize()/2
+	}
 	p.Labels = append(p.Labels, Label{Mark, d.ID, d.Mark, p.CX + dx*r, p.CY + dy*r, leastSize, 0, true})
 }
 
