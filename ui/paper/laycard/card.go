@@ -16,7 +16,7 @@ type Card struct {
 	Branch   int // its index
 	ID, Name string
 	From, To string // its ends; it is laid and seen from From
-	Length   string // "560 mm, -0 +10, from boot lip of P1 to centre of J1"
+	Length   string // "560 mm, -0 +10, boot lip of P1 to J1": the centre of a breakout is said once
 	Start    Start
 	Layers   []Layer
 	OD       string // of the bundle, with its band: "10.2 (9.9 to 10.5) mm"
@@ -80,7 +80,8 @@ func CardOf(m list.Maker, branch int) Card {
 	if len(mb.ToleranceMM) == 2 {
 		c.Length += ", " + m.Tolerance(mb)
 	}
-	c.Length = fmt.Sprintf("%s, from %s to %s", strings.TrimSuffix(c.Length, ","), m.Datum(mb.From), m.Datum(mb.To))
+	c.Length = fmt.Sprintf("%s, %s to %s", strings.TrimSuffix(c.Length, ","), strings.TrimPrefix(m.Datum(mb.From), "centre of "),
+		strings.TrimPrefix(m.Datum(mb.To), "centre of "))
 	switch {
 	case len(b.Components) == 0:
 		c.Why = "Nothing runs here."
@@ -91,8 +92,7 @@ func CardOf(m list.Maker, branch int) Card {
 	}
 	c.OD = m.Band(b)
 	if stop := mb.LengthMM - b.LaidMM; b.LaidMM > 0 && stop > 1 {
-		c.Stops = fmt.Sprintf("Lay %s of %s %s. Over the zone of a breakout, and one diameter before it, the wires run straight and sorted.",
-			m.Sys.Length(b.LaidMM), m.Sys.Length(mb.LengthMM), m.Sys.Name())
+		c.Stops = fmt.Sprintf("lay %s of it", m.Sys.Length(b.LaidMM))
 	}
 	if b.Bend.MinMM > 0 {
 		c.Bend = m.Sys.AtLeast(b.Bend.MinMM) + " " + m.Sys.Name()

@@ -33,8 +33,8 @@ func endOf(m list.Maker, branch int, end string) string {
 	if o, ok := over.OutletAt(m.S, branch, end); ok {
 		outlet = fmt.Sprintf("outlet %s / %s", m.Sys.Diameter(o.ExpandedMM), m.Sys.Diameter(o.RecoveredMM))
 	}
-	return strings.Join(list.NonEmpty(end, br.Name.V, list.Word("transition ", br.Transition.V), outlet, string(br.Build.V),
-		fmt.Sprintf("zone %s %s", m.Sys.Length(br.ZoneMM.Or(m.S.Limits.ZoneMM)), m.Sys.Name())), ", ")
+	return strings.Join(list.NonEmpty(end, list.Word("transition ", br.Transition.V), outlet, string(br.Build.V),
+		"zone "+m.Sys.Length(br.ZoneMM.Or(m.S.Limits.ZoneMM))), " ")
 }
 
 // terminationOf is boot, clock, label and loop of a termination.
@@ -42,7 +42,7 @@ func terminationOf(m list.Maker, t int) string {
 	e, l := &m.H.Terminations[t], over.LoopRoomOf(m.S, t)
 	loop := ""
 	if l.LoopMM > 0 {
-		loop = fmt.Sprintf("loop %s %s", m.Sys.Length(l.LoopMM), m.Sys.Name())
+		loop = "loop " + m.Sys.Length(l.LoopMM)
 	}
 	return strings.Join(list.NonEmpty(e.ID, list.Word("boot ", e.Boot.V), m.Clock(e), list.Word("label ", labelSleeve(m, e.ID)), loop), ", ")
 }

@@ -116,92 +116,135 @@ func (j Joint) Lies() string {
 	return says
 }
 
-// Measures of the picture of a splice, mm.
-const (
-	jointLine   = 4.2 // distance of two wires
-	jointSleeve = 17.0
-)
+// jointLine is the distance of two wires of a splice, mm.
+const jointLine = 4.2
 
 // jointHigh is how high the picture of a splice is.
 func jointHigh(j Joint) unit.Millimetre {
-	high := float64(max(len(j.One), len(j.More), 1))*jointLine + 2
+	high := float64(max(len(j.One), len(j.More), 2))*jointLine + 2
 	if j.From != "" {
-		high += 9
+		high += 7.5
 	}
 	return unit.Millimetre(max(high, 8))
 }
 
-// picture draws a splice in a width: the wires that come in at the left, the sleeve, the wires that go
-// on at the right, each with its colour and its end, and how far the sleeve lies from the breakout.
-// It is not to scale.
-func (j Joint) picture(wide unit.Millimetre) (template.HTML, unit.Millimetre) {
-	w, high := float64(wide), jointHigh(j)
-	rows := float64(max(len(j.One), len(j.More), 1))
-	mid, size := 1+rows*jointLine/2, float64(page.Small.Size())
-	x := w * 0.36
-	var b strings.Builder
-	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" class="joint" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" `+
-		`role="img" aria-label="%[3]s" font-family="%[4]s" font-size="%[5]s" fill="#000">`, num(w), num(float64(high)),
-		html.EscapeString(j.Says()), html.EscapeString(section.Family), num(size))
-	wire := func(x0, x1, y0, y1 float64) {
-		fmt.Fprintf(&b, `<path d="M%s %sC%s %s %s %s %s %s" fill="none" stroke="#000" stroke-width=".5"/>`, num(x0), num(y0), num((x0+x1)/2),
-			num(y0), num((x0+x1)/2), num(y1), num(x1), num(y1))
+// picture draws a splice: the wires that come in at the left, the sleeve, the wires that go on at the
+// right, each with its colour, size and end, and how far the sleeve lies from the breakout. It is as
+// wide as that needs, and not to scale.
+func (j Joint) picture() (svg template.HTML, wide, high unit.Millimetre) {
+	left, right := func(w JointWire) string { return w.End + " " + w.Colour }, func(w JointWire) string {
+		return w.Colour + " " + w.Size + " to " + w.End
 	}
-	text := func(says string, x, y float64, anchor string, bold bool, room float64) {
-		l, weight := page.Small, ""
-		if bold {
-			l, weight = page.Strong, ` font-weight="bold"`
+	need := func(all []JointWire, says func(w JointWire) string) float64 {
+		most := 0.0
+		for _, w := range all {
+			most = max(most, float64(page.Strong.Wide(w.ID)+page.Small.Wide(says(w)))+2.6)
 		}
-		fmt.Fprintf(&b, `<text x="%s" y="%s" text-anchor="%s"%s>%s</text>`, num(x), num(y+size*.36), anchor, weight,
-			html.EscapeString(l.Short(says, unit.Millimetre(room))))
+		return most
 	}
-	at := func(k, n int) float64 { return mid + (float64(k)-float64(n-1)/2)*jointLine }
-	const lead = 7
+	p := jointPicture{sleeve: 11, lead: 3.5}
+	if len(j.One) == 1 { // there is room above it and below it
+		p.above, p.below = j.One[0].Colour, j.One[0].End
+		p.x = max(float64(page.Strong.Wide(j.One[0].ID))+1+p.lead, float64(max(page.Small.Wide(p.above), page.Small.Wide(p.below)))-2, 14)
+		left = func(JointWire) string { return "" }
+	} else {
+		p.x = max(need(j.One, left), 14) + p.lead
+	}
+	w := p.x + p.sleeve + p.lead + max(need(j.More, right), 20)
+	svg, high = j.drawn(&p, w, left, right)
+	return svg, unit.Millimetre(w), high
+}
+
+// compact draws the same in a width, with the numbers of the wires alone.
+func (j Joint) compact(wide unit.Millimetre) (template.HTML, unit.Millimetre) {
+	none := func(JointWire) string { return "" }
+	p := jointPicture{sleeve: 10, lead: 4}
+	p.x = (float64(wide) - p.sleeve) / 2
+	return j.drawn(&p, float64(wide), none, none)
+}
+
+func (j Joint) drawn(p *jointPicture, w float64, left, rightOf func(w JointWire) string) (template.HTML, unit.Millimetre) {
+	high := jointHigh(j)
+	rows := float64(max(len(j.One), len(j.More), 2))
+	p.mid = 1 + rows*jointLine/2
+	fmt.Fprintf(&p.b, `<svg xmlns="http://www.w3.org/2000/svg" class="joint" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" `+
+		`role="img" aria-label="%[3]s" font-family="%[4]s" font-size="%[5]s" fill="#000">`, num(w), num(float64(high)),
+		html.EscapeString(j.Says()), html.EscapeString(section.Family), num(smallSize))
+	at := func(k, n int) float64 { return p.mid + (float64(k)-float64(n-1)/2)*jointLine }
 	for k, one := range j.One {
-		y := at(k, len(j.One))
-		wire(x-lead, x, y, mid)
-		id := float64(page.Strong.Wide(one.ID)) + 1.5
-		text(one.ID, x-lead-1, y, "end", true, x-lead-1)
-		text(one.End+"  "+one.Colour, x-lead-1-id, y, "end", false, x-lead-1-id)
+		y, x := at(k, len(j.One)), p.x-p.lead
+		p.wire(x, p.x, y, p.mid)
+		p.text(one.ID, x-1, y, "end", true)
+		p.text(left(one), x-float64(page.Strong.Wide(one.ID))-2.5, y, "end", false)
 	}
-	right := x + jointSleeve
+	p.text(p.above, 0, p.mid-jointLine*0.95, "start", false)
+	p.text(p.below, 0, p.mid+jointLine*0.95, "start", false)
+	right := p.x + p.sleeve
 	for k, more := range j.More {
-		y := at(k, len(j.More))
-		wire(right, right+lead, mid, y)
-		id := float64(page.Strong.Wide(more.ID)) + 1.5
-		text(more.ID, right+lead+1, y, "start", true, w)
-		text(more.Colour+"  "+more.Size+"  to "+more.End, right+lead+1+id, y, "start", false, w-right-lead-1-id)
+		y, x := at(k, len(j.More)), right+p.lead
+		p.wire(right, x, p.mid, y)
+		p.text(more.ID, x+1, y, "start", true)
+		p.text(rightOf(more), x+float64(page.Strong.Wide(more.ID))+2.5, y, "start", false)
 	}
-	fmt.Fprintf(&b, `<rect x="%s" y="%s" width="%s" height="5" rx="1.2" fill="#fff" stroke="#000" stroke-width=".7"/>`, num(x), num(mid-2.5),
-		num(jointSleeve))
-	text(j.ID, x+jointSleeve/2, mid, "middle", true, jointSleeve)
+	fmt.Fprintf(&p.b, `<rect x="%s" y="%s" width="%s" height="5" rx="1.2" fill="#fff" stroke="#000" stroke-width=".7"/>`, num(p.x),
+		num(p.mid-2.5), num(p.sleeve))
+	p.text(j.ID, p.x+p.sleeve/2, p.mid, "middle", true)
 	if j.From != "" {
-		j.dimension(&b, x+jointSleeve/2, mid, rows, w)
+		j.dimension(p, rows, w)
 	}
-	b.WriteString("</svg>")
-	return template.HTML(b.String()), high // #nosec: it escapes what it writes
+	p.b.WriteString("</svg>")
+	return template.HTML(p.b.String()), high // #nosec: it escapes what it writes
+}
+
+// alsoSays is where the sleeve lies seen from the other end, short; "" where that is not known.
+func (j Joint) alsoSays() string {
+	if j.From == "" {
+		return "at the centre of " + j.At
+	}
+	return j.Also
+}
+
+// jointPicture is the picture of a splice while it is drawn: the height of its middle, where its sleeve
+// begins and how long it is, and how long the wires beside it are.
+type jointPicture struct {
+	b                    strings.Builder
+	mid, x, sleeve, lead float64
+	above, below         string // said above and below the one wire that comes in
+}
+
+// smallSize is the size of the small letters, mm.
+var smallSize = float64(page.Small.Size())
+
+func (p *jointPicture) wire(x0, x1, y0, y1 float64) {
+	fmt.Fprintf(&p.b, `<path d="M%s %sC%s %s %s %s %s %s" fill="none" stroke="#000" stroke-width=".5"/>`, num(x0), num(y0), num((x0+x1)/2),
+		num(y0), num((x0+x1)/2), num(y1), num(x1), num(y1))
+}
+
+func (p *jointPicture) text(says string, x, y float64, anchor string, bold bool) {
+	if says == "" {
+		return
+	}
+	weight := ""
+	if bold {
+		weight = ` font-weight="bold"`
+	}
+	fmt.Fprintf(&p.b, `<text x="%s" y="%s" text-anchor="%s"%s>%s</text>`, num(x), num(y+smallSize*.36), anchor, weight,
+		html.EscapeString(says))
 }
 
 // dimension draws how far the middle of the sleeve is from the breakout, which lies beyond it or
 // before it.
-func (j Joint) dimension(b *strings.Builder, x, mid, rows, wide float64) {
-	y, end := mid+rows*jointLine/2+3.4, wide-14
-	anchor := "start"
-	tx := end + 1
+func (j Joint) dimension(p *jointPicture, rows, wide float64) {
+	at := float64(page.Strong.Wide(j.At)) + 1.5
+	x, y, end, anchor, s := p.x+p.sleeve/2, p.mid+rows*jointLine/2+2.4, wide-at, "start", 2.0
+	label := end + 1
 	if !j.Beyond {
-		end, anchor = 14, "end"
-		tx = end - 1
+		end, anchor, s = at, "end", -2
+		label = end - 1
 	}
-	size := float64(page.Small.Size())
-	s := 2.0
-	if end < x {
-		s = -2
-	}
-	fmt.Fprintf(b, `<path class="dimension" d="M%[1]s %[5]sV%[3]sM%[2]s %[4]sV%[3]sM%[1]s %[6]sH%[2]sm%[7]s -.8l%[8]s .8l%[7]s .8M%[1]s %[6]sm%[8]s `+
-		`-.8l%[7]s .8l%[8]s .8" fill="none" stroke="#000" stroke-width=".25"/>`, num(x), num(end), num(y+1), num(y-1.5), num(mid+2.5), num(y),
-		num(-s), num(s))
-	fmt.Fprintf(b, `<text x="%s" y="%s" text-anchor="middle" font-weight="bold">%s</text>`, num((x+end)/2), num(y+size+.4),
-		html.EscapeString(j.From))
-	fmt.Fprintf(b, `<text x="%s" y="%s" text-anchor="%s" font-weight="bold">%s</text>`, num(tx), num(y+size*.36), anchor,
-		html.EscapeString(j.At))
+	fmt.Fprintf(&p.b, `<path class="dimension" d="M%[1]s %[5]sV%[3]sM%[2]s %[4]sV%[3]sM%[1]s %[6]sH%[2]sm%[7]s -.8l%[8]s .8l%[7]s .8M%[1]s `+
+		`%[6]sm%[8]s -.8l%[7]s .8l%[8]s .8" fill="none" stroke="#000" stroke-width=".25"/>`, num(x), num(end), num(y+1), num(y-1.5),
+		num(p.mid+2.5), num(y), num(-s), num(s))
+	p.text(j.From, (x+end)/2, y+smallSize*.75, "middle", true)
+	p.text(j.At, label, y, anchor, true)
 }

@@ -61,7 +61,7 @@ func rowOf(m list.Maker, branch, layer, position int, c sheet.Member) Row {
 		return r
 	case is:
 		all = m.H.Units[u].Wires
-		r.Size = strings.TrimSpace(string(m.H.Units[u].Build.V) + " " + m.Sys.Diameter(c.D) + " " + m.Sys.Name())
+		r.Size = m.Sys.Diameter(c.D) + " " + m.Sys.Name()
 	default:
 		all = []string{c.ID}
 		r.Size = list.Size(m.Wire(c.ID))
@@ -79,9 +79,17 @@ func rowOf(m list.Maker, branch, layer, position int, c sheet.Member) Row {
 	}
 	r.Starts, r.To = joinEnds(list.NonEmpty(starts...)), joinEnds(ends)
 	r.Leaves = bundle.NextAfter(m.S, branch, c.ID)
-	if s, in := m.S.Index.Splice[r.Leaves]; in && m.H.Splices[s].Toward.V == m.H.Branches[branch].ID {
-		r.Splice = r.Leaves
+	if s, in := m.S.Index.Splice[r.Leaves]; in && m.H.Splices[s].Toward.V != "" {
+		r.Leaves = m.H.Splices[s].Toward.V
 	}
+	var joined []string
+	for _, end := range ends {
+		id := strings.TrimPrefix(end, "splice ")
+		if s, in := m.S.Index.Splice[id]; in && id != end && m.H.Splices[s].Toward.V == m.H.Branches[branch].ID {
+			joined = append(joined, id)
+		}
+	}
+	r.Splice = strings.Join(joined, " ")
 	return r
 }
 

@@ -17,7 +17,7 @@ import (
 // the right, so that what goes to the left over the top goes up on the paper.
 
 // sideHigh is the height of the picture of a layer from the side, mm.
-const sideHigh unit.Millimetre = 17
+const sideHigh unit.Millimetre = 15
 
 // sideScales are the scales a lay may be drawn to, 1 to so many.
 var sideScales = []float64{1, 2, 5, 10, 20, 50}
@@ -35,7 +35,7 @@ func side(sys unit.System, l *Layer, from, to string, wide unit.Millimetre) (tem
 			break
 		}
 	}
-	lay, d := float64(l.LayMM)/scale, min(max(float64(l.ODMM)/scale, 5), 8)
+	lay, d := float64(l.LayMM)/scale, min(max(float64(l.ODMM)/scale, 5), 6.3)
 	const top = 1.5
 	mid, x0 := top+d/2, (w-lay)/2
 	var b strings.Builder
@@ -87,6 +87,42 @@ func side(sys unit.System, l *Layer, from, to string, wide unit.Millimetre) (tem
 	text(says, w/2, y+4.4, float64(page.Sub.Size()), "middle", true)
 	b.WriteString("</svg>")
 	return template.HTML(b.String()), sideHigh // #nosec: it escapes what it writes
+}
+
+// smallSide draws a layer in a row of a table: the bundle from above, one wire over one lay, and the lay
+// marked to scale; its number stands beside it.
+func smallSide(l *Layer, wide, high float64) string {
+	if l.LayMM <= 0 {
+		return ""
+	}
+	scale := sideScales[len(sideScales)-1]
+	for _, s := range sideScales {
+		if float64(l.LayMM)/s <= wide-3 {
+			scale = s
+			break
+		}
+	}
+	lay, d := float64(l.LayMM)/scale, high-2.6
+	mid, x := d/2+.4, (wide-lay)/2
+	var b strings.Builder
+	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" class="side" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" `+
+		`role="img" aria-label="%[3]s" fill="none" stroke="#000" stroke-width=".25"><path d="M0 %[4]sH%[1]sM0 %[5]sH%[1]s"/>`, num(wide),
+		num(high), html.EscapeString(string(l.Hand)), num(mid-d/2), num(mid+d/2))
+	var front, back []string
+	for k := range 13 {
+		part := float64(k) / 24
+		y := math.Cos(2*math.Pi*part) * d / 2
+		if l.Hand == model.HandRight {
+			y = -y
+		}
+		front, back = append(front, num(x+lay*part)+" "+num(mid+y)), append(back, num(x+lay*(part+.5))+" "+num(mid-y))
+	}
+	fmt.Fprintf(&b, `<path class="followed" d="M%s" stroke-width=".8"/><path d="M%s" stroke-width=".4" stroke-dasharray=".8 .6"/>%s`,
+		strings.Join(front, "L"), strings.Join(back, "L"), arrowHead(l.Hand, x+lay/2, mid, d))
+	y := high - .8
+	fmt.Fprintf(&b, `<path class="dimension" d="M%[1]s %[3]sV%[4]sM%[2]s %[3]sV%[4]sM%[1]s %[5]sH%[2]s"/></svg>`, num(x), num(x+lay),
+		num(y-.8), num(high), num(y))
+	return b.String()
 }
 
 // arrowHead ends the wire that is followed, where it leaves the side that is seen.

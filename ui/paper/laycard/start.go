@@ -20,12 +20,12 @@ type Start struct {
 // mirrored is an hour of the wire side as it is seen along the bundle from the connector.
 func mirrored(hour int) int { return (23-hour)%12 + 1 }
 
-// startOf says where position 1 lies where a branch is seen from a place.
+// startOf says where position 1 lies where a branch is seen from a place; nothing where that is a
+// breakout, which has no key.
 func startOf(m list.Maker, place string) Start {
 	t, is := m.S.Index.Termination[place]
 	if !is {
-		return Start{Says: fmt.Sprintf("Seen from %s, along the branch. Position 1 lies on top, as the branch lies on the board; count on "+
-			"clockwise.", place)}
+		return Start{} // on top, which is said once
 	}
 	e := &m.H.Terminations[t]
 	out := Start{}
@@ -37,14 +37,14 @@ func startOf(m list.Maker, place string) Start {
 	}
 	switch {
 	case out.Key.Set:
-		out.Says = fmt.Sprintf("Seen from %s, along the bundle. Position 1 lies %s the key of %s; count on clockwise.", place,
-			after(out.Key.V), place)
+		out.Says = fmt.Sprintf("Seen from %s, along the bundle, position 1 lies %s its key. Count on clockwise.", place,
+			after(out.Key.V))
 	case out.Boot.Set:
-		out.Says = fmt.Sprintf("Seen from %s, along the bundle. Position 1 lies %s the way its boot points; count on clockwise.", place,
+		out.Says = fmt.Sprintf("Seen from %s, along the bundle, position 1 lies %s the way its boot points. Count on clockwise.", place,
 			after(out.Boot.V))
 	default:
-		out.Says = fmt.Sprintf("Seen from %s, along the bundle. The file gives neither its key nor its boot a clock: position 1 lies on "+
-			"top, as %s lies on the board; count on clockwise.", place, place)
+		out.Says = fmt.Sprintf("The file does not say where the key of %s points: position 1 lies on top, as %s lies on the board.", place,
+			place)
 	}
 	return out
 }
@@ -86,4 +86,10 @@ func clockOf(r Row) string {
 		h = 12
 	}
 	return fmt.Sprintf("at %d o'clock", h)
+}
+
+// around is a place on a circle round (c, c), degrees clockwise from the top.
+func around(c, r, degrees float64) (x, y float64) {
+	sin, cos := math.Sincos(degrees * math.Pi / 180)
+	return c + r*sin, c - r*cos
 }

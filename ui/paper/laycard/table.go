@@ -21,10 +21,20 @@ type field struct {
 	cell func(r Row) string
 }
 
+// form is where an order stands, which says how many columns it has room for.
+type form int
+
+const (
+	overPage form = iota // over the width of a page
+	inColumn             // beside the picture of a page
+	inBlock              // in a block
+)
+
 // fieldsOf is the columns that say something of a card: a cavity at the near end where one ends
 // there, a code where colours have codes, the branch a wire goes on into where that is not plain from
 // where it ends.
-func fieldsOf(c *Card, layers []Layer) []field {
+// What is narrower than a page has no column for marks, and a block none to tick.
+func fieldsOf(c *Card, layers []Layer, form form) []field {
 	any := func(is func(r Row) bool) bool {
 		for k := range layers {
 			for _, r := range layers[k].Rows {
@@ -46,12 +56,30 @@ func fieldsOf(c *Card, layers []Layer) []field {
 	if any(func(r Row) bool { return r.Code != "" }) {
 		out = append(out, field{"code", false, func(r Row) string { return r.Code }})
 	}
-	out = append(out, field{"size", false, func(r Row) string { return r.Size }})
-	if any(func(r Row) bool { return r.leaves(c) != "" }) {
-		out = append(out, field{"leaves into", false, func(r Row) string { return r.leaves(c) }})
+	if any(func(r Row) bool { return !strings.HasSuffix(r.Size, " AWG") && r.Kind == sheet.OfWire }) {
+		out = append(out, field{"size", false, func(r Row) string { return r.Size }})
+	} else {
+		out = append(out, field{"AWG", false, func(r Row) string {
+			if form != overPage && r.Kind == sheet.OfFiller {
+				return "" // said beside the picture
+			}
+			return strings.TrimSuffix(r.Size, " AWG")
+		}})
 	}
-	if any(func(r Row) bool { return r.Kind != sheet.OfFiller }) {
+	if any(func(r Row) bool { return r.leaves(c) != "" }) {
+		out = append(out, field{"into", false, func(r Row) string { return r.leaves(c) }})
+	}
+	switch {
+	case !any(func(r Row) bool { return r.Kind != sheet.OfFiller && !strings.HasPrefix(r.To, c.To+":") }):
+		out = append(out, field{"to " + c.To, false, func(r Row) string { return strings.TrimPrefix(r.To, c.To+":") }})
+	default:
 		out = append(out, field{"ends at", false, func(r Row) string { return r.To }})
+	}
+	switch form {
+	case inBlock:
+		return out
+	case inColumn:
+		return append(out, field{"laid", false, func(Row) string { return "" }})
 	}
 	if any(func(r Row) bool { return r.mark() != "" }) {
 		out = append(out, field{"", false, Row.mark})
@@ -61,7 +89,7 @@ func fieldsOf(c *Card, layers []Layer) []field {
 
 // leaves is the branch that a piece goes on into; "" where it ends where this branch ends.
 func (r Row) leaves(c *Card) string {
-	if r.Kind == sheet.OfFiller || r.Leaves == c.To || r.Splice != "" {
+	if r.Kind == sheet.OfFiller || r.Leaves == c.To || r.Leaves == c.ID {
 		return ""
 	}
 	return r.Leaves
@@ -77,7 +105,7 @@ func (r Row) mark() string {
 	case r.Kind == sheet.OfSpare:
 		return "spare"
 	case r.Splice != "":
-		return "joined in here"
+		return "ends here"
 	}
 	return ""
 }
@@ -102,6 +130,7 @@ type grid struct {
 	total        unit.Millimetre
 	large, other page.Letter
 	row          unit.Millimetre
+	heads        []page.Row // one above the rows of each layer; nil where there is one layer alone
 }
 
 // leastRow is the least height of a row in the smallest letters, mm.
@@ -109,11 +138,11 @@ const leastRow unit.Millimetre = 4.4
 
 // gridOf sets the order of layers in a width, with rows of a height at most: the largest letters that
 // have room both ways.
-func gridOf(c *Card, layers []Layer, wide, row unit.Millimetre) grid {
-	g := grid{fields: fieldsOf(c, layers)}
+func gridOf(c *Card, layers []Layer, wide, row unit.Millimetre, form form) grid {
+	g := grid{fields: fieldsOf(c, layers, form)}
 	for k, l := range orderLetters {
 		g.large, g.other = l[0], l[1]
-		fits := g.measure(layers, wide)
+		fits := g.measure(layers, wide, false) || k == len(orderLetters)-1 && g.measure(layers, wide, true)
 		if least := g.large.Size()*tight + 0.4; (fits && least <= row) || k == len(orderLetters)-1 {
 			g.row = max(min(row, g.large.Line()+1.2), least, leastRow)
 			break
@@ -123,13 +152,20 @@ func gridOf(c *Card, layers []Layer, wide, row unit.Millimetre) grid {
 }
 
 // measure makes the columns as wide as their words, and shares out what is left; false where they are
-// wider together than the width: then the widest of the words are broken.
-func (g *grid) measure(layers []Layer, wide unit.Millimetre) bool {
+// wider together than the width: then the widest of the words are broken. The rows of units, which have
+// two of everything, may be left to take two lines.
+func (g *grid) measure(layers []Layer, wide unit.Millimetre, without bool) bool {
 	g.wide, g.total = nil, 0
 	for _, f := range g.fields {
-		w := page.Strong.Wide(f.head) + cellPad
+		w := cellPad
+		for _, word := range strings.Fields(f.head) {
+			w = max(w, page.Strong.Wide(word)+cellPad)
+		}
 		for k := range layers {
 			for _, r := range layers[k].Rows {
+				if without && r.Kind == sheet.OfUnit && !f.key {
+					continue
+				}
 				w = max(w, g.letter(f).Wide(f.cell(r))+cellPad)
 			}
 		}
@@ -183,6 +219,20 @@ func (g *grid) letter(f field) page.Letter {
 // headHigh is the height of the head row, or of the name of a layer above its rows.
 func (g *grid) headHigh() unit.Millimetre { return page.Strong.Line() + 0.9 }
 
+// headLines are the heads of the columns in lines, and how high they are.
+func (g *grid) headLines() (lines []string, high unit.Millimetre) {
+	most := 1
+	for k, f := range g.fields {
+		all := page.Strong.Lines(f.head, g.wide[k]-cellPad+0.3)
+		most = max(most, len(all))
+		for n := range all {
+			all[n] = html.EscapeString(all[n])
+		}
+		lines = append(lines, strings.Join(all, "<br>"))
+	}
+	return lines, unit.Millimetre(most)*page.Strong.Line() + 0.9
+}
+
 // block is layers one below the other as one table, each under its name where there are several.
 func (g *grid) block(layers []Layer) page.Block {
 	var open, head strings.Builder
@@ -191,19 +241,18 @@ func (g *grid) block(layers []Layer) page.Block {
 		fmt.Fprintf(&open, `<col style="width:%s">`, mm(w))
 	}
 	open.WriteString("</colgroup>")
-	fmt.Fprintf(&head, `<thead><tr style="height:%s">`, mm(g.headHigh()))
-	for _, f := range g.fields {
-		fmt.Fprintf(&head, `<th class="p9b">%s</th>`, html.EscapeString(f.head))
+	heads, headHigh := g.headLines()
+	fmt.Fprintf(&head, `<thead><tr style="height:%s">`, mm(headHigh))
+	for _, says := range heads {
+		fmt.Fprintf(&head, `<th class="p9b">%s</th>`, says)
 	}
 	head.WriteString("</tr></thead><tbody>")
-	c := page.Cut{Open: template.HTML(open.String()), Head: template.HTML(head.String()), HeadHigh: g.headHigh() + 0.2, // #nosec: escaped
+	c := page.Cut{Open: template.HTML(open.String()), Head: template.HTML(head.String()), HeadHigh: headHigh + 0.2, // #nosec: escaped
 		Close: "</tbody></table>", Wide: g.total}
 	for k := range layers {
 		l := &layers[k]
-		if len(layers) > 1 {
-			c.Rows = append(c.Rows, page.Row{High: g.headHigh(), KeepNext: true, HTML: template.HTML(fmt.Sprintf( // #nosec: escaped
-				`<tr class="title" style="height:%s"><td class="p9b" colspan="%d">%s</td></tr>`, mm(g.headHigh()), len(g.fields),
-				html.EscapeString(l.head())))})
+		if k < len(g.heads) {
+			c.Rows = append(c.Rows, g.heads[k])
 		}
 		for _, r := range l.Rows {
 			c.Rows = append(c.Rows, g.tr(r))
@@ -246,15 +295,11 @@ func (g *grid) high(layers []Layer) unit.Millimetre {
 	return sum
 }
 
-// head is a layer in a line: "Layer 1, RH, lay 90".
-func (l *Layer) head() string {
-	if l.LayMM <= 0 {
-		if len(l.Rows) == 1 {
-			return l.Name
-		}
-		return l.Name + ", straight"
-	}
-	return fmt.Sprintf("%s, %s, %d pieces", l.Name, l.Hand, len(l.Rows))
+// over is a row over all columns, of a height; text is HTML.
+func (g *grid) over(high unit.Millimetre, text string) page.Row {
+	return page.Row{High: high, KeepNext: true, HTML: template.HTML(fmt.Sprintf( // #nosec: escaped by who calls
+		`<tr class="title" style="height:%s"><td class="p9b" style="padding-top:0;padding-bottom:0;vertical-align:middle" colspan="%d">%s</td></tr>`,
+		mm(high), len(g.fields), text))}
 }
 
 func mm(v unit.Millimetre) string { return unit.Fixed(v, 2) + "mm" }

@@ -20,45 +20,71 @@ type spoke struct {
 	position string // outside the number; "" where it stands in the disc
 }
 
+// where positions stand in a picture with numbers outside.
+type where int
+
+const (
+	inDiscs where = iota
+	beyond        // outside the numbers
+	nowhere       // there is no room for them: the list has them
+)
+
 // led is a picture as wide as it may be, in which a number that does not fit its disc stands outside.
+// Positions stand in the discs where these have room, else outside the numbers, else nowhere.
 func (a Asked) led() Picture {
-	margin := a.spokeMargin(true)
-	p := a.drawn(a.Most, margin)
-	if !p.positionsFit() {
-		margin = a.spokeMargin(false)
-		p = a.drawn(a.Most, margin)
+	var p Picture
+	for _, at := range []where{inDiscs, beyond, nowhere} {
+		p = a.drawn(a.Most, a.spokeMargin(at))
+		if at == inDiscs && !p.positionsFit() {
+			continue
+		}
+		spokes := p.spokes(at)
+		if float64(len(spokes))*p.pitch() > 2*math.Pi && at != nowhere {
+			continue
+		}
+		p.spread(spokes)
+		break
 	}
-	fit := p.positionsFit()
-	var spokes []spoke
+	return p
+}
+
+// spokes are what stands outside, and puts the positions into the discs that hold them.
+func (p *Picture) spokes(at where) []spoke {
+	var out []spoke
 	for _, d := range p.Discs {
 		if !d.numbered() {
 			continue
 		}
 		position := strconv.Itoa(d.Position)
 		switch {
-		case d.Numbered && d.Outside:
-			spokes = append(spokes, spoke{disc: d, from: p.angle(d), text: d.Mark, position: position})
+		case d.Numbered && d.Outside && (at != nowhere || d.Mark != ""):
+			s := spoke{disc: d, from: p.angle(d), text: d.Mark}
+			if at != nowhere {
+				s.position = position
+			}
+			out = append(out, s)
 		case !d.Numbered:
 			s := spoke{disc: d, from: p.angle(d), text: d.ID}
 			if d.Mark != "" {
 				s.text += " " + d.Mark
 			}
-			if !fit {
+			if at == beyond {
 				s.position = position
 			}
-			spokes = append(spokes, s)
+			out = append(out, s)
 		}
-		if fit && !d.Numbered {
+		if at == inDiscs && !d.Numbered {
 			p.Labels = append(p.Labels, Label{Position, d.ID, position, d.CX, d.CY, leastSize, 0, false})
 		}
 	}
-	p.spread(spokes)
-	return p
+	return out
 }
 
-// spokeMargin is what numbers outside take round the bundle; with is whether their positions stand
-// in the discs.
-func (a Asked) spokeMargin(with bool) float64 {
+// pitch is the angle from one number to the next at least, radians.
+func (p *Picture) pitch() float64 { return pitchMM * tall(NumberSize) / (p.Over + leadMM) }
+
+// spokeMargin is what numbers outside take round the bundle.
+func (a Asked) spokeMargin(at where) float64 {
 	longest := 0.0
 	for _, p := range a.Pieces {
 		if !p.numbered() {
@@ -68,7 +94,7 @@ func (a Asked) spokeMargin(with bool) float64 {
 		if p.Mark != "" {
 			w += wide(" "+p.Mark, NumberSize)
 		}
-		if !with {
+		if at == beyond {
 			w += ringGapMM + wide(strconv.Itoa(p.Position), leastSize)
 		}
 		longest = max(longest, w)
@@ -97,8 +123,7 @@ func (p *Picture) spread(all []spoke) {
 	if len(all) == 0 {
 		return
 	}
-	inner := p.Over + leadMM
-	pitch := pitchMM * tall(NumberSize) / inner
+	inner, pitch := p.Over+leadMM, p.pitch()
 	if float64(len(all))*pitch > 2*math.Pi { // there is no room for so many: they are said to be left out
 		for _, s := range all {
 			p.Left = append(p.Left, s.disc.ID)
