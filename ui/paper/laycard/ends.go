@@ -44,7 +44,8 @@ func terminationOf(m list.Maker, t int) string {
 	if l.LoopMM > 0 {
 		loop = "loop " + m.Sys.Length(l.LoopMM)
 	}
-	return strings.Join(list.NonEmpty(e.ID, list.Word("boot ", e.Boot.V), m.Clock(e), list.Word("label ", labelSleeve(m, e.ID)), loop), ", ")
+	return strings.Join(list.NonEmpty(e.ID, list.Word("boot ", e.Boot.V), m.Clock(e), list.Word("label ", labelSleeve(m, e.ID)), loop),
+		", ")
 }
 
 // labelSleeve is the marker sleeve at an end, short; "" where it has none.

@@ -14,8 +14,8 @@ import (
 	"contralay/ui/paper/page"
 )
 
-// Cards are the cards of all branches, in the order in which they are laid.
-func Cards(m list.Maker) []Card {
+// CardsOf are the cards of all branches, in the order in which they are laid.
+func CardsOf(m list.Maker) []Card {
 	var out []Card
 	for _, w := range wiresphase.Walked(m.S) {
 		out = append(out, CardOf(m, w.Branch))
@@ -23,15 +23,19 @@ func Cards(m list.Maker) []Card {
 	return out
 }
 
+// Section is what the section of the lay cards is called.
+const Section = "Lay cards"
+
 // Pages is how every branch is laid: the large ones on pages of their own, then those of which
-// several stand on a page, then the table of legs, what is made up first, the splices, and what is
-// threaded on.
+// several stand on a page, then the table of legs, what is made up first, and the splices. It begins a
+// page.
 func Pages(m list.Maker) []page.Block {
-	cards := Cards(m)
+	cards := CardsOf(m)
 	if len(cards) == 0 {
 		return nil
 	}
-	out := []page.Block{page.Section("Lay cards")}
+	out := []page.Block{page.Section(Section)}
+	out[0].NewPage = true
 	for _, says := range Once(m, cards) {
 		text := page.Text(says, page.Small)
 		text.KeepNext = true
@@ -60,8 +64,7 @@ func Pages(m list.Maker) []page.Block {
 	}
 	out = append(out, legsOf(m, legs)...)
 	out = append(out, unitsOf(m)...)
-	out = append(out, splicesOf(m)...)
-	return append(out, threadingOf(m)...)
+	return append(out, splicesOf(m)...)
 }
 
 // packed is the blocks of branches of few pieces, in their order, but that one which has room on a page
@@ -218,7 +221,7 @@ func namesOf(layers []Layer) string {
 // onceHigh is what the heading of the section and what is said once take of the first page.
 func onceHigh(m list.Maker) unit.Millimetre {
 	high := page.Section("").High
-	for _, says := range Once(m, Cards(m)) {
+	for _, says := range Once(m, CardsOf(m)) {
 		high += 1 + unit.Millimetre(len(page.Small.Lines(says, page.Wide)))*page.Small.Line()
 	}
 	return high + 7

@@ -63,19 +63,19 @@ const (
 	matrixText unit.Millimetre = 62 // of what stands before the ends, at least
 )
 
-// threadingOf is the matrix as blocks, a part of it for each so many ends as there is room for.
-func threadingOf(m list.Maker) []page.Block {
+// Matrix is what is threaded on, and where, as blocks: a table for each so many ends as there is room
+// for. The sheaths that go over one end alone, last there, are one row together.
+func Matrix(m list.Maker) []page.Block {
 	threads := Threads(m)
 	if len(threads) == 0 {
 		return nil
 	}
 	room := page.Wide - matrixText
 	per := int(room / endWide)
-	out := []page.Block{page.Section("Threading")}
 	note := page.Text("Thread these on in this order, before the contacts. X: it goes over the tails of that end. Branches that do not "+
 		"meet are free to go in any order. How long the sheath of a branch is cut stands with the branch.", page.Small)
 	note.KeepNext = true
-	out = append(out, note)
+	out := []page.Block{note}
 	var ends []int
 	for t := range m.H.Terminations {
 		ends = append(ends, t)
