@@ -9,6 +9,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model/visible"
 	"contralay/ui/paper/connector"
+	"contralay/ui/paper/laycard"
 	"contralay/ui/paper/list"
 	"contralay/ui/paper/meter"
 	"contralay/ui/paper/origin"
@@ -131,9 +132,7 @@ func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
 	}
 	add(true, set.Cut(m.Maker))
 	add(false, set.Tubes(m.Maker))
-	add(true, m.cards())
-	add(false, page.List(m.units()))
-	add(false, page.List(m.splices()))
+	add(true, laycard.Pages(m.Maker))
 	add(false, []page.Block{set.Hold(run.HoldBare)})
 	add(true, set.Threading(m.Maker))
 	add(true, connector.Blocks(m.Maker))
