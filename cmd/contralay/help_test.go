@@ -55,6 +55,8 @@ func TestCompletion(t *testing.T) {
 			args[1] = "auto"
 		case "--centres":
 			args[1] = "equal"
+		case "--add":
+			args[1] = "loads,flags"
 		case "--on":
 			args[1] = "2026-05-31"
 		case "--unit":

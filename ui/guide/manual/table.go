@@ -84,7 +84,12 @@ func Commands() []Command {
 			{Name: "--without", Value: "NAME", Does: "leave a reading out; you may repeat it"},
 			{Name: "--keep-odd", Does: "accept an odd one out with the rest"},
 		}},
-		{Name: "sheet", Args: "FILE -o DIR", Does: "write the build sheet (a page to print) and its lists (CSV)", Flags: []Flag{day}},
+		{Name: "sheet", Args: "FILE -o DIR", Does: "write the build sheet (pages to print) and its lists (CSV)", Flags: []Flag{
+			day,
+			{Name: "--serial", Value: "N", Does: "the serial at the head of every page (default: room to write it)"},
+			{Name: "--add", Value: "loads,flags,loops", Words: []string{"loads", "flags", "loops", "loads,flags,loops"},
+				Does: "print these pages too: what each wire carries, the flags of the wires, the service loops"},
+		}},
 		{Name: "section", Args: "FILE BRANCH -o FILE.svg", Does: "write the section of a branch as a drawing", Flags: []Flag{
 			{Name: "--layer", Value: "N", Does: "take this layer in hand: 0 is the centre, 1 the first round it"},
 			{Name: "--by", Value: "WHAT", Words: picture.Ways(), Does: "what the colours tell apart: colour (default), " +

@@ -1,12 +1,10 @@
-package paper
+package list
 
 import (
 	"fmt"
 	"strings"
 
-	"contralay/calc/phase/built"
 	"contralay/calc/sheet"
-	"contralay/model"
 	"contralay/model/unit"
 )
 
@@ -44,34 +42,4 @@ func idsOf(s *sheet.Sheet, all []int) string {
 		return strings.Join(ids[:n-1], ", ") + " and " + ids[n-1]
 	}
 	return strings.Join(ids, "")
-}
-
-// joints are the splices that are made while a branch is laid, and when.
-func joints(m maker, branch int) []string {
-	var out []string
-	for i, made := range built.MadeWhen(m.s) {
-		if made.Branch != branch {
-			continue
-		}
-		when := "Before you lay " + model.LayerName(made.Layer)
-		if made.Layer == len(m.s.Branches[branch].Layers) {
-			when = "When this branch is laid"
-		}
-		out = append(out, fmt.Sprintf("%s, make %s.", when, Becomes(m.s, m.sys, i)))
-	}
-	return out
-}
-
-// jointsBefore names the splices that are made before a layer of a branch; "" for none.
-func jointsBefore(m maker, branch, layer int) string {
-	var out []string
-	for i, made := range built.MadeWhen(m.s) {
-		if made.Branch == branch && made.Layer == layer {
-			out = append(out, m.h.Splices[i].ID)
-		}
-	}
-	if len(out) > 1 {
-		return "splices " + strings.Join(out, ", ")
-	}
-	return word("splice ", strings.Join(out, ""))
 }

@@ -1,4 +1,4 @@
-package paper
+package list
 
 // Table is one list of the build sheet: printed in it, and written beside it as a file of
 // its own. Every row has as many cells as there are heads.
@@ -9,7 +9,8 @@ type Table struct {
 	Head  []string
 	Rows  [][]string
 	Sheet string  // number, revision and identity of the sheet it belongs to: a column of its file
-	align []align // of each column
+	Align []Align // of each column
 }
 
-func (t *Table) add(cells ...string) { t.Rows = append(t.Rows, cells) }
+// Add puts one row at the end of a table: a cell for each head.
+func (t *Table) Add(cells ...string) { t.Rows = append(t.Rows, cells) }
