@@ -55,9 +55,9 @@ type Row struct {
 	Colour   string // the same in words
 	Size     string // with its unit
 	Starts   string // cavity at the near end; "" where it does not end there
-	Leaves   string // the branch that it goes on into, the splice or the end where it stops
+	Leaves   string // the branch that it goes on into, or the end where it stops; its own branch where it is joined in it
 	To       string // its end beyond the far end: "INJ1:2", "splice S3"
-	Splice   string // the splice within this branch that it ends in; "" for none
+	Splice   string // the splice within this branch that it ends in, of a unit those of its wires; "" for none
 	Of       sheet.Member
 }
 

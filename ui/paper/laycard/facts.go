@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"html"
 	"html/template"
+	"slices"
 	"strings"
 
 	"contralay/calc/sheet"
@@ -52,21 +53,23 @@ func askedOf(c *Card, layers []Layer, least, most unit.Millimetre) section.Asked
 	return a
 }
 
-// innerFits reports whether only pieces of the outermost of some layers have their numbers outside.
+// innerFits reports whether layers can share a picture: only pieces of the outermost have their numbers
+// outside, or a block has room for all of them inside.
 func innerFits(c *Card, layers []Layer) bool {
-	p := drawingOf(c, layers, leastPicture, 100)
+	return !innerLed(drawingOf(c, layers, leastPicture, page.Wide-columnWide-between), layers) ||
+		len(blockDrawing(c, layers, leastPicture, page.Wide-blockTable-blockGap).Leaders) == 0
+}
+
+// innerLed reports whether a picture has the number of a piece below the outermost layer outside, where
+// its leader would run over others, or lacks numbers.
+func innerLed(p section.Picture, layers []Layer) bool {
 	inner := map[string]bool{}
 	for k := range layers[:len(layers)-1] {
 		for _, r := range layers[k].Rows {
 			inner[r.ID] = true
 		}
 	}
-	for _, l := range p.Leaders {
-		if inner[l.Of] {
-			return false
-		}
-	}
-	return len(p.Left) == 0
+	return len(p.Left) > 0 || slices.ContainsFunc(p.Leaders, func(l section.Leader) bool { return inner[l.Of] })
 }
 
 // pictureOf is the picture of layers as a block.

@@ -78,7 +78,9 @@ func rowOf(m list.Maker, branch, layer, position int, c sheet.Member) Row {
 		r.Code = ""
 	}
 	r.Starts, r.To = joinEnds(list.NonEmpty(starts...)), joinEnds(ends)
-	r.Leaves = bundle.NextAfter(m.S, branch, c.ID)
+	if r.Leaves = bundle.NextAfter(m.S, branch, c.ID); r.Leaves == "cap" { // where, its end says
+		r.Leaves = ""
+	}
 	if s, in := m.S.Index.Splice[r.Leaves]; in && m.H.Splices[s].Toward.V != "" {
 		r.Leaves = m.H.Splices[s].Toward.V
 	}

@@ -251,6 +251,9 @@ func layerPage(m list.Maker, c *Card, layers []Layer, last bool, room unit.Milli
 		}
 	}
 	wide := page.Wide - columnWide - between
+	if innerLed(drawingOf(c, layers, leastPicture, wide), layers) && len(layers) > 1 {
+		return blockOf(m, c, layers, last)
+	}
 	left := append([]page.Block{pictureOf(c, layers, leastPicture, wide)}, facts(m, c, layers, last, wide)...)
 	g := gridOf(c, layers, columnWide, wantedRow, inColumn)
 	g.headed(m, layers, true)
