@@ -28,6 +28,8 @@ var sequencesIn = map[string]string{
 	"cmd/contralay/screen_test.go":       "reads what a terminal is sent",
 	"cmd/contralay/terminal_test.go":     "types keys as a terminal sends them",
 	"model/file/refused_test.go":         "what a file must not hold",
+	"model/file/runlog_test.go":          "what a run log must not hold",
+	"model/runlog/runlog_test.go":        "what a run log must not hold",
 	"model/visible/visible_test.go":      "what is shown as a sign",
 	"model/wirelist/table/table_test.go": "a list that holds one",
 	"model/wirelist/table/tidy_test.go":  "cells that hold some",

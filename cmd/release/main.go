@@ -80,7 +80,8 @@ func build(folder, platform string) (string, error) {
 	if system == "windows" {
 		name += ".exe"
 	}
-	cmd := exec.Command("go", "build", "-trimpath", "-buildvcs=true", "-ldflags=-s -w", "-o", filepath.Join(folder, name), "./cmd/contralay")
+	cmd := exec.Command("go", "build", "-trimpath", "-buildvcs=true", "-ldflags=-s -w", "-o",
+		filepath.Join(folder, name), "./cmd/contralay")
 	cmd.Env = append(os.Environ(), "GOOS="+system, "GOARCH="+arch, "CGO_ENABLED=0")
 	if says, err := cmd.CombinedOutput(); err != nil {
 		return "", fmt.Errorf("%s: %w\n%s", platform, err, says)
