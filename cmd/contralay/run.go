@@ -67,7 +67,8 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --full                   list every arrangement, not the first ten
       --json                   print it as JSON
   contralay run FILE           build at the board, one instruction a screen
-      --serial N               build this serial (default: the one that is not finished)
+      --serial N               build this serial (default: the one that is not finished);
+                               1,2 cuts for both and ticks both
   contralay measured FILE...   compare what was measured with what was predicted
       --accept GROUP           correct this group from now on ("all": every group)
       --without NAME           leave a reading out; you may repeat it

@@ -95,7 +95,7 @@ func StepsPage(m *desk.Model, _ int, _ string) desk.Page {
 			Detail: "Enter goes there", Field: numberField(m), Enter: func(m *desk.Model) { jump(m, k) }}
 		if in {
 			row.Detail = "Enter goes there. Press . to take it back, with a reason"
-			row.Drop = func(m *desk.Model) { askReason(m, takeBack(s)) }
+			row.Drop = func(m *desk.Model) { askReason(m, s, takeBack(s)) }
 		}
 		if k == r.at {
 			p.Start = len(p.Rows)

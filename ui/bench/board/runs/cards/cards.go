@@ -14,6 +14,7 @@ import (
 	"contralay/ui/bench/board/runs/card"
 	"contralay/ui/bench/board/runs/say"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
 	"contralay/ui/paper"
 )
 
@@ -120,13 +121,26 @@ func cutCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
 	w := &m.H.Wires[m.Sheet.Index.Wire[p.ID]]
 	n := len(s.Cut.Wires)
 	long := m.Sys.AtLeast(s.Cut.CutMM) + " " + m.Sys.Name()
-	c := card.Card{Title: fmt.Sprintf("cut %s, %d of %d of %s", w.ID, k+1, n, long), Number: w.ID, Colour: w.Colour.V, Second: long,
+	times := ""
+	if len(m.Serials) > 1 {
+		times = fmt.Sprint(len(m.Serials), " x ")
+	}
+	c := card.Card{Title: fmt.Sprintf("cut %s%s, %d of %d of %s", times, w.ID, k+1, n, long), Number: w.ID, Colour: w.Colour.V, Second: long,
 		Lines: []string{
 			"off the spool " + strings.Join(nonEmpty(w.Spec, paper.Size(w), model.ColourWords(w.Colour.V)), ", "),
 			"flag 1: " + flag(m, w, true) + "   flag 2: " + flag(m, w, false)},
 		Bar:   marksOf(m, s, k, ""),
-		Low:   []string{"cut " + long, paper.Size(w) + fmt.Sprintf("  %d of %d", k+1, n)},
+		Low:   []string{"cut " + times + long, paper.Size(w) + fmt.Sprintf("  %d of %d", k+1, n)},
 		Under: flag(m, w, true) + " | " + flag(m, w, false)}
+	switch len(m.Serials) {
+	case 0:
+	case 1:
+		c.Lines = append([]string{"1 piece, for serial " + m.Serials[0] + " alone"}, c.Lines...)
+		c.Under = "for serial " + m.Serials[0] + " alone. " + c.Under
+	default:
+		c.Lines = append([]string{fmt.Sprintf("%d pieces: one each for serials %s", len(m.Serials), words.List(m.Serials))}, c.Lines...)
+		c.Under = "serials " + words.List(m.Serials) + ". " + c.Under
+	}
 	if says := w.Signal.V; says != "" {
 		c.More = append(c.More, says)
 	}
