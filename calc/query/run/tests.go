@@ -102,6 +102,12 @@ func (c Check) reading(t *model.Test) *model.Opt[float64] {
 	return &t.Ohm
 }
 
+// Reading is what a record of its kind read.
+func (c Check) Reading(t model.Test) model.Opt[float64] { return *c.reading(&t) }
+
+// Is reports whether a record is of this test, at whatever step; of samples, of the same crimp.
+func (c Check) Is(t model.Test) bool { return cmp.Or(t.Net.V, t.Feed.V, t.Pull.V) == c.Name }
+
 // Result is what a test comes to.
 type Result int
 
@@ -118,7 +124,7 @@ const (
 func (c Check) Result(b *model.Build, step string) (Result, model.Test) {
 	var all []model.Test
 	for _, t := range b.Tests {
-		if name := cmp.Or(t.Net.V, t.Feed.V, t.Pull.V); name == c.Name && t.Step.V == step {
+		if c.Is(t) && t.Step.V == step {
 			all = append(all, t)
 		}
 	}

@@ -21,7 +21,7 @@ const StepsKind desk.Kind = "steps"
 // kindWords are what the steps of a kind are called on the list.
 var kindWords = map[run.StepKind]string{run.CutStep: "cut", run.MakeStep: "make up", run.LayStep: "lay", run.BuildUpStep: "lay",
 	run.JoinStep: "splice", run.ThreadStep: "thread", run.HoldStep: "holds", run.PinStep: "contacts", run.WindStep: "wind",
-	run.ShrinkStep: "shrink", run.GlueStep: "adhesive", run.LotStep: "lots", run.PullStep: "samples"}
+	run.ShrinkStep: "shrink", run.GlueStep: "adhesive", run.WeighStep: "weigh", run.LotStep: "lots", run.PullStep: "samples"}
 
 // The filters that are no kind of step.
 const (

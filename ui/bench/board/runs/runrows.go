@@ -7,6 +7,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/unit"
 	"contralay/ui/bench/board/runs/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
@@ -48,6 +49,8 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build, pages int) []desk.Row
 		first = holdRow(m, s, b)
 	case s.Kind == run.LayStep, s.Kind == run.BuildUpStep:
 		first = readRow(m, s, b)
+	case s.Kind == run.WeighStep:
+		first = weighRow(b)
 	case s.Kind == run.ShrinkStep && s.Put.What == sheet.PartSheath:
 		first = shrunkRow(m, s, b)
 	default:
@@ -243,6 +246,27 @@ func shrunkRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 				}), "OD over sheath "+m.Sys.Fine(v))
 				return nil
 			}}}
+}
+
+// weighRow takes the mass of the finished harness.
+func weighRow(b *model.Build) desk.Row {
+	text := "done, next; or digits: what it weighs, g"
+	if b.MassG.Set {
+		text = "done, next; it weighs " + unit.Fixed(b.MassG.V, 1) + " g"
+	}
+	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "Digits, then Enter: its mass in g. You can leave it out",
+		Enter: func(m *desk.Model) { tick(m, nil) },
+		Field: &desk.Field{Label: "mass", Unit: "g", Number: true, Set: func(m *desk.Model, text string) error {
+			v, err := unit.ParseNumber(text)
+			if err != nil {
+				return err
+			}
+			if v <= 0 || v > 1e6 {
+				return fmt.Errorf("%s g cannot be. Weigh it again and type it again", text)
+			}
+			m.Change(edited(m, func(b *model.Build) { b.MassG = model.Some(unit.Gram(v)) }), "it weighs "+unit.Fixed(v, 1)+" g")
+			return nil
+		}}}
 }
 
 // usedRow is what has gone off a reel, waste and all.

@@ -160,10 +160,7 @@ func layCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
 		Lines: nonEmpty(goesSays(m, i, p), neighbours(m, s, k)),
 		Bar:   marksOf(m, s, k, tracerOf(s, l)),
 		Low:   []string{fmt.Sprintf("%d of %d  %s", k+1, n, say.Layer(s)), layWords(m, l)},
-		Under: goesSays(m, i, p)}
-	if all := m.Pieces; k > 0 && k+1 < n {
-		c.Under += fmt.Sprintf(", %s < > %s", all[k-1].ID, all[k+1].ID)
-	}
+		Under: between(m, k, tracerOf(s, l) == p.ID && p.ID != "") + ", " + goesSays(m, i, p)}
 	if w, is := m.Sheet.Index.Wire[p.ID]; is {
 		c.Colour = m.H.Wires[w].Colour.V
 	}
@@ -180,6 +177,26 @@ func layCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
 	over, _ := SheetOver(m.Model, s)
 	c.More = append(c.More, fmt.Sprintf("%s. OD %s %s when it is laid", start, m.Sys.Diameter(over), m.Sys.Name()))
 	return c
+}
+
+// between is where piece k lies among the others, for the one line that a low screen has.
+func between(m Hand, k int, tracer bool) string {
+	out := ""
+	switch {
+	case tracer:
+		out = "tracer: start at the key"
+	case k == 0:
+		out = "first"
+	default:
+		out = m.Pieces[k-1].ID + " <"
+	}
+	switch {
+	case k+1 == len(m.Pieces):
+		return out + words.Either(k == 0, "", " last")
+	case k == 0:
+		return out + ", then " + m.Pieces[k+1].ID
+	}
+	return out + " > " + m.Pieces[k+1].ID
 }
 
 // tracerOf is the wire that lies first in a layer round a centre; "" where there is none.
