@@ -71,6 +71,7 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
                                1,2 cuts for both and ticks both
   contralay measured FILE...   compare what was measured with what was predicted
       --accept GROUP           correct this group from now on ("all": every group)
+      --withdraw GROUP         correct it no longer; without FILE, too
       --without NAME           leave a reading out; you may repeat it
       --keep-odd               accept an odd one out with the rest
   contralay sheet FILE -o DIR  write the build sheet (a page to print) and its lists (CSV)

@@ -25,7 +25,8 @@ _contralay() {
     --centres) COMPREPLY=($(compgen -W "equal unequal built" -- "$cur")); return ;;
     --by) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
     --paper) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
-    --layer|--layers|--centre|--effort|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
+    --layer|--layers|--centre|--effort|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|\
+    --withdraw|--without|--sheet|--spec) return ;;
   esac
   case $cur in
     -*) COMPREPLY=($(compgen -W "%s" -- "$cur")); return ;;
@@ -48,7 +49,8 @@ _contralay() {
     --centres) compadd equal unequal built; return ;;
     --by) compadd %s; return ;;
     --paper) compadd %s; return ;;
-    --layer|--layers|--centre|--effort|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|--without|--sheet|--spec) return ;;
+    --layer|--layers|--centre|--effort|--bounce|--spares|--pairs|--shielded|--lay-ratio|--on|--serial|--accept|\
+    --withdraw|--without|--sheet|--spec) return ;;
   esac
   if [[ ${words[CURRENT]} == -* ]]; then
     compadd -- %s

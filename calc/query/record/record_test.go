@@ -37,7 +37,8 @@ func at(step, clock, by string) model.Ticked {
 // signature by who has built, a deviation, lots, the mass.
 func TestRecord(t *testing.T) {
 	s := shop(t, func(b *model.Build) {
-		b.Steps = []model.Ticked{at("cut 101", "08:00", "7"), at("cut 102", "08:03", "7"), at("cut 120", "08:05", "8"), at("hold bare", "09:00", "14"),
+		b.Steps = []model.Ticked{at("cut 101", "08:00", "7"), at("cut 102", "08:03", "7"), at("cut 120", "08:05", "8"),
+			at("hold bare", "09:00", "14"),
 			{Key: "cut 103", By: model.Some("8"), Undone: model.Some("damaged")}}
 		net := run.Tests(calctest.Laid(t, "example"), run.RunStep{Key: run.HoldBare, Kind: run.HoldStep})[0]
 		bad, good := net.Record(run.HoldBare, model.Some(99.5), ""), net.Record(run.HoldBare, model.Some(0.05), "")
@@ -56,14 +57,17 @@ func TestRecord(t *testing.T) {
 	if _, other := record.Of(s, "004"); !ok || other {
 		t.Fatal("which serials there are")
 	}
-	if r.Serial != "003" || r.Revision != s.H.Head.Revision.V || r.MassG.V != 243.5 || len(r.Lots) != 1 || r.Begun != "2026-05-11" || r.Ended != "" {
+	if r.Serial != "003" || r.Revision != s.H.Head.Revision.V || r.MassG.V != 243.5 || len(r.Lots) != 1 ||
+		r.Begun != "2026-05-11" || r.Ended != "" {
 		t.Errorf("%+v", r)
 	}
 	one := r.Tests[slices.IndexFunc(r.Tests, func(x record.Tested) bool { return x.Hold == "ring out bare" })]
-	if one.Result != run.Passed || one.Read.V != 0.05 || one.Times != 2 || one.Name != "A. Builder" || one.On.Serial != "88" || one.On.Overdue {
+	if one.Result != run.Passed || one.Read.V != 0.05 || one.Times != 2 || one.Name != "A. Builder" ||
+		one.On.Serial != "88" || one.On.Overdue {
 		t.Errorf("%+v", one) // the calibration ends on the day of the test
 	}
-	if late := r.Tests[slices.IndexFunc(r.Tests, func(x record.Tested) bool { return x.On.ID == "M2" })]; !late.On.Overdue || !late.On.Known {
+	late := r.Tests[slices.IndexFunc(r.Tests, func(x record.Tested) bool { return x.On.ID == "M2" })]
+	if !late.On.Overdue || !late.On.Known {
 		t.Errorf("%+v", late.On)
 	}
 	if len(r.Built) != 2 || r.Built[0] != (record.Worker{ID: "7", Name: "A. Builder", Steps: 2}) || r.Built[1].Steps != 1 {
@@ -74,11 +78,13 @@ func TestRecord(t *testing.T) {
 		t.Errorf("%+v", r.Inspected)
 	}
 	layer := r.Layers[slices.IndexFunc(r.Layers, func(l record.Layer) bool { return l.Branch == "T1" && l.Layer == 1 })]
-	if calctest.Near(t, "mean of 9 and 9.2", float64(layer.MeanMM), 9.1, 1e-9); layer.Within() || layer.Decided || layer.Told != run.TooThick {
+	calctest.Near(t, "mean of 9 and 9.2", float64(layer.MeanMM), 9.1, 1e-9)
+	if layer.Within() || layer.Decided || layer.Told != run.TooThick {
 		t.Errorf("%+v", layer) // the sheet has 5.4
 	}
 	text := strings.Join(r.Open, "\n")
-	for _, want := range []string{"steps that are not done", "T1 layer 1 is out of tolerance", "nobody has decided on what differs at 102: short",
+	for _, want := range []string{"steps that are not done", "T1 layer 1 is out of tolerance",
+		"nobody has decided on what differs at 102: short",
 		"was read on M2, whose calibration ended on 2026-05-10", "was not tested"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("nothing says %q:\n%s", want, text)
@@ -106,10 +112,12 @@ func TestMinutes(t *testing.T) {
 	for _, c := range []struct {
 		from, to string
 		want     int // -1: none
-	}{{"2026-12-31 23:50", "2027-01-01 00:05", 15}, {"2028-02-28 23:59", "2028-02-29 00:01", 2}, {"2028-02-29 23:59", "2028-03-01 00:01", 2},
-		{"2027-02-28 23:59", "2027-03-01 00:01", 2}, {"yesterday", "2027-03-01 00:01", -1}, {"2027-03-01 00:01", "2027-13-01 00:01", -1},
+	}{{"2026-12-31 23:50", "2027-01-01 00:05", 15}, {"2028-02-28 23:59", "2028-02-29 00:01", 2},
+		{"2028-02-29 23:59", "2028-03-01 00:01", 2}, {"2027-02-28 23:59", "2027-03-01 00:01", 2},
+		{"yesterday", "2027-03-01 00:01", -1}, {"2027-03-01 00:01", "2027-13-01 00:01", -1},
 		{"2027-03-01 00:01", "2027-03-01 24:01", -1}} {
-		b := model.Build{Serial: "1", Steps: []model.Ticked{{Key: "cut 101", At: model.Some(c.from)}, {Key: "cut 102", At: model.Some(c.to)}}}
+		b := model.Build{Serial: "1"}
+		b.Steps = []model.Ticked{{Key: "cut 101", At: model.Some(c.from)}, {Key: "cut 102", At: model.Some(c.to)}}
 		got, _ := record.Minutes(s, &b)
 		if c.want < 0 && len(got) == 0 || len(got) == 1 && got[0].Minutes == c.want {
 			continue

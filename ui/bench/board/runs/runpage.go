@@ -118,9 +118,10 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 // inHand is what the card of a step is made from.
 func inHand(m *desk.Model, s run.RunStep) cards.Hand {
 	p, _ := pieceOf(m, s, state(m).piece)
-	return cards.Hand{Model: m, Build: build(m), Serials: lacking(m, s, p), Pieces: piecesOf(m, s), Explained: func(s run.RunStep) (run.Explained, bool) {
-		return explained(m, s, build(m).ReadingOf(s.Of, s.Layer))
-	}}
+	return cards.Hand{Model: m, Build: build(m), Serials: lacking(m, s, p), Pieces: piecesOf(m, s),
+		Explained: func(s run.RunStep) (run.Explained, bool) {
+			return explained(m, s, build(m).ReadingOf(s.Of, s.Layer))
+		}}
 }
 
 // doneBy names who has done a step, where that is somebody else than who works here.

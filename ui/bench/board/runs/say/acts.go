@@ -45,7 +45,8 @@ func Of(m *desk.Model, s run.RunStep) Act {
 		if g := m.Sheet.Totals.Gram; g.Set {
 			says = "The sheet has " + words.Grams(g.V, true) + " without its covers"
 		}
-		return Act{Large: []string{"weigh it"}, Lines: []string{"Put the finished harness on the scale, without what only holds it. " + says + "."}}
+		return Act{Large: []string{"weigh it"}, Lines: []string{
+			"Put the finished harness on the scale, without what only holds it. " + says + "."}}
 	case run.GlueStep:
 		life := "see its sheet for its working life"
 		if n := m.Sheet.Limits.PotLifeMin; n > 0 {
