@@ -8,6 +8,7 @@ import (
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/model/visible"
+	"contralay/ui/paper/list"
 )
 
 // builtRow is one thing that was measured, used or done, beside what the sheet has of it.
@@ -18,19 +19,20 @@ type builtRow struct {
 }
 
 // built is what was measured of each harness that is or was built from this file.
-func (m maker) built() []Table {
-	var out []Table
-	for i := range m.h.Builds {
-		b := &m.h.Builds[i]
-		out = append(out, tableOf(Table{Title: "As built, serial " + b.Serial,
-			Note: strings.Join(nonEmpty(word("revision ", b.Revision.V), word("begun ", b.Begun.V), visible.Note(b.Note.V)), "; ")},
-			[]column[builtRow]{
-				{"what", toLeft, func(r builtRow) string { return r.what }},
-				{"where", toLeft, func(r builtRow) string { return r.where }},
-				{m.in("sheet"), toRight, func(r builtRow) string { return r.sheet }},
-				{m.in("measured"), toRight, func(r builtRow) string { return r.measured }},
-				{m.in("mean"), toRight, func(r builtRow) string { return r.mean }},
-				{"says", toLeft, func(r builtRow) string { return r.says }},
+func (m maker) built() []list.Table {
+	var out []list.Table
+	for i := range m.H.Builds {
+		b := &m.H.Builds[i]
+		out = append(out, list.Of(list.Table{Title: "As built, serial " + b.Serial,
+			Note: strings.Join(list.NonEmpty(list.Word("revision ", b.Revision.V), list.Word("begun ", b.Begun.V),
+				visible.Note(b.Note.V)), "; ")},
+			[]list.Column[builtRow]{
+				list.Text("what", func(r builtRow) string { return r.what }),
+				list.Text("where", func(r builtRow) string { return r.where }),
+				list.Figure(m.In("sheet"), func(r builtRow) string { return r.sheet }),
+				list.Figure(m.In("measured"), func(r builtRow) string { return r.measured }),
+				list.Figure(m.In("mean"), func(r builtRow) string { return r.mean }),
+				list.Text("says", func(r builtRow) string { return r.says }),
 			}, m.builtRows(b)))
 	}
 	return out
@@ -42,18 +44,18 @@ func (m maker) builtRows(b *model.Build) []builtRow {
 		out = append(out, m.readingRows(r)...)
 	}
 	for _, r := range b.Tubes {
-		row := builtRow{what: "over the sheath", where: r.Branch, sheet: "-", measured: m.sys.Diameter(r.OverMM)}
-		if k, ok := m.s.Index.Branch[r.Branch]; ok && m.s.Branches[k].Sheath.Verdict.Wraps {
-			row.sheet = m.sys.Diameter(m.s.Branches[k].Sheath.Verdict.OverMM)
+		row := builtRow{what: "over the sheath", where: r.Branch, sheet: "-", measured: m.Sys.Diameter(r.OverMM)}
+		if k, ok := m.S.Index.Branch[r.Branch]; ok && m.S.Branches[k].Sheath.Verdict.Wraps {
+			row.sheet = m.Sys.Diameter(m.S.Branches[k].Sheath.Verdict.OverMM)
 		}
 		out = append(out, row)
 	}
 	for _, u := range b.Used {
-		row := builtRow{what: "wire used", where: u.Spec + " " + Size(&model.Wire{Size: u.Size}), sheet: "-",
-			measured: m.sys.Length(u.UsedMM)}
-		for _, r := range lists.ReelList(m.s) {
+		row := builtRow{what: "wire used", where: u.Spec + " " + list.Size(&model.Wire{Size: u.Size}), sheet: "-",
+			measured: m.Sys.Length(u.UsedMM)}
+		for _, r := range lists.ReelList(m.S) {
 			if r.Spec == u.Spec && r.Size == u.Size {
-				row.sheet = m.sys.Length(r.NeedMM)
+				row.sheet = m.Sys.Length(r.NeedMM)
 			}
 		}
 		out = append(out, row)
@@ -74,8 +76,8 @@ func (m maker) builtRows(b *model.Build) []builtRow {
 // readingRows are what was read of a layer: of a centre that is built up, before and after.
 func (m maker) readingRows(r model.Reading) []builtRow {
 	var over, bare unit.Millimetre
-	if k, ok := m.s.Index.Branch[r.Branch]; ok && r.Layer < len(m.s.Branches[k].Layers) {
-		l := &m.s.Branches[k].Layers[r.Layer]
+	if k, ok := m.S.Index.Branch[r.Branch]; ok && r.Layer < len(m.S.Branches[k].Layers) {
+		l := &m.S.Branches[k].Layers[r.Layer]
 		over, bare = l.OverMM, l.BareMM()
 	}
 	where := r.Branch + " " + model.LayerName(r.Layer)
@@ -86,7 +88,7 @@ func (m maker) readingRows(r model.Reading) []builtRow {
 	if len(r.OverMM) > 0 || r.LayMM.Set || len(out) == 0 {
 		row := m.readingRow("over", where, over, r.OverMM)
 		if r.LayMM.Set {
-			row.says = "turn " + m.sys.Length(r.LayMM.V)
+			row.says = "turn " + m.Sys.Length(r.LayMM.V)
 		}
 		out = append(out, row)
 	}
@@ -96,17 +98,17 @@ func (m maker) readingRows(r model.Reading) []builtRow {
 func (m maker) readingRow(what, where string, sheet unit.Millimetre, read []unit.Millimetre) builtRow {
 	row := builtRow{what: what, where: where, sheet: "-", mean: "-"}
 	if sheet > 0 {
-		row.sheet = m.sys.Diameter(sheet)
+		row.sheet = m.Sys.Diameter(sheet)
 	}
 	var all []string
 	sum := unit.Millimetre(0)
 	for _, v := range read {
-		all = append(all, m.sys.Fine(v))
+		all = append(all, m.Sys.Fine(v))
 		sum += v
 	}
 	row.measured = strings.Join(all, ", ")
 	if count := len(all); count > 0 {
-		row.mean = m.sys.Fine(sum / unit.Millimetre(count))
+		row.mean = m.Sys.Fine(sum / unit.Millimetre(count))
 	}
 	return row
 }

@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/unit"
 	"contralay/model/visible"
+	"contralay/ui/paper/list"
 )
 
 // SheetHead is the head of the column that says which sheet a list belongs to; an import of
@@ -18,7 +19,7 @@ const SheetHead = "build sheet"
 // number is left alone. A cell is one line, and what would command a terminal stands as a sign.
 // The last column says which sheet the list belongs to, in every row: so it stays with a row
 // that is sorted or copied, and the first line alone is a head.
-func CSV(t Table) ([]byte, error) {
+func CSV(t list.Table) ([]byte, error) {
 	var b bytes.Buffer
 	w := csv.NewWriter(&b)
 	w.UseCRLF = true

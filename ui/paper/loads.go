@@ -7,6 +7,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/paper/list"
 )
 
 // What the wires carry, and what feeds them.
@@ -18,28 +19,28 @@ type loadRow struct {
 }
 
 // loads is what each wire carries and bears.
-func (m maker) loads() Table {
+func (m maker) loads() list.Table {
 	var rows []loadRow
-	for k := range m.h.Wires {
-		if w := &m.h.Wires[k]; w.Amps.Set && w.Amps.V > 0 {
-			rows = append(rows, loadRow{w, &m.s.Wires[k]})
+	for k := range m.H.Wires {
+		if w := &m.H.Wires[k]; w.Amps.Set && w.Amps.V > 0 {
+			rows = append(rows, loadRow{w, &m.S.Wires[k]})
 		}
 	}
-	return tableOf(Table{File: "loads", Title: "Loads and loaded drop",
+	return list.Of(list.Table{File: "loads", Title: "Loads and loaded drop",
 		Note: "Limits by the least of heat in the bundle, contact, splice and device, with every other current as entered. Measure the " +
 			"drop with the load on, along the circuit, return and all."},
-		[]column[loadRow]{
-			{"wire", toLeft, func(r loadRow) string { return r.entered.ID }},
-			{"signal", toLeft, func(r loadRow) string { return r.entered.Signal.V }},
-			{"size", toLeft, func(r loadRow) string { return Size(r.entered) }},
-			{"carries, A", toRight, func(r loadRow) string { return unit.Fixed(r.entered.Amps.V, 2) }},
-			{"heats as, A", toRight, func(r loadRow) string { return unit.Fixed(r.worked.Heats, 2) }},
-			{"may carry, A", toRight, mayCarry},
-			{"bound by", toLeft, func(r loadRow) string { return r.worked.Bound.V.Where }},
-			{"hottest, C", toRight, hottest},
-			{"in", toLeft, func(r loadRow) string { return r.worked.HottestIn }},
-			{"drop to expect, V", toRight, dropToExpect},
-			{"measured, V", byHand, nil},
+		[]list.Column[loadRow]{
+			list.Text("wire", func(r loadRow) string { return r.entered.ID }),
+			list.Text("signal", func(r loadRow) string { return r.entered.Signal.V }),
+			list.Text("size", func(r loadRow) string { return list.Size(r.entered) }),
+			list.Figure("carries, A", func(r loadRow) string { return unit.Fixed(r.entered.Amps.V, 2) }),
+			list.Figure("heats as, A", func(r loadRow) string { return unit.Fixed(r.worked.Heats, 2) }),
+			list.Figure("may carry, A", mayCarry),
+			list.Text("bound by", func(r loadRow) string { return r.worked.Bound.V.Where }),
+			list.Figure("hottest, C", hottest),
+			list.Text("in", func(r loadRow) string { return r.worked.HottestIn }),
+			list.Figure("drop to expect, V", dropToExpect),
+			list.Blank[loadRow]("measured, V"),
 		}, rows)
 }
 
@@ -47,7 +48,7 @@ func mayCarry(r loadRow) string {
 	if !r.worked.Bound.Set {
 		return "-"
 	}
-	return unit.Fixed(r.worked.Bound.V.Amps, 1) + mem(r.worked.Bound.V.Standing)
+	return unit.Fixed(r.worked.Bound.V.Amps, 1) + list.Mem(r.worked.Bound.V.Standing)
 }
 
 func hottest(r loadRow) string {
@@ -64,15 +65,15 @@ func dropToExpect(r loadRow) string {
 	return unit.Fixed(r.worked.Circuit, 2)
 }
 
-func (m maker) feeds() Table {
-	return tableOf(Table{File: "feeds", Title: "Feeds"}, []column[model.Feed]{
-		{"feed", toLeft, func(f model.Feed) string { return f.ID }},
-		{"name", toLeft, func(f model.Feed) string { return f.Name.V }},
-		{"device", toLeft, func(f model.Feed) string { return dash(string(f.Device.V)) }},
-		{"rated, A", toRight, rated},
-		{"outputs", toRight, func(f model.Feed) string { return fmt.Sprint(f.Outputs.Or(1)) }},
-		{"wires", toLeft, func(f model.Feed) string { return strings.Join(f.Wires, ", ") }},
-	}, m.h.Feeds)
+func (m maker) feeds() list.Table {
+	return list.Of(list.Table{File: "feeds", Title: "Feeds"}, []list.Column[model.Feed]{
+		list.Text("feed", func(f model.Feed) string { return f.ID }),
+		list.Text("name", func(f model.Feed) string { return f.Name.V }),
+		list.Text("device", func(f model.Feed) string { return list.Dash(string(f.Device.V)) }),
+		list.Figure("rated, A", rated),
+		list.Figure("outputs", func(f model.Feed) string { return fmt.Sprint(f.Outputs.Or(1)) }),
+		list.Text("wires", func(f model.Feed) string { return strings.Join(f.Wires, ", ") }),
+	}, m.H.Feeds)
 }
 
 func rated(f model.Feed) string {

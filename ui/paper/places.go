@@ -2,72 +2,15 @@ package paper
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/paper/list"
 )
 
 // The tables of places: branches and ends.
-
-// datum is where a branch's length is taken from at one of its ends.
-func (m maker) datum(id string) string {
-	if t, ok := m.s.Index.Termination[id]; ok {
-		if d := m.h.Terminations[t].Datum.V; d != "" {
-			return string(d) + " of " + id
-		}
-		return id
-	}
-	return "centre of " + id
-}
-
-// clock is how a termination is clocked, seen from the wire side.
-func (m maker) clock(t *model.Termination) string {
-	var out []string
-	if t.Clock.Set {
-		out = append(out, fmt.Sprintf("key at %d", t.Clock.V))
-	}
-	if t.BootClock.Set {
-		out = append(out, fmt.Sprintf("boot to %d", t.BootClock.V))
-	}
-	return dash(strings.Join(out, ", "))
-}
-
-// band is a diameter with its band from the tolerance of its wires.
-func (m maker) band(b *sheet.Branch) string {
-	if b.OverMM <= 0 {
-		return "-"
-	}
-	return fmt.Sprintf("%s%s (%s to %s)%s", m.sys.Diameter(b.OverMM), mem(b.Standing), m.sys.Diameter(b.OverMinMM),
-		m.sys.Diameter(b.OverMaxMM), m.learned(b))
-}
-
-// learned is the prediction, what was learned on it, and its spread.
-func (m maker) learned(b *sheet.Branch) string {
-	l := &b.Learned
-	if l.Of == "" {
-		return ""
-	}
-	return fmt.Sprintf("; predicted %s, learned %s, spread %s from %d readings", m.sys.Diameter(l.PredictedMM),
-		m.signed(b.OverMM-l.PredictedMM), m.sys.Fine(b.OverMM*unit.Millimetre(l.Spread)), l.Readings)
-}
-
-// signed is a difference with its sign.
-func (m maker) signed(v unit.Millimetre) string {
-	if v < 0 {
-		return "-" + m.sys.Fine(-v)
-	}
-	return "+" + m.sys.Fine(v)
-}
-
-func (m maker) tolerance(b *model.Branch) string {
-	if t := b.ToleranceMM; len(t) == 2 {
-		return fmt.Sprintf("-%s +%s", m.sys.Length(t[0]), m.sys.Length(t[1]))
-	}
-	return "-"
-}
 
 // branchRow is a branch as it is entered and as it is worked out.
 type branchRow struct {
@@ -75,32 +18,24 @@ type branchRow struct {
 	worked  *sheet.Branch
 }
 
-func (m maker) branches() Table {
+func (m maker) branches() list.Table {
 	var rows []branchRow
-	for k := range m.h.Branches {
-		rows = append(rows, branchRow{&m.h.Branches[k], &m.s.Branches[k]})
+	for k := range m.H.Branches {
+		rows = append(rows, branchRow{&m.H.Branches[k], &m.S.Branches[k]})
 	}
-	return tableOf(Table{File: "branches", Title: "Branches", Note: "Lengths along the centre line."}, []column[branchRow]{
-		{"branch", toLeft, func(r branchRow) string { return r.entered.ID }},
-		{"name", toLeft, func(r branchRow) string { return r.entered.Name.V }},
-		{"from", toLeft, func(r branchRow) string { return m.datum(r.entered.From) }},
-		{"to", toLeft, func(r branchRow) string { return m.datum(r.entered.To) }},
-		{m.in("length"), toRight, func(r branchRow) string { return long(m.sys, r.entered) }},
-		{m.in("tolerance"), toLeft, func(r branchRow) string { return m.tolerance(r.entered) }},
-		{"pieces", toRight, func(r branchRow) string { return fmt.Sprint(len(r.worked.Components)) }},
-		{m.in("over"), toLeft, func(r branchRow) string { return m.band(r.worked) }},
-		{m.in("in sheath"), toLeft, func(r branchRow) string { return m.inSheath(r.worked) }},
-		{m.in("bend at least"), toRight, func(r branchRow) string { return m.sys.AtLeast(r.worked.Bend.MinMM) }},
-		{"surroundings", toLeft, surroundings},
+	return list.Of(list.Table{File: "branches", Title: "Branches", Note: "Lengths along the centre line."}, []list.Column[branchRow]{
+		list.Text("branch", func(r branchRow) string { return r.entered.ID }),
+		list.Text("name", func(r branchRow) string { return r.entered.Name.V }),
+		list.Text("from", func(r branchRow) string { return m.Datum(r.entered.From) }),
+		list.Text("to", func(r branchRow) string { return m.Datum(r.entered.To) }),
+		list.Figure(m.In("length"), func(r branchRow) string { return list.Long(m.Sys, r.entered) }),
+		list.Text(m.In("tolerance"), func(r branchRow) string { return m.Tolerance(r.entered) }),
+		list.Figure("pieces", func(r branchRow) string { return fmt.Sprint(len(r.worked.Components)) }),
+		list.Text(m.In("over"), func(r branchRow) string { return m.Band(r.worked) }),
+		list.Text(m.In("in sheath"), func(r branchRow) string { return m.InSheath(r.worked) }),
+		list.Figure(m.In("bend at least"), func(r branchRow) string { return m.Sys.AtLeast(r.worked.Bend.MinMM) }),
+		list.Text("surroundings", surroundings),
 	}, rows)
-}
-
-// inSheath is the diameter over the sheath of a branch.
-func (m maker) inSheath(b *sheet.Branch) string {
-	if !b.Sheath.Tube.Set || !b.Sheath.Verdict.Wraps {
-		return "-"
-	}
-	return m.sys.Diameter(b.Sheath.Verdict.OverMM)
 }
 
 func surroundings(r branchRow) string {
@@ -117,42 +52,25 @@ type endRow struct {
 	worked  *sheet.Term
 }
 
-func (m maker) ends() Table {
+func (m maker) ends() list.Table {
 	var rows []endRow
-	for k := range m.h.Terminations {
-		rows = append(rows, endRow{&m.h.Terminations[k], &m.s.Terms[k]})
+	for k := range m.H.Terminations {
+		rows = append(rows, endRow{&m.H.Terminations[k], &m.S.Terms[k]})
 	}
-	return tableOf(Table{File: "ends", Title: "Ends", Note: "Clocks seen from the wire side."}, []column[endRow]{
-		{"end", toLeft, func(r endRow) string { return r.entered.ID }},
-		{"name", toLeft, func(r endRow) string { return r.entered.Name.V }},
-		{"device", toLeft, func(r endRow) string { return r.entered.Device.V }},
-		{"insert", toLeft, func(r endRow) string { return dash(r.entered.Insert.V) }},
-		{"contacts", toLeft, func(r endRow) string { return dash(string(r.entered.Gender.V)) }},
-		{"key", toLeft, func(r endRow) string { return dash(r.entered.Key.V) }},
-		{"mount", toLeft, func(r endRow) string { return dash(string(r.entered.Mount.V)) }},
-		{"clock", toLeft, func(r endRow) string { return m.clock(r.entered) }},
-		{"boot", toLeft, func(r endRow) string { return dash(r.entered.Boot.V) }},
-		{"wired", toRight, func(r endRow) string { return fmt.Sprint(r.worked.Used) }},
-		{"spare", toRight, func(r endRow) string { return fmt.Sprint(r.worked.Spare) }},
-		{"reserved", toRight, func(r endRow) string { return fmt.Sprint(r.worked.Reserved) }},
-		{"blank", toRight, func(r endRow) string { return fmt.Sprint(r.worked.Blank) }},
-		{"plugs", toRight, func(r endRow) string { return fmt.Sprint(r.worked.SealPlugs) }},
+	return list.Of(list.Table{File: "ends", Title: "Ends", Note: "Clocks seen from the wire side."}, []list.Column[endRow]{
+		list.Text("end", func(r endRow) string { return r.entered.ID }),
+		list.Text("name", func(r endRow) string { return r.entered.Name.V }),
+		list.Text("device", func(r endRow) string { return r.entered.Device.V }),
+		list.Text("insert", func(r endRow) string { return list.Dash(r.entered.Insert.V) }),
+		list.Text("contacts", func(r endRow) string { return list.Dash(string(r.entered.Gender.V)) }),
+		list.Text("key", func(r endRow) string { return list.Dash(r.entered.Key.V) }),
+		list.Text("mount", func(r endRow) string { return list.Dash(string(r.entered.Mount.V)) }),
+		list.Text("clock", func(r endRow) string { return m.Clock(r.entered) }),
+		list.Text("boot", func(r endRow) string { return list.Dash(r.entered.Boot.V) }),
+		list.Figure("wired", func(r endRow) string { return fmt.Sprint(r.worked.Used) }),
+		list.Figure("spare", func(r endRow) string { return fmt.Sprint(r.worked.Spare) }),
+		list.Figure("reserved", func(r endRow) string { return fmt.Sprint(r.worked.Reserved) }),
+		list.Figure("blank", func(r endRow) string { return fmt.Sprint(r.worked.Blank) }),
+		list.Figure("plugs", func(r endRow) string { return fmt.Sprint(r.worked.SealPlugs) }),
 	}, rows)
-}
-
-func termOf(end string) string {
-	t, _, _ := strings.Cut(end, ":")
-	return t
-}
-
-// word is a word before a text, or nothing where there is none.
-func word(before, text string) string {
-	if text == "" {
-		return ""
-	}
-	return before + text
-}
-
-func nonEmpty(all ...string) []string {
-	return slices.DeleteFunc(all, func(s string) bool { return s == "" || s == "-" })
 }

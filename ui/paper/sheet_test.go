@@ -8,6 +8,7 @@ import (
 	"io"
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -20,7 +21,10 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/unit"
 	"contralay/ui/paper/figure"
+	"contralay/ui/paper/laycard"
+	"contralay/ui/paper/list"
 )
 
 func sheetFile(t testing.TB, name string) *sheet.Sheet {
@@ -93,6 +97,7 @@ func TestEveryStringIsText(t *testing.T) {
 // A page holds all it needs: no script, no other file, no network.
 func TestPageIsWhole(t *testing.T) {
 	page := string(made(t, sheetFile(t, "demo")).HTML)
+	page = strings.ReplaceAll(page, "src:url(data:font/ttf;base64,", "") // the face is in it
 	for _, bad := range []string{"<script", "src=", "href=", "url(", "@import", "<link"} {
 		if strings.Contains(page, bad) {
 			t.Errorf("the page has %q", bad)
@@ -108,15 +113,15 @@ func TestPageIsWhole(t *testing.T) {
 	}
 }
 
-// A sheet made from work that no file holds says so at its head, at every
-// foot and where it says what it was made from.
+// A sheet made from work that no file holds says so at the foot of every page and where it says what
+// it was made from.
 func TestUnsavedSaysSo(t *testing.T) {
 	out, err := Make(sheetFile(t, "demo"), Meta{On: "2026-05-11", Unsaved: true})
 	if err != nil {
 		t.Fatal(err)
 	}
-	if n := strings.Count(string(out.HTML), "UNSAVED WORK"); n != 3 {
-		t.Errorf("said %d times", n)
+	if n := strings.Count(string(out.HTML), "PRINTED FROM UNSAVED CHANGES"); n != len(out.Pages.Pages)+1 {
+		t.Errorf("said %d times on %d pages", n, len(out.Pages.Pages))
 	}
 	if strings.Contains(string(made(t, sheetFile(t, "demo")).HTML), "UNSAVED") {
 		t.Error("a saved one says it too")
@@ -169,7 +174,7 @@ func TestPaperIsFigures(t *testing.T) {
 			t.Fatal(err)
 		}
 		out := made(t, s)
-		lists := map[string]Table{}
+		lists := map[string]list.Table{}
 		for _, l := range out.Lists {
 			lists[l.File] = l
 		}
@@ -202,29 +207,35 @@ func TestPaperIsFigures(t *testing.T) {
 				}
 				same(b.ID+" bend", row[9], &b.Bend.MinMM, 0)
 			}
-			c := makerOf(s).card(i)
+			c := laycard.CardOf(list.MakerOf(s), i)
 			for k, l := range b.Layers {
 				cl := c.Layers[k]
-				if cl.Hand != l.Hand || cl.Count != len(l.Members) || len(cl.Members) != len(l.Members) {
-					t.Errorf("%s layer %d: %s %d, figures %s %d", b.ID, k, cl.Hand, cl.Count, l.Hand, len(l.Members))
+				if string(cl.Hand) != string(l.Hand) && l.LayMM != nil || len(cl.Rows) != len(l.Members) {
+					t.Errorf("%s layer %d: %s %d, figures %s %d", b.ID, k, cl.Hand, len(cl.Rows), l.Hand, len(l.Members))
 				}
+				var here, there []string
 				for j, id := range l.Members {
-					if cl.Members[j].ID != id {
-						t.Errorf("%s layer %d place %d: %s, figures %s", b.ID, k, j+1, cl.Members[j].ID, id)
-					}
+					here, there = append(here, cl.Rows[j].ID), append(there, id)
 				}
-				same(fmt.Sprint(b.ID, " layer ", k, " over"), cl.Over, &l.OverMM, 1)
+				if k == 0 { // the centre stands in the order in which it lies
+					slices.Sort(here)
+					slices.Sort(there)
+				}
+				if !slices.Equal(here, there) {
+					t.Errorf("%s layer %d: %v, figures %v", b.ID, k, here, there)
+				}
+				same(fmt.Sprint(b.ID, " layer ", k, " over"), cl.OD, &l.OverMM, 1)
 				if l.LayMM != nil {
 					near5 := math.Round(*l.LayMM/5) * 5
-					same(fmt.Sprint(b.ID, " layer ", k, " turn"), cl.Turn, &near5, 0)
+					same(fmt.Sprint(b.ID, " layer ", k, " turn"), unit.Fixed(cl.LayMM, 0), &near5, 0)
 					same(fmt.Sprint(b.ID, " layer ", k, " turns"), cl.Turns, l.Turns, 1)
 				}
 			}
 			if b.Sheath != nil && b.Sheath.Part != nil && b.Sheath.CutMM != nil {
-				for _, r := range c.Covers.Rows {
-					if r[0] == "sheath" && r[1] == *b.Sheath.Part {
-						same(b.ID+" sheath cut", r[5], b.Sheath.CutMM, 0)
-						same(b.ID+" sheath over", r[6], b.Sheath.Over, 1)
+				for _, r := range c.Covers {
+					if r.What == "sheath" && r.Part == *b.Sheath.Part {
+						same(b.ID+" sheath cut", r.Cut, b.Sheath.CutMM, 0)
+						same(b.ID+" sheath over", r.OD, b.Sheath.Over, 1)
 					}
 				}
 			}
@@ -266,9 +277,9 @@ func TestPaperIsFigures(t *testing.T) {
 func TestCSV(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		cell := rapid.OneOf(rapid.StringMatching(`[=+\-@\t]?[a-zé,";0-9 .]{0,8}`), rapid.StringMatching(`-?[0-9]{1,3}(\.[0-9])?`))
-		tab := Table{Head: []string{"a", "b", "c"}}
+		tab := list.Table{Head: []string{"a", "b", "c"}}
 		for range rapid.IntRange(0, 4).Draw(t, "rows") {
-			tab.add(cell.Draw(t, "a"), cell.Draw(t, "b"), cell.Draw(t, "c"))
+			tab.Add(cell.Draw(t, "a"), cell.Draw(t, "b"), cell.Draw(t, "c"))
 		}
 		text, err := CSV(tab)
 		if err != nil {

@@ -7,6 +7,7 @@ import (
 	"contralay/calc/phase/ends"
 	"contralay/calc/phase/over"
 	"contralay/model"
+	"contralay/ui/paper/list"
 )
 
 // What goes with the harness for whoever mends it: its spares, and the loops left in it.
@@ -18,20 +19,20 @@ type spareRow struct {
 }
 
 // spares is where each spare is found when it is wanted.
-func (m maker) spares() Table {
+func (m maker) spares() list.Table {
 	caps := map[int]ends.Cap{}
-	for _, c := range ends.Caps(m.s) {
+	for _, c := range ends.Caps(m.S) {
 		caps[c.Wire] = c
 	}
 	var rows []spareRow
-	for k := range m.h.Wires {
-		w := &m.h.Wires[k]
+	for k := range m.H.Wires {
+		w := &m.H.Wires[k]
 		if w.Role.V != model.RoleSpare {
 			continue
 		}
 		var way []string
-		for _, b := range m.s.Wires[k].Path {
-			way = append(way, m.h.Branches[b].ID)
+		for _, b := range m.S.Wires[k].Path {
+			way = append(way, m.H.Branches[b].ID)
 		}
 		lies := "a cavity at both ends"
 		if c, is := caps[k]; is {
@@ -39,15 +40,15 @@ func (m maker) spares() Table {
 		}
 		rows = append(rows, spareRow{w, strings.Join(way, " "), lies})
 	}
-	return tableOf(Table{File: "spares", Title: "Spares card", Note: "Goes with the harness: what is free in it, and where."},
-		[]column[spareRow]{
-			{"wire", toLeft, func(r spareRow) string { return r.wire.ID }},
-			{"size", toLeft, func(r spareRow) string { return Size(r.wire) }},
-			{"colour", toLeft, func(r spareRow) string { return Colour(r.wire.Colour.V) }},
-			{"from", toLeft, func(r spareRow) string { return m.end(r.wire, true) }},
-			{"to", toLeft, func(r spareRow) string { return m.end(r.wire, false) }},
-			{"runs through", toLeft, func(r spareRow) string { return r.way }},
-			{"where its end lies", toLeft, func(r spareRow) string { return r.lies }},
+	return list.Of(list.Table{File: "spares", Title: "Spares card", Note: "Goes with the harness: what is free in it, and where."},
+		[]list.Column[spareRow]{
+			list.Text("wire", func(r spareRow) string { return r.wire.ID }),
+			list.Text("size", func(r spareRow) string { return list.Size(r.wire) }),
+			list.Text("colour", func(r spareRow) string { return list.Colour(r.wire.Colour.V) }),
+			list.Text("from", func(r spareRow) string { return m.End(r.wire, true) }),
+			list.Text("to", func(r spareRow) string { return m.End(r.wire, false) }),
+			list.Text("runs through", func(r spareRow) string { return r.way }),
+			list.Text("where its end lies", func(r spareRow) string { return r.lies }),
 		}, rows)
 }
 
@@ -55,8 +56,8 @@ func (m maker) capLies(c ends.Cap) string {
 	if c.Branch < 0 {
 		return "capped at " + c.Place
 	}
-	return fmt.Sprintf("capped, folded back %s %s; its cap at %s of %s", m.sys.Length(c.FoldMM), m.sys.Name(),
-		m.sys.Length(c.AtMM), m.h.Branches[c.Branch].ID)
+	return fmt.Sprintf("capped, folded back %s %s; its cap at %s of %s", m.Sys.Length(c.FoldMM), m.Sys.Name(),
+		m.Sys.Length(c.AtMM), m.H.Branches[c.Branch].ID)
 }
 
 // loopRow is the loop at one end, and how often a contact was made anew out of it.
@@ -67,30 +68,31 @@ type loopRow struct {
 }
 
 // loops is how often the contacts of an end can be made anew, and how often they were.
-func (m maker) loops() Table {
+func (m maker) loops() list.Table {
 	used := map[string]int{}
-	for i := range m.h.Builds {
-		for _, a := range m.h.Builds[i].Again {
+	for i := range m.H.Builds {
+		for _, a := range m.H.Builds[i].Again {
 			used[a.End] += a.Times
 		}
 	}
 	var rows []loopRow
-	for k := range m.h.Terminations {
-		row := loopRow{LoopRoom: over.LoopRoomOf(m.s, k), end: m.h.Terminations[k].ID}
+	for k := range m.H.Terminations {
+		row := loopRow{LoopRoom: over.LoopRoomOf(m.S, k), end: m.H.Terminations[k].ID}
 		for end, times := range used {
-			if termOf(end) == row.end {
+			if list.TermOf(end) == row.end {
 				row.used = max(row.used, times)
 			}
 		}
 		rows = append(rows, row)
 	}
-	return tableOf(Table{File: "loops", Title: "Loop ledger", Note: "Each new contact takes some loop. Strike one out when it is used."},
-		[]column[loopRow]{
-			{"end", toLeft, func(r loopRow) string { return r.end }},
-			{m.in("loop"), toRight, func(r loopRow) string { return m.sys.Length(r.LoopMM) }},
-			{"good for", toRight, func(r loopRow) string { return fmt.Sprint(r.LoopRoom.Again) }},
-			{"used so far", toRight, func(r loopRow) string { return fmt.Sprint(r.used) }},
-			{"left", toRight, func(r loopRow) string { return fmt.Sprint(max(0, r.LoopRoom.Again-r.used)) }},
-			{"struck out", byHand, nil},
+	return list.Of(list.Table{File: "loops", Title: "Loop ledger",
+		Note: "Each new contact takes some loop. Strike one out when it is used."},
+		[]list.Column[loopRow]{
+			list.Text("end", func(r loopRow) string { return r.end }),
+			list.Figure(m.In("loop"), func(r loopRow) string { return m.Sys.Length(r.LoopMM) }),
+			list.Figure("good for", func(r loopRow) string { return fmt.Sprint(r.LoopRoom.Again) }),
+			list.Figure("used so far", func(r loopRow) string { return fmt.Sprint(r.used) }),
+			list.Figure("left", func(r loopRow) string { return fmt.Sprint(max(0, r.LoopRoom.Again-r.used)) }),
+			list.Blank[loopRow]("struck out"),
 		}, rows)
 }

@@ -2,9 +2,9 @@ package paper
 
 import (
 	"fmt"
-	"strings"
 
 	"contralay/calc/phase/threading"
+	"contralay/ui/paper/list"
 )
 
 // What is threaded on before the contacts, and what is glued after them.
@@ -24,23 +24,23 @@ func threadRows(all []threading.Threaded) []threadRow {
 }
 
 // threadColumns is what both tables say of a part.
-func threadColumns() []column[threadRow] {
-	return []column[threadRow]{
-		{"no", toRight, func(r threadRow) string { return fmt.Sprint(r.place) }},
-		{"what", toLeft, func(r threadRow) string { return string(r.What) }},
-		{"of", toLeft, func(r threadRow) string { return r.Of }},
-		{"part", toLeft, func(r threadRow) string { return r.Part }},
+func threadColumns() []list.Column[threadRow] {
+	return []list.Column[threadRow]{
+		list.Figure("no", func(r threadRow) string { return fmt.Sprint(r.place) }),
+		list.Text("what", func(r threadRow) string { return string(r.What) }),
+		list.Text("of", func(r threadRow) string { return r.Of }),
+		list.Text("part", func(r threadRow) string { return r.Part }),
 	}
 }
 
 // threading is one order of threading as a table.
-func (m maker) threading(all []threading.Threaded, title, file string) Table {
-	return tableOf(Table{File: file, Title: title}, append(threadColumns(), []column[threadRow]{
-		{"comes on from", toLeft, func(r threadRow) string { return r.From }},
-		{m.in("bore"), toRight, m.bore},
-		{m.in("to pass"), toRight, m.toPass},
-		{"over", toLeft, func(r threadRow) string { return m.sys.Says(r.Over) }},
-		{"on", byHand, nil},
+func (m maker) threading(all []threading.Threaded, title, file string) list.Table {
+	return list.Of(list.Table{File: file, Title: title}, append(threadColumns(), []list.Column[threadRow]{
+		list.Text("comes on from", func(r threadRow) string { return r.From }),
+		list.Figure(m.In("bore"), m.bore),
+		list.Figure(m.In("to pass"), m.toPass),
+		list.Text("over", func(r threadRow) string { return m.Sys.Says(r.Over) }),
+		list.Blank[threadRow]("on"),
 	}...), threadRows(all))
 }
 
@@ -48,41 +48,17 @@ func (m maker) bore(r threadRow) string {
 	if r.BoreMM <= 0 {
 		return "-"
 	}
-	return m.sys.Fine(r.BoreMM) + mem(r.Standing)
+	return m.Sys.Fine(r.BoreMM) + list.Mem(r.Standing)
 }
 
 func (m maker) toPass(r threadRow) string {
 	if r.BoreMM <= 0 {
 		return "-"
 	}
-	return m.sys.Fine(r.PassMM)
+	return m.Sys.Fine(r.PassMM)
 }
 
-// tail is the order at one end, short: whoever stands there has the rest in the list.
-func (m maker) tail(all []threading.Threaded, title string) Table {
-	return tableOf(Table{Title: title}, append(threadColumns(), column[threadRow]{"on", byHand, nil}), threadRows(all))
-}
-
-func (m maker) glue() Table {
-	l := &m.s.Limits
-	life := "its sheet says how long it can be used, and how it cures"
-	if l.PotLifeMin > 0 {
-		life = fmt.Sprintf("used within %d minutes of mixing; its sheet says how it cures", l.PotLifeMin)
-	}
-	type mixRow struct {
-		threading.Mix
-		number int
-	}
-	var rows []mixRow
-	for k, x := range threading.Mixes(m.s) {
-		rows = append(rows, mixRow{x, k + 1})
-	}
-	return tableOf(Table{Title: "Adhesive: " + l.Adhesive,
-		Note: "Not before it is rung out with contacts in. Abrade, wipe, recover, let cure; " + life + "."},
-		[]column[mixRow]{
-			{"mix", toLeft, func(r mixRow) string { return fmt.Sprint(r.number) }},
-			{"joints", toLeft, func(r mixRow) string { return strings.Join(r.Joints, "; ") }},
-			{"mixed at", byHand, nil},
-			{"done by", byHand, nil},
-		}, rows)
+// threadList is all that is threaded on, for its file.
+func (m maker) threadList() list.Table {
+	return m.threading(threading.Threading(m.S), "Threading list", "threading")
 }
