@@ -107,7 +107,8 @@ func crimpGrid(m list.Maker, rows []lists.CrimpRow, samples bool) page.Block {
 		list.Figure("pull, N", func(c lists.CrimpRow) string { return list.Dash(pull(c)) + list.Mem(c.PullBy.Standing) }),
 	}
 	if samples {
-		columns = append(columns, list.Text("damage", crimpDamage), list.Blank[lists.CrimpRow]("1"), list.Blank[lists.CrimpRow]("2"), list.Blank[lists.CrimpRow]("3"))
+		columns = append(columns, list.Text("damage", crimpDamage), list.Blank[lists.CrimpRow]("1"), list.Blank[lists.CrimpRow]("2"),
+			list.Blank[lists.CrimpRow]("3"))
 	}
 	g := page.TableOf(list.Of(list.Table{}, columns, rows))
 	g.Loose = samples

@@ -32,7 +32,8 @@ func Sign() []page.Block {
 	who := hand("", "name", "signature", "day")
 	who.Wide = page.Wide - gutter - with.Wide
 	return []page.Block{page.SubHeading("Instruments and names: three different people sign"), page.Beside(gutter,
-		page.Column{Wide: with.Wide, Blocks: []page.Block{rows(with, "hand meter", "four-wire meter", "insulation tester", "pull tester")}},
+		page.Column{Wide: with.Wide, Blocks: []page.Block{
+			rows(with, "hand meter", "four-wire meter", "insulation tester", "pull tester")}},
 		page.Column{Wide: who.Wide, Blocks: []page.Block{rows(who, "built", "checked", "released")}})}
 }
 
