@@ -200,9 +200,9 @@ func ringNote(m list.Maker, all []ring, same catalogue.Standing, limit unit.Ohm)
 		hand = "under " + coarse(limit) + " ohm"
 	}
 	note := fmt.Sprintf("%s, %s. Keep one probe at \"from\". Ring out twice: bare, before anything covers the wires, and with contacts "+
-		"in, before anything is shrunk. Take every device off first. What is not listed must not ring. Hand meter, its leads not taken off: "+
-		"%s (common practice, no source). Four-wire meter: at most the ohm of the row, copper at 20 C; %s more with contacts in (common "+
-		"practice, no source).", count(all[len(all)-1].net, "net"), count(len(all), "test"), hand, unit.Fixed(lists.ContactOhm, 2))
+		"in, before anything is shrunk. Take every device off first. What is not listed must not ring. Hand meter, its leads not taken "+
+		"off: %s (common practice, no source). Four-wire meter: at most the ohm of the row, copper at 20 C; %s more with contacts in "+
+		"(common practice, no source).", count(all[len(all)-1].net, "net"), count(len(all), "test"), hand, unit.Fixed(lists.ContactOhm, 2))
 	for _, r := range all {
 		if !r.open() && !r.to.Ohm.Set {
 			note += " A dash: no figure is known, it must ring."
