@@ -50,7 +50,8 @@ func sheetFor(name string, o options, w world) (int, error) {
 	if on == "" {
 		on = w.now().Format("2006-01-02")
 	}
-	meta := paper.Meta{On: on, Hash: hashOf(text), File: filepath.Base(name), Shop: shopFiles(o, w)}
+	meta := paper.Meta{On: on, Hash: hashOf(text), File: filepath.Base(name), Shop: shopFiles(o, w), Serial: o.serial,
+		Add: o.add}
 	if name == "-" {
 		meta.File = "standard input"
 	}

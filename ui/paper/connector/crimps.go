@@ -81,21 +81,8 @@ func crimpsOf(m list.Maker, terms ...int) []lists.CrimpRow {
 	return out
 }
 
-// Crimps is every crimp of the harness as a block for the page of the kit, with room for the samples.
-func Crimps(m list.Maker) []page.Block {
-	rows := lists.CrimpList(m.S)
-	if len(rows) == 0 {
-		return nil
-	}
-	note := page.Text("Crimp and pull three samples of each before the first real one, and again when the tool, its setting or the reel "+
-		"changes. Pull slowly and in line. Each sample must hold the newtons shown. Damage: strands nicked / broken that are allowed.",
-		page.Small)
-	note.KeepNext = true
-	return []page.Block{note, crimpGrid(m, rows, true)}
-}
-
 // crimpGrid is how contacts are crimped, a row for each contact and wire.
-func crimpGrid(m list.Maker, rows []lists.CrimpRow, samples bool) page.Block {
+func crimpGrid(m list.Maker, rows []lists.CrimpRow) page.Block {
 	columns := []list.Column[lists.CrimpRow]{
 		list.Text("contact", crimpedContact),
 		list.Text("wire", crimpedWire),
@@ -106,13 +93,7 @@ func crimpGrid(m list.Maker, rows []lists.CrimpRow, samples bool) page.Block {
 		list.Text("in and out by", func(c lists.CrimpRow) string { return list.Dash(insertionTool(c)) }),
 		list.Figure("pull, N", func(c lists.CrimpRow) string { return list.Dash(pull(c)) + list.Mem(c.PullBy.Standing) }),
 	}
-	if samples {
-		columns = append(columns, list.Text("damage", crimpDamage), list.Blank[lists.CrimpRow]("1"), list.Blank[lists.CrimpRow]("2"),
-			list.Blank[lists.CrimpRow]("3"))
-	}
-	g := page.TableOf(list.Of(list.Table{}, columns, rows))
-	g.Loose = samples
-	return g.Block()
+	return page.TableOf(list.Of(list.Table{}, columns, rows)).Block()
 }
 
 func crimpedContact(c lists.CrimpRow) string {
@@ -156,13 +137,4 @@ func crimpSetting(c lists.CrimpRow) string {
 		return "-"
 	}
 	return fmt.Sprintf("%d%s", c.Step, map[bool]string{true: "~"}[c.StepGuess])
-}
-
-// crimpDamage is how many strands of the wire may be hurt.
-func crimpDamage(c lists.CrimpRow) string {
-	nicked, broken := damage(c)
-	if nicked == "" {
-		return "-"
-	}
-	return nicked + " / " + broken
 }
