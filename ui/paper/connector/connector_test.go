@@ -308,3 +308,29 @@ func TestFiftyFiveOnOnePage(t *testing.T) {
 		}
 	}
 }
+
+// A shade, another name of a cavity, two wires in one, a drain, and a firewall, in which a stub of wire goes with
+// each plug: by hand from every-key.toml.
+func TestWhatIsRare(t *testing.T) {
+	body := printed(t, calctest.Laid(t, "every-key"))
+	rows := rowsIn(body)
+	for _, want := range []string{"A (1, +) | 101 | light blue |  | ", "A (1, +) | 102 | |  | ", "L | drain | shield of C1 |  | "} {
+		if !slices.Contains(rows, want) && !slices.Contains(rows, strings.Replace(want, "| |", "|  |", 1)) {
+			t.Errorf("no row %q in\n%s", want, strings.Join(rows, "\n"))
+		}
+	}
+	in, _ := faceIn(t, body, 0)
+	if in["101+"] != in["A"] || in["101+"].r == 0 || in["drain"] != in["L"] {
+		t.Errorf("two wires in A stand at %v, the drain at %v", in["101+"], in["drain"])
+	}
+	says := text(body)
+	for _, w := range []string{"Contact, stub of wire and plug MS27488-20-2 in: C, D,", "Kept free for later. Contact, stub of wire and plug " +
+		"MS27488-20-2 in: Z.", "A plus: the list has more in that cavity.", "Underlined: a small letter.", "Arrow: where the boot points."} {
+		if !strings.Contains(says, w) {
+			t.Errorf("it does not say %q:\n%s", w, says)
+		}
+	}
+	if !strings.Contains(body, "<u>a</u>") || strings.Contains(body, "<u>A</u>") {
+		t.Error("small letters are not underlined, or capitals are")
+	}
+}
