@@ -126,7 +126,9 @@ func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
 		}
 	}
 	add(true, set.Kit(m.Maker))
-	add(false, set.Crimps(m.Maker))
+	if crimps := connector.Crimps(m.Maker); len(crimps) > 0 {
+		add(false, append([]page.Block{page.Section(set.CrimpName)}, crimps...))
+	}
 	add(true, set.Cut(m.Maker))
 	add(false, set.Tubes(m.Maker))
 	add(true, m.cards())
@@ -136,7 +138,6 @@ func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
 	add(true, set.Threading(m.Maker))
 	add(true, m.connectors())
 	add(false, m.tests())
-	add(false, []page.Block{set.Hold(run.HoldFit)})
 	add(false, set.Spares(m.spares(), m.loops()))
 	for _, t := range m.built() {
 		add(false, page.List(t))
@@ -155,11 +156,13 @@ func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
 	return append(set.Traveller(m.Maker, rest), rest...)
 }
 
-// tests is what a meter tests, in the order in which it is tested, and who says that it passed.
+// tests is all that a meter tests, each after the hold that it is met at, and who signs for it.
 func (m maker) tests() []page.Block {
-	out := append([]page.Block{page.Section(set.TestName)}, meter.Ring(m.Maker)...)
-	out = append(append(out, meter.Isolation(m.Maker)...), set.Hold(run.HoldPinned))
-	out = append(append(out, meter.Drop(m.Maker)...), set.Hold(run.HoldLoaded))
+	out := []page.Block{page.Section(set.TestName), set.Hold(run.HoldPinned)}
+	out = append(out, meter.Ring(m.Maker)...)
+	out = append(out, meter.Isolation(m.Maker)...)
+	out = append(out, set.Hold(run.HoldFit), set.Hold(run.HoldLoaded))
+	out = append(out, meter.Drop(m.Maker)...)
 	return append(out, meter.Sign()...)
 }
 

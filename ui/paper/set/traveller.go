@@ -30,7 +30,8 @@ const (
 	ThreadName    = "Threading"
 	CrimpName     = "Crimp set-up"
 	EndsName      = "Connectors"
-	TestName      = "Ring-out"
+	OthersName    = "All other ends"
+	TestName      = "Electrical tests"
 	SparesName    = "Spares and loops"
 )
 
@@ -192,7 +193,7 @@ func flow(m list.Maker) []page.Block {
 // signed is who answers for the sheet.
 func signed() page.Block {
 	g := page.Grid{Cols: []page.Col{{Head: "sheet drawn by, day", Align: list.ByHand}, {Head: "sheet checked by, day",
-		Align: list.ByHand}, {Head: "harness released by, day", Align: list.ByHand}}, Lines: []page.Line{page.Cells("", "", "")}}
+		Align: list.ByHand}, {Head: "sheet released to build by, day", Align: list.ByHand}}, Lines: []page.Line{page.Cells("", "", "")}}
 	g.Lines[0].High = 9
 	b := page.Stack(g.Block())
 	b.Gap = 3
