@@ -334,3 +334,20 @@ func TestWhatIsRare(t *testing.T) {
 		t.Error("small letters are not underlined, or capitals are")
 	}
 }
+
+// The crimps of the kit by hand, as byhand.txt has them: two strands of 19 may be nicked, none broken (AC 43.13-1B
+// table 11-13), and three samples of each have room.
+func TestCrimpsOfTheKit(t *testing.T) {
+	set := page.Lay(connector.Crimps(list.MakerOf(handLoom(t, nil))))
+	body := string(set.Pages[0].HTML)
+	const tool = "M22520/2-01 with M22520/2-10~"
+	want := []string{
+		"size 20 | 22 AWG | 7 | - | by its maker's sheet | - | - | 36 | 2 / 0 |  |  | ",
+		"size 20, M39029/57-357 | 22 AWG | 3 | 5.6–6.1 | " + tool + " | 6~ | M81969/14-10 | 53~ | 2 / 0 |  |  | ",
+		"size 20, M39029/58-363 | 20 AWG | 2 | 5.6–6.1 | " + tool + " | 7~ | M81969/14-10 | 89~ | 2 / 0 |  |  | ",
+		"size 20, M39029/58-363 | 22 AWG | 6 | 5.6–6.1 | " + tool + " | 6~ | M81969/14-10 | 53~ | 2 / 0 |  |  | ",
+	}
+	if got := rowsIn(body); !slices.Equal(got, want) {
+		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
+	}
+}
