@@ -324,8 +324,9 @@ func TestWhatIsRare(t *testing.T) {
 		t.Errorf("two wires in A stand at %v, the drain at %v", in["101+"], in["drain"])
 	}
 	says := text(body)
-	for _, w := range []string{"Contact, stub of wire and plug MS27488-20-2 in: C, D,", "Kept free for later. Contact, stub of wire and plug " +
-		"MS27488-20-2 in: Z.", "A plus: the list has more in that cavity.", "Underlined: a small letter.", "Arrow: where the boot points."} {
+	for _, w := range []string{"Contact, stub of wire and plug MS27488-20-2 in: C, D,",
+		"Kept free for later. Contact, stub of wire and plug MS27488-20-2 in: Z.", "A plus: the list has more in that cavity.",
+		"Underlined: a small letter.", "Arrow: where the boot points."} {
 		if !strings.Contains(says, w) {
 			t.Errorf("it does not say %q:\n%s", w, says)
 		}
