@@ -39,10 +39,6 @@ type Check struct {
 	Sample   int     // of a crimp that is pulled, from 1
 }
 
-// RingSlack is what a reading may be over the copper of a net, in ohm: contacts, and what a hand
-// meter resolves. Common practice, no source.
-const RingSlack = 0.1
-
 // Samples is how many of a crimp are pulled before the first real one. Common practice, no source.
 const Samples = 3
 
@@ -199,7 +195,7 @@ func nets(s *sheet.Sheet) []Check {
 			met[to.End] = true
 			c := Check{Kind: Rings, Name: from + " " + to.End, From: from, To: to.End, Via: to.Via}
 			if to.Ohm.Set {
-				c.Expect, c.Limit = float64(to.Ohm.V), float64(to.Ohm.V)+RingSlack
+				c.Expect, c.Limit = float64(to.Ohm.V), float64(lists.HandOhm(to.Ohm.V))
 			}
 			out = append(out, c)
 		}
