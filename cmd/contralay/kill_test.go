@@ -3,6 +3,8 @@ package main
 import (
 	"fmt"
 	"math/rand/v2"
+	"os"
+	"strconv"
 	"strings"
 	"testing"
 	"time"
@@ -15,14 +17,19 @@ import (
 
 // A run is killed at random instants, with keys on their way: whatever the screen showed as done is
 // done at the next start, and nothing is that nobody pressed a key for. What is done is a beginning of
-// the run without a gap, piece by piece.
+// the run without a gap, piece by piece. Every other time the journal is thrown away as well, as where
+// somebody else goes on from another machine: the log beside the file has it all. CONTRALAY_KILLS sets
+// how many.
 func TestKillsLoseNothing(t *testing.T) {
 	t.Parallel()
 	rounds := 12
 	if testing.Short() {
 		rounds = 3
 	}
-	_, env := state(t)
+	if n, err := strconv.Atoi(os.Getenv("CONTRALAY_KILLS")); err == nil {
+		rounds = n
+	}
+	dir, env := state(t)
 	name := fileOf(t, "loom.toml", nineteen())
 	rng := rand.New(rand.NewPCG(24, 2026))
 	sure := 0 // Enter whose work was on the screen
@@ -40,6 +47,9 @@ func TestKillsLoseNothing(t *testing.T) {
 		}
 		s.press("s")
 		s.see("saved to")
+		if _, err := os.Stat(name + ".run"); err == nil {
+			t.Fatalf("round %d: all is saved, and the log is still there", round)
+		}
 		got := pressed(t, name)
 		if got < sure || got > most {
 			t.Fatalf("round %d: %d pieces are done, %d were on the screen, %d keys were pressed", round, got, sure, most)
@@ -60,6 +70,11 @@ func TestKillsLoseNothing(t *testing.T) {
 		time.Sleep(time.Duration(rng.IntN(40)) * time.Millisecond)
 		_ = s.cmd.Process.Kill()
 		<-s.gone
+		if round%2 == 1 {
+			if err := os.RemoveAll(dir); err != nil {
+				t.Fatal(err)
+			}
+		}
 	}
 	if sure < rounds/4 {
 		t.Errorf("only %d pieces were done: the test shows little", sure)

@@ -21,14 +21,18 @@ import (
 // measuredOf compares what was measured of many harnesses with what was predicted, and
 // accepts what it is told to.
 func measuredOf(names []string, o options, w world) (int, error) {
-	if len(names) == 0 {
+	if len(names) == 0 && o.withdraw == "" {
 		return usage, misuse{"measured needs one FILE or more that holds what was measured (contralay --help)"}
 	}
 	cat, err := entries(o, w)
 	if err != nil {
 		return usage, err
 	}
+	if o.accept != "" && o.withdraw != "" {
+		return usage, misuse{"--accept and --withdraw do not go together: give one after the other"}
+	}
 	var all []learn.Reading
+	var sheets []*sheet.Sheet
 	lost := 0
 	for _, name := range names {
 		d, err := file.Load(name)
@@ -36,6 +40,7 @@ func measuredOf(names []string, o options, w world) (int, error) {
 			return usage, err
 		}
 		s := slowly(w, "working out lay-ups", func() *sheet.Sheet { return calc.Complete(&d.Harness, cat, nil) })
+		sheets = append(sheets, s)
 		all = append(all, runquery.Measured(s, called(name))...)
 		lost += runquery.MeasuredNowhere(s)
 	}
@@ -47,7 +52,7 @@ func measuredOf(names []string, o options, w world) (int, error) {
 	}
 	lessons := learn.Lessons(all, learn.Options{Without: o.without})
 	var b strings.Builder
-	if len(lessons) == 0 {
+	if len(lessons) == 0 && len(names) > 0 {
 		b.WriteString("these files hold no readings: nothing was measured of layers, tubes or wire used\n")
 	}
 	for _, l := range lessons {
@@ -55,12 +60,22 @@ func measuredOf(names []string, o options, w world) (int, error) {
 		if _, in := cat.Correction(l.Group); in {
 			fmt.Fprintln(&b, "  in use: "+paper.InUse(cat, l.Group))
 		}
+		if c, may := paper.Accepted(l, w.now().Format("2006-01-02"), ""); may {
+			b.WriteString(actsSays(acts(sheets, names, cat, c), "accepting it changes"))
+		}
 	}
 	if twice > 0 {
 		fmt.Fprintf(&b, "readings that these files hold more than once, counted once: %d\n", twice)
 	}
 	if lost > 0 {
 		fmt.Fprintf(&b, "readings of a branch or layer that their harness does not have, not counted: %d\n", lost)
+	}
+	if o.withdraw != "" {
+		says, err := withdraw(o, cat, sheets, names, w)
+		if err != nil {
+			return usage, err
+		}
+		b.WriteString(says)
 	}
 	if o.accept != "" {
 		says, err := accept(lessons, names, o, w)

@@ -66,6 +66,9 @@ func TestLearnAndAccept(t *testing.T) {
 		}
 		return get("over_mm"), get("learned_over_mm")
 	}
+	if !strings.Contains(r.out, "accepting it changes:\n    loom.toml T1: OD 5.5 to 5.6 mm") {
+		t.Errorf("nothing says what it would change:\n%s", r.out)
+	}
 	before, none := overOf()
 	if none != 0 {
 		t.Errorf("learned %v before anything is accepted", none)
@@ -92,6 +95,30 @@ func TestLearnAndAccept(t *testing.T) {
 	}
 	if again, _ := overOf(); math.Abs(again-after) > 1e-6 {
 		t.Errorf("corrected twice: %v, once %v", again, after)
+	}
+	// Withdrawn it corrects nothing, and stays as history. What is not corrected cannot be withdrawn.
+	r = callIn(t, env, "", "measured", "--withdraw", "over, 9 layers")
+	if r.code != usage || !strings.Contains(r.err, "In use are over, 3 layers") {
+		t.Errorf("%+v", r)
+	}
+	for _, of := range []string{"over, AS22759/32 22", "over, 3 layers"} { // of two that would do, the other still corrects
+		r = callIn(t, env, "", "measured", plain, "--withdraw", of)
+		if r.code != ok || !strings.Contains(r.out, of+" is no longer corrected") {
+			t.Errorf("%+v", r)
+		}
+	}
+	if !strings.Contains(r.out, "it changes:\n    plain.toml T1: OD 5.6 to 5.5 mm") {
+		t.Errorf("%+v", r)
+	}
+	if now, learned := overOf(); now != before || learned != 0 {
+		t.Errorf("over %v after it was withdrawn, before %v", now, before)
+	}
+	kept = readFile(t, filepath.Join(home, "contralay", "corrections.toml"))
+	if strings.Count(kept, `of       = "over, 3 layers"`) != 3 {
+		t.Errorf("%s", kept)
+	}
+	if r := callIn(t, env, "", "measured", "--withdraw", "over, 3 layers", "--accept", "all"); r.code != usage {
+		t.Errorf("%+v", r)
 	}
 }
 

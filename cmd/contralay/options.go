@@ -41,6 +41,7 @@ type options struct {
 	full      bool      // every finding by itself
 	explain   bool      // how each table of a list may be read
 	accept    string    // the group of readings that is accepted, or "all"
+	withdraw  string    // the group whose correction is taken back
 	keepOdd   bool      // an odd one out is accepted with the rest
 	without   []string  // readings that are left out
 	run       bool      // the bench opens on a run
@@ -102,7 +103,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 	case "colour", "color", "centres", "centre", "layers", "effort", "catalogue", "spares", "pairs", "shielded", "lay-ratio",
 		"bounce", "o",
 		"out", "on", "serial",
-		"accept", "without",
+		"accept", "without", "withdraw",
 		"into", "recipe", "unit", "spec", "sheet", "layer", "by", "paper", "add":
 	default:
 		return misuse{fmt.Sprintf("there is no flag --%s (contralay --help)", name)}
@@ -149,6 +150,8 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		return o.pages(v)
 	case "accept":
 		o.accept = v
+	case "withdraw":
+		o.withdraw = v
 	case "without":
 		o.without = append(o.without, v)
 	case "o", "out":

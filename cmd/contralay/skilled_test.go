@@ -61,6 +61,10 @@ func TestDemonstrationBySkilled(t *testing.T) {
 			press = "550" + enter
 		case strings.Contains(screen, "type the reading"):
 			press = ".1" + enter
+		case strings.Contains(screen, "what it weighs, g"):
+			s.press("251.5" + enter)
+			s.see("it weighs 251.5 g")
+			press = enter
 		case strings.Contains(screen, "sign to continue"):
 			press = "14" + enter
 		case strings.Contains(screen, "T1 layer 1") && !read: // a diameter that nothing explains
@@ -122,6 +126,9 @@ func TestDemonstrationBySkilled(t *testing.T) {
 		if by := step.By.V; by != "7" && !strings.HasPrefix(step.Key, "hold ") || step.At.V == "" || step.Undone.Set {
 			t.Errorf("%+v", step)
 		}
+	}
+	if b.MassG.V != 251.5 {
+		t.Errorf("it weighs %v", b.MassG)
 	}
 	faults := 0
 	for _, test := range b.Tests {

@@ -1,14 +1,10 @@
 package paper
 
 import (
-	"encoding/csv"
 	"math"
-	"strings"
 	"testing"
 
 	listsquery "contralay/calc/query/lists"
-	"contralay/ui/paper/list"
-	"contralay/ui/paper/meter"
 )
 
 // The nets of the loom by hand, and the copper from the first end of each to the others at 20 °C: 53.15 or 32.41
@@ -62,23 +58,5 @@ func TestRingOutByHand(t *testing.T) {
 				t.Errorf("%s is not rung out", end)
 			}
 		}
-	}
-}
-
-// The lists of what a meter tests by hand, from testdata/byhand.txt, literally, on paper and read back.
-func TestMeterListsByHand(t *testing.T) {
-	want := handMade(t, "testdata/byhand.txt")
-	m := makerOf(handLoom(t))
-	for _, l := range []list.Table{m.ringOut(), m.isolation(), meter.DropTable(m.Maker)} {
-		text, err := CSV(l)
-		if err != nil {
-			t.Fatal(err)
-		}
-		back, err := csv.NewReader(strings.NewReader(string(text))).ReadAll()
-		if err != nil {
-			t.Fatal(err)
-		}
-		compareHand(t, l.File+" on paper", want[l.File], append([][]string{l.Head}, l.Rows...))
-		compareHand(t, l.File+" as a file", want[l.File], back)
 	}
 }

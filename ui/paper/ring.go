@@ -10,3 +10,6 @@ func (m maker) ringOut() list.Table { return meter.RingTable(m.Maker) }
 
 // isolation is what is held against what.
 func (m maker) isolation() list.Table { return meter.IsolationTable(m.Maker) }
+
+// drops is what each feed drops under load.
+func (m maker) drops() list.Table { return meter.DropTable(m.Maker) }

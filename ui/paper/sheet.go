@@ -76,7 +76,7 @@ func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 // lists is every list of the set, as they are written beside it.
 func (m maker) lists() []list.Table {
 	return []list.Table{m.branches(), m.ends(), m.units(), m.cutList(), m.flags(), m.pinList(), m.crimps(), m.splices(), m.labels(),
-		m.bill(), m.loads(), m.feeds(), m.ringOut(), m.isolation(), meter.DropTable(m.Maker), m.loops(), m.spares(), m.threadList()}
+		m.bill(), m.loads(), m.feeds(), m.ringOut(), m.isolation(), m.drops(), m.loops(), m.spares(), m.threadList()}
 }
 
 // identify gives a sheet its identity, which is made from all that is printed but itself.
@@ -135,8 +135,7 @@ func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
 	add(true, laycard.Pages(m.Maker))
 	add(false, []page.Block{set.Hold(run.HoldBare)})
 	add(true, set.Threading(m.Maker))
-	add(true, connector.Blocks(m.Maker))
-	add(false, connector.Others(m.Maker))
+	add(true, m.connectors())
 	add(false, m.tests())
 	add(false, set.Spares(m.spares(), m.loops()))
 	for _, t := range m.built() {
@@ -164,4 +163,9 @@ func (m maker) tests() []page.Block {
 	out = append(out, set.Hold(run.HoldFit), set.Hold(run.HoldLoaded))
 	out = append(out, meter.Drop(m.Maker)...)
 	return append(out, meter.Sign()...)
+}
+
+// connectors is what goes into each cavity of each end.
+func (m maker) connectors() []page.Block {
+	return append([]page.Block{page.Section(set.EndsName)}, connector.Blocks(m.Maker)...)
 }

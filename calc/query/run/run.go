@@ -33,6 +33,7 @@ const (
 	ShrinkStep                  // a tube, a boot, a transition
 	GlueStep                    // a mix of adhesive
 	LotStep                     // the label of a reel, before the first wire off it
+	WeighStep                   // the finished harness, on the scale
 	PullStep                    // samples of a crimp, before the first real one
 )
 
@@ -119,12 +120,15 @@ func stops(n int) string {
 	return fmt.Sprint(n, " stops")
 }
 
+// weighKey is the key of the step that weighs the harness.
+const weighKey = "weigh"
+
 // Run is every step of building a harness, in order: cut by batch, make up units, lay
 // branch by branch from the end with the most wires outward, each layer by itself and a centre
 // that is built up before the layer round it, a splice inside a run before the layer it lies
 // in, the others where their branches meet; ring out bare; thread everything on; contacts;
 // ring out with contacts in, while a swapped pin can still be mended; trial fit; shrink;
-// glue; loaded drop.
+// glue; weigh; loaded drop, for which it is on the car.
 func Run(s *sheet.Sheet) []RunStep {
 	var out []RunStep
 	if h, stops := stopsHold(s); stops {
@@ -184,6 +188,9 @@ func Run(s *sheet.Sheet) []RunStep {
 	for n, m := range threading.Mixes(s) {
 		out = append(out, RunStep{Key: fmt.Sprintf("glue %d", n+1), Kind: GlueStep, Of: fmt.Sprint("mix ", n+1), Joints: m.Joints})
 	}
+	if len(s.H.Wires) > 0 {
+		out = append(out, RunStep{Key: weighKey, Kind: WeighStep})
+	}
 	hold(3)
 	return out
 }
@@ -202,13 +209,13 @@ func pulls(s *sheet.Sheet) []RunStep {
 	return out
 }
 
-// For is the run of a build: one that was begun before runs asked for lots and tests is not asked.
+// For is the run of a build: one that was begun before runs asked for lots and tests is not asked, nor
+// is one weighed that was signed on the car before runs asked for its mass.
 func For(s *sheet.Sheet, b *model.Build) []RunStep {
-	all := Run(s)
-	if b.EachTest.V {
-		return all
-	}
-	return slices.DeleteFunc(all, func(r RunStep) bool { return r.Kind == LotStep || r.Kind == PullStep })
+	weighed := b.EachTest.V && (!b.Did(HoldLoaded) || b.Did(weighKey))
+	return slices.DeleteFunc(Run(s), func(r RunStep) bool {
+		return !b.EachTest.V && (r.Kind == LotStep || r.Kind == PullStep) || !weighed && r.Kind == WeighStep
+	})
 }
 
 // inShrinkOrder puts covers before what comes over their ends: then transitions, boots,

@@ -39,10 +39,6 @@ type Check struct {
 	Sample   int     // of a crimp that is pulled, from 1
 }
 
-// RingSlack is what a reading may be over the copper of a net, in ohm: contacts, and what a hand
-// meter resolves. Common practice, no source.
-const RingSlack = 0.1
-
 // Samples is how many of a crimp are pulled before the first real one. Common practice, no source.
 const Samples = 3
 
@@ -102,6 +98,12 @@ func (c Check) reading(t *model.Test) *model.Opt[float64] {
 	return &t.Ohm
 }
 
+// Reading is what a record of its kind read.
+func (c Check) Reading(t model.Test) model.Opt[float64] { return *c.reading(&t) }
+
+// Is reports whether a record is of this test, at whatever step; of samples, of the same crimp.
+func (c Check) Is(t model.Test) bool { return cmp.Or(t.Net.V, t.Feed.V, t.Pull.V) == c.Name }
+
 // Result is what a test comes to.
 type Result int
 
@@ -118,7 +120,7 @@ const (
 func (c Check) Result(b *model.Build, step string) (Result, model.Test) {
 	var all []model.Test
 	for _, t := range b.Tests {
-		if name := cmp.Or(t.Net.V, t.Feed.V, t.Pull.V); name == c.Name && t.Step.V == step {
+		if c.Is(t) && t.Step.V == step {
 			all = append(all, t)
 		}
 	}
@@ -193,7 +195,7 @@ func nets(s *sheet.Sheet) []Check {
 			met[to.End] = true
 			c := Check{Kind: Rings, Name: from + " " + to.End, From: from, To: to.End, Via: to.Via}
 			if to.Ohm.Set {
-				c.Expect, c.Limit = float64(to.Ohm.V), float64(to.Ohm.V)+RingSlack
+				c.Expect, c.Limit = float64(to.Ohm.V), float64(lists.HandOhm(to.Ohm.V))
 			}
 			out = append(out, c)
 		}

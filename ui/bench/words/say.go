@@ -41,6 +41,14 @@ func Plural(n int, one, many string) string {
 	return fmt.Sprintf("%d %s", n, many)
 }
 
+// List is texts in a sentence: "1", "1 and 2", "1, 2 and 3".
+func List(all []string) string {
+	if n := len(all) - 1; n > 0 {
+		return strings.Join(all[:n], ", ") + " and " + all[n]
+	}
+	return strings.Join(all, "")
+}
+
 // Around is the entry by places on from cur, round and round.
 func Around[W ~string](all []W, cur W, by int) (W, bool) {
 	if len(all) == 0 {

@@ -77,10 +77,12 @@ func Commands() []Command {
 			asJSON,
 		}},
 		{Name: "run", Args: "FILE", Does: "build at the board, one instruction a screen", Flags: []Flag{
-			{Name: "--serial", Value: "N", Does: "build this serial (default: the one that is not finished)"},
+			{Name: "--serial", Value: "N", Does: "build this serial (default: the one that is not finished); " +
+				"1,2 cuts for both and ticks both"},
 		}},
 		{Name: "measured", Args: "FILE...", Does: "compare what was measured with what was predicted", Flags: []Flag{
 			{Name: "--accept", Value: "GROUP", Does: `correct this group from now on ("all": every group)`},
+			{Name: "--withdraw", Value: "GROUP", Does: "correct it no longer; without FILE, too"},
 			{Name: "--without", Value: "NAME", Does: "leave a reading out; you may repeat it"},
 			{Name: "--keep-odd", Does: "accept an odd one out with the rest"},
 		}},

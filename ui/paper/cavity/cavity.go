@@ -62,8 +62,19 @@ func Words(text string) (out []Word) {
 	return out
 }
 
-// Names are the names of cavities as words, with commas, numbers that follow each other as a run: "1 to 4, 7".
+// Names are the names of cavities as words, with commas.
 func Names(names []string, last string) (out []Word) {
+	for _, n := range names {
+		out = append(out, Word{Text: n, Cavity: true, After: ","})
+	}
+	if len(out) > 0 {
+		out[len(out)-1].After = last
+	}
+	return out
+}
+
+// Runs are the same, numbers that follow each other as a run: "1 to 4, 7".
+func Runs(names []string, last string) (out []Word) {
 	for k := 0; k < len(names); {
 		end := k
 		for end+1 < len(names) && follows(names[end], names[end+1]) {

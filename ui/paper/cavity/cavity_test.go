@@ -34,9 +34,13 @@ func TestSmallLetters(t *testing.T) {
 
 // Names stand with commas, three numbers in a row and more as a run, and a line is no wider than it may be.
 func TestNames(t *testing.T) {
-	words := append(cavity.Words("Plug in:"), cavity.Names([]string{"1", "2", "4", "5", "6", "7", "a", "A", "b"}, ".")...)
+	words := append(cavity.Words("Plug in:"), cavity.Runs([]string{"1", "2", "4", "5", "6", "7", "a", "A", "b"}, ".")...)
 	if got, n := cavity.Lines(words, page.Small, 200); got != "Plug in: 1, 2, 4 to 7, <u>a</u>, A, <u>b</u>." || n != 1 {
 		t.Errorf("%q in %d lines", got, n)
+	}
+	all := cavity.Names([]string{"4", "5", "6", "a"}, ".")
+	if got, _ := cavity.Lines(all, page.Small, 200); got != "4, 5, 6, <u>a</u>." {
+		t.Errorf("each by itself: %q", got)
 	}
 	got, n := cavity.Lines(words, page.Small, 20)
 	if n < 3 || n != strings.Count(string(got), "<br>")+1 {

@@ -31,28 +31,24 @@ func isLarge(m list.Maker, t int) bool {
 	return known || len(m.S.Terms[t].Cavities) > mostShared
 }
 
-// Blocks are the connectors that have a block of their own: a section, a part for each. One that goes on a
-// page is not cut.
+// Blocks are the connectors that have a block of their own, a part of the section for each, then all other
+// ends. A connector that goes on a page is not cut.
 func Blocks(m list.Maker) []page.Block {
 	var out []page.Block
 	for _, t := range Large(m) {
-		blocks := block(m, t)
-		if len(out) == 0 {
-			blocks[0].Section = "Connectors"
-		}
-		out = append(out, blocks...)
+		out = append(out, block(m, t)...)
 	}
-	return out
+	return append(out, others(m)...)
 }
 
 // block is one connector: its head, how its contacts are crimped, its face, and the list of its cavities.
 func block(m list.Maker, t int) []page.Block {
 	e, pins := &m.H.Terminations[t], Pins(m, t)
-	head := page.Section(strings.TrimSpace(e.ID + "  " + e.Name.V))
-	head.Section, head.Part = "", e.ID
+	head := page.SubHeading(strings.TrimSpace(e.ID + "  " + e.Name.V))
+	head.Part = e.ID
 	top := []page.Block{head}
 	if rows := crimpsOf(m, t); len(rows) > 0 {
-		top = append(top, kept(crimpGrid(m, rows, false)))
+		top = append(top, kept(crimpGrid(m, rows)))
 	}
 	grid := []page.Block{pinGrid(m, pins)}
 	words := func(wide unit.Millimetre) []page.Block {
@@ -225,9 +221,9 @@ func empties(before string, pins []Pin, wide unit.Millimetre) []page.Block {
 // Tick says what the boxes of a connector are for.
 const Tick = "Tick bare when it rang before its contact went on; tick in when the contact is in, was pulled at and rang again."
 
-// Others are all ends without a block of their own, in one table: a title for each, a row for each thing in
+// others are all ends without a block of their own, in one table: a title for each, a row for each thing in
 // each cavity.
-func Others(m list.Maker) []page.Block {
+func others(m list.Maker) []page.Block {
 	var terms []int
 	for t := range m.H.Terminations {
 		if !isLarge(m, t) && len(m.S.Terms[t].Cavities) > 0 {
@@ -237,11 +233,12 @@ func Others(m list.Maker) []page.Block {
 	if len(terms) == 0 {
 		return nil
 	}
-	heading := page.Section("All other ends")
+	heading := page.SubHeading("All other ends")
+	heading.Part = "others"
 	out := []page.Block{heading}
 	rows := crimpsOf(m, terms...)
 	if len(rows) > 0 {
-		out = append(out, kept(crimpGrid(m, rows, false)))
+		out = append(out, kept(crimpGrid(m, rows)))
 	}
 	note := Tick
 	for _, r := range rows {

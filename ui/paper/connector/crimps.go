@@ -81,22 +81,31 @@ func crimpsOf(m list.Maker, terms ...int) []lists.CrimpRow {
 	return out
 }
 
-// Crimps is every crimp of the harness as a block for the page of the kit, with room for the samples.
+// Crimps is every crimp of the harness as blocks for the page of the kit, with room for the samples; none where
+// nothing is crimped.
 func Crimps(m list.Maker) []page.Block {
 	rows := lists.CrimpList(m.S)
 	if len(rows) == 0 {
 		return nil
 	}
 	note := page.Text("Crimp and pull three samples of each before the first real one, and again when the tool, its setting or the reel "+
-		"changes. Pull slowly and in line. Each sample must hold the newtons shown. Damage: strands nicked / broken that are allowed.",
-		page.Small)
-	note.KeepNext = true
-	return []page.Block{note, crimpGrid(m, rows, true)}
+		"changes. Pull slowly and in line. Each sample must hold the newtons shown. Damage: strands nicked / broken that are allowed. "+
+		"~ : from memory, the plate of the positioner rules.", page.Small)
+	columns := append(crimpGridColumns(m), list.Text("damage", crimpDamage), list.Blank[lists.CrimpRow]("1"),
+		list.Blank[lists.CrimpRow]("2"), list.Blank[lists.CrimpRow]("3"))
+	g := page.TableOf(list.Of(list.Table{}, columns, rows))
+	g.Loose = true
+	return []page.Block{kept(note), g.Block()}
 }
 
 // crimpGrid is how contacts are crimped, a row for each contact and wire.
-func crimpGrid(m list.Maker, rows []lists.CrimpRow, samples bool) page.Block {
-	columns := []list.Column[lists.CrimpRow]{
+func crimpGrid(m list.Maker, rows []lists.CrimpRow) page.Block {
+	return page.TableOf(list.Of(list.Table{}, crimpGridColumns(m), rows)).Block()
+}
+
+// crimpGridColumns is what both say of a crimp.
+func crimpGridColumns(m list.Maker) []list.Column[lists.CrimpRow] {
+	return []list.Column[lists.CrimpRow]{
 		list.Text("contact", crimpedContact),
 		list.Text("wire", crimpedWire),
 		list.Figure("count", func(c lists.CrimpRow) string { return fmt.Sprint(c.Count) }),
@@ -106,12 +115,6 @@ func crimpGrid(m list.Maker, rows []lists.CrimpRow, samples bool) page.Block {
 		list.Text("in and out by", func(c lists.CrimpRow) string { return list.Dash(insertionTool(c)) }),
 		list.Figure("pull, N", func(c lists.CrimpRow) string { return list.Dash(pull(c)) + list.Mem(c.PullBy.Standing) }),
 	}
-	if samples {
-		columns = append(columns, list.Text("damage", crimpDamage), list.Blank[lists.CrimpRow]("1"), list.Blank[lists.CrimpRow]("2"), list.Blank[lists.CrimpRow]("3"))
-	}
-	g := page.TableOf(list.Of(list.Table{}, columns, rows))
-	g.Loose = samples
-	return g.Block()
 }
 
 func crimpedContact(c lists.CrimpRow) string {

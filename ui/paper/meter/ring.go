@@ -199,10 +199,10 @@ func ringNote(m list.Maker, all []ring, same catalogue.Standing, limit unit.Ohm)
 	if limit > 0 {
 		hand = "under " + coarse(limit) + " ohm"
 	}
-	note := fmt.Sprintf("%s, %s. Keep one probe at \"from\". Ring out twice: bare, before anything covers the wires, and with contacts in, "+
-		"before anything is shrunk. Take every device off first. What is not listed must not ring. Hand meter, its leads not taken off: "+
-		"%s (common practice, no source). Four-wire meter: at most the ohm of the row, copper at 20 C; %s more with contacts in (common "+
-		"practice, no source).", count(all[len(all)-1].net, "net"), count(len(all), "test"), hand, unit.Fixed(lists.ContactOhm, 2))
+	note := fmt.Sprintf("%s, %s. Keep one probe at \"from\". Ring out twice: bare, before anything covers the wires, and with contacts "+
+		"in, before anything is shrunk. Take every device off first. What is not listed must not ring. Hand meter, its leads not taken "+
+		"off: %s (common practice, no source). Four-wire meter: at most the ohm of the row, copper at 20 C; %s more with contacts in "+
+		"(common practice, no source).", count(all[len(all)-1].net, "net"), count(len(all), "test"), hand, unit.Fixed(lists.ContactOhm, 2))
 	for _, r := range all {
 		if !r.open() && !r.to.Ohm.Set {
 			note += " A dash: no figure is known, it must ring."
@@ -236,8 +236,8 @@ func listedNote(m list.Maker) string {
 	}
 	from := list.Dash(m.H.Head.ListedFrom.V)
 	if n := len(ends.Disagreements(m.S)); n > 0 {
-		return fmt.Sprintf(" Held against an independent list, %s: %d DISAGREE, see the first page. Do not build before that is settled.", from,
-			n)
+		return fmt.Sprintf(" Held against an independent list, %s: %d DISAGREE, see the first page. Do not build before that is settled.",
+			from, n)
 	}
 	note := " Held against an independent list, " + from + ": it joins the same in " + heldText(compare.Held(*m.H)) + "."
 	if silent := unlisted(m); len(silent) > 0 {

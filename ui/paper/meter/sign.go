@@ -32,14 +32,7 @@ func Sign() []page.Block {
 	who := hand("", "name", "signature", "day")
 	who.Wide = page.Wide - gutter - with.Wide
 	return []page.Block{page.SubHeading("Instruments and names: three different people sign"), page.Beside(gutter,
-		page.Column{Wide: with.Wide, Blocks: []page.Block{rows(with, "hand meter", "four-wire meter", "insulation tester", "pull tester")}},
+		page.Column{Wide: with.Wide, Blocks: []page.Block{
+			rows(with, "hand meter", "four-wire meter", "insulation tester", "pull tester")}},
 		page.Column{Wide: who.Wide, Blocks: []page.Block{rows(who, "built", "checked", "released")}})}
-}
-
-// Blocks is all that a meter tests, in the order in which it is tested, and the signatures.
-func Blocks(m list.Maker) []page.Block {
-	out := append([]page.Block{page.Section("Electrical tests")}, Ring(m)...)
-	out = append(out, Isolation(m)...)
-	out = append(out, Drop(m)...)
-	return append(out, Sign()...)
 }

@@ -21,7 +21,7 @@ const StepsKind desk.Kind = "steps"
 // kindWords are what the steps of a kind are called on the list.
 var kindWords = map[run.StepKind]string{run.CutStep: "cut", run.MakeStep: "make up", run.LayStep: "lay", run.BuildUpStep: "lay",
 	run.JoinStep: "splice", run.ThreadStep: "thread", run.HoldStep: "holds", run.PinStep: "contacts", run.WindStep: "wind",
-	run.ShrinkStep: "shrink", run.GlueStep: "adhesive", run.LotStep: "lots", run.PullStep: "samples"}
+	run.ShrinkStep: "shrink", run.GlueStep: "adhesive", run.WeighStep: "weigh", run.LotStep: "lots", run.PullStep: "samples"}
 
 // The filters that are no kind of step.
 const (
@@ -95,7 +95,7 @@ func StepsPage(m *desk.Model, _ int, _ string) desk.Page {
 			Detail: "Enter goes there", Field: numberField(m), Enter: func(m *desk.Model) { jump(m, k) }}
 		if in {
 			row.Detail = "Enter goes there. Press . to take it back, with a reason"
-			row.Drop = func(m *desk.Model) { askReason(m, takeBack(s)) }
+			row.Drop = func(m *desk.Model) { askReason(m, s, takeBack(s)) }
 		}
 		if k == r.at {
 			p.Start = len(p.Rows)

@@ -26,7 +26,7 @@ func lotField(of, label string, then func(m *desk.Model)) *desk.Field {
 		if text == "" {
 			return fmt.Errorf("type the number on the label; if it has none, take the row that says so")
 		}
-		m.Change(edited(m, func(b *model.Build) { putLot(m, b, of, text) }), "lot "+text)
+		m.Change(withAll(m, inHandStep(m), func(b *model.Build) { putLot(m, b, of, text) }), "lot "+text)
 		m.Unput()
 		if then != nil && !m.Trouble {
 			then(m)

@@ -139,7 +139,7 @@ func tick(m *desk.Model, f func(b *model.Build)) {
 		return
 	}
 	says := "done: " + say.Step(m, s)
-	m.Change(edited(m, func(b *model.Build) {
+	m.Change(withAll(m, s, func(b *model.Build) {
 		if f != nil {
 			f(b)
 		}
@@ -176,7 +176,7 @@ func tickPiece(m *desk.Model) {
 		return
 	}
 	says := say.Piece(m, s, p)
-	m.Change(edited(m, func(b *model.Build) { s.Begin(b, all, []run.Piece{p}, facts(m), now(m), r.who) }), says)
+	m.Change(withAll(m, s, func(b *model.Build) { s.Begin(b, all, []run.Piece{p}, facts(m), now(m), r.who) }), says)
 	if m.Trouble {
 		return
 	}
@@ -210,7 +210,7 @@ func tickGroup(m *desk.Model, by int) {
 		return
 	}
 	says := "ticked: " + say.Group(m, s, p, len(group))
-	m.Change(edited(m, func(b *model.Build) {
+	m.Change(withAll(m, s, func(b *model.Build) {
 		for _, item := range group {
 			of := steps[item.Step]
 			if c := item.Piece.Check; c.Kind != run.NoCheck {

@@ -9,6 +9,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/model"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
 )
 
 // The bench run: a harness is built step by step, one instruction a screen, in letters that
@@ -17,7 +18,8 @@ import (
 
 // running is where a run stands.
 type running struct {
-	serial string
+	serial string                      // that is in hand
+	with   []string                    // that are cut together with it, and itself; nil where it is alone
 	at     int                         // the step in hand; as many as there are where all are done
 	piece  int                         // of that step; as many as it has where all are done
 	page   int                         // which page of a step that is too long for the screen
@@ -32,6 +34,8 @@ type running struct {
 	since  desk.Kept[built.Comparison] // what differs from what is built
 
 	instrument map[run.CheckKind]string // what each kind of test is read on; "" is not said
+
+	merged desk.Kept[*model.Build] // what is built, of serials that are cut together
 
 	refused map[string]string // readings that cannot be, by serial and what was measured; a good one takes it out
 }
@@ -73,8 +77,8 @@ func edited(m *desk.Model, f func(b *model.Build)) *model.Harness {
 	return m.H.EditBuild(state(m).serial, f)
 }
 
-// build is what is built, as far as it is.
-func build(m *desk.Model) *model.Build {
+// own is what is built of the serial in hand, as far as it is.
+func own(m *desk.Model) *model.Build {
 	if k := m.H.BuildOf(state(m).serial); k >= 0 {
 		return &m.H.Builds[k]
 	}
@@ -124,12 +128,23 @@ func startRun(m *desk.Model, serial string) {
 		m.Refuse("there is nothing to build yet")
 		return
 	}
-	*state(m) = running{serial: serial, refused: state(m).refused, who: state(m).who, instrument: state(m).instrument}
+	serials, err := serialsOf(serial)
+	if err != nil {
+		m.Refuse(err.Error())
+		return
+	}
+	take(m, serials[0])
+	if state(m).with = nil; len(serials) > 1 {
+		state(m).with = serials
+	}
 	s := calc.Complete(m.H, m.Cfg.Cat, m.Sheet)
-	if h := run.Written(s); m.H.BuildOf(serial) >= 0 && h != m.H {
-		m.Change(h, "what was proposed is written down and stays")
-	} else if m.H.BuildOf(serial) < 0 {
-		h := h.EditBuild(serial, func(b *model.Build) {
+	h, begun := run.Written(s), []string{}
+	for _, serial := range serials {
+		if m.H.BuildOf(serial) >= 0 {
+			continue
+		}
+		begun = append(begun, serial)
+		h = h.EditBuild(serial, func(b *model.Build) {
 			if m.Cfg.Now != nil {
 				b.Begun = model.Some(m.Cfg.Now().Format("2006-01-02"))
 			}
@@ -138,9 +153,14 @@ func startRun(m *desk.Model, serial string) {
 			}
 			b.GoesBy, b.EachTest = built.GoesBy(s), model.Some(true)
 		})
-		was := m.H
-		m.Change(h, "serial "+serial+" started. What was proposed is written down and stays")
-		if m.H == was {
+	}
+	if h != m.H {
+		says := "What was proposed is written down and stays"
+		if len(begun) > 0 {
+			says = words.Either(len(begun) > 1, "serials ", "serial ") + words.List(begun) + " started. " + says
+		}
+		m.Change(h, says)
+		if m.Trouble {
 			return // refused, and said
 		}
 	}

@@ -71,7 +71,7 @@ func Strip(m *desk.Model) (string, bool) {
 // word says that it is not.
 func Head(m *desk.Model, h *kit.Head) {
 	r, n := state(m), len(runSteps(m))
-	h.Branch, h.Ends, h.Length = fmt.Sprintf("serial %s  step %d of %d", r.serial, min(r.at+1, n), n), "", ""
+	h.Branch, h.Ends, h.Length = fmt.Sprintf("%s  step %d of %d", headSerial(m), min(r.at+1, n), n), "", ""
 	if m.Dirty() {
 		h.State, h.Change = "kept", false
 		if m.Journal.Trouble != "" {
@@ -117,9 +117,11 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 
 // inHand is what the card of a step is made from.
 func inHand(m *desk.Model, s run.RunStep) cards.Hand {
-	return cards.Hand{Model: m, Build: build(m), Pieces: piecesOf(m, s), Explained: func(s run.RunStep) (run.Explained, bool) {
-		return explained(m, s, build(m).ReadingOf(s.Of, s.Layer))
-	}}
+	p, _ := pieceOf(m, s, state(m).piece)
+	return cards.Hand{Model: m, Build: build(m), Serials: lacking(m, s, p), Pieces: piecesOf(m, s),
+		Explained: func(s run.RunStep) (run.Explained, bool) {
+			return explained(m, s, build(m).ReadingOf(s.Of, s.Layer))
+		}}
 }
 
 // doneBy names who has done a step, where that is somebody else than who works here.
@@ -165,6 +167,6 @@ func runOver(m *desk.Model, w int) desk.Page {
 		words.Plural(n, "open point:", "open points:")))
 	p.Rows = []desk.Row{{Key: "save", Text: "save it", Detail: "Enter saves. The sheet then shows what was built",
 		Enter: func(m *desk.Model) { m.Save() }}}
-	p.Rows = append(append(p.Rows, open...), noteRow(m, b), leaveRow(m))
+	p.Rows = append(append(p.Rows, otherRows(m)...), append(open, noteRow(m, b), leaveRow(m))...)
 	return p
 }

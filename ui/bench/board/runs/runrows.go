@@ -7,6 +7,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/unit"
 	"contralay/ui/bench/board/runs/say"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
@@ -48,6 +49,8 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build, pages int) []desk.Row
 		first = holdRow(m, s, b)
 	case s.Kind == run.LayStep, s.Kind == run.BuildUpStep:
 		first = readRow(m, s, b)
+	case s.Kind == run.WeighStep:
+		first = weighRow(b)
 	case s.Kind == run.ShrinkStep && s.Put.What == sheet.PartSheath:
 		first = shrunkRow(m, s, b)
 	default:
@@ -80,6 +83,7 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build, pages int) []desk.Row
 	out = append(out, apartRows(m, s, b)...)
 	out = append(out, noteRow(m, b))
 	out = append(out, notDoneRows(m, s, b)...)
+	out = append(out, otherRows(m)...)
 	return append(out, whoRow(m), leaveRow(m))
 }
 
@@ -132,7 +136,7 @@ func notDoneRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 		return nil // a test that was made is made again, and the last one counts
 	}
 	if is && s.Has(b, p) && (s.Kind == run.CutStep || !s.In(b)) {
-		return []desk.Row{notDoneRow("take it back: "+say.Piece(m, s, p), func(b *model.Build, reason string) {
+		return []desk.Row{notDoneRow(s, "take it back: "+say.Piece(m, s, p), func(b *model.Build, reason string) {
 			if s.Kind == run.CutStep {
 				b.Undo(p.Key, reason)
 				return
@@ -143,7 +147,7 @@ func notDoneRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 	if !s.In(b) {
 		return nil
 	}
-	return []desk.Row{notDoneRow("not done after all", takeBack(s))}
+	return []desk.Row{notDoneRow(s, "not done after all", takeBack(s))}
 }
 
 // takeBack takes a whole step back, and the concession that it was signed with.
@@ -157,18 +161,18 @@ func takeBack(s run.RunStep) func(b *model.Build, reason string) {
 }
 
 // notDoneRow asks why it is taken back: that stays on record beside the tick.
-func notDoneRow(text string, take func(b *model.Build, reason string)) desk.Row {
+func notDoneRow(s run.RunStep, text string, take func(b *model.Build, reason string)) desk.Row {
 	return desk.Row{Key: "not done", Text: text, Detail: "Enter asks why, then takes the tick off. What was done stays on record",
-		Enter: func(m *desk.Model) { askReason(m, take) }}
+		Enter: func(m *desk.Model) { askReason(m, s, take) }}
 }
 
 // reasons are what work is taken back for; any other is typed. Common practice, no source.
 var reasons = []string{"ticked by mistake", "wrong wire", "wrong length", "wrong place", "damaged", "done again"}
 
 // askReason lists reasons and takes work back with the one that is chosen.
-func askReason(m *desk.Model, take func(b *model.Build, reason string)) {
+func askReason(m *desk.Model, of run.RunStep, take func(b *model.Build, reason string)) {
 	undo := func(m *desk.Model, reason string) {
-		m.Change(edited(m, func(b *model.Build) { take(b, reason) }), "taken back: "+reason)
+		m.Change(withAll(m, of, func(b *model.Build) { take(b, reason) }), "taken back: "+reason)
 		m.Unput() // the next Enter does it, and takes nothing else off
 	}
 	var all []desk.Choice
@@ -242,6 +246,27 @@ func shrunkRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 				}), "OD over sheath "+m.Sys.Fine(v))
 				return nil
 			}}}
+}
+
+// weighRow takes the mass of the finished harness.
+func weighRow(b *model.Build) desk.Row {
+	text := "done, next; or digits: what it weighs, g"
+	if b.MassG.Set {
+		text = "done, next; it weighs " + unit.Fixed(b.MassG.V, 1) + " g"
+	}
+	return desk.Row{Key: "done", Does: "done", Text: text, Detail: "Digits, then Enter: its mass in g. You can leave it out",
+		Enter: func(m *desk.Model) { tick(m, nil) },
+		Field: &desk.Field{Label: "mass", Unit: "g", Number: true, Set: func(m *desk.Model, text string) error {
+			v, err := unit.ParseNumber(text)
+			if err != nil {
+				return err
+			}
+			if v <= 0 || v > 1e6 {
+				return fmt.Errorf("%s g cannot be. Weigh it again and type it again", text)
+			}
+			m.Change(edited(m, func(b *model.Build) { b.MassG = model.Some(unit.Gram(v)) }), "it weighs "+unit.Fixed(v, 1)+" g")
+			return nil
+		}}}
 }
 
 // usedRow is what has gone off a reel, waste and all.

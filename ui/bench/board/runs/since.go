@@ -25,7 +25,7 @@ const (
 // since is what differs between what is built and the sheet.
 func since(m *desk.Model) built.Comparison {
 	r := state(m)
-	return r.since.Get(m.Sheet, 0, r.serial, func() built.Comparison { return built.Since(m.Sheet, build(m)) })
+	return r.since.Get(m.Sheet, 0, r.serial, func() built.Comparison { return built.Since(m.Sheet, own(m)) })
 }
 
 // SincePage lists what differs, each with what to do about it.

@@ -129,7 +129,7 @@ func TestListOfSteps(t *testing.T) {
 	if text := rows(); !strings.Contains(text, "done  cut") || strings.Contains(text, "hold: ring out bare") {
 		t.Errorf("ticked:\n%s", text)
 	}
-	benchtest.Press(m, "-", "-", "-") // the last kind
+	benchtest.Press(m, "-", "-", "-", "-") // the last kind but one
 	if text := rows(); strings.Contains(text, "  cut ") || !strings.Contains(text, "shrink") {
 		t.Errorf("one kind:\n%s", text)
 	}

@@ -14,6 +14,7 @@ import (
 	"contralay/ui/bench/board/runs/card"
 	"contralay/ui/bench/board/runs/say"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/words"
 	"contralay/ui/paper"
 )
 
@@ -120,13 +121,27 @@ func cutCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
 	w := &m.H.Wires[m.Sheet.Index.Wire[p.ID]]
 	n := len(s.Cut.Wires)
 	long := m.Sys.AtLeast(s.Cut.CutMM) + " " + m.Sys.Name()
-	c := card.Card{Title: fmt.Sprintf("cut %s, %d of %d of %s", w.ID, k+1, n, long), Number: w.ID, Colour: w.Colour.V, Second: long,
+	times := ""
+	if len(m.Serials) > 1 {
+		times = fmt.Sprint(len(m.Serials), " x ")
+	}
+	c := card.Card{Title: fmt.Sprintf("cut %s%s, %d of %d of %s", times, w.ID, k+1, n, long), Number: w.ID, Colour: w.Colour.V,
+		Second: long,
 		Lines: []string{
 			"off the spool " + strings.Join(nonEmpty(w.Spec, paper.Size(w), model.ColourWords(w.Colour.V)), ", "),
 			"flag 1: " + flag(m, w, true) + "   flag 2: " + flag(m, w, false)},
 		Bar:   marksOf(m, s, k, ""),
-		Low:   []string{"cut " + long, paper.Size(w) + fmt.Sprintf("  %d of %d", k+1, n)},
+		Low:   []string{"cut " + times + long, paper.Size(w) + fmt.Sprintf("  %d of %d", k+1, n)},
 		Under: flag(m, w, true) + " | " + flag(m, w, false)}
+	switch len(m.Serials) {
+	case 0:
+	case 1:
+		c.Lines = append([]string{"1 piece, for serial " + m.Serials[0] + " alone"}, c.Lines...)
+		c.Under = "for serial " + m.Serials[0] + " alone. " + c.Under
+	default:
+		c.Lines = append([]string{fmt.Sprintf("%d pieces: one each for serials %s", len(m.Serials), words.List(m.Serials))}, c.Lines...)
+		c.Under = "serials " + words.List(m.Serials) + ". " + c.Under
+	}
 	if says := w.Signal.V; says != "" {
 		c.More = append(c.More, says)
 	}
@@ -146,10 +161,7 @@ func layCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
 		Lines: nonEmpty(goesSays(m, i, p), neighbours(m, s, k)),
 		Bar:   marksOf(m, s, k, tracerOf(s, l)),
 		Low:   []string{fmt.Sprintf("%d of %d  %s", k+1, n, say.Layer(s)), layWords(m, l)},
-		Under: goesSays(m, i, p)}
-	if all := m.Pieces; k > 0 && k+1 < n {
-		c.Under += fmt.Sprintf(", %s < > %s", all[k-1].ID, all[k+1].ID)
-	}
+		Under: between(m, k, tracerOf(s, l) == p.ID && p.ID != "") + ", " + goesSays(m, i, p)}
 	if w, is := m.Sheet.Index.Wire[p.ID]; is {
 		c.Colour = m.H.Wires[w].Colour.V
 	}
@@ -166,6 +178,26 @@ func layCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
 	over, _ := SheetOver(m.Model, s)
 	c.More = append(c.More, fmt.Sprintf("%s. OD %s %s when it is laid", start, m.Sys.Diameter(over), m.Sys.Name()))
 	return c
+}
+
+// between is where piece k lies among the others, for the one line that a low screen has.
+func between(m Hand, k int, tracer bool) string {
+	out := ""
+	switch {
+	case tracer:
+		out = "tracer: start at the key"
+	case k == 0:
+		out = "first"
+	default:
+		out = m.Pieces[k-1].ID + " <"
+	}
+	switch {
+	case k+1 == len(m.Pieces):
+		return out + words.Either(k == 0, "", " last")
+	case k == 0:
+		return out + ", then " + m.Pieces[k+1].ID
+	}
+	return out + " > " + m.Pieces[k+1].ID
 }
 
 // tracerOf is the wire that lies first in a layer round a centre; "" where there is none.

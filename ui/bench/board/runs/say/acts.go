@@ -40,6 +40,13 @@ func Of(m *desk.Model, s run.RunStep) Act {
 		}
 		i.Lines = append(i.Lines, "Work in fresh air, away from fuel. Recover it fully all round. Let it cool before you bend it.")
 		return i
+	case run.WeighStep:
+		says := "The mass of its wires is not known"
+		if g := m.Sheet.Totals.Gram; g.Set {
+			says = "The sheet has " + words.Grams(g.V, true) + " without its covers"
+		}
+		return Act{Large: []string{"weigh it"}, Lines: []string{
+			"Put the finished harness on the scale, without what only holds it. " + says + "."}}
 	case run.GlueStep:
 		life := "see its sheet for its working life"
 		if n := m.Sheet.Limits.PotLifeMin; n > 0 {

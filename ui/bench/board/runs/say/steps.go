@@ -34,6 +34,8 @@ func Step(m *desk.Model, s run.RunStep) string {
 		return "contacts of " + s.Of
 	case run.GlueStep:
 		return "adhesive, " + s.Of
+	case run.WeighStep:
+		return "weigh it"
 	case run.LotStep:
 		return "lot of " + Reel(s.Of)
 	case run.PullStep:

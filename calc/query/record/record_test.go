@@ -1,0 +1,127 @@
+package record_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"contralay/calc"
+	"contralay/calc/calctest"
+	"contralay/calc/query/record"
+	"contralay/calc/query/run"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/catalogue"
+	"contralay/model/unit"
+)
+
+// shop is the example with a shop's people and instruments, and one serial begun.
+func shop(t *testing.T, f func(b *model.Build)) *sheet.Sheet {
+	t.Helper()
+	s := calctest.Laid(t, "example")
+	cat := catalogue.Merge(s.Base, &catalogue.Catalogue{
+		People: []catalogue.Person{{ID: "7", Name: "A. Builder"}, {ID: "14", Name: "B. Inspector", MayInspect: true}},
+		Instruments: []catalogue.Instrument{{ID: "M1", What: "ohmmeter", Serial: "88", Due: "2026-05-11"},
+			{ID: "M2", What: "insulation tester", Serial: "89", Due: "2026-05-10"}}})
+	h := run.Written(s).EditBuild("003", func(b *model.Build) {
+		b.EachTest, b.Revision, b.Begun = model.Some(true), s.H.Head.Revision, model.Some("2026-05-11")
+	})
+	return calc.Build(h.EditBuild("003", f), cat, nil)
+}
+
+func at(step, clock, by string) model.Ticked {
+	return model.Ticked{Key: step, At: model.Some("2026-05-11 " + clock), By: model.Some(by)}
+}
+
+// A record by hand: two people, a reading in limits and one out, instruments of which one is overdue, a
+// signature by who has built, a deviation, lots, the mass.
+func TestRecord(t *testing.T) {
+	s := shop(t, func(b *model.Build) {
+		b.Steps = []model.Ticked{at("cut 101", "08:00", "7"), at("cut 102", "08:03", "7"), at("cut 120", "08:05", "8"),
+			at("hold bare", "09:00", "14"),
+			{Key: "cut 103", By: model.Some("8"), Undone: model.Some("damaged")}}
+		net := run.Tests(calctest.Laid(t, "example"), run.RunStep{Key: run.HoldBare, Kind: run.HoldStep})[0]
+		bad, good := net.Record(run.HoldBare, model.Some(99.5), ""), net.Record(run.HoldBare, model.Some(0.05), "")
+		good.Instrument, good.At, good.By = model.Some("M1"), model.Some("2026-05-11 08:30"), model.Some("7")
+		late := run.Tests(calctest.Laid(t, "example"), run.RunStep{Key: run.HoldBare, Kind: run.HoldStep})[1].Record(run.HoldBare,
+			model.Opt[float64]{}, "")
+		late.Instrument, late.At = model.Some("M2"), model.Some("2026-05-11 08:31")
+		b.Tests = []model.Test{bad, good, late}
+		b.Signed = []model.Signature{{Step: run.HoldBare, By: "14", At: model.Some("2026-05-11 09:00")}, {Step: run.HoldFit, By: "7"}}
+		b.Apart = []model.Deviation{{At: "101", Says: "green", By: model.Some("14")}, {At: "102", Says: "short"}}
+		b.Lots = []model.Lot{{Of: "AS22759/32 22", Lot: "R-7"}}
+		b.Readings = []model.Reading{{Branch: "T1", Layer: 1, OverMM: []unit.Millimetre{9, 9.2}}}
+		b.MassG = model.Some[unit.Gram](243.5)
+	})
+	r, ok := record.Of(s, "003")
+	if _, other := record.Of(s, "004"); !ok || other {
+		t.Fatal("which serials there are")
+	}
+	if r.Serial != "003" || r.Revision != s.H.Head.Revision.V || r.MassG.V != 243.5 || len(r.Lots) != 1 ||
+		r.Begun != "2026-05-11" || r.Ended != "" {
+		t.Errorf("%+v", r)
+	}
+	one := r.Tests[slices.IndexFunc(r.Tests, func(x record.Tested) bool { return x.Hold == "ring out bare" })]
+	if one.Result != run.Passed || one.Read.V != 0.05 || one.Times != 2 || one.Name != "A. Builder" ||
+		one.On.Serial != "88" || one.On.Overdue {
+		t.Errorf("%+v", one) // the calibration ends on the day of the test
+	}
+	late := r.Tests[slices.IndexFunc(r.Tests, func(x record.Tested) bool { return x.On.ID == "M2" })]
+	if !late.On.Overdue || !late.On.Known {
+		t.Errorf("%+v", late.On)
+	}
+	if len(r.Built) != 2 || r.Built[0] != (record.Worker{ID: "7", Name: "A. Builder", Steps: 2}) || r.Built[1].Steps != 1 {
+		t.Errorf("%+v", r.Built)
+	}
+	if len(r.Inspected) != 2 || r.Inspected[0].Name != "B. Inspector" || r.Inspected[0].Alone || !r.Inspected[1].Alone ||
+		r.Inspected[1].Hold != "trial fit" {
+		t.Errorf("%+v", r.Inspected)
+	}
+	layer := r.Layers[slices.IndexFunc(r.Layers, func(l record.Layer) bool { return l.Branch == "T1" && l.Layer == 1 })]
+	calctest.Near(t, "mean of 9 and 9.2", float64(layer.MeanMM), 9.1, 1e-9)
+	if layer.Within() || layer.Decided || layer.Told != run.TooThick {
+		t.Errorf("%+v", layer) // the sheet has 5.4
+	}
+	text := strings.Join(r.Open, "\n")
+	for _, want := range []string{"steps that are not done", "T1 layer 1 is out of tolerance",
+		"nobody has decided on what differs at 102: short",
+		"was read on M2, whose calibration ended on 2026-05-10", "was not tested"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("nothing says %q:\n%s", want, text)
+		}
+	}
+	if strings.Contains(text, "at 101") {
+		t.Errorf("what is decided on is open:\n%s", text)
+	}
+}
+
+// Minutes by hand: each since the same person's step before; a pause is none; over midnight, a month and
+// the leap day of 2028.
+func TestMinutes(t *testing.T) {
+	s := shop(t, func(b *model.Build) {
+		b.Steps = []model.Ticked{at("cut 101", "08:00", "7"), at("cut 102", "08:03", "7"), at("cut 120", "08:05", "8"),
+			at("cut 121", "08:06", "8"), at("lay T1 1", "08:23", "7"), at("lay T1 0", "12:00", "7"), at("no such", "12:01", "7")}
+	})
+	got, breaks := record.Minutes(s, &s.H.Builds[s.H.BuildOf("003")])
+	var want = []record.Spent{{Kind: run.CutStep, Key: "cut 102", By: "7", Pieces: 1, Minutes: 3},
+		{Kind: run.CutStep, Key: "cut 121", By: "8", Pieces: 1, Minutes: 1},
+		{Kind: run.LayStep, Key: "lay T1 1", By: "7", Pieces: len(s.Branches[0].Layers[1].Members), Minutes: 20}}
+	if !slices.Equal(got, want) || breaks != 1 {
+		t.Errorf("%+v, %d pauses", got, breaks)
+	}
+	for _, c := range []struct {
+		from, to string
+		want     int // -1: none
+	}{{"2026-12-31 23:50", "2027-01-01 00:05", 15}, {"2028-02-28 23:59", "2028-02-29 00:01", 2},
+		{"2028-02-29 23:59", "2028-03-01 00:01", 2}, {"2027-02-28 23:59", "2027-03-01 00:01", 2},
+		{"yesterday", "2027-03-01 00:01", -1}, {"2027-03-01 00:01", "2027-13-01 00:01", -1},
+		{"2027-03-01 00:01", "2027-03-01 24:01", -1}} {
+		b := model.Build{Serial: "1"}
+		b.Steps = []model.Ticked{{Key: "cut 101", At: model.Some(c.from)}, {Key: "cut 102", At: model.Some(c.to)}}
+		got, _ := record.Minutes(s, &b)
+		if c.want < 0 && len(got) == 0 || len(got) == 1 && got[0].Minutes == c.want {
+			continue
+		}
+		t.Errorf("%s to %s: %+v, want %d", c.from, c.to, got, c.want)
+	}
+}
