@@ -154,7 +154,7 @@ func TestListOfSteps(t *testing.T) {
 	}
 	benchtest.GoTo(t, m, "@not done: ", "enter")
 	first := runs.RunSteps(m)[1]
-	benchtest.GoTo(t, m, "@all steps: ", "enter", "@show", "+", "@  cut ", ".", "@wrong length", "enter")
+	benchtest.GoTo(t, m, "@all steps: ", "enter", "@show", "+", "+", "@  cut ", ".", "@wrong length", "enter")
 	b := runs.Build(m)
 	if first.In(b) || b.Steps[1].Undone.V != "wrong length" || m.Top() != runs.StepsKind {
 		t.Errorf("taken back on %s: %+v", m.Top(), b.Steps[0])
