@@ -156,7 +156,7 @@ func TestSheetSaysWhatItWasMadeFrom(t *testing.T) {
 	if !strings.Contains(from, "demo.toml") || !strings.Contains(from, "then shop.toml") {
 		t.Error("the files are not named")
 	}
-	if len(out.Lists)+len(out.Without) != 16 {
+	if len(out.Lists)+len(out.Without) != 21 {
 		t.Errorf("%d lists, and %d without a row", len(out.Lists), len(out.Without))
 	}
 	for _, l := range out.Lists {
@@ -168,8 +168,8 @@ func TestSheetSaysWhatItWasMadeFrom(t *testing.T) {
 		if !strings.HasSuffix(lines[0], ",build sheet") {
 			t.Errorf("%s: %s", l.File, lines[0])
 		}
-		if says := `,"HC2-ENG-01 rev C, identity ` + out.Identity + `"` + "\r\n"; strings.Count(string(text), says) != len(l.Rows) {
-			t.Errorf("%s: %d of %d rows say which sheet they are of", l.File, strings.Count(string(text), says), len(l.Rows))
+		if says := `,"HC2-ENG-01 rev C, identity ` + out.Identity + `"` + "\r\n"; strings.Count(string(text), says) != len(l.Filed.Rows) {
+			t.Errorf("%s: %d of %d rows say which sheet they are of", l.File, strings.Count(string(text), says), len(l.Filed.Rows))
 		}
 	}
 }

@@ -3,8 +3,10 @@ package paper
 import (
 	"strings"
 
+	"contralay/calc/query/lists"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/catalogue"
 	"contralay/ui/paper/list"
 )
 
@@ -25,24 +27,73 @@ func (m maker) state(t int, name string, c sheet.Cavity) string {
 	return "wired"
 }
 
-// pin is one cavity as the pin tables have it: the end it is of, and what is said of all
-// that is in it.
+// pin is one cavity as the pin tables have it: the end it is of, and what is in it; in a file one of its wires.
 type pin struct {
-	end, cavity, state                               string
-	wires, signals, sizes, colours, contact, farEnds string
+	end, cavity, also, state, filled string
+	size                             string // of its contact
+	crimp                            lists.CrimpRow
+	in                               []pinned
+}
+
+// pinned is a wire, or the drain of a shield, in a cavity.
+type pinned struct {
+	id   string
+	wire *model.Wire // nil: a drain
+	far  string
+}
+
+// each is what is said of everything in a cavity, with commas.
+func (p pin) each(says func(pinned) string) string {
+	var out []string
+	for _, in := range p.in {
+		out = append(out, says(in))
+	}
+	return strings.Join(out, ", ")
+}
+
+// ofWires is the same of its wires alone.
+func (p pin) ofWires(says func(*model.Wire) string) string {
+	var out []string
+	for _, in := range p.in {
+		if in.wire != nil {
+			out = append(out, says(in.wire))
+		}
+	}
+	return strings.Join(out, ", ")
 }
 
 // pinColumns is what both pin tables say of a cavity.
-func pinColumns() []list.Column[pin] {
+func (m maker) pinColumns() []list.Column[pin] {
+	each := func(head string, says func(*model.Wire) string) list.Column[pin] {
+		return list.Text(head, func(p pin) string { return p.ofWires(says) })
+	}
 	return []list.Column[pin]{
-		list.Text("cavity", func(p pin) string { return p.cavity }),
-		list.Text("state", func(p pin) string { return p.state }),
-		list.Text("wire", func(p pin) string { return p.wires }),
-		list.Text("signal", func(p pin) string { return p.signals }),
-		list.Text("size", func(p pin) string { return p.sizes }),
-		list.Text("colour", func(p pin) string { return p.colours }),
-		list.Text("contact", func(p pin) string { return p.contact }),
-		list.Text("leads to", func(p pin) string { return p.farEnds }),
+		list.Text("cavity", func(p pin) string {
+			if p.also == "" {
+				return p.cavity
+			}
+			return p.cavity + " (" + p.also + ")"
+		}).InFile(list.Text("cavity", func(p pin) string { return p.cavity }),
+			list.Text("also called", func(p pin) string { return p.also })),
+		list.Text("state", func(p pin) string { return strings.Join(list.NonEmpty(p.state, p.filled), ", ") }).InFile(
+			list.Text("state", func(p pin) string { return p.state }),
+			list.Text("filled with", func(p pin) string { return p.filled })),
+		list.Text("wire", func(p pin) string { return p.each(func(in pinned) string { return in.id }) }),
+		each("signal", func(w *model.Wire) string { return w.Signal.V }),
+		each("size", list.Size),
+		each("colour", func(w *model.Wire) string { return list.Colour(w.Colour.V) }).InFile(
+			each("colour code", func(w *model.Wire) string { return w.Colour.V }), each("colour", list.ColourWord)),
+		list.Text("contact", func(p pin) string { return list.Word("size ", p.size) }).InFile(
+			list.Text("contact size", func(p pin) string { return p.size }),
+			list.Text("contact part", func(p pin) string { return p.crimp.Part }),
+			list.Figure(m.In("strip from"), func(p pin) string { return m.strip(p.crimp.StripMin) }),
+			list.Figure(m.In("strip to"), func(p pin) string { return m.strip(p.crimp.StripMax) }),
+			list.Text("tool", func(p pin) string { return p.crimp.Tool.V.Frame }),
+			list.Text("positioner", func(p pin) string { return p.crimp.Tool.V.Positioner }).Stands(
+				func(pin) catalogue.Standing { return catalogue.Memory }),
+			list.Text("setting", func(p pin) string { return crimpSetting(p.crimp) }).Stands(
+				func(p pin) catalogue.Standing { return settingStands(p.crimp) })),
+		list.Text("leads to", func(p pin) string { return p.each(func(in pinned) string { return in.far }) }),
 	}
 }
 
@@ -52,17 +103,27 @@ func (m maker) pins(k int) list.Table {
 	return list.Of(list.Table{Title: strings.TrimSpace("Pins of " + e.ID + "  " + e.Name.V),
 		Note: strings.Join(list.NonEmpty("seen from the wire side", e.Insert.V, string(e.Gender.V), list.Word("key ", e.Key.V), m.Clock(e),
 			list.Word("boot ", e.Boot.V), list.Word("fitted to ", e.Device.V)), "; ")},
-		append(pinColumns(), list.Blank[pin]("in")), m.pinsOf(k))
+		append(m.pinColumns(), list.Blank[pin]("in")), m.pinsOf(k))
 }
 
-// pinList is every connector in one list, for a spreadsheet.
+// pinList is every connector in one list, for a spreadsheet: a row for each wire where several share a cavity.
 func (m maker) pinList() list.Table {
-	var rows []pin
+	var paper, file []pin
 	for k := range m.H.Terminations {
-		rows = append(rows, m.pinsOf(k)...)
+		paper = append(paper, m.pinsOf(k)...)
+	}
+	for _, p := range paper {
+		all := p.in
+		for n := range all {
+			p.in = all[n : n+1]
+			file = append(file, p)
+		}
+		if len(all) == 0 {
+			file = append(file, p)
+		}
 	}
 	end := list.Text("end", func(p pin) string { return p.end })
-	return list.Of(list.Table{File: "pins", Title: "Pin tables"}, append([]list.Column[pin]{end}, pinColumns()...), rows)
+	return list.OfBoth(list.Table{File: "pins", Title: "Pin tables"}, append([]list.Column[pin]{end}, m.pinColumns()...), paper, file)
 }
 
 // pinsOf is the cavities of a termination, in the order its insert has them.
@@ -77,30 +138,22 @@ func (m maker) pinsOf(k int) []pin {
 func (m maker) pin(k int, name string) pin {
 	e, c := &m.H.Terminations[k], &m.S.Terms[k]
 	cavity := c.State[name]
-	called := name
-	if also := e.Aliases[name]; len(also) > 0 {
-		called += " (" + strings.Join(also, ", ") + ")"
-	}
-	state := m.state(k, name, cavity)
-	if c.Sealed && (state == "reserved" || state == "blank") {
-		plug := "contact and plug"
+	p := pin{end: e.ID, cavity: name, also: strings.Join(e.Aliases[name], ", "), state: m.state(k, name, cavity), size: cavity.Size}
+	p.crimp, _ = lists.CrimpOf(m.S, k, name)
+	if c.Sealed && (p.state == "reserved" || p.state == "blank") {
+		p.filled = "contact and plug"
 		if e.Firewall.V {
-			plug = "contact, stub of wire and plug"
+			p.filled = "contact, stub of wire and plug"
 		}
-		state += ", " + plug
 	}
-	var ids, signals, sizes, colours, far []string
 	for _, id := range cavity.Wires {
 		w := m.Wire(id)
-		ids, signals, sizes, colours = append(ids, id), append(signals, w.Signal.V), append(sizes, list.Size(w)),
-			append(colours, list.Colour(w.Colour.V))
-		other := m.End(w, w.To.V != "" && e.ID == list.TermOf(w.To.V))
-		far = append(far, other)
+		to, ok := m.S.Index.End(w.To.V)
+		here := ok && to.Termination == e.ID && to.Cavity == name
+		p.in = append(p.in, pinned{id, w, m.End(w, here)})
 	}
 	if cavity.Drain != "" {
-		ids, far = append(ids, "drain of "+cavity.Drain), append(far, "shield of "+cavity.Drain)
+		p.in = append(p.in, pinned{"drain of " + cavity.Drain, nil, "shield of " + cavity.Drain})
 	}
-	return pin{end: e.ID, cavity: called, state: state, wires: strings.Join(ids, ", "), signals: strings.Join(signals, ", "),
-		sizes: strings.Join(sizes, ", "), colours: strings.Join(colours, ", "), contact: list.Word("size ", cavity.Size),
-		farEnds: strings.Join(far, ", ")}
+	return p
 }

@@ -58,7 +58,7 @@ func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 	p := m.pages(meta)
 	var out Sheet
 	for _, l := range []list.Table{p.Branches, p.Ends, p.Units, p.Cut, p.Flags, m.pinList(), p.Crimps, p.Splices, p.Labels, p.Bill, p.Loads,
-		p.Feeds, p.Ring, p.Loops, p.Spares, p.Threading} {
+		p.Feeds, p.Ring, p.Loops, p.Spares, p.Threading, m.tubes(), m.masses(), m.tools(), m.consumables(), m.pulls()} {
 		if len(l.Rows) > 0 {
 			out.Lists = append(out.Lists, l)
 		} else {
