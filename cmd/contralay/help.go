@@ -84,7 +84,7 @@ func flags() []string {
 		"--help", "--into",
 		"--json",
 		"--keep-odd", "--lay-ratio", "--layer", "--layers", "--light", "--on", "--out", "--paper", "--pairs", "--recipe",
-		"--serial", "--sheet",
+		"--semicolon", "--serial", "--sheet",
 		"--shielded",
 		"--spares",
 		"--spec", "--unit",

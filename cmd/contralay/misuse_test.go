@@ -30,6 +30,7 @@ func TestMisuse(t *testing.T) {
 		{"spares below none", []string{"plan", "6x22", "--spares=-1"}, 1, []string{"0 to 100"}},
 		{"lay ratio out of range", []string{"plan", "6x22", "--lay-ratio", "900"}, 1, []string{"4 to 40"}},
 		{"centres of no kind", []string{"plan", "6x22", "--centres", "round"}, 1, []string{"equal, unequal, built"}},
+		{"pages of no kind", []string{"sheet", "x.toml", "--add", "loads,frob"}, 1, []string{"loads,frob", "loads, flags, loops"}},
 		{"value for a flag that has none", []string{"plan", "6x22", "--json=1"}, 1, []string{"--json"}},
 		{"plan of nothing", []string{"plan"}, 1, []string{"32x22 4x20 2x2.9mm"}},
 		{"size that is not there", []string{"plan", "3x99"}, 1, []string{"3x99", "22"}},

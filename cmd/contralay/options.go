@@ -9,6 +9,7 @@ import (
 	"contralay/calc/formula/plan"
 	"contralay/model/unit"
 	"contralay/ui/bench/desk"
+	"contralay/ui/paper"
 )
 
 // options are the flags of every command; they may stand before or after arguments.
@@ -29,24 +30,26 @@ type options struct {
 	ratio     float64
 	bounce    time.Duration
 	runBounce time.Duration
-	folder    string   // where a sheet goes, or a drawing
-	on        string   // the day it is of
-	against   string   // the harness that lists are attached to
-	recipe    string   // what columns mean, from an earlier time
-	unit      string   // of lengths that state none
-	spec      string   // of wires that state none
-	sheets    []string // of a workbook
-	noEnds    bool     // rows without cavity and end are wires too
-	full      bool     // every finding by itself
-	explain   bool     // how each table of a list may be read
-	accept    string   // the group of readings that is accepted, or "all"
-	keepOdd   bool     // an odd one out is accepted with the rest
-	without   []string // readings that are left out
-	run       bool     // the bench opens on a run
-	serial    string   // of what is built
-	layer     string   // that is in hand in a section
-	by        string   // what the colours of a section tell apart
-	paper     string   // that a drawing is printed on
+	folder    string    // where a sheet goes, or a drawing
+	on        string    // the day it is of
+	against   string    // the harness that lists are attached to
+	recipe    string    // what columns mean, from an earlier time
+	unit      string    // of lengths that state none
+	spec      string    // of wires that state none
+	sheets    []string  // of a workbook
+	noEnds    bool      // rows without cavity and end are wires too
+	full      bool      // every finding by itself
+	explain   bool      // how each table of a list may be read
+	accept    string    // the group of readings that is accepted, or "all"
+	keepOdd   bool      // an odd one out is accepted with the rest
+	semicolon bool      // lists are written for a spreadsheet where the comma marks decimals
+	without   []string  // readings that are left out
+	run       bool      // the bench opens on a run
+	serial    string    // of what is built
+	layer     string    // that is in hand in a section
+	by        string    // what the colours of a section tell apart
+	paper     string    // that a drawing is printed on
+	add       paper.Add // pages of a sheet that are not printed by default
 }
 
 // mostEffort is some minutes of search.
@@ -85,7 +88,7 @@ func parse(args []string) (options, []string, error) {
 
 func (o *options) set(name string, given bool, take func() (string, error)) error {
 	switch name {
-	case "h", "help", "json", "ascii", "light", "full", "explain", "keep-odd":
+	case "h", "help", "json", "ascii", "light", "full", "explain", "keep-odd", "semicolon":
 		if given {
 			return misuse{fmt.Sprintf("--%s takes no value", name)}
 		}
@@ -96,12 +99,13 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.full = o.full || name == "full"
 		o.explain = o.explain || name == "explain"
 		o.keepOdd = o.keepOdd || name == "keep-odd"
+		o.semicolon = o.semicolon || name == "semicolon"
 		return nil
 	case "colour", "color", "centres", "centre", "layers", "effort", "catalogue", "spares", "pairs", "shielded", "lay-ratio",
 		"bounce", "o",
 		"out", "on", "serial",
 		"accept", "without",
-		"into", "recipe", "unit", "spec", "sheet", "layer", "by", "paper":
+		"into", "recipe", "unit", "spec", "sheet", "layer", "by", "paper", "add":
 	default:
 		return misuse{fmt.Sprintf("there is no flag --%s (contralay --help)", name)}
 	}
@@ -143,6 +147,8 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.by = v
 	case "paper":
 		o.paper = v
+	case "add":
+		return o.pages(v)
 	case "accept":
 		o.accept = v
 	case "without":
@@ -189,6 +195,23 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 			return misuse{fmt.Sprintf("--lay-ratio %q: give a number from 4 to 40. 8 to 16 is usual", v)}
 		}
 		o.ratio = r
+	}
+	return nil
+}
+
+// pages takes the words of --add: pages of a sheet that are not printed by default.
+func (o *options) pages(v string) error {
+	for word := range strings.SplitSeq(v, ",") {
+		switch strings.TrimSpace(word) {
+		case "loads":
+			o.add.Loads = true
+		case "flags":
+			o.add.Flags = true
+		case "loops":
+			o.add.Loops = true
+		default:
+			return misuse{fmt.Sprintf("--add %q: give some of loads, flags, loops, with commas between them", v)}
+		}
 	}
 	return nil
 }

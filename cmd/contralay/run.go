@@ -74,6 +74,7 @@ const helpText = `contralay - build sheets for hand-built wiring harnesses
       --keep-odd               accept an odd one out with the rest
   contralay sheet FILE -o DIR  write the build sheet (a page to print) and its lists (CSV)
       --on DAY                 the date on it, such as 2026-05-31 (default: today)
+      --semicolon              lists for a spreadsheet where the comma marks decimals
   contralay section FILE BRANCH -o FILE.svg
                                write the section of a branch as a drawing
       --layer N                take this layer in hand: 0 is the centre, 1 the first round it

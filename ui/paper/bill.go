@@ -13,9 +13,18 @@ import (
 
 // The bill of material, and what is cut off it piece by piece.
 
-func (m maker) bill() list.Table {
-	return list.Of(list.Table{File: "bill", Title: "Bill of material", Note: "First what cannot be ordered yet, and why. Each line of wire " +
-		"is a spool of its own. To order: a tenth more of what is cut, a twentieth more of contacts, seals and plugs, samples to pull; " +
+// bought makes the lists of what is bought, cut of tube, weighed and laid ready.
+type bought struct{ list.Maker }
+
+// lists is every one of them.
+func (m bought) lists() []list.Table {
+	return []list.Table{m.bill(), m.tubes(), m.masses(), m.crimps(), m.pulls(), m.tools(), m.consumables()}
+}
+
+func (m bought) bill() list.Table {
+	return list.Of(list.Table{File: "bill", Title: "Bill of material", Note: "First what cannot be ordered yet, and why. " +
+		"Each line of wire is a spool of its own. To order: " +
+		"a tenth more of what is cut, a twentieth more of contacts, seals and plugs, samples to pull; " +
 		"what is on the shelf is taken off."},
 		[]list.Column[lists.BillRow]{
 			list.Text("what", func(r lists.BillRow) string { return r.Group }),
@@ -54,7 +63,7 @@ func billColour() list.Column[lists.BillRow] {
 }
 
 // billPart is the part of a row; filler, and the wire that an end cap is for, are known by a diameter alone.
-func (m maker) billPart(r lists.BillRow) string {
+func (m bought) billPart(r lists.BillRow) string {
 	if r.Group == "filler" || r.Group == "end cap" || r.Group == "wire seal" {
 		return m.Sys.Says(r.Part)
 	}
@@ -62,7 +71,7 @@ func (m maker) billPart(r lists.BillRow) string {
 }
 
 // billNote says why a row cannot be ordered yet, and what is said of it.
-func (m maker) billNote(r lists.BillRow) string {
+func (m bought) billNote(r lists.BillRow) string {
 	says := m.Sys.Says(r.Says)
 	if r.Open == "" {
 		return says
@@ -110,9 +119,9 @@ func billed(r lists.BillRow, amount float64) string {
 }
 
 // tubes is every piece of tube to cut.
-func (m maker) tubes() list.Table {
-	return list.Of(list.Table{File: "tubes", Title: "Tubes to cut", Note: "In the order they are threaded on. A tube is cut longer than it " +
-		"is to lie: it shortens as it shrinks."},
+func (m bought) tubes() list.Table {
+	return list.Of(list.Table{File: "tubes", Title: "Tubes to cut", Note: "In the order they are threaded on. " +
+		"A tube is cut longer than it is to lie: it shortens as it shrinks."},
 		[]list.Column[lists.TubeRow]{
 			list.Text("branch", func(r lists.TubeRow) string { return r.Branch }),
 			list.Text("what", func(r lists.TubeRow) string { return string(r.What) }),
@@ -125,14 +134,14 @@ func (m maker) tubes() list.Table {
 		}, lists.Tubes(m.S))
 }
 
-func (m maker) shelfLabel(r lists.TubeRow) string {
+func (m bought) shelfLabel(r lists.TubeRow) string {
 	if t, ok := m.S.Cat.Tube(r.Part); ok {
 		return t.ShelfLabel
 	}
 	return "-"
 }
 
-func (m maker) tubeCut(r lists.TubeRow) string {
+func (m bought) tubeCut(r lists.TubeRow) string {
 	if r.CutMM <= 0 {
 		return "-"
 	}
@@ -140,7 +149,7 @@ func (m maker) tubeCut(r lists.TubeRow) string {
 }
 
 // masses is what each branch weighs, and the whole.
-func (m maker) masses() list.Table {
+func (m bought) masses() list.Table {
 	type massRow struct {
 		lists.MassRow
 		branch, name string
@@ -164,8 +173,9 @@ func (m maker) masses() list.Table {
 		}
 		return unit.Fixed(v.V, 1)
 	}
-	return list.Of(list.Table{File: "mass", Title: "Mass", Note: "Bundle: wires, units and fillers. Covers: sheaths and whatever else lies " +
-		"over the bundle. Connectors, contacts, boots, transitions, labels and adhesive are not in it. A dash: one part of it is not known."},
+	return list.Of(list.Table{File: "mass", Title: "Mass", Note: "Bundle: wires, units and fillers. Covers: sheaths and " +
+		"whatever else lies over the bundle. Connectors, contacts, boots, transitions, labels and adhesive are not in it. " +
+		"A dash: one part of it is not known."},
 		[]list.Column[massRow]{
 			list.Text("branch", func(r massRow) string { return r.branch }),
 			list.Text("name", func(r massRow) string { return r.name }),

@@ -1,7 +1,6 @@
 package paper
 
 import (
-	"bytes"
 	"strings"
 	"testing"
 
@@ -18,7 +17,7 @@ func TestBuiltUpCentreOnPaper(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if !bytes.Contains(page.HTML, []byte("K1 built up to 4.0 with 1.00 mm of PTFE tape")) {
+	if !strings.Contains(words(string(page.HTML)), "K1 built up to 4.0 with 1.00 mm of PTFE tape") {
 		t.Error("the lay card does not say it")
 	}
 	if got := float64(lists.TapeMM(4, 3, 800, 0.1, 19)); got < 2314 || got > 2316 {

@@ -14,7 +14,7 @@ import (
 )
 
 // crimps is how every contact is crimped, and the samples that are pulled first.
-func (m maker) crimps() list.Table {
+func (m bought) crimps() list.Table {
 	return list.Of(list.Table{File: "crimps", Title: "Crimp sheet and pull samples",
 		Note: "Three samples of each pull the least given before the first real one, and again when tool, setting or reel changes. " +
 			"Newton; pulled slowly, in line."},
@@ -28,8 +28,8 @@ func (m maker) crimps() list.Table {
 				list.Text("together as", func(c lists.CrimpRow) string { return together(c) })),
 			list.Figure("count", func(c lists.CrimpRow) string { return fmt.Sprint(c.Count) }),
 			list.Text(m.In("strip"), func(c lists.CrimpRow) string { return crimpStrip(m.Sys, c) }).InFile(
-				list.Figure(m.In("strip from"), func(c lists.CrimpRow) string { return m.strip(c.StripMin) }),
-				list.Figure(m.In("strip to"), func(c lists.CrimpRow) string { return m.strip(c.StripMax) })),
+				list.Figure(m.In("strip from"), func(c lists.CrimpRow) string { return strip(m.Sys, c.StripMin) }),
+				list.Figure(m.In("strip to"), func(c lists.CrimpRow) string { return strip(m.Sys, c.StripMax) })),
 			list.Text("tool and positioner", crimpTool).InFile(
 				list.Text("tool", func(c lists.CrimpRow) string { return c.Tool.V.Frame }),
 				list.Text("positioner", func(c lists.CrimpRow) string { return c.Tool.V.Positioner }).Stands(
@@ -124,7 +124,7 @@ func crimpPull(c lists.CrimpRow) string {
 }
 
 // pulls is the form on which the samples are written down: a line for each that is crimped before the first real one.
-func (m maker) pulls() list.Table {
+func (m bought) pulls() list.Table {
 	type pull struct {
 		lists.CrimpRow
 		sample int
@@ -153,7 +153,7 @@ type toolRow struct {
 }
 
 // tools is what has to lie ready: for crimping, for putting contacts in, for shrinking and testing.
-func (m maker) tools() list.Table {
+func (m bought) tools() list.Table {
 	var rows []toolRow
 	add := func(r toolRow) {
 		if r.tool != "" && r.tool != "-" && !slices.Contains(rows, r) {
@@ -196,7 +196,7 @@ func (m maker) tools() list.Table {
 }
 
 // consumables is what is used up and counted by nobody.
-func (m maker) consumables() list.Table {
+func (m bought) consumables() list.Table {
 	type used struct{ what, use string }
 	var rows []used
 	groups := map[string]bool{}

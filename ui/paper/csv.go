@@ -20,15 +20,14 @@ type Marks struct {
 	Decimal string
 }
 
-// RFC4180 is cells parted by commas, and decimal points. Continental is what a spreadsheet reads where the comma marks decimals:
-// there 60.3 is a text, or a day in March.
-var (
-	RFC4180     = Marks{',', "."}
-	Continental = Marks{';', ","}
-)
+// RFC4180 is cells parted by commas, and decimal points.
+func RFC4180() Marks { return Marks{',', "."} }
+
+// Continental is what a spreadsheet reads where the comma marks decimals: there 60.3 is a text, or a day in March.
+func Continental() Marks { return Marks{';', ","} }
 
 // CSV is a table as RFC 4180 has it: commas, CRLF, UTF-8, a head of column names.
-func CSV(t list.Table) ([]byte, error) { return CSVWith(t, RFC4180) }
+func CSV(t list.Table) ([]byte, error) { return CSVWith(t, RFC4180()) }
 
 // CSVWith is a table as a file, with its own marks. A cell of text that a spreadsheet would run as a formula gets an apostrophe
 // before it; a number, and a sign alone, are left as they are. A cell is one line, and what would command a terminal stands

@@ -11,6 +11,7 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/paper/list"
+	"contralay/ui/paper/set"
 )
 
 // What is cut, flagged and made up before anything is laid.
@@ -20,24 +21,22 @@ type cutRow struct {
 	reel          string
 	wire          *model.Wire
 	cut, finished unit.Millimetre
-	batch         int             // its number among those of one size and length
+	batch         int             // its number among those of one spool and length
 	together      int             // how many wires are cut with it
-	running       unit.Millimetre // off its reel up to here
+	running       unit.Millimetre // off its spool up to here
 	unit          string          // that it is made up into
 	strip         [2]lists.CrimpRow
 }
 
-// cutRows is every wire by reel, longest first; a batch is wires of one size that are cut to one length.
+// cutRows is every wire by spool, longest first; a batch is wires of one size and colour that are cut to one length.
 func (m maker) cutRows() []cutRow {
 	var rows []cutRow
-	running, batch := map[string]unit.Millimetre{}, 0
-	for _, c := range lists.CutList(m.S) {
-		batch++
-		for _, k := range c.Wires {
-			r := cutRow{reel: c.Spec + " " + list.Size(&model.Wire{Size: c.Size}), wire: &m.H.Wires[k], cut: c.CutMM,
-				finished: m.S.Wires[k].Finished, batch: batch, together: len(c.Wires)}
-			running[r.reel] += c.CutMM
-			r.running = running[r.reel]
+	for n, b := range set.Batches(m.Maker) {
+		running := b.TotalMM - b.CutMM*unit.Millimetre(len(b.Wires))
+		for _, k := range b.Wires {
+			running += b.CutMM
+			r := cutRow{reel: b.Spec + " " + list.Size(&model.Wire{Size: b.Size}), wire: &m.H.Wires[k], cut: b.CutMM,
+				finished: m.S.Wires[k].Finished, batch: n + 1, together: len(b.Wires), running: running}
 			if u, ok := m.S.Index.UnitOf[r.wire.ID]; ok {
 				r.unit = m.H.Units[u].ID
 			}
@@ -52,10 +51,10 @@ func (m maker) cutRows() []cutRow {
 	return rows
 }
 
-// cutList is every wire by reel, longest first.
+// cutList is every wire by spool, longest first.
 func (m maker) cutList() list.Table {
 	wire := func(r cutRow) *model.Wire { return r.wire }
-	return list.Of(list.Table{File: "cut-list", Title: "Cut list, by reel",
+	return list.Of(list.Table{File: "cut-list", Title: "Cut list, by spool",
 		Note: "Longest first. Flag both ends as it is cut; the flag stays until its contact is in. Finished is what stays in the " +
 			"harness, loops in; what is cut holds the tails too, which come off when it is pinned."},
 		[]list.Column[cutRow]{
@@ -66,7 +65,7 @@ func (m maker) cutList() list.Table {
 				list.Figure("wires in batch", func(r cutRow) string { return fmt.Sprint(r.together) })),
 			list.Text("wire", func(r cutRow) string { return r.wire.ID }),
 			list.Figure(m.In("cut"), func(r cutRow) string { return m.Sys.AtLeast(r.cut) }),
-			list.FileOnly(list.Figure(m.In("running total off the reel"), func(r cutRow) string { return m.Sys.AtLeast(r.running) })),
+			list.FileOnly(list.Figure(m.In("running total off the spool"), func(r cutRow) string { return m.Sys.AtLeast(r.running) })),
 			list.Figure(m.In("finished"), func(r cutRow) string { return m.Sys.Length(r.finished) }),
 			list.ColourOf(wire),
 			list.Text("from", func(r cutRow) string { return m.End(r.wire, true) }),
@@ -76,20 +75,20 @@ func (m maker) cutList() list.Table {
 				list.Text("text1", func(r cutRow) string { return m.flag(r.wire, true) }),
 				list.Text("text2", func(r cutRow) string { return m.flag(r.wire, false) }),
 				list.Text("unit", func(r cutRow) string { return r.unit }),
-				list.Figure(m.In("strip end 1 from"), func(r cutRow) string { return m.strip(r.strip[0].StripMin) }),
-				list.Figure(m.In("strip end 1 to"), func(r cutRow) string { return m.strip(r.strip[0].StripMax) }),
-				list.Figure(m.In("strip end 2 from"), func(r cutRow) string { return m.strip(r.strip[1].StripMin) }),
-				list.Figure(m.In("strip end 2 to"), func(r cutRow) string { return m.strip(r.strip[1].StripMax) })),
+				list.Figure(m.In("strip end 1 from"), func(r cutRow) string { return strip(m.Sys, r.strip[0].StripMin) }),
+				list.Figure(m.In("strip end 1 to"), func(r cutRow) string { return strip(m.Sys, r.strip[0].StripMax) }),
+				list.Figure(m.In("strip end 2 from"), func(r cutRow) string { return strip(m.Sys, r.strip[1].StripMin) }),
+				list.Figure(m.In("strip end 2 to"), func(r cutRow) string { return strip(m.Sys, r.strip[1].StripMax) })),
 			list.Blank[cutRow]("cut").InFile(),
 		}, m.cutRows())
 }
 
 // strip is a strip length; nothing where the well of the contact is not known.
-func (m maker) strip(v unit.Millimetre) string {
+func strip(sys unit.System, v unit.Millimetre) string {
 	if v <= 0 {
 		return "-"
 	}
-	return m.Sys.Diameter(v)
+	return sys.Diameter(v)
 }
 
 // flag is the text of the flag at one end of a wire: the wire, and where that end goes.
@@ -107,17 +106,17 @@ func (m maker) flags() list.Table {
 		list.Text("text2", func(k int) string { return m.flag(&m.H.Wires[k], false) }),
 		list.FileOnly(
 			list.Figure("copies of each", func(int) string { return "1" }),
-			list.Figure(m.In("wire OD"), func(k int) string { return m.diameter(m.S.Wires[k].Dia.Nominal) }).Stands(
+			list.Figure(m.In("wire OD"), func(k int) string { return fine(m.Sys, m.S.Wires[k].Dia.Nominal) }).Stands(
 				func(k int) catalogue.Standing { return m.S.Wires[k].Dia.Standing })),
 	}, rows)
 }
 
-// diameter is one; a dash where it is not known.
-func (m maker) diameter(v unit.Millimetre) string {
+// fine is a diameter to a hundredth; a dash where it is not known.
+func fine(sys unit.System, v unit.Millimetre) string {
 	if v <= 0 {
 		return "-"
 	}
-	return m.Sys.Fine(v)
+	return sys.Fine(v)
 }
 
 // unitRow is wires that are made up first, as they are entered and as they are worked out.

@@ -2,6 +2,7 @@ package paper
 
 import (
 	"bytes"
+	"fmt"
 	"path/filepath"
 	"reflect"
 	"strings"
@@ -108,25 +109,32 @@ func TestNoTwoSheetsHaveOneIdentity(t *testing.T) {
 	complete := calc.Complete(h, cat, nil)
 	was := make("example", h, cat, complete, Meta{})
 	meta := Meta{}
-	v := reflect.ValueOf(&meta).Elem()
-	for k := range v.NumField() {
-		meta = Meta{}
-		switch v.Field(k).Kind() {
-		case reflect.Bool:
-			v.Field(k).SetBool(true)
-		case reflect.String:
-			v.Field(k).SetString("x")
-		default:
-			t.Fatalf("%s: teach the test", v.Type().Field(k).Name)
-		}
-		if got := make("example "+v.Type().Field(k).Name, h, cat, complete, meta); got.Identity == was.Identity {
-			t.Errorf("with another %s it is still %s", v.Type().Field(k).Name, got.Identity)
+	var try func(v reflect.Value, name string)
+	try = func(v reflect.Value, name string) {
+		for k := range v.NumField() {
+			meta = Meta{}
+			name := name + " " + v.Type().Field(k).Name
+			switch v.Field(k).Kind() {
+			case reflect.Bool:
+				v.Field(k).SetBool(true)
+			case reflect.String:
+				v.Field(k).SetString("x")
+			case reflect.Struct:
+				try(v.Field(k), name)
+				continue
+			default:
+				t.Fatalf("%s: teach the test", name)
+			}
+			if got := make("example"+name, h, cat, complete, meta); got.Identity == was.Identity {
+				t.Errorf("with another%s it is still %s", name, got.Identity)
+			}
 		}
 	}
+	try(reflect.ValueOf(&meta).Elem(), "")
 }
 
-// The foot of every page and every list say number, revision and identity; the page says what
-// it was made from, part by part.
+// Every page and every list say number, revision and identity; the foot of each page its day and file; the
+// last page says what the set was made from, part by part.
 func TestSheetSaysWhatItWasMadeFrom(t *testing.T) {
 	cat := catalogue.Merge(calctest.Catalogue(t), &catalogue.Catalogue{Corrections: []catalogue.Correction{
 		{Of: "over, 2 layers", Bias: 0.01}, {Of: "over, 3 layers", Bias: 0.02}, {Of: "over, 2 layers", Withdrawn: true}}})
@@ -140,21 +148,30 @@ func TestSheetSaysWhatItWasMadeFrom(t *testing.T) {
 		t.Errorf("%+v", o)
 	}
 	page := string(out.HTML)
-	_, foot, _ := strings.Cut(page, `@bottom-left { content: "`)
-	foot, _, _ = strings.Cut(foot, `";`)
-	_, from, _ := strings.Cut(page, "Made from")
-	for _, part := range []string{"HC2-ENG-01", "rev C", out.Identity, "2026-05-11", "sha256 0123456789ab", o.Harness, o.Catalogue,
-		o.Learned(),
-		origin.Release} {
-		if !strings.Contains(foot, part) {
-			t.Errorf("the foot of a page lacks %q: %s", part, foot)
+	sheets := strings.Split(page, `<section class="page">`)[1:]
+	if len(sheets) != len(out.Pages.Pages) || len(sheets) < 5 {
+		t.Errorf("%d pages of HTML, %d laid", len(sheets), len(out.Pages.Pages))
+	}
+	for k, text := range sheets {
+		_, head, _ := strings.Cut(text, "<header>")
+		head, body, _ := strings.Cut(head, "</header>")
+		for _, part := range []string{"HC2-ENG-01", "rev C", "SERIAL", "QTY", out.Identity, fmt.Sprintf("page %d of %d", k+1, len(sheets))} {
+			if !strings.Contains(head, part) {
+				t.Errorf("the head of page %d lacks %q: %s", k+1, part, head)
+			}
 		}
+		_, foot, _ := strings.Cut(body, "<footer>")
+		for _, part := range []string{"2026-05-11", "file demo.toml", "sha256 0123456789ab", "A planning aid, not an approval."} {
+			if !strings.Contains(foot, part) {
+				t.Errorf("the foot of page %d lacks %q: %s", k+1, part, foot)
+			}
+		}
+	}
+	_, from, _ := strings.Cut(page, "Made from")
+	for _, part := range []string{"sha256 0123456789ab", o.Harness, o.Catalogue, o.Learned(), origin.Release, "demo.toml", "then shop.toml"} {
 		if !strings.Contains(from, part) {
 			t.Errorf("what it was made from lacks %q", part)
 		}
-	}
-	if !strings.Contains(from, "demo.toml") || !strings.Contains(from, "then shop.toml") {
-		t.Error("the files are not named")
 	}
 	if len(out.Lists)+len(out.Without) != 21 {
 		t.Errorf("%d lists, and %d without a row", len(out.Lists), len(out.Without))

@@ -11,10 +11,11 @@ import (
 // becomes which: on the card of the branch that is laid then, and on no other.
 func TestLayCardShowsSplices(t *testing.T) {
 	s := calctest.Laid(t, "demo")
-	p := makerOf(s).pages(Meta{})
+	m := makerOf(s)
 	const want = "Before you lay layer 2, make splice S3, 75 mm from J1 along T1: wire 230 becomes 4 wires, 231, 232, 233 and 234."
 	seen := map[string]int{}
-	for _, c := range p.Cards {
+	for i := range s.Branches {
+		c := m.card(i)
 		for _, says := range c.Splices {
 			_, after, _ := strings.Cut(says, "make splice ")
 			id, _, _ := strings.Cut(after, ",")

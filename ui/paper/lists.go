@@ -2,7 +2,6 @@ package paper
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"contralay/calc/query/lists"
@@ -95,33 +94,4 @@ func labelSide(l lists.Label) string {
 		return "-"
 	}
 	return fmt.Sprintf("%d o'clock", l.OnHours)
-}
-
-// lots is what was used, for whoever has to find it again.
-func (m maker) lots() list.Table {
-	var used []string
-	put := func(what string) {
-		if what != "" && !slices.Contains(used, what) {
-			used = append(used, what)
-		}
-	}
-	for _, r := range lists.ReelList(m.S) {
-		put(r.Spec + " " + list.Size(&model.Wire{Size: r.Size}))
-	}
-	for _, r := range lists.Bill(m.S) {
-		if sheet.PartKind(r.Group).IsCover() || slices.Contains([]string{"boot", "transition", "splice", "adhesive"}, r.Group) {
-			put(r.Group + " " + r.Part)
-		}
-	}
-	for _, c := range lists.CrimpList(m.S) {
-		if c.Tool.Set {
-			put("crimp tool " + c.Tool.V.Frame + ", positioner " + c.Tool.V.Positioner)
-		}
-	}
-	put("heat gun")
-	put("meter, pull tester")
-	return list.Of(list.Table{Title: "Lots and tools"}, []list.Column[string]{
-		list.Text("what", func(what string) string { return what }),
-		list.Blank[string]("lot, date or number"),
-	}, used)
 }

@@ -86,8 +86,8 @@ func (m maker) pinColumns() []list.Column[pin] {
 		list.Text("contact", func(p pin) string { return list.Word("size ", p.size) }).InFile(
 			list.Text("contact size", func(p pin) string { return p.size }),
 			list.Text("contact part", func(p pin) string { return p.crimp.Part }),
-			list.Figure(m.In("strip from"), func(p pin) string { return m.strip(p.crimp.StripMin) }),
-			list.Figure(m.In("strip to"), func(p pin) string { return m.strip(p.crimp.StripMax) }),
+			list.Figure(m.In("strip from"), func(p pin) string { return strip(m.Sys, p.crimp.StripMin) }),
+			list.Figure(m.In("strip to"), func(p pin) string { return strip(m.Sys, p.crimp.StripMax) }),
 			list.Text("tool", func(p pin) string { return p.crimp.Tool.V.Frame }),
 			list.Text("positioner", func(p pin) string { return p.crimp.Tool.V.Positioner }).Stands(
 				func(pin) catalogue.Standing { return catalogue.Memory }),

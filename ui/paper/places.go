@@ -31,14 +31,14 @@ func (m maker) branches() list.Table {
 		list.Text("to", func(r branchRow) string { return m.Datum(r.entered.To) }),
 		list.Figure(m.In("length"), func(r branchRow) string { return list.Long(m.Sys, r.entered) }),
 		list.Text(m.In("tolerance"), func(r branchRow) string { return m.Tolerance(r.entered) }).InFile(
-			list.Figure(m.In("may be shorter by"), func(r branchRow) string { return m.mayBe(r.entered, 0) }),
-			list.Figure(m.In("may be longer by"), func(r branchRow) string { return m.mayBe(r.entered, 1) })),
+			list.Figure(m.In("may be shorter by"), func(r branchRow) string { return mayBe(m.Sys, r.entered, 0) }),
+			list.Figure(m.In("may be longer by"), func(r branchRow) string { return mayBe(m.Sys, r.entered, 1) })),
 		list.Figure("pieces", func(r branchRow) string { return fmt.Sprint(len(r.worked.Components)) }),
 		list.Text(m.In("over"), func(r branchRow) string { return m.Band(r.worked) }).InFile(
-			list.Figure(m.In("over"), func(r branchRow) string { return m.over(r.worked.OverMM) }).Stands(
+			list.Figure(m.In("over"), func(r branchRow) string { return diameter(m.Sys, r.worked.OverMM) }).Stands(
 				func(r branchRow) catalogue.Standing { return r.worked.Standing }),
-			list.Figure(m.In("over at least"), func(r branchRow) string { return m.over(r.worked.OverMinMM) }),
-			list.Figure(m.In("over at most"), func(r branchRow) string { return m.over(r.worked.OverMaxMM) })),
+			list.Figure(m.In("over at least"), func(r branchRow) string { return diameter(m.Sys, r.worked.OverMinMM) }),
+			list.Figure(m.In("over at most"), func(r branchRow) string { return diameter(m.Sys, r.worked.OverMaxMM) })),
 		list.Figure(m.In("in sheath"), func(r branchRow) string { return m.InSheath(r.worked) }),
 		list.Figure(m.In("bend at least"), func(r branchRow) string { return m.Sys.AtLeast(r.worked.Bend.MinMM) }),
 		list.Text("surroundings", surroundings).InFile(
@@ -61,19 +61,19 @@ func surroundedBy(r branchRow) string {
 }
 
 // mayBe is one of the two tolerances of a branch.
-func (m maker) mayBe(b *model.Branch, which int) string {
+func mayBe(sys unit.System, b *model.Branch, which int) string {
 	if len(b.ToleranceMM) != 2 {
 		return "-"
 	}
-	return m.Sys.Length(b.ToleranceMM[which])
+	return sys.Length(b.ToleranceMM[which])
 }
 
-// over is a diameter over a bundle; a dash where nothing runs through it.
-func (m maker) over(v unit.Millimetre) string {
+// diameter is one over a bundle; a dash where nothing runs through it.
+func diameter(sys unit.System, v unit.Millimetre) string {
 	if v <= 0 {
 		return "-"
 	}
-	return m.Sys.Diameter(v)
+	return sys.Diameter(v)
 }
 
 // endRow is a termination as it is entered and as it is worked out.

@@ -1,22 +1,17 @@
 package paper
 
 import (
-	"bytes"
 	"cmp"
-	_ "embed"
 	"fmt"
-	"html/template"
 	"strings"
-	"unicode/utf8"
 
-	"contralay/calc/phase/threading"
-	"contralay/calc/phase/wires"
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model/visible"
-	"contralay/ui/guide"
 	"contralay/ui/paper/list"
 	"contralay/ui/paper/origin"
+	"contralay/ui/paper/page"
+	"contralay/ui/paper/set"
 )
 
 // Meta is what a sheet says of itself and cannot know: who prints it gives it.
@@ -26,6 +21,15 @@ type Meta struct {
 	File    string // its name, without folder
 	Unsaved bool   // made from work that is in no file
 	Shop    string // names of the catalogues that were added to the program's own; "" for none
+	Serial  string // of the harness that is built from it; "" leaves room to write it in
+	Add     Add    // pages that are not printed by default
+}
+
+// Add is the pages that are printed on request.
+type Add struct {
+	Loads bool // what each wire carries, and what feeds it
+	Flags bool // the flags of the wires, to check those that were printed
+	Loops bool // the service loops alone, to strike out
 }
 
 // Sheet is one build sheet, ready to be written out.
@@ -34,59 +38,47 @@ type Sheet struct {
 	Lists    []list.Table // each a file of its own, too
 	Without  []string     // the files of the lists that have no row this time
 	Identity string       // no other sheet has it
+	Pages    page.Set
 }
-
-//go:embed sheet.html
-var sheetText string
 
 // Make builds the sheet: one page of HTML that holds all it needs, and its lists. It is a
 // pure function of the sheet and of what it is told of file and day.
 func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 	m := makerOf(s)
-	t, err := template.New("sheet").Funcs(template.FuncMap{
-		"right": func(t list.Table, k int) bool { return t.Align[k] == list.ToRight },
-		"blank": func(t list.Table, k int) bool { return t.Align[k] == list.ByHand },
-		"parts": parts,
-		"soft":  soft,
-		"says":  m.Sys.Says,
-		"long":  func(s string) bool { return utf8.RuneCountInString(s) > mostID },
-	}).Parse(sheetText)
-	if err != nil {
-		return Sheet{}, err
-	}
-	meta.File, meta.Shop = visible.Line(meta.File), visible.Line(meta.Shop)
-	p := m.pages(meta)
-	var out Sheet
-	for _, l := range []list.Table{p.Branches, p.Ends, p.Units, p.Cut, p.Flags, m.pinList(), p.Crimps, p.Splices, p.Labels, p.Bill, p.Loads,
-		p.Feeds, p.Ring, p.Loops, p.Spares, p.Threading, m.tubes(), m.masses(), m.tools(), m.consumables(), m.pulls()} {
+	meta.File, meta.Shop, meta.Serial = visible.Line(meta.File), visible.Line(meta.Shop), visible.Line(meta.Serial)
+	out := Sheet{}
+	for _, l := range m.lists() {
 		if len(l.Rows) > 0 {
 			out.Lists = append(out.Lists, l)
 		} else {
 			out.Without = append(out.Without, l.File)
 		}
 	}
-	if out.Identity, err = identify(t, &p, out.Lists); err != nil {
+	o := origin.Of(s)
+	pages := page.Lay(m.blocks(meta, o))
+	frame := m.frame(meta)
+	var err error
+	if out.Identity, err = identify(o, pages.HTML(frame), out.Lists); err != nil {
 		return Sheet{}, err
 	}
 	for k := range out.Lists {
-		out.Lists[k].Sheet = fmt.Sprintf("%s rev %s, identity %s", list.Dash(p.Number), list.Dash(p.Revision), out.Identity)
+		out.Lists[k].Sheet = fmt.Sprintf("%s rev %s, identity %s", list.Dash(s.H.Head.Number.V), list.Dash(s.H.Head.Revision.V),
+			out.Identity)
 	}
-	var b bytes.Buffer
-	if err := t.Execute(&b, p); err != nil {
-		return Sheet{}, err
-	}
-	out.HTML = safe(b.Bytes())
+	frame.Identity = out.Identity
+	out.Pages, out.HTML = pages, safe(pages.HTML(frame))
 	return out, nil
 }
 
-// identify gives a page its identity, which is made from all that is printed but itself.
-func identify(t *template.Template, p *pages, lists []list.Table) (string, error) {
-	p.sign("")
-	var b bytes.Buffer
-	if err := t.Execute(&b, *p); err != nil {
-		return "", err
-	}
-	texts := [][]byte{b.Bytes()}
+// lists is every list of the set, as they are written beside it.
+func (m maker) lists() []list.Table {
+	return append([]list.Table{m.branches(), m.ends(), m.units(), m.cutList(), m.flags(), m.pinList(), m.splices(), m.labels(), m.loads(),
+		m.feeds(), m.ringOut(), m.loops(), m.spares(), m.threadList()}, bought{m.Maker}.lists()...)
+}
+
+// identify gives a sheet its identity, which is made from all that is printed but itself.
+func identify(o origin.Origin, pages []byte, lists []list.Table) (string, error) {
+	texts := [][]byte{pages}
 	for _, l := range lists {
 		text, err := CSV(l)
 		if err != nil {
@@ -94,128 +86,95 @@ func identify(t *template.Template, p *pages, lists []list.Table) (string, error
 		}
 		texts = append(texts, []byte(l.File), text)
 	}
-	id := p.origin.Identity(texts...)
-	p.sign(id)
-	return id, nil
+	return o.Identity(texts...), nil
 }
 
-// sign writes what the page was made from, and its identity, at its head and its foot.
-func (p *pages) sign(identity string) {
-	p.Identity = identity
-	o := p.origin
-	unsaved, file := "", strings.Join(list.NonEmpty(p.File, p.Hash), "   ")
-	if p.Unsaved {
-		unsaved = "UNSAVED WORK"
+// frame is what stands at the head and the foot of every page.
+func (m maker) frame(meta Meta) page.Frame {
+	h := &m.H.Head
+	state := strings.Join(list.NonEmpty(meta.On, list.Word("file ", meta.File), meta.Hash), "  ·  ")
+	if meta.Unsaved {
+		state = strings.Join(list.NonEmpty("PRINTED FROM UNSAVED CHANGES", state), "  ·  ")
 	}
-	const between = "  ·  "
-	p.State = strings.Join(list.NonEmpty(strings.TrimSpace(p.Number+" "+p.Revision), p.On, "identity "+identity,
-		list.Word("file ", p.File), p.Hash),
-		between)
-	if p.Unsaved {
-		p.State += between + "UNSAVED WORK: no file holds this"
+	return page.Frame{Number: h.Number.V, Revision: h.Revision.V, Name: h.Name.V, Serial: meta.Serial, Foot: state}
+}
+
+// madeFrom is what a sheet was made from, each with its name.
+func (m maker) madeFrom(meta Meta, o origin.Origin) [][2]string {
+	unsaved := ""
+	if meta.Unsaved {
+		unsaved = "PRINTED FROM UNSAVED CHANGES: no file holds this"
 	}
-	p.Foot = strings.Join(list.NonEmpty(strings.TrimSpace(p.Number+" rev "+list.Dash(p.Revision)), p.On, "identity "+identity,
-		unsaved), between) +
-		"\n" + strings.Join(list.NonEmpty(list.Word("file ", p.Hash), "harness "+o.Harness, "catalogue "+o.Catalogue, o.Learned(),
-		"release "+o.Release), between) + "\nA planning aid, not an approval."
-	p.MadeFrom = [][2]string{
-		{"number, revision", list.Dash(p.Number) + " rev " + list.Dash(p.Revision)},
-		{"identity", identity},
-		{"day", list.Dash(p.On)},
-		{"file", cmp.Or(strings.Join(list.NonEmpty(file, unsaved), "   "), "none")},
+	return [][2]string{
+		{"file", cmp.Or(strings.Join(list.NonEmpty(meta.File, meta.Hash, unsaved), ", "), "none")},
 		{"harness", o.Harness},
-		{"catalogue", o.Catalogue + "   the program's own" + list.Word(", then ", p.Shop)},
+		{"catalogue", o.Catalogue + ", the program's own" + list.Word(", then ", meta.Shop)},
 		{"corrections", o.Learned()},
 		{"release", "contralay " + o.Release},
 	}
 }
 
-// pages is all that the page of HTML is made of.
-type pages struct {
-	Meta
-	Number, Revision, Name, Note string
-	State                        string
-	Foot                         string
-	Identity                     string
-	MadeFrom                     [][2]string // what it was made from, each with its name
-	origin                       origin.Origin
-	Snags                        []snagLine
-	Stops                        int
-	Drawing                      template.HTML
-	Drawn                        []string
-	Branches, Ends               list.Table
-	Cards                        []card
-	Units, Cut, Flags            list.Table
-	Threading                    list.Table
-	Tails                        []list.Table
-	Glue                         list.Table
-	Pins                         []list.Table
-	Crimps, Splices, Labels      list.Table
-	Bill, Loads, Feeds           list.Table
-	Ring, Isolation              list.Table
-	Loops, Spares, Lots          list.Table
-	Holds                        []run.Hold
-	Built                        []list.Table
-	Cautions                     []string
-	Mm                           string
-	Total                        string
+// blocks is the shop's set in the order of the work.
+func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
+	rest := set.Drawing(m.Maker)
+	add := func(fresh bool, blocks []page.Block) {
+		if len(blocks) > 0 {
+			blocks[0].NewPage = blocks[0].NewPage || fresh
+			rest = append(rest, blocks...)
+		}
+	}
+	add(true, set.Kit(m.Maker))
+	add(false, set.Crimps(m.Maker))
+	add(true, set.Cut(m.Maker))
+	add(false, set.Tubes(m.Maker))
+	add(true, m.cards())
+	add(false, page.List(m.units()))
+	add(false, page.List(m.splices()))
+	add(false, []page.Block{set.Hold(run.HoldBare)})
+	add(true, set.Threading(m.Maker))
+	add(true, m.connectors())
+	add(true, m.tests())
+	add(false, []page.Block{set.Hold(run.HoldFit)})
+	add(false, set.Spares(m.spares(), m.loops()))
+	for _, t := range m.built() {
+		add(false, page.List(t))
+	}
+	if meta.Add.Loads {
+		add(true, page.List(m.loads()))
+		add(false, page.List(m.feeds()))
+	}
+	if meta.Add.Flags {
+		add(true, page.List(m.flags()))
+	}
+	if meta.Add.Loops {
+		add(true, page.List(m.loops()))
+	}
+	add(false, set.MadeFrom(m.madeFrom(meta, o)))
+	return append(set.Traveller(m.Maker, rest), rest...)
 }
 
-type snagLine struct{ Mark, Level, Where, Says string }
+// tests is the ring-out and what is tested beside it.
+func (m maker) tests() []page.Block {
+	ring := m.ringOut()
+	note := page.Text(ring.Note, page.Small)
+	note.KeepNext = true
+	g := page.TableOf(ring)
+	g.Columns = 2
+	out := []page.Block{page.Section(set.TestName), note, g.Block(), set.Hold(run.HoldPinned)}
+	out = append(out, page.List(m.isolation())...)
+	return append(out, set.Hold(run.HoldLoaded))
+}
 
-func (m maker) pages(meta Meta) pages {
-	h := m.H.Head
-	p := pages{Meta: meta, origin: origin.Of(m.S), Number: h.Number.V, Revision: h.Revision.V, Name: h.Name.V, Note: visible.Note(h.Note.V),
-		Mm:       m.Sys.Name(),
-		Branches: m.branches(), Ends: m.ends(), Units: m.units(), Cut: m.cutList(), Flags: m.flags(),
-		Crimps: m.crimps(), Splices: m.splices(), Labels: m.labels(), Bill: m.bill(), Loads: m.loads(), Feeds: m.feeds(),
-		Ring: m.ringOut(), Isolation: m.isolation(), Loops: m.loops(), Spares: m.spares(), Lots: m.lots(),
-		Holds: run.Holds(), Built: m.built(), Cautions: guide.Cautions(),
-		Threading: m.threading(threading.Threading(m.S), "Threading list", "threading"),
-	}
-	p.Drawing, p.Drawn = m.drawing()
-	p.Threading.Note = "On in this order before the contacts; legs that do not meet may go in any order."
-	for _, g := range sheet.Grouped(m.S.Snags) {
-		if g.Level == sheet.Stop {
-			p.Stops++
-		}
-		p.Snags = append(p.Snags, snagLine{map[sheet.Level]string{sheet.Stop: "!", sheet.Warn: "?", sheet.Note: "-"}[g.Level],
-			g.Level.String(), g.Where, m.Sys.Says(g.Says) + g.More()})
-	}
-	for _, k := range wires.Walked(m.S) {
-		p.Cards = append(p.Cards, m.card(k.Branch))
-	}
+// connectors is the pin tables.
+func (m maker) connectors() []page.Block {
+	out := []page.Block{page.Section(set.EndsName)}
 	for k := range m.H.Terminations {
-		id := m.H.Terminations[k].ID
-		p.Pins = append(p.Pins, m.pins(k))
-		if tail := threading.TailOf(m.S, id); len(tail) > 0 {
-			p.Tails = append(p.Tails, m.tail(tail, "At "+strings.TrimSpace(id+"  "+m.H.Terminations[k].Name.V)))
-		}
-	}
-	if len(threading.Mixes(m.S)) > 0 {
-		p.Glue = m.glue()
-	}
-	t := m.S.Totals
-	p.Total = fmt.Sprintf("%d wires, %d made-up units, %d spares, %d fillers, %.1f m of wire", t.Wires, t.Units, t.Spares, t.Fillers,
-		float64(t.WireMM)/1000)
-	if t.Gram.Set {
-		p.Total += fmt.Sprintf(", %.0f g without its covers", float64(t.Gram.V))
-	}
-	return p
-}
-
-// parts is the members of a layer in columns that fill a page's width.
-func parts(all []cardMember) [][]cardMember {
-	const most = 12 // rows of one column
-	n := 1
-	if len(all) > most {
-		n = 2 // more than two are too narrow for their words
-	}
-	per := (len(all) + n - 1) / n
-	var out [][]cardMember
-	for len(all) > 0 {
-		k := min(per, len(all))
-		out, all = append(out, all[:k]), all[k:]
+		t := m.pins(k)
+		head := page.SubHeading(t.Title)
+		head.Part = m.H.Terminations[k].ID
+		note := page.Text(t.Note, page.Small)
+		note.KeepNext = true
+		out = append(out, head, note, page.TableOf(t).Block())
 	}
 	return out
 }

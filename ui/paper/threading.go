@@ -2,7 +2,6 @@ package paper
 
 import (
 	"fmt"
-	"strings"
 
 	"contralay/calc/phase/threading"
 	"contralay/model/catalogue"
@@ -60,31 +59,7 @@ func (m maker) toPass(r threadRow) string {
 	return m.Sys.Fine(r.PassMM)
 }
 
-// tail is the order at one end, short: whoever stands there has the rest in the list.
-func (m maker) tail(all []threading.Threaded, title string) list.Table {
-	return list.Of(list.Table{Title: title}, append(threadColumns(), list.Blank[threadRow]("on")), threadRows(all))
-}
-
-func (m maker) glue() list.Table {
-	l := &m.S.Limits
-	life := "its sheet says how long it can be used, and how it cures"
-	if l.PotLifeMin > 0 {
-		life = fmt.Sprintf("used within %d minutes of mixing; its sheet says how it cures", l.PotLifeMin)
-	}
-	type mixRow struct {
-		threading.Mix
-		number int
-	}
-	var rows []mixRow
-	for k, x := range threading.Mixes(m.S) {
-		rows = append(rows, mixRow{x, k + 1})
-	}
-	return list.Of(list.Table{Title: "Adhesive: " + l.Adhesive,
-		Note: "Not before it is rung out with contacts in. Abrade, wipe, recover, let cure; " + life + "."},
-		[]list.Column[mixRow]{
-			list.Text("mix", func(r mixRow) string { return fmt.Sprint(r.number) }),
-			list.Text("joints", func(r mixRow) string { return strings.Join(r.Joints, "; ") }),
-			list.Blank[mixRow]("mixed at"),
-			list.Blank[mixRow]("done by"),
-		}, rows)
+// threadList is all that is threaded on, for its file.
+func (m maker) threadList() list.Table {
+	return m.threading(threading.Threading(m.S), "Threading list", "threading")
 }

@@ -20,6 +20,7 @@ type Options struct {
 	Scale float64         // mm of paper for one of the harness
 	Size  unit.Millimetre // of the face of flags
 	Full  bool            // to work on: pegs, stations, dials, texts of labels
+	Small bool            // to know it by: no words
 	Sys   unit.System
 }
 

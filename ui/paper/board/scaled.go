@@ -2,6 +2,7 @@ package board
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"contralay/calc/query/drawing"
@@ -44,8 +45,9 @@ func Page(s *sheet.Sheet, wide, high unit.Millimetre, sys unit.System) (*plot.Sh
 	if turned {
 		room = plot.Point{X: high, Y: wide}
 	}
+	o.Scale = 1 / larger(larger(1/o.Scale)) // words may take less room than they were given, or more
 	out := Draw(s, &d, o)
-	for k := 0; k < 4; k++ { // words may take more room than they were given
+	for range 6 {
 		if size := out.Box.High.Minus(out.Box.Low); size.X <= room.X && size.Y+9 <= room.Y {
 			break
 		}
@@ -59,6 +61,39 @@ func Page(s *sheet.Sheet, wide, high unit.Millimetre, sys unit.System) (*plot.Sh
 	return out, d.Notes
 }
 
+// Small is a harness in small, to know it by, within so much room, mm: its outline
+// with the ids of its ends where they have room; nil where it has no branch.
+func Small(s *sheet.Sheet, wide, high unit.Millimetre) *plot.Sheet {
+	d := drawing.Of(s)
+	if len(d.Branches) == 0 {
+		return nil
+	}
+	const size, room = 3.2, 14 // of the words, and what they take at each side, mm
+	span := d.High.Minus(d.Low)
+	o := Options{Size: size, Small: true,
+		Scale: math.Min(float64((wide-2*room)/max(1, span.X)), float64((high-3*size)/max(1, span.Y)))}
+	out := Draw(s, &d, o)
+	var taken []plot.Box
+	for k := range d.Ends {
+		e := &d.Ends[k]
+		text := plot.Shape{Layer: plot.TextLayer, Size: size, Text: e.ID}
+		at := e.At.Times(o.Scale).Away(e.Heading, e.FrontMM*unit.Millimetre(o.Scale)+2)
+		c := plot.Point{}.Away(e.Heading, 1) // the text lies beyond the end, the way that it heads
+		text.Middle = plot.Point{X: at.X + text.Width()*(c.X-1)/2, Y: at.Y + size*0.72*(c.Y-1)/2}
+		box := text.Bounds()
+		if slices.ContainsFunc(taken, box.Meets) {
+			continue
+		}
+		taken = append(taken, box)
+		out.Add(text)
+	}
+	for k := range out.Shapes {
+		b := out.Shapes[k].Bounds()
+		out.Box = out.Box.And(b.Low).And(b.High)
+	}
+	return out
+}
+
 // next is the next smaller scale.
 func next(scale float64) float64 {
 	for _, s := range scales {
@@ -67,6 +102,16 @@ func next(scale float64) float64 {
 		}
 	}
 	return scale * 1.25
+}
+
+// larger is the next larger scale.
+func larger(scale float64) float64 {
+	for k := len(scales) - 1; k >= 0; k-- {
+		if scales[k] < scale-1e-9 {
+			return scales[k]
+		}
+	}
+	return scale
 }
 
 // caption writes the scale below a drawing, with a bar of 100 or 500 mm, or of 5 or 20 in, of the harness.

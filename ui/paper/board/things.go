@@ -16,14 +16,22 @@ import (
 )
 
 // later keeps a flag until all lines are drawn, so that it lies clear of them.
-func (c *canvas) later(f flag) { c.waiting = append(c.waiting, f) }
+func (c *canvas) later(f flag) {
+	if !c.Full { // on a page of the set no letter is smaller than its size
+		f.size = max(f.size, c.Size)
+	}
+	c.waiting = append(c.waiting, f)
+}
 
 // flags writes what waits.
 func (c *canvas) flags() {
 	for i := range c.d.Branches {
-		if b := &c.d.Branches[i]; c.Full || !c.along(b) {
+		if b := &c.d.Branches[i]; !c.Small && (c.Full || !c.along(b)) {
 			c.branchFlag(b)
 		}
+	}
+	if c.Small {
+		return
 	}
 	slices.SortStableFunc(c.waiting, func(a, b flag) int { return cmp.Compare(a.rank, b.rank) })
 	for _, f := range c.waiting {

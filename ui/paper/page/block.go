@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"html"
 	"html/template"
+	"slices"
 	"strings"
 
 	"contralay/model/unit"
@@ -31,6 +32,8 @@ type Block struct {
 	Cut      *Cut            // how it is cut; nil: it stays whole
 	// Late makes its HTML when all pages are known; its height is High.
 	Late func(entries []Entry, pages int) template.HTML
+
+	names bool // it says the name of its section, and nothing else
 }
 
 // Cut is a block in rows, between which it may be cut. Then HTML and High of the block are not used.
@@ -57,10 +60,11 @@ type Entry struct {
 	Page          int
 }
 
-// Section begins a section of the set: its name as a heading, which is never the last of a page.
+// Section begins a section of the set: its name as a heading, which is never the last of a page. At the
+// top of a page the head of the page says it.
 func Section(name string) Block {
 	b := headed(name, Heading, 5)
-	b.Section = name
+	b.Section, b.names = name, true
 	return b
 }
 
@@ -106,41 +110,73 @@ type Column struct {
 
 // Beside is columns side by side, as one block that stays whole.
 func Beside(gutter unit.Millimetre, columns ...Column) Block {
-	var b strings.Builder
-	high := unit.Millimetre(0)
-	b.WriteString(`<div class="beside">`)
+	out := Block{Gap: 2}
+	wholes := make([]Block, len(columns))
 	for k, c := range columns {
-		whole := Stack(c.Blocks...)
-		left := unit.Millimetre(0)
-		if k > 0 {
-			left = gutter
-		}
-		fmt.Fprintf(&b, `<div style="width:%s;margin-left:%s">%s</div>`, mm(c.Wide), mm(left), whole.HTML)
-		high = max(high, whole.High)
+		wholes[k] = Stack(c.Blocks...)
+		out.High = max(out.High, wholes[k].High)
 	}
-	b.WriteString("</div>")
-	return Block{HTML: template.HTML(b.String()), High: high, Gap: 2} // #nosec: made of blocks
+	return out.made(wholes, func(texts []template.HTML) template.HTML {
+		var b strings.Builder
+		b.WriteString(`<div class="beside">`)
+		for k, c := range columns {
+			left := unit.Millimetre(0)
+			if k > 0 {
+				left = gutter
+			}
+			fmt.Fprintf(&b, `<div style="width:%s;margin-left:%s">%s</div>`, mm(c.Wide), mm(left), texts[k])
+		}
+		b.WriteString("</div>")
+		return template.HTML(b.String()) // #nosec: made of blocks
+	})
 }
 
 // Stack is blocks beneath each other, as one block that stays whole. It takes the section and the
 // part of the first.
 func Stack(blocks ...Block) Block {
-	var b strings.Builder
 	var out Block
+	wholes := make([]Block, len(blocks))
 	for k, x := range blocks {
 		gap := x.Gap
 		if k == 0 {
 			gap, out.Section, out.Part, out.Gap = 0, x.Section, x.Part, x.Gap
 		}
-		text, high := x.HTML, x.High
+		wholes[k] = Block{HTML: x.HTML, High: x.High, Gap: gap, Late: x.Late}
 		if x.Cut != nil {
-			text, high = x.Cut.all()
+			wholes[k].HTML, wholes[k].High = x.Cut.all()
 		}
-		put(&b, gap, high, text)
-		out.High += gap + high
+		out.High += gap + wholes[k].High
 	}
-	out.HTML = template.HTML(b.String()) // #nosec: made of blocks
-	return out
+	return out.made(wholes, func(texts []template.HTML) template.HTML {
+		var b strings.Builder
+		for k := range wholes {
+			put(&b, wholes[k].Gap, wholes[k].High, texts[k])
+		}
+		return template.HTML(b.String()) // #nosec: made of blocks
+	})
+}
+
+// made is a block with the HTML that a function makes of those of others: now, or when all pages are
+// known where one of them waits for that.
+func (b Block) made(of []Block, how func([]template.HTML) template.HTML) Block {
+	texts, late := make([]template.HTML, len(of)), false
+	for k := range of {
+		texts[k], late = of[k].HTML, late || of[k].Late != nil
+	}
+	if !late {
+		b.HTML = how(texts)
+		return b
+	}
+	b.Late = func(entries []Entry, pages int) template.HTML {
+		now := slices.Clone(texts)
+		for k := range of {
+			if of[k].Late != nil {
+				now[k] = of[k].Late(entries, pages)
+			}
+		}
+		return how(now)
+	}
+	return b
 }
 
 // put writes a block in a box of its height, so that nothing below it is moved.

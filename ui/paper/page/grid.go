@@ -2,6 +2,7 @@ package page
 
 import (
 	"fmt"
+	"html"
 	"html/template"
 	"strings"
 
@@ -17,6 +18,8 @@ type Col struct {
 	Least unit.Millimetre // of a width that is not given
 	Bold  bool
 	Size  float64 // points of its letters; 0: those of the grid
+
+	Upright bool // its head is written upward
 }
 
 // Cell is one cell of a row: a text, or a picture of a width and a height.
@@ -54,7 +57,7 @@ const (
 	padX     unit.Millimetre = 0.9
 	padY     unit.Millimetre = 0.3
 	border   unit.Millimetre = 0.2
-	gutter   unit.Millimetre = 4
+	gutter   unit.Millimetre = 3
 	loose    unit.Millimetre = 1.6 // more of a row that is written in
 	handWide unit.Millimetre = 11  // of a cell that is written in
 )
@@ -158,6 +161,11 @@ func (g Grid) row(line Line, wide []unit.Millimetre, head bool) (template.HTML, 
 		if head {
 			l = g.headLetter()
 		}
+		if head && g.Cols[k].Upright {
+			texts[k] = template.HTML(`<span class="upright">` + html.EscapeString(cell.Text) + `</span>`) // #nosec: escaped
+			high = max(high, l.Wide(cell.Text)+2*padX+border)
+			continue
+		}
 		if cell.Picture != "" {
 			texts[k] = cell.Picture
 			high = max(high, cell.High+2*padY+border)
@@ -239,7 +247,10 @@ func (g Grid) widths(total unit.Millimetre) []unit.Millimetre {
 			}
 			cell, l := line.Cells[k], g.letter(k, line.Cells[k].Bold)
 			least[k] = max(least[k], l.longest(cell.Text)+2*padX+border, cell.Wide+2*padX+border)
-			want[k] = max(want[k], l.Wide(cell.Text)+2*padX+border, least[k])
+			want[k] = max(want[k], l.widest(cell.Text)+2*padX+border, least[k])
+			if c.Align == list.ToRight { // a figure is never parted from its unit
+				least[k] = max(least[k], l.widest(cell.Text)+2*padX+border)
+			}
 		}
 	}
 	sum := func(all []unit.Millimetre) (s unit.Millimetre) {

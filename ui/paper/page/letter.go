@@ -132,6 +132,8 @@ func pieces(text string) []string {
 		last := k == len(runes)-1
 		switch {
 		case last:
+		case r == '\u00a0': // it parts no words
+			continue
 		case unicode.IsSpace(r) && !unicode.IsSpace(runes[k+1]):
 		case k > start && strings.ContainsRune("-/,;:_·", r) && !unicode.IsSpace(runes[k+1]) && !unicode.IsDigit(runes[k+1]):
 		default:
@@ -148,6 +150,15 @@ func (l Letter) longest(text string) unit.Millimetre {
 	var most unit.Millimetre
 	for _, piece := range pieces(text) {
 		most = max(most, l.Wide(strings.TrimSpace(piece)))
+	}
+	return most
+}
+
+// widest is the widest line of a text that is broken at its line ends alone.
+func (l Letter) widest(text string) unit.Millimetre {
+	var most unit.Millimetre
+	for _, line := range strings.Split(text, "\n") {
+		most = max(most, l.Wide(line))
 	}
 	return most
 }

@@ -71,10 +71,10 @@ func (f Frame) head(b *strings.Builder, name string, page, pages int) {
 	number := bold.Short(strings.TrimSpace(f.Number+"  rev "+list.Dash(f.Revision)), Wide-serialWide-quantityWide-pageWide-4)
 	says := fmt.Sprintf("identity %s", f.Identity)
 	room := Wide - Small.Wide("identity 0000-0000-0000-0000") - 6
-	fmt.Fprintf(b, `<header><div class="line"><span class="p12b">%s</span>%s%s<span class="p12b page">page %d of %d</span></div>`,
+	fmt.Fprintf(b, `<header><div class="line"><span class="p12b">%s</span>%s%s<span class="p12b">page %d of %d</span></div>`,
 		html.EscapeString(number), box("SERIAL", f.Serial, serialWide), box("QTY", f.Quantity, quantityWide), page, pages)
-	fmt.Fprintf(b, `<div class="line"><span class="p12b">%s</span><span class="p9">%s</span></div></header>`+"\n",
-		html.EscapeString(bold.Short(name, room)), html.EscapeString(says))
+	fmt.Fprintf(b, `<div class="line"><h2 class="p14b">%s</h2><span class="p9">%s</span></div></header>`+"\n",
+		html.EscapeString(Heading.Short(name, room)), html.EscapeString(says))
 }
 
 // box is a word with its value, or with a line to write it on.
@@ -111,6 +111,9 @@ func Contents(blocks []Block, l Letter, wide unit.Millimetre) Block {
 	}}
 }
 
+// mostParts is how many parts of a section the contents names; of more, the first and the last.
+const mostParts = 4
+
 func contentsGrid(entries []Entry, l Letter, wide unit.Millimetre) Grid {
 	g := Grid{Cols: []Col{{Head: "contents", Wide: wide - 16}, {Head: "page", Wide: 16, Align: list.ToRight, Bold: true}}, Letter: l,
 		Wide: wide, Bare: true}
@@ -127,7 +130,10 @@ func contentsGrid(entries []Entry, l Letter, wide unit.Millimetre) Grid {
 			pages = fmt.Sprintf("%d–%d", first, last)
 		}
 		says := entries[n].Section
-		if len(parts) > 0 {
+		switch n := len(parts); {
+		case n > mostParts:
+			says += ": " + parts[0] + " … " + parts[n-1]
+		case n > 0:
 			says += ": " + strings.Join(parts, ", ")
 		}
 		g.Lines = append(g.Lines, Cells(says, pages))

@@ -1,0 +1,163 @@
+package set
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/calc/query/lists"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/paper/list"
+	"contralay/ui/paper/page"
+)
+
+// Kit is what is picked before the work begins: first what cannot be ordered yet, then wire by spool, parts, and the tools with
+// their numbers, each with room for its lot.
+func Kit(m list.Maker) []page.Block {
+	rows := lists.Bill(m.S)
+	out := []page.Block{page.Section(KitName)}
+	if open := slices.IndexFunc(rows, func(r lists.BillRow) bool { return r.Open == "" }); open != 0 {
+		out = append(out, unsettled(m, rows[:max(open, 0)])...)
+		rows = rows[max(open, 0):]
+	}
+	out = append(out, spools(rows).Block())
+	g := page.Grid{Cols: []page.Col{{Head: "part"}, {Head: "need", Align: list.ToRight, Bold: true}, {Head: "order", Align: list.ToRight},
+		{Head: "lot", Align: list.ByHand}}, Columns: 2}
+	group := ""
+	for _, r := range rows {
+		if r.Group == "wire" {
+			continue
+		}
+		if r.Group != group {
+			group = r.Group
+			g.Lines = append(g.Lines, page.Line{Title: group, KeepNext: true})
+		}
+		g.Lines = append(g.Lines, page.Cells(partOf(m, r), amount(r, r.Need)+list.Mem(r.Standing), amount(r, r.Order), ""))
+	}
+	g.Lines = append(g.Lines, page.Line{Title: "tools, with their numbers", KeepNext: true})
+	for _, tool := range tools(m) {
+		g.Lines = append(g.Lines, page.Cells(tool, "", "", ""))
+	}
+	note := page.Text("To order: a tenth more of what is cut, a twentieth more of contacts, seals and plugs, samples to pull; what is on "+
+		"the shelf is taken off. Beside it: wipes and solvent for the adhesive, marker ribbon.", page.Small)
+	note.Gap = 2
+	note.KeepNext = true
+	return append(out, note, g.Block())
+}
+
+// unsettled is what cannot be ordered yet, and why.
+func unsettled(m list.Maker, rows []lists.BillRow) []page.Block {
+	head := page.SubHeading("To settle before you order")
+	head.KeepNext = true
+	g := page.Grid{Cols: []page.Col{{Head: "what"}, {Head: "part"}, {Head: "need", Align: list.ToRight, Bold: true}, {Head: "why"}},
+		Columns: 2}
+	for _, r := range rows {
+		g.Lines = append(g.Lines, page.Cells(strings.TrimSpace(r.Group+" "+list.Colour(r.Colour)), partOf(m, r), amount(r, r.Need), r.Open))
+	}
+	return []page.Block{head, g.Block()}
+}
+
+// partOf is a part of the bill with what is said of it, and what the shop orders it as.
+func partOf(m list.Maker, r lists.BillRow) string {
+	says := m.Sys.Says(r.Part)
+	if r.Says != "" && r.Group != "wire flag" {
+		says += ", " + m.Sys.Says(r.Says)
+	}
+	if r.Stock.Number != "" {
+		says += ", order " + strings.TrimSpace(r.Stock.Number+" "+list.Word("from ", r.Stock.Supplier))
+	}
+	return says
+}
+
+// spools is the wire by size and colour, in metres: what the harness takes, and what is ordered.
+func spools(rows []lists.BillRow) page.Grid {
+	g := page.Grid{Cols: []page.Col{{Head: "spool"}, {Head: "m", Align: list.ToRight, Bold: true}, {Head: "order", Align: list.ToRight},
+		{Head: "lot", Align: list.ByHand}}, Columns: 3}
+	reel := ""
+	for _, r := range rows {
+		if r.Group != "wire" {
+			continue
+		}
+		if r.Part != reel {
+			reel = r.Part
+			at := strings.LastIndex(reel, " ") + 1
+			g.Lines = append(g.Lines, page.Line{Title: reel[:at] + list.Size(&model.Wire{Size: reel[at:]}), KeepNext: true})
+		}
+		g.Lines = append(g.Lines, page.Cells(list.Dash(list.Colour(r.Colour)), unit.Fixed(r.Need, 1), unit.Fixed(r.Order, 1),
+			r.Stock.Number))
+	}
+	return g
+}
+
+// amount is how much of a thing: metres to a tenth, or pieces.
+func amount(r lists.BillRow, v float64) string {
+	if r.Metres {
+		return unit.Fixed(v, 1) + " m"
+	}
+	return unit.Fixed(v, 0)
+}
+
+// tools are those that the work takes and that have a number to note.
+func tools(m list.Maker) []string {
+	var out []string
+	put := func(what string) {
+		if !slices.Contains(out, what) {
+			out = append(out, what)
+		}
+	}
+	for _, c := range lists.CrimpList(m.S) {
+		if c.Tool.Set {
+			put("crimp tool " + c.Tool.V.Frame + ", positioner " + c.Tool.V.Positioner)
+		}
+	}
+	put("heat gun")
+	put("meter, pull tester")
+	return out
+}
+
+// Tubes is what is cut of tube, piece by piece.
+func Tubes(m list.Maker) []page.Block {
+	type piece struct {
+		of, what, part string
+		cut            unit.Millimetre
+	}
+	var all []piece
+	for i := range m.S.Branches {
+		b, id := &m.S.Branches[i], m.H.Branches[i].ID
+		if b.Sheath.Part != "" && b.Sheath.Tube.Set {
+			all = append(all, piece{id, string(model.CoverSheath), b.Sheath.Part, b.Sheath.CutMM})
+		}
+		for _, c := range b.Covers {
+			if c.CutMM > 0 {
+				all = append(all, piece{id, string(c.What), list.Dash(c.Part), c.CutMM})
+			}
+		}
+	}
+	if len(all) == 0 {
+		return nil
+	}
+	slices.SortStableFunc(all, func(a, b piece) int {
+		switch {
+		case a.part < b.part:
+			return -1
+		case a.part > b.part:
+			return 1
+		}
+		return int(b.cut - a.cut)
+	})
+	g := page.Grid{Cols: []page.Col{{Head: "for", Bold: true}, {Head: "what"}, {Head: m.In("cut"), Align: list.ToRight, Bold: true},
+		{Head: "cut", Wide: 9, Align: list.ByHand}}, Columns: 3}
+	part := ""
+	for _, p := range all {
+		if p.part != part {
+			part = p.part
+			title := part
+			if t, ok := m.S.Cat.Tube(part); ok && t.ShelfLabel != "" {
+				title += ", " + t.ShelfLabel
+			}
+			g.Lines = append(g.Lines, page.Line{Title: title, KeepNext: true})
+		}
+		g.Lines = append(g.Lines, page.Cells(p.of, p.what, m.Sys.AtLeast(p.cut), ""))
+	}
+	return []page.Block{page.SubHeading("Tube pieces"), g.Block()}
+}
