@@ -59,7 +59,7 @@ func billColour() list.Column[lists.BillRow] {
 	return list.Text("colour", func(r lists.BillRow) string {
 		_, colour := code(r)
 		return strings.TrimSpace(colour + "  " + word(r))
-	}).InFile(list.Text("colour code", func(r lists.BillRow) string { _, colour := code(r); return colour }), list.Text("colour", word))
+	}).InFile(list.Text("colour", word), list.Text("colour code", func(r lists.BillRow) string { _, colour := code(r); return colour }))
 }
 
 // billPart is the part of a row; filler, and the wire that an end cap is for, are known by a diameter alone.

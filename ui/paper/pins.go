@@ -82,7 +82,7 @@ func (m maker) pinColumns() []list.Column[pin] {
 		each("signal", func(w *model.Wire) string { return w.Signal.V }),
 		each("size", list.Size),
 		each("colour", func(w *model.Wire) string { return list.Colour(w.Colour.V) }).InFile(
-			each("colour code", func(w *model.Wire) string { return w.Colour.V }), each("colour", list.ColourWord)),
+			each("colour", list.ColourWord), each("colour code", func(w *model.Wire) string { return w.Colour.V })),
 		list.Text("contact", func(p pin) string { return list.Word("size ", p.size) }).InFile(
 			list.Text("contact size", func(p pin) string { return p.size }),
 			list.Text("contact part", func(p pin) string { return p.crimp.Part }),

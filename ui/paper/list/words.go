@@ -28,11 +28,12 @@ func ColourWord(w *model.Wire) string {
 	return strings.TrimSpace(string(w.Shade.V) + " " + says)
 }
 
-// ColourOf is a wire's colour on a page, code and words; a file has them in two columns.
+// ColourOf is a wire's colour on a page, code and words; a file has them in two columns, the words first: a spreadsheet
+// makes 3, orange, of 03, black with orange.
 func ColourOf[R any](wire func(row R) *model.Wire) Column[R] {
 	return Text("colour", func(r R) string { return Colour(wire(r).Colour.V) }).InFile(
-		Text("colour code", func(r R) string { return wire(r).Colour.V }),
-		Text("colour", func(r R) string { return ColourWord(wire(r)) }))
+		Text("colour", func(r R) string { return ColourWord(wire(r)) }),
+		Text("colour code", func(r R) string { return wire(r).Colour.V }))
 }
 
 // SizeOf is a wire's size on a page, with its unit; a file has the size alone.
