@@ -109,9 +109,9 @@ func ring(s *sheet.Sheet, c *counted, t int) {
 			continue
 		}
 		names, as := together(s, wires)
-		says := "for " + names
+		says := "for " + counts(names)
 		if len(wires) > 1 && as != "" {
-			says += ", together as " + as
+			says += ", together as " + model.SizeWords(as)
 		}
 		part := "ring " + size
 		if size == "" {
@@ -127,15 +127,32 @@ func ring(s *sheet.Sheet, c *counted, t int) {
 	}
 }
 
+// counts says sizes that are joined, "20 + 22 + 22", with how many there are of each: "20 AWG and 2 x 22 AWG".
+func counts(names string) string {
+	var out []string
+	for all := strings.Split(names, " + "); len(all) > 0; {
+		n := 1
+		for n < len(all) && all[n] == all[0] {
+			n++
+		}
+		size := model.SizeWords(all[0])
+		if n > 1 {
+			size = fmt.Sprintf("%d x %s", n, size)
+		}
+		out, all = append(out, size), all[n:]
+	}
+	return strings.Join(out, " and ")
+}
+
 // billContacts is contacts, and what seals the cavities: plugs once for each part, whichever contacts they go with.
 func billContacts(s *sheet.Sheet) []BillRow {
 	var out, plugs []BillRow
 	for _, b := range BuyList(s) {
 		row := BillRow{Group: "contact", Part: cmp.Or(b.Part, "size "+b.Size),
-			Says: "size " + b.Size + ", " + cmp.Or(string(b.Gender), "the device's own"),
+			Says: "size " + b.Size + ", " + string(b.Gender),
 			Need: float64(b.Wired + b.Unwired), Order: float64(b.Buy())}
 		if b.Part == "" {
-			row.Open = "no part is given for it"
+			row.Open, row.Says = "no part is given for it", cmp.Or(string(b.Gender), "the device's own")
 		}
 		out = append(out, row)
 		if b.Plugs == 0 {

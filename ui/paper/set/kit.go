@@ -49,10 +49,22 @@ func Kit(m list.Maker) []page.Block {
 func unsettled(m list.Maker, rows []lists.BillRow) []page.Block {
 	head := page.SubHeading("To settle before you order")
 	head.KeepNext = true
-	g := page.Grid{Cols: []page.Col{{Head: "what"}, {Head: "part"}, {Head: "need", Align: list.ToRight, Bold: true}, {Head: "why"}},
-		Columns: 2}
+	g := page.Grid{Cols: []page.Col{{Head: "what"}, {Head: "part"}, {Head: "need", Align: list.ToRight, Bold: true},
+		{Head: "part number", Align: list.ByHand}}, Columns: 2}
+	var whys []string
 	for _, r := range rows {
-		g.Lines = append(g.Lines, page.Cells(strings.TrimSpace(r.Group+" "+list.Colour(r.Colour)), partOf(m, r), amount(r, r.Need), r.Open))
+		if !slices.Contains(whys, r.Open) {
+			whys = append(whys, r.Open)
+		}
+	}
+	for _, why := range whys {
+		g.Lines = append(g.Lines, page.Line{Title: list.Capital(why), KeepNext: true})
+		for _, r := range rows {
+			if r.Open == why {
+				what := strings.TrimSpace(r.Group + " " + list.Colour(r.Colour))
+				g.Lines = append(g.Lines, page.Cells(what, partOf(m, r), amount(r, r.Need), ""))
+			}
+		}
 	}
 	return []page.Block{head, g.Block()}
 }
