@@ -8,11 +8,12 @@ import (
 	"testing"
 
 	"contralay/ui/guide"
+	"contralay/ui/guide/manual"
 )
 
 // Every topic is printed, whatever its case; an unknown one is refused with the list.
 func TestHelpTopics(t *testing.T) {
-	for _, name := range topics() {
+	for _, name := range manual.Topics() {
 		o := call(t, "", "help", strings.ToUpper(name))
 		if o.code != 0 || o.err != "" || strings.Count(o.out, "\n") < 3 {
 			t.Errorf("help %s: exit %d, %q, %q", name, o.code, o.out, o.err)
@@ -23,7 +24,7 @@ func TestHelpTopics(t *testing.T) {
 			}
 		}
 	}
-	for _, name := range commands() {
+	for _, name := range manual.Names() {
 		if o := call(t, "", "help", name); o.code != ok || !strings.Contains(o.out, name) {
 			t.Errorf("help %s: %d %q %s", name, o.code, o.out, o.err)
 		}
@@ -47,13 +48,15 @@ func TestHelpTopics(t *testing.T) {
 
 // What a shell completes is what the program takes.
 func TestCompletion(t *testing.T) {
-	for _, f := range flags() {
-		args := []string{f, "12"}
-		switch f {
+	for _, f := range manual.EveryFlag() {
+		args := []string{f.Name, "12"}
+		switch f.Name {
 		case "--colour":
 			args[1] = "auto"
 		case "--centres":
 			args[1] = "equal"
+		case "--add":
+			args[1] = "loads,flags"
 		case "--on":
 			args[1] = "2026-05-31"
 		case "--unit":
@@ -65,7 +68,7 @@ func TestCompletion(t *testing.T) {
 			t.Errorf("%v: %v", args, err)
 		}
 	}
-	for _, c := range commands() {
+	for _, c := range manual.Names() {
 		_, err := dispatch([]string{c, "a", "b", "c"}, world{env: func(string) string { return "" }})
 		var m misuse
 		if c == "version" || c == "measured" || c == "import" {
@@ -77,7 +80,7 @@ func TestCompletion(t *testing.T) {
 	}
 	for shell, check := range map[string][]string{"bash": {"bash", "-n"}, "zsh": {"zsh", "-n"}, "fish": {"fish", "-n"}} {
 		o := call(t, "", "completion", shell)
-		for _, want := range append(append(topics(), commands()...), "bounce", "catalogue") {
+		for _, want := range append(append(manual.Topics(), manual.Names()...), "bounce", "catalogue") {
 			if !strings.Contains(o.out, want) {
 				t.Errorf("%s: %s is not completed", shell, want)
 			}

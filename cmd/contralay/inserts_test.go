@@ -1,6 +1,7 @@
 package main
 
 import (
+	"contralay/ui/guide/manual"
 	"encoding/json"
 	"slices"
 	"strings"
@@ -136,7 +137,7 @@ func TestInsertsMisuse(t *testing.T) {
 	} {
 		call(t, "", c.args...).refused(t, 1, c.words...)
 	}
-	if !slices.Contains(commands(), "inserts") {
+	if !slices.Contains(manual.Names(), "inserts") {
 		t.Error("a shell does not complete inserts")
 	}
 }

@@ -20,6 +20,11 @@ func Explain(tables []table.Table, recipe *name.Recipe) (lines []string) {
 			lines = append(lines, table.Place{File: t.File, Sheet: t.Sheet}.String()+": left out by the recipe")
 			continue
 		}
+		if recipe.Passes(&t) {
+			lines = append(lines, table.Place{File: t.File, Sheet: t.Sheet}.String()+
+				": hidden in its workbook, not read; hidden_sheets_read in a recipe has it read")
+			continue
+		}
 		found, over := tablesIn(h, recipe, &t)
 		for i := range found {
 			if !found[i].Loose {

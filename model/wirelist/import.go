@@ -184,7 +184,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		im.Say(report.Note, "sheet left out", place, "", "as was said")
 		return
 	}
-	if t.Hidden && !slices.Contains(im.Opt.Sheets, t.Sheet) {
+	if t.Hidden && !slices.Contains(im.Opt.Sheets, t.Sheet) && !im.Opt.Recipe.ReadsHidden(t.Sheet) {
 		im.Say(report.Warn, "hidden sheet", place, "", "left out; named as a sheet it is read")
 		return
 	}

@@ -50,7 +50,7 @@ func (f *Found) Wires() bool { return !f.Said.LeftOut && !f.Loose && !f.Joined()
 func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
 	h := shape.Headings{Words: name.Vocabulary(), Recipe: recipe.OfColumns()}
 	for i, t := range withoutSheetColumns(&draft.Importer{}, tables) {
-		if t.Hidden || recipe.LeavesOut(t.Sheet) ||
+		if recipe.Passes(&t) ||
 			slices.ContainsFunc(tables[:i], func(o table.Table) bool { return sameRows(o.Rows, t.Rows) }) {
 			continue
 		}
@@ -289,7 +289,7 @@ func sayUnmet(im *draft.Importer, tables []table.Table, met map[int]bool) {
 			im.Say(report.Warn, "the recipe speaks of a table that is not here", at, s.Key.String(), "nothing is done")
 		}
 	}
-	for _, s := range r.Sheets {
+	for _, s := range slices.Concat(r.Sheets, r.Hidden) {
 		if !slices.ContainsFunc(tables, func(t table.Table) bool { return t.Sheet == s }) {
 			im.Say(report.Warn, "the recipe speaks of a sheet that is not here", at, s, "nothing is done")
 		}

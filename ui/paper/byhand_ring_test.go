@@ -1,11 +1,14 @@
 package paper
 
 import (
-	"fmt"
+	"encoding/csv"
 	"math"
+	"strings"
 	"testing"
 
 	listsquery "contralay/calc/query/lists"
+	"contralay/ui/paper/list"
+	"contralay/ui/paper/meter"
 )
 
 // The nets of the loom by hand, and the copper from the first end of each to the others at 20 °C: 53.15 or 32.41
@@ -62,29 +65,20 @@ func TestRingOutByHand(t *testing.T) {
 	}
 }
 
-// The printed list has a line for each end of a net and each other end of it: 4 x 3, 4 x 3, five pairs of wires both
-// ways, and one that P1:H, a capped spare, rings to nothing: 12 + 12 + 10 + 1.
-func TestRingOutListByHand(t *testing.T) {
-	rows := makerOf(handLoom(t)).ringOut().Rows
-	if len(rows) != 35 {
-		t.Errorf("%d lines, by hand 35", len(rows))
-	}
-	met := map[string]bool{}
-	for _, r := range rows {
-		here, to, ohm := r[0]+":"+r[1], r[3], r[5]
-		if met[here+" "+to] {
-			t.Errorf("%s to %s stands twice", here, to)
+// The lists of what a meter tests by hand, from testdata/byhand.txt, literally, on paper and read back.
+func TestMeterListsByHand(t *testing.T) {
+	want := handMade(t, "testdata/byhand.txt")
+	m := makerOf(handLoom(t))
+	for _, l := range []list.Table{m.ringOut(), m.isolation(), meter.DropTable(m.Maker)} {
+		text, err := CSV(l)
+		if err != nil {
+			t.Fatal(err)
 		}
-		met[here+" "+to] = true
-		net := netOf(here)
-		far, in := net[to]
-		switch {
-		case here == "P1:H":
-			if to != "nothing" || ohm != "open" {
-				t.Errorf("%s: %q %q", here, to, ohm)
-			}
-		case !in || ohm != fmt.Sprintf("%.3f", net[here]+far):
-			t.Errorf("%s to %s: %q, by hand %.3f (%v)", here, to, ohm, net[here]+far, in)
+		back, err := csv.NewReader(strings.NewReader(string(text))).ReadAll()
+		if err != nil {
+			t.Fatal(err)
 		}
+		compareHand(t, l.File+" on paper", want[l.File], append([][]string{l.Head}, l.Rows...))
+		compareHand(t, l.File+" as a file", want[l.File], back)
 	}
 }

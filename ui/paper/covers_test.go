@@ -12,10 +12,12 @@ import (
 	"contralay/calc/query/run"
 	"contralay/model"
 	"contralay/ui/paper/figure"
+	"contralay/ui/paper/laycard"
+	"contralay/ui/paper/list"
 )
 
 // Every cover that a file lays has its row in the threading list, its steps in the run, its
-// line in the bill, its row in the table of covers and its place in the figures: each kind
+// line in the bill, its place on the lay card and its place in the figures: each kind
 // of cover, with a tube of the catalogue and without, beneath the sheath and over it.
 func TestEveryCoverIsEverywhere(t *testing.T) {
 	base := sheetFile(t, "example")
@@ -68,8 +70,10 @@ func TestEveryCoverIsEverywhere(t *testing.T) {
 					}) {
 						t.Error("no line in the bill")
 					}
-					if !slices.ContainsFunc(makerOf(s).covers(i).Rows, func(r []string) bool { return r[0] == string(trait.Kind) }) {
-						t.Error("no row in the table of covers")
+					if !slices.ContainsFunc(laycard.CardOf(list.MakerOf(s), i).Covers, func(c laycard.Cover) bool {
+						return c.What == string(trait.Kind)
+					}) {
+						t.Error("it is not among the covers of its card")
 					}
 
 					b, err := figure.All(s)
@@ -131,8 +135,8 @@ func TestUnknownSheathIsEverywhere(t *testing.T) {
 	if !slices.ContainsFunc(lists.Bill(s), func(r lists.BillRow) bool { return r.Part == "off the shelf" && r.Need > 0 }) {
 		t.Error("no line in the bill")
 	}
-	if rows := makerOf(s).covers(i).Rows; len(rows) != 1 || rows[0][1] != "off the shelf" {
-		t.Errorf("table of covers %v", rows)
+	if rows := laycard.CardOf(list.MakerOf(s), i).Covers; len(rows) != 1 || rows[0].Part != "off the shelf" {
+		t.Errorf("covers of its card %v", rows)
 	}
 }
 

@@ -1,7 +1,6 @@
 package paper
 
 import (
-	"cmp"
 	"fmt"
 	"slices"
 
@@ -10,41 +9,12 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
+	"contralay/ui/paper/connector"
 	"contralay/ui/paper/list"
 )
 
 // crimps is how every contact is crimped, and the samples that are pulled first.
-func (m bought) crimps() list.Table {
-	return list.Of(list.Table{File: "crimps", Title: "Crimp sheet and pull samples",
-		Note: "Three samples of each pull the least given before the first real one, and again when tool, setting or reel changes. " +
-			"Newton; pulled slowly, in line."},
-		[]list.Column[lists.CrimpRow]{
-			list.Text("contact", func(c lists.CrimpRow) string { return "size " + c.Contact }).InFile(
-				list.Text("contact size", func(c lists.CrimpRow) string { return c.Contact })),
-			list.Text("part", func(c lists.CrimpRow) string { return list.Dash(c.Part) }),
-			list.Text("wire", crimpedWire).InFile(
-				list.Text("spec", func(c lists.CrimpRow) string { return c.Spec }),
-				list.Text("size", func(c lists.CrimpRow) string { return list.Size(&model.Wire{Size: c.Size}) }),
-				list.Text("together as", func(c lists.CrimpRow) string { return together(c) })),
-			list.Figure("count", func(c lists.CrimpRow) string { return fmt.Sprint(c.Count) }),
-			list.Text(m.In("strip"), func(c lists.CrimpRow) string { return crimpStrip(m.Sys, c) }).InFile(
-				list.Figure(m.In("strip from"), func(c lists.CrimpRow) string { return strip(m.Sys, c.StripMin) }),
-				list.Figure(m.In("strip to"), func(c lists.CrimpRow) string { return strip(m.Sys, c.StripMax) })),
-			list.Text("tool and positioner", crimpTool).InFile(
-				list.Text("tool", func(c lists.CrimpRow) string { return c.Tool.V.Frame }),
-				list.Text("positioner", func(c lists.CrimpRow) string { return c.Tool.V.Positioner }).Stands(
-					func(lists.CrimpRow) catalogue.Standing { return catalogue.Memory })),
-			list.Text("setting", func(c lists.CrimpRow) string { return crimpSetting(c) }).Stands(settingStands),
-			list.Text("insertion tool", crimpInsertion),
-			list.Text("strands nicked / broken, at most", crimpDamage).InFile(
-				list.Figure("strands nicked at most", func(c lists.CrimpRow) string { return hurt(c, true) }),
-				list.Figure("strands broken at most", func(c lists.CrimpRow) string { return hurt(c, false) })),
-			list.Figure("pull at least, N", crimpPull).Stands(func(c lists.CrimpRow) catalogue.Standing { return c.PullBy.Standing }),
-			list.Blank[lists.CrimpRow]("sample 1").InFile(),
-			list.Blank[lists.CrimpRow]("sample 2").InFile(),
-			list.Blank[lists.CrimpRow]("sample 3").InFile(),
-		}, lists.CrimpList(m.S))
-}
+func (m bought) crimps() list.Table { return connector.CrimpTable(m.Maker) }
 
 func crimpedWire(c lists.CrimpRow) string {
 	if c.Together != "" {
@@ -53,65 +23,9 @@ func crimpedWire(c lists.CrimpRow) string {
 	return list.Size(&model.Wire{Size: c.Size})
 }
 
-// together is the size that several wires in one contact count as.
-func together(c lists.CrimpRow) string {
-	if c.Together == "" {
-		return "-"
-	}
-	return list.Size(&model.Wire{Size: c.Together})
-}
-
-func crimpStrip(sys unit.System, c lists.CrimpRow) string {
-	if c.StripMin <= 0 {
-		return "-"
-	}
-	return sys.Diameter(c.StripMin) + " to " + sys.Diameter(c.StripMax)
-}
-
-func crimpTool(c lists.CrimpRow) string {
-	if !c.Tool.Set {
-		return "its maker's sheet"
-	}
-	return fmt.Sprintf("%s with %s~", c.Tool.V.Frame, c.Tool.V.Positioner)
-}
-
-func crimpSetting(c lists.CrimpRow) string {
-	if !c.Tool.Set || c.Step <= 0 {
-		return "-"
-	}
-	return fmt.Sprint(c.Step)
-}
-
-func settingStands(c lists.CrimpRow) catalogue.Standing {
-	if c.StepGuess {
-		return catalogue.Memory
-	}
-	return catalogue.Published
-}
-
 func crimpInsertion(c lists.CrimpRow) string {
 	if tool, ok := crimp.Insertion(c.Contact); ok && c.Circular {
 		return tool
-	}
-	return "-"
-}
-
-// crimpDamage is how many strands of the wire may be hurt.
-func crimpDamage(c lists.CrimpRow) string {
-	if hurt(c, true) == "-" {
-		return "-"
-	}
-	return hurt(c, true) + " / " + hurt(c, false)
-}
-
-// hurt is how many strands may be nicked, or broken.
-func hurt(c lists.CrimpRow, nicks bool) string {
-	if size, ok := catalogue.AWGNumber(cmp.Or(c.Together, c.Size)); ok {
-		if nicked, broken, ok := crimp.Damage(size); ok && nicks {
-			return fmt.Sprint(nicked)
-		} else if ok {
-			return fmt.Sprint(broken)
-		}
 	}
 	return "-"
 }

@@ -155,7 +155,8 @@ func TestSheetSaysWhatItWasMadeFrom(t *testing.T) {
 	for k, text := range sheets {
 		_, head, _ := strings.Cut(text, "<header>")
 		head, body, _ := strings.Cut(head, "</header>")
-		for _, part := range []string{"HC2-ENG-01", "rev C", "SERIAL", "QTY", out.Identity, fmt.Sprintf("page %d of %d", k+1, len(sheets))} {
+		for _, part := range []string{"HC2-ENG-01", "rev C", "SERIAL", "QTY", out.Identity,
+			fmt.Sprintf("page %d of %d", k+1, len(sheets))} {
 			if !strings.Contains(head, part) {
 				t.Errorf("the head of page %d lacks %q: %s", k+1, part, head)
 			}
@@ -168,12 +169,13 @@ func TestSheetSaysWhatItWasMadeFrom(t *testing.T) {
 		}
 	}
 	_, from, _ := strings.Cut(page, "Made from")
-	for _, part := range []string{"sha256 0123456789ab", o.Harness, o.Catalogue, o.Learned(), origin.Release, "demo.toml", "then shop.toml"} {
+	for _, part := range []string{"sha256 0123456789ab", o.Harness, o.Catalogue, o.Learned(), origin.Release, "demo.toml",
+		"then shop.toml"} {
 		if !strings.Contains(from, part) {
 			t.Errorf("what it was made from lacks %q", part)
 		}
 	}
-	if len(out.Lists)+len(out.Without) != 21 {
+	if len(out.Lists)+len(out.Without) != 23 {
 		t.Errorf("%d lists, and %d without a row", len(out.Lists), len(out.Without))
 	}
 	for _, l := range out.Lists {

@@ -10,6 +10,8 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/paper/laycard"
+	"contralay/ui/paper/list"
 )
 
 // inMM is a length in mm in what a person reads; a cross-section in mm² is none.
@@ -123,9 +125,9 @@ func TestCutInInches(t *testing.T) {
 		}
 	}
 	for i := range s.Branches {
-		for _, row := range makerOf(s).card(i).Covers.Rows {
-			if sh := &s.Branches[i].Sheath; sh.Tube.Set && slices.Contains(row, sh.Part) {
-				check("sheath of "+s.H.Branches[i].ID, row[5], sh.CutMM)
+		for _, row := range laycard.CardOf(list.MakerOf(s), i).Covers {
+			if sh := &s.Branches[i].Sheath; sh.Tube.Set && row.Part == sh.Part {
+				check("sheath of "+s.H.Branches[i].ID, row.Cut, sh.CutMM)
 			}
 		}
 	}

@@ -8,7 +8,10 @@ import (
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model/visible"
+	"contralay/ui/paper/connector"
+	"contralay/ui/paper/laycard"
 	"contralay/ui/paper/list"
+	"contralay/ui/paper/meter"
 	"contralay/ui/paper/origin"
 	"contralay/ui/paper/page"
 	"contralay/ui/paper/set"
@@ -73,7 +76,7 @@ func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 // lists is every list of the set, as they are written beside it.
 func (m maker) lists() []list.Table {
 	return append([]list.Table{m.branches(), m.ends(), m.units(), m.cutList(), m.flags(), m.pinList(), m.splices(), m.labels(), m.loads(),
-		m.feeds(), m.ringOut(), m.loops(), m.spares(), m.threadList()}, bought{m.Maker}.lists()...)
+		m.feeds(), m.ringOut(), m.isolation(), meter.DropTable(m.Maker), m.loops(), m.spares(), m.threadList()}, bought{m.Maker}.lists()...)
 }
 
 // identify gives a sheet its identity, which is made from all that is printed but itself.
@@ -124,17 +127,17 @@ func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
 		}
 	}
 	add(true, set.Kit(m.Maker))
-	add(false, set.Crimps(m.Maker))
+	if crimps := connector.Crimps(m.Maker); len(crimps) > 0 {
+		add(false, append([]page.Block{page.Section(set.CrimpName)}, crimps...))
+	}
 	add(true, set.Cut(m.Maker))
 	add(false, set.Tubes(m.Maker))
-	add(true, m.cards())
-	add(false, page.List(m.units()))
-	add(false, page.List(m.splices()))
+	add(true, laycard.Pages(m.Maker))
 	add(false, []page.Block{set.Hold(run.HoldBare)})
 	add(true, set.Threading(m.Maker))
-	add(true, m.connectors())
-	add(true, m.tests())
-	add(false, []page.Block{set.Hold(run.HoldFit)})
+	add(true, connector.Blocks(m.Maker))
+	add(false, connector.Others(m.Maker))
+	add(false, m.tests())
 	add(false, set.Spares(m.spares(), m.loops()))
 	for _, t := range m.built() {
 		add(false, page.List(t))
@@ -153,28 +156,12 @@ func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
 	return append(set.Traveller(m.Maker, rest), rest...)
 }
 
-// tests is the ring-out and what is tested beside it.
+// tests is all that a meter tests, each after the hold that it is met at, and who signs for it.
 func (m maker) tests() []page.Block {
-	ring := m.ringOut()
-	note := page.Text(ring.Note, page.Small)
-	note.KeepNext = true
-	g := page.TableOf(ring)
-	g.Columns = 2
-	out := []page.Block{page.Section(set.TestName), note, g.Block(), set.Hold(run.HoldPinned)}
-	out = append(out, page.List(m.isolation())...)
-	return append(out, set.Hold(run.HoldLoaded))
-}
-
-// connectors is the pin tables.
-func (m maker) connectors() []page.Block {
-	out := []page.Block{page.Section(set.EndsName)}
-	for k := range m.H.Terminations {
-		t := m.pins(k)
-		head := page.SubHeading(t.Title)
-		head.Part = m.H.Terminations[k].ID
-		note := page.Text(t.Note, page.Small)
-		note.KeepNext = true
-		out = append(out, head, note, page.TableOf(t).Block())
-	}
-	return out
+	out := []page.Block{page.Section(set.TestName), set.Hold(run.HoldPinned)}
+	out = append(out, meter.Ring(m.Maker)...)
+	out = append(out, meter.Isolation(m.Maker)...)
+	out = append(out, set.Hold(run.HoldFit), set.Hold(run.HoldLoaded))
+	out = append(out, meter.Drop(m.Maker)...)
+	return append(out, meter.Sign()...)
 }

@@ -8,6 +8,7 @@ import (
 	"io"
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -20,7 +21,9 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/unit"
 	"contralay/ui/paper/figure"
+	"contralay/ui/paper/laycard"
 	"contralay/ui/paper/list"
 )
 
@@ -204,29 +207,35 @@ func TestPaperIsFigures(t *testing.T) {
 				}
 				same(b.ID+" bend", row[9], &b.Bend.MinMM, 0)
 			}
-			c := makerOf(s).card(i)
+			c := laycard.CardOf(list.MakerOf(s), i)
 			for k, l := range b.Layers {
 				cl := c.Layers[k]
-				if cl.Hand != l.Hand || cl.Count != len(l.Members) || len(cl.Members) != len(l.Members) {
-					t.Errorf("%s layer %d: %s %d, figures %s %d", b.ID, k, cl.Hand, cl.Count, l.Hand, len(l.Members))
+				if string(cl.Hand) != string(l.Hand) && l.LayMM != nil || len(cl.Rows) != len(l.Members) {
+					t.Errorf("%s layer %d: %s %d, figures %s %d", b.ID, k, cl.Hand, len(cl.Rows), l.Hand, len(l.Members))
 				}
+				var here, there []string
 				for j, id := range l.Members {
-					if cl.Members[j].ID != id {
-						t.Errorf("%s layer %d place %d: %s, figures %s", b.ID, k, j+1, cl.Members[j].ID, id)
-					}
+					here, there = append(here, cl.Rows[j].ID), append(there, id)
 				}
-				same(fmt.Sprint(b.ID, " layer ", k, " over"), cl.Over, &l.OverMM, 1)
+				if k == 0 { // the centre stands in the order in which it lies
+					slices.Sort(here)
+					slices.Sort(there)
+				}
+				if !slices.Equal(here, there) {
+					t.Errorf("%s layer %d: %v, figures %v", b.ID, k, here, there)
+				}
+				same(fmt.Sprint(b.ID, " layer ", k, " over"), cl.OD, &l.OverMM, 1)
 				if l.LayMM != nil {
 					near5 := math.Round(*l.LayMM/5) * 5
-					same(fmt.Sprint(b.ID, " layer ", k, " turn"), cl.Turn, &near5, 0)
+					same(fmt.Sprint(b.ID, " layer ", k, " turn"), unit.Fixed(cl.LayMM, 0), &near5, 0)
 					same(fmt.Sprint(b.ID, " layer ", k, " turns"), cl.Turns, l.Turns, 1)
 				}
 			}
 			if b.Sheath != nil && b.Sheath.Part != nil && b.Sheath.CutMM != nil {
-				for _, r := range c.Covers.Rows {
-					if r[0] == "sheath" && r[1] == *b.Sheath.Part {
-						same(b.ID+" sheath cut", r[5], b.Sheath.CutMM, 0)
-						same(b.ID+" sheath over", r[6], b.Sheath.Over, 1)
+				for _, r := range c.Covers {
+					if r.What == "sheath" && r.Part == *b.Sheath.Part {
+						same(b.ID+" sheath cut", r.Cut, b.Sheath.CutMM, 0)
+						same(b.ID+" sheath over", r.OD, b.Sheath.Over, 1)
 					}
 				}
 			}

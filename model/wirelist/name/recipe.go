@@ -27,6 +27,7 @@ type Recipe struct {
 	Metric    string           // of wires that state none, mm²
 	Connector string           // of a pin table that names none
 	Sheets    []string         // sheets of a workbook that are left out
+	Hidden    []string         // sheets that their workbook does not show, and that are read
 	Tables    []TableSaid      // what is said about single tables
 
 	Colours map[string]string // words of colours that the program does not have, and what they are in English
@@ -66,6 +67,8 @@ func DecodeRecipe(name string, data []byte) (Recipe, error) {
 			r.Tables, err = decodeTables(raw[key], refuse)
 		case "sheets_left_out":
 			r.Sheets, err = texts(raw[key], refuse, key)
+		case "hidden_sheets_read":
+			r.Hidden, err = texts(raw[key], refuse, key)
 		case "header_row":
 			n, ok := raw[key].(int64)
 			if !ok || n < 0 || n > 1_000_000 {
@@ -87,8 +90,8 @@ func DecodeRecipe(name string, data []byte) (Recipe, error) {
 		case "connector":
 			r.Connector, err = oneLine(raw[key], refuse, key)
 		default:
-			err = refuse(key, "unknown key", "colours, columns, connector, decimal, header_row, language, length_unit, "+
-				"sheets_left_out, spec, spec_metric, table")
+			err = refuse(key, "unknown key", "colours, columns, connector, decimal, header_row, hidden_sheets_read, "+
+				"language, length_unit, sheets_left_out, spec, spec_metric, table")
 		}
 		if err != nil {
 			return Recipe{}, err
@@ -195,6 +198,9 @@ func (r Recipe) Encode() []byte {
 	text("connector", r.Connector)
 	if len(r.Sheets) > 0 {
 		fmt.Fprintf(&b, "sheets_left_out = %s\n", quoteList(r.Sheets))
+	}
+	if len(r.Hidden) > 0 {
+		fmt.Fprintf(&b, "hidden_sheets_read = %s\n", quoteList(r.Hidden))
 	}
 	if r.Colours != nil {
 		b.WriteString("\n[colours]\n")

@@ -43,8 +43,8 @@ func TestRecipeRefused(t *testing.T) {
 			"contact size, through, keep, ignore",
 		"[colours]\nmauve = \"nice\"": "r: colours.\"mauve\": nice is no colour; allowed: a colour in English, \"dark red\"",
 		"[columns]\n\"#0\" = \"pin\"": "r: columns.\"#0\": is no column; allowed: #1 to #256, or a heading",
-		"header = 3": "r: header: unknown key; allowed: colours, columns, connector, decimal, header_row, language, length_unit, " +
-			"sheets_left_out, spec, spec_metric, table",
+		"header = 3": "r: header: unknown key; allowed: colours, columns, connector, decimal, header_row, hidden_sheets_read, " +
+			"language, length_unit, sheets_left_out, spec, spec_metric, table",
 		"table = 3":               "r: table: is no list of tables; allowed: [[table]], up to 1000 times",
 		"sheets_left_out = \"A\"": "r: sheets_left_out: A is no list; allowed: texts in brackets, [\"Spare\", \"Notes\"]",
 		"[[table]]\ntitle = \"P\\u001B1\"": "r: table 1, title: holds a control character (U+001B): \"P␛1\"; allowed: one line of text, " +
@@ -87,6 +87,9 @@ func TestRecipeRoundTrip(t *testing.T) {
 		if rapid.Bool().Draw(t, "sheets") {
 			r.Sheets = []string{word("Notes", `a "b"`)}
 		}
+		if rapid.Bool().Draw(t, "hidden") {
+			r.Hidden = []string{word("Old", `a "b"`)}
+		}
 		for range rapid.IntRange(0, 2).Draw(t, "tables") {
 			r.Tables = append(r.Tables, name.TableSaid{
 				Key: name.TableKey{Sheet: word("", "Pins"), Title: word("", "P1"), Heads: word("", "Pin | Signal"),
@@ -99,6 +102,9 @@ func TestRecipeRoundTrip(t *testing.T) {
 			})
 		}
 		again, err := name.DecodeRecipe("r", r.Encode())
+		if d := cmp.Diff([][]string{r.Sheets, r.Hidden}, [][]string{again.Sheets, again.Hidden}, cmpopts.EquateEmpty()); d != "" {
+			t.Fatal(d)
+		}
 		if d := cmp.Diff(r.Tables, again.Tables, cmpopts.EquateEmpty()); d != "" {
 			t.Fatal(d)
 		}

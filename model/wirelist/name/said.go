@@ -146,6 +146,16 @@ func (r *Recipe) With(s TableSaid) *Recipe {
 	return &out
 }
 
+// Passes reports whether a sheet is not read: it is said to be left out, or its workbook does not show it and nobody asked for it.
+func (r *Recipe) Passes(t *table.Table) bool {
+	return r.LeavesOut(t.Sheet) || t.Hidden && !r.ReadsHidden(t.Sheet)
+}
+
+// ReadsHidden reports whether a sheet that its workbook does not show is said to be read.
+func (r *Recipe) ReadsHidden(sheet string) bool {
+	return r != nil && sheet != "" && slices.Contains(r.Hidden, sheet)
+}
+
 // LeavesOut reports whether a sheet is said to be left out.
 func (r *Recipe) LeavesOut(sheet string) bool {
 	return r != nil && sheet != "" && slices.Contains(r.Sheets, sheet)

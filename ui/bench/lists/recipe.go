@@ -13,7 +13,7 @@ import (
 
 // recipeRow keeps what was said for the next list of the kind.
 func recipeRow(in *importing) desk.Row {
-	n := len(in.Recipe.Columns) + len(in.Recipe.Tables) + len(in.Recipe.Sheets)
+	n := len(in.Recipe.Columns) + len(in.Recipe.Tables) + len(in.Recipe.Sheets) + len(in.Recipe.Hidden)
 	return desk.Row{Key: "recipe", Text: fmt.Sprintf("keep as a recipe: %s", words.Plural(n, "choice", "choices")),
 		Detail: "Type a file name. contralay import --recipe uses it the next time",
 		Field: &desk.Field{Label: "recipe, file name", Set: func(m *desk.Model, text string) error {

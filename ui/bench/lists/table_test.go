@@ -174,23 +174,25 @@ func TestConnectorByHand(t *testing.T) {
 	}
 }
 
+// sheetOf is a sheet of an OpenDocument workbook, its rows with commas between the cells.
+func sheetOf(name string, rows ...string) string {
+	var b strings.Builder
+	for _, r := range rows {
+		b.WriteString("<table-row>")
+		for _, c := range strings.Split(r, ",") {
+			b.WriteString("<table-cell><p>" + c + "</p></table-cell>")
+		}
+		b.WriteString("</table-row>")
+	}
+	return `<table name="` + name + `">` + b.String() + "</table>"
+}
+
 // book is a workbook of three sheets: the cavities of two connectors, and an old copy of one.
 func book(t *testing.T) string {
 	t.Helper()
-	sheet := func(name string, rows ...string) string {
-		var b strings.Builder
-		for _, r := range rows {
-			b.WriteString("<table-row>")
-			for _, c := range strings.Split(r, ",") {
-				b.WriteString("<table-cell><p>" + c + "</p></table-cell>")
-			}
-			b.WriteString("</table-row>")
-		}
-		return `<table name="` + name + `">` + b.String() + "</table>"
-	}
-	return string(listtest.Packed(t, listtest.OpenDocument(sheet("Nose", "Pin,Signal,Colour", "1,Feed,red", "2,Ground,black")+
-		sheet("Old nose", "Pin,Signal,Colour", "1,Horn,blue", "2,Lamp,white", "3,Siren,grey")+
-		sheet("Tail", "Pin,Signal,Colour", "1,Feed,red", "2,Ground,black", "3,Brake,yellow"))))
+	return string(listtest.Packed(t, listtest.OpenDocument(sheetOf("Nose", "Pin,Signal,Colour", "1,Feed,red", "2,Ground,black")+
+		sheetOf("Old nose", "Pin,Signal,Colour", "1,Horn,blue", "2,Lamp,white", "3,Siren,grey")+
+		sheetOf("Tail", "Pin,Signal,Colour", "1,Feed,red", "2,Ground,black", "3,Brake,yellow"))))
 }
 
 // A sheet that is not wanted is left out by one key, and its wires go with it; Backspace brings it back.
@@ -211,6 +213,30 @@ func TestSheetLeftOut(t *testing.T) {
 	benchtest.Press(m, "backspace")
 	if in := lists.Taking(m); len(in.H.Wires) != all || len(in.Recipe.Sheets) != 0 {
 		t.Errorf("%d wires of %d", len(in.H.Wires), all)
+	}
+}
+
+// A sheet that its workbook does not show stays out until somebody says that it is read; the recipe keeps that.
+func TestHiddenSheetRead(t *testing.T) {
+	parts := listtest.OpenDocument(strings.Replace(sheetOf("Nose", "Pin,Signal,Colour", "1,Feed,red")+
+		sheetOf("Old nose", "Pin,Signal,Colour", "1,Horn,blue", "2,Lamp,white"), `name="Old nose"`, `name="Old nose" style-name="away"`, 1))
+	parts["content.xml"] = strings.Replace(parts["content.xml"], "<doc>",
+		`<doc><style name="away"><table-properties display="false"/></style>`, 1)
+	text := string(listtest.Packed(t, parts))
+	m := listed(t, "book.ods", text)
+	if n := len(lists.Taking(m).H.Wires); n != 1 {
+		t.Fatalf("%d wires where the hidden sheet is not read", n)
+	}
+	onto(t, m, "hidden Old nose")
+	benchtest.Press(m, "enter")
+	in := lists.Taking(m)
+	if len(in.H.Wires) != 3 || !slices.Equal(in.Recipe.Hidden, []string{"Old nose"}) || len(in.Found) != 2 {
+		t.Errorf("%d wires, %q, %d tables", len(in.H.Wires), in.Recipe.Hidden, len(in.Found))
+	}
+	onto(t, m, "hidden Old nose")
+	benchtest.Press(m, "enter")
+	if n := len(lists.Taking(m).H.Wires); n != 1 || len(lists.Taking(m).Found) != 1 {
+		t.Errorf("%d wires after it is left out again", n)
 	}
 }
 

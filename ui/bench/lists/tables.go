@@ -14,13 +14,19 @@ import (
 // tableRows are the tables of the list that is open, those of each sheet of a workbook below it.
 func tableRows(m *desk.Model, in *importing, w int) (rows []desk.Row) {
 	var sheets []string
+	var hidden []desk.Row
 	for _, t := range in.Tables {
-		if t.Sheet != "" && !t.Hidden && len(t.Rows) > 0 && !slices.Contains(sheets, t.Sheet) {
+		if t.Sheet != "" && (!t.Hidden || in.Recipe.ReadsHidden(t.Sheet)) && len(t.Rows) > 0 && !slices.Contains(sheets, t.Sheet) {
 			sheets = append(sheets, t.Sheet)
 		}
 	}
 	if len(sheets) < 2 {
 		sheets = nil
+	}
+	for _, t := range in.Tables {
+		if t.Hidden && t.Sheet != "" && len(t.Rows) > 0 {
+			hidden = append(hidden, hiddenRow(in, t.Sheet))
+		}
 	}
 	last := ""
 	for i := range in.Found {
@@ -37,7 +43,35 @@ func tableRows(m *desk.Model, in *importing, w int) (rows []desk.Row) {
 	for _, s := range sheets {
 		rows = append(rows, sheetRow(in, s))
 	}
-	return rows
+	return append(rows, hidden...)
+}
+
+// hiddenRow reads a sheet that its workbook does not show, or leaves it again.
+func hiddenRow(in *importing, sheet string) desk.Row {
+	read := in.Recipe.ReadsHidden(sheet)
+	text, does, says := "sheet "+sheet+": hidden in the workbook, not read", "reads it", "read, though its workbook hides it"
+	if read {
+		text, does, says = "sheet "+sheet+": hidden in the workbook, read", "leaves out", "left out, as its workbook hides it"
+	}
+	turn := func(m *desk.Model) {
+		now := opened(m).list
+		n := *now
+		n.Before = now
+		n.Recipe.Hidden = with(now.Recipe.Hidden, sheet, !read)
+		opened(m).list = readList(m, n)
+		m.Tell("sheet " + sheet + " " + says + ": " + makes(opened(m).list))
+	}
+	return desk.Row{Key: "hidden " + sheet, Text: text, Detail: "Enter reads this sheet too, or leaves it out again. . does the same",
+		Does: does, Enter: turn, Drop: turn}
+}
+
+// with is a list of names with one more, or without it. The list it is made from is not changed.
+func with(names []string, name string, in bool) []string {
+	out := slices.DeleteFunc(slices.Clone(names), func(s string) bool { return s == name })
+	if in {
+		out = append(out, name)
+	}
+	return out
 }
 
 // sheetRow leaves a sheet out, or takes it in.
@@ -51,11 +85,7 @@ func sheetRow(in *importing, sheet string) desk.Row {
 		now := opened(m).list
 		n := *now
 		n.Before = now
-		if out {
-			n.Recipe.Sheets = slices.DeleteFunc(slices.Clone(n.Recipe.Sheets), func(s string) bool { return s == sheet })
-		} else {
-			n.Recipe.Sheets = append(slices.Clone(n.Recipe.Sheets), sheet)
-		}
+		n.Recipe.Sheets = with(now.Recipe.Sheets, sheet, !out)
 		opened(m).list = readList(m, n)
 		m.Tell("sheet " + sheet + " " + says + ": " + makes(opened(m).list))
 	}

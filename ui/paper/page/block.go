@@ -33,7 +33,7 @@ type Block struct {
 	// Late makes its HTML when all pages are known; its height is High.
 	Late func(entries []Entry, pages int) template.HTML
 
-	names bool // it says the name of its section, and nothing else
+	says string // of a heading: its words
 }
 
 // Cut is a block in rows, between which it may be cut. Then HTML and High of the block are not used.
@@ -64,7 +64,7 @@ type Entry struct {
 // top of a page the head of the page says it.
 func Section(name string) Block {
 	b := headed(name, Heading, 5)
-	b.Section, b.names = name, true
+	b.Section, b.says = name, name
 	return b
 }
 

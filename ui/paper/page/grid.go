@@ -50,13 +50,14 @@ type Grid struct {
 	Bare    bool            // without a head row
 	Loose   bool            // higher rows, to write in
 	Shrink  bool            // no wider than its words need
+	Plain   bool            // without lines between its cells
 }
 
 // Measures of a cell, mm.
 const (
 	padX     unit.Millimetre = 0.9
 	padY     unit.Millimetre = 0.3
-	border   unit.Millimetre = 0.2
+	border   unit.Millimetre = 25.4 / 96 // what the style asks for is less, but a browser draws a whole pixel
 	gutter   unit.Millimetre = 3
 	loose    unit.Millimetre = 1.6 // more of a row that is written in
 	handWide unit.Millimetre = 11  // of a cell that is written in
@@ -107,13 +108,17 @@ func (g Grid) Block() Block {
 	}
 	c := Cut{Columns: max(1, g.Columns), Gutter: gutter}
 	c.Wide = (g.Wide - gutter*unit.Millimetre(c.Columns-1)) / unit.Millimetre(c.Columns)
-	wide := g.widths(c.Wide)
+	wide := g.widths(c.Wide - border) // half of the outer lines lie outside
 	total := unit.Millimetre(0)
 	var open strings.Builder
 	for _, w := range wide {
 		total += w
 	}
-	fmt.Fprintf(&open, `<table class="%s" style="width:%s"><colgroup>`, g.Letter.Class(), mm(total))
+	class := g.Letter.Class()
+	if g.Plain {
+		class += " plain"
+	}
+	fmt.Fprintf(&open, `<table class="%s" style="width:%s"><colgroup>`, class, mm(total))
 	for _, w := range wide {
 		fmt.Fprintf(&open, `<col style="width:%s">`, mm(w))
 	}
@@ -149,6 +154,14 @@ func (g Grid) letter(k int, bold bool) Letter {
 	return l
 }
 
+// edges is what a row takes beside its lines.
+func (g Grid) edges() unit.Millimetre {
+	if g.Plain {
+		return 0.2
+	}
+	return 2*padY + border
+}
+
 // headLetter is that of the head row, which is not larger than it needs to be.
 func (g Grid) headLetter() Letter { return Strong }
 
@@ -168,12 +181,12 @@ func (g Grid) row(line Line, wide []unit.Millimetre, head bool) (template.HTML, 
 		}
 		if cell.Picture != "" {
 			texts[k] = cell.Picture
-			high = max(high, cell.High+2*padY+border)
+			high = max(high, cell.High+g.edges())
 			continue
 		}
 		lines := l.Lines(cell.Text, wide[k]-2*padX-border)
 		texts[k] = joined(lines)
-		high = max(high, unit.Millimetre(len(lines))*l.Line()+2*padY+border)
+		high = max(high, unit.Millimetre(len(lines))*l.Line()+g.edges())
 	}
 	if line.Title != "" {
 		l := g.Letter
@@ -183,7 +196,7 @@ func (g Grid) row(line Line, wide []unit.Millimetre, head bool) (template.HTML, 
 			total += w
 		}
 		lines := l.Lines(line.Title, total-2*padX-border)
-		high = max(high, unit.Millimetre(len(lines))*l.Line()+2*padY+border)
+		high = max(high, unit.Millimetre(len(lines))*l.Line()+g.edges())
 		return template.HTML(fmt.Sprintf(`<tr class="title" style="height:%s"><td colspan="%d" class="%s">%s</td></tr>`, // #nosec: escaped
 			mm(high), len(wide), l.Class(), joined(lines))), high
 	}

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"html"
 	"html/template"
+	"slices"
 	"strings"
 
 	"contralay/model/unit"
@@ -105,8 +106,12 @@ func Contents(blocks []Block, l Letter, wide unit.Millimetre) Block {
 		}
 	}
 	high := contentsGrid(entries, l, wide).Block()
-	return Block{High: high.high(), Gap: 1, Late: func(entries []Entry, _ int) template.HTML {
-		text, _ := contentsGrid(entries, l, wide).Block().Cut.all()
+	named := func(e Entry) bool {
+		return slices.ContainsFunc(entries, func(o Entry) bool { return o.Section == e.Section })
+	}
+	return Block{High: high.high(), Gap: 1, Late: func(all []Entry, _ int) template.HTML {
+		all = slices.DeleteFunc(slices.Clone(all), func(e Entry) bool { return !named(e) }) // not the page that it stands on
+		text, _ := contentsGrid(all, l, wide).Block().Cut.all()
 		return text
 	}}
 }
@@ -116,7 +121,7 @@ const mostParts = 4
 
 func contentsGrid(entries []Entry, l Letter, wide unit.Millimetre) Grid {
 	g := Grid{Cols: []Col{{Head: "contents", Wide: wide - 16}, {Head: "page", Wide: 16, Align: list.ToRight, Bold: true}}, Letter: l,
-		Wide: wide, Bare: true}
+		Wide: wide, Bare: true, Plain: true}
 	for n := 0; n < len(entries); {
 		end := n + 1
 		var parts []string

@@ -84,7 +84,8 @@ func Cut(m list.Maker) []page.Block {
 		}
 		for n, k := range b.Wires {
 			w := &m.H.Wires[k]
-			line := page.Cells(strings.TrimSuffix(w.ID+"\u00a0"+unitOf[w.ID], "\u00a0"), "", "", flag(m, w, true), flag(m, w, false), "", "")
+			line := page.Cells(strings.TrimSuffix(w.ID+"\u00a0"+unitOf[w.ID], "\u00a0"), "", "", flag(m, w, true), flag(m, w, false),
+				"", "")
 			if n == 0 {
 				line.Cells[1].Text, line.Cells[2].Text, line.Cells[5].Text = cut, colour(b.Colour), m.Sys.AtLeast(b.TotalMM)
 			}
@@ -93,9 +94,9 @@ func Cut(m list.Maker) []page.Block {
 		}
 	}
 	head := page.Section(CutName)
-	note := page.Text("Lengths in "+m.Sys.Name()+". Spool by spool, longest first; what is cut alike stands together, its length once; \"off it\" is what has come off that spool so far. "+
-		"Write the wire's number and the words of its column on each flag as you cut it; the flag stays until its contact is in. "+
-		"Behind the number of a wire stands the unit that it is made up into. A flag that names no cavity goes to that splice.", page.Small)
+	note := page.Text("Lengths in "+m.Sys.Name()+". Spool by spool, longest first; \"off it\" is what has come off that spool so far. What "+
+		"is cut alike stands together. Write the wire's number and the words of its column on each flag; it stays until the contact is in. "+
+		"Behind a number stands the unit that the wire is made up into; a flag without a cavity goes to that splice.", page.Small)
 	note.KeepNext = true
 	return []page.Block{head, note, g.Block()}
 }

@@ -13,11 +13,13 @@ import (
 	"contralay/ui/paper/page"
 )
 
-// mostEnds is how many ends stand beside each other in a table of what is threaded on.
-const mostEnds = 22
-
-// endWide is the width of the column of an end, mm.
-const endWide unit.Millimetre = 5
+// What the table of what is threaded on leaves for its ends, and what an end takes of it, mm.
+const (
+	endsWide  unit.Millimetre = 106
+	endLeast  unit.Millimetre = 4.4
+	endMost   unit.Millimetre = 6
+	partsWide                 = page.Wide - endsWide
+)
 
 // Threading is what goes over the tails before the contacts, in its order, with a mark at each end that
 // it goes on from; the labels with their texts; and the adhesive.
@@ -25,7 +27,6 @@ func Threading(m list.Maker) []page.Block {
 	all := threading.Threading(m.S)
 	var ends []string
 	on := map[string][]string{} // by key of a part: the ends whose tails it goes over
-	keys := threading.Keys(all)
 	for k := range m.H.Terminations {
 		id := m.H.Terminations[k].ID
 		tail := threading.TailOf(m.S, id)
@@ -39,38 +40,61 @@ func Threading(m list.Maker) []page.Block {
 			}
 		}
 	}
-	head := page.Section(ThreadName)
 	note := page.Text("Down each column in this order, before the contacts of that end. Legs that do not meet may go in any order.",
 		page.Small)
 	note.KeepNext = true
-	out := []page.Block{head, note}
-	for n := 0; n < len(ends); n += mostEnds {
-		out = append(out, matrix(m, all, keys, on, ends[n:min(n+mostEnds, len(ends))]).Block())
+	out := []page.Block{page.Section(ThreadName), note}
+	const most = 24 // endsWide / endLeast
+	for len(ends) > 0 {
+		n := len(ends)
+		if n > most {
+			n = (n + (n+most-1)/most - 1) / ((n + most - 1) / most) // as many in each table
+		}
+		out = append(out, matrix(m, all, on, ends[:n]).Block())
+		ends = ends[n:]
 	}
 	out = append(out, labels(m)...)
 	return append(out, glue(m)...)
 }
 
-// matrix is parts in their order over the ends that they go on from.
-func matrix(m list.Maker, all []threading.Threaded, keys []string, on map[string][]string, ends []string) page.Grid {
-	g := page.Grid{Cols: []page.Col{{Head: "part", Bold: true}, {Head: ""}, {Head: m.In("bore"), Align: list.ToRight, Wide: 13},
-		{Head: m.In("to pass"), Align: list.ToRight, Wide: 14}}}
+// matrix is parts in their order over the ends that they go on from. The labels, each of which goes on at its own
+// end, are one row.
+func matrix(m list.Maker, all []threading.Threaded, on map[string][]string, ends []string) page.Grid {
+	g := page.Grid{Cols: []page.Col{{Head: "part", Bold: true, Wide: 24}, {Head: "", Wide: partsWide - 24 - 27},
+		{Head: m.In("bore"), Align: list.ToRight, Wide: 13}, {Head: m.In("to pass"), Align: list.ToRight, Wide: 14}}}
+	wide := min(endMost, endsWide/unit.Millimetre(len(ends)))
 	for _, id := range ends {
-		g.Cols = append(g.Cols, page.Col{Head: id, Wide: endWide, Upright: true})
+		g.Cols = append(g.Cols, page.Col{Head: id, Wide: wide, Upright: true})
 	}
-	for k, x := range all {
-		if x.What == sheet.PartContacts || !slices.ContainsFunc(on[keys[k]], func(id string) bool { return slices.Contains(ends, id) }) {
-			continue
-		}
-		line := page.Cells(string(x.What)+" "+x.Of, x.Part, bore(m, x), pass(m, x))
+	put := func(line page.Line, at []string) {
+		is := false
 		for _, id := range ends {
 			mark := ""
-			if slices.Contains(on[keys[k]], id) {
-				mark = "X"
+			if slices.Contains(at, id) {
+				mark, is = "X", true
 			}
 			line.Cells = append(line.Cells, page.Cell{Text: mark, Bold: true})
 		}
-		g.Lines = append(g.Lines, line)
+		if is {
+			g.Lines = append(g.Lines, line)
+		}
+	}
+	keys, labelled := threading.Keys(all), false
+	for k, x := range all {
+		switch {
+		case x.What == sheet.PartContacts:
+		case x.What != sheet.PartLabel:
+			put(page.Cells(string(x.What)+" "+x.Of, x.Part, bore(m, x), pass(m, x)), on[keys[k]])
+		case !labelled:
+			labelled = true
+			var at []string
+			for n := range all {
+				if all[n].What == sheet.PartLabel {
+					at = append(at, on[keys[n]]...)
+				}
+			}
+			put(page.Cells("label", "its own, see below", "", ""), at)
+		}
 	}
 	return g
 }
@@ -89,23 +113,49 @@ func pass(m list.Maker, x threading.Threaded) string {
 	return m.Sys.Fine(x.PassMM)
 }
 
+// labels is the marker sleeve of each end with its text; words that all of them end with are said once.
 func labels(m list.Maker) []page.Block {
 	all := lists.Labels(m.S)
 	if len(all) == 0 {
 		return nil
 	}
-	g := page.Grid{Cols: []page.Col{{Head: "end", Bold: true}, {Head: "label reads"}, {Head: "sleeve"}, {Head: "side"}}, Columns: 2}
+	also := all[0].Text[len(all[0].Text)-1]
+	for _, l := range all {
+		if len(l.Text) < 2 || l.Text[len(l.Text)-1] != also {
+			also = ""
+		}
+	}
+	g := page.Grid{Cols: []page.Col{{Head: "label reads"}, {Head: "sleeve"}, {Head: m.In("bore"), Align: list.ToRight},
+		{Head: m.In("goes on"), Align: list.ToRight}, {Head: "side"}}, Columns: 2}
 	for _, l := range all {
 		side := "-"
 		if l.OnHours > 0 {
 			side = fmt.Sprintf("%d o'clock", l.OnHours)
 		}
-		g.Lines = append(g.Lines, page.Cells(l.Of, strings.Join(l.Text, "  "), l.Sleeve, side))
+		text := l.Text
+		if also != "" {
+			text = text[:len(text)-1]
+		}
+		g.Lines = append(g.Lines, page.Cells(strings.Join(text, "  "), strings.TrimPrefix(l.Sleeve, "marker sleeve "), labelBore(m, l.Of),
+			m.Sys.Diameter(l.OverMM), side))
 	}
-	note := page.Text(m.Sys.Says("25 to 50 mm off the boot's tail, read from the connector, on the clocked side. Threaded on before the boot."),
-		page.Small)
+	says := m.Sys.Says("25 to 50 mm off the boot's tail, read from the connector, on the clocked side. Thread each on before the boot.")
+	if also != "" {
+		says = "Each reads as below, and " + also + ". " + says
+	}
+	note := page.Text(says, page.Small)
 	note.KeepNext = true
-	return []page.Block{page.SubHeading("Labels"), note, g.Block()}
+	return []page.Block{page.SubHeading("Labels, on marker sleeves"), note, g.Block()}
+}
+
+// labelBore is the bore of the label of an end as it is supplied.
+func labelBore(m list.Maker, end string) string {
+	for _, x := range threading.Threading(m.S) {
+		if x.What == sheet.PartLabel && x.Of == end {
+			return bore(m, x)
+		}
+	}
+	return "-"
 }
 
 func glue(m list.Maker) []page.Block {

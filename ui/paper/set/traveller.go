@@ -30,7 +30,8 @@ const (
 	ThreadName    = "Threading"
 	CrimpName     = "Crimp set-up"
 	EndsName      = "Connectors"
-	TestName      = "Ring-out"
+	OthersName    = "All other ends"
+	TestName      = "Electrical tests"
 	SparesName    = "Spares and loops"
 )
 
@@ -178,7 +179,7 @@ func flow(m list.Maker) []page.Block {
 				at = fmt.Sprint(entries[n].Page)
 			}
 			line := page.Cells(fmt.Sprint(k+1), s.Says, at, "", "")
-			line.Shade, line.High = s.Hold, 7.6
+			line.Shade, line.High = s.Hold, 7.4
 			g.Lines = append(g.Lines, line)
 		}
 		return g
@@ -192,7 +193,7 @@ func flow(m list.Maker) []page.Block {
 // signed is who answers for the sheet.
 func signed() page.Block {
 	g := page.Grid{Cols: []page.Col{{Head: "sheet drawn by, day", Align: list.ByHand}, {Head: "sheet checked by, day",
-		Align: list.ByHand}, {Head: "harness released by, day", Align: list.ByHand}}, Lines: []page.Line{page.Cells("", "", "")}}
+		Align: list.ByHand}, {Head: "sheet released to build by, day", Align: list.ByHand}}, Lines: []page.Line{page.Cells("", "", "")}}
 	g.Lines[0].High = 9
 	b := page.Stack(g.Block())
 	b.Gap = 3
@@ -222,7 +223,8 @@ func MadeFrom(from [][2]string) []page.Block {
 func Hold(key string) page.Block {
 	for _, h := range run.Holds() {
 		if h.Key == key {
-			b := boxed("HOLD: "+h.Name+". "+list.Capital(h.Says)+". Sign on page 1 before you go on.", page.Letter{Point: 10, Bold: true}, true)
+			says := "HOLD: " + h.Name + ". " + list.Capital(h.Says) + ". Sign on page 1 before you go on."
+			b := boxed(says, page.Letter{Point: 10, Bold: true}, true)
 			b.Gap = 2
 			return b
 		}

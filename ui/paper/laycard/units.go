@@ -1,0 +1,143 @@
+package laycard
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"contralay/calc/phase/over"
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/paper/list"
+	"contralay/ui/paper/page"
+)
+
+// unitRow is wires that are made up first, as they are entered and as they are worked out.
+type unitRow struct {
+	entered *model.Unit
+	worked  *sheet.Unit
+	cut     unit.Millimetre // of the longest of its wires; 0: not known
+	sleeve  int             // size of the solder sleeve on its shield; 0: none
+}
+
+// UnitTable is what is made up before anything is laid, as a list.
+func UnitTable(m list.Maker) list.Table {
+	sleeve := map[int]int{}
+	for _, e := range over.ShieldEnds(m.S) {
+		sleeve[e.Unit] = max(sleeve[e.Unit], e.Sleeve)
+	}
+	var rows []unitRow
+	shielded := false
+	for k := range m.H.Units {
+		u := &m.H.Units[k]
+		row := unitRow{entered: u, worked: &m.S.Units[k], sleeve: sleeve[k]}
+		for _, id := range u.Wires {
+			if w, ok := m.S.Index.Wire[id]; ok {
+				row.cut = max(row.cut, m.S.Wires[w].Cut)
+			}
+		}
+		shielded = shielded || u.Shield.V
+		rows = append(rows, row)
+	}
+	columns := []list.Column[unitRow]{
+		list.Text("unit", func(r unitRow) string { return r.entered.ID }),
+		list.Text("name", func(r unitRow) string { return r.entered.Name.V }),
+		list.Text("wires", func(r unitRow) string { return unitWires(m, r.entered, colourOf) }),
+		list.Text("size", func(r unitRow) string { return unitSizes(m, r.entered) }),
+		list.Figure(m.In("lay"), func(r unitRow) string { return lengthOr(m, list.Turn(r.worked.LayMM)) }),
+		list.Figure(m.In("wires cut"), func(r unitRow) string { return lengthOr(m, r.cut) }),
+		list.Figure(m.In("OD"), func(r unitRow) string { return m.Sys.Diameter(r.worked.Dia.Nominal) + list.Mem(r.worked.Dia.Standing) }),
+	}
+	if shielded {
+		columns = append(columns,
+			list.Text("shield", func(r unitRow) string { return map[bool]string{true: "yes", false: "none"}[r.entered.Shield.V] }),
+			list.Figure(m.In("strip back"), func(r unitRow) string { return ofShield(r, m.OptLength(r.entered.StripMM)) }),
+			list.Figure(m.In("drain"), func(r unitRow) string { return ofShield(r, m.OptLength(r.entered.DrainMM)) }),
+			list.Text("drain from", func(r unitRow) string { return ofShield(r, list.Dash(r.entered.DrainFrom.V)) }),
+			list.Text("drain to", func(r unitRow) string { return ofShield(r, list.Dash(r.entered.DrainTo.V)) }),
+			list.Text("solder sleeve", func(r unitRow) string { return ofShield(r, solderSleeve(r.sleeve)) }))
+	}
+	return list.Of(list.Table{File: "units", Title: "Made up first", Note: "Twist these before anything is laid. Strip back: how far before the " +
+		"contacts the shield ends. Drain: how long the lead is that takes it to ground."},
+		append(columns, list.Blank[unitRow]("made")), rows)
+}
+
+// ofShield is a text about a shield; nothing of a unit without.
+func ofShield(r unitRow, says string) string {
+	if !r.entered.Shield.V {
+		return ""
+	}
+	return says
+}
+
+func lengthOr(m list.Maker, v unit.Millimetre) string {
+	if v <= 0 {
+		return "-"
+	}
+	return m.Sys.Length(v)
+}
+
+// unitWires is the wires of a unit, each with something of it.
+func unitWires(m list.Maker, u *model.Unit, of func(w *model.Wire) string) string {
+	var out []string
+	for _, id := range u.Wires {
+		out = append(out, strings.TrimSpace(id+" "+of(m.Wire(id))))
+	}
+	return strings.Join(out, ", ")
+}
+
+// unitSizes is the size of the wires of a unit, once where all have it.
+func unitSizes(m list.Maker, u *model.Unit) string {
+	var out []string
+	for _, id := range u.Wires {
+		out = append(out, list.Size(m.Wire(id)))
+	}
+	return strings.Join(slices.Compact(out), ", ")
+}
+
+func solderSleeve(size int) string {
+	if size <= 0 {
+		return "-"
+	}
+	return fmt.Sprintf("size %d~", size)
+}
+
+// unitsOf is the table of units as blocks.
+func unitsOf(m list.Maker) []page.Block { return page.List(UnitTable(m)) }
+
+// splicesOf is every splice, drawn, two beside each other where all are narrow enough.
+func splicesOf(m list.Maker) []page.Block {
+	if len(m.H.Splices) == 0 {
+		return nil
+	}
+	const gap unit.Millimetre = 2
+	out := []page.Block{page.Section("Splices")}
+	per, wide := 2, (page.Wide-gap)/2
+	for i := range m.H.Splices {
+		if _, w, _ := JointOf(m, i).picture(); w > wide {
+			per, wide = 1, page.Wide
+			break
+		}
+	}
+	for k := 0; k < len(m.H.Splices); k += per {
+		var columns []page.Column
+		for i := k; i < min(k+per, len(m.H.Splices)); i++ {
+			columns = append(columns, page.Column{Wide: wide, Blocks: splice(m, i, wide)})
+		}
+		b := page.Beside(gap, columns...)
+		b.Gap = 2.5
+		out = append(out, b)
+	}
+	return out
+}
+
+// splice is one splice with all that is needed to make it.
+func splice(m list.Maker, i int, wide unit.Millimetre) []page.Block {
+	j := JointOf(m, i)
+	text := page.TextIn(m.Sys.Says(j.Says()+"; "+j.Lies())+".", page.Strong, wide)
+	part := page.TextIn(strings.Join(list.NonEmpty("Part "+j.Part, j.Sleeve), ", ")+".", page.Small, wide)
+	part.Gap = 0.3
+	svg, _, high := j.picture()
+	return []page.Block{text, part, {HTML: svg, High: high, Gap: 1.2}}
+}
