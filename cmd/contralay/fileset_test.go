@@ -187,7 +187,8 @@ func TestNamesNeverCollide(t *testing.T) {
 func TestListNamesNeverCollide(t *testing.T) {
 	lists := []string{"branches", "ends", "units", "cut-list", "wire-flags", "pins", "crimps", "splices", "labels", "bill", "loads",
 		"feeds",
-		"ring-out", "isolation", "loaded-drop", "loops", "spares", "threading"}
+		"ring-out", "isolation", "loaded-drop", "loops", "spares", "threading", "tubes", "mass", "tools", "consumables",
+		"pull-samples"}
 	dir := t.TempDir()
 	call(t, "", "sheet", "../../testdata/demo.toml", "-o", dir)
 	for name := range inFolder(t, dir) {

@@ -61,7 +61,7 @@ func TestCompletion(t *testing.T) {
 			args[1] = "2026-05-31"
 		case "--unit":
 			args[1] = "mm"
-		case "--explain", "--full", "--keep-odd", "--ascii", "--help", "--json", "--light":
+		case "--explain", "--full", "--keep-odd", "--ascii", "--help", "--json", "--light", "--semicolon":
 			args = args[:1]
 		}
 		if _, _, err := parse(args); err != nil {

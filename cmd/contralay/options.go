@@ -43,6 +43,7 @@ type options struct {
 	accept    string    // the group of readings that is accepted, or "all"
 	withdraw  string    // the group whose correction is taken back
 	keepOdd   bool      // an odd one out is accepted with the rest
+	semicolon bool      // lists are written for a spreadsheet where the comma marks decimals
 	without   []string  // readings that are left out
 	run       bool      // the bench opens on a run
 	serial    string    // of what is built
@@ -88,7 +89,7 @@ func parse(args []string) (options, []string, error) {
 
 func (o *options) set(name string, given bool, take func() (string, error)) error {
 	switch name {
-	case "h", "help", "json", "ascii", "light", "full", "explain", "keep-odd":
+	case "h", "help", "json", "ascii", "light", "full", "explain", "keep-odd", "semicolon":
 		if given {
 			return misuse{fmt.Sprintf("--%s takes no value", name)}
 		}
@@ -99,6 +100,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.full = o.full || name == "full"
 		o.explain = o.explain || name == "explain"
 		o.keepOdd = o.keepOdd || name == "keep-odd"
+		o.semicolon = o.semicolon || name == "semicolon"
 		return nil
 	case "colour", "color", "centres", "centre", "layers", "effort", "catalogue", "spares", "pairs", "shielded", "lay-ratio",
 		"bounce", "o",

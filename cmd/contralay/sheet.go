@@ -55,7 +55,7 @@ func sheetFor(name string, o options, w world) (int, error) {
 	if name == "-" {
 		meta.File = "standard input"
 	}
-	wrote, err := writeSheet(s, meta, o.folder)
+	wrote, err := writeSheet(s, meta, o.folder, o.marks())
 	if err != nil {
 		return usage, err
 	}
@@ -75,7 +75,7 @@ func printBeside(path string, s *calcsheet.Sheet, unsaved bool, o options, w wor
 			meta.Hash = hashOf(text)
 		}
 	}
-	wrote, err := writeSheet(s, meta, folder)
+	wrote, err := writeSheet(s, meta, folder, paper.RFC4180())
 	return wrote.page, err
 }
 
@@ -100,7 +100,7 @@ type written struct {
 
 // writeSheet makes the sheet and writes it and its lists into a folder, which is made where
 // there is none: all of them, or none. A sheet of another number or revision is not touched.
-func writeSheet(s *calcsheet.Sheet, meta paper.Meta, folder string) (written, error) {
+func writeSheet(s *calcsheet.Sheet, meta paper.Meta, folder string, marks paper.Marks) (written, error) {
 	sheet, err := paper.Make(s, meta)
 	if err != nil {
 		return written{}, err
@@ -108,7 +108,7 @@ func writeSheet(s *calcsheet.Sheet, meta paper.Meta, folder string) (written, er
 	base := filename.Sheet(s.H.Head.Number.V, s.H.Head.Revision.V)
 	set := map[string][]byte{base + ".html": sheet.HTML}
 	for _, t := range sheet.Lists {
-		text, err := paper.CSV(t)
+		text, err := paper.CSVWith(t, marks)
 		if err != nil {
 			return written{}, err
 		}
@@ -121,6 +121,14 @@ func writeSheet(s *calcsheet.Sheet, meta paper.Meta, folder string) (written, er
 		return written{}, err
 	}
 	return written{filepath.Join(folder, base+".html"), len(sheet.Lists), sheet.Identity}, nil
+}
+
+// marks is how the lists are written: with semicolons and decimal commas where that is asked for.
+func (o options) marks() paper.Marks {
+	if o.semicolon {
+		return paper.Continental()
+	}
+	return paper.RFC4180()
 }
 
 func listName(base, list string) string { return base + "-" + list + ".csv" }

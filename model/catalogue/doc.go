@@ -34,6 +34,7 @@
 //
 //	[[person]]      id name
 //	[[instrument]]  id what
+//	[[stock]]       of number
 //
 // In a device each value has a standing of its own: amps_is, duty_is, peak_is,
 // limit_is, size_is beside amps, on_s, peak_a, limit_a, size; amps_from and its

@@ -31,6 +31,7 @@ func Merge(base, over *Catalogue) *Catalogue {
 		Sources:     mergeMap(base.Sources, over.Sources),
 		People:      mergeByID(base.People, over.People, func(p Person) string { return p.ID }),
 		Instruments: mergeByID(base.Instruments, over.Instruments, func(i Instrument) string { return i.ID }),
+		Stock:       mergeByID(base.Stock, over.Stock, Stock.key),
 		Corrections: slices.Concat(base.Corrections, over.Corrections),
 	}
 }

@@ -20,7 +20,7 @@ const MostBytes = 8 << 20
 
 // tables are the tables of a file in the order they are read.
 var tables = [...]string{"wire", "tube", "boot", "transition", "contact", "insert", "face", "splice", "device", "source",
-	"person", "instrument", "correction"}
+	"person", "instrument", "stock", "correction"}
 
 // Read reads a catalogue file. The name is only for messages.
 //
@@ -127,6 +127,8 @@ func (b *builder) table(table string, v any) {
 			b.person(e)
 		case "instrument":
 			b.instrument(e)
+		case "stock":
+			b.stock(e)
 		case "correction":
 			b.correction(e)
 		}

@@ -155,7 +155,7 @@ func TestBrokenFiles(t *testing.T) {
 		},
 		{"a table in another case", strings.Replace(goodWire, "wire", "Wire", 1),
 			"shop.toml: Wire: unknown table; allowed: wire, tube, boot, transition, contact, insert, face, splice, device, source, " +
-				"person, instrument, correction"},
+				"person, instrument, stock, correction"},
 		{"one table", strings.Replace(goodWire, "[[wire]]", "[wire]", 1), "shop.toml: wire: it is not a list of tables; allowed: [[wire]]"},
 		{"no id", with(goodTube, "id", ""), "shop.toml: tube number 1: id: it is missing; allowed: a text that is not empty"},
 		{"a blank at the end", with(goodTube, "id", `id = "T "`),

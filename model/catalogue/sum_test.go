@@ -18,8 +18,8 @@ func TestSumHoldsEveryField(t *testing.T) {
 	corrections := map[[32]byte]string{SumOfCorrections(c.InForce()): "nothing"}
 	of := reflect.TypeOf(*c)
 	for k := range of.NumField() {
-		if name := of.Field(k).Name; name == "People" || name == "Instruments" {
-			continue // no figure goes by them: TestPeopleAndInstruments
+		if name := of.Field(k).Name; name == "People" || name == "Instruments" || name == "Stock" {
+			continue // no figure goes by them: TestPeopleAndInstruments, TestStock
 		}
 		field := reflect.ValueOf(c).Elem().Field(k)
 		var entry reflect.Value // a copy that can be changed

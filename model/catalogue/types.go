@@ -146,6 +146,7 @@ type Catalogue struct {
 	Sources     map[string]Source // what the values of devices refer to
 	People      []Person          // of the shop, in its order
 	Instruments []Instrument
+	Stock       []Stock      // what the shop orders things as
 	Corrections []Correction // in the order they were accepted
 }
 

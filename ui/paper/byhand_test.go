@@ -68,7 +68,12 @@ func TestListsByHand(t *testing.T) {
 			t.Fatal(err)
 		}
 		compareHand(t, l.File+" on paper", rows, append([][]string{l.Head}, l.Rows...))
-		compareHand(t, l.File+" as a file", rows, back)
+		inFile, ok := want[l.File+", as a file"]
+		if !ok { // it has the same columns, and nothing for a dash
+			inFile = rows
+		}
+		compareHand(t, l.File+" as a file", inFile, back)
+		delete(want, l.File+", as a file")
 	}
 	for name := range want {
 		t.Errorf("there is no list %s", name)
@@ -102,7 +107,7 @@ func compareHand(t *testing.T, what string, want, got [][]string) {
 			if k < len(want[r+1]) {
 				cell = want[r+1][k]
 			}
-			if strings.TrimPrefix(row[at[k]], "'") != cell {
+			if row[at[k]] != cell && !(cell == "-" && row[at[k]] == "") {
 				t.Errorf("%s, row %d (%s), %s: %q, by hand %q", what, r+1, row[0], want[0][k], row[at[k]], cell)
 			}
 		}

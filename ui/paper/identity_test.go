@@ -175,7 +175,7 @@ func TestSheetSaysWhatItWasMadeFrom(t *testing.T) {
 			t.Errorf("what it was made from lacks %q", part)
 		}
 	}
-	if len(out.Lists)+len(out.Without) != 18 {
+	if len(out.Lists)+len(out.Without) != 23 {
 		t.Errorf("%d lists, and %d without a row", len(out.Lists), len(out.Without))
 	}
 	for _, l := range out.Lists {
@@ -187,8 +187,8 @@ func TestSheetSaysWhatItWasMadeFrom(t *testing.T) {
 		if !strings.HasSuffix(lines[0], ",build sheet") {
 			t.Errorf("%s: %s", l.File, lines[0])
 		}
-		if says := `,"HC2-ENG-01 rev C, identity ` + out.Identity + `"` + "\r\n"; strings.Count(string(text), says) != len(l.Rows) {
-			t.Errorf("%s: %d of %d rows say which sheet they are of", l.File, strings.Count(string(text), says), len(l.Rows))
+		if says := `,"HC2-ENG-01 rev C, identity ` + out.Identity + `"` + "\r\n"; strings.Count(string(text), says) != len(l.Filed.Rows) {
+			t.Errorf("%s: %d of %d rows say which sheet they are of", l.File, strings.Count(string(text), says), len(l.Filed.Rows))
 		}
 	}
 }

@@ -7,7 +7,7 @@ import (
 	"contralay/calc/query/lists"
 	"contralay/calc/sheet"
 	"contralay/model"
-	"contralay/model/unit"
+	"contralay/model/catalogue"
 	"contralay/ui/paper/list"
 )
 
@@ -22,22 +22,37 @@ func makerOf(s *sheet.Sheet) maker { return maker{list.MakerOf(s)} }
 type spliceRow struct {
 	entered *model.Splice
 	worked  *sheet.Splice
+	barrel  int // in a file: which of the two
+	wire    int // and a wire in it
 }
 
 func (m maker) splices() list.Table {
-	var rows []spliceRow
+	var paper, file []spliceRow
 	for k := range m.S.Splices {
-		rows = append(rows, spliceRow{&m.H.Splices[k], &m.S.Splices[k]})
+		row := spliceRow{entered: &m.H.Splices[k], worked: &m.S.Splices[k]}
+		paper = append(paper, row)
+		for b, all := range [][]int{row.worked.Near, row.worked.Far} {
+			for _, wire := range all {
+				row.barrel, row.wire = b+1, wire
+				file = append(file, row)
+			}
+		}
 	}
-	return list.Of(list.Table{File: "splices", Title: "Splices"}, []list.Column[spliceRow]{
+	wire := func(r spliceRow) *model.Wire { return &m.H.Wires[r.wire] }
+	return list.OfBoth(list.Table{File: "splices", Title: "Splices"}, []list.Column[spliceRow]{
 		list.Text("splice", func(r spliceRow) string { return r.entered.ID }),
 		list.Text("at", func(r spliceRow) string { return r.entered.At }),
-		list.Text("sleeve lies", m.sleeveLies),
-		list.Text("part", func(r spliceRow) string { return list.Dash(r.worked.Part) + list.Mem(r.worked.Standing) }),
-		list.Text("first barrel", func(r spliceRow) string { return m.WireIDs(r.worked.Near) }),
-		list.Text("second barrel", func(r spliceRow) string { return m.WireIDs(r.worked.Far) }),
-		list.Blank[spliceRow]("done"),
-	}, rows)
+		list.Text("sleeve lies", m.sleeveLies).InFile(
+			list.Text("along", func(r spliceRow) string { return r.entered.Toward.V }),
+			list.Figure(m.In("from its centre"), func(r spliceRow) string { return m.Sys.Length(r.entered.OffsetMM.V) })),
+		list.Text("part", func(r spliceRow) string { return list.Dash(r.worked.Part) }).Stands(
+			func(r spliceRow) catalogue.Standing { return r.worked.Standing }),
+		list.Text("first barrel", func(r spliceRow) string { return m.WireIDs(r.worked.Near) }).InFile(
+			list.Figure("barrel", func(r spliceRow) string { return fmt.Sprint(r.barrel) }),
+			list.Text("wire", func(r spliceRow) string { return wire(r).ID }), list.SizeOf(wire), list.ColourOf(wire)),
+		list.Text("second barrel", func(r spliceRow) string { return m.WireIDs(r.worked.Far) }).InFile(),
+		list.Blank[spliceRow]("done").InFile(),
+	}, paper, file)
 }
 
 func (m maker) sleeveLies(r spliceRow) string {
@@ -47,45 +62,30 @@ func (m maker) sleeveLies(r spliceRow) string {
 	return fmt.Sprintf("%s %s along %s", m.Sys.Length(r.entered.OffsetMM.V), m.Sys.Name(), r.entered.Toward.V)
 }
 
-func (m maker) bill() list.Table {
-	return list.Of(list.Table{File: "bill", Title: "Bill of material",
-		Note: "To order: a tenth more of what is cut, a twentieth more of contacts and plugs, samples to pull; what is on the shelf is " +
-			"taken off. Consumables beside it: wipes and solvent for the adhesive, lacing tape or thread, marker ribbon."},
-		[]list.Column[lists.BillRow]{
-			list.Text("what", func(r lists.BillRow) string { return r.Group }),
-			list.Text("part", func(r lists.BillRow) string { return billPart(m.Sys, r) }),
-			list.Figure("needed", func(r lists.BillRow) string { return billed(r, r.Need) + list.Mem(r.Standing) }),
-			list.Figure("to order", func(r lists.BillRow) string { return billed(r, r.Order) }),
-			list.Text("unit", func(r lists.BillRow) string { return map[bool]string{true: "m", false: "pieces"}[r.Metres] }),
-			list.Text("says", func(r lists.BillRow) string { return m.Sys.Says(r.Says) }),
-		}, lists.Bill(m.S))
-}
-
-// billPart is the part of a row; filler is known by its diameter alone.
-func billPart(sys unit.System, r lists.BillRow) string {
-	if r.Group == "filler" {
-		return sys.Says(r.Part)
-	}
-	return r.Part
-}
-
-// billed is how much of a thing, in the unit of its row.
-func billed(r lists.BillRow, amount float64) string {
-	if r.Metres {
-		return unit.Fixed(amount, 1)
-	}
-	return unit.Fixed(amount, 0)
-}
-
 func (m maker) labels() list.Table {
+	line := func(k int) func(lists.Label) string {
+		return func(l lists.Label) string {
+			if k < len(l.Text) {
+				return l.Text[k]
+			}
+			return ""
+		}
+	}
 	return list.Of(list.Table{File: "labels", Title: "Labels",
 		Note: m.Sys.Says("25 to 50 mm off the boot's tail, read from the connector, on the clocked side. Threaded on before the boot.")},
 		[]list.Column[lists.Label]{
 			list.Text("end", func(l lists.Label) string { return l.Of }),
-			list.Text("reads", func(l lists.Label) string { return strings.Join(l.Text, "  ") }),
+			list.Text("reads", func(l lists.Label) string { return strings.Join(l.Text, "  ") }).InFile(
+				list.Text("text1", line(0)), list.Text("text2", line(1)), list.Text("text3", line(2)),
+				list.Figure("copies", func(lists.Label) string { return "1" })),
 			list.Text("sleeve", func(l lists.Label) string { return l.Sleeve }),
 			list.Figure(m.In("shrinks on"), func(l lists.Label) string { return m.Sys.Diameter(l.OverMM) }),
-			list.Text("on the side of", labelSide),
+			list.Text("on the side of", labelSide).InFile(list.Figure("on the side of, o'clock", func(l lists.Label) string {
+				if l.OnHours <= 0 {
+					return "-"
+				}
+				return fmt.Sprint(l.OnHours)
+			})),
 		}, lists.Labels(m.S))
 }
 

@@ -6,6 +6,7 @@ import (
 
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/paper/list"
 )
@@ -35,7 +36,7 @@ func (m maker) loads() list.Table {
 			list.Text("size", func(r loadRow) string { return list.Size(r.entered) }),
 			list.Figure("carries, A", func(r loadRow) string { return unit.Fixed(r.entered.Amps.V, 2) }),
 			list.Figure("heats as, A", func(r loadRow) string { return unit.Fixed(r.worked.Heats, 2) }),
-			list.Figure("may carry, A", mayCarry),
+			list.Figure("may carry, A", mayCarry).Stands(func(r loadRow) catalogue.Standing { return r.worked.Bound.V.Standing }),
 			list.Text("bound by", func(r loadRow) string { return r.worked.Bound.V.Where }),
 			list.Figure("hottest, C", hottest),
 			list.Text("in", func(r loadRow) string { return r.worked.HottestIn }),
@@ -48,7 +49,7 @@ func mayCarry(r loadRow) string {
 	if !r.worked.Bound.Set {
 		return "-"
 	}
-	return unit.Fixed(r.worked.Bound.V.Amps, 1) + list.Mem(r.worked.Bound.V.Standing)
+	return unit.Fixed(r.worked.Bound.V.Amps, 1)
 }
 
 func hottest(r loadRow) string {
@@ -65,18 +66,35 @@ func dropToExpect(r loadRow) string {
 	return unit.Fixed(r.worked.Circuit, 2)
 }
 
-func (m maker) feeds() list.Table {
-	return list.Of(list.Table{File: "feeds", Title: "Feeds"}, []list.Column[model.Feed]{
-		list.Text("feed", func(f model.Feed) string { return f.ID }),
-		list.Text("name", func(f model.Feed) string { return f.Name.V }),
-		list.Text("device", func(f model.Feed) string { return list.Dash(string(f.Device.V)) }),
-		list.Figure("rated, A", rated),
-		list.Figure("outputs", func(f model.Feed) string { return fmt.Sprint(f.Outputs.Or(1)) }),
-		list.Text("wires", func(f model.Feed) string { return strings.Join(f.Wires, ", ") }),
-	}, m.H.Feeds)
+// feedRow is a feed; in a file with one of its wires.
+type feedRow struct {
+	model.Feed
+	wire string
 }
 
-func rated(f model.Feed) string {
+func (m maker) feeds() list.Table {
+	var paper, file []feedRow
+	for _, f := range m.H.Feeds {
+		paper = append(paper, feedRow{f, ""})
+		for _, wire := range f.Wires {
+			file = append(file, feedRow{f, wire})
+		}
+		if len(f.Wires) == 0 {
+			file = append(file, feedRow{f, ""})
+		}
+	}
+	return list.OfBoth(list.Table{File: "feeds", Title: "Feeds"}, []list.Column[feedRow]{
+		list.Text("feed", func(f feedRow) string { return f.ID }),
+		list.Text("name", func(f feedRow) string { return f.Name.V }),
+		list.Text("device", func(f feedRow) string { return list.Dash(string(f.Device.V)) }),
+		list.Figure("rated, A", rated),
+		list.Figure("outputs", func(f feedRow) string { return fmt.Sprint(f.Outputs.Or(1)) }),
+		list.Text("wires", func(f feedRow) string { return strings.Join(f.Wires, ", ") }).InFile(
+			list.Text("wire", func(f feedRow) string { return f.wire })),
+	}, paper, file)
+}
+
+func rated(f feedRow) string {
 	if !f.Amps.Set {
 		return "-"
 	}

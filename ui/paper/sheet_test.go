@@ -299,14 +299,15 @@ func TestCSV(t *testing.T) {
 				if got != c && got != "'"+c {
 					t.Fatalf("%q came back as %q", c, got)
 				}
-				if _, err := strconv.ParseFloat(got, 64); err != nil && got != "" && strings.ContainsRune("=+-@\t\r", rune(got[0])) {
+				if _, err := strconv.ParseFloat(got, 64); err != nil && got != "" && got != "-" && got != "+" &&
+					strings.ContainsRune("=+-@\t\r", rune(got[0])) {
 					t.Fatalf("%q would run", got)
 				}
 			}
 		}
 	})
 	for cell, want := range map[string]string{"=1+1": "'=1+1", "+A1": "'+A1", "-3": "-3", "-3.5": "-3.5", "+5": "+5", "@x": "'@x",
-		"\tx": "'\tx", "-": "'-", "-2+3": "'-2+3", "-1e5": "'-1e5", "x=1": "x=1", "": ""} {
+		"\tx": "'\tx", "-": "-", "+": "+", "--": "'--", "-2+3": "'-2+3", "-1e5": "'-1e5", "x=1": "x=1", "": ""} {
 		if got := Harmless(cell); got != want {
 			t.Errorf("%q: %q, want %q", cell, got, want)
 		}
@@ -357,7 +358,7 @@ func TestBill(t *testing.T) {
 		need[r.Group] += r.Need
 	}
 	wire := 0.0
-	for _, r := range listsquery.ReelList(s) {
+	for _, r := range listsquery.SpoolList(s) {
 		wire += math.Ceil(float64(r.NeedMM)/100-1e-9) / 10
 	}
 	sheath, parts := 0.0, map[string]bool{}

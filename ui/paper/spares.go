@@ -7,6 +7,7 @@ import (
 	"contralay/calc/phase/ends"
 	"contralay/calc/phase/over"
 	"contralay/model"
+	"contralay/model/unit"
 	"contralay/ui/paper/list"
 )
 
@@ -16,6 +17,7 @@ import (
 type spareRow struct {
 	wire      *model.Wire
 	way, lies string
+	cap       *ends.Cap // where it is capped; nil: it has a cavity at both ends
 }
 
 // spares is where each spare is found when it is wanted.
@@ -34,22 +36,42 @@ func (m maker) spares() list.Table {
 		for _, b := range m.S.Wires[k].Path {
 			way = append(way, m.H.Branches[b].ID)
 		}
-		lies := "a cavity at both ends"
+		row := spareRow{w, strings.Join(way, " "), "a cavity at both ends", nil}
 		if c, is := caps[k]; is {
-			lies = m.capLies(c)
+			row.lies, row.cap = m.capLies(c), &c
 		}
-		rows = append(rows, spareRow{w, strings.Join(way, " "), lies})
+		rows = append(rows, row)
+	}
+	wire := func(r spareRow) *model.Wire { return r.wire }
+	capped := func(length func(c ends.Cap) unit.Millimetre) func(spareRow) string {
+		return func(r spareRow) string {
+			if r.cap == nil || r.cap.Branch < 0 {
+				return "-"
+			}
+			return m.Sys.Length(length(*r.cap))
+		}
 	}
 	return list.Of(list.Table{File: "spares", Title: "Spares card", Note: "Goes with the harness: what is free in it, and where."},
 		[]list.Column[spareRow]{
 			list.Text("wire", func(r spareRow) string { return r.wire.ID }),
-			list.Text("size", func(r spareRow) string { return list.Size(r.wire) }),
-			list.Text("colour", func(r spareRow) string { return list.Colour(r.wire.Colour.V) }),
+			list.SizeOf(wire),
+			list.ColourOf(wire),
 			list.Text("from", func(r spareRow) string { return m.End(r.wire, true) }),
 			list.Text("to", func(r spareRow) string { return m.End(r.wire, false) }),
 			list.Text("runs through", func(r spareRow) string { return r.way }),
-			list.Text("where its end lies", func(r spareRow) string { return r.lies }),
+			list.Text("where its end lies", func(r spareRow) string { return r.lies }).InFile(
+				list.Text("capped on branch", m.cappedOn),
+				list.Figure(m.In("cap at"), capped(func(c ends.Cap) unit.Millimetre { return c.AtMM })),
+				list.Figure(m.In("folded back"), capped(func(c ends.Cap) unit.Millimetre { return c.FoldMM }))),
 		}, rows)
+}
+
+// cappedOn is the branch that the folded end of a capped spare lies on.
+func (m maker) cappedOn(r spareRow) string {
+	if r.cap == nil || r.cap.Branch < 0 {
+		return "-"
+	}
+	return m.H.Branches[r.cap.Branch].ID
 }
 
 func (m maker) capLies(c ends.Cap) string {
@@ -93,6 +115,6 @@ func (m maker) loops() list.Table {
 			list.Figure("good for", func(r loopRow) string { return fmt.Sprint(r.LoopRoom.Again) }),
 			list.Figure("used so far", func(r loopRow) string { return fmt.Sprint(r.used) }),
 			list.Figure("left", func(r loopRow) string { return fmt.Sprint(max(0, r.LoopRoom.Again-r.used)) }),
-			list.Blank[loopRow]("struck out"),
+			list.Blank[loopRow]("struck out").InFile(),
 		}, rows)
 }

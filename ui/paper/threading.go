@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"contralay/calc/phase/threading"
+	"contralay/model/catalogue"
 	"contralay/ui/paper/list"
 )
 
@@ -37,10 +38,10 @@ func threadColumns() []list.Column[threadRow] {
 func (m maker) threading(all []threading.Threaded, title, file string) list.Table {
 	return list.Of(list.Table{File: file, Title: title}, append(threadColumns(), []list.Column[threadRow]{
 		list.Text("comes on from", func(r threadRow) string { return r.From }),
-		list.Figure(m.In("bore"), m.bore),
+		list.Figure(m.In("bore"), m.bore).Stands(func(r threadRow) catalogue.Standing { return r.Standing }),
 		list.Figure(m.In("to pass"), m.toPass),
 		list.Text("over", func(r threadRow) string { return m.Sys.Says(r.Over) }),
-		list.Blank[threadRow]("on"),
+		list.Blank[threadRow]("on").InFile(),
 	}...), threadRows(all))
 }
 
@@ -48,7 +49,7 @@ func (m maker) bore(r threadRow) string {
 	if r.BoreMM <= 0 {
 		return "-"
 	}
-	return m.Sys.Fine(r.BoreMM) + list.Mem(r.Standing)
+	return m.Sys.Fine(r.BoreMM)
 }
 
 func (m maker) toPass(r threadRow) string {

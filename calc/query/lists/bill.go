@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"contralay/calc/phase/bundle"
 	"contralay/calc/phase/over"
@@ -23,11 +22,15 @@ import (
 type BillRow struct {
 	Group    string // "wire", "sheath", "boot" …
 	Part     string
+	Colour   string // of wire: its code; each colour is a spool of its own
 	Says     string
+	Open     string // why it cannot be ordered yet; "" where it can
 	Need     float64
 	Order    float64
 	Metres   bool
 	Standing catalogue.Standing // of the count: memory where a length or size rests on it
+	Stock    catalogue.Stock    // the shop's own number, supplier and pack; its zero where the shop lists none
+	Packs    int                // of the pack that hold Order; 0: no pack is known
 }
 
 // orderMore is bought over the length of wire, tube and filler that is cut: ends of reels,
@@ -37,60 +40,53 @@ const orderMore = 0.10
 // sampleMM is the wire that one sample crimp takes. Common practice, no source.
 const sampleMM unit.Millimetre = 150
 
-// Bill is what one harness takes: wire by reel, filler, tape of binders and of built-up centres, tubes, moulded parts, contacts and
-// plugs, splices, solder sleeves, labels, flags, adhesive. Groups stand in that order.
+// Bill is what one harness takes: first what cannot be ordered yet, then wire by size and colour, filler, tape of binders and of
+// built-up centres, tubes, braid of shields, moulded parts, connectors and other ends, contacts, seals and plugs, splices, solder
+// sleeves, labels, flags, lacing, adhesive. Groups stand in that order.
 func Bill(s *sheet.Sheet) []BillRow {
 	var out []BillRow
-	out = append(out, billWire(s)...)
-	out = append(out, billFiller(s)...)
-	out = append(out, billTape(s)...)
-	out = append(out, billCovers(s)...)
-	out = append(out, billMoulded(s)...)
-	for _, b := range BuyList(s) {
-		part := cmp.Or(b.Part, "size "+b.Size)
-		out = append(out, BillRow{Group: "contact", Part: part,
-			Says: "size " + b.Size + ", " + cmp.Or(string(b.Gender), "the device's own"),
-			Need: float64(b.Wired + b.Unwired), Order: float64(b.Buy())})
-		if b.Plugs > 0 {
-			out = append(out, BillRow{Group: "seal plug", Part: cmp.Or(b.Plug, "for size "+b.Size),
-				Says: "one in each cavity without a wire", Need: float64(b.Plugs), Order: math.Ceil(float64(b.Plugs) * (1 + buyMore))})
-		}
+	for _, rows := range []func(*sheet.Sheet) []BillRow{billWire, billFiller, billTape, billCovers, billShields, billMoulded, billEnds,
+		billContacts, billJoints, billMarks, billLacing, billAdhesive} {
+		out = append(out, rows(s)...)
 	}
-	out = append(out, billJoints(s)...)
-	out = append(out, billMarks(s)...)
-	if n := len(threading.Mixes(s)); n > 0 {
-		out = append(out, BillRow{Group: "adhesive", Part: s.Limits.Adhesive, Says: fmt.Sprintf("packs of %d joints", s.Limits.PackJoints),
-			Need: float64(n), Order: float64(n)})
+	for k := range out {
+		stocked(s, &out[k])
 	}
+	slices.SortStableFunc(out, func(a, b BillRow) int { return cmp.Compare(rankOf(a), rankOf(b)) })
 	return out
+}
+
+// rankOf puts what cannot be ordered yet first.
+func rankOf(r BillRow) int {
+	if r.Open != "" {
+		return 0
+	}
+	return 1
+}
+
+// stocked puts the shop's own number, supplier and pack of a row beside it. What the shop has a number for can be ordered.
+func stocked(s *sheet.Sheet, r *BillRow) {
+	own, ok := s.Cat.StockOf(r.Group, r.Part, r.Colour)
+	if !ok {
+		return
+	}
+	r.Stock, r.Open = own, ""
+	if own.Pack > 0 {
+		r.Packs = int(math.Ceil(r.Order/own.Pack - 1e-9))
+	}
+}
+
+func billAdhesive(s *sheet.Sheet) []BillRow {
+	n := len(threading.Mixes(s))
+	if n == 0 {
+		return nil
+	}
+	return []BillRow{{Group: "adhesive", Part: s.Limits.Adhesive, Says: fmt.Sprintf("packs of %d joints", s.Limits.PackJoints),
+		Need: float64(n), Order: float64(n)}}
 }
 
 // metres rounds a length up to whole tenths of a metre.
 func metres(v unit.Millimetre) float64 { return math.Ceil(float64(v)/100-1e-9) / 10 }
-
-func billWire(s *sheet.Sheet) []BillRow {
-	crimps := map[[2]string]int{}
-	for _, c := range CrimpList(s) {
-		crimps[[2]string{c.Spec, c.Size}] += samples
-	}
-	var out []BillRow
-	for _, r := range ReelList(s) {
-		row := BillRow{Group: "wire", Part: r.Spec + " " + r.Size, Need: metres(r.NeedMM), Metres: true}
-		var says []string
-		more := unit.Millimetre(orderMore)
-		if c, ok := s.Cat.Correction("wire used, " + r.Spec + " " + r.Size); ok { // what this shop takes off a reel
-			more = max(0, unit.Millimetre(c.Bias+2*c.Spread))
-			says = append(says, fmt.Sprintf("this shop takes %s %% more than it cuts", unit.Fixed(100*c.Bias, 1)))
-		}
-		want := r.NeedMM*(1+more) + unit.Millimetre(crimps[[2]string{r.Spec, r.Size}])*sampleMM
-		if row.Order = metres(max(0, want-r.ShelfMM)); r.Shelved {
-			says = append(says, fmt.Sprintf("%s m on the shelf", unit.Fixed(metres(r.ShelfMM), 1)))
-		}
-		row.Says = strings.Join(says, "; ")
-		out = append(out, row)
-	}
-	return out
-}
 
 // billFiller is filler by size: the length of each branch with its lay.
 func billFiller(s *sheet.Sheet) []BillRow {
@@ -159,11 +155,12 @@ func billCovers(s *sheet.Sheet) []BillRow {
 	return out
 }
 
-// counted counts parts in the order they are met.
+// counted counts parts in the order they are met. What is said of a part tells it from another of its name: a connector
+// with pins is not one with sockets.
 type counted struct{ rows []BillRow }
 
 func (c *counted) add(group, part, says string) {
-	index := slices.IndexFunc(c.rows, func(r BillRow) bool { return r.Group == group && r.Part == part })
+	index := slices.IndexFunc(c.rows, func(r BillRow) bool { return r.Group == group && r.Part == part && r.Says == says })
 	if index < 0 {
 		c.rows = append(c.rows, BillRow{Group: group, Part: part, Says: says})
 		index = len(c.rows) - 1
@@ -174,11 +171,6 @@ func (c *counted) add(group, part, says string) {
 
 func billMoulded(s *sheet.Sheet) []BillRow {
 	var c counted
-	for t := range s.H.Terminations {
-		if ins := s.H.Terminations[t].Insert.V; ins != "" {
-			c.add("connector", ins, cmp.Or(string(s.H.Terminations[t].Gender.V), "gender not given"))
-		}
-	}
 	for t := range s.H.Terminations {
 		if boot := s.H.Terminations[t].Boot.V; boot != "" {
 			c.add("boot", boot, "")
@@ -194,25 +186,28 @@ func billMoulded(s *sheet.Sheet) []BillRow {
 
 // billJoints is splices, with samples of each part, and the solder sleeves of shields.
 func billJoints(s *sheet.Sheet) []BillRow {
-	var c counted
+	var c, sleeves counted
+	var out []BillRow
 	for i := range s.Splices {
 		if part := s.Splices[i].Part; part != "" {
 			c.add("splice", part, "and samples to pull")
+			continue
 		}
+		out = append(out, BillRow{Group: "splice", Part: "of " + s.H.Splices[i].ID, Need: 1, Order: 1 + Samples,
+			Open: "no part is chosen for it"})
 	}
 	for k := range c.rows {
-		c.rows[k].Order += samples
+		c.rows[k].Order += Samples
 	}
-	n := len(c.rows)
 	for _, e := range over.ShieldEnds(s) {
 		if e.Sleeve > 0 {
-			c.add("solder sleeve", fmt.Sprintf("size %d", e.Sleeve), "with its lead")
+			sleeves.add("solder sleeve", fmt.Sprintf("size %d", e.Sleeve), "with its lead")
 		}
 	}
-	for k := n; k < len(c.rows); k++ {
-		c.rows[k].Standing = catalogue.Memory
+	for k := range sleeves.rows {
+		sleeves.rows[k].Standing = catalogue.Memory
 	}
-	return c.rows
+	return slices.Concat(out, c.rows, sleeves.rows)
 }
 
 // billMarks is labels, and the flags that every wire wears until its contact is in.

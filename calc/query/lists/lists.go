@@ -99,10 +99,10 @@ type CrimpRow struct {
 	PullBy     catalogue.Origin
 }
 
-// samples is how many are crimped and pulled before the day's first real one: common
+// Samples is how many are crimped and pulled before the day's first real one: common
 // practice, no source. buyMore is what is bought over the count, likewise.
 const (
-	samples = 3
+	Samples = 3
 	buyMore = 0.05
 )
 
@@ -250,7 +250,11 @@ func BuyList(s *sheet.Sheet) []BuyRow {
 		index := slices.IndexFunc(out, func(r BuyRow) bool { return r.Size == size && r.Part == part && r.Gender == gender })
 		if index < 0 {
 			e, _ := s.Cat.Contact(size)
-			out = append(out, BuyRow{Size: size, Part: part, Gender: gender, Plug: e.SealPlug})
+			r := BuyRow{Size: size, Part: part, Gender: gender}
+			if _, circular := s.Cat.Insert(s.H.Terminations[t].Insert.V); circular { // a device's connector has plugs of its own
+				r.Plug = e.SealPlug
+			}
+			out = append(out, r)
 			index = len(out) - 1
 		}
 		return &out[index]
@@ -274,7 +278,7 @@ func BuyList(s *sheet.Sheet) []BuyRow {
 	for _, c := range CrimpList(s) {
 		for k := range out {
 			if out[k].Size == c.Contact && out[k].Part == c.Part {
-				out[k].Samples += samples
+				out[k].Samples += Samples
 				break
 			}
 		}

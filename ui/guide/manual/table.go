@@ -89,6 +89,7 @@ func Commands() []Command {
 		{Name: "sheet", Args: "FILE -o DIR", Does: "write the build sheet (pages to print) and its lists (CSV)", Flags: []Flag{
 			day,
 			{Name: "--serial", Value: "N", Does: "the serial at the head of every page (default: room to write it)"},
+			{Name: "--semicolon", Does: "lists for a spreadsheet where the comma marks decimals"},
 			{Name: "--add", Value: "loads,flags,loops", Words: []string{"loads", "flags", "loops", "loads,flags,loops"},
 				Does: "print these pages too: what each wire carries, the flags of the wires, the service loops"},
 		}},

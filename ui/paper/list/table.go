@@ -10,6 +10,14 @@ type Table struct {
 	Rows  [][]string
 	Sheet string  // number, revision and identity of the sheet it belongs to: a column of its file
 	Align []Align // of each column
+	Filed Filed
+}
+
+// Filed is a table as its file has it: one value a cell, nothing where there is none.
+type Filed struct {
+	Head   []string
+	Figure []bool // of each column: its cells are numbers, or empty
+	Rows   [][]string
 }
 
 // Add puts one row at the end of a table: a cell for each head.

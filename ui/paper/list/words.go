@@ -19,6 +19,28 @@ func Colour(code string) string {
 	return code + "  " + says
 }
 
+// ColourWord is the words of a wire's colour, with its shade: "light blue"; "" where its code has none.
+func ColourWord(w *model.Wire) string {
+	says := model.ColourWords(w.Colour.V)
+	if says == w.Colour.V {
+		says = ""
+	}
+	return strings.TrimSpace(string(w.Shade.V) + " " + says)
+}
+
+// ColourOf is a wire's colour on a page, code and words; a file has them in two columns, the words first: a spreadsheet
+// makes 3, orange, of 03, black with orange.
+func ColourOf[R any](wire func(row R) *model.Wire) Column[R] {
+	return Text("colour", func(r R) string { return Colour(wire(r).Colour.V) }).InFile(
+		Text("colour", func(r R) string { return ColourWord(wire(r)) }),
+		Text("colour code", func(r R) string { return wire(r).Colour.V }))
+}
+
+// SizeOf is a wire's size on a page, with its unit; a file has the size alone.
+func SizeOf[R any](wire func(row R) *model.Wire) Column[R] {
+	return Text("size", func(r R) string { return Size(wire(r)) })
+}
+
 // Size is a wire's size with its unit: "22 AWG", "0.35 mm2".
 func Size(w *model.Wire) string { return model.SizeWords(w.Size) }
 
@@ -39,6 +61,20 @@ func Mem(st catalogue.Standing) string {
 		return "~"
 	}
 	return ""
+}
+
+// Value is a cell of a page as a file has it: a dash says nothing there.
+func Value(cell string) string {
+	if cell == "-" {
+		return ""
+	}
+	return cell
+}
+
+// bare is a head without its unit.
+func bare(head string) string {
+	before, _, _ := strings.Cut(head, ", ")
+	return before
 }
 
 // TermOf is the termination of an end: P1 of P1:A.

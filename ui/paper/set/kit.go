@@ -2,6 +2,7 @@ package set
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/calc/query/lists"
 	"contralay/model"
@@ -10,11 +11,16 @@ import (
 	"contralay/ui/paper/page"
 )
 
-// Kit is what is picked before the work begins: wire by spool, parts, and the tools with their numbers,
-// each with room for its lot.
+// Kit is what is picked before the work begins: first what cannot be ordered yet, then wire by spool, parts, and the tools with
+// their numbers, each with room for its lot.
 func Kit(m list.Maker) []page.Block {
 	rows := lists.Bill(m.S)
-	out := []page.Block{page.Section(KitName), spools(m, rows).Block()}
+	out := []page.Block{page.Section(KitName)}
+	if open := slices.IndexFunc(rows, func(r lists.BillRow) bool { return r.Open == "" }); open != 0 {
+		out = append(out, unsettled(m, rows[:max(open, 0)])...)
+		rows = rows[max(open, 0):]
+	}
+	out = append(out, spools(rows).Block())
 	g := page.Grid{Cols: []page.Col{{Head: "part"}, {Head: "need", Align: list.ToRight, Bold: true}, {Head: "order", Align: list.ToRight},
 		{Head: "lot", Align: list.ByHand}}, Columns: 2}
 	group := ""
@@ -26,42 +32,71 @@ func Kit(m list.Maker) []page.Block {
 			group = r.Group
 			g.Lines = append(g.Lines, page.Line{Title: group, KeepNext: true})
 		}
-		says := m.Sys.Says(r.Part)
-		if r.Says != "" && r.Group != "wire flag" {
-			says += ", " + m.Sys.Says(r.Says)
-		}
-		g.Lines = append(g.Lines, page.Cells(says, amount(r, r.Need)+list.Mem(r.Standing), amount(r, r.Order), ""))
+		g.Lines = append(g.Lines, page.Cells(partOf(m, r), amount(r, r.Need)+list.Mem(r.Standing), amount(r, r.Order), ""))
 	}
 	g.Lines = append(g.Lines, page.Line{Title: "tools, with their numbers", KeepNext: true})
 	for _, tool := range tools(m) {
 		g.Lines = append(g.Lines, page.Cells(tool, "", "", ""))
 	}
-	note := page.Text("To order: a tenth more of what is cut, a twentieth more of contacts and plugs, samples to pull; what is on the "+
-		"shelf is taken off. Beside it: wipes and solvent for the adhesive, lacing tape or thread, marker ribbon.", page.Small)
+	note := page.Text("To order: a tenth more of what is cut, a twentieth more of contacts, seals and plugs, samples to pull; what is on "+
+		"the shelf is taken off. Beside it: wipes and solvent for the adhesive, marker ribbon.", page.Small)
 	note.Gap = 2
 	note.KeepNext = true
 	return append(out, note, g.Block())
 }
 
-// spools is the wire by reel and colour, in metres.
-func spools(m list.Maker, rows []lists.BillRow) page.Grid {
-	g := page.Grid{Cols: []page.Col{{Head: "spool"}, {Head: "m", Align: list.ToRight, Bold: true}, {Head: "lot", Align: list.ByHand}},
-		Columns: 4}
-	reel := ""
-	batches := Batches(m)
-	for k, b := range batches {
-		if now := b.Spec + " " + b.Size; now != reel {
-			reel = now
-			title := b.Spec + " " + list.Size(&model.Wire{Size: b.Size})
-			if n := slices.IndexFunc(rows, func(r lists.BillRow) bool { return r.Group == "wire" && r.Part == now }); n >= 0 {
-				title += ": " + amount(rows[n], rows[n].Need) + " m, order " + amount(rows[n], rows[n].Order)
+// unsettled is what cannot be ordered yet, and why.
+func unsettled(m list.Maker, rows []lists.BillRow) []page.Block {
+	head := page.SubHeading("To settle before you order")
+	head.KeepNext = true
+	g := page.Grid{Cols: []page.Col{{Head: "what"}, {Head: "part"}, {Head: "need", Align: list.ToRight, Bold: true},
+		{Head: "part number", Align: list.ByHand}}, Columns: 2}
+	var whys []string
+	for _, r := range rows {
+		if !slices.Contains(whys, r.Open) {
+			whys = append(whys, r.Open)
+		}
+	}
+	for _, why := range whys {
+		g.Lines = append(g.Lines, page.Line{Title: list.Capital(why), KeepNext: true})
+		for _, r := range rows {
+			if r.Open == why {
+				what := strings.TrimSpace(r.Group + " " + list.Colour(r.Colour))
+				g.Lines = append(g.Lines, page.Cells(what, partOf(m, r), amount(r, r.Need), ""))
 			}
-			g.Lines = append(g.Lines, page.Line{Title: title, KeepNext: true})
 		}
-		last := k == len(batches)-1 || batches[k+1].Spec != b.Spec || batches[k+1].Size != b.Size || batches[k+1].Colour != b.Colour
-		if last {
-			g.Lines = append(g.Lines, page.Cells(list.Colour(b.Colour), unit.Fixed(float64(b.TotalMM)/1000, 1), ""))
+	}
+	return []page.Block{head, g.Block()}
+}
+
+// partOf is a part of the bill with what is said of it, and what the shop orders it as.
+func partOf(m list.Maker, r lists.BillRow) string {
+	says := m.Sys.Says(r.Part)
+	if r.Says != "" && r.Group != "wire flag" {
+		says += ", " + m.Sys.Says(r.Says)
+	}
+	if r.Stock.Number != "" {
+		says += ", order " + strings.TrimSpace(r.Stock.Number+" "+list.Word("from ", r.Stock.Supplier))
+	}
+	return says
+}
+
+// spools is the wire by size and colour, in metres: what the harness takes, and what is ordered.
+func spools(rows []lists.BillRow) page.Grid {
+	g := page.Grid{Cols: []page.Col{{Head: "spool"}, {Head: "m", Align: list.ToRight, Bold: true}, {Head: "order", Align: list.ToRight},
+		{Head: "lot", Align: list.ByHand}}, Columns: 3}
+	reel := ""
+	for _, r := range rows {
+		if r.Group != "wire" {
+			continue
 		}
+		if r.Part != reel {
+			reel = r.Part
+			at := strings.LastIndex(reel, " ") + 1
+			g.Lines = append(g.Lines, page.Line{Title: reel[:at] + list.Size(&model.Wire{Size: reel[at:]}), KeepNext: true})
+		}
+		g.Lines = append(g.Lines, page.Cells(list.Dash(list.Colour(r.Colour)), unit.Fixed(r.Need, 1), unit.Fixed(r.Order, 1),
+			r.Stock.Number))
 	}
 	return g
 }
@@ -122,19 +157,19 @@ func Tubes(m list.Maker) []page.Block {
 		}
 		return int(b.cut - a.cut)
 	})
-	g := page.Grid{Cols: []page.Col{{Head: "for", Bold: true}, {Head: m.In("cut"), Align: list.ToRight, Bold: true},
-		{Head: "", Wide: 7, Align: list.ByHand}}, Columns: 4}
+	g := page.Grid{Cols: []page.Col{{Head: "for", Bold: true}, {Head: "what"}, {Head: m.In("cut"), Align: list.ToRight, Bold: true},
+		{Head: "cut", Wide: 9, Align: list.ByHand}}, Columns: 3}
 	part := ""
 	for _, p := range all {
 		if p.part != part {
 			part = p.part
-			g.Lines = append(g.Lines, page.Line{Title: part, KeepNext: true})
+			title := part
+			if t, ok := m.S.Cat.Tube(part); ok && t.ShelfLabel != "" {
+				title += ", " + t.ShelfLabel
+			}
+			g.Lines = append(g.Lines, page.Line{Title: title, KeepNext: true})
 		}
-		of := p.of
-		if p.what != string(model.CoverSheath) {
-			of += ", " + p.what
-		}
-		g.Lines = append(g.Lines, page.Cells(of, m.Sys.AtLeast(p.cut), ""))
+		g.Lines = append(g.Lines, page.Cells(p.of, p.what, m.Sys.AtLeast(p.cut), ""))
 	}
-	return []page.Block{page.SubHeading("Tube pieces: sheath, where no other word stands"), g.Block()}
+	return []page.Block{page.SubHeading("Tube pieces"), g.Block()}
 }

@@ -238,7 +238,7 @@ func TestDeviationsBelong(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	rows := regexp.MustCompile(`(?s)<tr>.{0,40}deviation.*?</tr>`).FindAllString(string(page.HTML), -1)
+	rows := regexp.MustCompile(`(?s)<tr[^>]*>.{0,40}deviation.*?</tr>`).FindAllString(string(page.HTML), -1)
 	if len(rows) != 3 {
 		t.Errorf("%d deviations on paper", len(rows))
 	}
