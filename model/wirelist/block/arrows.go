@@ -96,7 +96,7 @@ func (f *finder) arrows(i int) int {
 	n, shown := 0, 0
 	for i+n < len(rows) {
 		r := rows[i+n]
-		if len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 {
+		if len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 || r.Indent != rows[i].Indent {
 			break
 		}
 		j, ok := partJoint(r.Cells[0])
