@@ -216,7 +216,7 @@ func (b *back) colours(code value.Colour) bool {
 	for _, c := range b.cells {
 		cells = append(cells, strings.Split(c, " - ")...) // a line of text holds several
 		cells = append(cells, strings.Split(c, "--")...)
-		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;[]<>→", r) })...)
+		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;:[]<>→", r) })...)
 	}
 	for _, c := range cells {
 		c = strings.Trim(c, " -")

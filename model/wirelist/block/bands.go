@@ -107,7 +107,7 @@ func repeats(h shape.Headings, t *table.Table, r table.Row) []int {
 		for i := 0; i < len(at); i += n {
 			starts = append(starts, at[i])
 		}
-		if !h.IsPinGroup(group) && !(parted(t, starts) && !h.HasSides(group) && h.HeadWords(group)) {
+		if !h.IsPinGroup(group) && !(parted(t, starts) && !h.HasSides(group)) {
 			return nil
 		}
 		starts[0] = 0

@@ -93,6 +93,8 @@ func (f *finder) find() ([]Block, []table.Row) {
 		case head && f.current != nil && len(f.current.Rows) == 0 && len(f.current.Head) == 1 && f.h.IsGroup(f.current.Head[0]) &&
 			f.h.Sideless(r):
 			f.current.Head = append(f.current.Head, r) // From and To on one row, connector and pin below each
+		case f.goesOnHead(r):
+			f.current.Head[0] = below(f.current.Head[0], r)
 		case head:
 			f.begin(r)
 		case f.current == nil:
@@ -176,7 +178,7 @@ func (f *finder) begin(r table.Row) {
 		return
 	}
 	f.close()
-	f.current = &Block{Table: f.t, Path: slices.Clone(f.path), Titles: titles, Head: []table.Row{r}}
+	f.current = &Block{Table: f.t, Path: slices.Clone(f.path), Titles: labelled(titles), Head: []table.Row{r}}
 }
 
 // headless makes blocks of rows that no row of headings names: some of two cells and more. A text between them is the

@@ -55,7 +55,8 @@ func (f *finder) points(i int) int {
 	if said == n {
 		return n
 	}
-	if rises && (n > 2 || valued == n) && (rows[i].Point || rows[i].Indent > 1 || 2*valued >= n || !f.t.Marked || f.t.Text) && 2*nets >= n || f.saysPins(i) {
+	dotted := rows[i].Point || rows[i].Indent > 1 || 2*valued >= n || !f.t.Marked || f.t.Text
+	if rises && (n > 2 || valued == n) && dotted && 2*nets >= n || f.saysPins(i) {
 		return n
 	}
 	return 0

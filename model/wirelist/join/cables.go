@@ -110,6 +110,9 @@ func shieldsOver(im *draft.Importer, in map[*draft.Item]int) {
 		}
 		if whole {
 			im.Groups[g-1].Gauge.Shielded = true
+			if im.Groups[g-1].Name != it.Shield {
+				it.Notes = append(it.Notes, "shield: "+it.Shield)
+			}
 			continue
 		}
 		it.Notes = append(it.Notes, "shield: "+it.Shield)
@@ -139,8 +142,16 @@ func byName(im *draft.Importer, in map[*draft.Item]int) {
 		pins[draft.End{Term: it.From.Term, Pin: it.From.Pin}] = it
 	}
 	of := func(it *draft.Item, id string) *draft.Item {
-		if o := cmp.Or(byID[id], byCount[id]); o != nil || it.OwnID != "" || it.From.Term == nil {
+		if o := cmp.Or(byID[id], byCount[id]); o != nil {
 			return o
+		}
+		if connector, pin, ok := name.SplitEnd(id); ok && im.ByKey[name.Key(connector)] != nil {
+			if o := pins[draft.End{Term: im.ByKey[name.Key(connector)], Pin: pin}]; o != nil {
+				return o
+			}
+		}
+		if it.OwnID != "" || it.From.Term == nil {
+			return nil
 		}
 		return pins[draft.End{Term: it.From.Term, Pin: name.WithoutPinWord(id)}]
 	}

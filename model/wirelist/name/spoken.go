@@ -10,6 +10,21 @@ import (
 // it names none: a word for a connector, and behind it a designator, one capital letter or a number.
 func SpokenConnector(text string) string {
 	all := strings.Fields(text)
+	for i := 1; i+1 < len(all) && i < 5; i++ {
+		if w := table.Fold(all[i+1]); isConnectorWord(table.Fold(all[i])) && (w == "is" || w == "has" || w == "ist" || w == "est") {
+			if first := table.Fold(all[0]); first == "the" || first == "my" || first == "this" || first == "der" || first == "le" {
+				all = all[1:]
+				i--
+			}
+			if next := strings.Trim(all[min(i+2, len(all)-1)], ".,:;"); IsDesignator(next) && next == strings.ToUpper(next) {
+				return next // "the motor plug is P12"
+			}
+			if i > 0 && !isPlainAdjective(table.Fold(all[0])) {
+				return strings.Join(all[:i+1], " ") // "controller plug is the white one"
+			}
+			break
+		}
+	}
 	for i := 0; i+1 < len(all); i++ {
 		if !isConnectorWord(strings.Trim(table.Fold(all[i]), "\"'(*_")) {
 			continue
@@ -24,6 +39,16 @@ func SpokenConnector(text string) string {
 		}
 	}
 	return ""
+}
+
+// isPlainAdjective reports whether a word says which of several plugs is meant, and not how it is called.
+func isPlainAdjective(w string) bool {
+	switch w {
+	case "big", "small", "large", "little", "long", "short", "white", "black", "grey", "gray", "green", "blue", "red", "other", "first",
+		"second", "third", "same", "round", "new", "old", "each", "every", "this", "that":
+		return true
+	}
+	return false
 }
 
 func isConnectorWord(w string) bool {

@@ -35,6 +35,8 @@ func StateOf(cell string) State {
 	for k, piece := range strings.FieldsFunc(strings.ReplaceAll(f, " - ", ";"),
 		func(r rune) bool { return strings.ContainsRune("()[];,:", r) }) {
 		switch s := stateWord(piece); {
+		case s == Spare && k == 0:
+			return Spare // "spare, coiled behind the panel"
 		case s != Used:
 			most = max(most, s)
 		case k == 0 || !isClosing(strings.TrimSpace(piece)):
@@ -48,7 +50,9 @@ func StateOf(cell string) State {
 // and says for what.
 func isKeptFor(folded string) bool {
 	for _, lead := range []string{"reserved for ", "reserve for ", "reserved - ", "reserved: ", "held for ", "future ", "reserviert fur ",
-		"reserviert fuer ", "reserve pour ", "reserve au ", "libre para ", "libre pour ", "free for ", "frei fur ", "libero per ", "for later", "reservado para ", "reservada para ", "riservato a ", "riservato per "} {
+		"reserviert fuer ", "reserve pour ", "reserve au ", "libre para ",
+		"libre pour ", "free for ", "frei fur ", "libero per ", "for later", "reservado para ", "reservada para ",
+		"riservato a ", "riservato per "} {
 		if strings.HasPrefix(folded, lead) {
 			return true
 		}
@@ -79,7 +83,7 @@ func StateOfSignal(cell string) State {
 // row: "open" beside a wire is what the wire does.
 func IsWeakState(cell string) bool {
 	switch strings.Trim(table.Fold(cell), " .:()[]*") {
-	case "open", "keying pin", "key pin", "polarising key":
+	case "open", "tom", "tomt", "keying pin", "key pin", "polarising key":
 		return true
 	}
 	return false
@@ -102,7 +106,8 @@ func stateWord(cell string) State {
 	f := strings.Trim(table.Fold(cell), " .:()[]*")
 	switch f {
 	case "n/c", "nc", "n.c", "n/a", "n.a", "not connected", "no connection", "no connect", "do not connect", "dnc", "blank", "blanked",
-		"empty", "vacant", "nothing", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin", "free",
+		"empty", "vacant", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin", "free",
+		"nothing",
 		"not fitted", "unfitted", "not populated", "unpopulated", "do not populate", "dnp", "-", "--", "---",
 		"plug", "plugged", "seal plug", "sealing plug", "blanking plug", "blank plug", "dummy plug", "filler plug", "cavity plug",
 		"nicht belegt", "nicht bestuckt", "nicht verbunden", "nicht verwenden", "nicht benutzt", "unbelegt", "unbenutzt", "frei", "leer",
@@ -114,7 +119,8 @@ func stateWord(cell string) State {
 		"vrij", "niet aangesloten", "niet gebruikt", "leeg", "volny", "volne", "nezapojeno", "nezapojen", "nepouzito",
 		"ledig", "oanvand", "ej ansluten", "ikke brukt", "ikke tilkoblet", "ikke tilsluttet", "ubrugt",
 		"livre", "nao ligado", "nao usado", "sem uso", "vapaa", "ei kaytossa", "ei kytketty", "szabad", "ures", "nincs bekotve",
-		"bos", "kullanilmiyor", "neconectat", "未使用", "空き", "空", "未用", "不用", "未接続", "なし", "미사용", "ne koristi se", "slobodno", "prosto", "вільний", "не використовується",
+		"bos", "kullanilmiyor", "neconectat", "未使用", "空き", "空", "未用", "不用", "未接続", "なし", "미사용",
+		"ne koristi se", "slobodno", "prosto", "вільний", "не використовується",
 		"свободно", "свободен", "не используется", "не подключен", "не подключено", "пусто":
 		return Blank
 	case "reserved", "reserved for future use", "for future use", "future use", "future", "reserviert", "vorgehalten", "reservee",
@@ -128,7 +134,8 @@ func stateWord(cell string) State {
 	switch strings.TrimRight(f, " -_#0123456789") {
 	case "spare", "spares", "spare wire", "spare tail", "spare end", "spare lead", "wired spare", "reserve", "reserveader",
 		"reserveleitung", "rechange", "fil de reserve", "repuesto", "de repuesto", "reserva", "de reserva", "riserva", "di riserva",
-		"scorta", "di scorta", "rezerwa", "zapas", "zapasowy", "rezerva", "reserv", "varalla", "tartalek", "yedek", "резерв", "予備", "备用", "備用", "예비", "pricuva", "εφεδρικο", "εφεδρικό":
+		"scorta", "di scorta", "rezerwa", "zapas", "zapasowy", "rezerva", "reserv", "varalla", "tartalek", "yedek", "резерв",
+		"予備", "备用", "備用", "예비", "pricuva", "εφεδρικο", "εφεδρικό":
 		return Spare
 	}
 	return Used

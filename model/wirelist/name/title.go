@@ -209,6 +209,9 @@ func connectorSaid(text string) (name string, said bool) {
 				if len(name) == 1 && rest[0] == ' ' {
 					return text, true
 				}
+				if where, called, ok := strings.Cut(name, ": "); ok && len(strings.Fields(where)) < 4 {
+					name = strings.TrimSpace(called) // "Connector on board: J2"
+				}
 				return name, true
 			}
 		}

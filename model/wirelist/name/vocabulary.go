@@ -63,7 +63,7 @@ func Vocabulary() map[string]Meaning {
 	add(FieldFromPin, "", "from pin", "from cavity", "from terminal", "source pin", "start pin", "pin a", "pin 1")
 	add(FieldToPin, "", "to pin", "to cavity", "to terminal", "destination pin", "dest pin", "end pin", "pin b", "pin 2")
 	add(FieldSignal, "", "signal", "signal name", "description", "desc", "function", "name", "net", "net name", "circuit name", "label",
-		"purpose", "pin name", "pin function", "wire name", "use", "for", "used for", "serves")
+		"purpose", "pin name", "pin function", "wire name", "use", "for", "used for", "serves", "what")
 	add(FieldSignal, "de", "funktion", "bezeichnung", "beschreibung", "signalname", "belegung", "potential")
 	add(FieldSignal, "fr", "fonction", "designation", "nom")
 	add(FieldSignal, "es", "senal", "funcion", "descripcion", "nombre")
@@ -71,11 +71,11 @@ func Vocabulary() map[string]Meaning {
 	addValues(add)
 	add(FieldContact, "", "contact size", "pin size", "socket size", "terminal size")
 	add(FieldFrom, "", "enda", "end1", "sidea", "starts at", "start at", "starts", "begins", "begins at", "leaves from",
-		"connects from", "start location")
+		"connects from", "start location", "between")
 	add(FieldTo, "", "endb", "end2", "sideb", "ends", "ends at", "end at", "arrives at", "connects to", "connected to", "wired to",
 		"end location",
 		"leads to", "to where", "finish", "finish point", "end", "wire to", "cable to",
-		"leitung zu", "kabel zu", "other end", "far end", "opposite end", "mates with", "peer",
+		"leitung zu", "kabel zu", "other end", "far end", "opposite end", "mates with", "peer", "and",
 		"gegenstelle", "gegenseite", "verbunden mit",
 		"geht zu", "wohin", "relie a", "connecte a", "conectado a", "va a", "collegato a")
 	for _, of := range []string{"ref", "reference", "designator", "component", "location", "node", "unit", "module", "block", "name",

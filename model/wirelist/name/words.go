@@ -27,3 +27,6 @@ func CutWord(s string) (word, rest string, found bool) {
 	}
 	return s[:i], s[i:], i > 0
 }
+
+// IsOneWord reports whether a text has no blank and some letter or digit.
+func IsOneWord(s string) bool { return s != "" && !strings.Contains(s, " ") && len(Words(s)) > 0 }

@@ -87,6 +87,9 @@ func deviceColumn(l *look) []shape.Column {
 		len(of) > 1 && l.has(l.cols, name.FieldTo) {
 		return nil
 	}
+	if len(of) == 2 && !l.saysDevice(of) {
+		return nil // "have" and "need" of an inventory
+	}
 	cols := slices.Clone(l.cols)
 	for k, i := range of {
 		cols[i].Field, cols[i].Of = []name.Field{name.FieldFromPin, name.FieldToPin}[k], cols[i].Head

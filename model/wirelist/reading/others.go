@@ -64,7 +64,7 @@ func (l *look) kindByWords() string {
 		}
 	}
 	for _, t := range l.src.Titles {
-		if _, text := t.Filled(); t.Level > 0 || len(strings.Fields(text)) < 5 {
+		if _, text := t.Filled(); t.Level > 0 || len(strings.Fields(text)) < 5 && !strings.Contains(text, "--") {
 			for _, w := range name.Words(table.Fold(text)) {
 				if of := name.OtherKind(w); of == "parts" || of == "fuses" || of == "distances" {
 					return of

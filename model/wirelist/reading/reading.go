@@ -70,6 +70,7 @@ type kind struct {
 // kinds are the ways to read wires. Of two with one score the first is taken.
 func kinds() []kind {
 	return []kind{
+		{"cavities of a bulkhead between two ends", chain},
 		{"", asHeaded},
 		{"cavities of a bulkhead between two ends", through},
 		{"cavities of one device", deviceColumn},
@@ -77,6 +78,7 @@ func kinds() []kind {
 		{"cavities of several devices in a row", wide},
 		{"cavities and names without headings", bare},
 		{"points of a list", points},
+		{"cavities of one device and where they go", places},
 		{"cavities of a bulkhead between two ends", between},
 	}
 }

@@ -134,7 +134,7 @@ func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
 			}
 		}
 	}
-	if c.Given {
+	if c.Given || c.Guessed {
 		return []string{"cavities in " + shape.At(b.Cols, pin)}, true
 	}
 	if weak := l.isWeakPin(b, pin); weak && l.values(b) == 0 && !l.saysPins() ||
@@ -268,8 +268,10 @@ func (l *look) fit(i int, f name.Field) float64 {
 	p := &l.prof[i]
 	of := func(n int) float64 { return float64(n) / float64(p.filled) }
 	switch f {
-	case name.FieldPin, name.FieldVia, name.FieldFromPin, name.FieldToPin, name.FieldDevicePin:
+	case name.FieldPin, name.FieldVia, name.FieldFromPin, name.FieldToPin:
 		return 0.5 + 0.5*of(p.cavities)
+	case name.FieldDevicePin:
+		return 0.5 + 0.5*of(min(p.filled, max(p.cavities, l.shortNames(i))))
 	case name.FieldGauge:
 		return of(max(p.sizes, p.specs, p.sized))
 	case name.FieldColour:

@@ -181,6 +181,8 @@ func (l *look) settleOne(i int, c *shape.Column) {
 		}
 	case name.FieldWire:
 		switch {
+		case l.countsCores(i):
+			c.Field = name.FieldKeep
 		case !l.another(i, name.FieldGauge) && p.most(p.sized):
 			c.Field = name.FieldGauge // "1.5 mm² brown"
 		case p.coloured() && !l.another(i, name.FieldColour):

@@ -29,6 +29,7 @@ func wide(l *look) []shape.Column {
 			return nil // it has cavities of its own
 		}
 	}
+	of = l.alsoDevices(of)
 	inPin := func(i int) bool { return l.endsInPin(l.cols[i].Head) }
 	if slices.ContainsFunc(of, inPin) { // "ECU pin" says what the column "Relay" beside it is not
 		of = slices.DeleteFunc(of, func(i int) bool { return !inPin(i) && !l.cols[i].Given })
@@ -74,12 +75,37 @@ func (l *look) isDeviceColumn(i int) bool {
 	}
 	n := 0
 	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
-		if i < len(r.Cells) && !value.IsNothing(r.Cells[i]) && !shape.IsText(r) && isCavityOrMark(r.Cells[i]) {
+		if i < len(r.Cells) && !value.IsNothing(r.Cells[i]) && !shape.IsText(r) && (isCavityOrMark(r.Cells[i]) ||
+			l.headsDevice(i) && l.saysOfWires() > 0 && len(r.Cells[i]) <= mostPad) {
 			n++
 		}
 	}
 	return 10*n >= 9*p.filled && p.numbers+p.distinct > 0 && 10*p.distinct >= 8*p.filled
 }
+
+// alsoDevices adds to some columns of devices those beside them that hold short names, each once, below a heading of nothing
+// else: the device has a name that nobody knows.
+func (l *look) alsoDevices(of []int) []int {
+	if len(of) < 2 || l.saysOfWires() == 0 {
+		return of
+	}
+	for i := of[0]; i < len(l.cols); i++ {
+		c, p := &l.cols[i], &l.prof[i]
+		w := name.Words(table.Fold(c.Head))
+		if slices.Contains(of, i) || !slices.Contains(of, i-1) {
+			continue
+		}
+		if c.Given || c.Field != name.FieldKeep || len(w) == 0 || p.filled == 0 || !p.all(l.shortNames(i)) || !p.unique() ||
+			isRemark(w) || isMeasure(w) || name.IsOtherHead(c.Head) || p.colours > 0 || p.units > 0 {
+			break
+		}
+		of = append(of, i)
+	}
+	return of
+}
+
+// mostPad is how long the name of a pad of a board may be, "5V OUT", in bytes (no source).
+const mostPad = 6
 
 // isCavityOrMark reports whether a cell of a device is a cavity, several of them, or says that there is none.
 func isCavityOrMark(cell string) bool {
@@ -138,7 +164,26 @@ func (l *look) saysDevices(of []int) bool {
 	if len(of) == 2 {
 		return headed == 2
 	}
-	return headed > 0 || lettered || l.saysPins() || l.holds(l.cols, name.FieldColour, name.FieldGauge, name.FieldCable) >= 0
+	return headed > 0 || lettered ||
+		l.hasGaps(of) && (l.saysPins() || l.holds(l.cols, name.FieldColour, name.FieldGauge, name.FieldCable) >= 0)
+}
+
+// saysDevice reports whether one of some headings is a device, a cell is a cavity with a letter, or a value of a wire stands
+// beside them.
+func (l *look) saysDevice(of []int) bool {
+	if l.saysPins() || l.holds(l.cols, name.FieldColour, name.FieldGauge, name.FieldCable) >= 0 {
+		return true
+	}
+	return slices.ContainsFunc(of, func(i int) bool {
+		return l.headsDevice(i) || name.IsDesignator(l.cols[i].Head) || l.prof[i].numbers < l.prof[i].filled
+	})
+}
+
+// hasGaps reports whether some net does not reach every device: a table of figures has a figure everywhere.
+func (l *look) hasGaps(of []int) bool {
+	return slices.ContainsFunc(l.src.Rows, func(r table.Row) bool {
+		return !shape.IsText(r) && slices.ContainsFunc(of, func(i int) bool { return i >= len(r.Cells) || value.IsNothing(r.Cells[i]) })
+	})
 }
 
 // isUnitOfCar reports whether a folded word names a control unit or a place of one, as headings have them.

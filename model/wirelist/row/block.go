@@ -78,7 +78,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 		above = cells
 		cells = deviceAbove(im, b, cells, devices, here(r.Line))
 		owner := t
-		if pinTable && b.Has(name.FieldConnector) {
+		if (pinTable || b.Has(name.FieldVia)) && b.Has(name.FieldConnector) {
 			named := b.Cell(cells, name.FieldConnector)
 			if named == "" && connector != "" {
 				im.Say(report.Note, "connector not repeated", here(r.Line), connector, "taken from the row above")

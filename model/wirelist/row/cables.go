@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -40,6 +41,11 @@ func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 				it.CueText, it.Joined = value.JoinNonEmpty("; ", it.CueText, c.Head), true
 				continue
 			}
+			if saysWith(c.Head) && name.IsOneWord(text) {
+				it.With, it.CueText = append(it.With, text), value.JoinNonEmpty("; ", it.CueText, c.Head+" "+text)
+				it.Cue.Twisted = it.Cue.Twisted || head.Twisted
+				continue
+			}
 			if ids := name.Partners(text); len(ids) > 0 {
 				it.With, it.CueText = append(it.With, ids...), value.JoinNonEmpty("; ", it.CueText, text)
 				g := name.CableWords(text)
@@ -69,7 +75,20 @@ func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 	if it.Cable != "" { // a mark beside its name says how it is made
 		it.Kind.Shielded, it.Kind.Twisted = it.Kind.Shielded || it.Cue.Shielded, it.Kind.Twisted || it.Cue.Twisted
 	}
-	if it.Cable == "" {
+	if it.Cable == "" && len(it.With) == 0 { // else the row says which wires go together, and the shield is over them
 		it.Cable, it.Kind.Shielded = it.Shield, it.Kind.Shielded || it.Shield != ""
 	}
+}
+
+// saysWith reports whether a heading asks with which wire the wire of the row is paired.
+func saysWith(head string) bool {
+	w := name.Words(table.Fold(head))
+	if len(w) < 2 {
+		return false
+	}
+	switch w[len(w)-1] {
+	case "with", "mit", "avec", "con", "met", "z", "med":
+		return true
+	}
+	return false
 }

@@ -196,6 +196,14 @@ func viaRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 	froms, _ := endsOf(im, b, cells, name.FieldFrom, name.FieldFromPin, &it, column)
 	tos, _ := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
 	pins := name.SplitPins(cell)
+	if owner == nil || value.IsNothing(cell) { // this wire goes through nothing
+		if !value.IsNothing(cell) {
+			it.Notes = append(it.Notes, "through "+cell)
+			im.Say(report.Warn, "cavity of no connector", column(max(col, 0)), cell, "kept in the note")
+		}
+		betweenEnds(im, it, froms, tos, column(max(col, 0)))
+		return
+	}
 	for _, p := range pins {
 		owner.Pin(p, it.State, it.Place)
 	}

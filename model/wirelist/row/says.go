@@ -30,6 +30,12 @@ func titlesOf(im *draft.Importer, b *shape.Block, here func(int) table.Place) (t
 
 // sayReading says what the cells of a block say against its headings, or in place of them.
 func sayReading(im *draft.Importer, b *shape.Block, place table.Place) {
+	if guessed := guessedHeads(b); guessed != "" {
+		at := place
+		at.Row = b.Head
+		im.Doubt("headings that are not known", at, guessed, "taken for the ends by their cells; say what they mean if they are not",
+			dataRows(b))
+	}
 	for _, c := range b.Cols {
 		at := table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}
 		switch {
@@ -68,4 +74,15 @@ func sayColumns(im *draft.Importer, b *shape.Block, place table.Place) {
 			im.Say(report.Note, "whole numbers taken as mm²", at, c.Head, "others of the column have decimals")
 		}
 	}
+}
+
+// guessedHeads are the headings of the columns that their cells alone give a meaning.
+func guessedHeads(b *shape.Block) string {
+	var heads []string
+	for _, c := range b.Cols {
+		if c.Guessed {
+			heads = append(heads, c.Head)
+		}
+	}
+	return strings.Join(heads, " | ")
 }

@@ -21,7 +21,7 @@ func (h Headings) Settle(b *Block) {
 		switch {
 		case c.Running && !b.runs(i):
 			c.Field, c.Spared = name.FieldKeep, true
-		case ends && !b.IsPinTable() && (c.Field == name.FieldConnector || c.Field == name.FieldPin):
+		case ends && !b.IsPinTable() && !b.Has(name.FieldVia) && (c.Field == name.FieldConnector || c.Field == name.FieldPin):
 			c.Field, c.Spared = name.FieldKeep, true
 		case c.Field == name.FieldUnit && (i == 0 || b.Cols[i-1].Measured != i):
 			c.Field, c.Spared = name.FieldKeep, true

@@ -40,6 +40,11 @@ func (h Headings) devicePins(cols []Column) bool {
 	switch {
 	case len(of) == 0 || other && len(of) > 1 || len(plain) > 1:
 		return false
+	case len(plain) == 1 && len(of) == 1 && !other && isOtherName(cols[plain[0]].Head):
+		// What the board's maker calls the cavity, beside its number: "GPIO" beside "Board pin".
+		cols[plain[0]].Field = name.FieldKeep
+		h.ofDevice(&cols[of[0]], name.FieldPin)
+		return true
 	case len(plain) == 1 && len(of) == 1 && !other:
 		h.ofDevice(&cols[of[0]], name.FieldToPin)
 		if connector >= 0 && of[0] < connector { // "ECU pin | Engine connector | Pin"
@@ -58,6 +63,15 @@ func (h Headings) devicePins(cols []Column) bool {
 	}
 	h.devicesBeside(cols)
 	return true
+}
+
+// isOtherName reports whether a heading is of names that a processor gives its cavities.
+func isOtherName(head string) bool {
+	switch strings.Join(name.Words(table.Fold(head)), " ") {
+	case "gpio", "gpio no", "io", "port", "channel":
+		return true
+	}
+	return false
 }
 
 // ofDevice makes a column the cavities of the device that its heading names.

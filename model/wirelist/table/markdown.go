@@ -3,6 +3,8 @@ package table
 import (
 	"fmt"
 	"strings"
+
+	"contralay/model/wirelist/markup"
 )
 
 // hasRuler reports whether a line of the text parts a Markdown header from its table.
@@ -31,13 +33,17 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	lines := strings.Split(text, "\n")
 	for n < len(lines) {
 		line := lines[n]
-		if rows, took := htmlTable(lines[n:], l); took > 0 && !open {
+		limits := markup.Limits{Rows: l.Rows, Columns: l.Columns, CellBytes: l.CellBytes, Bytes: l.FileBytes}
+		if rows, took := markup.Table(lines[n:], limits); took > 0 && !open {
 			for _, r := range rows {
-				if says, allowed := count.row(len(r.Cells)); says != "" {
-					return nil, &Error{Place{File: name, Row: r.Line + n + 1}, says, allowed}
+				row := Row{Line: r.Line + n + 1, First: r.First, Ruled: r.Headed}
+				for _, c := range r.Cells {
+					row.Cells = append(row.Cells, marked(strings.NewReplacer("**", "", "`", "").Replace(c)))
 				}
-				r.Line += n + 1
-				t.Rows = append(t.Rows, r)
+				if says, allowed := count.row(len(row.Cells)); says != "" {
+					return nil, &Error{Place{File: name, Row: row.Line}, says, allowed}
+				}
+				t.Rows = append(t.Rows, row)
 			}
 			n, before = n+took, false
 			continue
@@ -94,7 +100,7 @@ func (r *Row) proseOf(line string, below []string, code bool) {
 	r.Prose = true
 	if !code {
 		var level int
-		if text, level = withoutTags(text); level > 0 {
+		if text, level = markup.WithoutTags(text); level > 0 {
 			r.Level = level
 		}
 		if hashes := len(text) - len(strings.TrimLeft(text, "#")); hashes > 0 && hashes <= 6 {

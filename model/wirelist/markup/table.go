@@ -1,4 +1,4 @@
-package table
+package markup
 
 import (
 	"html"
@@ -6,14 +6,14 @@ import (
 	"strings"
 )
 
-// htmlTable reads a table that Markdown has as HTML, from the line of its first sign on, and says how many lines it takes; 0
+// Table reads a table that Markdown has as HTML, from the line of its first sign on, and says how many lines it takes; 0
 // where none begins. The text of a cell that goes over several rows is that of each of them.
 //
 //	<table>
 //	  <tr><th>Pin</th><th>Signal</th></tr>
 //	  <tr><td>1</td><td>Horn</td></tr>
 //	</table>
-func htmlTable(lines []string, l Limits) (rows []Row, n int) {
+func Table(lines []string, l Limits) (rows []Row, n int) {
 	if !strings.HasPrefix(strings.ToLower(strings.TrimSpace(lines[0])), "<table") {
 		return nil, 0
 	}
@@ -25,8 +25,21 @@ func htmlTable(lines []string, l Limits) (rows []Row, n int) {
 			break
 		}
 	}
-	p.endRow()
+	if len(p.rows) <= l.Rows { // one more than allowed is enough to say so
+		p.endRow()
+	}
 	return p.rows, n
+}
+
+// Limits are how much is read of one table.
+type Limits struct{ Rows, Columns, CellBytes, Bytes int }
+
+// Row is one row: the line that it begins on, from 0 at the first line of the table, and its cells as they stand there.
+type Row struct {
+	Line   int
+	Cells  []string
+	First  bool // of the table
+	Headed bool // its cells are headings
 }
 
 // span is a cell that goes over rows below.
@@ -102,7 +115,7 @@ func (p *htmlRows) endCell() {
 		return
 	}
 	p.fill()
-	text := marked(strings.NewReplacer("**", "", "`", "").Replace(p.cell.String()))
+	text := strings.TrimSpace(p.cell.String())
 	if p.tall > 1 {
 		p.spans[len(p.row.Cells)] = span{p.tall - 1, text}
 	}
@@ -120,7 +133,7 @@ func (p *htmlRows) fill() {
 		if !ok || s.rows < 1 {
 			return
 		}
-		if p.bytes += len(s.text); p.bytes > p.l.FileBytes {
+		if p.bytes += len(s.text); p.bytes > p.l.Bytes {
 			s.text = ""
 		}
 		s.rows--
@@ -136,8 +149,8 @@ func (p *htmlRows) endRow() {
 		return
 	}
 	p.fill()
-	if n, _ := p.row.Filled(); n > 0 {
-		p.row.Ruled = p.row.First && p.headed
+	if strings.Join(p.row.Cells, "") != "" {
+		p.row.Headed = p.row.First && p.headed
 		p.rows = append(p.rows, *p.row)
 	}
 	p.row = nil
@@ -161,8 +174,8 @@ func number(attributes, name string) int {
 	return n
 }
 
-// withoutTags takes the HTML off a line of Markdown; level is that of a heading among it, 0 where there is none.
-func withoutTags(line string) (text string, level int) {
+// WithoutTags takes the HTML off a line of Markdown; level is that of a heading among it, 0 where there is none.
+func WithoutTags(line string) (text string, level int) {
 	if !strings.HasPrefix(line, "<") || !strings.Contains(line, ">") {
 		return line, 0
 	}

@@ -1,0 +1,35 @@
+package reading
+
+import (
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+)
+
+// countsCores reports whether a column headed as wires counts the cores of each cable, beside a column that names the cable:
+// a number comes again, and never twice in one cable.
+//
+//	Cable | Core | Colour
+//	W1    | 1    | red
+//	W1    | 2    | black
+//	W2    | 1    | brown
+func (l *look) countsCores(i int) bool {
+	cable := l.holds(l.cols, name.FieldCable)
+	if cable < 0 || cable == i || l.prof[i].filled < 2 || l.prof[i].distinct == l.prof[i].filled {
+		return false
+	}
+	seen := map[string]bool{}
+	for _, r := range l.src.Rows {
+		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
+			continue
+		}
+		of := ""
+		if cable < len(r.Cells) {
+			of = r.Cells[cable]
+		}
+		if seen[of+"\x00"+r.Cells[i]] {
+			return false
+		}
+		seen[of+"\x00"+r.Cells[i]] = true
+	}
+	return true
+}
