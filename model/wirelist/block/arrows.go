@@ -84,6 +84,41 @@ func partJoint(text string) (j joint, ok bool) {
 	return j, isEndText(j.from) && isEndText(j.to)
 }
 
+// jointOf parts a row: a line of text, or cells of which one is an arrow and what stands behind the second end are values.
+//
+//	J1-1  ---->  X1-4   valve    red   20 AWG
+func jointOf(r table.Row) (j joint, ok bool) {
+	if len(r.Cells) == 1 {
+		return partJoint(r.Cells[0])
+	}
+	at := slices.IndexFunc(r.Cells, isArrow)
+	if at < 1 || at+1 >= len(r.Cells) || slices.ContainsFunc(r.Cells[at+1:], isArrow) {
+		return joint{}, false
+	}
+	if n, _ := (table.Row{Cells: r.Cells[:at]}).Filled(); n != 1 {
+		return joint{}, false
+	}
+	_, j.from = table.Row{Cells: r.Cells[:at]}.Filled()
+	j.to = r.Cells[at+1]
+	for _, cell := range r.Cells[at+2:] {
+		switch {
+		case cell == "":
+		case isValue(cell):
+			j.take(cell)
+		case j.name == "":
+			j.name = cell
+		default:
+			j.rest = append(j.rest, cell)
+		}
+	}
+	return j, isEndText(j.from) && isEndText(j.to)
+}
+
+// isArrow reports whether a cell is an arrow and nothing else.
+func isArrow(cell string) bool {
+	return len(cell) > 1 && len(cell) < 40 && strings.ContainsAny(cell, "<>→⇒↔►▶") && strings.Trim(cell, "<>→⇒↔►▶-=–—─ ") == ""
+}
+
 // isEndText reports whether a side of an arrow can be the name of an end.
 func isEndText(s string) bool {
 	return s != "" && len(s) <= mostHead && len(strings.Fields(s)) <= 6 && !strings.HasSuffix(s, ".") && !strings.ContainsAny(s, "?!")
@@ -96,10 +131,10 @@ func (f *finder) arrows(i int) int {
 	n, shown := 0, 0
 	for i+n < len(rows) {
 		r := rows[i+n]
-		if len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 {
+		if len(r.Cells) == 1 && f.t.Marked && !r.Prose || r.Level > 0 || r.Indent != rows[i].Indent {
 			break
 		}
-		j, ok := partJoint(r.Cells[0])
+		j, ok := jointOf(r)
 		if !ok || name.IsCavity(j.from) && !name.IsCavity(j.to) {
 			break
 		}
@@ -142,7 +177,7 @@ func (f *finder) joined(lines []table.Row) {
 			name.FieldColour, name.FieldGauge}}
 	fronts, wide := f.fronts(), 0
 	for _, r := range lines {
-		j, _ := partJoint(r.Cells[0])
+		j, _ := jointOf(r)
 		from, fromPin := b.partEnd(j.from, fronts, r.Line)
 		to, toPin := b.partEnd(j.to, fronts, r.Line)
 		r.Cells = append([]string{j.id, from, fromPin, to, toPin, j.name, j.colour, j.size}, j.rest...)
@@ -166,10 +201,7 @@ func (f *finder) fronts() map[string]int {
 	fronts := map[string]int{}
 	f.before = fronts
 	for _, r := range f.t.Rows {
-		if len(r.Cells) != 1 {
-			continue
-		}
-		j, ok := partJoint(r.Cells[0])
+		j, ok := jointOf(r)
 		if !ok {
 			continue
 		}

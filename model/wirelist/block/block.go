@@ -2,6 +2,7 @@ package block
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
@@ -76,6 +77,14 @@ func (f *finder) find() ([]Block, []table.Row) {
 	for i := 0; i < len(rows); i++ {
 		r := rows[i]
 		f.descend(r)
+		if f.isParent(i) {
+			r.Level, r.Point = parentLevel+r.Indent, false
+			r.Cells = []string{strings.TrimRight(r.Cells[0], ": ")}
+			f.descend(r)
+			f.close()
+			f.pending = append(f.pending, r)
+			continue
+		}
 		if n := f.lines(i); n > 0 {
 			i += n - 1
 			continue
@@ -84,6 +93,8 @@ func (f *finder) find() ([]Block, []table.Row) {
 		case head && f.current != nil && len(f.current.Rows) == 0 && len(f.current.Head) == 1 && f.h.IsGroup(f.current.Head[0]) &&
 			f.h.Sideless(r):
 			f.current.Head = append(f.current.Head, r) // From and To on one row, connector and pin below each
+		case f.goesOnHead(r):
+			f.current.Head[0] = below(f.current.Head[0], r)
 		case head:
 			f.begin(r)
 		case f.current == nil:
@@ -98,6 +109,21 @@ func (f *finder) find() ([]Block, []table.Row) {
 		return f.headless(f.pending)
 	}
 	return f.all, f.pending
+}
+
+// parentLevel is the rank of a point that points stand below: under every heading.
+const parentLevel = 8
+
+// isParent reports whether a row is a point, and the points below it are a list of its own: it names what they are of.
+//
+//   - J4, rear box
+//   - J4, rear box
+//   - 1: lamp (red)
+//   - 2: ground (black)
+func (f *finder) isParent(i int) bool {
+	rows := f.t.Rows
+	return rows[i].Indent > 0 && rows[i].Point && i+1 < len(rows) && rows[i+1].Indent > rows[i].Indent &&
+		(f.arrows(i+1) > 0 || f.points(i+1) > 0)
 }
 
 // lines makes a block of the lines from one on, where they are a list in one of its forms, and says how many they are; 0
@@ -152,7 +178,7 @@ func (f *finder) begin(r table.Row) {
 		return
 	}
 	f.close()
-	f.current = &Block{Table: f.t, Path: slices.Clone(f.path), Titles: titles, Head: []table.Row{r}}
+	f.current = &Block{Table: f.t, Path: slices.Clone(f.path), Titles: labelled(titles), Head: []table.Row{r}}
 }
 
 // headless makes blocks of rows that no row of headings names: some of two cells and more. A text between them is the

@@ -22,6 +22,9 @@ func (f *finder) isHead(i int) bool {
 	if f.h.IsHead(r) {
 		return true
 	}
+	if f.amongLabels(i) {
+		return false
+	}
 	apart := f.current == nil || shape.IsText(f.t.Rows[i-1]) || r.Line > f.t.Rows[i-1].Line+1
 	return apart && f.isWords(r) && (f.h.HeadWords(r) || f.current == nil && f.differs(i))
 }

@@ -21,18 +21,18 @@ import (
 // nets, or a heading must say that pins follow. Each name is short and no sentence.
 func (f *finder) points(i int) int {
 	rows := f.t.Rows
-	if !f.isPoint(rows, i) || i > 0 && f.isPoint(rows, i-1) {
+	if !f.isPoint(rows, i) || i > 0 && f.isPoint(rows, i-1) && rows[i-1].Indent == rows[i].Indent {
 		return 0
 	}
 	n := 1
-	for i+n < len(rows) && f.isPoint(rows, i+n) && rows[i+n].Line == rows[i+n-1].Line+1 {
+	for i+n < len(rows) && f.isPoint(rows, i+n) && rows[i+n].Indent == rows[i].Indent && rows[i+n].Line <= rows[i+n-1].Line+2 {
 		n++
 	}
 	if n < 2 {
 		return 0
 	}
 	seen := map[string]bool{}
-	rises, last, nets, said := true, 0, 0, 0
+	rises, last, nets, said, valued := true, 0, 0, 0, 0
 	for _, r := range rows[i : i+n] {
 		pin, text, ok := partPoint(r.Cells[0])
 		if !ok || seen[pin] || !isShortName(partValues(text).name) {
@@ -40,6 +40,9 @@ func (f *finder) points(i int) int {
 		}
 		if saysPin(r.Cells[0]) {
 			said++
+		}
+		if v := partValues(text); v.some() {
+			valued++
 		}
 		if isNetLike(text) {
 			nets++
@@ -52,7 +55,8 @@ func (f *finder) points(i int) int {
 	if said == n {
 		return n
 	}
-	if rises && n > 2 && (rows[i].Point || !f.t.Marked || f.t.Text) && 2*nets >= n || f.saysPins(i) {
+	dotted := rows[i].Point || rows[i].Indent > 1 || 2*valued >= n || !f.t.Marked || f.t.Text
+	if rises && (n > 2 || valued == n) && dotted && 2*nets >= n || f.saysPins(i) {
 		return n
 	}
 	return 0

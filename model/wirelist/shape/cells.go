@@ -55,9 +55,10 @@ func Once() []name.Field {
 }
 
 // IsPole reports whether a dash that is all of a cell is the minus pole of a device, and does not say that the cell is empty:
-// another cell of its column is the plus pole.
+// another cell of its column is the plus pole, or it was parted off the name of an end.
 func (b *Block) IsPole(col int) bool {
-	return col >= 0 && slices.ContainsFunc(b.Rows, func(r table.Row) bool { return col < len(r.Cells) && r.Cells[col] == "+" })
+	plus := func(r table.Row) bool { return col < len(r.Cells) && r.Cells[col] == "+" }
+	return col >= 0 && (b.Listed || slices.ContainsFunc(b.Rows, plus))
 }
 
 // Beside is what a row holds in columns that no value is read from: the second of two of

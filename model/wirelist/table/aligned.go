@@ -135,13 +135,14 @@ func (d *document) columnsOf(i, heads, n int) []field {
 			top = f
 		}
 	}
+	arrows := d.arrowsIn(i, n)
 	var taken []bool
 	for k := range n {
 		if isRule(d.line(i + k)) {
 			continue
 		}
 		for _, f := range gapped(d.lines[i+k]) {
-			if isStroke(f.text) {
+			if isStroke(f.text) && !arrows {
 				continue
 			}
 			for len(taken) < f.to {
@@ -170,6 +171,23 @@ func (d *document) columnsOf(i, heads, n int) []field {
 		return nil
 	}
 	return top
+}
+
+// arrowsIn reports whether every line of some has an arrow among its cells: it stands between two ends, and no line is headings.
+func (d *document) arrowsIn(i, n int) bool {
+	for k := range n {
+		if d.line(i+k) == "" {
+			continue
+		}
+		found := false
+		for _, f := range gapped(d.lines[i+k]) {
+			found = found || isStroke(f.text) && strings.ContainsAny(f.text, "<>→←")
+		}
+		if !found {
+			return false
+		}
+	}
+	return true
 }
 
 // runsOf is the runs of a rule line, and where each stands.

@@ -134,10 +134,17 @@ func plainLine(d *document, i int) int {
 	if isRule(text) {
 		return 1
 	}
-	row := Row{Prose: true, Point: isPoint(text) || strings.HasPrefix(text, "•") || strings.HasPrefix(text, "· ")}
-	if row.Point {
+	row := Row{Prose: true, Point: isPoint(text)}
+	for _, dot := range []string{"•", "·", "–", "▪", "○"} {
+		row.Point = row.Point || strings.HasPrefix(text, dot+" ")
+	}
+	if row.Point || startsWithCavity(text) {
 		row.Indent = len(d.lines[i]) - len(strings.TrimLeft(d.lines[i], " \t")) + 1
-		text = strings.TrimLeft(text, "-*+•· ")
+	}
+	if row.Point {
+		_, text, _ = strings.Cut(text, " ")
+	} else if d.code {
+		row.Point = startsWithCavity(text)
 	}
 	row.Cells = []string{marked(text)}
 	d.add(i, row)

@@ -3,6 +3,8 @@ package table
 import (
 	"fmt"
 	"strings"
+
+	"contralay/model/wirelist/markup"
 )
 
 // hasRuler reports whether a line of the text parts a Markdown header from its table.
@@ -28,7 +30,24 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	n, before := 0, false // whether the line before is of a table
 	open, first, at := false, 0, 0
 	var fence []string // the lines since a fence, where one is open
-	for line := range strings.SplitSeq(text, "\n") {
+	lines := strings.Split(text, "\n")
+	for n < len(lines) {
+		line := lines[n]
+		limits := markup.Limits{Rows: l.Rows, Columns: l.Columns, CellBytes: l.CellBytes, Bytes: l.FileBytes}
+		if rows, took := markup.Table(lines[n:], limits); took > 0 && !open {
+			for _, r := range rows {
+				row := Row{Line: r.Line + n + 1, First: r.First, Ruled: r.Headed}
+				for _, c := range r.Cells {
+					row.Cells = append(row.Cells, marked(strings.NewReplacer("**", "", "`", "").Replace(c)))
+				}
+				if says, allowed := count.row(len(row.Cells)); says != "" {
+					return nil, &Error{Place{File: name, Row: row.Line}, says, allowed}
+				}
+				t.Rows = append(t.Rows, row)
+			}
+			n, before = n+took, false
+			continue
+		}
 		n++
 		row := Row{Line: n}
 		trimmed := strings.TrimSpace(line)
@@ -60,12 +79,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 			row.Cells, row.First = tableCells(trimmed), !before
 			row.strike()
 		default:
-			if hashes := trimmed[:len(trimmed)-len(strings.TrimLeft(trimmed, "#"))]; len(hashes) <= 6 && !open {
-				row.Level = len(hashes)
-			}
-			row.Prose, row.Point = true, isPoint(trimmed)
-			text := strings.TrimLeft(strings.NewReplacer("**", "", "`", "").Replace(trimmed), "#>-*+ ")
-			row.Cells = []string{marked(withoutBackslashes(strings.Trim(text, "*_# ")))}
+			row.proseOf(line, lines[n:], open)
 		}
 		before = !row.Prose
 		if k, _ := row.Filled(); k == 0 {
@@ -77,6 +91,58 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		t.Rows = append(t.Rows, row)
 	}
 	return []Table{t}, nil
+}
+
+// proseOf reads a line of Markdown that is of no table: a heading without its signs, a point without its dot. below are the lines
+// behind it, code says that it stands between fences.
+func (r *Row) proseOf(line string, below []string, code bool) {
+	text := strings.TrimSpace(line)
+	r.Prose = true
+	if !code {
+		var level int
+		if text, level = markup.WithoutTags(text); level > 0 {
+			r.Level = level
+		}
+		if hashes := len(text) - len(strings.TrimLeft(text, "#")); hashes > 0 && hashes <= 6 {
+			r.Level = hashes
+		}
+	}
+	text = strings.TrimLeft(text, "#> ")
+	if isBoldTitle(text) && isAboveTable(below) {
+		r.Level = boldLevel
+	}
+	if r.Point = isPoint(text); r.Point {
+		text = strings.TrimLeft(text[1:], " ")
+	}
+	if r.Point || startsWithCavity(text) {
+		r.Indent = len(line) - len(strings.TrimLeft(line, " \t")) + 1
+	}
+	text = strings.NewReplacer("**", "", "`", "").Replace(text)
+	r.Cells = []string{marked(withoutBackslashes(strings.Trim(text, "*_# ")))}
+}
+
+// boldLevel is the rank of a line in bold letters that stands above a table or a list: below every heading.
+const boldLevel = 7
+
+// isBoldTitle reports whether a line is a few words in bold letters and nothing else.
+func isBoldTitle(text string) bool {
+	text = strings.TrimRight(text, ": ")
+	if len(text) < 5 || len(strings.Fields(text)) > 8 || !strings.HasPrefix(text, "**") || !strings.HasSuffix(text, "**") {
+		return false
+	}
+	in := strings.TrimRight(text[2:len(text)-2], ": ")
+	return in != "" && !strings.Contains(in, "**") && !strings.ContainsAny(in[len(in)-1:], ".!?")
+}
+
+// isAboveTable reports whether the first of some lines that is not empty is of a table or a list.
+func isAboveTable(lines []string) bool {
+	for _, l := range lines[:min(len(lines), 3)] {
+		if l = strings.TrimSpace(l); l != "" {
+			return strings.HasPrefix(l, "|") || isPoint(l) || strings.HasPrefix(strings.ToLower(l), "<table") || startsWithCavity(l) ||
+				strings.HasPrefix(l, "```")
+		}
+	}
+	return false
 }
 
 // fenced reads the lines between two fences as a text of its own, where some of it is a table or a title; nil where none is. at is
