@@ -177,7 +177,7 @@ func TestWireAgainstPublished(t *testing.T) {
 		{"AS22759/32", "18", 0.058, 0.062, Memory, "largest: a maker's drawing of the /32 class"},
 		{"AS22759/41", "22", 0.048, 0.052, Published, "a maker's drawing of the /41 class, table I"},
 		{"AS22759/41", "4/0", 0.653, 0.697, Published, "a maker's drawing of the /41 class, table I"},
-		{"AS22759/34", "22", 0.048, 0.052, Memory, "the same, its mapping from memory"},
+		{"AS22759/34", "22", 0.048, 0.052, Published, "a maker's drawing of the /34 class, quoted second hand: 1.22 to 1.32 mm"},
 		{"AS22759/16", "22", 0.050, 0.054, Memory, "AS22759/16, from memory"},
 	} {
 		w, _ := c.Wire(tt.spec, tt.size)
@@ -229,7 +229,8 @@ func TestContactAgainstPublished(t *testing.T) {
 		k.SealPlug != "MS27488-22-2" {
 		t.Errorf("22D: %+v", k)
 	}
-	if k.Standing != Published || k.AWGStanding != Published || k.SmallestStanding != Memory || k.SealStanding != Memory {
+	if k.Standing != Published || k.AWGStanding != Published || k.SmallestStanding != Published || k.SealStanding != Published {
+		// source: MIL-DTL-38999N with amendment 1, table IV, p. 18
 		t.Errorf("22D stands %q %q %q %q", k.Standing, k.AWGStanding, k.SmallestStanding, k.SealStanding)
 	}
 	// The largest conductor enters the well. Source of the largest bare conductors:

@@ -41,6 +41,9 @@
 // likes say where it comes from, by the ids of sources. There worked is allowed,
 // too: arithmetic on a value that somebody printed.
 //
+// The source of an entry may refer to a [[source]] by its id in braces, one of the program's own or
+// of the same file; Merge puts document and place there. One that no file has stays as written.
+//
 // An insert may name its cavities, and say in its groups of contacts which of them
 // have which size; names_source says where that comes from. Where it does not, a
 // rule names them, and its names stand as memory.

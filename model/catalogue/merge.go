@@ -10,7 +10,8 @@ import (
 // empty.
 //
 // An insert replaces every insert it shares a name with and takes over the names
-// it lacks, so that two names of one arrangement never tell two stories.
+// it lacks, so that two names of one arrangement never tell two stories. A source that an entry
+// refers to by its id in braces, one of either catalogue, stands in its place after it.
 func Merge(base, over *Catalogue) *Catalogue {
 	if base == nil {
 		base = empty()
@@ -18,7 +19,7 @@ func Merge(base, over *Catalogue) *Catalogue {
 	if over == nil {
 		over = empty()
 	}
-	return &Catalogue{
+	merged := &Catalogue{
 		Wires:       mergeMap(base.Wires, over.Wires),
 		Tubes:       mergeTubes(base.Tubes, over.Tubes),
 		Boots:       mergeMap(base.Boots, over.Boots),
@@ -34,6 +35,8 @@ func Merge(base, over *Catalogue) *Catalogue {
 		Stock:       mergeByID(base.Stock, over.Stock, Stock.key),
 		Corrections: slices.Concat(base.Corrections, over.Corrections),
 	}
+	merged.cite()
+	return merged
 }
 
 func mergeMap[K comparable, V any](base, over map[K]V) map[K]V {

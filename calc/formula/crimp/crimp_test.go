@@ -40,22 +40,24 @@ func TestPull(t *testing.T) {
 		{Commercial, 10, 356, 0.5}, {Commercial, 8, 400.5, 0.5},
 		{Terminal, 26, 31.1, 0.05}, {Terminal, 22, 66.7, 0.05}, {Terminal, 18, 169, 0.5}, {Terminal, 12, 489.3, 0.1},
 	} {
-		f, from, ok := Pull(c.kind, c.awg)
+		f, from, ok := Pull(c.kind, c.awg, false)
 		if !ok || math.Abs(float64(f)-c.newton) > c.tol || from.Text == "" {
 			t.Errorf("%d AWG: %.1f N, want %v", c.awg, float64(f), c.newton)
 		}
 	}
-	if _, from, _ := Pull(Contact, 22); !from.Memory {
-		t.Errorf("AS39029 stands as read: %+v", from)
+	for awg, memory := range map[int]bool{22: false, 12: false, 10: true, 8: true} {
+		if _, from, _ := Pull(Contact, awg, false); from.Memory != memory {
+			t.Errorf("%d AWG: %+v", awg, from)
+		}
 	}
-	for _, awg := range []int{30, 4, 21} {
-		if f, _, ok := Pull(Terminal, awg); ok {
+	for awg, k := range map[int]Kind{30: Terminal, 2: Terminal, 21: Terminal, 6: Contact, -2: Commercial} {
+		if f, _, ok := Pull(k, awg, false); ok {
 			t.Errorf("%d AWG: %v", awg, f)
 		}
 	}
 	last := unit.Newton(math.Inf(1))
 	for _, awg := range []int{8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28} { // thinner holds less
-		f, _, ok := Pull(Contact, awg)
+		f, _, ok := Pull(Contact, awg, false)
 		if !ok || f >= last {
 			t.Errorf("%d AWG: %v after %v", awg, f, last)
 		}

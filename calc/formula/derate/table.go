@@ -109,7 +109,9 @@ func Table(size Size, rating unit.Celsius, n int, air unit.Celsius) (amps unit.A
 // that of 9. Where a point of figure 11-4a was read it stands in place of the first
 // factor.
 // Source: AC 43.13-1B table 11-9 turned round with the factors it rests on (20 % in use,
-// 60,000 ft), and p. 11-27 for 14 AWG; 22, 20 and 12 AWG from its examples, from memory.
+// 60,000 ft), and p. 11-27 for 14 AWG; 22 and 12 AWG MIL-W-5088L 6.7, quoted second hand; 20 AWG
+// from the circular's example, from memory. A chart of figure 11-4 that was digitised elsewhere lies
+// within 6.5 % of these up to 10 AWG and up to 11 % above from 8 AWG on: a hand reading, not used.
 // The square root fits the table's own columns to a tenth. Nothing is given for no rise.
 // Held: the size or a rise above 200 °C.
 func FreeAir(size Size, rise unit.Celsius) (amps unit.Ampere, held bool) {
@@ -130,13 +132,17 @@ func FreeAir(size Size, rise unit.Celsius) (amps unit.Ampere, held bool) {
 	return table[size.row].amps[2] / unit.Ampere(f*heights[len(heights)-1].f) * unit.Ampere(math.Sqrt(float64(rise)/130)), held
 }
 
-// Read reports whether what FreeAir and Bundle say of a size among n wires was read in
-// the documents named, rather than recalled or worked back: 14 AWG up to 19 wires.
-func Read(size Size, n int) bool { return size.String() == "14" && !size.Held && n <= len(curves) }
+// Read reports whether what FreeAir and Bundle say of a size among n wires was read in the
+// documents named or quoted from them, rather than recalled or worked back: 22, 14 and 12 AWG up
+// to 19 wires.
+func Read(size Size, n int) bool {
+	s := size.String()
+	return (s == "22" || s == "14" || s == "12") && !size.Held && n <= len(curves)
+}
 
 // read are points of figure 11-4a: see FreeAir.
 var read = [...]struct {
 	size string
 	rise unit.Celsius
 	amps unit.Ampere
-}{{"22", 140, 16.2}, {"20", 140, 21.5}, {"14", 150, 47}, {"12", 140, 61}}
+}{{"22", 140, 16.2}, {"20", 140, 21.5}, {"14", 150, 47}, {"12", 175, 68}}

@@ -53,8 +53,9 @@ func TestLimits(t *testing.T) {
 	if want := 119.9 * math.Acosh(5); !ok || math.Abs(float64(z)-want) > 1e-9 {
 		t.Errorf("%v, want %v", z, want)
 	}
-	if r := math.Log(2*1.42)/math.Acosh(1.42) - 1; math.Abs(r-0.17) > 0.01 {
-		t.Errorf("ln overstates by %v", r)
+	z, _, ok = Impedance(1.42, 1, 0, 1, false)
+	if r := 120*math.Log(2*1.42)/float64(z) - 1; !ok || math.Abs(r-0.17) > 0.01 {
+		t.Errorf("%v ohm: ln overstates it by %v", z, r)
 	}
 	for _, c := range [][3]unit.Millimetre{{1, 1, 10}, {1, 0, 10}, {0, 1, 1}, {1, 0.5, -1}, {unit.Millimetre(math.NaN()), 1, 1},
 		{unit.Millimetre(math.Inf(1)), 1, 1}} {

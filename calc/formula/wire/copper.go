@@ -3,8 +3,8 @@ package wire
 import "contralay/model/unit"
 
 // Resistivity is that of annealed copper of 100 % IACS at 20 °C, in Ω·mm²/m;
-// the standard value, exact by convention to five figures. From memory of
-// IEC 60028, not verified; 0.15328 Ω·g/m² ÷ 8.89 g/cm³ gives 0.017242.
+// the standard value, exact by convention to five figures. IEC 60287-1-1 as quoted in
+// a public file, second hand; 0.15328 Ω·g/m² ÷ 8.89 g/cm³ gives 0.017242.
 const Resistivity = 0.017241
 
 // The line of copper's resistance meets zero at −234.5 °C; 254.5 is 234.5 + 20.

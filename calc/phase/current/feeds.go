@@ -399,9 +399,10 @@ func ShortOf(s *sheet.Sheet, i, n, k int) Shorted {
 	bears, can := protect.Withstand(e.AreaMM2, v.From, e.RatedC)
 	v.Lets, v.At, v.Bears, v.Known = lets, worstAmps, bears, ok && can
 	v.burns = v.Known && lets > bears || ok && !can && e.AreaMM2 > 0 || d.Kind == protect.Electronic && d.Trip > protect.AdiabaticFor
-	v.Origin = catalogue.Origin{Source: "fuse times as makers' sheets are quoted", Standing: catalogue.Memory}
+	v.Origin = catalogue.Origin{Source: "fuse times as makers' sheets are quoted",
+		Standing: catalogue.Weakest(e.Standing, wires.RatedStanding(e))}
 	if d.Kind == protect.Electronic {
-		v.Origin = catalogue.Origin{Source: "given in the file", Standing: catalogue.Weakest(e.Standing, wires.RatedStanding(e))}
+		v.Source = "given in the file"
 	}
 	return v
 }

@@ -259,7 +259,8 @@ func testBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name stri
 		}
 	case known && t.Insert.V != "" && entry.SealMaxMM > 0:
 		if mm.Nominal < entry.SealMinMM || mm.Nominal > entry.SealMaxMM {
-			s.SayLike(sheet.AtMost(weaker(entry.SealStanding), sheet.Stop), "cavity.seal", where, fmt.Sprint("seal ", c.Size, mm.Nominal),
+			st := catalogue.Weakest(weaker(entry.SealStanding), weaker(mm.Standing)) // of both that are compared
+			s.SayLike(sheet.AtMost(st, sheet.Stop), "cavity.seal", where, fmt.Sprint("seal ", c.Size, mm.Nominal),
 				fmt.Sprintf("Wire %s of %s mm is outside the seal of a size %s cavity, %s to %s mm. Check the part's sheet", c.Wires[0],
 					unit.Fixed(mm.Nominal, 2), c.Size, unit.Fixed(entry.SealMinMM, 2),
 					unit.Fixed(entry.SealMaxMM, 2)))

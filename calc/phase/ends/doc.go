@@ -2,7 +2,7 @@
 // which wires a splice joins and in what barrel, where a spare is capped. It stands on the
 // wires and their ways.
 //
-//	reads Dia: Nominal
+//	reads Dia: Nominal, Origin
 //	reads Reuse: All, Branches, Prior
 //	reads Sheet: Cat, H, Index, Reuse, Snags, Wires
 //	reads Wire: Dia, Entry, HasPath, Path

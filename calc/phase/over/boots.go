@@ -37,13 +37,13 @@ func boots(s *sheet.Sheet, i int) {
 		switch {
 		case held < boot.CableRecoveredMM:
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableRecovered).Standing, sheet.Stop), "boot.grip", t.ID,
-				fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm. Build the bundle up there, and check the part's sheet",
-					boot.ID,
-					unit.Fixed(boot.CableRecoveredMM, 2), unit.Fixed(held, 2)))
+				fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm. Build the bundle up there%s", boot.ID,
+					unit.Fixed(boot.CableRecoveredMM, 2), unit.Fixed(held, 2),
+					offThePart(boot.From(boot.Read.CableRecovered), ", and check")))
 		case boot.CableSuppliedMM > 0 && d > boot.CableSuppliedMM:
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableSupplied).Standing, sheet.Stop), "boot.slide", t.ID,
-				fmt.Sprintf("%s will not slide on: it opens to %s mm and the branch is %s mm. Check the part's sheet", boot.ID,
-					unit.Fixed(boot.CableSuppliedMM, 2), unit.Fixed(d, 2)))
+				fmt.Sprintf("%s will not slide on: it opens to %s mm and the branch is %s mm%s", boot.ID,
+					unit.Fixed(boot.CableSuppliedMM, 2), unit.Fixed(d, 2), offThePart(boot.From(boot.Read.CableSupplied), ". Check")))
 		case boot.From(boot.Read.CableRecovered).Standing != catalogue.Memory && held < cover.MinGrip*boot.CableRecoveredMM:
 			// of a size from memory it would say nothing
 			s.Say(sheet.Note, "boot.gripslittle", t.ID,
@@ -55,6 +55,22 @@ func boots(s *sheet.Sheet, i int) {
 				unit.Fixed(100*(d/boot.CableSuppliedMM), 0)))
 		}
 	}
+}
+
+// offThePart ends what is said where a size of a boot decides.
+func offThePart(from catalogue.Origin, check string) string {
+	if from.Standing == catalogue.Memory {
+		return placeholder("size", from)
+	}
+	return check + " the part's sheet"
+}
+
+// placeholder says that a size from memory is none to build by: the part in hand settles it.
+func placeholder(what string, from catalogue.Origin) string {
+	if from.Standing == catalogue.Memory {
+		return ". The boot's " + what + " is a placeholder: type it off the part"
+	}
+	return ""
 }
 
 // UnderBoot is the diameter that the cable end of a boot lies on: over the last 15 mm of

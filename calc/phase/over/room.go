@@ -107,8 +107,9 @@ func space(s *sheet.Sheet, term *model.Termination) {
 		need := boot.LengthMM + s.Branches[b].Bend.MinMM + over
 		if bend := s.Branches[b].Bend.MinMM; bend > 0 && need > term.SpaceMM.V {
 			s.Say(sheet.AtMost(boot.From(boot.Read.Length).Standing, sheet.Warn), "boot.space", term.ID,
-				fmt.Sprintf("It has %s mm behind it, and a straight boot with its bend takes %s mm: use a 90 degree boot, or another place",
-					unit.Fixed(term.SpaceMM.V, 0), unit.Fixed(need, 0)))
+				fmt.Sprintf("It has %s mm behind it, and a straight boot with its bend takes %s mm: use a 90 degree boot, or "+
+					"another place%s",
+					unit.Fixed(term.SpaceMM.V, 0), unit.Fixed(need, 0), placeholder("length", boot.From(boot.Read.Length))))
 		}
 	}
 }

@@ -148,11 +148,15 @@ func (m *maker) made(spec, size string) wireSize {
 }
 
 // better reports whether a wire serves better in the place of a specification than another: for
-// as much heat, then the thinner.
+// as much heat, then of the same plating, which decides what it is crimped with and how hard it
+// holds, then the thinner.
 func better(a, b, like catalogue.Wire) bool {
 	hotA, hotB := a.RatedC >= like.RatedC, b.RatedC >= like.RatedC
 	if hotA != hotB {
 		return hotA
+	}
+	if plateA, plateB := a.Plating == like.Plating, b.Plating == like.Plating; plateA != plateB {
+		return plateA
 	}
 	return a.OverMM < b.OverMM
 }

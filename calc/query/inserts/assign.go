@@ -12,7 +12,7 @@ type suits uint8
 
 const (
 	not   suits = iota
-	close       // outside a seal whose range is from memory
+	close       // outside a seal, its range or the wire's diameter being from memory
 	well
 )
 
@@ -30,11 +30,14 @@ func taking(cat *catalogue.Catalogue, c catalogue.Contact, k kind) suits {
 		return well
 	case k.over >= c.SealMinMM && k.over <= c.SealMaxMM:
 		return well
-	case k.byOver || c.SealStanding != catalogue.Memory && c.SealStanding != "":
+	case k.byOver || !remembered(c.SealStanding) && !remembered(k.from.Standing):
 		return not
 	}
 	return close
 }
+
+// remembered reports whether a figure is from memory, so that nothing is refused for it alone.
+func remembered(s catalogue.Standing) bool { return s == catalogue.Memory || s == "" }
 
 // room is the cavities of one contact size.
 type room struct {

@@ -201,7 +201,9 @@ func howToCrimp(s *sheet.Sheet, r *CrimpRow, gender model.Gender) {
 		kind = crimp.Contact
 	}
 	var source crimp.Source
-	r.PullN, source, _ = crimp.Pull(kind, awg)
+	first, _, _ := strings.Cut(r.Size, " + ")
+	onWire, _ := s.Cat.Wire(r.Spec, first)
+	r.PullN, source, _ = crimp.Pull(kind, awg, onWire.Plating == "nickel")
 	r.PullBy = catalogue.Origin{Source: source.Text, Standing: catalogue.Published}
 	if source.Memory {
 		r.PullBy.Standing = catalogue.Memory
