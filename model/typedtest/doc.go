@@ -1,5 +1,7 @@
-// Package typedtest holds the published tables of the trade typed a second time, by another hand
-// and without sight of the catalogue or of the tables in calc. Only tests import it: they compare
+// Package typedtest holds the published tables of the trade taken a second time from the notes on
+// their sources, by another hand and without sight of the catalogue or of the tables in calc: copied
+// row by row. What is remembered, the stub splices, the limits of cars' wire, the duty of devices and
+// the faces were added to it from the same notes after the first comparison. Only tests import it: they compare
 // cell by cell what the program uses with what was typed here.
 //
 // A table is a file of comma-separated values. Lines at its head tell its source, how the source

@@ -6,12 +6,15 @@ import (
 )
 
 // TestTables opens every table, and counts the cells that were read in a document or quoted from
-// one: 400 at the least.
+// one: 400 at the least. Places of cavities on a face are not counted.
 func TestTables(t *testing.T) {
 	all := 0
 	for _, name := range Names() {
 		table := Must(t, name)
 		n := table.Published()
+		if name == "face" || name == "face_rim" {
+			continue
+		}
 		t.Logf("%4d  %s: %s", n, name, table.Source)
 		all += n
 	}

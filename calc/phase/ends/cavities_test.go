@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/calc"
 	"contralay/calc/calctest"
 	"contralay/calc/sheet"
 )
@@ -30,6 +31,20 @@ contacts = { "`+c.size+`" = ["1"] }`, a+" 1", b+" 1")
 	s := calctest.InCavities(t, "cavities = [\"1\"]\nseal_mm = [1.0, 2.1]", "22 1", "22 1")
 	if g, ok := calctest.Snag(s, "cavity.twice", "A:1"); !ok || g.Level != sheet.Stop {
 		t.Errorf("%+v", s.Snags)
+	}
+}
+
+// A seal of the catalogue, published in MIL-DTL-38999N table IV, takes 1.65 to 2.77 mm at size 16. 20
+// AWG goes into its barrel and is too thin for it: that of AS22759/41, 1.47 mm, read in a drawing, stops;
+// that of AS22759/32, 1.27 mm from memory, is warned of alone.
+func TestSealOfTheCatalogue(t *testing.T) {
+	for spec, level := range map[string]sheet.Level{"AS22759/41": sheet.Stop, "AS22759/32": sheet.Warn} {
+		h := calctest.InCavities(t, "insert = \"18-11\"", "20 A").H
+		h.Wires[0].Spec = spec
+		s := calc.Build(h, calctest.Catalogue(t), nil)
+		if g, ok := calctest.Snag(s, "cavity.seal", ""); !ok || g.Level != level {
+			t.Errorf("%s: %+v, want %v", spec, s.Snags, level)
+		}
 	}
 }
 
