@@ -81,21 +81,17 @@ func crimpsOf(m list.Maker, terms ...int) []lists.CrimpRow {
 	return out
 }
 
-// Crimps is every crimp of the harness as a block for the page of the kit, with room for the samples.
-func Crimps(m list.Maker) []page.Block {
-	rows := lists.CrimpList(m.S)
-	if len(rows) == 0 {
-		return nil
-	}
-	note := page.Text("Crimp and pull three samples of each before the first real one, and again when the tool, its setting or the reel "+
-		"changes. Pull slowly and in line. Each sample must hold the newtons shown. Damage: strands nicked / broken that are allowed.",
-		page.Small)
+// Samples says how the samples of the crimps are pulled, whose boxes stand with each connector.
+func Samples() page.Block {
+	note := page.Text("Crimp and pull three samples of each before the first real one, and again when the tool, its setting or the spool "+
+		"changes: write down the newtons. Pull slowly and in line; each must hold the newtons shown. A crimp that was sampled for a "+
+		"connector before needs no others. Damage: strands nicked / broken that are allowed.", page.Small)
 	note.KeepNext = true
-	return []page.Block{note, crimpGrid(m, rows, true)}
+	return note
 }
 
-// crimpGrid is how contacts are crimped, a row for each contact and wire.
-func crimpGrid(m list.Maker, rows []lists.CrimpRow, samples bool) page.Block {
+// crimpGrid is how contacts are crimped, a row for each contact and wire, with room for its samples.
+func crimpGrid(m list.Maker, rows []lists.CrimpRow) page.Block {
 	columns := []list.Column[lists.CrimpRow]{
 		list.Text("contact", crimpedContact),
 		list.Text("wire", crimpedWire),
@@ -106,11 +102,19 @@ func crimpGrid(m list.Maker, rows []lists.CrimpRow, samples bool) page.Block {
 		list.Text("in and out by", func(c lists.CrimpRow) string { return list.Dash(insertionTool(c)) }),
 		list.Figure("pull, N", func(c lists.CrimpRow) string { return list.Dash(pull(c)) + list.Mem(c.PullBy.Standing) }),
 	}
-	if samples {
-		columns = append(columns, list.Text("damage", crimpDamage), list.Blank[lists.CrimpRow]("1"), list.Blank[lists.CrimpRow]("2"), list.Blank[lists.CrimpRow]("3"))
-	}
+	columns = append(columns, list.Text("damage", crimpDamage), list.Blank[lists.CrimpRow]("1"), list.Blank[lists.CrimpRow]("2"),
+		list.Blank[lists.CrimpRow]("3"))
 	g := page.TableOf(list.Of(list.Table{}, columns, rows))
-	g.Loose = samples
+	for k := range g.Cols {
+		switch g.Cols[k].Head {
+		case "1", "2", "3":
+			g.Cols[k].Wide = 11
+		case "tool and positioner":
+			g.Cols[k].Least = 33
+		case "in and out by":
+			g.Cols[k].Least = 24
+		}
+	}
 	return g.Block()
 }
 

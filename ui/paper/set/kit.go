@@ -17,16 +17,22 @@ func Kit(m list.Maker) []page.Block {
 	out := []page.Block{page.Section(KitName), spools(m, rows).Block()}
 	g := page.Grid{Cols: []page.Col{{Head: "part"}, {Head: "need", Align: list.ToRight, Bold: true}, {Head: "order", Align: list.ToRight},
 		{Head: "lot", Align: list.ByHand}}, Columns: 2}
-	group := ""
+	group, of := "", map[string]int{}
+	for _, r := range rows {
+		of[r.Group]++
+	}
 	for _, r := range rows {
 		if r.Group == "wire" {
 			continue
 		}
-		if r.Group != group {
-			group = r.Group
-			g.Lines = append(g.Lines, page.Line{Title: group, KeepNext: true})
-		}
 		says := m.Sys.Says(r.Part)
+		switch {
+		case of[r.Group] < 3: // a title would take as much room as they do
+			says = r.Group + " " + says
+		case r.Group != group:
+			g.Lines = append(g.Lines, page.Line{Title: r.Group, KeepNext: true})
+		}
+		group = r.Group
 		if r.Says != "" && r.Group != "wire flag" {
 			says += ", " + m.Sys.Says(r.Says)
 		}
