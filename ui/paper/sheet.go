@@ -103,18 +103,14 @@ func (m maker) frame(meta Meta) page.Frame {
 }
 
 // madeFrom is what a sheet was made from, each with its name.
-func (m maker) madeFrom(meta Meta, o origin.Origin) [][2]string {
+func (m maker) madeFrom(meta Meta, o origin.Origin) string {
 	unsaved := ""
 	if meta.Unsaved {
 		unsaved = "PRINTED FROM UNSAVED CHANGES: no file holds this"
 	}
-	return [][2]string{
-		{"file", cmp.Or(strings.Join(list.NonEmpty(meta.File, meta.Hash, unsaved), ", "), "none")},
-		{"harness", o.Harness},
-		{"catalogue", o.Catalogue + ", the program's own" + list.Word(", then ", meta.Shop)},
-		{"corrections", o.Learned()},
-		{"release", "contralay " + o.Release},
-	}
+	return "Made from file " + cmp.Or(strings.Join(list.NonEmpty(meta.File, meta.Hash, unsaved), ", "), "none") + ", harness " + o.Harness +
+		", catalogue " + o.Catalogue + ", the program's own" + list.Word(", then ", meta.Shop) + ", " + o.Learned() +
+		", release contralay " + o.Release + "."
 }
 
 // blocks is the shop's set in the order of the work.
@@ -127,17 +123,17 @@ func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
 		}
 	}
 	add(true, set.Kit(m.Maker))
-	if crimps := connector.Crimps(m.Maker); len(crimps) > 0 {
-		add(false, append([]page.Block{page.Section(set.CrimpName)}, crimps...))
-	}
-	add(true, set.Cut(m.Maker))
 	add(false, set.Tubes(m.Maker))
+	add(true, set.Cut(m.Maker))
+	add(false, laycard.Units(m.Maker))
 	add(true, laycard.Pages(m.Maker))
 	add(false, []page.Block{set.Hold(run.HoldBare)})
-	add(true, set.Threading(m.Maker))
-	add(true, m.connectors())
+	add(false, set.Threading(m.Maker))
+	if ends := connector.Blocks(m.Maker); len(ends) > 0 {
+		add(false, append([]page.Block{page.Section(set.CrimpName), connector.Samples()}, ends...))
+	}
 	add(false, m.tests())
-	add(false, set.Spares(m.spares(), m.loops()))
+	add(false, set.Spares(m.Maker, m.spares(), m.usedLoops()))
 	for _, t := range m.built() {
 		add(false, page.List(t))
 	}
@@ -151,7 +147,7 @@ func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
 	if meta.Add.Loops {
 		add(true, page.List(m.loops()))
 	}
-	add(false, set.MadeFrom(m.madeFrom(meta, o)))
+	add(false, []page.Block{page.Text(m.madeFrom(meta, o), page.Small)})
 	return append(set.Traveller(m.Maker, rest), rest...)
 }
 
@@ -163,9 +159,4 @@ func (m maker) tests() []page.Block {
 	out = append(out, set.Hold(run.HoldFit), set.Hold(run.HoldLoaded))
 	out = append(out, meter.Drop(m.Maker)...)
 	return append(out, meter.Sign()...)
-}
-
-// connectors is what goes into each cavity of each end.
-func (m maker) connectors() []page.Block {
-	return append([]page.Block{page.Section(set.EndsName)}, connector.Blocks(m.Maker)...)
 }

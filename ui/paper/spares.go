@@ -91,21 +91,11 @@ type loopRow struct {
 
 // loops is how often the contacts of an end can be made anew, and how often they were.
 func (m maker) loops() list.Table {
-	used := map[string]int{}
-	for i := range m.H.Builds {
-		for _, a := range m.H.Builds[i].Again {
-			used[a.End] += a.Times
-		}
-	}
+	used := m.usedLoops()
 	var rows []loopRow
 	for k := range m.H.Terminations {
-		row := loopRow{LoopRoom: over.LoopRoomOf(m.S, k), end: m.H.Terminations[k].ID}
-		for end, times := range used {
-			if list.TermOf(end) == row.end {
-				row.used = max(row.used, times)
-			}
-		}
-		rows = append(rows, row)
+		id := m.H.Terminations[k].ID
+		rows = append(rows, loopRow{LoopRoom: over.LoopRoomOf(m.S, k), end: id, used: used[id]})
 	}
 	return list.Of(list.Table{File: "loops", Title: "Loop ledger",
 		Note: "Each new contact takes some loop. Strike one out when it is used."},
@@ -117,4 +107,18 @@ func (m maker) loops() list.Table {
 			list.Figure("left", func(r loopRow) string { return fmt.Sprint(max(0, r.LoopRoom.Again-r.used)) }),
 			list.Blank[loopRow]("struck out").InFile(),
 		}, rows)
+}
+
+// usedLoops is how often the contacts of each end were made again: those of the cavity that was, most often.
+func (m maker) usedLoops() map[string]int {
+	times, out := map[string]int{}, map[string]int{}
+	for i := range m.H.Builds {
+		for _, a := range m.H.Builds[i].Again {
+			times[a.End] += a.Times
+		}
+	}
+	for end, n := range times {
+		out[list.TermOf(end)] = max(out[list.TermOf(end)], n)
+	}
+	return out
 }

@@ -2,6 +2,7 @@ package connector
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"contralay/model"
@@ -31,14 +32,14 @@ func isLarge(m list.Maker, t int) bool {
 	return known || len(m.S.Terms[t].Cavities) > mostShared
 }
 
-// Blocks are the connectors that have a block of their own, a part of the section for each, then all other
-// ends. A connector that goes on a page is not cut.
+// Blocks are all ends that share a table, then the connectors that have a block of their own, a part of the section for
+// each. A connector that goes on a page is not cut, so that the table, which may be, fills the page before it.
 func Blocks(m list.Maker) []page.Block {
-	var out []page.Block
+	out := others(m)
 	for _, t := range Large(m) {
 		out = append(out, block(m, t)...)
 	}
-	return append(out, others(m)...)
+	return out
 }
 
 // block is one connector: its head, how its contacts are crimped, its face, and the list of its cavities.
@@ -56,7 +57,7 @@ func block(m list.Maker, t int) []page.Block {
 			empties("", pins, wide)...)
 	}
 	bare := func(why string) []page.Block {
-		out := []page.Block{head, kept(page.Text(about(m, t)+" "+Tick, page.Small)), kept(page.Text(why, page.Small))}
+		out := []page.Block{head, kept(page.Text(about(m, t)+" "+why+" "+Tick, page.Small))}
 		return whole(append(out, top[1:]...), append(grid, empties("", pins, page.Wide)...))
 	}
 	f, why := faceOf(m, t, pins)
@@ -240,32 +241,71 @@ func others(m list.Maker) []page.Block {
 	if len(rows) > 0 {
 		out = append(out, kept(crimpGrid(m, rows)))
 	}
-	note := Tick
+	var lines []endLine
+	var closed []page.Block
+	for _, t := range terms {
+		pins, first := Pins(m, t), true
+		for _, p := range pins {
+			for _, cells := range linesOf(m, p) {
+				cells[0] = cavity.Cell(p.End+":", p.Cavity, alsoText(p), first)
+				first = false
+				lines = append(lines, endLine{p.End, cells, stripOf(m, p), contactOf(p)})
+			}
+		}
+		closed = append(closed, empties(m.H.Terminations[t].ID+": ", pins, page.Wide)...)
+	}
+	note, g := othersGrid(lines)
 	for _, r := range rows {
 		if r.StripMin <= 0 {
 			note += " Strip - : as the maker's sheet of the contact says."
 			break
 		}
 	}
-	out = append(out, kept(page.Text(note, page.Small)))
-	g := page.Grid{Columns: 2, Cols: []page.Col{{Head: "end"}, {Head: "wire", Bold: true}, {Head: "colour"}, {Head: "strip"},
-		{Head: "contact"}, {Head: "bare", Align: list.ByHand, Wide: boxWide}, {Head: "in", Align: list.ByHand, Wide: inWide}}}
-	var closed []page.Block
-	for _, t := range terms {
-		pins := Pins(m, t)
-		first := true
-		for _, p := range pins {
-			for _, line := range linesOf(m, p) {
-				line[0] = cavity.Cell(p.End+":", p.Cavity, alsoText(p), first)
-				first = false
-				g.Lines = append(g.Lines, page.Line{Cells: append(line, page.Cell{Text: stripOf(m, p)}, page.Cell{Text: contactOf(p)},
-					page.Cell{}, page.Cell{})})
-			}
-		}
-		closed = append(closed, empties(m.H.Terminations[t].ID+": ", pins, page.Wide)...)
-	}
-	out = append(out, g.Block())
+	out = append(out, kept(page.Text(Tick+note, page.Small)), g.Block())
 	return append(out, closed...)
+}
+
+// endLine is one thing in a cavity of a small end: its cells, and how its contact is made.
+type endLine struct {
+	end            string
+	cells          []page.Cell
+	strip, contact string
+}
+
+// othersGrid is the table of small ends. A column that would say the same in every row is left out, for the table of
+// the crimps says it; ends without a contact are named in the note.
+func othersGrid(lines []endLine) (note string, g page.Grid) {
+	strips, contacts := map[string]bool{}, map[string]bool{}
+	var without []string
+	for _, l := range lines {
+		strips[l.strip] = true
+		if l.contact != "-" {
+			contacts[l.contact] = true
+		} else if !slices.Contains(without, l.end) {
+			without = append(without, l.end)
+		}
+	}
+	g = page.Grid{Columns: 3, Cols: []page.Col{{Head: "end"}, {Head: "wire", Bold: true}, {Head: "colour"}}}
+	if len(strips) > 1 {
+		g.Columns, g.Cols = 2, append(g.Cols, page.Col{Head: "strip"})
+	}
+	if len(contacts) > 1 {
+		g.Columns, g.Cols = 2, append(g.Cols, page.Col{Head: "contact"})
+	} else if len(without) > 0 {
+		note = " No size of contact is given for " + strings.Join(without, ", ") + "."
+	}
+	g.Cols = append(g.Cols, page.Col{Head: "bare", Align: list.ByHand, Wide: boxWide}, page.Col{Head: "in", Align: list.ByHand, Wide: inWide})
+	for _, l := range lines {
+		cells := l.cells
+		if len(strips) > 1 {
+			cells = append(cells, page.Cell{Text: l.strip})
+		}
+		if len(contacts) > 1 {
+			cells = append(cells, page.Cell{Text: l.contact})
+		}
+		g.Lines = append(g.Lines, page.Line{Cells: append(cells, page.Cell{}, page.Cell{})})
+	}
+	return note, g
 }
 
 func stripOf(m list.Maker, p Pin) string {

@@ -81,31 +81,18 @@ func crimpsOf(m list.Maker, terms ...int) []lists.CrimpRow {
 	return out
 }
 
-// Crimps is every crimp of the harness as blocks for the page of the kit, with room for the samples; none where
-// nothing is crimped.
-func Crimps(m list.Maker) []page.Block {
-	rows := lists.CrimpList(m.S)
-	if len(rows) == 0 {
-		return nil
-	}
-	note := page.Text("Crimp and pull three samples of each before the first real one, and again when the tool, its setting or the reel "+
-		"changes. Pull slowly and in line. Each sample must hold the newtons shown. Damage: strands nicked / broken that are allowed. "+
-		"~ : from memory, the plate of the positioner rules.", page.Small)
-	columns := append(crimpGridColumns(m), list.Text("damage", crimpDamage), list.Blank[lists.CrimpRow]("1"),
-		list.Blank[lists.CrimpRow]("2"), list.Blank[lists.CrimpRow]("3"))
-	g := page.TableOf(list.Of(list.Table{}, columns, rows))
-	g.Loose = true
-	return []page.Block{kept(note), g.Block()}
+// Samples says how the samples of the crimps are pulled, whose boxes stand with each connector.
+func Samples() page.Block {
+	note := page.Text("Crimp and pull three samples of each before the first real one, and again when the tool, its setting or the spool "+
+		"changes: write down the newtons. Pull slowly and in line; each must hold the newtons shown. A crimp that was sampled for a "+
+		"connector before needs no others. Damage: strands nicked / broken that are allowed.", page.Small)
+	note.KeepNext = true
+	return note
 }
 
-// crimpGrid is how contacts are crimped, a row for each contact and wire.
+// crimpGrid is how contacts are crimped, a row for each contact and wire, with room for its samples.
 func crimpGrid(m list.Maker, rows []lists.CrimpRow) page.Block {
-	return page.TableOf(list.Of(list.Table{}, crimpGridColumns(m), rows)).Block()
-}
-
-// crimpGridColumns is what both say of a crimp.
-func crimpGridColumns(m list.Maker) []list.Column[lists.CrimpRow] {
-	return []list.Column[lists.CrimpRow]{
+	columns := []list.Column[lists.CrimpRow]{
 		list.Text("contact", crimpedContact),
 		list.Text("wire", crimpedWire),
 		list.Figure("count", func(c lists.CrimpRow) string { return fmt.Sprint(c.Count) }),
@@ -115,6 +102,20 @@ func crimpGridColumns(m list.Maker) []list.Column[lists.CrimpRow] {
 		list.Text("in and out by", func(c lists.CrimpRow) string { return list.Dash(insertionTool(c)) }),
 		list.Figure("pull, N", func(c lists.CrimpRow) string { return list.Dash(pull(c)) + list.Mem(c.PullBy.Standing) }),
 	}
+	columns = append(columns, list.Text("damage", crimpDamage), list.Blank[lists.CrimpRow]("1"), list.Blank[lists.CrimpRow]("2"),
+		list.Blank[lists.CrimpRow]("3"))
+	g := page.TableOf(list.Of(list.Table{}, columns, rows))
+	for k := range g.Cols {
+		switch g.Cols[k].Head {
+		case "1", "2", "3":
+			g.Cols[k].Wide = 11
+		case "tool and positioner":
+			g.Cols[k].Least = 33
+		case "in and out by":
+			g.Cols[k].Least = 24
+		}
+	}
+	return g.Block()
 }
 
 func crimpedContact(c lists.CrimpRow) string {

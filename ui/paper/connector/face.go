@@ -26,7 +26,7 @@ func faceOf(m list.Maker, t int, pins []Pin) (f face.Face, why string) {
 	}
 	places, why := m.S.Cat.Face(insert.ID)
 	if why != "" {
-		return f, "No face is drawn: " + why + ". Pin by the list."
+		return f, "No face is drawn: " + why + "."
 	}
 	if e.Gender.V == "" {
 		return f, "No face is drawn: the file does not say whether " + e.ID + " has pins or sockets, and the one is the mirror image of " +

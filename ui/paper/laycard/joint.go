@@ -109,7 +109,7 @@ func (j Joint) Lies() string {
 	if j.From == "" {
 		return "at the centre of " + j.At
 	}
-	says := fmt.Sprintf("middle of the sleeve %s from the centre of %s, in %s", j.From, j.At, j.Along)
+	says := fmt.Sprintf("%s from the centre of %s, in %s", j.From, j.At, j.Along)
 	if j.Also != "" {
 		says += ", " + j.Also
 	}

@@ -18,36 +18,30 @@ func LegTable(m list.Maker, legs []*Card) list.Table {
 	if kind != "" {
 		note += " A sheath is " + kind + " where the row names no other."
 	}
-	return list.Of(list.Table{File: "legs", Title: "Legs", Note: m.Sys.Says(note)},
-		[]list.Column[*Card]{
-			list.Text("leg", func(c *Card) string { return c.ID }),
-			list.Text("from", func(c *Card) string { return c.From }),
-			list.Text("wires in their order", legWires),
-			list.Text("to", legEnds),
-			list.Text("hand", func(c *Card) string { return legHand(&c.Layers[0]) }),
-			list.Figure(m.In("lay"), func(c *Card) string { return layText(m, &c.Layers[0]) }),
-			list.Figure(m.In("length"), func(c *Card) string { return legLength(m, c) }),
-			list.Text(m.In("sheath, cut"), func(c *Card) string { return coversIn(c, func(x Cover) string { return legCover(x, kind) }) }),
-			list.Text("label, boot", func(c *Card) string { return legAt(m, c) }),
-			list.Figure(m.In("OD"), func(c *Card) string { return c.Layers[0].OD }),
-			list.Figure(m.In("bend"), func(c *Card) string { return m.Sys.AtLeast(m.S.Branches[c.Branch].Bend.MinMM) }),
-			list.Blank[*Card]("laid"),
-		}, legs)
-}
-
-// layText is a lay in the unit of the sheet; "-" where the layer is straight.
-func layText(m list.Maker, l *Layer) string {
-	if l.LayMM <= 0 {
-		return "-"
+	columns := []list.Column[*Card]{
+		list.Text("leg", func(c *Card) string { return c.ID }),
+		list.Text("from", func(c *Card) string { return c.From }),
+		list.Text("wires in their order", legWires),
+		list.Text("to", legEnds),
+		list.Text(m.In("lay"), func(c *Card) string { return legLay(m, &c.Layers[0]) }),
+		list.Figure(m.In("length"), func(c *Card) string { return legLength(m, c) }),
+		list.Text("sheath, "+m.In("cut"), func(c *Card) string { return coversIn(c, func(x Cover) string { return legCover(x, kind) }) }),
 	}
-	return m.Sys.Length(l.LayMM)
+	if slices.ContainsFunc(legs, func(c *Card) bool { return legAt(m, c) != "-" }) {
+		columns = append(columns, list.Text("boot", func(c *Card) string { return legAt(m, c) }))
+	}
+	return list.Of(list.Table{File: "legs", Title: "Legs", Note: m.Sys.Says(note)}, append(columns,
+		list.Figure(m.In("OD"), func(c *Card) string { return c.Layers[0].OD }),
+		list.Figure(m.In("bend"), func(c *Card) string { return m.Sys.AtLeast(m.S.Branches[c.Branch].Bend.MinMM) }),
+		list.Blank[*Card]("laid")), legs)
 }
 
-func legHand(l *Layer) string {
+// legLay is hand and lay of a leg: "LH 25", or "straight".
+func legLay(m list.Maker, l *Layer) string {
 	if l.LayMM <= 0 {
 		return "straight"
 	}
-	return string(l.Hand)
+	return string(l.Hand) + " " + m.Sys.Length(l.LayMM)
 }
 
 // legWires is the pieces of a leg in their order, each with its colour.
@@ -149,13 +143,13 @@ func coversIn(c *Card, of func(x Cover) string) string {
 	return list.Dash(strings.Join(out, ", "))
 }
 
-// legAt is what stands at the terminations of a leg: label, boot and clock.
+// legAt is the boot at the terminations of a leg, and the clock; the label stands with what is threaded on.
 func legAt(m list.Maker, c *Card) string {
 	var out []string
 	for _, end := range []string{c.From, c.To} {
 		if t, is := m.S.Index.Termination[end]; is {
 			e := &m.H.Terminations[t]
-			out = append(out, strings.Join(list.NonEmpty(labelSleeve(m, end), list.Word("boot ", e.Boot.V), m.Clock(e)), ", "))
+			out = append(out, strings.Join(list.NonEmpty(e.Boot.V, m.Clock(e)), ", "))
 		}
 	}
 	return list.Dash(strings.Join(list.NonEmpty(out...), "; "))
@@ -171,9 +165,12 @@ func legsOf(m list.Maker, legs []*Card) []page.Block {
 	g := page.TableOf(t)
 	for k := range g.Cols {
 		switch l := page.Small; t.Head[k] {
-		case "leg", "from", "hand":
+		case "leg", "from":
 			w := page.Strong.Wide(t.Head[k])
 			for _, row := range t.Rows {
+				if t.Head[k] == "leg" {
+					l = page.Strong
+				}
 				w = max(w, l.Wide(row[k]))
 			}
 			g.Cols[k].Wide = w + cellPad

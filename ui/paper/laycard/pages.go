@@ -27,8 +27,7 @@ func CardsOf(m list.Maker) []Card {
 const Section = "Lay cards"
 
 // Pages is how every branch is laid: the large ones on pages of their own, then those of which
-// several stand on a page, then the table of legs, what is made up first, and the splices. It begins a
-// page.
+// several stand on a page, then the table of legs, and the splices. It begins a page.
 func Pages(m list.Maker) []page.Block {
 	cards := CardsOf(m)
 	if len(cards) == 0 {
@@ -42,7 +41,7 @@ func Pages(m list.Maker) []page.Block {
 		out = append(out, text)
 	}
 	var blocks, legs, without []*Card
-	large := false
+	large, drawn := false, map[int]bool{}
 	for k := range cards {
 		c := &cards[k]
 		switch b := &m.S.Branches[c.Branch]; {
@@ -52,10 +51,10 @@ func Pages(m list.Maker) []page.Block {
 			legs = append(legs, c)
 		case len(b.Components) > mostBlock:
 			pages := pagesOf(m, c, !large)
-			large = true
+			large, drawn[c.Branch] = true, true
 			out = append(out, pages...)
 		default:
-			blocks = append(blocks, c)
+			blocks, drawn[c.Branch] = append(blocks, c), true
 		}
 	}
 	out = append(out, packed(m, blocks)...)
@@ -63,8 +62,7 @@ func Pages(m list.Maker) []page.Block {
 		out = append(out, page.Text(fmt.Sprintf("%s: %s", c.title(), c.Why), page.Body))
 	}
 	out = append(out, legsOf(m, legs)...)
-	out = append(out, unitsOf(m)...)
-	return append(out, splicesOf(m)...)
+	return append(out, splicesOf(m, drawn)...)
 }
 
 // packed is the blocks of branches of few pieces, in their order, but that one which has room on a page

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/calc/phase/built"
 	"contralay/calc/phase/over"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -103,26 +104,50 @@ func solderSleeve(size int) string {
 	return fmt.Sprintf("size %d~", size)
 }
 
-// unitsOf is the table of units as blocks.
-func unitsOf(m list.Maker) []page.Block { return page.List(UnitTable(m)) }
+// Units is the table of what is made up first as blocks.
+func Units(m list.Maker) []page.Block { return page.List(UnitTable(m)) }
 
-// splicesOf is every splice, drawn, two beside each other where all are narrow enough.
-func splicesOf(m list.Maker) []page.Block {
+// splicesOf is every splice: those that are drawn on the card of the branch in which they are made in a table,
+// the others drawn here, two beside each other where all are narrow enough. drawn are those branches.
+func splicesOf(m list.Maker, drawn map[int]bool) []page.Block {
 	if len(m.H.Splices) == 0 {
 		return nil
 	}
-	const gap unit.Millimetre = 2
-	out := []page.Block{page.Section("Splices")}
-	per, wide := 2, (page.Wide-gap)/2
+	g := page.Grid{Cols: []page.Col{{Head: "splice", Bold: true}, {Head: "wire", Bold: true}, {Head: "becomes"}, {Head: "middle of its sleeve"},
+		{Head: "part"}, {Head: "made", Align: list.ByHand, Wide: 12}}}
+	var rest []int
+	var parts []string
+	made := built.MadeWhen(m.S)
 	for i := range m.H.Splices {
+		j := JointOf(m, i)
+		if !drawn[made[i].Branch] {
+			rest = append(rest, i)
+			continue
+		}
+		g.Lines = append(g.Lines, page.Cells(j.ID, wordOr(j.Is, "-"), strings.ReplaceAll(wordOr(j.Becomes, "-"), " and ", ", "),
+			m.Sys.Says(j.Lies()), j.Part, ""))
+		if part := strings.Join(list.NonEmpty(j.Part, j.Sleeve), ": "); j.Sleeve != "" && !slices.Contains(parts, part) {
+			parts = append(parts, part)
+		}
+	}
+	out := []page.Block{page.Section("Splices")}
+	if len(g.Lines) > 0 {
+		note := page.Text(strings.Join(append([]string{"Drawn on the card of the branch that each is made in"}, parts...), ". ")+".",
+			page.Small)
+		note.KeepNext = true
+		out = append(out, note, g.Block())
+	}
+	const gap unit.Millimetre = 2
+	per, wide := 2, (page.Wide-gap)/2
+	for _, i := range rest {
 		if _, w, _ := JointOf(m, i).picture(); w > wide {
 			per, wide = 1, page.Wide
 			break
 		}
 	}
-	for k := 0; k < len(m.H.Splices); k += per {
+	for ; len(rest) > 0; rest = rest[min(per, len(rest)):] {
 		var columns []page.Column
-		for i := k; i < min(k+per, len(m.H.Splices)); i++ {
+		for _, i := range rest[:min(per, len(rest))] {
 			columns = append(columns, page.Column{Wide: wide, Blocks: splice(m, i, wide)})
 		}
 		b := page.Beside(gap, columns...)
@@ -135,7 +160,7 @@ func splicesOf(m list.Maker) []page.Block {
 // splice is one splice with all that is needed to make it.
 func splice(m list.Maker, i int, wide unit.Millimetre) []page.Block {
 	j := JointOf(m, i)
-	text := page.TextIn(m.Sys.Says(j.Says()+"; "+j.Lies())+".", page.Strong, wide)
+	text := page.TextIn(m.Sys.Says(j.Says()+"; middle of its sleeve "+j.Lies())+".", page.Strong, wide)
 	part := page.TextIn(strings.Join(list.NonEmpty("Part "+j.Part, j.Sleeve), ", ")+".", page.Small, wide)
 	part.Gap = 0.3
 	svg, _, high := j.picture()

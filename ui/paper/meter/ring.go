@@ -97,7 +97,7 @@ func RingTable(m list.Maker) list.Table {
 	}, rings(m))
 }
 
-// Ring is the ring-out as blocks: a section with its notes, and the tests in two columns.
+// Ring is the ring-out as blocks: a section with its notes, and the tests in three columns.
 func Ring(m list.Maker) []page.Block {
 	all := rings(m)
 	if len(all) == 0 {
@@ -105,35 +105,21 @@ func Ring(m list.Maker) []page.Block {
 	}
 	same, limit := standing(all), oneLimit(all)
 	out := []page.Block{page.SubHeading("Ring-out"), kept(page.Text(ringNote(m, all, same, limit), page.Small))}
-	g := page.Grid{Columns: 2, Cols: []page.Col{{Head: "from"}, {Head: "rings to"}, {Head: "wires", Least: wiresWide(m, all)},
-		{Head: "ohm", Align: list.ToRight}}}
+	g := page.Grid{Columns: 3, Cols: []page.Col{{Head: "from"}, {Head: "rings to"}, {Head: "ohm", Align: list.ToRight}}}
 	if limit == 0 {
-		g.Cols = append(g.Cols, page.Col{Head: "hand", Align: list.ToRight}, page.Col{Head: "read", Align: list.ByHand, Wide: 11})
-	} else {
-		g.Cols = append(g.Cols, page.Col{Head: "reading", Align: list.ByHand, Wide: 14})
+		g.Cols = append(g.Cols, page.Col{Head: "hand", Align: list.ToRight})
 	}
 	g.Cols = append(g.Cols, page.Col{Head: "bare", Align: list.ByHand, Wide: 9.4}, page.Col{Head: "in", Align: list.ByHand, Wide: 6})
 	for _, r := range all {
-		line := page.Line{Cells: []page.Cell{cavity.EndCell(r.of.From, r.first), cavity.EndCell(r.toText(), false), {Text: r.by(m)},
+		line := page.Line{Cells: []page.Cell{cavity.EndCell(r.of.From, r.first), cavity.EndCell(r.toText(), false),
 			{Text: r.fourWire(same)}}}
 		if limit == 0 {
 			line.Cells = append(line.Cells, page.Cell{Text: r.hand()})
 		}
-		line.Cells = append(line.Cells, page.Cell{}, page.Cell{}, page.Cell{})
+		line.Cells = append(line.Cells, page.Cell{}, page.Cell{})
 		g.Lines = append(g.Lines, line)
 	}
 	return append(out, g.Block())
-}
-
-// wiresWide is how wide the wires of two pieces are, so that they stand on one line.
-func wiresWide(m list.Maker, all []ring) (wide unit.Millimetre) {
-	const most, edges unit.Millimetre = 17, 2.2
-	for _, r := range all {
-		if w := page.Small.Wide(r.by(m)) + edges; w <= most {
-			wide = max(wide, w)
-		}
-	}
-	return wide
 }
 
 // oneLimit is the limit of a hand meter where all tests have the same; 0 where they do not.
@@ -199,13 +185,13 @@ func ringNote(m list.Maker, all []ring, same catalogue.Standing, limit unit.Ohm)
 	if limit > 0 {
 		hand = "under " + coarse(limit) + " ohm"
 	}
-	note := fmt.Sprintf("%s, %s. Keep one probe at \"from\". Ring out twice: bare, before anything covers the wires, and with contacts "+
-		"in, before anything is shrunk. Take every device off first. What is not listed must not ring. Hand meter, its leads not taken "+
-		"off: %s (common practice, no source). Four-wire meter: at most the ohm of the row, copper at 20 C; %s more with contacts in "+
-		"(common practice, no source).", count(all[len(all)-1].net, "net"), count(len(all), "test"), hand, unit.Fixed(lists.ContactOhm, 2))
+	note := fmt.Sprintf("%s, %s. Keep one probe at \"from\". Ring out bare, before anything covers the wires, and with contacts in, "+
+		"before anything is shrunk. Devices off. Nothing else may ring. Hand meter, leads and all: %s. Four-wire meter: at most "+
+		"the ohm of the row, copper at 20 C; %s more with contacts in (limits: common practice, no source).",
+		count(all[len(all)-1].net, "net"), count(len(all), "test"), hand, unit.Fixed(lists.ContactOhm, 2))
 	for _, r := range all {
 		if !r.open() && !r.to.Ohm.Set {
-			note += " A dash: no figure is known, it must ring."
+			note += " A dash: not known; it must ring."
 			break
 		}
 	}
@@ -236,8 +222,8 @@ func listedNote(m list.Maker) string {
 	}
 	from := list.Dash(m.H.Head.ListedFrom.V)
 	if n := len(ends.Disagreements(m.S)); n > 0 {
-		return fmt.Sprintf(" Held against an independent list, %s: %d DISAGREE, see the first page. Do not build before that is settled.",
-			from, n)
+		return fmt.Sprintf(" Held against an independent list, %s: %d DISAGREE, see the first page. Do not build before that is settled.", from,
+			n)
 	}
 	note := " Held against an independent list, " + from + ": it joins the same in " + heldText(compare.Held(*m.H)) + "."
 	if silent := unlisted(m); len(silent) > 0 {

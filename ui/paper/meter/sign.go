@@ -10,7 +10,7 @@ import (
 // Sign is the instruments and the three signatures as blocks.
 func Sign() []page.Block {
 	hand := func(first string, heads ...string) page.Grid {
-		g := page.Grid{Cols: []page.Col{{Head: first, Bold: true}}, Loose: true}
+		g := page.Grid{Cols: []page.Col{{Head: first, Bold: true}}}
 		for _, h := range heads {
 			g.Cols = append(g.Cols, page.Col{Head: h, Align: list.ByHand})
 		}
@@ -19,6 +19,7 @@ func Sign() []page.Block {
 	rows := func(g page.Grid, names ...string) page.Block {
 		for _, n := range names {
 			line := page.Cells(n)
+			line.High = 4.8
 			for len(line.Cells) < len(g.Cols) {
 				line.Cells = append(line.Cells, page.Cell{})
 			}

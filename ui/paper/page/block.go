@@ -14,8 +14,8 @@ import (
 const (
 	Wide     unit.Millimetre = 186
 	High     unit.Millimetre = 257
-	headHigh unit.Millimetre = 16
-	footHigh unit.Millimetre = 6
+	headHigh unit.Millimetre = 14.6
+	footHigh unit.Millimetre = 5.4
 	// BodyHigh is what the head and the foot of a page leave for blocks.
 	BodyHigh = High - headHigh - footHigh
 )
@@ -63,13 +63,13 @@ type Entry struct {
 // Section begins a section of the set: its name as a heading, which is never the last of a page. At the
 // top of a page the head of the page says it.
 func Section(name string) Block {
-	b := headed(name, Heading, 5)
+	b := headed(name, Heading, 4)
 	b.Section, b.says = name, name
 	return b
 }
 
 // SubHeading is a heading within a section.
-func SubHeading(text string) Block { return headed(text, Sub, 3) }
+func SubHeading(text string) Block { return headed(text, Sub, 2.5) }
 
 // headed is a heading of a letter; the largest has a rule below it.
 func headed(text string, l Letter, gap unit.Millimetre) Block {

@@ -56,7 +56,7 @@ type Grid struct {
 // Measures of a cell, mm.
 const (
 	padX     unit.Millimetre = 0.9
-	padY     unit.Millimetre = 0.3
+	padY     unit.Millimetre = 0.25
 	border   unit.Millimetre = 25.4 / 96 // what the style asks for is less, but a browser draws a whole pixel
 	gutter   unit.Millimetre = 3
 	loose    unit.Millimetre = 1.6 // more of a row that is written in
@@ -239,8 +239,8 @@ func (g Grid) cell(b *strings.Builder, k int, cell Cell, text template.HTML, hea
 }
 
 // widths are those of the columns, which together are a width: what is given as it is; of the others,
-// each as wide as its longest text where that is room for, else as its longest word, with what is left
-// shared out by what each wants.
+// each as wide as its longest text where there is room for that; else those that want most give, down to
+// their longest words.
 func (g Grid) widths(total unit.Millimetre) []unit.Millimetre {
 	n := len(g.Cols)
 	out, least, want := make([]unit.Millimetre, n), make([]unit.Millimetre, n), make([]unit.Millimetre, n)
@@ -253,7 +253,7 @@ func (g Grid) widths(total unit.Millimetre) []unit.Millimetre {
 		if c.Align == list.ByHand {
 			least[k] = max(least[k], handWide)
 		}
-		want[k] = max(least[k], min(g.headLetter().Wide(c.Head)+2*padX+border, 30))
+		want[k] = least[k] // a head may take two lines
 		for _, line := range g.Lines {
 			if k >= len(line.Cells) {
 				continue
@@ -276,11 +276,23 @@ func (g Grid) widths(total unit.Millimetre) []unit.Millimetre {
 	case wants <= total:
 		copy(out, want)
 		if !g.Shrink {
-			g.share(out, total-wants)
+			g.share(out, g.heads(out, total-wants))
 		}
-	case needs <= total:
+	case needs <= total: // those that want most give, so that the others stay on one line
+		low, high := unit.Millimetre(0), total
+		for range 50 {
+			most, s := (low+high)/2, unit.Millimetre(0)
+			for k := range out {
+				s += max(least[k], min(want[k], most))
+			}
+			if s > total {
+				high = most
+			} else {
+				low = most
+			}
+		}
 		for k := range out {
-			out[k] = least[k] + (want[k]-least[k])*(total-needs)/(wants-needs)
+			out[k] = max(least[k], min(want[k], low))
 		}
 	default: // words are broken: the widest columns give, down to one width for all
 		for k := range out {
@@ -289,6 +301,18 @@ func (g Grid) widths(total unit.Millimetre) []unit.Millimetre {
 		narrow(out, total)
 	}
 	return out
+}
+
+// heads makes columns as wide as their heads, where there is room for that, and gives what is left then.
+func (g Grid) heads(out []unit.Millimetre, left unit.Millimetre) unit.Millimetre {
+	for k, c := range g.Cols {
+		more := g.headLetter().Wide(c.Head) + 2*padX + border - out[k]
+		if c.Wide == 0 && !g.Bare && more > 0 && more <= left {
+			out[k] += more
+			left -= more
+		}
+	}
+	return left
 }
 
 // share gives what is left of a width to the columns: to those that are written in, else to all

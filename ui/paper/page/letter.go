@@ -39,7 +39,7 @@ func letters() []Letter {
 const MillimetrePerPoint = 25.4 / 72
 
 // leading is the distance of two lines, in sizes of the letter.
-const leading = 1.18
+const leading = 1.14
 
 // Size is the size of the face in mm.
 func (l Letter) Size() unit.Millimetre { return unit.Millimetre(l.Point * MillimetrePerPoint) }
@@ -80,6 +80,9 @@ func (l Letter) Wide(text string) unit.Millimetre {
 	return w * slack
 }
 
+// round is what rounding may take of a width that a text was measured for, mm.
+const round unit.Millimetre = 1e-6
+
 // Lines is a text in lines no wider than a width: broken at spaces, after hyphens, strokes and the
 // like, and within a word that is wider than a line. A line end in the text stays one. There is
 // always one line.
@@ -92,7 +95,7 @@ func (l Letter) Lines(text string, wide unit.Millimetre) []string {
 }
 
 func (l Letter) lines(text string, wide unit.Millimetre) []string {
-	if l.Wide(text) <= wide {
+	if l.Wide(text) <= wide+round {
 		return []string{strings.TrimRightFunc(text, unicode.IsSpace)}
 	}
 	var out []string
@@ -103,16 +106,16 @@ func (l Letter) lines(text string, wide unit.Millimetre) []string {
 	}
 	for _, piece := range pieces(text) {
 		w := l.Wide(strings.TrimRightFunc(piece, unicode.IsSpace))
-		if line != "" && at+w > wide {
+		if line != "" && at+w > wide+round {
 			end()
 		}
-		if w <= wide {
+		if w <= wide+round {
 			line, at = line+piece, at+l.Wide(piece)
 			continue
 		}
 		for _, r := range piece {
 			w := l.Wide(string(r))
-			if line != "" && at+w > wide {
+			if line != "" && at+w > wide+round {
 				end()
 			}
 			line, at = line+string(r), at+w

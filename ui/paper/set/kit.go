@@ -23,16 +23,23 @@ func Kit(m list.Maker) []page.Block {
 	out = append(out, spools(rows).Block())
 	g := page.Grid{Cols: []page.Col{{Head: "part"}, {Head: "need", Align: list.ToRight, Bold: true}, {Head: "order", Align: list.ToRight},
 		{Head: "lot", Align: list.ByHand}}, Columns: 2}
-	group := ""
+	group, of := "", map[string]int{}
+	for _, r := range rows {
+		of[r.Group]++
+	}
 	for _, r := range rows {
 		if r.Group == "wire" {
 			continue
 		}
-		if r.Group != group {
-			group = r.Group
-			g.Lines = append(g.Lines, page.Line{Title: group, KeepNext: true})
+		says := partOf(m, r)
+		switch {
+		case of[r.Group] < 3: // a title would take as much room as they do
+			says = r.Group + " " + says
+		case r.Group != group:
+			g.Lines = append(g.Lines, page.Line{Title: r.Group, KeepNext: true})
 		}
-		g.Lines = append(g.Lines, page.Cells(partOf(m, r), amount(r, r.Need)+list.Mem(r.Standing), amount(r, r.Order), ""))
+		group = r.Group
+		g.Lines = append(g.Lines, page.Cells(says, amount(r, r.Need)+list.Mem(r.Standing), amount(r, r.Order), ""))
 	}
 	g.Lines = append(g.Lines, page.Line{Title: "tools, with their numbers", KeepNext: true})
 	for _, tool := range tools(m) {

@@ -6,7 +6,6 @@ import (
 
 	"contralay/calc/phase/threading"
 	"contralay/calc/query/lists"
-	"contralay/calc/sheet"
 	"contralay/ui/paper/laycard"
 	"contralay/ui/paper/list"
 	"contralay/ui/paper/page"
@@ -18,13 +17,6 @@ func Threading(m list.Maker) []page.Block {
 	out := append([]page.Block{page.Section(ThreadName)}, laycard.Matrix(m)...)
 	out = append(out, labels(m)...)
 	return append(out, glue(m)...)
-}
-
-func bore(m list.Maker, x threading.Threaded) string {
-	if x.BoreMM <= 0 {
-		return "-"
-	}
-	return m.Sys.Fine(x.BoreMM) + list.Mem(x.Standing)
 }
 
 // labels is the marker sleeve of each end with its text; words that all of them end with are said once.
@@ -39,37 +31,26 @@ func labels(m list.Maker) []page.Block {
 			also = ""
 		}
 	}
-	g := page.Grid{Cols: []page.Col{{Head: "label reads"}, {Head: "sleeve"}, {Head: m.In("bore"), Align: list.ToRight},
-		{Head: m.In("goes on"), Align: list.ToRight}, {Head: "side"}}, Columns: 2}
+	g := page.Grid{Cols: []page.Col{{Head: "label reads"}}, Columns: 4, Bare: true}
 	for _, l := range all {
-		side := "-"
-		if l.OnHours > 0 {
-			side = fmt.Sprintf("%d o'clock", l.OnHours)
-		}
 		text := l.Text
 		if also != "" {
 			text = text[:len(text)-1]
 		}
-		g.Lines = append(g.Lines, page.Cells(strings.Join(text, "  "), strings.TrimPrefix(l.Sleeve, "marker sleeve "), labelBore(m, l.Of),
-			m.Sys.Diameter(l.OverMM), side))
+		says := strings.Join(text, "  ")
+		if l.OnHours > 0 {
+			says += fmt.Sprintf(", at %d o'clock", l.OnHours)
+		}
+		g.Lines = append(g.Lines, page.Cells(says))
 	}
-	says := m.Sys.Says("25 to 50 mm off the boot's tail, read from the connector, on the clocked side. Thread each on before the boot.")
+	says := m.Sys.Says("25 to 50 mm off the boot's tail, read from the connector, on the clocked side. Thread each on before the boot; its " +
+		"size stands above.")
 	if also != "" {
 		says = "Each reads as below, and " + also + ". " + says
 	}
 	note := page.Text(says, page.Small)
 	note.KeepNext = true
 	return []page.Block{page.SubHeading("Labels, on marker sleeves"), note, g.Block()}
-}
-
-// labelBore is the bore of the label of an end as it is supplied.
-func labelBore(m list.Maker, end string) string {
-	for _, x := range threading.Threading(m.S) {
-		if x.What == sheet.PartLabel && x.Of == end {
-			return bore(m, x)
-		}
-	}
-	return "-"
 }
 
 func glue(m list.Maker) []page.Block {

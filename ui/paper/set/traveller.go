@@ -28,8 +28,7 @@ const (
 	LegsName      = "Legs"
 	SplicesName   = "Splices"
 	ThreadName    = "Threading"
-	CrimpName     = "Crimp set-up"
-	EndsName      = "Connectors"
+	CrimpName     = "Crimping"
 	OthersName    = "All other ends"
 	TestName      = "Electrical tests"
 	SparesName    = "Spares and loops"
@@ -155,11 +154,11 @@ func Flow(m list.Maker) []Step {
 	}
 	add(true, Step{Says: "Pick the kit, note lots and tools", From: KitName})
 	add(kinds[run.CutStep], Step{Says: "Cut wires, flag both ends", From: CutName})
-	add(kinds[run.MakeStep], Step{Says: "Make up units", From: LegsName})
+	add(kinds[run.MakeStep], Step{Says: "Make up units", From: UnitsName})
 	add(kinds[run.LayStep], Step{Says: "Lay branches, splice where it says", From: CardsName})
 	out = append(out, hold(run.HoldBare, TestName))
 	add(kinds[run.ThreadStep] || kinds[run.WindStep], Step{Says: "Thread on tubes, boots, labels", From: ThreadName})
-	add(kinds[run.PinStep], Step{Says: "Pull samples, crimp, insert contacts", From: EndsName})
+	add(kinds[run.PinStep], Step{Says: "Pull samples, crimp, insert contacts", From: CrimpName})
 	out = append(out, hold(run.HoldPinned, TestName), hold(run.HoldFit, DrawingName))
 	add(kinds[run.ShrinkStep], Step{Says: "Shrink tubes, boots, transitions", From: ThreadName})
 	add(kinds[run.GlueStep], Step{Says: "Glue boots and transitions", From: ThreadName})
@@ -210,21 +209,12 @@ func cautions() page.Block {
 	return out
 }
 
-// MadeFrom is what the sheet was made from, part by part.
-func MadeFrom(from [][2]string) []page.Block {
-	g := page.Grid{Cols: []page.Col{{Bold: true, Wide: 34}, {}}, Bare: true}
-	for _, f := range from {
-		g.Lines = append(g.Lines, page.Cells(f[0], f[1]))
-	}
-	return []page.Block{page.Stack(page.SubHeading("Made from"), g.Block())}
-}
-
 // Hold is a bar that is met where work stops: what is done before it is signed.
 func Hold(key string) page.Block {
 	for _, h := range run.Holds() {
 		if h.Key == key {
-			says := "HOLD: " + h.Name + ". " + list.Capital(h.Says) + ". Sign on page 1 before you go on."
-			b := boxed(says, page.Letter{Point: 10, Bold: true}, true)
+			says := "HOLD, sign page 1: " + h.Name + ". " + list.Capital(h.Says) + "."
+			b := boxed(says, page.Small, true)
 			b.Gap = 2
 			return b
 		}
