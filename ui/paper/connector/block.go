@@ -32,14 +32,14 @@ func isLarge(m list.Maker, t int) bool {
 	return known || len(m.S.Terms[t].Cavities) > mostShared
 }
 
-// Blocks are all ends that share a table, then the connectors that have a block of their own, a part of the section for
-// each. A connector that goes on a page is not cut, so that the table, which may be, fills the page before it.
+// Blocks are the connectors that have a block of their own, a part of the section for each, then all other
+// ends. A connector that goes on a page is not cut.
 func Blocks(m list.Maker) []page.Block {
-	out := others(m)
+	var out []page.Block
 	for _, t := range Large(m) {
 		out = append(out, block(m, t)...)
 	}
-	return out
+	return append(out, others(m)...)
 }
 
 // block is one connector: its head, how its contacts are crimped, its face, and the list of its cavities.

@@ -33,7 +33,7 @@ func Kit(m list.Maker) []page.Block {
 		}
 		says := partOf(m, r)
 		switch {
-		case of[r.Group] < 3: // a title would take as much room as they do
+		case of[r.Group] < 6: // a title would take room that the page has not
 			says = r.Group + " " + says
 		case r.Group != group:
 			g.Lines = append(g.Lines, page.Line{Title: r.Group, KeepNext: true})
@@ -45,19 +45,18 @@ func Kit(m list.Maker) []page.Block {
 	for _, tool := range tools(m) {
 		g.Lines = append(g.Lines, page.Cells(tool, "", "", ""))
 	}
-	note := page.Text("To order: a tenth more of what is cut, a twentieth more of contacts, seals and plugs, samples to pull; what is on "+
-		"the shelf is taken off. Beside it: wipes and solvent for the adhesive, marker ribbon.", page.Small)
+	note := page.Text(list.Word("Wire to order: ", list.Word(ordered(rows), ". "))+"Order adds 10 % to what is cut, 5 % to contacts, seals "+
+		"and plugs, and samples; the shelf is taken off. Have wipes, solvent, marker ribbon.", page.Small)
 	note.Gap = 2
 	note.KeepNext = true
 	return append(out, note, g.Block())
 }
 
-// unsettled is what cannot be ordered yet, and why.
+// unsettled is what cannot be ordered yet, and why: a sentence for each reason.
 func unsettled(m list.Maker, rows []lists.BillRow) []page.Block {
 	head := page.SubHeading("To settle before you order")
 	head.KeepNext = true
-	g := page.Grid{Cols: []page.Col{{Head: "what"}, {Head: "part"}, {Head: "need", Align: list.ToRight, Bold: true},
-		{Head: "part number", Align: list.ByHand}}, Columns: 2}
+	out := []page.Block{head}
 	var whys []string
 	for _, r := range rows {
 		if !slices.Contains(whys, r.Open) {
@@ -65,21 +64,28 @@ func unsettled(m list.Maker, rows []lists.BillRow) []page.Block {
 		}
 	}
 	for _, why := range whys {
-		g.Lines = append(g.Lines, page.Line{Title: list.Capital(why), KeepNext: true})
+		var parts []string
+		group := ""
 		for _, r := range rows {
-			if r.Open == why {
-				what := strings.TrimSpace(r.Group + " " + list.Colour(r.Colour))
-				g.Lines = append(g.Lines, page.Cells(what, partOf(m, r), amount(r, r.Need), ""))
+			if r.Open != why {
+				continue
 			}
+			says := amount(r, r.Need) + " x " + partOf(m, r)
+			if what := strings.TrimSpace(r.Group + " " + list.Colour(r.Colour)); what != group {
+				group = what
+				says = what + ": " + says
+			}
+			parts = append(parts, says)
 		}
+		out = append(out, page.Text(list.Capital(why)+". "+list.Capital(strings.Join(parts, "; "))+".", page.Small))
 	}
-	return []page.Block{head, g.Block()}
+	return out
 }
 
 // partOf is a part of the bill with what is said of it, and what the shop orders it as.
 func partOf(m list.Maker, r lists.BillRow) string {
 	says := m.Sys.Says(r.Part)
-	if r.Says != "" && r.Group != "wire flag" {
+	if r.Says != "" && !slices.Contains([]string{"wire flag", "tape", "seal plug"}, r.Group) { // other pages say where they go
 		says += ", " + m.Sys.Says(r.Says)
 	}
 	if r.Stock.Number != "" {
@@ -88,10 +94,11 @@ func partOf(m list.Maker, r lists.BillRow) string {
 	return says
 }
 
-// spools is the wire by size and colour, in metres: what the harness takes, and what is ordered.
+// spools is the wire by size and colour, in metres that the harness takes. What is ordered of each colour stands in the file of the
+// bill.
 func spools(rows []lists.BillRow) page.Grid {
-	g := page.Grid{Cols: []page.Col{{Head: "spool"}, {Head: "m", Align: list.ToRight, Bold: true}, {Head: "order", Align: list.ToRight},
-		{Head: "lot", Align: list.ByHand}}, Columns: 3}
+	g := page.Grid{Cols: []page.Col{{Head: "spool"}, {Head: "m", Align: list.ToRight, Bold: true}, {Head: "lot", Align: list.ByHand}},
+		Columns: 4}
 	reel := ""
 	for _, r := range rows {
 		if r.Group != "wire" {
@@ -99,13 +106,35 @@ func spools(rows []lists.BillRow) page.Grid {
 		}
 		if r.Part != reel {
 			reel = r.Part
-			at := strings.LastIndex(reel, " ") + 1
-			g.Lines = append(g.Lines, page.Line{Title: reel[:at] + list.Size(&model.Wire{Size: reel[at:]}), KeepNext: true})
+			g.Lines = append(g.Lines, page.Line{Title: reelName(reel), KeepNext: true})
 		}
-		g.Lines = append(g.Lines, page.Cells(list.Dash(list.Colour(r.Colour)), unit.Fixed(r.Need, 1), unit.Fixed(r.Order, 1),
-			r.Stock.Number))
+		g.Lines = append(g.Lines, page.Cells(list.Dash(list.Colour(r.Colour)), unit.Fixed(r.Need, 1), r.Stock.Number))
 	}
 	return g
+}
+
+// reelName is a specification and a size in words.
+func reelName(part string) string {
+	at := strings.LastIndex(part, " ") + 1
+	return part[:at] + list.Size(&model.Wire{Size: part[at:]})
+}
+
+// ordered is how much is ordered of each size of wire, in metres.
+func ordered(rows []lists.BillRow) string {
+	var names []string
+	total := map[string]float64{}
+	for _, r := range rows {
+		if r.Group == "wire" {
+			if total[r.Part] == 0 {
+				names = append(names, r.Part)
+			}
+			total[r.Part] += r.Order
+		}
+	}
+	for k, name := range names {
+		names[k] = reelName(name) + " " + unit.Fixed(total[name], 1) + " m"
+	}
+	return strings.Join(names, ", ")
 }
 
 // amount is how much of a thing: metres to a tenth, or pieces.
@@ -164,19 +193,19 @@ func Tubes(m list.Maker) []page.Block {
 		}
 		return int(b.cut - a.cut)
 	})
-	g := page.Grid{Cols: []page.Col{{Head: "for", Bold: true}, {Head: "what"}, {Head: m.In("cut"), Align: list.ToRight, Bold: true},
-		{Head: "cut", Wide: 9, Align: list.ByHand}}, Columns: 3}
+	g := page.Grid{Cols: []page.Col{{Head: "for", Bold: true}, {Head: m.In("cut"), Align: list.ToRight, Bold: true},
+		{Head: "", Wide: 7, Align: list.ByHand}}, Columns: 5}
 	part := ""
 	for _, p := range all {
 		if p.part != part {
 			part = p.part
-			title := part
-			if t, ok := m.S.Cat.Tube(part); ok && t.ShelfLabel != "" {
-				title += ", " + t.ShelfLabel
-			}
-			g.Lines = append(g.Lines, page.Line{Title: title, KeepNext: true})
+			g.Lines = append(g.Lines, page.Line{Title: part, KeepNext: true})
 		}
-		g.Lines = append(g.Lines, page.Cells(p.of, p.what, m.Sys.AtLeast(p.cut), ""))
+		of := p.of
+		if p.what != string(model.CoverSheath) {
+			of += ", " + p.what
+		}
+		g.Lines = append(g.Lines, page.Cells(of, m.Sys.AtLeast(p.cut), ""))
 	}
-	return []page.Block{page.SubHeading("Tube pieces"), g.Block()}
+	return []page.Block{page.SubHeading("Tube pieces: sheath, where no other word stands"), g.Block()}
 }
