@@ -62,7 +62,8 @@ var wire10 = func() string {
 		{"7", "P1:4", "G1:1", "20", "ground"}, {"8", "P1:4", "G1:1", "20", "ground"}, {"9", "Y1:2", "G1:1", "22", "ground"},
 		{"SP1", "P1:5", "", "22", "spare"},
 	} {
-		fmt.Fprintf(&b, "[[wire]]\nid = %q\nsignal = \"does %s\"\nfrom = %q\nspec = \"AS22759/32\"\nsize = %q\nrole = %q\n", w[0], w[0], w[1],
+		fmt.Fprintf(&b, "[[wire]]\nid = %q\nsignal = \"does %s\"\nfrom = %q\nspec = \"AS22759/32\"\nsize = %q\nrole = %q\n", w[0],
+			w[0], w[1],
 			w[3], w[4])
 		if w[2] != "" {
 			fmt.Fprintf(&b, "to = %q\n", w[2])
@@ -230,7 +231,8 @@ func TestIsolation(t *testing.T) {
 	if x.Volts < x.Least || x.Volts > x.Top || x.Megohm != 100 || x.Volts != 500 {
 		t.Errorf("%+v", x)
 	}
-	alone := strings.Replace(rung, wire10, "[[wire]]\nid = \"1\"\nfrom = \"P1:1\"\nto = \"X1:1\"\nspec = \"AS22759/32\"\nsize = \"22\"\n", 1)
+	alone := strings.Replace(rung, wire10, "[[wire]]\nid = \"1\"\nfrom = \"P1:1\"\nto = \"X1:1\"\nspec = \"AS22759/32\"\nsize = "+
+		"\"22\"\n", 1)
 	before, unit, _ := strings.Cut(alone, "[[unit]]")
 	_, after, _ := strings.Cut(unit, "[[branch]]")
 	if got := lists.Isolations(calctest.Built(t, before+"[[branch]]"+after)); len(got) > 0 {

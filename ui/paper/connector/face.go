@@ -137,13 +137,15 @@ func legend(f face.Face, d face.Drawing, wide unit.Millimetre) []page.Block {
 		small = small || cavity.Small(p.Cavity)
 		more = more || strings.HasSuffix(in.Number, "+")
 	}
-	says := "Seen from the wire side, not to scale. Above: the cavity. Bold: its wire. The key is drawn at the top from memory (~): find it on " +
+	says := "Seen from the wire side, not to scale. Above: the cavity. Bold: its wire. The key is drawn at the top from memory (~): " +
+		"find it on " +
 		"the part first."
 	for _, s := range []struct {
 		is   bool
 		says string
 	}{
-		{f.BootHours > 0, " Arrow: where the boot points."}, {small, " Underlined: a small letter."}, {uses[face.Spare], " Dashed: a spare wire."},
+		{f.BootHours > 0, " Arrow: where the boot points."}, {small, " Underlined: a small letter."}, {uses[face.Spare], " Dashed: " +
+			"a spare wire."},
 		{uses[face.Blank], " Grey: no wire."}, {uses[face.Reserved], " Grey with dots: kept free for later."},
 		{large, " Heavy ring: a larger contact."}, {more, " A plus: the list has more in that cavity."},
 	} {
@@ -153,7 +155,8 @@ func legend(f face.Face, d face.Drawing, wide unit.Millimetre) []page.Block {
 	}
 	out := []page.Block{page.TextIn(says, page.Small, wide)}
 	if len(d.Listed) > 0 {
-		out = append(out, cavity.Sentence(append(cavity.Words("The number has no room here, the list has it:"), cavity.Names(d.Listed, ".")...),
+		out = append(out, cavity.Sentence(append(cavity.Words("The number has no room here, the list has it:"),
+			cavity.Names(d.Listed, ".")...),
 			wide))
 	}
 	return out

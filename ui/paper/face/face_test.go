@@ -200,7 +200,8 @@ func TestBootArrow(t *testing.T) {
 			if s.Closed && len(s.Way) == 3 {
 				tip = s.Way[0]
 			}
-			if b, all := s.Bounds(), d.Sheet.Box; b.Low.X < all.Low.X || b.High.X > all.High.X || b.Low.Y < all.Low.Y || b.High.Y > all.High.Y {
+			if b, all := s.Bounds(), d.Sheet.Box; b.Low.X < all.Low.X || b.High.X > all.High.X || b.Low.Y < all.Low.Y ||
+				b.High.Y > all.High.Y {
 				t.Errorf("boot to %d: %q leaves the drawing: %v of %v", hours, s.Text, b, all)
 			}
 		}

@@ -81,7 +81,8 @@ func Drop(m list.Maker) []page.Block {
 	case len(m.H.Feeds) == 0:
 		return append(out, page.Text("The file has no feed, so no drop under load is listed.", page.Small))
 	case len(known) > 0:
-		out = append(out, kept(page.Text("On the car: switch the load of each feed on and measure along the circuit that drops most, its return "+
+		out = append(out, kept(page.Text("On the car: switch the load of each feed on and measure along the circuit that drops "+
+			"most, its return "+
 			"with it where there is one. The other wires of a feed drop less. Live battery: no rings or watch, tools insulated, and a "+
 			"fire extinguisher at hand.", page.Small)), dropGrid(m, known))
 	}

@@ -187,7 +187,8 @@ func ringNote(m list.Maker, all []ring, same catalogue.Standing, limit unit.Ohm)
 	}
 	note := fmt.Sprintf("%s, %s. Keep one probe at \"from\". Ring out bare, before anything covers the wires, and with contacts in, "+
 		"before anything is shrunk. Devices off. Nothing else may ring. Hand meter, leads and all: %s. Four-wire meter: at most "+
-		"the ohm of the row, copper at 20 C; %s more with contacts in (limits: common practice, no source).", count(all[len(all)-1].net, "net"), count(len(all), "test"), hand, unit.Fixed(lists.ContactOhm, 2))
+		"the ohm of the row, copper at 20 C; %s more with contacts in (limits: common practice, no source).",
+		count(all[len(all)-1].net, "net"), count(len(all), "test"), hand, unit.Fixed(lists.ContactOhm, 2))
 	for _, r := range all {
 		if !r.open() && !r.to.Ohm.Set {
 			note += " A dash: not known; it must ring."
@@ -221,7 +222,8 @@ func listedNote(m list.Maker) string {
 	}
 	from := list.Dash(m.H.Head.ListedFrom.V)
 	if n := len(ends.Disagreements(m.S)); n > 0 {
-		return fmt.Sprintf(" Held against an independent list, %s: %d DISAGREE, see the first page. Do not build before that is settled.", from,
+		return fmt.Sprintf(" Held against an independent list, %s: %d DISAGREE, see the first page. Do not build before that is "+
+			"settled.", from,
 			n)
 	}
 	note := " Held against an independent list, " + from + ": it joins the same in " + heldText(compare.Held(*m.H)) + "."
