@@ -60,7 +60,7 @@ func spools(m list.Maker, rows []lists.BillRow) page.Grid {
 			reel = now
 			title := b.Spec + " " + list.Size(&model.Wire{Size: b.Size})
 			if n := slices.IndexFunc(rows, func(r lists.BillRow) bool { return r.Group == "wire" && r.Part == now }); n >= 0 {
-				title += ": " + amount(rows[n], rows[n].Need) + " m, order " + amount(rows[n], rows[n].Order)
+				title += ": " + amount(rows[n], rows[n].Need) + ", order " + amount(rows[n], rows[n].Order)
 			}
 			g.Lines = append(g.Lines, page.Line{Title: title, KeepNext: true})
 		}
