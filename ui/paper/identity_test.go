@@ -168,7 +168,7 @@ func TestSheetSaysWhatItWasMadeFrom(t *testing.T) {
 			}
 		}
 	}
-	_, from, _ := strings.Cut(page, "Made from")
+	_, from, _ := strings.Cut(words(page), "Made from file")
 	for _, part := range []string{"sha256 0123456789ab", o.Harness, o.Catalogue, o.Learned(), origin.Release, "demo.toml",
 		"then shop.toml"} {
 		if !strings.Contains(from, part) {

@@ -35,7 +35,7 @@ func pagesOfToday(t *testing.T) string {
 			t.Fatal(err)
 		}
 		o := origin.Of(s)
-		blank := strings.NewReplacer(out.Identity, "", "release "+origin.Release, "", "contralay "+origin.Release, "", o.Catalogue, "",
+		blank := strings.NewReplacer(out.Identity, "", "release "+origin.Release, "", "release\u00a0"+origin.Release, "", o.Catalogue, "",
 			o.Harness, "")
 		fmt.Fprint(h, blank.Replace(string(out.HTML)))
 		for _, l := range out.Lists {

@@ -110,7 +110,7 @@ func (m maker) madeFrom(meta Meta, o origin.Origin) string {
 	}
 	return "Made from file " + cmp.Or(strings.Join(list.NonEmpty(meta.File, meta.Hash, unsaved), ", "), "none") + ", harness " + o.Harness +
 		", catalogue " + o.Catalogue + ", the program's own" + list.Word(", then ", meta.Shop) + ", " + o.Learned() +
-		", release contralay " + o.Release + "."
+		", release\u00a0" + o.Release + "."
 }
 
 // blocks is the shop's set in the order of the work.

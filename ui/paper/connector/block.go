@@ -294,7 +294,8 @@ func othersGrid(lines []endLine) (note string, g page.Grid) {
 	} else if len(without) > 0 {
 		note = " No size of contact is given for " + strings.Join(without, ", ") + "."
 	}
-	g.Cols = append(g.Cols, page.Col{Head: "bare", Align: list.ByHand, Wide: boxWide}, page.Col{Head: "in", Align: list.ByHand, Wide: inWide})
+	g.Cols = append(g.Cols, page.Col{Head: "bare", Align: list.ByHand, Wide: boxWide}, page.Col{Head: "in", Align: list.ByHand,
+		Wide: inWide})
 	for _, l := range lines {
 		cells := l.cells
 		if len(strips) > 1 {

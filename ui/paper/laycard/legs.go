@@ -14,7 +14,8 @@ import (
 // LegTable is every branch of one layer and five pieces at most, a row each, as a list.
 func LegTable(m list.Maker, legs []*Card) list.Table {
 	kind := commonKind(legs)
-	note := "The wires stand in their order, clockwise seen from where the leg begins. The lay is set to 5 mm. Bend is the least radius inside."
+	note := "The wires stand in their order, clockwise seen from where the leg begins. The lay is set to 5 mm. Bend is the least " +
+		"radius inside."
 	if kind != "" {
 		note += " A sheath is " + kind + " where the row names no other."
 	}

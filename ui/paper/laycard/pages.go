@@ -121,8 +121,10 @@ func Once(m list.Maker, cards []Card) []string {
 			marks = append(marks, mark.says)
 		}
 	}
-	out = append(out, "Lengths go to the centre of a breakout. A card is seen from the end that it names first, along the branch. Position 1 lies on top, as the branch lies on the "+
-		"board, where the card says nothing else; count on clockwise. The tracer lies at position 1. Wires run straight and sorted over the "+
+	out = append(out, "Lengths go to the centre of a breakout. A card is seen from the end that it names first, along the branch. "+
+		"Position 1 lies on top, as the branch lies on the "+
+		"board, where the card says nothing else; count on clockwise. The tracer lies at position 1. Wires run straight and sorted "+
+		"over the "+
 		"zone of a breakout and one diameter before it.")
 	says := "In the pictures thin grey circles are laid already"
 	if len(marks) > 0 {

@@ -89,7 +89,8 @@ func Matrix(m list.Maker) []page.Block {
 // matrix is the order over some of the ends; parts that go over none of them are left out.
 func matrix(m list.Maker, threads []Thread, ends []int) page.Block {
 	each := min(max((page.Wide-matrixText)/unit.Millimetre(len(ends)), endWide), mostEnd)
-	text := page.Wide - each*unit.Millimetre(len(ends))
+	all := page.Wide - 0.3 // half of the outer lines lie outside
+	text := all - each*unit.Millimetre(len(ends))
 	no, of := unit.Millimetre(7), unit.Millimetre(12)
 	for _, th := range threads {
 		of = max(of, page.Strong.Wide(th.Of)+cellPad)
@@ -101,7 +102,7 @@ func matrix(m list.Maker, threads []Thread, ends []int) page.Block {
 	}
 	var open, head strings.Builder
 	fmt.Fprintf(&open, `<table class="p9 threading" style="width:%s"><colgroup><col style="width:%s"><col style="width:%s"><col style="width:%s">`,
-		mm(page.Wide), mm(no), mm(of), mm(what))
+		mm(all), mm(no), mm(of), mm(what))
 	for range ends {
 		fmt.Fprintf(&open, `<col style="width:%s">`, mm(each))
 	}

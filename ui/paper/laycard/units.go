@@ -59,7 +59,8 @@ func UnitTable(m list.Maker) list.Table {
 			list.Text("drain to", func(r unitRow) string { return ofShield(r, list.Dash(r.entered.DrainTo.V)) }),
 			list.Text("solder sleeve", func(r unitRow) string { return ofShield(r, solderSleeve(r.sleeve)) }))
 	}
-	return list.Of(list.Table{File: "units", Title: "Made up first", Note: "Twist these before anything is laid. Strip back: how far before the " +
+	return list.Of(list.Table{File: "units", Title: "Made up first", Note: "Twist these before anything is laid. Strip back: how " +
+		"far before the " +
 		"contacts the shield ends. Drain: how long the lead is that takes it to ground."},
 		append(columns, list.Blank[unitRow]("made")), rows)
 }
@@ -113,7 +114,8 @@ func splicesOf(m list.Maker, drawn map[int]bool) []page.Block {
 	if len(m.H.Splices) == 0 {
 		return nil
 	}
-	g := page.Grid{Cols: []page.Col{{Head: "splice", Bold: true}, {Head: "wire", Bold: true}, {Head: "becomes"}, {Head: "middle of its sleeve"},
+	g := page.Grid{Cols: []page.Col{{Head: "splice", Bold: true}, {Head: "wire", Bold: true}, {Head: "becomes"}, {Head: "middle of " +
+		"its sleeve"},
 		{Head: "part"}, {Head: "made", Align: list.ByHand, Wide: 12}}}
 	var rest []int
 	var parts []string

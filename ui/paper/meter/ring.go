@@ -222,7 +222,8 @@ func listedNote(m list.Maker) string {
 	}
 	from := list.Dash(m.H.Head.ListedFrom.V)
 	if n := len(ends.Disagreements(m.S)); n > 0 {
-		return fmt.Sprintf(" Held against an independent list, %s: %d DISAGREE, see the first page. Do not build before that is settled.", from,
+		return fmt.Sprintf(" Held against an independent list, %s: %d DISAGREE, see the first page. Do not build before that is "+
+			"settled.", from,
 			n)
 	}
 	note := " Held against an independent list, " + from + ": it joins the same in " + heldText(compare.Held(*m.H)) + "."

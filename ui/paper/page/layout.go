@@ -103,7 +103,8 @@ func (l *layout) block(b Block) {
 			l.begin()
 		}
 		l.names(&b)
-		if b.Section != "" && b.says == b.Section && len(l.now().blocks) == 0 && len(l.now().sections) == 1 { // the head of the page says it
+		if b.Section != "" && b.says == b.Section && len(l.now().blocks) == 0 &&
+			len(l.now().sections) == 1 { // the head of the page says it
 			return
 		}
 		l.put(b.Gap, b.High, b.HTML, b.Late)

@@ -94,8 +94,10 @@ func Cut(m list.Maker) []page.Block {
 		}
 	}
 	head := page.Section(CutName)
-	note := page.Text("Lengths in "+m.Sys.Name()+". Spool by spool, longest first; \"off it\" is what has come off that spool so far. What "+
-		"is cut alike stands together. Write the wire's number and the words of its column on each flag; it stays until the contact is in. "+
+	note := page.Text("Lengths in "+m.Sys.Name()+". Spool by spool, longest first; \"off it\" is what has come off that spool so "+
+		"far. What "+
+		"is cut alike stands together. Write the wire's number and the words of its column on each flag; it stays until the contact "+
+		"is in. "+
 		"Behind a number stands the unit that the wire is made up into; a flag without a cavity goes to that splice.", page.Small)
 	note.KeepNext = true
 	return []page.Block{head, note, g.Block()}

@@ -36,7 +36,8 @@ func Spares(m list.Maker, spares list.Table, used map[string]int) []page.Block {
 	}
 	out = append(out, page.Text("Service loops: each contact that is made again takes some; count it in the box of its end.", page.Strong))
 	for _, a := range order {
-		says := fmt.Sprintf("Loop %s %s, good for %d, used so far %d, left %d: ", a.loop, m.Sys.Name(), a.good, a.used, max(0, a.good-a.used))
+		says := fmt.Sprintf("Loop %s %s, good for %d, used so far %d, left %d: ", a.loop, m.Sys.Name(), a.good, a.used, max(0,
+			a.good-a.used))
 		for _, id := range ends[a] {
 			says += id + "\u00a0[\u00a0\u00a0] "
 		}

@@ -43,7 +43,8 @@ func labels(m list.Maker) []page.Block {
 		}
 		g.Lines = append(g.Lines, page.Cells(says))
 	}
-	says := m.Sys.Says("25 to 50 mm off the boot's tail, read from the connector, on the clocked side. Thread each on before the boot; its " +
+	says := m.Sys.Says("25 to 50 mm off the boot's tail, read from the connector, on the clocked side. Thread each on before the " +
+		"boot; its " +
 		"size stands above.")
 	if also != "" {
 		says = "Each reads as below, and " + also + ". " + says

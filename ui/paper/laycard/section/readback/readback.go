@@ -259,7 +259,8 @@ func checkNumber(t T, b Box, discs map[string]Element, leaders []Element) {
 	}
 	for _, l := range leaders {
 		if l.Of == b.Of {
-			if p := line(l); math.Abs(math.Hypot(p[0][0]-own.Num("cx"), p[0][1]-own.Num("cy"))-own.Num("r")-own.Num("stroke-width")/2) > 0.01 {
+			if p := line(l); math.Abs(math.Hypot(p[0][0]-own.Num("cx"),
+				p[0][1]-own.Num("cy"))-own.Num("r")-own.Num("stroke-width")/2) > 0.01 {
 				t.Errorf("the leader of %s does not begin at its disc", b.Text)
 			}
 			return
