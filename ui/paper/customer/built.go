@@ -1,0 +1,184 @@
+package customer
+
+import (
+	"fmt"
+
+	"contralay/calc/query/record"
+	"contralay/calc/query/run"
+	"contralay/model"
+	"contralay/model/unit"
+	"contralay/ui/paper/list"
+	"contralay/ui/paper/page"
+)
+
+// layerResult is what the readings of a layer came to.
+func layerResult(l record.Layer) string {
+	switch {
+	case len(l.ReadMM) == 0:
+		return "not measured"
+	case l.Within():
+		return "within"
+	case l.Decided:
+		return "conceded"
+	case l.Told == run.TooThick:
+		return "TOO THICK"
+	}
+	return "TOO THIN"
+}
+
+// diameter is a diameter; "" where it is not known.
+func (c Set) diameter(v unit.Millimetre) string {
+	if v <= 0 {
+		return ""
+	}
+	return c.Sys.Fine(v)
+}
+
+func layerName(l record.Layer) string {
+	says := l.Branch + " " + model.LayerName(l.Layer)
+	if l.Bare {
+		says += ", before the tape"
+	}
+	return says
+}
+
+// built is the pages of how it was built.
+func (c Set) built() []page.Block {
+	r := c.Record
+	out := []page.Block{page.Section(BuiltName)}
+	out = append(out, c.layers()...)
+	if len(r.Deviations) > 0 {
+		out = append(out, kept(page.SubHeading("Deviations and concessions")), c.deviations(r.Deviations))
+	} else {
+		out = append(out, page.Text("No deviation or concession is written down.", page.Small))
+	}
+	if len(r.Again) > 0 {
+		g := page.Grid{Columns: 3, Cols: []page.Col{{Head: "contact made again", Bold: true}, {Head: "times", Align: list.ToRight}}}
+		for _, a := range r.Again {
+			g.Lines = append(g.Lines, page.Cells(a.End, fmt.Sprint(a.Times)))
+		}
+		out = append(out, kept(page.SubHeading("Done again")), g.Block())
+	}
+	if undone := c.undone(); len(undone) > 0 {
+		g := page.Grid{Columns: 2, Cols: []page.Col{{Head: "step undone", Bold: true}, {Head: "why"}}}
+		for _, t := range undone {
+			g.Lines = append(g.Lines, page.Cells(t.Key, list.Dash(t.Undone.V)))
+		}
+		if len(r.Again) == 0 {
+			out = append(out, kept(page.SubHeading("Done again")))
+		}
+		out = append(out, g.Block())
+	}
+	if len(r.Lots) == 0 {
+		return append(out, page.Text("No lot of material is written down.", page.Small))
+	}
+	g := page.Grid{Columns: 2, Cols: []page.Col{{Head: "material", Bold: true}, {Head: "lot"}, {Head: "expires"}}}
+	for _, l := range r.Lots {
+		g.Lines = append(g.Lines, page.Cells(l.Of, list.Dash(l.Lot), list.Dash(l.Expires.V)))
+	}
+	return append(out, kept(page.SubHeading("Lots of material")), g.Block())
+}
+
+// undone are the steps that were taken back, with the reason.
+func (c Set) undone() (out []model.Ticked) {
+	k := c.H.BuildOf(c.Record.Serial)
+	if k < 0 {
+		return nil
+	}
+	for _, t := range c.H.Builds[k].Steps {
+		if t.Undone.Set {
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+// layers is what was measured beside the sheet.
+func (c Set) layers() []page.Block {
+	g := page.Grid{Columns: 2, Cols: []page.Col{{Head: "layer", Bold: true}, {Head: "sheet", Align: list.ToRight}, {Head: "from, to"},
+		{Head: "read", Align: list.ToRight}, {Head: "turn"}, {Head: "result"}}}
+	for _, l := range c.Record.Layers {
+		band, reading, turn := "-", "-", "-"
+		if l.MostMM > 0 {
+			band = c.diameter(l.LeastMM) + ", " + c.diameter(l.MostMM)
+		}
+		if n := len(l.ReadMM); n > 0 {
+			reading = c.diameter(l.MeanMM)
+			if n > 1 {
+				reading += fmt.Sprintf(" (%d)", n)
+			}
+		}
+		if l.LayMM.Set {
+			turn = c.Sys.Length(l.LayMM.V) + " of " + c.Sys.Length(list.Turn(l.SheetLay))
+		}
+		result := layerResult(l)
+		g.Lines = append(g.Lines, page.Line{Cells: []page.Cell{{Text: layerName(l)}, {Text: list.Dash(c.diameter(l.SheetMM))}, {Text: band},
+			{Text: reading}, {Text: turn}, {Text: result, Bold: result != "within" && result != "not measured"}}})
+	}
+	for _, t := range c.Record.Tubes {
+		g.Lines = append(g.Lines, page.Cells(t.Branch+" over its sheath", list.Dash(c.diameter(t.SheetMM)), "-", c.diameter(t.OverMM), "-", "-"))
+	}
+	if len(g.Lines) == 0 {
+		return nil
+	}
+	return []page.Block{kept(page.Text("Diameters over each layer in "+c.Sys.Name()+": by the sheet, what its wire allows, and read (the mean, and "+
+		"of how many readings where there are more than one).", page.Small)), g.Block()}
+}
+
+// builtRow is a row of the file: a reading, a deviation, a lot, a contact made again, a step undone, the mass.
+type builtRow struct {
+	what, where, sheet, least, most, read, unit, says, expires, result, by, on string
+}
+
+// asBuilt is how it was built as a file: one value a cell, a row for each reading.
+func (c Set) asBuilt() list.Table {
+	r, mm := c.Record, c.Sys.Name()
+	var rows []builtRow
+	for _, l := range r.Layers {
+		row := builtRow{what: "over", where: layerName(l), sheet: c.diameter(l.SheetMM), least: c.diameter(l.LeastMM),
+			most: c.diameter(l.MostMM), unit: mm, result: layerResult(l)}
+		if len(l.ReadMM) == 0 {
+			rows = append(rows, row)
+		}
+		for _, v := range l.ReadMM {
+			row.read = c.diameter(v)
+			rows = append(rows, row)
+		}
+		if l.LayMM.Set {
+			rows = append(rows, builtRow{what: "turn", where: layerName(l), sheet: c.Sys.Length(list.Turn(l.SheetLay)),
+				read: c.Sys.Length(l.LayMM.V), unit: mm})
+		}
+	}
+	for _, t := range r.Tubes {
+		rows = append(rows, builtRow{what: "over the sheath", where: t.Branch, sheet: c.diameter(t.SheetMM), read: c.diameter(t.OverMM), unit: mm})
+	}
+	for _, d := range r.Deviations {
+		rows = append(rows, builtRow{what: "deviation", where: d.At, says: d.Says, by: d.By.V, on: d.On.V})
+	}
+	for _, a := range r.Again {
+		rows = append(rows, builtRow{what: "contact made again", where: a.End, read: fmt.Sprint(a.Times), unit: "times"})
+	}
+	for _, t := range c.undone() {
+		rows = append(rows, builtRow{what: "step undone", where: t.Key, says: t.Undone.V, by: t.By.V, on: t.At.V})
+	}
+	for _, l := range r.Lots {
+		rows = append(rows, builtRow{what: "lot", where: l.Of, says: l.Lot, expires: l.Expires.V, by: l.By.V, on: l.At.V})
+	}
+	if r.MassG.Set {
+		rows = append(rows, builtRow{what: "mass on the scale", where: "harness", read: unit.Fixed(r.MassG.V, 1), unit: "g"})
+	}
+	return list.Of(list.Table{File: "as-built", Title: BuiltName}, []list.Column[builtRow]{
+		list.Text("what", func(r builtRow) string { return r.what }),
+		list.Text("where", func(r builtRow) string { return r.where }),
+		list.Figure("sheet", func(r builtRow) string { return r.sheet }),
+		list.Figure("at least", func(r builtRow) string { return r.least }),
+		list.Figure("at most", func(r builtRow) string { return r.most }),
+		list.Figure("read", func(r builtRow) string { return r.read }),
+		list.Text("unit", func(r builtRow) string { return r.unit }),
+		list.Text("result", func(r builtRow) string { return r.result }),
+		list.Text("says", func(r builtRow) string { return r.says }),
+		list.Text("expires", func(r builtRow) string { return r.expires }),
+		list.Text("by", func(r builtRow) string { return r.by }),
+		list.Text("on", func(r builtRow) string { return r.on }),
+	}, rows)
+}

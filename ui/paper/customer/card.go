@@ -1,0 +1,105 @@
+package customer
+
+import (
+	"fmt"
+	"strings"
+
+	"contralay/calc/phase/over"
+	"contralay/calc/query/lists"
+	"contralay/model"
+	"contralay/ui/paper/connector"
+	"contralay/ui/paper/list"
+	"contralay/ui/paper/page"
+)
+
+// repairRow is an end as whoever pins it again needs it.
+type repairRow struct {
+	over.LoopRoom
+	end      string
+	used     int // contacts of it that were made anew while it was built
+	contacts []string
+	boot     string
+	sleeve   string
+}
+
+// left is how often a contact can still be made anew.
+func (r repairRow) left() int { return max(0, r.LoopRoom.Again-r.used) }
+
+func (c Set) repairRows() []repairRow {
+	sleeves := map[string]string{}
+	for _, l := range lists.Labels(c.S) {
+		sleeves[l.Of] = l.Sleeve
+	}
+	var out []repairRow
+	for t := range c.H.Terminations {
+		e := &c.H.Terminations[t]
+		row := repairRow{LoopRoom: over.LoopRoomOf(c.S, t), end: e.ID, contacts: connector.Contacts(c.Maker, t), boot: e.Boot.V,
+			sleeve: sleeves[e.ID]}
+		if c.Record != nil {
+			for _, a := range c.Record.Again {
+				if list.TermOf(a.End) == e.ID {
+					row.used = max(row.used, a.Times)
+				}
+			}
+		}
+		out = append(out, row)
+	}
+	return out
+}
+
+// repair is the ends as a file.
+func (c Set) repair() list.Table {
+	return list.Of(list.Table{File: "repair", Title: "Loops and parts to pin again"}, []list.Column[repairRow]{
+		list.Text("end", func(r repairRow) string { return r.end }),
+		list.Figure(c.In("loop"), func(r repairRow) string { return c.Sys.Length(r.LoopMM) }),
+		list.Figure("contacts left", func(r repairRow) string { return fmt.Sprint(r.left()) }),
+		list.Text("contacts", func(r repairRow) string { return list.Dash(strings.Join(r.contacts, "; ")) }),
+		list.Text("boot", func(r repairRow) string { return list.Dash(r.boot) }),
+		list.Text("label sleeve", func(r repairRow) string { return list.Dash(r.sleeve) }),
+	}, c.repairRows())
+}
+
+// sleeves is what is over each branch, to cover it again.
+func (c Set) sleeves() page.Grid {
+	g := page.Grid{Columns: 2, Cols: []page.Col{{Head: "branch", Bold: true}, {Head: "cover"}, {Head: "part"}}}
+	for i := range c.S.Branches {
+		b, id := &c.S.Branches[i], c.H.Branches[i].ID
+		put := func(what model.CoverKind, part string) {
+			g.Lines = append(g.Lines, page.Cells(id, string(what), list.Dash(part)))
+			id = ""
+		}
+		for _, x := range b.Covers {
+			put(x.What, x.Part)
+		}
+		if b.Sheath.Part != "" {
+			put(model.CoverSheath, b.Sheath.Part)
+		}
+	}
+	return g
+}
+
+// card is what goes with the harness for whoever mends it: it is cut out and folded.
+func (c Set) card() []page.Block {
+	head := page.Section(CardName)
+	body := []page.Block{page.Text("Cut out along the dashes, fold to a card, and keep it with the harness.", page.Small)}
+	if len(c.Spares.Rows) > 0 {
+		body = append(body, page.TableOf(c.Spares).Block())
+	} else {
+		body = append(body, page.Text("There is no spare wire in it.", page.Small))
+	}
+	t := c.repair()
+	if len(t.Rows) > 0 {
+		body = append(body, kept(page.Text("Each new contact takes some of the loop at its end. Contacts left: how many times one there "+
+			"can be made again. Strike one out when it is used.", page.Small)), page.TableOf(t).Block())
+	}
+	if g := c.sleeves(); len(g.Lines) > 0 {
+		body = append(body, g.Block())
+	}
+	whole := page.Stack(body...)
+	if head.High+whole.High+2 > page.BodyHigh { // too much for one card: it is cut between its rows
+		return append([]page.Block{head}, body[1:]...)
+	}
+	whole.HTML = `<div style="outline:.3mm dashed #000;outline-offset:.7mm">` + whole.HTML + `</div>`
+	whole.Gap = 1.5
+	return []page.Block{head, whole}
+}
