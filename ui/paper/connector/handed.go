@@ -42,16 +42,13 @@ func Leads(m list.Maker, t int) (out []Lead) {
 	return out
 }
 
-// Cell is the cavity of a lead as a cell.
-func (l Lead) Cell() page.Cell { return cavity.Cell("", l.Cavity, l.Also, true) }
+// Cell is the cavity of a lead as a cell, before it its end ("P1:", or nothing).
+func (l Lead) Cell(end string, bold bool) page.Cell { return cavity.Cell(end, l.Cavity, l.Also, bold) }
 
 // Empty is a sentence for each way in which cavities of a termination stay empty.
 func Empty(m list.Maker, t int, wide unit.Millimetre) []page.Block {
 	return empties(m.H.Terminations[t].ID+": ", Pins(m, t), wide)
 }
-
-// About is what a termination is, in a few sentences.
-func About(m list.Maker, t int) string { return about(m, t) }
 
 // Contacts is the parts of the contacts of a termination, with the tool that takes them out: "size 22D,
 // M39029/56-348, out by M81969/14-01". Each once, in the order its cavities have them.

@@ -2,6 +2,8 @@ package customer
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"contralay/calc/query/record"
 	"contralay/calc/query/run"
@@ -72,7 +74,7 @@ func (c Set) built() []page.Block {
 	if len(r.Lots) == 0 {
 		return append(out, page.Text("No lot of material is written down.", page.Small))
 	}
-	g := page.Grid{Columns: 2, Cols: []page.Col{{Head: "material", Bold: true}, {Head: "lot"}, {Head: "expires"}}}
+	g := page.Grid{Columns: 2, Plain: true, Cols: []page.Col{{Head: "material", Bold: true}, {Head: "lot"}, {Head: "expires"}}}
 	for _, l := range r.Lots {
 		g.Lines = append(g.Lines, page.Cells(l.Of, list.Dash(l.Lot), list.Dash(l.Expires.V)))
 	}
@@ -95,34 +97,54 @@ func (c Set) undone() (out []model.Ticked) {
 
 // layers is what was measured beside the sheet.
 func (c Set) layers() []page.Block {
-	g := page.Grid{Columns: 2, Cols: []page.Col{{Head: "layer", Bold: true}, {Head: "sheet", Align: list.ToRight}, {Head: "from, to"},
-		{Head: "read", Align: list.ToRight}, {Head: "turn"}, {Head: "result"}}}
+	turns := slices.ContainsFunc(c.Record.Layers, func(l record.Layer) bool { return l.LayMM.Set })
+	g := page.Grid{Plain: true, Cols: []page.Col{{Head: "layer", Bold: true}, {Head: "sheet", Align: list.ToRight},
+		{Head: "wire allows"}, {Head: "read"}}}
+	if turns {
+		g.Cols = append(g.Cols, page.Col{Head: "turn"})
+	}
 	for _, l := range c.Record.Layers {
-		band, reading, turn := "-", "-", "-"
+		band, reading, result := "-", "-", layerResult(l)
 		if l.MostMM > 0 {
-			band = c.diameter(l.LeastMM) + ", " + c.diameter(l.MostMM)
+			band = c.diameter(l.LeastMM) + "–" + c.diameter(l.MostMM)
 		}
 		if n := len(l.ReadMM); n > 0 {
 			reading = c.diameter(l.MeanMM)
 			if n > 1 {
 				reading += fmt.Sprintf(" (%d)", n)
 			}
+			if !l.Within() {
+				reading += " " + result
+			}
 		}
-		if l.LayMM.Set {
-			turn = c.Sys.Length(l.LayMM.V) + " of " + c.Sys.Length(list.Turn(l.SheetLay))
+		line := page.Line{Cells: []page.Cell{{Text: strings.NewReplacer(" the centre", "\u00a0centre", ", before the tape", ", bare").Replace(layerName(l))},
+			{Text: list.Dash(c.diameter(l.SheetMM))}, {Text: band}, {Text: reading, Bold: len(l.ReadMM) > 0 && !l.Within()}}}
+		if turns {
+			turn := "-"
+			if l.LayMM.Set {
+				turn = c.Sys.Length(l.LayMM.V) + " of " + c.Sys.Length(list.Turn(l.SheetLay))
+			}
+			line.Cells = append(line.Cells, page.Cell{Text: turn})
 		}
-		result := layerResult(l)
-		g.Lines = append(g.Lines, page.Line{Cells: []page.Cell{{Text: layerName(l)}, {Text: list.Dash(c.diameter(l.SheetMM))}, {Text: band},
-			{Text: reading}, {Text: turn}, {Text: result, Bold: result != "within" && result != "not measured"}}})
+		g.Lines = append(g.Lines, line)
 	}
 	for _, t := range c.Record.Tubes {
-		g.Lines = append(g.Lines, page.Cells(t.Branch+" over its sheath", list.Dash(c.diameter(t.SheetMM)), "-", c.diameter(t.OverMM), "-", "-"))
+		line := page.Cells(t.Branch+" over sheath", list.Dash(c.diameter(t.SheetMM)), "-", c.diameter(t.OverMM))
+		if turns {
+			line.Cells = append(line.Cells, page.Cell{Text: "-"})
+		}
+		g.Lines = append(g.Lines, line)
 	}
 	if len(g.Lines) == 0 {
 		return nil
 	}
-	return []page.Block{kept(page.Text("Diameters over each layer in "+c.Sys.Name()+": by the sheet, what its wire allows, and read (the mean, and "+
-		"of how many readings where there are more than one).", page.Small)), g.Block()}
+	g.Columns = 3 // what does not go on one line is broken
+	if turns {
+		g.Columns = 2
+	}
+	breaks(&g, 0, 14)
+	return []page.Block{kept(page.Text("Diameters over each layer in "+c.Sys.Name()+": by the sheet, what the tolerance of its wire allows, and "+
+		"the mean of what was read (of how many readings). A dash: not measured; bare: before its tape. What is out of tolerance says so.", page.Small)), g.Block()}
 }
 
 // builtRow is a row of the file: a reading, a deviation, a lot, a contact made again, a step undone, the mass.

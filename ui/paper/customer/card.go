@@ -15,11 +15,11 @@ import (
 // repairRow is an end as whoever pins it again needs it.
 type repairRow struct {
 	over.LoopRoom
-	end      string
-	used     int // contacts of it that were made anew while it was built
-	contacts []string
-	boot     string
-	sleeve   string
+	end, name string
+	used      int // contacts of it that were made anew while it was built
+	contacts  []string
+	boot      string
+	sleeve    string
 }
 
 // left is how often a contact can still be made anew.
@@ -28,12 +28,12 @@ func (r repairRow) left() int { return max(0, r.LoopRoom.Again-r.used) }
 func (c Set) repairRows() []repairRow {
 	sleeves := map[string]string{}
 	for _, l := range lists.Labels(c.S) {
-		sleeves[l.Of] = l.Sleeve
+		sleeves[l.Of] = strings.TrimPrefix(l.Sleeve, "marker sleeve ")
 	}
 	var out []repairRow
 	for t := range c.H.Terminations {
 		e := &c.H.Terminations[t]
-		row := repairRow{LoopRoom: over.LoopRoomOf(c.S, t), end: e.ID, contacts: connector.Contacts(c.Maker, t), boot: e.Boot.V,
+		row := repairRow{LoopRoom: over.LoopRoomOf(c.S, t), end: e.ID, name: e.Name.V, contacts: connector.Contacts(c.Maker, t), boot: e.Boot.V,
 			sleeve: sleeves[e.ID]}
 		if c.Record != nil {
 			for _, a := range c.Record.Again {
@@ -51,6 +51,7 @@ func (c Set) repairRows() []repairRow {
 func (c Set) repair() list.Table {
 	return list.Of(list.Table{File: "repair", Title: "Loops and parts to pin again"}, []list.Column[repairRow]{
 		list.Text("end", func(r repairRow) string { return r.end }),
+		list.Text("name", func(r repairRow) string { return list.Dash(r.name) }),
 		list.Figure(c.In("loop"), func(r repairRow) string { return c.Sys.Length(r.LoopMM) }),
 		list.Figure("contacts left", func(r repairRow) string { return fmt.Sprint(r.left()) }),
 		list.Text("contacts", func(r repairRow) string { return list.Dash(strings.Join(r.contacts, "; ")) }),
@@ -59,22 +60,52 @@ func (c Set) repair() list.Table {
 	}, c.repairRows())
 }
 
+// alike are rows that say the same of several things, in the order they are met: the things with commas, then
+// what is said.
+func alike(cols []page.Col, rows [][]string) page.Grid {
+	g := page.Grid{Cols: cols, Plain: true}
+	at := map[string]int{}
+	for _, r := range rows {
+		key := strings.Join(r[1:], "\n")
+		if k, met := at[key]; met {
+			g.Lines[k].Cells[0].Text += ", " + r[0]
+			continue
+		}
+		at[key] = len(g.Lines)
+		g.Lines = append(g.Lines, page.Cells(r...))
+	}
+	return g
+}
+
+// ends is the repair of the ends, alike ones together.
+func (c Set) ends() page.Grid {
+	t := c.repair()
+	cols, rows := []page.Col{{Head: "ends", Bold: true}}, make([][]string, len(t.Rows))
+	for k := 2; k < len(t.Head); k++ { // all but end and name
+		cols = append(cols, page.Col{Head: t.Head[k], Align: t.Align[k]})
+	}
+	for k, r := range t.Rows {
+		rows[k] = append([]string{r[0]}, r[2:]...)
+	}
+	g := alike(cols, rows)
+	breaks(&g, 0, 40)
+	return g
+}
+
 // sleeves is what is over each branch, to cover it again.
 func (c Set) sleeves() page.Grid {
-	g := page.Grid{Columns: 2, Cols: []page.Col{{Head: "branch", Bold: true}, {Head: "cover"}, {Head: "part"}}}
+	var rows [][]string
 	for i := range c.S.Branches {
 		b, id := &c.S.Branches[i], c.H.Branches[i].ID
-		put := func(what model.CoverKind, part string) {
-			g.Lines = append(g.Lines, page.Cells(id, string(what), list.Dash(part)))
-			id = ""
-		}
 		for _, x := range b.Covers {
-			put(x.What, x.Part)
+			rows = append(rows, []string{id, string(x.What), list.Dash(x.Part)})
 		}
 		if b.Sheath.Part != "" {
-			put(model.CoverSheath, b.Sheath.Part)
+			rows = append(rows, []string{id, string(model.CoverSheath), b.Sheath.Part})
 		}
 	}
+	g := alike([]page.Col{{Head: "branches", Bold: true}, {Head: "cover"}, {Head: "part"}}, rows)
+	breaks(&g, 0, 40)
 	return g
 }
 
@@ -83,14 +114,15 @@ func (c Set) card() []page.Block {
 	head := page.Section(CardName)
 	body := []page.Block{page.Text("Cut out along the dashes, fold to a card, and keep it with the harness.", page.Small)}
 	if len(c.Spares.Rows) > 0 {
-		body = append(body, page.TableOf(c.Spares).Block())
+		g := page.TableOf(c.Spares)
+		g.Plain = true
+		body = append(body, g.Block())
 	} else {
 		body = append(body, page.Text("There is no spare wire in it.", page.Small))
 	}
-	t := c.repair()
-	if len(t.Rows) > 0 {
+	if g := c.ends(); len(g.Lines) > 0 {
 		body = append(body, kept(page.Text("Each new contact takes some of the loop at its end. Contacts left: how many times one there "+
-			"can be made again. Strike one out when it is used.", page.Small)), page.TableOf(t).Block())
+			"can be made again.", page.Small)), g.Block())
 	}
 	if g := c.sleeves(); len(g.Lines) > 0 {
 		body = append(body, g.Block())

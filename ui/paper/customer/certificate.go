@@ -48,7 +48,7 @@ func (c Set) certificate() []page.Block {
 // named is which harness it is, line by line.
 func (c Set) named() page.Block {
 	r := c.Record
-	g := page.Grid{Cols: []page.Col{{Wide: 26}, {Bold: true}, {Wide: 26}, {Bold: true}}, Bare: true}
+	g := page.Grid{Cols: []page.Col{{Wide: 24}, {Bold: true, Wide: 54}, {Wide: 34}, {Bold: true}}, Bare: true}
 	g.Lines = []page.Line{
 		page.Cells("number", list.Dash(r.Number), "name", list.Dash(r.Name)),
 		page.Cells("revision", list.Dash(r.Revision), "serial", r.Serial),
@@ -80,21 +80,36 @@ func (c Set) people() page.Block {
 		}
 		built = append(built, fmt.Sprintf("%s, %d %s", person(w.ID, w.Name), w.Steps, steps))
 	}
-	g := page.Grid{Cols: []page.Col{{Wide: 26}, {}}, Bare: true}
+	g := page.Grid{Cols: []page.Col{{Wide: 24}, {}}, Bare: true}
 	g.Lines = []page.Line{page.Cells("built by", cmp.Or(strings.Join(built, "; "), "nobody has a name in the record"))}
 	if len(r.Inspected) == 0 {
 		g.Lines = append(g.Lines, page.Cells("inspected by", "nobody has signed a hold"))
 	}
-	for k, x := range r.Inspected {
-		says := fmt.Sprintf("%s: %s, %s", x.Hold, person(x.ID, x.Name), cmp.Or(x.At, "no day"))
-		if x.Alone {
-			says += ". That person built it too: a concession"
+	var met []string
+	for _, x := range r.Inspected {
+		if slices.Contains(met, x.ID) {
+			continue
+		}
+		met = append(met, x.ID)
+		var holds []string
+		alone := false
+		for _, o := range r.Inspected {
+			if o.ID == x.ID {
+				holds, alone = append(holds, o.Hold+" "+cmp.Or(o.At, "without a day")), alone || o.Alone
+			}
+		}
+		says := person(x.ID, x.Name) + ": " + strings.Join(holds, ", ")
+		if alone {
+			says += ". Built it too: a concession"
 		}
 		head := ""
-		if k == 0 {
+		if len(met) == 1 {
 			head = "inspected by"
 		}
 		g.Lines = append(g.Lines, page.Cells(head, says))
+	}
+	if len(c.conceded()) == 0 {
+		g.Lines = append(g.Lines, page.Cells("concessions", c.noConcession()))
 	}
 	return page.Stack(g.Block())
 }
@@ -106,25 +121,32 @@ func (c Set) conceded() []model.Deviation {
 	})
 }
 
+// noConcession is said where nothing was written down as conceded of a test or a hold.
+func (c Set) noConcession() string {
+	says := "none of tests or inspection"
+	if slices.ContainsFunc(c.Record.Inspected, func(x record.Inspected) bool { return x.Alone }) {
+		says = "the inspection, as said above"
+	}
+	return says + list.Word(". ", c.more())
+}
+
+// more says how many deviations are of no test and no hold.
+func (c Set) more() string {
+	if n := len(c.Record.Deviations) - len(c.conceded()); n > 0 {
+		return fmt.Sprintf("%q below has %s", BuiltName, counted(n, "deviation"))
+	}
+	return ""
+}
+
 // concessions is what was conceded of the tests and of the inspection, and how much else differs.
 func (c Set) concessions() []page.Block {
 	all := c.conceded()
-	more := ""
-	if n := len(c.Record.Deviations) - len(all); n > 0 {
-		more = fmt.Sprintf("The page %q has %s more.", BuiltName, counted(n, "deviation"))
-	}
-	alone := slices.ContainsFunc(c.Record.Inspected, func(x record.Inspected) bool { return x.Alone })
-	head := kept(page.SubHeading("Concessions"))
 	if len(all) == 0 {
-		says := "None of the tests."
-		if alone {
-			says = "Whoever built it inspected it too, as said above."
-		}
-		return []page.Block{head, page.Text(strings.TrimSpace(says+" "+more), page.Small)}
+		return nil
 	}
-	out := []page.Block{head, c.deviations(all)}
-	if more != "" {
-		out = append(out, page.Text(more, page.Small))
+	out := []page.Block{kept(page.SubHeading("Concessions")), c.deviations(all)}
+	if more := c.more(); more != "" {
+		out = append(out, page.Text(more+".", page.Small))
 	}
 	return out
 }
@@ -133,14 +155,10 @@ func (c Set) concessions() []page.Block {
 func (c Set) deviations(all []model.Deviation) page.Block {
 	g := page.Grid{Cols: []page.Col{{Head: "at", Bold: true}, {Head: "what differs"}, {Head: "decided by"}, {Head: "on"}}}
 	for _, d := range all {
-		name := ""
-		if c.S.Cat != nil {
-			p, _ := c.S.Cat.Person(d.By.V)
-			name = p.Name
-		}
+		p, _ := c.S.Cat.Person(d.By.V)
 		by := "nobody has decided"
 		if d.By.Set {
-			by = person(d.By.V, name)
+			by = person(d.By.V, p.Name)
 		}
 		g.Lines = append(g.Lines, page.Cells(list.Dash(d.At), c.Sys.Says(d.Says), by, list.Dash(d.On.V)))
 	}

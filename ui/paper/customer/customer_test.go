@@ -3,6 +3,7 @@ package customer_test
 import (
 	"fmt"
 	"html"
+	"math"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -78,7 +79,7 @@ func made(c run.Check, step string) model.Test {
 	if c.Limit > 0 {
 		v = model.Some(c.Limit / 10)
 		if c.AtLeast() {
-			v = model.Some(c.Limit * 2)
+			v = model.Some(math.Round(c.Limit * 2))
 		}
 	}
 	x := c.Record(step, v, "")

@@ -80,9 +80,9 @@ func (c Set) weights() string {
 		total += r.known()
 		lacks = append(lacks, r.lacks...)
 	}
-	says := "With its covers it comes to " + unit.Fixed(total, 1) + " g by the sheet."
+	says := "Grams. With its covers it comes to " + unit.Fixed(total, 1) + " g by the sheet."
 	if len(lacks) > 0 {
-		says = "What is known of it comes to " + unit.Fixed(total, 1) + " g by the sheet. Not known: " + strings.Join(lacks, ", ") + "."
+		says = "Grams. What is known of it comes to " + unit.Fixed(total, 1) + " g by the sheet. Not known: " + strings.Join(lacks, ", ") + "."
 	}
 	says += " Connectors, contacts, boots, labels and adhesive are not in that."
 	switch {
@@ -102,6 +102,9 @@ func (c Set) mass() []page.Block {
 		return nil
 	}
 	g := page.TableOf(t)
-	g.Columns = 2
-	return []page.Block{page.Section(MassName), kept(page.Text(c.weights(), page.Small)), g.Block()}
+	for k, head := range []string{"branch", "bundle", "sheath", "other", "sum"} {
+		g.Cols[k].Head = head
+	}
+	g.Plain, g.Columns = true, side(g)
+	return []page.Block{kept(page.SubHeading(MassName)), kept(page.Text(c.weights(), page.Small)), g.Block()}
 }

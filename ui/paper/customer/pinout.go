@@ -19,24 +19,38 @@ func (c Set) pins() []page.Block {
 		{Head: "leads to"}}, Plain: true}
 	var closed []page.Block
 	for t := range c.H.Terminations {
-		leads := connector.Leads(c.Maker, t)
-		if len(leads) == 0 {
-			continue
+		leads, before := connector.Leads(c.Maker, t), c.H.Terminations[t].ID+":"
+		if _, insert := c.S.Cat.Insert(c.H.Terminations[t].Insert.V); insert && len(leads) > 0 {
+			g.Lines = append(g.Lines, page.Line{Title: c.title(t), KeepNext: true})
+			before = ""
 		}
-		e := &c.H.Terminations[t]
-		says := strings.Join(list.NonEmpty(strings.TrimSpace(e.ID+"  "+e.Name.V), list.Word("insert ", e.Insert.V), connector.Gendered(e),
-			list.Word("key ", e.Key.V), list.Word("fitted to ", e.Device.V)), ", ")
-		g.Lines = append(g.Lines, page.Line{Title: says, KeepNext: true})
-		for _, l := range leads {
-			g.Lines = append(g.Lines, page.Line{Cells: []page.Cell{l.Cell(), {Text: l.Wire}, {Text: l.Colour}, {Text: l.Signal}, {Text: l.To}}})
+		for k, l := range leads {
+			g.Lines = append(g.Lines, page.Line{Cells: []page.Cell{l.Cell(before, before == "" || k == 0), {Text: l.Wire}, {Text: l.Colour},
+				{Text: l.Signal}, {Text: shortEnd(l.To)}}})
 		}
 		closed = append(closed, connector.Empty(c.Maker, t, page.Wide)...)
 	}
 	if len(g.Lines) == 0 {
 		return append(out, page.Text("No cavity has a wire in it.", page.Small))
 	}
-	out = append(out, page.SubHeading("Pinout: what is in each cavity, and where it leads to"), g.Block())
+	breaks(&g, 3, 20)
+	if len(c.H.Splices) > 0 {
+		out = append(out, kept(page.Text("What leads to no cavity leads to that splice.", page.Small)))
+	}
+	out = append(out, g.Block())
 	return append(out, closed...)
+}
+
+// shortEnd is an end on one line: a splice by its id alone.
+func shortEnd(to string) string {
+	return strings.ReplaceAll(strings.TrimPrefix(to, "splice "), " ", "\u00a0")
+}
+
+// title is what a connector with an insert is.
+func (c Set) title(t int) string {
+	e := &c.H.Terminations[t]
+	return strings.Join(list.NonEmpty(strings.TrimSpace(e.ID+"  "+e.Name.V), list.Word("insert ", e.Insert.V), connector.Gendered(e),
+		list.Word("key ", e.Key.V)), ", ")
 }
 
 // faces are those that the catalogue has, in rows; below them why others are not drawn.
@@ -52,7 +66,7 @@ func (c Set) faces() []page.Block {
 		row, used = nil, 0
 	}
 	var legend []page.Block
-	without := false
+	without, drawn := false, false
 	for t := range c.H.Terminations {
 		p, ok, why := connector.Face(c.Maker, t)
 		id := c.H.Terminations[t].ID
@@ -69,7 +83,7 @@ func (c Set) faces() []page.Block {
 			end()
 		}
 		row, used = append(row, page.Column{Wide: wide, Blocks: []page.Block{title, p.Picture}}), used+between+wide
-		legend = p.Legend(page.Wide)
+		legend, drawn = p.Legend(page.Wide), true
 	}
 	if rest := page.Wide - used - between; len(row) == 1 && rest > 50 { // room for the words beside the only one
 		legend = nil
@@ -85,7 +99,7 @@ func (c Set) faces() []page.Block {
 	for _, why := range whys {
 		out = append(out, page.Text(why, page.Small))
 	}
-	if without && len(out) > 0 {
+	if without && drawn {
 		out = append(out, page.Text("Ends that are not drawn have no insert in the catalogue: the pinout has them.", page.Small))
 	}
 	return out

@@ -42,11 +42,11 @@ func (c Set) Blocks() []page.Block {
 		add(true, c.certificate())
 	}
 	add(true, c.drawing())
+	add(false, c.mass())
 	add(false, c.card())
 	if c.Record != nil {
 		add(false, c.built())
 	}
-	add(false, c.mass())
 	return out
 }
 
@@ -66,7 +66,7 @@ func kept(b page.Block) page.Block {
 }
 
 // drawHigh is how high the drawing is at most, mm: the faces of the connectors stand below it.
-const drawHigh = 112
+const drawHigh = 110
 
 // drawing is the harness to scale, with the faces of its connectors and what is in their cavities.
 func (c Set) drawing() []page.Block {

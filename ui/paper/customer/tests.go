@@ -8,6 +8,7 @@ import (
 
 	"contralay/calc/query/record"
 	"contralay/calc/query/run"
+	"contralay/model/unit"
 	"contralay/ui/paper/cavity"
 	"contralay/ui/paper/list"
 	"contralay/ui/paper/page"
@@ -26,8 +27,21 @@ func result(t record.Tested) string {
 	return "not tested"
 }
 
-// figure is a reading or a limit as it was written down.
+// figure is a reading as it was written down.
 func figure(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
+
+// bound is the limit of a test, to 0.1 N or a thousandth of another unit.
+func bound(c run.Check) string {
+	digits := 3
+	if c.Kind == run.Pulled {
+		digits = 1
+	}
+	says := unit.Fixed(c.Limit, digits)
+	if strings.Contains(says, ".") {
+		says = strings.TrimRight(strings.TrimRight(says, "0"), ".")
+	}
+	return says
+}
 
 // limit is what a test must read: "at most 0.7 ohm".
 func limit(c run.Check) string {
@@ -37,9 +51,9 @@ func limit(c run.Check) string {
 	case c.Limit <= 0:
 		return "no limit known"
 	case c.AtLeast():
-		return "at least " + figure(c.Limit) + " " + c.Unit()
+		return "at least " + bound(c) + " " + c.Unit()
 	}
-	return "at most " + figure(c.Limit) + " " + c.Unit()
+	return "at most " + bound(c) + " " + c.Unit()
 }
 
 // read is what a test read, short: its number, "passed" without one, what was wrong, or a dash. More than
@@ -129,10 +143,14 @@ func (c Set) rings() []page.Block {
 		}
 		at[t.Hold+"\n"+t.What] = t
 	}
-	g := page.Grid{Columns: 2, Plain: true, Cols: []page.Col{{Head: "from"}, {Head: "rings to"}, {Head: "ohm, at most", Align: list.ToRight}}}
+	one := oneLimit(nets)
+	g := page.Grid{Plain: true, Cols: []page.Col{{Head: "from"}, {Head: "to"}}}
+	if one == "" {
+		g.Cols = append(g.Cols, page.Col{Head: "at most", Align: list.ToRight})
+	}
 	mixed := map[string]bool{}
 	for _, h := range holds {
-		g.Cols = append(g.Cols, page.Col{Head: strings.TrimPrefix(h, "ring out "), Align: list.ToRight})
+		g.Cols = append(g.Cols, page.Col{Head: short(h), Align: list.ToRight, Least: 8})
 		mixed[h] = len(instruments(c.of(func(t record.Tested) bool { return isNet(t) && t.Hold == h }))) > 1
 	}
 	for _, name := range names {
@@ -144,11 +162,14 @@ func (c Set) rings() []page.Block {
 				if t.Check.Kind == run.Silent {
 					to = "nothing"
 				}
-				most := "-"
-				if t.Check.Limit > 0 {
-					most = figure(t.Check.Limit)
+				line.Cells = []page.Cell{cavity.EndCell(t.Check.From, true), cavity.EndCell(to, false)}
+				if one == "" {
+					most := "-"
+					if t.Check.Limit > 0 {
+						most = bound(t.Check)
+					}
+					line.Cells = append(line.Cells, page.Cell{Text: most})
 				}
-				line.Cells = []page.Cell{cavity.EndCell(t.Check.From, true), cavity.EndCell(to, false), {Text: most}}
 			}
 			text := "-"
 			if is {
@@ -158,9 +179,47 @@ func (c Set) rings() []page.Block {
 		}
 		g.Lines = append(g.Lines, line)
 	}
-	note := "Each net once, bare and with its contacts in. A number is the ohms read; \"passed\": it rang, or was silent where it must be, " +
-		"and no number was written down; \"again\": it was tested more than once, and the last test counts."
+	g.Columns = side(g)
+	note := "Each net once, in ohms: bare, and with its contacts in."
+	if one != "" {
+		note = "Each net once, in ohms: bare, and with its contacts in. Each at most " + one + "."
+	}
+	for _, s := range []struct {
+		is   func(record.Tested) bool
+		says string
+	}{
+		{func(t record.Tested) bool { return t.Result == run.Passed && !t.Read.Set && t.Fault == "" },
+			" Passed: it rang, or was silent where it leads to nothing; no number was written down."},
+		{func(t record.Tested) bool { return t.Times > 1 }, " Again: it was tested more than once, and the last test counts."},
+	} {
+		if slices.ContainsFunc(nets, s.is) {
+			note += s.says
+		}
+	}
 	return []page.Block{kept(page.SubHeading("Ring-out")), kept(page.Text(note, page.Small)), g.Block()}
+}
+
+// short is a ring-out in a word, for the head of a column.
+func short(hold string) string {
+	if hold == "ring out pinned" {
+		return "in"
+	}
+	return strings.TrimPrefix(hold, "ring out ")
+}
+
+// oneLimit is the limit of all nets that ring, where all have the same; else "".
+func oneLimit(nets []record.Tested) string {
+	one := ""
+	for _, t := range nets {
+		switch {
+		case t.Check.Kind == run.Silent:
+		case t.Check.Limit <= 0 || one != "" && one != bound(t.Check):
+			return ""
+		default:
+			one = bound(t.Check)
+		}
+	}
+	return one
 }
 
 // others is isolation, loaded drop and pulled samples, a line each; the samples of a crimp on one.
@@ -169,7 +228,7 @@ func (c Set) others() []page.Block {
 	if len(all) == 0 {
 		return nil
 	}
-	g := page.Grid{Cols: []page.Col{{Head: "test", Bold: true}, {Head: "must read"}, {Head: "read"}, {Head: "on"}, {Head: "result"}}}
+	g := page.Grid{Plain: true, Cols: []page.Col{{Head: "test", Bold: true}, {Head: "must read"}, {Head: "read"}, {Head: "on"}, {Head: "result"}}}
 	for k := 0; k < len(all); {
 		end := k + 1
 		for end < len(all) && all[k].Check.Kind == run.Pulled && all[end].Check.Kind == run.Pulled && all[end].What == all[k].What {
@@ -216,7 +275,7 @@ func (c Set) instrumentTable() []page.Block {
 	if len(all) == 0 {
 		return nil
 	}
-	g := page.Grid{Cols: []page.Col{{Head: "instrument", Bold: true}, {Head: "what"}, {Head: "its serial"}, {Head: "calibrated until"},
+	g := page.Grid{Plain: true, Cols: []page.Col{{Head: "instrument", Bold: true}, {Head: "what"}, {Head: "its serial"}, {Head: "calibrated until"},
 		{Head: "used for"}}}
 	for _, i := range all {
 		var holds []string
@@ -254,10 +313,10 @@ func (c Set) tests() list.Table {
 		list.Text("test", func(t record.Tested) string { return t.What }),
 		list.Figure("sample", func(t record.Tested) string { return opt(t.Check.Sample > 0, fmt.Sprint(t.Check.Sample)) }),
 		list.Figure("at least", func(t record.Tested) string {
-			return opt(t.Check.Limit > 0 && t.Check.AtLeast(), figure(t.Check.Limit))
+			return opt(t.Check.Limit > 0 && t.Check.AtLeast(), bound(t.Check))
 		}),
 		list.Figure("at most", func(t record.Tested) string {
-			return opt(t.Check.Limit > 0 && !t.Check.AtLeast(), figure(t.Check.Limit))
+			return opt(t.Check.Limit > 0 && !t.Check.AtLeast(), bound(t.Check))
 		}),
 		list.Figure("read", func(t record.Tested) string { return opt(t.Read.Set, figure(t.Read.V)) }),
 		list.Text("unit", func(t record.Tested) string { return t.Check.Unit() }),
