@@ -1,6 +1,7 @@
 package customer
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model"
@@ -12,7 +13,8 @@ import (
 // massRow is what a branch weighs, in g. A part of it that is not known is unset; one that it does not
 // have is 0.
 type massRow struct {
-	branch                 string
+	branch, from, to       string
+	long, tolerance        string
 	bundle, sheath, covers model.Opt[unit.Gram]
 	lacks                  []string // what is not known of it
 }
@@ -25,7 +27,9 @@ func (c Set) massRows() []massRow {
 	var out []massRow
 	for i := range c.S.Branches {
 		b := &c.S.Branches[i]
-		r := massRow{branch: c.H.Branches[i].ID, bundle: b.Gram, sheath: model.Some[unit.Gram](0), covers: model.Some[unit.Gram](0)}
+		of := &c.H.Branches[i]
+		r := massRow{branch: of.ID, from: of.From, to: of.To, long: list.Long(c.Sys, of), tolerance: c.Tolerance(of),
+			bundle: b.Gram, sheath: model.Some[unit.Gram](0), covers: model.Some[unit.Gram](0)}
 		if !b.Gram.Set {
 			r.lacks = append(r.lacks, "the bundle of "+r.branch)
 		}
@@ -61,6 +65,10 @@ func gram(v model.Opt[unit.Gram]) string {
 func (c Set) masses() list.Table {
 	return list.Of(list.Table{File: "mass", Title: MassName}, []list.Column[massRow]{
 		list.Text("branch", func(r massRow) string { return r.branch }),
+		list.Text("from", func(r massRow) string { return r.from }),
+		list.Text("to", func(r massRow) string { return r.to }),
+		list.Figure(c.In("length"), func(r massRow) string { return r.long }),
+		list.Text(c.In("tolerance"), func(r massRow) string { return r.tolerance }),
 		list.Figure("bundle, g", func(r massRow) string { return gram(r.bundle) }),
 		list.Figure("sheath, g", func(r massRow) string { return gram(r.sheath) }),
 		list.Figure("other covers, g", func(r massRow) string { return gram(r.covers) }),
@@ -80,9 +88,9 @@ func (c Set) weights() string {
 		total += r.known()
 		lacks = append(lacks, r.lacks...)
 	}
-	says := "Grams. With its covers it comes to " + unit.Fixed(total, 1) + " g by the sheet."
+	says := "Lengths in " + c.Sys.Name() + ", mass in g. With its covers it comes to " + unit.Fixed(total, 1) + " g by the sheet."
 	if len(lacks) > 0 {
-		says = "Grams. What is known of it comes to " + unit.Fixed(total, 1) + " g by the sheet. Not known: " + strings.Join(lacks, ", ") + "."
+		says = "Lengths in " + c.Sys.Name() + ", mass in g. What is known of it comes to " + unit.Fixed(total, 1) + " g by the sheet. Not known: " + strings.Join(lacks, ", ") + "."
 	}
 	says += " Connectors, contacts, boots, labels and adhesive are not in that."
 	switch {
@@ -102,9 +110,23 @@ func (c Set) mass() []page.Block {
 		return nil
 	}
 	g := page.TableOf(t)
-	for k, head := range []string{"branch", "bundle", "sheath", "other", "sum"} {
+	for k, head := range []string{"branch", "from", "to", "long", "tol", "bundle", "sheath", "other", "sum"} {
 		g.Cols[k].Head = head
+	}
+	if !slices.ContainsFunc(c.massRows(), func(r massRow) bool { return !r.covers.Set || r.covers.V > 0 }) {
+		g = without(g, 7) // no branch has one
 	}
 	g.Plain, g.Columns = true, side(g)
 	return []page.Block{kept(page.SubHeading(MassName)), kept(page.Text(c.weights(), page.Small)), g.Block()}
+}
+
+// without is a grid without one of its columns.
+func without(g page.Grid, k int) page.Grid {
+	g.Cols = slices.Delete(slices.Clone(g.Cols), k, k+1)
+	lines := slices.Clone(g.Lines)
+	for n := range lines {
+		lines[n].Cells = slices.Delete(slices.Clone(lines[n].Cells), k, k+1)
+	}
+	g.Lines = lines
+	return g
 }
