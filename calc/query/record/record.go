@@ -284,7 +284,7 @@ func (r *Record) untested(say func(format string, a ...any)) {
 	}
 	for _, h := range holds {
 		if more := n[h] - 1; more > 0 {
-			say("%s: %s was not tested, nor were %d more", h, first[h], more)
+			say("%s: %s was not tested, and %d more", h, first[h], more)
 		} else {
 			say("%s: %s was not tested", h, first[h])
 		}

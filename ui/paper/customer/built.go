@@ -49,27 +49,13 @@ func (c Set) built() []page.Block {
 	r := c.Record
 	out := []page.Block{page.Section(BuiltName)}
 	out = append(out, c.layers()...)
-	if len(r.Deviations) > 0 {
-		out = append(out, kept(page.SubHeading("Deviations and concessions")), c.deviations(r.Deviations))
+	if all := c.otherwise(); len(all) > 0 {
+		out = append(out, c.deviations("deviation at", all))
 	} else {
-		out = append(out, page.Text("No deviation or concession is written down.", page.Small))
+		out = append(out, page.Text("No deviation is written down beside the concessions of tests and inspection.", page.Small))
 	}
-	if len(r.Again) > 0 {
-		g := page.Grid{Columns: 3, Cols: []page.Col{{Head: "contact made again", Bold: true}, {Head: "times", Align: list.ToRight}}}
-		for _, a := range r.Again {
-			g.Lines = append(g.Lines, page.Cells(a.End, fmt.Sprint(a.Times)))
-		}
-		out = append(out, kept(page.SubHeading("Done again")), g.Block())
-	}
-	if undone := c.undone(); len(undone) > 0 {
-		g := page.Grid{Columns: 2, Cols: []page.Col{{Head: "step undone", Bold: true}, {Head: "why"}}}
-		for _, t := range undone {
-			g.Lines = append(g.Lines, page.Cells(t.Key, list.Dash(t.Undone.V)))
-		}
-		if len(r.Again) == 0 {
-			out = append(out, kept(page.SubHeading("Done again")))
-		}
-		out = append(out, g.Block())
+	if again := c.again(); again != "" {
+		out = append(out, page.Text(again, page.Small))
 	}
 	if len(r.Lots) == 0 {
 		return append(out, page.Text("No lot of material is written down.", page.Small))
@@ -78,7 +64,22 @@ func (c Set) built() []page.Block {
 	for _, l := range r.Lots {
 		g.Lines = append(g.Lines, page.Cells(l.Of, list.Dash(l.Lot), list.Dash(l.Expires.V)))
 	}
-	return append(out, kept(page.SubHeading("Lots of material")), g.Block())
+	return append(out, g.Block())
+}
+
+// again says which contacts were made again, and which steps were taken back and why; "" where none was.
+func (c Set) again() string {
+	var all []string
+	for _, a := range c.Record.Again {
+		all = append(all, "contact "+a.End+" made again, "+counted(a.Times, "time"))
+	}
+	for _, t := range c.undone() {
+		all = append(all, "step "+t.Key+" undone"+list.Word(": ", t.Undone.V))
+	}
+	if len(all) == 0 {
+		return ""
+	}
+	return "Done again: " + strings.Join(all, "; ") + "."
 }
 
 // undone are the steps that were taken back, with the reason.
@@ -100,21 +101,18 @@ func (c Set) layers() []page.Block {
 	turns := slices.ContainsFunc(c.Record.Layers, func(l record.Layer) bool { return l.LayMM.Set })
 	g := page.Grid{Plain: true, Cols: []page.Col{{Head: "layer", Bold: true}, {Head: "sheet", Align: list.ToRight},
 		{Head: "wire allows"}, {Head: "read"}}}
+	out := false
 	if turns {
 		g.Cols = append(g.Cols, page.Col{Head: "turn"})
 	}
 	for _, l := range c.Record.Layers {
-		band, reading, result := "-", "-", layerResult(l)
+		band, reading := "-", "-"
 		if l.MostMM > 0 {
 			band = c.diameter(l.LeastMM) + "–" + c.diameter(l.MostMM)
 		}
-		if n := len(l.ReadMM); n > 0 {
-			reading = c.diameter(l.MeanMM)
-			if n > 1 {
-				reading += fmt.Sprintf(" (%d)", n)
-			}
-			if !l.Within() {
-				reading += " " + result
+		if len(l.ReadMM) > 0 {
+			if reading = c.diameter(l.MeanMM); !l.Within() {
+				reading, out = reading+"*", true
 			}
 		}
 		line := page.Line{Cells: []page.Cell{{Text: strings.NewReplacer(" the centre", "\u00a0centre", ", before the tape", ", bare").Replace(layerName(l))},
@@ -142,9 +140,16 @@ func (c Set) layers() []page.Block {
 	if turns {
 		g.Columns = 2
 	}
-	breaks(&g, 0, 14)
-	return []page.Block{kept(page.Text("Diameters over each layer in "+c.Sys.Name()+": by the sheet, what the tolerance of its wire allows, and "+
-		"the mean of what was read (of how many readings). A dash: not measured; bare: before its tape. What is out of tolerance says so.", page.Small)), g.Block()}
+	breaks(&g, 14, 0)
+	says := "Diameters over each layer in " + c.Sys.Name() + ": by the sheet, what the tolerance of its wire allows, and the mean of what " +
+		"was read. A dash: not measured."
+	if slices.ContainsFunc(c.Record.Layers, func(l record.Layer) bool { return l.Bare }) {
+		says += " Bare: before its tape."
+	}
+	if out {
+		says += " A star: out of tolerance."
+	}
+	return []page.Block{kept(page.Text(says, page.Small)), g.Block()}
 }
 
 // builtRow is a row of the file: a reading, a deviation, a lot, a contact made again, a step undone, the mass.

@@ -88,7 +88,7 @@ func (c Set) ends() page.Grid {
 		rows[k] = append([]string{r[0]}, r[2:]...)
 	}
 	g := alike(cols, rows)
-	breaks(&g, 0, 40)
+	breaks(&g, 80, 0, 3)
 	return g
 }
 
@@ -105,7 +105,7 @@ func (c Set) sleeves() page.Grid {
 		}
 	}
 	g := alike([]page.Col{{Head: "branches", Bold: true}, {Head: "cover"}, {Head: "part"}}, rows)
-	breaks(&g, 0, 40)
+	breaks(&g, 40, 0)
 	return g
 }
 

@@ -116,9 +116,16 @@ func (c Set) people() page.Block {
 
 // conceded are the deviations that were written down at a test or a hold.
 func (c Set) conceded() []model.Deviation {
-	return slices.DeleteFunc(slices.Clone(c.Record.Deviations), func(d model.Deviation) bool {
-		return !strings.HasPrefix(d.Step.V, "hold ") && !strings.HasPrefix(d.Step.V, "pull ")
-	})
+	return slices.DeleteFunc(slices.Clone(c.Record.Deviations), func(d model.Deviation) bool { return !atTest(d) })
+}
+
+// otherwise are all others.
+func (c Set) otherwise() []model.Deviation {
+	return slices.DeleteFunc(slices.Clone(c.Record.Deviations), atTest)
+}
+
+func atTest(d model.Deviation) bool {
+	return strings.HasPrefix(d.Step.V, "hold ") || strings.HasPrefix(d.Step.V, "pull ")
 }
 
 // noConcession is said where nothing was written down as conceded of a test or a hold.
@@ -132,7 +139,7 @@ func (c Set) noConcession() string {
 
 // more says how many deviations are of no test and no hold.
 func (c Set) more() string {
-	if n := len(c.Record.Deviations) - len(c.conceded()); n > 0 {
+	if n := len(c.otherwise()); n > 0 {
 		return fmt.Sprintf("%q below has %s", BuiltName, counted(n, "deviation"))
 	}
 	return ""
@@ -144,7 +151,7 @@ func (c Set) concessions() []page.Block {
 	if len(all) == 0 {
 		return nil
 	}
-	out := []page.Block{kept(page.SubHeading("Concessions")), c.deviations(all)}
+	out := []page.Block{kept(page.SubHeading("Concessions")), c.deviations("at", all)}
 	if more := c.more(); more != "" {
 		out = append(out, page.Text(more+".", page.Small))
 	}
@@ -152,8 +159,8 @@ func (c Set) concessions() []page.Block {
 }
 
 // deviations is a table of what was built otherwise, and who decided so.
-func (c Set) deviations(all []model.Deviation) page.Block {
-	g := page.Grid{Cols: []page.Col{{Head: "at", Bold: true}, {Head: "what differs"}, {Head: "decided by"}, {Head: "on"}}}
+func (c Set) deviations(at string, all []model.Deviation) page.Block {
+	g := page.Grid{Plain: true, Cols: []page.Col{{Head: at, Bold: true}, {Head: "what differs"}, {Head: "decided by"}, {Head: "on"}}}
 	for _, d := range all {
 		p, _ := c.S.Cat.Person(d.By.V)
 		by := "nobody has decided"

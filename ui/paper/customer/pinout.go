@@ -33,7 +33,7 @@ func (c Set) pins() []page.Block {
 	if len(g.Lines) == 0 {
 		return append(out, page.Text("No cavity has a wire in it.", page.Small))
 	}
-	breaks(&g, 3, 20)
+	breaks(&g, 20, 3)
 	if len(c.H.Splices) > 0 {
 		out = append(out, kept(page.Text("What leads to no cavity leads to that splice.", page.Small)))
 	}

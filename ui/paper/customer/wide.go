@@ -1,6 +1,8 @@
 package customer
 
 import (
+	"slices"
+
 	"contralay/model/unit"
 	"contralay/ui/paper/page"
 )
@@ -43,12 +45,12 @@ func side(g page.Grid) int {
 	return 1
 }
 
-// breaks gives each column of a grid the width that it needs on one line, but one, whose words are broken
-// instead. Where that would leave it less than least, nothing is given.
-func breaks(g *page.Grid, broken int, least unit.Millimetre) {
+// breaks gives each column of a grid the width that it needs on one line, but some, whose words are broken
+// instead. Where that would leave these less than least, nothing is given.
+func breaks(g *page.Grid, least unit.Millimetre, broken ...int) {
 	rest := each(max(1, g.Columns))
 	for k := range g.Cols {
-		if k != broken {
+		if !slices.Contains(broken, k) {
 			rest -= needs(*g, k)
 		}
 	}
@@ -56,7 +58,7 @@ func breaks(g *page.Grid, broken int, least unit.Millimetre) {
 		return
 	}
 	for k := range g.Cols {
-		if k != broken {
+		if !slices.Contains(broken, k) {
 			g.Cols[k].Wide = needs(*g, k)
 		}
 	}
