@@ -39,8 +39,8 @@ func Customer(s *sheet.Sheet, meta Meta) (out Sheet, conforms bool, err error) {
 		return Sheet{}, false, err
 	}
 	for k := range out.Lists {
-		out.Lists[k].Sheet = strings.Join(list.NonEmpty(fmt.Sprintf("%s rev %s", list.Dash(s.H.Head.Number.V), list.Dash(s.H.Head.Revision.V)),
-			list.Word("serial ", meta.Serial), "identity "+out.Identity), ", ")
+		out.Lists[k].Sheet = strings.Join(list.NonEmpty(fmt.Sprintf("%s rev %s", list.Dash(s.H.Head.Number.V),
+			list.Dash(s.H.Head.Revision.V)), list.Word("serial ", meta.Serial), "identity "+out.Identity), ", ")
 	}
 	frame.Identity = out.Identity
 	out.Pages, out.HTML = pages, safe(pages.HTML(frame))

@@ -101,7 +101,7 @@ func (c Set) layers() []page.Block {
 	turns := slices.ContainsFunc(c.Record.Layers, func(l record.Layer) bool { return l.LayMM.Set })
 	g := page.Grid{Plain: true, Cols: []page.Col{{Head: "layer", Bold: true}, {Head: "sheet", Align: list.ToRight},
 		{Head: "wire allows"}, {Head: "read"}}}
-	out := false
+	out, short := false, strings.NewReplacer(" the centre", "\u00a0centre", ", before the tape", ", bare")
 	if turns {
 		g.Cols = append(g.Cols, page.Col{Head: "turn"})
 	}
@@ -115,7 +115,7 @@ func (c Set) layers() []page.Block {
 				reading, out = reading+"*", true
 			}
 		}
-		line := page.Line{Cells: []page.Cell{{Text: strings.NewReplacer(" the centre", "\u00a0centre", ", before the tape", ", bare").Replace(layerName(l))},
+		line := page.Line{Cells: []page.Cell{{Text: short.Replace(layerName(l))},
 			{Text: list.Dash(c.diameter(l.SheetMM))}, {Text: band}, {Text: reading, Bold: len(l.ReadMM) > 0 && !l.Within()}}}
 		if turns {
 			turn := "-"
@@ -141,8 +141,8 @@ func (c Set) layers() []page.Block {
 		g.Columns = 2
 	}
 	breaks(&g, 14, 0)
-	says := "Diameters over each layer in " + c.Sys.Name() + ": by the sheet, what the tolerance of its wire allows, and the mean of what " +
-		"was read. A dash: not measured."
+	says := "Diameters over each layer in " + c.Sys.Name() + ": by the sheet, what the tolerance of its wire allows, and the mean of " +
+		"what was read. A dash: not measured."
 	if slices.ContainsFunc(c.Record.Layers, func(l record.Layer) bool { return l.Bare }) {
 		says += " Bare: before its tape."
 	}
@@ -177,7 +177,8 @@ func (c Set) asBuilt() list.Table {
 		}
 	}
 	for _, t := range r.Tubes {
-		rows = append(rows, builtRow{what: "over the sheath", where: t.Branch, sheet: c.diameter(t.SheetMM), read: c.diameter(t.OverMM), unit: mm})
+		rows = append(rows, builtRow{what: "over the sheath", where: t.Branch, sheet: c.diameter(t.SheetMM),
+			read: c.diameter(t.OverMM), unit: mm})
 	}
 	for _, d := range r.Deviations {
 		rows = append(rows, builtRow{what: "deviation", where: d.At, says: d.Says, by: d.By.V, on: d.On.V})

@@ -33,8 +33,8 @@ func (c Set) repairRows() []repairRow {
 	var out []repairRow
 	for t := range c.H.Terminations {
 		e := &c.H.Terminations[t]
-		row := repairRow{LoopRoom: over.LoopRoomOf(c.S, t), end: e.ID, name: e.Name.V, contacts: connector.Contacts(c.Maker, t), boot: e.Boot.V,
-			sleeve: sleeves[e.ID]}
+		row := repairRow{LoopRoom: over.LoopRoomOf(c.S, t), end: e.ID, name: e.Name.V, boot: e.Boot.V,
+			contacts: connector.Contacts(c.Maker, t), sleeve: sleeves[e.ID]}
 		if c.Record != nil {
 			for _, a := range c.Record.Again {
 				if list.TermOf(a.End) == e.ID {

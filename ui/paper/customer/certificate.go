@@ -21,9 +21,9 @@ func (c Set) certificate() []page.Block {
 	r := c.Record
 	var out []page.Block
 	if c.Conforms() {
-		says := fmt.Sprintf("The harness named here was built to its build sheet, inspected and tested. Every test passed, or stands below "+
-			"as conceded. Revision and serial are those that it carries: %s rev %s, serial %s.", list.Dash(r.Number), list.Dash(r.Revision),
-			r.Serial)
+		says := fmt.Sprintf("The harness named here was built to its build sheet, inspected and tested. Every test passed, or stands "+
+			"below as conceded. Revision and serial are those that it carries: %s rev %s, serial %s.",
+			list.Dash(r.Number), list.Dash(r.Revision), r.Serial)
 		out = append(out, page.Section(CertificateName), page.Text(says, page.Body))
 	} else {
 		out = append(out, page.Section(NotCompleteName), kept(page.Text("This is no certificate. What stands against one:", page.Body)))

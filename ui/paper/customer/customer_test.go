@@ -302,9 +302,10 @@ func TestListsByHand(t *testing.T) {
 	for _, c := range [][2]string{
 		{"spares", "113 | 22 AWG | 95  white/green | P1:H | capped at J1 | T1 | capped, folded back 40 mm; its cap at 360 of T1"},
 		{"repair", "LOG1 | Logger | 16 | 1 | size 20, M39029/57-357, in and out by M81969/14-10 | - | 9.5"},
-		{"tests", "ring out bare | P1:C LOG1:A |  |  | 0.5 | 0.05 | ohm | passed |  | 2 | M1 | 88 | 2026-12-31 | 2026-05-12 09:30 | 7 | A. Builder"},
-		{"tests", "ring out pinned | isolation P1 |  | 100 |  | 3 | Mohm | conceded |  | 1 | M2 | 89 | 2026-12-31 | 2026-05-12 09:30 | 7 | " +
-			"A. Builder"},
+		{"tests", "ring out bare | P1:C LOG1:A |  |  | 0.5 | 0.05 | ohm | passed |  | 2 | M1 | 88 | 2026-12-31 | " +
+			"2026-05-12 09:30 | 7 | A. Builder"},
+		{"tests", "ring out pinned | isolation P1 |  | 100 |  | 3 | Mohm | conceded |  | 1 | M2 | 89 | 2026-12-31 | " +
+			"2026-05-12 09:30 | 7 | A. Builder"},
 		{"tests", "samples | AS22759/32 20 in size 20 M39029/58-363 | 2 | 89 |  | 120 | N | passed |  | 3 | M1 | 88 | 2026-12-31 | " +
 			"2026-05-12 09:30 | 7 | A. Builder"},
 		{"as-built", "deviation | 102 |  |  |  |  |  |  | green, not red |  | 14 | 2026-05-11 08:00"},

@@ -88,9 +88,11 @@ func (c Set) weights() string {
 		total += r.known()
 		lacks = append(lacks, r.lacks...)
 	}
-	says := "Lengths in " + c.Sys.Name() + ", mass in g. With its covers it comes to " + unit.Fixed(total, 1) + " g by the sheet."
+	in := "Lengths in " + c.Sys.Name() + ", mass in g. "
+	says := in + "With its covers it comes to " + unit.Fixed(total, 1) + " g by the sheet."
 	if len(lacks) > 0 {
-		says = "Lengths in " + c.Sys.Name() + ", mass in g. What is known of it comes to " + unit.Fixed(total, 1) + " g by the sheet. Not known: " + strings.Join(lacks, ", ") + "."
+		says = in + "What is known of it comes to " + unit.Fixed(total, 1) + " g by the sheet. Not known: " +
+			strings.Join(lacks, ", ") + "."
 	}
 	says += " Connectors, contacts, boots, labels and adhesive are not in that."
 	switch {

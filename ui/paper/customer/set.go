@@ -77,8 +77,8 @@ const smallHigh = 92
 func (c Set) drawing() []page.Block {
 	out := []page.Block{page.Section(DrawingName)}
 	if c.Record == nil {
-		out = append(out, kept(page.Text("These pages hold for every serial. No serial was named, so there is no certificate and no record "+
-			"with them.", page.Small)))
+		out = append(out, kept(page.Text("These pages hold for every serial. No serial was named, so there is no certificate and no "+
+			"record with them.", page.Small)))
 	}
 	out = append(out, c.drawn()...)
 	return append(out, c.pins()...)
@@ -94,8 +94,8 @@ func (c Set) drawn() []page.Block {
 	}
 	if c.crowded() {
 		if p := board.Small(c.S, page.Wide, smallHigh); p != nil {
-			return []page.Block{picture(p), page.Text("True proportions, each end by its name. The table of branches has their lengths. The "+
-				"full-size drawing is a file of its own.", page.Small)}
+			return []page.Block{picture(p), page.Text("True proportions, each end by its name. The table of branches has their lengths. "+
+				"The full-size drawing is a file of its own.", page.Small)}
 		}
 		return nil
 	}

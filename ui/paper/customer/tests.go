@@ -228,7 +228,8 @@ func (c Set) others() []page.Block {
 	if len(all) == 0 {
 		return nil
 	}
-	g := page.Grid{Plain: true, Cols: []page.Col{{Head: "test", Bold: true}, {Head: "must read"}, {Head: "read"}, {Head: "on"}, {Head: "result"}}}
+	g := page.Grid{Plain: true, Cols: []page.Col{{Head: "test", Bold: true}, {Head: "must read"}, {Head: "read"}, {Head: "on"},
+		{Head: "result"}}}
 	for k := 0; k < len(all); {
 		end := k + 1
 		for end < len(all) && all[k].Check.Kind == run.Pulled && all[end].Check.Kind == run.Pulled && all[end].What == all[k].What {
@@ -275,7 +276,8 @@ func (c Set) instrumentTable() []page.Block {
 	if len(all) == 0 {
 		return nil
 	}
-	g := page.Grid{Plain: true, Cols: []page.Col{{Head: "instrument", Bold: true}, {Head: "what"}, {Head: "its serial"}, {Head: "calibrated until"},
+	g := page.Grid{Plain: true, Cols: []page.Col{{Head: "instrument", Bold: true}, {Head: "what"}, {Head: "its serial"},
+		{Head: "calibrated until"},
 		{Head: "used for"}}}
 	for _, i := range all {
 		var holds []string
