@@ -51,6 +51,7 @@ type options struct {
 	by        string    // what the colours of a section tell apart
 	paper     string    // that a drawing is printed on
 	add       paper.Add // pages of a sheet that are not printed by default
+	customer  bool      // the set to hand over, not the one to build from
 }
 
 // mostEffort is some minutes of search.
@@ -89,7 +90,7 @@ func parse(args []string) (options, []string, error) {
 
 func (o *options) set(name string, given bool, take func() (string, error)) error {
 	switch name {
-	case "h", "help", "json", "ascii", "light", "full", "explain", "keep-odd", "semicolon":
+	case "h", "help", "json", "ascii", "light", "full", "explain", "keep-odd", "customer", "semicolon":
 		if given {
 			return misuse{fmt.Sprintf("--%s takes no value", name)}
 		}
@@ -101,6 +102,7 @@ func (o *options) set(name string, given bool, take func() (string, error)) erro
 		o.explain = o.explain || name == "explain"
 		o.keepOdd = o.keepOdd || name == "keep-odd"
 		o.semicolon = o.semicolon || name == "semicolon"
+		o.customer = o.customer || name == "customer"
 		return nil
 	case "colour", "color", "centres", "centre", "layers", "effort", "catalogue", "spares", "pairs", "shielded", "lay-ratio",
 		"bounce", "o",

@@ -55,6 +55,9 @@ func sheetFor(name string, o options, w world) (int, error) {
 	if name == "-" {
 		meta.File = "standard input"
 	}
+	if o.customer {
+		return handOver(s, meta, o.folder, o.marks(), w)
+	}
 	wrote, err := writeSheet(s, meta, o.folder, o.marks())
 	if err != nil {
 		return usage, err
@@ -105,7 +108,11 @@ func writeSheet(s *calcsheet.Sheet, meta paper.Meta, folder string, marks paper.
 	if err != nil {
 		return written{}, err
 	}
-	base := filename.Sheet(s.H.Head.Number.V, s.H.Head.Revision.V)
+	return writePaper(sheet, filename.Sheet(s.H.Head.Number.V, s.H.Head.Revision.V), folder, marks)
+}
+
+// writePaper writes what was printed and its lists under a name into a folder.
+func writePaper(sheet paper.Sheet, base, folder string, marks paper.Marks) (written, error) {
 	set := map[string][]byte{base + ".html": sheet.HTML}
 	for _, t := range sheet.Lists {
 		text, err := paper.CSVWith(t, marks)

@@ -226,14 +226,19 @@ func (r *Record) layers(s *sheet.Sheet, b *model.Build, steps []run.RunStep) {
 // open is what stands against a certificate.
 func (r *Record) open(s *sheet.Sheet, b *model.Build, steps []run.RunStep) {
 	say := func(format string, a ...any) { r.Open = append(r.Open, fmt.Sprintf(format, a...)) }
-	n := 0
+	n, first := 0, ""
 	for _, step := range steps {
 		if !step.In(b) {
-			n++
+			n, first = n+1, cmp.Or(first, step.Key)
 		}
 	}
 	if n > 0 {
-		say("steps that are not done: %d of %d", n, len(steps))
+		say("steps that are not done: %d of %d, the first is %s", n, len(steps), first)
+	}
+	for _, step := range steps {
+		if step.Kind == run.HoldStep && !slices.ContainsFunc(b.Signed, func(g model.Signature) bool { return g.Step == step.Key }) {
+			say("the hold %s is not signed", cmp.Or(step.Name, "open stops"))
+		}
 	}
 	if r.Revision != r.SheetAt {
 		say("it was built from revision %s, the sheet is revision %s", cmp.Or(r.Revision, "-"), cmp.Or(r.SheetAt, "-"))
@@ -241,12 +246,13 @@ func (r *Record) open(s *sheet.Sheet, b *model.Build, steps []run.RunStep) {
 	if !b.EachTest.V {
 		say("its record is of before tests were written down: the holds are signed, not measured")
 	}
+	r.untested(say)
 	for _, t := range r.Tests {
 		switch {
+		case t.Result == run.Failed && t.Fault != "":
+			say("%s: %s failed (%s), and it was neither mended nor decided on", t.Hold, t.What, t.Fault)
 		case t.Result == run.Failed:
 			say("%s: %s is out of its limit, and nobody has decided on it", t.Hold, t.What)
-		case t.Result == run.Untested:
-			say("%s: %s was not tested", t.Hold, t.What)
 		case t.On.Overdue:
 			say("%s: %s was read on %s, whose calibration ended on %s", t.Hold, t.What, t.On.ID, t.On.Due)
 		}
@@ -259,6 +265,28 @@ func (r *Record) open(s *sheet.Sheet, b *model.Build, steps []run.RunStep) {
 	for _, d := range r.Deviations {
 		if !d.By.Set {
 			say("nobody has decided on what differs at %s: %s", d.At, d.Says)
+		}
+	}
+}
+
+// untested says once for each hold what was not tested.
+func (r *Record) untested(say func(format string, a ...any)) {
+	var holds []string
+	first, n := map[string]string{}, map[string]int{}
+	for _, t := range r.Tests {
+		if t.Result != run.Untested {
+			continue
+		}
+		if n[t.Hold]++; n[t.Hold] == 1 {
+			holds = append(holds, t.Hold)
+			first[t.Hold] = t.What
+		}
+	}
+	for _, h := range holds {
+		if more := n[h] - 1; more > 0 {
+			say("%s: %s was not tested, and %d more", h, first[h], more)
+		} else {
+			say("%s: %s was not tested", h, first[h])
 		}
 	}
 }

@@ -88,7 +88,10 @@ func Commands() []Command {
 		}},
 		{Name: "sheet", Args: "FILE -o DIR", Does: "write the build sheet (pages to print) and its lists (CSV)", Flags: []Flag{
 			day,
-			{Name: "--serial", Value: "N", Does: "the serial at the head of every page (default: room to write it)"},
+			{Name: "--serial", Value: "N", Does: "the serial at the head of every page (default: room to write it); with --customer " +
+				"one that is in the file"},
+			{Name: "--customer", Does: "write the set to hand over instead: drawing, pinout, repair card, mass; with --serial its " +
+				"certificate and how it was built, too"},
 			{Name: "--semicolon", Does: "lists for a spreadsheet where the comma marks decimals"},
 			{Name: "--add", Value: "loads,flags,loops", Words: []string{"loads", "flags", "loops", "loads,flags,loops"},
 				Does: "print these pages too: what each wire carries, the flags of the wires, the service loops"},
