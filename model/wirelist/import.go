@@ -206,9 +206,6 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		case f.Wires():
 			wires = append(wires, f)
 			f.sayNear(im)
-			for _, d := range f.Block.Doubts {
-				im.Say(report.Warn, "could be parted in another way", table.Place{File: t.File, Sheet: t.Sheet, Row: d.Line}, d.What, d.Did)
-			}
 		default:
 			leftOut(im, t, &f.Block, f.Reading())
 		}

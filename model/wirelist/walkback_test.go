@@ -214,12 +214,11 @@ func (b *back) colours(code value.Colour) bool {
 	var seen value.Colour
 	cells := slices.Clone(b.cells)
 	for _, c := range b.cells {
+		cells = append(cells, strings.Fields(c)...)
 		cells = append(cells, strings.Split(c, " - ")...) // a line of text holds several
-		cells = append(cells, strings.Split(c, "--")...)
-		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;:[]<>→", r) })...)
+		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;:", r) })...)
 	}
 	for _, c := range cells {
-		c = strings.Trim(c, " -")
 		for _, lang := range []string{"", "de", "fr", "es", "it"} {
 			if read, ok := value.ParseColour(c, lang); ok {
 				seen = append(seen, read...)
@@ -304,12 +303,11 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 	return amps && (w.Amps.Set || len(h.Feeds) > 0) || len(name.Partners(cell)) > 0 || name.CableWords(cell).IsCable()
 }
 
-// partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity. A unit of
-// sizes stands in what a size is written in.
+// partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity.
 func partsSaid(said, cell string) bool {
-	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–<>→", r) }) {
-		w := strings.ToLower(word)
-		if !slices.Contains([]string{"pin", "awg", "mm²", "mm2"}, w) && !strings.Contains(said, plain(word)) && !isColourWord(w) {
+	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>", r) }) {
+		if w := strings.ToLower(word); w != "pin" && w != "awg" && w != "to" && !isSizeWord(w) &&
+			!strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false
 		}
 	}
@@ -320,4 +318,10 @@ func partsSaid(said, cell string) bool {
 func isColourWord(w string) bool {
 	_, ok := value.ParseColour(w, "")
 	return ok
+}
+
+// isSizeWord reports whether a word within a cell is a size, which the harness has without its unit.
+func isSizeWord(w string) bool {
+	g, ok := value.ParseGauge(w, value.BareAWG, value.MarkUnknown)
+	return ok && g.Size != ""
 }

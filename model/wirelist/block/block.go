@@ -2,7 +2,6 @@ package block
 
 import (
 	"slices"
-	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
@@ -18,16 +17,9 @@ type Block struct {
 	Head   []table.Row // none, one, or two of which the first says the sides
 	Rows   []table.Row
 	Mark   value.Mark // how its sheet writes decimals
-	Listed bool       // its rows are lines of text, each parted into cells: a cavity and its name, or two ends
-	Form   string     // how such lines are written, where that says what each cell is; "" where it does not
-	Fields []name.Field
-	Doubts []Doubt
-}
-
-// Doubt is a line that could be parted in another way, too.
-type Doubt struct {
-	Line      int
-	What, Did string
+	Runs   bool       // its rows are the points of a list, each parted in the two ends of a wire and what it is
+	Fixed  bool       // of these points: each is parted in cavity, name, colour, size, far end
+	Listed bool       // its rows are the points of a list, each parted in a cavity and its name
 }
 
 // Line is where the block begins: the row of its headings, else its first row; 0 where it has neither.
@@ -43,6 +35,7 @@ func (b *Block) Line() int {
 
 // Find parts a sheet into its blocks. What belongs to none is left over.
 func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
+	var before []Block // of the band to the left
 	for _, band := range bands(h, t) {
 		if rows := turned(h, &band); rows != nil {
 			band.Rows, band.Marked = rows, false
@@ -52,7 +45,11 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		mark := h.MarkOf(&band)
 		for i := range more {
 			more[i].Mark = mark
+			if i < len(before) && more[i].halfOf(&before[i]) {
+				more[i].Titles = before[i].Titles
+			}
 		}
+		before = more
 		all, over = append(all, more...), append(over, rest...)
 	}
 	return all, over
@@ -63,10 +60,9 @@ type finder struct {
 	h       shape.Headings
 	t       *table.Table
 	all     []Block
-	current *Block         // the one that rows go to; nil before the first and behind a list of points
-	pending []table.Row    // texts that belong to no block yet
-	path    []table.Row    // the headings of Markdown above
-	before  map[string]int // what stands before the last word of the ends of arrows; nil before it was asked for
+	current *Block      // the one that rows go to; nil before the first and behind a list of points
+	pending []table.Row // texts that belong to no block yet
+	path    []table.Row // the headings of Markdown above
 }
 
 func (f *finder) find() ([]Block, []table.Row) {
@@ -77,26 +73,22 @@ func (f *finder) find() ([]Block, []table.Row) {
 	for i := 0; i < len(rows); i++ {
 		r := rows[i]
 		f.descend(r)
-		if f.isParent(i) {
-			r.Level, r.Point = parentLevel+r.Indent, false
-			r.Cells = []string{strings.TrimRight(r.Cells[0], ": ")}
-			f.descend(r)
-			f.close()
-			f.pending = append(f.pending, r)
+		if points := f.points(i); points > 0 {
+			f.list(rows[i : i+points])
+			i += points - 1
 			continue
 		}
-		if n := f.lines(i); n > 0 {
-			i += n - 1
+		if points := f.runs(i); points > 0 {
+			f.leads(rows[i : i+points])
+			i += points - 1
 			continue
 		}
 		switch head := f.isHead(i); {
 		case head && f.current != nil && len(f.current.Rows) == 0 && len(f.current.Head) == 1 && f.h.IsGroup(f.current.Head[0]) &&
 			f.h.Sideless(r):
 			f.current.Head = append(f.current.Head, r) // From and To on one row, connector and pin below each
-		case f.goesOnHead(r):
-			f.current.Head[0] = below(f.current.Head[0], r)
 		case head:
-			f.begin(r)
+			f.begin(r, i)
 		case f.current == nil:
 			f.pending = append(f.pending, r)
 		default:
@@ -109,35 +101,6 @@ func (f *finder) find() ([]Block, []table.Row) {
 		return f.headless(f.pending)
 	}
 	return f.all, f.pending
-}
-
-// parentLevel is the rank of a point that points stand below: under every heading.
-const parentLevel = 8
-
-// isParent reports whether a row is a point, and the points below it are a list of its own: it names what they are of.
-//
-//   - J4, rear box
-//   - J4, rear box
-//   - 1: lamp (red)
-//   - 2: ground (black)
-func (f *finder) isParent(i int) bool {
-	rows := f.t.Rows
-	return rows[i].Indent > 0 && rows[i].Point && i+1 < len(rows) && rows[i+1].Indent > rows[i].Indent &&
-		(f.arrows(i+1) > 0 || f.points(i+1) > 0)
-}
-
-// lines makes a block of the lines from one on, where they are a list in one of its forms, and says how many they are; 0
-// where they are none.
-func (f *finder) lines(i int) int {
-	if n := f.arrows(i); n > 0 {
-		f.joined(f.t.Rows[i : i+n])
-		return n
-	}
-	if n := f.points(i); n > 0 {
-		f.list(f.t.Rows[i : i+n])
-		return n
-	}
-	return 0
 }
 
 // descend keeps the path of headings.
@@ -170,15 +133,30 @@ func (f *finder) titles() []table.Row {
 
 // begin opens the block of a row of headings. The same headings once more, as at the head of a
 // page, go on with the block in hand.
-func (f *finder) begin(r table.Row) {
+func (f *finder) begin(r table.Row, i int) {
+	if f.isCaption(r) {
+		f.pending = append(append(f.current.Titles, f.current.Head...), append(f.current.Rows, f.pending...)...)
+		f.current = nil
+	}
 	titles := f.titles()
 	if c := f.current; c != nil && len(c.Head) == 1 && slices.Equal(c.Head[0].Cells, r.Cells) &&
-		(!f.h.IsPinHead(r) || !slices.ContainsFunc(titles, func(r table.Row) bool { return !shape.IsSignOff(r) })) {
+		(!f.h.IsPinHead(r) && !f.restarts(i) || !slices.ContainsFunc(titles, func(r table.Row) bool { return !shape.IsSignOff(r) })) {
 		c.Rows = append(c.Rows, titles...)
 		return
 	}
 	f.close()
-	f.current = &Block{Table: f.t, Path: slices.Clone(f.path), Titles: labelled(titles), Head: []table.Row{r}}
+	f.current = &Block{Table: f.t, Path: slices.Clone(f.path), Titles: titles, Head: []table.Row{r}}
+}
+
+// restarts reports whether the row below the headings of row i begins with what the first row of the block in hand begins
+// with: it counts again.
+func (f *finder) restarts(i int) bool {
+	if i+1 >= len(f.t.Rows) || len(f.current.Rows) == 0 {
+		return false
+	}
+	n, first := f.current.Rows[0].Filled()
+	_, again := f.t.Rows[i+1].Filled()
+	return n > 1 && first == again
 }
 
 // headless makes blocks of rows that no row of headings names: some of two cells and more. A text between them is the

@@ -1,6 +1,10 @@
 package block
 
-import "contralay/model/wirelist/table"
+import (
+	"slices"
+
+	"contralay/model/wirelist/table"
+)
 
 // parted makes two tables of one of Markdown whose headings come again, each with the titles above it: the pins of a ribbon
 // are written in two columns.
@@ -26,4 +30,16 @@ func (f *finder) parted(all []Block) (out []Block) {
 		}
 	}
 	return out
+}
+
+// halfOf reports whether a table without a title is the other half of the one to its left: its headings are the same, and no
+// row begins with what a row there begins with.
+func (b *Block) halfOf(left *Block) bool {
+	if len(b.Titles) > 0 || len(left.Titles) == 0 || len(b.Head) != 1 || len(left.Head) != 1 {
+		return false
+	}
+	first := func(r table.Row) string { _, cell := r.Filled(); return cell }
+	return !slices.ContainsFunc(b.Rows, func(r table.Row) bool {
+		return slices.ContainsFunc(left.Rows, func(o table.Row) bool { return first(o) == first(r) })
+	})
 }

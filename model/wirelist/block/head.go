@@ -17,15 +17,19 @@ func (f *finder) isHead(i int) bool {
 		return r.Line == line
 	}
 	if f.t.Marked {
-		return r.First && (r.Ruled || f.h.IsHead(r) || f.t.Text && f.isWords(r) && (f.h.HeadWords(r) || f.differs(i)))
+		return r.First && (r.Ruled || f.h.IsHead(r))
 	}
 	if f.h.IsHead(r) {
 		return true
 	}
-	if f.amongLabels(i) {
-		return false
-	}
 	apart := f.current == nil || shape.IsText(f.t.Rows[i-1]) || r.Line > f.t.Rows[i-1].Line+1
+	if c := f.current; c != nil && len(c.Rows) == 0 && len(c.Head) == 1 && f.isWords(r) && !f.h.IsHead(c.Head[0]) {
+		n, _ := r.Filled()
+		above, _ := c.Head[0].Filled()
+		if f.differs(i) || n > above && f.h.KnowsOne(r) {
+			return true // the row above is its caption
+		}
+	}
 	return apart && f.isWords(r) && (f.h.HeadWords(r) || f.current == nil && f.differs(i))
 }
 

@@ -21,42 +21,36 @@ import (
 // nets, or a heading must say that pins follow. Each name is short and no sentence.
 func (f *finder) points(i int) int {
 	rows := f.t.Rows
-	if !f.isPoint(rows, i) || i > 0 && f.isPoint(rows, i-1) && rows[i-1].Indent == rows[i].Indent {
+	if !f.isPoint(rows, i) || i > 0 && f.isPoint(rows, i-1) && rows[i-1].Deep == rows[i].Deep {
 		return 0
 	}
 	n := 1
-	for i+n < len(rows) && f.isPoint(rows, i+n) && rows[i+n].Indent == rows[i].Indent && rows[i+n].Line <= rows[i+n-1].Line+2 {
+	for i+n < len(rows) && f.isPoint(rows, i+n) && rows[i+n].Deep == rows[i].Deep && rows[i+n].Line == rows[i+n-1].Line+1 {
 		n++
 	}
 	if n < 2 {
 		return 0
 	}
 	seen := map[string]bool{}
-	rises, last, nets, said, valued := true, 0, 0, 0, 0
+	rises, last, nets := true, 0, 0
 	for _, r := range rows[i : i+n] {
 		pin, text, ok := partPoint(r.Cells[0])
-		if !ok || seen[pin] || !isShortName(partValues(text).name) {
+		if !ok || seen[pin] || !isShortName(partsOf(text).signal) {
 			return 0
-		}
-		if saysPin(r.Cells[0]) {
-			said++
-		}
-		if v := partValues(text); v.some() {
-			valued++
 		}
 		if isNetLike(text) {
 			nets++
 		}
 		seen[pin] = true
 		at := ordinal(pin)
-		rises = rises && (at == last+1 || last == 0 && at == 0 || at == last+2 && isLeftOut(pin))
+		rises = rises && (at == last+1 || last == 0 && at == 0)
 		last = at
 	}
-	if said == n {
+	if rises && (saysPin(rows[i].Cells[0]) || i > 0 && rows[i-1].Point && rows[i-1].Deep < rows[i].Deep &&
+		name.SaysConnector(rows[i-1].Cells[0])) {
 		return n
 	}
-	dotted := rows[i].Point || rows[i].Indent > 1 || 2*valued >= n || !f.t.Marked || f.t.Text
-	if rises && (n > 2 || valued == n) && dotted && 2*nets >= n || f.saysPins(i) {
+	if rises && n > 2 && (rows[i].Point || !f.t.Marked) && 2*nets >= n || f.saysPins(i) {
 		return n
 	}
 	return 0
@@ -70,13 +64,28 @@ func (f *finder) isPoint(rows []table.Row, i int) bool {
 		return false
 	}
 	_, _, ok := partPoint(r.Cells[0])
-	return ok && (r.Point || !f.t.Marked || f.t.Text || strings.IndexAny(r.Cells[0], ".)") > 0)
+	return ok && (r.Point || !f.t.Marked || strings.IndexAny(r.Cells[0], ".)") > 0)
+}
+
+// pinWords are the words that may stand before the cavity of a point.
+func pinWords() []string {
+	return []string{"pin ", "cavity ", "way ", "kontakt ", "broche ", "pino ", "styk ", "stift ", "nasta ", "patilla ", "vyvod "}
+}
+
+// saysPin reports whether a point begins with a word for a cavity.
+func saysPin(text string) bool {
+	return slices.ContainsFunc(pinWords(), func(w string) bool { return len(text) > len(w) && strings.EqualFold(text[:len(w)], w) })
 }
 
 // partPoint parts "3 - Horn", "3: Horn", "3. Horn", "Pin 3 Horn" and "3 Horn" into the cavity and its name.
 func partPoint(text string) (pin, rest string, ok bool) {
 	text = strings.TrimSpace(text)
-	text = strings.TrimSpace(text[pinWord(text):])
+	for _, word := range pinWords() {
+		if len(text) > len(word) && strings.EqualFold(text[:len(word)], word) {
+			text = strings.TrimSpace(text[len(word):])
+			break
+		}
+	}
 	end := strings.IndexAny(text, " :=.)-–\t")
 	if end < 0 {
 		return text, "", name.IsCavity(text) && strings.ContainsAny(text, "0123456789")
@@ -95,34 +104,6 @@ func partPoint(text string) (pin, rest string, ok bool) {
 	}
 	return pin, rest, true
 }
-
-// pinWord is how long the word for a cavity at the head of a line is, its blank with it; 0 where there is none.
-func pinWord(text string) int {
-	for _, word := range []string{"pin ", "cavity ", "way ", "kontakt ", "broche ", "pole ", "contact ", "terminal ", "stift ", "pino ",
-		"borne ", "klemme "} {
-		if len(text) > len(word) && strings.EqualFold(text[:len(word)], word) {
-			return len(word)
-		}
-	}
-	return 0
-}
-
-// saysPin reports whether a line begins with the word for a cavity, and one that a sign or a digit tells from a word of a
-// sentence: "Pin 3", "Pin A:".
-func saysPin(text string) bool {
-	n := pinWord(text)
-	if n == 0 {
-		return false
-	}
-	pin, _, _ := partPoint(text)
-	after := strings.TrimSpace(text[n:])
-	after = strings.TrimSpace(after[min(len(pin), len(after)):])
-	return after == "" || strings.ContainsAny(pin, "0123456789") || strings.ContainsAny(after[:1], ":=.)-") ||
-		strings.HasPrefix(after, "–")
-}
-
-// isLeftOut reports whether a cavity stands behind a letter that is left out of its row, as it looks like a digit: I, O, Q.
-func isLeftOut(pin string) bool { return len(pin) == 1 && strings.Contains("JPRjpr", pin) }
 
 // isNetLike reports whether a text has a word that names of nets have and things to do have not: a voltage, a ground, a
 // colour, a state.
@@ -188,6 +169,16 @@ func (f *finder) saysPins(i int) bool {
 // list makes the block of a list of points; what follows belongs to another.
 func (f *finder) list(points []table.Row) {
 	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: f.titles(), Listed: true}
+	pins, texts := make([]string, len(points)), make([]string, len(points))
+	for i, r := range points {
+		pins[i], texts[i], _ = partPoint(r.Cells[0])
+	}
+	if own := slices.Clone(points); partPoints(own, pins, texts) {
+		b.Rows, b.Fixed = own, true
+		f.close()
+		f.all = append(f.all, b)
+		return
+	}
 	wide := 0
 	for _, r := range points {
 		pin, text, _ := partPoint(r.Cells[0])
@@ -201,39 +192,13 @@ func (f *finder) list(points []table.Row) {
 		r.Cells, r.Prose = append([]string{pin}, parts...), false
 		b.Rows = append(b.Rows, r)
 	}
-	if wide == 1 { // no dash of its own parts all of them: each is one name, and its values
-		b.valued(points)
+	if wide == 1 { // no dash of its own parts all of them: each is one name
+		for i, r := range points {
+			pin, text, _ := partPoint(r.Cells[0])
+			b.Rows[i].Cells = []string{pin, text}
+		}
 	}
+	partBrackets(b.Rows)
 	f.close()
 	f.all = append(f.all, b)
-}
-
-// valued gives the points of a list their cells: the cavity, its name, and the values behind it where some of them have any.
-//
-//   - Pin 1: pump + (red, 16 AWG)
-//   - Pin 2: pump -, black, 16 AWG
-//   - Pin 3: nothing
-func (b *Block) valued(points []table.Row) {
-	some, wide := false, 0
-	all := make([]values, len(points))
-	for i, r := range points {
-		_, text, _ := partPoint(r.Cells[0])
-		all[i] = partValues(text)
-		some, wide = some || all[i].some(), max(wide, len(all[i].rest))
-	}
-	for i, r := range points {
-		pin, text, _ := partPoint(r.Cells[0])
-		b.Rows[i].Cells = []string{pin, text}
-		if some {
-			v := all[i]
-			b.Rows[i].Cells = append([]string{pin, v.name, v.colour, v.size}, v.rest...)
-		}
-	}
-	if some {
-		b.Form = "points of a list"
-		b.Fields = []name.Field{name.FieldPin, name.FieldSignal, name.FieldColour, name.FieldGauge}
-		for range wide {
-			b.Fields = append(b.Fields, name.FieldKeep)
-		}
-	}
 }

@@ -10,10 +10,11 @@ import (
 type Term struct {
 	model.Termination
 	Index    int
-	Titled   bool // a pin table or a connector column is about it; else only named as an end
-	Unsaid   bool // no list names it: it is called after the file, or by a number
-	Numbered bool // no list names a cavity of it: each wire gets the next number
-	Stud     bool // a bolt or a point that several wires are taken to
+	Titled   bool   // a pin table or a connector column is about it; else only named as an end
+	Unsaid   bool   // no list names it: it is called after the file, or by a number
+	Numbered bool   // no list names a cavity of it: each wire gets the next number
+	Under    string // the heading of the document that its table stands below
+	Stud     bool   // a bolt or a point that several wires are taken to
 	Place    table.Place
 	Pins     []string
 	At       map[string]table.Place // where a cavity was first named

@@ -35,7 +35,7 @@ func languages(add func(f Field, lang string, words ...string)) {
 		{"fi", "wire", "johdin|johto"}, {"fi", "from", "mista|lahto"}, {"fi", "to", "mihin|kohde"}, {"fi", "pin", "nasta|napa"},
 		{"fi", "connector", "liitin"}, {"fi", "signal", "toiminto|kuvaus|nimi"}, {"fi", "gauge", "poikkipinta"}, {"fi", "colour", "vari"},
 		{"fi", "length", "pituus"}, {"fi", "fuse", "sulake"}, {"fi", "note", "huomautus|huom"},
-		{"hu", "wire", "vezetek"}, {"hu", "from", "honnan"}, {"hu", "to", "hova"}, {"hu", "pin", "labszam|erintkezo"},
+		{"hu", "wire", "vezetek"}, {"hu", "from", "honnan"}, {"hu", "to", "hova|hová"}, {"hu", "pin", "labszam|erintkezo|kapocs"},
 		{"hu", "connector", "csatlakozo"}, {"hu", "signal", "funkcio|leiras|megnevezes"}, {"hu", "gauge", "keresztmetszet"},
 		{"hu", "colour", "szin"}, {"hu", "length", "hossz"}, {"hu", "fuse", "biztositek"}, {"hu", "note", "megjegyzes"},
 		{"tr", "wire", "kablo no|tel|tel no"}, {"tr", "from", "nereden|baslangic"}, {"tr", "to", "nereye|bitis"},

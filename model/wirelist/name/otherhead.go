@@ -31,7 +31,8 @@ func OtherKind(folded string) string {
 		return "parts"
 	case "distance", "distances", "entfernung", "abstand", "distancia", "distanza", "odleglosc", "afstand":
 		return "distances"
-	case "fuse", "fuses", "fusebox", "breakers", "sicherungen", "sicherung", "fusibles", "fusibili", "bezpieczniki", "zekeringen":
+	case "fuse", "fuses", "fusebox", "breakers", "sicherungen", "sicherung", "fusibles", "fusibili", "bezpieczniki", "zekeringen",
+		"sikring", "sikringer", "sakringar", "pojistky", "biztositekok", "sulakkeet", "предохранители":
 		return "fuses"
 	case "count", "counts", "totals":
 		return "counts"

@@ -79,6 +79,15 @@ func StateOfSignal(cell string) State {
 	return StateOf(cell)
 }
 
+// IsKey reports whether the name of a net can be that of a cavity that keys its connector, and has no wire.
+func IsKey(cell string) bool {
+	switch strings.Trim(table.Fold(cell), " .:()[]*") {
+	case "key", "keyed", "keying":
+		return true
+	}
+	return false
+}
+
 // IsWeakState reports whether the name of a net says that its cavity is free only where nothing else stands in its
 // row: "open" beside a wire is what the wire does.
 func IsWeakState(cell string) bool {
@@ -106,7 +115,8 @@ func stateWord(cell string) State {
 	f := strings.Trim(table.Fold(cell), " .:()[]*")
 	switch f {
 	case "n/c", "nc", "n.c", "n/a", "n.a", "not connected", "no connection", "no connect", "do not connect", "dnc", "blank", "blanked",
-		"empty", "vacant", "nothing", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin", "free",
+		"empty", "vacant", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin", "free",
+		"nothing",
 		"not fitted", "unfitted", "not populated", "unpopulated", "do not populate", "dnp", "-", "--", "---",
 		"plug", "plugged", "seal plug", "sealing plug", "blanking plug", "blank plug", "dummy plug", "filler plug", "cavity plug",
 		"nicht belegt", "nicht bestuckt", "nicht verbunden", "nicht verwenden", "nicht benutzt", "unbelegt", "unbenutzt", "frei", "leer",
@@ -115,8 +125,8 @@ func stateWord(cell string) State {
 		"sin conexion", "no conectado", "no usado", "no usar", "sin usar", "vacio", "tapon",
 		"libero", "non connesso", "non usato", "non usare", "vuoto", "tappo",
 		"wolny", "wolne", "nie podlaczony", "nie podlaczone", "niepodlaczony", "nieuzywany", "nieuzywane", "pusty",
-		"vrij", "niet aangesloten", "niet gebruikt", "leeg", "volny", "volne", "nezapojeno", "nezapojen", "nepouzito",
-		"ledig", "oanvand", "ej ansluten", "ikke brukt", "ikke tilkoblet", "ikke tilsluttet", "ubrugt",
+		"vrij", "niet aangesloten", "niet gebruikt", "leeg", "volny", "volne", "volna", "nezapojeno", "nezapojen", "nepouzito",
+		"ledig", "oanvand", "ej anvand", "anvands ej", "ej ansluten", "ikke brukt", "ikke tilkoblet", "ikke tilsluttet", "ubrugt",
 		"livre", "nao ligado", "nao usado", "sem uso", "vapaa", "ei kaytossa", "ei kytketty", "szabad", "ures", "nincs bekotve",
 		"bos", "kullanilmiyor", "neconectat", "未使用", "空き", "空", "未用", "不用", "未接続", "なし", "미사용",
 		"ne koristi se", "slobodno", "prosto", "вільний", "не використовується",
@@ -133,7 +143,8 @@ func stateWord(cell string) State {
 	switch strings.TrimRight(f, " -_#0123456789") {
 	case "spare", "spares", "spare wire", "spare tail", "spare end", "spare lead", "wired spare", "reserve", "reserveader",
 		"reserveleitung", "rechange", "fil de reserve", "repuesto", "de repuesto", "reserva", "de reserva", "riserva", "di riserva",
-		"scorta", "di scorta", "rezerwa", "zapas", "zapasowy", "rezerva", "reserv", "varalla", "tartalek", "yedek", "резерв",
+		"scorta", "di scorta", "fri leder", "freie ader", "vrije ader", "hilo libre", "fil libre", "rezerwa", "zapas",
+		"zapasowy", "rezerva", "reserv", "varalla", "tartalek", "yedek", "резерв",
 		"予備", "备用", "備用", "예비", "pricuva", "εφεδρικο", "εφεδρικό":
 		return Spare
 	}

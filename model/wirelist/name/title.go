@@ -53,6 +53,8 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		if spoken := SpokenConnector(text); prose && spoken != "" && !r.Point {
 			name, told = spoken, true
 			t.Spoken = true
+		} else if r.Point && i == len(rows)-1 && IsDesignator(strings.TrimRight(first, ":,")) {
+			told = true // the point that the cavities are set in below
 		} else if !told && (r.Point || prose || IsGeneric(text)) {
 			t.Other = append(t.Other, text) // it says something of the connector, and not how it is called
 			continue
@@ -203,7 +205,7 @@ func ConnectorName(text string) string {
 func connectorSaid(text string) (name string, said bool) {
 	for _, lead := range []string{"connector", "stecker", "steckverbinder", "connecteur", "conector", "connettore", "plug", "pin table",
 		"pinout", "conn", "kontakt", "konektor", "liitin", "ficha", "konnektor", "stekker", "stik"} {
-		if f := table.Fold(text); len(f) == len(text) && strings.HasPrefix(f, lead) {
+		if len(text) > len(lead) && strings.EqualFold(text[:len(lead)], lead) {
 			rest := text[len(lead):]
 			if name := strings.TrimLeft(rest, " :.#-"); name != "" && rest != "" && strings.ContainsAny(rest[:1], " :.#-") {
 				if len(name) == 1 && rest[0] == ' ' {
@@ -211,12 +213,24 @@ func connectorSaid(text string) (name string, said bool) {
 				}
 				if where, called, ok := strings.Cut(name, ": "); ok && len(strings.Fields(where)) < 4 {
 					name = strings.TrimSpace(called) // "Connector on board: J2"
+				} else if first, _, _ := CutWord(table.Fold(name)); isOf(first) {
+					return text, true // "Ficha do painel" is no "do painel"
 				}
 				return name, true
 			}
 		}
 	}
 	return text, false
+}
+
+// isOf reports whether a folded word joins the word for a connector with what it is of.
+func isOf(w string) bool {
+	switch w {
+	case "of", "for", "on", "at", "in", "to", "do", "da", "das", "dos", "de", "del", "della", "dello", "dei", "des", "du", "la", "le",
+		"von", "der", "am", "an", "im", "fur", "van", "voor", "til", "till", "k", "na", "w":
+		return true
+	}
+	return false
 }
 
 // ReadCount reads "Size 20 contacts x26", "Plugs: 4", "12 wires", "26 x contact": one

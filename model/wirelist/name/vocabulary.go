@@ -21,7 +21,7 @@ func Vocabulary() map[string]Meaning {
 		}
 	}
 	add(FieldWire, "", "wire", "wire id", "wire no", "wire number", "id", "circuit", "circuit no", "circuit number", "conductor",
-		"conductor no")
+		"conductor no", "core", "core no")
 	add(FieldWire, "de", "ader", "adernummer", "ader nr", "aderbezeichnung", "leitung", "leitungsnummer", "leitung nr", "ltg nr", "ltg",
 		"leitungs nr", "kabel nr", "draht", "drahtnummer", "kabelnummer")
 	add(FieldWire, "fr", "fil", "numero de fil", "fil no", "numero fil", "n fil", "no fil", "repere", "rep", "rep fil")
@@ -64,7 +64,7 @@ func Vocabulary() map[string]Meaning {
 	add(FieldToPin, "", "to pin", "to cavity", "to terminal", "destination pin", "dest pin", "end pin", "pin b", "pin 2")
 	add(FieldSignal, "", "signal", "signal name", "description", "desc", "function", "name", "net", "net name", "circuit name", "label",
 		"purpose", "pin name", "pin function", "wire name", "use", "for", "used for", "serves", "what")
-	add(FieldSignal, "de", "funktion", "bezeichnung", "beschreibung", "signalname", "belegung", "potential")
+	add(FieldSignal, "de", "funktion", "bezeichnung", "beschreibung", "signalname", "benennung", "belegung", "potential")
 	add(FieldSignal, "fr", "fonction", "designation", "nom")
 	add(FieldSignal, "es", "senal", "funcion", "descripcion", "nombre")
 	add(FieldSignal, "it", "segnale", "funzione", "descrizione", "nome")

@@ -1,8 +1,11 @@
 package reading
 
 import (
+	"slices"
+
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
 )
 
 // countsCores reports whether a column headed as wires counts the cores of each cable, beside a column that names the cable:
@@ -32,4 +35,11 @@ func (l *look) countsCores(i int) bool {
 		seen[of+"\x00"+r.Cells[i]] = true
 	}
 	return true
+}
+
+// cableWords reports whether each cell of a column is a kind of cable.
+func (l *look) cableWords(i int) bool {
+	return !slices.ContainsFunc(l.src.Rows, func(r table.Row) bool {
+		return i < len(r.Cells) && r.Cells[i] != "" && !shape.IsText(r) && !name.CableWords(r.Cells[i]).IsCable()
+	})
 }

@@ -12,7 +12,7 @@ import (
 //	J4-1 | Master   | Bus bar
 //	J4-2 | Ground   | Block
 func (l *look) endsInPlaceOfNumbers() {
-	if l.anotherPin(-1) || l.has(l.cols, name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldConnector) {
+	if len(l.src.Head) == 0 || l.anotherPin(-1) || l.has(l.cols, name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldConnector) {
 		return
 	}
 	for i := range l.cols {
@@ -24,6 +24,12 @@ func (l *look) endsInPlaceOfNumbers() {
 		c.Field, c.InCell = name.FieldPin, true
 		return
 	}
+}
+
+// namesConnectors reports whether the cells of a column are designators that come again, one after the other.
+func (l *look) namesConnectors(i int) bool {
+	p := &l.prof[i]
+	return p.filled > 2 && 2*p.distinct <= p.filled && l.designators(i) == p.filled
 }
 
 // fewConnectors reports whether the cells of a column name several cavities of each of their connectors.

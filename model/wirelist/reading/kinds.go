@@ -2,6 +2,7 @@ package reading
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
@@ -65,29 +66,29 @@ func deviceColumn(l *look) []shape.Column {
 	}
 	var of []int
 	for i, c := range l.cols {
-		p := l.prof[i].taken()
+		p := &l.prof[i]
 		headed := c.Field == name.FieldKeep || c.Field == name.FieldConnector || c.Field == name.FieldPin && c.Of == c.Head ||
 			c.Field == name.FieldSignal && !c.Known()
 		if !headed || c.Given || c.Known() && !c.Weak() && c.Field == name.FieldKeep || c.Head == "" || p.filled < 2 || !p.unique() ||
 			p.most(p.colours) || name.IsOtherHead(c.Head) ||
-			isRemark(name.Words(table.Fold(c.Head))) {
+			isRemark(name.Words(name.WithoutBrackets(table.Fold(c.Head)))) {
 			continue
 		}
 		if (p.most(p.cavities) || p.most(l.shortNames(i))) && p.cavities > 0 {
 			of = append(of, i)
 		}
 	}
-	if len(of) == 2 {
-		a, b := l.prof[of[0]].taken(), l.prof[of[1]].taken()
-		if a.all(a.numbers) != b.all(b.numbers) {
-			return nil // a number beside names is as likely an address
-		}
+	if len(of) == 2 && l.prof[of[0]].all(l.prof[of[0]].numbers) != l.prof[of[1]].all(l.prof[of[1]].numbers) {
+		return nil // a number beside names is as likely an address
 	}
 	if len(of) == 0 || len(of) == 1 && l.saysOfWires() < 2 || len(of) > 2 || len(of) < 2 && l.has(l.cols, name.FieldPin) ||
 		len(of) > 1 && l.has(l.cols, name.FieldTo) {
 		return nil
 	}
-	if len(of) == 2 && !l.saysDevice(of) {
+	if len(of) == 1 && l.countsUp(of[0]) && !l.headsDevice(of[0]) && l.titled() != "" {
+		return nil // the title names the connector; the heading is a word for its cavities
+	}
+	if len(of) == 2 && !(devices{l, of}).saysDevice() {
 		return nil // "have" and "need" of an inventory
 	}
 	cols := slices.Clone(l.cols)
@@ -116,7 +117,7 @@ func (l *look) saysOfWires() (n int) {
 // endsInPin reports whether a heading is a device and a word for its cavities, "ECU pin".
 func (l *look) endsInPin(head string) bool {
 	w := name.Words(name.WithoutBrackets(table.Fold(head)))
-	return len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldPin
+	return len(w) > 1 && strings.Trim(w[0], "0123456789") != "" && l.h.Words[w[len(w)-1]].Field == name.FieldPin
 }
 
 // shortNames counts the cells of a column that are one short word, as the cavities of boards are: "D0",
@@ -172,7 +173,7 @@ func saysEnd(head string) bool {
 //	1 | FEED          P1:1 | ALT1:B | 8 AWG | red
 //	2 | GROUND        P1:2 | ALT1:L | 20 AWG | white
 func bare(l *look) []shape.Column {
-	if len(l.src.Head) > 0 || l.src.Listed {
+	if len(l.src.Head) > 0 || l.src.Listed || l.src.Runs {
 		return nil
 	}
 	cols := slices.Clone(l.cols)
@@ -188,12 +189,16 @@ func bare(l *look) []shape.Column {
 		p := &l.prof[i]
 		switch {
 		case p.filled == 0 || cols[i].Field != name.FieldKeep:
-		case p.all(p.ends) && len(ends) < 2:
+		case (p.all(p.ends) || l.allParted(i)) && len(ends) < 2:
 			ends = append(ends, i)
 		case p.coloured() && !l.has(cols, name.FieldColour):
 			cols[i].Field = name.FieldColour
 		case p.all(p.units) && !l.has(cols, name.FieldGauge):
 			cols[i].Field = name.FieldGauge
+		case pin < 0 && signal < 0 && i+1 < len(cols) && l.namesConnectors(i) && l.prof[i+1].all(l.prof[i+1].cavities):
+			cols[i].Field = name.FieldConnector
+		case pin < 0 && signal < 0 && i > 0 && cols[i-1].Field == name.FieldConnector:
+			pin = i
 		case pin < 0 && signal < 0 && p.all(p.cavities) && p.unique() && 2*p.filled > len(l.src.Rows):
 			pin = i
 		case signal < 0 && 2*p.words >= p.filled && 2*p.states < p.filled+1:
@@ -229,6 +234,10 @@ func bare(l *look) []shape.Column {
 func points(l *look) []shape.Column {
 	if !l.src.Listed {
 		return nil
+	}
+	if l.src.Fixed {
+		return []shape.Column{{Field: name.FieldPin}, {Field: name.FieldSignal}, {Field: name.FieldColour}, {Field: name.FieldGauge},
+			{Field: name.FieldTo}}
 	}
 	cols := []shape.Column{{Field: name.FieldPin}}
 	for i := 1; i < len(l.prof); i++ {

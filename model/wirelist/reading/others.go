@@ -63,6 +63,11 @@ func (l *look) kindByWords() string {
 			}
 		}
 	}
+	for _, w := range name.Words(table.Fold(l.src.Table.Sheet)) {
+		if of := name.OtherKind(w); of == "parts" || of == "fuses" || of == "distances" {
+			return of
+		}
+	}
 	for _, t := range l.src.Titles {
 		if _, text := t.Filled(); t.Level > 0 || len(strings.Fields(text)) < 5 && !strings.Contains(text, "--") {
 			for _, w := range name.Words(table.Fold(text)) {

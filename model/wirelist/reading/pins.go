@@ -20,7 +20,11 @@ func (l *look) inCells(b *shape.Block) {
 		return
 	}
 	i := l.holds(b.Cols, name.FieldPin)
-	if i < 0 || b.Cols[i].Of != "" || b.Cols[i].InCell {
+	if i < 0 || b.Cols[i].InCell {
+		return
+	}
+	if b.Cols[i].Of != "" {
+		b.Cols[i].InCell = !b.Has(name.FieldConnector) && l.allParted(i) && l.fewConnectors(i)
 		return
 	}
 	p := &l.prof[i]

@@ -98,15 +98,6 @@ func (p *profile) look(cell, lang string, mark value.Mark) {
 	add(&p.studs, isStud(cell))
 }
 
-// taken is the profile without the cells that say that there is no wire, "n.c." beside cavities.
-func (p *profile) taken() *profile {
-	one := *p
-	if one.states > 0 && one.states < one.filled {
-		one.filled, one.distinct = one.filled-one.states, one.distinct-1
-	}
-	return &one
-}
-
 // most reports whether n of the cells are seven in ten or more.
 func (p *profile) most(n int) bool { return p.filled > 0 && 10*n >= 7*p.filled }
 

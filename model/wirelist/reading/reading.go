@@ -44,11 +44,7 @@ type look struct {
 func Of(h shape.Headings, b block.Block) []Reading {
 	l := lookAt(h, b)
 	var all []Reading
-	ways := kinds()
-	if l.src.Form != "" {
-		ways = []kind{{l.src.Form, asWritten}}
-	}
-	for _, kind := range ways {
+	for _, kind := range kinds() {
 		if cols := kind.columns(l); cols != nil {
 			if r, ok := l.finish(kind.name, cols); ok {
 				all = append(all, r)
@@ -71,6 +67,7 @@ type kind struct {
 func kinds() []kind {
 	return []kind{
 		{"cavities of a bulkhead between two ends", chain},
+		{"both ends in a row", grouped},
 		{"", asHeaded},
 		{"cavities of a bulkhead between two ends", through},
 		{"cavities of one device", deviceColumn},
@@ -78,7 +75,9 @@ func kinds() []kind {
 		{"cavities of several devices in a row", wide},
 		{"cavities and names without headings", bare},
 		{"points of a list", points},
+		{"both ends in the points of a list", leads},
 		{"cavities of one device and where they go", places},
+		{"cavities in the first column", firstPins},
 		{"cavities of a bulkhead between two ends", between},
 	}
 }
@@ -94,6 +93,9 @@ func lookAt(h shape.Headings, b block.Block) *look {
 	l.cols, l.lang = h.Columns(b.Head, wide)
 	if len(b.Rows) > 1 && len(b.Head) > 0 && h.TakeUnits(l.cols, b.Rows[0]) {
 		l.units, b.Rows = b.Rows[0].Line, b.Rows[1:]
+	}
+	if len(b.Rows) > 1 && len(b.Head) > 0 && isAside(b.Rows[0]) {
+		b.Rows = b.Rows[1:]
 	}
 	for i := range l.cols {
 		l.prof = append(l.prof, profileOf(b.Rows, i, l.lang, l.mark))
@@ -130,25 +132,10 @@ func asHeaded(l *look) []shape.Column {
 	return slices.Clone(l.cols)
 }
 
-// asWritten reads lines of text that package block has parted into cells, where the way they are written says what each
-// cell is.
-//
-//   - Pin 3: tank probe (green, 0.5 mm²)
-//   - Mainboard 5V -> Lidar VCC (red)
-func asWritten(l *look) []shape.Column {
-	cols := slices.Clone(l.cols)
-	for i := range cols {
-		if !cols[i].Given && i < len(l.src.Fields) {
-			cols[i].Field = l.src.Fields[i]
-		}
-	}
-	return cols
-}
-
 // block is the block with some columns.
 func (l *look) block(cols []shape.Column) *shape.Block {
 	b := &shape.Block{Table: l.src.Table, Titles: l.src.Titles, Cols: cols, Lang: l.lang, Mark: l.mark, Rows: l.src.Rows,
-		Listed: l.src.Listed,
+		Listed: l.src.Listed, Path: l.src.Path,
 		Called: l.called(), Units: l.units}
 	if n := len(l.src.Head); n > 0 {
 		b.Head = l.src.Head[n-1].Line

@@ -77,6 +77,9 @@ func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
 			!p.most(p.cavities+p.ends) {
 			return nil, false // "1 Pin", "2 Pin": counts of plugs
 		}
+		if l.kindByWords() == "fuses" && col(name.FieldFrom, name.FieldFromPin, name.FieldToPin, name.FieldGauge, name.FieldColour) < 0 {
+			return nil, false // what each fuse feeds
+		}
 		if l.isDistances(b, value) || !l.endsOfWires(b, value) {
 			return nil, false
 		}

@@ -12,6 +12,8 @@ import (
 // settle changes what a heading alone says to what the cells below it are. What a person said holds.
 func (l *look) settle() {
 	l.swapped()
+	l.pinBehindTo()
+	l.twoPinsOfASide()
 	for range 2 { // what one column turns out to be may say what another is
 		for i := range l.cols {
 			if c := &l.cols[i]; !c.Given && l.prof[i].filled > 0 {
@@ -19,6 +21,11 @@ func (l *look) settle() {
 			}
 		}
 	}
+	l.pairs()
+	l.plugColumn()
+	l.repeatedDevices()
+	l.slashed()
+	l.runsByCells()
 	l.sidePins()
 	l.endsInPlaceOfNumbers()
 	l.plugs()
@@ -164,6 +171,14 @@ func (l *look) settleOne(i int, c *shape.Column) {
 				c.Of = c.Head
 			}
 		}
+		if w := strings.Join(name.Words(table.Fold(c.Head)), " "); l.another(i, name.FieldPin) && !p.most(p.cavities) &&
+			(w == "channel" || w == "port" || w == "gpio") {
+			c.Field = name.FieldKeep
+			if !l.another(i, name.FieldSignal) {
+				c.Field = name.FieldSignal // "AN1 ride height": what the maker calls the cavity
+			}
+			break
+		}
 		if l.ofContacts(c) && (p.all(p.contacts) && !p.unique() || l.another(i, name.FieldPin) && !p.most(p.cavities)) {
 			c.Field = name.FieldKeep
 			if p.all(p.contacts) {
@@ -172,7 +187,7 @@ func (l *look) settleOne(i int, c *shape.Column) {
 		}
 	case name.FieldFromPin, name.FieldToPin:
 		// "Terminal A: fork" is what is crimped on, where the ends have their cavities.
-		if !p.most(p.cavities) && !p.unique() && (l.another(i, name.FieldFrom) || l.another(i, name.FieldTo)) {
+		if !p.most(p.cavities) && !p.unique() && !p.most(l.pads(i)) && (l.another(i, name.FieldFrom) || l.another(i, name.FieldTo)) {
 			c.Field = name.FieldKeep
 		}
 	case name.FieldGauge:
@@ -236,7 +251,10 @@ func (l *look) settleUnknown(i int, c *shape.Column) {
 	switch p := &l.prof[i]; {
 	case p.coloured() && p.filled > 1 && !l.another(i, name.FieldColour):
 		c.Field = name.FieldColour
-	case p.most(p.ends) && l.anotherPin(i) && !l.another(i, name.FieldTo) && !l.another(i, name.FieldFrom):
+	case p.filled > 1 && l.marks(i) && !l.another(i, name.FieldCable) && l.cableWords(i):
+		c.Field = name.FieldCable // "TWP", below a heading of the shop
+	case (p.most(p.ends) || l.allParted(i) && !l.endsInPin(c.Head)) && l.anotherPin(i) && !l.another(i, name.FieldTo) &&
+		!l.another(i, name.FieldFrom):
 		c.Field = name.FieldTo
 	case p.all(max(p.units, p.sized)) && p.filled > 1 && !l.another(i, name.FieldGauge) && !isSpent(c.Head):
 		c.Field = name.FieldGauge

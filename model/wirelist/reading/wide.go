@@ -29,7 +29,7 @@ func wide(l *look) []shape.Column {
 			return nil // it has cavities of its own
 		}
 	}
-	of = l.alsoDevices(of)
+	of = devices{l, of}.withOthers()
 	inPin := func(i int) bool { return l.endsInPin(l.cols[i].Head) }
 	if slices.ContainsFunc(of, inPin) { // "ECU pin" says what the column "Relay" beside it is not
 		of = slices.DeleteFunc(of, func(i int) bool { return !inPin(i) && !l.cols[i].Given })
@@ -37,7 +37,7 @@ func wide(l *look) []shape.Column {
 			return nil // a from and a to
 		}
 	}
-	if len(of) < 2 || !l.joinsDevices(of) || !l.saysDevices(of) {
+	if len(of) < 2 || !(devices{l, of}).joinsDevices() || !(devices{l, of}).saysDevices() {
 		return nil
 	}
 	cols := slices.Clone(l.cols)
@@ -53,6 +53,12 @@ func wide(l *look) []shape.Column {
 		}
 	}
 	return cols
+}
+
+// devices are some columns that could each hold the cavities of one device.
+type devices struct {
+	*look
+	of []int
 }
 
 // isDeviceColumn reports whether a column can be the cavities that some nets have in one device: its heading is of nothing
@@ -83,25 +89,25 @@ func (l *look) isDeviceColumn(i int) bool {
 	return 10*n >= 9*p.filled && p.numbers+p.distinct > 0 && 10*p.distinct >= 8*p.filled
 }
 
-// alsoDevices adds to some columns of devices those beside them that hold short names, each once, below a heading of nothing
+// withOthers is the columns with those added beside them that hold short names, each once, below a heading of nothing
 // else: the device has a name that nobody knows.
-func (l *look) alsoDevices(of []int) []int {
-	if len(of) < 2 || l.saysOfWires() == 0 {
-		return of
+func (l devices) withOthers() []int {
+	if len(l.of) < 2 || l.saysOfWires() == 0 {
+		return l.of
 	}
-	for i := of[0]; i < len(l.cols); i++ {
+	for i := l.of[0]; i < len(l.cols); i++ {
 		c, p := &l.cols[i], &l.prof[i]
 		w := name.Words(table.Fold(c.Head))
-		if slices.Contains(of, i) || !slices.Contains(of, i-1) {
+		if slices.Contains(l.of, i) || !slices.Contains(l.of, i-1) {
 			continue
 		}
 		if c.Given || c.Field != name.FieldKeep || len(w) == 0 || p.filled == 0 || !p.all(l.shortNames(i)) || !p.unique() ||
 			isRemark(w) || isMeasure(w) || name.IsOtherHead(c.Head) || p.colours > 0 || p.units > 0 {
 			break
 		}
-		of = append(of, i)
+		l.of = append(l.of, i)
 	}
-	return of
+	return l.of
 }
 
 // mostPad is how long the name of a pad of a board may be, "5V OUT", in bytes (no source).
@@ -129,11 +135,11 @@ func isMeasure(words []string) bool {
 }
 
 // joinsDevices reports whether half of the rows that reach a device reach two or more.
-func (l *look) joinsDevices(of []int) bool {
+func (l devices) joinsDevices() bool {
 	one, more := 0, 0
 	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
 		n := 0
-		for _, i := range of {
+		for _, i := range l.of {
 			if i < len(r.Cells) && !value.IsNothing(r.Cells[i]) && name.StateOf(r.Cells[i]) == name.Used {
 				n++
 			}
@@ -151,9 +157,9 @@ func (l *look) joinsDevices(of []int) bool {
 
 // saysDevices reports whether something says that the headings are of devices and the cells of cavities: the headings
 // themselves; of three columns or more one heading, a cavity with a letter, a value of a wire beside them, or a title of pins.
-func (l *look) saysDevices(of []int) bool {
+func (l devices) saysDevices() bool {
 	headed, lettered := 0, false
-	for _, i := range of {
+	for _, i := range l.of {
 		c, p := &l.cols[i], &l.prof[i]
 		if c.Given || l.endsInPin(c.Head) || name.IsDesignator(c.Head) || slices.ContainsFunc(name.Words(table.Fold(c.Head)),
 			func(w string) bool { return isDeviceWord(w) || isUnitOfCar(w) }) {
@@ -161,28 +167,28 @@ func (l *look) saysDevices(of []int) bool {
 		}
 		lettered = lettered || p.numbers < p.filled && p.most(p.cavities)
 	}
-	if len(of) == 2 {
+	if len(l.of) == 2 {
 		return headed == 2
 	}
 	return headed > 0 || lettered ||
-		l.hasGaps(of) && (l.saysPins() || l.holds(l.cols, name.FieldColour, name.FieldGauge, name.FieldCable) >= 0)
+		l.hasGaps() && (l.saysPins() || l.holds(l.cols, name.FieldColour, name.FieldGauge, name.FieldCable) >= 0)
 }
 
 // saysDevice reports whether one of some headings is a device, a cell is a cavity with a letter, or a value of a wire stands
 // beside them.
-func (l *look) saysDevice(of []int) bool {
+func (l devices) saysDevice() bool {
 	if l.saysPins() || l.holds(l.cols, name.FieldColour, name.FieldGauge, name.FieldCable) >= 0 {
 		return true
 	}
-	return slices.ContainsFunc(of, func(i int) bool {
+	return slices.ContainsFunc(l.of, func(i int) bool {
 		return l.headsDevice(i) || name.IsDesignator(l.cols[i].Head) || l.prof[i].numbers < l.prof[i].filled
 	})
 }
 
 // hasGaps reports whether some net does not reach every device: a table of figures has a figure everywhere.
-func (l *look) hasGaps(of []int) bool {
+func (l devices) hasGaps() bool {
 	return slices.ContainsFunc(l.src.Rows, func(r table.Row) bool {
-		return !shape.IsText(r) && slices.ContainsFunc(of, func(i int) bool { return i >= len(r.Cells) || value.IsNothing(r.Cells[i]) })
+		return !shape.IsText(r) && slices.ContainsFunc(l.of, func(i int) bool { return i >= len(r.Cells) || value.IsNothing(r.Cells[i]) })
 	})
 }
 

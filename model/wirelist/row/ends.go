@@ -140,6 +140,9 @@ func endsOf(im *draft.Importer, b *shape.Block, cells []string, f, pin name.Fiel
 		}
 	}
 	var all []draft.End
+	if pinCol >= 0 && b.Cols[pinCol].Slashed {
+		return []draft.End{e}, col
+	}
 	for _, q := range name.SplitPins(e.Pin) {
 		for _, one := range spreadPin(im, b, q, nil, column(max(pinCol, col, 0))) {
 			all = append(all, draft.End{Text: e.Text, Pin: one})

@@ -34,6 +34,8 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 		return naming{name: b.Said, from: "what was said", over: nonEmpty(of, info.Name)}
 	case of != "":
 		return naming{name: of, from: "heading of the column", over: nonEmpty(info.Name)}
+	case info.Name != "" && isElsewhere(im, b, info):
+		return naming{name: parent(b, info.Row) + " " + info.Name, from: "texts above the table"}
 	case info.Name != "":
 		return naming{name: info.Name, from: "text above the table", rivals: info.Rivals}
 	case recipe != "":
@@ -50,6 +52,23 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 		n++
 	}
 	return naming{name: fmt.Sprintf("Connector %d", n), from: "a number", unsaid: true}
+}
+
+// isElsewhere reports whether a connector of the name stands below another heading: two boxes have a socket A each.
+func isElsewhere(im *draft.Importer, b *shape.Block, info *name.Title) bool {
+	t, under := im.ByKey[name.Key(info.Name)], parent(b, info.Row)
+	return t != nil && t.Titled && under != "" && t.Under != "" && t.Under != under
+}
+
+// parent is the heading that the heading of a row stands below; "" where the row is none, or the outermost.
+func parent(b *shape.Block, row int) string {
+	for k, r := range b.Path {
+		if k > 0 && r.Line == row {
+			_, text := b.Path[k-1].Filled()
+			return text
+		}
+	}
+	return ""
 }
 
 // nameable are the texts that could name a connector after all.

@@ -81,6 +81,9 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	}
 	froms, fromCol := endsOf(im, b, cells, name.FieldFrom, name.FieldFromPin, &it, column)
 	tos, toCol := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
+	if it.State == name.Used && len(froms)+len(tos) == 1 && headsDevices(b) && saysNothing(&it) {
+		it.State = name.Blank // "3 | -": a cavity with nothing beside it
+	}
 	col := toCol
 	if len(froms) > 1 || col < 0 {
 		col = max(fromCol, 0)
@@ -108,7 +111,7 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 		ins = &i
 	}
 	var pins []string
-	if ins != nil && ins.Has(cell) {
+	if ins != nil && ins.Has(cell) || b.Cols[col].Slashed {
 		pins = []string{cell}
 	} else {
 		for _, p := range name.SplitPins(cell) {
@@ -230,4 +233,15 @@ func twoOrMore(n int) string {
 		return "two"
 	}
 	return fmt.Sprint(n)
+}
+
+// headsDevices reports whether the headings of the cavities name their devices, so that each row is a cavity.
+func headsDevices(b *shape.Block) bool {
+	return slices.ContainsFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldFromPin && c.Of != "" })
+}
+
+// saysNothing reports whether a row says nothing of a wire but its ends.
+func saysNothing(it *draft.Item) bool {
+	return it.Signal == "" && it.OwnID == "" && it.Gauge.Size == "" && it.Gauge.Spec == "" && len(it.Colour) == 0 && !it.Length.Set &&
+		len(it.Notes) == 0 && it.Cable == "" && !it.Amps.Set && !it.Fuse.Set && it.FuseName == ""
 }

@@ -16,17 +16,14 @@ import (
 func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item) {
 	s := name.Used
 	for _, f := range []name.Field{name.FieldSignal, name.FieldWire, name.FieldNote, name.FieldColour, name.FieldGauge, name.FieldFrom,
-		name.FieldTo, name.FieldToPin} {
+		name.FieldTo} {
 		cell := b.Cell(cells, f)
 		if cell == "" || f != name.FieldSignal && value.IsNothing(cell) || (f == name.FieldColour || f == name.FieldGauge) &&
 			isNone(cell) || f == name.FieldGauge && name.StateOf(cell) == name.Blank {
 			continue
 		}
-		if (f == name.FieldWire || f == name.FieldFrom || f == name.FieldTo || f == name.FieldToPin) && isPlainName(cell) {
+		if (f == name.FieldWire || f == name.FieldFrom || f == name.FieldTo) && isPlainName(cell) {
 			continue // most are
-		}
-		if f == name.FieldToPin && (it.Signal != "" || len(cell) < 3) {
-			continue // a wire whose far end is open
 		}
 		if it.Drain && f == name.FieldTo {
 			continue // the far end of a shield is often open
@@ -43,6 +40,10 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	wired := it.Gauge.Size != "" || it.Gauge.Spec != "" || len(it.Colour) > 0 || it.Length.Set
 	nothing := it.Signal == "" && !wired && it.OwnID == "" && len(it.Notes) == 0 && value.IsNothing(b.Cell(cells, name.FieldTo)) &&
 		value.IsNothing(b.Cell(cells, name.FieldFrom))
+	if s == name.Used && !wired && name.IsKey(it.Signal) && b.Has(name.FieldColour, name.FieldGauge) && b.Has(name.FieldTo) &&
+		value.IsNothing(b.Cell(cells, name.FieldTo)) {
+		s = name.Blank // where the other rows have a colour and a far end, this one keys the plug
+	}
 	if s == name.Blank && wired && name.IsWeakState(it.Signal) {
 		s = name.Used
 	}

@@ -18,11 +18,12 @@ type Block struct {
 	Mark   value.Mark
 	Rows   []table.Row
 
-	Called string // the connector, where no title names it and something else of the list does
-	Said   string // the connector, where a person named it
-	Units  int    // the row below the headings that gives their units; 0 where there is none
-	Prefix string // of the names of the connectors that the rows name
-	Listed bool   // its rows are the points of a list
+	Path   []table.Row // the headings of Markdown above, the outermost first
+	Called string      // the connector, where no title names it and something else of the list does
+	Said   string      // the connector, where a person named it
+	Units  int         // the row below the headings that gives their units; 0 where there is none
+	Prefix string      // of the names of the connectors that the rows name
+	Listed bool        // its rows are the points of a list
 
 	Ranges bool            // "10-12" is three cavities, not the name of one
 	Named  map[string]bool // cavities that stand alone in a cell

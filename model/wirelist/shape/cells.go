@@ -40,6 +40,9 @@ func (b *Block) CellAt(cells []string, f name.Field) (text string, col int) {
 			}
 			continue
 		}
+		if table.Fold(text) == table.Fold(cells[i]) {
+			continue
+		}
 		text = value.JoinNonEmpty(map[bool]string{true: " ", false: "; "}[b.Cols[col].several], text, cells[i])
 	}
 	if len(parts) > 0 {
@@ -55,10 +58,9 @@ func Once() []name.Field {
 }
 
 // IsPole reports whether a dash that is all of a cell is the minus pole of a device, and does not say that the cell is empty:
-// another cell of its column is the plus pole, or it was parted off the name of an end.
+// another cell of its column is the plus pole.
 func (b *Block) IsPole(col int) bool {
-	plus := func(r table.Row) bool { return col < len(r.Cells) && r.Cells[col] == "+" }
-	return col >= 0 && (b.Listed || slices.ContainsFunc(b.Rows, plus))
+	return col >= 0 && slices.ContainsFunc(b.Rows, func(r table.Row) bool { return col < len(r.Cells) && r.Cells[col] == "+" })
 }
 
 // Beside is what a row holds in columns that no value is read from: the second of two of

@@ -78,6 +78,18 @@ func (h Headings) under(groups []Column, r table.Row) []Column {
 			raw[i].Field = name.FieldToPin
 		case raw[i].Field == name.FieldNumber:
 			raw[i].Field = name.FieldWire
+		case (raw[i].Field == name.FieldKeep || raw[i].Field == name.FieldSignal) && raw[i].Head != "" &&
+			(side == name.FieldFrom || side == name.FieldTo) &&
+			i+1 < len(raw) && raw[i+1].Field == name.FieldPin:
+			raw[i].Field = side // "Place" below "From", before its pin
+		}
+	}
+	for i, g := range groups { // what the second row leaves empty, the first says
+		for len(raw) <= i {
+			raw = append(raw, Column{Field: name.FieldKeep})
+		}
+		if raw[i].Head == "" && g.Head != "" && g.Field != name.FieldFrom && g.Field != name.FieldTo {
+			raw[i] = g
 		}
 	}
 	return raw

@@ -24,6 +24,7 @@ type Column struct {
 	Against bool             // its cells are what another heading says
 	Given   bool             // a person said what it means
 	Group   bool             // of a connector: it says which part of it, and stands behind the name of the other column
+	Slashed bool             // of cavities: "3/A" is one
 	Guessed bool             // its cells alone say what it is, and they could say something else
 	InCell  bool             // of cavities: each cell names the connector too, "X9:B04"
 

@@ -56,6 +56,12 @@ func (h Headings) HeadWords(r table.Row) bool {
 	return known > 0 && 2*known >= n
 }
 
+// KnowsOne reports whether one cell of a row is a heading that is known.
+func (h Headings) KnowsOne(r table.Row) bool {
+	cols, _, _ := h.meanings(r)
+	return slices.ContainsFunc(cols, func(c Column) bool { return c.known && !c.weak })
+}
+
 // IsPinGroup reports whether some headings are those of a pin table: a cavity and something about it.
 func (h Headings) IsPinGroup(r table.Row) bool {
 	cols, _, ok := h.header(r)

@@ -149,8 +149,8 @@ func (h Headings) lastWords(all []string) (name.Meaning, bool) {
 			continue
 		}
 		for _, w := range all[:from] {
-			if strings.ContainsAny(w, "0123456789") {
-				return name.Meaning{}, false // "14 AWG" is a value
+			if _, colour := value.ParseColour(w, ""); strings.ContainsAny(w, "0123456789") || colour && len(w) > 2 {
+				return name.Meaning{}, false // "14 AWG" and "blue w/ red stripe" are values
 			}
 			switch w {
 			case "contact", "pin", "terminal", "socket":
@@ -158,7 +158,8 @@ func (h Headings) lastWords(all []string) (name.Meaning, bool) {
 					return name.Meaning{Field: name.FieldContact}, true
 				}
 				return name.Meaning{}, false
-			case "seal", "housing", "connector", "plug", "boot", "heat", "shrink", "sleeve", "label", "led", "lamp", "button", "part",
+			case "fuse", "relay", "cap", "breaker", "seal", "housing", "connector", "plug", "boot", "heat", "shrink",
+				"sleeve", "label", "led", "lamp", "button", "part",
 				"hole",
 				"bolt", "screw", "stud", "lug", "loom", "conduit", "tape", "drill", "sheath", "jacket", "file", "paper", "bundle":
 				return name.Meaning{}, false
@@ -286,7 +287,7 @@ func isSection(w string) bool {
 // unitOf takes in what a heading says about its numbers.
 func unitOf(all []string, c *Column) {
 	for i, w := range all {
-		if w == "mm2" || w == "qmm" {
+		if w == "mm2" || w == "qmm" || w == "mmq" {
 			c.Bare, c.Said = value.BareMM2, true
 		}
 		if isSection(w) {

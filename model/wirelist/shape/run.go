@@ -25,6 +25,12 @@ func splitRun(cell string) (from, to string, ok bool) {
 	return "", "", false
 }
 
+// IsRun reports whether an arrow stands between two texts of a cell.
+func IsRun(cell string) bool {
+	_, _, ok := splitRun(cell)
+	return ok && hasArrow(cell)
+}
+
 // hasArrow reports whether an arrow stands in the cell, which nobody writes into the name of
 // one end.
 func hasArrow(cell string) bool {

@@ -20,7 +20,7 @@ func (h Headings) devicePins(cols []Column) bool {
 	for i, c := range cols {
 		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
 		last := ""
-		if len(w) > 1 && strings.Trim(w[0], "0123456789") != "" {
+		if len(w) > 1 && len(w) < 5 && strings.Trim(w[0], "0123456789") != "" && !strings.Contains(c.Head, ",") {
 			last = w[len(w)-1]
 		}
 		switch {
@@ -40,7 +40,7 @@ func (h Headings) devicePins(cols []Column) bool {
 	switch {
 	case len(of) == 0 || other && len(of) > 1 || len(plain) > 1:
 		return false
-	case len(plain) == 1 && len(of) == 1 && !other && isOtherName(cols[plain[0]].Head):
+	case len(plain) == 1 && len(of) == 1 && isOtherName(cols[plain[0]].Head) && !cols[plain[0]].Given:
 		// What the board's maker calls the cavity, beside its number: "GPIO" beside "Board pin".
 		cols[plain[0]].Field = name.FieldKeep
 		h.ofDevice(&cols[of[0]], name.FieldPin)

@@ -3,8 +3,6 @@ package table
 import (
 	"fmt"
 	"strings"
-
-	"contralay/model/wirelist/markup"
 )
 
 // hasRuler reports whether a line of the text parts a Markdown header from its table.
@@ -30,24 +28,8 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	n, before := 0, false // whether the line before is of a table
 	open, first, at := false, 0, 0
 	var fence []string // the lines since a fence, where one is open
-	lines := strings.Split(text, "\n")
-	for n < len(lines) {
-		line := lines[n]
-		limits := markup.Limits{Rows: l.Rows, Columns: l.Columns, CellBytes: l.CellBytes, Bytes: l.FileBytes}
-		if rows, took := markup.Table(lines[n:], limits); took > 0 && !open {
-			for _, r := range rows {
-				row := Row{Line: r.Line + n + 1, First: r.First, Ruled: r.Headed}
-				for _, c := range r.Cells {
-					row.Cells = append(row.Cells, marked(strings.NewReplacer("**", "", "`", "").Replace(c)))
-				}
-				if says, allowed := count.row(len(row.Cells)); says != "" {
-					return nil, &Error{Place{File: name, Row: row.Line}, says, allowed}
-				}
-				t.Rows = append(t.Rows, row)
-			}
-			n, before = n+took, false
-			continue
-		}
+	tr := ""           // the lines of a row of HTML that is not at its end
+	for line := range strings.SplitSeq(text, "\n") {
 		n++
 		row := Row{Line: n}
 		trimmed := strings.TrimSpace(line)
@@ -62,6 +44,24 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		}
 		if open {
 			fence = append(fence, line)
+		}
+		if lower := strings.ToLower(trimmed); !open && (tr != "" || strings.HasPrefix(lower, "<t") || strings.HasPrefix(lower, "</t")) &&
+			len(tr) < l.CellBytes {
+			if tr += trimmed; strings.Contains(lower, "<table") {
+				before = false
+			}
+			cells, head, ok := htmlRow(tr)
+			if !ok && !strings.Contains(strings.ToLower(tr), "<tr") {
+				tr = ""
+			}
+			if !ok {
+				continue
+			}
+			row.Cells, row.First, row.Ruled, tr = cells, !before, head && !before, ""
+			if before = true; strings.Join(cells, "") != "" {
+				t.Rows = append(t.Rows, row)
+			}
+			continue
 		}
 		switch {
 		case trimmed == "":
@@ -79,7 +79,15 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 			row.Cells, row.First = tableCells(trimmed), !before
 			row.strike()
 		default:
-			row.proseOf(line, lines[n:], open)
+			if hashes := trimmed[:len(trimmed)-len(strings.TrimLeft(trimmed, "#"))]; len(hashes) <= 6 && !open {
+				row.Level = len(hashes)
+			}
+			row.Prose, row.Point = true, isPoint(trimmed)
+			if row.Point {
+				row.Deep = len(line) - len(strings.TrimLeft(line, " \t"))
+			}
+			text := strings.TrimLeft(strings.NewReplacer("**", "", "`", "").Replace(trimmed), "#>-*+ ")
+			row.Cells = []string{marked(withoutBackslashes(strings.Trim(text, "*_# ")))}
 		}
 		before = !row.Prose
 		if k, _ := row.Filled(); k == 0 {
@@ -93,81 +101,48 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	return []Table{t}, nil
 }
 
-// proseOf reads a line of Markdown that is of no table: a heading without its signs, a point without its dot. below are the lines
-// behind it, code says that it stands between fences.
-func (r *Row) proseOf(line string, below []string, code bool) {
-	text := strings.TrimSpace(line)
-	r.Prose = true
-	if !code {
-		var level int
-		if text, level = markup.WithoutTags(text); level > 0 {
-			r.Level = level
-		}
-		if hashes := len(text) - len(strings.TrimLeft(text, "#")); hashes > 0 && hashes <= 6 {
-			r.Level = hashes
-		}
-	}
-	text = strings.TrimLeft(text, "#> ")
-	if isBoldTitle(text) && isAboveTable(below) {
-		r.Level = boldLevel
-	}
-	if r.Point = isPoint(text); r.Point {
-		text = strings.TrimLeft(text[1:], " ")
-	}
-	if r.Point || startsWithCavity(text) {
-		r.Indent = len(line) - len(strings.TrimLeft(line, " \t")) + 1
-	}
-	text = strings.NewReplacer("**", "", "`", "").Replace(text)
-	r.Cells = []string{marked(withoutBackslashes(strings.Trim(text, "*_# ")))}
-}
-
-// boldLevel is the rank of a line in bold letters that stands above a table or a list: below every heading.
-const boldLevel = 7
-
-// isBoldTitle reports whether a line is a few words in bold letters and nothing else.
-func isBoldTitle(text string) bool {
-	text = strings.TrimRight(text, ": ")
-	if len(text) < 5 || len(strings.Fields(text)) > 8 || !strings.HasPrefix(text, "**") || !strings.HasSuffix(text, "**") {
-		return false
-	}
-	in := strings.TrimRight(text[2:len(text)-2], ": ")
-	return in != "" && !strings.Contains(in, "**") && !strings.ContainsAny(in[len(in)-1:], ".!?")
-}
-
-// isAboveTable reports whether the first of some lines that is not empty is of a table or a list.
-func isAboveTable(lines []string) bool {
-	for _, l := range lines[:min(len(lines), 3)] {
-		if l = strings.TrimSpace(l); l != "" {
-			return strings.HasPrefix(l, "|") || isPoint(l) || strings.HasPrefix(strings.ToLower(l), "<table") || startsWithCavity(l) ||
-				strings.HasPrefix(l, "```")
-		}
-	}
-	return false
-}
-
-// fenced reads the lines between two fences as a text of its own, where some of it is a table or a title; nil where none is. at is
-// the line of the first fence.
+// fenced reads the lines between two fences as a table where they are one, in columns or parted by a sign; nil
+// where they are not. at is the line of the first fence.
 func fenced(name string, lines []string, at int, l Limits) []Row {
-	if hasRuler(strings.Join(lines, "\n")) {
+	text := strings.Join(lines, "\n")
+	var all []Table
+	var err error
+	switch {
+	case hasRuler(text):
+		return nil
+	case inColumns(text):
+		all, err = readColumns(name, text, l)
+	case mostParted(lines):
+		all, err = readSeparated(name, text, l)
+	}
+	if err != nil || len(all) == 0 {
 		return nil
 	}
-	if isParted(lines) {
-		all, err := readSeparated(name, strings.Join(lines, "\n"), l)
-		if err != nil || len(all) == 0 {
-			return nil
-		}
-		rows := all[0].Rows
-		for i := range rows {
-			rows[i].Line += at
-			rows[i].First = i == 0
-		}
-		return rows
+	rows := all[0].Rows
+	for i := range rows {
+		rows[i].Line += at
+		rows[i].First = i == 0
 	}
-	d := document{file: name, lines: lines, at: at, code: true, count: &counter{l: l}, l: l}
-	if d.read() != nil {
-		return nil
+	return rows
+}
+
+// mostParted reports whether most lines have one sign between their cells, equally often, twice or more.
+func mostParted(lines []string) bool {
+	n, parted := 0, 0
+	sep := separator(strings.Join(lines, "\n"))
+	each := map[int]int{}
+	for _, l := range lines {
+		if strings.TrimSpace(l) != "" {
+			n++
+			each[outside(l, sep)]++
+		}
 	}
-	return d.rows
+	for k, times := range each {
+		if k > 1 {
+			parted = max(parted, times)
+		}
+	}
+	return n > 1 && 4*parted > 3*n
 }
 
 // strike marks a row all of whose cells are struck through, ~~so~~, and takes the signs off.

@@ -53,8 +53,8 @@ func readText(name, text string, l Limits) ([]Table, error) {
 	if strings.HasSuffix(lower, ".md") || strings.HasSuffix(lower, ".markdown") || hasRuler(text) {
 		return readMarkdown(name, text, l)
 	}
-	if isDocument(name, text) {
-		return readDocument(name, text, l)
+	if inColumns(text) {
+		return readColumns(name, text, l)
 	}
 	return readSeparated(name, text, l)
 }

@@ -10,6 +10,7 @@ import (
 // readSeparated reads a text whose cells are parted by one sign. Cells in double
 // quotation marks may hold it, a line break and a mark written twice.
 func readSeparated(name, text string, l Limits) ([]Table, error) {
+	text = withoutBoxes(text)
 	sep, line := separator(text), 1
 	if first, rest, more := strings.Cut(text, "\n"); more && len(first) == 5 && strings.HasPrefix(strings.ToLower(first), "sep=") {
 		sep, text, line = first[4], rest, 2 // a line that some spreadsheet programs write for each other
@@ -128,6 +129,9 @@ func separator(text string) byte {
 			filled++
 		}
 	}
+	if best.each == 1 && best.sep == ',' && numbered(lines) > best.lines/2 {
+		return '\n' // "pin 3: fuel level, yellow"
+	}
 	if best.each == 1 && best.sep == ',' && 4*best.lines < filled && !slices.ContainsFunc(lines, func(l string) bool {
 		return strings.Contains(l, "\"")
 	}) {
@@ -144,6 +148,22 @@ func outside(line string, sep byte) int {
 		case line[i] == '"':
 			in = !in
 		case line[i] == sep && !in:
+			n++
+		}
+	}
+	return n
+}
+
+// numbered counts the lines that are a number, alone or behind one word, and a colon or a sign of equality with something
+// behind it: the points of a list.
+func numbered(lines []string) (n int) {
+	for _, l := range lines {
+		at := strings.IndexAny(l, ":=")
+		if at < 0 || at > 16 || strings.Contains(l[:at], ",") || strings.TrimSpace(l[at+1:]) == "" {
+			continue
+		}
+		f := strings.Fields(l[:at])
+		if len(f) > 0 && len(f) < 3 && strings.Trim(f[len(f)-1], "0123456789") == "" {
 			n++
 		}
 	}

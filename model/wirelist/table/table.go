@@ -14,8 +14,7 @@ type Table struct {
 	Rows   []Row
 	Hidden bool   // a sheet that its workbook does not show
 	Comma  bool   // cells are parted by something else than a comma: a comma in a number may be its decimal mark
-	Marked bool   // every row says whether it is of a table, as those of Markdown do
-	Text   bool   // it is a plain text: a point of a list may have no dot
+	Marked bool   // it is Markdown: every row says whether it is of a table
 	Guess  string // the code page that its letters were read in, where that is a guess; "" where it is none
 	Odd    []Odd
 }
@@ -34,7 +33,7 @@ type Row struct {
 	Level  int  // of a Markdown heading, from 1; 0 for any other row
 	Prose  bool // a line of Markdown outside every table
 	Point  bool // a point of a list, its dot taken off
-	Indent int  // of a point, 1 where it stands at the head of its line; 0 for any other row
+	Deep   int  // how far such a point is set in
 	Ruled  bool // a rule line of Markdown stands below it: it is the headings of a table
 	First  bool // an empty line, or a line of no table, stands before it: a table of Markdown begins here
 	Struck bool // every cell of it is struck out

@@ -78,7 +78,7 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 		case t.Text == "sq" && i+2 < len(all) && all[i+1].Kind == '.' && all[i+2].Text == "mm":
 			metric = true
 			i += 2
-		case t.Text == "mm2" || t.Text == "qmm" || t.Text == "sqmm":
+		case t.Text == "mm2" || t.Text == "qmm" || t.Text == "mmq" || t.Text == "sqmm":
 			metric = true
 		case t.Text == "awg" || t.Text == "ga" || t.Text == "gauge" || t.Text == "#":
 			awg = true
@@ -141,10 +141,10 @@ func (g *Gauge) Cable(word string) bool {
 	case "shielded", "screened", "shield", "screen", "shld", "shd", "sh", "scr", "scrn", "geschirmt", "gesch", "abgeschirmt", "abgesch",
 		"schirm", "blinde", "blindee", "blindage", "ecrante", "apantallado", "apantallada", "schermato", "schermata":
 		g.Shielded = true
-	case "twisted", "twist", "twstd", "tw", "twp", "verdrillt", "verdr", "torsade", "torsadee", "trenzado", "trenzada", "intrecciato",
+	case "twisted", "twist", "twstd", "tw", "verdrillt", "verdr", "torsade", "torsadee", "trenzado", "trenzada", "intrecciato",
 		"intrecciata":
 		g.Twisted = true
-	case "tp", "utp":
+	case "tp", "utp", "twp":
 		g.Twisted, g.Conductors = true, max(g.Conductors, 2)
 	case "tsp", "stp", "tspr":
 		g.Twisted, g.Shielded, g.Conductors = true, true, max(g.Conductors, 2)
@@ -273,7 +273,7 @@ func SizeWithin(text string, mark Mark) string {
 		if IsCount(all, i) && i > 0 && all[i-1].Kind == '0' {
 			return "" // a cable, which is not one wire of its size
 		}
-		metric := all[i].Text == "mm2" || all[i].Text == "qmm" || all[i].Text == "sqmm"
+		metric := all[i].Text == "mm2" || all[i].Text == "qmm" || all[i].Text == "mmq" || all[i].Text == "sqmm"
 		awg := all[i].Text == "awg" || all[i].Text == "ga"
 		if !metric && !awg {
 			continue

@@ -1,0 +1,38 @@
+package block
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/value"
+)
+
+// partNetLine parts a line of a run list: two ends, each a designator and a cavity, the word "to" between them, then a colour,
+// a size and a name in any order.
+//
+//	C1-1 TO C7-1 RED 14GA MAIN FEED
+func partNetLine(text string) (from, to string, rest []string) {
+	f := strings.Fields(text)
+	if len(f) < 3 || !strings.EqualFold(f[1], "to") || !isPlainEnd(f[0]) || !isPlainEnd(f[2]) {
+		return "", "", nil
+	}
+	colour, size, signal := "", "", ""
+	for _, w := range f[3:] {
+		g, sized := value.ParseGauge(w, value.BareAWG, value.MarkUnknown)
+		switch {
+		case colour == "" && signal == "" && isColour(w):
+			colour = w
+		case size == "" && signal == "" && sized && g.Size != "" && strings.Trim(w, "0123456789.,") != "":
+			size = w
+		default:
+			signal = value.JoinNonEmpty(" ", signal, w)
+		}
+	}
+	return f[0], f[2], []string{colour, size, "", signal}
+}
+
+// isPlainEnd reports whether a word is a designator and a cavity of it, "C1-1".
+func isPlainEnd(w string) bool {
+	connector, pin, ok := name.SplitEnd(w)
+	return ok && name.IsDesignator(connector) && name.IsCavity(pin)
+}

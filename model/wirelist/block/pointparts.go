@@ -1,0 +1,67 @@
+package block
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/table"
+)
+
+// What one point says of a wire beside its cavity: its colour first, "Red - ignition feed", and where it goes, "green, to
+// indicator left".
+
+// pointParts are the pieces of a point.
+type pointParts struct{ signal, colour, size, to string }
+
+// partsOf parts the text behind the cavity of a point.
+func partsOf(text string) (p pointParts) {
+	for _, mark := range []string{" - ", " – ", ": ", ", "} {
+		front, back, ok := strings.Cut(text, mark)
+		if ok && isColour(strings.TrimSpace(front)) {
+			p.colour, text = strings.TrimSpace(front), strings.TrimSpace(back)
+			break
+		}
+	}
+	if isColour(text) && p.colour == "" && strings.ContainsAny(text, "/ ") {
+		return pointParts{colour: text}
+	}
+	front, values := valuesBehind(text)
+	for _, v := range values {
+		if isColour(v) && p.colour == "" {
+			p.colour = v
+		} else if !isColour(v) {
+			p.size = v
+		} else {
+			front = text // a second colour is of something else
+		}
+	}
+	p.signal = front
+	for _, lead := range []string{"to ", "goes to ", "nach ", "vers "} {
+		if len(front) > len(lead) && strings.EqualFold(front[:len(lead)], lead) {
+			p.signal, p.to = "", strings.TrimSpace(front[len(lead):])
+		}
+	}
+	return p
+}
+
+// partPoints gives the pieces of some points cells of their own, where half of them begin with a colour or say where they go:
+// cavity, name, colour, size, far end. texts are what stands behind the cavities. ok is false where they say neither.
+func partPoints(rows []table.Row, pins, texts []string) (ok bool) {
+	n, filled := 0, 0
+	for _, t := range texts {
+		if t == "" {
+			continue
+		}
+		filled++
+		if p := partsOf(t); p.to != "" || p.colour != "" && !strings.HasSuffix(t, p.colour) && !strings.HasSuffix(t, ")") {
+			n++
+		}
+	}
+	if n == 0 || 2*n < filled {
+		return false
+	}
+	for i := range rows {
+		p := partsOf(texts[i])
+		rows[i].Cells, rows[i].Prose = []string{pins[i], p.signal, p.colour, p.size, p.to}, false
+	}
+	return true
+}

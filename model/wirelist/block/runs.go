@@ -1,0 +1,147 @@
+package block
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// runs is how many rows from one on are points that tell a wire each, by both of its ends and an arrow between; 0 where they
+// are none.
+//
+//   - FC 5V -> GPS VCC (red)
+//   - FC G3 -> GPS GND (black)
+func (f *finder) runs(i int) int {
+	n := 0
+	for _, r := range f.t.Rows[i:] {
+		if len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 || n > 0 && r.Line > f.t.Rows[i+n-1].Line+2 {
+			break
+		}
+		from, to, _ := partRun(r.Cells[0])
+		if from == "" || to == "" || len(from) > mostHead || len(to) > mostHead || isFullSentence(to) {
+			break
+		}
+		n++
+	}
+	if n < 2 && !slices.ContainsFunc(f.all, func(b Block) bool { return b.Runs }) {
+		return 0
+	}
+	return n
+}
+
+func isFullSentence(text string) bool {
+	return strings.HasSuffix(text, ".") && len(strings.Fields(text)) > 4
+}
+
+// partRun parts a point in its two ends and what stands behind them, of which values of a wire are cells of their own.
+func partRun(text string) (from, to string, rest []string) {
+	if from, to, rest = partNetLine(text); from != "" {
+		return from, to, rest
+	}
+	for _, arrow := range []string{"<-->", "<->", "-->", "->", "==>", "=>", "→", "↔", "⇒", "—>", "–>"} {
+		front, back, ok := strings.Cut(text, arrow)
+		if !ok {
+			continue
+		}
+		if strings.Contains(back, arrow) {
+			return "", "", nil // a chain of three
+		}
+		from, to = strings.TrimSpace(front), strings.Trim(back, " >")
+		break
+	}
+	if from == "" {
+		return "", "", nil
+	}
+	var lead []string
+	if before, after, ok := strings.Cut(from, ": "); ok {
+		front, in := valuesBehind(before) // "Yellow (20 AWG): coil - → points"
+		if isColour(front) {
+			lead, from = append([]string{front}, in...), strings.TrimSpace(after)
+		}
+	}
+	if pin, more, ok := partPoint(from); ok && more != "" && strings.ContainsAny(from[len(pin):][:1], ".):") {
+		from = more // "1. FC 5V -> …": the number of the point
+	}
+	var pieces []string
+	if to, pieces = valuesBehind(to); pieces == nil {
+		for _, mark := range []string{", ", ": ", "; ", " - ", " – "} {
+			front, back, ok := strings.Cut(to, mark)
+			if ok {
+				to, pieces = strings.TrimSpace(front), strings.Split(back, mark)
+				break
+			}
+		}
+	}
+	colour, size, note := "", "", ""
+	for _, p := range append(lead, pieces...) {
+		p = strings.TrimSpace(p)
+		g, sized := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
+		switch {
+		case isColour(p) && colour == "":
+			colour = p
+		case sized && g.Size != "" && size == "" && strings.Trim(p, "0123456789.,") != "":
+			size = p
+		default:
+			note = value.JoinNonEmpty("; ", note, p)
+		}
+	}
+	return from, to, []string{colour, size, note, ""}
+}
+
+// leads makes the block of a list of both ends. An end of two words and more of which the first ones come again is a device
+// and a pad of it.
+func (f *finder) leads(points []table.Row) {
+	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: f.titles(), Runs: true}
+	for _, r := range points {
+		from, to, rest := partRun(r.Cells[0])
+		near, nearPad := f.pad(from)
+		far, farPad := f.pad(to)
+		for _, e := range [][2]*string{{&near, &nearPad}, {&far, &farPad}} {
+			if *e[1] == "-" { // the pole, and no dash that fills a cell
+				*e[0], *e[1] = *e[0]+":-", ""
+			}
+		}
+		r.Cells, r.Prose, r.Point = append([]string{near, nearPad, far, farPad}, rest...), false, false
+		b.Rows = append(b.Rows, r)
+	}
+	f.close()
+	f.all = append(f.all, b)
+}
+
+// pad parts "FC 5V" in device and pad, where "FC" begins another end of the sheet too.
+func (f *finder) pad(end string) (device, pad string) {
+	if strings.Contains(end, ":") {
+		return end, ""
+	}
+	if isPlainEnd(end) {
+		device, pad, _ = name.SplitEnd(end)
+		return device, pad
+	}
+	at := strings.LastIndexByte(end, ' ')
+	if at < 0 || len(end)-at > 9 {
+		return end, ""
+	}
+	n := 0
+	for _, r := range f.t.Rows {
+		if len(r.Cells) != 1 {
+			continue
+		}
+		from, to, _ := partRun(r.Cells[0])
+		for _, e := range []string{from, to} {
+			if strings.HasPrefix(e, end[:at+1]) && strings.LastIndexByte(e, ' ') == at && e != end {
+				n++
+			}
+		}
+	}
+	if n == 0 {
+		return end, ""
+	}
+	device = strings.TrimSpace(end[:at])
+	for _, word := range []string{" pin", " pad"} {
+		device = strings.TrimSuffix(device, word)
+	}
+	return device, end[at+1:]
+}

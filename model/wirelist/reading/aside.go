@@ -1,0 +1,22 @@
+package reading
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/table"
+)
+
+// isAside reports whether a row below the headings says more of them, each of its cells in brackets, "(24 way)".
+func isAside(r table.Row) bool {
+	n := 0
+	for _, c := range r.Cells {
+		if c == "" {
+			continue
+		}
+		if !strings.HasPrefix(c, "(") || !strings.HasSuffix(c, ")") {
+			return false
+		}
+		n++
+	}
+	return n > 1
+}

@@ -1,0 +1,36 @@
+package reading
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// firstPins takes the first column of a table for its cavities where nobody knows the heading, and the table has none and no
+// near end: its cells count up from the first, and values of wires stand beside them.
+//
+//	Kapocs | Wire | Colour
+//	1      | V1   | red
+//	2      | V2   | black
+func firstPins(l *look) []shape.Column {
+	if len(l.src.Head) == 0 || l.anotherPin(-1) || l.holds(l.cols, name.FieldFrom, name.FieldFromPin, name.FieldRun,
+		name.FieldNumber) >= 0 ||
+		l.holds(l.cols, name.FieldColour, name.FieldGauge) < 0 {
+		return nil
+	}
+	for i := range l.cols {
+		c := &l.cols[i]
+		if l.prof[i].filled == 0 {
+			continue
+		}
+		if c.Field != name.FieldKeep || c.Given || c.Head == "" || !l.countsUp(i) || isRemark(name.Words(table.Fold(c.Head))) {
+			return nil // it is the first column with something in it
+		}
+		cols := slices.Clone(l.cols)
+		cols[i].Field, cols[i].Guessed = name.FieldPin, true
+		return cols
+	}
+	return nil
+}

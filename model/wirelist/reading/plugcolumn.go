@@ -1,0 +1,81 @@
+package reading
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// plugColumn takes the column before the cavities for their connectors where its heading ends with a word for one,
+// "BMS plug", and its cells are fewer than the rows or come again.
+//
+//	BMS plug | Pin | Signal
+//	J1       | 1   | TAP0
+//	         | 2   | TAP1
+func (l *look) plugColumn() {
+	if l.has(l.cols, name.FieldConnector) && l.holds(l.cols, name.FieldConnector) < l.find(l.cols, name.FieldPin) {
+		return
+	}
+	for i := 0; i+1 < len(l.cols); i++ {
+		c, p := &l.cols[i], &l.prof[i]
+		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
+		if c.Given || c.Field != name.FieldKeep || l.cols[i+1].Field != name.FieldPin || len(w) == 0 || p.filled == 0 || p.prose > 0 {
+			continue
+		}
+		if !(len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldConnector) && !l.startsGroups(i) {
+			continue
+		}
+		if p.distinct < p.filled || p.filled < l.prof[i+1].filled {
+			c.Field = name.FieldConnector
+			return
+		}
+	}
+}
+
+// pinBehindTo takes cavities right behind the column of the far end for its cavities, where the near end has its own.
+func (l *look) pinBehindTo() {
+	pin := l.holds(l.cols, name.FieldPin)
+	for i := 1; i < len(l.cols); i++ {
+		if c := &l.cols[i]; pin >= 0 && pin < i-1 && !c.Given && c.Field == name.FieldPin && l.cols[i-1].Field == name.FieldTo &&
+			!l.has(l.cols, name.FieldFrom, name.FieldToPin) {
+			c.Field = name.FieldToPin
+			return
+		}
+	}
+}
+
+// startsGroups reports whether each cell of a column is a designator, "-X1", the first row has one, and others have none: the
+// connector is written once for its rows.
+func (l *look) startsGroups(i int) bool {
+	n, first := 0, true
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		if shape.IsText(r) {
+			continue
+		}
+		cell := ""
+		if i < len(r.Cells) {
+			cell = r.Cells[i]
+		}
+		if cell == "" && first || cell != "" && !name.IsDesignator(strings.TrimLeft(cell, "-=+")) {
+			return false
+		}
+		if first = false; cell != "" {
+			n++
+		}
+	}
+	return n > 0 && (n < l.prof[i+1].filled || 2*l.prof[i].distinct <= n)
+}
+
+// pads counts the cells of a column that are short and have a digit or a pole, "C1+", as cavities have and kinds of lugs have
+// not.
+func (l *look) pads(i int) (n int) {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		if i < len(r.Cells) && len(r.Cells[i]) <= mostPad && (strings.ContainsAny(r.Cells[i], "0123456789+") ||
+			len(r.Cells[i]) > 1 && strings.HasSuffix(r.Cells[i], "-")) && !isStud(r.Cells[i]) {
+			n++
+		}
+	}
+	return n
+}

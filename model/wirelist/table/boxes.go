@@ -1,0 +1,25 @@
+package table
+
+import "strings"
+
+// withoutBoxes takes the lines off that are drawn round the cells of a table, and makes one sign of those between them.
+//
+//	+-----+----------+      ┌─────┬──────────┐
+//	| Pin | Signal   |      │ Pin │ Signal   │
+//	+-----+----------+      ├─────┼──────────┤
+func withoutBoxes(text string) string {
+	if !strings.Contains(text, "+--") && !strings.Contains(text, "--+") && !strings.ContainsAny(text, "│┃║") {
+		return text
+	}
+	text = strings.NewReplacer("│", "|", "┃", "|", "║", "|").Replace(text)
+	if strings.Count(text, "|") < 4 {
+		return text
+	}
+	lines := strings.Split(text, "\n")
+	for i, l := range lines {
+		if strings.ContainsAny(l, "-─═=━") && strings.Trim(l, "+-=| \t─═━┼├┤┌┐└┘┬┴╞╡╪╔╗╚╝╠╣╦╩╬┏┓┗┛┣┫┳┻╋╤╧╟╢╫") == "" {
+			lines[i] = ""
+		}
+	}
+	return strings.Join(lines, "\n")
+}
