@@ -17,7 +17,7 @@ func TestSheetForTheCustomer(t *testing.T) {
 		t.Errorf("serial 9: exit %d, %v: %s", r.code, left, r.err)
 	}
 	r = call(t, "", "sheet", name, "-o", dir, "--customer", "--on", "2026-05-11")
-	if r.code != ok || !strings.Contains(r.out, "TR1-LMP-02~") || !strings.Contains(r.out, "-customer.html, and 4 lists") ||
+	if r.code != ok || !strings.Contains(r.out, "TR1-LMP-02-B-customer.html, and 4 lists") ||
 		!strings.Contains(r.out, "need a serial: --serial N. Serials in the file: 1.") {
 		t.Errorf("without a serial: exit %d, %s%s", r.code, r.out, r.err)
 	}

@@ -318,7 +318,13 @@ func TestListsByHand(t *testing.T) {
 			t.Errorf("%s lacks %q:\n%s", c[0], c[1], strings.Join(rows[c[0]], "\n"))
 		}
 	}
-	if all := words(string(out.HTML)); strings.Contains(strings.ToLower(all), "minutes") {
+	all := words(string(out.HTML))
+	for _, says := range []string{"On the scale: 260.5 g", "Scale 1:"} { // few words beside its drawing: it has all of them
+		if !strings.Contains(all, says) {
+			t.Errorf("nothing says %q", says)
+		}
+	}
+	if strings.Contains(strings.ToLower(all), "minutes") {
 		t.Error("minutes are printed")
 	}
 }
@@ -364,8 +370,10 @@ func TestPages(t *testing.T) {
 		if n := len(out.Pages.Pages); n > c.most || !conforms {
 			t.Errorf("%s: %d pages, certified %v: %.500s", c.name, n, conforms, words(string(out.Pages.Pages[0].HTML)))
 		}
+		if c.name == "demo" && !strings.Contains(words(string(out.HTML)), "True proportions") {
+			t.Errorf("%s: its drawing is crowded with words", c.name)
+		}
 		for _, p := range out.Pages.Pages {
-			t.Logf("%s: %s: %.0f mm", c.name, p.Name, float64(p.Used))
 			for _, m := range points.FindAllStringSubmatch(string(p.HTML), -1) {
 				if v, err := strconv.ParseFloat(m[1], 64); err == nil && v < 9 {
 					t.Errorf("%s: %s", c.name, m[0])
