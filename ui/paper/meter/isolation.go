@@ -55,12 +55,11 @@ func Isolation(m list.Maker) []page.Block {
 	}
 	x := lists.Isolation
 	volts := unit.Fixed(x.Volts, 0)
-	says := fmt.Sprintf("Take every device, sensor and load off first: %s V can destroy them. Nobody touches an end while the volts "+
-		"are on; "+
-		"discharge before you do. Each net of a row by itself against all other nets, shields and shells joined together, %s min at most, "+
-		"until the reading is steady; write the least. %s V DC: common practice, no source; never more than the part rated lowest stands. "+
-		"%s megohm, and %s to %s V: %s.", volts, unit.Fixed(x.Minutes, 0), volts, unit.Fixed(x.Megohm, 0), unit.Fixed(x.Least, 0),
-		unit.Fixed(x.Top, 0), x.Source)
+	says := fmt.Sprintf("Take every device, sensor and load off the harness first: %s V can destroy them. Nobody touches an end while the "+
+		"volts are on; discharge the harness before you do. Each net of a row by itself against all other nets, shields and shells "+
+		"joined together, %s min at most, until the reading is steady; write the least. %s V DC: common practice, no source; never "+
+		"more volts than the part rated lowest stands. %s megohm, and %s to %s V: %s.", volts, unit.Fixed(x.Minutes, 0), volts,
+		unit.Fixed(x.Megohm, 0), unit.Fixed(x.Least, 0), unit.Fixed(x.Top, 0), x.Source)
 	const netsWide unit.Millimetre = 84
 	g := page.Grid{Cols: []page.Col{{Head: "group", Bold: true}, {Head: "nets, by the first end of each", Wide: netsWide},
 		{Head: "V DC", Align: list.ToRight}, {Head: "least Mohm", Align: list.ToRight}, {Head: "reading", Align: list.ByHand},

@@ -97,7 +97,7 @@ func RingTable(m list.Maker) list.Table {
 	}, rings(m))
 }
 
-// Ring is the ring-out as blocks: a section with its notes, and the tests in three columns.
+// Ring is the ring-out as blocks: a section with its notes, and the tests in three columns, or two where each has a limit of its own.
 func Ring(m list.Maker) []page.Block {
 	all := rings(m)
 	if len(all) == 0 {
@@ -107,6 +107,7 @@ func Ring(m list.Maker) []page.Block {
 	out := []page.Block{page.SubHeading("Ring-out"), kept(page.Text(ringNote(m, all, same, limit), page.Small))}
 	g := page.Grid{Columns: 3, Cols: []page.Col{{Head: "from"}, {Head: "rings to"}, {Head: "ohm", Align: list.ToRight}}}
 	if limit == 0 {
+		g.Columns = 2 // the ends of a net would break
 		g.Cols = append(g.Cols, page.Col{Head: "hand", Align: list.ToRight})
 	}
 	g.Cols = append(g.Cols, page.Col{Head: "bare", Align: list.ByHand, Wide: 9.4}, page.Col{Head: "in", Align: list.ByHand, Wide: 6})
