@@ -8,8 +8,8 @@
 //	reads SparePlace: CappedAt, From, Like, Path, To
 //	reads Wire: Dia
 //	writes Option: Buried, Cost, Layers, Parted, Plan, SpareIn, Spares
-//	writes Proposal: LeaversFree, LeaversMM, LeaversWith, Options, Plain, Reach, Shown, UnitsFree,
-//	    UnitsMM, UnitsWith
+//	writes Proposal: LeaversFree, LeaversMM, LeaversWith, Options, Plain, Reach, Shown,
+//	    UnitsFree, UnitsMM, UnitsWith
 //	writes Reach: Ended, Least, Proven, Thinnest
 //	writes Sheet: Proposals
 package planning

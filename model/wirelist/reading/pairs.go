@@ -85,7 +85,7 @@ func (l *look) isPair(i int) bool {
 //
 //	Slot | Pin | Net  | Slot | Pin
 //	S1   | 1/A | +12V | S2   | 1/A
-func (l *look) repeatedDevices() {
+func repeatedDevices(l *look) {
 	if l.has(l.cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun) {
 		return
 	}
@@ -108,7 +108,7 @@ func (l *look) repeatedDevices() {
 }
 
 // runsByCells takes a column that nobody knows for both ends where each of its cells has an arrow between two texts.
-func (l *look) runsByCells() {
+func runsByCells(l *look) {
 	if l.anotherPin(-1) || l.has(l.cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) {
 		return
 	}

@@ -14,7 +14,7 @@ import (
 //	BMS plug | Pin | Signal
 //	J1       | 1   | TAP0
 //	         | 2   | TAP1
-func (l *look) plugColumn() {
+func plugColumn(l *look) {
 	if l.has(l.cols, name.FieldConnector) && l.holds(l.cols, name.FieldConnector) < l.find(l.cols, name.FieldPin) {
 		return
 	}
@@ -35,7 +35,7 @@ func (l *look) plugColumn() {
 }
 
 // pinBehindTo takes cavities right behind the column of the far end for its cavities, where the near end has its own.
-func (l *look) pinBehindTo() {
+func pinBehindTo(l *look) {
 	pin := l.holds(l.cols, name.FieldPin)
 	for i := 1; i < len(l.cols); i++ {
 		if c := &l.cols[i]; pin >= 0 && pin < i-1 && !c.Given && c.Field == name.FieldPin && l.cols[i-1].Field == name.FieldTo &&

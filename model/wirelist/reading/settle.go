@@ -12,8 +12,8 @@ import (
 // settle changes what a heading alone says to what the cells below it are. What a person said holds.
 func (l *look) settle() {
 	l.swapped()
-	l.pinBehindTo()
-	l.twoPinsOfASide()
+	pinBehindTo(l)
+	twoPinsOfASide(l)
 	for range 2 { // what one column turns out to be may say what another is
 		for i := range l.cols {
 			if c := &l.cols[i]; !c.Given && l.prof[i].filled > 0 {
@@ -22,10 +22,10 @@ func (l *look) settle() {
 		}
 	}
 	l.pairs()
-	l.plugColumn()
-	l.repeatedDevices()
-	l.slashed()
-	l.runsByCells()
+	plugColumn(l)
+	repeatedDevices(l)
+	slashed(l)
+	runsByCells(l)
 	l.sidePins()
 	l.endsInPlaceOfNumbers()
 	l.plugs()

@@ -6,7 +6,7 @@ import "contralay/model/wirelist/name"
 //
 //	From pin | From terminal
 //	1        | T-22F
-func (l *look) twoPinsOfASide() {
+func twoPinsOfASide(l *look) {
 	for _, f := range []name.Field{name.FieldFromPin, name.FieldToPin} {
 		first := -1
 		for i := range l.cols {

@@ -99,7 +99,8 @@ func TestRowsByHand(t *testing.T) {
 	for _, w := range []string{
 		"Contact and plug MS27488-20-2 in: J.", "Kept free for later. Contact and plug MS27488-20-2 in: K.",
 		"Insert 12-98 (13-98), pins, key N at 12 o'clock, inline, boot-straight-12, fitted to bracket on the drawbar.",
-		"10 cavities: 6 wired, 2 spare, 1 kept free, 1 empty.", "Insert 8-98 (9-98), sockets, key A at 6 o'clock, flange, fitted to logger, lid.",
+		"10 cavities: 6 wired, 2 spare, 1 kept free, 1 empty.",
+		"Insert 8-98 (9-98), sockets, key A at 6 o'clock, flange, fitted to logger, lid.",
 		"Seen from the wire side, not to scale.", "Dashed: a spare wire. Grey: no wire. Grey with dots: kept free for later.",
 		"Strip - : as the maker's sheet of the contact says.",
 	} {
@@ -216,7 +217,8 @@ func TestNoFaceSaysWhy(t *testing.T) {
 		says  string
 	}{
 		{calctest.Laid(t, "demo"), 0, "J and j had changed places in its source, which asks for a check by hand."},
-		{calctest.Laid(t, "whole"), 0, "the file does not say whether ECU1 has pins or sockets, and the one is the mirror image of the other."},
+		{calctest.Laid(t, "whole"), 0,
+			"the file does not say whether ECU1 has pins or sockets, and the one is the mirror image of the other."},
 		{handLoom(t, gender("", "12-98")), 1, "the file does not say whether P1 has pins or sockets"},
 		{handLoom(t, gender(model.GenderPin, "14-37")), 1, "no face is known for 14-37"},
 		{handLoom(t, gender(model.GenderSocket, "20-39")), 1, "asks for a check by hand"},

@@ -205,7 +205,8 @@ func TestUnitsByHand(t *testing.T) {
 	table := laycard.UnitTable(hand(t))
 	head := []string{"unit", "name", "wires", "size", "lay, mm", "wires cut, mm", "OD, mm", "shield", "strip back, mm", "drain, mm",
 		"drain from", "drain to", "solder sleeve", "made"}
-	row := []string{"C1", "Bus pair", "107 white, 108 blue", "22 AWG", "25", "1020", "2.9", "yes", "30", "80", "shell", "cut", "size 3~", ""}
+	row := []string{"C1", "Bus pair", "107 white, 108 blue", "22 AWG", "25", "1020", "2.9", "yes", "30", "80", "shell",
+		"cut", "size 3~", ""}
 	if !slices.Equal(table.Head, head) || len(table.Rows) != 1 || !slices.Equal(table.Rows[0], row) {
 		t.Errorf("%q\n%q", table.Head, table.Rows)
 	}
@@ -219,7 +220,8 @@ func TestSpliceByHand(t *testing.T) {
 		j.Also != "340 mm from P1" || !j.Beyond || j.Part != "AS81824/1-2~" {
 		t.Errorf("%+v", j)
 	}
-	more := []laycard.JointWire{{"102", "red", "22 AWG", "LMP1:1"}, {"103", "red", "22 AWG", "LMP2:1"}, {"104", "red/white", "22 AWG", "LOG1:C"}}
+	more := []laycard.JointWire{{"102", "red", "22 AWG", "LMP1:1"}, {"103", "red", "22 AWG", "LMP2:1"},
+		{"104", "red/white", "22 AWG", "LOG1:C"}}
 	if !slices.Equal(j.One, []laycard.JointWire{{"101", "red", "20 AWG", "P1:A"}}) || !slices.Equal(j.More, more) {
 		t.Errorf("%+v\n%+v", j.One, j.More)
 	}

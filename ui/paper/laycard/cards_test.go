@@ -75,7 +75,8 @@ func TestRowsLieClockwise(t *testing.T) {
 				sum := 0.0
 				for n, r := range l.Rows {
 					o := l.Rows[(n+1)%len(l.Rows)]
-					if len(l.Rows) < 3 || math.Hypot(float64(r.Of.X), float64(r.Of.Y)) < 1e-6 || math.Hypot(float64(o.Of.X), float64(o.Of.Y)) < 1e-6 {
+					if len(l.Rows) < 3 || math.Hypot(float64(r.Of.X), float64(r.Of.Y)) < 1e-6 ||
+						math.Hypot(float64(o.Of.X), float64(o.Of.Y)) < 1e-6 {
 						sum = 2 * math.Pi
 						break
 					}
@@ -100,8 +101,9 @@ func TestSaidOnce(t *testing.T) {
 		text.WriteString(string(p.HTML))
 	}
 	plain := strings.Join(strings.Fields(tags.ReplaceAllString(text.String(), " ")), " ")
-	for says, n := range map[string]int{"the program proposes how: all but T1 and R1": 1, "zone of a breakout and one diameter before it": 1,
-		"two rings are the tracer": 1, "Fillers: ": 3, "they stop where the lay stops": 3} {
+	for says, n := range map[string]int{"the program proposes how: all but T1 and R1": 1,
+		"zone of a breakout and one diameter before it": 1,
+		"two rings are the tracer":                      1, "Fillers: ": 3, "they stop where the lay stops": 3} {
 		if got := strings.Count(plain, says); got != n {
 			t.Errorf("%q is said %d times, and should be %d", says, got, n)
 		}

@@ -77,7 +77,8 @@ func TestRingByHand(t *testing.T) {
 		"shell of P1 | shield of C1 | - |  | ",
 	})
 	for _, w := range []string{"9 nets, 13 tests.", "Hand meter, leads and all: under 0.5 ohm.",
-		"at most the ohm of the row, copper at 20 C; 0.01 more with contacts in", "Nothing else may ring.", "limits: common practice, no source",
+		"at most the ohm of the row, copper at 20 C; 0.01 more with contacts in", "Nothing else may ring.",
+		"limits: common practice, no source",
 		"bare, before anything covers the wires, and with contacts in, before anything is shrunk", "A dash: not known; it must ring."} {
 		if !strings.Contains(says, w) {
 			t.Errorf("it does not say %q:\n%s", w, says)
