@@ -206,10 +206,13 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		case f.Wires():
 			wires = append(wires, f)
 			f.sayNear(im)
+			f.sayDoubts(im)
 		default:
+			f.sayDoubts(im)
 			leftOut(im, t, &f.Block, f.Reading())
 		}
 	}
+	sayUnread(im, t, found)
 	if none && len(over) > 0 {
 		im.Say(report.Note, "sheet without headings", table.Place{File: t.File, Sheet: t.Sheet, Row: over[0].Line}, "", "left out")
 		over = nil
@@ -227,6 +230,18 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	}
 }
 
+// sayUnread says which points of a sheet could be cavities and are read as text.
+func sayUnread(im *draft.Importer, t *table.Table, found []Found) {
+	var blocks []block.Block
+	for _, f := range found {
+		blocks = append(blocks, f.Block)
+	}
+	for _, rows := range block.Unread(t, blocks) {
+		im.Doubt("points that could be cavities are not read", table.Place{File: t.File, Sheet: t.Sheet, Row: rows[0].Line},
+			shape.RowText(rows[0].Cells), "read as text", rows)
+	}
+}
+
 // sayNear says where the next best reading of a table is nearly as good as the one that is taken, and nobody chose.
 func (f *Found) sayNear(im *draft.Importer) {
 	if f.Said.Reading != "" || len(f.Readings) < 2 {
@@ -234,8 +249,18 @@ func (f *Found) sayNear(im *draft.Importer) {
 	}
 	best, next := f.Readings[0], f.Readings[1]
 	if next.Wires && best.Score-next.Score < nearScore && !best.Same(next) {
-		im.Say(report.Warn, "could be read in two ways", f.Place, best.Kind+", or "+next.Kind,
-			"taken for the first; say what a column means if it is the other")
+		im.Doubt("could be read in two ways", f.Place, best.Kind+", or "+next.Kind,
+			"taken for the first; say what a column means if it is the other", row.DataRows(best.Block))
+	}
+}
+
+// sayDoubts says what speaks against the reading of a table: once for it, with the rows that could be wrong.
+func (f *Found) sayDoubts(im *draft.Importer) {
+	if f.Said.Reading != "" {
+		return // a person chose it
+	}
+	for _, d := range f.Reading().Doubts {
+		im.Doubt(d.Rule, f.Place, d.What, d.Did, d.Rows)
 	}
 }
 

@@ -49,6 +49,30 @@ func many(n int) []byte {
 	return b.Bytes()
 }
 
+// manyConnectors is a pin table of n rows, each of another connector.
+func manyConnectors(n int) []byte {
+	var b bytes.Buffer
+	b.WriteString("Connector,Pin,Signal,Gauge,Colour\n")
+	for i := range n {
+		fmt.Fprintf(&b, "Device number %d,1,Net %d,22 AWG,red\n", i, i)
+	}
+	return b.Bytes()
+}
+
+func BenchmarkConnectors20000(b *testing.B) {
+	data := manyConnectors(20_000)
+	b.ReportAllocs()
+	for b.Loop() {
+		tables, err := table.Read("list.csv", data, table.Limits{})
+		if err != nil {
+			b.Fatal(err)
+		}
+		if _, _, err := wirelist.Import(tables, draft.Options{}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
 func BenchmarkImport20000(b *testing.B) {
 	data := many(20_000)
 	b.ReportAllocs()
@@ -110,6 +134,28 @@ func TestManyRows(t *testing.T) {
 	runtime.ReadMemStats(&after)
 	if err != nil || len(h.Wires) != 20_000 {
 		t.Fatalf("%d wires, %v", len(h.Wires), err)
+	}
+	if mb := (after.TotalAlloc - before.TotalAlloc) >> 20; mb > 256 {
+		t.Errorf("allocated %d MB", mb)
+	}
+}
+
+// 20,000 different connectors take 256 MB at most, too.
+func TestManyConnectors(t *testing.T) {
+	if testing.Short() {
+		t.Skip("the race detector takes ten times as long")
+	}
+	data := manyConnectors(20_000)
+	var before, after runtime.MemStats
+	runtime.ReadMemStats(&before)
+	tables, err := table.Read("list.csv", data, table.Limits{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	h, _, err := wirelist.Import(tables, draft.Options{})
+	runtime.ReadMemStats(&after)
+	if err != nil || len(h.Terminations) != 20_000 {
+		t.Fatalf("%d terminations, %v", len(h.Terminations), err)
 	}
 	if mb := (after.TotalAlloc - before.TotalAlloc) >> 20; mb > 256 {
 		t.Errorf("allocated %d MB", mb)

@@ -30,6 +30,9 @@ func (f *finder) isHead(i int) bool {
 			return true // the row above is its caption
 		}
 	}
+	if f.isStranger(i) {
+		return true
+	}
 	return apart && f.isWords(r) && (f.h.HeadWords(r) || f.current == nil && f.differs(i))
 }
 

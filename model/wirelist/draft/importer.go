@@ -84,8 +84,7 @@ func (im *Importer) Named(called string, place table.Place, titled bool) *Term {
 			}
 			im.nth[own] = n
 		}
-		t = &Term{Index: len(im.Terms), Place: place, At: map[string]table.Place{}, State: map[string]name.State{},
-			Free: map[string]table.Place{}}
+		t = &Term{Index: len(im.Terms), Place: place, At: map[string]table.Place{}, State: map[string]name.State{}}
 		t.ID = id
 		im.Terms = append(im.Terms, t)
 		im.ByKey["\x00"+id] = t

@@ -39,6 +39,9 @@ func (t *Term) Pin(pin string, s name.State, place table.Place) {
 		}
 	default:
 		if _, known := t.Free[pin]; !known {
+			if t.Free == nil { // most terminations have none
+				t.Free = map[string]table.Place{}
+			}
 			t.Free[pin] = place
 		}
 	}

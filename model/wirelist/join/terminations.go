@@ -3,6 +3,7 @@ package join
 import (
 	"slices"
 
+	"contralay/model"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 )
@@ -10,6 +11,7 @@ import (
 // Terminations puts the terminations into the harness. One without an insert of the
 // catalogue lists its own cavities: those of a pin table in its order, else sorted.
 func Terminations(im *draft.Importer) {
+	im.H.Terminations = make([]model.Termination, 0, len(im.Terms))
 	for _, t := range im.Terms {
 		for _, p := range t.Pins {
 			if t.State[p] == name.Reserved {

@@ -43,6 +43,7 @@ func Tree(im *draft.Importer) {
 		im.H.Splices[i].At = j
 	}
 	leg := 0
+	im.H.Branches = make([]model.Branch, 0, len(im.Terms))
 	for i, t := range im.Terms {
 		if i == hub {
 			im.H.Branches = append(im.H.Branches, branch(im, "T1", t.ID, j, 0))

@@ -1,6 +1,7 @@
 package name
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -43,7 +44,7 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 	for i, r := range rows {
 		_, whole := r.Filled()
 		text := t.pieces(whole, r.Line, cat)
-		if text == "" {
+		if len(Words(text)) == 0 {
 			continue
 		}
 		name, told := connectorSaid(text)
@@ -57,6 +58,9 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 			told = true // the point that the cavities are set in below
 		} else if !told && (r.Point || prose || IsGeneric(text)) {
 			t.Other = append(t.Other, text) // it says something of the connector, and not how it is called
+			if IsDesignator(strings.TrimRight(first, ":,")) && i+1 == len(rows) {
+				t.Rivals = append(t.Rivals, text)
+			}
 			continue
 		}
 		for k := i; k+1 < len(rows); k++ {
@@ -79,7 +83,9 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 				t.Paper = t.Name
 			default:
 				t.Other = append(t.Other, t.Name)
-				t.rival(t.Name, rank)
+				if of == rank {
+					t.rival(t.Name, rank)
+				}
 			}
 			t.Name, t.Row, rank, level = name, r.Line, of, r.Level
 		} else {
@@ -90,7 +96,29 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		}
 	}
 	t.Name = strings.TrimRight(t.Name, " :")
+	if rank < said && t.Name != "" {
+		t.nearer(rows)
+	}
 	return t
+}
+
+// nearer keeps the texts between the name and the table that have the designator of a connector, or a word for one and little
+// else.
+func (t *Title) nearer(rows []table.Row) {
+	for _, r := range rows {
+		_, text := r.Filled()
+		if r.Line <= t.Row || slices.Contains(t.Rivals, text) {
+			continue
+		}
+		all := strings.Fields(text)
+		named := slices.ContainsFunc(all, func(w string) bool {
+			w = strings.Trim(w, ".,:;()")
+			return IsDesignator(w) && w == strings.ToUpper(w) && len(w) < 5
+		})
+		if len(all) < 7 && (named || SaysConnector(text) && !IsGeneric(text)) && !strings.Contains(t.Name, text) {
+			t.Rivals = append(t.Rivals, text)
+		}
+	}
 }
 
 // rival keeps a text that could be the name as well as the one that is taken: not one in brackets, and none of a rank that

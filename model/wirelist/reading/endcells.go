@@ -11,7 +11,7 @@ import (
 //	Ref  | Function | Goes to
 //	J4-1 | Master   | Bus bar
 //	J4-2 | Ground   | Block
-func (l *look) endsInPlaceOfNumbers() {
+func (l endColumns) endsInPlaceOfNumbers() {
 	if len(l.src.Head) == 0 || l.anotherPin(-1) || l.has(l.cols, name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldConnector) {
 		return
 	}

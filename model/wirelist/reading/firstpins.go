@@ -25,7 +25,7 @@ func firstPins(l *look) []shape.Column {
 		if l.prof[i].filled == 0 {
 			continue
 		}
-		if c.Field != name.FieldKeep || c.Given || c.Head == "" || !l.countsUp(i) || isRemark(name.Words(table.Fold(c.Head))) {
+		if c.Field != name.FieldKeep || c.Given || c.Head == "" || !l.countsUp(i) || name.IsRemark(name.Words(table.Fold(c.Head))) {
 			return nil // it is the first column with something in it
 		}
 		cols := slices.Clone(l.cols)

@@ -71,7 +71,7 @@ func deviceColumn(l *look) []shape.Column {
 			c.Field == name.FieldSignal && !c.Known()
 		if !headed || c.Given || c.Known() && !c.Weak() && c.Field == name.FieldKeep || c.Head == "" || p.filled < 2 || !p.unique() ||
 			p.most(p.colours) || name.IsOtherHead(c.Head) ||
-			isRemark(name.Words(name.WithoutBrackets(table.Fold(c.Head)))) {
+			name.IsRemark(name.Words(name.WithoutBrackets(table.Fold(c.Head)))) {
 			continue
 		}
 		if (p.most(p.cavities) || p.most(l.shortNames(i))) && p.cavities > 0 {
@@ -95,7 +95,7 @@ func deviceColumn(l *look) []shape.Column {
 	for k, i := range of {
 		cols[i].Field, cols[i].Of = []name.Field{name.FieldFromPin, name.FieldToPin}[k], cols[i].Head
 		if len(of) == 1 {
-			cols[i].Field = name.FieldPin
+			cols[i].Field, cols[i].Vague = name.FieldPin, !l.headsDevice(i) && !name.IsDesignator(cols[i].Head)
 		}
 	}
 	return cols

@@ -11,12 +11,15 @@ import (
 // An end of a wire is written in two columns: the connector or device, and right behind it the cavity there. The headings of
 // the two go together.
 
+// endColumns finds the columns that say an end of each wire, by how they stand beside each other.
+type endColumns struct{ *look }
+
 // pairs finds such columns, and gives their connectors a side: two pairs are the from and the to, one beside the cavities of
 // the table itself is the far end.
 //
 //	Box conn | Box pin | Signal | Wheel conn | Wheel pin      Pin | Channel | Sensor | Sensor pin
 //	J41      | 1       | VBUS   | RW1-P1     | 1              1   | AN1     | Front  | 3
-func (l *look) pairs() {
+func (l endColumns) pairs() {
 	if l.has(l.cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldVia) {
 		return
 	}
@@ -61,7 +64,7 @@ func (l *look) pairs() {
 
 // isPair reports whether a column holds connectors or devices and the one behind it their cavities, by headings that go
 // together: "Box conn | Box pin", "Sensor | Sensor pin", "Mate conn | Mate pin", "Connector | Pin".
-func (l *look) isPair(i int) bool {
+func (l endColumns) isPair(i int) bool {
 	c, pin := &l.cols[i], &l.cols[i+1]
 	a, b := name.Words(table.Fold(c.Head)), name.Words(table.Fold(pin.Head))
 	if c.Given || pin.Given || len(a) == 0 || len(b) == 0 || l.prof[i].filled == 0 || l.prof[i+1].filled == 0 ||
@@ -85,7 +88,7 @@ func (l *look) isPair(i int) bool {
 //
 //	Slot | Pin | Net  | Slot | Pin
 //	S1   | 1/A | +12V | S2   | 1/A
-func repeatedDevices(l *look) {
+func (l endColumns) repeatedDevices() {
 	if l.has(l.cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun) {
 		return
 	}
@@ -108,7 +111,7 @@ func repeatedDevices(l *look) {
 }
 
 // runsByCells takes a column that nobody knows for both ends where each of its cells has an arrow between two texts.
-func runsByCells(l *look) {
+func (l *look) runsByCells() {
 	if l.anotherPin(-1) || l.has(l.cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) {
 		return
 	}

@@ -24,7 +24,7 @@ func places(l *look) []shape.Column {
 	for i, c := range l.cols {
 		w := name.Words(table.Fold(c.Head))
 		if (c.Field == name.FieldKeep || c.Field == name.FieldConnector) && l.prof[i].filled > 0 && !c.Given && len(w) > 0 {
-			if isRemark(w) || isMeasure(w) || l.prof[i].filled < 2 {
+			if name.IsRemark(w) || name.IsMeasure(w) || l.prof[i].filled < 2 {
 				return nil
 			}
 			of = append(of, i)
@@ -45,7 +45,7 @@ func places(l *look) []shape.Column {
 // headsDevice reports whether the heading of a column is a device.
 func (l *look) headsDevice(i int) bool {
 	for _, w := range name.Words(table.Fold(l.cols[i].Head)) {
-		if isDeviceWord(w) || isUnitOfCar(w) || l.h.Words[w].Field == name.FieldConnector {
+		if name.IsDeviceWord(w) || name.IsUnit(w) || l.h.Words[w].Field == name.FieldConnector {
 			return true
 		}
 	}

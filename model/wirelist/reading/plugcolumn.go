@@ -14,7 +14,7 @@ import (
 //	BMS plug | Pin | Signal
 //	J1       | 1   | TAP0
 //	         | 2   | TAP1
-func plugColumn(l *look) {
+func (l endColumns) plugColumn() {
 	if l.has(l.cols, name.FieldConnector) && l.holds(l.cols, name.FieldConnector) < l.find(l.cols, name.FieldPin) {
 		return
 	}
@@ -35,7 +35,7 @@ func plugColumn(l *look) {
 }
 
 // pinBehindTo takes cavities right behind the column of the far end for its cavities, where the near end has its own.
-func pinBehindTo(l *look) {
+func (l endColumns) pinBehindTo() {
 	pin := l.holds(l.cols, name.FieldPin)
 	for i := 1; i < len(l.cols); i++ {
 		if c := &l.cols[i]; pin >= 0 && pin < i-1 && !c.Given && c.Field == name.FieldPin && l.cols[i-1].Field == name.FieldTo &&
@@ -73,7 +73,7 @@ func (l *look) startsGroups(i int) bool {
 func (l *look) pads(i int) (n int) {
 	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
 		if i < len(r.Cells) && len(r.Cells[i]) <= mostPad && (strings.ContainsAny(r.Cells[i], "0123456789+") ||
-			len(r.Cells[i]) > 1 && strings.HasSuffix(r.Cells[i], "-")) && !isStud(r.Cells[i]) {
+			len(r.Cells[i]) > 1 && strings.HasSuffix(r.Cells[i], "-")) && !name.IsThread(r.Cells[i]) {
 			n++
 		}
 	}

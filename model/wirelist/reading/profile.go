@@ -1,7 +1,6 @@
 package reading
 
 import (
-	"slices"
 	"strings"
 
 	"contralay/model/wirelist/name"
@@ -68,8 +67,8 @@ func (p *profile) look(cell, lang string, mark value.Mark) {
 	state := name.StateOf(cell) != name.Used || name.IsUnknown(cell)
 	add(&p.states, state)
 	add(&p.numbers, number)
-	add(&p.cavities, isCavities(cell))
-	add(&p.ends, isEnd(cell))
+	add(&p.cavities, name.IsCavities(cell))
+	add(&p.ends, name.IsEnd(cell))
 	add(&p.words, !digits)
 	add(&p.long, len(cell) > 3 || strings.Contains(cell, " "))
 	add(&p.prose, len(strings.Fields(cell)) > 3)
@@ -88,14 +87,14 @@ func (p *profile) look(cell, lang string, mark value.Mark) {
 	}
 	_, both := value.SizeAndColour(cell, value.BareAWG, lang, mark)
 	add(&p.sized, both || value.SizeWithin(cell, mark) != "")
-	add(&p.contacts, isContact(cell))
+	add(&p.contacts, name.IsContactSize(cell))
 	if _, ok := value.ParseLength(cell, "", mark); ok {
 		p.lengths++
 	}
 	if _, ok := value.ParseCurrent(strings.TrimLeft(cell, "~≈<> "), false, mark); ok && !number {
 		p.currents++
 	}
-	add(&p.studs, isStud(cell))
+	add(&p.studs, name.IsThread(cell))
 }
 
 // most reports whether n of the cells are seven in ten or more.
@@ -109,37 +108,3 @@ func (p *profile) coloured() bool { return p.colours > 0 && p.colours+p.free == 
 
 // unique reports whether hardly a cell comes twice.
 func (p *profile) unique() bool { return p.filled > 0 && 10*p.distinct >= 9*p.filled }
-
-// isCavities reports whether a cell is the name of a cavity, or of several.
-func isCavities(cell string) bool {
-	if name.IsCavity(cell) || len(cell) <= 2 && !(len(cell) == 2 && strings.ContainsAny(cell[1:], "+-")) {
-		return true
-	}
-	pins := name.SplitPins(cell)
-	if len(pins) == 0 {
-		return false
-	}
-	return !slices.ContainsFunc(pins, func(p string) bool { return !name.IsCavity(p) && !name.LooksLikeRange(p) })
-}
-
-// isEnd reports whether a cell names a connector and, behind a colon, a cavity of it.
-func isEnd(cell string) bool {
-	connector, pin, ok := name.SplitEnd(cell)
-	if ok && strings.Contains(table.Fold(cell), " pin ") && name.IsCavity(pin) {
-		return true
-	}
-	return ok && strings.Contains(cell, ":") && pin != "" && len(pin) <= 8 && strings.ContainsFunc(connector, func(r rune) bool {
-		return r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' || r > 0x7f
-	})
-}
-
-// isContact reports whether a cell is a size of contacts: "#20", "22D", "size 16", "20".
-func isContact(cell string) bool {
-	f := strings.TrimSpace(strings.TrimPrefix(strings.TrimPrefix(table.Fold(cell), "size"), "#"))
-	return slices.Contains([]string{"22", "22d", "22m", "23", "20", "20hd", "16", "12", "10", "8", "4", "0"}, strings.TrimLeft(f, "# "))
-}
-
-// isStud reports whether a cell is the thread of a bolt that a lug fits, "M8".
-func isStud(cell string) bool {
-	return slices.Contains([]string{"m3", "m4", "m5", "m6", "m8", "m10", "m12"}, table.Fold(cell))
-}

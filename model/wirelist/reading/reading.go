@@ -17,6 +17,7 @@ type Reading struct {
 	Wires   bool   // its rows are wires
 	Score   float64
 	Because []string     // the evidence, a few words each
+	Doubts  []Doubt      // what speaks against it
 	Block   *shape.Block // with its columns; of a reading without wires those of its headings alone
 }
 
@@ -47,6 +48,9 @@ func Of(h shape.Headings, b block.Block) []Reading {
 	for _, kind := range kinds() {
 		if cols := kind.columns(l); cols != nil {
 			if r, ok := l.finish(kind.name, cols); ok {
+				if kind.sure {
+					r.Score += nearest
+				}
 				all = append(all, r)
 			}
 		}
@@ -59,26 +63,30 @@ func Of(h shape.Headings, b block.Block) []Reading {
 // kind is one way to give the columns of a block their meanings; columns gives nil where the block is
 // plainly nothing of it.
 type kind struct {
+	sure    bool   // what it looks for is so particular that it is taken before a reading of the headings alone
 	name    string // "" for the name that the columns ask for
 	columns func(l *look) []shape.Column
 }
 
+// nearest is how much more such a reading counts (no source).
+const nearest = 0.05
+
 // kinds are the ways to read wires. Of two with one score the first is taken.
 func kinds() []kind {
 	return []kind{
-		{"cavities of a bulkhead between two ends", chain},
-		{"both ends in a row", grouped},
-		{"", asHeaded},
-		{"cavities of a bulkhead between two ends", through},
-		{"cavities of one device", deviceColumn},
-		{"both ends in a row", endsByCells},
-		{"cavities of several devices in a row", wide},
-		{"cavities and names without headings", bare},
-		{"points of a list", points},
-		{"both ends in the points of a list", leads},
-		{"cavities of one device and where they go", places},
-		{"cavities in the first column", firstPins},
-		{"cavities of a bulkhead between two ends", between},
+		{true, "cavities of a bulkhead between two ends", chain},
+		{true, "both ends in a row", grouped},
+		{false, "", asHeaded},
+		{false, "cavities of a bulkhead between two ends", through},
+		{false, "cavities of one device", deviceColumn},
+		{false, "both ends in a row", endsByCells},
+		{false, "cavities of several devices in a row", wide},
+		{false, "cavities and names without headings", bare},
+		{false, "points of a list", points},
+		{false, "both ends in the points of a list", leads},
+		{false, "cavities of one device and where they go", places},
+		{false, "cavities in the first column", firstPins},
+		{true, "cavities of a bulkhead between two ends", between},
 	}
 }
 
@@ -94,7 +102,7 @@ func lookAt(h shape.Headings, b block.Block) *look {
 	if len(b.Rows) > 1 && len(b.Head) > 0 && h.TakeUnits(l.cols, b.Rows[0]) {
 		l.units, b.Rows = b.Rows[0].Line, b.Rows[1:]
 	}
-	if len(b.Rows) > 1 && len(b.Head) > 0 && isAside(b.Rows[0]) {
+	if len(b.Rows) > 1 && len(b.Head) > 0 && shape.IsAside(b.Rows[0]) {
 		b.Rows = b.Rows[1:]
 	}
 	for i := range l.cols {

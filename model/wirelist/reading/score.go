@@ -32,6 +32,7 @@ func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
 		share = 0.1 // more than a text
 	}
 	r.Score, r.Because = share, append(why, columns)
+	r.Doubts = doubter{l, b}.doubts()
 	return r, true
 }
 

@@ -11,9 +11,10 @@ import (
 
 // settle changes what a heading alone says to what the cells below it are. What a person said holds.
 func (l *look) settle() {
+	ends := endColumns{l}
 	l.swapped()
-	pinBehindTo(l)
-	twoPinsOfASide(l)
+	ends.pinBehindTo()
+	ends.twoPinsOfASide()
 	for range 2 { // what one column turns out to be may say what another is
 		for i := range l.cols {
 			if c := &l.cols[i]; !c.Given && l.prof[i].filled > 0 {
@@ -21,13 +22,13 @@ func (l *look) settle() {
 			}
 		}
 	}
-	l.pairs()
-	plugColumn(l)
-	repeatedDevices(l)
-	slashed(l)
-	runsByCells(l)
-	l.sidePins()
-	l.endsInPlaceOfNumbers()
+	ends.pairs()
+	ends.plugColumn()
+	ends.repeatedDevices()
+	l.slashed()
+	l.runsByCells()
+	ends.sidePins()
+	ends.endsInPlaceOfNumbers()
 	l.plugs()
 	l.farDevice()
 	for i := range l.cols {
@@ -84,23 +85,11 @@ func (l *look) farDevice() {
 		if w := name.Words(table.Fold(c.Head)); c.Given || c.Field != name.FieldKeep && c.Field != name.FieldConnector || len(w) != 1 ||
 			l.prof[i].filled == 0 {
 			continue
-		} else if isDeviceWord(w[0]) {
+		} else if name.IsDeviceWord(w[0]) {
 			c.Field = name.FieldTo
 			return
 		}
 	}
-}
-
-// isDeviceWord reports whether a folded word of a heading is of what a wire is taken to.
-func isDeviceWord(w string) bool {
-	switch w {
-	case "sensor", "sensors", "device", "devices", "load", "actuator", "component", "consumer", "motor", "lamp", "switch", "injector",
-		"solenoid",
-		"valve", "module", "gerat", "fuhler", "verbraucher", "capteur", "appareil", "sensore", "dispositivo", "aparato", "urzadzenie",
-		"czujnik":
-		return true
-	}
-	return false
 }
 
 // swapped finds the headings of colours and of names that stand over each other's cells.
@@ -130,7 +119,7 @@ func (l *look) settleNames() {
 		w := name.Words(table.Fold(c.Head))
 		device := c.Field == name.FieldConnector && p.unique() && p.filled > 1 // each one once: what hangs on the cavity
 		if c.Given || c.Field != name.FieldKeep && !device || len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldPin ||
-			c.Field == name.FieldKeep && isRemark(w) {
+			c.Field == name.FieldKeep && name.IsRemark(w) {
 			continue
 		}
 		if p.filled > 0 && 2*(p.filled-p.numbers-p.cavities) >= p.filled && 5*p.distinct >= 3*p.filled && p.prose*2 <= p.filled &&
@@ -139,22 +128,6 @@ func (l *look) settleNames() {
 			return
 		}
 	}
-}
-
-// isRemark reports whether a heading is of what somebody says or marks beside a wire, which is no name of it.
-func isRemark(words []string) bool {
-	for _, w := range words {
-		switch w {
-		case "p", "pn", "number", "code", "mpn", "sku", "id", "type", "group", "direction", "dir", "status", "checked", "done", "seal",
-			"contact", "crimp", "tool", "part", "ref",
-			"mode", "level",
-			"voltage", "current", "range", "rating", "maker", "supplier", "date", "by", "side", "layer", "location", "zone",
-			"bay", "branch",
-			"comment", "kommentar", "class", "category", "io", "alt", "former", "old":
-			return true
-		}
-	}
-	return false
 }
 
 // settleOne looks at a column whose heading is known.
@@ -256,20 +229,9 @@ func (l *look) settleUnknown(i int, c *shape.Column) {
 	case (p.most(p.ends) || l.allParted(i) && !l.endsInPin(c.Head)) && l.anotherPin(i) && !l.another(i, name.FieldTo) &&
 		!l.another(i, name.FieldFrom):
 		c.Field = name.FieldTo
-	case p.all(max(p.units, p.sized)) && p.filled > 1 && !l.another(i, name.FieldGauge) && !isSpent(c.Head):
+	case p.all(max(p.units, p.sized)) && p.filled > 1 && !l.another(i, name.FieldGauge) && !name.IsSpent(c.Head):
 		c.Field = name.FieldGauge
 	}
-}
-
-// isSpent reports whether a heading says that its sizes are of something else than the wire of the row.
-func isSpent(head string) bool {
-	for _, w := range name.Words(table.Fold(head)) {
-		switch w {
-		case "former", "old", "previous", "was", "max", "min", "contact", "seal", "largest", "smallest", "alternative", "suggested":
-			return true
-		}
-	}
-	return false
 }
 
 // another reports whether a column other than one is of a field and holds something.

@@ -10,7 +10,7 @@ import (
 //
 //	From  | Kl. | To   | Kl.
 //	Panel | F1  | Pump | +
-func (l *look) sidePins() {
+func (l endColumns) sidePins() {
 	from, to := l.holds(l.cols, name.FieldFrom), l.holds(l.cols, name.FieldTo)
 	if from < 0 || to < 0 || from+1 == to || from+1 >= len(l.cols) || to+1 >= len(l.cols) ||
 		l.has(l.cols, name.FieldFromPin, name.FieldToPin, name.FieldPin) {

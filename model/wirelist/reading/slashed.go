@@ -9,7 +9,7 @@ import (
 )
 
 // slashed finds columns of cavities that are named by a row and a column, "3/A": there a stroke parts no two cavities.
-func slashed(l *look) {
+func (l *look) slashed() {
 	for i := range l.cols {
 		c, n := &l.cols[i], 0
 		if c.Field != name.FieldPin && c.Field != name.FieldFromPin && c.Field != name.FieldToPin {

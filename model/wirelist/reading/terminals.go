@@ -6,7 +6,7 @@ import "contralay/model/wirelist/name"
 //
 //	From pin | From terminal
 //	1        | T-22F
-func twoPinsOfASide(l *look) {
+func (l endColumns) twoPinsOfASide() {
 	for _, f := range []name.Field{name.FieldFromPin, name.FieldToPin} {
 		first := -1
 		for i := range l.cols {

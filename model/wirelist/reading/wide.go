@@ -68,11 +68,11 @@ func (l *look) isDeviceColumn(i int) bool {
 	w := name.Words(table.Fold(c.Head))
 	named := l.endsInPin(c.Head) || c.Of != ""
 	switch {
-	case c.Head == "" || len(w) == 0 || p.prose > 0 || isSpent(c.Head):
+	case c.Head == "" || len(w) == 0 || p.prose > 0 || name.IsSpent(c.Head):
 		return false
 	case p.filled == 0:
 		return l.endsInPin(c.Head)
-	case !named && (name.IsOtherHead(c.Head) || isRemark(w) || isMeasure(w)):
+	case !named && (name.IsOtherHead(c.Head) || name.IsRemark(w) || name.IsMeasure(w)):
 		return false
 	case c.Field == name.FieldPin && !named:
 		return false
@@ -102,7 +102,7 @@ func (l devices) withOthers() []int {
 			continue
 		}
 		if c.Given || c.Field != name.FieldKeep || len(w) == 0 || p.filled == 0 || !p.all(l.shortNames(i)) || !p.unique() ||
-			isRemark(w) || isMeasure(w) || name.IsOtherHead(c.Head) || p.colours > 0 || p.units > 0 {
+			name.IsRemark(w) || name.IsMeasure(w) || name.IsOtherHead(c.Head) || p.colours > 0 || p.units > 0 {
 			break
 		}
 		l.of = append(l.of, i)
@@ -115,23 +115,7 @@ const mostPad = 6
 
 // isCavityOrMark reports whether a cell of a device is a cavity, several of them, or says that there is none.
 func isCavityOrMark(cell string) bool {
-	return !strings.ContainsAny(cell, ".%") && isCavities(cell) || name.StateOf(cell) == name.Blank
-}
-
-// isMeasure reports whether a heading is of a number that is no cavity.
-func isMeasure(words []string) bool {
-	return slices.ContainsFunc(words, func(w string) bool {
-		if value.LengthWord(w) != "" {
-			return true
-		}
-		switch w {
-		case "positions", "min", "max", "typ", "nominal", "torque", "weight", "mass", "pressure", "speed", "power", "watt", "watts", "w",
-			"nm", "turns", "year", "page", "step", "priority", "score", "address", "baud", "bits", "byte", "value", "raw", "width",
-			"height", "depth", "diameter", "od", "id", "layer", "column", "line", "index", "idx":
-			return true
-		}
-		return false
-	})
+	return !strings.ContainsAny(cell, ".%") && name.IsCavities(cell) || name.StateOf(cell) == name.Blank
 }
 
 // joinsDevices reports whether half of the rows that reach a device reach two or more.
@@ -162,7 +146,7 @@ func (l devices) saysDevices() bool {
 	for _, i := range l.of {
 		c, p := &l.cols[i], &l.prof[i]
 		if c.Given || l.endsInPin(c.Head) || name.IsDesignator(c.Head) || slices.ContainsFunc(name.Words(table.Fold(c.Head)),
-			func(w string) bool { return isDeviceWord(w) || isUnitOfCar(w) }) {
+			func(w string) bool { return name.IsDeviceWord(w) || name.IsUnit(w) }) {
 			headed++
 		}
 		lettered = lettered || p.numbers < p.filled && p.most(p.cavities)
@@ -190,15 +174,4 @@ func (l devices) hasGaps() bool {
 	return slices.ContainsFunc(l.src.Rows, func(r table.Row) bool {
 		return !shape.IsText(r) && slices.ContainsFunc(l.of, func(i int) bool { return i >= len(r.Cells) || value.IsNothing(r.Cells[i]) })
 	})
-}
-
-// isUnitOfCar reports whether a folded word names a control unit or a place of one, as headings have them.
-func isUnitOfCar(w string) bool {
-	switch w {
-	case "ecu", "pdm", "pmu", "pdu", "tcu", "vcu", "bms", "abs", "bcm", "icu", "dash", "dashboard", "logger", "display", "keypad",
-		"gateway",
-		"mcu", "plc", "inverter", "charger", "controller", "relay", "pump", "steuergerat", "calculateur", "centralina", "tablero":
-		return true
-	}
-	return false
 }

@@ -14,6 +14,9 @@ import (
 // columnsTwice says which columns are read only where the one before them is empty.
 func columnsTwice(b *shape.Block, im *draft.Importer, at table.Place) {
 	for _, f := range shape.Once() {
+		if f == name.FieldPin || f == name.FieldFromPin || f == name.FieldToPin || f == name.FieldColour {
+			continue // that is a doubt of the reading, and said as one
+		}
 		var heads []string
 		for _, c := range b.Cols {
 			if c.Field == f {

@@ -32,6 +32,8 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 	switch {
 	case b.Said != "":
 		return naming{name: b.Said, from: "what was said", over: nonEmpty(of, info.Name)}
+	case of != "" && info.Name != "" && b.PinsGuessed():
+		return naming{name: of, from: "heading of the column", rivals: []string{info.Name}}
 	case of != "":
 		return naming{name: of, from: "heading of the column", over: nonEmpty(info.Name)}
 	case info.Name != "" && isElsewhere(im, b, info):
@@ -71,10 +73,10 @@ func parent(b *shape.Block, row int) string {
 	return ""
 }
 
-// nameable are the texts that could name a connector after all.
+// nameable are the texts that could name a connector after all: they have a word for one, or a designator.
 func nameable(texts []string) (all []string) {
 	for _, t := range texts {
-		if !name.IsGeneric(t) {
+		if !name.IsGeneric(t) && (name.SaysConnector(t) || name.SpokenConnector(t) != "") {
 			all = append(all, t)
 		}
 	}
@@ -100,14 +102,14 @@ func (c naming) say(im *draft.Importer, b *shape.Block, place table.Place) {
 		im.Say(report.Note, "above the table", place, text, did)
 	}
 	if c.from == "a number" {
-		im.Doubt("no heading names the connector", place, "", "called by a number", dataRows(b))
+		im.Doubt("no heading names the connector", place, "", "called by a number", DataRows(b))
 		return
 	}
 	if len(c.rivals) == 0 {
 		return
 	}
 	im.Doubt("the name of the connector is a guess", place, fmt.Sprintf("%q from the %s; it could be %q", c.name, c.from,
-		strings.Join(shortened(c.rivals), "\", \"")), "say what it is called if it is not that", dataRows(b))
+		strings.Join(shortened(c.rivals), "\", \"")), "say what it is called if it is not that", DataRows(b))
 }
 
 // shortened are texts for a message.
@@ -118,8 +120,8 @@ func shortened(all []string) (out []string) {
 	return out
 }
 
-// dataRows are the rows of a block that can become wires.
-func dataRows(b *shape.Block) (rows []table.Row) {
+// DataRows are the rows of a block that can become wires.
+func DataRows(b *shape.Block) (rows []table.Row) {
 	for _, r := range b.Rows {
 		if !shape.IsText(r) && !shape.IsSignOff(r) {
 			rows = append(rows, r)

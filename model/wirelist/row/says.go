@@ -34,7 +34,7 @@ func sayReading(im *draft.Importer, b *shape.Block, place table.Place) {
 		at := place
 		at.Row = b.Head
 		im.Doubt("headings that are not known", at, guessed, "taken for the ends by their cells; say what they mean if they are not",
-			dataRows(b))
+			DataRows(b))
 	}
 	for _, c := range b.Cols {
 		at := table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}

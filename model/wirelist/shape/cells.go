@@ -100,6 +100,11 @@ func (b *Block) PinsOf() string {
 	return ""
 }
 
+// PinsGuessed reports whether the heading of the cavities is a word that nobody knows and that does not say it is of them.
+func (b *Block) PinsGuessed() bool {
+	return slices.ContainsFunc(b.Cols, func(c Column) bool { return c.Field == name.FieldPin && c.Of != "" && c.Vague })
+}
+
 // InCells reports whether the cells of the cavities name their connectors.
 func (b *Block) InCells() bool {
 	return slices.ContainsFunc(b.Cols, func(c Column) bool { return c.InCell })

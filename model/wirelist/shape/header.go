@@ -25,6 +25,7 @@ type Column struct {
 	Given   bool             // a person said what it means
 	Group   bool             // of a connector: it says which part of it, and stands behind the name of the other column
 	Slashed bool             // of cavities: "3/A" is one
+	Vague   bool             // of cavities: its heading is taken for their device, and could be a word for cavities
 	Guessed bool             // its cells alone say what it is, and they could say something else
 	InCell  bool             // of cavities: each cell names the connector too, "X9:B04"
 

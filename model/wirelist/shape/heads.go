@@ -84,6 +84,12 @@ func (h Headings) IsPinHead(r table.Row) bool {
 	return (&Block{Cols: cols}).IsPinTable()
 }
 
+// PinColumn is the column of the cavities of some headings; −1 where none is.
+func (h Headings) PinColumn(r table.Row) int {
+	cols, _, _ := h.header(r)
+	return slices.IndexFunc(cols, func(c Column) bool { return c.Field == name.FieldPin })
+}
+
 // HasSides reports whether some heading says from, to, or both.
 func (h Headings) HasSides(r table.Row) bool {
 	cols, _, _ := h.meanings(r)

@@ -1,4 +1,4 @@
-package reading
+package shape
 
 import (
 	"strings"
@@ -6,8 +6,8 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// isAside reports whether a row below the headings says more of them, each of its cells in brackets, "(24 way)".
-func isAside(r table.Row) bool {
+// IsAside reports whether a row below the headings says more of them, each of its cells in brackets, "(24 way)".
+func IsAside(r table.Row) bool {
 	n := 0
 	for _, c := range r.Cells {
 		if c == "" {
