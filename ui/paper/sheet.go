@@ -76,7 +76,7 @@ func Make(s *sheet.Sheet, meta Meta) (Sheet, error) {
 // lists is every list of the set, as they are written beside it.
 func (m maker) lists() []list.Table {
 	return append([]list.Table{m.branches(), m.ends(), m.units(), m.cutList(), m.flags(), m.pinList(), m.splices(), m.labels(), m.loads(),
-		m.feeds(), m.ringOut(), m.isolation(), m.drops(), m.loops(), m.spares(), m.threadList()}, bought{m.Maker}.lists()...)
+		m.feeds(), m.ringOut(), m.isolation(), m.drops(), m.loops(), m.spares(), m.threadList()}, bought(m).lists()...)
 }
 
 // identify gives a sheet its identity, which is made from all that is printed but itself.

@@ -330,7 +330,7 @@ func tubeByHand(s *sheet.Sheet, h *model.Harness) *model.Harness {
 		return h
 	}
 	is := calc.Build(h, s.Base, s).Branches[0].Sheath
-	does := !is.Verdict.Stops() && (!is.Verdict.Sticks || was.Verdict.Sticks) || was.Verdict.Stops()
+	does := (!is.Verdict.Stops() || was.Verdict.Stops()) && (!is.Verdict.Sticks || was.Verdict.Sticks) // nothing that it did before is lost
 	if (was.Others[0].Tube.ID == was.Part || !does) && len(is.Others) > 0 && !is.Others[0].Verdict.Stops() {
 		return withTube(h, is.Others[0].Tube.ID)
 	}
