@@ -4,9 +4,11 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"html"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 	"time"
@@ -118,6 +120,13 @@ func (o outcome) refused(t *testing.T, lines int, words ...string) {
 			t.Errorf("stderr %q does not say %q", o.err, w)
 		}
 	}
+}
+
+// wordsOf is what a page of HTML says: its text without tags, each line break a blank.
+func wordsOf(page string) string {
+	page = regexp.MustCompile(`<br>|</div>`).ReplaceAllString(page, " ")
+	page = html.UnescapeString(regexp.MustCompile(`<[^>]*>`).ReplaceAllString(page, ""))
+	return strings.Join(strings.Fields(page), " ")
 }
 
 func readFile(t testing.TB, name string) string {

@@ -195,7 +195,8 @@ func TestIndependentList(t *testing.T) {
 	out := t.TempDir()
 	call(t, "", "sheet", name, "-o", out)
 	pages, _ := filepath.Glob(out + "/*.html")
-	if !strings.Contains(readFile(t, pages[0]), "Held against an independent list, good.csv: it joins the same in all 27 wired cavities.") {
+	if !strings.Contains(wordsOf(readFile(t, pages[0])),
+		"Held against an independent list, good.csv: it joins the same in all 27 wired cavities.") {
 		t.Error("the sheet does not say what it was held against")
 	}
 	swapped := strings.NewReplacer(","+first+",", ","+second+",", ","+second+",", ","+first+",").Replace(list.String())

@@ -83,7 +83,7 @@ func TestLearnAndAccept(t *testing.T) {
 	}
 	dir := t.TempDir()
 	callIn(t, env, "", "sheet", plain, "-o", dir)
-	if page := readFile(t, dir+"/RUN-1-A.html"); !strings.Contains(page, "predicted 5.5, learned &#43;0.1") ||
+	if page := wordsOf(readFile(t, dir+"/RUN-1-A.html")); !strings.Contains(page, "predicted 5.5, learned +0.1") ||
 		!strings.Contains(page, "from 24 readings") {
 		t.Error("the sheet says nothing of what was learned")
 	}

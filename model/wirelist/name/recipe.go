@@ -90,7 +90,8 @@ func DecodeRecipe(name string, data []byte) (Recipe, error) {
 		case "connector":
 			r.Connector, err = oneLine(raw[key], refuse, key)
 		default:
-			err = refuse(key, "unknown key", "colours, columns, connector, decimal, header_row, hidden_sheets_read, language, length_unit, "+
+			err = refuse(key, "unknown key", "colours, columns, connector, decimal, header_row, hidden_sheets_read, "+
+				"language, length_unit, "+
 				"sheets_left_out, spec, spec_metric, table")
 		}
 		if err != nil {
