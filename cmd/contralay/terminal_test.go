@@ -73,20 +73,6 @@ func startCommand(t testing.TB, cols, rows int, cmd *exec.Cmd) *terminal {
 	return s
 }
 
-// unblocked is the same terminal, closed at once when it is closed: a file in
-// blocking mode stays open as long as someone reads it.
-func unblocked(f *os.File) (*os.File, error) {
-	defer f.Close()
-	fd, err := syscall.Dup(int(f.Fd()))
-	if err != nil {
-		return nil, err
-	}
-	if err := syscall.SetNonblock(fd, true); err != nil {
-		return nil, err
-	}
-	return os.NewFile(uintptr(fd), f.Name()), nil
-}
-
 func (s *terminal) listen() {
 	buf := make([]byte, 1<<15)
 	for {
