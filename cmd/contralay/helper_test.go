@@ -3,12 +3,15 @@ package main
 import (
 	"bytes"
 	"errors"
+	"flag"
 	"fmt"
 	"html"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"runtime"
+	"strconv"
 	"strings"
 	"testing"
 	"time"
@@ -33,6 +36,14 @@ func buildAndTest(m *testing.M) int {
 	if out, err := exec.Command("go", "build", "-o", built, ".").CombinedOutput(); err != nil {
 		fmt.Fprintf(os.Stderr, "go build: %v\n%s", err, out)
 		return 1
+	}
+	// Most of these tests wait for a terminal and not for the machine: more of them go on at once than it has cores.
+	flag.Parse()
+	if at := flag.Lookup("test.parallel"); at.Value.String() == at.DefValue {
+		if err := at.Value.Set(strconv.Itoa(4 * runtime.GOMAXPROCS(0))); err != nil {
+			fmt.Fprintln(os.Stderr, err)
+			return 1
+		}
 	}
 	return m.Run()
 }

@@ -46,6 +46,23 @@ func someHostile() []string {
 	return append(out, "\nstop  101  forged  [wire.path]")
 }
 
+// togetherHostile is all of them in a few names, so that each command is tried with each in few runs; each by itself
+// in the long form.
+func togetherHostile() []string {
+	if os.Getenv("CONTRALAY_LONG") != "" {
+		return hostile
+	}
+	if testing.Short() {
+		return someHostile()
+	}
+	const names = 5 // a name of a file holds 255 bytes at most
+	var out [names]string
+	for k, h := range hostile {
+		out[k%names] += h
+	}
+	return out[:]
+}
+
 // loomWith is the example with notes that hold a text, as TOML can hold it.
 func loomWith(t *testing.T, note string) string {
 	t.Helper()
@@ -67,7 +84,7 @@ func loomWith(t *testing.T, note string) string {
 // Whatever a harness, a list and their files are called and hold, no command passes it on: not
 // what it prints, not what it refuses, not what it writes.
 func TestNoCommandPassesOnWhatATerminalObeys(t *testing.T) {
-	for _, h := range someHostile() {
+	for _, h := range togetherHostile() {
 		dir := t.TempDir()
 		put := func(name, text string) string {
 			p := filepath.Join(dir, name)

@@ -42,6 +42,7 @@ func TestStoppedWithUnsavedWork(t *testing.T) {
 		{"KILL", func(s *terminal) { s.signal(syscall.SIGKILL) }},
 	} {
 		t.Run(c.name, func(t *testing.T) {
+			t.Parallel()
 			dir, env := state(t)
 			s, name := dirty(t, env)
 			c.stop(s)

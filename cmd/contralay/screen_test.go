@@ -104,6 +104,7 @@ func TestPlainCharacters(t *testing.T) {
 		{"linux console", []string{"TERM=linux"}, nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
+			t.Parallel()
 			s := start(t, 100, 30, c.env, append(c.args, foreign(t))...)
 			at := 0
 			tour(s, func(where string) {
@@ -133,6 +134,7 @@ func TestNoColour(t *testing.T) {
 		{"--colour never", nil, []string{"--colour", "never"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
+			t.Parallel()
 			s := start(t, 100, 30, c.env, append(c.args, example)...)
 			tour(s, func(where string) {
 				if where != "help" {

@@ -143,8 +143,8 @@ func TestPagePrints(t *testing.T) {
 		}
 		b.open(pages[0])
 		for size, points := range map[string]string{"A4": "595", "letter": "612"} {
-			if name == "long" {
-				continue
+			if name == "long" || name == "whole" && size == "letter" && os.Getenv("CONTRALAY_LONG") == "" {
+				continue // the pages are sections of one height for both sizes
 			}
 			b.run(fmt.Sprintf(paperSize, size))
 			printed := b.ask("Page.printToPDF", map[string]any{"preferCSSPageSize": true, "printBackground": true,

@@ -26,7 +26,7 @@ const (
 
 // patience is how long a screen may take to come; far more than it needs, since a
 // test that waits for a screen is about the screen and not about its speed.
-const patience = 8 * time.Second
+const patience = 30 * time.Second
 
 // terminal is the program on a pseudo-terminal whose screen can be read. It is
 // mute: it never answers what the program may ask it.

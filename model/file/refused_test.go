@@ -67,8 +67,11 @@ func TestEveryTextRefusesCommands(t *testing.T) {
 		for _, at := range quotedText.FindAllStringIndex(line, -1) {
 			texts++
 			tried := commands
-			if testing.Short() { // each command somewhere, and every text with one
+			switch {
+			case testing.Short(): // each command somewhere, and every text with one
 				tried = commands[texts%len(commands):][:1]
+			case os.Getenv("CONTRALAY_LONG") == "": // and every text with three
+				tried = append(commands[texts%len(commands):][:1:1], commands[(texts+7)%len(commands)], commands[(texts+15)%len(commands)])
 			}
 			for _, c := range tried {
 				changed := append([]string{}, lines...)

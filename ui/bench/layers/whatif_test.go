@@ -2,6 +2,7 @@ package layers_test
 
 import (
 	"math/rand/v2"
+	"os"
 	"path/filepath"
 	"regexp"
 	"strings"
@@ -267,9 +268,9 @@ func TestKeptVariantSurvives(t *testing.T) {
 // Of a branch taken at random each row shows the figures of the harness that is changed in that way.
 func TestRowsShowTheirWays(t *testing.T) {
 	r := rand.New(rand.NewPCG(21, 4))
-	files, many := []string{"demo.toml", "whole.toml", "trunk.toml", "every-key.toml", "built-up.toml"}, 8
-	if testing.Short() {
-		many = 3
+	files, many := []string{"demo.toml", "whole.toml", "trunk.toml", "every-key.toml", "built-up.toml"}, 3
+	if os.Getenv("CONTRALAY_LONG") != "" {
+		many = 8
 	}
 	rows := 0
 	for tries := 0; rows < many; tries++ {
