@@ -74,8 +74,11 @@ func hostileBench(t *testing.T, screen string) *desk.Model {
 func TestNothingCommandsTheTerminal(t *testing.T) {
 	screens := benchtest.Screens()
 	each := monkeyKeys / len(screens)
-	if testing.Short() {
+	switch {
+	case testing.Short():
 		each /= 20
+	case !benchtest.Long():
+		each /= 5
 	}
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
 		rng := rand.New(rand.NewPCG(uint64(slices.Index(screens, screen)), 1919))

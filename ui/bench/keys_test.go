@@ -18,7 +18,10 @@ import (
 // Every key answers: the screen changes, or one plain line says why not.
 func TestEveryKeyAnswers(t *testing.T) {
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
-		for _, k := range benchtest.EveryKey {
+		for i, k := range benchtest.EveryKey {
+			if !benchtest.Turn(screen, i, 3) {
+				continue
+			}
 			m := benchtest.OpenAt(t, "example.toml", screen)
 			m.Says = ""
 			before := benchtest.View(m)
@@ -34,7 +37,10 @@ func TestEveryKeyAnswers(t *testing.T) {
 // over.
 func TestNoKeyAloneIsHarmful(t *testing.T) {
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
-		for _, k := range benchtest.EveryKey {
+		for i, k := range benchtest.EveryKey {
+			if !benchtest.Turn(screen, i, 3) {
+				continue
+			}
 			m := benchtest.OpenAt(t, "example.toml", screen)
 			benchtest.Press(m, "+") // something to lose, where + changes something
 			if !m.Dirty() {

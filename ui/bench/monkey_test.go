@@ -14,7 +14,7 @@ import (
 	"contralay/ui/draw"
 )
 
-// monkeyKeys is how many random keys are pressed in all, from every screen in turn.
+// monkeyKeys is how many random keys are pressed in all, from every screen in turn; in the long form.
 const monkeyKeys = 20_000
 
 // Random keys from every screen: no panic, a valid screen after each, the file is
@@ -23,8 +23,11 @@ const monkeyKeys = 20_000
 func TestMonkey(t *testing.T) {
 	screens := benchtest.Screens()
 	each := monkeyKeys / len(screens)
-	if testing.Short() {
+	switch {
+	case testing.Short():
 		each /= 20
+	case !benchtest.Long():
+		each /= 5
 	}
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
 		n := slices.Index(screens, screen)

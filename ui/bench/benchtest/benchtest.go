@@ -240,6 +240,16 @@ func EachOrSome(t *testing.T, test func(t *testing.T, screen string)) {
 	})
 }
 
+// Long reports whether the long form of the tests is asked for: CONTRALAY_LONG=1.
+func Long() bool { return os.Getenv("CONTRALAY_LONG") != "" }
+
+// Turn reports whether it is the turn of an ordinary run to try the k-th of many things on a screen: one of every so
+// many, another one on the next screen; all of them in the long form.
+func Turn(screen string, k, every int) bool {
+	at, _ := slices.BinarySearch(Screens(), screen)
+	return Long() || (at+k)%every == 0
+}
+
 // Screens are the names of every screen, in the order of the alphabet.
 func Screens() []string { return slices.Sorted(maps.Keys(EveryScreen)) }
 
