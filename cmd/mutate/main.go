@@ -10,8 +10,8 @@
 //
 // All mutants of a package stand in one copy of it, which a variable of the environment switches, so that tests are
 // compiled once. Each test is first run alone, to learn which statements it reaches. A mutant then meets the tests that
-// reach it: its own package's first, then those of -tests, up to the first that fails. A constant or
-// variable outside of functions is compiled for itself.
+// reach it: its own package's first, then those of -tests, the quick ones first, up to the first that fails or to the
+// time of -most. A constant or variable outside of functions is compiled for itself. Random tests draw twenty times.
 //
 // The files of the packages stay as they are. equivalent.txt names the mutants that no test can notice, each with the reason.
 package main
@@ -38,6 +38,7 @@ func main() {
 	flag.StringVar(&o.program, "program", "./cmd/contralay", "only packages that this one is made of are changed; empty: all")
 	tests := flag.String("tests", "./calc/...", "whose tests are run beside the package's own, by commas")
 	flag.BoolVar(&o.short, "short", true, "run tests short")
+	flag.DurationVar(&o.most, "most", 30*time.Second, "what other packages' tests may take for one mutant; 0: all are run")
 	flag.BoolVar(&o.list, "list", false, "only list what is drawn")
 	flag.StringVar(&o.log, "log", "", "a file that takes a line for each mutant as it is judged")
 	flag.StringVar(&o.again, "again", "", "run only those that survived by such a file")
@@ -60,6 +61,7 @@ type options struct {
 	n               int
 	patterns, tests []string
 	short, list     bool
+	most            time.Duration // what other packages' tests may take for one mutant
 	log, again      string
 	patience        time.Duration // what tests may take beyond five times their own
 	equivalent      string
@@ -128,7 +130,7 @@ func (o options) try(drawn []*mutant, say func(string, ...any)) (map[*mutant]ver
 		defer f.Close()
 		log = f
 	}
-	t := &trial{dir: o.dir, work: work, short: o.short, patience: o.patience, drawn: drawn, say: say}
+	t := &trial{dir: o.dir, work: work, short: o.short, patience: o.patience, most: o.most, drawn: drawn, say: say}
 	if err := t.find(o.tests); err != nil {
 		return nil, err
 	}

@@ -31,7 +31,8 @@ type trial struct {
 	work     string // binaries, copies
 	overlay  string
 	short    bool
-	patience time.Duration
+	patience time.Duration // what tests may take beyond five times their own
+	most     time.Duration // what the tests of other packages may take for one mutant; 0: all are run
 	drawn    []*mutant
 	packages []*tested
 	say      func(format string, a ...any)
@@ -94,7 +95,8 @@ func (t *trial) find(patterns []string) error {
 			reaches = reaches || changed[d]
 		}
 		if p.deps["pgregory.net/rapid"] {
-			p.flags = []string{"-rapid.nofailfile"} // or the next run would try again what this one left
+			// Without a file, or the next run would try again what this one left; fewer draws, or one mutant takes minutes.
+			p.flags = []string{"-rapid.nofailfile", "-rapid.checks=20"}
 		}
 		if reaches {
 			t.packages = append(t.packages, p)
@@ -225,38 +227,61 @@ func (t *trial) measure() error {
 // A verdict is what became of a mutant, and which test noticed.
 type verdict struct{ what, by string }
 
-// judge runs a mutant against its own package's tests first, then the others, the quickest first.
-func (t *trial) judge(m *mutant) (verdict, error) {
-	type batch struct {
-		p     *tested
-		names []string
-		took  time.Duration
-	}
-	var all []batch
+// A batch is tests of one package that are run in one go.
+type batch struct {
+	p     *tested
+	names []string
+	took  time.Duration
+}
+
+// quick is how long a test may take to come before all that take longer, its own package's apart.
+const quick = 500 * time.Millisecond
+
+// batches are the tests that a mutant meets, in order: its own package's, the quick ones of the others, the slow ones; the
+// least first. Slow ones that would take the whole beyond what is allowed are left out.
+func (t *trial) batches(m *mutant) []batch {
+	var own, fast, slow []batch
 	for _, p := range t.packages {
 		if !p.deps[m.room.path] {
 			continue
 		}
-		b := batch{p: p}
+		b, more := batch{p: p}, batch{p: p}
 		for _, x := range p.tests {
-			if x.reaches[m.id] || m.whole == nil {
-				b.names = append(b.names, x.name)
-				b.took += x.took
+			if !x.reaches[m.id] && m.whole != nil {
+				continue
+			}
+			to := &b
+			if x.took > quick && p.path != m.room.path {
+				to = &more
+			}
+			to.names = append(to.names, x.name)
+			to.took += x.took
+		}
+		if p.path == m.room.path {
+			own = append(own, b)
+			continue
+		}
+		fast, slow = append(fast, b), append(slow, more)
+	}
+	all := own
+	used := time.Duration(0)
+	for _, some := range [][]batch{fast, slow} {
+		sort.SliceStable(some, func(i, j int) bool { return some[i].took < some[j].took })
+		for _, b := range some {
+			if used += b.took; t.most <= 0 || used <= t.most {
+				all = append(all, b)
 			}
 		}
-		if len(b.names) > 0 {
-			all = append(all, b)
-		}
 	}
+	return slices.DeleteFunc(all, func(b batch) bool { return len(b.names) == 0 })
+}
+
+// judge runs a mutant against the tests that reach it, up to the first that fails.
+func (t *trial) judge(m *mutant) (verdict, error) {
+	all := t.batches(m)
 	if len(all) == 0 {
 		return verdict{what: unseen}, nil
 	}
-	sort.SliceStable(all, func(i, j int) bool {
-		if own := all[i].p.path == m.room.path; own != (all[j].p.path == m.room.path) {
-			return own
-		}
-		return all[i].took < all[j].took
-	})
 	for _, b := range all {
 		binary := b.p.binary
 		if m.whole == nil {
