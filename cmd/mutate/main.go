@@ -39,18 +39,15 @@ func main() {
 	tests := flag.String("tests", "./calc/...", "whose tests are run beside the package's own, by commas")
 	flag.BoolVar(&o.short, "short", true, "run tests short")
 	flag.DurationVar(&o.most, "most", 30*time.Second, "what other packages' tests may take for one mutant; 0: all are run")
+	flag.Float64Var(&o.share, "share", 0, "fail where less than so many per cent are noticed, those called equivalent apart")
 	flag.BoolVar(&o.list, "list", false, "only list what is drawn")
 	flag.StringVar(&o.log, "log", "", "a file that takes a line for each mutant as it is judged")
 	flag.StringVar(&o.again, "again", "", "run only those that survived by such a file")
 	flag.Parse()
 	o.patience = 20 * time.Second
 	o.patterns, o.tests, o.equivalent = flag.Args(), strings.FieldsFunc(*tests, func(r rune) bool { return r == ',' }), equivalentText
-	alive, err := mutate(o, os.Stdout)
-	if err != nil {
+	if err := mutate(o, os.Stdout); err != nil {
 		fmt.Fprintln(os.Stderr, "mutate:", err)
-		os.Exit(2)
-	}
-	if alive {
 		os.Exit(1)
 	}
 }
@@ -62,30 +59,31 @@ type options struct {
 	patterns, tests []string
 	short, list     bool
 	most            time.Duration // what other packages' tests may take for one mutant
+	share           float64       // of a hundred, that must be noticed
 	log, again      string
 	patience        time.Duration // what tests may take beyond five times their own
 	equivalent      string
 }
 
-// mutate draws, runs and reports; alive is true where a mutant survives that is not named as equivalent.
-func mutate(o options, out io.Writer) (alive bool, err error) {
+// mutate draws, runs and reports.
+func mutate(o options, out io.Writer) error {
 	if len(o.patterns) == 0 {
-		return false, errors.New("give the packages to change, such as ./calc")
+		return errors.New("give the packages to change, such as ./calc")
 	}
 	reasons, err := equivalents(o.equivalent)
 	if err != nil {
-		return false, err
+		return err
 	}
 	rooms, err := load(o.dir, o.patterns, o.program)
 	if err != nil {
-		return false, err
+		return err
 	}
 	if len(rooms) == 0 {
-		return false, fmt.Errorf("%s: no package of %s among them", strings.Join(o.patterns, " "), o.program)
+		return fmt.Errorf("%s: no package of %s among them", strings.Join(o.patterns, " "), o.program)
 	}
 	drawn, statements, refused, err := draw(rooms, o.n, o.seed)
 	if err != nil {
-		return false, err
+		return err
 	}
 	say := func(format string, a ...any) { fmt.Fprintf(out, format+"\n", a...) }
 	say("%d mutants of %d statements in %d packages by seed %d; %d more did not compile",
@@ -93,7 +91,7 @@ func mutate(o options, out io.Writer) (alive bool, err error) {
 	if o.again != "" {
 		before, err := os.ReadFile(o.again)
 		if err != nil {
-			return false, err
+			return err
 		}
 		drawn = slices.DeleteFunc(drawn, func(m *mutant) bool {
 			had := func(what string) bool { return strings.Contains(string(before), what+"\t"+m.key()+"\t") }
@@ -105,13 +103,16 @@ func mutate(o options, out io.Writer) (alive bool, err error) {
 		for _, m := range drawn {
 			say("%s %s", m.place(), m.change())
 		}
-		return false, nil
+		return nil
 	}
 	verdicts, err := o.try(drawn, say)
 	if err != nil {
-		return false, err
+		return err
 	}
-	return report(drawn, verdicts, reasons, say), nil
+	if share := report(drawn, verdicts, reasons, say); share < o.share {
+		return fmt.Errorf("%.1f %% are noticed, %g are wanted", share, o.share)
+	}
+	return nil
 }
 
 // try builds and runs, and keeps each verdict in the log as it is found.
@@ -157,8 +158,8 @@ func (o options) try(drawn []*mutant, say func(string, ...any)) (map[*mutant]ver
 	return verdicts, nil
 }
 
-// report counts by package and lists who survives.
-func report(drawn []*mutant, verdicts map[*mutant]verdict, reasons map[string]string, say func(string, ...any)) (alive bool) {
+// report counts by package, lists who survives, and gives the share in a hundred that is noticed of those that can be.
+func report(drawn []*mutant, verdicts map[*mutant]verdict, reasons map[string]string, say func(string, ...any)) (share float64) {
 	type count struct{ drawn, killed, timed, equal, alive int }
 	by := map[string]*count{}
 	total := &count{}
@@ -199,13 +200,14 @@ func report(drawn []*mutant, verdicts map[*mutant]verdict, reasons map[string]st
 		c := by[p]
 		say("%-40s %6d %6d %9d %10d %8d", p, c.drawn, c.killed, c.timed, c.equal, c.alive)
 	}
-	share := 100 * float64(total.killed+total.timed) / float64(max(1, total.drawn))
+	noticed := total.killed + total.timed
+	share = 100 * float64(noticed) / float64(max(1, total.drawn-total.equal))
 	say("%-40s %6d %6d %9d %10d %8d", "all", total.drawn, total.killed, total.timed, total.equal, total.alive)
-	say("%.1f %% noticed", share)
+	say("%.1f %% of all are noticed, %.1f %% of those that are not equivalent", 100*float64(noticed)/float64(max(1, total.drawn)), share)
 	for _, m := range left {
 		say("%s: %s %s", verdicts[m].what, m.place(), m.change())
 	}
-	return len(left) > 0
+	return share
 }
 
 // equivalents reads the mutants that no test can notice: their keys, and the reason of each.
