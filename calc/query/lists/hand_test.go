@@ -30,8 +30,8 @@ func counted(t *testing.T) string {
 	} {
 		b.WriteString("[[termination]]\n" + e + "\n")
 	}
-	for k, w := range [][2]string{{"P1:A", "LAMP1:1"}, {"P1:B", "LAMP1:2"}, {"P1:C", "LAMP2:1"}, {"P1:D", "P2:1"}, {"P2:2", "G:1"}, {"P3:1", "G:1"},
-		{"P4:A", "LAMP2:2"}, {"P4:B", "H:1"}} {
+	for k, w := range [][2]string{{"P1:A", "LAMP1:1"}, {"P1:B", "LAMP1:2"}, {"P1:C", "LAMP2:1"}, {"P1:D", "P2:1"}, {"P2:2", "G:1"},
+		{"P3:1", "G:1"}, {"P4:A", "LAMP2:2"}, {"P4:B", "H:1"}} {
 		fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = %q\nto = %q\nspec = \"AS22759/32\"\nsize = \"22\"\n", k, w[0], w[1])
 	}
 	b.WriteString("[[wire]]\nid = \"s1\"\nfrom = \"P1:E\"\ncapped_at = \"J\"\nspec = \"AS22759/32\"\nsize = \"20\"\nrole = \"spare\"\n")
@@ -57,8 +57,8 @@ func counted(t *testing.T) string {
 // The sleeve covers 100 mm and gets 10 % shorter: 111 mm, cut 120, so 0.2 m are taken and ordered. The braid covers 250.
 func TestBillCountedByHand(t *testing.T) {
 	h := calctest.Parse(t, counted(t))
-	own := catalogue.Tube{ID: "own", Kind: "own", SuppliedMM: 12, RecoveredMM: 1, WallMM: 0.5, Density: 1.3, Flexible: true, ServiceMaxC: 150,
-		LengthChange: 0.10, Origin: catalogue.Origin{Source: "measured", Standing: catalogue.House}}
+	own := catalogue.Tube{ID: "own", Kind: "own", SuppliedMM: 12, RecoveredMM: 1, WallMM: 0.5, Density: 1.3, Flexible: true,
+		ServiceMaxC: 150, LengthChange: 0.10, Origin: catalogue.Origin{Source: "measured", Standing: catalogue.House}}
 	cat := catalogue.Merge(calctest.Catalogue(t), &catalogue.Catalogue{Tubes: []catalogue.Tube{own}})
 	s := calc.Complete(h, cat, nil)
 	var got []string
