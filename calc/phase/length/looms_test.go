@@ -138,7 +138,8 @@ func loomOf(r *rand.Rand) (*loom, bool) {
 		// A splice at the breakout: no loop there.
 		if r.Intn(3) == 0 {
 			fmt.Fprintf(&l.text, "[[splice]]\nid = \"S%d\"\nat = \"J%d\"\n", k, k)
-			add(wire{text: fmt.Sprintf("from = \"P:#\"\nto = \"S%d\"\n", k), path: through(k), loops: l.loop["P"], tails: l.first + l.second})
+			add(wire{text: fmt.Sprintf("from = \"P:#\"\nto = \"S%d\"\n", k), path: through(k), loops: l.loop["P"],
+				tails: l.first + l.second})
 			for range 2 {
 				add(wire{text: fmt.Sprintf("from = \"S%d\"\nto = \"D%d:#\"\n", k, k), path: []string{fmt.Sprint("L", k)},
 					loops: l.loop[fmt.Sprint("D", k)], tails: l.first + l.second})

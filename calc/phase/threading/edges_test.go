@@ -34,7 +34,8 @@ func TestEdgesOfTolerance(t *testing.T) {
 		{"sheath", "sheath.slide", "sheath.loose", 4.10, 3.1914, "", calctest.CoverText("sheath", "part = \"own\"\n"), tube},
 		{"sleeve", "cover.slide", "cover.loose", 4.10, 3.1914, "",
 			calctest.CoverText("sleeve", "part = \"own\"\nfrom_mm = 100.0\nto_mm = 200.0\n"), tube},
-		{"boot", "boot.slide", "boot.grip", 4, 4, "boot = \"own\"\n", "", func(supplied, recovered unit.Millimetre) *catalogue.Catalogue {
+		{"boot", "boot.slide", "boot.grip", 4, 4, "boot = \"own\"\n", "", func(supplied,
+			recovered unit.Millimetre) *catalogue.Catalogue {
 			return &catalogue.Catalogue{Boots: map[string]catalogue.Boot{"own": {ID: "own", Shape: "straight", Shell: 10, LipSuppliedMM: 24,
 				LipRecoveredMM: 13, CableSuppliedMM: supplied, CableRecoveredMM: recovered, LengthMM: 55, Origin: house}}}
 		}},
