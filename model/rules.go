@@ -89,7 +89,7 @@ type Limits struct {
 }
 
 // Resolve fills in the defaults. Each is the default of the shop rules; the
-// drops are AC 43.13-1B table 11-6 at 14 V, continuous and, from memory, intermittent;
+// drops are AC 43.13-1B table 11-6 at 14 V, continuous and, quoted second hand, intermittent;
 // the least size is that of NASA's application notes for AS22759 (24 AWG and larger
 // preferred). A device loaded to 80 % and 180 mm before it are common practice.
 func (r Rules) Resolve() Limits {

@@ -6,6 +6,7 @@ import (
 	"contralay/calc/query/offer"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/catalogue/shell"
 	"contralay/model/unit"
 )
 
@@ -58,11 +59,11 @@ type Label struct {
 	OnHours int
 }
 
-// shell is how wide and long a termination is, from its mating face back.
-func shell(s *sheet.Sheet, t *model.Termination) (wide, long unit.Millimetre, known bool) {
+// sizeOf is how wide and long a termination is, from its mating face back: as a plug of series III of its shell.
+func sizeOf(s *sheet.Sheet, t *model.Termination) (wide, long unit.Millimetre, known bool) {
 	ins, ok := s.Cat.Insert(t.Insert.V)
-	if w := plugMM[ins.Shell]; ok && w > 0 {
-		return w, t.PartMM.Or(plugLong), true
+	if sh, known := shell.Of(ins.Shell); ok && known {
+		return sh.PlugMM, t.PartMM.Or(shell.LongestPlug), true
 	}
 	return anyWide, t.PartMM.Or(anyLong), false
 }
@@ -84,7 +85,7 @@ func (d *Drawing) end(s *sheet.Sheet, i int) {
 		e.At, away = b.Line.At(0)
 		e.Heading = away + 180
 	}
-	wide, long, known := shell(s, t)
+	wide, long, known := sizeOf(s, t)
 	e.WideMM, e.Guess = wide, !known
 	boot, booted := s.Cat.Boot(t.Boot.V)
 	if booted {

@@ -1,0 +1,51 @@
+package outline
+
+import (
+	"math"
+	"testing"
+
+	"contralay/model/unit"
+)
+
+// TestBeside: a line 5 mm to the left of 10 mm along x, a quarter turn left round 3 mm, and 10 mm up. The arc is inside
+// of it, so it becomes a corner: two straights are left. To the right it is a quarter of a circle of 8 mm.
+func TestBeside(t *testing.T) {
+	quarter := unit.Millimetre(3 * math.Pi / 2)
+	l := Line{{Length: 10}, {From: Point{10, 0}, Length: quarter, Radius: 3}, {From: Point{13, 3}, Heading: 90, Length: 10}}
+	left := l.Beside(5)
+	if len(left) != 2 || left[0].From != (Point{0, 5}) || left[1].From != (Point{8, 3}) || left[1].Length != 10 {
+		t.Errorf("left: %+v", left)
+	}
+	right := l.Beside(-5)
+	if len(right) != 3 || right[1].Radius != 8 || math.Abs(float64(right[1].Length)-8*math.Pi/2) > 1e-9 {
+		t.Errorf("right: %+v", right)
+	}
+}
+
+// TestTriedAngles: side ways are tried at whole steps of 15°, as a set square gives them, once each, from 30 to 135; 45 first.
+func TestTriedAngles(t *testing.T) {
+	seen := map[unit.Degree]bool{}
+	for _, a := range tried {
+		if math.Mod(float64(a), 15) != 0 || a < 30 || a > 135 || seen[a] {
+			t.Errorf("%v is tried", a)
+		}
+		seen[a] = true
+	}
+	if len(seen) != 8 || tried[0] != 45 {
+		t.Errorf("%v", tried)
+	}
+}
+
+// TestPart: a part that begins or ends where two pieces meet has nothing of the other.
+func TestPart(t *testing.T) {
+	l := Line{{Length: 10}, {From: Point{10, 0}, Length: 20}, {From: Point{30, 0}, Length: 5}}
+	if p := l.Part(10, 30); len(p) != 1 || p[0].From != (Point{10, 0}) || p[0].Length != 20 {
+		t.Errorf("the middle: %+v", p)
+	}
+	if p := l.Part(4, 32); len(p) != 3 || p[0].Length != 6 || p[2].Length != 2 {
+		t.Errorf("over all three: %+v", p)
+	}
+	if p := l.Part(10, 10); len(p) != 0 {
+		t.Errorf("nothing: %+v", p)
+	}
+}

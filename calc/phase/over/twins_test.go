@@ -1,0 +1,35 @@
+package over_test
+
+import (
+	"fmt"
+	"testing"
+
+	"contralay/calc/calctest"
+)
+
+// TestTwinsByWhatIsKnown: two connectors of one insert, gender and key within an arm's length are a warning; where the
+// gender or the key of both is not entered they may differ in it, and it is a note; where they differ, or are further
+// apart than 1,000 mm, nothing is said.
+func TestTwinsByWhatIsKnown(t *testing.T) {
+	for _, c := range []struct {
+		a, b   string
+		length int
+		want   string
+	}{
+		{"gender = \"pin\"\nkey = \"N\"\n", "gender = \"pin\"\nkey = \"N\"\n", 999, "[warn Z]"},
+		{"gender = \"pin\"\nkey = \"N\"\n", "gender = \"pin\"\nkey = \"N\"\n", 1001, "[]"},
+		{"key = \"N\"\n", "key = \"N\"\n", 400, "[note Z]"},
+		{"gender = \"pin\"\n", "gender = \"pin\"\n", 400, "[note Z]"},
+		{"", "", 400, "[note Z]"},
+		{"gender = \"pin\"\nkey = \"N\"\n", "gender = \"socket\"\nkey = \"N\"\n", 400, "[]"},
+		{"gender = \"pin\"\nkey = \"N\"\n", "gender = \"pin\"\nkey = \"A\"\n", 400, "[]"},
+	} {
+		s := calctest.Built(t, "format = 1\n[[termination]]\nid = \"A\"\ninsert = \"8-35\"\n"+c.a+
+			"[[termination]]\nid = \"Z\"\ninsert = \"8-35\"\n"+c.b+
+			"[[wire]]\nid = \"w\"\nfrom = \"A:1\"\nto = \"Z:1\"\nspec = \"AS22759/32\"\nsize = \"22\"\n"+
+			fmt.Sprintf("[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"Z\"\nlength_mm = %d\n", c.length))
+		if got := fmt.Sprint(calctest.SaidOf(s, "twins")); got != c.want {
+			t.Errorf("%q and %q, %d mm apart: %s, want %s", c.a, c.b, c.length, got, c.want)
+		}
+	}
+}

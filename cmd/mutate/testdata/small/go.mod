@@ -1,0 +1,3 @@
+module small
+
+go 1.26
