@@ -18,11 +18,11 @@ import (
 // A run is killed at random instants, with keys on their way: whatever the screen showed as done is
 // done at the next start, and nothing is that nobody pressed a key for. What is done is a beginning of
 // the run without a gap, piece by piece. Every other time the journal is thrown away as well, as where
-// somebody else goes on from another machine: the log beside the file has it all. CONTRALAY_KILLS sets
-// how many.
+// somebody else goes on from another machine: the log beside the file has it all. A serial that has come
+// to its first hold makes room for the next. CONTRALAY_KILLS sets how many.
 func TestKillsLoseNothing(t *testing.T) {
 	t.Parallel()
-	rounds := 12
+	rounds := 8
 	if testing.Short() {
 		rounds = 3
 	}
@@ -32,10 +32,11 @@ func TestKillsLoseNothing(t *testing.T) {
 	dir, env := state(t)
 	name := fileOf(t, "loom.toml", nineteen())
 	rng := rand.New(rand.NewPCG(24, 2026))
-	sure := 0 // Enter whose work was on the screen
-	most := 0 // and all that were pressed
+	serial, before := 1, 0 // the serial in hand, and what was done of those before it
+	sure := 0              // Enter whose work was on the screen
+	most := 0              // and all that were pressed
 	for round := range rounds + 1 {
-		s := start(t, 80, 24, []string{env}, "run", "--bounce", "0", name)
+		s := start(t, 80, 24, []string{env}, "run", "--bounce", "0", "--serial", strconv.Itoa(serial), name)
 		if strings.Contains(s.see("Esc goes back"), "Unsaved work") {
 			s.press(enter)
 		}
@@ -50,14 +51,19 @@ func TestKillsLoseNothing(t *testing.T) {
 		if _, err := os.Stat(name + ".run"); err == nil {
 			t.Fatalf("round %d: all is saved, and the log is still there", round)
 		}
-		got := pressed(t, name)
-		if got < sure || got > most {
-			t.Fatalf("round %d: %d pieces are done, %d were on the screen, %d keys were pressed", round, got, sure, most)
+		got, all := pressed(t, name, strconv.Itoa(serial))
+		if got < min(sure, all) || got > most {
+			t.Fatalf("round %d: %d of %d pieces are done, %d were on the screen, %d keys were pressed", round, got, all, sure, most)
 		}
 		if round == rounds {
 			break
 		}
-		sure = got
+		if sure = got; got == all {
+			_ = s.cmd.Process.Kill()
+			<-s.gone
+			serial, before, sure, most = serial+1, before+all, 0, 0
+			continue
+		}
 		for range rng.IntN(2) {
 			s.changed(enter)
 			sure++
@@ -76,14 +82,16 @@ func TestKillsLoseNothing(t *testing.T) {
 			}
 		}
 	}
-	if sure < rounds/4 {
-		t.Errorf("only %d pieces were done: the test shows little", sure)
+	t.Logf("%d kills, %d pieces done of %d serials: none lost, none made up", rounds-serial+1, before+sure, serial)
+	if before+sure < rounds/4 {
+		t.Errorf("only %d pieces were done: the test shows little", before+sure)
 	}
 }
 
-// pressed is how many Enter the record of serial 1 comes to: one for each piece, and one for each layer
-// of several that is gone on from. It has no gap.
-func pressed(t *testing.T, name string) int {
+// pressed is how many Enter the record of a serial comes to: one for each piece, and one for each layer
+// of several that is gone on from; all is how many there are up to the first hold that is signed. It has
+// no gap.
+func pressed(t *testing.T, name, serial string) (n, all int) {
 	t.Helper()
 	d, err := file.Load(name)
 	if err != nil {
@@ -93,15 +101,23 @@ func pressed(t *testing.T, name string) int {
 	if err != nil {
 		t.Fatal(err)
 	}
-	b := &d.Harness.Builds[0]
+	b := &d.Harness.Builds[d.Harness.BuildOf(serial)]
 	s := calc.Build(&d.Harness, cat, nil)
-	n, open := 0, ""
+	open, held := "", false
 	for _, step := range runquery.For(s, b) {
-		all := runquery.Pieces(s, step)
+		pieces := runquery.Pieces(s, step)
 		if step.Kind == runquery.LotStep {
 			continue
 		}
-		for _, p := range all {
+		last := step.Kind == runquery.LayStep && len(pieces) > 1
+		if !held {
+			all += len(pieces)
+			if last {
+				all++
+			}
+		}
+		held = held || step.Kind == runquery.HoldStep
+		for _, p := range pieces {
 			switch has := step.Has(b, p); {
 			case has && open != "":
 				t.Fatalf("%s %s is done, and %s before it is not", step.Key, p.Key, open)
@@ -116,9 +132,9 @@ func pressed(t *testing.T, name string) int {
 			t.Fatalf("%s is done, and %s is not", step.Key, open)
 		case !step.In(b) && open == "":
 			open = step.Key
-		case step.In(b) && step.Kind == runquery.LayStep && len(all) > 1:
+		case step.In(b) && last:
 			n++
 		}
 	}
-	return n
+	return n, all
 }

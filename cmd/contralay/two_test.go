@@ -74,6 +74,18 @@ func TestTwoBuildOneSerial(t *testing.T) {
 	}
 }
 
+// A window that is closed ends its program, also where another was opened after it.
+func TestClosedWindowEnds(t *testing.T) {
+	t.Parallel()
+	first := start(t, 80, 24, nil, "run", fileOf(t, "loom.toml", nineteen()))
+	first.see("Who works")
+	second := start(t, 80, 24, nil, "run", fileOf(t, "loom.toml", nineteen()))
+	second.see("Who works")
+	first.pty.Close()
+	first.ends()
+	second.alive()
+}
+
 // A log that is not to be read keeps a bench from opening, with its line, and stays as it is.
 func TestHostileRunLog(t *testing.T) {
 	t.Parallel()

@@ -3,6 +3,7 @@ package bench
 import (
 	"fmt"
 	"strings"
+	"unicode"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -44,9 +45,11 @@ func pressed(m *desk.Model, keys []words.Key) tea.Cmd {
 			m.Bounce.Within.Milliseconds()))
 		return nil
 	}
-	for _, k := range keys {
+	for n, k := range keys {
 		if k.Name != "enter" {
-			dispatch(m, k)
+			if !scanned(m, keys[n:]) {
+				dispatch(m, k)
+			}
 			continue
 		}
 		if m.Bounce.Bounced(m.Entry == nil && desk.Ticking(m), m.Cfg.Now) {
@@ -65,6 +68,21 @@ func pressed(m *desk.Model, keys []words.Key) tea.Cmd {
 		return desk.CatchUpSoon(m)
 	}
 	return m.Plan()
+}
+
+// scanned opens the field of the row in hand with the letter that a burst begins with, where the field
+// takes what a scanner reads: a letter alone is a shortcut.
+func scanned(m *desk.Model, keys []words.Key) bool {
+	if len(keys) < 2 || m.Entry != nil || keys[0].Paste || !unicode.IsLetter([]rune(keys[0].Text + " ")[0]) {
+		return false
+	}
+	m.CatchUp()
+	_, r := m.Hand()
+	if r == nil || r.Field == nil || !r.Field.Scan {
+		return false
+	}
+	m.OpenField(*r.Field, keys[0].Text)
+	return true
 }
 
 // View draws the screen: exactly height lines of at most w cells.

@@ -59,6 +59,7 @@ type Field struct {
 	Number bool
 	ID     bool // an id, or what leads to one
 	Set    func(m *Model, text string) error
+	Scan   bool // a burst that begins with a letter opens it too: a scanner on a label or a badge
 	Next   bool // the row below is in hand once it is taken: like values are typed one after another
 }
 

@@ -48,7 +48,7 @@ func apartField(key, at string) *desk.Field {
 // deviationRow is one thing that is built differently, and who has decided that it stays so.
 func deviationRow(n int, d model.Deviation) desk.Row {
 	text := fmt.Sprintf("  differs at %s: %s", d.At, d.Says)
-	detail := "Digits or a name: who decides that it stays so. Press . to strike it out"
+	detail := "Digits, a scanner, or Enter and a name: who decides that it stays so. Press . to strike it out"
 	if d.By.Set {
 		text += fmt.Sprintf("  (%s)", strings.TrimSpace(d.By.V+"  "+d.On.V))
 	}
@@ -56,7 +56,7 @@ func deviationRow(n int, d model.Deviation) desk.Row {
 		Drop: func(m *desk.Model) {
 			m.Change(edited(m, func(b *model.Build) { built.Strike(b, n) }), "struck out")
 		},
-		Field: &desk.Field{Label: "who decides that it stays so", Value: d.By.V, Set: func(m *desk.Model, who string) error {
+		Field: &desk.Field{Label: "who decides that it stays so", Scan: true, Value: d.By.V, Set: func(m *desk.Model, who string) error {
 			if who == "" {
 				return fmt.Errorf("type your number or name")
 			}

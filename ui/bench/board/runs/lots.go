@@ -22,7 +22,7 @@ const noLot = "no number on the label"
 
 // lotField writes a lot down.
 func lotField(of, label string, then func(m *desk.Model)) *desk.Field {
-	return &desk.Field{Label: label, Set: func(m *desk.Model, text string) error {
+	return &desk.Field{Label: label, Scan: true, Set: func(m *desk.Model, text string) error {
 		if text == "" {
 			return fmt.Errorf("type the number on the label; if it has none, take the row that says so")
 		}
@@ -51,7 +51,7 @@ func putLot(m *desk.Model, b *model.Build, of, lot string) {
 // lotRow takes the lot of a reel; Enter goes on once one is written down.
 func lotRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 	row := desk.Row{Key: "done", Does: "type", Text: "the lot of this reel: type it",
-		Detail: "Digits or letters, then Enter: what the label says",
+		Detail: "Digits, a scanner, or Enter and letters: what the label says",
 		Field:  lotField(s.Of, "lot of "+say.Reel(s.Of), func(m *desk.Model) { tick(m, nil) })}
 	if len(cards.LotsOf(b, s.Of)) > 0 {
 		row.Text, row.Does, row.Detail = "done, next; or another lot: type it", "done", "Enter goes on. Digits: one more lot of this reel"

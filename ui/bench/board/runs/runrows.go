@@ -198,12 +198,12 @@ func holdRow(m *desk.Model, s run.RunStep, b *model.Build) desk.Row {
 			text = "signed by " + named(m, g.By) + "  " + g.At.V
 		}
 	}
-	detail := "Type a number or a name, then Enter: who has inspected it"
+	detail := "Digits, a scanner, or Enter and a name: who has inspected it"
 	if s.Key == run.HoldStops {
-		detail = "Type a number or a name, then Enter: who decides it"
+		detail = "Digits, a scanner, or Enter and a name: who decides it"
 	}
 	row := desk.Row{Key: "sign", Does: "sign", Text: text, Detail: detail,
-		Field: &desk.Field{Label: "passed by", Set: func(m *desk.Model, text string) error {
+		Field: &desk.Field{Label: "passed by", Scan: true, Set: func(m *desk.Model, text string) error {
 			who, err := inspector(m, s, build(m), text)
 			if err != nil {
 				return err

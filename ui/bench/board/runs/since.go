@@ -156,8 +156,8 @@ func redoRow(text string, all []built.Difference) desk.Row {
 
 func keepRow(text string, all []built.Difference) desk.Row {
 	return desk.Row{Key: "keep", Text: text + ": who decides it?", Does: "keep",
-		Detail: "Type a number or a name, then Enter. It is printed as a deviation",
-		Field: &desk.Field{Label: "who keeps it as it was built", Set: func(m *desk.Model, who string) error {
+		Detail: "Digits, a scanner, or Enter and a name. It is printed as a deviation",
+		Field: &desk.Field{Label: "who keeps it as it was built", Scan: true, Set: func(m *desk.Model, who string) error {
 			if who == "" {
 				return fmt.Errorf("a deviation needs a name: your number or name")
 			}

@@ -88,8 +88,8 @@ func testRows(m *desk.Model, s run.RunStep, p run.Piece, b *model.Build) []desk.
 	var out []desk.Row
 	if result, last := c.Result(b, s.Key); result == run.Failed {
 		out = append(out, desk.Row{Key: "stays", Text: "it stays so: who decides it?", Does: "decide",
-			Detail: "Type a number or a name, then Enter. It is printed as a deviation",
-			Field: &desk.Field{Label: "who decides that it stays so", Set: func(m *desk.Model, text string) error {
+			Detail: "Digits, a scanner, or Enter and a name. It is printed as a deviation",
+			Field: &desk.Field{Label: "who decides that it stays so", Scan: true, Set: func(m *desk.Model, text string) error {
 				who, err := person(m, text)
 				if err != nil {
 					return err
@@ -127,7 +127,7 @@ func instrumentRow(m *desk.Model, kind run.CheckKind) desk.Row {
 	}
 	row := desk.Row{Key: "instrument", Text: "instrument  " + words.OrDash(say.Instrument(m, state(m).instrument[kind])),
 		Detail: "Enter: what it is read on from here on"}
-	typed := &desk.Field{Label: "instrument", Set: func(m *desk.Model, text string) error {
+	typed := &desk.Field{Label: "instrument", Scan: true, Set: func(m *desk.Model, text string) error {
 		use(m, text)
 		return nil
 	}}

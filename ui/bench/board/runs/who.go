@@ -23,20 +23,20 @@ func WhoPage(m *desk.Model, _ int, _ string) desk.Page {
 	p := desk.Page{Lines: []string{"Who works? Each tick carries the name."}}
 	field := whoField(m)
 	for _, who := range known(m) {
-		p.Rows = append(p.Rows, desk.Row{Key: who, Text: named(m, who), Does: "take", Detail: "Enter: it is me. Or type a number or a name",
+		p.Rows = append(p.Rows, desk.Row{Key: who, Text: named(m, who), Does: "take", Detail: "Enter: it is me. Or digits or a scanner: another",
 			Enter: func(m *desk.Model) { works(m, who) }, Field: field})
 	}
 	text := "a name: type it"
 	if len(p.Rows) > 0 {
 		text = "another: type it"
 	}
-	p.Rows = append(p.Rows, desk.Row{Key: "type", Text: text, Detail: "Type a number or a name, then Enter", Field: field})
+	p.Rows = append(p.Rows, desk.Row{Key: "type", Text: text, Detail: "Digits, a scanner, or Enter and a name", Field: field})
 	return p
 }
 
 // whoField takes a name that is typed.
 func whoField(m *desk.Model) *desk.Field {
-	return &desk.Field{Label: "who works", Set: func(m *desk.Model, text string) error {
+	return &desk.Field{Label: "who works", Scan: true, Set: func(m *desk.Model, text string) error {
 		p, err := person(m, text)
 		if err != nil {
 			return err
