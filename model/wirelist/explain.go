@@ -9,12 +9,13 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // Explain says of each table in some lists how it can be read, the way that is taken first, with the share of the table that
 // the way explains and what it takes each column for. A recipe may be nil.
 func Explain(tables []table.Table, recipe *name.Recipe) (lines []string) {
-	h := shape.Headings{Words: name.Vocabulary(), Recipe: recipe.OfColumns()}
+	h := shape.Headings{Words: words.Vocabulary(), Recipe: recipe.OfColumns()}
 	for _, t := range tables {
 		if recipe.LeavesOut(t.Sheet) {
 			lines = append(lines, table.Place{File: t.File, Sheet: t.Sheet}.String()+": left out by the recipe")

@@ -9,16 +9,17 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/model/visible"
+	"contralay/model/wirelist/audit"
 	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/join"
-	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/row"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // Import makes a harness and a report of tables.
@@ -48,8 +49,9 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	}
 	tables = withoutSheetColumns(im, tables)
 	colourKey(im, tables)
-	h := shape.Headings{Words: name.Vocabulary(), Recipe: im.Opt.Recipe.OfColumns(), NoEnds: im.Opt.NoEnds}
+	h := shape.Headings{Words: words.Vocabulary(), Recipe: im.Opt.Recipe.OfColumns(), NoEnds: im.Opt.NoEnds}
 	met := map[int]bool{}
+	var read []audit.Table
 	for i := range tables {
 		if o := slices.IndexFunc(tables[:i], func(t table.Table) bool { return sameRows(t.Rows, tables[i].Rows) }); o >= 0 &&
 			len(tables[i].Rows) > 0 {
@@ -57,7 +59,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 				table.Place{File: tables[o].File, Sheet: tables[o].Sheet}.String(), "read once")
 			continue
 		}
-		readTable(im, h, &tables[i], met)
+		read = append(read, readTable(im, h, &tables[i], met)...)
 	}
 	sayUnmet(im, tables, met)
 	if im.Pages == 0 {
@@ -95,6 +97,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 		im.H.Head.Name = model.Some(table.Tidy(visible.Line(opt.Name)))
 	}
 	join.Facts(im, tables)
+	audit.Run(im, h.Words, tables, read)
 	im.Rep.Sort(tables)
 	return im.H, im.Rep, nil
 }
@@ -179,15 +182,15 @@ func noRows(tables []table.Table, empty bool) error {
 }
 
 // readTable reads one sheet; met takes in what the recipe says of its tables.
-func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int]bool) {
+func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int]bool) (read []audit.Table) {
 	place := table.Place{File: t.File, Sheet: t.Sheet}
 	if im.Opt.Recipe.LeavesOut(t.Sheet) {
 		im.Say(report.Note, "sheet left out", place, "", "as was said")
-		return
+		return nil
 	}
 	if t.Hidden && !slices.Contains(im.Opt.Sheets, t.Sheet) && !im.Opt.Recipe.ReadsHidden(t.Sheet) {
 		im.Say(report.Warn, "hidden sheet", place, "", "left out; named as a sheet it is read")
-		return
+		return nil
 	}
 	row.SayOdd(im, t)
 	row.StruckAndHidden(im, t)
@@ -215,6 +218,10 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	sayUnread(im, t, found)
 	if none && len(over) > 0 {
 		im.Say(report.Note, "sheet without headings", table.Place{File: t.File, Sheet: t.Sheet, Row: over[0].Line}, "", "left out")
+		last := &im.Rep.Findings[len(im.Rep.Findings)-1]
+		for _, r := range over {
+			last.Rows = append(last.Rows, r.Line)
+		}
 		over = nil
 	}
 	for _, r := range over {
@@ -228,6 +235,24 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		}
 		row.Read(im, r.Block, len(wires) == 1)
 	}
+	for i := range found {
+		read = append(read, found[i].audited(t))
+	}
+	return read
+}
+
+// audited is the table as it is held against the harness.
+func (f *Found) audited(t *table.Table) audit.Table {
+	a := audit.Table{At: f.Place, Wires: f.Wires(), Said: f.Said.Reading != "", Above: slices.Concat(f.Block.Titles, f.Block.Head),
+		Mark: f.Block.Mark, Points: f.Block.Listed || f.Block.Runs || f.Block.Fixed}
+	if b := f.Reading().Block; a.Wires {
+		a.Cols, a.Lang = b.Cols, b.Lang
+	}
+	if a.Rows = f.Block.Rows; len(a.Rows) > 0 && len(f.Block.Head) > 0 && (shape.IsAside(a.Rows[0]) || a.Wires &&
+		f.Reading().Block.Units == a.Rows[0].Line) {
+		a.Above = append(a.Above, a.Rows[0])
+	}
+	return a
 }
 
 // sayUnread says which points of a sheet could be cavities and are read as text.
@@ -271,4 +296,8 @@ const nearScore = 0.03
 func leftOut(im *draft.Importer, t *table.Table, b *block.Block, r reading.Reading) {
 	im.Say(report.Note, "table without wires", table.Place{File: t.File, Sheet: t.Sheet, Row: b.Line()},
 		value.JoinNonEmpty(", ", headsOf(b), r.Kind), "left out")
+	last := &im.Rep.Findings[len(im.Rep.Findings)-1]
+	for _, r := range b.Rows {
+		last.Rows = append(last.Rows, r.Line)
+	}
 }

@@ -12,9 +12,9 @@ import (
 	"contralay/model/file"
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
-	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // pools are cells as lists have them, right and wrong, by heading.
@@ -124,7 +124,7 @@ func understood(head, cell string) bool {
 // Whatever headings a shop puts beside those that a wire hangs on, in whatever order and
 // however often: no cell below them is dropped without a word.
 func TestNoColumnIsDropped(t *testing.T) {
-	known := slices.Sorted(maps.Keys(name.Vocabulary()))
+	known := slices.Sorted(maps.Keys(words.Vocabulary()))
 	rapid.Check(t, func(t *rapid.T) {
 		heads := slices.Clone(rapid.SampledFrom([][]string{
 			{"Wire", "From", "Pin", "To", "Pin"},

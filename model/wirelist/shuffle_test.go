@@ -19,7 +19,7 @@ import (
 )
 
 // words are the headings that say one thing in lists of several languages.
-func words() map[string][]string {
+func wordsOf() map[string][]string {
 	return map[string][]string{
 		"id": {"Wire", "Wire No.", "ID", "WireNumber"}, "from": {"From", "Source", "Starts at", "From connector"},
 		"from pin": {"From pin", "Source Pin"}, "to": {"To", "Destination", "Ends at", "To connector"}, "to pin": {"To pin", "Dest Pin"},
@@ -161,7 +161,7 @@ func factsOf(t *rapid.T, data []byte) []string {
 
 // A list whose rows, columns, words of headings, separators and letters stand otherwise is the same list.
 func TestShuffledListIsTheSame(t *testing.T) {
-	all := words()
+	all := wordsOf()
 	rapid.Check(t, func(t *rapid.T) {
 		l := drawList(t)
 		plain, other, order := map[string]string{}, map[string]string{}, make([]int, len(l.cols))
@@ -201,7 +201,7 @@ func devicesInOrder(cols []string, at []int) []int {
 
 // A value that is taken out of a list is one fact less of one wire, and nothing else changes.
 func TestOneCellLess(t *testing.T) {
-	all := words()
+	all := wordsOf()
 	rapid.Check(t, func(t *rapid.T) {
 		l := drawList(t)
 		heads, order := map[string]string{}, make([]int, len(l.cols))

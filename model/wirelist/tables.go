@@ -13,6 +13,7 @@ import (
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // The tables of a list one by one, and what a person says about each of them.
@@ -48,7 +49,7 @@ func (f *Found) Wires() bool { return !f.Said.LeftOut && !f.Loose && !f.Joined()
 // Tables are the tables of some lists in their order, as a recipe, which may be nil, has them read. Hidden sheets and
 // sheets that are left out have none.
 func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
-	h := shape.Headings{Words: name.Vocabulary(), Recipe: recipe.OfColumns()}
+	h := shape.Headings{Words: words.Vocabulary(), Recipe: recipe.OfColumns()}
 	for i, t := range withoutSheetColumns(&draft.Importer{}, tables) {
 		if recipe.Passes(&t) ||
 			slices.ContainsFunc(tables[:i], func(o table.Table) bool { return sameRows(o.Rows, t.Rows) }) {

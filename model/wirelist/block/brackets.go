@@ -54,13 +54,17 @@ func valuesBehind(text string) (front string, pieces []string) {
 	if open < 0 || !strings.HasSuffix(text, ")") {
 		return valuesInTail(text)
 	}
+	bare := false
 	for p := range strings.FieldsFuncSeq(text[open+1:len(text)-1], func(r rune) bool { return r == ',' || r == ';' }) {
 		p = strings.TrimSpace(p)
-		if g, ok := value.ParseGauge(p, value.BareAWG, value.MarkUnknown); !isColour(p) && !(ok && g.Size != "" &&
-			strings.Trim(p, "0123456789.,") != "") {
+		if g, ok := value.ParseGauge(p, value.BareAWG, value.MarkUnknown); !isColour(p) && (!ok || g.Size == "") {
 			return text, nil
 		}
+		bare = bare || strings.Trim(p, "0123456789.,") == ""
 		pieces = append(pieces, p)
+	}
+	if bare && len(pieces) != 2 { // "(16, red)" is a size and a colour, "(16)" may be anything
+		return text, nil
 	}
 	if len(pieces) == 0 || len(pieces) > 2 || len(pieces) == 2 && isColour(pieces[0]) == isColour(pieces[1]) {
 		return text, nil

@@ -68,3 +68,14 @@ func (p pairs) meet(a, b *draft.Term) bool {
 	}
 	return shared == len(mine) || shared == len(theirs)
 }
+
+// share reports whether most nets of one of two connectors are nets of the other too, so that they are the ends of one cable.
+func (p pairs) share(a, b *draft.Term) bool {
+	n := 0
+	for net := range p.nets[a] {
+		if _, ok := p.nets[b][net]; ok {
+			n++
+		}
+	}
+	return 4*n >= 3*min(len(p.nets[a]), len(p.nets[b]))
+}

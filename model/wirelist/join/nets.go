@@ -32,6 +32,7 @@ func Nets(im *draft.Importer) {
 		of[it.Net] = append(of[it.Net], it)
 	}
 	gone, ends := map[*draft.Item]bool{}, pairsOf(im)
+	var apart []*draft.Item // of one name in two connectors, and not joined
 	for _, net := range order {
 		by := map[*draft.Term][]*draft.Item{}
 		var terms []*draft.Term
@@ -50,6 +51,17 @@ func Nets(im *draft.Importer) {
 			continue
 		}
 		a, b := by[terms[0]], by[terms[1]]
+		if len(terms) == 2 && !ends.share(terms[0], terms[1]) {
+			apart = append(apart, of[net]...)
+			for _, it := range of[net] {
+				far := by[terms[0]]
+				if it.From.Term == terms[0] {
+					far = b
+				}
+				it.Notes = append(it.Notes, "one name with "+far[0].From.String())
+			}
+			continue
+		}
 		if len(terms) == 2 && len(a) == len(b) {
 			differingColours(im, of[net], "the first is kept, the second in the note")
 			if len(a) > 1 {
@@ -72,6 +84,25 @@ func Nets(im *draft.Importer) {
 		}
 	}
 	im.Items = slices.DeleteFunc(im.Items, func(it *draft.Item) bool { return gone[it] })
+	sayApart(im, apart)
+}
+
+// sayApart names the rows of two connectors that have a name in common and are not joined, once for each sheet.
+func sayApart(im *draft.Importer, all []*draft.Item) {
+	by := map[table.Place][]table.Row{}
+	var order []table.Place
+	for _, it := range all {
+		at := table.Place{File: it.Place.File, Sheet: it.Place.Sheet}
+		if by[at] == nil {
+			order = append(order, at)
+		}
+		by[at] = append(by[at], table.Row{Line: it.Place.Row})
+	}
+	for _, at := range order {
+		place := at
+		place.Row = by[at][0].Line
+		im.Doubt("a name in two connectors that share few others", place, "", "not joined; the other place is in the note", by[at])
+	}
 }
 
 // bothWays merges the rows of two pin tables that each name the other's cavity, and two rows

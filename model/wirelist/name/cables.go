@@ -71,7 +71,7 @@ func Partners(note string) []string {
 		for k := i + 1; k < len(f) && k < len(own); k++ {
 			switch strings.TrimRight(f[k], ".:") {
 			case "pos", "position", "no", "nr", "row", "line", "zeile", "item", "and", "und", "et", "y", "e", "&", "+", "wire", "wires",
-				"ader":
+				"ader", "pin", "pins", "cavity", "way", "core", "kontakt", "broche", "pino", "polo", "stift":
 			default:
 				for id := range strings.FieldsFuncSeq(own[k], func(r rune) bool { return r == ',' || r == '&' || r == '+' }) {
 					ids = append(ids, id)

@@ -39,3 +39,10 @@ func Fields() []Field {
 		FieldSpec, FieldColour, FieldStripe, FieldLength, FieldCurrent, FieldUnit, FieldFuse, FieldNote, FieldCable,
 		FieldContact, FieldVia, FieldDevicePin, FieldKeep, FieldIgnore}
 }
+
+// Meaning is what one heading says.
+type Meaning struct {
+	Field Field
+	Lang  string // the one language that has the word; "" where several do
+	Weak  bool   // a word of one or two letters, which a cavity could be as well
+}

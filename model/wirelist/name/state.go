@@ -1,6 +1,7 @@
 package name
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/table"
@@ -160,7 +161,35 @@ func isClosing(piece string) bool {
 		"verschlossen", "leer lassen", "isoliert", "laisser vide", "isole", "dejar vacio", "lasciare vuoto":
 		return true
 	}
+	if words := strings.Fields(piece); len(words) > 1 && len(words) < 5 {
+		return !slices.ContainsFunc(words, func(w string) bool { return !isClosingWord(w) })
+	}
 	return stateWord(piece) != Used
+}
+
+// isClosingWord reports whether a word is one of those that say how a place without a wire is closed: "plug fitted".
+func isClosingWord(w string) bool {
+	switch w {
+	case "plug", "plugs", "plugged", "seal", "sealed", "cap", "capped", "dummy", "filler", "blanking", "sealing", "fit", "fitted", "in",
+		"with", "installed", "place", "white", "only", "blindstopfen", "stopfen", "gesetzt", "mit", "bouchon", "pose", "tappo", "tapon",
+		"puesto", "montato":
+		return true
+	}
+	return false
+}
+
+// SaysOpen reports whether the text of an end says that the wire ends nowhere: "not joined at the sensor end".
+func SaysOpen(text string) bool {
+	words := strings.Fields(table.Fold(text))
+	if len(words) < 2 {
+		return false
+	}
+	switch words[0] {
+	case "not", "no", "nicht", "kein", "keine", "pas", "non", "aucun", "sin", "inte", "ej", "ikke", "nie", "bez", "niet", "geen", "nao",
+		"sem", "senza", "sans", "unterminated", "cut", "open", "floating", "offen", "stays", "left":
+		return !strings.ContainsAny(words[1], "0123456789") && (len(words) > 2 || words[1] != "1" && words[0] != "no" && words[0] != "open")
+	}
+	return false
 }
 
 // IsUnknown reports whether s is a mark that says the list's maker does not know either.

@@ -18,7 +18,7 @@ func between(l *look) []shape.Column {
 	}
 	for i := 1; i+1 < len(l.cols); i++ {
 		p := &l.prof[i]
-		if !l.endsInPin(l.cols[i].Head) || !p.all(p.cavities) || !p.unique() || l.cols[i].Given {
+		if !l.endsInPin(l.cols[i].Head) || !p.All(p.Cavities) || !p.Unique() || l.cols[i].Given {
 			continue
 		}
 		if !l.holdsDevices(i-1) || !l.holdsDevices(i+1) {
@@ -36,6 +36,6 @@ func between(l *look) []shape.Column {
 // as many as there are rows.
 func (l *look) holdsDevices(i int) bool {
 	c, p := &l.cols[i], &l.prof[i]
-	return c.Field == name.FieldKeep && !c.Given && c.Head != "" && p.most(p.long) && 4*p.prose <= p.filled && p.colours == 0 &&
-		p.states == 0 && !name.IsOtherHead(c.Head) && !l.endsInPin(c.Head)
+	return c.Field == name.FieldKeep && !c.Given && c.Head != "" && p.Most(p.Long) && 4*p.Prose <= p.Filled && p.Colours == 0 &&
+		p.States == 0 && !name.IsOtherHead(c.Head) && !l.endsInPin(c.Head)
 }

@@ -26,7 +26,7 @@ func chain(l *look) []shape.Column {
 	head := table.Fold(l.cols[pins[0]-1].Head)
 	for k, i := range pins {
 		c, before := &l.cols[i], &l.cols[i-1]
-		if l.prof[i].filled == 0 || l.prof[i-1].filled == 0 || !l.prof[i].most(l.shortNames(i)) || before.Given ||
+		if l.prof[i].Filled == 0 || l.prof[i-1].Filled == 0 || !l.prof[i].Most(l.shortNames(i)) || before.Given ||
 			table.Fold(c.Head) != table.Fold(l.cols[pins[0]].Head) {
 			return nil
 		}

@@ -5,6 +5,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // mostSamples is how many cells show what a column holds (no source).
@@ -15,7 +16,7 @@ const mostSamples = 3
 // headings, its columns kept as text where no reading is found: a recipe may name them by number.
 func Columns(t table.Table, recipe *name.Recipe) []shape.ShownColumn {
 	t = shape.WithoutStruckRows(t)
-	h := shape.Headings{Words: name.Vocabulary(), Recipe: recipe.OfColumns()}
+	h := shape.Headings{Words: words.Vocabulary(), Recipe: recipe.OfColumns()}
 	found, over := block.Find(h, t)
 	if len(found) == 0 {
 		found = []block.Block{{Table: &t, Rows: over}}

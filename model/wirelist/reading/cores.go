@@ -17,7 +17,7 @@ import (
 //	W2    | 1    | brown
 func (l *look) countsCores(i int) bool {
 	cable := l.holds(l.cols, name.FieldCable)
-	if cable < 0 || cable == i || l.prof[i].filled < 2 || l.prof[i].distinct == l.prof[i].filled {
+	if cable < 0 || cable == i || l.prof[i].Filled < 2 || l.prof[i].Distinct == l.prof[i].Filled {
 		return false
 	}
 	seen := map[string]bool{}

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -28,7 +29,7 @@ type doubter struct {
 // doubts are what speaks against the columns of a block.
 func (d doubter) doubts() (all []Doubt) {
 	for i, c := range d.b.Cols {
-		if i >= len(d.prof) || d.prof[i].filled == 0 || c.Given {
+		if i >= len(d.prof) || d.prof[i].Filled == 0 || c.Given {
 			continue
 		}
 		if (c.Field == name.FieldKeep || c.Spared) && d.couldBeEnd(i) {
@@ -53,19 +54,19 @@ func (d doubter) doubts() (all []Doubt) {
 func (d doubter) couldBeEnd(i int) bool {
 	c, p := &d.b.Cols[i], &d.prof[i]
 	w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
-	if name.IsSpent(c.Head) || len(w) > 4 || p.prose > 0 {
+	if name.IsSpent(c.Head) || len(w) > 4 || p.Prose > 0 {
 		return false
 	}
 	last := ""
 	if len(w) > 0 {
 		last = w[len(w)-1]
 	}
-	headed := d.h.Words[last].Field == name.FieldPin && len(w) > 1 && p.most(p.cavities+p.ends) ||
+	headed := d.h.Words[last].Field == name.FieldPin && len(w) > 1 && p.Most(p.Cavities+p.Ends) ||
 		d.h.Words[last].Field == name.FieldConnector && len(w) > 1 && last != "unit" && !name.IsRemark(w)
 	switch {
 	case headed:
 		return true
-	case p.filled > 1 && (p.most(p.ends) || d.allParted(i)):
+	case p.Filled > 1 && (p.Most(p.Ends) || d.allParted(i)):
 		return !d.saysCable(w)
 	case i == 0 && d.b.Cols[i].Head != "" && d.b.IsPinTable() && !d.b.Has(name.FieldConnector) && d.startsGroups(i):
 		return true
@@ -90,7 +91,7 @@ func (d doubter) namesColours(i int) bool {
 		return false
 	}
 	n := 0
-	for _, r := range d.src.Rows[:min(len(d.src.Rows), mostLooked)] {
+	for _, r := range d.src.Rows[:min(len(d.src.Rows), column.MostLooked)] {
 		if i >= len(r.Cells) {
 			continue
 		}
@@ -108,19 +109,19 @@ func (d doubter) namesColours(i int) bool {
 			n++
 		}
 	}
-	return n > 1 && 2*n > min(d.prof[i].filled, mostLooked)
+	return n > 1 && 2*n > min(d.prof[i].Filled, column.MostLooked)
 }
 
 // isFirst reports whether no column before one holds anything.
 func (d doubter) isFirst(i int) bool {
-	return !slices.ContainsFunc(d.prof[:i], func(p profile) bool { return p.filled > 0 })
+	return !slices.ContainsFunc(d.prof[:i], func(p column.Profile) bool { return p.Filled > 0 })
 }
 
 // rowsOf are the rows that a column is of: those with something in it, and all where it is written once for a group of rows.
 func (d doubter) rowsOf(i int) []table.Row {
 	rows := d.filledRows(i)
 	for k := range d.prof {
-		if k == i+1 && d.prof[k].filled > d.prof[i].filled && d.h.Words[table.Fold(d.b.Cols[k].Head)].Field == name.FieldPin {
+		if k == i+1 && d.prof[k].Filled > d.prof[i].Filled && d.h.Words[table.Fold(d.b.Cols[k].Head)].Field == name.FieldPin {
 			return d.filledRows(k)
 		}
 	}
@@ -142,7 +143,7 @@ func (d doubter) filledRows(i int) (rows []table.Row) {
 func (d doubter) differing(f name.Field) (second int, rows []table.Row) {
 	first, second := -1, -1
 	for i, c := range d.b.Cols {
-		if c.Field != f || i >= len(d.prof) || d.prof[i].filled == 0 {
+		if c.Field != f || i >= len(d.prof) || d.prof[i].Filled == 0 {
 			continue
 		}
 		if first < 0 {
@@ -166,7 +167,7 @@ func (d doubter) differing(f name.Field) (second int, rows []table.Row) {
 func looksLikeWires(l *look) []table.Row {
 	for i := range l.prof {
 		p := &l.prof[i]
-		if p.filled > 1 && (p.coloured() && p.distinct > 1 || p.all(p.units) || p.most(p.ends) || l.allParted(i)) {
+		if p.Filled > 1 && (p.Coloured() && p.Distinct > 1 || p.All(p.Units) || p.Most(p.Ends) || l.allParted(i)) {
 			return doubter{look: l}.filledRows(i)
 		}
 	}

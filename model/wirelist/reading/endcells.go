@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 )
@@ -29,13 +30,13 @@ func (l endColumns) endsInPlaceOfNumbers() {
 // namesConnectors reports whether the cells of a column are designators that come again, one after the other.
 func (l *look) namesConnectors(i int) bool {
 	p := &l.prof[i]
-	return p.filled > 2 && 2*p.distinct <= p.filled && l.designators(i) == p.filled
+	return p.Filled > 2 && 2*p.Distinct <= p.Filled && l.designators(i) == p.Filled
 }
 
 // fewConnectors reports whether the cells of a column name several cavities of each of their connectors.
 func (l *look) fewConnectors(i int) bool {
 	of, n := map[string]bool{}, 0
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
 		if i < len(r.Cells) && r.Cells[i] != "" && !shape.IsText(r) {
 			connector, _, _ := name.SplitEnd(r.Cells[i])
 			of[connector] = true

@@ -22,7 +22,7 @@ func firstPins(l *look) []shape.Column {
 	}
 	for i := range l.cols {
 		c := &l.cols[i]
-		if l.prof[i].filled == 0 {
+		if l.prof[i].Filled == 0 {
 			continue
 		}
 		if c.Field != name.FieldKeep || c.Given || c.Head == "" || !l.countsUp(i) || name.IsRemark(name.Words(table.Fold(c.Head))) {

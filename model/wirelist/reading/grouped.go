@@ -24,7 +24,7 @@ func grouped(l *look) []shape.Column {
 	}
 	var pins []int
 	for i, c := range l.cols {
-		if c.Field == name.FieldPin && !c.Given && l.prof[i].filled > 0 {
+		if c.Field == name.FieldPin && !c.Given && l.prof[i].Filled > 0 {
 			pins = append(pins, i)
 		}
 	}

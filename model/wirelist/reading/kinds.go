@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -17,13 +18,13 @@ import (
 func through(l *look) []shape.Column {
 	pin, from, to := l.find(l.cols, name.FieldPin), l.holds(l.cols, name.FieldFrom), l.holds(l.cols, name.FieldTo)
 	if pin < 0 || from < 0 || to < 0 || pin > from || l.has(l.cols, name.FieldFromPin, name.FieldToPin, name.FieldConnector) ||
-		!l.prof[pin].most(l.prof[pin].cavities) || !l.prof[pin].unique() || l.titled() == "" {
+		!l.prof[pin].Most(l.prof[pin].Cavities) || !l.prof[pin].Unique() || l.titled() == "" {
 		return nil
 	}
 	// Where one side is the connector of the table itself, the cavity is that side's.
 	own := name.Key(l.titled())
 	for _, side := range []int{from, to} {
-		if l.prof[side].distinct == 1 && l.prof[side].filled > 1 {
+		if l.prof[side].Distinct == 1 && l.prof[side].Filled > 1 {
 			return nil
 		}
 		for _, r := range l.src.Rows {
@@ -32,7 +33,7 @@ func through(l *look) []shape.Column {
 			}
 		}
 	}
-	if n := l.prof[pin].filled; 2*l.prof[from].filled < n || 2*l.prof[to].filled < n {
+	if n := l.prof[pin].Filled; 2*l.prof[from].Filled < n || 2*l.prof[to].Filled < n {
 		return nil
 	}
 	cols := slices.Clone(l.cols)
@@ -69,16 +70,16 @@ func deviceColumn(l *look) []shape.Column {
 		p := &l.prof[i]
 		headed := c.Field == name.FieldKeep || c.Field == name.FieldConnector || c.Field == name.FieldPin && c.Of == c.Head ||
 			c.Field == name.FieldSignal && !c.Known()
-		if !headed || c.Given || c.Known() && !c.Weak() && c.Field == name.FieldKeep || c.Head == "" || p.filled < 2 || !p.unique() ||
-			p.most(p.colours) || name.IsOtherHead(c.Head) ||
+		if !headed || c.Given || c.Known() && !c.Weak() && c.Field == name.FieldKeep || c.Head == "" || p.Filled < 2 || !p.Unique() ||
+			p.Most(p.Colours) || name.IsOtherHead(c.Head) ||
 			name.IsRemark(name.Words(name.WithoutBrackets(table.Fold(c.Head)))) {
 			continue
 		}
-		if (p.most(p.cavities) || p.most(l.shortNames(i))) && p.cavities > 0 {
+		if (p.Most(p.Cavities) || p.Most(l.shortNames(i))) && p.Cavities > 0 {
 			of = append(of, i)
 		}
 	}
-	if len(of) == 2 && l.prof[of[0]].all(l.prof[of[0]].numbers) != l.prof[of[1]].all(l.prof[of[1]].numbers) {
+	if len(of) == 2 && l.prof[of[0]].All(l.prof[of[0]].Numbers) != l.prof[of[1]].All(l.prof[of[1]].Numbers) {
 		return nil // a number beside names is as likely an address
 	}
 	if len(of) == 0 || len(of) == 1 && l.saysOfWires() < 2 || len(of) > 2 || len(of) < 2 && l.has(l.cols, name.FieldPin) ||
@@ -106,7 +107,7 @@ func (l *look) saysOfWires() (n int) {
 	for i, c := range l.cols {
 		switch c.Field {
 		case name.FieldSignal, name.FieldColour, name.FieldGauge, name.FieldTo:
-			if l.prof[i].filled > 0 && (c.Field != name.FieldSignal || c.Known()) {
+			if l.prof[i].Filled > 0 && (c.Field != name.FieldSignal || c.Known()) {
 				n++
 			}
 		}
@@ -123,7 +124,7 @@ func (l *look) endsInPin(head string) bool {
 // shortNames counts the cells of a column that are one short word, as the cavities of boards are: "D0",
 // "GND", "+5".
 func (l *look) shortNames(i int) (n int) {
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
 		if i < len(r.Cells) && r.Cells[i] != "" && len(r.Cells[i]) <= 5 && !shape.IsText(r) {
 			n++
 		}
@@ -142,7 +143,7 @@ func endsByCells(l *look) []shape.Column {
 	}
 	var of []int
 	for i, c := range l.cols {
-		if p := &l.prof[i]; c.Field == name.FieldKeep && !c.Given && p.filled > 0 && (p.most(p.ends) || saysEnd(c.Head)) {
+		if p := &l.prof[i]; c.Field == name.FieldKeep && !c.Given && p.Filled > 0 && (p.Most(p.Ends) || saysEnd(c.Head)) {
 			of = append(of, i)
 		}
 	}
@@ -188,20 +189,20 @@ func bare(l *look) []shape.Column {
 	for i := range cols {
 		p := &l.prof[i]
 		switch {
-		case p.filled == 0 || cols[i].Field != name.FieldKeep:
-		case (p.all(p.ends) || l.allParted(i)) && len(ends) < 2:
+		case p.Filled == 0 || cols[i].Field != name.FieldKeep:
+		case (p.All(p.Ends) || l.allParted(i)) && len(ends) < 2:
 			ends = append(ends, i)
-		case p.coloured() && !l.has(cols, name.FieldColour):
+		case p.Coloured() && !l.has(cols, name.FieldColour):
 			cols[i].Field = name.FieldColour
-		case p.all(p.units) && !l.has(cols, name.FieldGauge):
+		case p.All(p.Units) && !l.has(cols, name.FieldGauge):
 			cols[i].Field = name.FieldGauge
-		case pin < 0 && signal < 0 && i+1 < len(cols) && l.namesConnectors(i) && l.prof[i+1].all(l.prof[i+1].cavities):
+		case pin < 0 && signal < 0 && i+1 < len(cols) && l.namesConnectors(i) && l.prof[i+1].All(l.prof[i+1].Cavities):
 			cols[i].Field = name.FieldConnector
 		case pin < 0 && signal < 0 && i > 0 && cols[i-1].Field == name.FieldConnector:
 			pin = i
-		case pin < 0 && signal < 0 && p.all(p.cavities) && p.unique() && 2*p.filled > len(l.src.Rows):
+		case pin < 0 && signal < 0 && p.All(p.Cavities) && p.Unique() && 2*p.Filled > len(l.src.Rows):
 			pin = i
-		case signal < 0 && 2*p.words >= p.filled && 2*p.states < p.filled+1:
+		case signal < 0 && 2*p.Words >= p.Filled && 2*p.States < p.Filled+1:
 			signal = i
 		}
 	}
@@ -216,7 +217,7 @@ func bare(l *look) []shape.Column {
 		if pin >= 0 && pin < ends[0] && !cols[pin].Given {
 			cols[pin].Field = name.FieldWire
 		}
-	case len(ends) == 0 && pin >= 0 && signal > pin && l.prof[signal].distinct > 1:
+	case len(ends) == 0 && pin >= 0 && signal > pin && l.prof[signal].Distinct > 1:
 		cols[pin].Field = name.FieldPin
 	default:
 		return nil
@@ -244,9 +245,9 @@ func points(l *look) []shape.Column {
 		f, p := name.FieldKeep, &l.prof[i]
 		has := func(f name.Field) bool { return l.has(cols, f) }
 		switch {
-		case p.coloured() && !has(name.FieldColour) && len(l.prof) > 2:
+		case p.Coloured() && !has(name.FieldColour) && len(l.prof) > 2:
 			f = name.FieldColour
-		case p.all(p.units) && !has(name.FieldGauge) && len(l.prof) > 2:
+		case p.All(p.Sizes) && has(name.FieldSignal) && !has(name.FieldGauge) && len(l.prof) > 2:
 			f = name.FieldGauge
 		case !has(name.FieldSignal):
 			f = name.FieldSignal

@@ -36,7 +36,7 @@ func (l *look) others() []Reading {
 	}
 	known := 0
 	for i, c := range l.cols {
-		if c.Known() && l.prof[i].filled > 0 && slices.Contains([]name.Field{name.FieldSignal, name.FieldColour,
+		if c.Known() && l.prof[i].Filled > 0 && slices.Contains([]name.Field{name.FieldSignal, name.FieldColour,
 			name.FieldWire, name.FieldTo, name.FieldFrom}, c.Field) {
 			known++
 		}
@@ -58,7 +58,7 @@ func (l *look) others() []Reading {
 func (l *look) kindByWords() string {
 	for _, h := range l.src.Head {
 		for i, c := range h.Cells {
-			if i < len(l.prof) && l.prof[i].filled == 0 {
+			if i < len(l.prof) && l.prof[i].Filled == 0 {
 				continue
 			}
 			for _, w := range name.Words(table.Fold(c)) {

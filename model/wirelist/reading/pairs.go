@@ -3,6 +3,7 @@ package reading
 import (
 	"slices"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -40,7 +41,7 @@ func (l endColumns) pairs() {
 	}
 	lone := -1
 	for i, c := range l.cols {
-		if c.Field == name.FieldPin && l.prof[i].filled > 0 && !slices.Contains(of, i-1) {
+		if c.Field == name.FieldPin && l.prof[i].Filled > 0 && !slices.Contains(of, i-1) {
 			if lone >= 0 {
 				return
 			}
@@ -67,7 +68,7 @@ func (l endColumns) pairs() {
 func (l endColumns) isPair(i int) bool {
 	c, pin := &l.cols[i], &l.cols[i+1]
 	a, b := name.Words(table.Fold(c.Head)), name.Words(table.Fold(pin.Head))
-	if c.Given || pin.Given || len(a) == 0 || len(b) == 0 || l.prof[i].filled == 0 || l.prof[i+1].filled == 0 ||
+	if c.Given || pin.Given || len(a) == 0 || len(b) == 0 || l.prof[i].Filled == 0 || l.prof[i+1].Filled == 0 ||
 		l.h.Words[b[len(b)-1]].Field != name.FieldPin {
 		return false
 	}
@@ -94,7 +95,7 @@ func (l endColumns) repeatedDevices() {
 	}
 	var of []int
 	for i := 0; i+1 < len(l.cols); i++ {
-		if c := &l.cols[i]; !c.Given && c.Head != "" && l.cols[i+1].Field == name.FieldPin && l.prof[i].filled > 0 &&
+		if c := &l.cols[i]; !c.Given && c.Head != "" && l.cols[i+1].Field == name.FieldPin && l.prof[i].Filled > 0 &&
 			(c.Field == name.FieldKeep || c.Field == name.FieldSignal || c.Field == name.FieldConnector) {
 			if i > 0 && l.cols[i-1].Field == name.FieldConnector {
 				return // a device, its plug, and the cavity
@@ -120,12 +121,12 @@ func (l *look) runsByCells() {
 		if c.Field != name.FieldKeep && c.Field != name.FieldSignal || c.Given {
 			continue
 		}
-		for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+		for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
 			if i < len(r.Cells) && shape.IsRun(r.Cells[i]) {
 				n++
 			}
 		}
-		if n > 1 && n == l.prof[i].filled {
+		if n > 1 && n == l.prof[i].Filled {
 			c.Field = name.FieldRun
 			return
 		}

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -28,14 +29,14 @@ func (l *look) inCells(b *shape.Block) {
 		return
 	}
 	p := &l.prof[i]
-	b.Cols[i].InCell = !b.Has(name.FieldConnector) && (p.most(p.ends) || l.titled() == "" && l.allParted(i))
+	b.Cols[i].InCell = !b.Has(name.FieldConnector) && (p.Most(p.Ends) || l.titled() == "" && l.allParted(i))
 }
 
 // allParted reports whether every cell of a column is a designator, a dash or a full stop, and a cavity: "X1-4". Where a
 // title names a connector such a cell is a cavity of it.
 func (l *look) allParted(i int) bool {
 	n := 0
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
 		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
 			continue
 		}
@@ -66,11 +67,11 @@ func (l *look) groups(b *shape.Block) {
 		if i >= len(l.prof) || i == pin || c.Field != name.FieldKeep || c.Given {
 			continue
 		}
-		if p := &l.prof[i]; p.filled == l.prof[pin].filled && p.distinct < p.filled && p.prose == 0 && !p.most(p.numbers) &&
+		if p := &l.prof[i]; p.Filled == l.prof[pin].Filled && p.Distinct < p.Filled && p.Prose == 0 && !p.Most(p.Numbers) &&
 			!l.comesAgain(b, pin, i) {
 			alone := !b.Has(name.FieldConnector)
 			b.Cols[i].Field, b.Cols[i].Group = name.FieldConnector, true
-			if alone && l.titled() != "" && 2*l.designators(i) < p.filled {
+			if alone && l.titled() != "" && 2*l.designators(i) < p.Filled {
 				b.Prefix = l.titled() // "Analog" of which board
 			}
 			return
@@ -112,7 +113,7 @@ func (l *look) comesAgain(b *shape.Block, pin, group int) bool {
 
 // designators counts the cells of a column that are names of connectors and devices as drawings have them, "K1".
 func (l *look) designators(i int) (n int) {
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
 		if i < len(r.Cells) && name.IsDesignator(r.Cells[i]) {
 			n++
 		}

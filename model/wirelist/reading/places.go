@@ -23,14 +23,14 @@ func places(l *look) []shape.Column {
 	var of []int
 	for i, c := range l.cols {
 		w := name.Words(table.Fold(c.Head))
-		if (c.Field == name.FieldKeep || c.Field == name.FieldConnector) && l.prof[i].filled > 0 && !c.Given && len(w) > 0 {
-			if name.IsRemark(w) || name.IsMeasure(w) || l.prof[i].filled < 2 {
+		if (c.Field == name.FieldKeep || c.Field == name.FieldConnector) && l.prof[i].Filled > 0 && !c.Given && len(w) > 0 {
+			if name.IsRemark(w) || name.IsMeasure(w) || l.prof[i].Filled < 2 {
 				return nil
 			}
 			of = append(of, i)
 		}
 	}
-	if len(of) != 2 || !l.prof[of[0]].unique() || l.prof[of[0]].prose > 0 || !l.headsDevice(of[0]) {
+	if len(of) != 2 || !l.prof[of[0]].Unique() || l.prof[of[0]].Prose > 0 || !l.headsDevice(of[0]) {
 		return nil
 	}
 	cols := slices.Clone(l.cols)

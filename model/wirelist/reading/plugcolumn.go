@@ -3,6 +3,7 @@ package reading
 import (
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -21,13 +22,13 @@ func (l endColumns) plugColumn() {
 	for i := 0; i+1 < len(l.cols); i++ {
 		c, p := &l.cols[i], &l.prof[i]
 		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
-		if c.Given || c.Field != name.FieldKeep || l.cols[i+1].Field != name.FieldPin || len(w) == 0 || p.filled == 0 || p.prose > 0 {
+		if c.Given || c.Field != name.FieldKeep || l.cols[i+1].Field != name.FieldPin || len(w) == 0 || p.Filled == 0 || p.Prose > 0 {
 			continue
 		}
 		if !(len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldConnector) && !l.startsGroups(i) {
 			continue
 		}
-		if p.distinct < p.filled || p.filled < l.prof[i+1].filled {
+		if p.Distinct < p.Filled || p.Filled < l.prof[i+1].Filled {
 			c.Field = name.FieldConnector
 			return
 		}
@@ -50,7 +51,7 @@ func (l endColumns) pinBehindTo() {
 // connector is written once for its rows.
 func (l *look) startsGroups(i int) bool {
 	n, first := 0, true
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
 		if shape.IsText(r) {
 			continue
 		}
@@ -65,13 +66,13 @@ func (l *look) startsGroups(i int) bool {
 			n++
 		}
 	}
-	return n > 0 && (n < l.prof[i+1].filled || 2*l.prof[i].distinct <= n)
+	return n > 0 && (n < l.prof[i+1].Filled || 2*l.prof[i].Distinct <= n)
 }
 
 // pads counts the cells of a column that are short and have a digit or a pole, "C1+", as cavities have and kinds of lugs have
 // not.
 func (l *look) pads(i int) (n int) {
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
 		if i < len(r.Cells) && len(r.Cells[i]) <= mostPad && (strings.ContainsAny(r.Cells[i], "0123456789+") ||
 			len(r.Cells[i]) > 1 && strings.HasSuffix(r.Cells[i], "-")) && !name.IsThread(r.Cells[i]) {
 			n++

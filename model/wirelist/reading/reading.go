@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"contralay/model/wirelist/block"
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -35,7 +36,7 @@ type look struct {
 	cols  []shape.Column // by headings and cells, none of them given a side
 	lang  string
 	mark  value.Mark
-	prof  []profile
+	prof  []column.Profile
 	known int // columns whose heading is known
 	units int // the row below the headings that gives their units; 0 where there is none
 }
@@ -106,7 +107,7 @@ func lookAt(h shape.Headings, b block.Block) *look {
 		b.Rows = b.Rows[1:]
 	}
 	for i := range l.cols {
-		l.prof = append(l.prof, profileOf(b.Rows, i, l.lang, l.mark))
+		l.prof = append(l.prof, column.Of(b.Rows, i, l.lang, l.mark))
 		if l.cols[i].Known() {
 			l.known++
 		}
@@ -175,7 +176,7 @@ func (l *look) find(cols []shape.Column, fields ...name.Field) int {
 // holds is the first column of one of some fields with something in its cells; −1 where there is none.
 func (l *look) holds(cols []shape.Column, fields ...name.Field) int {
 	for i, c := range cols {
-		if i < len(l.prof) && l.prof[i].filled > 0 && slices.Contains(fields, c.Field) {
+		if i < len(l.prof) && l.prof[i].Filled > 0 && slices.Contains(fields, c.Field) {
 			return i
 		}
 	}

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -75,7 +76,7 @@ func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
 			return []string{"no cell says an end"}, l.listed(b, value) || l.saysWires()
 		}
 		if p := &l.prof[ends]; !b.Has(name.FieldFrom, name.FieldTo, name.FieldRun) && !b.Cols[ends].Given && b.Cols[ends].Of == "" &&
-			!p.most(p.cavities+p.ends) {
+			!p.Most(p.Cavities+p.Ends) {
 			return nil, false // "1 Pin", "2 Pin": counts of plugs
 		}
 		if l.kindByWords() == "fuses" && col(name.FieldFrom, name.FieldFromPin, name.FieldToPin, name.FieldGauge, name.FieldColour) < 0 {
@@ -98,7 +99,7 @@ func (l *look) saysWires() bool {
 
 // empty reports whether no column holds anything.
 func (l *look) empty() bool {
-	return !slices.ContainsFunc(l.prof, func(p profile) bool { return p.filled > 0 })
+	return !slices.ContainsFunc(l.prof, func(p column.Profile) bool { return p.Filled > 0 })
 }
 
 // listed reports whether rows without ends are wires by their ids: the heading or the cells say ids, and a value
@@ -112,7 +113,7 @@ func (l *look) listed(b *shape.Block, value int) bool {
 		return true
 	}
 	p := &l.prof[id]
-	return p.most(p.ids) && p.unique() && l.holds(b.Cols, name.FieldGauge, name.FieldColour, name.FieldSpec, name.FieldCable) >= 0 &&
+	return p.Most(p.Ids) && p.Unique() && l.holds(b.Cols, name.FieldGauge, name.FieldColour, name.FieldSpec, name.FieldCable) >= 0 &&
 		l.kindByWords() != "fuses"
 }
 
@@ -133,7 +134,7 @@ func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
 				beside++
 			}
 		case name.FieldKeep:
-			if i != pin && i < len(l.prof) && l.prof[i].filled > 0 && len(b.Cols) < 4 {
+			if i != pin && i < len(l.prof) && l.prof[i].Filled > 0 && len(b.Cols) < 4 {
 				beside++ // "Pin | Depth string"
 			}
 		}
@@ -142,10 +143,10 @@ func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
 		return []string{"cavities in " + shape.At(b.Cols, pin)}, true
 	}
 	if weak := l.isWeakPin(b, pin); weak && l.values(b) == 0 && !l.saysPins() ||
-		weak && !p.most(p.cavities+p.ends) && !(p.unique() && p.most(l.shortNames(pin))) {
+		weak && !p.Most(p.Cavities+p.Ends) && !(p.Unique() && p.Most(l.shortNames(pin))) {
 		return nil, false
 	}
-	if beside == 0 || 2*p.prose > p.filled || l.kindByWords() == "parts" && !p.most(p.cavities+p.ends) {
+	if beside == 0 || 2*p.Prose > p.Filled || l.kindByWords() == "parts" && !p.Most(p.Cavities+p.Ends) {
 		return nil, false
 	}
 	return []string{"cavities in " + shape.At(b.Cols, pin)}, true
@@ -167,7 +168,7 @@ func (l *look) isWeakPin(b *shape.Block, pin int) bool {
 	case "terminal", "terminals", "contact", "pad", "klemme", "borne", "morsetto", "zacisk", "svorka":
 		// Torques and part numbers stand beside terminals, too: the name of a net must.
 		return l.holds(b.Cols, name.FieldSignal) < 0 || !b.Cols[l.holds(b.Cols, name.FieldSignal)].Known()
-	case "port", "channel", "gpio", "screw", "clamp", "position", "no", "number", "nr":
+	case "port", "channel", "gpio", "output", "screw", "clamp", "position", "no", "number", "nr":
 		return len(w) < 2 || l.h.Words[strings.Join(w, " ")].Field == name.FieldNumber
 	}
 	m := l.h.Words[strings.Join(w, " ")]
@@ -177,27 +178,27 @@ func (l *look) isWeakPin(b *shape.Block, pin int) bool {
 // values counts the columns that hold what only wires have: colours, sizes, where they go, their cable, their id.
 func (l *look) values(b *shape.Block) (n int) {
 	for i, c := range b.Cols {
-		if i >= len(l.prof) || l.prof[i].filled == 0 {
+		if i >= len(l.prof) || l.prof[i].Filled == 0 {
 			continue
 		}
 		p := &l.prof[i]
 		switch c.Field {
 		case name.FieldColour:
-			if p.colours > 0 {
+			if p.Colours > 0 {
 				n++
 			}
 		case name.FieldGauge:
-			if max(p.sizes, p.sized, p.specs) > 0 {
+			if max(p.Sizes, p.Sized, p.Specs) > 0 {
 				n++
 			}
 		case name.FieldTo, name.FieldToPin, name.FieldCable, name.FieldFrom, name.FieldFromPin, name.FieldStripe:
 			n++
 		case name.FieldWire:
-			if p.most(p.ids) {
+			if p.Most(p.Ids) {
 				n++
 			}
 		case name.FieldSpec:
-			if p.most(p.specs) {
+			if p.Most(p.Specs) {
 				n++
 			}
 		}
@@ -233,7 +234,7 @@ func (l *look) explained(b *shape.Block) (share float64, says string) {
 	var sum, whole float64
 	var cols []string
 	for i, c := range b.Cols {
-		if i >= len(l.prof) || l.prof[i].filled == 0 {
+		if i >= len(l.prof) || l.prof[i].Filled == 0 {
 			continue
 		}
 		w := weight(c.Field)
@@ -270,16 +271,16 @@ func weight(f name.Field) float64 {
 // fit is the share of the cells of a column that are what a field holds.
 func (l *look) fit(i int, f name.Field) float64 {
 	p := &l.prof[i]
-	of := func(n int) float64 { return float64(n) / float64(p.filled) }
+	of := func(n int) float64 { return float64(n) / float64(p.Filled) }
 	switch f {
 	case name.FieldPin, name.FieldVia, name.FieldFromPin, name.FieldToPin:
-		return 0.5 + 0.5*of(p.cavities)
+		return 0.5 + 0.5*of(p.Cavities)
 	case name.FieldDevicePin:
-		return 0.5 + 0.5*of(min(p.filled, max(p.cavities, l.shortNames(i))))
+		return 0.5 + 0.5*of(min(p.Filled, max(p.Cavities, l.shortNames(i))))
 	case name.FieldGauge:
-		return of(max(p.sizes, p.specs, p.sized))
+		return of(max(p.Sizes, p.Specs, p.Sized))
 	case name.FieldColour:
-		return 0.3 + 0.7*of(p.colours)
+		return 0.3 + 0.7*of(p.Colours)
 	}
 	return 1
 }
@@ -297,7 +298,7 @@ func (l *look) isDistances(b *shape.Block, value int) bool {
 		}
 	}
 	for i, c := range b.Cols {
-		if c.Field == name.FieldLength || isDistance(c.Head) && i < len(l.prof) && l.prof[i].filled > 0 {
+		if c.Field == name.FieldLength || isDistance(c.Head) && i < len(l.prof) && l.prof[i].Filled > 0 {
 			return true
 		}
 	}
@@ -311,7 +312,7 @@ func (l *look) endsOfWires(b *shape.Block, value int) bool {
 		return true
 	}
 	for i, c := range b.Cols {
-		if i >= len(l.prof) || l.prof[i].filled == 0 {
+		if i >= len(l.prof) || l.prof[i].Filled == 0 {
 			continue
 		}
 		switch w := name.Words(table.Fold(c.Head)); {
@@ -329,7 +330,7 @@ func (l *look) endsOfWires(b *shape.Block, value int) bool {
 
 // cavitiesIn counts the cells of a column that name a connector and a cavity.
 func (l *look) cavitiesIn(i int) (n int) {
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
 		if i < len(r.Cells) && !value.IsNothing(r.Cells[i]) {
 			if _, pin, ok := name.SplitEnd(r.Cells[i]); ok && name.IsCavity(pin) {
 				n++

@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -17,12 +18,13 @@ func (l *look) settle() {
 	ends.twoPinsOfASide()
 	for range 2 { // what one column turns out to be may say what another is
 		for i := range l.cols {
-			if c := &l.cols[i]; !c.Given && l.prof[i].filled > 0 {
+			if c := &l.cols[i]; !c.Given && l.prof[i].Filled > 0 {
 				l.settleOne(i, c)
 			}
 		}
 	}
 	ends.pairs()
+	ends.besidePin()
 	ends.plugColumn()
 	ends.repeatedDevices()
 	l.slashed()
@@ -32,7 +34,7 @@ func (l *look) settle() {
 	l.plugs()
 	l.farDevice()
 	for i := range l.cols {
-		if c := &l.cols[i]; !c.Given && l.prof[i].filled > 0 && c.Field == name.FieldKeep {
+		if c := &l.cols[i]; !c.Given && l.prof[i].Filled > 0 && c.Field == name.FieldKeep {
 			l.settleUnknown(i, c)
 		}
 	}
@@ -53,7 +55,7 @@ func (l *look) plugs() {
 	}
 	for _, i := range []int{from, to} {
 		w := name.Words(table.Fold(l.cols[i].Head))
-		if p := &l.prof[i]; len(w) != 2 || l.h.Words[w[0]].Field != name.FieldConnector || !p.all(p.cavities) || !p.unique() ||
+		if p := &l.prof[i]; len(w) != 2 || l.h.Words[w[0]].Field != name.FieldConnector || !p.All(p.Cavities) || !p.Unique() ||
 			l.cols[i].Given {
 			return
 		}
@@ -73,7 +75,7 @@ func (l *look) farDevice() {
 		if c.Field == name.FieldPin || c.Field == name.FieldFrom || c.Field == name.FieldTo || c.Field == name.FieldRun {
 			return
 		}
-		if l.endsInPin(c.Head) && l.prof[i].filled > 0 {
+		if l.endsInPin(c.Head) && l.prof[i].Filled > 0 {
 			pins++
 		}
 	}
@@ -83,7 +85,7 @@ func (l *look) farDevice() {
 	for i := range l.cols {
 		c := &l.cols[i]
 		if w := name.Words(table.Fold(c.Head)); c.Given || c.Field != name.FieldKeep && c.Field != name.FieldConnector || len(w) != 1 ||
-			l.prof[i].filled == 0 {
+			l.prof[i].Filled == 0 {
 			continue
 		} else if name.IsDeviceWord(w[0]) {
 			c.Field = name.FieldTo
@@ -102,7 +104,7 @@ func (l *look) swapped() {
 		return
 	}
 	c, s := &l.prof[colour], &l.prof[signal]
-	if c.filled > 1 && c.colours == 0 && c.numbers == 0 && 2*s.colours > s.filled && s.colours > 1 {
+	if c.Filled > 1 && c.Colours == 0 && c.Numbers == 0 && 2*s.Colours > s.Filled && s.Colours > 1 {
 		l.cols[colour].Field, l.cols[signal].Field = name.FieldSignal, name.FieldColour
 		l.cols[colour].Against, l.cols[signal].Against = true, true
 	}
@@ -117,13 +119,13 @@ func (l *look) settleNames() {
 	for i := range l.cols {
 		c, p := &l.cols[i], &l.prof[i]
 		w := name.Words(table.Fold(c.Head))
-		device := c.Field == name.FieldConnector && p.unique() && p.filled > 1 // each one once: what hangs on the cavity
+		device := c.Field == name.FieldConnector && p.Unique() && p.Filled > 1 // each one once: what hangs on the cavity
 		if c.Given || c.Field != name.FieldKeep && !device || len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldPin ||
 			c.Field == name.FieldKeep && name.IsRemark(w) {
 			continue
 		}
-		if p.filled > 0 && 2*(p.filled-p.numbers-p.cavities) >= p.filled && 5*p.distinct >= 3*p.filled && p.prose*2 <= p.filled &&
-			!p.most(p.colours) {
+		if p.Filled > 0 && 2*(p.Filled-p.Numbers-p.Cavities) >= p.Filled && 5*p.Distinct >= 3*p.Filled && p.Prose*2 <= p.Filled &&
+			!p.Most(p.Colours) {
 			c.Field = name.FieldSignal
 			return
 		}
@@ -140,79 +142,83 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			break
 		}
 		if w := name.Words(table.Fold(c.Head)); len(w) == 1 && l.titled() == "" || len(w) == 1 && len(l.src.Titles) == 0 {
-			if w[0] == "gpio" || w[0] == "channel" || w[0] == "port" {
+			if w[0] == "gpio" || w[0] == "channel" || w[0] == "port" || w[0] == "output" {
 				c.Of = c.Head
 			}
 		}
-		if w := strings.Join(name.Words(table.Fold(c.Head)), " "); l.another(i, name.FieldPin) && !p.most(p.cavities) &&
-			(w == "channel" || w == "port" || w == "gpio") {
+		if w := strings.Join(name.Words(table.Fold(c.Head)), " "); l.another(i, name.FieldPin) && !p.Most(p.Cavities) &&
+			(w == "channel" || w == "port" || w == "gpio" || w == "output") {
 			c.Field = name.FieldKeep
 			if !l.another(i, name.FieldSignal) {
 				c.Field = name.FieldSignal // "AN1 ride height": what the maker calls the cavity
 			}
 			break
 		}
-		if l.ofContacts(c) && (p.all(p.contacts) && !p.unique() || l.another(i, name.FieldPin) && !p.most(p.cavities)) {
+		if l.ofContacts(c) && (p.All(p.Contacts) && !p.Unique() || l.another(i, name.FieldPin) && !p.Most(p.Cavities)) {
 			c.Field = name.FieldKeep
-			if p.all(p.contacts) {
+			if p.All(p.Contacts) {
 				c.Field = name.FieldContact
 			}
 		}
 	case name.FieldFromPin, name.FieldToPin:
 		// "Terminal A: fork" is what is crimped on, where the ends have their cavities.
-		if !p.most(p.cavities) && !p.unique() && !p.most(l.pads(i)) && (l.another(i, name.FieldFrom) || l.another(i, name.FieldTo)) {
+		if !p.Most(p.Cavities) && !p.Unique() && !p.Most(l.pads(i)) && (l.another(i, name.FieldFrom) || l.another(i, name.FieldTo)) {
 			c.Field = name.FieldKeep
 		}
 	case name.FieldGauge:
-		if !c.Said && !c.Section && p.all(p.contacts) && l.countsContacts(i) {
+		if !c.Said && !c.Section && p.All(p.Contacts) && l.countsContacts(i) {
 			c.Field = name.FieldContact
 		}
 	case name.FieldWire:
 		switch {
 		case l.countsCores(i):
 			c.Field = name.FieldKeep
-		case !l.another(i, name.FieldGauge) && p.most(p.sized):
+		case !l.another(i, name.FieldGauge) && p.Most(p.Sized):
 			c.Field = name.FieldGauge // "1.5 mm² brown"
-		case p.coloured() && !l.another(i, name.FieldColour):
+		case p.Coloured() && !l.another(i, name.FieldColour):
 			c.Field = name.FieldColour
-		case p.most(p.words) && p.most(p.long) && 2*p.states < p.filled && !l.another(i, name.FieldSignal):
+		case p.Most(p.Words) && p.Most(p.Long) && 2*p.States < p.Filled && !l.another(i, name.FieldSignal):
 			c.Field = name.FieldSignal // names of circuits
 		}
 	case name.FieldSpec:
-		if w := name.Words(table.Fold(c.Head)); (len(w) == 1 && (w[0] == "type" || w[0] == "typ" || w[0] == "tipo")) && !p.most(p.specs) {
+		if w := name.Words(table.Fold(c.Head)); (len(w) == 1 && (w[0] == "type" || w[0] == "typ" || w[0] == "tipo")) && !p.Most(p.Specs) {
 			c.Field = name.FieldKeep
-			if p.most(p.sized) && !l.another(i, name.FieldGauge) {
+			if p.Most(p.Sized) && !l.another(i, name.FieldGauge) {
 				c.Field = name.FieldGauge
 			}
 		}
 	case name.FieldCable:
 		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !l.marks(i) {
 			c.Field = name.FieldKeep // a heading of order
-		} else if p.most(p.sized) && p.specs < p.filled && !l.another(i, name.FieldGauge) && !l.another(i, name.FieldColour) {
+		} else if p.Most(p.Sized) && p.Specs < p.Filled && !l.another(i, name.FieldGauge) && !l.another(i, name.FieldColour) {
 			c.Field = name.FieldGauge // "FLRY-B 2.5 RD"
 		}
 	case name.FieldCurrent:
 		// "Load: Pump 1" is what the wire feeds.
-		if p.most(p.filled-p.numbers-p.currents) && p.currents == 0 && !l.another(i, name.FieldSignal) && p.long > 0 {
+		if p.Most(p.Filled-p.Numbers-p.Currents) && p.Currents == 0 && !l.another(i, name.FieldSignal) && p.Long > 0 {
 			c.Field = name.FieldSignal
 		}
 	case name.FieldFuse:
 		// "Breaker 1, Nav lights, white, 16 AWG": the wire starts at the breaker.
-		if p.all(p.cavities) && p.unique() && p.filled > 1 && !l.anotherPin(i) && !l.another(i, name.FieldFrom) && !l.another(i,
-			name.FieldTo) &&
-			!l.another(i, name.FieldWire) && (l.another(i, name.FieldColour) || l.another(i, name.FieldGauge)) && !p.most(p.currents) {
+		if p.All(p.Cavities) && p.Unique() && p.Filled > 1 && !l.anotherPin(i) && !l.another(i, name.FieldFrom) && !l.another(i,
+			name.FieldFromPin) &&
+			!l.another(i, name.FieldWire) && (l.another(i, name.FieldColour) || l.another(i, name.FieldGauge)) && !p.Most(p.Currents) {
 			c.Field, c.Of = name.FieldPin, c.Head
 		}
+	case name.FieldSignal:
+		if w := name.Words(table.Fold(c.Head)); len(w) == 1 && (w[0] == "line" || w[0] == "linie") && 2*p.Numbers > p.Filled {
+			c.Field = name.FieldKeep // the number of a line
+		}
 	case name.FieldFrom, name.FieldTo:
-		if p.all(p.studs) {
+		if p.All(p.Studs) {
 			c.Field = name.FieldKeep // what its lug fits, no place
 		}
 	case name.FieldNumber:
-		if l.anotherPin(i) && !l.countsUp(i) && p.unique() && !l.another(i, name.FieldWire) {
+		if l.anotherPin(i) && !l.countsUp(i) && p.Unique() && !l.another(i, name.FieldWire) {
 			c.Field = name.FieldWire
 		}
 	case name.FieldConnector:
-		if p.most(p.cavities) && p.unique() && p.filled > 1 && !l.anotherPin(i) && !l.another(i, name.FieldFrom) && !l.another(i,
+		if p.Most(p.Cavities) && p.Unique() && p.Filled > 1 && !l.anotherPin(i) && !l.another(i, name.FieldFrom) && !l.another(i,
 			name.FieldTo) {
 			c.Field, c.Of = name.FieldPin, c.Head
 		}
@@ -222,14 +228,14 @@ func (l *look) settleOne(i int, c *shape.Column) {
 // settleUnknown looks at a column whose heading nobody knows.
 func (l *look) settleUnknown(i int, c *shape.Column) {
 	switch p := &l.prof[i]; {
-	case p.coloured() && p.filled > 1 && !l.another(i, name.FieldColour):
+	case p.Coloured() && p.Filled > 1 && !l.another(i, name.FieldColour):
 		c.Field = name.FieldColour
-	case p.filled > 1 && l.marks(i) && !l.another(i, name.FieldCable) && l.cableWords(i):
+	case p.Filled > 1 && l.marks(i) && !l.another(i, name.FieldCable) && l.cableWords(i):
 		c.Field = name.FieldCable // "TWP", below a heading of the shop
-	case (p.most(p.ends) || l.allParted(i) && !l.endsInPin(c.Head)) && l.anotherPin(i) && !l.another(i, name.FieldTo) &&
+	case (p.Most(p.Ends) || l.allParted(i) && !l.endsInPin(c.Head)) && l.anotherPin(i) && !l.another(i, name.FieldTo) &&
 		!l.another(i, name.FieldFrom):
 		c.Field = name.FieldTo
-	case p.all(max(p.units, p.sized)) && p.filled > 1 && !l.another(i, name.FieldGauge) && !name.IsSpent(c.Head):
+	case p.All(max(p.Units, p.Sized)) && p.Filled > 1 && !l.another(i, name.FieldGauge) && !name.IsSpent(c.Head):
 		c.Field = name.FieldGauge
 	}
 }
@@ -237,7 +243,7 @@ func (l *look) settleUnknown(i int, c *shape.Column) {
 // another reports whether a column other than one is of a field and holds something.
 func (l *look) another(i int, f name.Field) bool {
 	for k, c := range l.cols {
-		if k != i && c.Field == f && l.prof[k].filled > 0 {
+		if k != i && c.Field == f && l.prof[k].Filled > 0 {
 			return true
 		}
 	}
@@ -266,7 +272,7 @@ func (l *look) isCount(i int, c *shape.Column) bool {
 		return false
 	}
 	last, falls := 0, false
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
 		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
 			continue
 		}
@@ -294,7 +300,7 @@ func (l *look) ofContacts(c *shape.Column) bool {
 // marks reports whether the cells of a column are names or kinds of cables: "TP1", "twisted pair".
 func (l *look) marks(i int) bool {
 	n, is := 0, 0
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
 		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
 			continue
 		}

@@ -22,8 +22,8 @@ func (l endColumns) sidePins() {
 	}
 	for _, i := range []int{from + 1, to + 1} {
 		f, p := l.cols[i].Field, &l.prof[i]
-		if f != name.FieldKeep && f != name.FieldNumber && f != name.FieldNote && f != name.FieldContact || p.filled > 0 &&
-			!p.most(l.shortNames(i)) {
+		if f != name.FieldKeep && f != name.FieldNumber && f != name.FieldNote && f != name.FieldContact || p.Filled > 0 &&
+			!p.Most(l.shortNames(i)) {
 			return
 		}
 	}

@@ -10,10 +10,10 @@ func (l endColumns) twoPinsOfASide() {
 	for _, f := range []name.Field{name.FieldFromPin, name.FieldToPin} {
 		first := -1
 		for i := range l.cols {
-			if c := &l.cols[i]; c.Field != f || l.prof[i].filled == 0 || c.Given {
+			if c := &l.cols[i]; c.Field != f || l.prof[i].Filled == 0 || c.Given {
 				continue
 			}
-			if first >= 0 && l.prof[first].most(l.prof[first].cavities) && !l.prof[i].most(l.prof[i].cavities) {
+			if first >= 0 && l.prof[first].Most(l.prof[first].Cavities) && !l.prof[i].Most(l.prof[i].Cavities) {
 				l.cols[i].Field = name.FieldKeep
 				continue
 			}

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -25,7 +26,7 @@ func wide(l *look) []shape.Column {
 		switch {
 		case c.Field == name.FieldDevicePin && c.Given, !c.Given && l.isDeviceColumn(i):
 			of = append(of, i)
-		case c.Field == name.FieldPin && l.prof[i].filled > 0, c.Field == name.FieldFromPin || c.Field == name.FieldToPin:
+		case c.Field == name.FieldPin && l.prof[i].Filled > 0, c.Field == name.FieldFromPin || c.Field == name.FieldToPin:
 			return nil // it has cavities of its own
 		}
 	}
@@ -46,7 +47,7 @@ func wide(l *look) []shape.Column {
 	}
 	if !l.has(cols, name.FieldSignal, name.FieldWire) {
 		for i := range cols {
-			if p := &l.prof[i]; cols[i].Field == name.FieldKeep && !cols[i].Given && p.filled > 1 && p.most(p.long) && p.unique() {
+			if p := &l.prof[i]; cols[i].Field == name.FieldKeep && !cols[i].Given && p.Filled > 1 && p.Most(p.Long) && p.Unique() {
 				cols[i].Field = name.FieldSignal
 				break
 			}
@@ -68,9 +69,9 @@ func (l *look) isDeviceColumn(i int) bool {
 	w := name.Words(table.Fold(c.Head))
 	named := l.endsInPin(c.Head) || c.Of != ""
 	switch {
-	case c.Head == "" || len(w) == 0 || p.prose > 0 || name.IsSpent(c.Head):
+	case c.Head == "" || len(w) == 0 || p.Prose > 0 || name.IsSpent(c.Head):
 		return false
-	case p.filled == 0:
+	case p.Filled == 0:
 		return l.endsInPin(c.Head)
 	case !named && (name.IsOtherHead(c.Head) || name.IsRemark(w) || name.IsMeasure(w)):
 		return false
@@ -80,13 +81,13 @@ func (l *look) isDeviceColumn(i int) bool {
 		return false
 	}
 	n := 0
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
 		if i < len(r.Cells) && !value.IsNothing(r.Cells[i]) && !shape.IsText(r) && (isCavityOrMark(r.Cells[i]) ||
 			l.headsDevice(i) && l.saysOfWires() > 0 && len(r.Cells[i]) <= mostPad) {
 			n++
 		}
 	}
-	return 10*n >= 9*p.filled && p.numbers+p.distinct > 0 && 10*p.distinct >= 8*p.filled
+	return 10*n >= 9*p.Filled && p.Numbers+p.Distinct > 0 && 10*p.Distinct >= 8*p.Filled
 }
 
 // withOthers is the columns with those added beside them that hold short names, each once, below a heading of nothing
@@ -101,8 +102,8 @@ func (l devices) withOthers() []int {
 		if slices.Contains(l.of, i) || !slices.Contains(l.of, i-1) {
 			continue
 		}
-		if c.Given || c.Field != name.FieldKeep || len(w) == 0 || p.filled == 0 || !p.all(l.shortNames(i)) || !p.unique() ||
-			name.IsRemark(w) || name.IsMeasure(w) || name.IsOtherHead(c.Head) || p.colours > 0 || p.units > 0 {
+		if c.Given || c.Field != name.FieldKeep || len(w) == 0 || p.Filled == 0 || !p.All(l.shortNames(i)) || !p.Unique() ||
+			name.IsRemark(w) || name.IsMeasure(w) || name.IsOtherHead(c.Head) || p.Colours > 0 || p.Units > 0 {
 			break
 		}
 		l.of = append(l.of, i)
@@ -121,7 +122,7 @@ func isCavityOrMark(cell string) bool {
 // joinsDevices reports whether half of the rows that reach a device reach two or more.
 func (l devices) joinsDevices() bool {
 	one, more := 0, 0
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), mostLooked)] {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
 		n := 0
 		for _, i := range l.of {
 			if i < len(r.Cells) && !value.IsNothing(r.Cells[i]) && name.StateOf(r.Cells[i]) == name.Used {
@@ -149,7 +150,7 @@ func (l devices) saysDevices() bool {
 			func(w string) bool { return name.IsDeviceWord(w) || name.IsUnit(w) }) {
 			headed++
 		}
-		lettered = lettered || p.numbers < p.filled && p.most(p.cavities)
+		lettered = lettered || p.Numbers < p.Filled && p.Most(p.Cavities)
 	}
 	if len(l.of) == 2 {
 		return headed == 2
@@ -165,7 +166,7 @@ func (l devices) saysDevice() bool {
 		return true
 	}
 	return slices.ContainsFunc(l.of, func(i int) bool {
-		return l.headsDevice(i) || name.IsDesignator(l.cols[i].Head) || l.prof[i].numbers < l.prof[i].filled
+		return l.headsDevice(i) || name.IsDesignator(l.cols[i].Head) || l.prof[i].Numbers < l.prof[i].Filled
 	})
 }
 

@@ -2,6 +2,7 @@ package row
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/draft"
@@ -34,6 +35,8 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 		return naming{name: b.Said, from: "what was said", over: nonEmpty(of, info.Name)}
 	case of != "" && info.Name != "" && b.PinsGuessed():
 		return naming{name: of, from: "heading of the column", rivals: []string{info.Name}}
+	case of != "" && info.Name != "" && saysWord(info.Name, of):
+		return naming{name: info.Name, from: "text above the table"} // "Fuse board FB2" above "Fuse"
 	case of != "":
 		return naming{name: of, from: "heading of the column", over: nonEmpty(info.Name)}
 	case info.Name != "" && isElsewhere(im, b, info):
@@ -54,6 +57,12 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 		n++
 	}
 	return naming{name: fmt.Sprintf("Connector %d", n), from: "a number", unsaid: true}
+}
+
+// saysWord reports whether a title has all words of the heading of a column, and more.
+func saysWord(title, heading string) bool {
+	all, of := name.Words(table.Fold(title)), name.Words(table.Fold(heading))
+	return len(all) > len(of) && !slices.ContainsFunc(of, func(w string) bool { return !slices.Contains(all, w) })
 }
 
 // isElsewhere reports whether a connector of the name stands below another heading: two boxes have a socket A each.

@@ -1,12 +1,16 @@
-package name
+package words
 
-import "strings"
+import (
+	"strings"
+
+	"contralay/model/wirelist/name"
+)
 
 // languages adds the headings of lists in further languages. A row is a language, a field, and its words
 // without marks on their letters, as table.Fold writes them. From memory, no source.
 //
 // A shop whose language or whose word is not here says it in a recipe, [columns] "Zyla" = "wire".
-func languages(add func(f Field, lang string, words ...string)) {
+func languages(add func(f name.Field, lang string, words ...string)) {
 	for _, row := range [][3]string{
 		{"pl", "wire", "przewod|nr przewodu|numer przewodu|zyla"},
 		{"pl", "from", "od|skad|poczatek"}, {"pl", "to", "do|dokad|koniec"},
@@ -71,6 +75,6 @@ func languages(add func(f Field, lang string, words ...string)) {
 		{"ko", "connector", "커넥터"}, {"ko", "signal", "신호|신호명|기능|명칭"}, {"ko", "gauge", "굵기|단면적|규격"},
 		{"ko", "colour", "색|색상|선색"}, {"ko", "length", "길이"}, {"ko", "note", "비고"},
 	} {
-		add(Field(row[1]), row[0], strings.Split(row[2], "|")...)
+		add(name.Field(row[1]), row[0], strings.Split(row[2], "|")...)
 	}
 }

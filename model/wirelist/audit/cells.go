@@ -1,0 +1,117 @@
+package audit
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// cells names the rows that became wires and have a cell that stands in none of them.
+func (a *auditor) cells(t *Table) {
+	cols := map[int]bool{}
+	var rows []table.Row
+	for _, r := range t.Rows {
+		made := a.row(t, r)
+		wires := made.wires
+		if wires == nil || made.conflict {
+			continue
+		}
+		missing := false
+		texts := a.textsOf(wires)
+		for i, c := range r.Cells {
+			if i < len(t.Cols) && c != "" && !a.isPlain(texts, c) && !a.isSame(texts, t, i, c) && !a.isSkipped(&t.Cols[i], c) &&
+				!a.stands(texts, t, c) && !a.isValue(wires, &t.Cols[i], c) &&
+				!a.saidOf(t, r, i) {
+				cols[i], missing = true, true
+			}
+		}
+		if missing {
+			rows = append(rows, r)
+		}
+	}
+	a.doubt("cells that stand in no wire", t.At, heads(t, cols), "left in the list", rows)
+}
+
+// isSkipped reports whether a cell says nothing of a wire: a number of its row, a dash, a mark, a word for yes, no or none.
+func (a *auditor) isSkipped(c *shape.Column, cell string) bool {
+	return c.Field == name.FieldIgnore || c.Running || a.look(cell).nothing
+}
+
+// isValue reports whether a cell holds a value of a wire that is not kept as it is written: a length, a current, a fuse, its cable.
+func (a *auditor) isValue(wires []int, c *shape.Column, cell string) bool {
+	for _, i := range wires {
+		w := &a.im.H.Wires[i]
+		_, fed := a.feeds[w.ID]
+		_, made := a.units[w.ID]
+		_, long := a.im.Rep.Lengths[w.ID]
+		switch c.Field {
+		case name.FieldLength, name.FieldUnit:
+			return long || c.Field == name.FieldUnit
+		case name.FieldCurrent:
+			return w.Amps.Set
+		case name.FieldFuse:
+			return fed
+		}
+		if fed || made {
+			f := table.Fold(cell)
+			if _, _, ok := value.FuseIn(cell, value.MarkUnknown); ok && fed {
+				return true
+			}
+			if made && (name.CableWords(f).IsCable() || len(name.Partners(cell)) > 0 || name.IsMark(cell) || c.Field == name.FieldCable) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// isPlain reports whether a cell stands in one of some wires as it is written.
+func (a *auditor) isPlain(texts []*text, cell string) bool {
+	return slices.ContainsFunc(texts, func(x *text) bool { return stands(x.plain, cell) })
+}
+
+// pair is the text of a cell and the value that a wire has.
+type pair struct{ cell, value string }
+
+// isSame reports whether a cell of a column of colours is the colour of one of some wires.
+func (a *auditor) isSame(texts []*text, t *Table, col int, cell string) bool {
+	if t.Cols[col].Field != name.FieldColour {
+		return false
+	}
+	return slices.ContainsFunc(texts, func(x *text) bool {
+		same, ok := a.same[pair{cell, x.code}]
+		if !ok {
+			x.colour, _ = value.ParseColour(x.code, "")
+			same = x.isColour(cell, t.Lang)
+			a.same[pair{cell, x.code}] = same
+		}
+		return same
+	})
+}
+
+// stands reports whether a cell stands in one of some wires, or piece by piece in all of them together.
+func (a *auditor) stands(texts []*text, t *Table, cell string) bool {
+	l := a.look(cell)
+	for _, x := range texts {
+		if x.holds(cell, l, t, a.words) {
+			return true
+		}
+	}
+	if len(texts) == 1 {
+		return false
+	}
+	for _, p := range l.pieces {
+		if !slices.ContainsFunc(texts, func(x *text) bool { return x.holdsPiece(p, t.Lang, a.words) }) {
+			return false
+		}
+	}
+	return true
+}
+
+// saidOf reports whether the report names a cell already.
+func (a *auditor) saidOf(t *Table, r table.Row, col int) bool {
+	return a.told[cell{a.place(t.of(r)), shape.At(t.Cols, col)}]
+}

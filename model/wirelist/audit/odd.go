@@ -1,0 +1,103 @@
+package audit
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// kind is what a cell looks like, whatever its column means.
+type kind uint8
+
+const (
+	empty kind = iota
+	number
+	colour
+	code // short, with a digit
+	word
+	prose
+)
+
+// leastRows is how many rows show what the cells of a column are (no source).
+const leastRows = 3
+
+// odd names the rows whose cells are others than those of their neighbours: two or more of them are not what the column
+// has otherwise, as where a cell is missing or one too many stands in the row.
+func (a *auditor) odd(t *Table) {
+	wide := 0
+	rows := make([]int, 0, len(t.Rows))
+	for i, r := range t.Rows {
+		if a.row(t, r).wires != nil {
+			rows = append(rows, i)
+			wide = max(wide, len(r.Cells))
+		}
+	}
+	if len(rows) <= leastRows {
+		return
+	}
+	flat := make([]kind, len(rows)*wide)
+	usual := make([][prose + 1]int, wide)
+	for k, at := range rows {
+		of := flat[k*wide : (k+1)*wide]
+		for i, c := range t.Rows[at].Cells {
+			of[i] = a.kindOf(c, t.Lang)
+		}
+		for i := range wide {
+			usual[i][of[i]]++
+		}
+	}
+	var odd []table.Row
+	for k, at := range rows {
+		n, filled := 0, 0
+		for i, is := range flat[k*wide : (k+1)*wide] {
+			if others := len(rows) - 1; usual[i][is] == 1 && slices.Max(usual[i][:]) == others && others >= leastRows ||
+				others > 8 && 20*usual[i][is] < len(rows) {
+				if n++; is != empty {
+					filled++
+				}
+			}
+		}
+		if n > 1 && filled > 0 {
+			odd = append(odd, t.Rows[at])
+		}
+	}
+	if 5*len(odd) <= len(rows) || len(odd) == 1 {
+		a.doubt("a row unlike the others of its table", t.At, "",
+			"read like them; look whether a cell of it is missing or in another column",
+			odd)
+	}
+}
+
+// kindOf is what a cell looks like.
+func (a *auditor) kindOf(cell, lang string) kind {
+	if cell == "" {
+		return empty
+	}
+	k, ok := a.kinds[cell]
+	if !ok {
+		k = kindOf(cell, lang)
+		a.kinds[cell] = k
+	}
+	return k
+}
+
+// kindOf is what a cell looks like.
+func kindOf(cell, lang string) kind {
+	switch {
+	case value.IsNothing(cell):
+		return empty
+	case strings.Trim(cell, "0123456789.,") == "":
+		return number
+	case len(strings.Fields(cell)) > 3:
+		return prose
+	}
+	if c, ok := value.ParseColour(cell, lang); ok && len(c) > 0 {
+		return colour
+	}
+	if strings.ContainsAny(cell, "0123456789") {
+		return code
+	}
+	return word
+}

@@ -1,0 +1,68 @@
+package audit
+
+import (
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// rows names every row that bears cells, became no wire, and is named by no line of the report.
+// What stands above the headings of a table and the headings are of no wire.
+func (a *auditor) rows(lists []table.Table, tables []Table) {
+	above := map[place]bool{}
+	read := map[place]bool{}
+	for i := range tables {
+		t := &tables[i]
+		for _, r := range t.Above {
+			above[a.place(t.of(r))] = true
+		}
+		for _, r := range t.Rows {
+			if p := a.place(t.of(r)); a.rowsOf[p] == nil {
+				read[p] = true
+			}
+		}
+	}
+	free := map[place]bool{} // of cavities without a wire: the facts name the cavity
+	for _, t := range a.im.Terms {
+		for _, at := range t.Free {
+			free[a.place(at)] = true
+		}
+		for pin, at := range t.At {
+			if t.State[pin] != name.Used {
+				free[a.place(at)] = true
+			}
+		}
+	}
+	for i := range lists {
+		l := &lists[i]
+		if l.Hidden || a.im.Opt.Recipe.LeavesOut(l.Sheet) {
+			continue
+		}
+		var none, lost []table.Row
+		for _, r := range l.Rows {
+			p := a.place(table.Place{File: l.File, Sheet: l.Sheet, Row: r.Line})
+			made := a.rowsOf[p]
+			n, _ := r.Filled()
+			switch {
+			case n == 0 || made != nil && (made.wires != nil || made.said) || free[p] || above[p] || shape.IsText(r):
+			case read[p]:
+				lost = append(lost, r)
+			default:
+				none = append(none, r)
+			}
+		}
+		at := table.Place{File: l.File, Sheet: l.Sheet}
+		a.doubt("rows that became no wire", at, "", "left in the list", lost)
+		a.left("rows of no table", at, none)
+	}
+}
+
+// left enters a note about rows that were left out.
+func (a *auditor) left(rule string, at table.Place, rows []table.Row) {
+	if len(rows) == 0 {
+		return
+	}
+	a.doubt(rule, at, "", "left out", rows)
+	a.im.Rep.Findings[len(a.im.Rep.Findings)-1].Level = report.Note
+}

@@ -1,0 +1,110 @@
+package column
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// Profile counts what the cells of one column are. A cell may be several things.
+type Profile struct {
+	Filled   int // with something in it, dashes left out
+	Distinct int
+	Cavities int // "7", "A12", and lists and ranges of them
+	Ends     int // a connector and a cavity, "X9:B04"
+	Colours  int // words of colours; digits alone do not count
+	Sizes    int // sizes of wire; a number alone counts where wire is made in it
+	Units    int // of these the ones with their unit
+	Contacts int // "#20", "22D", "20"
+	Lengths  int // with their unit
+	Currents int // with their unit
+	Numbers  int // a number alone
+	Ids      int // short, one word, with a digit
+	Free     int // of these the ones that are no colour
+	States   int // spare, not connected …
+	Words    int // letters and no digit
+	Prose    int // four words or more
+	Long     int // more than three letters, or two words
+	Studs    int // "M8", the bolt that a lug fits
+	Sized    int // a size with its unit and a colour, or with its unit alone
+	Specs    int // a specification of wire, or a cable
+}
+
+// MostLooked is how many rows a profile looks at; more say nothing new (no source).
+const MostLooked = 400
+
+// Of looks at the cells of one column of some rows.
+func Of(rows []table.Row, col int, lang string, mark value.Mark) Profile {
+	var p Profile
+	seen := map[string]bool{}
+	for _, r := range rows[:min(len(rows), MostLooked)] {
+		if col >= len(r.Cells) || value.IsNothing(r.Cells[col]) || shape.IsText(r) {
+			continue
+		}
+		if _, first := r.Filled(); name.IsTotal(first) || shape.IsSignOff(r) {
+			continue
+		}
+		p.look(r.Cells[col], lang, mark)
+		seen[table.Fold(r.Cells[col])] = true
+	}
+	p.Distinct = len(seen)
+	return p
+}
+
+// look takes in one cell.
+func (p *Profile) look(cell, lang string, mark value.Mark) {
+	p.Filled++
+	digits := strings.ContainsAny(cell, "0123456789")
+	number := strings.Trim(cell, "0123456789.,") == ""
+	add := func(n *int, is bool) {
+		if is {
+			*n++
+		}
+	}
+	state := name.StateOf(cell) != name.Used || name.IsUnknown(cell)
+	add(&p.States, state)
+	add(&p.Numbers, number)
+	add(&p.Cavities, name.IsCavities(cell))
+	add(&p.Ends, name.IsEnd(cell))
+	add(&p.Words, !digits)
+	add(&p.Long, len(cell) > 3 || strings.Contains(cell, " "))
+	add(&p.Prose, len(strings.Fields(cell)) > 3)
+	add(&p.Ids, digits && len(cell) <= 12 && !strings.Contains(cell, " "))
+	if _, ok := value.ParseColour(cell, lang); ok && !digits {
+		p.Colours++
+	} else if state {
+		p.Free++
+	}
+	if g, ok := value.ParseGauge(cell, value.BareAWG, mark); ok {
+		add(&p.Sizes, g.Size != "" && (!number || shape.IsMadeSize(cell) || strings.ContainsAny(cell, ".,")))
+		add(&p.Units, g.Size != "" && !number)
+		add(&p.Specs, g.Spec != "" || g.IsCable() || g.Size != "" && !number)
+	} else if g, rest := value.CutSpec(cell); g.Spec != "" && rest == "" {
+		p.Specs++
+	}
+	_, both := value.SizeAndColour(cell, value.BareAWG, lang, mark)
+	add(&p.Sized, both || value.SizeWithin(cell, mark) != "")
+	add(&p.Contacts, name.IsContactSize(cell))
+	if _, ok := value.ParseLength(cell, "", mark); ok {
+		p.Lengths++
+	}
+	if _, ok := value.ParseCurrent(strings.TrimLeft(cell, "~≈<> "), false, mark); ok && !number {
+		p.Currents++
+	}
+	add(&p.Studs, name.IsThread(cell))
+}
+
+// Most reports whether n of the cells are seven in ten or more.
+func (p *Profile) Most(n int) bool { return p.Filled > 0 && 10*n >= 7*p.Filled }
+
+// All reports whether n are all of the cells, and one or more.
+func (p *Profile) All(n int) bool { return p.Filled > 0 && n == p.Filled }
+
+// Coloured reports whether every cell is a colour, or says that there is no wire.
+func (p *Profile) Coloured() bool { return p.Colours > 0 && p.Colours+p.Free == p.Filled }
+
+// Unique reports whether hardly a cell comes twice.
+func (p *Profile) Unique() bool { return p.Filled > 0 && 10*p.Distinct >= 9*p.Filled }

@@ -1,0 +1,150 @@
+package words
+
+import "contralay/model/wirelist/name"
+
+// Vocabulary is the headings by folded words. Words of English, German, French,
+// Spanish, Italian and of those in languages.go as lists of builders use them; common practice, no source.
+func Vocabulary() map[string]name.Meaning {
+	m := map[string]name.Meaning{}
+	add := func(f name.Field, lang string, words ...string) {
+		for _, w := range words {
+			of := lang
+			if old, taken := m[w]; taken && old.Field == f && old.Lang != lang {
+				of = "" // several languages have it
+			}
+			m[w] = name.Meaning{Field: f, Lang: of, Weak: len(w) <= 2 && w != "to"}
+		}
+	}
+	add(name.FieldWire, "", "wire", "wire id", "wire no", "wire number", "id", "circuit", "circuit no", "circuit number", "conductor",
+		"conductor no", "core", "core no")
+	add(name.FieldWire, "de", "ader", "adernummer", "ader nr", "aderbezeichnung", "leitung", "leitungsnummer", "leitung nr",
+		"ltg nr", "ltg",
+		"leitungs nr", "kabel nr", "draht", "drahtnummer", "kabelnummer")
+	add(name.FieldWire, "fr", "fil", "numero de fil", "fil no", "numero fil", "n fil", "no fil", "repere", "rep", "rep fil")
+	add(name.FieldWire, "es", "hilo", "numero de hilo", "hilo no", "numero de cable", "n cable", "no cable", "n hilo", "cable no",
+		"num cable")
+	add(name.FieldWire, "it", "filo", "numero filo", "filo no", "cavo", "numero cavo", "n filo", "n cavo", "no filo")
+	add(name.FieldNumber, "", "no", "number", "item", "nr", "#", "num", "pos", "ref")
+	add(name.FieldNumber, "de", "nummer", "lfd nr", "position")
+	add(name.FieldNumber, "fr", "numero")
+	add(name.FieldFrom, "", "from", "source", "start", "origin", "end a", "end 1", "side a", "from connector", "from device",
+		"source connector",
+		"start point")
+	add(name.FieldFrom, "de", "von", "quelle", "anfang", "von stecker", "startpunkt", "ausgangspunkt")
+	add(name.FieldFrom, "fr", "depuis", "depart", "origine", "tenant")
+	add(name.FieldFrom, "es", "desde", "origen")
+	add(name.FieldFrom, "it", "da", "partenza", "provenienza")
+	add(name.FieldFrom, "", "de")
+	add(name.FieldTo, "", "to", "destination", "dest", "target", "end b", "end 2", "side b", "to connector", "to device",
+		"destination connector", "goes to", "end point")
+	add(name.FieldTo, "de", "nach", "ziel", "nach stecker", "zielpunkt")
+	add(name.FieldTo, "fr", "vers", "arrivee", "aboutissant")
+	add(name.FieldTo, "es", "hasta", "hacia", "destino")
+	add(name.FieldTo, "it", "verso", "arrivo", "destinazione")
+	add(name.FieldTo, "", "a")
+	add(name.FieldRun, "", "from to", "run", "from and to", "connection", "connections", "point to point", "route from to")
+	add(name.FieldRun, "de", "von nach", "verbindung", "von bis")
+	add(name.FieldRun, "fr", "de vers", "de a", "liaison", "connexion")
+	add(name.FieldRun, "es", "desde hasta", "conexion")
+	add(name.FieldRun, "it", "da a", "collegamento")
+	add(name.FieldConnector, "", "connector", "conn", "connector name", "connector id", "device", "component", "plug", "plug name",
+		"receptacle",
+		"socket", "module", "unit")
+	add(name.FieldConnector, "de", "stecker", "steckverbinder", "gerat", "bauteil")
+	add(name.FieldConnector, "fr", "connecteur", "prise", "appareil")
+	add(name.FieldConnector, "es", "conector", "aparato")
+	add(name.FieldConnector, "it", "connettore", "dispositivo")
+	add(name.FieldPin, "", "pin", "pin no", "pin number", "pin id", "cavity", "cavity no", "cav", "way", "contact", "terminal",
+		"terminal no")
+	add(name.FieldPin, "de", "stift", "kontakt", "kammer", "klemme", "anschluss", "polnummer", "kl", "klemme nr")
+	add(name.FieldPin, "fr", "broche", "borne", "alveole", "voie")
+	add(name.FieldPin, "es", "patilla", "clavija", "contacto", "via")
+	add(name.FieldPin, "it", "piedino", "morsetto", "contatto", "polo")
+	add(name.FieldFromPin, "", "from pin", "from cavity", "from terminal", "source pin", "start pin", "pin a", "pin 1")
+	add(name.FieldToPin, "", "to pin", "to cavity", "to terminal", "destination pin", "dest pin", "end pin", "pin b", "pin 2")
+	add(name.FieldSignal, "", "signal", "signal name", "description", "desc", "function", "name", "net", "net name", "circuit name",
+		"label",
+		"purpose", "pin name", "pin function", "wire name", "use", "for", "used for", "serves", "what")
+	add(name.FieldSignal, "de", "funktion", "bezeichnung", "beschreibung", "signalname", "benennung", "belegung", "potential")
+	add(name.FieldSignal, "fr", "fonction", "designation", "nom")
+	add(name.FieldSignal, "es", "senal", "funcion", "descripcion", "nombre")
+	add(name.FieldSignal, "it", "segnale", "funzione", "descrizione", "nome")
+	addValues(add)
+	add(name.FieldContact, "", "contact size", "pin size", "socket size", "terminal size")
+	add(name.FieldFrom, "", "enda", "end1", "sidea", "starts at", "start at", "starts", "begins", "begins at", "leaves from",
+		"connects from", "start location", "between")
+	add(name.FieldTo, "", "endb", "end2", "sideb", "ends", "ends at", "end at", "arrives at", "connects to", "connected to", "wired to",
+		"end location",
+		"leads to", "to where", "finish", "finish point", "end", "wire to", "cable to",
+		"leitung zu", "kabel zu", "other end", "far end", "opposite end", "mates with", "peer", "and",
+		"gegenstelle", "gegenseite", "verbunden mit",
+		"feeds", "supplies", "powers", "speist", "versorgt", "alimente", "alimenta", "matar", "voedt", "zasila",
+		"geht zu", "wohin", "relie a", "connecte a", "conectado a", "va a", "collegato a")
+	for _, of := range []string{"ref", "reference", "designator", "component", "location", "node", "unit", "module", "block", "name",
+		"item", "part"} {
+		add(name.FieldFrom, "", "from "+of, "source "+of)
+		add(name.FieldTo, "", "to "+of, "destination "+of, "dest "+of, "target "+of)
+	}
+	add(name.FieldSignal, "", "line", "linie", "tag", "tag name", "signal tag", "circuit description", "circuit function")
+	add(name.FieldWire, "", "cable number", "lead", "lead no", "wire tag", "wire label", "ferrule", "wire marker")
+	add(name.FieldPin, "", "pins", "port", "port no", "port number", "channel", "gpio", "io pin", "pad", "solder pad", "screw", "clamp",
+		"pol", "pol nr", "pole", "pole no", "polnr", "output", "output no", "ausgang", "sortie", "salida", "uscita", "uitgang", "utgang",
+		"wyjscie", "saida")
+	add(name.FieldConnector, "", "board", "controller", "box", "housing", "header", "panel")
+	languages(func(f name.Field, lang string, words ...string) {
+		for _, w := range words {
+			if _, taken := m[w]; !taken { // a word of the five languages above stays theirs
+				add(f, lang, w)
+			}
+		}
+	})
+	return m
+}
+
+// addValues adds the headings of what a wire is, and not of where it goes.
+func addValues(add func(f name.Field, lang string, words ...string)) {
+	add(name.FieldGauge, "", "gauge", "awg", "size", "wire size", "wire gauge", "csa", "cross section", "cross sectional area",
+		"mm2", "section",
+		"ga")
+	add(name.FieldGauge, "de", "querschnitt", "leiterquerschnitt", "aderquerschnitt")
+	add(name.FieldGauge, "fr", "jauge", "section de fil")
+	add(name.FieldGauge, "es", "seccion", "calibre")
+	add(name.FieldGauge, "it", "sezione", "calibro")
+	add(name.FieldSpec, "", "spec", "specification", "wire spec", "wire type", "type", "part number", "part no", "p/n", "pn",
+		"wire part number",
+		"material")
+	add(name.FieldSpec, "de", "typ", "leitungstyp", "adertyp")
+	add(name.FieldSpec, "fr", "type de fil", "type fil")
+	add(name.FieldSpec, "es", "tipo", "tipo de cable")
+	add(name.FieldColour, "", "colour", "color", "col", "wire colour", "wire color", "base colour", "base color", "primary colour",
+		"primary color", "colour code", "color code")
+	add(name.FieldColour, "de", "farbe", "aderfarbe", "leitungsfarbe", "farbcode", "grundfarbe")
+	add(name.FieldColour, "fr", "couleur")
+	add(name.FieldColour, "it", "colore")
+	add(name.FieldStripe, "", "stripe", "tracer", "stripe colour", "stripe color", "tracer colour", "tracer color", "secondary colour",
+		"secondary color")
+	add(name.FieldStripe, "de", "kennfarbe", "streifen", "zweitfarbe")
+	add(name.FieldLength, "", "length", "len", "wire length", "cut length")
+	add(name.FieldLength, "de", "lange", "laenge", "leitungslange", "aderlange")
+	add(name.FieldLength, "fr", "longueur")
+	add(name.FieldLength, "es", "longitud", "largo")
+	add(name.FieldLength, "it", "lunghezza")
+	add(name.FieldCurrent, "", "current", "amps", "amperage", "amp", "amperes", "max current", "load", "load current", "current draw", "ma")
+	add(name.FieldCurrent, "de", "strom", "stromstarke", "last", "belastung")
+	add(name.FieldCurrent, "fr", "courant", "intensite")
+	add(name.FieldCurrent, "es", "corriente", "intensidad", "amperios")
+	add(name.FieldCurrent, "it", "corrente")
+	add(name.FieldFuse, "", "fuse", "fuse rating", "breaker", "protection", "circuit breaker")
+	add(name.FieldFuse, "de", "sicherung", "absicherung")
+	add(name.FieldFuse, "fr", "fusible")
+	add(name.FieldFuse, "it", "fusibile")
+	add(name.FieldNote, "", "note", "notes", "remark", "remarks", "comment", "comments", "status", "state", "info")
+	add(name.FieldNote, "de", "bemerkung", "bemerkungen", "anmerkung", "anmerkungen", "hinweis", "notiz", "kommentar")
+	add(name.FieldNote, "fr", "remarque", "remarques", "observation", "observations", "commentaire")
+	add(name.FieldNote, "es", "nota", "notas", "observaciones", "comentario", "comentarios")
+	add(name.FieldNote, "it", "osservazioni", "annotazioni", "commento")
+	add(name.FieldCable, "", "cable", "cable id", "cable no", "pair", "group", "twist", "twisted with", "shield", "shield group",
+		"bundle id")
+	add(name.FieldCable, "de", "kabel", "paar", "schirm", "verdrillt mit")
+	add(name.FieldCable, "fr", "paire", "blindage", "torsade")
+}
