@@ -35,6 +35,7 @@ func Customer(s *sheet.Sheet, meta Meta) (out Sheet, conforms bool, err error) {
 		}
 	}
 	pages, frame, o := page.Lay(c.Blocks()), m.frame(meta), origin.Of(s)
+	frame.Kind = "set to hand over"
 	if out.Identity, err = identify(o, pages.HTML(frame), out.Lists); err != nil {
 		return Sheet{}, false, err
 	}

@@ -151,6 +151,9 @@ func TestEverythingIsOnPaper(t *testing.T) {
 	}
 }
 
+// marks are those within the text of a cell.
+var marks = strings.NewReplacer("<br>", "\n", "<u>", "", "</u>", "")
+
 // cells are the rows of the tables of a section, as texts.
 func cells(out Sheet, section string) [][]string {
 	var rows [][]string
@@ -169,7 +172,7 @@ func cells(out Sheet, section string) [][]string {
 		for _, row := range regexp.MustCompile(`(?s)<tr[^>]*>(.*?)</tr>`).FindAllStringSubmatch(text, -1) {
 			var one []string
 			for _, c := range regexp.MustCompile(`(?s)<td[^>]*>(.*?)</td>`).FindAllStringSubmatch(row[1], -1) {
-				one = append(one, html.UnescapeString(strings.ReplaceAll(c[1], "<br>", "\n")))
+				one = append(one, html.UnescapeString(marks.Replace(c[1])))
 			}
 			rows = append(rows, one)
 		}
@@ -287,6 +290,27 @@ func TestHoldsAreMet(t *testing.T) {
 		at = now
 		if n := strings.Count(rest.String(), "HOLD, sign page 1: "+name+". "); n != 1 {
 			t.Errorf("%s is met %d times", name, n)
+		}
+	}
+}
+
+// Each step that is done from a place within a section points to the page with that place.
+func TestStepsPointToTheirPlaces(t *testing.T) {
+	for _, name := range []string{"demo", "whole"} {
+		out := made(t, sheetFile(t, name))
+		first := words(string(out.Pages.Pages[0].HTML))
+		for step, place := range map[string]string{"HOLD: ring out bare": "Ring-out", "HOLD: ring out pinned": "Ring-out",
+			"Test isolation, devices off": "Isolation", "HOLD: trial fit": "HOLD, sign page 1: trial fit.",
+			"HOLD: loaded drop": "Loaded drop"} {
+			m := regexp.MustCompile(regexp.QuoteMeta(step) + ` (\d+)`).FindStringSubmatch(first)
+			if m == nil {
+				t.Errorf("%s: %q has no page", name, step)
+				continue
+			}
+			n, _ := strconv.Atoi(m[1])
+			if text := string(out.Pages.Pages[n-1].HTML); !strings.Contains(text, ">"+place) {
+				t.Errorf("%s: %q is sent to page %d, which has no %q", name, step, n, place)
+			}
 		}
 	}
 }

@@ -99,7 +99,7 @@ func (m maker) frame(meta Meta) page.Frame {
 	if meta.Unsaved {
 		state = strings.Join(list.NonEmpty("PRINTED FROM UNSAVED CHANGES", state), "  ·  ")
 	}
-	return page.Frame{Number: h.Number.V, Revision: h.Revision.V, Name: h.Name.V, Serial: meta.Serial, Foot: state}
+	return page.Frame{Number: h.Number.V, Revision: h.Revision.V, Name: h.Name.V, Serial: meta.Serial, Foot: state, Kind: "build sheet"}
 }
 
 // madeFrom is what a sheet was made from, each with its name.
@@ -127,7 +127,7 @@ func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
 	add(true, set.Cut(m.Maker))
 	add(false, laycard.Units(m.Maker))
 	add(true, laycard.Pages(m.Maker))
-	add(false, []page.Block{set.Hold(run.HoldBare)})
+	add(false, []page.Block{set.Hold(m.Maker, run.HoldBare)})
 	add(false, set.Threading(m.Maker))
 	if ends := connector.Blocks(m.Maker); len(ends) > 0 {
 		add(false, append([]page.Block{page.Section(set.CrimpName), connector.Samples()}, ends...))
@@ -153,10 +153,10 @@ func (m maker) blocks(meta Meta, o origin.Origin) []page.Block {
 
 // tests is all that a meter tests, each after the hold that it is met at, and who signs for it.
 func (m maker) tests() []page.Block {
-	out := []page.Block{page.Section(set.TestName), set.Hold(run.HoldPinned)}
+	out := []page.Block{page.Section(set.TestName), set.Hold(m.Maker, run.HoldPinned)}
 	out = append(out, meter.Ring(m.Maker)...)
 	out = append(out, meter.Isolation(m.Maker)...)
-	out = append(out, set.Hold(run.HoldFit), set.Hold(run.HoldLoaded))
+	out = append(out, set.Hold(m.Maker, run.HoldFit), set.Hold(m.Maker, run.HoldLoaded))
 	out = append(out, meter.Drop(m.Maker)...)
 	return append(out, meter.Sign()...)
 }

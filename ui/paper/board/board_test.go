@@ -116,8 +116,9 @@ func TestNoTextLiesOnAnother(t *testing.T) {
 	for _, name := range some("demo", "whole", "feeds", "trunk") {
 		s := laid(t, name)
 		d := drawing.Of(s)
-		for _, o := range []board.Options{board.FullSize(unit.MM), board.Scaled(&d, 277, 170, unit.MM)} {
-			p := board.Draw(s, &d, o)
+		page, _ := board.Page(s, 186, 226, unit.MM)
+		for what, p := range map[string]*plot.Sheet{"at full size": board.Draw(s, &d, board.FullSize(unit.MM)),
+			"to scale": board.Draw(s, &d, board.Scaled(&d, 277, 170, unit.MM)), "on a page": page} {
 			var boxes [][4]plot.Point
 			var says []string
 			for k := range p.Shapes {
@@ -128,11 +129,45 @@ func TestNoTextLiesOnAnother(t *testing.T) {
 				b := corners(shape)
 				for n, other := range boxes {
 					if overlap(b, other) && overlap(other, b) {
-						t.Errorf("%s at 1:%.1f: %q lies on %q", name, 1/o.Scale, shape.Text, says[n])
+						t.Errorf("%s %s: %q lies on %q", name, what, shape.Text, says[n])
 					}
 				}
 				boxes, says = append(boxes, b), append(says, shape.Text)
 			}
+		}
+	}
+}
+
+// On an upright page a long loom goes up the page, where it is larger than across it, and its words stand upright, but
+// for those along a branch, which are read from below or from the right. Each branch has its length on it once, with the
+// end that it runs to where it has no room along itself.
+func TestPageIsReadUpright(t *testing.T) {
+	s := laid(t, "demo") // from P1 to CRK1 it is 1,580 mm long
+	p, _ := board.Page(s, 186, 226, unit.MM)
+	if size := p.Box.High.Minus(p.Box.Low); size.X > 186 || size.Y > 226 {
+		t.Errorf("it takes %v x %v", size.X, size.Y)
+	}
+	all := texts(p)
+	if !slices.ContainsFunc(all, func(x string) bool { return strings.Contains(x, "Scale 1:10, ") }) {
+		t.Errorf("it is not at 1:10: %q", all)
+	}
+	for i := range s.H.Branches {
+		b, n := &s.H.Branches[i], 0
+		for k := range p.Shapes {
+			shape := &p.Shapes[k]
+			if shape.Text == "" {
+				continue
+			}
+			if strings.HasPrefix(shape.Text, fmt.Sprintf("%s  %.0f", b.ID, float64(b.LengthMM))) {
+				n++
+			}
+			turn := math.Remainder(float64(shape.Turn), 360)
+			if turn != 0 && !strings.Contains(shape.Text, "  ") || turn > 90.1 || turn < -89.9 {
+				t.Fatalf("%q is turned by %v", shape.Text, shape.Turn)
+			}
+		}
+		if n != 1 {
+			t.Errorf("%s has its length on it %d times", b.ID, n)
 		}
 	}
 }

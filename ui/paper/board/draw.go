@@ -20,7 +20,7 @@ type Options struct {
 	Scale float64         // mm of paper for one of the harness
 	Size  unit.Millimetre // of the face of flags
 	Full  bool            // to work on: pegs, stations, dials, texts of labels
-	Small bool            // to know it by: no words
+	Small bool            // to know it by: no words but the ids of ends
 	Sys   unit.System
 }
 
@@ -247,33 +247,57 @@ type flag struct {
 	toward unit.Degree
 	size   unit.Millimetre
 	lines  []string
-	plain  bool // the first is no heavier than the others
+	plain  bool   // the first is no heavier than the others
+	id     bool   // an id alone
+	end    string // of the termination that it names; "" for others
 	layer  plot.Layer
 }
 
 // leading is the height of a line of text, in sizes of the face.
 const leading unit.Millimetre = 1.25
 
-// write places a flag and writes it.
-func (c *canvas) write(f flag) {
+// frameOf is what a flag takes.
+func (c *canvas) frameOf(f flag) outline.Frame {
 	wide := unit.Millimetre(0)
 	for k, text := range f.lines {
 		wide = max(wide, font.Of(k == 0 && !f.plain).Width(text, f.size))
 	}
-	if wide == 0 {
+	high := leading * f.size * unit.Millimetre(len(f.lines))
+	if f.id { // a line alone needs no room for another
+		high = 1.02 * f.size
+	}
+	air := c.air(f)
+	return outline.Frame{Of: f.of, Or: f.or, Wide: wide + 2*air, High: high + 2*air, Clear: f.clear, Toward: f.toward}
+}
+
+// air is what is left free around the words of a flag.
+func (c *canvas) air(f flag) unit.Millimetre {
+	if !c.Full {
+		return f.size / 10
+	}
+	return f.size / 6
+}
+
+// write places a flag and writes it.
+func (c *canvas) write(f flag) {
+	frame := c.frameOf(f)
+	if frame.Wide <= 2*c.air(f) {
 		return
 	}
-	high := leading * f.size * unit.Millimetre(len(f.lines))
-	air := f.size / 6
-	if !c.Full {
-		air = f.size / 10
-	}
-	box, of, led := c.field.Put(outline.Frame{Of: f.of, Or: f.or, Wide: wide + 2*air, High: high + 2*air, Clear: f.clear,
-		Toward: f.toward})
+	box, of, led := c.field.Put(frame)
 	if led {
 		c.way(plot.Lead, fine, box.Near(of), of)
 	}
+	c.writeIn(f, box)
+}
+
+// writeIn writes a flag in its box.
+func (c *canvas) writeIn(f flag, box plot.Box) {
+	air := c.air(f)
 	y := box.High.Y - air - f.size*(font.CapShare+0.15)
+	if f.id {
+		y = box.High.Y - air - f.size*(font.CapShare+0.08)
+	}
 	for k, text := range f.lines {
 		c.out.Write(f.layer, plot.Point{X: box.Low.X + air, Y: y}, f.size, k == 0 && !f.plain, text)
 		y -= leading * f.size

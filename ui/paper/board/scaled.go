@@ -2,7 +2,6 @@ package board
 
 import (
 	"math"
-	"slices"
 	"strconv"
 
 	"contralay/calc/query/drawing"
@@ -30,34 +29,24 @@ func Scaled(d *drawing.Drawing, wide, high unit.Millimetre, sys unit.System) Opt
 	return Options{Scale: 1 / math.Ceil(need), Size: 3.2, Sys: sys}
 }
 
-// Page is a harness to scale on an upright page with so much room, mm, read from its side where that
-// makes it larger, with its scale and a bar below it. What has to be known about it stands in the notes.
+// captionHigh is what the scale and its bar take below a drawing, mm.
+const captionHigh unit.Millimetre = 9
+
+// Page is a harness to scale on an upright page with so much room, mm, its longest way across the page or up it,
+// whichever makes it larger; its words are upright. Its scale and a bar stand below it. What has to be known about it
+// stands in the notes.
 func Page(s *sheet.Sheet, wide, high unit.Millimetre, sys unit.System) (*plot.Sheet, []drawing.Note) {
 	d := drawing.Of(s)
 	if len(d.Branches) == 0 {
 		return nil, nil
 	}
-	o, turned := Scaled(&d, wide, high, sys), false
-	if side := Scaled(&d, high, wide, sys); side.Scale > o.Scale {
-		o, turned = side, true
-	}
 	room := plot.Point{X: wide, Y: high}
-	if turned {
-		room = plot.Point{X: high, Y: wide}
-	}
-	o.Scale = 1 / larger(larger(1/o.Scale)) // words may take less room than they were given, or more
-	out := Draw(s, &d, o)
-	for range 6 {
-		if size := out.Box.High.Minus(out.Box.Low); size.X <= room.X && size.Y+9 <= room.Y {
-			break
-		}
-		o.Scale = 1 / next(1/o.Scale)
-		out = Draw(s, &d, o)
+	out, o := largest(s, &d, room, sys)
+	up := turned(d)
+	if other, scale := largest(s, &up, room, sys); scale.Scale > o.Scale {
+		out, o = other, scale
 	}
 	caption(out, o)
-	if turned {
-		out = out.Turned()
-	}
 	return out, d.Notes
 }
 
@@ -70,28 +59,8 @@ func Small(s *sheet.Sheet, wide, high unit.Millimetre) *plot.Sheet {
 	}
 	const size, room = 3.2, 14 // of the words, and what they take at each side, mm
 	span := d.High.Minus(d.Low)
-	o := Options{Size: size, Small: true,
-		Scale: math.Min(float64((wide-2*room)/max(1, span.X)), float64((high-3*size)/max(1, span.Y)))}
-	out := Draw(s, &d, o)
-	var taken []plot.Box
-	for k := range d.Ends {
-		e := &d.Ends[k]
-		text := plot.Shape{Layer: plot.TextLayer, Size: size, Text: e.ID}
-		at := e.At.Times(o.Scale).Away(e.Heading, e.FrontMM*unit.Millimetre(o.Scale)+2)
-		c := plot.Point{}.Away(e.Heading, 1) // the text lies beyond the end, the way that it heads
-		text.Middle = plot.Point{X: at.X + text.Width()*(c.X-1)/2, Y: at.Y + size*0.72*(c.Y-1)/2}
-		box := text.Bounds()
-		if slices.ContainsFunc(taken, box.Meets) {
-			continue
-		}
-		taken = append(taken, box)
-		out.Add(text)
-	}
-	for k := range out.Shapes {
-		b := out.Shapes[k].Bounds()
-		out.Box = out.Box.And(b.Low).And(b.High)
-	}
-	return out
+	return Draw(s, &d, Options{Size: size, Small: true,
+		Scale: math.Min(float64((wide-2*room)/max(1, span.X)), float64((high-3*size)/max(1, span.Y)))})
 }
 
 // next is the next smaller scale.
@@ -124,16 +93,17 @@ func caption(out *plot.Sheet, o Options) {
 	if float64(bar)*o.Scale < 20 {
 		bar = bars[1]
 	}
-	low := plot.Point{X: out.Box.Low.X + 3, Y: out.Box.Low.Y - 4}
-	end := low.Plus(plot.Point{X: bar * unit.Millimetre(o.Scale)})
+	says := o.Sys.Length(bar) + " " + o.Sys.Name() + " of the harness. Scale 1:" + strconv.FormatFloat(math.Round(10/o.Scale)/10,
+		'f', -1, 64) + ", lengths in " + o.Sys.Name() + ". Full size: a file of its own."
+	long := bar * unit.Millimetre(o.Scale)
+	left := min(out.Box.Low.X+3, out.Box.Middle().X-(long+3+textWide(says, 3.2))/2) // what is wider than the harness lies below its middle
+	low := plot.Point{X: left, Y: out.Box.Low.Y - captionHigh + 5}
+	end := low.Plus(plot.Point{X: long})
 	out.Way(plot.Frame, heavy, low, end)
 	for _, p := range []plot.Point{low, end} {
 		out.Way(plot.Frame, thin, p.Away(90, -1.2), p.Away(90, 1.2))
 	}
-	says := o.Sys.Length(bar) + " " + o.Sys.Name() + " of the harness. Scale 1:" + strconv.FormatFloat(math.Round(10/o.Scale)/10,
-		'f', -1, 64) + ", lengths in " +
-		o.Sys.Name() + ". The full-size drawing is a file of its own."
 	out.Write(plot.Frame, end.Plus(plot.Point{X: 3, Y: -1.1}), 3.2, false, says)
-	out.Box.Low.Y = low.Y - 3
+	out.Box.Low = plot.Point{X: min(out.Box.Low.X, left-3), Y: low.Y - 3}
 	out.Box.High.X = max(out.Box.High.X, end.X+3+textWide(says, 3.2)+3)
 }

@@ -23,20 +23,76 @@ func (c *canvas) later(f flag) {
 	c.waiting = append(c.waiting, f)
 }
 
-// flags writes what waits.
+// flags writes what waits. To scale what has room along its branch comes first, between breakouts before legs; the ids of
+// splices and breakouts between the two; and a leg without that room is named with the end that it runs to.
 func (c *canvas) flags() {
+	if c.Small {
+		c.names()
+		return
+	}
+	isLeg := func(b *drawing.Branch) bool {
+		mb := &c.s.H.Branches[c.s.Index.Branch[b.ID]]
+		return len(c.s.Index.Meeting(mb.From)) == 1 || len(c.s.Index.Meeting(mb.To)) == 1
+	}
+	said := make([]bool, len(c.d.Branches))
+	if !c.Full {
+		for i := range c.d.Branches {
+			b := &c.d.Branches[i]
+			said[i] = !isLeg(b) && c.along(b)
+		}
+		c.first(func(f *flag) bool { return f.id && f.rank == thing })
+		c.first(func(f *flag) bool { return f.id })
+	}
 	for i := range c.d.Branches {
-		if b := &c.d.Branches[i]; !c.Small && (c.Full || !c.along(b)) {
+		b := &c.d.Branches[i]
+		switch {
+		case said[i]:
+		case c.Full:
+			c.branchFlag(b)
+		case isLeg(b) && c.along(b):
+		case !c.withEnd(b):
 			c.branchFlag(b)
 		}
-	}
-	if c.Small {
-		return
 	}
 	slices.SortStableFunc(c.waiting, func(a, b flag) int { return cmp.Compare(a.rank, b.rank) })
 	for _, f := range c.waiting {
 		c.write(f)
 	}
+}
+
+// first writes some of the flags before the others.
+func (c *canvas) first(is func(f *flag) bool) {
+	rest := c.waiting[:0:0]
+	for _, f := range c.waiting {
+		if is(&f) {
+			c.write(f)
+		} else {
+			rest = append(rest, f)
+		}
+	}
+	c.waiting = rest
+}
+
+// withEnd names a leg in the flag of the termination at its end, where both have room close to that.
+func (c *canvas) withEnd(b *drawing.Branch) bool {
+	if b.Break.Set {
+		return false
+	}
+	mb := &c.s.H.Branches[c.s.Index.Branch[b.ID]]
+	for k, f := range c.waiting {
+		if f.end == "" || f.end != mb.From && f.end != mb.To || f.end == b.Near {
+			continue
+		}
+		f.lines = append(slices.Clone(f.lines), b.ID+"  "+c.short(b))
+		box, ok := c.near(c.frameOf(f), 2)
+		if ok {
+			c.field.Take(box)
+			c.writeIn(f, box)
+			c.waiting = slices.Delete(c.waiting, k, k+1)
+		}
+		return ok
+	}
+	return false
 }
 
 // along writes what a branch is along it, where there is room for that.
@@ -145,7 +201,11 @@ func (c *canvas) joint(j *drawing.Joint) {
 	if c.Full {
 		lines = filled(strings.TrimSpace(j.ID+"  "+j.Name), j.Transition)
 	}
-	c.later(flag{of: at, clear: c.width(j.WideMM)/2 + 1.5, toward: -90, size: c.Size, lines: lines, layer: plot.TextLayer})
+	clear := c.width(j.WideMM)/2 + 1.5
+	if !c.Full {
+		clear = c.width(j.WideMM)/2 + 0.8
+	}
+	c.later(flag{of: at, clear: clear, toward: -90, size: c.Size, lines: lines, layer: plot.TextLayer, id: !c.Full})
 }
 
 func filled(all ...string) []string {
@@ -171,7 +231,12 @@ func (c *canvas) sleeve(v *drawing.Sleeve) {
 		}
 		lines = filled(strings.TrimSpace(v.ID+"  "+v.Part), where)
 	}
-	c.later(flag{rank: thing, of: at, clear: wide/2 + 2, toward: v.Heading - 90, size: c.Size * 0.9, lines: lines, layer: plot.TextLayer})
+	clear := wide/2 + 2
+	if !c.Full {
+		clear = wide/2 + 1
+	}
+	c.later(flag{rank: thing, of: at, clear: clear, toward: v.Heading - 90, size: c.Size * 0.9, lines: lines, layer: plot.TextLayer,
+		id: !c.Full})
 }
 
 // rect is a rectangle along a heading, from one distance of a point to another.
@@ -240,7 +305,8 @@ func (c *canvas) end(e *drawing.End) {
 	if c.Full && e.Guess {
 		lines = append(lines, "size not known")
 	}
-	c.later(flag{of: at.Away(e.Heading, front), clear: 1.5, toward: e.Heading, size: c.Size, lines: lines, layer: plot.TextLayer})
+	c.later(flag{of: at.Away(e.Heading, front), clear: 1.5, toward: e.Heading, size: c.Size, lines: lines, layer: plot.TextLayer,
+		end: e.ID})
 	if c.Full && (e.Clock.Set || e.BootAt.Set) {
 		c.dials = append(c.dials, e)
 	}

@@ -8,14 +8,13 @@ import (
 	"html/template"
 	"strconv"
 	"strings"
-	"unicode"
 
 	"contralay/model/unit"
 	"contralay/ui/paper/page"
 )
 
 // Small reports whether a name is underlined: it has a small letter.
-func Small(name string) bool { return strings.IndexFunc(name, unicode.IsLower) >= 0 }
+func Small(name string) bool { return page.SmallLetter(name) }
 
 // Underlined is a name as HTML.
 func Underlined(name string) template.HTML {

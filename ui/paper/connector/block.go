@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/calc/query/lists"
 	"contralay/model"
 	"contralay/model/unit"
 	"contralay/ui/paper/cavity"
@@ -254,7 +255,7 @@ func others(m list.Maker) []page.Block {
 		}
 		closed = append(closed, empties(m.H.Terminations[t].ID+": ", pins, page.Wide)...)
 	}
-	note, g := othersGrid(lines)
+	note, g := othersGrid(lines, studs(m, terms))
 	for _, r := range rows {
 		if r.StripMin <= 0 {
 			note += " Strip - : as the maker's sheet of the contact says."
@@ -262,6 +263,11 @@ func others(m list.Maker) []page.Block {
 		}
 	}
 	out = append(out, kept(page.Text(Tick+note, page.Small)), g.Block())
+	for _, t := range terms {
+		if says := studs(m, []int{t})[m.H.Terminations[t].ID]; says != "" {
+			out = append(out, page.Text(says, page.Small))
+		}
+	}
 	return append(out, closed...)
 }
 
@@ -274,14 +280,14 @@ type endLine struct {
 
 // othersGrid is the table of small ends. A column that would say the same in every row is left out, for the table of
 // the crimps says it; ends without a contact are named in the note.
-func othersGrid(lines []endLine) (note string, g page.Grid) {
+func othersGrid(lines []endLine, studs map[string]string) (note string, g page.Grid) {
 	strips, contacts := map[string]bool{}, map[string]bool{}
 	var without []string
 	for _, l := range lines {
 		strips[l.strip] = true
 		if l.contact != "-" {
 			contacts[l.contact] = true
-		} else if !slices.Contains(without, l.end) {
+		} else if !slices.Contains(without, l.end) && studs[l.end] == "" {
 			without = append(without, l.end)
 		}
 	}
@@ -307,6 +313,38 @@ func othersGrid(lines []endLine) (note string, g page.Grid) {
 		g.Lines = append(g.Lines, page.Line{Cells: append(cells, page.Cell{}, page.Cell{})})
 	}
 	return note, g
+}
+
+// studs is how the ring terminals of ends on studs are made, by the id of the end: no table has them.
+func studs(m list.Maker, terms []int) map[string]string {
+	out := map[string]string{}
+	for _, t := range terms {
+		e := &m.H.Terminations[t]
+		size, is := lists.StudOf(e)
+		if !is {
+			continue
+		}
+		says := e.ID + ": ring terminal on " + strings.TrimSpace("a stud "+size)
+		for _, p := range Pins(m, t) {
+			if len(p.Wires) == 0 {
+				continue
+			}
+			count := map[string]int{}
+			var sizes []string
+			for _, k := range p.Wires {
+				size := list.Size(&m.H.Wires[k])
+				if count[size]++; count[size] == 1 {
+					sizes = append(sizes, size)
+				}
+			}
+			for k, size := range sizes {
+				sizes[k] = fmt.Sprintf("%d x %s", count[size], size)
+			}
+			says += fmt.Sprintf(", %s in one barrel", strings.Join(sizes, " and "))
+		}
+		out[e.ID] = says + ". Strip, tool, pull: its maker's sheet. Samples, N: ____ ____ ____"
+	}
+	return out
 }
 
 func stripOf(m list.Maker, p Pin) string {

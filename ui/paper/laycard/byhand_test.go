@@ -11,6 +11,7 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/file"
 	"contralay/ui/paper/laycard"
+	"contralay/ui/paper/laycard/joint"
 	"contralay/ui/paper/list"
 )
 
@@ -215,18 +216,21 @@ func TestUnitsByHand(t *testing.T) {
 // The splice by hand: 101 comes along the trunk, 102, 103 and 104 go on out of J1, 60 mm beyond the sleeve
 // and 340 from P1.
 func TestSpliceByHand(t *testing.T) {
-	j := laycard.JointOf(hand(t), 0)
+	j := joint.Of(hand(t), 0)
 	if j.ID != "S1" || j.Is != "101" || j.Becomes != "102, 103 and 104" || j.At != "J1" || j.Along != "T1" || j.From != "60 mm" ||
 		j.Also != "340 mm from P1" || !j.Beyond || j.Part != "AS81824/1-2~" {
 		t.Errorf("%+v", j)
 	}
-	more := []laycard.JointWire{{"102", "red", "22 AWG", "LMP1:1"}, {"103", "red", "22 AWG", "LMP2:1"},
-		{"104", "red/white", "22 AWG", "LOG1:C"}}
-	if !slices.Equal(j.One, []laycard.JointWire{{"101", "red", "20 AWG", "P1:A"}}) || !slices.Equal(j.More, more) {
-		t.Errorf("%+v\n%+v", j.One, j.More)
+	if one, more := fmt.Sprint(j.One), fmt.Sprint(j.More); one != "[{101 red 20 AWG P1:A}]" ||
+		more != "[{102 red 22 AWG LMP1:1} {103 red 22 AWG LMP2:1} {104 red/white 22 AWG LOG1:C}]" {
+		t.Errorf("%s\n%s", one, more)
 	}
 	if says := j.Says(); says != "S1: wire 101 becomes 3 wires" {
 		t.Error(says)
+	}
+	// The part is 3.60 thick (from memory), 101 1.27: 5.44 + 2.33.
+	if j.Over != "7.8~" || j.Goes != "S1 to J1, in the place of 101: 102 into L1, 103 into L2, 104 into L3" {
+		t.Errorf("over it %q; %s", j.Over, j.Goes)
 	}
 	if lies := j.Lies(); lies != "60 mm from the centre of J1, in T1, 340 mm from P1" {
 		t.Error(lies)

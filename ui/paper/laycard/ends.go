@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"contralay/calc/phase/ends"
 	"contralay/calc/phase/over"
 	"contralay/calc/query/lists"
 	"contralay/calc/sheet"
@@ -12,11 +11,6 @@ import (
 	"contralay/model/unit"
 	"contralay/ui/paper/list"
 )
-
-// stationOf is where a splice lies, from the phase that knows.
-func stationOf(s *sheet.Sheet, i int) (branch int, station unit.Millimetre, ok bool) {
-	return ends.StationOf(s, i)
-}
 
 // endOf is what stands at one end of a branch: boot, label and loop of a termination, transition or
 // closure and zone of a breakout; "" where nothing is known of it.

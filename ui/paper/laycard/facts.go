@@ -10,6 +10,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/paper/laycard/joint"
 	"contralay/ui/paper/laycard/section"
 	"contralay/ui/paper/list"
 	"contralay/ui/paper/page"
@@ -126,8 +127,12 @@ func facts(m list.Maker, c *Card, layers []Layer, last bool, wide unit.Millimetr
 		r := layers[0].Rows[0]
 		t.say(page.Body, 1, fmt.Sprintf("In the centre %s lies %s.", r.ID, clockOf(r)))
 	}
-	if c.Start.Says != "" {
+	switch {
+	case c.Start.Says == "":
+	case layers[0].Index == 0:
 		t.put(1.5, startBlock(c, wide, page.Body))
+	default: // the clock is drawn with the first layers
+		t.say(page.Body, 1.5, c.Start.Says)
 	}
 	if last {
 		t.finish(c, page.Small, page.Strong)
@@ -221,27 +226,34 @@ func madeFirst(m list.Maker, all []int, layer string, wide unit.Millimetre) page
 	each := (wide - 2*unit.Millimetre(per-1)) / unit.Millimetre(per)
 	var ids []string
 	var rows []page.Block
+	var joints []joint.Joint
 	for k := 0; k < len(all); k += per {
 		var columns []page.Column
 		for _, i := range all[k:min(k+per, len(all))] {
-			j := JointOf(m, i)
-			svg, high := j.compact(each)
+			j := joint.Of(m, i)
+			svg, high := j.Compact(each)
 			picture := page.Picture(svg, high)
 			blocks := []page.Block{picture}
-			if says := j.alsoSays(); says != "" {
+			if says := j.AlsoSays(); says != "" {
 				text := page.TextIn(says, page.Small, each)
 				text.Gap = 0
 				blocks = append(blocks, text)
 			}
 			columns = append(columns, page.Column{Wide: each, Blocks: blocks})
 			ids = append(ids, j.ID)
+			joints = append(joints, j)
 		}
 		b := page.Beside(2, columns...)
 		b.Gap = 1
 		rows = append(rows, b)
 	}
 	text := page.TextIn("Make "+andOf(ids)+" before you lay "+layer+".", page.Letter{Point: 10, Bold: true}, wide)
-	return page.Stack(append([]page.Block{text}, rows...)...)
+	out := append([]page.Block{text}, rows...)
+	if says := strings.Join(list.NonEmpty(joint.Goes(joints), joint.Over(joints)), " "); says != "" {
+		out = append(out, page.TextIn(says, page.Small, wide))
+		out[len(out)-1].Gap = 0.4
+	}
+	return page.Stack(out...)
 }
 
 // startBlock says where position 1 lies, with the clock of the connector where that is known.

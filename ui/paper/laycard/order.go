@@ -8,8 +8,7 @@ import (
 
 	"contralay/calc/phase/bundle"
 	"contralay/calc/sheet"
-	"contralay/model"
-	"contralay/model/unit"
+	"contralay/ui/paper/laycard/joint"
 	"contralay/ui/paper/list"
 )
 
@@ -69,7 +68,7 @@ func rowOf(m list.Maker, branch, layer, position int, c sheet.Member) Row {
 	var codes, colours, starts, ends []string
 	for _, id := range all {
 		w := m.Wire(id)
-		codes, colours = append(codes, list.Dash(w.Colour.V)), append(colours, colourOf(w))
+		codes, colours = append(codes, list.Dash(w.Colour.V)), append(colours, joint.Colour(w))
 		near, far := endsOf(m, branch, id)
 		starts, ends = append(starts, near), append(ends, far)
 	}
@@ -93,14 +92,6 @@ func rowOf(m list.Maker, branch, layer, position int, c sheet.Member) Row {
 	}
 	r.Splice = strings.Join(joined, " ")
 	return r
-}
-
-// colourOf is a wire's colour in words: "white/blue", "light blue"; its code where that has no words.
-func colourOf(w *model.Wire) string {
-	if w.Colour.V == "" {
-		return "-"
-	}
-	return strings.TrimSpace(string(w.Shade.V) + " " + model.ColourWords(w.Colour.V))
 }
 
 // joinEnds is ends of a unit's wires, the termination said once: "AUX1:3 + 4".
@@ -155,11 +146,4 @@ func runsForward(s *sheet.Sheet, branch, wire int) bool {
 		return place == b.From
 	}
 	return true
-}
-
-// stationFromMM is how far a splice lies from the from end of the branch that it lies in; false where
-// it lies in none, or the branch is not measured.
-func stationFromMM(s *sheet.Sheet, i int) (branch int, station unit.Millimetre, ok bool) {
-	branch, station, ok = stationOf(s, i)
-	return branch, station, ok && s.H.Branches[branch].Measured()
 }

@@ -21,6 +21,12 @@ type field struct {
 	cell func(r Row) string
 }
 
+// ends reports whether its cells name ends; alone, whether they are cavities of the end in its head.
+func (f field) ends() bool { return f.alone() || f.head == "ends at" }
+func (f field) alone() bool {
+	return strings.HasPrefix(f.head, "from ") || strings.HasPrefix(f.head, "to ")
+}
+
 // form is where an order stands, which says how many columns it has room for.
 type form int
 
@@ -271,15 +277,19 @@ func (g *grid) tr(r Row) page.Row {
 		if n := len(lines); n > 1 {
 			high = max(high, unit.Millimetre(n)*l.Size()*tight+0.4)
 		}
-		for n := range lines {
-			lines[n] = html.EscapeString(lines[n])
+		text := page.EndLines(lines, f.alone())
+		if !f.ends() {
+			for n := range lines {
+				lines[n] = html.EscapeString(lines[n])
+			}
+			text = template.HTML(strings.Join(lines, "<br>")) // #nosec: escaped
 		}
 		class := ""
 		if r.Kind == sheet.OfFiller {
 			class = " shade"
 		}
 		fmt.Fprintf(&b, `<td class="%s%s" style="line-height:%s;padding-top:0;padding-bottom:0;vertical-align:middle">%s</td>`, l.Class(),
-			class, mm(l.Size()*tight), strings.Join(lines, "<br>"))
+			class, mm(l.Size()*tight), text)
 	}
 	return page.Row{High: high, HTML: template.HTML(fmt.Sprintf(`<tr data-of="%s" style="height:%s">%s</tr>`+"\n", // #nosec: escaped
 		html.EscapeString(r.ID), mm(high), b.String()))}

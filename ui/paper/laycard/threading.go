@@ -17,6 +17,9 @@ import (
 // What is threaded on before the contacts, as a matrix: a row for each part in its order, a column
 // for each end, a cross where the part goes over the tails of that end.
 
+// smallSize is the size of the small letters, mm.
+var smallSize = float64(page.Small.Size())
+
 // Thread is one part that is threaded on, with the ends whose tails it goes over.
 type Thread struct {
 	threading.Threaded

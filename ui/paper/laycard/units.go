@@ -10,6 +10,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/paper/laycard/joint"
 	"contralay/ui/paper/list"
 	"contralay/ui/paper/page"
 )
@@ -44,7 +45,7 @@ func UnitTable(m list.Maker) list.Table {
 	columns := []list.Column[unitRow]{
 		list.Text("unit", func(r unitRow) string { return r.entered.ID }),
 		list.Text("name", func(r unitRow) string { return r.entered.Name.V }),
-		list.Text("wires", func(r unitRow) string { return unitWires(m, r.entered, colourOf) }),
+		list.Text("wires", func(r unitRow) string { return unitWires(m, r.entered, joint.Colour) }),
 		list.Text("size", func(r unitRow) string { return unitSizes(m, r.entered) }),
 		list.Figure(m.In("lay"), func(r unitRow) string { return lengthOr(m, list.Turn(r.worked.LayMM)) }),
 		list.Figure(m.In("wires cut"), func(r unitRow) string { return lengthOr(m, r.cut) }),
@@ -105,8 +106,40 @@ func solderSleeve(size int) string {
 	return fmt.Sprintf("size %d~", size)
 }
 
-// Units is the table of what is made up first as blocks.
-func Units(m list.Maker) []page.Block { return page.List(UnitTable(m)) }
+// Units is the table of what is made up first as blocks, and what its dashes lack.
+func Units(m list.Maker) []page.Block {
+	out := page.List(UnitTable(m))
+	if says := unitsLack(m); says != "" {
+		out = append(out, page.Text(says, page.Small))
+	}
+	return out
+}
+
+// unitsLack says which units have a shield whose ends the file does not give, and where that is typed.
+func unitsLack(m list.Maker) string {
+	var strip, drain []string
+	for k := range m.H.Units {
+		u := &m.H.Units[k]
+		leads := u.DrainFrom.V != "" && u.DrainFrom.V != "cut" || u.DrainTo.V != "" && u.DrainTo.V != "cut"
+		if u.Shield.V && !u.StripMM.Set {
+			strip = append(strip, u.ID)
+		}
+		if u.Shield.V && leads && !u.DrainMM.Set {
+			drain = append(drain, u.ID)
+		}
+	}
+	var says []string
+	if len(strip) > 0 {
+		says = append(says, "how far "+andOf(strip)+" is stripped back (strip_mm)")
+	}
+	if len(drain) > 0 {
+		says = append(says, "how long the drain lead of "+andOf(drain)+" is (drain_mm)")
+	}
+	if len(says) == 0 {
+		return ""
+	}
+	return "The file does not say " + strings.Join(says, ", nor ") + ". Type it at the unit in the file, or agree it and write it in above."
+}
 
 // splicesOf is every splice: those that are drawn on the card of the branch in which they are made in a table,
 // the others drawn here, two beside each other where all are narrow enough. drawn are those branches.
@@ -121,7 +154,7 @@ func splicesOf(m list.Maker, drawn map[int]bool) []page.Block {
 	var parts []string
 	made := built.MadeWhen(m.S)
 	for i := range m.H.Splices {
-		j := JointOf(m, i)
+		j := joint.Of(m, i)
 		if !drawn[made[i].Branch] {
 			rest = append(rest, i)
 			continue
@@ -142,7 +175,7 @@ func splicesOf(m list.Maker, drawn map[int]bool) []page.Block {
 	const gap unit.Millimetre = 2
 	per, wide := 2, (page.Wide-gap)/2
 	for _, i := range rest {
-		if _, w, _ := JointOf(m, i).picture(); w > wide {
+		if _, w, _ := joint.Of(m, i).Picture(); w > wide {
 			per, wide = 1, page.Wide
 			break
 		}
@@ -161,10 +194,11 @@ func splicesOf(m list.Maker, drawn map[int]bool) []page.Block {
 
 // splice is one splice with all that is needed to make it.
 func splice(m list.Maker, i int, wide unit.Millimetre) []page.Block {
-	j := JointOf(m, i)
+	j := joint.Of(m, i)
 	text := page.TextIn(m.Sys.Says(j.Says()+"; middle of its sleeve "+j.Lies())+".", page.Strong, wide)
-	part := page.TextIn(strings.Join(list.NonEmpty("Part "+j.Part, j.Sleeve), ", ")+".", page.Small, wide)
+	part := page.TextIn(strings.Join(list.NonEmpty(strings.Join(list.NonEmpty("Part "+j.Part, j.Sleeve,
+		list.Word("OD of the bundle over it ", j.Over)), ", ")+".", joint.Goes([]joint.Joint{j})), " "), page.Small, wide)
 	part.Gap = 0.3
-	svg, _, high := j.picture()
+	svg, _, high := j.Picture()
 	return []page.Block{text, part, {HTML: svg, High: high, Gap: 1.2}}
 }

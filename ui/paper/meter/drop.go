@@ -3,8 +3,7 @@ package meter
 import (
 	"strings"
 
-	"contralay/calc/query/run"
-	"contralay/model"
+	"contralay/calc/query/lists"
 	"contralay/model/unit"
 	"contralay/ui/paper/cavity"
 	"contralay/ui/paper/list"
@@ -13,55 +12,40 @@ import (
 
 // The drop under load, of feeds alone.
 
-// drop is a feed with the test of it.
-type drop struct {
-	feed  *model.Feed
-	check run.Check
-	wire  *model.Wire // whose circuit drops most
-}
-
-// drops is each feed whose drop is known, and the names of the others.
-func drops(m list.Maker) (known []drop, unknown []string) {
-	checks := map[string]run.Check{}
-	for _, c := range run.Tests(m.S, run.RunStep{Key: run.HoldLoaded, Kind: run.HoldStep}) {
-		checks[c.Name] = c
-	}
-	for k := range m.H.Feeds {
-		f := &m.H.Feeds[k]
-		c, ok := checks[f.ID]
-		if !ok || len(c.Via) == 0 {
-			unknown = append(unknown, f.ID)
-			continue
-		}
-		known = append(known, drop{f, c, m.Wire(c.Via[0])})
-	}
-	return known, unknown
-}
-
 // dropColumns is what both say of a feed.
-func dropColumns(m list.Maker) []list.Column[drop] {
-	return []list.Column[drop]{
-		list.Text("feed", func(d drop) string { return d.feed.ID }),
-		list.Text("name", func(d drop) string { return d.feed.Name.V }),
-		list.Text("along wire", func(d drop) string { return d.wire.ID }),
-		list.Text("from", func(d drop) string { return m.End(d.wire, true) }),
-		list.Text("to", func(d drop) string { return m.End(d.wire, false) }),
-		list.Figure("load, A", func(d drop) string { return unit.Fixed(d.wire.Amps.V, 2) }),
-		list.Figure("expect, V", func(d drop) string { return unit.Fixed(unit.Volt(d.check.Expect), 2) }),
-		list.Figure("at most, V", func(d drop) string { return unit.Fixed(unit.Volt(d.check.Limit), 2) }),
-		list.Blank[drop]("reading, V"),
-		list.Blank[drop]("by"),
+func dropColumns(m list.Maker) []list.Column[lists.Drop] {
+	return []list.Column[lists.Drop]{
+		list.Text("feed", func(d lists.Drop) string { return m.H.Feeds[d.Feed].ID }),
+		list.Text("name", func(d lists.Drop) string { return m.H.Feeds[d.Feed].Name.V }),
+		list.Text("from", func(d lists.Drop) string { return d.From }),
+		list.Text("to", func(d lists.Drop) string { return d.To }),
+		list.Text("along wires", func(d lists.Drop) string { return wireIDs(m, d.Wires) }),
+		list.Text("back by", func(d lists.Drop) string { return wireIDs(m, d.Back) }),
+		list.Figure("load, A", func(d lists.Drop) string { return unit.Fixed(d.Amps, 2) }),
+		list.Figure("expect, V", func(d lists.Drop) string { return unit.Fixed(d.Expect, 2) }),
+		list.Figure("at most, V", func(d lists.Drop) string { return unit.Fixed(d.Limit, 2) }),
+		list.Blank[lists.Drop]("reading, V"),
+		list.Blank[lists.Drop]("by"),
 	}
+}
+
+// wireIDs is wires by their ids, in the order of a way.
+func wireIDs(m list.Maker, all []int) string {
+	var ids []string
+	for _, k := range all {
+		ids = append(ids, m.H.Wires[k].ID)
+	}
+	return strings.Join(ids, " ")
 }
 
 // DropTable is the loaded drop of the feeds as a file.
 func DropTable(m list.Maker) list.Table {
-	known, _ := drops(m)
+	known, _ := lists.Drops(m.S)
 	return list.Of(list.Table{File: "loaded-drop", Title: "Loaded drop"}, dropColumns(m), known)
 }
 
 // dropGrid is the loaded drop of the feeds as a block.
-func dropGrid(m list.Maker, known []drop) page.Block {
+func dropGrid(m list.Maker, known []lists.Drop) page.Block {
 	g := page.TableOf(list.Of(list.Table{}, dropColumns(m), known))
 	for _, line := range g.Lines {
 		for k, c := range g.Cols {
@@ -75,14 +59,16 @@ func dropGrid(m list.Maker, known []drop) page.Block {
 
 // Drop is the loaded drop of the feeds as blocks; of a harness without a feed a sentence.
 func Drop(m list.Maker) []page.Block {
-	known, unknown := drops(m)
-	out := []page.Block{page.SubHeading("Loaded drop")}
+	known, unknown := lists.Drops(m.S)
+	head := page.SubHeading("Loaded drop")
+	head.Mark = DropMark
+	out := []page.Block{head}
 	switch {
 	case len(m.H.Feeds) == 0:
 		return append(out, page.Text("The file has no feed, so no drop under load is listed.", page.Small))
 	case len(known) > 0:
-		out = append(out, kept(page.Text("On the car: switch the load of each feed on and measure along the circuit that drops most, "+
-			"with its return where there is one. The other wires of a feed drop less. Live battery: no rings or watch, tools insulated, "+
+		out = append(out, kept(page.Text("On the car: switch all loads of the feed on. Measure from one cavity to the other, then along "+
+			"the return, and add. Each row is the way of its feed that drops most. Live battery: no rings or watch, tools insulated, "+
 			"and a fire extinguisher at hand.", page.Small)), dropGrid(m, known))
 	}
 	if len(unknown) > 0 {

@@ -70,7 +70,9 @@ func Isolation(m list.Maker) []page.Block {
 			{Picture: text, Wide: netsWide - 4, High: unit.Millimetre(lines) * page.Small.Line()}, {Text: volts},
 			{Text: unit.Fixed(x.Megohm, 0)}, {}, {}, {}}})
 	}
-	return []page.Block{page.SubHeading("Isolation"), kept(page.Text(says, page.Small)), g.Block()}
+	head := page.SubHeading("Isolation")
+	head.Mark = IsolationMark
+	return []page.Block{head, kept(page.Text(says, page.Small)), g.Block()}
 }
 
 // netWords is the nets of a group in few words, end by end: "12: P1 A, B, K; PWR1 1 to 4".

@@ -79,7 +79,7 @@ func TestRingByHand(t *testing.T) {
 	for _, w := range []string{"9 nets, 13 tests.", "Hand meter, leads and all: under 0.5 ohm.",
 		"at most the ohm of the row, copper at 20 C; 0.01 more with contacts in", "Nothing else may ring.",
 		"limits: common practice, no source",
-		"bare, before anything covers the wires, and with contacts in, before anything is shrunk", "A dash: not known; it must ring."} {
+		"bare, before anything covers the wires, and with contacts in, before tubes are shrunk", "A dash: not known; it must ring."} {
 		if !strings.Contains(says, w) {
 			t.Errorf("it does not say %q:\n%s", w, says)
 		}
@@ -199,8 +199,8 @@ func TestDropByHand(t *testing.T) {
 	s := handLoom(t)
 	rows, says := printed(meter.Drop(list.MakerOf(s)))
 	same(t, "drop", rows, []string{
-		"F1 | Lamps | 101 | P1:A | splice S1 | 0.80 | 0.03 | 0.50 |  | ",
-		"F2 | Flasher unit | 112 | P1:G | LMP2:3 | 0.80 | 0.03 | 1.00 |  | ",
+		"F1 | Lamps | P1:A | LMP1:1 | 101 102 | 110 | 0.80 | 0.03 | 0.50 |  | ",
+		"F2 | Flasher unit | P1:G | LMP2:3 | 112 |  | 0.80 | 0.03 | 1.00 |  | ",
 	})
 	if !strings.Contains(says, "Live battery") {
 		t.Errorf("no caution: %s", says)

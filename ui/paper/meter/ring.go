@@ -14,6 +14,13 @@ import (
 	"contralay/ui/paper/page"
 )
 
+// The places on the pages of tests that the first page points to.
+const (
+	RingMark      = "ring-out"
+	IsolationMark = "isolation"
+	DropMark      = "loaded drop"
+)
+
 // The ring-out: each net once.
 
 // ring is one test: a probe at each of two ends, or one end that must ring to nothing.
@@ -104,7 +111,9 @@ func Ring(m list.Maker) []page.Block {
 		return nil
 	}
 	same, limit := standing(all), oneLimit(all)
-	out := []page.Block{page.SubHeading("Ring-out"), kept(page.Text(ringNote(m, all, same, limit), page.Small))}
+	head := page.SubHeading("Ring-out")
+	head.Mark = RingMark
+	out := []page.Block{head, kept(page.Text(ringNote(m, all, same, limit), page.Small))}
 	g := page.Grid{Columns: 3, Cols: []page.Col{{Head: "from"}, {Head: "rings to"}, {Head: "ohm", Align: list.ToRight}}}
 	if limit == 0 {
 		g.Columns = 2 // the ends of a net would break
@@ -187,7 +196,7 @@ func ringNote(m list.Maker, all []ring, same catalogue.Standing, limit unit.Ohm)
 		hand = "under " + coarse(limit) + " ohm"
 	}
 	note := fmt.Sprintf("%s, %s. Keep one probe at \"from\". Ring out bare, before anything covers the wires, and with contacts in, "+
-		"before anything is shrunk. Devices off. Nothing else may ring. Hand meter, leads and all: %s. Four-wire meter: at most "+
+		"before tubes are shrunk. Devices off. Nothing else may ring. Hand meter, leads and all: %s. Four-wire meter: at most "+
 		"the ohm of the row, copper at 20 C; %s more with contacts in (limits: common practice, no source).",
 		count(all[len(all)-1].net, "net"), count(len(all), "test"), hand, unit.Fixed(lists.ContactOhm, 2))
 	for _, r := range all {

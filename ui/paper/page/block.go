@@ -24,6 +24,7 @@ const (
 type Block struct {
 	Section  string // the section that begins with it; "" goes on with the one before
 	Part     string // the part of the section that begins with it
+	Mark     string // a place that another page points to; the contents do not name it
 	HTML     template.HTML
 	High     unit.Millimetre
 	Gap      unit.Millimetre // above it, where it does not begin a page
@@ -54,10 +55,12 @@ type Row struct {
 	KeepNext bool // no page ends with it
 }
 
-// Entry is one line of the contents: a section, or a part of one.
+// Entry is one line of the contents: a section, or a part of one; or a place that a page points to, which
+// the contents leave out.
 type Entry struct {
 	Section, Part string
 	Page          int
+	Mark          string
 }
 
 // Section begins a section of the set: its name as a heading, which is never the last of a page. At the

@@ -20,6 +20,7 @@ type Col struct {
 	Size  float64 // points of its letters; 0: those of the grid
 
 	Upright bool // its head is written upward
+	Ends    bool // its cells name ends: cavities with a small letter are underlined
 }
 
 // Cell is one cell of a row: a text, or a picture of a width and a height.
@@ -67,7 +68,7 @@ const (
 func TableOf(t list.Table) Grid {
 	g := Grid{}
 	for k, head := range t.Head {
-		g.Cols = append(g.Cols, Col{Head: head, Align: t.Align[k]})
+		g.Cols = append(g.Cols, Col{Head: head, Align: t.Align[k], Ends: head == "from" || head == "to"})
 	}
 	for _, row := range t.Rows {
 		g.Lines = append(g.Lines, Cells(row...))
@@ -185,7 +186,9 @@ func (g Grid) row(line Line, wide []unit.Millimetre, head bool) (template.HTML, 
 			continue
 		}
 		lines := l.Lines(cell.Text, wide[k]-2*padX-border)
-		texts[k] = joined(lines)
+		if texts[k] = joined(lines); g.Cols[k].Ends && !head {
+			texts[k] = EndLines(lines, false)
+		}
 		high = max(high, unit.Millimetre(len(lines))*l.Line()+g.edges())
 	}
 	if line.Title != "" {

@@ -58,6 +58,7 @@ type layout struct {
 	pages         []*laid
 	section, part string
 	set           Set
+	marks         []Entry
 }
 
 func (l *layout) now() *laid { return l.pages[len(l.pages)-1] }
@@ -143,6 +144,9 @@ func (l *layout) names(b *Block) {
 		l.part = b.Part
 		l.set.Contents = append(l.set.Contents, Entry{Section: l.section, Part: b.Part, Page: len(l.pages)})
 	}
+	if b.Mark != "" {
+		l.marks = append(l.marks, Entry{Mark: b.Mark, Page: len(l.pages)})
+	}
 	p := l.now()
 	if !slices.Contains(p.sections, l.section) && l.section != "" {
 		p.sections = append(p.sections, l.section)
@@ -178,7 +182,7 @@ func (l *layout) done() Set {
 		for _, x := range p.blocks {
 			text := x.text
 			if x.late != nil {
-				text = x.late(l.set.Contents, len(l.pages))
+				text = x.late(slices.Concat(l.set.Contents, l.marks), len(l.pages))
 			}
 			put(&b, x.gap, x.high, text)
 		}

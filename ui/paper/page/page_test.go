@@ -102,7 +102,8 @@ func TestContents(t *testing.T) {
 	blocks := []Block{tall("kit", "", 100), tall("cards", "T1", 100), tall("", "R1", 100), tall("", "R2", 100), tall("test", "", 40)}
 	blocks = append([]Block{Contents(blocks, Small, 90)}, blocks...)
 	set := Lay(blocks)
-	want := []Entry{{"kit", "", 1}, {"cards", "", 1}, {"cards", "T1", 1}, {"cards", "R1", 2}, {"cards", "R2", 2}, {"test", "", 3}}
+	want := []Entry{{"kit", "", 1, ""}, {"cards", "", 1, ""}, {"cards", "T1", 1, ""}, {"cards", "R1", 2, ""}, {"cards", "R2", 2, ""},
+		{"test", "", 3, ""}}
 	if !slices.Equal(set.Contents, want) {
 		t.Errorf("got %v", set.Contents)
 	}
@@ -174,5 +175,26 @@ func TestNoLetterIsSmall(t *testing.T) {
 		if v, err := strconv.ParseFloat(m[1], 64); err != nil || v < 9 {
 			t.Errorf("%s", m[0])
 		}
+	}
+}
+
+// In the words for ends a cavity with a small letter is underlined, behind its end, a comma or a plus; nothing else is.
+func TestEndLines(t *testing.T) {
+	for _, c := range []struct {
+		line  string
+		alone bool
+		want  string
+	}{
+		{"P1:a", false, "P1:<u>a</u>"}, {"P1:A", false, "P1:A"}, {"AUX1:3 + b", false, "AUX1:3 + <u>b</u>"},
+		{"MAP1:b, 3, c", false, "MAP1:<u>b</u>, 3, <u>c</u>"}, {"splice S5 + splice S6", false, "splice S5 + splice S6"},
+		{"capped at J1", false, "capped at J1"}, {"U + v", true, "U + <u>v</u>"}, {"shell of P1", false, "shell of P1"},
+		{"P1:k then free", false, "P1:<u>k</u> then free"}, {"<a>:b", false, "&lt;a&gt;:<u>b</u>"},
+	} {
+		if got := string(EndLines([]string{c.line}, c.alone)); got != c.want {
+			t.Errorf("%q: %q, want %q", c.line, got, c.want)
+		}
+	}
+	if got := string(EndLines([]string{"P1:", "a"}, false)); got != "P1:<br><u>a</u>" {
+		t.Errorf("broken over two lines: %q", got)
 	}
 }

@@ -17,6 +17,7 @@ import (
 // Frame is what stands at the head and the foot of every page.
 type Frame struct {
 	Number, Revision, Name string
+	Kind                   string // of papers: "build sheet"
 	Serial, Quantity       string // "" leaves room to write it in
 	Identity               string
 	Foot                   string // the state of what it was printed from
@@ -49,7 +50,7 @@ func (s Set) HTML(f Frame) []byte {
 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width,initial-scale=1">
 <title>%s</title>
 <style>%s</style></head><body>
-`, html.EscapeString(strings.TrimSpace(f.Number+" "+f.Revision+" "+f.Name)+": build sheet"), style())
+`, html.EscapeString(strings.TrimSpace(f.Number+" "+f.Revision+" "+f.Name)+": "+f.Kind), style())
 	for k, p := range s.Pages {
 		b.WriteString(`<section class="page">` + "\n")
 		f.head(&b, p.Name, k+1, len(s.Pages))

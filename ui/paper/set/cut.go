@@ -71,7 +71,8 @@ func Cut(m list.Maker) []page.Block {
 		}
 	}
 	g := page.Grid{Cols: []page.Col{{Head: "wire", Bold: true}, {Head: "cut", Align: list.ToRight, Bold: true}, {Head: "colour"},
-		{Head: "flag 1"}, {Head: "flag 2"}, {Head: "off it", Align: list.ToRight}, {Head: "", Wide: 6, Align: list.ByHand}}, Columns: 2}
+		{Head: "flag 1", Ends: true}, {Head: "flag 2", Ends: true}, {Head: "off it", Align: list.ToRight},
+		{Head: "", Wide: 6, Align: list.ByHand}}, Columns: 2}
 	reel := ""
 	for _, b := range Batches(m) {
 		if now := b.Spec + " " + list.Size(&model.Wire{Size: b.Size}); now != reel {
@@ -98,7 +99,8 @@ func Cut(m list.Maker) []page.Block {
 		"far. What "+
 		"is cut alike stands together. Write the wire's number and the words of its column on each flag; it stays until the contact "+
 		"is in. "+
-		"Behind a number stands the unit that the wire is made up into; a flag without a cavity goes to that splice.", page.Small)
+		"Behind a number stands the unit that the wire is made up into; a flag without a cavity goes to that splice. "+
+		"Small letters are underlined.", page.Small)
 	note.KeepNext = true
 	return []page.Block{head, note, g.Block()}
 }

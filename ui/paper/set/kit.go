@@ -20,6 +20,9 @@ func Kit(m list.Maker) []page.Block {
 		out = append(out, unsettled(m, rows[:max(open, 0)])...)
 		rows = rows[max(open, 0):]
 	}
+	if says := unnumbered(m, rows); says != "" {
+		out = append(out, page.Text(says, page.Small))
+	}
 	out = append(out, spools(rows).Block())
 	g := page.Grid{Cols: []page.Col{{Head: "part"}, {Head: "need", Align: list.ToRight, Bold: true}, {Head: "order", Align: list.ToRight},
 		{Head: "lot", Align: list.ByHand}}, Columns: 2}
@@ -80,6 +83,25 @@ func unsettled(m list.Maker, rows []lists.BillRow) []page.Block {
 		out = append(out, page.Text(list.Capital(why)+". "+list.Capital(strings.Join(parts, "; "))+".", page.Small))
 	}
 	return out
+}
+
+// unnumbered says which connectors, boots and terminals have no part number: the catalogue has none, and the shop has not
+// typed its own.
+func unnumbered(m list.Maker, rows []lists.BillRow) string {
+	var parts []string
+	for _, r := range rows {
+		if r.Stock.Number == "" && slices.Contains([]string{"connector", "boot", "ring terminal"}, r.Group) {
+			part := m.Sys.Says(r.Part)
+			if !strings.HasPrefix(part, strings.Fields(r.Group)[0]) {
+				part = r.Group + " " + part
+			}
+			parts = append(parts, part)
+		}
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return "No part number: " + strings.Join(parts, ", ") + ". Order them by their words, or type yours into the catalogue ([[stock]])."
 }
 
 // partOf is a part of the bill with what is said of it, and what the shop orders it as.

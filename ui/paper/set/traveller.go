@@ -6,6 +6,8 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/calc/phase/over"
+	"contralay/calc/query/lists"
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model/unit"
@@ -13,6 +15,7 @@ import (
 	"contralay/ui/guide"
 	"contralay/ui/paper/board"
 	"contralay/ui/paper/list"
+	"contralay/ui/paper/meter"
 	"contralay/ui/paper/page"
 	"contralay/ui/paper/svg"
 )
@@ -126,8 +129,8 @@ func openPoints(m list.Maker) []page.Block {
 	return []page.Block{head, g.Block()}
 }
 
-// Step is one step of the flow: what is done, the section that it is done from, and whether work stops
-// until it is signed.
+// Step is one step of the flow: what is done, the section or the place in one that it is done from, and whether
+// work stops until it is signed.
 type Step struct {
 	Says, From string
 	Hold       bool
@@ -156,13 +159,15 @@ func Flow(m list.Maker) []Step {
 	add(kinds[run.CutStep], Step{Says: "Cut wires, flag both ends", From: CutName})
 	add(kinds[run.MakeStep], Step{Says: "Make up units", From: UnitsName})
 	add(kinds[run.LayStep], Step{Says: "Lay branches, splice where it says", From: CardsName})
-	out = append(out, hold(run.HoldBare, TestName))
+	out = append(out, hold(run.HoldBare, meter.RingMark))
 	add(kinds[run.ThreadStep] || kinds[run.WindStep], Step{Says: "Thread on tubes, boots, labels", From: ThreadName})
 	add(kinds[run.PinStep], Step{Says: "Pull samples, crimp, insert contacts", From: CrimpName})
-	out = append(out, hold(run.HoldPinned, TestName), hold(run.HoldFit, DrawingName))
+	out = append(out, hold(run.HoldPinned, meter.RingMark))
+	add(len(lists.Isolations(m.S)) > 0, Step{Says: "Test isolation, devices off", From: meter.IsolationMark})
+	out = append(out, hold(run.HoldFit, run.HoldFit))
 	add(kinds[run.ShrinkStep], Step{Says: "Shrink tubes, boots, transitions", From: ThreadName})
 	add(kinds[run.GlueStep], Step{Says: "Glue boots and transitions", From: ThreadName})
-	out = append(out, hold(run.HoldLoaded, TestName))
+	out = append(out, hold(run.HoldLoaded, meter.DropMark))
 	return append(out, Step{Says: "Weigh, inspect, pack with spares card", From: SparesName})
 }
 
@@ -174,7 +179,9 @@ func flow(m list.Maker) []page.Block {
 			{Head: "signed", Wide: 17, Align: list.ByHand}, {Head: "day", Wide: 14, Align: list.ByHand}}, Columns: 2}
 		for k, s := range steps {
 			at := ""
-			if n := slices.IndexFunc(entries, func(e page.Entry) bool { return e.Section == s.From }); n >= 0 {
+			if n := slices.IndexFunc(entries, func(e page.Entry) bool {
+				return e.Section == s.From || e.Mark == s.From
+			}); n >= 0 {
 				at = fmt.Sprint(entries[n].Page)
 			}
 			line := page.Cells(fmt.Sprint(k+1), s.Says, at, "", "")
@@ -209,17 +216,37 @@ func cautions() page.Block {
 	return out
 }
 
-// Hold is a bar that is met where work stops: what is done before it is signed.
-func Hold(key string) page.Block {
+// Hold is a bar that is met where work stops: what is done before it is signed. Splices and shields have sleeves that
+// are shrunk as they are made, before holds that let nothing be shrunk.
+func Hold(m list.Maker, key string) page.Block {
 	for _, h := range run.Holds() {
 		if h.Key == key {
-			says := "HOLD, sign page 1: " + h.Name + ". " + list.Capital(h.Says) + "."
+			says := "HOLD, sign page 1: " + h.Name + ". " + list.Capital(h.Says)
+			if sleeves := shrunkEarly(m); sleeves != "" && strings.Contains(h.Says, "shr") {
+				says += ", " + sleeves + " apart"
+			}
+			says += "."
 			b := boxed(says, page.Small, true)
-			b.Gap = 2
+			b.Gap, b.Mark = 2, key
 			return b
 		}
 	}
 	return page.Block{}
+}
+
+// shrunkEarly is which sleeves are shrunk as what they cover is made; "" where there are none.
+func shrunkEarly(m list.Maker) string {
+	var out []string
+	if len(m.H.Splices) > 0 {
+		out = append(out, "splice")
+	}
+	if len(over.ShieldEnds(m.S)) > 0 {
+		out = append(out, "solder")
+	}
+	if len(out) == 0 {
+		return ""
+	}
+	return strings.Join(out, " and ") + " sleeves"
 }
 
 // Drawing is the harness to scale on a page of its own.
