@@ -25,6 +25,10 @@ func TestEdgesOfTolerance(t *testing.T) {
 		return &catalogue.Catalogue{Tubes: []catalogue.Tube{{ID: "own", Kind: "AS23053/16", SuppliedMM: supplied, RecoveredMM: recovered,
 			WallMM: 0.8, Density: 1.3, Flexible: true, ServiceMaxC: 150, Origin: house}}}
 	}
+	boot := func(supplied, recovered unit.Millimetre) *catalogue.Catalogue {
+		return &catalogue.Catalogue{Boots: map[string]catalogue.Boot{"own": {ID: "own", Shape: "straight", Shell: 10, LipSuppliedMM: 24,
+			LipRecoveredMM: 13, CableSuppliedMM: supplied, CableRecoveredMM: recovered, LengthMM: 55, Origin: house}}}
+	}
 	for _, c := range []struct {
 		name, slide, loose string
 		most, least        unit.Millimetre
@@ -34,11 +38,7 @@ func TestEdgesOfTolerance(t *testing.T) {
 		{"sheath", "sheath.slide", "sheath.loose", 4.10, 3.1914, "", calctest.CoverText("sheath", "part = \"own\"\n"), tube},
 		{"sleeve", "cover.slide", "cover.loose", 4.10, 3.1914, "",
 			calctest.CoverText("sleeve", "part = \"own\"\nfrom_mm = 100.0\nto_mm = 200.0\n"), tube},
-		{"boot", "boot.slide", "boot.grip", 4, 4, "boot = \"own\"\n", "", func(supplied,
-			recovered unit.Millimetre) *catalogue.Catalogue {
-			return &catalogue.Catalogue{Boots: map[string]catalogue.Boot{"own": {ID: "own", Shape: "straight", Shell: 10, LipSuppliedMM: 24,
-				LipRecoveredMM: 13, CableSuppliedMM: supplied, CableRecoveredMM: recovered, LengthMM: 55, Origin: house}}}
-		}},
+		{"boot", "boot.slide", "boot.grip", 4, 4, "boot = \"own\"\n", "", boot},
 		{"transition", "transition.slide", "transition.grip", 4.10, 3.90, "", "", func(supplied, recovered unit.Millimetre) *catalogue.Catalogue {
 			o := catalogue.Outlet{ExpandedMM: supplied, RecoveredMM: recovered, PortMM: 30}
 			return &catalogue.Catalogue{Transitions: map[string]catalogue.Transition{"own": {ID: "own",
@@ -80,7 +80,8 @@ func pairIn(t *testing.T, term, cover string, overJ bool, parts *catalogue.Catal
 	}
 	layers := "  [[branch.layer]]\n  of = [\"w0\", \"w1\"]\n"
 	if overJ {
-		text += "[[breakout]]\nid = \"J\"\ntransition = \"own\"\n[[branch]]\nid = \"T\"\nfrom = \"P\"\nto = \"J\"\nlength_mm = 300.0\n" + layers +
+		text += "[[breakout]]\nid = \"J\"\ntransition = \"own\"\n" +
+			"[[branch]]\nid = \"T\"\nfrom = \"P\"\nto = \"J\"\nlength_mm = 300.0\n" + layers +
 			"[[branch]]\nid = \"L\"\nfrom = \"J\"\nto = \"Q\"\nlength_mm = 300.0\n" + layers
 	} else {
 		text += "[[branch]]\nid = \"T\"\nfrom = \"P\"\nto = \"Q\"\nlength_mm = 300.0\n" + layers + cover
