@@ -29,6 +29,11 @@ func TestEdgesOfTolerance(t *testing.T) {
 		return &catalogue.Catalogue{Boots: map[string]catalogue.Boot{"own": {ID: "own", Shape: "straight", Shell: 10, LipSuppliedMM: 24,
 			LipRecoveredMM: 13, CableSuppliedMM: supplied, CableRecoveredMM: recovered, LengthMM: 55, Origin: house}}}
 	}
+	transition := func(supplied, recovered unit.Millimetre) *catalogue.Catalogue {
+		o := catalogue.Outlet{ExpandedMM: supplied, RecoveredMM: recovered, PortMM: 30}
+		return &catalogue.Catalogue{Transitions: map[string]catalogue.Transition{"own": {ID: "own",
+			Outlets: []catalogue.Outlet{o, o}, Origin: house}}}
+	}
 	for _, c := range []struct {
 		name, slide, loose string
 		most, least        unit.Millimetre
@@ -39,11 +44,7 @@ func TestEdgesOfTolerance(t *testing.T) {
 		{"sleeve", "cover.slide", "cover.loose", 4.10, 3.1914, "",
 			calctest.CoverText("sleeve", "part = \"own\"\nfrom_mm = 100.0\nto_mm = 200.0\n"), tube},
 		{"boot", "boot.slide", "boot.grip", 4, 4, "boot = \"own\"\n", "", boot},
-		{"transition", "transition.slide", "transition.grip", 4.10, 3.90, "", "", func(supplied, recovered unit.Millimetre) *catalogue.Catalogue {
-			o := catalogue.Outlet{ExpandedMM: supplied, RecoveredMM: recovered, PortMM: 30}
-			return &catalogue.Catalogue{Transitions: map[string]catalogue.Transition{"own": {ID: "own",
-				Outlets: []catalogue.Outlet{o, o}, Origin: house}}}
-		}},
+		{"transition", "transition.slide", "transition.grip", 4.10, 3.90, "", "", transition},
 	} {
 		for _, e := range []struct {
 			supplied, recovered unit.Millimetre
