@@ -282,9 +282,13 @@ func (t *trial) judge(m *mutant) (verdict, error) {
 	if len(all) == 0 {
 		return verdict{what: unseen}, nil
 	}
+	start := time.Now()
 	for _, b := range all {
 		binary := b.p.binary
 		if m.whole == nil {
+			if b.p.path != m.room.path && t.most > 0 && time.Since(start) > t.most {
+				break // each package is compiled anew for it
+			}
 			overlay, name := filepath.Join(t.work, "alone.json"), filepath.Join(t.work, "alone.go")
 			if err := os.WriteFile(name, []byte(m.alone()), 0o600); err != nil {
 				return verdict{}, err
