@@ -15,3 +15,13 @@ func TestLimitOfAThickCable(t *testing.T) {
 		t.Errorf("%v", limits)
 	}
 }
+
+// What carries nothing is as warm as the air, and so is its surface.
+func TestIdleIsAsTheAir(t *testing.T) {
+	s := Section{Discs: []Disc{{OverMM: 2, CoreMM: 1.4, Ohm: 20}}, InsideMM: 2, OutsideMM: 3.2, Ambient: 40}
+	rays, _ := Trace(s)
+	r, ok := rays.Solve(s)
+	if !ok || r.Surface < 39.999 || r.Surface > 40.001 || r.Discs[0] < 39.999 || r.Discs[0] > 40.001 {
+		t.Errorf("%v: surface %v, wire %v", ok, r.Surface, r.Discs)
+	}
+}

@@ -49,3 +49,13 @@ func TestPart(t *testing.T) {
 		t.Errorf("nothing: %+v", p)
 	}
 }
+
+// TestPutTurnsLeftFirst: where the preferred direction is taken, a text goes 15° to the left of it before it goes to the right.
+func TestPutTurnsLeftFirst(t *testing.T) {
+	var f Field
+	f.Take(Box{Low: Point{18, -0.5}, High: Point{28, 0.5}})
+	b, _, _ := f.Put(Frame{Wide: 4, High: 2, Clear: 20})
+	if mid := (b.Low.Y + b.High.Y) / 2; !(mid > 2 && mid < 10) {
+		t.Errorf("it lies at %+v", b)
+	}
+}

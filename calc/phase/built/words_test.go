@@ -19,3 +19,14 @@ func TestCountsInWords(t *testing.T) {
 		}
 	}
 }
+
+// Three differences are named, of five two more are counted.
+func TestMoreDifferencesAreCounted(t *testing.T) {
+	all := []Difference{{Says: "a"}, {Says: "b"}, {Says: "c"}, {Says: "d"}, {Says: "e"}}
+	for n, want := range map[int]string{3: "a; b; c: 2 steps to do again", 4: "a; b; c; 1 more: 2 steps to do again",
+		5: "a; b; c; 2 more: 2 steps to do again"} {
+		if got := (Comparison{Differences: all[:n], Again: 2}).Says(); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}

@@ -33,3 +33,18 @@ func TestTwinsByWhatIsKnown(t *testing.T) {
 		}
 	}
 }
+
+// Twins are found over a breakout as along one branch: 600 and 399 mm make less than an arm's length, 600 and 400 do not.
+func TestTwinsOverABreakout(t *testing.T) {
+	for leg, want := range map[int]string{399: "[warn Z]", 400: "[]"} {
+		text := "format = 1\n[[breakout]]\nid = \"J\"\n"
+		for _, id := range []string{"A", "Z"} {
+			text += "[[termination]]\nid = \"" + id + "\"\ninsert = \"8-35\"\ngender = \"pin\"\nkey = \"N\"\n"
+		}
+		s := calctest.Built(t, text+"[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"J\"\nlength_mm = 600\n"+
+			fmt.Sprintf("[[branch]]\nid = \"L\"\nfrom = \"J\"\nto = \"Z\"\nlength_mm = %d\n", leg))
+		if got := fmt.Sprint(calctest.SaidOf(s, "twins")); got != want {
+			t.Errorf("%d mm: %s, want %s", leg, got, want)
+		}
+	}
+}

@@ -50,3 +50,15 @@ func TestNoShellNoBoot(t *testing.T) {
 		t.Errorf("%v", got)
 	}
 }
+
+// Of spares it is told which cavity each has got, at both ends.
+func TestCavitiesOfSparesAreTold(t *testing.T) {
+	a, err := Spares(calctest.Built(t, trunk), SparesAsk{Count: 2, From: "P1", To: "P2"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	one, two := a.Wires[0], a.Wires[1]
+	if got, want := says(a, Chosen, "cavity"), "At P1: "+one+" in 1, "+two+" in 2"; !strings.Contains(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+}

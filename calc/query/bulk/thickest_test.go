@@ -44,3 +44,15 @@ func TestRangeToNothing(t *testing.T) {
 		}
 	}
 }
+
+// The drain of a unit goes to the shell or is cut, as it is asked for at either end.
+func TestDrainsOfAUnit(t *testing.T) {
+	got, err := bulk.UnitOf(calctest.Built(t, bank), bulk.UnitAsk{Wires: []string{"101", "102"}, Shield: true,
+		DrainFrom: bulk.DrainShell, DrainTo: bulk.DrainCut})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if u := got.H.Units[0]; u.DrainFrom.V != "shell" || u.DrainTo.V != "cut" {
+		t.Errorf("%+v", u)
+	}
+}
