@@ -59,6 +59,28 @@ func draw(rooms []*room, n int, seed int64) (drawn []*mutant, statements, refuse
 	return drawn, statements, refused, nil
 }
 
+// again are the mutants that survived by a log, whatever else has changed since.
+func again(rooms []*room, log string) ([]*mutant, error) {
+	alive := map[string]bool{}
+	for line := range strings.Lines(log) {
+		cells := strings.Split(strings.TrimSuffix(line, "\n"), "\t")
+		if len(cells) > 2 && (cells[0] == survived || cells[0] == unseen) {
+			alive[strings.Join(cells[1:len(cells)-1], "\t")] = true
+		}
+	}
+	var all []*mutant
+	for _, r := range rooms {
+		for _, m := range r.mutants() {
+			if key := m.key(); alive[key] {
+				delete(alive, key)
+				all = append(all, m)
+				m.id = len(all)
+			}
+		}
+	}
+	return compiling(all)
+}
+
 // compiling leaves out the mutants that do not compile.
 func compiling(all []*mutant) ([]*mutant, error) {
 	bad := map[*mutant]bool{}

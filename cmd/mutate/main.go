@@ -81,23 +81,24 @@ func mutate(o options, out io.Writer) error {
 	if len(rooms) == 0 {
 		return fmt.Errorf("%s: no package of %s among them", strings.Join(o.patterns, " "), o.program)
 	}
-	drawn, statements, refused, err := draw(rooms, o.n, o.seed)
-	if err != nil {
-		return err
-	}
 	say := func(format string, a ...any) { fmt.Fprintf(out, format+"\n", a...) }
-	say("%d mutants of %d statements in %d packages by seed %d; %d more did not compile",
-		len(drawn), statements, len(rooms), o.seed, refused)
+	var drawn []*mutant
 	if o.again != "" {
 		before, err := os.ReadFile(o.again)
 		if err != nil {
 			return err
 		}
-		drawn = slices.DeleteFunc(drawn, func(m *mutant) bool {
-			had := func(what string) bool { return strings.Contains(string(before), what+"\t"+m.key()+"\t") }
-			return !had(survived) && !had(unseen)
-		})
-		say("%d of them are run again", len(drawn))
+		if drawn, err = again(rooms, string(before)); err != nil {
+			return err
+		}
+		say("%d mutants survived by %s and are there still", len(drawn), o.again)
+	} else {
+		var statements, refused int
+		if drawn, statements, refused, err = draw(rooms, o.n, o.seed); err != nil {
+			return err
+		}
+		say("%d mutants of %d statements in %d packages by seed %d; %d more did not compile",
+			len(drawn), statements, len(rooms), o.seed, refused)
 	}
 	if o.list {
 		for _, m := range drawn {

@@ -144,6 +144,32 @@ func TestDraw(t *testing.T) {
 	}
 }
 
+// TestAgain: by a log the survivors alone are found again, also where another line of their file is another now.
+func TestAgain(t *testing.T) {
+	o := small(t, ".")
+	rooms, err := load(o.dir, o.patterns, "")
+	if err != nil {
+		t.Fatal(err)
+	}
+	all := rooms[0].mutants()
+	want := []string{all[3].key(), all[5].key()}
+	line := all[3].line()
+	log := killed + "\t" + all[0].key() + "\tsmall TestX\n" + survived + "\t" + all[3].key() + "\t\n" + unseen + "\t" + all[5].key() + "\t\n" +
+		survived + "\tgone.go\tF\tx\t0\ta\tb\t\n"
+	text := rooms[0].files[0].text
+	rooms[0].files[0].text = append([]byte("// A line more.\n"), text...)
+	if err := rooms[0].parse(); err != nil {
+		t.Fatal(err)
+	}
+	got, err := again(rooms, log)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(got) != 2 || got[0].key() != want[0] || got[1].key() != want[1] || got[0].line() != line+1 {
+		t.Errorf("%d found", len(got))
+	}
+}
+
 // TestEquivalents: the file that stands beside this one is read, and a line that lacks its reason is refused.
 func TestEquivalents(t *testing.T) {
 	if _, err := equivalents(equivalentText); err != nil {

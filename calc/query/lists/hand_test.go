@@ -17,9 +17,9 @@ import (
 func counted(t *testing.T) string {
 	t.Helper()
 	var b strings.Builder
-	b.WriteString("format = 1\n[[breakout]]\nid = \"J\"\n")
+	b.WriteString("format = 1\n[[breakout]]\nid = \"J\"\ntransition = \"y-9\"\n")
 	for _, e := range []string{
-		"id = \"P1\"\ninsert = \"14-18\"\ngender = \"pin\"\nkey = \"N\"\nmount = \"inline\"",
+		"id = \"P1\"\ninsert = \"14-18\"\ngender = \"pin\"\nkey = \"N\"\nboot = \"boot-straight-14\"\nmount = \"inline\"",
 		"id = \"P2\"\ninsert = \"8-35\"\ngender = \"socket\"",
 		"id = \"P3\"\ninsert = \"9-35\"\ngender = \"socket\"",
 		"id = \"P4\"\ninsert = \"8-98\"",
@@ -64,7 +64,7 @@ func TestBillCountedByHand(t *testing.T) {
 	var got []string
 	for _, r := range lists.Bill(s) {
 		switch r.Group {
-		case "connector", "ring terminal", "end cap", "contact", "seal plug", "wire seal", "sleeve", "braid":
+		case "connector", "ring terminal", "end cap", "contact", "seal plug", "wire seal", "sleeve", "braid", "boot", "transition":
 			open := ""
 			if r.Open != "" {
 				open = " open"
@@ -90,6 +90,8 @@ func TestBillCountedByHand(t *testing.T) {
 		"wire seal | for 1.0 to 1.4 mm | one for each wire; none where the connector seals all its wires in one | 4 5 open",
 		"sleeve | own | 0.2 0.2",
 		"braid | tin | 0.3 0.3",
+		"boot | boot-straight-14 | 1 1",
+		"transition | y-9 | 1 1",
 	}
 	slices.Sort(got)
 	slices.Sort(want)
