@@ -154,8 +154,8 @@ func TestAgain(t *testing.T) {
 	all := rooms[0].mutants()
 	want := []string{all[3].key(), all[5].key()}
 	line := all[3].line()
-	log := killed + "\t" + all[0].key() + "\tsmall TestX\n" + survived + "\t" + all[3].key() + "\t\n" + unseen + "\t" + all[5].key() + "\t\n" +
-		survived + "\tgone.go\tF\tx\t0\ta\tb\t\n"
+	log := killed + "\t" + all[0].key() + "\tsmall TestX\n" + survived + "\t" + all[3].key() + "\t\n" +
+		unseen + "\t" + all[5].key() + "\t\n" + survived + "\tgone.go\tF\tx\t0\ta\tb\t\n"
 	text := rooms[0].files[0].text
 	rooms[0].files[0].text = append([]byte("// A line more.\n"), text...)
 	if err := rooms[0].parse(); err != nil {

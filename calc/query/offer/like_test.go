@@ -42,7 +42,8 @@ func TestLaidLikeByRole(t *testing.T) {
 		if i == 3 || i == 15 {
 			role = "power"
 		}
-		text += fmt.Sprintf("[[wire]]\nid = \"w%d\"\nfrom = \"A:%d\"\nto = %q\nspec = \"AS22759/32\"\nsize = \"22\"\nrole = %q\n", i+1, i+1, to, role)
+		text += fmt.Sprintf("[[wire]]\nid = \"w%d\"\nfrom = \"A:%d\"\nto = %q\nrole = %q\n", i+1, i+1, to, role) +
+			"spec = \"AS22759/32\"\nsize = \"22\"\n"
 	}
 	text += "[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"J\"\nlength_mm = 300\n" +
 		"[[branch]]\nid = \"X\"\nfrom = \"J\"\nto = \"B\"\nlength_mm = 300\n  [[branch.layer]]\n  of = [\"w4\"]\n" +
@@ -68,7 +69,7 @@ func TestOneMoreInEveryBranch(t *testing.T) {
 		text += fmt.Sprintf("[[wire]]\nid = \"w%d\"\nfrom = \"A:%d\"\nto = \"Z:%d\"\nspec = \"AS22759/32\"\nsize = \"22\"\n", k, k, k)
 	}
 	layers := "  [[branch.layer]]\n  of = [\"w0\"]\n  [[branch.layer]]\n  of = [\"w1\", \"w2\", \"w3\", \"w4\", \"w5\", \"w6\"]\n"
-	text += "[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"J\"\nlength_mm = 300.0\n" + strings.Replace(layers, "\"w6\"]", "\"w6\"]\n  [[branch.layer]]\n  of = [\"y\"]", 1) +
+	text += "[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"J\"\nlength_mm = 300.0\n" + layers + "  [[branch.layer]]\n  of = [\"y\"]\n" +
 		"[[branch]]\nid = \"L\"\nfrom = \"J\"\nto = \"Z\"\nlength_mm = 300.0\n" + layers +
 		"[[branch]]\nid = \"M\"\nfrom = \"J\"\nto = \"Y\"\nlength_mm = 300.0\n  [[branch.layer]]\n  of = [\"y\"]\n"
 	s := calctest.Built(t, text)
