@@ -36,8 +36,7 @@ type Record struct {
 	MassG  model.Opt[unit.Gram] // on the scale
 	SheetG model.Opt[unit.Gram] // of the bundles by the sheet, without covers; unset where one is not known
 
-	Minutes []Spent
-	Breaks  int      // pauses that are in no minutes
+	Minutes []Spent  // what was done of it, where that is known
 	Open    []string // what stands against a certificate, in words; empty where nothing does
 }
 
@@ -123,7 +122,12 @@ func Of(s *sheet.Sheet, serial string) (Record, bool) {
 		}
 		out.Tubes = append(out.Tubes, one)
 	}
-	out.Minutes, out.Breaks = Minutes(s, b)
+	all, _ := Minutes(s)
+	for _, m := range all {
+		if slices.Contains(m.Serials, serial) {
+			out.Minutes = append(out.Minutes, m)
+		}
+	}
 	out.open(s, b, steps)
 	if len(out.Open) == 0 {
 		for _, t := range b.Steps {
