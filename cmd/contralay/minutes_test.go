@@ -44,10 +44,12 @@ func TestMinutesAreLearned(t *testing.T) {
 	if strings.Contains(r.out, "to expect (") {
 		t.Errorf("hours before anything is accepted:\n%s", r.out)
 	}
-	if r = callIn(t, env, "", "measured", name, "--accept", "minutes, lay"); r.code != usage || !strings.Contains(r.err, "minutes, cut") {
+	r = callIn(t, env, "", "measured", name, "--accept", "minutes, lay")
+	if r.code != usage || !strings.Contains(r.err, "minutes, cut") {
 		t.Errorf("%+v", r)
 	}
-	if r = callIn(t, env, "", "measured", name, "--accept", "minutes, cut"); r.code != ok || !strings.Contains(r.out, "corrections.toml") {
+	r = callIn(t, env, "", "measured", name, "--accept", "minutes, cut")
+	if r.code != ok || !strings.Contains(r.out, "corrections.toml") {
 		t.Errorf("%+v", r)
 	}
 	r = callIn(t, env, "", "measured", plain) // 19 wires of 3 minutes: 57 minutes
@@ -55,7 +57,8 @@ func TestMinutesAreLearned(t *testing.T) {
 		!strings.Contains(r.out, "lay, ") {
 		t.Errorf("%+v", r)
 	}
-	if r = callIn(t, env, "", "measured", name); !strings.Contains(r.out, "in use: minutes, cut: 3.00 a piece, spread 0.00, from 17 pieces") {
+	r = callIn(t, env, "", "measured", name)
+	if !strings.Contains(r.out, "in use: minutes, cut: 3.00 a piece, spread 0.00, from 17 pieces") {
 		t.Errorf("%+v", r)
 	}
 	if after := callIn(t, env, "", "figures", plain).out; after != before {
@@ -68,7 +71,8 @@ func TestMinutesAreLearned(t *testing.T) {
 		t.Errorf("%+v", r)
 	}
 	few := fileOf(t, "few.toml", timed()[:strings.Index(timed(), `key = "cut 106"`)-len("\n  [[build.step]]\n  ")])
-	if r = callIn(t, env, "", "measured", few, "--accept", "minutes, cut"); r.code != usage || !strings.Contains(r.err, "has 4 steps and needs 8") {
+	r = callIn(t, env, "", "measured", few, "--accept", "minutes, cut")
+	if r.code != usage || !strings.Contains(r.err, "has 4 steps and needs 8") {
 		t.Errorf("%+v", r)
 	}
 }
@@ -99,7 +103,8 @@ func TestCommandsReadTheRunLog(t *testing.T) {
 		if r.code == usage || strings.Count(r.err, "of loom.toml.run that are not saved yet are counted too") != 1 {
 			t.Errorf("%s: %+v", args[0], r)
 		}
-		if args[0] == "check" && !strings.Contains(r.out, "6.90") || args[0] == "measured" && !strings.Contains(r.out, "over, 3 layers: 1 readings") {
+		if args[0] == "check" && !strings.Contains(r.out, "6.90") ||
+			args[0] == "measured" && !strings.Contains(r.out, "over, 3 layers: 1 readings") {
 			t.Errorf("%s: %s", args[0], r.out)
 		}
 		if args[0] == "sheet" {

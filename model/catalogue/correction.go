@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strings"
 
+	"github.com/BurntSushi/toml"
+
 	"contralay/model/unit"
 )
 
@@ -74,37 +76,20 @@ func (c *Catalogue) Correction(of string) (Correction, bool) {
 // Text is a correction as a file holds it: it is appended, so that the file is its own
 // history.
 func (c Correction) Text() string {
-	var b strings.Builder
-	fmt.Fprintf(&b, "\n[[correction]]\nof       = %s\n", tomlText(c.Of))
+	says := fmt.Sprintf("bias     = %.5f\nspread   = %.5f\nlow      = %.5f\nhigh     = %.5f\n", float64(c.Bias), float64(c.Spread),
+		float64(c.Low), float64(c.High))
+	if c.IsTime() {
+		says = fmt.Sprintf("minutes  = %.4f\nminutes_spread = %.4f\npieces   = %d\n", c.Each, c.EachSpread, c.Pieces)
+	}
+	says += fmt.Sprintf("readings = %d\non       = %s\nfrom     = %s\n", c.Readings, tomlText(c.On), tomlText(c.From))
 	if c.Withdrawn {
-		fmt.Fprintf(&b, "on       = %s\nwithdrawn = true\n", tomlText(c.On))
-		return b.String()
+		says = fmt.Sprintf("on       = %s\nwithdrawn = true\n", tomlText(c.On))
 	}
-	if c.IsTime() && !c.Withdrawn {
-		fmt.Fprintf(&b, "minutes        = %.4f\nminutes_spread = %.4f\npieces         = %d\nreadings = %d\non       = %s\nfrom     = %s\n",
-			c.Each, c.EachSpread, c.Pieces, c.Readings, tomlText(c.On), tomlText(c.From))
-		return b.String()
-	}
-	fmt.Fprintf(&b, "bias     = %.5f\nspread   = %.5f\nlow      = %.5f\nhigh     = %.5f\nreadings = %d\non       = %s\nfrom     = %s\n",
-		float64(c.Bias), float64(c.Spread), float64(c.Low), float64(c.High), c.Readings, tomlText(c.On), tomlText(c.From))
-	return b.String()
+	return fmt.Sprintf("\n[[correction]]\nof       = %s\n%s", tomlText(c.Of), says)
 }
 
 // tomlText is a text in quotes as TOML has it.
 func tomlText(s string) string {
-	var b strings.Builder
-	b.WriteByte('"')
-	for _, r := range s {
-		switch {
-		case r == '"' || r == '\\':
-			b.WriteByte('\\')
-			b.WriteRune(r)
-		case r < 0x20 || r == 0x7f:
-			fmt.Fprintf(&b, "\\u%04X", r)
-		default:
-			b.WriteRune(r)
-		}
-	}
-	b.WriteByte('"')
-	return b.String()
+	text, _ := toml.Marshal(map[string]string{"t": strings.ToValidUTF8(s, "\uFFFD")}) // no text is refused
+	return strings.TrimSpace(strings.TrimPrefix(string(text), "t = "))
 }
