@@ -3,7 +3,9 @@ package runs
 import (
 	"fmt"
 	"slices"
+	"strings"
 
+	"contralay/calc/phase/built"
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -84,7 +86,24 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build, pages int) []desk.Row
 	out = append(out, noteRow(m, b))
 	out = append(out, notDoneRows(m, s, b)...)
 	out = append(out, otherRows(m)...)
-	return append(out, whoRow(m), leaveRow(m))
+	return append(append(out, goesByRows(m)...), whoRow(m), leaveRow(m))
+}
+
+// goesByRows say that a serial keeps the figures it was begun with, where the shop has learned since.
+func goesByRows(m *desk.Model) []desk.Row {
+	was := own(m).GoesBy
+	is := built.GoesBy(m.Sheet)
+	if was == nil || slices.Equal(was, is) {
+		return nil
+	}
+	list := func(all []string) string {
+		if len(all) == 0 {
+			return "nothing"
+		}
+		return strings.Join(all, ", ")
+	}
+	return []desk.Row{{Key: "goes by", Text: "figures  as it was begun, corrected by " + list(was),
+		Detail: "The shop now corrects by " + list(is) + ". This serial keeps its own"}}
 }
 
 // readOnRow turns to the next page of a step that is to be read first.

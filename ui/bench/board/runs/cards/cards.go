@@ -175,7 +175,7 @@ func layCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
 	if e, ok := m.Explained(s); ok {
 		c.More = append(c.More, say.Reading(m.Model, e)...)
 	}
-	over, _ := SheetOver(m.Model, s)
+	over, _ := run.SheetOver(m.Sheet, m.Build, s)
 	c.More = append(c.More, fmt.Sprintf("%s. OD %s %s when it is laid", start, m.Sys.Diameter(over), m.Sys.Name()))
 	return c
 }
@@ -245,7 +245,7 @@ func laidCard(m Hand, s run.RunStep) card.Card {
 	i := m.Sheet.Index.Branch[s.Of]
 	mb, b := &m.H.Branches[i], &m.Sheet.Branches[i]
 	l := &b.Layers[s.Layer]
-	over, _ := SheetOver(m.Model, s)
+	over, _ := run.SheetOver(m.Sheet, m.Build, s)
 	n := len(l.Members)
 	od := "OD " + m.Sys.Diameter(over)
 	c := card.Card{Title: fmt.Sprintf("%s, %s: all %d are on. Measure it", say.Layer(s), layWords(m, l), n), Number: od,
