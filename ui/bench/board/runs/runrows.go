@@ -10,8 +10,10 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/bench/board/runs/cards"
 	"contralay/ui/bench/board/runs/say"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
 )
 
@@ -65,6 +67,11 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build, pages int) []desk.Row
 	out := []desk.Row{first}
 	if s.Kind == run.LayStep || s.Kind == run.BuildUpStep {
 		out = append(out, readingRows(m, s, b)...)
+	}
+	if s.Kind == run.LayStep && !is && m.ListHeight() < 8 { // a card has it where there is room for one
+		for k, text := range kit.Wrap(cards.Order(m, s), max(20, m.ListWidth()-3)) {
+			out = append(out, desk.Row{Key: fmt.Sprint("order ", k), Text: text, Detail: "Read on with the arrows"})
+		}
 	}
 	if is && p.Check.Kind != run.NoCheck {
 		out = append(out, testRows(m, s, p, b)...)

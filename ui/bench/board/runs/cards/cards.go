@@ -272,6 +272,16 @@ func laidCard(m Hand, s run.RunStep) card.Card {
 			c.More = append(c.More, "In this layer lies "+paper.Becomes(m.Sheet, m.Sys, k))
 		}
 	}
+	c.Lines = append(c.Lines, Order(m.Model, s))
+	return c
+}
+
+// Order is the pieces of a layer as they lie; "" where the sheet has the layer no more.
+func Order(m *desk.Model, s run.RunStep) string {
+	l, ok := LayerAt(m, s)
+	if !ok {
+		return ""
+	}
 	var ids []string
 	for k, p := range l.Members {
 		id := p.ID
@@ -280,8 +290,7 @@ func laidCard(m Hand, s run.RunStep) card.Card {
 		}
 		ids = append(ids, id)
 	}
-	c.More = append(c.More, "Clockwise, seen from "+mb.From+": "+strings.Join(ids, " "))
-	return c
+	return "Clockwise from " + m.H.Branches[m.Sheet.Index.Branch[s.Of]].From + ": " + strings.Join(ids, " ")
 }
 
 // pinCard is one cavity: the wire that goes in, and how its contact is crimped.
