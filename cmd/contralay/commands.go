@@ -94,6 +94,19 @@ func sheetOf(name string, o options, w world) (*sheet.Sheet, error) {
 	if err != nil {
 		return nil, err
 	}
+	return completed(d, o, w)
+}
+
+// sheetAsTicked is the sheet with what was ticked since the file was saved.
+func sheetAsTicked(name string, o options, w world) (*sheet.Sheet, error) {
+	d, err := readTicked(name, w)
+	if err != nil {
+		return nil, err
+	}
+	return completed(d, o, w)
+}
+
+func completed(d file.Document, o options, w world) (*sheet.Sheet, error) {
 	cat, err := entries(o, w)
 	if err != nil {
 		return nil, err
@@ -102,7 +115,7 @@ func sheetOf(name string, o options, w world) (*sheet.Sheet, error) {
 }
 
 func check(name string, o options, w world) (int, error) {
-	s, err := sheetOf(name, o, w)
+	s, err := sheetAsTicked(name, o, w)
 	if err != nil {
 		return usage, err
 	}
@@ -118,7 +131,7 @@ func check(name string, o options, w world) (int, error) {
 }
 
 func figuresOf(name string, o options, w world) (int, error) {
-	s, err := sheetOf(name, o, w)
+	s, err := sheetAsTicked(name, o, w)
 	if err != nil {
 		return usage, err
 	}

@@ -15,6 +15,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/ui/hours"
 	"contralay/ui/paper"
 )
 
@@ -35,7 +36,7 @@ func measuredOf(names []string, o options, w world) (int, error) {
 	var sheets []*sheet.Sheet
 	lost := 0
 	for _, name := range names {
-		d, err := file.Load(name)
+		d, err := readTicked(name, w)
 		if err != nil {
 			return usage, err
 		}
@@ -55,10 +56,11 @@ func measuredOf(names []string, o options, w world) (int, error) {
 	if len(lessons) == 0 && len(names) > 0 {
 		b.WriteString("these files hold no readings: nothing was measured of layers, tubes or wire used\n")
 	}
+	paces, pauses := pacesOf(sheets, names)
 	for _, l := range lessons {
 		fmt.Fprintln(&b, strings.Join(paper.Lesson(l), "\n"))
 		if _, in := cat.Correction(l.Group); in {
-			fmt.Fprintln(&b, "  in use: "+paper.InUse(cat, l.Group))
+			fmt.Fprintln(&b, "  in use: "+hours.InUse(cat, l.Group))
 		}
 		if c, may := paper.Accepted(l, w.now().Format("2006-01-02"), ""); may {
 			b.WriteString(actsSays(acts(sheets, names, cat, c), "accepting it changes"))
@@ -70,6 +72,7 @@ func measuredOf(names []string, o options, w world) (int, error) {
 	if lost > 0 {
 		fmt.Fprintf(&b, "readings of a branch or layer that their harness does not have, not counted: %d\n", lost)
 	}
+	b.WriteString(pacesSay(paces, pauses, cat, sheets, names))
 	if o.withdraw != "" {
 		says, err := withdraw(o, cat, sheets, names, w)
 		if err != nil {
@@ -78,7 +81,7 @@ func measuredOf(names []string, o options, w world) (int, error) {
 		b.WriteString(says)
 	}
 	if o.accept != "" {
-		says, err := accept(lessons, names, o, w)
+		says, err := accept(lessons, paces, names, o, w)
 		if err != nil {
 			return usage, err
 		}
@@ -115,7 +118,7 @@ func namesOf(all []learn.Reading) string {
 }
 
 // accept writes one lesson, or all that may be, into the shop's corrections.
-func accept(lessons []learn.Lesson, names []string, o options, w world) (string, error) {
+func accept(lessons []learn.Lesson, paces []learn.Pace, names []string, o options, w world) (string, error) {
 	var groups, base []string
 	for _, n := range names {
 		base = append(base, called(n))
@@ -137,6 +140,19 @@ func accept(lessons []learn.Lesson, names []string, o options, w world) (string,
 			text += c.Text()
 		case o.accept == l.Group:
 			return "", fmt.Errorf("%s has %d readings and needs %d, so nothing was written", l.Group, l.N, l.Least)
+		}
+	}
+	for _, p := range paces {
+		groups = append(groups, p.Group)
+		if o.accept != "all" && o.accept != p.Group {
+			continue
+		}
+		c, may := hours.Accepted(p, w.now().Format("2006-01-02"), strings.Join(base, ", "))
+		switch {
+		case may:
+			text += c.Text()
+		case o.accept == p.Group:
+			return "", fmt.Errorf("%s has %d steps and needs %d that took some time, so nothing was written", p.Group, p.N, p.Least)
 		}
 	}
 	if len(odd) > 0 && (text == "" || o.accept != "all") {

@@ -38,6 +38,7 @@ func sheetFor(name string, o options, w world) (int, error) {
 	if err != nil {
 		return usage, err
 	}
+	d, more := ticked(name, file.SumOf(text), d, w)
 	cat, err := entries(o, w)
 	if err != nil {
 		return usage, err
@@ -54,6 +55,9 @@ func sheetFor(name string, o options, w world) (int, error) {
 		Add: o.add}
 	if name == "-" {
 		meta.File = "standard input"
+	}
+	if more { // what is printed stands in no file
+		meta.Hash, meta.Unsaved = "", true
 	}
 	if o.customer {
 		return handOver(s, meta, o.folder, o.marks(), w)

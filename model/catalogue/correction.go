@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strings"
 
+	"github.com/BurntSushi/toml"
+
 	"contralay/model/unit"
 )
 
@@ -18,7 +20,21 @@ type Correction struct {
 	On        string // the day it was accepted
 	From      string // what it was learned from
 	Withdrawn bool   // taken back: what was learned before is not used
+
+	// Of work alone, "minutes, cut", which has no bias and changes no sheet.
+	Each       float64 `json:",omitempty"` // minutes a piece; 0 of all else
+	EachSpread float64 `json:",omitempty"` // of one piece
+	Pieces     int     `json:",omitempty"` // that it rests on
 }
+
+// MinutesOf begins the kind of what is only how long work takes.
+const MinutesOf = "minutes, "
+
+// IsTime reports whether it is how long work takes, which changes no figure of a sheet.
+func (c Correction) IsTime() bool { return strings.HasPrefix(c.Of, MinutesOf) }
+
+// mostEach is the most minutes a piece of any work takes. Ours, no source.
+const mostEach = 10_000
 
 // mostBias is the most that a correction may be: a shop whose bundles stand a fifth off the
 // sheet builds something else than the sheet. Ours, no source.
@@ -35,6 +51,10 @@ func (b *builder) correction(e *entry) {
 		Readings: e.whole("readings", false, 0, 1_000_000),
 		On:       e.text("on", false),
 		From:     e.text("from", false),
+
+		Each:       e.number("minutes", false, span{0, mostEach}),
+		EachSpread: e.number("minutes_spread", false, span{0, mostEach}),
+		Pieces:     e.whole("pieces", false, 0, 1_000_000_000),
 	}
 	if _, given := e.vals["withdrawn"]; given {
 		c.Withdrawn = e.flag("withdrawn")
@@ -56,32 +76,20 @@ func (c *Catalogue) Correction(of string) (Correction, bool) {
 // Text is a correction as a file holds it: it is appended, so that the file is its own
 // history.
 func (c Correction) Text() string {
-	var b strings.Builder
-	fmt.Fprintf(&b, "\n[[correction]]\nof       = %s\n", tomlText(c.Of))
-	if c.Withdrawn {
-		fmt.Fprintf(&b, "on       = %s\nwithdrawn = true\n", tomlText(c.On))
-		return b.String()
+	says := fmt.Sprintf("bias     = %.5f\nspread   = %.5f\nlow      = %.5f\nhigh     = %.5f\n", float64(c.Bias), float64(c.Spread),
+		float64(c.Low), float64(c.High))
+	if c.IsTime() {
+		says = fmt.Sprintf("minutes  = %.4f\nminutes_spread = %.4f\npieces   = %d\n", c.Each, c.EachSpread, c.Pieces)
 	}
-	fmt.Fprintf(&b, "bias     = %.5f\nspread   = %.5f\nlow      = %.5f\nhigh     = %.5f\nreadings = %d\non       = %s\nfrom     = %s\n",
-		float64(c.Bias), float64(c.Spread), float64(c.Low), float64(c.High), c.Readings, tomlText(c.On), tomlText(c.From))
-	return b.String()
+	says += fmt.Sprintf("readings = %d\non       = %s\nfrom     = %s\n", c.Readings, tomlText(c.On), tomlText(c.From))
+	if c.Withdrawn {
+		says = fmt.Sprintf("on       = %s\nwithdrawn = true\n", tomlText(c.On))
+	}
+	return fmt.Sprintf("\n[[correction]]\nof       = %s\n%s", tomlText(c.Of), says)
 }
 
 // tomlText is a text in quotes as TOML has it.
 func tomlText(s string) string {
-	var b strings.Builder
-	b.WriteByte('"')
-	for _, r := range s {
-		switch {
-		case r == '"' || r == '\\':
-			b.WriteByte('\\')
-			b.WriteRune(r)
-		case r < 0x20 || r == 0x7f:
-			fmt.Fprintf(&b, "\\u%04X", r)
-		default:
-			b.WriteRune(r)
-		}
-	}
-	b.WriteByte('"')
-	return b.String()
+	text, _ := toml.Marshal(map[string]string{"t": strings.ToValidUTF8(s, "\uFFFD")}) // no text is refused
+	return strings.TrimSpace(strings.TrimPrefix(string(text), "t = "))
 }

@@ -10,8 +10,8 @@ import (
 // a hash of their own. Two catalogues that differ in anything have two sums.
 func (c *Catalogue) Sum() [sha256.Size]byte { return sumOf(packOf(c)) }
 
-// InForce is the corrections that are in use, one of each kind, in the order in which the
-// kinds were first learned.
+// InForce is the corrections that are in use and that change a sheet, one of each kind, in the order in
+// which the kinds were first learned.
 func (c *Catalogue) InForce() []Correction {
 	var out []Correction
 	seen := map[string]bool{}
@@ -20,7 +20,7 @@ func (c *Catalogue) InForce() []Correction {
 			continue
 		}
 		seen[k.Of] = true
-		if now, ok := c.Correction(k.Of); ok {
+		if now, ok := c.Correction(k.Of); ok && !now.IsTime() {
 			out = append(out, now)
 		}
 	}

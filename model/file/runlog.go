@@ -99,6 +99,24 @@ func OpenRunLog(path, base string, d Document) (*RunLog, error) {
 	return l, nil
 }
 
+// WithRunLog is a document with what was done and is not saved, from the run log beside its file, and how
+// many entries that are. base is the Sum of the file when it was read. Nothing is written, and half a line
+// at its end counts as not done.
+func WithRunLog(path, base string, d Document) (Document, int, error) {
+	target, err := follow(path)
+	if err != nil {
+		return d, 0, fmt.Errorf("%s: %w", path, err)
+	}
+	l := &RunLog{path: runName(target), of: target, base: base}
+	all, _, err := l.read()
+	if err != nil {
+		return d, 0, err
+	}
+	after := l.unfolded(all)
+	d.Harness.Builds = runlog.Fold(d.Harness.Builds, after)
+	return d, changes(after), nil
+}
+
 // Design is the sum of a harness without what is built from it.
 func Design(d Document) string {
 	d.Harness.Builds = nil

@@ -542,22 +542,28 @@ func TestFinishedBuilds(t *testing.T) {
 	}
 }
 
-// What the shop has learned since is said where this sheet goes by it, and not where it does not.
+// What the shop has learned since changes nothing of a serial that is begun: nothing is asked of it, and
+// what was measured of it is held against the figures it was begun with.
 func TestLearnedSince(t *testing.T) {
 	s := calctest.Built(t, text())
-	h := ticked(s)
-	other := calctest.Corrected(s, catalogue.Correction{Of: "over, 7 layers", Bias: 0.02})
-	if c := built.Since(calc.Build(h, other, nil), &h.Builds[0]); len(c.Differences) > 0 {
-		t.Errorf("nothing here has seven layers: %s", c.Says())
+	read := s.Branches[0].Layers[1].OverMM
+	h := ticked(s).EditBuild("1", func(b *model.Build) {
+		b.Readings = []model.Reading{{Branch: s.H.Branches[0].ID, Layer: 1, OverMM: []unit.Millimetre{read}}}
+	})
+	begun := h.EditBuild("1", func(b *model.Build) { b.GoesBy = nil }) // what it was begun with is not known
+	n := calctest.Corrected(s, catalogue.Correction{Of: "over, 2 layers", Bias: 0.15})
+	now := calc.Build(h, n, nil)
+	if c := built.Since(now, &h.Builds[0]); len(c.Differences) > 0 {
+		t.Errorf("%s", c.Says())
 	}
-	n := calc.Build(h, calctest.Corrected(s, catalogue.Correction{Of: "over, 2 layers", Bias: 0.02}), nil)
-	c := built.Since(n, &h.Builds[0])
-	if len(c.Differences) != 1 || c.Differences[0].Says != "the shop now corrects by over, 2 layers: +2.0 %, then by nothing" {
-		t.Fatalf("%+v", c)
+	if g, said := calctest.Snag(now, "built.over", ""); said {
+		t.Errorf("it was as the sheet it was begun with: %s", g.Says)
 	}
-	kept := h.EditBuild("1", func(b *model.Build) { c.Differences[0].Keep(b, "14", "") })
-	if c := built.Since(calc.Build(kept, n.Base, nil), &kept.Builds[0]); len(c.Differences) > 0 {
-		t.Errorf("kept, and still asked: %s", c.Says())
+	if _, said := calctest.Snag(calc.Build(begun, n, nil), "built.over", ""); !said {
+		t.Error("by the figures of today it is 15 % off, and nothing says so")
+	}
+	if got := built.GoesBy(now); !slices.Equal(got, []string{"over, 2 layers: +15.0 %"}) {
+		t.Errorf("begun today it goes by %q", got)
 	}
 }
 

@@ -1,11 +1,10 @@
 // Package built compares what was built with the sheet as it is now: what each step of a run
 // made when it was ticked, and what the sheet has it make. It says what has to be done again.
 //
-//	reads Branch: As, Layers, Learned, Sheath, Waiting
+//	reads Branch: As, Layers, Sheath, Waiting
 //	reads Cavity: Drain, Wires
 //	reads Dia: Nominal
 //	reads Layer: BuiltMM, BuiltOf, FillerMM, Fillers, Hand, LayMM, Members, OverMM
-//	reads Learned: Correction
 //	reads Member: ID, Kind
 //	reads Sheath: Tube
 //	reads Sheet: Base, Branches, H, Index, Limits, Snags, Splices, Terms, Units, Wires

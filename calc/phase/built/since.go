@@ -29,11 +29,8 @@ type Difference struct {
 	then  func(b *model.Build) // what else is settled when it is kept; may be nil
 }
 
-// Differences that belong to no step.
-const (
-	AboutRevision    = "revision"
-	AboutCorrections = "corrections"
-)
+// AboutRevision is a difference that belongs to no step.
+const AboutRevision = "revision"
 
 // kept is a step that stays as it was built, with what the sheet has instead.
 type kept struct {
@@ -94,7 +91,6 @@ func since(s *sheet.Sheet, b *model.Build, facts []Fact) Comparison {
 	c.gone()
 	c.pieces()
 	c.revision()
-	c.corrections()
 	out := Comparison{Differences: c.out, Unknown: len(c.old)}
 	met := map[string]bool{}
 	for _, d := range c.out {

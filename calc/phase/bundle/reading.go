@@ -2,6 +2,7 @@ package bundle
 
 import (
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -10,13 +11,14 @@ import (
 // gloved hands repeat to over a round of wires. Common practice, no source.
 const ReadSame unit.Millimetre = 0.05
 
-// LearnedBy is what a layer stands over its prediction by what the shop has learned. A
+// LearnedBy is what a layer of a serial stands over its prediction by what the shop had learned when it was
+// begun; of no serial, b nil, by what the shop has learned by now. A
 // centre that is built up is wound until it measures what it should: nothing is learned of it.
-func LearnedBy(s *sheet.Sheet, i, layer int) unit.Millimetre {
+func LearnedBy(s *sheet.Sheet, b *model.Build, i, layer int) unit.Millimetre {
 	if layer == 0 && layer < len(s.Branches[i].Layers) && s.Branches[i].Layers[0].BuiltMM > 0 {
 		return 1
 	}
-	c, ok := overCorrection(s, i, layer)
+	c, ok := correctionFor(s, b, i, layer)
 	if !ok {
 		return 1
 	}

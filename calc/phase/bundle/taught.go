@@ -2,6 +2,9 @@ package bundle
 
 import (
 	"fmt"
+	"slices"
+	"strconv"
+	"strings"
 
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -35,11 +38,64 @@ func learn(s *sheet.Sheet, i int) {
 
 // overCorrection is what is known of bundles up to a layer of branch i.
 func overCorrection(s *sheet.Sheet, i, layer int) (catalogue.Correction, bool) {
-	if c, ok := s.Cat.Correction(OverGroup(layer + 1)); ok {
-		return c, true
+	for _, of := range overGroups(s, i, layer) {
+		if c, ok := s.Cat.Correction(of); ok {
+			return c, true
+		}
 	}
+	return catalogue.Correction{}, false
+}
+
+// overGroups are the groups whose correction a layer of branch i goes by, the first of them that has one.
+func overGroups(s *sheet.Sheet, i, layer int) []string {
+	out := []string{OverGroup(layer + 1)}
 	if k := Commonest(s, i, layer); k >= 0 {
-		return s.Cat.Correction("over, " + ReelName(&s.H.Wires[k]))
+		out = append(out, "over, "+ReelName(&s.H.Wires[k]))
+	}
+	return out
+}
+
+// Corrections are those that the layers of branch i go by.
+func Corrections(s *sheet.Sheet, i int) []catalogue.Correction {
+	var out []catalogue.Correction
+	if len(s.Cat.Corrections) == 0 {
+		return nil
+	}
+	for layer := range s.Branches[i].Layers {
+		if c, ok := overCorrection(s, i, layer); ok && !slices.Contains(out, c) {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// InWords is a correction as a record keeps it: "over, 3 layers: +2.0 %".
+func InWords(of string, bias unit.Ratio) string {
+	return fmt.Sprintf("%s: %s%s %%", of, map[bool]string{true: "-", false: "+"}[bias < 0], unit.Fixed(100*max(bias, -bias), 1))
+}
+
+// correctionFor is overCorrection of one serial: one that says what it was begun with keeps that, whatever
+// the shop has learned since. The shop's history has it in full; what is not there any more is as the
+// record has it, to a tenth of a per cent.
+func correctionFor(s *sheet.Sheet, b *model.Build, i, layer int) (catalogue.Correction, bool) {
+	if b == nil || b.GoesBy == nil {
+		return overCorrection(s, i, layer)
+	}
+	for _, of := range overGroups(s, i, layer) {
+		for _, says := range b.GoesBy {
+			rest, is := strings.CutPrefix(says, of+": ")
+			if !is {
+				continue
+			}
+			for _, c := range slices.Backward(s.Cat.Corrections) {
+				if c.Of == of && !c.Withdrawn && InWords(of, c.Bias) == says {
+					return c, true
+				}
+			}
+			if v, err := strconv.ParseFloat(strings.TrimSuffix(rest, " %"), 64); err == nil && unit.Finite(v) {
+				return catalogue.Correction{Of: of, Bias: unit.Ratio(v / 100)}, true
+			}
+		}
 	}
 	return catalogue.Correction{}, false
 }
@@ -69,26 +125,28 @@ func BuiltOver(s *sheet.Sheet) {
 			if l.BuiltMM > 0 {
 				within = max(within, BuiltWithin(s)) // it is wound by whole turns of tape
 			}
-			sayBuiltOver(s, i, b.Serial, model.LayerName(r.Layer), r.OverMM, l.OverMM*LearnedBy(s, i, r.Layer), within)
-			sayBuiltOver(s, i, b.Serial, model.LayerName(r.Layer)+" before the tape", r.BareMM, l.BareMM(), 2*ReadSame)
+			sayBuiltOver(s, i, b, model.LayerName(r.Layer), r.OverMM, l.OverMM*LearnedBy(s, b, i, r.Layer), within)
+			sayBuiltOver(s, i, b, model.LayerName(r.Layer)+" before the tape", r.BareMM, l.BareMM(), 2*ReadSame)
 		}
 	}
 }
 
 // sayBuiltOver warns where what was read of a layer differs from the sheet by more than the
 // band of the branch and what is allowed beyond it.
-func sayBuiltOver(s *sheet.Sheet, i int, serial, what string, read []unit.Millimetre, over, within unit.Millimetre) {
+func sayBuiltOver(s *sheet.Sheet, i int, b *model.Build, what string, read []unit.Millimetre, over, within unit.Millimetre) {
 	if len(read) == 0 {
 		return
 	}
-	out := &s.Branches[i]
+	c, _ := correctionFor(s, b, i, len(s.Branches[i].Layers)-1)
+	p, wide := &s.Branches[i].Predicted, unit.Millimetre(2*c.Spread)
+	least, most := min(p.Least/p.Over, 1-wide), max(p.Most/p.Over, 1+wide)
 	mean := unit.Millimetre(0)
 	for _, v := range read {
 		mean += v / unit.Millimetre(len(read))
 	}
-	if mean < over*out.OverMinMM/out.OverMM-within || mean > over*out.OverMaxMM/out.OverMM+within {
-		s.SayLike(sheet.Warn, "built.over", s.H.Branches[i].ID, serial,
-			fmt.Sprintf("Serial %s: %s was measured at %s mm; the sheet says %s", serial, what, unit.Fixed(mean, 2), unit.Fixed(over, 1)))
+	if mean < over*least-within || mean > over*most+within {
+		s.SayLike(sheet.Warn, "built.over", s.H.Branches[i].ID, b.Serial,
+			fmt.Sprintf("Serial %s: %s was measured at %s mm; the sheet says %s", b.Serial, what, unit.Fixed(mean, 2), unit.Fixed(over, 1)))
 	}
 }
 

@@ -36,8 +36,7 @@ type Record struct {
 	MassG  model.Opt[unit.Gram] // on the scale
 	SheetG model.Opt[unit.Gram] // of the bundles by the sheet, without covers; unset where one is not known
 
-	Minutes []Spent
-	Breaks  int      // pauses that are in no minutes
+	Minutes []Spent  // what was done of it, where that is known
 	Open    []string // what stands against a certificate, in words; empty where nothing does
 }
 
@@ -123,7 +122,12 @@ func Of(s *sheet.Sheet, serial string) (Record, bool) {
 		}
 		out.Tubes = append(out.Tubes, one)
 	}
-	out.Minutes, out.Breaks = Minutes(s, b)
+	all, _ := Minutes(s)
+	for _, m := range all {
+		if slices.Contains(m.Serials, serial) {
+			out.Minutes = append(out.Minutes, m)
+		}
+	}
 	out.open(s, b, steps)
 	if len(out.Open) == 0 {
 		for _, t := range b.Steps {
@@ -148,7 +152,9 @@ func (r *Record) tests(s *sheet.Sheet, b *model.Build, steps []run.RunStep) {
 			}
 			t := Tested{Hold: cmp.Or(step.Name, "samples"), What: c.Name, Check: c}
 			var last model.Test
-			t.Result, last = c.Result(b, step.Key)
+			if t.Result, last = c.Result(b, step.Key); last.Limit.Set { // as it was when it was tested
+				t.Check.Limit = last.Limit.V
+			}
 			t.Read, t.Fault, t.At, t.By = c.Reading(last), last.Fault.V, last.At.V, last.By.V
 			for _, o := range b.Tests {
 				if c.Is(o) && o.Step.V == step.Key {
@@ -214,7 +220,7 @@ func (r *Record) layers(s *sheet.Sheet, b *model.Build, steps []run.RunStep) {
 		}
 		if read := b.ReadingOf(step.Of, step.Layer); read != nil {
 			l.ReadMM, l.LayMM = *step.Readings(read), read.LayMM
-			if e, ok := run.Explain(s, i, step, l.ReadMM); ok {
+			if e, ok := run.Explain(s, b, i, step, l.ReadMM); ok {
 				l.SheetMM, l.LeastMM, l.MostMM, l.MeanMM, l.Told = e.SheetMM, e.LeastMM, e.MostMM, e.ReadMM, e.Told
 			}
 		}

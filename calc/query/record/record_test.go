@@ -1,6 +1,8 @@
 package record_test
 
 import (
+	"math"
+	"reflect"
 	"slices"
 	"strings"
 	"testing"
@@ -95,33 +97,79 @@ func TestRecord(t *testing.T) {
 	}
 }
 
-// Minutes by hand: each since the same person's step before; a pause is none; over midnight, a month and
-// the leap day of 2028.
+// Minutes by hand: each since the same person did something before, whichever serial it was for; a pause is
+// none, nor is a signature; tests and samples count by themselves, and what is cut for two serials is one
+// stretch of work. Over midnight, a month and the leap day of 2028.
 func TestMinutes(t *testing.T) {
+	test := func(of, clock, by string) model.Test {
+		return model.Test{Step: model.Some(run.HoldBare), Net: model.Some(of), At: model.Some("2026-05-11 " + clock), By: model.Some(by)}
+	}
 	s := shop(t, func(b *model.Build) {
 		b.Steps = []model.Ticked{at("cut 101", "08:00", "7"), at("cut 102", "08:03", "7"), at("cut 120", "08:05", "8"),
-			at("cut 121", "08:06", "8"), at("lay T1 1", "08:23", "7"), at("lay T1 0", "12:00", "7"), at("no such", "12:01", "7")}
+			at("cut 121", "08:06", "8"), at("lay T1 1", "08:23", "7"), at("hold bare", "08:50", "7"), at("lay T1 0", "12:00", "7"),
+			at("no such", "12:01", "7"), at("cut 110", "12:11", "7")}
+		b.Tests = []model.Test{test("P1:A INJ1:2", "08:30", "8"), test("P1:B INJ2:2", "08:31", "8")}
 	})
-	got, breaks := record.Minutes(s, &s.H.Builds[s.H.BuildOf("003")])
-	var want = []record.Spent{{Kind: run.CutStep, Key: "cut 102", By: "7", Pieces: 1, Minutes: 3},
-		{Kind: run.CutStep, Key: "cut 121", By: "8", Pieces: 1, Minutes: 1},
-		{Kind: run.LayStep, Key: "lay T1 1", By: "7", Pieces: len(s.Branches[0].Layers[1].Members), Minutes: 20}}
-	if !slices.Equal(got, want) || breaks != 1 {
-		t.Errorf("%+v, %d pauses", got, breaks)
+	other := s.H.EditBuild("004", func(b *model.Build) {
+		b.EachTest = model.Some(true)
+		b.Steps = []model.Ticked{at("cut 110", "12:11", "7"), at("cut 111", "12:12", "7")}
+	})
+	s = calc.Build(other, s.Cat, nil)
+	got, breaks := record.Minutes(s)
+	for k := range got {
+		got[k].At = 0
+	}
+	one := []string{"003"}
+	want := []record.Spent{{Work: "cut", Key: "cut 102", Serials: one, By: "7", Pieces: 1, Minutes: 3},
+		{Work: "cut", Key: "cut 121", Serials: one, By: "8", Pieces: 1, Minutes: 1},
+		{Work: "lay", Key: "lay T1 1", Serials: one, By: "7", Pieces: len(s.Branches[0].Layers[1].Members), Minutes: 20},
+		{Work: "tests", Key: run.HoldBare, Serials: one, By: "8", Pieces: 1, Minutes: 24},
+		{Work: "tests", Key: run.HoldBare, Serials: one, By: "8", Pieces: 1, Minutes: 1},
+		{Work: "cut", Key: "cut 110", Serials: []string{"003", "004"}, By: "7", Pieces: 2, Minutes: 10},
+		{Work: "cut", Key: "cut 111", Serials: []string{"004"}, By: "7", Pieces: 1, Minutes: 1}}
+	if !reflect.DeepEqual(got, want) || breaks != 1 {
+		t.Errorf("%+v, %d pauses, want\n%+v", got, breaks, want)
+	}
+	if r, _ := record.Of(s, "004"); len(r.Minutes) != 2 {
+		t.Errorf("of serial 004: %+v", r.Minutes)
 	}
 	for _, c := range []struct {
 		from, to string
 		want     int // -1: none
 	}{{"2026-12-31 23:50", "2027-01-01 00:05", 15}, {"2028-02-28 23:59", "2028-02-29 00:01", 2},
 		{"2028-02-29 23:59", "2028-03-01 00:01", 2}, {"2027-02-28 23:59", "2027-03-01 00:01", 2},
+		{"2027-03-01 10:00", "2027-03-01 10:30", 30}, {"2027-03-01 10:00", "2027-03-01 10:31", -1},
 		{"yesterday", "2027-03-01 00:01", -1}, {"2027-03-01 00:01", "2027-13-01 00:01", -1},
 		{"2027-03-01 00:01", "2027-03-01 24:01", -1}} {
-		b := model.Build{Serial: "1"}
-		b.Steps = []model.Ticked{{Key: "cut 101", At: model.Some(c.from)}, {Key: "cut 102", At: model.Some(c.to)}}
-		got, _ := record.Minutes(s, &b)
+		s := shop(t, func(b *model.Build) {
+			b.Steps = []model.Ticked{{Key: "cut 101", At: model.Some(c.from)}, {Key: "cut 102", At: model.Some(c.to)}}
+		})
+		got, _ := record.Minutes(s)
 		if c.want < 0 && len(got) == 0 || len(got) == 1 && got[0].Minutes == c.want {
 			continue
 		}
 		t.Errorf("%s to %s: %+v, want %d", c.from, c.to, got, c.want)
+	}
+}
+
+// What a harness is expected to take, by hand: of each kind of work its pieces times the minutes of one that
+// were accepted; what nothing is accepted of is named. With nothing accepted nothing is expected.
+func TestHoursToExpect(t *testing.T) {
+	s := calctest.Laid(t, "example")
+	if _, known := record.Expect(s); known {
+		t.Error("hours are expected by nothing")
+	}
+	cat := catalogue.Merge(s.Base, &catalogue.Catalogue{Corrections: []catalogue.Correction{
+		{Of: "minutes, cut", Each: 1.5, EachSpread: 0.5, Pieces: 60}, {Of: "minutes, weigh", Each: 4, EachSpread: 1, Pieces: 8},
+		{Of: "minutes, lay", Each: 2, Pieces: 10}, {Of: "minutes, lay", Withdrawn: true}}})
+	h, known := record.Expect(calc.Build(run.Written(s), cat, nil))
+	cuts := float64(len(s.H.Wires))
+	off := math.Sqrt(0.25*(cuts+cuts*cuts/60) + 1*(1+1.0/8))
+	if !known || h.Kinds != 2 || math.Abs(h.Minutes-(1.5*cuts+4)) > 1e-9 || math.Abs(h.Spread-off) > 1e-9 {
+		t.Errorf("%+v, known %v, want %.1f minutes off by %.2f", h, known, 1.5*cuts+4, off)
+	}
+	if !slices.Contains(h.Lacks, "lay") || !slices.Contains(h.Lacks, record.Tests) || slices.Contains(h.Lacks, "cut") ||
+		slices.Contains(h.Lacks, "holds") {
+		t.Errorf("without %q", h.Lacks)
 	}
 }

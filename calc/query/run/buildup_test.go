@@ -39,12 +39,12 @@ func TestCentreIsBuiltUpInTheRun(t *testing.T) {
 		{up, 4.2, runquery.TooThick, 4},
 		{up, 3.0, runquery.TooThin, 4},
 	} {
-		e, ok := runquery.Explain(s, 0, run[c.step], []unit.Millimetre{c.read})
+		e, ok := runquery.Explain(s, nil, 0, run[c.step], []unit.Millimetre{c.read})
 		if !ok || e.Told != c.told || math.Abs(float64(e.SheetMM-c.of)) > 1e-9 {
 			t.Errorf("%s, read %v: %+v", run[c.step].Key, c.read, e)
 		}
 	}
-	if _, ok := runquery.Explain(s, 0, run[up], nil); ok {
+	if _, ok := runquery.Explain(s, nil, 0, run[up], nil); ok {
 		t.Error("nothing read is explained")
 	}
 }

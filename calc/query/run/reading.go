@@ -43,15 +43,15 @@ type Explained struct {
 	OtherSheath     string          // one that does where it does not; "" for none
 }
 
-// ExplainReading explains readings of a layer of branch i: by the wire, whose tolerance
+// ExplainReading explains readings of a layer of branch i of a serial: by the wire, whose tolerance
 // they may be in, then by what else it could be. It says what it would mean for all that
 // follows, and changes nothing. False without a reading that is a diameter, or for a layer
 // that is not there.
-func ExplainReading(s *sheet.Sheet, i, layer int, read []unit.Millimetre) (Explained, bool) {
+func ExplainReading(s *sheet.Sheet, b *model.Build, i, layer int, read []unit.Millimetre) (Explained, bool) {
 	if i < 0 || i >= len(s.Branches) || layer < 0 || layer >= len(s.Branches[i].Layers) || len(read) == 0 {
 		return Explained{}, false
 	}
-	e := Explained{SheetMM: s.Branches[i].Layers[layer].OverMM * bundle.LearnedBy(s, i, layer)}
+	e := Explained{SheetMM: s.Branches[i].Layers[layer].OverMM * bundle.LearnedBy(s, b, i, layer)}
 	for _, v := range read {
 		e.ReadMM += v / unit.Millimetre(len(read))
 		e.HighMM = max(e.HighMM, v)
@@ -59,7 +59,7 @@ func ExplainReading(s *sheet.Sheet, i, layer int, read []unit.Millimetre) (Expla
 	if !(e.ReadMM > 0) || math.IsInf(float64(e.ReadMM), 0) || !(e.SheetMM > 0) {
 		return Explained{}, false
 	}
-	e.LeastMM, e.MostMM = layerBand(s, i, layer)
+	e.LeastMM, e.MostMM = layerBand(s, b, i, layer)
 	e.Told = tellOf(e)
 	k := bundle.Commonest(s, i, layer)
 	if k < 0 {
@@ -69,7 +69,7 @@ func ExplainReading(s *sheet.Sheet, i, layer int, read []unit.Millimetre) (Expla
 	d := s.Wires[k].Dia
 	e.Spec, e.Size, e.NominalMM, e.AsIfMM = w.Spec, w.Size, d.Nominal, d.Nominal
 	if e.Told != AsSheet {
-		e.AsIfMM = asIf(s, i, layer, k, e)
+		e.AsIfMM = asIf(s, b, i, layer, k, e)
 		e.Top, e.Bottom = e.AsIfMM > d.Max-sameEnd && d.Max > d.Nominal, e.AsIfMM < d.Min+sameEnd && d.Min < d.Nominal
 	}
 	restate(s, i, layer, k, &e)
@@ -122,8 +122,8 @@ func sizesTo(s *sheet.Sheet, i, layer int) map[[2]string]int {
 }
 
 // layerBand is over of one layer with every wire so far at its smallest, at its largest.
-func layerBand(s *sheet.Sheet, i, layer int) (least, most unit.Millimetre) {
-	shift := bundle.LearnedBy(s, i, layer)
+func layerBand(s *sheet.Sheet, b *model.Build, i, layer int) (least, most unit.Millimetre) {
+	shift := bundle.LearnedBy(s, b, i, layer)
 	over := s.Branches[i].Layers[layer].OverMM * shift
 	small, large := map[[2]string]unit.Millimetre{}, map[[2]string]unit.Millimetre{}
 	for size, k := range sizesTo(s, i, layer) {
@@ -147,7 +147,7 @@ func layerBand(s *sheet.Sheet, i, layer int) (least, most unit.Millimetre) {
 // asIf is the diameter of a size of wire with which a layer would stand as it was read, all
 // else as it is. Over runs all but straight with it, so that three steps of the secant come
 // within a hundredth.
-func asIf(s *sheet.Sheet, i, layer, k int, e Explained) unit.Millimetre {
+func asIf(s *sheet.Sheet, of *model.Build, i, layer, k int, e Explained) unit.Millimetre {
 	w := &s.H.Wires[k]
 	size := [2]string{w.Spec, w.Size}
 	over := func(d unit.Millimetre) (unit.Millimetre, bool) {
@@ -155,7 +155,7 @@ func asIf(s *sheet.Sheet, i, layer, k int, e Explained) unit.Millimetre {
 		if layer >= len(l) {
 			return 0, false
 		}
-		return l[layer].OverMM * bundle.LearnedBy(s, i, layer), true
+		return l[layer].OverMM * bundle.LearnedBy(s, of, i, layer), true
 	}
 	a, fa := e.NominalMM, e.SheetMM
 	b := a * e.ReadMM / e.SheetMM

@@ -18,7 +18,7 @@ import (
 func TestReadingIsExplained(t *testing.T) {
 	s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", "")
 	was := s.H
-	e, ok := runquery.ExplainReading(s, 0, 1, []unit.Millimetre{3.45})
+	e, ok := runquery.ExplainReading(s, nil, 0, 1, []unit.Millimetre{3.45})
 	t.Logf("%+v", e)
 	if !ok || e.Told != runquery.AsWire || !e.Top || e.NextHolds != 12 || e.NextTakes < 12 {
 		t.Errorf("%v %+v", ok, e)
@@ -31,21 +31,21 @@ func TestReadingIsExplained(t *testing.T) {
 	}
 	for read, want := range map[unit.Millimetre]runquery.Told{3.28: runquery.AsSheet, 3.9: runquery.TooThick, 2.9: runquery.TooThin,
 		3.15: runquery.AsWire} {
-		if e, ok := runquery.ExplainReading(s, 0, 1, []unit.Millimetre{read}); !ok || e.Told != want {
+		if e, ok := runquery.ExplainReading(s, nil, 0, 1, []unit.Millimetre{read}); !ok || e.Told != want {
 			t.Errorf("%v: %+v", read, e)
 		}
 	}
-	two, _ := runquery.ExplainReading(s, 0, 1, []unit.Millimetre{3.40, 3.50})
+	two, _ := runquery.ExplainReading(s, nil, 0, 1, []unit.Millimetre{3.40, 3.50})
 	if math.Abs(float64(two.ReadMM)-3.45) > 1e-12 || two.HighMM != 3.50 {
 		t.Errorf("mean %v, highest %v", two.ReadMM, two.HighMM)
 	}
 	for _, bad := range [][]unit.Millimetre{nil, {0}, {-1}, {unit.Millimetre(math.NaN())}, {unit.Millimetre(math.Inf(1))}} {
-		if e, ok := runquery.ExplainReading(s, 0, 1, bad); ok {
+		if e, ok := runquery.ExplainReading(s, nil, 0, 1, bad); ok {
 			t.Errorf("%v was explained: %+v", bad, e)
 		}
 	}
 	for _, at := range [][2]int{{-1, 0}, {1, 0}, {0, 3}, {0, -1}} {
-		if _, ok := runquery.ExplainReading(s, at[0], at[1], []unit.Millimetre{3}); ok {
+		if _, ok := runquery.ExplainReading(s, nil, at[0], at[1], []unit.Millimetre{3}); ok {
 			t.Errorf("%v is there", at)
 		}
 	}
@@ -55,11 +55,11 @@ func TestReadingIsExplained(t *testing.T) {
 // it, and names a tube that does.
 func TestReadingAndSheath(t *testing.T) {
 	s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6, 12}, "", calctest.CoverText("sheath", "  part = \"AS23053/16 6.4\"\n"))
-	e, ok := runquery.ExplainReading(s, 0, 1, []unit.Millimetre{3.9})
+	e, ok := runquery.ExplainReading(s, nil, 0, 1, []unit.Millimetre{3.9})
 	if !ok || e.Sheath != "AS23053/16 6.4" || e.SheathFits || e.OtherSheath == "" {
 		t.Errorf("%+v", e)
 	}
-	if e, _ := runquery.ExplainReading(s, 0, 1, []unit.Millimetre{3.28}); !e.SheathFits || e.OtherSheath != "" {
+	if e, _ := runquery.ExplainReading(s, nil, 0, 1, []unit.Millimetre{3.28}); !e.SheathFits || e.OtherSheath != "" {
 		t.Errorf("as the sheet has it: %+v", e)
 	}
 }

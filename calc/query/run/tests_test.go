@@ -83,6 +83,8 @@ func step(t *testing.T, all []runquery.RunStep, key string) runquery.RunStep {
 // is tested again or somebody with a name keeps it so. Samples count from the last that failed.
 func TestWhatATestComesTo(t *testing.T) {
 	net := runquery.Check{Kind: runquery.Rings, Name: "P1:A X:1", Limit: 0.3}
+	wide, tight := net, net // the limit by an older and by a newer catalogue
+	wide.Limit, tight.Limit = 0.5, 0.2
 	pull := func(n int) runquery.Check {
 		return runquery.Check{Kind: runquery.Pulled, Name: "22 in 20", Limit: 53, Sample: n}
 	}
@@ -108,6 +110,8 @@ func TestWhatATestComesTo(t *testing.T) {
 		"at the other ring-out":  {net, at("hold pinned", net, 0.1), nil, runquery.Untested},
 		"at its limit":           {net, at("hold bare", net, 0.3), nil, runquery.Passed},
 		"over it":                {net, at("hold bare", net, 0.301), nil, runquery.Failed},
+		"within what was asked":  {net, at("hold bare", wide, 0.4), nil, runquery.Passed},
+		"over what was asked":    {net, at("hold bare", tight, 0.25), nil, runquery.Failed},
 		"mended":                 {net, at("hold bare", net, 9, 0.2), nil, runquery.Passed},
 		"failed later":           {net, at("hold bare", net, 0.2, 9), nil, runquery.Failed},
 		"by the beep":            {net, []model.Test{net.Record("hold bare", none, "")}, nil, runquery.Passed},

@@ -6,6 +6,7 @@ import (
 
 	"contralay/calc"
 	"contralay/calc/phase/built"
+	"contralay/calc/query/record"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
@@ -13,6 +14,7 @@ import (
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
+	"contralay/ui/hours"
 	"contralay/ui/paper"
 )
 
@@ -44,6 +46,10 @@ func BuildPage(m *desk.Model, w int, _ string) desk.Page {
 		rows := []desk.Row{revisionRow(m), runs.RunRow(m)}
 		if r, any := learnedRow(m); any {
 			rows = append(rows, r)
+		}
+		if h, known := record.Expect(m.Sheet); known {
+			rows = append(rows, desk.Row{Key: "hours", Text: hours.Line(h),
+				Detail: "Work alone: no pauses, nothing done twice. contralay measured has the minutes of each kind of work"})
 		}
 		return rows
 	})...)

@@ -10,6 +10,7 @@ import (
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
+	"contralay/ui/hours"
 	"contralay/ui/paper"
 )
 
@@ -79,7 +80,7 @@ func LearnedPage(m *desk.Model, w int, _ string) desk.Page {
 			continue
 		}
 		seen[c.Of] = true
-		text := paper.InUse(m.Cfg.Cat, c.Of)
+		text := hours.InUse(m.Cfg.Cat, c.Of)
 		lines := kit.Wrap(text, max(20, w-3))
 		r := desk.Row{Key: "in use " + c.Of, Text: lines[0], Detail: text}
 		withdraws(m, &r, c.Of)

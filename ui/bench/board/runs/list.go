@@ -18,11 +18,6 @@ import (
 // StepsKind is that screen.
 const StepsKind desk.Kind = "steps"
 
-// kindWords are what the steps of a kind are called on the list.
-var kindWords = map[run.StepKind]string{run.CutStep: "cut", run.MakeStep: "make up", run.LayStep: "lay", run.BuildUpStep: "lay",
-	run.JoinStep: "splice", run.ThreadStep: "thread", run.HoldStep: "holds", run.PinStep: "contacts", run.WindStep: "wind",
-	run.ShrinkStep: "shrink", run.GlueStep: "adhesive", run.WeighStep: "weigh", run.LotStep: "lots", run.PullStep: "samples"}
-
 // The filters that are no kind of step.
 const (
 	allSteps    = "all"
@@ -34,8 +29,8 @@ const (
 func filters(m *desk.Model) []string {
 	out := []string{allSteps, openSteps, tickedSteps}
 	for _, s := range runSteps(m) {
-		if !slices.Contains(out, kindWords[s.Kind]) {
-			out = append(out, kindWords[s.Kind])
+		if !slices.Contains(out, s.Kind.Work()) {
+			out = append(out, s.Kind.Work())
 		}
 	}
 	return out
@@ -88,7 +83,7 @@ func StepsPage(m *desk.Model, _ int, _ string) desk.Page {
 			Enter: func(m *desk.Model) { jump(m, len(steps)) }, Field: numberField(m)}}}
 	for k, s := range steps {
 		in := s.In(b)
-		if !(r.show == allSteps || r.show == openSteps && !in || r.show == tickedSteps && in || r.show == kindWords[s.Kind]) {
+		if !(r.show == allSteps || r.show == openSteps && !in || r.show == tickedSteps && in || r.show == s.Kind.Work()) {
 			continue
 		}
 		row := desk.Row{Key: fmt.Sprint("step ", s.Key), TextOf: func() string { return stepText(m, s, k, b) }, Does: "go there",

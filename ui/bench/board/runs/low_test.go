@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"contralay/calc/query/run"
+	"contralay/model"
+	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/board/runs"
 )
@@ -50,5 +52,67 @@ func TestLowScreenHasNeighbours(t *testing.T) {
 	}
 	if tracers < 3 || looked < 200 {
 		t.Errorf("%d tracers, %d looked at", tracers, looked)
+	}
+}
+
+// A reading and what it comes to stand on the screen with the order of the wires, not in its place: with a piece
+// its number and its neighbours, with a layer that is all on every piece in order.
+func TestReadingLeavesTheOrder(t *testing.T) {
+	m := runOf(t, "demo.toml", run.LayStep)
+	m.Change(m.H.EditBuild("1", func(b *model.Build) {
+		for i := range m.Sheet.Branches {
+			for k, l := range m.Sheet.Branches[i].Layers {
+				b.Readings = append(b.Readings, model.Reading{Branch: m.H.Branches[i].ID, Layer: k,
+					OverMM: []unit.Millimetre{l.OverMM * 1.2}, BareMM: []unit.Millimetre{l.BareMM() * 1.2}})
+			}
+		}
+	}), "")
+	pieces, layers := 0, 0
+	for _, size := range [][2]int{{80, 24}, {40, 12}} {
+		benchtest.Size(m, size[0], size[1])
+		for at, s := range runs.RunSteps(m) {
+			if s.Kind != run.LayStep {
+				continue
+			}
+			all := runs.Pieces(m, at)
+			for k := 0; k <= len(all) && (k < len(all) || k > 1); k++ {
+				runs.Stand(m, at, k)
+				screen := benchtest.View(m)
+				if k == len(all) && size[1] == 12 { // no room for a layer: its rows have it
+					for _, r := range m.Page(m.ListWidth()).Rows {
+						screen += "\n" + r.Line()
+					}
+				}
+				words := strings.Join(strings.Fields(strings.NewReplacer("│", " ", "*", " ", "<", " ", ">", " ", ",", " ").Replace(screen)), " ")
+				want := []string{}
+				switch {
+				case k == len(all):
+					var ids []string
+					for _, p := range all {
+						ids = append(ids, p.ID)
+					}
+					want, layers = append(want, strings.Join(ids, " ")), layers+1
+				case k > 0:
+					want = append(want, all[k-1].ID)
+					fallthrough
+				default:
+					if pieces++; k+1 < len(all) {
+						want = append(want, all[k+1].ID)
+					}
+				}
+				if size[0] == 80 && !strings.Contains(screen, "too large for tolerance") && !strings.Contains(screen, "TOO LARGE") &&
+					!strings.Contains(screen, "Read ") {
+					t.Errorf("%s, %d: nothing is said of the reading:\n%s", s.Key, k, screen)
+				}
+				for _, text := range want {
+					if !strings.Contains(words, text) {
+						t.Fatalf("%s, %d: no %q on\n%s", s.Key, k, text, screen)
+					}
+				}
+			}
+		}
+	}
+	if pieces < 300 || layers < 60 {
+		t.Errorf("%d pieces, %d layers", pieces, layers)
 	}
 }

@@ -17,40 +17,52 @@ import (
 // On every screen for cutting, laying and pinning the number of the wire stands three rows high, and
 // its colour and the row in hand stand there too, on a high screen and on the lowest.
 func TestNumberIsLarge(t *testing.T) {
-	m := runOf(t, "demo.toml", run.CutStep)
-	kinds := map[run.StepKind]int{}
-	for _, ascii := range []bool{false, true} {
-		m.ShownOn(m.Cfg.Palette, ascii)
-		for _, size := range [][2]int{{80, 24}, {40, 12}} {
-			benchtest.Size(m, size[0], size[1])
-			for at, s := range runs.RunSteps(m) {
-				for k, p := range runs.Pieces(m, at) {
-					runs.Stand(m, at, k)
-					kinds[s.Kind]++
-					w, is := m.Sheet.Index.Wire[p.ID]
-					if !is || p.Check.Kind > run.Rings {
-						continue // a unit, a filler, a plug; a reading
-					}
-					screen := benchtest.View(m)
-					large := func(text string) bool {
-						return stacked(screen, words.Tall(text, 80, ascii)) || stacked(screen, words.Letters(text, 80, ascii))
-					}
-					if !large(p.ID) {
-						t.Fatalf("%s, %s: it is not large:\n%s", s.Key, p.Key, screen)
-					}
-					colour := model.ColourWords(m.H.Wires[w].Colour.V)
-					if !strings.Contains(strings.ToLower(screen), colour) && !large(colour) {
-						t.Fatalf("%s: no %s:\n%s", s.Key, colour, screen)
-					}
-					if text := m.Page(m.ListWidth()).Rows[0].Line(); !strings.Contains(screen, text) {
-						t.Fatalf("%s: Enter's row is not on the screen:\n%s", s.Key, screen)
+	for _, c := range []struct {
+		name            string
+		plain           []bool // in ASCII or not
+		cuts, lays, ins int    // at least so many to look at, each in two sizes
+	}{{"demo.toml", []bool{false, true}, 4 * 60, 4 * 150, 4 * 100}, {"whole.toml", []bool{false}, 2 * 120, 2 * 500, 2 * 200}} {
+		m := runOf(t, c.name, run.CutStep)
+		kinds := map[run.StepKind]int{}
+		for _, ascii := range c.plain {
+			m.ShownOn(m.Cfg.Palette, ascii)
+			for _, size := range [][2]int{{80, 24}, {40, 12}} {
+				benchtest.Size(m, size[0], size[1])
+				for at, s := range runs.RunSteps(m) {
+					for k, p := range runs.Pieces(m, at) {
+						kinds[s.Kind]++
+						isLarge(t, m, at, k, s, p, ascii)
 					}
 				}
 			}
 		}
+		if kinds[run.CutStep] < c.cuts || kinds[run.LayStep] < c.lays || kinds[run.PinStep] < c.ins {
+			t.Errorf("%s: looked at %v", c.name, kinds)
+		}
 	}
-	if kinds[run.CutStep] < 4*60 || kinds[run.LayStep] < 4*150 || kinds[run.PinStep] < 4*100 {
-		t.Errorf("looked at %v", kinds)
+}
+
+// isLarge holds one piece on its screen: its number large, its colour, and the row that Enter takes.
+func isLarge(t *testing.T, m *desk.Model, at, k int, s run.RunStep, p run.Piece, ascii bool) {
+	t.Helper()
+	w, is := m.Sheet.Index.Wire[p.ID]
+	if !is || p.Check.Kind > run.Rings {
+		return // a unit, a filler, a plug; a reading
+	}
+	runs.Stand(m, at, k)
+	screen := benchtest.View(m)
+	large := func(text string) bool {
+		return stacked(screen, words.Tall(text, 80, ascii)) || stacked(screen, words.Letters(text, 80, ascii))
+	}
+	if !large(p.ID) {
+		t.Fatalf("%s, %s: it is not large:\n%s", s.Key, p.Key, screen)
+	}
+	colour := model.ColourWords(m.H.Wires[w].Colour.V)
+	if !strings.Contains(strings.ToLower(screen), colour) && !large(colour) {
+		t.Fatalf("%s: no %s:\n%s", s.Key, colour, screen)
+	}
+	if text := m.Page(m.ListWidth()).Rows[0].Line(); !strings.Contains(screen, text) {
+		t.Fatalf("%s: Enter's row is not on the screen:\n%s", s.Key, screen)
 	}
 }
 

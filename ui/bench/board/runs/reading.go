@@ -78,7 +78,7 @@ func odField(m *desk.Model, s run.RunStep) *desk.Field {
 	when := readWhen(s)
 	f := &desk.Field{Label: "OD of " + model.LayerName(s.Layer) + when, Unit: m.Sys.Name(), Number: true}
 	f.Set = func(m *desk.Model, text string) error {
-		over, _ := cards.SheetOver(m, s)
+		over, _ := run.SheetOver(m.Sheet, own(m), s)
 		v, err := measured(m, text, "OD of "+built.LayerAt(s.Of, s.Layer)+when, desk.MostPart, over)
 		if err != nil {
 			return err
@@ -170,8 +170,8 @@ func explained(m *desk.Model, s run.RunStep, r *model.Reading) (run.Explained, b
 		return run.Explained{}, false
 	}
 	read := *s.Readings(r)
-	told := state(m).read.Get(m.Sheet, 0, fmt.Sprint(s.Key, read), func() reading {
-		e, ok := run.Explain(m.Sheet, i, s, read)
+	told := state(m).read.Get(m.Sheet, 0, fmt.Sprint(state(m).serial, s.Key, read, own(m).GoesBy), func() reading {
+		e, ok := run.Explain(m.Sheet, own(m), i, s, read)
 		return reading{e, ok}
 	})
 	return told.Explained, told.ok

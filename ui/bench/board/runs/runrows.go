@@ -3,13 +3,17 @@ package runs
 import (
 	"fmt"
 	"slices"
+	"strings"
 
+	"contralay/calc/phase/built"
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/bench/board/runs/cards"
 	"contralay/ui/bench/board/runs/say"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/kit"
 	"contralay/ui/bench/words"
 )
 
@@ -64,6 +68,11 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build, pages int) []desk.Row
 	if s.Kind == run.LayStep || s.Kind == run.BuildUpStep {
 		out = append(out, readingRows(m, s, b)...)
 	}
+	if s.Kind == run.LayStep && !is && m.ListHeight() < 8 { // a card has it where there is room for one
+		for k, text := range kit.Wrap(cards.Order(m, s), max(20, m.ListWidth()-3)) {
+			out = append(out, desk.Row{Key: fmt.Sprint("order ", k), Text: text, Detail: "Read on with the arrows"})
+		}
+	}
 	if is && p.Check.Kind != run.NoCheck {
 		out = append(out, testRows(m, s, p, b)...)
 	}
@@ -84,7 +93,24 @@ func runRows(m *desk.Model, s run.RunStep, b *model.Build, pages int) []desk.Row
 	out = append(out, noteRow(m, b))
 	out = append(out, notDoneRows(m, s, b)...)
 	out = append(out, otherRows(m)...)
-	return append(out, whoRow(m), leaveRow(m))
+	return append(append(out, goesByRows(m)...), whoRow(m), leaveRow(m))
+}
+
+// goesByRows say that a serial keeps the figures it was begun with, where the shop has learned since.
+func goesByRows(m *desk.Model) []desk.Row {
+	was := own(m).GoesBy
+	is := built.GoesBy(m.Sheet)
+	if was == nil || slices.Equal(was, is) {
+		return nil
+	}
+	list := func(all []string) string {
+		if len(all) == 0 {
+			return "nothing"
+		}
+		return strings.Join(all, ", ")
+	}
+	return []desk.Row{{Key: "goes by", Text: "figures  as it was begun, corrected by " + list(was),
+		Detail: "The shop now corrects by " + list(is) + ". This serial keeps its own"}}
 }
 
 // readOnRow turns to the next page of a step that is to be read first.

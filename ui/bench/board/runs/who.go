@@ -23,8 +23,8 @@ func WhoPage(m *desk.Model, _ int, _ string) desk.Page {
 	p := desk.Page{Lines: []string{"Who works? Each tick carries the name."}}
 	field := whoField(m)
 	for _, who := range known(m) {
-		p.Rows = append(p.Rows, desk.Row{Key: who, Text: named(m, who), Does: "take", Detail: "Enter: it is me. Or digits or a scanner: another",
-			Enter: func(m *desk.Model) { works(m, who) }, Field: field})
+		p.Rows = append(p.Rows, desk.Row{Key: who, Text: named(m, who), Does: "take",
+			Detail: "Enter: it is me. Or digits or a scanner: another", Enter: func(m *desk.Model) { works(m, who) }, Field: field})
 	}
 	text := "a name: type it"
 	if len(p.Rows) > 0 {

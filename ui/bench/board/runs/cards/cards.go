@@ -175,7 +175,7 @@ func layCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
 	if e, ok := m.Explained(s); ok {
 		c.More = append(c.More, say.Reading(m.Model, e)...)
 	}
-	over, _ := SheetOver(m.Model, s)
+	over, _ := run.SheetOver(m.Sheet, m.Build, s)
 	c.More = append(c.More, fmt.Sprintf("%s. OD %s %s when it is laid", start, m.Sys.Diameter(over), m.Sys.Name()))
 	return c
 }
@@ -245,7 +245,7 @@ func laidCard(m Hand, s run.RunStep) card.Card {
 	i := m.Sheet.Index.Branch[s.Of]
 	mb, b := &m.H.Branches[i], &m.Sheet.Branches[i]
 	l := &b.Layers[s.Layer]
-	over, _ := SheetOver(m.Model, s)
+	over, _ := run.SheetOver(m.Sheet, m.Build, s)
 	n := len(l.Members)
 	od := "OD " + m.Sys.Diameter(over)
 	c := card.Card{Title: fmt.Sprintf("%s, %s: all %d are on. Measure it", say.Layer(s), layWords(m, l), n), Number: od,
@@ -272,6 +272,16 @@ func laidCard(m Hand, s run.RunStep) card.Card {
 			c.More = append(c.More, "In this layer lies "+paper.Becomes(m.Sheet, m.Sys, k))
 		}
 	}
+	c.Lines = append(c.Lines, Order(m.Model, s))
+	return c
+}
+
+// Order is the pieces of a layer as they lie; "" where the sheet has the layer no more.
+func Order(m *desk.Model, s run.RunStep) string {
+	l, ok := LayerAt(m, s)
+	if !ok {
+		return ""
+	}
 	var ids []string
 	for k, p := range l.Members {
 		id := p.ID
@@ -280,8 +290,7 @@ func laidCard(m Hand, s run.RunStep) card.Card {
 		}
 		ids = append(ids, id)
 	}
-	c.More = append(c.More, "Clockwise, seen from "+mb.From+": "+strings.Join(ids, " "))
-	return c
+	return "Clockwise from " + m.H.Branches[m.Sheet.Index.Branch[s.Of]].From + ": " + strings.Join(ids, " ")
 }
 
 // pinCard is one cavity: the wire that goes in, and how its contact is crimped.

@@ -3,7 +3,6 @@ package cards
 import (
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
-	"contralay/model/unit"
 	"contralay/ui/bench/desk"
 )
 
@@ -14,16 +13,4 @@ func LayerAt(m *desk.Model, s run.RunStep) (*sheet.Layer, bool) {
 		return nil, false
 	}
 	return &m.Sheet.Branches[i].Layers[s.Layer], true
-}
-
-// SheetOver is what the sheet has for what a step measures.
-func SheetOver(m *desk.Model, s run.RunStep) (unit.Millimetre, bool) {
-	l, ok := LayerAt(m, s)
-	switch {
-	case !ok:
-		return 0, false
-	case s.Bare:
-		return l.BareMM(), true
-	}
-	return l.OverMM, true
 }
