@@ -13,8 +13,8 @@ import (
 	"contralay/model/file"
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/listtest"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/table"
 )
 
@@ -45,7 +45,7 @@ func TestEmptyRecipe(t *testing.T) {
 			t.Errorf("%s: an empty recipe makes another harness or report", path)
 		}
 		for _, table := range tables {
-			if d := cmp.Diff(reading.Columns(table, nil), reading.Columns(table, &name.Recipe{})); d != "" {
+			if d := cmp.Diff(listtest.Columns(table, nil), listtest.Columns(table, &name.Recipe{})); d != "" {
 				t.Errorf("%s: %s", path, d)
 			}
 		}

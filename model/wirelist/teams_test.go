@@ -69,7 +69,7 @@ func TestListsOfTeams(t *testing.T) {
 			"ECU-A:1 INJ1:1, ECU-A:2 INJ2:1, ECU-B:1 TPS:1", nil, nil, nil},
 		"three beside each other": {"a.csv",
 			"Wire,From,To,AWG,Notes\n6,ECU:6,CAM:1,24,screened\n7,ECU:7,CAM:2,24,screened\n8,ECU:8,CAM:3,24,screened\n",
-			"ECU:6 CAM:1, ECU:7 CAM:2, ECU:8 CAM:3", []string{"shielded triple of wires 6 and 7 and 8"}, []string{"warn"}, nil},
+			"ECU:6 CAM:1, ECU:7 CAM:2, ECU:8 CAM:3", []string{"shielded triple of wires 6 and 7 and 8"}, nil, nil},
 		"letters on one side": {"a.csv", head + "1,P1:4..6,J1:A..C,22\n", "P1:4 J1:A, P1:5 J1:B, P1:6 J1:C", nil, []string{"warn"},
 			nil},
 		"sizes with decimals": {"a.csv", "Wire,From,To,Size\n1,ECU:1,TPS:1,0.5\n2,ECU:2,TPS:2,0.75\n", "ECU:1 TPS:1, ECU:2 TPS:2", nil,
@@ -126,7 +126,8 @@ func TestListsOfTeams(t *testing.T) {
 		"a ground with a cavity": {"a.csv", "Signal,From,To,Size\nCoil 1 gnd,C1:1,GND1:1,20\nCoil 2 gnd,C2:1,GND1:1,20\n",
 			"C1:1 GND1:1, C2:1 GND1:1", nil, []string{"stop", "warn"}, nil},
 		"a shield to a cavity": {"a.csv", "Signal,From,To,Shield,Size\nCRK+,E:1,C:1,E:9,22\nCRK-,E:2,C:2,E:9,22\n",
-			"E:1 C:1, E:2 C:2", []string{"shielded pair of wires 1 and 2", "shield taken to a cavity: E:9"}, []string{"warn"},
+			"E:1 C:1, E:2 C:2", []string{"shielded pair of wires 1 and 2", "shield taken to a cavity: E:9",
+				"warn: a shield beside rows that name no cable: Shield: row 2, row 3"}, nil,
 			[]string{"Shield: E:9"}},
 		"nets called as papers are": {"a.csv",
 			"Signal,From,To,AWG\nData,ECU:1,DASH:1,24\nRev,ECU:2,DASH:2,24\nDate,ECU:3,DASH:3,24\n" +

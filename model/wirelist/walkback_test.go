@@ -306,7 +306,7 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 // partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity.
 func partsSaid(said, cell string) bool {
 	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>", r) }) {
-		if w := strings.ToLower(word); w != "pin" && w != "awg" && w != "to" && !isSizeWord(w) &&
+		if w := strings.ToLower(word); w != "pin" && w != "kontakt" && w != "klemme" && w != "awg" && w != "to" && !isSizeWord(w) &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false
 		}

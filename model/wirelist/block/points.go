@@ -50,7 +50,7 @@ func (f *finder) points(i int) int {
 		name.SaysConnector(rows[i-1].Cells[0])) {
 		return n
 	}
-	if rises && n > 2 && (rows[i].Point || !f.t.Marked) && 2*nets >= n || f.saysPins(i) {
+	if rises && n > 2 && (rows[i].Point || !f.t.Marked || isDashed(rows[i].Cells[0])) && 2*nets >= n || f.saysPins(i) {
 		return n
 	}
 	return 0
@@ -64,7 +64,14 @@ func (f *finder) isPoint(rows []table.Row, i int) bool {
 		return false
 	}
 	_, _, ok := partPoint(r.Cells[0])
-	return ok && (r.Point || !f.t.Marked || strings.IndexAny(r.Cells[0], ".)") > 0)
+	return ok && (r.Point || !f.t.Marked || strings.IndexAny(r.Cells[0], ".)") > 0 || isDashed(r.Cells[0]))
+}
+
+// isDashed reports whether a sign parts the cavity that a line begins with from the rest, "1 - red - battery", "4 = horn".
+func isDashed(text string) bool {
+	pin, rest, ok := strings.Cut(text, " ")
+	return ok && name.IsCavity(pin) && (strings.HasPrefix(rest, "- ") || strings.HasPrefix(rest, "– ") || strings.HasPrefix(rest, "= ") ||
+		strings.HasPrefix(rest, ": "))
 }
 
 // pinWords are the words that may stand before the cavity of a point.

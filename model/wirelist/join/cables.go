@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -208,6 +209,13 @@ func byNeighbour(im *draft.Importer, in map[*draft.Item]int) {
 			ofOneThing(run, n)) {
 			i += len(run)
 			continue
+		}
+		if it.Cue.Conductors == 0 && !it.Cue.Twisted && n <= len(run) {
+			var rows []table.Row
+			for _, one := range run {
+				rows = append(rows, table.Row{Line: one.Place.Row})
+			}
+			im.Doubt("a shield beside rows that name no cable", it.Place, it.CueText, "taken as one cable", rows)
 		}
 		k := 0
 		for ; k+n <= len(run); k += n {

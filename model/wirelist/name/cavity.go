@@ -44,6 +44,9 @@ func joiningWords() []string { return []string{" and ", " und ", " et ", " e ", 
 
 // WithoutPinWord takes the word for a cavity off its name: "pin 3", "cav. A", "#7".
 func WithoutPinWord(p string) string {
+	if words := strings.Fields(p); len(words) == 2 && IsPinWord(table.Fold(words[0])) {
+		return words[1]
+	}
 	f := table.Fold(p)
 	for _, lead := range []string{"pin", "cavity", "cav", "way", "terminal", "kammer", "broche", "#"} {
 		rest, ok := strings.CutPrefix(f, lead)

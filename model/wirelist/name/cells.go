@@ -24,7 +24,7 @@ func IsCavities(cell string) bool {
 // IsEnd reports whether a cell names a connector and, behind a colon, a cavity of it.
 func IsEnd(cell string) bool {
 	connector, pin, ok := SplitEnd(cell)
-	if ok && strings.Contains(table.Fold(cell), " pin ") && IsCavity(pin) {
+	if _, pin, said := splitAtPinWord(cell); said && IsCavity(pin) {
 		return true
 	}
 	return ok && strings.Contains(cell, ":") && pin != "" && len(pin) <= 8 && strings.ContainsFunc(connector, func(r rune) bool {

@@ -2,8 +2,6 @@ package name
 
 import (
 	"strings"
-
-	"contralay/model/wirelist/table"
 )
 
 // SplitEnd parts one cell that names a connector and a cavity: "X1:3", "P1-A", "P1/A", "P1.A",
@@ -16,12 +14,13 @@ func SplitEnd(cell string) (connector, pin string, ok bool) {
 	if name, pin := inBrackets(cell); pin != "" {
 		return name, pin, true
 	}
+	if connector, pin, ok := splitAtPinWord(cell); ok && !strings.Contains(pin, ":") {
+		return connector, pin, true
+	}
 	if i := strings.LastIndexByte(cell, ':'); i > 0 {
 		connector, pin = cell[:i], cell[i+1:]
 	} else if front, minus := strings.CutSuffix(cell, "--"); minus && front != "" { // the pole "-" of P1
 		connector, pin = front, "-"
-	} else if i := strings.LastIndex(table.Fold(cell), " pin "); i > 0 && len(table.Fold(cell)) == len(cell) {
-		connector, pin = cell[:i], cell[i+5:]
 	} else if i := strings.LastIndex(cell, " #"); i > 0 && IsCavity(strings.TrimSpace(cell[i+2:])) {
 		connector, pin = cell[:i], cell[i+2:]
 	} else if i := strings.LastIndexByte(cell, '_'); i > 0 && IsDesignator(cell[:i]) && IsCavity(cell[i+1:]) {

@@ -143,7 +143,7 @@ func endsByCells(l *look) []shape.Column {
 	}
 	var of []int
 	for i, c := range l.cols {
-		if p := &l.prof[i]; c.Field == name.FieldKeep && !c.Given && p.Filled > 0 && (p.Most(p.Ends) || saysEnd(c.Head)) {
+		if p := &l.prof[i]; c.Field == name.FieldKeep && !c.Given && p.Filled > 0 && (p.Most(p.Ends) || name.SaysEnd(c.Head)) {
 			of = append(of, i)
 		}
 	}
@@ -153,19 +153,6 @@ func endsByCells(l *look) []shape.Column {
 	cols := slices.Clone(l.cols)
 	cols[of[0]].Field, cols[of[1]].Field = name.FieldFrom, name.FieldTo
 	return cols
-}
-
-// saysEnd reports whether a heading says where a wire ends: "Termination at stern", "Stern end".
-func saysEnd(head string) bool {
-	w := name.Words(table.Fold(head))
-	if len(w) < 2 {
-		return false
-	}
-	switch w[0] {
-	case "termination", "terminated", "connects", "connected", "landed", "end":
-		return w[1] == "at" || w[1] == "on" || w[1] == "to" && len(w) > 2
-	}
-	return w[len(w)-1] == "end" || w[len(w)-1] == "termination"
 }
 
 // bare reads rows without headings by their cells alone: a column of cavities, or of ends, and names

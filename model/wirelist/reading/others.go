@@ -84,13 +84,3 @@ func (l *look) kindByWords() string {
 	}
 	return ""
 }
-
-// isDistance reports whether a heading is of distances.
-func isDistance(head string) bool {
-	for _, w := range name.Words(table.Fold(head)) {
-		if name.OtherKind(w) == "distances" {
-			return true
-		}
-	}
-	return false
-}

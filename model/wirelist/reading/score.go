@@ -215,10 +215,7 @@ func (l *look) saysPins() bool {
 	for _, t := range titles {
 		_, text := t.Filled()
 		for _, w := range name.Words(table.Fold(text)) {
-			switch w {
-			case "pin", "pins", "pinout", "pinouts", "connector", "plug", "socket", "wiring", "receptacle", "harness", "loom",
-				"stecker", "buchse",
-				"pinbelegung", "belegung", "brochage", "connecteur", "prise", "conector", "connettore", "zlacze", "cable", "lead":
+			if name.IsPinTitle(w) {
 				return true
 			}
 		}
@@ -298,7 +295,7 @@ func (l *look) isDistances(b *shape.Block, value int) bool {
 		}
 	}
 	for i, c := range b.Cols {
-		if c.Field == name.FieldLength || isDistance(c.Head) && i < len(l.prof) && l.prof[i].Filled > 0 {
+		if c.Field == name.FieldLength || name.IsDistance(c.Head) && i < len(l.prof) && l.prof[i].Filled > 0 {
 			return true
 		}
 	}
@@ -321,7 +318,7 @@ func (l *look) endsOfWires(b *shape.Block, value int) bool {
 		case c.Field == name.FieldSignal && c.Known() && !(len(w) == 1 && (w[0] == "name" || w[0] == "use" || w[0] == "nom" ||
 			w[0] == "label")):
 			return true
-		case (c.Field == name.FieldFrom || c.Field == name.FieldTo) && (l.cavitiesIn(i) > 0 || saysEnd(c.Head)):
+		case (c.Field == name.FieldFrom || c.Field == name.FieldTo) && (l.cavitiesIn(i) > 0 || name.SaysEnd(c.Head)):
 			return true
 		}
 	}

@@ -27,18 +27,20 @@ func (l *look) settle() {
 	ends.besidePin()
 	ends.plugColumn()
 	ends.repeatedDevices()
+	l.pinCells()
 	l.slashed()
 	l.runsByCells()
 	ends.sidePins()
 	ends.endsInPlaceOfNumbers()
 	l.plugs()
 	l.farDevice()
+	l.deviceOfPins()
 	for i := range l.cols {
 		if c := &l.cols[i]; !c.Given && l.prof[i].Filled > 0 && c.Field == name.FieldKeep {
 			l.settleUnknown(i, c)
 		}
 	}
-	if len(l.src.Head) > 0 && !l.has(l.cols, name.FieldSignal, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) &&
+	if len(l.src.Head) > 0 && !l.has(l.cols, name.FieldSignal, name.FieldFrom, name.FieldFromPin, name.FieldRun) &&
 		(l.anotherPin(-1) || l.has(l.cols, name.FieldNumber)) {
 		l.settleNames()
 	}
@@ -119,7 +121,8 @@ func (l *look) settleNames() {
 	for i := range l.cols {
 		c, p := &l.cols[i], &l.prof[i]
 		w := name.Words(table.Fold(c.Head))
-		device := c.Field == name.FieldConnector && p.Unique() && p.Filled > 1 // each one once: what hangs on the cavity
+		device := c.Field == name.FieldConnector && p.Unique() && p.Filled > 1 && !l.has(l.cols,
+			name.FieldTo) // each one once: what hangs on the cavity
 		if c.Given || c.Field != name.FieldKeep && !device || len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldPin ||
 			c.Field == name.FieldKeep && name.IsRemark(w) {
 			continue

@@ -15,6 +15,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	here := func(row int) table.Place { p := place; p.Row = row; return p }
 	sayReading(im, b, place)
 	b.PartRuns()
+	b.PartFar()
 	b.WithoutZeros()
 	pinTable := b.IsPinTable()
 	settleBareSizes(b, im)
@@ -34,7 +35,10 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	} else {
 		for _, r := range titles {
 			_, text := r.Filled()
-			im.Say(report.Note, "above the table", here(r.Line), text, "left out")
+			if end := groupEnd(b, text); end != "" {
+				b.Near = end
+			}
+			im.Say(report.Note, "above the table", here(r.Line), text, leftOutBut(groupEnd(b, text)))
 		}
 	}
 	sayColumns(im, b, place)
@@ -61,6 +65,9 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				t.Counts = append(t.Counts, c)
 			} else if t != nil && i < last && namesConnector(b, first, i, t) {
 				t = connectorOf(im, b, []table.Row{r}, false)
+			} else if end := groupEnd(b, first); end != "" && i < last {
+				b.Near = end
+				im.Say(report.Note, "heading between the rows", here(r.Line), first, leftOutBut(end))
 			} else if i < last {
 				im.Say(report.Note, "remark between the rows", here(r.Line), first, "left out")
 			} else {

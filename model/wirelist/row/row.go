@@ -81,6 +81,9 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	}
 	froms, fromCol := endsOf(im, b, cells, name.FieldFrom, name.FieldFromPin, &it, column)
 	tos, toCol := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
+	if len(froms) == 0 && b.Near != "" && len(tos) > 0 && !b.Has(name.FieldFrom, name.FieldFromPin) {
+		froms = []draft.End{{Text: b.Near}}
+	}
 	if it.State == name.Used && len(froms)+len(tos) == 1 && headsDevices(b) && saysNothing(&it) {
 		it.State = name.Blank // "3 | -": a cavity with nothing beside it
 	}

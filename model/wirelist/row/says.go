@@ -1,6 +1,7 @@
 package row
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/draft"
@@ -18,6 +19,12 @@ func titlesOf(im *draft.Importer, b *shape.Block, here func(int) table.Place) (t
 	for _, r := range b.Titles {
 		if n, first := r.Filled(); n == 2 && (strings.HasSuffix(first, ":") || name.ConnectorName(first+": x") != first+": x") {
 			r.Cells = []string{strings.Join(r.Cells, " ")} // "Connector:" and its name in two cells
+		} else if n > 1 && endsInDesignator(first) && !slices.ContainsFunc(b.Titles, func(o table.Row) bool {
+			k, text := o.Filled()
+			return k == 1 && o.Line != r.Line && name.SaysConnector(text)
+		}) {
+			im.Say(report.Note, "above the table", here(r.Line), table.Tidy(strings.Join(r.Cells[1:], " ")), "left out")
+			r.Cells = []string{first} // "Power module PM1 | club car | 31"
 		} else if n > 1 {
 			im.Say(report.Note, "above the table", here(r.Line), table.Tidy(strings.Join(r.Cells, " ")), "left out")
 			continue
@@ -26,6 +33,12 @@ func titlesOf(im *draft.Importer, b *shape.Block, here func(int) table.Place) (t
 		titles = append(titles, r)
 	}
 	return titles
+}
+
+// endsInDesignator reports whether a text is a few words of which the last is a designator, "Power module PM1".
+func endsInDesignator(text string) bool {
+	all := strings.Fields(text)
+	return len(all) > 1 && len(all) < 5 && name.IsDesignator(all[len(all)-1]) && all[len(all)-1] == strings.ToUpper(all[len(all)-1])
 }
 
 // sayReading says what the cells of a block say against its headings, or in place of them.

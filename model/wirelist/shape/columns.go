@@ -1,31 +1,12 @@
 package shape
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 )
-
-// ShownColumn is one column of a list as a screen shows it, for a person to say what it
-// means.
-type ShownColumn struct {
-	table.Place            // its header row; Row is 0 where the table has none
-	Number      int        // from 1
-	Head        string     // "" where the table has no headings
-	Field       name.Field // what it is taken for
-	Samples     []string
-}
-
-// Key is the name of the column in a recipe: its heading, else its number.
-func (c ShownColumn) Key() string {
-	if c.Head != "" {
-		return c.Head
-	}
-	return fmt.Sprintf("#%d", c.Number)
-}
 
 // Columns are the columns of a table by its headings alone, none of them given a side yet; wide is how
 // many cells its longest row has. What nobody knows is kept as text.

@@ -15,6 +15,7 @@ func (h Headings) Settle(b *Block) {
 	h.sizesAsWires(b)
 	h.cablesAsWires(b)
 	b.settleRuns()
+	b.settleFar()
 	ends := b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun)
 	for i := range b.Cols {
 		c := &b.Cols[i]

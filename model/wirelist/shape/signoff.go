@@ -20,7 +20,7 @@ func IsSignOff(r table.Row) bool {
 		return false // most rows
 	}
 	f := table.Fold(first)
-	if isPageMark(f) {
+	if isPageMark(f) || n < 3 && isLegend(r, f) {
 		return true
 	}
 	word, rest, _ := name.CutWord(f)
@@ -36,6 +36,26 @@ func IsSignOff(r table.Row) bool {
 		says = behind(r, first)
 	}
 	return saysSignOff(word, rest, says, colon, n > 1 || strings.Contains(f, " ")) && !holdsEnd(r)
+}
+
+// isLegend reports whether a row of one cell or two says what signs or colours mean, or is a note about the whole list:
+// "Legend | PV = panel, B = battery", "Note | all ends are tinned in the shop".
+func isLegend(r table.Row, first string) bool {
+	last := ""
+	for _, c := range r.Cells {
+		if c != "" {
+			last = c
+		}
+	}
+	switch strings.Trim(first, " .:") {
+	case "legend", "legende", "leyenda", "leggenda", "legenda", "key", "abbreviations", "abkurzungen", "abreviaturas":
+		return true
+	case "note", "notes", "nota", "notas", "notes generales", "hinweis", "hinweise", "bemerkung", "anmerkung", "remarque",
+		"remarques", "obs",
+		"uwaga", "uwagi", "anm", "remarks", "remark":
+		return len(strings.Fields(last)) > 3
+	}
+	return strings.Count(last, " = ") > 1
 }
 
 // saysSignOff reports whether a word and what stands behind it say who made the paper, or when;

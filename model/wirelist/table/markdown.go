@@ -82,6 +82,9 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 			if hashes := trimmed[:len(trimmed)-len(strings.TrimLeft(trimmed, "#"))]; len(hashes) <= 6 && !open {
 				row.Level = len(hashes)
 			}
+			if isBoldLine(trimmed) {
+				row.Level = belowHeadings
+			}
 			row.Prose, row.Point = true, isPoint(trimmed)
 			if row.Point {
 				row.Deep = len(line) - len(strings.TrimLeft(line, " \t"))
@@ -99,6 +102,18 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		t.Rows = append(t.Rows, row)
 	}
 	return []Table{t}, nil
+}
+
+// belowHeadings is the level of a line that is bold from its first letter to its last: it heads what follows, below every
+// heading with its signs.
+const belowHeadings = 7
+
+// isBoldLine reports whether all of a line is bold, and it is short and no sentence.
+func isBoldLine(line string) bool {
+	in, ok := strings.CutPrefix(line, "**")
+	in, closed := strings.CutSuffix(strings.TrimRight(in, ":"), "**")
+	return ok && closed && in != "" && !strings.Contains(in, "**") && len(in) <= 60 && !strings.HasSuffix(in, ".") &&
+		!strings.Contains(in, ": ")
 }
 
 // fenced reads the lines between two fences as a table where they are one, in columns or parted by a sign; nil

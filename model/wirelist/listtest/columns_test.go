@@ -1,12 +1,12 @@
-package reading_test
+package listtest_test
 
 import (
 	"fmt"
 	"strings"
 	"testing"
 
+	"contralay/model/wirelist/listtest"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/table"
 )
 
@@ -18,7 +18,7 @@ func TestColumns(t *testing.T) {
 			t.Fatal(err)
 		}
 		var lines []string
-		for _, c := range reading.Columns(tables[0], r) {
+		for _, c := range listtest.Columns(tables[0], r) {
 			lines = append(lines, fmt.Sprintf("%s %s = %s %v", c.Place, c.Key(), c.Field, c.Samples))
 		}
 		return strings.Join(lines, "\n")
@@ -54,7 +54,7 @@ func TestSizesUnderWire(t *testing.T) {
 		t.Fatal(err)
 	}
 	field := func(r *name.Recipe) name.Field {
-		for _, c := range reading.Columns(tables[0], r) {
+		for _, c := range listtest.Columns(tables[0], r) {
 			if c.Head == "Wire" {
 				return c.Field
 			}

@@ -1,0 +1,41 @@
+package name
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/table"
+)
+
+// The word for a cavity before its name, in cells: "Motor stift 3". From memory, no source.
+
+// IsPinWord reports whether a folded word says that the name of a cavity follows.
+func IsPinWord(w string) bool {
+	switch strings.TrimRight(w, ".:") {
+	case "pin", "pins", "cavity", "cav", "way", "terminal", "term", "contact", "stift", "kontakt", "kammer", "klemme", "kl",
+		"anschluss", "pol",
+		"pole", "broche", "borne", "voie", "alveole", "pino", "pata", "patilla", "polo", "contacto", "piedino", "contatto", "morsetto",
+		"terminale", "styk", "zacisk", "nozka", "plint", "nasta", "napa", "vyvod", "svorka", "aansluiting", "klem", "ben",
+		"вывод", "контакт":
+		return true
+	}
+	return false
+}
+
+// splitAtPinWord parts "Motor stift 3" into the connector and its cavity; ok is false where no such word stands before the
+// last word.
+func splitAtPinWord(cell string) (connector, pin string, ok bool) {
+	words := strings.Fields(cell)
+	n := len(words)
+	if n < 3 || !IsPinWord(table.Fold(words[n-2])) {
+		return "", "", false
+	}
+	at := strings.LastIndex(cell, words[n-2])
+	connector = strings.TrimRight(strings.TrimSpace(cell[:at]), ",;:- ")
+	return connector, words[n-1], connector != ""
+}
+
+// IsPinCell reports whether a cell is a word for a cavity and its name, "pin 4".
+func IsPinCell(cell string) bool {
+	words := strings.Fields(cell)
+	return len(words) == 2 && IsPinWord(table.Fold(words[0])) && IsCavity(words[1])
+}

@@ -1,0 +1,109 @@
+package shape
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// Where a pin table has no column for the far end, the name may say it: "Injector, to front injector pin 1".
+
+// cutFar parts a name from the far end behind it; ok is false where no word for a far end stands behind a sign.
+func cutFar(cell string) (called, far string, ok bool) {
+	for _, arrow := range []string{" -> ", " → ", " => ", " --> "} {
+		if a, b, found := strings.Cut(cell, arrow); found && a != "" && b != "" && !strings.Contains(b, arrow) {
+			return strings.TrimSpace(a), strings.TrimSpace(b), true
+		}
+	}
+	for i, r := range cell {
+		if i == 0 || !strings.ContainsRune(",;(-–", r) || (r == '-' || r == '–') && cell[i-1] != ' ' {
+			continue
+		}
+		back := strings.TrimSpace(cell[i+len(string(r)):])
+		word, rest, found := strings.Cut(back, " ")
+		lead := table.Fold(word)
+		if lead == "goes" || lead == "geht" || lead == "va" {
+			word, rest, found = strings.Cut(rest, " ")
+			lead = table.Fold(word)
+		}
+		if !found || !isFarWord(lead) {
+			continue
+		}
+		if r == '(' {
+			if rest, found = strings.CutSuffix(strings.TrimSpace(rest), ")"); !found {
+				continue
+			}
+		}
+		called, far = strings.TrimSpace(cell[:i]), strings.TrimSpace(rest)
+		return called, far, called != "" && far != "" && len(strings.Fields(far)) < 8
+	}
+	return "", "", false
+}
+
+// isFarWord reports whether a folded word says that where the wire goes, or comes from, follows.
+func isFarWord(w string) bool {
+	switch w {
+	case "to", "from", "nach", "von", "zu", "zum", "zur", "vers", "depuis", "hacia", "desde", "hasta", "verso", "al", "alla",
+		"dal", "dalla",
+		"till", "fran", "naar", "van", "para", "od", "do", "til", "fra":
+		return true
+	}
+	return false
+}
+
+// settleFar marks the column of names that say the far end too: most of them do.
+func (b *Block) settleFar() {
+	if !b.IsPinTable() || b.Has(name.FieldTo, name.FieldToPin, name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldVia,
+		name.FieldDevicePin) {
+		return
+	}
+	i := slices.IndexFunc(b.Cols, func(c Column) bool { return c.Field == name.FieldSignal })
+	if i < 0 {
+		return
+	}
+	filled, far := 0, 0
+	for _, r := range b.Rows {
+		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || IsText(r) || name.StateOf(r.Cells[i]) != name.Used {
+			continue
+		}
+		filled++
+		if _, _, ok := cutFar(r.Cells[i]); ok {
+			far++
+		}
+	}
+	b.Cols[i].Far = far > 1 && 2*far >= filled
+}
+
+// PartFar gives the far ends that stand in names a column of their own, behind the last.
+func (b *Block) PartFar() {
+	i := slices.IndexFunc(b.Cols, func(c Column) bool { return c.Far && c.Field == name.FieldSignal })
+	if i < 0 {
+		return
+	}
+	wide := len(b.Cols)
+	for _, r := range b.Rows {
+		wide = max(wide, len(r.Cells))
+	}
+	head := b.Cols[i].Head
+	b.Cols, b.Rows = slices.Clone(b.Cols), slices.Clone(b.Rows)
+	for len(b.Cols) < wide {
+		b.Cols = append(b.Cols, Column{Field: name.FieldKeep})
+	}
+	b.Cols = append(b.Cols, Column{Field: name.FieldTo, Head: head})
+	for k, r := range b.Rows {
+		if i >= len(r.Cells) || IsText(r) {
+			continue
+		}
+		called, far, ok := cutFar(r.Cells[i])
+		if !ok {
+			continue
+		}
+		cells := make([]string, wide+1)
+		copy(cells, r.Cells)
+		cells[i], cells[wide] = called, far
+		b.Rows[k].Cells = cells
+	}
+}
