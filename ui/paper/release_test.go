@@ -10,7 +10,6 @@ import (
 	"strings"
 	"testing"
 
-	"contralay/calc/calctest"
 	"contralay/ui/paper/figure"
 	"contralay/ui/paper/origin"
 )
@@ -29,7 +28,7 @@ func pagesOfToday(t *testing.T) string {
 	t.Helper()
 	h := sha256.New()
 	for _, name := range []string{"demo", "whole", "feeds", "example", "trunk", "every-key"} {
-		s := calctest.Laid(t, name)
+		s := sheetFile(t, name)
 		out, err := Make(s, Meta{On: "2026-05-11", File: name + ".toml"})
 		if err != nil {
 			t.Fatal(err)

@@ -27,13 +27,23 @@ import (
 	"contralay/ui/paper/list"
 )
 
+// sheets are those of files of testdata, and pages what is made of them: each is worked out once for all tests, none of
+// which changes one in place.
+var (
+	sheets = map[string]*sheet.Sheet{}
+	pages  = map[*sheet.Sheet]Sheet{}
+)
+
 func sheetFile(t testing.TB, name string) *sheet.Sheet {
 	t.Helper()
-	d, err := file.Load("../../testdata/" + name + ".toml")
-	if err != nil {
-		t.Fatal(err)
+	if sheets[name] == nil {
+		d, err := file.Load("../../testdata/" + name + ".toml")
+		if err != nil {
+			t.Fatal(err)
+		}
+		sheets[name] = laid(t, &d.Harness)
 	}
-	return laid(t, &d.Harness)
+	return sheets[name]
 }
 
 func laid(t testing.TB, h *model.Harness) *sheet.Sheet {
@@ -47,10 +57,14 @@ func laid(t testing.TB, h *model.Harness) *sheet.Sheet {
 
 func made(t testing.TB, s *sheet.Sheet) Sheet {
 	t.Helper()
+	if out, ok := pages[s]; ok {
+		return out
+	}
 	out, err := Make(s, Meta{On: "2026-05-11", Hash: "sha256 0123456789ab", File: "demo.toml"})
 	if err != nil {
 		t.Fatal(err)
 	}
+	pages[s] = out
 	return out
 }
 

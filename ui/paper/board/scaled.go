@@ -41,11 +41,11 @@ func Page(s *sheet.Sheet, wide, high unit.Millimetre, sys unit.System) (*plot.Sh
 		return nil, nil
 	}
 	room := plot.Point{X: wide, Y: high}
-	out, o := largest(s, &d, room, sys)
 	up := turned(d)
-	if other, scale := largest(s, &up, room, sys); scale.Scale > o.Scale {
-		out, o = other, scale
+	if Scaled(&up, wide, high, sys).Scale <= Scaled(&d, wide, high, sys).Scale {
+		up = d
 	}
+	out, o := largest(s, &up, room, sys)
 	caption(out, o)
 	return out, d.Notes
 }

@@ -42,7 +42,7 @@ func turned(d drawing.Drawing) drawing.Drawing {
 // largest is a harness in a room at the largest of the round scales at which it fits with its words, and that scale.
 func largest(s *sheet.Sheet, d *drawing.Drawing, room plot.Point, sys unit.System) (*plot.Sheet, Options) {
 	o := Scaled(d, room.X, room.Y, sys)
-	o.Scale = 1 / larger(larger(1/o.Scale)) // words may take less room than they were given, or more
+	o.Scale = 1 / larger(1/o.Scale) // words may take less room than they were given, or more
 	out := Draw(s, d, o)
 	for range 6 {
 		if size := out.Box.High.Minus(out.Box.Low); size.X <= room.X && size.Y+captionHigh <= room.Y {

@@ -216,8 +216,8 @@ func TestNoFaceSaysWhy(t *testing.T) {
 		faces int
 		says  string
 	}{
-		{calctest.Laid(t, "demo"), 0, "J and j had changed places in its source, which asks for a check by hand."},
-		{calctest.Laid(t, "whole"), 0,
+		{laid(t, "demo"), 0, "J and j had changed places in its source, which asks for a check by hand."},
+		{laid(t, "whole"), 0,
 			"the file does not say whether ECU1 has pins or sockets, and the one is the mirror image of the other."},
 		{handLoom(t, gender("", "12-98")), 1, "the file does not say whether P1 has pins or sockets"},
 		{handLoom(t, gender(model.GenderPin, "14-37")), 1, "no face is known for 14-37"},
@@ -233,7 +233,7 @@ func TestNoFaceSaysWhy(t *testing.T) {
 // Each end of a wire that is in a cavity has one row, and each drain: counted from the file.
 func TestARowForEachEnd(t *testing.T) {
 	for _, name := range []string{"demo", "whole", "feeds", "example", "trunk", "built-up"} {
-		s := calctest.Laid(t, name)
+		s := laid(t, name)
 		want := map[string]int{}
 		for _, w := range s.H.Wires {
 			for _, e := range []string{w.From.V, w.To.V} {
@@ -314,7 +314,7 @@ func TestFiftyFiveOnOnePage(t *testing.T) {
 // A shade, another name of a cavity, two wires in one, a drain, and a firewall, in which a stub of wire goes with
 // each plug: by hand from every-key.toml.
 func TestWhatIsRare(t *testing.T) {
-	body := printed(t, calctest.Laid(t, "every-key"))
+	body := printed(t, laid(t, "every-key"))
 	rows := rowsIn(body)
 	for _, want := range []string{"A (1, +) | 101 | light blue |  | ", "A (1, +) | 102 | |  | ", "L | drain | shield of C1 |  | "} {
 		if !slices.Contains(rows, want) && !slices.Contains(rows, strings.Replace(want, "| |", "|  |", 1)) {
@@ -336,4 +336,15 @@ func TestWhatIsRare(t *testing.T) {
 	if !strings.Contains(body, "<u>a</u>") || strings.Contains(body, "<u>A</u>") {
 		t.Error("small letters are not underlined, or capitals are")
 	}
+}
+
+// sheets are those of files of testdata, each worked out once for all tests.
+var sheets = map[string]*sheet.Sheet{}
+
+func laid(t *testing.T, name string) *sheet.Sheet {
+	t.Helper()
+	if sheets[name] == nil {
+		sheets[name] = calctest.Laid(t, name)
+	}
+	return sheets[name]
 }

@@ -33,14 +33,17 @@ func shop(t *testing.T) *catalogue.Catalogue {
 // test passed, every layer read as the sheet has it. Then change has its record.
 func finished(t *testing.T, name string, change func(*model.Build)) *sheet.Sheet {
 	t.Helper()
-	d, err := file.Load(name)
-	if err != nil {
-		t.Fatal(err)
+	cat, s := shop(t), sheets[name]
+	if s == nil {
+		d, err := file.Load(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		h := d.Harness
+		h.Builds = nil
+		s = calc.Complete(&h, cat, nil)
+		sheets[name] = s
 	}
-	cat := shop(t)
-	h := d.Harness
-	h.Builds = nil
-	s := calc.Complete(&h, cat, nil)
 	done := s.H.EditBuild("1", func(b *model.Build) {
 		b.EachTest, b.Revision, b.Begun = model.Some(true), s.H.Head.Revision, model.Some("2026-05-11")
 		b.MassG = model.Some[unit.Gram](260.5)
@@ -67,8 +70,11 @@ func finished(t *testing.T, name string, change func(*model.Build)) *sheet.Sheet
 			change(b)
 		}
 	})
-	return calc.Complete(done, cat, nil)
+	return calc.Build(done, cat, s)
 }
+
+// sheets are those of files, not built yet, each worked out once for all tests.
+var sheets = map[string]*sheet.Sheet{}
 
 // made is a test that passed: 0.05 ohm, 200 megohm, 0.04 V, 120 N; silence has no number.
 func made(c run.Check, step string) model.Test {

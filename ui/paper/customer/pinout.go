@@ -16,7 +16,7 @@ const between unit.Millimetre = 5
 func (c Set) pins() []page.Block {
 	out := c.faces()
 	g := page.Grid{Columns: 2, Cols: []page.Col{{Head: "cavity"}, {Head: "wire", Bold: true}, {Head: "colour"}, {Head: "signal"},
-		{Head: "leads to"}}, Plain: true}
+		{Head: "leads to", Ends: true}}, Plain: true}
 	var closed []page.Block
 	for t := range c.H.Terminations {
 		leads, before := connector.Leads(c.Maker, t), c.H.Terminations[t].ID+":"

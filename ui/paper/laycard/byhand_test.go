@@ -18,6 +18,9 @@ import (
 // load is a harness with every branch laid, or proposed.
 func load(t testing.TB, name string) list.Maker {
 	t.Helper()
+	if m, ok := loaded[name]; ok {
+		return m
+	}
 	d, err := file.Load(name)
 	if err != nil {
 		t.Fatal(err)
@@ -26,8 +29,12 @@ func load(t testing.TB, name string) list.Maker {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return list.MakerOf(calc.Complete(&d.Harness, cat, nil))
+	loaded[name] = list.MakerOf(calc.Complete(&d.Harness, cat, nil))
+	return loaded[name]
 }
+
+// loaded are the harnesses of files, worked out once for all tests.
+var loaded = map[string]list.Maker{}
 
 // hand is the small loom whose lists are worked out by hand in byhand.txt.
 func hand(t testing.TB) list.Maker { return load(t, "../testdata/byhand.toml") }

@@ -126,7 +126,9 @@ func Once(m list.Maker, cards []Card) []string {
 		"board, where the card says nothing else; count on clockwise. The tracer lies at position 1. Wires run straight and sorted "+
 		"over the "+
 		"zone of a breakout and one diameter before it.")
-	says := "In the pictures thin grey circles are laid already"
+	out = append(out, "In the pictures bold numbers are wires, thin ones their places in the list. Where a disc is too small for its wire, "+
+		"that stands outside and its place inside; pictures of few pieces have the wires alone.")
+	says := "Thin grey circles are laid already"
 	if len(marks) > 0 {
 		says += "; " + strings.Join(marks, "; ")
 	}
@@ -299,7 +301,7 @@ const (
 func blockOf(m list.Maker, c *Card, layers []Layer, last bool) page.Block {
 	picture := blockDrawing(c, layers, leastPicture, page.Wide-blockTable-blockGap)
 	wide := unit.Millimetre(picture.W)
-	beside := wide <= mostBeside
+	beside := wide <= mostBeside && last // little is said of layers that others follow: their order is wider
 	table := page.Wide - wide - blockGap
 	if beside {
 		table = blockTable

@@ -115,6 +115,14 @@ func Units(m list.Maker) []page.Block {
 	return out
 }
 
+// shieldsOf is the shields of units, with their verb.
+func shieldsOf(ids []string) string {
+	if len(ids) == 1 {
+		return "the shield of " + ids[0] + " is"
+	}
+	return "the shields of " + andOf(ids) + " are"
+}
+
 // unitsLack says which units have a shield whose ends the file does not give, and where that is typed.
 func unitsLack(m list.Maker) string {
 	var strip, drain []string
@@ -130,7 +138,7 @@ func unitsLack(m list.Maker) string {
 	}
 	var says []string
 	if len(strip) > 0 {
-		says = append(says, "how far "+andOf(strip)+" is stripped back (strip_mm)")
+		says = append(says, "how far "+shieldsOf(strip)+" stripped back (strip_mm)")
 	}
 	if len(drain) > 0 {
 		says = append(says, "how long the drain lead of "+andOf(drain)+" is (drain_mm)")

@@ -95,7 +95,7 @@ func netWords(a lists.Apart) []cavity.Word {
 		if k == len(order)-1 {
 			last = ""
 		}
-		out = append(append(out, cavity.Words(end)...), cavity.Names(cavities[end], last)...)
+		out = append(append(out, cavity.Words(end)...), cavity.Runs(cavities[end], last)...)
 	}
 	return out
 }

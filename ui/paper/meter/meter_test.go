@@ -93,7 +93,7 @@ func TestRingByHand(t *testing.T) {
 // of all wires. A wire that is left out of the list, or stands twice, is noticed.
 func TestRingIsWhole(t *testing.T) {
 	for _, name := range []string{"demo", "whole", "feeds", "example", "trunk", "built-up"} {
-		s := calctest.Laid(t, name)
+		s := laid(t, name)
 		net := map[string]string{}
 		var of func(string) string
 		of = func(e string) string {
@@ -141,7 +141,7 @@ func TestRingIsWhole(t *testing.T) {
 // Where nets are longer than the usual limit of a hand meter is good for, each row has its own; a figure from
 // memory is marked where not all are.
 func TestLimitsOfRows(t *testing.T) {
-	rows, says := printed(meter.Ring(list.MakerOf(calctest.Laid(t, "whole"))))
+	rows, says := printed(meter.Ring(list.MakerOf(laid(t, "whole"))))
 	limits := map[string]int{}
 	for _, r := range rows {
 		cells := strings.Split(r, " | ")
@@ -157,7 +157,7 @@ func TestLimitsOfRows(t *testing.T) {
 	if limits["0.5"] == 0 || limits["0.6"] == 0 || !strings.Contains(says, "less than the column hand") {
 		t.Errorf("%v: %s", limits, says)
 	}
-	demo, _ := printed(meter.Ring(list.MakerOf(calctest.Laid(t, "demo"))))
+	demo, _ := printed(meter.Ring(list.MakerOf(laid(t, "demo"))))
 	if !slices.ContainsFunc(demo, func(r string) bool { return strings.HasPrefix(r, "P1:{k} | TPS1:1 | 0.064~ |") }) {
 		t.Errorf("wire 231 of 24 AWG has no mark of memory: %q", demo)
 	}
@@ -231,4 +231,15 @@ func TestSign(t *testing.T) {
 	if !strings.Contains(says, "three different people sign") {
 		t.Error(says)
 	}
+}
+
+// sheets are those of files of testdata, each worked out once for all tests.
+var sheets = map[string]*sheet.Sheet{}
+
+func laid(t *testing.T, name string) *sheet.Sheet {
+	t.Helper()
+	if sheets[name] == nil {
+		sheets[name] = calctest.Laid(t, name)
+	}
+	return sheets[name]
 }

@@ -8,6 +8,7 @@ import (
 	"html/template"
 	"slices"
 	"strings"
+	"sync"
 
 	"contralay/model/unit"
 	"contralay/ui/paper/font"
@@ -27,7 +28,7 @@ type Frame struct {
 var pageCSS string
 
 // style is the style sheet with the face in it, which is the same for all pages ever printed.
-func style() string {
+var style = sync.OnceValue(func() string {
 	var b strings.Builder
 	for _, bold := range []bool{false, true} {
 		weight := map[bool]string{false: "normal", true: "bold"}[bold]
@@ -38,7 +39,7 @@ func style() string {
 		b.WriteString(l.style() + "\n")
 	}
 	return b.String() + pageCSS
-}
+})
 
 // caution stands at the foot of every page.
 const caution = "A planning aid, not an approval."

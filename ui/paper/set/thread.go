@@ -51,7 +51,11 @@ func labels(m list.Maker) []page.Block {
 	}
 	note := page.Text(says, page.Small)
 	note.KeepNext = true
-	return []page.Block{page.SubHeading("Labels, on marker sleeves"), note, g.Block()}
+	out := []page.Block{page.SubHeading("Labels, on marker sleeves"), note, g.Block()}
+	if whole := page.Stack(out...); whole.High <= page.BodyHigh/2 { // a label alone on the next page is overlooked
+		return []page.Block{whole}
+	}
+	return out
 }
 
 func glue(m list.Maker) []page.Block {

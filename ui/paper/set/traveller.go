@@ -255,16 +255,15 @@ func Drawing(m list.Maker) []page.Block {
 	head.NewPage = true
 	const margin = 3 // for what rounding takes
 	room := page.BodyHigh - head.High - margin
-	_, notes := board.Page(m.S, page.Wide, room, m.Sys)
+	drawn, notes := board.Page(m.S, page.Wide, room, m.Sys)
 	var says []page.Block
 	for _, n := range notes {
 		b := page.Text(visible.Line(m.Sys.Says(n.Says))+".", page.Small)
 		says = append(says, b)
 	}
 	if len(says) > 0 {
-		room = max(150, room-page.Stack(says...).High-2)
+		drawn, _ = board.Page(m.S, page.Wide, max(150, room-page.Stack(says...).High-2), m.Sys)
 	}
-	drawn, _ := board.Page(m.S, page.Wide, room, m.Sys)
 	if drawn == nil {
 		return nil
 	}

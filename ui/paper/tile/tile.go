@@ -82,10 +82,13 @@ func Of(s *plot.Sheet, p Paper) Cut {
 		return max(1, int(math.Ceil(float64((long-Overlap)/(live-Overlap))-1e-9)))
 	}
 	c.Cols, c.Rows = count(size.X, live.X), count(size.Y, live.Y)
-	// what is left over lies on both sides alike
+	// what is left over lies on both sides alike; lengths of a roll meet where they cut the least
 	spare := plot.Point{X: unit.Millimetre(c.Cols)*(live.X-Overlap) + Overlap - size.X,
 		Y: unit.Millimetre(c.Rows)*(live.Y-Overlap) + Overlap - size.Y}
 	top := plot.Point{X: s.Box.Low.X - spare.X/2, Y: s.Box.High.Y + spare.Y/2}
+	if p.Roll && c.Rows > 1 {
+		top.Y = s.Box.High.Y + spare.Y*leastCut(s, spare.Y, live.Y-Overlap, c.Rows)
+	}
 	for row := range c.Rows {
 		for col := range c.Cols {
 			low := plot.Point{X: top.X + unit.Millimetre(col)*(live.X-Overlap), Y: top.Y - unit.Millimetre(row)*(live.Y-Overlap) - live.Y}
@@ -102,6 +105,28 @@ func Of(s *plot.Sheet, p Paper) Cut {
 		}
 	}
 	return c
+}
+
+// leastCut is how much of the spare height lies above a drawing, as a share of it, so that the seams of its rows cut the
+// fewest shapes; of alike ones the least, so that the first length is full.
+func leastCut(s *plot.Sheet, spare, step unit.Millimetre, rows int) unit.Millimetre {
+	const tried = 16
+	best, fewest := unit.Millimetre(0), -1
+	for k := range tried + 1 {
+		part, n := unit.Millimetre(k)/tried, 0
+		for row := 1; row < rows; row++ {
+			y := s.Box.High.Y + spare*part - step*unit.Millimetre(row) // the seam is the overlap below it
+			for i := range s.Shapes {
+				if b := s.Shapes[i].Bounds(); b.Low.Y < y && b.High.Y > y-Overlap {
+					n++
+				}
+			}
+		}
+		if fewest < 0 || n < fewest {
+			best, fewest = part, n
+		}
+	}
+	return best
 }
 
 // name is the name of a cell: A1, B1 … Z1, AA1.

@@ -144,3 +144,18 @@ func TestRolls(t *testing.T) {
 		}
 	}
 }
+
+// Two lengths of a roll meet where they cut the least: a drawing of 1,000 mm with a trunk in its middle takes two of 594
+// mm that could meet there; they meet below it, and the first length is full.
+func TestLengthsMeetBesideTheTrunk(t *testing.T) {
+	s := &plot.Sheet{Box: plot.Box{High: plot.Point{X: 2000, Y: 1000}}}
+	for n := range 20 {
+		s.Way(plot.Bundle, 0.25, plot.Point{X: 100 * unit.Millimetre(n), Y: 495}, plot.Point{X: 100*unit.Millimetre(n) + 90, Y: 505})
+	}
+	s.Way(plot.Bundle, 0.25, plot.Point{X: 1000}, plot.Point{X: 1000, Y: 1000})
+	p, _ := tile.Find("roll610")
+	c := tile.Of(s, p)
+	if len(c.Cells) != 2 || c.Cells[0].Live.High.Y != 1000 || math.Abs(float64(c.Cells[0].Live.Low.Y)-410) > 1e-9 {
+		t.Errorf("%+v", c.Cells)
+	}
+}
