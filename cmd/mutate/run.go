@@ -167,7 +167,8 @@ func (t *trial) call(p *tested, binary string, names []string, most time.Duratio
 	}
 	ctx, cancel := context.WithTimeout(context.Background(), most)
 	defer cancel()
-	cmd := exec.CommandContext(ctx, "sh", append([]string{"-c", `ulimit -v 12000000; exec "$0" "$@"`, binary}, append(args, p.flags...)...)...)
+	within := []string{"-c", `ulimit -v 12000000; exec "$0" "$@"`, binary}
+	cmd := exec.CommandContext(ctx, "sh", slices.Concat(within, args, p.flags)...)
 	cmd.Dir = p.dir
 	cmd.Env = append(os.Environ(), env...)
 	cmd.WaitDelay = time.Second

@@ -1,0 +1,41 @@
+package set
+
+import (
+	"strings"
+	"testing"
+
+	"contralay/calc/query/lists"
+	"contralay/model/unit"
+	"contralay/ui/paper/list"
+	"contralay/ui/paper/page"
+)
+
+// textOf is all that blocks say.
+func textOf(blocks []page.Block) string {
+	var b strings.Builder
+	for _, x := range blocks {
+		b.WriteString(string(x.HTML) + "\n")
+		if x.Cut != nil {
+			for _, r := range x.Cut.Rows {
+				b.WriteString(string(r.HTML) + "\n")
+			}
+		}
+	}
+	return b.String()
+}
+
+// What cannot be ordered yet stands under its reason: each reason once, with all that waits for it.
+func TestUnsettledByReason(t *testing.T) {
+	rows := []lists.BillRow{{Group: "connector", Part: "8-98", Open: "no gender", Need: 1}, {Group: "contact", Part: "size 20", Open: "no part", Need: 3},
+		{Group: "connector", Part: "8-35", Open: "no gender", Need: 2}}
+	blocks := unsettled(list.Maker{Sys: unit.MM}, rows)
+	text := textOf(blocks)
+	if len(blocks) != 3 || strings.Count(text, "No gender.") != 1 || strings.Count(text, "No part.") != 1 {
+		t.Errorf("%d blocks:\n%s", len(blocks), text)
+	}
+	for _, want := range []string{"8-98", "8-35", "size 20"} {
+		if strings.Count(text, want) != 1 {
+			t.Errorf("%s stands %d times in\n%s", want, strings.Count(text, want), text)
+		}
+	}
+}
