@@ -1,6 +1,7 @@
 package customer
 
 import (
+	"slices"
 	"testing"
 
 	"contralay/calc/query/record"
@@ -10,8 +11,8 @@ import (
 
 // What was made again and what was taken back stands in one sentence, with how often and why; nothing where nothing was.
 func TestDoneAgain(t *testing.T) {
-	h := &model.Harness{Builds: []model.Build{{Serial: "1", Steps: []model.Ticked{{Key: "cut 1"}, {Key: "cut 2", Undone: model.Some("damaged")}}},
-		{Serial: "2"}}}
+	h := &model.Harness{Builds: []model.Build{{Serial: "1", Steps: []model.Ticked{{Key: "cut 1"},
+		{Key: "cut 2", Undone: model.Some("damaged")}}}, {Serial: "2"}}}
 	again := func(serial string, made ...model.Again) string {
 		return Set{Maker: list.Maker{H: h}, Record: &record.Record{Serial: serial, Again: made}}.again()
 	}
@@ -24,5 +25,17 @@ func TestDoneAgain(t *testing.T) {
 		if c.got != c.want {
 			t.Errorf("%q, want %q", c.got, c.want)
 		}
+	}
+}
+
+// Rows that say the same of several things are one, with the things by commas in the order they are met.
+func TestAlikeRows(t *testing.T) {
+	g := alike(nil, [][]string{{"P1", "5", "a"}, {"P2", "6", "a"}, {"P3", "5", "a"}, {"P4", "5", "b"}})
+	var got []string
+	for _, l := range g.Lines {
+		got = append(got, l.Cells[0].Text+": "+l.Cells[1].Text+l.Cells[2].Text)
+	}
+	if want := []string{"P1, P3: 5a", "P2: 6a", "P4: 5b"}; !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
 	}
 }

@@ -26,7 +26,8 @@ func textOf(blocks []page.Block) string {
 
 // What cannot be ordered yet stands under its reason: each reason once, with all that waits for it.
 func TestUnsettledByReason(t *testing.T) {
-	rows := []lists.BillRow{{Group: "connector", Part: "8-98", Open: "no gender", Need: 1}, {Group: "contact", Part: "size 20", Open: "no part", Need: 3},
+	rows := []lists.BillRow{{Group: "connector", Part: "8-98", Open: "no gender", Need: 1},
+		{Group: "contact", Part: "size 20", Open: "no part", Need: 3},
 		{Group: "connector", Part: "8-35", Open: "no gender", Need: 2}}
 	blocks := unsettled(list.Maker{Sys: unit.MM}, rows)
 	text := textOf(blocks)
@@ -36,6 +37,15 @@ func TestUnsettledByReason(t *testing.T) {
 	for _, want := range []string{"8-98", "8-35", "size 20"} {
 		if strings.Count(text, want) != 1 {
 			t.Errorf("%s stands %d times in\n%s", want, strings.Count(text, want), text)
+		}
+	}
+}
+
+// A colour on a spool is said in words, and one that has none by its code.
+func TestColourOnASpool(t *testing.T) {
+	for code, want := range map[string]string{"9": "white", "zz": "zz"} {
+		if got := colour(code); got != want || got == "" {
+			t.Errorf("%q, want %q", got, want)
 		}
 	}
 }
