@@ -41,3 +41,37 @@ func TestLettersAreTrue(t *testing.T) {
 		t.Error("no letters of 5 mm")
 	}
 }
+
+// What is turned for one text is turned back for the next: every q has its Q, and no Q comes before its q.
+func TestTurnsAreTurnedBack(t *testing.T) {
+	s := &plot.Sheet{Title: "x", Box: plot.Box{High: plot.Point{X: 200, Y: 100}}}
+	s.Add(plot.Shape{Layer: plot.TextLayer, Text: "up", Size: 5, Turn: 90, Middle: plot.Point{X: 40, Y: 30}})
+	s.Write(plot.TextLayer, plot.Point{X: 40, Y: 60}, 5, false, "along")
+	text, err := pdf.Bytes("x", []plot.Page{{Name: "one", Wide: 200, High: 100, Views: []plot.View{{Of: s, Window: s.Box}}}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, err := reader.NewReader(bytes.NewReader(text), int64(len(text)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	deep, turned := 0, false
+	reader.Interpret(r.Page(1).V.Key("Contents"), func(stack *reader.Stack, op string) {
+		for stack.Len() > 0 {
+			stack.Pop()
+		}
+		switch op {
+		case "q":
+			deep++
+		case "Q":
+			if deep--; deep < 0 {
+				t.Error("a Q without its q")
+			}
+		case "cm":
+			turned = true
+		}
+	})
+	if deep != 0 || !turned {
+		t.Errorf("%d q are left open, turned %v", deep, turned)
+	}
+}
