@@ -48,3 +48,17 @@ func TestThreadSays(t *testing.T) {
 		}
 	}
 }
+
+// In a picture fillers are numbered, for they are alike; what is of the harness keeps its id.
+func TestFillersAreNumbered(t *testing.T) {
+	row := func(id string, kind sheet.Kind) Row { return Row{ID: id, Kind: kind} }
+	c := &Card{Layers: []Layer{{Rows: []Row{row("a", 0)}},
+		{Index: 1, Rows: []Row{row("b", 0), row("", sheet.OfFiller), row("", sheet.OfFiller)}}}}
+	got := ""
+	for _, p := range askedOf(c, c.Layers, 10, 20).Pieces {
+		got += p.ID + ";"
+	}
+	if got != "a;b;filler 1;filler 2;" {
+		t.Errorf("%q", got)
+	}
+}

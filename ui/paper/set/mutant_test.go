@@ -1,9 +1,12 @@
 package set
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
+	"contralay/calc/calctest"
+	"contralay/calc/phase/over"
 	"contralay/calc/query/lists"
 	"contralay/model/unit"
 	"contralay/ui/paper/list"
@@ -47,5 +50,28 @@ func TestColourOnASpool(t *testing.T) {
 		if got := colour(code); got != want || got == "" {
 			t.Errorf("%q, want %q", got, want)
 		}
+	}
+}
+
+// Ends whose loops are alike stand in one line, each once, with what is left of them.
+func TestSparesByLoop(t *testing.T) {
+	s := calctest.Laid(t, "example")
+	text := textOf(Spares(list.MakerOf(s), list.Table{}, map[string]int{s.H.Terminations[0].ID: 1}))
+	for _, e := range s.H.Terminations {
+		if n := strings.Count(text, e.ID+"\u00a0["); n != 1 {
+			t.Errorf("%s stands %d times", e.ID, n)
+		}
+	}
+	lines := map[string]bool{}
+	for k := range s.H.Terminations {
+		l := over.LoopRoomOf(s, k)
+		used := 0
+		if k == 0 {
+			used = 1
+		}
+		lines[fmt.Sprint(unit.MM.Length(l.LoopMM), l.Again, used)] = true
+	}
+	if got := strings.Count(text, "so far"); got != len(lines) {
+		t.Errorf("%d lines of loops, want %d:\n%s", got, len(lines), text)
 	}
 }
