@@ -14,6 +14,7 @@ import (
 func (l *look) settle() {
 	ends := endColumns{l}
 	l.swapped()
+	l.sidesAB()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
 	for range 2 { // what one column turns out to be may say what another is
