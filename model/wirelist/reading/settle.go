@@ -129,7 +129,7 @@ func (l *look) settleNames() {
 			continue
 		}
 		if p.Filled > 0 && 2*(p.Filled-p.Numbers-p.Cavities) >= p.Filled && 5*p.Distinct >= 3*p.Filled && p.Prose*2 <= p.Filled &&
-			!p.Most(p.Colours) {
+			!p.Most(p.Colours) && !p.Most(p.Sized) {
 			c.Field = name.FieldSignal
 			return
 		}
