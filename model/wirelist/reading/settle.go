@@ -14,6 +14,7 @@ import (
 func (l *look) settle() {
 	ends := endColumns{l}
 	l.swapped()
+	l.sidesAB()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
 	for range 2 { // what one column turns out to be may say what another is
@@ -128,7 +129,7 @@ func (l *look) settleNames() {
 			continue
 		}
 		if p.Filled > 0 && 2*(p.Filled-p.Numbers-p.Cavities) >= p.Filled && 5*p.Distinct >= 3*p.Filled && p.Prose*2 <= p.Filled &&
-			!p.Most(p.Colours) {
+			!p.Most(p.Colours) && !p.Most(p.Sized) {
 			c.Field = name.FieldSignal
 			return
 		}
@@ -197,6 +198,11 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			c.Field = name.FieldGauge // "FLRY-B 2.5 RD"
 		}
 	case name.FieldCurrent:
+		if p.Most(p.Filled-p.Numbers-p.Currents) && p.Currents == 0 && p.Long > 0 && l.another(i, name.FieldSignal) && l.anotherPin(i) &&
+			!l.has(l.cols, name.FieldTo, name.FieldFrom, name.FieldToPin, name.FieldRun) {
+			c.Field = name.FieldTo // "Load: Pump 1" beside a name of the net
+			break
+		}
 		// "Load: Pump 1" is what the wire feeds.
 		if p.Most(p.Filled-p.Numbers-p.Currents) && p.Currents == 0 && !l.another(i, name.FieldSignal) && p.Long > 0 {
 			c.Field = name.FieldSignal
