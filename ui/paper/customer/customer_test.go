@@ -376,6 +376,9 @@ func TestPages(t *testing.T) {
 		change func(*model.Build)
 		most   int
 	}{{"demo", nil, 4}, {"demo", happened, 4}, {"whole", nil, 20}} {
+		if c.name == "whole" && os.Getenv("CONTRALAY_LONG") == "" {
+			continue // each of its layers is worked out again to explain its reading
+		}
 		out, conforms := handed(t, finished(t, "../../../testdata/"+c.name+".toml", c.change), "1")
 		if n := len(out.Pages.Pages); n > c.most || !conforms {
 			t.Errorf("%s: %d pages, certified %v: %.500s", c.name, n, conforms, words(string(out.Pages.Pages[0].HTML)))
