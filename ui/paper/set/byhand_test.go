@@ -235,3 +235,20 @@ func TestUnnumbered(t *testing.T) {
 		t.Error(says)
 	}
 }
+
+// Wire whose colour is not given cannot be ordered yet: where that is all of it, no wire is said to be ordered.
+func TestNoWireToOrder(t *testing.T) {
+	m := handLoom(t)
+	h := m.H
+	for k := range h.Wires {
+		h = h.EditWire(k, func(w *model.Wire) { w.Colour = model.Opt[string]{} })
+	}
+	_, says := printed(set.Kit(list.MakerOf(calc.Complete(h, m.S.Base, nil))))
+	if !strings.Contains(says, "Its colour is not given.") || strings.Contains(says, "Wire to order") {
+		t.Error(says)
+	}
+	// The bill by hand: 1.3 + 0.6; 2.7 + 1.1 + 0.7 + 0.9 + 1.0 + 1.2 + 1.2 + 0.9 + 0.7.
+	if _, says := printed(set.Kit(m)); !strings.Contains(says, "Wire to order: AS22759/32 20 AWG 1.9 m, AS22759/32 22 AWG 10.4 m. ") {
+		t.Error(says)
+	}
+}
