@@ -16,6 +16,7 @@ import (
 // no wire could hang on the rows.
 func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
 	l.h.Sides(cols)
+	l.ownPins(cols)
 	b := l.block(cols)
 	l.h.Settle(b)
 	l.inCells(b)
