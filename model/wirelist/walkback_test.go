@@ -83,6 +83,11 @@ func walkBack(t *testing.T, list string, data []byte) int {
 				b.cells = append(b.cells, strings.NewReplacer("L", "blue", "R", "red", "N", "black").Replace(c))
 			}
 		}
+		if list == "y31-key-to-colours-in-words.csv" { // so does a line below this one
+			for _, c := range slices.Clone(b.cells) {
+				b.cells = append(b.cells, strings.NewReplacer("R/U", "red/blue").Replace(c))
+			}
+		}
 		if len(b.cells) == 0 {
 			t.Errorf("%s: no row tells of wire %s", list, w.ID)
 			continue

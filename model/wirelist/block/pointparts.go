@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // What one point says of a wire beside its cavity: its colour first, "Red - ignition feed", and where it goes, "green, to
@@ -14,6 +15,11 @@ type pointParts struct{ signal, colour, size, to string }
 
 // partsOf parts the text behind the cavity of a point.
 func partsOf(text string) (p pointParts) {
+	if front, back, ok := strings.Cut(text, ": "); ok && strings.Contains(front, ", ") {
+		if colour, size := valuesOf(front); colour != "" { // "Red, 14 AWG: battery plus"
+			return pointParts{signal: strings.TrimSpace(back), colour: colour, size: size}
+		}
+	}
 	for _, mark := range []string{" - ", " – ", ": ", ", "} {
 		front, back, ok := strings.Cut(text, mark)
 		if ok && isColour(strings.TrimSpace(front)) {
@@ -41,6 +47,22 @@ func partsOf(text string) (p pointParts) {
 		}
 	}
 	return p
+}
+
+// valuesOf reads a colour and a size with a comma between; colour is "" where anything else stands there.
+func valuesOf(text string) (colour, size string) {
+	for p := range strings.SplitSeq(text, ", ") {
+		g, ok := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
+		switch {
+		case isColour(p) && colour == "":
+			colour = p
+		case ok && g.Size != "" && size == "":
+			size = p
+		default:
+			return "", ""
+		}
+	}
+	return colour, size
 }
 
 // partPoints gives the pieces of some points cells of their own, where half of them begin with a colour or say where they go:

@@ -13,7 +13,7 @@ type ColourKey map[string]string
 // ReadColourKey reads a line that is a key to colours: three short forms or more, each with the word behind it,
 // "W white  L blue  R red", "BK = black, RD = red, N: nero". It is nil where the line is anything else.
 func ReadColourKey(text string) ColourKey {
-	parts := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(" =:,;|/()–-", r) })
+	parts := strings.FieldsFunc(strings.TrimRight(text, ". "), func(r rune) bool { return strings.ContainsRune(" =:,;|/()–-", r) })
 	key := ColourKey{}
 	for len(parts) > 0 && !isShortForm(parts[0]) { // "Colours: W white …"
 		if len(key) > 0 || !isLeadOfKey(parts[0]) {

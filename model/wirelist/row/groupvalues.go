@@ -17,9 +17,15 @@ import (
 //	From      | To             | For
 //	Battery + | Fuse box pin 1 | main feed
 func groupValues(b *shape.Block, heading string) (of value.Gauge, ok bool) {
-	if b.IsPinTable() || b.Has(name.FieldGauge, name.FieldColour, name.FieldSpec) {
+	if of, ok = valuesOf(b, heading); !ok || b.IsPinTable() || b.Has(name.FieldSpec) || of.Size != "" && b.Has(name.FieldGauge) ||
+		len(of.Colour) > 0 && b.Has(name.FieldColour) {
 		return value.Gauge{}, false
 	}
+	return of, true
+}
+
+// valuesOf reads a text that is a size, a colour or both, beside words for wires.
+func valuesOf(b *shape.Block, heading string) (of value.Gauge, ok bool) {
 	var words []string
 	for w := range strings.FieldsFuncSeq(heading, func(r rune) bool { return strings.ContainsRune(" ()[],:", r) }) {
 		switch table.Fold(w) {
