@@ -227,6 +227,9 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	for _, r := range over {
 		im.Say(report.Note, "text of no table", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, shape.RowText(r.Cells), "left out")
 	}
+	if len(wires) > 0 {
+		row.Overall(im, t, wires[0].Block.Mark)
+	}
 	for _, f := range wires {
 		r := f.Reading()
 		im.Pages++
@@ -235,6 +238,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		}
 		row.Read(im, r.Block, len(wires) == 1)
 	}
+	row.SayOverall(im)
 	for i := range found {
 		read = append(read, found[i].audited(t))
 	}

@@ -65,6 +65,13 @@ func walkBack(t *testing.T, list string, data []byte) int {
 		b := back{t: t, list: list, wire: w, rep: &rep}
 		for _, r := range rep.Rows[w.ID] {
 			b.cells = append(b.cells, rowAt(tables, r)...)
+			head := table.Place{} // the nearest heading above that the report says is taken for the rows below it
+			for _, f := range rep.Findings {
+				if f.Did == "taken for the rows below it" && f.Sheet == r.Sheet && f.Row < r.Row && f.Row > head.Row {
+					head = f.Place
+				}
+			}
+			b.cells = append(b.cells, rowAt(tables, head)...)
 		}
 		if list == "j15-vertical.csv" { // it stands on its side: the cells of a wire are in every row
 			for _, r := range tables[0].Rows {

@@ -11,17 +11,24 @@ import (
 func (a *auditor) columns(t *Table) {
 	cols := map[int]bool{}
 	headed := false
+	devices := map[int]bool{}
 	for i, c := range t.Cols {
+		if c.Of != "" && c.Of == c.Head && !c.Given && !c.Vague && !a.namesDevice(c.Head) {
+			devices[i] = true
+		}
 		headed = headed || c.Head != ""
 		switch c.Field {
 		case name.FieldColour, name.FieldGauge, name.FieldSpec, name.FieldLength, name.FieldCurrent, name.FieldFuse, name.FieldNote:
 			continue // a value is what it looks like
 		}
+		if c.Field == name.FieldConnector && a.namesDevice(c.Head) {
+			continue
+		}
 		if c.Head != "" && !c.Known() && !c.Given && c.Field != name.FieldKeep && c.Field != name.FieldIgnore && !c.Spared && c.Of == "" {
 			cols[i] = true
 		}
 	}
-	if headed && len(cols) == 0 || t.Points || slices.ContainsFunc(t.Rows, func(r table.Row) bool { return r.Point }) {
+	if headed && len(cols)+len(devices) == 0 || t.Points || slices.ContainsFunc(t.Rows, func(r table.Row) bool { return r.Point }) {
 		return
 	}
 	var rows []table.Row
@@ -34,6 +41,8 @@ func (a *auditor) columns(t *Table) {
 	case !headed:
 		a.doubt("a table without headings", t.At, "", "its columns are taken by their cells; say what they mean if they are something else",
 			rows)
+	case len(devices) > 0:
+		a.doubt("headings taken for the names of devices", t.At, heads(t, devices), "look whether they are, and their cells cavities", rows)
 	case len(cols) > 0 && !a.namesHeads(t, cols):
 		a.doubt("headings that are not known", t.At, heads(t, cols), "taken by their cells; say what they mean if they are something else",
 			rows)
@@ -53,4 +62,12 @@ func (a *auditor) namesHeads(t *Table, cols map[int]bool) bool {
 		}
 	}
 	return false
+}
+
+// namesDevice reports whether a heading has a word for a device or a connector, or is a designator.
+func (a *auditor) namesDevice(head string) bool {
+	return name.IsDesignator(head) || slices.ContainsFunc(pieces(table.Fold(head)), func(w string) bool {
+		f := a.words[w].Field
+		return f == name.FieldConnector || f == name.FieldPin || name.IsDeviceWord(w) || name.IsUnit(w)
+	})
 }

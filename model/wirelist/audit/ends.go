@@ -13,7 +13,7 @@ import (
 // ends looks at the ends of the wires of a table: those read out of a longer text, and those that stand in a column of no
 // ends.
 func (a *auditor) ends(t *Table) {
-	var read, signal []table.Row
+	var read, signal, joined []table.Row
 	cols := map[int]bool{}
 	for _, r := range t.Rows {
 		for _, it := range a.row(t, r).items {
@@ -23,6 +23,9 @@ func (a *auditor) ends(t *Table) {
 			for _, e := range []draft.End{it.From, it.To} {
 				if e.Term == nil || e.Pin == "" {
 					continue
+				}
+				if !e.Term.Titled && couldBeSeveral(e.Term.Name.V) {
+					joined = append(joined, r)
 				}
 				switch col := a.columnOf(t, r, e); {
 				case col < 0:
@@ -34,8 +37,20 @@ func (a *auditor) ends(t *Table) {
 			}
 		}
 	}
+	a.doubt("an end that could be several", t.At, "", "taken as one; say them with a comma and a cavity each if they are more", joined)
 	a.doubt("an end read out of a text", t.At, "", "look whether it is that one", read)
 	a.doubt("an end out of a column that is of no ends", t.At, heads(t, cols), "say what the column means if it is none", signal)
+}
+
+// couldBeSeveral reports whether the name of an end has a sign between two pieces with a number each, "Lamp L 1 / Lamp R 1".
+func couldBeSeveral(called string) bool {
+	for _, sign := range []string{" / ", ", ", "; ", " & ", " + ", " and "} {
+		front, back, ok := strings.Cut(called, sign)
+		if ok && strings.ContainsAny(front, "0123456789") && strings.ContainsAny(back, "0123456789") {
+			return true
+		}
+	}
+	return false
 }
 
 // isOfNoEnds reports whether a field says no end.

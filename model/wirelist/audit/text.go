@@ -202,7 +202,7 @@ func (t *text) isColour(s, lang string) bool {
 // isUnit reports whether a word is a unit of sizes, lengths or currents.
 func isUnit(w string) bool {
 	switch w {
-	case "mm", "mm2", "qmm", "awg", "ga", "gauge", "a", "ma", "amp", "amps", "m", "cm", "in", "ft", "sq", "sqmm":
+	case "mm", "mm2", "qmm", "awg", "ga", "g", "gauge", "a", "ma", "amp", "amps", "m", "cm", "in", "ft", "sq", "sqmm":
 		return true
 	}
 	return false

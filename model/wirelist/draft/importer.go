@@ -32,6 +32,8 @@ type Importer struct {
 	ByKey map[string]*Term
 	Items []*Item
 
+	Overall Overall // the size that a text of the sheet in hand says of all its wires
+
 	Colours name.ColourKey // what the lists say that their short forms of colours mean
 
 	Groups []Group // of wires that are made up together
@@ -47,6 +49,13 @@ type Importer struct {
 	Splices   int             // number of the last S1, S2 …
 	Unknown   int             // branches whose length the lists do not give
 	nth       map[string]int  // the last number behind a designator that several names have
+}
+
+// Overall is a size that a text says of all wires of its sheet, and the rows that took it; "" where none does.
+type Overall struct {
+	Size, Text string
+	At         table.Place
+	Rows       []table.Row
 }
 
 // Say enters a finding.

@@ -197,6 +197,11 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			c.Field = name.FieldGauge // "FLRY-B 2.5 RD"
 		}
 	case name.FieldCurrent:
+		if p.Most(p.Filled-p.Numbers-p.Currents) && p.Currents == 0 && p.Long > 0 && l.another(i, name.FieldSignal) && l.anotherPin(i) &&
+			!l.has(l.cols, name.FieldTo, name.FieldFrom, name.FieldToPin, name.FieldRun) {
+			c.Field = name.FieldTo // "Load: Pump 1" beside a name of the net
+			break
+		}
 		// "Load: Pump 1" is what the wire feeds.
 		if p.Most(p.Filled-p.Numbers-p.Currents) && p.Currents == 0 && !l.another(i, name.FieldSignal) && p.Long > 0 {
 			c.Field = name.FieldSignal

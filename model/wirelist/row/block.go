@@ -38,7 +38,11 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 			if end := groupEnd(b, text); end != "" {
 				b.Near = end
 			}
-			im.Say(report.Note, "above the table", here(r.Line), text, leftOutBut(groupEnd(b, text)))
+			did := leftOutBut(groupEnd(b, text))
+			if g, ok := groupValues(b, text); ok {
+				b.Group, did = g, takenForRows
+			}
+			im.Say(report.Note, "above the table", here(r.Line), text, did)
 		}
 	}
 	sayColumns(im, b, place)
@@ -68,6 +72,9 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 			} else if end := groupEnd(b, first); end != "" && i < last {
 				b.Near = end
 				im.Say(report.Note, "heading between the rows", here(r.Line), first, leftOutBut(end))
+			} else if g, ok := groupValues(b, first); ok && i < last {
+				b.Group = g
+				im.Say(report.Note, "heading between the rows", here(r.Line), first, takenForRows)
 			} else if i < last {
 				im.Say(report.Note, "remark between the rows", here(r.Line), first, "left out")
 			} else {

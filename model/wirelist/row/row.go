@@ -47,10 +47,12 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 		}
 	}
 	readValues(im, b, cells, &it, column)
+	takeGroup(b, &it)
 	_, it.Drain = name.DrainOf(it.Signal)
 	readNote(im, b, cells, &it)
 	cableCells(im, b, cells, &it)
 	readState(im, b, cells, &it)
+	takeOverall(im, &it)
 	for i, c := range cells {
 		if i < len(b.Cols) && b.Cols[i].Spared && c != "" {
 			it.Notes = append(it.Notes, value.JoinNonEmpty(": ", b.Cols[i].Head, c))

@@ -60,7 +60,20 @@ func Once() []name.Field {
 // IsPole reports whether a dash that is all of a cell is the minus pole of a device, and does not say that the cell is empty:
 // another cell of its column is the plus pole.
 func (b *Block) IsPole(col int) bool {
-	return col >= 0 && slices.ContainsFunc(b.Rows, func(r table.Row) bool { return col < len(r.Cells) && r.Cells[col] == "+" })
+	return col >= 0 && slices.ContainsFunc(b.Rows, func(r table.Row) bool {
+		for i, c := range r.Cells {
+			if c == "+" && (i == col || i < len(b.Cols) && col < len(b.Cols) && isCavityColumn(b.Cols[i].Field) &&
+				isCavityColumn(b.Cols[col].Field)) {
+				return true
+			}
+		}
+		return false
+	})
+}
+
+// isCavityColumn reports whether a field is of the cavities of an end.
+func isCavityColumn(f name.Field) bool {
+	return f == name.FieldPin || f == name.FieldFromPin || f == name.FieldToPin
 }
 
 // Beside is what a row holds in columns that no value is read from: the second of two of

@@ -189,6 +189,9 @@ func wordColour(word, lang string) ([]int, bool) {
 	if i, ok := colourWord(word, lang); ok {
 		return []int{i}, true
 	}
+	if two := compoundColour(word, lang); two != nil {
+		return two, true
+	}
 	if len(word)%2 != 0 || len(word) > 2*MostHues {
 		return nil, false
 	}
@@ -201,6 +204,19 @@ func wordColour(word, lang string) ([]int, bool) {
 		all = append(all, i)
 	}
 	return all, len(all) > 0
+}
+
+// compoundColour is the hues of two words of colours written as one, "grüngelb"; nil where it is none.
+func compoundColour(word, lang string) []int {
+	const least = 3 // letters of each
+	for i := least; i+least <= len(word); i++ {
+		a, first := colourWord(word[:i], lang)
+		b, second := colourWord(word[i:], lang)
+		if first && second && a != b {
+			return []int{a, b}
+		}
+	}
+	return nil
 }
 
 func colourCode(two string) (int, bool) {

@@ -80,7 +80,7 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 			i += 2
 		case t.Text == "mm2" || t.Text == "qmm" || t.Text == "mmq" || t.Text == "sqmm":
 			metric = true
-		case t.Text == "awg" || t.Text == "ga" || t.Text == "gauge" || t.Text == "#":
+		case t.Text == "awg" || t.Text == "ga" || t.Text == "g" || t.Text == "gauge" || t.Text == "#":
 			awg = true
 		case !g.Cable(t.Text):
 			return Gauge{}, false
@@ -100,6 +100,14 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 // all the rest a colour.
 func SizeAndColour(text string, bare Bare, lang string, mark Mark) (Gauge, bool) {
 	text = strings.TrimSpace(text)
+	if open := strings.LastIndexByte(text, '('); open > 0 && strings.HasSuffix(text, ")") { // "22 white (shielded)"
+		if of, ok := ParseGauge(text[open+1:len(text)-1], bare, mark); ok && of.Size == "" && of.Spec == "" && of.IsCable() {
+			if g, both := SizeAndColour(text[:open], bare, lang, mark); both {
+				g.Conductors, g.Shielded, g.Twisted = of.Conductors, of.Shielded, of.Twisted
+				return g, true
+			}
+		}
+	}
 	for i := 1; i < len(text); i++ {
 		if !strings.ContainsRune(" -/,", rune(text[i])) {
 			continue

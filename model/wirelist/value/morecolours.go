@@ -11,25 +11,25 @@ func otherColourWord(word string) (int, bool) {
 		word = base
 	}
 	for hue, words := range [15]string{
-		0: " 黒 黑 검정 흑 mauro μαυρο μαύρο чорний crna crn czarny czarna zwart cerna cerny svart sort preto " +
+		0: " 黒 黑 검정 흑 mauro μαυρο μαύρο чорний crna crn czarno черно czarny czarna zwart cerna cerny svart sort preto " +
 			"preta musta fekete siyah negru neagra черный чёрный черн ",
-		1: " 茶 棕 褐 갈 갈색 καφε καφέ коричневий smed smeda rjav rjava brazowy brazowa bruin hneda hnedy brunt " +
+		1: " 茶 棕 褐 갈 갈색 καφε καφέ коричневий smed smeda rjav rjava brazowo brazowy brazowa bruin hneda hnedy brunt " +
 			"castanho castanha marrom ruskea barna kahverengi maro коричневый кор ",
-		2: " 赤 红 紅 빨강 적 κόκκινο κοκκινο червоний crven crvena rdec rdeca czerwony czerwona rood cervena " +
+		2: " 赤 红 紅 빨강 적 κόκκινο κοκκινο червоний crven crvena rdec rdeca czerwono красно czerwony czerwona rood cervena " +
 			"cerveny rod rodt vermelho vermelha punainen piros voros kirmizi rosu rosie красный крас ",
-		3: " 橙 주황 πορτοκαλι помаранчевий оранжевий narancast oranzen pomaranczowy pomaranczowa oranje " +
+		3: " 橙 주황 πορτοκαλι помаранчевий оранжевий narancast oranzen pomaranczowo pomaranczowy pomaranczowa oranje " +
 			"oranzova oranzovy laranja oranssi narancs turuncu portocaliu оранжевый ",
-		4: " 黄 黃 노랑 황 κιτρινο κίτρινο жовтий zut zuta rumen rumena zolty zolta geel zluta zluty gul gult " +
+		4: " 黄 黃 노랑 황 κιτρινο κίτρινο жовтий zut zuta rumen rumena zolto желто zolty zolta geel zluta zluty gul gult " +
 			"amarelo amarela keltainen sarga sari galben желтый жёлтый ",
-		5: " 緑 绿 綠 초록 녹 πρασινο πράσινο зелений zelen zielony zielona groen zelena zeleny gron gront gronn " +
+		5: " 緑 绿 綠 초록 녹 πρασινο πράσινο зелений zelen zielono зелено zielony zielona groen zelena zeleny gron gront gronn " +
 			"vihrea zold yesil зеленый зелёный ",
-		6: " 青 蓝 藍 파랑 청 μπλε синій plav plava niebieski niebieska blauw modra modry bla blatt sininen kek " +
+		6: " 青 蓝 藍 파랑 청 μπλε синій plav plava niebiesko сине niebieski niebieska blauw modra modry bla blatt sininen kek " +
 			"mavi albastru albastra синий син ",
-		7: " 紫 보라 μωβ фіолетовий ljubicast vijolicen fioletowy fioletowa paars fialova fialovy lilla roxo " +
+		7: " 紫 보라 μωβ фіолетовий ljubicast vijolicen fioletowo fioletowy fioletowa paars fialova fialovy lilla roxo " +
 			"roxa violetti mor фиолетовый ",
-		8: " 灰 회 회색 γκρι сірий siv siva szary szara grijs seda sedy gra gratt cinza cinzento harmaa szurke " +
+		8: " 灰 회 회색 γκρι сірий siv siva szaro серо szary szara grijs seda sedy gra gratt cinza cinzento harmaa szurke " +
 			"gri серый ",
-		9: " 白 흰 백 흰색 λευκο ασπρο білий bijel bijela bel bela bialy biala wit bila bily vit vitt hvid hvit " +
+		9: " 白 흰 백 흰색 λευκο ασπρο білий bijel bijela bel bela bialo бело bialy biala wit bila bily vit vitt hvid hvit " +
 			"branco branca valkoinen feher beyaz alb alba белый бел ",
 		10: " 桃 粉 분홍 ροζ рожевий rozowy rozowa roze ruzova lyserod vaaleanpunainen розовый ",
 		14: " przezroczysty kleurloos ",

@@ -126,7 +126,7 @@ func addValues(add func(f name.Field, lang string, words ...string)) {
 	add(name.FieldStripe, "de", "kennfarbe", "streifen", "zweitfarbe")
 	add(name.FieldLength, "", "length", "len", "wire length", "cut length")
 	add(name.FieldLength, "de", "lange", "laenge", "leitungslange", "aderlange")
-	add(name.FieldLength, "fr", "longueur")
+	add(name.FieldLength, "fr", "longueur", "long")
 	add(name.FieldLength, "es", "longitud", "largo")
 	add(name.FieldLength, "it", "lunghezza")
 	add(name.FieldCurrent, "", "current", "amps", "amperage", "amp", "amperes", "max current", "load", "load current", "current draw", "ma")

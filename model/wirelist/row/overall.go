@@ -1,0 +1,57 @@
+package row
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// Overall finds the text of a sheet that says a size of all its wires, "All wires 0.75 mm² unless noted"; it could be that of the
+// rows that say none.
+func Overall(im *draft.Importer, t *table.Table, mark value.Mark) {
+	im.Overall = draft.Overall{}
+	for _, r := range t.Rows {
+		if _, text := r.Filled(); shape.IsText(r) && saysAll(text) {
+			if size := value.SizeWithin(text, mark); size != "" {
+				im.Overall = draft.Overall{Size: size, Text: text, At: table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}}
+				return
+			}
+		}
+	}
+}
+
+// saysAll reports whether a text speaks of all wires.
+func saysAll(text string) bool {
+	return slices.ContainsFunc(name.Words(table.Fold(text)), func(w string) bool {
+		switch w {
+		case "all", "everything", "everywhere", "throughout", "alle", "alles", "uberall", "tous", "toutes", "partout", "todos",
+			"todas", "tutti",
+			"tutte", "wszystkie", "alla", "samtliga":
+			return true
+		}
+		return false
+	})
+}
+
+// takeOverall keeps the size that a text says of all wires in the note of a row that says none: which wires it means is for a
+// person to say.
+func takeOverall(im *draft.Importer, it *draft.Item) {
+	if im.Overall.Size != "" && it.Gauge.Size == "" && it.Gauge.Spec == "" && !it.Drain && (it.State == name.Used ||
+		it.State == name.Spare) {
+		it.Notes = append(it.Notes, "a text of the list says "+im.Overall.Size+" of all wires")
+		im.Overall.Rows = append(im.Overall.Rows, table.Row{Line: it.Place.Row})
+	}
+}
+
+// SayOverall names the rows that took the size of all wires.
+func SayOverall(im *draft.Importer) {
+	if len(im.Overall.Rows) > 0 {
+		im.Doubt("a size that a text says of all wires", im.Overall.At, strings.TrimSpace(im.Overall.Text),
+			"kept in the notes of the rows that say none", im.Overall.Rows)
+	}
+}
