@@ -229,6 +229,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	}
 	if len(wires) > 0 {
 		row.Overall(im, t, wires[0].Block.Mark)
+		row.Default(im, t, wires[0].Block.Mark, wires[0].Reading().Block.Lang)
 	}
 	for _, f := range wires {
 		r := f.Reading()
@@ -239,6 +240,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		row.Read(im, r.Block, len(wires) == 1)
 	}
 	row.SayOverall(im)
+	row.SayDefault(im)
 	for i := range found {
 		read = append(read, found[i].audited(t))
 	}

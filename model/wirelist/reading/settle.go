@@ -216,6 +216,9 @@ func (l *look) settleOne(i int, c *shape.Column) {
 	case name.FieldSignal:
 		if w := name.Words(table.Fold(c.Head)); len(w) == 1 && (w[0] == "line" || w[0] == "linie") && 2*p.Numbers > p.Filled {
 			c.Field = name.FieldKeep // the number of a line
+		} else if len(w) == 1 && (w[0] == "label" || w[0] == "tag") && p.All(p.Ids) && p.Distinct == p.Filled && !l.another(i, name.FieldWire) &&
+			l.another(i, name.FieldFrom) && l.another(i, name.FieldTo) {
+			c.Field = name.FieldWire // what its label says
 		}
 	case name.FieldFrom, name.FieldTo:
 		if p.All(p.Studs) {
@@ -238,6 +241,8 @@ func (l *look) settleUnknown(i int, c *shape.Column) {
 	switch p := &l.prof[i]; {
 	case p.Coloured() && p.Filled > 1 && !l.another(i, name.FieldColour):
 		c.Field = name.FieldColour
+	case p.Sized > 1 && p.Colours > 1 && p.Sized+p.Colours >= p.Filled && !l.another(i, name.FieldColour) && !l.another(i, name.FieldGauge):
+		c.Field = name.FieldGauge // "red", "14 AWG red", "18 AWG": what is not as in the other rows
 	case p.Filled > 1 && l.marks(i) && !l.another(i, name.FieldCable) && l.cableWords(i):
 		c.Field = name.FieldCable // "TWP", below a heading of the shop
 	case (p.Most(p.Ends) || l.allParted(i) && !l.endsInPin(c.Head)) && l.anotherPin(i) && !l.another(i, name.FieldTo) &&

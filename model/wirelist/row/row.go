@@ -52,6 +52,7 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	readNote(im, b, cells, &it)
 	cableCells(im, b, cells, &it)
 	readState(im, b, cells, &it)
+	takeDefault(im, &it, b.Lang)
 	takeOverall(im, &it)
 	for i, c := range cells {
 		if i < len(b.Cols) && b.Cols[i].Spared && c != "" {
