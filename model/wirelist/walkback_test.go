@@ -154,7 +154,7 @@ func (b *back) walk(h *model.Harness, inUnit bool) {
 			lost("connector", called)
 		}
 		made := b.rep.Numbered[id] || cavity == "1" && len(h.Terminations[at].Cavities) == 1
-		if !made && !b.holds(cavity) && !b.inRange() {
+		if !made && !b.holds(cavity) && !b.inRange() && !b.inGrid(cavity) {
 			lost("cavity", end)
 		}
 	}
@@ -205,6 +205,11 @@ func (b *back) inParts(called string) bool {
 	return true
 }
 
+// inGrid reports whether a cavity is named by the cell that its row begins with and a heading: "B" and "4".
+func (b *back) inGrid(cavity string) bool {
+	return len(cavity) > 1 && slices.Contains(b.cells, cavity[:1]) && slices.Contains(b.cells, cavity[1:])
+}
+
 // inRange reports whether some cell is a range of cavities.
 func (b *back) inRange() bool {
 	return slices.ContainsFunc(b.cells, func(c string) bool { return strings.ContainsAny(c, "-–.") })
@@ -233,7 +238,8 @@ func (b *back) colours(code value.Colour) bool {
 			if read, ok := value.ParseColour(c, lang); ok {
 				seen = append(seen, read...)
 			}
-			if read, ok := value.FirstLetters(c, "pl"); ok && strings.HasPrefix(b.list, "z06") { // a list of Polish colours cut short
+			cut := strings.HasPrefix(b.list, "z06") || strings.HasPrefix(b.list, "z19") // lists of Polish colours cut short
+			if read, ok := value.FirstLetters(c, "pl"); ok && cut {
 				seen = append(seen, read...)
 			}
 			for _, bare := range []value.Bare{value.BareAWG, value.BareMM2} {
@@ -319,7 +325,8 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 // partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity.
 func partsSaid(said, cell string) bool {
 	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>", r) }) {
-		if w := strings.ToLower(word); w != "pin" && w != "kontakt" && w != "klemme" && w != "broche" && w != "awg" && w != "to" && !isSizeWord(w) &&
+		if w := strings.ToLower(word); w != "pin" && w != "kontakt" && w != "klemme" && w != "broche" && w != "awg" &&
+			w != "to" && !isSizeWord(w) &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false
 		}

@@ -21,6 +21,7 @@ type Table struct {
 	Rows   []table.Row    // as the list has them
 	Cols   []shape.Column // nil where it is not read
 	Points bool           // its rows are the points of a list, or lines of text, each parted by the signs in it
+	Grid   bool           // its rows are the cells of a grid, several to a line
 	Lang   string
 	Mark   value.Mark
 }

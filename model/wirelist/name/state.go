@@ -143,7 +143,8 @@ func stateWord(cell string) State {
 	}
 	switch strings.TrimRight(f, " -_#0123456789") {
 	case "spare", "spares", "spare wire", "spare tail", "spare end", "spare lead", "wired spare", "reserve", "reserveader",
-		"reserveleitung", "rechange", "fil de reserve", "fil en attente", "repuesto", "de repuesto", "reserva", "de reserva", "riserva", "di riserva",
+		"reserveleitung", "rechange", "fil de reserve", "fil en attente", "repuesto", "de repuesto",
+		"reserva", "de reserva", "riserva", "di riserva",
 		"scorta", "di scorta", "fri leder", "freie ader", "vrije ader", "hilo libre", "fil libre", "rezerwa", "zapas",
 		"zapasowy", "rezerva", "reserv", "varalla", "tartalek", "yedek", "резерв",
 		"予備", "备用", "備用", "예비", "pricuva", "εφεδρικο", "εφεδρικό":
@@ -188,7 +189,8 @@ func SaysOpen(text string) bool {
 	case "not", "no", "nicht", "kein", "keine", "pas", "non", "aucun", "sin", "inte", "ej", "ikke", "nie", "bez", "niet", "geen", "nao",
 		"sem", "senza", "sans", "unterminated", "cut", "open", "floating", "offen", "stays", "left",
 		"taped", "coiled", "capped", "tied", "stowed", "rolled", "looped", "folded", "tucked", "parked", "sleeved", "insulated", "sealed",
-		"aufgerollt", "isoliert", "zuruckgebunden", "enroule", "isole", "replie", "enrollado", "aislado", "arrotolato", "isolato", "opgerold",
+		"aufgerollt", "isoliert", "zuruckgebunden", "enroule", "isole", "replie", "enrollado", "aislado", "arrotolato", "isolato",
+		"opgerold",
 		"upprullad", "oprullet", "zwiniety", "stoceno", "enrolado":
 		return !strings.ContainsAny(words[1], "0123456789") && (len(words) > 2 || words[1] != "1" && words[0] != "no" && words[0] != "open")
 	}

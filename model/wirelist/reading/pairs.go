@@ -2,7 +2,6 @@ package reading
 
 import (
 	"slices"
-	"strings"
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
@@ -77,8 +76,7 @@ func (l endColumns) isPair(i int) bool {
 	switch {
 	case len(b) > 1 && slices.Equal(a, b[:len(b)-1]): // "Sensor | Sensor pin"
 		return true
-	case len(a) == 1 && len(b) == 2 && len(b[0]) > 2 && strings.HasPrefix(a[0], b[0]): // "Device | Dev pin"
-		return true
+
 	case len(b) > 1 && saysConnector && len(a) > 1 && slices.Equal(a[:len(a)-1], b[:len(b)-1]): // "Box conn | Box pin"
 		return true
 	case len(b) == 1 && saysConnector: // "Connector | Pin"

@@ -44,6 +44,7 @@ func (l *look) settle() {
 		(l.anotherPin(-1) || l.has(l.cols, name.FieldNumber)) {
 		l.settleNames()
 	}
+	soleName(l)
 }
 
 // plugs reads two headings that name a connector each, over nothing but cavities.
@@ -169,7 +170,7 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			c.Field = name.FieldKeep
 		}
 	case name.FieldGauge:
-		if !c.Said && !c.Section && p.All(p.Contacts) && l.countsContacts(i) {
+		if !c.Said && !c.Section && p.All(p.Contacts) && column.CountsContacts(l.src.Titles, l.src.Rows, i) {
 			c.Field = name.FieldContact
 		}
 	case name.FieldWire:
@@ -216,8 +217,8 @@ func (l *look) settleOne(i int, c *shape.Column) {
 	case name.FieldSignal:
 		if w := name.Words(table.Fold(c.Head)); len(w) == 1 && (w[0] == "line" || w[0] == "linie") && 2*p.Numbers > p.Filled {
 			c.Field = name.FieldKeep // the number of a line
-		} else if len(w) == 1 && (w[0] == "label" || w[0] == "tag") && p.All(p.Ids) && p.Distinct == p.Filled && !l.another(i, name.FieldWire) &&
-			l.another(i, name.FieldFrom) && l.another(i, name.FieldTo) {
+		} else if len(w) == 1 && (w[0] == "label" || w[0] == "tag") && p.All(p.Ids) && p.Distinct == p.Filled &&
+			!l.another(i, name.FieldWire) && l.another(i, name.FieldFrom) && l.another(i, name.FieldTo) {
 			c.Field = name.FieldWire // what its label says
 		}
 	case name.FieldFrom, name.FieldTo:
@@ -245,7 +246,8 @@ func (l *look) settleUnknown(i int, c *shape.Column) {
 		c.Field = name.FieldGauge // "red", "14 AWG red", "18 AWG": what is not as in the other rows
 	case p.Filled > 1 && l.marks(i) && !l.another(i, name.FieldCable) && l.cableWords(i):
 		c.Field = name.FieldCable // "TWP", below a heading of the shop
-	case (p.Most(p.Ends) || l.allParted(i) && !l.endsInPin(c.Head)) && l.anotherPin(i) && !l.another(i, name.FieldTo) &&
+	case (p.Most(p.Ends) || l.allParted(i) && !l.endsInPin(c.Head) || name.SaysDevicePin(c.Head) &&
+		column.CavitiesIn(l.src.Rows, i) == p.Filled) && l.anotherPin(i) && !l.another(i, name.FieldTo) &&
 		!l.another(i, name.FieldFrom):
 		c.Field = name.FieldTo
 	case p.All(max(p.Units, p.Sized)) && p.Filled > 1 && !l.another(i, name.FieldGauge) && !name.IsSpent(c.Head):
@@ -340,29 +342,4 @@ func (l *look) countsUp(i int) bool {
 		next++
 	}
 	return next > 1
-}
-
-// countsContacts reports whether the texts above the block count contacts of all the sizes that stand in
-// a column: "Size 20 sockets x3".
-func (l *look) countsContacts(i int) bool {
-	said := map[string]int{}
-	for _, t := range l.src.Titles {
-		_, text := t.Filled()
-		if c, ok := name.ReadCount(text); ok && c.Of == "contacts" {
-			if s := name.SizeCounted(text); s != "" {
-				said[s] += c.N
-			}
-		}
-	}
-	if len(said) == 0 {
-		return false
-	}
-	for _, r := range l.src.Rows {
-		if i < len(r.Cells) && r.Cells[i] != "" && !shape.IsText(r) {
-			if said[strings.TrimLeft(table.Fold(r.Cells[i]), "# ")] == 0 {
-				return false
-			}
-		}
-	}
-	return true
 }

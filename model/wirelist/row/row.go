@@ -227,6 +227,10 @@ func viaRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 		betweenEnds(im, it, nil, nil, column(max(col, 0)))
 		return
 	}
+	if it.State == name.Spare && len(froms) == 0 { // one wire, which ends in it
+		betweenEnds(im, it, []draft.End{{Term: owner, Pin: pins[0]}}, tos, column(col))
+		return
+	}
 	near := it
 	betweenEnds(im, near, froms, []draft.End{{Term: owner, Pin: pins[0]}}, column(col))
 	it.Notes = slices.Clone(it.Notes)

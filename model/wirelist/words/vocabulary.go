@@ -27,7 +27,8 @@ func Vocabulary() map[string]name.Meaning {
 	add(name.FieldNumber, "", "no", "number", "item", "nr", "#", "num", "pos", "ref")
 	add(name.FieldNumber, "de", "nummer", "lfd nr", "position")
 	add(name.FieldNumber, "fr", "numero")
-	add(name.FieldFrom, "", "from", "source", "start", "origin", "end a", "end 1", "side a", "a side", "a end", "from connector", "from device",
+	add(name.FieldFrom, "", "from", "source", "start", "origin", "end a", "end 1", "side a", "a side", "a end", "from connector",
+		"from device",
 		"source connector",
 		"start point")
 	add(name.FieldFrom, "de", "von", "quelle", "anfang", "von stecker", "startpunkt", "ausgangspunkt")
