@@ -23,6 +23,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"regexp"
 	"slices"
 	"strings"
 	"time"
@@ -39,6 +40,7 @@ func main() {
 	tests := flag.String("tests", "./calc/...", "whose tests are run beside the package's own, by commas")
 	flag.BoolVar(&o.short, "short", true, "run tests short")
 	flag.DurationVar(&o.most, "most", 30*time.Second, "what other packages' tests may take for one mutant; 0: all are run")
+	flag.StringVar(&o.only, "run", "", "only the tests whose names match, such as those that are new")
 	flag.Float64Var(&o.share, "share", 0, "fail where less than so many per cent are noticed, those called equivalent apart")
 	flag.BoolVar(&o.list, "list", false, "only list what is drawn")
 	flag.StringVar(&o.log, "log", "", "a file that takes a line for each mutant as it is judged")
@@ -60,6 +62,7 @@ type options struct {
 	short, list     bool
 	most            time.Duration // what other packages' tests may take for one mutant
 	share           float64       // of a hundred, that must be noticed
+	only            string        // a regular expression
 	log, again      string
 	patience        time.Duration // what tests may take beyond five times their own
 	equivalent      string
@@ -133,6 +136,11 @@ func (o options) try(drawn []*mutant, say func(string, ...any)) (map[*mutant]ver
 		log = f
 	}
 	t := &trial{dir: o.dir, work: work, short: o.short, patience: o.patience, most: o.most, drawn: drawn, say: say}
+	if o.only != "" {
+		if t.only, err = regexp.Compile(o.only); err != nil {
+			return nil, fmt.Errorf("-run: %w", err)
+		}
+	}
 	if err := t.find(o.tests); err != nil {
 		return nil, err
 	}

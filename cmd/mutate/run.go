@@ -31,8 +31,9 @@ type trial struct {
 	work     string // binaries, copies
 	overlay  string
 	short    bool
-	patience time.Duration // what tests may take beyond five times their own
-	most     time.Duration // what the tests of other packages may take for one mutant; 0: all are run
+	patience time.Duration  // what tests may take beyond five times their own
+	only     *regexp.Regexp // the tests that are run, by their names; nil: all
+	most     time.Duration  // what the tests of other packages may take for one mutant; 0: all are run
 	drawn    []*mutant
 	packages []*tested
 	say      func(format string, a ...any)
@@ -167,7 +168,8 @@ func (t *trial) call(p *tested, binary string, names []string, most time.Duratio
 	}
 	ctx, cancel := context.WithTimeout(context.Background(), most)
 	defer cancel()
-	cmd := exec.CommandContext(ctx, "sh", append([]string{"-c", `ulimit -v 12000000; exec "$0" "$@"`, binary}, append(args, p.flags...)...)...)
+	within := []string{"-c", `ulimit -v 12000000; exec "$0" "$@"`, binary}
+	cmd := exec.CommandContext(ctx, "sh", slices.Concat(within, args, p.flags)...)
 	cmd.Dir = p.dir
 	cmd.Env = append(os.Environ(), env...)
 	cmd.WaitDelay = time.Second
@@ -196,7 +198,7 @@ func (t *trial) measure() error {
 		}
 		var all time.Duration
 		for _, name := range strings.Fields(string(names)) {
-			if strings.HasPrefix(name, "Benchmark") {
+			if strings.HasPrefix(name, "Benchmark") || t.only != nil && !t.only.MatchString(name) {
 				continue
 			}
 			reached := filepath.Join(t.work, "reached")

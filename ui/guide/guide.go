@@ -109,7 +109,7 @@ var topics = []Topic{
 			"with a name. The end of the run lists every open point.",
 		"A run that was cut off goes on at its piece. Deviations, contacts made again, wire used " +
 			"and a note have rows, and the printed sheet shows them. Readings teach: \"measured\" on the step Build, or " +
-			"contralay measured FILE..., corrects this shop.",
+			"contralay measured FILE..., corrects this shop. A serial keeps the figures it was begun with.",
 	}},
 	{"signing", "who builds, who inspects", []string{
 		"The run asks once who works: a number or a name, from the shop's list where it has one ([[person]] id, name, may_inspect in " +

@@ -27,8 +27,14 @@ func Lesson(p learn.Pace) []string {
 	if p.N == 0 {
 		return []string{p.Group + ": no step that counts"}
 	}
-	out := []string{fmt.Sprintf("%s: %s a piece, spread %s, from %s pieces in %d steps", p.Group, minutes(p.Each), minutes(p.Spread),
-		unit.Fixed(p.Pieces, 0), p.N)}
+	many := func(n float64, what string) string {
+		if n == 1 {
+			return "1 " + what
+		}
+		return unit.Fixed(n, 0) + " " + what + "s"
+	}
+	out := []string{fmt.Sprintf("%s: %s a piece, spread %s, from %s in %s", p.Group, minutes(p.Each), minutes(p.Spread),
+		many(p.Pieces, "piece"), many(float64(p.N), "step"))}
 	switch {
 	case p.N < p.Least:
 		out = append(out, fmt.Sprintf("  too few steps: %d at least; no hours are expected by it", p.Least))

@@ -542,6 +542,28 @@ func TestFinishedBuilds(t *testing.T) {
 	}
 }
 
+// Steps that make nothing have nothing to hold: a record of a whole run is known in full, and nothing is said of it.
+func TestStepsThatMakeNothing(t *testing.T) {
+	s := calctest.Built(t, text())
+	h := ticked(s).EditBuild("1", func(b *model.Build) {
+		b.EachTest = model.Some(true)
+		for _, r := range run.For(s, &model.Build{EachTest: model.Some(true)}) {
+			for _, mark := range r.Marks() {
+				if !b.Did(mark) {
+					b.Tick(model.Ticked{Key: mark, By: model.Some("7")})
+				}
+			}
+		}
+	})
+	n := calc.Build(h, s.Base, nil)
+	if c := built.Since(n, &h.Builds[0]); c.Unknown > 0 || len(c.Differences) > 0 {
+		t.Errorf("%d unknown: %s", c.Unknown, c.Says())
+	}
+	if g, said := calctest.Snag(n, "built.unknown", ""); said {
+		t.Error(g.Says)
+	}
+}
+
 // What the shop has learned since changes nothing of a serial that is begun: nothing is asked of it, and
 // what was measured of it is held against the figures it was begun with.
 func TestLearnedSince(t *testing.T) {

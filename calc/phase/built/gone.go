@@ -32,7 +32,7 @@ func (c *comparison) gone() {
 		if _, is := c.at[key]; is || c.waits(key) {
 			continue
 		}
-		if verb, _ := Work(key); verb == "hold" || verb == "lot" || verb == "pull" { // they make nothing
+		if verb, _ := Work(key); slices.Contains([]string{"hold", "lot", "pull", "weigh"}, verb) { // they make nothing
 			continue
 		}
 		t := c.ticks[key]

@@ -53,3 +53,27 @@ func TestTailsPassASplice(t *testing.T) {
 		calctest.Near(t, "what it passes", float64(got), 0.051+float64(part.OverMM), 1e-6)
 	}
 }
+
+// Splices stand out of the branches that they lie on, whichever is written first, also where one of them has no part.
+func TestSplicesOfTheirOwnBranch(t *testing.T) {
+	for _, on := range [][3]string{{"L", "M", "L"}, {"M", "L", "L"}} {
+		text := "format = 1\n[[breakout]]\nid = \"J\"\n[[termination]]\nid = \"P\"\n[[termination]]\nid = \"Q\"\n" +
+			"[[termination]]\nid = \"R\"\n"
+		for k, b := range on {
+			far := map[string]string{"L": "Q", "M": "R"}[b]
+			text += fmt.Sprintf("[[splice]]\nid = \"S%d\"\nat = \"J\"\ntoward = %q\noffset_mm = %d.0\n", k, b, 60+40*k) +
+				"part = \"AS81824/1-2\"\n"
+			text += fmt.Sprintf("[[wire]]\nid = \"a%d\"\nfrom = \"P:%d\"\nto = \"S%d\"\nspec = \"AS22759/32\"\nsize = \"20\"\n", k, k, k) +
+				fmt.Sprintf("[[wire]]\nid = \"b%d\"\nfrom = \"S%d\"\nto = \"%s:%d\"\nspec = \"AS22759/32\"\nsize = \"20\"\n", k, k, far, k)
+		}
+		for _, e := range [][3]string{{"T", "P", "J"}, {"L", "J", "Q"}, {"M", "J", "R"}} {
+			text += fmt.Sprintf("[[branch]]\nid = %q\nfrom = %q\nto = %q\nlength_mm = 400.0\n", e[0], e[1], e[2])
+		}
+		s := calctest.Built(t, text)
+		for i, want := range []int{0, 2, 1} {
+			if got := len(over.Bulges(s, i)); got != want {
+				t.Errorf("splices on %v: %d stand out of %s, want %d", on, got, s.H.Branches[i].ID, want)
+			}
+		}
+	}
+}

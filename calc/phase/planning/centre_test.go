@@ -50,6 +50,11 @@ func TestUnitsInTheCentre(t *testing.T) {
 	if !ok || !slices.Equal(slices.Sorted(slices.Values(o.Layers[0].Of)), []string{"U0", "U1"}) {
 		t.Errorf("%v: %+v", ok, o.Layers)
 	}
+	wish := units(t, 2, 0, "")
+	wish = calc.Build(wish.H.EditBranch(0, func(b *model.Branch) { b.UnitsIn = model.Some(false) }), wish.Cat, nil)
+	if o, ok := planning.Best(wish, 0, planning.Core{Kind: planning.UnitCore}); !ok || len(o.Layers[0].Of) != 2 {
+		t.Errorf("asked for, though the branch does not wish it: %v %+v", ok, o.Layers)
+	}
 	if _, ok := planning.Best(units(t, 0, 0, ""), 0, planning.Core{Kind: planning.UnitCore}); ok {
 		t.Error("no units, and they are the centre")
 	}

@@ -40,3 +40,25 @@ func TestSizeThatIsCounted(t *testing.T) {
 		t.Errorf("%q, %q", a.Size, why)
 	}
 }
+
+// Of equal wires all that are not in the centre lie round it, and any of them a filler could stand for.
+func TestRingsOfEqualWires(t *testing.T) {
+	a, why := cliff.OfWires(complete(t, calctest.OneSize(14, "22", "length_mm = 400.0\nmake = \"laid\"\n")), 0)
+	if why != "" {
+		t.Fatal(why)
+	}
+	laid := 0
+	for n := max(a.Least, 7); n <= a.Most; n++ {
+		p := a.At(n)
+		if p.Branch == nil {
+			continue
+		}
+		laid++
+		if p.Rings != n-p.Centre() {
+			t.Errorf("%d wires, %d in the centre: %d round it", n, p.Centre(), p.Rings)
+		}
+	}
+	if laid < 5 {
+		t.Errorf("only %d counts are laid", laid)
+	}
+}

@@ -17,13 +17,13 @@ func TestWiredBankIsNotOffered(t *testing.T) {
 	if text == twoBanks {
 		t.Fatal("the devices are not in their order")
 	}
+	text += "[[wire]]\nid = \"103\"\nfrom = \"P1:5\"\nto = \"INJ3:1\"\nspec = \"AS22759/32\"\nsize = \"22\"\n"
 	s := calctest.Built(t, text)
 	left, right := s.Index.Branch["RL"], s.Index.Branch["RR"]
-	if got := offer.LikeBanks(s, left); len(got) != 0 {
-		t.Errorf("RL is wired, and like %v", got)
-	}
-	if got := offer.LikeBanks(s, right); !slices.Equal(got, []int{left}) {
-		t.Errorf("RR is like %v", got)
+	for _, k := range []int{left, right} { // each is wired at one of its two devices
+		if got := offer.LikeBanks(s, k); len(got) != 0 {
+			t.Errorf("%s is wired, and like %v", s.H.Branches[k].ID, got)
+		}
 	}
 }
 
@@ -70,8 +70,8 @@ func TestOneMoreInEveryBranch(t *testing.T) {
 	}
 	layers := "  [[branch.layer]]\n  of = [\"w0\"]\n  [[branch.layer]]\n  of = [\"w1\", \"w2\", \"w3\", \"w4\", \"w5\", \"w6\"]\n"
 	text += "[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"J\"\nlength_mm = 300.0\n" + layers + "  [[branch.layer]]\n  of = [\"y\"]\n" +
-		"[[branch]]\nid = \"L\"\nfrom = \"J\"\nto = \"Z\"\nlength_mm = 300.0\n" + layers +
-		"[[branch]]\nid = \"M\"\nfrom = \"J\"\nto = \"Y\"\nlength_mm = 300.0\n  [[branch.layer]]\n  of = [\"y\"]\n"
+		"[[branch]]\nid = \"M\"\nfrom = \"J\"\nto = \"Y\"\nlength_mm = 300.0\n  [[branch.layer]]\n  of = [\"y\"]\n" +
+		"[[branch]]\nid = \"L\"\nfrom = \"J\"\nto = \"Z\"\nlength_mm = 300.0\n" + layers
 	s := calctest.Built(t, text)
 	for _, p := range offer.Pairings(s, s.Index.Termination["A"]) {
 		if s.H.Terminations[p.B].ID != "Z" {

@@ -28,17 +28,18 @@ type Table struct {
 
 // auditor is the way through the lists.
 type auditor struct {
-	im     *draft.Importer
-	words  map[string]name.Meaning
-	sheets map[[2]string]int        // the number of a sheet, by its file and name
-	rowsOf map[place]*rowMade       // of the rows that something was made of, or that the report names
-	units  map[string]int           // the unit of a wire, by its id
-	feeds  map[string]int           // its feed
-	seen   map[string]*look         // what the texts of cells are, as far as they were looked at
-	kinds  map[string]kind          // what they look like
-	names  map[*draft.Term][]string // the words of their names
-	same   map[pair]bool            // cells and colours that were compared
-	told   map[cell]bool            // the cells that the report names
+	im       *draft.Importer
+	words    map[string]name.Meaning
+	sheets   map[[2]string]int        // the number of a sheet, by its file and name
+	rowsOf   map[place]*rowMade       // of the rows that something was made of, or that the report names
+	units    map[string]int           // the unit of a wire, by its id
+	feeds    map[string]int           // its feed
+	seen     map[string]*look         // what the texts of cells are, as far as they were looked at
+	kinds    map[string]kind          // what they look like
+	names    map[*draft.Term][]string // the words of their names
+	same     map[pair]bool            // cells and colours that were compared
+	told     map[cell]bool            // the cells that the report names
+	freePins map[cell]bool            // cavities without a wire, and the rows that name them
 }
 
 // place is a row of a sheet.
@@ -71,7 +72,7 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 	a := &auditor{im: im, words: words, sheets: map[[2]string]int{}, rowsOf: make(map[place]*rowMade, len(im.Items)),
 		units: map[string]int{}, feeds: map[string]int{}, seen: map[string]*look{}, kinds: map[string]kind{}, told: map[cell]bool{},
 		names: map[*draft.Term][]string{},
-		same:  map[pair]bool{}}
+		same:  map[pair]bool{}, freePins: map[cell]bool{}}
 	for _, it := range im.Items {
 		if it.Wire < 0 {
 			continue
@@ -112,6 +113,7 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 		}
 		a.cells(t)
 		a.columns(t)
+		a.unread(t)
 		a.odd(t)
 		a.ends(t)
 		a.below(t)

@@ -22,7 +22,8 @@ func (a *auditor) cells(t *Table) {
 		missing := false
 		texts := a.textsOf(wires)
 		for i, c := range r.Cells {
-			if i < len(t.Cols) && c != "" && !a.isPlain(texts, c) && !a.isSame(texts, t, i, c) && !a.isSkipped(&t.Cols[i], c) &&
+			if i < len(t.Cols) && c != "" && !a.isPlain(texts, c) && !a.isSame(texts, t, i, c) && !a.freePins[cell{a.place(t.of(r)), c}] &&
+				!a.isSkipped(&t.Cols[i], c) &&
 				!a.stands(texts, t, c) && !a.isValue(wires, &t.Cols[i], c) &&
 				!a.saidOf(t, r, i) {
 				cols[i], missing = true, true

@@ -5,7 +5,47 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
+
+// mostLooked is how many rows show what a column that is not read holds (no source).
+const mostLooked = 100
+
+// unread names the rows of columns that are kept as text although their cells are colours or sizes of wires: a second wire
+// may stand in the row.
+func (a *auditor) unread(t *Table) {
+	cols := map[int]bool{}
+	var rows []table.Row
+	for i, c := range t.Cols {
+		if c.Field != name.FieldKeep || c.Given || t.Points {
+			continue
+		}
+		filled, is := 0, 0
+		for _, r := range t.Rows[:min(len(t.Rows), mostLooked)] {
+			if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || a.row(t, r).wires == nil {
+				continue
+			}
+			filled++
+			_, both := value.SizeAndColour(r.Cells[i], value.BareAWG, t.Lang, t.Mark)
+			if both || a.kindOf(r.Cells[i], t.Lang) == colour {
+				is++
+			}
+		}
+		if filled > 1 && 10*is >= 7*filled {
+			cols[i] = true
+		}
+	}
+	for _, r := range t.Rows {
+		for i := range cols {
+			if i < len(r.Cells) && r.Cells[i] != "" && a.row(t, r).wires != nil {
+				rows = append(rows, r)
+				break
+			}
+		}
+	}
+	a.doubt("columns of colours or sizes that are not read", t.At, heads(t, cols),
+		"kept in the notes; a second wire may stand in the row", rows)
+}
 
 // columns names the columns whose meaning their cells alone say, and their rows: nobody knows the heading, or there is none.
 func (a *auditor) columns(t *Table) {

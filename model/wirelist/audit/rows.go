@@ -30,7 +30,9 @@ func (a *auditor) rows(lists []table.Table, tables []Table) {
 		}
 		for pin, at := range t.At {
 			if t.State[pin] != name.Used {
-				free[a.place(at)] = true
+				p := a.place(at)
+				free[p] = true
+				a.freePins[cell{p, pin}] = true
 			}
 		}
 	}

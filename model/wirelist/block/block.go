@@ -2,8 +2,8 @@ package block
 
 import (
 	"slices"
+	"strings"
 
-	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -225,8 +225,9 @@ func (b *Block) giveTitles() []table.Row {
 	return titles
 }
 
-// twoCellTitle reports whether a row is "Connector:" and its name.
+// twoCellTitle reports whether a row is a word with a colon behind it and what it says, "Connector:" and its name, "Shell:" and
+// its colour.
 func twoCellTitle(r table.Row) bool {
 	n, first := r.Filled()
-	return n == 2 && len(first) > 1 && first[len(first)-1] == ':' && name.ConnectorName(first+" x") != first+" x"
+	return n == 2 && len(first) > 3 && first[len(first)-1] == ':' && !strings.ContainsAny(first, "0123456789")
 }

@@ -16,6 +16,11 @@ type pointParts struct{ signal, colour, size, to string }
 
 // partsOf parts the text behind the cavity of a point.
 func partsOf(text string) (p pointParts) {
+	if front, back, ok := strings.Cut(text, ": "); ok && strings.Contains(front, ", ") {
+		if colour, size := valuesOf(front); colour != "" { // "Red, 14 AWG: battery plus"
+			return pointParts{signal: strings.TrimSpace(back), colour: colour, size: size}
+		}
+	}
 	for _, mark := range []string{" - ", " – ", ": ", ", "} {
 		front, back, ok := strings.Cut(text, mark)
 		if ok && isColour(strings.TrimSpace(front)) {
@@ -83,6 +88,22 @@ func valuesBefore(text string) (p pointParts, ok bool) {
 		}
 	}
 	return pointParts{}, false
+}
+
+// valuesOf reads a colour and a size with a comma between; colour is "" where anything else stands there.
+func valuesOf(text string) (colour, size string) {
+	for p := range strings.SplitSeq(text, ", ") {
+		g, ok := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
+		switch {
+		case isColour(p) && colour == "":
+			colour = p
+		case ok && g.Size != "" && size == "":
+			size = p
+		default:
+			return "", ""
+		}
+	}
+	return colour, size
 }
 
 // partPoints gives the pieces of some points cells of their own, where half of them begin with a colour or say where they go:

@@ -165,7 +165,8 @@ func (f *finder) saysPins(i int) bool {
 		for _, w := range name.Words(table.Fold(text)) {
 			switch w {
 			case "pin", "pins", "pinout", "pinouts", "cavities", "connector", "plug", "stecker", "pinbelegung", "belegung", "broches",
-				"pines":
+				"pines", "header", "socket", "receptacle", "jack", "buchse", "prise", "conector", "connettore", "kontaktdon", "wtyczka",
+				"zlacze":
 				return true
 			}
 		}

@@ -71,11 +71,41 @@ func (p pairs) meet(a, b *draft.Term) bool {
 
 // share reports whether most nets of one of two connectors are nets of the other too, so that they are the ends of one cable.
 func (p pairs) share(a, b *draft.Term) bool {
-	n := 0
+	least := min(len(p.nets[a]), len(p.nets[b]))
+	return 4*p.shared(a, b) >= 3*least && !twins(a, b)
+}
+
+// shared counts the nets that two connectors have in common.
+func (p pairs) shared(a, b *draft.Term) (n int) {
 	for net := range p.nets[a] {
 		if _, ok := p.nets[b][net]; ok {
 			n++
 		}
 	}
-	return 4*n >= 3*min(len(p.nets[a]), len(p.nets[b]))
+	return n
+}
+
+// twins reports whether two connectors are called alike but for a side, a number or a letter: "Tail lamp left" and "Tail lamp
+// right" have the same nets, and no wire runs from one to the other.
+func twins(a, b *draft.Term) bool {
+	of := func(t *draft.Term) string {
+		var rest []string
+		for _, w := range name.Words(table.Fold(t.Name.Or(t.ID))) {
+			switch w {
+			case "left", "right", "front", "rear", "lh", "rh", "upper", "lower", "inner", "outer", "top", "bottom", "port",
+				"starboard", "fore", "aft",
+				"links", "rechts", "vorn", "hinten", "gauche", "droite", "droit", "avant", "arriere", "izquierda", "derecha",
+				"izquierdo", "derecho",
+				"sinistra", "destra", "sinistro", "destro", "lewy", "prawy", "lewa", "prawa", "vanster", "hoger", "fram", "bak":
+				continue
+			}
+			if len(w) > 1 && strings.Trim(w, "0123456789") != "" && !name.IsDesignator(w) && !name.IsGeneric(w) && w != "plug" &&
+				w != "socket" &&
+				w != "box" {
+				rest = append(rest, w)
+			}
+		}
+		return strings.Join(rest, " ")
+	}
+	return of(a) != "" && of(a) == of(b)
 }

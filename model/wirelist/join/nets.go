@@ -32,7 +32,8 @@ func Nets(im *draft.Importer) {
 		of[it.Net] = append(of[it.Net], it)
 	}
 	gone, ends := map[*draft.Item]bool{}, pairsOf(im)
-	var apart []*draft.Item // of one name in two connectors, and not joined
+	var joined []*draft.Item // of two connectors that do not share all names of either
+	var apart []*draft.Item  // of one name in two connectors, and not joined
 	for _, net := range order {
 		by := map[*draft.Term][]*draft.Item{}
 		var terms []*draft.Term
@@ -68,6 +69,9 @@ func Nets(im *draft.Importer) {
 				im.Say(report.Warn, "net with several cavities at both ends", a[0].Place, fmt.Sprintf("%q", a[0].Signal),
 					"joined in the order of the lists")
 			}
+			if ends.shared(terms[0], terms[1]) < min(len(ends.nets[terms[0]]), len(ends.nets[terms[1]])) {
+				joined = append(joined, of[net]...)
+			}
 			for k := range a {
 				a[k].To = b[k].From
 				merge(im, a[k], b[k])
@@ -84,11 +88,12 @@ func Nets(im *draft.Importer) {
 		}
 	}
 	im.Items = slices.DeleteFunc(im.Items, func(it *draft.Item) bool { return gone[it] })
-	sayApart(im, apart)
+	sayNames(im, apart, "a name that two connectors have", "not joined; the other place is in the note")
+	sayNames(im, joined, "joined by their names alone", "a wire from the one connector to the other; say its far ends if it is not")
 }
 
-// sayApart names the rows of two connectors that have a name in common and are not joined, once for each sheet.
-func sayApart(im *draft.Importer, all []*draft.Item) {
+// sayNames names the rows of two connectors that have a name in common, once for each sheet.
+func sayNames(im *draft.Importer, all []*draft.Item, rule, did string) {
 	by := map[table.Place][]table.Row{}
 	var order []table.Place
 	for _, it := range all {
@@ -99,9 +104,10 @@ func sayApart(im *draft.Importer, all []*draft.Item) {
 		by[at] = append(by[at], table.Row{Line: it.Place.Row})
 	}
 	for _, at := range order {
+		slices.SortFunc(by[at], func(a, b table.Row) int { return a.Line - b.Line })
 		place := at
 		place.Row = by[at][0].Line
-		im.Doubt("a name in two connectors that share few others", place, "", "not joined; the other place is in the note", by[at])
+		im.Doubt(rule, place, "", did, by[at])
 	}
 }
 

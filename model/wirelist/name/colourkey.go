@@ -16,7 +16,7 @@ func ReadColourKey(text string) ColourKey {
 	if key := keyByCommas(text); key != nil {
 		return key
 	}
-	parts := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(" =:,;|/()–-", r) })
+	parts := strings.FieldsFunc(strings.TrimRight(text, ". "), func(r rune) bool { return strings.ContainsRune(" =:,;|/()–-", r) })
 	key := ColourKey{}
 	for len(parts) > 0 && !isShortForm(parts[0]) { // "Colours: W white …"
 		if len(key) > 0 || !isLeadOfKey(parts[0]) {

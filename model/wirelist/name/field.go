@@ -46,3 +46,17 @@ type Meaning struct {
 	Lang  string // the one language that has the word; "" where several do
 	Weak  bool   // a word of one or two letters, which a cavity could be as well
 }
+
+// Weight is how much a column says of a wire (no source).
+func (f Field) Weight() float64 {
+	switch f {
+	case FieldPin, FieldFrom, FieldTo, FieldFromPin, FieldToPin, FieldRun, FieldVia,
+		FieldDevicePin:
+		return 3
+	case FieldSignal, FieldGauge, FieldColour, FieldConnector, FieldWire:
+		return 2
+	case FieldKeep:
+		return 0.3
+	}
+	return 1
+}

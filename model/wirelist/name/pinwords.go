@@ -11,7 +11,7 @@ import (
 // IsPinWord reports whether a folded word says that the name of a cavity follows.
 func IsPinWord(w string) bool {
 	switch strings.TrimRight(w, ".:") {
-	case "pin", "pins", "cavity", "cav", "way", "terminal", "term", "contact", "stift", "kontakt", "kammer", "klemme", "kl",
+	case "pin", "pins", "cavity", "cav", "way", "terminal", "term", "stift", "kontakt", "kammer", "klemme", "kl",
 		"anschluss", "pol",
 		"pole", "broche", "borne", "voie", "alveole", "pino", "pata", "patilla", "polo", "contacto", "piedino", "contatto", "morsetto",
 		"terminale", "styk", "zacisk", "nozka", "plint", "nasta", "napa", "vyvod", "svorka", "aansluiting", "klem", "ben",

@@ -96,9 +96,10 @@ func TestRecipeRoundTrip(t *testing.T) {
 					Nth: rapid.IntRange(1, 3).Draw(t, "nth")},
 				Reading: word("", "both ends in a row"), Connector: word("", "P9"), Heading: word("", "Nr Ader"),
 				NoHeading: rapid.Bool().Draw(t, "none"), LeftOut: rapid.Bool().Draw(t, "out"),
-				GoesOn:  rapid.Bool().Draw(t, "on"),
-				Rows:    rapid.SliceOfN(rapid.SampledFrom([]string{"Spare", `a "b" \ c`}), 0, 2).Draw(t, "rows"),
-				Columns: rapid.MapOfN(rapid.StringMatching(`[^#\x00]{0,12}|#[1-9]`), rapid.SampledFrom(name.Fields()), 0, 3).Draw(t, "said"),
+				GoesOn: rapid.Bool().Draw(t, "on"),
+				Rows:   rapid.SliceOfN(rapid.SampledFrom([]string{"Spare", `a "b" \ c`}), 0, 2).Draw(t, "rows"),
+				Columns: rapid.MapOfN(rapid.StringMatching(`[^#\x00]{0,12}|#[1-9]`), rapid.SampledFrom(name.Fields()), 0, 3).Draw(t,
+					"said"),
 			})
 		}
 		again, err := name.DecodeRecipe("r", r.Encode())

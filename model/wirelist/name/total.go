@@ -8,7 +8,7 @@ import (
 func IsTotal(cell string) bool {
 	word, _, _ := CutWord(table.Fold(cell))
 	switch word {
-	case "total", "totals", "sum", "summe", "gesamt", "insgesamt", "somme", "totaux",
+	case "total", "totals", "subtotal", "subtotals", "zwischensumme", "subtotale", "sum", "summe", "gesamt", "insgesamt", "somme", "totaux",
 		"totaal", "totalt", "celkem", "razem", "yhteensa", "ukupno", "suma", "totale", "totali", "somma":
 		return true
 	}

@@ -86,7 +86,7 @@ func deviceColumn(l *look) []shape.Column {
 		len(of) > 1 && l.has(l.cols, name.FieldTo) {
 		return nil
 	}
-	if len(of) == 1 && l.countsUp(of[0]) && !l.headsDevice(of[0]) && l.titled() != "" {
+	if len(of) == 1 && column.CountsUp(l.src.Rows, of[0]) && !l.headsDevice(of[0]) && l.titled() != "" {
 		return nil // the title names the connector; the heading is a word for its cavities
 	}
 	if len(of) == 2 && !(devices{l, of}).saysDevice() {

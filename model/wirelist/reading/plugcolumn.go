@@ -25,7 +25,8 @@ func (l endColumns) plugColumn() {
 		if c.Given || c.Field != name.FieldKeep || l.cols[i+1].Field != name.FieldPin || len(w) == 0 || p.Filled == 0 || p.Prose > 0 {
 			continue
 		}
-		if !(len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldConnector) && !l.startsGroups(i) {
+		if !(len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldConnector) && !l.startsGroups(i) &&
+			!(l.headsDevice(i) && p.Filled < l.prof[i+1].Filled && l.startsFilled(i)) {
 			continue
 		}
 		if p.Distinct < p.Filled || p.Filled < l.prof[i+1].Filled {
@@ -67,6 +68,16 @@ func (l *look) startsGroups(i int) bool {
 		}
 	}
 	return n > 0 && (n < l.prof[i+1].Filled || 2*l.prof[i].Distinct <= n)
+}
+
+// startsFilled reports whether the first row of data has something in a column.
+func (l endColumns) startsFilled(i int) bool {
+	for _, r := range l.src.Rows {
+		if !shape.IsText(r) {
+			return i < len(r.Cells) && r.Cells[i] != ""
+		}
+	}
+	return false
 }
 
 // pads counts the cells of a column that are short and have a digit or a pole, "C1+", as cavities have and kinds of lugs have

@@ -15,13 +15,14 @@ import (
 // no wire could hang on the rows.
 func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
 	l.h.Sides(cols)
+	l.ownPins(cols)
 	b := l.block(cols)
 	l.h.Settle(b)
 	l.inCells(b)
 	l.groups(b)
 	r := Reading{Kind: called, Wires: true, Block: b}
 	if r.Kind == "" {
-		r.Kind = kindOf(b)
+		r.Kind = b.Kind()
 	}
 	why, ok := l.hangs(b)
 	if !ok {
@@ -34,23 +35,6 @@ func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
 	r.Score, r.Because = share, append(why, columns)
 	r.Doubts = doubter{l, b}.doubts()
 	return r, true
-}
-
-// kindOf is what the columns of a block make it.
-func kindOf(b *shape.Block) string {
-	switch {
-	case b.Has(name.FieldDevicePin):
-		return "cavities of several devices in a row"
-	case b.Has(name.FieldVia):
-		return "cavities of a bulkhead between two ends"
-	case b.IsPinTable() && b.Has(name.FieldConnector):
-		return "cavities of several connectors"
-	case b.IsPinTable():
-		return "cavities of one connector"
-	case b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun):
-		return "both ends in a row"
-	}
-	return "wires by their ids"
 }
 
 // hangs reports whether a wire can hang on the rows: a cavity and something beside it, two ends and
@@ -233,7 +217,7 @@ func (l *look) explained(b *shape.Block) (share float64, says string) {
 		if i >= len(l.prof) || l.prof[i].Filled == 0 {
 			continue
 		}
-		w := weight(c.Field)
+		w := c.Field.Weight()
 		fit := l.fit(i, c.Field)
 		if c.Head != "" && !c.Known() && c.Of == "" && !c.Given {
 			fit *= 0.8 // the cells alone say it
@@ -248,20 +232,6 @@ func (l *look) explained(b *shape.Block) (share float64, says string) {
 		return 0, ""
 	}
 	return sum / whole, strings.Join(cols, ", ")
-}
-
-// weight is how much a column says of a wire (no source).
-func weight(f name.Field) float64 {
-	switch f {
-	case name.FieldPin, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldVia,
-		name.FieldDevicePin:
-		return 3
-	case name.FieldSignal, name.FieldGauge, name.FieldColour, name.FieldConnector, name.FieldWire:
-		return 2
-	case name.FieldKeep:
-		return 0.3
-	}
-	return 1
 }
 
 // fit is the share of the cells of a column that are what a field holds.

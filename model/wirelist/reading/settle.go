@@ -14,6 +14,7 @@ import (
 func (l *look) settle() {
 	ends := endColumns{l}
 	l.swapped()
+	l.sidesAB()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
 	for range 2 { // what one column turns out to be may say what another is
@@ -129,7 +130,7 @@ func (l *look) settleNames() {
 			continue
 		}
 		if p.Filled > 0 && 2*(p.Filled-p.Numbers-p.Cavities) >= p.Filled && 5*p.Distinct >= 3*p.Filled && p.Prose*2 <= p.Filled &&
-			!p.Most(p.Colours) {
+			!p.Most(p.Colours) && !p.Most(p.Sized) {
 			c.Field = name.FieldSignal
 			return
 		}
@@ -192,7 +193,7 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			}
 		}
 	case name.FieldCable:
-		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !l.marks(i) {
+		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !column.Marks(l.src.Rows, i) {
 			c.Field = name.FieldKeep // a heading of order
 		} else if p.Most(p.Sized) && p.Specs < p.Filled && !l.another(i, name.FieldGauge) && !l.another(i, name.FieldColour) {
 			c.Field = name.FieldGauge // "FLRY-B 2.5 RD"
@@ -226,7 +227,7 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			c.Field = name.FieldKeep // what its lug fits, no place
 		}
 	case name.FieldNumber:
-		if l.anotherPin(i) && !l.countsUp(i) && p.Unique() && !l.another(i, name.FieldWire) {
+		if l.anotherPin(i) && !column.CountsUp(l.src.Rows, i) && p.Unique() && !l.another(i, name.FieldWire) {
 			c.Field = name.FieldWire
 		}
 	case name.FieldConnector:
@@ -244,7 +245,7 @@ func (l *look) settleUnknown(i int, c *shape.Column) {
 		c.Field = name.FieldColour
 	case p.Sized > 1 && p.Colours > 1 && p.Sized+p.Colours >= p.Filled && !l.another(i, name.FieldColour) && !l.another(i, name.FieldGauge):
 		c.Field = name.FieldGauge // "red", "14 AWG red", "18 AWG": what is not as in the other rows
-	case p.Filled > 1 && l.marks(i) && !l.another(i, name.FieldCable) && l.cableWords(i):
+	case p.Filled > 1 && column.Marks(l.src.Rows, i) && !l.another(i, name.FieldCable) && l.cableWords(i):
 		c.Field = name.FieldCable // "TWP", below a heading of the shop
 	case (p.Most(p.Ends) || l.allParted(i) && !l.endsInPin(c.Head) || name.SaysDevicePin(c.Head) &&
 		column.CavitiesIn(l.src.Rows, i) == p.Filled) && l.anotherPin(i) && !l.another(i, name.FieldTo) &&
@@ -310,36 +311,4 @@ func (l *look) ofContacts(c *shape.Column) bool {
 		}
 	}
 	return false
-}
-
-// marks reports whether the cells of a column are names or kinds of cables: "TP1", "twisted pair".
-func (l *look) marks(i int) bool {
-	n, is := 0, 0
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
-			continue
-		}
-		n++
-		if cell := r.Cells[i]; name.IsMark(cell) || name.CableWords(cell).IsCable() || len(name.Partners(cell)) > 0 ||
-			name.IsBracket(cell) {
-			is++
-		}
-	}
-	return n > 0 && is == n
-}
-
-// countsUp reports whether a column is the numbers of its rows, 1, 2, 3.
-func (l *look) countsUp(i int) bool {
-	next := 1
-	for _, r := range l.src.Rows {
-		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
-			continue
-		}
-		n, err := strconv.Atoi(strings.TrimRight(r.Cells[i], ".)"))
-		if err != nil || n != next {
-			return false
-		}
-		next++
-	}
-	return next > 1
 }

@@ -59,10 +59,11 @@ func saysSize(w string) bool {
 // saysUnlessNoted reports whether a text is about what rows do not say themselves, in the words of one of several languages.
 func saysUnlessNoted(text string) bool {
 	f := " " + strings.Join(name.Words(table.Fold(text)), " ") + " "
-	return slices.ContainsFunc([]string{" unless ", " except where ", " if not noted ", " where not ", " if not stated ",
-		" otherwise noted ", " wo nicht ", " wenn nicht ", " falls nicht ", " soweit nicht ", " sofern nicht ", " sauf indication ", " sauf mention ",
-		" sauf si ", " salvo ", " si no se indica ", " donde no ", " dove non ", " se non ", " tenzij ", " waar niet ", " om inte ",
-		" om ej ", " jesli nie ", " gdzie nie ", " o ile nie ", " pokud neni ", " exceto ", " onde nao ", " hvis ikke ", " ellei "},
+	return slices.ContainsFunc([]string{" unless ", " except where ", " if not noted ", " where not ",
+		" if not stated ", " otherwise noted ", " wo nicht ", " wenn nicht ", " falls nicht ", " soweit nicht ",
+		" sofern nicht ", " sauf indication ", " sauf mention ", " sauf si ", " salvo ", " si no se indica ",
+		" donde no ", " dove non ", " se non ", " tenzij ", " waar niet ", " om inte ", " om ej ", " jesli nie ",
+		" gdzie nie ", " o ile nie ", " pokud neni ", " exceto ", " onde nao ", " hvis ikke ", " ellei "},
 		func(s string) bool { return strings.Contains(f, s) })
 }
 

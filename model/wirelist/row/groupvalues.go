@@ -17,9 +17,15 @@ import (
 //	From      | To             | For
 //	Battery + | Fuse box pin 1 | main feed
 func groupValues(b *shape.Block, heading string) (of value.Gauge, ok bool) {
-	if b.IsPinTable() || b.Has(name.FieldGauge, name.FieldSpec) {
+	if of, ok = valuesOf(b, heading); !ok || b.IsPinTable() || b.Has(name.FieldSpec) || of.Size != "" && b.Has(name.FieldGauge) ||
+		len(of.Colour) > 0 && b.Has(name.FieldColour) {
 		return value.Gauge{}, false
 	}
+	return of, true
+}
+
+// valuesOf reads a text that is a size, a colour or both, beside words for wires.
+func valuesOf(b *shape.Block, heading string) (of value.Gauge, ok bool) {
 	var words []string
 	for w := range strings.FieldsFuncSeq(heading, func(r rune) bool { return strings.ContainsRune(" ()[],:", r) }) {
 		switch table.Fold(w) {
@@ -29,18 +35,17 @@ func groupValues(b *shape.Block, heading string) (of value.Gauge, ok bool) {
 		}
 	}
 	text := strings.Join(words, " ")
-	coloured := b.Has(name.FieldColour)
-	if g, both := value.SizeAndColour(text, value.BareAWG, b.Lang, b.Mark); both && !coloured {
+	if g, both := value.SizeAndColour(text, value.BareAWG, b.Lang, b.Mark); both {
 		return g, true
 	}
-	if open := strings.LastIndexByte(heading, '('); open > 0 && strings.HasSuffix(heading, ")") && !b.Has(name.FieldGauge) {
+	if open := strings.LastIndexByte(heading, '('); open > 0 && strings.HasSuffix(heading, ")") {
 		// "LIGHTS (1 mm²)": the size behind the name of the group
 		g, is := value.ParseGauge(heading[open+1:len(heading)-1], value.BareAWG, b.Mark)
 		if is && g.Size != "" && strings.Trim(heading[open+1:], "0123456789.,) ") != "" {
 			return value.Gauge{Size: g.Size}, true
 		}
 	}
-	if c, is := value.ParseColour(text, b.Lang); is && !coloured && strings.Trim(text, "0123456789/- ") != "" {
+	if c, is := value.ParseColour(text, b.Lang); is && strings.Trim(text, "0123456789/- ") != "" {
 		return value.Gauge{Colour: c}, true
 	}
 	g, is := value.ParseGauge(text, value.BareAWG, b.Mark)

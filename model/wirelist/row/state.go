@@ -16,7 +16,7 @@ import (
 func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item) {
 	s := name.Used
 	for _, f := range []name.Field{name.FieldSignal, name.FieldWire, name.FieldNote, name.FieldColour, name.FieldGauge, name.FieldFrom,
-		name.FieldTo} {
+		name.FieldTo, name.FieldCurrent} {
 		cell := b.Cell(cells, f)
 		if cell == "" || f != name.FieldSignal && value.IsNothing(cell) || (f == name.FieldColour || f == name.FieldGauge) &&
 			isNone(cell) || f == name.FieldGauge && name.StateOf(cell) == name.Blank {

@@ -145,3 +145,20 @@ func (h Headings) TakeUnits(cols []Column, r table.Row) bool {
 	}
 	return true
 }
+
+// Kind is what the columns of a block make it.
+func (b *Block) Kind() string {
+	switch {
+	case b.Has(name.FieldDevicePin):
+		return "cavities of several devices in a row"
+	case b.Has(name.FieldVia):
+		return "cavities of a bulkhead between two ends"
+	case b.IsPinTable() && b.Has(name.FieldConnector):
+		return "cavities of several connectors"
+	case b.IsPinTable():
+		return "cavities of one connector"
+	case b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun):
+		return "both ends in a row"
+	}
+	return "wires by their ids"
+}

@@ -29,8 +29,11 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	open, first, at := false, 0, 0
 	var fence []string // the lines since a fence, where one is open
 	tr := ""           // the lines of a row of HTML that is not at its end
-	for line := range strings.SplitSeq(text, "\n") {
+	for line := range strings.SplitSeq(withoutWiki(text), "\n") {
 		n++
+		if line == wikiGap {
+			continue
+		}
 		row := Row{Line: n}
 		trimmed := strings.TrimSpace(line)
 		if strings.HasPrefix(trimmed, "```") || strings.HasPrefix(trimmed, "~~~") {

@@ -28,6 +28,7 @@ func TestOddCells(t *testing.T) {
 		{"a soft hyphen", "Injec\u00adtor", "Injector", ""},
 		{"two lines", "In\u2028j\u00851", "In j 1", ""},
 	} {
+
 		rows := `<row r="1"><c r="A1" t="inlineStr"><is><t>Wire</t></is></c></row><row r="2"><c r="A2"><v>1</v></c><c r="D2" t="inlineStr">` +
 			`<is><t>` + html.EscapeString(c.cell) + `</t></is></c></row>`
 		files := map[string][]byte{

@@ -74,7 +74,8 @@ func Vocabulary() map[string]name.Meaning {
 	add(name.FieldContact, "", "contact size", "pin size", "socket size", "terminal size")
 	add(name.FieldFrom, "", "enda", "end1", "sidea", "starts at", "start at", "starts", "begins", "begins at", "leaves from",
 		"connects from", "start location", "between")
-	add(name.FieldTo, "", "endb", "end2", "sideb", "ends", "ends at", "end at", "arrives at", "connects to", "connected to", "wired to",
+	add(name.FieldTo, "", "endb", "end2", "sideb", "ends", "ends at", "end at", "arrives at", "connects to", "connected to",
+		"wired to", "runs to", "goes into", "geht an", "geht nach", "fuhrt zu", "fuhrt nach",
 		"end location",
 		"leads to", "to where", "finish", "finish point", "end", "wire to", "cable to",
 		"leitung zu", "kabel zu", "other end", "far end", "opposite end", "mates with", "peer", "and",
@@ -88,6 +89,13 @@ func Vocabulary() map[string]name.Meaning {
 	}
 	add(name.FieldSignal, "", "line", "linie", "tag", "tag name", "signal tag", "circuit description", "circuit function")
 	add(name.FieldWire, "", "cable number", "lead", "lead no", "wire tag", "wire label", "ferrule", "wire marker")
+	for side, at := range map[string][2]name.Field{"a": {name.FieldFrom, name.FieldFromPin}, "1": {name.FieldFrom, name.FieldFromPin},
+		"b": {name.FieldTo, name.FieldToPin}, "2": {name.FieldTo, name.FieldToPin}} {
+		add(at[0], "", side+" end", "end "+side+" conn", "end "+side+" connector", "end "+side+" device", "side "+side+" conn",
+			"side "+side+" connector", "side "+side+" device")
+		add(at[1], "", "end "+side+" cav", "end "+side+" cavity", "end "+side+" pin", "end "+side+" terminal", "side "+side+" pin",
+			"side "+side+" cavity", side+" end pin")
+	}
 	add(name.FieldPin, "", "pins", "port", "port no", "port number", "channel", "gpio", "io pin", "pad", "solder pad", "screw", "clamp",
 		"pol", "pol nr", "pole", "pole no", "polnr", "output", "output no", "ausgang", "sortie", "salida", "uscita", "uitgang", "utgang",
 		"wyjscie", "saida")

@@ -318,6 +318,10 @@ func TestListsByHand(t *testing.T) {
 		{"as-built", "contact made again | LOG1:A |  |  |  | 1 | times |  |  |  |  | "},
 		{"as-built", "step undone | cut 107 |  |  |  |  |  |  | nicked |  | 7 | 2026-05-11 08:00"},
 		{"as-built", "lot | AS22759/32 22 |  |  |  |  |  |  | R-7 |  |  | "},
+		// Lengths from the file, grams under mass of byhand.txt: sheath alone covers a branch.
+		{"mass", "T1 | P1 | J1 | 400 | -2 +8 | 25.1 | 8.8 | - | 34.0"}, {"mass", "L1 | J1 | LMP1 | 200 | -0 +5 | 3.4 | 2.0 | - | 5.4"},
+		{"mass", "L2 | J1 | LMP2 | 250 | - | 3.2 | 1.7 | - | 4.8"}, {"mass", "L3 | J1 | LOG1 | 300 | - | 6.0 | 4.6 | - | 10.5"},
+		{"mass", "L4 | J1 | GND1 | 150 | - | 2.2 | 0.9 | - | 3.1"},
 		{"as-built", "mass on the scale | harness |  |  |  | 260.5 | g |  |  |  |  | "},
 	} {
 		if !slices.Contains(rows[c[0]], c[1]) {
@@ -372,6 +376,9 @@ func TestPages(t *testing.T) {
 		change func(*model.Build)
 		most   int
 	}{{"demo", nil, 4}, {"demo", happened, 4}, {"whole", nil, 20}} {
+		if c.name == "whole" && os.Getenv("CONTRALAY_LONG") == "" {
+			continue // each of its layers is worked out again to explain its reading
+		}
 		out, conforms := handed(t, finished(t, "../../../testdata/"+c.name+".toml", c.change), "1")
 		if n := len(out.Pages.Pages); n > c.most || !conforms {
 			t.Errorf("%s: %d pages, certified %v: %.500s", c.name, n, conforms, words(string(out.Pages.Pages[0].HTML)))

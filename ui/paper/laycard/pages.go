@@ -126,8 +126,8 @@ func Once(m list.Maker, cards []Card) []string {
 		"board, where the card says nothing else; count on clockwise. The tracer lies at position 1. Wires run straight and sorted "+
 		"over the "+
 		"zone of a breakout and one diameter before it.")
-	out = append(out, "In the pictures bold numbers are wires, thin ones their places in the list. Where a disc is too small for its wire, "+
-		"that stands outside and its place inside; pictures of few pieces have the wires alone.")
+	out = append(out, "In the pictures bold numbers are wires, thin ones their places in the list. Where a disc is too small for its "+
+		"wire, that stands outside and its place inside; pictures of few pieces have the wires alone.")
 	says := "Thin grey circles are laid already"
 	if len(marks) > 0 {
 		says += "; " + strings.Join(marks, "; ")

@@ -8,7 +8,6 @@ import (
 	"html/template"
 	"slices"
 	"strings"
-	"sync"
 
 	"contralay/model/unit"
 	"contralay/ui/paper/font"
@@ -28,7 +27,7 @@ type Frame struct {
 var pageCSS string
 
 // style is the style sheet with the face in it, which is the same for all pages ever printed.
-var style = sync.OnceValue(func() string {
+func style() string {
 	var b strings.Builder
 	for _, bold := range []bool{false, true} {
 		weight := map[bool]string{false: "normal", true: "bold"}[bold]
@@ -39,7 +38,7 @@ var style = sync.OnceValue(func() string {
 		b.WriteString(l.style() + "\n")
 	}
 	return b.String() + pageCSS
-})
+}
 
 // caution stands at the foot of every page.
 const caution = "A planning aid, not an approval."

@@ -48,7 +48,11 @@ func Kit(m list.Maker) []page.Block {
 	for _, tool := range tools(m) {
 		g.Lines = append(g.Lines, page.Cells(tool, "", "", ""))
 	}
-	note := page.Text(list.Word("Wire to order: ", list.Word(ordered(rows), ". "))+"Order adds 10 % to what is cut, 5 % to contacts, "+
+	wire := ""
+	if all := ordered(rows); all != "" {
+		wire = "Wire to order: " + all + ". "
+	}
+	note := page.Text(wire+"Order adds 10 % to what is cut, 5 % to contacts, "+
 		"seals and plugs, and samples; the shelf is taken off. Have wipes, solvent, marker ribbon.", page.Small)
 	note.Gap = 2
 	note.KeepNext = true

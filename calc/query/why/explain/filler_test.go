@@ -36,3 +36,13 @@ func TestLayerTakesFewer(t *testing.T) {
 		t.Errorf("%v %+v", ok, w)
 	}
 }
+
+// A layer with room for more holds what lies in it and what it has room for: five of 1.09 mm round one, and room for a sixth.
+func TestLayerTakesMore(t *testing.T) {
+	s := calctest.Built(t, calctest.OneSize(6, "22", "length_mm = 400.0\nmake = \"laid\"\n  [[branch.layer]]\n  of = [\"0\"]\n"+
+		"  [[branch.layer]]\n  of = [\"1\", \"2\", \"3\", \"4\", \"5\"]\n"))
+	w, ok := explain.Figure(s, why.Figure{What: "layer.takes", Of: "T1", K: 1})
+	if !ok || w.Value != 6 || w.Made() != 6 || len(w.In) != 2 || w.In[0].Value != 5 || w.In[1].Value != 1 {
+		t.Errorf("%v %+v", ok, w)
+	}
+}

@@ -83,7 +83,8 @@ func TestReadingLeavesTheOrder(t *testing.T) {
 						screen += "\n" + r.Line()
 					}
 				}
-				words := strings.Join(strings.Fields(strings.NewReplacer("│", " ", "*", " ", "<", " ", ">", " ", ",", " ").Replace(screen)), " ")
+				plain := strings.NewReplacer("│", " ", "*", " ", "<", " ", ">", " ", ",", " ").Replace(screen)
+				words := strings.Join(strings.Fields(plain), " ")
 				want := []string{}
 				switch {
 				case k == len(all):

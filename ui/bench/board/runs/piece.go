@@ -127,6 +127,19 @@ func onward(m *desk.Model) {
 	r.at, r.piece, r.page = len(steps), 0, 0
 }
 
+// held refuses what is about to be done where a hold before it is not signed: nothing goes past one, from
+// wherever a step was jumped to.
+func held(m *desk.Model) bool {
+	b := build(m)
+	for _, s := range runSteps(m)[:state(m).at] {
+		if s.Kind == run.HoldStep && !s.In(b) {
+			m.Refuse(say.Step(m, s) + " comes before this and is not signed. All steps has it")
+			return true
+		}
+	}
+	return false
+}
+
 // tick marks the step in hand as done and goes on.
 func tick(m *desk.Model, f func(b *model.Build)) {
 	r, steps := state(m), runSteps(m)
@@ -136,6 +149,9 @@ func tick(m *desk.Model, f func(b *model.Build)) {
 	s := steps[r.at]
 	if f == nil && s.In(build(m)) {
 		next(m, "it was done already")
+		return
+	}
+	if held(m) {
 		return
 	}
 	says := "done: " + say.Step(m, s)
@@ -169,6 +185,9 @@ func tickPiece(m *desk.Model) {
 		next(m, "it was done already")
 		return
 	}
+	if held(m) {
+		return
+	}
 	if s.Kind == run.LayStep && len(all) == 1 { // one piece is measured as it is laid
 		if !odd(m, s) {
 			tick(m, nil)
@@ -196,6 +215,9 @@ func tickGroup(m *desk.Model, by int) {
 	group := run.Group(m.Sheet, steps, build(m), r.at, p)
 	if s.In(build(m)) || len(group) == 0 && s.Kind != run.LayStep && p.Check.Kind == run.NoCheck {
 		next(m, "all of it was done already")
+		return
+	}
+	if held(m) {
 		return
 	}
 	if s.Kind == run.LayStep && odd(m, s) {

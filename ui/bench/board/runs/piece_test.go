@@ -153,6 +153,44 @@ func groupOf(t *testing.T, m *desk.Model, steps []run.RunStep, key string) strin
 	return key
 }
 
+// Nothing is done beyond a hold that is not signed, from whichever step it is jumped to, by no key; what is
+// done already is looked at as ever. Once it is signed the same keys do it.
+func TestNothingGoesPastAHold(t *testing.T) {
+	m := runOf(t, "example.toml", run.LayStep)
+	tried := map[run.StepKind]int{}
+	begun, behind := runs.At(m), false
+	for at, s := range runs.RunSteps(m) {
+		for k := 0; behind && k <= len(runs.Pieces(m, at)); k++ {
+			for _, keys := range [][]string{{"enter"}, {"+"}, {"1", "enter"}} {
+				runs.Stand(m, at, k)
+				was := m.H
+				benchtest.Press(m, keys...)
+				if m.Entry != nil {
+					benchtest.Press(m, "esc")
+				}
+				b := runs.Build(m)
+				if m.H != was && (len(b.Tests) > 0 || s.In(b) || len(b.SoFar(s.Key)) > 0 || len(b.Signed) > 0) {
+					t.Fatalf("%q did %s, piece %d: %s", keys, s.Key, k, m.Says)
+				}
+				tried[s.Kind]++
+			}
+		}
+		behind = behind || s.Kind == run.HoldStep
+	}
+	for _, kind := range []run.StepKind{run.ThreadStep, run.PinStep, run.HoldStep, run.ShrinkStep, run.PullStep, run.WeighStep} {
+		if tried[kind] == 0 {
+			t.Errorf("no step of kind %d was tried", kind)
+		}
+	}
+	runs.Stand(m, begun, 0)
+	toSign(t, m)
+	benchtest.Press(m, "7", "enter")
+	n := len(runs.Build(m).Steps)
+	if benchtest.Press(m, "enter"); len(runs.Build(m).Steps) != n+1 {
+		t.Errorf("after it was signed: %s", m.Says)
+	}
+}
+
 // What is on a layer stays on it when the run is left in its middle: it goes on at the piece that was
 // in hand. Nothing is ticked before the last is on and the layer was measured or gone past.
 func TestLeftInTheMiddleOfALayer(t *testing.T) {

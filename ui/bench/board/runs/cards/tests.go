@@ -51,7 +51,9 @@ func testCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
 	}
 	if says := say.Result(c, result, last); says != "" {
 		out.Lines = append([]string{says}, out.Lines...)
-		out.Under = says
+		if out.Under = says; result == run.Failed { // on a low screen, too, it stands beside its limit
+			out.Under = "OUT: " + say.Read(c, last) + ", " + say.Limit(c)
+		}
 	}
 	return out
 }
