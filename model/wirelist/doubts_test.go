@@ -20,7 +20,7 @@ func TestDoubtsNameTheirRows(t *testing.T) {
 		{"colours in the names", "Pin,Function\n1,\"red, horn\"\n2,\"black, ground\"\n3,\"white, lamp\"\n",
 			"names that hold a colour: Function: row 2, row 3, row 4;"},
 		{"two titles", "Ferry ramp\nLeft jack\nPin,Function\n1,Up\n2,Down\n",
-			"the name of the connector is a guess: \"Ferry ramp\" from the text above the table; it could be \"Left jack\": row 4, row 5;"},
+			"the name of the connector is a guess: \"Ferry ramp\" from the text above its pins; it could be \"Left jack\": row 4, row 5;"},
 		{"no title at all, several tables", "Pin,Function\n1,Up\n2,Down\n\nPin,Signal\n1,Left\n2,Right\n",
 			"no heading names the connector: row 2, row 3"},
 		{"a table of wires unread", "Pin,Function\n1,Up\n2,Down\n\nStop,Hue\nFlute,red\nOboe,blue\nTrumpet,green\n",

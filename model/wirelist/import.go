@@ -208,6 +208,9 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		case f.Loose || f.Said.LeftOut || f.Joined():
 		case f.Wires():
 			wires = append(wires, f)
+			if f.Block.Grid {
+				im.Say(report.Note, "cells of a grid", f.Place, "", "taken for the rows below it")
+			}
 			f.sayNear(im)
 			f.sayDoubts(im)
 		default:
@@ -229,6 +232,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	}
 	if len(wires) > 0 {
 		row.Overall(im, t, wires[0].Block.Mark)
+		row.Default(im, t, wires[0].Block.Mark, wires[0].Reading().Block.Lang)
 	}
 	for _, f := range wires {
 		r := f.Reading()
@@ -239,6 +243,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		row.Read(im, r.Block, len(wires) == 1)
 	}
 	row.SayOverall(im)
+	row.SayDefault(im)
 	for i := range found {
 		read = append(read, found[i].audited(t))
 	}
@@ -248,7 +253,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 // audited is the table as it is held against the harness.
 func (f *Found) audited(t *table.Table) audit.Table {
 	a := audit.Table{At: f.Place, Wires: f.Wires(), Said: f.Said.Reading != "", Above: slices.Concat(f.Block.Titles, f.Block.Head),
-		Mark: f.Block.Mark, Points: f.Block.Listed || f.Block.Runs || f.Block.Fixed}
+		Mark: f.Block.Mark, Grid: f.Block.Grid, Points: f.Block.Listed || f.Block.Runs || f.Block.Fixed}
 	if b := f.Reading().Block; a.Wires {
 		a.Cols, a.Lang = b.Cols, b.Lang
 	}

@@ -21,6 +21,7 @@ type Table struct {
 	Rows   []table.Row    // as the list has them
 	Cols   []shape.Column // nil where it is not read
 	Points bool           // its rows are the points of a list, or lines of text, each parted by the signs in it
+	Grid   bool           // its rows are the cells of a grid, several to a line
 	Lang   string
 	Mark   value.Mark
 }
@@ -171,7 +172,7 @@ func (a *auditor) look(text string) *look {
 		l = &look{folded: table.Fold(text)}
 		l.pieces = pieces(l.folded)
 		l.nothing = len(l.pieces) == 0 || value.IsNothing(text) || name.YesOrNo(text) != "" || name.StateOf(text) != name.Used ||
-			name.IsUnknown(text) || name.IsSpliceName(text)
+			name.IsUnknown(text) || name.IsSpliceName(text) || value.IsDitto(text)
 		a.seen[text] = l
 	}
 	return l

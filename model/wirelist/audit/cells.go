@@ -16,7 +16,7 @@ func (a *auditor) cells(t *Table) {
 	for _, r := range t.Rows {
 		made := a.row(t, r)
 		wires := made.wires
-		if wires == nil || made.conflict {
+		if wires == nil || made.conflict || t.Grid && !a.saysMore(r) {
 			continue
 		}
 		missing := false
@@ -34,6 +34,11 @@ func (a *auditor) cells(t *Table) {
 		}
 	}
 	a.doubt("cells that stand in no wire", t.At, heads(t, cols), "left in the list", rows)
+}
+
+// saysMore reports whether a cell of a grid says more than its cavity.
+func (a *auditor) saysMore(r table.Row) bool {
+	return slices.ContainsFunc(r.Cells[1:], func(c string) bool { return c != "" && !a.look(c).nothing })
 }
 
 // isSkipped reports whether a cell says nothing of a wire: a number of its row, a dash, a mark, a word for yes, no or none.

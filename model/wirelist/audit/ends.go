@@ -13,6 +13,9 @@ import (
 // ends looks at the ends of the wires of a table: those read out of a longer text, and those that stand in a column of no
 // ends.
 func (a *auditor) ends(t *Table) {
+	if t.Grid {
+		return // a line has the ends of several rows
+	}
 	var read, signal, joined []table.Row
 	cols := map[int]bool{}
 	for _, r := range t.Rows {

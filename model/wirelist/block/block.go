@@ -17,6 +17,7 @@ type Block struct {
 	Head   []table.Row // none, one, or two of which the first says the sides
 	Rows   []table.Row
 	Mark   value.Mark // how its sheet writes decimals
+	Grid   bool       // its rows are the cells of a grid, under headings that the list does not have
 	Runs   bool       // its rows are the points of a list, each parted in the two ends of a wire and what it is
 	Fixed  bool       // of these points: each is parted in cavity, name, colour, size, far end
 	Listed bool       // its rows are the points of a list, each parted in a cavity and its name
@@ -40,11 +41,16 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		if rows := turned(h, &band); rows != nil {
 			band.Rows, band.Marked = rows, false
 		}
+		made, heads := grids(h, &band)
+		if heads != nil {
+			band.Rows = made
+		}
 		f := finder{h: h, t: &band}
 		more, rest := f.find()
 		mark := h.MarkOf(&band)
 		for i := range more {
 			more[i].Mark = mark
+			more[i].Grid = slices.Contains(heads, more[i].Line())
 			if i < len(before) && more[i].halfOf(&before[i]) {
 				more[i].Titles = before[i].Titles
 			}

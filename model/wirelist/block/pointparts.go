@@ -1,6 +1,7 @@
 package block
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/table"
@@ -30,6 +31,9 @@ func partsOf(text string) (p pointParts) {
 	if isColour(text) && p.colour == "" && strings.ContainsAny(text, "/ ") {
 		return pointParts{colour: text}
 	}
+	if lead, ok := valuesBefore(text); ok && p.colour == "" {
+		return lead
+	}
 	front, values := valuesBehind(text)
 	for _, v := range values {
 		if isColour(v) && p.colour == "" {
@@ -47,6 +51,43 @@ func partsOf(text string) (p pointParts) {
 		}
 	}
 	return p
+}
+
+// valuesBefore parts a point that says what the wire is and then where it comes from or goes, and nothing else: "16 AWG red from
+// Box pin 2".
+func valuesBefore(text string) (p pointParts, ok bool) {
+	all := strings.Fields(text)
+	at := slices.IndexFunc(all, func(w string) bool {
+		switch table.Fold(w) {
+		case "from", "to", "von", "nach", "zu", "de", "vers", "desde", "hacia", "da", "verso", "van", "naar", "fran", "till", "fra", "til":
+			return true
+		}
+		return false
+	})
+	if at < 1 || at+1 >= len(all) {
+		return p, false
+	}
+	front := strings.Join(all[:at], " ")
+	p.to = strings.Join(all[at+1:], " ")
+	if isColour(front) {
+		p.colour = front
+		return p, true
+	}
+	if g, ok := value.ParseGauge(front, value.BareAWG, value.MarkUnknown); ok && g.Size != "" && strings.Trim(front, "0123456789.,") != "" {
+		p.size = front
+		return p, true
+	}
+	for i := 1; i < at; i++ {
+		for _, try := range [][2]string{{strings.Join(all[:i], " "), strings.Join(all[i:at], " ")},
+			{strings.Join(all[i:at], " "), strings.Join(all[:i], " ")}} {
+			g, ok := value.ParseGauge(try[0], value.BareAWG, value.MarkUnknown)
+			if ok && g.Size != "" && !g.IsCable() && isColour(try[1]) {
+				p.size, p.colour = try[0], try[1]
+				return p, true
+			}
+		}
+	}
+	return pointParts{}, false
 }
 
 // valuesOf reads a colour and a size with a comma between; colour is "" where anything else stands there.

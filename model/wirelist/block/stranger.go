@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
 )
 
 // isStranger reports whether behind a gap in a table of cavities a row of words begins another table: neither in it nor in any
@@ -20,6 +21,9 @@ func (f *finder) isStranger(i int) bool {
 	if c == nil || f.t.Marked || len(c.Head) == 0 || len(c.Rows) == 0 || i == 0 || i+1 >= len(rows) || rows[i].Line == rows[i-1].Line+1 ||
 		!f.isWords(rows[i]) {
 		return false
+	}
+	if _, first := rows[i].Filled(); name.OtherKind(table.Fold(first)) != "" && f.narrows(i) {
+		return true
 	}
 	pin := f.h.PinColumn(c.Head[len(c.Head)-1])
 	if pin < 0 {
@@ -37,4 +41,25 @@ func (f *finder) isStranger(i int) bool {
 		n++
 	}
 	return n > 1
+}
+
+// narrows reports whether the rows from one on, up to the next gap, fill half of the columns or less that the table in hand has.
+//
+//	Wire  | From  | To | mm² | Colour
+//	1     | Panel | Lamp | 1 | red
+//
+//	Fuse  | Feeds
+//	F1    | lamps
+func (f *finder) narrows(i int) bool {
+	wide, narrow := 0, 0
+	for _, c := range f.current.Head[len(f.current.Head)-1].Cells {
+		if c != "" {
+			wide++
+		}
+	}
+	for k := i; k < len(f.t.Rows) && (k == i || f.t.Rows[k].Line == f.t.Rows[k-1].Line+1); k++ {
+		n, _ := f.t.Rows[k].Filled()
+		narrow = max(narrow, n)
+	}
+	return 2*narrow <= wide
 }

@@ -34,6 +34,8 @@ type Importer struct {
 
 	Overall Overall // the size that a text of the sheet in hand says of all its wires
 
+	Default Default // the size and the colour that a text of the sheet in hand says of the rows that say none
+
 	Colours name.ColourKey // what the lists say that their short forms of colours mean
 
 	Groups []Group // of wires that are made up together
@@ -56,6 +58,16 @@ type Overall struct {
 	Size, Text string
 	At         table.Place
 	Rows       []table.Row
+}
+
+// Default is what a text says of the wires of its sheet whose rows do not say it, and how many rows took it.
+type Default struct {
+	Size   string
+	Colour value.Colour
+	Text   string
+	At     table.Place
+	Mark   value.Mark // how its sheet writes decimals
+	Rows   int
 }
 
 // Say enters a finding.

@@ -13,6 +13,9 @@ type ColourKey map[string]string
 // ReadColourKey reads a line that is a key to colours: three short forms or more, each with the word behind it,
 // "W white  L blue  R red", "BK = black, RD = red, N: nero". It is nil where the line is anything else.
 func ReadColourKey(text string) ColourKey {
+	if key := keyByCommas(text); key != nil {
+		return key
+	}
 	parts := strings.FieldsFunc(strings.TrimRight(text, ". "), func(r rune) bool { return strings.ContainsRune(" =:,;|/()–-", r) })
 	key := ColourKey{}
 	for len(parts) > 0 && !isShortForm(parts[0]) { // "Colours: W white …"
@@ -30,6 +33,23 @@ func ReadColourKey(text string) ColourKey {
 			return nil
 		}
 		key[table.Fold(parts[i])] = parts[i+1]
+	}
+	if len(key) < 3 {
+		return nil
+	}
+	return key
+}
+
+// keyByCommas reads a key whose pieces have a sign of equality each, so that the word may be two: "Lg = light green, P = pink".
+func keyByCommas(text string) ColourKey {
+	key := ColourKey{}
+	for piece := range strings.FieldsFuncSeq(text, func(r rune) bool { return r == ',' || r == ';' || r == '|' }) {
+		short, word, ok := strings.Cut(piece, "=")
+		short, word = strings.TrimSpace(short), strings.TrimSpace(word)
+		if c, is := value.ParseColour(word, ""); !ok || !is || len(c) != 1 || len(word) < 3 || !isShortForm(short) {
+			return nil
+		}
+		key[table.Fold(short)] = word
 	}
 	if len(key) < 3 {
 		return nil

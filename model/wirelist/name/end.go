@@ -28,6 +28,8 @@ func SplitEnd(cell string) (connector, pin string, ok bool) {
 	} else if i := strings.IndexAny(cell, ",;"); i > 0 && IsDesignator(strings.TrimSpace(cell[:i])) &&
 		IsCavity(strings.TrimSpace(cell[i+1:])) {
 		connector, pin = cell[:i], cell[i+1:]
+	} else if i := strings.LastIndex(cell, " - "); i > 0 && len(cell)-i-3 <= 4 && strings.ToUpper(cell[i+3:]) == cell[i+3:] {
+		connector, pin = cell[:i], cell[i+3:] // "Box - MAIN"
 	} else if i := strings.LastIndexAny(cell, "-/."); i > 0 && len(cell)-i-1 <= 3 {
 		connector, pin = cell[:i], cell[i+1:]
 	}
@@ -47,6 +49,9 @@ func inBrackets(cell string) (connector, pin string) {
 		return "", ""
 	}
 	name, in := cell[:open], strings.TrimSpace(cell[open+1:len(cell)-1])
+	if in == "+" || in == "-" {
+		return strings.TrimSpace(name), in // the pole of a device
+	}
 	if !IsCavity(in) || strings.ContainsAny(name, " :") {
 		return "", ""
 	}

@@ -21,6 +21,12 @@ func IsDeviceWord(w string) bool {
 	return false
 }
 
+// SaysDevicePin reports whether a heading is of the cavities of devices that the cells themselves name, "Device pin".
+func SaysDevicePin(head string) bool {
+	w := Words(table.Fold(head))
+	return len(w) == 2 && IsDeviceWord(w[0])
+}
+
 // IsRemark reports whether a heading is of what somebody says or marks beside a wire, which is no name of it.
 func IsRemark(words []string) bool {
 	for _, w := range words {

@@ -36,8 +36,8 @@ func StateOf(cell string) State {
 	for k, piece := range strings.FieldsFunc(strings.ReplaceAll(f, " - ", ";"),
 		func(r rune) bool { return strings.ContainsRune("()[];,:", r) }) {
 		switch s := stateWord(piece); {
-		case s == Spare && k == 0:
-			return Spare // "spare, coiled behind the panel"
+		case (s == Spare || s == Reserved) && k == 0:
+			return s // "spare, coiled behind the panel", "reserved, second pump"
 		case s != Used:
 			most = max(most, s)
 		case k == 0 || !isClosing(strings.TrimSpace(piece)):
@@ -118,7 +118,7 @@ func stateWord(cell string) State {
 	case "n/c", "nc", "n.c", "n/a", "n.a", "not connected", "no connection", "no connect", "do not connect", "dnc", "blank", "blanked",
 		"empty", "vacant", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin", "free",
 		"nothing", "cavity sealed", "cavity plugged", "sealed", "position sealed", "no cavity",
-		"not fitted", "unfitted", "not populated", "unpopulated", "do not populate", "dnp", "-", "--", "---",
+		"not fitted", "nf", "n/f", "unfitted", "not populated", "unpopulated", "do not populate", "dnp", "-", "--", "---",
 		"plug", "plugged", "seal plug", "sealing plug", "blanking plug", "blank plug", "dummy plug", "filler plug", "cavity plug",
 		"nicht belegt", "nicht bestuckt", "nicht verbunden", "nicht verwenden", "nicht benutzt", "unbelegt", "unbenutzt", "frei", "leer",
 		"blindstopfen",
@@ -143,7 +143,8 @@ func stateWord(cell string) State {
 	}
 	switch strings.TrimRight(f, " -_#0123456789") {
 	case "spare", "spares", "spare wire", "spare tail", "spare end", "spare lead", "wired spare", "reserve", "reserveader",
-		"reserveleitung", "rechange", "fil de reserve", "repuesto", "de repuesto", "reserva", "de reserva", "riserva", "di riserva",
+		"reserveleitung", "rechange", "fil de reserve", "fil en attente", "repuesto", "de repuesto",
+		"reserva", "de reserva", "riserva", "di riserva",
 		"scorta", "di scorta", "fri leder", "freie ader", "vrije ader", "hilo libre", "fil libre", "rezerwa", "zapas",
 		"zapasowy", "rezerva", "reserv", "varalla", "tartalek", "yedek", "резерв",
 		"予備", "备用", "備用", "예비", "pricuva", "εφεδρικο", "εφεδρικό":
@@ -186,7 +187,11 @@ func SaysOpen(text string) bool {
 	}
 	switch words[0] {
 	case "not", "no", "nicht", "kein", "keine", "pas", "non", "aucun", "sin", "inte", "ej", "ikke", "nie", "bez", "niet", "geen", "nao",
-		"sem", "senza", "sans", "unterminated", "cut", "open", "floating", "offen", "stays", "left":
+		"sem", "senza", "sans", "unterminated", "cut", "open", "floating", "offen", "stays", "left",
+		"taped", "coiled", "capped", "tied", "stowed", "rolled", "looped", "folded", "tucked", "parked", "sleeved", "insulated", "sealed",
+		"aufgerollt", "isoliert", "zuruckgebunden", "enroule", "isole", "replie", "enrollado", "aislado", "arrotolato", "isolato",
+		"opgerold",
+		"upprullad", "oprullet", "zwiniety", "stoceno", "enrolado":
 		return !strings.ContainsAny(words[1], "0123456789") && (len(words) > 2 || words[1] != "1" && words[0] != "no" && words[0] != "open")
 	}
 	return false

@@ -50,7 +50,8 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		name, told := connectorSaid(text)
 		of, first := near, ""
 		first, _, _ = strings.Cut(text, " ")
-		prose := !told && r.Level == 0 && !IsDesignator(strings.TrimRight(first, ":,")) && (isSentence(whole) || isSentence(text))
+		prose := !told && r.Level == 0 && !IsDesignator(strings.TrimRight(first, ":,")) && (isSentence(whole) || isSentence(text) ||
+			strings.Contains(text, "->") && SpokenConnector(text) != "")
 		if spoken := SpokenConnector(text); prose && spoken != "" && !r.Point {
 			name, told = spoken, true
 			t.Spoken = true
@@ -76,7 +77,7 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		case IsDesignator(strings.TrimRight(first, ":,")):
 			of = designated
 		}
-		if of > rank || of == heading && rank == heading {
+		if of > rank || of == heading && rank == heading || of == rank && of <= near && saysHarness(t.Name) && !saysHarness(text) {
 			switch {
 			case t.Name == "":
 			case level > 0 && level < r.Level, rank <= near && of <= designated:
@@ -153,9 +154,11 @@ func (t *Title) pieces(text string, row int, cat *catalogue.Catalogue) string {
 		t.Counts = append(t.Counts, c)
 	}
 	var left []string
-	for _, p := range all {
+	for k, p := range all {
 		p = strings.TrimSpace(p)
-		if c, ok := ReadCount(p); ok {
+		if n := countedConnector(p); n > 0 && k > 0 {
+			t.Counts = append(t.Counts, Count{Row: row, Of: "cavities", N: n, Text: p})
+		} else if c, ok := ReadCount(p); ok {
 			c.Row = row
 			t.Counts = append(t.Counts, c)
 		} else if t.shell(p, cat) {

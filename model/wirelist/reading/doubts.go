@@ -71,7 +71,7 @@ func (d doubter) couldBeEnd(i int) bool {
 	case i == 0 && d.b.Cols[i].Head != "" && d.b.IsPinTable() && !d.b.Has(name.FieldConnector) && d.startsGroups(i):
 		return true
 	case !d.b.Has(name.FieldPin, name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldDevicePin) && c.Field == name.FieldKeep:
-		return d.countsUp(i) && d.isFirst(i)
+		return column.CountsUp(d.src.Rows, i) && d.isFirst(i)
 	}
 	return false
 }

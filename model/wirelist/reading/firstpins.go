@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"contralay/model/wirelist/column"
 	"slices"
 
 	"contralay/model/wirelist/name"
@@ -25,7 +26,8 @@ func firstPins(l *look) []shape.Column {
 		if l.prof[i].Filled == 0 {
 			continue
 		}
-		if c.Field != name.FieldKeep || c.Given || c.Head == "" || !l.countsUp(i) || name.IsRemark(name.Words(table.Fold(c.Head))) {
+		if c.Field != name.FieldKeep || c.Given || c.Head == "" || !column.CountsUp(l.src.Rows, i) ||
+			name.IsRemark(name.Words(table.Fold(c.Head))) {
 			return nil // it is the first column with something in it
 		}
 		cols := slices.Clone(l.cols)

@@ -86,7 +86,7 @@ func deviceColumn(l *look) []shape.Column {
 		len(of) > 1 && l.has(l.cols, name.FieldTo) {
 		return nil
 	}
-	if len(of) == 1 && l.countsUp(of[0]) && !l.headsDevice(of[0]) && l.titled() != "" {
+	if len(of) == 1 && column.CountsUp(l.src.Rows, of[0]) && !l.headsDevice(of[0]) && l.titled() != "" {
 		return nil // the title names the connector; the heading is a word for its cavities
 	}
 	if len(of) == 2 && !(devices{l, of}).saysDevice() {
@@ -172,12 +172,22 @@ func bare(l *look) []shape.Column {
 			ends = append(ends, i)
 		}
 	}
+	texts := -1
+	if !slices.ContainsFunc(cols, func(c shape.Column) bool { return c.Given }) {
+		texts = column.EndTexts(l.src.Rows, len(cols))
+	}
 	said := pin >= 0 || len(ends) > 0 // by a person: the cells say the rest
 	for i := range cols {
 		p := &l.prof[i]
 		switch {
 		case p.Filled == 0 || cols[i].Field != name.FieldKeep:
-		case (p.All(p.Ends) || l.allParted(i)) && len(ends) < 2:
+		case texts >= 0 && (i == texts || i == texts+1):
+			ends = append(ends, i)
+		case texts >= 0 && i > texts && 2*p.Filled < len(l.src.Rows):
+			cols[i].Field = name.FieldNote
+		case texts >= 0 && !l.has(cols, name.FieldGauge) && column.IsSizes(l.src.Rows, i):
+			cols[i].Field = name.FieldGauge
+		case texts < 0 && (p.All(p.Ends) || l.allParted(i)) && len(ends) < 2:
 			ends = append(ends, i)
 		case p.Coloured() && !l.has(cols, name.FieldColour):
 			cols[i].Field = name.FieldColour

@@ -76,6 +76,7 @@ func (l endColumns) isPair(i int) bool {
 	switch {
 	case len(b) > 1 && slices.Equal(a, b[:len(b)-1]): // "Sensor | Sensor pin"
 		return true
+
 	case len(b) > 1 && saysConnector && len(a) > 1 && slices.Equal(a[:len(a)-1], b[:len(b)-1]): // "Box conn | Box pin"
 		return true
 	case len(b) == 1 && saysConnector: // "Connector | Pin"

@@ -9,7 +9,6 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // finish gives the columns their sides, looks at what they say together, and scores it. ok is false where
@@ -255,12 +254,15 @@ func (l *look) fit(i int, f name.Field) float64 {
 // isDistances reports whether rows of two ends say no more than how far it is between places: no cavity, no
 // id, no name, no value of a wire.
 func (l *look) isDistances(b *shape.Block, value int) bool {
+	if b.OnlyLengths() {
+		return true
+	}
 	if value >= 0 || l.holds(b.Cols, name.FieldWire, name.FieldSignal, name.FieldFromPin, name.FieldToPin, name.FieldRun,
 		name.FieldStripe) >= 0 {
 		return false
 	}
 	for _, f := range []name.Field{name.FieldFrom, name.FieldTo} {
-		if i := l.holds(b.Cols, f); i >= 0 && (b.Cols[i].Given || l.cavitiesIn(i) > 0) {
+		if i := l.holds(b.Cols, f); i >= 0 && (b.Cols[i].Given || column.CavitiesIn(l.src.Rows, i) > 0) {
 			return false
 		}
 	}
@@ -288,21 +290,9 @@ func (l *look) endsOfWires(b *shape.Block, value int) bool {
 		case c.Field == name.FieldSignal && c.Known() && !(len(w) == 1 && (w[0] == "name" || w[0] == "use" || w[0] == "nom" ||
 			w[0] == "label")):
 			return true
-		case (c.Field == name.FieldFrom || c.Field == name.FieldTo) && (l.cavitiesIn(i) > 0 || name.SaysEnd(c.Head)):
+		case (c.Field == name.FieldFrom || c.Field == name.FieldTo) && (column.CavitiesIn(l.src.Rows, i) > 0 || name.SaysEnd(c.Head)):
 			return true
 		}
 	}
 	return len(b.Cols) == 2 && l.saysPins()
-}
-
-// cavitiesIn counts the cells of a column that name a connector and a cavity.
-func (l *look) cavitiesIn(i int) (n int) {
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if i < len(r.Cells) && !value.IsNothing(r.Cells[i]) {
-			if _, pin, ok := name.SplitEnd(r.Cells[i]); ok && name.IsCavity(pin) {
-				n++
-			}
-		}
-	}
-	return n
 }

@@ -45,6 +45,7 @@ func (l *look) settle() {
 		(l.anotherPin(-1) || l.has(l.cols, name.FieldNumber)) {
 		l.settleNames()
 	}
+	soleName(l)
 }
 
 // plugs reads two headings that name a connector each, over nothing but cavities.
@@ -170,7 +171,7 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			c.Field = name.FieldKeep
 		}
 	case name.FieldGauge:
-		if !c.Said && !c.Section && p.All(p.Contacts) && l.countsContacts(i) {
+		if !c.Said && !c.Section && p.All(p.Contacts) && column.CountsContacts(l.src.Titles, l.src.Rows, i) {
 			c.Field = name.FieldContact
 		}
 	case name.FieldWire:
@@ -192,7 +193,7 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			}
 		}
 	case name.FieldCable:
-		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !l.marks(i) {
+		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !column.Marks(l.src.Rows, i) {
 			c.Field = name.FieldKeep // a heading of order
 		} else if p.Most(p.Sized) && p.Specs < p.Filled && !l.another(i, name.FieldGauge) && !l.another(i, name.FieldColour) {
 			c.Field = name.FieldGauge // "FLRY-B 2.5 RD"
@@ -217,13 +218,16 @@ func (l *look) settleOne(i int, c *shape.Column) {
 	case name.FieldSignal:
 		if w := name.Words(table.Fold(c.Head)); len(w) == 1 && (w[0] == "line" || w[0] == "linie") && 2*p.Numbers > p.Filled {
 			c.Field = name.FieldKeep // the number of a line
+		} else if len(w) == 1 && (w[0] == "label" || w[0] == "tag") && p.All(p.Ids) && p.Distinct == p.Filled &&
+			!l.another(i, name.FieldWire) && l.another(i, name.FieldFrom) && l.another(i, name.FieldTo) {
+			c.Field = name.FieldWire // what its label says
 		}
 	case name.FieldFrom, name.FieldTo:
 		if p.All(p.Studs) {
 			c.Field = name.FieldKeep // what its lug fits, no place
 		}
 	case name.FieldNumber:
-		if l.anotherPin(i) && !l.countsUp(i) && p.Unique() && !l.another(i, name.FieldWire) {
+		if l.anotherPin(i) && !column.CountsUp(l.src.Rows, i) && p.Unique() && !l.another(i, name.FieldWire) {
 			c.Field = name.FieldWire
 		}
 	case name.FieldConnector:
@@ -239,9 +243,12 @@ func (l *look) settleUnknown(i int, c *shape.Column) {
 	switch p := &l.prof[i]; {
 	case p.Coloured() && p.Filled > 1 && !l.another(i, name.FieldColour):
 		c.Field = name.FieldColour
-	case p.Filled > 1 && l.marks(i) && !l.another(i, name.FieldCable) && l.cableWords(i):
+	case p.Sized > 1 && p.Colours > 1 && p.Sized+p.Colours >= p.Filled && !l.another(i, name.FieldColour) && !l.another(i, name.FieldGauge):
+		c.Field = name.FieldGauge // "red", "14 AWG red", "18 AWG": what is not as in the other rows
+	case p.Filled > 1 && column.Marks(l.src.Rows, i) && !l.another(i, name.FieldCable) && l.cableWords(i):
 		c.Field = name.FieldCable // "TWP", below a heading of the shop
-	case (p.Most(p.Ends) || l.allParted(i) && !l.endsInPin(c.Head)) && l.anotherPin(i) && !l.another(i, name.FieldTo) &&
+	case (p.Most(p.Ends) || l.allParted(i) && !l.endsInPin(c.Head) || name.SaysDevicePin(c.Head) &&
+		column.CavitiesIn(l.src.Rows, i) == p.Filled) && l.anotherPin(i) && !l.another(i, name.FieldTo) &&
 		!l.another(i, name.FieldFrom):
 		c.Field = name.FieldTo
 	case p.All(max(p.Units, p.Sized)) && p.Filled > 1 && !l.another(i, name.FieldGauge) && !name.IsSpent(c.Head):
@@ -304,61 +311,4 @@ func (l *look) ofContacts(c *shape.Column) bool {
 		}
 	}
 	return false
-}
-
-// marks reports whether the cells of a column are names or kinds of cables: "TP1", "twisted pair".
-func (l *look) marks(i int) bool {
-	n, is := 0, 0
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
-			continue
-		}
-		n++
-		if cell := r.Cells[i]; name.IsMark(cell) || name.CableWords(cell).IsCable() || len(name.Partners(cell)) > 0 ||
-			name.IsBracket(cell) {
-			is++
-		}
-	}
-	return n > 0 && is == n
-}
-
-// countsUp reports whether a column is the numbers of its rows, 1, 2, 3.
-func (l *look) countsUp(i int) bool {
-	next := 1
-	for _, r := range l.src.Rows {
-		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
-			continue
-		}
-		n, err := strconv.Atoi(strings.TrimRight(r.Cells[i], ".)"))
-		if err != nil || n != next {
-			return false
-		}
-		next++
-	}
-	return next > 1
-}
-
-// countsContacts reports whether the texts above the block count contacts of all the sizes that stand in
-// a column: "Size 20 sockets x3".
-func (l *look) countsContacts(i int) bool {
-	said := map[string]int{}
-	for _, t := range l.src.Titles {
-		_, text := t.Filled()
-		if c, ok := name.ReadCount(text); ok && c.Of == "contacts" {
-			if s := name.SizeCounted(text); s != "" {
-				said[s] += c.N
-			}
-		}
-	}
-	if len(said) == 0 {
-		return false
-	}
-	for _, r := range l.src.Rows {
-		if i < len(r.Cells) && r.Cells[i] != "" && !shape.IsText(r) {
-			if said[strings.TrimLeft(table.Fold(r.Cells[i]), "# ")] == 0 {
-				return false
-			}
-		}
-	}
-	return true
 }

@@ -2,19 +2,18 @@ package row
 
 import (
 	"slices"
-	"strings"
 
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // ditto fills in marks that say "as above".
 func ditto(im *draft.Importer, r table.Row, above []string, place table.Place) []string {
 	cells := r.Cells
 	for i, c := range cells {
-		switch strings.Trim(table.Fold(c), ". ") {
-		case `"`, `''`, "ditto", "dito", "dto", "idem", "do", "„", "″", "〃":
+		if value.IsDitto(c) {
 			if i < len(above) {
 				if &cells[0] == &r.Cells[0] {
 					cells = slices.Clone(cells)

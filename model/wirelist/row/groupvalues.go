@@ -11,7 +11,7 @@ import (
 )
 
 // groupValues is the size and the colour of the rows below a heading that says nothing else, in a table of two ends that has no
-// column for them.
+// column for them; a size may stand in brackets behind the name of the group.
 //
 //	Red (16 AWG)
 //	From      | To             | For
@@ -37,6 +37,13 @@ func valuesOf(b *shape.Block, heading string) (of value.Gauge, ok bool) {
 	text := strings.Join(words, " ")
 	if g, both := value.SizeAndColour(text, value.BareAWG, b.Lang, b.Mark); both {
 		return g, true
+	}
+	if open := strings.LastIndexByte(heading, '('); open > 0 && strings.HasSuffix(heading, ")") {
+		// "LIGHTS (1 mm²)": the size behind the name of the group
+		g, is := value.ParseGauge(heading[open+1:len(heading)-1], value.BareAWG, b.Mark)
+		if is && g.Size != "" && strings.Trim(heading[open+1:], "0123456789.,) ") != "" {
+			return value.Gauge{Size: g.Size}, true
+		}
 	}
 	if c, is := value.ParseColour(text, b.Lang); is && strings.Trim(text, "0123456789/- ") != "" {
 		return value.Gauge{Colour: c}, true

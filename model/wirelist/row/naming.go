@@ -35,14 +35,14 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 		return naming{name: b.Said, from: "what was said", over: nonEmpty(of, info.Name)}
 	case of != "" && info.Name != "" && b.PinsGuessed():
 		return naming{name: of, from: "heading of the column", rivals: []string{info.Name}}
-	case of != "" && info.Name != "" && saysWord(info.Name, of):
-		return naming{name: info.Name, from: "text above the table"} // "Fuse board FB2" above "Fuse"
+	case of != "" && info.Name != "" && saysWord(info.Name, of) && !name.IsDesignator(of):
+		return naming{name: info.Name, from: "text above its pins"} // "Fuse board FB2" above "Fuse"
 	case of != "":
 		return naming{name: of, from: "heading of the column", over: nonEmpty(info.Name)}
 	case info.Name != "" && isElsewhere(im, b, info):
-		return naming{name: parent(b, info.Row) + " " + info.Name, from: "texts above the table"}
+		return naming{name: parent(b, info.Row) + " " + info.Name, from: "texts above its pins"}
 	case info.Name != "":
-		return naming{name: info.Name, from: "text above the table", rivals: info.Rivals}
+		return naming{name: info.Name, from: "text above its pins", rivals: info.Rivals}
 	case recipe != "":
 		return naming{name: recipe, from: "recipe"}
 	case b.Called != "":

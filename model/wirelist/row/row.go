@@ -52,6 +52,7 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	readNote(im, b, cells, &it)
 	cableCells(im, b, cells, &it)
 	readState(im, b, cells, &it)
+	takeDefault(im, &it, b.Lang)
 	takeOverall(im, &it)
 	for i, c := range cells {
 		if i < len(b.Cols) && b.Cols[i].Spared && c != "" {
@@ -224,6 +225,10 @@ func viaRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 			"kept in the note, no ends made")
 		it.Notes = append(it.Notes, "from "+endsText(froms)+" through "+cell+" to "+endsText(tos))
 		betweenEnds(im, it, nil, nil, column(max(col, 0)))
+		return
+	}
+	if it.State == name.Spare && len(froms) == 0 { // one wire, which ends in it
+		betweenEnds(im, it, []draft.End{{Term: owner, Pin: pins[0]}}, tos, column(col))
 		return
 	}
 	near := it

@@ -52,6 +52,8 @@ func sayReading(im *draft.Importer, b *shape.Block, place table.Place) {
 	for _, c := range b.Cols {
 		at := table.Place{File: place.File, Sheet: place.Sheet, Row: b.Head, Column: c.Head}
 		switch {
+		case c.Misspelt:
+			im.Say(report.Note, "heading with a slip in it", at, c.Head, "taken as the "+string(c.Field))
 		case c.Sizes:
 			im.Say(report.Note, "column of wires holds sizes", at, c.Head, "taken as the size")
 		case c.Against:

@@ -48,7 +48,7 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		s = name.Used
 	}
 	switch {
-	case s == name.Used && nothing && b.Has(name.FieldPin) && !it.Amps.Set:
+	case s == name.Used && nothing && b.Has(name.FieldPin, name.FieldVia) && !it.Amps.Set:
 		s = name.Blank // a cavity with nothing beside it
 	case s == name.Used:
 	case s == name.Blank && wired:

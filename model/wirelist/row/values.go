@@ -82,6 +82,9 @@ func (v *valueReader) size() {
 		if !ok {
 			g, ok = value.SizeAndColour(cell, b.Cols[col].Bare, b.Lang, b.Mark)
 		}
+		if c, is := value.ParseColour(cell, b.Lang); !ok && is && strings.Trim(cell, "0123456789") != "" && !b.Has(name.FieldColour) {
+			g, ok = value.Gauge{Colour: c, Size: it.Gauge.Size}, true // one column for both, and this row says the colour alone
+		}
 		switch within := value.SizeWithin(cell, b.Mark); {
 		case ok && it.Gauge.Size != "" && g.Size != "" && it.Gauge.Size != g.Size:
 			v.keep("size against part number", "size", cell, col)
@@ -128,6 +131,12 @@ func (v *valueReader) colour() {
 	if !ok && it.Gauge.Size == "" {
 		if g, both := value.SizeAndColour(cell, value.BareAWG, b.Lang, b.Mark); both {
 			it.Gauge.Size, c, ok = g.Size, g.Colour, true
+		}
+	}
+	if !ok && b.Cols[col].Known() {
+		if short, is := value.FirstLetters(cell, b.Lang); is && name.StateOf(cell) == name.Used {
+			c, ok = short, true
+			v.im.Say(report.Note, "colour cut short", v.column(col), fmt.Sprintf("%q", cell), "taken for "+c.String())
 		}
 	}
 	whole := own

@@ -103,7 +103,7 @@ func (b *Block) Beside(cells []string) (all []string) {
 // or a word for any connector.
 func (b *Block) PinsOf() string {
 	for _, c := range b.Cols {
-		if c.Field == name.FieldPin && c.Of != "" {
+		if (c.Field == name.FieldPin || c.Field == name.FieldVia) && c.Of != "" {
 			if name.IsGeneric(c.Of) {
 				return ""
 			}

@@ -15,6 +15,9 @@ func (h Headings) Columns(head []table.Row, wide int) (cols []Column, lang strin
 	case 0:
 	case 1:
 		cols, lang, _ = h.meanings(head[0])
+		h.misspelt(cols)
+		h.sidesByWord(cols)
+		fuseFeeds(cols)
 	default:
 		first, _, _ := h.header(head[0])
 		_, lang, _ = h.meanings(head[1])

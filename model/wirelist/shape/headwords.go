@@ -278,15 +278,22 @@ func isSection(w string) bool {
 	switch w {
 	case "csa", "querschnitt", "leiterquerschnitt", "aderquerschnitt", "area", "ledararea", "przekroj", "prurez", "doorsnede",
 		"draaddoorsnede",
-		"keresztmetszet", "poikkipinta", "tverrsnitt", "tvaersnit", "kesit", "sectiune", "seccao", "secao", "сечение":
+		"keresztmetszet", "poikkipinta", "tverrsnitt", "tvaersnit", "kesit", "sectiune", "seccao", "secao", "sezione", "seccion", "сечение":
 		return true
 	}
 	return false
 }
 
+// isSquare reports whether a word makes millimetres a cross section, "Sq mm".
+func isSquare(w string) bool { return w == "sq" || w == "square" }
+
 // unitOf takes in what a heading says about its numbers.
 func unitOf(all []string, c *Column) {
 	for i, w := range all {
+		if i > 0 && (w == "mm" && isSquare(all[i-1]) || isSquare(w) && all[i-1] == "mm") {
+			c.Bare, c.Said = value.BareMM2, true
+			continue
+		}
 		if w == "mm2" || w == "qmm" || w == "mmq" {
 			c.Bare, c.Said = value.BareMM2, true
 		}

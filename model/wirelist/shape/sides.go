@@ -25,7 +25,7 @@ func (h Headings) devicePins(cols []Column) bool {
 		}
 		switch {
 		case c.Given:
-		case (c.Field == name.FieldKeep || c.Of != "") && h.Words[last].Field == name.FieldPin:
+		case (c.Field == name.FieldKeep || c.Of != "") && c.Field != name.FieldVia && h.Words[last].Field == name.FieldPin:
 			of = append(of, i)
 		case c.Field == name.FieldFrom || c.Field == name.FieldTo:
 			other = true
@@ -51,6 +51,11 @@ func (h Headings) devicePins(cols []Column) bool {
 			cols[of[0]].Field, cols[plain[0]].Field, cols[connector].Field = name.FieldFromPin, name.FieldToPin, name.FieldTo
 		}
 		return true
+	case len(plain) == 0 && len(of) == 2 && connector > of[0] && of[1] == connector+1 && cols[connector].Field == name.FieldConnector &&
+		isShortOf(cols[of[1]].Head, cols[connector].Head): // "ECU pin | Label | Device | Dev pin"
+		h.ofDevice(&cols[of[0]], name.FieldPin)
+		cols[connector].Field, cols[of[1]].Field = name.FieldTo, name.FieldToPin
+		return true
 	case len(plain) == 1 || connector >= 0 && cols[connector].Field == name.FieldConnector && len(of) > 1:
 		return false
 	}
@@ -63,6 +68,13 @@ func (h Headings) devicePins(cols []Column) bool {
 	}
 	h.devicesBeside(cols)
 	return true
+}
+
+// isShortOf reports whether the heading of some cavities begins with that of a column of devices, or with three letters of it or
+// more: "Dev pin" beside "Device".
+func isShortOf(pins, devices string) bool {
+	first, _, _ := strings.Cut(table.Fold(pins), " ")
+	return len(first) > 2 && strings.HasPrefix(table.Fold(devices), first)
 }
 
 // isOtherName reports whether a heading is of names that a processor gives its cavities.

@@ -150,7 +150,8 @@ func (g *Gauge) Cable(word string) bool {
 		"schirm", "blinde", "blindee", "blindage", "ecrante", "apantallado", "apantallada", "schermato", "schermata":
 		g.Shielded = true
 	case "twisted", "twist", "twstd", "tw", "verdrillt", "verdr", "torsade", "torsadee", "trenzado", "trenzada", "intrecciato",
-		"intrecciata":
+		"intrecciata", "krouceny", "kroucena", "kroucene", "skrecony", "skrecona", "skrecone", "tvinnad", "tvinnat", "snoet", "getwist",
+		"getwiste", "torcido", "torcida":
 		g.Twisted = true
 	case "tp", "utp", "twp":
 		g.Twisted, g.Conductors = true, max(g.Conductors, 2)

@@ -10,13 +10,23 @@ func otherColourWord(word string) (int, bool) {
 	if base, ok := strings.CutSuffix(word, "色"); ok && base != "" {
 		word = base
 	}
-	for hue, words := range [15]string{
+	for hue, words := range moreColours() {
+		if strings.Contains(words, " "+word+" ") {
+			return hue, true
+		}
+	}
+	return 0, false
+}
+
+// moreColours are the words of each hue in these languages.
+func moreColours() [15]string {
+	return [15]string{
 		0: " 黒 黑 검정 흑 mauro μαυρο μαύρο чорний crna crn czarno черно czarny czarna zwart cerna cerny svart sort preto " +
 			"preta musta fekete siyah negru neagra черный чёрный черн ",
 		1: " 茶 棕 褐 갈 갈색 καφε καφέ коричневий smed smeda rjav rjava brazowo brazowy brazowa bruin hneda hnedy brunt " +
 			"castanho castanha marrom ruskea barna kahverengi maro коричневый кор ",
 		2: " 赤 红 紅 빨강 적 κόκκινο κοκκινο червоний crven crvena rdec rdeca czerwono красно czerwony czerwona rood cervena " +
-			"cerveny rod rodt vermelho vermelha punainen piros voros kirmizi rosu rosie красный крас ",
+			"cerveny ruda rudy rod rodt vermelho vermelha punainen piros voros kirmizi rosu rosie красный крас ",
 		3: " 橙 주황 πορτοκαλι помаранчевий оранжевий narancast oranzen pomaranczowo pomaranczowy pomaranczowa oranje " +
 			"oranzova oranzovy laranja oranssi narancs turuncu portocaliu оранжевый ",
 		4: " 黄 黃 노랑 황 κιτρινο κίτρινο жовтий zut zuta rumen rumena zolto желто zolty zolta geel zluta zluty gul gult " +
@@ -33,10 +43,5 @@ func otherColourWord(word string) (int, bool) {
 			"branco branca valkoinen feher beyaz alb alba белый бел ",
 		10: " 桃 粉 분홍 ροζ рожевий rozowy rozowa roze ruzova lyserod vaaleanpunainen розовый ",
 		14: " przezroczysty kleurloos ",
-	} {
-		if strings.Contains(words, " "+word+" ") {
-			return hue, true
-		}
 	}
-	return 0, false
 }

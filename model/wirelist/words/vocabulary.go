@@ -27,7 +27,8 @@ func Vocabulary() map[string]name.Meaning {
 	add(name.FieldNumber, "", "no", "number", "item", "nr", "#", "num", "pos", "ref")
 	add(name.FieldNumber, "de", "nummer", "lfd nr", "position")
 	add(name.FieldNumber, "fr", "numero")
-	add(name.FieldFrom, "", "from", "source", "start", "origin", "end a", "end 1", "side a", "from connector", "from device",
+	add(name.FieldFrom, "", "from", "source", "start", "origin", "end a", "end 1", "side a", "a side", "a end", "from connector",
+		"from device",
 		"source connector",
 		"start point")
 	add(name.FieldFrom, "de", "von", "quelle", "anfang", "von stecker", "startpunkt", "ausgangspunkt")
@@ -35,7 +36,7 @@ func Vocabulary() map[string]name.Meaning {
 	add(name.FieldFrom, "es", "desde", "origen")
 	add(name.FieldFrom, "it", "da", "partenza", "provenienza")
 	add(name.FieldFrom, "", "de")
-	add(name.FieldTo, "", "to", "destination", "dest", "target", "end b", "end 2", "side b", "to connector", "to device",
+	add(name.FieldTo, "", "to", "destination", "dest", "target", "end b", "end 2", "side b", "b side", "b end", "to connector", "to device",
 		"destination connector", "goes to", "end point")
 	add(name.FieldTo, "de", "nach", "ziel", "nach stecker", "zielpunkt")
 	add(name.FieldTo, "fr", "vers", "arrivee", "aboutissant")
@@ -113,7 +114,7 @@ func Vocabulary() map[string]name.Meaning {
 func addValues(add func(f name.Field, lang string, words ...string)) {
 	add(name.FieldGauge, "", "gauge", "awg", "size", "wire size", "wire gauge", "csa", "cross section", "cross sectional area",
 		"mm2", "section",
-		"ga")
+		"ga", "sq mm", "mm sq", "square mm", "sqmm", "wire sq mm")
 	add(name.FieldGauge, "de", "querschnitt", "leiterquerschnitt", "aderquerschnitt")
 	add(name.FieldGauge, "fr", "jauge", "section de fil")
 	add(name.FieldGauge, "es", "seccion", "calibre")

@@ -1,0 +1,42 @@
+package column
+
+import (
+	"strconv"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// Marks reports whether the cells of a column are names or kinds of cables: "TP1", "twisted pair".
+func Marks(rows []table.Row, i int) bool {
+	n, is := 0, 0
+	for _, r := range rows[:min(len(rows), MostLooked)] {
+		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
+			continue
+		}
+		n++
+		if cell := r.Cells[i]; name.IsMark(cell) || name.CableWords(cell).IsCable() || len(name.Partners(cell)) > 0 ||
+			name.IsBracket(cell) {
+			is++
+		}
+	}
+	return n > 0 && is == n
+}
+
+// CountsUp reports whether a column is the numbers of its rows, 1, 2, 3.
+func CountsUp(rows []table.Row, i int) bool {
+	next := 1
+	for _, r := range rows {
+		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
+			continue
+		}
+		n, err := strconv.Atoi(strings.TrimRight(r.Cells[i], ".)"))
+		if err != nil || n != next {
+			return false
+		}
+		next++
+	}
+	return next > 1
+}

@@ -1,0 +1,35 @@
+package reading
+
+import (
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// soleName takes the one column of words that nobody knows, in a list of both ends that has no other names, for the names.
+//
+//	Run          | Wire         | Why
+//	A1 -> Pump 2 | 20 ga orange | pump feed
+func soleName(l *look) {
+	if len(l.src.Head) == 0 || l.has(l.cols, name.FieldSignal) || !l.has(l.cols, name.FieldFrom, name.FieldRun, name.FieldFromPin) {
+		return
+	}
+	var of *shape.Column
+	for i := range l.cols {
+		c, p := &l.cols[i], &l.prof[i]
+		if c.Field != name.FieldKeep || c.Given || p.Filled == 0 {
+			continue
+		}
+		if of != nil {
+			return
+		}
+		if of = c; c.Head == "" || name.IsRemark(name.Words(table.Fold(c.Head))) || name.IsSpent(c.Head) ||
+			5*p.Filled < 4*len(l.src.Rows) ||
+			5*p.Distinct < 4*p.Filled || 2*p.Numbers > p.Filled || 4*p.Prose > p.Filled || p.States > 0 || p.Colours > 0 || p.Ends > 0 {
+			return
+		}
+	}
+	if of != nil {
+		of.Field = name.FieldSignal
+	}
+}

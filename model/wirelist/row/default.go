@@ -1,0 +1,123 @@
+package row
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// Default finds the text of a sheet that says the size or the colour of the wires whose rows say none; it says so itself, and so
+// it is theirs.
+//
+//	All wires 1 mm² black unless noted
+//	From   | To    | Noted
+//	Pump:1 | Box:4 |
+//	Pump:2 | Box:5 | red
+func Default(im *draft.Importer, t *table.Table, mark value.Mark, lang string) {
+	im.Default = draft.Default{}
+	for _, r := range t.Rows {
+		_, text := r.Filled()
+		if !shape.IsText(r) || !saysUnlessNoted(text) {
+			continue
+		}
+		d := draft.Default{Text: text, Mark: mark, At: table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}}
+		all := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(" ;:()", r) })
+		d.Size = value.SizeWithin(text, mark)
+		for i, w := range all {
+			w = strings.Trim(w, ",.-")
+			if c, ok := value.ParseColour(w, lang); ok && len(w) > 2 && strings.Trim(w, "0123456789/,.") != "" && d.Colour == nil {
+				d.Colour = c
+			}
+			if i > 0 && d.Size == "" && saysSize(all[i-1]) {
+				if g, ok := value.ParseGauge(w, value.BareMM2, mark); ok && strings.ContainsAny(w, ".,") {
+					d.Size = g.Size
+				}
+			}
+		}
+		if d.Size != "" || d.Colour != nil {
+			im.Default = d
+			return
+		}
+	}
+}
+
+// saysSize reports whether a word of a text is one for the size of a wire, before a number without unit: "sezione 0,75".
+func saysSize(w string) bool {
+	switch table.Fold(strings.Trim(w, ",.:")) {
+	case "section", "sezione", "seccion", "seccao", "querschnitt", "przekroj", "prurez", "doorsnede", "area", "csa":
+		return true
+	}
+	return false
+}
+
+// saysUnlessNoted reports whether a text is about what rows do not say themselves, in the words of one of several languages.
+func saysUnlessNoted(text string) bool {
+	f := " " + strings.Join(name.Words(table.Fold(text)), " ") + " "
+	return slices.ContainsFunc([]string{" unless ", " except where ", " if not noted ", " where not ",
+		" if not stated ", " otherwise noted ", " wo nicht ", " wenn nicht ", " falls nicht ", " soweit nicht ",
+		" sofern nicht ", " sauf indication ", " sauf mention ", " sauf si ", " salvo ", " si no se indica ",
+		" donde no ", " dove non ", " se non ", " tenzij ", " waar niet ", " om inte ", " om ej ", " jesli nie ",
+		" gdzie nie ", " o ile nie ", " pokud neni ", " exceto ", " onde nao ", " hvis ikke ", " ellei "},
+		func(s string) bool { return strings.Contains(f, s) })
+}
+
+// takeDefault gives a row the size and the colour that a text says of those that say none.
+func takeDefault(im *draft.Importer, it *draft.Item, lang string) {
+	d := &im.Default
+	if d.Text == "" || it.Drain || it.State != name.Used && it.State != name.Spare {
+		return
+	}
+	took := false
+	for _, note := range it.Notes {
+		takeNoted(it, note, lang, d.Mark)
+	}
+	if d.Size != "" && it.Gauge.Size == "" && it.Gauge.Spec == "" && !slices.ContainsFunc(it.Notes, isUnread("size")) {
+		it.Gauge.Size, took = d.Size, true
+	}
+	if len(d.Colour) > 0 && len(it.Colour) == 0 && !slices.ContainsFunc(it.Notes, isUnread("colour")) {
+		it.Colour, took = d.Colour, true
+	}
+	if took {
+		d.Rows++
+	}
+}
+
+// takeNoted gives a row the size and the colour of its note: they are what it has in place of those of the others.
+func takeNoted(it *draft.Item, note, lang string, mark value.Mark) {
+	if isUnread("size")(note) || isUnread("colour")(note) {
+		return
+	}
+	if _, text, ok := strings.Cut(note, ": "); ok {
+		note = text
+	}
+	g, ok := value.SizeAndColour(note, value.BareAWG, lang, mark)
+	if c, is := value.ParseColour(note, lang); !ok && is && strings.Trim(note, "0123456789/- ") != "" {
+		g.Colour = c
+	} else if !ok {
+		g.Size = value.SizeWithin(note, mark)
+	}
+	if it.Gauge.Size == "" && it.Gauge.Spec == "" {
+		it.Gauge.Size = g.Size
+	}
+	if len(it.Colour) == 0 {
+		it.Colour = g.Colour
+	}
+}
+
+// isUnread finds the note of a value that a row does say, in a way that nobody understands.
+func isUnread(what string) func(string) bool {
+	return func(note string) bool { return strings.HasPrefix(note, what+": ") }
+}
+
+// SayDefault says what was taken from the text.
+func SayDefault(im *draft.Importer) {
+	if im.Default.Rows > 0 {
+		im.Say(report.Note, "what a text says of rows that do not", im.Default.At, strings.TrimSpace(im.Default.Text), takenForRows)
+	}
+}
