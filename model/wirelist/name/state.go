@@ -26,7 +26,7 @@ func StateOf(cell string) State {
 	if s := stateWord(cell); s != Used {
 		return s
 	}
-	if isKeptFor(f) {
+	if isKeptFor(f) || saysReserved(cell) {
 		return Reserved
 	}
 	if !strings.ContainsAny(f, "()[];,:") && !strings.Contains(f, " - ") {
@@ -185,9 +185,12 @@ func SaysOpen(text string) bool {
 	if len(words) < 2 {
 		return false
 	}
+	if words[0] == "left" { // "left open", and no "left motor"
+		return isLeftOpen(words[1])
+	}
 	switch words[0] {
 	case "not", "no", "nicht", "kein", "keine", "pas", "non", "aucun", "sin", "inte", "ej", "ikke", "nie", "bez", "niet", "geen", "nao",
-		"sem", "senza", "sans", "unterminated", "cut", "open", "floating", "offen", "stays", "left",
+		"sem", "senza", "sans", "unterminated", "cut", "open", "floating", "offen", "stays",
 		"taped", "coiled", "capped", "tied", "stowed", "rolled", "looped", "folded", "tucked", "parked", "sleeved", "insulated", "sealed",
 		"aufgerollt", "isoliert", "zuruckgebunden", "enroule", "isole", "replie", "enrollado", "aislado", "arrotolato", "isolato",
 		"opgerold",
