@@ -29,8 +29,8 @@ type course struct {
 	b     model.Build
 }
 
-// courseOf reads what is built of serial 1, from the file and the run log beside it.
-func courseOf(t *testing.T, name string) *course {
+// courseOf reads what is built of serial 1, from the file and the run log beside it; prior is the sheet as it was.
+func courseOf(t *testing.T, name string, prior *sheet.Sheet) *course {
 	t.Helper()
 	d, err := file.Load(name)
 	if err != nil {
@@ -46,7 +46,7 @@ func courseOf(t *testing.T, name string) *course {
 	if err != nil {
 		t.Fatal(err)
 	}
-	c := &course{s: calc.Complete(&d.Harness, cat, nil)}
+	c := &course{s: calc.Complete(&d.Harness, cat, prior)}
 	if k := d.Harness.BuildOf("1"); k >= 0 {
 		c.b = d.Harness.Builds[k]
 	}
@@ -151,7 +151,7 @@ func TestDemonstrationToItsCertificate(t *testing.T) {
 	if err := os.WriteFile(name, demonstration, 0o644); err != nil {
 		t.Fatal(err)
 	}
-	c := courseOf(t, name)
+	c := courseOf(t, name, nil)
 	c.b.EachTest = model.Some(true)
 	c.steps = runquery.For(c.s, &c.b)
 	cut := 4 + rand.New(rand.NewPCG(seed, 0)).IntN(len(c.steps)-8)
@@ -184,7 +184,7 @@ func TestDemonstrationToItsCertificate(t *testing.T) {
 		s.see("OUT OF LIMITS: does not ring")
 		aside(enter) // it is mended
 		s.see("2 of 57")
-		c = courseOf(t, name)
+		c = courseOf(t, name, c.s)
 	}
 	first := c.s.H.Wires[c.steps[1].Cut.Wires[0]].ID
 	closed := false
@@ -203,7 +203,7 @@ func TestDemonstrationToItsCertificate(t *testing.T) {
 		s.see("keep it as it was built: who decides it?")
 		aside("4" + enter)
 		s.see(fmt.Sprintf("step %d of %d ", at+1, len(c.steps)), "kept as it was built, by 4")
-		if c = courseOf(t, name); !slices.Equal(c.done(), was) {
+		if c = courseOf(t, name, c.s); !slices.Equal(c.done(), was) {
 			t.Errorf("done are\n%q\nwere\n%q", c.done(), was)
 		}
 	}

@@ -87,16 +87,21 @@ func less[T any](all, others []T) []T {
 
 // steps gives the records of steps that differ, key by key.
 func steps(was, is []model.Ticked, put func(was, is []model.Ticked)) {
-	of := func(all []model.Ticked, key string) []model.Ticked {
-		return slices.DeleteFunc(slices.Clone(all), func(t model.Ticked) bool { return t.Key != key })
+	byKey := func(all []model.Ticked) map[string][]model.Ticked { // a whole run has hundreds: each is looked at once
+		out := map[string][]model.Ticked{}
+		for _, t := range all {
+			out[t.Key] = append(out[t.Key], t)
+		}
+		return out
 	}
+	had, has := byKey(was), byKey(is)
 	met := map[string]bool{}
 	for _, t := range slices.Concat(is, was) {
 		if met[t.Key] {
 			continue
 		}
 		met[t.Key] = true
-		a, b := of(was, t.Key), of(is, t.Key)
+		a, b := had[t.Key], has[t.Key]
 		for len(a) > 0 && len(b) > 0 && reflect.DeepEqual(a[0], b[0]) {
 			a, b = a[1:], b[1:]
 		}

@@ -1,6 +1,7 @@
 package bundle
 
 import (
+	"cmp"
 	"encoding/binary"
 	"math"
 	"slices"
@@ -287,6 +288,31 @@ func members(s *sheet.Sheet, l *sheet.Layer, ids []string, fillers int, d []unit
 	l.Loss = lay.TakeUp(unit.Millimetre(top), l.LayMM)
 	l.LayDeg = lay.LayAngle(unit.Millimetre(top), l.LayMM)
 	l.Fillers = fillers
+	l.Members = clockwise(l.Members)
+}
+
+// clockwise is the members of a centre in the order in which they lie, seen from the from end: the first at its place, then
+// clockwise; one in the very middle before them.
+func clockwise(members []sheet.Member) []sheet.Member {
+	turn := func(m sheet.Member) float64 { return math.Mod(math.Atan2(float64(m.X), float64(m.Y))/(2*math.Pi)+1, 1) }
+	middle := func(m sheet.Member) bool { return math.Hypot(float64(m.X), float64(m.Y)) < 1e-6 }
+	first := slices.IndexFunc(members, func(m sheet.Member) bool { return !middle(m) })
+	if first < 0 {
+		return members
+	}
+	from := turn(members[first])
+	after := func(m sheet.Member) float64 {
+		if middle(m) {
+			return -1
+		}
+		t := math.Mod(turn(m)-from+1, 1)
+		if t > 1-1e-6 {
+			t = 0
+		}
+		return t
+	}
+	slices.SortStableFunc(members, func(a, b sheet.Member) int { return cmp.Compare(after(a), after(b)) })
+	return members
 }
 
 func kindOf(s *sheet.Sheet, id string) sheet.Kind {

@@ -73,9 +73,11 @@ type Hold struct {
 func Holds() []Hold {
 	return []Hold{
 		{HoldBare, "ring out bare", "ring out every net of the ring-out sheet before anything covers the wires for good"},
-		{HoldPinned, "ring out pinned", "ring out every net again with contacts in, and test isolation, before anything is shrunk"},
+		{HoldPinned, "ring out pinned",
+			"ring out every net again with contacts in, and test isolation, before any tube, boot or transition is shrunk"},
 		{HoldFit, "trial fit", "check on the car or the mock-up: lengths, clocks, room behind each connector; shrink nothing before that"},
-		{HoldLoaded, "loaded drop", "switch each load on, one after the other, and compare the drop of its circuit with the sheet"},
+		{HoldLoaded, "loaded drop",
+			"switch on all the loads of a feed, one feed after the other, and compare the drop of its circuit with the sheet"},
 	}
 }
 

@@ -6,7 +6,6 @@ import (
 	"slices"
 	"strings"
 
-	"contralay/calc/phase/wires"
 	"contralay/calc/query/lists"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -224,17 +223,13 @@ func isolation(s *sheet.Sheet) []Check {
 // drops is each feed whose drop the sheet knows: that of its worst circuit.
 func drops(s *sheet.Sheet) []Check {
 	var out []Check
-	for f := range s.H.Feeds {
-		c := Check{Kind: Drops, Name: s.H.Feeds[f].ID}
-		for _, k := range slices.Concat(s.Feeds[f].Legs, s.Feeds[f].Beyond) {
-			if w := &s.Wires[k]; w.Drop.Set && float64(w.Circuit) > c.Expect {
-				c.Expect, c.Limit = float64(w.Circuit), float64(wires.DropLimit(s, k))
-				c.Via = []string{s.H.Wires[k].ID}
-			}
+	known, _ := lists.Drops(s)
+	for _, d := range known {
+		c := Check{Kind: Drops, Name: s.H.Feeds[d.Feed].ID, From: d.From, To: d.To, Expect: float64(d.Expect), Limit: float64(d.Limit)}
+		for _, k := range d.Wires {
+			c.Via = append(c.Via, s.H.Wires[k].ID)
 		}
-		if c.Expect > 0 {
-			out = append(out, c)
-		}
+		out = append(out, c)
 	}
 	return out
 }

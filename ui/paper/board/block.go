@@ -105,7 +105,7 @@ func printed(c *tile.Cut) string {
 	says := fmt.Sprintf("%d pages of %s. Each shows 10 mm of the page beside it: lay cross on cross and diamond on diamond.", len(cells),
 		c.Paper.Says)
 	if len(empty) > 0 {
-		says += " Left out because nothing is on them: " + strings.Join(empty, ", ") + "."
+		says += " Left out, as nothing is on them that those beside them do not show: " + strings.Join(empty, ", ") + "."
 	}
 	return says
 }

@@ -3,6 +3,7 @@ package tile
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"contralay/calc/formula/outline"
@@ -93,18 +94,70 @@ func Of(s *plot.Sheet, p Paper) Cut {
 		for col := range c.Cols {
 			low := plot.Point{X: top.X + unit.Millimetre(col)*(live.X-Overlap), Y: top.Y - unit.Millimetre(row)*(live.Y-Overlap) - live.Y}
 			cell := Cell{Col: col, Row: row, Name: name(col, row), Live: plot.Box{Low: low, High: low.Plus(live)}}
-			own := cell.Live // what lies in an overlap is of the page at the left, or above: that one shows it whole
-			if col > 0 {
-				own.Low.X += Overlap
-			}
-			if row > 0 {
-				own.High.Y -= Overlap
-			}
-			cell.Empty = !shows(s, own)
 			c.Cells = append(c.Cells, cell)
 		}
 	}
+	c.leaveOut(s)
 	return c
+}
+
+// leaveOut marks the cells that show nothing but what cells beside them show, too: those whose inner part is empty, unless
+// something lies in an overlap of which no other cell is printed.
+func (c *Cut) leaveOut(s *plot.Sheet) {
+	for k := range c.Cells {
+		c.Cells[k].Empty = !shows(s, c.parts(k)[0])
+	}
+	alone := func(k int) bool { // something lies on it that is on no other page
+		return slices.ContainsFunc(c.parts(k)[1:], func(part plot.Box) bool { return shows(s, part) && !c.held(part, k) })
+	}
+	var added []int
+	for k := range c.Cells {
+		if c.Cells[k].Empty && alone(k) {
+			c.Cells[k].Empty = false
+			added = append(added, k)
+		}
+	}
+	for _, k := range added { // one that came later may show it, too
+		c.Cells[k].Empty = !alone(k)
+	}
+}
+
+// parts are the inner part of a cell, which no other shows, and then its overlaps: along each edge where it has a
+// neighbour, and at each corner.
+func (c *Cut) parts(k int) []plot.Box {
+	cell := c.Cells[k]
+	live, inner := cell.Live, cell.Live
+	if cell.Col > 0 {
+		inner.Low.X += Overlap
+	}
+	if cell.Col < c.Cols-1 {
+		inner.High.X -= Overlap
+	}
+	if cell.Row > 0 {
+		inner.High.Y -= Overlap
+	}
+	if cell.Row < c.Rows-1 {
+		inner.Low.Y += Overlap
+	}
+	out := []plot.Box{inner}
+	for _, x := range [][2]unit.Millimetre{{live.Low.X, inner.Low.X}, {inner.Low.X, inner.High.X}, {inner.High.X, live.High.X}} {
+		for _, y := range [][2]unit.Millimetre{{live.Low.Y, inner.Low.Y}, {inner.Low.Y, inner.High.Y}, {inner.High.Y, live.High.Y}} {
+			b := plot.Box{Low: plot.Point{X: x[0], Y: y[0]}, High: plot.Point{X: x[1], Y: y[1]}}
+			if x[0] < x[1] && y[0] < y[1] && b != inner {
+				out = append(out, b)
+			}
+		}
+	}
+	return out
+}
+
+// held reports whether a cell that is printed, other than the k-th, holds all of a box.
+func (c *Cut) held(b plot.Box, k int) bool {
+	return slices.ContainsFunc(c.Cells, func(o Cell) bool {
+		const near = 1e-6
+		return !o.Empty && o.Name != c.Cells[k].Name && o.Live.Low.X <= b.Low.X+near && o.Live.Low.Y <= b.Low.Y+near &&
+			o.Live.High.X >= b.High.X-near && o.Live.High.Y >= b.High.Y-near
+	})
 }
 
 // leastCut is how much of the spare height lies above a drawing, as a share of it, so that the seams of its rows cut the

@@ -76,6 +76,10 @@ func TestTilesHoldEveryLine(t *testing.T) {
 			if !cell.Empty && !used[cell.Name] && !near(s, cell.Live) {
 				t.Fatalf("%s is printed and no line is on it", cell.Name)
 			}
+			// Nor is one printed all of whose points are on others that are printed.
+			if only := onlyOn(s, c, i); !cell.Empty && !only && !near(s, inner(c, cell)) {
+				t.Fatalf("%s is printed and shows nothing that no other page shows", cell.Name)
+			}
 			if size := cell.Live.High.Minus(cell.Live.Low); math.Abs(float64(size.X-(c.Wide-20))) > 1e-6 ||
 				math.Abs(float64(size.Y-(c.High-20))) > 1e-6 {
 				t.Fatalf("%s shows %v", cell.Name, size)
@@ -92,6 +96,48 @@ func TestTilesHoldEveryLine(t *testing.T) {
 			}
 		}
 	})
+}
+
+// onlyOn is whether a point of a line lies on no other printed page than the i-th.
+func onlyOn(s *plot.Sheet, c tile.Cut, i int) bool {
+	for _, shape := range s.Shapes {
+		a, b := shape.Way[0], shape.Way[1]
+		steps := 2*int(a.To(b)) + 1
+		for n := 0; n <= steps; n++ {
+			at := a.Plus(b.Minus(a).Times(float64(n) / float64(steps)))
+			if !inside(c.Cells[i].Live, at) {
+				continue
+			}
+			others := 0
+			for j, o := range c.Cells {
+				if j != i && !o.Empty && inside(o.Live, at) {
+					others++
+				}
+			}
+			if others == 0 {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// inner is what a page shows that none beside it can show.
+func inner(c tile.Cut, cell tile.Cell) plot.Box {
+	b := cell.Live
+	if cell.Col > 0 {
+		b.Low.X += tile.Overlap
+	}
+	if cell.Col < c.Cols-1 {
+		b.High.X -= tile.Overlap
+	}
+	if cell.Row > 0 {
+		b.High.Y -= tile.Overlap
+	}
+	if cell.Row < c.Rows-1 {
+		b.Low.Y += tile.Overlap
+	}
+	return b
 }
 
 // By hand: 600 x 300 mm on A4 lying down, which shows 277 x 190 and goes on every 267 x 180: three
