@@ -27,6 +27,15 @@ func TestAudit(t *testing.T) {
 		"a heading between rows": {"Wire,To,Colour\nWell 1,,\nA1,PMP:1,red\n" +
 			"A2,PMP:2,blue\nWell 2,,\nB1,PMP:3,red\nB2,PMP:4,blue\n",
 			[]string{"rows below a text that is left out: Well 1: row 3, row 4, row 6, row 7;"}},
+		"a column of sizes that nobody knows": {strings.Replace(strings.ReplaceAll(plain, ",20,", ",0.75,"), "AWG", "Zorpel", 1),
+			[]string{"a column that is not understood: Zorpel: row 2, row 3, row 4, row 5, row 6; kept in the notes; it could be " +
+				"a size"}},
+		"a column of ends that nobody knows": {"Signal,Zorpel,To,Colour\nUp,Board/1,Lift/1,red\nDown,Board/2,Lift/2,blue\n" +
+			"Stop,Board/3,Lift/3,green\nTilt,Board/4,Lift/4,grey\n",
+			[]string{"a column that is not understood: Zorpel: row 2, row 3, row 4, row 5;"}},
+		"cavities between two ends below a heading that nobody knows": {"Signal,From,Zorpel,To\nUp,Board:1,A,Lift:1\n" +
+			"Down,Board:2,B,Lift:2\nStop,Board:3,C,Lift:3\nTilt,Board:4,D,Lift:4\n",
+			[]string{"a column that is not understood: Zorpel: row 2, row 3, row 4, row 5;"}},
 		"a cavity that its table lacks": {"Hoist plug P1,,\nPin,Signal,To\n1,Up,\n2,Down,\n3,Stop,\n\n" +
 			"Wire,From,To\n7,P1:9,LMP:1\n8,P1:2,LMP:2\n",
 			[]string{"an end at a cavity that the table of its connector does not have: P1:9: row 8;"}},

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -53,7 +54,7 @@ func (a *auditor) columns(t *Table) {
 	headed := false
 	devices := map[int]bool{}
 	for i, c := range t.Cols {
-		if c.Of != "" && c.Of == c.Head && !c.Given && !c.Vague && !a.namesDevice(c.Head) {
+		if c.Of != "" && c.Of == c.Head && !c.Given && !a.namesDevice(c.Head) && !(c.Vague && a.saysGuess(t)) {
 			devices[i] = true
 		}
 		headed = headed || c.Head != ""
@@ -104,10 +105,17 @@ func (a *auditor) namesHeads(t *Table, cols map[int]bool) bool {
 	return false
 }
 
+// saysGuess reports whether the report says of the connector of a table already that its name is a guess.
+func (a *auditor) saysGuess(t *Table) bool {
+	return slices.ContainsFunc(a.im.Rep.Findings, func(f report.Finding) bool {
+		return f.Rule == "the name of the connector is a guess" && f.Sheet == t.At.Sheet && f.File == t.At.File
+	})
+}
+
 // namesDevice reports whether a heading has a word for a device or a connector, or is a designator.
 func (a *auditor) namesDevice(head string) bool {
 	return name.IsDesignator(head) || slices.ContainsFunc(pieces(table.Fold(head)), func(w string) bool {
 		f := a.words[w].Field
-		return f == name.FieldConnector || f == name.FieldPin || name.IsDeviceWord(w) || name.IsUnit(w)
+		return f == name.FieldConnector || f == name.FieldPin || f == name.FieldFuse || name.IsDeviceWord(w) || name.IsUnit(w)
 	})
 }

@@ -26,7 +26,7 @@ func Vocabulary() map[string]name.Meaning {
 	add(name.FieldWire, "it", "filo", "numero filo", "filo no", "cavo", "numero cavo", "n filo", "n cavo", "no filo")
 	add(name.FieldNumber, "", "no", "number", "item", "nr", "#", "num", "pos", "ref")
 	add(name.FieldNumber, "de", "nummer", "lfd nr", "position")
-	add(name.FieldNumber, "fr", "numero")
+	add(name.FieldNumber, "fr", "numero", "nº", "n°")
 	add(name.FieldFrom, "", "from", "source", "start", "origin", "end a", "end 1", "side a", "a side", "a end", "from connector",
 		"from device",
 		"source connector",
