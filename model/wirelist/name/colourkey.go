@@ -13,7 +13,16 @@ type ColourKey map[string]string
 // ReadColourKey reads a line that is a key to colours: three short forms or more, each with the word behind it,
 // "W white  L blue  R red", "BK = black, RD = red, N: nero". It is nil where the line is anything else.
 func ReadColourKey(text string) ColourKey {
-	parts := strings.FieldsFunc(strings.TrimRight(text, ". "), func(r rune) bool { return strings.ContainsRune(" =:,;|/()–-", r) })
+	text = strings.TrimRight(text, ". ")
+	text = strings.TrimLeft(text, partsOfKey)
+	first := text
+	if i := strings.IndexAny(text, partsOfKey); i >= 0 {
+		first = text[:i]
+	}
+	if !isShortForm(first) && !isLeadOfKey(first) {
+		return nil // most lines are none: they are not parted
+	}
+	parts := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(partsOfKey, r) })
 	key := ColourKey{}
 	for len(parts) > 0 && !isShortForm(parts[0]) { // "Colours: W white …"
 		if len(key) > 0 || !isLeadOfKey(parts[0]) {
@@ -36,6 +45,9 @@ func ReadColourKey(text string) ColourKey {
 	}
 	return key
 }
+
+// partsOfKey are the signs between the words of a key.
+const partsOfKey = " =:,;|/()–-"
 
 // isShortForm reports whether a word can stand for a colour: one to three letters.
 func isShortForm(w string) bool {

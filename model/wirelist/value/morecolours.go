@@ -1,15 +1,16 @@
 package value
 
-import "strings"
+import (
+	"strings"
+	"sync"
+)
 
-// otherColourWord is the hue that one folded word names in one of further languages: Polish, Dutch, Czech,
+// otherColours are the hues that folded words name in further languages: Polish, Dutch, Czech,
 // Swedish, Danish and Norwegian, Portuguese, Finnish, Hungarian, Turkish, Romanian, Russian, Ukrainian, Croatian, Slovene,
 // Greek, Japanese, Chinese, Korean. From
-// memory, no source. A shop says its own words in a recipe.
-func otherColourWord(word string) (int, bool) {
-	if base, ok := strings.CutSuffix(word, "色"); ok && base != "" {
-		word = base
-	}
+// memory, no source. A shop says its own words in a recipe. Nothing writes it.
+var otherColours = sync.OnceValue(func() map[string]int {
+	all := map[string]int{}
 	for hue, words := range [15]string{
 		0: " 黒 黑 검정 흑 mauro μαυρο μαύρο чорний crna crn czarno черно czarny czarna zwart cerna cerny svart sort preto " +
 			"preta musta fekete siyah negru neagra черный чёрный черн ",
@@ -34,9 +35,20 @@ func otherColourWord(word string) (int, bool) {
 		10: " 桃 粉 분홍 ροζ рожевий rozowy rozowa roze ruzova lyserod vaaleanpunainen розовый ",
 		14: " przezroczysty kleurloos ",
 	} {
-		if strings.Contains(words, " "+word+" ") {
-			return hue, true
+		for _, w := range strings.Fields(words) {
+			if _, twice := all[w]; !twice { // the first hue has it
+				all[w] = hue
+			}
 		}
 	}
-	return 0, false
+	return all
+})
+
+// otherColourWord is the hue that one folded word names in one of the further languages.
+func otherColourWord(word string) (int, bool) {
+	if base, ok := strings.CutSuffix(word, "色"); ok && base != "" {
+		word = base
+	}
+	hue, ok := otherColours()[word]
+	return hue, ok
 }
