@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"contralay/calc"
 	"contralay/calc/calctest"
 	"contralay/calc/formula/outline"
 	"contralay/calc/query/drawing"
@@ -50,7 +51,7 @@ func TestStationsOverABreak(t *testing.T) {
 // its places, so that branches meet; what belongs to a station lies there.
 func TestDrawingKeepsToLengths(t *testing.T) {
 	for _, name := range []string{"demo", "whole", "trunk", "feeds", "example", "every-key"} {
-		s := calctest.Laid(t, name)
+		s := calc.Build(calctest.Load(t, name+".toml"), calctest.Catalogue(t), nil) // of a branch that waits for a lay-up no OD is known
 		d := drawing.Of(s)
 		places := map[string][]outline.Point{}
 		for i := range d.Branches {

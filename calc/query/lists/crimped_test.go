@@ -5,6 +5,7 @@ import (
 	"math"
 	"testing"
 
+	"contralay/calc"
 	"contralay/calc/calctest"
 	"contralay/calc/query/lists"
 	"contralay/model/catalogue"
@@ -62,7 +63,7 @@ func TestPullStands(t *testing.T) {
 		t.Errorf("%+v", r)
 	}
 	for _, name := range []string{"demo", "whole"} {
-		for _, r := range lists.CrimpList(calctest.Laid(t, name)) {
+		for _, r := range lists.CrimpList(calc.Build(calctest.Load(t, name+".toml"), calctest.Catalogue(t), nil)) {
 			if r.PullN > 0 && (r.PullBy.Standing == "" || r.PullBy.Source == "") {
 				t.Errorf("%s: %+v pulls by nobody's word", name, r)
 			}

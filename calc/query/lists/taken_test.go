@@ -193,7 +193,7 @@ func TestBillOfTape(t *testing.T) {
 // Tubes are those of the threading that are not wound; every branch weighs its bundle and its covers, and says how many it cannot weigh.
 func TestTubesAndMasses(t *testing.T) {
 	for _, name := range []string{"demo", "whole", "example", "feeds"} {
-		s := calctest.Laid(t, name)
+		s := calc.Build(calctest.Load(t, name+".toml"), calctest.Catalogue(t), nil)
 		var want []lists.TubeRow
 		for _, p := range threading.Threading(s) {
 			switch p.What {

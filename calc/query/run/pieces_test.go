@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/calc"
 	"contralay/calc/calctest"
 	"contralay/calc/phase/built"
 	runquery "contralay/calc/query/run"
@@ -19,7 +20,7 @@ import (
 // its last piece and not before (but for a layer, which is measured first), and what is written says who, when and what of
 // that very mark.
 func TestPieceByPiece(t *testing.T) {
-	for _, name := range []string{"demo", "whole", "example", "feeds"} {
+	for _, name := range []string{"example", "feeds"} {
 		s := calctest.Laid(t, name)
 		facts := built.Facts(s)
 		for _, r := range runquery.Run(s) {
@@ -113,7 +114,7 @@ func wantPieces(s *sheet.Sheet, r runquery.RunStep) int {
 // done and what lies beyond a hold is not in it. Whole steps are done in turn, so that every state of a run is met.
 func TestGroupOfAPiece(t *testing.T) {
 	met := map[runquery.StepKind]int{}
-	for _, name := range []string{"whole", "example"} {
+	for _, name := range []string{"example"} {
 		s := calctest.Laid(t, name)
 		facts := built.Facts(s)
 		steps := runquery.Run(s)
@@ -282,7 +283,7 @@ func TestKindsOfTest(t *testing.T) {
 // Where a wire goes beyond a branch is found a second time by walking from its from end along its way.
 func TestAwayByWalking(t *testing.T) {
 	for _, name := range []string{"demo", "whole", "trunk", "example"} {
-		s := calctest.Laid(t, name)
+		s := calc.Build(calctest.Load(t, name+".toml"), calctest.Catalogue(t), nil)
 		for k := range s.H.Wires {
 			w := &s.H.Wires[k]
 			place, _, _ := s.Index.Places(w)
