@@ -22,8 +22,8 @@ const (
 // "spare 2", and for what a place is kept for, "reserved for the pump": "spare injector 3"
 // is a signal. Of several words the one that says more counts.
 func StateOf(cell string) State {
-	f := strings.Trim(table.Fold(cell), " .:()[]*")
-	if s := stateWord(cell); s != Used {
+	f := bareWord(cell)
+	if s := stateOfWord(cell, f); s != Used {
 		return s
 	}
 	if isKeptFor(f) || saysReserved(cell) {
@@ -47,6 +47,16 @@ func StateOf(cell string) State {
 	return most
 }
 
+// bareWord is a cell folded, without the signs round it.
+func bareWord(cell string) string {
+	f := table.Fold(cell)
+	const signs = " .:()[]*"
+	if f == "" || strings.IndexByte(signs, f[0]) < 0 && strings.IndexByte(signs, f[len(f)-1]) < 0 {
+		return f
+	}
+	return strings.Trim(f, signs)
+}
+
 // isKeptFor reports whether a text begins with the words of a place that is kept for something,
 // and says for what.
 func isKeptFor(folded string) bool {
@@ -63,7 +73,7 @@ func isKeptFor(folded string) bool {
 
 // OnlyState reports whether a cell says its state and nothing else.
 func OnlyState(cell string) bool {
-	return StateOf(cell) != Used && (stateWord(cell) != Used || !isKeptFor(strings.Trim(table.Fold(cell), " .:()[]*")))
+	return StateOf(cell) != Used && (stateWord(cell) != Used || !isKeptFor(bareWord(cell)))
 }
 
 // OnlyFree reports whether the name of a net says no more than that there is none yet.
@@ -71,7 +81,7 @@ func OnlyFree(signal string) bool { return StateOf(signal) == Used && StateOfSig
 
 // StateOfSignal reads the name of a net: a place that nobody has decided on is kept free.
 func StateOfSignal(cell string) State {
-	switch f := strings.Trim(table.Fold(cell), " .:()[]*"); {
+	switch f := bareWord(cell); {
 	case IsWeakState(cell):
 		return Blank
 	case f != "" && IsUnknown(f):
@@ -82,7 +92,7 @@ func StateOfSignal(cell string) State {
 
 // IsKey reports whether the name of a net can be that of a cavity that keys its connector, and has no wire.
 func IsKey(cell string) bool {
-	switch strings.Trim(table.Fold(cell), " .:()[]*") {
+	switch bareWord(cell) {
 	case "key", "keyed", "keying":
 		return true
 	}
@@ -92,7 +102,7 @@ func IsKey(cell string) bool {
 // IsWeakState reports whether the name of a net says that its cavity is free only where nothing else stands in its
 // row: "open" beside a wire is what the wire does.
 func IsWeakState(cell string) bool {
-	switch strings.Trim(table.Fold(cell), " .:()[]*") {
+	switch bareWord(cell) {
 	case "open", "tom", "tomt", "keying pin", "key pin", "polarising key":
 		return true
 	}
@@ -112,8 +122,10 @@ func StateOfNote(note string) State {
 }
 
 // stateWord is the state that one word or phrase names; used where it names none.
-func stateWord(cell string) State {
-	f := strings.Trim(table.Fold(cell), " .:()[]*")
+func stateWord(cell string) State { return stateOfWord(cell, bareWord(cell)) }
+
+// stateOfWord is stateWord of a cell whose bare word is known.
+func stateOfWord(cell, f string) State {
 	switch f {
 	case "n/c", "nc", "n.c", "n/a", "n.a", "not connected", "no connection", "no connect", "do not connect", "dnc", "blank", "blanked",
 		"empty", "vacant", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin", "free",
