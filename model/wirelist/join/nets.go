@@ -94,7 +94,8 @@ func Nets(im *draft.Importer) {
 	}
 	im.Items = slices.DeleteFunc(im.Items, func(it *draft.Item) bool { return gone[it] })
 	sayNames(im, apart, "a name that two connectors have", "not joined; the other place is in the note")
-	im.SayOf(alike.apart, "plugs with the same names in the same cavities", "", "not joined: each has wires of its own; say the far ends if it has not")
+	im.SayOf(alike.apart, "plugs with the same names in the same cavities", "",
+		"not joined: each has wires of its own; say the far ends if it has not")
 	sayNames(im, joined, "joined by their names alone", "a wire from the one connector to the other; say its far ends if it is not")
 }
 

@@ -191,27 +191,6 @@ func isClosingWord(w string) bool {
 	return false
 }
 
-// SaysOpen reports whether the text of an end says that the wire ends nowhere: "not joined at the sensor end".
-func SaysOpen(text string) bool {
-	words := strings.Fields(table.Fold(text))
-	if len(words) < 2 {
-		return false
-	}
-	if words[0] == "left" { // "left open", and no "left motor"
-		return isLeftOpen(words[1])
-	}
-	switch words[0] {
-	case "not", "no", "nicht", "kein", "keine", "pas", "non", "aucun", "sin", "inte", "ej", "ikke", "nie", "bez", "niet", "geen", "nao",
-		"sem", "senza", "sans", "unterminated", "cut", "open", "floating", "offen", "stays",
-		"taped", "coiled", "capped", "tied", "stowed", "rolled", "looped", "folded", "tucked", "parked", "sleeved", "insulated", "sealed",
-		"aufgerollt", "isoliert", "zuruckgebunden", "enroule", "isole", "replie", "enrollado", "aislado", "arrotolato", "isolato",
-		"opgerold",
-		"upprullad", "oprullet", "zwiniety", "stoceno", "enrolado":
-		return !strings.ContainsAny(words[1], "0123456789") && (len(words) > 2 || words[1] != "1" && words[0] != "no" && words[0] != "open")
-	}
-	return false
-}
-
 // IsUnknown reports whether s is a mark that says the list's maker does not know either.
 func IsUnknown(s string) bool {
 	f := strings.Trim(table.Fold(s), " .")

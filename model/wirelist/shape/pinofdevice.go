@@ -39,7 +39,8 @@ func (h Headings) isPinOfDevice(head string) bool {
 	}
 	return slices.ContainsFunc(w, func(w string) bool {
 		switch w {
-		case "steuergerat", "steuergeraet", "motorsteuergerat", "steuerung", "calculateur", "boitier", "centralina", "centralita", "ecu", "ecm",
+		case "steuergerat", "steuergeraet", "motorsteuergerat", "steuerung", "calculateur", "boitier", "centralina", "centralita", "ecu",
+			"ecm",
 			"stg", "sterownik", "sterownika", "regelapparaat", "styrenhet", "regler", "logger":
 			return true
 		}
