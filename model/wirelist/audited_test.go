@@ -36,6 +36,10 @@ func TestAudit(t *testing.T) {
 		"cavities between two ends below a heading that nobody knows": {"Signal,From,Zorpel,To\nUp,Board:1,A,Lift:1\n" +
 			"Down,Board:2,B,Lift:2\nStop,Board:3,C,Lift:3\nTilt,Board:4,D,Lift:4\n",
 			[]string{"a column that is not understood: Zorpel: row 2, row 3, row 4, row 5;"}},
+		"a colour where an end should be": {strings.Replace(plain, "3,Horn,PDM:3,HRN:1,20,green", "3,Horn,PDM:3,green,20,", 1),
+			[]string{"a cell that belongs in another column: To: row 4;"}},
+		"rows without headings above a table": {"1,Up,red,20\n2,Down,blue,20\n3,Stop,green,20\n\n" + plain,
+			[]string{"a table without headings: row 1, row 2, row 3;"}},
 		"a cavity that its table lacks": {"Hoist plug P1,,\nPin,Signal,To\n1,Up,\n2,Down,\n3,Stop,\n\n" +
 			"Wire,From,To\n7,P1:9,LMP:1\n8,P1:2,LMP:2\n",
 			[]string{"an end at a cavity that the table of its connector does not have: P1:9: row 8;"}},

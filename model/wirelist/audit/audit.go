@@ -114,6 +114,7 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 		a.cells(t)
 		a.columns(t)
 		a.lacking(t)
+		a.misplaced(t)
 		a.unread(t)
 		a.odd(t)
 		a.ends(t)

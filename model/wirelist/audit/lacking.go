@@ -26,7 +26,7 @@ func (a *auditor) lacking(t *Table) {
 			len(w) == 1 && len(w[0]) < 3 && column.CountsUp(t.Rows, i) { // "Č.": it counts the rows
 			continue
 		}
-		p := a.cellsOf(t, i)
+		p := a.cellsOf(t, i) // of the few columns that nobody knows
 		could := ""
 		switch {
 		case p.filled < 2 || a.saysUnread(t, i):

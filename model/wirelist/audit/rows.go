@@ -1,10 +1,14 @@
 package audit
 
 import (
+	"slices"
+	"strings"
+
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // rows names every row that bears cells, became no wire, and is named by no line of the report.
@@ -41,12 +45,14 @@ func (a *auditor) rows(lists []table.Table, tables []Table) {
 		if l.Hidden || a.im.Opt.Recipe.LeavesOut(l.Sheet) {
 			continue
 		}
-		var none, lost []table.Row
+		var none, lost, over []table.Row
 		for _, r := range l.Rows {
 			p := a.place(table.Place{File: l.File, Sheet: l.Sheet, Row: r.Line})
 			made := a.rowsOf[p]
 			n, _ := r.Filled()
 			switch {
+			case n > 2 && above[p] && (made == nil || made.wires == nil) && a.hasValue(r):
+				over = append(over, r)
 			case n == 0 || made != nil && (made.wires != nil || made.said) || free[p] || above[p] || shape.IsText(r):
 			case read[p]:
 				lost = append(lost, r)
@@ -56,8 +62,16 @@ func (a *auditor) rows(lists []table.Table, tables []Table) {
 		}
 		at := table.Place{File: l.File, Sheet: l.Sheet}
 		a.doubt("rows that became no wire", at, "", "left in the list", lost)
+		a.doubt("rows above a table that could be wires", at, "", "left in the list", over)
 		a.left("rows of no table", at, none)
 	}
+}
+
+// hasValue reports whether a cell of a row is a colour or a size with its unit.
+func (a *auditor) hasValue(r table.Row) bool {
+	return slices.ContainsFunc(r.Cells, func(c string) bool {
+		return a.kindOf(c, "") == colour && len(c) > 2 && strings.Trim(c, "0123456789/-.,") != "" || value.SizeWithin(c, value.MarkUnknown) != ""
+	})
 }
 
 // left enters a note about rows that were left out.

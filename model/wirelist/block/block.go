@@ -151,6 +151,7 @@ func (f *finder) begin(r table.Row, i int) {
 		return
 	}
 	f.close()
+	titles = f.unheaded(titles)
 	f.current = &Block{Table: f.t, Path: slices.Clone(f.path), Titles: titles, Head: []table.Row{r}}
 }
 

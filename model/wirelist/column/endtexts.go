@@ -75,5 +75,5 @@ func IsSizes(rows []table.Row, i int) bool {
 		seen[r.Cells[i]] = true
 		n++
 	}
-	return n > 3 && 2*len(seen) <= n
+	return n > 2 && 2*len(seen) <= n+1
 }

@@ -185,7 +185,7 @@ func bare(l *look) []shape.Column {
 			ends = append(ends, i)
 		case texts >= 0 && i > texts && 2*p.Filled < len(l.src.Rows):
 			cols[i].Field = name.FieldNote
-		case texts >= 0 && !l.has(cols, name.FieldGauge) && column.IsSizes(l.src.Rows, i):
+		case (texts >= 0 || pin >= 0 && l.has(cols, name.FieldColour)) && !l.has(cols, name.FieldGauge) && column.IsSizes(l.src.Rows, i):
 			cols[i].Field = name.FieldGauge
 		case texts < 0 && (p.All(p.Ends) || l.allParted(i)) && len(ends) < 2:
 			ends = append(ends, i)

@@ -19,7 +19,7 @@ import (
 func (l *look) others() []Reading {
 	text := Reading{Kind: "a text or a table of something else", Score: 0.05, Block: l.block(l.cols),
 		Because: []string{"no column holds cavities, ends or ids of wires"}}
-	if rows := looksLikeWires(l); rows != nil && len(l.src.Head) > 0 {
+	if rows := looksLikeWires(l); rows != nil && !l.src.Listed && !l.src.Runs {
 		text.Doubts = []Doubt{{Rule: "a table that is not read has something of wires",
 			Did:  "left out; say what its columns mean if it has wires",
 			Rows: rows}}
