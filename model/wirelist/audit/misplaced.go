@@ -44,7 +44,8 @@ func (a *auditor) misplaced(t *Table) {
 			cols[i], rows = true, append(rows, odd...)
 		}
 	}
-	a.doubt("a cell that belongs in another column", t.At, heads(t, cols), "read as it stands; look whether a cell of its row is missing", rows)
+	a.doubt("a cell that belongs in another column", t.At, heads(t, cols), "read as it stands; look whether a cell of its row is missing",
+		rows)
 }
 
 // isSizeAlone reports whether a cell is a size of wire with its unit and nothing else.

@@ -53,7 +53,8 @@ func (a *auditor) rows(lists []table.Table, tables []Table) {
 			switch {
 			case n > 2 && above[p] && (made == nil || made.wires == nil) && a.hasValue(r):
 				over = append(over, r)
-			case n == 0 || made != nil && (made.wires != nil || made.said) || free[p] || above[p] || shape.IsText(r):
+			case n == 0 || made != nil && (made.wires != nil || made.said) || free[p] || above[p] ||
+				shape.IsText(r):
 			case read[p]:
 				lost = append(lost, r)
 			default:
@@ -70,7 +71,8 @@ func (a *auditor) rows(lists []table.Table, tables []Table) {
 // hasValue reports whether a cell of a row is a colour or a size with its unit.
 func (a *auditor) hasValue(r table.Row) bool {
 	return slices.ContainsFunc(r.Cells, func(c string) bool {
-		return a.kindOf(c, "") == colour && len(c) > 2 && strings.Trim(c, "0123456789/-.,") != "" || value.SizeWithin(c, value.MarkUnknown) != ""
+		return a.kindOf(c, "") == colour && len(c) > 2 && strings.Trim(c, "0123456789/-.,") != "" ||
+			value.SizeWithin(c, value.MarkUnknown) != ""
 	})
 }
 
