@@ -132,3 +132,19 @@ func TestTableLeftOut(t *testing.T) {
 		t.Errorf("%v", err)
 	}
 }
+
+// A recipe may name a row of headings that is empty, or that has a text below it: then the list is read or refused like any other.
+func TestEmptyRowOfHeadings(t *testing.T) {
+	const list = "# Hull\n\nWhat goes where in it\n\n| Pin | Signal |\n|---|---|\n| 1 | Pump feed |\n| 2 | Pump ground |\n"
+	tables, err := table.Read("list.md", []byte(list), table.Limits{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for line := range 9 {
+		r := &name.Recipe{HeaderRow: line}
+		h, rep, err := wirelist.Import(tables, draft.Options{Recipe: r})
+		if err == nil && len(h.Wires) > 0 && len(rep.Facts) == 0 || len(wirelist.Explain(tables, r)) == 0 {
+			t.Errorf("headings in row %d: nothing is said", line)
+		}
+	}
+}

@@ -192,7 +192,7 @@ func (f *finder) headless(rows []table.Row) (all []Block, over []table.Row) {
 			b.Titles = append(b.Titles, r)
 		case line > 0 && r.Line == line:
 			b.Head = append(b.Head, r)
-		case shape.IsText(r) && !f.h.Numbered() && r.Line > b.Rows[len(b.Rows)-1].Line+1:
+		case shape.IsText(r) && !f.h.Numbered() && len(b.Rows) > 0 && r.Line > b.Rows[len(b.Rows)-1].Line+1:
 			all = append(all, b)
 			b = Block{Table: f.t, Path: f.path, Titles: []table.Row{r}}
 		default:

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/doubt"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -19,8 +20,8 @@ import (
 func (l *look) others() []Reading {
 	text := Reading{Kind: "a text or a table of something else", Score: 0.05, Block: l.block(l.cols),
 		Because: []string{"no column holds cavities, ends or ids of wires"}}
-	if rows := looksLikeWires(l); rows != nil && !l.src.Listed && !l.src.Runs {
-		text.Doubts = []Doubt{{Rule: "a table that is not read has something of wires",
+	if rows := doubt.LooksLikeWires(l.src.Rows, l.prof); rows != nil && !l.src.Listed && !l.src.Runs {
+		text.Doubts = []doubt.Doubt{{Rule: "a table that is not read has something of wires",
 			Did:  "left out; say what its columns mean if it has wires",
 			Rows: rows}}
 	}

@@ -32,22 +32,8 @@ func (l *look) inCells(b *shape.Block) {
 	b.Cols[i].InCell = !b.Has(name.FieldConnector) && (p.Most(p.Ends) || l.titled() == "" && l.allParted(i))
 }
 
-// allParted reports whether every cell of a column is a designator, a dash or a full stop, and a cavity: "X1-4". Where a
-// title names a connector such a cell is a cavity of it.
-func (l *look) allParted(i int) bool {
-	n := 0
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
-			continue
-		}
-		connector, pin, ok := name.SplitEnd(r.Cells[i])
-		if !ok || !name.IsDesignator(connector) || !name.IsCavity(pin) {
-			return false
-		}
-		n++
-	}
-	return n > 1
-}
+// allParted reports whether every cell of a column is a connector and a cavity.
+func (l *look) allParted(i int) bool { return column.AllParted(l.src.Rows, i) }
 
 // groups finds the column that parts the cavities of a table which come again: what has one number
 // in two groups of a board is two places.

@@ -48,27 +48,8 @@ func (l endColumns) pinBehindTo() {
 	}
 }
 
-// startsGroups reports whether each cell of a column is a designator, "-X1", the first row has one, and others have none: the
-// connector is written once for its rows.
-func (l *look) startsGroups(i int) bool {
-	n, first := 0, true
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if shape.IsText(r) {
-			continue
-		}
-		cell := ""
-		if i < len(r.Cells) {
-			cell = r.Cells[i]
-		}
-		if cell == "" && first || cell != "" && !name.IsDesignator(strings.TrimLeft(cell, "-=+")) {
-			return false
-		}
-		if first = false; cell != "" {
-			n++
-		}
-	}
-	return n > 0 && (n < l.prof[i+1].Filled || 2*l.prof[i].Distinct <= n)
-}
+// startsGroups reports whether a column names the connector of each group of rows.
+func (l *look) startsGroups(i int) bool { return column.StartsGroups(l.src.Rows, l.prof, i) }
 
 // startsFilled reports whether the first row of data has something in a column.
 func (l endColumns) startsFilled(i int) bool {

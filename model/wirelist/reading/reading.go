@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/doubt"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -17,9 +18,9 @@ type Reading struct {
 	Kind    string // what the block is taken for: "cavities of one connector", "a list of parts"
 	Wires   bool   // its rows are wires
 	Score   float64
-	Because []string     // the evidence, a few words each
-	Doubts  []Doubt      // what speaks against it
-	Block   *shape.Block // with its columns; of a reading without wires those of its headings alone
+	Because []string      // the evidence, a few words each
+	Doubts  []doubt.Doubt // what speaks against it
+	Block   *shape.Block  // with its columns; of a reading without wires those of its headings alone
 }
 
 // Same reports whether two readings of a block take every column for the same.

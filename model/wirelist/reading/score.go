@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/doubt"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -33,7 +34,7 @@ func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
 		share = 0.1 // more than a text
 	}
 	r.Score, r.Because = share, append(why, columns)
-	r.Doubts = doubter{l, b}.doubts()
+	r.Doubts = doubt.Of(doubt.Reading{Block: b, Rows: l.src.Rows, Profiles: l.prof, Words: l.h.Words, Lang: l.lang})
 	return r, true
 }
 

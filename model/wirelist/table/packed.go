@@ -8,6 +8,8 @@ import (
 	"io"
 	"strconv"
 	"strings"
+
+	"contralay/model/wirelist/markup"
 )
 
 // book is a packed workbook being read: a zip of which only named parts are opened,
@@ -78,13 +80,13 @@ func (l limited) Read(p []byte) (int, error) {
 // name, those of the relationship name space as "r:id".
 type element struct {
 	name  string
-	attrs []attr
+	attrs []markup.Attr
 }
 
 func (e element) attr(name string) string {
 	for _, a := range e.attrs {
-		if a.name == name {
-			return a.value
+		if a.Name == name {
+			return a.Value
 		}
 	}
 	return ""
@@ -127,13 +129,13 @@ func (b *book) walk(part string, v visitor) error {
 		return b.refuse("", fmt.Sprintf("part %q cannot be unpacked: %v", part, err), "a whole workbook")
 	}
 	defer r.Close()
-	d := newScanner(limited{r, b})
+	d := markup.NewScanner(limited{r, b})
 	broken := func(why string) error {
 		return b.refuse("", fmt.Sprintf("part %q is broken: %s", part, why), "a whole workbook")
 	}
 	var open []string
 	for {
-		t, err := d.next()
+		t, err := d.Next()
 		if err == io.EOF && len(open) > 0 {
 			return broken("it ends inside an element")
 		}
@@ -146,26 +148,26 @@ func (b *book) walk(part string, v visitor) error {
 		if err != nil {
 			return broken(err.Error())
 		}
-		switch t.kind {
-		case opens:
-			if open = append(open, t.name); len(open) > b.l.XMLDepth {
+		switch t.Kind {
+		case markup.Opens:
+			if open = append(open, t.Name); len(open) > b.l.XMLDepth {
 				return b.refuse("", fmt.Sprintf("part %q has elements more than %d deep", part, b.l.XMLDepth),
 					"what a spreadsheet program writes")
 			}
-			err = v.start(element{t.name, t.attrs})
-		case closed:
-			if len(open) == 0 || open[len(open)-1] != t.name {
-				return broken(fmt.Sprintf("</%s> closes no element of its name", Short(t.name)))
+			err = v.start(element{t.Name, t.Attrs})
+		case markup.Closes:
+			if len(open) == 0 || open[len(open)-1] != t.Name {
+				return broken(fmt.Sprintf("</%s> closes no element of its name", Short(t.Name)))
 			}
 			open = open[:len(open)-1]
 			if v.end != nil {
-				err = v.end(t.name)
+				err = v.end(t.Name)
 			}
-		case chars:
+		case markup.Chars:
 			if v.text != nil {
-				v.text(t.text)
+				v.text(t.Text)
 			}
-		case docType:
+		case markup.DocType:
 			return b.refuse("", fmt.Sprintf("part %q declares a document type", part), "what a spreadsheet program writes")
 		}
 		if err != nil {

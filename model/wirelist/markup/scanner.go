@@ -1,4 +1,4 @@
-package table
+package markup
 
 import (
 	"bufio"
@@ -9,42 +9,44 @@ import (
 	"unicode/utf8"
 )
 
-// scanner parts an XML part in elements and texts. The plain XML that spreadsheet programs write it parts itself, which takes
+// Scanner parts an XML part in elements and texts. The plain XML that spreadsheet programs write it parts itself, which takes
 // a fifth of the time and hardly any memory. Where it meets anything else (a comment, a section of raw text, an entity by
 // number, a letter that no XML has, a part that ends too early) it hands all that is left to the library, which reads it
 // or says what is wrong with it: both give the same of what both can read.
-type scanner struct {
+type Scanner struct {
 	from   io.Reader
 	buf    []byte
 	at     int   // what is not parted yet begins here
 	err    error // of from
 	plain  []byte
 	names  map[string]string
-	attrs  []attr
+	attrs  []Attr
 	closes string // the element that is closed where it opened
 	more   *xml.Decoder
 	lines  int // before what the library reads
 }
 
-// attr is one attribute, by its name without name space.
-type attr struct{ name, value string }
+// Attr is one attribute, by its name without name space.
+type Attr struct{ Name, Value string }
 
-// token is one thing of an XML part.
-type token struct {
-	kind  tokenKind
-	name  string
-	attrs []attr // valid until the next
-	text  []byte // valid until the next
+// Token is one thing of an XML part.
+type Token struct {
+	Kind  Kind
+	Name  string // of an element, without its name space
+	Attrs []Attr // valid until the next
+	Text  []byte // valid until the next
 }
 
-type tokenKind byte
+// Kind is what a token is.
+type Kind byte
 
+// The kinds.
 const (
-	opens tokenKind = iota
-	closed
-	chars
-	docType
-	other
+	Opens Kind = iota
+	Closes
+	Chars
+	DocType
+	Other
 )
 
 const (
@@ -57,8 +59,9 @@ const (
 var lead = regexp.MustCompile(`^<\?xml version=("1\.0"|'1\.0')( encoding=("(UTF-8|utf-8)"|'(UTF-8|utf-8)'))?` +
 	`( standalone=("(yes|no)"|'(yes|no)'))? ?\?>`)
 
-func newScanner(r io.Reader) *scanner {
-	s := &scanner{from: r, buf: make([]byte, 0, scanBuffer), names: map[string]string{}}
+// NewScanner makes a scanner of a part.
+func NewScanner(r io.Reader) *Scanner {
+	s := &Scanner{from: r, buf: make([]byte, 0, scanBuffer), names: map[string]string{}}
 	for len(s.buf) < 128 && s.fill() {
 	}
 	if n := len(lead.Find(s.buf)); n > 0 {
@@ -68,7 +71,7 @@ func newScanner(r io.Reader) *scanner {
 }
 
 // fill reads more of the part; false where there is no more, or a token is too long.
-func (s *scanner) fill() bool {
+func (s *Scanner) fill() bool {
 	if s.err != nil || len(s.buf)-s.at > mostToken {
 		return false
 	}
@@ -85,10 +88,10 @@ func (s *scanner) fill() bool {
 	return n > 0 || err == nil
 }
 
-// next is the next token; io.EOF behind the last.
-func (s *scanner) next() (token, error) {
+// Next is the next token; io.EOF behind the last.
+func (s *Scanner) Next() (Token, error) {
 	if s.closes != "" {
-		t := token{kind: closed, name: s.closes}
+		t := Token{Kind: Closes, Name: s.closes}
 		s.closes = ""
 		return t, nil
 	}
@@ -122,7 +125,7 @@ type failing struct{ err error }
 func (f failing) Read([]byte) (int, error) { return 0, f.err }
 
 // byLibrary gives the next token that the library reads.
-func (s *scanner) byLibrary() (token, error) {
+func (s *Scanner) byLibrary() (Token, error) {
 	// RawToken looks no name space up, which spares a fifth of the memory; that each
 	// element is closed by its own name is seen to by who reads the tokens.
 	tok, err := s.more.RawToken()
@@ -130,28 +133,28 @@ func (s *scanner) byLibrary() (token, error) {
 		if wrong, ok := err.(*xml.SyntaxError); ok {
 			wrong.Line += s.lines
 		}
-		return token{}, err
+		return Token{}, err
 	}
 	switch t := tok.(type) {
 	case xml.StartElement:
 		s.attrs = s.attrs[:0]
 		for _, a := range t.Attr {
-			s.attrs = append(s.attrs, attr{a.Name.Local, a.Value})
+			s.attrs = append(s.attrs, Attr{a.Name.Local, a.Value})
 		}
-		return token{kind: opens, name: t.Name.Local, attrs: s.attrs}, nil
+		return Token{Kind: Opens, Name: t.Name.Local, Attrs: s.attrs}, nil
 	case xml.EndElement:
-		return token{kind: closed, name: t.Name.Local}, nil
+		return Token{Kind: Closes, Name: t.Name.Local}, nil
 	case xml.CharData:
-		return token{kind: chars, text: t}, nil
+		return Token{Kind: Chars, Text: t}, nil
 	case xml.Directive:
-		return token{kind: docType}, nil
+		return Token{Kind: DocType}, nil
 	}
-	return token{kind: other}, nil
+	return Token{Kind: Other}, nil
 }
 
 // part parts one token off some bytes and says how long it is: 0 where it is none that is parted here, or more bytes
 // are needed, which whole tells apart.
-func (s *scanner) part(b []byte) (t token, n int, whole bool) {
+func (s *Scanner) part(b []byte) (t Token, n int, whole bool) {
 	switch {
 	case len(b) < 2:
 		return t, 0, false
@@ -165,13 +168,13 @@ func (s *scanner) part(b []byte) (t token, n int, whole bool) {
 		if local == nil || b[n] != '>' {
 			return t, 0, true
 		}
-		return token{kind: closed, name: s.named(local)}, n + 1, true
+		return Token{Kind: Closes, Name: s.named(local)}, n + 1, true
 	}
 	return s.element(b)
 }
 
 // element parts the start of an element.
-func (s *scanner) element(b []byte) (t token, n int, whole bool) {
+func (s *Scanner) element(b []byte) (t Token, n int, whole bool) {
 	local, n := localName(b[1:])
 	if n++; n >= len(b) {
 		return t, 0, false
@@ -189,13 +192,13 @@ func (s *scanner) element(b []byte) (t token, n int, whole bool) {
 		case n+1 >= len(b) && (n >= len(b) || b[n] != '>'):
 			return t, 0, false
 		case b[n] == '>':
-			return token{kind: opens, name: name, attrs: s.attrs}, n + 1, true
+			return Token{Kind: Opens, Name: name, Attrs: s.attrs}, n + 1, true
 		case b[n] == '/':
 			if b[n+1] != '>' {
 				return t, 0, true
 			}
 			s.closes = name
-			return token{kind: opens, name: name, attrs: s.attrs}, n + 2, true
+			return Token{Kind: Opens, Name: name, Attrs: s.attrs}, n + 2, true
 		}
 		key, k := localName(b[n:])
 		if n += k; n+1 >= len(b) {
@@ -215,11 +218,11 @@ func (s *scanner) element(b []byte) (t token, n int, whole bool) {
 			return t, 0, false
 		}
 		value := b[from:n]
-		a := attr{name: s.named(key)}
+		a := Attr{Name: s.named(key)}
 		if len(key) == 1 && key[0] != 'r' { // the kind and the style of a cell
-			a.value = s.named(value)
+			a.Value = s.named(value)
 		} else {
-			a.value = string(value)
+			a.Value = string(value)
 		}
 		s.attrs = append(s.attrs, a)
 		n++
@@ -227,7 +230,7 @@ func (s *scanner) element(b []byte) (t token, n int, whole bool) {
 }
 
 // chars parts a text.
-func (s *scanner) chars(b []byte) (t token, n int, whole bool) {
+func (s *Scanner) chars(b []byte) (t Token, n int, whole bool) {
 	plain, letters := true, false // as it is written; beyond ASCII
 	for n < len(b) && b[n] != '<' {
 		switch c := b[n]; {
@@ -249,7 +252,7 @@ func (s *scanner) chars(b []byte) (t token, n int, whole bool) {
 		return t, 0, true
 	}
 	if plain {
-		return token{kind: chars, text: b[:n]}, n, true
+		return Token{Kind: Chars, Text: b[:n]}, n, true
 	}
 	s.plain = s.plain[:0]
 	for i := 0; i < n; i++ {
@@ -269,7 +272,7 @@ func (s *scanner) chars(b []byte) (t token, n int, whole bool) {
 			s.plain = append(s.plain, c)
 		}
 	}
-	return token{kind: chars, text: s.plain}, n, true
+	return Token{Kind: Chars, Text: s.plain}, n, true
 }
 
 // entity reads one of the five signs that have a name, and says how long it is; 0 where it is none of them.
@@ -319,7 +322,7 @@ func localName(b []byte) (local []byte, n int) {
 }
 
 // named is a name as a string, made once.
-func (s *scanner) named(b []byte) string {
+func (s *Scanner) named(b []byte) string {
 	if known, ok := s.names[string(b)]; ok {
 		return known
 	}

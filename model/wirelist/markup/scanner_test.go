@@ -1,4 +1,4 @@
-package table
+package markup
 
 import (
 	"encoding/xml"
@@ -12,19 +12,19 @@ import (
 
 // scanned is all that a part holds, as our scanner or the library alone says it.
 func scanned(from io.Reader, ours bool) string {
-	s := newScanner(strings.NewReader(""))
+	s := NewScanner(strings.NewReader(""))
 	if s.more = xml.NewDecoder(from); ours {
-		s = newScanner(from)
+		s = NewScanner(from)
 	}
 	var b strings.Builder
 	for {
-		t, err := s.next()
+		t, err := s.Next()
 		if err != nil {
 			fmt.Fprintf(&b, "%v", err)
 			return b.String()
 		}
-		if t.kind != other {
-			fmt.Fprintf(&b, "%d %s %q %q\n", t.kind, t.name, t.attrs, t.text)
+		if t.Kind != Other {
+			fmt.Fprintf(&b, "%d %s %q %q\n", t.Kind, t.Name, t.Attrs, t.Text)
 		}
 	}
 }
