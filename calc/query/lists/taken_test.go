@@ -243,15 +243,16 @@ func TestTubesAndMasses(t *testing.T) {
 func shieldedPair(strip float64) string {
 	var b strings.Builder
 	b.WriteString("format = 1\n[[termination]]\nid = \"P\"\nloop_mm = 20.0\n[[termination]]\nid = \"Q\"\nloop_mm = 10.0\n")
-	for k, size := range []string{"24", "24", "24", "24", "20", "20"} {
+	for k, size := range []string{"24", "24", "24", "24", "20", "20", "24", "24"} {
 		fmt.Fprintf(&b, "[[wire]]\nid = \"w%d\"\nfrom = \"P:%d\"\nto = \"Q:%d\"\nspec = \"AS22759/32\"\nsize = %q\n", k, k, k, size)
 	}
+	b.WriteString("[[unit]]\nid = \"BARE\"\nwires = [\"w6\", \"w7\"]\nbuild = \"pair\"\n") // without a shield, before those with one
 	for k := range 3 {
 		fmt.Fprintf(&b, "[[unit]]\nid = \"U%d\"\nwires = [\"w%d\", \"w%d\"]\nbuild = \"pair\"\nshield = true\nstrip_mm = %v\n",
 			k, 2*k, 2*k+1, strip)
 	}
 	b.WriteString("[[branch]]\nid = \"T\"\nfrom = \"P\"\nto = \"Q\"\nlength_mm = 1000.0\nmake = \"twisted\"\n" +
-		"  [[branch.layer]]\n  of = [\"U0\", \"U1\", \"U2\"]\n")
+		"  [[branch.layer]]\n  of = [\"U0\", \"U1\", \"U2\", \"BARE\"]\n")
 	return b.String()
 }
 
@@ -292,10 +293,10 @@ func TestBillOfShields(t *testing.T) {
 		calctest.Near(t, "two like units, to order", pair.Order, tenths(1.1*long(0))+tenths(1.1*long(1)), 1e-9)
 		calctest.Near(t, "the other", all[1].Need, tenths(long(2)), 1e-9)
 	}
-	if d := s.Units[0].BareMM; !strings.HasPrefix(braid[0].Says, "over "+unit.Fixed(d, 1)+" mm") || d <= 0 {
+	if d := s.Units[1].BareMM; !strings.HasPrefix(braid[0].Says, "over "+unit.Fixed(d, 1)+" mm") || d <= 0 {
 		t.Errorf("%q over %v", braid[0].Says, d)
 	}
-	if d := s.Units[0].Dia.Nominal; !strings.HasPrefix(jacket[0].Says, "to "+unit.Fixed(d, 1)+" mm OD") {
+	if d := s.Units[1].Dia.Nominal; !strings.HasPrefix(jacket[0].Says, "to "+unit.Fixed(d, 1)+" mm OD") {
 		t.Errorf("%q to %v", jacket[0].Says, d)
 	}
 	// What is stripped all away leaves nothing, and never less.
