@@ -185,7 +185,7 @@ func (c *comparison) catalogue() {
 	if len(all) == 0 {
 		return
 	}
-	d := Difference{At: AboutCatalogue, Says: "the catalogue has changed since it was begun: " + strings.Join(all, "; "),
+	d := Difference{At: AboutCatalogue, Says: "the catalogue has changed: " + strings.Join(all, "; "),
 		Built: "what it was begun with"}
 	if !slices.ContainsFunc(c.b.Apart, func(a model.Deviation) bool { return a.At == d.At && a.Says == d.keeps() }) {
 		c.out = append(c.out, d)
@@ -215,11 +215,11 @@ func moved(s *sheet.Sheet, v model.Shelved) (out []string) {
 		band := func(over, tol unit.Millimetre) string {
 			return fmt.Sprintf("%s mm (%s to %s)", unit.Fixed(over, 2), unit.Fixed(over-tol, 2), unit.Fixed(over+tol, 2))
 		}
-		out = append(out, fmt.Sprintf("wire %s is %s, was %s", shelvedName(v), band(w.OverMM, w.TolMM),
+		out = append(out, fmt.Sprintf("wire %s is %s, was %s", wireName(v), band(w.OverMM, w.TolMM),
 			band(v.OverMM.V, v.TolMM.Or(w.TolMM))))
 	}
 	if known && ohmMoved(v, w) {
-		out = append(out, fmt.Sprintf("wire %s is %s ohm a km, was %s", shelvedName(v), unit.Fixed(w.OhmPerKm, 1),
+		out = append(out, fmt.Sprintf("wire %s is %s ohm a km, was %s", wireName(v), unit.Fixed(w.OhmPerKm, 1),
 			unit.Fixed(v.OhmPerKm.V, 1)))
 	}
 	return out
@@ -234,3 +234,6 @@ func (d Difference) Take(s *sheet.Sheet, b *model.Build, by, on string) {
 	}
 	b.Apart = append(b.Apart, dev)
 }
+
+// wireName is a wire as it is asked for: "AS22759/32, 22 AWG".
+func wireName(v model.Shelved) string { return v.Spec.V + ", " + model.SizeWords(v.Size.V) + "," }

@@ -54,8 +54,11 @@ func Moved(s *sheet.Sheet, b *model.Build) []string {
 				unit.Fixed(x.LeastMM, 1), unit.Fixed(x.MostMM, 1), unit.Fixed(y.LeastMM, 1), unit.Fixed(y.MostMM, 1)))
 		}
 	}
-	if more > 0 {
-		out = append(out, fmt.Sprintf("and %d more", more))
+	switch {
+	case more == 1:
+		out = append(out, "and the limits of 1 more layer")
+	case more > 1:
+		out = append(out, fmt.Sprintf("and the limits of %d more layers", more))
 	}
 	return out
 }

@@ -70,7 +70,7 @@ func TestSerialKeepsItsCatalogue(t *testing.T) {
 
 	c := built.Since(n, &h.Builds[0])
 	if len(c.Differences) != 1 || c.Again != 0 ||
-		!strings.Contains(c.Says(), "wire own 16 is 1.20 mm (1.15 to 1.25), was 1.09 mm (1.04 to 1.14)") ||
+		!strings.Contains(c.Says(), "wire own, 16 AWG, is 1.20 mm (1.15 to 1.25), was 1.09 mm (1.04 to 1.14)") ||
 		!strings.Contains(c.Says(), "the wall of AS23053/16 9.5 is ") {
 		t.Fatalf("it says %s", c.Says())
 	}
@@ -79,7 +79,8 @@ func TestSerialKeepsItsCatalogue(t *testing.T) {
 		t.Errorf("the sheet says %v %+v", said, g)
 	}
 	moved := run.Moved(n, &h.Builds[0])
-	if want := []string{"T centre was 1.0 to 1.1 mm, would be 1.2 to 1.3", "", "and 1 more"}; len(moved) != 3 || moved[0] != want[0] ||
+	if want := []string{"T centre was 1.0 to 1.1 mm, would be 1.2 to 1.3", "", "and the limits of 1 more layer"}; len(moved) != 3 ||
+		moved[0] != want[0] ||
 		!strings.HasPrefix(moved[1], "T layer 1 was 3.1 to 3.4 mm, would be 3.5 to 3.8") || moved[2] != want[2] {
 		t.Errorf("the limits that move: %q", moved) // one wire: its own band; 1 · 6: three times that
 	}
@@ -113,7 +114,7 @@ func TestSerialKeepsItsCatalogue(t *testing.T) {
 		t.Error("struck out, and not asked again")
 	}
 	reel := h.SetReel("own", "16", 1.11)
-	if c := built.Since(otherShelf(s, reel), &reel.Builds[0]); strings.Contains(c.Says(), "wire own 16") {
+	if c := built.Since(otherShelf(s, reel), &reel.Builds[0]); strings.Contains(c.Says(), "wire own, 16") {
 		t.Errorf("a reel that was measured, and it says %s", c.Says())
 	}
 	if s := calc.Build(h, s.Base, nil); run.AsBegun(s, &h.Builds[0]) != s || len(built.Since(s, &h.Builds[0]).Differences) > 0 {

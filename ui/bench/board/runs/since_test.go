@@ -353,7 +353,7 @@ func TestRunAsksAboutTheCatalogue(t *testing.T) {
 			}
 		}), "")
 		begin(m, "1")
-		if m.Top() != runs.SinceKind || !strings.Contains(benchtest.View(m), "has changed since") {
+		if m.Top() != runs.SinceKind || !strings.Contains(benchtest.View(m), "he catalogue has changed") {
 			t.Fatalf("nothing is asked:\n%s", benchtest.View(m))
 		}
 		benchtest.GoTo(t, m, "@The catalogue", "enter")
