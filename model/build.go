@@ -15,6 +15,7 @@ type Build struct {
 	EachTest Opt[bool]      // its run asks for lots, pulled samples and each test; a record that was begun before runs did has it not
 	MassG    Opt[unit.Gram] // on the scale, finished, as it is handed over
 	GoesBy   []string       // corrections of the shop that its sheet was begun with; nil where that is not known
+	Shelf    []Shelved      // what the catalogue had when it was begun; nil where that is not known. It is replaced, never changed
 	Done     []string       // steps that are done, by key alone: as files had it before Steps
 	Steps    []Ticked       // steps that are done, and what each made
 	Signed   []Signature    // hold points

@@ -243,6 +243,8 @@ func builds(t *rapid.T) (all []model.Build) {
 		b := model.Build{Serial: id(t, "n", i), Revision: maybe(t, anyText), Begun: maybe(t, anyText), Note: maybe(t, anyNote),
 			Done: maybeList(t, anyText, 0, 3), GoesBy: maybeList(t, anyText, 0, 2)}
 		for range rapid.IntRange(0, 2).Draw(t, "of each") {
+			b.Shelf = append(b.Shelf, model.Shelved{Spec: maybe(t, anyText), Part: maybe(t, anyText), OverMM: maybe(t, mm),
+				WallMM: maybe(t, mm)})
 			b.Signed = append(b.Signed, model.Signature{Step: anyText.Draw(t, "step"), By: anyText.Draw(t, "by"), At: maybe(t, anyText)})
 			b.Readings = append(b.Readings, model.Reading{Branch: anyText.Draw(t, "branch"), Layer: some.Draw(t, "layer"),
 				OverMM: maybeList(t, mm, 0, 3), LayMM: maybe(t, mm)})

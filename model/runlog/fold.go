@@ -60,6 +60,9 @@ func head(b *model.Build, was, is model.Build) {
 	if !reflect.DeepEqual(was.GoesBy, is.GoesBy) && (was.GoesBy != nil || b.GoesBy == nil) {
 		b.GoesBy = is.GoesBy
 	}
+	if !reflect.DeepEqual(was.Shelf, is.Shelf) && (was.Shelf != nil || b.Shelf == nil) {
+		b.Shelf = is.Shelf
+	}
 	if was.Note != is.Note {
 		b.Note = is.Note
 	}

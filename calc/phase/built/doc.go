@@ -6,7 +6,7 @@
 //	reads Dia: Nominal
 //	reads Layer: BuiltMM, BuiltOf, FillerMM, Fillers, Hand, LayMM, Members, OverMM
 //	reads Member: ID, Kind
-//	reads Sheath: Tube
+//	reads Sheath: Part, Tube
 //	reads Sheet: Base, Branches, H, Index, Limits, Snags, Splices, Terms, Units, Wires
 //	reads Snag: Level, Rule, Says, Where
 //	reads Splice: Part, Wires

@@ -17,7 +17,7 @@ func Say(s *sheet.Sheet) {
 	var facts []Fact
 	for k := range s.H.Builds {
 		b := &s.H.Builds[k]
-		if len(b.Keys())+len(begun(b)) == 0 {
+		if idle(b) && len(b.Shelf) == 0 {
 			continue
 		}
 		if facts == nil {
@@ -105,12 +105,15 @@ func (d Difference) Keep(b *model.Build, by, on string) {
 	if d.then != nil {
 		d.then(b)
 	}
-	dev := model.Deviation{At: d.At, Says: d.Built + " is kept: " + d.Says, Steps: d.Steps, By: model.Some(by)}
+	dev := model.Deviation{At: d.At, Says: d.keeps(), Steps: d.Steps, By: model.Some(by)}
 	if on != "" {
 		dev.On = model.Some(on)
 	}
 	b.Apart = append(b.Apart, dev)
 }
+
+// keeps is what a deviation says that keeps a difference.
+func (d Difference) keeps() string { return d.Built + " is kept: " + d.Says }
 
 // Strike takes deviation number n out; what was kept by it is asked for again.
 func Strike(b *model.Build, n int) {

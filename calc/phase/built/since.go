@@ -66,7 +66,7 @@ type differs struct {
 // has to be done again for it. A step that is to be done again for one cause is not named as
 // another where it only follows. A step on record by key alone is compared by revision.
 func Since(s *sheet.Sheet, b *model.Build) Comparison {
-	if len(b.Keys())+len(begun(b)) == 0 {
+	if idle(b) && len(b.Shelf) == 0 {
 		return Comparison{}
 	}
 	return since(s, b, Facts(s))
@@ -86,11 +86,14 @@ func since(s *sheet.Sheet, b *model.Build, facts []Fact) Comparison {
 			c.ticks[t.Key] = t
 		}
 	}
-	c.replaced()
-	c.steps()
-	c.gone()
-	c.pieces()
-	c.revision()
+	c.catalogue()
+	if !idle(b) {
+		c.replaced()
+		c.steps()
+		c.gone()
+		c.pieces()
+		c.revision()
+	}
 	out := Comparison{Differences: c.out, Unknown: len(c.old)}
 	met := map[string]bool{}
 	for _, d := range c.out {
@@ -107,6 +110,9 @@ func since(s *sheet.Sheet, b *model.Build, facts []Fact) Comparison {
 	}
 	return out
 }
+
+// idle reports whether nothing of a build is done.
+func idle(b *model.Build) bool { return len(b.Keys())+len(begun(b)) == 0 }
 
 // begun are the steps that are begun and not done: what is on already is compared as what is done.
 func begun(b *model.Build) []string {

@@ -7,7 +7,7 @@
 //	reads Dia: Origin
 //	reads Option: Layers, Plan
 //	reads Reuse: All, Branches, Planned, Prior
-//	reads Sheet: Cat, H, Index, Limits, Proposals, Reuse, Snags, Terms, Units, Wires
+//	reads Sheet: Base, Cat, H, Index, Limits, Proposals, Reuse, Snags, Terms, Units, Wires
 //	reads SparePlace: CappedAt
 //	reads Term: Cavities, Free
 //	reads Unit: HasPath, Path

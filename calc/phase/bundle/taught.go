@@ -82,19 +82,27 @@ func correctionFor(s *sheet.Sheet, b *model.Build, i, layer int) (catalogue.Corr
 		return overCorrection(s, i, layer)
 	}
 	for _, of := range overGroups(s, i, layer) {
-		for _, says := range b.GoesBy {
-			rest, is := strings.CutPrefix(says, of+": ")
-			if !is {
-				continue
+		if c, ok := Begun(s.Cat, b, of); ok {
+			return c, true
+		}
+	}
+	return catalogue.Correction{}, false
+}
+
+// Begun is the correction of a group that a serial was begun with, by a catalogue that has the shop's history.
+func Begun(cat *catalogue.Catalogue, b *model.Build, of string) (catalogue.Correction, bool) {
+	for _, says := range b.GoesBy {
+		rest, is := strings.CutPrefix(says, of+": ")
+		if !is {
+			continue
+		}
+		for _, c := range slices.Backward(cat.Corrections) {
+			if c.Of == of && !c.Withdrawn && InWords(of, c.Bias) == says {
+				return c, true
 			}
-			for _, c := range slices.Backward(s.Cat.Corrections) {
-				if c.Of == of && !c.Withdrawn && InWords(of, c.Bias) == says {
-					return c, true
-				}
-			}
-			if v, err := strconv.ParseFloat(strings.TrimSuffix(rest, " %"), 64); err == nil && unit.Finite(v) {
-				return catalogue.Correction{Of: of, Bias: unit.Ratio(v / 100)}, true
-			}
+		}
+		if v, err := strconv.ParseFloat(strings.TrimSuffix(rest, " %"), 64); err == nil && unit.Finite(v) {
+			return catalogue.Correction{Of: of, Bias: unit.Ratio(v / 100)}, true
 		}
 	}
 	return catalogue.Correction{}, false
@@ -125,10 +133,38 @@ func BuiltOver(s *sheet.Sheet) {
 			if l.BuiltMM > 0 {
 				within = max(within, BuiltWithin(s)) // it is wound by whole turns of tape
 			}
-			sayBuiltOver(s, i, b, model.LayerName(r.Layer), r.OverMM, l.OverMM*LearnedBy(s, b, i, r.Layer), within)
-			sayBuiltOver(s, i, b, model.LayerName(r.Layer)+" before the tape", r.BareMM, l.BareMM(), 2*ReadSame)
+			share := begunShare(s, b, i, r.Layer)
+			over := l.OverMM * LearnedBy(s, b, i, r.Layer)
+			if l.BuiltMM <= 0 { // one that is built up is wound to its diameter, whatever the wire
+				over *= share
+			}
+			sayBuiltOver(s, i, b, model.LayerName(r.Layer), r.OverMM, over, within)
+			sayBuiltOver(s, i, b, model.LayerName(r.Layer)+" before the tape", r.BareMM, l.BareMM()*share, 2*ReadSame)
 		}
 	}
+}
+
+// begunShare is what a layer of a serial stands by the catalogue that it was begun with, over what it stands by that
+// of today: near enough for a warning as the diameters of its commonest wire. 1 where the file has measured that.
+func begunShare(s *sheet.Sheet, b *model.Build, i, layer int) unit.Millimetre {
+	k := Commonest(s, i, layer)
+	if k < 0 {
+		return 1
+	}
+	w := &s.H.Wires[k]
+	size := catalogue.CanonicalSize(w.Size)
+	is, known := s.Base.Wire(w.Spec, w.Size)
+	if !known || is.OverMM <= 0 || slices.ContainsFunc(s.H.Reels, func(r model.Reel) bool {
+		return r.Spec == w.Spec && catalogue.CanonicalSize(r.Size) == size
+	}) {
+		return 1
+	}
+	for _, v := range b.Shelf {
+		if v.Spec.V == w.Spec && v.Size.V == size && v.OverMM.V > 0 {
+			return v.OverMM.V / is.OverMM
+		}
+	}
+	return 1
 }
 
 // sayBuiltOver warns where what was read of a layer differs from the sheet by more than the

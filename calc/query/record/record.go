@@ -112,13 +112,14 @@ func Of(s *sheet.Sheet, serial string) (Record, bool) {
 	out := Record{Serial: serial, Number: s.H.Head.Number.V, Name: s.H.Head.Name.V, Revision: b.Revision.V,
 		SheetAt: s.H.Head.Revision.V, Begun: b.Begun.V, GoesBy: b.GoesBy, Deviations: b.Apart, Lots: b.Lots, Again: b.Again,
 		MassG: b.MassG, SheetG: s.Totals.Gram}
-	out.tests(s, b, steps)
+	was := run.AsBegun(s, b)
+	out.tests(s, was, b, steps)
 	out.people(s, b, steps)
-	out.layers(s, b, steps)
+	out.layers(was, b, steps)
 	for _, t := range b.Tubes {
 		one := Tube{Branch: t.Branch, OverMM: t.OverMM}
-		if i, is := s.Index.Branch[t.Branch]; is && s.Branches[i].Sheath.Verdict.Wraps {
-			one.SheetMM = s.Branches[i].Sheath.Verdict.OverMM
+		if i, is := was.Index.Branch[t.Branch]; is && was.Branches[i].Sheath.Verdict.Wraps {
+			one.SheetMM = was.Branches[i].Sheath.Verdict.OverMM
 		}
 		out.Tubes = append(out.Tubes, one)
 	}
@@ -139,13 +140,13 @@ func Of(s *sheet.Sheet, serial string) (Record, bool) {
 	return out, true
 }
 
-// tests are those of every step, as the last of each has them.
-func (r *Record) tests(s *sheet.Sheet, b *model.Build, steps []run.RunStep) {
+// tests are those of every step, as the last of each has them; was is the sheet as the serial was begun with.
+func (r *Record) tests(s, was *sheet.Sheet, b *model.Build, steps []run.RunStep) {
 	if !b.EachTest.V {
 		return
 	}
 	for _, step := range steps {
-		for _, p := range run.Pieces(s, step) {
+		for _, p := range run.Pieces(was, step) {
 			c := p.Check
 			if c.Kind == run.NoCheck {
 				continue

@@ -21,6 +21,7 @@ func (r RunStep) Readings(of *model.Reading) *[]unit.Millimetre {
 
 // SheetOver is what the sheet of a serial has for what a step measures; false where it has no such layer.
 func SheetOver(s *sheet.Sheet, b *model.Build, r RunStep) (unit.Millimetre, bool) {
+	s = AsBegun(s, b)
 	i, ok := s.Index.Branch[r.Of]
 	if !ok || r.Layer >= len(s.Branches[i].Layers) {
 		return 0, false
@@ -34,6 +35,7 @@ func SheetOver(s *sheet.Sheet, b *model.Build, r RunStep) (unit.Millimetre, bool
 
 // Explain explains the readings of a step that lays a layer of branch i or builds a centre up.
 func Explain(s *sheet.Sheet, b *model.Build, i int, r RunStep, read []unit.Millimetre) (Explained, bool) {
+	s = AsBegun(s, b)
 	switch {
 	case r.Kind == BuildUpStep:
 		return explainBuiltUp(s, i, r.Layer, read)

@@ -22,7 +22,7 @@ type Judge struct {
 }
 
 // NewJudge is a judge of the readings of a serial against its sheet.
-func NewJudge(s *sheet.Sheet, b *model.Build) *Judge { return &Judge{s: s, b: b} }
+func NewJudge(s *sheet.Sheet, b *model.Build) *Judge { return &Judge{s: AsBegun(s, b), b: b} }
 
 // Explain is Explain as far as the band of the layer goes: what the sheet has, the least, the most, the mean and
 // what that comes to. What it would mean for all that follows is left out.

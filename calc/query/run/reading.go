@@ -51,6 +51,7 @@ func ExplainReading(s *sheet.Sheet, b *model.Build, i, layer int, read []unit.Mi
 	if i < 0 || i >= len(s.Branches) || layer < 0 || layer >= len(s.Branches[i].Layers) || len(read) == 0 {
 		return Explained{}, false
 	}
+	s = AsBegun(s, b)
 	e, ok := bandOf(s).judge(b, i, layer, read)
 	if !ok {
 		return e, false

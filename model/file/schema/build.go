@@ -21,6 +21,7 @@ func buildTable() table[model.Build] {
 			texts("done", func(v *b) *[]string { return &v.Done }),
 		},
 		parts: []part[b]{
+			many[b, model.Shelved]{"shelf", func(v *b) *[]model.Shelved { return &v.Shelf }, shelvedTable()},
 			many[b, model.Ticked]{"step", func(v *b) *[]model.Ticked { return &v.Steps }, tickedTable()},
 			many[b, model.Signature]{"signed", func(v *b) *[]model.Signature { return &v.Signed }, signatureTable()},
 			many[b, model.Reading]{"reading", func(v *b) *[]model.Reading { return &v.Readings }, readingTable()},
@@ -43,6 +44,20 @@ func ReadBuild(raw map[string]any) (model.Build, []Fault) {
 	d, b := &decoder{at: map[string]bool{}}, model.Build{}
 	readTable(d, buildTable(), &b, raw, place{})
 	return b, d.faults
+}
+
+func shelvedTable() table[model.Shelved] {
+	type s = model.Shelved
+	return table[s]{what: "shelf", keys: []key[s]{
+		text("spec", func(v *s) *optText { return &v.Spec }),
+		text("size", func(v *s) *optText { return &v.Size }),
+		text("part", func(v *s) *optText { return &v.Part }),
+		number("over_mm", func(v *s) *optMM { return &v.OverMM }, length),
+		number("tol_mm", func(v *s) *optMM { return &v.TolMM }, length),
+		number("ohm_per_km", func(v *s) *model.Opt[unit.OhmPerKilometre] { return &v.OhmPerKm }, ratio),
+		number("recovered_mm", func(v *s) *optMM { return &v.RecoveredMM }, length),
+		number("wall_mm", func(v *s) *optMM { return &v.WallMM }, length),
+	}}
 }
 
 func signatureTable() table[model.Signature] {

@@ -19,7 +19,12 @@ func piecesOf(m *desk.Model, s run.RunStep) []run.Piece {
 	if s.Kind == run.HoldStep && !build(m).EachTest.V {
 		return nil // it was begun before tests were asked for one by one
 	}
-	return state(m).pieces.Get(m.Sheet, 0, s.Key, func() []run.Piece { return run.Pieces(m.Sheet, s) })
+	return state(m).pieces.Get(m.Sheet, 0, s.Key, func() []run.Piece {
+		if s.Kind == run.HoldStep {
+			return run.Pieces(begun(m), s) // their limits
+		}
+		return run.Pieces(m.Sheet, s)
+	})
 }
 
 // pieceOf is piece k of a step, and false where the step is one act or all its pieces are behind.

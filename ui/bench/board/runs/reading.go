@@ -41,11 +41,12 @@ func measured(m *desk.Model, text, of string, most, about unit.Millimetre) (unit
 
 // sheathOver is the OD over the sheath of a branch by the sheet; 0 where it is not known.
 func sheathOver(m *desk.Model, branch string) unit.Millimetre {
-	i, ok := m.Sheet.Index.Branch[branch]
-	if !ok || !m.Sheet.Branches[i].Sheath.Verdict.Wraps {
+	s := begun(m)
+	i, ok := s.Index.Branch[branch]
+	if !ok || !s.Branches[i].Sheath.Verdict.Wraps {
 		return 0
 	}
-	return m.Sheet.Branches[i].Sheath.Verdict.OverMM
+	return s.Branches[i].Sheath.Verdict.OverMM
 }
 
 // readRow takes readings of a layer: digits and Enter each; Enter alone goes on.
@@ -78,7 +79,7 @@ func odField(m *desk.Model, s run.RunStep) *desk.Field {
 	when := readWhen(s)
 	f := &desk.Field{Label: "OD of " + model.LayerName(s.Layer) + when, Unit: m.Sys.Name(), Number: true}
 	f.Set = func(m *desk.Model, text string) error {
-		over, _ := run.SheetOver(m.Sheet, own(m), s)
+		over, _ := run.SheetOver(begun(m), own(m), s)
 		v, err := measured(m, text, "OD of "+built.LayerAt(s.Of, s.Layer)+when, desk.MostPart, over)
 		if err != nil {
 			return err
@@ -171,7 +172,7 @@ func explained(m *desk.Model, s run.RunStep, r *model.Reading) (run.Explained, b
 	}
 	read := *s.Readings(r)
 	told := state(m).read.Get(m.Sheet, 0, fmt.Sprint(state(m).serial, s.Key, read, own(m).GoesBy), func() reading {
-		e, ok := run.Explain(m.Sheet, own(m), i, s, read)
+		e, ok := run.Explain(begun(m), own(m), i, s, read)
 		return reading{e, ok}
 	})
 	return told.Explained, told.ok

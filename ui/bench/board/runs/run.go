@@ -7,6 +7,7 @@ import (
 	"contralay/calc"
 	"contralay/calc/phase/built"
 	"contralay/calc/query/run"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/words"
@@ -35,6 +36,7 @@ type running struct {
 
 	instrument map[run.CheckKind]string // what each kind of test is read on; "" is not said
 
+	begun  desk.Kept[*sheet.Sheet] // the sheet by the figures that the serial was begun with
 	merged desk.Kept[*model.Build] // what is built, of serials that are cut together
 
 	refused map[string]string // readings that cannot be, by serial and what was measured; a good one takes it out
@@ -65,6 +67,11 @@ func runSteps(m *desk.Model) []run.RunStep {
 		}
 		return r.steps
 	})
+}
+
+// begun is the sheet by the figures that the serial in hand was begun with.
+func begun(m *desk.Model) *sheet.Sheet {
+	return state(m).begun.Get(m.Sheet, 0, state(m).serial, func() *sheet.Sheet { return run.AsBegun(m.Sheet, own(m)) })
 }
 
 // facts are what the sheet has each step make.
@@ -151,7 +158,7 @@ func startRun(m *desk.Model, serial string) {
 			if r := m.H.Head.Revision; r.Set {
 				b.Revision = r
 			}
-			b.GoesBy, b.EachTest = built.GoesBy(s), model.Some(true)
+			b.GoesBy, b.Shelf, b.EachTest = built.GoesBy(s), built.Shelf(s), model.Some(true)
 		})
 	}
 	if h != m.H {

@@ -118,7 +118,7 @@ func RunPage(m *desk.Model, w int, _ string) desk.Page {
 // inHand is what the card of a step is made from.
 func inHand(m *desk.Model, s run.RunStep) cards.Hand {
 	p, _ := pieceOf(m, s, state(m).piece)
-	return cards.Hand{Model: m, Build: build(m), Serials: lacking(m, s, p), Pieces: piecesOf(m, s),
+	return cards.Hand{Model: m, Begun: begun(m), Build: build(m), Serials: lacking(m, s, p), Pieces: piecesOf(m, s),
 		Explained: func(s run.RunStep) (run.Explained, bool) {
 			return explained(m, s, build(m).ReadingOf(s.Of, s.Layer))
 		}}

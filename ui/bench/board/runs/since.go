@@ -70,6 +70,9 @@ func SinceOnePage(m *desk.Model, w int, says string) desk.Page {
 		return desk.Page{Empty: "This is settled. Esc goes back"}
 	}
 	d := all[k]
+	if d.At == built.AboutCatalogue {
+		return cataloguePage(m, w, d)
+	}
 	keep := "keep it as it was built"
 	if len(d.Again) == 0 {
 		keep = "go on with it"
@@ -79,6 +82,32 @@ func SinceOnePage(m *desk.Model, w int, says string) desk.Page {
 		p.Rows = append(p.Rows, redoRow("do it again", []built.Difference{d})) // not under a second Enter: it takes ticks off
 		p.Lines = append(p.Lines, "To do again: "+strings.Join(stepNames(m, d.Again), "; ")+".")
 	}
+	return asRows(m, p, w)
+}
+
+// cataloguePage asks which figures a serial goes by: what it was begun with, or those of the catalogue of today.
+func cataloguePage(m *desk.Model, w int, d built.Difference) desk.Page {
+	p := desk.Page{Lines: []string{words.Capital(m.Sys.Says(d.Says)) + "."}}
+	if moved := run.Moved(m.Sheet, own(m)); len(moved) > 0 {
+		p.Lines = append(p.Lines, m.Sys.Says(strings.Join(moved, "; "))+".")
+	}
+	take := keepRow("take the figures of today", nil)
+	take.Key, take.Does = "take", "take"
+	take.Field.Label = "who takes the figures of today"
+	take.Field.Set = func(m *desk.Model, who string) error {
+		if who == "" {
+			return fmt.Errorf("that needs a name: your number or name")
+		}
+		m.Change(edited(m, func(b *model.Build) { d.Take(m.Sheet, b, who, now(m)) }), "it goes by the catalogue of today, by "+who)
+		settled(m)
+		return nil
+	}
+	p.Rows = []desk.Row{keepRow("keep the figures it was begun with", []built.Difference{d}), take}
+	return asRows(m, p, w)
+}
+
+// asRows puts the lines of a page among its rows where there is no room above them.
+func asRows(m *desk.Model, p desk.Page, w int) desk.Page {
 	tall := 0
 	for _, t := range p.Lines {
 		tall += len(kit.Wrap(t, w-1))
@@ -130,6 +159,9 @@ func stepNames(m *desk.Model, keys []string) []string {
 
 // redoes says what Enter asks about a difference.
 func redoes(d built.Difference) string {
+	if d.At == built.AboutCatalogue {
+		return "Enter asks which figures it goes by, and who decides"
+	}
 	if len(d.Again) == 0 {
 		return "Enter asks who decides to go on with it: no step is to be done again"
 	}

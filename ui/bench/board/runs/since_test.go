@@ -331,3 +331,50 @@ func TestOldRecordGoesOn(t *testing.T) {
 		t.Errorf("%+v", b)
 	}
 }
+
+// A catalogue that has another figure than the serial was begun with is asked about: with the limits that would
+// move, to keep or to take by somebody with a name.
+func TestRunAsksAboutTheCatalogue(t *testing.T) {
+	for _, c := range []struct {
+		row, says string
+		size      [2]int
+		takes     bool
+	}{{"@keep the figures", "what it was begun with is kept: the catalogue has changed", [2]int{80, 24}, false},
+		{"@take the figures", "it goes by the catalogue of today from here on: the catalogue has changed", [2]int{40, 12}, true}} {
+		m := runOf(t, "example.toml", run.LayStep)
+		benchtest.Size(m, c.size[0], c.size[1])
+		today := slices.Clone(runs.Build(m).Shelf)
+		m.Change(m.H.EditBuild("1", func(b *model.Build) {
+			b.Shelf = slices.Clone(b.Shelf)
+			for k := range b.Shelf {
+				if v := &b.Shelf[k]; v.Size.V == "22" {
+					v.OverMM = model.Some(v.OverMM.V - 0.1)
+				}
+			}
+		}), "")
+		begin(m, "1")
+		if m.Top() != runs.SinceKind || !strings.Contains(benchtest.View(m), "he catalogue has changed") {
+			t.Fatalf("nothing is asked:\n%s", benchtest.View(m))
+		}
+		benchtest.GoTo(t, m, "@The catalogue", "enter")
+		if all := strings.Join(append(m.Page(m.ListWidth()).Lines, rowLines(m)...), " "); !strings.Contains(all, "would be") {
+			t.Errorf("no limit that would move:\n%s", all)
+		}
+		benchtest.GoTo(t, m, c.row, "enter", "1", "4", "enter")
+		b := runs.Build(m)
+		if d := b.Apart[len(b.Apart)-1]; m.Top() != runs.RunKind || d.By.V != "14" || !strings.HasPrefix(d.Says, c.says) {
+			t.Errorf("on %s, %+v:\n%s", m.Top(), b.Apart, benchtest.View(m))
+		}
+		if slices.Equal(b.Shelf, today) != c.takes {
+			t.Errorf("the figures are those of today: %v", !c.takes)
+		}
+		written(t, m)
+	}
+}
+
+func rowLines(m *desk.Model) (out []string) {
+	for _, r := range m.Page(m.ListWidth()).Rows {
+		out = append(out, r.Line())
+	}
+	return out
+}

@@ -13,6 +13,17 @@ var buildLabels = map[string]Label{
 	"done":      {Says: "done, by key alone", Item: "step", Does: "Steps that older files ticked, without what each made"},
 }
 
+var shelfLabels = map[string]Label{
+	"spec":         {Says: "spec", Does: "Of a wire", From: specs},
+	"size":         {Says: "size", Does: "Of a wire", From: sizes},
+	"part":         {Says: "tube", Does: "A tube by its name in the catalogue"},
+	"over_mm":      {Says: "OD", Does: "Of a wire, as the catalogue had it", Step: 0.01},
+	"tol_mm":       {Says: "tolerance", Does: "More or less than the OD", Step: 0.01},
+	"ohm_per_km":   {Says: "ohm a km", Does: "Of a wire, at most, at 20 °C"},
+	"recovered_mm": {Says: "recovered bore", Does: "Of a tube, after free recovery", Step: 0.1},
+	"wall_mm":      {Says: "wall", Does: "Of a tube, recovered", Step: 0.01},
+}
+
 var tickedLabels = map[string]Label{
 	"key":    {Says: "step", Does: "The step of the run that was ticked", From: runSteps},
 	"at":     {Says: "when", Does: "Day and time"},

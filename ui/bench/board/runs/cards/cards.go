@@ -23,6 +23,7 @@ import (
 // Hand is what is in hand in a run.
 type Hand struct {
 	*desk.Model
+	Begun     *sheet.Sheet                              // the sheet by the figures that the serial was begun with
 	Build     *model.Build                              // what is built, as far as it is
 	Serials   []string                                  // that are cut together; one alone is named in the head
 	Pieces    []run.Piece                               // of the step; none of one that is one act
@@ -175,7 +176,7 @@ func layCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
 	if e, ok := m.Explained(s); ok {
 		c.More = append(c.More, say.Reading(m.Model, e)...)
 	}
-	over, _ := run.SheetOver(m.Sheet, m.Build, s)
+	over, _ := run.SheetOver(m.Begun, m.Build, s)
 	c.More = append(c.More, fmt.Sprintf("%s. OD %s %s when it is laid", start, m.Sys.Diameter(over), m.Sys.Name()))
 	return c
 }
@@ -245,7 +246,7 @@ func laidCard(m Hand, s run.RunStep) card.Card {
 	i := m.Sheet.Index.Branch[s.Of]
 	mb, b := &m.H.Branches[i], &m.Sheet.Branches[i]
 	l := &b.Layers[s.Layer]
-	over, _ := run.SheetOver(m.Sheet, m.Build, s)
+	over, _ := run.SheetOver(m.Begun, m.Build, s)
 	n := len(l.Members)
 	od := "OD " + m.Sys.Diameter(over)
 	c := card.Card{Title: fmt.Sprintf("%s, %s: all %d are on. Measure it", say.Layer(s), layWords(m, l), n), Number: od,
