@@ -230,9 +230,11 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	for _, r := range over {
 		im.Say(report.Note, "text of no table", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, shape.RowText(r.Cells), "left out")
 	}
+	var told []row.Told
 	if len(wires) > 0 {
 		row.Overall(im, t, wires[0].Block.Mark)
 		row.Default(im, t, wires[0].Block.Mark, wires[0].Reading().Block.Lang)
+		told = row.ToldIn(im, t, wires[0].Block.Mark)
 	}
 	for _, f := range wires {
 		r := f.Reading()
@@ -240,6 +242,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		if im.Opt.Recipe != nil && im.Opt.Recipe.Language != "" {
 			r.Block.Lang = im.Opt.Recipe.Language
 		}
+		row.ToldOnce(im, r.Block, told)
 		row.Read(im, r.Block, len(wires) == 1)
 	}
 	row.SayOverall(im)

@@ -145,7 +145,10 @@ func TestBuiltIsAsTheSheet(t *testing.T) {
 		}
 		var marks, keys []string
 		batch := map[string]string{}
-		for _, r := range run.For(s, &model.Build{}) {
+		for _, r := range run.For(s, &model.Build{EachTest: model.Some(true)}) {
+			if r.Kind == run.LotStep || r.Kind == run.PullStep { // they make nothing
+				continue
+			}
 			for _, m := range r.Marks() {
 				marks, batch[m] = append(marks, m), r.Key
 			}
@@ -265,6 +268,9 @@ func keysOf(e edit) []string {
 	}
 	for _, h := range strings.Fields(e.holds) {
 		out = append(out, "hold "+h)
+	}
+	if len(out) > 0 {
+		out = append(out, "weigh") // whatever is done again is in the mass
 	}
 	slices.Sort(out)
 	return out
@@ -680,5 +686,44 @@ func TestWhatIsGone(t *testing.T) {
 		if back := built.Since(s, &struck.Builds[0]); len(back.Differences) != 1 || len(struck.Builds[0].Apart) != 0 {
 			t.Errorf("%s: struck out, and not asked again: %+v", c.key, struck.Builds[0])
 		}
+	}
+}
+
+// Work that is taken back takes the holds with it that were signed for it, and the mass that it is in; what is
+// put on after a hold leaves that hold signed.
+func TestProofsOfWork(t *testing.T) {
+	s := calctest.Built(t, text())
+	s = calc.Build(ticked(calc.Build(run.Written(s), s.Base, nil)), s.Base, nil)
+	b, facts := &s.H.Builds[0], built.Facts(s)
+	for step, want := range map[string]string{
+		"cut 101":                           "hold bare hold pinned hold fit weigh hold loaded",
+		"pin P1":                            "hold pinned hold fit weigh hold loaded",
+		"shrink sheath T1 AS23053/16 6.4":   "weigh",
+		"thread sheath T1 AS23053/16 6.4":   "hold fit weigh",
+		"weigh":                             "",
+		"hold fit":                          "",
+		"no step of this harness":           "",
+		"shrink label P1 marker sleeve 9.5": "weigh",
+	} {
+		got := built.Proofs(facts, b, []string{step})
+		slices.Sort(got)
+		have := strings.Fields(strings.ReplaceAll(want, "hold ", "hold_"))
+		for k := range have {
+			have[k] = strings.ReplaceAll(have[k], "_", " ")
+		}
+		slices.Sort(have)
+		if !slices.Equal(got, have) {
+			t.Errorf("%s: %q, not %q", step, got, have)
+		}
+	}
+	open := s.H.EditBuild("1", func(b *model.Build) {
+		b.EachTest, b.MassG = model.Some(true), model.Some(unit.Gram(200))
+		built.Undo(b, built.Weigh, "a label more")
+	})
+	b = &open.Builds[0]
+	steps := run.For(s, b)
+	k := slices.IndexFunc(steps, func(r run.RunStep) bool { return r.Kind == run.WeighStep })
+	if b.MassG.Set || k < 0 || steps[k].In(b) || len(built.Proofs(facts, b, []string{"cut 101"})) != 4 {
+		t.Errorf("taken back, it is not weighed again: %+v, step %d", b.MassG, k)
 	}
 }

@@ -49,15 +49,20 @@ const (
 	HoldLoaded = "hold loaded"
 )
 
+// Weigh is the step that weighs the finished harness, by key.
+const Weigh = "weigh"
+
 // proves is the work that each hold point is signed for: it is signed again once that is done
-// again. Common practice, no source: a net is rung out again when a wire of it is replaced.
+// again. Common practice, no source: a net is rung out again when a wire of it is replaced. A mass is that
+// of all that was on when it was weighed.
 var proves = []struct {
 	key   string
 	kinds []Kind
 }{
 	{HoldBare, []Kind{Cut, Make, Lay, Join}},
-	{HoldFit, []Kind{Cut, Make, Lay, Join, Put, Pin}},
 	{HoldPinned, []Kind{Cut, Make, Lay, Join, Pin}},
+	{HoldFit, []Kind{Cut, Make, Lay, Join, Put, Pin}},
+	{Weigh, []Kind{Cut, Make, Lay, Join, Put, Pin, Glue}},
 	{HoldLoaded, []Kind{Cut, Make, Lay, Join, Pin}},
 }
 
@@ -346,12 +351,37 @@ func holds(s *sheet.Sheet, work []Fact) []Fact {
 	}
 	for _, p := range proves {
 		f := Fact{Key: p.key, Step: p.key, At: p.key, Kind: Hold}
+		if p.key == Weigh {
+			f.At = "the harness"
+		}
 		for _, w := range work {
-			if slices.Contains(p.kinds, w.Kind) && !(w.Kind == Put && strings.HasPrefix(w.Key, "shrink ")) {
+			early := w.Kind == Put && strings.HasPrefix(w.Key, "shrink ") && p.key != Weigh // nothing is shrunk before a hold
+			if slices.Contains(p.kinds, w.Kind) && !early {
 				f.On = append(f.On, w.Key)
 			}
 		}
 		out = append(out, f)
 	}
 	return out
+}
+
+// Proofs are the holds that a build has signed for any of some steps, and its weighing where they are in the
+// mass: what no longer holds once these steps are taken back.
+func Proofs(facts []Fact, b *model.Build, steps []string) []string {
+	var out []string
+	for _, f := range facts {
+		if f.Kind == Hold && f.Key != HoldStops && b.Did(f.Key) &&
+			slices.ContainsFunc(f.On, func(on string) bool { return slices.Contains(steps, on) }) {
+			out = append(out, f.Key)
+		}
+	}
+	return out
+}
+
+// Undo takes a step back with the reason; the mass goes with the step that read it.
+func Undo(b *model.Build, key, reason string) {
+	b.Undo(key, reason)
+	if key == Weigh {
+		b.MassG = model.Opt[unit.Gram]{}
+	}
 }

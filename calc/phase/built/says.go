@@ -80,7 +80,7 @@ func (c Comparison) named() string {
 // Redo takes a difference's steps back, so that they are done again.
 func (d Difference) Redo(b *model.Build) {
 	for _, key := range d.Again {
-		b.Undo(key, d.Says)
+		Undo(b, key, d.Says)
 	}
 	if d.then != nil { // what is done from here on is of this revision
 		d.then(b)

@@ -208,6 +208,7 @@ func (r *Record) people(s *sheet.Sheet, b *model.Build, steps []run.RunStep) {
 
 // layers are those of the run, measured or not.
 func (r *Record) layers(s *sheet.Sheet, b *model.Build, steps []run.RunStep) {
+	judge := run.NewJudge(s, b)
 	for _, step := range steps {
 		i, is := s.Index.Branch[step.Of]
 		if !is || step.Kind != run.LayStep && step.Kind != run.BuildUpStep || step.Layer >= len(s.Branches[i].Layers) {
@@ -220,7 +221,7 @@ func (r *Record) layers(s *sheet.Sheet, b *model.Build, steps []run.RunStep) {
 		}
 		if read := b.ReadingOf(step.Of, step.Layer); read != nil {
 			l.ReadMM, l.LayMM = *step.Readings(read), read.LayMM
-			if e, ok := run.Explain(s, b, i, step, l.ReadMM); ok {
+			if e, ok := judge.Explain(i, step, l.ReadMM); ok {
 				l.SheetMM, l.LeastMM, l.MostMM, l.MeanMM, l.Told = e.SheetMM, e.LeastMM, e.MostMM, e.ReadMM, e.Told
 			}
 		}

@@ -51,16 +51,10 @@ func ExplainReading(s *sheet.Sheet, b *model.Build, i, layer int, read []unit.Mi
 	if i < 0 || i >= len(s.Branches) || layer < 0 || layer >= len(s.Branches[i].Layers) || len(read) == 0 {
 		return Explained{}, false
 	}
-	e := Explained{SheetMM: s.Branches[i].Layers[layer].OverMM * bundle.LearnedBy(s, b, i, layer)}
-	for _, v := range read {
-		e.ReadMM += v / unit.Millimetre(len(read))
-		e.HighMM = max(e.HighMM, v)
+	e, ok := bandOf(s).judge(b, i, layer, read)
+	if !ok {
+		return e, false
 	}
-	if !(e.ReadMM > 0) || math.IsInf(float64(e.ReadMM), 0) || !(e.SheetMM > 0) {
-		return Explained{}, false
-	}
-	e.LeastMM, e.MostMM = layerBand(s, b, i, layer)
-	e.Told = tellOf(e)
 	k := bundle.Commonest(s, i, layer)
 	if k < 0 {
 		return e, true
@@ -99,49 +93,6 @@ func withReels(s *sheet.Sheet, d map[[2]string]unit.Millimetre) *sheet.Sheet {
 		h = h.SetReel(size[0], size[1], v)
 	}
 	return calc.Build(h, s.Base, s)
-}
-
-// sizesTo is every size of wire in a branch's layers up to one, and a wire of each.
-func sizesTo(s *sheet.Sheet, i, layer int) map[[2]string]int {
-	out := map[[2]string]int{}
-	put := func(k int) { out[[2]string{s.H.Wires[k].Spec, s.H.Wires[k].Size}] = k }
-	for _, l := range s.Branches[i].Layers[:layer+1] {
-		for _, m := range l.Members {
-			if k, ok := s.Index.Wire[m.ID]; ok {
-				put(k)
-			} else if u, ok := s.Index.Unit[m.ID]; ok {
-				for _, id := range s.H.Units[u].Wires {
-					if k, ok := s.Index.Wire[id]; ok {
-						put(k)
-					}
-				}
-			}
-		}
-	}
-	return out
-}
-
-// layerBand is over of one layer with every wire so far at its smallest, at its largest.
-func layerBand(s *sheet.Sheet, b *model.Build, i, layer int) (least, most unit.Millimetre) {
-	shift := bundle.LearnedBy(s, b, i, layer)
-	over := s.Branches[i].Layers[layer].OverMM * shift
-	small, large := map[[2]string]unit.Millimetre{}, map[[2]string]unit.Millimetre{}
-	for size, k := range sizesTo(s, i, layer) {
-		if d := s.Wires[k].Dia; d.Max > d.Min {
-			small[size], large[size] = d.Min, d.Max
-		}
-	}
-	if len(small) == 0 {
-		return over, over
-	}
-	least, most = over, over
-	if l := withReels(s, small).Branches[i].Layers; layer < len(l) {
-		least = min(over, l[layer].OverMM*shift)
-	}
-	if l := withReels(s, large).Branches[i].Layers; layer < len(l) {
-		most = max(over, l[layer].OverMM*shift)
-	}
-	return least, most
 }
 
 // asIf is the diameter of a size of wire with which a layer would stand as it was read, all

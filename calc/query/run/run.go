@@ -122,9 +122,6 @@ func stops(n int) string {
 	return fmt.Sprint(n, " stops")
 }
 
-// weighKey is the key of the step that weighs the harness.
-const weighKey = "weigh"
-
 // Run is every step of building a harness, in order: cut by batch, make up units, lay
 // branch by branch from the end with the most wires outward, each layer by itself and a centre
 // that is built up before the layer round it, a splice inside a run before the layer it lies
@@ -191,7 +188,7 @@ func Run(s *sheet.Sheet) []RunStep {
 		out = append(out, RunStep{Key: fmt.Sprintf("glue %d", n+1), Kind: GlueStep, Of: fmt.Sprint("mix ", n+1), Joints: m.Joints})
 	}
 	if len(s.H.Wires) > 0 {
-		out = append(out, RunStep{Key: weighKey, Kind: WeighStep})
+		out = append(out, RunStep{Key: built.Weigh, Kind: WeighStep})
 	}
 	hold(3)
 	return out
@@ -214,7 +211,8 @@ func pulls(s *sheet.Sheet) []RunStep {
 // For is the run of a build: one that was begun before runs asked for lots and tests is not asked, nor
 // is one weighed that was signed on the car before runs asked for its mass.
 func For(s *sheet.Sheet, b *model.Build) []RunStep {
-	weighed := b.EachTest.V && (!b.Did(HoldLoaded) || b.Did(weighKey))
+	weighed := b.EachTest.V && (!b.Did(HoldLoaded) ||
+		slices.ContainsFunc(b.Steps, func(t model.Ticked) bool { return t.Key == built.Weigh })) // taken back, it is weighed again
 	return slices.DeleteFunc(Run(s), func(r RunStep) bool {
 		return !b.EachTest.V && (r.Kind == LotStep || r.Kind == PullStep) || !weighed && r.Kind == WeighStep
 	})

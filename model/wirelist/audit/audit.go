@@ -119,6 +119,7 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 		a.odd(t)
 		a.ends(t)
 		a.below(t)
+		a.twisted(t)
 	}
 	a.above()
 	a.strangers(tables)

@@ -79,7 +79,7 @@ func (f *finder) find() ([]Block, []table.Row) {
 	for i := 0; i < len(rows); i++ {
 		r := rows[i]
 		f.descend(r)
-		if points := f.points(i); points > 0 {
+		if points := max(f.points(i), f.arrowPoints(i)); points > 0 {
 			f.list(rows[i : i+points])
 			i += points - 1
 			continue

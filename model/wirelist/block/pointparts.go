@@ -16,6 +16,11 @@ type pointParts struct{ signal, colour, size, to string }
 
 // partsOf parts the text behind the cavity of a point.
 func partsOf(text string) (p pointParts) {
+	if front, far := cutArrow(text); far != "" {
+		p = partsOf(front)
+		p.to = far
+		return p
+	}
 	if front, back, ok := strings.Cut(text, ": "); ok && strings.Contains(front, ", ") {
 		if colour, size := valuesOf(front); colour != "" { // "Red, 14 AWG: battery plus"
 			return pointParts{signal: strings.TrimSpace(back), colour: colour, size: size}

@@ -19,8 +19,8 @@ type Group struct {
 // Group puts two to four wires together.
 func (im *Importer) Group(all []*Item, g value.Gauge, name string, in map[*Item]int) {
 	if len(all) > 4 {
-		im.Say(report.Warn, "a unit of more wires than a quad", all[0].Place,
-			value.JoinNonEmpty(" ", name, report.Counted(len(all), "wire", "wires")), "no unit made; kept in the notes")
+		im.SayOf(all, "a unit of more wires than a quad", value.JoinNonEmpty(" ", name, report.Counted(len(all), "wire", "wires")),
+			"no unit made; kept in the notes")
 		for _, it := range all {
 			if it.Cable != "" {
 				it.Notes, it.Cable = append(it.Notes, "cable: "+it.Cable), ""

@@ -68,6 +68,7 @@ type Default struct {
 	At     table.Place
 	Mark   value.Mark // how its sheet writes decimals
 	Rows   int
+	Named  []table.Row // the rows that took it of a text that does not say that rows may differ
 }
 
 // Say enters a finding.

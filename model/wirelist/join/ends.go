@@ -52,7 +52,7 @@ func Ends(im *draft.Importer) {
 			im.Say(report.Warn, "cavity without connector", it.Place, e.Pin, "kept in the note")
 			*e = draft.End{}
 			return
-		case name.StateOf(e.Text) != name.Used || name.IsUnknown(e.Text) || e.Pin == "" && name.SaysOpen(e.Text):
+		case name.StateOf(e.Text) != name.Used || name.IsUnknown(e.Text) || e.Pin == "" && saysOpen(e.Text):
 			if text := value.JoinNonEmpty(" ", e.Text, e.Pin); name.StateOf(text) == name.Used {
 				it.Notes = append(it.Notes, "end: "+text)
 				im.Say(report.Note, "end not known", it.Place, text, "kept in the note")

@@ -32,6 +32,7 @@ func Nets(im *draft.Importer) {
 		of[it.Net] = append(of[it.Net], it)
 	}
 	gone, ends := map[*draft.Item]bool{}, pairsOf(im)
+	alike := plugs{im: im}
 	var joined []*draft.Item // of two connectors that do not share all names of either
 	var apart []*draft.Item  // of one name in two connectors, and not joined
 	for _, net := range order {
@@ -49,6 +50,10 @@ func Nets(im *draft.Importer) {
 		if isCommonName(of[net][0].Signal) && (len(terms) > 2 || !ends.meet(terms[0], terms[1])) {
 			im.Say(report.Note, "one name in several connectors", of[net][0].Place, fmt.Sprintf("%q in %s", of[net][0].Signal,
 				report.Counted(len(terms), "connector", "connectors")), "not joined: many devices have one of that name")
+			continue
+		}
+		if alike.all(terms) && !saysBus(of[net][0].Signal) {
+			alike.apart = append(alike.apart, of[net]...)
 			continue
 		}
 		a, b := by[terms[0]], by[terms[1]]
@@ -89,6 +94,8 @@ func Nets(im *draft.Importer) {
 	}
 	im.Items = slices.DeleteFunc(im.Items, func(it *draft.Item) bool { return gone[it] })
 	sayNames(im, apart, "a name that two connectors have", "not joined; the other place is in the note")
+	im.SayOf(alike.apart, "plugs with the same names in the same cavities", "",
+		"not joined: each has wires of its own; say the far ends if it has not")
 	sayNames(im, joined, "joined by their names alone", "a wire from the one connector to the other; say its far ends if it is not")
 }
 

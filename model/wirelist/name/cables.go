@@ -1,6 +1,7 @@
 package name
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/table"
@@ -55,7 +56,11 @@ func CableWords(note string) (g value.Gauge) {
 // Partners reads "pair with 105", "twisted with 105 and 106", "paired 105", "verdrillt
 // mit 12": the ids behind the word "with". Nothing else may stand there.
 func Partners(note string) []string {
-	f := strings.Fields(table.Fold(note))
+	folded := table.Fold(note)
+	if !slices.ContainsFunc([]string{"with", "w/", "mit", "avec", "con"}, func(w string) bool { return strings.Contains(folded, w) }) {
+		return nil
+	}
+	f := strings.Fields(folded)
 	own := strings.Fields(note)
 	for i, w := range f {
 		if w != "with" && w != "w/" && w != "mit" && w != "avec" && w != "con" || i == 0 || i+1 == len(f) {

@@ -16,7 +16,16 @@ func ReadColourKey(text string) ColourKey {
 	if key := keyByCommas(text); key != nil {
 		return key
 	}
-	parts := strings.FieldsFunc(strings.TrimRight(text, ". "), func(r rune) bool { return strings.ContainsRune(" =:,;|/()–-", r) })
+	text = strings.TrimRight(text, ". ")
+	text = strings.TrimLeft(text, partsOfKey)
+	first := text
+	if i := strings.IndexAny(text, partsOfKey); i >= 0 {
+		first = text[:i]
+	}
+	if !isShortForm(first) && !isLeadOfKey(first) {
+		return nil // most lines are none: they are not parted
+	}
+	parts := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(partsOfKey, r) })
 	key := ColourKey{}
 	for len(parts) > 0 && !isShortForm(parts[0]) { // "Colours: W white …"
 		if len(key) > 0 || !isLeadOfKey(parts[0]) {
@@ -56,6 +65,9 @@ func keyByCommas(text string) ColourKey {
 	}
 	return key
 }
+
+// partsOfKey are the signs between the words of a key.
+const partsOfKey = " =:,;|/()–-"
 
 // isShortForm reports whether a word can stand for a colour: one to three letters.
 func isShortForm(w string) bool {

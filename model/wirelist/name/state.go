@@ -22,11 +22,11 @@ const (
 // "spare 2", and for what a place is kept for, "reserved for the pump": "spare injector 3"
 // is a signal. Of several words the one that says more counts.
 func StateOf(cell string) State {
-	f := strings.Trim(table.Fold(cell), " .:()[]*")
-	if s := stateWord(cell); s != Used {
+	f := bareWord(cell)
+	if s := stateOfWord(cell, f); s != Used {
 		return s
 	}
-	if isKeptFor(f) {
+	if isKeptFor(f) || saysReserved(cell) {
 		return Reserved
 	}
 	if !strings.ContainsAny(f, "()[];,:") && !strings.Contains(f, " - ") {
@@ -47,6 +47,16 @@ func StateOf(cell string) State {
 	return most
 }
 
+// bareWord is a cell folded, without the signs round it.
+func bareWord(cell string) string {
+	f := table.Fold(cell)
+	const signs = " .:()[]*"
+	if f == "" || strings.IndexByte(signs, f[0]) < 0 && strings.IndexByte(signs, f[len(f)-1]) < 0 {
+		return f
+	}
+	return strings.Trim(f, signs)
+}
+
 // isKeptFor reports whether a text begins with the words of a place that is kept for something,
 // and says for what.
 func isKeptFor(folded string) bool {
@@ -63,7 +73,7 @@ func isKeptFor(folded string) bool {
 
 // OnlyState reports whether a cell says its state and nothing else.
 func OnlyState(cell string) bool {
-	return StateOf(cell) != Used && (stateWord(cell) != Used || !isKeptFor(strings.Trim(table.Fold(cell), " .:()[]*")))
+	return StateOf(cell) != Used && (stateWord(cell) != Used || !isKeptFor(bareWord(cell)))
 }
 
 // OnlyFree reports whether the name of a net says no more than that there is none yet.
@@ -71,7 +81,7 @@ func OnlyFree(signal string) bool { return StateOf(signal) == Used && StateOfSig
 
 // StateOfSignal reads the name of a net: a place that nobody has decided on is kept free.
 func StateOfSignal(cell string) State {
-	switch f := strings.Trim(table.Fold(cell), " .:()[]*"); {
+	switch f := bareWord(cell); {
 	case IsWeakState(cell):
 		return Blank
 	case f != "" && IsUnknown(f):
@@ -82,7 +92,7 @@ func StateOfSignal(cell string) State {
 
 // IsKey reports whether the name of a net can be that of a cavity that keys its connector, and has no wire.
 func IsKey(cell string) bool {
-	switch strings.Trim(table.Fold(cell), " .:()[]*") {
+	switch bareWord(cell) {
 	case "key", "keyed", "keying":
 		return true
 	}
@@ -92,7 +102,7 @@ func IsKey(cell string) bool {
 // IsWeakState reports whether the name of a net says that its cavity is free only where nothing else stands in its
 // row: "open" beside a wire is what the wire does.
 func IsWeakState(cell string) bool {
-	switch strings.Trim(table.Fold(cell), " .:()[]*") {
+	switch bareWord(cell) {
 	case "open", "tom", "tomt", "keying pin", "key pin", "polarising key":
 		return true
 	}
@@ -112,8 +122,10 @@ func StateOfNote(note string) State {
 }
 
 // stateWord is the state that one word or phrase names; used where it names none.
-func stateWord(cell string) State {
-	f := strings.Trim(table.Fold(cell), " .:()[]*")
+func stateWord(cell string) State { return stateOfWord(cell, bareWord(cell)) }
+
+// stateOfWord is stateWord of a cell whose bare word is known.
+func stateOfWord(cell, f string) State {
 	switch f {
 	case "n/c", "nc", "n.c", "n/a", "n.a", "not connected", "no connection", "no connect", "do not connect", "dnc", "blank", "blanked",
 		"empty", "vacant", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin", "free",
@@ -175,24 +187,6 @@ func isClosingWord(w string) bool {
 		"with", "installed", "place", "white", "only", "blindstopfen", "stopfen", "gesetzt", "mit", "bouchon", "pose", "tappo", "tapon",
 		"puesto", "montato":
 		return true
-	}
-	return false
-}
-
-// SaysOpen reports whether the text of an end says that the wire ends nowhere: "not joined at the sensor end".
-func SaysOpen(text string) bool {
-	words := strings.Fields(table.Fold(text))
-	if len(words) < 2 {
-		return false
-	}
-	switch words[0] {
-	case "not", "no", "nicht", "kein", "keine", "pas", "non", "aucun", "sin", "inte", "ej", "ikke", "nie", "bez", "niet", "geen", "nao",
-		"sem", "senza", "sans", "unterminated", "cut", "open", "floating", "offen", "stays", "left",
-		"taped", "coiled", "capped", "tied", "stowed", "rolled", "looped", "folded", "tucked", "parked", "sleeved", "insulated", "sealed",
-		"aufgerollt", "isoliert", "zuruckgebunden", "enroule", "isole", "replie", "enrollado", "aislado", "arrotolato", "isolato",
-		"opgerold",
-		"upprullad", "oprullet", "zwiniety", "stoceno", "enrolado":
-		return !strings.ContainsAny(words[1], "0123456789") && (len(words) > 2 || words[1] != "1" && words[0] != "no" && words[0] != "open")
 	}
 	return false
 }

@@ -182,6 +182,9 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			c.Field = name.FieldGauge // "1.5 mm² brown"
 		case p.Coloured() && !l.another(i, name.FieldColour):
 			c.Field = name.FieldColour
+		case l.another(i, name.FieldWire) && !l.another(i, name.FieldSignal) && !c.Given && 2*max(p.Numbers, p.Cavities) < p.Filled &&
+			shape.IsCircuit(c.Head):
+			c.Field = name.FieldSignal // what they do; another column numbers them
 		case p.Most(p.Words) && p.Most(p.Long) && 2*p.States < p.Filled && !l.another(i, name.FieldSignal):
 			c.Field = name.FieldSignal // names of circuits
 		}

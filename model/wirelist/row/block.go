@@ -16,6 +16,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	sayReading(im, b, place)
 	b.PartRuns()
 	b.PartFar()
+	b.PartBrackets()
 	b.WithoutZeros()
 	pinTable := b.IsPinTable()
 	settleBareSizes(b, im)

@@ -68,7 +68,7 @@ func saysUnlessNoted(text string) bool {
 }
 
 // takeDefault gives a row the size and the colour that a text says of those that say none.
-func takeDefault(im *draft.Importer, it *draft.Item, lang string) {
+func takeDefault(im *draft.Importer, it *draft.Item, lang string, cells []string) {
 	d := &im.Default
 	if d.Text == "" || it.Drain || it.State != name.Used && it.State != name.Spare {
 		return
@@ -77,7 +77,8 @@ func takeDefault(im *draft.Importer, it *draft.Item, lang string) {
 	for _, note := range it.Notes {
 		takeNoted(it, note, lang, d.Mark)
 	}
-	if d.Size != "" && it.Gauge.Size == "" && it.Gauge.Spec == "" && !slices.ContainsFunc(it.Notes, isUnread("size")) {
+	own := slices.ContainsFunc(cells, func(c string) bool { return value.SizeWithin(c, d.Mark) != "" }) // "Lamp, 1 mm²" as the far end
+	if d.Size != "" && it.Gauge.Size == "" && it.Gauge.Spec == "" && !own && !slices.ContainsFunc(it.Notes, isUnread("size")) {
 		it.Gauge.Size, took = d.Size, true
 	}
 	if len(d.Colour) > 0 && len(it.Colour) == 0 && !slices.ContainsFunc(it.Notes, isUnread("colour")) {
@@ -85,6 +86,9 @@ func takeDefault(im *draft.Importer, it *draft.Item, lang string) {
 	}
 	if took {
 		d.Rows++
+		if !saysUnlessNoted(d.Text) {
+			d.Named = append(d.Named, table.Row{Line: it.Place.Row})
+		}
 	}
 }
 
@@ -117,7 +121,9 @@ func isUnread(what string) func(string) bool {
 
 // SayDefault says what was taken from the text.
 func SayDefault(im *draft.Importer) {
-	if im.Default.Rows > 0 {
+	if d := im.Default; len(d.Named) > 0 {
+		im.Doubt("a size that a text says of all wires", d.At, strings.TrimSpace(d.Text), "taken for the rows that say none", d.Named)
+	} else if d.Rows > 0 {
 		im.Say(report.Note, "what a text says of rows that do not", im.Default.At, strings.TrimSpace(im.Default.Text), takenForRows)
 	}
 }

@@ -35,7 +35,7 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 		return naming{name: b.Said, from: "what was said", over: nonEmpty(of, info.Name)}
 	case of != "" && info.Name != "" && b.PinsGuessed():
 		return naming{name: of, from: "heading of the column", rivals: []string{info.Name}}
-	case of != "" && info.Name != "" && saysWord(info.Name, of) && !name.IsDesignator(of):
+	case of != "" && info.Name != "" && saysWord(info.Name, of) && !name.IsDesignator(of) && !saysPaper(info.Name):
 		return naming{name: info.Name, from: "text above its pins"} // "Fuse board FB2" above "Fuse"
 	case of != "":
 		return naming{name: of, from: "heading of the column", over: nonEmpty(info.Name)}

@@ -30,7 +30,7 @@ func saysAll(text string) bool {
 	return slices.ContainsFunc(name.Words(table.Fold(text)), func(w string) bool {
 		switch w {
 		case "all", "everything", "everywhere", "throughout", "alle", "alles", "uberall", "tous", "toutes", "partout", "todos",
-			"todas", "tutti",
+			"todas", "tutti", "each", "every", "jede", "jeder", "chaque", "cada", "ogni", "elke", "varje", "kazdy",
 			"tutte", "wszystkie", "alla", "samtliga":
 			return true
 		}

@@ -49,10 +49,11 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	readValues(im, b, cells, &it, column)
 	takeGroup(b, &it)
 	_, it.Drain = name.DrainOf(it.Signal)
+	it.Drain = it.Drain && !namesShieldedDevice(b, cells, it.Signal)
 	readNote(im, b, cells, &it)
 	cableCells(im, b, cells, &it)
 	readState(im, b, cells, &it)
-	takeDefault(im, &it, b.Lang)
+	takeDefault(im, &it, b.Lang, cells)
 	takeOverall(im, &it)
 	for i, c := range cells {
 		if i < len(b.Cols) && b.Cols[i].Spared && c != "" {

@@ -25,8 +25,9 @@ func (b *Block) Cell(cells []string, f name.Field) string {
 func (b *Block) CellAt(cells []string, f name.Field) (text string, col int) {
 	col = -1
 	var parts []string
-	for i, c := range b.Cols {
-		if c.Field != f || i >= len(cells) || cells[i] == "" {
+	for i := range min(len(b.Cols), len(cells)) {
+		c := &b.Cols[i]
+		if c.Field != f || cells[i] == "" {
 			continue
 		}
 		if c.Group {

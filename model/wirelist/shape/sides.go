@@ -118,6 +118,7 @@ func (h Headings) devicesBeside(cols []Column) {
 // behind "from" is its, a "No." is the wire's id in a from-to list and the pin in a
 // table that has no other.
 func (h Headings) Sides(cols []Column) {
+	h.pinsOfDevice(cols)
 	h.devicePins(cols)
 	has := func(f name.Field) bool {
 		return slices.ContainsFunc(cols, func(c Column) bool { return c.Field == f })

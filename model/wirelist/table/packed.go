@@ -2,9 +2,7 @@ package table
 
 import (
 	"archive/zip"
-	"bufio"
 	"bytes"
-	"encoding/xml"
 	"errors"
 	"fmt"
 	"io"
@@ -80,13 +78,13 @@ func (l limited) Read(p []byte) (int, error) {
 // name, those of the relationship name space as "r:id".
 type element struct {
 	name  string
-	attrs []xml.Attr
+	attrs []attr
 }
 
 func (e element) attr(name string) string {
 	for _, a := range e.attrs {
-		if a.Name.Local == name {
-			return a.Value
+		if a.name == name {
+			return a.value
 		}
 	}
 	return ""
@@ -129,15 +127,13 @@ func (b *book) walk(part string, v visitor) error {
 		return b.refuse("", fmt.Sprintf("part %q cannot be unpacked: %v", part, err), "a whole workbook")
 	}
 	defer r.Close()
-	d := xml.NewDecoder(bufio.NewReaderSize(limited{r, b}, 1<<16)) // it reads byte by byte
+	d := newScanner(limited{r, b})
 	broken := func(why string) error {
 		return b.refuse("", fmt.Sprintf("part %q is broken: %s", part, why), "a whole workbook")
 	}
-	// RawToken looks no name space up, which spares a fifth of the memory; that each
-	// element is closed by its own name is seen to here.
 	var open []string
 	for {
-		tok, err := d.RawToken()
+		t, err := d.next()
 		if err == io.EOF && len(open) > 0 {
 			return broken("it ends inside an element")
 		}
@@ -150,26 +146,26 @@ func (b *book) walk(part string, v visitor) error {
 		if err != nil {
 			return broken(err.Error())
 		}
-		switch t := tok.(type) {
-		case xml.StartElement:
-			if open = append(open, t.Name.Local); len(open) > b.l.XMLDepth {
+		switch t.kind {
+		case opens:
+			if open = append(open, t.name); len(open) > b.l.XMLDepth {
 				return b.refuse("", fmt.Sprintf("part %q has elements more than %d deep", part, b.l.XMLDepth),
 					"what a spreadsheet program writes")
 			}
-			err = v.start(element{t.Name.Local, t.Attr})
-		case xml.EndElement:
-			if len(open) == 0 || open[len(open)-1] != t.Name.Local {
-				return broken(fmt.Sprintf("</%s> closes no element of its name", Short(t.Name.Local)))
+			err = v.start(element{t.name, t.attrs})
+		case closed:
+			if len(open) == 0 || open[len(open)-1] != t.name {
+				return broken(fmt.Sprintf("</%s> closes no element of its name", Short(t.name)))
 			}
 			open = open[:len(open)-1]
 			if v.end != nil {
-				err = v.end(t.Name.Local)
+				err = v.end(t.name)
 			}
-		case xml.CharData:
+		case chars:
 			if v.text != nil {
-				v.text(t)
+				v.text(t.text)
 			}
-		case xml.Directive:
+		case docType:
 			return b.refuse("", fmt.Sprintf("part %q declares a document type", part), "what a spreadsheet program writes")
 		}
 		if err != nil {
@@ -206,6 +202,9 @@ func (b *book) row(t *Table, line int, cells []string, how look) error {
 // plainNumber prints a stored number as a spreadsheet shows it: 15 figures, so that
 // 0.34999999999999998 is 0.35. What is no number stays as it is.
 func plainNumber(s string) string {
+	if len(s) <= 15 && s != "" && (s[0] != '0' || s == "0") && strings.Trim(s, "0123456789") == "" {
+		return s // a whole number
+	}
 	v, err := strconv.ParseFloat(s, 64)
 	if err != nil || !strings.ContainsAny(s, "0123456789") {
 		return s

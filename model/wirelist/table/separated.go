@@ -17,14 +17,15 @@ func readSeparated(name, text string, l Limits) ([]Table, error) {
 	}
 	t := Table{File: name, Comma: sep != ','}
 	count := counter{l: l}
+	wide := 0 // of the row before
 	for text != "" {
-		row := Row{Line: line}
+		row := Row{Line: line, Cells: make([]string, 0, wide)}
 		rest, lines, err := readRow(text, sep, &row, l)
 		if err != "" {
 			return nil, &Error{Place{File: name, Row: row.Line}, err,
 				fmt.Sprintf("cells of up to %d bytes, each quotation mark closed", l.CellBytes)}
 		}
-		text, line = rest, line+lines
+		text, line, wide = rest, line+lines, len(row.Cells)
 		if n, _ := row.Filled(); n == 0 {
 			continue
 		}

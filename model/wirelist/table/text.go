@@ -42,18 +42,21 @@ func fromUTF16(data []byte, order binary.ByteOrder) []byte {
 	return []byte(string(utf16.Decode(units)))
 }
 
+// isASCII reports whether every letter of a text is a plain one.
+func isASCII(s string) bool {
+	for i := range len(s) {
+		if s[i] >= utf8.RuneSelf {
+			return false
+		}
+	}
+	return true
+}
+
 // Fold makes lower case of a text and plain letters of those with marks, so that
 // "Länge", "LÄNGE" and "Lange" are one word.
 func Fold(s string) string {
-	plain := true
-	for i := range len(s) {
-		if s[i] >= 0x80 || s[i] >= 'A' && s[i] <= 'Z' {
-			plain = false
-			break
-		}
-	}
-	if plain {
-		return s
+	if isASCII(s) {
+		return strings.ToLower(s)
 	}
 	var b strings.Builder
 	b.Grow(len(s))

@@ -1,6 +1,7 @@
 package table
 
 import (
+	"bytes"
 	"fmt"
 	"path"
 	"strconv"
@@ -48,7 +49,7 @@ func (b *book) xlsx() ([]Table, error) {
 	if err != nil {
 		return nil, err
 	}
-	x := xlsxBook{book: b, dates1904: dates1904}
+	x := xlsxBook{book: b, dates1904: dates1904, texts: map[string]string{}}
 	for _, r := range rels {
 		switch {
 		case strings.HasSuffix(r.kind, "/sharedStrings"):
@@ -103,21 +104,22 @@ func (b *book) relations(part, dir string) (map[string]relation, error) {
 
 type xlsxBook struct {
 	*book
-	strings   []string
-	dates     []bool // by style: the number is a date
-	struck    []bool // by style: the text is struck out
+	strings   []string          // tidy
+	texts     map[string]string // of cells that have their own, tidy
+	dates     []bool            // by style: the number is a date
+	struck    []bool            // by style: the text is struck out
 	dates1904 bool
 }
 
 // sheet reads the rows of one sheet.
 func (x *xlsxBook) sheet(part string, t *Table) error {
 	var cells []string
-	var value, formula, inline strings.Builder
+	var value, formula, inline []byte
 	var kind, style string
 	line, col := 0, 0
 	how, filled := look{}, 0
 	var spans []merged
-	into := (*strings.Builder)(nil)
+	into := (*[]byte)(nil)
 	err := x.walk(part, visitor{
 		start: func(e element) error {
 			switch e.name {
@@ -125,7 +127,7 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 				if line = e.number("r", line+1); line < 0 {
 					return x.refuse(t.Sheet, "a row has no number", "what a spreadsheet program writes")
 				}
-				cells, col = nil, 0
+				cells, col = make([]string, 0, len(cells)), 0
 				how, filled = look{struck: true, hidden: e.yes("hidden")}, 0
 			case "mergeCell":
 				if m, ok := mergedOf(e.attr("ref")); ok && len(spans) < mostMerged {
@@ -142,9 +144,7 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 						fmt.Sprintf("up to %d columns", x.l.Columns)}
 				}
 				kind, style = e.attr("t"), e.attr("s")
-				value.Reset()
-				formula.Reset()
-				inline.Reset()
+				value, formula, inline = value[:0], formula[:0], inline[:0]
 			case "v":
 				into = &value
 			case "f":
@@ -159,9 +159,9 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 			case "v", "f", "t":
 				into = nil
 			case "c":
-				s := marked(x.cell(kind, style, value.String(), inline.String()))
-				if s == "" && formula.Len() > 0 {
-					s = marked("=" + formula.String()) // never worked out: it stays what it is
+				s := x.cell(kind, style, value, inline)
+				if s == "" && len(formula) > 0 {
+					s = marked("=" + string(formula)) // never worked out: it stays what it is
 				}
 				if s != "" {
 					for len(cells) < col {
@@ -180,12 +180,17 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 		},
 		text: func(s []byte) {
 			if into != nil {
-				into.Write(s)
+				*into = append(*into, s...)
 			}
 		},
 	})
 	x.fill(t, spans)
 	return err
+}
+
+func (x *xlsxBook) isDate(style string) bool {
+	k, err := strconv.Atoi(style)
+	return err == nil && k >= 0 && k < len(x.dates) && x.dates[k]
 }
 
 func (x *xlsxBook) isStruck(style string) bool {
@@ -208,26 +213,30 @@ func mergedOf(ref string) (m merged, ok bool) {
 }
 
 // cell is the text of a stored value.
-func (x *xlsxBook) cell(kind, style, value, inline string) string {
+func (x *xlsxBook) cell(kind, style string, value, inline []byte) string {
 	switch kind {
 	case "s":
-		if i, err := strconv.Atoi(strings.TrimSpace(value)); err == nil && i >= 0 && i < len(x.strings) {
+		if i, err := strconv.Atoi(string(bytes.TrimSpace(value))); err == nil && i >= 0 && i < len(x.strings) {
 			return x.strings[i]
 		}
-		return value
+		return x.once(value)
 	case "inlineStr":
-		return inline
+		return x.once(inline)
 	case "str", "d", "e":
-		return value
+		return x.once(value)
 	case "b":
-		if strings.TrimSpace(value) == "1" {
+		if string(bytes.TrimSpace(value)) == "1" {
 			return "yes"
 		}
 		return "no"
 	}
-	value = plainNumber(strings.TrimSpace(value))
-	if k, err := strconv.Atoi(style); err == nil && k >= 0 && k < len(x.dates) && x.dates[k] {
-		if v, err := strconv.ParseFloat(value, 64); err == nil && v >= 1 && v < 2_958_466 { // up to the year 9999
+	value = bytes.TrimSpace(value)
+	if len(value) < 4 && len(bytes.Trim(value, "0123456789")) == 0 && !bytes.HasPrefix(value, []byte{'0'}) && !x.isDate(style) {
+		return x.once(value) // a cavity, a size: many have it
+	}
+	number := plainNumber(string(value))
+	if x.isDate(style) {
+		if v, err := strconv.ParseFloat(number, 64); err == nil && v >= 1 && v < 2_958_466 { // up to the year 9999
 			day := time.Date(1899, 12, 30, 0, 0, 0, 0, time.UTC)
 			if x.dates1904 {
 				day = time.Date(1904, 1, 1, 0, 0, 0, 0, time.UTC)
@@ -235,7 +244,20 @@ func (x *xlsxBook) cell(kind, style, value, inline string) string {
 			return day.AddDate(0, 0, int(v)).Format("2006-01-02")
 		}
 	}
-	return value
+	return marked(number)
+}
+
+// once is the text of a cell, tidy; of short ones, which many cells have, one and the same.
+func (x *xlsxBook) once(text []byte) string {
+	const longest, most = 32, 4096 // bytes, texts
+	if s, ok := x.texts[string(text)]; ok {
+		return s
+	}
+	s := marked(string(text))
+	if len(text) <= longest && len(x.texts) < most {
+		x.texts[string(text)] = s
+	}
+	return s
 }
 
 // columnOf reads the letters of "AB12" as 27; −1 where there are none or too many.

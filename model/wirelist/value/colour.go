@@ -23,48 +23,43 @@ type hue struct {
 	name  string
 }
 
-// hues is the table of colours. Digits: the code of MIL-STD-681, from memory, not
+// hues is the table of colours, which nothing writes. Digits: the code of MIL-STD-681, from memory, not
 // verified; letters: IEC 60757, from memory, not verified. Neither has a code for a
 // light or a dark shade.
-func hues() [15]hue {
-	return [15]hue{
-		{"0", "BK", "black"}, {"1", "BN", "brown"}, {"2", "RD", "red"}, {"3", "OG", "orange"}, {"4", "YE", "yellow"},
-		{"5", "GN", "green"}, {"6", "BU", "blue"}, {"7", "VT", "violet"}, {"8", "GY", "grey"}, {"9", "WH", "white"},
-		{"", "PK", "pink"}, {"", "TQ", "turquoise"}, {"", "GD", "gold"}, {"", "SR", "silver"}, {"", "", "clear"},
-	}
+var hues = [15]hue{
+	{"0", "BK", "black"}, {"1", "BN", "brown"}, {"2", "RD", "red"}, {"3", "OG", "orange"}, {"4", "YE", "yellow"},
+	{"5", "GN", "green"}, {"6", "BU", "blue"}, {"7", "VT", "violet"}, {"8", "GY", "grey"}, {"9", "WH", "white"},
+	{"", "PK", "pink"}, {"", "TQ", "turquoise"}, {"", "GD", "gold"}, {"", "SR", "silver"}, {"", "", "clear"},
 }
 
 // Letters is the IEC 60757 code, "WHRD"; ok is false where a hue has none. A shade is
 // not part of it.
 func (c Colour) Letters() (code string, ok bool) {
-	known := hues()
 	for _, h := range c {
-		if known[h.Of].iec == "" {
+		if hues[h.Of].iec == "" {
 			return "", false
 		}
-		code += known[h.Of].iec
+		code += hues[h.Of].iec
 	}
 	return code, len(c) > 0
 }
 
 // Digits is the digit code, "92"; ok is false where a hue has none.
 func (c Colour) Digits() (code string, ok bool) {
-	known := hues()
 	for _, h := range c {
-		if known[h.Of].digit == "" {
+		if hues[h.Of].digit == "" {
 			return "", false
 		}
-		code += known[h.Of].digit
+		code += hues[h.Of].digit
 	}
 	return code, len(c) > 0
 }
 
 // String prints words that ParseColour reads as the same: "white/light blue".
 func (c Colour) String() string {
-	known := hues()
 	var parts []string
 	for _, h := range c {
-		name := known[h.Of].name
+		name := hues[h.Of].name
 		if h.Shade != "" {
 			name = h.Shade + " " + name
 		}
@@ -220,7 +215,7 @@ func compoundColour(word, lang string) []int {
 }
 
 func colourCode(two string) (int, bool) {
-	for i, h := range hues() {
+	for i, h := range hues {
 		if h.iec != "" && strings.EqualFold(h.iec, two) {
 			return i, true
 		}

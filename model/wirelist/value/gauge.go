@@ -194,6 +194,9 @@ func canonical(size string, metric, awg bool, bare Bare, mark Mark) (string, boo
 // sheet 32, AWG 22, white; "-01" to "-04" are 1/0 to 4/0. From memory of the
 // part number paragraph of the AS22759 sheets, not verified.
 func parsePart(text string) (g Gauge, ok bool) {
+	if strings.IndexByte(text, '/') < 0 {
+		return Gauge{}, false
+	}
 	s := strings.ToLower(strings.ReplaceAll(text, " ", ""))
 	for _, lead := range []string{"mil-w-", "mil-dtl-", "sae", "as", "m"} {
 		s = strings.TrimPrefix(s, lead)

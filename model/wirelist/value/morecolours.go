@@ -1,8 +1,11 @@
 package value
 
-import "strings"
+import (
+	"strings"
+	"sync"
+)
 
-// otherColourWord is the hue that one folded word names in one of further languages: Polish, Dutch, Czech,
+// otherColourWord is the hue that one folded word names in further languages: Polish, Dutch, Czech,
 // Swedish, Danish and Norwegian, Portuguese, Finnish, Hungarian, Turkish, Romanian, Russian, Ukrainian, Croatian, Slovene,
 // Greek, Japanese, Chinese, Korean. From
 // memory, no source. A shop says its own words in a recipe.
@@ -10,13 +13,22 @@ func otherColourWord(word string) (int, bool) {
 	if base, ok := strings.CutSuffix(word, "色"); ok && base != "" {
 		word = base
 	}
+	hue, ok := otherColours()[word]
+	return hue, ok
+}
+
+// otherColours are the hues by these words. Nothing writes it.
+var otherColours = sync.OnceValue(func() map[string]int {
+	all := map[string]int{}
 	for hue, words := range moreColours() {
-		if strings.Contains(words, " "+word+" ") {
-			return hue, true
+		for _, w := range strings.Fields(words) {
+			if _, twice := all[w]; !twice { // the first hue has it
+				all[w] = hue
+			}
 		}
 	}
-	return 0, false
-}
+	return all
+})
 
 // moreColours are the words of each hue in these languages.
 func moreColours() [15]string {

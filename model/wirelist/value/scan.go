@@ -15,7 +15,10 @@ type Token struct {
 // of the word before them.
 func Scan(s string) []Token {
 	s = strings.Map(PlainSign, s)
-	var all []Token
+	if s == "" {
+		return nil
+	}
+	all := make([]Token, 0, 4+len(s)/4)
 	for i := 0; i < len(s); {
 		j := i
 		switch c := s[i]; {

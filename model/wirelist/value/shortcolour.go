@@ -48,8 +48,7 @@ func hueOfFirst(letters, lang string) int {
 // oneHue finds the hue whose words begin with some letters; ok is false where none does, or several do.
 func oneHue(letters string, words func(hue int) []string) (hue int, ok bool) {
 	hue = -1
-	known := hues()
-	for h := range known {
+	for h := range hues {
 		for _, w := range words(h) {
 			if strings.HasPrefix(w, letters) {
 				if hue >= 0 && hue != h {

@@ -76,7 +76,7 @@ func read(t record.Tested, mixed bool) string {
 	case run.Conceded:
 		says = "conceded " + says
 	}
-	if t.Times > 1 && t.Check.Kind != run.Pulled {
+	if t.Times > 1 && isNet(t) { // the note above the ring-out says what that means
 		says += " again"
 	}
 	if mixed && t.On.ID != "" {
@@ -242,6 +242,9 @@ func (c Set) others() []page.Block {
 			says := strings.TrimPrefix(strings.TrimPrefix(read(t, false), "FAILED "), "conceded ")
 			if t.Read.Set && t.Fault == "" {
 				says += " " + t.Check.Unit()
+			}
+			if t.Times > 1 && t.Check.Kind != run.Pulled {
+				says += fmt.Sprintf(" (the last of %d readings)", t.Times)
 			}
 			reads = append(reads, says)
 			if t.Result < worst.Result {

@@ -64,7 +64,7 @@ func loopOf(e why.Explainer, f why.Figure) (why.Why, bool) {
 			In:      []why.Input{loopLength},
 			Formula: why.First}, true
 	}
-	if !l.Known {
+	if !l.Known || l.Fits && f.What == "loop.longest" { // of a loop that has room the sheet has no longest
 		return why.Why{}, false
 	}
 	boot, _ := e.Cat.Boot(term.Boot.V)

@@ -90,7 +90,9 @@ func StepsPage(m *desk.Model, _ int, _ string) desk.Page {
 			Detail: "Enter goes there", Field: numberField(m), Enter: func(m *desk.Model) { jump(m, k) }}
 		if in {
 			row.Detail = "Enter goes there. Press . to take it back, with a reason"
-			row.Drop = func(m *desk.Model) { askReason(m, s, takeBack(s)) }
+			row.Drop = func(m *desk.Model) {
+				askReason(m, func(m *desk.Model, reason string) { takeBack(m, s, s.Marks(), reason) })
+			}
 		}
 		if k == r.at {
 			p.Start = len(p.Rows)

@@ -162,43 +162,52 @@ func notDoneRows(m *desk.Model, s run.RunStep, b *model.Build) []desk.Row {
 		return nil // a test that was made is made again, and the last one counts
 	}
 	if is && s.Has(b, p) && (s.Kind == run.CutStep || !s.In(b)) {
-		return []desk.Row{notDoneRow(s, "take it back: "+say.Piece(m, s, p), func(b *model.Build, reason string) {
-			if s.Kind == run.CutStep {
-				b.Undo(p.Key, reason)
-				return
-			}
-			b.TakeOff(s.Key, p.Key)
-		})}
+		if s.Kind == run.CutStep {
+			return []desk.Row{notDoneRow(s, "take it back: "+say.Piece(m, s, p), []string{p.Key})}
+		}
+		return []desk.Row{{Key: "not done", Text: "take it back: " + say.Piece(m, s, p), Detail: "Enter asks why, then takes the tick off",
+			Enter: func(m *desk.Model) {
+				askReason(m, func(m *desk.Model, reason string) {
+					m.Change(withAll(m, s, func(b *model.Build) { b.TakeOff(s.Key, p.Key) }), "taken back: "+reason)
+				})
+			}}}
 	}
 	if !s.In(b) {
 		return nil
 	}
-	return []desk.Row{notDoneRow(s, "not done after all", takeBack(s))}
+	return []desk.Row{notDoneRow(s, "not done after all", s.Marks())}
 }
 
-// takeBack takes a whole step back, and the concession that it was signed with.
-func takeBack(s run.RunStep) func(b *model.Build, reason string) {
-	return func(b *model.Build, reason string) {
-		for _, mark := range s.Marks() {
-			b.Undo(mark, reason)
-		}
-		b.Apart = slices.DeleteFunc(b.Apart, func(d model.Deviation) bool { return d.Step.V == s.Key && d.Says == aloneSays })
+// takeBack takes marks of a step back, with the holds that were signed for them, the mass that they are in, and the
+// concessions that those were signed with. It says what is asked again besides.
+func takeBack(m *desk.Model, s run.RunStep, marks []string, reason string) {
+	all, says := facts(m), "taken back: "+reason
+	if proofs := built.Proofs(all, build(m), marks); len(proofs) > 0 {
+		says += ". To do again for it: " + strings.Join(stepNames(m, proofs), "; ")
 	}
+	m.Change(withAll(m, s, func(b *model.Build) {
+		for _, key := range slices.Concat(built.Proofs(all, b, marks), marks) {
+			built.Undo(b, key, reason)
+			b.Apart = slices.DeleteFunc(b.Apart, func(d model.Deviation) bool { return d.Step.V == key && d.Says == aloneSays })
+		}
+	}), says)
 }
 
 // notDoneRow asks why it is taken back: that stays on record beside the tick.
-func notDoneRow(s run.RunStep, text string, take func(b *model.Build, reason string)) desk.Row {
+func notDoneRow(s run.RunStep, text string, marks []string) desk.Row {
 	return desk.Row{Key: "not done", Text: text, Detail: "Enter asks why, then takes the tick off. What was done stays on record",
-		Enter: func(m *desk.Model) { askReason(m, s, take) }}
+		Enter: func(m *desk.Model) {
+			askReason(m, func(m *desk.Model, reason string) { takeBack(m, s, marks, reason) })
+		}}
 }
 
 // reasons are what work is taken back for; any other is typed. Common practice, no source.
 var reasons = []string{"ticked by mistake", "wrong wire", "wrong length", "wrong place", "damaged", "done again"}
 
 // askReason lists reasons and takes work back with the one that is chosen.
-func askReason(m *desk.Model, of run.RunStep, take func(b *model.Build, reason string)) {
+func askReason(m *desk.Model, take func(m *desk.Model, reason string)) {
 	undo := func(m *desk.Model, reason string) {
-		m.Change(withAll(m, of, func(b *model.Build) { take(b, reason) }), "taken back: "+reason)
+		take(m, reason)
 		m.Unput() // the next Enter does it, and takes nothing else off
 	}
 	var all []desk.Choice

@@ -6,7 +6,9 @@ import (
 	"time"
 
 	"contralay/calc/query/run"
+	"contralay/model"
 	"contralay/model/catalogue"
+	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/board/runs"
 	"contralay/ui/bench/desk"
@@ -158,6 +160,37 @@ func TestListOfSteps(t *testing.T) {
 	b := runs.Build(m)
 	if first.In(b) || b.Steps[1].Undone.V != "wrong length" || m.Top() != runs.StepsKind {
 		t.Errorf("taken back on %s: %+v", m.Top(), b.Steps[0])
+	}
+	written(t, m)
+}
+
+// What is taken back after a hold was signed for it and after it was weighed opens these again, and says so; the
+// holds that were not signed for it stay.
+func TestTakenBackIsProvedAgain(t *testing.T) {
+	m := runOf(t, "example.toml", run.LayStep)
+	m.Change(m.H.EditBuild("1", func(b *model.Build) {
+		for _, s := range runs.RunSteps(m) {
+			s.Tick(b, nil, "2026-05-12 08:00", "5")
+			if s.Kind == run.HoldStep {
+				b.Signed = append(b.Signed, model.Signature{Step: s.Key, By: "14"})
+			}
+		}
+		b.MassG = model.Some(unit.Gram(180))
+		b.Apart = []model.Deviation{{At: "the tail", Says: "2 mm short", By: model.Some("14")}}
+	}), "")
+	benchtest.GoTo(t, m, "@all steps: ", "enter", "@contacts of P1", ".", "@damaged", "enter")
+	b := runs.Build(m)
+	for key, want := range map[string]bool{"pin P1": false, run.HoldBare: true, run.HoldPinned: false, run.HoldFit: false, "weigh": false,
+		run.HoldLoaded: false, "pin INJ1": true} {
+		if b.Did(key) != want {
+			t.Errorf("%s is done: %v", key, !want)
+		}
+	}
+	if b.MassG.Set || len(b.Signed) != 1 || len(b.Apart) != 1 {
+		t.Errorf("mass %v, signed %+v, apart %+v", b.MassG, b.Signed, b.Apart)
+	}
+	if want := "taken back: damaged. To do again for it: sign ring out pinned, trial fit, loaded drop; weigh the harness"; m.Says != want {
+		t.Errorf("it says %q", m.Says)
 	}
 	written(t, m)
 }

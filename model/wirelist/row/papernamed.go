@@ -1,0 +1,24 @@
+package row
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+)
+
+// saysPaper reports whether a text above a table names the paper, and so no connector: the heading of the cavities says whose they
+// are.
+//
+//	Heron ECU pinout - trial car
+//	ECU pin | Function
+func saysPaper(title string) bool {
+	return slices.ContainsFunc(name.Words(table.Fold(title)), func(w string) bool {
+		switch w {
+		case "pinout", "pinouts", "pinning", "wiring", "pinbelegung", "verdrahtung", "brochage", "cablage", "cableado", "cablaggio",
+			"okablowanie", "zapojeni":
+			return true
+		}
+		return false
+	})
+}
