@@ -38,7 +38,7 @@ func (a *auditor) cells(t *Table) {
 
 // saysMore reports whether a cell of a grid says more than its cavity.
 func (a *auditor) saysMore(r table.Row) bool {
-	return slices.ContainsFunc(r.Cells[1:], func(c string) bool { return c != "" && !a.look(c).nothing })
+	return slices.ContainsFunc(r.Cells[min(1, len(r.Cells)):], func(c string) bool { return c != "" && !a.look(c).nothing })
 }
 
 // isSkipped reports whether a cell says nothing of a wire: a number of its row, a dash, a mark, a word for yes, no or none.

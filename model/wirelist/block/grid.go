@@ -170,7 +170,7 @@ func matrix(h shape.Headings, rows []table.Row) (made []table.Row, n int) {
 	}
 	made = append(made, at)
 	for _, r := range rows[1:] {
-		if r.First || shape.IsText(r) || r.Cells[0] == "" || h.IsHead(r) {
+		if r.First || shape.IsText(r) || len(r.Cells) == 0 || r.Cells[0] == "" || h.IsHead(r) {
 			break
 		}
 		for i := range head.Cells {
