@@ -7,6 +7,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"runtime/debug"
 	"strings"
 
 	"contralay/model"
@@ -20,6 +21,10 @@ import (
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
+
+// importMemory is how much an import takes before it collects more often than gcPercent has it, in bytes: a list of 20,000 rows
+// is read and saved in some 200 MB. One that needs more takes more.
+const importMemory = 192 << 20
 
 // importLists makes a harness of wire lists and writes it to a new file; with --check of a
 // harness that is there, the lists go into it as what an independent hand says.
@@ -50,6 +55,7 @@ func importLists(names []string, o options, w world) (int, error) {
 			return usage, err
 		}
 	}
+	debug.SetMemoryLimit(importMemory)
 	cat, err := entries(o, w)
 	if err != nil {
 		return usage, err

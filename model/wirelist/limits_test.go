@@ -118,46 +118,49 @@ func BenchmarkWorkbook20000(b *testing.B) {
 	}
 }
 
-// 20,000 rows take 256 MB at most; their time stands in the benchmarks.
+// 20,000 rows take 256 MB at most, as a list of wires, as one of as many connectors, and as a workbook; their time stands in the
+// benchmarks.
 func TestManyRows(t *testing.T) {
 	if testing.Short() {
 		t.Skip("the race detector takes ten times as long")
 	}
-	data := many(20_000)
-	var before, after runtime.MemStats
-	runtime.ReadMemStats(&before)
-	tables, err := table.Read("list.csv", data, table.Limits{})
-	if err != nil {
-		t.Fatal(err)
-	}
-	h, _, err := wirelist.Import(tables, draft.Options{})
-	runtime.ReadMemStats(&after)
-	if err != nil || len(h.Wires) != 20_000 {
-		t.Fatalf("%d wires, %v", len(h.Wires), err)
-	}
-	if mb := (after.TotalAlloc - before.TotalAlloc) >> 20; mb > 256 {
-		t.Errorf("allocated %d MB", mb)
+	for _, c := range []struct {
+		file string
+		data []byte
+	}{
+		{"list.csv", many(20_000)}, {"connectors.csv", manyConnectors(20_000)}, {"list.xlsx", manyPacked(t, 20_000)},
+	} {
+		var before, after runtime.MemStats
+		runtime.ReadMemStats(&before)
+		tables, err := table.Read(c.file, c.data, table.Limits{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		h, _, err := wirelist.Import(tables, draft.Options{})
+		runtime.ReadMemStats(&after)
+		if err != nil || max(len(h.Wires), len(h.Terminations)) != 20_000 {
+			t.Fatalf("%s: %d wires, %d terminations, %v", c.file, len(h.Wires), len(h.Terminations), err)
+		}
+		mb := (after.TotalAlloc - before.TotalAlloc) >> 20
+		t.Logf("%s: %d MB", c.file, mb)
+		if mb > 256 {
+			t.Errorf("%s: allocated %d MB", c.file, mb)
+		}
 	}
 }
 
-// 20,000 different connectors take 256 MB at most, too.
-func TestManyConnectors(t *testing.T) {
-	if testing.Short() {
-		t.Skip("the race detector takes ten times as long")
-	}
-	data := manyConnectors(20_000)
+// A workbook of more rows than are read is refused before they are kept: in less memory than its rows would take.
+func TestTooManyRowsOfAWorkbook(t *testing.T) {
+	data := listtest.Packed(t, listtest.Workbook("<worksheet><sheetData>"+
+		strings.Repeat(`<row><c t="inlineStr"><is><t>Wire</t></is></c></row>`, 50_100)+"</sheetData></worksheet>"))
 	var before, after runtime.MemStats
 	runtime.ReadMemStats(&before)
-	tables, err := table.Read("list.csv", data, table.Limits{})
-	if err != nil {
-		t.Fatal(err)
-	}
-	h, _, err := wirelist.Import(tables, draft.Options{})
+	_, err := table.Read("list.xlsx", data, table.Limits{})
 	runtime.ReadMemStats(&after)
-	if err != nil || len(h.Terminations) != 20_000 {
-		t.Fatalf("%d terminations, %v", len(h.Terminations), err)
+	if err == nil || !strings.Contains(err.Error(), "row 50001: is one row too many") {
+		t.Errorf("%v", err)
 	}
-	if mb := (after.TotalAlloc - before.TotalAlloc) >> 20; mb > 256 {
+	if mb := (after.TotalAlloc - before.TotalAlloc) >> 20; mb > 32 {
 		t.Errorf("allocated %d MB", mb)
 	}
 }
