@@ -39,7 +39,11 @@ func SincePage(m *desk.Model, w int, _ string) desk.Page {
 	if c.Again == 0 {
 		n, ask = "no step to do again", "Somebody with a name decides to go on with it."
 	}
-	p := desk.Page{Lines: []string{fmt.Sprintf("Since you built serial %s the sheet has changed: %s.", state(m).serial, n), ask}}
+	what := "sheet"
+	if !slices.ContainsFunc(c.Differences, func(d built.Difference) bool { return d.At != built.AboutCatalogue }) {
+		what = "catalogue"
+	}
+	p := desk.Page{Lines: []string{fmt.Sprintf("Since you built serial %s the %s has changed: %s.", state(m).serial, what, n), ask}}
 	if m.ListHeight() < 8 {
 		p.Lines = []string{words.Capital(n)}
 	}

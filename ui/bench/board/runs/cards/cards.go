@@ -126,7 +126,7 @@ func cutCard(m Hand, s run.RunStep, p run.Piece, k int) card.Card {
 	if len(m.Serials) > 1 {
 		times = fmt.Sprint(len(m.Serials), " x ")
 	}
-	c := card.Card{Title: fmt.Sprintf("cut %s%s, %d of %d of %s", times, w.ID, k+1, n, long), Number: w.ID, Colour: w.Colour.V,
+	c := card.Card{Title: fmt.Sprintf("cut %s%s to %s, %d of %d", times, w.ID, long, k+1, n), Number: w.ID, Colour: w.Colour.V,
 		Second: long,
 		Lines: []string{
 			"off the spool " + strings.Join(nonEmpty(w.Spec, paper.Size(w), model.ColourWords(w.Colour.V)), ", "),
