@@ -97,7 +97,10 @@ func TestLocalesAndSettings(t *testing.T) {
 	s := start(t, 100, 30, nil, example)
 	tour(s, func(string) {
 		s.until("everything worked out", func(screen string) bool { return !strings.Contains(screen, "working ") })
-		time.Sleep(4 * quiet) // on a busy machine a frame comes in pieces
+		for last := ""; last != s.text(); { // on a busy machine a frame comes in pieces, and what is worked out comes after it
+			last = s.text()
+			time.Sleep(16 * quiet)
+		}
 		want = append(want, withoutBlocks(s.text()))
 	})
 	for _, env := range []string{"LANG=zh_CN.UTF-8", "LC_ALL=ja_JP.UTF-8", "CI=1", "TERM=screen-256color", "TERM=tmux-256color",
@@ -107,7 +110,7 @@ func TestLocalesAndSettings(t *testing.T) {
 			n := 0
 			s := start(t, 100, 30, []string{env}, example)
 			tour(s, func(where string) {
-				s.until("the same screen, "+where, func(screen string) bool { return withoutBlocks(screen) == want[n] })
+				s.until("the same screen, "+where+", as\n"+want[n]+"\n", func(screen string) bool { return withoutBlocks(screen) == want[n] })
 				n++
 			})
 		})

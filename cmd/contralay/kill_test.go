@@ -22,7 +22,7 @@ import (
 // to its first hold makes room for the next. CONTRALAY_KILLS sets how many.
 func TestKillsLoseNothing(t *testing.T) {
 	t.Parallel()
-	rounds := 8
+	rounds := 4
 	if testing.Short() {
 		rounds = 3
 	}

@@ -227,7 +227,7 @@ func TestRunAsksWhatChangedInTheFile(t *testing.T) {
 	s.press(down + enter)
 	s.see("lot of AS22759/32, 20 AWG", "2 ticks are taken off")
 	s.press("R-9" + enter)
-	s.see("cut 102, 1 of 1") // it alone
+	s.see("cut 102 to 700 mm, 1 of 1") // it alone
 	s.pty.Close()
 	s.ends()
 }

@@ -13,7 +13,7 @@ import (
 // wire is the wire that is to be cut, as the screen says it.
 func wire(screen string) string {
 	_, rest, _ := strings.Cut(screen, "│ cut ")
-	id, _, _ := strings.Cut(rest, ",")
+	id, _, _ := strings.Cut(rest, " to ")
 	return id
 }
 

@@ -33,7 +33,8 @@ func CrimpTable(m list.Maker) list.Table {
 	return list.Of(list.Table{File: "crimps", Title: "Crimp sheet and pull samples"}, columns, lists.CrimpList(m.S))
 }
 
-func insertionTool(c lists.CrimpRow) string {
+// InsertionTool is the tool that puts a contact in and takes it out; "" where none is known.
+func InsertionTool(c lists.CrimpRow) string {
 	if tool, ok := crimp.Insertion(c.Contact); ok && c.Circular {
 		return tool
 	}
@@ -83,8 +84,8 @@ func crimpsOf(m list.Maker, terms ...int) []lists.CrimpRow {
 
 // Samples says how the samples of the crimps are pulled, whose boxes stand with each connector.
 func Samples() page.Block {
-	note := page.Text("Crimp and pull three samples of each before the first real one, and again when the tool, its setting or the spool "+
-		"changes: write down the newtons. Pull slowly and in line; each must hold the newtons shown. A crimp that was sampled for a "+
+	note := page.Text("Crimp and pull three samples of each before the first real one, and again when the tool, its setting or the "+
+		"wire's lot changes: write down the newtons. Pull slowly and in line; each must hold the newtons shown. A crimp that was sampled for a "+
 		"connector before needs no others. Damage: strands nicked / broken that are allowed.", page.Small)
 	note.KeepNext = true
 	return note
@@ -99,7 +100,7 @@ func crimpGrid(m list.Maker, rows []lists.CrimpRow) page.Block {
 		list.Text(m.In("strip"), func(c lists.CrimpRow) string { return stripText(m.Sys, c) }),
 		list.Text("tool and positioner", crimpTool),
 		list.Text("setting", crimpSetting),
-		list.Text("in and out by", func(c lists.CrimpRow) string { return list.Dash(insertionTool(c)) }),
+		list.Text("in and out by", func(c lists.CrimpRow) string { return list.Dash(InsertionTool(c)) }),
 		list.Figure("pull, N", func(c lists.CrimpRow) string { return list.Dash(pull(c)) + list.Mem(c.PullBy.Standing) }),
 	}
 	columns = append(columns, list.Text("damage", crimpDamage), list.Blank[lists.CrimpRow]("1"), list.Blank[lists.CrimpRow]("2"),

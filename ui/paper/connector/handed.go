@@ -55,7 +55,7 @@ func Empty(m list.Maker, t int, wide unit.Millimetre) []page.Block {
 func Contacts(m list.Maker, t int) (out []string) {
 	for _, c := range crimpsOf(m, t) {
 		says := crimpedContact(c)
-		if tool := insertionTool(c); tool != "" {
+		if tool := InsertionTool(c); tool != "" {
 			says += ", in and out by " + tool
 		}
 		if len(out) == 0 || out[len(out)-1] != says {

@@ -185,7 +185,7 @@ func crimpColumns(sys unit.System) []list.Column[lists.CrimpRow] {
 		list.Text("positioner standing", func(c lists.CrimpRow) string { return memory(c.Tool.V.Memory) }),
 		list.Figure("setting", func(c lists.CrimpRow) string { return some(c.Step) }),
 		list.Text("setting standing", func(c lists.CrimpRow) string { return memory(c.Step > 0 && c.StepGuess) }),
-		list.Text("insertion tool", insertionTool),
+		list.Text("insertion tool", InsertionTool),
 		list.Figure("pull at least, N", pull),
 		list.Text("pull standing", func(c lists.CrimpRow) string {
 			return memory(c.PullN > 0 && c.PullBy.Standing == catalogue.Memory)

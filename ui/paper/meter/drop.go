@@ -22,11 +22,19 @@ func dropColumns(m list.Maker) []list.Column[lists.Drop] {
 		list.Text("along wires", func(d lists.Drop) string { return wireIDs(m, d.Wires) }),
 		list.Text("back by", func(d lists.Drop) string { return wireIDs(m, d.Back) }),
 		list.Figure("load, A", func(d lists.Drop) string { return unit.Fixed(d.Amps, 2) }),
-		list.Figure("expect, V", func(d lists.Drop) string { return unit.Fixed(d.Expect, 2) }),
+		list.Figure("expect, V", expected),
 		list.Figure("at most, V", func(d lists.Drop) string { return unit.Fixed(d.Limit, 2) }),
 		list.Blank[lists.Drop]("reading, V"),
 		list.Blank[lists.Drop]("by"),
 	}
+}
+
+// expected is the volts to expect, with a digit more where two would say none.
+func expected(d lists.Drop) string {
+	if d.Expect < 0.005 {
+		return unit.Fixed(d.Expect, 3)
+	}
+	return unit.Fixed(d.Expect, 2)
 }
 
 // wireIDs is wires by their ids, in the order of a way.
@@ -68,7 +76,7 @@ func Drop(m list.Maker) []page.Block {
 		return append(out, page.Text("The file has no feed, so no drop under load is listed.", page.Small))
 	case len(known) > 0:
 		out = append(out, kept(page.Text("On the car: measure from one cavity to the other, then along the return, and add. Each row is "+
-			"the way of its feed that drops most. Expect is with all loads of the feed on; one alone drops less. Live battery: no rings "+
+			"the way of its feed that drops most. Expect is with all loads of the feed on and the copper as hot as they make it; one alone, or cold, drops less. Live battery: no rings "+
 			"or watch, tools insulated, and a fire extinguisher at hand.", page.Small)), dropGrid(m, known))
 	}
 	if len(unknown) > 0 {

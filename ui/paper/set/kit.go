@@ -7,6 +7,7 @@ import (
 	"contralay/calc/query/lists"
 	"contralay/model"
 	"contralay/model/unit"
+	"contralay/ui/paper/connector"
 	"contralay/ui/paper/list"
 	"contralay/ui/paper/page"
 )
@@ -181,11 +182,16 @@ func tools(m list.Maker) []string {
 	}
 	for _, c := range lists.CrimpList(m.S) {
 		if c.Tool.Set {
-			put("crimp tool " + c.Tool.V.Frame + ", positioner " + c.Tool.V.Positioner)
+			put("crimp " + c.Tool.V.Frame + ", " + c.Tool.V.Positioner)
+		}
+		if tool := connector.InsertionTool(c); tool != "" {
+			put("in and out " + tool)
 		}
 	}
-	put("heat gun")
-	put("meter, pull tester")
+	if len(m.H.Splices) > 0 {
+		put("splices, by their maker's sheet")
+	}
+	put("heat gun, instruments of the tests")
 	return out
 }
 
