@@ -110,7 +110,7 @@ func TestLocalesAndSettings(t *testing.T) {
 			n := 0
 			s := start(t, 100, 30, []string{env}, example)
 			tour(s, func(where string) {
-				s.until("the same screen, "+where+", as\n"+want[n]+"\n", func(screen string) bool { return withoutBlocks(screen) == want[n] })
+				s.until("the same screen, "+where+":\n"+want[n], func(screen string) bool { return withoutBlocks(screen) == want[n] })
 				n++
 			})
 		})

@@ -85,8 +85,8 @@ func crimpsOf(m list.Maker, terms ...int) []lists.CrimpRow {
 // Samples says how the samples of the crimps are pulled, whose boxes stand with each connector.
 func Samples() page.Block {
 	note := page.Text("Crimp and pull three samples of each before the first real one, and again when the tool, its setting or the "+
-		"wire's lot changes: write down the newtons. Pull slowly and in line; each must hold the newtons shown. A crimp that was sampled for a "+
-		"connector before needs no others. Damage: strands nicked / broken that are allowed.", page.Small)
+		"wire's lot changes: write down the newtons. Pull slowly and in line; each must hold the newtons shown. A crimp that was sampled "+
+		"for a connector before needs no others. Damage: strands nicked / broken that are allowed.", page.Small)
 	note.KeepNext = true
 	return note
 }
