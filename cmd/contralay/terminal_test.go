@@ -255,7 +255,10 @@ func (s *terminal) toRow(match string) {
 			}
 			s.press(key)
 			pressed := time.Now()
-			now := s.until("an answer", func(screen string) bool { return screen != before || time.Since(pressed) > time.Second })
+			now := s.until("an answer", func(screen string) bool { // what is worked out beside it may change the screen, too
+				k, w := hand(screen)
+				return k != at || w != words || time.Since(pressed) > time.Second
+			})
 			if k, w := hand(now); k == at && w == words {
 				if k, w := hand(s.settle()); k == at && w == words {
 					break

@@ -77,7 +77,8 @@ func Drop(m list.Maker) []page.Block {
 	case len(known) > 0:
 		out = append(out, kept(page.Text("On the car: measure from one cavity to the other, then along the return, and add. Each row is "+
 			"the way of its feed that drops most. Expect is with all loads of the feed on and the copper as hot as they make it; one "+
-			"alone, or cold, drops less. Live battery: no rings or watch, tools insulated, and a fire extinguisher at hand.", page.Small)), dropGrid(m, known))
+			"alone, or cold, drops less. Live battery: no rings or watch, tools insulated, and a fire extinguisher at hand.",
+			page.Small)), dropGrid(m, known))
 	}
 	if len(unknown) > 0 {
 		out = append(out, page.Text("Not known, since a current, a length or a resistance is missing: "+strings.Join(unknown, ", ")+".",
