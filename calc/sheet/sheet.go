@@ -107,7 +107,7 @@ const (
 
 // Layer is one ring of a branch as it is laid; index 0 is the centre.
 type Layer struct {
-	Members  []Member
+	Members  []Member // clockwise as they lie, seen from the from end; one in the very middle first
 	Fillers  int
 	FillerMM unit.Millimetre
 	Spares   int

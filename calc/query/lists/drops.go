@@ -18,30 +18,37 @@ type Drop struct {
 	Amps     unit.Ampere // in its first wire, with every load of the feed on
 	Expect   unit.Volt   // along the way and back
 	Limit    unit.Volt
+	Partly   bool // the drop of another way of the feed is not known: it may be more
 }
 
 // Drops is each feed of which a way from a cavity to a cavity is known, and the ids of the others.
 func Drops(s *sheet.Sheet) (known []Drop, unknown []string) {
 	for f := range s.H.Feeds {
-		best := Drop{}
+		w := ways{s: s}
 		if f < len(s.Feeds) {
+			w.beyond = s.Feeds[f].Beyond
 			for _, leg := range s.Feeds[f].Legs {
-				w := &s.H.Wires[leg]
-				for _, start := range [][2]string{{w.From.V, w.To.V}, {w.To.V, w.From.V}} {
-					if d := worst(s, s.Feeds[f].Beyond, []int{leg}, start[0], start[1]); cavityAt(s, start[0]) && d.Expect > best.Expect {
-						best = d
+				for _, ends := range bothWays(s, leg) {
+					if cavityAt(s, ends[0]) {
+						w.follow([]int{leg}, nil, ends[0], ends[1])
 					}
 				}
 			}
 		}
-		if best.Expect <= 0 {
+		if w.best.Expect <= 0 {
 			unknown = append(unknown, s.H.Feeds[f].ID)
 			continue
 		}
-		best.Feed = f
-		known = append(known, best)
+		w.best.Feed, w.best.Partly = f, w.lacks
+		known = append(known, w.best)
 	}
 	return known, unknown
+}
+
+// bothWays are the ends of a wire, from either.
+func bothWays(s *sheet.Sheet, k int) [2][2]string {
+	w := &s.H.Wires[k]
+	return [2][2]string{{w.From.V, w.To.V}, {w.To.V, w.From.V}}
 }
 
 // cavityAt reports whether an end of a wire is a cavity.
@@ -50,31 +57,39 @@ func cavityAt(s *sheet.Sheet, end string) bool {
 	return ok && p.Splice == ""
 }
 
-// worst is the way that drops most of those that go on from an end, over splices and wires beyond them; nothing where
-// none of them is known from end to end.
-func worst(s *sheet.Sheet, beyond, way []int, from, end string) (best Drop) {
-	last := way[len(way)-1]
-	if !s.Wires[last].Drop.Set {
-		return Drop{}
-	}
-	p, ok := s.Index.End(end)
+// ways are those of a feed, as far as they were followed.
+type ways struct {
+	s      *sheet.Sheet
+	beyond []int // the wires of the feed behind a splice
+	best   Drop  // of those that are known, the one that drops most
+	lacks  bool  // a wire of one has no drop that is known
+}
+
+// follow goes on from the end of a way over splices, over none of them twice, to every cavity that it comes to.
+func (w *ways) follow(way []int, over []string, from, end string) {
+	p, ok := w.s.Index.End(end)
 	switch {
 	case !ok:
-		return Drop{}
+		return
+	case !w.s.Wires[way[len(way)-1]].Drop.Set:
+		w.lacks = true
+		return
 	case p.Splice == "":
-		return dropOf(s, way, from, end)
+		if d := dropOf(w.s, way, from, end); d.Expect > w.best.Expect {
+			w.best = d
+		}
+		return
+	case slices.Contains(over, p.Splice):
+		return
 	}
-	for _, k := range beyond {
-		w := &s.H.Wires[k]
-		for _, ends := range [][2]string{{w.From.V, w.To.V}, {w.To.V, w.From.V}} {
-			if at, ok := s.Index.End(ends[0]); ok && at.Splice == p.Splice && !slices.Contains(way, k) {
-				if d := worst(s, beyond, append(slices.Clone(way), k), from, ends[1]); d.Expect > best.Expect {
-					best = d
-				}
+	over = append(slices.Clone(over), p.Splice)
+	for _, k := range w.beyond {
+		for _, ends := range bothWays(w.s, k) {
+			if at, ok := w.s.Index.End(ends[0]); ok && at.Splice == p.Splice && !slices.Contains(way, k) {
+				w.follow(append(slices.Clone(way), k), over, from, ends[1])
 			}
 		}
 	}
-	return best
 }
 
 // dropOf is what a way drops, with the returns that its wires name.

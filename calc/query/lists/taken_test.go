@@ -124,7 +124,7 @@ func TestDropsOfAFeed(t *testing.T) {
 	d := known[0]
 	sum := s.Wires[at("leg")].Drop.V + s.Wires[at("f")].Drop.V + s.Wires[at("gf")].Drop.V
 	calctest.Near(t, "expected", float64(d.Expect), float64(sum), 1e-12)
-	if !slices.Equal(d.Wires, []int{at("leg"), at("f")}) || !slices.Equal(d.Back, []int{at("gf")}) || d.Feed != 0 {
+	if !slices.Equal(d.Wires, []int{at("leg"), at("f")}) || !slices.Equal(d.Back, []int{at("gf")}) || d.Feed != 0 || d.Partly {
 		t.Errorf("the way is %v and back %v", d.Wires, d.Back)
 	}
 	if d.From != "BOX:1" || d.To != "FAR:1" || d.Amps != 6 || d.Limit != 0.5 { // drop_max_v of the design, section 6.0
@@ -139,12 +139,33 @@ func TestDropsOfAFeed(t *testing.T) {
 	h := s.H.EditWire(at("f"), func(w *model.Wire) { w.Amps = model.Opt[unit.Ampere]{} })
 	s = calc.Complete(h, s.Cat, nil)
 	known, _ = lists.Drops(s)
-	if s.Wires[at("f")].Drop.Set || len(known) != 1 || known[0].To != "NEAR:1" || !slices.Equal(known[0].Back, []int{at("gf"),
+	if s.Wires[at("f")].Drop.Set || len(known) != 1 || known[0].To != "NEAR:1" || !known[0].Partly || !slices.Equal(known[0].Back, []int{at("gf"),
 		at("gn")}) {
 		t.Fatalf("%+v", known)
 	}
 	calctest.Near(t, "over the near lamp", float64(known[0].Expect), float64(s.Wires[at("leg")].Drop.V+s.Wires[at("n")].Drop.V+
 		s.Wires[at("gf")].Drop.V+s.Wires[at("gn")].Drop.V), 1e-12)
+}
+
+// Nine wires beside one another between two splices: a way goes over each splice once, however many ways there are to and fro.
+func TestDropsOverParallelWires(t *testing.T) {
+	text := strings.Replace(fed, "id = \"S2\"\nat = \"J\"", "id = \"S2\"\nat = \"J\"\ntoward = \"L\"\noffset_mm = 500.0", 1)
+	wire := func(id, from, to string) {
+		text += fmt.Sprintf("[[wire]]\nid = %q\nfrom = %q\nto = %q\nspec = \"AS22759/32\"\nsize = \"20\"\namps = 0.2\n", id, from, to)
+	}
+	for n := range 9 {
+		wire(fmt.Sprint("beside", n), "S1", "S2")
+	}
+	wire("last", "S2", "FAR:2")
+	s := calctest.Built(t, text)
+	s = calc.Complete(s.H, s.Cat, s)
+	if !s.Wires[s.Index.Wire["beside3"]].Drop.Set {
+		t.Fatal("a wire between the splices drops nothing that is known")
+	}
+	known, _ := lists.Drops(s)
+	if len(known) == 0 || known[0].Feed != 0 || len(known[0].Wires) > 3 {
+		t.Errorf("%+v", known)
+	}
 }
 
 // Tape by geometry: what fills the ring between two circles over a length is as much as the tape is thick, wide and long.

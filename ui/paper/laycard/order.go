@@ -1,7 +1,6 @@
 package laycard
 
 import (
-	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -16,32 +15,9 @@ import (
 // clockwise, seen from the from end of the branch; one in the very middle before them.
 func rowsOf(m list.Maker, branch, k int) []Row {
 	var out []Row
-	for n, c := range clockwise(m.S.Branches[branch].Layers[k].Members) {
+	for n, c := range m.S.Branches[branch].Layers[k].Members {
 		out = append(out, rowOf(m, branch, k, n+1, c))
 	}
-	return out
-}
-
-// clockwise sorts members by the angle at which they lie, from that of the first.
-func clockwise(members []sheet.Member) []sheet.Member {
-	out := slices.Clone(members)
-	middle := func(c sheet.Member) bool { return math.Hypot(float64(c.X), float64(c.Y)) < 1e-6 }
-	at := slices.IndexFunc(out, func(c sheet.Member) bool { return !middle(c) })
-	if at < 0 {
-		return out
-	}
-	from := hours(out[at])
-	turn := func(c sheet.Member) float64 {
-		if middle(c) {
-			return -1
-		}
-		h := math.Mod(hours(c)-from+12, 12)
-		if h > 12-1e-6 {
-			h = 0
-		}
-		return h
-	}
-	slices.SortStableFunc(out, func(a, b sheet.Member) int { return cmp.Compare(turn(a), turn(b)) })
 	return out
 }
 

@@ -80,6 +80,16 @@ func Drop(m list.Maker) []page.Block {
 			"alone, or cold, drops less. Live battery: no rings or watch, tools insulated, and a fire extinguisher at hand.",
 			page.Small)), dropGrid(m, known))
 	}
+	var partly []string
+	for _, d := range known {
+		if d.Partly {
+			partly = append(partly, m.H.Feeds[d.Feed].ID)
+		}
+	}
+	if len(partly) > 0 {
+		out = append(out, page.Text("The drop of another way of "+strings.Join(partly, ", ")+" is not known, and may be more.",
+			page.Small))
+	}
 	if len(unknown) > 0 {
 		out = append(out, page.Text("Not known, since a current, a length or a resistance is missing: "+strings.Join(unknown, ", ")+".",
 			page.Small))
