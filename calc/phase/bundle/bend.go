@@ -63,10 +63,9 @@ func bend(s *sheet.Sheet, i int) {
 	if long >= 0 && out.Make == model.MakeLaid {
 		l := &out.Layers[long]
 		s.Say(sheet.Note, "bend.turn", b.ID,
-			fmt.Sprintf("It bends before layer %d has made one turn (lay %s mm, and the bend takes %s mm of its length): "+
-				"wires on the outside need %s mm more than those inside, %s mm if laid straight",
-				long, unit.Fixed(unit.RoundHalfUp(float64(l.LayMM), 5), 0), unit.Fixed(arc, 0), unit.Fixed(l.BentMM, 1),
-				unit.Fixed(l.FlatMM, 1)))
+			fmt.Sprintf("It bends before layer %d has made one turn: the bend takes %s mm of its length. Wires on the outside need %s mm "+
+				"more than those inside, %s mm if laid straight",
+				long, unit.Fixed(arc, 0), unit.Fixed(l.BentMM, 1), unit.Fixed(l.FlatMM, 1)))
 	}
 }
 
