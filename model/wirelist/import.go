@@ -98,6 +98,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	}
 	join.Facts(im, tables)
 	audit.Run(im, h.Words, tables, read)
+	im.Rep.SayOnce()
 	im.Rep.Sort(tables)
 	return im.H, im.Rep, nil
 }

@@ -309,13 +309,21 @@ func suitsRun(s *sheet.Sheet, i int, t catalogue.Tube) bool {
 	return !strings.HasSuffix(t.Kind, thinKind) || b.Supported.V || !slices.Contains(b.Environment, model.Vibration)
 }
 
+// lack is what a bore is too small by, in words that never say nothing.
+func lack(v unit.Millimetre) string {
+	if v < 0.005 { // it would be printed as 0.00
+		return "under 0.01"
+	}
+	return unit.Fixed(v, 2)
+}
+
 func saySheath(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	sh, v := &out.Sheath, out.Sheath.Verdict
 	fine := func(x unit.Millimetre) string { return unit.Fixed(x, 2) }
 	if v.StopSlide {
 		s.Say(sheet.Stop, "sheath.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s mm too small to pass %s",
-			sh.Part, fine(sh.Tube.V.SuppliedMM), fine(-v.WorstSlideMM), sh.PassAt))
+			sh.Part, fine(sh.Tube.V.SuppliedMM), lack(-v.WorstSlideMM), sh.PassAt))
 	}
 	if v.StopLoose {
 		s.Say(sheet.Stop, "sheath.loose", b.ID,

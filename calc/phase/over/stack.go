@@ -281,7 +281,7 @@ func coverTube(s *sheet.Sheet, i int, c *sheet.Covered, held unit.Millimetre) {
 	switch {
 	case v.StopSlide:
 		s.Say(sheet.Stop, "cover.slide", b.ID, fmt.Sprintf("%s cannot slide on: its bore of %s mm is %s mm too small to pass %s", name,
-			unit.Fixed(c.Tube.V.SuppliedMM, 2), unit.Fixed(-v.WorstSlideMM, 2), c.PassAt))
+			unit.Fixed(c.Tube.V.SuppliedMM, 2), lack(-v.WorstSlideMM), c.PassAt))
 	case v.StopLoose:
 		s.Say(sheet.Stop, "cover.loose", b.ID,
 			fmt.Sprintf("%s stays loose: it recovers to %s mm, and the tape diameter beneath is %s mm with every wire at its smallest",

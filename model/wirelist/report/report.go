@@ -23,6 +23,9 @@ const (
 // Control is the rule of a cell that holds what is left out of it: see table.Odd.
 const Control = "control character"
 
+// LeftOut is what was done about a text that nothing was taken from.
+const LeftOut = "left out"
+
 // Finding is one thing to say about a place in a list.
 type Finding struct {
 	Level Level

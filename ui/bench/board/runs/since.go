@@ -48,7 +48,7 @@ func SincePage(m *desk.Model, w int, _ string) desk.Page {
 		p.Lines = []string{words.Capital(n)}
 	}
 	for _, d := range c.Differences {
-		for k, t := range kit.Wrap(words.Capital(m.Sys.Says(d.Says)), max(20, w-3)) {
+		for k, t := range kit.Wrap(words.Capital(m.Sys.Says(d.Says)), max(20, w-5)) {
 			row := desk.Row{Key: "since " + d.At + d.Says, Text: t, Detail: redoes(d),
 				Enter: func(m *desk.Model) { m.Show(SinceOneKind, d.Says) }}
 			if k > 0 {
@@ -95,7 +95,7 @@ func cataloguePage(m *desk.Model, w int, d built.Difference) desk.Page {
 	if moved := run.Moved(m.Sheet, own(m)); len(moved) > 0 {
 		p.Lines = append(p.Lines, m.Sys.Says(strings.Join(moved, "; "))+".")
 	}
-	take := keepRow("take the figures of today", nil)
+	take := keepRow("take today's figures", nil)
 	take.Key, take.Does = "take", "take"
 	take.Field.Label = "who takes the figures of today"
 	take.Field.Set = func(m *desk.Model, who string) error {
@@ -106,7 +106,7 @@ func cataloguePage(m *desk.Model, w int, d built.Difference) desk.Page {
 		settled(m)
 		return nil
 	}
-	p.Rows = []desk.Row{keepRow("keep the figures it was begun with", []built.Difference{d}), take}
+	p.Rows = []desk.Row{keepRow("keep its own figures", []built.Difference{d}), take}
 	return asRows(m, p, w)
 }
 

@@ -339,8 +339,8 @@ func TestRunAsksAboutTheCatalogue(t *testing.T) {
 		row, says string
 		size      [2]int
 		takes     bool
-	}{{"@keep the figures", "what it was begun with is kept: the catalogue has changed", [2]int{80, 24}, false},
-		{"@take the figures", "it goes by the catalogue of today from here on: the catalogue has changed", [2]int{40, 12}, true}} {
+	}{{"@keep its own figures", "what it was begun with is kept: the catalogue has changed", [2]int{80, 24}, false},
+		{"@take today's figures", "it goes by the catalogue of today from here on: the catalogue has changed", [2]int{40, 12}, true}} {
 		m := runOf(t, "example.toml", run.LayStep)
 		benchtest.Size(m, c.size[0], c.size[1])
 		today := slices.Clone(runs.Build(m).Shelf)
