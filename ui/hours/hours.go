@@ -84,7 +84,8 @@ func InUse(c *catalogue.Catalogue, of string) string {
 		strings.Join(was, ", then "))
 }
 
-// Line is how long a harness is expected to take, in one line.
+// Line is how long a harness is expected to take, in one line: two spreads either way, which hold 19 of 20 where what is left
+// over scatters by chance (from memory).
 func Line(h record.Hours) string {
 	of := func(m float64) string { return unit.Fixed(m/60, 1) }
 	says := fmt.Sprintf("%s hours to expect (%s to %s), by the minutes of this shop", of(h.Minutes),

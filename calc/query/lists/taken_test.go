@@ -139,8 +139,8 @@ func TestDropsOfAFeed(t *testing.T) {
 	h := s.H.EditWire(at("f"), func(w *model.Wire) { w.Amps = model.Opt[unit.Ampere]{} })
 	s = calc.Complete(h, s.Cat, nil)
 	known, _ = lists.Drops(s)
-	if s.Wires[at("f")].Drop.Set || len(known) != 1 || known[0].To != "NEAR:1" || !known[0].Partly || !slices.Equal(known[0].Back, []int{at("gf"),
-		at("gn")}) {
+	if s.Wires[at("f")].Drop.Set || len(known) != 1 || known[0].To != "NEAR:1" || !known[0].Partly ||
+		!slices.Equal(known[0].Back, []int{at("gf"), at("gn")}) {
 		t.Fatalf("%+v", known)
 	}
 	calctest.Near(t, "over the near lamp", float64(known[0].Expect), float64(s.Wires[at("leg")].Drop.V+s.Wires[at("n")].Drop.V+
