@@ -11,4 +11,7 @@
 //   - doubt: one line of the report for a table, with the rows that it is said of.
 //
 // It changes nothing of the harness. A plain, sound list shows no doubt.
+//
+// The shares by which a column or a row is taken for unlike (nine of ten, a half, a third) have no source: they are those at
+// which plain lists of our own show no doubt and damaged ones do.
 package audit
