@@ -1,13 +1,14 @@
 package main
 
 import (
+	"bytes"
 	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"strings"
-	"syscall"
 	"testing"
+	"time"
 
 	"contralay/model/wirelist/listtest"
 )
@@ -39,12 +40,35 @@ func TestWorkbookInItsMemory(t *testing.T) {
 		t.Fatal(err)
 	}
 	cmd := exec.Command(built, "import", list, "-o", filepath.Join(dir, "list.toml"))
-	if out, err := cmd.CombinedOutput(); err != nil || !strings.Contains(string(out), "20000 wires") {
-		t.Fatalf("%v\n%.300s", err, out)
+	var out bytes.Buffer
+	cmd.Stdout, cmd.Stderr = &out, &out
+	if err := cmd.Start(); err != nil {
+		t.Fatal(err)
 	}
-	peak := cmd.ProcessState.SysUsage().(*syscall.Rusage).Maxrss // KB on Linux: getrusage(2)
-	t.Logf("%d MB", peak>>10)
-	if peak > 256<<10 {
-		t.Errorf("%d MB at its peak, 256 at most", peak>>10)
+	peak := make(chan int)
+	go func() { peak <- highWater(cmd.Process.Pid) }()
+	err := cmd.Wait()
+	mb := <-peak >> 10
+	if err != nil || !strings.Contains(out.String(), "20000 wires") {
+		t.Fatalf("%v\n%.300s", err, out.String())
+	}
+	t.Logf("%d MB", mb)
+	if mb == 0 || mb > 256 {
+		t.Errorf("%d MB at its peak, 256 at most", mb)
+	}
+}
+
+// highWater is the most memory that a program held at once until it ended, in KB, as /proc tells it (proc_pid_status(5)). What
+// getrusage(2) tells of a child counts what its parent held when it was started, too: here, all other tests.
+func highWater(pid int) int {
+	most := 0
+	for {
+		status, err := os.ReadFile(fmt.Sprintf("/proc/%d/status", pid))
+		_, after, found := strings.Cut(string(status), "VmHWM:")
+		if err != nil || !found { // it has ended
+			return most
+		}
+		fmt.Sscan(after, &most)
+		time.Sleep(2 * time.Millisecond)
 	}
 }
