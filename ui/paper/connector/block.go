@@ -142,7 +142,7 @@ func about(m list.Maker, t int) string {
 	if says != "" {
 		says = list.Capital(strings.TrimSpace(says)) + ". "
 	}
-	return says + fmt.Sprintf("%d cavities: %s.", len(worked.Cavities), strings.Join(counts, ", "))
+	return says + fmt.Sprintf("%d cavities: %s.", len(worked.Cavities), strings.Join(counts, ", ")) + shellText(m, t)
 }
 
 // pinGrid is what goes into each cavity that is not empty, in columns side by side.
