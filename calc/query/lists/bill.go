@@ -136,10 +136,12 @@ func billCovers(s *sheet.Sheet) []BillRow {
 			sheathMM = b.Sheath.ToMM - b.Sheath.FromMM
 		}
 		add(model.CoverSheath, b.Sheath.Part, sheathMM)
-		for _, c := range b.Covers {
-			if c.Tube.Set {
+		for k := range b.Covers {
+			switch c := &b.Covers[k]; {
+			case isTape(c): // billTape has it
+			case c.Tube.Set:
 				add(c.What, c.Part, c.CutMM)
-			} else {
+			default:
 				add(c.What, cmp.Or(c.Part, "as stocked"), c.ToMM-c.FromMM)
 			}
 		}

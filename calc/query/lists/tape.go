@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
@@ -26,8 +27,8 @@ func TapeMM(after, before, length, thick, wide unit.Millimetre) unit.Millimetre 
 	return math.Pi / 4 * (after*after - before*before) * length / (thick * wide)
 }
 
-// billTape is the tape that binds layers and builds centres up, by its name; how thick and wide
-// it is says the shop, else it is from memory.
+// billTape is the tape that binds layers, builds centres up and is wound over branches, by its name; how thick and wide it is
+// says the shop, else it is from memory.
 func billTape(s *sheet.Sheet) []BillRow {
 	type use struct {
 		long  unit.Millimetre
@@ -35,6 +36,14 @@ func billTape(s *sheet.Sheet) []BillRow {
 	}
 	used := map[string]*use{}
 	var parts []string
+	guess := false
+	add := func(part string, long unit.Millimetre, where string) {
+		if used[part] == nil {
+			used[part], parts = &use{}, append(parts, part)
+		}
+		used[part].long += long
+		used[part].where = append(used[part].where, where)
+	}
 	for i := range s.Branches {
 		b := &s.Branches[i]
 		for k := range b.Layers {
@@ -42,12 +51,6 @@ func billTape(s *sheet.Sheet) []BillRow {
 				continue
 			}
 			l, bind := &b.Layers[k], b.As[k].BindMM.V
-			part := cmp.Or(b.As[k].BindPart.V, "as stocked")
-			if used[part] == nil {
-				used[part], parts = &use{}, append(parts, part)
-			}
-			u := used[part]
-			u.long += TapeMM(l.OverMM, l.OverMM-bind, s.H.Branches[i].LengthMM, s.Limits.TapeMM, s.Limits.TapeWideMM)
 			where := "binder of " + s.H.Branches[i].ID + " layer " + fmt.Sprint(k)
 			switch {
 			case l.BuiltMM > 0:
@@ -55,7 +58,16 @@ func billTape(s *sheet.Sheet) []BillRow {
 			case k == 0:
 				where = "binder of " + s.H.Branches[i].ID
 			}
-			u.where = append(u.where, where)
+			add(cmp.Or(b.As[k].BindPart.V, "as stocked"),
+				TapeMM(l.OverMM, l.OverMM-bind, s.H.Branches[i].LengthMM, s.Limits.TapeMM, s.Limits.TapeWideMM), where)
+		}
+		for c := range b.Covers {
+			if c := &b.Covers[c]; isTape(c) {
+				thick := min(s.Limits.TapeMM, c.ThickMM) // a cover that is thinner than the tape is one pass
+				add(cmp.Or(c.Part, "as stocked"), TapeMM(c.OverMM, c.UnderMM, c.ToMM-c.FromMM, thick, s.Limits.TapeWideMM),
+					"over "+s.H.Branches[i].ID)
+				guess = guess || c.ThickGuess
+			}
 		}
 	}
 	slices.Sort(parts)
@@ -66,10 +78,13 @@ func billTape(s *sheet.Sheet) []BillRow {
 			Says: fmt.Sprintf("%s mm thick, %s mm wide, edge to edge: %s", unit.Fixed(s.Limits.TapeMM, 2),
 				unit.Fixed(s.Limits.TapeWideMM, 1),
 				strings.Join(u.where, "; "))}
-		if r := s.H.Rules; !r.TapeMM.Set || !r.TapeWideMM.Set {
+		if r := s.H.Rules; guess || !r.TapeMM.Set || !r.TapeWideMM.Set {
 			row.Standing = catalogue.Memory
 		}
 		out = append(out, row)
 	}
 	return out
 }
+
+// isTape reports whether a cover is wound of tape.
+func isTape(c *sheet.Covered) bool { return c.What == model.CoverTape && !c.Tube.Set }
