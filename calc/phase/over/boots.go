@@ -12,7 +12,8 @@ import (
 
 // boots tests the cable end of the boots at a branch's terminations. Their sizes
 // stand in the catalogue from memory, so no more than a warning comes of them
-// unless the shop's own catalogue has them.
+// unless the shop's own catalogue has them. A boot stops where it fails on wires at the edge of their tolerance, as a sheath and
+// a transition do; what is only advised is judged at their nominal size.
 func boots(s *sheet.Sheet, i int) {
 	b, out := &s.H.Branches[i], &s.Branches[i]
 	for _, place := range []string{b.From, b.To} {
@@ -34,16 +35,20 @@ func boots(s *sheet.Sheet, i int) {
 			continue
 		}
 		d, held := UnderBoot(s, i, place, boot)
+		least, most := held, d+max(0, out.OverMaxMM-out.OverMM)
+		if out.OverMinMM > 0 {
+			least -= max(0, out.OverMM-out.OverMinMM)
+		}
 		switch {
-		case held < boot.CableRecoveredMM:
+		case least < boot.CableRecoveredMM:
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableRecovered).Standing, sheet.Stop), "boot.grip", t.ID,
-				fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm. Build the bundle up there%s", boot.ID,
-					unit.Fixed(boot.CableRecoveredMM, 2), unit.Fixed(held, 2),
+				fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm with every wire at its smallest. Build the bundle up there%s", boot.ID,
+					unit.Fixed(boot.CableRecoveredMM, 2), unit.Fixed(least, 2),
 					offThePart(boot.From(boot.Read.CableRecovered), ", and check")))
-		case boot.CableSuppliedMM > 0 && d > boot.CableSuppliedMM:
+		case boot.CableSuppliedMM > 0 && most > boot.CableSuppliedMM:
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableSupplied).Standing, sheet.Stop), "boot.slide", t.ID,
-				fmt.Sprintf("%s will not slide on: it opens to %s mm and the branch is %s mm%s", boot.ID,
-					unit.Fixed(boot.CableSuppliedMM, 2), unit.Fixed(d, 2), offThePart(boot.From(boot.Read.CableSupplied), ". Check")))
+				fmt.Sprintf("%s will not slide on: it opens to %s mm and the branch is %s mm with every wire at its largest%s", boot.ID,
+					unit.Fixed(boot.CableSuppliedMM, 2), unit.Fixed(most, 2), offThePart(boot.From(boot.Read.CableSupplied), ". Check")))
 		case boot.From(boot.Read.CableRecovered).Standing != catalogue.Memory && held < cover.MinGrip*boot.CableRecoveredMM:
 			// of a size from memory it would say nothing
 			s.Say(sheet.Note, "boot.gripslittle", t.ID,

@@ -18,8 +18,8 @@ import (
 // twisted: 4.10 mm over at their largest, 3.90 at their smallest; tape lies round them on two halves and two
 // straights, (2 + π)/π = 1.6366 wires, 3.1914 mm at their smallest. A sheath and a sleeve stop by section 6.5 of the
 // design: bore as supplied against the largest, bore recovered against the smallest under tape. The outlet
-// of a leg passes the largest and is held by what is over it at its smallest; a boot is judged at nominal,
-// with a note from 80 % of its bore and below 1.10 of grip.
+// of a leg passes the largest and is held by what is over it at its smallest, and so is a boot; what it is advised, from
+// 80 % of its bore and below 1.10 of grip, is judged at nominal.
 func TestEdgesOfTolerance(t *testing.T) {
 	tube := func(supplied, recovered unit.Millimetre) *catalogue.Catalogue {
 		return &catalogue.Catalogue{Tubes: []catalogue.Tube{{ID: "own", Kind: "AS23053/16", SuppliedMM: supplied, RecoveredMM: recovered,
@@ -43,7 +43,7 @@ func TestEdgesOfTolerance(t *testing.T) {
 		{"sheath", "sheath.slide", "sheath.loose", 4.10, 3.1914, "", calctest.CoverText("sheath", "part = \"own\"\n"), tube},
 		{"sleeve", "cover.slide", "cover.loose", 4.10, 3.1914, "",
 			calctest.CoverText("sleeve", "part = \"own\"\nfrom_mm = 100.0\nto_mm = 200.0\n"), tube},
-		{"boot", "boot.slide", "boot.grip", 4, 4, "boot = \"own\"\n", "", boot},
+		{"boot", "boot.slide", "boot.grip", 4.10, 3.90, "boot = \"own\"\n", "", boot},
 		{"transition", "transition.slide", "transition.grip", 4.10, 3.90, "", "", transition},
 	} {
 		for _, e := range []struct {
