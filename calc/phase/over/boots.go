@@ -48,7 +48,8 @@ func boots(s *sheet.Sheet, i int) {
 		case boot.CableSuppliedMM > 0 && most > boot.CableSuppliedMM:
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableSupplied).Standing, sheet.Stop), "boot.slide", t.ID,
 				fmt.Sprintf("%s will not slide on: it opens to %s mm and the branch is %s mm with every wire at its largest%s", boot.ID,
-					unit.Fixed(boot.CableSuppliedMM, 2), unit.Fixed(most, 2), offThePart(boot.From(boot.Read.CableSupplied), ". Check")))
+					unit.Fixed(boot.CableSuppliedMM, 2), unit.Fixed(most, 2),
+					offThePart(boot.From(boot.Read.CableSupplied), ". Check")))
 		case boot.From(boot.Read.CableRecovered).Standing != catalogue.Memory && held < cover.MinGrip*boot.CableRecoveredMM:
 			// of a size from memory it would say nothing
 			s.Say(sheet.Note, "boot.gripslittle", t.ID,

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+	"strings"
 
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -77,27 +78,17 @@ const reach unit.Millimetre = 1000
 // Twins tells which connectors could be put on each other's place, and where two wires
 // of a small connector cannot be told apart by colour.
 func Twins(s *sheet.Sheet) {
-	type kind struct{ insert, gender, key string }
-	kindOf := func(t *model.Termination) kind { return kind{t.Insert.V, string(t.Gender.V), t.Key.V} }
-	like := map[kind]int{} // how many there are
+	like := map[string]int{} // how many there are of an insert
 	for i := range s.H.Terminations {
-		like[kindOf(&s.H.Terminations[i])]++
+		like[s.H.Terminations[i].Insert.V]++
 	}
 	for i := range s.H.Terminations {
 		a := &s.H.Terminations[i]
-		if a.Insert.V != "" && like[kindOf(a)] > 1 {
+		if a.Insert.V != "" && like[a.Insert.V] > 1 {
 			for _, n := range near(s, a.ID, reach) {
-				b := &s.H.Terminations[n.term]
-				if n.term >= i || kindOf(a) != kindOf(b) {
-					continue
+				if n.term < i {
+					sayTwins(s, a, &s.H.Terminations[n.term], n.far)
 				}
-				level := sheet.Warn
-				if a.Gender.V == "" || a.Key.V == "" {
-					level = sheet.Note // they may differ in what is not entered
-				}
-				s.SayLike(level, "twins", a.ID, "",
-					fmt.Sprintf("It is like %s, %s from it along the harness: same insert, gender and key, so the two can be swapped. "+
-						"Give one of them a different keying", b.ID, unit.Fixed(n.far, 0)+" mm"))
 			}
 		}
 		if t := &s.Terms[i]; a.Insert.V == "" && len(t.Cavities) <= smallConnector {
@@ -116,6 +107,33 @@ func Twins(s *sheet.Sheet) {
 			}
 		}
 	}
+}
+
+// sayTwins says of two connectors on one harness, so far apart along it, that they could be swapped: for sure where insert,
+// gender and key of both are the same, perhaps where one of those is not entered.
+func sayTwins(s *sheet.Sheet, a, b *model.Termination, far unit.Millimetre) {
+	if a.Insert.V != b.Insert.V {
+		return
+	}
+	where := fmt.Sprintf("It is like %s, %s mm from it along the harness: ", b.ID, unit.Fixed(far, 0))
+	same, open := []string{"insert"}, []string{}
+	for _, x := range []struct{ what, a, b string }{{"gender", string(a.Gender.V), string(b.Gender.V)}, {"key", a.Key.V, b.Key.V}} {
+		switch {
+		case x.a == "" || x.b == "":
+			open = append(open, x.what)
+		case x.a == x.b:
+			same = append(same, x.what)
+		default:
+			return
+		}
+	}
+	if len(open) == 0 {
+		s.SayLike(sheet.Warn, "twins", a.ID, "",
+			where+"same insert, gender and key, so the two can be swapped. Give one of them a different keying")
+		return
+	}
+	s.SayLike(sheet.Note, "twins", a.ID, "", fmt.Sprintf("%ssame %s, so the two may be swapped. Enter the %s of both", where,
+		strings.Join(same, " and "), strings.Join(open, " and the ")))
 }
 
 // smallConnector is how many cavities are wired by colour alone.
