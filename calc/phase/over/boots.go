@@ -42,8 +42,8 @@ func boots(s *sheet.Sheet, i int) {
 		switch {
 		case least < boot.CableRecoveredMM:
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableRecovered).Standing, sheet.Stop), "boot.grip", t.ID,
-				fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm with every wire at its smallest. Build the bundle up there%s", boot.ID,
-					unit.Fixed(boot.CableRecoveredMM, 2), unit.Fixed(least, 2),
+				fmt.Sprintf("%s stays loose: it recovers to %s mm and lies on %s mm with every wire at its smallest. "+
+					"Build the bundle up there%s", boot.ID, unit.Fixed(boot.CableRecoveredMM, 2), unit.Fixed(least, 2),
 					offThePart(boot.From(boot.Read.CableRecovered), ", and check")))
 		case boot.CableSuppliedMM > 0 && most > boot.CableSuppliedMM:
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableSupplied).Standing, sheet.Stop), "boot.slide", t.ID,
