@@ -9,6 +9,8 @@ import (
 	"path/filepath"
 	"runtime"
 	"syscall"
+
+	"contralay/model/file/schema"
 )
 
 // newMode is what a new file may do: the owner writes, all read.
@@ -24,10 +26,19 @@ const newMode fs.FileMode = 0o644
 // error says that it is saved.
 func Save(path string, d Document) error {
 	text := Encode(d)
-	if _, err := Parse(text, path); err != nil {
-		return fmt.Errorf("%s was not saved, because it could not be read back:\n%w", path, err)
+	if !sound(d, len(text)) {
+		if _, err := Parse(text, path); err != nil {
+			return fmt.Errorf("%s was not saved, because it could not be read back:\n%w", path, err)
+		}
 	}
 	return swap(path, text, true)
+}
+
+// sound reports whether Parse would take the text of a document, which is so long, for sure. The head is read back, the rest is
+// asked of the schema: to read a large harness back takes more than all else that is done to save it.
+func sound(d Document, size int) bool {
+	_, err := Parse(Encode(Document{Head: d.Head}), "")
+	return err == nil && size <= maxSize && schema.Sound(&d.Harness)
 }
 
 // Write makes text the file at path with the care of Save, whatever the text is, and keeps no

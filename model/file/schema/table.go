@@ -35,7 +35,8 @@ type part[T any] interface {
 	name() string
 	read(d *decoder, v *T, raw any, at place)
 	write(w *writer, v *T, at string)
-	raw(v *T) any // as a decoder would give it, nil where it is left out
+	raw(v *T) any    // as a decoder would give it, nil where it is left out
+	sound(v *T) bool // each of its values can be read
 
 	view(at string) Table
 	count(v *T) int

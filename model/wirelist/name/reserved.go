@@ -5,7 +5,11 @@ import "strings"
 // saysReserved reports whether a text is a word for reserved and what for, with nothing between: "reserviert Ladedruck", "réservé
 // launch". The accent counts: "reserve pump" is a pump. From memory, no source.
 func saysReserved(cell string) bool {
-	first, rest, ok := strings.Cut(strings.Trim(cell, " .:()[]*"), " ")
+	cell = strings.Trim(cell, " .:()[]*")
+	if cell == "" || strings.IndexByte("rRgGzZvV", cell[0]) < 0 {
+		return false // as most are
+	}
+	first, rest, ok := strings.Cut(cell, " ")
 	if !ok || len(first) < len("reserved") || strings.TrimSpace(rest) == "" {
 		return false
 	}

@@ -71,6 +71,9 @@ func padded(n int, like string) string {
 	return s
 }
 
+// rangeSigns makes a dash of what stands between the ends of a range.
+var rangeSigns = strings.NewReplacer("–", "-", "...", "-", "…", "-", "..", "-", " to ", "-", " bis ", "-")
+
 // LooksLikeRange reports whether pin is two numbers or two single letters with a dash between,
 // rising.
 func LooksLikeRange(pin string) bool {
@@ -80,7 +83,7 @@ func LooksLikeRange(pin string) bool {
 	if _, _, ok := Spread(pin, nil); ok {
 		return true
 	}
-	a, b, ok := strings.Cut(strings.NewReplacer("–", "-", "...", "-", "…", "-", "..", "-", " to ", "-", " bis ", "-").Replace(pin), "-")
+	a, b, ok := strings.Cut(rangeSigns.Replace(pin), "-")
 	a, b = strings.TrimSpace(a), strings.TrimSpace(b)
 	return ok && len(a) == 1 && len(b) == 1 && value.IsLetter(a[0]) && value.IsLetter(b[0]) && a < b
 }

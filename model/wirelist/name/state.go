@@ -22,7 +22,11 @@ const (
 // "spare 2", and for what a place is kept for, "reserved for the pump": "spare injector 3"
 // is a signal. Of several words the one that says more counts.
 func StateOf(cell string) State {
-	f := bareWord(cell)
+	return stateOf(cell, bareWord(cell))
+}
+
+// stateOf is StateOf of a cell whose bare word is known.
+func stateOf(cell, f string) State {
 	if s := stateOfWord(cell, f); s != Used {
 		return s
 	}
@@ -60,6 +64,9 @@ func bareWord(cell string) string {
 // isKeptFor reports whether a text begins with the words of a place that is kept for something,
 // and says for what.
 func isKeptFor(folded string) bool {
+	if folded == "" || strings.IndexByte("rhfl", folded[0]) < 0 {
+		return false // as most are
+	}
 	for _, lead := range []string{"reserved for ", "reserve for ", "reserved - ", "reserved: ", "held for ", "future ", "reserviert fur ",
 		"reserviert fuer ", "reserve pour ", "reserve au ", "libre para ",
 		"libre pour ", "free for ", "frei fur ", "libero per ", "for later", "reservado para ", "reservada para ",
@@ -81,13 +88,14 @@ func OnlyFree(signal string) bool { return StateOf(signal) == Used && StateOfSig
 
 // StateOfSignal reads the name of a net: a place that nobody has decided on is kept free.
 func StateOfSignal(cell string) State {
-	switch f := bareWord(cell); {
-	case IsWeakState(cell):
+	f := bareWord(cell)
+	switch {
+	case isWeakWord(f):
 		return Blank
 	case f != "" && IsUnknown(f):
 		return Reserved
 	}
-	return StateOf(cell)
+	return stateOf(cell, f)
 }
 
 // IsKey reports whether the name of a net can be that of a cavity that keys its connector, and has no wire.
@@ -101,8 +109,10 @@ func IsKey(cell string) bool {
 
 // IsWeakState reports whether the name of a net says that its cavity is free only where nothing else stands in its
 // row: "open" beside a wire is what the wire does.
-func IsWeakState(cell string) bool {
-	switch bareWord(cell) {
+func IsWeakState(cell string) bool { return isWeakWord(bareWord(cell)) }
+
+func isWeakWord(bare string) bool {
+	switch bare {
 	case "open", "tom", "tomt", "keying pin", "key pin", "polarising key":
 		return true
 	}

@@ -36,7 +36,7 @@ func (b *Block) CellAt(cells []string, f name.Field) (text string, col int) {
 		}
 		if col < 0 {
 			text, col = cells[i], i
-			if slices.Contains(Once(), f) {
+			if isOnce(f) {
 				break
 			}
 			continue
@@ -53,10 +53,13 @@ func (b *Block) CellAt(cells []string, f name.Field) (text string, col int) {
 }
 
 // Once lists the fields that have one value in a row.
-func Once() []name.Field {
-	return []name.Field{name.FieldWire, name.FieldPin, name.FieldFromPin, name.FieldToPin, name.FieldGauge, name.FieldSpec,
-		name.FieldColour, name.FieldStripe, name.FieldLength, name.FieldCurrent, name.FieldFuse}
-}
+func Once() []name.Field { return once[:] }
+
+// once is never written to.
+var once = [...]name.Field{name.FieldWire, name.FieldPin, name.FieldFromPin, name.FieldToPin, name.FieldGauge, name.FieldSpec,
+	name.FieldColour, name.FieldStripe, name.FieldLength, name.FieldCurrent, name.FieldFuse}
+
+func isOnce(f name.Field) bool { return slices.Contains(once[:], f) }
 
 // IsPole reports whether a dash that is all of a cell is the minus pole of a device, and does not say that the cell is empty:
 // another cell of its column is the plus pole.
@@ -80,7 +83,6 @@ func isCavityColumn(f name.Field) bool {
 // Beside is what a row holds in columns that no value is read from: the second of two of
 // a kind, where it says something else than the first, and those that were spared.
 func (b *Block) Beside(cells []string) (all []string) {
-	first := map[name.Field]string{}
 	for i, c := range b.Cols {
 		if i >= len(cells) || cells[i] == "" {
 			continue
@@ -88,12 +90,17 @@ func (b *Block) Beside(cells []string) (all []string) {
 		if c.Field == name.FieldUnit && !isUnitWord(cells[i]) {
 			all = append(all, value.JoinNonEmpty(": ", c.Head, cells[i]))
 		}
-		if !slices.Contains(Once(), c.Field) {
+		if !isOnce(c.Field) {
 			continue
 		}
-		if v, ok := first[c.Field]; !ok {
-			first[c.Field] = cells[i]
-		} else if table.Fold(v) != table.Fold(cells[i]) && !value.IsNothing(cells[i]) {
+		first := i // of the columns of its kind that hold something
+		for k := range i {
+			if b.Cols[k].Field == c.Field && cells[k] != "" {
+				first = k
+				break
+			}
+		}
+		if first < i && table.Fold(cells[first]) != table.Fold(cells[i]) && !value.IsNothing(cells[i]) {
 			all = append(all, value.JoinNonEmpty(": ", c.Head, cells[i]))
 		}
 	}

@@ -92,7 +92,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 			if row.Point {
 				row.Deep = len(line) - len(strings.TrimLeft(line, " \t"))
 			}
-			text := strings.TrimLeft(strings.NewReplacer("**", "", "`", "").Replace(trimmed), "#>-*+ ")
+			text := strings.TrimLeft(emphasis.Replace(trimmed), "#>-*+ ")
 			row.Cells = []string{marked(withoutBackslashes(strings.Trim(text, "*_# ")))}
 		}
 		before = !row.Prose
@@ -180,6 +180,12 @@ func (r *Row) strike() {
 	}
 }
 
+// emphasis is what a text is bold or code by; lineBreaks are what stands for a new line in a cell.
+var (
+	emphasis   = strings.NewReplacer("**", "", "`", "")
+	lineBreaks = strings.NewReplacer("<br>", " ", "<br/>", " ", "<br />", " ")
+)
+
 // tableCells parts a line at each bar that no backslash stands before, and takes
 // emphasis and code marks off.
 func tableCells(line string) []string {
@@ -187,14 +193,16 @@ func tableCells(line string) []string {
 	if strings.HasSuffix(line, "|") && !strings.HasSuffix(line, `\|`) {
 		line = line[:len(line)-1]
 	}
-	var cells []string
+	cells := make([]string, 0, strings.Count(line, "|")+1)
 	for {
 		end := 0
 		for end < len(line) && (line[end] != '|' || end > 0 && line[end-1] == '\\') {
 			end++
 		}
 		cell := withoutBackslashes(line[:end])
-		cell = strings.NewReplacer("<br>", " ", "<br/>", " ", "<br />", " ").Replace(cell)
+		if strings.IndexByte(cell, '<') >= 0 {
+			cell = lineBreaks.Replace(cell)
+		}
 		cell = marked(cell)
 		for _, mark := range []string{"**", "`", "__"} {
 			if len(cell) > 2*len(mark) && strings.HasPrefix(cell, mark) && strings.HasSuffix(cell, mark) {

@@ -42,20 +42,24 @@ func fromUTF16(data []byte, order binary.ByteOrder) []byte {
 	return []byte(string(utf16.Decode(units)))
 }
 
-// isASCII reports whether every letter of a text is a plain one.
-func isASCII(s string) bool {
+// lettersOf says whether every letter of a text is a plain one, and whether one of them is a capital.
+func lettersOf(s string) (ascii, capital bool) {
 	for i := range len(s) {
 		if s[i] >= utf8.RuneSelf {
-			return false
+			return false, capital
 		}
+		capital = capital || s[i] >= 'A' && s[i] <= 'Z'
 	}
-	return true
+	return true, capital
 }
 
 // Fold makes lower case of a text and plain letters of those with marks, so that
 // "Länge", "LÄNGE" and "Lange" are one word.
 func Fold(s string) string {
-	if isASCII(s) {
+	switch ascii, capital := lettersOf(s); {
+	case ascii && !capital:
+		return s
+	case ascii:
 		return strings.ToLower(s)
 	}
 	var b strings.Builder

@@ -86,6 +86,9 @@ const MostHues = 4
 // no English colour); "" is none. ok is false where anything is not understood or
 // could be read in two ways.
 func ParseColour(text, lang string) (Colour, bool) {
+	if HasDigit(text) && hasLetter(text) {
+		return nil, false // neither a code of digits nor words
+	}
 	s := table.Fold(strings.TrimRight(strings.TrimSpace(text), "*†‡")) // the mark of a note below the table
 	if c, ok := digitColour(s); ok {
 		return c, true
@@ -93,7 +96,8 @@ func ParseColour(text, lang string) (Colour, bool) {
 	var c Colour
 	shade := ""
 	between, with, last := false, false, ""
-	for _, t := range Scan(s) {
+	var in room
+	for _, t := range scan(in[:0], s) {
 		switch {
 		case t.Kind == '/' || t.Kind == '-' || t.Kind == '+' || t.Kind == ',' || t.Kind == '.' || t.Kind == '&' || t.Kind == '\\' ||
 			t.Kind == '|' || t.Kind == ';':
@@ -162,6 +166,16 @@ func ParseColour(text, lang string) (Colour, bool) {
 		return nil, false
 	}
 	return c, true
+}
+
+// hasLetter reports whether a text has a plain letter.
+func hasLetter(s string) bool {
+	for i := range len(s) {
+		if IsLetter(s[i]) && s[i] < 0x80 {
+			return true
+		}
+	}
+	return false
 }
 
 // digitColour reads "6", "92", "9/2", "901".

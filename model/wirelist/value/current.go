@@ -16,7 +16,8 @@ const largestA = 2000
 // A, or in mA where the heading says so (milli). ok is false where anything is not
 // understood, below 0 or over 2000 A.
 func ParseCurrent(text string, milli bool, mark Mark) (unit.Ampere, bool) {
-	all := Scan(table.Fold(text))
+	var in room
+	all := scan(in[:0], table.Fold(text))
 	if len(all) == 0 || len(all) > 2 || all[0].Kind != '0' || strings.Contains(all[0].Text, "/") {
 		return 0, false
 	}

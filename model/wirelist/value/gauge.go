@@ -55,7 +55,8 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 		}
 		return g, true
 	}
-	all := Scan(table.Fold(squared(text)))
+	var in room
+	all := scan(in[:0], table.Fold(squared(text)))
 	size, metric, awg := "", false, false
 	for i := 0; i < len(all); i++ {
 		t := all[i]
@@ -279,7 +280,12 @@ func specNamed(words []string) (name string, n int) {
 // high strand"; "" where there is none, or more than one. Of one size said both ways, "1.5mm²
 // (16 AWG)", the first counts.
 func SizeWithin(text string, mark Mark) string {
-	all := Scan(table.Fold(squared(text)))
+	folded := table.Fold(squared(text))
+	if !strings.Contains(folded, "mm") && !strings.Contains(folded, "awg") && !strings.Contains(folded, "ga") {
+		return "" // no unit of sizes
+	}
+	var in room
+	all := scan(in[:0], folded)
 	found, inMetric := "", false
 	for i := range all {
 		if IsCount(all, i) && i > 0 && all[i-1].Kind == '0' {

@@ -56,7 +56,8 @@ const longest = 100_000
 // number without unit takes bare; where that is "" it is not a length. ok is false
 // where anything is not understood, below 0 or over 100 m.
 func ParseLength(text string, bare LengthUnit, mark Mark) (mm unit.Millimetre, ok bool) {
-	all := Scan(table.Fold(text))
+	var in room
+	all := scan(in[:0], table.Fold(text))
 	total, parts := 0.0, 0
 	sign := "" // the sign or word of the unit before
 	last := math.Inf(1)

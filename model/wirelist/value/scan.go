@@ -13,12 +13,19 @@ type Token struct {
 // Scan parts a folded text into tokens. A number is digits with marks and strokes
 // inside it: "0,5", "24-1/2" is three. What × means is written x; ² and ³ are digits
 // of the word before them.
-func Scan(s string) []Token {
-	s = strings.Map(PlainSign, s)
+func Scan(s string) []Token { return scan(nil, s) }
+
+// room is for the tokens of most cells. Where they go no further than the function that asks for them, it is no work to make.
+type room [16]Token
+
+// scan is Scan into room that is there.
+func scan(all []Token, s string) []Token {
+	if !isPlain(s) {
+		s = strings.Map(PlainSign, s)
+	}
 	if s == "" {
 		return nil
 	}
-	all := make([]Token, 0, 4+len(s)/4)
 	for i := 0; i < len(s); {
 		j := i
 		switch c := s[i]; {
@@ -50,6 +57,16 @@ func Scan(s string) []Token {
 	return all
 }
 
+// isPlain reports whether a text is of plain letters and signs alone.
+func isPlain(s string) bool {
+	for i := range len(s) {
+		if s[i] >= 0x80 {
+			return false
+		}
+	}
+	return true
+}
+
 // PlainSign is the ASCII sign for one that a word processor writes in its place.
 func PlainSign(r rune) rune {
 	switch r {
@@ -71,6 +88,16 @@ func PlainSign(r rune) rune {
 
 // IsDigit reports whether c is one of 0 to 9.
 func IsDigit(c byte) bool { return c >= '0' && c <= '9' }
+
+// HasDigit reports whether a text has one of 0 to 9.
+func HasDigit(s string) bool {
+	for i := range len(s) {
+		if IsDigit(s[i]) {
+			return true
+		}
+	}
+	return false
+}
 
 // IsLetter takes every byte of a letter beyond ASCII too, so that one stays whole.
 func IsLetter(c byte) bool { return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= 0x80 }

@@ -16,4 +16,9 @@ func JoinNonEmpty(sep string, parts ...string) string {
 }
 
 // IsNothing reports whether a cell is empty, or holds a dash that fills it.
-func IsNothing(cell string) bool { return strings.Trim(cell, "-–—. ") == "" }
+func IsNothing(cell string) bool {
+	if cell != "" && cell[0] > '.' && cell[0] < 0x80 {
+		return false // most cells begin with a letter or a digit
+	}
+	return strings.Trim(cell, "-–—. ") == ""
+}
