@@ -84,8 +84,18 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += points - 1
 			continue
 		}
+		if points := f.colourPoints(i, true); points > 0 {
+			f.plug(i, points)
+			i += points - 1
+			continue
+		}
 		if points := f.runs(i); points > 0 {
 			f.leads(rows[i : i+points])
+			i += points - 1
+			continue
+		}
+		if points := f.colourPoints(i, false); points > 0 {
+			f.plug(i, points)
 			i += points - 1
 			continue
 		}

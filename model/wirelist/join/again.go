@@ -68,12 +68,15 @@ type again struct {
 
 // toldAgain reports whether a row says of the wire in its cavity what an earlier one says, or less.
 func toldAgain(a, b *draft.Item) bool {
-	switch {
-	case a.Signal != "" && b.Signal != "" && table.Fold(a.Signal) != table.Fold(b.Signal),
-		a.To.String() != "" && b.To.String() != "" && a.To != b.To,
-		a.Gauge.Size != "" && b.Gauge.Size != "" && a.Gauge.Size != b.Gauge.Size,
-		len(a.Colour) > 0 && len(b.Colour) > 0 && !a.Colour.Equal(b.Colour):
+	if contradicts(a, b) || a.To.String() != "" && b.To.String() != "" && a.To != b.To {
 		return false
 	}
-	return a.OwnID != "" || a.Signal != "" && b.Signal != ""
+	return a.OwnID != "" || a.Signal != "" && b.Signal != "" || a.To.String() != "" && a.To == b.To
+}
+
+// contradicts reports whether two rows say two things of the name, the size or the colour of a wire.
+func contradicts(a, b *draft.Item) bool {
+	return a.Signal != "" && b.Signal != "" && table.Fold(a.Signal) != table.Fold(b.Signal) ||
+		a.Gauge.Size != "" && b.Gauge.Size != "" && a.Gauge.Size != b.Gauge.Size ||
+		len(a.Colour) > 0 && len(b.Colour) > 0 && !a.Colour.Equal(b.Colour)
 }

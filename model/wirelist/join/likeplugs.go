@@ -2,6 +2,7 @@ package join
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
@@ -42,9 +43,61 @@ func (p *plugs) look() {
 //	X3 axis Y | 1   | Coil A+
 func (p *plugs) all(terms []*draft.Term) bool {
 	const least = 3 // no source
-	if len(terms) < least {
-		return false
+	return len(terms) >= least && p.same(terms, least)
+}
+
+// devices reports whether two connectors or more have the same two names or more in the same cavities, and each is called after a
+// device that carries something out or feels something, one word for it and other words beside: the motors of two axes, the left
+// and the right lamp. No wire runs from one to the next.
+//
+//	Left wheel motor       Right wheel motor
+//	1 | A                  1 | A
+//	2 | B                  2 | B
+func (p *plugs) devices(terms []*draft.Term) bool {
+	word := ""
+	for _, t := range terms {
+		w := name.Words(table.Fold(calledAs(t)))
+		at := slices.IndexFunc(w, isUser)
+		if at < 0 || word != "" && w[at] != word || len(w) < 2 || slices.ContainsFunc(w, saysEnd) {
+			return false
+		}
+		word = w[at]
 	}
+	return p.same(terms, 2)
+}
+
+// saysEnd reports whether a word is of one end of a lead, which another connector is the other end of.
+func saysEnd(w string) bool {
+	switch w {
+	case "end", "side", "male", "female", "loom", "harness", "cable", "lead", "extension", "ende", "seite", "bout", "cote", "lado", "lato",
+		"strona", "kant", "zijde":
+		return true
+	}
+	return false
+}
+
+// calledAs is what a list calls a connector.
+func calledAs(t *draft.Term) string {
+	if t.Name.Set {
+		return t.Name.V
+	}
+	return t.ID
+}
+
+// isUser reports whether a word is of a device that stands at the end of its wires. From memory, no source.
+func isUser(w string) bool {
+	switch strings.TrimRight(w, "s") {
+	case "motor", "servo", "stepper", "lamp", "light", "headlight", "headlamp", "indicator", "winker", "fan", "pump", "valve", "solenoid",
+		"sensor", "encoder", "injector", "coil", "speaker", "horn", "heater", "actuator", "thruster", "probe", "caliper", "brake",
+		"motore", "moteur", "lampe", "leuchte", "blinker", "lufter", "pumpe", "ventil", "fuhler", "capteur", "lampada", "faro", "bomba",
+		"sensore", "ventilador", "ventilator", "silnik", "czujnik", "lampa", "voeler", "klep":
+		return true
+	}
+	return false
+}
+
+// same reports whether some connectors have the same names in the same cavities, some of them at least, and none has another.
+func (p *plugs) same(terms []*draft.Term, least int) bool {
 	if p.look(); len(p.nets[terms[0]]) < least {
 		return false
 	}

@@ -52,7 +52,7 @@ func Nets(im *draft.Importer) {
 				report.Counted(len(terms), "connector", "connectors")), "not joined: many devices have one of that name")
 			continue
 		}
-		if alike.all(terms) && !saysBus(of[net][0].Signal) {
+		if (alike.all(terms) || alike.devices(terms)) && !saysBus(of[net][0].Signal) {
 			alike.apart = append(alike.apart, of[net]...)
 			continue
 		}
@@ -147,6 +147,9 @@ func oneWire(a, b *draft.Item, titled bool) bool {
 	if titled {
 		return a.OwnID == b.OwnID || a.Block != b.Block || a.OwnID == "" || b.OwnID == ""
 	}
+	if a.Block != b.Block && (a.OwnID == "" || b.OwnID == "" || a.OwnID == b.OwnID) {
+		return !contradicts(a, b) // another table tells it from its other end, and may say less of it
+	}
 	return a.OwnID == b.OwnID && a.Gauge.Size == b.Gauge.Size && a.Colour.Equal(b.Colour) && a.Signal == b.Signal
 }
 
@@ -187,7 +190,7 @@ func oneWay(im *draft.Importer) {
 // every word of the other, as the sensor's own table says "signal" of what the main one calls
 // "oil signal".
 func sameNet(a, b string) bool {
-	if strings.Join(name.PlusMinus(a), "") != strings.Join(name.PlusMinus(b), "") {
+	if !draft.SameSigns(a, b) {
 		return false
 	}
 	x, y := name.Words(table.Fold(a)), name.Words(table.Fold(b))

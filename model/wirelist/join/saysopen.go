@@ -15,6 +15,10 @@ func saysOpen(text string) bool {
 	if words[0] == "left" { // "left open", and no "left motor"
 		return isLeftOpen(words[1])
 	}
+	if first := strings.Fields(text)[0]; words[0] != "not" && words[0] != "no" && len(first) > 1 && first == strings.ToUpper(first) &&
+		text != strings.ToUpper(text) {
+		return false // "PAS sensor" is called by its first letters
+	}
 	switch words[0] {
 	case "not", "no", "nicht", "kein", "keine", "pas", "non", "aucun", "sin", "inte", "ej", "ikke", "nie", "bez", "niet", "geen", "nao",
 		"sem", "senza", "sans", "unterminated", "cut", "open", "floating", "offen", "stays",

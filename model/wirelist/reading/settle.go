@@ -28,6 +28,7 @@ func (l *look) settle() {
 	ends.besidePin()
 	ends.plugColumn()
 	ends.repeatedDevices()
+	ends.farPins()
 	l.pinCells()
 	l.slashed()
 	l.runsByCells()
@@ -287,7 +288,7 @@ func (l *look) anotherPin(i int) bool {
 //	C1   | square, 4 way | 4
 //	C2   | square, 2 way | 2
 func (l *look) isCount(i int, c *shape.Column) bool {
-	if w := name.Words(table.Fold(c.Head)); len(w) != 1 || w[0] != "pins" && w[0] != "ways" && w[0] != "pines" && w[0] != "kontakte" {
+	if w := name.Words(table.Fold(c.Head)); len(w) != 1 || w[0] != "pins" && w[0] != "ways" && w[0] != "cavities" && w[0] != "pines" && w[0] != "kontakte" {
 		return false
 	}
 	last, falls := 0, false

@@ -90,7 +90,8 @@ func endsOf(im *draft.Importer, b *shape.Block, cells []string, f, pin name.Fiel
 	if text == "" && value.IsNothing(p) && pinCol >= 0 && b.Cols[pinCol].Of != "" && !b.IsPole(pinCol) {
 		p = ""
 	}
-	if text != "" && p != "" && (isNone(p) || value.IsNothing(p) && (len(p) > 1 || !b.IsPole(pinCol)) || name.IsUnknown(p)) {
+	// "NO" is the contact that is normally open, beside "NC" and "COM".
+	if text != "" && p != "" && (isNone(p) && p != "NO" || value.IsNothing(p) && (len(p) > 1 || !b.IsPole(pinCol)) || name.IsUnknown(p)) {
 		if !value.IsNothing(p) {
 			it.Notes = append(it.Notes, "cavity at "+text+": "+p)
 		}

@@ -142,7 +142,7 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 	}
 	tos, toCol := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
 	if it.Signal != "" && len(tos) == 0 {
-		it.Net = strings.Join(append(name.Words(table.Fold(it.Signal)), name.PlusMinus(it.Signal)...), " ")
+		it.Net = draft.NetKey(it.Signal)
 	}
 	var froms []draft.End
 	for _, p := range pins {

@@ -1,13 +1,14 @@
 package shape
 
 import (
+	"strconv"
 	"strings"
 
 	"contralay/model/wirelist/name"
 )
 
 // SettleRanges says whether a dash between two numbers parts a range in this block: some
-// cavities have none, and no name with a dash falls, as "2-1" does.
+// cavities have none, or the numbers go on from row to row, and no name with a dash falls, as "2-1" does.
 func (b *Block) SettleRanges() {
 	falls := false
 	plain := map[string]bool{}
@@ -41,5 +42,30 @@ func (b *Block) SettleRanges() {
 			}
 		}
 	}
-	b.Ranges = !falls && len(plain) > 1
+	b.Ranges = !falls && (len(plain) > 1 || b.tiled())
+}
+
+// tiled reports whether the cavities of a table, row by row, go on from one range to the next and leave none out: "1-2", "3-8",
+// "9-10". Names with a dash do not.
+func (b *Block) tiled() bool {
+	last, ranges := 0, 0
+	for _, r := range b.Rows {
+		cell := b.Cell(r.Cells, name.FieldPin)
+		if cell == "" || IsText(r) {
+			continue
+		}
+		all, _, rises := name.Spread(cell, nil)
+		if !rises {
+			all = []string{cell}
+		} else {
+			ranges++
+		}
+		first, err1 := strconv.Atoi(all[0])
+		end, err2 := strconv.Atoi(all[len(all)-1])
+		if err1 != nil || err2 != nil || last > 0 && first != last+1 {
+			return false
+		}
+		last = end
+	}
+	return ranges > 1
 }
