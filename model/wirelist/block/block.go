@@ -84,6 +84,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += points - 1
 			continue
 		}
+		if points := f.endPoints(i); points > 0 {
+			f.listEnds(i, points)
+			i += points - 1
+			continue
+		}
 		if points := f.runs(i); points > 0 {
 			f.leads(rows[i : i+points])
 			i += points - 1
