@@ -13,6 +13,10 @@ import (
 	"contralay/model/file/schema"
 )
 
+// readBack is how long a text is read back whole before it is saved, in bytes: longer than a harness of 400 wires. Of a longer one
+// the schema is asked.
+const readBack = 1 << 20
+
 // newMode is what a new file may do: the owner writes, all read.
 const newMode fs.FileMode = 0o644
 
@@ -26,7 +30,7 @@ const newMode fs.FileMode = 0o644
 // error says that it is saved.
 func Save(path string, d Document) error {
 	text := Encode(d)
-	if !sound(d, len(text)) {
+	if len(text) <= readBack || !sound(d, len(text)) {
 		if _, err := Parse(text, path); err != nil {
 			return fmt.Errorf("%s was not saved, because it could not be read back:\n%w", path, err)
 		}

@@ -84,6 +84,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += points - 1
 			continue
 		}
+		if points := f.endPoints(i); points > 0 {
+			f.listEnds(i, points)
+			i += points - 1
+			continue
+		}
 		if points := f.colourPoints(i, true); points > 0 {
 			f.plug(i, points)
 			i += points - 1

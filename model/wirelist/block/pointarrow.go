@@ -1,8 +1,6 @@
 package block
 
 import (
-	"strings"
-
 	"contralay/model/wirelist/name"
 )
 
@@ -46,15 +44,6 @@ func (f *finder) arrowPoints(i int) int {
 
 // cutArrow parts a text at the one arrow in it; far is "" where it has none, or several.
 func cutArrow(text string) (front, far string) {
-	for _, arrow := range []string{"-->", "->", "==>", "=>", "→", "⇒"} {
-		a, b, ok := strings.Cut(text, arrow)
-		if !ok {
-			continue
-		}
-		if strings.Contains(b, arrow) {
-			return text, ""
-		}
-		return strings.TrimSpace(a), strings.TrimSpace(b)
-	}
-	return text, ""
+	front, far, _ = cutAtArrow(text)
+	return front, far
 }

@@ -41,18 +41,8 @@ func partRun(text string) (from, to string, rest []string) {
 	if from, to, rest = partNetLine(text); from != "" {
 		return from, to, rest
 	}
-	for _, arrow := range []string{"<-->", "<->", "-->", "->", "==>", "=>", "→", "↔", "⇒", "—>", "–>"} {
-		front, back, ok := strings.Cut(text, arrow)
-		if !ok {
-			continue
-		}
-		if strings.Contains(back, arrow) {
-			return "", "", nil // a chain of three
-		}
-		from, to = strings.TrimSpace(front), strings.Trim(back, " >")
-		break
-	}
-	if from == "" {
+	from, to, ok := cutAtArrow(text)
+	if !ok || from == "" {
 		return "", "", nil
 	}
 	var lead []string
@@ -95,10 +85,25 @@ func partRun(text string) (from, to string, rest []string) {
 // and a pad of it.
 func (f *finder) leads(points []table.Row) {
 	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: f.titles(), Runs: true}
+	nearOf, farOf, headed := ownHead(points)
+	if headed {
+		b.Titles, points = append(b.Titles, points[0]), points[1:]
+	} else {
+		nearOf, farOf = f.runDevices(b.Titles, points)
+	}
 	for _, r := range points {
 		from, to, rest := partRun(r.Cells[0])
+		for _, e := range []*string{&from, &to} {
+			bare, remark := remarkBehindPad(*e, nearOf != "")
+			if *e = bare; remark != "" {
+				rest[2] = value.JoinNonEmpty("; ", rest[2], bare+": "+remark)
+			}
+		}
 		near, nearPad := f.pad(from)
 		far, farPad := f.pad(to)
+		if nearOf != "" && farOf != "" && isPad(from) && isPad(to) {
+			near, nearPad, far, farPad = nearOf, from, farOf, to
+		}
 		for _, e := range [][2]*string{{&near, &nearPad}, {&far, &farPad}} {
 			if *e[1] == "-" { // the pole, and no dash that fills a cell
 				*e[0], *e[1] = *e[0]+":-", ""

@@ -47,7 +47,14 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		if len(Words(text)) == 0 {
 			continue
 		}
+		if i > 0 && goesOn(rows[i-1], r) {
+			t.Other = append(t.Other, text)
+			continue
+		}
 		name, told := connectorSaid(text)
+		if of := headerTo(text); of != "" && !told {
+			name, told = of, true
+		}
 		of, first := near, ""
 		first, _, _ = strings.Cut(text, " ")
 		prose := !told && r.Level == 0 && !IsDesignator(strings.TrimRight(first, ":,")) && (isSentence(whole) || isSentence(text) ||

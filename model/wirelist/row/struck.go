@@ -32,6 +32,10 @@ func SayOdd(im *draft.Importer, t *table.Table) {
 	if t.Guess != "" {
 		im.Say(report.Note, "code page guessed from the letters", table.Place{File: t.File}, t.Guess, "save the list as UTF-8 to be sure")
 	}
+	if t.Program > 0 {
+		im.Say(report.Note, "lines of a program", table.Place{File: t.File}, fmt.Sprint(t.Program),
+			"left out; its comments are read")
+	}
 	for _, o := range t.Odd {
 		at := table.Place{File: t.File, Sheet: t.Sheet, Row: o.Row}
 		if o.Row > 0 {

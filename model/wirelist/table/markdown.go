@@ -29,7 +29,15 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	open, first, at := false, 0, 0
 	var fence []string // the lines since a fence, where one is open
 	tr := ""           // the lines of a row of HTML that is not at its end
-	for line := range strings.SplitSeq(withoutWiki(text), "\n") {
+	all := strings.Split(withoutFencedComments(withoutWiki(text)), "\n")
+	inset := tablesSetIn(name, outsideFences(all), l)
+	ruled := false // whether the table in hand has a rule below its headings
+	for n < len(all) {
+		line := all[n]
+		if in, ok := inset[n]; ok {
+			t.Rows, before, n = append(t.Rows, in.rows...), false, n+in.n
+			continue
+		}
 		n++
 		if line == wikiGap {
 			continue
@@ -66,6 +74,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 			}
 			continue
 		}
+		head := n < len(all) && isRuler(strings.TrimSpace(all[n]))
 		switch {
 		case trimmed == "":
 			before = false
@@ -78,8 +87,12 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		case len(trimmed) > l.CellBytes:
 			return nil, &Error{Place{File: name, Row: n}, fmt.Sprintf("has %d bytes", len(trimmed)),
 				fmt.Sprintf("lines of up to %d", l.CellBytes)}
-		case strings.HasPrefix(trimmed, "|") || strings.Count(trimmed, "|") > 1:
+		case strings.HasPrefix(trimmed, "|") || strings.Count(trimmed, "|") > 1,
+			strings.Contains(trimmed, "|") && (!before && head || before && ruled): // a rule below, or above, makes one bar enough
 			row.Cells, row.First = tableCells(trimmed), !before
+			if !before {
+				ruled = head
+			}
 			row.strike()
 		default:
 			if hashes := trimmed[:len(trimmed)-len(strings.TrimLeft(trimmed, "#"))]; len(hashes) <= 6 && !open {
@@ -89,6 +102,9 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 				row.Level = belowHeadings
 			}
 			row.Prose, row.Point = true, isPoint(trimmed)
+			if parts := gapped(line); len(parts) == 2 && parts[1].from-parts[0].to > 2 {
+				row.Gap = [2]string{marked(parts[0].text), marked(parts[1].text)}
+			}
 			if row.Point {
 				row.Deep = len(line) - len(strings.TrimLeft(line, " \t"))
 			}
@@ -105,6 +121,20 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		t.Rows = append(t.Rows, row)
 	}
 	return []Table{t}, nil
+}
+
+// outsideFences are lines with those between two fences emptied: what stands there is read apart.
+func outsideFences(lines []string) []string {
+	out := make([]string, len(lines))
+	open := false
+	for i, l := range lines {
+		if t := strings.TrimSpace(l); strings.HasPrefix(t, "```") || strings.HasPrefix(t, "~~~") {
+			open = !open
+		} else if !open {
+			out[i] = l
+		}
+	}
+	return out
 }
 
 // belowHeadings is the level of a line that is bold from its first letter to its last: it heads what follows, below every

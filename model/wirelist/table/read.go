@@ -50,7 +50,17 @@ func read(name string, data []byte, l Limits) ([]Table, error) {
 // readText reads a text of any kind.
 func readText(name, text string, l Limits) ([]Table, error) {
 	lower := strings.ToLower(name)
-	if strings.HasSuffix(lower, ".md") || strings.HasSuffix(lower, ".markdown") || hasRuler(text) {
+	if strings.HasSuffix(lower, ".md") || strings.HasSuffix(lower, ".markdown") {
+		return readMarkdown(name, text, l)
+	}
+	if comments, lines, ok := source(text); ok {
+		all, err := readMarkdown(name, comments, l)
+		for i := range all {
+			all[i].Program = lines
+		}
+		return all, err
+	}
+	if hasRuler(text) {
 		return readMarkdown(name, text, l)
 	}
 	if inColumns(text) {

@@ -9,14 +9,15 @@ import (
 
 // Table is one sheet of a workbook, or the whole of a text file.
 type Table struct {
-	File   string // as it was given; for messages alone
-	Sheet  string // "" in a text file
-	Rows   []Row
-	Hidden bool   // a sheet that its workbook does not show
-	Comma  bool   // cells are parted by something else than a comma: a comma in a number may be its decimal mark
-	Marked bool   // it is Markdown: every row says whether it is of a table
-	Guess  string // the code page that its letters were read in, where that is a guess; "" where it is none
-	Odd    []Odd
+	File    string // as it was given; for messages alone
+	Sheet   string // "" in a text file
+	Rows    []Row
+	Hidden  bool   // a sheet that its workbook does not show
+	Comma   bool   // cells are parted by something else than a comma: a comma in a number may be its decimal mark
+	Marked  bool   // it is Markdown: every row says whether it is of a table
+	Program int    // it is the comments of a program, of which so many lines are left out
+	Guess   string // the code page that its letters were read in, where that is a guess; "" where it is none
+	Odd     []Odd
 }
 
 // Odd is a cell, or the name of a sheet, with characters that are left out of it: what commands a
@@ -30,14 +31,15 @@ type Odd struct {
 type Row struct {
 	Line   int // line of a text file, or row of a sheet, from 1
 	Cells  []string
-	Level  int  // of a Markdown heading, from 1; 0 for any other row
-	Prose  bool // a line of Markdown outside every table
-	Point  bool // a point of a list, its dot taken off
-	Deep   int  // how far such a point is set in
-	Ruled  bool // a rule line of Markdown stands below it: it is the headings of a table
-	First  bool // an empty line, or a line of no table, stands before it: a table of Markdown begins here
-	Struck bool // every cell of it is struck out
-	Hidden bool // its workbook does not show it
+	Level  int       // of a Markdown heading, from 1; 0 for any other row
+	Prose  bool      // a line of Markdown outside every table
+	Gap    [2]string // of such a line: its two parts, where a wide gap parts it in two
+	Point  bool      // a point of a list, its dot taken off
+	Deep   int       // how far such a point is set in
+	Ruled  bool      // a rule line of Markdown stands below it: it is the headings of a table
+	First  bool      // an empty line, or a line of no table, stands before it: a table of Markdown begins here
+	Struck bool      // every cell of it is struck out
+	Hidden bool      // its workbook does not show it
 }
 
 // Filled is the number of cells with text, and the first of them.

@@ -1,0 +1,180 @@
+package table
+
+import "strings"
+
+// A wire list often stands in the comments of a program, with the sign of a comment before each of its lines. The sign is no
+// content of the list.
+//
+//	// - RELAY IN1 -> HUB D4        #  Pin | Use             /*
+//	// - RELAY IN2 -> HUB D5        # -----|------            *  1 | Lamp
+//	                                #   4  | Bell            */
+
+// withoutComments takes the signs of comments off some lines and leaves every other line as it is. program reports for each
+// line whether no comment holds it; all of it is nil where the text has no comment of two lines or more.
+func withoutComments(lines []string) (plain []string, program []bool) {
+	var marks []commentRun
+	last := len(lines) - 1 // that ends a comment
+	for last >= 0 && !strings.Contains(lines[last], "*/") {
+		last--
+	}
+	for i := 0; i < len(lines); {
+		run := commentAt(lines, i, i < last)
+		if run.n == 0 {
+			i++
+			continue
+		}
+		marks = append(marks, run)
+		i += run.n
+	}
+	if marks == nil {
+		return lines, nil
+	}
+	plain, program = make([]string, len(lines)), make([]bool, len(lines))
+	for i, l := range lines {
+		plain[i], program[i] = l, strings.TrimSpace(l) != ""
+	}
+	for _, run := range marks {
+		for i := run.at; i < run.at+run.n; i++ {
+			plain[i], program[i] = run.strip(lines[i]), false
+		}
+	}
+	return plain, program
+}
+
+// commentRun is some lines that are a comment: each behind one sign, or all of them between two.
+type commentRun struct {
+	at, n  int
+	sign   string // "" of lines between /* and */
+	starry bool   // each of these lines has a star before it
+}
+
+// strip takes the signs off one line of the run.
+func (run commentRun) strip(line string) string {
+	trimmed := strings.TrimLeft(line, " \t")
+	if run.sign != "" {
+		return strings.TrimPrefix(trimmed, run.sign)
+	}
+	line, _, _ = strings.Cut(line, "*/")
+	if trimmed = strings.TrimLeft(line, " \t"); strings.HasPrefix(trimmed, "/*") {
+		return strings.TrimLeft(trimmed[1:], "*!")
+	}
+	if run.starry {
+		return strings.TrimPrefix(trimmed, "*")
+	}
+	return line
+}
+
+// commentAt is the comment that begins at a line; its n is 0 where none does. A sign that other lists use, too, must stand
+// before three lines. closes reports whether some line below ends a comment.
+func commentAt(lines []string, i int, closes bool) commentRun {
+	trimmed := strings.TrimSpace(lines[i])
+	if strings.HasPrefix(trimmed, "/*") && closes {
+		return blockComment(lines, i)
+	}
+	for _, s := range []struct {
+		sign  string
+		least int
+	}{{"///", 2}, {"//!", 2}, {"//", 2}, {";;;", 3}, {";;", 3}, {"--", 3}, {"#", 3}, {";", 3}, {"%", 3}} {
+		n, filled := 0, 0
+		for i+n < len(lines) {
+			rest, ok := strings.CutPrefix(strings.TrimSpace(lines[i+n]), s.sign)
+			if !ok || rest != "" && rest[0] != ' ' && rest[0] != '\t' || s.sign == ";" && strings.Contains(rest, ";") {
+				break
+			}
+			if n++; rest != "" {
+				filled++
+			}
+		}
+		if filled >= s.least {
+			return commentRun{at: i, n: n, sign: s.sign}
+		}
+	}
+	return commentRun{}
+}
+
+// blockComment is the comment between /* and */ that begins at a line.
+func blockComment(lines []string, i int) commentRun {
+	run := commentRun{at: i, starry: true}
+	for k, l := range lines[i:] {
+		trimmed := strings.TrimSpace(l)
+		if k > 0 && trimmed != "" && !strings.HasPrefix(trimmed, "*") {
+			run.starry = false
+		}
+		if strings.Contains(l, "*/") {
+			if run.n = k + 1; run.n < 2 {
+				run.n = 0
+			}
+			return run
+		}
+	}
+	return commentRun{}
+}
+
+// source makes the comments of a program a text without their signs, its lines where they stood; ok is false where the text
+// is no program. lines is how many lines of program are left out.
+func source(text string) (comments string, lines int, ok bool) {
+	plain, program := withoutComments(strings.Split(text, "\n"))
+	if program == nil {
+		return text, 0, false
+	}
+	code := 0
+	for i, is := range program {
+		if !is {
+			continue
+		}
+		if lines++; isCode(plain[i]) {
+			code++
+		}
+		plain[i] = ""
+	}
+	if 3*code < lines {
+		return text, 0, false // a list of another kind, with remarks
+	}
+	return strings.Join(plain, "\n"), lines, true
+}
+
+// isCode reports whether a line is written as programs are: it ends with a sign of theirs, sets something or takes something in.
+func isCode(line string) bool {
+	line = strings.TrimSpace(line)
+	if i := strings.Index(line, "//"); i > 0 {
+		line = strings.TrimSpace(line[:i])
+	}
+	if line == "" {
+		return false
+	}
+	if strings.IndexByte("{})", line[len(line)-1]) >= 0 || strings.HasSuffix(line, ";") && strings.Count(line, ";") == 1 {
+		return true
+	}
+	for _, lead := range []string{"#include", "#define", "import ", "from ", "package ", "use ", "using ", "end ", "def ", "fn ", "func ",
+		"class ", "const ", "var ", "let ", "return "} {
+		if strings.HasPrefix(line, lead) {
+			return true
+		}
+	}
+	return strings.Contains(line, " = ") || strings.Contains(line, " := ")
+}
+
+// withoutFencedComments takes the signs of comments off the lines between two fences of Markdown, and the signs that nothing
+// else of Markdown has off any line.
+func withoutFencedComments(text string) string {
+	if !strings.Contains(text, "```") && !strings.Contains(text, "~~~") {
+		return text
+	}
+	lines := strings.Split(text, "\n")
+	open := -1
+	for i, l := range lines {
+		if t := strings.TrimSpace(l); !strings.HasPrefix(t, "```") && !strings.HasPrefix(t, "~~~") {
+			continue
+		}
+		if open < 0 {
+			open = i
+			continue
+		}
+		plain, program := withoutComments(lines[open+1 : i])
+		for k := range program {
+			lines[open+1+k] = plain[k]
+		}
+		open = -1
+	}
+	return strings.Join(lines, "\n")
+}
