@@ -13,7 +13,7 @@ import (
 	"contralay/model/file/schema"
 )
 
-// readBack is how long a text is read back whole before it is saved, in bytes: longer than a harness of 400 wires. Of a longer one
+// readBack is how long a text is read back whole before it is saved, in bytes: some 6,000 wires. Of a longer one
 // the schema is asked.
 const readBack = 1 << 20
 
