@@ -31,6 +31,8 @@ type auditor struct {
 	im       *draft.Importer
 	words    map[string]name.Meaning
 	sheets   map[[2]string]int        // the number of a sheet, by its file and name
+	sheet    [2]string                // the one that was asked for last, and its number
+	sheetNo  int
 	rowsOf   map[place]*rowMade       // of the rows that something was made of, or that the report names
 	units    map[string]int           // the unit of a wire, by its id
 	feeds    map[string]int           // its feed
@@ -38,6 +40,8 @@ type auditor struct {
 	kinds    map[string]kind          // what they look like
 	names    map[*draft.Term][]string // the words of their names
 	same     map[pair]bool            // cells and colours that were compared
+	sizes    map[string]sizes         // what sizes of wire the cells of the table in hand say
+	text     []byte                   // room for the text of a wire
 	told     map[cell]bool            // the cells that the report names
 	freePins map[cell]bool            // cavities without a wire, and the rows that name them
 }
@@ -111,6 +115,7 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 		if !t.Wires || t.Said {
 			continue
 		}
+		a.sizes = map[string]sizes{}
 		a.cells(t)
 		a.columns(t)
 		a.lacking(t)
@@ -129,11 +134,15 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 // place is the row of a place.
 func (a *auditor) place(at table.Place) place {
 	key := [2]string{at.File, at.Sheet}
+	if key == a.sheet && len(a.sheets) > 0 { // row after row is of one
+		return place{a.sheetNo, at.Row}
+	}
 	n, ok := a.sheets[key]
 	if !ok {
 		n = len(a.sheets)
 		a.sheets[key] = n
 	}
+	a.sheet, a.sheetNo = key, n
 	return place{n, at.Row}
 }
 

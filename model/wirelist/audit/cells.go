@@ -100,9 +100,9 @@ func (a *auditor) isSame(texts []*text, t *Table, col int, cell string) bool {
 
 // stands reports whether a cell stands in one of some wires, or piece by piece in all of them together.
 func (a *auditor) stands(texts []*text, t *Table, cell string) bool {
-	l := a.look(cell)
+	l, size := a.look(cell), a.sizesOf(cell, t.Mark)
 	for _, x := range texts {
-		if x.holds(cell, l, t, a.words) {
+		if x.holds(cell, l, size, t.Lang, a.words) {
 			return true
 		}
 	}

@@ -28,10 +28,10 @@ func (a *auditor) misplaced(t *Table) {
 			}
 			n++
 			cell := r.Cells[i]
-			digits := strings.Trim(cell, "0123456789/-") == ""
 			switch c.Field {
 			case name.FieldFrom, name.FieldTo, name.FieldConnector, name.FieldSignal:
-				if a.kindOf(cell, t.Lang) == colour && len(cell) > 2 && !digits || isSizeAlone(cell, t.Mark) {
+				if len(cell) > 2 && a.kindOf(cell, t.Lang) == colour && strings.Trim(cell, "0123456789/-") != "" ||
+					isSizeAlone(cell, t.Mark) {
 					odd = append(odd, r)
 				}
 			case name.FieldColour:

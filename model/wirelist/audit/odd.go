@@ -88,15 +88,15 @@ func kindOf(cell, lang string) kind {
 	switch {
 	case value.IsNothing(cell):
 		return empty
-	case strings.Trim(cell, "0123456789.,") == "":
+	case cell[0] <= '9' && strings.Trim(cell, "0123456789.,") == "":
 		return number
-	case len(strings.Fields(cell)) > 3:
+	case strings.Count(cell, " ") > 2 && len(strings.Fields(cell)) > 3:
 		return prose
 	}
 	if c, ok := value.ParseColour(cell, lang); ok && len(c) > 0 {
 		return colour
 	}
-	if strings.ContainsAny(cell, "0123456789") {
+	if value.HasDigit(cell) {
 		return code
 	}
 	return word

@@ -33,17 +33,16 @@ func (a *auditor) textsOf(wires []int) (all []*text) {
 func (a *auditor) textOf(wire int) *text {
 	h := &a.im.H
 	w := &h.Wires[wire]
-	var b strings.Builder
+	b := a.text[:0]
 	add := func(all ...string) {
 		for _, s := range all {
-			b.WriteString(s)
-			b.WriteByte('\n')
+			b = append(append(b, s...), '\n')
 		}
 	}
 	add(w.ID, w.Signal.V, w.Note.V, w.Spec, w.Size, w.Colour.V, string(w.Shade.V))
 	for _, end := range []string{w.From.V, w.To.V} {
 		id, pin, _ := strings.Cut(end, ":")
-		add(id+pin, pin)
+		add(id+pin, pin, end)
 		if t := a.term(id); t != nil {
 			add(t.Name.V, t.ID, t.Insert.V, string(t.Gender.V), t.Device.V, t.Under)
 			if t.Name.Set {
@@ -68,7 +67,8 @@ func (a *auditor) textOf(wire int) *text {
 	if mm, ok := a.im.Rep.Lengths[w.ID]; ok {
 		add(value.MmText(mm))
 	}
-	return &text{plain: b.String(), size: w.Size, code: w.Colour.V}
+	a.text = b
+	return &text{plain: string(b), size: w.Size, code: w.Colour.V}
 }
 
 // term finds a termination by its id.
@@ -129,22 +129,34 @@ func (t *text) has(piece string) bool {
 	return slices.Contains(t.words, piece)
 }
 
+// sizes are the sizes of wire that a cell says: all of it, or within a longer text. "" is none.
+type sizes struct{ whole, within string }
+
+// sizesOf gives the sizes of a cell of the table in hand.
+func (a *auditor) sizesOf(cell string, mark value.Mark) sizes {
+	s, ok := a.sizes[cell]
+	if !ok {
+		if g, is := value.ParseGauge(cell, value.BareAWG, mark); is {
+			s.whole = g.Size
+		}
+		s.within = value.SizeWithin(cell, mark)
+		a.sizes[cell] = s
+	}
+	return s
+}
+
+// is reports whether a size of a wire is one of those.
+func (s sizes) is(of string) bool {
+	return s.whole != "" && (s.whole == of || s.whole+"mm2" == of) || s.within != "" && s.within == of
+}
+
 // holds reports whether a cell stands in the text of a wire: as it is, as the same value, or piece by piece.
-func (t *text) holds(cell string, l *look, in *Table, known map[string]name.Meaning) bool {
-	if stands(t.fold(), l.folded) {
-		return true
-	}
-	if t.isColour(cell, in.Lang) {
-		return true
-	}
-	if g, ok := value.ParseGauge(cell, value.BareAWG, in.Mark); ok && g.Size != "" && (g.Size == t.size || g.Size+"mm2" == t.size) {
-		return true
-	}
-	if size := value.SizeWithin(cell, in.Mark); size != "" && size == t.size {
+func (t *text) holds(cell string, l *look, size sizes, lang string, known map[string]name.Meaning) bool {
+	if size.is(t.size) || stands(t.fold(), l.folded) || t.isColour(cell, lang) {
 		return true
 	}
 	for _, p := range l.pieces {
-		if !t.holdsPiece(p, in.Lang, known) {
+		if !t.holdsPiece(p, lang, known) {
 			return false
 		}
 	}

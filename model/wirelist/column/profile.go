@@ -39,7 +39,7 @@ const MostLooked = 400
 // Of looks at the cells of one column of some rows.
 func Of(rows []table.Row, col int, lang string, mark value.Mark) Profile {
 	var p Profile
-	seen := map[string]bool{}
+	seen, folded := map[string]Profile{}, map[string]bool{} // what each text is: many cells have the same
 	for _, r := range rows[:min(len(rows), MostLooked)] {
 		if col >= len(r.Cells) || value.IsNothing(r.Cells[col]) || shape.IsText(r) {
 			continue
@@ -47,11 +47,39 @@ func Of(rows []table.Row, col int, lang string, mark value.Mark) Profile {
 		if _, first := r.Filled(); name.IsTotal(first) || shape.IsSignOff(r) {
 			continue
 		}
-		p.look(r.Cells[col], lang, mark)
-		seen[table.Fold(r.Cells[col])] = true
+		one, known := seen[r.Cells[col]]
+		if !known {
+			one.look(r.Cells[col], lang, mark)
+			seen[r.Cells[col]] = one
+			folded[table.Fold(r.Cells[col])] = true
+		}
+		p.add(&one)
 	}
-	p.Distinct = len(seen)
+	p.Distinct = len(folded)
 	return p
+}
+
+// add takes in what another profile counts.
+func (p *Profile) add(o *Profile) {
+	p.Filled += o.Filled
+	p.Cavities += o.Cavities
+	p.Ends += o.Ends
+	p.Colours += o.Colours
+	p.Sizes += o.Sizes
+	p.Units += o.Units
+	p.Contacts += o.Contacts
+	p.Lengths += o.Lengths
+	p.Currents += o.Currents
+	p.Numbers += o.Numbers
+	p.Ids += o.Ids
+	p.Free += o.Free
+	p.States += o.States
+	p.Words += o.Words
+	p.Prose += o.Prose
+	p.Long += o.Long
+	p.Studs += o.Studs
+	p.Sized += o.Sized
+	p.Specs += o.Specs
 }
 
 // look takes in one cell.
