@@ -153,14 +153,19 @@ func lacking(h *model.Harness) model.Harness {
 	return out
 }
 
-// worked holds the proposals of each file, and beside what its steps wanted worked out:
-// planning is the slow part, and what came of it is only read.
+// worked holds the sheet of each file with its proposals, and beside what its steps wanted worked out:
+// that is the slow part, and what came of it is only read.
 var worked, beside sync.Map
 
 // OpenWith is a bench with every proposal worked out. name tells harnesses apart: what was
 // worked out for one is taken again for the next of its name.
 func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 	t.Helper()
+	plans := -1
+	if known, ok := worked.Load(name); ok {
+		c.Known = known.(*sheet.Sheet)
+		plans = len(c.Known.Proposals)
+	}
 	m := bench.New(c)
 	m.Tables.Steps, m.Tables.Screens = slices.Clone(m.Tables.Steps), slices.Clone(m.Tables.Screens)
 	for k := range m.Tables.Steps {
@@ -177,12 +182,9 @@ func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 			p.Beside = once(name, p.Beside)
 		}
 	}
-	if known, ok := worked.Load(name); ok {
-		m.Sheet.Proposals = known.(map[string]sheet.Proposal)
-		m.Rebuild()
+	if m = Ready(m); len(m.Sheet.Proposals) > plans {
+		worked.Store(name, m.Sheet)
 	}
-	m = Ready(m)
-	worked.Store(name, m.Sheet.Proposals)
 	return m
 }
 
@@ -204,12 +206,8 @@ func once(name string, wants func(m *desk.Model) (desk.Work, bool)) func(m *desk
 		w, ok := wants(m)
 		do := w.Do
 		w.Do = func() func(m *desk.Model) {
-			if take, known := beside.Load(name + w.Key); known {
-				return take.(func(m *desk.Model))
-			}
-			take := do()
-			beside.Store(name+w.Key, take)
-			return take
+			take, _ := beside.LoadOrStore(name+w.Key, sync.OnceValue(do))
+			return take.(func() func(m *desk.Model))()
 		}
 		return w, ok
 	}
@@ -251,7 +249,9 @@ func Turn(screen string, k, every int) bool {
 }
 
 // Screens are the names of every screen, in the order of the alphabet.
-func Screens() []string { return slices.Sorted(maps.Keys(EveryScreen)) }
+func Screens() []string { return screens() }
+
+var screens = sync.OnceValue(func() []string { return slices.Sorted(maps.Keys(EveryScreen)) })
 
 // Typed is a bench on the text of a file.
 func Typed(t testing.TB, text string) *desk.Model {
