@@ -78,7 +78,7 @@ func TestNothingCommandsTheTerminal(t *testing.T) {
 	case testing.Short():
 		each /= 20
 	case !benchtest.Long():
-		each /= 5
+		each /= 10
 	}
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
 		rng := rand.New(rand.NewPCG(uint64(slices.Index(screens, screen)), 1919))

@@ -16,14 +16,14 @@ var millimetres = regexp.MustCompile(`\d mm\b`)
 // No screen in inches shows a length in mm.
 func TestInchesOnEveryScreen(t *testing.T) {
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
-		for k, name := range []string{"demo.toml", "whole.toml"} {
-			if k > 0 && !benchtest.Turn(screen, k, 4) {
-				continue // the large one on some screens
+		for k, name := range []string{"example.toml", "demo.toml", "whole.toml"} {
+			if !benchtest.Turn(screen, k, []int{1, 4, 8}[k]) {
+				continue // the large ones on some screens
 			}
 			c := benchtest.Config(t, name)
 			c.Doc.Harness.Head.Units = model.Some("in")
 			m, lacks := benchtest.ReachWith(t, name, screen, c)
-			if m.Sys != unit.Inch || lacks != "" && name == "demo.toml" {
+			if m.Sys != unit.Inch || lacks != "" && name != "whole.toml" {
 				t.Fatalf("%s does not open in inches, or lacks %q", name, lacks)
 			}
 			for i, key := range []string{"+", "-", ".", "enter", "9", "enter"} { // what the answers say
@@ -34,7 +34,10 @@ func TestInchesOnEveryScreen(t *testing.T) {
 					t.Errorf("%s, %s, key %s: %q", name, screen, key, m.Says)
 				}
 			}
-			for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}} {
+			for i, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}} {
+				if !benchtest.Turn(screen, i+k, 3) {
+					continue
+				}
 				benchtest.Size(m, size[0], size[1])
 				p := m.Page(m.ListWidth())
 				lines := append(strings.Split(benchtest.View(m), "\n"), p.Lines...)

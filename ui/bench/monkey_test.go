@@ -27,7 +27,7 @@ func TestMonkey(t *testing.T) {
 	case testing.Short():
 		each /= 20
 	case !benchtest.Long():
-		each /= 5
+		each /= 10
 	}
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
 		n := slices.Index(screens, screen)

@@ -65,12 +65,12 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 			return // explanations themselves, or nothing is worked out there
 		}
 		for k, name := range names {
-			if name != "example.toml" && !benchtest.Turn(screen, k, 3) {
+			if name != "example.toml" && !benchtest.Turn(screen, k, 5) {
 				continue
 			}
-			for _, sys := range []unit.System{unit.MM, unit.Inch} {
-				if sys == unit.Inch && name == "demo.toml" {
-					continue // the large one once
+			for at, sys := range []unit.System{unit.MM, unit.Inch} {
+				if sys == unit.Inch && name == "demo.toml" || name != "demo.toml" && !benchtest.Turn(screen, at+k/2, 2) {
+					continue // the large one once, the others in mm on one screen and in inches on the next
 				}
 				m, lacks := benchtest.Reach(t, name, screen)
 				if lacks != "" {

@@ -7,6 +7,7 @@ import (
 	"maps"
 	"os"
 	"path/filepath"
+	"runtime/debug"
 	"slices"
 	"strings"
 	"sync"
@@ -14,6 +15,7 @@ import (
 
 	tea "github.com/charmbracelet/bubbletea"
 
+	"contralay/calc/phase/planning"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
@@ -25,8 +27,12 @@ import (
 	"contralay/ui/bench/layers/ways"
 )
 
-// shelf is the catalogue, read once: it is only read afterwards.
-var shelf = sync.OnceValues(catalogue.Default)
+// shelf is the catalogue, read once: it is only read afterwards. A test throws most of what it makes away at once,
+// so that the collector may come later than it does in the program: it took a fifth of the time.
+var shelf = sync.OnceValues(func() (*catalogue.Catalogue, error) {
+	debug.SetGCPercent(400)
+	return catalogue.Default()
+})
 
 // Catalogue is the catalogue that the program comes with.
 func Catalogue(t testing.TB) *catalogue.Catalogue {
@@ -153,14 +159,19 @@ func lacking(h *model.Harness) model.Harness {
 	return out
 }
 
-// worked holds the proposals of each file, and beside what its steps wanted worked out:
-// planning is the slow part, and what came of it is only read.
+// worked holds the sheet of each file with its proposals, and beside what its steps wanted worked out:
+// that is the slow part, and what came of it is only read.
 var worked, beside sync.Map
 
 // OpenWith is a bench with every proposal worked out. name tells harnesses apart: what was
 // worked out for one is taken again for the next of its name.
 func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 	t.Helper()
+	plans := -1
+	if known, ok := worked.Load(name); ok {
+		c.Known = known.(*sheet.Sheet)
+		plans = len(c.Known.Proposals)
+	}
 	m := bench.New(c)
 	m.Tables.Steps, m.Tables.Screens = slices.Clone(m.Tables.Steps), slices.Clone(m.Tables.Screens)
 	for k := range m.Tables.Steps {
@@ -177,12 +188,9 @@ func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 			p.Beside = once(name, p.Beside)
 		}
 	}
-	if known, ok := worked.Load(name); ok {
-		m.Sheet.Proposals = known.(map[string]sheet.Proposal)
-		m.Rebuild()
+	if m = Ready(m); len(m.Sheet.Proposals) > plans {
+		worked.Store(name, m.Sheet)
 	}
-	m = Ready(m)
-	worked.Store(name, m.Sheet.Proposals)
 	return m
 }
 
@@ -191,6 +199,18 @@ func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 // worked out.
 func Ways(m *desk.Model) *desk.Model {
 	m.Tables = bench.New(m.Cfg).Tables
+	m.Tables.Steps = slices.Clone(m.Tables.Steps)
+	for k := range m.Tables.Steps {
+		if s := &m.Tables.Steps[k]; s.Kind == layers.Step {
+			all, counts := s.Beside, once(m.Cfg.Path, s.Beside)
+			s.Beside = func(m *desk.Model) (desk.Work, bool) {
+				if w, ok := all(m); !strings.HasPrefix(w.Key, "count\x00") { // what it is about stands in the key whole
+					return w, ok
+				}
+				return counts(m)
+			}
+		}
+	}
 	return Ready(m)
 }
 
@@ -204,12 +224,8 @@ func once(name string, wants func(m *desk.Model) (desk.Work, bool)) func(m *desk
 		w, ok := wants(m)
 		do := w.Do
 		w.Do = func() func(m *desk.Model) {
-			if take, known := beside.Load(name + w.Key); known {
-				return take.(func(m *desk.Model))
-			}
-			take := do()
-			beside.Store(name+w.Key, take)
-			return take
+			take, _ := beside.LoadOrStore(name+w.Key, sync.OnceValue(do))
+			return take.(func() func(m *desk.Model))()
 		}
 		return w, ok
 	}
@@ -251,7 +267,9 @@ func Turn(screen string, k, every int) bool {
 }
 
 // Screens are the names of every screen, in the order of the alphabet.
-func Screens() []string { return slices.Sorted(maps.Keys(EveryScreen)) }
+func Screens() []string { return screens() }
+
+var screens = sync.OnceValue(func() []string { return slices.Sorted(maps.Keys(EveryScreen)) })
 
 // Typed is a bench on the text of a file.
 func Typed(t testing.TB, text string) *desk.Model {
@@ -272,12 +290,37 @@ func Ready(m *desk.Model) *desk.Model {
 // run runs a command and what follows from it, until the bench wants no more or quits.
 func run(m *desk.Model, cmd tea.Cmd) {
 	for cmd != nil {
+		key := pending(m)
+		if p, known := plans.Load(planOf{m.Cfg.Path, key}); known {
+			delete(m.Pending, key)
+			planning.Adopt(m.Sheet, key, p.(sheet.Proposal))
+			m.Rebuild()
+			cmd = m.Plan()
+			continue
+		}
 		msg := cmd()
 		if _, quit := msg.(tea.QuitMsg); quit {
 			return
 		}
 		cmd = Update(m, msg)
+		if p, is := m.Sheet.Proposals[key]; is {
+			plans.LoadOrStore(planOf{m.Cfg.Path, key}, p)
+		}
 	}
+}
+
+// plans holds the lay-ups that benches had worked out: the same keys on the same file ask the same question again.
+var plans sync.Map
+
+// planOf is a question about a harness.
+type planOf struct{ file, key string }
+
+// pending is the key of what a bench has begun to work out beside the screen; "" where it is nothing.
+func pending(m *desk.Model) string {
+	for key := range m.Pending {
+		return key // it begins one thing at a time
+	}
+	return ""
 }
 
 // Update gives the bench one message, and hands back what it wants run.

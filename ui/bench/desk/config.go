@@ -15,6 +15,7 @@ type Config struct {
 	Doc     file.Document
 	Path    string // "" until the harness has a name on disk
 	Cat     *catalogue.Catalogue
+	Known   *sheet.Sheet // of a bench that had this harness before: what is the same is not worked out again; nil where there was none
 	Palette draw.Palette
 	ASCII   bool
 	Welcome bool   // a first start: the first screen says how to go on, until the first key

@@ -58,7 +58,7 @@ func New(cfg Config, tables Tables) *Model {
 	if s, err := unit.ParseSystem(h.Head.Units.V); err == nil {
 		m.Sys = s
 	}
-	m.Sheet = calc.Build(m.H, cfg.Cat, nil)
+	m.Sheet = calc.Build(m.H, cfg.Cat, cfg.Known)
 	m.Branch = max(0, m.MostToLay())
 	Brought(m)
 	return m

@@ -83,9 +83,10 @@ func inColumns(m *desk.Model, s *sheet.Sheet) []string {
 // What a person asks first is beside the present with at most six keys, in OD, tube, mass and bend; and coming back
 // leaves the step as it was.
 func TestWhatIfInSixKeys(t *testing.T) {
+	m := atLayers(t, 80, 24)
+	h := m.H
 	for _, size := range [][2]int{{80, 24}, {120, 40}} {
-		m := atLayers(t, size[0], size[1])
-		h := m.H
+		benchtest.Size(m, size[0], size[1])
 		for _, c := range []struct {
 			name string
 			keys []string
