@@ -57,9 +57,6 @@ func Bundle(n int, share unit.Ratio) (f unit.Ratio, held bool) {
 // number.
 const MostWires = 35
 
-// Shares are the curves of the chart, rising.
-func Shares() []unit.Ratio { return shares[:] }
-
 // heights are points of the altitude curve. Source: 20,000 ft AC 43.13-1B p. 11-27;
 // sea level and 60,000 ft from memory of figure 11-6 and its example. A chart that was digitised
 // elsewhere has 0.80 at 50,000 ft and 0.77 at 60,000 ft, 0.02 less: both are hand readings.

@@ -15,15 +15,6 @@ type Group struct {
 	X, Y []unit.Millimetre // centre of each, from the middle of that circle
 }
 
-// Radii returns the distance of each component from the axis.
-func (g Group) Radii() []unit.Millimetre {
-	out := make([]unit.Millimetre, len(g.X))
-	for i := range g.X {
-		out[i] = unit.Millimetre(math.Hypot(float64(g.X[i]), float64(g.Y[i])))
-	}
-	return out
-}
-
 // RodOfFive is the hole between five equal circles in a ring, in diameters:
 // 1/sin 36° − 1 = 0.7013. The rod that fills it keeps the ring round.
 const RodOfFive unit.Ratio = 0.70130161670408

@@ -22,9 +22,6 @@ type Net struct {
 	Group  Group
 }
 
-// Tests is how many times a meter is put on: one for each other end, one for an end that is open.
-func (n Net) Tests() int { return max(1, len(n.To)) }
-
 // Group is what a net is for, as far as insulation is concerned.
 type Group string
 
