@@ -2,7 +2,6 @@ package block
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"contralay/model/wirelist/name"
@@ -20,8 +19,8 @@ import (
 
 // colourPoint is what one such point says; colour is "" where it says none.
 type colourPoint struct {
-	colour, size, signal, to string
-	behind                   bool // its values stand in brackets, or commas part them, behind the name
+	colour, size, signal, to, note string
+	behind                         bool // its values stand in brackets, or commas part them, behind the name
 }
 
 // colourPoints is how many rows from one on are the wires of one plug, told by their colours; 0 where they are none. Of those with
@@ -31,54 +30,67 @@ type colourPoint struct {
 //	- feed (red, 14 AWG) → relay 87
 func (f *finder) colourPoints(i int, sure bool) int {
 	rows := f.t.Rows
-	if i > 0 && f.isColourPoint(i-1) && rows[i-1].Line+1 == rows[i].Line {
+	if i > 0 && f.isAnyPoint(i-1) && rows[i].Line <= rows[i-1].Line+2 && rows[i].Deep == rows[i-1].Deep {
 		return 0
 	}
-	n, nets, grounds, sized := 0, 0, 0, false
+	n, plain, of := 0, 0, Colours{}
 	seen := map[string]bool{}
-	for i+n < len(rows) && f.isColourPoint(i+n) && (n == 0 || rows[i+n].Line <= rows[i+n-1].Line+2 && rows[i+n].Deep == rows[i].Deep) {
-		p := partColourPoint(rows[i+n].Cells[0])
+	for i+n < len(rows) && f.isAnyPoint(i+n) &&
+		(n == 0 || rows[i+n].Line <= rows[i+n-1].Line+2 && rows[i+n].Deep == rows[i].Deep) {
+		p := partAnyPoint(rows[i+n].Cells[0])
 		if sure && (p.to == "" || !p.behind) {
 			return 0
 		}
 		seen[table.Fold(p.colour)] = true
-		if p.to != "" || isNetLike(p.signal) {
-			nets++
+		if f.isColourPoint(i + n) {
+			plain++
 		}
-		if isGroundLike(p.signal) {
-			grounds++
+		of.Names, of.Sized = append(of.Names, p.signal), of.Sized || p.size != ""
+		if p.to != "" {
+			of.Far++
 		}
-		sized = sized || p.size != ""
 		n++
 	}
-	if n < 2 || 2*len(seen) <= n {
+	if n < 2 || 2*plain < n || 2*len(seen) <= n {
 		return 0
 	}
 	at, plug := f.plugAbove(i)
-	if plug == "" || sure && !saysWires(plug) {
+	if plug == "" || sure && !SaysWires(plug) {
 		return 0
 	}
-	said, here := f.saysPlug(at, i, n)
-	switch of := lookedUp(plug); {
-	case of == legend && !here:
-	case of == colours && !sized && (grounds == 0 || !saysWires(plug)): // "Plug colours": of one plug, or of every one
-	case here || sized || said && (grounds > 0 || 2*nets >= n) || grounds > 0 && 2*nets >= n:
-		return n
+	of.Plug = plug
+	for k := max(at+1, 1); k < i; k++ {
+		_, text := f.t.Rows[k].Filled()
+		of.Counted = of.Counted || CountsPins(text, n)
 	}
-	return 0
+	for _, r := range f.path {
+		_, text := r.Filled()
+		of.Said = of.Said || SaysWires(text)
+	}
+	if !of.Wires() {
+		return 0
+	}
+	return n
 }
 
 // isColourPoint reports whether a row is a point that tells a wire by its colour.
 func (f *finder) isColourPoint(i int) bool {
 	r := f.t.Rows[i]
-	return len(r.Cells) == 1 && r.Level == 0 && (r.Point || !f.t.Marked) && len(r.Cells[0]) < 2*mostHead && partColourPoint(r.Cells[0]).colour != ""
+	return len(r.Cells) == 1 && r.Level == 0 && (r.Point || !f.t.Marked) && len(r.Cells[0]) < 2*mostHead &&
+		partColourPoint(r.Cells[0]).colour != ""
 }
+
+// isAnyPoint reports whether a row is such a point, or one of their kin.
+func (f *finder) isAnyPoint(i int) bool { return f.isColourPoint(i) || f.isKinPoint(i) }
 
 // partColourPoint parts "red (20 AWG): horn feed", "red - horn feed", "horn feed: red", "horn feed (red, 20 AWG)", each with an arrow
 // and a far end or without.
 func partColourPoint(text string) (p colourPoint) {
 	text = strings.TrimSpace(strings.TrimLeft(strings.TrimSpace(text), "-*•·"))
 	text, p.to = cutArrow(text)
+	if front, back, ok := cutDots(text); ok {
+		text = front + ": " + back
+	}
 	for _, mark := range []string{": ", " : ", " - ", " – ", " — ", " = ", "\t"} {
 		front, back, ok := strings.Cut(text, mark)
 		if !ok {
@@ -101,6 +113,61 @@ func partColourPoint(text string) (p colourPoint) {
 		return colourPoint{}
 	}
 	return p
+}
+
+// isKinPoint reports whether a row among such points is one more of them, with a short form of a colour that is of one language
+// alone or of several colours, or with the shield in place of a colour.
+func (f *finder) isKinPoint(i int) bool {
+	r := f.t.Rows[i]
+	return len(r.Cells) == 1 && r.Level == 0 && (r.Point || !f.t.Marked) && len(r.Cells[0]) < 2*mostHead &&
+		partKinPoint(r.Cells[0]) != colourPoint{}
+}
+
+// partKinPoint parts such a point.
+func partKinPoint(text string) (p colourPoint) {
+	text = strings.TrimSpace(strings.TrimLeft(strings.TrimSpace(text), "-*•·"))
+	if a, b, ok := cutDots(text); ok {
+		text = a + ": " + b
+	}
+	front, back := text, ""
+	for _, mark := range []string{": ", " : ", " - ", " – ", " — ", " = ", " ("} {
+		if a, b, ok := strings.Cut(text, mark); ok {
+			front, back = strings.TrimSpace(a), strings.TrimSpace(b)
+			if mark == " (" {
+				back = strings.TrimSuffix(back, ")")
+			}
+			break
+		}
+	}
+	if !isShortName(back) {
+		return p
+	}
+	_, ok := value.ParseColour(front, "de")
+	switch {
+	case name.IsDrainWord(table.Fold(front)):
+		return colourPoint{signal: front, note: back}
+	case ok && len(front) == 2 && back != "":
+		return colourPoint{colour: front, signal: back}
+	}
+	return p
+}
+
+// partAnyPoint parts a point of either kind.
+func partAnyPoint(text string) colourPoint {
+	if p := partColourPoint(text); p.colour != "" {
+		return p
+	}
+	return partKinPoint(text)
+}
+
+// cutDots parts a line at the dots that lead from one text to the next, "yellow ..... constant 12 V".
+func cutDots(text string) (front, back string, ok bool) {
+	front, back, ok = strings.Cut(text, " ..")
+	if !ok {
+		front, back, ok = strings.Cut(text, "...")
+	}
+	front, back = strings.TrimRight(front, ". "), strings.TrimLeft(back, ". ")
+	return front, back, ok && front != "" && back != ""
 }
 
 // wireValues reads a text that is the colour of a wire, with its size or without, and nothing else: "red", "red wire",
@@ -147,88 +214,11 @@ func (f *finder) plugAbove(i int) (at int, plug string) {
 	if n := len(f.path); n > 0 {
 		last := f.path[n-1]
 		_, text := last.Filled()
-		if text = strings.TrimRight(text, ": "); !name.IsGeneric(text) && (n > 1 || saysWires(text)) {
+		if text = strings.TrimRight(text, ": "); !name.IsGeneric(text) && (n > 1 || SaysWires(text)) {
 			return slices.IndexFunc(f.t.Rows, func(r table.Row) bool { return r.Line == last.Line }), text
 		}
 	}
 	return -1, ""
-}
-
-// saysPlug reports whether a heading or a line above some points says that wires of plugs follow, and whether it is their own:
-// the text that names the plug, or a line below it that counts as many of its pins.
-func (f *finder) saysPlug(at, i, n int) (said, here bool) {
-	for k := max(at, 0); k < i; k++ {
-		_, text := f.t.Rows[k].Filled()
-		here = here || k == at && (name.SaysConnector(text) || saysWires(text)) || k > at && countsPins(text, n)
-	}
-	for _, r := range f.path {
-		_, text := r.Filled()
-		said = said || saysWires(text)
-	}
-	return said || here, here
-}
-
-// saysWires reports whether a heading has a word for wires or for what they are plugged into.
-func saysWires(text string) bool {
-	return slices.ContainsFunc(name.Words(table.Fold(text)), func(w string) bool {
-		switch one := strings.TrimSuffix(w, "s"); one {
-		case "wire", "cablage", "verdrahtung", "verkabelung", "cableado", "cablaggio", "bedrading", "ader", "adern", "fil", "hilo", "filo",
-			"fili", "kabel", "kablage", "przewody", "okablowanie", "kabling", "zapojeni", "stecker", "prise", "conectore":
-			return true
-		default:
-			return name.IsPinTitle(one) || name.IsPinTitle(w)
-		}
-	})
-}
-
-// countsPins reports whether a text says that something has as many pins or wires: "3 pin plug, female".
-func countsPins(text string, n int) bool {
-	w := name.Words(table.Fold(text))
-	for k := 0; k+1 < len(w); k++ {
-		if m, err := strconv.Atoi(w[k]); err == nil && m == n {
-			switch strings.TrimSuffix(w[k+1], "s") {
-			case "pin", "way", "wire", "core", "lead", "pol", "polig", "poliger", "polige", "adrig", "broche", "fil", "pole", "conductor",
-				"hilo", "filo", "fili", "aderig", "polet", "zyl", "zylowy":
-				return true
-			}
-		}
-	}
-	return false
-}
-
-// isGroundLike reports whether the name of a net is one of a ground, which no state of a lamp is.
-func isGroundLike(signal string) bool {
-	return slices.ContainsFunc(name.Words(table.Fold(signal)), func(w string) bool {
-		switch w {
-		case "gnd", "ground", "earth", "masse", "massa", "masa", "tierra", "0v", "jord", "minus", "return", "common":
-			return true
-		}
-		return false
-	})
-}
-
-// What the text above some points can be, other than the name of a plug: colours of lamps with what each means, or a rule for the
-// colours of wires.
-const (
-	legend  = "legend"
-	colours = "colours"
-)
-
-// lookedUp is what the words of such a text say it is of; "" where they say nothing.
-func lookedUp(text string) (of string) {
-	for _, w := range name.Words(table.Fold(text)) {
-		switch strings.TrimSuffix(w, "s") {
-		case "colour", "color", "code", "farbe", "farben", "farbcode", "couleur", "colore", "kleur", "kleuren", "farve", "farver":
-			return colours
-		case "led", "statu", "state", "indicator", "blink", "light", "legend", "key", "meaning", "signal", "anzeige", "legende",
-			"leuchte", "voyant", "luce", "luz":
-			of = legend
-		}
-	}
-	if of == legend && saysWires(text) {
-		return ""
-	}
-	return of
 }
 
 // plug makes the block of such points; what follows belongs to another.
@@ -240,8 +230,8 @@ func (f *finder) plug(i, n int) {
 		b.Titles = slices.DeleteFunc(b.Titles, func(r table.Row) bool { return r.Line == line })
 	}
 	for _, r := range f.t.Rows[i : i+n] {
-		p := partColourPoint(r.Cells[0])
-		r.Cells, r.Prose, r.Point = []string{called, "", p.to, "", p.colour, p.size, "", p.signal}, false, false
+		p := partAnyPoint(r.Cells[0])
+		r.Cells, r.Prose, r.Point = []string{called, "", p.to, "", p.colour, p.size, p.note, p.signal}, false, false
 		b.Rows = append(b.Rows, r)
 	}
 	f.close()

@@ -89,6 +89,7 @@ func kinds() []kind {
 		{false, "cavities of one device and where they go", places},
 		{false, "cavities in the first column", firstPins},
 		{true, "cavities of a bulkhead between two ends", between},
+		{true, "wires of one connector, by their colours", byColours},
 	}
 }
 
@@ -147,6 +148,9 @@ func (l *look) block(cols []shape.Column) *shape.Block {
 	b := &shape.Block{Table: l.src.Table, Titles: l.src.Titles, Cols: cols, Lang: l.lang, Mark: l.mark, Rows: l.src.Rows,
 		Listed: l.src.Listed, Path: l.src.Path,
 		Called: l.called(), Units: l.units}
+	if slices.ContainsFunc(cols, func(c shape.Column) bool { return c.Alone }) {
+		b.Plug = l.plug()
+	}
 	if n := len(l.src.Head); n > 0 {
 		b.Head = l.src.Head[n-1].Line
 	}

@@ -50,6 +50,8 @@ func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
 	col := func(fields ...name.Field) int { return l.holds(b.Cols, fields...) }
 	value := col(name.FieldGauge, name.FieldColour, name.FieldSpec, name.FieldCurrent, name.FieldFuse, name.FieldCable, name.FieldContact)
 	switch {
+	case b.Plug != "":
+		return []string{"colours of the wires of one connector"}, true
 	case b.Has(name.FieldDevicePin):
 		return []string{"cavities below the names of devices"}, true
 	case b.Has(name.FieldPin) && b.IsPinTable():

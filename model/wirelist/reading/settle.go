@@ -47,6 +47,7 @@ func (l *look) settle() {
 		l.settleNames()
 	}
 	soleName(l)
+	remarkNames(l)
 }
 
 // plugs reads two headings that name a connector each, over nothing but cavities.

@@ -36,10 +36,14 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	} else {
 		for _, r := range titles {
 			_, text := r.Filled()
-			if end := groupEnd(b, text); end != "" {
+			end := groupEnd(b, text)
+			if b.Plug != "" && text == b.Plug {
+				end = text
+			}
+			if end != "" {
 				b.Near = end
 			}
-			did := leftOutBut(groupEnd(b, text))
+			did := leftOutBut(end)
 			if g, ok := groupValues(b, text); ok {
 				b.Group, did = g, takenForRows
 			}

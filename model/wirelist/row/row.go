@@ -74,6 +74,11 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 		viaRow(im, b, cells, it, owner, column)
 		return
 	}
+	if b.Plug != "" {
+		tos, col := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
+		betweenEnds(im, it, []draft.End{{Text: b.Plug}}, tos, column(max(col, 0)))
+		return
+	}
 	if !b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin) || b.InCells() && !b.Has(name.FieldFrom) ||
 		owner != nil && !b.Has(name.FieldFrom) {
 		pinRow(im, b, cells, it, owner, column)

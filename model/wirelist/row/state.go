@@ -25,6 +25,9 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		if (f == name.FieldWire || f == name.FieldFrom || f == name.FieldTo) && isPlainName(cell) {
 			continue // most are
 		}
+		if f == name.FieldColour && b.Lang == "de" && strings.EqualFold(cell, "blank") {
+			continue // a bare wire
+		}
 		if it.Drain && f == name.FieldTo {
 			continue // the far end of a shield is often open
 		}
@@ -43,6 +46,9 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	if s == name.Used && !wired && name.IsKey(it.Signal) && b.Has(name.FieldColour, name.FieldGauge) && b.Has(name.FieldTo) &&
 		value.IsNothing(b.Cell(cells, name.FieldTo)) {
 		s = name.Blank // where the other rows have a colour and a far end, this one keys the plug
+	}
+	if s == name.Used && !wired && saysNoWire(im, b, cells, it) {
+		s = name.Blank
 	}
 	if s == name.Blank && wired && name.IsWeakState(it.Signal) {
 		s = name.Used

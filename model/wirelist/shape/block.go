@@ -22,6 +22,7 @@ type Block struct {
 	Called string      // the connector, where no title names it and something else of the list does
 	Said   string      // the connector, where a person named it
 	Units  int         // the row below the headings that gives their units; 0 where there is none
+	Plug   string      // the connector of wires that their colours alone tell apart; "" of all other tables
 	Prefix string      // of the names of the connectors that the rows name
 	Listed bool        // its rows are the points of a list
 

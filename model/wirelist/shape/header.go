@@ -29,6 +29,7 @@ type Column struct {
 	Vague    bool             // of cavities: its heading is taken for their device, and could be a word for cavities
 	Guessed  bool             // its cells alone say what it is, and they could say something else
 	Far      bool             // of names: they say the far end too
+	Alone    bool             // of colours: they tell the wires of a plug apart, which has no names of cavities
 	InCell   bool             // of cavities: each cell names the connector too, "X9:B04"
 
 	Measured int // the column of its unit; 0 where there is none

@@ -204,15 +204,27 @@ func wordColour(word, lang string) ([]int, bool) {
 	if len(word)%2 != 0 || len(word) > 2*MostHues {
 		return nil, false
 	}
-	var all []int
+	if all := inTwos(word, colourCode); all != nil {
+		return all, true
+	}
+	if lang != "de" {
+		return nil, false
+	}
+	// "gnws": the short forms of DIN 47100, two of them without a sign between. From memory, no source.
+	all := inTwos(word, func(two string) (int, bool) { return colourWord(two, lang) })
+	return all, all != nil
+}
+
+// inTwos reads a word that is short forms of colours of two letters each, and nothing else.
+func inTwos(word string, read func(two string) (int, bool)) (all []int) {
 	for k := 0; k < len(word); k += 2 {
-		i, ok := colourCode(word[k : k+2])
+		i, ok := read(word[k : k+2])
 		if !ok {
-			return nil, false
+			return nil
 		}
 		all = append(all, i)
 	}
-	return all, len(all) > 0
+	return all
 }
 
 // compoundColour is the hues of two words of colours written as one, "grüngelb"; nil where it is none.

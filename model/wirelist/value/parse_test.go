@@ -88,6 +88,8 @@ func TestParseColour(t *testing.T) {
 		{"azzurro", "it", "light blue"},
 		{"rosso/nero", "it", "red/black"},
 		{"blanc / rouge", "", "white/red"},
+		{"gnws", "de", "green/white"},
+		{"swrt", "de", "black/red"},
 	} {
 		got, ok := value.ParseColour(c.text, c.lang)
 		if !ok || got.String() != c.want {

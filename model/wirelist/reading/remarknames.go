@@ -1,0 +1,57 @@
+package reading
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// remarkNames takes the remarks of a table that has no names for them, where every row has one of its own, short and of no value:
+// what each wire is for is all that was to be said of it.
+//
+//	Pad | Part | Lug | Wire   | Remark
+//	W1  | SW1  | T   | yellow | pitch left
+//	W2  | SW1  | N   | white  | pitch right
+func remarkNames(l *look) {
+	if len(l.src.Head) == 0 || l.has(l.cols, name.FieldSignal, name.FieldWire) || l.holds(l.cols, name.FieldColour, name.FieldGauge) < 0 ||
+		!l.has(l.cols, name.FieldFrom, name.FieldRun, name.FieldFromPin, name.FieldPin) {
+		return
+	}
+	var of *shape.Column
+	for i := range l.cols {
+		c, p := &l.cols[i], &l.prof[i]
+		if c.Field == name.FieldKeep && p.Filled > 0 && 2*p.Words > p.Filled && p.Distinct > 1 && 2*p.Cavities < p.Filled {
+			return // it could be the names
+		}
+		if c.Field != name.FieldNote || c.Given || p.Filled == 0 {
+			continue
+		}
+		if of != nil || p.Filled < l.rows() || p.Filled < 3 || 5*p.Distinct < 4*p.Filled || 4*(p.Prose+p.States) > p.Filled ||
+			2*(p.Filled-p.States) < p.Filled || p.Numbers+p.Colours+p.Sizes+p.Sized+p.Specs+p.Lengths+p.Currents+p.Ends > 0 ||
+			saysState(c.Head) {
+			return
+		}
+		of = c
+	}
+	if of != nil {
+		of.Field, of.Against = name.FieldSignal, true
+	}
+}
+
+// rows counts the rows that are more than a text, as far as a profile looks.
+func (l *look) rows() (n int) {
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
+		if !shape.IsText(r) && !shape.IsSignOff(r) {
+			n++
+		}
+	}
+	return n
+}
+
+// saysState reports whether a heading of remarks is of what was done, not of what is.
+func saysState(head string) bool {
+	return slices.ContainsFunc(name.Words(table.Fold(head)), func(w string) bool { return w == "status" || w == "state" || w == "info" })
+}
