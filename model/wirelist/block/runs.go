@@ -53,6 +53,9 @@ func partRun(text string) (from, to string, rest []string) {
 		break
 	}
 	if from == "" {
+		from, to = cutToLine(text)
+	}
+	if from == "" {
 		return "", "", nil
 	}
 	var lead []string

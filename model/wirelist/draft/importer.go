@@ -36,6 +36,8 @@ type Importer struct {
 
 	Default Default // the size and the colour that a text of the sheet in hand says of the rows that say none
 
+	Squares bool // the sizes of the sheet in hand are cross sections, as far as its tables say
+
 	Colours name.ColourKey // what the lists say that their short forms of colours mean
 
 	Groups []Group // of wires that are made up together

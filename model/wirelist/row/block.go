@@ -20,6 +20,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	b.WithoutZeros()
 	pinTable := b.IsPinTable()
 	settleBareSizes(b, im)
+	settlePoles(im, b, here(b.Head))
 	b.SettleRanges()
 
 	if len(b.Rows) > 0 && pinTable && !b.Has(name.FieldConnector) {
