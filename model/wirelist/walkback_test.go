@@ -149,7 +149,7 @@ func (b *back) walk(h *model.Harness, inUnit bool) {
 		lost("id", w.ID)
 	}
 	for piece := range strings.SplitSeq(w.Signal.V, "; ") {
-		if !b.holds(piece) && !ditto(b.cells) {
+		if !b.holds(piece) && !ditto(b.cells) && !b.ofPole(piece) {
 			lost("name", piece)
 		}
 	}
@@ -189,6 +189,14 @@ func (b *back) walk(h *model.Harness, inUnit bool) {
 	if inUnit && !b.saysCable() {
 		lost("cable", w.ID)
 	}
+}
+
+// ofPole reports whether a name is that of a row and the pole that a heading says of its cells, "Bar Line": the report says that
+// the row tells several wires, and a cell holds every word.
+func (b *back) ofPole(called string) bool {
+	return slices.ContainsFunc(b.rep.Findings, func(f report.Finding) bool {
+		return f.Rule == "cells of a grid" || f.Rule == "several wires in a row"
+	}) && !slices.ContainsFunc(strings.Fields(called), func(w string) bool { return !b.holds(w) })
 }
 
 // saysCable reports whether a cell says that the wire is made up with others: a kind of cable, a mark or a number of one below

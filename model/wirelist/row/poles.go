@@ -11,103 +11,14 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// A row may tell the wires of one circuit together, a cavity and a colour for each: "1 / 14" and "green / white" are two wires, of
-// one colour each. The headings say so, or every row does.
-//
-//	Channel | Pins (+ / -) | Colours (+ / -)
-//	Inlet   | 1 / 14       | green / white
-//	Outlet  | 2 / 15       | green / white
-
-// settlePoles finds such columns of a block.
-func settlePoles(im *draft.Importer, b *shape.Block, at table.Place) {
-	pin, colour := fieldAt(b, name.FieldPin), fieldAt(b, name.FieldColour)
-	if pin < 0 || b.Cols[pin].InCell || b.Cols[pin].Slashed {
-		return
+// sayPoles says what SettlePoles found of a block.
+func sayPoles(im *draft.Importer, b *shape.Block, at table.Place) {
+	switch at.Column = b.PinsOf(); {
+	case len(b.Poles) > 0:
+		im.Say(report.Note, "several wires in a row", at, strings.Join(b.Poles, ", "), takenForRows)
+	case b.EachColour:
+		im.Doubt("a colour for each cavity of a row", at, "", "taken so, as every row has as many colours as cavities", DataRows(b))
 	}
-	poles := polesIn(b.Cols[pin].Head)
-	if len(poles) == 0 && colour >= 0 {
-		poles = polesIn(b.Cols[colour].Head)
-	}
-	rows := 0 // that name several cavities
-	each := colour >= 0
-	for _, r := range b.Rows {
-		if shape.IsText(r) || pin >= len(r.Cells) || value.IsNothing(r.Cells[pin]) || name.StateOf(b.Cell(r.Cells, name.FieldSignal)) == name.Blank {
-			continue
-		}
-		n := len(name.SplitPins(r.Cells[pin]))
-		if n > 1 {
-			if rows++; len(poles) > 0 && n != len(poles) {
-				return // the heading says something else
-			}
-		}
-		if colour < 0 || colour >= len(r.Cells) || value.IsNothing(r.Cells[colour]) {
-			continue
-		}
-		each = each && len(coloursOf(r.Cells[colour], b.Lang)) == n
-	}
-	if rows == 0 || len(poles) == 0 && (!each || rows < 2) {
-		return
-	}
-	b.Poles, b.EachColour = poles, each
-	if at.Column = b.Cols[pin].Head; len(poles) > 0 {
-		im.Say(report.Note, "several wires in a row", at, strings.Join(poles, ", "), "a wire for each, with its own cavity"+map[bool]string{
-			true: " and colour"}[each])
-		return
-	}
-	im.Doubt("a colour for each cavity of a row", at, b.Cols[colour].Head, "taken so, as every row has as many colours as cavities",
-		DataRows(b))
-}
-
-// fieldAt is the first column of a field; −1 where there is none.
-func fieldAt(b *shape.Block, f name.Field) int {
-	for i, c := range b.Cols {
-		if c.Field == f {
-			return i
-		}
-	}
-	return -1
-}
-
-// polesIn are the poles that a heading names, "+" and "-" of "Pins (+ / -)"; none where it names none.
-func polesIn(head string) (poles []string) {
-	_, in, ok := strings.Cut(head, "(")
-	if in, ok = strings.CutSuffix(strings.TrimSpace(in), ")"); !ok {
-		_, in, ok = strings.Cut(strings.TrimSpace(head), " ")
-	}
-	if !ok || !strings.ContainsAny(in, "/,&") {
-		return nil
-	}
-	const longest = 8 // letters of a pole (no source)
-	for p := range strings.FieldsFuncSeq(in, func(r rune) bool { return strings.ContainsRune("/,&", r) }) {
-		switch p = strings.TrimSpace(p); p {
-		case "−", "–":
-			p = "-"
-		}
-		if p == "" || len(p) > longest || strings.Contains(p, " ") {
-			return nil
-		}
-		switch table.Fold(p) {
-		case "pin", "pins", "no", "nr", "way", "ways", "cavity", "terminal", "from", "to", "in", "out", "plug", "socket", "male", "female", "a", "b":
-			return nil // the two sides of a connector, or two words for a cavity
-		}
-		poles = append(poles, p)
-	}
-	if len(poles) < 2 {
-		return nil
-	}
-	return poles
-}
-
-// coloursOf parts a cell in the colours of several wires; nil where any piece is none.
-func coloursOf(cell, lang string) (all []value.Colour) {
-	for p := range strings.FieldsFuncSeq(strings.ReplaceAll(cell, " and ", "/"), func(r rune) bool { return strings.ContainsRune("/,;&+", r) }) {
-		c, ok := value.ParseColour(p, lang)
-		if !ok || strings.Trim(p, "0123456789 ") == "" {
-			return nil
-		}
-		all = append(all, c)
-	}
-	return all
 }
 
 // eachPole makes the wires of a row that tells one for each of its cavities; false where the block has no such rows.
@@ -115,7 +26,7 @@ func eachPole(im *draft.Importer, b *shape.Block, cells []string, it draft.Item,
 	if len(froms) < 2 || len(b.Poles) == 0 && !b.EachColour || len(b.Poles) > 0 && len(b.Poles) != len(froms) {
 		return false
 	}
-	colours := coloursOf(im.Colours.InEnglish(b.Cell(cells, name.FieldColour)), b.Lang)
+	colours := shape.ColoursOf(im.Colours.InEnglish(b.Cell(cells, name.FieldColour)), b.Lang)
 	for k, from := range froms {
 		one, far := it, tos
 		if len(b.Poles) > 0 {

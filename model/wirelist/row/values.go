@@ -6,6 +6,7 @@ import (
 	"unicode"
 
 	"contralay/model"
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -128,7 +129,7 @@ func (v *valueReader) colour() {
 	cell = v.im.Colours.InEnglish(v.im.Opt.Recipe.InEnglish(cell))
 	c, ok := value.ParseColour(cell, b.Lang)
 	it.Each = eachColour(cell, b.Lang)
-	counted := b.Cols[col].Counts && endsInNumber(cell)
+	counted := b.Cols[col].Counts && column.EndsInNumber(cell)
 	if !ok && it.Gauge.Size == "" && !counted {
 		if g, both := value.SizeAndColour(cell, b.Cols[col].Bare, b.Lang, b.Mark); both {
 			it.Gauge.Size, c, ok = g.Size, g.Colour, true

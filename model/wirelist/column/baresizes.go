@@ -1,9 +1,8 @@
-package row
+package column
 
 import (
 	"strings"
 
-	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -80,10 +79,10 @@ func numberOfSize(cell, lang string) (size string, parted bool) {
 	return cell, false
 }
 
-// settleBareSizes decides how whole numbers without unit are read where the heading of their column does not say: as mm² where
+// SettleBareSizes decides how whole numbers without unit are read where the heading of their column does not say: as mm² where
 // others of the column have decimals and none is a size that only AWG has. Where the column says nothing, the rest of the sheet
-// does: whether the columns that say it are all of mm².
-func settleBareSizes(b *shape.Block, im *draft.Importer) {
+// does: squares, the columns that say it are all of mm².
+func SettleBareSizes(b *shape.Block, squares bool) {
 	for i := range b.Cols {
 		c := &b.Cols[i]
 		if c.Field != name.FieldGauge && c.Field != name.FieldColour || c.Said {
@@ -97,7 +96,7 @@ func settleBareSizes(b *shape.Block, im *draft.Importer) {
 			c.Bare = value.BareAWG // no wire has 22 mm²
 		case s.decimals && !s.gauges:
 			c.Bare = value.BareMM2
-		case s.whole && !s.gauges && !s.awg && !c.Section && im.Squares:
+		case s.whole && !s.gauges && !s.awg && !c.Section && squares:
 			c.Bare, c.Elsewhere = value.BareMM2, true
 		}
 	}
@@ -123,8 +122,8 @@ func Squares(all []*shape.Block) bool {
 	return metric
 }
 
-// endsInNumber reports whether a whole number stands behind a text, "white 3".
-func endsInNumber(cell string) bool {
+// EndsInNumber reports whether a whole number stands behind a text, "white 3".
+func EndsInNumber(cell string) bool {
 	i := strings.LastIndexByte(cell, ' ')
 	return i > 0 && i+1 < len(cell) && strings.Trim(cell[i+1:], "0123456789") == ""
 }
