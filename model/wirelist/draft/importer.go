@@ -38,7 +38,7 @@ type Importer struct {
 
 	Squares bool // the sizes of the sheet in hand are cross sections, as far as its tables say
 
-	Colours name.ColourKey // what the lists say that their short forms of colours mean
+	Colours value.ColourKey // what the lists say that their short forms of colours mean
 
 	Groups []Group // of wires that are made up together
 	Count  int     // of items made
