@@ -11,6 +11,7 @@ import (
 	"contralay/model/visible"
 	"contralay/model/wirelist/audit"
 	"contralay/model/wirelist/block"
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/join"
 	"contralay/model/wirelist/reading"
@@ -237,6 +238,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		row.Default(im, t, wires[0].Block.Mark, wires[0].Reading().Block.Lang)
 		told = row.ToldIn(im, t, wires[0].Block.Mark)
 	}
+	im.Squares = column.Squares(blocksOf(wires))
 	for _, f := range wires {
 		r := f.Reading()
 		im.Pages++
@@ -252,6 +254,14 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		read = append(read, found[i].audited(t))
 	}
 	return read
+}
+
+// blocksOf are the blocks of some tables as they are read.
+func blocksOf(tables []*Found) (all []*shape.Block) {
+	for _, f := range tables {
+		all = append(all, f.Reading().Block)
+	}
+	return all
 }
 
 // audited is the table as it is held against the harness.

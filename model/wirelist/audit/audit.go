@@ -30,8 +30,8 @@ type Table struct {
 type auditor struct {
 	im       *draft.Importer
 	words    map[string]name.Meaning
-	sheets   map[[2]string]int        // the number of a sheet, by its file and name
-	sheet    [2]string                // the one that was asked for last, and its number
+	sheets   map[[2]string]int // the number of a sheet, by its file and name
+	sheet    [2]string         // the one that was asked for last, and its number
 	sheetNo  int
 	rowsOf   map[place]*rowMade       // of the rows that something was made of, or that the report names
 	units    map[string]int           // the unit of a wire, by its id

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -12,7 +13,7 @@ import (
 // indicator left".
 
 // pointParts are the pieces of a point.
-type pointParts struct{ signal, colour, size, to string }
+type pointParts struct{ signal, colour, size, to, note string }
 
 // partsOf parts the text behind the cavity of a point.
 func partsOf(text string) (p pointParts) {
@@ -20,6 +21,16 @@ func partsOf(text string) (p pointParts) {
 		p = partsOf(front)
 		p.to = far
 		return p
+	}
+	if called, far, ok := shape.CutFar(text); ok && !comesFrom(text, far) {
+		if p = partsOf(called); p.to == "" {
+			if p.colour == "" && isColour(p.signal) { // "green, to lamp"
+				p.signal, p.colour = "", p.signal
+			}
+			p.to = far
+			return p
+		}
+		p = pointParts{}
 	}
 	if front, back, ok := strings.Cut(text, ": "); ok && strings.Contains(front, ", ") {
 		if colour, size := valuesOf(front); colour != "" { // "Red, 14 AWG: battery plus"
@@ -39,6 +50,11 @@ func partsOf(text string) (p pointParts) {
 	if lead, ok := valuesBefore(text); ok && p.colour == "" {
 		return lead
 	}
+	if p.colour == "" {
+		if within, ok := valuesAmong(text); ok {
+			return within
+		}
+	}
 	front, values := valuesBehind(text)
 	for _, v := range values {
 		if isColour(v) && p.colour == "" {
@@ -56,6 +72,21 @@ func partsOf(text string) (p pointParts) {
 		}
 	}
 	return p
+}
+
+// comesFrom reports whether the word before a far end says that the wire comes from there, which is as likely a part of its name,
+// "ignition feed, from fuse 4".
+func comesFrom(text, far string) bool {
+	front, _, _ := strings.Cut(text, far)
+	all := strings.Fields(front)
+	if len(all) == 0 {
+		return false
+	}
+	switch table.Fold(strings.Trim(all[len(all)-1], ",;(")) {
+	case "from", "von", "depuis", "desde", "dal", "dalla", "fran", "van", "od", "fra":
+		return true
+	}
+	return false
 }
 
 // valuesBefore parts a point that says what the wire is and then where it comes from or goes, and nothing else: "16 AWG red from
@@ -129,7 +160,7 @@ func partPoints(rows []table.Row, pins, texts []string) (ok bool) {
 	}
 	for i := range rows {
 		p := partsOf(texts[i])
-		rows[i].Cells, rows[i].Prose = []string{pins[i], p.signal, p.colour, p.size, p.to}, false
+		rows[i].Cells, rows[i].Prose = []string{pins[i], p.signal, p.colour, p.size, p.to, p.note}, false
 	}
 	return true
 }

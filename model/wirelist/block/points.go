@@ -46,6 +46,9 @@ func (f *finder) points(i int) int {
 		rises = rises && (at == last+1 || last == 0 && at == 0)
 		last = at
 	}
+	if f.pinsWithGaps(rows[i : i+n]) {
+		return n
+	}
 	if rises && (saysPin(rows[i].Cells[0]) || i > 0 && rows[i-1].Point && rows[i-1].Deep < rows[i].Deep &&
 		name.SaysConnector(rows[i-1].Cells[0])) {
 		return n

@@ -42,7 +42,10 @@ func partRun(text string) (from, to string, rest []string) {
 		return from, to, rest
 	}
 	from, to, ok := cutAtArrow(text)
-	if !ok || from == "" {
+	if !ok {
+		from, to = cutToLine(text)
+	}
+	if from == "" {
 		return "", "", nil
 	}
 	var lead []string

@@ -235,7 +235,7 @@ func points(l *look) []shape.Column {
 	}
 	if l.src.Fixed {
 		return []shape.Column{{Field: name.FieldPin}, {Field: name.FieldSignal}, {Field: name.FieldColour}, {Field: name.FieldGauge},
-			{Field: name.FieldTo}}
+			{Field: name.FieldTo}, {Field: name.FieldNote}}
 	}
 	cols := []shape.Column{{Field: name.FieldPin}}
 	for i := 1; i < len(l.prof); i++ {

@@ -17,6 +17,7 @@ func (l *look) settle() {
 	l.sidesAB()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
+	l.idsByCells()
 	for range 2 { // what one column turns out to be may say what another is
 		for i := range l.cols {
 			if c := &l.cols[i]; !c.Given && l.prof[i].Filled > 0 {
@@ -180,9 +181,9 @@ func (l *look) settleOne(i int, c *shape.Column) {
 		switch {
 		case l.countsCores(i):
 			c.Field = name.FieldKeep
-		case !l.another(i, name.FieldGauge) && p.Most(p.Sized):
+		case !l.another(i, name.FieldGauge) && p.Most(p.Sized) && !l.areSeries(i):
 			c.Field = name.FieldGauge // "1.5 mm² brown"
-		case p.Coloured() && !l.another(i, name.FieldColour):
+		case (p.Coloured() || l.coreColours(i)) && !l.another(i, name.FieldColour):
 			c.Field = name.FieldColour
 		case l.another(i, name.FieldWire) && !l.another(i, name.FieldSignal) && !c.Given && 2*max(p.Numbers, p.Cavities) < p.Filled &&
 			shape.IsCircuit(c.Head):
@@ -256,6 +257,8 @@ func (l *look) settleUnknown(i int, c *shape.Column) {
 		column.CavitiesIn(l.src.Rows, i) == p.Filled) && l.anotherPin(i) && !l.another(i, name.FieldTo) &&
 		!l.another(i, name.FieldFrom):
 		c.Field = name.FieldTo
+	case l.farPlaces(i):
+		c.Field, c.Guessed = name.FieldTo, true
 	case p.All(max(p.Units, p.Sized)) && p.Filled > 1 && !l.another(i, name.FieldGauge) && !name.IsSpent(c.Head):
 		c.Field = name.FieldGauge
 	}

@@ -166,7 +166,7 @@ func (l devices) saysDevice() bool {
 		return true
 	}
 	return slices.ContainsFunc(l.of, func(i int) bool {
-		return l.headsDevice(i) || name.IsDesignator(l.cols[i].Head) || l.prof[i].Numbers < l.prof[i].Filled
+		return l.headsDevice(i) || endsInDesignator(l.cols[i].Head) || l.prof[i].Numbers < l.prof[i].Filled
 	})
 }
 
@@ -175,4 +175,14 @@ func (l devices) hasGaps() bool {
 	return slices.ContainsFunc(l.src.Rows, func(r table.Row) bool {
 		return !shape.IsText(r) && slices.ContainsFunc(l.of, func(i int) bool { return i >= len(r.Cells) || value.IsNothing(r.Cells[i]) })
 	})
+}
+
+// endsInDesignator reports whether a heading is a designator, or a place and one, "Cab X1".
+func endsInDesignator(head string) bool {
+	all := strings.Fields(head)
+	if len(all) == 0 || len(all) > 3 {
+		return false
+	}
+	last := all[len(all)-1]
+	return name.IsDesignator(last) && (len(all) == 1 || last == strings.ToUpper(last) && strings.ContainsAny(last, "0123456789"))
 }

@@ -1,6 +1,7 @@
 package row
 
 import (
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -19,7 +20,9 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	b.PartBrackets()
 	b.WithoutZeros()
 	pinTable := b.IsPinTable()
-	settleBareSizes(b, im)
+	column.SettleBareSizes(b, im.Squares)
+	b.SettlePoles()
+	sayPoles(im, b, here(b.Head))
 	b.SettleRanges()
 
 	if len(b.Rows) > 0 && pinTable && !b.Has(name.FieldConnector) {

@@ -8,7 +8,6 @@ import (
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // columnsTwice says which columns are read only where the one before them is empty.
@@ -50,37 +49,5 @@ func columnsGiven(im *draft.Importer, b *shape.Block, pinTable bool) {
 	}
 	if pinTable {
 		im.Rep.States["reserved"] = true // each cavity has a row
-	}
-}
-
-// settleBareSizes decides how whole numbers without unit of a gauge column are read where
-// its heading does not say: as mm² where others of the column have decimals and none
-// is a size that only AWG has.
-func settleBareSizes(b *shape.Block, im *draft.Importer) {
-	for i := range b.Cols {
-		c := &b.Cols[i]
-		if c.Field != name.FieldGauge || c.Said {
-			continue
-		}
-		decimals, gauges := false, false
-		for _, r := range b.Rows {
-			if i >= len(r.Cells) {
-				continue
-			}
-			switch cell := r.Cells[i]; {
-			case shape.IsOnlyAWG(cell):
-				gauges = true
-			case strings.ContainsAny(cell, ".,") && strings.Trim(cell, "0123456789.,") == "":
-				decimals = true
-			case cell != "" && strings.Trim(cell, "0123456789") == "":
-				c.Whole = true
-			}
-		}
-		switch {
-		case c.Section && gauges:
-			c.Bare = value.BareAWG // no wire has 22 mm²
-		case decimals && !gauges:
-			c.Bare = value.BareMM2
-		}
 	}
 }

@@ -40,6 +40,9 @@ func Default(im *draft.Importer, t *table.Table, mark value.Mark, lang string) {
 				}
 			}
 		}
+		if d.Size == "" {
+			d.Size = bareSizeOfAll(text, mark)
+		}
 		if d.Size != "" || d.Colour != nil {
 			im.Default = d
 			return

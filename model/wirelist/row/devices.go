@@ -33,6 +33,8 @@ func devicesRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Ite
 		}
 	}
 	switch {
+	case len(ends) == 0 && it.State == name.Spare:
+		betweenEnds(im, it, nil, nil, column(last))
 	case len(ends) == 0 && it.State != name.Used:
 		im.RestOf(&it, "")
 	case len(ends) == 0:

@@ -53,6 +53,7 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	readNote(im, b, cells, &it)
 	cableCells(im, b, cells, &it)
 	readState(im, b, cells, &it)
+	takeNamedSize(im, b, &it)
 	takeDefault(im, &it, b.Lang, cells)
 	takeOverall(im, &it)
 	for i, c := range cells {
@@ -138,6 +139,7 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 	switch {
 	case len(pins) > 1 && free:
 		im.Say(report.Note, "several cavities in one cell", column(col), cell, fmt.Sprintf("taken as %d of them", len(pins)))
+	case len(pins) > 1 && (len(b.Poles) == len(pins) || len(b.Poles) == 0 && b.EachColour): // said of the block
 	case len(pins) > 1:
 		net := fmt.Sprintf("%q", it.Signal)
 		if it.Signal == "" {
@@ -163,7 +165,7 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 		froms = append(froms, draft.End{Term: owner, Pin: p})
 	}
 	switch {
-	case free:
+	case free || eachPole(im, b, cells, it, froms, tos, column(col)):
 	case len(froms) > 1 && len(tos) < 2: // said above
 		for k, from := range froms {
 			one := it

@@ -85,7 +85,11 @@ func sayColumns(im *draft.Importer, b *shape.Block, place table.Place) {
 		} else if c.Field == name.FieldKeep && c.Head != "" {
 			im.Say(report.Note, "column not understood", at, c.Head, "kept in the notes")
 		}
-		if c.Field == name.FieldGauge && !c.Said && !c.Section && c.Bare == value.BareMM2 && c.Whole {
+		switch {
+		case c.Said || c.Section || c.Bare != value.BareMM2 || !c.Whole:
+		case c.Elsewhere:
+			im.Doubt("whole numbers taken as mm²", at, c.Head, "other tables of the sheet have mm²; this one does not say", DataRows(b))
+		default:
 			im.Say(report.Note, "whole numbers taken as mm²", at, c.Head, "others of the column have decimals")
 		}
 	}

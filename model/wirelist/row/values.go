@@ -6,6 +6,7 @@ import (
 	"unicode"
 
 	"contralay/model"
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -128,8 +129,9 @@ func (v *valueReader) colour() {
 	cell = v.im.Colours.InEnglish(v.im.Opt.Recipe.InEnglish(cell))
 	c, ok := value.ParseColour(cell, b.Lang)
 	it.Each = eachColour(cell, b.Lang)
-	if !ok && it.Gauge.Size == "" {
-		if g, both := value.SizeAndColour(cell, value.BareAWG, b.Lang, b.Mark); both {
+	counted := b.Cols[col].Counts && column.EndsInNumber(cell)
+	if !ok && it.Gauge.Size == "" && !counted {
+		if g, both := value.SizeAndColour(cell, b.Cols[col].Bare, b.Lang, b.Mark); both {
 			it.Gauge.Size, c, ok = g.Size, g.Colour, true
 		}
 	}
@@ -137,6 +139,13 @@ func (v *valueReader) colour() {
 		if short, is := value.FirstLetters(cell, b.Lang); is && name.StateOf(cell) == name.Used {
 			c, ok = short, true
 			v.im.Say(report.Note, "colour cut short", v.column(col), fmt.Sprintf("%q", cell), "taken for "+c.String())
+		}
+	}
+	if !ok {
+		if of, is := value.ColourAndMore(cell, b.Lang); is {
+			c, ok = of, true
+			it.Notes = append(it.Notes, "colour: "+own)
+			v.im.Say(report.Note, "more than a colour", v.column(col), fmt.Sprintf("%q", own), "taken as "+c.String()+", the rest kept in the note")
 		}
 	}
 	whole := own

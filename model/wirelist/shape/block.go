@@ -26,6 +26,9 @@ type Block struct {
 	Prefix string      // of the names of the connectors that the rows name
 	Listed bool        // its rows are the points of a list
 
+	Poles      []string // that the heading of the cavities names: a row tells a wire of each
+	EachColour bool     // a row that names several cavities has a colour for each
+
 	Group  value.Gauge     // the size and the colour that such a heading says of them
 	Near   string          // the end that a heading between the rows names for those below it; "" where none does
 	Ranges bool            // "10-12" is three cavities, not the name of one

@@ -11,8 +11,8 @@ import (
 
 // Where a pin table has no column for the far end, the name may say it: "Injector, to front injector pin 1".
 
-// cutFar parts a name from the far end behind it; ok is false where no word for a far end stands behind a sign.
-func cutFar(cell string) (called, far string, ok bool) {
+// CutFar parts a name from the far end behind it; ok is false where no word for a far end stands behind a sign.
+func CutFar(cell string) (called, far string, ok bool) {
 	for _, arrow := range []string{" -> ", " → ", " => ", " --> "} {
 		if a, b, found := strings.Cut(cell, arrow); found && a != "" && b != "" && !strings.Contains(b, arrow) {
 			return strings.TrimSpace(a), strings.TrimSpace(b), true
@@ -70,7 +70,7 @@ func (b *Block) settleFar() {
 			continue
 		}
 		filled++
-		if _, _, ok := cutFar(r.Cells[i]); ok {
+		if _, _, ok := CutFar(r.Cells[i]); ok {
 			far++
 		}
 	}
@@ -97,7 +97,7 @@ func (b *Block) PartFar() {
 		if i >= len(r.Cells) || IsText(r) {
 			continue
 		}
-		called, far, ok := cutFar(r.Cells[i])
+		called, far, ok := CutFar(r.Cells[i])
 		if !ok {
 			continue
 		}

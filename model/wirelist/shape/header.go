@@ -11,26 +11,28 @@ import (
 
 // Column is one column of a block.
 type Column struct {
-	Field    name.Field
-	Of       string           // the device that its heading names, "ECU" of "ECU pin"; "" where it names none
-	Head     string           // its heading as it stands in the list
-	Unit     value.LengthUnit // that its heading states
-	Milli    bool             // its heading states mA
-	Bare     value.Bare       // how a whole number in a gauge column is read
-	Said     bool             // its heading says so
-	Section  bool             // its heading says that it is a cross section, in no unit
-	Whole    bool             // some size is a number alone
-	Sizes    bool             // it is headed as wires and holds sizes
-	Against  bool             // its cells are what another heading says
-	Misspelt bool             // its heading is one slip away from a word that is known
-	Given    bool             // a person said what it means
-	Group    bool             // of a connector: it says which part of it, and stands behind the name of the other column
-	Slashed  bool             // of cavities: "3/A" is one
-	Vague    bool             // of cavities: its heading is taken for their device, and could be a word for cavities
-	Guessed  bool             // its cells alone say what it is, and they could say something else
-	Far      bool             // of names: they say the far end too
-	Alone    bool             // of colours: they tell the wires of a plug apart, which has no names of cavities
-	InCell   bool             // of cavities: each cell names the connector too, "X9:B04"
+	Field     name.Field
+	Of        string           // the device that its heading names, "ECU" of "ECU pin"; "" where it names none
+	Head      string           // its heading as it stands in the list
+	Unit      value.LengthUnit // that its heading states
+	Milli     bool             // its heading states mA
+	Bare      value.Bare       // how a whole number in a gauge column is read
+	Said      bool             // its heading says so
+	Section   bool             // its heading says that it is a cross section, in no unit
+	Whole     bool             // some size is a number alone
+	Counts    bool             // of colours: a number without unit behind one is no size
+	Elsewhere bool             // other tables of the sheet alone say how its whole numbers are read
+	Sizes     bool             // it is headed as wires and holds sizes
+	Against   bool             // its cells are what another heading says
+	Misspelt  bool             // its heading is one slip away from a word that is known
+	Given     bool             // a person said what it means
+	Group     bool             // of a connector: it says which part of it, and stands behind the name of the other column
+	Slashed   bool             // of cavities: "3/A" is one
+	Vague     bool             // of cavities: its heading is taken for their device, and could be a word for cavities
+	Guessed   bool             // its cells alone say what it is, and they could say something else
+	Far       bool             // of names: they say the far end too
+	Alone     bool             // of colours: they tell the wires of a plug apart, which has no names of cavities
+	InCell    bool             // of cavities: each cell names the connector too, "X9:B04"
 
 	Measured int // the column of its unit; 0 where there is none
 

@@ -87,6 +87,8 @@ func saysInWords(all []string) (name.Field, bool) {
 		return false
 	})
 	switch {
+	case landsOn(all):
+		return name.FieldTo, true
 	case goes && (all[0] == "where" || all[0] == "what" || all[len(all)-1] == "to"):
 		return name.FieldTo, true
 	case (all[0] == "where" || all[0] == "comes") && all[len(all)-1] == "from":

@@ -58,12 +58,15 @@ func inColumns(text string) bool {
 	return with > 1 && 2*with > lines && 2*signs < lines
 }
 
-// readColumns reads such a text. The first line of most cells gives the columns; a cell of
-// another line is of the column that it stands under most.
+// readColumns reads such a text. The line of its headings gives the columns; a cell of another line is of the column that it
+// stands under most, or between whose edges it stands where a rule gives them.
 func readColumns(name, text string, l Limits) ([]Table, error) {
 	t := Table{File: name, Comma: true}
 	count := counter{l: l}
-	var heads []field
+	heads, at, tight := headsOf(text)
+	if heads == nil {
+		return readSeparated(name, text, l)
+	}
 	n := 0
 	for line := range strings.SplitSeq(text, "\n") {
 		n++
@@ -76,17 +79,20 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 			continue // a rule under the headings
 		}
 		row := Row{Line: n}
-		switch {
-		case len(cells) == 1 && (heads == nil || cells[0].from < heads[0].to), heads == nil && len(cells) == 2:
+		switch cut := cutAt(heads, line); {
+		case len(cells) == 1 && (n < at || cells[0].from < heads[0].to), n < at && len(cells) == 2:
 			row.Cells = []string{marked(cells[0].text)}
 			if len(cells) == 2 {
 				row.Cells = append(row.Cells, marked(cells[1].text))
 			}
-		case heads == nil:
-			heads = cells
-			for _, c := range cells {
+		case n < at: // a title with gaps in it
+			row.Cells = []string{marked(strings.Join(strings.Fields(line), " "))}
+		case n == at:
+			for _, c := range heads {
 				row.Cells = append(row.Cells, marked(c.text))
 			}
+		case tight && cut != nil:
+			row.Cells = cut
 		default:
 			row.Cells = under(heads, cells)
 		}

@@ -1,10 +1,9 @@
-package name
+package value
 
 import (
 	"strings"
 
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // ColourKey is what a list says that its short forms of colours mean, by the folded form.
@@ -37,7 +36,7 @@ func ReadColourKey(text string) ColourKey {
 		return nil
 	}
 	for i := 0; i < len(parts); i += 2 {
-		c, ok := value.ParseColour(parts[i+1], "")
+		c, ok := ParseColour(parts[i+1], "")
 		if !isShortForm(parts[i]) || !ok || len(c) != 1 || len(parts[i+1]) < 3 {
 			return nil
 		}
@@ -49,13 +48,25 @@ func ReadColourKey(text string) ColourKey {
 	return key
 }
 
-// keyByCommas reads a key whose pieces have a sign of equality each, so that the word may be two: "Lg = light green, P = pink".
+// keyByCommas reads a key whose pieces have a sign of equality each, so that the word may be two: "Lg = light green, P = pink". A
+// text may lead to it, with a colon behind, and a sentence may follow.
 func keyByCommas(text string) ColourKey {
+	if strings.Count(text, "=") < 3 {
+		return nil
+	}
+	if lead, rest, ok := strings.Cut(text, ": "); ok && !strings.Contains(lead, "=") {
+		text = rest
+	}
 	key := ColourKey{}
-	for piece := range strings.FieldsFuncSeq(text, func(r rune) bool { return r == ',' || r == ';' || r == '|' }) {
+	pieces := strings.FieldsFunc(text, func(r rune) bool { return r == ',' || r == ';' || r == '|' })
+	for i, piece := range pieces {
 		short, word, ok := strings.Cut(piece, "=")
-		short, word = strings.TrimSpace(short), strings.TrimSpace(word)
-		if c, is := value.ParseColour(word, ""); !ok || !is || len(c) != 1 || len(word) < 3 || !isShortForm(short) {
+		if !ok && len(key) > 2 && i > 0 && strings.Contains(pieces[i-1], ". ") {
+			break // the sentence behind has a comma
+		}
+		word, _, _ = strings.Cut(word, ". ")
+		short, word = strings.TrimPrefix(strings.TrimSpace(short), "and "), strings.Trim(word, " .")
+		if c, is := ParseColour(word, ""); !ok || !is || len(c) != 1 || len(word) < 3 || !isShortForm(short) {
 			return nil
 		}
 		key[table.Fold(short)] = word

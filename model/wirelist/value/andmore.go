@@ -1,0 +1,37 @@
+package value
+
+import (
+	"strings"
+)
+
+// ColourAndMore reads a cell of colours that says more than the colour: the number of the core behind it, "white 3", or a remark
+// behind a comma or in brackets, "black, heavy (2.5)". ok is false where what is behind could change the colour.
+func ColourAndMore(cell, lang string) (c Colour, ok bool) {
+	at := strings.IndexAny(cell, ",;(")
+	front, more := cell, ""
+	switch i := strings.LastIndexByte(cell, ' '); {
+	case at > 0:
+		front, more = cell[:at], cell[at+1:]
+	case i > 0 && strings.Trim(cell[i+1:], "0123456789") == "":
+		front, more = cell[:i], cell[i+1:]
+	default:
+		return nil, false
+	}
+	for _, w := range strings.FieldsFunc(more, func(r rune) bool { return strings.ContainsRune(" ,;()/-", r) }) {
+		if _, colour := ParseColour(w, lang); colour && strings.Trim(w, "0123456789") != "" || saysOther(strings.ToLower(w)) {
+			return nil, false
+		}
+	}
+	c, ok = ParseColour(strings.TrimSpace(front), lang)
+	return c, ok && strings.Trim(front, "0123456789 ") != ""
+}
+
+// saysOther reports whether a word says that the colour before it may not be that of the wire.
+func saysOther(w string) bool {
+	switch w {
+	case "or", "not", "was", "were", "now", "old", "if", "else", "ex", "formerly", "stripe", "tracer", "band", "oder", "nicht", "ou", "pas", "o",
+		"no", "non", "statt", "instead":
+		return true
+	}
+	return strings.HasPrefix(w, "?")
+}
