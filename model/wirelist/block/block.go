@@ -41,6 +41,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		if rows := turned(h, &band); rows != nil {
 			band.Rows, band.Marked = rows, false
 		}
+		band.Rows = mirrored(h, &band)
 		made, heads := grids(h, &band)
 		if heads != nil {
 			band.Rows = made

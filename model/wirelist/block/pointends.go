@@ -50,7 +50,8 @@ func (f *finder) endPoint(i int) (end, signal string, ok bool) {
 	if in, opened := strings.CutPrefix(rest, "("); opened && strings.HasSuffix(in, ")") && !strings.ContainsAny(in[:len(in)-1], "()") {
 		rest = in[:len(in)-1]
 	}
-	if _, to := arrowIn(rest); to > 0 || rest == "" || !isShortName(rest) {
+	word, _, _ := strings.Cut(table.Fold(rest), " ")
+	if _, to := arrowIn(rest); to > 0 || rest == "" || !isShortName(rest) || strings.Contains(rest, ", ") || isToWord(word) {
 		return "", "", false
 	}
 	return connector + ":" + pin, rest, true
@@ -81,4 +82,9 @@ func sayPin(points []table.Row) bool {
 		last = at
 	}
 	return len(points) > 2
+}
+
+// isToWord reports whether a word says that where the wire goes follows.
+func isToWord(w string) bool {
+	return slices.Contains([]string{"to", "goes", "from", "and", "nach", "zu", "an", "von", "vers", "a", "hacia", "naar", "till", "til", "do"}, w)
 }

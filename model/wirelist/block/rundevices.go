@@ -34,7 +34,7 @@ func (f *finder) runDevices(titles, points []table.Row) (near, far string) {
 	if near, far, ok := inBracketsBoth(text); ok {
 		return near, far
 	}
-	if above.Gap != [2]string{} {
+	if above.Gap != nil {
 		return bareDevice(above.Gap[0]), bareDevice(above.Gap[1])
 	}
 	return twoDevices(text)

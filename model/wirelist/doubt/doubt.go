@@ -32,7 +32,7 @@ type Reading struct {
 // Of is what speaks against the columns of a reading.
 func Of(d Reading) (all []Doubt) {
 	for i, c := range d.Block.Cols {
-		if i >= len(d.Profiles) || d.Profiles[i].Filled == 0 || c.Given {
+		if i >= len(d.Profiles) || d.Profiles[i].Filled == 0 || c.Given || c.Alias {
 			continue
 		}
 		if (c.Field == name.FieldKeep || c.Spared) && d.couldBeEnd(i) {

@@ -33,11 +33,11 @@ func stateOf(cell, f string) State {
 	if isKeptFor(f) || saysReserved(cell) {
 		return Reserved
 	}
-	if !strings.ContainsAny(f, "()[];,:") && !strings.Contains(f, " - ") {
+	if !strings.ContainsAny(f, "()[];,:") && !strings.Contains(f, " - ") && !strings.Contains(f, " / ") {
 		return Used
 	}
 	most := Used
-	for k, piece := range strings.FieldsFunc(strings.ReplaceAll(f, " - ", ";"),
+	for k, piece := range strings.FieldsFunc(strings.ReplaceAll(strings.ReplaceAll(f, " - ", ";"), " / ", ";"),
 		func(r rune) bool { return strings.ContainsRune("()[];,:", r) }) {
 		switch s := stateWord(piece); {
 		case (s == Spare || s == Reserved) && k == 0:
@@ -180,7 +180,7 @@ func stateOfWord(cell, f string) State {
 func isClosing(piece string) bool {
 	switch piece {
 	case "plug", "plugged", "fit plug", "cap", "capped", "seal", "sealed", "fit seal", "leave empty", "leave open", "leave blank",
-		"cap and stow", "capped and stowed", "stow", "stowed", "coiled", "coiled back", "insulate", "insulated",
+		"cap and stow", "capped and stowed", "stow", "stowed", "coiled", "coiled back", "insulate", "insulated", "optional", "if needed",
 		"verschlossen", "leer lassen", "isoliert", "laisser vide", "isole", "dejar vacio", "lasciare vuoto":
 		return true
 	}

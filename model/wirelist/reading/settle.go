@@ -18,6 +18,8 @@ func (l *look) settle() {
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
 	l.idsByCells()
+	l.padColumns()
+	l.pinNames()
 	for range 2 { // what one column turns out to be may say what another is
 		for i := range l.cols {
 			if c := &l.cols[i]; !c.Given && l.prof[i].Filled > 0 {
@@ -38,6 +40,8 @@ func (l *look) settle() {
 	l.plugs()
 	l.farDevice()
 	l.deviceOfPins()
+	l.connectionNames()
+	l.numbered()
 	for i := range l.cols {
 		if c := &l.cols[i]; !c.Given && l.prof[i].Filled > 0 && c.Field == name.FieldKeep {
 			l.settleUnknown(i, c)

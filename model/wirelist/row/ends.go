@@ -90,6 +90,19 @@ func endsOf(im *draft.Importer, b *shape.Block, cells []string, f, pin name.Fiel
 	if text == "" && value.IsNothing(p) && pinCol >= 0 && b.Cols[pinCol].Of != "" && !b.IsPole(pinCol) {
 		p = ""
 	}
+	if pinCol >= 0 && b.Cols[pinCol].Of != "" && text == "" && p != "" {
+		switch {
+		case name.IsAny(p):
+			it.Notes = append(it.Notes, "cavity at "+b.Cols[pinCol].Of+": "+p)
+			im.Say(report.Warn, "any cavity will do", column(pinCol), p, "kept in the note, no end made")
+			return nil, pinCol
+		case name.StateOf(p) == name.Blank && len(p) > 2:
+			if it.State == name.Used {
+				it.State = name.Blank
+			}
+			return nil, pinCol
+		}
+	}
 	// "NO" is the contact that is normally open, beside "NC" and "COM".
 	if text != "" && p != "" && (isNone(p) && p != "NO" || value.IsNothing(p) && (len(p) > 1 || !b.IsPole(pinCol)) || name.IsUnknown(p)) {
 		if !value.IsNothing(p) {

@@ -17,14 +17,15 @@ import (
 // readRow makes the items of one row: one for each cavity or wire that it names. notes is
 // what else is to be kept of it.
 func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *draft.Term, place table.Place) {
-	it := draft.Item{Place: place, Wire: -1, Block: im.Pages, Notes: notes}
+	cells, called, more := partNumbered(b, cells)
+	it := draft.Item{Place: place, Wire: -1, Block: im.Pages, Notes: append(notes, more...)}
 	column := func(i int) table.Place { p := place; p.Column = shape.At(b.Cols, i); return p }
 	for i, c := range cells {
 		if i >= len(b.Cols) && c != "" {
 			it.Notes = append(it.Notes, c)
 			im.Say(report.Warn, "cell without heading", column(i), c, "kept in the note")
 		}
-		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && !b.Cols[i].Spared && c != "" {
+		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && !b.Cols[i].Spared && c != "" && !(b.Cols[i].Alias && value.IsNothing(c)) {
 			it.Notes = append(it.Notes, value.JoinNonEmpty(": ", b.Cols[i].Head, c))
 		}
 	}
@@ -32,7 +33,7 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	if id := b.Cell(cells, name.FieldWire); !value.IsNothing(id) && (isPlainName(id) || name.StateOf(id) == name.Used) {
 		it.OwnID = id
 	}
-	it.Signal = b.Cell(cells, name.FieldSignal)
+	it.Signal = value.JoinNonEmpty("", b.Cell(cells, name.FieldSignal), called)
 	for i, c := range cells {
 		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && it.Signal == "" && name.IsDrainWord(table.Fold(c)) {
 			it.Signal = c // a shield among the numbers of the cores
@@ -117,6 +118,17 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 	}
 	if b.Cols[col].InCell && namesEnd(cell) {
 		endsInCell(im, b, cells, cell, it, column, col)
+		return
+	}
+	switch {
+	case name.IsAny(cell):
+		it.Notes = append(it.Notes, "cavity: "+cell)
+		im.Say(report.Warn, "any cavity will do", column(col), cell, "kept in the note, no end made")
+		tos, toCol := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
+		betweenEnds(im, it, nil, tos, column(max(toCol, col)))
+		return
+	case name.StateOf(cell) == name.Blank && len(cell) > 2:
+		im.Say(report.Note, "no cavity", it.Place, table.Tidy(strings.Join(cells, " ")), "not connected, left out")
 		return
 	}
 	var ins *catalogue.Insert

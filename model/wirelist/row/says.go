@@ -80,7 +80,9 @@ func sayColumns(im *draft.Importer, b *shape.Block, place table.Place) {
 		if c.Field == name.FieldKeep && c.Head != "" {
 			im.Rep.Kept[c.Head] = true
 		}
-		if c.Spared {
+		if c.Alias {
+			im.Say(report.Note, "another name of the cavities", at, c.Head, "kept in the notes")
+		} else if c.Spared {
 			im.Say(report.Note, "column that no wire takes", at, c.Head, "kept in the notes")
 		} else if c.Field == name.FieldKeep && c.Head != "" {
 			im.Say(report.Note, "column not understood", at, c.Head, "kept in the notes")

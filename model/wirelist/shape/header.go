@@ -28,6 +28,8 @@ type Column struct {
 	Given     bool             // a person said what it means
 	Group     bool             // of a connector: it says which part of it, and stands behind the name of the other column
 	Slashed   bool             // of cavities: "3/A" is one
+	Numbered  bool             // of cavities: each cell says the number and the name of one, "3 CLK", "CLK (3)"
+	Alias     bool             // it says how another calls the cavity beside it
 	Vague     bool             // of cavities: its heading is taken for their device, and could be a word for cavities
 	Guessed   bool             // its cells alone say what it is, and they could say something else
 	Far       bool             // of names: they say the far end too

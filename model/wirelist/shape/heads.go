@@ -113,3 +113,17 @@ func (h Headings) Sideless(r table.Row) bool {
 			slices.Contains([]string{"from", "to", "von", "nach", "da", "a", "de", "vers", "desde", "hasta"}, table.Fold(c.Head))
 	})
 }
+
+// IsPinHeading reports whether a heading is a word for the cavities of a connector.
+func (h Headings) IsPinHeading(cell string) bool {
+	var c Column
+	m, ok := h.mean(cell, &c)
+	return ok && (m.Field == name.FieldPin || m.Field == name.FieldNumber)
+}
+
+// IsPinMirror reports whether the only headings of some that say an end are words for what a cavity is connected to: they could be
+// of both sides of one header.
+func (h Headings) IsPinMirror(r table.Row) bool {
+	cols, _, _ := h.meanings(r)
+	return !(&Block{Cols: cols}).Has(name.FieldFrom, name.FieldFromPin, name.FieldToPin)
+}

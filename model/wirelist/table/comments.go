@@ -113,6 +113,9 @@ func blockComment(lines []string, i int) commentRun {
 // source makes the comments of a program a text without their signs, its lines where they stood; ok is false where the text
 // is no program. lines is how many lines of program are left out.
 func source(text string) (comments string, lines int, ok bool) {
+	if !hasCommentSign(text) {
+		return text, 0, false
+	}
 	plain, program := withoutComments(strings.Split(text, "\n"))
 	if program == nil {
 		return text, 0, false
@@ -131,6 +134,19 @@ func source(text string) (comments string, lines int, ok bool) {
 		return text, 0, false // a list of another kind, with remarks
 	}
 	return strings.Join(plain, "\n"), lines, true
+}
+
+// hasCommentSign reports whether a line of a text begins as a comment does.
+func hasCommentSign(text string) bool {
+	for line := range strings.SplitSeq(text, "\n") {
+		trimmed := strings.TrimLeft(line, " \t")
+		for _, sign := range []string{"//", "/*", "--", "#", ";", "%"} {
+			if strings.HasPrefix(trimmed, sign) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // isCode reports whether a line is written as programs are: it ends with a sign of theirs, sets something or takes something in.

@@ -103,7 +103,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 			}
 			row.Prose, row.Point = true, isPoint(trimmed)
 			if parts := gapped(line); len(parts) == 2 && parts[1].from-parts[0].to > 2 {
-				row.Gap = [2]string{marked(parts[0].text), marked(parts[1].text)}
+				row.Gap = &[2]string{marked(parts[0].text), marked(parts[1].text)}
 			}
 			if row.Point {
 				row.Deep = len(line) - len(strings.TrimLeft(line, " \t"))
@@ -233,7 +233,7 @@ func tableCells(line string) []string {
 		if strings.IndexByte(cell, '<') >= 0 {
 			cell = lineBreaks.Replace(cell)
 		}
-		cell = marked(cell)
+		cell = withoutIcons(marked(cell))
 		for _, mark := range []string{"**", "`", "__"} {
 			if len(cell) > 2*len(mark) && strings.HasPrefix(cell, mark) && strings.HasSuffix(cell, mark) {
 				cell = oneBlank(cell[len(mark) : len(cell)-len(mark)])
@@ -242,7 +242,7 @@ func tableCells(line string) []string {
 		if n := strings.Count(cell, "**"); n > 0 && n%2 == 0 { // a part of it is bold
 			cell = oneBlank(strings.ReplaceAll(cell, "**", ""))
 		}
-		cells = append(cells, cell)
+		cells = append(cells, withoutIcons(withoutStars(cell)))
 		if end >= len(line) {
 			return cells
 		}

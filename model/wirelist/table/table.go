@@ -31,15 +31,15 @@ type Odd struct {
 type Row struct {
 	Line   int // line of a text file, or row of a sheet, from 1
 	Cells  []string
-	Level  int       // of a Markdown heading, from 1; 0 for any other row
-	Prose  bool      // a line of Markdown outside every table
-	Gap    [2]string // of such a line: its two parts, where a wide gap parts it in two
-	Point  bool      // a point of a list, its dot taken off
-	Deep   int       // how far such a point is set in
-	Ruled  bool      // a rule line of Markdown stands below it: it is the headings of a table
-	First  bool      // an empty line, or a line of no table, stands before it: a table of Markdown begins here
-	Struck bool      // every cell of it is struck out
-	Hidden bool      // its workbook does not show it
+	Level  int        // of a Markdown heading, from 1; 0 for any other row
+	Prose  bool       // a line of Markdown outside every table
+	Gap    *[2]string // of such a line: its two parts, where a wide gap parts it in two
+	Point  bool       // a point of a list, its dot taken off
+	Deep   int        // how far such a point is set in
+	Ruled  bool       // a rule line of Markdown stands below it: it is the headings of a table
+	First  bool       // an empty line, or a line of no table, stands before it: a table of Markdown begins here
+	Struck bool       // every cell of it is struck out
+	Hidden bool       // its workbook does not show it
 }
 
 // Filled is the number of cells with text, and the first of them.

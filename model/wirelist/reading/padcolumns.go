@@ -1,0 +1,167 @@
+package reading
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// padColumn is a column that is headed by a device and a word for what its pads are called by.
+type padColumn struct {
+	i      int
+	device string
+	kind   int // otherPads, chipPads or itsPads
+}
+
+const (
+	otherPads = iota + 1 // "Gauge label", "Hub header": pads, where its cells are short names
+	chipPads             // "Hub GPIO": what the maker of the chip calls the pad; "Pin gauge"
+	itsPads              // "Hub pin"
+)
+
+// padColumns takes the columns of two devices for the two ends, where the heading of the one has no word for a cavity, and takes
+// what a chip calls a cavity off those of its board.
+//
+//	Gauge label | Hub header pin | Hub GPIO        Pin gauge | Hub pin
+//	SDA         | 3              | GP2             1 GND     | hub-gnd (6)
+func (l *look) padColumns() {
+	if l.has(l.cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldDevicePin) {
+		return
+	}
+	var best []padColumn // of each device
+	changed := false
+	for i := range l.cols {
+		p := l.padColumn(i)
+		if p.kind == 0 {
+			continue
+		}
+		k := slices.IndexFunc(best, func(o padColumn) bool { return sameDevice(o.device, p.device) })
+		if k < 0 {
+			best = append(best, p)
+			continue
+		}
+		weaker := p
+		if p.kind > best[k].kind {
+			weaker, best[k] = best[k], p
+		}
+		if weaker.kind == chipPads {
+			l.cols[weaker.i].Field, l.cols[weaker.i].Of = name.FieldKeep, ""
+			l.cols[weaker.i].Alias, changed = true, true
+		}
+	}
+	for i := range l.cols {
+		c := &l.cols[i]
+		w := name.Words(table.Fold(c.Head))
+		if len(best) == 2 && !c.Given && c.Field == name.FieldKeep && len(w) == 2 && isPlacing(w[0]) && l.h.Words[w[1]].Field == name.FieldPin {
+			c.Alias = true // "Physical pin" beside "Hub pin"
+		}
+	}
+	if len(best) != 2 || best[0].kind < chipPads && best[1].kind < chipPads || !changed && best[0].kind == itsPads && best[1].kind == itsPads {
+		return
+	}
+	for k, p := range best {
+		c := &l.cols[p.i]
+		switch sides := [][2]name.Field{{name.FieldFrom, name.FieldFromPin}, {name.FieldTo, name.FieldToPin}}[k]; {
+		case l.allParted(p.i) && l.fewConnectors(p.i) && p.kind == otherPads:
+			c.Field, c.Of = sides[0], "" // "P8_7"
+		default:
+			c.Field, c.Of = sides[1], p.device
+		}
+	}
+	for i := range l.cols {
+		c := &l.cols[i]
+		w := name.Words(table.Fold(c.Head))
+		switch {
+		case c.Given || len(w) == 0:
+		case c.Field == name.FieldPin && isChipWord(w[0]):
+			c.Field, c.Alias = name.FieldKeep, true
+		case c.Field == name.FieldKeep && isPadName(w[len(w)-1]) && !c.Alias && !l.has(l.cols, name.FieldSignal):
+			c.Field = name.FieldSignal
+		}
+	}
+}
+
+// padColumn reads the heading and the cells of a column; kind is 0 where it is none.
+func (l *look) padColumn(i int) padColumn {
+	c, p := &l.cols[i], &l.prof[i]
+	head := strings.Fields(strings.TrimSpace(name.WithoutBrackets(c.Head)))
+	for len(head) > 2 && isNumberWord(table.Fold(strings.Trim(head[len(head)-1], "."))) {
+		head = head[:len(head)-1]
+	}
+	if c.Given || len(head) < 2 || len(head) > 5 || p.Filled < 2 || c.Field == name.FieldColour || c.Field == name.FieldGauge {
+		return padColumn{}
+	}
+	first, last := table.Fold(head[0]), table.Fold(head[len(head)-1])
+	of := padColumn{i: i, device: strings.Join(head[:len(head)-1], " ")}
+	if isNoDevice(first) || strings.Trim(first, "0123456789") == "" {
+		if rest := table.Fold(strings.Join(head[1:], " ")); (first == "pin" || first == "pins") && !c.Known() && l.h.Words[rest].Field == "" &&
+			!name.IsOtherHead(rest) && !name.IsRemark(name.Words(rest)) && l.pads(i) > 0 {
+			return padColumn{i, strings.Join(head[1:], " "), chipPads}
+		}
+		return padColumn{}
+	}
+	switch f := l.h.Words[last].Field; {
+	case f == name.FieldPin && isChipWord(last):
+		of.kind = chipPads
+	case f == name.FieldPin:
+		of.kind = itsPads
+	case c.Known() && c.Field != name.FieldConnector:
+	case isPadName(last) && l.areNames(i):
+		of.kind = otherPads
+	case f == name.FieldConnector && (l.allParted(i) && l.fewConnectors(i) || l.areNames(i) && p.Unique()):
+		of.kind, of.device = otherPads, strings.Join(head, " ")
+	}
+	return of
+}
+
+// areNames reports whether most cells of a column are short names, a word or two, as pads have them.
+func (l *look) areNames(i int) bool {
+	n, of := 0, 0
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
+		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {
+			continue
+		}
+		of++
+		if cell := strings.TrimSpace(name.WithoutBrackets(r.Cells[i])); len(cell) <= 14 && len(strings.Fields(cell)) < 2 {
+			n++
+		}
+	}
+	return of > 1 && 4*n >= 3*of
+}
+
+// sameDevice reports whether two headings name one device: "RP2040-PiZero header" and "RP2040".
+func sameDevice(a, b string) bool {
+	x, y := name.Words(table.Fold(a)), name.Words(table.Fold(b))
+	return len(x) > 0 && len(y) > 0 && x[0] == y[0]
+}
+
+// isPlacing reports whether a word before that for a cavity says where its number is counted, and names no device.
+func isPlacing(w string) bool {
+	return slices.Contains([]string{"physical", "package"}, w)
+}
+
+// isNumberWord reports whether a word behind that for a cavity says that it is a number.
+func isNumberWord(w string) bool {
+	return slices.Contains([]string{"no", "number", "nr", "num", "#", "nummer", "id"}, w)
+}
+
+// isChipWord reports whether a word is for what a chip calls its cavities.
+func isChipWord(w string) bool {
+	return slices.Contains([]string{"gpio", "io", "port", "channel", "bcm"}, w)
+}
+
+// isPadName reports whether a word is for the name of a pad.
+func isPadName(w string) bool {
+	return slices.Contains([]string{"label", "labels", "signal", "name", "function", "marking", "silkscreen", "beschriftung", "side"}, w)
+}
+
+// isNoDevice reports whether the first word of a heading is of any wire or cavity, and no device.
+func isNoDevice(w string) bool {
+	return slices.Contains([]string{"pin", "pins", "wire", "cable", "net", "signal", "circuit", "line", "core", "conductor", "colour", "color",
+		"contact", "terminal", "cavity", "connector", "the", "no", "number", "from", "to", "physical", "package", "port", "channel"}, w)
+}

@@ -1,0 +1,37 @@
+package row
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/value"
+)
+
+// partNumbered parts the cells that say the number and the name of a cavity. called is the name of the first of them, notes are
+// the others.
+func partNumbered(b *shape.Block, cells []string) (out []string, called string, notes []string) {
+	out = cells
+	for i, c := range b.Cols {
+		if !c.Numbered || i >= len(cells) {
+			continue
+		}
+		pin, text, more := name.NumberedPin(cells[i])
+		if pin == "" {
+			continue
+		}
+		if &out[0] == &cells[0] {
+			out = slices.Clone(cells)
+		}
+		out[i] = pin
+		if called == "" && !b.Has(name.FieldSignal) {
+			called = text
+		} else {
+			notes = append(notes, value.JoinNonEmpty(" ", c.Of, pin)+": "+text)
+		}
+		if more != "" {
+			notes = append(notes, more)
+		}
+	}
+	return out, called, notes
+}
