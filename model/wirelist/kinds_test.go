@@ -22,7 +22,7 @@ import (
 // testdata/lists/kinds stand beside what they should give; testdata/lists/habits holds many in a file: a
 // line "=== NAME", the list, a line "---", and a line for each row:
 //
-//	row | from | to | name | size | colour | kind | id=, unit=, text=
+//	row | from | to | name | size | colour | kind | id=, unit=, via=, text=
 //
 // An end is CONNECTOR:CAVITY; no connector is that of the file, no cavity any number that the import gives. "report ~"
 // is what the report must say.
@@ -155,6 +155,8 @@ func (h *habit) add(t *testing.T, line string) {
 				w.Unit = v
 			case "text":
 				w.Text = v
+			case "via":
+				w.Via = end(v)
 			case "also":
 				w.Also = true
 			case "alt":

@@ -55,10 +55,18 @@ func partRun(text string) (from, to string, rest []string) {
 			lead, from = append([]string{front}, in...), strings.TrimSpace(after)
 		}
 	}
+	signal := ""
+	if lead == nil {
+		signal, from = labelBefore(from)
+	}
 	if pin, more, ok := partPoint(from); ok && more != "" && strings.ContainsAny(from[len(pin):][:1], ".):") {
 		from = more // "1. FC 5V -> …": the number of the point
 	}
+	colour, size, note := "", "", ""
 	var pieces []string
+	if front, remark := remarkBehindValues(to); remark != "" {
+		to, note = front, remark
+	}
 	if to, pieces = valuesBehind(to); pieces == nil {
 		for _, mark := range []string{", ", ": ", "; ", " - ", " – "} {
 			front, back, ok := strings.Cut(to, mark)
@@ -68,7 +76,6 @@ func partRun(text string) (from, to string, rest []string) {
 			}
 		}
 	}
-	colour, size, note := "", "", ""
 	for _, p := range append(lead, pieces...) {
 		p = strings.TrimSpace(p)
 		g, sized := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
@@ -81,7 +88,7 @@ func partRun(text string) (from, to string, rest []string) {
 			note = value.JoinNonEmpty("; ", note, p)
 		}
 	}
-	return from, to, []string{colour, size, note, ""}
+	return from, to, []string{colour, size, note, signal}
 }
 
 // leads makes the block of a list of both ends. An end of two words and more of which the first ones come again is a device

@@ -41,7 +41,7 @@ func Of(rows []table.Row, col int, lang string, mark value.Mark) Profile {
 	var p Profile
 	seen, folded := map[string]Profile{}, map[string]bool{} // what each text is: many cells have the same
 	for _, r := range rows[:min(len(rows), MostLooked)] {
-		if col >= len(r.Cells) || value.IsNothing(r.Cells[col]) || shape.IsText(r) {
+		if col >= len(r.Cells) || value.IsNothing(r.Cells[col]) || shape.IsText(r) || value.IsDitto(r.Cells[col]) {
 			continue
 		}
 		if _, first := r.Filled(); name.IsTotal(first) || shape.IsSignOff(r) {

@@ -70,7 +70,7 @@ func Ends(im *draft.Importer) {
 		case e.Pin == "" && bare[k] == 1 && !pinned[k] && (t == nil || !t.Titled):
 			e.Pin = "1"
 			im.Say(report.Note, report.EndWithoutCavity, it.Place, e.Text, "taken as a termination of one cavity")
-		case e.Pin == "" && name.IsStud(e.Text) && !pinned[k] && (t == nil || !t.Titled):
+		case e.Pin == "" && isStud(e.Text) && !pinned[k] && (t == nil || !t.Titled):
 			e.Pin, stud = "1", true
 		case e.Pin == "" && !pinned[k] && (t == nil || !t.Titled):
 			numbered[k]++

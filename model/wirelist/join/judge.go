@@ -43,7 +43,7 @@ func sharedCavities(im *draft.Importer) {
 			case other == nil:
 				first[s] = it
 			case other.Place == it.Place: // said of the row
-			case name.IsGroundStud(e.Term.ID), name.IsOtherStud(e.Term.ID) &&
+			case isGroundStud(e.Term.ID), isOtherStud(e.Term.ID) &&
 				(roleOf(it).V == model.RoleGround) == (roleOf(other).V == model.RoleGround):
 				// Said of the termination; ground and supply on one bolt is another matter.
 			case it.Signal != "" && other.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal) && !oneTerminal(it, other):

@@ -10,6 +10,9 @@ func Designator(name string) string {
 	if first, _, more := strings.Cut(name, " "); more && IsDesignator(strings.TrimRight(first, ":,;-")) {
 		return strings.TrimRight(first, ":,;-") // "P7 Dash plug" is P7, and so is "P7: dash"
 	}
+	if id := inBracketsBehind(name); id != "" {
+		return id
+	}
 	if words := strings.Fields(name); len(words) > 1 && IsDesignator(words[len(words)-1]) {
 		switch strings.ToLower(words[len(words)-2]) {
 		case "connector", "plug", "conn", "receptacle", "socket", "header", "jack", "stecker", "connecteur", "conector", "connettore",

@@ -142,6 +142,8 @@ func stateOfWord(cell, f string) State {
 		"nothing", "cavity sealed", "cavity plugged", "sealed", "position sealed", "no cavity",
 		"not fitted", "nf", "n/f", "unfitted", "not populated", "unpopulated", "do not populate", "dnp", "-", "--", "---",
 		"plug", "plugged", "seal plug", "sealing plug", "blanking plug", "blank plug", "dummy plug", "filler plug", "cavity plug",
+		"empty hole", "empty cavity", "empty pin", "empty way", "free hole", "free cavity", "free pin", "unused hole", "unused cavity",
+		"unused pin",
 		"nicht belegt", "nicht bestuckt", "nicht verbunden", "nicht verwenden", "nicht benutzt", "unbelegt", "unbenutzt", "frei", "leer",
 		"blindstopfen",
 		"libre", "vide", "non connecte", "non utilise", "ne pas utiliser", "non monte", "inutilise", "bouchon", "obturateur",
@@ -164,7 +166,8 @@ func stateOfWord(cell, f string) State {
 		return Reserved
 	}
 	switch strings.TrimRight(f, " -_#0123456789") {
-	case "spare", "spares", "spare wire", "spare tail", "spare end", "spare lead", "wired spare", "reserve", "reserveader",
+	case "spare", "spares", "spare wire", "spare tail", "spare end", "spare lead", "wired spare", "spare hole", "spare cavity",
+		"spare way", "spare pin", "spare position", "spare slot", "spare terminal", "spare contact", "reserve", "reserveader",
 		"reserveleitung", "rechange", "fil de reserve", "fil en attente", "repuesto", "de repuesto",
 		"reserva", "de reserva", "riserva", "di riserva",
 		"scorta", "di scorta", "fri leder", "freie ader", "vrije ader", "hilo libre", "fil libre", "rezerwa", "zapas",

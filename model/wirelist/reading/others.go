@@ -54,6 +54,12 @@ func (l *look) others() []Reading {
 	return []Reading{{Kind: says, Score: score, Block: l.block(l.cols), Because: []string{"its headings"}}, text}
 }
 
+// filledCells counts the cells of a row with something in them.
+func filledCells(r table.Row) int {
+	n, _ := r.Filled()
+	return n
+}
+
 // kindByWords is what headings and title say that the block is of; a word of a heading counts before one of the
 // title.
 func (l *look) kindByWords() string {
@@ -63,7 +69,7 @@ func (l *look) kindByWords() string {
 				continue
 			}
 			for _, w := range name.Words(table.Fold(c)) {
-				if of := name.OtherKind(w); of != "" && !(of == "fuses" && len(h.Cells) > 4) && !(of == "parts" && w == "part") {
+				if of := name.OtherKind(w); of != "" && !(of == "fuses" && filledCells(h) > 4) && !(of == "parts" && w == "part") {
 					return of
 				}
 			}

@@ -89,6 +89,7 @@ func kinds() []kind {
 		{false, "cavities of one device and where they go", places},
 		{false, "cavities in the first column", firstPins},
 		{true, "cavities of a bulkhead between two ends", between},
+		{true, "cavities of a bulkhead between two ends", passed},
 		{true, "wires of one connector, by their colours", byColours},
 	}
 }

@@ -20,6 +20,7 @@ func (l *look) settle() {
 	l.idsByCells()
 	l.padColumns()
 	l.pinNames()
+	ends.groupPairs()
 	for range 2 { // what one column turns out to be may say what another is
 		for i := range l.cols {
 			if c := &l.cols[i]; !c.Given && l.prof[i].Filled > 0 {
@@ -174,7 +175,8 @@ func (l *look) settleOne(i int, c *shape.Column) {
 		}
 	case name.FieldFromPin, name.FieldToPin:
 		// "Terminal A: fork" is what is crimped on, where the ends have their cavities.
-		if !p.Most(p.Cavities) && !p.Unique() && !p.Most(l.pads(i)) && (l.another(i, name.FieldFrom) || l.another(i, name.FieldTo)) {
+		if !p.Most(p.Cavities) && !p.Unique() && !p.Most(l.pads(i)) && (l.another(i, name.FieldFrom) || l.another(i, name.FieldTo)) &&
+			!l.differWithin(i) {
 			c.Field = name.FieldKeep
 		}
 	case name.FieldGauge:
@@ -209,6 +211,10 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			c.Field = name.FieldGauge // "FLRY-B 2.5 RD"
 		}
 	case name.FieldCurrent:
+		if l.namesLoads(i) {
+			c.Field = name.FieldSignal
+			break
+		}
 		if p.Most(p.Filled-p.Numbers-p.Currents) && p.Currents == 0 && p.Long > 0 && l.another(i, name.FieldSignal) && l.anotherPin(i) &&
 			!l.has(l.cols, name.FieldTo, name.FieldFrom, name.FieldToPin, name.FieldRun) {
 			c.Field = name.FieldTo // "Load: Pump 1" beside a name of the net

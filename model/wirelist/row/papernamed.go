@@ -16,7 +16,8 @@ func saysPaper(title string) bool {
 	return slices.ContainsFunc(name.Words(table.Fold(title)), func(w string) bool {
 		switch w {
 		case "pinout", "pinouts", "pinning", "wiring", "pinbelegung", "verdrahtung", "brochage", "cablage", "cableado", "cablaggio",
-			"okablowanie", "zapojeni":
+			"okablowanie", "zapojeni", "loom", "harness", "kabelbaum", "faisceau", "mazo", "wiazka", "svazek", "kabelboom", "kabelstam",
+			"ledningsnat", "chicote", "johtosarja":
 			return true
 		}
 		return false

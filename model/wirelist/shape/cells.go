@@ -107,6 +107,16 @@ func (b *Block) Beside(cells []string) (all []string) {
 	return all
 }
 
+// SecondNames counts the cells of a row that are second names of its cavity, which say nothing of a wire.
+func (b *Block) SecondNames(cells []string) (n int) {
+	for i, c := range b.Cols {
+		if c.Second && i < len(cells) && cells[i] != "" {
+			n++
+		}
+	}
+	return n
+}
+
 // PinsOf is the device that the heading of the cavities names, "ECU" of "ECU pin"; "" where it names none
 // or a word for any connector.
 func (b *Block) PinsOf() string {

@@ -13,6 +13,8 @@ func (h Headings) pinsOfDevice(cols []Column) {
 	at := -1
 	for i, c := range cols {
 		switch {
+		case c.Field == name.FieldPin && i > 0 && cols[i-1].Field == name.FieldTo && !c.Given:
+			// the cavities there, behind "To"
 		case c.Field == name.FieldPin || c.Field == name.FieldFromPin || c.Field == name.FieldDevicePin || c.Field == name.FieldFrom:
 			return
 		case c.Field != name.FieldKeep || c.Given || !h.isPinOfDevice(c.Head):

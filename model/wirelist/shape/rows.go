@@ -12,7 +12,7 @@ import (
 // row is gone.
 func (b *Block) Deleted(cells []string) bool {
 	for i, c := range cells {
-		if c == "" || !name.IsDeleted(c) {
+		if c == "" || !isDeleted(c) {
 			continue
 		}
 		if i >= len(b.Cols) {

@@ -12,6 +12,7 @@ import (
 // wires run from the one device to the other, and what a third says stays text. One alone is
 // the cavities of its device; beside a plain "Pin" it is the other end.
 func (h Headings) devicePins(cols []Column) bool {
+	h.pinsBehindFar(cols)
 	var of, plain []int
 	other, connector := false, -1
 	if (&Block{Cols: cols}).Has(name.FieldDevicePin) {

@@ -40,7 +40,7 @@ func languages(add func(f name.Field, lang string, words ...string)) {
 		{"pt", "connector", "ficha|dispositivo"}, {"pt", "signal", "funcao|descricao|sinal|nome"}, {"pt", "gauge", "seccao|bitola|secao"},
 		{"pt", "colour", "cor"}, {"pt", "length", "comprimento"}, {"pt", "current", "corrente"}, {"pt", "fuse", "fusivel"},
 		{"pt", "note", "observacoes|obs"},
-		{"fi", "wire", "johdin|johto"}, {"fi", "from", "mista|lahto"}, {"fi", "to", "mihin|kohde"}, {"fi", "pin", "nasta|napa"},
+		{"fi", "wire", "johdin|johto"}, {"fi", "from", "mista|lahto"}, {"fi", "to", "mihin|minne|kohde"}, {"fi", "pin", "nasta|napa"},
 		{"fi", "connector", "liitin"}, {"fi", "signal", "toiminto|kuvaus|nimi"}, {"fi", "gauge", "poikkipinta"}, {"fi", "colour", "vari"},
 		{"fi", "length", "pituus"}, {"fi", "fuse", "sulake"}, {"fi", "note", "huomautus|huom"},
 		{"hu", "wire", "vezetek"}, {"hu", "from", "honnan"}, {"hu", "to", "hova|hová"}, {"hu", "pin", "labszam|erintkezo|kapocs"},

@@ -1,19 +1,20 @@
-package name
+package shape
 
 import (
 	"strings"
 
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 )
 
-// IsDeleted reports whether a cell says that its row is not to be built: "DELETED", "deleted
+// isDeleted reports whether a cell says that its row is not to be built: "DELETED", "deleted
 // rev C", "obsolete", "entfällt". "Removed" alone, as it is also said of sleeves and seals.
-func IsDeleted(cell string) bool {
+func isDeleted(cell string) bool {
 	f := strings.Trim(table.Fold(cell), " .:!*()[]")
 	if strings.Contains(f, " if ") || strings.Contains(f, " unless ") {
 		return false // somebody is to decide
 	}
-	word, _, _ := CutWord(f)
+	word, _, _ := name.CutWord(f)
 	switch word {
 	case "deleted", "delete", "cancelled", "canceled", "obsolete", "superseded", "entfallt", "entfallen", "gestrichen", "geloscht",
 		"supprime", "supprimee", "annule", "annulee", "eliminado", "eliminada", "anulado", "eliminato", "eliminata", "annullato":

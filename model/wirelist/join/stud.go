@@ -1,25 +1,26 @@
-package name
+package join
 
 import (
 	"strings"
 
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 )
 
-// IsStud reports whether a name is one for a bolt or a point that several wires are taken to,
+// isStud reports whether a name is one for a bolt or a point that several wires are taken to,
 // which has no cavities:
 // a ground, "G1", "GND STAR", "chassis", a pole of the battery. A battery alone has two poles,
 // and "Battery current sensor" is a sensor: neither is one.
-func IsStud(name string) bool { return IsGroundStud(name) || IsOtherStud(name) }
+func isStud(called string) bool { return isGroundStud(called) || isOtherStud(called) }
 
-// IsGroundStud reports whether a name is one for a ground, whatever the nets are called that
+// isGroundStud reports whether a name is one for a ground, whatever the nets are called that
 // meet there.
-func IsGroundStud(name string) bool {
-	f := table.Fold(name)
+func isGroundStud(called string) bool {
+	f := table.Fold(called)
 	if g := strings.TrimRight(f, "0123456789"); g == "g" && g != f {
 		return true
 	}
-	return studOf(name, func(w string) bool {
+	return studOf(called, func(w string) bool {
 		switch w {
 		case "gnd", "grd", "ground", "earth", "chassis", "masse", "massepunkt", "erde", "tierra", "masa", "massa", "terra":
 			return true
@@ -28,16 +29,16 @@ func IsGroundStud(name string) bool {
 	})
 }
 
-// IsOtherStud reports whether a name is one for a bolt, a bar, or one pole of the battery.
-func IsOtherStud(name string) bool {
-	pole := len(PlusMinus(name)) > 0
-	for _, w := range Words(table.Fold(name)) {
+// isOtherStud reports whether a name is one for a bolt, a bar, or one pole of the battery.
+func isOtherStud(called string) bool {
+	pole := len(name.PlusMinus(called)) > 0
+	for _, w := range name.Words(table.Fold(called)) {
 		switch w {
 		case "pos", "neg", "positive", "negative", "plus", "minus":
 			pole = true
 		}
 	}
-	return studOf(name, func(w string) bool {
+	return studOf(called, func(w string) bool {
 		switch w {
 		case "battery", "batt", "bat", "batterie", "bateria", "batteria":
 			return pole
@@ -50,9 +51,9 @@ func IsOtherStud(name string) bool {
 
 // studOf reports whether one word of a name is of the kind, and every other one only says which
 // or where.
-func studOf(name string, kind func(w string) bool) bool {
+func studOf(called string, kind func(w string) bool) bool {
 	is := false
-	for _, w := range Words(table.Fold(name)) {
+	for _, w := range name.Words(table.Fold(called)) {
 		switch w = strings.TrimRight(w, "0123456789"); {
 		case kind(w):
 			is = true

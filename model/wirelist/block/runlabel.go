@@ -1,0 +1,38 @@
+package block
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/name"
+)
+
+// labelBefore parts the name of a wire, with a colon behind it, off its near end: "Bilge pump: Panel 3". A colon with a blank behind
+// it parts them; "Panel: 3" is an end, a device and its cavity. label is "" where there is none.
+func labelBefore(from string) (label, end string) {
+	front, back, ok := strings.Cut(from, ": ")
+	front, back = strings.TrimSpace(front), strings.TrimSpace(back)
+	if !ok || front == "" || back == "" || name.IsCavity(back) || strings.Contains(front, ":") || !isShortName(front) {
+		return "", from
+	}
+	if !strings.ContainsAny(back, " :-./") && len(back) < 5 && back == strings.ToUpper(back) {
+		return "", from // "Box: GND"
+	}
+	return front, back
+}
+
+// remarkBehindValues parts a remark in brackets off a far end and its values, "Lamp 2, red, 18 AWG (new, see photo)"; remark is ""
+// where none stands behind values.
+func remarkBehindValues(to string) (front, remark string) {
+	open := strings.LastIndexByte(to, '(')
+	if open < 1 || !strings.HasSuffix(to, ")") {
+		return to, ""
+	}
+	if _, values := valuesBehind(to); values != nil {
+		return to, ""
+	}
+	front = strings.TrimSpace(to[:open])
+	if _, values := valuesBehind(front); values == nil {
+		return to, ""
+	}
+	return front, strings.TrimSpace(to[open+1 : len(to)-1])
+}

@@ -1,0 +1,55 @@
+package reading
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// passed reads the cavities of a bulkhead in a list of both ends, a column headed by the bulkhead itself that stands between the two:
+// each wire goes through one of its cavities.
+//
+//	From (cab) | Firewall | To (engine) | Signal
+//	Dash 3     | A        | Sender 1    | Oil
+func passed(l *look) []shape.Column {
+	from, to := l.holds(l.cols, name.FieldFrom), l.holds(l.cols, name.FieldTo)
+	if from < 0 || to < 0 || l.has(l.cols, name.FieldVia, name.FieldRun) {
+		return nil
+	}
+	at := -1
+	for i := min(from, to) + 1; i < max(from, to); i++ {
+		c, p := &l.cols[i], &l.prof[i]
+		free := c.Field == name.FieldKeep || c.Field == name.FieldConnector || c.Field == name.FieldPin && c.Of == c.Head && c.Head != ""
+		if c.Given || p.Filled == 0 || !free || !saysPassage(c.Head) {
+			continue
+		}
+		if at >= 0 || !p.All(p.Cavities) || p.Filled < 2 || !p.Unique() || 2*p.Filled < len(l.src.Rows) {
+			return nil
+		}
+		at = i
+	}
+	if at < 0 {
+		return nil
+	}
+	cols := slices.Clone(l.cols)
+	cols[at].Field, cols[at].Of = name.FieldVia, shape.DeviceOf(cols[at].Head)
+	return cols
+}
+
+// saysPassage reports whether a heading is of a connector that wires go through: of a wall, or one that parts two looms. From memory,
+// no source.
+func saysPassage(head string) bool {
+	w := name.Words(name.WithoutBrackets(table.Fold(head)))
+	return len(w) > 0 && len(w) < 5 && slices.ContainsFunc(w, func(w string) bool {
+		switch w {
+		case "bulkhead", "firewall", "feedthrough", "passthrough", "penetrator", "interconnect", "disconnect", "break", "inline", "wall",
+			"coupling", "through", "via", "gland", "bulk", "interface", "trennstelle", "trennstecker", "durchfuhrung", "schottwand",
+			"schott", "spritzwand", "kupplung", "cloison", "traversee", "mamparo", "pasamuros", "paratia", "passaparete", "przepust",
+			"prepazka", "pruchodka", "schot", "doorvoer", "skott", "genomforing", "lapivienti", "skot", "gjennomforing":
+			return true
+		}
+		return false
+	})
+}

@@ -1,0 +1,76 @@
+package shape
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+)
+
+// pinsBehindFar takes the column right behind that of the far end for the cavities there, where its heading is a word for cavities
+// with the heading of the far end before it, its first letters, or a word for the other side, and an earlier column has the cavities
+// of the near end.
+//
+//	Dash pin | Function | Other end | O/E pin
+//	1        | Supply   | Fuse box  | F6
+func (h Headings) pinsBehindFar(cols []Column) {
+	near, to := -1, -1
+	for i, c := range cols {
+		switch {
+		case c.Field == name.FieldFrom || c.Field == name.FieldFromPin || c.Field == name.FieldToPin || c.Field == name.FieldRun ||
+			c.Field == name.FieldVia:
+			return
+		case c.Field == name.FieldTo && to >= 0:
+			return
+		case c.Field == name.FieldTo, near >= 0 && c.Field == name.FieldKeep && !c.Given && i+1 < len(cols) && h.headsPins(cols[i+1].Head) &&
+			isInitials(cols[i+1].Head, c.Head):
+			to = i
+		case near < 0 && !c.Given && (c.Field == name.FieldPin || c.Field == name.FieldKeep && h.headsPins(c.Head)):
+			near = i
+		}
+	}
+	if to < 0 || near < 0 || near > to || to+1 >= len(cols) || cols[to+1].Given || cols[to+1].Field != name.FieldKeep ||
+		!h.headsPins(cols[to+1].Head) || !isOfHead(cols[to+1].Head, cols[to].Head) {
+		return
+	}
+	cols[to].Field, cols[to+1].Field = name.FieldTo, name.FieldToPin
+	if cols[near].Field == name.FieldKeep {
+		h.ofDevice(&cols[near], name.FieldPin)
+	}
+}
+
+// headsPins reports whether a heading is some words and a word for cavities behind them, "Dash pin".
+func (h Headings) headsPins(head string) bool {
+	w := name.Words(name.WithoutBrackets(table.Fold(head)))
+	return len(w) > 1 && len(w) < 5 && strings.Trim(w[0], "0123456789") != "" && h.Words[w[len(w)-1]].Field == name.FieldPin
+}
+
+// isOfHead reports whether the words before the last of a heading of cavities stand for another heading: they are its words, their
+// first letters, the beginning of the first one, or a word for the other side.
+func isOfHead(pins, of string) bool {
+	w, far := name.Words(table.Fold(pins)), name.Words(name.WithoutBrackets(table.Fold(of)))
+	w = w[:len(w)-1]
+	switch {
+	case len(far) == 0:
+		return false
+	case isInitials(pins, of), slices.Equal(w, far), len(w) == 1 && slices.Contains(far, w[0]),
+		len(w[0]) > 2 && strings.HasPrefix(far[0], w[0]):
+		return true
+	}
+	switch w[0] {
+	case "other", "far", "remote", "mate", "mating", "opposite", "dest", "destination", "there", "their", "its", "device":
+		return true
+	}
+	return false
+}
+
+// isInitials reports whether the words before the last of a heading are the first letters of the words of another, "F/D pin" beside
+// "Far device".
+func isInitials(pins, of string) bool {
+	w, letters := name.Words(table.Fold(pins)), ""
+	for _, f := range name.Words(name.WithoutBrackets(table.Fold(of))) {
+		letters += f[:1]
+	}
+	return len(letters) > 1 && strings.Join(w[:len(w)-1], "") == letters
+}
