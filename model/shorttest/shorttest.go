@@ -1,0 +1,46 @@
+// Package shorttest is how tests are run by default: a share of what is swept, so that the whole run takes a minute, and
+// all of it in the long form, CONTRALAY_LONG=1. Only tests import it.
+package shorttest
+
+import (
+	"flag"
+	"os"
+	"os/exec"
+	"runtime/debug"
+	"testing"
+)
+
+// Long reports whether the long form of the tests is asked for.
+func Long() bool { return os.Getenv("CONTRALAY_LONG") != "" }
+
+// rounds is how often each random test is tried in a default run. They are drawn anew in every run: many runs see much.
+const rounds = "30"
+
+// Main is the TestMain of a package whose random tests take long: each has some rounds, unless more are asked for by
+// -rapid.checks; a hundred in the long form.
+func Main(m *testing.M) {
+	flag.Parse()
+	CollectLate()
+	if at := flag.Lookup("rapid.checks"); !Long() && at != nil && at.Value.String() == at.DefValue {
+		_ = at.Value.Set(rounds) // a number, which it takes
+	}
+	os.Exit(m.Run())
+}
+
+// Program is the path of a browser or an office program that opens what is made. It takes seconds to start: the test is
+// skipped with -short, where neither CI nor CONTRALAY_LONG is set, and where the program is not here.
+func Program(t testing.TB, name string) string {
+	t.Helper()
+	if testing.Short() || os.Getenv("CI") == "" && !Long() {
+		t.Skipf("%s is started where CI is set, and in the long form, and not with -short", name)
+	}
+	path, err := exec.LookPath(name)
+	if err != nil {
+		t.Skipf("no %s here: what it would open is not opened", name)
+	}
+	return path
+}
+
+// CollectLate lets the collector come later than it does in the program. A test throws most of what it makes away at
+// once; the collector took a fifth of the time.
+func CollectLate() { debug.SetGCPercent(400) }
