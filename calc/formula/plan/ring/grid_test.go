@@ -52,7 +52,7 @@ func TestFourHundredRings(t *testing.T) {
 		}
 		var g lay.Gauge
 		lift := between(0, 0.3) // one for a bed: what it keeps hangs on it
-		for range 2 { // the second time by what it keeps
+		for range 2 {           // the second time by what it keeps
 			sum := f.Sum(cnt, lo, hi, len(ds))
 			if laid := float64(g.Turn(ds, f.Bed, how, 0)); math.Abs(sum-laid) > 1e-9 {
 				t.Fatalf("ring %d on the bed: %v, laid %v", n, sum, laid)
