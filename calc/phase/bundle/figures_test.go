@@ -71,7 +71,8 @@ func roundARod(t *testing.T) *sheet.Sheet {
 			to = "C"
 		}
 		role := []string{"power", "spare"}[k%2]
-		fmt.Fprintf(&b, "[[wire]]\nid = \"%d\"\nfrom = \"A:%d\"\nto = \"%s:%d\"\nspec = \"AS22759/32\"\nsize = \"22\"\nrole = %q\n", k, k, to, k, role)
+		fmt.Fprintf(&b, "[[wire]]\nid = \"%d\"\nfrom = \"A:%d\"\nto = \"%s:%d\"\nspec = \"AS22759/32\"\nsize = \"22\"\nrole = %q\n", k,
+			k, to, k, role)
 	}
 	return calctest.Built(t, strings.Replace(five, "WIRES", b.String(), 1))
 }
@@ -204,9 +205,10 @@ func TestFiguresFromWherePiecesLie(t *testing.T) {
 					built = bind
 				}
 				near("built up by", float64(l.BuiltMM), built, 0)
-				if tracer := l.Tracer; tracer != "" && (k == 0 || l.Members[0].ID != tracer || slices.ContainsFunc(l.Members[1:], func(m sheet.Member) bool {
-					return bundle.Looks(s, m.ID) == bundle.Looks(s, tracer)
-				})) {
+				if tracer := l.Tracer; tracer != "" && (k == 0 || l.Members[0].ID != tracer || slices.ContainsFunc(l.Members[1:],
+					func(m sheet.Member) bool {
+						return bundle.Looks(s, m.ID) == bundle.Looks(s, tracer)
+					})) {
 					t.Errorf("%s: its tracer is %s", at, tracer)
 				}
 			}
@@ -229,7 +231,10 @@ func TestFiguresFromWherePiecesLie(t *testing.T) {
 			for k, l := range b.Layers {
 				for _, m := range l.Members {
 					if m.Kind != sheet.OfFiller && slices.ContainsFunc(b.Layers[k+1:], func(o sheet.Layer) bool {
-						return slices.ContainsFunc(o.Members, func(x sheet.Member) bool { return x.Kind != sheet.OfFiller && x.Leaves > m.Leaves })
+						return slices.ContainsFunc(o.Members, func(x sheet.Member) bool {
+							return x.Kind != sheet.OfFiller &&
+								x.Leaves > m.Leaves
+						})
 					}) {
 						buried++
 					}
@@ -267,8 +272,10 @@ func TestTheRodOfFive(t *testing.T) {
 	if l.Fillers != 1 || len(l.Members) != 6 || rod.X != 0 || rod.Y != 0 || rod.D != l.FillerMM || rod.Loss != 1 {
 		t.Errorf("%d fillers of %d, %+v", l.Fillers, len(l.Members), rod)
 	}
-	for mm, wantD := range map[string]float64{"0.76": 1.09 * (1/math.Sin(math.Pi/5) - 1), "0.8": 1.09 * (1/math.Sin(math.Pi/5) - 1), "1.0": 1.0} {
-		h := calctest.Parse(t, strings.Replace(strings.Replace(five, "fillers = 1\n", "fillers = 1\n  filler_mm = "+mm+"\n", 1), "WIRES", wiresOf(s), 1))
+	for mm, wantD := range map[string]float64{"0.76": 1.09 * (1/math.Sin(math.Pi/5) - 1), "0.8": 1.09 * (1/math.Sin(math.Pi/5) - 1),
+		"1.0": 1.0} {
+		h := calctest.Parse(t, strings.Replace(strings.Replace(five, "fillers = 1\n", "fillers = 1\n  filler_mm = "+mm+"\n", 1),
+			"WIRES", wiresOf(s), 1))
 		got := calctest.Built(t, "format = 1\n")
 		got = rebuilt(got, h)
 		calctest.Near(t, "a filler of "+mm, float64(got.Branches[0].Layers[0].FillerMM), wantD, 1e-6)

@@ -63,19 +63,25 @@ func TestAllThatIsSaidOfAnEnd(t *testing.T) {
 		want  []string
 	}{
 		{"sound", model.Termination{Cavities: two, Contacts: twenty}, []string{"a 1", "b 2"}, nil},
-		{"not tight", model.Termination{Cavities: two, Contacts: twenty, Tight: yes}, nil, []string{"stop wall.tight X: It is in a wall that " +
-			"must be tight: only a rated sealed pass-through may go through it, that is a sealed insert on a flange or with a jam nut"}},
+		{"not tight", model.Termination{Cavities: two, Contacts: twenty, Tight: yes}, nil,
+			[]string{"stop wall.tight X: It is in a wall that " +
+				"must be tight: only a rated sealed pass-through may go through it, that is a sealed insert on a flange or with a jam nut"}},
 		{"sealed and loose", model.Termination{Cavities: two, Contacts: twenty, Tight: yes, SealMM: []unit.Millimetre{1, 2}}, nil,
-			[]string{"stop wall.tight X: It is in a wall that must be tight: only a rated sealed pass-through may go through it, that is a " +
+			[]string{"stop wall.tight X: It is in a wall that must be tight: only a rated sealed pass-through may go through it, that " +
+				"is a " +
 				"sealed insert on a flange or with a jam nut"}},
-		{"fixed and tight", model.Termination{Cavities: two, Contacts: twenty, Tight: yes, SealMM: []unit.Millimetre{1, 2}, Mount: flange}, nil,
-			[]string{"note wall.rated X: It is in a wall that must be tight: check in its maker's sheet that it is rated for what is behind the wall"}},
+		{"fixed and tight", model.Termination{Cavities: two, Contacts: twenty, Tight: yes, SealMM: []unit.Millimetre{1, 2},
+			Mount: flange}, nil,
+			[]string{"note wall.rated X: It is in a wall that must be tight: check in its maker's sheet that it is rated for what is " +
+				"behind the wall"}},
 		{"no such insert", model.Termination{Insert: model.Some("none")}, []string{"a 7"}, []string{
 			`warn insert.part X: Insert "none" is in no catalogue: its cavities are taken as they are wired`}},
 		{"names from memory", model.Termination{Insert: model.Some("own"), Gender: pin}, []string{"a A"}, []string{
-			"note insert.names X: The cavity names of insert own are from memory: check them on the part, or list its cavities in the file"}},
+			"note insert.names X: The cavity names of insert own are from memory: check them on the part, or list its cavities in the " +
+				"file"}},
 		{"no gender", model.Termination{Insert: model.Some("own"), Cavities: []string{"A", "B"}}, []string{"a A"}, []string{
-			"note connector.unknown X: Its gender is not given: which contacts to buy, and whether another connector can be put in its place, " +
+			"note connector.unknown X: Its gender is not given: which contacts to buy, and whether another connector can be put in " +
+				"its place, " +
 				"is not judged"}},
 		{"no such cavity", model.Termination{Cavities: two, Contacts: twenty}, []string{"a 9"}, []string{
 			`stop cavity.none a: X has no cavity "9". The file lists 1, 2`}},
@@ -100,8 +106,10 @@ func TestAllThatIsSaidOfAnEnd(t *testing.T) {
 		{"outside the seal", model.Termination{Cavities: two, Contacts: twenty, SealMM: []unit.Millimetre{1.01, 2}}, []string{"a 1"},
 			[]string{"stop cavity.seal X:1: Wire a of 1.00 mm does not seal: the seal takes 1.01 to 2.00 mm"}},
 		{"at its seal", model.Termination{Cavities: two, Contacts: twenty, SealMM: []unit.Millimetre{0.5, 1}}, []string{"a 1"}, nil},
-		{"unknown contacts", model.Termination{Cavities: two, Contacts: map[string][]string{"9": {"1"}, "8": {"2"}}}, []string{"a 1", "b 2"},
-			[]string{"note contact.part X: Contacts of size 8 and 9 are in no catalogue: whether the wires fit them and what they may carry is not judged"}},
+		{"unknown contacts", model.Termination{Cavities: two, Contacts: map[string][]string{"9": {"1"}, "8": {"2"}}}, []string{"a 1",
+			"b 2"},
+			[]string{"note contact.part X: Contacts of size 8 and 9 are in no catalogue: whether the wires fit them and what they may " +
+				"carry is not judged"}},
 		{"no sizes", model.Termination{Cavities: two}, []string{"a 1"},
 			[]string{"note connector.unknown X: Its contact sizes and its seal are not given: " + rest}},
 		{"no sizes, sealed", model.Termination{Cavities: two, SealMM: []unit.Millimetre{1, 2}}, []string{"a 1"},
@@ -118,7 +126,8 @@ func TestAllThatIsSaidOfAnEnd(t *testing.T) {
 		Firewall: yes}, "a 1", "b 2")
 	s.H.Wires[1].Role = model.Some(model.RoleSpare)
 	FillCavities(s)
-	if x := s.Terms[0]; x.Used != 1 || x.Spare != 1 || x.Reserved != 1 || x.Blank != 2 || x.Contacts != 5 || x.SealPlugs != 3 || x.Stubs != 3 ||
+	if x := s.Terms[0]; x.Used != 1 || x.Spare != 1 || x.Reserved != 1 || x.Blank != 2 || x.Contacts != 5 || x.SealPlugs != 3 ||
+		x.Stubs != 3 ||
 		strings.Join(x.Free, " ") != "3 5" || !x.Sealed {
 		t.Errorf("%+v", x)
 	}
@@ -160,9 +169,11 @@ func TestAllThatIsSaidOfSplicePlaces(t *testing.T) {
 			"note splice.stack S3: It lies 37 mm from S2 on T: put them 38 mm apart, so that the bundle does not swell"}},
 		{"apart", false, 1000, []at{{"J", "T", 400}, {"J", "T", 438}, {"J", "M", 400}}, nil},
 	} {
-		h := &model.Harness{Terminations: []model.Termination{{ID: "A", Boot: model.Some("boot")}}, Breakouts: []model.Breakout{{ID: "J"}, {ID: "K"},
-			{ID: "N"}}, Branches: []model.Branch{{ID: "T", From: "A", To: "J", LengthMM: c.long}, {ID: "L", From: "K", To: "N", LengthMM: 900},
-			{ID: "M", From: "J", To: "K", LengthMM: 900}}}
+		h := &model.Harness{Terminations: []model.Termination{{ID: "A", Boot: model.Some("boot")}},
+			Breakouts: []model.Breakout{{ID: "J"}, {ID: "K"},
+				{ID: "N"}}, Branches: []model.Branch{{ID: "T", From: "A", To: "J", LengthMM: c.long}, {ID: "L", From: "K", To: "N",
+				LengthMM: 900},
+				{ID: "M", From: "J", To: "K", LengthMM: 900}}}
 		if c.flex {
 			h.Branches[0].Environment = []model.Surrounding{model.Flexing}
 		}
@@ -196,7 +207,8 @@ func TestAllThatIsSaidOfCaps(t *testing.T) {
 			{ID: "8", From: model.Some("A:9"), Role: spare},
 		}}
 	s := &sheet.Sheet{H: h, Index: model.NewIndex(h), Wires: []sheet.Wire{{HasPath: true, Path: []int{0}}, {HasPath: true, Path: []int{1}},
-		{HasPath: true, Path: []int{0}}, {HasPath: true, Path: []int{0}}, {HasPath: true, Path: []int{0}}, {HasPath: true}, {}, {HasPath: true,
+		{HasPath: true, Path: []int{0}}, {HasPath: true, Path: []int{0}}, {HasPath: true, Path: []int{0}}, {HasPath: true}, {},
+		{HasPath: true,
 			Path: []int{0}}}}
 	want := []Cap{{0, "J", 0, 200, 100}, {1, "J", 1, 40, 40}, {2, "J", 0, 0, 400}, {3, "J", 0, 200, 100}, {5, "A", -1, 0, 100}}
 	got := Caps(s)

@@ -16,7 +16,8 @@ import (
 func oneBranch(change func(s *sheet.Sheet)) *sheet.Sheet {
 	h := &model.Harness{Terminations: []model.Termination{{ID: "A"}}, Breakouts: []model.Breakout{{ID: "J"}},
 		Branches: []model.Branch{{ID: "T", From: "A", To: "J", LengthMM: 500}}}
-	s := &sheet.Sheet{H: h, Limits: model.Rules{}.Resolve(), Cat: &catalogue.Catalogue{}, Branches: []sheet.Branch{{OverMM: 10, OverMinMM: 9.5,
+	s := &sheet.Sheet{H: h, Limits: model.Rules{}.Resolve(), Cat: &catalogue.Catalogue{}, Branches: []sheet.Branch{{OverMM: 10,
+		OverMinMM: 9.5,
 		OverMaxMM: 10.5, TapeMM: 9.8, TapeMinMM: 9.4}}}
 	change(s)
 	s.Index = model.NewIndex(h)
@@ -31,15 +32,19 @@ func TestWhatStopsASheath(t *testing.T) {
 		want string
 	}{
 		{"slides", cover.Verdict{}, "[]"},
-		{"too tight", cover.Verdict{StopSlide: true, WorstSlideMM: -0.345}, "[stop sheath.slide X cannot slide on: its bore of 9.53 mm is " +
-			"0.34 mm too small to pass a contact]"},
-		{"by a hair", cover.Verdict{StopSlide: true, WorstSlideMM: -0.001}, "[stop sheath.slide X cannot slide on: its bore of 9.53 mm is " +
-			"under 0.01 mm too small to pass a contact]"},
-		{"loose", cover.Verdict{StopLoose: true}, "[stop sheath.loose X stays loose: it recovers to 9.60 mm, and the tape diameter of the " +
+		{"too tight", cover.Verdict{StopSlide: true, WorstSlideMM: -0.345},
+			"[stop sheath.slide X cannot slide on: its bore of 9.53 mm is " +
+				"0.34 mm too small to pass a contact]"},
+		{"by a hair", cover.Verdict{StopSlide: true, WorstSlideMM: -0.001},
+			"[stop sheath.slide X cannot slide on: its bore of 9.53 mm is " +
+				"under 0.01 mm too small to pass a contact]"},
+		{"loose", cover.Verdict{StopLoose: true}, "[stop sheath.loose X stays loose: it recovers to 9.60 mm, and the tape diameter of " +
+			"the " +
 			"bundle is 9.60 mm with every wire at its smallest]"},
 	} {
 		s := oneBranch(func(s *sheet.Sheet) {
-			s.Branches[0].Sheath = sheet.Sheath{Part: "X", Tube: model.Some(catalogue.Tube{ID: "X", SuppliedMM: 9.53, RecoveredMM: 9.6}), Verdict: c.v,
+			s.Branches[0].Sheath = sheet.Sheath{Part: "X", Tube: model.Some(catalogue.Tube{ID: "X", SuppliedMM: 9.53,
+				RecoveredMM: 9.6}), Verdict: c.v,
 				PassAt: "a contact", BeneathMinMM: 0.2, KindAll: true}
 		})
 		saySheath(s, 0)
@@ -49,8 +54,9 @@ func TestWhatStopsASheath(t *testing.T) {
 				got = append(got, g.Level.String()+" "+g.Rule+" "+g.Says)
 			}
 		}
-		if fmt.Sprint(got) != c.want && !(c.name == "too tight" && len(got) == 1 && got[0] == "stop sheath.slide X cannot slide on: its bore of "+
-			"9.53 mm is 0.35 mm too small to pass a contact") {
+		if fmt.Sprint(got) != c.want && !(c.name == "too tight" && len(got) == 1 &&
+			got[0] == "stop sheath.slide X cannot slide on: its bore of "+
+				"9.53 mm is 0.35 mm too small to pass a contact") {
 			t.Errorf("%s: %v, want %s", c.name, got, c.want)
 		}
 	}
@@ -76,9 +82,11 @@ func TestWhatSuitsARun(t *testing.T) {
 		{"melts", with(func(x *catalogue.Tube) { x.Material = "polyolefin, meltable liner" }), nil, 40, false, false},
 		{"at its limit", good, nil, 135, false, true}, {"too warm", good, nil, 135.1, false, false},
 		{"limit not known", with(func(x *catalogue.Tube) { x.ServiceMaxC = 0 }), nil, 500, false, true},
-		{"oil", good, []model.Surrounding{model.Oil}, 40, false, true}, {"own in oil", other, []model.Surrounding{model.Oil}, 40, false, false},
+		{"oil", good, []model.Surrounding{model.Oil}, 40, false, true}, {"own in oil", other, []model.Surrounding{model.Oil}, 40, false,
+			false},
 		{"the fuel tube in oil", fuel, []model.Surrounding{model.Oil}, 40, false, true},
-		{"fuel", good, []model.Surrounding{model.Fuel}, 40, false, false}, {"the fuel tube", fuel, []model.Surrounding{model.Fuel}, 40, false, true},
+		{"fuel", good, []model.Surrounding{model.Fuel}, 40, false, false}, {"the fuel tube", fuel, []model.Surrounding{model.Fuel}, 40,
+			false, true},
 		{"own", other, nil, 40, false, true}, {"thin", thin, nil, 40, false, true},
 		{"thin and shaken", thin, []model.Surrounding{model.Vibration}, 40, false, false},
 		{"thin, shaken and held", thin, []model.Surrounding{model.Vibration}, 40, true, true},

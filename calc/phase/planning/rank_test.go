@@ -52,14 +52,17 @@ func TestOptionsThatStay(t *testing.T) {
 		{"the cheaper first", []lot{{id: "b", cost: 11, over: 9}, {id: "a", cost: 10, over: 10}}, "a b"},
 		{"dear by a third", []lot{{id: "a", cost: 10, over: 10}, {id: "b", cost: 13.5, over: 8}, {id: "c", cost: 13.51, over: 7},
 			{id: "d", cost: 13.4, over: 6}}, "a d"},
-		{"what leaves a limit comes after and goes", []lot{{id: "b", cost: 1, relaxed: 1}, {id: "a", cost: 10}, {id: "c", cost: 11, over: -1}}, "a c"},
-		{"all leave it", []lot{{id: "b", cost: 12, relaxed: 1, over: 3}, {id: "a", cost: 10, relaxed: 1, over: 4}, {id: "c", cost: 1, relaxed: 2}}, "a b"},
+		{"what leaves a limit comes after and goes", []lot{{id: "b", cost: 1, relaxed: 1}, {id: "a", cost: 10}, {id: "c", cost: 11,
+			over: -1}}, "a c"},
+		{"all leave it", []lot{{id: "b", cost: 12, relaxed: 1, over: 3}, {id: "a", cost: 10, relaxed: 1, over: 4}, {id: "c", cost: 1,
+			relaxed: 2}}, "a b"},
 		{"of equals fewer layers", []lot{{id: "b", cost: 10, layers: 3}, {id: "a", cost: 10, layers: 2}}, "a"},
 		{"fewer fillers", []lot{{id: "a", cost: 10, fillers: 2}, {id: "b", cost: 11, fillers: 1}, {id: "c", cost: 12, fillers: 1}}, "a b"},
 		{"fewer lumps", []lot{{id: "a", cost: 10, lumpy: 1}, {id: "b", cost: 11}, {id: "c", cost: 12, lumpy: 1}}, "a b"},
 		{"more spares", []lot{{id: "a", cost: 10}, {id: "b", cost: 11, spares: 1}, {id: "c", cost: 12, spares: 1}}, "a b"},
 		{"fewer buried", []lot{{id: "a", cost: 10, buried: 2}, {id: "b", cost: 11, buried: 1}, {id: "c", cost: 12, buried: 2}}, "a b"},
-		{"fewer that part, of one diameter", []lot{{id: "a", cost: 10, parted: 2, over: 9}, {id: "b", cost: 11, parted: 1, over: 9}}, "a b"},
+		{"fewer that part, of one diameter", []lot{{id: "a", cost: 10, parted: 2, over: 9}, {id: "b", cost: 11, parted: 1, over: 9}},
+			"a b"},
 		{"fewer that part, thicker", []lot{{id: "a", cost: 10, parted: 2, over: 8.9}, {id: "b", cost: 11, parted: 1, over: 9}}, "a"},
 		{"a hundredth is one", []lot{{id: "a", cost: 10, over: 9.004}, {id: "b", cost: 11, over: 9.001}}, "a"},
 		{"two hundredths are two", []lot{{id: "a", cost: 10, over: 9.02}, {id: "b", cost: 11, over: 9.0}}, "a b"},
@@ -77,7 +80,8 @@ func TestOptionsThatStay(t *testing.T) {
 // An option is dearer by the weight of each piece that is buried, and of each layer that parts where one of its diameter that keeps the
 // limits parts none.
 func TestWhatIsAddedToTheCost(t *testing.T) {
-	in := []lot{{id: "a", cost: 10, over: 9, buried: 2, parted: 1}, {id: "b", cost: 10, over: 9, parted: 0}, {id: "c", cost: 10, over: 8, parted: 3},
+	in := []lot{{id: "a", cost: 10, over: 9, buried: 2, parted: 1}, {id: "b", cost: 10, over: 9, parted: 0}, {id: "c", cost: 10,
+		over: 8, parted: 3},
 		{id: "d", cost: 10, over: 7, relaxed: 1, buried: 1}, {id: "e", cost: 10, over: 7, parted: 2, buried: 1}}
 	var all []sheet.Option
 	for _, l := range in {
@@ -119,7 +123,8 @@ func TestTheSameOption(t *testing.T) {
 
 // Layers that part at a fork, where pieces go on, and which are buried, by hand.
 func TestWhereLayersPart(t *testing.T) {
-	r := bundle.Ranks{Next: map[string]int{"a": 4, "b": 4, "c": 7, "d": -1, "e": 4}, Depth: map[string]int{"a": 3, "b": 1, "c": 2, "d": 0, "e": 3}}
+	r := bundle.Ranks{Next: map[string]int{"a": 4, "b": 4, "c": 7, "d": -1, "e": 4}, Depth: map[string]int{"a": 3, "b": 1, "c": 2,
+		"d": 0, "e": 3}}
 	layers := func(all ...string) []model.Layer {
 		var out []model.Layer
 		for _, l := range all {
@@ -154,7 +159,8 @@ func TestWhereLayersPart(t *testing.T) {
 			t.Errorf("%q is at %q", end, got)
 		}
 	}
-	h := &model.Harness{Wires: []model.Wire{{From: model.Some("B:1"), To: model.Some("A:9")}, {From: model.Some("A:2"), To: model.Some("B:7")},
+	h := &model.Harness{Wires: []model.Wire{{From: model.Some("B:1"), To: model.Some("A:9")}, {From: model.Some("A:2"),
+		To: model.Some("B:7")},
 		{From: model.Some("A:2"), To: model.Some("C:7")}}}
 	s := &sheet.Sheet{H: h}
 	if endsOf(s, 0) != endsOf(s, 1) || endsOf(s, 1) == endsOf(s, 2) || !strings.HasPrefix(endsOf(s, 0), "A") {

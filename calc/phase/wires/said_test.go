@@ -40,11 +40,13 @@ func TestSizesOfWires(t *testing.T) {
 	}{
 		{model.Wire{Spec: "own", Size: "22"}, false, "1.2 1.1 1.3 practice", ""},
 		{model.Wire{Spec: "own", Size: "22"}, true, "1.25 1.25 1.25 house", ""},
-		{model.Wire{Spec: "none", Size: "22"}, false, "0 0 0 ", "stop wire.size w: none size 22 is in no catalogue: put it into the shop's catalogue, " +
+		{model.Wire{Spec: "none", Size: "22"}, false, "0 0 0 ", "stop wire.size w: none size 22 is in no catalogue: put it into the " +
+			"shop's catalogue, " +
 			"or measure the reel"},
 		{model.Wire{Spec: "own"}, false, "0 0 0 ", "stop wire.size w: It has no size: give it one"},
-		{model.Wire{Spec: "rare", Size: "22"}, true, "2.5 2.5 2.5 house", "warn wire.spec w: rare size 22 is in no catalogue, so its mass and " +
-			"voltage drop are not known"},
+		{model.Wire{Spec: "rare", Size: "22"}, true, "2.5 2.5 2.5 house",
+			"warn wire.spec w: rare size 22 is in no catalogue, so its mass and " +
+				"voltage drop are not known"},
 	} {
 		c.w.ID = "w"
 		s := sized(c.w)
@@ -63,7 +65,8 @@ func TestSizesOfWires(t *testing.T) {
 			t.Errorf("%+v is known: %v, %v g/m", c.w, s.Wires[0].Known, s.Wires[0].GramPerM)
 		}
 	}
-	for volts, want := range map[unit.Volt]string{60: "", 61: "stop supply harness: The supply is 61 V: this sheet rates nothing above 60 V DC"} {
+	for volts, want := range map[unit.Volt]string{60: "", 61: "stop supply harness: The supply is 61 V: this sheet rates nothing " +
+		"above 60 V DC"} {
 		s := sized()
 		s.H.Head.SupplyV = model.Some(volts)
 		SizeWires(s)
@@ -100,7 +103,8 @@ func TestSizesOfUnits(t *testing.T) {
 			"stop unit.build U: A triple has 3 wires; this one has 2"},
 		{"a quad", model.Unit{Wires: []string{"a", "b", "c", "d"}, Build: model.Some(model.BuildQuad)}, "2.897 2.656 3.138 memory", ""},
 		{"no wires", model.Unit{}, "0 0 0 ", "stop unit.build U: It has no wires: name them"},
-		{"one wire", model.Unit{Wires: []string{"a"}}, "0 0 0 ", "stop unit.size U: Its diameter is not known: measure it and give over_mm, or make it " +
+		{"one wire", model.Unit{Wires: []string{"a"}}, "0 0 0 ", "stop unit.size U: Its diameter is not known: measure it and give " +
+			"over_mm, or make it " +
 			"of two to four known wires"},
 	} {
 		c.u.ID = "U"
@@ -116,14 +120,16 @@ func TestSizesOfUnits(t *testing.T) {
 		if got := said(s); got != c.want {
 			t.Errorf("%s: %q, want %q", c.name, got, c.want)
 		}
-		if u := s.Units[0]; u.Loss < 1 || len(c.u.Wires) < 2 && u.Loss != 1 || c.name == "a pair" && (math.Abs(float64(u.LayMM)-28.8) > 1e-9 ||
-			math.Abs(float64(u.Loss)-math.Sqrt(1+math.Pow(math.Pi*1.2/28.8, 2))) > 1e-9) { // lay 12 × 2.4, its wires on a circle of 1.2
+		if u := s.Units[0]; u.Loss < 1 || len(c.u.Wires) < 2 && u.Loss != 1 || c.name == "a pair" &&
+			(math.Abs(float64(u.LayMM)-28.8) > 1e-9 ||
+				math.Abs(float64(u.Loss)-math.Sqrt(1+math.Pow(math.Pi*1.2/28.8, 2))) > 1e-9) { // lay 12 × 2.4, its wires on a circle of 1.2
 			t.Errorf("%s: lay %v, loss %v", c.name, u.LayMM, u.Loss)
 		}
 	}
 }
 
-// How a wire comes and goes, and what is said of it where that is none (5 s: IEC 60364-5-54 as quoted, reference, wire); what comes back through a return adds up.
+// How a wire comes and goes, and what is said of it where that is none (5 s: IEC 60364-5-54 as quoted, reference, wire); what comes back
+// through a return adds up.
 func TestDutiesAreSaid(t *testing.T) {
 	amps, s1 := model.Some[unit.Ampere], model.Some[unit.Second]
 	for _, c := range []struct {
@@ -140,10 +146,12 @@ func TestDutiesAreSaid(t *testing.T) {
 			"warn wire.duty w: It comes on every 2 s, but for how long is not given: it counts as always on"},
 		{"all the time", model.Wire{Amps: amps(4), OnS: s1(3), PeriodS: s1(3)}, 4,
 			"warn wire.duty w: It is on for 3 s in every 3 s, which is all the time"},
-		{"long", model.Wire{Amps: amps(4), OnS: s1(60), PeriodS: s1(240)}, 4, "note wire.duty w: It is on for 60 s at a time: above 5 s it counts as " +
-			"always on"},
-		{"life hangs on it", model.Wire{Safety: model.Some(true)}, 0, "stop wire.safety w: Marked safety-critical: this sheet gives no rating for " +
-			"it. Have it designed by a licensed engineer"},
+		{"long", model.Wire{Amps: amps(4), OnS: s1(60), PeriodS: s1(240)}, 4,
+			"note wire.duty w: It is on for 60 s at a time: above 5 s it counts as " +
+				"always on"},
+		{"life hangs on it", model.Wire{Safety: model.Some(true)}, 0,
+			"stop wire.safety w: Marked safety-critical: this sheet gives no rating for " +
+				"it. Have it designed by a licensed engineer"},
 	} {
 		c.w.ID = "w"
 		s := sized(c.w)
@@ -163,7 +171,8 @@ func TestDutiesAreSaid(t *testing.T) {
 	s := sized()
 	s.H.Head.Use = model.Some(model.UseAircraft)
 	Duties(s)
-	if got := said(s); got != "stop use harness: It is for an aircraft: this sheet approves nothing that flies, and gives no electrical figures" ||
+	if got := said(s); got != "stop use harness: It is for an aircraft: this sheet approves nothing that flies, and gives no "+
+		"electrical figures" ||
 		!s.Unrated {
 		t.Errorf("%q", got)
 	}
@@ -191,7 +200,8 @@ func TestDutiesAreSaid(t *testing.T) {
 // What was measured beside what the wire drops: 0.1 V for its two ends and a tenth of that is no matter; half of it was not measured.
 func TestMeasuredDropsAreSaid(t *testing.T) {
 	for read, want := range map[unit.Volt]string{0.54: "", 0.4: "", 0.2: "",
-		0.56: "warn wire.measured w: You measured 0.56 V, and the wire accounts for 0.40 V at 5 A. The other 0.16 V are lost in contacts, crimps, " +
+		0.56: "warn wire.measured w: You measured 0.56 V, and the wire accounts for 0.40 V at 5 A. The other 0.16 V are lost in " +
+			"contacts, crimps, " +
 			"splices or the ground point, which get 1 W of heat",
 		0.19: "note wire.measured w: You measured 0.19 V, but the wire alone drops 0.40 V at 5 A: did it carry that current?"} {
 		s := sized(model.Wire{ID: "w", DropV: model.Some(read), Amps: model.Some(unit.Ampere(5))})
@@ -211,18 +221,23 @@ func TestPartsAndWaysAreSaid(t *testing.T) {
 		want string
 	}{
 		{model.Part{ID: "tube", WallMM: mm(2.5)}, ""},
-		{model.Part{ID: "tube", WallMM: mm(2.51)}, "stop part.size tube: You typed a wall of 2.51 mm, and it recovers to 3.00 mm: a wall of 2.50 mm at " +
+		{model.Part{ID: "tube", WallMM: mm(2.51)}, "stop part.size tube: You typed a wall of 2.51 mm, and it recovers to 3.00 mm: a " +
+			"wall of 2.50 mm at " +
 			"most is accepted"},
-		{model.Part{ID: "none"}, "warn part.none none: What you typed off this part is not used: no tube or boot of the catalogue has that name"},
+		{model.Part{ID: "none"}, "warn part.none none: What you typed off this part is not used: no tube or boot of the catalogue has " +
+			"that name"},
 		{model.Part{ID: "boot"}, ""},
-		{model.Part{ID: "boot", CableRecMM: mm(9)}, "stop part.size boot: At the cable it would shrink to 9.00 mm from 9.00 mm: the recovered bore " +
+		{model.Part{ID: "boot", CableRecMM: mm(9)}, "stop part.size boot: At the cable it would shrink to 9.00 mm from 9.00 mm: the " +
+			"recovered bore " +
 			"must be the smaller one"},
-		{model.Part{ID: "boot", LipSupMM: mm(4)}, "stop part.size boot: At the connector it would shrink to 5.00 mm from 4.00 mm: the recovered bore " +
+		{model.Part{ID: "boot", LipSupMM: mm(4)}, "stop part.size boot: At the connector it would shrink to 5.00 mm from 4.00 mm: the " +
+			"recovered bore " +
 			"must be the smaller one"},
 	} {
 		s := sized()
 		s.Cat.Tubes = []catalogue.Tube{{ID: "tube", RecoveredMM: 3, WallMM: 0.5}, {ID: "other", WallMM: 0.7}}
-		s.Cat.Boots = map[string]catalogue.Boot{"boot": {ID: "boot", CableRecoveredMM: 4, CableSuppliedMM: 9, LipRecoveredMM: 5, LipSuppliedMM: 12}}
+		s.Cat.Boots = map[string]catalogue.Boot{"boot": {ID: "boot", CableRecoveredMM: 4, CableSuppliedMM: 9, LipRecoveredMM: 5,
+			LipSuppliedMM: 12}}
 		s.H.Parts = []model.Part{c.p}
 		was := s.Cat
 		s.Cat = withParts(s.Cat, s.H.Parts)
@@ -230,11 +245,13 @@ func TestPartsAndWaysAreSaid(t *testing.T) {
 		if got := said(s); got != c.want {
 			t.Errorf("%+v: %q, want %q", c.p, got, c.want)
 		}
-		if c.p.WallMM.Set && (s.Cat.Tubes[0].WallMM != c.p.WallMM.V || s.Cat.Tubes[0].WallStanding != catalogue.House) || s.Cat.Tubes[1].WallMM != 0.7 ||
+		if c.p.WallMM.Set && (s.Cat.Tubes[0].WallMM != c.p.WallMM.V || s.Cat.Tubes[0].WallStanding != catalogue.House) ||
+			s.Cat.Tubes[1].WallMM != 0.7 ||
 			was.Tubes[0].WallMM != 0.5 {
 			t.Errorf("%+v: %+v", c.p, s.Cat.Tubes)
 		}
-		if b := s.Cat.Boots["boot"]; b.Read.CableRecovered != c.p.CableRecMM.Set || b.Read.LipSupplied != c.p.LipSupMM.Set || b.Read.Length ||
+		if b := s.Cat.Boots["boot"]; b.Read.CableRecovered != c.p.CableRecMM.Set || b.Read.LipSupplied != c.p.LipSupMM.Set ||
+			b.Read.Length ||
 			was.Boots["boot"].CableRecoveredMM != 4 {
 			t.Errorf("%+v: %+v", c.p, b)
 		}
@@ -254,16 +271,20 @@ func TestPartsAndWaysAreSaid(t *testing.T) {
 		}
 		return w
 	}
-	s := sized(end("1", "A:1", "B:1"), end("2", "B:2", "A:2"), end("3", "A:3", ""), end("4", "", ""), end("5", "A:5", "C:1"), end("6", "A:6", "D:1"))
+	s := sized(end("1", "A:1", "B:1"), end("2", "B:2", "A:2"), end("3", "A:3", ""), end("4", "", ""), end("5", "A:5", "C:1"), end("6",
+		"A:6", "D:1"))
 	s.H.Terminations = []model.Termination{{ID: "A"}, {ID: "B"}, {ID: "C"}, {ID: "D"}}
 	s.H.Breakouts = []model.Breakout{{ID: "J"}}
 	s.H.Branches = []model.Branch{{ID: "T", From: "A", To: "J"}, {ID: "L", From: "J", To: "B"}, {ID: "M", From: "D", To: "J"}}
-	s.H.Units = []model.Unit{{ID: "U", Wires: []string{"1", "2"}}, {ID: "V", Wires: []string{"1", "6"}}, {ID: "W", Wires: []string{"3", "1"}}}
+	s.H.Units = []model.Unit{{ID: "U", Wires: []string{"1", "2"}}, {ID: "V", Wires: []string{"1", "6"}}, {ID: "W", Wires: []string{"3",
+		"1"}}}
 	s.Index = model.NewIndex(s.H)
 	s.Wires, s.Units = make([]sheet.Wire, 6), make([]sheet.Unit, 3)
 	FindPaths(s)
-	if got, want := said(s), "stop wire.path 3: It has one end only: give the cavity or splice at the other. A spare may be capped at a place on "+
-		"its way (capped_at); stop wire.path 4: It has no ends yet: give the cavity or splice at both; stop wire.path 5: No branch leads from A:5 to "+
+	if got, want := said(s), "stop wire.path 3: It has one end only: give the cavity or splice at the other. A spare may be capped at "+
+		"a place on "+
+		"its way (capped_at); stop wire.path 4: It has no ends yet: give the cavity or splice at both; stop wire.path 5: No branch "+
+		"leads from A:5 to "+
 		"C:1; stop unit.path V: Its wires 1 and 6 do not run the same way"; got != want {
 		t.Errorf("%s\nwant %s", got, want)
 	}
@@ -278,7 +299,8 @@ func TestPartsAndWaysAreSaid(t *testing.T) {
 	for _, c := range []struct {
 		a, b []int
 		want bool
-	}{{[]int{1, 2, 3}, []int{3, 2, 1}, true}, {[]int{1, 2}, []int{1, 2}, true}, {[]int{1, 2}, []int{1, 3}, false}, {nil, nil, true}, {[]int{1}, nil, false}} {
+	}{{[]int{1, 2, 3}, []int{3, 2, 1}, true}, {[]int{1, 2}, []int{1, 2}, true}, {[]int{1, 2}, []int{1, 3}, false}, {nil, nil, true},
+		{[]int{1}, nil, false}} {
 		if SamePath(c.a, c.b) != c.want {
 			t.Errorf("%v and %v are one way: %v", c.a, c.b, !c.want)
 		}

@@ -16,9 +16,10 @@ import (
 // What a drawing lies within, told a second time: every line with half its width to all sides, the four corners of every end, every
 // peg with half its size; the sides touch something.
 func TestDrawingLiesWithin(t *testing.T) {
-	for name, d := range map[string]drawing.Drawing{"small": drawing.Of(built(t, nil)), "turned": drawing.Of(built(t, func(h *model.Harness) {
-		h.Branches[1].LeavesDeg, h.Branches[2].LeavesDeg = model.Some(unit.Degree(120)), model.Some(unit.Degree(-100))
-	})), "trunk": drawing.Of(calctest.Laid(t, "trunk"))} {
+	for name, d := range map[string]drawing.Drawing{"small": drawing.Of(built(t, nil)), "turned": drawing.Of(built(t,
+		func(h *model.Harness) {
+			h.Branches[1].LeavesDeg, h.Branches[2].LeavesDeg = model.Some(unit.Degree(120)), model.Some(unit.Degree(-100))
+		})), "trunk": drawing.Of(calctest.Laid(t, "trunk"))} {
 		low, high := drawing.Point{X: 1e9, Y: 1e9}, drawing.Point{X: -1e9, Y: -1e9}
 		take := func(x, y, room unit.Millimetre) {
 			low.X, low.Y, high.X, high.Y = min(low.X, x-room), min(low.Y, y-room), max(high.X, x+room), max(high.Y, y+room)
@@ -32,14 +33,16 @@ func TestDrawingLiesWithin(t *testing.T) {
 			sin, cos := math.Sincos(float64(e.Heading) * math.Pi / 180)
 			for _, along := range []unit.Millimetre{e.FrontMM, -e.BackMM} {
 				for _, across := range []unit.Millimetre{-e.WideMM / 2, e.WideMM / 2} {
-					take(e.At.X+along*unit.Millimetre(cos)-across*unit.Millimetre(sin), e.At.Y+along*unit.Millimetre(sin)+across*unit.Millimetre(cos), 0)
+					take(e.At.X+along*unit.Millimetre(cos)-across*unit.Millimetre(sin),
+						e.At.Y+along*unit.Millimetre(sin)+across*unit.Millimetre(cos), 0)
 				}
 			}
 		}
 		for _, p := range d.Pegs {
 			take(p.At.X, p.At.Y, d.PegMM/2)
 		}
-		for what, v := range map[string][2]unit.Millimetre{"left": {d.Low.X, low.X}, "bottom": {d.Low.Y, low.Y}, "right": {d.High.X, high.X},
+		for what, v := range map[string][2]unit.Millimetre{"left": {d.Low.X, low.X}, "bottom": {d.Low.Y, low.Y}, "right": {d.High.X,
+			high.X},
 			"top": {d.High.Y, high.Y}} {
 			calctest.Near(t, name+": "+what, float64(v[0]), float64(v[1]), 0.1)
 		}
@@ -87,7 +90,8 @@ bend_mm = 40.0
 	if len(b.Covers) != 3 {
 		t.Fatalf("%+v", b.Covers)
 	}
-	for k, want := range []drawing.Cover{{What: "tape", Part: "T-1", From: 10, To: 200}, {What: "sheath", Part: "AS23053/16 3.2", From: 20, To: 300},
+	for k, want := range []drawing.Cover{{What: "tape", Part: "T-1", From: 10, To: 200}, {What: "sheath", Part: "AS23053/16 3.2",
+		From: 20, To: 300},
 		{What: "sleeve", Part: "S-1", From: 50, To: 100}} {
 		c := b.Covers[k]
 		c.OverMM = 0

@@ -154,7 +154,8 @@ func TestEveryFigureOfAnOddLoom(t *testing.T) {
 // what stands proud, 5.0 + 0.2, and the OD below, 5.1; and twice the thickest of 1.2 and a filler of 1.3: 5.2 + 2.6.
 func TestPlannedDiameterIsExplained(t *testing.T) {
 	group := plan.Plan{Over: 3.2, Layers: []plan.Layer{{Over: 3.2}}}
-	if w, ok := shape.PlanOver(group, "OD so", catalogue.Published); !ok || w.Value != 3.2 || w.Made() != 3.2 || w.Standing != catalogue.Published ||
+	if w, ok := shape.PlanOver(group, "OD so", catalogue.Published); !ok || w.Value != 3.2 || w.Made() != 3.2 ||
+		w.Standing != catalogue.Published ||
 		w.Name != "OD so" || w.Says != "The pieces lie as close together as they can" {
 		t.Errorf("%+v %v", w, ok)
 	}
