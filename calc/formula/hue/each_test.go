@@ -1,0 +1,91 @@
+package hue
+
+import (
+	"math/rand"
+	"slices"
+	"testing"
+)
+
+// Three hundred small questions of every kind, the same at every run: wherever trying every way finds a colouring, so does the search,
+// and what it finds is one; what it does not find there is none of. With one step it finds what needs no search alone.
+func TestThreeHundredQuestions(t *testing.T) {
+	chance := rand.New(rand.NewSource(5))
+	found, refused := 0, 0
+	for n := range 300 {
+		a := Ask{Wires: 1 + chance.Intn(6), Colours: 1 + chance.Intn(4)}
+		if a.Wires < 6 {
+			a.Lacking = chance.Intn(2)
+		}
+		for range chance.Intn(10) {
+			if p := [2]int{chance.Intn(a.Wires), chance.Intn(a.Wires)}; p[0] != p[1] {
+				a.Apart = append(a.Apart, p)
+			}
+		}
+		a.Barred = make([][]int, a.Wires)
+		for range chance.Intn(6) {
+			w := chance.Intn(a.Wires)
+			a.Barred[w] = append(a.Barred[w], chance.Intn(a.Colours))
+		}
+		for range chance.Intn(4) {
+			r := Ring{Wires: chance.Perm(a.Wires)[:chance.Intn(a.Wires+1)]}
+			for c := range a.Colours {
+				switch chance.Intn(5) {
+				case 0:
+					r.Once = append(r.Once, c)
+				case 1:
+					r.Often = append(r.Often, c)
+				}
+			}
+			a.Rings = append(a.Rings, r)
+		}
+		got, again := Solve(a, 100_000), Solve(a, 100_000)
+		if got.Spent || got.Found && !a.Holds(got.Colours) || !slices.Equal(got.Colours, again.Colours) {
+			t.Fatalf("question %d: %+v, then %+v", n, got, again)
+		}
+		if there := each(a.Wires, a.Colours+a.Lacking, a.Holds); there != got.Found {
+			t.Fatalf("question %d: trying every way finds one: %v, the search: %v", n, there, got.Found)
+		}
+		if few := Solve(a, 1); few.Found && !a.Holds(few.Colours) || !few.Found && !few.Spent && got.Found {
+			t.Fatalf("question %d with one step: %+v", n, few)
+		}
+		if got.Found {
+			found++
+		} else {
+			refused++
+		}
+	}
+	if found < 50 || refused < 50 {
+		t.Errorf("%d with a colouring and %d without", found, refused)
+	}
+	// A wire that must differ from itself has no colour.
+	if Solve(Ask{Wires: 2, Colours: 2, Apart: [][2]int{{1, 1}}}, 100).Found {
+		t.Error("a wire differs from itself")
+	}
+}
+
+// Two colours are swapped along a chain so that a third wire has one. By hand: 0 and 1 differ, 2 differs from both, 3 from 2; with two
+// colours for 0 and 1 and 2 there is none, with three there is, and no wire that was given one changes.
+func TestSwapAlongAChain(t *testing.T) {
+	a := Ask{Wires: 4, Colours: 2, Apart: [][2]int{{0, 1}, {1, 2}, {2, 3}}}
+	// 0 and 3 are red at first; the chain 0-1-2-3 alternates, so 3 is of the colour that 0 has not.
+	got := Solve(a, 1000)
+	if !got.Found || got.Colours[0] == got.Colours[1] || got.Colours[0] != got.Colours[2] || got.Colours[1] != got.Colours[3] {
+		t.Errorf("%+v", got)
+	}
+	// In the order 0, 2, 1, 3 of a path 0-2-1-3 with its ends barred from one colour each the first free colours do not do.
+	b := Ask{Wires: 4, Colours: 2, Apart: [][2]int{{0, 2}, {2, 1}, {1, 3}}, Barred: [][]int{nil, nil, nil, {1}}}
+	if got := Solve(b, 1000); !got.Found || !slices.Equal(got.Colours, []int{1, 1, 0, 0}) {
+		t.Errorf("%+v", got)
+	}
+	s := open(Ask{Wires: 3, Colours: 2, Apart: [][2]int{{0, 2}, {1, 2}}}, 100)
+	s.got[0] = 0 // given by the search: it must stay
+	own := s.ownBars()
+	got1 := []int{0, 1, none}
+	if !s.swapFor(got1, own, 2) || got1[0] != 0 || got1[1] != 0 || got1[2] != 1 {
+		t.Errorf("0 is given, so 1 gives way: %v", got1)
+	}
+	s.got[1] = 1
+	if got2 := []int{0, 1, none}; s.swapFor(got2, s.ownBars(), 2) || !slices.Equal(got2, []int{0, 1, none}) {
+		t.Errorf("both are given, and one was changed: %v", got2)
+	}
+}
