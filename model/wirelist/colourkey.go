@@ -4,10 +4,10 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/draft"
-	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // colourKey takes in the lines of the lists that say what their short forms of colours mean.
@@ -18,12 +18,12 @@ func colourKey(im *draft.Importer, tables []table.Table) {
 				continue
 			}
 			text := shape.RowText(r.Cells)
-			key := name.ReadColourKey(text)
+			key := value.ReadColourKey(text)
 			if key == nil {
 				continue
 			}
 			if im.Colours == nil {
-				im.Colours = name.ColourKey{}
+				im.Colours = value.ColourKey{}
 			}
 			for short, word := range key {
 				im.Colours[short] = word

@@ -36,7 +36,7 @@ type Importer struct {
 
 	Default Default // the size and the colour that a text of the sheet in hand says of the rows that say none
 
-	Colours name.ColourKey // what the lists say that their short forms of colours mean
+	Colours value.ColourKey // what the lists say that their short forms of colours mean
 
 	Groups []Group // of wires that are made up together
 	Count  int     // of items made

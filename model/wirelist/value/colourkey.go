@@ -1,10 +1,9 @@
-package name
+package value
 
 import (
 	"strings"
 
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // ColourKey is what a list says that its short forms of colours mean, by the folded form.
@@ -37,7 +36,7 @@ func ReadColourKey(text string) ColourKey {
 		return nil
 	}
 	for i := 0; i < len(parts); i += 2 {
-		c, ok := value.ParseColour(parts[i+1], "")
+		c, ok := ParseColour(parts[i+1], "")
 		if !isShortForm(parts[i]) || !ok || len(c) != 1 || len(parts[i+1]) < 3 {
 			return nil
 		}
@@ -51,11 +50,14 @@ func ReadColourKey(text string) ColourKey {
 
 // keyByCommas reads a key whose pieces have a sign of equality each, so that the word may be two: "Lg = light green, P = pink".
 func keyByCommas(text string) ColourKey {
+	if strings.IndexByte(text, '=') < 0 {
+		return nil // most lines
+	}
 	key := ColourKey{}
 	for piece := range strings.FieldsFuncSeq(text, func(r rune) bool { return r == ',' || r == ';' || r == '|' }) {
 		short, word, ok := strings.Cut(piece, "=")
 		short, word = strings.TrimSpace(short), strings.TrimSpace(word)
-		if c, is := value.ParseColour(word, ""); !ok || !is || len(c) != 1 || len(word) < 3 || !isShortForm(short) {
+		if c, is := ParseColour(word, ""); !ok || !is || len(c) != 1 || len(word) < 3 || !isShortForm(short) {
 			return nil
 		}
 		key[table.Fold(short)] = word
