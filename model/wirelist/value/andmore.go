@@ -35,3 +35,9 @@ func saysOther(w string) bool {
 	}
 	return strings.HasPrefix(w, "?")
 }
+
+// NamesColour reports whether a text is the name of a colour and nothing else; digits alone name none.
+func NamesColour(text string) bool {
+	_, ok := ParseColour(text, "")
+	return ok && strings.Trim(text, "0123456789") != ""
+}
