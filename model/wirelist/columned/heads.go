@@ -7,7 +7,8 @@ import (
 
 // Which line of a text in columns names them: a rule below it says so, else the cells of the lines below stand under its words.
 
-// Heads gives the columns of such a text and the line of its headings, counted from 1; ruled: a rule stands below them; tight: one stands below them whose
+// Heads gives the columns of such a text and the line of its headings, counted from 1; ruled: a rule stands below them; tight: one
+// whose
 // pieces are one blank apart, so that it alone says where a column ends. Lines before it are titles, gaps in them or not.
 //
 //	Barge Nell    24 V refit    paper of the owner

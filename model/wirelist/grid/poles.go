@@ -115,7 +115,8 @@ func farOfPoles(h shape.Headings, rows []table.Row, of []int) (to int) {
 		}
 		seen := map[string]bool{}
 		for _, r := range rows[1:] {
-			if cell := cellOf(r, i); len(strings.Fields(cell)) < 5 && strings.ContainsFunc(cell, unicode.IsLetter) && !value.NamesColour(cell) {
+			cell := cellOf(r, i)
+			if len(strings.Fields(cell)) < 5 && strings.ContainsFunc(cell, unicode.IsLetter) && !value.NamesColour(cell) {
 				seen[table.Fold(cell)] = true
 			}
 		}
@@ -155,7 +156,8 @@ func isPole(head string) bool {
 	switch strings.Join(name.Words(table.Fold(head)), " ") {
 	case "live", "line", "hot", "cold", "neutral", "earth", "ground", "gnd", "l", "n", "pe", "l1", "l2", "l3", "screen", "shield", "return",
 		"plus", "minus", "positive", "negative", "pos", "neg", "feed", "supply", "signal", "common", "com", "phase", "neutre", "terre",
-		"masse", "erde", "null", "nulleiter", "schutzleiter", "aussenleiter", "fase", "neutro", "terra", "tierra", "massa", "fas", "nolla", "jord",
+		"masse", "erde", "null", "nulleiter", "schutzleiter", "aussenleiter", "fase", "neutro", "terra", "tierra", "massa", "fas", "nolla",
+		"jord",
 		"nol", "aarde", "faza", "zero", "uziemienie", "sig", "pwr", "power", "vcc", "0v", "5v", "12v", "24v":
 		return true
 	}

@@ -29,7 +29,8 @@ func ColourAndMore(cell, lang string) (c Colour, ok bool) {
 // saysOther reports whether a word says that the colour before it may not be that of the wire.
 func saysOther(w string) bool {
 	switch w {
-	case "or", "not", "was", "were", "now", "old", "if", "else", "ex", "formerly", "stripe", "tracer", "band", "oder", "nicht", "ou", "pas", "o",
+	case "or", "not", "was", "were", "now", "old", "if", "else", "ex", "formerly", "stripe", "tracer", "band", "oder", "nicht", "ou", "pas",
+		"o",
 		"no", "non", "statt", "instead":
 		return true
 	}
