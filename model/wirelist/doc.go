@@ -12,7 +12,7 @@
 // Two steps, both pure functions of what they are given: Read, of package table, makes
 // tables of bytes, Import makes a harness and a report of tables. Neither opens a file.
 //
-// The way through Import, a package each: block finds the tables of a sheet; reading tries
+// The way through Import, a package each: block finds the tables of a sheet, and grid gives each cell of some a row; reading tries
 // every way to read one, with the headings that shape knows, and takes the way that explains
 // most of what stands there; row reads one row, with value and name for its cells; draft is the
 // harness as far as it is read; join makes of it what the rows of several tables say

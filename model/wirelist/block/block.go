@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -38,11 +39,11 @@ func (b *Block) Line() int {
 func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 	var before []Block // of the band to the left
 	for _, band := range bands(h, t) {
-		if rows := turned(h, &band); rows != nil {
+		if rows := grid.Turned(h, &band); rows != nil {
 			band.Rows, band.Marked = rows, false
 		}
 		band.Rows = mirrored(h, &band)
-		made, heads := grids(h, &band)
+		made, heads := grid.Apart(h, &band)
 		if heads != nil {
 			band.Rows = made
 		}

@@ -91,7 +91,4 @@ func valuesInTail(text string) (front string, pieces []string) {
 }
 
 // isColour reports whether a text is the name of a colour and nothing else.
-func isColour(text string) bool {
-	_, ok := value.ParseColour(text, "")
-	return ok && strings.Trim(text, "0123456789") != ""
-}
+func isColour(text string) bool { return value.NamesColour(text) }

@@ -14,6 +14,9 @@ import (
 //   - P1-19 (MOSI)
 //   - P1-21 (MISO)
 func (f *finder) endPoints(i int) int {
+	if f.runs(i) > 0 {
+		return 0 // each says both of its ends
+	}
 	rows := f.t.Rows
 	if _, _, ok := f.endPoint(i); !ok {
 		return 0
@@ -75,7 +78,7 @@ func sayPin(points []table.Row) bool {
 	last := 0
 	for _, r := range points {
 		pin, _, ok := partPoint(r.Cells[0])
-		at := ordinal(pin)
+		at := name.Ordinal(pin)
 		if !ok || !saysPin(r.Cells[0]) || at <= last {
 			return false
 		}

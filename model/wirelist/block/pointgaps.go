@@ -8,30 +8,36 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// pinsWithGaps reports whether some points are the cavities of a connector though their numbers leave some out: a word for a cavity
-// begins each, the numbers rise, and most of those in use say a colour, a size or where they go. Notes about a few cavities do not.
+// pinsWithGaps reports whether some points are the cavities of a connector though their numbers leave some out, or nothing else
+// says what they are: the numbers rise, and with a word for a cavity before each most of those in use say a colour, a size or where
+// they go; without it all of them say a colour and where they go. Notes about a few cavities do not.
 //
 //   - pin 1: Lamp, white, to Desk 4
 //   - pin 9: not connected
 //   - pin 12: Bell, red, to Desk 5
 func (f *finder) pinsWithGaps(points []table.Row) bool {
-	last, used, said := 0, 0, 0
+	last, used, valued, whole, said := 0, 0, 0, 0, true
 	for _, r := range points {
 		pin, text, _ := partPoint(r.Cells[0])
-		at := ordinal(pin)
-		if !saysPin(r.Cells[0]) || at <= last {
+		at := name.Ordinal(pin)
+		if at <= last {
 			return false
 		}
+		said = said && saysPin(r.Cells[0])
 		last = at
 		if text == "" || name.StateOf(text) != name.Used {
 			continue
 		}
 		used++
-		if p := partsOf(text); p.colour != "" || p.size != "" || p.to != "" {
-			said++
+		p := partsOf(text)
+		if p.colour != "" || p.size != "" || p.to != "" {
+			valued++
+		}
+		if p.colour != "" && p.to != "" {
+			whole++
 		}
 	}
-	return used > 1 && 4*said >= 3*used
+	return used > 1 && (said && 4*valued >= 3*used || whole == used)
 }
 
 // valuesAmong parts a point whose pieces have commas between, and one of which is a colour: the name stands before it, and what is

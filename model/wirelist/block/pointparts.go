@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -66,6 +67,10 @@ func partsOf(text string) (p pointParts) {
 		}
 	}
 	p.signal = front
+	if a, b, ok := strings.Cut(front, " to "); ok && p.to == "" && name.IsEnd(b) {
+		p.signal, p.to = a, b // "TX to radio pin 3"
+		return p
+	}
 	for _, lead := range []string{"to ", "goes to ", "nach ", "vers "} {
 		if len(front) > len(lead) && strings.EqualFold(front[:len(lead)], lead) {
 			p.signal, p.to = "", strings.TrimSpace(front[len(lead):])

@@ -2,7 +2,6 @@ package block
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"contralay/model/wirelist/name"
@@ -42,7 +41,7 @@ func (f *finder) points(i int) int {
 			nets++
 		}
 		seen[pin] = true
-		at := ordinal(pin)
+		at := name.Ordinal(pin)
 		rises = rises && (at == last+1 || last == 0 && at == 0)
 		last = at
 	}
@@ -141,17 +140,6 @@ func isNetLike(text string) bool {
 // isShortName reports whether a text is a name: a few words and no sentence.
 func isShortName(text string) bool {
 	return len(text) <= mostHead && !strings.HasSuffix(text, ".") && len(strings.Fields(text)) <= 6
-}
-
-// ordinal is the place of a cavity in its row, 1 for "1" and "A"; 0 for any other.
-func ordinal(pin string) int {
-	if n, err := strconv.Atoi(pin); err == nil {
-		return n
-	}
-	if len(pin) == 1 && value.IsLetter(pin[0]) {
-		return int(pin[0]|0x20-'a') + 1
-	}
-	return 0
 }
 
 // saysPins reports whether the heading or the line above a row says that pins follow.

@@ -42,10 +42,11 @@ func partRun(text string) (from, to string, rest []string) {
 		return from, to, rest
 	}
 	from, to, ok := cutAtArrow(text)
-	if !ok {
+	if _, arrow := arrowIn(text); arrow == 0 {
 		from, to = cutToLine(text)
+		ok = from != ""
 	}
-	if from == "" {
+	if !ok || from == "" {
 		return "", "", nil
 	}
 	var lead []string

@@ -2,6 +2,7 @@ package name
 
 import (
 	"cmp"
+	"strconv"
 	"strings"
 
 	"contralay/model/wirelist/table"
@@ -112,4 +113,15 @@ func CompareCavities(a, b string) int {
 		return cmp.Or(cmp.Compare(m, n), cmp.Compare(a, b))
 	}
 	return cmp.Compare(a, b)
+}
+
+// Ordinal is the place of a cavity in its row, 1 for "1" and "A"; 0 for any other.
+func Ordinal(pin string) int {
+	if n, err := strconv.Atoi(pin); err == nil {
+		return n
+	}
+	if len(pin) == 1 && value.IsLetter(pin[0]) {
+		return int(pin[0]|0x20-'a') + 1
+	}
+	return 0
 }

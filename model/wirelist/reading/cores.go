@@ -3,11 +3,9 @@ package reading
 import (
 	"slices"
 
-	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // countsCores reports whether a column headed as wires counts the cores of each cable, beside a column that names the cable:
@@ -44,22 +42,4 @@ func (l *look) cableWords(i int) bool {
 	return !slices.ContainsFunc(l.src.Rows, func(r table.Row) bool {
 		return i < len(r.Cells) && r.Cells[i] != "" && !shape.IsText(r) && !name.CableWords(r.Cells[i]).IsCable()
 	})
-}
-
-// coreColours reports whether a column headed as cores holds their colours, of which some have a number or a remark behind:
-// "red", "grey 3", "black, heavy".
-func (l *look) coreColours(i int) bool {
-	p, n := &l.prof[i], 0
-	if 3*p.Colours < p.Filled {
-		return false
-	}
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {
-			continue
-		}
-		if _, ok := value.ColourAndMore(r.Cells[i], l.lang); ok {
-			n++
-		}
-	}
-	return p.Most(p.Colours + n)
 }

@@ -2,13 +2,10 @@ package reading
 
 import (
 	"slices"
-	"strings"
 
-	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // idsByCells finds the column of the numbers of the wires where its heading does not say it: its cells are short, have a digit, and
@@ -63,21 +60,4 @@ func (l *look) namesBeside(i int) bool {
 		}
 	}
 	return false
-}
-
-// areSeries reports whether the cells of a column are one name and a number each, no number twice: "W-1", "W-2", "W-3" are ids, and
-// no white wires of 1, 2 and 3 AWG.
-func (l *look) areSeries(i int) bool {
-	front, seen := "", map[string]bool{}
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {
-			continue
-		}
-		name := strings.TrimRight(r.Cells[i], "0123456789")
-		if name == "" || name == r.Cells[i] || front != "" && name != front || seen[r.Cells[i]] {
-			return false
-		}
-		front, seen[r.Cells[i]] = name, true
-	}
-	return len(seen) > 1
 }

@@ -187,9 +187,9 @@ func (l *look) settleOne(i int, c *shape.Column) {
 		switch {
 		case l.countsCores(i):
 			c.Field = name.FieldKeep
-		case !l.another(i, name.FieldGauge) && p.Most(p.Sized) && !l.areSeries(i):
+		case !l.another(i, name.FieldGauge) && p.Most(p.Sized) && !column.AreSeries(l.src.Rows, i):
 			c.Field = name.FieldGauge // "1.5 mm² brown"
-		case (p.Coloured() || l.coreColours(i)) && !l.another(i, name.FieldColour):
+		case (p.Coloured() || column.AreCoreColours(l.src.Rows, i, p, l.lang)) && !l.another(i, name.FieldColour):
 			c.Field = name.FieldColour
 		case l.another(i, name.FieldWire) && !l.another(i, name.FieldSignal) && !c.Given && 2*max(p.Numbers, p.Cavities) < p.Filled &&
 			shape.IsCircuit(c.Head):

@@ -84,7 +84,8 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 func inCavity(b *shape.Block, cells []string) bool {
 	for i, c := range b.Cols {
 		switch c.Field {
-		case name.FieldPin, name.FieldVia, name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldToPin, name.FieldRun, name.FieldDevicePin:
+		case name.FieldPin, name.FieldVia, name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldToPin, name.FieldRun,
+			name.FieldDevicePin:
 			if i < len(cells) && !value.IsNothing(cells[i]) {
 				return true
 			}

@@ -77,7 +77,8 @@ func polesIn(head string) (poles []string) {
 			return nil
 		}
 		switch table.Fold(p) {
-		case "pin", "pins", "no", "nr", "way", "ways", "cavity", "terminal", "from", "to", "in", "out", "plug", "socket", "male", "female", "a", "b":
+		case "pin", "pins", "no", "nr", "way", "ways", "cavity", "terminal", "from", "to", "in", "out", "plug", "socket", "male", "female", "a",
+			"b":
 			return nil // the two sides of a connector, or two words for a cavity
 		}
 		poles = append(poles, p)
@@ -90,7 +91,8 @@ func polesIn(head string) (poles []string) {
 
 // ColoursOf parts a cell in the colours of several wires; nil where any piece is none.
 func ColoursOf(cell, lang string) (all []value.Colour) {
-	for p := range strings.FieldsFuncSeq(strings.ReplaceAll(cell, " and ", "/"), func(r rune) bool { return strings.ContainsRune("/,;&+", r) }) {
+	cell = strings.ReplaceAll(cell, " and ", "/")
+	for p := range strings.FieldsFuncSeq(cell, func(r rune) bool { return strings.ContainsRune("/,;&+", r) }) {
 		c, ok := value.ParseColour(p, lang)
 		if !ok || strings.Trim(p, "0123456789 ") == "" {
 			return nil

@@ -1,6 +1,7 @@
 package table
 
 import (
+	"contralay/model/wirelist/columned"
 	"fmt"
 	"strings"
 )
@@ -102,8 +103,8 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 				row.Level = belowHeadings
 			}
 			row.Prose, row.Point = true, isPoint(trimmed)
-			if parts := gapped(line); len(parts) == 2 && parts[1].from-parts[0].to > 2 {
-				row.Gap = &[2]string{marked(parts[0].text), marked(parts[1].text)}
+			if parts := columned.Gapped(line); len(parts) == 2 && parts[1].From-parts[0].To > 2 {
+				row.Gap = &[2]string{marked(parts[0].Text), marked(parts[1].Text)}
 			}
 			if row.Point {
 				row.Deep = len(line) - len(strings.TrimLeft(line, " \t"))

@@ -1,6 +1,7 @@
 package table
 
 import (
+	"contralay/model/wirelist/columned"
 	"strings"
 	"unicode"
 )
@@ -45,7 +46,7 @@ func tablesSetIn(name string, lines []string, l Limits) map[int]setIn {
 func isSetIn(line string) bool {
 	trimmed := strings.TrimSpace(line)
 	return (strings.HasPrefix(line, "  ") || strings.HasPrefix(line, "\t") || strings.HasPrefix(line, " \t")) && trimmed != "" &&
-		!strings.Contains(trimmed, "|") && !isPoint(trimmed) && len(gapped(line)) > 1
+		!strings.Contains(trimmed, "|") && !isPoint(trimmed) && len(columned.Gapped(line)) > 1
 }
 
 // pinPoints makes the points of a list of lines that begin with a cavity each, "pin 4  BELL   PORT B3", as that is what they
@@ -56,8 +57,8 @@ func pinPoints(lines []string, line int) (rows []Row) {
 	}
 	word := ""
 	for i, l := range lines {
-		cells := gapped(l)
-		f := strings.Fields(cells[0].text)
+		cells := columned.Gapped(l)
+		f := strings.Fields(cells[0].Text)
 		lead := ""
 		if len(f) > 1 && strings.IndexFunc(f[0], func(r rune) bool { return !unicode.IsLetter(r) }) < 0 {
 			lead, f = f[0], f[1:]
@@ -70,7 +71,7 @@ func pinPoints(lines []string, line int) (rows []Row) {
 		}
 		var texts []string
 		for _, c := range cells {
-			texts = append(texts, marked(c.text))
+			texts = append(texts, marked(c.Text))
 		}
 		rows = append(rows, Row{Line: line + i, Cells: []string{strings.Join(texts, " - ")}, Prose: true, Point: true})
 	}

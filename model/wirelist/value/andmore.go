@@ -29,9 +29,16 @@ func ColourAndMore(cell, lang string) (c Colour, ok bool) {
 // saysOther reports whether a word says that the colour before it may not be that of the wire.
 func saysOther(w string) bool {
 	switch w {
-	case "or", "not", "was", "were", "now", "old", "if", "else", "ex", "formerly", "stripe", "tracer", "band", "oder", "nicht", "ou", "pas", "o",
+	case "or", "not", "was", "were", "now", "old", "if", "else", "ex", "formerly", "stripe", "tracer", "band", "oder", "nicht", "ou", "pas",
+		"o",
 		"no", "non", "statt", "instead":
 		return true
 	}
 	return strings.HasPrefix(w, "?")
+}
+
+// NamesColour reports whether a text is the name of a colour and nothing else; digits alone name none.
+func NamesColour(text string) bool {
+	_, ok := ParseColour(text, "")
+	return ok && strings.Trim(text, "0123456789") != ""
 }

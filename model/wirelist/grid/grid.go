@@ -1,4 +1,4 @@
-package block
+package grid
 
 import (
 	"slices"
@@ -11,9 +11,9 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// grids gives the tables of a band whose cells are cavities of one connector, or name them, one row for each cell. Every row is at
+// Apart gives the tables of a band whose cells are cavities of one connector, or name them, one row for each cell. Every row is at
 // the line of its cell. Grid names the rows of headings that were taken apart.
-func grids(h shape.Headings, t *table.Table) (rows []table.Row, heads []int) {
+func Apart(h shape.Headings, t *table.Table) (rows []table.Row, heads []int) {
 	if h.HeadLine() > 0 || h.Numbered() {
 		return nil, nil // a person has said where its columns are
 	}
@@ -114,7 +114,7 @@ func partFace(cell string) (signal, colour, size string) {
 		}
 	}
 	for from := max(1, len(all)-2); from < len(all); from++ {
-		if c := strings.Join(all[from:], " "); isColour(c) && len(c) > 2 {
+		if c := strings.Join(all[from:], " "); value.NamesColour(c) && len(c) > 2 {
 			return strings.Join(all[:from], " "), c, size
 		}
 	}
@@ -130,11 +130,11 @@ func isLetterCell(c string) bool {
 // countsOn reports whether some cells count on from the first: 1 2 3, or letters that rise, of which some may be left out.
 func countsOn(cells []string, letters bool) bool {
 	for i, c := range cells {
-		at := ordinal(c)
+		at := name.Ordinal(c)
 		switch {
 		case isLetterCell(c) != letters, at == 0 || len(c) > 2, i == 0 && at != 1:
 			return false
-		case i > 0 && (at <= ordinal(cells[i-1]) || !letters && at != ordinal(cells[i-1])+1):
+		case i > 0 && (at <= name.Ordinal(cells[i-1]) || !letters && at != name.Ordinal(cells[i-1])+1):
 			return false
 		}
 	}

@@ -1,4 +1,4 @@
-package block
+package grid
 
 import (
 	"slices"

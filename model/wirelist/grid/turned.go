@@ -1,4 +1,4 @@
-package block
+package grid
 
 import (
 	"slices"
@@ -8,14 +8,14 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// turned gives a table that stands on its side its rows back: its headings are the first cells of its lines.
+// Turned gives a table that stands on its side its rows back: its headings are the first cells of its lines.
 //
 //	Pin    | 1    | 2      | 3
 //	Signal | Feed | Lamp   | Horn
 //	Colour | red  | yellow | blue
 //
 // Every row of it is at the line of the first. rows is nil where the table does not stand so.
-func turned(h shape.Headings, t *table.Table) (rows []table.Row) {
+func Turned(h shape.Headings, t *table.Table) (rows []table.Row) {
 	const most = 12 // lines that are still headings (no source)
 	if h.HeadLine() > 0 || h.Numbered() || slices.ContainsFunc(t.Rows, h.IsHead) {
 		return nil

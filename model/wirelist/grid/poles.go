@@ -1,4 +1,4 @@
-package block
+package grid
 
 import (
 	"slices"
@@ -27,7 +27,7 @@ func poles(h shape.Headings, rows []table.Row) (made []table.Row, n int) {
 	}
 	var of []int
 	for i, c := range head.Cells {
-		if i > 0 && isPole(c) {
+		if i > 0 && (isPole(c) || value.NamesColour(c)) {
 			of = append(of, i)
 		}
 	}
@@ -55,6 +55,10 @@ func poles(h shape.Headings, rows []table.Row) (made []table.Row, n int) {
 			at.Cells, other = append(at.Cells, head.Cells[i]), append(other, i)
 		}
 	}
+	coloured := slices.ContainsFunc(of, func(i int) bool { return value.NamesColour(head.Cells[i]) })
+	if coloured {
+		at.Cells = append(at.Cells, "Colour")
+	}
 	made = append(made, at)
 	for _, r := range rows[1 : n+1] {
 		for _, i := range of {
@@ -69,6 +73,9 @@ func poles(h shape.Headings, rows []table.Row) (made []table.Row, n int) {
 			}
 			for _, k := range other {
 				row.Cells = append(row.Cells, cellOf(r, k))
+			}
+			if coloured {
+				row.Cells = append(row.Cells, map[bool]string{true: head.Cells[i]}[value.NamesColour(head.Cells[i])])
 			}
 			made = append(made, row)
 		}
@@ -89,7 +96,7 @@ func eachOnePole(rows []table.Row, of []int) bool {
 			if k, seen := at[c]; !name.IsCavity(c) || seen && k != i {
 				return false
 			}
-			at[c], last = i, max(last, ordinal(c))
+			at[c], last = i, max(last, name.Ordinal(c))
 		}
 	}
 	return len(at) > len(of) && 2*len(at) >= last
@@ -108,7 +115,8 @@ func farOfPoles(h shape.Headings, rows []table.Row, of []int) (to int) {
 		}
 		seen := map[string]bool{}
 		for _, r := range rows[1:] {
-			if cell := cellOf(r, i); len(strings.Fields(cell)) < 5 && strings.ContainsFunc(cell, unicode.IsLetter) && !isColour(cell) {
+			cell := cellOf(r, i)
+			if len(strings.Fields(cell)) < 5 && strings.ContainsFunc(cell, unicode.IsLetter) && !value.NamesColour(cell) {
 				seen[table.Fold(cell)] = true
 			}
 		}
@@ -148,7 +156,8 @@ func isPole(head string) bool {
 	switch strings.Join(name.Words(table.Fold(head)), " ") {
 	case "live", "line", "hot", "cold", "neutral", "earth", "ground", "gnd", "l", "n", "pe", "l1", "l2", "l3", "screen", "shield", "return",
 		"plus", "minus", "positive", "negative", "pos", "neg", "feed", "supply", "signal", "common", "com", "phase", "neutre", "terre",
-		"masse", "erde", "null", "nulleiter", "schutzleiter", "aussenleiter", "fase", "neutro", "terra", "tierra", "massa", "fas", "nolla", "jord",
+		"masse", "erde", "null", "nulleiter", "schutzleiter", "aussenleiter", "fase", "neutro", "terra", "tierra", "massa", "fas", "nolla",
+		"jord",
 		"nol", "aarde", "faza", "zero", "uziemienie", "sig", "pwr", "power", "vcc", "0v", "5v", "12v", "24v":
 		return true
 	}

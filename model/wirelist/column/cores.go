@@ -1,0 +1,43 @@
+package column
+
+import (
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+	"strings"
+)
+
+// AreSeries reports whether the cells of a column are one name and a number each, no number twice: "W-1", "W-2", "W-3" are ids, and
+// no white wires of 1, 2 and 3 AWG.
+func AreSeries(rows []table.Row, i int) bool {
+	front, seen := "", map[string]bool{}
+	for _, r := range rows[:min(len(rows), MostLooked)] {
+		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {
+			continue
+		}
+		name := strings.TrimRight(r.Cells[i], "0123456789")
+		if name == "" || name == r.Cells[i] || front != "" && name != front || seen[r.Cells[i]] {
+			return false
+		}
+		front, seen[r.Cells[i]] = name, true
+	}
+	return len(seen) > 1
+}
+
+// AreCoreColours reports whether the cells of a column are colours of cores, of which some have a number or a remark behind:
+// "red", "grey 3", "black, heavy".
+func AreCoreColours(rows []table.Row, i int, p *Profile, lang string) bool {
+	n := 0
+	if 3*p.Colours < p.Filled {
+		return false
+	}
+	for _, r := range rows[:min(len(rows), MostLooked)] {
+		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {
+			continue
+		}
+		if _, ok := value.ColourAndMore(r.Cells[i], lang); ok {
+			n++
+		}
+	}
+	return p.Most(p.Colours + n)
+}
