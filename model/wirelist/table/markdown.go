@@ -87,7 +87,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		case len(trimmed) > l.CellBytes:
 			return nil, &Error{Place{File: name, Row: n}, fmt.Sprintf("has %d bytes", len(trimmed)),
 				fmt.Sprintf("lines of up to %d", l.CellBytes)}
-		case strings.HasPrefix(trimmed, "|") || strings.Count(trimmed, "|") > 1,
+		case strings.HasPrefix(trimmed, "|") || strings.Count(trimmed, "|") > 1 && !isHeading(trimmed),
 			strings.Contains(trimmed, "|") && (!before && head || before && ruled): // a rule below, or above, makes one bar enough
 			row.Cells, row.First = tableCells(trimmed), !before
 			if !before {
@@ -121,6 +121,13 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		t.Rows = append(t.Rows, row)
 	}
 	return []Table{t}, nil
+}
+
+// isHeading reports whether a line begins with the signs of a heading and words; a bar behind the sign makes it a column of
+// numbers.
+func isHeading(line string) bool {
+	rest := strings.TrimLeft(line, "#")
+	return len(rest) < len(line) && strings.HasPrefix(rest, " ") && !strings.HasPrefix(strings.TrimSpace(rest), "|")
 }
 
 // outsideFences are lines with those between two fences emptied: what stands there is read apart.
