@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/sentence"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -68,10 +69,10 @@ type finder struct {
 	h       shape.Headings
 	t       *table.Table
 	all     []Block
-	current *Block      // the one that rows go to; nil before the first and behind a list of points
-	pending []table.Row // texts that belong to no block yet
-	path    []table.Row // the headings of Markdown above
-	talk    talk        // what the sentences since the last of them were about
+	current *Block        // the one that rows go to; nil before the first and behind a list of points
+	pending []table.Row   // texts that belong to no block yet
+	path    []table.Row   // the headings of Markdown above
+	talk    sentence.Talk // what the sentences since the last of them were about
 }
 
 func (f *finder) find() ([]Block, []table.Row) {
@@ -137,7 +138,7 @@ func (f *finder) descend(r table.Row) {
 	if r.Level == 0 {
 		return
 	}
-	f.talk = talk{}
+	f.talk = sentence.Talk{}
 	f.path = slices.DeleteFunc(slices.Clone(f.path), func(p table.Row) bool { return p.Level >= r.Level })
 	f.path = append(f.path, r)
 }

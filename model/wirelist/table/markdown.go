@@ -3,6 +3,8 @@ package table
 import (
 	"fmt"
 	"strings"
+
+	"contralay/model/wirelist/comment"
 )
 
 // hasRuler reports whether a line of the text parts a Markdown header from its table.
@@ -29,7 +31,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	open, first, at := false, 0, 0
 	var fence []string // the lines since a fence, where one is open
 	tr := ""           // the lines of a row of HTML that is not at its end
-	all := strings.Split(withoutFencedComments(withoutWiki(text)), "\n")
+	all := strings.Split(comment.InFences(withoutWiki(text)), "\n")
 	inset := tablesSetIn(name, outsideFences(all), l)
 	ruled := false // whether the table in hand has a rule below its headings
 	for n < len(all) {
