@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/grid"
+	"contralay/model/wirelist/sentence"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -20,6 +21,7 @@ type Block struct {
 	Mark   value.Mark // how its sheet writes decimals
 	Grid   bool       // its rows are the cells of a grid, under headings that the list does not have
 	Runs   bool       // its rows are the points of a list, each parted in the two ends of a wire and what it is
+	Told   bool       // each of these points is a sentence
 	Fixed  bool       // of these points: each is parted in cavity, name, colour, size, far end
 	Listed bool       // its rows are the points of a list, each parted in a cavity and its name
 }
@@ -68,9 +70,10 @@ type finder struct {
 	h       shape.Headings
 	t       *table.Table
 	all     []Block
-	current *Block      // the one that rows go to; nil before the first and behind a list of points
-	pending []table.Row // texts that belong to no block yet
-	path    []table.Row // the headings of Markdown above
+	current *Block        // the one that rows go to; nil before the first and behind a list of points
+	pending []table.Row   // texts that belong to no block yet
+	path    []table.Row   // the headings of Markdown above
+	talk    sentence.Talk // what the sentences since the last of them were about
 }
 
 func (f *finder) find() ([]Block, []table.Row) {
@@ -94,6 +97,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 		if points := f.colourPoints(i, true); points > 0 {
 			f.plug(i, points)
 			i += points - 1
+			continue
+		}
+		if n := f.sentences(i); n > 0 {
+			f.tell(rows[i : i+n])
+			i += n - 1
 			continue
 		}
 		if points := f.runs(i); points > 0 {
@@ -131,6 +139,7 @@ func (f *finder) descend(r table.Row) {
 	if r.Level == 0 {
 		return
 	}
+	f.talk = sentence.Talk{}
 	f.path = slices.DeleteFunc(slices.Clone(f.path), func(p table.Row) bool { return p.Level >= r.Level })
 	f.path = append(f.path, r)
 }

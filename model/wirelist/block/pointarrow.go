@@ -1,6 +1,7 @@
 package block
 
 import (
+	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/name"
 )
 
@@ -44,6 +45,6 @@ func (f *finder) arrowPoints(i int) int {
 
 // cutArrow parts a text at the one arrow in it; far is "" where it has none, or several.
 func cutArrow(text string) (front, far string) {
-	front, far, _ = cutAtArrow(text)
+	front, far, _ = arrow.Cut(text)
 	return front, far
 }

@@ -1,6 +1,7 @@
 package block
 
 import (
+	"contralay/model/wirelist/arrow"
 	"slices"
 	"strings"
 
@@ -54,7 +55,7 @@ func (f *finder) endPoint(i int) (end, signal string, ok bool) {
 		rest = in[:len(in)-1]
 	}
 	word, _, _ := strings.Cut(table.Fold(rest), " ")
-	if _, to := arrowIn(rest); to > 0 || rest == "" || !isShortName(rest) || strings.Contains(rest, ", ") || isToWord(word) {
+	if _, to := arrow.In(rest); to > 0 || rest == "" || !isShortName(rest) || strings.Contains(rest, ", ") || isToWord(word) {
 		return "", "", false
 	}
 	return connector + ":" + pin, rest, true
@@ -89,5 +90,6 @@ func sayPin(points []table.Row) bool {
 
 // isToWord reports whether a word says that where the wire goes follows.
 func isToWord(w string) bool {
-	return slices.Contains([]string{"to", "goes", "from", "and", "nach", "zu", "an", "von", "vers", "a", "hacia", "naar", "till", "til", "do"}, w)
+	return slices.Contains([]string{"to", "goes", "from", "and", "nach", "zu", "an", "von", "vers", "a", "hacia",
+		"naar", "till", "til", "do"}, w)
 }

@@ -52,7 +52,8 @@ func (f *finder) points(i int) int {
 		name.SaysConnector(rows[i-1].Cells[0])) {
 		return n
 	}
-	if rises && n > 2 && (rows[i].Point || !f.t.Marked || isDashed(rows[i].Cells[0])) && 2*nets >= n || f.saysPins(i) || sayPin(rows[i:i+n]) {
+	if rises && n > 2 && (rows[i].Point || !f.t.Marked || isDashed(rows[i].Cells[0])) && 2*nets >= n || f.saysPins(i) ||
+		sayPin(rows[i:i+n]) {
 		return n
 	}
 	return 0

@@ -3,6 +3,7 @@ package block
 import (
 	"strings"
 
+	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 )
@@ -31,13 +32,13 @@ func (f *finder) runDevices(titles, points []table.Row) (near, far string) {
 	if len(above.Cells) != 1 || above.Level == 0 && above.Line+3 < points[0].Line {
 		return "", ""
 	}
-	if near, far, ok := inBracketsBoth(text); ok {
+	if near, far, ok := arrow.BothInBrackets(text); ok {
 		return near, far
 	}
 	if above.Gap != nil {
-		return bareDevice(above.Gap[0]), bareDevice(above.Gap[1])
+		return arrow.BareDevice(above.Gap[0]), arrow.BareDevice(above.Gap[1])
 	}
-	return twoDevices(text)
+	return arrow.TwoDevices(text)
 }
 
 // ownHead reports whether the first of some runs names the devices of the others: it has words, the others have pads in
@@ -61,7 +62,7 @@ func ownHead(points []table.Row) (near, far string, ok bool) {
 
 // isPad reports whether an end is one short word, as the pads of boards are called.
 func isPad(end string) bool {
-	end, _ = remarkBehindPad(end, true)
+	end, _ = arrow.RemarkBehind(end, true)
 	return end != "" && len(end) <= 12 && !strings.ContainsAny(end, " :")
 }
 
@@ -78,83 +79,4 @@ func isWord(end string) bool {
 		}
 	}
 	return small >= 2 && name.StateOf(end) == name.Used
-}
-
-// inBracketsBoth reads two names in brackets of their own and nothing else, "(gauge) (hub)".
-func inBracketsBoth(text string) (near, far string, ok bool) {
-	in, opened := strings.CutPrefix(text, "(")
-	in, closed := strings.CutSuffix(in, ")")
-	near, far, parted := strings.Cut(in, ")")
-	far = strings.TrimSpace(far)
-	far, again := strings.CutPrefix(far, "(")
-	if !opened || !closed || !parted || !again || strings.ContainsAny(near+far, "()") {
-		return "", "", false
-	}
-	near, far = strings.TrimSpace(near), strings.TrimSpace(far)
-	return near, far, near != "" && far != ""
-}
-
-// twoDevices reads a title of two devices with an arrow or "to" between, "Gauge to hub", "Wiring: gauge → hub".
-func twoDevices(text string) (near, far string) {
-	text = strings.TrimRight(strings.TrimSpace(text), ":")
-	if open := strings.LastIndexByte(text, '('); open > 0 && strings.HasSuffix(text, ")") {
-		if _, to := arrowIn(text[open:]); to > 0 {
-			text = text[open+1 : len(text)-1]
-		}
-	}
-	near, far, ok := cutAtArrow(text)
-	if !ok {
-		for _, word := range []string{" to ", " and ", " an ", " nach ", " vers ", " naar ", " til ", " till "} {
-			if near, far, ok = strings.Cut(text, word); ok {
-				break
-			}
-		}
-	}
-	if i := strings.LastIndex(near, ": "); i >= 0 {
-		near = near[i+2:]
-	}
-	near, far = bareDevice(near), bareDevice(far)
-	if !ok || near == "" || far == "" || len(strings.Fields(near)) > 3 || len(strings.Fields(far)) > 3 ||
-		strings.ContainsAny(near+far, ",;.()") || name.IsGeneric(near) || name.IsGeneric(far) {
-		return "", ""
-	}
-	return near, far
-}
-
-// bareDevice takes the words that a title has round the name of a device off it.
-func bareDevice(text string) string {
-	all := strings.Fields(strings.Trim(text, " ()[]:-"))
-	for len(all) > 0 {
-		switch table.Fold(all[0]) {
-		case "the", "a", "from", "connect", "connecting", "connection", "connections", "wiring", "wire", "der", "die", "das", "le", "la",
-			"el", "von", "de":
-			all = all[1:]
-			continue
-		}
-		break
-	}
-	for len(all) > 1 {
-		switch table.Fold(all[len(all)-1]) {
-		case "pin", "pins", "pad", "pads", "side", "connections", "wiring", "connector":
-			all = all[:len(all)-1]
-			continue
-		}
-		break
-	}
-	return strings.Join(all, " ")
-}
-
-// remarkBehindPad parts what stands in brackets off an end, "D8 (SCK)", "HUB D8 (SCK)"; what is a cavity or a pole stays, as
-// in "Plug (3)", but for that of a pad alone.
-func remarkBehindPad(end string, pad bool) (bare, remark string) {
-	open := strings.LastIndex(end, " (")
-	if open < 1 || !strings.HasSuffix(end, ")") {
-		return end, ""
-	}
-	in := strings.TrimSpace(end[open+2 : len(end)-1])
-	front := strings.TrimSpace(end[:open])
-	if in == "" || in == "+" || in == "-" || name.IsCavity(in) && !(pad && strings.ContainsAny(front, "0123456789")) {
-		return end, ""
-	}
-	return front, in
 }

@@ -1,6 +1,7 @@
 package block
 
 import (
+	"contralay/model/wirelist/arrow"
 	"slices"
 	"strings"
 
@@ -41,8 +42,8 @@ func partRun(text string) (from, to string, rest []string) {
 	if from, to, rest = partNetLine(text); from != "" {
 		return from, to, rest
 	}
-	from, to, ok := cutAtArrow(text)
-	if _, arrow := arrowIn(text); arrow == 0 {
+	from, to, ok := arrow.Cut(text)
+	if _, found := arrow.In(text); found == 0 {
 		from, to = cutToLine(text)
 		ok = from != ""
 	}
@@ -105,7 +106,7 @@ func (f *finder) leads(points []table.Row) {
 	for _, r := range points {
 		from, to, rest := partRun(r.Cells[0])
 		for _, e := range []*string{&from, &to} {
-			bare, remark := remarkBehindPad(*e, nearOf != "")
+			bare, remark := arrow.RemarkBehind(*e, nearOf != "")
 			if *e = bare; remark != "" {
 				rest[2] = value.JoinNonEmpty("; ", rest[2], bare+": "+remark)
 			}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/catalogue"
+	"contralay/model/wirelist/prose"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -47,12 +48,12 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		if len(Words(text)) == 0 {
 			continue
 		}
-		if i > 0 && goesOn(rows[i-1], r) {
+		if i > 0 && prose.GoesOn(rows[i-1], r) {
 			t.Other = append(t.Other, text)
 			continue
 		}
 		name, told := connectorSaid(text)
-		if of := headerTo(text); of != "" && !told {
+		if of := prose.HeaderTo(text); of != "" && !told {
 			name, told = of, true
 		}
 		of, first := near, ""

@@ -3,11 +3,9 @@ package reading
 import (
 	"strings"
 
-	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // connectionNames takes a column headed as connections, the only one beside cavities, for the names of the nets, where its cells
@@ -21,21 +19,12 @@ func (l *look) connectionNames() {
 		return
 	}
 	for i := range l.cols {
-		c, n, short := &l.cols[i], 0, 0
-		if w := strings.Join(name.Words(table.Fold(c.Head)), " "); c.Given || c.Field != name.FieldRun || w != "connection" && w != "connections" {
+		c := &l.cols[i]
+		if w := strings.Join(name.Words(table.Fold(c.Head)), " "); c.Given || c.Field != name.FieldRun ||
+			w != "connection" && w != "connections" {
 			continue
 		}
-		for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-			if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {
-				continue
-			}
-			n++
-			bare := strings.TrimSpace(name.WithoutBrackets(r.Cells[i]))
-			if _, pin, ok := name.SplitEnd(bare); (!strings.Contains(bare, " ") && len(bare) < 9 || len(bare) < 7) && !(ok && name.IsCavity(pin)) {
-				short++
-			}
-		}
-		if n > 1 && 4*short >= 3*n {
+		if n, short := pads.ShortNets(l.src.Rows, i); n > 1 && 4*short >= 3*n {
 			c.Field = name.FieldSignal
 		}
 	}

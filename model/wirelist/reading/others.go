@@ -26,7 +26,7 @@ func (l *look) others() []Reading {
 			Rows: rows}}
 	}
 	of := l.kindByWords()
-	if of == "" || l.src.Listed {
+	if of == "" || l.src.Listed || l.src.Runs {
 		return []Reading{text}
 	}
 	says := map[string]string{"parts": "a list of parts", "distances": "distances between places", "fuses": "a table of fuses",

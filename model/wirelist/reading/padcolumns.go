@@ -4,11 +4,9 @@ import (
 	"slices"
 	"strings"
 
-	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // padColumn is a column that is headed by a device and a word for what its pads are called by.
@@ -40,7 +38,7 @@ func (l *look) padColumns() {
 		if p.kind == 0 {
 			continue
 		}
-		k := slices.IndexFunc(best, func(o padColumn) bool { return sameDevice(o.device, p.device) })
+		k := slices.IndexFunc(best, func(o padColumn) bool { return pads.SameDevice(o.device, p.device) })
 		if k < 0 {
 			best = append(best, p)
 			continue
@@ -57,11 +55,13 @@ func (l *look) padColumns() {
 	for i := range l.cols {
 		c := &l.cols[i]
 		w := name.Words(table.Fold(c.Head))
-		if len(best) == 2 && !c.Given && c.Field == name.FieldKeep && len(w) == 2 && isPlacing(w[0]) && l.h.Words[w[1]].Field == name.FieldPin {
+		if len(best) == 2 && !c.Given && c.Field == name.FieldKeep && len(w) == 2 && pads.IsPlacing(w[0]) &&
+			l.h.Words[w[1]].Field == name.FieldPin {
 			c.Alias = true // "Physical pin" beside "Hub pin"
 		}
 	}
-	if len(best) != 2 || best[0].kind < chipPads && best[1].kind < chipPads || !changed && best[0].kind == itsPads && best[1].kind == itsPads {
+	if len(best) != 2 || best[0].kind < chipPads && best[1].kind < chipPads ||
+		!changed && best[0].kind == itsPads && best[1].kind == itsPads {
 		return
 	}
 	for k, p := range best {
@@ -78,9 +78,9 @@ func (l *look) padColumns() {
 		w := name.Words(table.Fold(c.Head))
 		switch {
 		case c.Given || len(w) == 0:
-		case c.Field == name.FieldPin && isChipWord(w[0]):
+		case c.Field == name.FieldPin && pads.IsChipWord(w[0]):
 			c.Field, c.Alias = name.FieldKeep, true
-		case c.Field == name.FieldKeep && isPadName(w[len(w)-1]) && !c.Alias && !l.has(l.cols, name.FieldSignal):
+		case c.Field == name.FieldKeep && pads.IsNameWord(w[len(w)-1]) && !c.Alias && !l.has(l.cols, name.FieldSignal):
 			c.Field = name.FieldSignal
 		}
 	}
@@ -90,7 +90,7 @@ func (l *look) padColumns() {
 func (l *look) padColumn(i int) padColumn {
 	c, p := &l.cols[i], &l.prof[i]
 	head := strings.Fields(strings.TrimSpace(name.WithoutBrackets(c.Head)))
-	for len(head) > 2 && isNumberWord(table.Fold(strings.Trim(head[len(head)-1], "."))) {
+	for len(head) > 2 && pads.IsNumberWord(table.Fold(strings.Trim(head[len(head)-1], "."))) {
 		head = head[:len(head)-1]
 	}
 	if c.Given || len(head) < 2 || len(head) > 5 || p.Filled < 2 || c.Field == name.FieldColour || c.Field == name.FieldGauge {
@@ -98,70 +98,33 @@ func (l *look) padColumn(i int) padColumn {
 	}
 	first, last := table.Fold(head[0]), table.Fold(head[len(head)-1])
 	of := padColumn{i: i, device: strings.Join(head[:len(head)-1], " ")}
-	if isNoDevice(first) || strings.Trim(first, "0123456789") == "" {
-		if rest := table.Fold(strings.Join(head[1:], " ")); (first == "pin" || first == "pins") && !c.Known() && l.h.Words[rest].Field == "" &&
-			!name.IsOtherHead(rest) && !name.IsRemark(name.Words(rest)) && l.pads(i) > 0 {
+	if pads.IsNoDevice(first) || strings.Trim(first, "0123456789") == "" {
+		rest := table.Fold(strings.Join(head[1:], " "))
+		if (first == "pin" || first == "pins") && !c.Known() && l.h.Words[rest].Field == "" && !name.IsOtherHead(rest) &&
+			!name.IsRemark(name.Words(rest)) && l.pads(i) > 0 {
 			return padColumn{i, strings.Join(head[1:], " "), chipPads}
 		}
 		return padColumn{}
 	}
 	switch f := l.h.Words[last].Field; {
-	case f == name.FieldPin && isChipWord(last):
+	case f == name.FieldPin && pads.IsChipWord(last):
 		of.kind = chipPads
 	case f == name.FieldPin:
 		of.kind = itsPads
 	case c.Known() && c.Field != name.FieldConnector:
-	case isPadName(last) && l.areNames(i):
+	case pads.IsNameWord(last) && pads.AreNames(l.src.Rows, i):
 		of.kind = otherPads
-	case f == name.FieldConnector && (l.allParted(i) && l.fewConnectors(i) || l.areNames(i) && p.Unique()):
+	case f == name.FieldConnector && (l.allParted(i) && l.fewConnectors(i) || pads.AreNames(l.src.Rows, i) && p.Unique()):
 		of.kind, of.device = otherPads, strings.Join(head, " ")
 	}
 	return of
 }
 
-// areNames reports whether most cells of a column are short names, a word or two, as pads have them.
-func (l *look) areNames(i int) bool {
-	n, of := 0, 0
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {
-			continue
-		}
-		of++
-		if cell := strings.TrimSpace(name.WithoutBrackets(r.Cells[i])); len(cell) <= 14 && len(strings.Fields(cell)) < 2 {
-			n++
+// numbered finds the columns of cavities whose cells say the number and the name of each.
+func (l *look) numbered() {
+	for i := range l.cols {
+		if c := &l.cols[i]; !c.Given && slices.Contains([]name.Field{name.FieldPin, name.FieldFromPin, name.FieldToPin}, c.Field) {
+			c.Numbered = pads.AreNumbered(l.src.Rows, i)
 		}
 	}
-	return of > 1 && 4*n >= 3*of
-}
-
-// sameDevice reports whether two headings name one device: "RP2040-PiZero header" and "RP2040".
-func sameDevice(a, b string) bool {
-	x, y := name.Words(table.Fold(a)), name.Words(table.Fold(b))
-	return len(x) > 0 && len(y) > 0 && x[0] == y[0]
-}
-
-// isPlacing reports whether a word before that for a cavity says where its number is counted, and names no device.
-func isPlacing(w string) bool {
-	return slices.Contains([]string{"physical", "package"}, w)
-}
-
-// isNumberWord reports whether a word behind that for a cavity says that it is a number.
-func isNumberWord(w string) bool {
-	return slices.Contains([]string{"no", "number", "nr", "num", "#", "nummer", "id"}, w)
-}
-
-// isChipWord reports whether a word is for what a chip calls its cavities.
-func isChipWord(w string) bool {
-	return slices.Contains([]string{"gpio", "io", "port", "channel", "bcm"}, w)
-}
-
-// isPadName reports whether a word is for the name of a pad.
-func isPadName(w string) bool {
-	return slices.Contains([]string{"label", "labels", "signal", "name", "function", "marking", "silkscreen", "beschriftung", "side"}, w)
-}
-
-// isNoDevice reports whether the first word of a heading is of any wire or cavity, and no device.
-func isNoDevice(w string) bool {
-	return slices.Contains([]string{"pin", "pins", "wire", "cable", "net", "signal", "circuit", "line", "core", "conductor", "colour", "color",
-		"contact", "terminal", "cavity", "connector", "the", "no", "number", "from", "to", "physical", "package", "port", "channel"}, w)
 }

@@ -2,9 +2,9 @@ package reading
 
 import (
 	"strings"
-	"unicode"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/value"
 )
@@ -26,29 +26,6 @@ func (l *look) slashed() {
 			}
 			n++
 		}
-		c.Slashed = n > 2 || l.namesWithStroke(i)
+		c.Slashed = n > 2 || pads.StrokeNames(l.src.Rows, i)
 	}
-}
-
-// namesWithStroke reports whether the cells of a column are names of pads, and those with a stroke in them two words of letters:
-// "D/C" beside "CLK" and "RESET" is one pad, and no two cavities.
-func (l *look) namesWithStroke(i int) bool {
-	names, strokes := 0, 0
-	for _, r := range l.src.Rows {
-		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {
-			continue
-		}
-		a, b, ok := strings.Cut(r.Cells[i], "/")
-		switch {
-		case !ok && !name.IsCavity(r.Cells[i]):
-			names++
-		case !ok:
-			names--
-		case strings.ContainsFunc(a+b, func(r rune) bool { return !unicode.IsLetter(r) }) || len(a) > 4 || len(b) > 4:
-			return false
-		default:
-			strokes++
-		}
-	}
-	return strokes > 0 && names > 1
 }

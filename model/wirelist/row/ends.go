@@ -7,6 +7,7 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -92,7 +93,7 @@ func endsOf(im *draft.Importer, b *shape.Block, cells []string, f, pin name.Fiel
 	}
 	if pinCol >= 0 && b.Cols[pinCol].Of != "" && text == "" && p != "" {
 		switch {
-		case name.IsAny(p):
+		case pads.IsAny(p):
 			it.Notes = append(it.Notes, "cavity at "+b.Cols[pinCol].Of+": "+p)
 			im.Say(report.Warn, "any cavity will do", column(pinCol), p, "kept in the note, no end made")
 			return nil, pinCol

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/value"
 )
@@ -16,7 +17,7 @@ func partNumbered(b *shape.Block, cells []string) (out []string, called string, 
 		if !c.Numbered || i >= len(cells) {
 			continue
 		}
-		pin, text, more := name.NumberedPin(cells[i])
+		pin, text, more := pads.NumberedPin(cells[i])
 		if pin == "" {
 			continue
 		}

@@ -8,6 +8,7 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -25,7 +26,8 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 			it.Notes = append(it.Notes, c)
 			im.Say(report.Warn, "cell without heading", column(i), c, "kept in the note")
 		}
-		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && !b.Cols[i].Spared && c != "" && !(b.Cols[i].Alias && value.IsNothing(c)) {
+		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && !b.Cols[i].Spared && c != "" &&
+			!(b.Cols[i].Alias && value.IsNothing(c)) {
 			it.Notes = append(it.Notes, value.JoinNonEmpty(": ", b.Cols[i].Head, c))
 		}
 	}
@@ -121,7 +123,7 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 		return
 	}
 	switch {
-	case name.IsAny(cell):
+	case pads.IsAny(cell):
 		it.Notes = append(it.Notes, "cavity: "+cell)
 		im.Say(report.Warn, "any cavity will do", column(col), cell, "kept in the note, no end made")
 		tos, toCol := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)

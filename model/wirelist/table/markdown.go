@@ -4,6 +4,8 @@ import (
 	"contralay/model/wirelist/columned"
 	"fmt"
 	"strings"
+
+	"contralay/model/wirelist/comment"
 )
 
 // hasRuler reports whether a line of the text parts a Markdown header from its table.
@@ -30,7 +32,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	open, first, at := false, 0, 0
 	var fence []string // the lines since a fence, where one is open
 	tr := ""           // the lines of a row of HTML that is not at its end
-	all := strings.Split(withoutFencedComments(withoutWiki(text)), "\n")
+	all := strings.Split(comment.InFences(withoutWiki(text)), "\n")
 	inset := tablesSetIn(name, outsideFences(all), l)
 	ruled := false // whether the table in hand has a rule below its headings
 	for n < len(all) {
@@ -88,7 +90,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		case len(trimmed) > l.CellBytes:
 			return nil, &Error{Place{File: name, Row: n}, fmt.Sprintf("has %d bytes", len(trimmed)),
 				fmt.Sprintf("lines of up to %d", l.CellBytes)}
-		case strings.HasPrefix(trimmed, "|") || strings.Count(trimmed, "|") > 1,
+		case strings.HasPrefix(trimmed, "|") || strings.Count(trimmed, "|") > 1 && !isHeading(trimmed),
 			strings.Contains(trimmed, "|") && (!before && head || before && ruled): // a rule below, or above, makes one bar enough
 			row.Cells, row.First = tableCells(trimmed), !before
 			if !before {
@@ -122,6 +124,13 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		t.Rows = append(t.Rows, row)
 	}
 	return []Table{t}, nil
+}
+
+// isHeading reports whether a line begins with the signs of a heading and words; a bar behind the sign makes it a column of
+// numbers.
+func isHeading(line string) bool {
+	rest := strings.TrimLeft(line, "#")
+	return len(rest) < len(line) && strings.HasPrefix(rest, " ") && !strings.HasPrefix(strings.TrimSpace(rest), "|")
 }
 
 // outsideFences are lines with those between two fences emptied: what stands there is read apart.

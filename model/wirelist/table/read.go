@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/visible"
+	"contralay/model/wirelist/comment"
 )
 
 // Read makes tables of one file; what is odd in its cells is left out of them, and said. What it is shows in its content; the name serves
@@ -53,7 +54,7 @@ func readText(name, text string, l Limits) ([]Table, error) {
 	if strings.HasSuffix(lower, ".md") || strings.HasSuffix(lower, ".markdown") {
 		return readMarkdown(name, text, l)
 	}
-	if comments, lines, ok := source(text); ok {
+	if comments, lines, ok := comment.Source(text); ok {
 		all, err := readMarkdown(name, comments, l)
 		for i := range all {
 			all[i].Program = lines

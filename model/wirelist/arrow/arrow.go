@@ -1,13 +1,13 @@
-package block
+package arrow
 
 import (
 	"strings"
 	"unicode/utf8"
 )
 
-// arrowIn finds the first arrow in a text: strokes of any number and a head, "->", "---->", "<=>", "......>", or one sign of
+// In finds the first arrow in a text: strokes of any number and a head, "->", "---->", "<=>", "......>", or one sign of
 // its own, "→". to is 0 where there is none.
-func arrowIn(text string) (from, to int) {
+func In(text string) (from, to int) {
 	for i := 0; i < len(text); {
 		r, size := utf8.DecodeRuneInString(text[i:])
 		switch {
@@ -41,13 +41,13 @@ func before(text string, at int) int {
 	return from
 }
 
-// cutAtArrow parts a text at the one arrow in it; ok is false where it has none, or several.
-func cutAtArrow(text string) (front, back string, ok bool) {
-	from, to := arrowIn(text)
+// Cut parts a text at the one arrow in it; ok is false where it has none, or several.
+func Cut(text string) (front, back string, ok bool) {
+	from, to := In(text)
 	if to == 0 {
 		return text, "", false
 	}
-	if _, again := arrowIn(text[to:]); again > 0 {
+	if _, again := In(text[to:]); again > 0 {
 		return text, "", false // a chain of three
 	}
 	return strings.TrimSpace(text[:from]), strings.TrimSpace(text[to:]), true

@@ -1,7 +1,10 @@
-package name
+package pads
 
 import (
 	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
 )
 
 // NumberedPin parts a cell that says the number and the name of a cavity: "1 GND", "3: CLK", "hub-gnd (6)"; more is what stands in
@@ -23,7 +26,7 @@ func NumberedPin(cell string) (pin, called, more string) {
 		}
 		in := strings.TrimSpace(rest[open+1 : len(rest)-1])
 		front := strings.TrimSpace(rest[:open])
-		if n := strings.TrimSpace(strings.TrimPrefix(strings.ToLower(in), "pin")); isNumber(n) && front != "" && !IsDesignator(front) {
+		if n := strings.TrimSpace(strings.TrimPrefix(strings.ToLower(in), "pin")); isNumber(n) && front != "" && !name.IsDesignator(front) {
 			return n, front, more
 		}
 		if more == "" {
@@ -50,7 +53,7 @@ func isNameOfPin(text string) bool {
 
 // IsAny reports whether a cell says that any cavity of a kind will do: "any", "Any ground".
 func IsAny(cell string) bool {
-	f := bareWord(cell)
+	f := strings.Trim(table.Fold(cell), " .:()[]*")
 	for _, w := range []string{"any", "either", "whichever", "beliebig", "n'importe", "cualquiera", "cualquier", "qualsiasi"} {
 		if f == w || strings.HasPrefix(f, w+" ") {
 			return true

@@ -1,4 +1,4 @@
-package table
+package comment
 
 import "strings"
 
@@ -110,9 +110,9 @@ func blockComment(lines []string, i int) commentRun {
 	return commentRun{}
 }
 
-// source makes the comments of a program a text without their signs, its lines where they stood; ok is false where the text
+// Source makes the comments of a program a text without their signs, its lines where they stood; ok is false where the text
 // is no program. lines is how many lines of program are left out.
-func source(text string) (comments string, lines int, ok bool) {
+func Source(text string) (comments string, lines int, ok bool) {
 	if !hasCommentSign(text) {
 		return text, 0, false
 	}
@@ -170,9 +170,8 @@ func isCode(line string) bool {
 	return strings.Contains(line, " = ") || strings.Contains(line, " := ")
 }
 
-// withoutFencedComments takes the signs of comments off the lines between two fences of Markdown, and the signs that nothing
-// else of Markdown has off any line.
-func withoutFencedComments(text string) string {
+// InFences takes the signs of comments off the lines between two fences of Markdown.
+func InFences(text string) string {
 	if !strings.Contains(text, "```") && !strings.Contains(text, "~~~") {
 		return text
 	}
