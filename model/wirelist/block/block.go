@@ -20,6 +20,7 @@ type Block struct {
 	Rows   []table.Row
 	Mark   value.Mark // how its sheet writes decimals
 	Grid   bool       // its rows are the cells of a grid, under headings that the list does not have
+	Nodes  bool       // these cells are the cavities that the lines of a bus have in the plugs of its nodes
 	Runs   bool       // its rows are the points of a list, each parted in the two ends of a wire and what it is
 	Told   bool       // each of these points is a sentence
 	Fixed  bool       // of these points: each is parted in cavity, name, colour, size, far end
@@ -55,6 +56,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		for i := range more {
 			more[i].Mark = mark
 			more[i].Grid = slices.Contains(heads, more[i].Line())
+			more[i].Nodes = more[i].Grid && ofNodes(more[i].Head)
 			if i < len(before) && more[i].halfOf(&before[i]) {
 				more[i].Titles = before[i].Titles
 			}

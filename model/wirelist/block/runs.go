@@ -138,8 +138,8 @@ func (f *finder) pad(end string) (device, pad string) {
 		return device, pad
 	}
 	at := strings.LastIndexByte(end, ' ')
-	if at < 0 || len(end)-at > 9 {
-		return end, ""
+	if at < 0 || len(end)-at > 9 || strings.Trim(end[at+1:], "0123456789") == "" {
+		return end, "" // all ends together tell whether a number is a pad
 	}
 	n := 0
 	for _, r := range f.t.Rows {

@@ -23,6 +23,9 @@ func Apart(h shape.Headings, t *table.Table) (rows []table.Row, heads []int) {
 			made, n = matrix(h, t.Rows[i:])
 		}
 		if made == nil {
+			made, n = lines(h, t.Rows[i:])
+		}
+		if made == nil {
 			made, n = poles(h, t.Rows[i:])
 		}
 		if made == nil {

@@ -16,6 +16,7 @@ import (
 // Ends turns the names of far and near ends into terminations, cavities and splices,
 // now that every list is read.
 func Ends(im *draft.Importer) {
+	partSpaced(im)
 	bare, numbered, pinned := map[string]int{}, map[string]int{}, map[string]bool{}
 	each := func(f func(it *draft.Item, e *draft.End)) {
 		for _, it := range im.Items {

@@ -32,3 +32,26 @@ func (l *look) namesLoads(i int) bool {
 	}
 	return true
 }
+
+// numbersOutputs reports whether a column headed as outputs or channels has short names, "Q1", and the cavities of these stand right
+// behind it, below a plain word for cavities: it is a second name of each.
+//
+//	Output | Pin | Load
+//	Q1     | A2  | Horn
+func (l *look) numbersOutputs(i int) bool {
+	if i+1 >= len(l.cols) || l.cols[i+1].Field != name.FieldPin || l.cols[i].Of != "" || l.cols[i+1].Of != "" {
+		return false
+	}
+	first, second := name.Words(table.Fold(l.cols[i].Head)), name.Words(table.Fold(l.cols[i+1].Head))
+	p, q := &l.prof[i], &l.prof[i+1]
+	if len(first) != 1 || len(second) == 0 || !name.IsPinWord(second[0]) || !p.All(p.Ids) || p.Numbers > 0 || !p.Unique() ||
+		!q.Most(q.Cavities) || !q.Unique() || q.Filled < p.Filled {
+		return false
+	}
+	switch first[0] {
+	case "output", "out", "channel", "ch", "port", "ausgang", "kanal", "sortie", "salida", "uscita", "canale", "canal", "uitgang", "kanaal",
+		"utgang", "wyjscie", "saida", "lahto", "vystup":
+		return true
+	}
+	return false
+}

@@ -147,7 +147,7 @@ func asHeaded(l *look) []shape.Column {
 // block is the block with some columns.
 func (l *look) block(cols []shape.Column) *shape.Block {
 	b := &shape.Block{Table: l.src.Table, Titles: l.src.Titles, Cols: cols, Lang: l.lang, Mark: l.mark, Rows: l.src.Rows,
-		Listed: l.src.Listed, Path: l.src.Path,
+		Listed: l.src.Listed, Nodes: l.src.Nodes, Path: l.src.Path,
 		Called: l.called(), Units: l.units}
 	if slices.ContainsFunc(cols, func(c shape.Column) bool { return c.Alone }) {
 		b.Plug = l.plug()

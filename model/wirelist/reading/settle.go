@@ -154,6 +154,10 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			c.Field = name.FieldKeep
 			break
 		}
+		if l.numbersOutputs(i) {
+			c.Field, c.Second = name.FieldKeep, true
+			break
+		}
 		if w := name.Words(table.Fold(c.Head)); len(w) == 1 && l.titled() == "" || len(w) == 1 && len(l.src.Titles) == 0 {
 			if w[0] == "gpio" || w[0] == "channel" || w[0] == "port" || w[0] == "output" {
 				c.Of = c.Head

@@ -55,6 +55,10 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	}
 	sayColumns(im, b, place)
 	columnsTwice(b, im, here(b.Head))
+	if b.Nodes {
+		im.Say(report.Note, "lines of a bus", here(b.Head), "",
+			"each kept with one end: the list does not say how they run from node to node")
+	}
 	columnsGiven(im, b, pinTable)
 	var above []string
 	connector := ""

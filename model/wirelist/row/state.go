@@ -41,7 +41,8 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		s = max(s, got)
 	}
 	wired := it.Gauge.Size != "" || it.Gauge.Spec != "" || len(it.Colour) > 0 || it.Length.Set
-	nothing := it.Signal == "" && !wired && it.OwnID == "" && len(it.Notes) <= b.SecondNames(cells) && value.IsNothing(b.Cell(cells, name.FieldTo)) &&
+	nothing := it.Signal == "" && !wired && it.OwnID == "" && len(it.Notes) <= b.SecondNames(cells) &&
+		value.IsNothing(b.Cell(cells, name.FieldTo)) &&
 		value.IsNothing(b.Cell(cells, name.FieldFrom))
 	if s == name.Used && !wired && name.IsKey(it.Signal) && b.Has(name.FieldColour, name.FieldGauge) && b.Has(name.FieldTo) &&
 		value.IsNothing(b.Cell(cells, name.FieldTo)) {

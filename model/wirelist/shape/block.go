@@ -24,6 +24,7 @@ type Block struct {
 	Units  int         // the row below the headings that gives their units; 0 where there is none
 	Plug   string      // the connector of wires that their colours alone tell apart; "" of all other tables
 	Prefix string      // of the names of the connectors that the rows name
+	Nodes  bool        // its nets run from node to node of a bus, the list does not say how
 	Listed bool        // its rows are the points of a list
 
 	Poles      []string // that the heading of the cavities names: a row tells a wire of each

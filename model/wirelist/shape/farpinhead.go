@@ -23,8 +23,8 @@ func (h Headings) pinsBehindFar(cols []Column) {
 			return
 		case c.Field == name.FieldTo && to >= 0:
 			return
-		case c.Field == name.FieldTo, near >= 0 && c.Field == name.FieldKeep && !c.Given && i+1 < len(cols) && h.headsPins(cols[i+1].Head) &&
-			isInitials(cols[i+1].Head, c.Head):
+		case c.Field == name.FieldTo, near >= 0 && c.Field == name.FieldKeep && !c.Given && i+1 < len(cols) &&
+			h.headsPins(cols[i+1].Head) && isInitials(cols[i+1].Head, c.Head):
 			to = i
 		case near < 0 && !c.Given && (c.Field == name.FieldPin || c.Field == name.FieldKeep && h.headsPins(c.Head)):
 			near = i

@@ -87,7 +87,8 @@ func Vocabulary() map[string]name.Meaning {
 		add(name.FieldFrom, "", "from "+of, "source "+of)
 		add(name.FieldTo, "", "to "+of, "destination "+of, "dest "+of, "target "+of)
 	}
-	add(name.FieldSignal, "", "measurement", "measurand", "messgrosse", "grandezza", "grandeur", "line", "linie", "tag", "tag name", "signal tag", "circuit description", "circuit function")
+	add(name.FieldSignal, "", "measurement", "measurand", "messgrosse", "grandezza", "grandeur")
+	add(name.FieldSignal, "", "line", "linie", "tag", "tag name", "signal tag", "circuit description", "circuit function")
 	add(name.FieldWire, "", "cable number", "lead", "lead no", "cct", "cct no", "ckt", "ckt no", "wire tag", "wire label", "ferrule", "wire marker")
 	for side, at := range map[string][2]name.Field{"a": {name.FieldFrom, name.FieldFromPin}, "1": {name.FieldFrom, name.FieldFromPin},
 		"b": {name.FieldTo, name.FieldToPin}, "2": {name.FieldTo, name.FieldToPin}} {
