@@ -56,7 +56,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		for i := range more {
 			more[i].Mark = mark
 			more[i].Grid = slices.Contains(heads, more[i].Line())
-			more[i].Nodes = more[i].Grid && ofNodes(more[i].Head)
+			more[i].Nodes = more[i].Grid && grid.OfNodes(more[i].Head)
 			if i < len(before) && more[i].halfOf(&before[i]) {
 				more[i].Titles = before[i].Titles
 			}

@@ -1,4 +1,4 @@
-package block
+package grid
 
 import (
 	"slices"
@@ -73,8 +73,8 @@ func lines(h shape.Headings, rows []table.Row) (made []table.Row, n int) {
 // nodeHeads are the headings of such a table once it is taken apart.
 func nodeHeads() []string { return []string{"Connector", "Pin", "Signal"} }
 
-// ofNodes reports whether some rows of headings are those.
-func ofNodes(head []table.Row) bool {
+// OfNodes reports whether some rows of headings are those.
+func OfNodes(head []table.Row) bool {
 	return len(head) == 1 && len(head[0].Cells) > 2 && slices.Equal(head[0].Cells[:3], nodeHeads())
 }
 
