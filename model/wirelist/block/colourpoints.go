@@ -207,7 +207,8 @@ func (f *finder) plugAbove(i int) (at int, plug string) {
 		if r.Level > 0 || len(r.Cells) != 1 || f.isColourPoint(k) {
 			break
 		}
-		if bare := strings.TrimRight(text, ": "); len(strings.Fields(text)) <= mostPlug && len(text) <= mostHead && (bare != text || !f.t.Marked) && !name.IsGeneric(bare) {
+		bare := strings.TrimRight(text, ": ")
+		if len(strings.Fields(text)) <= mostPlug && len(text) <= mostHead && (bare != text || !f.t.Marked) && !name.IsGeneric(bare) {
 			return k, bare
 		}
 	}

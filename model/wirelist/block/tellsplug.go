@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
 
@@ -19,6 +20,31 @@ type Colours struct {
 	Sized   bool     // some has a size of wire
 	Said    bool     // a heading above says that wires or plugs follow
 	Counted bool     // a text says of the plug that it has as many pins
+}
+
+// ColoursOf takes in a table of colours, of which a column says the names and one where they go, −1 for none.
+func ColoursOf(b *Block, signal, to int) (of Colours) {
+	text := func(r table.Row, i int) string {
+		if i < 0 || i >= len(r.Cells) {
+			return ""
+		}
+		return r.Cells[i]
+	}
+	for _, r := range b.Rows {
+		if shape.IsText(r) {
+			continue
+		}
+		of.Names = append(of.Names, text(r, signal))
+		if text(r, to) != "" {
+			of.Far++
+		}
+	}
+	for _, r := range slices.Concat(b.Path, b.Titles) {
+		_, s := r.Filled()
+		of.Said = of.Said || r.Level > 0 && SaysWires(s)
+		of.Counted = of.Counted || r.Level == 0 && CountsPins(s, len(of.Names))
+	}
+	return of
 }
 
 // Wires reports whether they are the wires of one plug.
@@ -48,7 +74,9 @@ func (c Colours) Wires() bool {
 
 // isRule reports whether a text has no word but those for wires and for colours: no plug is called so.
 func isRule(text string) bool {
-	return !slices.ContainsFunc(name.Words(table.Fold(text)), func(w string) bool { return !SaysWires(w) && lookedUp(w) == "" && len(w) > 3 })
+	return !slices.ContainsFunc(name.Words(table.Fold(text)), func(w string) bool {
+		return !SaysWires(w) && lookedUp(w) == "" && len(w) > 3
+	})
 }
 
 // SaysWires reports whether a heading has a word for wires or for what they are plugged into.

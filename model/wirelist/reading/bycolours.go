@@ -39,29 +39,10 @@ func byColours(l *look) []shape.Column {
 	if n := block.CountedWires(l.plug()); n > 0 && n != p.Filled {
 		return nil // some of them are told elsewhere
 	}
-	of := block.Colours{Plug: l.plug(), Said: block.SaysWires(l.cols[colour].Head)}
-	for _, r := range l.src.Rows {
-		text := func(i int) string {
-			if i < 0 || i >= len(r.Cells) {
-				return ""
-			}
-			return r.Cells[i]
-		}
-		if shape.IsText(r) {
-			continue
-		}
-		of.Names = append(of.Names, text(signal))
-		if text(to) != "" {
-			of.Far++
-		}
-	}
+	of := block.ColoursOf(l.src, signal, to)
+	of.Plug, of.Said = l.plug(), of.Said || block.SaysWires(l.cols[colour].Head)
 	if i := l.holds(l.cols, name.FieldGauge); i >= 0 {
 		of.Sized = l.prof[i].Sizes > 0
-	}
-	for _, r := range slices.Concat(l.src.Path, l.src.Titles) {
-		_, s := r.Filled()
-		of.Said = of.Said || r.Level > 0 && block.SaysWires(s)
-		of.Counted = of.Counted || r.Level == 0 && block.CountsPins(s, p.Filled)
 	}
 	if !of.Wires() {
 		return nil

@@ -3,9 +3,11 @@ package reading
 import (
 	"slices"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // farPins takes a column right behind the devices that the wires go to for the cavities there, where its heading says that it is of
@@ -60,41 +62,23 @@ func (l endColumns) isFarPin(i, near int) bool {
 		p.Filled == 0 || !p.Most(l.shortNames(i+1)) {
 		return false
 	}
-	seen := map[string]bool{}
-	for _, r := range l.src.Rows {
-		if i+1 >= len(r.Cells) || r.Cells[i] == "" || r.Cells[i+1] == "" || shape.IsText(r) {
-			continue
-		}
-		key := table.Fold(r.Cells[i]) + "\x00" + r.Cells[i+1]
-		if seen[key] {
-			return false
-		}
-		seen[key] = true
-	}
-	return len(seen) > 1
+	return column.PairsOnce(l.src.Rows, i, i+1)
 }
 
 // saysFarPlace reports whether the heading behind a column is one word for a place where a wire is landed, with nothing before it
-// but a word for the other side or the heading of that column. From memory, no source.
+// but a word for the other side or the heading of that column.
 func (l endColumns) saysFarPlace(i int) bool {
 	w := name.Words(name.WithoutBrackets(table.Fold(l.cols[i+1].Head)))
 	if len(w) == 0 || len(w) > 2 {
 		return false
 	}
 	if len(w) == 2 && !slices.Contains(name.Words(table.Fold(l.cols[i].Head)), w[0]) {
-		switch w[0] {
-		case "their", "its", "far", "other", "remote", "mate", "mating", "opposite", "dest", "there", "device", "deren", "dessen", "leur",
-			"sa", "son", "su", "suo", "loro", "hun", "zijn":
-		default:
+		if !words.SaysOtherSide(w[0]) {
 			return false
 		}
 	}
-	switch last := w[len(w)-1]; last {
-	case "lug", "lugs", "tab", "tag", "leg", "post", "blade", "screw", "pad", "spot", "fahne", "ose", "lotfahne", "cosse":
-		return true
-	default:
-		return l.h.Words[last].Field == name.FieldPin || name.IsPinWord(last)
-	}
+	last := w[len(w)-1]
+	return words.IsPlace(last) || l.h.Words[last].Field == name.FieldPin || name.IsPinWord(last)
 }
 
 // withoutPad takes the word for the places of a board off a heading, "FC pad".

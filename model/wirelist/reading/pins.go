@@ -97,12 +97,5 @@ func (l *look) comesAgain(b *shape.Block, pin, group int) bool {
 	return false
 }
 
-// designators counts the cells of a column that are names of connectors and devices as drawings have them, "K1".
-func (l *look) designators(i int) (n int) {
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if i < len(r.Cells) && name.IsDesignator(r.Cells[i]) {
-			n++
-		}
-	}
-	return n
-}
+// designators counts the cells of a column that are names of connectors and devices.
+func (l *look) designators(i int) int { return column.Designators(l.src.Rows, i) }

@@ -29,9 +29,9 @@ func remarkNames(l *look) {
 		if c.Field != name.FieldNote || c.Given || p.Filled == 0 {
 			continue
 		}
-		if of != nil || p.Filled < l.rows() || p.Filled < 3 || 5*p.Distinct < 4*p.Filled || 4*(p.Prose+p.States) > p.Filled ||
-			2*(p.Filled-p.States) < p.Filled || p.Numbers+p.Colours+p.Sizes+p.Sized+p.Specs+p.Lengths+p.Currents+p.Ends > 0 ||
-			saysState(c.Head) {
+		if of != nil || p.Filled < column.Data(l.src.Rows) || p.Filled < 3 || 5*p.Distinct < 4*p.Filled ||
+			4*(p.Prose+p.States) > p.Filled ||
+			p.Numbers+p.Colours+p.Sizes+p.Sized+p.Specs+p.Lengths+p.Currents+p.Ends > 0 || saysState(c.Head) {
 			return
 		}
 		of = c
@@ -39,16 +39,6 @@ func remarkNames(l *look) {
 	if of != nil {
 		of.Field, of.Against = name.FieldSignal, true
 	}
-}
-
-// rows counts the rows that are more than a text, as far as a profile looks.
-func (l *look) rows() (n int) {
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if !shape.IsText(r) && !shape.IsSignOff(r) {
-			n++
-		}
-	}
-	return n
 }
 
 // saysState reports whether a heading of remarks is of what was done, not of what is.

@@ -1,7 +1,7 @@
 package reading
 
 import (
-	"strconv"
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/column"
@@ -302,22 +302,11 @@ func (l *look) anotherPin(i int) bool {
 //	C1   | square, 4 way | 4
 //	C2   | square, 2 way | 2
 func (l *look) isCount(i int, c *shape.Column) bool {
-	if w := name.Words(table.Fold(c.Head)); len(w) != 1 || w[0] != "pins" && w[0] != "ways" && w[0] != "cavities" && w[0] != "pines" && w[0] != "kontakte" {
+	w := name.Words(table.Fold(c.Head))
+	if len(w) != 1 || !slices.Contains([]string{"pins", "ways", "cavities", "pines", "kontakte"}, w[0]) {
 		return false
 	}
-	last, falls := 0, false
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
-			continue
-		}
-		n, err := strconv.Atoi(r.Cells[i])
-		if err != nil {
-			return false
-		}
-		falls = falls || n <= last
-		last = n
-	}
-	return falls
+	return column.Falls(l.src.Rows, i)
 }
 
 // ofContacts reports whether a heading is of contacts, which have sizes and part numbers.
