@@ -107,7 +107,7 @@ func inline[T, S any](name string, at func(*T) *model.Opt[S], inside table[S]) k
 	}
 	text := func(v S) string {
 		var all []string
-		for _, l := range inside.lines(&v) {
+		for _, l := range inside.lines(&v, nil) {
 			all = append(all, l.name+" = "+l.value)
 		}
 		if len(all) == 0 {

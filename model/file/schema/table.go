@@ -113,7 +113,7 @@ func (o one[T, S]) read(d *decoder, v *T, raw any, at place) {
 
 // write leaves out a table of which nothing is set.
 func (o one[T, S]) write(w *writer, v *T, at string) {
-	if lines := o.inside.lines(o.at(v)); len(lines) > 0 {
+	if lines := o.inside.lines(o.at(v), nil); len(lines) > 0 {
 		w.table("["+at+o.called+"]", lines)
 	}
 }
@@ -169,8 +169,10 @@ func (m many[T, S]) read(d *decoder, v *T, raw any, at place) {
 
 func (m many[T, S]) write(w *writer, v *T, at string) {
 	all := *m.at(v)
+	header := "[[" + at + m.called + "]]"
 	for i := range all {
-		w.table("[["+at+m.called+"]]", m.inside.lines(&all[i]))
+		w.room = m.inside.lines(&all[i], w.room[:0])
+		w.table(header, w.room)
 		w.depth++
 		for _, p := range m.inside.parts {
 			p.write(w, &all[i], at+m.called+".")

@@ -43,6 +43,9 @@ func floatText(v float64) string {
 // quote writes a TOML basic string. What is no UTF-8 becomes U+FFFD: TOML has no
 // way to hold it.
 func quote(s string) string {
+	if isBare(s) {
+		return `"` + s + `"`
+	}
 	var b strings.Builder
 	b.WriteByte('"')
 	for _, r := range strings.ToValidUTF8(s, string(utf8.RuneError)) {
@@ -64,6 +67,16 @@ func quote(s string) string {
 	}
 	b.WriteByte('"')
 	return b.String()
+}
+
+// isBare reports whether a text needs no escapes: most do not.
+func isBare(s string) bool {
+	for i := range len(s) {
+		if c := s[i]; c < ' ' || c > '~' || c == '"' || c == '\\' {
+			return false
+		}
+	}
+	return true
 }
 
 // listText writes a list on one line.

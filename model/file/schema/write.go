@@ -11,20 +11,25 @@ import (
 func Text(h *model.Harness) string {
 	t := whole
 	w := &writer{}
-	w.keys("", t.lines(h))
+	w.Grow(mostOfAWire * len(h.Wires))
+	w.keys("", t.lines(h, nil))
 	for _, p := range t.parts {
 		p.write(w, h, "")
 	}
 	return w.String()
 }
 
+// mostOfAWire is how many bytes the text of a wire and its two cavities has, or some more (no source): the text of a large harness
+// then grows seldom.
+const mostOfAWire = 200
+
 // line is one key and the text of its value.
 type line struct{ name, value string }
 
-// lines are the keys of v that are given, in the order of the schema.
-func (t table[T]) lines(v *T) []line {
-	var all []line
-	for _, k := range t.keys {
+// lines adds the keys of v that are given, in the order of the schema.
+func (t table[T]) lines(v *T, all []line) []line {
+	for i := range t.keys {
+		k := &t.keys[i]
 		if value := k.get(v); value != "" {
 			all = append(all, line{k.name, value})
 		}
@@ -35,13 +40,17 @@ func (t table[T]) lines(v *T) []line {
 // writer gathers the text of a file.
 type writer struct {
 	strings.Builder
-	depth int // how deep a table stands in others; two spaces each
+	depth int    // how deep a table stands in others; two spaces each
+	room  []line // for those of the table in hand
 }
 
 // table writes a blank line, the header and the keys, "=" aligned to the longest.
 func (w *writer) table(header string, lines []line) {
 	indent := strings.Repeat("  ", w.depth)
-	w.WriteString("\n" + indent + header + "\n")
+	w.WriteByte('\n')
+	w.WriteString(indent)
+	w.WriteString(header)
+	w.WriteByte('\n')
 	w.keys(indent, lines)
 }
 

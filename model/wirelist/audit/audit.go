@@ -61,8 +61,9 @@ type rowMade struct {
 // look is what the text of a cell is.
 type look struct {
 	folded  string
-	nothing bool // it says nothing of a wire
 	pieces  []string
+	asked   bool // whether it says nothing of a wire, which many cells are not asked
+	nothing bool
 }
 
 // cell is a place in a row.
@@ -183,11 +184,20 @@ func (a *auditor) look(text string) *look {
 	if l == nil {
 		l = &look{folded: table.Fold(text)}
 		l.pieces = pieces(l.folded)
-		l.nothing = len(l.pieces) == 0 || value.IsNothing(text) || name.YesOrNo(text) != "" || name.StateOf(text) != name.Used ||
-			name.IsUnknown(text) || name.IsSpliceName(text) || value.IsDitto(text)
 		a.seen[text] = l
 	}
 	return l
+}
+
+// isNothing reports whether the text of a cell says nothing of a wire.
+func (a *auditor) isNothing(text string) bool {
+	l := a.look(text)
+	if !l.asked {
+		l.asked = true
+		l.nothing = len(l.pieces) == 0 || value.IsNothing(text) || name.YesOrNo(text) != "" || name.StateOf(text) != name.Used ||
+			name.IsUnknown(text) || name.IsSpliceName(text) || value.IsDitto(text)
+	}
+	return l.nothing
 }
 
 // doubt enters a line about some rows of a table, each once and in their order.

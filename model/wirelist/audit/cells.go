@@ -38,12 +38,12 @@ func (a *auditor) cells(t *Table) {
 
 // saysMore reports whether a cell of a grid says more than its cavity.
 func (a *auditor) saysMore(r table.Row) bool {
-	return slices.ContainsFunc(r.Cells[min(1, len(r.Cells)):], func(c string) bool { return c != "" && !a.look(c).nothing })
+	return slices.ContainsFunc(r.Cells[min(1, len(r.Cells)):], func(c string) bool { return c != "" && !a.isNothing(c) })
 }
 
 // isSkipped reports whether a cell says nothing of a wire: a number of its row, a dash, a mark, a word for yes, no or none.
 func (a *auditor) isSkipped(c *shape.Column, cell string) bool {
-	return c.Field == name.FieldIgnore || c.Running || a.look(cell).nothing
+	return c.Field == name.FieldIgnore || c.Running || a.isNothing(cell)
 }
 
 // isValue reports whether a cell holds a value of a wire that is not kept as it is written: a length, a current, a fuse, its cable.

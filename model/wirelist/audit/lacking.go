@@ -71,7 +71,7 @@ func (a *auditor) cellsOf(t *Table, col int) (p columnCells) {
 			continue
 		}
 		p.rows++
-		if col >= len(r.Cells) || a.look(r.Cells[col]).nothing || name.IsThread(r.Cells[col]) {
+		if col >= len(r.Cells) || a.isNothing(r.Cells[col]) || name.IsThread(r.Cells[col]) {
 			continue
 		}
 		cell := r.Cells[col]

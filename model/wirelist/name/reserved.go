@@ -6,8 +6,8 @@ import "strings"
 // launch". The accent counts: "reserve pump" is a pump. From memory, no source.
 func saysReserved(cell string) bool {
 	cell = strings.Trim(cell, " .:()[]*")
-	if cell == "" || strings.IndexByte("rRgGzZvV", cell[0]) < 0 {
-		return false // as most are
+	if !BeginsWith(cell, "", "rgzv") {
+		return false
 	}
 	first, rest, ok := strings.Cut(cell, " ")
 	if !ok || len(first) < len("reserved") || strings.TrimSpace(rest) == "" {

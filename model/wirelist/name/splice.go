@@ -5,11 +5,15 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // IsSpliceName reports whether a name is one of a splice: "S1", "SP 3", "SP-2", "Splice 12",
 // "Spleiß 2", "Splice S1".
 func IsSpliceName(name string) bool {
+	if name == "" || !value.IsDigit(name[len(name)-1]) || !BeginsWith(name, "", "seg") {
+		return false // no number behind it, or none of the words
+	}
 	whole := SpliceID(table.Fold(name))
 	f := strings.TrimRight(whole, "0123456789")
 	if f == whole || f == "s-" {

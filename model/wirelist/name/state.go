@@ -165,7 +165,7 @@ func stateOfWord(cell, f string) State {
 	if strings.EqualFold(strings.TrimSpace(cell), "réservé") {
 		return Reserved
 	}
-	switch strings.TrimRight(f, " -_#0123456789") {
+	switch withoutNumber(f) {
 	case "spare", "spares", "spare wire", "spare tail", "spare end", "spare lead", "wired spare", "spare hole", "spare cavity",
 		"spare way", "spare pin", "spare position", "spare slot", "spare terminal", "spare contact", "reserve", "reserveader",
 		"reserveleitung", "rechange", "fil de reserve", "fil en attente", "repuesto", "de repuesto",
@@ -176,6 +176,16 @@ func stateOfWord(cell, f string) State {
 		return Spare
 	}
 	return Used
+}
+
+// withoutNumber is a text without the number behind it, and without what parts the two.
+func withoutNumber(f string) string {
+	for end := len(f); end > 0; end-- {
+		if c := f[end-1]; (c < '0' || c > '9') && c != ' ' && c != '-' && c != '_' && c != '#' {
+			return f[:end]
+		}
+	}
+	return ""
 }
 
 // isClosing reports whether a piece says what is done with a place that has no wire, or with

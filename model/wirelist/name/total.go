@@ -6,6 +6,9 @@ import (
 
 // IsTotal reports whether the first text of a row says that the row sums the list up.
 func IsTotal(cell string) bool {
+	if !BeginsWith(cell, "", "tszgicryu") {
+		return false
+	}
 	word, _, _ := CutWord(table.Fold(cell))
 	switch word {
 	case "total", "totals", "subtotal", "subtotals", "zwischensumme", "subtotale", "sum", "summe", "gesamt", "insgesamt", "somme", "totaux",

@@ -16,7 +16,36 @@ func Words(s string) []string {
 	if s == "p/n" {
 		return []string{"p/n"}
 	}
-	return strings.FieldsFunc(s, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+	all := make([]string, 0, 4)
+	from := -1
+	for i, r := range s {
+		switch in := r >= 'a' && r <= 'z' || r >= '0' && r <= '9' || unicode.IsLetter(r) || unicode.IsDigit(r); {
+		case in && from < 0:
+			from = i
+		case !in && from >= 0:
+			all, from = append(all, s[from:i]), -1
+		}
+	}
+	if from >= 0 {
+		all = append(all, s[from:])
+	}
+	return all
+}
+
+// BeginsWith reports whether the first sign of a text, those that are skipped left out, is one of some small letters or signs,
+// or its capital; or a letter with a mark, or a sign of another script. It sees in most cells that no word of a list stands there.
+func BeginsWith(cell, skipped, letters string) bool {
+	for i := range len(cell) {
+		switch c := cell[i]; {
+		case strings.IndexByte(skipped, c) >= 0:
+			continue
+		case c >= 'A' && c <= 'Z':
+			return strings.IndexByte(letters, c+'a'-'A') >= 0
+		default:
+			return c >= 0x80 || strings.IndexByte(letters, c) >= 0
+		}
+	}
+	return false
 }
 
 // CutWord takes the first word of a folded text, signs behind it left out.

@@ -135,7 +135,7 @@ func (h Headings) meanings(r table.Row) (cols []Column, lang string, weak map[na
 // HasNumber reports whether a cell is a number alone, which no heading is. It spares most rows the
 // looking up.
 func HasNumber(r table.Row) bool {
-	return slices.ContainsFunc(r.Cells, func(c string) bool { return c != "" && strings.Trim(c, "0123456789.,") == "" })
+	return slices.ContainsFunc(r.Cells, func(c string) bool { return c != "" && c[0] <= '9' && strings.Trim(c, "0123456789.,") == "" })
 }
 
 // isKey is 1 for a column that a row can hang on, else 0.

@@ -1,11 +1,9 @@
 package shape
 
 import (
-	"slices"
-	"strings"
-
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // Deleted reports whether what a row is for, its note, or a column of no meaning says that the
@@ -58,5 +56,5 @@ func (b *Block) StartsAgain() bool {
 
 // RowText is a row for a message.
 func RowText(cells []string) string {
-	return table.Tidy(strings.Join(slices.DeleteFunc(slices.Clone(cells), func(c string) bool { return c == "" }), " "))
+	return table.Tidy(value.JoinNonEmpty(" ", cells...))
 }

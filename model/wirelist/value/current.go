@@ -56,6 +56,9 @@ func fuseWord(word string) bool {
 // the note as a whole where it says something else too, else "". ok is false where
 // the note names no fuse with a rating in amperes, or two.
 func FuseIn(note string, mark Mark) (rating unit.Ampere, rest string, ok bool) {
+	if f := table.Fold(note); !strings.Contains(f, "fus") && !strings.Contains(f, "sicher") && !strings.Contains(f, "breaker") {
+		return 0, note, false // none of the words
+	}
 	for _, piece := range strings.FieldsFunc(note, func(r rune) bool { return r == ';' || r == '(' || r == ')' }) {
 		for _, p := range splitComma(piece) {
 			if strings.TrimSpace(p) == "" {

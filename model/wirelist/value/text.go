@@ -6,7 +6,7 @@ import (
 
 // JoinNonEmpty joins those of some parts that are not empty.
 func JoinNonEmpty(sep string, parts ...string) string {
-	var all []string
+	all := make([]string, 0, len(parts))
 	for _, p := range parts {
 		if p != "" {
 			all = append(all, p)
