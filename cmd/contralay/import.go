@@ -26,6 +26,9 @@ import (
 // is read and saved in some 200 MB. One that needs more takes more.
 const importMemory = 192 << 20
 
+// importGCPercent has an import collect seldom: what it reads grows until it is saved, and is small against importMemory.
+const importGCPercent = 800
+
 // importLists makes a harness of wire lists and writes it to a new file; with --check of a
 // harness that is there, the lists go into it as what an independent hand says.
 func importLists(names []string, o options, w world) (int, error) {
@@ -56,6 +59,7 @@ func importLists(names []string, o options, w world) (int, error) {
 		}
 	}
 	debug.SetMemoryLimit(importMemory)
+	debug.SetGCPercent(importGCPercent)
 	cat, err := entries(o, w)
 	if err != nil {
 		return usage, err

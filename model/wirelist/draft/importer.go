@@ -53,6 +53,7 @@ type Importer struct {
 	Splices   int             // number of the last S1, S2 …
 	Unknown   int             // branches whose length the lists do not give
 	nth       map[string]int  // the last number behind a designator that several names have
+	named     map[string]keys // of the names of terminations: a list says each of them many times
 }
 
 // Overall is a size that a text says of all wires of its sheet, and the rows that took it; "" where none does.
@@ -87,11 +88,27 @@ func (im *Importer) Doubt(rule string, at table.Place, what, did string, rows []
 	im.Rep.Findings = append(im.Rep.Findings, f)
 }
 
+// keys are what a termination of some name is found by, and the id that it would have.
+type keys struct{ full, id, short string }
+
+// keysOf gives the keys of a name.
+func (im *Importer) keysOf(called string) keys {
+	k, ok := im.named[called]
+	if !ok {
+		k = keys{full: name.Key(called), id: name.Designator(called)}
+		k.short = name.Key(k.id)
+		if im.named == nil {
+			im.named = map[string]keys{}
+		}
+		im.named[called] = k
+	}
+	return k
+}
+
 // Named finds or makes the termination of a name.
 func (im *Importer) Named(called string, place table.Place, titled bool) *Term {
-	full := name.Key(called)
-	id := name.Designator(called)
-	short := name.Key(id)
+	k := im.keysOf(called)
+	full, id, short := k.full, k.id, k.short
 	t := im.ByKey[full]
 	if t == nil && (full == short || titled) {
 		// "Bulkhead" of one list is "Bulkhead, engine side" of another.

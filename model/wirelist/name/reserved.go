@@ -6,7 +6,7 @@ import "strings"
 // launch". The accent counts: "reserve pump" is a pump. From memory, no source.
 func saysReserved(cell string) bool {
 	cell = strings.Trim(cell, " .:()[]*")
-	if !beginsWith(cell, "", "rgzv") {
+	if !BeginsWith(cell, "", "rgzv") {
 		return false
 	}
 	first, rest, ok := strings.Cut(cell, " ")

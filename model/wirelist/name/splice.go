@@ -11,7 +11,7 @@ import (
 // IsSpliceName reports whether a name is one of a splice: "S1", "SP 3", "SP-2", "Splice 12",
 // "Spleiß 2", "Splice S1".
 func IsSpliceName(name string) bool {
-	if name == "" || !value.IsDigit(name[len(name)-1]) || !beginsWith(name, "", "seg") {
+	if name == "" || !value.IsDigit(name[len(name)-1]) || !BeginsWith(name, "", "seg") {
 		return false // no number behind it, or none of the words
 	}
 	whole := SpliceID(table.Fold(name))

@@ -6,7 +6,7 @@ import (
 
 // IsTotal reports whether the first text of a row says that the row sums the list up.
 func IsTotal(cell string) bool {
-	if !beginsWith(cell, "", "tszgicryu") {
+	if !BeginsWith(cell, "", "tszgicryu") {
 		return false
 	}
 	word, _, _ := CutWord(table.Fold(cell))

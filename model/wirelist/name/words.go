@@ -32,9 +32,9 @@ func Words(s string) []string {
 	return all
 }
 
-// beginsWith reports whether the first sign of a text, those that are skipped left out, is one of some small letters or signs,
+// BeginsWith reports whether the first sign of a text, those that are skipped left out, is one of some small letters or signs,
 // or its capital; or a letter with a mark, or a sign of another script. It sees in most cells that no word of a list stands there.
-func beginsWith(cell, skipped, letters string) bool {
+func BeginsWith(cell, skipped, letters string) bool {
 	for i := range len(cell) {
 		switch c := cell[i]; {
 		case strings.IndexByte(skipped, c) >= 0:

@@ -19,7 +19,7 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		name.FieldTo, name.FieldCurrent} {
 		cell := b.Cell(cells, f)
 		if cell == "" || f != name.FieldSignal && value.IsNothing(cell) || (f == name.FieldColour || f == name.FieldGauge) &&
-			isNone(cell) || f == name.FieldGauge && name.StateOf(cell) == name.Blank {
+			isNone(cell) {
 			continue
 		}
 		if (f == name.FieldWire || f == name.FieldFrom || f == name.FieldTo) && isPlainName(cell) {
@@ -31,12 +31,17 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		if it.Drain && f == name.FieldTo {
 			continue // the far end of a shield is often open
 		}
-		got := name.StateOf(cell)
+		var got name.State
 		switch f {
 		case name.FieldSignal:
 			got = name.StateOfSignal(cell)
 		case name.FieldNote:
 			got = name.StateOfNote(cell)
+		default:
+			got = name.StateOf(cell)
+		}
+		if f == name.FieldGauge && got == name.Blank {
+			continue
 		}
 		s = max(s, got)
 	}

@@ -10,7 +10,11 @@ import (
 // isDeleted reports whether a cell says that its row is not to be built: "DELETED", "deleted
 // rev C", "obsolete", "entfällt". "Removed" alone, as it is also said of sleeves and seals.
 func isDeleted(cell string) bool {
-	f := strings.Trim(table.Fold(cell), " .:!*()[]")
+	const signs = " .:!*()[]"
+	if !name.BeginsWith(cell, signs, "dcosegar") {
+		return false
+	}
+	f := strings.Trim(table.Fold(cell), signs)
 	if strings.Contains(f, " if ") || strings.Contains(f, " unless ") {
 		return false // somebody is to decide
 	}

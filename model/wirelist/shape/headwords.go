@@ -32,7 +32,10 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 		unitOf(all, c)
 		return m, true
 	}
-	bare := name.Words(name.WithoutBrackets(f))
+	bare := all
+	if without := name.WithoutBrackets(f); without != f {
+		bare = name.Words(without)
+	}
 	unitOf(all, c)
 	if isAmps(all) {
 		return name.Meaning{Field: name.FieldCurrent}, true
@@ -113,11 +116,13 @@ func (h Headings) eitherWord(cell string, c *Column) (name.Meaning, bool) {
 // inBrackets reads what stands in the brackets of a heading as its meaning, where that is a value of a
 // wire, "To (Color)", or the cavity of a side, "Start (pin)".
 func (h Headings) inBrackets(folded string) (name.Meaning, bool) {
-	_, in, _ := strings.Cut(folded, "(")
+	front, in, opened := strings.Cut(folded, "(")
 	in, _, closed := strings.Cut(in, ")")
-	front, _, _ := strings.Cut(folded, "(")
+	if !opened || !closed {
+		return name.Meaning{}, false
+	}
 	side := h.Words[strings.Join(name.Words(front), " ")].Field
-	if m, ok := h.Words[strings.Join(name.Words(in), " ")]; ok && closed {
+	if m, ok := h.Words[strings.Join(name.Words(in), " ")]; ok {
 		switch {
 		case side == name.FieldFrom && m.Field == name.FieldPin:
 			return name.Meaning{Field: name.FieldFromPin}, true

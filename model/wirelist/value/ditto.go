@@ -9,8 +9,8 @@ import (
 // IsDitto reports whether a cell is a mark that says "as above": quotes alone, with dashes round them or not, or the words that
 // clerks write in their place. From memory, no source.
 func IsDitto(cell string) bool {
-	if len(cell) > 24 {
-		return false // most are shorter
+	if len(cell) > 24 || HasDigit(cell) {
+		return false // most cells
 	}
 	const quotes = `"'„“”″〃´` + "`"
 	if strings.ContainsAny(cell, quotes) && strings.Trim(cell, quotes+"-–—_.,: ") == "" {

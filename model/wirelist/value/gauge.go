@@ -259,19 +259,20 @@ const MetricSpec = "ISO 6722 thin"
 // or by the one word that lists have for it, and how many of the words name it; 0 where none do.
 func specNamed(words []string) (name string, n int) {
 	plain := func(w string) string { return table.Fold(strings.Trim(w, ",;()")) }
-	if len(words) >= 3 {
-		whole := plain(words[0]) + " " + plain(words[1]) + " " + plain(words[2])
+	first := plain(words[0])
+	if len(words) >= 3 && (first == "iso" || first == "sae") {
+		whole := first + " " + plain(words[1]) + " " + plain(words[2])
 		for _, name := range []string{MetricSpec, "SAE J1128 TXL", "SAE J1128 GXL", "SAE J1128 SXL"} {
 			if whole == table.Fold(name) {
 				return name, 3
 			}
 		}
 	}
-	switch w := plain(words[0]); w {
+	switch first {
 	case "flry", "flry-a", "flry-b", "flrya", "flryb":
 		return MetricSpec, 1
 	case "txl", "gxl", "sxl":
-		return "SAE J1128 " + strings.ToUpper(w), 1
+		return "SAE J1128 " + strings.ToUpper(first), 1
 	}
 	return "", 0
 }
