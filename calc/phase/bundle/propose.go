@@ -54,7 +54,6 @@ func Question(s *sheet.Sheet, i int) string {
 	for _, p := range SparesFor(s, i) {
 		text(p.From)
 		text(p.To)
-		text(p.CappedAt)
 		num(float64(s.Wires[p.Like].Dia.Nominal))
 		num(float64(p.Like)) // an option has its spares by number: of another sheet they would be other wires
 		for _, b := range p.Path {

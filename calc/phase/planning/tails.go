@@ -48,13 +48,12 @@ func whole(s *sheet.Sheet, i int, p plan.Plan, ids []string, r bundle.Ranks, hel
 		next int
 		d    unit.Millimetre
 	}
-	fixed, left, all := map[int][]string{}, map[kind]int{}, 0
+	fixed, left := map[int][]string{}, map[kind]int{}
 	for _, h := range held {
 		fixed[h.Layer] = h.Ids
 	}
 	for _, id := range ids {
 		left[kind{r.Next[id], s.Dia(id).Nominal}]++
-		all++
 	}
 	// What each layer takes, less what is held in it.
 	want := make([]map[unit.Millimetre]int, len(p.Layers))
@@ -72,15 +71,12 @@ func whole(s *sheet.Sheet, i int, p plan.Plan, ids []string, r bundle.Ranks, hel
 	}
 	branches, from := nexts(ids, r), make([]int, len(p.Layers))
 	tries, least := 0, -1
-	var lay func(k, all, spares int)
-	lay = func(k, all, spares int) {
+	var lay func(k, spares int)
+	lay = func(k, spares int) {
 		if tries++; tries > mostTries || least == 0 {
 			return
 		}
-		if k == len(p.Layers) {
-			if all > 0 {
-				return
-			}
+		if k == len(p.Layers) { // a plan has a place for each of them and for its spares, so none is left
 			tries += mostTries / 100 // dealing out is what takes the time
 			try, in := deal(s, i, p, ids, r, held, from)
 			if n := buriedIn(try, r); least < 0 || n < least {
@@ -92,9 +88,8 @@ func whole(s *sheet.Sheet, i int, p plan.Plan, ids []string, r bundle.Ranks, hel
 			if len(fixed[k]) > 0 && r.Next[fixed[k][0]] != b {
 				continue
 			}
-			took, short := 0, 0
+			short := 0
 			for d, n := range want[k] {
-				took += min(n, left[kind{b, d}])
 				short += max(0, n-left[kind{b, d}])
 			}
 			if short > spares { // only a new spare may take the place of what is missing
@@ -106,13 +101,13 @@ func whole(s *sheet.Sheet, i int, p plan.Plan, ids []string, r bundle.Ranks, hel
 				left[kind{b, d}] -= was[d]
 			}
 			from[k] = b
-			lay(k+1, all-took, spares-short)
+			lay(k+1, spares-short)
 			for d, n := range was {
 				left[kind{b, d}] += n
 			}
 		}
 	}
-	lay(0, all, p.Spares)
+	lay(0, p.Spares)
 	return out, spareIn, least >= 0
 }
 
