@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // Deleted reports whether what a row is for, its note, or a column of no meaning says that the
@@ -59,4 +60,18 @@ func (b *Block) StartsAgain() bool {
 // RowText is a row for a message.
 func RowText(cells []string) string {
 	return table.Tidy(strings.Join(slices.DeleteFunc(slices.Clone(cells), func(c string) bool { return c == "" }), " "))
+}
+
+// InCavity reports whether a row names a cavity or an end.
+func (b *Block) InCavity(cells []string) bool {
+	for i, c := range b.Cols {
+		switch c.Field {
+		case name.FieldPin, name.FieldVia, name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldToPin, name.FieldRun,
+			name.FieldDevicePin:
+			if i < len(cells) && !value.IsNothing(cells[i]) {
+				return true
+			}
+		}
+	}
+	return false
 }
