@@ -45,8 +45,9 @@ func Heads(text string) (heads []Field, line int, ruled, tight bool) {
 				}
 			}
 		}
-		// The first counts, but where far more of what is below one further down stands under it.
-		if of := float64(fit) / float64(max(all, 1)); best < 0 || 3*of > 4*share && 2*all > most && len(cells) >= len(lines[best]) {
+		// The first counts, but where far more of what is below one further down stands under it, or more and that has more cells.
+		of := float64(fit) / float64(max(all, 1))
+		if best < 0 || 2*all > most && (3*of > 4*share && len(cells) == len(lines[best]) || of > share && len(cells) > len(lines[best])) {
 			best, share, most = i, of, max(all, most)
 		}
 	}

@@ -21,7 +21,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	b.WithoutZeros()
 	pinTable := b.IsPinTable()
 	column.SettleBareSizes(b, im.Squares)
-	b.SettlePoles()
+	column.SettlePoles(b)
 	sayPoles(im, b, here(b.Head))
 	b.SettleRanges()
 

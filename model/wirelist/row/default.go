@@ -40,8 +40,8 @@ func Default(im *draft.Importer, t *table.Table, mark value.Mark, lang string) {
 				}
 			}
 		}
-		if d.Size == "" {
-			d.Size = bareSizeOfAll(text, mark)
+		if d.Size == "" && saysAll(text) {
+			d.Size = value.BareSection(text, mark)
 		}
 		if d.Size != "" || d.Colour != nil {
 			im.Default = d

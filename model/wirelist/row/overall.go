@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -53,5 +54,16 @@ func SayOverall(im *draft.Importer) {
 	if len(im.Overall.Rows) > 0 {
 		im.Doubt("a size that a text says of all wires", im.Overall.At, strings.TrimSpace(im.Overall.Text),
 			"kept in the notes of the rows that say none", im.Overall.Rows)
+	}
+}
+
+// takeNamedSize gives a row the size that its name says with its unit, "Battery feed 4 mm2", where the table has no column for it.
+func takeNamedSize(im *draft.Importer, b *shape.Block, it *draft.Item) {
+	if it.Gauge.Size != "" || it.Gauge.Spec != "" || it.Signal == "" || b.Has(name.FieldGauge) {
+		return
+	}
+	if size := value.SizeWithin(it.Signal, b.Mark); size != "" {
+		it.Gauge.Size = size
+		im.Say(report.Note, "a size in the name", it.Place, it.Signal, "taken as the size of the wire")
 	}
 }

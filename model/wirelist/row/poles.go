@@ -26,7 +26,7 @@ func eachPole(im *draft.Importer, b *shape.Block, cells []string, it draft.Item,
 	if len(froms) < 2 || len(b.Poles) == 0 && !b.EachColour || len(b.Poles) > 0 && len(b.Poles) != len(froms) {
 		return false
 	}
-	colours := shape.ColoursOf(im.Colours.InEnglish(b.Cell(cells, name.FieldColour)), b.Lang)
+	colours := value.ColoursOf(im.Colours.InEnglish(b.Cell(cells, name.FieldColour)), b.Lang, value.PartsColours)
 	for k, from := range froms {
 		one, far := it, tos
 		if len(b.Poles) > 0 {

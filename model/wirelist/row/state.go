@@ -59,7 +59,7 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	if s == name.Blank && wired && name.IsWeakState(it.Signal) {
 		s = name.Used
 	}
-	if s == name.Spare && it.OwnID != "" && !inCavity(b, cells) {
+	if s == name.Spare && it.OwnID != "" && !b.InCavity(cells) {
 		wired = true // a core of its own number that is in no cavity is laid in and free
 	}
 	switch {
@@ -84,20 +84,6 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	if note := b.Cell(cells, name.FieldNote); name.StateOf(note) != name.Used && (s == name.Spare || !name.OnlyState(note)) {
 		it.Notes = append(it.Notes, note)
 	}
-}
-
-// inCavity reports whether a row names a cavity or an end.
-func inCavity(b *shape.Block, cells []string) bool {
-	for i, c := range b.Cols {
-		switch c.Field {
-		case name.FieldPin, name.FieldVia, name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldToPin, name.FieldRun,
-			name.FieldDevicePin:
-			if i < len(cells) && !value.IsNothing(cells[i]) {
-				return true
-			}
-		}
-	}
-	return false
 }
 
 // isPlainName reports whether a cell is one word with a number in it, as ends and wires are

@@ -145,7 +145,8 @@ func (v *valueReader) colour() {
 		if of, is := value.ColourAndMore(cell, b.Lang); is {
 			c, ok = of, true
 			it.Notes = append(it.Notes, "colour: "+own)
-			v.im.Say(report.Note, "more than a colour", v.column(col), fmt.Sprintf("%q", own), "taken as "+c.String()+", the rest kept in the note")
+			v.im.Say(report.Note, "more than a colour", v.column(col), fmt.Sprintf("%q", own),
+				"taken as "+c.String()+", the rest kept in the note")
 		}
 	}
 	whole := own
@@ -177,15 +178,7 @@ func eachColour(cell, lang string) (all []value.Colour) {
 	if !strings.ContainsAny(cell, ",&;") && !strings.Contains(cell, " and ") {
 		return nil
 	}
-	for piece := range strings.FieldsFuncSeq(strings.ReplaceAll(cell, " and ", ","),
-		func(r rune) bool { return strings.ContainsRune(",&;", r) }) {
-		c, ok := value.ParseColour(piece, lang)
-		if !ok {
-			return nil
-		}
-		all = append(all, c)
-	}
-	return all
+	return value.ColoursOf(cell, lang, ",&;")
 }
 
 // isShortCode reports whether a cell is written as the short form of a colour or two: "L/R", "nb".

@@ -58,3 +58,17 @@ func (b *Block) StartsAgain() bool {
 func RowText(cells []string) string {
 	return table.Tidy(value.JoinNonEmpty(" ", cells...))
 }
+
+// InCavity reports whether a row names a cavity or an end.
+func (b *Block) InCavity(cells []string) bool {
+	for i, c := range b.Cols {
+		switch c.Field {
+		case name.FieldPin, name.FieldVia, name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldToPin, name.FieldRun,
+			name.FieldDevicePin:
+			if i < len(cells) && !value.IsNothing(cells[i]) {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -42,3 +42,19 @@ func NamesColour(text string) bool {
 	_, ok := ParseColour(text, "")
 	return ok && strings.Trim(text, "0123456789") != ""
 }
+
+// PartsColours are the signs that part the colours of several wires in a cell, where something says that there are several.
+const PartsColours = "/,;&+"
+
+// ColoursOf parts a cell at some signs, and at "and", in the colours of several wires; nil where any piece is none.
+func ColoursOf(cell, lang, signs string) (all []Colour) {
+	cell = strings.ReplaceAll(cell, " and ", signs[:1])
+	for p := range strings.FieldsFuncSeq(cell, func(r rune) bool { return strings.ContainsRune(signs, r) }) {
+		c, ok := ParseColour(p, lang)
+		if !ok {
+			return nil
+		}
+		all = append(all, c)
+	}
+	return all
+}

@@ -1,9 +1,10 @@
-package shape
+package column
 
 import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -16,8 +17,8 @@ import (
 //	Outlet  | 2 / 15       | green / white
 
 // SettlePoles finds such columns of a block.
-func (b *Block) SettlePoles() {
-	pin, colour := b.fieldAt(name.FieldPin), b.fieldAt(name.FieldColour)
+func SettlePoles(b *shape.Block) {
+	pin, colour := fieldAt(b, name.FieldPin), fieldAt(b, name.FieldColour)
 	if pin < 0 || b.Cols[pin].InCell || b.Cols[pin].Slashed {
 		return
 	}
@@ -28,7 +29,8 @@ func (b *Block) SettlePoles() {
 	rows := 0 // that name several cavities
 	each := colour >= 0
 	for _, r := range b.Rows {
-		if IsText(r) || pin >= len(r.Cells) || value.IsNothing(r.Cells[pin]) || name.StateOf(b.Cell(r.Cells, name.FieldSignal)) == name.Blank {
+		if shape.IsText(r) || pin >= len(r.Cells) || value.IsNothing(r.Cells[pin]) ||
+			name.StateOf(b.Cell(r.Cells, name.FieldSignal)) == name.Blank {
 			continue
 		}
 		n := len(name.SplitPins(r.Cells[pin]))
@@ -40,7 +42,8 @@ func (b *Block) SettlePoles() {
 		if colour < 0 || colour >= len(r.Cells) || value.IsNothing(r.Cells[colour]) {
 			continue
 		}
-		each = each && len(ColoursOf(r.Cells[colour], b.Lang)) == n
+		each = each && strings.Trim(r.Cells[colour], "0123456789/, ") != "" &&
+			len(value.ColoursOf(r.Cells[colour], b.Lang, value.PartsColours)) == n
 	}
 	if rows == 0 || len(poles) == 0 && (!each || rows < 2) {
 		return
@@ -49,7 +52,7 @@ func (b *Block) SettlePoles() {
 }
 
 // fieldAt is the first column of a field; −1 where there is none.
-func (b *Block) fieldAt(f name.Field) int {
+func fieldAt(b *shape.Block, f name.Field) int {
 	for i, c := range b.Cols {
 		if c.Field == f {
 			return i
@@ -77,8 +80,8 @@ func polesIn(head string) (poles []string) {
 			return nil
 		}
 		switch table.Fold(p) {
-		case "pin", "pins", "no", "nr", "way", "ways", "cavity", "terminal", "from", "to", "in", "out", "plug", "socket", "male", "female", "a",
-			"b":
+		case "pin", "pins", "no", "nr", "way", "ways", "cavity", "terminal", "from", "to", "in", "out", "plug", "socket", "male", "female",
+			"a", "b":
 			return nil // the two sides of a connector, or two words for a cavity
 		}
 		poles = append(poles, p)
@@ -87,17 +90,4 @@ func polesIn(head string) (poles []string) {
 		return nil
 	}
 	return poles
-}
-
-// ColoursOf parts a cell in the colours of several wires; nil where any piece is none.
-func ColoursOf(cell, lang string) (all []value.Colour) {
-	cell = strings.ReplaceAll(cell, " and ", "/")
-	for p := range strings.FieldsFuncSeq(cell, func(r rune) bool { return strings.ContainsRune("/,;&+", r) }) {
-		c, ok := value.ParseColour(p, lang)
-		if !ok || strings.Trim(p, "0123456789 ") == "" {
-			return nil
-		}
-		all = append(all, c)
-	}
-	return all
 }
