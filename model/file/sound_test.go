@@ -60,7 +60,9 @@ func breakOne(t *rapid.T, h *model.Harness) (sure bool) {
 	case 11:
 		term.SealMM = []unit.Millimetre{1, 2, 3}
 	default: // twice one id, once the text is written
-		h.Terminations = append(h.Terminations, model.Termination{ID: "X" + bad}, model.Termination{ID: "X\xfe"}, model.Termination{ID: "X\uFFFD"})
+		for _, id := range []string{"X" + bad, "X\xfe", "X\uFFFD"} {
+			h.Terminations = append(h.Terminations, model.Termination{ID: id})
+		}
 		return false
 	}
 	return sure
