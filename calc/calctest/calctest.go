@@ -8,7 +8,6 @@ import (
 	"math"
 	"os"
 	"path/filepath"
-	"runtime/debug"
 	"strings"
 	"sync"
 	"testing"
@@ -18,13 +17,12 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 )
 
-// The catalogue is read once. A test throws most of what it makes away at once, so that the collector may come
-// later than it does in the program: it took a fifth of the time.
 var catalogueOnce = sync.OnceValues(func() (*catalogue.Catalogue, error) {
-	debug.SetGCPercent(400)
+	shorttest.CollectLate()
 	return catalogue.Default()
 })
 

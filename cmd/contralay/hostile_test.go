@@ -9,6 +9,7 @@ import (
 	"time"
 	"unicode/utf8"
 
+	"contralay/model/shorttest"
 	"contralay/model/visible"
 	"contralay/model/wirelist/listtest"
 )
@@ -49,7 +50,7 @@ func someHostile() []string {
 // togetherHostile is all of them in a few names, so that each command is tried with each in few runs; each by itself
 // in the long form.
 func togetherHostile() []string {
-	if os.Getenv("CONTRALAY_LONG") != "" {
+	if shorttest.Long() {
 		return hostile
 	}
 	if testing.Short() {

@@ -19,6 +19,7 @@ import (
 	"github.com/creack/pty"
 
 	"contralay/model/file"
+	"contralay/model/shorttest"
 )
 
 // state is a place for journals of its own.
@@ -283,7 +284,7 @@ var nowAmps = regexp.MustCompile(`set to (\d+) A`)
 func TestKilledAtAnyInstant(t *testing.T) {
 	t.Parallel()
 	kills := 12
-	if os.Getenv("CONTRALAY_LONG") != "" {
+	if shorttest.Long() {
 		kills = 50
 	}
 	if n, err := strconv.Atoi(os.Getenv("CONTRALAY_KILLS")); err == nil {

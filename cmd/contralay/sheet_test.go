@@ -14,6 +14,8 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"contralay/model/shorttest"
 )
 
 // A sheet is one page and its lists, under number and revision; a revision later it stands
@@ -143,7 +145,7 @@ func TestPagePrints(t *testing.T) {
 		}
 		b.open(pages[0])
 		for size, points := range map[string]string{"A4": "595", "letter": "612"} {
-			if name == "long" || name == "whole" && size == "letter" && os.Getenv("CONTRALAY_LONG") == "" {
+			if name == "long" || name == "whole" && size == "letter" && !shorttest.Long() {
 				continue // the pages are sections of one height for both sizes
 			}
 			b.run(fmt.Sprintf(paperSize, size))

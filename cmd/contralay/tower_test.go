@@ -108,10 +108,11 @@ var lists = []string{"table", "value", "report", "name", "words", "shape", "colu
 	"join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
-// balance of heat is checked against.
+// balance of heat is checked against; shortForm is how tests are run by default.
 const (
 	benchtest = "ui/bench/benchtest"
 	heattest  = "calc/formula/heat/heattest"
+	shortForm = "model/shorttest"
 )
 
 // mayImport says why a package of ours may not import another, or "".
@@ -119,7 +120,7 @@ func mayImport(pkg, own string) string {
 	if floor(own) > floor(pkg) {
 		return "every arrow points down"
 	}
-	if own == "calc/calctest" || own == benchtest || own == heattest && pkg != "calc/calctest" {
+	if own == shortForm && pkg != "calc/calctest" && pkg != benchtest || own == "calc/calctest" || own == benchtest || own == heattest && pkg != "calc/calctest" {
 		return "it is for tests only"
 	}
 	if pkg == "ui/bench/kit" && !under(own, "ui/draw", "model/unit", "model/visible") {
@@ -242,6 +243,7 @@ func TestMayImport(t *testing.T) {
 		{"ui/bench/kit", "ui/draw", true}, {"ui/bench/wires", "ui/bench/kit", true}, {"ui/bench", "ui/bench/tree", true},
 		{"ui/bench/benchtest", "ui/bench", true}, {"cmd/contralay", "ui/bench/benchtest", false},
 		{"ui/bench/wires", "ui/bench/benchtest", false},
+		{"calc", shortForm, false}, {"ui/bench", shortForm, false}, {"calc/calctest", shortForm, true}, {benchtest, shortForm, true},
 	} {
 		if why := mayImport(c.pkg, c.own); (why == "") != c.may {
 			t.Errorf("%s imports %s: %q", c.pkg, c.own, why)

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"contralay/model/file"
+	"contralay/model/shorttest"
 )
 
 // commands are what no text of one line may hold, each as TOML writes it, with the words that
@@ -70,7 +71,7 @@ func TestEveryTextRefusesCommands(t *testing.T) {
 			switch {
 			case testing.Short(): // each command somewhere, and every text with one
 				tried = commands[texts%len(commands):][:1]
-			case os.Getenv("CONTRALAY_LONG") == "": // and every text with three
+			case !shorttest.Long(): // and every text with three
 				tried = append(commands[texts%len(commands):][:1:1], commands[(texts+7)%len(commands)], commands[(texts+15)%len(commands)])
 			}
 			for _, c := range tried {

@@ -12,6 +12,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/model/visible"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
@@ -77,7 +78,7 @@ func TestNothingCommandsTheTerminal(t *testing.T) {
 	switch {
 	case testing.Short():
 		each /= 20
-	case !benchtest.Long():
+	case !shorttest.Long():
 		each /= 10
 	}
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {

@@ -9,6 +9,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/draw"
@@ -26,7 +27,7 @@ func TestMonkey(t *testing.T) {
 	switch {
 	case testing.Short():
 		each /= 20
-	case !benchtest.Long():
+	case !shorttest.Long():
 		each /= 10
 	}
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {

@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"fmt"
-	"os"
 	"path/filepath"
 	"reflect"
 	"strings"
@@ -16,6 +15,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file/schema"
+	"contralay/model/shorttest"
 	"contralay/ui/paper/origin"
 )
 
@@ -75,7 +75,7 @@ func TestNoTwoSheetsHaveOneIdentity(t *testing.T) {
 		seen.put(t, from, schema.Text(h)+sums[cat], out)
 		return out
 	}
-	long := os.Getenv("CONTRALAY_LONG") != ""  // every field; else one of three
+	long := shorttest.Long()                   // every field; else one of three
 	starts := []string{"example", "every-key"} // of the large one the fields that the small one has not
 	if testing.Short() {
 		starts = starts[:1]

@@ -7,7 +7,6 @@ import (
 	"maps"
 	"os"
 	"path/filepath"
-	"runtime/debug"
 	"slices"
 	"strings"
 	"sync"
@@ -20,6 +19,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/bench"
 	"contralay/ui/bench/desk"
@@ -27,10 +27,9 @@ import (
 	"contralay/ui/bench/layers/ways"
 )
 
-// shelf is the catalogue, read once: it is only read afterwards. A test throws most of what it makes away at once,
-// so that the collector may come later than it does in the program: it took a fifth of the time.
+// shelf is the catalogue, read once: it is only read afterwards.
 var shelf = sync.OnceValues(func() (*catalogue.Catalogue, error) {
-	debug.SetGCPercent(400)
+	shorttest.CollectLate()
 	return catalogue.Default()
 })
 
@@ -256,14 +255,11 @@ func EachOrSome(t *testing.T, test func(t *testing.T, screen string)) {
 	})
 }
 
-// Long reports whether the long form of the tests is asked for: CONTRALAY_LONG=1.
-func Long() bool { return os.Getenv("CONTRALAY_LONG") != "" }
-
 // Turn reports whether it is the turn of an ordinary run to try the k-th of many things on a screen: one of every so
 // many, another one on the next screen; all of them in the long form.
 func Turn(screen string, k, every int) bool {
 	at, _ := slices.BinarySearch(Screens(), screen)
-	return Long() || (at+k)%every == 0
+	return shorttest.Long() || (at+k)%every == 0
 }
 
 // Screens are the names of every screen, in the order of the alphabet.

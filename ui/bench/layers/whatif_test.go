@@ -2,7 +2,6 @@ package layers_test
 
 import (
 	"math/rand/v2"
-	"os"
 	"path/filepath"
 	"regexp"
 	"strings"
@@ -13,6 +12,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
@@ -270,7 +270,7 @@ func TestKeptVariantSurvives(t *testing.T) {
 func TestRowsShowTheirWays(t *testing.T) {
 	r := rand.New(rand.NewPCG(21, 4))
 	files, many := []string{"demo.toml", "whole.toml", "trunk.toml", "every-key.toml", "built-up.toml"}, 3
-	if os.Getenv("CONTRALAY_LONG") != "" {
+	if shorttest.Long() {
 		many = 8
 	}
 	rows := 0

@@ -16,6 +16,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/paper"
 )
@@ -378,7 +379,7 @@ func TestPages(t *testing.T) {
 		change func(*model.Build)
 		most   int
 	}{{"demo", nil, 4}, {"demo", happened, 4}, {"whole", nil, 20}} {
-		if c.name == "whole" && os.Getenv("CONTRALAY_LONG") == "" {
+		if c.name == "whole" && !shorttest.Long() {
 			continue // its lay-ups alone take a second
 		}
 		out, conforms := handed(t, finished(t, "../../../testdata/"+c.name+".toml", c.change), "1")

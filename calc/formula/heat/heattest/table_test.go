@@ -2,10 +2,10 @@ package heattest
 
 import (
 	"math"
-	"os"
 	"testing"
 
 	"contralay/calc/formula/lay"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 )
 
@@ -107,7 +107,7 @@ func TestTable(t *testing.T) {
 // Halving the cell, and once more, changes the rise of the hottest by less than 1 %.
 func TestFinerCells(t *testing.T) {
 	for _, layers := range []int{2, 3} {
-		if layers > 2 && os.Getenv("CONTRALAY_LONG") == "" {
+		if layers > 2 && !shorttest.Long() {
 			continue
 		}
 		wires, over := even(awg26, layers)

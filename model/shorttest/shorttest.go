@@ -1,0 +1,31 @@
+// Package shorttest is how tests are run by default: a share of what is swept, so that the whole run takes a minute, and
+// all of it in the long form, CONTRALAY_LONG=1. Only tests import it.
+package shorttest
+
+import (
+	"flag"
+	"os"
+	"runtime/debug"
+	"testing"
+)
+
+// Long reports whether the long form of the tests is asked for.
+func Long() bool { return os.Getenv("CONTRALAY_LONG") != "" }
+
+// rounds is how often each random test is tried in a default run. They are drawn anew in every run: many runs see much.
+const rounds = "30"
+
+// Main is the TestMain of a package whose random tests take long: each has some rounds, unless more are asked for by
+// -rapid.checks; a hundred in the long form.
+func Main(m *testing.M) {
+	flag.Parse()
+	CollectLate()
+	if at := flag.Lookup("rapid.checks"); !Long() && at != nil && at.Value.String() == at.DefValue {
+		_ = at.Value.Set(rounds) // a number, which it takes
+	}
+	os.Exit(m.Run())
+}
+
+// CollectLate lets the collector come later than it does in the program. A test throws most of what it makes away at
+// once; the collector took a fifth of the time.
+func CollectLate() { debug.SetGCPercent(400) }

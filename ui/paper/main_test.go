@@ -1,0 +1,9 @@
+package paper
+
+import (
+	"testing"
+
+	"contralay/model/shorttest"
+)
+
+func TestMain(m *testing.M) { shorttest.Main(m) }
