@@ -120,7 +120,8 @@ func mayImport(pkg, own string) string {
 	if floor(own) > floor(pkg) {
 		return "every arrow points down"
 	}
-	if own == shortForm && pkg != "calc/calctest" && pkg != benchtest || own == "calc/calctest" || own == benchtest || own == heattest && pkg != "calc/calctest" {
+	if (own == shortForm || own == heattest) && pkg != "calc/calctest" && (own == heattest || pkg != benchtest) ||
+		own == "calc/calctest" || own == benchtest {
 		return "it is for tests only"
 	}
 	if pkg == "ui/bench/kit" && !under(own, "ui/draw", "model/unit", "model/visible") {

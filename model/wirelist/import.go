@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"sync"
 
 	"contralay/model"
 	"contralay/model/catalogue"
@@ -23,6 +24,9 @@ import (
 	"contralay/model/wirelist/words"
 )
 
+// shelf is the catalogue of who gives none of his own; it is only read.
+var shelf = sync.OnceValues(catalogue.Default)
+
 // Import makes a harness and a report of tables.
 //
 // The error is an *Error: there is no table that names its columns, or a sheet was
@@ -32,7 +36,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	im := &draft.Importer{Opt: opt, Cat: opt.Catalogue, ByKey: map[string]*draft.Term{}, WireIDs: map[string]bool{},
 		SpliceIDs: map[string]bool{}}
 	if im.Cat == nil {
-		cat, err := catalogue.Default()
+		cat, err := shelf()
 		if err != nil {
 			return model.Harness{}, report.Report{}, err
 		}

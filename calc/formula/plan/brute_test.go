@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"contralay/calc/formula/lay"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 )
 
@@ -225,7 +226,11 @@ func smallAsks() []Ask {
 	for n := 1; n <= 9; n++ {
 		out = append(out, Ask{Sizes: []Size{{D: 1.09, N: n}}, Spares: n % 3})
 	}
-	for range 90 {
+	two, unequal := 45, 100 // questions of two sizes, and of one to three at unequal centres
+	if shorttest.Long() {
+		two, unequal = 90, 300
+	}
+	for range two {
 		i, j := rng.IntN(len(catalogue)), rng.IntN(len(catalogue)-1)
 		if j >= i {
 			j++
@@ -238,8 +243,7 @@ func smallAsks() []Ask {
 		out[i].Rules, out[i].Centres = shop, Centres(i%3)
 		out[i].Rules.LayRatio = []unit.Ratio{12, 8, 16}[i/3%3]
 	}
-	// Three hundred more at unequal centres, of one to three sizes.
-	for range 300 {
+	for range unequal {
 		a := Ask{Rules: shop, Centres: UnequalCentres, Spares: rng.IntN(3)}
 		sizes := rng.Perm(len(catalogue))[:1+rng.IntN(3)]
 		for _, i := range sizes {

@@ -14,6 +14,7 @@ import (
 	"contralay/calc/phase/planning"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 )
 
@@ -211,7 +212,11 @@ func firstOption(s *sheet.Sheet) (sheet.Option, bool) {
 // plans found, and does not steer the search.
 func TestPinsAndLocks(t *testing.T) {
 	rng := rand.New(rand.NewPCG(5, 5))
-	for range 60 {
+	many := 20
+	if shorttest.Long() {
+		many = 60
+	}
+	for range many {
 		h := someTrunk(t, rng).EditBranch(0, func(b *model.Branch) { b.LeaversOut = model.Some(false) })
 		s := calc.Complete(h, calctest.Catalogue(t), nil)
 		if s.Branches[0].Make != model.MakeLaid {
