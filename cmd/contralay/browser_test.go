@@ -2,6 +2,7 @@ package main
 
 import (
 	"bufio"
+	"contralay/model/shorttest"
 	"encoding/json"
 	"fmt"
 	"io"
@@ -35,10 +36,7 @@ type message struct {
 // openBrowser starts the browser with an empty page; it skips where there is none.
 func openBrowser(t *testing.T) *browser {
 	t.Helper()
-	path, err := exec.LookPath("chromium")
-	if err != nil {
-		t.Skip("no chromium here: the page is not opened")
-	}
+	path := shorttest.Program(t, "chromium")
 	theirIn, in, err := os.Pipe()
 	if err != nil {
 		t.Fatal(err)

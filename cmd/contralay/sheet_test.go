@@ -127,9 +127,6 @@ document.head.prepend(style);
 // On A4 and on Letter the set prints page for page as it was laid: no table, drawing or word stands over an
 // edge, whatever the font and however long the part numbers are, and every page of the PDF has the size asked for.
 func TestPagePrints(t *testing.T) {
-	if testing.Short() {
-		t.Skip("the browser takes long")
-	}
 	t.Parallel()
 	b := openBrowser(t)
 	for _, name := range []string{"demo", "whole", "long"} {
@@ -198,14 +195,8 @@ func atoi(s string) int { n, _ := strconv.Atoi(s); return n }
 // An office program opens the lists and reads back what was written, but for the
 // apostrophe before what it would run.
 func TestListsInAnOffice(t *testing.T) {
-	if testing.Short() {
-		t.Skip("the office program takes long")
-	}
 	t.Parallel()
-	office, err := exec.LookPath("soffice")
-	if err != nil {
-		t.Skip("no soffice here: the lists are not opened")
-	}
+	office := shorttest.Program(t, "soffice")
 	dir := t.TempDir()
 	text, err := os.ReadFile("../../testdata/demo.toml")
 	if err != nil {

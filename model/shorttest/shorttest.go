@@ -5,6 +5,7 @@ package shorttest
 import (
 	"flag"
 	"os"
+	"os/exec"
 	"runtime/debug"
 	"testing"
 )
@@ -24,6 +25,20 @@ func Main(m *testing.M) {
 		_ = at.Value.Set(rounds) // a number, which it takes
 	}
 	os.Exit(m.Run())
+}
+
+// Program is the path of a browser or an office program that opens what is made. It takes seconds to start: the test is
+// skipped with -short, where neither CI nor CONTRALAY_LONG is set, and where the program is not here.
+func Program(t testing.TB, name string) string {
+	t.Helper()
+	if testing.Short() || os.Getenv("CI") == "" && !Long() {
+		t.Skipf("%s is started where CI is set, and in the long form, and not with -short", name)
+	}
+	path, err := exec.LookPath(name)
+	if err != nil {
+		t.Skipf("no %s here: what it would open is not opened", name)
+	}
+	return path
 }
 
 // CollectLate lets the collector come later than it does in the program. A test throws most of what it makes away at

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/model/shorttest"
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/listtest"
@@ -111,10 +112,7 @@ func TestShownInAPlainWorkbook(t *testing.T) {
 
 // The same as a spreadsheet program writes it.
 func TestShownInAWorkbook(t *testing.T) {
-	program, err := exec.LookPath("soffice")
-	if err != nil {
-		t.Skip("no LibreOffice here: what is hidden and struck out is held by workbooks of our own making alone")
-	}
+	program := shorttest.Program(t, "soffice") // without it workbooks of our own making hold what is hidden and struck out
 	if testing.Short() {
 		t.Skip("starts a program twice")
 	}

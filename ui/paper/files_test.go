@@ -18,6 +18,7 @@ import (
 	listsquery "contralay/calc/query/lists"
 	"contralay/model"
 	"contralay/model/catalogue"
+	"contralay/model/shorttest"
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/table"
@@ -288,10 +289,7 @@ func TestBillSaysWhatCannotBeOrdered(t *testing.T) {
 
 // LibreOffice reads a list as it was written, where it is: numbers as numbers, text as text, in both forms.
 func TestLibreOfficeReadsTheLists(t *testing.T) {
-	office, err := exec.LookPath("soffice")
-	if err != nil {
-		t.Skip("LibreOffice is not here")
-	}
+	office := shorttest.Program(t, "soffice")
 	for _, marks := range []Marks{RFC4180(), Continental()} {
 		dir := t.TempDir()
 		l := listOf(t, made(t, handLoom(t)), "cut-list")

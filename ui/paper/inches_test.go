@@ -9,6 +9,7 @@ import (
 	"contralay/calc"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/paper/laycard"
 	"contralay/ui/paper/list"
@@ -58,6 +59,9 @@ func TestInchesOnEveryPage(t *testing.T) {
 	for _, name := range []string{"demo", "example", "every-key", "feeds", "trunk", "whole"} {
 		if testing.Short() && name != "demo" && name != "example" {
 			continue
+		}
+		if name == "whole" && !shorttest.Long() {
+			continue // the large one
 		}
 		for _, spoilt := range []bool{false, true} {
 			s := inInches(t, name, spoilt)

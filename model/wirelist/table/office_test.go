@@ -9,6 +9,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"contralay/model/shorttest"
 	"contralay/model/wirelist/listtest"
 	"contralay/model/wirelist/table"
 )
@@ -16,10 +17,7 @@ import (
 // What a spreadsheet program makes of a list of separated values is read back as the
 // list, cell by cell.
 func TestWorkbooksAsSeparated(t *testing.T) {
-	program, err := exec.LookPath("soffice")
-	if err != nil {
-		t.Skip("no LibreOffice here: workbooks are held by the two that are checked in alone")
-	}
+	program := shorttest.Program(t, "soffice") // without it the two workbooks that are checked in hold it
 	if testing.Short() {
 		t.Skip("starts a program four times")
 	}
