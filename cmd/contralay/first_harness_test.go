@@ -16,6 +16,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 )
 
 // some is devices of one kind, as somebody at the board asks for them.
@@ -217,9 +218,12 @@ func TestFirstHarness(t *testing.T) {
 // Other harnesses, drawn by seed: no path is made for one of them.
 func TestOtherFirstHarnesses(t *testing.T) {
 	t.Parallel()
-	n := 20
-	if testing.Short() {
+	n := 8
+	switch {
+	case testing.Short():
 		n = 3
+	case shorttest.Long():
+		n = 40
 	}
 	for seed := range n {
 		t.Run(fmt.Sprint(seed), func(t *testing.T) {

@@ -40,7 +40,7 @@ func buildAndTest(m *testing.M) int {
 	// Most of these tests wait for a terminal and not for the machine: more of them go on at once than it has cores.
 	flag.Parse()
 	if at := flag.Lookup("test.parallel"); at.Value.String() == at.DefValue {
-		if err := at.Value.Set(strconv.Itoa(2 * runtime.GOMAXPROCS(0))); err != nil {
+		if err := at.Value.Set(strconv.Itoa(4 * runtime.GOMAXPROCS(0))); err != nil {
 			fmt.Fprintln(os.Stderr, err)
 			return 1
 		}

@@ -47,8 +47,8 @@ func someHostile() []string {
 	return append(out, "\nstop  101  forged  [wire.path]")
 }
 
-// togetherHostile is all of them in a few names, so that each command is tried with each in few runs; each by itself
-// in the long form.
+// togetherHostile is all of them in a few names, so that each command and screen is tried with each in few runs; each
+// by itself in the long form.
 func togetherHostile() []string {
 	if shorttest.Long() {
 		return hostile
@@ -85,6 +85,7 @@ func loomWith(t *testing.T, note string) string {
 // Whatever a harness, a list and their files are called and hold, no command passes it on: not
 // what it prints, not what it refuses, not what it writes.
 func TestNoCommandPassesOnWhatATerminalObeys(t *testing.T) {
+	t.Parallel()
 	for _, h := range togetherHostile() {
 		dir := t.TempDir()
 		put := func(name, text string) string {
@@ -182,7 +183,7 @@ var own = regexp.MustCompile(`\x1b\[\?(1049|25|2004)[hl]|\x1b\[2J|\x1b\[K|\x1b\[
 // On the bench too: a file of a hostile name with hostile notes, every step and screen that a few
 // keys reach, a list of a hostile name, and hostile text pasted into a field.
 func TestBenchPassesOnNothing(t *testing.T) {
-	for _, h := range someHostile() {
+	for _, h := range togetherHostile() {
 		t.Run(visible.Line(h), func(t *testing.T) {
 			t.Parallel()
 			benchPassesOnNothing(t, h)
