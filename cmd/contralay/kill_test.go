@@ -13,6 +13,7 @@ import (
 	runquery "contralay/calc/query/run"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 )
 
 // A run is killed at random instants, with keys on their way: whatever the screen showed as done is
@@ -23,8 +24,11 @@ import (
 func TestKillsLoseNothing(t *testing.T) {
 	t.Parallel()
 	rounds := 4
-	if testing.Short() {
+	switch {
+	case testing.Short():
 		rounds = 3
+	case shorttest.Long():
+		rounds = 20
 	}
 	if n, err := strconv.Atoi(os.Getenv("CONTRALAY_KILLS")); err == nil {
 		rounds = n

@@ -185,7 +185,7 @@ func heldStays(r *rapid.T, was, is *model.Harness, key string) {
 			for n, w := range was.Wires {
 				u := slices.IndexFunc(was.Units, func(u model.Unit) bool { return slices.Contains(u.Wires, w.ID) })
 				if l.Locked.V && (slices.Contains(l.Of, w.ID) || u >= 0 && slices.Contains(l.Of, was.Units[u].ID)) &&
-					(is.Wires[n].Size != w.Size || is.Wires[n].Spec != w.Spec) && len(is.Wires) == len(was.Wires) {
+					len(is.Wires) == len(was.Wires) && (is.Wires[n].Size != w.Size || is.Wires[n].Spec != w.Spec) {
 					r.Fatalf("%s: %s in locked layer %d was %s %s, is %s %s", key, w.ID, k, w.Spec, w.Size, is.Wires[n].Spec,
 						is.Wires[n].Size)
 				}

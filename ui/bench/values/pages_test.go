@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"contralay/model/file/schema"
+	"contralay/model/shorttest"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/values"
@@ -86,7 +87,10 @@ func TestEveryKeyAnswersOnEveryRow(t *testing.T) {
 		was, stack := m.H, slices.Clone(m.Stack)
 		rows := len(m.Page(m.ListWidth()).Rows)
 		for at := range rows {
-			for _, k := range keys {
+			for i, k := range keys {
+				if !shorttest.Long() && (at+i)%2 > 0 {
+					continue // every other key, the others on the next row
+				}
 				m.Put(at, "")
 				m.Says = ""
 				steps := m.History.Steps()
@@ -111,7 +115,7 @@ func TestEveryKeyAnswersOnEveryRow(t *testing.T) {
 			}
 		}
 	})
-	if presses < 1500 {
+	if presses < 750 {
 		t.Errorf("only %d presses", presses)
 	}
 }
