@@ -42,6 +42,9 @@ func partRun(text string) (from, to string, rest []string) {
 	if from, to, rest = partNetLine(text); from != "" {
 		return from, to, rest
 	}
+	if strings.HasSuffix(text, ":") {
+		return "", "", nil // a title
+	}
 	from, to, ok := arrow.Cut(text)
 	if _, found := arrow.In(text); found == 0 {
 		from, to = cutToLine(text)
@@ -113,8 +116,12 @@ func (f *finder) leads(points []table.Row) {
 		}
 		near, nearPad := f.pad(from)
 		far, farPad := f.pad(to)
-		if nearOf != "" && farOf != "" && isPad(from) && isPad(to) {
+		switch {
+		case nearOf == "" || farOf == "" || !isPad(from):
+		case isPad(to):
 			near, nearPad, far, farPad = nearOf, from, farOf, to
+		case name.StateOf(to) == name.Blank:
+			near, nearPad, far, farPad = nearOf, from, to, ""
 		}
 		for _, e := range [][2]*string{{&near, &nearPad}, {&far, &farPad}} {
 			if *e[1] == "-" { // the pole, and no dash that fills a cell
