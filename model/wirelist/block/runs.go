@@ -148,19 +148,7 @@ func (f *finder) pad(end string) (device, pad string) {
 	if at < 0 || len(end)-at > 9 || strings.Trim(end[at+1:], "0123456789") == "" {
 		return end, "" // all ends together tell whether a number is a pad
 	}
-	n := 0
-	for _, r := range f.t.Rows {
-		if len(r.Cells) != 1 {
-			continue
-		}
-		from, to, _ := partRun(r.Cells[0])
-		for _, e := range []string{from, to} {
-			if strings.HasPrefix(e, end[:at+1]) && strings.LastIndexByte(e, ' ') == at && e != end {
-				n++
-			}
-		}
-	}
-	if n == 0 {
+	if of := f.heads()[end[:at+1]]; !of.several && (of.first == "" || of.first == end) {
 		return end, ""
 	}
 	device = strings.TrimSpace(end[:at])
@@ -168,4 +156,35 @@ func (f *finder) pad(end string) (device, pad string) {
 		device = strings.TrimSuffix(device, word)
 	}
 	return device, end[at+1:]
+}
+
+// padHead is what begins some ends of a sheet, up to the last blank: the first of these ends, and whether another differs.
+type padHead struct {
+	first   string
+	several bool
+}
+
+// heads are these of the whole sheet, looked for once.
+func (f *finder) heads() map[string]padHead {
+	if f.padHeads != nil {
+		return f.padHeads
+	}
+	f.padHeads = map[string]padHead{}
+	for _, r := range f.t.Rows {
+		if len(r.Cells) != 1 {
+			continue
+		}
+		from, to, _ := partRun(r.Cells[0])
+		for _, e := range []string{from, to} {
+			if at := strings.LastIndexByte(e, ' '); at > 0 {
+				h := f.padHeads[e[:at+1]]
+				if h.first == "" {
+					h.first = e
+				}
+				h.several = h.several || h.first != e
+				f.padHeads[e[:at+1]] = h
+			}
+		}
+	}
+	return f.padHeads
 }
