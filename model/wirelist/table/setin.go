@@ -47,8 +47,9 @@ func tablesSetIn(name string, lines []string, l Limits) map[int]setIn {
 // isSetIn reports whether a line is set in, has a gap between two texts, and is no point of a list and no row of Markdown.
 func isSetIn(line string) bool {
 	trimmed := strings.TrimSpace(line)
-	return (strings.HasPrefix(line, "  ") || strings.HasPrefix(line, "\t") || strings.HasPrefix(line, " \t")) && trimmed != "" &&
-		!strings.ContainsAny(trimmed, "|→") && !strings.Contains(trimmed, "->") && !strings.Contains(trimmed, "=>") && !isPoint(trimmed) && len(columned.Gapped(line)) > 1
+	in := strings.HasPrefix(line, "  ") || strings.HasPrefix(line, "\t") || strings.HasPrefix(line, " \t")
+	arrow := strings.Contains(trimmed, "->") || strings.Contains(trimmed, "=>")
+	return in && trimmed != "" && !strings.ContainsAny(trimmed, "|→") && !arrow && !isPoint(trimmed) && len(columned.Gapped(line)) > 1
 }
 
 // twoColumns makes a table of lines of two cells under each other, where a rule of dashes parts the first from the others; nil where
@@ -64,7 +65,8 @@ func twoColumns(lines []string, line int) (rows []Row) {
 			return nil
 		}
 		if i != 1 {
-			rows = append(rows, Row{Line: line + i, Cells: []string{marked(cells[0].Text), marked(cells[1].Text)}, First: i == 0, Ruled: i == 0})
+			parts := []string{marked(cells[0].Text), marked(cells[1].Text)}
+			rows = append(rows, Row{Line: line + i, Cells: parts, First: i == 0, Ruled: i == 0})
 		}
 	}
 	return rows
