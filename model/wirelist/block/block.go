@@ -69,13 +69,14 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 
 // finder is the way through one band.
 type finder struct {
-	h       shape.Headings
-	t       *table.Table
-	all     []Block
-	current *Block        // the one that rows go to; nil before the first and behind a list of points
-	pending []table.Row   // texts that belong to no block yet
-	path    []table.Row   // the headings of Markdown above
-	talk    sentence.Talk // what the sentences since the last of them were about
+	h        shape.Headings
+	t        *table.Table
+	all      []Block
+	current  *Block             // the one that rows go to; nil before the first and behind a list of points
+	pending  []table.Row        // texts that belong to no block yet
+	path     []table.Row        // the headings of Markdown above
+	talk     sentence.Talk      // what the sentences since the last of them were about
+	padHeads map[string]padHead // what begins several ends of the sheet; nil before anyone asks
 }
 
 func (f *finder) find() ([]Block, []table.Row) {

@@ -44,6 +44,9 @@ func (f *finder) endPoint(i int) (end, signal string, ok bool) {
 	if len(r.Cells) != 1 || !r.Point || r.Level > 0 {
 		return "", "", false
 	}
+	if _, to := arrow.In(r.Cells[0]); to > 0 {
+		return "", "", false
+	}
 	first, rest, _ := strings.Cut(r.Cells[0], " ")
 	first = strings.TrimRight(first, ":")
 	connector, pin, split := name.SplitEnd(first)
@@ -55,7 +58,7 @@ func (f *finder) endPoint(i int) (end, signal string, ok bool) {
 		rest = in[:len(in)-1]
 	}
 	word, _, _ := strings.Cut(table.Fold(rest), " ")
-	if _, to := arrow.In(rest); to > 0 || rest == "" || !isShortName(rest) || strings.Contains(rest, ", ") || isToWord(word) {
+	if rest == "" || !isShortName(rest) || strings.Contains(rest, ", ") || isToWord(word) {
 		return "", "", false
 	}
 	return connector + ":" + pin, rest, true

@@ -42,6 +42,9 @@ func partRun(text string) (from, to string, rest []string) {
 	if from, to, rest = partNetLine(text); from != "" {
 		return from, to, rest
 	}
+	if strings.HasSuffix(text, ":") {
+		return "", "", nil // a title
+	}
 	from, to, ok := arrow.Cut(text)
 	if _, found := arrow.In(text); found == 0 {
 		from, to = cutToLine(text)
@@ -113,8 +116,12 @@ func (f *finder) leads(points []table.Row) {
 		}
 		near, nearPad := f.pad(from)
 		far, farPad := f.pad(to)
-		if nearOf != "" && farOf != "" && isPad(from) && isPad(to) {
+		switch {
+		case nearOf == "" || farOf == "" || !isPad(from):
+		case isPad(to):
 			near, nearPad, far, farPad = nearOf, from, farOf, to
+		case name.StateOf(to) == name.Blank:
+			near, nearPad, far, farPad = nearOf, from, to, ""
 		}
 		for _, e := range [][2]*string{{&near, &nearPad}, {&far, &farPad}} {
 			if *e[1] == "-" { // the pole, and no dash that fills a cell
@@ -141,19 +148,7 @@ func (f *finder) pad(end string) (device, pad string) {
 	if at < 0 || len(end)-at > 9 || strings.Trim(end[at+1:], "0123456789") == "" {
 		return end, "" // all ends together tell whether a number is a pad
 	}
-	n := 0
-	for _, r := range f.t.Rows {
-		if len(r.Cells) != 1 {
-			continue
-		}
-		from, to, _ := partRun(r.Cells[0])
-		for _, e := range []string{from, to} {
-			if strings.HasPrefix(e, end[:at+1]) && strings.LastIndexByte(e, ' ') == at && e != end {
-				n++
-			}
-		}
-	}
-	if n == 0 {
+	if of := f.heads()[end[:at+1]]; !of.several && (of.first == "" || of.first == end) {
 		return end, ""
 	}
 	device = strings.TrimSpace(end[:at])
@@ -161,4 +156,35 @@ func (f *finder) pad(end string) (device, pad string) {
 		device = strings.TrimSuffix(device, word)
 	}
 	return device, end[at+1:]
+}
+
+// padHead is what begins some ends of a sheet, up to the last blank: the first of these ends, and whether another differs.
+type padHead struct {
+	first   string
+	several bool
+}
+
+// heads are these of the whole sheet, looked for once.
+func (f *finder) heads() map[string]padHead {
+	if f.padHeads != nil {
+		return f.padHeads
+	}
+	f.padHeads = map[string]padHead{}
+	for _, r := range f.t.Rows {
+		if len(r.Cells) != 1 {
+			continue
+		}
+		from, to, _ := partRun(r.Cells[0])
+		for _, e := range []string{from, to} {
+			if at := strings.LastIndexByte(e, ' '); at > 0 {
+				h := f.padHeads[e[:at+1]]
+				if h.first == "" {
+					h.first = e
+				}
+				h.several = h.several || h.first != e
+				f.padHeads[e[:at+1]] = h
+			}
+		}
+	}
+	return f.padHeads
 }

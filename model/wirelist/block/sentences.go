@@ -37,12 +37,18 @@ func (f *finder) tellsMore(i int) bool {
 // tell makes the block of such sentences.
 func (f *finder) tell(rows []table.Row) {
 	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: f.titles(), Runs: true, Told: true}
+	var all []sentence.Wire
+	var of []table.Row
 	for _, r := range rows {
 		for _, w := range sentence.Wires(r, &f.talk) {
-			one := r
-			one.Cells, one.Prose, one.Point = []string{w.Near, w.NearPad, w.Far, w.FarPad, w.Colour, "", w.Note, ""}, false, false
-			b.Rows = append(b.Rows, one)
+			all, of = append(all, w), append(of, r)
 		}
+	}
+	sentence.Complete(all)
+	for i, w := range all {
+		one := of[i]
+		one.Cells, one.Prose, one.Point = []string{w.Near, w.NearPad, w.Far, w.FarPad, w.Colour, "", w.Note, ""}, false, false
+		b.Rows = append(b.Rows, one)
 	}
 	f.close()
 	f.all = append(f.all, b)

@@ -55,6 +55,7 @@ func (run commentRun) strip(line string) string {
 		return strings.TrimPrefix(trimmed, run.sign)
 	}
 	line, _, _ = strings.Cut(line, "*/")
+	line = strings.Replace(line, docMark, "", 1)
 	if trimmed = strings.TrimLeft(line, " \t"); strings.HasPrefix(trimmed, "/*") {
 		return strings.TrimLeft(trimmed[1:], "*!")
 	}
@@ -70,6 +71,9 @@ func commentAt(lines []string, i int, closes bool) commentRun {
 	trimmed := strings.TrimSpace(lines[i])
 	if strings.HasPrefix(trimmed, "/*") && closes {
 		return blockComment(lines, i)
+	}
+	if rest, ok := strings.CutPrefix(trimmed, docMark); ok && !strings.ContainsAny(rest, "\",;\t") {
+		return docComment(lines, i)
 	}
 	for _, s := range []struct {
 		sign  string
@@ -87,6 +91,20 @@ func commentAt(lines []string, i int, closes bool) commentRun {
 		}
 		if filled >= s.least {
 			return commentRun{at: i, n: n, sign: s.sign}
+		}
+	}
+	return commentRun{}
+}
+
+// docMark opens and closes a text of many lines that documents a program.
+const docMark = "\"\"\""
+
+// docComment is the text between two such marks that begins at a line.
+func docComment(lines []string, i int) commentRun {
+	const most = 400 // lines that are looked at (no source)
+	for k, l := range lines[i+1 : min(len(lines), i+most)] {
+		if l = strings.TrimSpace(l); strings.HasSuffix(l, docMark) && !strings.Contains(strings.TrimSuffix(l, docMark), "\"") {
+			return commentRun{at: i, n: k + 2}
 		}
 	}
 	return commentRun{}
@@ -120,17 +138,24 @@ func Source(text string) (comments string, lines int, ok bool) {
 	if program == nil {
 		return text, 0, false
 	}
-	code := 0
+	code, remarks, cells := 0, 0, 0
 	for i, is := range program {
 		if !is {
+			if strings.TrimSpace(plain[i]) != "" {
+				remarks++
+			}
 			continue
 		}
-		if lines++; isCode(plain[i]) {
+		lines++
+		switch {
+		case isCode(plain[i]):
 			code++
+		case strings.Count(plain[i], ",")+strings.Count(plain[i], ";")+strings.Count(plain[i], "\t")+strings.Count(plain[i], "|") > 1:
+			cells++
 		}
 		plain[i] = ""
 	}
-	if 3*code < lines {
+	if 3*code < lines && !(cells == 0 && (remarks >= lines || strings.HasPrefix(text, "#!"))) {
 		return text, 0, false // a list of another kind, with remarks
 	}
 	return strings.Join(plain, "\n"), lines, true
@@ -140,7 +165,7 @@ func Source(text string) (comments string, lines int, ok bool) {
 func hasCommentSign(text string) bool {
 	for line := range strings.SplitSeq(text, "\n") {
 		trimmed := strings.TrimLeft(line, " \t")
-		for _, sign := range []string{"//", "/*", "--", "#", ";", "%"} {
+		for _, sign := range []string{"//", "/*", "--", "#", ";", "%", docMark} {
 			if strings.HasPrefix(trimmed, sign) {
 				return true
 			}

@@ -15,7 +15,7 @@ func NumberedPin(cell string) (pin, called, more string) {
 		if n := strings.TrimRight(first, ".:)-"); isNumber(n) {
 			rest = strings.TrimSpace(strings.TrimLeft(rest, "-–:= "))
 			if rest != "" && !isNumber(rest) && isNameOfPin(rest) {
-				return n, rest, ""
+				return n, strings.Trim(rest, "()"), ""
 			}
 		}
 	}

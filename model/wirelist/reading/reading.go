@@ -88,6 +88,7 @@ func kinds() []kind {
 		{false, "both ends in the points of a list", leads},
 		{false, "cavities of one device and where they go", places},
 		{false, "cavities in the first column", firstPins},
+		{true, "pads of two devices", twoDevices},
 		{true, "cavities of a bulkhead between two ends", between},
 		{true, "cavities of a bulkhead between two ends", passed},
 		{true, "wires of one connector, by their colours", byColours},

@@ -130,7 +130,7 @@ func (l *look) swapped() {
 func (l *look) settleNames() {
 	for i := range l.cols {
 		c, p := &l.cols[i], &l.prof[i]
-		w := name.Words(table.Fold(c.Head))
+		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
 		device := c.Field == name.FieldConnector && p.Unique() && p.Filled > 1 && !l.has(l.cols,
 			name.FieldTo) // each one once: what hangs on the cavity
 		if c.Given || c.Field != name.FieldKeep && !device || len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldPin ||

@@ -2,6 +2,7 @@ package row
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pads"
@@ -14,11 +15,11 @@ import (
 func partNumbered(b *shape.Block, cells []string) (out []string, called string, notes []string) {
 	out = cells
 	for i, c := range b.Cols {
-		if !c.Numbered || i >= len(cells) {
+		if i >= len(cells) || c.Field != name.FieldPin && c.Field != name.FieldFromPin && c.Field != name.FieldToPin {
 			continue
 		}
 		pin, text, more := pads.NumberedPin(cells[i])
-		if pin == "" {
+		if pin == "" || !c.Numbered && !(c.Of != "" && strings.HasPrefix(strings.TrimLeft(cells[i][len(pin):], " "), "(")) {
 			continue
 		}
 		if &out[0] == &cells[0] {

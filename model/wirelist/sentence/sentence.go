@@ -51,6 +51,30 @@ func Wires(r table.Row, t *Talk) (all []Wire) {
 	return all
 }
 
+// Complete gives the far ends that say no device the one device that the others of a list are taken to, where there is one alone.
+func Complete(all []Wire) {
+	far := ""
+	for _, w := range all {
+		if _, supply := supplyWord(w.Far); w.Far == "" || supply {
+			continue
+		}
+		if far != "" && far != w.Far {
+			return
+		}
+		far = w.Far
+	}
+	for i := range all {
+		w := &all[i]
+		switch word, supply := supplyWord(w.Far); {
+		case far == "":
+		case w.Far == "" && w.FarPad != "":
+			w.Far = far
+		case supply && w.FarPad == "":
+			w.Far, w.FarPad = far, word
+		}
+	}
+}
+
 // about takes in the device whose wires a sentence is about, "Find the two wires coming out of your fan".
 func (t *Talk) about(sentence string) {
 	_, behind, ok := strings.Cut(table.Fold(sentence), "wires ")
@@ -129,10 +153,14 @@ func tellsWire(sentence string, t *Talk) (w Wire, ok bool) {
 	if w.Far == "" && w.FarPad == "" {
 		return w, false
 	}
+	t.near = w.Near
+	if _, supply := supplyWord(w.Far); supply {
+		return w, true
+	}
 	if t.times++; t.far != w.Far {
 		t.times = 1
 	}
-	t.near, t.far = w.Near, w.Far
+	t.far = w.Far
 	return w, true
 }
 

@@ -90,8 +90,9 @@ func isOtherName(head string) bool {
 // ofDevice makes a column the cavities of the device that its heading names.
 func (h Headings) ofDevice(c *Column, f name.Field) {
 	c.Field, c.Of = f, c.Head
-	if cut := strings.LastIndexAny(c.Head, " -_/."); cut > 0 {
-		c.Of = strings.TrimRight(c.Head[:cut], " -_/.")
+	bare := strings.TrimSpace(name.WithoutBrackets(c.Head)) // "Screen pin (left)"
+	if cut := strings.LastIndexAny(bare, " -_/."); cut > 0 {
+		c.Of = strings.TrimRight(bare[:cut], " -_/.")
 	}
 }
 

@@ -32,6 +32,8 @@ func tablesSetIn(name string, lines []string, l Limits) map[int]setIn {
 		part := lines[i : i+n]
 		if rows := pinPoints(part, i+1); rows != nil {
 			all[i] = setIn{rows, n}
+		} else if rows := twoColumns(part, i+1); rows != nil {
+			all[i] = setIn{rows, n}
 		} else if text := strings.Join(part, "\n"); inColumns(text) {
 			if rows := fenced(name, part, i, l); rows != nil {
 				all[i] = setIn{rows, n}
@@ -45,8 +47,29 @@ func tablesSetIn(name string, lines []string, l Limits) map[int]setIn {
 // isSetIn reports whether a line is set in, has a gap between two texts, and is no point of a list and no row of Markdown.
 func isSetIn(line string) bool {
 	trimmed := strings.TrimSpace(line)
-	return (strings.HasPrefix(line, "  ") || strings.HasPrefix(line, "\t") || strings.HasPrefix(line, " \t")) && trimmed != "" &&
-		!strings.Contains(trimmed, "|") && !isPoint(trimmed) && len(columned.Gapped(line)) > 1
+	in := strings.HasPrefix(line, "  ") || strings.HasPrefix(line, "\t") || strings.HasPrefix(line, " \t")
+	arrow := strings.Contains(trimmed, "->") || strings.Contains(trimmed, "=>")
+	return in && trimmed != "" && !strings.ContainsAny(trimmed, "|→") && !arrow && !isPoint(trimmed) && len(columned.Gapped(line)) > 1
+}
+
+// twoColumns makes a table of lines of two cells under each other, where a rule of dashes parts the first from the others; nil where
+// they are none. line is that of the first.
+func twoColumns(lines []string, line int) (rows []Row) {
+	if len(lines) < 4 || strings.Trim(lines[1], "-= \t") != "" {
+		return nil
+	}
+	at := columned.Gapped(lines[0])
+	for i, l := range lines {
+		cells := columned.Gapped(l)
+		if len(at) != 2 || len(cells) != 2 || cells[1].From != at[1].From {
+			return nil
+		}
+		if i != 1 {
+			parts := []string{marked(cells[0].Text), marked(cells[1].Text)}
+			rows = append(rows, Row{Line: line + i, Cells: parts, First: i == 0, Ruled: i == 0})
+		}
+	}
+	return rows
 }
 
 // pinPoints makes the points of a list of lines that begin with a cavity each, "pin 4  BELL   PORT B3", as that is what they
