@@ -6,8 +6,8 @@ import (
 	"contralay/model/wirelist/name"
 )
 
-// labelBefore parts the name of a wire, with a colon, an equals sign or a dash behind it, off its near end: "Bilge pump: Panel 3". A colon with a blank behind
-// it parts them; "Panel: 3" is an end, a device and its cavity. label is "" where there is none.
+// labelBefore parts the name of a wire, with a colon, an equals sign or a dash behind it, off its near end: "Bilge pump:
+// Panel 3". A colon with a blank behind it parts them; "Panel: 3" is an end, a device and its cavity. label is "" where there is none.
 func labelBefore(from string) (label, end string) {
 	front, back, ok := strings.Cut(from, ": ")
 	for _, mark := range []string{" = ", " - ", " – ", " — "} {

@@ -248,8 +248,8 @@ func isUnitWord(w string) bool {
 	return name.IsUnit(w)
 }
 
-// part parts the ends of a column that is such, in any other the terminals of relays alone, and says so; where it is a guess a person should look. One plain word that is counted
-// from 1 stays whole: "Injector 1".
+// part parts the ends of a column that is such, in any other the terminals of relays alone, and says so; where it is a
+// guess a person should look. One plain word that is counted from 1 stays whole: "Injector 1".
 func (c *endColumn) part(im *draft.Importer) {
 	var sure, guessed []spacedEnd
 	for _, e := range c.ends {

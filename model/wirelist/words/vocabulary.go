@@ -97,9 +97,10 @@ func Vocabulary() map[string]name.Meaning {
 		add(at[1], "", "end "+side+" cav", "end "+side+" cavity", "end "+side+" pin", "end "+side+" terminal", "side "+side+" pin",
 			"side "+side+" cavity", side+" end pin")
 	}
-	add(name.FieldPin, "", "pins", "ways", "cavities", "port", "port no", "port number", "channel", "kanal", "canale", "kanaal", "ch", "gpio", "io pin", "pad", "solder pad", "screw", "clamp",
+	add(name.FieldPin, "", "pins", "ways", "cavities", "port", "port no", "port number", "channel", "gpio", "io pin", "pad", "solder pad", "screw", "clamp",
 		"pol", "pol nr", "pole", "pole no", "polnr", "output", "output no", "ausgang", "sortie", "salida", "uscita", "uitgang", "utgang",
 		"wyjscie", "saida")
+	add(name.FieldPin, "", "kanal", "canale", "kanaal", "ch")
 	add(name.FieldConnector, "", "board", "controller", "box", "housing", "header", "panel")
 	languages(func(f name.Field, lang string, words ...string) {
 		for _, w := range words {
