@@ -6,10 +6,16 @@ import (
 	"contralay/model/wirelist/name"
 )
 
-// labelBefore parts the name of a wire, with a colon behind it, off its near end: "Bilge pump: Panel 3". A colon with a blank behind
-// it parts them; "Panel: 3" is an end, a device and its cavity. label is "" where there is none.
+// labelBefore parts the name of a wire, with a colon, an equals sign or a dash behind it, off its near end: "Bilge pump:
+// Panel 3". A colon with a blank behind it parts them; "Panel: 3" is an end, a device and its cavity. label is "" where there is none.
 func labelBefore(from string) (label, end string) {
 	front, back, ok := strings.Cut(from, ": ")
+	for _, mark := range []string{" = ", " - ", " – ", " — "} {
+		if !ok {
+			front, back, ok = strings.Cut(from, mark)
+			ok = ok && (mark == " = " || endsInCavity(back)) // "Relay 1 - 87" is an end
+		}
+	}
 	front, back = strings.TrimSpace(front), strings.TrimSpace(back)
 	if !ok || front == "" || back == "" || name.IsCavity(back) || strings.Contains(front, ":") || !isShortName(front) {
 		return "", from
@@ -35,4 +41,10 @@ func remarkBehindValues(to string) (front, remark string) {
 		return to, ""
 	}
 	return front, strings.TrimSpace(to[open+1 : len(to)-1])
+}
+
+// endsInCavity reports whether a text is a device of some words and, behind a blank, its cavity.
+func endsInCavity(text string) bool {
+	w := strings.Fields(text)
+	return len(w) > 1 && name.IsCavity(w[len(w)-1]) && !name.IsCavity(w[0])
 }

@@ -144,6 +144,10 @@ func (f *finder) pad(end string) (device, pad string) {
 		device, pad, _ = name.SplitEnd(end)
 		return device, pad
 	}
+	if w := strings.Fields(end); len(w) > 2 && name.IsPinWord(table.Fold(w[len(w)-2])) {
+		device, pad, _ = name.SplitEnd(end) // "Box pin 4"
+		return device, pad
+	}
 	at := strings.LastIndexByte(end, ' ')
 	if at < 0 || len(end)-at > 9 || strings.Trim(end[at+1:], "0123456789") == "" {
 		return end, "" // all ends together tell whether a number is a pad

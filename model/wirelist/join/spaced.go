@@ -141,7 +141,7 @@ func titled(im *draft.Importer, text string) bool {
 // "Lamp R" are the left one and the right one.
 func cutSpaced(text string) (of, pin string) {
 	at := strings.LastIndexByte(text, ' ')
-	if at < 1 || strings.ContainsAny(text, ":;,/()") {
+	if at < 1 || strings.ContainsAny(text, ":;,/()=") || strings.Contains(text, " - ") || strings.Contains(text, " – ") {
 		return "", ""
 	}
 	of, pin = strings.TrimSpace(text[:at]), text[at+1:]
@@ -248,21 +248,21 @@ func isUnitWord(w string) bool {
 	return name.IsUnit(w)
 }
 
-// part parts the ends of a column that is such, and says so; where it is a guess a person should look. One plain word that is counted
-// from 1 stays whole: "Injector 1".
+// part parts the ends of a column that is such, in any other the terminals of relays alone, and says so; where it is a
+// guess a person should look. One plain word that is counted from 1 stays whole: "Injector 1".
 func (c *endColumn) part(im *draft.Importer) {
-	if !c.parted {
-		return
-	}
 	var sure, guessed []spacedEnd
 	for _, e := range c.ends {
+		if !c.parted && !(isContact(e.pin) && isRelayWord(name.Words(e.of))) {
+			continue
+		}
 		at := strings.LastIndexByte(e.end.Text, ' ')
 		of := strings.TrimSpace(e.end.Text[:at])
 		if e.weight == 0 && !strings.Contains(of, " ") && strings.ToUpper(of) != of {
 			continue
 		}
 		e.end.Text, e.end.Pin = of, e.pin
-		if e.weight > 1 || e.weight > 0 && c.sure {
+		if !c.parted || e.weight > 1 || e.weight > 0 && c.sure {
 			sure = append(sure, e)
 		} else {
 			guessed = append(guessed, e)

@@ -28,7 +28,7 @@ func (l *look) namesLoads(i int) bool {
 		}) {
 			return false
 		}
-		c.Field, c.Second = name.FieldKeep, true
+		c.Field, c.Alias = name.FieldKeep, true
 	}
 	return true
 }

@@ -155,7 +155,7 @@ func (l *look) settleOne(i int, c *shape.Column) {
 			break
 		}
 		if l.numbersOutputs(i) {
-			c.Field, c.Second = name.FieldKeep, true
+			c.Field, c.Alias = name.FieldKeep, true
 			break
 		}
 		if w := name.Words(table.Fold(c.Head)); len(w) == 1 && l.titled() == "" || len(w) == 1 && len(l.src.Titles) == 0 {

@@ -110,7 +110,7 @@ func (b *Block) Beside(cells []string) (all []string) {
 // SecondNames counts the cells of a row that are second names of its cavity, which say nothing of a wire.
 func (b *Block) SecondNames(cells []string) (n int) {
 	for i, c := range b.Cols {
-		if c.Second && i < len(cells) && cells[i] != "" {
+		if c.Alias && i < len(cells) && !value.IsNothing(cells[i]) {
 			n++
 		}
 	}

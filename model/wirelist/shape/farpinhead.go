@@ -18,8 +18,8 @@ func (h Headings) pinsBehindFar(cols []Column) {
 	near, to := -1, -1
 	for i, c := range cols {
 		switch {
-		case c.Field == name.FieldFrom || c.Field == name.FieldFromPin || c.Field == name.FieldToPin || c.Field == name.FieldRun ||
-			c.Field == name.FieldVia:
+		case c.Field == name.FieldFrom || c.Field == name.FieldFromPin || c.Field == name.FieldRun || c.Field == name.FieldVia,
+			c.Field == name.FieldToPin && (to < 0 || i != to+1):
 			return
 		case c.Field == name.FieldTo && to >= 0:
 			return
@@ -30,8 +30,8 @@ func (h Headings) pinsBehindFar(cols []Column) {
 			near = i
 		}
 	}
-	if to < 0 || near < 0 || near > to || to+1 >= len(cols) || cols[to+1].Given || cols[to+1].Field != name.FieldKeep ||
-		!h.headsPins(cols[to+1].Head) || !isOfHead(cols[to+1].Head, cols[to].Head) {
+	if to < 0 || near < 0 || near > to || to+1 >= len(cols) || cols[to+1].Given || cols[to+1].Field != name.FieldToPin &&
+		(cols[to+1].Field != name.FieldKeep || !h.headsPins(cols[to+1].Head) || !isOfHead(cols[to+1].Head, cols[to].Head)) {
 		return
 	}
 	cols[to].Field, cols[to+1].Field = name.FieldTo, name.FieldToPin

@@ -40,7 +40,6 @@ type Column struct {
 
 	Running bool // it is taken for the number of the row
 	Spared  bool // its heading is known, and nothing here takes what it says
-	Second  bool // of text: its cells are a second name of the cavity of the row
 	several bool // of a connector: it names the device, the next column which of its plugs
 	known   bool // its heading is
 	weak    bool // its heading is a word of one or two letters

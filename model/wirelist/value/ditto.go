@@ -16,6 +16,9 @@ func IsDitto(cell string) bool {
 	if strings.ContainsAny(cell, quotes) && strings.Trim(cell, quotes+"-–—_.,: ") == "" {
 		return true
 	}
+	if cell == ",," {
+		return true // the German mark, as keyboards without it have it
+	}
 	f := table.Fold(cell)
 	switch strings.Trim(f, `."-–() `) {
 	case "ditto", "dito", "dto", "dtto", "idem", "ibid", "same", "same as above", "as above", "see above",

@@ -100,6 +100,7 @@ func Vocabulary() map[string]name.Meaning {
 	add(name.FieldPin, "", "pins", "ways", "cavities", "port", "port no", "port number", "channel", "gpio", "io pin", "pad", "solder pad", "screw", "clamp",
 		"pol", "pol nr", "pole", "pole no", "polnr", "output", "output no", "ausgang", "sortie", "salida", "uscita", "uitgang", "utgang",
 		"wyjscie", "saida")
+	add(name.FieldPin, "", "kanal", "canale", "kanaal", "ch")
 	add(name.FieldConnector, "", "board", "controller", "box", "housing", "header", "panel")
 	languages(func(f name.Field, lang string, words ...string) {
 		for _, w := range words {
