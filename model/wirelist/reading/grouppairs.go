@@ -30,7 +30,8 @@ func (l endColumns) groupPairs() {
 		}
 		of = append(of, i-1)
 	}
-	if len(of) != 2 || connectors > 2 || column.Texts(l.src.Rows, of[0]+1) != column.Texts(l.src.Rows, of[1]+1) || !l.groupsOf(of[0]) && !l.groupsOf(of[1]) {
+	if len(of) != 2 || connectors > 2 || column.Texts(l.src.Rows, of[0]+1) != column.Texts(l.src.Rows, of[1]+1) ||
+		!l.groupsOf(of[0]) && !l.groupsOf(of[1]) {
 		return
 	}
 	for k, f := range [][2]name.Field{{name.FieldFrom, name.FieldFromPin}, {name.FieldTo, name.FieldToPin}} {
@@ -43,7 +44,8 @@ func (l endColumns) groupPairs() {
 func (l endColumns) namesDevices(i, pin int) bool {
 	c, p := &l.cols[i], &l.prof[i]
 	w := name.Words(table.Fold(c.Head))
-	return !c.Given && len(w) > 0 && (c.Field == name.FieldKeep || c.Field == name.FieldConnector) && p.Filled > 0 && column.StartsFilled(l.src.Rows, i) &&
+	return !c.Given && len(w) > 0 && (c.Field == name.FieldKeep || c.Field == name.FieldConnector) && p.Filled > 0 &&
+		column.StartsFilled(l.src.Rows, i) &&
 		p.Filled <= column.Texts(l.src.Rows, pin) && p.Numbers == 0 && p.Colours == 0 && p.Sized == 0 && 2*p.Prose <= p.Filled &&
 		(c.Field == name.FieldConnector || !name.IsRemark(w) && !name.IsMeasure(w))
 }
