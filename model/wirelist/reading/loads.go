@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // namesLoads reports whether a column headed as a load holds the names of what the wires feed, and another column, which could be the
@@ -48,10 +49,5 @@ func (l *look) numbersOutputs(i int) bool {
 		!q.Most(q.Cavities) || !q.Unique() || q.Filled < p.Filled {
 		return false
 	}
-	switch first[0] {
-	case "output", "out", "channel", "ch", "port", "ausgang", "kanal", "sortie", "salida", "uscita", "canale", "canal", "uitgang", "kanaal",
-		"utgang", "wyjscie", "saida", "lahto", "vystup":
-		return true
-	}
-	return false
+	return words.IsOutput(first[0])
 }

@@ -6,6 +6,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // passed reads the cavities of a bulkhead in a list of both ends, a column headed by the bulkhead itself that stands between the two:
@@ -38,18 +39,8 @@ func passed(l *look) []shape.Column {
 	return cols
 }
 
-// saysPassage reports whether a heading is of a connector that wires go through: of a wall, or one that parts two looms. From memory,
-// no source.
+// saysPassage reports whether a heading is of a connector that wires go through.
 func saysPassage(head string) bool {
 	w := name.Words(name.WithoutBrackets(table.Fold(head)))
-	return len(w) > 0 && len(w) < 5 && slices.ContainsFunc(w, func(w string) bool {
-		switch w {
-		case "bulkhead", "firewall", "feedthrough", "passthrough", "penetrator", "interconnect", "disconnect", "break", "inline", "wall",
-			"coupling", "through", "via", "gland", "bulk", "interface", "trennstelle", "trennstecker", "durchfuhrung", "schottwand",
-			"schott", "spritzwand", "kupplung", "cloison", "traversee", "mamparo", "pasamuros", "paratia", "passaparete", "przepust",
-			"prepazka", "pruchodka", "schot", "doorvoer", "skott", "genomforing", "lapivienti", "skot", "gjennomforing":
-			return true
-		}
-		return false
-	})
+	return len(w) > 0 && len(w) < 5 && slices.ContainsFunc(w, words.IsPassage)
 }

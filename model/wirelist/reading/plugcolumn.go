@@ -5,7 +5,6 @@ import (
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
 
@@ -26,7 +25,7 @@ func (l endColumns) plugColumn() {
 			continue
 		}
 		if !(len(w) > 1 && l.h.Words[w[len(w)-1]].Field == name.FieldConnector) && !l.startsGroups(i) &&
-			!(l.headsDevice(i) && p.Filled < l.prof[i+1].Filled && l.startsFilled(i)) {
+			!(l.headsDevice(i) && p.Filled < l.prof[i+1].Filled && column.StartsFilled(l.src.Rows, i)) {
 			continue
 		}
 		if p.Distinct < p.Filled || p.Filled < l.prof[i+1].Filled {
@@ -50,16 +49,6 @@ func (l endColumns) pinBehindTo() {
 
 // startsGroups reports whether a column names the connector of each group of rows.
 func (l *look) startsGroups(i int) bool { return column.StartsGroups(l.src.Rows, l.prof, i) }
-
-// startsFilled reports whether the first row of data has something in a column.
-func (l endColumns) startsFilled(i int) bool {
-	for _, r := range l.src.Rows {
-		if !shape.IsText(r) {
-			return i < len(r.Cells) && r.Cells[i] != ""
-		}
-	}
-	return false
-}
 
 // pads counts the cells of a column that are short and have a digit or a pole, "C1+", as cavities have and kinds of lugs have
 // not.

@@ -180,7 +180,7 @@ func (l *look) settleOne(i int, c *shape.Column) {
 	case name.FieldFromPin, name.FieldToPin:
 		// "Terminal A: fork" is what is crimped on, where the ends have their cavities.
 		if !p.Most(p.Cavities) && !p.Unique() && !p.Most(l.pads(i)) && (l.another(i, name.FieldFrom) || l.another(i, name.FieldTo)) &&
-			!l.differWithin(i) {
+			!l.placesWithin(i) {
 			c.Field = name.FieldKeep
 		}
 	case name.FieldGauge:

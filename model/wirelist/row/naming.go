@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // Where the name of the connector of a pin table comes from, surest first: a person, the heading of the cavities, the texts
@@ -35,7 +36,7 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 		return naming{name: b.Said, from: "what was said", over: nonEmpty(of, info.Name)}
 	case of != "" && info.Name != "" && b.PinsGuessed():
 		return naming{name: of, from: "heading of the column", rivals: []string{info.Name}}
-	case of != "" && info.Name != "" && saysWord(info.Name, of) && !name.IsDesignator(of) && !saysPaper(info.Name):
+	case of != "" && info.Name != "" && saysWord(info.Name, of) && !name.IsDesignator(of) && !words.SaysPaper(info.Name):
 		return naming{name: info.Name, from: "text above its pins"} // "Fuse board FB2" above "Fuse"
 	case of != "":
 		return naming{name: of, from: "heading of the column", over: nonEmpty(info.Name)}

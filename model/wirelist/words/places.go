@@ -20,3 +20,25 @@ func SaysOtherSide(w string) bool {
 	}
 	return false
 }
+
+// IsPassage reports whether a folded word of a heading is of a connector that wires go through: of a wall, or one that parts two looms.
+func IsPassage(w string) bool {
+	switch w {
+	case "bulkhead", "firewall", "feedthrough", "passthrough", "penetrator", "interconnect", "disconnect", "break", "inline", "wall",
+		"coupling", "through", "via", "gland", "bulk", "interface", "trennstelle", "trennstecker", "durchfuhrung", "schottwand",
+		"schott", "spritzwand", "kupplung", "cloison", "traversee", "mamparo", "pasamuros", "paratia", "passaparete", "przepust",
+		"prepazka", "pruchodka", "schot", "doorvoer", "skott", "genomforing", "lapivienti", "skot", "gjennomforing":
+		return true
+	}
+	return false
+}
+
+// IsOutput reports whether a folded word is for an output of a unit, which has a name beside that of its cavity.
+func IsOutput(w string) bool {
+	switch w {
+	case "output", "out", "channel", "ch", "port", "ausgang", "kanal", "sortie", "salida", "uscita", "canale", "canal", "uitgang", "kanaal",
+		"utgang", "wyjscie", "saida", "lahto", "vystup":
+		return true
+	}
+	return false
+}

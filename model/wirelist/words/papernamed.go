@@ -1,4 +1,4 @@
-package row
+package words
 
 import (
 	"slices"
@@ -7,12 +7,12 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// saysPaper reports whether a text above a table names the paper, and so no connector: the heading of the cavities says whose they
+// SaysPaper reports whether a text above a table names the paper, and so no connector: the heading of the cavities says whose they
 // are.
 //
 //	Heron ECU pinout - trial car
 //	ECU pin | Function
-func saysPaper(title string) bool {
+func SaysPaper(title string) bool {
 	return slices.ContainsFunc(name.Words(table.Fold(title)), func(w string) bool {
 		switch w {
 		case "pinout", "pinouts", "pinning", "wiring", "pinbelegung", "verdrahtung", "brochage", "cablage", "cableado", "cablaggio",
