@@ -223,7 +223,7 @@ func TestOtherFirstHarnesses(t *testing.T) {
 	case testing.Short():
 		n = 3
 	case shorttest.Long():
-		n = 40
+		n = 20
 	}
 	for seed := range n {
 		t.Run(fmt.Sprint(seed), func(t *testing.T) {
