@@ -35,10 +35,7 @@ func boots(s *sheet.Sheet, i int) {
 			continue
 		}
 		d, held := UnderBoot(s, i, place, boot)
-		least, most := held, d+max(0, out.OverMaxMM-out.OverMM)
-		if out.OverMinMM > 0 {
-			least -= max(0, out.OverMM-out.OverMinMM)
-		}
+		least, most := UnderBootAtEdges(s, i, place, boot)
 		switch {
 		case least < boot.CableRecoveredMM:
 			s.Say(sheet.AtMost(boot.From(boot.Read.CableRecovered).Standing, sheet.Stop), "boot.grip", t.ID,
@@ -83,6 +80,17 @@ func placeholder(what string, from catalogue.Origin) string {
 // the boot, at its shortest and its longest.
 func UnderBoot(s *sheet.Sheet, i int, place string, boot catalogue.Boot) (most, held unit.Millimetre) {
 	return OverFrom(s, i, place, ShortestPart*boot.LengthMM-cover.OverlapMM, boot.LengthMM)
+}
+
+// UnderBootAtEdges is that diameter with every wire at its smallest, and with every wire at its largest.
+func UnderBootAtEdges(s *sheet.Sheet, i int, place string, boot catalogue.Boot) (least, most unit.Millimetre) {
+	out := &s.Branches[i]
+	most, least = UnderBoot(s, i, place, boot)
+	most += max(0, out.OverMaxMM-out.OverMM)
+	if out.OverMinMM > 0 {
+		least -= max(0, out.OverMM-out.OverMinMM)
+	}
+	return least, most
 }
 
 func bootShell(s *sheet.Sheet, t *model.Termination, boot catalogue.Boot) {

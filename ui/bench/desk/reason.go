@@ -107,7 +107,8 @@ func SnagReasons(s *sheet.Sheet, g sheet.Snag) []Reason {
 		case "boot.grip", "boot.slide":
 			for k := range s.H.Branches {
 				if mb := &s.H.Branches[k]; mb.From == g.Where || mb.To == g.Where {
-					return append(FiguresOf(g.Where, "boot.least", "boot.most"),
+					return append(append(FiguresOfPart(g.Where, mb.ID, "boot.holds", "boot.fills"),
+						FiguresOf(g.Where, "boot.least", "boot.most")...),
 						FiguresOfPart(mb.ID, s.Branches[k].Sheath.Part, "tube.over")...)
 				}
 			}

@@ -129,6 +129,11 @@ func everyFigure(s *sheet.Sheet) (out []why.Figure) {
 		_, has := s.Cat.Boot(t.Boot.V)
 		put(has, why.Figure{What: "boot.least", Of: t.ID})
 		put(has, why.Figure{What: "boot.most", Of: t.ID})
+		for i, b := range s.H.Branches {
+			met := has && (b.From == t.ID || b.To == t.ID) && s.Branches[i].OverMM > 0
+			put(met, why.Figure{What: "boot.holds", Of: t.ID, Part: b.ID})
+			put(met, why.Figure{What: "boot.fills", Of: t.ID, Part: b.ID})
+		}
 		l := overphase.LoopRoomOf(s, s.Index.Termination[t.ID])
 		put(true, why.Figure{What: "loop.length", Of: t.ID})
 		for _, w := range []string{"loop.room", "loop.bow", "loop.turn"} {

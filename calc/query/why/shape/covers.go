@@ -292,6 +292,29 @@ func bootCable(e why.Explainer, f why.Figure) (why.Why, bool) {
 		Formula: func(in []float64) float64 { return in[0] * in[1] }}, true
 }
 
+// bootUnder explains what the cable end of a boot lies on: with every wire of its branch, Figure.Part, at its smallest or largest.
+func bootUnder(e why.Explainer, f why.Figure) (why.Why, bool) {
+	k, ok := e.Index.Termination[f.Of]
+	if !ok {
+		return why.Why{}, false
+	}
+	i, mb, b, ok := e.BranchAt(f.Part)
+	boot, has := e.Cat.Boot(e.H.Terminations[k].Boot.V)
+	if !ok || !has || mb.From != f.Of && mb.To != f.Of || b.OverMM <= 0 {
+		return why.Why{}, false
+	}
+	least, most := overphase.UnderBootAtEdges(e.Sheet, i, f.Of, boot)
+	v, word, edge, base := least, "smallest", "branch.least", b.OverMinMM
+	if f.What == "boot.fills" {
+		v, word, edge, base = most, "largest", "branch.most", b.OverMaxMM
+	}
+	return why.Why{Name: fmt.Sprintf("%s lies on, with every wire at its %s", boot.ID, word), Value: float64(v), Measure: why.Diameter,
+		Says: "Take the OD of the bundle with every wire at its " + word + ". Add what the covers beneath the boot add",
+		In: []why.Input{e.From("OD at its "+word, why.Figure{What: edge, Of: f.Part}), why.LookUp("covers beneath add", float64(v-base),
+			why.Diameter, catalogue.Origin{Source: "the covers beneath", Standing: catalogue.Memory})},
+		Formula: why.Sum}, true
+}
+
 // PlanOver explains the diameter of a lay-up that is only planned and stands in no
 // sheet; st is the standing of its wires.
 func PlanOver(p plan.Plan, name string, st catalogue.Standing) (why.Why, bool) {

@@ -63,6 +63,8 @@ var Makers = map[string]why.Maker{
 
 	"boot.least": bootCable,
 	"boot.most":  bootCable,
+	"boot.holds": bootUnder,
+	"boot.fills": bootUnder,
 
 	"wire.cut":      wireCut,
 	"wire.finished": wireFinished,
