@@ -29,7 +29,8 @@ func TestWhatIsSaidOfABoot(t *testing.T) {
 			"bundle up there" + end
 	}
 	slide := func(sup, end string) string {
-		return " boot.slide A B will not slide on: it opens to " + sup + " mm and the branch is 10.50 mm with every wire at its largest" + end
+		return " boot.slide A B will not slide on: it opens to " + sup +
+			" mm and the branch is 10.50 mm with every wire at its largest" + end
 	}
 	for _, c := range []struct {
 		name          string

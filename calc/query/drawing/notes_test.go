@@ -13,8 +13,9 @@ import (
 // Everything that a drawing notes of branches, of two that differ in all of it.
 func TestWhatADrawingNotes(t *testing.T) {
 	branch := func(id, from string, long unit.Millimetre) (Branch, model.Branch) {
-		return Branch{ID: id, LengthMM: long, Measured: true, BundleMM: 10, Bends: []Bend{{Station: 50, Turn: 90, Radius: 25.4}, {Station: 90,
-				Turn: -90, Radius: 80}}},
+		return Branch{ID: id, LengthMM: long, Measured: true, BundleMM: 10, Bends: []Bend{{Station: 50, Turn: 90, Radius: 25.4},
+				{Station: 90,
+					Turn: -90, Radius: 80}}},
 			model.Branch{ID: id, From: from, To: "J", Vias: []model.Via{{AtMM: 50, TurnDeg: 90}, {AtMM: 900, TurnDeg: -90}}}
 	}
 	a, ma := branch("T1", "A", 400)
@@ -24,7 +25,8 @@ func TestWhatADrawingNotes(t *testing.T) {
 	d := Drawing{Branches: []Branch{a, b, c}}
 	s := &sheet.Sheet{H: &model.Harness{Branches: []model.Branch{ma, mb, {ID: "T3"}}}, Branches: make([]sheet.Branch, 3)}
 	s.Branches[0].Bend.MinMM, s.Branches[1].Bend.MinMM = 20.9, 21.2
-	d.notes(s, outline.Plan{Cross: [][2]int{{1, 2}}, Trouble: []outline.Trouble{{Run: 1, Bend: 1, Past: true}, {Run: 0, Bend: 1, Radius: 24},
+	d.notes(s, outline.Plan{Cross: [][2]int{{1, 2}}, Trouble: []outline.Trouble{{Run: 1, Bend: 1, Past: true}, {Run: 0, Bend: 1,
+		Radius: 24},
 		{Run: 1, Bend: 0, Radius: 25}}})
 	want := []Note{
 		{"T2", "T2 and T3 cross on the drawing. Let one of them leave at another angle, or bend it"},
@@ -61,7 +63,8 @@ func TestWhatLinesLieWithin(t *testing.T) {
 // Where a station is drawn, by hand: of a branch of 800 mm with 100 to 350 left out, on a line of 550.
 func TestWhereAStationIsDrawn(t *testing.T) {
 	b := Branch{LengthMM: 800, Measured: true, Break: model.Some(Break{From: 100, To: 350}), Line: outline.Line{{Length: 550}}}
-	for _, c := range [][2]unit.Millimetre{{-1, 0}, {0, 0}, {60, 60}, {100, 100}, {200, 100}, {350, 100}, {351, 101}, {800, 550}, {801, 550}} {
+	for _, c := range [][2]unit.Millimetre{{-1, 0}, {0, 0}, {60, 60}, {100, 100}, {200, 100}, {350, 100}, {351, 101}, {800, 550}, {801,
+		550}} {
 		if got := b.Drawn(c[0]); got != c[1] {
 			t.Errorf("%v: %v, want %v", c[0], got, c[1])
 		}
