@@ -171,7 +171,6 @@ func (l *layout) outward(root int, forward []Line) {
 	})
 	for n := len(reached) - 1; n >= 0; n-- {
 		i := reached[n]
-		l.leaves[i] = 1
 		beyond, ends := unit.Millimetre(0), 0
 		for _, k := range l.order[l.other(i, l.near[i])] {
 			beyond, ends = max(beyond, l.deep[k]), ends+l.leaves[k]
