@@ -53,9 +53,10 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	if err != nil {
 		return model.Harness{}, report.Report{}, err
 	}
-	tables = withoutKeys(im, withoutSheetColumns(im, tables))
+	known := words.Vocabulary()
+	tables = withoutKeys(im, known, withoutSheetColumns(im, tables))
 	colourKey(im, tables)
-	h := shape.Headings{Words: words.Vocabulary(), Recipe: im.Opt.Recipe.OfColumns(), NoEnds: im.Opt.NoEnds}
+	h := shape.Headings{Words: known, Recipe: im.Opt.Recipe.OfColumns(), NoEnds: im.Opt.NoEnds}
 	met := map[int]bool{}
 	var read []audit.Table
 	for i := range tables {

@@ -28,7 +28,7 @@ const leastKey = 3
 
 // keyTables finds the keys to colours of a sheet that have a row for each colour. Rows are such a key where they hold nothing else,
 // most of the short forms are letters of their words, and other cells of the sheets are written in them: "A | red" is a cavity.
-func keyTables(t *table.Table, all []table.Table) (keys []keyTable) {
+func keyTables(known map[string]name.Meaning, t *table.Table, all []table.Table) (keys []keyTable) {
 	for i := 0; i < len(t.Rows); i++ {
 		run := keyRun(t.Rows[i:])
 		if run.n < leastKey {
@@ -39,7 +39,7 @@ func keyTables(t *table.Table, all []table.Table) (keys []keyTable) {
 		i += run.n - 1
 		if run.at > 0 && isKeyHead(t.Rows[run.at-1], t.Rows[run.at]) {
 			run.at, run.n = run.at-1, run.n+1
-			if headsCavities(t.Rows[run.at]) {
+			if headsOthers(t.Rows[run.at], known) {
 				continue
 			}
 		}
@@ -103,9 +103,16 @@ func isKeyHead(head, first table.Row) bool {
 	return head.Level == 0 && !shape.HasNumber(head)
 }
 
-// headsCavities reports whether one of two headings is a word for cavities: then the short forms below are such.
-func headsCavities(head table.Row) bool {
-	return slices.ContainsFunc(name.Words(table.Fold(strings.Join(head.Cells, " "))), name.IsPinWord)
+// headsOthers reports whether one of two headings is known for cavities, for names of nets or for ends: then the short forms below are
+// such, "Pad | Colour" above "R | red".
+func headsOthers(head table.Row, known map[string]name.Meaning) bool {
+	return slices.ContainsFunc(name.Words(table.Fold(strings.Join(head.Cells, " "))), func(w string) bool {
+		switch known[w].Field {
+		case name.FieldPin, name.FieldSignal, name.FieldConnector, name.FieldFrom, name.FieldTo:
+			return true
+		}
+		return name.IsPinWord(w)
+	})
 }
 
 // isUsed reports whether several cells of the sheets, beside those of the key, are written in its short forms.
@@ -130,11 +137,12 @@ func (k *keyTable) isUsed(own *table.Table, all []table.Table) bool {
 }
 
 // withoutKeys takes the rows of the keys to colours out of some sheets: they are no wires. What they say is given to the importer.
-func withoutKeys(im *draft.Importer, tables []table.Table) []table.Table {
+// known are the headings that are known.
+func withoutKeys(im *draft.Importer, known map[string]name.Meaning, tables []table.Table) []table.Table {
 	out := slices.Clone(tables)
 	for i := range out {
 		t := &out[i]
-		keys := keyTables(t, tables)
+		keys := keyTables(known, t, tables)
 		if len(keys) == 0 {
 			continue
 		}
