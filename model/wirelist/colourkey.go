@@ -22,14 +22,9 @@ func colourKey(im *draft.Importer, tables []table.Table) {
 			if key == nil {
 				continue
 			}
-			if im.Colours == nil {
-				im.Colours = value.ColourKey{}
-			}
-			for short, word := range key {
-				im.Colours[short] = word
-			}
+			takeKey(im, t.File, key)
 			im.Say(report.Note, "key to the colours", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, strings.TrimSpace(text),
-				"the colours are read by it")
+				readByKey)
 		}
 	}
 }

@@ -14,6 +14,7 @@ import (
 	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/farside"
 	"contralay/model/wirelist/join"
 	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
@@ -52,9 +53,10 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	if err != nil {
 		return model.Harness{}, report.Report{}, err
 	}
-	tables = withoutSheetColumns(im, tables)
+	known := words.Vocabulary()
+	tables = withoutKeys(im, known, withoutSheetColumns(im, tables))
 	colourKey(im, tables)
-	h := shape.Headings{Words: words.Vocabulary(), Recipe: im.Opt.Recipe.OfColumns(), NoEnds: im.Opt.NoEnds}
+	h := shape.Headings{Words: known, Recipe: im.Opt.Recipe.OfColumns(), NoEnds: im.Opt.NoEnds}
 	met := map[int]bool{}
 	var read []audit.Table
 	for i := range tables {
@@ -76,6 +78,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	if im.Rows == 0 {
 		return model.Harness{}, report.Report{}, noRows(tables, !slices.ContainsFunc(im.Rep.Findings, report.Finding.LeavesOut))
 	}
+	farside.FromThere(im)
 	join.Ends(im)
 	join.Again(im)
 	join.Nets(im)
@@ -200,6 +203,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	}
 	row.SayOdd(im, t)
 	row.StruckAndHidden(im, t)
+	h.Colours = im.Keys[t.File]
 	found, over := tablesIn(h, im.Opt.Recipe, t)
 	var wires []*Found
 	none := true
@@ -252,6 +256,8 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		if im.Opt.Recipe != nil && im.Opt.Recipe.Language != "" {
 			r.Block.Lang = im.Opt.Recipe.Language
 		}
+		im.Colours = h.Colours
+		takeLetters(im, r.Block, place)
 		row.ToldOnce(im, r.Block, told)
 		row.Read(im, r.Block, len(wires) == 1)
 	}
@@ -276,7 +282,12 @@ func (f *Found) audited(t *table.Table) audit.Table {
 	a := audit.Table{At: f.Place, Wires: f.Wires(), Said: f.Said.Reading != "", Above: slices.Concat(f.Block.Titles, f.Block.Head),
 		Mark: f.Block.Mark, Grid: f.Block.Grid, Points: f.Block.Listed || f.Block.Runs || f.Block.Fixed}
 	if b := f.Reading().Block; a.Wires {
-		a.Cols, a.Lang = b.Cols, b.Lang
+		a.Cols, a.Lang, a.Key = b.Cols, b.Lang, b.Key
+	}
+	for _, r := range f.Block.Rows {
+		if r.Prose { // a title between the rows, short as a cavity is
+			a.Above = append(a.Above, r)
+		}
 	}
 	if a.Rows = f.Block.Rows; len(a.Rows) > 0 && len(f.Block.Head) > 0 && (shape.IsAside(a.Rows[0]) || a.Wires &&
 		f.Reading().Block.Units == a.Rows[0].Line) {

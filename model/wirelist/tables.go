@@ -49,12 +49,16 @@ func (f *Found) Wires() bool { return !f.Said.LeftOut && !f.Loose && !f.Joined()
 // Tables are the tables of some lists in their order, as a recipe, which may be nil, has them read. Hidden sheets and
 // sheets that are left out have none.
 func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
-	h := shape.Headings{Words: words.Vocabulary(), Recipe: recipe.OfColumns()}
-	for i, t := range withoutSheetColumns(&draft.Importer{}, tables) {
+	im, known := &draft.Importer{}, words.Vocabulary()
+	tables = withoutKeys(im, known, withoutSheetColumns(im, tables))
+	colourKey(im, tables)
+	h := shape.Headings{Words: known, Recipe: recipe.OfColumns()}
+	for i, t := range tables {
 		if recipe.Passes(&t) ||
 			slices.ContainsFunc(tables[:i], func(o table.Table) bool { return sameRows(o.Rows, t.Rows) }) {
 			continue
 		}
+		h.Colours = im.Keys[t.File]
 		found, _ := tablesIn(h, recipe, &t)
 		all = append(all, found...)
 	}

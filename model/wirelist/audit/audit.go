@@ -23,6 +23,7 @@ type Table struct {
 	Points bool           // its rows are the points of a list, or lines of text, each parted by the signs in it
 	Grid   bool           // its rows are the cells of a grid, several to a line
 	Lang   string
+	Key    value.ColourKey // what its short forms of colours mean
 	Mark   value.Mark
 }
 

@@ -87,6 +87,7 @@ func (a *auditor) isSame(texts []*text, t *Table, col int, cell string) bool {
 	if t.Cols[col].Field != name.FieldColour {
 		return false
 	}
+	cell = t.Key.InEnglish(cell)
 	return slices.ContainsFunc(texts, func(x *text) bool {
 		same, ok := a.same[pair{cell, x.code}]
 		if !ok {

@@ -28,7 +28,7 @@ func (a *auditor) unread(t *Table) {
 			}
 			filled++
 			_, both := value.SizeAndColour(r.Cells[i], value.BareAWG, t.Lang, t.Mark)
-			if both || a.kindOf(r.Cells[i], t.Lang) == colour {
+			if both || a.kindOf(r.Cells[i], t) == colour {
 				is++
 			}
 		}

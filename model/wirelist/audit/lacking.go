@@ -78,7 +78,7 @@ func (a *auditor) cellsOf(t *Table, col int) (p columnCells) {
 		p.filled++
 		p.of = append(p.of, r)
 		seen[table.Fold(cell)] = true
-		switch a.kindOf(cell, t.Lang) {
+		switch a.kindOf(cell, t) {
 		case number:
 			p.numbers++
 		case colour:

@@ -30,7 +30,7 @@ func (a *auditor) misplaced(t *Table) {
 			cell := r.Cells[i]
 			switch c.Field {
 			case name.FieldFrom, name.FieldTo, name.FieldConnector, name.FieldSignal:
-				if len(cell) > 2 && a.kindOf(cell, t.Lang) == colour && strings.Trim(cell, "0123456789/-") != "" ||
+				if len(cell) > 2 && a.kindOf(cell, t) == colour && strings.Trim(cell, "0123456789/-") != "" ||
 					isSizeAlone(cell, t.Mark) {
 					odd = append(odd, r)
 				}

@@ -42,7 +42,7 @@ func (a *auditor) odd(t *Table) {
 	for k, at := range rows {
 		of := flat[k*wide : (k+1)*wide]
 		for i, c := range t.Rows[at].Cells {
-			of[i] = a.kindOf(c, t.Lang)
+			of[i] = a.kindOf(c, t)
 		}
 		for i := range wide {
 			usual[i][of[i]]++
@@ -71,13 +71,16 @@ func (a *auditor) odd(t *Table) {
 }
 
 // kindOf is what a cell looks like.
-func (a *auditor) kindOf(cell, lang string) kind {
+func (a *auditor) kindOf(cell string, t *Table) kind {
 	if cell == "" {
 		return empty
 	}
+	if len(t.Key) > 0 {
+		return kindOf(t.Key.InEnglish(cell), t.Lang)
+	}
 	k, ok := a.kinds[cell]
 	if !ok {
-		k = kindOf(cell, lang)
+		k = kindOf(cell, t.Lang)
 		a.kinds[cell] = k
 	}
 	return k

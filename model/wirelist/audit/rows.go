@@ -71,7 +71,7 @@ func (a *auditor) rows(lists []table.Table, tables []Table) {
 // hasValue reports whether a cell of a row is a colour or a size with its unit.
 func (a *auditor) hasValue(r table.Row) bool {
 	return slices.ContainsFunc(r.Cells, func(c string) bool {
-		return a.kindOf(c, "") == colour && len(c) > 2 && strings.Trim(c, "0123456789/-.,") != "" ||
+		return a.kindOf(c, &Table{}) == colour && len(c) > 2 && strings.Trim(c, "0123456789/-.,") != "" ||
 			value.SizeWithin(c, value.MarkUnknown) != ""
 	})
 }

@@ -55,6 +55,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		mark := h.MarkOf(&band)
 		for i := range more {
 			more[i].Mark = mark
+			more[i].Rows = sections(h, &more[i])
 			more[i].Grid = slices.Contains(heads, more[i].Line())
 			more[i].Nodes = more[i].Grid && grid.OfNodes(more[i].Head)
 			if i < len(before) && more[i].halfOf(&before[i]) {
@@ -175,13 +176,20 @@ func (f *finder) begin(r table.Row, i int) {
 	}
 	titles := f.titles()
 	if c := f.current; c != nil && len(c.Head) == 1 && slices.Equal(c.Head[0].Cells, r.Cells) &&
-		(!f.h.IsPinHead(r) && !f.restarts(i) || !slices.ContainsFunc(titles, func(r table.Row) bool { return !shape.IsSignOff(r) })) {
+		(!f.h.IsPinHead(r) && !f.restarts(i) && !f.isOfItsOwn(r, titles) ||
+			!slices.ContainsFunc(titles, func(r table.Row) bool { return !shape.IsSignOff(r) })) {
 		c.Rows = append(c.Rows, titles...)
 		return
 	}
 	f.close()
 	titles = f.unheaded(titles)
 	f.current = &Block{Table: f.t, Path: slices.Clone(f.path), Titles: titles, Head: []table.Row{r}}
+}
+
+// isOfItsOwn reports whether headings that come again behind a heading of Markdown begin a table of their own: they do not say from
+// where and to where, so that the heading says of what the rows are.
+func (f *finder) isOfItsOwn(r table.Row, titles []table.Row) bool {
+	return slices.ContainsFunc(titles, func(r table.Row) bool { return r.Level > 0 }) && !f.h.HasSides(r)
 }
 
 // restarts reports whether the row below the headings of row i begins with what the first row of the block in hand begins

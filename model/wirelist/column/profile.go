@@ -36,8 +36,8 @@ type Profile struct {
 // MostLooked is how many rows a profile looks at; more say nothing new (no source).
 const MostLooked = 400
 
-// Of looks at the cells of one column of some rows.
-func Of(rows []table.Row, col int, lang string, mark value.Mark) Profile {
+// Of looks at the cells of one column of some rows; key says what the short forms of colours in them mean.
+func Of(rows []table.Row, col int, lang string, mark value.Mark, key value.ColourKey) Profile {
 	var p Profile
 	seen, folded := map[string]Profile{}, map[string]bool{} // what each text is: many cells have the same
 	for _, r := range rows[:min(len(rows), MostLooked)] {
@@ -49,7 +49,7 @@ func Of(rows []table.Row, col int, lang string, mark value.Mark) Profile {
 		}
 		one, known := seen[r.Cells[col]]
 		if !known {
-			one.look(r.Cells[col], lang, mark)
+			one.look(r.Cells[col], lang, mark, key)
 			seen[r.Cells[col]] = one
 			folded[table.Fold(r.Cells[col])] = true
 		}
@@ -83,7 +83,7 @@ func (p *Profile) add(o *Profile) {
 }
 
 // look takes in one cell.
-func (p *Profile) look(cell, lang string, mark value.Mark) {
+func (p *Profile) look(cell, lang string, mark value.Mark, key value.ColourKey) {
 	p.Filled++
 	digits := strings.ContainsAny(cell, "0123456789")
 	number := strings.Trim(cell, "0123456789.,") == ""
@@ -101,7 +101,7 @@ func (p *Profile) look(cell, lang string, mark value.Mark) {
 	add(&p.Long, len(cell) > 3 || strings.Contains(cell, " "))
 	add(&p.Prose, len(strings.Fields(cell)) > 3)
 	add(&p.Ids, digits && len(cell) <= 12 && !strings.Contains(cell, " "))
-	if _, ok := value.ParseColour(cell, lang); ok && !digits {
+	if _, ok := value.ParseColour(key.InEnglish(cell), lang); ok && !digits {
 		p.Colours++
 	} else if state {
 		p.Free++

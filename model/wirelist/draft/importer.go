@@ -38,7 +38,8 @@ type Importer struct {
 
 	Squares bool // the sizes of the sheet in hand are cross sections, as far as its tables say
 
-	Colours value.ColourKey // what the lists say that their short forms of colours mean
+	Keys    map[string]value.ColourKey // what the lists say that their short forms of colours mean, by their file
+	Colours value.ColourKey            // of the table in hand
 
 	Groups []Group // of wires that are made up together
 	Count  int     // of items made

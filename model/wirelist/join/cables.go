@@ -3,6 +3,7 @@ package join
 import (
 	"cmp"
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
@@ -68,6 +69,15 @@ func byColumn(im *draft.Importer, in map[*draft.Item]int) {
 		if kind, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown); ok && kind.IsCable() && !name.IsMark(text) {
 			for _, it := range of[text] {
 				it.Cue, it.CueText, it.Cable = g, text, ""
+				if it.Gauge.Spec == "" {
+					it.Gauge.Size = cmp.Or(it.Gauge.Size, kind.Size)
+				}
+			}
+			continue
+		}
+		if isOnlySize(text) { // four rows of "25 mm²" are four wires, and no cable of four
+			for _, it := range of[text] {
+				it.Gauge.Size, it.Cable = cmp.Or(it.Gauge.Size, g.Size), ""
 			}
 			continue
 		}
@@ -84,6 +94,12 @@ func byColumn(im *draft.Importer, in map[*draft.Item]int) {
 			}
 		}
 	}
+}
+
+// isOnlySize reports whether the name of a cable is a size of wire with its unit, and nothing that a cable has.
+func isOnlySize(text string) bool {
+	g, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown)
+	return ok && g.Size != "" && !g.IsCable() && strings.Trim(text, "0123456789., ") != ""
 }
 
 // shieldsOver puts the shields that have a name of their own over the groups: one over each

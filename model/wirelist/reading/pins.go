@@ -77,10 +77,13 @@ func rest(cells []string, without ...int) string {
 }
 
 // comesAgain reports whether a cavity of one connector, and of one group, stands in two rows that are not
-// the same.
+// the same. Below a text between the rows the cavities may be those of another connector.
 func (l *look) comesAgain(b *shape.Block, pin, group int) bool {
 	signal := map[string]string{}
 	for _, r := range l.src.Rows {
+		if shape.IsText(r) {
+			clear(signal)
+		}
 		if pin >= len(r.Cells) || r.Cells[pin] == "" || shape.IsText(r) {
 			continue
 		}

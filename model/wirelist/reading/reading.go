@@ -111,7 +111,7 @@ func lookAt(h shape.Headings, b block.Block) *look {
 		b.Rows = b.Rows[1:]
 	}
 	for i := range l.cols {
-		l.prof = append(l.prof, column.Of(b.Rows, i, l.lang, l.mark))
+		l.prof = append(l.prof, column.Of(b.Rows, i, l.lang, l.mark, h.Colours))
 		if l.cols[i].Known() {
 			l.known++
 		}

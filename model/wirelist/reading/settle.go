@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
@@ -212,6 +213,8 @@ func (l *look) settleOne(i int, c *shape.Column) {
 	case name.FieldCable:
 		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !column.Marks(l.src.Rows, i) {
 			c.Field = name.FieldKeep // a heading of order
+		} else if !name.CableWords(c.Head).IsCable() && !l.another(i, name.FieldGauge) && column.AreSizes(l.src.Rows, i, l.mark) {
+			c.Field, c.Sizes = name.FieldGauge, true
 		} else if p.Most(p.Sized) && p.Specs < p.Filled && !l.another(i, name.FieldGauge) && !l.another(i, name.FieldColour) {
 			c.Field = name.FieldGauge // "FLRY-B 2.5 RD"
 		}
@@ -261,6 +264,13 @@ func (l *look) settleOne(i int, c *shape.Column) {
 
 // settleUnknown looks at a column whose heading nobody knows.
 func (l *look) settleUnknown(i int, c *shape.Column) {
+	if c.Head != "" && l.holds(l.cols, name.FieldPin) >= 0 &&
+		!l.has(l.cols, name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldToPin, name.FieldRun) {
+		if of := pads.TitledAs(l.src.Table.Rows, l.src.Titles, l.src.Rows, i, c.Head); of != "" {
+			c.Field, c.Of = name.FieldToPin, of
+			return
+		}
+	}
 	switch p := &l.prof[i]; {
 	case p.Coloured() && p.Filled > 1 && !l.another(i, name.FieldColour):
 		c.Field = name.FieldColour

@@ -3,8 +3,10 @@ package row
 import (
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/value"
@@ -48,9 +50,9 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	wired := it.Gauge.Size != "" || it.Gauge.Spec != "" || len(it.Colour) > 0 || it.Length.Set
 	nothing := it.Signal == "" && !wired && it.OwnID == "" && len(it.Notes) <= b.SecondNames(cells) &&
 		value.IsNothing(b.Cell(cells, name.FieldTo)) &&
-		value.IsNothing(b.Cell(cells, name.FieldFrom))
-	if s == name.Used && !wired && name.IsKey(it.Signal) && b.Has(name.FieldColour, name.FieldGauge) && b.Has(name.FieldTo) &&
-		value.IsNothing(b.Cell(cells, name.FieldTo)) {
+		value.IsNothing(b.Cell(cells, name.FieldFrom)) && !pads.Lands(b, cells)
+	if s == name.Used && !wired && name.IsKey(it.Signal) && b.Has(name.FieldColour, name.FieldGauge) &&
+		(b.Has(name.FieldTo) || column.OnlyWithout(b, name.FieldColour, cells)) && value.IsNothing(b.Cell(cells, name.FieldTo)) {
 		s = name.Blank // where the other rows have a colour and a far end, this one keys the plug
 	}
 	if s == name.Used && !wired && saysNoWire(im, b, cells, it) {

@@ -15,6 +15,7 @@ type Block struct {
 	Head   int         // its line; 0 where the columns have numbers only
 	Cols   []Column
 	Lang   string
+	Key    value.ColourKey // what its short forms of colours mean, as far as the list says it or its letters
 	Mark   value.Mark
 	Rows   []table.Row
 

@@ -23,15 +23,15 @@ func (h Headings) pinsBehindFar(cols []Column) {
 			return
 		case c.Field == name.FieldTo && to >= 0:
 			return
-		case c.Field == name.FieldTo, near >= 0 && c.Field == name.FieldKeep && !c.Given && i+1 < len(cols) &&
-			h.headsPins(cols[i+1].Head) && isInitials(cols[i+1].Head, c.Head):
+		case c.Field == name.FieldTo, near >= 0 && to < 0 && (c.Field == name.FieldKeep || c.Field == name.FieldConnector && near < i-1) &&
+			!c.Given && i+1 < len(cols) && h.headsPins(cols[i+1].Head) && name.IsWordsOf(h.pinHead(cols[i+1].Head), c.Head):
 			to = i
 		case near < 0 && !c.Given && (c.Field == name.FieldPin || c.Field == name.FieldKeep && h.headsPins(c.Head)):
 			near = i
 		}
 	}
 	if to < 0 || near < 0 || near > to || to+1 >= len(cols) || cols[to+1].Given || cols[to+1].Field != name.FieldToPin &&
-		(cols[to+1].Field != name.FieldKeep || !h.headsPins(cols[to+1].Head) || !isOfHead(cols[to+1].Head, cols[to].Head)) {
+		(cols[to+1].Field != name.FieldKeep || !h.headsPins(cols[to+1].Head) || !h.isOfHead(cols[to+1].Head, cols[to].Head)) {
 		return
 	}
 	cols[to].Field, cols[to+1].Field = name.FieldTo, name.FieldToPin
@@ -42,19 +42,33 @@ func (h Headings) pinsBehindFar(cols []Column) {
 
 // headsPins reports whether a heading is some words and a word for cavities behind them, "Dash pin".
 func (h Headings) headsPins(head string) bool {
-	w := name.Words(name.WithoutBrackets(table.Fold(head)))
+	w := h.pinHead(name.WithoutBrackets(head))
 	return len(w) > 1 && len(w) < 5 && strings.Trim(w[0], "0123456789") != "" && h.Words[w[len(w)-1]].Field == name.FieldPin
+}
+
+// pinHead are the words of a heading; one that is made of two, the second a word for cavities, is parted: "Geräteklemme".
+func (h Headings) pinHead(head string) []string {
+	w := name.Words(table.Fold(head))
+	if len(w) != 1 || h.Words[w[0]].Field != "" {
+		return w
+	}
+	for at := len(w[0]) - 3; at > 2; at-- {
+		if back := w[0][at:]; h.Words[back].Field == name.FieldPin && len(back) > 2 {
+			return []string{w[0][:at], back}
+		}
+	}
+	return w
 }
 
 // isOfHead reports whether the words before the last of a heading of cavities stand for another heading: they are its words, their
 // first letters, the beginning of the first one, or a word for the other side.
-func isOfHead(pins, of string) bool {
-	w, far := name.Words(table.Fold(pins)), name.Words(name.WithoutBrackets(table.Fold(of)))
+func (h Headings) isOfHead(pins, of string) bool {
+	w, far := h.pinHead(pins), name.Words(name.WithoutBrackets(table.Fold(of)))
 	w = w[:len(w)-1]
 	switch {
 	case len(far) == 0:
 		return false
-	case isInitials(pins, of), slices.Equal(w, far), len(w) == 1 && slices.Contains(far, w[0]),
+	case name.IsWordsOf(h.pinHead(pins), of), len(w) == 1 && slices.Contains(far, w[0]),
 		len(w[0]) > 2 && strings.HasPrefix(far[0], w[0]):
 		return true
 	}
@@ -63,14 +77,4 @@ func isOfHead(pins, of string) bool {
 		return true
 	}
 	return false
-}
-
-// isInitials reports whether the words before the last of a heading are the first letters of the words of another, "F/D pin" beside
-// "Far device".
-func isInitials(pins, of string) bool {
-	w, letters := name.Words(table.Fold(pins)), ""
-	for _, f := range name.Words(name.WithoutBrackets(table.Fold(of))) {
-		letters += f[:1]
-	}
-	return len(letters) > 1 && strings.Join(w[:len(w)-1], "") == letters
 }

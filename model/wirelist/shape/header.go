@@ -59,6 +59,8 @@ type Headings struct {
 	Words  map[string]name.Meaning
 	Recipe *name.Recipe
 	NoEnds bool // a column of signals is one that a row can hang on
+
+	Colours value.ColourKey // what the lists say that their short forms of colours mean
 }
 
 // IsHead reports whether a row is headings that are known: two cells or more with a known

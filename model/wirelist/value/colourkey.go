@@ -110,7 +110,7 @@ func (k ColourKey) InEnglish(cell string) string {
 			end = len(rest)
 		}
 		word := rest[:end]
-		if meant, ok := k[table.Fold(word)]; ok {
+		if meant, ok := k.apart(word); ok {
 			word = meant
 		}
 		b.WriteString(word)

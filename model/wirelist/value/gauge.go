@@ -39,6 +39,9 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 	if g, ok := parsePart(text); ok {
 		return g, true
 	}
+	if as, ok := earthedCores(text); ok {
+		text, bare = as, BareMM2
+	}
 	if spec, rest := CutSpec(text); spec.Spec != "" {
 		if rest == "" {
 			return spec, true

@@ -1,0 +1,42 @@
+package wirelist
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/row"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// takeLetters takes the letters of a column of colours for what they mean on old British vehicles, where no key in the lists says
+// what they are and no other code has them: a person should look.
+//
+//	From    | To      | Colour
+//	Dynamo  | Box     | NY
+//	Switch  | Lamp    | UW
+func takeLetters(im *draft.Importer, b *shape.Block, place table.Place) {
+	if b.Key = im.Colours; len(im.Colours) > 0 || im.Opt.Recipe != nil && len(im.Opt.Recipe.Colours) > 0 {
+		return
+	}
+	i := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldColour })
+	if i < 0 || b.Has(name.FieldStripe) {
+		return
+	}
+	var cells []string
+	for _, r := range b.Rows {
+		if i < len(r.Cells) && !shape.IsText(r) {
+			cells = append(cells, r.Cells[i])
+		}
+	}
+	if !value.AreLetters(cells) {
+		return
+	}
+	b.Key = value.LetterKey()
+	im.Colours = b.Key
+	place.Row = b.Head
+	im.Doubt("one letter for each colour, and no key to them", place, shape.At(b.Cols, i),
+		"taken as N brown, U blue, P purple, S grey, K pink; say what they mean if they are others", row.DataRows(b))
+}
