@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -34,7 +35,7 @@ func (f *finder) points(i int) int {
 	rises, last, nets := true, 0, 0
 	for _, r := range rows[i : i+n] {
 		pin, text, ok := partPoint(r.Cells[0])
-		if !ok || seen[pin] || !isShortName(partsOf(text).signal) {
+		if !ok || seen[pin] || !isShortName(point.PartsOf(text).Signal) {
 			return 0
 		}
 		if isNetLike(text) {
@@ -173,7 +174,7 @@ func (f *finder) list(points []table.Row) {
 	for i, r := range points {
 		pins[i], texts[i], _ = partPoint(r.Cells[0])
 	}
-	if own := slices.Clone(points); partPoints(own, pins, texts) {
+	if own := slices.Clone(points); point.PartPoints(own, pins, texts) {
 		b.Rows, b.Fixed = own, true
 		f.close()
 		f.all = append(f.all, b)
