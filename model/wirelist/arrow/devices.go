@@ -55,7 +55,7 @@ func BareDevice(text string) string {
 		switch table.Fold(all[0]) {
 		case "the", "a", "from", "connect", "connecting", "connection", "connections", "wiring", "wire", "der", "die", "das", "le", "la",
 			"el", "von", "de", "anschluss", "verdrahtung", "cablage", "branchement", "du", "des", "conexion", "conexiones", "cableado",
-				"del",
+			"del",
 			"collegamento", "collegamenti", "cablaggio", "aansluiting", "bedrading", "pinout", "pinbelegung", "of", "for":
 			all = all[1:]
 			continue

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/table"
 )
 
@@ -63,19 +64,18 @@ func IsPadText(end string) bool {
 // IsPad reports whether a word is what the makers of boards and modules print beside a pad: a supply, a bus, a line of control.
 // Common practice, no source.
 func IsPad(text string) bool {
-	w := strings.Trim(table.Fold(text), "+-_/")
-	if w == "" {
-		return text == "+" || text == "-"
+	if text == "+" || text == "-" || pads.IsSupply(text) || pads.IsBus(text) {
+		return true
 	}
+	w := strings.Trim(table.Fold(text), "+-_/")
 	if volts := strings.TrimSuffix(w, "v"); volts != w && volts != "" && strings.Trim(volts, "0123456789.") == "" {
 		return true
 	}
-	return slices.Contains([]string{"vcc", "vdd", "vss", "vee", "vin", "vout", "vbat", "vbus", "vm", "vmot", "vref", "gnd", "agnd", "dgnd",
-		"pgnd", "3v3", "1v8", "5v0", "v", "sda", "scl", "tx", "rx", "txd", "rxd", "tx0", "rx0", "tx1", "rx1", "rts", "cts", "dtr", "miso",
-		"mosi", "sck", "sclk", "cs", "csn", "ss", "ce", "sdi", "sdo", "cipo", "copi", "dc", "rst", "reset", "en", "ena", "int", "irq",
-			"din",
-		"dout", "di", "do", "dq", "data", "dat", "clk", "sig", "signal", "out", "in", "pwm", "trig", "echo", "step", "dir", "stby", "bclk",
-		"lrck", "lrc", "ws", "canh", "canl", "can_h", "can_l", "can-h", "can-l", "busy", "aout", "ao", "a0"}, w)
+	return slices.Contains([]string{"vee", "vout", "vm", "vmot", "vref", "pgnd", "1v8", "5v0", "tx0", "rx0", "tx1", "rx1", "rts", "cts",
+		"dtr",
+		"ce", "cipo", "copi", "en", "ena", "int", "di", "do", "dq", "data", "dat", "sig", "signal", "out", "in", "pwm", "step", "dir",
+		"stby",
+		"bclk", "lrck", "lrc", "ws", "canh", "canl", "can_h", "can_l", "can-h", "can-l", "busy", "aout", "ao", "a0"}, w)
 }
 
 // HeadedDevice is the device that a heading names, its number, its words for wires and the second of two devices left out:
@@ -129,6 +129,6 @@ func isTopic(text string) bool {
 			"serial", "can", "notes", "note", "hardware", "setup", "install", "installation", "assembly", "usage", "pinning", "schematic",
 			"electronics", "strom", "versorgung", "masse", "daten", "aufbau", "alimentation", "masses", "donnees", "montage", "materiel",
 			"alimentacion", "tierra", "datos", "montaje", "alimentazione", "massa", "dati", "voeding", "and", "und", "et", "y", "e",
-				"en"}, w)
+			"en"}, w)
 	})
 }

@@ -43,8 +43,14 @@ func (f *finder) points(i int) int {
 		}
 		seen[pin] = true
 		at := name.Ordinal(pin)
-		rises = rises && (at == last+1 || last == 0 && at == 0)
-		last = at
+		from, to, ranged := rangeOf(pin)
+		if ranged {
+			at = name.Ordinal(from)
+		}
+		rises = rises && (follows(pin, last, at) || last == 0 && at == 0)
+		if last = at; ranged {
+			last = name.Ordinal(to)
+		}
 	}
 	if f.pinsWithGaps(rows[i : i+n]) {
 		return n
@@ -96,6 +102,9 @@ func partPoint(text string) (pin, rest string, ok bool) {
 			text = strings.TrimSpace(text[len(word):])
 			break
 		}
+	}
+	if pin, rest, ok := cutRange(text); ok {
+		return pin, rest, true
 	}
 	end := strings.IndexAny(text, " :=.)-–\t")
 	if end < 0 {

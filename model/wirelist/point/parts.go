@@ -44,6 +44,17 @@ func PartsOf(text string) (p Parts) {
 			p.Colour, text = strings.TrimSpace(front), strings.TrimSpace(back)
 			break
 		}
+		if colour, size := WireValues(strings.TrimSpace(front)); ok && colour != "" {
+			return Parts{Colour: colour, Size: size, Signal: strings.TrimSpace(back)} // "red 16 AWG - horn feed"
+		}
+		if at := strings.LastIndex(text, mark); ok && at > 0 {
+			if colour, size := WireValues(strings.TrimSpace(text[at+len(mark):])); colour != "" && size != "" {
+				return Parts{Colour: colour, Size: size, Signal: strings.TrimSpace(text[:at])} // "horn feed - red 16 AWG"
+			}
+		}
+	}
+	if free, ok := freeWire(text); ok {
+		return free
 	}
 	if IsColour(text) && p.Colour == "" && strings.ContainsAny(text, "/ ") {
 		return Parts{Colour: text}

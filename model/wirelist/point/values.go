@@ -50,3 +50,28 @@ func valuesInTail(text string) (front string, pieces []string) {
 
 // IsColour reports whether a text is the name of a colour and nothing else.
 func IsColour(text string) bool { return value.NamesColour(text) }
+
+// WireValues reads a text that is the colour of a wire, with its size or without, and nothing else: "red", "red wire",
+// "red (20 AWG)", "20 AWG red".
+func WireValues(text string) (colour, size string) {
+	if front, values := ValuesBehind(text); len(values) == 1 && !IsColour(values[0]) {
+		text, size = front, values[0]
+	}
+	for _, word := range []string{" wire", " lead", " core", " cable"} {
+		text = strings.TrimSuffix(text, word)
+	}
+	if IsColour(text) {
+		return text, size
+	}
+	all := strings.Fields(text)
+	for k := 1; k < len(all) && size == ""; k++ {
+		for _, try := range [][2]string{{strings.Join(all[:k], " "), strings.Join(all[k:], " ")},
+			{strings.Join(all[k:], " "), strings.Join(all[:k], " ")}} {
+			if g, ok := value.ParseGauge(try[0], value.BareAWG, value.MarkUnknown); ok && g.Size != "" && !g.IsCable() &&
+				(strings.Trim(try[0], "0123456789.,") != "" || strings.ContainsAny(try[0], ".,")) && IsColour(try[1]) {
+				return try[1], try[0]
+			}
+		}
+	}
+	return "", ""
+}

@@ -29,6 +29,7 @@ func (l *look) settle() {
 		}
 	}
 	ends.pairs()
+	ends.devicePairs()
 	ends.besidePin()
 	ends.plugColumn()
 	ends.repeatedDevices()
