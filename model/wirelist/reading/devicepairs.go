@@ -2,6 +2,7 @@ package reading
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
@@ -67,4 +68,20 @@ func (l endColumns) isEndDevice(i int) bool {
 		return false
 	}
 	return c.Field == name.FieldConnector || c.Field == name.FieldKeep && !name.IsRemark(w) && !l.isPlaceColumn(i)
+}
+
+// joinedHeads takes a column for the cavities of the far end where its heading is that of the far end and a word for a cavity in one
+// word: "Ziel", "Zielklemme".
+func (l endColumns) joinedHeads() {
+	for i := 1; i < len(l.cols); i++ {
+		c, before := &l.cols[i], &l.cols[i-1]
+		pin, ok := strings.CutPrefix(table.Fold(c.Head), table.Fold(before.Head))
+		f := map[name.Field]name.Field{name.FieldFrom: name.FieldFromPin, name.FieldTo: name.FieldToPin}[before.Field]
+		if !ok || f == "" || c.Given || c.Field != name.FieldKeep || l.has(l.cols, f) || l.prof[i].Filled == 0 {
+			continue
+		}
+		if pin = strings.TrimSpace(pin); l.h.Words[pin].Field == name.FieldPin || name.IsPinWord(pin) {
+			c.Field = f
+		}
+	}
 }

@@ -15,8 +15,10 @@ func (l *look) settle() {
 	ends := endColumns{l}
 	l.swapped()
 	l.sidesAB()
+	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
+	l.stripNumbers()
 	l.idsByCells()
 	l.padColumns()
 	l.pinNames()
