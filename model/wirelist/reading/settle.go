@@ -13,6 +13,7 @@ import (
 // settle changes what a heading alone says to what the cells below it are. What a person said holds.
 func (l *look) settle() {
 	ends := endColumns{l}
+	l.cablesNamedOnce()
 	l.swapped()
 	l.sidesAB()
 	ends.joinedHeads()
