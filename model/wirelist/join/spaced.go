@@ -103,8 +103,10 @@ func spacedColumns(im *draft.Importer) (cols map[columnKey]*endColumn, order []c
 				order = append(order, key)
 			}
 			of, pin := cutSpaced(e.Text)
-			if line, is := strings.CutSuffix(e.Text, " L"); is && mains[name.Key(line)] {
-				of, pin = line, "L"
+			for _, pole := range []string{"L", "PE"} {
+				if line, is := strings.CutSuffix(e.Text, " "+pole); is && mains[name.Key(line)] {
+					of, pin = line, pole
+				}
 			}
 			switch {
 			case e.Pin != "":

@@ -3,6 +3,7 @@ package reading
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
@@ -11,8 +12,8 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// cablesNamedOnce writes the cable into the rows below the one that names it, where the numbers of its cores go on: each cable begins
-// with core 1, and every row without a cable has the number behind that of the row above.
+// cablesNamedOnce writes the cable into the rows below the one that names it, where its cores go on: each cable begins with core 1 and
+// its rows count on, or each begins with one core and has none twice.
 //
 //	Multi | Core | Signal
 //	M1    | 1    | live
@@ -24,38 +25,52 @@ func (l *look) cablesNamedOnce() {
 		return
 	}
 	core, rows := cable+1, slices.Clone(l.src.Rows)
-	last, of, filled := 0, "", 0
+	of, first, last, named, filled := "", "", 0, 0, 0
+	counts, kinds := true, true
+	seen := map[string]bool{} // in the cable in hand
 	for k, r := range rows {
 		if shape.IsText(r) || core >= len(r.Cells) {
 			continue
 		}
-		n, err := strconv.Atoi(r.Cells[core])
-		if err != nil {
-			return
-		}
-		switch named := r.Cells[cable]; {
-		case value.IsDitto(named):
-			last = n
-			continue
-		case named != "":
-			if n != 1 {
-				return
+		text := table.Fold(r.Cells[core])
+		n, err := strconv.Atoi(text)
+		counts = counts && err == nil
+		switch {
+		case value.IsDitto(r.Cells[cable]):
+		case r.Cells[cable] != "":
+			of, seen = r.Cells[cable], map[string]bool{}
+			if named++; named == 1 {
+				first = text
 			}
-			of = named
-		case of == "" || n != last+1:
-			return
+			counts, kinds = counts && n == 1, kinds && text == first
 		default:
+			counts, kinds = counts && of != "" && n == last+1, kinds && of != "" && text != "" && !seen[text]
 			rows[k].Cells = slices.Clone(r.Cells)
 			rows[k].Cells[cable] = of
 			filled++
 		}
-		last = n
+		last, seen[text] = n, true
+		if !counts && !kinds {
+			return
+		}
 	}
-	if filled == 0 {
+	if filled == 0 || !counts && (named < 2 || !l.isCoreColumn(core)) {
 		return
 	}
 	l.src.Rows = rows
 	l.prof[cable] = column.Of(rows, cable, l.lang, l.mark)
+}
+
+// isCoreColumn reports whether a heading is of the cores of cables.
+func (l *look) isCoreColumn(i int) bool {
+	return slices.ContainsFunc(name.Words(table.Fold(l.cols[i].Head)), func(w string) bool {
+		switch w {
+		case "core", "cores", "conductor", "ader", "adern", "aderfarbe", "conducteur", "brin", "hilo", "conduttore", "anima",
+			"zyla", "zila", "johdin", "ledare", "leder":
+			return true
+		}
+		return false
+	})
 }
 
 // endTexts reads two columns beside each other that nobody knows and whose cells are ends in plain words, a device and its place, in a
@@ -70,7 +85,7 @@ func endTexts(l *look) []shape.Column {
 		return nil
 	}
 	at := column.EndTexts(l.src.Rows, len(l.cols))
-	if at < 0 {
+	if at < 0 || l.holds(l.cols, name.FieldColour, name.FieldCable) < 0 && !l.letteredPlaces(at) {
 		return nil
 	}
 	cols := slices.Clone(l.cols)
@@ -83,4 +98,22 @@ func endTexts(l *look) []shape.Column {
 		c.Field, c.Guessed = f, true
 	}
 	return cols
+}
+
+// letteredPlaces reports whether half of the texts of two columns or more end in a letter or a pole, as places do and the numbers of
+// rooms do not.
+func (l *look) letteredPlaces(at int) bool {
+	n, lettered := 0, 0
+	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
+		for i := at; i <= at+1 && i < len(r.Cells) && !shape.IsText(r); i++ {
+			if r.Cells[i] == "" {
+				continue
+			}
+			n++
+			if last := r.Cells[i][strings.LastIndexByte(r.Cells[i], ' ')+1:]; strings.Trim(last, "0123456789") != "" {
+				lettered++
+			}
+		}
+	}
+	return n > 0 && 2*lettered >= n
 }
