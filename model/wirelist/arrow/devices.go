@@ -54,7 +54,9 @@ func BareDevice(text string) string {
 	for len(all) > 0 {
 		switch table.Fold(all[0]) {
 		case "the", "a", "from", "connect", "connecting", "connection", "connections", "wiring", "wire", "der", "die", "das", "le", "la",
-			"el", "von", "de":
+			"el", "von", "de", "anschluss", "verdrahtung", "cablage", "branchement", "du", "des", "conexion", "conexiones", "cableado",
+			"del",
+			"collegamento", "collegamenti", "cablaggio", "aansluiting", "bedrading", "pinout", "pinbelegung", "of", "for":
 			all = all[1:]
 			continue
 		}
@@ -62,7 +64,8 @@ func BareDevice(text string) string {
 	}
 	for len(all) > 1 {
 		switch table.Fold(all[len(all)-1]) {
-		case "pin", "pins", "pad", "pads", "side", "connections", "wiring", "connector":
+		case "pin", "pins", "pad", "pads", "side", "connections", "wiring", "connector", "pinout", "hookup", "anschluss", "verdrahtung",
+			"pinbelegung", "aansluiting", "bedrading", "aansluiten", "anschliessen":
 			all = all[:len(all)-1]
 			continue
 		}

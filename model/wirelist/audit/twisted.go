@@ -1,6 +1,7 @@
 package audit
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/name"
@@ -9,14 +10,14 @@ import (
 )
 
 // twisted names the rows of a table of which no wire is made up with another, although a text above it speaks of twisted or
-// shielded wires.
+// shielded wires, or one below it. Where it has a word in capitals that only some rows have, "CAN", it speaks of these.
 //
 //	H and L of each line are one twisted pair.
 //	Pin  | Signal  | To
 //	J3-1 | Bus 1 H | B1-3
 func (a *auditor) twisted(t *Table) {
 	says := ""
-	for _, r := range t.Above {
+	for _, r := range slices.Concat(t.Above, t.Rows) {
 		if _, text := r.Filled(); shape.IsText(r) && len(strings.Fields(text)) > 3 && name.CableWords(text).Twisted {
 			says = text
 		}
@@ -36,5 +37,26 @@ func (a *auditor) twisted(t *Table) {
 			rows = append(rows, r)
 		}
 	}
+	if some := spokenOf(says, rows); len(some) > 0 {
+		rows = some
+	}
 	a.doubt("a text speaks of twisted wires", t.At, table.Short(says), "no unit made by it; make the units that it means", rows)
+}
+
+// spokenOf gives those of some rows that have a word of a text which it writes in capitals.
+func spokenOf(says string, rows []table.Row) (some []table.Row) {
+	capitals := map[string]bool{}
+	for _, w := range name.Words(says) {
+		if len(w) > 2 && w == strings.ToUpper(w) && strings.Trim(w, "0123456789") != "" {
+			capitals[table.Fold(w)] = true
+		}
+	}
+	for _, r := range rows {
+		if len(capitals) > 0 && slices.ContainsFunc(r.Cells, func(c string) bool {
+			return slices.ContainsFunc(name.Words(table.Fold(c)), func(w string) bool { return capitals[w] })
+		}) {
+			some = append(some, r)
+		}
+	}
+	return some
 }

@@ -103,6 +103,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += points - 1
 			continue
 		}
+		if points := f.padLines(i); points > 0 {
+			f.leads(arrowed(rows[i : i+points]))
+			i += points - 1
+			continue
+		}
 		if n := f.sentences(i); n > 0 {
 			f.tell(rows[i : i+n])
 			i += n - 1

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -87,7 +88,7 @@ func (f *finder) isAnyPoint(i int) bool { return f.isColourPoint(i) || f.isKinPo
 // and a far end or without.
 func partColourPoint(text string) (p colourPoint) {
 	text = strings.TrimSpace(strings.TrimLeft(strings.TrimSpace(text), "-*•·"))
-	text, p.to = cutArrow(text)
+	text, p.to = point.CutArrow(text)
 	if front, back, ok := cutDots(text); ok {
 		text = front + ": " + back
 	}
@@ -97,17 +98,17 @@ func partColourPoint(text string) (p colourPoint) {
 			continue
 		}
 		front, back = strings.TrimSpace(front), strings.TrimSpace(back)
-		if p.colour, p.size = wireValues(front); p.colour != "" && isShortName(back) {
+		if p.colour, p.size = point.WireValues(front); p.colour != "" && isShortName(back) {
 			p.signal = back
 			return p
 		}
-		if p.colour, p.size = wireValues(back); p.colour != "" && isShortName(front) {
+		if p.colour, p.size = point.WireValues(back); p.colour != "" && isShortName(front) {
 			p.signal = front
 			return p
 		}
 	}
-	front, values := valuesBehind(text)
-	p.colour, p.size = wireValues(strings.Join(values, ", "))
+	front, values := point.ValuesBehind(text)
+	p.colour, p.size = point.WireValues(strings.Join(values, ", "))
 	p.behind = true
 	if p.signal = front; p.colour == "" || front == "" || !isShortName(front) {
 		return colourPoint{}
@@ -168,31 +169,6 @@ func cutDots(text string) (front, back string, ok bool) {
 	}
 	front, back = strings.TrimRight(front, ". "), strings.TrimLeft(back, ". ")
 	return front, back, ok && front != "" && back != ""
-}
-
-// wireValues reads a text that is the colour of a wire, with its size or without, and nothing else: "red", "red wire",
-// "red (20 AWG)", "20 AWG red".
-func wireValues(text string) (colour, size string) {
-	if front, values := valuesBehind(text); len(values) == 1 && !isColour(values[0]) {
-		text, size = front, values[0]
-	}
-	for _, word := range []string{" wire", " lead", " core", " cable"} {
-		text = strings.TrimSuffix(text, word)
-	}
-	if isColour(text) {
-		return text, size
-	}
-	all := strings.Fields(text)
-	for k := 1; k < len(all) && size == ""; k++ {
-		for _, try := range [][2]string{{strings.Join(all[:k], " "), strings.Join(all[k:], " ")},
-			{strings.Join(all[k:], " "), strings.Join(all[:k], " ")}} {
-			if g, ok := value.ParseGauge(try[0], value.BareAWG, value.MarkUnknown); ok && g.Size != "" && !g.IsCable() &&
-				strings.Trim(try[0], "0123456789.,") != "" && isColour(try[1]) {
-				return try[1], try[0]
-			}
-		}
-	}
-	return "", ""
 }
 
 // mostPlug is how many words the line that names a plug has; more are a sentence (no source).

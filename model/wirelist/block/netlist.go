@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/value"
 )
 
@@ -20,7 +21,7 @@ func partNetLine(text string) (from, to string, rest []string) {
 	for _, w := range f[3:] {
 		g, sized := value.ParseGauge(w, value.BareAWG, value.MarkUnknown)
 		switch {
-		case colour == "" && signal == "" && isColour(w):
+		case colour == "" && signal == "" && point.IsColour(w):
 			colour = w
 		case size == "" && signal == "" && sized && g.Size != "" && strings.Trim(w, "0123456789.,") != "":
 			size = w

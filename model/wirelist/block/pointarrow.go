@@ -1,8 +1,8 @@
 package block
 
 import (
-	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 )
 
 // arrowPoints is how many rows from one on are the cavities of a connector, a point each, of which the most say what the wire is in
@@ -28,11 +28,11 @@ func (f *finder) arrowPoints(i int) int {
 			return 0
 		}
 		seen[pin] = true
-		front, far := cutArrow(text)
-		switch _, values := valuesBehind(front); {
+		front, far := point.CutArrow(text)
+		switch _, values := point.ValuesBehind(front); {
 		case far != "" && len(values) > 0 && isShortName(far):
 			arrows++
-		case far != "" || !isShortName(partsOf(text).signal) || name.StateOf(text) == name.Used && text != "" && len(values) == 0:
+		case far != "" || !isShortName(point.PartsOf(text).Signal) || name.StateOf(text) == name.Used && text != "" && len(values) == 0:
 			return 0
 		}
 		n++
@@ -41,10 +41,4 @@ func (f *finder) arrowPoints(i int) int {
 		return 0
 	}
 	return n
-}
-
-// cutArrow parts a text at the one arrow in it; far is "" where it has none, or several.
-func cutArrow(text string) (front, far string) {
-	front, far, _ = arrow.Cut(text)
-	return front, far
 }

@@ -1,11 +1,9 @@
 package block
 
 import (
-	"strings"
-
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // pinsWithGaps reports whether some points are the cavities of a connector though their numbers leave some out, or nothing else
@@ -29,43 +27,13 @@ func (f *finder) pinsWithGaps(points []table.Row) bool {
 			continue
 		}
 		used++
-		p := partsOf(text)
-		if p.colour != "" || p.size != "" || p.to != "" {
+		p := point.PartsOf(text)
+		if p.Colour != "" || p.Size != "" || p.To != "" {
 			valued++
 		}
-		if p.colour != "" && p.to != "" {
+		if p.Colour != "" && p.To != "" {
 			whole++
 		}
 	}
 	return used > 1 && (said && 4*valued >= 3*used || whole == used)
-}
-
-// valuesAmong parts a point whose pieces have commas between, and one of which is a colour: the name stands before it, and what is
-// behind it is a size or a remark, "spare, yellow/brown, loose behind the panel".
-func valuesAmong(text string) (p pointParts, ok bool) {
-	pieces := strings.Split(text, ", ")
-	at := -1
-	for i, s := range pieces {
-		if i == 0 || !isColour(strings.TrimSpace(s)) {
-			continue
-		}
-		if at >= 0 {
-			return p, false // a second colour is of something else
-		}
-		at = i
-	}
-	if at < 0 || at == len(pieces)-1 {
-		return p, false
-	}
-	p.signal, p.colour = strings.Join(pieces[:at], ", "), strings.TrimSpace(pieces[at])
-	for _, s := range pieces[at+1:] {
-		s = strings.TrimSpace(s)
-		g, sized := value.ParseGauge(s, value.BareAWG, value.MarkUnknown)
-		if sized && g.Size != "" && p.size == "" && strings.Trim(s, "0123456789.,") != "" {
-			p.size = s
-		} else {
-			p.note = value.JoinNonEmpty(", ", p.note, s)
-		}
-	}
-	return p, true
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -34,7 +35,7 @@ func (f *finder) points(i int) int {
 	rises, last, nets := true, 0, 0
 	for _, r := range rows[i : i+n] {
 		pin, text, ok := partPoint(r.Cells[0])
-		if !ok || seen[pin] || !isShortName(partsOf(text).signal) {
+		if !ok || seen[pin] || !isShortName(point.PartsOf(text).Signal) {
 			return 0
 		}
 		if isNetLike(text) {
@@ -42,8 +43,14 @@ func (f *finder) points(i int) int {
 		}
 		seen[pin] = true
 		at := name.Ordinal(pin)
-		rises = rises && (at == last+1 || last == 0 && at == 0)
-		last = at
+		from, to, ranged := rangeOf(pin)
+		if ranged {
+			at = name.Ordinal(from)
+		}
+		rises = rises && (follows(pin, last, at) || last == 0 && at == 0)
+		if last = at; ranged {
+			last = name.Ordinal(to)
+		}
 	}
 	if f.pinsWithGaps(rows[i : i+n]) {
 		return n
@@ -95,6 +102,9 @@ func partPoint(text string) (pin, rest string, ok bool) {
 			text = strings.TrimSpace(text[len(word):])
 			break
 		}
+	}
+	if pin, rest, ok := cutRange(text); ok {
+		return pin, rest, true
 	}
 	end := strings.IndexAny(text, " :=.)-–\t")
 	if end < 0 {
@@ -173,7 +183,7 @@ func (f *finder) list(points []table.Row) {
 	for i, r := range points {
 		pins[i], texts[i], _ = partPoint(r.Cells[0])
 	}
-	if own := slices.Clone(points); partPoints(own, pins, texts) {
+	if own := slices.Clone(points); point.PartPoints(own, pins, texts) {
 		b.Rows, b.Fixed = own, true
 		f.close()
 		f.all = append(f.all, b)

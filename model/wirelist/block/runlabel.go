@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 )
 
 // labelBefore parts the name of a wire, with a colon, an equals sign or a dash behind it, off its near end: "Bilge pump:
@@ -33,11 +34,11 @@ func remarkBehindValues(to string) (front, remark string) {
 	if open < 1 || !strings.HasSuffix(to, ")") {
 		return to, ""
 	}
-	if _, values := valuesBehind(to); values != nil {
+	if _, values := point.ValuesBehind(to); values != nil {
 		return to, ""
 	}
 	front = strings.TrimSpace(to[:open])
-	if _, values := valuesBehind(front); values == nil {
+	if _, values := point.ValuesBehind(front); values == nil {
 		return to, ""
 	}
 	return front, strings.TrimSpace(to[open+1 : len(to)-1])

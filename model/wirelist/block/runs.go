@@ -2,6 +2,7 @@ package block
 
 import (
 	"contralay/model/wirelist/arrow"
+	"contralay/model/wirelist/point"
 	"slices"
 	"strings"
 
@@ -55,8 +56,8 @@ func partRun(text string) (from, to string, rest []string) {
 	}
 	var lead []string
 	if before, after, ok := strings.Cut(from, ": "); ok {
-		front, in := valuesBehind(before) // "Yellow (20 AWG): coil - → points"
-		if isColour(front) {
+		front, in := point.ValuesBehind(before) // "Yellow (20 AWG): coil - → points"
+		if point.IsColour(front) {
 			lead, from = append([]string{front}, in...), strings.TrimSpace(after)
 		}
 	}
@@ -72,7 +73,7 @@ func partRun(text string) (from, to string, rest []string) {
 	if front, remark := remarkBehindValues(to); remark != "" {
 		to, note = front, remark
 	}
-	if to, pieces = valuesBehind(to); pieces == nil {
+	if to, pieces = point.ValuesBehind(to); pieces == nil {
 		for _, mark := range []string{", ", ": ", "; ", " - ", " – "} {
 			front, back, ok := strings.Cut(to, mark)
 			if ok {
@@ -85,7 +86,7 @@ func partRun(text string) (from, to string, rest []string) {
 		p = strings.TrimSpace(p)
 		g, sized := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
 		switch {
-		case isColour(p) && colour == "":
+		case point.IsColour(p) && colour == "":
 			colour = p
 		case sized && g.Size != "" && size == "" && strings.Trim(p, "0123456789.,") != "":
 			size = p
@@ -106,10 +107,17 @@ func (f *finder) leads(points []table.Row) {
 	} else {
 		nearOf, farOf = f.runDevices(b.Titles, points)
 	}
+	ofNear, ofFar := "", ""
+	if nearOf == "" {
+		ofNear, ofFar = f.headedSides(&b, points)
+	}
 	for _, r := range points {
 		from, to, rest := partRun(r.Cells[0])
-		for _, e := range []*string{&from, &to} {
-			bare, remark := arrow.RemarkBehind(*e, nearOf != "")
+		if ofNear != "" && rest[0] == "" && rest[1] == "" {
+			from, rest[0], rest[1] = padValues(from)
+		}
+		for k, e := range []*string{&from, &to} {
+			bare, remark := arrow.RemarkBehind(*e, nearOf != "" || k == 0 && ofNear != "" || k == 1 && ofFar != "")
 			if *e = bare; remark != "" {
 				rest[2] = value.JoinNonEmpty("; ", rest[2], bare+": "+remark)
 			}
@@ -122,6 +130,15 @@ func (f *finder) leads(points []table.Row) {
 			near, nearPad, far, farPad = nearOf, from, farOf, to
 		case name.StateOf(to) == name.Blank:
 			near, nearPad, far, farPad = nearOf, from, to, ""
+		}
+		if ofNear != "" {
+			near, nearPad = ofNear, name.WithoutPinWord(from)
+			if device, pad, ok := padOf(to, points); ok && farPad == "" {
+				far, farPad = device, pad
+			}
+		}
+		if ofFar != "" {
+			far, farPad = ofFar, name.WithoutPinWord(to)
 		}
 		for _, e := range [][2]*string{{&near, &nearPad}, {&far, &farPad}} {
 			if *e[1] == "-" { // the pole, and no dash that fills a cell
@@ -149,6 +166,13 @@ func (f *finder) pad(end string) (device, pad string) {
 		return device, pad
 	}
 	at := strings.LastIndexByte(end, ' ')
+	if at > 0 && isPlainEnd(end[at+1:]) { // "Box X1/4"
+		plug, pin, _ := name.SplitEnd(end[at+1:])
+		return end[:at+1] + plug, pin
+	}
+	if of, pin, ok := name.SplitEnd(end); ok && name.SaysPin(end) {
+		return of, pin
+	}
 	if at < 0 || len(end)-at > 9 || strings.Trim(end[at+1:], "0123456789") == "" {
 		return end, "" // all ends together tell whether a number is a pad
 	}

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/value"
 )
 
@@ -28,13 +29,13 @@ func cutToLine(text string) (from, to string) {
 		strings.EqualFold(lead, "de") || strings.EqualFold(lead, "da") || strings.EqualFold(lead, "van")) {
 		from = rest
 	}
-	far, values := valuesBehind(to)
+	far, values := point.ValuesBehind(to)
 	if values == nil {
 		pieces := strings.Split(to, ", ")
 		far = pieces[0]
 		for _, p := range pieces[1:] {
 			g, sized := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
-			if isColour(p) || sized && g.Size != "" && strings.Trim(p, "0123456789.,") != "" {
+			if point.IsColour(p) || sized && g.Size != "" && strings.Trim(p, "0123456789.,") != "" {
 				values = append(values, p)
 			}
 		}

@@ -89,7 +89,7 @@ func otherSide(k columnKey) columnKey { k.to = !k.to; return k }
 // spacedColumns are the ends by the columns they stand in.
 func spacedColumns(im *draft.Importer) (cols map[columnKey]*endColumn, order []columnKey) {
 	cols = map[columnKey]*endColumn{}
-	bare := bareEnds(im)
+	bare, mains := bareEnds(im), mainsOf(im)
 	for _, it := range im.Items {
 		for _, e := range []*draft.End{&it.From, &it.To} {
 			if e.Term != nil || e.Text == "" {
@@ -102,7 +102,13 @@ func spacedColumns(im *draft.Importer) (cols map[columnKey]*endColumn, order []c
 				cols[key] = c
 				order = append(order, key)
 			}
-			switch of, pin := cutSpaced(e.Text); {
+			of, pin := cutSpaced(e.Text)
+			for _, pole := range []string{"L", "PE"} {
+				if line, is := strings.CutSuffix(e.Text, " "+pole); is && mains[name.Key(line)] {
+					of, pin = line, pole
+				}
+			}
+			switch {
 			case e.Pin != "":
 				c.pinned++
 			case name.StateOf(e.Text) != name.Used || name.IsUnknown(e.Text) || isStud(e.Text) ||
@@ -208,7 +214,7 @@ func weightOf(device string, places map[string]bool) int {
 		}
 	}
 	switch {
-	case contact, lettered > 1, places["+"] && places["-"], numbers > 2 && most > 2*numbers:
+	case contact, lettered > 1, places["+"] && places["-"], places["L"] && places["N"], numbers > 2 && most > 2*numbers:
 		return 2
 	case isUnitWord(last) && len(places) > 1 && (most > numbers || lettered > 0):
 		return 2

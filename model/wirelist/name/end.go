@@ -2,6 +2,8 @@ package name
 
 import (
 	"strings"
+
+	"contralay/model/wirelist/value"
 )
 
 // SplitEnd parts one cell that names a connector and a cavity: "X1:3", "P1-A", "P1/A", "P1.A",
@@ -74,10 +76,27 @@ func RemarkBehind(cell string) (end, more string) {
 		return cell, ""
 	}
 	front := strings.TrimSpace(cell[:open])
-	if _, pin, ok := SplitEnd(front); !ok || !IsCavity(pin) {
+	in := strings.TrimSpace(cell[open+1 : len(cell)-1])
+	if _, pin, ok := SplitEnd(front); (!ok || !IsCavity(pin)) && !saysCurrent(in) {
 		return cell, ""
 	}
-	return front, strings.TrimSpace(cell[open+1 : len(cell)-1])
+	return front, in
+}
+
+// saysCurrent reports whether a text names a current, "through 20 A": a remark about the wire, and no name of a device.
+func saysCurrent(text string) bool {
+	all := strings.Fields(text)
+	for i, w := range all {
+		if _, ok := value.ParseCurrent(w, false, value.MarkUnknown); ok && strings.Trim(w, "0123456789.,") != "" {
+			return true
+		}
+		if i > 0 && (w == "A" || w == "Amp" || w == "amp") {
+			if _, ok := value.ParseCurrent(all[i-1]+" "+w, false, value.MarkUnknown); ok {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // End is a connector and a cavity as a cell names them.

@@ -39,3 +39,9 @@ func IsPinCell(cell string) bool {
 	words := strings.Fields(cell)
 	return len(words) == 2 && IsPinWord(table.Fold(words[0])) && IsCavity(words[1])
 }
+
+// SaysPin reports whether a word for a cavity stands before the last word of an end, and something before it, "Motor stift 3".
+func SaysPin(cell string) bool {
+	_, _, ok := splitAtPinWord(cell)
+	return ok
+}

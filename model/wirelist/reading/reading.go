@@ -82,6 +82,7 @@ func kinds() []kind {
 		{false, "cavities of a bulkhead between two ends", through},
 		{false, "cavities of one device", deviceColumn},
 		{false, "both ends in a row", endsByCells},
+		{true, "both ends in a row", endTexts},
 		{false, "cavities of several devices in a row", wide},
 		{false, "cavities and names without headings", bare},
 		{false, "points of a list", points},

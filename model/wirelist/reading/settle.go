@@ -15,10 +15,13 @@ import (
 func (l *look) settle() {
 	ends := endColumns{l}
 	l.channelsWithGaps()
+	l.cablesNamedOnce()
 	l.swapped()
 	l.sidesAB()
+	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
+	l.stripNumbers()
 	l.idsByCells()
 	l.padColumns()
 	l.pinNames()
@@ -31,6 +34,7 @@ func (l *look) settle() {
 		}
 	}
 	ends.pairs()
+	ends.devicePairs()
 	ends.besidePin()
 	ends.plugColumn()
 	ends.repeatedDevices()

@@ -153,7 +153,8 @@ func (g *Gauge) Cable(word string) bool {
 	case "shielded", "screened", "shield", "screen", "shld", "shd", "sh", "scr", "scrn", "geschirmt", "gesch", "abgeschirmt", "abgesch",
 		"schirm", "blinde", "blindee", "blindage", "ecrante", "apantallado", "apantallada", "schermato", "schermata":
 		g.Shielded = true
-	case "twisted", "twist", "twstd", "tw", "verdrillt", "verdr", "torsade", "torsadee", "trenzado", "trenzada", "intrecciato",
+	case "twisted", "twist", "twisting", "twstd", "tw", "verdrillt", "verdrillen", "torsader", "trenzar", "twisten", "verdr", "torsade",
+		"torsadee", "trenzado", "trenzada", "intrecciato",
 		"intrecciata", "krouceny", "kroucena", "kroucene", "skrecony", "skrecona", "skrecone", "tvinnad", "tvinnat", "snoet", "getwist",
 		"getwiste", "torcido", "torcida":
 		g.Twisted = true

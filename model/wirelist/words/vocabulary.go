@@ -155,7 +155,7 @@ func addValues(add func(f name.Field, lang string, words ...string)) {
 	add(name.FieldNote, "es", "nota", "notas", "observaciones", "comentario", "comentarios")
 	add(name.FieldNote, "it", "osservazioni", "annotazioni", "commento")
 	add(name.FieldCable, "", "cable", "cable id", "cable no", "pair", "group", "twist", "twisted with", "shield", "shield group",
-		"bundle id")
+		"bundle id", "multi", "multicore", "snake")
 	add(name.FieldCable, "de", "kabel", "paar", "schirm", "verdrillt mit")
 	add(name.FieldCable, "fr", "paire", "blindage", "torsade")
 }

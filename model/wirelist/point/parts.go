@@ -1,4 +1,4 @@
-package block
+package point
 
 import (
 	"slices"
@@ -13,67 +13,78 @@ import (
 // What one point says of a wire beside its cavity: its colour first, "Red - ignition feed", and where it goes, "green, to
 // indicator left".
 
-// pointParts are the pieces of a point.
-type pointParts struct{ signal, colour, size, to, note string }
+// Parts are the pieces of a point.
+type Parts struct{ Signal, Colour, Size, To, Note string }
 
-// partsOf parts the text behind the cavity of a point.
-func partsOf(text string) (p pointParts) {
-	if front, far := cutArrow(text); far != "" {
-		p = partsOf(front)
-		p.to = far
+// PartsOf parts the text behind the cavity of a point.
+func PartsOf(text string) (p Parts) {
+	if front, far := CutArrow(text); far != "" {
+		p = PartsOf(front)
+		p.To = far
 		return p
 	}
 	if called, far, ok := shape.CutFar(text); ok && !comesFrom(text, far) {
-		if p = partsOf(called); p.to == "" {
-			if p.colour == "" && isColour(p.signal) { // "green, to lamp"
-				p.signal, p.colour = "", p.signal
+		if p = PartsOf(called); p.To == "" {
+			if p.Colour == "" && IsColour(p.Signal) { // "green, to lamp"
+				p.Signal, p.Colour = "", p.Signal
 			}
-			p.to = far
+			p.To = far
 			return p
 		}
-		p = pointParts{}
+		p = Parts{}
 	}
 	if front, back, ok := strings.Cut(text, ": "); ok && strings.Contains(front, ", ") {
 		if colour, size := valuesOf(front); colour != "" { // "Red, 14 AWG: battery plus"
-			return pointParts{signal: strings.TrimSpace(back), colour: colour, size: size}
+			return Parts{Signal: strings.TrimSpace(back), Colour: colour, Size: size}
 		}
 	}
 	for _, mark := range []string{" - ", " – ", ": ", ", "} {
 		front, back, ok := strings.Cut(text, mark)
-		if ok && isColour(strings.TrimSpace(front)) {
-			p.colour, text = strings.TrimSpace(front), strings.TrimSpace(back)
+		if ok && IsColour(strings.TrimSpace(front)) {
+			p.Colour, text = strings.TrimSpace(front), strings.TrimSpace(back)
 			break
 		}
+		if colour, size := WireValues(strings.TrimSpace(front)); ok && colour != "" {
+			return Parts{Colour: colour, Size: size, Signal: strings.TrimSpace(back)} // "red 16 AWG - horn feed"
+		}
+		if at := strings.LastIndex(text, mark); ok && at > 0 {
+			if colour, size := WireValues(strings.TrimSpace(text[at+len(mark):])); colour != "" && size != "" {
+				return Parts{Colour: colour, Size: size, Signal: strings.TrimSpace(text[:at])} // "horn feed - red 16 AWG"
+			}
+		}
 	}
-	if isColour(text) && p.colour == "" && strings.ContainsAny(text, "/ ") {
-		return pointParts{colour: text}
+	if free, ok := freeWire(text); ok {
+		return free
 	}
-	if lead, ok := valuesBefore(text); ok && p.colour == "" {
+	if IsColour(text) && p.Colour == "" && strings.ContainsAny(text, "/ ") {
+		return Parts{Colour: text}
+	}
+	if lead, ok := valuesBefore(text); ok && p.Colour == "" {
 		return lead
 	}
-	if p.colour == "" {
+	if p.Colour == "" {
 		if within, ok := valuesAmong(text); ok {
 			return within
 		}
 	}
-	front, values := valuesBehind(text)
+	front, values := ValuesBehind(text)
 	for _, v := range values {
-		if isColour(v) && p.colour == "" {
-			p.colour = v
-		} else if !isColour(v) {
-			p.size = v
+		if IsColour(v) && p.Colour == "" {
+			p.Colour = v
+		} else if !IsColour(v) {
+			p.Size = v
 		} else {
 			front = text // a second colour is of something else
 		}
 	}
-	p.signal = front
-	if a, b, ok := strings.Cut(front, " to "); ok && p.to == "" && name.IsEnd(b) {
-		p.signal, p.to = a, b // "TX to radio pin 3"
+	p.Signal = front
+	if a, b, ok := strings.Cut(front, " to "); ok && p.To == "" && name.IsEnd(b) {
+		p.Signal, p.To = a, b // "TX to radio pin 3"
 		return p
 	}
 	for _, lead := range []string{"to ", "goes to ", "nach ", "vers "} {
 		if len(front) > len(lead) && strings.EqualFold(front[:len(lead)], lead) {
-			p.signal, p.to = "", strings.TrimSpace(front[len(lead):])
+			p.Signal, p.To = "", strings.TrimSpace(front[len(lead):])
 		}
 	}
 	return p
@@ -96,7 +107,7 @@ func comesFrom(text, far string) bool {
 
 // valuesBefore parts a point that says what the wire is and then where it comes from or goes, and nothing else: "16 AWG red from
 // Box pin 2".
-func valuesBefore(text string) (p pointParts, ok bool) {
+func valuesBefore(text string) (p Parts, ok bool) {
 	all := strings.Fields(text)
 	at := slices.IndexFunc(all, func(w string) bool {
 		switch table.Fold(w) {
@@ -109,26 +120,26 @@ func valuesBefore(text string) (p pointParts, ok bool) {
 		return p, false
 	}
 	front := strings.Join(all[:at], " ")
-	p.to = strings.Join(all[at+1:], " ")
-	if isColour(front) {
-		p.colour = front
+	p.To = strings.Join(all[at+1:], " ")
+	if IsColour(front) {
+		p.Colour = front
 		return p, true
 	}
 	if g, ok := value.ParseGauge(front, value.BareAWG, value.MarkUnknown); ok && g.Size != "" && strings.Trim(front, "0123456789.,") != "" {
-		p.size = front
+		p.Size = front
 		return p, true
 	}
 	for i := 1; i < at; i++ {
 		for _, try := range [][2]string{{strings.Join(all[:i], " "), strings.Join(all[i:at], " ")},
 			{strings.Join(all[i:at], " "), strings.Join(all[:i], " ")}} {
 			g, ok := value.ParseGauge(try[0], value.BareAWG, value.MarkUnknown)
-			if ok && g.Size != "" && !g.IsCable() && isColour(try[1]) {
-				p.size, p.colour = try[0], try[1]
+			if ok && g.Size != "" && !g.IsCable() && IsColour(try[1]) {
+				p.Size, p.Colour = try[0], try[1]
 				return p, true
 			}
 		}
 	}
-	return pointParts{}, false
+	return Parts{}, false
 }
 
 // valuesOf reads a colour and a size with a comma between; colour is "" where anything else stands there.
@@ -136,7 +147,7 @@ func valuesOf(text string) (colour, size string) {
 	for p := range strings.SplitSeq(text, ", ") {
 		g, ok := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
 		switch {
-		case isColour(p) && colour == "":
+		case IsColour(p) && colour == "":
 			colour = p
 		case ok && g.Size != "" && size == "":
 			size = p
@@ -147,16 +158,16 @@ func valuesOf(text string) (colour, size string) {
 	return colour, size
 }
 
-// partPoints gives the pieces of some points cells of their own, where half of them begin with a colour or say where they go:
+// PartPoints gives the pieces of some points cells of their own, where half of them begin with a colour or say where they go:
 // cavity, name, colour, size, far end. texts are what stands behind the cavities. ok is false where they say neither.
-func partPoints(rows []table.Row, pins, texts []string) (ok bool) {
+func PartPoints(rows []table.Row, pins, texts []string) (ok bool) {
 	n, filled := 0, 0
 	for _, t := range texts {
 		if t == "" {
 			continue
 		}
 		filled++
-		if p := partsOf(t); p.to != "" || p.colour != "" && !strings.HasSuffix(t, p.colour) && !strings.HasSuffix(t, ")") {
+		if p := PartsOf(t); p.To != "" || p.Colour != "" && !strings.HasSuffix(t, p.Colour) && !strings.HasSuffix(t, ")") {
 			n++
 		}
 	}
@@ -164,8 +175,8 @@ func partPoints(rows []table.Row, pins, texts []string) (ok bool) {
 		return false
 	}
 	for i := range rows {
-		p := partsOf(texts[i])
-		rows[i].Cells, rows[i].Prose = []string{pins[i], p.signal, p.colour, p.size, p.to, p.note}, false
+		p := PartsOf(texts[i])
+		rows[i].Cells, rows[i].Prose = []string{pins[i], p.Signal, p.Colour, p.Size, p.To, p.Note}, false
 	}
 	return true
 }

@@ -1,0 +1,134 @@
+package arrow
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pads"
+	"contralay/model/wirelist/table"
+)
+
+// Ends are the two ends of a wire as a line of text has them.
+type Ends struct{ From, To string }
+
+// PadSides reports on which sides of some wires stand the pads of one device that no line names, so that the heading above
+// them must: each end there is one short word, one of them is what boards call a pad, and none is a device of the other side.
+//
+//	## Gauge
+//	VCC -> Hub pin 1
+//	OUT -> Hub pin 12
+func PadSides(all []Ends) (near, far bool) {
+	from, to := make([]string, len(all)), make([]string, len(all))
+	for i, e := range all {
+		from[i], to[i] = e.From, e.To
+	}
+	return arePads(from, to), arePads(to, from)
+}
+
+// arePads reports whether some ends are pads and nothing but pads; others are the ends on the other side.
+func arePads(ends, others []string) bool {
+	known, seen := 0, map[string]bool{}
+	for _, e := range ends {
+		bare, _ := RemarkBehind(e, true)
+		if !IsPadText(bare) {
+			return false
+		}
+		if IsPad(bare) {
+			known++
+		}
+		seen[table.Fold(bare)] = true
+	}
+	if known == 0 || 2*len(seen) <= len(ends) && len(ends) > 2 {
+		return false
+	}
+	for _, o := range others {
+		first, more, _ := strings.Cut(table.Fold(o), " ")
+		if more != "" && seen[first] && !IsPad(first) {
+			return false
+		}
+	}
+	return true
+}
+
+// IsPadText reports whether an end can be a pad: one short word and no connector with its cavity, or a word for a cavity and its
+// name.
+func IsPadText(end string) bool {
+	if name.IsPinCell(end) {
+		return true
+	}
+	connector, pin, ok := name.SplitEnd(end)
+	return end != "" && len(end) <= 12 && !strings.ContainsAny(end, " :") && !(ok && name.IsDesignator(connector) && name.IsCavity(pin))
+}
+
+// IsPad reports whether a word is what the makers of boards and modules print beside a pad: a supply, a bus, a line of control.
+// Common practice, no source.
+func IsPad(text string) bool {
+	if text == "+" || text == "-" || pads.IsSupply(text) || pads.IsBus(text) {
+		return true
+	}
+	w := strings.Trim(table.Fold(text), "+-_/")
+	if volts := strings.TrimSuffix(w, "v"); volts != w && volts != "" && strings.Trim(volts, "0123456789.") == "" {
+		return true
+	}
+	return slices.Contains([]string{"vee", "vout", "vm", "vmot", "vref", "pgnd", "1v8", "5v0", "tx0", "rx0", "tx1", "rx1", "rts", "cts",
+		"dtr",
+		"ce", "cipo", "copi", "en", "ena", "int", "di", "do", "dq", "data", "dat", "sig", "signal", "out", "in", "pwm", "step", "dir",
+		"stby",
+		"bclk", "lrck", "lrc", "ws", "canh", "canl", "can_h", "can_l", "can-h", "can-l", "busy", "aout", "ao", "a0"}, w)
+}
+
+// HeadedDevice is the device that a heading names, its number, its words for wires and the second of two devices left out:
+// "2. Gauge wiring", "Connecting the gauge", "Gauge to hub"; "" where it names none.
+func HeadedDevice(text string) string {
+	text = strings.TrimRight(strings.TrimSpace(text), " :.")
+	if num, rest, ok := strings.Cut(text, " "); ok && strings.Trim(num, "0123456789.)") == "" {
+		text = strings.TrimSpace(rest)
+	}
+	device, _ := TwoDevices(text)
+	if open := strings.LastIndex(text, " ("); device == "" && open > 0 && strings.HasSuffix(text, ")") {
+		if bare := BareDevice(text[:open]); bare != "" && !name.IsGeneric(bare) && !isTopic(bare) {
+			device = bare + text[open:] // "Gauge (HX-2)"
+		}
+	}
+	if device == "" {
+		device = BareDevice(text)
+	}
+	if device == "" || name.IsGeneric(device) || isTopic(device) || len(strings.Fields(device)) > mostNamed {
+		return ""
+	}
+	return device
+}
+
+// ToDevice is the device that a line says all is taken to, "Connections to the hub", "All to the hub:"; "" where it says none.
+func ToDevice(text string) string {
+	text = strings.TrimRight(strings.TrimSpace(text), " :.")
+	for _, word := range []string{" to ", " with ", " an ", " mit ", " vers ", " a ", " al ", " naar ", " op ", " til ", " till "} {
+		front, back, ok := strings.Cut(text, word)
+		if !ok || slices.ContainsFunc(name.Words(table.Fold(front)), func(w string) bool {
+			return !name.IsGeneric(w) && BareDevice(w) != "" && w != "everything" && w != "alles" && w != "tout" && w != "todo"
+		}) {
+			continue
+		}
+		if device := BareDevice(back); device != "" && len(strings.Fields(device)) < 4 && !name.IsGeneric(device) &&
+			!strings.ContainsAny(device, ",;") {
+			return device
+		}
+	}
+	return ""
+}
+
+// mostNamed is how many words the name of a device has; more are a sentence (no source).
+const mostNamed = 6
+
+// isTopic reports whether a heading is of what its wires are for, and no device.
+func isTopic(text string) bool {
+	return !slices.ContainsFunc(name.Words(table.Fold(text)), func(w string) bool {
+		return !slices.Contains([]string{"power", "ground", "grounds", "gnd", "supply", "signal", "signals", "data", "bus", "i2c", "spi",
+			"uart",
+			"serial", "can", "notes", "note", "hardware", "setup", "install", "installation", "assembly", "usage", "pinning", "schematic",
+			"electronics", "strom", "versorgung", "masse", "daten", "aufbau", "alimentation", "masses", "donnees", "montage", "materiel",
+			"alimentacion", "tierra", "datos", "montaje", "alimentazione", "massa", "dati", "voeding", "and", "und", "et", "y", "e",
+			"en"}, w)
+	})
+}

@@ -1,0 +1,183 @@
+package block
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/arrow"
+	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
+	"contralay/model/wirelist/table"
+)
+
+// A list of both ends often has a heading for each device, and in its lines the pads of it alone on the one side.
+//
+//	### Gauge
+//	- VCC -> Hub pin 1
+//	- OUT -> Hub pin 12 (IN3)
+
+// headedSides are the devices of those sides of some runs that are pads alone: the heading above names the one of them; "" for
+// a side whose ends name their device, and where no heading does. That heading is no title any more.
+func (f *finder) headedSides(b *Block, points []table.Row) (near, far string) {
+	var all []arrow.Ends
+	for _, r := range points {
+		from, to, _ := partRun(r.Cells[0])
+		from, _, _ = padValues(from)
+		all = append(all, arrow.Ends{From: from, To: to})
+	}
+	onNear, onFar := arrow.PadSides(all)
+	if !onNear && !onFar {
+		return "", ""
+	}
+	line, device := f.headed(b.Titles, points[0].Line)
+	b.Titles = slices.DeleteFunc(slices.Clone(b.Titles), func(r table.Row) bool { return r.Line == line })
+	switch {
+	case !onNear:
+		return "", device
+	case onFar && device != "":
+		return device, f.toDevice(points[0].Line)
+	}
+	return device, ""
+}
+
+// toDevice is the device that the last text before a line says all is taken to.
+func (f *finder) toDevice(line int) (device string) {
+	for _, r := range f.t.Rows[:min(len(f.t.Rows), column.MostLooked)] {
+		if r.Line >= line {
+			break
+		}
+		if len(r.Cells) == 1 {
+			device = cmp.Or(arrow.ToDevice(r.Cells[0]), device)
+		}
+	}
+	return device
+}
+
+// headed is the device that the nearest line above names, and that line: a short one with a colon behind it, or right above the first
+// point, below the last heading; else a heading.
+func (f *finder) headed(titles []table.Row, first int) (line int, device string) {
+	last := 0
+	if n := len(f.path); n > 0 {
+		last = f.path[n-1].Line
+	}
+	for _, r := range slices.Backward(titles) {
+		_, text := r.Filled()
+		if r.Level > 0 || r.Line < last || len(strings.Fields(text)) > mostPlug ||
+			!strings.HasSuffix(text, ":") && (r.Line+1 != first || strings.ContainsAny(text, ".,!?>")) {
+			continue
+		}
+		if device := arrow.HeadedDevice(text); device != "" {
+			return r.Line, device
+		}
+	}
+	for _, r := range slices.Backward(f.path) {
+		_, text := r.Filled()
+		if device := arrow.HeadedDevice(text); device != "" {
+			return r.Line, device
+		}
+	}
+	return 0, ""
+}
+
+// padValues parts the colour and the size in brackets off a pad, "VCC (red)".
+func padValues(end string) (bare, colour, size string) {
+	front, values := point.ValuesBehind(end)
+	if front == "" || !strings.HasSuffix(end, ")") {
+		return end, "", ""
+	}
+	for _, v := range values {
+		if point.IsColour(v) {
+			colour = v
+		} else {
+			size = v
+		}
+	}
+	return front, colour, size
+}
+
+// padOf parts "Hub 5V" in the device and its pad where another end of some points begins with that device too.
+func padOf(end string, points []table.Row) (device, pad string, ok bool) {
+	at := strings.LastIndexByte(end, ' ')
+	if at < 0 || !name.IsCavity(end[at+1:]) && !arrow.IsPad(end[at+1:]) {
+		return "", "", false
+	}
+	n := 0
+	for _, r := range points {
+		if _, to, _ := partRun(r.Cells[0]); strings.HasPrefix(to, end[:at+1]) && !strings.Contains(strings.TrimSuffix(to[at+1:], ")"),
+			") ") {
+			n++
+		}
+	}
+	return end[:at], end[at+1:], n > 1
+}
+
+// padLines is how many rows from one on are pads and where each is taken, with a colon or a word between in place of an arrow; 0 where
+// they are none. A device must come again among the places, and one of them must have a cavity: "VIN: input 12 V" is a figure.
+//
+//   - VCC: Hub 5V
+//   - OUT: Hub A3
+func (f *finder) padLines(i int) int {
+	n, sure, known := 0, false, false
+	devices := map[string]int{}
+	for i+n < len(f.t.Rows) {
+		r := f.t.Rows[i+n]
+		if len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 || n > 0 && r.Line > f.t.Rows[i+n-1].Line+1 {
+			break
+		}
+		pad, far, ok := cutPadLine(r.Cells[0])
+		if !ok {
+			break
+		}
+		known = known || arrow.IsPad(pad)
+		bare, _ := arrow.RemarkBehind(far, true)
+		device, pin, _ := name.SplitEnd(bare)
+		if at := strings.LastIndexByte(bare, ' '); pin == "" && at > 0 {
+			device, pin = bare[:at], bare[at+1:]
+		}
+		sure = sure || name.IsCavity(pin)
+		devices[table.Fold(device)]++
+		n++
+	}
+	again := 0
+	for _, k := range devices {
+		again = max(again, k)
+	}
+	if n < 2 || !sure || !known || 2*again < n || again < 2 {
+		return 0
+	}
+	return n
+}
+
+// cutPadLine parts "VCC: Hub 5V", "SDA to Hub pin 3", "VCC goes to Hub 5V" in the pad and its far end.
+func cutPadLine(text string) (pad, far string, ok bool) {
+	for _, mark := range []string{": ", " = ", " – ", " - ", " goes to ", " to ", " connects to ", " an ", " nach ", " vers ", " naar ",
+		" al ", " a ",
+		" til ", " till ", " do "} {
+		front, back, found := strings.Cut(text, mark)
+		bare, _, _ := padValues(strings.TrimSpace(front))
+		if !found || !arrow.IsPad(bare) && (len(mark) > 2 && mark != " = " || !arrow.IsPadText(bare)) {
+			continue
+		}
+		far = strings.TrimSpace(back)
+		end, _ := arrow.RemarkBehind(far, true)
+		words := strings.Fields(end)
+		if len(words) < 2 || len(words) > mostPlug || strings.Trim(words[0], "0123456789.,") == "" || strings.HasSuffix(far, ".") {
+			return "", "", false
+		}
+		last := words[len(words)-1]
+		return strings.TrimSpace(front), far, name.IsCavity(last) || arrow.IsPad(last)
+	}
+	return "", "", false
+}
+
+// arrowed writes such lines with an arrow.
+func arrowed(points []table.Row) []table.Row {
+	all := slices.Clone(points)
+	for i, r := range all {
+		pad, far, _ := cutPadLine(r.Cells[0])
+		all[i].Cells = []string{pad + " -> " + far}
+	}
+	return all
+}
