@@ -28,6 +28,7 @@ var sequencesIn = map[string]string{
 	"cmd/contralay/screen_test.go":       "reads what a terminal is sent",
 	"cmd/contralay/terminal_test.go":     "types keys as a terminal sends them",
 	"model/file/refused_test.go":         "what a file must not hold",
+	"model/file/sound_test.go":           "what a file must not hold",
 	"model/file/runlog_test.go":          "what a run log must not hold",
 	"model/runlog/runlog_test.go":        "what a run log must not hold",
 	"model/visible/visible_test.go":      "what is shown as a sign",
@@ -46,6 +47,7 @@ var sequencesIn = map[string]string{
 	"ui/draw/sequence_test.go":           "lines that hold some",
 	"ui/draw/text_test.go":               "lines that hold some",
 	"ui/paper/paper_test.go":             "a sheet holds none",
+	"ui/paper/told_test.go":              "cells that hold some",
 }
 
 // sequence reports whether a literal holds what begins an escape sequence: ESC, or CSI
