@@ -276,7 +276,7 @@ func TestTheBillOfIt(t *testing.T) {
 		{"wire AS22759/32 22 2", 1.1, 2.1, true, "with 6 sample crimps", ""}, // 1.09 × 1.1 + 0.9 = 2.099
 		{"wire AS22759/32 20 2", 0.6, 1.2, true, "with 3 sample crimps", ""}, // 0.66 + 0.45 = 1.11
 		{"splice AS81824/1-1", 1, 4, false, "and samples to pull", ""},       // 20 AWG with two of 22, 1,508 circular mils: reference, ends
-		{"tape T-1", 0.3, 0.4, true, "", ""},
+		{"tape T-1", 0.2, 0.2, true, "", ""},                                 // 300 mm edge to edge, 19 wide, on 2.49 mm: 15.8 turns of 8.1 mm are 0.13 m
 		{"tape T-2", 0.1, 0.1, true, "", ""},
 		{"braid B-1", 0.2, 0.2, true, "", ""},
 		{"boot boot-straight-18", 1, 1, false, "", ""},
