@@ -19,6 +19,8 @@ func (l *look) settle() {
 	ends.twoPinsOfASide()
 	l.idsByCells()
 	l.padColumns()
+	l.placedPins()
+	l.countedPins()
 	l.pinNames()
 	ends.groupPairs()
 	for range 2 { // what one column turns out to be may say what another is
@@ -53,6 +55,7 @@ func (l *look) settle() {
 		l.settleNames()
 	}
 	soleName(l)
+	l.describedNames()
 	remarkNames(l)
 }
 
