@@ -6,6 +6,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // AllParted reports whether every cell of a column is a designator, a dash or a full stop, and a cavity: "X1-4". Where a
@@ -13,7 +14,7 @@ import (
 func AllParted(rows []table.Row, i int) bool {
 	n := 0
 	for _, r := range rows[:min(len(rows), MostLooked)] {
-		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
+		if i >= len(r.Cells) || r.Cells[i] == "" || value.IsDots(r.Cells[i]) || shape.IsText(r) {
 			continue
 		}
 		connector, pin, ok := name.SplitEnd(r.Cells[i])

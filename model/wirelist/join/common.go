@@ -17,7 +17,7 @@ func isCommonName(signal string) bool {
 	for _, w := range all {
 		volts := strings.TrimSuffix(strings.TrimSuffix(w, "v"), "volt")
 		switch {
-		case strings.Trim(volts, "0123456789") == "" && (volts != w || volts != ""):
+		case strings.Trim(volts, "0123456789") == "" && (volts != w || volts != ""), isVoltage(w):
 			continue
 		}
 		switch w {
@@ -61,6 +61,9 @@ func (p pairs) meet(a, b *draft.Term) bool {
 	shared := 0
 	for net, called := range mine {
 		if _, ok := theirs[net]; ok {
+			if isKindOfPin(called) {
+				return false
+			}
 			if shared++; !isCommonName(called) {
 				return true
 			}

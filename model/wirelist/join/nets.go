@@ -47,7 +47,7 @@ func Nets(im *draft.Importer) {
 		if len(terms) < 2 {
 			continue
 		}
-		if isCommonName(of[net][0].Signal) && (len(terms) > 2 || !ends.meet(terms[0], terms[1])) {
+		if isKindOfPin(of[net][0].Signal) || isCommonName(of[net][0].Signal) && (len(terms) > 2 || !ends.meet(terms[0], terms[1])) {
 			im.Say(report.Note, "one name in several connectors", of[net][0].Place, fmt.Sprintf("%q in %s", of[net][0].Signal,
 				report.Counted(len(terms), "connector", "connectors")), "not joined: many devices have one of that name")
 			continue

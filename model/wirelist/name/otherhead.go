@@ -66,7 +66,9 @@ func IsGeneric(title string) bool {
 		switch strings.TrimRight(w, "0123456789") {
 		case "", "pin", "pins", "pinout", "pinouts", "wiring", "wires", "wire", "connections", "connection", "connector", "connectors",
 			"table", "list", "assignment", "assignments", "mapping", "map", "cable", "cables", "schedule", "harness", "chart", "details",
-			"the", "of", "all", "and", "circuits", "circuit", "signals", "cut", "overview", "layout", "definition", "definitions",
+			"notes", "note", "remarks", "support", "supported", "revision", "revisions", "features", "usage", "setup", "introduction",
+			"requirements", "resources", "interface", "interfaces", "information", "general", "about", "description", "getting",
+			"started", "the", "of", "all", "and", "circuits", "circuit", "signals", "cut", "overview", "layout", "definition", "definitions",
 			"pinbelegung", "belegung", "verdrahtung", "leitungen", "kabel", "stecker", "brochage", "cablage", "tabla", "cableado":
 		default:
 			return false

@@ -90,7 +90,7 @@ func OnlyFree(signal string) bool { return StateOf(signal) == Used && StateOfSig
 func StateOfSignal(cell string) State {
 	f := bareWord(cell)
 	switch {
-	case isWeakWord(f):
+	case isWeakWord(f), isKeyWithoutPin(cell):
 		return Blank
 	case f != "" && IsUnknown(f):
 		return Reserved

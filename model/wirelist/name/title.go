@@ -242,6 +242,9 @@ func ConnectorName(text string) string {
 
 // connectorSaid is ConnectorName, and reports whether the word stands there.
 func connectorSaid(text string) (name string, said bool) {
+	if of := ofDesignator(text); of != "" {
+		return of, true
+	}
 	for _, lead := range []string{"connector", "stecker", "steckverbinder", "connecteur", "conector", "connettore", "plug", "pin table",
 		"pinout", "conn", "kontakt", "konektor", "liitin", "ficha", "konnektor", "stekker", "stik"} {
 		if len(text) > len(lead) && strings.EqualFold(text[:len(lead)], lead) {

@@ -15,7 +15,12 @@ func SameDevice(a, b string) bool {
 
 // IsPlacing reports whether a word before that for a cavity says where its number is counted, and names no device.
 func IsPlacing(w string) bool {
-	return slices.Contains([]string{"physical", "package"}, w)
+	return slices.Contains([]string{"physical", "package", "header", "actual", "connector", "expansion"}, w)
+}
+
+// IsSoftware reports whether a word is for a program that numbers the cavities of a board in its own way.
+func IsSoftware(w string) bool {
+	return slices.Contains([]string{"sysfs", "kernel", "linux", "software", "sw", "driver", "library", "lib", "wiringpi", "gpiochip"}, w)
 }
 
 // IsNumberWord reports whether a word behind that for a cavity says that it is a number.

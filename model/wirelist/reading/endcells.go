@@ -4,6 +4,7 @@ import (
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/value"
 )
 
 // endsInPlaceOfNumbers takes a column headed as a number or a reference for the cavities where each of its cells names a
@@ -37,7 +38,7 @@ func (l *look) namesConnectors(i int) bool {
 func (l *look) fewConnectors(i int) bool {
 	of, n := map[string]bool{}, 0
 	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if i < len(r.Cells) && r.Cells[i] != "" && !shape.IsText(r) {
+		if i < len(r.Cells) && r.Cells[i] != "" && !value.IsDots(r.Cells[i]) && !shape.IsText(r) {
 			connector, _, _ := name.SplitEnd(r.Cells[i])
 			of[connector] = true
 			n++

@@ -67,7 +67,7 @@ func (l *look) padColumns() {
 	for k, p := range best {
 		c := &l.cols[p.i]
 		switch sides := [][2]name.Field{{name.FieldFrom, name.FieldFromPin}, {name.FieldTo, name.FieldToPin}}[k]; {
-		case l.allParted(p.i) && l.fewConnectors(p.i) && p.kind == otherPads:
+		case l.allParted(p.i) && l.fewConnectors(p.i):
 			c.Field, c.Of = sides[0], "" // "P8_7"
 		default:
 			c.Field, c.Of = sides[1], p.device

@@ -29,7 +29,7 @@ func (l *look) inCells(b *shape.Block) {
 		return
 	}
 	p := &l.prof[i]
-	b.Cols[i].InCell = !b.Has(name.FieldConnector) && (p.Most(p.Ends) || l.titled() == "" && l.allParted(i))
+	b.Cols[i].InCell = !b.Has(name.FieldConnector) && (p.Most(p.Ends) || l.allParted(i) && (l.titled() == "" || l.fewConnectors(i)))
 }
 
 // allParted reports whether every cell of a column is a connector and a cavity.

@@ -24,6 +24,8 @@ func (l *look) settle() {
 	l.stripNumbers()
 	l.idsByCells()
 	l.padColumns()
+	l.placedPins()
+	l.countedPins()
 	l.pinNames()
 	ends.groupPairs()
 	for range 2 { // what one column turns out to be may say what another is
@@ -59,6 +61,7 @@ func (l *look) settle() {
 		l.settleNames()
 	}
 	soleName(l)
+	l.describedNames()
 	remarkNames(l)
 }
 

@@ -114,7 +114,7 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 		betweenEnds(im, it, nil, nil, column(0))
 		return
 	}
-	if cell == "" || owner == nil && !(b.Cols[col].InCell && namesEnd(cell)) {
+	if cell == "" || value.IsDots(cell) || owner == nil && !(b.Cols[col].InCell && namesEnd(cell)) {
 		im.Say(report.Warn, "row without cavity", it.Place, table.Tidy(strings.Join(cells, " ")), "left out")
 		return
 	}

@@ -104,6 +104,9 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 			if isBoldLine(trimmed) {
 				row.Level = belowHeadings
 			}
+			if level := underlined(all, n-1); level > 0 && !open {
+				row.Level = level
+			}
 			row.Prose, row.Point = true, isPoint(trimmed)
 			if parts := columned.Gapped(line); len(parts) == 2 && parts[1].From-parts[0].To > 2 {
 				row.Gap = &[2]string{marked(parts[0].Text), marked(parts[1].Text)}
