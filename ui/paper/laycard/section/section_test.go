@@ -111,8 +111,8 @@ func TestEveryPicture(t *testing.T) {
 		}
 		readback.Check(t, p.SVG("a bundle"), a)
 	})
-	if led < 10 {
-		t.Errorf("only %d pictures had a leader", led)
+	if led == 0 {
+		t.Error("no picture had a leader")
 	}
 }
 
