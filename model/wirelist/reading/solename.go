@@ -25,8 +25,8 @@ func soleName(l *look) {
 		}
 		if of = c; c.Head == "" || name.IsRemark(name.Words(table.Fold(c.Head))) || name.IsSpent(c.Head) ||
 			5*p.Filled < 4*len(l.src.Rows) && !l.headsGroups(i) ||
-			5*p.Distinct < 4*p.Filled || 2*p.Numbers > p.Filled || 4*p.Prose > p.Filled && !l.headsGroups(i) ||
-			p.States > 0 || p.Colours > 0 || p.Ends > 0 {
+			5*p.Distinct < 3*p.Filled || 2*p.Numbers > p.Filled || 4*p.Prose > p.Filled && !l.headsGroups(i) ||
+			4*p.States > p.Filled || p.Colours > 0 || p.Ends > 0 {
 			return
 		}
 	}

@@ -51,6 +51,9 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	nothing := it.Signal == "" && !wired && it.OwnID == "" && len(it.Notes) <= b.SecondNames(cells) &&
 		value.IsNothing(b.Cell(cells, name.FieldTo)) &&
 		value.IsNothing(b.Cell(cells, name.FieldFrom)) && !pads.Lands(b, cells)
+	if it.Signal == "" && !wired && name.IsKey(it.OwnID) {
+		it.Signal, it.OwnID = it.OwnID, "" // no id is called so: it stands below the ids of circuits
+	}
 	if s == name.Used && !wired && name.IsKey(it.Signal) && b.Has(name.FieldColour, name.FieldGauge) &&
 		(b.Has(name.FieldTo) || column.OnlyWithout(b, name.FieldColour, cells)) && value.IsNothing(b.Cell(cells, name.FieldTo)) {
 		s = name.Blank // where the other rows have a colour and a far end, this one keys the plug

@@ -42,3 +42,12 @@ func IsOutput(w string) bool {
 	}
 	return false
 }
+
+// AsksWhere reports whether a folded heading is nothing but the question where.
+func AsksWhere(head string) bool {
+	switch head {
+	case "where", "where?", "wo", "wo?", "dove", "donde", "waar", "gdzie", "kde", "var", "hvor":
+		return true
+	}
+	return false
+}
