@@ -3,6 +3,7 @@ package arrow
 import (
 	"slices"
 	"strings"
+	"unicode"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pads"
@@ -18,12 +19,23 @@ type Ends struct{ From, To string }
 //	## Gauge
 //	VCC -> Hub pin 1
 //	OUT -> Hub pin 12
+//
+// Where one side is such pads, short words in capitals and numbers on the other side are pads, too: "1 -> IO14".
 func PadSides(all []Ends) (near, far bool) {
 	from, to := make([]string, len(all)), make([]string, len(all))
 	for i, e := range all {
 		from[i], to[i] = e.From, e.To
 	}
-	return arePads(from, to), arePads(to, from)
+	near, far = arePads(from, to), arePads(to, from)
+	return near || far && noWords(from), far || near && noWords(to)
+}
+
+// noWords reports whether some ends are short and none is a word in small letters, as devices are called.
+func noWords(ends []string) bool {
+	return !slices.ContainsFunc(ends, func(e string) bool {
+		bare, _ := RemarkBehind(e, true)
+		return !IsPadText(bare) || strings.ContainsFunc(bare, unicode.IsLower) && !IsPad(bare) && !name.IsPinCell(bare)
+	})
 }
 
 // arePads reports whether some ends are pads and nothing but pads; others are the ends on the other side.
@@ -68,6 +80,10 @@ func IsPad(text string) bool {
 		return true
 	}
 	w := strings.Trim(table.Fold(text), "+-_/")
+	if bare := strings.TrimRight(w, "0123456789"); bare != w && slices.Contains([]string{"gnd", "in", "out", "nc", "no", "com", "sig"},
+		bare) {
+		return true
+	}
 	if volts := strings.TrimSuffix(w, "v"); volts != w && volts != "" && strings.Trim(volts, "0123456789.") == "" {
 		return true
 	}
@@ -106,7 +122,9 @@ func ToDevice(text string) string {
 	for _, word := range []string{" to ", " with ", " an ", " mit ", " vers ", " a ", " al ", " naar ", " op ", " til ", " till "} {
 		front, back, ok := strings.Cut(text, word)
 		if !ok || slices.ContainsFunc(name.Words(table.Fold(front)), func(w string) bool {
-			return !name.IsGeneric(w) && BareDevice(w) != "" && w != "everything" && w != "alles" && w != "tout" && w != "todo"
+			return !name.IsGeneric(w) && BareDevice(w) != "" && !slices.Contains([]string{"everything", "alles", "tout", "todo", "goes",
+				"go", "is",
+				"are", "runs", "wired", "connected", "connects", "soldered", "geht", "gehen", "va", "vont"}, w)
 		}) {
 			continue
 		}
