@@ -40,7 +40,7 @@ func noWords(ends []string) bool {
 
 // arePads reports whether some ends are pads and nothing but pads; others are the ends on the other side.
 func arePads(ends, others []string) bool {
-	known, seen := 0, map[string]bool{}
+	known, sure, seen := 0, false, map[string]bool{}
 	for _, e := range ends {
 		bare, _ := RemarkBehind(e, true)
 		if !IsPadText(bare) {
@@ -48,19 +48,43 @@ func arePads(ends, others []string) bool {
 		}
 		if IsPad(bare) {
 			known++
+			sure = sure || isSurePad(bare)
 		}
 		seen[table.Fold(bare)] = true
 	}
 	if known == 0 || 2*len(seen) <= len(ends) && len(ends) > 2 {
 		return false
 	}
+	places, likely := 0, 0
 	for _, o := range others {
+		if isPlace(o) {
+			places++
+		}
+		if isPlace(o) || IsPad(o) || strings.ContainsFunc(o, unicode.IsLower) {
+			likely++
+		}
 		first, more, _ := strings.Cut(table.Fold(o), " ")
 		if more != "" && seen[first] && !IsPad(first) {
 			return false
 		}
 	}
-	return true
+	return sure && 2*likely >= len(others) || 2*places >= len(others) // "RESET -> IDLE" is a state, "SDA -> BUS_DATA" a name
+}
+
+// isSurePad reports whether a word is a pad and hardly anything else: a supply, a bus.
+func isSurePad(text string) bool {
+	f := table.Fold(text)
+	return pads.IsSupply(text) || pads.IsBus(text) && f != "reset" && f != "rst"
+}
+
+// isPlace reports whether an end is a device and its cavity, or a pad with a number.
+func isPlace(end string) bool {
+	bare, _ := RemarkBehind(end, true)
+	last := bare[strings.LastIndexByte(bare, ' ')+1:]
+	if connector, pin, ok := name.SplitEnd(bare); ok && name.IsDesignator(connector) && name.IsCavity(pin) {
+		return true
+	}
+	return last != "" && (name.IsCavity(last) || isSurePad(last)) && (last != bare || strings.ContainsAny(last, "0123456789"))
 }
 
 // IsPadText reports whether an end can be a pad: one short word and no connector with its cavity, or a word for a cavity and its

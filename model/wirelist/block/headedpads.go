@@ -116,25 +116,31 @@ func padValues(end string) (bare, colour, size string) {
 	return front, colour, size
 }
 
-// padOf parts "Hub 5V" in the device and its pad where another end of some points begins with that device too.
-func padOf(end string, points []table.Row) (device, pad string, ok bool) {
-	at := strings.LastIndexByte(end, ' ')
-	if at < 0 || !name.IsCavity(end[at+1:]) && !arrow.IsPad(end[at+1:]) {
-		return "", "", false
-	}
-	n := 0
+// farDevices counts the far ends of some points by all of their words but the last.
+func farDevices(points []table.Row) map[string]int {
+	n := map[string]int{}
 	for _, r := range points {
-		if _, to, _ := partRun(r.Cells[0]); strings.HasPrefix(to, end[:at+1]) && !strings.Contains(strings.TrimSuffix(to[at+1:], ")"),
-			") ") {
-			n++
+		_, to, _ := partRun(r.Cells[0])
+		to, _ = arrow.RemarkBehind(to, false)
+		if at := strings.LastIndexByte(to, ' '); at > 0 {
+			n[to[:at]]++
 		}
 	}
-	return end[:at], end[at+1:], n > 1
+	return n
+}
+
+// padOf parts "Hub 5V" in the device and its pad where another far end is of that device too.
+func padOf(end string, devices map[string]int) (device, pad string, ok bool) {
+	at := strings.LastIndexByte(end, ' ')
+	if at < 0 || devices[end[:at]] < 2 || !name.IsCavity(end[at+1:]) && !arrow.IsPad(end[at+1:]) {
+		return "", "", false
+	}
+	return end[:at], end[at+1:], true
 }
 
 // padLines is how many rows from one on are pads and where each is taken, with a colon, a dash or a word between in place of an arrow;
 // 0 where they are none. A device must come again among the places, and one of them must have a cavity: "VIN: input 12 V" is a figure.
-// Where the places are pads alone, most pads must be known, and a supply must be taken to a supply.
+// Where the places are pads alone, most pads must be known, a supply must be taken to a supply, and others to pads with a number.
 //
 //   - VCC: Hub 5V          - VCC - 5V
 //   - OUT: Hub A3          - GND - GND
@@ -142,7 +148,7 @@ func (f *finder) padLines(i int) int {
 	if i > 0 && f.isPadLine(i-1) && f.t.Rows[i].Line <= f.t.Rows[i-1].Line+1 {
 		return 0
 	}
-	n, sure, known, alone, supplies := 0, false, 0, 0, 0
+	n, sure, known, alone, supplies, chip := 0, false, 0, 0, 0, 0
 	devices := map[string]int{}
 	for i+n < len(f.t.Rows) && f.isPadLine(i+n) && (n == 0 || f.t.Rows[i+n].Line <= f.t.Rows[i+n-1].Line+1) {
 		pad, far, _ := cutPadLine(f.t.Rows[i+n].Cells[0])
@@ -159,6 +165,9 @@ func (f *finder) padLines(i int) int {
 			if pads.IsSupply(pad) && pads.IsSupply(bare) {
 				supplies++
 			}
+			if isChipPad(bare) || len(bare) > 1 && name.IsCavity(bare) && !arrow.IsPad(bare) {
+				chip++
+			}
 			continue
 		}
 		sure = sure || name.IsCavity(pin)
@@ -169,7 +178,7 @@ func (f *finder) padLines(i int) int {
 		again = max(again, k)
 	}
 	switch {
-	case alone > 0 && alone == n && n > 2 && supplies > 0 && 2*known > n:
+	case alone > 0 && alone == n && n > 2 && supplies > 0 && 3*chip >= n && 2*known > n:
 		return n
 	case alone > 0 || n < 2 || !sure || known == 0 || 2*again < n || again < 2:
 		return 0
