@@ -3,6 +3,7 @@ package arrow
 import (
 	"slices"
 	"strings"
+	"unicode"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pads"
@@ -18,17 +19,28 @@ type Ends struct{ From, To string }
 //	## Gauge
 //	VCC -> Hub pin 1
 //	OUT -> Hub pin 12
+//
+// Where one side is such pads, short words in capitals and numbers on the other side are pads, too: "1 -> IO14".
 func PadSides(all []Ends) (near, far bool) {
 	from, to := make([]string, len(all)), make([]string, len(all))
 	for i, e := range all {
 		from[i], to[i] = e.From, e.To
 	}
-	return arePads(from, to), arePads(to, from)
+	near, far = arePads(from, to), arePads(to, from)
+	return near || far && noWords(from), far || near && noWords(to)
+}
+
+// noWords reports whether some ends are short and none is a word in small letters, as devices are called.
+func noWords(ends []string) bool {
+	return !slices.ContainsFunc(ends, func(e string) bool {
+		bare, _ := RemarkBehind(e, true)
+		return !IsPadText(bare) || strings.ContainsFunc(bare, unicode.IsLower) && !IsPad(bare) && !name.IsPinCell(bare)
+	})
 }
 
 // arePads reports whether some ends are pads and nothing but pads; others are the ends on the other side.
 func arePads(ends, others []string) bool {
-	known, seen := 0, map[string]bool{}
+	known, sure, seen := 0, false, map[string]bool{}
 	for _, e := range ends {
 		bare, _ := RemarkBehind(e, true)
 		if !IsPadText(bare) {
@@ -36,19 +48,43 @@ func arePads(ends, others []string) bool {
 		}
 		if IsPad(bare) {
 			known++
+			sure = sure || isSurePad(bare)
 		}
 		seen[table.Fold(bare)] = true
 	}
 	if known == 0 || 2*len(seen) <= len(ends) && len(ends) > 2 {
 		return false
 	}
+	places, likely := 0, 0
 	for _, o := range others {
+		if isPlace(o) {
+			places++
+		}
+		if isPlace(o) || IsPad(o) || strings.ContainsFunc(o, unicode.IsLower) {
+			likely++
+		}
 		first, more, _ := strings.Cut(table.Fold(o), " ")
 		if more != "" && seen[first] && !IsPad(first) {
 			return false
 		}
 	}
-	return true
+	return sure && 2*likely >= len(others) || 2*places >= len(others) // "RESET -> IDLE" is a state, "SDA -> BUS_DATA" a name
+}
+
+// isSurePad reports whether a word is a pad and hardly anything else: a supply, a bus.
+func isSurePad(text string) bool {
+	f := table.Fold(text)
+	return pads.IsSupply(text) || pads.IsBus(text) && f != "reset" && f != "rst"
+}
+
+// isPlace reports whether an end is a device and its cavity, or a pad with a number.
+func isPlace(end string) bool {
+	bare, _ := RemarkBehind(end, true)
+	last := bare[strings.LastIndexByte(bare, ' ')+1:]
+	if connector, pin, ok := name.SplitEnd(bare); ok && name.IsDesignator(connector) && name.IsCavity(pin) {
+		return true
+	}
+	return last != "" && (name.IsCavity(last) || isSurePad(last)) && (last != bare || strings.ContainsAny(last, "0123456789"))
 }
 
 // IsPadText reports whether an end can be a pad: one short word and no connector with its cavity, or a word for a cavity and its
@@ -68,6 +104,10 @@ func IsPad(text string) bool {
 		return true
 	}
 	w := strings.Trim(table.Fold(text), "+-_/")
+	if bare := strings.TrimRight(w, "0123456789"); bare != w && slices.Contains([]string{"gnd", "in", "out", "nc", "no", "com", "sig"},
+		bare) {
+		return true
+	}
 	if volts := strings.TrimSuffix(w, "v"); volts != w && volts != "" && strings.Trim(volts, "0123456789.") == "" {
 		return true
 	}
@@ -106,7 +146,9 @@ func ToDevice(text string) string {
 	for _, word := range []string{" to ", " with ", " an ", " mit ", " vers ", " a ", " al ", " naar ", " op ", " til ", " till "} {
 		front, back, ok := strings.Cut(text, word)
 		if !ok || slices.ContainsFunc(name.Words(table.Fold(front)), func(w string) bool {
-			return !name.IsGeneric(w) && BareDevice(w) != "" && w != "everything" && w != "alles" && w != "tout" && w != "todo"
+			return !name.IsGeneric(w) && BareDevice(w) != "" && !slices.Contains([]string{"everything", "alles", "tout", "todo", "goes",
+				"go", "is",
+				"are", "runs", "wired", "connected", "connects", "soldered", "geht", "gehen", "va", "vont"}, w)
 		}) {
 			continue
 		}

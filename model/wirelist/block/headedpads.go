@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 )
@@ -24,10 +25,13 @@ func (f *finder) headedSides(b *Block, points []table.Row) (near, far string) {
 	var all []arrow.Ends
 	for _, r := range points {
 		from, to, _ := partRun(r.Cells[0])
-		from, _, _ = padValues(from)
+		if bare, _, _ := padValues(from); bare != "" {
+			from = bare
+		}
 		all = append(all, arrow.Ends{From: from, To: to})
 	}
 	onNear, onFar := arrow.PadSides(all)
+	onNear = onNear || areColours(all)
 	if !onNear && !onFar {
 		return "", ""
 	}
@@ -40,6 +44,18 @@ func (f *finder) headedSides(b *Block, points []table.Row) (near, far string) {
 		return device, f.toDevice(points[0].Line)
 	}
 	return device, ""
+}
+
+// areColours reports whether the near ends of some runs are the colours of wires, each once: "red -> Hub 5V" below the heading of a plug.
+func areColours(all []arrow.Ends) bool {
+	seen := map[string]bool{}
+	for _, e := range all {
+		if f := table.Fold(e.From); len(f) < 3 || !point.IsColour(e.From) || seen[f] {
+			return false
+		}
+		seen[table.Fold(e.From)] = true
+	}
+	return len(all) > 1
 }
 
 // toDevice is the device that the last text before a line says all is taken to.
@@ -65,7 +81,7 @@ func (f *finder) headed(titles []table.Row, first int) (line int, device string)
 	for _, r := range slices.Backward(titles) {
 		_, text := r.Filled()
 		if r.Level > 0 || r.Line < last || len(strings.Fields(text)) > mostPlug ||
-			!strings.HasSuffix(text, ":") && (r.Line+1 != first || strings.ContainsAny(text, ".,!?>")) {
+			!strings.HasSuffix(text, ":") && (r.Line+1 != first || strings.ContainsAny(strings.TrimLeft(text, "0123456789."), ".,!?>")) {
 			continue
 		}
 		if device := arrow.HeadedDevice(text); device != "" {
@@ -83,6 +99,9 @@ func (f *finder) headed(titles []table.Row, first int) (line int, device string)
 
 // padValues parts the colour and the size in brackets off a pad, "VCC (red)".
 func padValues(end string) (bare, colour, size string) {
+	if len(end) > 2 && point.IsColour(end) { // "W" is a phase of a motor
+		return "", end, ""
+	}
 	front, values := point.ValuesBehind(end)
 	if front == "" || !strings.HasSuffix(end, ")") {
 		return end, "", ""
@@ -97,79 +116,112 @@ func padValues(end string) (bare, colour, size string) {
 	return front, colour, size
 }
 
-// padOf parts "Hub 5V" in the device and its pad where another end of some points begins with that device too.
-func padOf(end string, points []table.Row) (device, pad string, ok bool) {
-	at := strings.LastIndexByte(end, ' ')
-	if at < 0 || !name.IsCavity(end[at+1:]) && !arrow.IsPad(end[at+1:]) {
-		return "", "", false
-	}
-	n := 0
+// farDevices counts the far ends of some points by all of their words but the last.
+func farDevices(points []table.Row) map[string]int {
+	n := map[string]int{}
 	for _, r := range points {
-		if _, to, _ := partRun(r.Cells[0]); strings.HasPrefix(to, end[:at+1]) && !strings.Contains(strings.TrimSuffix(to[at+1:], ")"),
-			") ") {
-			n++
+		_, to, _ := partRun(r.Cells[0])
+		to, _ = arrow.RemarkBehind(to, false)
+		if at := strings.LastIndexByte(to, ' '); at > 0 {
+			n[to[:at]]++
 		}
 	}
-	return end[:at], end[at+1:], n > 1
+	return n
 }
 
-// padLines is how many rows from one on are pads and where each is taken, with a colon or a word between in place of an arrow; 0 where
-// they are none. A device must come again among the places, and one of them must have a cavity: "VIN: input 12 V" is a figure.
+// padOf parts "Hub 5V" in the device and its pad where another far end is of that device too.
+func padOf(end string, devices map[string]int) (device, pad string, ok bool) {
+	at := strings.LastIndexByte(end, ' ')
+	if at < 0 || devices[end[:at]] < 2 || !name.IsCavity(end[at+1:]) && !arrow.IsPad(end[at+1:]) {
+		return "", "", false
+	}
+	return end[:at], end[at+1:], true
+}
+
+// padLines is how many rows from one on are pads and where each is taken, with a colon, a dash or a word between in place of an arrow;
+// 0 where they are none. A device must come again among the places, and one of them must have a cavity: "VIN: input 12 V" is a figure.
+// Where the places are pads alone, most pads must be known, a supply must be taken to a supply, and others to pads with a number.
 //
-//   - VCC: Hub 5V
-//   - OUT: Hub A3
+//   - VCC: Hub 5V          - VCC - 5V
+//   - OUT: Hub A3          - GND - GND
 func (f *finder) padLines(i int) int {
-	n, sure, known := 0, false, false
+	if i > 0 && f.isPadLine(i-1) && f.t.Rows[i].Line <= f.t.Rows[i-1].Line+1 {
+		return 0
+	}
+	n, sure, known, alone, supplies, chip := 0, false, 0, 0, 0, 0
 	devices := map[string]int{}
-	for i+n < len(f.t.Rows) {
-		r := f.t.Rows[i+n]
-		if len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 || n > 0 && r.Line > f.t.Rows[i+n-1].Line+1 {
-			break
+	for i+n < len(f.t.Rows) && f.isPadLine(i+n) && (n == 0 || f.t.Rows[i+n].Line <= f.t.Rows[i+n-1].Line+1) {
+		pad, far, _ := cutPadLine(f.t.Rows[i+n].Cells[0])
+		n++
+		if arrow.IsPad(pad) {
+			known++
 		}
-		pad, far, ok := cutPadLine(r.Cells[0])
-		if !ok {
-			break
-		}
-		known = known || arrow.IsPad(pad)
 		bare, _ := arrow.RemarkBehind(far, true)
 		device, pin, _ := name.SplitEnd(bare)
 		if at := strings.LastIndexByte(bare, ' '); pin == "" && at > 0 {
 			device, pin = bare[:at], bare[at+1:]
+		} else if at < 0 && !isPlainEnd(bare) {
+			alone++
+			if pads.IsSupply(pad) && pads.IsSupply(bare) {
+				supplies++
+			}
+			if isChipPad(bare) || len(bare) > 1 && name.IsCavity(bare) && !arrow.IsPad(bare) {
+				chip++
+			}
+			continue
 		}
 		sure = sure || name.IsCavity(pin)
 		devices[table.Fold(device)]++
-		n++
 	}
 	again := 0
 	for _, k := range devices {
 		again = max(again, k)
 	}
-	if n < 2 || !sure || !known || 2*again < n || again < 2 {
+	switch {
+	case alone > 0 && alone == n && n > 2 && supplies > 0 && 3*chip >= n && 2*known > n:
+		return n
+	case alone > 0 || n < 2 || !sure || known == 0 || 2*again < n || again < 2:
 		return 0
 	}
 	return n
 }
 
-// cutPadLine parts "VCC: Hub 5V", "SDA to Hub pin 3", "VCC goes to Hub 5V" in the pad and its far end.
+// isPadLine reports whether a row is one such line.
+func (f *finder) isPadLine(i int) bool {
+	r := f.t.Rows[i]
+	if len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 || len(r.Cells[0]) > 2*mostHead {
+		return false
+	}
+	_, _, ok := cutPadLine(r.Cells[0])
+	return ok
+}
+
+// cutPadLine parts "VCC: Hub 5V", "SDA to Hub pin 3", "VCC goes to Hub 5V", "SDA - A4" in the pad and its far end.
 func cutPadLine(text string) (pad, far string, ok bool) {
 	for _, mark := range []string{": ", " = ", " – ", " - ", " goes to ", " to ", " connects to ", " an ", " nach ", " vers ", " naar ",
-		" al ", " a ",
-		" til ", " till ", " do "} {
+		" al ", " a ", " til ", " till ", " do "} {
 		front, back, found := strings.Cut(text, mark)
 		bare, _, _ := padValues(strings.TrimSpace(front))
-		if !found || !arrow.IsPad(bare) && (len(mark) > 2 && mark != " = " || !arrow.IsPadText(bare)) {
+		if !found || !arrow.IsPad(bare) && (strings.Trim(mark, " :=-–") != "" || !arrow.IsPadText(bare)) {
 			continue
 		}
 		far = strings.TrimSpace(back)
 		end, _ := arrow.RemarkBehind(far, true)
 		words := strings.Fields(end)
-		if len(words) < 2 || len(words) > mostPlug || strings.Trim(words[0], "0123456789.,") == "" || strings.HasSuffix(far, ".") {
+		if len(words) == 0 || len(words) > mostPlug || len(words) > 1 && strings.Trim(words[0], "0123456789.,") == "" ||
+			strings.HasSuffix(far, ".") {
 			return "", "", false
 		}
 		last := words[len(words)-1]
-		return strings.TrimSpace(front), far, name.IsCavity(last) || arrow.IsPad(last)
+		return strings.TrimSpace(front), far, name.IsCavity(last) || arrow.IsPad(last) || isChipPad(last)
 	}
 	return "", "", false
+}
+
+// isChipPad reports whether a word is how a chip calls a pad, "GPIO21", "IO4".
+func isChipPad(w string) bool {
+	bare := strings.TrimRight(table.Fold(w), "0123456789")
+	return bare != table.Fold(w) && slices.Contains([]string{"gpio", "io", "gp", "pin", "adc", "dac"}, strings.TrimRight(bare, "_"))
 }
 
 // arrowed writes such lines with an arrow.

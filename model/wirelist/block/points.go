@@ -43,11 +43,11 @@ func (f *finder) points(i int) int {
 		}
 		seen[pin] = true
 		at := name.Ordinal(pin)
-		from, to, ranged := rangeOf(pin)
+		from, to, ranged := point.RangeOf(pin)
 		if ranged {
 			at = name.Ordinal(from)
 		}
-		rises = rises && (follows(pin, last, at) || last == 0 && at == 0)
+		rises = rises && (point.Follows(pin, last, at) || last == 0 && at == 0)
 		if last = at; ranged {
 			last = name.Ordinal(to)
 		}
@@ -103,7 +103,7 @@ func partPoint(text string) (pin, rest string, ok bool) {
 			break
 		}
 	}
-	if pin, rest, ok := cutRange(text); ok {
+	if pin, rest, ok := point.CutRange(text); ok {
 		return pin, rest, true
 	}
 	end := strings.IndexAny(text, " :=.)-–\t")

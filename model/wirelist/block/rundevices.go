@@ -48,7 +48,8 @@ func ownHead(points []table.Row) (near, far string, ok bool) {
 		return "", "", false
 	}
 	near, far, rest := partRun(points[0].Cells[0])
-	if !isWord(near) || !isWord(far) || strings.Join(rest, "") != "" {
+	apart := !points[0].Point && points[1].Point && !isPlainEnd(near) && !isPlainEnd(far) && near != "" && far != ""
+	if !apart && (!isWord(near) || !isWord(far)) || strings.Join(rest, "") != "" {
 		return "", "", false
 	}
 	for _, r := range points[1:] {

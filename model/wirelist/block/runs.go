@@ -111,6 +111,10 @@ func (f *finder) leads(points []table.Row) {
 	if nearOf == "" {
 		ofNear, ofFar = f.headedSides(&b, points)
 	}
+	var devices map[string]int
+	if ofNear != "" {
+		devices = farDevices(points)
+	}
 	for _, r := range points {
 		from, to, rest := partRun(r.Cells[0])
 		if ofNear != "" && rest[0] == "" && rest[1] == "" {
@@ -133,7 +137,7 @@ func (f *finder) leads(points []table.Row) {
 		}
 		if ofNear != "" {
 			near, nearPad = ofNear, name.WithoutPinWord(from)
-			if device, pad, ok := padOf(to, points); ok && farPad == "" {
+			if device, pad, ok := padOf(to, devices); ok && farPad == "" {
 				far, farPad = device, pad
 			}
 		}

@@ -1,4 +1,4 @@
-package block
+package point
 
 import (
 	"strings"
@@ -8,13 +8,13 @@ import (
 
 // A list of points may say of several cavities at once that they are free: "K to V - empty", "9-12: spare".
 
-// cutRange parts such a point in the range and what it is; ok is false for any other, "2-4 m of tube" among them.
-func cutRange(text string) (pin, rest string, ok bool) {
+// CutRange parts such a point in the range and what it is; ok is false for any other, "2-4 m of tube" among them.
+func CutRange(text string) (pin, rest string, ok bool) {
 	for _, mark := range []string{" - ", " – ", ": ", " = ", " ", "\t"} {
 		for at := strings.Index(text, mark); at > 0; {
 			front, back := strings.TrimSpace(text[:at]), strings.TrimSpace(text[at+len(mark):])
 			front = strings.TrimRight(strings.ReplaceAll(front, ". ", " "), ".:") // "4. to 6. spare"
-			if _, _, ranged := rangeOf(front); ranged && name.StateOf(back) != name.Used && back != "" {
+			if _, _, ranged := RangeOf(front); ranged && name.StateOf(back) != name.Used && back != "" {
 				return front, back, true
 			}
 			next := strings.Index(text[at+len(mark):], mark)
@@ -27,8 +27,8 @@ func cutRange(text string) (pin, rest string, ok bool) {
 	return "", "", false
 }
 
-// rangeOf gives the first and the last cavity of a range, "K to V", "9-12"; ok is false where it is none.
-func rangeOf(pin string) (from, to string, ok bool) {
+// RangeOf gives the first and the last cavity of a range, "K to V", "9-12"; ok is false where it is none.
+func RangeOf(pin string) (from, to string, ok bool) {
 	if !name.LooksLikeRange(pin) {
 		return "", "", false
 	}
@@ -40,9 +40,9 @@ func rangeOf(pin string) (from, to string, ok bool) {
 	return all[0], all[1], true
 }
 
-// follows reports whether a cavity is the next one behind another: the next number, or the next letter but those that connectors leave
+// Follows reports whether a cavity is the next one behind another: the next number, or the next letter but those that connectors leave
 // out.
-func follows(pin string, last, at int) bool {
+func Follows(pin string, last, at int) bool {
 	if at == last+1 {
 		return true
 	}
