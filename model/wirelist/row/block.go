@@ -60,6 +60,9 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 			"each kept with one end: the list does not say how they run from node to node")
 	}
 	columnsGiven(im, b, pinTable)
+	if pinTable {
+		joinRunOn(im, b, here)
+	}
 	var above []string
 	connector := ""
 	last := b.LastData()
