@@ -71,7 +71,8 @@ func IsGeneric(title string) bool {
 			"table", "list", "assignment", "assignments", "mapping", "map", "cable", "cables", "schedule", "harness", "chart", "details",
 			"notes", "note", "remarks", "support", "supported", "revision", "revisions", "features", "usage", "setup", "introduction",
 			"requirements", "resources", "information", "general", "about", "description", "getting",
-			"started", "the", "of", "all", "and", "circuits", "circuit", "signals", "cut", "overview", "layout", "definition", "definitions",
+			"started", "the", "of", "all", "and", "circuits", "circuit", "signals", "cut", "overview", "layout", "definition",
+			"definitions",
 			"pinbelegung", "belegung", "verdrahtung", "leitungen", "kabel", "stecker", "brochage", "cablage", "tabla", "cableado":
 		default:
 			return false

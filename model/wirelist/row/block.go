@@ -5,6 +5,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/runon"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -61,7 +62,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	}
 	columnsGiven(im, b, pinTable)
 	if pinTable {
-		joinRunOn(im, b, here)
+		runon.Join(im, b, here)
 	}
 	var above []string
 	connector := ""

@@ -1,4 +1,4 @@
-package row
+package runon
 
 import (
 	"slices"
@@ -13,7 +13,7 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// joinRunOn adds the rows that only go on with the texts of the row above to it: they have no cavity, and nothing but more of what
+// Join adds the rows that only go on with the texts of the row above to it: they have no cavity, and nothing but more of what
 // the row above says in the same columns.
 //
 //	Pin | Name      | Type | Description
@@ -21,7 +21,7 @@ import (
 //	    |           |      | (max. 300 mA)
 //
 // A name goes on only where it is plainly broken off; else the rest is kept in the note, and told.
-func joinRunOn(im *draft.Importer, b *shape.Block, here func(int) table.Place) {
+func Join(im *draft.Importer, b *shape.Block, here func(int) table.Place) {
 	pin := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldPin })
 	if pin < 0 {
 		return
