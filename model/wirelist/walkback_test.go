@@ -65,6 +65,7 @@ func walkBack(t *testing.T, list string, data []byte) int {
 		b := back{t: t, list: list, wire: w, rep: &rep}
 		for _, r := range rep.Rows[w.ID] {
 			b.cells = append(b.cells, rowAt(tables, r)...)
+			b.cells = append(b.cells, goneOn(tables, &rep, r)...)
 			head := table.Place{} // the nearest heading above that the report says is taken for the rows below it
 			for _, f := range rep.Findings {
 				if f.Did == "taken for the rows below it" && f.Sheet == r.Sheet && f.Row < r.Row && f.Row > head.Row {
@@ -120,6 +121,22 @@ func walkBack(t *testing.T, list string, data []byte) int {
 		b.walk(&h, unit[w.ID])
 	}
 	return len(h.Wires)
+}
+
+// goneOn is the cells of a row, each with that below it, where the report says that the row below goes on with this one.
+func goneOn(tables []table.Table, rep *report.Report, at table.Place) (all []string) {
+	cells := rowAt(tables, at)
+	for _, f := range rep.Findings {
+		if f.Rule != "goes on with the row above" || f.Sheet != at.Sheet || f.Row != at.Row+1 {
+			continue
+		}
+		for i, more := range rowAt(tables, f.Place) {
+			if more != "" && i < len(cells) {
+				all = append(all, cells[i]+more, cells[i]+" "+more)
+			}
+		}
+	}
+	return all
 }
 
 // rowAt is the cells of a row.

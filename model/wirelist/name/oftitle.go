@@ -1,7 +1,6 @@
 package name
 
 import (
-	"strconv"
 	"strings"
 
 	"contralay/model/wirelist/table"
@@ -30,30 +29,4 @@ func isMeasured(w string) bool {
 		return true
 	}
 	return false
-}
-
-// CountedConnector is the connector that a sentence names by its number of cavities, "16-pin mast header" of "The table shows the
-// 16-pin mast header of the box."; "" where it names none, or two.
-func CountedConnector(text string) (found string) {
-	all := strings.Fields(text)
-	for i, w := range all {
-		n, word, ok := strings.Cut(table.Fold(strings.Trim(w, "(\"'")), "-")
-		if _, err := strconv.Atoi(n); err != nil || !ok || word != "pin" && word != "way" && word != "pole" && word != "pins" {
-			continue
-		}
-		for k := i + 1; k < min(len(all), i+6); k++ {
-			bare := strings.Trim(all[k], ".,:;()\"'")
-			if isConnectorWord(table.Fold(bare)) {
-				if found != "" {
-					return ""
-				}
-				found = strings.TrimLeft(strings.Join(append(append([]string{}, all[i:k]...), bare), " "), "(\"'")
-				break
-			}
-			if bare != all[k] {
-				break
-			}
-		}
-	}
-	return found
 }

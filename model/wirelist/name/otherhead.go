@@ -62,13 +62,17 @@ func otherHead(w string) bool {
 // "Pinout", "Wiring table".
 func IsGeneric(title string) bool {
 	all := Words(table.Fold(title))
+	if n := len(all); n > 1 && (all[n-1] == "notes" || all[n-1] == "remarks") {
+		return true // "Interface notes" are of the paper
+	}
 	for _, w := range all {
 		switch strings.TrimRight(w, "0123456789") {
 		case "", "pin", "pins", "pinout", "pinouts", "wiring", "wires", "wire", "connections", "connection", "connector", "connectors",
 			"table", "list", "assignment", "assignments", "mapping", "map", "cable", "cables", "schedule", "harness", "chart", "details",
 			"notes", "note", "remarks", "support", "supported", "revision", "revisions", "features", "usage", "setup", "introduction",
-			"requirements", "resources", "interface", "interfaces", "information", "general", "about", "description", "getting",
-			"started", "the", "of", "all", "and", "circuits", "circuit", "signals", "cut", "overview", "layout", "definition", "definitions",
+			"requirements", "resources", "information", "general", "about", "description", "getting",
+			"started", "the", "of", "all", "and", "circuits", "circuit", "signals", "cut", "overview", "layout", "definition",
+			"definitions",
 			"pinbelegung", "belegung", "verdrahtung", "leitungen", "kabel", "stecker", "brochage", "cablage", "tabla", "cableado":
 		default:
 			return false

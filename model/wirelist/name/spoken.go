@@ -51,6 +51,9 @@ func isPlainAdjective(w string) bool {
 	return false
 }
 
+// IsConnectorWord reports whether a folded word is one for a connector.
+func IsConnectorWord(w string) bool { return isConnectorWord(w) }
+
 func isConnectorWord(w string) bool {
 	switch w {
 	case "connector", "plug", "socket", "receptacle", "header", "jack", "stecker", "buchse", "connecteur", "prise", "conector",

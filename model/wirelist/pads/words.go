@@ -41,6 +41,7 @@ func IsNameWord(w string) bool {
 // IsNoDevice reports whether the first word of a heading is of any wire or cavity, and no device.
 func IsNoDevice(w string) bool {
 	return slices.Contains([]string{"pin", "pins", "wire", "cable", "net", "signal", "circuit", "line", "core", "conductor", "colour",
-		"color", "contact", "terminal", "cavity", "connector", "the", "no", "number", "from", "to", "physical", "package", "port",
+		"color", "contact", "terminal", "cavity", "connector", "the", "no", "number", "from", "to", "physical", "package", "header",
+		"actual", "port",
 		"channel"}, w)
 }

@@ -22,7 +22,7 @@ func (l *look) describedNames() {
 	}
 	for i := signal + 1; i < len(l.cols); i++ {
 		c := &l.cols[i]
-		if c.Field != name.FieldSignal || c.Given || l.prof[i].Filled == 0 || !isDescription(c.Head) {
+		if c.Field != name.FieldSignal || c.Given || l.prof[i].Filled == 0 || l.prof[i].Sized > 0 || !isDescription(c.Head) {
 			continue
 		}
 		if !slices.ContainsFunc(l.src.Rows, func(r table.Row) bool {

@@ -93,7 +93,8 @@ func (l *look) padColumn(i int) padColumn {
 	for len(head) > 2 && pads.IsNumberWord(table.Fold(strings.Trim(head[len(head)-1], "."))) {
 		head = head[:len(head)-1]
 	}
-	if c.Given || len(head) < 2 || len(head) > 5 || p.Filled < 2 || c.Field == name.FieldColour || c.Field == name.FieldGauge {
+	if c.Given || slices.ContainsFunc(name.Words(table.Fold(c.Head)), pads.IsSoftware) || len(head) < 2 ||
+		len(head) > 5 || p.Filled < 2 || c.Field == name.FieldColour || c.Field == name.FieldGauge {
 		return padColumn{}
 	}
 	first, last := table.Fold(head[0]), table.Fold(head[len(head)-1])

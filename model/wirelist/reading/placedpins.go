@@ -18,6 +18,7 @@ func (l *look) placedPins() {
 	for i := range l.cols {
 		if c := &l.cols[i]; !c.Given && !c.Alias && c.Field == name.FieldKeep && l.prof[i].Filled > 0 && l.isPlaced(c.Head) {
 			c.Field = name.FieldPin
+			c.Know()
 		}
 	}
 	if !l.has(l.cols, name.FieldPin) {

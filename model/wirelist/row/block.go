@@ -5,6 +5,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/runon"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -60,6 +61,9 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 			"each kept with one end: the list does not say how they run from node to node")
 	}
 	columnsGiven(im, b, pinTable)
+	if pinTable {
+		runon.Join(im, b, here)
+	}
 	var above []string
 	connector := ""
 	last := b.LastData()

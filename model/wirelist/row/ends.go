@@ -97,7 +97,7 @@ func endsOf(im *draft.Importer, b *shape.Block, cells []string, f, pin name.Fiel
 			it.Notes = append(it.Notes, "cavity at "+b.Cols[pinCol].Of+": "+p)
 			im.Say(report.Warn, "any cavity will do", column(pinCol), p, "kept in the note, no end made")
 			return nil, pinCol
-		case saysOpen(b, p, pinCol):
+		case pads.SaysOpen(b.Rows, p, pinCol):
 			if it.State == name.Used {
 				it.State = name.Blank
 			}

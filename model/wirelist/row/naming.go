@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/sentence"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/words"
@@ -50,8 +51,8 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 		return naming{name: b.Called, from: "heading of the document", rivals: nameable(info.Other)}
 	case b.Table.Sheet != "" && only && !name.IsPlainSheet(b.Table.Sheet):
 		return naming{name: b.Table.Sheet, from: "name of the sheet", rivals: nameable(info.Other)}
-	case only && countedIn(info.Other) != "":
-		return naming{name: countedIn(info.Other), from: "sentence above its pins"}
+	case only && sentence.CountedConnector(info.Other) != "":
+		return naming{name: sentence.CountedConnector(info.Other), from: "sentence above its pins"}
 	case only:
 		return naming{name: name.BaseName(b.Table.File), from: "name of the file", unsaid: true, rivals: nameable(info.Other)}
 	}

@@ -20,8 +20,9 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	for _, f := range []name.Field{name.FieldSignal, name.FieldWire, name.FieldNote, name.FieldColour, name.FieldGauge, name.FieldFrom,
 		name.FieldTo, name.FieldCurrent} {
 		cell := b.Cell(cells, f)
-		if cell == "" || (f != name.FieldSignal || joinsTwo(b, cells)) && value.IsNothing(cell) || (f == name.FieldColour || f == name.FieldGauge) &&
-			isNone(cell) {
+		if cell == "" || (f != name.FieldSignal || joinsTwo(b, cells)) && value.IsNothing(cell) ||
+			(f == name.FieldColour || f == name.FieldGauge) &&
+				isNone(cell) {
 			continue
 		}
 		if (f == name.FieldWire || f == name.FieldFrom || f == name.FieldTo) && isPlainName(cell) {

@@ -151,5 +151,8 @@ func isKey(f name.Field) int {
 // Known reports whether the heading of a column has a meaning in the vocabulary or the recipe.
 func (c Column) Known() bool { return c.known }
 
+// Know makes the meaning of a column one that its heading says.
+func (c *Column) Know() { c.known = true }
+
 // Weak reports whether its heading is a word of one or two letters, which says little alone.
 func (c Column) Weak() bool { return c.weak }
