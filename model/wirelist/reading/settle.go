@@ -9,13 +9,13 @@ import (
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/words"
 )
 
 // settle changes what a heading alone says to what the cells below it are. What a person said holds.
 func (l *look) settle() {
 	ends := endColumns{l}
 	l.channelsWithGaps()
+	l.asksWhere()
 	l.cablesNamedOnce()
 	l.swapped()
 	l.sidesAB()
@@ -280,8 +280,6 @@ func (l *look) settleUnknown(i int, c *shape.Column) {
 		}
 	}
 	switch p := &l.prof[i]; {
-	case words.AsksWhere(table.Fold(c.Head)) && l.saysWherePins(i):
-		c.Field = name.FieldTo
 	case p.Coloured() && p.Filled > 1 && !l.another(i, name.FieldColour):
 		c.Field = name.FieldColour
 	case p.Sized > 1 && p.Colours > 1 && p.Sized+p.Colours >= p.Filled && !l.another(i, name.FieldColour) && !l.another(i, name.FieldGauge):

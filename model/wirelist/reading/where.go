@@ -1,15 +1,27 @@
 package reading
 
-import "contralay/model/wirelist/name"
+import (
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
+)
 
-// saysWherePins reports whether a column below "Where" is of the far ends of wires: the table has their cavities, their names, their
-// colours or sizes, and no other column for the far end. Below the same heading a list of parts says where they are bought.
+// asksWhere takes a column below "Where" for the far ends of wires: where the table has their cavities, their names, their colours
+// or sizes, and no other column for the far end. Below the same heading a list of parts says where they are bought.
 //
-//	# | Signal | Wire      | Where
+//	# | Signal | Wire       | Where
 //	1 | VBAT   | 16 AWG red | main switch
-func (l *look) saysWherePins(i int) bool {
-	p := &l.prof[i]
-	return l.holds(l.cols, name.FieldPin, name.FieldNumber) >= 0 && l.holds(l.cols, name.FieldSignal) >= 0 &&
-		l.holds(l.cols, name.FieldColour, name.FieldGauge) >= 0 && !l.has(l.cols, name.FieldTo, name.FieldToPin, name.FieldFrom) &&
-		4*p.Prose <= p.Filled
+func (l *look) asksWhere() {
+	if !l.has(l.cols, name.FieldPin, name.FieldNumber) || !l.has(l.cols, name.FieldSignal) ||
+		!l.has(l.cols, name.FieldColour, name.FieldGauge, name.FieldWire) ||
+		l.has(l.cols, name.FieldTo, name.FieldToPin, name.FieldFrom, name.FieldRun) {
+		return
+	}
+	for i := range l.cols {
+		c, p := &l.cols[i], &l.prof[i]
+		if c.Field == name.FieldKeep && !c.Given && words.AsksWhere(table.Fold(c.Head)) && p.Filled > 0 && 4*p.Prose <= p.Filled {
+			c.Field = name.FieldTo
+			return
+		}
+	}
 }
