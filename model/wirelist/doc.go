@@ -18,7 +18,8 @@
 // harness as far as it is read; join makes of it what the rows of several tables say
 // together, and holds the whole against itself; audit holds it against the lists, row by row, and knows no
 // habit of any; report is what is said on the way. words has the headings in many languages, column looks at cells. comment,
-// prose, arrow, point and sentence read texts that are no table, pads what boards call their cavities.
+// prose, arrow, point and sentence read texts that are no table, pads what boards call their cavities,
+// cable what is said of cables, endtext the ends that are no cavity.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

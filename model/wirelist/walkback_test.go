@@ -10,6 +10,7 @@ import (
 	"contralay/model"
 	"contralay/model/file"
 	"contralay/model/wirelist"
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -230,7 +231,7 @@ func (b *back) ofPole(called string) bool {
 func (b *back) saysCable() bool {
 	if slices.ContainsFunc(b.cells, func(c string) bool {
 		g, ok := value.ParseGauge(c, value.BareAWG, value.MarkUnknown)
-		return ok && g.IsCable() || name.CableWords(c).IsCable() || name.IsBracket(c) || len(name.Partners(c)) > 0 || name.IsMark(c)
+		return ok && g.IsCable() || cable.Words(c).IsCable() || cable.IsBracket(c) || len(cable.Partners(c)) > 0 || cable.IsMark(c)
 	}) {
 		return true
 	}
@@ -352,8 +353,8 @@ func TestNoCellOfARowIsLost(t *testing.T) {
 
 // isValueOf reports whether a cell is a value that a wire has in another spelling, or a word that says how it is.
 func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
-	if value.IsNothing(cell) || name.StateOf(cell) != name.Used || name.YesOrNo(cell) != "" || ditto([]string{cell}) ||
-		name.IsBracket(cell) {
+	if value.IsNothing(cell) || name.StateOf(cell) != name.Used || cable.YesOrNo(cell) != "" || ditto([]string{cell}) ||
+		cable.IsBracket(cell) {
 		return true
 	}
 	for _, lang := range []string{"", "de", "fr", "es", "it"} {
@@ -373,7 +374,7 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 		return true
 	}
 	_, amps := value.ParseCurrent(cell, false, value.MarkUnknown)
-	return amps && (w.Amps.Set || len(h.Feeds) > 0) || len(name.Partners(cell)) > 0 || name.CableWords(cell).IsCable()
+	return amps && (w.Amps.Set || len(h.Feeds) > 0) || len(cable.Partners(cell)) > 0 || cable.Words(cell).IsCable()
 }
 
 // partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity.

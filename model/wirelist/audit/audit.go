@@ -2,6 +2,7 @@ package audit
 
 import (
 	"cmp"
+	"contralay/model/wirelist/cable"
 	"slices"
 	"strings"
 
@@ -195,7 +196,7 @@ func (a *auditor) isNothing(text string) bool {
 	l := a.look(text)
 	if !l.asked {
 		l.asked = true
-		l.nothing = len(l.pieces) == 0 || value.IsNothing(text) || name.YesOrNo(text) != "" || name.StateOf(text) != name.Used ||
+		l.nothing = len(l.pieces) == 0 || value.IsNothing(text) || cable.YesOrNo(text) != "" || name.StateOf(text) != name.Used ||
 			name.IsUnknown(text) || name.IsSpliceName(text) || value.IsDitto(text)
 	}
 	return l.nothing

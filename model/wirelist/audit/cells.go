@@ -3,6 +3,7 @@ package audit
 import (
 	"slices"
 
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -66,7 +67,7 @@ func (a *auditor) isValue(wires []int, c *shape.Column, cell string) bool {
 			if _, _, ok := value.FuseIn(cell, value.MarkUnknown); ok && fed {
 				return true
 			}
-			if made && (name.CableWords(f).IsCable() || len(name.Partners(cell)) > 0 || name.IsMark(cell) || c.Field == name.FieldCable) {
+			if made && (cable.Words(f).IsCable() || len(cable.Partners(cell)) > 0 || cable.IsMark(cell) || c.Field == name.FieldCable) {
 				return true
 			}
 		}

@@ -3,6 +3,7 @@ package audit
 import (
 	"strings"
 
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -99,7 +100,7 @@ func (a *auditor) cellsOf(t *Table, col int) (p columnCells) {
 		if name.IsCavity(cell) && len(cell) < 5 {
 			p.cavities++
 		}
-		if name.CableWords(cell).IsCable() {
+		if cable.Words(cell).IsCable() {
 			p.cables++
 		}
 		if g, ok := value.ParseGauge(cell, value.BareAWG, t.Mark); ok && g.Size != "" && (strings.ContainsAny(cell, ".,") ||

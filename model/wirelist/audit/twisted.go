@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -18,7 +19,7 @@ import (
 func (a *auditor) twisted(t *Table) {
 	says := ""
 	for _, r := range slices.Concat(t.Above, t.Rows) {
-		if _, text := r.Filled(); shape.IsText(r) && len(strings.Fields(text)) > 3 && name.CableWords(text).Twisted {
+		if _, text := r.Filled(); shape.IsText(r) && len(strings.Fields(text)) > 3 && cable.Words(text).Twisted {
 			says = text
 		}
 	}

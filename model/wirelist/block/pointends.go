@@ -1,10 +1,10 @@
 package block
 
 import (
-	"contralay/model/wirelist/arrow"
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 )

@@ -1,12 +1,12 @@
 package block
 
 import (
-	"contralay/model/wirelist/arrow"
-	"contralay/model/wirelist/point"
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )

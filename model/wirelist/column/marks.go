@@ -4,7 +4,7 @@ import (
 	"strconv"
 	"strings"
 
-	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
@@ -17,8 +17,8 @@ func Marks(rows []table.Row, i int) bool {
 			continue
 		}
 		n++
-		if cell := r.Cells[i]; name.IsMark(cell) || name.CableWords(cell).IsCable() || len(name.Partners(cell)) > 0 ||
-			name.IsBracket(cell) {
+		if cell := r.Cells[i]; cable.IsMark(cell) || cable.Words(cell).IsCable() || len(cable.Partners(cell)) > 0 ||
+			cable.IsBracket(cell) {
 			is++
 		}
 	}

@@ -2,6 +2,7 @@ package join
 
 import (
 	"cmp"
+	"contralay/model/wirelist/cable"
 	"slices"
 	"strings"
 
@@ -60,13 +61,13 @@ func byColumn(im *draft.Importer, in map[*draft.Item]int) {
 	}
 	for _, text := range order {
 		g, _ := value.ParseGauge(text, value.BareAWG, value.MarkUnknown)
-		if name.IsMark(text) {
+		if cable.IsMark(text) {
 			g = value.Gauge{} // its number counts the cables
 		}
-		more := name.CableWords(text)
+		more := cable.Words(text)
 		g.Shielded, g.Twisted = g.Shielded || more.Shielded, g.Twisted || more.Twisted
 		// A word about the kind of cable, not its name: neighbours go together.
-		if kind, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown); ok && kind.IsCable() && !name.IsMark(text) {
+		if kind, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown); ok && kind.IsCable() && !cable.IsMark(text) {
 			for _, it := range of[text] {
 				it.Cue, it.CueText, it.Cable = g, text, ""
 				if it.Gauge.Spec == "" {

@@ -8,6 +8,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/endtext"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/value"
@@ -53,7 +54,7 @@ func Ends(im *draft.Importer) {
 			im.Say(report.Warn, "cavity without connector", it.Place, e.Pin, "kept in the note")
 			*e = draft.End{}
 			return
-		case name.StateOf(e.Text) != name.Used || name.IsUnknown(e.Text) || e.Pin == "" && saysOpen(e.Text):
+		case name.StateOf(e.Text) != name.Used || name.IsUnknown(e.Text) || e.Pin == "" && endtext.SaysOpen(e.Text):
 			if text := value.JoinNonEmpty(" ", e.Text, e.Pin); name.StateOf(text) == name.Used {
 				it.Notes = append(it.Notes, "end: "+text)
 				im.Say(report.Note, "end not known", it.Place, text, "kept in the note")
@@ -71,7 +72,7 @@ func Ends(im *draft.Importer) {
 		case e.Pin == "" && bare[k] == 1 && !pinned[k] && (t == nil || !t.Titled):
 			e.Pin = "1"
 			im.Say(report.Note, report.EndWithoutCavity, it.Place, e.Text, "taken as a termination of one cavity")
-		case e.Pin == "" && isStud(e.Text) && !pinned[k] && (t == nil || !t.Titled):
+		case e.Pin == "" && endtext.IsStud(e.Text) && !pinned[k] && (t == nil || !t.Titled):
 			e.Pin, stud = "1", true
 		case e.Pin == "" && !pinned[k] && (t == nil || !t.Titled):
 			numbered[k]++

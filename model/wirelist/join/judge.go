@@ -8,6 +8,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/endtext"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/table"
@@ -43,7 +44,7 @@ func sharedCavities(im *draft.Importer) {
 			case other == nil:
 				first[s] = it
 			case other.Place == it.Place: // said of the row
-			case isGroundStud(e.Term.ID), isOtherStud(e.Term.ID) &&
+			case endtext.IsGroundStud(e.Term.ID), endtext.IsOtherStud(e.Term.ID) &&
 				(roleOf(it).V == model.RoleGround) == (roleOf(other).V == model.RoleGround):
 				// Said of the termination; ground and supply on one bolt is another matter.
 			case it.Signal != "" && other.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal) && !oneTerminal(it, other):

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/endtext"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/table"
@@ -111,8 +112,8 @@ func spacedColumns(im *draft.Importer) (cols map[columnKey]*endColumn, order []c
 			switch {
 			case e.Pin != "":
 				c.pinned++
-			case name.StateOf(e.Text) != name.Used || name.IsUnknown(e.Text) || isStud(e.Text) ||
-				name.IsSpliceName(e.Text) || saysOpen(e.Text):
+			case name.StateOf(e.Text) != name.Used || name.IsUnknown(e.Text) || endtext.IsStud(e.Text) ||
+				name.IsSpliceName(e.Text) || endtext.SaysOpen(e.Text):
 			case pin == "" || titled(im, e.Text) || bare[name.Key(of)]:
 				c.whole++
 			default:

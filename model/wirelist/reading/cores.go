@@ -3,6 +3,7 @@ package reading
 import (
 	"slices"
 
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -40,6 +41,6 @@ func (l *look) countsCores(i int) bool {
 // cableWords reports whether each cell of a column is a kind of cable.
 func (l *look) cableWords(i int) bool {
 	return !slices.ContainsFunc(l.src.Rows, func(r table.Row) bool {
-		return i < len(r.Cells) && r.Cells[i] != "" && !shape.IsText(r) && !name.CableWords(r.Cells[i]).IsCable()
+		return i < len(r.Cells) && r.Cells[i] != "" && !shape.IsText(r) && !cable.Words(r.Cells[i]).IsCable()
 	})
 }

@@ -1,9 +1,9 @@
 package reading
 
 import (
-	"contralay/model/wirelist/column"
 	"slices"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pads"
@@ -221,7 +222,7 @@ func (l *look) settleOne(i int, c *shape.Column) {
 	case name.FieldCable:
 		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !column.Marks(l.src.Rows, i) {
 			c.Field = name.FieldKeep // a heading of order
-		} else if !name.CableWords(c.Head).IsCable() && !l.another(i, name.FieldGauge) && column.AreSizes(l.src.Rows, i, l.mark) {
+		} else if !cable.Words(c.Head).IsCable() && !l.another(i, name.FieldGauge) && column.AreSizes(l.src.Rows, i, l.mark) {
 			c.Field, c.Sizes = name.FieldGauge, true
 		} else if p.Most(p.Sized) && p.Specs < p.Filled && !l.another(i, name.FieldGauge) && !l.another(i, name.FieldColour) {
 			c.Field = name.FieldGauge // "FLRY-B 2.5 RD"

@@ -3,6 +3,7 @@ package row
 import (
 	"strings"
 
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -19,11 +20,11 @@ func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 		if c.Field != name.FieldCable || i >= len(cells) || value.IsNothing(cells[i]) {
 			continue
 		}
-		head := name.CableWords(c.Head)
+		head := cable.Words(c.Head)
 		if head.Shielded && (head.Twisted || head.Conductors > 0) && strings.ContainsAny(c.Head, "/,&") {
 			head = value.Gauge{} // "Twist/Shield": the cell says which
 		}
-		switch text := cells[i]; name.YesOrNo(text) {
+		switch text := cells[i]; cable.YesOrNo(text) {
 		case "no":
 			continue
 		case "yes":
@@ -35,7 +36,7 @@ func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 			}
 			names = append(names, text)
 		default:
-			if name.IsBracket(text) && head.IsCable() { // it joins the rows beside
+			if cable.IsBracket(text) && head.IsCable() { // it joins the rows beside
 				it.Cue.Twisted, it.Cue.Shielded = it.Cue.Twisted || head.Twisted, it.Cue.Shielded || head.Shielded
 				it.Cue.Conductors = max(it.Cue.Conductors, head.Conductors)
 				it.CueText, it.Joined = value.JoinNonEmpty("; ", it.CueText, c.Head), true
@@ -46,9 +47,9 @@ func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 				it.Cue.Twisted = it.Cue.Twisted || head.Twisted
 				continue
 			}
-			if ids := name.Partners(text); len(ids) > 0 {
+			if ids := cable.Partners(text); len(ids) > 0 {
 				it.With, it.CueText = append(it.With, ids...), value.JoinNonEmpty("; ", it.CueText, text)
-				g := name.CableWords(text)
+				g := cable.Words(text)
 				it.Cue.Shielded, it.Cue.Twisted = it.Cue.Shielded || g.Shielded, it.Cue.Twisted || g.Twisted
 				continue
 			}
@@ -59,13 +60,13 @@ func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 				im.Say(report.Note, "shield taken to a cavity", it.Place, text, "kept in the note, no drain made")
 				continue
 			}
-			for _, cable := range name.CableNames(text) {
-				g := name.CableWords(cable)
+			for _, one := range cable.Names(text) {
+				g := cable.Words(one)
 				switch {
-				case g.Shielded && !g.Twisted && g.Conductors == 0 && name.IsMark(cable), head.Shielded && !g.IsCable():
-					shields = append(shields, cable)
+				case g.Shielded && !g.Twisted && g.Conductors == 0 && cable.IsMark(one), head.Shielded && !g.IsCable():
+					shields = append(shields, one)
 				default:
-					names = append(names, cable)
+					names = append(names, one)
 					it.Kind.Twisted, it.Kind.Shielded = it.Kind.Twisted || head.Twisted, it.Kind.Shielded || head.Shielded
 				}
 			}

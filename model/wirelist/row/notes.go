@@ -2,6 +2,7 @@ package row
 
 import (
 	"contralay/model"
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -38,10 +39,10 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 		}
 		im.Say(report.Warn, "size against the cable in the note", it.Place, it.Gauge.Size+" and "+note, "the note is kept")
 	}
-	if ids := name.Partners(note); len(ids) > 0 {
+	if ids := cable.Partners(note); len(ids) > 0 {
 		it.With = ids
 		it.CueText = note
-		if g := name.CableWords(note); g.Shielded || g.Twisted {
+		if g := cable.Words(note); g.Shielded || g.Twisted {
 			it.Cue.Shielded, it.Cue.Twisted = it.Cue.Shielded || g.Shielded, it.Cue.Twisted || g.Twisted
 		}
 		return

@@ -3,6 +3,7 @@ package row
 import (
 	"slices"
 
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -49,7 +50,7 @@ func cableAbove(im *draft.Importer, b *shape.Block, cells []string, last map[nam
 	switch {
 	case cells[i] != "" || !goesOn:
 		last[name.FieldCable] = cells[i]
-	case !value.IsNothing(last[name.FieldCable]) && name.YesOrNo(last[name.FieldCable]) == "":
+	case !value.IsNothing(last[name.FieldCable]) && cable.YesOrNo(last[name.FieldCable]) == "":
 		cells = slices.Clone(cells)
 		cells[i] = last[name.FieldCable]
 		im.Say(report.Note, "cable not repeated", at, cells[i], "taken from the row above")

@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -52,7 +53,7 @@ func (h Headings) cablesAsWires(b *Block) {
 			}
 			cell := table.Fold(r.Cells[i])
 			if g, ok := value.ParseGauge(cell, value.BareAWG, b.Mark); value.IsNothing(cell) || seen[cell] ||
-				name.CableWords(cell).IsCable() || ok && g.IsCable() || name.YesOrNo(cell) != "" || len(name.Partners(cell)) > 0 {
+				cable.Words(cell).IsCable() || ok && g.IsCable() || cable.YesOrNo(cell) != "" || len(cable.Partners(cell)) > 0 {
 				return
 			}
 			seen[cell] = true

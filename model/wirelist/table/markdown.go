@@ -1,10 +1,10 @@
 package table
 
 import (
-	"contralay/model/wirelist/columned"
 	"fmt"
 	"strings"
 
+	"contralay/model/wirelist/columned"
 	"contralay/model/wirelist/comment"
 )
 

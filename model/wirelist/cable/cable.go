@@ -1,4 +1,4 @@
-package name
+package cable
 
 import (
 	"slices"
@@ -25,8 +25,8 @@ func YesOrNo(text string) string {
 	return ""
 }
 
-// CableNames parts "TP1, SH1" and "TP1/SH1"; any other text is one name.
-func CableNames(text string) []string {
+// Names parts "TP1, SH1" and "TP1/SH1"; any other text is one name.
+func Names(text string) []string {
 	all := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(",;/+&", r) })
 	for k := range all {
 		if all[k] = strings.TrimSpace(all[k]); !IsMark(all[k]) {
@@ -43,8 +43,8 @@ func IsMark(name string) bool {
 		"abcdefghijklmnopqrstuvwxyz") == "" && strings.Trim(letters, " -_#.") != ""
 }
 
-// CableWords finds the words shielded and twisted in any note.
-func CableWords(note string) (g value.Gauge) {
+// Words finds the words shielded and twisted in any note.
+func Words(note string) (g value.Gauge) {
 	for _, t := range value.Scan(table.Fold(note)) {
 		if t.Kind == 'a' {
 			g.Cable(t.Text)

@@ -1,4 +1,4 @@
-package join
+package endtext
 
 import (
 	"strings"
@@ -6,8 +6,8 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// saysOpen reports whether the text of an end says that the wire ends nowhere: "not joined at the sensor end".
-func saysOpen(text string) bool {
+// SaysOpen reports whether the text of an end says that the wire ends nowhere: "not joined at the sensor end".
+func SaysOpen(text string) bool {
 	words := strings.Fields(table.Fold(text))
 	if len(words) < 2 {
 		return false

@@ -1,4 +1,4 @@
-package join
+package endtext
 
 import (
 	"strings"
@@ -7,15 +7,15 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// isStud reports whether a name is one for a bolt or a point that several wires are taken to,
+// IsStud reports whether a name is one for a bolt or a point that several wires are taken to,
 // which has no cavities:
 // a ground, "G1", "GND STAR", "chassis", a pole of the battery. A battery alone has two poles,
 // and "Battery current sensor" is a sensor: neither is one.
-func isStud(called string) bool { return isGroundStud(called) || isOtherStud(called) }
+func IsStud(called string) bool { return IsGroundStud(called) || IsOtherStud(called) }
 
-// isGroundStud reports whether a name is one for a ground, whatever the nets are called that
+// IsGroundStud reports whether a name is one for a ground, whatever the nets are called that
 // meet there.
-func isGroundStud(called string) bool {
+func IsGroundStud(called string) bool {
 	f := table.Fold(called)
 	if g := strings.TrimRight(f, "0123456789"); g == "g" && g != f {
 		return true
@@ -29,8 +29,8 @@ func isGroundStud(called string) bool {
 	})
 }
 
-// isOtherStud reports whether a name is one for a bolt, a bar, or one pole of the battery.
-func isOtherStud(called string) bool {
+// IsOtherStud reports whether a name is one for a bolt, a bar, or one pole of the battery.
+func IsOtherStud(called string) bool {
 	pole := len(name.PlusMinus(called)) > 0
 	for _, w := range name.Words(table.Fold(called)) {
 		switch w {
