@@ -15,6 +15,7 @@ import (
 func (l *look) settle() {
 	ends := endColumns{l}
 	l.channelsWithGaps()
+	l.toldEnds()
 	l.cablesNamedOnce()
 	l.swapped()
 	l.sidesAB()
