@@ -305,7 +305,7 @@ func (b *back) colours(code value.Colour) bool {
 // inWords is a cell of a list whose colours are one letter each with the words for them: rows of the list say them, or old habit.
 func inWords(list, cell string) string {
 	in := func(s string) bool { return strings.HasPrefix(list, s) }
-	if !slices.ContainsFunc([]string{"qu01-", "qu02-", "qu09-"}, in) || len(cell) > 3 {
+	if !slices.ContainsFunc([]string{"qu01-", "qu02-", "qu09-", "w04-"}, in) || len(cell) > 3 {
 		return cell
 	}
 	return strings.Trim(strings.NewReplacer("LG", "light green/", "N", "brown/", "R", "red/", "U", "blue/", "B", "black/", "Y", "yellow/",
@@ -381,7 +381,7 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 func partsSaid(said, cell string) bool {
 	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>", r) }) {
 		if w := strings.ToLower(word); w != "pin" && w != "kontakt" && w != "klemme" && w != "broche" && w != "awg" &&
-			w != "to" && !isSizeWord(w) &&
+			w != "to" && w != "nach" && w != "zum" && !isSizeWord(w) &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false
 		}

@@ -23,6 +23,7 @@ func (a *auditor) cells(t *Table) {
 		missing := false
 		texts := a.textsOf(wires)
 		for i, c := range r.Cells {
+			c = endOf(t, i, c)
 			if i < len(t.Cols) && c != "" && !a.isPlain(texts, c) && !a.isSame(texts, t, i, c) && !a.freePins[cell{a.place(t.of(r)), c}] &&
 				!a.isSkipped(&t.Cols[i], c) &&
 				!a.stands(texts, t, c) && !a.isValue(wires, &t.Cols[i], c) &&
@@ -122,4 +123,14 @@ func (a *auditor) stands(texts []*text, t *Table, cell string) bool {
 // saidOf reports whether the report names a cell already.
 func (a *auditor) saidOf(t *Table, r table.Row, col int) bool {
 	return a.told[cell{a.place(t.of(r)), shape.At(t.Cols, col)}]
+}
+
+// endOf is a cell of a column of far ends without the words that lead to the end; any other cell as it is.
+func endOf(t *Table, col int, cell string) string {
+	if col < len(t.Cols) && t.Cols[col].Field == name.FieldTo {
+		if far, how, ok := shape.CutTo(cell, t.Lang); ok {
+			return value.JoinNonEmpty(" ", how, far)
+		}
+	}
+	return cell
 }

@@ -13,7 +13,11 @@ func Designator(name string) string {
 	if id := inBracketsBehind(name); id != "" {
 		return id
 	}
-	if words := strings.Fields(name); len(words) > 1 && IsDesignator(words[len(words)-1]) {
+	words := strings.Fields(name)
+	if bare := strings.Fields(WithoutBrackets(name)); len(bare) > 2 {
+		words = bare // "Body plug K4 (6 way)"
+	}
+	if len(words) > 1 && IsDesignator(words[len(words)-1]) {
 		switch strings.ToLower(words[len(words)-2]) {
 		case "connector", "plug", "conn", "receptacle", "socket", "header", "jack", "stecker", "connecteur", "conector", "connettore",
 			"kontakt",

@@ -154,7 +154,11 @@ func stateOfWord(cell, f string) State {
 		"ledig", "oanvand", "ej anvand", "anvands ej", "ej ansluten", "ikke brukt", "ikke tilkoblet", "ikke tilsluttet", "ubrugt",
 		"livre", "nao ligado", "nao usado", "sem uso", "vapaa", "ei kaytossa", "ei kytketty", "szabad", "ures", "nincs bekotve",
 		"bos", "kullanilmiyor", "neconectat", "未使用", "空き", "空", "未用", "不用", "未接続", "なし", "미사용",
-		"ne koristi se", "slobodno", "prosto", "вільний", "не використовується",
+		"sin uso", "sin utilizar", "no utilizado", "no utilizada", "no se usa", "sin conectar", "nao utilizado", "nao utilizada",
+		"sem ligacao", "non utilisee", "pas utilise", "inutilisee", "pas connecte", "ungenutzt", "nicht genutzt", "unbeschaltet",
+		"nicht angeschlossen", "non utilizzato", "non utilizzata", "inutilizzato", "non collegato", "non in uso", "ongebruikt",
+		"niet in gebruik", "anvands inte", "ikke i bruk", "ikke i brug", "nie uzywany", "nie uzywane", "not in use", "not wired",
+		"unconnected", "ne koristi se", "slobodno", "prosto", "вільний", "не використовується",
 		"свободно", "свободен", "не используется", "не подключен", "не подключено", "пусто":
 		return Blank
 	case "reserved", "reserved for future use", "for future use", "future use", "future", "reserviert", "vorgehalten", "reservee",

@@ -42,8 +42,10 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 	var t Title
 	const plain, near, designated, heading, said = 1, 2, 3, 4, 5
 	rank, level := 0, 0
+	rows = lastSection(rows)
 	for i, r := range rows {
 		_, whole := r.Filled()
+		whole, _ = WithoutSection(r, whole)
 		text := t.pieces(whole, r.Line, cat)
 		if len(Words(text)) == 0 {
 			continue

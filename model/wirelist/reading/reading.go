@@ -165,6 +165,7 @@ func (l *look) called() string {
 	for _, r := range slices.Backward(l.src.Path) {
 		_, text := r.Filled()
 		if !name.IsGeneric(text) && !slices.ContainsFunc(l.src.Titles, func(t table.Row) bool { return t.Line == r.Line }) {
+			text, _ = name.WithoutSection(r, text)
 			return text
 		}
 	}

@@ -17,6 +17,7 @@ func (l *look) settle() {
 	ends := endColumns{l}
 	l.channelsWithGaps()
 	l.asksWhere()
+	l.toldEnds()
 	l.cablesNamedOnce()
 	l.swapped()
 	l.sidesAB()

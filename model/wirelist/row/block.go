@@ -18,6 +18,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	sayReading(im, b, place)
 	b.PartRuns()
 	b.PartFar()
+	b.PartTold()
 	b.PartBrackets()
 	b.WithoutZeros()
 	pinTable := b.IsPinTable()

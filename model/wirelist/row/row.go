@@ -162,7 +162,7 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 		im.Say(report.Note, twoOrMore(len(pins))+" cavities of one net", column(col), cell+" "+net, "a wire in each")
 	}
 	tos, toCol := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
-	if it.Signal != "" && len(tos) == 0 && !b.Nodes {
+	if it.Signal != "" && len(tos) == 0 && !b.Nodes && !b.TellsNoEnd(cells) {
 		it.Net = draft.NetKey(it.Signal)
 	}
 	var froms []draft.End

@@ -15,6 +15,9 @@ func ReadColourKey(text string) ColourKey {
 	if key := keyByCommas(text); key != nil {
 		return key
 	}
+	if key := keyByPieces(text); key != nil {
+		return key
+	}
 	text = strings.TrimRight(text, ". ")
 	text = strings.TrimLeft(text, partsOfKey)
 	first := text
