@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 )
 
@@ -296,7 +297,7 @@ func (a *auditor) otherText(lists []table.Table, tables []Table, t *Table) bool 
 			}
 		}
 		for _, r := range l.Rows {
-			if shape.IsText(r) && !heads[r.Line] && !shape.IsSignOff(r) {
+			if shape.IsText(r) && !heads[r.Line] && !signoff.Is(r) {
 				return true
 			}
 		}

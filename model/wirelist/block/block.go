@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/sentence"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -182,7 +183,7 @@ func (f *finder) begin(r table.Row, i int) {
 	titles := f.titles()
 	if c := f.current; c != nil && len(c.Head) == 1 && slices.Equal(c.Head[0].Cells, r.Cells) &&
 		(!f.h.IsPinHead(r) && !f.restarts(i) && !f.isOfItsOwn(r, titles) ||
-			!slices.ContainsFunc(titles, func(r table.Row) bool { return !shape.IsSignOff(r) })) {
+			!slices.ContainsFunc(titles, func(r table.Row) bool { return !signoff.Is(r) })) {
 		c.Rows = append(c.Rows, titles...)
 		return
 	}

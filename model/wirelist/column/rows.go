@@ -3,6 +3,7 @@ package column
 import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"strconv"
 )
@@ -26,7 +27,7 @@ func PairsOnce(rows []table.Row, a, b int) bool {
 // Data counts the rows that are more than a text, as far as a profile looks.
 func Data(rows []table.Row) (n int) {
 	for _, r := range rows[:min(len(rows), MostLooked)] {
-		if !shape.IsText(r) && !shape.IsSignOff(r) {
+		if !shape.IsText(r) && !signoff.Is(r) {
 			n++
 		}
 	}

@@ -6,7 +6,7 @@ import (
 
 	"contralay/model/wirelist/doubt"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 )
 
@@ -32,7 +32,7 @@ func (l *look) others() []Reading {
 	says := map[string]string{"parts": "a list of parts", "distances": "distances between places", "fuses": "a table of fuses",
 		"counts": "a table of counts", "figures": "a table of figures", "changes": "a table of changes"}[of]
 	score := 0.3
-	if n := len(l.src.Head); of == "changes" && n > 0 && shape.IsRevisionHead(l.src.Head[n-1]) {
+	if n := len(l.src.Head); of == "changes" && n > 0 && signoff.IsRevisionHead(l.src.Head[n-1]) {
 		score = 2
 	}
 	known := 0

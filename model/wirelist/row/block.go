@@ -7,7 +7,9 @@ import (
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/runon"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/total"
 	"contralay/model/wirelist/value"
 )
 
@@ -29,7 +31,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 
 	if len(b.Rows) > 0 && pinTable && !b.Has(name.FieldConnector) {
 		// The name of the first connector may stand below the headings, as the others do.
-		if _, first := b.Rows[0].Filled(); shape.IsText(b.Rows[0]) && !shape.IsSignOff(b.Rows[0]) &&
+		if _, first := b.Rows[0].Filled(); shape.IsText(b.Rows[0]) && !signoff.Is(b.Rows[0]) &&
 			(name.SaysConnector(first) || b.StartsAgain()) {
 			b.Titles, b.Rows = append(b.Titles, b.Rows[0]), b.Rows[1:]
 		}
@@ -72,13 +74,13 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	changes := false // the rows are those of a table of changes
 	for i, r := range b.Rows {
 		_, first := r.Filled()
-		changes = changes || shape.IsRevisionHead(r)
+		changes = changes || signoff.IsRevisionHead(r)
 		switch {
-		case changes || shape.IsSignOff(r):
+		case changes || signoff.Is(r):
 			im.Say(report.Note, "about the paper", here(r.Line), shape.RowText(r.Cells), "left out")
 			continue
 		case name.IsTotal(first):
-			checkTotal(im, b, r)
+			total.Check(im, b, r)
 			continue
 		case shape.IsText(r):
 			if c, ok := name.ReadCount(first); ok && t != nil {

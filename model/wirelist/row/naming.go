@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/sentence"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/words"
 )
@@ -136,7 +137,7 @@ func shortened(all []string) (out []string) {
 // DataRows are the rows of a block that can become wires.
 func DataRows(b *shape.Block) (rows []table.Row) {
 	for _, r := range b.Rows {
-		if !shape.IsText(r) && !shape.IsSignOff(r) {
+		if !shape.IsText(r) && !signoff.Is(r) {
 			rows = append(rows, r)
 		}
 	}

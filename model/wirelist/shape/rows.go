@@ -2,6 +2,7 @@ package shape
 
 import (
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -10,7 +11,7 @@ import (
 // row is gone.
 func (b *Block) Deleted(cells []string) bool {
 	for i, c := range cells {
-		if c == "" || !isDeleted(c) {
+		if c == "" || !signoff.IsDeleted(c) {
 			continue
 		}
 		if i >= len(b.Cols) {

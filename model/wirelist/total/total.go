@@ -1,4 +1,4 @@
-package row
+package total
 
 import (
 	"fmt"
@@ -15,9 +15,9 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// checkTotal holds a line that sums the list up against its rows, column by column: the
+// Check holds a line that sums the list up against its rows, column by column: the
 // sum of lengths and currents, the number of rows for any other number.
-func checkTotal(im *draft.Importer, b *shape.Block, r table.Row) {
+func Check(im *draft.Importer, b *shape.Block, r table.Row) {
 	place := table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: r.Line}
 	rows := 0
 	for _, row := range b.Rows {

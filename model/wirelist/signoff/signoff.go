@@ -1,4 +1,4 @@
-package shape
+package signoff
 
 import (
 	"strings"
@@ -11,10 +11,10 @@ import (
 // What stands among the rows of a list and is none: who drew it, which page it is, what
 // was changed in which revision.
 
-// IsSignOff reports whether the first cell of a row says who made or released the paper, of
+// Is reports whether the first cell of a row says who made or released the paper, of
 // when it is, or which page: "Drawn by: the shop | Date: 12/03", "Rev: B", "Sheet 1 of 2". "Data"
 // and "Rev" are names of nets as well: alone they say nothing.
-func IsSignOff(r table.Row) bool {
+func Is(r table.Row) bool {
 	n, first := r.Filled()
 	if n == 0 || !value.IsLetter(first[0]) || !strings.ContainsAny(first, " :") && strings.ContainsAny(first, "0123456789") {
 		return false // most rows

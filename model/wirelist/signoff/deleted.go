@@ -1,4 +1,4 @@
-package shape
+package signoff
 
 import (
 	"strings"
@@ -7,9 +7,9 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// isDeleted reports whether a cell says that its row is not to be built: "DELETED", "deleted
+// IsDeleted reports whether a cell says that its row is not to be built: "DELETED", "deleted
 // rev C", "obsolete", "entfällt". "Removed" alone, as it is also said of sleeves and seals.
-func isDeleted(cell string) bool {
+func IsDeleted(cell string) bool {
 	const signs = " .:!*()[]"
 	if !name.BeginsWith(cell, signs, "dcosegar") {
 		return false
