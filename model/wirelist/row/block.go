@@ -24,6 +24,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	pinTable := b.IsPinTable()
 	column.SettleBareSizes(b, im.Squares)
 	column.SettlePoles(b)
+	column.SettleCoreSizes(b)
 	sayPoles(im, b, here(b.Head))
 	b.SettleRanges()
 
