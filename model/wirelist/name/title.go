@@ -199,11 +199,11 @@ func commaParts(text string) (all []string) {
 
 // shell takes insert and gender out of a title; it reports whether there is more to it.
 func (t *Title) shell(text string, cat *catalogue.Catalogue) (more bool) {
-	insert, gender := "", ""
+	insert, gender, before := "", "", ""
 	for w := range strings.FieldsSeq(text) {
 		w = strings.Trim(w, ",;:()[].")
 		switch f := table.Fold(w); {
-		case looksLikeInsert(w) && insert == "":
+		case looksLikeInsert(w) && insert == "" && !isCounted(before):
 			insert = w
 		case f == "socket" || f == "sockets" || f == "female" || f == "buchse" || f == "buchsen" || f == "femelle" || f == "hembra" ||
 			f == "femmina":
@@ -216,6 +216,7 @@ func (t *Title) shell(text string, cat *catalogue.Catalogue) (more bool) {
 		default:
 			more = true
 		}
+		before = w
 	}
 	if insert != "" {
 		if _, known := cat.Insert(insert); known {

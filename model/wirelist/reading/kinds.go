@@ -71,7 +71,7 @@ func deviceColumn(l *look) []shape.Column {
 		headed := c.Field == name.FieldKeep || c.Field == name.FieldConnector || c.Field == name.FieldPin && c.Of == c.Head ||
 			c.Field == name.FieldSignal && !c.Known()
 		if !headed || c.Given || c.Known() && !c.Weak() && c.Field == name.FieldKeep || c.Head == "" || p.Filled < 2 || !p.Unique() ||
-			p.Most(p.Colours) || name.IsOtherHead(c.Head) ||
+			p.Most(p.Colours) || name.IsOtherHead(c.Head) || l.standsInFew(i) ||
 			name.IsRemark(name.Words(name.WithoutBrackets(table.Fold(c.Head)))) {
 			continue
 		}
@@ -96,6 +96,7 @@ func deviceColumn(l *look) []shape.Column {
 	for k, i := range of {
 		cols[i].Field, cols[i].Of = []name.Field{name.FieldFromPin, name.FieldToPin}[k], cols[i].Head
 		if len(of) == 1 {
+			l.legs(cols)
 			cols[i].Field, cols[i].Vague = name.FieldPin, !l.headsDevice(i) && !name.IsDesignator(cols[i].Head)
 		}
 	}

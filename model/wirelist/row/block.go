@@ -26,6 +26,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	pinTable := b.IsPinTable()
 	column.SettleBareSizes(b, im.Squares)
 	column.SettlePoles(b)
+	column.SettleCoreSizes(b)
 	sayPoles(im, b, here(b.Head))
 	b.SettleRanges()
 
@@ -70,7 +71,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	var above []string
 	connector := ""
 	last := b.LastData()
-	devices := map[name.Field]string{}
+	devices, groups := map[name.Field]string{}, map[int]string{}
 	changes := false // the rows are those of a table of changes
 	for i, r := range b.Rows {
 		_, first := r.Filled()
@@ -110,6 +111,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 		cells, notes = withoutStruck(im, b, cells, notes, here(r.Line))
 		above = cells
 		cells = deviceAbove(im, b, cells, devices, here(r.Line))
+		cells = groupAbove(im, b, cells, groups, here(r.Line))
 		owner := t
 		if (pinTable || b.Has(name.FieldVia)) && b.Has(name.FieldConnector) {
 			named := b.Cell(cells, name.FieldConnector)

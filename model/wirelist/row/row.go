@@ -56,6 +56,7 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	readNote(im, b, cells, &it)
 	cableCells(im, b, cells, &it)
 	readState(im, b, cells, &it)
+	takeCoreSize(b, cells, &it)
 	takeNamedSize(im, b, &it)
 	takeDefault(im, &it, b.Lang, cells)
 	takeOverall(im, &it)

@@ -80,6 +80,10 @@ func sayColumns(im *draft.Importer, b *shape.Block, place table.Place) {
 		if c.Field == name.FieldKeep && c.Head != "" {
 			im.Rep.Kept[c.Head] = true
 		}
+		if c.CoreSize {
+			im.Say(report.Note, "kinds of cables that say the size of their cores", at, c.Head, "taken for the rows that say none")
+			continue
+		}
 		if c.Alias {
 			im.Say(report.Note, "another name of the cavities", at, c.Head, "kept in the notes")
 		} else if c.Spared {

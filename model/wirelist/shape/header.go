@@ -33,6 +33,8 @@ type Column struct {
 	Vague     bool             // of cavities: its heading is taken for their device, and could be a word for cavities
 	Guessed   bool             // its cells alone say what it is, and they could say something else
 	Far       bool             // of names: they say the far end too
+	CoreSize  bool             // of the kinds of cables: each cell says the size of the cores within
+	Carried   bool             // it stands in the first row of each group alone, and is of all its rows
 	Told      bool             // of far ends: its cells tell what to do with the wire
 	Done      bool             // what is done with a wire that is taken nowhere, and remarks on where it is taken
 	Alone     bool             // of colours: they tell the wires of a plug apart, which has no names of cavities

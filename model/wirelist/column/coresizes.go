@@ -1,0 +1,40 @@
+package column
+
+import (
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/value"
+)
+
+// SettleCoreSizes finds the column of the kinds of cables that says the size of their cores within, in a table whose rows have no
+// size of their own and stand below the name of a cable.
+//
+//	Cable | Type        | Core | From | To
+//	W1    | LIYCY 4x0.5 | 1    | X1:3 | M1:U
+func SettleCoreSizes(b *shape.Block) {
+	if !b.Has(name.FieldCable) || b.Has(name.FieldGauge) {
+		return
+	}
+	for i := range b.Cols {
+		c := &b.Cols[i]
+		switch c.Field {
+		case name.FieldKeep, name.FieldNote, name.FieldSpec, name.FieldCable:
+		default:
+			continue
+		}
+		filled, sized := 0, 0
+		for _, r := range b.Rows {
+			if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) || value.IsDitto(r.Cells[i]) {
+				continue
+			}
+			filled++
+			if value.CoreSize(r.Cells[i], b.Mark) != "" {
+				sized++
+			}
+		}
+		if sized > 0 && 2*sized >= filled {
+			c.CoreSize = true
+			return
+		}
+	}
+}
