@@ -8,7 +8,8 @@ import (
 	"contralay/model/unit"
 )
 
-// Two hundred rings of three to nine pieces of mixed sizes, the same at every run, laid so long that they are as good as straight: each lies
+// Two hundred rings of three to nine pieces of mixed sizes, the same at every run, laid so long that they are as good as straight: each
+// lies
 // on the bed or as far off it as is told, none lies in another, and what is open is shared alike between neighbours that touch the bed.
 func TestTwoHundredRingsLieClear(t *testing.T) {
 	chance := rand.New(rand.NewSource(9))

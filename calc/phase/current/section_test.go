@@ -116,7 +116,8 @@ func TestWhatIsSaidOfAPair(t *testing.T) {
 // outward; each is as long as the unit's lay and the layer's make it: 100 ohm/km × 1.1 × 1.2 are 132. Without a jacket thicker than
 // 2 per cent of the pair there is no disc round them. A filler and what is not known are solid.
 func TestSectionByHand(t *testing.T) {
-	h := &model.Harness{Wires: []model.Wire{{ID: "a"}, {ID: "b"}, {ID: "c"}}, Units: []model.Unit{{ID: "U", Wires: []string{"a", "b"}}, {ID: "E"}},
+	h := &model.Harness{Wires: []model.Wire{{ID: "a"}, {ID: "b"}, {ID: "c"}},
+		Units:    []model.Unit{{ID: "U", Wires: []string{"a", "b"}}, {ID: "E"}},
 		Branches: []model.Branch{{ID: "T"}}}
 	entry := catalogue.Wire{OhmPerKm: 100, ConductorMM: 0.6, RatedC: 150}
 	one := sheet.Wire{Known: true, Dia: sheet.Dia{Nominal: 1}, Entry: entry, Heats: 3}
@@ -137,7 +138,8 @@ func TestSectionByHand(t *testing.T) {
 		t.Fatalf("%v %+v %v", ok, sec, wires)
 	}
 	for k, want := range []heat.Disc{{Y: 5, OverMM: 2.9, CoreMM: 2}, {Y: 5.5, OverMM: 1, CoreMM: 0.6, Ohm: 132, Amps: 3, Rated: 150, In: 1},
-		{Y: 4.5, OverMM: 1, CoreMM: 0.6, Ohm: 132, Amps: 3, Rated: 150, In: 1}, {X: 7, OverMM: 1, CoreMM: 0.95, Ohm: 110, Amps: 3, Rated: 150},
+		{Y: 4.5, OverMM: 1, CoreMM: 0.6, Ohm: 132, Amps: 3, Rated: 150, In: 1}, {X: 7, OverMM: 1, CoreMM: 0.95, Ohm: 110, Amps: 3,
+			Rated: 150},
 		{X: -7, OverMM: 1.5}, {X: 9, OverMM: 2}} {
 		d := sec.Discs[k]
 		if !near(d.X, want.X) || !near(d.Y, want.Y) || !near(d.OverMM, want.OverMM) || !near(d.CoreMM, want.CoreMM) ||
@@ -183,8 +185,9 @@ func TestSectionByHand(t *testing.T) {
 
 // The least limit but those of its feed; the short at the far end, where it is known; names in few words.
 func TestLimitsBesideTheFeed(t *testing.T) {
-	s := &sheet.Sheet{Wires: []sheet.Wire{{Limits: []sheet.Limit{{Amps: 9, Where: "a"}, {Amps: 3, Feed: true}, {Amps: 7, Where: "b"}, {Amps: 7,
-		Where: "c"}}}, {Limits: []sheet.Limit{{Amps: 3, Feed: true}}}, {}}}
+	s := &sheet.Sheet{Wires: []sheet.Wire{{Limits: []sheet.Limit{{Amps: 9, Where: "a"}, {Amps: 3, Feed: true}, {Amps: 7, Where: "b"},
+		{Amps: 7,
+			Where: "c"}}}, {Limits: []sheet.Limit{{Amps: 3, Feed: true}}}, {}}}
 	if l, ok := BoundBeside(s, 0); !ok || l.Amps != 7 || l.Where != "b" {
 		t.Errorf("%+v %v", l, ok)
 	}
@@ -204,7 +207,8 @@ func TestLimitsBesideTheFeed(t *testing.T) {
 		}
 	}
 	names := strings.Fields("a b c d e f g h")
-	for n, want := range map[int]string{0: "", 1: "a", 6: "a, b, c, d, e, f", 7: "a, b, c, d, e and 2 more", 8: "a, b, c, d, e and 3 more"} {
+	for n, want := range map[int]string{0: "", 1: "a", 6: "a, b, c, d, e, f", 7: "a, b, c, d, e and 2 more",
+		8: "a, b, c, d, e and 3 more"} {
 		if got := listText(names[:n]); got != want {
 			t.Errorf("%d: %q", n, got)
 		}

@@ -26,7 +26,8 @@ func TestWhatIsSaidOfAFeed(t *testing.T) {
 	for _, c := range []of{
 		{"sound", protect.Blade, 10, 180, 1, 1, 8, ""},
 		{"empty", protect.Blade, 10, 0, 1, 0, 0, empty},
-		{"far behind", protect.Blade, 10, 181, 1, 1, 0, "warn feed.before The wire before it is unprotected for 181 mm; the shop allows 180 mm"},
+		{"far behind", protect.Blade, 10, 181, 1, 1, 0, "warn feed.before The wire before it is unprotected for 181 mm; the shop " +
+			"allows 180 mm"},
 		{"loaded", protect.Blade, 10, 0, 1, 1, 8.1, "warn feed.load It carries 8.1 A of 10 A: at most 8 A, 80 % of its rating"},
 		{"joined", protect.Blade, 10, 0, 2, 2, 0,
 			"warn feed.outputs Do not join 2 fuses: the load does not share evenly. Give each its own feed"},
@@ -48,7 +49,8 @@ func TestWhatIsSaidOfAFeed(t *testing.T) {
 		for k := range c.legs {
 			f.Legs, f.Far = append(f.Legs, k), append(f.Far, 0)
 		}
-		s := &sheet.Sheet{H: h, Index: model.NewIndex(h), Wires: make([]sheet.Wire, 2), Feeds: []sheet.Feed{f}, Limits: model.Rules{}.Resolve()}
+		s := &sheet.Sheet{H: h, Index: model.NewIndex(h), Wires: make([]sheet.Wire, 2), Feeds: []sheet.Feed{f},
+			Limits: model.Rules{}.Resolve()}
 		sayFeed(s, 0)
 		var got []string
 		for _, g := range s.Snags {
@@ -62,7 +64,8 @@ func TestWhatIsSaidOfAFeed(t *testing.T) {
 		}
 	}
 	h := &model.Harness{Feeds: []model.Feed{{ID: "F", Device: model.Some(model.ProtectionBlade)}}}
-	for rating, want := range map[unit.Ampere]string{0: "It has no device or no rating, so nothing on it is judged. Give the device (blade, " +
+	for rating, want := range map[unit.Ampere]string{0: "It has no device or no rating, so nothing on it is judged. Give the device " +
+		"(blade, " +
 		"large blade or electronic) and amps", 6: "Nobody makes a blade of 6 A. Ratings: "} {
 		s := &sheet.Sheet{H: h, Index: model.NewIndex(h), Limits: model.Rules{}.Resolve(), Feeds: []sheet.Feed{{
 			Device: model.Opt[protect.Device]{V: protect.Device{Kind: protect.Blade, Rating: rating}, Set: rating > 0}}}}

@@ -65,7 +65,8 @@ func TestAllThatIsSaidOfAnEnd(t *testing.T) {
 		{"sound", model.Termination{Cavities: two, Contacts: twenty}, []string{"a 1", "b 2"}, nil},
 		{"not tight", model.Termination{Cavities: two, Contacts: twenty, Tight: yes}, nil,
 			[]string{"stop wall.tight X: It is in a wall that " +
-				"must be tight: only a rated sealed pass-through may go through it, that is a sealed insert on a flange or with a jam nut"}},
+				"must be tight: only a rated sealed pass-through may go through it, that is a sealed insert on a flange or with a " +
+				"jam nut"}},
 		{"sealed and loose", model.Termination{Cavities: two, Contacts: twenty, Tight: yes, SealMM: []unit.Millimetre{1, 2}}, nil,
 			[]string{"stop wall.tight X: It is in a wall that must be tight: only a rated sealed pass-through may go through it, that " +
 				"is a " +

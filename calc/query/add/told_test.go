@@ -140,7 +140,8 @@ func TestFeedsThatAreTooThin(t *testing.T) {
 	s = calc.Build(s.H, catalogue.Merge(s.Base, &catalogue.Catalogue{Devices: []catalogue.Device{kind}}), nil)
 	ask := DevicesAsk{Kind: "lamp", Count: 2, At: "J1", Controller: "P2", LengthsMM: []unit.Millimetre{200, 200}, Spec: "own"}
 	a, err := Devices(s, ask)
-	if got := says(a, Missing, "size"); err != nil || !strings.HasPrefix(got, "101 carries more than any size of the table may: use several feeds; ") {
+	if got := says(a, Missing, "size"); err != nil || !strings.HasPrefix(got,
+		"101 carries more than any size of the table may: use several feeds; ") {
 		t.Errorf("%v %q", err, got)
 	}
 	if got := says(a, Chosen, "amps"); !strings.HasPrefix(got, "101 feeds S1: 2 times 200 A, 400 A; ") {
@@ -148,7 +149,8 @@ func TestFeedsThatAreTooThin(t *testing.T) {
 	}
 	ask.Size = "4/0"
 	a, err = Devices(s, ask)
-	if got := says(a, Missing, "size"); err != nil || got != "101 carries an RMS current of 400 A: 4/0 AWG is too thin for it in a full bundle" {
+	if got := says(a, Missing, "size"); err != nil || got != "101 carries an RMS current of 400 A: 4/0 AWG is too thin for it in a "+
+		"full bundle" {
 		t.Errorf("%v %q", err, got)
 	}
 	// Outside what the sheet rates no current and no size of a feed is told, though a splice joins them.
@@ -212,7 +214,8 @@ func TestNumbersOfNewWires(t *testing.T) {
 	for _, c := range []struct {
 		have []string
 		want string
-	}{{nil, "101"}, {[]string{"105", "103"}, "106"}, {[]string{"105", "lamp"}, "101"}, {[]string{"W9", "7"}, "8"}, {[]string{"7", "W9"}, "W10"},
+	}{{nil, "101"}, {[]string{"105", "103"}, "106"}, {[]string{"105", "lamp"}, "101"}, {[]string{"W9", "7"}, "8"}, {[]string{"7", "W9"},
+		"W10"},
 		{[]string{"101", "x"}, "102"}} {
 		h := &model.Harness{}
 		for _, id := range c.have {
@@ -243,11 +246,13 @@ func TestSparesWithoutRoom(t *testing.T) {
 			t.Errorf("%v %v %q", err, a.Wires, says(a, Missing, "cavity"))
 		}
 		made := calc.Build(a.H, s.Base, nil)
-		if _, err := Spares(made, ask); err == nil || !strings.HasPrefix(err.Error(), "P2 has no free cavity that takes AS22759/32 22 AWG") {
+		if _, err := Spares(made, ask); err == nil || !strings.HasPrefix(err.Error(),
+			"P2 has no free cavity that takes AS22759/32 22 AWG") {
 			t.Errorf("%v", err)
 		}
 	}
-	if _, err := Spares(s, SparesAsk{Count: 1, From: "P1", To: "P9"}); err == nil || err.Error() != `there is no termination "P9"; allowed: P1, P2` {
+	if _, err := Spares(s, SparesAsk{Count: 1, From: "P1", To: "P9"}); err == nil ||
+		err.Error() != `there is no termination "P9"; allowed: P1, P2` {
 		t.Errorf("%v", err)
 	}
 	empty := calc.Build(&model.Harness{}, s.Base, nil)
@@ -259,7 +264,8 @@ func TestSparesWithoutRoom(t *testing.T) {
 	h := *s.H
 	h.Rules.ColourStock = []string{"7"}
 	a, err := Spares(calc.Build(&h, s.Base, nil), SparesAsk{Count: 3, From: "P1", CappedAt: "J1"})
-	if err != nil || says(a, Missing, "colour") != "102, 103: no colour code is left at their ends: choose one" || a.H.Wires[0].Colour.V != "7" ||
+	if err != nil || says(a, Missing, "colour") != "102, 103: no colour code is left at their ends: choose one" ||
+		a.H.Wires[0].Colour.V != "7" ||
 		a.H.Wires[1].Colour.Set {
 		t.Errorf("%v %q", err, says(a, Missing, "colour"))
 	}
@@ -267,17 +273,21 @@ func TestSparesWithoutRoom(t *testing.T) {
 
 // What was written over a harness, in words; branches that no tube fits are named and left bare.
 func TestWhatWasProposedIsSaid(t *testing.T) {
-	for want, c := range map[string]Covered{"": {}, "1 sheath": {Sheaths: 1}, "2 sheaths, 1 boot": {Sheaths: 2, Boots: 1}, "3 boots": {Boots: 3},
-		"1 sheath, 2 boots, other sheaths on T1, L2, where those named do not fit": {Sheaths: 1, Boots: 2, Replaced: []string{"T1", "L2"}}} {
+	for want, c := range map[string]Covered{"": {}, "1 sheath": {Sheaths: 1}, "2 sheaths, 1 boot": {Sheaths: 2, Boots: 1},
+		"3 boots": {Boots: 3},
+		"1 sheath, 2 boots, other sheaths on T1, L2, where those named do not fit": {Sheaths: 1, Boots: 2,
+			Replaced: []string{"T1", "L2"}}} {
 		if got := c.Text(); got != want {
 			t.Errorf("%q, want %q", got, want)
 		}
 	}
 	bare := *calctest.Catalogue(t)
 	bare.Tubes = nil
-	s := calctest.Built(t, strings.ReplaceAll(calctest.OneSize(3, "22", "length_mm = 300.0\n"), "id = \"A\"\n", "id = \"A\"\ninsert = \"14-35\"\n"))
+	s := calctest.Built(t, strings.ReplaceAll(calctest.OneSize(3, "22", "length_mm = 300.0\n"), "id = \"A\"\n",
+		"id = \"A\"\ninsert = \"14-35\"\n"))
 	got := Proposed(calc.Build(s.H, &bare, nil))
-	if !slices.Equal(got.Bare, []string{"T1"}) || got.Sheaths != 0 || got.Boots != 1 || got.H.Terminations[0].Boot.V != "boot-straight-14" ||
+	if !slices.Equal(got.Bare, []string{"T1"}) || got.Sheaths != 0 || got.Boots != 1 ||
+		got.H.Terminations[0].Boot.V != "boot-straight-14" ||
 		got.H.Terminations[1].Boot.Set || len(got.H.Branches[0].Covers) != 0 || got.Text() != "1 boot" {
 		t.Errorf("%+v", got)
 	}

@@ -221,11 +221,13 @@ func TestColoursRoundARing(t *testing.T) {
 		}
 	}
 	l := got.Lacks[0]
-	if want := l.Connector + " needs 1 colour more in stock: " + bare + " gets none"; l.Says != want || got.Text() != "2 wires coloured. "+want {
+	if want := l.Connector + " needs 1 colour more in stock: " + bare + " gets none"; l.Says != want ||
+		got.Text() != "2 wires coloured. "+want {
 		t.Errorf("%q, want %q; %q", l.Says, want, got.Text())
 	}
 	of.stock = []string{"0", "1", "2"}
-	if got, err = bulk.Colours(built(t, of.text()), bulk.ColourAsk{}); err != nil || len(got.Lacks) != 0 || got.Text() != "3 wires coloured" {
+	if got, err = bulk.Colours(built(t, of.text()), bulk.ColourAsk{}); err != nil || len(got.Lacks) != 0 ||
+		got.Text() != "3 wires coloured" {
 		t.Errorf("with three: %v %+v", err, got)
 	}
 	if again, err := bulk.Colours(built(t, of.text()), bulk.ColourAsk{Wires: []string{"100"}}); err != nil ||
@@ -239,7 +241,8 @@ func TestColoursRoundARing(t *testing.T) {
 	}
 	of.colour = []string{"1", "7", "7"}
 	got, err = bulk.Colours(built(t, of.text()), bulk.ColourAsk{Again: true})
-	if err != nil || len(got.Lacks) != 0 || got.Kept+len(got.Wires) != 3 || got.H.Wires[1].Colour.V == "7" || got.H.Wires[2].Colour.V == "7" {
+	if err != nil || len(got.Lacks) != 0 || got.Kept+len(got.Wires) != 3 || got.H.Wires[1].Colour.V == "7" ||
+		got.H.Wires[2].Colour.V == "7" {
 		t.Errorf("all again: %v %q %v", err, got.Text(), got.Colours)
 	}
 	of.colour = []string{"0", "1", "7"}

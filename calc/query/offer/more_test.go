@@ -101,7 +101,8 @@ func TestALampOnceMore(t *testing.T) {
 	want := []string{`104 "Lamp 2 feed 1" BOX:5-LMP02:1 return 105 capped `, `105 "Ground" LMP02:2-BOX:6 return  capped `,
 		`106 "" BOX:7- return  capped LMP02`}
 	for k, w := range h.Wires[3:] {
-		if got := fmt.Sprintf("%s %q %s-%s return %s capped %s", w.ID, w.Signal.V, w.From.V, w.To.V, w.Return.V, w.CappedAt.V); got != want[k] {
+		if got := fmt.Sprintf("%s %q %s-%s return %s capped %s", w.ID, w.Signal.V, w.From.V, w.To.V, w.Return.V,
+			w.CappedAt.V); got != want[k] {
 			t.Errorf("%s, want %s", got, want[k])
 		}
 	}
@@ -113,10 +114,12 @@ func TestALampOnceMore(t *testing.T) {
 		t.Errorf("%+v", h.Wires[0])
 	}
 	for want, c := range map[string][2]string{
-		"BOX has no free cavity for one more like wire 101": {"cavities = [\"1\", \"2\", \"3\", \"4\", \"5\", \"6\", \"7\"]", "cavities = [\"1\", \"2\", \"3\", \"4\"]"},
-		"BOX has no free cavity for one more like wire 102": {"cavities = [\"1\", \"2\", \"3\", \"4\", \"5\", \"6\", \"7\"]", "cavities = [\"1\", \"2\", \"3\", \"4\", \"5\"]"},
-		`wire 101 has an end that leads nowhere: ""`:        {"from = \"BOX:1\"\nto = \"LMP1:1\"", "to = \"LMP1:1\""},
-		"no branch leads from BOX:5 to LMP02:1":             {"from = \"J\"\nto = \"LMP02\"", "from = \"J\"\nto = \"FREE\""},
+		"BOX has no free cavity for one more like wire 101": {"cavities = [\"1\", \"2\", \"3\", \"4\", \"5\", \"6\", \"7\"]",
+			"cavities = [\"1\", \"2\", \"3\", \"4\"]"},
+		"BOX has no free cavity for one more like wire 102": {"cavities = [\"1\", \"2\", \"3\", \"4\", \"5\", \"6\", \"7\"]",
+			"cavities = [\"1\", \"2\", \"3\", \"4\", \"5\"]"},
+		`wire 101 has an end that leads nowhere: ""`: {"from = \"BOX:1\"\nto = \"LMP1:1\"", "to = \"LMP1:1\""},
+		"no branch leads from BOX:5 to LMP02:1":      {"from = \"J\"\nto = \"LMP02\"", "from = \"J\"\nto = \"FREE\""},
 	} {
 		text := strings.Replace(plug, c[0], c[1], 1)
 		if strings.Contains(c[1], "FREE") {
@@ -279,7 +282,8 @@ func TestDatumAtEitherEnd(t *testing.T) {
 			t.Errorf("%s: and back %v", id, back.Branches[0].LengthMM)
 		}
 		short := calc.Build(s.H.EditBranch(0, func(b *model.Branch) { b.LengthMM = 30 }), s.Base, nil)
-		if h, ok := Redatum(short, at, model.DatumGrommet); ok || h.Branches[0].LengthMM != 30 || h.Terminations[at].Datum.V != model.DatumGrommet {
+		if h, ok := Redatum(short, at, model.DatumGrommet); ok || h.Branches[0].LengthMM != 30 ||
+			h.Terminations[at].Datum.V != model.DatumGrommet {
 			t.Errorf("%s: nothing of 30 mm is left, and %v", id, h.Branches[0].LengthMM)
 		}
 		if h, ok := Redatum(s, at, model.DatumBootLip); ok || h.Branches[0].LengthMM != 300 {

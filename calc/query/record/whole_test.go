@@ -17,8 +17,9 @@ import (
 
 // Everything that stands against a certificate, each in one sentence and in this order.
 func TestWhatStandsAgainstIt(t *testing.T) {
-	steps := []run.RunStep{{Key: "make C1", Kind: run.MakeStep}, {Key: "lay T1 0", Kind: run.LayStep}, {Key: "hold bare", Kind: run.HoldStep,
-		Name: "ring out bare"}, {Key: run.HoldStops, Kind: run.HoldStep}}
+	steps := []run.RunStep{{Key: "make C1", Kind: run.MakeStep}, {Key: "lay T1 0", Kind: run.LayStep},
+		{Key: "hold bare", Kind: run.HoldStep,
+			Name: "ring out bare"}, {Key: run.HoldStops, Kind: run.HoldStep}}
 	b := &model.Build{}
 	b.Tick(model.Ticked{Key: "make C1"})
 	late := Instrument{Instrument: catalogue.Instrument{ID: "M2", Due: "2026-05-10"}, Known: true, Overdue: true}
@@ -29,7 +30,8 @@ func TestWhatStandsAgainstIt(t *testing.T) {
 		{Hold: "bare", What: "N6", Result: run.Passed}, {Hold: "bare", What: "N7", Result: run.Conceded, Fault: "open"}},
 		Layers: []Layer{{Branch: "T1", Layer: 0, ReadMM: []unit.Millimetre{3}, Told: run.TooThick},
 			{Branch: "T1", Layer: 1, ReadMM: []unit.Millimetre{3}, Told: run.TooThin, Decided: true}, {Branch: "T1", Layer: 2},
-			{Branch: "T1", Layer: 3, ReadMM: []unit.Millimetre{3}}, {Branch: "L1", Layer: 1, ReadMM: []unit.Millimetre{3}, Told: run.TooThin}},
+			{Branch: "T1", Layer: 3, ReadMM: []unit.Millimetre{3}}, {Branch: "L1", Layer: 1, ReadMM: []unit.Millimetre{3},
+				Told: run.TooThin}},
 		Deviations: []model.Deviation{{At: "101", Says: "green"}, {At: "102", Says: "red", By: model.Some("14")}}}
 	r.open(&sheet.Sheet{}, b, steps)
 	want := []string{
@@ -115,9 +117,12 @@ func TestMinutesByTheCalendar(t *testing.T) {
 		from, to string
 		want     int
 	}{
-		{"2026-05-11 16:44", "2026-05-11 16:45", 1}, {"2026-05-11 23:59", "2026-05-12 00:00", 1}, {"2026-04-30 23:59", "2026-05-01 00:00", 1},
-		{"2025-12-31 23:59", "2026-01-01 00:00", 1}, {"2024-02-28 12:00", "2024-02-29 12:00", 1440}, {"2024-02-29 12:00", "2024-03-01 12:00", 1440},
-		{"2026-02-28 12:00", "2026-03-01 12:00", 1440}, {"2000-02-28 00:00", "2000-03-01 00:00", 2880}, {"2100-02-28 00:00", "2100-03-01 00:00", 1440},
+		{"2026-05-11 16:44", "2026-05-11 16:45", 1}, {"2026-05-11 23:59", "2026-05-12 00:00", 1}, {"2026-04-30 23:59",
+			"2026-05-01 00:00", 1},
+		{"2025-12-31 23:59", "2026-01-01 00:00", 1}, {"2024-02-28 12:00", "2024-02-29 12:00", 1440}, {"2024-02-29 12:00",
+			"2024-03-01 12:00", 1440},
+		{"2026-02-28 12:00", "2026-03-01 12:00", 1440}, {"2000-02-28 00:00", "2000-03-01 00:00", 2880}, {"2100-02-28 00:00",
+			"2100-03-01 00:00", 1440},
 		{"2026-01-31 10:00", "2026-02-01 11:30", 1530}, {"2026-01-01 00:00", "2027-01-01 00:00", 365 * 1440},
 		{"2024-01-01 00:00", "2025-01-01 00:00", 366 * 1440}, {"2026-07-31 00:00", "2026-09-01 00:00", 32 * 1440},
 		{"2026-10-31 00:00", "2026-12-01 00:00", 31 * 1440},
@@ -128,7 +133,8 @@ func TestMinutesByTheCalendar(t *testing.T) {
 			t.Errorf("from %s to %s: %d minutes, want %d", c.from, c.to, b-a, c.want)
 		}
 	}
-	for _, bad := range []string{"", "2026-05-11", "2026-05-11T16:44", "2026-05-11 16-44", "2026/05-11 16:44", "2026-05/11 16:44", "2026-13-11 16:44",
+	for _, bad := range []string{"", "2026-05-11", "2026-05-11T16:44", "2026-05-11 16-44", "2026/05-11 16:44", "2026-05/11 16:44",
+		"2026-13-11 16:44",
 		"2026-00-11 16:44", "2026-05-00 16:44", "2026-05-32 16:44", "2026-05-11 24:00", "2026-05-11 16:60", "20x6-05-11 16:44",
 		"2026-0/-11 16:44", "2026-05-1: 16:44", "2026-05-11 16:44 "} {
 		if m, ok := minuteOf(bad); ok {
@@ -159,13 +165,16 @@ func TestHowLongWorkTook(t *testing.T) {
 	out, breaks := Minutes(calc.Build(h, s.Base, nil))
 	var got []string
 	for _, m := range out {
-		got = append(got, fmt.Sprintf("%s %s of %s by %s: %d pieces, %d min", m.Work, m.Key, strings.Join(m.Serials, "+"), m.By, m.Pieces, m.Minutes))
+		got = append(got, fmt.Sprintf("%s %s of %s by %s: %d pieces, %d min", m.Work, m.Key, strings.Join(m.Serials, "+"), m.By,
+			m.Pieces, m.Minutes))
 	}
-	want := []string{"cut cut 1 of 1+2 by 7: 2 pieces, 3 min", "lay lay T1 0 of 1 by 8: 20 pieces, 40 min", "cut cut 3 of 1 by 7: 1 pieces, 30 min"}
+	want := []string{"cut cut 1 of 1+2 by 7: 2 pieces, 3 min", "lay lay T1 0 of 1 by 8: 20 pieces, 40 min",
+		"cut cut 3 of 1 by 7: 1 pieces, 30 min"}
 	if !slices.Equal(got, want) || breaks != 1 {
 		t.Errorf("%q, %d pauses", got, breaks)
 	}
-	if spell := out[0].Spell("loom"); spell.Group != "minutes, cut" && spell.Group != catalogue.MinutesOf+"cut" || spell.Of != "loom serial 1, 2 cut 1" ||
+	if spell := out[0].Spell("loom"); spell.Group != "minutes, cut" && spell.Group != catalogue.MinutesOf+"cut" ||
+		spell.Of != "loom serial 1, 2 cut 1" ||
 		spell.Minutes != 3 || spell.Pieces != 2 {
 		t.Errorf("%+v", spell)
 	}

@@ -172,7 +172,8 @@ func TestTheWholeRun(t *testing.T) {
 		"thread transition J1 own", "thread label P1", "thread boot P1 boot-straight-18", "thread label A", "thread label B",
 		"pull AS22759/32 22 in size 20", "pull " + pull20, "pull " + pull22, "pin P1", "pin A", "pin B", "hold pinned", "hold fit",
 		"shrink sheath T1 AS23053/16 3.2", "wind tape T1 T-2", "shrink sheath L2 AS23053/16 3.2", "shrink transition J1 own",
-		"shrink boot P1 boot-straight-18", "shrink label P1", "shrink label A", "shrink label B", "glue 1", "glue 2", "weigh", "hold loaded",
+		"shrink boot P1 boot-straight-18", "shrink label P1", "shrink label A", "shrink label B", "glue 1", "glue 2", "weigh", "hold " +
+			"loaded",
 	}
 	steps := runquery.Run(s)
 	if got := stepsOf(steps); !slices.Equal(got, want) {
@@ -276,7 +277,8 @@ func TestTheBillOfIt(t *testing.T) {
 		{"wire AS22759/32 22 2", 1.1, 2.1, true, "with 6 sample crimps", ""}, // 1.09 × 1.1 + 0.9 = 2.099
 		{"wire AS22759/32 20 2", 0.6, 1.2, true, "with 3 sample crimps", ""}, // 0.66 + 0.45 = 1.11
 		{"splice AS81824/1-1", 1, 4, false, "and samples to pull", ""},       // 20 AWG with two of 22, 1,508 circular mils: reference, ends
-		{"tape T-1", 0.2, 0.2, true, "", ""},                                 // 300 mm edge to edge, 19 wide, on 2.49 mm: 15.8 turns of 8.1 mm are 0.13 m
+		{"tape T-1", 0.2, 0.2, true, "",
+			""}, // 300 mm edge to edge, 19 wide, on 2.49 mm: 15.8 turns of 8.1 mm are 0.13 m
 		{"tape T-2", 0.1, 0.1, true, "", ""},
 		{"braid B-1", 0.2, 0.2, true, "", ""},
 		{"boot boot-straight-18", 1, 1, false, "", ""},
@@ -380,7 +382,8 @@ func TestTestsOfTheWholeRun(t *testing.T) {
 		t.Fatalf("%+v", bare)
 	}
 	calctest.Near(t, "copper of 101", bare[0].Expect, 0.0332, 0.0001)
-	if c := bare[0]; c.Kind != runquery.Rings || c.From != "P1:A" || c.To != "A:1" || !slices.Equal(c.Via, []string{"101"}) || c.Limit != 0.5 {
+	if c := bare[0]; c.Kind != runquery.Rings || c.From != "P1:A" || c.To != "A:1" || !slices.Equal(c.Via, []string{"101"}) ||
+		c.Limit != 0.5 {
 		t.Errorf("%+v", c)
 	}
 	if c := bare[1]; c.Kind != runquery.Silent || c.Name != "P1:B" || c.From != "P1:B" || c.To != "" || c.Limit != 0 || c.Unit() != "" {

@@ -235,8 +235,10 @@ func TestLayUpsThatAreWorkedOut(t *testing.T) {
 	}{
 		{[]model.Layer{{Of: []string{"a", "b"}}, {Of: []string{"c"}, Fillers: model.Some(2)}}, true},
 		{[]model.Layer{{Of: []string{"a", "b"}}, {Of: []string{"c"}, Fillers: model.Some(3)}}, false},
-		{[]model.Layer{{Of: []string{"a", "b"}, BindMM: model.Some(unit.Millimetre(0.2))}, {Of: []string{"c"}, Fillers: model.Some(2)}}, false},
-		{[]model.Layer{{Of: []string{"a", "b"}, BindMM: model.Some(unit.Millimetre(0.001))}, {Of: []string{"c"}, Fillers: model.Some(2)}}, true},
+		{[]model.Layer{{Of: []string{"a", "b"}, BindMM: model.Some(unit.Millimetre(0.2))}, {Of: []string{"c"}, Fillers: model.Some(2)}},
+			false},
+		{[]model.Layer{{Of: []string{"a", "b"}, BindMM: model.Some(unit.Millimetre(0.001))},
+			{Of: []string{"c"}, Fillers: model.Some(2)}}, true},
 		{[]model.Layer{{Of: []string{"a", "d"}}, {Of: []string{"c"}, Fillers: model.Some(2)}}, false},
 		{[]model.Layer{{Of: []string{"a", "b"}}}, false},
 	} {

@@ -90,7 +90,8 @@ func Vocabulary() map[string]name.Meaning {
 	}
 	add(name.FieldSignal, "", "measurement", "measurand", "messgrosse", "grandezza", "grandeur")
 	add(name.FieldSignal, "", "line", "linie", "tag", "tag name", "signal tag", "circuit description", "circuit function")
-	add(name.FieldWire, "", "cable number", "lead", "lead no", "cct", "cct no", "ckt", "ckt no", "wire tag", "wire label", "ferrule", "wire marker")
+	add(name.FieldWire, "", "cable number", "lead", "lead no", "cct", "cct no", "ckt", "ckt no", "wire tag", "wire label", "ferrule",
+		"wire marker")
 	for side, at := range map[string][2]name.Field{"a": {name.FieldFrom, name.FieldFromPin}, "1": {name.FieldFrom, name.FieldFromPin},
 		"b": {name.FieldTo, name.FieldToPin}, "2": {name.FieldTo, name.FieldToPin}} {
 		add(at[0], "", side+" end", "end "+side+" conn", "end "+side+" connector", "end "+side+" device", "side "+side+" conn",
@@ -98,7 +99,8 @@ func Vocabulary() map[string]name.Meaning {
 		add(at[1], "", "end "+side+" cav", "end "+side+" cavity", "end "+side+" pin", "end "+side+" terminal", "side "+side+" pin",
 			"side "+side+" cavity", side+" end pin")
 	}
-	add(name.FieldPin, "", "pins", "ways", "cavities", "port", "port no", "port number", "channel", "gpio", "io pin", "pad", "solder pad", "screw", "clamp",
+	add(name.FieldPin, "", "pins", "ways", "cavities", "port", "port no", "port number", "channel", "gpio", "io pin", "pad",
+		"solder pad", "screw", "clamp",
 		"pol", "pol nr", "pole", "pole no", "polnr", "output", "output no", "ausgang", "sortie", "salida", "uscita", "uitgang", "utgang",
 		"wyjscie", "saida")
 	add(name.FieldPin, "", "kanal", "canale", "kanaal", "ch")
