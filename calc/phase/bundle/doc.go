@@ -8,7 +8,6 @@
 //	reads Option: Layers, Plan
 //	reads Reuse: All, Branches, Planned, Prior
 //	reads Sheet: Base, Cat, H, Index, Limits, Proposals, Reuse, Snags, Terms, Units, Wires
-//	reads SparePlace: CappedAt
 //	reads Term: Cavities, Free
 //	reads Unit: HasPath, Path
 //	reads Wire: Dia, Entry, HasPath, Known, Path

@@ -20,6 +20,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 )
 
 func text(h *model.Harness) string { return string(file.Encode(file.Document{Harness: *h})) }
@@ -91,8 +92,11 @@ func TestEveryWayIsAHarnessChangedByHand(t *testing.T) {
 		return
 	}
 	t.Log("done ", done, " refused ", refused)
+	if len(done) < 4 {
+		t.Errorf("only %v were made", done)
+	}
 	for _, name := range []string{"centre", "spares", "hand", "size", "spec", "sheath"} {
-		if done[name] == 0 {
+		if done[name] == 0 && shorttest.Long() { // a few rounds need not meet all
 			t.Errorf("no other %s was made", name)
 		}
 	}
