@@ -275,6 +275,7 @@ func (b *back) colours(code value.Colour) bool {
 	cells := slices.Clone(b.cells)
 	for _, c := range b.cells {
 		cells = append(cells, strings.Fields(c)...)
+		cells = append(cells, strings.TrimRight(c, "0123456789")) // the number of a core behind its colour
 		cells = append(cells, strings.Split(c, " - ")...) // a line of text holds several
 		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;:", r) })...)
 	}
@@ -308,8 +309,8 @@ func inWords(list, cell string) string {
 	if !slices.ContainsFunc([]string{"qu01-", "qu02-", "qu09-", "w04-"}, in) || len(cell) > 3 {
 		return cell
 	}
-	return strings.Trim(strings.NewReplacer("LG", "light green/", "N", "brown/", "R", "red/", "U", "blue/", "B", "black/", "Y", "yellow/",
-		"G", "green/", "W", "white/", "P", "purple/", "/", "").Replace(cell), "/")
+	return strings.Trim(strings.NewReplacer("LG", "light green/", "L", "blue/", "N", "brown/", "R", "red/", "U", "blue/", "B", "black/",
+		"Y", "yellow/", "G", "green/", "W", "white/", "P", "purple/", "/", "").Replace(cell), "/")
 }
 
 // ditto reports whether some cell says "as above".

@@ -217,6 +217,8 @@ func weightOf(device string, places map[string]bool) int {
 	switch {
 	case contact, lettered > 1, places["+"] && places["-"], places["L"] && places["N"], numbers > 2 && most > 2*numbers:
 		return 2
+	case len(words) == 1 && name.IsDesignator(last) && len(places) > 1:
+		return 2 // "TB1 1", "TB1 2": the device has its number
 	case isUnitWord(last) && len(places) > 1 && (most > numbers || lettered > 0):
 		return 2
 	case numbers > 0 && most > numbers, numbers == 1 && len(places) == 1, places["+"] || places["-"], isUnitWord(last):

@@ -4,7 +4,7 @@ import (
 	"strings"
 )
 
-// ColourAndMore reads a cell of colours that says more than the colour: the number of the core behind it, "white 3", or a remark
+// ColourAndMore reads a cell of colours that says more than the colour: the number of the core behind it, "white 3", "sw3", or a remark
 // behind a comma or in brackets, "black, heavy (2.5)". ok is false where what is behind could change the colour.
 func ColourAndMore(cell, lang string) (c Colour, ok bool) {
 	at := strings.IndexAny(cell, ",;(")
@@ -15,7 +15,9 @@ func ColourAndMore(cell, lang string) (c Colour, ok bool) {
 	case i > 0 && strings.Trim(cell[i+1:], "0123456789") == "":
 		front, more = cell[:i], cell[i+1:]
 	default:
-		return nil, false
+		if front, more = cutCoreNumber(cell); more == "" {
+			return nil, false
+		}
 	}
 	for _, w := range strings.FieldsFunc(more, func(r rune) bool { return strings.ContainsRune(" ,;()/-", r) }) {
 		if _, colour := ParseColour(w, lang); colour && strings.Trim(w, "0123456789") != "" || saysOther(strings.ToLower(w)) {
@@ -24,6 +26,18 @@ func ColourAndMore(cell, lang string) (c Colour, ok bool) {
 	}
 	c, ok = ParseColour(strings.TrimSpace(front), lang)
 	return c, ok && strings.Trim(front, "0123456789 ") != ""
+}
+
+// cutCoreNumber takes the number of the core off a colour that it stands behind without a blank, "sw1", "black-2", "bk #3"; number is
+// "" where none does.
+func cutCoreNumber(cell string) (colour, number string) {
+	letters := strings.TrimRight(cell, "0123456789")
+	number = cell[len(letters):]
+	colour = strings.TrimRight(letters, "-_# ")
+	if len(number) == 0 || len(number) > 2 || len(colour) < 2 || strings.ContainsAny(colour, "0123456789") {
+		return cell, ""
+	}
+	return colour, number
 }
 
 // saysOther reports whether a word says that the colour before it may not be that of the wire.

@@ -2,9 +2,13 @@ package value
 
 import "strings"
 
-// CoreSize is the size of the cores that the type of a cable says within it, "LIYCY 4x0.5", "Ölflex 3 G 1,5", "2x2x0.25 mm²",
-// "4x22 AWG". "" where it says none, or more than one. A number without unit is a cross section where wire is made in it.
+// CoreSize is the size of the cores that the type of a cable says within it, "LIYCY 4x0.5", "YSLY 3 G 1,5", "2x2x0.25 mm²",
+// "4x22 AWG", "1 pair 24 AWG". "" where it says none, or more than one. A number without unit is a cross section where wire is made
+// in it.
 func CoreSize(text string, mark Mark) (size string) {
+	if g, ok := ParseGauge(text, BareAWG, mark); ok && g.IsCable() && g.Size != "" {
+		return g.Size // "4C 22 AWG shielded"
+	}
 	text = strings.ToLower(strings.NewReplacer("×", "x", " x ", "x", " X ", "x", "*", "x", "²", "2", " G ", "G", " g ", "g").Replace(text))
 	all := strings.FieldsFunc(text, func(r rune) bool { return r == ' ' || r == ';' || r == '(' || r == ')' })
 	for i, w := range all {
