@@ -289,7 +289,7 @@ func (f *Found) audited(t *table.Table) audit.Table {
 			a.Above = append(a.Above, r)
 		}
 	}
-	if a.Rows = f.Block.Rows; len(a.Rows) > 0 && len(f.Block.Head) > 0 && (shape.IsAside(a.Rows[0]) || a.Wires &&
+	if a.Rows = f.Block.Rows; len(a.Rows) > 0 && len(f.Block.Head) > 0 && (column.IsAside(a.Rows[0]) || a.Wires &&
 		f.Reading().Block.Units == a.Rows[0].Line) {
 		a.Above = append(a.Above, a.Rows[0])
 	}

@@ -276,7 +276,7 @@ func (b *back) colours(code value.Colour) bool {
 	for _, c := range b.cells {
 		cells = append(cells, strings.Fields(c)...)
 		cells = append(cells, strings.TrimRight(c, "0123456789")) // the number of a core behind its colour
-		cells = append(cells, strings.Split(c, " - ")...) // a line of text holds several
+		cells = append(cells, strings.Split(c, " - ")...)         // a line of text holds several
 		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;:", r) })...)
 	}
 	for _, c := range cells {

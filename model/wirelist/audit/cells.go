@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"contralay/model/wirelist/cable"
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -128,7 +129,7 @@ func (a *auditor) saidOf(t *Table, r table.Row, col int) bool {
 // endOf is a cell of a column of far ends without the words that lead to the end; any other cell as it is.
 func endOf(t *Table, col int, cell string) string {
 	if col < len(t.Cols) && t.Cols[col].Field == name.FieldTo {
-		if far, how, ok := shape.CutTo(cell, t.Lang); ok {
+		if far, how, ok := column.CutTo(cell, t.Lang); ok {
 			return value.JoinNonEmpty(" ", how, far)
 		}
 	}

@@ -38,3 +38,13 @@ func SettleCoreSizes(b *shape.Block) {
 		}
 	}
 }
+
+// CoreSizeOf is the size that the kind of the cable of a row says of its cores; the text stays where it is kept.
+func CoreSizeOf(b *shape.Block, cells []string) string {
+	for i, c := range b.Cols {
+		if c.CoreSize && i < len(cells) {
+			return value.CoreSize(cells[i], b.Mark)
+		}
+	}
+	return ""
+}

@@ -42,10 +42,10 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 	var t Title
 	const plain, near, designated, heading, said = 1, 2, 3, 4, 5
 	rank, level := 0, 0
-	rows = lastSection(rows)
+	rows = prose.LastSection(rows)
 	for i, r := range rows {
 		_, whole := r.Filled()
-		whole, _ = WithoutSection(r, whole)
+		whole, _ = prose.WithoutSection(r, whole)
 		text := t.pieces(whole, r.Line, cat)
 		if len(Words(text)) == 0 {
 			continue
@@ -203,7 +203,7 @@ func (t *Title) shell(text string, cat *catalogue.Catalogue) (more bool) {
 	for w := range strings.FieldsSeq(text) {
 		w = strings.Trim(w, ",;:()[].")
 		switch f := table.Fold(w); {
-		case looksLikeInsert(w) && insert == "" && !isCounted(before):
+		case looksLikeInsert(w) && insert == "" && !prose.IsCounted(before):
 			insert = w
 		case f == "socket" || f == "sockets" || f == "female" || f == "buchse" || f == "buchsen" || f == "femelle" || f == "hembra" ||
 			f == "femmina":

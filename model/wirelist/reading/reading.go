@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/doubt"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/prose"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -108,7 +109,7 @@ func lookAt(h shape.Headings, b block.Block) *look {
 	if len(b.Rows) > 1 && len(b.Head) > 0 && h.TakeUnits(l.cols, b.Rows[0]) {
 		l.units, b.Rows = b.Rows[0].Line, b.Rows[1:]
 	}
-	if len(b.Rows) > 1 && len(b.Head) > 0 && shape.IsAside(b.Rows[0]) {
+	if len(b.Rows) > 1 && len(b.Head) > 0 && column.IsAside(b.Rows[0]) {
 		b.Rows = b.Rows[1:]
 	}
 	for i := range l.cols {
@@ -165,7 +166,7 @@ func (l *look) called() string {
 	for _, r := range slices.Backward(l.src.Path) {
 		_, text := r.Filled()
 		if !name.IsGeneric(text) && !slices.ContainsFunc(l.src.Titles, func(t table.Row) bool { return t.Line == r.Line }) {
-			text, _ = name.WithoutSection(r, text)
+			text, _ = prose.WithoutSection(r, text)
 			return text
 		}
 	}

@@ -3,8 +3,8 @@ package reading
 import (
 	"slices"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
 
@@ -28,7 +28,7 @@ func (l *look) toldEnds() {
 		if saysDoing(c.Head) {
 			least = 1
 		}
-		if to, filled := shape.TellsTo(l.src.Rows, i, l.lang); to >= least && 2*to >= filled {
+		if to, filled := column.TellsTo(l.src.Rows, i, l.lang); to >= least && 2*to >= filled {
 			c.Field, c.Told = name.FieldTo, true
 			return
 		}

@@ -20,7 +20,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	sayReading(im, b, place)
 	b.PartRuns()
 	b.PartFar()
-	b.PartTold()
+	column.PartTold(b)
 	b.PartBrackets()
 	b.WithoutZeros()
 	pinTable := b.IsPinTable()
@@ -106,12 +106,12 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 			im.Say(report.Warn, "row marked as deleted", here(r.Line), shape.RowText(r.Cells), "left out")
 			continue
 		}
-		cells := ditto(im, r, above, here(r.Line))
+		cells := runon.Ditto(im, r, above, here(r.Line))
 		cells, notes := withoutFormulas(im, b, cells, here(r.Line))
 		cells, notes = withoutStruck(im, b, cells, notes, here(r.Line))
 		above = cells
-		cells = deviceAbove(im, b, cells, devices, here(r.Line))
-		cells = groupAbove(im, b, cells, groups, here(r.Line))
+		cells = runon.DeviceAbove(im, b, cells, devices, here(r.Line))
+		cells = runon.GroupAbove(im, b, cells, groups, here(r.Line))
 		owner := t
 		if (pinTable || b.Has(name.FieldVia)) && b.Has(name.FieldConnector) {
 			named := b.Cell(cells, name.FieldConnector)

@@ -56,7 +56,6 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	readNote(im, b, cells, &it)
 	cableCells(im, b, cells, &it)
 	readState(im, b, cells, &it)
-	takeCoreSize(b, cells, &it)
 	takeNamedSize(im, b, &it)
 	takeDefault(im, &it, b.Lang, cells)
 	takeOverall(im, &it)
@@ -163,7 +162,7 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 		im.Say(report.Note, twoOrMore(len(pins))+" cavities of one net", column(col), cell+" "+net, "a wire in each")
 	}
 	tos, toCol := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
-	if it.Signal != "" && len(tos) == 0 && !b.Nodes && !b.TellsNoEnd(cells) {
+	if it.Signal != "" && len(tos) == 0 && !b.Nodes && !tellsNoEnd(b, cells) {
 		it.Net = draft.NetKey(it.Signal)
 	}
 	var froms []draft.End

@@ -3,6 +3,7 @@ package row
 import (
 	"slices"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -68,3 +69,6 @@ func joins(note string) bool {
 		return false
 	})
 }
+
+// tellsNoEnd reports whether a row tells something else to do with its wire than to take it anywhere.
+func tellsNoEnd(b *shape.Block, cells []string) bool { return column.TellsNoEnd(b, cells) }

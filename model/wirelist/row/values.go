@@ -1,6 +1,7 @@
 package row
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 	"unicode"
@@ -111,6 +112,7 @@ func (v *valueReader) size() {
 			v.keep(wrongColumn(v.im, "size", cell, b), "size", cell, col)
 		}
 	}
+	it.Gauge.Size = cmp.Or(it.Gauge.Size, column.CoreSizeOf(b, v.cells))
 	it.Colour = it.Gauge.Colour
 }
 

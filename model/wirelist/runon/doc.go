@@ -1,5 +1,5 @@
 // Package runon adds to the row of a cavity the rows below it that only go on with its texts, as a table drawn in narrow columns
-// has them.
+// has them. And it fills in what a row takes of the row above: what a mark says, and what is written once for several rows.
 //
 // It reads no value: package row does, of the rows that are left.
 package runon

@@ -1,10 +1,11 @@
-package shape
+package column
 
 import (
 	"slices"
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -76,7 +77,7 @@ func isGoing(w string) bool {
 // TellsTo counts the cells of a column that lead to a far end, and those that hold anything but a state.
 func TellsTo(rows []table.Row, i int, lang string) (to, filled int) {
 	for _, r := range rows {
-		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || IsText(r) || name.StateOf(r.Cells[i]) != name.Used {
+		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) || name.StateOf(r.Cells[i]) != name.Used {
 			continue
 		}
 		filled++
@@ -89,8 +90,8 @@ func TellsTo(rows []table.Row, i int, lang string) (to, filled int) {
 
 // PartTold takes the leading words off the far ends of a column that tells what to do, and gives what is none a column of its own,
 // behind the last. What stands behind a comma is a remark, unless it is the cavity.
-func (b *Block) PartTold() {
-	i := slices.IndexFunc(b.Cols, func(c Column) bool { return c.Field == name.FieldTo })
+func PartTold(b *shape.Block) {
+	i := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldTo })
 	if i < 0 {
 		return
 	}
@@ -103,11 +104,11 @@ func (b *Block) PartTold() {
 	}
 	b.Cols, b.Rows = slices.Clone(b.Cols), slices.Clone(b.Rows)
 	for len(b.Cols) < wide {
-		b.Cols = append(b.Cols, Column{Field: name.FieldKeep})
+		b.Cols = append(b.Cols, shape.Column{Field: name.FieldKeep})
 	}
-	b.Cols = append(b.Cols, Column{Field: name.FieldKeep, Done: true})
+	b.Cols = append(b.Cols, shape.Column{Field: name.FieldKeep, Done: true})
 	for k, r := range b.Rows {
-		if i >= len(r.Cells) || IsText(r) || value.IsNothing(r.Cells[i]) || name.StateOf(r.Cells[i]) != name.Used {
+		if i >= len(r.Cells) || shape.IsText(r) || value.IsNothing(r.Cells[i]) || name.StateOf(r.Cells[i]) != name.Used {
 			continue
 		}
 		cells := make([]string, wide+1)
@@ -128,7 +129,7 @@ func (b *Block) PartTold() {
 }
 
 // TellsNoEnd reports whether a row tells something else to do with its wire than to take it anywhere: "cut and insulate".
-func (b *Block) TellsNoEnd(cells []string) bool {
+func TellsNoEnd(b *shape.Block, cells []string) bool {
 	for i, c := range b.Cols {
 		if c.Done && i < len(cells) && cells[i] != "" {
 			return value.IsNothing(b.Cell(cells, name.FieldTo))

@@ -1,4 +1,4 @@
-package row
+package runon
 
 import (
 	"slices"
@@ -9,12 +9,12 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// groupAbove fills in the group that a table writes in its first row alone, the channel over its legs: each leg is one of it.
+// GroupAbove fills in the group that a table writes in its first row alone, the channel over its legs: each leg is one of it.
 //
 //	Pin | Ch | Leg
 //	8   | 1  | plus
 //	15  |    | return
-func groupAbove(im *draft.Importer, b *shape.Block, cells []string, last map[int]string, at table.Place) []string {
+func GroupAbove(im *draft.Importer, b *shape.Block, cells []string, last map[int]string, at table.Place) []string {
 	for i, c := range b.Cols {
 		if !c.Carried || i >= len(cells) {
 			continue

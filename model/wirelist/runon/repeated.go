@@ -1,4 +1,4 @@
-package row
+package runon
 
 import (
 	"slices"
@@ -12,13 +12,13 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// deviceAbove fills in the device of an end that a list of both ends writes in the first row of its group alone: the cell of
+// DeviceAbove fills in the device of an end that a list of both ends writes in the first row of its group alone: the cell of
 // the device is empty, that of its cavity is not.
 //
 //	From | Pin | To   | Pin
 //	PDM  | A1  | Pump | 1
 //	     | A2  | Pump | 2
-func deviceAbove(im *draft.Importer, b *shape.Block, cells []string, last map[name.Field]string, at table.Place) []string {
+func DeviceAbove(im *draft.Importer, b *shape.Block, cells []string, last map[name.Field]string, at table.Place) []string {
 	named, goesOn := false, false
 	for _, side := range [][2]name.Field{{name.FieldFrom, name.FieldFromPin}, {name.FieldTo, name.FieldToPin}} {
 		i := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == side[0] })

@@ -1,10 +1,10 @@
-package name
+package prose
 
 import "contralay/model/wirelist/table"
 
-// isCounted reports whether a word is for things that are counted from one number to another, "inputs 1-8": what stands behind it is
+// IsCounted reports whether a word is for things that are counted from one number to another, "inputs 1-8": what stands behind it is
 // no insert.
-func isCounted(w string) bool {
+func IsCounted(w string) bool {
 	switch table.Fold(w) {
 	case "input", "inputs", "output", "outputs", "channel", "channels", "ch", "pins", "ways", "cavities", "zones", "rows", "lines",
 		"terminals", "cores", "pairs", "wires", "sheets", "pages", "stations", "cylinders", "cells", "kanale", "eingange", "ausgange",

@@ -1,4 +1,4 @@
-package row
+package runon
 
 import (
 	"slices"
@@ -9,8 +9,8 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// ditto fills in marks that say "as above".
-func ditto(im *draft.Importer, r table.Row, above []string, place table.Place) []string {
+// Ditto fills in marks that say "as above".
+func Ditto(im *draft.Importer, r table.Row, above []string, place table.Place) []string {
 	cells := r.Cells
 	for i, c := range cells {
 		if value.IsDitto(c) {

@@ -1,4 +1,4 @@
-package name
+package prose
 
 import (
 	"strings"
@@ -17,9 +17,9 @@ func WithoutSection(r table.Row, text string) (rest string, ok bool) {
 	return strings.TrimSpace(rest), true
 }
 
-// lastSection leaves out the sections of a paper before the last: what stands above a table in a section is of that section. Headings
+// LastSection leaves out the sections of a paper before the last: what stands above a table in a section is of that section. Headings
 // that are not numbered, one below the other, may all say something of it.
-func lastSection(rows []table.Row) []table.Row {
+func LastSection(rows []table.Row) []table.Row {
 	last := -1
 	for i, r := range rows {
 		if _, text := r.Filled(); r.Level > 0 {
