@@ -12,19 +12,19 @@ import (
 //	Inside | Feedthrough pin | Outside | Signal
 //	Heater | 1               | Supply  | HEAT+
 func between(l *look) []shape.Column {
-	if l.has(l.cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldConnector) ||
-		l.saysOfWires() < 1 || l.titled() == "" {
+	if l.Has(l.Cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldConnector) ||
+		l.saysOfWires() < 1 || l.Titled() == "" {
 		return nil
 	}
-	for i := 1; i+1 < len(l.cols); i++ {
-		p := &l.prof[i]
-		if !l.endsInPin(l.cols[i].Head) || !p.All(p.Cavities) || !p.Unique() || l.cols[i].Given {
+	for i := 1; i+1 < len(l.Cols); i++ {
+		p := &l.Prof[i]
+		if !l.EndsInPin(l.Cols[i].Head) || !p.All(p.Cavities) || !p.Unique() || l.Cols[i].Given {
 			continue
 		}
 		if !l.holdsDevices(i-1) || !l.holdsDevices(i+1) {
 			return nil
 		}
-		cols := slices.Clone(l.cols)
+		cols := slices.Clone(l.Cols)
 		cols[i-1].Field, cols[i].Field, cols[i+1].Field = name.FieldFrom, name.FieldVia, name.FieldTo
 		cols[i].Of = ""
 		return cols
@@ -35,7 +35,7 @@ func between(l *look) []shape.Column {
 // holdsDevices reports whether a column that nobody knows holds names of devices: words, most of them more than once or long,
 // as many as there are rows.
 func (l *look) holdsDevices(i int) bool {
-	c, p := &l.cols[i], &l.prof[i]
+	c, p := &l.Cols[i], &l.Prof[i]
 	return c.Field == name.FieldKeep && !c.Given && c.Head != "" && p.Most(p.Long) && 4*p.Prose <= p.Filled && p.Colours == 0 &&
-		p.States == 0 && !name.IsOtherHead(c.Head) && !l.endsInPin(c.Head)
+		p.States == 0 && !name.IsOtherHead(c.Head) && !l.EndsInPin(c.Head)
 }

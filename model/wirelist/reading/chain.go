@@ -14,7 +14,7 @@ import (
 //	XR1  | 1   | XB1  | A   | XP1  | 3   | Heater
 func chain(l *look) []shape.Column {
 	var pins []int
-	for i, c := range l.cols {
+	for i, c := range l.Cols {
 		isPin := c.Field == name.FieldPin || c.Field == name.FieldFromPin || c.Field == name.FieldToPin
 		if isPin && !c.Given {
 			pins = append(pins, i)
@@ -23,11 +23,11 @@ func chain(l *look) []shape.Column {
 	if len(pins) != 3 || pins[0] == 0 || pins[1] != pins[0]+2 || pins[2] != pins[1]+2 {
 		return nil
 	}
-	head := table.Fold(l.cols[pins[0]-1].Head)
+	head := table.Fold(l.Cols[pins[0]-1].Head)
 	for k, i := range pins {
-		c, before := &l.cols[i], &l.cols[i-1]
-		if l.prof[i].Filled == 0 || l.prof[i-1].Filled == 0 || !l.prof[i].Most(l.shortNames(i)) || before.Given ||
-			table.Fold(c.Head) != table.Fold(l.cols[pins[0]].Head) {
+		c, before := &l.Cols[i], &l.Cols[i-1]
+		if l.Prof[i].Filled == 0 || l.Prof[i-1].Filled == 0 || !l.Prof[i].Most(l.ShortNames(i)) || before.Given ||
+			table.Fold(c.Head) != table.Fold(l.Cols[pins[0]].Head) {
 			return nil
 		}
 		switch f := before.Field; {
@@ -37,7 +37,7 @@ func chain(l *look) []shape.Column {
 			return nil
 		}
 	}
-	cols := slices.Clone(l.cols)
+	cols := slices.Clone(l.Cols)
 	for k, f := range [][2]name.Field{{name.FieldFrom, name.FieldFromPin}, {name.FieldConnector, name.FieldVia},
 		{name.FieldTo, name.FieldToPin}} {
 		cols[pins[k]-1].Field, cols[pins[k]].Field = f[0], f[1]

@@ -1,48 +1,7 @@
 package reading
 
-import (
-	"contralay/model/wirelist/column"
-	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/shape"
-	"contralay/model/wirelist/value"
-)
-
-// endsInPlaceOfNumbers takes a column headed as a number or a reference for the cavities where each of its cells names a
-// connector and a cavity of it, and no other column says where a wire begins.
-//
-//	Ref  | Function | Goes to
-//	J4-1 | Master   | Bus bar
-//	J4-2 | Ground   | Block
-func (l endColumns) endsInPlaceOfNumbers() {
-	if len(l.src.Head) == 0 || l.anotherPin(-1) || l.has(l.cols, name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldConnector) {
-		return
-	}
-	for i := range l.cols {
-		c := &l.cols[i]
-		if c.Given || c.Field != name.FieldNumber && c.Field != name.FieldWire && c.Field != name.FieldKeep || !l.allParted(i) ||
-			!l.fewConnectors(i) {
-			continue
-		}
-		c.Field, c.InCell = name.FieldPin, true
-		return
-	}
-}
-
 // namesConnectors reports whether the cells of a column are designators that come again, one after the other.
 func (l *look) namesConnectors(i int) bool {
-	p := &l.prof[i]
-	return p.Filled > 2 && 2*p.Distinct <= p.Filled && l.designators(i) == p.Filled
-}
-
-// fewConnectors reports whether the cells of a column name several cavities of each of their connectors.
-func (l *look) fewConnectors(i int) bool {
-	of, n := map[string]bool{}, 0
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if i < len(r.Cells) && r.Cells[i] != "" && !value.IsDots(r.Cells[i]) && !shape.IsText(r) {
-			connector, _, _ := name.SplitEnd(r.Cells[i])
-			of[connector] = true
-			n++
-		}
-	}
-	return n >= 2*len(of) && n > 2
+	p := &l.Prof[i]
+	return p.Filled > 2 && 2*p.Distinct <= p.Filled && l.Designators(i) == p.Filled
 }

@@ -16,21 +16,21 @@ import (
 //	1      | V1   | red
 //	2      | V2   | black
 func firstPins(l *look) []shape.Column {
-	if len(l.src.Head) == 0 || l.anotherPin(-1) || l.holds(l.cols, name.FieldFrom, name.FieldFromPin, name.FieldRun,
+	if len(l.Src.Head) == 0 || l.AnotherPin(-1) || l.Holds(l.Cols, name.FieldFrom, name.FieldFromPin, name.FieldRun,
 		name.FieldNumber) >= 0 ||
-		l.holds(l.cols, name.FieldColour, name.FieldGauge) < 0 {
+		l.Holds(l.Cols, name.FieldColour, name.FieldGauge) < 0 {
 		return nil
 	}
-	for i := range l.cols {
-		c := &l.cols[i]
-		if l.prof[i].Filled == 0 {
+	for i := range l.Cols {
+		c := &l.Cols[i]
+		if l.Prof[i].Filled == 0 {
 			continue
 		}
-		if c.Field != name.FieldKeep || c.Given || c.Head == "" || !column.CountsUp(l.src.Rows, i) ||
+		if c.Field != name.FieldKeep || c.Given || c.Head == "" || !column.CountsUp(l.Src.Rows, i) ||
 			name.IsRemark(name.Words(table.Fold(c.Head))) {
 			return nil // it is the first column with something in it
 		}
-		cols := slices.Clone(l.cols)
+		cols := slices.Clone(l.Cols)
 		cols[i].Field, cols[i].Guessed = name.FieldPin, true
 		return cols
 	}

@@ -15,23 +15,23 @@ import (
 //	Pin        | Name | Pin       | Name | Colour
 //	1          | OPEN | 4         | M+   | red
 func grouped(l *look) []shape.Column {
-	if len(l.src.Head) != 1 || len(l.src.Titles) == 0 {
+	if len(l.Src.Head) != 1 || len(l.Src.Titles) == 0 {
 		return nil
 	}
-	above := l.src.Titles[len(l.src.Titles)-1]
-	if n, _ := above.Filled(); n < 2 || above.Line+1 != l.src.Head[0].Line {
+	above := l.Src.Titles[len(l.Src.Titles)-1]
+	if n, _ := above.Filled(); n < 2 || above.Line+1 != l.Src.Head[0].Line {
 		return nil
 	}
 	var pins []int
-	for i, c := range l.cols {
-		if c.Field == name.FieldPin && !c.Given && l.prof[i].Filled > 0 {
+	for i, c := range l.Cols {
+		if c.Field == name.FieldPin && !c.Given && l.Prof[i].Filled > 0 {
 			pins = append(pins, i)
 		}
 	}
-	if len(pins) != 2 || table.Fold(l.cols[pins[0]].Head) != table.Fold(l.cols[pins[1]].Head) {
+	if len(pins) != 2 || table.Fold(l.Cols[pins[0]].Head) != table.Fold(l.Cols[pins[1]].Head) {
 		return nil
 	}
-	cols := slices.Clone(l.cols)
+	cols := slices.Clone(l.Cols)
 	for k, i := range pins {
 		device := ""
 		if i < len(above.Cells) {

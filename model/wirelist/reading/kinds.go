@@ -2,7 +2,6 @@ package reading
 
 import (
 	"slices"
-	"strings"
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
@@ -16,40 +15,29 @@ import (
 //	Pin | Circuit   | Gauge  | Source   | Destination
 //	4   | Lamp left | 18 AWG | Dimmer 1 | Lamp L Pin 2
 func through(l *look) []shape.Column {
-	pin, from, to := l.find(l.cols, name.FieldPin), l.holds(l.cols, name.FieldFrom), l.holds(l.cols, name.FieldTo)
-	if pin < 0 || from < 0 || to < 0 || pin > from || l.has(l.cols, name.FieldFromPin, name.FieldToPin, name.FieldConnector) ||
-		!l.prof[pin].Most(l.prof[pin].Cavities) || !l.prof[pin].Unique() || l.titled() == "" {
+	pin, from, to := l.Find(l.Cols, name.FieldPin), l.Holds(l.Cols, name.FieldFrom), l.Holds(l.Cols, name.FieldTo)
+	if pin < 0 || from < 0 || to < 0 || pin > from || l.Has(l.Cols, name.FieldFromPin, name.FieldToPin, name.FieldConnector) ||
+		!l.Prof[pin].Most(l.Prof[pin].Cavities) || !l.Prof[pin].Unique() || l.Titled() == "" {
 		return nil
 	}
 	// Where one side is the connector of the table itself, the cavity is that side's.
-	own := name.Key(l.titled())
+	own := name.Key(l.Titled())
 	for _, side := range []int{from, to} {
-		if l.prof[side].Distinct == 1 && l.prof[side].Filled > 1 {
+		if l.Prof[side].Distinct == 1 && l.Prof[side].Filled > 1 {
 			return nil
 		}
-		for _, r := range l.src.Rows {
+		for _, r := range l.Src.Rows {
 			if side < len(r.Cells) && name.Key(r.Cells[side]) == own {
 				return nil
 			}
 		}
 	}
-	if n := l.prof[pin].Filled; 2*l.prof[from].Filled < n || 2*l.prof[to].Filled < n {
+	if n := l.Prof[pin].Filled; 2*l.Prof[from].Filled < n || 2*l.Prof[to].Filled < n {
 		return nil
 	}
-	cols := slices.Clone(l.cols)
+	cols := slices.Clone(l.Cols)
 	cols[pin].Field = name.FieldVia
 	return cols
-}
-
-// titled is the text that names the block: the last heading or short text above it; "" where there is
-// none.
-func (l *look) titled() string {
-	for _, r := range slices.Backward(l.src.Titles) {
-		if _, text := r.Filled(); !r.Point && text != "" && !name.IsGeneric(text) {
-			return text
-		}
-	}
-	return l.called()
 }
 
 // deviceColumn reads columns that are headed by a device and hold its cavities, where no column is
@@ -58,16 +46,16 @@ func (l *look) titled() string {
 //	Board | Signal | Color        Controller | Motor | Wire
 //	D0    | A      | White        A          | U     | blue 12 AWG
 func deviceColumn(l *look) []shape.Column {
-	if len(l.src.Head) == 0 || l.has(l.cols, name.FieldFromPin, name.FieldToPin, name.FieldFrom, name.FieldRun, name.FieldNumber) ||
+	if len(l.Src.Head) == 0 || l.Has(l.Cols, name.FieldFromPin, name.FieldToPin, name.FieldFrom, name.FieldRun, name.FieldNumber) ||
 		l.saysOfWires() < 1 {
 		return nil
 	}
-	if slices.ContainsFunc(l.cols, func(c shape.Column) bool { return l.endsInPin(c.Head) }) {
+	if slices.ContainsFunc(l.Cols, func(c shape.Column) bool { return l.EndsInPin(c.Head) }) {
 		return nil // "PDP channel": the heading says it
 	}
 	var of []int
-	for i, c := range l.cols {
-		p := &l.prof[i]
+	for i, c := range l.Cols {
+		p := &l.Prof[i]
 		headed := c.Field == name.FieldKeep || c.Field == name.FieldConnector || c.Field == name.FieldPin && c.Of == c.Head ||
 			c.Field == name.FieldSignal && !c.Known()
 		if !headed || c.Given || c.Known() && !c.Weak() && c.Field == name.FieldKeep || c.Head == "" || p.Filled < 2 || !p.Unique() ||
@@ -75,29 +63,29 @@ func deviceColumn(l *look) []shape.Column {
 			name.IsRemark(name.Words(name.WithoutBrackets(table.Fold(c.Head)))) {
 			continue
 		}
-		if (p.Most(p.Cavities) || p.Most(l.shortNames(i))) && p.Cavities > 0 {
+		if (p.Most(p.Cavities) || p.Most(l.ShortNames(i))) && p.Cavities > 0 {
 			of = append(of, i)
 		}
 	}
-	if len(of) == 2 && l.prof[of[0]].All(l.prof[of[0]].Numbers) != l.prof[of[1]].All(l.prof[of[1]].Numbers) {
+	if len(of) == 2 && l.Prof[of[0]].All(l.Prof[of[0]].Numbers) != l.Prof[of[1]].All(l.Prof[of[1]].Numbers) {
 		return nil // a number beside names is as likely an address
 	}
-	if len(of) == 0 || len(of) == 1 && l.saysOfWires() < 2 || len(of) > 2 || len(of) < 2 && l.has(l.cols, name.FieldPin) ||
-		len(of) > 1 && l.has(l.cols, name.FieldTo) {
+	if len(of) == 0 || len(of) == 1 && l.saysOfWires() < 2 || len(of) > 2 || len(of) < 2 && l.Has(l.Cols, name.FieldPin) ||
+		len(of) > 1 && l.Has(l.Cols, name.FieldTo) {
 		return nil
 	}
-	if len(of) == 1 && column.CountsUp(l.src.Rows, of[0]) && !l.headsDevice(of[0]) && l.titled() != "" {
+	if len(of) == 1 && column.CountsUp(l.Src.Rows, of[0]) && !l.HeadsDevice(of[0]) && l.Titled() != "" {
 		return nil // the title names the connector; the heading is a word for its cavities
 	}
 	if len(of) == 2 && !(devices{l, of}).saysDevice() {
 		return nil // "have" and "need" of an inventory
 	}
-	cols := slices.Clone(l.cols)
+	cols := slices.Clone(l.Cols)
 	for k, i := range of {
 		cols[i].Field, cols[i].Of = []name.Field{name.FieldFromPin, name.FieldToPin}[k], cols[i].Head
 		if len(of) == 1 {
 			l.legs(cols)
-			cols[i].Field, cols[i].Vague = name.FieldPin, !l.headsDevice(i) && !name.IsDesignator(cols[i].Head)
+			cols[i].Field, cols[i].Vague = name.FieldPin, !l.HeadsDevice(i) && !name.IsDesignator(cols[i].Head)
 		}
 	}
 	return cols
@@ -105,29 +93,12 @@ func deviceColumn(l *look) []shape.Column {
 
 // saysOfWires counts the columns that are headed as something of a wire.
 func (l *look) saysOfWires() (n int) {
-	for i, c := range l.cols {
+	for i, c := range l.Cols {
 		switch c.Field {
 		case name.FieldSignal, name.FieldColour, name.FieldGauge, name.FieldTo:
-			if l.prof[i].Filled > 0 && (c.Field != name.FieldSignal || c.Known()) {
+			if l.Prof[i].Filled > 0 && (c.Field != name.FieldSignal || c.Known()) {
 				n++
 			}
-		}
-	}
-	return n
-}
-
-// endsInPin reports whether a heading is a device and a word for its cavities, "ECU pin".
-func (l *look) endsInPin(head string) bool {
-	w := name.Words(name.WithoutBrackets(table.Fold(head)))
-	return len(w) > 1 && strings.Trim(w[0], "0123456789") != "" && l.h.Words[w[len(w)-1]].Field == name.FieldPin
-}
-
-// shortNames counts the cells of a column that are one short word, as the cavities of boards are: "D0",
-// "GND", "+5".
-func (l *look) shortNames(i int) (n int) {
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
-		if i < len(r.Cells) && r.Cells[i] != "" && len(r.Cells[i]) <= 5 && !shape.IsText(r) {
-			n++
 		}
 	}
 	return n
@@ -139,19 +110,19 @@ func (l *look) shortNames(i int) (n int) {
 //	Przewód | Od            | Do        |       Wire | Termination at stern | Termination at capstan
 //	1       | Skrzynka:1    | Światło:A |       C+   | Eyelet on plus post  | Eyelet on motor post 1
 func endsByCells(l *look) []shape.Column {
-	if l.has(l.cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) {
+	if l.Has(l.Cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) {
 		return nil
 	}
 	var of []int
-	for i, c := range l.cols {
-		if p := &l.prof[i]; c.Field == name.FieldKeep && !c.Given && p.Filled > 0 && (p.Most(p.Ends) || name.SaysEnd(c.Head)) {
+	for i, c := range l.Cols {
+		if p := &l.Prof[i]; c.Field == name.FieldKeep && !c.Given && p.Filled > 0 && (p.Most(p.Ends) || name.SaysEnd(c.Head)) {
 			of = append(of, i)
 		}
 	}
 	if len(of) != 2 {
 		return nil
 	}
-	cols := slices.Clone(l.cols)
+	cols := slices.Clone(l.Cols)
 	cols[of[0]].Field, cols[of[1]].Field = name.FieldFrom, name.FieldTo
 	return cols
 }
@@ -162,11 +133,11 @@ func endsByCells(l *look) []shape.Column {
 //	1 | FEED          P1:1 | ALT1:B | 8 AWG | red
 //	2 | GROUND        P1:2 | ALT1:L | 20 AWG | white
 func bare(l *look) []shape.Column {
-	if len(l.src.Head) > 0 || l.src.Listed || l.src.Runs {
+	if len(l.Src.Head) > 0 || l.Src.Listed || l.Src.Runs {
 		return nil
 	}
-	cols := slices.Clone(l.cols)
-	pin, signal := l.find(cols, name.FieldPin), l.find(cols, name.FieldSignal)
+	cols := slices.Clone(l.Cols)
+	pin, signal := l.Find(cols, name.FieldPin), l.Find(cols, name.FieldSignal)
 	var ends []int
 	for i, c := range cols {
 		if c.Given && (c.Field == name.FieldFrom || c.Field == name.FieldTo) {
@@ -175,30 +146,30 @@ func bare(l *look) []shape.Column {
 	}
 	texts := -1
 	if !slices.ContainsFunc(cols, func(c shape.Column) bool { return c.Given }) {
-		texts = column.EndTexts(l.src.Rows, len(cols))
+		texts = column.EndTexts(l.Src.Rows, len(cols))
 	}
 	said := pin >= 0 || len(ends) > 0 // by a person: the cells say the rest
 	for i := range cols {
-		p := &l.prof[i]
+		p := &l.Prof[i]
 		switch {
 		case p.Filled == 0 || cols[i].Field != name.FieldKeep:
 		case texts >= 0 && (i == texts || i == texts+1):
 			ends = append(ends, i)
-		case texts >= 0 && i > texts && 2*p.Filled < len(l.src.Rows):
+		case texts >= 0 && i > texts && 2*p.Filled < len(l.Src.Rows):
 			cols[i].Field = name.FieldNote
-		case (texts >= 0 || pin >= 0 && l.has(cols, name.FieldColour)) && !l.has(cols, name.FieldGauge) && column.IsSizes(l.src.Rows, i):
+		case (texts >= 0 || pin >= 0 && l.Has(cols, name.FieldColour)) && !l.Has(cols, name.FieldGauge) && column.IsSizes(l.Src.Rows, i):
 			cols[i].Field = name.FieldGauge
-		case texts < 0 && (p.All(p.Ends) || l.allParted(i)) && len(ends) < 2:
+		case texts < 0 && (p.All(p.Ends) || l.AllParted(i)) && len(ends) < 2:
 			ends = append(ends, i)
-		case p.Coloured() && !l.has(cols, name.FieldColour):
+		case p.Coloured() && !l.Has(cols, name.FieldColour):
 			cols[i].Field = name.FieldColour
-		case p.All(p.Units) && !l.has(cols, name.FieldGauge):
+		case p.All(p.Units) && !l.Has(cols, name.FieldGauge):
 			cols[i].Field = name.FieldGauge
-		case pin < 0 && signal < 0 && i+1 < len(cols) && l.namesConnectors(i) && l.prof[i+1].All(l.prof[i+1].Cavities):
+		case pin < 0 && signal < 0 && i+1 < len(cols) && l.namesConnectors(i) && l.Prof[i+1].All(l.Prof[i+1].Cavities):
 			cols[i].Field = name.FieldConnector
 		case pin < 0 && signal < 0 && i > 0 && cols[i-1].Field == name.FieldConnector:
 			pin = i
-		case pin < 0 && signal < 0 && p.All(p.Cavities) && p.Unique() && 2*p.Filled > len(l.src.Rows):
+		case pin < 0 && signal < 0 && p.All(p.Cavities) && p.Unique() && 2*p.Filled > len(l.Src.Rows):
 			pin = i
 		case signal < 0 && 2*p.Words >= p.Filled && 2*p.States < p.Filled+1:
 			signal = i
@@ -215,7 +186,7 @@ func bare(l *look) []shape.Column {
 		if pin >= 0 && pin < ends[0] && !cols[pin].Given {
 			cols[pin].Field = name.FieldWire
 		}
-	case len(ends) == 0 && pin >= 0 && signal > pin && l.prof[signal].Distinct > 1:
+	case len(ends) == 0 && pin >= 0 && signal > pin && l.Prof[signal].Distinct > 1:
 		cols[pin].Field = name.FieldPin
 	default:
 		return nil
@@ -231,21 +202,21 @@ func bare(l *look) []shape.Column {
 //   - 1 Rudder motor +
 //   - 3 - red - Rudder sense
 func points(l *look) []shape.Column {
-	if !l.src.Listed {
+	if !l.Src.Listed {
 		return nil
 	}
-	if l.src.Fixed {
+	if l.Src.Fixed {
 		return []shape.Column{{Field: name.FieldPin}, {Field: name.FieldSignal}, {Field: name.FieldColour}, {Field: name.FieldGauge},
 			{Field: name.FieldTo}, {Field: name.FieldNote}}
 	}
 	cols := []shape.Column{{Field: name.FieldPin}}
-	for i := 1; i < len(l.prof); i++ {
-		f, p := name.FieldKeep, &l.prof[i]
-		has := func(f name.Field) bool { return l.has(cols, f) }
+	for i := 1; i < len(l.Prof); i++ {
+		f, p := name.FieldKeep, &l.Prof[i]
+		has := func(f name.Field) bool { return l.Has(cols, f) }
 		switch {
-		case p.Coloured() && !has(name.FieldColour) && len(l.prof) > 2:
+		case p.Coloured() && !has(name.FieldColour) && len(l.Prof) > 2:
 			f = name.FieldColour
-		case p.All(p.Sizes) && has(name.FieldSignal) && !has(name.FieldGauge) && len(l.prof) > 2:
+		case p.All(p.Sizes) && has(name.FieldSignal) && !has(name.FieldGauge) && len(l.Prof) > 2:
 			f = name.FieldGauge
 		case !has(name.FieldSignal):
 			f = name.FieldSignal

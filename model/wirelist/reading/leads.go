@@ -9,7 +9,7 @@ import (
 //
 //   - FC 5V -> GPS VCC (red)
 func leads(l *look) []shape.Column {
-	if !l.src.Runs {
+	if !l.Src.Runs {
 		return nil
 	}
 	fields := []name.Field{name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldToPin, name.FieldColour, name.FieldGauge,

@@ -11,9 +11,9 @@ import (
 //	Use  | Colour | To                   | Pin
 //	Wake | pink   | Charger pin 3        | F
 func (l *look) ownPins(cols []shape.Column) {
-	to, pin := l.holds(cols, name.FieldTo), l.holds(cols, name.FieldToPin)
-	if to < 0 || pin < 0 || cols[pin].Given || cols[pin].Of != "" || l.has(cols, name.FieldPin, name.FieldFrom, name.FieldFromPin) ||
-		!l.prof[to].Most(l.prof[to].Ends) || !l.prof[pin].Unique() {
+	to, pin := l.Holds(cols, name.FieldTo), l.Holds(cols, name.FieldToPin)
+	if to < 0 || pin < 0 || cols[pin].Given || cols[pin].Of != "" || l.Has(cols, name.FieldPin, name.FieldFrom, name.FieldFromPin) ||
+		!l.Prof[to].Most(l.Prof[to].Ends) || !l.Prof[pin].Unique() {
 		return
 	}
 	cols[pin].Field = name.FieldPin

@@ -15,18 +15,18 @@ import (
 //	From (cab) | Firewall | To (engine) | Signal
 //	Dash 3     | A        | Sender 1    | Oil
 func passed(l *look) []shape.Column {
-	from, to := l.holds(l.cols, name.FieldFrom), l.holds(l.cols, name.FieldTo)
-	if from < 0 || to < 0 || l.has(l.cols, name.FieldVia, name.FieldRun) {
+	from, to := l.Holds(l.Cols, name.FieldFrom), l.Holds(l.Cols, name.FieldTo)
+	if from < 0 || to < 0 || l.Has(l.Cols, name.FieldVia, name.FieldRun) {
 		return nil
 	}
 	at := -1
 	for i := min(from, to) + 1; i < max(from, to); i++ {
-		c, p := &l.cols[i], &l.prof[i]
+		c, p := &l.Cols[i], &l.Prof[i]
 		free := c.Field == name.FieldKeep || c.Field == name.FieldConnector || c.Field == name.FieldPin && c.Of == c.Head && c.Head != ""
 		if c.Given || p.Filled == 0 || !free || !saysPassage(c.Head) {
 			continue
 		}
-		if at >= 0 || !p.All(p.Cavities) || p.Filled < 2 || !p.Unique() || 2*p.Filled < len(l.src.Rows) {
+		if at >= 0 || !p.All(p.Cavities) || p.Filled < 2 || !p.Unique() || 2*p.Filled < len(l.Src.Rows) {
 			return nil
 		}
 		at = i
@@ -34,7 +34,7 @@ func passed(l *look) []shape.Column {
 	if at < 0 {
 		return nil
 	}
-	cols := slices.Clone(l.cols)
+	cols := slices.Clone(l.Cols)
 	cols[at].Field, cols[at].Of = name.FieldVia, shape.DeviceOf(cols[at].Head)
 	return cols
 }

@@ -1,13 +1,9 @@
 package reading
 
 import (
-	"slices"
-	"strings"
-
-	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/settle"
 	"contralay/model/wirelist/shape"
-	"contralay/model/wirelist/table"
 )
 
 // What the cells of a pin table say of its connectors.
@@ -20,20 +16,17 @@ func (l *look) inCells(b *shape.Block) {
 	if !b.IsPinTable() {
 		return
 	}
-	i := l.holds(b.Cols, name.FieldPin)
+	i := l.Holds(b.Cols, name.FieldPin)
 	if i < 0 || b.Cols[i].InCell {
 		return
 	}
 	if b.Cols[i].Of != "" {
-		b.Cols[i].InCell = !b.Has(name.FieldConnector) && l.allParted(i) && l.fewConnectors(i)
+		b.Cols[i].InCell = !b.Has(name.FieldConnector) && l.AllParted(i) && l.FewConnectors(i)
 		return
 	}
-	p := &l.prof[i]
-	b.Cols[i].InCell = !b.Has(name.FieldConnector) && (p.Most(p.Ends) || l.allParted(i) && (l.titled() == "" || l.fewConnectors(i)))
+	p := &l.Prof[i]
+	b.Cols[i].InCell = !b.Has(name.FieldConnector) && (p.Most(p.Ends) || l.AllParted(i) && (l.Titled() == "" || l.FewConnectors(i)))
 }
-
-// allParted reports whether every cell of a column is a connector and a cavity.
-func (l *look) allParted(i int) bool { return column.AllParted(l.src.Rows, i) }
 
 // groups finds the column that parts the cavities of a table which come again: what has one number
 // in two groups of a board is two places.
@@ -45,42 +38,31 @@ func (l *look) groups(b *shape.Block) {
 	if !b.IsPinTable() {
 		return
 	}
-	pin := l.holds(b.Cols, name.FieldPin)
+	pin := l.Holds(b.Cols, name.FieldPin)
 	if pin < 0 || b.Cols[pin].InCell || !l.comesAgain(b, pin, -1) {
 		return
 	}
 	for i, c := range b.Cols {
-		if i >= len(l.prof) || i == pin || c.Field != name.FieldKeep || c.Given {
+		if i >= len(l.Prof) || i == pin || c.Field != name.FieldKeep || c.Given {
 			continue
 		}
-		if p := &l.prof[i]; p.Filled == l.prof[pin].Filled && p.Distinct < p.Filled && p.Prose == 0 && !p.Most(p.Numbers) &&
+		if p := &l.Prof[i]; p.Filled == l.Prof[pin].Filled && p.Distinct < p.Filled && p.Prose == 0 && !p.Most(p.Numbers) &&
 			!l.comesAgain(b, pin, i) {
 			alone := !b.Has(name.FieldConnector)
 			b.Cols[i].Field, b.Cols[i].Group = name.FieldConnector, true
-			if alone && l.titled() != "" && 2*l.designators(i) < p.Filled {
-				b.Prefix = l.titled() // "Analog" of which board
+			if alone && l.Titled() != "" && 2*l.Designators(i) < p.Filled {
+				b.Prefix = l.Titled() // "Analog" of which board
 			}
 			return
 		}
 	}
 }
 
-// rest is a row without two of its cells.
-func rest(cells []string, without ...int) string {
-	var b strings.Builder
-	for i, c := range cells {
-		if !slices.Contains(without, i) {
-			b.WriteString(table.Fold(strings.TrimSpace(c)) + "\x00")
-		}
-	}
-	return b.String()
-}
-
 // comesAgain reports whether a cavity of one connector, and of one group, stands in two rows that are not
 // the same. Below a text between the rows the cavities may be those of another connector.
 func (l *look) comesAgain(b *shape.Block, pin, group int) bool {
 	signal := map[string]string{}
-	for _, r := range l.src.Rows {
+	for _, r := range l.Src.Rows {
 		if shape.IsText(r) {
 			clear(signal)
 		}
@@ -91,7 +73,7 @@ func (l *look) comesAgain(b *shape.Block, pin, group int) bool {
 		if group >= 0 && group < len(r.Cells) {
 			key += "\x00" + r.Cells[group]
 		}
-		called := rest(r.Cells, pin, group)
+		called := settle.Rest(r.Cells, pin, group)
 		if was, ok := signal[key]; ok && was != called {
 			return true
 		}
@@ -99,6 +81,3 @@ func (l *look) comesAgain(b *shape.Block, pin, group int) bool {
 	}
 	return false
 }
-
-// designators counts the cells of a column that are names of connectors and devices.
-func (l *look) designators(i int) int { return column.Designators(l.src.Rows, i) }

@@ -5,13 +5,9 @@ import (
 	"slices"
 
 	"contralay/model/wirelist/block"
-	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/doubt"
-	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/prose"
+	"contralay/model/wirelist/settle"
 	"contralay/model/wirelist/shape"
-	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // Reading is one way to read a block.
@@ -31,22 +27,13 @@ func (r Reading) Same(o Reading) bool {
 	})
 }
 
-// look is a block as it is looked at.
-type look struct {
-	h     shape.Headings
-	src   *block.Block
-	cols  []shape.Column // by headings and cells, none of them given a side
-	lang  string
-	mark  value.Mark
-	prof  []column.Profile
-	known int // columns whose heading is known
-	units int // the row below the headings that gives their units; 0 where there is none
-}
+// look is a block with its columns settled.
+type look struct{ *settle.Look }
 
 // Of tries every reading of a block and gives those that hold, the best first. There is always one: of a
 // block that holds nothing of a wire, that it is a text.
 func Of(h shape.Headings, b block.Block) []Reading {
-	l := lookAt(h, b)
+	l := &look{settle.At(h, b)}
 	var all []Reading
 	for _, kind := range kinds() {
 		if cols := kind.columns(l); cols != nil {
@@ -97,98 +84,13 @@ func kinds() []kind {
 	}
 }
 
-// lookAt takes a block in.
-func lookAt(h shape.Headings, b block.Block) *look {
-	l := &look{h: h, src: &b}
-	l.mark = b.Mark
-	wide := 0
-	for _, r := range b.Rows {
-		wide = max(wide, len(r.Cells))
-	}
-	l.cols, l.lang = h.Columns(b.Head, wide)
-	if len(b.Rows) > 1 && len(b.Head) > 0 && h.TakeUnits(l.cols, b.Rows[0]) {
-		l.units, b.Rows = b.Rows[0].Line, b.Rows[1:]
-	}
-	if len(b.Rows) > 1 && len(b.Head) > 0 && column.IsAside(b.Rows[0]) {
-		b.Rows = b.Rows[1:]
-	}
-	for i := range l.cols {
-		l.prof = append(l.prof, column.Of(b.Rows, i, l.lang, l.mark, h.Colours))
-		if l.cols[i].Known() {
-			l.known++
-		}
-	}
-	l.withoutWeak()
-	l.settle()
-	return l
-}
-
-// withoutWeak takes the meaning off a from or a to of one or two letters that has no other side: "OD" is Polish for from,
-// and the outer diameter of a bundle.
-func (l *look) withoutWeak() {
-	from := l.has(l.cols, name.FieldFrom, name.FieldFromPin)
-	to := l.has(l.cols, name.FieldTo, name.FieldToPin)
-	for i := range l.cols {
-		c := &l.cols[i]
-		if c.Weak() && !c.Given && (c.Field == name.FieldFrom && !to || c.Field == name.FieldTo && !from) {
-			c.Field = name.FieldKeep
-		}
-	}
-}
-
 // asHeaded reads the columns as their headings and cells say.
 //
 //	Wire | From | To    | AWG
 //	101  | P1:A | INJ:1 | 22
 func asHeaded(l *look) []shape.Column {
-	if len(l.src.Head) == 0 && !l.h.Numbered() {
+	if len(l.Src.Head) == 0 && !l.Heads.Numbered() {
 		return nil
 	}
-	return slices.Clone(l.cols)
-}
-
-// block is the block with some columns.
-func (l *look) block(cols []shape.Column) *shape.Block {
-	b := &shape.Block{Table: l.src.Table, Titles: l.src.Titles, Cols: cols, Lang: l.lang, Mark: l.mark, Rows: l.src.Rows,
-		Listed: l.src.Listed, Nodes: l.src.Nodes, Path: l.src.Path,
-		Called: l.called(), Units: l.units}
-	if slices.ContainsFunc(cols, func(c shape.Column) bool { return c.Alone }) {
-		b.Plug = l.plug()
-	}
-	if n := len(l.src.Head); n > 0 {
-		b.Head = l.src.Head[n-1].Line
-	}
-	return b
-}
-
-// called is the nearest heading above the block that names something; its own titles are not asked.
-func (l *look) called() string {
-	for _, r := range slices.Backward(l.src.Path) {
-		_, text := r.Filled()
-		if !name.IsGeneric(text) && !slices.ContainsFunc(l.src.Titles, func(t table.Row) bool { return t.Line == r.Line }) {
-			text, _ = prose.WithoutSection(r, text)
-			return text
-		}
-	}
-	return ""
-}
-
-// has reports whether some column that holds something is of one of some fields.
-func (l *look) has(cols []shape.Column, fields ...name.Field) bool {
-	return l.find(cols, fields...) >= 0
-}
-
-// find is the first such column, −1 where there is none.
-func (l *look) find(cols []shape.Column, fields ...name.Field) int {
-	return slices.IndexFunc(cols, func(c shape.Column) bool { return slices.Contains(fields, c.Field) })
-}
-
-// holds is the first column of one of some fields with something in its cells; −1 where there is none.
-func (l *look) holds(cols []shape.Column, fields ...name.Field) int {
-	for i, c := range cols {
-		if i < len(l.prof) && l.prof[i].Filled > 0 && slices.Contains(fields, c.Field) {
-			return i
-		}
-	}
-	return -1
+	return slices.Clone(l.Cols)
 }

@@ -15,10 +15,10 @@ import (
 // finish gives the columns their sides, looks at what they say together, and scores it. ok is false where
 // no wire could hang on the rows.
 func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
-	l.h.Sides(cols)
+	l.Heads.Sides(cols)
 	l.ownPins(cols)
-	b := l.block(cols)
-	l.h.Settle(b)
+	b := l.Block(cols)
+	l.Heads.Settle(b)
 	l.inCells(b)
 	l.groups(b)
 	r := Reading{Kind: called, Wires: true, Block: b}
@@ -34,20 +34,20 @@ func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
 		share = 0.1 // more than a text
 	}
 	r.Score, r.Because = share, append(why, columns)
-	r.Doubts = doubt.Of(doubt.Reading{Block: b, Rows: l.src.Rows, Profiles: l.prof, Words: l.h.Words, Lang: l.lang})
+	r.Doubts = doubt.Of(doubt.Reading{Block: b, Rows: l.Src.Rows, Profiles: l.Prof, Words: l.Heads.Words, Lang: l.Lang})
 	return r, true
 }
 
 // hangs reports whether a wire can hang on the rows: a cavity and something beside it, two ends and
 // something that only wires have, or an id and a value of a wire; and what says so.
 func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
-	if l.h.NoEnds && b.Has(name.FieldSignal, name.FieldWire) {
+	if l.Heads.NoEnds && b.Has(name.FieldSignal, name.FieldWire) {
 		return []string{"wires are compared by their names"}, true
 	}
 	if l.empty() {
-		return []string{"headings of wires, and no row below them"}, len(l.src.Head) > 0 && l.h.IsHead(l.src.Head[len(l.src.Head)-1])
+		return []string{"headings of wires, and no row below them"}, len(l.Src.Head) > 0 && l.Heads.IsHead(l.Src.Head[len(l.Src.Head)-1])
 	}
-	col := func(fields ...name.Field) int { return l.holds(b.Cols, fields...) }
+	col := func(fields ...name.Field) int { return l.Holds(b.Cols, fields...) }
 	value := col(name.FieldGauge, name.FieldColour, name.FieldSpec, name.FieldCurrent, name.FieldFuse, name.FieldCable, name.FieldContact)
 	switch {
 	case b.Plug != "":
@@ -61,7 +61,7 @@ func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
 		if ends < 0 {
 			return []string{"no cell says an end"}, l.listed(b, value) || l.saysWires()
 		}
-		if p := &l.prof[ends]; !b.Has(name.FieldFrom, name.FieldTo, name.FieldRun) && !b.Cols[ends].Given && b.Cols[ends].Of == "" &&
+		if p := &l.Prof[ends]; !b.Has(name.FieldFrom, name.FieldTo, name.FieldRun) && !b.Cols[ends].Given && b.Cols[ends].Of == "" &&
 			!p.Most(p.Cavities+p.Ends) {
 			return nil, false // "1 Pin", "2 Pin": counts of plugs
 		}
@@ -79,37 +79,37 @@ func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
 // saysWires reports whether the headings are those of a list of wires and of nothing else, whatever
 // stands below them.
 func (l *look) saysWires() bool {
-	n := len(l.src.Head)
-	return n > 0 && l.h.IsHead(l.src.Head[n-1]) && l.kindByWords() == ""
+	n := len(l.Src.Head)
+	return n > 0 && l.Heads.IsHead(l.Src.Head[n-1]) && l.kindByWords() == ""
 }
 
 // empty reports whether no column holds anything.
 func (l *look) empty() bool {
-	return !slices.ContainsFunc(l.prof, func(p column.Profile) bool { return p.Filled > 0 })
+	return !slices.ContainsFunc(l.Prof, func(p column.Profile) bool { return p.Filled > 0 })
 }
 
 // listed reports whether rows without ends are wires by their ids: the heading or the cells say ids, and a value
 // of a wire stands beside them.
 func (l *look) listed(b *shape.Block, value int) bool {
-	id := l.holds(b.Cols, name.FieldWire)
+	id := l.Holds(b.Cols, name.FieldWire)
 	if id < 0 {
 		return false
 	}
 	if b.Cols[id].Given {
 		return true
 	}
-	p := &l.prof[id]
-	return p.Most(p.Ids) && p.Unique() && l.holds(b.Cols, name.FieldGauge, name.FieldColour, name.FieldSpec, name.FieldCable) >= 0 &&
+	p := &l.Prof[id]
+	return p.Most(p.Ids) && p.Unique() && l.Holds(b.Cols, name.FieldGauge, name.FieldColour, name.FieldSpec, name.FieldCable) >= 0 &&
 		l.kindByWords() != "fuses"
 }
 
 // pinsHang reports whether the cells of the cavities are some, and something stands beside them.
 func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
-	pin := l.holds(b.Cols, name.FieldPin)
+	pin := l.Holds(b.Cols, name.FieldPin)
 	if pin < 0 {
-		return []string{"no cell below " + shape.At(b.Cols, l.find(b.Cols, name.FieldPin))}, l.saysWires()
+		return []string{"no cell below " + shape.At(b.Cols, l.Find(b.Cols, name.FieldPin))}, l.saysWires()
 	}
-	p, c := &l.prof[pin], &b.Cols[pin]
+	p, c := &l.Prof[pin], &b.Cols[pin]
 	beside := 0
 	for i, c := range b.Cols {
 		switch c.Field {
@@ -120,7 +120,7 @@ func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
 				beside++
 			}
 		case name.FieldKeep:
-			if i != pin && i < len(l.prof) && l.prof[i].Filled > 0 && len(b.Cols) < 4 {
+			if i != pin && i < len(l.Prof) && l.Prof[i].Filled > 0 && len(b.Cols) < 4 {
 				beside++ // "Pin | Depth string"
 			}
 		}
@@ -129,7 +129,7 @@ func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
 		return []string{"cavities in " + shape.At(b.Cols, pin)}, true
 	}
 	if weak := l.isWeakPin(b, pin); weak && l.values(b) == 0 && !l.saysPins() ||
-		weak && !p.Most(p.Cavities+p.Ends) && !(p.Unique() && p.Most(l.shortNames(pin))) {
+		weak && !p.Most(p.Cavities+p.Ends) && !(p.Unique() && p.Most(l.ShortNames(pin))) {
 		return nil, false
 	}
 	if beside == 0 || 2*p.Prose > p.Filled || l.kindByWords() == "parts" && !p.Most(p.Cavities+p.Ends) {
@@ -142,7 +142,7 @@ func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
 // channel, a device.
 func (l *look) isWeakPin(b *shape.Block, pin int) bool {
 	c := &b.Cols[pin]
-	if l.src.Listed || len(l.src.Head) == 0 || c.InCell {
+	if l.Src.Listed || len(l.Src.Head) == 0 || c.InCell {
 		return false
 	}
 	w := name.Words(table.Fold(c.Head))
@@ -153,21 +153,21 @@ func (l *look) isWeakPin(b *shape.Block, pin int) bool {
 	switch last {
 	case "terminal", "terminals", "contact", "pad", "klemme", "borne", "morsetto", "zacisk", "svorka":
 		// Torques and part numbers stand beside terminals, too: the name of a net must.
-		return l.holds(b.Cols, name.FieldSignal) < 0 || !b.Cols[l.holds(b.Cols, name.FieldSignal)].Known()
+		return l.Holds(b.Cols, name.FieldSignal) < 0 || !b.Cols[l.Holds(b.Cols, name.FieldSignal)].Known()
 	case "port", "channel", "gpio", "output", "screw", "clamp", "position", "no", "number", "nr":
-		return len(w) < 2 || l.h.Words[strings.Join(w, " ")].Field == name.FieldNumber
+		return len(w) < 2 || l.Heads.Words[strings.Join(w, " ")].Field == name.FieldNumber
 	}
-	m := l.h.Words[strings.Join(w, " ")]
-	return m.Field != name.FieldPin && l.h.Words[last].Field != name.FieldPin
+	m := l.Heads.Words[strings.Join(w, " ")]
+	return m.Field != name.FieldPin && l.Heads.Words[last].Field != name.FieldPin
 }
 
 // values counts the columns that hold what only wires have: colours, sizes, where they go, their cable, their id.
 func (l *look) values(b *shape.Block) (n int) {
 	for i, c := range b.Cols {
-		if i >= len(l.prof) || l.prof[i].Filled == 0 {
+		if i >= len(l.Prof) || l.Prof[i].Filled == 0 {
 			continue
 		}
-		p := &l.prof[i]
+		p := &l.Prof[i]
 		switch c.Field {
 		case name.FieldColour:
 			if p.Colours > 0 {
@@ -194,9 +194,9 @@ func (l *look) values(b *shape.Block) (n int) {
 
 // saysPins reports whether a title says that the cavities of a connector follow.
 func (l *look) saysPins() bool {
-	titles := slices.Clone(l.src.Titles)
-	if n := len(l.src.Path); n > 0 {
-		titles = append(titles, l.src.Path[n-1])
+	titles := slices.Clone(l.Src.Titles)
+	if n := len(l.Src.Path); n > 0 {
+		titles = append(titles, l.Src.Path[n-1])
 	}
 	for _, t := range titles {
 		_, text := t.Filled()
@@ -217,7 +217,7 @@ func (l *look) explained(b *shape.Block) (share float64, says string) {
 	var sum, whole float64
 	var cols []string
 	for i, c := range b.Cols {
-		if i >= len(l.prof) || l.prof[i].Filled == 0 {
+		if i >= len(l.Prof) || l.Prof[i].Filled == 0 {
 			continue
 		}
 		w := c.Field.Weight()
@@ -239,13 +239,13 @@ func (l *look) explained(b *shape.Block) (share float64, says string) {
 
 // fit is the share of the cells of a column that are what a field holds.
 func (l *look) fit(i int, f name.Field) float64 {
-	p := &l.prof[i]
+	p := &l.Prof[i]
 	of := func(n int) float64 { return float64(n) / float64(p.Filled) }
 	switch f {
 	case name.FieldPin, name.FieldVia, name.FieldFromPin, name.FieldToPin:
 		return 0.5 + 0.5*of(p.Cavities)
 	case name.FieldDevicePin:
-		return 0.5 + 0.5*of(min(p.Filled, max(p.Cavities, l.shortNames(i))))
+		return 0.5 + 0.5*of(min(p.Filled, max(p.Cavities, l.ShortNames(i))))
 	case name.FieldGauge:
 		return of(max(p.Sizes, p.Specs, p.Sized))
 	case name.FieldColour:
@@ -260,17 +260,17 @@ func (l *look) isDistances(b *shape.Block, value int) bool {
 	if b.OnlyLengths() {
 		return true
 	}
-	if value >= 0 || l.holds(b.Cols, name.FieldWire, name.FieldSignal, name.FieldFromPin, name.FieldToPin, name.FieldRun,
+	if value >= 0 || l.Holds(b.Cols, name.FieldWire, name.FieldSignal, name.FieldFromPin, name.FieldToPin, name.FieldRun,
 		name.FieldStripe) >= 0 {
 		return false
 	}
 	for _, f := range []name.Field{name.FieldFrom, name.FieldTo} {
-		if i := l.holds(b.Cols, f); i >= 0 && (b.Cols[i].Given || column.CavitiesIn(l.src.Rows, i) > 0) {
+		if i := l.Holds(b.Cols, f); i >= 0 && (b.Cols[i].Given || column.CavitiesIn(l.Src.Rows, i) > 0) {
 			return false
 		}
 	}
 	for i, c := range b.Cols {
-		if c.Field == name.FieldLength || name.IsDistance(c.Head) && i < len(l.prof) && l.prof[i].Filled > 0 {
+		if c.Field == name.FieldLength || name.IsDistance(c.Head) && i < len(l.Prof) && l.Prof[i].Filled > 0 {
 			return true
 		}
 	}
@@ -280,11 +280,11 @@ func (l *look) isDistances(b *shape.Block, value int) bool {
 // endsOfWires reports whether something beside a from and a to is of wires: a value, an id, a cavity, or a name below a
 // heading of nets. People and months have a from and a to as well.
 func (l *look) endsOfWires(b *shape.Block, value int) bool {
-	if value >= 0 || l.holds(b.Cols, name.FieldWire, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldStripe) >= 0 {
+	if value >= 0 || l.Holds(b.Cols, name.FieldWire, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldStripe) >= 0 {
 		return true
 	}
 	for i, c := range b.Cols {
-		if i >= len(l.prof) || l.prof[i].Filled == 0 {
+		if i >= len(l.Prof) || l.Prof[i].Filled == 0 {
 			continue
 		}
 		switch w := name.Words(table.Fold(c.Head)); {
@@ -293,7 +293,7 @@ func (l *look) endsOfWires(b *shape.Block, value int) bool {
 		case c.Field == name.FieldSignal && c.Known() && !(len(w) == 1 && (w[0] == "name" || w[0] == "use" || w[0] == "nom" ||
 			w[0] == "label")):
 			return true
-		case (c.Field == name.FieldFrom || c.Field == name.FieldTo) && (column.CavitiesIn(l.src.Rows, i) > 0 || name.SaysEnd(c.Head)):
+		case (c.Field == name.FieldFrom || c.Field == name.FieldTo) && (column.CavitiesIn(l.Src.Rows, i) > 0 || name.SaysEnd(c.Head)):
 			return true
 		}
 	}

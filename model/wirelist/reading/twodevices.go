@@ -14,15 +14,15 @@ import (
 //	VIN       | 3V3
 //	SCK       | D13
 func twoDevices(l *look) []shape.Column {
-	if len(l.src.Head) != 1 || l.has(l.cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun,
+	if len(l.Src.Head) != 1 || l.Has(l.Cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun,
 		name.FieldWire, name.FieldNumber, name.FieldCable, name.FieldDevicePin) {
 		return nil
 	}
 	var of []int
-	for i, c := range l.cols {
+	for i, c := range l.Cols {
 		headed := c.Field == name.FieldPin && c.Of == c.Head // "Board" over cavities
 		named := c.Field == name.FieldSignal && !c.Known()
-		if l.prof[i].Filled == 0 || c.Field != name.FieldKeep && c.Field != name.FieldConnector && !headed && !named {
+		if l.Prof[i].Filled == 0 || c.Field != name.FieldKeep && c.Field != name.FieldConnector && !headed && !named {
 			if c.Field == name.FieldPin {
 				return nil
 			}
@@ -37,12 +37,12 @@ func twoDevices(l *look) []shape.Column {
 		}
 		of = append(of, i)
 	}
-	if len(of) != 2 || !l.prof[of[0]].Unique() && !l.prof[of[1]].Unique() || !pads.OfTwo(l.src.Rows, of[0], of[1]) {
+	if len(of) != 2 || !l.Prof[of[0]].Unique() && !l.Prof[of[1]].Unique() || !pads.OfTwo(l.Src.Rows, of[0], of[1]) {
 		return nil
 	}
-	cols := append([]shape.Column(nil), l.cols...)
+	cols := append([]shape.Column(nil), l.Cols...)
 	for k, f := range []name.Field{name.FieldFromPin, name.FieldToPin} {
-		cols[of[k]].Field, cols[of[k]].Of, cols[of[k]].Slashed = f, cols[of[k]].Head, pads.StrokeNames(l.src.Rows, of[k])
+		cols[of[k]].Field, cols[of[k]].Of, cols[of[k]].Slashed = f, cols[of[k]].Head, pads.StrokeNames(l.Src.Rows, of[k])
 	}
 	return cols
 }

@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/settle"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -18,22 +19,22 @@ import (
 //	CAN H  | 12  | 3    | -
 //	Ground | 1   | 5    | 7
 func wide(l *look) []shape.Column {
-	if len(l.src.Head) == 0 || l.holds(l.cols, name.FieldFrom, name.FieldTo, name.FieldRun) >= 0 {
+	if len(l.Src.Head) == 0 || l.Holds(l.Cols, name.FieldFrom, name.FieldTo, name.FieldRun) >= 0 {
 		return nil
 	}
 	var of []int
-	for i, c := range l.cols {
+	for i, c := range l.Cols {
 		switch {
 		case c.Field == name.FieldDevicePin && c.Given, !c.Given && l.isDeviceColumn(i):
 			of = append(of, i)
-		case c.Field == name.FieldPin && l.prof[i].Filled > 0, c.Field == name.FieldFromPin || c.Field == name.FieldToPin:
+		case c.Field == name.FieldPin && l.Prof[i].Filled > 0, c.Field == name.FieldFromPin || c.Field == name.FieldToPin:
 			return nil // it has cavities of its own
 		}
 	}
 	of = devices{l, of}.withOthers()
-	inPin := func(i int) bool { return l.endsInPin(l.cols[i].Head) }
+	inPin := func(i int) bool { return l.EndsInPin(l.Cols[i].Head) }
 	if slices.ContainsFunc(of, inPin) { // "ECU pin" says what the column "Relay" beside it is not
-		of = slices.DeleteFunc(of, func(i int) bool { return !inPin(i) && !l.cols[i].Given })
+		of = slices.DeleteFunc(of, func(i int) bool { return !inPin(i) && !l.Cols[i].Given })
 		if len(of) == 2 {
 			return nil // a from and a to
 		}
@@ -41,13 +42,13 @@ func wide(l *look) []shape.Column {
 	if len(of) < 2 || !(devices{l, of}).joinsDevices() || !(devices{l, of}).saysDevices() {
 		return nil
 	}
-	cols := slices.Clone(l.cols)
+	cols := slices.Clone(l.Cols)
 	for _, i := range of {
 		cols[i].Field, cols[i].Of = name.FieldDevicePin, shape.DeviceOf(cols[i].Head)
 	}
-	if !l.has(cols, name.FieldSignal, name.FieldWire) {
+	if !l.Has(cols, name.FieldSignal, name.FieldWire) {
 		for i := range cols {
-			if p := &l.prof[i]; cols[i].Field == name.FieldKeep && !cols[i].Given && p.Filled > 1 && p.Most(p.Long) && p.Unique() {
+			if p := &l.Prof[i]; cols[i].Field == name.FieldKeep && !cols[i].Given && p.Filled > 1 && p.Most(p.Long) && p.Unique() {
 				cols[i].Field = name.FieldSignal
 				break
 			}
@@ -65,14 +66,14 @@ type devices struct {
 // isDeviceColumn reports whether a column can be the cavities that some nets have in one device: its heading is of nothing
 // else, its cells are cavities, hardly one of them comes twice.
 func (l *look) isDeviceColumn(i int) bool {
-	c, p := &l.cols[i], &l.prof[i]
+	c, p := &l.Cols[i], &l.Prof[i]
 	w := name.Words(table.Fold(c.Head))
-	named := l.endsInPin(c.Head) || c.Of != ""
+	named := l.EndsInPin(c.Head) || c.Of != ""
 	switch {
 	case c.Head == "" || len(w) == 0 || p.Prose > 0 || name.IsSpent(c.Head):
 		return false
 	case p.Filled == 0:
-		return l.endsInPin(c.Head)
+		return l.EndsInPin(c.Head)
 	case !named && (name.IsOtherHead(c.Head) || name.IsRemark(w) || name.IsMeasure(w)):
 		return false
 	case c.Field == name.FieldPin && !named:
@@ -81,9 +82,9 @@ func (l *look) isDeviceColumn(i int) bool {
 		return false
 	}
 	n := 0
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
+	for _, r := range l.Src.Rows[:min(len(l.Src.Rows), column.MostLooked)] {
 		if i < len(r.Cells) && !value.IsNothing(r.Cells[i]) && !shape.IsText(r) && (isCavityOrMark(r.Cells[i]) ||
-			l.headsDevice(i) && l.saysOfWires() > 0 && len(r.Cells[i]) <= mostPad) {
+			l.HeadsDevice(i) && l.saysOfWires() > 0 && len(r.Cells[i]) <= settle.MostPad) {
 			n++
 		}
 	}
@@ -96,13 +97,13 @@ func (l devices) withOthers() []int {
 	if len(l.of) < 2 || l.saysOfWires() == 0 {
 		return l.of
 	}
-	for i := l.of[0]; i < len(l.cols); i++ {
-		c, p := &l.cols[i], &l.prof[i]
+	for i := l.of[0]; i < len(l.Cols); i++ {
+		c, p := &l.Cols[i], &l.Prof[i]
 		w := name.Words(table.Fold(c.Head))
 		if slices.Contains(l.of, i) || !slices.Contains(l.of, i-1) {
 			continue
 		}
-		if c.Given || c.Field != name.FieldKeep || len(w) == 0 || p.Filled == 0 || !p.All(l.shortNames(i)) || !p.Unique() ||
+		if c.Given || c.Field != name.FieldKeep || len(w) == 0 || p.Filled == 0 || !p.All(l.ShortNames(i)) || !p.Unique() ||
 			name.IsRemark(w) || name.IsMeasure(w) || name.IsOtherHead(c.Head) || p.Colours > 0 || p.Units > 0 {
 			break
 		}
@@ -110,9 +111,6 @@ func (l devices) withOthers() []int {
 	}
 	return l.of
 }
-
-// mostPad is how long the name of a pad of a board may be, "5V OUT", in bytes (no source).
-const mostPad = 6
 
 // isCavityOrMark reports whether a cell of a device is a cavity, several of them, or says that there is none.
 func isCavityOrMark(cell string) bool {
@@ -122,7 +120,7 @@ func isCavityOrMark(cell string) bool {
 // joinsDevices reports whether half of the rows that reach a device reach two or more.
 func (l devices) joinsDevices() bool {
 	one, more := 0, 0
-	for _, r := range l.src.Rows[:min(len(l.src.Rows), column.MostLooked)] {
+	for _, r := range l.Src.Rows[:min(len(l.Src.Rows), column.MostLooked)] {
 		n := 0
 		for _, i := range l.of {
 			if i < len(r.Cells) && !value.IsNothing(r.Cells[i]) && name.StateOf(r.Cells[i]) == name.Used {
@@ -145,8 +143,8 @@ func (l devices) joinsDevices() bool {
 func (l devices) saysDevices() bool {
 	headed, lettered := 0, false
 	for _, i := range l.of {
-		c, p := &l.cols[i], &l.prof[i]
-		if c.Given || l.endsInPin(c.Head) || name.IsDesignator(c.Head) || slices.ContainsFunc(name.Words(table.Fold(c.Head)),
+		c, p := &l.Cols[i], &l.Prof[i]
+		if c.Given || l.EndsInPin(c.Head) || name.IsDesignator(c.Head) || slices.ContainsFunc(name.Words(table.Fold(c.Head)),
 			func(w string) bool { return name.IsDeviceWord(w) || name.IsUnit(w) }) {
 			headed++
 		}
@@ -156,23 +154,23 @@ func (l devices) saysDevices() bool {
 		return headed == 2
 	}
 	return headed > 0 || lettered ||
-		l.hasGaps() && (l.saysPins() || l.holds(l.cols, name.FieldColour, name.FieldGauge, name.FieldCable) >= 0)
+		l.hasGaps() && (l.saysPins() || l.Holds(l.Cols, name.FieldColour, name.FieldGauge, name.FieldCable) >= 0)
 }
 
 // saysDevice reports whether one of some headings is a device, a cell is a cavity with a letter, or a value of a wire stands
 // beside them.
 func (l devices) saysDevice() bool {
-	if l.saysPins() || l.holds(l.cols, name.FieldColour, name.FieldGauge, name.FieldCable) >= 0 {
+	if l.saysPins() || l.Holds(l.Cols, name.FieldColour, name.FieldGauge, name.FieldCable) >= 0 {
 		return true
 	}
 	return slices.ContainsFunc(l.of, func(i int) bool {
-		return l.headsDevice(i) || endsInDesignator(l.cols[i].Head) || l.prof[i].Numbers < l.prof[i].Filled
+		return l.HeadsDevice(i) || endsInDesignator(l.Cols[i].Head) || l.Prof[i].Numbers < l.Prof[i].Filled
 	})
 }
 
 // hasGaps reports whether some net does not reach every device: a table of figures has a figure everywhere.
 func (l devices) hasGaps() bool {
-	return slices.ContainsFunc(l.src.Rows, func(r table.Row) bool {
+	return slices.ContainsFunc(l.Src.Rows, func(r table.Row) bool {
 		return !shape.IsText(r) && slices.ContainsFunc(l.of, func(i int) bool { return i >= len(r.Cells) || value.IsNothing(r.Cells[i]) })
 	})
 }

@@ -1,0 +1,63 @@
+package settle
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// idsByCells finds the column of the numbers of the wires where its heading does not say it: its cells are short, have a digit, and
+// none comes twice.
+func (l *Look) idsByCells() {
+	for i := range l.Cols {
+		c := &l.Cols[i]
+		if p := &l.Prof[i]; c.Given || c.Head == "" || p.Filled < 3 || !p.All(p.Ids) || p.Distinct != p.Filled || p.Ends > 0 {
+			continue
+		}
+		if l.tagsCircuits(i) || l.startsRuns(i) {
+			c.Field = name.FieldWire
+			return
+		}
+	}
+}
+
+// tagsCircuits reports whether a column headed as a tag is of numbers beside a column of circuits that names them in words.
+//
+//	Way | Tag | Circuit | Core
+//	1   | T1  | Forward | red
+//	2   | T2  | Reverse | blue
+func (l *Look) tagsCircuits(i int) bool {
+	w := name.Words(table.Fold(l.Cols[i].Head))
+	if l.Cols[i].Field != name.FieldSignal || len(w) > 2 || !slices.ContainsFunc(w, func(w string) bool {
+		return w == "tag" || w == "label" || w == "line" || w == "marker"
+	}) {
+		return false
+	}
+	return l.namesBeside(i)
+}
+
+// startsRuns reports whether a column that nobody knows stands first in a list of both ends, no column numbers the wires, and
+// another has their names.
+//
+//	Mark | Function | From     | To
+//	B01  | Bilge    | Panel 12 | Float switch
+func (l *Look) startsRuns(i int) bool {
+	c := &l.Cols[i]
+	w := name.Words(table.Fold(c.Head))
+	return c.Field == name.FieldKeep && i == 0 && !l.another(i, name.FieldWire) && l.another(i, name.FieldFrom) &&
+		l.another(i, name.FieldTo) && l.another(i, name.FieldSignal) && !name.IsRemark(w) && !name.IsMeasure(w)
+}
+
+// namesBeside reports whether a column beside one has the names of nets or circuits: words, hardly one of which comes twice.
+func (l *Look) namesBeside(i int) bool {
+	for k, c := range l.Cols {
+		p := &l.Prof[k]
+		if k != i && (c.Field == name.FieldSignal || c.Field == name.FieldWire && shape.IsCircuit(c.Head)) && p.Most(p.Long) &&
+			!p.Most(p.Ids) && 4*p.Colours < p.Filled {
+			return true
+		}
+	}
+	return false
+}
