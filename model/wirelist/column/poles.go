@@ -63,8 +63,9 @@ func fieldAt(b *shape.Block, f name.Field) int {
 
 // polesIn are the poles that a heading names, "+" and "-" of "Pins (+ / -)"; none where it names none.
 func polesIn(head string) (poles []string) {
-	_, in, ok := strings.Cut(head, "(")
-	if in, ok = strings.CutSuffix(strings.TrimSpace(in), ")"); !ok {
+	_, in, _ := strings.Cut(head, "(")
+	in, ok := strings.CutSuffix(strings.TrimSpace(in), ")")
+	if !ok {
 		_, in, ok = strings.Cut(strings.TrimSpace(head), " ")
 	}
 	if !ok || !strings.ContainsAny(in, "/,&") {

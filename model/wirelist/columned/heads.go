@@ -94,14 +94,12 @@ func isTight(rule []Field) bool {
 func headsAbove(rule []Field, line string) []Field {
 	heads, runes := make([]Field, len(rule)), []rune(line)
 	for i, r := range rule {
-		from, to := min(r.From, len(runes)), min(r.To, len(runes))
+		from, to := min(r.From, len(runes)), len(runes)
 		if i+1 < len(rule) {
 			to = min(rule[i+1].From, len(runes))
 			if to > 0 && to < len(runes) && runes[to-1] != ' ' {
 				return nil // a word of the line goes on over the edge
 			}
-		} else {
-			to = len(runes)
 		}
 		heads[i] = Field{strings.TrimSpace(string(runes[from:to])), r.From, r.To}
 	}

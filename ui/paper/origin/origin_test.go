@@ -20,7 +20,7 @@ func TestIdentities(t *testing.T) {
 		}
 		all[id] = what
 	}
-	if o.Identity([]byte("ab")) != o.Identity([]byte("ab")) {
+	if first := o.Identity([]byte("ab")); first != o.Identity([]byte("ab")) {
 		t.Error("the same is another")
 	}
 	one, two := []catalogue.Correction{{}}, []catalogue.Correction{{}, {}}
