@@ -84,13 +84,9 @@ func UnderBoot(s *sheet.Sheet, i int, place string, boot catalogue.Boot) (most, 
 
 // UnderBootAtEdges is that diameter with every wire at its smallest, and with every wire at its largest.
 func UnderBootAtEdges(s *sheet.Sheet, i int, place string, boot catalogue.Boot) (least, most unit.Millimetre) {
-	out := &s.Branches[i]
 	most, least = UnderBoot(s, i, place, boot)
-	most += max(0, out.OverMaxMM-out.OverMM)
-	if out.OverMinMM > 0 {
-		least -= max(0, out.OverMM-out.OverMinMM)
-	}
-	return least, most
+	thinner, thicker := tolerance(&s.Branches[i])
+	return least - thinner, most + thicker
 }
 
 func bootShell(s *sheet.Sheet, t *model.Termination, boot catalogue.Boot) {

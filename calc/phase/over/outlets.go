@@ -126,12 +126,9 @@ type OutletFit struct {
 
 // FitOutlet is what an outlet ends up on, on a branch at a place.
 func FitOutlet(s *sheet.Sheet, i int, place string, o catalogue.Outlet) OutletFit {
-	out := &s.Branches[i]
 	most, held := OverFrom(s, i, place, ShortestPart*o.PortMM-cover.OverlapMM, o.PortMM)
-	if out.OverMinMM > 0 {
-		held -= max(0, out.OverMM-out.OverMinMM)
-	}
-	return OutletFit{MostMM: most, LeastMM: held}
+	thinner, _ := tolerance(&s.Branches[i])
+	return OutletFit{MostMM: most, LeastMM: held - thinner}
 }
 
 // Tails is the largest thing an outlet must get over on a branch: its sheath, or its
@@ -168,7 +165,16 @@ func passedBy(s *sheet.Sheet, k wires.Walk) unit.Millimetre {
 	for _, g := range Bulges(s, k.Branch) {
 		stands = max(stands, g.Mm)
 	}
-	return d + max(0, b.OverMaxMM-b.OverMM) + stands
+	_, thicker := tolerance(b)
+	return d + thicker + stands
+}
+
+// tolerance is how much thinner a branch is with every wire at its smallest, and thicker with every wire at its largest.
+func tolerance(b *sheet.Branch) (thinner, thicker unit.Millimetre) {
+	if b.OverMinMM > 0 {
+		thinner = max(0, b.OverMM-b.OverMinMM)
+	}
+	return thinner, max(0, b.OverMaxMM-b.OverMM)
 }
 
 // Reaches reports whether a cover lies under the transition that its branch is walked from.

@@ -213,7 +213,8 @@ func TestBillOfTape(t *testing.T) {
 
 // Tape wound over a branch is bought by the metre of tape, not of branch; a tenth is rounded up. Seven of 1.0 are 3.0 OD; 2 m
 // long; tape 0.08 by 12.7 mm. Wound 0.16 thick: π/4·(3.32² − 3.0²)·2000 = 3,177 mm³ ÷ 1.016 = 3,127 mm. Named 0.05 thick, which
-// is less than one pass of it: one pass, 2000 ÷ 12.7 turns of π·3.05 = 1,509 mm. A braid is bought as long as it lies.
+// is less than one pass of it: one pass, 2000 ÷ 12.7 turns of π·3.05 = 1,509 mm; named 0, of π·3.0 = 1,484 mm. A braid is bought as
+// long as it lies.
 func TestBillOfWoundTape(t *testing.T) {
 	for _, c := range []struct {
 		what  model.CoverKind
@@ -223,6 +224,7 @@ func TestBillOfWoundTape(t *testing.T) {
 	}{
 		{model.CoverTape, 0.16, 3.2, "0.08 mm thick, 12.7 mm wide, edge to edge: over T"},
 		{model.CoverTape, 0.05, 1.6, "0.08 mm thick, 12.7 mm wide, edge to edge: over T"},
+		{model.CoverTape, 0, 1.5, "0.08 mm thick, 12.7 mm wide, edge to edge: over T"},
 		{model.CoverBraid, 0.3, 2.0, ""},
 	} {
 		s := calctest.Ringed(t, 1.0, 0, 2000, []int{1, 6}, "[rules]\ntape_mm = 0.08\ntape_width_mm = 12.7\n", "")

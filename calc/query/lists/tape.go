@@ -33,16 +33,16 @@ func billTape(s *sheet.Sheet) []BillRow {
 	type use struct {
 		long  unit.Millimetre
 		where []string
+		guess bool // some of it is as thick as memory says
 	}
 	used := map[string]*use{}
 	var parts []string
-	guess := false
-	add := func(part string, long unit.Millimetre, where string) {
+	add := func(part string, long unit.Millimetre, where string, guess bool) {
 		if used[part] == nil {
 			used[part], parts = &use{}, append(parts, part)
 		}
-		used[part].long += long
-		used[part].where = append(used[part].where, where)
+		u := used[part]
+		u.long, u.where, u.guess = u.long+long, append(u.where, where), u.guess || guess
 	}
 	for i := range s.Branches {
 		b := &s.Branches[i]
@@ -59,14 +59,11 @@ func billTape(s *sheet.Sheet) []BillRow {
 				where = "binder of " + s.H.Branches[i].ID
 			}
 			add(cmp.Or(b.As[k].BindPart.V, "as stocked"),
-				TapeMM(l.OverMM, l.OverMM-bind, s.H.Branches[i].LengthMM, s.Limits.TapeMM, s.Limits.TapeWideMM), where)
+				TapeMM(l.OverMM, l.OverMM-bind, s.H.Branches[i].LengthMM, s.Limits.TapeMM, s.Limits.TapeWideMM), where, false)
 		}
 		for c := range b.Covers {
 			if c := &b.Covers[c]; isTape(c) {
-				thick := min(s.Limits.TapeMM, c.ThickMM) // a cover that is thinner than the tape is one pass
-				add(cmp.Or(c.Part, "as stocked"), TapeMM(c.OverMM, c.UnderMM, c.ToMM-c.FromMM, thick, s.Limits.TapeWideMM),
-					"over "+s.H.Branches[i].ID)
-				guess = guess || c.ThickGuess
+				add(cmp.Or(c.Part, "as stocked"), woundMM(c, &s.Limits), "over "+s.H.Branches[i].ID, c.ThickGuess)
 			}
 		}
 	}
@@ -78,12 +75,20 @@ func billTape(s *sheet.Sheet) []BillRow {
 			Says: fmt.Sprintf("%s mm thick, %s mm wide, edge to edge: %s", unit.Fixed(s.Limits.TapeMM, 2),
 				unit.Fixed(s.Limits.TapeWideMM, 1),
 				strings.Join(u.where, "; "))}
-		if r := s.H.Rules; guess || !r.TapeMM.Set || !r.TapeWideMM.Set {
+		if r := s.H.Rules; u.guess || !r.TapeMM.Set || !r.TapeWideMM.Set {
 			row.Standing = catalogue.Memory
 		}
 		out = append(out, row)
 	}
 	return out
+}
+
+// woundMM is how much tape a cover of it takes: one pass where it is named thinner than the tape.
+func woundMM(c *sheet.Covered, l *model.Limits) unit.Millimetre {
+	if c.ThickMM < l.TapeMM {
+		return math.Pi * (c.UnderMM + c.ThickMM) * (c.ToMM - c.FromMM) / l.TapeWideMM
+	}
+	return TapeMM(c.OverMM, c.UnderMM, c.ToMM-c.FromMM, l.TapeMM, l.TapeWideMM)
 }
 
 // isTape reports whether a cover is wound of tape.

@@ -21,14 +21,14 @@ func shellText(m list.Maker, t int) string {
 	if !known {
 		return ""
 	}
-	says := fmt.Sprintf(" The accessory goes on %s (series I, II) or %s (III, IV).", s.Rear, s.RearMetric)
+	says := fmt.Sprintf(" Accessory thread: %s (series I, II), %s (III, IV).", s.Rear, s.RearMetric)
 	switch e.Mount.V {
 	case model.MountFlange:
 		says += fmt.Sprintf(" A flange that is mounted from behind the panel wants a hole of %s %s; other holes stand in "+
 			"MIL-DTL-38999N figure 11.", m.Sys.Fine(s.Hole.A), m.Sys.Name())
 	case model.MountJamNut:
 		least, most := s.Nut.Torque()
-		says += fmt.Sprintf(" Tighten its jam nut %s with %.1f to %.1f N·m (%.0f to %.0f lbf·in; series III). Its hole stands in "+
+		says += fmt.Sprintf(" Jam nut %s: tighten with %.1f to %.1f N·m (%.0f to %.0f lbf·in; series III). Its hole stands in "+
 			"MIL-DTL-38999N figure 11.", s.Nut.Thread, least, most, s.Nut.Least, s.Nut.Most)
 	}
 	return says

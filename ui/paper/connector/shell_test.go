@@ -11,18 +11,18 @@ import (
 // figures are those of shell 18 (19) in MIL-DTL-38999N figures 8 to 11, as typed a second time from the notes on them; 90 and
 // 95 lbf·in by 0.112985 N·m each.
 func TestShellOfAConnector(t *testing.T) {
-	thread := "The accessory goes on 1.0625-18 (series I, II) or M28x1.0-6g 0.100R (III, IV)."
+	thread := "Accessory thread: 1.0625-18 (series I, II), M28x1.0-6g 0.100R (III, IV)."
 	for _, c := range []struct {
 		insert string
 		mount  model.Mount
 		want   []string
 		not    []string
 	}{
-		{"18-32", model.MountInline, []string{thread}, []string{"jam nut M", "wants a hole"}},
-		{"18-32", model.MountFlange, []string{thread, "wants a hole of 32.94 mm"}, []string{"jam nut M"}},
-		{"18-32", model.MountJamNut, []string{thread, "Tighten its jam nut M35 with 10.2 to 10.7 N·m (90 to 95 lbf·in; series III)."},
+		{"18-32", model.MountInline, []string{thread}, []string{"Jam nut M", "wants a hole"}},
+		{"18-32", model.MountFlange, []string{thread, "wants a hole of 32.94 mm"}, []string{"Jam nut M"}},
+		{"18-32", model.MountJamNut, []string{thread, "Jam nut M35: tighten with 10.2 to 10.7 N·m (90 to 95 lbf·in; series III)."},
 			[]string{"wants a hole"}},
-		{"99-1", model.MountJamNut, nil, []string{"The accessory goes on", "jam nut M"}},
+		{"99-1", model.MountJamNut, nil, []string{"Accessory thread", "Jam nut M"}},
 	} {
 		page := text(printed(t, handLoom(t, func(h *model.Harness) *model.Harness {
 			for k := range h.Terminations {

@@ -13,7 +13,7 @@ import (
 // AllParted reports whether every cell of a column is a connector and a cavity.
 func (l *Look) AllParted(i int) bool { return column.AllParted(l.Src.Rows, i) }
 
-// rest is a row without two of its cells.
+// Rest is a row without two of its cells.
 func Rest(cells []string, without ...int) string {
 	var b strings.Builder
 	for i, c := range cells {
