@@ -3,6 +3,7 @@ package block
 import (
 	"strings"
 
+	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/value"
@@ -14,12 +15,22 @@ import (
 //	C1-1 TO C7-1 RED 14GA MAIN FEED
 func partNetLine(text string) (from, to string, rest []string) {
 	f := strings.Fields(text)
-	if len(f) < 3 || !strings.EqualFold(f[1], "to") || !isPlainEnd(f[0]) || !isPlainEnd(f[2]) {
+	if len(f) < 3 || !isPlainEnd(f[0]) || !isPlainEnd(f[2]) {
 		return "", "", nil
 	}
+	if start, end := arrow.In(f[1]); !strings.EqualFold(f[1], "to") && (start > 0 || end < len(f[1]) || strings.ContainsAny(text, ",;()")) {
+		return "", "", nil // signs part what stands behind an arrow
+	}
 	colour, size, signal := "", "", ""
-	for _, w := range f[3:] {
+	for k := 3; k < len(f); k++ {
+		w := f[k]
 		g, sized := value.ParseGauge(w, value.BareAWG, value.MarkUnknown)
+		if k+1 < len(f) && !point.IsColour(w) { // "20 AWG"
+			if both, ok := value.ParseGauge(w+" "+f[k+1], value.BareAWG, value.MarkUnknown); ok && both.Size != "" && size == "" {
+				g, sized, w = both, true, w+" "+f[k+1]
+				k++
+			}
+		}
 		switch {
 		case colour == "" && signal == "" && point.IsColour(w):
 			colour = w

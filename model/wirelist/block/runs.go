@@ -65,8 +65,9 @@ func partRun(text string) (from, to string, rest []string) {
 	if lead == nil {
 		signal, from = labelBefore(from)
 	}
-	if pin, more, ok := partPoint(from); ok && more != "" && strings.ContainsAny(from[len(pin):][:1], ".):") {
-		from = more // "1. FC 5V -> …": the number of the point
+	if pin, more, ok := partPoint(from); ok && more != "" && strings.ContainsAny(from[len(pin):][:1], ".):") &&
+		strings.TrimRight(from[len(pin):len(from)-len(more)], " \t") != from[len(pin):len(from)-len(more)] {
+		from = more // "1. FC 5V -> …": the number of the point; "P1:A" is an end
 	}
 	colour, size, note := "", "", ""
 	var pieces []string

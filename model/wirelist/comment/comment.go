@@ -138,7 +138,7 @@ func Source(text string) (comments string, lines int, ok bool) {
 	if program == nil {
 		return text, 0, false
 	}
-	code, remarks, cells := 0, 0, 0
+	code, plainly, remarks, cells := 0, false, 0, 0
 	for i, is := range program {
 		if !is {
 			if strings.TrimSpace(plain[i]) != "" {
@@ -149,13 +149,16 @@ func Source(text string) (comments string, lines int, ok bool) {
 		lines++
 		switch {
 		case isCode(plain[i]):
-			code++
+			code, plainly = code+1, true
+		case setsSomething(plain[i]):
+			code++ // and a list may say "1 = red"
 		case strings.Count(plain[i], ",")+strings.Count(plain[i], ";")+strings.Count(plain[i], "\t")+strings.Count(plain[i], "|") > 1:
 			cells++
 		}
 		plain[i] = ""
 	}
-	if 3*code < lines && !(cells == 0 && (remarks >= lines || strings.HasPrefix(text, "#!"))) {
+	script := cells == 0 && strings.HasPrefix(text, "#!")
+	if lines > 0 && !script && (!plainly || 3*code < lines && (cells > 0 || remarks < lines)) {
 		return text, 0, false // a list of another kind, with remarks
 	}
 	return strings.Join(plain, "\n"), lines, true
@@ -174,7 +177,7 @@ func hasCommentSign(text string) bool {
 	return false
 }
 
-// isCode reports whether a line is written as programs are: it ends with a sign of theirs, sets something or takes something in.
+// isCode reports whether a line is written as programs alone are: it ends with a sign of theirs, or takes something in.
 func isCode(line string) bool {
 	line = strings.TrimSpace(line)
 	if i := strings.Index(line, "//"); i > 0 {
@@ -192,8 +195,24 @@ func isCode(line string) bool {
 			return true
 		}
 	}
-	return strings.Contains(line, " = ") || strings.Contains(line, " := ")
+	return strings.Contains(line, " := ") || setsMember(line)
 }
+
+// setsMember reports whether a line sets a name to a part of something, "spi = board.SPI0", or to what a call gives.
+func setsMember(line string) bool {
+	name, of, ok := strings.Cut(line, " = ")
+	end := strings.IndexAny(of, ".(")
+	return ok && len(name) > 1 && isIdentifier(name) && end > 0 && isIdentifier(of[:end])
+}
+
+// isIdentifier reports whether a text is written as the names of programs are: letters, figures and low lines, no figure first.
+func isIdentifier(text string) bool {
+	const letters = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ_"
+	return strings.Trim(text, letters+"0123456789") == "" && text != "" && strings.IndexByte(letters, text[0]) >= 0
+}
+
+// setsSomething reports whether a line sets something to a value.
+func setsSomething(line string) bool { return strings.Contains(line, " = ") }
 
 // InFences takes the signs of comments off the lines between two fences of Markdown.
 func InFences(text string) string {

@@ -268,6 +268,30 @@ func isPoint(line string) bool {
 	return len(line) > 2 && strings.ContainsRune("-*+", rune(line[0])) && line[1] == ' '
 }
 
+// isPoints reports whether most lines of a text are points of a list.
+func isPoints(text string) bool { return most(text, isPoint) }
+
+// isRuns reports whether most lines of a text have an arrow between two words: a comma in them is no sign between cells.
+func isRuns(text string) bool {
+	return most(text, func(line string) bool {
+		return strings.Contains(line, "-> ") || strings.Contains(line, "=> ") || strings.Contains(line, " → ")
+	})
+}
+
+// most reports whether most lines of a text that hold something, and two at least, are such.
+func most(text string, is func(line string) bool) bool {
+	such, lines := 0, 0
+	for line := range strings.SplitSeq(text, "\n") {
+		if line = strings.TrimSpace(line); line == "" {
+			continue
+		}
+		if lines++; is(line) {
+			such++
+		}
+	}
+	return such > 1 && 2*such > lines
+}
+
 // withoutBackslashes takes off the signs that keep a mark of Markdown from being one: "\-" is a
 // dash, "\|" a bar.
 func withoutBackslashes(s string) string {

@@ -61,11 +61,14 @@ func readText(name, text string, l Limits) ([]Table, error) {
 		}
 		return all, err
 	}
-	if hasRuler(text) {
+	if hasRuler(text) || isPoints(text) {
 		return readMarkdown(name, text, l)
 	}
 	if inColumns(text) {
 		return readColumns(name, text, l)
+	}
+	if strings.HasSuffix(lower, ".txt") && isRuns(text) {
+		return readMarkdown(name, text, l)
 	}
 	return readSeparated(name, text, l)
 }
