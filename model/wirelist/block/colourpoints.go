@@ -98,11 +98,11 @@ func partColourPoint(text string) (p colourPoint) {
 			continue
 		}
 		front, back = strings.TrimSpace(front), strings.TrimSpace(back)
-		if p.colour, p.size = point.WireValues(front); p.colour != "" && isShortName(back) {
+		if p.colour, p.size = point.WireValues(front); p.colour != "" && point.IsShortName(back) {
 			p.signal = back
 			return p
 		}
-		if p.colour, p.size = point.WireValues(back); p.colour != "" && isShortName(front) {
+		if p.colour, p.size = point.WireValues(back); p.colour != "" && point.IsShortName(front) {
 			p.signal = front
 			return p
 		}
@@ -110,7 +110,7 @@ func partColourPoint(text string) (p colourPoint) {
 	front, values := point.ValuesBehind(text)
 	p.colour, p.size = point.WireValues(strings.Join(values, ", "))
 	p.behind = true
-	if p.signal = front; p.colour == "" || front == "" || !isShortName(front) {
+	if p.signal = front; p.colour == "" || front == "" || !point.IsShortName(front) {
 		return colourPoint{}
 	}
 	return p
@@ -140,7 +140,7 @@ func partKinPoint(text string) (p colourPoint) {
 			break
 		}
 	}
-	if !isShortName(back) {
+	if !point.IsShortName(back) {
 		return p
 	}
 	_, ok := value.ParseColour(front, "de")

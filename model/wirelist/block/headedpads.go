@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/point"
+	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/table"
 )
 
@@ -24,7 +25,7 @@ import (
 func (f *finder) headedSides(b *Block, points []table.Row) (near, far string) {
 	var all []arrow.Ends
 	for _, r := range points {
-		from, to, _ := partRun(r.Cells[0])
+		from, to, _ := runline.Part(r.Cells[0])
 		if bare, _, _ := padValues(from); bare != "" {
 			from = bare
 		}
@@ -120,7 +121,7 @@ func padValues(end string) (bare, colour, size string) {
 func farDevices(points []table.Row) map[string]int {
 	n := map[string]int{}
 	for _, r := range points {
-		_, to, _ := partRun(r.Cells[0])
+		_, to, _ := runline.Part(r.Cells[0])
 		to, _ = arrow.RemarkBehind(to, false)
 		if at := strings.LastIndexByte(to, ' '); at > 0 {
 			n[to[:at]]++
@@ -160,7 +161,7 @@ func (f *finder) padLines(i int) int {
 		device, pin, _ := name.SplitEnd(bare)
 		if at := strings.LastIndexByte(bare, ' '); pin == "" && at > 0 {
 			device, pin = bare[:at], bare[at+1:]
-		} else if at < 0 && !isPlainEnd(bare) {
+		} else if at < 0 && !runline.IsPlainEnd(bare) {
 			alone++
 			if pads.IsSupply(pad) && pads.IsSupply(bare) {
 				supplies++

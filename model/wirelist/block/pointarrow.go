@@ -23,16 +23,16 @@ func (f *finder) arrowPoints(i int) int {
 		if i+n > len(rows)-1 || !f.isPoint(rows, i+n) || r.Deep != rows[i].Deep || n > 0 && r.Line != rows[i+n-1].Line+1 {
 			break
 		}
-		pin, text, ok := partPoint(r.Cells[0])
+		pin, text, ok := point.Cut(r.Cells[0])
 		if !ok || seen[pin] {
 			return 0
 		}
 		seen[pin] = true
 		front, far := point.CutArrow(text)
 		switch _, values := point.ValuesBehind(front); {
-		case far != "" && len(values) > 0 && isShortName(far):
+		case far != "" && len(values) > 0 && point.IsShortName(far):
 			arrows++
-		case far != "" || !isShortName(point.PartsOf(text).Signal) || name.StateOf(text) == name.Used && text != "" && len(values) == 0:
+		case far != "" || !point.IsShortName(point.PartsOf(text).Signal) || name.StateOf(text) == name.Used && text != "" && len(values) == 0:
 			return 0
 		}
 		n++

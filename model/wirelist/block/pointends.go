@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 )
 
@@ -58,7 +59,7 @@ func (f *finder) endPoint(i int) (end, signal string, ok bool) {
 		rest = in[:len(in)-1]
 	}
 	word, _, _ := strings.Cut(table.Fold(rest), " ")
-	if rest == "" || !isShortName(rest) || strings.Contains(rest, ", ") || isToWord(word) {
+	if rest == "" || !point.IsShortName(rest) || strings.Contains(rest, ", ") || isToWord(word) {
 		return "", "", false
 	}
 	return connector + ":" + pin, rest, true
@@ -81,9 +82,9 @@ func (f *finder) listEnds(at, n int) {
 func sayPin(points []table.Row) bool {
 	last := 0
 	for _, r := range points {
-		pin, _, ok := partPoint(r.Cells[0])
+		pin, _, ok := point.Cut(r.Cells[0])
 		at := name.Ordinal(pin)
-		if !ok || !saysPin(r.Cells[0]) || at <= last {
+		if !ok || !point.SaysPin(r.Cells[0]) || at <= last {
 			return false
 		}
 		last = at

@@ -16,12 +16,12 @@ import (
 func (f *finder) pinsWithGaps(points []table.Row) bool {
 	last, used, valued, whole, said := 0, 0, 0, 0, true
 	for _, r := range points {
-		pin, text, _ := partPoint(r.Cells[0])
+		pin, text, _ := point.Cut(r.Cells[0])
 		at := name.Ordinal(pin)
 		if at <= last {
 			return false
 		}
-		said = said && saysPin(r.Cells[0])
+		said = said && point.SaysPin(r.Cells[0])
 		last = at
 		if text == "" || name.StateOf(text) != name.Used {
 			continue

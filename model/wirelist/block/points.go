@@ -34,8 +34,8 @@ func (f *finder) points(i int) int {
 	seen := map[string]bool{}
 	rises, last, nets := true, 0, 0
 	for _, r := range rows[i : i+n] {
-		pin, text, ok := partPoint(r.Cells[0])
-		if !ok || seen[pin] || !isShortName(point.PartsOf(text).Signal) {
+		pin, text, ok := point.Cut(r.Cells[0])
+		if !ok || seen[pin] || !point.IsShortName(point.PartsOf(text).Signal) {
 			return 0
 		}
 		if isNetLike(text) {
@@ -55,7 +55,7 @@ func (f *finder) points(i int) int {
 	if f.pinsWithGaps(rows[i : i+n]) {
 		return n
 	}
-	if rises && (saysPin(rows[i].Cells[0]) || i > 0 && rows[i-1].Point && rows[i-1].Deep < rows[i].Deep &&
+	if rises && (point.SaysPin(rows[i].Cells[0]) || i > 0 && rows[i-1].Point && rows[i-1].Deep < rows[i].Deep &&
 		name.SaysConnector(rows[i-1].Cells[0])) {
 		return n
 	}
@@ -73,7 +73,7 @@ func (f *finder) isPoint(rows []table.Row, i int) bool {
 	if len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 {
 		return false
 	}
-	_, _, ok := partPoint(r.Cells[0])
+	_, _, ok := point.Cut(r.Cells[0])
 	return ok && (r.Point || !f.t.Marked || strings.IndexAny(r.Cells[0], ".)") > 0 || isDashed(r.Cells[0]))
 }
 
@@ -82,47 +82,6 @@ func isDashed(text string) bool {
 	pin, rest, ok := strings.Cut(text, " ")
 	return ok && name.IsCavity(pin) && (strings.HasPrefix(rest, "- ") || strings.HasPrefix(rest, "– ") || strings.HasPrefix(rest, "= ") ||
 		strings.HasPrefix(rest, ": "))
-}
-
-// pinWords are the words that may stand before the cavity of a point.
-func pinWords() []string {
-	return []string{"pin ", "cavity ", "way ", "kontakt ", "broche ", "pino ", "styk ", "stift ", "nasta ", "patilla ", "vyvod "}
-}
-
-// saysPin reports whether a point begins with a word for a cavity.
-func saysPin(text string) bool {
-	return slices.ContainsFunc(pinWords(), func(w string) bool { return len(text) > len(w) && strings.EqualFold(text[:len(w)], w) })
-}
-
-// partPoint parts "3 - Horn", "3: Horn", "3. Horn", "Pin 3 Horn" and "3 Horn" into the cavity and its name.
-func partPoint(text string) (pin, rest string, ok bool) {
-	text = strings.TrimSpace(text)
-	for _, word := range pinWords() {
-		if len(text) > len(word) && strings.EqualFold(text[:len(word)], word) {
-			text = strings.TrimSpace(text[len(word):])
-			break
-		}
-	}
-	if pin, rest, ok := point.CutRange(text); ok {
-		return pin, rest, true
-	}
-	end := strings.IndexAny(text, " :=.)-–\t")
-	if end < 0 {
-		return text, "", name.IsCavity(text) && strings.ContainsAny(text, "0123456789")
-	}
-	pin, rest = text[:end], text[end:]
-	if !name.IsCavity(pin) {
-		return "", "", false
-	}
-	signs := strings.TrimLeft(rest, " \t")
-	rest = strings.TrimSpace(strings.TrimLeft(signs, ":=.)-–→>"))
-	switch {
-	case strings.HasPrefix(rest, "x ") || strings.HasPrefix(rest, "× "): // 2 x M4 screws
-		return "", "", false
-	case signs != "" && strings.ContainsAny(signs[:1], ".-") && len(rest) > 0 && len(signs) > 1 && value.IsDigit(signs[1]): // 3-4 m, 2.5 mm
-		return "", "", false
-	}
-	return pin, rest, true
 }
 
 // isNetLike reports whether a text has a word that names of nets have and things to do have not: a voltage, a ground, a
@@ -146,11 +105,6 @@ func isNetLike(text string) bool {
 		}
 	}
 	return false
-}
-
-// isShortName reports whether a text is a name: a few words and no sentence.
-func isShortName(text string) bool {
-	return len(text) <= mostHead && !strings.HasSuffix(text, ".") && len(strings.Fields(text)) <= 6
 }
 
 // saysPins reports whether the heading or the line above a row says that pins follow.
@@ -181,7 +135,7 @@ func (f *finder) list(points []table.Row) {
 	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: f.titles(), Listed: true}
 	pins, texts := make([]string, len(points)), make([]string, len(points))
 	for i, r := range points {
-		pins[i], texts[i], _ = partPoint(r.Cells[0])
+		pins[i], texts[i], _ = point.Cut(r.Cells[0])
 	}
 	if own := slices.Clone(points); point.PartPoints(own, pins, texts) {
 		b.Rows, b.Fixed = own, true
@@ -191,7 +145,7 @@ func (f *finder) list(points []table.Row) {
 	}
 	wide := 0
 	for _, r := range points {
-		pin, text, _ := partPoint(r.Cells[0])
+		pin, text, _ := point.Cut(r.Cells[0])
 		parts := strings.Split(strings.ReplaceAll(text, " – ", " - "), " - ")
 		if wide == 0 {
 			wide = len(parts)
@@ -204,7 +158,7 @@ func (f *finder) list(points []table.Row) {
 	}
 	if wide == 1 { // no dash of its own parts all of them: each is one name
 		for i, r := range points {
-			pin, text, _ := partPoint(r.Cells[0])
+			pin, text, _ := point.Cut(r.Cells[0])
 			b.Rows[i].Cells = []string{pin, text}
 		}
 	}

@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/table"
 )
 
@@ -19,7 +20,7 @@ import (
 func (f *finder) runDevices(titles, points []table.Row) (near, far string) {
 	pads := 0
 	for _, r := range points {
-		from, to, _ := partRun(r.Cells[0])
+		from, to, _ := runline.Part(r.Cells[0])
 		if isPad(from) && isPad(to) {
 			pads++
 		}
@@ -47,13 +48,13 @@ func ownHead(points []table.Row) (near, far string, ok bool) {
 	if len(points) < 3 {
 		return "", "", false
 	}
-	near, far, rest := partRun(points[0].Cells[0])
-	apart := !points[0].Point && points[1].Point && !isPlainEnd(near) && !isPlainEnd(far) && near != "" && far != ""
+	near, far, rest := runline.Part(points[0].Cells[0])
+	apart := !points[0].Point && points[1].Point && !runline.IsPlainEnd(near) && !runline.IsPlainEnd(far) && near != "" && far != ""
 	if !apart && (!isWord(near) || !isWord(far)) || strings.Join(rest, "") != "" {
 		return "", "", false
 	}
 	for _, r := range points[1:] {
-		from, to, _ := partRun(r.Cells[0])
+		from, to, _ := runline.Part(r.Cells[0])
 		if !isPad(from) || !isPad(to) || isWord(from) || isWord(to) {
 			return "", "", false
 		}

@@ -6,7 +6,7 @@ import (
 
 	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/point"
+	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -22,7 +22,7 @@ func (f *finder) runs(i int) int {
 		if len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 || n > 0 && r.Line > f.t.Rows[i+n-1].Line+2 {
 			break
 		}
-		from, to, _ := partRun(r.Cells[0])
+		from, to, _ := runline.Part(r.Cells[0])
 		if from == "" || to == "" || len(from) > mostHead || len(to) > mostHead || isFullSentence(to) {
 			break
 		}
@@ -36,66 +36,6 @@ func (f *finder) runs(i int) int {
 
 func isFullSentence(text string) bool {
 	return strings.HasSuffix(text, ".") && len(strings.Fields(text)) > 4
-}
-
-// partRun parts a point in its two ends and what stands behind them, of which values of a wire are cells of their own.
-func partRun(text string) (from, to string, rest []string) {
-	if from, to, rest = partNetLine(text); from != "" {
-		return from, to, rest
-	}
-	if strings.HasSuffix(text, ":") {
-		return "", "", nil // a title
-	}
-	from, to, ok := arrow.Cut(text)
-	if _, found := arrow.In(text); found == 0 {
-		from, to = cutToLine(text)
-		ok = from != ""
-	}
-	if !ok || from == "" {
-		return "", "", nil
-	}
-	var lead []string
-	if before, after, ok := strings.Cut(from, ": "); ok {
-		front, in := point.ValuesBehind(before) // "Yellow (20 AWG): coil - → points"
-		if point.IsColour(front) {
-			lead, from = append([]string{front}, in...), strings.TrimSpace(after)
-		}
-	}
-	signal := ""
-	if lead == nil {
-		signal, from = labelBefore(from)
-	}
-	if pin, more, ok := partPoint(from); ok && more != "" && strings.ContainsAny(from[len(pin):][:1], ".):") &&
-		strings.TrimRight(from[len(pin):len(from)-len(more)], " \t") != from[len(pin):len(from)-len(more)] {
-		from = more // "1. FC 5V -> …": the number of the point; "P1:A" is an end
-	}
-	colour, size, note := "", "", ""
-	var pieces []string
-	if front, remark := remarkBehindValues(to); remark != "" {
-		to, note = front, remark
-	}
-	if to, pieces = point.ValuesBehind(to); pieces == nil {
-		for _, mark := range []string{", ", ": ", "; ", " - ", " – "} {
-			front, back, ok := strings.Cut(to, mark)
-			if ok {
-				to, pieces = strings.TrimSpace(front), strings.Split(back, mark)
-				break
-			}
-		}
-	}
-	for _, p := range append(lead, pieces...) {
-		p = strings.TrimSpace(p)
-		g, sized := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
-		switch {
-		case point.IsColour(p) && colour == "":
-			colour = p
-		case sized && g.Size != "" && size == "" && strings.Trim(p, "0123456789.,") != "":
-			size = p
-		default:
-			note = value.JoinNonEmpty("; ", note, p)
-		}
-	}
-	return from, to, []string{colour, size, note, signal}
 }
 
 // leads makes the block of a list of both ends. An end of two words and more of which the first ones come again is a device
@@ -117,7 +57,7 @@ func (f *finder) leads(points []table.Row) {
 		devices = farDevices(points)
 	}
 	for _, r := range points {
-		from, to, rest := partRun(r.Cells[0])
+		from, to, rest := runline.Part(r.Cells[0])
 		if ofNear != "" && rest[0] == "" && rest[1] == "" {
 			from, rest[0], rest[1] = padValues(from)
 		}
@@ -162,7 +102,7 @@ func (f *finder) pad(end string) (device, pad string) {
 	if strings.Contains(end, ":") {
 		return end, ""
 	}
-	if isPlainEnd(end) {
+	if runline.IsPlainEnd(end) {
 		device, pad, _ = name.SplitEnd(end)
 		return device, pad
 	}
@@ -171,7 +111,7 @@ func (f *finder) pad(end string) (device, pad string) {
 		return device, pad
 	}
 	at := strings.LastIndexByte(end, ' ')
-	if at > 0 && isPlainEnd(end[at+1:]) { // "Box X1/4"
+	if at > 0 && runline.IsPlainEnd(end[at+1:]) { // "Box X1/4"
 		plug, pin, _ := name.SplitEnd(end[at+1:])
 		return end[:at+1] + plug, pin
 	}
@@ -207,7 +147,7 @@ func (f *finder) heads() map[string]padHead {
 		if len(r.Cells) != 1 {
 			continue
 		}
-		from, to, _ := partRun(r.Cells[0])
+		from, to, _ := runline.Part(r.Cells[0])
 		for _, e := range []string{from, to} {
 			if at := strings.LastIndexByte(e, ' '); at > 0 {
 				h := f.padHeads[e[:at+1]]

@@ -2,6 +2,7 @@ package block
 
 import (
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 )
 
@@ -20,7 +21,7 @@ func Unread(t *table.Table, blocks []Block) (all [][]table.Row) {
 	for i := 0; i < len(t.Rows); i++ {
 		n, nets := 0, 0
 		for ; i+n < len(t.Rows) && !read[t.Rows[i+n].Line] && f.isPoint(t.Rows, i+n); n++ {
-			pin, text, _ := partPoint(t.Rows[i+n].Cells[0])
+			pin, text, _ := point.Cut(t.Rows[i+n].Cells[0])
 			if name.Ordinal(pin) != n+1 {
 				break
 			}

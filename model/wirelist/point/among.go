@@ -1,8 +1,9 @@
 package point
 
 import (
-	"contralay/model/wirelist/value"
 	"strings"
+
+	"contralay/model/wirelist/value"
 )
 
 // valuesAmong parts a point whose pieces have commas between, and one of which is a colour: the name stands before it, and what is

@@ -1,4 +1,4 @@
-package block
+package runline
 
 import (
 	"strings"
@@ -41,7 +41,7 @@ func cutToLine(text string) (from, to string) {
 		}
 	}
 	if len(strings.Fields(from)) > most || len(strings.Fields(far)) > most || strings.ContainsAny(from, ",;") || len(values) == 0 &&
-		!(isPlainEnd(from) || name.IsEnd(from)) {
+		!(IsPlainEnd(from) || name.IsEnd(from)) {
 		return "", ""
 	}
 	return from, to

@@ -1,4 +1,4 @@
-package block
+package runline
 
 import (
 	"strings"
@@ -15,7 +15,7 @@ import (
 //	C1-1 TO C7-1 RED 14GA MAIN FEED
 func partNetLine(text string) (from, to string, rest []string) {
 	f := strings.Fields(text)
-	if len(f) < 3 || !isPlainEnd(f[0]) || !isPlainEnd(f[2]) {
+	if len(f) < 3 || !IsPlainEnd(f[0]) || !IsPlainEnd(f[2]) {
 		return "", "", nil
 	}
 	if start, end := arrow.In(f[1]); !strings.EqualFold(f[1], "to") && (start > 0 || end < len(f[1]) || strings.ContainsAny(text, ",;()")) {
@@ -43,8 +43,8 @@ func partNetLine(text string) (from, to string, rest []string) {
 	return f[0], f[2], []string{colour, size, "", signal}
 }
 
-// isPlainEnd reports whether a word is a designator and a cavity of it, "C1-1".
-func isPlainEnd(w string) bool {
+// IsPlainEnd reports whether a word is a designator and a cavity of it, "C1-1".
+func IsPlainEnd(w string) bool {
 	connector, pin, ok := name.SplitEnd(w)
 	return ok && name.IsDesignator(connector) && name.IsCavity(pin)
 }

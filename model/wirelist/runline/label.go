@@ -1,4 +1,4 @@
-package block
+package runline
 
 import (
 	"strings"
@@ -18,7 +18,7 @@ func labelBefore(from string) (label, end string) {
 		}
 	}
 	front, back = strings.TrimSpace(front), strings.TrimSpace(back)
-	if !ok || front == "" || back == "" || name.IsCavity(back) || strings.Contains(front, ":") || !isShortName(front) {
+	if !ok || front == "" || back == "" || name.IsCavity(back) || strings.Contains(front, ":") || !point.IsShortName(front) {
 		return "", from
 	}
 	if !strings.ContainsAny(back, " :-./") && len(back) < 5 && back == strings.ToUpper(back) {

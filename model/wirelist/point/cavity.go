@@ -1,0 +1,58 @@
+package point
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/value"
+)
+
+// pinWords are the words that may stand before the cavity of a point.
+func pinWords() []string {
+	return []string{"pin ", "cavity ", "way ", "kontakt ", "broche ", "pino ", "styk ", "stift ", "nasta ", "patilla ", "vyvod "}
+}
+
+// SaysPin reports whether a point begins with a word for a cavity.
+func SaysPin(text string) bool {
+	return slices.ContainsFunc(pinWords(), func(w string) bool { return len(text) > len(w) && strings.EqualFold(text[:len(w)], w) })
+}
+
+// Cut parts "3 - Horn", "3: Horn", "3. Horn", "Pin 3 Horn" and "3 Horn" into the cavity and its name.
+func Cut(text string) (pin, rest string, ok bool) {
+	text = strings.TrimSpace(text)
+	for _, word := range pinWords() {
+		if len(text) > len(word) && strings.EqualFold(text[:len(word)], word) {
+			text = strings.TrimSpace(text[len(word):])
+			break
+		}
+	}
+	if pin, rest, ok := CutRange(text); ok {
+		return pin, rest, true
+	}
+	end := strings.IndexAny(text, " :=.)-–\t")
+	if end < 0 {
+		return text, "", name.IsCavity(text) && strings.ContainsAny(text, "0123456789")
+	}
+	pin, rest = text[:end], text[end:]
+	if !name.IsCavity(pin) {
+		return "", "", false
+	}
+	signs := strings.TrimLeft(rest, " \t")
+	rest = strings.TrimSpace(strings.TrimLeft(signs, ":=.)-–→>"))
+	switch {
+	case strings.HasPrefix(rest, "x ") || strings.HasPrefix(rest, "× "): // 2 x M4 screws
+		return "", "", false
+	case signs != "" && strings.ContainsAny(signs[:1], ".-") && len(rest) > 0 && len(signs) > 1 && value.IsDigit(signs[1]): // 3-4 m, 2.5 mm
+		return "", "", false
+	}
+	return pin, rest, true
+}
+
+// IsShortName reports whether a text is a name: a few words and no sentence.
+func IsShortName(text string) bool {
+	return len(text) <= mostName && !strings.HasSuffix(text, ".") && len(strings.Fields(text)) <= 6
+}
+
+// mostName is how long a name may be, in bytes (no source).
+const mostName = 48

@@ -1,0 +1,69 @@
+package runline
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/arrow"
+	"contralay/model/wirelist/point"
+	"contralay/model/wirelist/value"
+)
+
+// Part parts a point in its two ends and what stands behind them, of which values of a wire are cells of their own.
+func Part(text string) (from, to string, rest []string) {
+	if from, to, rest = partNetLine(text); from != "" {
+		return from, to, rest
+	}
+	if strings.HasSuffix(text, ":") {
+		return "", "", nil // a title
+	}
+	from, to, ok := arrow.Cut(text)
+	if _, found := arrow.In(text); found == 0 {
+		from, to = cutToLine(text)
+		ok = from != ""
+	}
+	if !ok || from == "" {
+		return "", "", nil
+	}
+	var lead []string
+	if before, after, ok := strings.Cut(from, ": "); ok {
+		front, in := point.ValuesBehind(before) // "Yellow (20 AWG): coil - → points"
+		if point.IsColour(front) {
+			lead, from = append([]string{front}, in...), strings.TrimSpace(after)
+		}
+	}
+	signal := ""
+	if lead == nil {
+		signal, from = labelBefore(from)
+	}
+	if pin, more, ok := point.Cut(from); ok && more != "" && strings.ContainsAny(from[len(pin):][:1], ".):") &&
+		strings.TrimRight(from[len(pin):len(from)-len(more)], " \t") != from[len(pin):len(from)-len(more)] {
+		from = more // "1. FC 5V -> …": the number of the point; "P1:A" is an end
+	}
+	colour, size, note := "", "", ""
+	var pieces []string
+	if front, remark := remarkBehindValues(to); remark != "" {
+		to, note = front, remark
+	}
+	if to, pieces = point.ValuesBehind(to); pieces == nil {
+		for _, mark := range []string{", ", ": ", "; ", " - ", " – "} {
+			front, back, ok := strings.Cut(to, mark)
+			if ok {
+				to, pieces = strings.TrimSpace(front), strings.Split(back, mark)
+				break
+			}
+		}
+	}
+	for _, p := range append(lead, pieces...) {
+		p = strings.TrimSpace(p)
+		g, sized := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
+		switch {
+		case point.IsColour(p) && colour == "":
+			colour = p
+		case sized && g.Size != "" && size == "" && strings.Trim(p, "0123456789.,") != "":
+			size = p
+		default:
+			note = value.JoinNonEmpty("; ", note, p)
+		}
+	}
+	return from, to, []string{colour, size, note, signal}
+}
