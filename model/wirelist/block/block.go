@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/alike"
 	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/sentence"
 	"contralay/model/wirelist/shape"
@@ -79,6 +80,8 @@ type finder struct {
 	path     []table.Row        // the headings of Markdown above
 	talk     sentence.Talk      // what the sentences since the last of them were about
 	padHeads map[string]padHead // what begins several ends of the sheet; nil before anyone asks
+	cavities map[int]alike.Line // the lines that are parted together, by their number: of a cavity each
+	ends     map[int]alike.Line // and of both ends
 }
 
 func (f *finder) find() ([]Block, []table.Row) {
@@ -86,9 +89,15 @@ func (f *finder) find() ([]Block, []table.Row) {
 		return f.headless(f.t.Rows)
 	}
 	rows := f.t.Rows
+	f.alikeLines()
 	for i := 0; i < len(rows); i++ {
 		r := rows[i]
 		f.descend(r)
+		if points := f.cavityLines(i); points > 0 {
+			f.listAlike(rows[i : i+points])
+			i += points - 1
+			continue
+		}
 		if points := max(f.points(i), f.arrowPoints(i)); points > 0 {
 			f.list(rows[i : i+points])
 			i += points - 1

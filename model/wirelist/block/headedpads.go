@@ -25,7 +25,7 @@ import (
 func (f *finder) headedSides(b *Block, points []table.Row) (near, far string) {
 	var all []arrow.Ends
 	for _, r := range points {
-		from, to, _ := runline.Part(r.Cells[0])
+		from, to, _ := f.run(r)
 		if bare, _, _ := padValues(from); bare != "" {
 			from = bare
 		}
@@ -118,10 +118,10 @@ func padValues(end string) (bare, colour, size string) {
 }
 
 // farDevices counts the far ends of some points by all of their words but the last.
-func farDevices(points []table.Row) map[string]int {
+func (f *finder) farDevices(points []table.Row) map[string]int {
 	n := map[string]int{}
 	for _, r := range points {
-		_, to, _ := runline.Part(r.Cells[0])
+		_, to, _ := f.run(r)
 		to, _ = arrow.RemarkBehind(to, false)
 		if at := strings.LastIndexByte(to, ' '); at > 0 {
 			n[to[:at]]++

@@ -32,7 +32,8 @@ func (f *finder) arrowPoints(i int) int {
 		switch _, values := point.ValuesBehind(front); {
 		case far != "" && len(values) > 0 && point.IsShortName(far):
 			arrows++
-		case far != "" || !point.IsShortName(point.PartsOf(text).Signal) || name.StateOf(text) == name.Used && text != "" && len(values) == 0:
+		case far != "" || !point.IsShortName(point.PartsOf(text).Signal) || name.StateOf(text) == name.Used && text != "" &&
+			len(values) == 0:
 			return 0
 		}
 		n++

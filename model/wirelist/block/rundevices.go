@@ -20,7 +20,7 @@ import (
 func (f *finder) runDevices(titles, points []table.Row) (near, far string) {
 	pads := 0
 	for _, r := range points {
-		from, to, _ := runline.Part(r.Cells[0])
+		from, to, _ := f.run(r)
 		if isPad(from) && isPad(to) {
 			pads++
 		}
@@ -44,17 +44,17 @@ func (f *finder) runDevices(titles, points []table.Row) (near, far string) {
 
 // ownHead reports whether the first of some runs names the devices of the others: it has words, the others have pads in
 // capitals and figures.
-func ownHead(points []table.Row) (near, far string, ok bool) {
+func (f *finder) ownHead(points []table.Row) (near, far string, ok bool) {
 	if len(points) < 3 {
 		return "", "", false
 	}
-	near, far, rest := runline.Part(points[0].Cells[0])
+	near, far, rest := f.run(points[0])
 	apart := !points[0].Point && points[1].Point && !runline.IsPlainEnd(near) && !runline.IsPlainEnd(far) && near != "" && far != ""
 	if !apart && (!isWord(near) || !isWord(far)) || strings.Join(rest, "") != "" {
 		return "", "", false
 	}
 	for _, r := range points[1:] {
-		from, to, _ := runline.Part(r.Cells[0])
+		from, to, _ := f.run(r)
 		if !isPad(from) || !isPad(to) || isWord(from) || isWord(to) {
 			return "", "", false
 		}

@@ -22,7 +22,7 @@ func (f *finder) runs(i int) int {
 		if len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 || n > 0 && r.Line > f.t.Rows[i+n-1].Line+2 {
 			break
 		}
-		from, to, _ := runline.Part(r.Cells[0])
+		from, to, _ := f.run(r)
 		if from == "" || to == "" || len(from) > mostHead || len(to) > mostHead || isFullSentence(to) {
 			break
 		}
@@ -42,7 +42,7 @@ func isFullSentence(text string) bool {
 // and a pad of it.
 func (f *finder) leads(points []table.Row) {
 	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: f.titles(), Runs: true}
-	nearOf, farOf, headed := ownHead(points)
+	nearOf, farOf, headed := f.ownHead(points)
 	if headed {
 		b.Titles, points = append(b.Titles, points[0]), points[1:]
 	} else {
@@ -54,10 +54,10 @@ func (f *finder) leads(points []table.Row) {
 	}
 	var devices map[string]int
 	if ofNear != "" {
-		devices = farDevices(points)
+		devices = f.farDevices(points)
 	}
 	for _, r := range points {
-		from, to, rest := runline.Part(r.Cells[0])
+		from, to, rest := f.run(r)
 		if ofNear != "" && rest[0] == "" && rest[1] == "" {
 			from, rest[0], rest[1] = padValues(from)
 		}
@@ -147,7 +147,7 @@ func (f *finder) heads() map[string]padHead {
 		if len(r.Cells) != 1 {
 			continue
 		}
-		from, to, _ := runline.Part(r.Cells[0])
+		from, to, _ := f.run(r)
 		for _, e := range []string{from, to} {
 			if at := strings.LastIndexByte(e, ' '); at > 0 {
 				h := f.padHeads[e[:at+1]]

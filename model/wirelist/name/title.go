@@ -253,8 +253,8 @@ func connectorSaid(text string) (name string, said bool) {
 		if len(text) > len(lead) && strings.EqualFold(text[:len(lead)], lead) {
 			rest := text[len(lead):]
 			if name := strings.TrimLeft(rest, " :.#-"); name != "" && rest != "" && strings.ContainsAny(rest[:1], " :.#-") {
-				if len(name) == 1 && rest[0] == ' ' {
-					return text, true
+				if rest[0] == ' ' && isOrdinal(name) {
+					return strings.TrimRight(text, " :"), true
 				}
 				if where, called, ok := strings.Cut(name, ": "); ok && len(strings.Fields(where)) < 4 {
 					name = strings.TrimSpace(called) // "Connector on board: J2"
@@ -266,6 +266,14 @@ func connectorSaid(text string) (name string, said bool) {
 		}
 	}
 	return text, false
+}
+
+// isOrdinal reports whether what follows the word for a connector begins with a letter or a number alone, which is no name without that
+// word: "A", "1:", "2 - dash".
+func isOrdinal(name string) bool {
+	first, _, _ := strings.Cut(name, " ")
+	first = strings.TrimRight(first, ":,.")
+	return len(name) == 1 || first != "" && len(first) < 3 && strings.Trim(first, "0123456789") == ""
 }
 
 // isOf reports whether a folded word joins the word for a connector with what it is of.

@@ -90,7 +90,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		case len(trimmed) > l.CellBytes:
 			return nil, &Error{Place{File: name, Row: n}, fmt.Sprintf("has %d bytes", len(trimmed)),
 				fmt.Sprintf("lines of up to %d", l.CellBytes)}
-		case strings.HasPrefix(trimmed, "|") || strings.Count(trimmed, "|") > 1 && !isHeading(trimmed),
+		case strings.HasPrefix(trimmed, "|") || strings.Count(trimmed, "|") > 1 && !isHeading(trimmed) && (before || !isBarredLine(trimmed)),
 			strings.Contains(trimmed, "|") && (!before && head || before && ruled): // a rule below, or above, makes one bar enough
 			row.Cells, row.First = tableCells(trimmed), !before
 			if !before {
@@ -266,6 +266,15 @@ func tableCells(line string) []string {
 // isPoint reports whether a line is a point of a list: a dot, a dash or a star, and a blank.
 func isPoint(line string) bool {
 	return len(line) > 2 && strings.ContainsRune("-*+", rune(line[0])) && line[1] == ' '
+}
+
+// isBarredLine reports whether a line with bars between its pieces is no row of a table: a point of a list, "- 3 | red | horn", or
+// one with an arrow and no bar at its front, "3 | red | horn -> relay 87".
+func isBarredLine(line string) bool {
+	if isPoint(line) {
+		return !strings.HasPrefix(strings.TrimSpace(line[2:]), "|")
+	}
+	return !strings.HasPrefix(line, "|") && (strings.Contains(line, "->") || strings.Contains(line, "=>") || strings.Contains(line, "→"))
 }
 
 // isPoints reports whether most lines of a text are points of a list.

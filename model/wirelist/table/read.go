@@ -67,7 +67,7 @@ func readText(name, text string, l Limits) ([]Table, error) {
 	if inColumns(text) {
 		return readColumns(name, text, l)
 	}
-	if strings.HasSuffix(lower, ".txt") && isRuns(text) {
+	if strings.HasSuffix(lower, ".txt") && (isRuns(text) || isLined(text)) {
 		return readMarkdown(name, text, l)
 	}
 	return readSeparated(name, text, l)

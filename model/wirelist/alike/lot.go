@@ -1,0 +1,246 @@
+package alike
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+)
+
+// lot is the pieces of some lines, those before the arrow and those behind it.
+type lot struct {
+	near, far [][]piece
+	ends      bool // each line names its near end, too
+}
+
+func newLot(near, far []string) *lot {
+	l := &lot{near: allPieces(near), far: allPieces(far)}
+	for _, side := range [][][]piece{l.near, l.far} {
+		if !l.sized() {
+			bareSizes(side)
+		}
+	}
+	return l
+}
+
+// sized reports whether some piece is a size.
+func (l *lot) sized() bool {
+	for _, side := range [][][]piece{l.near, l.far} {
+		for _, all := range side {
+			if slices.ContainsFunc(all, func(p piece) bool { return p.size != "" }) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// bareSizes takes numbers without unit for sizes, where a colour stands in most lines and the piece at one place of all those is a
+// number that wires have as their gauge.
+func bareSizes(side [][]piece) {
+	for at := range 4 { // places that are looked at (no source)
+		lines, bare := 0, 0
+		for _, all := range side {
+			if slices.ContainsFunc(all, piece.isValue) {
+				if lines++; at < len(all) && isGauge(all[at].text) {
+					bare++
+				}
+			}
+		}
+		if lines < 2 || bare < lines || 2*lines < len(side) {
+			continue
+		}
+		for _, all := range side {
+			if at < len(all) && isGauge(all[at].text) {
+				all[at].size = all[at].text
+			}
+		}
+		return
+	}
+}
+
+// isGauge reports whether a text is a number that wires of a harness have as their gauge, AWG 4 to 28.
+func isGauge(text string) bool {
+	n, err := strconv.Atoi(text)
+	return err == nil && n >= 4 && n <= 28 && n%2 == 0
+}
+
+// allPieces are the pieces of each of some texts. Where no mark brings out a value, the words at one of their ends may be one.
+func allPieces(texts []string) [][]piece {
+	mark := commonMark(texts)
+	all := make([][]piece, len(texts))
+	values, filled := 0, 0
+	for i, t := range texts {
+		if t == "" {
+			continue
+		}
+		filled++
+		if all[i] = pieces(t, mark); slices.ContainsFunc(all[i], piece.isValue) {
+			values++
+		}
+	}
+	if 2*values >= filled {
+		return all
+	}
+	for _, from := range []func(string) (string, piece){valueBehind, valueBefore} {
+		found := 0
+		made := slices.Clone(all)
+		for i, t := range texts {
+			if rest, v := from(t); v.isValue() {
+				made[i] = append(pieces(rest, mark), v)
+				found++
+			}
+		}
+		if found > 1 && 5*found >= 4*filled {
+			return made
+		}
+	}
+	return all
+}
+
+// mostWords is how many words a colour and a size have (no source).
+const mostWords = 5
+
+// valueBehind parts the value off the end of a text, as many words as are one; what is left is not empty.
+func valueBehind(text string) (rest string, v piece) {
+	w := strings.Fields(text)
+	for n := min(mostWords, len(w)-1); n > 0; n-- {
+		if v := asPiece(strings.Join(w[len(w)-n:], " ")); v.isValue() {
+			return strings.TrimRight(strings.Join(w[:len(w)-n], " "), " ,;:-–"), v
+		}
+	}
+	return text, piece{}
+}
+
+// valueBefore parts the value off the front of a text.
+func valueBefore(text string) (rest string, v piece) {
+	w := strings.Fields(text)
+	for n := min(mostWords, len(w)-1); n > 0; n-- {
+		if v := asPiece(strings.TrimRight(strings.Join(w[:n], " "), ",;:")); v.isValue() {
+			return strings.Join(w[n:], " "), v
+		}
+	}
+	return text, piece{}
+}
+
+// fill gives each line what its pieces say.
+func (l *lot) fill(lines []Line) {
+	for i := range lines {
+		line := &lines[i]
+		names := line.take(l.near[i])
+		if l.ends {
+			line.From, names = lastEnd(names)
+		}
+		behind := line.take(l.far[i])
+		line.To, behind = firstEnd(behind)
+		if len(names) == 0 && len(behind) > 0 && isShort(behind[0]) {
+			names, behind = behind[:1], behind[1:]
+		}
+		if len(names) > 0 {
+			line.Signal = names[0]
+			if to, ok := withoutTo(names[len(names)-1]); ok && line.To == "" {
+				if line.To = to; len(names) == 1 {
+					line.Signal = ""
+				}
+				names = names[:len(names)-1]
+			}
+			if len(names) > 1 {
+				behind = append(slices.Clone(names[1:]), behind...)
+			}
+		}
+		line.Remark = strings.Join(behind, "; ")
+	}
+}
+
+// take keeps the colour and the size of some pieces, the first of each, and gives back the other texts.
+func (line *Line) take(all []piece) (names []string) {
+	for _, p := range all {
+		switch {
+		case p.colour != "" && line.Colour == "" && (p.size == "" || line.Size == ""):
+			line.Colour = p.colour
+			if p.size != "" {
+				line.Size = p.size
+			}
+		case p.colour == "" && p.size != "" && line.Size == "":
+			line.Size = p.size
+		default:
+			names = append(names, p.text)
+		}
+	}
+	return names
+}
+
+// firstEnd takes the far end off some texts: the first of them, and its cavity where the next one is that.
+func firstEnd(texts []string) (end string, rest []string) {
+	switch {
+	case len(texts) == 0:
+		return "", nil
+	case len(texts) > 1 && saysPin(texts[1]) && !saysPin(texts[0]):
+		return withCavity(texts[0], texts[1]), texts[2:]
+	}
+	return texts[0], texts[1:]
+}
+
+// lastEnd takes the near end off some texts: the last of them, with the device before it where it is a cavity.
+func lastEnd(texts []string) (end string, rest []string) {
+	n := len(texts)
+	switch {
+	case n == 0:
+		return "", nil
+	case n > 1 && saysPin(texts[n-1]) && !saysPin(texts[n-2]):
+		return withCavity(texts[n-2], texts[n-1]), texts[:n-2]
+	}
+	return texts[n-1], texts[:n-1]
+}
+
+// withCavity puts a device and its cavity together.
+func withCavity(device, cavity string) string { return device + ":" + name.WithoutPinWord(cavity) }
+
+// withoutTo takes a word off that says that where the wire goes follows.
+func withoutTo(text string) (to string, ok bool) {
+	for _, w := range toWords {
+		if w = strings.TrimLeft(w, " "); len(text) > len(w) && strings.EqualFold(text[:len(w)], w) {
+			return strings.TrimSpace(text[len(w):]), true
+		}
+	}
+	return text, false
+}
+
+// farAmongNames finds the far ends among the names of lines that have no arrow: the second names, where most of them say a cavity
+// of a device, or come again where the first ones do not.
+func (l *lot) farAmongNames(lines []Line) {
+	first, second := map[string]bool{}, map[string]bool{}
+	n, pinned, firstPinned := 0, 0, 0
+	for i := range lines {
+		if lines[i].To != "" || lines[i].Remark == "" || lines[i].Signal == "" {
+			continue
+		}
+		n++
+		first[table.Fold(lines[i].Signal)], second[table.Fold(lines[i].Remark)] = true, true
+		if saysEnd(lines[i].Remark) {
+			pinned++
+		}
+		if saysEnd(lines[i].Signal) {
+			firstPinned++
+		}
+	}
+	if n < 2 || 2*n < len(lines) || !(2*pinned > n && firstPinned < pinned || len(first) == n && 5*len(second) < 4*n) {
+		return
+	}
+	for i := range lines {
+		if line := &lines[i]; line.To == "" && line.Signal != "" && isShort(line.Remark) && !strings.Contains(line.Remark, ";") {
+			line.To, line.Remark = line.Remark, ""
+		}
+	}
+}
+
+// saysEnd reports whether a text is a device and its cavity, in either order: "Radio.1", "pin 1 of the radio".
+func saysEnd(text string) bool {
+	if _, _, ok := name.SplitEnd(text); ok {
+		return true
+	}
+	w := strings.Fields(text)
+	return len(w) > 2 && saysPin(w[0]+" "+w[1]) || len(w) > 1 && saysPin(w[len(w)-1]) && strings.ContainsAny(w[len(w)-1], "0123456789")
+}

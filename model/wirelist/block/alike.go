@@ -1,0 +1,151 @@
+package block
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/alike"
+	"contralay/model/wirelist/arrow"
+	"contralay/model/wirelist/point"
+	"contralay/model/wirelist/runline"
+	"contralay/model/wirelist/table"
+)
+
+// Lines that are written in one way are parted together: package alike sees in all of them what it could not see in one. Where the
+// line alone says as much, that is taken.
+
+// alikeLines finds these lines in the sheet once.
+func (f *finder) alikeLines() {
+	f.cavities, f.ends = map[int]alike.Line{}, map[int]alike.Line{}
+	rows := f.t.Rows
+	for i := 0; i < len(rows); {
+		n := f.alikeFrom(i)
+		if n < 2 {
+			i++
+			continue
+		}
+		texts := make([]string, n)
+		for k, r := range rows[i : i+n] {
+			texts[k] = r.Cells[0]
+		}
+		if lines, ok := alike.Cavities(texts); ok {
+			if moreThanAlone(texts, lines) || max(f.points(i), f.arrowPoints(i)) < n {
+				for k, l := range lines {
+					f.cavities[rows[i+k].Line] = l
+				}
+			}
+		} else if lines, ok := alike.Runs(texts); ok && partedBadly(texts, lines) {
+			for k, l := range lines {
+				f.ends[rows[i+k].Line] = l
+			}
+		}
+		i += n
+	}
+}
+
+// alikeFrom is how many rows from one on can be such lines: texts alone, each right below the other, set in alike, that begin
+// with a cavity each or have an arrow each.
+func (f *finder) alikeFrom(i int) int {
+	rows := f.t.Rows
+	n, first := 0, ""
+	for i+n < len(rows) {
+		r := rows[i+n]
+		if len(r.Cells) != 1 || r.Level > 0 || f.t.Marked && !r.Prose || len(r.Cells[0]) > mostLine ||
+			strings.HasSuffix(r.Cells[0], ":") || isFullSentence(r.Cells[0]) {
+			break
+		}
+		sign, free, led := alike.LeadOf(r.Cells[0])
+		if !led {
+			sign = "no cavity"
+		}
+		if n == 0 {
+			first = sign
+		}
+		if n > 0 && (r.Deep != rows[i].Deep || r.Point != rows[i].Point || r.Line != rows[i+n-1].Line+1 || sign != first && !free) {
+			break
+		}
+		if !led && !r.Point {
+			if _, to := arrow.In(r.Cells[0]); to == 0 {
+				break
+			}
+		}
+		n++
+	}
+	return n
+}
+
+// mostLine is how long a line may be that tells a wire, in bytes (no source).
+const mostLine = 160
+
+// moreThanAlone reports whether lines say more together than each of them says alone.
+func moreThanAlone(texts []string, lines []alike.Line) bool {
+	together, alone := 0, 0
+	for i, t := range texts {
+		_, text, ok := point.Cut(t)
+		if !ok {
+			return true
+		}
+		p := point.PartsOf(text)
+		together += filled(lines[i].Signal, lines[i].Colour, lines[i].Size, lines[i].To)
+		if p.Size != "" && strings.Trim(p.Size, "0123456789") == "" && lines[i].Size == "" {
+			return true // "Pump (2)" is a cavity
+		}
+		alone += filled(p.Signal, p.Colour, p.Size, p.To)
+	}
+	return together > alone
+}
+
+func filled(all ...string) (n int) {
+	for _, s := range all {
+		if s != "" {
+			n++
+		}
+	}
+	return n
+}
+
+// partedBadly reports whether one of some lines alone is parted in no ends, or leaves in one of them, or in its note, what is neither,
+// where the lines together say more.
+func partedBadly(texts []string, lines []alike.Line) bool {
+	for i, t := range texts {
+		from, to, rest := runline.Part(t)
+		ends := from + " " + to
+		if from == "" || to == "" || rest[2] != "" && rest[2] != lines[i].Remark || strings.ContainsAny(ends, "|,;") ||
+			strings.Contains(ends, ": ") || strings.Contains(ends, " - ") || strings.Contains(ends, " – ") ||
+			strings.Count(lines[i].From+lines[i].To, ":") > strings.Count(ends, ":") {
+			return true
+		}
+	}
+	return false
+}
+
+// run parts a row in its two ends and what stands behind them: with the lines that are written as it is, else alone.
+func (f *finder) run(r table.Row) (from, to string, rest []string) {
+	if l, ok := f.ends[r.Line]; ok {
+		return l.From, l.To, []string{l.Colour, l.Size, l.Remark, l.Signal}
+	}
+	return runline.Part(r.Cells[0])
+}
+
+// cavityLines is how many rows from one on are cavities that are parted together.
+func (f *finder) cavityLines(i int) (n int) {
+	for i+n < len(f.t.Rows) {
+		if _, ok := f.cavities[f.t.Rows[i+n].Line]; !ok || n > 0 && f.t.Rows[i+n].Line != f.t.Rows[i+n-1].Line+1 {
+			break
+		}
+		n++
+	}
+	return n
+}
+
+// listAlike makes the block of such cavities.
+func (f *finder) listAlike(points []table.Row) {
+	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: f.titles(), Listed: true, Fixed: true}
+	for _, r := range points {
+		l := f.cavities[r.Line]
+		r.Cells, r.Prose = []string{l.Pin, l.Signal, l.Colour, l.Size, l.To, l.Remark}, false
+		b.Rows = append(b.Rows, r)
+	}
+	f.close()
+	f.all = append(f.all, b)
+}

@@ -1,0 +1,27 @@
+package table
+
+import (
+	"regexp"
+	"strings"
+)
+
+// cavityLine is a line that begins with the name of a cavity and a sign that no table has between its cells, "3: horn, red" and
+// "A1 - horn"; toLine is one whose signs a table could have, and that says in words or by an arrow where the wire goes.
+var (
+	cavityLine = regexp.MustCompile(`^(?i:pin |way |cavity )?[A-Za-z]{0,2}[0-9]{0,3}[a-z]?(?:[:.)=] | ?[-–—] )\s*\S`)
+	toLine     = regexp.MustCompile(`^(?i:pin |way |cavity )?[A-Za-z]{0,2}[0-9]{1,3}[a-z]? ?[,|;] .*(?:[,|;] to | -> | => | → )`)
+)
+
+// isLined reports whether half of the lines of a text, and three at least, are the points of a list without their dots.
+func isLined(text string) bool {
+	lined, filled := 0, 0
+	for line := range strings.SplitSeq(text, "\n") {
+		if line = strings.TrimSpace(line); line == "" {
+			continue
+		}
+		if filled++; cavityLine.MatchString(line) || toLine.MatchString(line) {
+			lined++
+		}
+	}
+	return lined > 2 && 2*lined >= filled
+}
