@@ -23,8 +23,8 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 		seen[pin] = true
 		lines[i].Pin, rest[i] = pin, more
 	}
-	near, far, _, arrows := halves(rest)
-	if arrows && numbered(texts) && mostEnds(near) {
+	near, far, arrows, parted := halves(rest)
+	if parted && numbered(texts) && mostEnds(near) {
 		return nil, false // they tell both ends, and are counted
 	}
 	l := newLot(near, far)
@@ -38,7 +38,7 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 	if arrows && strings.Join(near, "") == "" && !slices.ContainsFunc(lines, func(l Line) bool { return l.Colour != "" || l.Size != "" }) {
 		return nil, false // pads of two boards
 	}
-	said, used := 0, 0
+	said, used, more := 0, 0, false
 	for i := range lines {
 		line := &lines[i]
 		if line.Signal != "" && (!isShort(line.Signal) || isAmount(line.Signal)) {
@@ -47,11 +47,12 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 		if name.StateOf(rest[i]) != name.Used || rest[i] == "" {
 			continue
 		}
+		more = more || line.Signal != "" || line.To != "" || line.Size != ""
 		if used++; line.Colour != "" || line.Size != "" || line.To != "" {
 			said++
 		}
 	}
-	return lines, said > 1 && 3*said >= 2*used
+	return lines, said > 1 && 3*said >= 2*used && more
 }
 
 // isAmount reports whether a text is how much there is of something: "5 m", "20 pcs", "3 off".
@@ -86,7 +87,7 @@ func numbered(texts []string) bool {
 func mostEnds(texts []string) bool {
 	n := 0
 	for _, t := range texts {
-		if _, _, ok := name.SplitEnd(t); ok && isShort(t) {
+		if saysEnd(t) && isShort(t) {
 			n++
 		}
 	}

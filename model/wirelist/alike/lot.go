@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
@@ -38,7 +39,7 @@ func (l *lot) sized() bool {
 }
 
 // bareSizes takes numbers without unit for sizes, where a colour stands in most lines and the piece at one place of all those is a
-// number that wires have as their gauge.
+// number that wires have as their gauge or their section.
 func bareSizes(side [][]piece) {
 	for at := range 4 { // places that are looked at (no source)
 		lines, bare := 0, 0
@@ -61,8 +62,13 @@ func bareSizes(side [][]piece) {
 	}
 }
 
-// isGauge reports whether a text is a number that wires of a harness have as their gauge, AWG 4 to 28.
+// isGauge reports whether a text is a number that wires of a harness have as their gauge, AWG 4 to 28, or with decimals as their
+// section in mm² (ISO 6722-1 table 2, and 0.14, 0.25, 0.34 of IEC 60228).
 func isGauge(text string) bool {
+	switch strings.Replace(text, ",", ".", 1) {
+	case "0.13", "0.14", "0.22", "0.25", "0.34", "0.35", "0.5", "0.50", "0.75", "1.0", "1.25", "1.5", "2.0", "2.5", "3.0", "4.0", "5.0", "6.0":
+		return true
+	}
 	n, err := strconv.Atoi(text)
 	return err == nil && n >= 4 && n <= 28 && n%2 == 0
 }
@@ -238,6 +244,9 @@ func (l *lot) farAmongNames(lines []Line) {
 
 // saysEnd reports whether a text is a device and its cavity, in either order: "Radio.1", "pin 1 of the radio".
 func saysEnd(text string) bool {
+	if strings.IndexFunc(text, unicode.IsLetter) < 0 { // "3.3"
+		return false
+	}
 	if _, _, ok := name.SplitEnd(text); ok {
 		return true
 	}
