@@ -82,6 +82,7 @@ type finder struct {
 	padHeads map[string]padHead // what begins several ends of the sheet; nil before anyone asks
 	cavities map[int]alike.Line // the lines that are parted together, by their number: of a cavity each
 	ends     map[int]alike.Line // and of both ends
+	loose    *bool              // what looseEnds says; nil before anyone asks
 }
 
 func (f *finder) find() ([]Block, []table.Row) {

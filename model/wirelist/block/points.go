@@ -28,7 +28,7 @@ func (f *finder) points(i int) int {
 	for i+n < len(rows) && f.isPoint(rows, i+n) && rows[i+n].Deep == rows[i].Deep && rows[i+n].Line == rows[i+n-1].Line+1 {
 		n++
 	}
-	if n < 2 {
+	if n < 2 || tellBothEnds(rows[i:i+n]) {
 		return 0
 	}
 	seen := map[string]bool{}

@@ -33,6 +33,9 @@ func PartsOf(text string) (p Parts) {
 		}
 		p = Parts{}
 	}
+	if colour, size := WireValues(text); size != "" { // "red 20 AWG", and its name nowhere
+		return Parts{Colour: colour, Size: size}
+	}
 	if front, back, ok := strings.Cut(text, ": "); ok && strings.Contains(front, ", ") {
 		if colour, size := valuesOf(front); colour != "" { // "Red, 14 AWG: battery plus"
 			return Parts{Signal: strings.TrimSpace(back), Colour: colour, Size: size}

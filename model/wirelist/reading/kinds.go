@@ -110,7 +110,7 @@ func (l *look) saysOfWires() (n int) {
 //	Przewód | Od            | Do        |       Wire | Termination at stern | Termination at capstan
 //	1       | Skrzynka:1    | Światło:A |       C+   | Eyelet on plus post  | Eyelet on motor post 1
 func endsByCells(l *look) []shape.Column {
-	if l.Has(l.Cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) {
+	if l.Src.Runs || l.Has(l.Cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) {
 		return nil
 	}
 	var of []int
@@ -130,8 +130,8 @@ func endsByCells(l *look) []shape.Column {
 // bare reads rows without headings by their cells alone: a column of cavities, or of ends, and names
 // beside it. Values go by what they are.
 //
-//	1 | FEED          P1:1 | ALT1:B | 8 AWG | red
-//	2 | GROUND        P1:2 | ALT1:L | 20 AWG | white
+//	1 | FEED          P1:1 | ALT1:B | 8 AWG | red         P1:1 to ALT1:B | 8 AWG | red
+//	2 | GROUND        P1:2 | ALT1:L | 20 AWG | white      P1:2 to ALT1:L | 20 AWG | white
 func bare(l *look) []shape.Column {
 	if len(l.Src.Head) > 0 || l.Src.Listed || l.Src.Runs {
 		return nil
@@ -188,6 +188,7 @@ func bare(l *look) []shape.Column {
 		}
 	case len(ends) == 0 && pin >= 0 && signal > pin && l.Prof[signal].Distinct > 1:
 		cols[pin].Field = name.FieldPin
+	case len(ends) == 0 && l.Has(cols, name.FieldRun):
 	default:
 		return nil
 	}

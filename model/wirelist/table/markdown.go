@@ -280,10 +280,20 @@ func isBarredLine(line string) bool {
 // isPoints reports whether most lines of a text are points of a list.
 func isPoints(text string) bool { return most(text, isPoint) }
 
-// isRuns reports whether most lines of a text have an arrow between two words: a comma in them is no sign between cells.
+// isRuns reports whether most lines of a text have an arrow between two words, or another sign between the two ends of a wire: a comma
+// in them is no sign between cells.
 func isRuns(text string) bool {
 	return most(text, func(line string) bool {
-		return strings.Contains(line, "-> ") || strings.Contains(line, "=> ") || strings.Contains(line, " → ")
+		if strings.Contains(line, "-> ") || strings.Contains(line, "=> ") || strings.Contains(line, " → ") {
+			return true
+		}
+		before, _, _ := strings.Cut(line, ",")
+		for _, word := range []string{" to ", " TO ", " -- ", " nach ", " vers ", " verso ", " hasta ", " naar ", " till ", " til "} {
+			if at := strings.Index(before, word); at > 0 && strings.ContainsAny(before[:at], "0123456789") {
+				return true
+			}
+		}
+		return false
 	})
 }
 
