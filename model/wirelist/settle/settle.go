@@ -38,6 +38,8 @@ func (l *Look) settle() {
 			}
 		}
 	}
+	l.deviceBeforePin()
+	l.farBoard()
 	ends.pairs()
 	ends.devicePairs()
 	ends.besidePin()

@@ -114,7 +114,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 			if row.Point {
 				row.Deep = len(line) - len(strings.TrimLeft(line, " \t"))
 			}
-			text := strings.TrimLeft(emphasis.Replace(trimmed), "#>-*+ ")
+			text := withoutDot(emphasis.Replace(trimmed))
 			row.Cells = []string{marked(withoutBackslashes(strings.Trim(text, "*_# ")))}
 		}
 		before = !row.Prose
@@ -275,6 +275,17 @@ func isBarredLine(line string) bool {
 		return !strings.HasPrefix(strings.TrimSpace(line[2:]), "|")
 	}
 	return !strings.HasPrefix(line, "|") && (strings.Contains(line, "->") || strings.Contains(line, "=>") || strings.Contains(line, "→"))
+}
+
+// withoutDot takes the signs before a heading or a point off; that of a pole or a voltage behind the dot stays, "- +: red", "- +12V".
+func withoutDot(line string) string {
+	text := strings.TrimLeft(line, "#>-*+ ")
+	sign := len(line) - len(text) - 1
+	if isPoint(line) && sign > 1 && text != "" && (line[sign] == '+' || line[sign] == '-') && line[sign-1] == ' ' &&
+		(text[0] == ':' || strings.ContainsRune("0123456789", rune(text[0]))) {
+		return line[sign:]
+	}
+	return text
 }
 
 // isPoints reports whether most lines of a text are points of a list.

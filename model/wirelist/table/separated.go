@@ -155,8 +155,8 @@ func outside(line string, sep byte) int {
 	return n
 }
 
-// numbered counts the lines that are a number, alone or behind one word, and a colon or a sign of equality with something
-// behind it: the points of a list.
+// numbered counts the lines that are a number, alone or behind one word, or one short word, and a colon or a sign of equality with
+// something behind it: the points of a list.
 func numbered(lines []string) (n int) {
 	for _, l := range lines {
 		at := strings.IndexAny(l, ":=")
@@ -164,7 +164,7 @@ func numbered(lines []string) (n int) {
 			continue
 		}
 		f := strings.Fields(l[:at])
-		if len(f) > 0 && len(f) < 3 && strings.Trim(f[len(f)-1], "0123456789") == "" {
+		if len(f) > 0 && len(f) < 3 && strings.Trim(f[len(f)-1], "0123456789") == "" || len(f) == 1 && len(f[0]) <= 8 && l[at+1] == ' ' {
 			n++
 		}
 	}
