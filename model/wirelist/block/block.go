@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/alike"
 	"contralay/model/wirelist/grid"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/sentence"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
@@ -83,6 +84,7 @@ type finder struct {
 	cavities map[int]alike.Line // the lines that are parted together, by their number: of a cavity each
 	ends     map[int]alike.Line // and of both ends
 	loose    *bool              // what looseEnds says; nil before anyone asks
+	far      *point.FarMarks    // what farMarks gives; nil before anyone asks
 }
 
 func (f *finder) find() ([]Block, []table.Row) {
