@@ -67,7 +67,8 @@ func deviceColumn(l *look) []shape.Column {
 			of = append(of, i)
 		}
 	}
-	if len(of) == 2 && l.Prof[of[0]].All(l.Prof[of[0]].Numbers) != l.Prof[of[1]].All(l.Prof[of[1]].Numbers) {
+	if len(of) == 2 && l.Prof[of[0]].All(l.Prof[of[0]].Numbers) != l.Prof[of[1]].All(l.Prof[of[1]].Numbers) &&
+		!(name.IsDesignator(l.Cols[of[0]].Head) && name.IsDesignator(l.Cols[of[1]].Head)) {
 		return nil // a number beside names is as likely an address
 	}
 	if len(of) == 0 || len(of) == 1 && l.saysOfWires() < 2 || len(of) > 2 || len(of) < 2 && l.Has(l.Cols, name.FieldPin) ||
@@ -157,7 +158,7 @@ func bare(l *look) []shape.Column {
 			ends = append(ends, i)
 		case texts >= 0 && i > texts && 2*p.Filled < len(l.Src.Rows):
 			cols[i].Field = name.FieldNote
-		case (texts >= 0 || pin >= 0 && l.Has(cols, name.FieldColour)) && !l.Has(cols, name.FieldGauge) && column.IsSizes(l.Src.Rows, i):
+		case (texts >= 0 || (pin >= 0 || len(ends) == 2) && l.Has(cols, name.FieldColour)) && !l.Has(cols, name.FieldGauge) && column.IsSizes(l.Src.Rows, i):
 			cols[i].Field = name.FieldGauge
 		case texts < 0 && (p.All(p.Ends) || l.AllParted(i)) && len(ends) < 2:
 			ends = append(ends, i)

@@ -18,11 +18,24 @@ func runMarks() []string {
 func SplitRun(cell string) (from, to string, ok bool) {
 	for _, mark := range runMarks() {
 		if a, b, found := strings.Cut(cell, mark); found {
-			a, b = strings.Trim(a, " <-"), strings.TrimSpace(b)
+			a, b = nearEnd(a, mark), strings.TrimSpace(b)
 			return a, b, a != "" && b != "" && !strings.Contains(b, mark)
 		}
 	}
 	return "", "", false
+}
+
+// nearEnd is the text before a mark without what else of the arrow stands there; the pole of a device stays, "PSU V- to X1".
+func nearEnd(text, mark string) string {
+	bare := strings.TrimSpace(text)
+	if !strings.Contains(mark, ">") {
+		return bare
+	}
+	if end := strings.TrimRight(bare, "<-"); end != text && (text == bare || len(bare)-len(end) > 1 || strings.HasSuffix(end, " ") ||
+		strings.HasSuffix(bare, "<")) {
+		bare = end
+	}
+	return strings.Trim(bare, " <")
 }
 
 // IsRun reports whether an arrow stands between two texts of a cell, or any sign or word between two ends.
