@@ -71,7 +71,7 @@ func Vocabulary() map[string]name.Meaning {
 	add(name.FieldSignal, "de", "funktion", "bezeichnung", "beschreibung", "signalname", "benennung", "belegung", "potential")
 	add(name.FieldSignal, "fr", "fonction", "designation", "nom")
 	add(name.FieldSignal, "es", "senal", "funcion", "descripcion", "nombre")
-	add(name.FieldSignal, "it", "segnale", "funzione", "descrizione", "nome")
+	add(name.FieldSignal, "it", "segnale", "funzione", "descrizione", "nome", "utenza", "utilizzo")
 	addValues(add)
 	add(name.FieldContact, "", "contact size", "pin size", "socket size", "terminal size")
 	add(name.FieldFrom, "", "enda", "end1", "sidea", "starts at", "start at", "starts", "begins", "begins at", "leaves from",
