@@ -44,7 +44,7 @@ func (b *Block) Line() int {
 // Find parts a sheet into its blocks. What belongs to none is left over.
 func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 	var before []Block // of the band to the left
-	for _, band := range bands(h, t) {
+	for _, band := range grid.Bands(h, t) {
 		if rows := grid.Turned(h, &band); rows != nil {
 			band.Rows, band.Marked = rows, false
 		}
