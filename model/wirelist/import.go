@@ -258,6 +258,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		}
 		im.Colours = h.Colours
 		takeLetters(im, r.Block, place)
+		takePlain(im, r.Block, place)
 		row.ToldOnce(im, r.Block, told)
 		row.Read(im, r.Block, len(wires) == 1)
 	}

@@ -277,7 +277,7 @@ func (b *back) colours(code value.Colour) bool {
 		cells = append(cells, strings.Fields(c)...)
 		cells = append(cells, strings.TrimRight(c, "0123456789")) // the number of a core behind its colour
 		cells = append(cells, strings.Split(c, " - ")...)         // a line of text holds several
-		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;:", r) })...)
+		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;:=", r) })...)
 	}
 	for _, c := range cells {
 		for _, lang := range []string{"", "de", "fr", "es", "it"} {
@@ -306,6 +306,16 @@ func (b *back) colours(code value.Colour) bool {
 // inWords is a cell of a list whose colours are one letter each with the words for them: rows of the list say them, or old habit.
 func inWords(list, cell string) string {
 	in := func(s string) bool { return strings.HasPrefix(list, s) }
+	if in("wh19-") || in("wh20-") { // their other cells leave one meaning
+		switch cell {
+		case "bl":
+			return "blue"
+		case "gr":
+			return "green"
+		case "br":
+			return "brown"
+		}
+	}
 	if !slices.ContainsFunc([]string{"qu01-", "qu02-", "qu09-", "w04-"}, in) || len(cell) > 3 {
 		return cell
 	}
@@ -380,7 +390,7 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 
 // partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity.
 func partsSaid(said, cell string) bool {
-	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>", r) }) {
+	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>@", r) }) {
 		if w := strings.ToLower(word); w != "pin" && w != "kontakt" && w != "klemme" && w != "broche" && w != "awg" &&
 			w != "to" && w != "nach" && w != "zum" && !isSizeWord(w) &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {

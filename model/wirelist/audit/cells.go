@@ -126,8 +126,17 @@ func (a *auditor) saidOf(t *Table, r table.Row, col int) bool {
 	return a.told[cell{a.place(t.of(r)), shape.At(t.Cols, col)}]
 }
 
-// endOf is a cell of a column of far ends without the words that lead to the end; any other cell as it is.
+// endOf is a cell of a column of far ends without the words that lead to the end, one of both ends without what stands between them;
+// any other cell as it is.
 func endOf(t *Table, col int, cell string) string {
+	if col < len(t.Cols) && t.Cols[col].Field == name.FieldFrom {
+		from, to, ok := shape.SplitRun(cell)
+		head := t.Cols[col].Head
+		if both := slices.ContainsFunc(t.Cols, func(c shape.Column) bool { return c.Field == name.FieldTo && c.Head == head }); ok &&
+			(head != "" && both || shape.IsRun(cell)) {
+			return from + " " + to
+		}
+	}
 	if col < len(t.Cols) && t.Cols[col].Field == name.FieldTo {
 		if far, how, ok := column.CutTo(cell, t.Lang); ok {
 			return value.JoinNonEmpty(" ", how, far)

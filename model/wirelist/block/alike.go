@@ -28,7 +28,7 @@ func (f *finder) alikeLines() {
 		for k, r := range rows[i : i+n] {
 			texts[k] = r.Cells[0]
 		}
-		if lines, ok := alike.Cavities(texts); ok {
+		if lines, ok := alike.Cavities(texts); ok && !runline.AreNumbered(texts) {
 			if moreThanAlone(texts, lines) || max(f.points(i), f.arrowPoints(i)) < n {
 				for k, l := range lines {
 					f.cavities[rows[i+k].Line] = l
@@ -135,7 +135,20 @@ func (f *finder) cavityLines(i int) (n int) {
 		}
 		n++
 	}
+	if n > 0 && f.areLamps(i) {
+		return 0
+	}
 	return n
+}
+
+// areLamps reports whether a line that says nothing but a colour stands below a heading of lamps.
+func (f *finder) areLamps(i int) bool {
+	l := f.cavities[f.t.Rows[i].Line]
+	if filled(l.Signal, l.Size, l.To) > 0 || l.Colour == "" {
+		return false
+	}
+	_, device := f.headed(nil, f.t.Rows[i].Line)
+	return lookedUp(device) == legend
 }
 
 // listAlike makes the block of such cavities.

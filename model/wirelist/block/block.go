@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/alike"
 	"contralay/model/wirelist/grid"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/sentence"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
@@ -43,7 +44,7 @@ func (b *Block) Line() int {
 // Find parts a sheet into its blocks. What belongs to none is left over.
 func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 	var before []Block // of the band to the left
-	for _, band := range bands(h, t) {
+	for _, band := range grid.Bands(h, t) {
 		if rows := grid.Turned(h, &band); rows != nil {
 			band.Rows, band.Marked = rows, false
 		}
@@ -82,6 +83,8 @@ type finder struct {
 	padHeads map[string]padHead // what begins several ends of the sheet; nil before anyone asks
 	cavities map[int]alike.Line // the lines that are parted together, by their number: of a cavity each
 	ends     map[int]alike.Line // and of both ends
+	loose    *bool              // what looseEnds says; nil before anyone asks
+	far      *point.FarMarks    // what farMarks gives; nil before anyone asks
 }
 
 func (f *finder) find() ([]Block, []table.Row) {
@@ -93,6 +96,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 	for i := 0; i < len(rows); i++ {
 		r := rows[i]
 		f.descend(r)
+		if points := f.padColours(i); points > 0 {
+			f.listPads(i, points)
+			i += points - 1
+			continue
+		}
 		if points := f.cavityLines(i); points > 0 {
 			f.listAlike(rows[i : i+points])
 			i += points - 1

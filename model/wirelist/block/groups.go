@@ -3,6 +3,7 @@ package block
 import (
 	"slices"
 
+	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/table"
 )
 
@@ -18,12 +19,12 @@ func (f *finder) parted(all []Block) (out []Block) {
 			continue
 		}
 		own := table.Table{Rows: append(append([]table.Row{}, b.Head...), b.Rows...)}
-		starts := repeats(f.h, &own, b.Head[0])
+		starts := grid.Repeats(f.h, &own, b.Head[0])
 		if len(starts) < 2 {
 			out = append(out, b)
 			continue
 		}
-		for _, band := range cut(own, starts) {
+		for _, band := range grid.Cut(own, starts) {
 			part := b
 			part.Head, part.Rows = band.Rows[:1], band.Rows[1:]
 			out = append(out, part)

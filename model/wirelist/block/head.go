@@ -3,6 +3,7 @@ package block
 import (
 	"strings"
 
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -59,16 +60,20 @@ func (f *finder) isWords(r table.Row) bool {
 // mostHead is how long a heading may be, in bytes (no source).
 const mostHead = 48
 
-// differs reports whether the rows below are of another kind: they have digits in a column where
-// this row has none.
+// differs reports whether the rows below are of another kind: they have digits in a column where this row has none, or numbers alone
+// below the names of two connectors or more, beside a heading that is known.
 func (f *finder) differs(i int) bool {
 	const far = 8
+	below := f.t.Rows[i+1 : min(len(f.t.Rows), i+1+far)]
+	if f.h.KnowsOne(f.t.Rows[i]) && numbersBelow(f.t.Rows[i], below) > 1 {
+		return true
+	}
 	for k, head := range f.t.Rows[i].Cells {
 		if head == "" || strings.ContainsAny(head, "0123456789") {
 			continue
 		}
 		n, digits := 0, 0
-		for _, r := range f.t.Rows[i+1 : min(len(f.t.Rows), i+1+far)] {
+		for _, r := range below {
 			if k < len(r.Cells) && r.Cells[k] != "" {
 				n++
 				if strings.ContainsAny(r.Cells[k], "0123456789") {
@@ -81,4 +86,23 @@ func (f *finder) differs(i int) bool {
 		}
 	}
 	return false
+}
+
+// numbersBelow counts the designators of a row that have numbers alone below them.
+func numbersBelow(head table.Row, below []table.Row) (columns int) {
+	for k, c := range head.Cells {
+		n := 0
+		for _, r := range below {
+			if k < len(r.Cells) && r.Cells[k] != "" && !value.IsNothing(r.Cells[k]) {
+				if strings.Trim(r.Cells[k], "0123456789") != "" {
+					n = -len(below)
+				}
+				n++
+			}
+		}
+		if name.IsDesignator(c) && n > 0 {
+			columns++
+		}
+	}
+	return columns
 }

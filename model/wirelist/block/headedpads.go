@@ -166,7 +166,7 @@ func (f *finder) padLines(i int) int {
 			if pads.IsSupply(pad) && pads.IsSupply(bare) {
 				supplies++
 			}
-			if isChipPad(bare) || len(bare) > 1 && name.IsCavity(bare) && !arrow.IsPad(bare) {
+			if pads.IsChipPad(bare) || len(bare) > 1 && name.IsCavity(bare) && !arrow.IsPad(bare) {
 				chip++
 			}
 			continue
@@ -214,15 +214,9 @@ func cutPadLine(text string) (pad, far string, ok bool) {
 			return "", "", false
 		}
 		last := words[len(words)-1]
-		return strings.TrimSpace(front), far, name.IsCavity(last) || arrow.IsPad(last) || isChipPad(last)
+		return strings.TrimSpace(front), far, name.IsCavity(last) || arrow.IsPad(last) || pads.IsChipPad(last)
 	}
 	return "", "", false
-}
-
-// isChipPad reports whether a word is how a chip calls a pad, "GPIO21", "IO4".
-func isChipPad(w string) bool {
-	bare := strings.TrimRight(table.Fold(w), "0123456789")
-	return bare != table.Fold(w) && slices.Contains([]string{"gpio", "io", "gp", "pin", "adc", "dac"}, strings.TrimRight(bare, "_"))
 }
 
 // arrowed writes such lines with an arrow.

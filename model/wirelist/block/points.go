@@ -28,7 +28,7 @@ func (f *finder) points(i int) int {
 	for i+n < len(rows) && f.isPoint(rows, i+n) && rows[i+n].Deep == rows[i].Deep && rows[i+n].Line == rows[i+n-1].Line+1 {
 		n++
 	}
-	if n < 2 {
+	if n < 2 || tellBothEnds(rows[i:i+n]) {
 		return 0
 	}
 	seen := map[string]bool{}
@@ -73,8 +73,10 @@ func (f *finder) isPoint(rows []table.Row, i int) bool {
 	if len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 {
 		return false
 	}
-	_, _, ok := point.Cut(r.Cells[0])
-	return ok && (r.Point || !f.t.Marked || strings.IndexAny(r.Cells[0], ".)") > 0 || isDashed(r.Cells[0]))
+	_, text, ok := point.Cut(r.Cells[0])
+	first, _, _ := strings.Cut(table.Fold(text), " ")
+	return ok && !name.IsConnectorWord(first) && // "P1 connector (8 pin)"
+		(r.Point || !f.t.Marked || strings.IndexAny(r.Cells[0], ".)") > 0 || isDashed(r.Cells[0]))
 }
 
 // isDashed reports whether a sign parts the cavity that a line begins with from the rest, "1 - red - battery", "4 = horn".

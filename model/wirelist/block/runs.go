@@ -93,6 +93,7 @@ func (f *finder) leads(points []table.Row) {
 		r.Cells, r.Prose, r.Point = append([]string{near, nearPad, far, farPad}, rest...), false, false
 		b.Rows = append(b.Rows, r)
 	}
+	namesBehind(b.Rows)
 	f.close()
 	f.all = append(f.all, b)
 }
@@ -103,6 +104,10 @@ func (f *finder) pad(end string) (device, pad string) {
 		return end, ""
 	}
 	if runline.IsPlainEnd(end) {
+		device, pad, _ = name.SplitEnd(end)
+		return device, pad
+	}
+	if runline.IsLooseEnd(end) && f.looseEnds() {
 		device, pad, _ = name.SplitEnd(end)
 		return device, pad
 	}

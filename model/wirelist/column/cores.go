@@ -1,10 +1,12 @@
 package column
 
 import (
+	"strings"
+
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
-	"strings"
 )
 
 // AreSeries reports whether the cells of a column are one name and a number each, no number twice: "W-1", "W-2", "W-3" are ids, and
@@ -22,6 +24,16 @@ func AreSeries(rows []table.Row, i int) bool {
 		front, seen[r.Cells[i]] = name, true
 	}
 	return len(seen) > 1
+}
+
+// Drains counts the cells of a column that are a word for the drain of a shield.
+func Drains(rows []table.Row, i int) (n int) {
+	for _, r := range rows[:min(len(rows), MostLooked)] {
+		if i < len(r.Cells) && name.IsDrainWord(table.Fold(r.Cells[i])) {
+			n++
+		}
+	}
+	return n
 }
 
 // AreCoreColours reports whether the cells of a column are colours of cores, of which some have a number or a remark behind:

@@ -155,7 +155,7 @@ func cutSpaced(text string) (of, pin string) {
 	switch {
 	case pin == "L" || pin == "R" || len(strings.Fields(of)) > 5, len(name.Words(of)) == 0:
 		return "", ""
-	case pin == "+" || pin == "-":
+	case pin == "+" || pin == "-", len(pin) == 2 && strings.ContainsAny(pin[1:], "+-") && pin[0] >= 'A' && pin[0] <= 'Z': // "V+"
 	case !name.IsCavity(pin) || strings.ToUpper(pin) != pin && strings.ToLower(pin) != "87a" && strings.ToLower(pin) != "87b":
 		return "", ""
 	}
@@ -215,7 +215,7 @@ func weightOf(device string, places map[string]bool) int {
 		}
 	}
 	switch {
-	case contact, lettered > 1, places["+"] && places["-"], places["L"] && places["N"], numbers > 2 && most > 2*numbers:
+	case contact, lettered > 1, places["+"] && places["-"], places["V+"] && places["V-"], places["B+"] && places["B-"], places["L"] && places["N"], numbers > 2 && most > 2*numbers:
 		return 2
 	case len(words) == 1 && name.IsDesignator(last) && len(places) > 1:
 		return 2 // "TB1 1", "TB1 2": the device has its number

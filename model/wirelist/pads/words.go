@@ -2,6 +2,7 @@ package pads
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
@@ -44,4 +45,10 @@ func IsNoDevice(w string) bool {
 		"color", "contact", "terminal", "cavity", "connector", "the", "no", "number", "from", "to", "physical", "package", "header",
 		"actual", "port",
 		"channel"}, w)
+}
+
+// IsChipPad reports whether a word is how a chip calls a pad, "GPIO21", "IO4".
+func IsChipPad(w string) bool {
+	bare := strings.TrimRight(table.Fold(w), "0123456789")
+	return bare != table.Fold(w) && slices.Contains([]string{"gpio", "io", "gp", "pin", "adc", "dac"}, strings.TrimRight(bare, "_"))
 }

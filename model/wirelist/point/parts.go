@@ -33,6 +33,9 @@ func PartsOf(text string) (p Parts) {
 		}
 		p = Parts{}
 	}
+	if colour, size := WireValues(text); size != "" { // "red 20 AWG", and its name nowhere
+		return Parts{Colour: colour, Size: size}
+	}
 	if front, back, ok := strings.Cut(text, ": "); ok && strings.Contains(front, ", ") {
 		if colour, size := valuesOf(front); colour != "" { // "Red, 14 AWG: battery plus"
 			return Parts{Signal: strings.TrimSpace(back), Colour: colour, Size: size}
@@ -174,9 +177,32 @@ func PartPoints(rows []table.Row, pins, texts []string) (ok bool) {
 	if n == 0 || 2*n < filled {
 		return false
 	}
+	far := farBehind(texts)
 	for i := range rows {
 		p := PartsOf(texts[i])
+		if called, to, ok := strings.Cut(p.Signal, " - "); far && ok && p.To == "" {
+			p.Signal, p.To = called, to
+		}
 		rows[i].Cells, rows[i].Prose = []string{pins[i], p.Signal, p.Colour, p.Size, p.To, p.Note}, false
 	}
 	return true
+}
+
+// farBehind reports whether every point that is in use has three pieces with dashes between, its colour first, and the last of some
+// is a connector or its cavity: that is where its wire goes, "red - main feed - G1".
+func farBehind(texts []string) bool {
+	ends := 0
+	for _, t := range texts {
+		if t == "" || name.StateOf(t) != name.Used {
+			continue
+		}
+		all := strings.Split(t, " - ")
+		if len(all) != 3 || !IsColour(all[0]) {
+			return false
+		}
+		if name.IsEnd(all[2]) || name.IsDesignator(all[2]) {
+			ends++
+		}
+	}
+	return ends > 0
 }

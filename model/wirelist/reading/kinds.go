@@ -67,7 +67,8 @@ func deviceColumn(l *look) []shape.Column {
 			of = append(of, i)
 		}
 	}
-	if len(of) == 2 && l.Prof[of[0]].All(l.Prof[of[0]].Numbers) != l.Prof[of[1]].All(l.Prof[of[1]].Numbers) {
+	if len(of) == 2 && l.Prof[of[0]].All(l.Prof[of[0]].Numbers) != l.Prof[of[1]].All(l.Prof[of[1]].Numbers) &&
+		!(name.IsDesignator(l.Cols[of[0]].Head) && name.IsDesignator(l.Cols[of[1]].Head)) {
 		return nil // a number beside names is as likely an address
 	}
 	if len(of) == 0 || len(of) == 1 && l.saysOfWires() < 2 || len(of) > 2 || len(of) < 2 && l.Has(l.Cols, name.FieldPin) ||
@@ -110,7 +111,7 @@ func (l *look) saysOfWires() (n int) {
 //	Przewód | Od            | Do        |       Wire | Termination at stern | Termination at capstan
 //	1       | Skrzynka:1    | Światło:A |       C+   | Eyelet on plus post  | Eyelet on motor post 1
 func endsByCells(l *look) []shape.Column {
-	if l.Has(l.Cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) {
+	if l.Src.Runs || l.Has(l.Cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) {
 		return nil
 	}
 	var of []int
@@ -130,8 +131,8 @@ func endsByCells(l *look) []shape.Column {
 // bare reads rows without headings by their cells alone: a column of cavities, or of ends, and names
 // beside it. Values go by what they are.
 //
-//	1 | FEED          P1:1 | ALT1:B | 8 AWG | red
-//	2 | GROUND        P1:2 | ALT1:L | 20 AWG | white
+//	1 | FEED          P1:1 | ALT1:B | 8 AWG | red         P1:1 to ALT1:B | 8 AWG | red
+//	2 | GROUND        P1:2 | ALT1:L | 20 AWG | white      P1:2 to ALT1:L | 20 AWG | white
 func bare(l *look) []shape.Column {
 	if len(l.Src.Head) > 0 || l.Src.Listed || l.Src.Runs {
 		return nil
@@ -157,7 +158,7 @@ func bare(l *look) []shape.Column {
 			ends = append(ends, i)
 		case texts >= 0 && i > texts && 2*p.Filled < len(l.Src.Rows):
 			cols[i].Field = name.FieldNote
-		case (texts >= 0 || pin >= 0 && l.Has(cols, name.FieldColour)) && !l.Has(cols, name.FieldGauge) && column.IsSizes(l.Src.Rows, i):
+		case (texts >= 0 || (pin >= 0 || len(ends) == 2) && l.Has(cols, name.FieldColour)) && !l.Has(cols, name.FieldGauge) && column.IsSizes(l.Src.Rows, i):
 			cols[i].Field = name.FieldGauge
 		case texts < 0 && (p.All(p.Ends) || l.AllParted(i)) && len(ends) < 2:
 			ends = append(ends, i)
@@ -188,6 +189,7 @@ func bare(l *look) []shape.Column {
 		}
 	case len(ends) == 0 && pin >= 0 && signal > pin && l.Prof[signal].Distinct > 1:
 		cols[pin].Field = name.FieldPin
+	case len(ends) == 0 && l.Has(cols, name.FieldRun):
 	default:
 		return nil
 	}

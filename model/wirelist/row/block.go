@@ -20,6 +20,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	sayReading(im, b, place)
 	b.PartRuns()
 	b.PartFar()
+	partNamedValues(b)
 	column.PartTold(b)
 	b.PartBrackets()
 	b.WithoutZeros()

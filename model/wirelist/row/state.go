@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // readState settles what the cavity of a row is for. Of several words the one that says
@@ -61,6 +62,9 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	}
 	if s == name.Used && !wired && saysNoWire(im, b, cells, it) {
 		s = name.Blank
+	}
+	if s == name.Used && !wired && words.IsForLater(it.Signal) && value.IsNothing(b.Cell(cells, name.FieldTo)) && !pads.Lands(b, cells) {
+		s = name.Reserved
 	}
 	if s == name.Blank && wired && name.IsWeakState(it.Signal) {
 		s = name.Used

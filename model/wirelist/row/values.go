@@ -107,6 +107,11 @@ func (v *valueReader) size() {
 			it.Gauge = g
 		case within != "" && it.Gauge.Size == "":
 			it.Gauge.Size = within
+			if at := strings.LastIndex(cell, ", "); at > 0 { // "24 AWG red, shielded"
+				if g, both := value.SizeAndColour(cell[:at], b.Cols[col].Bare, b.Lang, b.Mark); both {
+					it.Gauge.Colour = g.Colour
+				}
+			}
 			v.keep("more than a size", "size", cell, col)
 		default:
 			v.keep(wrongColumn(v.im, "size", cell, b), "size", cell, col)

@@ -8,9 +8,10 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// Part parts a point in its two ends and what stands behind them, of which values of a wire are cells of their own.
+// Part parts a point in its two ends and what stands behind them, of which values of a wire are cells of their own:
+// colour, size, remark, name and, where the line has one, the number of the wire.
 func Part(text string) (from, to string, rest []string) {
-	if from, to, rest = partNetLine(text); from != "" {
+	if from, to, rest = plain(text); from != "" {
 		return from, to, rest
 	}
 	if strings.HasSuffix(text, ":") {
@@ -55,6 +56,10 @@ func Part(text string) (from, to string, rest []string) {
 	}
 	for _, p := range append(lead, pieces...) {
 		p = strings.TrimSpace(p)
+		if c, s := point.WireValues(p); c != "" && s != "" && colour == "" && size == "" { // "red 12 AWG"
+			colour, size = c, s
+			continue
+		}
 		g, sized := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
 		switch {
 		case point.IsColour(p) && colour == "":

@@ -35,7 +35,8 @@ func cutToLine(text string) (from, to string) {
 		far = pieces[0]
 		for _, p := range pieces[1:] {
 			g, sized := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
-			if point.IsColour(p) || sized && g.Size != "" && strings.Trim(p, "0123456789.,") != "" {
+			both, _ := point.WireValues(p) // "red 12 AWG"
+			if both != "" || sized && g.Size != "" && strings.Trim(p, "0123456789.,") != "" {
 				values = append(values, p)
 			}
 		}

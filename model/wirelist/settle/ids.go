@@ -47,7 +47,20 @@ func (l *Look) startsRuns(i int) bool {
 	c := &l.Cols[i]
 	w := name.Words(table.Fold(c.Head))
 	return c.Field == name.FieldKeep && i == 0 && !l.another(i, name.FieldWire) && l.another(i, name.FieldFrom) &&
-		l.another(i, name.FieldTo) && l.another(i, name.FieldSignal) && !name.IsRemark(w) && !name.IsMeasure(w)
+		l.another(i, name.FieldTo) && (l.another(i, name.FieldSignal) || l.hasWords(i)) && !name.IsRemark(w) && !name.IsMeasure(w)
+}
+
+// hasWords reports whether one column other than one, and no second, is of words and nobody knows what it is.
+func (l *Look) hasWords(i int) bool {
+	n := 0
+	for k, c := range l.Cols {
+		if p := &l.Prof[k]; k != i && c.Field == name.FieldKeep && p.Filled > 0 {
+			if n++; !p.Most(p.Long) || p.Ends > 0 || p.Colours > 0 {
+				return false
+			}
+		}
+	}
+	return n == 1
 }
 
 // namesBeside reports whether a column beside one has the names of nets or circuits: words, hardly one of which comes twice.

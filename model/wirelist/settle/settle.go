@@ -38,6 +38,8 @@ func (l *Look) settle() {
 			}
 		}
 	}
+	l.deviceBeforePin()
+	l.farBoard()
 	ends.pairs()
 	ends.devicePairs()
 	ends.besidePin()
@@ -203,7 +205,8 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 		switch {
 		case l.countsCores(i):
 			c.Field = name.FieldKeep
-		case !l.another(i, name.FieldGauge) && p.Most(p.Sized) && !column.AreSeries(l.Src.Rows, i):
+		case !l.another(i, name.FieldGauge) && (p.Most(p.Sized) || p.Sized > 1 && p.All(p.Sized+column.Drains(l.Src.Rows, i))) &&
+			!column.AreSeries(l.Src.Rows, i):
 			c.Field = name.FieldGauge // "1.5 mm² brown"
 		case (p.Coloured() || column.AreCoreColours(l.Src.Rows, i, p, l.Lang)) && !l.another(i, name.FieldColour):
 			c.Field = name.FieldColour

@@ -1,6 +1,10 @@
 package settle
 
 import (
+	"strings"
+
+	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/endtext"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/words"
@@ -19,9 +23,19 @@ func (l *Look) asksWhere() {
 	}
 	for i := range l.Cols {
 		c, p := &l.Cols[i], &l.Prof[i]
-		if c.Field == name.FieldKeep && !c.Given && words.AsksWhere(table.Fold(c.Head)) && p.Filled > 0 && 4*p.Prose <= p.Filled {
+		if c.Field == name.FieldKeep && !c.Given && words.AsksWhere(table.Fold(c.Head)) && p.Filled > 0 && 4*(p.Prose-l.opens(i)) <= p.Filled {
 			c.Field = name.FieldTo
 			return
 		}
 	}
+}
+
+// opens counts the texts of a column that say that an end is open, "open at the coil".
+func (l *Look) opens(i int) (n int) {
+	for _, r := range l.Src.Rows[:min(len(l.Src.Rows), column.MostLooked)] {
+		if i < len(r.Cells) && strings.Contains(r.Cells[i], " ") && endtext.SaysOpen(r.Cells[i]) {
+			n++
+		}
+	}
+	return n
 }

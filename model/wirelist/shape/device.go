@@ -11,6 +11,9 @@ import (
 // DeviceOf is the device that the heading of its cavities names: "ECU" of "ECU", "ECU pin" and "Pin at ECU".
 func DeviceOf(head string) string {
 	all := strings.Fields(head)
+	if bare := name.WithoutBrackets(head); strings.HasSuffix(head, ")") && len(strings.Fields(bare)) == len(all) {
+		all = strings.Fields(bare) // "Dash (pin)"
+	}
 	isPin := func(w string) bool {
 		return slices.Contains([]string{"pin", "pins", "cavity", "cav", "way", "terminal"}, table.Fold(w))
 	}

@@ -18,6 +18,10 @@ func CutFar(cell string) (called, far string, ok bool) {
 			return strings.TrimSpace(a), strings.TrimSpace(b), true
 		}
 	}
+	if front, back, found := strings.Cut(cell, ") to "); found { // "start (red, 18 AWG) to S1-3"
+		back = strings.TrimSpace(back)
+		return front + ")", back, back != "" && len(strings.Fields(back)) < 8
+	}
 	for i, r := range cell {
 		if i == 0 || !strings.ContainsRune(",;(-–", r) || (r == '-' || r == '–') && cell[i-1] != ' ' {
 			continue

@@ -26,6 +26,9 @@ func (b *Block) SettleRanges() {
 				for _, e := range ends {
 					pins = append(pins, e.Pin)
 				}
+				if _, pin, ok := name.SplitEnd(r.Cells[i]); ok && len(ends) == 0 {
+					pins = append(pins, pin)
+				}
 			}
 			for _, p := range pins {
 				_, _, rises := name.Spread(p, nil)
@@ -42,7 +45,22 @@ func (b *Block) SettleRanges() {
 			}
 		}
 	}
-	b.Ranges = !falls && (len(plain) > 1 || b.tiled())
+	b.Ranges = !falls && (len(plain) > 1 || b.tiled() || b.rangesPair())
+}
+
+// rangesPair reports whether some row runs from a range to another of as many cavities, "X1 1-4" to "X2 5-8".
+func (b *Block) rangesPair() bool {
+	of := func(cell string) int {
+		_, pin, _ := name.SplitEnd(cell)
+		all, _, _ := name.Spread(pin, nil)
+		return len(all)
+	}
+	for _, r := range b.Rows {
+		if n := of(b.Cell(r.Cells, name.FieldFrom)); n > 2 && n == of(b.Cell(r.Cells, name.FieldTo)) && !IsText(r) {
+			return true
+		}
+	}
+	return false
 }
 
 // tiled reports whether the cavities of a table, row by row, go on from one range to the next and leave none out: "1-2", "3-8",

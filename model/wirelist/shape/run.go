@@ -10,25 +10,44 @@ import (
 
 // runMarks part the two ends that stand in one cell, the surest first.
 func runMarks() []string {
-	return []string{"->", "→", "=>", "⇒", "↔", "<>", ">", " to ", " nach ", " vers ", " hasta ", " - ", " – ", " — "}
+	return []string{"->", "→", "=>", "⇒", "↔", "<>", ">", " -- ", " --- ", " to ", " nach ", " vers ", " hasta ", " - ", " – ", " — "}
 }
 
-// splitRun parts "P1-A -> J1-3" into its two ends. ok is false where no mark parts the cell
+// SplitRun parts "P1-A -> J1-3" into its two ends. ok is false where no mark parts the cell
 // in two.
-func splitRun(cell string) (from, to string, ok bool) {
+func SplitRun(cell string) (from, to string, ok bool) {
 	for _, mark := range runMarks() {
 		if a, b, found := strings.Cut(cell, mark); found {
-			a, b = strings.Trim(a, " <-"), strings.TrimSpace(b)
+			a, b = nearEnd(a, mark), strings.TrimSpace(b)
 			return a, b, a != "" && b != "" && !strings.Contains(b, mark)
 		}
 	}
 	return "", "", false
 }
 
-// IsRun reports whether an arrow stands between two texts of a cell.
+// nearEnd is the text before a mark without what else of the arrow stands there; the pole of a device stays, "PSU V- to X1".
+func nearEnd(text, mark string) string {
+	bare := strings.TrimSpace(text)
+	if !strings.Contains(mark, ">") {
+		return bare
+	}
+	if end := strings.TrimRight(bare, "<-"); end != text && (text == bare || len(bare)-len(end) > 1 || strings.HasSuffix(end, " ") ||
+		strings.HasSuffix(bare, "<")) {
+		bare = end
+	}
+	return strings.Trim(bare, " <")
+}
+
+// IsRun reports whether an arrow stands between two texts of a cell, or any sign or word between two ends.
 func IsRun(cell string) bool {
-	_, _, ok := splitRun(cell)
-	return ok && hasArrow(cell)
+	from, to, ok := SplitRun(cell)
+	return ok && (hasArrow(cell) || isSureEnd(from) && isSureEnd(to))
+}
+
+// isSureEnd reports whether a text is the end of a wire and nothing else: a designator and its cavity, or a word for a cavity in it.
+func isSureEnd(text string) bool {
+	connector, pin, ok := name.SplitEnd(text)
+	return ok && name.IsCavity(pin) && (name.IsDesignator(connector) || name.SaysPin(text))
 }
 
 // hasArrow reports whether an arrow stands in the cell, which nobody writes into the name of
@@ -54,7 +73,7 @@ func (b *Block) settleRun(i int) {
 		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || IsText(r) {
 			continue
 		}
-		if _, _, ok := splitRun(r.Cells[i]); ok {
+		if _, _, ok := SplitRun(r.Cells[i]); ok {
 			both++
 		} else {
 			one++
@@ -100,7 +119,7 @@ func (b *Block) PartRuns() {
 		if from >= len(r.Cells) || IsText(r) {
 			continue
 		}
-		near, far, ok := splitRun(r.Cells[from])
+		near, far, ok := SplitRun(r.Cells[from])
 		if !ok || !run && (!hasArrow(r.Cells[from]) || to < len(r.Cells) && !value.IsNothing(r.Cells[to])) {
 			continue
 		}

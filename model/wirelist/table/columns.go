@@ -42,7 +42,7 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 	if heads == nil {
 		return readSeparated(name, text, l)
 	}
-	n := 0
+	n, starts := 0, columned.Starts(heads, text)
 	for line := range strings.SplitSeq(text, "\n") {
 		n++
 		if len(line) > l.CellBytes {
@@ -69,7 +69,7 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 		case cut != nil && (tight || ruled && columned.Crosses(heads, cells)):
 			row.Cells = allMarked(cut)
 		default:
-			row.Cells = allMarked(columned.Under(heads, cells))
+			row.Cells = allMarked(columned.Under(heads, columned.Parted(heads, starts, cells)))
 		}
 		if says, allowed := count.row(len(row.Cells)); says != "" {
 			return nil, &Error{Place{File: name, Row: n}, says, allowed}

@@ -114,7 +114,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 			if row.Point {
 				row.Deep = len(line) - len(strings.TrimLeft(line, " \t"))
 			}
-			text := strings.TrimLeft(emphasis.Replace(trimmed), "#>-*+ ")
+			text := withoutDot(emphasis.Replace(trimmed))
 			row.Cells = []string{marked(withoutBackslashes(strings.Trim(text, "*_# ")))}
 		}
 		before = !row.Prose
@@ -277,13 +277,34 @@ func isBarredLine(line string) bool {
 	return !strings.HasPrefix(line, "|") && (strings.Contains(line, "->") || strings.Contains(line, "=>") || strings.Contains(line, "→"))
 }
 
+// withoutDot takes the signs before a heading or a point off; that of a pole or a voltage behind the dot stays, "- +: red", "- +12V".
+func withoutDot(line string) string {
+	text := strings.TrimLeft(line, "#>-*+ ")
+	sign := len(line) - len(text) - 1
+	if isPoint(line) && sign > 1 && text != "" && (line[sign] == '+' || line[sign] == '-') && line[sign-1] == ' ' &&
+		(text[0] == ':' || strings.ContainsRune("0123456789", rune(text[0]))) {
+		return line[sign:]
+	}
+	return text
+}
+
 // isPoints reports whether most lines of a text are points of a list.
 func isPoints(text string) bool { return most(text, isPoint) }
 
-// isRuns reports whether most lines of a text have an arrow between two words: a comma in them is no sign between cells.
+// isRuns reports whether most lines of a text have an arrow between two words, or another sign between the two ends of a wire: a comma
+// in them is no sign between cells.
 func isRuns(text string) bool {
 	return most(text, func(line string) bool {
-		return strings.Contains(line, "-> ") || strings.Contains(line, "=> ") || strings.Contains(line, " → ")
+		if strings.Contains(line, "-> ") || strings.Contains(line, "=> ") || strings.Contains(line, " → ") {
+			return true
+		}
+		before, _, _ := strings.Cut(line, ",")
+		for _, word := range []string{" to ", " TO ", " -- ", " nach ", " vers ", " verso ", " hasta ", " naar ", " till ", " til "} {
+			if at := strings.Index(before, word); at > 0 && strings.ContainsAny(before[:at], "0123456789") {
+				return true
+			}
+		}
+		return false
 	})
 }
 

@@ -130,7 +130,7 @@ func separator(text string) byte {
 			filled++
 		}
 	}
-	if best.each == 1 && best.sep == ',' && numbered(lines) > best.lines/2 {
+	if best.sep == ',' && numbered(lines, best.each > 1) > best.lines/2 {
 		return '\n' // "pin 3: fuel level, yellow"
 	}
 	if best.each == 1 && best.sep == ',' && 4*best.lines < filled && !slices.ContainsFunc(lines, func(l string) bool {
@@ -155,16 +155,20 @@ func outside(line string, sep byte) int {
 	return n
 }
 
-// numbered counts the lines that are a number, alone or behind one word, and a colon or a sign of equality with something
-// behind it: the points of a list.
-func numbered(lines []string) (n int) {
+// numbered counts the lines that are a number, alone or behind one word, or one short word, and a colon or a sign of equality with
+// something behind it: the points of a list. apart: a blank must stand behind the sign, as none does in the time of a day.
+func numbered(lines []string, apart bool) (n int) {
 	for _, l := range lines {
 		at := strings.IndexAny(l, ":=")
-		if at < 0 || at > 16 || strings.Contains(l[:at], ",") || strings.TrimSpace(l[at+1:]) == "" {
+		if dash := strings.Index(l, " - "); dash > 0 && (at < 0 || dash < at) {
+			at = dash
+		}
+		if at < 0 || at > 16 || strings.Contains(l[:at], ",") || strings.TrimSpace(l[at+1:]) == "" ||
+			apart && l[at+1] != ' ' {
 			continue
 		}
 		f := strings.Fields(l[:at])
-		if len(f) > 0 && len(f) < 3 && strings.Trim(f[len(f)-1], "0123456789") == "" {
+		if len(f) > 0 && len(f) < 3 && strings.Trim(f[len(f)-1], "0123456789") == "" || len(f) == 1 && len(f[0]) <= 8 && l[at+1] == ' ' {
 			n++
 		}
 	}

@@ -89,6 +89,9 @@ func ParseColour(text, lang string) (Colour, bool) {
 	if HasDigit(text) && hasLetter(text) {
 		return nil, false // neither a code of digits nor words
 	}
+	if c, ok := twoLanguages(text, lang); ok {
+		return c, true
+	}
 	s := table.Fold(strings.TrimRight(strings.TrimSpace(text), "*†‡")) // the mark of a note below the table
 	if c, ok := digitColour(s); ok {
 		return c, true

@@ -104,8 +104,14 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 // all the rest a colour.
 func SizeAndColour(text string, bare Bare, lang string, mark Mark) (Gauge, bool) {
 	text = strings.TrimSpace(text)
-	if open := strings.LastIndexByte(text, '('); open > 0 && strings.HasSuffix(text, ")") { // "22 white (shielded)"
-		if of, ok := ParseGauge(text[open+1:len(text)-1], bare, mark); ok && of.Size == "" && of.Spec == "" && of.IsCable() {
+	open, in := strings.LastIndexByte(text, '('), ""
+	if open > 0 && strings.HasSuffix(text, ")") { // "22 white (shielded)"
+		in = text[open+1 : len(text)-1]
+	} else if open = strings.LastIndex(text, ", "); open > 0 && strings.HasPrefix(table.Fold(text[open+2:]), "twist") { // "22 white, twisted"
+		in = strings.TrimSpace(text[open+2:])
+	}
+	if in != "" {
+		if of, ok := ParseGauge(in, bare, mark); ok && of.Size == "" && of.Spec == "" && of.IsCable() {
 			if g, both := SizeAndColour(text[:open], bare, lang, mark); both {
 				g.Conductors, g.Shielded, g.Twisted = of.Conductors, of.Shielded, of.Twisted
 				return g, true

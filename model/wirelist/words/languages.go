@@ -14,7 +14,8 @@ func languages(add func(f name.Field, lang string, words ...string)) {
 	for _, row := range [][3]string{
 		// short forms, as heads of narrow columns have them
 		{"it", "gauge", "sez"}, {"it", "length", "lungh|lung"}, {"it", "colour", "col"}, {"fr", "gauge", "sect"}, {"fr", "colour", "coul"},
-		{"es", "gauge", "secc"}, {"de", "gauge", "querschn|quer|qs"}, {"de", "note", "bem|anm"}, {"", "note", "rem|rmk|rmks"},
+		{"es", "gauge", "secc"}, {"de", "gauge", "querschn|quer|qs"}, {"de", "note", "bem|anm"}, {"de", "signal", "fkt|funkt"},
+		{"", "note", "rem|rmk|rmks"},
 		{"pl", "gauge", "przekr"}, {"pl", "length", "dl"}, {"pl", "colour", "kol"}, {"", "pin", "term|term no|cav no"},
 		{"pl", "wire", "przewod|nr przewodu|numer przewodu|zyla"},
 		{"pl", "from", "od|skad|poczatek"}, {"pl", "to", "do|dokad|koniec"},

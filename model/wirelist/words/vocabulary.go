@@ -64,13 +64,14 @@ func Vocabulary() map[string]name.Meaning {
 	add(name.FieldPin, "it", "piedino", "morsetto", "contatto", "polo")
 	add(name.FieldFromPin, "", "from pin", "from cavity", "from terminal", "source pin", "start pin", "pin a", "pin 1")
 	add(name.FieldToPin, "", "to pin", "to cavity", "to terminal", "destination pin", "dest pin", "end pin", "pin b", "pin 2")
-	add(name.FieldSignal, "", "signal", "signal name", "description", "desc", "function", "name", "net", "net name", "circuit name",
+	add(name.FieldSignal, "", "signal", "signal name", "description", "desc", "function", "func", "fn", "fct", "assignment", "name", "net", "net name",
+		"circuit name",
 		"label",
 		"purpose", "pin name", "pin function", "wire name", "use", "for", "used for", "serves", "what")
 	add(name.FieldSignal, "de", "funktion", "bezeichnung", "beschreibung", "signalname", "benennung", "belegung", "potential")
 	add(name.FieldSignal, "fr", "fonction", "designation", "nom")
 	add(name.FieldSignal, "es", "senal", "funcion", "descripcion", "nombre")
-	add(name.FieldSignal, "it", "segnale", "funzione", "descrizione", "nome")
+	add(name.FieldSignal, "it", "segnale", "funzione", "descrizione", "nome", "utenza", "utilizzo")
 	addValues(add)
 	add(name.FieldContact, "", "contact size", "pin size", "socket size", "terminal size")
 	add(name.FieldFrom, "", "enda", "end1", "sidea", "starts at", "start at", "starts", "begins", "begins at", "leaves from",

@@ -1,4 +1,4 @@
-package block
+package grid
 
 import (
 	"slices"
@@ -8,23 +8,23 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// bands parts a sheet that has tables beside each other, as pin tables of two plugs of
+// Bands parts a sheet that has tables beside each other, as pin tables of two plugs of
 // one device are drawn. Under headings that come again in the same order stand tables of
 // their own, each with the titles above it. Any other sheet is given back as it is.
 //
 //	Left wheel             Right wheel
 //	Board  Signal  Color   Board  Signal  Color
 //	D0     A       White   D2     A       White
-func bands(h shape.Headings, t table.Table) []table.Table {
+func Bands(h shape.Headings, t table.Table) []table.Table {
 	if t.Marked || h.HeadLine() > 0 || h.Numbered() {
 		return []table.Table{t} // a person has said where its columns are
 	}
 	for _, r := range t.Rows {
-		if starts := repeats(h, &t, r); len(starts) > 1 {
-			return cut(t, starts)
+		if starts := Repeats(h, &t, r); len(starts) > 1 {
+			return Cut(t, starts)
 		}
 		if at := beside(h, &t, r); at > 0 {
-			return cut(t, []int{0, at})
+			return Cut(t, []int{0, at})
 		}
 	}
 	return []table.Table{t}
@@ -52,8 +52,8 @@ func beside(h shape.Headings, t *table.Table, r table.Row) int {
 	return 0
 }
 
-// cut parts a sheet at some columns. Each cell stays in its column.
-func cut(t table.Table, starts []int) (all []table.Table) {
+// Cut parts a sheet at some columns. Each cell stays in its column.
+func Cut(t table.Table, starts []int) (all []table.Table) {
 	for k, from := range starts {
 		to := -1
 		if k+1 < len(starts) {
@@ -77,10 +77,10 @@ func cut(t table.Table, starts []int) (all []table.Table) {
 	return all
 }
 
-// repeats gives the first column of each group of headings, where the row is nothing but one
+// Repeats gives the first column of each group of headings, where the row is nothing but one
 // group again and again: a cavity and something about it, which no list of two ends repeats, or
 // any headings with an empty column between the groups.
-func repeats(h shape.Headings, t *table.Table, r table.Row) []int {
+func Repeats(h shape.Headings, t *table.Table, r table.Row) []int {
 	if len(r.Cells) < 4 || shape.HasNumber(r) {
 		return nil
 	}

@@ -1,0 +1,25 @@
+package value
+
+import "strings"
+
+// twoLanguages reads a colour with stripes that is said in two languages, "schwarz-weiß / black-white": both halves are that colour, in
+// other words. ok is false for any other cell, one colour in two languages among them.
+func twoLanguages(text, lang string) (c Colour, ok bool) {
+	at := strings.IndexByte(text, '/')
+	if at < 0 || strings.Count(text, "/")%2 == 0 {
+		return nil, false
+	}
+	for range strings.Count(text, "/") / 2 {
+		at += 1 + strings.IndexByte(text[at+1:], '/')
+	}
+	front, back := strings.TrimSpace(text[:at]), strings.TrimSpace(text[at+1:])
+	if strings.EqualFold(front, back) || !strings.ContainsAny(front, "/-+ ") || !strings.ContainsAny(back, "/-+ ") {
+		return nil, false
+	}
+	c, ok = ParseColour(front, lang)
+	if !ok || len(c) < 2 {
+		return nil, false
+	}
+	other, ok := ParseColour(back, lang)
+	return c, ok && c.Equal(other)
+}
