@@ -56,6 +56,10 @@ func Part(text string) (from, to string, rest []string) {
 	for _, p := range append(lead, pieces...) {
 		p = strings.TrimSpace(p)
 		g, sized := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
+		if c, s := point.WireValues(p); c != "" && s != "" && colour == "" && size == "" {
+			colour, size = c, s // "red 35 mm²"
+			continue
+		}
 		switch {
 		case point.IsColour(p) && colour == "":
 			colour = p

@@ -75,6 +75,7 @@ func (h Headings) devicePins(cols []Column) bool {
 // more: "Dev pin" beside "Device".
 func isShortOf(pins, devices string) bool {
 	first, _, _ := strings.Cut(table.Fold(pins), " ")
+	first = strings.TrimRight(first, ".")
 	return len(first) > 2 && strings.HasPrefix(table.Fold(devices), first)
 }
 
@@ -101,7 +102,8 @@ func (h Headings) devicesBeside(cols []Column) {
 	for _, pin := range cols {
 		for k := range cols {
 			c := &cols[k]
-			if pin.Of == "" || c.Given || c.Field == pin.Field || table.Fold(c.Head) != table.Fold(pin.Of) {
+			if pin.Of == "" || c.Given || c.Field == pin.Field || table.Fold(c.Head) != table.Fold(pin.Of) &&
+				!(c.Field == name.FieldKeep && isShortOf(pin.Of, c.Head)) {
 				continue
 			}
 			switch pin.Field {

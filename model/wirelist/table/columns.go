@@ -26,7 +26,7 @@ func inColumns(text string) bool {
 		if len(columned.Gapped(l)) > 2 {
 			with++
 		}
-		if outside(l, ',') > 1 {
+		if columned.Commas(l) > 1 {
 			signs++
 		}
 	}
