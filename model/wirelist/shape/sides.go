@@ -211,9 +211,10 @@ func (h Headings) Sides(cols []Column) {
 // "to", ampere where there is one, and in "A connettore" beside "Da connettore" no side A.
 func (h Headings) italian(cols []Column) {
 	from, to := false, false
-	for _, c := range cols {
+	for i, c := range cols {
 		switch f := table.Fold(c.Head); {
 		case f == "a" || strings.HasPrefix(f, "a "):
+		case c.Field == name.FieldToPin && i > 0 && table.Fold(cols[i-1].Head) == "a": // the cavity of that end
 		case c.Field == name.FieldFrom || c.Field == name.FieldFromPin:
 			from = true
 		case c.Field == name.FieldTo || c.Field == name.FieldToPin:
