@@ -93,6 +93,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 	for i := 0; i < len(rows); i++ {
 		r := rows[i]
 		f.descend(r)
+		if lines := f.drawnLines(i); len(lines) > 1 {
+			f.listDrawn(rows[i:i+len(lines)], lines)
+			i += len(lines) - 1
+			continue
+		}
 		if points := f.cavityLines(i); points > 0 {
 			f.listAlike(rows[i : i+points])
 			i += points - 1
