@@ -8,8 +8,8 @@ import (
 // language puts it behind the colour.
 func isShade(word string) (shade string, behind bool) {
 	switch word {
-	case "light", "lt", "lite", "pale", "sky", "hell", "licht", "ljus", "ljust", "lys", "lyse", "jasny", "jasna", "jasne", "jasno", "svetle",
-		"svetly", "svetla", "blede", "vaalea", "vaalean", "vilagos", "halvany", "acik":
+	case "light", "lt", "lite", "pale", "sky", "hell", "licht", "ljus", "ljust", "lys", "lyse", "jasny", "jasna", "jasne", "jasno",
+		"svetle", "svetly", "svetla", "blede", "vaalea", "vaalean", "vilagos", "halvany", "acik":
 		return "light", false
 	case "clair", "claire", "claro", "clara", "chiaro", "chiara", "ciel", "cielo", "deschis":
 		return "light", true
